@@ -1,0 +1,228 @@
+package calc
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"coursebook/calculators/quantity"
+)
+
+var (
+	us     = quantity.Style{System: quantity.US}
+	metric = quantity.Style{System: quantity.Metric, Mark: quantity.Comma}
+)
+
+func entries(pairs ...string) []Entry {
+	var list []Entry
+	for i := 0; i < len(pairs); i += 2 {
+		list = append(list, Entry{pairs[i], pairs[i+1]})
+	}
+	return list
+}
+
+func TestDeclarationHasNoSlips(t *testing.T) {
+	for _, s := range Slips(tank) {
+		t.Error(s)
+	}
+}
+
+func TestDefaultCase(t *testing.T) {
+	in, notes := Read(tank, nil, us)
+	if len(notes) != 0 {
+		t.Fatalf("defaults refused: %v", notes)
+	}
+	res := Execute(tank, in)
+	if got := (Voice{Style: us}).Write(tank.Out[0], res.Out.Value("holds")); got != "27.0 ft³" {
+		t.Errorf("holds %s, want 27.0 ft³", got)
+	}
+	if rows := res.Out.Rows("left"); len(rows) != 1 || rows[0].Text("box") != "small" || math.Abs(rows[0].Num("holds")-SI(1, "ft³")) > 1e-12 {
+		t.Errorf("rows: %v", rows)
+	}
+}
+
+// Each refusal stands at its field and row and says what to do.
+func TestRefusals(t *testing.T) {
+	for _, c := range []struct{ path, text, at, say string }{
+		{"side", "0", "side", "Side must be more than 0' 0\". A tank is no lake."},
+		{"side", "31 ft", "side", "Side must be at most 30' 0\". A tank is no lake."},
+		{"side", "", "side", "Side needs a value."},
+		{"depth", "6 in", "depth", "Depth must be at least 1' 0\". A tank is no lake."},
+		{"side", "3 lb", "side", ""},
+		{"lid", "perhaps", "lid", "Lid is yes or no, not “perhaps”."},
+		{"shape", "egg", "shape", "Shape has no answer “egg”. Choose one of: cube, round."},
+		{"day", "2026-02-29", "day", "Day needs a date written year-month-day, like 2026-05-14."},
+		{"width", "3", "width", "There is no input “width”. The inputs are: side, depth, lid, shape, day, feet, boxes."},
+		{"boxes.1.width", "3", "boxes.1.width", ""},
+		{"boxes.0.side", "3", "boxes.0.side", ""},
+		{"boxes.2.side", "99 ft", "boxes.2.side", "Side must be at most 30' 0\". A tank is no lake."},
+		{"boxes", "1;2;3;4", "boxes", "Boxes takes at most 3 rows."},
+		{"boxes", "1 | a | b", "boxes.1", "Row 1 of Boxes has 3 cells. The columns are: side | name."},
+		{"boxes", "side|side\n1|2", "boxes", "Boxes names the column “side” twice."},
+	} {
+		_, notes := Read(tank, entries(c.path, c.text), us)
+		if len(notes) != 1 || notes[0].At.String() != c.at {
+			t.Errorf("%s=%q: notes %+v, want one at %s", c.path, c.text, notes, c.at)
+			continue
+		}
+		if got := (Voice{Style: us}).Say(notes[0].Text, notes[0].Slots...); c.say != "" && got != c.say {
+			t.Errorf("%s=%q: %s, want %s", c.path, c.text, got, c.say)
+		}
+	}
+}
+
+func TestWholeNumbersOnlyWhereAsked(t *testing.T) {
+	if _, notes := Read(tank, entries("feet", "2.5"), us); len(notes) != 0 {
+		t.Errorf("an input that is not asked was checked: %v", notes)
+	}
+	if _, notes := Read(tank, entries("feet", "2.5", "lid", "yes"), us); len(notes) != 1 {
+		t.Errorf("2.5 feet passed: %v", notes)
+	}
+}
+
+func TestRowSyntax(t *testing.T) {
+	for text, want := range map[string]string{
+		"1 ft | a; 2 ft | b":       "a b",
+		"1 ft\ta\n2 ft\tb\n":       "a b",
+		"name | side; a|1; b|2":    "a b",
+		"1 | a;; |  ; 2 | b":       "a b",
+		"":                         "",
+		"side\n1 ft\n2 ft\n":       " ",
+		"name|side\r\na|1\r\nb|2 ": "a b",
+	} {
+		in, notes := Read(tank, entries("boxes", text), us)
+		if len(notes) != 0 {
+			t.Errorf("%q refused: %v", text, notes)
+		}
+		var names []string
+		for _, r := range in.Rows("boxes") {
+			names = append(names, r.Text("name"))
+		}
+		if got := strings.Join(names, " "); got != want {
+			t.Errorf("%q gives %q, want %q", text, got, want)
+		}
+	}
+}
+
+// Rows keep the number under which they were typed, so that a note finds its
+// row even where an empty one stands before it.
+func TestRowNumbersSurviveEmptyRows(t *testing.T) {
+	in, _ := Read(tank, entries("boxes.1.side", "", "boxes.1.name", "", "boxes.2.side", "1 in", "boxes.2.name", ""), us)
+	res := Execute(tank, in)
+	if len(res.Notes) != 1 || res.Notes[0].At.String() != "boxes.2.side" {
+		t.Fatalf("notes %+v", res.Notes)
+	}
+	if got := (Voice{Style: us}).Say(res.Notes[0].Text, res.Notes[0].Slots...); got != `Box 2 is smaller than 0' 6".` {
+		t.Error(got)
+	}
+}
+
+func TestGivenTwice(t *testing.T) {
+	for _, e := range [][]Entry{
+		entries("side", "1", "side", "2"),
+		entries("boxes", "1", "boxes.1.side", "2"),
+		entries("boxes.1.side", "1", "boxes.1.side", "2"),
+	} {
+		if _, notes := Read(tank, e, us); len(notes) != 1 || notes[0].Text.Key != "calc.twice" {
+			t.Errorf("%v: %+v", e, notes)
+		}
+	}
+}
+
+// What a form holds reads back to the same case, in both systems.
+func TestTypedReadsBack(t *testing.T) {
+	in, _ := Read(tank, entries("lid", "yes", "day", "2024-02-29", "boxes", "2 ft | x; 3 ft | y"), us)
+	for _, style := range []quantity.Style{us, metric} {
+		v := Voice{Style: style}
+		back, notes := Read(tank, v.Typed(in), style)
+		if len(notes) != 0 {
+			t.Fatalf("%v", notes)
+		}
+		a, b := v.Typed(in), v.Typed(back)
+		for i := range a {
+			if a[i] != b[i] {
+				t.Errorf("%v became %v", a[i], b[i])
+			}
+		}
+	}
+}
+
+func TestRefusedRunHasNoNumbers(t *testing.T) {
+	in, _ := Read(tank, entries("shape", "round"), us)
+	res := Execute(tank, in)
+	if res.State != Refused || res.Out.Has("holds") || len(res.Notes) != 1 {
+		t.Errorf("%+v", res)
+	}
+}
+
+func TestNotFiniteIsRefused(t *testing.T) {
+	c := *tank
+	c.Compute = func(r *Run, in Case) { r.Put("holds", math.Inf(1)) }
+	if res := Execute(&c, NewCase(c.In)); res.State != Refused || res.Notes[0].Text.Key != NoNumber.Key {
+		t.Errorf("%+v", res)
+	}
+}
+
+// The same expression serves both systems: feet for one reader, metres for
+// the other.
+func TestWorkedStep(t *testing.T) {
+	in, _ := Read(tank, entries("side", "2 ft"), us)
+	step := Execute(tank, in).Steps[0]
+	w := Voice{Style: us}.Work(step)
+	if w.Plain != "V = a^2 × h" || w.Substituted != "2^2 × 2" || w.Result != "8 ft³" {
+		t.Errorf("%+v", w)
+	}
+	w = Voice{Style: metric}.Work(step)
+	if w.Substituted != "0,6096^2 × 0,6096" || w.Result != "0,22653 m³" {
+		t.Errorf("%+v", w)
+	}
+}
+
+func TestTranslationAndSlots(t *testing.T) {
+	v := Voice{Words: Words{"x.a": "{b} y {a} {z}", "x.word": "palabra"}, Style: us}
+	got := v.Say(T("x.a", "{a} and {b}"), Word("a", "1"), Said("b", T("x.word", "word")))
+	if got != "palabra y 1 {z}" {
+		t.Error(got)
+	}
+	if got := v.Say(T("x.none", "left {open")); got != "left {open" {
+		t.Error(got)
+	}
+}
+
+func TestFingerprintChangesWithTheDeclaration(t *testing.T) {
+	a := Fingerprint([]*Calculator{tank})
+	c := *tank
+	c.In = append([]Field(nil), tank.In...)
+	c.In[0].Max = AtMost(29, "ft", why)
+	d := *tank
+	d.Compute = func(r *Run, in Case) { fill(r, in); r.Put("holds", 1) }
+	for _, other := range []*Calculator{&c, &d} {
+		if Fingerprint([]*Calculator{other}) == a {
+			t.Error("the fingerprint did not change")
+		}
+	}
+	if Fingerprint([]*Calculator{tank}) != a {
+		t.Error("the fingerprint is not stable")
+	}
+}
+
+// Days are checked against Julian day numbers of the US Naval Observatory
+// (from memory): 1970-01-01 is JD 2440587.5, 2000-01-01 JD 2451544.5.
+func TestDays(t *testing.T) {
+	for text, want := range map[string]int{"1970-01-01": 0, "2000-01-01": 10957, "2000-02-29": 11016, "1969-12-31": -1, "2026-11-25": 20782} {
+		days, ok := ParseDay(text)
+		if !ok || days != want || FormatDay(days) != text {
+			t.Errorf("%s: %d %v %s, want %d", text, days, ok, FormatDay(days), want)
+		}
+	}
+	for d := -800000; d < 800000; d += 37 {
+		if back, ok := ParseDay(FormatDay(d)); d > -719000 && (!ok || back != d) {
+			t.Fatalf("day %d became %d", d, back)
+		}
+	}
+	for _, text := range []string{"", "2026-13-01", "2026-00-10", "2026-02-30", "1900-02-29", "2026-1-1", "26-01-01", "2026-01-01x", "+026-01-01"} {
+		if _, ok := ParseDay(text); ok {
+			t.Errorf("%q was read as a date", text)
+		}
+	}
+}

@@ -1,0 +1,125 @@
+// Package calc is the vocabulary of a calculator's declaration, the reading
+// and checking of its inputs, and its run.
+//
+// A calculator is declared once. The declaration feeds the form on the page,
+// the module behind it, the printed table, the command line, the questions
+// and the tests. The package travels to the phone: no fmt, no reflection.
+package calc
+
+import "coursebook/calculators/figure"
+
+// Calculator is one declared calculator.
+type Calculator struct {
+	ID       string
+	Title    Text
+	Purpose  Text // one sentence: what it answers
+	In       []Field
+	Out      []Field
+	Formulas []*Formula
+	Sources  []Source
+	Cautions []Caution // always shown
+	Tables   []Table
+	// Compute reads checked inputs and fills the run. It does not know the
+	// reader's language or units.
+	Compute func(*Run, Case)
+	// Draw draws the result; nil where nobody would rather look than read.
+	Draw func(Voice, Case, Result) figure.Drawing
+}
+
+// Caution is a standing caution of a calculator.
+type Caution struct {
+	Level Level
+	Text  Text
+}
+
+// Status says how well a source is known.
+type Status uint8
+
+// The statuses of a source.
+const (
+	Confirmed      Status = iota // read in the document itself or on its issuer's page
+	Secondary                    // read where another document repeats or applies it
+	Memory                       // known, not read: 'from memory'
+	CommonPractice               // a fact of the trade with no document behind it
+)
+
+// Source is a citation.
+type Source struct {
+	ID      string // short, used by formulas and limits
+	Author  string
+	Title   string
+	Edition string
+	Year    string
+	Where   string // table, equation, section or page
+	Status  Status
+	Link    string // https address, or empty
+}
+
+// Formula is one equation: an expression for the eye and a Go function for
+// the arithmetic. A test compares the two at random points.
+type Formula struct {
+	ID    string
+	Title Text
+	// Expr is the right-hand side in the grammar of package expression.
+	Expr   string
+	Result Var
+	Vars   []Var // in the order Fn takes them
+	// Fn computes the result from values in the variables' Units.
+	Fn func(v []float64) float64
+	// Go names the function whose listing the page shows, as package.Name.
+	Go     string
+	Source string // ID of a source
+	Limits Text   // where the equation holds; may be empty
+}
+
+// Var is a symbol of a formula.
+type Var struct {
+	Symbol  string // as in Expr: R, C_w, theta
+	Meaning Text
+	Unit    string // the unit Fn takes; "" for a pure number
+	// US is the unit in which the same expression holds for a reader of US
+	// units (all variables of the formula together); empty: Unit for all.
+	US string
+}
+
+// Table is printed beside the form: one output over two inputs.
+type Table struct {
+	ID     string
+	Title  Text
+	Note   Text // may be empty
+	Out    string
+	Set    []Entry // inputs that differ from the default case
+	Down   Axis
+	Across Axis // an empty Path makes a one-column table
+}
+
+// Axis lists what is typed into one input, in each system of units.
+type Axis struct {
+	Path   string
+	US     []string
+	Metric []string // nil: as US
+}
+
+// Entry is one typed input: a path (field, or field.row.column with rows from
+// 1) and the text.
+type Entry struct{ Path, Text string }
+
+// Field finds an input by ID.
+func (c *Calculator) Field(id string) (Field, bool) {
+	for _, f := range c.In {
+		if f.ID == id {
+			return f, true
+		}
+	}
+	return Field{}, false
+}
+
+// Formula finds a formula by ID.
+func (c *Calculator) Formula(id string) *Formula {
+	for _, f := range c.Formulas {
+		if f.ID == id {
+			return f
+		}
+	}
+	return nil
+}

@@ -1,0 +1,87 @@
+package calc
+
+// Case is a filled-in set of fields: the inputs or the outputs of one run, or
+// one row of a Rows field. Asking for a field that was not declared panics:
+// a slip in a calculator, which its tests run into.
+type Case struct {
+	fields []Field
+	values []Value
+	row    int
+}
+
+// NewCase is a case of the fields' defaults.
+func NewCase(fields []Field) Case {
+	c := Case{fields: fields, values: make([]Value, len(fields))}
+	for i, f := range fields {
+		c.values[i] = f.Default
+	}
+	return c
+}
+
+// Empty is a case with nothing set.
+func Empty(fields []Field) Case {
+	return Case{fields: fields, values: make([]Value, len(fields))}
+}
+
+// Row makes a row for the default of a Rows field: one value per column.
+func Row(cols []Field, values ...Value) Case {
+	if len(cols) != len(values) {
+		panic("calc: a row needs one value per column")
+	}
+	return Case{fields: cols, values: values}
+}
+
+// Fields are the declarations behind the case, in order.
+func (c Case) Fields() []Field { return c.fields }
+
+// At is the value of the i-th field.
+func (c Case) At(i int) Value { return c.values[i] }
+
+func (c Case) index(id string) int {
+	for i := range c.fields {
+		if c.fields[i].ID == id {
+			return i
+		}
+	}
+	panic("calc: no field " + id)
+}
+
+// Value is the content of a field.
+func (c Case) Value(id string) Value { return c.values[c.index(id)] }
+
+// Has tells whether a field is set.
+func (c Case) Has(id string) bool { return c.Value(id).Set }
+
+// Num is a Number in SI units; 0 where unset.
+func (c Case) Num(id string) float64 { return c.Value(id).Num }
+
+// Choice is the ID of the chosen option.
+func (c Case) Choice(id string) string { return c.Value(id).Word }
+
+// Text is the content of a Words_ field.
+func (c Case) Text(id string) string { return c.Value(id).Word }
+
+// Flag is the content of a Flag field.
+func (c Case) Flag(id string) bool { return c.Value(id).Num != 0 }
+
+// Days is a Day in days since 1970-01-01.
+func (c Case) Days(id string) int { return int(c.Value(id).Num) }
+
+// Rows are the rows of a Rows field.
+func (c Case) Rows(id string) []Case { return c.Value(id).Rows }
+
+// Nr is the number of a row as the reader typed it, from 1; empty rows that
+// were passed over count. It is 0 for a case that is no row.
+func (c Case) Nr() int { return c.row }
+
+// With is a copy of the case with one field changed.
+func (c Case) With(id string, v Value) Case {
+	d := Case{fields: c.fields, values: append([]Value(nil), c.values...), row: c.row}
+	d.values[d.index(id)] = v
+	return d
+}
+
+func (c Case) asked(f Field) bool { return f.When == nil || f.When(c) }
+
+// Asked tells whether the field with this ID is asked in this case.
+func (c Case) Asked(id string) bool { return c.asked(c.fields[c.index(id)]) }

@@ -1,0 +1,120 @@
+package calc
+
+import "coursebook/calculators/quantity"
+
+// Kind says what a field holds.
+type Kind uint8
+
+// The kinds of field.
+const (
+	Number Kind = iota // a quantity, kept in SI
+	Choice             // one of Options, kept as the option's ID
+	Flag               // yes or no
+	Day                // a calendar date
+	Words_             // free text: a name, a place
+	Rows               // a list of rows, each with Cols; rows are not nested
+)
+
+// Field is one input or output of a calculator.
+type Field struct {
+	ID      string // lower-case letters, digits and hyphens; the name on the command line
+	Label   Text
+	Help    Text // one line under the field; may be empty
+	Kind    Kind
+	Show    quantity.Show // Number: dimension, units, rounding
+	Whole   bool          // Number: whole numbers only
+	Min     *Limit        // Number
+	Max     *Limit        // Number
+	Default Value
+	// Optional inputs may be left empty; the calculator asks Has before use.
+	Optional bool
+	Options  []Option        // Choice
+	When     func(Case) bool // asked only where true; nil: always
+	Cols     []Field         // Rows
+	MinRows  int             // Rows
+	MaxRows  int             // Rows
+	MaxLen   int             // Words_: longest text in bytes; 0 means 200
+	Lead     bool            // an output shown large, first
+	Exact    bool            // an output that is exact as shown (counts); no unrounded value is offered
+}
+
+// Option is one answer of a Choice.
+type Option struct {
+	ID    string
+	Label Text
+}
+
+// Limit bounds a Number. The reader is told Why; Source is the ID of one of
+// the calculator's sources, or empty for plain reason.
+type Limit struct {
+	SI     float64
+	Open   bool // the limit itself is outside
+	Why    Text
+	Source string
+}
+
+// Value is the content of a field. The zero Value is unset.
+type Value struct {
+	Set  bool
+	Num  float64 // Number in SI; Flag 0 or 1; Day in days since 1970-01-01
+	Word string  // Choice: option ID; Words_: the text
+	Rows []Case  // Rows
+}
+
+// Num is a Number in SI units.
+func Num(si float64) Value { return Value{Set: true, Num: si} }
+
+// In is a Number given in a unit. It panics on an unknown unit: a slip in a
+// declaration, which the shelf's tests run into.
+func In(x float64, unit string) Value { return Num(SI(x, unit)) }
+
+// SI converts x in a unit to SI; it panics on an unknown unit.
+func SI(x float64, unit string) float64 {
+	u, ok := quantity.Find(unit)
+	if !ok {
+		panic("calc: unknown unit " + unit)
+	}
+	return u.ToSI(x)
+}
+
+// From converts an SI value to a unit; it panics on an unknown unit.
+func From(si float64, unit string) float64 {
+	u, ok := quantity.Find(unit)
+	if !ok {
+		panic("calc: unknown unit " + unit)
+	}
+	return u.FromSI(si)
+}
+
+// Pick is a Choice.
+func Pick(option string) Value { return Value{Set: true, Word: option} }
+
+// Yes is a Flag.
+func Yes(on bool) Value {
+	if on {
+		return Value{Set: true, Num: 1}
+	}
+	return Value{Set: true}
+}
+
+// Txt is free text.
+func Txt(text string) Value { return Value{Set: true, Word: text} }
+
+// List is a list of rows, each made by Row.
+func List(rows ...Case) Value { return Value{Set: true, Rows: rows} }
+
+// AtLeast and its fellows make limits in a unit.
+func AtLeast(x float64, unit string, why Text) *Limit {
+	return &Limit{SI: SI(x, unit), Why: why}
+}
+
+// Above is a lower limit that is itself outside.
+func Above(x float64, unit string, why Text) *Limit {
+	return &Limit{SI: SI(x, unit), Why: why, Open: true}
+}
+
+// AtMost is an upper limit.
+func AtMost(x float64, unit string, why Text) *Limit { return AtLeast(x, unit, why) }
+
+// By names the source of a limit.
+func (l *Limit) By(source string) *Limit { l.Source = source; return l }

@@ -1,0 +1,86 @@
+package calc
+
+import (
+	"strconv"
+
+	"coursebook/calculators/quantity"
+)
+
+// Fingerprint is a short hash over the declarations and the results of their
+// default cases. The page and the module both carry it; where they differ,
+// the module is from another build and the page keeps its printed figures.
+func Fingerprint(list []*Calculator) string {
+	h := hash(fnvOffset)
+	for _, c := range list {
+		h.declaration(c)
+		in := NewCase(c.In)
+		res := Execute(c, in)
+		h.text(res.State.String())
+		for _, style := range []quantity.Style{{System: quantity.US}, {System: quantity.Metric}} {
+			v := Voice{Style: style}
+			h.values(v, in)
+			h.values(v, res.Out)
+		}
+		for _, n := range res.Notes {
+			h.text(n.At.String(), n.Text.Key, n.Text.EN)
+		}
+	}
+	return strconv.FormatUint(uint64(h), 16)
+}
+
+// hash is FNV-1a, 64 bits (Fowler, Noll and Vo).
+type hash uint64
+
+const (
+	fnvOffset = 14695981039346656037
+	fnvPrime  = 1099511628211
+)
+
+func (h *hash) text(parts ...string) {
+	for _, s := range parts {
+		for i := 0; i < len(s); i++ {
+			*h = (*h ^ hash(s[i])) * fnvPrime
+		}
+		*h = (*h ^ 0xff) * fnvPrime // a byte that UTF-8 never holds ends each part
+	}
+}
+
+func (h *hash) declaration(c *Calculator) {
+	h.text(c.ID, c.Title.EN, c.Purpose.EN)
+	h.fields(c.In)
+	h.fields(c.Out)
+	for _, f := range c.Formulas {
+		h.text(f.ID, f.Expr, f.Result.Symbol)
+		for _, v := range f.Vars {
+			h.text(v.Symbol, v.Unit, v.US)
+		}
+	}
+}
+
+func (h *hash) fields(fields []Field) {
+	for _, f := range fields {
+		h.text(f.ID, f.Label.EN, strconv.Itoa(int(f.Kind)), strconv.Itoa(f.MaxRows))
+		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+			h.text(f.Show.In(sys).Unit, strconv.FormatFloat(f.Show.In(sys).Step, 'g', -1, 64))
+		}
+		for _, l := range []*Limit{f.Min, f.Max} {
+			if l != nil {
+				h.text(strconv.FormatFloat(l.SI, 'g', 12, 64))
+			}
+		}
+		for _, o := range f.Options {
+			h.text(o.ID)
+		}
+		h.fields(f.Cols)
+	}
+}
+
+// values hashes what a reader sees, which is the same on every machine.
+func (h *hash) values(v Voice, c Case) {
+	for i, f := range c.fields {
+		h.text(f.ID, v.Write(f, c.values[i]))
+		for _, row := range c.values[i].Rows {
+			h.values(v, row)
+		}
+	}
+}

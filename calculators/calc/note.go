@@ -1,0 +1,54 @@
+package calc
+
+import "strconv"
+
+// Level grades a note. Danger to Notice are the signal words of ANSI Z535.
+type Level uint8
+
+// The levels, gravest first.
+const (
+	Refusal  Level = iota // no result: the input or the method does not allow one
+	Danger                // will result in death or serious injury
+	Warning               // could result in death or serious injury
+	Caution_              // could result in minor or moderate injury
+	Notice                // not related to injury
+	Ask                   // a question to the reader; the result stands
+)
+
+var levelNames = [...]string{"refusal", "danger", "warning", "caution", "notice", "ask"}
+
+// String is the level's name in lower case.
+func (l Level) String() string { return levelNames[l] }
+
+// Path points at a field, or at a cell of a Rows field.
+type Path struct {
+	Field string
+	Row   int // from 1; 0: the field itself
+	Col   string
+}
+
+// At points at a field.
+func At(field string) Path { return Path{Field: field} }
+
+// Cell points at a cell; an empty col means the whole row.
+func Cell(field string, row int, col string) Path { return Path{Field: field, Row: row, Col: col} }
+
+// String writes a path as it is typed: readings.3.gap.
+func (p Path) String() string {
+	s := p.Field
+	if p.Row > 0 {
+		s += "." + strconv.Itoa(p.Row)
+		if p.Col != "" {
+			s += "." + p.Col
+		}
+	}
+	return s
+}
+
+// Note is a caution, a question or a refusal, pointing at what it speaks of.
+type Note struct {
+	Level Level
+	At    Path // zero: the whole calculator
+	Text  Text
+	Slots []Slot
+}

@@ -1,0 +1,137 @@
+package calc
+
+import (
+	"strconv"
+	"strings"
+
+	"coursebook/calculators/quantity"
+)
+
+// The refusals of reading, said at the field.
+var (
+	needsValue  = T("calc.needs-value", "{label} needs a value.")
+	below       = T("calc.below", "{label} must be at least {limit}. {why}")
+	notAbove    = T("calc.not-above", "{label} must be more than {limit}. {why}")
+	above       = T("calc.above", "{label} must be at most {limit}. {why}")
+	notBelow    = T("calc.not-below", "{label} must be less than {limit}. {why}")
+	notWhole    = T("calc.not-whole", "{label} must be a whole number.")
+	noOption    = T("calc.no-option", "{label} has no answer “{text}”. Choose one of: {options}.")
+	noFlag      = T("calc.no-flag", "{label} is yes or no, not “{text}”.")
+	noDay       = T("calc.no-day", "{label} needs a date written year-month-day, like 2026-05-14.")
+	tooLong     = T("calc.too-long", "{label} is too long. Use at most {max} letters.")
+	noInput     = T("calc.no-input", "There is no input “{text}”. The inputs are: {inputs}.")
+	fewRows     = T("calc.few-rows", "{label} needs at least {min} rows.")
+	manyRows    = T("calc.many-rows", "{label} takes at most {max} rows.")
+	manyCells   = T("calc.many-cells", "Row {row} of {label} has {cells} cells. The columns are: {cols}.")
+	twice       = T("calc.twice", "{label} is given twice.")
+	notRows     = T("calc.not-rows", "{label} is a single value and takes no rows.")
+	headerTwice = T("calc.header-twice", "{label} names the column “{text}” twice.")
+)
+
+// Read fills a case from typed inputs and checks it. Inputs that are not
+// typed keep their defaults. A Rows field may be given cell by cell
+// (readings.3.gap) or whole, in the row syntax of SplitRows; an empty text
+// means no rows. The notes are refusals, each at its field; the case is only
+// fit to run when there are none.
+func Read(c *Calculator, entries []Entry, style quantity.Style) (Case, []Note) {
+	rd := &reader{style: style, fields: c.In, out: NewCase(c.In)}
+	rd.entries(entries)
+	rd.limits()
+	return rd.out, rd.notes
+}
+
+type reader struct {
+	style  quantity.Style
+	fields []Field
+	out    Case
+	notes  []Note
+	bad    map[string]bool // paths already refused
+}
+
+func (rd *reader) refuse(at Path, t Text, slots ...Slot) {
+	if rd.bad == nil {
+		rd.bad = map[string]bool{}
+	}
+	if rd.bad[at.String()] {
+		return
+	}
+	rd.bad[at.String()] = true
+	rd.notes = append(rd.notes, Note{Level: Refusal, At: at, Text: t, Slots: slots})
+}
+
+// entries sorts the typed inputs by field, so that each field is read once.
+func (rd *reader) entries(entries []Entry) {
+	plain := make([][]string, len(rd.fields))
+	cells := make([]map[int]map[string]string, len(rd.fields))
+	for _, e := range entries {
+		i, row, col, ok := rd.locate(e.Path)
+		switch {
+		case !ok:
+			rd.refuse(Path{Field: e.Path}, noInput, Word("text", e.Path), Word("inputs", strings.Join(rd.names(), ", ")))
+		case row == 0:
+			plain[i] = append(plain[i], e.Text)
+		default:
+			if cells[i] == nil {
+				cells[i] = map[int]map[string]string{}
+			}
+			if cells[i][row] == nil {
+				cells[i][row] = map[string]string{}
+			}
+			if _, dup := cells[i][row][col]; dup {
+				rd.refuse(Cell(rd.fields[i].ID, row, col), twice, Said("label", rd.fields[i].Label))
+			}
+			cells[i][row][col] = e.Text
+		}
+	}
+	for i, f := range rd.fields {
+		if len(plain[i]) > 1 || (len(plain[i]) == 1 && cells[i] != nil) {
+			rd.refuse(At(f.ID), twice, Said("label", f.Label))
+			continue
+		}
+		switch {
+		case f.Kind == Rows && cells[i] != nil:
+			rd.out.values[i] = rd.cells(f, cells[i])
+		case f.Kind == Rows && len(plain[i]) == 1:
+			rd.out.values[i] = rd.cells(f, rd.split(f, plain[i][0]))
+		case len(plain[i]) == 1:
+			rd.out.values[i] = rd.value(f, At(f.ID), plain[i][0])
+		}
+	}
+}
+
+func (rd *reader) names() []string {
+	names := make([]string, len(rd.fields))
+	for i, f := range rd.fields {
+		names[i] = f.ID
+	}
+	return names
+}
+
+// locate resolves a typed path; row is 0 for a whole field.
+func (rd *reader) locate(path string) (i, row int, col string, ok bool) {
+	parts := strings.Split(path, ".")
+	for i = range rd.fields {
+		if rd.fields[i].ID == parts[0] {
+			break
+		}
+	}
+	if i == len(rd.fields) || rd.fields[i].ID != parts[0] {
+		return 0, 0, "", false
+	}
+	if len(parts) == 1 {
+		return i, 0, "", true
+	}
+	if len(parts) != 3 || rd.fields[i].Kind != Rows {
+		return 0, 0, "", false
+	}
+	row, err := strconv.Atoi(parts[1])
+	if err != nil || row < 1 || row > 10000 {
+		return 0, 0, "", false
+	}
+	for _, c := range rd.fields[i].Cols {
+		if c.ID == parts[2] {
+			return i, row, parts[2], true
+		}
+	}
+	return 0, 0, "", false
+}

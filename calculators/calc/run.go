@@ -1,0 +1,135 @@
+package calc
+
+import "math"
+
+// State says what came of a run.
+type State uint8
+
+// The states of a result.
+const (
+	OK      State = iota
+	Refused       // the method does not allow a result; a note says why
+	Bad           // an input could not be read; a note points at it
+)
+
+var stateNames = [...]string{"ok", "refused", "bad"}
+
+// String is the state's name in lower case.
+func (s State) String() string { return stateNames[s] }
+
+// Result is what a run gives. Out is empty unless State is OK.
+type Result struct {
+	State State
+	Out   Case
+	Notes []Note
+	Steps []Step
+}
+
+// Step is one use of a formula in the worked example.
+type Step struct {
+	Formula *Formula
+	Of      Text      // what it was used for; may be empty
+	Slots   []Slot    // of Of
+	In      []float64 // SI, in the order of Formula.Vars
+	Out     float64   // SI
+}
+
+// Run collects the outputs, notes and steps of one computation.
+type Run struct {
+	calculator *Calculator
+	result     Result
+}
+
+var (
+	// NoNumber refuses a result that is not a finite number.
+	NoNumber = T("calc.no-number", "These inputs give no sensible number. Check each input and its unit.")
+)
+
+// Execute runs a calculator on checked inputs. A result that is not finite is
+// refused, never shown.
+func Execute(c *Calculator, in Case) Result {
+	r := &Run{calculator: c}
+	r.result.Out = Empty(c.Out)
+	c.Compute(r, in)
+	if r.result.State == OK && !finite(r.result.Out) {
+		r.Refuse(Path{}, NoNumber)
+	}
+	if r.result.State != OK {
+		r.result.Out = Empty(c.Out)
+	}
+	return r.result
+}
+
+func finite(c Case) bool {
+	for _, v := range c.values {
+		if math.IsNaN(v.Num) || math.IsInf(v.Num, 0) {
+			return false
+		}
+		for _, row := range v.Rows {
+			if !finite(row) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// Put sets an output Number, si in SI units.
+func (r *Run) Put(id string, si float64) { r.set(id, Num(si)) }
+
+// PutChoice sets an output Choice.
+func (r *Run) PutChoice(id, option string) { r.set(id, Pick(option)) }
+
+// PutFlag sets an output Flag.
+func (r *Run) PutFlag(id string, on bool) { r.set(id, Yes(on)) }
+
+// PutRows sets an output Rows; make the rows with NewRow.
+func (r *Run) PutRows(id string, rows []Case) { r.set(id, Value{Set: true, Rows: rows}) }
+
+// NewRow is an empty row of the output Rows field id; fill it with With.
+func (r *Run) NewRow(id string) Case {
+	return Empty(r.result.Out.fields[r.result.Out.index(id)].Cols)
+}
+
+func (r *Run) set(id string, v Value) { r.result.Out.values[r.result.Out.index(id)] = v }
+
+// Note adds a caution or a question.
+func (r *Run) Note(level Level, at Path, text Text, slots ...Slot) {
+	r.result.Notes = append(r.result.Notes, Note{Level: level, At: at, Text: text, Slots: slots})
+}
+
+// Refuse says why there is no result. The computation should return at once.
+func (r *Run) Refuse(at Path, text Text, slots ...Slot) {
+	r.Note(Refusal, at, text, slots...)
+	r.result.State = Refused
+}
+
+// Use computes a formula and keeps it as a step of the worked example.
+// Values and result are in SI.
+func (r *Run) Use(f *Formula, si ...float64) float64 { return r.UseFor(Text{}, nil, f, si...) }
+
+// UseFor is Use with a line that says what the formula is used for.
+func (r *Run) UseFor(of Text, slots []Slot, f *Formula, si ...float64) float64 {
+	out := f.Value(si...)
+	r.result.Steps = append(r.result.Steps, Step{Formula: f, Of: of, Slots: slots, In: append([]float64(nil), si...), Out: out})
+	return out
+}
+
+// Value computes a formula without keeping a step. Values and result are in SI.
+func (f *Formula) Value(si ...float64) float64 {
+	if len(si) != len(f.Vars) {
+		panic("calc: formula " + f.ID + " takes another number of values")
+	}
+	v := make([]float64, len(si))
+	for i, x := range si {
+		v[i] = x
+		if u := f.Vars[i].Unit; u != "" {
+			v[i] = From(x, u)
+		}
+	}
+	out := f.Fn(v)
+	if f.Result.Unit != "" {
+		out = SI(out, f.Result.Unit)
+	}
+	return out
+}

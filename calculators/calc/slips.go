@@ -1,0 +1,222 @@
+package calc
+
+import (
+	"slices"
+	"strconv"
+
+	"coursebook/calculators/expression"
+	"coursebook/calculators/quantity"
+)
+
+// Slips lists what is wrong with a declaration itself: what a test of the
+// shelf must find empty. It does not run the calculator.
+func Slips(c *Calculator) []string {
+	s := &slips{}
+	if !plainID(c.ID) {
+		s.add("id %s is not lower-case letters, digits and hyphens", c.ID)
+	}
+	s.text(c.Title, "title")
+	s.text(c.Purpose, "purpose")
+	s.fields("input", c.In)
+	s.fields("output", c.Out)
+	sources := s.sources(c)
+	for _, f := range c.Formulas {
+		s.formula(f, sources)
+	}
+	for _, n := range c.Cautions {
+		s.text(n.Text, "caution")
+	}
+	for _, f := range c.In {
+		for _, l := range []*Limit{f.Min, f.Max} {
+			if l != nil && l.Source != "" && !slices.Contains(sources, l.Source) {
+				s.add("limit of %s names no source of the calculator: %s", f.ID, l.Source)
+			}
+		}
+	}
+	s.tables(c)
+	if len(c.Sources) == 0 {
+		s.add("no source")
+	}
+	if c.Compute == nil {
+		s.add("no computation")
+	}
+	return s.list
+}
+
+type slips struct{ list []string }
+
+func (s *slips) add(format string, args ...string) {
+	out := ""
+	for len(format) > 0 {
+		if len(format) > 1 && format[0] == '%' && format[1] == 's' && len(args) > 0 {
+			out, args, format = out+args[0], args[1:], format[2:]
+			continue
+		}
+		out, format = out+format[:1], format[1:]
+	}
+	s.list = append(s.list, out)
+}
+
+func (s *slips) text(t Text, what string) {
+	if t.Key == "" || t.EN == "" {
+		s.add("%s has no text", what)
+	}
+}
+
+func plainID(id string) bool {
+	for i := 0; i < len(id); i++ {
+		b := id[i]
+		if !('a' <= b && b <= 'z' || '0' <= b && b <= '9' || b == '-' && i > 0) {
+			return false
+		}
+	}
+	return id != ""
+}
+
+func (s *slips) fields(what string, fields []Field) {
+	seen := []string{}
+	for _, f := range fields {
+		name := what + " " + f.ID
+		if !plainID(f.ID) {
+			s.add("%s: id is not lower-case letters, digits and hyphens", name)
+		}
+		if slices.Contains(seen, f.ID) {
+			s.add("%s stands twice", name)
+		}
+		seen = append(seen, f.ID)
+		s.text(f.Label, name)
+		s.field(what, name, f)
+	}
+}
+
+func (s *slips) field(what, name string, f Field) {
+	switch f.Kind {
+	case Number:
+		if slip := f.Show.Check(); slip != "" {
+			s.add("%s: %s", name, slip)
+		}
+		s.number(what, name, f)
+	case Choice:
+		s.choice(what, name, f)
+	case Rows:
+		if len(f.Cols) == 0 {
+			s.add("%s has no columns", name)
+		}
+		if what == "input" && (f.MaxRows == 0 || f.MaxRows < f.MinRows) {
+			s.add("%s needs a largest number of rows", name)
+		}
+		for _, c := range f.Cols {
+			if c.Kind == Rows {
+				s.add("%s has rows inside rows", name)
+			}
+		}
+		s.fields(what+" "+f.ID, f.Cols)
+	}
+}
+
+func (s *slips) number(what, name string, f Field) {
+	for _, l := range []*Limit{f.Min, f.Max} {
+		if l != nil {
+			s.text(l.Why, name+" limit")
+		}
+	}
+	if len(what) >= 5 && what[:5] == "input" && (f.Min == nil || f.Max == nil) {
+		s.add("%s needs a lower and an upper limit", name)
+	}
+	if f.Default.Set {
+		probe := &reader{fields: []Field{f}}
+		probe.bounds(f, At(f.ID), f.Default.Num)
+		if len(probe.notes) > 0 {
+			s.add("%s: the default lies outside the limits", name)
+		}
+	}
+}
+
+func (s *slips) choice(what, name string, f Field) {
+	if len(f.Options) == 0 {
+		s.add("%s has no options", name)
+	}
+	found := !f.Default.Set
+	for _, o := range f.Options {
+		s.text(o.Label, name+" option "+o.ID)
+		found = found || o.ID == f.Default.Word
+	}
+	if !found {
+		s.add("%s: the default is no option", name)
+	}
+}
+
+func (s *slips) sources(c *Calculator) []string {
+	var ids []string
+	for _, src := range c.Sources {
+		if src.ID == "" || slices.Contains(ids, src.ID) {
+			s.add("source %s has no id of its own", src.Title)
+		}
+		ids = append(ids, src.ID)
+		if src.Title == "" {
+			s.add("source %s has no title", src.ID)
+		}
+		if src.Status != CommonPractice && src.Where == "" {
+			s.add("source %s does not say where in the document", src.ID)
+		}
+	}
+	return ids
+}
+
+func (s *slips) formula(f *Formula, sources []string) {
+	tree, err := expression.Parse(f.Expr)
+	if err != nil {
+		s.add("formula %s: %s", f.ID, err.Error())
+		return
+	}
+	s.text(f.Title, "formula "+f.ID)
+	if f.Fn == nil || f.Go == "" {
+		s.add("formula %s has no function or no listing", f.ID)
+	}
+	if !slices.Contains(sources, f.Source) {
+		s.add("formula %s names no source of the calculator: %s", f.ID, f.Source)
+	}
+	us := 0
+	for _, v := range append([]Var{f.Result}, f.Vars...) {
+		s.variable(f, v)
+		if v.US != "" {
+			us++
+		}
+	}
+	names := expression.Names(tree)
+	for _, v := range f.Vars {
+		if !slices.Contains(names, v.Symbol) {
+			s.add("formula %s does not use %s", f.ID, v.Symbol)
+		}
+	}
+	if len(names) != len(f.Vars) {
+		s.add("formula %s uses %s names and declares %s", f.ID, strconv.Itoa(len(names)), strconv.Itoa(len(f.Vars)))
+	}
+}
+
+func (s *slips) variable(f *Formula, v Var) {
+	s.text(v.Meaning, "formula "+f.ID+" symbol "+v.Symbol)
+	for _, u := range []string{v.Unit, v.US} {
+		if u == "" {
+			continue
+		}
+		if _, ok := quantity.Find(u); !ok {
+			s.add("formula %s: unknown unit %s", f.ID, u)
+		}
+	}
+}
+
+func (s *slips) tables(c *Calculator) {
+	for _, t := range c.Tables {
+		if !plainID(t.ID) {
+			s.add("table %s: id", t.ID)
+		}
+		s.text(t.Title, "table "+t.ID)
+		if !slices.ContainsFunc(c.Out, func(f Field) bool { return f.ID == t.Out }) {
+			s.add("table %s: no output %s", t.ID, t.Out)
+		}
+		if len(t.Down.US) == 0 {
+			s.add("table %s: nothing down the side", t.ID)
+		}
+	}
+}

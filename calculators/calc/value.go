@@ -1,0 +1,147 @@
+package calc
+
+import (
+	"math"
+	"strings"
+
+	"coursebook/calculators/quantity"
+)
+
+// limitSlack lets a value typed in another unit touch its limit: the binary
+// noise of a conversion is far below it, a reader's slip far above.
+const limitSlack = 1e-9
+
+// value reads one typed text for a field that is no Rows field.
+func (rd *reader) value(f Field, at Path, text string) Value {
+	text = strings.TrimSpace(text)
+	if f.Kind == Rows {
+		rd.refuse(at, notRows, Said("label", f.Label))
+		return Value{}
+	}
+	if text == "" {
+		return Value{}
+	}
+	switch f.Kind {
+	case Choice:
+		return rd.choice(f, at, text)
+	case Flag:
+		return rd.flag(f, at, text)
+	case Day:
+		days, ok := ParseDay(text)
+		if !ok {
+			rd.refuse(at, noDay, Said("label", f.Label))
+			return Value{}
+		}
+		return Num(float64(days))
+	case Words_:
+		max := f.MaxLen
+		if max == 0 {
+			max = 200
+		}
+		if len(text) > max {
+			rd.refuse(at, tooLong, Said("label", f.Label), Count("max", max))
+			return Value{}
+		}
+		return Txt(text)
+	}
+	si, t := quantity.Parse(text, f.Show, rd.style)
+	if t != nil {
+		why, slots := trouble(t)
+		rd.refuse(at, why, slots...)
+		return Value{}
+	}
+	return Num(si)
+}
+
+func (rd *reader) choice(f Field, at Path, text string) Value {
+	ids := make([]string, len(f.Options))
+	for i, o := range f.Options {
+		ids[i] = o.ID
+		if strings.EqualFold(o.ID, text) {
+			return Pick(o.ID)
+		}
+	}
+	rd.refuse(at, noOption, Said("label", f.Label), Word("text", text), Word("options", strings.Join(ids, ", ")))
+	return Value{}
+}
+
+func (rd *reader) flag(f Field, at Path, text string) Value {
+	switch strings.ToLower(text) {
+	case "yes", "on", "true", "1", "sí", "si":
+		return Yes(true)
+	case "no", "off", "false", "0":
+		return Yes(false)
+	}
+	rd.refuse(at, noFlag, Said("label", f.Label), Word("text", text))
+	return Value{}
+}
+
+// limits checks every asked input, and every cell, once all are read.
+func (rd *reader) limits() {
+	rd.check(rd.out, func(id string) Path { return At(id) })
+	for i, f := range rd.out.fields {
+		if f.Kind != Rows || !rd.out.asked(f) {
+			continue
+		}
+		rows := rd.out.values[i].Rows
+		if len(rows) < f.MinRows {
+			rd.refuse(At(f.ID), fewRows, Said("label", f.Label), Count("min", f.MinRows))
+		}
+		if f.MaxRows > 0 && len(rows) > f.MaxRows {
+			rd.refuse(At(f.ID), manyRows, Said("label", f.Label), Count("max", f.MaxRows))
+		}
+		for k, row := range rows {
+			if row.row == 0 {
+				row.row = k + 1
+				rows[k] = row
+			}
+			rd.check(row, func(id string) Path { return Cell(f.ID, row.row, id) })
+		}
+	}
+}
+
+func (rd *reader) check(c Case, at func(id string) Path) {
+	for i, f := range c.fields {
+		if !c.asked(f) || f.Kind == Rows {
+			continue
+		}
+		v, path := c.values[i], at(f.ID)
+		if !v.Set {
+			if !f.Optional && f.Kind != Flag {
+				rd.refuse(path, needsValue, Said("label", f.Label))
+			}
+			continue
+		}
+		if f.Kind == Number {
+			rd.bounds(f, path, v.Num)
+		}
+	}
+}
+
+func (rd *reader) bounds(f Field, at Path, si float64) {
+	if f.Whole && si != math.Trunc(si) {
+		rd.refuse(at, notWhole, Said("label", f.Label))
+		return
+	}
+	say := func(t Text, l *Limit) {
+		rd.refuse(at, t, Said("label", f.Label), Amount("limit", l.SI, f.Show), Said("why", l.Why))
+	}
+	if l := f.Min; l != nil {
+		slack := limitSlack * math.Abs(l.SI)
+		switch {
+		case l.Open && si <= l.SI+slack:
+			say(notAbove, l)
+		case si < l.SI-slack:
+			say(below, l)
+		}
+	}
+	if l := f.Max; l != nil {
+		slack := limitSlack * math.Abs(l.SI)
+		switch {
+		case l.Open && si >= l.SI-slack:
+			say(notBelow, l)
+		case si > l.SI+slack:
+			say(above, l)
+		}
+	}
+}

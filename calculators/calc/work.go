@@ -1,0 +1,126 @@
+package calc
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"coursebook/calculators/expression"
+	"coursebook/calculators/quantity"
+)
+
+// Worked is one step of the worked example, as text for the reader.
+type Worked struct {
+	Title       string
+	Of          string   // what it is used for; may be empty
+	Plain       string   // the equation in symbols: p = C_w × (150 + …)
+	Substituted string   // the right-hand side with numbers
+	Result      string   // with unit
+	Where       []string // each symbol with its value and unit, and in the reader's own unit where it differs
+}
+
+// figures is the number of significant digits of numbers put into a formula:
+// enough to follow the arithmetic by hand, no more.
+const figures = 5
+
+// Work writes a step out for the reader.
+func (v Voice) Work(s Step) Worked {
+	f := s.Formula
+	tree, err := expression.Parse(f.Expr)
+	if err != nil {
+		panic(err.Error())
+	}
+	values := map[string]string{}
+	w := Worked{Title: v.Say(f.Title), Of: v.Say(s.Of, s.Slots...)}
+	for i, x := range f.Vars {
+		unit := v.unit(x)
+		values[x.Symbol] = v.digits(s.In[i], unit)
+		w.Where = append(w.Where, expression.Spell(x.Symbol)+" = "+joinUnit(values[x.Symbol], unit)+v.aside(s.In[i], unit)+": "+v.Say(x.Meaning))
+	}
+	result := v.unit(f.Result)
+	w.Plain = expression.Spell(f.Result.Symbol) + " = " + v.mark(expression.Plain(tree))
+	w.Substituted = v.mark(expression.Substitute(tree, values))
+	w.Result = joinUnit(v.digits(s.Out, result), result) + v.aside(s.Out, result)
+	return w
+}
+
+// unit is the unit in which the reader sees a variable of a formula.
+func (v Voice) unit(x Var) string {
+	if v.Style.System == quantity.US && x.US != "" {
+		return x.US
+	}
+	return x.Unit
+}
+
+// digits writes an SI value in a unit with the figures of hand arithmetic.
+// The decimal mark stays a point here: mark sets it for a whole line.
+func (v Voice) digits(si float64, unit string) string {
+	x := si
+	if unit != "" {
+		x = From(si, unit)
+	}
+	return v.mark(significant(x))
+}
+
+func significant(x float64) string {
+	if x == 0 {
+		return "0"
+	}
+	places := figures - 1 - int(math.Floor(math.Log10(math.Abs(x))))
+	if places < 0 {
+		places = 0
+	}
+	s := strconv.FormatFloat(x, 'f', places, 64)
+	if strings.Contains(s, ".") {
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	}
+	if s == "-0" {
+		return "0"
+	}
+	return s
+}
+
+// mark writes decimal points as the reader's mark. Commas that separate the
+// arguments of a function are followed by a space and become semicolons.
+func (v Voice) mark(s string) string {
+	if v.Style.Mark != quantity.Comma {
+		return s
+	}
+	return strings.ReplaceAll(strings.ReplaceAll(s, ", ", "; "), ".", ",")
+}
+
+// aside adds the value in the reader's own system where a formula holds in
+// units of the other one only.
+func (v Voice) aside(si float64, unit string) string {
+	other, ok := homeUnit[unit]
+	if !ok || other.system == v.Style.System {
+		return ""
+	}
+	return " (" + joinUnit(v.digits(si, other.unit), other.unit) + ")"
+}
+
+type home struct {
+	system quantity.System
+	unit   string // the counterpart in the other system
+}
+
+// homeUnit says which system a formula's unit belongs to and what a reader of
+// the other system knows it as.
+var homeUnit = map[string]home{
+	"ft": {quantity.US, "m"}, "in": {quantity.US, "mm"}, "ft²": {quantity.US, "m²"}, "ft³": {quantity.US, "m³"},
+	"yd³": {quantity.US, "m³"}, "psf": {quantity.US, "kPa"}, "psi": {quantity.US, "MPa"}, "lb/ft³": {quantity.US, "kg/m³"},
+	"ft/h": {quantity.US, "m/h"}, "yd³/h": {quantity.US, "m³/h"}, "°F": {quantity.US, "°C"}, "lb": {quantity.US, "kg"},
+	"lbf": {quantity.US, "kN"}, "mph": {quantity.US, "km/h"},
+	"m": {quantity.Metric, "ft"}, "mm": {quantity.Metric, "in"}, "m³": {quantity.Metric, "yd³"}, "kPa": {quantity.Metric, "psf"},
+	"°C": {quantity.Metric, "°F"}, "m/h": {quantity.Metric, "ft/h"}, "kN": {quantity.Metric, "lbf"},
+}
+
+func joinUnit(number, unit string) string {
+	switch unit {
+	case "":
+		return number
+	case "°", "%":
+		return number + unit
+	}
+	return number + " " + unit
+}

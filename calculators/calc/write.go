@@ -1,0 +1,105 @@
+package calc
+
+import (
+	"strconv"
+
+	"coursebook/calculators/quantity"
+)
+
+// What the page says around values.
+var (
+	YesText = T("calc.yes", "yes")
+	NoText  = T("calc.no", "no")
+	// Between joins the limits of an input.
+	Between = T("calc.between", "{low} to {high}")
+
+	confirmed      = T("source.confirmed", "read in the document")
+	secondary      = T("source.secondary", "read where another document repeats it")
+	memory         = T("source.memory", "from memory")
+	commonPractice = T("source.common-practice", "common practice")
+)
+
+// Text is the status in words.
+func (s Status) Text() Text {
+	return [...]Text{confirmed, secondary, memory, commonPractice}[s]
+}
+
+// Write is a value as the reader sees it: rounded for the field, with its
+// unit. Unset values are written as an empty text, Rows as their number.
+func (v Voice) Write(f Field, x Value) string {
+	if !x.Set {
+		return ""
+	}
+	switch f.Kind {
+	case Number:
+		return quantity.Format(x.Num, f.Show, v.Style)
+	case Choice:
+		for _, o := range f.Options {
+			if o.ID == x.Word {
+				return v.Say(o.Label)
+			}
+		}
+		return x.Word
+	case Flag:
+		if x.Num != 0 {
+			return v.Say(YesText)
+		}
+		return v.Say(NoText)
+	case Day:
+		return FormatDay(int(x.Num))
+	case Rows:
+		return strconv.Itoa(len(x.Rows))
+	}
+	return x.Word
+}
+
+// Type is a value as it would be typed into the input: what Read reads back.
+func (v Voice) Type(f Field, x Value) string {
+	switch {
+	case !x.Set:
+		return ""
+	case f.Kind == Choice:
+		return x.Word
+	case f.Kind == Flag && x.Num != 0:
+		return "yes"
+	case f.Kind == Flag:
+		return "no"
+	}
+	return v.Write(f, x)
+}
+
+// Unrounded is an output before rounding for the field, shown on demand;
+// empty where there is nothing more to show.
+func (v Voice) Unrounded(f Field, x Value) string {
+	if !x.Set || f.Kind != Number || f.Exact {
+		return ""
+	}
+	return quantity.Exact(x.Num, f.Show, v.Style)
+}
+
+// Typed lists a case's inputs as entries, rows cell by cell: what a form
+// holds, and what Read turns back into the same case. A Rows field with no
+// rows is one entry with an empty text.
+func (v Voice) Typed(c Case) []Entry {
+	var list []Entry
+	for i, f := range c.fields {
+		x := c.values[i]
+		if f.Kind != Rows {
+			list = append(list, Entry{Path: f.ID, Text: v.Type(f, x)})
+			continue
+		}
+		if len(x.Rows) == 0 {
+			list = append(list, Entry{Path: f.ID})
+		}
+		for k, row := range x.Rows {
+			nr := row.row
+			if nr == 0 {
+				nr = k + 1
+			}
+			for j, col := range row.fields {
+				list = append(list, Entry{Path: Cell(f.ID, nr, col.ID).String(), Text: v.Type(col, row.values[j])})
+			}
+		}
+	}
+	return list
+}

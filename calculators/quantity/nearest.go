@@ -1,0 +1,63 @@
+package quantity
+
+import "strings"
+
+// offeredUnits is how many units a refusal names.
+const offeredUnits = 8
+
+// offered names the first units of a dimension.
+func offered(d Dimension) string {
+	var names []string
+	for _, u := range Units(d) {
+		if len(names) < offeredUnits {
+			names = append(names, u.Symbol)
+		}
+	}
+	return strings.Join(names, ", ")
+}
+
+// nearest finds the unit of a dimension whose writing is closest to what was
+// typed: one slip in a short unit, two in one of five letters or more. A unit
+// that shares no letter with the typed one is no guess.
+func nearest(typed string, d Dimension) (best Unit, ok bool) {
+	word := []rune(strings.ToLower(fold(typed)))
+	least := 2
+	if len(word) > 4 {
+		least = 3
+	}
+	for _, u := range Units(d) {
+		for _, name := range append([]string{fold(u.Symbol)}, u.Aliases...) {
+			letters := []rune(strings.ToLower(name))
+			n := slips(word, letters)
+			if n < least && n < len(letters) && n < len(word) {
+				best, least, ok = u, n, true
+			}
+		}
+	}
+	return best, ok
+}
+
+// slips counts the letters put in, left out, changed or swapped with their
+// neighbour between two words (optimal string alignment distance).
+func slips(a, b []rune) int {
+	var before, last []int // two rows above and one row above
+	row := make([]int, len(b)+1)
+	for j := range row {
+		row[j] = j
+	}
+	for i := range a {
+		before, last, row = last, row, make([]int, len(b)+1)
+		row[0] = i + 1
+		for j := range b {
+			cost := 1
+			if a[i] == b[j] {
+				cost = 0
+			}
+			row[j+1] = min(last[j]+cost, last[j+1]+1, row[j]+1)
+			if i > 0 && j > 0 && a[i] == b[j-1] && a[i-1] == b[j] {
+				row[j+1] = min(row[j+1], before[j-1]+1)
+			}
+		}
+	}
+	return row[len(b)]
+}

@@ -1,0 +1,162 @@
+package quantity
+
+import (
+	"math"
+	"strconv"
+	"strings"
+)
+
+// limit bounds what is accepted, typed or converted. No quantity of the trade
+// comes near; products of a few such values stay finite.
+const limit = 1e300
+
+// number reads a number without a sign at the start of s: 12 000.5, 3/4,
+// 6 1/2, 6-1/2. whole tells that it is a plain whole number; rest is what
+// follows, without spaces in front.
+func (p *parser) number(s string) (x float64, whole bool, rest string, err *Trouble) {
+	literal, rest := cutLiteral(s)
+	if strings.Trim(literal, ".,") == "" {
+		return 0, false, "", troubleNoNumber.with("text", quote(p.text), "examples", p.examples())
+	}
+	digits, err := p.oneMark(literal)
+	if err != nil {
+		return 0, false, "", err
+	}
+	whole = digitsIn(digits) == len(digits)
+	exponent := exponentIn(rest)
+	x, bad := strconv.ParseFloat(digits+rest[:exponent], 64)
+	if bad != nil || x > limit {
+		return 0, false, "", troubleTooBig.with("text", quote(p.text))
+	}
+	if exponent > 0 {
+		return x, false, skip(rest[exponent:]), nil
+	}
+	return p.fraction(x, whole, skip(rest))
+}
+
+// cutLiteral cuts the digits and marks off the front of s. Groups of three
+// digits may stand apart by one space: 12 000. A group before a stroke is the
+// upper part of a fraction: 6 125/1000.
+func cutLiteral(s string) (literal, rest string) {
+	i := digitsIn(s)
+	literal = s[:i]
+	if 1 <= i && i <= 3 && s[0] != '0' {
+		for i+4 <= len(s) && s[i] == ' ' && digitsIn(s[i+1:]) == 3 && !strings.HasPrefix(skip(s[i+4:]), "/") {
+			literal += s[i+1 : i+4]
+			i += 4
+		}
+	}
+	end := i
+	for end < len(s) && (isDigit(s[end]) || isMark(s[end])) {
+		end++
+	}
+	return literal + s[i:end], s[end:]
+}
+
+// exponentIn is the length of an exponent at the start of s: e5, E-3.
+func exponentIn(s string) int {
+	if s == "" || (s[0] != 'e' && s[0] != 'E') {
+		return 0
+	}
+	i := 1
+	if i < len(s) && (s[i] == '-' || s[i] == '+') {
+		i++
+	}
+	n := digitsIn(s[i:])
+	if n == 0 {
+		return 0
+	}
+	return i + n
+}
+
+// oneMark checks the decimal mark and returns the literal with a point. The
+// other mark is refused with a hint, never guessed.
+func (p *parser) oneMark(literal string) (string, *Trouble) {
+	own, other := ".", ","
+	both, asDecimal, asGroups := troubleComma, troubleCommaDecimal, troubleCommaGroups
+	if p.style.Mark == Comma {
+		own, other = ",", "."
+		both, asDecimal, asGroups = troublePoint, troublePointDecimal, troublePointGroups
+	}
+	owns, others := strings.Count(literal, own), strings.Count(literal, other)
+	decimal := strings.ReplaceAll(literal, other, own)
+	without := strings.ReplaceAll(literal, other, "")
+	grouped := owns <= 1 && areGroups(literal, own, other)
+	switch {
+	case others == 0 && owns <= 1:
+		return strings.Replace(literal, own, ".", 1), nil
+	case others == 1 && owns == 0 && grouped:
+		return "", both.with("text", literal, "decimal", decimal, "plain", without)
+	case others == 1 && owns == 0:
+		return "", asDecimal.with("decimal", decimal)
+	case others > 0 && grouped:
+		return "", asGroups.with("plain", without)
+	}
+	return "", troubleTwoMarks.with("text", quote(literal))
+}
+
+// areGroups tells whether mark other sets off groups of three digits.
+func areGroups(literal, own, other string) bool {
+	before, _, _ := strings.Cut(literal, own)
+	if strings.Count(before, other) != strings.Count(literal, other) {
+		return false
+	}
+	groups := strings.Split(before, other)
+	for i, g := range groups {
+		if len(g) != 3 && (i > 0 || len(g) == 0 || len(g) > 3) {
+			return false
+		}
+	}
+	return groups[0][0] != '0'
+}
+
+// fraction reads what may follow a number x: a stroke and the lower part, or
+// a fraction added to a whole number. s has no spaces in front.
+func (p *parser) fraction(x float64, whole bool, s string) (float64, bool, string, *Trouble) {
+	if strings.HasPrefix(s, "/") && digitsIn(skip(s[1:])) > 0 {
+		if !whole {
+			return 0, false, "", troubleFraction.with()
+		}
+		y, rest, err := p.divide(x, s)
+		return y, false, rest, err
+	}
+	after, dash := strings.CutPrefix(s, "-")
+	after = skip(after)
+	n := digitsIn(after)
+	if n == 0 {
+		return x, whole, s, nil
+	}
+	upper, stroke := after[:n], skip(after[n:])
+	if !strings.HasPrefix(stroke, "/") || digitsIn(skip(stroke[1:])) == 0 {
+		if dash {
+			return 0, false, "", troubleDash.with("text", quote(p.text), "examples", p.examples())
+		}
+		return x, whole, s, nil
+	}
+	if !whole {
+		return 0, false, "", troubleFraction.with()
+	}
+	num, _ := strconv.ParseFloat(upper, 64)
+	part, rest, err := p.divide(num, stroke)
+	if err == nil && part >= 1 {
+		err = troubleImproper.with()
+	}
+	return x + part, false, rest, err
+}
+
+// divide reads a stroke and a whole number and divides by it.
+func (p *parser) divide(upper float64, s string) (x float64, rest string, err *Trouble) {
+	s = skip(s[1:])
+	n := digitsIn(s)
+	lower, bad := strconv.ParseFloat(s[:n], 64)
+	rest = s[n:]
+	switch {
+	case bad != nil || math.IsInf(upper, 0):
+		return 0, "", troubleTooBig.with("text", quote(p.text))
+	case lower == 0:
+		return 0, "", troubleZeroFraction.with()
+	case rest != "" && (isMark(rest[0]) && digitsIn(rest[1:]) > 0 || strings.HasPrefix(skip(rest), "/")):
+		return 0, "", troubleFraction.with()
+	}
+	return upper / lower, skip(rest), nil
+}

@@ -1,0 +1,127 @@
+package quantity
+
+import (
+	"math"
+	"unicode/utf8"
+)
+
+// typedLimit bounds a typed value, in bytes; the longest that Format writes
+// is less than half as long.
+const typedLimit = 120
+
+// Parse reads a typed value: a number alone, which is in Show's unit of the
+// reader's system, or with any unit of the dimension. Lengths and times may
+// be given in two units (10' 6-1/2", 1 h 30 min). A sign may stand in front;
+// whether one makes sense is for the caller to say. The value is in SI and
+// finite; on trouble it is 0.
+//
+// A number alone is in feet for the form FeetInches, in inches for Inches.
+// Between degrees as a temperature and degrees as a difference the wanted
+// dimension decides: 20 °F typed for a difference is 20 F°.
+func Parse(text string, show Show, style Style) (si float64, err *Trouble) {
+	p := &parser{show: show, style: style, text: text}
+	if len(text) > typedLimit {
+		return 0, troubleLong.with("examples", p.examples())
+	}
+	p.text = plainText(text)
+	if p.text == "" {
+		return 0, troubleEmpty.with("examples", p.examples())
+	}
+	if !utf8.ValidString(text) {
+		return 0, troubleNoNumber.with("text", quote(text), "examples", p.examples())
+	}
+	rest, sign := p.text, 1.0
+	switch rest[0] {
+	case '-':
+		rest, sign = skip(rest[1:]), -1
+	case '+':
+		rest = skip(rest[1:])
+	}
+	x, u, err := p.value(rest)
+	if err != nil {
+		return 0, err
+	}
+	si = u.ToSI(sign * x)
+	if !(math.Abs(si) <= limit) {
+		return 0, troubleTooBig.with("text", quote(p.text))
+	}
+	return si + 0, nil // + 0: never minus zero
+}
+
+// parser is one reading.
+type parser struct {
+	show  Show
+	style Style
+	text  string // what was typed, in plain signs
+}
+
+func (p *parser) examples() string { return examples(p.show.Dim, p.style.System) }
+
+// value reads a number and its unit.
+func (p *parser) value(s string) (float64, Unit, *Trouble) {
+	own := p.show.unit(p.style.System)
+	x, whole, rest, err := p.number(s)
+	switch {
+	case err != nil:
+		return 0, own, err
+	case rest == "":
+		return x, own, nil
+	case isDigit(rest[0]):
+		return 0, own, p.trailing(rest)
+	}
+	u, tail, err := p.unit(rest)
+	if err != nil || tail == "" {
+		return x, u, err
+	}
+	return p.compound(x, whole, u, tail)
+}
+
+func (p *parser) trailing(rest string) *Trouble {
+	return troubleTrailing.with("rest", quote(rest), "examples", p.examples())
+}
+
+// unit reads the longest unit at the start of s. Only a unit of the wanted
+// dimension may have a tail: in 10ft3in the 3 is not an exponent.
+func (p *parser) unit(s string) (u Unit, tail string, err *Trouble) {
+	u, known := lookup(s, p.show.Dim)
+	if !known {
+		u, tail, known = p.unitBefore(s)
+	}
+	switch {
+	case !known:
+		return u, "", p.unknown(s)
+	case u.Dim != p.show.Dim:
+		return u, "", troubleKind(p.show.Dim).with("unit", u.Symbol, "examples", p.examples())
+	}
+	return u, skip(tail), nil
+}
+
+// unitBefore finds the longest unit that is followed by something else, one
+// of the wanted dimension before any other.
+func (p *parser) unitBefore(s string) (u Unit, tail string, known bool) {
+	for end := len(s) - 1; end > 0; end-- {
+		if !utf8.RuneStart(s[end]) || isLetter(s[end]) {
+			continue
+		}
+		found, ok := lookup(s[:end], p.show.Dim)
+		if ok && found.Dim == p.show.Dim {
+			return found, s[end:], true
+		}
+		if ok && !known {
+			u, tail, known = found, s[end:], true
+		}
+	}
+	return u, tail, known
+}
+
+func isLetter(c byte) bool { return 'a' <= c|0x20 && c|0x20 <= 'z' }
+
+func (p *parser) unknown(typed string) *Trouble {
+	if p.show.Dim == Number {
+		return troubleKind(Number).with("examples", p.examples())
+	}
+	if guess, ok := nearest(typed, p.show.Dim); ok {
+		return troubleUnitClose.with("unit", quote(typed), "guess", guess.Symbol)
+	}
+	return troubleUnit.with("unit", quote(typed), "units", offered(p.show.Dim))
+}

@@ -1,0 +1,117 @@
+package quantity
+
+import (
+	"math"
+	"strconv"
+)
+
+// noise is the relative distance from a step within which a value counts as
+// on it, so that what is left of a conversion does not push 12 up to 13.
+const noise = 1e-9
+
+// significant is how many digits a value has where no step says otherwise.
+const significant = 7
+
+// steps rounds q, a number of steps, to a whole number of them.
+func steps(q float64, way Way) float64 {
+	slack := noise * math.Max(1, math.Abs(q))
+	if on := math.Round(q); math.Abs(q-on) <= slack {
+		return on
+	}
+	switch way {
+	case Up:
+		return math.Ceil(q)
+	case Down:
+		return math.Floor(q)
+	}
+	// A half that noise has pulled towards zero is still a half.
+	return math.Copysign(math.Floor(math.Abs(q)+0.5+slack), q)
+}
+
+// tooFine bounds the number of steps that a float64 can count.
+const tooFine = 1e15
+
+// finest is how many decimals a step may have.
+const finest = 9
+
+// places is how many decimals a multiple of step needs.
+func places(step float64) int {
+	for n, scaled := 0, step; n < finest; n, scaled = n+1, scaled*10 {
+		if isWhole(scaled) {
+			return n
+		}
+	}
+	return finest
+}
+
+// isDecimal tells whether multiples of step can be written in full.
+func isDecimal(step float64) bool { return step == 0 || isWhole(step*1e9) }
+
+// isWhole tells whether x is a whole number from 1 on, but for binary rounding.
+func isWhole(x float64) bool {
+	return x > 0.5 && math.Abs(x-math.Round(x)) <= 1e-12*x
+}
+
+// rounded is a value as it is written: decimals is how many digits stand
+// after the mark, or -1 for up to 7 significant digits. The value is the
+// float64 nearest to the written digits, as reading them gives it.
+func rounded(x float64, sc Scale) (value float64, decimals int) {
+	switch {
+	case sc.Step > 0 && math.Abs(x/sc.Step) < tooFine:
+		decimals = places(sc.Step)
+		x = steps(x/sc.Step, sc.Way) * sc.Step
+		return reread(strconv.FormatFloat(x, 'f', decimals, 64)), decimals
+	case sc.Step == 0 && math.Abs(x) < tooFine && math.Abs(x-math.Round(x)) <= noise*math.Abs(x):
+		return math.Round(x) + 0, 0
+	}
+	return reread(strconv.FormatFloat(x, 'e', significant-1, 64)), -1
+}
+
+func reread(digits string) float64 {
+	x, _ := strconv.ParseFloat(digits, 64)
+	return x + 0 // + 0: never minus zero
+}
+
+// inUnit converts to a unit. Near the zero of a temperature scale what is
+// left of the offset is no temperature.
+func inUnit(si float64, u Unit) float64 {
+	x := u.FromSI(si)
+	if math.Abs(x) <= 1e-12*u.Offset {
+		return 0
+	}
+	return x
+}
+
+// Round is the SI value of what Format shows, and of what Parse reads from
+// it. NaN and infinities stay as they are.
+func Round(si float64, show Show, sys System) float64 {
+	u, sc := show.unit(sys), show.In(sys)
+	if math.IsNaN(si) || math.IsInf(si, 0) {
+		return si
+	}
+	if sc.Form != Decimal {
+		if inches, ok := wholeSteps(si, sc); ok {
+			return inchUnit().ToSI(inches)
+		}
+		sc = Scale{}
+	}
+	x, _ := rounded(inUnit(si, u), sc)
+	return u.ToSI(x)
+}
+
+// finestDefault is the step of feet and inches where none is given: what a
+// tape shows.
+const finestDefault = 1.0 / 16
+
+// wholeSteps rounds a length to steps of inches; not ok where there are more
+// than can be counted.
+func wholeSteps(si float64, sc Scale) (inches float64, ok bool) {
+	step := sc.Step
+	if step == 0 {
+		step = finestDefault
+	}
+	q := inchUnit().FromSI(si) / step
+	return float64(steps(q, sc.Way)*step) + 0, math.Abs(q) < tooFine
+}
+
+func inchUnit() Unit { u, _ := Find("in"); return u }

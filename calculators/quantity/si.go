@@ -1,0 +1,15 @@
+package quantity
+
+// siSymbols names the SI unit of each dimension, as the constants of
+// Dimension state it. A number, a ratio and nothing else have none.
+var siSymbols = [dimensionCount]string{
+	Length: "m", Area: "m²", Volume: "m³", Mass: "kg", Force: "N", Pressure: "Pa", Density: "kg/m³",
+	Speed: "m/s", FlowRate: "m³/s", Temperature: "K", TemperatureDifference: "K", Duration: "s", Angle: "rad",
+	LineLoad: "N/m", MassPerLength: "kg/m", MassPerArea: "kg/m²", AreaPerLength: "m²/m", Frequency: "Hz",
+	Acceleration: "m/s²", Moment: "N·m", Energy: "J", Power: "W", EvaporationRate: "kg/(m²·s)",
+	TemperatureRate: "K/s", Maturity: "K·s",
+}
+
+// SI is the symbol of the SI unit in which values of the dimension are kept;
+// empty for plain numbers and ratios.
+func (d Dimension) SI() string { return siSymbols[d] }

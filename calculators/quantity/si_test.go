@@ -1,0 +1,19 @@
+package quantity
+
+import "testing"
+
+// Every dimension but the pure ones names its SI unit, and where the table of
+// units holds that symbol it is the unit of scale 1.
+func TestSISymbols(t *testing.T) {
+	for _, d := range Dimensions() {
+		symbol := d.SI()
+		if (symbol == "") != (d == Number || d == Ratio) {
+			t.Errorf("%s: SI unit %q", d, symbol)
+		}
+		for _, u := range Units(d) {
+			if u.Symbol == symbol && u.ToSI(1) != 1 {
+				t.Errorf("%s: 1 %s is %v SI", d, symbol, u.ToSI(1))
+			}
+		}
+	}
+}

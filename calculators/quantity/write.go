@@ -1,0 +1,107 @@
+package quantity
+
+import (
+	"math"
+	"strconv"
+	"strings"
+)
+
+// thinSpace sets off groups of three digits; it does not break a line.
+const thinSpace = "\u202F"
+
+// noValue stands for a value that is no finite number. Callers refuse such a
+// value before it is written.
+const noValue = "—"
+
+// Format writes a value rounded for the field, with its unit: 9' 0", 2.75 m,
+// 150 lb/ft³. Parse reads it back to exactly what Round gives. A Decimal
+// scale without a step writes whole numbers in full and others with up to 7
+// significant digits.
+func Format(si float64, show Show, style Style) string {
+	u, sc := show.unit(style.System), show.In(style.System)
+	if math.IsNaN(si) || math.IsInf(si, 0) {
+		return noValue
+	}
+	if sc.Form != Decimal {
+		if inches, ok := wholeSteps(si, sc); ok {
+			return tape(inches, sc.Form)
+		}
+		sc = Scale{}
+	}
+	x, decimals := rounded(inUnit(si, u), sc)
+	return withUnit(written(x, decimals, style.Mark), u)
+}
+
+// Exact writes a value unrounded, with up to 7 significant digits, as a
+// decimal number in the scale's unit: 10.54167 ft.
+func Exact(si float64, show Show, style Style) string {
+	u := show.unit(style.System)
+	if math.IsNaN(si) || math.IsInf(si, 0) {
+		return noValue
+	}
+	return withUnit(written(inUnit(si, u), -1, style.Mark), u)
+}
+
+// withUnit puts the unit behind a number; % and ° stand close.
+func withUnit(number string, u Unit) string {
+	switch u.Symbol {
+	case "":
+		return number
+	case "%", "°":
+		return number + u.Symbol
+	}
+	return number + " " + u.Symbol
+}
+
+// written writes a number with a fixed number of decimals, or, for -1, with
+// up to 7 significant digits and no zeros at the end.
+func written(x float64, decimals int, mark Mark) string {
+	var digits string
+	if decimals >= 0 {
+		digits = strconv.FormatFloat(math.Abs(x), 'f', decimals, 64)
+	} else {
+		digits = shortest(math.Abs(x))
+	}
+	whole, part, hasPart := strings.Cut(digits, ".")
+	if strings.IndexByte(whole, 'e') < 0 {
+		whole = grouped(whole)
+	}
+	switch {
+	case hasPart && mark == Comma:
+		whole += "," + part
+	case hasPart:
+		whole += "." + part
+	}
+	if x < 0 && strings.Trim(digits, "0.") != "" {
+		return "-" + whole
+	}
+	return whole
+}
+
+// shortest writes up to 7 significant digits; very large and very small
+// numbers get a power of ten.
+func shortest(x float64) string {
+	x = reread(strconv.FormatFloat(x, 'e', significant-1, 64))
+	if x != 0 && (x < 1e-6 || x >= tooFine) {
+		return strconv.FormatFloat(x, 'e', -1, 64)
+	}
+	return strconv.FormatFloat(x, 'f', -1, 64)
+}
+
+// grouped sets off groups of three from five digits on.
+func grouped(digits string) string {
+	if len(digits) < 5 {
+		return digits
+	}
+	first := len(digits) % 3
+	if first == 0 {
+		first = 3
+	}
+	var b strings.Builder
+	b.WriteString(digits[:first])
+	for i := first; i < len(digits); i += 3 {
+		b.WriteString(thinSpace)
+		b.WriteString(digits[i : i+3])
+	}
+	return b.String()
+}
