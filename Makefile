@@ -1,0 +1,53 @@
+# coursebook. `make site` needs Go only; `make test` may also use Node and npm,
+# and installs what it lacks (see testdata/browser/prepare.sh).
+
+GO ?= go
+ADDR ?= 127.0.0.1:8080
+SEED_TIME ?= 5s
+
+.PHONY: site build test check unit browser fuzz bench dist clean golden
+
+# build the manual and serve it on this machine
+site:
+	$(GO) run ./generator preview -addr $(ADDR)
+
+# write the manual to dist/site, ready for any static server, with the one-file edition
+build:
+	$(GO) run ./generator build -out dist/site -pocket dist/pocket.html
+
+# everything: formatting, vet, unit tests, published values, fuzzing, browser
+test: prepare check unit fuzz browser
+
+.PHONY: prepare
+prepare:
+	sh testdata/browser/prepare.sh
+
+check:
+	@test -z "$$(gofmt -l calculators generator)" || { gofmt -l calculators generator; echo "gofmt would change the files above"; exit 1; }
+	$(GO) vet ./...
+	$(GO) run ./generator inspect
+
+unit:
+	$(GO) test ./...
+	$(GO) test -run TestPublishedValues -count=1 -v ./calculators/shelf
+
+# each fuzz target runs for a moment beyond its seeds
+fuzz:
+	sh testdata/fuzz.sh $(SEED_TIME)
+
+browser:
+	cd testdata/browser && npm test --silent
+
+bench:
+	sh testdata/bench.sh
+
+# one binary that carries theme, module, words and starter manual in itself
+dist:
+	$(GO) run ./generator/pack -out generator/internal/house/pack
+	$(GO) build -trimpath -buildvcs=false -tags dist -ldflags='-s -w' -o dist/coursebook ./generator
+
+golden:
+	$(GO) test ./generator/... -update
+
+clean:
+	rm -rf dist generator/internal/house/pack testdata/browser/node_modules testdata/browser/out

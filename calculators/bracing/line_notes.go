@@ -1,0 +1,138 @@
+package bracing
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+)
+
+// What the calculator says about a set of readings.
+var (
+	askSide     = calc.T("string-line.note.side", "Which side is the string on? Lengthen or shorten is told once you answer.")
+	sideBrace   = calc.T("string-line.note.side-brace", "For a string on the brace side: wide gap, shorten; narrow gap, lengthen.")
+	sideOther   = calc.T("string-line.note.side-other", "For a string on the far side of the wall: wide gap, lengthen; narrow gap, shorten.")
+	tooLate     = calc.T("string-line.note.too-late", "The concrete has stiffened. Do not turn any brace: it would crack the wall or tear the brace loose. Write the readings down and tell the foreman.")
+	endUnread   = calc.T("string-line.note.end-unread", "Read the gap at both end blocks. Until then the string is not proved.")
+	endOff      = calc.T("string-line.note.end-off", "The gap here is {gap}, the block is {block}. Set the string again before you turn a brace.")
+	thinBlock   = calc.T("string-line.note.thin-block", "With blocks under {least} a bulge lifts the string. Are the blocks right?")
+	touches     = calc.T("string-line.note.touches", "The wall touches or lifts the string here. Use thicker blocks and read again.")
+	oneWay      = calc.T("string-line.note.one-way", "All readings are off the same way. Check the end blocks before you turn a brace.")
+	jump        = calc.T("string-line.note.jump", "This reading is {jump} from the one before. Read it again.")
+	inRounds    = calc.T("string-line.note.rounds", "Brace {name} needs {turns} turns. Turn two, read all again, then go on.")
+	mustPull    = calc.T("string-line.note.pull", "Shortening pulls the wall. The brace must be fixed to pull, at wall and foot.")
+	steep       = calc.T("string-line.note.slope", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
+	overPlumb   = calc.T("string-line.note.over-plumb", "The worst is beyond the plumb limit of ACI 117-10 at this height, {limit}.")
+	looseForAci = calc.T("string-line.note.loose", "This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.")
+	coarse      = calc.T("string-line.note.coarse", "A quarter turn moves the wall by {move}, more than the tolerance. Turn by eighths.")
+)
+
+// Thresholds of common practice.
+var (
+	roundTurns = 2.0                   // most turns in one go
+	usualBlock = calc.SI(0.5, "in")    // least block that keeps a bulge off the string
+	bigJump    = calc.SI(1, "in")      // from brace to brace
+	tapeSlack  = calc.SI(1.0/32, "in") // half of what a tape shows
+)
+
+// The slopes of braces in the Army's method, in degrees.
+const (
+	leastSlope = 20
+	mostSlope  = 60
+)
+
+func noteLine(r *calc.Run, in calc.Case, lines []line, step float64) {
+	if stiff(in) {
+		r.Note(calc.Warning, calc.At("concrete"), tooLate)
+	} else {
+		noteSide(r, in, lines)
+		noteRounds(r, lines)
+	}
+	noteString(r, in)
+	noteReadings(r, in, lines)
+	noteLimits(r, in, lines, step)
+}
+
+// noteSide asks for the side of the string, or repeats the answer.
+func noteSide(r *calc.Run, in calc.Case, lines []line) {
+	if !in.Has("string-side") {
+		r.Note(calc.Ask, calc.At("string-side"), askSide)
+		return
+	}
+	side := in.Choice("string-side")
+	said := sideBrace
+	if side == "other" {
+		said = sideOther
+	}
+	r.Note(calc.Notice, calc.At("string-side"), said)
+	for _, l := range lines {
+		if _, turn := atTheBrace(moveOf(l), side); l.toTurn && turn == "shorten" {
+			r.Note(calc.Caution_, calc.Path{}, mustPull)
+			return
+		}
+	}
+}
+
+func noteRounds(r *calc.Run, lines []line) {
+	for _, l := range lines {
+		if l.toTurn && l.turns > roundTurns+1e-9 {
+			r.Note(calc.Caution_, calc.Cell("readings", l.nr, "gap"), inRounds,
+				calc.Word("name", l.name()), calc.Amount("turns", l.turns, quarters))
+		}
+	}
+}
+
+// noteString doubts the string: its blocks and the proof at both ends.
+func noteString(r *calc.Run, in calc.Case) {
+	block := in.Num("block")
+	if block < usualBlock-tapeSlack {
+		r.Note(calc.Ask, calc.At("block"), thinBlock, calc.Amount("least", usualBlock, gapSize))
+	}
+	unread := false
+	for _, id := range []string{"first-end", "second-end"} {
+		switch {
+		case !in.Has(id):
+			unread = true
+		case math.Abs(in.Num(id)-block) > tapeSlack+1e-9:
+			r.Note(calc.Ask, calc.At(id), endOff, calc.Amount("gap", in.Num(id), gapSize), calc.Amount("block", block, gapSize))
+		}
+	}
+	if unread {
+		r.Note(calc.Ask, calc.At("first-end"), endUnread)
+	}
+}
+
+// noteReadings doubts single readings.
+func noteReadings(r *calc.Run, in calc.Case, lines []line) {
+	same := len(lines) >= 3
+	for i, l := range lines {
+		at := calc.Cell("readings", l.nr, "gap")
+		if in.Num("block") > 0 && l.row.Num("gap") < tapeSlack {
+			r.Note(calc.Ask, at, touches)
+		}
+		if i > 0 && exceeds(math.Abs(l.off-lines[i-1].off), bigJump) {
+			r.Note(calc.Ask, at, jump, calc.Amount("jump", math.Abs(l.off-lines[i-1].off), gapSize))
+		}
+		same = same && !l.within && (l.off > 0) == (lines[0].off > 0)
+	}
+	if same {
+		r.Note(calc.Ask, calc.At("readings"), oneWay)
+	}
+}
+
+// noteLimits holds tolerance, slope and worst reading against the books.
+func noteLimits(r *calc.Run, in calc.Case, lines []line, step float64) {
+	limit := plumbLimit.Value(in.Num("string-height"))
+	if exceeds(math.Abs(lines[worstOf(lines)].off), limit) {
+		r.Note(calc.Notice, calc.At("readings"), overPlumb, calc.Amount("limit", limit, limitSize))
+	}
+	if exceeds(in.Num("tolerance"), limit) {
+		r.Note(calc.Notice, calc.At("tolerance"), looseForAci, calc.Amount("limit", limit, limitSize))
+	}
+	if exceeds(step/4, in.Num("tolerance")) {
+		r.Note(calc.Notice, calc.At("tolerance"), coarse, calc.Amount("move", step/4, gapSize))
+	}
+	angle := braceAngle.Value(in.Num("foot-distance"), in.Num("attach-height"), in.Num("foot-below"))
+	if a := calc.From(angle, "°"); a < leastSlope-1e-9 || a > mostSlope+1e-9 {
+		r.Note(calc.Caution_, calc.At("foot-distance"), steep, calc.Amount("slope", angle, slope))
+	}
+}

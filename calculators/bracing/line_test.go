@@ -1,0 +1,378 @@
+package bracing
+
+import (
+	"encoding/xml"
+	"io"
+	"math"
+	"math/rand/v2"
+	"strconv"
+	"strings"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/quantity"
+)
+
+// typed runs the calculator on inputs as written on the command line.
+func typed(inputs ...string) calc.Result {
+	var entries []calc.Entry
+	for _, s := range inputs {
+		path, text, _ := strings.Cut(s, "=")
+		entries = append(entries, calc.Entry{Path: path, Text: text})
+	}
+	in, notes := calc.Read(StringLine, entries, quantity.Style{})
+	if len(notes) > 0 {
+		return calc.Result{State: calc.Bad, Notes: notes}
+	}
+	return calc.Execute(StringLine, in)
+}
+
+func said(res calc.Result, key string) (calc.Note, bool) {
+	for _, n := range res.Notes {
+		if n.Text.Key == key {
+			return n, true
+		}
+	}
+	return calc.Note{}, false
+}
+
+func TestDeclaration(t *testing.T) {
+	for _, slip := range calc.Slips(StringLine) {
+		t.Error(slip)
+	}
+	if res := typed(); res.State != calc.OK || len(res.Steps) > 8 {
+		t.Fatalf("default case: %v with %d steps", res.State, len(res.Steps))
+	}
+	for _, f := range append(append([]calc.Field(nil), StringLine.In...), StringLine.Out...) {
+		if len([]rune(f.Label.EN)) > 28 || len([]rune(f.Help.EN)) > 80 {
+			t.Errorf("%s: label or help too long", f.ID)
+		}
+	}
+}
+
+// The default case by hand: row 3 reads 1-1/4 in. on 3/4 in. blocks, 1/2 in.
+// too far. At the brace 6/8 of that; cos θ = 5/√61; five turns to the inch.
+func TestDefaultByHand(t *testing.T) {
+	res := typed()
+	near(t, "worst", calc.From(res.Out.Num("worst"), "in"), 0.5, 1e-12)
+	near(t, "turns", res.Out.Num("turns"), 0.5*0.75*5/math.Sqrt(61)/0.2, 1e-12)
+	near(t, "row", res.Out.Num("worst-row"), 3, 0)
+	near(t, "to turn", res.Out.Num("to-turn"), 3, 0)
+	// Rows that were never typed are numbered too.
+	near(t, "row", calc.Execute(StringLine, calc.NewCase(StringLine.In)).Out.Num("worst-row"), 3, 0)
+}
+
+// Nothing is assumed about the string's side: unanswered, no output says
+// lengthen or shorten; the number of turns is the same for both answers.
+func TestSideIsAskedNeverAssumed(t *testing.T) {
+	open, brace, other := typed(), typed("string-side=brace"), typed("string-side=other")
+	if n, ok := said(open, "string-line.note.side"); !ok || n.Level != calc.Ask {
+		t.Error("the side is not asked for")
+	}
+	for i, l := range open.Out.Rows("lines") {
+		if l.Has("turn") || l.Has("brace-move") {
+			t.Errorf("row %d tells a way to turn with the side unanswered", i+1)
+		}
+		b, o := brace.Out.Rows("lines")[i], other.Out.Rows("lines")[i]
+		if l.Num("turns") != b.Num("turns") || b.Num("turns") != o.Num("turns") || b.Choice("move") != o.Choice("move") {
+			t.Errorf("row %d: the side changes more than the way to turn", i+1)
+		}
+		opposite := map[string]string{"lengthen": "shorten", "shorten": "lengthen", "leave": "leave"}
+		if o.Choice("turn") != opposite[b.Choice("turn")] {
+			t.Errorf("row %d: %s on the brace side, %s on the other", i+1, b.Choice("turn"), o.Choice("turn"))
+		}
+	}
+	if _, ok := said(brace, "string-line.note.side-brace"); !ok {
+		t.Error("the answer is not repeated")
+	}
+	if _, ok := said(other, "string-line.note.side-other"); !ok {
+		t.Error("the answer is not repeated")
+	}
+}
+
+// A wall is built in coordinates, leaned at random, read by string from
+// either side, and set by what the calculator says. Turned to the nearest
+// quarter it must then stand on the line to within an eighth of a turn and
+// the small-movement error. A wrong sign would double the error instead.
+func TestTurningSetsTheWall(t *testing.T) {
+	rng := rand.New(rand.NewPCG(5, 6))
+	for range 300 {
+		g := triangle{run: 1.2 + 1.3*rng.Float64(), attach: 1.5 + rng.Float64(), below: 0.5 * rng.Float64()}
+		high, block, travel := 2+1.5*rng.Float64(), 0.019, 0.003+0.004*rng.Float64()
+		lean := (rng.Float64()*2 - 1) * 0.008
+		for _, side := range []string{"brace", "other"} {
+			gap := block + high*math.Sin(lean) // the string hangs between wall and brace
+			if side == "other" {
+				gap = block - high*math.Sin(lean)
+			}
+			if gap < 0 {
+				continue
+			}
+			in := calc.NewCase(StringLine.In)
+			for id, x := range map[string]float64{"block": block, "string-height": high, "attach-height": g.attach, "foot-distance": g.run,
+				"foot-below": g.below, "travel": travel, "tolerance": calc.SI(1.0/16, "in")} {
+				in = in.With(id, calc.Num(x))
+			}
+			row := calc.NewCase(readingCols).With("gap", calc.Num(gap))
+			in = in.With("thread-as", calc.Pick("travel")).With("string-side", calc.Pick(side)).With("readings", calc.List(row))
+			l := calc.Execute(StringLine, in).Out.Rows("lines")[0]
+			turns := quantity.Round(l.Num("turns"), quarters, quantity.US)
+			length := g.length(lean)
+			switch l.Choice("turn") {
+			case "lengthen":
+				length += turns * travel
+			case "shorten":
+				length -= turns * travel
+			}
+			after := math.Abs(high * math.Sin(g.lean(length)))
+			before := math.Abs(high * math.Sin(lean))
+			eighth := PerTurn(travel, g.length(0), g.run, high, g.attach) / 8
+			limit := math.Max(eighth, 0)*1.05 + 0.02*before
+			if l.Flag("within") {
+				limit = calc.SI(1.0/16, "in") * (1 + 1e-6)
+			}
+			if after > limit {
+				t.Fatalf("string on the %s side: off %v before, %v after %v turns to %s", side, before, after, turns, l.Choice("turn"))
+			}
+		}
+	}
+}
+
+// Tolerance, order of work and rounding.
+func TestOrderOfWork(t *testing.T) {
+	res := typed("string-side=brace", "readings=A | 1-1/16 in | 2 ft; B | 1-3/4 in | 8 ft; C | 1 in | 14 ft; D | 0.2 in | 20 ft; E | 3/4 in | 26 ft")
+	var order []int
+	for _, l := range res.Out.Rows("lines") {
+		order = append(order, int(l.Num("order")))
+	}
+	want := []int{1, 2, 0, 3, 0} // the end first, then the worst; 1/4 in. off is within
+	for i := range want {
+		if order[i] != want[i] {
+			t.Fatalf("order %v, want %v", order, want)
+		}
+	}
+	// Given distances, the ends are the outermost readings, not the first rows.
+	res = typed("readings=B | 1-3/4 in | 8 ft; A | 1-1/16 in | 2 ft; C | 1-1/2 in | 14 ft")
+	if lines := res.Out.Rows("lines"); lines[1].Num("order") != 2 || lines[2].Num("order") != 1 || lines[0].Num("order") != 3 {
+		t.Error("the ends are not taken by distance")
+	}
+	if lines := typed("readings=B | 1-3/4 in; A | 2 in").Out.Rows("lines"); lines[1].Num("order") != 1 {
+		t.Error("of two ends the worse is not first")
+	}
+}
+
+func TestTooLate(t *testing.T) {
+	res := typed("concrete=stiff", "string-side=brace")
+	if n, ok := said(res, "string-line.note.too-late"); !ok || n.Level != calc.Warning || res.State != calc.OK {
+		t.Fatal("no warning that the concrete has stiffened")
+	}
+	if res.Out.Has("turns") || res.Out.Num("to-turn") != 0 {
+		t.Error("turns are given for stiffened concrete")
+	}
+	for _, l := range res.Out.Rows("lines") {
+		if l.Has("turns") || l.Has("turn") || !l.Has("off") {
+			t.Error("a row tells turns, or loses its reading")
+		}
+	}
+	for _, s := range res.Steps {
+		if s.Formula == turnsFor || s.Formula == braceChange {
+			t.Error("the worked example tells turns")
+		}
+	}
+	if StringLine.Cautions[0].Level != calc.Warning {
+		t.Error("the hold point is not a standing warning")
+	}
+}
+
+func TestNotes(t *testing.T) {
+	for _, c := range []struct {
+		inputs, key, at string
+		want            bool
+	}{
+		{"", "string-line.note.rounds", "", false},
+		{"readings=7 | 2-1/2 in", "string-line.note.rounds", "readings.1.gap", true},
+		{"first-end=7/8 in", "string-line.note.end-off", "first-end", true},
+		{"second-end=25/32 in", "string-line.note.end-off", "", false},
+		{"second-end=", "string-line.note.end-unread", "first-end", true},
+		{"block=3/8 in", "string-line.note.thin-block", "block", true},
+		{"block=1/2 in", "string-line.note.thin-block", "", false},
+		{"readings=1 | 0 in", "string-line.note.touches", "readings.1.gap", true},
+		{"readings=1 | 1-1/4 in; 2 | 1-1/2 in; 3 | 1-1/4 in", "string-line.note.one-way", "readings", true},
+		{"readings=1 | 1-1/4 in; 2 | 1/4 in; 3 | 1-1/4 in", "string-line.note.one-way", "", false},
+		{"readings=1 | 3/4 in; 2 | 1-7/8 in", "string-line.note.jump", "readings.2.gap", true},
+		{"readings=1 | 3/4 in; 2 | 1-3/4 in", "string-line.note.jump", "", false},
+		{"string-side=brace", "string-line.note.pull", "", true},
+		{"string-side=brace; readings=1 | 1/4 in", "string-line.note.pull", "", false},
+		{"foot-distance=3 ft", "string-line.note.slope", "foot-distance", true},
+		{"foot-distance=17 ft", "string-line.note.slope", "foot-distance", true},
+		{"foot-distance=5 ft", "string-line.note.slope", "", false},
+		{"tolerance=3/8 in", "string-line.note.loose", "tolerance", true},
+		{"tolerance=1/4 in", "string-line.note.loose", "", false},
+		{"", "string-line.note.over-plumb", "readings", true},
+		{"string-height=15 ft", "string-line.note.over-plumb", "", false},
+		{"thread-as=travel; travel=1 in; tolerance=1/8 in", "string-line.note.coarse", "tolerance", true},
+		{"readings=1 | -1/8 in", "calc.below", "readings.1.gap", true},
+		{"readings=1 | 13 in", "calc.above", "readings.1.gap", true},
+		{"readings=", "calc.few-rows", "readings", true},
+		{"string-side=left", "calc.no-option", "string-side", true},
+	} {
+		var inputs []string
+		if c.inputs != "" {
+			inputs = splitInputs(c.inputs)
+		}
+		res := typed(inputs...)
+		n, got := said(res, c.key)
+		if got != c.want || (got && c.at != "" && n.At.String() != c.at) {
+			t.Errorf("%s: %s is %v at %s, want %v at %s", c.inputs, c.key, got, n.At.String(), c.want, c.at)
+		}
+	}
+}
+
+// splitInputs parts inputs at semicolons before a name; rows keep theirs.
+func splitInputs(s string) []string {
+	var out []string
+	for _, part := range strings.Split(s, "; ") {
+		if len(out) > 0 && !strings.Contains(part, "=") {
+			out[len(out)-1] += "; " + part
+			continue
+		}
+		out = append(out, part)
+	}
+	return out
+}
+
+func TestBowOutput(t *testing.T) {
+	res := typed("readings=1 | 3/4 in | 0 ft; 2 | 1-1/4 in | 20 ft; 3 | 3/4 in | 40 ft")
+	near(t, "radius", calc.From(res.Out.Num("bow-radius"), "ft"), 4800, 1e-6)
+	for _, rows := range []string{"1 | 3/4 in; 2 | 1-1/4 in; 3 | 3/4 in", "1 | 3/4 in | 0 ft; 2 | 3/4 in | 20 ft; 3 | 3/4 in | 40 ft",
+		"1 | 3/4 in | 0 ft; 2 | 1-1/4 in | 10 ft; 3 | 3/4 in | 40 ft", "1 | 3/4 in | 5 ft; 2 | 1 in | 5 ft; 3 | 3/4 in | 5 ft"} {
+		if typed("readings=" + rows).Out.Has("bow-radius") {
+			t.Errorf("%s: a bow is told without ground", rows)
+		}
+	}
+}
+
+func TestTables(t *testing.T) {
+	for _, table := range StringLine.Tables {
+		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+			down, across := table.Down.US, table.Across.US
+			if sys == quantity.Metric {
+				down, across = table.Down.Metric, table.Across.Metric
+			}
+			for _, b := range across {
+				last := 0.0
+				for _, a := range down {
+					entries := append(append([]calc.Entry(nil), table.Set...), calc.Entry{Path: table.Down.Path, Text: a}, calc.Entry{Path: table.Across.Path, Text: b})
+					in, notes := calc.Read(StringLine, entries, quantity.Style{System: sys})
+					res := calc.Execute(StringLine, in)
+					if len(notes) > 0 || res.State != calc.OK {
+						t.Fatal(notes, res.Notes)
+					}
+					got := res.Out.Num("turns")
+					if got <= last {
+						t.Errorf("%s: %s at %s gives %v turns after %v", table.ID, a, b, got, last)
+					}
+					last = got
+				}
+			}
+		}
+	}
+}
+
+// Any inputs within their limits give finite results and a drawing that stays
+// in its frame.
+func TestAnyInput(t *testing.T) {
+	rng := rand.New(rand.NewPCG(7, 8))
+	for range 3000 {
+		in := sample(rng, StringLine.In)
+		res := calc.Execute(StringLine, in)
+		if res.State != calc.OK {
+			t.Fatalf("%v for %v", res.Notes, calc.Voice{}.Typed(in))
+		}
+		if n := len(res.Out.Rows("lines")); n != len(in.Rows("readings")) {
+			t.Fatalf("%d lines of %d readings", n, len(in.Rows("readings")))
+		}
+		for _, style := range []quantity.Style{{}, {System: quantity.Metric, Mark: quantity.Comma}} {
+			checkDrawing(t, StringLine.Draw(calc.Voice{Style: style}, in, res))
+		}
+	}
+	if !StringLine.Draw(calc.Voice{}, calc.NewCase(StringLine.In), calc.Result{State: calc.Refused}).Empty() {
+		t.Error("a refused result was drawn")
+	}
+}
+
+func sample(rng *rand.Rand, fields []calc.Field) calc.Case {
+	c := calc.NewCase(fields)
+	for _, f := range fields {
+		switch f.Kind {
+		case calc.Number:
+			if !f.Optional || rng.IntN(4) > 0 {
+				c = c.With(f.ID, calc.Num(f.Min.SI+rng.Float64()*(f.Max.SI-f.Min.SI)))
+			}
+		case calc.Choice:
+			if !f.Optional || rng.IntN(3) > 0 {
+				c = c.With(f.ID, calc.Pick(f.Options[rng.IntN(len(f.Options))].ID))
+			}
+		case calc.Words_:
+			c = c.With(f.ID, calc.Txt(strings.Repeat("W", rng.IntN(24))))
+		case calc.Rows:
+			var rows []calc.Case
+			for range f.MinRows + rng.IntN(6) {
+				rows = append(rows, sample(rng, f.Cols))
+			}
+			c = c.With(f.ID, calc.List(rows...))
+		}
+	}
+	return c
+}
+
+// checkDrawing reads a drawing back as XML and holds every coordinate, and the
+// likely width of short texts, against the frame.
+func checkDrawing(t *testing.T, d figure.Drawing) {
+	t.Helper()
+	if d.Width > 360 || d.Title == "" || d.Desc == "" || strings.Contains(d.Desc, "{") {
+		t.Fatalf("drawing: width %v, title %q, desc %q", d.Width, d.Title, d.Desc)
+	}
+	dec := xml.NewDecoder(strings.NewReader(figure.SVG(d)))
+	for {
+		tok, err := dec.Token()
+		if err == io.EOF {
+			return
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+		if s, ok := tok.(xml.StartElement); ok && s.Name.Local != "svg" {
+			checkElement(t, d, s)
+		}
+	}
+}
+
+func checkElement(t *testing.T, d figure.Drawing, s xml.StartElement) {
+	t.Helper()
+	at := map[string]float64{}
+	inside := func(x, y float64) {
+		if x < -0.01 || x > d.Width+0.01 || y < -0.01 || y > d.Height+0.01 {
+			t.Fatalf("%s leaves the frame of %v × %v: %v", s.Name.Local, d.Width, d.Height, s.Attr)
+		}
+	}
+	for _, a := range s.Attr {
+		if a.Name.Local == "points" {
+			for _, pair := range strings.Fields(a.Value) {
+				xs, ys, _ := strings.Cut(pair, ",")
+				x, _ := strconv.ParseFloat(xs, 64)
+				y, _ := strconv.ParseFloat(ys, 64)
+				inside(x, y)
+			}
+		}
+		if x, err := strconv.ParseFloat(a.Value, 64); err == nil {
+			at[a.Name.Local] = x
+		}
+	}
+	inside(at["x"], at["y"])
+	inside(at["x"]+at["width"], at["y"]+at["height"])
+	inside(at["x1"], at["y1"])
+	inside(at["x2"], at["y2"])
+	inside(at["cx"]+at["r"], at["cy"]+at["r"])
+}

@@ -1,0 +1,200 @@
+package geometry
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+)
+
+// What the calculator refuses, and what it asks.
+var (
+	noWalls      = calc.T("wall-volume.note.no-walls", "There is no wall yet. Add a row of straight walls or a curved wall.")
+	cornersEat   = calc.T("wall-volume.note.corners-eat", "The corners take off more than the walls hold. Check lengths, corners and core.")
+	tallHole     = calc.T("wall-volume.note.tall-hole", "This is taller than the tallest wall, {limit}.")
+	wideHole     = calc.T("wall-volume.note.wide-hole", "This is wider than the longest wall, {limit}.")
+	deepHole     = calc.T("wall-volume.note.deep-hole", "This is deeper than the core, {limit}. Enter it as an opening.")
+	holesEat     = calc.T("wall-volume.note.holes-eat", "Openings and block-outs are bigger than the walls. Check sizes and counts.")
+	tightCurve   = calc.T("wall-volume.note.tight-curve", "The core is thicker than this radius allows. The radius at the outside must be over {limit}.")
+	overHalf     = calc.T("wall-volume.note.over-half", "The rise is more than half the chord, so the curve is over a half circle. Is that right?")
+	openPlan     = calc.T("wall-volume.note.open-plan", "Outside less inside corners is {corners}. A closed plan has 4. Is this wall open at the ends?")
+	mixedHeights = calc.T("wall-volume.note.mixed-heights", "Heights differ. The corners were taken at {height}, so the order does not run short.")
+	smallLast    = calc.T("wall-volume.note.small-last", "The last load is small: {load}. Ask the plant, or even out the loads.")
+	otherUnit    = calc.T("wall-volume.note.other-unit", "Your order is {typed}. The walls take that number in the other unit: {right}. Which unit did you mean?")
+	farOff       = calc.T("wall-volume.note.far-off", "Your order is {typed}, this comes to {right}. They differ by more than 10 %. Which unit did you mean?")
+	runsShort    = calc.T("wall-volume.note.runs-short", "Your order of {typed} is less than the volume with waste, {need}.")
+)
+
+// farShare is the difference between a typed and a computed order from which
+// the unit is asked for. Yard and metre differ by 24 %, so a tenth tells them
+// apart.
+const farShare = 0.10
+
+// smallShare of a truck is a last load that plants charge for or put off.
+const smallShare = 0.25
+
+func computeVolume(r *calc.Run, in calc.Case) {
+	w, ok := straight(r, in)
+	if !ok {
+		return
+	}
+	if in.Flag("curve") && !w.addCurve(r, in) {
+		return
+	}
+	if w.volume <= 0 {
+		r.Refuse(calc.At("runs"), noWalls)
+		return
+	}
+	holes, ok := w.holes(r, in)
+	if !ok {
+		return
+	}
+	net := r.Use(netVolume, w.volume, holes)
+	putVolume(r, "walls", w.volume)
+	putVolume(r, "holes", holes)
+	putVolume(r, "net", net)
+	r.Put("length", w.middle)
+	computeOrder(r, in, net)
+}
+
+// walls is what the straight and curved walls come to.
+type walls struct {
+	core    float64
+	volume  float64 // m³, before deductions
+	middle  float64 // m along the middle of the core
+	tallest float64
+	longest float64
+}
+
+// signedCorners is how many corners to take off, c of CentreLine.
+func signedCorners(in calc.Case) float64 {
+	c := in.Num("outside-corners") - in.Num("inside-corners")
+	switch in.Choice("measured") {
+	case "outside":
+		return c
+	case "inside":
+		return -c
+	}
+	return 0
+}
+
+func straight(r *calc.Run, in calc.Case) (w walls, ok bool) {
+	w.core = in.Num("core")
+	var area, length float64
+	lowest := math.Inf(1)
+	for _, run := range in.Rows("runs") {
+		l, h := run.Num("length"), run.Num("height")
+		area += float64(l * h * run.Num("count"))
+		length += float64(l * run.Num("count"))
+		w.longest = math.Max(w.longest, l)
+		w.tallest = math.Max(w.tallest, h)
+		lowest = math.Min(lowest, h)
+	}
+	if length == 0 {
+		return w, true
+	}
+	corners := signedCorners(in)
+	atCorners := lowest
+	if corners < 0 {
+		atCorners = w.tallest
+	}
+	noteCorners(r, in, corners, lowest, w.tallest, atCorners)
+	w.middle = r.Use(centreLine, length, corners, w.core)
+	w.volume = r.Use(wallsVolume, w.core, area, corners, atCorners)
+	if w.middle <= 0 || w.volume <= 0 {
+		r.Refuse(calc.At("runs"), cornersEat)
+		return w, false
+	}
+	return w, true
+}
+
+// noteCorners asks where the corner count is unusual and tells which height
+// the corners were taken at: the one that cannot make the order short.
+func noteCorners(r *calc.Run, in calc.Case, corners, lowest, tallest, at float64) {
+	if corners == 0 {
+		return
+	}
+	if diff := math.Abs(corners); diff != 4 {
+		n := in.Num("outside-corners") - in.Num("inside-corners")
+		r.Note(calc.Ask, calc.At("outside-corners"), openPlan, calc.Count("corners", int(n)))
+	}
+	if lowest != tallest {
+		r.Note(calc.Notice, calc.At("runs"), mixedHeights, calc.Amount("height", at, wallLength))
+	}
+}
+
+// addCurve adds the curved wall; false where it was refused.
+func (w *walls) addCurve(r *calc.Run, in calc.Case) bool {
+	radius, angle := in.Num("curve-radius"), in.Num("curve-angle")
+	at := "curve-radius"
+	if in.Choice("curve-by") == "chord" {
+		chord, rise := in.Num("curve-chord"), in.Num("curve-rise")
+		radius = r.Use(chordRadius, chord, rise)
+		angle = r.Use(chordAngle, rise, chord)
+		at = "curve-chord"
+		if rise > chord/2 {
+			r.Note(calc.Ask, calc.At("curve-rise"), overHalf)
+		}
+	}
+	middle := radius
+	if in.Choice("curve-at") == "outside" {
+		middle = r.Use(centreRadius, radius, w.core)
+	}
+	if middle <= w.core/2 {
+		r.Refuse(calc.At(at), tightCurve, calc.Amount("limit", w.core, wallLength))
+		return false
+	}
+	arc := r.Use(arcLength, angle, middle)
+	height := in.Num("curve-height")
+	w.volume += r.Use(arcVolume, arc, w.core, height)
+	w.middle += arc
+	w.longest = math.Max(w.longest, arc)
+	w.tallest = math.Max(w.tallest, height)
+	return true
+}
+
+// holes sums openings and block-outs, every one of them; false where one
+// cannot be. The first opening is kept as a step.
+func (w *walls) holes(r *calc.Run, in calc.Case) (volume float64, ok bool) {
+	for i, o := range in.Rows("openings") {
+		if !w.fits(r, "openings", o) {
+			return 0, false
+		}
+		compute := prism.Value
+		if i == 0 {
+			compute = func(si ...float64) float64 { return r.UseFor(firstOpening, nil, prism, si...) }
+		}
+		volume += compute(o.Num("count"), o.Num("width"), o.Num("height"), w.core)
+	}
+	for _, b := range in.Rows("block-outs") {
+		if !w.fits(r, "block-outs", b) {
+			return 0, false
+		}
+		if exceeds(b.Num("depth"), w.core) {
+			r.Refuse(calc.Cell("block-outs", b.Nr(), "depth"), deepHole, calc.Amount("limit", w.core, coreSize))
+			return 0, false
+		}
+		volume += prism.Value(b.Num("count"), b.Num("width"), b.Num("height"), b.Num("depth"))
+	}
+	if volume >= w.volume {
+		r.Refuse(calc.At("openings"), holesEat)
+		return 0, false
+	}
+	return volume, true
+}
+
+var firstOpening = calc.T("wall-volume.of.first-opening", "First row of openings")
+
+// exceeds tells whether x is over a limit by more than the noise of units.
+func exceeds(x, limit float64) bool { return x > limit*(1+1e-9) }
+
+func (w *walls) fits(r *calc.Run, rows string, hole calc.Case) bool {
+	switch {
+	case exceeds(hole.Num("height"), w.tallest):
+		r.Refuse(calc.Cell(rows, hole.Nr(), "height"), tallHole, calc.Amount("limit", w.tallest, wallLength))
+	case exceeds(hole.Num("width"), w.longest):
+		r.Refuse(calc.Cell(rows, hole.Nr(), "width"), wideHole, calc.Amount("limit", w.longest, wallLength))
+	default:
+		return true
+	}
+	return false
+}

@@ -1,0 +1,179 @@
+package geometry
+
+import (
+	"math"
+	"strconv"
+	"unicode/utf8"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/quantity"
+)
+
+// The frame of the drawing, in user units. At 330 px of a phone one unit is
+// about one pixel.
+const (
+	frameWidth  = 340.0
+	frameMargin = 10.0
+	frameInner  = frameWidth - 2*frameMargin
+	stripTop    = 28.0
+	stripTall   = 72.0 // most height of the strip of walls
+	barTall     = 20.0
+	lineStep    = 20.0 // from one line of text to the next
+	letterWidth = 8.0  // a wide guess for one letter of the standard size
+)
+
+// The words of the drawing.
+var (
+	drawTitle = calc.T("wall-volume.draw.title", "Walls and order")
+	drawDesc  = calc.T("wall-volume.draw.desc", "Walls end to end, {length} long. Net volume {net-yd} or {net-m}. Order {order-yd} or {order-m} in {loads} loads.")
+	drawStrip = calc.T("wall-volume.draw.strip", "Walls end to end, to scale")
+	drawWalls = calc.T("wall-volume.draw.walls", "Walls {yd} · {m}")
+	drawHoles = calc.T("wall-volume.draw.holes", "Openings {yd} · {m}")
+	drawNet   = calc.T("wall-volume.draw.net", "Net {yd} · {m}")
+	drawAllow = calc.T("wall-volume.draw.allow", "Waste, rounding {yd} · {m}")
+	drawOrder = calc.T("wall-volume.draw.order", "Order {yd} · {m}")
+	drawTyped = calc.T("wall-volume.draw.typed", "Your order {yd} · {m}")
+	drawCurve = calc.T("wall-volume.draw.curve", "curve")
+)
+
+// drawVolume shows the walls end to end to scale, then two bars on one scale:
+// the walls with the openings' share, and the order with the share of waste
+// and rounding. Every volume is written in both units.
+func drawVolume(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	p := &plate{voice: v}
+	p.strip(in, res.Out)
+	p.bars(in, res.Out)
+	return figure.Drawing{
+		Width: frameWidth, Height: p.y, Title: v.Say(drawTitle), Nodes: p.nodes,
+		Desc: v.Say(drawDesc, calc.Amount("length", res.Out.Num("length"), wallLength),
+			calc.Amount("net-yd", res.Out.Num("net-yd"), inYards), calc.Amount("net-m", res.Out.Num("net-m"), inMetres),
+			calc.Amount("order-yd", res.Out.Num("order-yd"), roundedUp(inYards)), calc.Amount("order-m", res.Out.Num("order-m"), roundedUp(inMetres)),
+			calc.Count("loads", int(res.Out.Num("loads")))),
+	}
+}
+
+// plate collects nodes from the top down; y is the foot of what is drawn.
+type plate struct {
+	voice calc.Voice
+	nodes []figure.Node
+	y     float64
+}
+
+func (p *plate) add(nodes ...figure.Node) { p.nodes = append(p.nodes, nodes...) }
+
+// piece is one stretch of the strip.
+type piece struct {
+	length, height float64
+	name           string
+}
+
+func pieces(v calc.Voice, in calc.Case, out calc.Case) []piece {
+	var list []piece
+	straight := 0.0
+	for i, run := range in.Rows("runs") {
+		length := run.Num("length") * run.Num("count")
+		name := run.Text("name")
+		if name == "" {
+			name = strconv.Itoa(i + 1)
+		}
+		list = append(list, piece{length, run.Num("height"), name})
+		straight += length
+	}
+	if in.Flag("curve") {
+		if straight > 0 {
+			straight = CentreLine(straight, signedCorners(in), in.Num("core"))
+		}
+		list = append(list, piece{math.Max(out.Num("length")-straight, 0), in.Num("curve-height"), v.Say(drawCurve)})
+	}
+	return list
+}
+
+func (p *plate) strip(in, out calc.Case) {
+	list := pieces(p.voice, in, out)
+	total, tallest := 0.0, 0.0
+	for _, w := range list {
+		total += w.length
+		tallest = math.Max(tallest, w.height)
+	}
+	scale := math.Min(frameInner/total, stripTall/tallest)
+	base := stripTop + float64(tallest*scale)
+	p.add(figure.Text(figure.Label, figure.Point{X: frameMargin, Y: 16}, figure.Start, p.voice.Say(drawStrip)))
+	x := frameMargin
+	for _, w := range list {
+		wide, high := w.length*scale, w.height*scale
+		p.add(figure.Rect(figure.Concrete, figure.Point{X: x, Y: base - high}, wide, high))
+		if float64(utf8.RuneCountInString(w.name))*letterWidth <= wide {
+			p.add(figure.Text(figure.Label, figure.Point{X: x + wide/2, Y: base + 16}, figure.Middle, w.name))
+		}
+		x += wide
+	}
+	p.add(figure.Segment(figure.Ground, figure.Point{X: frameMargin, Y: base}, figure.Point{X: frameWidth - frameMargin, Y: base}))
+	p.y = base + 46
+	text := quantity.Format(out.Num("length"), wallLength, p.voice.Style)
+	// The dimension's own text needs room; a short strip gets it beside.
+	if x-frameMargin >= float64(utf8.RuneCountInString(text))*letterWidth {
+		p.add(figure.Dimension(figure.Point{X: frameMargin, Y: p.y}, figure.Point{X: x, Y: p.y}, text))
+		return
+	}
+	p.add(figure.Segment(figure.Measure, figure.Point{X: frameMargin, Y: p.y}, figure.Point{X: x, Y: p.y}),
+		figure.Text(figure.Label, figure.Point{X: x + 8, Y: p.y + 5}, figure.Start, text))
+}
+
+// bars draws both bars on one scale, so that the eye may compare them.
+func (p *plate) bars(in, out calc.Case) {
+	walls, net, order := out.Num("walls-m"), out.Num("net-m"), out.Num("order-m")
+	typed := 0.0
+	if out.Has("difference-m") {
+		typed = order + out.Num("difference-m")
+	}
+	scale := frameInner / math.Max(math.Max(walls, order), typed)
+	p.y += 10
+	p.line(figure.Label, drawWalls, walls, asIs)
+	p.bar(scale, figure.Concrete, net, figure.Opening, walls-net)
+	p.keyed(figure.Concrete, drawNet, net)
+	p.keyed(figure.Opening, drawHoles, walls-net)
+	p.y += 6
+	p.line(figure.Number, drawOrder, order, roundedUp)
+	p.bar(scale, figure.Concrete, net, figure.Foam, order-net)
+	if typed > 0 {
+		x := frameMargin + typed*scale
+		p.add(figure.Segment(figure.Limit, figure.Point{X: x, Y: p.y - barTall - 4}, figure.Point{X: x, Y: p.y + 4}))
+	}
+	p.keyed(figure.Foam, drawAllow, order-net)
+	if typed > 0 {
+		p.keyed(figure.Limit, drawTyped, typed)
+	}
+	p.y += 10
+}
+
+func asIs(s quantity.Show) quantity.Show { return s }
+
+func (p *plate) say(t calc.Text, si float64, way func(quantity.Show) quantity.Show) string {
+	return p.voice.Say(t, calc.Amount("yd", si, way(inYards)), calc.Amount("m", si, way(inMetres)))
+}
+
+func (p *plate) line(role figure.Role, t calc.Text, si float64, way func(quantity.Show) quantity.Show) {
+	p.y += lineStep
+	p.add(figure.Text(role, figure.Point{X: frameMargin, Y: p.y}, figure.Start, p.say(t, si, way)))
+}
+
+// keyed is a line of text behind a sample of the role it speaks of.
+func (p *plate) keyed(role figure.Role, t calc.Text, si float64) {
+	p.y += lineStep
+	p.add(figure.Rect(role, figure.Point{X: frameMargin, Y: p.y - 11}, 12, 12),
+		figure.Text(figure.Label, figure.Point{X: frameMargin + 20, Y: p.y}, figure.Start, p.say(t, si, asIs)))
+}
+
+func (p *plate) bar(scale float64, first figure.Role, a float64, second figure.Role, b float64) {
+	p.y += 8
+	at := figure.Point{X: frameMargin, Y: p.y}
+	p.add(figure.Rect(first, at, a*scale, barTall))
+	if b > 0 {
+		p.add(figure.Rect(second, figure.Point{X: at.X + float64(a*scale), Y: at.Y}, b*scale, barTall))
+	}
+	p.y += barTall
+}

@@ -1,0 +1,64 @@
+package pressure
+
+// Cement groups binders by what they do to the pressure.
+type Cement string
+
+// The groups of ACI 347R-14.
+const (
+	Plain Cement = "plain" // Types I, II and III
+	Blend Cement = "blend" // other types, and blends below 70 % slag or 40 % fly ash
+	Rich  Cement = "rich"  // blends with more slag or fly ash
+)
+
+// Unit weights in lb/ft³ between which the coefficient is 1. Both count as
+// inside; the coefficient steps at each.
+const (
+	LightBelow PCF = 140
+	HeavyAbove PCF = 150
+)
+
+// LightWeight is the unit weight coefficient of concrete below 140 lb/ft³:
+// 0.5·(1 + w/145), at least 0.80. Source: ACI 347R-14.
+func LightWeight(w PCF) float64 { return max(0.8, 0.5*(1+float64(w)/145)) }
+
+// HeavyWeight is the unit weight coefficient of concrete above 150 lb/ft³:
+// w/145. Source: ACI 347R-14.
+func HeavyWeight(w PCF) float64 { return float64(w) / 145 }
+
+// WeightCoefficient is C_w for a unit weight in lb/ft³. Source: ACI 347R-14.
+func WeightCoefficient(w PCF) float64 {
+	switch {
+	case under(float64(w), float64(LightBelow)):
+		return LightWeight(w)
+	case over(float64(w), float64(HeavyAbove)):
+		return HeavyWeight(w)
+	}
+	return 1
+}
+
+// ChemistryCoefficient is C_c. A retarder is any admixture that slows the
+// set, and that means most water reducers. A group it does not know counts as
+// the worst. Source: ACI 347R-14.
+func ChemistryCoefficient(c Cement, retarded bool) float64 {
+	switch c {
+	case Plain:
+		return pick(retarded, 1.2, 1.0)
+	case Blend:
+		return pick(retarded, 1.4, 1.2)
+	}
+	return pick(retarded, 1.5, 1.4)
+}
+
+func pick(first bool, a, b float64) float64 {
+	if first {
+		return a
+	}
+	return b
+}
+
+// slack lets a value that came through another unit touch a limit: far above
+// the binary noise of a conversion, far below what anyone can measure.
+const slack = 1e-9
+
+func over(x, limit float64) bool  { return x > limit*(1+slack) }
+func under(x, limit float64) bool { return x < limit*(1-slack) }

@@ -1,0 +1,200 @@
+package pressure
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+)
+
+// depthRows is in how many equal steps the pressure is listed by depth.
+const depthRows = 8
+
+// side is one of the two rises and what it does to the form.
+type side struct {
+	rise     FtPerHour
+	pressure PSF
+	rule     Rule
+}
+
+// job is one run: the pour in the units of the method, and what came of it.
+type job struct {
+	*calc.Run
+	in             calc.Case
+	pour           Pour
+	local, average side
+	rated          bool
+	rating         PSF
+}
+
+func compute(r *calc.Run, in calc.Case) {
+	j := &job{Run: r, in: in, rated: in.Has("rating")}
+	if in.Num("stop") > in.Num("length")*(1+slack) {
+		r.Refuse(calc.At("stop"), refuseStop, calc.Amount("length", in.Num("length"), showHeight))
+		return
+	}
+	j.rating = PSF(j.us("rating", "psf"))
+	j.rises()
+	j.mix()
+	j.local.pressure, j.local.rule = j.pour.Pressure(j.local.rise)
+	j.average.pressure, j.average.rule = j.pour.Pressure(j.average.rise)
+	j.steps()
+	j.putPressures()
+	j.putDepths()
+	j.putVerdict()
+	j.say()
+	j.putGuide()
+}
+
+// us is an input in a unit of the method.
+func (j *job) us(id, unit string) float64 { return calc.From(j.in.Num(id), unit) }
+
+// rises finds the rise at the hose and on average. A rise measured below the
+// average of the whole wall cannot be the greatest anywhere: the average
+// stands in for it.
+func (j *job) rises() {
+	flow, core := j.in.Num("pump-rate"), j.in.Num("thickness")
+	average := j.UseFor(ofAverage, nil, eqRise, flow, j.in.Num("length"), core)
+	local := j.in.Num("rise")
+	switch {
+	case !j.in.Has("rise"):
+		local = j.UseFor(ofLocal, nil, eqRise, flow, j.in.Num("stop"), core)
+	case local < average*(1-slack):
+		local = average
+		j.Note(calc.Ask, calc.At("rise"), askRise)
+	}
+	j.local.rise = FtPerHour(calc.From(local, "ft/h"))
+	j.average.rise = FtPerHour(calc.From(average, "ft/h"))
+}
+
+// mix reads the pour and settles its coefficients.
+func (j *job) mix() {
+	j.pour = Pour{
+		Height: Feet(j.us("height", "ft")),
+		Weight: PCF(j.us("weight", "lb/ft³")),
+		Temp:   Fahrenheit(j.us("temperature", "°F")),
+		Slump:  Inches(j.us("slump", "in")),
+		Cc:     ChemistryCoefficient(Cement(j.in.Choice("cement")), j.in.Choice("admixture") != admixNone),
+	}
+	j.pour.Cw = WeightCoefficient(j.pour.Weight)
+	if shaken(j.in) {
+		j.pour.Disturbed = j.pour.Height
+		if j.in.Has("disturbed") {
+			j.pour.Disturbed = Feet(j.us("disturbed", "ft"))
+		}
+	}
+	weight := float64(j.pour.Weight)
+	switch {
+	case under(weight, float64(LightBelow)):
+		j.Use(eqLight, j.in.Num("weight"))
+	case over(weight, float64(HeavyAbove)):
+		j.Use(eqHeavy, j.in.Num("weight"))
+	}
+}
+
+// steps works the example by hand: the fluid head, and the equation of the
+// rise at the hose or, where that is fluid, of the average.
+func (j *job) steps() {
+	head := j.UseFor(ofHeight, nil, eqHead, j.in.Num("weight"), j.in.Num("height"))
+	of, shown := ofLocal, j.local
+	if j.pour.Equation(shown.rise) == Fluid {
+		of, shown = ofAverage, j.average
+	}
+	equation := map[Rule]*calc.Formula{Slow: eqSlow, Fast: eqFast}[j.pour.Equation(shown.rise)]
+	if equation == nil {
+		return
+	}
+	p := j.UseFor(of, nil, equation, j.pour.Cw, j.pour.Cc, calc.SI(float64(shown.rise), "ft/h"), calc.SI(float64(j.pour.Credit()), "°F"))
+	least := max(LeastPressure(j.pour.Cw), FluidHead(j.pour.Weight, j.pour.Depth()))
+	j.UseFor(of, nil, eqBounded, p, psf(least), head)
+}
+
+func psf(p PSF) float64          { return calc.SI(float64(p), "psf") }
+func ft(h Feet) float64          { return calc.SI(float64(h), "ft") }
+func ftPerH(r FtPerHour) float64 { return calc.SI(float64(r), "ft/h") }
+
+func (j *job) putPressures() {
+	j.Put("pressure-local", psf(j.local.pressure))
+	j.Put("pressure-average", psf(j.average.pressure))
+	j.Put("rise-local", ftPerH(j.local.rise))
+	j.Put("rise-average", ftPerH(j.average.rise))
+	j.PutChoice("rule", string(j.local.rule))
+	j.PutChoice("rule-average", string(j.average.rule))
+	j.Put("fluid-depth", ft(FluidDepth(j.local.pressure, j.pour.Weight)))
+	j.Put("floor", psf(min(LeastPressure(j.pour.Cw), j.pour.Head())))
+	j.Put("cw", j.pour.Cw)
+	j.Put("cc", j.pour.Cc)
+}
+
+func (j *job) putDepths() {
+	rows := make([]calc.Case, depthRows)
+	for i := range rows {
+		depth := j.pour.Height * Feet(i+1) / depthRows
+		rows[i] = j.NewRow("by-depth").
+			With("depth", calc.Num(ft(depth))).
+			With("local", calc.Num(psf(j.pour.AtDepth(depth, j.local.pressure)))).
+			With("average", calc.Num(psf(j.pour.AtDepth(depth, j.average.pressure)))).
+			With("head", calc.Num(psf(FluidHead(j.pour.Weight, depth))))
+	}
+	j.PutRows("by-depth", rows)
+}
+
+// takes tells whether the form's rating covers a pressure.
+func (j *job) takes(p PSF) bool { return !over(float64(p), float64(j.rating)) }
+
+// putVerdict judges by the rise at the hose and turns the method round.
+func (j *job) putVerdict() {
+	if !j.rated {
+		j.PutChoice("verdict", unrated)
+		return
+	}
+	verdict := fails
+	if j.takes(j.local.pressure) {
+		verdict = holds
+	}
+	j.PutChoice("verdict", verdict)
+	j.Put("fluid-limit", j.UseFor(ofRating, nil, eqDepth, j.in.Num("rating"), j.in.Num("weight")))
+	rise, reach := j.pour.HighestRise(j.rating)
+	switch reach {
+	case ByEquation, ByMethod:
+		j.putHighest(rise, reach)
+	}
+}
+
+// putHighest shows the highest rise and the pump rates that go with it.
+func (j *job) putHighest(rise FtPerHour, reach Reach) {
+	inverse := eqRiseSlow
+	if j.pour.Equation(rise) == Fast {
+		inverse = eqRiseFast
+	}
+	if reach == ByEquation {
+		j.UseFor(ofRating, nil, inverse, j.pour.Cw, j.pour.Cc, j.in.Num("rating"), calc.SI(float64(j.pour.Credit()), "°F"))
+	}
+	core := j.in.Num("thickness")
+	j.Put("highest-rise", ftPerH(rise))
+	j.Put("highest-flow", eqFlow.Value(ftPerH(rise), j.in.Num("stop"), core))
+	j.Put("highest-flow-average", eqFlow.Value(ftPerH(rise), j.in.Num("length"), core))
+}
+
+// putGuide checks the form maker's lift and rise, apart from the rating.
+func (j *job) putGuide() {
+	lift, rate := j.in.Has("guide-lift"), j.in.Has("guide-rate")
+	if !lift || !rate {
+		j.PutChoice("guide", guideNone)
+		j.askGuide(lift, rate)
+		return
+	}
+	fill := math.Min(j.in.Num("guide-lift"), j.in.Num("height"))
+	most := j.in.Num("guide-rate")
+	verdict := guideBeyond
+	switch limit := calc.From(most, "ft/h"); {
+	case !over(float64(j.local.rise), limit):
+		verdict = guideWithin
+	case !over(float64(j.average.rise), limit):
+		verdict = guideAverage
+	}
+	j.PutChoice("guide", verdict)
+	j.Put("guide-lifts", math.Ceil(j.in.Num("height")/fill*(1-slack)))
+	j.Put("guide-time", fill/most)
+	j.Put("guide-flow", eqFlow.Value(most, j.in.Num("length"), j.in.Num("thickness")))
+	j.sayGuide(verdict, fill, fill/most)
+}

@@ -1,0 +1,263 @@
+package pressure
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/quantity"
+)
+
+var us = quantity.Style{System: quantity.US}
+
+// run reads typed inputs in US units and runs them.
+func run(t *testing.T, typed ...string) (calc.Case, calc.Result) {
+	t.Helper()
+	var entries []calc.Entry
+	for i := 0; i < len(typed); i += 2 {
+		entries = append(entries, calc.Entry{Path: typed[i], Text: typed[i+1]})
+	}
+	in, notes := calc.Read(FormPressure, entries, us)
+	for _, n := range notes {
+		t.Fatalf("%v: %s: %s", typed, n.At, calc.Voice{}.Say(n.Text, n.Slots...))
+	}
+	return in, calc.Execute(FormPressure, in)
+}
+
+func noted(res calc.Result, text calc.Text) bool {
+	for _, n := range res.Notes {
+		if n.Text.Key == text.Key {
+			return true
+		}
+	}
+	return false
+}
+
+func expect(t *testing.T, res calc.Result, id string, want float64, unit string) {
+	t.Helper()
+	if got := calc.From(res.Out.Num(id), unit); !res.Out.Has(id) || math.Abs(got-want) > 1e-6*math.Abs(want) {
+		t.Errorf("%s: %v %s, want %v", id, got, unit, want)
+	}
+}
+
+// The lesson of the default case: the average says the form holds, the rise
+// where the hose stands says it does not.
+func TestDefaultCase(t *testing.T) {
+	_, res := run(t)
+	if res.Out.Choice("verdict") != fails || !noted(res, noteAverage) || !noted(res, noteFails) {
+		t.Errorf("verdict %s, notes %v", res.Out.Choice("verdict"), res.Notes)
+	}
+	expect(t, res, "rise-local", 81, "ft/h") // 12·27/(6·2/3)
+	expect(t, res, "rise-average", 324/(140*8.0/12), "ft/h")
+	expect(t, res, "pressure-local", 1200, "psf")
+	expect(t, res, "pressure-average", 1.4*(150+9000*324/(140*8.0/12)/70), "psf")
+	expect(t, res, "fluid-limit", 6, "ft")
+	expect(t, res, "highest-rise", 70*(900/1.4-150)/9000, "ft/h")
+	if len(res.Out.Rows("by-depth")) != depthRows {
+		t.Errorf("%d rows by depth", len(res.Out.Rows("by-depth")))
+	}
+}
+
+// No form passes on the average: whatever the average, a rise at the hose
+// that exceeds the rating fails.
+func TestNeverOnTheAverageAlone(t *testing.T) {
+	for _, length := range []string{"50", "200", "1000", "2000"} {
+		_, res := run(t, "length", length, "height", "10")
+		if res.Out.Num("pressure-average") > res.Out.Num("pressure-local") || res.Out.Choice("verdict") != fails {
+			t.Errorf("%s ft of wall: %s", length, res.Out.Choice("verdict"))
+		}
+	}
+}
+
+func TestVerdicts(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		typed []string
+		want  string
+		note  calc.Text
+	}{
+		{"no rating", []string{"rating", ""}, unrated, askRating},
+		{"takes the fluid head", []string{"rating", "1200"}, holds, noteAny},
+		{"just under the fluid head", []string{"rating", "1195"}, fails, noteFails},
+		{"below the floor", []string{"rating", "500", "rise", "3.6"}, fails, helpBelow},
+		{"below the floor, low wall", []string{"rating", "500", "height", "3'"}, holds, noteAny},
+		{"slow enough", []string{"rise", "3.8"}, holds, noteSlump},
+		{"a little too fast", []string{"rise", "3.9"}, fails, helpSlow},
+		{"wet", []string{"slump", "8", "rise", "3.6"}, fails, helpFluid},
+		{"cold", []string{"temperature", "38", "rise", "3.6"}, fails, noteCold},
+		{"hot", []string{"temperature", "95", "rise", "3.6"}, holds, noteHot},
+		{"shaken from outside", []string{"vibration", "outside", "rise", "3.6"}, fails, helpFluid},
+		{"shaken over 5 ft", []string{"vibration", "outside", "disturbed", "5'", "rise", "3.6"}, holds, noteShaken},
+		{"deep poker, shallow depth", []string{"vibration", "deep", "disturbed", "3'", "rise", "3.6"}, holds, askDisturbed},
+		{"too tall", []string{"height", "20'", "rise", "3.6"}, fails, helpTall},
+		{"near 14 ft", []string{"height", "14'", "rise", "3.6"}, holds, noteHeight},
+		{"near 15 ft/h", []string{"height", "14'", "rise", "15", "rating", "2000"}, holds, noteRise},
+		{"near 40 °F", []string{"temperature", "41", "rise", "3.6", "rating", "1100"}, fails, noteFails},
+		{"near 40 °F, strong", []string{"temperature", "41", "rise", "3.6", "rating", "1195", "height", "9'"}, fails, noteChilly},
+		{"strong form ends with the method", []string{"height", "14'", "rise", "10", "rating", "2000"}, holds, noteMethod},
+		{"so slow that the floor counts", []string{"length", "1000", "rise", "1"}, holds, noteFloor},
+		{"measured below the average", []string{"rise", "1"}, holds, askRise},
+	} {
+		_, res := run(t, c.typed...)
+		if got := res.Out.Choice("verdict"); got != c.want || !noted(res, c.note) {
+			t.Errorf("%s: %s, want %s with “%s”; notes %v", c.name, got, c.want, c.note.EN, res.Notes)
+		}
+	}
+}
+
+// A stop longer than the wall is a slip, and a local rise below the average.
+func TestRefusesALongStop(t *testing.T) {
+	_, res := run(t, "length", "10 ft", "stop", "12 ft")
+	if res.State != calc.Refused || !noted(res, refuseStop) || res.Notes[0].At.Field != "stop" {
+		t.Errorf("%s: %v", res.State, res.Notes)
+	}
+	if _, res = run(t, "length", "12 ft", "stop", "12 ft"); res.State != calc.OK {
+		t.Errorf("a stop as long as the wall: %s", res.State)
+	}
+}
+
+// Outside the limits of an input the reader is told where and why.
+func TestRefusesWhatNoWallIs(t *testing.T) {
+	for _, c := range []struct{ path, text string }{
+		{"height", "41 ft"}, {"height", "0"}, {"thickness", "1 in"}, {"pump-rate", "300"}, {"weight", "15"},
+		{"temperature", "30 °F"}, {"temperature", "130"}, {"slump", "13"}, {"rating", "50"}, {"length", ""}, {"cement", "mystery"},
+	} {
+		_, notes := calc.Read(FormPressure, []calc.Entry{{Path: c.path, Text: c.text}}, us)
+		if len(notes) != 1 || notes[0].At.Field != c.path || notes[0].Level != calc.Refusal {
+			t.Errorf("%s=%s: %v", c.path, c.text, notes)
+		}
+	}
+}
+
+// The form maker's lift and rise stand apart from the rating and say so.
+func TestGuide(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		typed []string
+		want  string
+		note  calc.Text
+	}{
+		{"none", nil, guideNone, askGuide},
+		{"half of it", []string{"guide-lift", "4 ft"}, guideNone, askGuideBoth},
+		{"other half", []string{"guide-rate", "4"}, guideNone, askGuideBoth},
+		{"average only", []string{"guide-lift", "4 ft", "guide-rate", "4"}, guideAverage, noteGuideAverage},
+		{"beyond", []string{"guide-lift", "4 ft", "guide-rate", "3"}, guideBeyond, noteGuideBeyond},
+		{"within", []string{"guide-lift", "4 ft", "guide-rate", "4", "rise", "3.9"}, guideWithin, noteGuideWithin},
+		{"lift above the rating", []string{"guide-lift", "4 ft", "guide-rate", "4", "rating", "500"}, guideAverage, noteGuideLift},
+		{"lifts", []string{"guide-lift", "4 ft", "guide-rate", "4", "rating", ""}, guideAverage, noteLifts},
+	} {
+		_, res := run(t, c.typed...)
+		if got := res.Out.Choice("guide"); got != c.want || !noted(res, c.note) {
+			t.Errorf("%s: %s, want %s with “%s”", c.name, got, c.want, c.note.EN)
+		}
+	}
+	_, res := run(t, "guide-lift", "4 ft", "guide-rate", "4", "height", "9'")
+	expect(t, res, "guide-lifts", 3, "")
+	expect(t, res, "guide-time", 60, "min")
+	expect(t, res, "guide-flow", 4*140*8/12.0/27, "yd³/h")
+	if _, res = run(t, "guide-lift", "4 ft", "guide-rate", "4", "height", "8'"); res.Out.Num("guide-lifts") != 2 {
+		t.Errorf("8 ft in lifts of 4 ft: %v", res.Out.Num("guide-lifts"))
+	}
+}
+
+// anyCase draws inputs from all over their limits.
+func anyCase(rnd *rand.Rand) calc.Case {
+	in := calc.NewCase(FormPressure.In)
+	for _, f := range FormPressure.In {
+		switch {
+		case f.Kind == calc.Choice:
+			in = in.With(f.ID, calc.Pick(f.Options[rnd.IntN(len(f.Options))].ID))
+		case f.Optional && rnd.IntN(2) == 0:
+			in = in.With(f.ID, calc.Value{})
+		default:
+			x := f.Min.SI + (f.Max.SI-f.Min.SI)*math.Pow(rnd.Float64(), 2)
+			if rnd.IntN(10) == 0 {
+				x = []float64{f.Min.SI, f.Max.SI}[rnd.IntN(2)]
+			}
+			in = in.With(f.ID, calc.Num(x))
+		}
+	}
+	return in
+}
+
+// All over the inputs: a result or a refusal, never nonsense; the verdict
+// follows from the pressure; the worked example is short and ends in the
+// printed pressure; the drawing stays in its box.
+func TestAllOverTheInputs(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(7, 8))
+	for range 5000 {
+		in := anyCase(rnd)
+		res := calc.Execute(FormPressure, in)
+		if res.State != calc.OK {
+			if !noted(res, refuseStop) {
+				t.Fatalf("%s: %v", res.State, res.Notes)
+			}
+			continue
+		}
+		checkVerdict(t, in, res)
+		checkSteps(t, res)
+		v := calc.Voice{Style: quantity.Style{System: quantity.System(rnd.IntN(2)), Mark: quantity.Mark(rnd.IntN(2))}}
+		checkBox(t, FormPressure.Draw(v, in, res))
+	}
+}
+
+func checkVerdict(t *testing.T, in calc.Case, res calc.Result) {
+	t.Helper()
+	local, average := res.Out.Num("pressure-local"), res.Out.Num("pressure-average")
+	if average > local*(1+1e-9) {
+		t.Fatalf("average %v above local %v", average, local)
+	}
+	rating := in.Num("rating")
+	holding := local <= rating*(1+1e-9)
+	switch verdict := res.Out.Choice("verdict"); {
+	case !in.Has("rating"):
+		if verdict != unrated || res.Out.Has("highest-rise") || res.Out.Has("fluid-limit") {
+			t.Fatalf("unrated: %s", verdict)
+		}
+	case holding != (verdict == holds):
+		t.Fatalf("%s at %v Pa for %v Pa", verdict, local, rating)
+	case res.Out.Has("highest-rise"):
+		slower := res.Out.Num("rise-local") <= res.Out.Num("highest-rise")*(1+1e-9)
+		if slower != holding {
+			t.Fatalf("%s although the rise %v is against %v", verdict, res.Out.Num("rise-local"), res.Out.Num("highest-rise"))
+		}
+	}
+	last := res.Out.Rows("by-depth")[depthRows-1]
+	if math.Abs(last.Num("local")-local) > 1e-9*local {
+		t.Fatalf("the last depth has %v, the wall %v", last.Num("local"), local)
+	}
+}
+
+func checkSteps(t *testing.T, res calc.Result) {
+	t.Helper()
+	if len(res.Steps) > 8 {
+		t.Fatalf("%d steps", len(res.Steps))
+	}
+	for _, s := range res.Steps {
+		want := res.Out.Num("pressure-local")
+		if s.Of.Key == ofAverage.Key {
+			want = res.Out.Num("pressure-average")
+		}
+		if s.Formula == eqBounded && math.Abs(s.Out-want) > 1e-9*want {
+			t.Fatalf("the worked example ends in %v, the result is %v", s.Out, want)
+		}
+		if (s.Formula == eqRiseSlow || s.Formula == eqRiseFast) && math.Abs(s.Out-res.Out.Num("highest-rise")) > 1e-9*s.Out {
+			t.Fatalf("the worked example ends in %v, the highest rise is %v", s.Out, res.Out.Num("highest-rise"))
+		}
+	}
+}
+
+// glyph is the width of one letter of the standard size, on the wide side.
+const glyph = 8.0
+
+func checkBox(t *testing.T, d figure.Drawing) {
+	t.Helper()
+	if d.Empty() || d.Width > 360 || d.Title == "" || d.Desc == "" {
+		t.Fatal("no drawing, or too wide for a phone")
+	}
+	for _, n := range d.Nodes {
+		checkNode(t, d, n)
+	}
+}

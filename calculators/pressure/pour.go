@@ -1,0 +1,134 @@
+package pressure
+
+// The limits of the method. Each counts as inside, as published; beyond it
+// the form carries the full fluid head, or the fast equation holds.
+const (
+	SlowHeight     Feet       = 14 // tallest placement of the slow equation
+	SlowRise       FtPerHour  = 7  // from here on the fast equation
+	MethodRise     FtPerHour  = 15 // fastest rise of any equation
+	MethodSlump    Inches     = 7  // wettest mix of any equation
+	VibrationDepth Feet       = 4  // deepest internal vibration of any equation
+	ColdBelow      Fahrenheit = 40 // coolest concrete of the printed tables
+	HotAbove       Fahrenheit = 90 // warmest; more heat earns no credit
+)
+
+// Rule names what sets the pressure.
+type Rule string
+
+// The rules.
+const (
+	Slow  Rule = "slow"  // WallSlow
+	Fast  Rule = "fast"  // WallFast
+	Fluid Rule = "fluid" // full fluid head
+	Floor Rule = "floor" // LeastPressure
+)
+
+// Pour is one placement, all but its rise.
+type Pour struct {
+	Height Feet // placed in one go
+	Weight PCF
+	Cw, Cc float64
+	Temp   Fahrenheit // of the concrete
+	Slump  Inches
+	// Disturbed is the depth from the top that vibration keeps fluid; 0 for
+	// internal vibration no deeper than VibrationDepth.
+	Disturbed Feet
+}
+
+// Head is the fluid head over the whole placement.
+func (p Pour) Head() PSF { return FluidHead(p.Weight, p.Height) }
+
+// Depth is how far down the vibration keeps the concrete fluid: no further
+// than the placement is high.
+func (p Pour) Depth() Feet { return min(p.Disturbed, p.Height) }
+
+// Wet tells that the mix is wetter than the equations allow.
+func (p Pour) Wet() bool { return over(float64(p.Slump), float64(MethodSlump)) }
+
+// Cold tells that the concrete is cooler than the equations are used for.
+func (p Pour) Cold() bool { return under(float64(p.Temp), float64(ColdBelow)) }
+
+// Tall tells that the placement is too high for the slow equation.
+func (p Pour) Tall() bool { return over(float64(p.Height), float64(SlowHeight)) }
+
+// Credit is the temperature put into the equations.
+func (p Pour) Credit() Fahrenheit { return min(p.Temp, HotAbove) }
+
+// Equation is the rule whose equation holds at a rise: Slow, Fast or Fluid.
+// At 7 ft/h slow and fast agree, so either side is the strict one. At 14 ft
+// and 15 ft/h the pressure jumps up just beyond the limit.
+func (p Pour) Equation(r FtPerHour) Rule {
+	switch {
+	case p.Wet() || p.Cold() || over(float64(r), float64(MethodRise)):
+		return Fluid
+	case p.Tall() || !under(float64(r), float64(SlowRise)):
+		return Fast
+	}
+	return Slow
+}
+
+// Pressure is the greatest pressure on the form at a rise, and what sets it.
+func (p Pour) Pressure(r FtPerHour) (PSF, Rule) {
+	rule := p.Equation(r)
+	if rule == Fluid {
+		return p.Head(), Fluid
+	}
+	equation := WallSlow(p.Cw, p.Cc, r, p.Credit())
+	if rule == Fast {
+		equation = WallFast(p.Cw, p.Cc, r, p.Credit())
+	}
+	floor := LeastPressure(p.Cw)
+	if equation < floor {
+		rule = Floor
+	}
+	if shaken := FluidHead(p.Weight, p.Depth()); shaken > max(equation, floor) {
+		floor, rule = shaken, Fluid
+	}
+	bounded := Bounded(equation, floor, p.Head())
+	if bounded == p.Head() {
+		rule = Fluid
+	}
+	return bounded, rule
+}
+
+// AtDepth is the pressure at a depth below the top, given the greatest one:
+// fluid down to where the head reaches it, then even.
+func (p Pour) AtDepth(d Feet, greatest PSF) PSF { return min(FluidHead(p.Weight, d), greatest) }
+
+// Reach says what slowing down can do for a form.
+type Reach uint8
+
+// The answers of HighestRise.
+const (
+	ByEquation  Reach = iota // the equation reaches the rating at the rise given
+	ByMethod                 // the form would take more, the method ends at MethodRise
+	AnyRise                  // the form takes the full fluid head
+	BelowFloor               // rated below 600·C_w: no rise is slow enough
+	FluidAnyway              // slump, cold or vibration: fluid whatever the rise
+	TooTall                  // taller than 14 ft, and the fast equation exceeds the rating at any rise
+)
+
+// HighestRise is the fastest rise at which a form of the given rating holds
+// by Pressure. The rise is 0 for the answers that have none.
+func (p Pour) HighestRise(rating PSF) (FtPerHour, Reach) {
+	held := func(x PSF) bool { return !over(float64(x), float64(rating)) }
+	switch {
+	case held(p.Head()):
+		return 0, AnyRise
+	case p.Wet() || p.Cold() || !held(FluidHead(p.Weight, p.Depth())):
+		return 0, FluidAnyway
+	case !held(LeastPressure(p.Cw)):
+		return 0, BelowFloor
+	}
+	r := RiseSlow(p.Cw, p.Cc, rating, p.Credit())
+	if p.Tall() || r >= SlowRise {
+		r = RiseFast(p.Cw, p.Cc, rating, p.Credit())
+	}
+	switch {
+	case r <= 0:
+		return 0, TooTall
+	case r >= MethodRise:
+		return MethodRise, ByMethod
+	}
+	return r, ByEquation
+}

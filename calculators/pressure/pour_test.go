@@ -1,0 +1,162 @@
+package pressure
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+)
+
+func wall(height Feet) Pour {
+	return Pour{Height: height, Weight: 150, Cw: 1, Cc: 1.2, Temp: 70, Slump: 6}
+}
+
+// Which rule holds where: the limits of ACI 347-04 sec. 2.2.2 as the letter
+// in Concrete Construction repeats them; 15 ft/h is from memory.
+func TestEquationByItsLimits(t *testing.T) {
+	wet, cold := wall(10), wall(10)
+	wet.Slump, cold.Temp = 7.1, 39
+	edge := wall(10)
+	edge.Slump, edge.Temp = 7, 40
+	for _, c := range []struct {
+		name string
+		pour Pour
+		rise FtPerHour
+		want Rule
+	}{
+		{"low and slow", wall(10), 3, Slow}, {"14 ft and slow", wall(14), 6.9, Slow},
+		{"over 14 ft and slow", wall(14.1), 3, Fast}, {"low at 7 ft/h", wall(10), 7, Fast},
+		{"low at 15 ft/h", wall(10), 15, Fast}, {"over 15 ft/h", wall(10), 15.1, Fluid},
+		{"tall over 15 ft/h", wall(20), 15.1, Fluid}, {"wet", wet, 1, Fluid}, {"cold", cold, 1, Fluid},
+		{"on both edges", edge, 3, Slow},
+	} {
+		if got := c.pour.Equation(c.rise); got != c.want {
+			t.Errorf("%s: %s, want %s", c.name, got, c.want)
+		}
+	}
+}
+
+// The jumps, in figures worked by hand: each is upwards, beyond its limit.
+func TestJumps(t *testing.T) {
+	for _, c := range []struct {
+		name    string
+		pour    Pour
+		rise    FtPerHour
+		want    PSF
+		decides Rule
+	}{
+		{"14 ft", wall(14), 3, 642.857, Slow},        // 1.2·(150 + 27000/70)
+		{"14.01 ft", wall(14.01), 3, 1068, Fast},     // 1.2·(150 + (43400 + 8400)/70)
+		{"15 ft/h", wall(30), 15, 1644, Fast},        // 1.2·(150 + (43400 + 42000)/70)
+		{"15.01 ft/h", wall(30), 15.01, 4500, Fluid}, // 150·30
+		{"slump 7.01", Pour{Height: 12, Weight: 150, Cw: 1.1, Cc: 1.4, Temp: 70, Slump: 7.01}, 1, 1800, Fluid}, // no coefficient
+		{"39.9 °F", Pour{Height: 12, Weight: 150, Cw: 1, Cc: 1, Temp: 39.9, Slump: 5}, 1, 1800, Fluid},
+		{"110 °F as 90 °F", Pour{Height: 14, Weight: 150, Cw: 1, Cc: 1, Temp: 110, Slump: 5}, 6, 750, Slow}, // 150 + 54000/90
+		{"floor", wall(12), 0.5, 600, Floor},
+		{"floor of light concrete", Pour{Height: 14, Weight: 115, Cw: 0.9, Cc: 1, Temp: 70, Slump: 5}, 1, 540, Floor},
+		{"head below the floor", wall(3), 1, 450, Fluid},
+		{"head below the equation", wall(5), 6, 750, Fluid},
+	} {
+		got, rule := c.pour.Pressure(c.rise)
+		if math.Abs(float64(got-c.want)) > 0.001 || rule != c.decides {
+			t.Errorf("%s: %v psf by %s, want %v by %s", c.name, got, rule, c.want, c.decides)
+		}
+	}
+}
+
+// Shaken concrete is a fluid over the shaken depth, whatever the equation.
+func TestDisturbed(t *testing.T) {
+	p := wall(12)
+	p.Disturbed = 6
+	if got, rule := p.Pressure(2); got != 900 || rule != Fluid {
+		t.Errorf("6 ft shaken: %v psf by %s", got, rule)
+	}
+	p.Disturbed = 4
+	if got, rule := p.Pressure(5); math.Abs(float64(got)-951.429) > 0.001 || rule != Slow { // 1.2·(150 + 45000/70)
+		t.Errorf("4 ft shaken below the equation: %v psf by %s", got, rule)
+	}
+	p.Disturbed = 99
+	if got, rule := p.Pressure(2); got != 1800 || rule != Fluid || p.Depth() != 12 {
+		t.Errorf("more shaken than placed: %v psf by %s", got, rule)
+	}
+}
+
+func anyPour(rnd *rand.Rand) Pour {
+	p := Pour{
+		Height: Feet(1 + 39*rnd.Float64()), Weight: PCF(85 + 115*rnd.Float64()), Temp: Fahrenheit(32 + 88*rnd.Float64()),
+		Slump: Inches(3 + 5*rnd.Float64()), Cc: ChemistryCoefficient([]Cement{Plain, Blend, Rich}[rnd.IntN(3)], rnd.IntN(2) == 0),
+	}
+	p.Cw = WeightCoefficient(p.Weight)
+	if rnd.IntN(3) == 0 {
+		p.Disturbed = Feet(12 * rnd.Float64())
+	}
+	return p
+}
+
+// What holds for every pour: never above the fluid head, never below the
+// floor unless the head is, never less for a faster rise, a taller wall or
+// colder concrete.
+func TestPressureProperties(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(3, 4))
+	for range 20000 {
+		p, r := anyPour(rnd), FtPerHour(20*rnd.Float64())
+		got, _ := p.Pressure(r)
+		if got > p.Head() || got < min(LeastPressure(p.Cw), p.Head()) {
+			t.Fatalf("%+v at %v: %v psf is out of bounds", p, r, got)
+		}
+		if faster, _ := p.Pressure(r * 1.1); faster < got-1e-9 {
+			t.Fatalf("%+v: %v psf at %v falls to %v when faster", p, got, r, faster)
+		}
+		taller, colder := p, p
+		taller.Height *= 1.1
+		colder.Temp *= 0.9
+		if more, _ := taller.Pressure(r); more < got-1e-9 {
+			t.Fatalf("%+v at %v: %v psf falls to %v when taller", p, r, got, more)
+		}
+		if more, _ := colder.Pressure(r); more < got-1e-9 {
+			t.Fatalf("%+v at %v: %v psf falls to %v when colder", p, r, got, more)
+		}
+		foot, top := p.AtDepth(p.Height, got), p.AtDepth(0, got)
+		if math.Abs(float64(foot-got)) > 1e-9 || top != 0 {
+			t.Fatalf("%+v: envelope from %v to %v, greatest %v", p, top, foot, got)
+		}
+	}
+}
+
+// The inverse against the method itself: at the highest rise the form holds,
+// a little faster it does not; where there is none, not even a crawl holds.
+func TestHighestRise(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(5, 6))
+	seen := map[Reach]int{}
+	for range 50000 {
+		p, rating := anyPour(rnd), PSF(100+2400*rnd.Float64())
+		rise, reach := p.HighestRise(rating)
+		seen[reach]++
+		at, _ := p.Pressure(rise)
+		faster, _ := p.Pressure(rise*1.001 + 1e-6)
+		crawl, _ := p.Pressure(1e-6)
+		holds := float64(at) <= float64(rating)*(1+1e-9)
+		switch reach {
+		case ByEquation:
+			if !holds || faster <= rating || rise <= 0 || rise > MethodRise {
+				t.Fatalf("%+v, %v psf: %v ft/h gives %v, faster %v", p, rating, rise, at, faster)
+			}
+		case ByMethod:
+			if !holds || rise != MethodRise || faster <= rating {
+				t.Fatalf("%+v, %v psf: %v ft/h gives %v, faster %v", p, rating, rise, at, faster)
+			}
+		case AnyRise:
+			if float64(p.Head()) > float64(rating)*(1+1e-9) || rise != 0 {
+				t.Fatalf("%+v, %v psf: head %v", p, rating, p.Head())
+			}
+		default:
+			if crawl <= rating || rise != 0 {
+				t.Fatalf("%+v, %v psf, answer %v: a crawl gives %v", p, rating, reach, crawl)
+			}
+		}
+	}
+	for reach := ByEquation; reach <= TooTall; reach++ {
+		if seen[reach] == 0 {
+			t.Errorf("answer %v never came up", reach)
+		}
+	}
+}

@@ -1,0 +1,168 @@
+//go:build unix
+
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+	"io"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"runtime"
+	"strings"
+	"sync"
+	"sync/atomic"
+	"syscall"
+	"time"
+
+	"github.com/yuin/goldmark"
+)
+
+// cost is what a piece of work took.
+type cost struct {
+	wall, cpu time.Duration
+	peak      int64 // largest resident set of one process, in bytes
+}
+
+func (c cost) String() string {
+	return fmt.Sprintf("%6.2f s wall %6.2f s CPU", c.wall.Seconds(), c.cpu.Seconds())
+}
+
+func (c cost) less(d cost) cost { return cost{c.wall - d.wall, c.cpu - d.cpu, c.peak} }
+
+func ms(d time.Duration) float64 { return float64(d) / float64(time.Millisecond) }
+
+func ratio(a, b time.Duration) float64 { return float64(a) / float64(b) }
+
+// best repeats a measurement and keeps the least CPU: what disturbs a
+// measurement only ever adds to it.
+func best(rounds int, work func() (cost, error)) (cost, error) {
+	var least cost
+	for i := range rounds {
+		c, err := work()
+		if err != nil {
+			return cost{}, err
+		}
+		if i == 0 || c.cpu < least.cpu {
+			least = c
+		}
+	}
+	return least, nil
+}
+
+// spend runs a program and returns what it and its children took.
+func spend(name string, args ...string) (cost, error) { return spendIn(nil, nil, name, args...) }
+
+func spendIn(env []string, out io.Writer, name string, args ...string) (cost, error) {
+	cmd := exec.Command(name, args...)
+	cmd.Env = append(os.Environ(), env...)
+	cmd.Stdout = out
+	var complaint strings.Builder
+	cmd.Stderr = &complaint
+	start := time.Now()
+	err := cmd.Run()
+	wall := time.Since(start)
+	if err != nil {
+		return cost{}, fmt.Errorf("%s %s: %w\n%s", filepath.Base(name), strings.Join(args, " "), err, tail(complaint.String(), 20))
+	}
+	c := cost{wall: wall, cpu: cmd.ProcessState.UserTime() + cmd.ProcessState.SystemTime()}
+	if usage, ok := cmd.ProcessState.SysUsage().(*syscall.Rusage); ok {
+		c.peak = int64(usage.Maxrss) << 10 // Linux counts in KiB
+	}
+	return c, nil
+}
+
+// tail is the last lines of a text.
+func tail(text string, most int) string {
+	lines := strings.Split(strings.TrimRight(text, "\n"), "\n")
+	if len(lines) > most {
+		lines = lines[len(lines)-most:]
+	}
+	return strings.Join(lines, "\n")
+}
+
+// compileModule does what a build in a checkout does for the module.
+func compileModule(dir string) (cost, error) {
+	return spendIn([]string{"GOOS=wasip1", "GOARCH=wasm", "GOFLAGS=", "GOWASM="}, nil, "go", "build", "-trimpath", "-buildvcs=false",
+		"-ldflags=-s -w -buildid=", "-buildmode=c-shared", "-o", filepath.Join(dir, "browser.wasm"), "./generator/browser")
+}
+
+// convertApart converts a folder in a process of its own, so that its memory
+// and its collector do not mix with ours.
+func convertApart(content string) (cost, error) {
+	self, err := os.Executable()
+	if err != nil {
+		return cost{}, err
+	}
+	var out strings.Builder
+	if _, err := spendIn(nil, &out, self, "-convert", content); err != nil {
+		return cost{}, err
+	}
+	var c [2]time.Duration
+	err = json.Unmarshal([]byte(out.String()), &c)
+	return cost{wall: c[0], cpu: c[1]}, err
+}
+
+// convertFolder converts the pages of a folder with goldmark as it comes, on
+// all cores, from memory to memory, and prints wall and CPU time of just that.
+func convertFolder(w io.Writer, content string) error {
+	paths, err := filepath.Glob(filepath.Join(content, "*", "*.md"))
+	if err != nil {
+		return err
+	}
+	var pages [][]byte
+	for _, path := range paths {
+		data, err := os.ReadFile(path)
+		if err != nil {
+			return err
+		}
+		pages = append(pages, body(data))
+	}
+	start, before := time.Now(), spent()
+	if err := convertAll(pages); err != nil {
+		return err
+	}
+	return json.NewEncoder(w).Encode([2]time.Duration{time.Since(start), spent() - before})
+}
+
+// body is a page without its header, which is no Markdown.
+func body(page []byte) []byte {
+	const rule = "---\n"
+	text, ok := strings.CutPrefix(string(page), rule)
+	if !ok {
+		return page
+	}
+	_, text, _ = strings.Cut(text, "\n"+rule)
+	return []byte(text)
+}
+
+func convertAll(pages [][]byte) error {
+	var next, failed atomic.Int64
+	var group sync.WaitGroup
+	for range runtime.GOMAXPROCS(0) {
+		group.Go(func() {
+			md := goldmark.New()
+			for i := int(next.Add(1)) - 1; i < len(pages); i = int(next.Add(1)) - 1 {
+				var out strings.Builder
+				if md.Convert(pages[i], &out) != nil || out.Len() == 0 {
+					failed.Add(1)
+				}
+			}
+		})
+	}
+	group.Wait()
+	if n := failed.Load(); n > 0 {
+		return fmt.Errorf("%d pages did not convert", n)
+	}
+	return nil
+}
+
+// spent is the CPU time of this process so far.
+func spent() time.Duration {
+	var u syscall.Rusage
+	if err := syscall.Getrusage(syscall.RUSAGE_SELF, &u); err != nil {
+		return 0
+	}
+	return time.Duration(u.Utime.Nano() + u.Stime.Nano())
+}

@@ -1,0 +1,126 @@
+package answer
+
+import (
+	"strconv"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+)
+
+// run computes a calculator and writes everything the page shows of it.
+func (d *Desk) run(q request, w *writer) string {
+	c := d.calculator(q)
+	if c == nil {
+		return "there is no calculator " + q.one("calc").at(1)
+	}
+	v := d.voice(q)
+	in, refusals := calc.Read(c, q.entries(), v.Style)
+	for _, f := range c.In {
+		if f.When != nil {
+			w.put("asked", f.ID, yesNo(in.Asked(f.ID)))
+		}
+	}
+	if len(refusals) > 0 {
+		w.put("state", calc.Bad.String())
+		notes(w, v, refusals)
+		return ""
+	}
+	res := calc.Execute(c, in)
+	w.put("state", res.State.String())
+	outputs(w, v, res.Out)
+	notes(w, v, res.Notes)
+	for _, s := range res.Steps {
+		step := v.Work(s)
+		w.put(append([]string{"step", step.Title, step.Of, step.Plain, step.Substituted, step.Result}, step.Where...)...)
+	}
+	if c.Draw != nil && res.State == calc.OK {
+		drawing(w, c.Draw(v, in, res))
+	}
+	return ""
+}
+
+func yesNo(b bool) string {
+	if b {
+		return "1"
+	}
+	return "0"
+}
+
+func outputs(w *writer, v calc.Voice, out calc.Case) {
+	for i, f := range out.Fields() {
+		x := out.At(i)
+		if !x.Set {
+			continue
+		}
+		if f.Kind != calc.Rows {
+			output(w, v, f.ID, f, x)
+			continue
+		}
+		for k, row := range x.Rows {
+			for j, col := range row.Fields() {
+				output(w, v, calc.Cell(f.ID, k+1, col.ID).String(), col, row.At(j))
+			}
+		}
+	}
+}
+
+// output writes one value as shown, unrounded for whoever asks, and as the SI
+// number itself, which the tests hold against the native run.
+func output(w *writer, v calc.Voice, path string, f calc.Field, x calc.Value) {
+	raw := ""
+	if f.Kind == calc.Number && x.Set {
+		raw = strconv.FormatFloat(x.Num, 'g', -1, 64)
+	}
+	w.put("out", path, v.Say(f.Label), v.Write(f, x), v.Unrounded(f, x), raw)
+}
+
+func notes(w *writer, v calc.Voice, list []calc.Note) {
+	for _, n := range list {
+		w.put("note", n.Level.String(), n.At.String(), v.Say(n.Text, n.Slots...))
+	}
+}
+
+// drawing writes a figure as flat nodes: the page builds them element by
+// element and never parses markup.
+func drawing(w *writer, d figure.Drawing) {
+	if d.Empty() {
+		return
+	}
+	w.put("drawing", figure.Coordinate(d.Width), figure.Coordinate(d.Height), d.Title, d.Desc)
+	for _, n := range d.Nodes {
+		node(w, 0, n)
+	}
+}
+
+func node(w *writer, depth int, n figure.Node) {
+	fields := []string{"node", strconv.Itoa(depth), n.Tag, n.Text}
+	for _, a := range n.Attrs {
+		fields = append(fields, a.Name, a.Value)
+	}
+	w.put(fields...)
+	for _, k := range n.Kids {
+		node(w, depth+1, k)
+	}
+}
+
+// convert writes the typed inputs anew in another system of units or with
+// another decimal mark. An input that cannot be read is left as it stands.
+func (d *Desk) convert(q request, w *writer) string {
+	c := d.calculator(q)
+	if c == nil {
+		return "there is no calculator " + q.one("calc").at(1)
+	}
+	v := d.voice(q)
+	in, refusals := calc.Read(c, q.entries(), v.Style)
+	refused := map[string]bool{}
+	for _, n := range refusals {
+		refused[n.At.String()] = true
+	}
+	to := calc.Voice{Words: v.Words, Style: style(q.one("to"))}
+	for _, e := range to.Typed(in) {
+		if !refused[e.Path] {
+			w.put("set", e.Path, e.Text)
+		}
+	}
+	return ""
+}

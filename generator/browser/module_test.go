@@ -1,0 +1,213 @@
+package main_test
+
+import (
+	"context"
+	"math"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"sync"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/published"
+	"coursebook/calculators/quantity"
+	"coursebook/calculators/shelf"
+	"coursebook/generator/browser/answer"
+	"coursebook/generator/internal/house"
+	"coursebook/generator/internal/machine"
+)
+
+// packed is the module as it is shipped, compiled once for all tests.
+var packed = sync.OnceValues(func() ([]byte, error) {
+	h, err := house.Open()
+	if err != nil {
+		return nil, err
+	}
+	return h.Module()
+})
+
+func start(t *testing.T) *machine.Machine {
+	t.Helper()
+	data, err := packed()
+	if err != nil {
+		t.Fatal(err)
+	}
+	m, err := machine.Start(context.Background(), data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { m.Close(context.Background()) })
+	return m
+}
+
+func ask(t *testing.T, m *machine.Machine, lines ...string) []string {
+	t.Helper()
+	got, err := m.Ask(context.Background(), strings.Join(lines, "\n")+"\n")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return strings.Split(strings.TrimSuffix(got, "\n"), "\n")
+}
+
+// The module asks its host for no more than the shim of the pages gives, and
+// keeps the size budget.
+func TestModuleImportsAndSize(t *testing.T) {
+	data, err := packed()
+	if err != nil {
+		t.Fatal(err)
+	}
+	names, err := machine.Imports(context.Background(), data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	const most = 10 // counted for a reactor without fmt; see DEVELOPERS.md
+	if len(names) > most {
+		t.Errorf("the module imports %d host functions, more than %d: %v", len(names), most, names)
+	}
+	for _, n := range names {
+		if !strings.HasPrefix(n, "wasi_snapshot_preview1.") {
+			t.Errorf("the module imports %s", n)
+		}
+	}
+	t.Logf("module: %d bytes gzip, imports %v", len(data), names)
+}
+
+func TestModuleHasTheFingerprintOfTheDeclarations(t *testing.T) {
+	got := ask(t, start(t), "coursebook\t1\thello")
+	want := "fingerprint\t" + calc.Fingerprint(shelf.All())
+	if len(got) != 2 || got[1] != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+}
+
+// The module answers with the very text that the same code gives natively:
+// for the default case of every calculator, in both systems of units.
+func TestModuleAnswersLikeNativeCode(t *testing.T) {
+	m, desk := start(t), answer.New(shelf.All())
+	for _, c := range shelf.All() {
+		for _, style := range []string{"us\tpoint", "metric\tpoint", "metric\tcomma"} {
+			request := "coursebook\t1\trun\ncalc\t" + c.ID + "\nlang\ten\nstyle\t" + style + "\n"
+			got, err := m.Ask(context.Background(), request)
+			if err != nil {
+				t.Fatal(err)
+			}
+			sameAnswer(t, c.ID+" "+style, desk.Answer(request), got)
+		}
+	}
+}
+
+// sameAnswer compares two answers: shown text letter by letter, raw SI
+// numbers within 1e-12, since Exp and Pow differ in the last bits.
+func sameAnswer(t *testing.T, what, native, module string) {
+	t.Helper()
+	a, b := strings.Split(native, "\n"), strings.Split(module, "\n")
+	if len(a) != len(b) {
+		t.Errorf("%s: %d lines natively, %d in the module", what, len(a), len(b))
+		return
+	}
+	for i := range a {
+		x, y := strings.Split(a[i], "\t"), strings.Split(b[i], "\t")
+		if x[0] == "out" && len(x) == 6 && len(y) == 6 && x[5] != "" {
+			p, _ := strconv.ParseFloat(x[5], 64)
+			q, _ := strconv.ParseFloat(y[5], 64)
+			if math.Abs(p-q) > 1e-12*math.Abs(p) {
+				t.Errorf("%s: %s: %v natively, %v in the module", what, x[1], p, q)
+			}
+			x, y = x[:5], y[:5]
+		}
+		if strings.Join(x, "\t") != strings.Join(y, "\t") {
+			t.Errorf("%s: natively %q, in the module %q", what, a[i], b[i])
+		}
+	}
+}
+
+// Every published value that a calculator's output stands for holds in the
+// shipped module too.
+func TestPublishedValuesInTheModule(t *testing.T) {
+	m := start(t)
+	for _, c := range shelf.All() {
+		name := filepath.Join("..", "..", "testdata", "published", c.ID+".tsv")
+		data, err := os.ReadFile(name)
+		if err != nil {
+			t.Error(err)
+			continue
+		}
+		rows, err := published.Parse(name, string(data))
+		if err != nil {
+			t.Error(err)
+			continue
+		}
+		checked := 0
+		for _, r := range rows {
+			if r.Formula() == "" {
+				checkRow(t, m, c, r)
+				checked++
+			}
+		}
+		if checked == 0 {
+			t.Errorf("%s: no published value checks an output", c.ID)
+		}
+	}
+}
+
+func checkRow(t *testing.T, m *machine.Machine, c *calc.Calculator, r published.Row) {
+	t.Helper()
+	lines := []string{"coursebook\t1\trun", "calc\t" + c.ID, "lang\ten", "style\tus\tpoint"}
+	for _, e := range r.Inputs {
+		lines = append(lines, "set\t"+e.Path+"\t"+e.Text)
+	}
+	for _, line := range ask(t, m, lines...) {
+		f := strings.Split(line, "\t")
+		if f[0] != "out" || f[1] != r.Output {
+			continue
+		}
+		if f[5] == "" {
+			if label := optionLabel(c, r); (f[3] == label) == (r.Status == "misprint") {
+				t.Errorf("%s %s: %s, published %s", c.ID, r.ID, f[3], label)
+			}
+			return
+		}
+		si, err := strconv.ParseFloat(f[5], 64)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if _, ok, err := r.Compare(si); err != nil || !ok {
+			t.Errorf("%s %s: %v SI does not agree with %s %s (%v)", c.ID, r.ID, si, r.Printed, r.Unit, err)
+		}
+		return
+	}
+	t.Errorf("%s %s: the module gave no output %s", c.ID, r.ID, r.Output)
+}
+
+func optionLabel(c *calc.Calculator, r published.Row) string {
+	v := calc.Voice{Style: quantity.Style{System: quantity.US}}
+	for _, f := range c.Out {
+		if f.ID == r.Output {
+			return v.Write(f, calc.Pick(r.Printed))
+		}
+	}
+	return ""
+}
+
+// Requests that make no sense are answered, not died of.
+func TestModuleRefusesNonsense(t *testing.T) {
+	m := start(t)
+	for _, c := range []struct{ request, want string }{
+		{"", "different versions"},
+		{"coursebook\t2\thello", "different versions"},
+		{"coursebook\t1\tdance", "no command dance"},
+		{"coursebook\t1\trun\ncalc\tnone", "no calculator none"},
+		{"coursebook\t1\tsearch\nlang\ten\nq\twall", "not loaded"},
+		{"coursebook\t1\tindex\nlang\ten\ndata\trubbish", ""},
+	} {
+		got := ask(t, m, c.request)
+		if !strings.HasPrefix(got[0], "coursebook\t1\tfault\t") || !strings.Contains(got[0], c.want) {
+			t.Errorf("%q: %q", c.request, got)
+		}
+	}
+	if got := ask(t, m, "coursebook\t1\thello"); got[0] != "coursebook\t1\tok" {
+		t.Errorf("after nonsense the module says %q", got)
+	}
+}

@@ -1,0 +1,154 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"time"
+
+	"coursebook/calculators/shelf"
+	"coursebook/generator/internal/build"
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/house"
+	"coursebook/generator/internal/output"
+)
+
+func runBuild(s std, args []string) int {
+	flags := newFlags(s, "build", "", "Writes the whole site. The last good site stays in place until the new one is whole.")
+	content := flags.String("content", "content", "folder of the manual")
+	theme := flags.String("theme", "", "folder of a theme; empty for the one that comes along")
+	out := flags.String("out", "site", "folder to publish into")
+	pocket := flags.String("pocket", "", "also write the whole manual as one HTML file")
+	if status, done := parse(flags, args); done {
+		return status
+	}
+	if flags.NArg() > 0 {
+		flags.Usage()
+		return misuse
+	}
+	o, err := options(*content, *theme)
+	if err != nil {
+		return s.fail("build", err)
+	}
+	o.Pocket = *pocket != ""
+	progress := newProgress(s.err)
+	o.Step = progress.step
+	start := time.Now()
+	var faults fault.List
+	site := build.Make(o, &faults)
+	progress.clear()
+	if site == nil {
+		fault.Print(s.err, faults.All())
+		fmt.Fprintln(s.err, "Nothing was written. The last good site, if there is one, is as it was.")
+		return faulty
+	}
+	if err := publish(site, *out, *pocket); err != nil {
+		return s.fail("build", err)
+	}
+	fmt.Fprintf(s.out, "%d pages, %d files in %s (%d ms)\n", site.Pages, len(site.Files), *out, time.Since(start).Milliseconds())
+	if n := faults.Warnings(); n > 0 {
+		fmt.Fprintf(s.err, "%d warnings; coursebook inspect lists them\n", n)
+	}
+	return fine
+}
+
+func publish(site *build.Site, out, pocket string) error {
+	if err := output.Publish(out, site.Files, site.Release); err != nil {
+		return err
+	}
+	if pocket == "" {
+		return nil
+	}
+	return writeWhole(pocket, site.Pocket)
+}
+
+// writeWhole replaces a file in one step, so that a reader never gets half of
+// it.
+func writeWhole(name string, data []byte) error {
+	if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
+		return err
+	}
+	f, err := os.CreateTemp(filepath.Dir(name), ".coursebook-*")
+	if err != nil {
+		return err
+	}
+	defer os.Remove(f.Name())
+	if _, err := f.Write(data); err != nil {
+		f.Close()
+		return err
+	}
+	if err := f.Sync(); err != nil {
+		f.Close()
+		return err
+	}
+	if err := f.Close(); err != nil {
+		return err
+	}
+	if err := os.Chmod(f.Name(), 0o644); err != nil {
+		return err
+	}
+	return os.Rename(f.Name(), name)
+}
+
+// options finds the theme and the module for a build.
+func options(content, theme string) (build.Options, error) {
+	o := build.Options{Content: content, Calculators: shelf.All()}
+	h, err := house.Open()
+	if err != nil {
+		return o, err
+	}
+	o.Module = h.Module
+	if theme != "" {
+		o.Theme = os.DirFS(theme)
+		if _, err := fs.Stat(o.Theme, "."); err != nil {
+			return o, fmt.Errorf("there is no theme folder %s", theme)
+		}
+		return o, nil
+	}
+	o.Theme, err = h.Theme()
+	return o, err
+}
+
+// fail prints what went wrong; a located fault is printed as such.
+func (s std) fail(command string, err error) int {
+	if f, ok := err.(fault.Fault); ok {
+		fault.Print(s.err, []fault.Fault{f})
+		return faulty
+	}
+	fmt.Fprintf(s.err, "coursebook %s: %v\n", command, err)
+	return faulty
+}
+
+// progress tells on a terminal what takes long; in a pipe it is quiet.
+type progress struct {
+	w     io.Writer
+	start time.Time
+	shown bool
+}
+
+func newProgress(w io.Writer) *progress {
+	f, ok := w.(*os.File)
+	if !ok {
+		return &progress{}
+	}
+	if info, err := f.Stat(); err != nil || info.Mode()&os.ModeCharDevice == 0 {
+		return &progress{}
+	}
+	return &progress{w: w, start: time.Now()}
+}
+
+func (p *progress) step(what string) {
+	if p.w == nil || time.Since(p.start) < time.Second {
+		return
+	}
+	p.shown = true
+	fmt.Fprintf(p.w, "\r\x1b[K%s …", what)
+}
+
+func (p *progress) clear() {
+	if p.shown {
+		fmt.Fprint(p.w, "\r\x1b[K")
+	}
+}

@@ -1,0 +1,342 @@
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/quantity"
+	"coursebook/calculators/shelf"
+	"coursebook/generator/internal/fault"
+)
+
+const calcUsage = `usage: coursebook calc                      list the calculators
+       coursebook calc ID -h                its inputs, with units and ranges
+       coursebook calc ID name=value …      run it; names left out keep their example values
+
+options:
+  -json        answer in JSON
+  -units S     us or metric (default us): what bare numbers mean and results show
+  -comma       the decimal mark is a comma
+  -lang L      language of labels and notes (default en)
+  -svg FILE    also write the figure
+  -work        also show the arithmetic
+
+Rows: readings="0 ft | 3/4 in; 8 ft | 7/8 in", or readings=@FILE with one row a
+line and cells apart by tabs, or readings.2.gap=7/8 for one cell.
+`
+
+// calcOptions are the parsed words of the calc command.
+type calcOptions struct {
+	id         string
+	entries    []calc.Entry
+	json, help bool
+	work       bool
+	svg        string
+	voice      calc.Voice
+}
+
+func runCalc(s std, args []string) int {
+	o, why := parseCalc(args)
+	if why != "" {
+		fmt.Fprintf(s.err, "coursebook calc: %s\n\n%s", why, calcUsage)
+		return misuse
+	}
+	if o.id == "" {
+		if o.help {
+			fmt.Fprint(s.out, calcUsage)
+			return fine
+		}
+		return listCalculators(s, o)
+	}
+	c := findCalculator(o.id)
+	if c == nil {
+		fmt.Fprintf(s.err, "coursebook calc: there is no calculator %q%s\n", o.id, suggestion(o.id))
+		return misuse
+	}
+	if o.help {
+		describe(s.out, c, o.voice)
+		return fine
+	}
+	return calculate(s, c, o)
+}
+
+func parseCalc(args []string) (o calcOptions, why string) {
+	lang := "en"
+	take := func(i *int) string {
+		*i++
+		if *i < len(args) {
+			return args[*i]
+		}
+		why = args[*i-1] + " needs a value"
+		return ""
+	}
+	for i := 0; i < len(args) && why == ""; i++ {
+		switch a := args[i]; {
+		case a == "-h" || a == "-help" || a == "--help":
+			o.help = true
+		case a == "-json" || a == "--json":
+			o.json = true
+		case a == "-work":
+			o.work = true
+		case a == "-comma":
+			o.voice.Style.Mark = quantity.Comma
+		case a == "-svg":
+			o.svg = take(&i)
+		case a == "-lang":
+			lang = take(&i)
+		case a == "-units":
+			switch take(&i) {
+			case "us":
+			case "metric":
+				o.voice.Style.System = quantity.Metric
+			default:
+				if why == "" {
+					why = "-units is us or metric"
+				}
+			}
+		case strings.HasPrefix(a, "-") && !strings.Contains(a, "="):
+			why = "there is no option " + a
+		case strings.Contains(a, "="):
+			e, err := entry(a)
+			if err != nil {
+				return o, err.Error()
+			}
+			o.entries = append(o.entries, e)
+		case o.id == "":
+			o.id = a
+		default:
+			why = fmt.Sprintf("%q is no name=value", a)
+		}
+	}
+	if why == "" && lang != "en" {
+		o.voice.Words, why = translations(lang)
+	}
+	return o, why
+}
+
+// entry reads name=value; a value @FILE is the file's text.
+func entry(arg string) (calc.Entry, error) {
+	name, value, _ := strings.Cut(arg, "=")
+	if file, ok := strings.CutPrefix(value, "@"); ok {
+		data, err := os.ReadFile(file)
+		if err != nil {
+			return calc.Entry{}, err
+		}
+		value = string(data)
+	}
+	return calc.Entry{Path: name, Text: value}, nil
+}
+
+func findCalculator(id string) *calc.Calculator {
+	for _, c := range shelf.All() {
+		if c.ID == id {
+			return c
+		}
+	}
+	return nil
+}
+
+func suggestion(id string) string {
+	var ids []string
+	for _, c := range shelf.All() {
+		ids = append(ids, c.ID)
+	}
+	if near, ok := fault.Nearest(id, ids); ok {
+		return "; did you mean " + near + "?"
+	}
+	return "; coursebook calc lists them"
+}
+
+func listCalculators(s std, o calcOptions) int {
+	if o.json {
+		return writeJSON(s, shelfJSON(o.voice))
+	}
+	for _, c := range shelf.All() {
+		fmt.Fprintf(s.out, "%-16s %s\n", c.ID, o.voice.Say(c.Purpose))
+	}
+	return fine
+}
+
+func describe(w io.Writer, c *calc.Calculator, v calc.Voice) {
+	fmt.Fprintf(w, "%s: %s\n%s\n\ninputs:\n", c.ID, v.Say(c.Title), v.Say(c.Purpose))
+	for _, f := range c.In {
+		describeField(w, "  ", f, v)
+	}
+	fmt.Fprintln(w, "\nresults:")
+	for _, f := range c.Out {
+		fmt.Fprintf(w, "  %-20s %s\n", f.ID, v.Say(f.Label))
+	}
+}
+
+func describeField(w io.Writer, indent string, f calc.Field, v calc.Voice) {
+	line := fmt.Sprintf("%s%-20s %s", indent, f.ID, v.Say(f.Label))
+	switch f.Kind {
+	case calc.Number:
+		line += fmt.Sprintf(" [%s]", strings.Join(units(f, v), "; "))
+	case calc.Choice:
+		var ids []string
+		for _, o := range f.Options {
+			ids = append(ids, o.ID)
+		}
+		line += " [" + strings.Join(ids, " | ") + "]"
+	case calc.Flag:
+		line += " [yes | no]"
+	case calc.Day:
+		line += " [year-month-day]"
+	case calc.Rows:
+		line += fmt.Sprintf(" [rows, %d to %d]", f.MinRows, f.MaxRows)
+	}
+	if text := v.Type(f, f.Default); text != "" && f.Kind != calc.Rows {
+		line += ", example " + text
+	}
+	if f.Optional {
+		line += ", may be left empty"
+	}
+	fmt.Fprintln(w, line)
+	for _, col := range f.Cols {
+		describeField(w, indent+"  "+f.ID+".N.", col, v)
+	}
+}
+
+// units says what a bare number means and how far it may go.
+func units(f calc.Field, v calc.Voice) []string {
+	var parts []string
+	if u := f.Show.In(v.Style.System).Unit; u != "" {
+		parts = append(parts, u)
+	}
+	if f.Min != nil && f.Max != nil {
+		parts = append(parts, v.Say(calc.Between, calc.Amount("low", f.Min.SI, f.Show), calc.Amount("high", f.Max.SI, f.Show)))
+	}
+	return parts
+}
+
+func calculate(s std, c *calc.Calculator, o calcOptions) int {
+	in, refusals := calc.Read(c, o.entries, o.voice.Style)
+	if len(refusals) > 0 {
+		for _, n := range refusals {
+			fmt.Fprintf(s.err, "coursebook calc %s: %s: %s\n", c.ID, n.At, o.voice.Say(n.Text, n.Slots...))
+		}
+		return faulty
+	}
+	res := calc.Execute(c, in)
+	if o.svg != "" && res.State == calc.OK {
+		if status := writeFigure(s, c, o, in, res); status != fine {
+			return status
+		}
+	}
+	if o.json && res.State == calc.OK {
+		return writeJSON(s, resultJSON(c, o.voice, in, res))
+	}
+	if res.State == calc.OK {
+		results(s.out, o.voice, res.Out)
+	}
+	if o.work {
+		arithmetic(s.out, o.voice, res)
+	}
+	remarks(s, c, o.voice, res)
+	if res.State != calc.OK {
+		return faulty
+	}
+	return fine
+}
+
+func writeFigure(s std, c *calc.Calculator, o calcOptions, in calc.Case, res calc.Result) int {
+	if c.Draw == nil {
+		fmt.Fprintf(s.err, "coursebook calc: %s has no figure\n", c.ID)
+		return misuse
+	}
+	svg := figure.File(c.Draw(o.voice, in, res))
+	if err := os.WriteFile(filepath.Clean(o.svg), []byte(svg), 0o644); err != nil {
+		fmt.Fprintf(s.err, "coursebook calc: %v\n", err)
+		return faulty
+	}
+	return fine
+}
+
+func results(w io.Writer, v calc.Voice, out calc.Case) {
+	for i, f := range out.Fields() {
+		x := out.At(i)
+		if !x.Set {
+			continue
+		}
+		if f.Kind != calc.Rows {
+			fmt.Fprintf(w, "%-32s %s\n", v.Say(f.Label), v.Write(f, x))
+			continue
+		}
+		fmt.Fprintf(w, "%s\n", v.Say(f.Label))
+		rowTable(w, v, f, x)
+	}
+}
+
+func rowTable(w io.Writer, v calc.Voice, f calc.Field, x calc.Value) {
+	lines := [][]string{{}}
+	for _, col := range f.Cols {
+		lines[0] = append(lines[0], v.Say(col.Label))
+	}
+	for _, row := range x.Rows {
+		var cells []string
+		for j, col := range f.Cols {
+			cells = append(cells, v.Write(col, row.At(j)))
+		}
+		lines = append(lines, cells)
+	}
+	widths := make([]int, len(f.Cols))
+	for _, l := range lines {
+		for j, cell := range l {
+			widths[j] = max(widths[j], len([]rune(cell)))
+		}
+	}
+	for _, l := range lines {
+		text := "  "
+		for j, cell := range l {
+			text += cell + strings.Repeat(" ", widths[j]-len([]rune(cell))+2)
+		}
+		fmt.Fprintln(w, strings.TrimRight(text, " "))
+	}
+}
+
+func arithmetic(w io.Writer, v calc.Voice, res calc.Result) {
+	for _, step := range res.Steps {
+		k := v.Work(step)
+		fmt.Fprintf(w, "\n%s", k.Title)
+		if k.Of != "" {
+			fmt.Fprintf(w, " (%s)", k.Of)
+		}
+		fmt.Fprintf(w, "\n  %s\n  = %s = %s\n", k.Plain, k.Substituted, k.Result)
+		for _, line := range k.Where {
+			fmt.Fprintf(w, "    %s\n", line)
+		}
+	}
+}
+
+// remarks prints the notes of a run with their signal words, and the standing
+// cautions. They go to standard error, so that a pipe holds results only.
+func remarks(s std, c *calc.Calculator, v calc.Voice, res calc.Result) {
+	for _, n := range res.Notes {
+		at := ""
+		if n.At.Field != "" {
+			at = n.At.String() + ": "
+		}
+		fmt.Fprintf(s.err, "%s: %s%s\n", strings.ToUpper(n.Level.String()), at, v.Say(n.Text, n.Slots...))
+	}
+	for _, n := range c.Cautions {
+		fmt.Fprintf(s.err, "%s: %s\n", strings.ToUpper(n.Level.String()), v.Say(n.Text))
+	}
+}
+
+func writeJSON(s std, value any) int {
+	enc := json.NewEncoder(s.out)
+	enc.SetEscapeHTML(false)
+	enc.SetIndent("", "  ")
+	if err := enc.Encode(value); err != nil {
+		fmt.Fprintf(s.err, "coursebook calc: %v\n", err)
+		return faulty
+	}
+	return fine
+}

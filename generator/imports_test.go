@@ -1,0 +1,155 @@
+package main
+
+import (
+	"encoding/json"
+	"errors"
+	"io"
+	"os"
+	"os/exec"
+	"slices"
+	"strings"
+	"testing"
+)
+
+// allowed says which packages of the project each package may import: one
+// way, from the bottom up. The same table stands in DEVELOPERS.md, where the
+// reasons are.
+var allowed = map[string][]string{
+	"calculators":               {},
+	"calculators/quantity":      {},
+	"calculators/expression":    {},
+	"calculators/figure":        {},
+	"calculators/calc":          {"calculators/quantity", "calculators/figure", "calculators/expression"},
+	"calculators/published":     {"calculators/calc", "calculators/quantity"},
+	"calculators/geometry":      topic,
+	"calculators/pressure":      topic,
+	"calculators/bracing":       topic,
+	"calculators/shelf":         {"calculators/calc", "calculators/geometry", "calculators/pressure", "calculators/bracing"},
+	"generator/search":          {},
+	"generator/search/stem":     {},
+	"generator/browser/answer":  {"calculators/calc", "calculators/quantity", "calculators/figure", "generator/search"},
+	"generator/browser":         {"calculators/shelf", "generator/browser/answer"},
+	"generator/internal/fault":  {},
+	"generator/internal/page":   {"generator/internal/fault"},
+	"generator/internal/source": {"generator/internal/fault"},
+	"generator/internal/markdown": {"generator/internal/fault", "generator/internal/source", "generator/internal/page",
+		"generator/internal/markdown/amount", "calculators/quantity"},
+	"generator/internal/markdown/amount": {"calculators/quantity"},
+	"generator/internal/reading":         {},
+	"generator/internal/site": {"generator/internal/fault", "generator/internal/source", "generator/internal/page",
+		"generator/internal/reading", "generator/internal/markdown", "calculators/calc", "calculators/quantity"},
+	"generator/internal/form":    {"calculators/calc", "calculators/quantity", "calculators/figure", "calculators/expression"},
+	"generator/internal/words":   {"calculators/calc", "calculators/quantity", "generator/internal/fault"},
+	"generator/internal/listing": {},
+	"generator/internal/theme":   {"generator/internal/page", "generator/internal/form", "generator/internal/words"},
+	"generator/internal/bundle":  {"generator/internal/fault"},
+	"generator/internal/offline": {"generator/internal/fault", "generator/internal/output"},
+	"generator/internal/output":  {"generator/internal/fault"},
+	"generator/internal/house":   {},
+	"generator/internal/machine": {},
+	"generator/internal/preview": {"generator/internal/fault"},
+	// the one owner of order
+	"generator/internal/build": {"generator/*", "calculators", "calculators/calc", "calculators/quantity"},
+	"generator/pack":           {"generator/internal/house"},
+	"generator":                {"generator/*", "calculators", "calculators/*"},
+}
+
+// topic is what a package of calculators builds on.
+var topic = []string{"calculators/calc", "calculators/quantity", "calculators/figure"}
+
+// knowsShelf lists who may know the list of calculators; everyone else is
+// given one, so that tests can give invented ones.
+var knowsShelf = []string{"generator", "generator/browser"}
+
+const module = "coursebook/"
+
+type listed struct {
+	ImportPath string
+	Standard   bool
+	Module     *struct{ Main bool }
+	Imports    []string
+}
+
+func goList(t *testing.T, env []string, args ...string) []listed {
+	t.Helper()
+	cmd := exec.Command("go", append([]string{"list", "-json=ImportPath,Standard,Module,Imports"}, args...)...)
+	cmd.Dir = ".."
+	cmd.Env = append(os.Environ(), env...)
+	var stderr strings.Builder
+	cmd.Stderr = &stderr
+	out, err := cmd.Output()
+	if err != nil {
+		t.Fatalf("go list: %v\n%s", err, stderr.String())
+	}
+	var list []listed
+	dec := json.NewDecoder(strings.NewReader(string(out)))
+	for {
+		var p listed
+		if err := dec.Decode(&p); errors.Is(err, io.EOF) {
+			return list
+		} else if err != nil {
+			t.Fatal(err)
+		}
+		list = append(list, p)
+	}
+}
+
+func TestImportsGoOneWay(t *testing.T) {
+	seen := map[string]bool{}
+	for _, tag := range [][]string{nil, {"GOOS=wasip1", "GOARCH=wasm"}} {
+		for _, p := range goList(t, tag, "./...") {
+			name := strings.TrimPrefix(p.ImportPath, module)
+			seen[name] = true
+			rule, ok := allowed[name]
+			if !ok {
+				t.Errorf("%s is not in the table of imports: give it a line", name)
+				continue
+			}
+			for _, i := range p.Imports {
+				own, inProject := strings.CutPrefix(i, module)
+				if inProject && !permits(rule, own) {
+					t.Errorf("%s must not import %s", name, own)
+				}
+				if own == "calculators/shelf" && !slices.Contains(knowsShelf, name) {
+					t.Errorf("%s must be given its calculators, not know the shelf", name)
+				}
+			}
+		}
+	}
+	for name := range allowed {
+		if !seen[name] {
+			t.Errorf("the table of imports speaks of %s, which does not exist", name)
+		}
+	}
+}
+
+func permits(rule []string, name string) bool {
+	return slices.ContainsFunc(rule, func(r string) bool {
+		folder, all := strings.CutSuffix(r, "*")
+		return r == name || all && strings.HasPrefix(name, folder)
+	})
+}
+
+// heavy are packages of the standard library that would swell the module.
+// The runtime itself holds some of os and reflect's inner parts on this
+// target; what is forbidden is importing them from our side.
+var heavy = []string{"fmt", "encoding/json", "encoding/binary", "reflect", "os", "time", "regexp", "embed", "log", "compress/flate", "sort"}
+
+// What travels to the phone is small: no third-party code and none of the
+// heavy packages, and the test names who imports them.
+func TestModuleTravelsLight(t *testing.T) {
+	for _, p := range goList(t, []string{"GOOS=wasip1", "GOARCH=wasm"}, "-deps", "./generator/browser") {
+		if p.Standard {
+			continue
+		}
+		if p.Module == nil || !p.Module.Main {
+			t.Errorf("third-party code in the module: %s", p.ImportPath)
+			continue
+		}
+		for _, i := range p.Imports {
+			if slices.Contains(heavy, i) {
+				t.Errorf("%s imports %s, which is too heavy for the module", p.ImportPath, i)
+			}
+		}
+	}
+}

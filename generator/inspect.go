@@ -1,0 +1,53 @@
+package main
+
+import (
+	"fmt"
+
+	"coursebook/calculators"
+	"coursebook/calculators/calc"
+	"coursebook/generator/internal/build"
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/words"
+)
+
+func runInspect(s std, args []string) int {
+	flags := newFlags(s, "inspect", "", "Lists every fault and warning of the content. Writes nothing.")
+	content := flags.String("content", "content", "folder of the manual")
+	theme := flags.String("theme", "", "folder of a theme; empty for the one that comes along")
+	strict := flags.Bool("strict", false, "warnings count as faults")
+	if status, done := parse(flags, args); done {
+		return status
+	}
+	if flags.NArg() > 0 {
+		flags.Usage()
+		return misuse
+	}
+	o, err := options(*content, *theme)
+	if err != nil {
+		return s.fail("inspect", err)
+	}
+	var faults fault.List
+	build.Inspect(o, &faults)
+	fault.Print(s.err, faults.All())
+	if faults.Errors() > 0 || *strict && faults.Warnings() > 0 {
+		return faulty
+	}
+	if faults.Warnings() == 0 {
+		fmt.Fprintln(s.out, "No faults, no warnings.")
+	}
+	return fine
+}
+
+// translations reads one language's words for the command line.
+func translations(lang string) (calc.Words, string) {
+	var faults fault.List
+	english, err := words.FromSources(calculators.Sources, &faults)
+	if err != nil {
+		return nil, err.Error()
+	}
+	data, err := calculators.Words.ReadFile("words/" + lang + ".tsv")
+	if err != nil {
+		return nil, "there are no words in the language " + lang
+	}
+	return words.Parse("calculators/words/"+lang+".tsv", data, english, &faults), ""
+}

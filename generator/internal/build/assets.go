@@ -1,0 +1,153 @@
+package build
+
+import (
+	"bytes"
+	"fmt"
+	"image"
+	_ "image/jpeg" // sizes of pictures
+	_ "image/png"
+	"io/fs"
+	"path"
+	"strings"
+
+	"coursebook/calculators/calc"
+	"coursebook/generator/internal/bundle"
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/output"
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/preview"
+	"coursebook/generator/internal/source"
+)
+
+// assets are the paths of what pages load, from the site's root, and the
+// bytes that the one-file edition carries inside.
+type assets struct {
+	style, script, module, icon string
+	index, words                map[string]string // by language
+	styleData, scriptData       []byte
+	workerData, iconData        []byte
+	indexData, wordsData        map[string][]byte
+}
+
+func (b *builder) loadModule() {
+	var err error
+	if b.module, err = b.o.Module(); err != nil {
+		b.fail(err)
+		return
+	}
+	b.print = calc.Fingerprint(b.o.Calculators)
+}
+
+// bundleTheme makes the theme's files and the pictures.
+func (b *builder) bundleTheme() {
+	a := &b.assets
+	a.index, a.words = map[string]string{}, map[string]string{}
+	a.indexData, a.wordsData = map[string][]byte{}, map[string][]byte{}
+	a.styleData = bundle.Style(b.o.Theme, "css/index.css", b.faults)
+	a.scriptData = bundle.Script(b.o.Theme, "ts/index.ts", b.faults)
+	a.workerData = bundle.Script(b.o.Theme, "worker/worker.ts", b.faults)
+	var err error
+	if a.iconData, err = fs.ReadFile(b.o.Theme, "icon.svg"); err != nil {
+		b.fail(err)
+	}
+	a.style = b.asset("plumb", "css", a.styleData)
+	a.script = b.asset("page", "js", a.scriptData)
+	a.module = b.asset("browser", "wasmz", b.module)
+	a.icon = b.asset("icon", "svg", a.iconData)
+	if b.o.Preview {
+		b.add(preview.ScriptPath, []byte(preview.Script))
+	}
+	b.addPictures()
+	b.addWords()
+	b.edition = b.editionOf()
+	b.weights.Styles = []output.File{{Path: a.style, Data: a.styleData}}
+	b.weights.Scripts = []output.File{{Path: a.script, Data: a.scriptData}}
+	b.weights.Module = output.File{Path: a.module, Data: b.module}
+}
+
+// asset adds a file named by its content and returns its path.
+func (b *builder) asset(name, ext string, data []byte) string {
+	p := bundle.Named(name, ext, data)
+	b.add(p, data)
+	return p
+}
+
+// addPictures adds the pictures that pages show, with their sizes.
+func (b *builder) addPictures() {
+	b.pictures = map[string]page.Image{}
+	used := map[string]bool{}
+	for _, p := range b.site.Pages {
+		for _, pic := range p.Pictures {
+			used[pic.File] = true
+		}
+	}
+	for _, f := range b.sources {
+		name := path.Base(f.Path)
+		if f.Kind != source.Picture || !used[name] {
+			continue
+		}
+		ext := path.Ext(name)
+		img := page.Image{Src: b.asset(strings.TrimSuffix(name, ext), ext[1:], f.Data)}
+		img.Width, img.Height = b.size(f)
+		b.pictures[name] = img
+	}
+}
+
+// size reads the size of a picture; 0 where the format does not tell simply.
+func (b *builder) size(f source.File) (width, height int) {
+	if path.Ext(f.Path) == ".svg" {
+		return svgSize(f.Data)
+	}
+	if path.Ext(f.Path) == ".webp" {
+		return 0, 0
+	}
+	c, _, err := image.DecodeConfig(bytes.NewReader(f.Data))
+	if err != nil {
+		b.faults.Add(fault.Fault{File: f.Path, Code: "picture", Text: "this is no picture that a browser shows", Hint: "save it again as SVG, PNG or JPEG"})
+		return 0, 0
+	}
+	return c.Width, c.Height
+}
+
+// svgSize reads the viewBox of an SVG picture.
+func svgSize(data []byte) (width, height int) {
+	_, rest, ok := bytes.Cut(data, []byte(`viewBox="`))
+	if !ok {
+		return 0, 0
+	}
+	var x, y, w, h float64
+	if n, _ := fmt.Sscan(strings.ReplaceAll(string(rest[:min(len(rest), 80)]), `"`, " "), &x, &y, &w, &h); n < 4 {
+		return 0, 0
+	}
+	return int(w + 0.5), int(h + 0.5)
+}
+
+// addWords adds what the module says in other languages: the calculators'
+// texts; the interface's stand in the pages.
+func (b *builder) addWords() {
+	texts, err := translated()
+	if err != nil {
+		b.fail(err)
+		return
+	}
+	for _, l := range b.site.Languages {
+		data := wordsFile(b.words[l.Code], texts)
+		if len(data) == 0 {
+			continue
+		}
+		b.assets.wordsData[l.Code] = data
+		b.assets.words[l.Code] = b.asset("words-"+l.Code, "tsv", data)
+	}
+}
+
+// editionOf hashes everything a site is made from.
+func (b *builder) editionOf() string {
+	parts := [][]byte{b.assets.styleData, b.assets.scriptData, b.assets.workerData, b.module, []byte(b.print)}
+	for _, f := range b.sources {
+		parts = append(parts, []byte(f.Path), []byte(f.Sum))
+	}
+	for _, l := range b.site.Languages {
+		parts = append(parts, b.assets.wordsData[l.Code])
+	}
+	return edition(parts...)
+}

@@ -1,0 +1,140 @@
+// Package build is the one owner of order: it reads the content, resolves it,
+// makes the forms, indexes and pages, and hands over the whole site in memory.
+// It writes nothing; publishing is output's job.
+package build
+
+import (
+	"bytes"
+	"cmp"
+	"crypto/sha256"
+	"encoding/hex"
+	"fmt"
+	"io/fs"
+	"slices"
+
+	"coursebook/calculators/calc"
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/output"
+)
+
+// Options is what a site is made from.
+type Options struct {
+	Content     string // folder
+	Theme       fs.FS
+	Calculators []*calc.Calculator
+	// Module gives the compiled module, gzip-compressed. It is asked only
+	// when the content has no errors.
+	Module func() ([]byte, error)
+	// Preview adds the script that reloads pages when the site is rebuilt.
+	Preview bool
+	// Pocket asks for the one-file edition too.
+	Pocket bool
+	// Step is told what is being done, for a progress line; may be nil.
+	Step func(what string)
+}
+
+// Site is a finished site.
+type Site struct {
+	Files   []output.File // sorted by path
+	Release string        // names exactly these files
+	Pocket  []byte        // the one-file edition, if asked for
+	Pages   int           // pages of the manual, in all languages
+	Weights output.Weights
+}
+
+// Make builds the site. It returns nil when there are errors; all of them are
+// in faults.
+func Make(o Options, faults *fault.List) *Site {
+	if o.Step == nil {
+		o.Step = func(string) {}
+	}
+	o.Step("reading the content")
+	b := read(o, faults)
+	if faults.Errors() > 0 {
+		return nil
+	}
+	o.Step("compiling the module")
+	b.loadModule()
+	o.Step("bundling the theme")
+	b.bundleTheme()
+	b.makeForms()
+	o.Step("indexing")
+	b.makeIndexes()
+	if faults.Errors() > 0 {
+		return nil
+	}
+	b.addAppManifest()
+	o.Step("rendering the pages")
+	b.renderPages()
+	if faults.Errors() > 0 {
+		return nil
+	}
+	return b.finish()
+}
+
+// Inspect reads and resolves the content and makes the forms, so that every
+// fault and warning of the content is found, without building pages.
+func Inspect(o Options, faults *fault.List) {
+	b := read(o, faults)
+	if b.site != nil {
+		b.makeForms()
+	}
+}
+
+// edition is a short hash over everything a site is made from. Pages show it;
+// they cannot show the hash of themselves.
+func edition(parts ...[]byte) string {
+	h := sha256.New()
+	for _, p := range parts {
+		sum := sha256.Sum256(p)
+		h.Write(sum[:])
+	}
+	return hex.EncodeToString(h.Sum(nil)[:5])
+}
+
+// finish sorts the files, adds what is made from all others, and weighs them.
+func (b *builder) finish() *Site {
+	files := slices.Clone(b.files)
+	slices.SortFunc(files, func(x, y output.File) int { return cmp.Compare(x.Path, y.Path) })
+	worker, err := b.worker(files)
+	if err != nil {
+		b.fail(err)
+		return nil
+	}
+	files = append(files, worker)
+	slices.SortFunc(files, func(x, y output.File) int { return cmp.Compare(x.Path, y.Path) })
+	for _, f := range output.CheckBudgets(b.weights) {
+		b.faults.Add(f)
+	}
+	site := &Site{Files: files, Release: output.Release(files), Pages: len(b.site.Pages), Weights: b.weights}
+	if b.o.Pocket {
+		b.o.Step("writing the one-file edition")
+		if site.Pocket, err = b.pocket(); err != nil {
+			b.fail(err)
+		}
+	}
+	if b.faults.Errors() > 0 {
+		return nil
+	}
+	return site
+}
+
+// fail turns an error that is no fault of the content into one.
+func (b *builder) fail(err error) {
+	if f, ok := err.(fault.Fault); ok {
+		b.faults.Add(f)
+		return
+	}
+	b.faults.Add(fault.Fault{Text: fmt.Sprint(err), Code: "build"})
+}
+
+// add keeps a file of the site; two with one path are a slip in the generator
+// or two pages with one address, and never overwrite each other.
+func (b *builder) add(path string, data []byte) {
+	if b.paths[path] {
+		b.fail(fault.Fault{File: path, Code: "path-twice", Text: "two files of the site have this path", Hint: "rename one of the pages or pictures"})
+		return
+	}
+	b.paths[path] = true
+	b.files = append(b.files, output.File{Path: path, Data: bytes.Clone(data)})
+}

@@ -1,0 +1,221 @@
+package build
+
+import (
+	"bytes"
+	"html/template"
+
+	"coursebook/generator/internal/bundle"
+	"coursebook/generator/internal/form"
+	"coursebook/generator/internal/output"
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/preview"
+	"coursebook/generator/internal/site"
+	"coursebook/generator/internal/theme"
+)
+
+// leaf is one page to be rendered.
+type leaf struct {
+	spot  spot
+	view  func() any
+	kind  string // template
+	light bool   // held to the budget of the first view
+}
+
+// renderPages renders, minifies and adds all pages, several at a time.
+func (b *builder) renderPages() {
+	leaves := b.leaves(site.Folder)
+	pages := make([][]byte, len(leaves))
+	errs := make([]error, len(leaves))
+	min := bundle.NewMinifier()
+	parallel(len(leaves), func(i int) { pages[i], errs[i] = b.render(leaves[i], min) })
+	for i, l := range leaves {
+		if errs[i] != nil {
+			b.fail(errs[i])
+			return
+		}
+		b.add(l.spot.path, pages[i])
+		if l.light {
+			b.weights.Pages = append(b.weights.Pages, output.File{Path: l.spot.path, Data: pages[i]})
+		}
+	}
+}
+
+func (b *builder) render(l leaf, min *bundle.Minifier) ([]byte, error) {
+	html, err := b.themes[l.spot.lang.Code].Render(l.kind, l.view())
+	if err != nil {
+		return nil, err
+	}
+	if html, err = min.HTML(html); err != nil {
+		return nil, err
+	}
+	if b.o.Preview {
+		script := `<script src="` + site.Rel(l.spot.path, preview.ScriptPath) + `"></script></body>`
+		html = bytes.Replace(html, []byte("</body>"), []byte(script), 1)
+	}
+	return html, nil
+}
+
+// leaves lists all pages of the manual: those of the content and those that
+// the generator makes itself.
+func (b *builder) leaves(f site.Form) []leaf {
+	var list []leaf
+	for _, p := range b.site.Pages {
+		list = append(list, b.contentLeaf(f, p))
+	}
+	for _, l := range b.site.Languages {
+		for _, fm := range b.forms[l.Code] {
+			list = append(list, b.calculatorLeaf(f, l, fm), b.listingLeaf(f, l, fm))
+		}
+		list = append(list, b.allLeaf(f, l))
+	}
+	if f == site.Folder {
+		list = append(list, b.missingLeaf())
+	}
+	return list
+}
+
+func (b *builder) contentLeaf(f site.Form, p *site.Page) leaf {
+	s := spot{lang: p.Language, form: f, path: p.Path, kind: string(p.Header.Kind), slug: p.Slug, title: p.Header.Title}
+	s.twin = func(l *site.Language) string {
+		if twin := b.site.Page(l.Code, p.Slug); twin != nil {
+			return b.pageHref(s, twin)
+		}
+		return ""
+	}
+	exempt := p.Header.Kind == page.Glossary
+	if p.Language.Home.Page == p {
+		s.title = p.Language.Title
+		return leaf{spot: s, kind: "home", view: func() any { return b.homeView(s, p) }, light: true}
+	}
+	return leaf{spot: s, kind: "procedure", view: func() any { return b.procedureView(s, p) }, light: !exempt}
+}
+
+func (b *builder) homeView(s spot, p *site.Page) any {
+	v := theme.Home{Frame: b.frame(s), Parts: b.parts(s, p), Calculators: b.calculatorLinks(s)}
+	v.Summary = p.Header.Summary
+	for _, st := range p.Language.Stages {
+		v.Stages = append(v.Stages, theme.Stage{ID: stageID(st.ID), Title: st.Title, Hint: st.Hint, Pages: b.links(s, st.Pages)})
+	}
+	for _, r := range p.Language.Roles {
+		v.Roles = append(v.Roles, theme.Role{ID: r.ID, Title: r.Title})
+	}
+	return v
+}
+
+func (b *builder) procedureView(s spot, p *site.Page) any {
+	h := p.Header
+	v := theme.Procedure{
+		Frame: b.frame(s), When: h.When, Time: h.Time, Gear: h.Gear, Sources: h.Sources,
+		Parts: b.parts(s, p), Terms: p.Terms, Next: b.links(s, p.After),
+	}
+	v.Summary = h.Summary
+	if h.Revised != "" {
+		v.Revised = h.Revised
+	}
+	if p.Stage != nil {
+		v.Stage = p.Stage.Title
+	}
+	for _, id := range h.Roles {
+		v.Roles = append(v.Roles, roleTitle(p.Language, id))
+	}
+	v.Before, v.After = b.neighbour(s, p.Previous), b.neighbour(s, p.Next)
+	return v
+}
+
+func roleTitle(l *site.Language, id string) string {
+	for _, r := range l.Roles {
+		if r.ID == id {
+			return r.Title
+		}
+	}
+	return id
+}
+
+func (b *builder) neighbour(s spot, e site.Entry) *theme.Link {
+	if e.Page == nil {
+		return nil
+	}
+	l := b.link(s, e)
+	return &l
+}
+
+func (b *builder) link(s spot, e site.Entry) theme.Link {
+	h := e.Page.Header
+	l := theme.Link{Title: h.Title, Summary: h.Summary, Href: b.pageHref(s, e.Page), Time: h.Time, Roles: h.Roles, Slug: e.Page.Slug}
+	if e.Fallback {
+		l.Lang = e.Page.Lang
+	}
+	return l
+}
+
+func (b *builder) links(s spot, entries []site.Entry) []theme.Link {
+	var list []theme.Link
+	for _, e := range entries {
+		list = append(list, b.link(s, e))
+	}
+	return list
+}
+
+func (b *builder) calculatorLinks(s spot) []theme.Link {
+	var list []theme.Link
+	for _, f := range b.forms[s.lang.Code] {
+		list = append(list, theme.Link{Title: f.Title, Summary: f.Purpose, Href: b.calculatorHref(s, f.ID), Slug: f.ID})
+	}
+	return list
+}
+
+func (b *builder) calculatorHref(s spot, id string) string {
+	return b.href(s, site.CalculatorPath(s.lang.Code, id), site.CalculatorAnchor(s.lang.Code, id))
+}
+
+// parts is a page's body with what its blocks place.
+func (b *builder) parts(s spot, p *site.Page) []theme.Part {
+	chunks := b.docs[p.Index].Body(b.site.Resolution(p, s.form, b.picturesFor(s.form)))
+	parts := make([]theme.Part, 0, len(chunks))
+	for i, c := range chunks {
+		if c.Place < 0 {
+			parts = append(parts, theme.Part{HTML: template.HTML(c.HTML)})
+			continue
+		}
+		parts = append(parts, b.placePart(s, p.Places[c.Place], partKey(i)))
+	}
+	return parts
+}
+
+func (b *builder) placePart(s spot, place page.Place, key string) theme.Part {
+	part := theme.Part{Key: key}
+	switch place.Kind {
+	case page.Calculator:
+		part.Form, part.FormHref = b.formOf(s.lang.Code, place), b.calculatorHref(s, place.Calculator)
+	case page.Table:
+		part.Table, part.FormHref = tableOf(b.formOf(s.lang.Code, place), place.Table), b.calculatorHref(s, place.Calculator)
+	case page.Questions:
+		part.Questions = place.Questions
+	case page.Figure:
+		part.Figure = b.figure(s, place)
+	}
+	return part
+}
+
+func tableOf(f *form.Form, id string) *form.Table {
+	for i := range f.Tables {
+		if f.Tables[i].ID == id {
+			return &f.Tables[i]
+		}
+	}
+	return nil
+}
+
+func (b *builder) figure(s spot, place page.Place) *theme.Figure {
+	fig := &theme.Figure{Alt: place.Alt, Caption: place.Caption}
+	if place.Calculator != "" {
+		fig.SVG = template.HTML(b.formOf(s.lang.Code, place).Figure)
+		return fig
+	}
+	img := b.picturesFor(s.form)[place.File]
+	fig.Src, fig.Width, fig.Height = img.Src, img.Width, img.Height
+	if s.form == site.Folder {
+		fig.Src = site.Rel(s.path, img.Src)
+	}
+	return fig
+}

@@ -1,0 +1,182 @@
+package build
+
+import (
+	"fmt"
+	"strings"
+	"sync"
+
+	"coursebook/calculators"
+	"coursebook/calculators/calc"
+	"coursebook/calculators/quantity"
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/form"
+	"coursebook/generator/internal/markdown"
+	"coursebook/generator/internal/output"
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/site"
+	"coursebook/generator/internal/source"
+	"coursebook/generator/internal/theme"
+	"coursebook/generator/internal/words"
+)
+
+// builder holds a build under way.
+type builder struct {
+	o      Options
+	faults *fault.List
+
+	sources  []source.File
+	docs     []*markdown.Document
+	site     *site.Site
+	synonyms map[string][][]string
+	words    map[string]calc.Words
+	themes   map[string]*theme.Theme
+	english  words.Texts
+
+	module   []byte
+	print    string // fingerprint of the declarations
+	edition  string
+	assets   assets
+	forms    map[string][]*form.Form // by language, in the shelf's order
+	placed   map[placeKey]*form.Form // forms with an author's inputs
+	pictures map[string]page.Image
+
+	insideOnce     sync.Once
+	insidePictures map[string]page.Image
+
+	files   []output.File
+	paths   map[string]bool
+	weights output.Weights
+}
+
+// read reads and resolves the content. The site is nil when nothing sensible
+// could be read.
+func read(o Options, faults *fault.List) *builder {
+	content := &fault.List{} // these name files below the content folder
+	defer func() { faults.Add(fault.Under(o.Content, content.All())...) }()
+	b := &builder{o: o, faults: content, paths: map[string]bool{}, words: map[string]calc.Words{}, themes: map[string]*theme.Theme{}}
+	b.sources = source.Read(o.Content, content)
+	manual, ok := b.manual()
+	if !ok {
+		b.faults = faults
+		return b
+	}
+	b.docs = b.parsePages(manual)
+	pages := make([]*page.Page, len(b.docs))
+	for i, d := range b.docs {
+		pages[i] = &d.Page
+	}
+	b.site = site.Assemble(manual, b.sources, pages, o.Calculators, content)
+	b.faults = faults
+	b.loadWords(manual)
+	return b
+}
+
+func (b *builder) manual() (source.Manual, bool) {
+	var manual source.Manual
+	found := false
+	for _, f := range b.sources {
+		if f.Kind == source.ManualFile {
+			manual, found = source.ParseManual(f.Path, f.Data, b.faults), true
+		}
+	}
+	if !found {
+		if b.faults.Errors() == 0 {
+			b.faults.Add(fault.Fault{File: "manual.yaml", Code: "no-manual", Text: "there is no manual.yaml in the content folder",
+				Hint: "name the folder with -content, or begin one with coursebook start DIR"})
+		}
+		return manual, false
+	}
+	for _, f := range b.sources {
+		if f.Kind == source.Words && f.Path == manual.Synonyms {
+			b.synonyms = source.ParseSynonyms(f.Path, f.Data, b.faults)
+		}
+	}
+	return manual, true
+}
+
+// parsePages parses all pages, several at a time, in the files' order.
+func (b *builder) parsePages(manual source.Manual) []*markdown.Document {
+	marks := map[string]quantity.Mark{}
+	for _, l := range manual.Languages {
+		if l.Decimal == "comma" {
+			marks[l.Code] = quantity.Comma
+		}
+	}
+	var files []source.File
+	for _, f := range b.sources {
+		if f.Kind == source.Page {
+			files = append(files, f)
+		}
+	}
+	docs := make([]*markdown.Document, len(files))
+	parallel(len(files), func(i int) { docs[i] = markdown.Parse(files[i], marks[files[i].Language()], b.faults) })
+	return docs
+}
+
+// translated are the English texts of the calculators, read off their sources
+// once: they do not change while the program runs.
+var translated = sync.OnceValues(func() (words.Texts, error) {
+	var faults fault.List
+	texts, err := words.FromSources(calculators.Sources, &faults)
+	if err == nil && faults.Errors() > 0 {
+		err = faults.All()[0]
+	}
+	return texts, err
+})
+
+// loadWords loads the theme in every language of the manual.
+func (b *builder) loadWords(manual source.Manual) {
+	texts, err := translated()
+	if err != nil {
+		b.fail(err)
+		return
+	}
+	own, err := theme.Texts(b.o.Theme)
+	if err != nil {
+		b.fail(err)
+		return
+	}
+	b.english = words.Merge(texts, own)
+	byLang := map[string]map[string]string{}
+	for _, l := range manual.Languages {
+		b.words[l.Code] = b.wordsOf(l.Code)
+		byLang[l.Code] = b.words[l.Code]
+	}
+	base, err := theme.Load(b.o.Theme, byLang)
+	if err != nil {
+		b.fail(err)
+		return
+	}
+	for _, l := range manual.Languages {
+		if b.themes[l.Code], err = base.For(l.Code); err != nil {
+			b.fail(err)
+		}
+	}
+}
+
+// wordsOf reads the translations of a language; English needs none. A
+// language nobody has translated yet shows English texts.
+func (b *builder) wordsOf(lang string) calc.Words {
+	name := "words/" + lang + ".tsv"
+	data, err := calculators.Words.ReadFile(name)
+	if err != nil {
+		return nil
+	}
+	return words.Parse("calculators/"+name, data, b.english, b.faults)
+}
+
+// untranslated warns of texts that a language lacks.
+func (b *builder) untranslated() {
+	for _, l := range b.site.Languages {
+		if l.Code == "en" {
+			continue
+		}
+		missing := words.Missing(b.english, b.words[l.Code])
+		if len(missing) == 0 {
+			continue
+		}
+		b.faults.Add(fault.Fault{Severity: fault.Warning, File: "calculators/words/" + l.Code + ".tsv", Code: "words-missing",
+			Text: fmt.Sprintf("%d texts of pages and calculators have no %s translation", len(missing), l.Name),
+			Hint: "add " + strings.Join(missing[:min(3, len(missing))], ", ") + " and so on, each with its hash"})
+	}
+}

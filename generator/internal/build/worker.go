@@ -1,0 +1,45 @@
+package build
+
+import (
+	"coursebook/generator/internal/offline"
+	"coursebook/generator/internal/output"
+	"coursebook/generator/internal/preview"
+)
+
+// appManifest is where the web app manifest lies.
+const appManifest = offline.AppName
+
+// The theme's colours around the page, before it has loaded its styles.
+const (
+	themeColour      = "#fdfdfb"
+	backgroundColour = "#fdfdfb"
+)
+
+// worker adds the app manifest and makes the worker from all other files.
+func (b *builder) worker(files []output.File) (output.File, error) {
+	list := make([]offline.File, 0, len(files))
+	for _, f := range files {
+		if f.Path != preview.ScriptPath {
+			list = append(list, offline.File{Path: f.Path, Data: f.Data})
+		}
+	}
+	release, err := offline.Manifest(list)
+	if err != nil {
+		return output.File{}, err
+	}
+	return output.File{Path: offline.WorkerName, Data: []byte(offline.Worker(string(b.assets.workerData), release))}, nil
+}
+
+func (b *builder) addAppManifest() {
+	l := b.site.Languages[0]
+	data, err := offline.Webmanifest(offline.App{
+		Name: l.Title, ShortName: l.Title, Description: l.Subtitle, Language: l.Code,
+		Theme: themeColour, Background: backgroundColour,
+		Icons: []offline.Icon{{Src: b.assets.icon, Sizes: "any", Type: "image/svg+xml", Purpose: "any"}},
+	})
+	if err != nil {
+		b.fail(err)
+		return
+	}
+	b.add(appManifest, data)
+}

@@ -1,0 +1,123 @@
+// Package bundle makes what the browser loads: style sheets and scripts
+// through esbuild, HTML through minify, names by content. Everything but
+// pages and the worker is named by its hash, so that a cache never mixes two
+// releases.
+package bundle
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/base64"
+	"encoding/hex"
+	"fmt"
+	"io/fs"
+	"path"
+	"strings"
+
+	"github.com/evanw/esbuild/pkg/api"
+	"github.com/tdewolff/minify/v2"
+	"github.com/tdewolff/minify/v2/html"
+
+	"coursebook/generator/internal/fault"
+)
+
+// target is the oldest browser the script is written for: the first with
+// everything the page needs, DecompressionStream last of all.
+var target = []api.Engine{
+	{Name: api.EngineChrome, Version: "97"}, {Name: api.EngineFirefox, Version: "113"}, {Name: api.EngineSafari, Version: "16.4"},
+}
+
+// Style bundles and minifies a style sheet of a theme.
+func Style(dir fs.FS, entry string, faults *fault.List) []byte { return build(dir, entry, faults) }
+
+// Script bundles and minifies a script of a theme to one classic script,
+// which also runs from a file.
+func Script(dir fs.FS, entry string, faults *fault.List) []byte { return build(dir, entry, faults) }
+
+func build(dir fs.FS, entry string, faults *fault.List) []byte {
+	res := api.Build(api.BuildOptions{
+		EntryPoints: []string{entry}, Bundle: true, Write: false, Outdir: "out",
+		MinifyWhitespace: true, MinifyIdentifiers: true, MinifySyntax: true,
+		Format: api.FormatIIFE, Engines: target, Charset: api.CharsetUTF8,
+		LegalComments: api.LegalCommentsNone, LogLevel: api.LogLevelSilent,
+		Plugins: []api.Plugin{fromFS(dir)},
+	})
+	for _, m := range res.Errors {
+		f := fault.Fault{Text: strings.ToLower(m.Text[:1]) + m.Text[1:], Code: "bundle", File: entry}
+		if m.Location != nil {
+			f.File, f.Line, f.Col, f.Source = strings.TrimPrefix(m.Location.File, "theme:"), m.Location.Line, m.Location.Column+1, m.Location.LineText
+		}
+		faults.Add(f)
+	}
+	if len(res.Errors) > 0 || len(res.OutputFiles) == 0 {
+		return nil
+	}
+	return res.OutputFiles[0].Contents
+}
+
+// fromFS lets esbuild read a theme from any file system, the one inside the
+// binary included.
+func fromFS(dir fs.FS) api.Plugin {
+	return api.Plugin{Name: "theme", Setup: func(b api.PluginBuild) {
+		b.OnResolve(api.OnResolveOptions{Filter: ".*"}, func(a api.OnResolveArgs) (api.OnResolveResult, error) {
+			if a.Kind == api.ResolveCSSURLToken {
+				return api.OnResolveResult{Path: a.Path, External: true}, nil
+			}
+			name := a.Path
+			if a.Importer != "" {
+				name = path.Join(path.Dir(a.Importer), a.Path)
+			}
+			for _, ext := range []string{"", ".ts", ".css"} {
+				if info, err := fs.Stat(dir, name+ext); err == nil && !info.IsDir() {
+					return api.OnResolveResult{Path: name + ext, Namespace: "theme"}, nil
+				}
+			}
+			return api.OnResolveResult{}, fmt.Errorf("the theme has no file %s", name)
+		})
+		b.OnLoad(api.OnLoadOptions{Filter: ".*", Namespace: "theme"}, func(a api.OnLoadArgs) (api.OnLoadResult, error) {
+			data, err := fs.ReadFile(dir, a.Path)
+			if err != nil {
+				return api.OnLoadResult{}, err
+			}
+			text, loader := string(data), api.LoaderTS
+			if strings.HasSuffix(a.Path, ".css") {
+				loader = api.LoaderCSS
+			}
+			return api.OnLoadResult{Contents: &text, Loader: loader}, nil
+		})
+	}}
+}
+
+// Named is the address of an asset named by its content.
+func Named(name, ext string, data []byte) string {
+	sum := sha256.Sum256(data)
+	return "assets/" + name + "-" + hex.EncodeToString(sum[:5]) + "." + ext
+}
+
+// Hash is the source expression that a content security policy allows an
+// inline block by.
+func Hash(block []byte) string {
+	sum := sha256.Sum256(block)
+	return "'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'"
+}
+
+// Minifier minifies pages; it may be used by several goroutines.
+type Minifier struct{ m *minify.M }
+
+// NewMinifier keeps quotes where they are needed, end tags and document tags,
+// so that pages stay valid by the letter.
+func NewMinifier() *Minifier {
+	m := minify.New()
+	m.Add("text/html", &html.Minifier{KeepDocumentTags: true, KeepEndTags: true, KeepQuotes: true, KeepDefaultAttrVals: true})
+	return &Minifier{m}
+}
+
+// HTML minifies a page.
+func (x *Minifier) HTML(page []byte) ([]byte, error) {
+	var b bytes.Buffer
+	b.Grow(len(page))
+	if err := x.m.Minify("text/html", &b, bytes.NewReader(page)); err != nil {
+		return nil, fmt.Errorf("bundle: %w", err)
+	}
+	return b.Bytes(), nil
+}

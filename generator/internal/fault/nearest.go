@@ -1,0 +1,49 @@
+package fault
+
+import "strings"
+
+// Nearest finds the known word most like word, for "did you mean" hints. It
+// counts inserted, lost, changed and swapped letters, ignoring case, and
+// answers false when the best word needs more than a third of its letters
+// changed. Of equally near words the first is taken.
+func Nearest(word string, known []string) (string, bool) {
+	best, least := "", 0
+	w := []rune(strings.ToLower(word))
+	for _, k := range known {
+		r := []rune(strings.ToLower(k))
+		limit := max(1, len(r)/3)
+		if len(w) > len(r)+limit {
+			continue // also keeps a hostile, endless word cheap
+		}
+		if d := distance(w, r); d <= limit && (best == "" || d < least) {
+			best, least = k, d
+		}
+	}
+	return best, best != ""
+}
+
+// distance is the optimal string alignment distance: the edits that turn a
+// into b when no letter is edited twice.
+func distance(a, b []rune) int {
+	var before []int
+	last := make([]int, len(b)+1)
+	for j := range last {
+		last[j] = j
+	}
+	for i := range a {
+		row := make([]int, len(b)+1)
+		row[0] = i + 1
+		for j := range b {
+			change := last[j]
+			if a[i] != b[j] {
+				change++
+			}
+			row[j+1] = min(change, last[j+1]+1, row[j]+1)
+			if i > 0 && j > 0 && a[i] == b[j-1] && a[i-1] == b[j] {
+				row[j+1] = min(row[j+1], before[j-1]+1)
+			}
+		}
+		before, last = last, row
+	}
+	return last[len(b)]
+}

@@ -1,0 +1,230 @@
+// Package form turns a calculator's declaration into what a page shows of it:
+// the form filled with the default case and its result, the printed tables,
+// the worked example, the formulas and the sources. Nothing here is written
+// twice: every number and label comes from the declaration.
+package form
+
+import (
+	"strings"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/quantity"
+)
+
+// Both is a text in the two systems of units. The page shows the reader's
+// own; without a choice, and in print, both.
+type Both struct{ US, Metric string }
+
+// Same tells whether there is only one text to show.
+func (b Both) Same() bool { return b.US == b.Metric }
+
+// Form is one calculator, ready for the page.
+type Form struct {
+	ID, Title, Purpose string
+	Fields             []Field
+	Outputs            []Output
+	Lists              []List // outputs that are rows
+	Notes              []Note // of the default case
+	Cautions           []Note
+	Figure             string // SVG, or empty
+	Refused            bool
+	Tables             []Table
+	Steps              []calc.Worked
+	Formulas           []Formula
+	Sources            []Source
+}
+
+// Field is one input.
+type Field struct {
+	Path, Label, Help string
+	Type              string // number, choice, flag, day, words, rows
+	Text              Both   // as typed, default case
+	Unit              Both   // what a bare number means
+	Range             Both   // "1 ft to 30 ft"; empty without limits
+	Optional, Asked   bool
+	Options           []Option
+	Cols              []Field   // rows: the columns, with an empty cell's text
+	Rows              [][]Field // rows: the default rows
+	MinRows, MaxRows  int
+}
+
+// Option is one answer of a choice.
+type Option struct {
+	ID, Label string
+	Chosen    bool
+}
+
+// Output is one result.
+type Output struct {
+	Path, Label string
+	Shown       Both
+	Exact       Both // unrounded, on demand; empty where there is no more to show
+	Lead        bool
+}
+
+// List is a result that is rows: a small table.
+type List struct {
+	Path, Label string
+	Heads       []string
+	Cols        []string
+	Rows        [][]Both
+}
+
+// Note is a caution or a question.
+type Note struct {
+	Level, At string
+	Text      Both
+}
+
+// Source is one citation in words.
+type Source struct {
+	ID, Text, Status, Link string
+}
+
+// New builds the form of a calculator from typed inputs; none means the
+// default case. words is the reader's language, nil for English, and mark its
+// usual decimal mark. The notes are refusals of the typed inputs, for the
+// author who typed them.
+func New(c *calc.Calculator, words calc.Words, mark quantity.Mark, typed []calc.Entry) (*Form, []calc.Note) {
+	us := calc.Voice{Words: words, Style: quantity.Style{System: quantity.US, Mark: mark}}
+	metric := calc.Voice{Words: words, Style: quantity.Style{System: quantity.Metric, Mark: mark}}
+	in, refusals := calc.Read(c, typed, us.Style)
+	if len(refusals) > 0 {
+		return nil, refusals
+	}
+	res := calc.Execute(c, in)
+	w := writer{us: us, metric: metric}
+	f := &Form{
+		ID: c.ID, Title: us.Say(c.Title), Purpose: us.Say(c.Purpose),
+		Fields:  w.fields("", in),
+		Notes:   w.notes(res.Notes),
+		Refused: res.State != calc.OK,
+		Sources: sources(us, c.Sources),
+	}
+	f.Outputs, f.Lists = w.outputs(res.Out)
+	for _, n := range c.Cautions {
+		f.Cautions = append(f.Cautions, Note{Level: n.Level.String(), Text: Both{us.Say(n.Text), metric.Say(n.Text)}})
+	}
+	if c.Draw != nil && !f.Refused {
+		f.Figure = figure.SVG(c.Draw(us, in, res))
+	}
+	for _, s := range res.Steps {
+		f.Steps = append(f.Steps, us.Work(s))
+	}
+	for _, fm := range c.Formulas {
+		f.Formulas = append(f.Formulas, newFormula(us, fm))
+	}
+	for _, t := range c.Tables {
+		f.Tables = append(f.Tables, w.table(c, t))
+	}
+	return f, nil
+}
+
+// writer writes values for both kinds of reader.
+type writer struct{ us, metric calc.Voice }
+
+func (w writer) both(f calc.Field, x calc.Value) Both {
+	return Both{w.us.Write(f, x), w.metric.Write(f, x)}
+}
+
+func (w writer) fields(prefix string, c calc.Case) []Field {
+	var list []Field
+	for i, f := range c.Fields() {
+		field := w.field(prefix, f, c.At(i))
+		field.Asked = c.Asked(f.ID)
+		for k, row := range c.At(i).Rows {
+			field.Rows = append(field.Rows, w.fields(calc.Cell(f.ID, k+1, "").String()+".", row))
+		}
+		list = append(list, field)
+	}
+	return list
+}
+
+var typeNames = map[calc.Kind]string{
+	calc.Number: "number", calc.Choice: "choice", calc.Flag: "flag",
+	calc.Day: "day", calc.Words_: "words", calc.Rows: "rows",
+}
+
+func (w writer) field(prefix string, f calc.Field, x calc.Value) Field {
+	field := Field{
+		Path: prefix + f.ID, Label: w.us.Say(f.Label), Type: typeNames[f.Kind], Optional: f.Optional,
+		Text:    Both{w.us.Type(f, x), w.metric.Type(f, x)},
+		MinRows: f.MinRows, MaxRows: f.MaxRows,
+	}
+	if f.Help.Key != "" {
+		field.Help = w.us.Say(f.Help)
+	}
+	if f.Kind == calc.Number {
+		field.Unit = Both{f.Show.In(quantity.US).Unit, f.Show.In(quantity.Metric).Unit}
+		field.Range = Both{limits(w.us, f), limits(w.metric, f)}
+	}
+	for _, o := range f.Options {
+		field.Options = append(field.Options, Option{o.ID, w.us.Say(o.Label), o.ID == x.Word})
+	}
+	for _, col := range f.Cols {
+		field.Cols = append(field.Cols, w.field("", col, col.Default))
+	}
+	return field
+}
+
+func limits(v calc.Voice, f calc.Field) string {
+	if f.Min == nil || f.Max == nil {
+		return ""
+	}
+	return v.Say(calc.Between, calc.Amount("low", f.Min.SI, f.Show), calc.Amount("high", f.Max.SI, f.Show))
+}
+
+func (w writer) outputs(out calc.Case) (list []Output, lists []List) {
+	for i, f := range out.Fields() {
+		x := out.At(i)
+		if f.Kind == calc.Rows {
+			lists = append(lists, w.list(f, x))
+			continue
+		}
+		list = append(list, Output{
+			Path: f.ID, Label: w.us.Say(f.Label), Lead: f.Lead, Shown: w.both(f, x),
+			Exact: Both{w.us.Unrounded(f, x), w.metric.Unrounded(f, x)},
+		})
+	}
+	return list, lists
+}
+
+func (w writer) list(f calc.Field, x calc.Value) List {
+	l := List{Path: f.ID, Label: w.us.Say(f.Label)}
+	for _, col := range f.Cols {
+		l.Heads = append(l.Heads, w.us.Say(col.Label))
+		l.Cols = append(l.Cols, col.ID)
+	}
+	for _, row := range x.Rows {
+		var cells []Both
+		for j, col := range f.Cols {
+			cells = append(cells, w.both(col, row.At(j)))
+		}
+		l.Rows = append(l.Rows, cells)
+	}
+	return l
+}
+
+func (w writer) notes(list []calc.Note) []Note {
+	var notes []Note
+	for _, n := range list {
+		notes = append(notes, Note{n.Level.String(), n.At.String(),
+			Both{w.us.Say(n.Text, n.Slots...), w.metric.Say(n.Text, n.Slots...)}})
+	}
+	return notes
+}
+
+func sources(v calc.Voice, list []calc.Source) []Source {
+	var out []Source
+	for _, s := range list {
+		var parts []string
+		for _, p := range []string{s.Author, s.Title, s.Edition, s.Year, s.Where} {
+			if p != "" {
+				parts = append(parts, p)
+			}
+		}
+		out = append(out, Source{ID: s.ID, Text: strings.Join(parts, ", "), Status: v.Say(s.Status.Text()), Link: s.Link})
+	}
+	return out
+}

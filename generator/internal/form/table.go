@@ -1,0 +1,136 @@
+package form
+
+import (
+	"slices"
+
+	"coursebook/calculators/calc"
+)
+
+// Table is one printed table, once in each system of units.
+type Table struct {
+	ID, Title, Note string
+	Down, Across    string // labels of the inputs at the side and the top
+	Out             string // label of what the cells hold
+	US, Metric      Grid
+	HasHoles        bool // some cell lies outside the method
+}
+
+// Grid is the cells of a table. Heads are empty for a one-column table.
+type Grid struct {
+	Unit  string // unit of the cells, where all share one
+	Heads []string
+	Sides []string
+	Cells [][]string
+}
+
+// hole stands in a cell where the method gives no number.
+const hole = "—"
+
+func (w writer) table(c *calc.Calculator, t calc.Table) Table {
+	out := Table{ID: t.ID, Title: w.us.Say(t.Title), Down: w.label(c, t.Down.Path), Across: w.label(c, t.Across.Path)}
+	if t.Note.Key != "" {
+		out.Note = w.us.Say(t.Note)
+	}
+	for _, f := range c.Out {
+		if f.ID == t.Out {
+			out.Out = w.us.Say(f.Label)
+		}
+	}
+	out.US = w.grid(w.us, c, t, t.Down.US, t.Across.US)
+	out.Metric = w.grid(w.metric, c, t, or(t.Down.Metric, t.Down.US), or(t.Across.Metric, t.Across.US))
+	for _, g := range []Grid{out.US, out.Metric} {
+		for _, row := range g.Cells {
+			for _, cell := range row {
+				out.HasHoles = out.HasHoles || cell == hole
+			}
+		}
+	}
+	return out
+}
+
+func or(a, b []string) []string {
+	if a != nil {
+		return a
+	}
+	return b
+}
+
+// label is the name of an input by path; for a cell, of its column.
+func (w writer) label(c *calc.Calculator, path string) string {
+	for _, f := range c.In {
+		if f.ID == path {
+			return w.us.Say(f.Label)
+		}
+		for _, col := range f.Cols {
+			if calc.Cell(f.ID, 1, col.ID).String() == path {
+				return w.us.Say(col.Label)
+			}
+		}
+	}
+	return ""
+}
+
+func (w writer) grid(v calc.Voice, c *calc.Calculator, t calc.Table, down, across []string) Grid {
+	g := Grid{Sides: w.heads(v, c, t, t.Down.Path, down)}
+	if t.Across.Path == "" {
+		across = []string{""}
+	} else {
+		g.Heads = w.heads(v, c, t, t.Across.Path, across)
+	}
+	for _, side := range down {
+		var row []string
+		for _, head := range across {
+			row = append(row, cell(v, c, t, side, head))
+		}
+		g.Cells = append(g.Cells, row)
+	}
+	return g
+}
+
+// heads writes the typed values of an axis as the reader would see them.
+func (w writer) heads(v calc.Voice, c *calc.Calculator, t calc.Table, path string, typed []string) []string {
+	var heads []string
+	for _, text := range typed {
+		in, notes := calc.Read(c, append(slices.Clone(t.Set), calc.Entry{Path: path, Text: text}), v.Style)
+		notes = slices.DeleteFunc(notes, func(n calc.Note) bool { return n.At.String() != path })
+		if len(notes) > 0 {
+			panic("form: table of " + c.ID + ": " + path + "=" + text + ": " + v.Say(notes[0].Text, notes[0].Slots...))
+		}
+		heads = append(heads, written(v, in, path))
+	}
+	return heads
+}
+
+func written(v calc.Voice, in calc.Case, path string) string {
+	for i, f := range in.Fields() {
+		if f.ID == path {
+			return v.Write(f, in.At(i))
+		}
+		for k, row := range in.At(i).Rows {
+			for j, col := range row.Fields() {
+				if calc.Cell(f.ID, k+1, col.ID).String() == path {
+					return v.Write(col, row.At(j))
+				}
+			}
+		}
+	}
+	return ""
+}
+
+func cell(v calc.Voice, c *calc.Calculator, t calc.Table, side, head string) string {
+	entries := append(slices.Clone(t.Set), calc.Entry{Path: t.Down.Path, Text: side})
+	if t.Across.Path != "" {
+		entries = append(entries, calc.Entry{Path: t.Across.Path, Text: head})
+	}
+	in, notes := calc.Read(c, entries, v.Style)
+	if len(notes) > 0 {
+		panic("form: table " + t.ID + " of " + c.ID + ": " + v.Say(notes[0].Text, notes[0].Slots...))
+	}
+	res := calc.Execute(c, in)
+	for i, f := range c.Out {
+		if f.ID == t.Out && res.Out.At(i).Set {
+			return v.Write(f, res.Out.At(i))
+		}
+	}
+	return hole
+}

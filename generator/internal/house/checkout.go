@@ -1,0 +1,8 @@
+//go:build !dist
+
+package house
+
+import "io/fs"
+
+// packed is nil: the parts are read from the checkout.
+var packed fs.FS

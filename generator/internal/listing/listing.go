@@ -1,0 +1,135 @@
+// Package listing finds the Go function behind a formula and sets it as
+// highlighted HTML, so that the reader may check the arithmetic itself.
+package listing
+
+import (
+	"bytes"
+	"errors"
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"path"
+	"strings"
+
+	"github.com/alecthomas/chroma/v2"
+	"github.com/alecthomas/chroma/v2/formatters/html"
+	"github.com/alecthomas/chroma/v2/lexers"
+	"github.com/alecthomas/chroma/v2/styles"
+)
+
+// Book finds functions in a tree of Go files, one package per folder.
+type Book struct {
+	fs     fs.FS
+	parsed map[string][]file
+}
+
+type file struct {
+	name string
+	data []byte
+	ast  *ast.File
+	set  *token.FileSet
+}
+
+// NewBook reads from a tree such as calculators.Sources.
+func NewBook(tree fs.FS) *Book { return &Book{fs: tree, parsed: map[string][]file{}} }
+
+// Listing is one function with its comment.
+type Listing struct {
+	File string // folder/file.go
+	Line int
+	HTML string // highlighted, classes only
+}
+
+// Find sets the function named package.Function, or package.Type.Method.
+func (b *Book) Find(name string) (Listing, error) {
+	pkg, fn, ok := strings.Cut(name, ".")
+	if !ok {
+		return Listing{}, errors.New("listing: " + name + " is no package.Function")
+	}
+	files, err := b.read(pkg)
+	if err != nil {
+		return Listing{}, err
+	}
+	for _, f := range files {
+		for _, d := range f.ast.Decls {
+			if decl, ok := d.(*ast.FuncDecl); ok && funcName(decl) == fn {
+				return set(f, decl)
+			}
+		}
+	}
+	return Listing{}, errors.New("listing: package " + pkg + " has no function " + fn)
+}
+
+func funcName(d *ast.FuncDecl) string {
+	if d.Recv == nil {
+		return d.Name.Name
+	}
+	t := d.Recv.List[0].Type
+	if star, ok := t.(*ast.StarExpr); ok {
+		t = star.X
+	}
+	if id, ok := t.(*ast.Ident); ok {
+		return id.Name + "." + d.Name.Name
+	}
+	return d.Name.Name
+}
+
+func (b *Book) read(pkg string) ([]file, error) {
+	if files, ok := b.parsed[pkg]; ok {
+		return files, nil
+	}
+	names, err := fs.Glob(b.fs, pkg+"/*.go")
+	if err != nil {
+		return nil, err
+	}
+	var files []file
+	for _, name := range names {
+		if strings.HasSuffix(name, "_test.go") {
+			continue
+		}
+		data, err := fs.ReadFile(b.fs, name)
+		if err != nil {
+			return nil, err
+		}
+		set := token.NewFileSet()
+		tree, err := parser.ParseFile(set, path.Base(name), data, parser.ParseComments)
+		if err != nil {
+			return nil, err
+		}
+		files = append(files, file{name, data, tree, set})
+	}
+	b.parsed[pkg] = files
+	return files, nil
+}
+
+func set(f file, d *ast.FuncDecl) (Listing, error) {
+	start := d.Pos()
+	if d.Doc != nil {
+		start = d.Doc.Pos()
+	}
+	from, to := f.set.Position(start), f.set.Position(d.End())
+	text := string(f.data[from.Offset:to.Offset])
+	out, err := Highlight("go", text)
+	return Listing{File: f.name, Line: from.Line, HTML: out}, err
+}
+
+// formatter writes classes, never style attributes, which the page's content
+// security policy forbids.
+var formatter = html.New(html.WithClasses(true), html.ClassPrefix("ch-"))
+
+// Highlight sets code in a language as HTML with classes; an unknown language
+// is set plain.
+func Highlight(language, code string) (string, error) {
+	lexer := lexers.Get(language)
+	if lexer == nil {
+		lexer = lexers.Fallback
+	}
+	tokens, err := chroma.Coalesce(lexer).Tokenise(nil, code)
+	if err != nil {
+		return "", err
+	}
+	var b bytes.Buffer
+	err = formatter.Format(&b, styles.Fallback, tokens)
+	return b.String(), err
+}

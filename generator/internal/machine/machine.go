@@ -1,0 +1,107 @@
+// Package machine runs the module for the pages outside a browser, so that
+// the tests hold the very bytes that are shipped against published values.
+// Like the page, it gives the module only what its runtime needs at start.
+package machine
+
+import (
+	"bytes"
+	"compress/gzip"
+	"context"
+	"errors"
+	"fmt"
+	"io"
+
+	"github.com/tetratelabs/wazero"
+	"github.com/tetratelabs/wazero/api"
+	"github.com/tetratelabs/wazero/imports/wasi_snapshot_preview1"
+)
+
+// Machine is a running module. It is not safe for concurrent use, like the
+// module in a page.
+type Machine struct {
+	runtime wazero.Runtime
+	module  api.Module
+}
+
+// Start unpacks and starts a gzip-compressed module.
+func Start(ctx context.Context, packed []byte) (*Machine, error) {
+	z, err := gzip.NewReader(bytes.NewReader(packed))
+	if err != nil {
+		return nil, err
+	}
+	raw, err := io.ReadAll(z)
+	if err != nil {
+		return nil, err
+	}
+	r := wazero.NewRuntime(ctx)
+	if _, err := wasi_snapshot_preview1.Instantiate(ctx, r); err != nil {
+		return nil, errors.Join(err, r.Close(ctx))
+	}
+	m, err := r.InstantiateWithConfig(ctx, raw, wazero.NewModuleConfig().WithStartFunctions("_initialize"))
+	if err != nil {
+		return nil, errors.Join(err, r.Close(ctx))
+	}
+	return &Machine{r, m}, nil
+}
+
+// Ask sends one request and returns the answer.
+func (m *Machine) Ask(ctx context.Context, request string) (string, error) {
+	at, err := m.call(ctx, "buffer", uint64(len(request)))
+	if err != nil {
+		return "", err
+	}
+	if !m.module.Memory().WriteString(uint32(at), request) {
+		return "", fmt.Errorf("machine: the module gave a buffer outside its memory: %d", at)
+	}
+	n, err := m.call(ctx, "answer", uint64(len(request)))
+	if err != nil {
+		return "", err
+	}
+	if at, err = m.call(ctx, "buffer", 0); err != nil {
+		return "", err
+	}
+	text, ok := m.module.Memory().Read(uint32(at), uint32(n))
+	if !ok {
+		return "", fmt.Errorf("machine: the answer lies outside the module's memory: %d bytes at %d", n, at)
+	}
+	return string(text), nil
+}
+
+func (m *Machine) call(ctx context.Context, name string, arg uint64) (uint64, error) {
+	f := m.module.ExportedFunction(name)
+	if f == nil {
+		return 0, fmt.Errorf("machine: the module does not export %s", name)
+	}
+	res, err := f.Call(ctx, arg)
+	if err != nil {
+		return 0, err
+	}
+	return res[0], nil
+}
+
+// Imports lists the host functions the module asks for.
+func Imports(ctx context.Context, packed []byte) ([]string, error) {
+	z, err := gzip.NewReader(bytes.NewReader(packed))
+	if err != nil {
+		return nil, err
+	}
+	raw, err := io.ReadAll(z)
+	if err != nil {
+		return nil, err
+	}
+	r := wazero.NewRuntime(ctx)
+	defer r.Close(ctx)
+	c, err := r.CompileModule(ctx, raw)
+	if err != nil {
+		return nil, err
+	}
+	var names []string
+	for _, f := range c.ImportedFunctions() {
+		module, name, _ := f.Import()
+		names = append(names, module+"."+name)
+	}
+	return names, nil
+}
+
+// Close frees the module.
+func (m *Machine) Close(ctx context.Context) error { return m.runtime.Close(ctx) }

@@ -1,0 +1,183 @@
+package amount
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"coursebook/calculators/quantity"
+)
+
+const (
+	looseness  = 0.025   // the widest tolerance, as a share
+	maxFigures = 6       // no counterpart has more significant figures
+	sixteenth  = 1. / 16 // in., the finest mark of a tape
+	tapeSlack  = sixteenth / 2
+	footSlack  = 0.5   // in.; feet and inches are read to the inch
+	lengthMark = 1     // mm, the finest mark of a metric tape
+	fineLength = 3     // mm; below it tenths are written
+	slack      = 1e-12 // a tolerance met exactly is met
+)
+
+// rounder writes values in one unit.
+type rounder struct {
+	to   quantity.Unit
+	mark quantity.Mark
+}
+
+func (f *Finder) rounder(to quantity.Unit) rounder { return rounder{to, f.mark} }
+
+// exact converts and gives the tolerance, both in the unit.
+func (r rounder) exact(from quantity.Unit, v value) (x, tolerance float64) {
+	x = r.to.FromSI(from.ToSI(v.x))
+	share := looseness
+	if v.x != 0 {
+		share = math.Min(share, v.half/math.Abs(v.x))
+	}
+	return x, share*math.Abs(x) + slack
+}
+
+// write writes a value without its unit.
+func (r rounder) write(from quantity.Unit, v value) string {
+	x, tolerance := r.exact(from, v)
+	switch {
+	case r.to.Dim == quantity.Temperature:
+		return r.decimal(x, v.decimals)
+	case r.to.Dim == quantity.TemperatureDifference:
+		tolerance = math.Max(tolerance, 0.5)
+	case r.to.Symbol == "in":
+		return r.inches(x, math.Max(tolerance, tapeSlack))
+	case r.to.Symbol == "ft":
+		feet, _ := r.wholeFeet(x, tolerance)
+		return r.decimal(feet, 0)
+	case r.to.Symbol == "mm" && math.Abs(x) >= fineLength:
+		tolerance = math.Max(tolerance, lengthMark/2.)
+	}
+	return r.fewest(x, tolerance)
+}
+
+// fewest writes x with the fewest significant figures within the tolerance.
+func (r rounder) fewest(x, tolerance float64) string {
+	for n := 1; n <= maxFigures; n++ {
+		y, places := figures(x, n)
+		if math.Abs(y-x) <= tolerance || n == maxFigures {
+			return r.decimal(y, max(places, 0))
+		}
+	}
+	return ""
+}
+
+// figures rounds x to n significant figures; places are the decimals of the
+// last one and may be negative.
+func figures(x float64, n int) (y float64, places int) {
+	if x == 0 {
+		return 0, 0
+	}
+	places = n - 1 - int(math.Floor(math.Log10(math.Abs(x))))
+	if places >= 0 {
+		unit := math.Pow10(places)
+		return math.Round(x*unit) / unit, places
+	}
+	unit := math.Pow10(-places)
+	return math.Round(x/unit) * unit, places
+}
+
+// decimal writes x with the reader's mark, without zeros at the end, and with
+// thin spaces between groups of three from five digits on.
+func (r rounder) decimal(x float64, places int) string {
+	s := strconv.FormatFloat(math.Abs(x), 'f', places, 64)
+	whole, part, _ := strings.Cut(s, ".")
+	part = strings.TrimRight(part, "0")
+	if len(whole) > 4 {
+		for i := len(whole) - 3; i > 0; i -= 3 {
+			whole = whole[:i] + "\u202F" + whole[i:]
+		}
+	}
+	if part != "" {
+		mark := "."
+		if r.mark == quantity.Comma {
+			mark = ","
+		}
+		whole += mark + part
+	}
+	if x < 0 && strings.Trim(s, "0.") != "" {
+		return "−" + whole
+	}
+	return whole
+}
+
+// inches writes inches with the coarsest fraction of a tape that is within
+// the tolerance: 12, 6-1/2, 3/8.
+func (r rounder) inches(x, tolerance float64) string {
+	for parts := 1; parts <= 16; parts *= 2 {
+		n := math.Round(math.Abs(x) * float64(parts))
+		if n > 0 && math.Abs(n/float64(parts)-math.Abs(x)) <= tolerance || parts == 16 {
+			return r.fraction(int(n), parts, x < 0)
+		}
+	}
+	return ""
+}
+
+func (r rounder) fraction(n, parts int, minus bool) string {
+	if n == 0 {
+		return "0"
+	}
+	for parts > 1 && n%2 == 0 {
+		n, parts = n/2, parts/2
+	}
+	whole, upper := n/parts, n%parts
+	s := ""
+	switch {
+	case upper == 0:
+		s = r.decimal(float64(whole), 0)
+	case whole == 0:
+		s = strconv.Itoa(upper) + "/" + strconv.Itoa(parts)
+	default:
+		s = strconv.Itoa(whole) + "-" + strconv.Itoa(upper) + "/" + strconv.Itoa(parts)
+	}
+	if minus {
+		return "−" + s
+	}
+	return s
+}
+
+// wholeFeet rounds feet to the fewest figures; ok is false where that takes
+// more than whole feet.
+func (r rounder) wholeFeet(x, tolerance float64) (feet float64, ok bool) {
+	tolerance = math.Max(tolerance, footSlack/12)
+	for n := 1; n <= maxFigures; n++ {
+		y, places := figures(x, n)
+		if places > 0 {
+			break
+		}
+		if math.Abs(y-x) <= tolerance {
+			return y, true
+		}
+	}
+	y := math.Round(x)
+	return y, math.Abs(y-x) <= tolerance
+}
+
+// carries tells whether a value has to be written in feet and inches.
+func (r rounder) carries(from quantity.Unit, v value) bool {
+	if r.to.Symbol != "ft" {
+		return false
+	}
+	_, ok := r.wholeFeet(r.exact(from, v))
+	return !ok
+}
+
+// feetInches writes 3 ft 3 in., whole feet without inches.
+func (r rounder) feetInches(from quantity.Unit, v value) string {
+	x, tolerance := r.exact(from, v)
+	if feet, ok := r.wholeFeet(x, tolerance); ok {
+		return r.decimal(feet, 0) + " ft"
+	}
+	inches := math.Round(math.Abs(x) * 12)
+	feet, rest := math.Floor(inches/12), int(math.Mod(inches, 12))
+	s := r.decimal(math.Copysign(feet, x), 0) + " ft"
+	if rest > 0 {
+		s += " " + strconv.Itoa(rest) + " in."
+	}
+	return s
+}

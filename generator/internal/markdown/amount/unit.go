@@ -1,0 +1,135 @@
+package amount
+
+import (
+	"strings"
+	"unicode/utf8"
+
+	"coursebook/calculators/quantity"
+)
+
+// spellings are the ways units are written in running text, beside their
+// symbols. Letters that are words or numbers of something else (a, in, t, C)
+// are left out, as are yards, which are a length or a volume of concrete.
+var spellings = map[string]string{
+	"feet": "ft", "foot": "ft", "'": "ft", "′": "ft", "’": "ft", "pies": "ft", "pie": "ft",
+	"in.": "in", "inch": "in", "inches": "in", `"`: "in", "″": "in", "”": "in", "pulgadas": "in", "pulgada": "in", "pulg.": "in",
+	"meters": "m", "meter": "m", "metres": "m", "metre": "m", "metros": "m", "metro": "m",
+	"sq ft": "ft²", "sq. ft": "ft²", "square feet": "ft²", "square foot": "ft²", "ft2": "ft²", "ft^2": "ft²",
+	"sq in.": "in²", "sq. in.": "in²", "square inches": "in²", "in.²": "in²", "in2": "in²",
+	"m2": "m²", "m^2": "m²", "square meters": "m²", "square metres": "m²",
+	"cu yd": "yd³", "cu. yd": "yd³", "cubic yards": "yd³", "cubic yard": "yd³", "yd3": "yd³", "yd^3": "yd³", "yardas cúbicas": "yd³",
+	"cu ft": "ft³", "cu. ft": "ft³", "cubic feet": "ft³", "cubic foot": "ft³", "ft3": "ft³", "ft^3": "ft³",
+	"m3": "m³", "m^3": "m³", "cubic meters": "m³", "cubic metres": "m³", "metros cúbicos": "m³",
+	"gal": "US gal", "gallons": "US gal", "gallon": "US gal", "galones": "US gal", "liters": "L", "litres": "L", "liter": "L", "litros": "L",
+	"lbs": "lb", "pounds": "lb", "pound": "lb", "libras": "lb", "ounces": "oz",
+	"lb/in²": "psi", "lb/ft2": "psf", "lb per square foot": "psf", "pounds per square foot": "psf",
+	"pcf": "lb/ft³", "lb/ft3": "lb/ft³", "lb/yd3": "lb/yd³", "kg/m3": "kg/m³", "plf": "plf",
+	"degrees F": "°F", "degrees C": "°C", "° F": "°F", "° C": "°C", "ºF": "°F", "ºC": "°C",
+	"minutes": "min", "minute": "min", "minutos": "min", "hours": "h", "hour": "h", "hr": "h", "hrs": "h", "horas": "h", "hora": "h",
+	"seconds": "s", "second": "s", "sec": "s", "segundos": "s", "days": "d", "day": "d", "días": "d", "día": "d",
+	"percent": "%", "por ciento": "%", "degrees": "°",
+	"fpm": "ft/min", "cfm": "ft³/min", "gpm": "US gal/min", "in./s": "in/s", "in./h": "in/h",
+}
+
+// wordsAlone are symbols that would also be read in words: a number before
+// them proves nothing.
+var wordsAlone = map[string]bool{"in": true, "g": true, "t": true, "d": true, "s": true, "K": true, "yd": true, "mi": true, "bar": true, "W": true, "J": true, "N": true}
+
+// written leads from the first byte of a unit to its writings, longest first.
+var written = index()
+
+type writing struct {
+	text string
+	unit unit
+}
+
+func index() map[byte][]writing {
+	list := map[byte][]writing{}
+	add := func(text, symbol string) {
+		u, ok := quantity.Find(symbol)
+		if !ok {
+			panic("amount: unknown unit " + symbol)
+		}
+		w := writing{text, unit{u, sideOf(u.Symbol)}}
+		row := list[text[0]]
+		at := 0
+		for at < len(row) && len(row[at].text) >= len(text) {
+			at++
+		}
+		list[text[0]] = append(row[:at:at], append([]writing{w}, row[at:]...)...)
+	}
+	for text, symbol := range spellings {
+		add(text, symbol)
+	}
+	for _, d := range quantity.Dimensions() {
+		for _, u := range quantity.Units(d) {
+			if u.Symbol != "" && !wordsAlone[u.Symbol] {
+				add(u.Symbol, u.Symbol)
+			}
+		}
+	}
+	return list
+}
+
+// unitAt reads a unit at the start of s that ends there as a word does.
+func unitAt(s string) (unit, int, bool) {
+	if s == "" {
+		return unit{}, 0, false
+	}
+	for _, w := range written[s[0]] {
+		if hasPrefix(s, w.text) && endsWord(s, len(w.text)) {
+			return w.unit, len(w.text), true
+		}
+	}
+	return unit{}, 0, false
+}
+
+// hasPrefix is strings.HasPrefix with a line feed or a space that does not
+// break passing for a space.
+func hasPrefix(s, prefix string) bool {
+	if strings.IndexByte(prefix, ' ') < 0 {
+		return strings.HasPrefix(s, prefix)
+	}
+	if len(s) < len(prefix) {
+		return false
+	}
+	return strings.ReplaceAll(s[:len(prefix)], "\n", " ") == prefix
+}
+
+// endsWord tells whether a unit of size bytes ends where no letter, digit or
+// exponent goes on.
+func endsWord(s string, size int) bool {
+	if size == len(s) {
+		return true
+	}
+	r, _ := utf8.DecodeRuneInString(s[size:])
+	return !isLetter(r) && !('0' <= r && r <= '9') && !strings.ContainsRune("²³^·_", r)
+}
+
+// perUnits are the units below the stroke of a rate that change with the
+// system: a rate over one of them is only converted whole.
+var perUnits = []string{"ft", "foot", "in.", "inch", "yd", "m", "mm", "ft²", "ft2", "ft³", "ft3", "yd³", "yd3", "m²", "m2", "m³", "m3",
+	"square foot", "cubic foot", "cubic yard", "square meter", "cubic meter", "lb", "kg", "gal", "L", "pie", "metro"}
+
+// rate looks behind a unit for "/h" or "per hour" and makes the two one unit.
+// ok is false where the rate is over a unit of length, area, volume or mass
+// and is not known whole: half of it must not be converted alone.
+func rate(u unit, s string) (whole unit, size int, ok bool) {
+	for _, per := range []string{"/", " / ", " per ", " por "} {
+		if !hasPrefix(s, per) {
+			continue
+		}
+		rest := s[len(per):]
+		if below, n, found := unitAt(rest); found {
+			if both, known := quantity.Find(u.Symbol + "/" + below.Symbol); known {
+				return unit{both, sideOf(both.Symbol)}, len(per) + n, true
+			}
+		}
+		for _, name := range perUnits {
+			if hasPrefix(rest, name) && endsWord(rest, len(name)) {
+				return u, 0, false
+			}
+		}
+	}
+	return u, 0, true
+}

@@ -1,0 +1,97 @@
+package markdown
+
+import (
+	"hash/fnv"
+	"strconv"
+
+	"coursebook/generator/internal/page"
+
+	"github.com/yuin/goldmark/ast"
+	extast "github.com/yuin/goldmark/extension/ast"
+)
+
+// mostChecks is the most that a pause holds: a checklist of fewer than ten
+// lines is read (Gawande, The Checklist Manifesto, 2009; from memory).
+const mostChecks = 9
+
+// hasChecks tells whether any item of a list opens with a check box.
+func hasChecks(n ast.Node) bool {
+	for item := n.FirstChild(); item != nil; item = item.NextSibling() {
+		if isChecked(item.FirstChild()) {
+			return true
+		}
+	}
+	return false
+}
+
+func isChecked(n ast.Node) bool { return checkBox(n) != nil }
+
+func checkBox(n ast.Node) *extast.TaskCheckBox {
+	if n == nil {
+		return nil
+	}
+	box, _ := n.FirstChild().(*extast.TaskCheckBox)
+	return box
+}
+
+// checks writes a task list.
+func (w *walker) checks(n *ast.List) {
+	if n.IsOrdered() {
+		w.errorAt(n.FirstChild().Pos(), "check-numbered", "start the line with - [ ] instead of a number", "check stands in a numbered list")
+	}
+	if n.ChildCount() > mostChecks {
+		w.warnAt(n.FirstChild().Pos(), "check-many", "split the list where the work pauses", "%d checks in one list; more than %d are skimmed", n.ChildCount(), mostChecks)
+	}
+	w.raw("<ul class=\"checks\">\n")
+	for item := n.FirstChild(); item != nil; item = item.NextSibling() {
+		w.noHold(item)
+		w.check(item)
+	}
+	w.raw("</ul>\n")
+}
+
+func (w *walker) check(item ast.Node) {
+	first := item.FirstChild()
+	box := checkBox(first)
+	w.raw("<li>")
+	if box == nil {
+		w.errorAt(item.Pos(), "check-mixed", "start each line of the list with - [ ], or put the others in a list of their own",
+			"line without a check among checks")
+		w.children(item)
+		w.raw("</li>\n")
+		return
+	}
+	if box.IsChecked {
+		w.warnAt(item.Pos(), "check-ticked", "write [ ]; the reader ticks it", "check is ticked in the manual")
+	}
+	c := page.Check{Line: w.line(item.Pos())}
+	c.ID = w.checkID(w.plainOf(first))
+	w.raw(`<label><input type="checkbox"`)
+	w.attribute("data-check", c.ID)
+	w.raw("> <span>")
+	mark := w.plain.Len()
+	w.prose.Reset()
+	w.inlines(box.NextSibling(), mode{cell: true})
+	c.Text = w.plain.String()[mark:]
+	w.plain.WriteByte('\n')
+	w.raw("</span></label>")
+	if prose := w.prose.String(); prose != "" {
+		w.page.Prose = append(w.page.Prose, page.Prose{Text: prose, Line: c.Line})
+	} else {
+		w.errorAt(item.Pos(), "check-empty", "say what is checked, or remove the line", "check has no text")
+	}
+	w.page.Checks = append(w.page.Checks, c)
+	for n := first.NextSibling(); n != nil; n = n.NextSibling() {
+		w.raw("\n")
+		w.block(n)
+	}
+	w.raw("</li>\n")
+}
+
+// checkID names a check by its page and its text: a tick survives a new order
+// of the list, and is lost when the check says something else.
+func (w *walker) checkID(text string) string {
+	h := fnv.New32a()
+	h.Write([]byte(text))
+	return w.ids.take(w.page.Slug+"-"+strconv.FormatUint(uint64(h.Sum32()), 36), "check")
+}

@@ -1,0 +1,24 @@
+package markdown
+
+import "strings"
+
+// In text only the signs that open something need escaping; in an attribute
+// in double quotes the quotes do too. Fewer escapes make smaller pages.
+var (
+	textEscaper      = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;")
+	attributeEscaper = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&#34;")
+)
+
+func escapeText(s string) string {
+	if !strings.ContainsAny(s, "&<>") {
+		return s
+	}
+	return textEscaper.Replace(s)
+}
+
+func escapeAttribute(s string) string {
+	if !strings.ContainsAny(s, `&<>"`) {
+		return s
+	}
+	return attributeEscaper.Replace(s)
+}

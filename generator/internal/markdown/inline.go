@@ -1,0 +1,211 @@
+package markdown
+
+import (
+	"fmt"
+	"strings"
+
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/markdown/amount"
+	"coursebook/generator/internal/page"
+
+	"github.com/yuin/goldmark/ast"
+	extast "github.com/yuin/goldmark/extension/ast"
+	"github.com/yuin/goldmark/util"
+)
+
+// mode says what running text may become.
+type mode struct {
+	terms  bool // terms may be linked
+	inLink bool // inside a link
+	cell   bool // in a table or a heading, where a point ends no sentence
+}
+
+// inlines writes a node and its siblings. Neighbouring texts are joined first,
+// because an amount may stand on both sides of a line's end.
+func (w *walker) inlines(n ast.Node, m mode) {
+	for n != nil {
+		if _, ok := n.(*ast.Text); !ok {
+			w.inline(n, m)
+			n = n.NextSibling()
+			continue
+		}
+		start, run := n.Pos(), ""
+		for ; n != nil; n = n.NextSibling() {
+			t, ok := n.(*ast.Text)
+			if !ok {
+				break
+			}
+			run = join(run, decode(t.Value(w.src), t.IsRaw()))
+			if t.HardLineBreak() {
+				w.run(strings.TrimRight(run, " "), start, false, m)
+				w.raw("<br>\n")
+				w.said("\n")
+				run, start = "", t.Segment.Stop
+			} else if t.SoftLineBreak() {
+				run += "\n"
+			}
+		}
+		w.run(run, start, n == nil, m)
+	}
+}
+
+// join saves a copy in the usual case of a single text.
+func join(a, b string) string {
+	if a == "" {
+		return b
+	}
+	return a + b
+}
+
+// decode resolves backslashes and character references.
+func decode(b []byte, raw bool) string {
+	for _, c := range b {
+		if !raw && (c == '\\' || c == '&') {
+			return string(util.ResolveEntityNames(util.ResolveNumericReferences(util.UnescapePunctuations(b))))
+		}
+	}
+	return string(b)
+}
+
+// run writes a run of text, with its amounts in both systems of units.
+func (w *walker) run(text string, offset int, last bool, m mode) {
+	at := 0
+	for {
+		a, ok := w.finder.Next(text, at, last && !m.cell)
+		if !ok {
+			break
+		}
+		w.bare(text[at:a.Start], m)
+		w.amount(text, a, offset)
+		at = a.End
+	}
+	w.bare(text[at:], m)
+}
+
+// bare writes text without amounts.
+func (w *walker) bare(text string, m mode) {
+	if text == "" {
+		return
+	}
+	w.said(text)
+	if m.terms && !m.inLink {
+		w.running(text)
+	} else {
+		w.escaped(text)
+	}
+}
+
+// said adds text to the plain text and the prose.
+func (w *walker) said(text string) {
+	if strings.IndexByte(text, '\n') >= 0 {
+		text = strings.ReplaceAll(text, "\n", " ")
+	}
+	w.plain.WriteString(text)
+	w.prose.WriteString(text)
+}
+
+// amount writes an amount: both writings, of which the reader's choice of
+// units shows one.
+func (w *walker) amount(text string, a amount.Found, offset int) {
+	own := strings.ReplaceAll(text[a.Start:a.End], "\n", " ")
+	line := w.line(max(offset, 0)) + strings.Count(text[:a.Start], "\n")
+	w.page.Amounts = append(w.page.Amounts, page.Amount{Text: own, Line: line})
+	w.plain.WriteString(own)
+	w.prose.WriteString("0")
+	if a.Own == amount.Neither {
+		w.escaped(own)
+		return
+	}
+	if a.Apart > amount.Slip {
+		w.faults.Add(fault.Fault{Severity: fault.Warning, File: w.file.Path, Line: line, Code: "units-differ", Hint: "convert one of the two again",
+			Text: fmt.Sprintf("%s and %s differ by %.0f %%", a.US, a.Metric, 100*a.Apart), Source: fault.Line(w.file.Data, line)})
+	}
+	w.raw(`<span class="q"><span class="us`)
+	w.own(a.Own == amount.US || a.Own == amount.Both)
+	w.escaped(a.US)
+	w.raw(`</span><span class="si`)
+	w.own(a.Own == amount.Metric || a.Own == amount.Both)
+	w.escaped(a.Metric)
+	w.raw(`</span></span>`)
+}
+
+// own closes the class of a writing and marks the author's.
+func (w *walker) own(own bool) {
+	if own {
+		w.raw(" own")
+	}
+	w.raw(`">`)
+}
+
+// inline writes a node that is no text.
+func (w *walker) inline(n ast.Node, m mode) {
+	switch n := n.(type) {
+	case *ast.String:
+		w.bare(string(n.Value), m)
+	case *ast.CodeSpan:
+		w.codeSpan(n)
+	case *ast.Emphasis:
+		tag := "em"
+		if n.Level == 2 {
+			tag = "strong"
+		}
+		w.wrap(tag, n, m)
+	case *extast.Strikethrough:
+		w.wrap("del", n, m)
+	case *ast.Link:
+		w.link(n, m)
+	case *ast.AutoLink:
+		w.autoLink(n, m)
+	case *ast.Image:
+		w.image(n)
+	case *ast.RawHTML:
+		w.rawInline(n)
+	case *extast.TaskCheckBox: // written by its list
+	}
+}
+
+func (w *walker) wrap(tag string, n ast.Node, m mode) {
+	w.raw("<" + tag + ">")
+	w.inlines(n.FirstChild(), m)
+	w.raw("</" + tag + ">")
+}
+
+func (w *walker) codeSpan(n *ast.CodeSpan) {
+	w.raw("<code>")
+	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
+		if t, ok := c.(*ast.Text); ok {
+			s := strings.ReplaceAll(string(t.Value(w.src)), "\n", " ")
+			w.plain.WriteString(s)
+			w.escaped(s)
+		}
+	}
+	w.raw("</code>")
+}
+
+// plainOf is the text of a node without any markup.
+func (w *walker) plainOf(n ast.Node) string {
+	var b strings.Builder
+	w.collect(&b, n)
+	return strings.TrimSpace(b.String())
+}
+
+func (w *walker) collect(b *strings.Builder, n ast.Node) {
+	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
+		switch c := c.(type) {
+		case *ast.Text:
+			inCode := n.Kind() == ast.KindCodeSpan
+			b.WriteString(decode(c.Value(w.src), c.IsRaw() || inCode))
+			if c.SoftLineBreak() || c.HardLineBreak() {
+				b.WriteByte(' ')
+			}
+		case *ast.String:
+			b.Write(c.Value)
+		case *ast.AutoLink:
+			b.Write(c.Label(w.src))
+		case *ast.RawHTML:
+			b.Write(c.Segments.Value(w.src))
+		default:
+			w.collect(b, c)
+		}
+	}
+}

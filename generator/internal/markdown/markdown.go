@@ -1,0 +1,82 @@
+// Package markdown turns a page's bytes into the page model and, once the rest
+// of the manual is known, into HTML.
+//
+// The language is CommonMark with GitHub's tables, strikethrough and task
+// lists. On top of it stand the constructs of a crew's manual, each in a file
+// of this package: steps and hold points, checks, cautions, places, amounts,
+// terms. None needs another syntax, so a page stays legible in any viewer.
+//
+// Parsing writes the HTML at once, with gaps where it needs to know other
+// pages; Body fills the gaps. So a page is walked once, and what is kept of it
+// is little more than its text.
+package markdown
+
+import (
+	"coursebook/calculators/quantity"
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/markdown/amount"
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/source"
+
+	"github.com/yuin/goldmark/extension"
+	"github.com/yuin/goldmark/parser"
+	"github.com/yuin/goldmark/text"
+	"github.com/yuin/goldmark/util"
+)
+
+// Document is a parsed page: its model and its HTML with gaps.
+type Document struct {
+	// Page is the model. Its links are not resolved.
+	Page   page.Page
+	html   string
+	pieces []piece
+}
+
+// blocks reads CommonMark with the three extensions. Headings get no ids and
+// links no checks here; both are this package's own. It is safe for
+// concurrent use.
+var blocks = newParser()
+
+func newParser() parser.Parser {
+	p := parser.NewParser(
+		parser.WithBlockParsers(parser.DefaultBlockParsers()...),
+		parser.WithInlineParsers(parser.DefaultInlineParsers()...),
+		parser.WithParagraphTransformers(parser.DefaultParagraphTransformers()...),
+	)
+	p.AddOptions(
+		parser.WithInlineParsers(
+			util.Prioritized(extension.NewTaskCheckBoxParser(), 0),
+			util.Prioritized(extension.NewStrikethroughParser(), 500),
+		),
+		parser.WithParagraphTransformers(util.Prioritized(extension.NewTableParagraphTransformer(), 200)),
+		parser.WithASTTransformers(util.Prioritized(extension.NewTableASTTransformer(), 0)),
+	)
+	return p
+}
+
+// Parse reads a page. mark is the decimal mark of the page's language. After
+// faults the document holds what could be read.
+func Parse(f source.File, mark quantity.Mark, faults *fault.List) *Document {
+	h, body, line := source.ParseHeader(f.Path, f.Data, faults)
+	w := &walker{
+		src:    body,
+		file:   f,
+		first:  line,
+		faults: faults,
+		ids:    ids{},
+		finder: amount.New(f.Language(), mark),
+		words:  wordsOf(f.Language()),
+		out:    make([]byte, 0, len(body)*2),
+	}
+	w.page = page.Page{Lang: f.Language(), Slug: f.Slug(), File: f.Path, Header: headerOf(h)}
+	w.document(blocks.Parse(text.NewReader(body)))
+	return &Document{Page: w.page, html: string(w.out), pieces: w.pieces}
+}
+
+func headerOf(h source.Header) page.Header {
+	return page.Header{
+		Title: h.Title, Summary: h.Summary, Stage: h.Stage, Kind: page.Kind(h.Kind), Order: h.Order,
+		Roles: h.Roles, When: h.When, Time: h.Time, Gear: h.Gear, Sources: h.Sources,
+		Next: h.Next, Words: h.Words, Revised: h.Revised, Lines: h.Lines,
+	}
+}

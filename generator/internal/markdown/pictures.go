@@ -1,0 +1,67 @@
+package markdown
+
+import (
+	"strings"
+
+	"coursebook/generator/internal/page"
+
+	"github.com/yuin/goldmark/ast"
+)
+
+// onlyPicture finds the picture of a paragraph that holds nothing else.
+func onlyPicture(n ast.Node) (*ast.Image, bool) {
+	img, ok := n.FirstChild().(*ast.Image)
+	return img, ok && img.NextSibling() == nil
+}
+
+func hasPicture(n ast.Node) bool {
+	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
+		if c.Kind() == ast.KindImage {
+			return true
+		}
+	}
+	return false
+}
+
+// figure writes a picture that stands alone, its title as the caption.
+func (w *walker) figure(n *ast.Image) {
+	w.raw(`<figure class="picture">`)
+	w.image(n)
+	if caption := decode(n.Title, false); caption != "" {
+		w.raw("<figcaption>")
+		w.run(caption, n.Pos(), true, mode{terms: true})
+		w.raw("</figcaption>")
+		w.plain.WriteByte('\n')
+	}
+	w.raw("</figure>\n")
+}
+
+// image writes a picture, with a gap for its address and size.
+func (w *walker) image(n *ast.Image) {
+	p := page.Picture{File: w.pictureFile(n), Alt: w.plainOf(n)}
+	p.Line, p.Col = w.position(n.Pos())
+	if p.Alt == "" {
+		w.errorAt(n.Pos(), "picture-alt", "write between the brackets what a reader who cannot see it must know", "picture has no text for readers who cannot see it")
+	}
+	if p.File == "" {
+		w.escaped(p.Alt)
+		return
+	}
+	w.raw("<img")
+	w.gap(picture, len(w.page.Pictures))
+	w.attribute("alt", p.Alt)
+	w.raw(` loading="lazy">`)
+	w.page.Pictures = append(w.page.Pictures, p)
+}
+
+// pictureFile is the name inside content/pictures; the path from the page's
+// own folder is accepted too, so that other viewers find the picture.
+func (w *walker) pictureFile(n *ast.Image) string {
+	dest := decode(n.Destination, false)
+	name := strings.TrimPrefix(dest, "../pictures/")
+	if schemeOf(dest) != "" || name == "" || strings.ContainsAny(name, `/\`) || strings.HasPrefix(name, ".") {
+		w.errorAt(n.Pos(), "picture-path", "put the picture in the folder pictures and write ../pictures/name.svg", "picture %q is not a file of the folder pictures", clip(dest))
+		return ""
+	}
+	return name
+}

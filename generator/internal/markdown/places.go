@@ -1,0 +1,83 @@
+package markdown
+
+import (
+	"bytes"
+	"slices"
+	"strings"
+	"unicode/utf8"
+
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/source"
+
+	"github.com/yuin/goldmark/ast"
+)
+
+// placeBlock reads a fenced block that places something and leaves a gap for
+// it. A name that is nearly one of the blocks' is a fault.
+func (w *walker) placeBlock(n *ast.FencedCodeBlock, info string) bool {
+	name, rest, more := strings.Cut(info, " ")
+	if !slices.Contains(source.BlockNames, name) {
+		if near, ok := fault.Nearest(name, source.BlockNames); ok {
+			w.errorAt(n.Pos(), "block-unknown", "did you mean "+near+"?", "unknown block %q", clip(name))
+			return true
+		}
+		return false
+	}
+	if more {
+		w.errorAt(n.Info.Segment.Start+len(name)+1, "block-extra", "put settings between the fences", "%q after the name of the block", clip(rest))
+	}
+	if p, ok := w.readPlace(name, w.blockOf(n)); ok {
+		p.Line = w.line(n.Pos())
+		w.gap(place, len(w.page.Places))
+		w.page.Places = append(w.page.Places, p)
+	}
+	return true
+}
+
+// blockOf gathers the lines between the fences.
+func (w *walker) blockOf(n *ast.FencedCodeBlock) source.Block {
+	lines := n.Lines()
+	b := source.Block{Path: w.file.Path, Line: w.line(n.Pos()) + 1, Body: lines.Value(w.src)}
+	if lines.Len() > 0 {
+		start := lines.At(0).Start
+		b.Line = w.line(start)
+		begin := bytes.LastIndexByte(w.src[:start], '\n') + 1
+		b.Indent = utf8.RuneCount(w.src[begin:start])
+	}
+	return b
+}
+
+func (w *walker) readPlace(name string, b source.Block) (page.Place, bool) {
+	p := page.Place{Kind: page.PlaceKind(name)}
+	switch p.Kind {
+	case page.Calculator:
+		c, ok := source.ParseCalculator(b, w.faults)
+		p.Calculator, p.Lines = c.ID, c.Lines
+		for _, s := range c.Set {
+			p.Set = append(p.Set, page.Input{Path: s.Name, Text: s.Text, Line: s.Line, Col: s.Col})
+		}
+		return p, ok
+	case page.Table:
+		t, ok := source.ParseTable(b, w.faults)
+		p.Calculator, p.Table, p.Lines = t.Calculator, t.Table, t.Lines
+		return p, ok
+	case page.Figure:
+		f, ok := source.ParseFigure(b, w.faults)
+		p.File, p.Calculator, p.Alt, p.Caption, p.Lines = f.File, f.Calculator, f.Alt, f.Caption, f.Lines
+		if ok && p.File != "" {
+			w.page.Pictures = append(w.page.Pictures, page.Picture{File: p.File, Alt: p.Alt, Line: f.Lines["file"], Col: b.Indent + 1})
+		}
+		w.plain.WriteString(p.Caption + "\n")
+		return p, ok
+	}
+	all, ok := source.ParseQuestions(b, w.faults)
+	for _, q := range all {
+		p.Questions = append(p.Questions, questionOf(q))
+	}
+	return p, ok
+}
+
+func questionOf(q source.Question) page.Question {
+	return page.Question{Ask: q.Ask, Choices: q.Choices, Answer: q.Right - 1, Words: q.Answer, Why: q.Why, Line: q.Line}
+}

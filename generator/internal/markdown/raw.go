@@ -1,0 +1,32 @@
+package markdown
+
+import (
+	"strings"
+
+	"github.com/yuin/goldmark/ast"
+)
+
+const rawHint = "use Markdown; write \\< for the sign itself"
+
+// rawBlock shows a block of HTML as the text it is.
+func (w *walker) rawBlock(n *ast.HTMLBlock) {
+	text := string(n.Lines().Value(w.src))
+	if n.HasClosure() {
+		text += string(n.ClosureLine.Value(w.src))
+	}
+	text = strings.TrimSpace(text)
+	first, _, _ := strings.Cut(text, "\n")
+	w.warnAt(n.Pos(), "raw-html", rawHint, "raw HTML %q is shown as text", clip(first))
+	w.raw("<p>")
+	w.escaped(text)
+	w.raw("</p>\n")
+	w.plain.WriteString(text + "\n")
+}
+
+// rawInline shows a tag within text as the text it is.
+func (w *walker) rawInline(n *ast.RawHTML) {
+	text := string(n.Segments.Value(w.src))
+	w.warnAt(n.Segments.At(0).Start, "raw-html", rawHint, "raw HTML %q is shown as text", clip(text))
+	w.escaped(text)
+	w.plain.WriteString(text)
+}

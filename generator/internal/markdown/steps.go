@@ -1,0 +1,113 @@
+package markdown
+
+import (
+	"strconv"
+	"strings"
+
+	"coursebook/generator/internal/page"
+
+	"github.com/yuin/goldmark/ast"
+)
+
+// steps writes an ordered list that stands in no other: the steps of the work.
+func (w *walker) steps(n *ast.List) {
+	w.raw(`<ol class="steps"`)
+	if n.Start != 1 {
+		w.attribute("start", strconv.Itoa(n.Start))
+	}
+	w.raw(">\n")
+	nr := n.Start
+	for item := n.FirstChild(); item != nil; item = item.NextSibling() {
+		w.step(item, nr)
+		nr++
+	}
+	w.raw("</ol>\n")
+}
+
+func (w *walker) step(item ast.Node, nr int) {
+	s := page.Step{ID: w.ids.take("step-"+strconv.Itoa(nr), ""), Line: w.line(item.Pos())}
+	first := item.FirstChild()
+	if isChecked(first) {
+		w.errorAt(item.Pos(), "check-numbered", "start the line with - [ ] instead of a number", "check stands in a numbered list")
+	}
+	lead := w.lead(first)
+	s.Hold = lead != nil && w.isHold(lead)
+	at := len(w.page.Steps)
+	w.page.Steps = append(w.page.Steps, s)
+
+	w.raw("<li")
+	w.id(s.ID)
+	if s.Hold {
+		w.raw(` class="step hold">`)
+	} else {
+		w.raw(` class="step">`)
+	}
+	if first != nil && isText(first) {
+		text := w.stepText(first, lead, s.Hold)
+		w.page.Steps[at].Text = text
+		if s.Hold && strings.EqualFold(text, w.plainOf(lead)) {
+			w.errorAt(item.Pos(), "hold-empty", "say what is checked and who releases it", "hold point says nothing")
+		}
+		first = first.NextSibling()
+	} else {
+		w.errorAt(item.Pos(), "step-empty", "start the step with a sentence", "step has no text")
+	}
+	for ; first != nil; first = first.NextSibling() {
+		w.block(first)
+	}
+	w.raw("</li>\n")
+}
+
+// stepText writes a step's first block, with the lead of a hold point marked.
+func (w *walker) stepText(n, lead ast.Node, hold bool) string {
+	loose := n.Kind() == ast.KindParagraph
+	if loose {
+		w.raw("<p>")
+	}
+	text := ""
+	if hold {
+		w.raw(`<strong class="hold-lead">`)
+		w.escaped(w.plainOf(lead))
+		w.raw("</strong>")
+		mark := w.plain.Len()
+		w.plain.WriteString(w.plainOf(lead))
+		w.textFrom(n, lead.NextSibling(), true)
+		text = strings.TrimSpace(w.plain.String()[mark:])
+	} else {
+		text = w.text(n, true)
+	}
+	if loose {
+		w.raw("</p>")
+	}
+	w.raw("\n")
+	return text
+}
+
+// lead is the bold text that opens a block, or nil.
+func (w *walker) lead(n ast.Node) ast.Node {
+	if n == nil || !isText(n) {
+		return nil
+	}
+	if e, ok := n.FirstChild().(*ast.Emphasis); ok && e.Level == 2 {
+		return e
+	}
+	return nil
+}
+
+// isHold tells whether a lead is that of a hold point, however it is
+// punctuated.
+func (w *walker) isHold(lead ast.Node) bool {
+	text := strings.ToLower(strings.ReplaceAll(w.plainOf(lead), "-", " "))
+	return holdLeads[strings.TrimRight(text, " .:–—")]
+}
+
+// noHold reports a hold point outside the steps, where nobody would stop at it.
+func (w *walker) noHold(item ast.Node) {
+	if lead := w.lead(item.FirstChild()); lead != nil && w.isHold(lead) {
+		w.errorAt(item.Pos(), "hold-outside", "make it a step: start the line with a number, at the left margin", "hold point stands outside the steps")
+	}
+}
+
+func isText(n ast.Node) bool {
+	return n.Kind() == ast.KindTextBlock || n.Kind() == ast.KindParagraph
+}

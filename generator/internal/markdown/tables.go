@@ -1,0 +1,80 @@
+package markdown
+
+import (
+	"strconv"
+
+	"github.com/yuin/goldmark/ast"
+	extast "github.com/yuin/goldmark/extension/ast"
+)
+
+// table writes a table in a box of its own that scrolls sideways. A box that
+// scrolls needs a name for those who do not see it.
+func (w *walker) table(n *extast.Table) {
+	w.raw(`<div class="wide" tabindex="0" role="region"`)
+	w.attribute("aria-label", w.regionName())
+	w.raw("><table>\n")
+	body := false
+	for row := n.FirstChild(); row != nil; row = row.NextSibling() {
+		if _, ok := row.(*extast.TableHeader); ok {
+			w.raw("<thead>\n")
+			w.tableRow(row, "th")
+			w.raw("</thead>\n")
+			continue
+		}
+		if !body {
+			w.raw("<tbody>\n")
+			body = true
+		}
+		w.tableRow(row, "td")
+	}
+	if body {
+		w.raw("</tbody>\n")
+	}
+	w.raw("</table></div>\n")
+}
+
+func (w *walker) tableRow(n ast.Node, tag string) {
+	w.raw("<tr>")
+	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
+		cell, ok := c.(*extast.TableCell)
+		if !ok {
+			continue
+		}
+		w.raw("<" + tag)
+		if tag == "th" {
+			w.raw(` scope="col"`)
+		}
+		switch cell.Alignment {
+		case extast.AlignRight:
+			w.raw(` class="right"`)
+		case extast.AlignCenter:
+			w.raw(` class="center"`)
+		}
+		w.raw(">")
+		w.inlines(cell.FirstChild(), mode{terms: tag == "td", cell: true})
+		w.raw("</" + tag + ">")
+		w.plain.WriteByte(' ')
+	}
+	w.raw("</tr>\n")
+	w.plain.WriteByte('\n')
+}
+
+// regionName is the heading above the table; a second table below the same
+// heading is numbered, because regions of one page must differ in name.
+func (w *walker) regionName() string {
+	name := w.section.Title
+	if name == "" {
+		name = w.page.Header.Title
+	}
+	if name == "" {
+		name = w.words.table
+	}
+	if w.regions == nil {
+		w.regions = map[string]int{}
+	}
+	w.regions[name]++
+	if n := w.regions[name]; n > 1 {
+		return name + " " + strconv.Itoa(n)
+	}
+	return name
+}

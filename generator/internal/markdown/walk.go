@@ -1,0 +1,196 @@
+package markdown
+
+import (
+	"strconv"
+	"strings"
+
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/markdown/amount"
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/source"
+
+	"github.com/yuin/goldmark/ast"
+	extast "github.com/yuin/goldmark/extension/ast"
+)
+
+// walker goes over a page's syntax tree once and writes the model, the HTML
+// and the plain text.
+type walker struct {
+	src    []byte // the body
+	file   source.File
+	first  int   // the file's line of the body's first
+	starts []int // of the body's lines
+	faults *fault.List
+	finder *amount.Finder
+	words  words
+	ids    ids
+	page   page.Page
+
+	out    []byte
+	pieces []piece
+
+	plain   strings.Builder // of the section being read
+	prose   strings.Builder // of the block being read
+	section page.Section
+	regions map[string]int // labels of tables, which must differ
+}
+
+func (w *walker) document(root ast.Node) {
+	w.section.Line = w.first
+	w.children(root)
+	w.endSection()
+	w.cut()
+}
+
+func (w *walker) children(n ast.Node) {
+	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
+		w.block(c)
+	}
+}
+
+// block writes one block. Each construct has its file.
+func (w *walker) block(n ast.Node) {
+	switch n := n.(type) {
+	case *ast.Heading:
+		w.heading(n)
+	case *ast.Paragraph:
+		w.paragraph(n)
+	case *ast.TextBlock:
+		w.text(n, true)
+	case *ast.List:
+		w.list(n)
+	case *ast.Blockquote:
+		w.quote(n)
+	case *ast.FencedCodeBlock:
+		w.fence(n)
+	case *ast.CodeBlock:
+		w.indentedCode(n)
+	case *ast.HTMLBlock:
+		w.rawBlock(n)
+	case *ast.ThematicBreak:
+		w.raw("<hr>\n")
+	case *extast.Table:
+		w.table(n)
+	}
+}
+
+// paragraph writes a paragraph, or a picture that stands alone in one.
+func (w *walker) paragraph(n ast.Node) {
+	if img, ok := onlyPicture(n); ok {
+		w.figure(img)
+		return
+	}
+	w.raw("<p>")
+	w.text(n, true)
+	w.raw("</p>\n")
+}
+
+// text writes the inline content of a block as running text and ends the
+// block. prose tells whether it counts for the reading grade.
+func (w *walker) text(n ast.Node, prose bool) string {
+	return w.textFrom(n, n.FirstChild(), prose)
+}
+
+// textFrom is text from a given child on.
+func (w *walker) textFrom(n, from ast.Node, prose bool) string {
+	mark := w.plain.Len()
+	w.prose.Reset()
+	w.inlines(from, mode{terms: true})
+	text := strings.TrimSpace(w.plain.String()[mark:])
+	if p := strings.TrimSpace(w.prose.String()); prose && p != "" {
+		w.page.Prose = append(w.page.Prose, page.Prose{Text: p, Line: w.line(max(n.Pos(), 0))})
+	}
+	w.plain.WriteByte('\n')
+	return text
+}
+
+// endSection closes the section of text being read.
+func (w *walker) endSection() {
+	w.section.Text = strings.TrimSpace(w.plain.String())
+	if w.section.Text != "" || w.section.Title != "" {
+		w.page.Sections = append(w.page.Sections, w.section)
+	}
+	w.plain.Reset()
+}
+
+// raw writes HTML.
+func (w *walker) raw(s string) { w.out = append(w.out, s...) }
+
+// escaped writes text as HTML.
+func (w *walker) escaped(s string) { w.out = append(w.out, escapeText(s)...) }
+
+// attribute writes an attribute.
+func (w *walker) attribute(name, value string) {
+	w.raw(" " + name + `="`)
+	w.raw(escapeAttribute(value))
+	w.raw(`"`)
+}
+
+// cut ends the stretch of HTML being written.
+func (w *walker) cut() {
+	from := 0
+	if n := len(w.pieces); n > 0 {
+		from = w.pieces[n-1].to
+	}
+	if len(w.out) > from {
+		w.pieces = append(w.pieces, piece{literal, from, len(w.out), 0})
+	}
+}
+
+// gap leaves a gap to be filled once the manual is known.
+func (w *walker) gap(kind pieceKind, n int) {
+	w.cut()
+	w.pieces = append(w.pieces, piece{kind, len(w.out), len(w.out), n})
+}
+
+// running writes text in which terms will be looked for.
+func (w *walker) running(s string) {
+	if s == "" {
+		return
+	}
+	w.cut()
+	from := len(w.out)
+	w.out = append(w.out, s...)
+	w.pieces = append(w.pieces, piece{running, from, len(w.out), 0})
+}
+
+// id writes an id attribute that takes the resolution's prefix.
+func (w *walker) id(id string) {
+	w.raw(` id="`)
+	w.gap(prefix, 0)
+	w.raw(escapeAttribute(id))
+	w.raw(`"`)
+}
+
+// list writes a list; what it is shows in its items.
+func (w *walker) list(n *ast.List) {
+	switch {
+	case n.IsOrdered() && n.Parent().Kind() == ast.KindDocument:
+		w.steps(n)
+	case hasChecks(n):
+		w.checks(n)
+	case w.page.Header.Kind == page.Glossary && n.Parent().Kind() == ast.KindDocument:
+		w.glossary(n)
+	default:
+		w.plainList(n)
+	}
+}
+
+func (w *walker) plainList(n *ast.List) {
+	tag := "ul"
+	if n.IsOrdered() {
+		tag = "ol"
+	}
+	w.raw("<" + tag)
+	if n.IsOrdered() && n.Start != 1 {
+		w.attribute("start", strconv.Itoa(n.Start))
+	}
+	w.raw(">\n")
+	for item := n.FirstChild(); item != nil; item = item.NextSibling() {
+		w.noHold(item)
+		w.raw("<li>")
+		w.children(item)
+		w.raw("</li>\n")
+	}
+	w.raw("</" + tag + ">\n")
+}

@@ -1,0 +1,34 @@
+package markdown
+
+import "strings"
+
+// words are what the constructs are called in a language.
+type words struct {
+	table string // the label of a table without a heading above it
+}
+
+// signals are the signal words of ANSI Z535.6 and their Spanish counterparts,
+// with the level they stand for. All hold on every page, so that a page that
+// is being translated does not lose a caution.
+var signals = map[string]string{
+	"DANGER": "danger", "WARNING": "warning", "CAUTION": "caution", "NOTICE": "notice",
+	"PELIGRO": "danger", "ADVERTENCIA": "warning", "ATENCIÓN": "caution", "PRECAUCIÓN": "caution", "AVISO": "notice",
+}
+
+// signalWords lists the words for hints, in order of gravity.
+var signalWords = []string{"DANGER", "WARNING", "CAUTION", "NOTICE", "PELIGRO", "ADVERTENCIA", "ATENCIÓN", "PRECAUCIÓN", "AVISO"}
+
+// holdLeads are the leads of a hold point, in lower case.
+var holdLeads = map[string]bool{"hold point": true, "punto de espera": true}
+
+// alsoLeads open the list of a term's other names.
+var alsoLeads = []string{"also:", "also called:", "también:"}
+
+// wordsOf gives the words of a language; English stands in for one that is
+// not known.
+func wordsOf(lang string) words {
+	if base, _, _ := strings.Cut(lang, "-"); base == "es" {
+		return words{table: "Tabla"}
+	}
+	return words{table: "Table"}
+}

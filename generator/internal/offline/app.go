@@ -1,0 +1,85 @@
+package offline
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+)
+
+// AppName is the usual name of the web app manifest's file.
+const AppName = "app.webmanifest"
+
+// App is what a phone must know to put the manual on its home screen.
+type App struct {
+	// Name is the manual's title, ShortName what fits under an icon.
+	Name, ShortName string
+	// Description may be empty.
+	Description string
+	// Language is the code of the default language.
+	Language string
+	// Theme colours the bar above the page, Background the screen until the
+	// first page shows; both as #rrggbb.
+	Theme, Background string
+	// Icons has at least one entry.
+	Icons []Icon
+}
+
+// Icon is one picture for the home screen.
+type Icon struct {
+	// Src is a URL relative to the manifest.
+	Src string `json:"src"`
+	// Sizes are such as "192x192", or "any" for a drawing.
+	Sizes string `json:"sizes"`
+	// Type is the media type.
+	Type string `json:"type"`
+	// Purpose is "any", "maskable" or both with a space; may be empty.
+	Purpose string `json:"purpose,omitempty"`
+}
+
+// appFile gives the members of the Web Application Manifest (W3C) their order.
+// The start is the folder of the manifest itself, wherever the site stands.
+type appFile struct {
+	Name        string `json:"name"`
+	ShortName   string `json:"short_name"`
+	Description string `json:"description,omitempty"`
+	Language    string `json:"lang,omitempty"`
+	StartURL    string `json:"start_url"`
+	Scope       string `json:"scope"`
+	Display     string `json:"display"`
+	Theme       string `json:"theme_color"`
+	Background  string `json:"background_color"`
+	Icons       []Icon `json:"icons"`
+}
+
+var (
+	hexColour = regexp.MustCompile(`^#[0-9a-fA-F]{6}$`)
+	iconSizes = regexp.MustCompile(`^(any|[1-9][0-9]*x[1-9][0-9]*)( [1-9][0-9]*x[1-9][0-9]*)*$`)
+	purposes  = regexp.MustCompile(`^((any|maskable|monochrome)( (any|maskable|monochrome))*)?$`)
+)
+
+// Webmanifest writes the web app manifest. Errors are fault.Fault values: a name
+// missing, a colour not #rrggbb, no icon, or an icon whose URL is not relative.
+func Webmanifest(a App) ([]byte, error) {
+	var wrong, hint string
+	switch {
+	case strings.TrimSpace(a.Name) == "" || strings.TrimSpace(a.ShortName) == "":
+		wrong, hint = "name or short name is missing", "give the manual a title"
+	case !hexColour.MatchString(a.Theme) || !hexColour.MatchString(a.Background):
+		wrong, hint = fmt.Sprintf("colours %q and %q are not both of the form #rrggbb", a.Theme, a.Background), "write six hexadecimal digits after #"
+	case len(a.Icons) == 0:
+		wrong, hint = "there is no icon", "add an icon to the theme"
+	}
+	for _, i := range a.Icons {
+		if !plainURL.MatchString(i.Src) {
+			wrong, hint = fmt.Sprintf("icon %q is not a plain relative URL", i.Src), "name a file of the site"
+		} else if !iconSizes.MatchString(i.Sizes) || !purposes.MatchString(i.Purpose) || !strings.HasPrefix(i.Type, "image/") {
+			wrong, hint = fmt.Sprintf("icon %q has sizes %q, type %q and purpose %q", i.Src, i.Sizes, i.Type, i.Purpose),
+				"write such as 192x192, image/png and maskable"
+		}
+	}
+	if wrong != "" {
+		return nil, refuse(AppName, wrong, hint)
+	}
+	return encode(appFile{Name: a.Name, ShortName: a.ShortName, Description: a.Description, Language: a.Language,
+		StartURL: ".", Scope: ".", Display: "standalone", Theme: a.Theme, Background: a.Background, Icons: a.Icons}, "  "), nil
+}

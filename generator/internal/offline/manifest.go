@@ -1,0 +1,122 @@
+// Package offline describes a release to the phone that keeps it: the list of
+// every file with its hash, the worker script that carries the list, and the
+// web app manifest. All it makes is deterministic, and all URLs are relative.
+package offline
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/base64"
+	"encoding/hex"
+	"encoding/json"
+	"fmt"
+	"path"
+	"regexp"
+	"slices"
+	"strings"
+
+	"coursebook/generator/internal/fault"
+)
+
+// WorkerName is the worker script's constant name: a worker whose name changes
+// with its content can never replace itself.
+const WorkerName = "sw.js"
+
+// File is one file of the site.
+type File struct {
+	// Path is a slash path below the site's folder.
+	Path string
+	// Data is the content.
+	Data []byte
+}
+
+// Release is the list of the files that belong together.
+type Release struct {
+	// ID is the SHA-256 over all entries in hexadecimal: two sites have the
+	// same ID only if all their files are equal.
+	ID string
+	// Bytes is the size of all files together.
+	Bytes int64
+	// Entries are sorted by URL.
+	Entries []Entry
+}
+
+// Entry is one file of a release.
+type Entry struct {
+	// URL is relative to the worker script.
+	URL string
+	// Integrity is the SHA-256 in the form of Subresource Integrity.
+	Integrity string
+	// Bytes is the size.
+	Bytes int64
+}
+
+// plainURL matches paths that are URLs as they stand, without any escaping and
+// without a first part that could be read as a scheme.
+var plainURL = regexp.MustCompile(`^[A-Za-z0-9_-][A-Za-z0-9._-]*(/[A-Za-z0-9_-][A-Za-z0-9._-]*)*$`)
+
+// Manifest lists the files of a release: everything that is published but the
+// worker script itself. Errors are fault.Fault values: a path listed twice, the
+// worker script, or a path that is not a plain relative URL.
+func Manifest(files []File) (Release, error) {
+	r := Release{Entries: make([]Entry, 0, len(files))}
+	for _, f := range files {
+		switch {
+		case f.Path == WorkerName:
+			return Release{}, refuse(f.Path, "the worker script cannot list itself", "make it from the list of all other files")
+		case !plainURL.MatchString(f.Path):
+			return Release{}, refuse(f.Path, fmt.Sprintf("path %q is not a plain relative URL", f.Path), "use letters, digits, dot, hyphen and underscore, parted by /")
+		}
+		sum := sha256.Sum256(f.Data)
+		r.Entries = append(r.Entries, Entry{f.Path, "sha256-" + base64.StdEncoding.EncodeToString(sum[:]), int64(len(f.Data))})
+		r.Bytes += int64(len(f.Data))
+	}
+	slices.SortFunc(r.Entries, func(a, b Entry) int { return strings.Compare(a.URL, b.URL) })
+	h := sha256.New()
+	for i, e := range r.Entries {
+		if i > 0 && e.URL == r.Entries[i-1].URL {
+			return Release{}, refuse(e.URL, "the file is listed twice", "publish it once")
+		}
+		fmt.Fprintf(h, "%s %d %s\n", e.Integrity, e.Bytes, e.URL)
+	}
+	r.ID = hex.EncodeToString(h.Sum(nil))
+	return r, nil
+}
+
+func refuse(file, text, hint string) error {
+	return fault.Fault{File: path.Clean(file), Code: "offline", Text: text, Hint: hint}
+}
+
+// Worker joins the worker's code with the release it keeps. The code sees it as
+// the constant
+//
+//	RELEASE = {id: string, bytes: number, files: [url, integrity, bytes][]}
+//
+// The script is strict: a directive inside code would come too late.
+func Worker(code string, r Release) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "\"use strict\";\nconst RELEASE={\"id\":%s,\"bytes\":%d,\"files\":[", quote(r.ID), r.Bytes)
+	for i, e := range r.Entries {
+		if i > 0 {
+			b.WriteByte(',')
+		}
+		fmt.Fprintf(&b, "\n[%s,%s,%d]", quote(e.URL), quote(e.Integrity), e.Bytes)
+	}
+	b.WriteString("\n]};\n" + code)
+	return b.String()
+}
+
+// quote is s as a string of both JSON and JavaScript.
+func quote(s string) string { return strings.TrimSuffix(string(encode(s, "")), "\n") }
+
+// encode is v as JSON, with < > & left legible and a line feed at the end.
+func encode(v any, indent string) []byte {
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", indent)
+	if err := e.Encode(v); err != nil {
+		panic(err) // the types of this package are all plain strings
+	}
+	return b.Bytes()
+}

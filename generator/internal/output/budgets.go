@@ -1,0 +1,136 @@
+package output
+
+import (
+	"bytes"
+	"compress/gzip"
+	"fmt"
+	"sync"
+
+	"coursebook/generator/internal/fault"
+)
+
+// The size budgets, all after gzip. The build fails beyond them.
+const (
+	// FirstViewLimit bounds a page's HTML and the style sheets it waits for, in
+	// bytes: what about ten packets carry before the first acknowledgement.
+	FirstViewLimit = 14_600
+	// ScriptLimit bounds all scripts of a page together, in bytes.
+	ScriptLimit = 30_000
+	// ModuleLimit bounds the WebAssembly module, in bytes.
+	ModuleLimit = 800_000
+	// IndexPercent bounds the search index of a language, in percent of the
+	// text it covers.
+	IndexPercent = 25
+)
+
+// ExemptKinds are the kinds of page that may be long: they are meant for paper
+// or for looking things up, not for the first view at the wall.
+var ExemptKinds = []string{"book", "glossary", "credits"}
+
+// Weights is what CheckBudgets weighs.
+type Weights struct {
+	// Pages are the HTML pages that are not exempt.
+	Pages []File
+	// Styles are the style sheets that every page waits for.
+	Styles []File
+	// Scripts are the scripts of a page.
+	Scripts []File
+	// Module is the WebAssembly module, packed with gzip or not.
+	Module File
+	// Indexes are the search indexes, one for each language.
+	Indexes []Index
+}
+
+// Index is the search index of one language.
+type Index struct {
+	File
+	// Text is the number of bytes of text it covers.
+	Text int
+}
+
+// CheckBudgets returns a fault for each file, or set of files, beyond its limit.
+func CheckBudgets(w Weights) []fault.Fault {
+	var l fault.List
+	styles := 0
+	for _, f := range w.Styles {
+		styles += packed(f.Data, 0)
+	}
+	each(w.Pages, func(f File) error {
+		if html := packed(f.Data, FirstViewLimit-styles); html+styles > FirstViewLimit {
+			l.Add(heavy(f.Path, fmt.Sprintf("first view (%d B of HTML, %d B of CSS)", html, styles), html+styles, FirstViewLimit,
+				"split the page, or move details to a linked page"))
+		}
+		return nil
+	})
+	scripts := 0
+	for _, f := range w.Scripts {
+		scripts += packed(f.Data, 0)
+	}
+	if scripts > ScriptLimit {
+		l.Add(heavy(w.Scripts[0].Path, "script", scripts, ScriptLimit, "remove code from the theme's scripts"))
+	}
+	if n := packed(w.Module.Data, ModuleLimit); n > ModuleLimit {
+		l.Add(heavy(w.Module.Path, "module", n, ModuleLimit, "look for a package that pulls in fmt, reflect or tables"))
+	}
+	for _, x := range w.Indexes {
+		limit := x.Text * IndexPercent / 100
+		if n := packed(x.Data, limit); n > limit {
+			l.Add(heavy(x.Path, fmt.Sprintf("search index of %d B of text", x.Text), n, limit, "index fewer words"))
+		}
+	}
+	return l.All()
+}
+
+func heavy(path, what string, size, limit int, hint string) fault.Fault {
+	return fault.Fault{File: path, Code: "budget", Text: fmt.Sprintf("%s is %d B after gzip, limit %d B", what, size, limit), Hint: hint}
+}
+
+// packed is the size of data after gzip. Where the raw data, or the quickest
+// level of gzip, keeps the limit already, that larger size is good enough; only
+// what exceeds it is packed at the level that servers use, so limit 0 gives the
+// true size. Data that is packed already counts as it is.
+func packed(data []byte, limit int) int {
+	const frame = 64 // more than gzip adds to data it stores unpacked, per 64 kB
+	if bytes.HasPrefix(data, []byte{0x1f, 0x8b}) {
+		return len(data)
+	}
+	if n := len(data) + frame*(1+len(data)>>16); n <= limit {
+		return n
+	}
+	if n := measure(&quick, data); n <= limit {
+		return n
+	}
+	return measure(&standard, data)
+}
+
+// Packers keep their tables from one file to the next.
+var (
+	quick    = sync.Pool{New: func() any { return newPacker(gzip.BestSpeed) }}
+	standard = sync.Pool{New: func() any { return newPacker(gzip.DefaultCompression) }}
+)
+
+func newPacker(level int) *gzip.Writer {
+	w, err := gzip.NewWriterLevel(nil, level)
+	if err != nil {
+		panic(err) // the level is a constant of the package
+	}
+	return w
+}
+
+// counter counts the bytes written to it.
+type counter int
+
+func (c *counter) Write(p []byte) (int, error) {
+	*c += counter(len(p))
+	return len(p), nil
+}
+
+func measure(pool *sync.Pool, data []byte) int {
+	w := pool.Get().(*gzip.Writer)
+	defer pool.Put(w)
+	var n counter
+	w.Reset(&n)
+	w.Write(data) // a counter takes everything
+	w.Close()
+	return int(n)
+}

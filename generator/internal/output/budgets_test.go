@@ -1,0 +1,119 @@
+package output
+
+import (
+	"bytes"
+	"compress/gzip"
+	"fmt"
+	"math/rand/v2"
+	"slices"
+	"strings"
+	"testing"
+)
+
+// noise is data that gzip cannot shrink.
+func noise(n int) []byte {
+	random := rand.New(rand.NewPCG(1, 2))
+	data := make([]byte, n)
+	for i := range data {
+		data[i] = byte(random.Uint32())
+	}
+	return data
+}
+
+// prose repeats itself, as pages do, but not too well.
+func prose(n int) []byte {
+	random := rand.New(rand.NewPCG(3, 4))
+	words := strings.Fields("form block course corner brace level plumb pour lift hose vibrator rebar window buck strap deck")
+	var b bytes.Buffer
+	for b.Len() < n {
+		b.WriteString(words[random.IntN(len(words))] + " ")
+	}
+	return b.Bytes()[:n]
+}
+
+// gzipped is an independent measurement: the whole stream is kept.
+func gzipped(data []byte, level int) []byte {
+	var b bytes.Buffer
+	w, _ := gzip.NewWriterLevel(&b, level)
+	w.Write(data)
+	w.Close()
+	return b.Bytes()
+}
+
+func TestBudgetsKept(t *testing.T) {
+	w := Weights{
+		Pages:   []File{{"en/a.html", noise(9_000)}, {"en/b.html", bytes.Repeat([]byte("wall "), 50_000)}},
+		Styles:  []File{{"assets/a.css", noise(5_000)}},
+		Scripts: []File{{"assets/a.js", noise(29_000)}},
+		Module:  File{"assets/m.wasmz", gzipped(noise(790_000), 6)},
+		Indexes: []Index{{File{"assets/en.txt", noise(24_000)}, 100_000}},
+	}
+	if faults := CheckBudgets(w); faults != nil {
+		t.Errorf("got %v", faults)
+	}
+	if faults := CheckBudgets(Weights{}); faults != nil {
+		t.Errorf("nothing weighs something: %v", faults)
+	}
+}
+
+func TestBudgetsExceeded(t *testing.T) {
+	size := func(data []byte) int { return len(gzipped(data, gzip.DefaultCompression)) }
+	page, style, script, module, index := noise(10_000), noise(5_000), noise(15_500), noise(801_000), noise(26_000)
+	got := CheckBudgets(Weights{
+		Pages:   []File{{"en/a.html", page}, {"en/small.html", []byte("small")}},
+		Styles:  []File{{"assets/a.css", style}},
+		Scripts: []File{{"assets/a.js", script}, {"assets/b.js", script}},
+		Module:  File{"assets/m.wasm", module},
+		Indexes: []Index{{File{"assets/en.txt", index}, 100_000}, {File{"assets/es.txt", noise(10)}, 10_000}},
+	})
+	var lines []string
+	for _, f := range got {
+		lines = append(lines, f.Error())
+		if f.Hint == "" || f.Code != "budget" {
+			t.Errorf("incomplete fault %+v", f)
+		}
+	}
+	want := []string{
+		fmt.Sprintf("assets/a.js: error: script is %d B after gzip, limit 30000 B", 2*size(script)),
+		fmt.Sprintf("assets/en.txt: error: search index of 100000 B of text is %d B after gzip, limit 25000 B", size(index)),
+		fmt.Sprintf("assets/m.wasm: error: module is %d B after gzip, limit 800000 B", size(module)),
+		fmt.Sprintf("en/a.html: error: first view (%d B of HTML, %d B of CSS) is %d B after gzip, limit 14600 B", size(page), size(style), size(page)+size(style)),
+	}
+	if !slices.Equal(lines, want) {
+		t.Errorf("got\n%s\nwant\n%s", strings.Join(lines, "\n"), strings.Join(want, "\n"))
+	}
+}
+
+// What the quickest level cannot bring to the limit, but the servers' level
+// can, is within the budget; one byte less and it is not.
+func TestPackedDecidesAtTheStandardLevel(t *testing.T) {
+	data := prose(60_000)
+	fast, true6 := len(gzipped(data, gzip.BestSpeed)), len(gzipped(data, gzip.DefaultCompression))
+	if fast <= true6 {
+		t.Fatalf("the sample is no use: %d B fast, %d B standard", fast, true6)
+	}
+	for limit, want := range map[int]int{true6: true6, true6 - 1: true6, fast - 1: true6, fast: fast, 0: true6} {
+		if got := packed(data, limit); got != want {
+			t.Errorf("limit %d: packed gives %d, want %d", limit, got, want)
+		}
+	}
+	if got := packed(gzipped(data, 6), 0); got != true6 {
+		t.Errorf("packed data counts %d, want %d", got, true6)
+	}
+	// Stored data must never be taken for smaller than gzip would store it.
+	for _, n := range []int{0, 1, 65_535, 65_536, 300_000} {
+		if raw, stored := packed(noise(n), 1<<30), len(gzipped(noise(n), gzip.NoCompression)); raw < stored {
+			t.Errorf("%d B of noise count %d, gzip stores %d", n, raw, stored)
+		}
+	}
+}
+
+func BenchmarkBudgetsOfThousandPages(b *testing.B) {
+	var w Weights
+	for i := range 1000 {
+		w.Pages = append(w.Pages, File{fmt.Sprint(i), prose(40_000)})
+	}
+	for b.Loop() {
+		CheckBudgets(w)
+	}
+}

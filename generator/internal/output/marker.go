@@ -1,0 +1,126 @@
+package output
+
+import (
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+
+	"coursebook/generator/internal/fault"
+)
+
+// markerName is the file in the target that says it is ours to replace.
+const markerName = ".coursebook"
+
+// markerHead is the marker's first line.
+const markerHead = "coursebook release 1"
+
+// litter are files that file managers leave in any folder they show.
+var litter = []string{".DS_Store", "Thumbs.db", "desktop.ini"}
+
+// marker is what the marker file says.
+type marker struct {
+	// Release is the name given to Publish.
+	Release string
+	// Time is the modification time of the files that are new in this release,
+	// in seconds since 1970; each release of a target has a later one.
+	Time int64
+	// Paths are the release's files, sorted.
+	Paths []string
+
+	there bool        // the target exists
+	mode  fs.FileMode // the target's permissions
+}
+
+// String is the marker as a file.
+func (m marker) String() string {
+	return fmt.Sprintf("%s\n%s\n%d\n%s\n", markerHead, m.Release, m.Time, strings.Join(m.Paths, "\n"))
+}
+
+// parseMarker reads a marker file.
+func parseMarker(data string) (marker, bool) {
+	lines := strings.Split(strings.TrimSuffix(data, "\n"), "\n")
+	if len(lines) < 3 || lines[0] != markerHead || lines[1] == "" {
+		return marker{}, false
+	}
+	when, err := strconv.ParseInt(lines[2], 10, 64)
+	paths := slices.DeleteFunc(lines[3:], func(p string) bool { return p == "" })
+	return marker{Release: lines[1], Time: when, Paths: paths}, err == nil
+}
+
+// inspect looks at the target and refuses one that is not ours, or that holds
+// anything we did not put there: publishing would delete it.
+func (s *site) inspect() (marker, error) {
+	refuse := func(text, hint string) (marker, error) {
+		return marker{}, fault.Fault{File: filepath.ToSlash(s.target), Code: "target", Text: text, Hint: hint}
+	}
+	info, err := os.Lstat(s.target)
+	switch {
+	case os.IsNotExist(err):
+		return marker{}, nil
+	case err != nil:
+		return marker{}, trouble(s.target, "cannot look at the target", err)
+	case info.Mode()&fs.ModeSymlink != 0:
+		return refuse("target is a symbolic link", "name the folder it leads to")
+	case !info.IsDir():
+		return refuse("target is a file, not a folder", "name another folder, or remove the file")
+	}
+	entries, err := os.ReadDir(s.target)
+	if err != nil {
+		return marker{}, trouble(s.target, "cannot look into the target", err)
+	}
+	if len(entries) == 0 {
+		return marker{there: true, mode: info.Mode().Perm()}, nil
+	}
+	data, err := os.ReadFile(filepath.Join(s.target, markerName))
+	m, ok := parseMarker(string(data))
+	if err != nil || !ok {
+		return refuse("target is not empty and was not written by coursebook", "name another folder, or empty this one yourself")
+	}
+	stranger, err := s.stranger(m)
+	switch {
+	case err != nil:
+		return marker{}, trouble(s.target, "cannot look into the target", err)
+	case stranger != "":
+		return refuse(fmt.Sprintf("target holds %q, which coursebook did not write and would delete", stranger), "move it out of the target")
+	}
+	m.there, m.mode = true, info.Mode().Perm()
+	return m, nil
+}
+
+// stranger finds a file in the target that the marker does not list.
+func (s *site) stranger(m marker) (found string, err error) {
+	ours := make(map[string]bool, len(m.Paths)+1)
+	ours[markerName] = true
+	for _, p := range m.Paths {
+		ours[p] = true
+	}
+	err = filepath.WalkDir(s.target, func(path string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		rel, err := filepath.Rel(s.target, path)
+		if rel = filepath.ToSlash(rel); err == nil && !ours[rel] && !slices.Contains(litter, d.Name()) {
+			found = rel
+			return filepath.SkipAll
+		}
+		return err
+	})
+	return found, err
+}
+
+// holds reports whether the target has exactly these files, byte for byte.
+func (m marker) holds(target string, files []File) bool {
+	if !m.there || !slices.Equal(m.Paths, paths(files)) {
+		return false
+	}
+	for _, f := range files {
+		if !same(filepath.Join(target, filepath.FromSlash(f.Path)), f.Data) {
+			return false
+		}
+	}
+	return true
+}

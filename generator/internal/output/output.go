@@ -1,0 +1,194 @@
+// Package output publishes a whole site into a folder in one step, and holds
+// the table of size budgets.
+//
+// The guarantee: whatever the moment of a kill or a power cut, after the next
+// start (Publish or Recover) the target holds exactly the old or exactly the
+// new release. On Linux the target is whole even before that start, because the
+// two folders are exchanged by one system call; where that call is missing or
+// refused, a journal beside the target says how to finish.
+package output
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/hex"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"time"
+
+	"coursebook/generator/internal/fault"
+)
+
+// File is one file of a site.
+type File struct {
+	// Path is a slash path below the target.
+	Path string
+	// Data is the content.
+	Data []byte
+}
+
+// Release names a set of files: the SHA-256 over their paths and contents in
+// hexadecimal, whatever their order.
+func Release(files []File) string {
+	sorted := slices.SortedFunc(slices.Values(files), func(a, b File) int { return strings.Compare(a.Path, b.Path) })
+	h := sha256.New()
+	for _, f := range sorted {
+		sum := sha256.Sum256(f.Data)
+		fmt.Fprintf(h, "%x %s\n", sum, f.Path)
+	}
+	return hex.EncodeToString(h.Sum(nil))
+}
+
+// Publish makes target hold exactly the given files. The release goes into the
+// marker; a target that holds this release unharmed is left alone.
+//
+// Errors are fault.Fault values with a hint. The target is untouched after an
+// error, except when removing the replaced release fails after the exchange.
+func Publish(target string, files []File, release string) error {
+	if err := checkFiles(files); err != nil {
+		return err
+	}
+	if release == "" || strings.ContainsAny(release, "\r\n") {
+		return fault.Fault{File: target, Code: "release", Text: fmt.Sprintf("release %q is not one word", release), Hint: "use the hash of all files"}
+	}
+	s, unlock, err := open(target, true)
+	if err != nil {
+		return err
+	}
+	defer unlock()
+	if err := s.recover(); err != nil {
+		return err
+	}
+	old, err := s.inspect()
+	if err != nil {
+		return err
+	}
+	if old.Release == release && old.holds(s.target, files) {
+		return nil
+	}
+	next := marker{Release: release, Time: max(time.Now().Unix(), old.Time+1), Paths: paths(files)}
+	if err := s.build(files, old, next); err != nil {
+		os.RemoveAll(s.stage)
+		return trouble(s.target, "cannot write the new release", err)
+	}
+	return s.swap(old.there)
+}
+
+// Recover finishes or undoes a publication that was killed, and removes what it
+// left beside the target. It writes nothing when there is nothing to do, and
+// refuses while another build is at work on the target.
+func Recover(target string) error {
+	s, unlock, err := open(target, false)
+	if err != nil || s == nil {
+		return err
+	}
+	defer unlock()
+	return s.recover()
+}
+
+// site holds the names of a target and of what stands beside it while a release
+// is published. All lie in one folder, thus on one disk.
+type site struct {
+	target, parent              string
+	lock, stage, retired, notes string
+}
+
+// open finds the target's names and takes the lock. Without create, a missing
+// parent folder gives nil.
+func open(target string, create bool) (*site, func(), error) {
+	full, err := filepath.Abs(target)
+	if err != nil {
+		return nil, nil, trouble(target, "cannot find the target folder", err)
+	}
+	parent, base := filepath.Split(full)
+	if base == "" || target == "" {
+		return nil, nil, fault.Fault{File: target, Code: "target", Text: fmt.Sprintf("%q cannot be a target folder", target),
+			Hint: "name a folder of its own for the site"}
+	}
+	parent = filepath.Clean(parent)
+	beside := func(what string) string { return filepath.Join(parent, "."+base+".coursebook-"+what) }
+	s := &site{target: full, parent: parent,
+		lock: beside("lock"), stage: beside("stage"), retired: beside("old"), notes: beside("journal")}
+	if _, err := os.Stat(parent); os.IsNotExist(err) {
+		if !create {
+			return nil, nil, nil
+		}
+		if err := os.MkdirAll(parent, 0o755); err != nil {
+			return nil, nil, trouble(parent, "cannot make the folder for the target", err)
+		}
+	}
+	unlock, err := lock(s.lock)
+	if err != nil {
+		return nil, nil, trouble(s.target, "cannot lock the target", err)
+	}
+	return s, unlock, nil
+}
+
+// trouble wraps an error of the operating system for the author.
+func trouble(file, text string, err error) error {
+	if f, ok := err.(fault.Fault); ok {
+		return f
+	}
+	return fault.Fault{File: filepath.ToSlash(file), Code: "output", Text: text + ": " + err.Error(),
+		Hint: "check the folder's permissions and the free space, or choose another folder"}
+}
+
+// errBusy refuses a target that another process is writing.
+func errBusy(lock string) error {
+	return fault.Fault{File: filepath.ToSlash(lock), Code: "busy", Text: "another build is writing this target",
+		Hint: "wait until it is done"}
+}
+
+// checkFiles refuses paths that leave the target, that clash with each other on
+// any disk, or with the marker.
+func checkFiles(files []File) error {
+	seen := make(map[string]string, len(files)) // lower-case path or folder to the file that needs it
+	refuse := func(path, text, hint string) error {
+		return fault.Fault{File: path, Code: "output-path", Text: text, Hint: hint}
+	}
+	for _, f := range files {
+		switch {
+		case !fs.ValidPath(f.Path) || f.Path == "." || !filepath.IsLocal(filepath.FromSlash(f.Path)) || strings.ContainsAny(f.Path, "\\:\x00\r\n"):
+			return refuse(f.Path, fmt.Sprintf("path %q leaves the target folder or is no plain path", f.Path), "use names parted by /, without .. and without a leading /")
+		case f.Path == markerName || strings.HasPrefix(f.Path, markerName+"/"):
+			return refuse(f.Path, "name is kept for the marker of the target", "rename the file")
+		}
+		lower := strings.ToLower(f.Path)
+		if first, taken := seen[lower]; taken {
+			return refuse(f.Path, fmt.Sprintf("clashes with %q", first), "rename one of the two")
+		}
+		seen[lower] = f.Path
+	}
+	for _, f := range files {
+		lower := strings.ToLower(f.Path)
+		for i := strings.LastIndexByte(lower, '/'); i > 0; i = strings.LastIndexByte(lower[:i], '/') {
+			if first, taken := seen[lower[:i]]; taken {
+				return refuse(f.Path, fmt.Sprintf("needs a folder where the file %q stands", first), "rename one of the two")
+			}
+		}
+	}
+	return nil
+}
+
+func paths(files []File) []string {
+	out := make([]string, len(files))
+	for i, f := range files {
+		out[i] = f.Path
+	}
+	slices.Sort(out)
+	return out
+}
+
+// same reports a file on disk with exactly these bytes.
+func same(path string, data []byte) bool {
+	info, err := os.Lstat(path)
+	if err != nil || !info.Mode().IsRegular() || info.Size() != int64(len(data)) {
+		return false
+	}
+	disk, err := os.ReadFile(path)
+	return err == nil && bytes.Equal(disk, data)
+}

@@ -1,0 +1,90 @@
+package reading
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// abbreviations end with a point that ends no sentence.
+var abbreviations = map[string]bool{
+	"e.g": true, "i.e": true, "approx": true, "no": true, "nos": true, "p": true, "pp": true, "vs": true, "fig": true, "eq": true, "ed": true,
+	"sec": true, "min": true, "max": true, "dia": true, "u.s": true, "aprox": true, "núm": true, "pág": true, "ej": true, "máx": true, "mín": true, "pulg": true,
+}
+
+// Sentences splits a block of text. A sentence ends at a point, question or
+// exclamation mark that a space and a capital follow, or the block's end.
+func Sentences(block string) []string {
+	var all []string
+	start := 0
+	for i := 0; i < len(block); i++ {
+		if strings.IndexByte(".!?", block[i]) < 0 || !endsHere(block, start, i) {
+			continue
+		}
+		all = appendText(all, block[start:i+1])
+		start = i + 1
+	}
+	return appendText(all, block[start:])
+}
+
+func appendText(all []string, s string) []string {
+	if s = strings.TrimSpace(s); s != "" {
+		return append(all, s)
+	}
+	return all
+}
+
+// endsHere tells whether the mark at i ends the sentence begun at start.
+func endsHere(s string, start, i int) bool {
+	rest := strings.TrimLeft(s[i+1:], `"'”’»)`)
+	after := strings.TrimLeft(rest, " \n")
+	if after == "" {
+		return true
+	}
+	if len(after) == len(rest) {
+		return false
+	}
+	after = strings.TrimLeft(after, `"'“‘«(¿¡`)
+	r, _ := utf8.DecodeRuneInString(after)
+	if !unicode.IsUpper(r) && !unicode.IsDigit(r) {
+		return false
+	}
+	if s[i] != '.' {
+		return true
+	}
+	from := strings.LastIndexAny(s[start:i], " (\n") + 1 + start
+	return !abbreviations[strings.ToLower(s[from:i])]
+}
+
+// Words counts the words of a sentence; a number is one.
+func Words(sentence string) int {
+	n := 0
+	for _, w := range strings.Fields(sentence) {
+		if strings.ContainsFunc(w, func(r rune) bool { return unicode.IsLetter(r) || unicode.IsDigit(r) }) {
+			n++
+		}
+	}
+	return n
+}
+
+// plainWords are a sentence's words for a grade, in lower case: without
+// numbers and without names, which are words that open with a capital
+// anywhere but at the sentence's start. Parts of a compound count apart.
+func plainWords(sentence string) []string {
+	var words []string
+	first := true
+	for _, w := range strings.FieldsFunc(sentence, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '\'' && r != '’' }) {
+		w = strings.Trim(w, "'’")
+		if w == "" {
+			continue
+		}
+		r, _ := utf8.DecodeRuneInString(w)
+		named := unicode.IsUpper(r) && !first
+		first = false
+		if named || strings.ContainsFunc(w, unicode.IsDigit) {
+			continue
+		}
+		words = append(words, strings.ToLower(w))
+	}
+	return words
+}

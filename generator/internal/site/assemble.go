@@ -1,0 +1,252 @@
+package site
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+
+	"coursebook/calculators/quantity"
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/source"
+)
+
+// assembler holds what only the making of a site needs.
+type assembler struct {
+	site     *Site
+	faults   *fault.List
+	files    map[string]source.File
+	pictures map[string]bool // name inside pictures: used
+	outbound map[string]bool
+	guesses  int // hints with a near name given so far
+}
+
+const pictureFolder = "pictures/"
+
+func (a *assembler) readFiles(files []source.File) {
+	for _, f := range files {
+		a.files[f.Path] = f
+		if f.Kind == source.Picture {
+			a.pictures[strings.TrimPrefix(f.Path, pictureFolder)] = false
+		}
+	}
+}
+
+// at reports a fault with the source line.
+func (a *assembler) at(s fault.Severity, file string, line, col int, code, hint, format string, args ...any) {
+	a.faults.Add(fault.Fault{Severity: s, File: file, Line: line, Col: col, Code: code, Hint: hint,
+		Text: fmt.Sprintf(format, args...), Source: fault.Line(a.files[file].Data, line)})
+}
+
+// atKey reports a fault at a key of the page's header.
+func (a *assembler) atKey(s fault.Severity, p *Page, name, code, hint, format string, args ...any) {
+	line := p.Header.Lines[name]
+	col := 1
+	if line == 0 {
+		line, col = 1, 0
+	}
+	a.at(s, p.File, line, col, code, hint, format, args...)
+}
+
+// mostGuesses bounds the search for near names, which compares a slip with
+// every name: beyond so many slips it is not spelling that is wrong.
+const mostGuesses = 50
+
+// guess is a hint that names the nearest known name, or says what to do.
+func (a *assembler) guess(word string, known []string, otherwise string) string {
+	if a.guesses < mostGuesses {
+		a.guesses++
+		if near, ok := fault.Nearest(word, known); ok {
+			return "did you mean " + near + "?"
+		}
+	}
+	return otherwise
+}
+
+// languages makes the languages with their stages and roles.
+func (a *assembler) languages() {
+	m := a.site.Manual
+	for _, l := range m.Languages {
+		in := func(texts map[string]string) string { return cmp.Or(texts[l.Code], texts[m.Languages[0].Code]) }
+		lang := &Language{Code: l.Code, Name: l.Name, Title: in(m.Title), Subtitle: in(m.Subtitle)}
+		if l.Decimal == "comma" {
+			lang.Mark = quantity.Comma
+		}
+		for _, s := range m.Stages {
+			lang.Stages = append(lang.Stages, &Stage{ID: s.ID, Title: in(s.Title), Hint: in(s.Hint)})
+		}
+		for _, r := range m.Roles {
+			lang.Roles = append(lang.Roles, Role{ID: r.ID, Title: in(r.Title)})
+		}
+		a.site.Languages = append(a.site.Languages, lang)
+	}
+}
+
+func (a *assembler) language(code string) *Language {
+	for _, l := range a.site.Languages {
+		if l.Code == code {
+			return l
+		}
+	}
+	return nil
+}
+
+// place puts every page into its language.
+func (a *assembler) place(pages []*page.Page) {
+	lost := map[string]bool{}
+	for i, p := range pages {
+		lang := a.language(p.Lang)
+		if lang == nil {
+			if !lost[p.Lang] {
+				lost[p.Lang] = true
+				a.at(fault.Error, p.File, 0, 0, "language-unknown", "add the language to manual.yaml, or remove the folder", "folder %q is none of the manual's languages", p.Lang)
+			}
+			continue
+		}
+		q := &Page{Page: p, Index: i, Language: lang}
+		a.site.pages[key{p.Lang, p.Slug}] = q
+		a.site.Pages = append(a.site.Pages, q)
+		a.kind(lang, q)
+	}
+	for i, lang := range a.site.Languages {
+		a.standIn(lang, i == 0)
+	}
+	for _, p := range a.site.Pages {
+		p.Path = a.site.path(p)
+	}
+}
+
+// kind notes the pages that a language has only one of.
+func (a *assembler) kind(lang *Language, p *Page) {
+	var slot *Entry
+	switch p.Header.Kind {
+	case page.Home:
+		slot = &lang.Home
+	case page.Glossary:
+		slot = &lang.Glossary
+	case page.Cautions:
+		slot = &lang.Cautions
+	default:
+		if p.Slug == "index" {
+			a.atKey(fault.Error, p, "kind", "slug-kept", "write kind: home, or rename the page", "name index is kept for the home page")
+		}
+		return
+	}
+	if slot.Page != nil {
+		a.atKey(fault.Error, p, "kind", "kind-twice", "give one of the two another kind", "%s is a %s page too", slot.Page.File, p.Header.Kind)
+		return
+	}
+	slot.Page = p
+}
+
+// standIn lends a language the default's pages that it lacks. A glossary is
+// lent for its page only: its terms are words of another language.
+func (a *assembler) standIn(lang *Language, isDefault bool) {
+	if lang.Glossary.Page != nil {
+		lang.Terms = page.NewVocabulary(lang.Glossary.Page.Terms)
+	}
+	if isDefault {
+		if lang.Home.Page == nil {
+			a.at(fault.Error, "manual.yaml", 0, 0, "home-missing", "add a page with kind: home to the folder "+lang.Code, "no home page in %s", lang.Code)
+		}
+		return
+	}
+	first := a.site.Languages[0]
+	for _, pair := range []struct{ own, other *Entry }{{&lang.Home, &first.Home}, {&lang.Glossary, &first.Glossary}, {&lang.Cautions, &first.Cautions}} {
+		if pair.own.Page == nil && pair.other.Page != nil {
+			*pair.own = Entry{Page: pair.other.Page, Fallback: true}
+		}
+	}
+}
+
+// order sorts every language's pages into the day.
+func (a *assembler) order() {
+	rank := map[string]int{}
+	for i, s := range a.site.Manual.Stages {
+		rank[s.ID] = i
+	}
+	for i, lang := range a.site.Languages {
+		entries := a.entries(lang, i == 0)
+		slices.SortFunc(entries, func(x, y Entry) int { return compareInDay(rank, x.Page, y.Page) })
+		a.line(lang, rank, entries)
+		lang.All = slices.Clone(entries)
+		slices.SortFunc(lang.All, compareTitles)
+		slices.SortFunc(lang.Loose, compareTitles)
+	}
+	byCode := map[string]int{}
+	for i, l := range a.site.Languages {
+		byCode[l.Code] = i
+	}
+	slices.SortFunc(a.site.Pages, func(x, y *Page) int {
+		return cmp.Or(cmp.Compare(byCode[x.Lang], byCode[y.Lang]), compareInDay(rank, x, y))
+	})
+}
+
+// entries lists a language's pages but the home page, with the default's for
+// those it lacks.
+func (a *assembler) entries(lang *Language, isDefault bool) (all []Entry) {
+	for _, p := range a.site.Pages {
+		switch {
+		case p.Header.Kind == page.Home:
+		case p.Language == lang:
+			all = append(all, Entry{Page: p})
+		case !isDefault && p.Language == a.site.Languages[0] && a.site.pages[key{lang.Code, p.Slug}] == nil:
+			all = append(all, Entry{Page: p, Fallback: true})
+		}
+	}
+	return all
+}
+
+// line hangs the sorted pages on their stages and ties each to its neighbours.
+func (a *assembler) line(lang *Language, rank map[string]int, entries []Entry) {
+	var last Entry
+	for _, e := range entries {
+		at, ok := rank[e.Page.Header.Stage]
+		if !ok {
+			lang.Loose = append(lang.Loose, e)
+			continue
+		}
+		stage := lang.Stages[at]
+		stage.Pages = append(stage.Pages, e)
+		if !e.Fallback {
+			e.Page.Stage = stage
+			e.Page.Previous = last
+		}
+		if last.Page != nil && !last.Fallback {
+			last.Page.Next = e
+		}
+		last = e
+	}
+}
+
+// compareInDay orders by stage, then by the header's order, then by title.
+func compareInDay(rank map[string]int, x, y *Page) int {
+	return cmp.Or(cmp.Compare(rankOf(rank, x), rankOf(rank, y)), cmp.Compare(x.Header.Order, y.Header.Order),
+		strings.Compare(x.Header.Title, y.Header.Title), strings.Compare(x.Slug, y.Slug))
+}
+
+func rankOf(rank map[string]int, p *Page) int {
+	if at, ok := rank[p.Header.Stage]; ok {
+		return at
+	}
+	return len(rank)
+}
+
+func compareTitles(x, y Entry) int {
+	return cmp.Or(strings.Compare(sortKey(x.Page.Header.Title), sortKey(y.Page.Header.Title)), strings.Compare(x.Page.Slug, y.Page.Slug))
+}
+
+// accents folds the letters of Spanish and its neighbours for sorting.
+var accents = strings.NewReplacer("á", "a", "é", "e", "í", "i", "ó", "o", "ú", "u", "ü", "u", "ñ", "n~", "à", "a", "â", "a", "ç", "c", "è", "e", "ê", "e", "ë", "e", "ö", "o", "ä", "a", "¿", "", "¡", "")
+
+func sortKey(title string) string { return accents.Replace(strings.ToLower(title)) }
+
+func sortedKeys(set map[string]bool) []string {
+	all := make([]string, 0, len(set))
+	for k := range set {
+		all = append(all, k)
+	}
+	slices.Sort(all)
+	return all
+}

@@ -1,0 +1,127 @@
+package site
+
+import (
+	"strings"
+
+	"coursebook/generator/internal/fault"
+)
+
+// header checks what a page's header names.
+func (a *assembler) header(p *Page) {
+	h := p.Header
+	m := a.site.Manual
+	if h.Stage != "" && p.Stage == nil && p.Language.Home.Page != p {
+		ids := make([]string, len(m.Stages))
+		for i, s := range m.Stages {
+			ids[i] = s.ID
+		}
+		a.atKey(fault.Error, p, "stage", "stage-unknown", a.guess(h.Stage, ids, "use one of: "+strings.Join(ids, ", ")), "unknown stage %q", h.Stage)
+	}
+	for _, role := range h.Roles {
+		if !a.hasRole(role) {
+			ids := make([]string, len(m.Roles))
+			for i, r := range m.Roles {
+				ids[i] = r.ID
+			}
+			a.atKey(fault.Error, p, "roles", "role-unknown", a.guess(role, ids, "use one of: "+strings.Join(ids, ", ")), "unknown role %q", role)
+		}
+	}
+	for _, slug := range h.Next {
+		e, ok := a.site.In(p.Language, slug)
+		switch {
+		case !ok:
+			a.atKey(fault.Error, p, "next", "next-unknown", a.guess(slug, a.slugs(p.Language), "name a page's file without .md"), "no page %q", slug)
+		case e.Page == p:
+			a.atKey(fault.Error, p, "next", "next-self", "remove it", "page names itself as the next")
+		default:
+			p.After = append(p.After, e)
+		}
+	}
+	if h.Summary == "" && h.Title != "" { // without a title the header could not be read
+		a.atKey(fault.Warning, p, "title", "summary-missing", "add the line summary: what the page is for, in one sentence", "page has no summary")
+	}
+}
+
+func (a *assembler) hasRole(id string) bool {
+	for _, r := range a.site.Manual.Roles {
+		if r.ID == id {
+			return true
+		}
+	}
+	return false
+}
+
+// slugs are the pages that a link in a language can reach.
+func (a *assembler) slugs(lang *Language) []string {
+	all := make([]string, 0, len(lang.All)+1)
+	for _, e := range lang.All {
+		all = append(all, e.Page.Slug)
+	}
+	if lang.Home.Page != nil {
+		all = append(all, lang.Home.Page.Slug)
+	}
+	return all
+}
+
+// twins ties a page to itself in the other languages, and holds it against
+// the default's.
+func (a *assembler) twins(p *Page) {
+	first := a.site.Languages[0]
+	for _, l := range a.site.Languages {
+		if l == p.Language {
+			continue
+		}
+		twin := a.site.pages[key{l.Code, p.Slug}]
+		if twin != nil {
+			p.Twins = append(p.Twins, twin)
+			if l == first {
+				a.sameAs(p, twin)
+			}
+			continue
+		}
+		if p.Language == first {
+			a.at(fault.Warning, p.File, 0, 0, "twin-missing", "add "+l.Code+"/"+p.Slug+".md; until then this page stands in", "page has no twin in %s", l.Name)
+		} else if l == first {
+			a.at(fault.Warning, p.File, 0, 0, "twin-missing", "add "+l.Code+"/"+p.Slug+".md, or rename this page as its twin", "page has no twin in the first language, %s", l.Name)
+		}
+	}
+}
+
+// sameAs holds a page against its twin in the default language.
+func (a *assembler) sameAs(p, twin *Page) {
+	h, o := p.Header, twin.Header
+	switch {
+	case h.Kind != o.Kind:
+		a.atKey(fault.Error, p, "kind", "twin-differs", "give both the same kind", "kind is %s, but %s in %s", h.Kind, o.Kind, twin.File)
+	case h.Stage != o.Stage:
+		a.atKey(fault.Error, p, "stage", "twin-differs", "give both the same stage", "stage is %q, but %q in %s", h.Stage, o.Stage, twin.File)
+	case h.Order != o.Order:
+		a.atKey(fault.Warning, p, "order", "twin-differs", "give both the same order", "order is %d, but %d in %s", h.Order, o.Order, twin.File)
+	case len(p.Steps) != len(twin.Steps):
+		a.atKey(fault.Warning, p, "title", "twin-differs", "translate every step", "page has %d steps, but %s has %d", len(p.Steps), twin.File, len(twin.Steps))
+	case holds(p) != holds(twin):
+		a.atKey(fault.Error, p, "title", "twin-differs", "mark the same hold points in both", "page has %d hold points, but %s has %d", holds(p), twin.File, holds(twin))
+	case len(p.Cautions) != len(twin.Cautions):
+		a.atKey(fault.Error, p, "title", "twin-differs", "translate every caution", "page has %d cautions, but %s has %d", len(p.Cautions), twin.File, len(twin.Cautions))
+	case h.Revised < o.Revised:
+		a.atKey(fault.Warning, p, "revised", "twin-older", "bring the page up to date and set its date", "page was revised before %s", twin.File)
+	}
+}
+
+func holds(p *Page) int {
+	n := 0
+	for _, s := range p.Steps {
+		if s.Hold {
+			n++
+		}
+	}
+	return n
+}
+
+// missing reports what manual.yaml names and the folder lacks.
+func (a *assembler) missing() {
+	m := a.site.Manual
+	if _, ok := a.files[m.Synonyms]; m.Synonyms != "" && !ok {
+		a.at(fault.Error, "manual.yaml", m.Lines["synonyms"], 1, "file-missing", "add the file, or remove the line", "no file %q", m.Synonyms)
+	}
+}

@@ -1,0 +1,148 @@
+package site
+
+import (
+	"net/url"
+	"strings"
+
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/page"
+)
+
+// linked is where a link of a page leads.
+type linked struct {
+	page       *Page // a page
+	anchor     string
+	calculator string // a calculator
+	outbound   string // an address
+	fallback   bool
+}
+
+// linksOf resolves a page's links.
+func (a *assembler) linksOf(p *Page) {
+	p.links = make([]linked, len(p.Links))
+	for i, l := range p.Links {
+		p.links[i] = a.resolve(p, l)
+	}
+}
+
+func (a *assembler) resolve(p *Page, l page.Link) linked {
+	fail := func(code, hint, format string, args ...any) linked {
+		a.at(fault.Error, p.File, l.Line, l.Col, code, hint, format, args...)
+		return linked{}
+	}
+	switch {
+	case l.Target == "": // said when the page was read
+		return linked{}
+	case strings.HasPrefix(l.Target, "https:"):
+		if !isAddress(l.Target) {
+			return fail("link-address", "write https://, the host and the path", "%q is no web address", l.Target)
+		}
+		a.outbound[l.Target] = true
+		return linked{outbound: l.Target}
+	case strings.HasPrefix(l.Target, "calc:"):
+		id := strings.TrimPrefix(l.Target, "calc:")
+		if a.site.byID[id] == nil {
+			return fail("link-calculator", a.guess(id, a.calculatorIDs(), "use one of: "+strings.Join(a.calculatorIDs(), ", ")), "no calculator %q", id)
+		}
+		return linked{calculator: id}
+	}
+	file, anchor, hasAnchor := strings.Cut(l.Target, "#")
+	if plain, err := url.PathUnescape(anchor); err == nil {
+		anchor = plain // gr%C3%B6%C3%9Fe is größe
+	}
+	to := Entry{Page: p}
+	if file != "" {
+		slug, ok := strings.CutSuffix(file, ".md")
+		if !ok {
+			return fail("link-file", "write "+bare(file)+".md", "link %q names no page", l.Target)
+		}
+		if to, ok = a.site.In(p.Language, slug); !ok {
+			return fail("link-dead", a.guess(file, a.fileNames(p.Language), "name the file of a page: slug.md"), "no page %q", file)
+		}
+	}
+	if hasAnchor && !to.Page.has(anchor) {
+		return fail("link-anchor", a.guess(anchor, to.Page.anchors(), "name a heading in lower case with hyphens"), "no heading %q in %s", anchor, to.Page.File)
+	}
+	return linked{page: to.Page, anchor: anchor, fallback: to.Fallback}
+}
+
+// fileNames are what a link in a language can name.
+func (a *assembler) fileNames(lang *Language) []string {
+	names := a.slugs(lang)
+	for i := range names {
+		names[i] += ".md"
+	}
+	return names
+}
+
+// isAddress tells whether an https address has a host and no password.
+func isAddress(s string) bool {
+	rest, ok := strings.CutPrefix(s, "https://")
+	host, _, _ := strings.Cut(rest, "/")
+	return ok && host != "" && !strings.ContainsAny(host, "@ ") && !strings.ContainsAny(s, " <>\"")
+}
+
+// bare is a file's name without what follows the first point.
+func bare(file string) string {
+	name, _, _ := strings.Cut(file, ".")
+	if name == "" {
+		return "slug"
+	}
+	return name
+}
+
+func (a *assembler) calculatorIDs() []string {
+	ids := make([]string, len(a.site.Calculators))
+	for i, c := range a.site.Calculators {
+		ids[i] = c.ID
+	}
+	return ids
+}
+
+// has tells whether a page declares an id.
+func (p *Page) has(id string) bool {
+	if p.ids == nil {
+		p.ids = map[string]bool{}
+		for _, id := range p.anchors() {
+			p.ids[id] = true
+		}
+	}
+	return p.ids[id]
+}
+
+// anchors are the ids of a page: headings, steps and terms.
+func (p *Page) anchors() []string {
+	var all []string
+	for _, h := range p.Headings {
+		all = append(all, h.ID)
+	}
+	for _, s := range p.Steps {
+		all = append(all, s.ID)
+	}
+	for _, t := range p.Terms {
+		all = append(all, t.ID)
+	}
+	return all
+}
+
+// picturesOf checks that a page's pictures are there.
+func (a *assembler) picturesOf(p *Page) {
+	for _, pic := range p.Pictures {
+		if _, ok := a.pictures[pic.File]; !ok {
+			names := sortedKeys(a.pictures)
+			a.at(fault.Error, p.File, pic.Line, pic.Col, "picture-missing", a.guess(pic.File, names, "put the picture in the folder pictures"), "no picture %q", pic.File)
+			continue
+		}
+		a.pictures[pic.File] = true
+	}
+}
+
+// unused warns of pictures that no page shows: they would be published and
+// saved on every phone for nothing.
+func (a *assembler) unused() {
+	for _, name := range sortedKeys(a.pictures) {
+		if !a.pictures[name] {
+			a.at(fault.Warning, pictureFolder+name, 0, 0, "picture-unused", "show it on a page, or remove it", "no page shows this picture")
+		}
+	}
+}

@@ -1,0 +1,100 @@
+package site
+
+import (
+	"strings"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/quantity"
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/page"
+)
+
+// placesOf checks what a page's blocks place.
+func (a *assembler) placesOf(p *Page) {
+	for i := range p.Places {
+		pl := &p.Places[i]
+		if pl.Calculator == "" {
+			continue
+		}
+		c := a.site.byID[pl.Calculator]
+		if c == nil {
+			key := "id"
+			if pl.Kind != page.Calculator {
+				key = "calculator"
+			}
+			a.at(fault.Error, p.File, pl.Lines[key], 0, "calculator-unknown",
+				a.guess(pl.Calculator, a.calculatorIDs(), "use one of: "+strings.Join(a.calculatorIDs(), ", ")), "no calculator %q", pl.Calculator)
+			continue
+		}
+		switch pl.Kind {
+		case page.Calculator:
+			a.inputs(p, pl, c)
+		case page.Table:
+			a.table(p, pl, c)
+		case page.Figure:
+			if c.Draw == nil {
+				a.at(fault.Error, p.File, pl.Lines["calculator"], 0, "figure-none", "show a file, or place the calculator", "calculator %q draws no figure", c.ID)
+			}
+		}
+	}
+}
+
+func (a *assembler) table(p *Page, pl *page.Place, c *calc.Calculator) {
+	ids := make([]string, len(c.Tables))
+	for i, t := range c.Tables {
+		if t.ID == pl.Table {
+			return
+		}
+		ids[i] = t.ID
+	}
+	hint := "use one of: " + strings.Join(ids, ", ")
+	if len(ids) == 0 {
+		hint = "place the calculator instead"
+	}
+	a.at(fault.Error, p.File, pl.Lines["table"], 0, "table-unknown", a.guess(pl.Table, ids, hint), "calculator %q has no table %q", c.ID, pl.Table)
+}
+
+// inputs reads a block's inputs as the form would, and runs the calculator:
+// a block must open with a result.
+func (a *assembler) inputs(p *Page, pl *page.Place, c *calc.Calculator) {
+	if len(pl.Set) == 0 {
+		return
+	}
+	style := quantity.Style{System: quantity.US, Mark: p.Language.Mark}
+	voice := calc.Voice{Style: style}
+	entries := make([]calc.Entry, len(pl.Set))
+	lines := map[string]page.Input{}
+	for i, in := range pl.Set {
+		entries[i] = calc.Entry{Path: in.Path, Text: in.Text}
+		lines[in.Path] = in
+	}
+	in, notes := calc.Read(c, entries, style)
+	if len(notes) == 0 {
+		notes = refusals(calc.Execute(c, in))
+	}
+	for _, n := range notes {
+		at, ok := lines[n.At.String()]
+		if !ok {
+			at, ok = lines[n.At.Field]
+		}
+		if !ok {
+			at = page.Input{Line: pl.Lines["set"]}
+		}
+		text := voice.Say(n.Text, n.Slots...)
+		a.at(fault.Error, p.File, at.Line, at.Col, "block-input", "see what it takes: coursebook calc "+c.ID+" -h",
+			"calculator %s: %s", c.ID, strings.TrimSuffix(text, "."))
+	}
+}
+
+// refusals are the notes that say why there is no result.
+func refusals(r calc.Result) (notes []calc.Note) {
+	if r.State == calc.OK {
+		return nil
+	}
+	for _, n := range r.Notes {
+		if n.Level == calc.Refusal {
+			notes = append(notes, n)
+		}
+	}
+	return notes
+}

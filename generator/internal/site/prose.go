@@ -1,0 +1,40 @@
+package site
+
+import (
+	"strings"
+
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/reading"
+)
+
+// prose checks how a page reads and whether its numbers have a source.
+func (a *assembler) prose(p *Page) {
+	blocks := make([]string, len(p.Prose))
+	for i, b := range p.Prose {
+		blocks[i] = b.Text
+		for _, s := range reading.Sentences(b.Text) {
+			if n := reading.Words(s); n > reading.MaxWords {
+				a.at(fault.Warning, p.File, b.Line, 0, "sentence-long", "make two of it", "sentence of %d words, more than %d: %q", n, reading.MaxWords, opening(s))
+			}
+		}
+	}
+	if p.Header.Kind != page.Glossary {
+		if s := reading.Measure(p.Lang, blocks); s.Hard {
+			a.atKey(fault.Warning, p, "title", "reading-hard", "shorten sentences, use shorter words", "%s is %.1f; the limit is %.0f", s.Formula, s.Value, s.Limit)
+		}
+	}
+	if len(p.Amounts) > 0 && len(p.Header.Sources) == 0 {
+		first := p.Amounts[0]
+		a.at(fault.Warning, p.File, first.Line, 0, "unsourced", "add sources: to the header, or sources: [common practice]", "numbers without a source: %d, the first is %q", len(p.Amounts), first.Text)
+	}
+}
+
+// opening is a sentence's first words, enough to find it.
+func opening(s string) string {
+	words := strings.Fields(s)
+	if len(words) > 5 {
+		return strings.Join(words[:5], " ") + " …"
+	}
+	return strings.Join(words, " ")
+}

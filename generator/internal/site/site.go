@@ -1,0 +1,149 @@
+// Package site is the pure model of the whole manual: languages, the pour
+// day's stages with their pages in order, and where every link leads. It
+// reads no file and writes none; what does not fit together becomes a fault
+// at the line that says it.
+package site
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/quantity"
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/source"
+)
+
+// Site is the whole manual.
+type Site struct {
+	Manual source.Manual
+	// Languages are in the manual's order; the first is the default.
+	Languages []*Language
+	// Pages are all pages, by language and then in the order of the day; the
+	// pages that stand on no stage come last.
+	Pages []*Page
+	// Calculators are in the shelf's order.
+	Calculators []*calc.Calculator
+	// Outbound lists the https addresses that pages link to, sorted, each once.
+	Outbound []string
+
+	byID  map[string]*calc.Calculator
+	pages map[key]*Page
+}
+
+// Page is one page of the site.
+type Page struct {
+	*page.Page
+	// Index is the page's place in what Assemble was given.
+	Index int
+	// Path is the file of the output: en/footing.html.
+	Path string
+	// Language is the page's.
+	Language *Language
+	// Stage is where the page stands in the day; nil on none.
+	Stage *Stage
+	// Previous and Next are its neighbours in the day; zero at the ends and
+	// off the stages.
+	Previous, Next Entry
+	// After are the pages that its header names as next.
+	After []Entry
+	// Twins are the same page in the other languages, in their order.
+	Twins []*Page
+
+	links []linked
+	ids   map[string]bool
+}
+
+// Entry is a page as listed in a language. Its page may be in the default
+// language, where the listing language has no twin of it.
+type Entry struct {
+	Page *Page // nil: none
+	// Fallback tells that the page is not in the language of the list.
+	Fallback bool
+}
+
+// Language is the manual in one language.
+type Language struct {
+	Code, Name string
+	// Mark is the language's usual decimal mark.
+	Mark quantity.Mark
+	// Title and Subtitle are the manual's.
+	Title, Subtitle string
+	// Home is the home page; in a language without one, the default's.
+	Home Entry
+	// Glossary and Cautions are the pages of those kinds.
+	Glossary, Cautions Entry
+	// Stages are those of the manual, with their pages in order.
+	Stages []*Stage
+	// Loose are the pages on no stage, by title; without the home page.
+	Loose []Entry
+	// All are all pages but the home page, from A to Z.
+	All []Entry
+	// Terms finds the glossary's terms; nil without a glossary.
+	Terms *page.Vocabulary
+	// Roles are the manual's.
+	Roles []Role
+}
+
+// Stage is a part of the day in one language.
+type Stage struct {
+	ID, Title, Hint string
+	Pages           []Entry
+}
+
+// Role is a kind of reader in one language.
+type Role struct{ ID, Title string }
+
+// key finds a page.
+type key struct{ lang, slug string }
+
+// Assemble makes the site of the pages and reports what does not fit. The
+// files are those of the content folder: the pictures among them may be used,
+// and faults show their lines. What has a fault is left out or left unlinked,
+// so that one run finds all faults.
+func Assemble(manual source.Manual, files []source.File, pages []*page.Page, calculators []*calc.Calculator, faults *fault.List) *Site {
+	a := &assembler{
+		site:     &Site{Manual: manual, Calculators: calculators, byID: map[string]*calc.Calculator{}, pages: map[key]*Page{}},
+		faults:   faults,
+		files:    map[string]source.File{},
+		pictures: map[string]bool{},
+		outbound: map[string]bool{},
+	}
+	a.readFiles(files)
+	for _, c := range calculators {
+		a.site.byID[c.ID] = c
+	}
+	a.languages()
+	a.place(pages)
+	a.order()
+	for _, p := range a.site.Pages {
+		a.header(p)
+		a.twins(p)
+		a.linksOf(p)
+		a.picturesOf(p)
+		a.placesOf(p)
+		a.prose(p)
+	}
+	a.unused()
+	a.missing()
+	a.site.Outbound = sortedKeys(a.outbound)
+	return a.site
+}
+
+// Page finds a page by language and slug.
+func (s *Site) Page(lang, slug string) *Page { return s.pages[key{lang, slug}] }
+
+// Calculator finds a calculator by its ID; nil when there is none.
+func (s *Site) Calculator(id string) *calc.Calculator { return s.byID[id] }
+
+// In finds a page in a language, or in the default language where it has no
+// twin there.
+func (s *Site) In(l *Language, slug string) (Entry, bool) {
+	if p := s.pages[key{l.Code, slug}]; p != nil {
+		return Entry{Page: p}, true
+	}
+	if len(s.Languages) > 0 {
+		if p := s.pages[key{s.Languages[0].Code, slug}]; p != nil {
+			return Entry{Page: p, Fallback: true}, true
+		}
+	}
+	return Entry{}, false
+}

@@ -1,0 +1,265 @@
+package source
+
+import (
+	"cmp"
+	"fmt"
+	"io/fs"
+	"net/url"
+	"path"
+	"slices"
+	"strings"
+
+	"coursebook/generator/internal/fault"
+
+	"gopkg.in/yaml.v3"
+)
+
+// Manual is manual.yaml: what holds for the whole book.
+type Manual struct {
+	// Title and Subtitle hold the text of each language by its code.
+	Title, Subtitle map[string]string
+	// Revised is a date YYYY-MM-DD, or empty.
+	Revised string
+	// Address is where the site will stand, for QR codes on paper; it ends
+	// with a slash. Empty when not given.
+	Address string
+	// Languages has at least one entry; the first is the default.
+	Languages []Language
+	// Stages are the parts of the pour day in order; at least one.
+	Stages []Stage
+	// Roles are the people who read; may be empty.
+	Roles []Role
+	// Synonyms is the path of the list of synonyms, or empty.
+	Synonyms string
+	// Lines holds the file's line of each key given.
+	Lines map[string]int
+}
+
+// Language is one language of the manual.
+type Language struct {
+	// Code is its folder's name: en, es, pt-br.
+	Code string
+	// Name is what its readers call it.
+	Name string
+	// Decimal is the usual decimal mark: "point" or "comma".
+	Decimal string
+	// Line is the file's line.
+	Line int
+}
+
+// Stage is one part of the pour day.
+type Stage struct {
+	// ID is what page headers name.
+	ID string
+	// Title and Hint hold the text of each language by its code.
+	Title, Hint map[string]string
+	// Line is the file's line.
+	Line int
+}
+
+// Role is one kind of reader.
+type Role struct {
+	// ID is what page headers name.
+	ID string
+	// Title holds the text of each language by its code.
+	Title map[string]string
+	// Line is the file's line.
+	Line int
+}
+
+// ParseManual reads manual.yaml. After a fault the manual holds what could be
+// read. A text that lacks one of the languages is a warning, one that lacks the
+// first language an error.
+func ParseManual(path string, data []byte, faults *fault.List) Manual {
+	m := Manual{Lines: map[string]int{}}
+	p := manualParser{reader: &reader{path: path, src: data, line: 1, faults: faults}}
+	n := p.document()
+	if n == nil && p.bad {
+		return m
+	}
+	m.Lines = p.mapping(n, "manual.yaml", []key{
+		{"title", true, p.texts("title", &m.Title)},
+		{"subtitle", false, p.texts("subtitle", &m.Subtitle)},
+		{"revised", false, p.date("revised", &m.Revised)},
+		{"address", false, p.address(&m.Address)},
+		{"languages", true, p.languages(&m.Languages)},
+		{"stages", true, p.stages(&m.Stages)},
+		{"roles", false, p.roles(&m.Roles)},
+		{"synonyms", false, p.file("synonyms", "the content folder", ".tsv", &m.Synonyms)},
+	})
+	p.checkTexts(m.Languages)
+	return m
+}
+
+// manualParser remembers the texts in several languages, because the languages
+// may be declared below them.
+type manualParser struct {
+	*reader
+	told []told
+}
+
+// told is one text in several languages.
+type told struct {
+	what string
+	node *yaml.Node
+}
+
+func (p *manualParser) texts(what string, into *map[string]string) func(*yaml.Node) {
+	return func(n *yaml.Node) {
+		if n.Kind != yaml.MappingNode {
+			p.wrongType(n, what, "a text for each language", "write "+what+": {en: …}")
+			return
+		}
+		*into = map[string]string{}
+		p.pairs(n, func(k, v *yaml.Node) {
+			if s, ok := p.textValue(v, what+" in "+clip(k.Value)); ok {
+				(*into)[k.Value] = s
+			}
+		})
+		p.told = append(p.told, told{what, n})
+	}
+}
+
+// checkTexts holds the remembered texts against the languages.
+func (p *manualParser) checkTexts(languages []Language) {
+	if len(languages) == 0 {
+		return // said already
+	}
+	for _, t := range p.told {
+		missing := map[string]bool{}
+		codes := make([]string, len(languages))
+		for i, l := range languages {
+			missing[l.Code], codes[i] = true, l.Code
+		}
+		for i := 0; i+1 < len(t.node.Content); i += 2 {
+			k := t.node.Content[i]
+			if !missing[k.Value] && !slices.Contains(codes, k.Value) {
+				p.errorAt(k, "unknown-language", fmt.Sprintf("%s is told in %q, which is not among the languages", t.what, clip(k.Value)),
+					"use one of: "+strings.Join(codes, ", "))
+			}
+			delete(missing, k.Value)
+		}
+		for i, code := range codes {
+			switch {
+			case missing[code] && i == 0:
+				p.errorAt(t.node, "missing-language", fmt.Sprintf("%s lacks the first language, %s", t.what, code), "add "+code+": …")
+			case missing[code]:
+				p.warnAt(t.node, "missing-language", fmt.Sprintf("%s lacks the language %s", t.what, code), "add "+code+": …")
+			}
+		}
+	}
+}
+
+func (p *manualParser) languages(into *[]Language) func(*yaml.Node) {
+	seen := map[string]int{}
+	return func(n *yaml.Node) {
+		p.some(n, "languages", func(item *yaml.Node) {
+			l := Language{Line: item.Line}
+			p.mapping(item, "language", []key{
+				{"code", true, func(n *yaml.Node) {
+					if s, ok := p.textValue(n, "code"); ok && languageCode.MatchString(s) {
+						l.Code = s
+					} else if ok {
+						p.errorAt(n, "bad-language", fmt.Sprintf("%q is not a language code", clip(s)), "write two or three lower-case letters: en, es, pt-br")
+					}
+					p.once(n, "language", l.Code, seen)
+				}},
+				{"name", true, p.text("name", &l.Name)},
+				{"decimal", true, p.oneOf("decimal", []string{"point", "comma"}, &l.Decimal)},
+			})
+			if l.Code != "" {
+				*into = append(*into, l)
+			}
+		})
+	}
+}
+
+func (p *manualParser) stages(into *[]Stage) func(*yaml.Node) {
+	seen := map[string]int{}
+	return func(n *yaml.Node) {
+		p.some(n, "stages", func(item *yaml.Node) {
+			s := Stage{Line: item.Line}
+			p.mapping(item, "stage", []key{
+				{"id", true, p.newID("stage", &s.ID, seen)},
+				{"title", true, p.texts("title", &s.Title)},
+				{"hint", false, p.texts("hint", &s.Hint)},
+			})
+			if s.ID != "" {
+				*into = append(*into, s)
+			}
+		})
+	}
+}
+
+func (p *manualParser) roles(into *[]Role) func(*yaml.Node) {
+	seen := map[string]int{}
+	return func(n *yaml.Node) {
+		p.items(n, "roles", func(item *yaml.Node) {
+			r := Role{Line: item.Line}
+			p.mapping(item, "role", []key{
+				{"id", true, p.newID("role", &r.ID, seen)},
+				{"title", true, p.texts("title", &r.Title)},
+			})
+			if r.ID != "" {
+				*into = append(*into, r)
+			}
+		})
+	}
+}
+
+// some is items for a list that must not be empty.
+func (p *manualParser) some(n *yaml.Node, what string, each func(*yaml.Node)) {
+	if n.Kind == yaml.SequenceNode && len(n.Content) == 0 {
+		p.errorAt(n, "empty", what+" is empty", "list at least one")
+	}
+	p.items(n, what, each)
+}
+
+// newID reads an ID that no other entry of the list has.
+func (p *manualParser) newID(what string, into *string, seen map[string]int) func(*yaml.Node) {
+	read := p.id(what+" id", into)
+	return func(n *yaml.Node) {
+		read(n)
+		p.once(n, what, *into, seen)
+	}
+}
+
+func (p *manualParser) once(n *yaml.Node, what, id string, seen map[string]int) {
+	if id == "" {
+		return
+	}
+	if first := seen[id]; first > 0 {
+		p.errorAt(n, "duplicate-id", fmt.Sprintf("%s %q stands twice, first on line %d", what, clip(id), first), "rename or remove one of the two")
+		return
+	}
+	seen[id] = n.Line
+}
+
+// address reads the absolute web address of the site's folder.
+func (p *manualParser) address(into *string) func(*yaml.Node) {
+	return func(n *yaml.Node) {
+		s, ok := p.textValue(n, "address")
+		if !ok {
+			return
+		}
+		u, err := url.Parse(s)
+		if err != nil || u.Scheme != "https" && u.Scheme != "http" || u.Host == "" || u.User != nil || u.RawQuery != "" || u.Fragment != "" {
+			p.errorAt(n, "bad-address", fmt.Sprintf("address %q is not the web address of a folder", clip(s)), "write https://, the host and the folder")
+			return
+		}
+		*into = strings.TrimSuffix(s, "/") + "/"
+	}
+}
+
+// file reads the path of a file in a folder, which is told to the author.
+func (r *reader) file(what, folder, ext string, into *string) func(*yaml.Node) {
+	return func(n *yaml.Node) {
+		s, ok := r.textValue(n, what)
+		if ok && (!fs.ValidPath(s) || path.Ext(s) == "" || ext != "" && path.Ext(s) != ext) {
+			r.errorAt(n, "bad-path", fmt.Sprintf("%s %q is not the path of a file in %s", what, clip(s), folder),
+				"write its name, such as "+what+cmp.Or(ext, ".svg")+", with / between folders")
+			return
+		}
+		*into = s
+	}
+}

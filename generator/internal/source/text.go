@@ -1,0 +1,69 @@
+package source
+
+import (
+	"bytes"
+	"fmt"
+	"unicode/utf8"
+
+	"coursebook/generator/internal/fault"
+)
+
+// maxTextFaults keeps a picture renamed to .md from filling the screen.
+const maxTextFaults = 10
+
+// plainLines drops a leading byte order mark and makes every line ending a
+// line feed.
+func plainLines(data []byte) []byte {
+	data = bytes.TrimPrefix(data, []byte("\uFEFF"))
+	if bytes.IndexByte(data, '\r') < 0 {
+		return data
+	}
+	data = bytes.ReplaceAll(data, []byte("\r\n"), []byte("\n"))
+	return bytes.ReplaceAll(data, []byte("\r"), []byte("\n"))
+}
+
+// checkText refuses bytes that are not UTF-8, control characters, and marks
+// that turn the writing direction: with those a line can read otherwise than
+// it is stored.
+func checkText(name string, data []byte, faults *fault.List) bool {
+	bad := 0
+	for i := 0; i < len(data) && bad < maxTextFaults; {
+		if c := data[i]; c >= ' ' && c < 0x7F || c == '\n' || c == '\t' {
+			i++
+			continue
+		}
+		r, size := utf8.DecodeRune(data[i:])
+		if code, text, hint := badRune(r, size, data[i]); code != "" {
+			line, col := fault.Position(data, i)
+			faults.Add(fault.Fault{File: name, Line: line, Col: col, Code: code, Text: text, Hint: hint,
+				Source: fault.Line(data, line)})
+			bad++
+			if code == "not-utf8" || code == "nul" {
+				return false // a wrong encoding or no text at all: the rest only repeats it
+			}
+		}
+		i += size
+	}
+	return bad == 0
+}
+
+// badRune names what is wrong with a rune, or returns "" for a good one.
+func badRune(r rune, size int, first byte) (code, text, hint string) {
+	switch {
+	case r == utf8.RuneError && size == 1:
+		return "not-utf8", fmt.Sprintf("byte 0x%02X, which is not UTF-8", first), "save the file as UTF-8"
+	case r == 0:
+		return "nul", "character NUL, which belongs in no text", "save the file as UTF-8 text"
+	case turnsDirection(r):
+		return "direction-control", fmt.Sprintf("character U+%04X, which turns the writing direction", r), "delete the character"
+	case (r < ' ' && r != '\n' && r != '\t') || r == 0x7F:
+		return "control-character", fmt.Sprintf("control character U+%04X", r), "delete the character"
+	}
+	return "", "", ""
+}
+
+// turnsDirection reports the explicit directional formatting characters of
+// Unicode Standard Annex 9, section 2.
+func turnsDirection(r rune) bool {
+	return r >= 0x202A && r <= 0x202E || r >= 0x2066 && r <= 0x2069
+}

@@ -1,0 +1,105 @@
+package theme
+
+import (
+	"fmt"
+	"html/template"
+	"reflect"
+	"strings"
+
+	"coursebook/generator/internal/form"
+)
+
+// functions are what templates may call besides the fields of their view.
+func (t *Theme) functions(lang string) template.FuncMap {
+	return template.FuncMap{
+		// say is a text of the theme with its {slots} filled: name, value, …
+		"say":      func(key string, slots ...string) (string, error) { return t.say(lang, key, slots) },
+		"both":     both,
+		"dict":     dict,
+		"svg":      func(s string) template.HTML { return template.HTML(s) },
+		"few":      func(o []form.Option) bool { return len(o) <= mostCards },
+		"last":     func(path string) string { return path[strings.LastIndexByte(path, '.')+1:] },
+		"keys":     keys,
+		"alike":    func(t form.Table) bool { return reflect.DeepEqual(t.US, t.Metric) },
+		"computes": computes,
+		"carry":    carry,
+	}
+}
+
+// mostCards is how many answers of a choice are set as cards to touch; more
+// become a list to open.
+const mostCards = 4
+
+func (t *Theme) say(lang, key string, slots []string) (string, error) {
+	text, ok := t.texts[key]
+	if !ok {
+		return "", fmt.Errorf("words.tsv has no key %s", key)
+	}
+	if own := t.lang[lang][key]; own != "" {
+		text = own
+	}
+	for i := 0; i+1 < len(slots); i += 2 {
+		text = strings.ReplaceAll(text, "{"+slots[i]+"}", slots[i+1])
+	}
+	return text, nil
+}
+
+// both sets a text in the two systems of units; the style sheet shows the
+// reader's own, and both where none was chosen.
+func both(b form.Both) template.HTML {
+	us := template.HTMLEscapeString(b.US)
+	if b.Same() {
+		return template.HTML(us)
+	}
+	return template.HTML(`<span class="q"><span class="us">` + us + `</span><span class="si">` +
+		template.HTMLEscapeString(b.Metric) + `</span></span>`)
+}
+
+// dict passes several values to a template by name.
+func dict(pairs ...any) (map[string]any, error) {
+	if len(pairs)%2 != 0 {
+		return nil, fmt.Errorf("dict needs pairs")
+	}
+	m := map[string]any{}
+	for i := 0; i < len(pairs); i += 2 {
+		key, ok := pairs[i].(string)
+		if !ok {
+			return nil, fmt.Errorf("dict: a name must be text")
+		}
+		m[key] = pairs[i+1]
+	}
+	return m, nil
+}
+
+// keys are the signs that a phone's number pad lacks and an input needs:
+// feet, inches and fractions for lengths in US units, a minus for degrees.
+func keys(f form.Field) string {
+	switch f.Unit.US {
+	case "ft", "in":
+		return `' " / -`
+	case "°F":
+		return "-"
+	}
+	return ""
+}
+
+// computes tells whether a calculator stands among the parts of a page.
+func computes(parts []Part) bool {
+	for _, p := range parts {
+		if p.Form != nil {
+			return true
+		}
+	}
+	return false
+}
+
+// carry sets a block of text that a script reads as it stands. What such an
+// element may not hold is refused rather than escaped, because nothing
+// unescapes it.
+func carry(id, text string) (template.HTML, error) {
+	low := strings.ToLower(text)
+	if strings.Contains(low, "</script") || strings.Contains(low, "<!--") {
+		return "", fmt.Errorf("the data block %s holds a tag that would end it", id)
+	}
+	return template.HTML(`<script type="text/plain" id="` + template.HTMLEscapeString(id) + `">` + text + `</script>`), nil
+}

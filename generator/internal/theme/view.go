@@ -1,0 +1,172 @@
+package theme
+
+import (
+	"html/template"
+
+	"coursebook/generator/internal/form"
+	"coursebook/generator/internal/page"
+)
+
+// Frame is what every page needs around its content.
+type Frame struct {
+	Lang     string // language of the interface
+	Name     string // title of the manual
+	Subtitle string
+	Title    string // title of the page
+	Summary  string // for the description of the page
+	Revised  string
+	Kind     string // home, procedure, reference, glossary, cautions, calculator, listing, all, missing
+	Slug     string
+	Root     string // relative way to the site's root: "", "../" or "../../"
+	Self     string // own path from the root
+
+	Home, All, Blowout string // relative addresses
+	Cautions           string // address of the page of cautions; empty without one
+	Crew               []Role // roles a reader may choose, for the settings of every page
+	Languages          []Language
+	Stages             []StageLink
+	Policy             string // content security policy
+	Assets             Assets
+	Release            string
+	Pocket             bool // inside the one-file edition
+}
+
+// Assets are relative addresses of what a page loads.
+type Assets struct {
+	Style, Script, Module, Index, Words, Icon, AppManifest string
+	Fingerprint                                            string
+	Bytes                                                  int // whole offline package, uncompressed
+}
+
+// Language is one choice of the language switch.
+type Language struct {
+	Code, Name, Href string
+	Decimal          string // point or comma
+	Current          bool
+	Own              bool // this page exists in that language; else Href leads to its home
+}
+
+// StageLink is one knot of the line that runs through every page.
+type StageLink struct {
+	ID, Title, Href string
+	Current         bool
+}
+
+// Link is a link to a page of the manual.
+type Link struct {
+	Title, Summary, Href string
+	Lang                 string // set where the page is in another language
+	Time                 string
+	Roles                []string // role IDs
+	Slug                 string
+}
+
+// Part is one piece of a page's body, in order: exactly one field is set.
+type Part struct {
+	HTML      template.HTML
+	Form      *form.Form
+	FormHref  string // the calculator's own page; with Form and Table
+	Table     *form.Table
+	Figure    *Figure
+	Questions []page.Question
+	Key       string // unique on the page, for ids
+}
+
+// Figure is a picture or a calculator's drawing.
+type Figure struct {
+	SVG           template.HTML // a drawing; or
+	Src           string        // a picture
+	Width, Height int
+	Alt, Caption  string
+}
+
+// Procedure shows a page of the manual.
+type Procedure struct {
+	Frame
+	Stage      string
+	Roles      []string // titles
+	When, Time string
+	Gear       []string
+	Sources    []string
+	Parts      []Part
+	Terms      []page.Term // glossary: for nothing but counts; its text is in Parts
+	Next       []Link      // the author's choice of what to read next
+	Before     *Link       // the pour day's order
+	After      *Link
+}
+
+// Home shows the pour day, in order.
+type Home struct {
+	Frame
+	Parts       []Part
+	Stages      []Stage
+	Roles       []Role
+	Calculators []Link
+}
+
+// Stage is one stage of the pour day with its pages.
+type Stage struct {
+	ID, Title, Hint string
+	Pages           []Link
+}
+
+// Role is one role a reader may choose.
+type Role struct{ ID, Title string }
+
+// Calculator shows one calculator with everything there is of it.
+type Calculator struct {
+	Frame
+	Form    *form.Form
+	Listing string // address of the page with the Go source
+	UsedIn  []Link
+}
+
+// Listing shows the Go functions behind a calculator's formulas.
+type Listing struct {
+	Frame
+	Back  Link
+	Items []ListingItem
+}
+
+// ListingItem is one function.
+type ListingItem struct {
+	Title, File string
+	Line        int
+	Code        template.HTML
+}
+
+// All lists every page and calculator from A to Z.
+type All struct {
+	Frame
+	Groups      []Group
+	Calculators []Link
+}
+
+// Group is one letter.
+type Group struct {
+	Letter string
+	Pages  []Link
+}
+
+// Missing is the page a server shows for an address that does not exist.
+type Missing struct{ Frame }
+
+// Pocket is the one-file edition: every page in one document.
+type Pocket struct {
+	Frame
+	Articles []Article
+	Style    template.CSS
+	Script   template.JS
+	Data     []Data
+}
+
+// Article is one page inside the one-file edition.
+type Article struct {
+	ID, Lang, Title string
+	Body            template.HTML
+}
+
+// Data is a block of text that the script of the one-file edition reads. Its
+// ID is module, index-LANGUAGE or words-LANGUAGE; its text is the published
+// file of that kind in base64.
+type Data struct{ ID, Text string }

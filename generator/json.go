@@ -1,0 +1,134 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"strings"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/quantity"
+	"coursebook/calculators/shelf"
+)
+
+// member and object keep the declared order of inputs and outputs in JSON,
+// which a map would lose.
+type member struct {
+	name  string
+	value any
+}
+
+type object []member
+
+// MarshalJSON writes the members in order.
+func (o object) MarshalJSON() ([]byte, error) {
+	var b bytes.Buffer
+	b.WriteByte('{')
+	for i, m := range o {
+		if i > 0 {
+			b.WriteByte(',')
+		}
+		for j, v := range []any{m.name, m.value} {
+			enc := json.NewEncoder(&b)
+			enc.SetEscapeHTML(false)
+			if err := enc.Encode(v); err != nil {
+				return nil, err
+			}
+			b.Truncate(b.Len() - 1) // the encoder's line break
+			if j == 0 {
+				b.WriteByte(':')
+			}
+		}
+	}
+	b.WriteByte('}')
+	return b.Bytes(), nil
+}
+
+// siUnit is the unit of an SI value, by dimension.
+func siUnit(f calc.Field) string { return f.Show.Dim.SI() }
+
+// valueJSON is one input or output.
+func valueJSON(v calc.Voice, f calc.Field, x calc.Value, typed bool) any {
+	if f.Kind == calc.Rows {
+		rows := make([]object, 0, len(x.Rows))
+		for _, row := range x.Rows {
+			rows = append(rows, caseJSON(v, row, typed))
+		}
+		return rows
+	}
+	text := v.Write(f, x)
+	if typed {
+		text = v.Type(f, x)
+	}
+	var value any
+	switch f.Kind {
+	case calc.Number:
+		value = x.Num
+	case calc.Flag:
+		value = x.Num != 0
+	case calc.Day:
+		value = calc.FormatDay(int(x.Num))
+	default:
+		value = x.Word
+	}
+	o := object{{"value", value}}
+	if !typed && f.Kind == calc.Number {
+		o = append(o, member{"unit", siUnit(f)})
+	}
+	return append(o, member{"text", text})
+}
+
+// caseJSON lists what is set, in declared order.
+func caseJSON(v calc.Voice, c calc.Case, typed bool) object {
+	o := object{}
+	for i, f := range c.Fields() {
+		if x := c.At(i); x.Set {
+			o = append(o, member{f.ID, valueJSON(v, f, x, typed)})
+		}
+	}
+	return o
+}
+
+// resultJSON is the answer of one run.
+func resultJSON(c *calc.Calculator, v calc.Voice, in calc.Case, res calc.Result) any {
+	cautions := []string{}
+	for _, n := range res.Notes {
+		cautions = append(cautions, strings.ToUpper(n.Level.String())+": "+v.Say(n.Text, n.Slots...))
+	}
+	for _, n := range c.Cautions {
+		cautions = append(cautions, strings.ToUpper(n.Level.String())+": "+v.Say(n.Text))
+	}
+	return object{
+		{"calculator", c.ID},
+		{"inputs", caseJSON(v, in, true)},
+		{"outputs", caseJSON(v, res.Out, false)},
+		{"cautions", cautions},
+	}
+}
+
+// shelfJSON lists the calculators with their inputs and outputs.
+func shelfJSON(v calc.Voice) any {
+	list := []object{}
+	for _, c := range shelf.All() {
+		list = append(list, object{
+			{"calculator", c.ID}, {"title", v.Say(c.Title)}, {"purpose", v.Say(c.Purpose)},
+			{"inputs", fieldsJSON(v, c.In)}, {"outputs", fieldsJSON(v, c.Out)},
+		})
+	}
+	return list
+}
+
+func fieldsJSON(v calc.Voice, fields []calc.Field) object {
+	o := object{}
+	for _, f := range fields {
+		d := object{{"label", v.Say(f.Label)}}
+		if f.Kind == calc.Number {
+			d = append(d, member{"unit", siUnit(f)},
+				member{"us", f.Show.In(quantity.US).Unit}, member{"metric", f.Show.In(quantity.Metric).Unit})
+		}
+		if len(f.Cols) > 0 {
+			d = append(d, member{"columns", fieldsJSON(v, f.Cols)})
+		}
+		o = append(o, member{f.ID, d})
+	}
+	return o
+}

@@ -1,0 +1,296 @@
+package search
+
+import (
+	"slices"
+	"strings"
+	"unicode/utf8"
+)
+
+// Entry is one section of a page: what Build makes findable.
+type Entry struct {
+	URL     string   // page address, with #anchor for a section below the first heading
+	Title   string   // title of the page
+	Section string   // heading of the section; empty above the first heading
+	Text    string   // running text of the section, without the heading
+	Words   []string // trade synonyms from the page header
+	Kind    string   // kind of page, handed through to Hit
+}
+
+// Stemmer brings a lower-case word, accents in place, to its stem.
+type Stemmer func(word string) string
+
+// Names of the index file: the first line is magic, language and checksum.
+const (
+	magic     = "coursebook-index 1"
+	leadRunes = 80 // characters of each section's text kept in the index
+)
+
+// Covered is the size in bytes of the text an index covers: the titles (once
+// a page), headings and texts. The budget of the index is measured on it.
+func Covered(entries []Entry) int {
+	n, page := 0, ""
+	for _, e := range entries {
+		address, _, _ := strings.Cut(e.URL, "#")
+		if n == 0 || address != page {
+			n += len(e.Title)
+		}
+		page = address
+		n += len(e.Section) + len(e.Text)
+	}
+	return n
+}
+
+// Build writes the index of one language as text: valid UTF-8, the same for
+// the same input. Entries of one page stand together, best in reading order.
+// Each of synonyms is a group of words or phrases with one meaning. A nil
+// stem leaves words as they are. The layout is described in the package
+// comment.
+func Build(lang string, entries []Entry, synonyms [][]string, stem Stemmer) string {
+	b := builder{stops: stopWords(lang), seen: map[string]map[string]int{}, counts: map[string]map[int]int{}}
+	for i, e := range entries {
+		b.addEntry(i, e)
+	}
+	b.addSynonyms(synonyms)
+	if stem == nil {
+		stem = func(word string) string { return word }
+	}
+	body := b.write(stem)
+	return magic + " " + clean(lang) + " " + checksum(body) + "\n" + body
+}
+
+type builder struct {
+	stops    []string
+	sections strings.Builder
+	page     string                    // the page line in force
+	seen     map[string]map[string]int // word → its spellings, with accents → how often
+	counts   map[string]map[int]int    // word → section → how often in the text behind the lead
+	groups   strings.Builder           // synonyms
+}
+
+func (b *builder) addEntry(i int, e Entry) {
+	address, anchor, hasAnchor := strings.Cut(clean(e.URL), "#")
+	title, heading, text := clean(e.Title), clean(e.Section), clean(e.Text)
+	words := make([]string, len(e.Words))
+	for i, w := range e.Words {
+		words[i] = clean(w)
+	}
+	list := strings.Join(words, ", ")
+	if page := "P" + join(address, title, list, clean(e.Kind)); page != b.page || i == 0 {
+		b.sections.WriteString(page + "\n")
+		b.page = page
+	}
+	lead, rest := cutLead(text, leadRunes)
+	switch {
+	case !hasAnchor:
+		anchor = ""
+	case anchor == slug(heading):
+		anchor = "="
+	default:
+		anchor = "#" + anchor
+	}
+	b.sections.WriteString("S" + join(anchor, heading, lead) + "\n")
+	b.addWords(title, nil, 0)
+	b.addWords(list, nil, 0)
+	b.addWords(heading, nil, 0)
+	b.addWords(lead, nil, 0)
+	b.addWords(rest, b.counts, i)
+}
+
+// addWords notes the words of a text, and counts them where counts is given.
+func (b *builder) addWords(text string, counts map[string]map[int]int, section int) {
+	for _, t := range Tokens(text) {
+		if isStop(b.stops, t.Word) {
+			continue
+		}
+		forms := b.seen[t.Word]
+		if forms == nil {
+			forms = map[string]int{}
+			b.seen[t.Word] = forms
+		}
+		forms[accented(text[t.Start:t.End])]++
+		if counts == nil {
+			continue
+		}
+		if counts[t.Word] == nil {
+			counts[t.Word] = map[int]int{}
+		}
+		counts[t.Word][section]++
+	}
+}
+
+func (b *builder) addSynonyms(groups [][]string) {
+	for _, group := range groups {
+		var members []string
+		for _, m := range group {
+			if m = clean(m); len(dropStops(wordsOf(m), b.stops)) > 0 && !slices.Contains(members, m) {
+				members = append(members, m)
+				b.addWords(m, nil, 0)
+			}
+		}
+		if len(members) > 1 {
+			b.groups.WriteString("G" + join(members...) + "\n")
+		}
+	}
+}
+
+// write lays the index out: sections, synonyms, then the blocks of words.
+func (b *builder) write(stem Stemmer) string {
+	words := make([]string, 0, len(b.seen))
+	for w := range b.seen {
+		words = append(words, w)
+	}
+	slices.Sort(words)
+	var out strings.Builder
+	out.WriteString(b.sections.String())
+	out.WriteString(b.groups.String())
+	out.WriteByte('V')
+	packWords(&out, words)
+	out.WriteString("\nF")
+	b.writeFamilies(&out, words, stem)
+	var lengths, gaps, levels strings.Builder
+	for _, w := range words {
+		b.writePlaces(&lengths, &gaps, &levels, b.counts[w])
+	}
+	out.WriteString("\nN" + lengths.String() + "\nD" + gaps.String() + "\nT" + levels.String() + "\n")
+	return out.String()
+}
+
+// writeFamilies writes for each word how many words back the last one with
+// the same stem stands; 0 for the first of its family.
+func (b *builder) writeFamilies(out *strings.Builder, words []string, stem Stemmer) {
+	last := map[string]int{}
+	for i, w := range words {
+		s := w
+		if stemmable(w) {
+			s = string(fold(stem(commonest(b.seen[w]))).text)
+		}
+		j, ok := last[s]
+		if !ok {
+			j = i
+		}
+		pack(out, i-j)
+		last[s] = i
+	}
+}
+
+func (b *builder) writePlaces(lengths, gaps, levels *strings.Builder, places map[int]int) {
+	order := make([]int, 0, len(places))
+	for section := range places {
+		order = append(order, section)
+	}
+	slices.Sort(order)
+	pack(lengths, len(order))
+	before := -1
+	for _, section := range order {
+		pack(gaps, section-before-1)
+		pack(levels, level(places[section]))
+		before = section
+	}
+}
+
+// Counts are kept in four levels: 1, 2, 3 to 4, 5 and more. BM25 flattens
+// beyond that anyway, and the index is a tenth smaller.
+var levelCounts = [4]int{1, 2, 3, 5}
+
+func level(count int) int {
+	n := 0
+	for n < 3 && count >= levelCounts[n+1] {
+		n++
+	}
+	return n
+}
+
+// commonest returns the most frequent spelling; among equals the last in
+// order, which prefers accents.
+func commonest(forms map[string]int) string {
+	best := ""
+	for form, n := range forms {
+		if best == "" || n > forms[best] || n == forms[best] && form > best {
+			best = form
+		}
+	}
+	return best
+}
+
+// stemmable: only plain words have endings; numbers and sizes do not.
+func stemmable(word string) bool {
+	for i := range len(word) {
+		if !isLetter(word[i]) {
+			return false
+		}
+	}
+	return word != ""
+}
+
+// accented is a word as a stemmer wants it: lower-case, accents composed,
+// apostrophes gone.
+func accented(word string) string {
+	word = strings.ToLower(word)
+	for _, pair := range [][2]string{{"a\u0301", "á"}, {"e\u0301", "é"}, {"i\u0301", "í"}, {"o\u0301", "ó"},
+		{"u\u0301", "ú"}, {"u\u0308", "ü"}, {"n\u0303", "ñ"}, {"\u00ad", ""}, {"'", ""}, {"’", ""}, {"′", ""}} {
+		word = strings.ReplaceAll(word, pair[0], pair[1])
+	}
+	return word
+}
+
+// clean makes a text fit for one field of a line: valid UTF-8, no control
+// characters, single spaces.
+func clean(text string) string {
+	out := make([]byte, 0, len(text))
+	for i, r := range text {
+		_, size := utf8.DecodeRuneInString(text[i:])
+		switch {
+		case r == utf8.RuneError && size == 1:
+		case r <= ' ' || r == 0x7f:
+			if n := len(out); n > 0 && out[n-1] != ' ' {
+				out = append(out, ' ')
+			}
+		default:
+			out = append(out, text[i:i+size]...)
+		}
+	}
+	return strings.TrimSuffix(string(out), " ")
+}
+
+func join(fields ...string) string { return strings.Join(fields, "\t") }
+
+// cutLead parts a text at the last space within limit characters; a short
+// remainder stays with the lead.
+func cutLead(text string, limit int) (lead, rest string) {
+	if utf8.RuneCountInString(text) <= limit+limit/4 {
+		return text, ""
+	}
+	n, cut := 0, 0
+	for i, r := range text {
+		if n > limit && cut > 0 {
+			break
+		}
+		if r == ' ' {
+			cut = i
+		}
+		n++
+	}
+	if cut == 0 {
+		return "", text
+	}
+	return text[:cut], text[cut+1:]
+}
+
+// slug is the usual anchor of a heading: its letters and digits, folded,
+// parted by hyphens. Anchors made in another way are kept as they are.
+func slug(heading string) string {
+	var b strings.Builder
+	gap := false
+	for _, c := range fold(heading).text {
+		if !isLetter(c) && !isDigit(c) {
+			gap = true
+			continue
+		}
+		if gap && b.Len() > 0 {
+			b.WriteByte('-')
+		}
+		gap = false
+		b.WriteByte(c)
+	}
+	return b.String()
+}

@@ -1,0 +1,138 @@
+package search
+
+import "strings"
+
+// Marks around the found words of an excerpt.
+const (
+	markOpen  = "\x01"
+	markClose = "\x02"
+)
+
+const excerptBytes = 160 // length aimed at; a word is never cut
+
+// marks knows which words answer which terms, as a set of bits.
+type marks struct {
+	index *Index
+	terms []uint32 // by word
+}
+
+func marksOf(x *Index, terms []term) marks {
+	m := marks{x, make([]uint32, len(x.words))}
+	for i, t := range terms {
+		for _, w := range t.words {
+			m.terms[w.id] |= 1 << i
+		}
+		for _, w := range t.phrases {
+			for _, family := range x.synonyms[w.group][w.phrase] {
+				for _, word := range x.kinOf(family) {
+					m.terms[word] |= 1 << i
+				}
+			}
+		}
+	}
+	return m
+}
+
+// found is one marked word of a text.
+type found struct {
+	start, end int
+	terms      uint32
+}
+
+func (m marks) in(text string) []found {
+	var list []found
+	for _, t := range Tokens(text) {
+		id := m.index.find(t.Word)
+		if id < 0 {
+			continue
+		}
+		if terms := m.terms[id]; terms != 0 {
+			list = append(list, found{t.Start, t.End, terms})
+		}
+	}
+	return list
+}
+
+// mark returns text[from:to] with the found words marked.
+func (m marks) mark(text string, from, to int) string {
+	var b strings.Builder
+	for _, f := range m.in(text) {
+		if f.start < from || f.end > to {
+			continue
+		}
+		b.WriteString(text[from:f.start] + markOpen + text[f.start:f.end] + markClose)
+		from = f.end
+	}
+	b.WriteString(text[from:to])
+	return b.String()
+}
+
+// Excerpt cuts from a text about 160 characters where the words of the query
+// stand closest, and marks them. The text is that of the found section, taken
+// from its page. Without any match the excerpt is the beginning of the text.
+func (x *Index) Excerpt(text, query string) string {
+	text = clean(text)
+	m := marksOf(x, x.parse(query))
+	from, to := window(text, m.in(text))
+	out := m.mark(text, from, to)
+	if from > 0 {
+		out = "… " + out
+	}
+	if to < len(text) {
+		out += " …"
+	}
+	return out
+}
+
+// window chooses what to show of a text: the stretch with the most different
+// terms, then the most matches, then the first; a third of the room that is
+// left stands before it.
+func window(text string, list []found) (from, to int) {
+	var best found // terms holds the value
+	for i, first := range list {
+		var terms uint32
+		end, n := first.end, 0
+		for _, f := range list[i:] {
+			if f.end-first.start > excerptBytes {
+				break
+			}
+			terms |= f.terms
+			end = f.end
+			n++
+		}
+		if value := uint32(bits(terms)*1000 + n); value > best.terms {
+			best = found{first.start, end, value}
+		}
+	}
+	room := max(0, excerptBytes-(best.end-best.start))
+	from = max(0, best.start-room/3)
+	to = min(len(text), from+max(excerptBytes, best.end-best.start))
+	from = max(0, min(from, to-excerptBytes))
+	return borderAfter(text, from, best.start), borderBefore(text, to, max(best.end, from))
+}
+
+func bits(set uint32) (n int) {
+	for ; set != 0; set &= set - 1 {
+		n++
+	}
+	return n
+}
+
+// borderAfter moves a cut to the next beginning of a word, at most to limit.
+func borderAfter(text string, cut, limit int) int {
+	for cut > 0 && cut < limit && text[cut-1] != ' ' {
+		cut++
+	}
+	return min(cut, limit)
+}
+
+// borderBefore moves a cut back to the end of a word, at least to limit.
+func borderBefore(text string, cut, limit int) int {
+	if cut >= len(text) {
+		return len(text)
+	}
+	for cut > limit && text[cut] != ' ' {
+		cut--
+	}
+	return cut
+}

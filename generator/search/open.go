@@ -1,0 +1,185 @@
+package search
+
+import (
+	"errors"
+	"strings"
+	"unicode/utf8"
+)
+
+// Faults of Open.
+var (
+	ErrVersion = errors.New("this is not a search index of version 1")
+	ErrDamaged = errors.New("the search index is damaged")
+)
+
+// maxWords bounds the words of titles, headings and leads together, so that a
+// forged index cannot ask for endless work.
+const maxWords = 1 << 21
+
+// Open reads an index. It returns ErrVersion for a text that is none of this
+// version, and ErrDamaged where the checksum or any part does not fit.
+func Open(text string) (*Index, error) {
+	first, body, _ := strings.Cut(text, "\n")
+	rest, ok := strings.CutPrefix(first, magic+" ")
+	if !ok {
+		return nil, ErrVersion
+	}
+	lang, sum, _ := strings.Cut(rest, " ")
+	if sum != checksum(body) || !utf8.ValidString(body) {
+		return nil, ErrDamaged
+	}
+	r := reader{Index: &Index{stops: stopWords(lang)}}
+	if !r.lines(body) || !r.readWords() || !r.readPlaces() || !r.readSynonyms() {
+		return nil, ErrDamaged
+	}
+	return r.Index, nil
+}
+
+// reader holds what is needed while opening.
+type reader struct {
+	*Index
+	groups [][]string
+	block  [26]string // the blocks of one line each, by letter
+	used   int        // words looked up, against maxWords
+}
+
+// lines parts the body into pages, sections, synonyms and blocks.
+func (r *reader) lines(body string) bool {
+	for _, line := range split(strings.TrimSuffix(body, "\n"), '\n') {
+		if line == "" {
+			return false
+		}
+		kind, rest := line[0], line[1:]
+		fields := split(rest, '\t')
+		switch {
+		case kind == 'P' && len(fields) == 4:
+			r.pages = append(r.pages, page{fields[0], fields[1], fields[2], fields[3]})
+		case kind == 'S' && len(fields) == 3 && len(r.pages) > 0:
+			r.sections = append(r.sections, newSection(len(r.pages)-1, fields))
+		case kind == 'G':
+			r.groups = append(r.groups, fields)
+		case strings.IndexByte("VFNDT", kind) >= 0:
+			r.block[kind-'A'] = rest
+		default:
+			return false
+		}
+	}
+	return true
+}
+
+func newSection(page int, fields []string) section {
+	anchor := strings.TrimPrefix(fields[0], "#")
+	if fields[0] == "=" {
+		anchor = slug(fields[1])
+	}
+	return section{page, anchor, fields[1], fields[2]}
+}
+
+// readWords reads the vocabulary and its families.
+func (r *reader) readWords() bool {
+	var ok bool
+	if r.words, ok = unpackWords(r.block['V'-'A']); !ok {
+		return false
+	}
+	r.shared = make([]int, len(r.words))
+	r.family = make([]int32, len(r.words))
+	r.kin = make([][]int32, len(r.words))
+	r.leads = make([][]member, len(r.words))
+	back := packed{text: r.block['F'-'A']}
+	for i := range r.words {
+		if i > 0 {
+			r.shared[i] = sharedBytes(r.words[i-1], r.words[i])
+		}
+		n := back.next()
+		if n > i {
+			return false
+		}
+		r.family[i] = int32(i)
+		if n > 0 {
+			r.family[i] = r.family[i-n]
+			r.join(int32(i))
+		}
+	}
+	r.endings = learnEndings(r.words, r.kin)
+	return back.done()
+}
+
+// join adds a word to its family.
+func (r *reader) join(word int32) {
+	family := r.family[word]
+	if r.kin[family] == nil {
+		r.kin[family] = append(r.kin[family], family)
+	}
+	r.kin[family] = append(r.kin[family], word)
+}
+
+// learnEndings collects what the words of a family have behind their common
+// part: the endings of the language, as far as these pages use them. An
+// ending counts when two families have it.
+func learnEndings(words []string, kin [][]int32) []string {
+	var seen []ending
+	for _, members := range kin {
+		if len(members) == 0 {
+			continue
+		}
+		base := words[members[0]]
+		for _, m := range members[1:] {
+			base = base[:sharedBytes(base, words[m])]
+		}
+		for _, m := range members {
+			if end := words[m][len(base):]; len(base) >= minBase && len(end) <= maxEnding {
+				seen = countEnding(seen, end)
+			}
+		}
+	}
+	endings := []string{""}
+	for length := 1; length <= maxEnding; length++ {
+		for _, e := range seen {
+			if e.families > 1 && len(e.text) == length {
+				endings = append(endings, e.text)
+			}
+		}
+	}
+	return endings
+}
+
+// ending is a candidate with the number of families that have it.
+type ending struct {
+	text     string
+	families int
+}
+
+func countEnding(seen []ending, text string) []ending {
+	for i := range seen {
+		if seen[i].text == text {
+			seen[i].families++
+			return seen
+		}
+	}
+	return append(seen, ending{text, 1})
+}
+
+// readSynonyms turns the groups into families of the vocabulary.
+func (r *reader) readSynonyms() bool {
+	for _, texts := range r.groups {
+		var group []phrase
+		for _, text := range texts {
+			words := dropStops(wordsOf(text), r.stops)
+			p := make(phrase, len(words))
+			for i, w := range words {
+				id := r.find(w)
+				if id < 0 {
+					return false
+				}
+				p[i] = r.family[id]
+			}
+			if len(p) == 0 {
+				return false
+			}
+			r.leads[p[0]] = append(r.leads[p[0]], member{len(r.synonyms), len(group)})
+			group = append(group, p)
+		}
+		r.synonyms = append(r.synonyms, group)
+	}
+	return true
+}

@@ -1,0 +1,60 @@
+package stem
+
+import "testing"
+
+// TestSample: words of the sample vocabularies that the Snowball project
+// prints with its English and Spanish algorithms (snowballstem.org); from
+// memory.
+func TestSample(t *testing.T) {
+	samples := map[string]map[string]string{
+		"en": {
+			"consign": "consign", "consigned": "consign", "consigning": "consign", "consignment": "consign",
+			"consist": "consist", "consistency": "consist", "consistently": "consist", "consolation": "consol",
+			"consolatory": "consolatori", "console": "consol", "consolingly": "consol", "conspicuous": "conspicu",
+			"conspiracy": "conspiraci", "knack": "knack", "knees": "knee", "knightly": "knight",
+			"knitting": "knit", "knives": "knive", "knocked": "knock", "knots": "knot", "knowledge": "knowledg",
+		},
+		"es": {
+			"cheque": "chequ", "chica": "chic", "chicos": "chic", "chihuahua": "chihuahu", "chillar": "chill",
+			"chimenea": "chimene", "chocolate": "chocolat", "torneado": "torn", "toreado": "tor",
+			"torear": "tor", "torero": "torer", "tornillo": "tornill", "tortuga": "tortug", "tómbola": "tombol", "tonta": "tont",
+		},
+	}
+	for lang, words := range samples {
+		stem, ok := For(lang)
+		if !ok {
+			t.Fatalf("no stemmer for %s", lang)
+		}
+		for word, want := range words {
+			if got := stem(word); got != want {
+				t.Errorf("%s %s: %s, want %s", lang, word, got, want)
+			}
+		}
+	}
+}
+
+// TestTrade: what the manual needs: forms of one trade word share a stem.
+func TestTrade(t *testing.T) {
+	groups := map[string][][]string{
+		"en": {{"pour", "pours", "poured", "pouring"}, {"vibrate", "vibrated", "vibrating"}, {"form", "forms"}, {"brace", "bracing", "braces"}},
+		"es": {{"hormigón", "hormigones"}, {"vibrar", "vibrando", "vibrado"}, {"armadura", "armaduras"}, {"muro", "muros"}},
+	}
+	for lang, list := range groups {
+		stem, _ := For(lang + "-US")
+		for _, words := range list {
+			for _, w := range words[1:] {
+				if stem(w) != stem(words[0]) {
+					t.Errorf("%s: %s gives %s, %s gives %s", lang, words[0], stem(words[0]), w, stem(w))
+				}
+			}
+		}
+	}
+}
+
+func TestUnknown(t *testing.T) {
+	for _, lang := range []string{"", "fr", "eng"} {
+		if stem, ok := For(lang); ok || stem("walls") != "walls" {
+			t.Errorf("%q has a stemmer", lang)
+		}
+	}
+}

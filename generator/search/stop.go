@@ -1,0 +1,74 @@
+package search
+
+import (
+	"slices"
+	"strings"
+)
+
+// stopWords are words that say nothing about a section. They are left out of
+// the index; a query drops them unless they stand last, where they may be the
+// beginning of another word (but, button). Words of place and order (off, up,
+// before, between, without) are kept: on a site they carry the meaning.
+// Both lists are common practice, cut down by hand.
+func stopWords(lang string) []string {
+	base, _, _ := strings.Cut(lang, "-")
+	switch base {
+	case "en":
+		return split(stopEN, ' ')
+	case "es":
+		return split(stopES, ' ')
+	}
+	return nil
+}
+
+// Both lists are sorted, and written as words are after folding.
+const stopEN = "a also an and are as at be been being but by can could did do does for from had " +
+	"has have he her his how i if in into is it its me my no not of on or our she " +
+	"should so such than that the their them then there these they this those to was " +
+	"we were what when where which who why will with would you your"
+
+const stopES = "a al como con cual cuando de del desde donde e el ella ellas ellos en era es esa " +
+	"ese eso esta estas este esto estos fue ha han hay la las le les lo los mas me mi " +
+	"muy ni no nos o para pero por porque que quien se ser si son su sus tan te tu u " +
+	"un una unas uno unos y ya"
+
+// isStop reports whether a sorted list of stop words holds a word.
+func isStop(stops []string, word string) bool {
+	_, ok := slices.BinarySearch(stops, word)
+	return ok
+}
+
+// dropStops returns the words that are no stop words.
+func dropStops(words, stops []string) []string {
+	var kept []string
+	for _, w := range words {
+		if !isStop(stops, w) {
+			kept = append(kept, w)
+		}
+	}
+	return kept
+}
+
+// split parts a text at every separator. The functions of package strings do
+// the same and more, at several kilobytes of module.
+func split(text string, separator byte) []string {
+	var parts []string
+	for {
+		i := strings.IndexByte(text, separator)
+		if i < 0 {
+			return append(parts, text)
+		}
+		parts = append(parts, text[:i])
+		text = text[i+1:]
+	}
+}
+
+// wordsOf returns the words of a text in order, without their places.
+func wordsOf(text string) []string {
+	tokens := Tokens(text)
+	words := make([]string, len(tokens))
+	for i, t := range tokens {
+		words[i] = t.Word
+	}
+	return words
+}

@@ -1,0 +1,341 @@
+package search
+
+// Token is one findable word of a text.
+type Token struct {
+	Word       string // as the index knows it: folded, joined, units in their short form
+	Start, End int    // where it stands in the text, in bytes
+}
+
+// Tokens splits a text into words. The same rules serve the index and the
+// query:
+//
+//   - letters are lower-case and without accents; everything that is neither
+//     letter nor digit parts words; an apostrophe inside a word is dropped
+//     (f'c, f′c and fc are one word), and so is a final 's;
+//   - a number keeps its decimals (0.45; 0,45 and .45 are the same), fraction
+//     (3/8), mixed number (1-1/2, also 1 1/2 and 1½) and size (2x6, also
+//     2 × 6); marks of thousands are dropped (1,500 is 1500);
+//   - inch, foot, millimetre, centimetre and degree stay with their number in
+//     one form (4", 4 in. and 4-inch are 4in; 70 °F is 70f);
+//   - letters joined to digits stay joined (10M is 10m, C30/37 is c30/37);
+//   - a bar number keeps its mark (#5, also No. 5), a ratio of letters its
+//     stroke (w/c).
+func Tokens(text string) []Token {
+	s := scanner{folded: fold(text)}
+	for s.pos < len(s.text) {
+		s.step()
+	}
+	return s.tokens
+}
+
+type scanner struct {
+	folded
+	pos    int
+	word   []byte // the word being put together
+	skip   int    // characters behind the word that belong to no word
+	tokens []Token
+}
+
+// peek returns the folded character n places on, or a space beyond the end.
+func (s *scanner) peek(n int) byte {
+	if s.pos+n < len(s.text) {
+		return s.text[s.pos+n]
+	}
+	return ' '
+}
+
+// step reads one word, or passes over one character that is none.
+func (s *scanner) step() {
+	start := s.pos
+	s.word = s.word[:0]
+	c := s.peek(0)
+	switch {
+	case c == '#' && isDigit(s.peek(1)):
+		s.pos++
+		s.bar()
+	case isDigit(c):
+		s.number()
+	case c == '.' && isDigit(s.peek(1)):
+		s.word = append(s.word, '0')
+		s.decimals()
+		s.unit()
+	case isLetter(c):
+		s.letters()
+	default:
+		s.pos++
+		return
+	}
+	s.tokens = append(s.tokens, Token{string(s.word), int(s.at[start]), int(s.end())})
+	s.pos += s.skip
+	s.skip = 0
+}
+
+// end is where the last character read ends in the original: the next folded
+// character with another origin.
+func (s *scanner) end() int32 {
+	last := s.at[s.pos-1]
+	for i := s.pos; ; i++ {
+		if i == len(s.at)-1 || s.at[i] != last {
+			return s.at[i]
+		}
+	}
+}
+
+// digits takes a run of digits, and reports how many.
+func (s *scanner) digits() int {
+	start := s.pos
+	for isDigit(s.peek(0)) {
+		s.word = append(s.word, s.text[s.pos])
+		s.pos++
+	}
+	return s.pos - start
+}
+
+// bar reads the size of a bar behind # or No.
+func (s *scanner) bar() {
+	s.word = append(s.word, '#')
+	s.digits()
+	s.plural()
+}
+
+// plural passes over the s of 2x6s and #5s.
+func (s *scanner) plural() {
+	if s.peek(0) == 's' && !s.alnumAt(1) {
+		s.pos++
+	}
+}
+
+func (s *scanner) alnumAt(n int) bool { return isLetter(s.peek(n)) || isDigit(s.peek(n)) }
+
+// number reads 12, 1,500, 0.45, 3/8, 1-1/2, 2x6 and the unit behind.
+func (s *scanner) number() {
+	s.figure()
+	for n := s.by(); n > 0; n = s.by() {
+		s.pos += n
+		s.word = append(s.word, 'x')
+		s.figure()
+	}
+	s.unit()
+	s.skip = s.by() // 10' x 12' is two words
+}
+
+// figure reads one number without unit.
+func (s *scanner) figure() {
+	leadingZero := s.peek(0) == '0'
+	n := s.digits()
+	whole := n <= 3 && !leadingZero
+	for whole && (s.peek(0) == ',' || s.peek(0) == narrow) && s.three(1) {
+		s.pos++
+		s.digits()
+	}
+	switch c := s.peek(0); {
+	case (c == '.' || c == ',') && isDigit(s.peek(1)):
+		s.decimals()
+	case c == '/' && isDigit(s.peek(1)):
+		s.slashes()
+	case (c == '-' || c == ' ' || c == narrow) && s.fractionAt(1):
+		s.word = append(s.word, '-')
+		s.pos++
+		s.digits()
+		s.slashes()
+	}
+}
+
+// three reports whether exactly three digits stand n places on.
+func (s *scanner) three(n int) bool {
+	return isDigit(s.peek(n)) && isDigit(s.peek(n+1)) && isDigit(s.peek(n+2)) && !isDigit(s.peek(n+3))
+}
+
+// fractionAt reports whether a fraction of one or two digits over one or two
+// stands n places on.
+func (s *scanner) fractionAt(n int) bool {
+	start := n
+	for isDigit(s.peek(n)) {
+		n++
+	}
+	return n > start && n <= start+2 && s.peek(n) == '/' && isDigit(s.peek(n+1))
+}
+
+func (s *scanner) decimals() {
+	s.word = append(s.word, '.')
+	s.pos++
+	s.digits()
+}
+
+func (s *scanner) slashes() {
+	for s.peek(0) == '/' && isDigit(s.peek(1)) {
+		s.word = append(s.word, '/')
+		s.pos++
+		s.digits()
+	}
+}
+
+// by returns the length of the x of 2x6, 2 x 6 and 2 × 6, or 0.
+func (s *scanner) by() int {
+	n := s.blanks(0)
+	if c := s.peek(n); c != 'x' && c != times {
+		return 0
+	}
+	n = s.blanks(n + 1)
+	if !isDigit(s.peek(n)) {
+		return 0
+	}
+	return n
+}
+
+// blanks returns n, or n+1 where a space stands n places on.
+func (s *scanner) blanks(n int) int {
+	if c := s.peek(n); (c == ' ' || c == narrow) && s.pos+n < len(s.text) {
+		return n + 1
+	}
+	return n
+}
+
+// unit reads what belongs to the number before it.
+func (s *scanner) unit() {
+	switch c := s.peek(0); {
+	case c == '"':
+		s.take(1, "in")
+	case c == '\'' && s.peek(1) == '\'':
+		s.take(2, "in")
+	case c == '\'' && s.peek(1) == 's' && !s.alnumAt(2):
+		s.pos += 2 // the 1990's
+	case c == '\'':
+		s.take(1, "ft")
+	case isLetter(c):
+		s.joined()
+	default:
+		s.apart()
+	}
+}
+
+func (s *scanner) take(n int, unit string) {
+	s.pos += n
+	s.word = append(s.word, unit...)
+}
+
+// joined reads letters that touch the number: 4in, 10M, 2x6s.
+func (s *scanner) joined() {
+	if n, unit := s.unitAt(0); unit != "" {
+		s.take(n, unit)
+		return
+	}
+	s.plural()
+	s.alnum()
+}
+
+// apart reads a unit that stands apart: 4 in., 4-inch, 70 °F, 70 F.
+func (s *scanner) apart() {
+	n := s.blanks(0)
+	if n == 0 && s.peek(0) == '-' {
+		n = 1
+	}
+	if s.peek(n) == degree {
+		n = s.blanks(n + 1)
+	}
+	if n == 0 {
+		return
+	}
+	if size, unit := s.unitAt(n); unit != "" {
+		s.take(n+size, unit)
+	}
+}
+
+// unitAt returns the unit that stands as a whole word n places on.
+func (s *scanner) unitAt(n int) (size int, unit string) {
+	for s.alnumAt(n + size) {
+		size++
+	}
+	from := min(s.pos+n, len(s.text))
+	return size, unitOf(string(s.text[from : from+size]))
+}
+
+// unitOf gives the short form of the units that stay with their number. Units
+// that readers search by themselves (psi, mix weights) stay words.
+func unitOf(word string) string {
+	switch word {
+	case "in", "inch", "inches", "pulg", "pulgada", "pulgadas":
+		return "in"
+	case "ft", "foot", "feet", "pie", "pies":
+		return "ft"
+	case "f", "c", "mm", "cm":
+		return word
+	}
+	return ""
+}
+
+// letters reads a word that begins with a letter.
+func (s *scanner) letters() {
+	start := s.pos
+	s.alnum()
+	single := s.pos-start == 1
+	switch {
+	case s.barAhead(start):
+		s.word = s.word[:0]
+		s.bar()
+	case single && s.peek(0) == '/' && s.ratioAhead():
+		s.word = append(s.word, '/')
+		s.pos++
+		s.alnum()
+	default:
+		s.apostrophes()
+	}
+}
+
+// alnum takes letters and digits; between digits also a stroke and a point.
+func (s *scanner) alnum() {
+	for ; ; s.pos++ {
+		c := s.peek(0)
+		inner := (c == '/' || c == '.') && isDigit(s.peek(1)) &&
+			len(s.word) > 0 && isDigit(s.word[len(s.word)-1])
+		if !isLetter(c) && !isDigit(c) && !inner {
+			return
+		}
+		s.word = append(s.word, c)
+	}
+}
+
+// barAhead passes from "no" to the digit of "No. 5" and "nº 5".
+func (s *scanner) barAhead(start int) bool {
+	n := 0
+	switch string(s.text[start:s.pos]) {
+	case "no", "num":
+		if s.peek(0) != '.' {
+			return false
+		}
+		n = 1
+	case "n":
+		if s.peek(0) == '.' {
+			n = 1
+		}
+		if s.peek(n) != degree {
+			return false
+		}
+		n++
+	default:
+		return false
+	}
+	n = s.blanks(n)
+	if !isDigit(s.peek(n)) {
+		return false
+	}
+	s.pos += n
+	return true
+}
+
+// ratioAhead reports whether a stroke and one or two letters follow: w/c, w/cm.
+func (s *scanner) ratioAhead() bool {
+	return isLetter(s.peek(1)) && (!s.alnumAt(2) || isLetter(s.peek(2)) && !s.alnumAt(3))
+}
+
+// apostrophes joins f'c and don't, and leaves out the 's of foreman's.
+func (s *scanner) apostrophes() {
+	for s.peek(0) == '\'' && isLetter(s.peek(1)) {
+		if s.peek(1) == 's' && !s.alnumAt(2) {
+			s.skip = 2
+			return
+		}
+		s.pos++
+		s.alnum()
+	}
+}

@@ -1,0 +1,122 @@
+// Without script, without WebAssembly, with a module of another edition, over
+// plain http: the manual still reads, and says what does not work and why.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { test } from 'node:test';
+import { newPage, newPhone, plainHost } from './lib/browser.mjs';
+import { ask, calculator, expected, ready, shelf } from './lib/form.mjs';
+import { serve } from './lib/server.mjs';
+import { files, pages, releaseA } from './lib/site.mjs';
+import { say } from './lib/words.mjs';
+
+test('without script every page reads and every script-only control is hidden', async (t) => {
+	const site = await serve(t, releaseA);
+	const page = await newPage(await newPhone(t, { javaScriptEnabled: false, serviceWorkers: 'block' }));
+	for (const name of pages()) {
+		await page.goto(site.url + name);
+		assert.ok((await page.locator('main h1').innerText()).length > 2, `${name} shows no title`);
+		assert.equal(await page.locator('.live >> visible=true').count(), 0, `${name} shows controls that need script`);
+		const idle = page.locator('button:visible');
+		assert.equal(await idle.count(), 0, `${name} shows buttons that do nothing`);
+		const open = page.locator('main input:visible:enabled:not([type=checkbox]), main select:visible:enabled');
+		assert.equal(await open.count(), 0, `${name} shows inputs that do nothing`);
+	}
+});
+
+for (const { calculator: id } of shelf) {
+	test(`${id}: without script the worked example, formulas and tables read`, async (t) => {
+		const site = await serve(t, releaseA);
+		const page = await newPage(await newPhone(t, { javaScriptEnabled: false, serviceWorkers: 'block' }));
+		await page.goto(`${site.url}en/calc/${id}.html`);
+		const calc = calculator(page, id);
+		assert.ok(await calc.getByText(say('ui.calc.no-script')).isVisible());
+		for (const units of ['us', 'metric']) {
+			const { outs } = expected(ask(id, [], { units }));
+			for (const [path, text] of Object.entries(outs)) {
+				const shown = (await calc.locator(`[data-out="${path}"] dd`).innerText()).replace(/\s+/g, ' ');
+				assert.ok(shown.includes(text.replace(/\s+/g, ' ')), `${path} shows “${shown}”, not ${text}`);
+			}
+		}
+		assert.ok(await page.locator('.formula math').first().isVisible());
+		for (const formula of await page.locator('.formula').all()) assert.ok((await formula.locator('.plain').innerText()).length > 3);
+		const tables = calc.locator('details.tables');
+		assert.ok(await tables.count() > 0, 'no printed table');
+		await tables.locator('summary').click();
+		for (const table of await tables.locator('table').all()) assert.ok((await table.locator('td').count()) > 3, 'an empty table');
+		await calc.locator('details.work summary').click();
+		assert.ok(await calc.locator('details.work code').first().isVisible(), 'no worked arithmetic');
+	});
+}
+
+// unfit opens a calculator in a browser or on a server that cannot run it.
+async function unfit(t, { init, answer, path = 'en/calc/form-pressure.html', reason }) {
+	const site = await serve(t, releaseA, { answer });
+	const context = await newPhone(t, { serviceWorkers: 'block' });
+	if (init) await context.addInitScript(init);
+	const page = await newPage(context);
+	await page.goto(site.url + path);
+	const calc = page.locator('section.calc').first();
+	const why = calc.locator('[data-part=why]');
+	await why.waitFor();
+	assert.equal((await why.innerText()).trim(), reason);
+	assert.ok(await calc.locator('fieldset.fields').isDisabled(), 'the inputs are open');
+	const lead = await calc.locator('.lead dd').first().innerText();
+	assert.match(lead, /\d/, 'the example result is gone');
+	assert.ok(await calc.locator('[data-part=tag]').isVisible(), 'nothing marks the numbers as an example');
+	assert.ok(await calc.locator('details.tables').isVisible(), 'the table is gone');
+	assert.deepEqual(page.faults, []);
+	return page;
+}
+
+test('without WebAssembly a calculator says why and keeps example and table', (t) =>
+	unfit(t, { init: 'delete window.WebAssembly', reason: say('ui.calc.no-module') }));
+
+test('without DecompressionStream a calculator says why', (t) =>
+	unfit(t, { init: 'delete window.DecompressionStream', reason: say('ui.calc.no-module') }));
+
+test('a module that cannot be loaded is said', (t) =>
+	unfit(t, { answer: (name) => (name.endsWith('.wasmz') ? { status: 404, body: 'gone' } : undefined), reason: say('ui.calc.no-load') }));
+
+test('an HTML error page in place of the module is said', (t) =>
+	unfit(t, { answer: (name) => (name.endsWith('.wasmz') ? { body: '<!doctype html><title>Sign in</title>' } : undefined), reason: say('ui.calc.no-load') }));
+
+test('a module of another edition is refused by its fingerprint', (t) => {
+	const name = 'en/calc/form-pressure.html';
+	const html = readFileSync(`${releaseA}/${name}`, 'utf8');
+	const other = html.replace(/(data-fingerprint="?)([0-9a-f])/, (_, before, digit) => before + (digit === '0' ? '1' : '0'));
+	assert.notEqual(other, html, 'the page carries no fingerprint');
+	return unfit(t, { answer: (path) => (path === name ? { body: other } : undefined), reason: say('ui.calc.other') });
+});
+
+test('storage that refuses to be written does not break a page', async (t) => {
+	const site = await serve(t, releaseA);
+	const context = await newPhone(t, { serviceWorkers: 'block' });
+	await context.addInitScript(() => {
+		const refuse = () => { throw new DOMException('denied', 'SecurityError'); };
+		Object.defineProperty(window, 'localStorage', { get: refuse });
+	});
+	const page = await newPage(context);
+	await page.goto(`${site.url}en/calc/form-pressure.html`);
+	const calc = calculator(page, 'form-pressure');
+	await ready(calc);
+	await calc.locator('[data-field=height] input').fill('9 ft');
+	await page.getByText(say('ui.unkept')).first().waitFor();
+	assert.deepEqual(page.faults, []);
+});
+
+test('over plain http the manual works and says that it is not saved', async (t) => {
+	const site = await serve(t, releaseA, { host: plainHost });
+	const page = await newPage(await newPhone(t));
+	await page.goto(`${site.url}en/calc/wall-volume.html`);
+	assert.equal(await page.evaluate(() => isSecureContext), false, 'the test reaches a secure context');
+	await ready(calculator(page, 'wall-volume'));
+	await page.locator('#saved', { hasText: say('ui.saved.http') }).waitFor();
+	assert.deepEqual(page.faults, []);
+});
+
+test('script, style, module and index have their hash in the name; sw.js has not', () => {
+	const names = files(releaseA);
+	for (const name of names.filter((n) => n.startsWith('assets/'))) assert.match(name, /^assets\/[a-z0-9-]+-[0-9a-z]{10}\.[a-z0-9]+$/, name);
+	for (const ext of ['js', 'css', 'wasmz']) assert.ok(names.some((n) => n.startsWith('assets/') && n.endsWith(`.${ext}`)), `no ${ext} in assets`);
+	assert.ok(names.includes('sw.js'));
+});

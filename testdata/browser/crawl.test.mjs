@@ -1,0 +1,126 @@
+// A crawl of every page: no violation of the content security policy, no
+// uncaught error, no request to anyone else; the policy does block; hostile
+// text from the address, the search box and the device's storage is text.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { newPage, newPhone } from './lib/browser.mjs';
+import { calculator, ready } from './lib/form.mjs';
+import { serve } from './lib/server.mjs';
+import { pages, releaseA } from './lib/site.mjs';
+
+test('every page loads with no violation, no error and no foreign request', async (t) => {
+	const site = await serve(t, releaseA);
+	const context = await newPhone(t);
+	const page = await newPage(context);
+	const broken = new Set();
+	page.on('response', (response) => { if (response.status() >= 400) broken.add(`${response.status()} ${response.url()}`); });
+	for (const name of pages()) {
+		await page.goto(site.url + name, { waitUntil: 'load' });
+		assert.ok((await page.title()).length > 3, `${name} has no title`);
+		for (const calc of await page.locator('section.calc').all()) await ready(calc);
+	}
+	assert.deepEqual(page.faults, []);
+	assert.deepEqual(context.foreign, []);
+	assert.deepEqual([...broken], []);
+	// every link inside the manual leads somewhere
+	const dead = new Set();
+	for (const name of pages()) {
+		await page.goto(site.url + name);
+		const targets = await page.$$eval('a[href]', (links) => links.map((link) => [link.href, link.rel]));
+		for (const [href] of targets) {
+			const url = new URL(href);
+			if (url.origin !== site.origin) continue;
+			if (!pages().includes(url.pathname.slice(1) || 'index.html')) dead.add(`${name}: ${href}`);
+		}
+		const lost = await page.$$eval('a[href^="#"]', (links) => links.map((link) => link.hash.slice(1)).filter((id) => id && !document.getElementById(decodeURIComponent(id))));
+		for (const id of lost) dead.add(`${name}: #${id}`);
+	}
+	assert.deepEqual([...dead], []);
+});
+
+test('the policy blocks an injected script, eval, a foreign image and a raw HTML sink', async (t) => {
+	const site = await serve(t, releaseA);
+	const page = await newPage(await newPhone(t, { serviceWorkers: 'block' }));
+	await page.goto(`${site.url}index.html`);
+	const happened = await page.evaluate(async () => {
+		const seen = [];
+		document.addEventListener('securitypolicyviolation', (event) => seen.push(event.effectiveDirective));
+		const script = document.createElement('script');
+		try { script.textContent = 'window.injected = 1'; document.body.append(script); } catch { seen.push('text sink'); }
+		const link = document.createElement('a');
+		link.setAttribute('onclick', 'window.injected = 2');
+		document.body.append(link);
+		link.click();
+		try { document.body.insertAdjacentHTML('beforeend', '<b>x</b>'); } catch { seen.push('html sink'); }
+		const image = new Image();
+		image.src = 'https://elsewhere.example/x.png';
+		document.body.append(image);
+		await new Promise((done) => { image.onerror = done; });
+		const evaluated = await new Promise((done) => {
+			setTimeout('window.injected = 3', 0);
+			setTimeout(() => done(window.injected), 200);
+		}).catch(() => undefined);
+		return { seen, injected: window.injected, evaluated };
+	});
+	assert.equal(happened.injected, undefined, `something ran: ${JSON.stringify(happened)}`);
+	for (const what of ['html sink', 'img-src']) assert.ok(happened.seen.includes(what), `${what} was not blocked: ${happened.seen}`);
+});
+
+const attacks = [
+	'<img src=x onerror="window.pwned=1">', '"><script>window.pwned=1</script>', "javascript:window.pwned=1",
+	'<svg onload=window.pwned=1>', '{{constructor.constructor("window.pwned=1")()}}', '\u202Eevil', '__proto__', '\u0000\t\n\\t',
+];
+
+test('hostile address, hash and search text stay text', async (t) => {
+	const site = await serve(t, releaseA);
+	const context = await newPhone(t, { serviceWorkers: 'block' });
+	const page = await newPage(context);
+	for (const attack of attacks) {
+		const text = encodeURIComponent(attack);
+		await page.goto(`${site.url}en/calc/wall-volume.html?q=${text}&x=${text}#${text}`);
+		await ready(calculator(page, 'wall-volume'));
+		await page.locator('#q').fill(attack);
+		await page.locator('#hits').waitFor();
+		await page.locator('#hits').filter({ hasText: /\S/ }).waitFor();
+		await sane(page);
+	}
+	assert.deepEqual(context.foreign, []);
+});
+
+test('hostile text typed into a calculator and kept on the device stays text', async (t) => {
+	const site = await serve(t, releaseA);
+	const context = await newPhone(t, { serviceWorkers: 'block' });
+	const page = await newPage(context);
+	const address = `${site.url}en/calc/wall-volume.html`;
+	await page.goto(address);
+	const calc = calculator(page, 'wall-volume');
+	await ready(calc);
+	const core = calc.locator('[data-field=core] input');
+	for (const attack of attacks) {
+		await core.fill(attack);
+		await calc.locator('[data-field=core] .error').waitFor();
+		await sane(page);
+		await page.reload();
+		await ready(calc);
+		await sane(page);
+	}
+	// Whatever lies in the storage, broken or hostile, the page still works.
+	const keys = await page.evaluate(() => Object.keys(localStorage));
+	assert.ok(keys.length > 0, 'the page keeps nothing');
+	for (const junk of [...attacks, '{"a":', 'null', '[]', '{"__proto__":{"polluted":1}}', '1e999', '{"core":{"x":1},"runs":7}']) {
+		await page.evaluate(([names, value]) => { for (const name of names) localStorage.setItem(name, value); }, [keys, junk]);
+		await page.reload();
+		await ready(calc);
+		await sane(page);
+		assert.equal(await page.evaluate(() => ({}).polluted), undefined);
+	}
+	const real = page.faults.filter((fault) => !fault.startsWith('policy'));
+	assert.deepEqual(real, []);
+	assert.deepEqual(page.faults, []);
+});
+
+async function sane(page) {
+	assert.equal(await page.evaluate(() => window.pwned), undefined, 'a payload ran');
+	const planted = await page.locator('img[src=x], svg[onload], [onerror]').count();
+	assert.equal(planted, 0, 'a payload became markup');
+}

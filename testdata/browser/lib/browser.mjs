@@ -1,0 +1,58 @@
+// One browser for all tests; a fresh context, as good as a new phone, for each.
+import { execFileSync } from 'node:child_process';
+import { after } from 'node:test';
+import { chromium } from 'playwright-core';
+
+export const phone = { width: 360, height: 740 };
+export const desk = { width: 1280, height: 800 };
+
+// An address that is neither https nor this machine's own, as on a job-site
+// network; the browser is told to find it here.
+export const plainHost = 'manual.example';
+
+export const launchOptions = {
+	executablePath: process.env.COURSEBOOK_CHROMIUM || execFileSync('sh', ['-c', 'command -v chromium'], { encoding: 'utf8' }).trim(),
+	headless: true,
+	args: [
+		'--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
+		'--disable-component-update', '--disable-sync', `--host-resolver-rules=MAP ${plainHost} 127.0.0.1`,
+	],
+};
+
+let shared;
+
+// browser is the one that run.mjs started, or one of this file's own.
+export async function browser() {
+	const address = process.env.COURSEBOOK_BROWSER;
+	shared ??= address ? await chromium.connect(address) : await chromium.launch(launchOptions);
+	return shared;
+}
+
+after(async () => { await shared?.close(); });
+
+// newPhone opens a context that closes with the test. Every page in it notes
+// what must never happen: page.faults lists uncaught errors, violations of the
+// content security policy and requests to foreign hosts.
+export async function newPhone(t, options = {}) {
+	const context = await (await browser()).newContext({ viewport: phone, locale: 'en-US', ...options });
+	context.setDefaultTimeout(10_000);
+	t.after(() => context.close());
+	context.foreign = [];
+	context.sent = [];
+	context.on('request', (request) => {
+		context.sent.push(request.url());
+		const { protocol, hostname } = new URL(request.url());
+		if (/^(https?|wss?):$/.test(protocol) && hostname !== '127.0.0.1' && hostname !== plainHost) context.foreign.push(request.url());
+	});
+	return context;
+}
+
+export async function newPage(context) {
+	const page = await context.newPage();
+	page.faults = [];
+	page.on('pageerror', (error) => page.faults.push(`error: ${error.message}`));
+	page.on('console', (message) => {
+		if (/Content Security Policy|Trusted ?Type|Refused to/i.test(message.text())) page.faults.push(`policy: ${message.text()}`);
+	});
+	return page;
+}

@@ -1,0 +1,67 @@
+// The main job of a reader, from the start page to a result, in both
+// languages. Other tests do it again with no signal, below a path, and so on.
+import assert from 'node:assert/strict';
+import { agrees, calculator, eventually, ready, set, units } from './form.mjs';
+import { say } from './words.mjs';
+
+// search types into the box and waits for the places found.
+export async function search(page, text) {
+	await page.locator('#q').fill('');
+	await page.locator('#hits').waitFor({ state: 'hidden' });
+	await page.locator('#q').fill(text);
+	await page.locator('#hits').waitFor({ timeout: 20_000 });
+	return page.locator('#hits li a').evaluateAll((links) => links.map((link) => ({
+		page: link.pathname.split('/').slice(-2).join('/'), hash: decodeURIComponent(link.hash.slice(1)), text: link.innerText,
+		marks: [...link.querySelectorAll('mark')].map((mark) => mark.textContent),
+	})));
+}
+
+// choose opens the settings and makes a choice there.
+export async function choose(page, name, value) {
+	await page.locator('.settings summary').click();
+	const radio = page.locator(`.panel label:has(input[name="${name}"][value="${value}"])`);
+	if (await radio.count() > 0) await radio.click();
+	else await page.locator(`.panel select[name="${name}"]`).selectOption(value);
+	await page.locator('.panel [data-do=close]').click();
+}
+
+export async function mainJob(page, home) {
+	await page.goto(home);
+	const hits = await search(page, 'dry line');
+	const at = hits.findIndex((hit) => hit.page === 'en/string-line.html');
+	assert.ok(at >= 0 && at < 3, `“dry line” does not find the string line: ${JSON.stringify(hits)}`);
+	await page.locator('#hits li a').nth(at).click();
+	await page.waitForURL(/string-line\.html/);
+
+	const tick = page.locator('ul.checks input').first();
+	await page.locator('ul.checks label').first().click();
+	assert.ok(await tick.isChecked());
+	await page.reload();
+	assert.ok(await tick.isChecked(), 'the tick is forgotten');
+
+	const calc = calculator(page, 'string-line');
+	await ready(calc);
+	await units(calc, 'us');
+	await agrees(calc, 'string-line');
+	await set(calc, 'readings.1.gap', '7/8 in');
+	await agrees(calc, 'string-line');
+	await units(calc, 'metric');
+	await agrees(calc, 'string-line', { units: 'metric' });
+
+	await page.locator('.tongue[data-tongue=es]').click();
+	await page.waitForURL(/\/es\/string-line\.html/);
+	assert.equal(await page.locator('html').getAttribute('lang'), 'es');
+	assert.equal(await page.locator('#q').getAttribute('placeholder'), say('ui.search.short', {}, 'es'));
+	await ready(calc);
+	await agrees(calc, 'string-line', { units: 'metric', lang: 'es' });
+	await eventually(async () => assert.ok(await calc.locator('[data-do=reset]').isVisible(), 'the reader’s own numbers did not come along'));
+
+	await page.locator('.tongue[data-tongue=en]').click();
+	await page.waitForURL(/\/en\/string-line\.html/);
+	await ready(calc);
+	await units(calc, 'us');
+	await agrees(calc, 'string-line');
+	await calc.locator('[data-do=reset]').click();
+	await agrees(calc, 'string-line');
+	assert.deepEqual(page.faults, []);
+}

@@ -1,0 +1,55 @@
+// Builds what the tests look at: the command, the manual as release A, the
+// one-file edition, and release B, whose start page differs by one sentence.
+// All test files share one build: run.mjs makes it and passes its folder on.
+import { execFileSync } from 'node:child_process';
+import { appendFileSync, cpSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, relative, resolve, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const root = resolve(fileURLToPath(import.meta.url), '../../../..');
+
+// The sentence that only release B has.
+export const newSentence = 'This sentence stands only in the newer edition.';
+
+const go = process.env.GO || 'go';
+const given = process.env.COURSEBOOK_TEST_DIR;
+export const work = given || mkdtempSync(join(tmpdir(), 'coursebook-browser-'));
+export const binary = join(work, 'coursebook');
+export const releaseA = join(work, 'a');
+export const releaseB = join(work, 'b');
+export const pocket = join(work, 'pocket.html');
+
+if (!given) {
+	process.on('exit', () => rmSync(work, { recursive: true, force: true }));
+	buildAll();
+}
+
+// command runs coursebook and returns its standard output.
+export function command(...args) {
+	return execFileSync(binary, args, { cwd: root, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'], maxBuffer: 1 << 26 });
+}
+
+export function buildAll() {
+	execFileSync(go, ['build', '-o', binary, './generator'], { cwd: root, stdio: 'inherit' });
+	command('build', '-out', releaseA, '-pocket', pocket);
+	const content = join(work, 'content-b');
+	cpSync(join(root, 'content'), content, { recursive: true });
+	appendFileSync(join(content, 'en/blow-out.md'), `\n${newSentence}\n`);
+	command('build', '-content', content, '-out', releaseB);
+}
+
+// files lists a folder's files with slashes, sorted.
+export function files(dir) {
+	return readdirSync(dir, { recursive: true, withFileTypes: true })
+		.filter((entry) => entry.isFile())
+		.map((entry) => relative(dir, join(entry.parentPath ?? entry.path, entry.name)).split(sep).join('/'))
+		.sort();
+}
+
+// pages lists the HTML pages of a release.
+export function pages(dir = releaseA) {
+	const list = files(dir).filter((name) => name.endsWith('.html'));
+	if (!existsSync(join(dir, 'index.html')) || list.length < 20) throw new Error(`${dir} holds no manual: ${list}`);
+	return list;
+}

@@ -1,0 +1,26 @@
+// The texts of the interface, from the same lists that the pages are made of.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { root } from './site.mjs';
+
+const english = new Map(rows('themes/plumb/words.tsv').map(([key, text]) => [key, text]));
+const spanish = new Map(rows('calculators/words/es.tsv').map((cells) => [cells[0], cells.at(-1)]));
+
+function rows(file) {
+	return readFileSync(join(root, file), 'utf8').split('\n')
+		.filter((line) => line !== '' && !line.startsWith('#')).map((line) => line.split('\t'));
+}
+
+// say is a text of the interface with its slots filled.
+export function say(key, slots = {}, lang = 'en') {
+	let text = (lang === 'es' ? spanish : english).get(key);
+	if (text === undefined) throw new Error(`there is no ${lang} text ${key}`);
+	for (const [name, value] of Object.entries(slots)) text = text.replaceAll(`{${name}}`, value);
+	return text;
+}
+
+// like is a pattern that matches a text of the interface whatever its slots hold.
+export function like(key, lang = 'en') {
+	const parts = say(key, {}, lang).split(/\{\w+\}/);
+	return new RegExp('^\\s*' + parts.map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/\s+/g, '\\s+')).join('[^]*?') + '\\s*$');
+}

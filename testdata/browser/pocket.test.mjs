@@ -1,0 +1,96 @@
+// The one-file edition, opened from the disk: same numbers, no request.
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { test } from 'node:test';
+import { pathToFileURL } from 'node:url';
+import { newPage, newPhone } from './lib/browser.mjs';
+import { agrees, ask, eventually, fill, published, ready, shelf, units } from './lib/form.mjs';
+import { search } from './lib/journey.mjs';
+import { pocket } from './lib/site.mjs';
+import { say } from './lib/words.mjs';
+
+const address = pathToFileURL(pocket).href;
+
+async function open(t, options = {}) {
+	const context = await newPhone(t, options);
+	const page = await newPage(context);
+	await page.goto(address);
+	return { context, page };
+}
+
+test('every calculator computes the command line’s values, with no request', async (t) => {
+	const { context, page } = await open(t);
+	for (const { calculator: id } of shelf) {
+		await page.goto(`${address}#en/calc/${id}`);
+		const leaf = page.locator('.leaf:not([hidden])');
+		await eventually(async () => assert.match(await leaf.getAttribute('id'), new RegExp(`${id}$`)));
+		const calc = leaf.locator(`section.calc[data-calc="${id}"]`);
+		await ready(calc);
+		await units(calc, 'us');
+		await agrees(calc, id);
+		for (const entries of published(id, 2)) {
+			const answer = ask(id, entries);
+			if (answer.refused) continue;
+			await fill(calc, answer.inputs);
+			await agrees(calc, id);
+		}
+		await units(calc, 'metric');
+		await agrees(calc, id, { units: 'metric' });
+	}
+	assert.deepEqual(context.sent.filter((url) => !url.startsWith(address) && !url.startsWith('data:')), []);
+	assert.deepEqual(page.faults, []);
+});
+
+test('search, pages and ticks work in one file, one page at a time', async (t) => {
+	const { page, context } = await open(t);
+	assert.equal(await page.locator('.leaf:visible').count(), 1);
+	await search(page, 'dry line');
+	const link = page.locator('#hits li a[href*="string-line"]').first();
+	await link.click();
+	await eventually(async () => assert.match(await page.locator('.leaf:visible').getAttribute('id'), /string-line/));
+	await page.locator('.leaf:visible ul.checks label').first().click();
+	await page.reload();
+	assert.ok(await page.locator('.leaf:visible ul.checks input').first().isChecked());
+	for (const leaf of await page.locator('.leaf').evaluateAll((list) => list.map((l) => l.id))) {
+		await page.goto(`${address}#${leaf}`);
+		await eventually(async () => assert.equal(await page.locator('.leaf:visible').getAttribute('id'), leaf));
+		assert.ok((await page.locator('.leaf:visible h1').innerText()).length > 2);
+	}
+	const lost = await page.$$eval('a[href^="#"]', (links) => [...new Set(links.map((a) => a.getAttribute('href').slice(1)).filter((id) => !document.getElementById(decodeURIComponent(id))))]);
+	assert.deepEqual(lost, [], 'links that lead nowhere');
+	assert.deepEqual(context.sent.filter((url) => !url.startsWith(address) && !url.startsWith('data:')), []);
+	assert.deepEqual(page.faults, []);
+});
+
+test('ticks and numbers can be carried to a file and read again on another device', async (t) => {
+	const { page } = await open(t);
+	await page.goto(`${address}#en/blow-out`);
+	await page.locator('.leaf:visible ul.checks label').first().click();
+	const [download] = await Promise.all([page.waitForEvent('download'), page.locator('[data-do=export]').click()]);
+	const path = await download.path();
+	assert.equal(JSON.parse(readFileSync(path, 'utf8')).coursebook, 1);
+	const other = await open(t);
+	await other.page.goto(`${address}#en/blow-out`);
+	assert.ok(!await other.page.locator('.leaf:visible ul.checks input').first().isChecked());
+	await other.page.locator('#import').setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from('{"a":1}') });
+	await eventually(async () => assert.equal(await other.page.locator('#kept').innerText(), say('ui.pocket.wrong')));
+	await other.page.locator('#import').setInputFiles(path);
+	await eventually(async () => assert.ok(await other.page.locator('.leaf:visible ul.checks input').first().isChecked()));
+});
+
+test('a device that forgets is told apart', async (t) => {
+	const context = await newPhone(t);
+	await context.addInitScript(() => Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('denied', 'SecurityError'); } }));
+	const page = await newPage(context);
+	await page.goto(address);
+	assert.equal(await page.locator('#kept').innerText(), say('ui.pocket.unkept'));
+	assert.deepEqual(page.faults, []);
+});
+
+test('without script the one file is one long readable document', async (t) => {
+	const { page } = await open(t, { javaScriptEnabled: false });
+	const leaves = page.locator('.leaf');
+	assert.ok(await leaves.count() > 20);
+	for (const leaf of await leaves.all()) assert.ok(await leaf.locator('h1').isVisible());
+	assert.equal(await page.locator('.live:visible').count(), 0);
+});

@@ -1,0 +1,227 @@
+// A calculator on a page: reads its inputs, asks the module, shows the
+// answer. The page comes with the example worked out; until the reader
+// changes something, that is what stands there.
+import { choose, onStyle, style, type Style } from "./choices";
+import { addRow, fillEntries, readEntries, sameEntries, watchRows, type Entry } from "./entries";
+import { startKeys } from "./keys";
+import { ask, NoModule, startModule } from "./module";
+import { all, facts, say } from "./page";
+import type { Record_ } from "./records";
+import { part, showResult } from "./result";
+import { kept, load, save } from "./store";
+
+const pause = 120; // ms from the last key to the run
+const rounds = 4; // an answer may ask for inputs that ask for further ones
+
+/** What is kept of a reader's inputs. */
+interface Kept {
+  style: Style;
+  entries: Entry[];
+}
+
+export function startCalculators(): void {
+  for (const section of all("[data-calc]")) new Calculator(section);
+}
+
+class Calculator {
+  private form: HTMLFormElement;
+  private fields: HTMLFieldSetElement;
+  private key: string;
+  private printed: Entry[]; // the example as the page came with it, US and point
+  private example: Entry[]; // the example in the style the inputs stand in
+  private at: Style = { system: "us", mark: "point" };
+  private before?: { style: Style; entries: Entry[]; shown: Entry[] }; // the last change of units
+  private timer = 0;
+  private run_ = 0; // counts runs: only the last may show
+  private queue: Promise<void> = Promise.resolve();
+
+  constructor(private section: HTMLElement) {
+    this.form = section.querySelector("form")!;
+    this.fields = this.form.querySelector(".fields")!;
+    this.key = "calc " + section.dataset.calc;
+    // What a browser restores on going back is none of the example.
+    this.form.reset();
+    this.printed = this.example = readEntries(this.fields);
+    this.listen();
+    this.showUnits();
+    this.explain("ui.calc.loading");
+    if (load(this.key)) this.start();
+    else whenNear(section, () => this.start());
+  }
+
+  private listen(): void {
+    this.form.addEventListener("submit", (e) => e.preventDefault());
+    this.form.addEventListener("input", (e) => {
+      const input = e.target as HTMLInputElement;
+      if (input.closest(".tools")) choose("units", input.value);
+      else this.changed();
+    });
+    this.form.addEventListener("click", (e) => this.click(e.target as HTMLElement));
+    startKeys(this.form, () => this.changed());
+    onStyle(() => this.later(() => this.restyle(style())));
+  }
+
+  private click(target: HTMLElement): void {
+    const what = target.closest("button")?.dataset.do;
+    const place = target.closest<HTMLElement>("[data-rows]");
+    if (what === "reset") this.later(() => this.reset());
+    if (!place) return;
+    if (what === "add") {
+      addRow(place).querySelector<HTMLElement>("input, select")!.focus();
+    } else if (what === "drop") {
+      target.closest("li")!.remove();
+      place.querySelector<HTMLElement>("[data-do=add]")!.focus();
+    } else {
+      return;
+    }
+    watchRows(place);
+    this.changed();
+  }
+
+  /** Does one thing after the other; a fault of the module ends them all. */
+  private later(work: () => Promise<void>): void {
+    this.queue = this.queue.then(work).catch((e) => this.stop(e));
+  }
+
+  private start(): void {
+    this.later(async () => {
+      await startModule();
+      this.fields.disabled = false;
+      this.explain("");
+      const yours = this.yours();
+      for (const place of all("[data-rows]", this.fields)) watchRows(place);
+      if (yours) {
+        // The example is wanted in the reader's units too, for going back.
+        await this.restyle(yours.style);
+        fillEntries(this.fields, yours.entries, true);
+        this.before = undefined;
+      }
+      const restyled = await this.restyle(style());
+      if (yours && !restyled) await this.run();
+    });
+  }
+
+  /** The inputs kept from an earlier visit, if they can be understood. */
+  private yours(): Kept | undefined {
+    try {
+      const k = JSON.parse(load(this.key)) as Kept;
+      const texts = k.entries.every((e) => e.length === 2 && e.every((s) => typeof s === "string"));
+      return texts && typeof k.style.system === "string" && typeof k.style.mark === "string" ? k : undefined;
+    } catch {
+      return undefined;
+    }
+  }
+
+  private changed(): void {
+    clearTimeout(this.timer);
+    this.timer = window.setTimeout(() => this.later(() => this.run()), pause);
+  }
+
+  private async run(): Promise<void> {
+    const nr = ++this.run_;
+    this.keep();
+    let answer: Record_[] = [];
+    for (let i = 0; i < rounds; i++) {
+      answer = await ask("run", [...this.head(this.at), ...sets(readEntries(this.fields, true))]);
+      if (nr !== this.run_) return;
+      if (!this.showAsked(answer)) break;
+    }
+    showResult(this.section, this.fields, answer);
+  }
+
+  private head(s: Style): Record_[] {
+    return [["calc", this.section.dataset.calc!], ["lang", facts.lang], ["style", s.system, s.mark]];
+  }
+
+  /** Shows the inputs that are asked for now and hides the others; tells whether that changed. */
+  private showAsked(answer: Record_[]): boolean {
+    let changed = false;
+    for (const [name, path, yes] of answer) {
+      const place = name === "asked" && this.fields.querySelector<HTMLElement>(`:scope > [data-field="${path}"], :scope > [data-rows="${path}"]`);
+      if (!place || place.hidden === (yes !== "1")) continue;
+      place.hidden = yes !== "1";
+      changed = true;
+    }
+    return changed;
+  }
+
+  /**
+   * Writes the inputs anew in other units or with another decimal mark. Going
+   * back without an edit in between gives back the very texts that were typed.
+   */
+  private async restyle(to: Style): Promise<boolean> {
+    if (this.fields.disabled || (to.system === this.at.system && to.mark === this.at.mark)) return false;
+    const now = readEntries(this.fields);
+    const untouched = sameEntries(now, this.example);
+    const old = this.before;
+    if (old && old.style.system === to.system && old.style.mark === to.mark && sameEntries(now, old.shown)) {
+      fillEntries(this.fields, old.entries, true);
+    } else {
+      fillEntries(this.fields, await this.converted(now, this.at, to), false);
+    }
+    this.example = untouched ? readEntries(this.fields) : await this.converted(this.printed, { system: "us", mark: "point" }, to);
+    this.before = { style: this.at, entries: now, shown: readEntries(this.fields) };
+    this.at = to;
+    this.showUnits();
+    await this.run();
+    return true;
+  }
+
+  private async converted(entries: Entry[], from: Style, to: Style): Promise<Entry[]> {
+    const answer = await ask("convert", [...this.head(from), ["to", to.system, to.mark], ...sets(entries)]);
+    const texts = new Map(answer.filter((r) => r[0] === "set").map((r) => [r[1], r[2] ?? ""]));
+    return entries.map(([path, text]) => [path, texts.get(path) ?? text]);
+  }
+
+  private async reset(): Promise<void> {
+    fillEntries(this.fields, this.example, true);
+    this.before = undefined;
+    await this.run();
+  }
+
+  /** Keeps the reader's inputs, and says whose numbers these are. */
+  private keep(): void {
+    const now = readEntries(this.fields);
+    const own = !sameEntries(now, this.example);
+    save(this.key, own ? JSON.stringify({ style: this.at, entries: now } satisfies Kept) : "");
+    this.section.toggleAttribute("data-own", own);
+    part(this.section, "tag").textContent = say(!own ? "ui.calc.example" : kept ? "ui.calc.yours" : "ui.unkept");
+    this.form.querySelector<HTMLElement>("[data-do=reset]")!.hidden = !own;
+  }
+
+  private showUnits(): void {
+    for (const radio of all<HTMLInputElement>(".tools [type=radio]", this.form)) radio.checked = radio.value === this.at.system;
+    this.section.dataset.system = this.at.system;
+  }
+
+  /** Says why nothing can be typed; no key, no reason. */
+  private explain(key: string): void {
+    const why = part(this.section, "why");
+    why.hidden = !key;
+    why.textContent = key && say(key);
+  }
+
+  /** Without a module nothing can be computed: the inputs close, and so do results of the reader's own. */
+  private stop(e: unknown): void {
+    this.fields.disabled = true;
+    const key = e instanceof NoModule ? e.message : "ui.calc.no-module";
+    if (!(e instanceof NoModule)) console.error(e);
+    this.explain(key);
+    if (!this.section.hasAttribute("data-own")) return;
+    showResult(this.section, this.fields, [["state", "refused"], ["note", "refusal", "", say(key)]]);
+  }
+}
+
+function sets(entries: Entry[]): Record_[] {
+  return entries.map(([path, text]) => ["set", path, text]);
+}
+
+/** Calls once, when an element comes near the screen and the page is at rest. */
+function whenNear(element: Element, work: () => void): void {
+  const rest = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 200));
+  new IntersectionObserver((seen, observer) => {
+    if (!seen.some((s) => s.isIntersecting)) return;
+    observer.disconnect();
+    rest(work);
+  }, { rootMargin: "800px" }).observe(element);
+}

@@ -1,0 +1,90 @@
+// Saving the whole manual on the device, and changing to a new edition when
+// the reader wants to. "Saved" is only said once the worker has counted.
+import { facts, root, say } from "./page";
+import { kept } from "./store";
+
+/** What the worker says: see worker/messages.ts. */
+type Report = import("../worker/messages").Report;
+
+const policy = (window as any).trustedTypes?.createPolicy("coursebook", {
+  createScriptURL: (url: string) => {
+    if (url !== "sw.js") throw new TypeError(url);
+    return new URL(url, root).href;
+  },
+});
+
+let line: HTMLElement;
+let failed = ""; // why the last attempt to save ended; the worker's word stands
+
+export function startOffline(): void {
+  line = document.getElementById("saved")!;
+  const why = hindrance();
+  if (why) return tell(why);
+  const workers = navigator.serviceWorker;
+  const controlled = Boolean(workers.controller);
+  workers.addEventListener("message", (e) => hear(e.data));
+  workers.addEventListener("controllerchange", () => {
+    if (controlled) location.reload();
+    else askStatus();
+  });
+  const script = policy ? policy.createScriptURL("sw.js") : new URL("sw.js", root).href;
+  workers.register(script, { updateViaCache: "none" }).then(watch, () => {
+    if (controlled) askStatus();
+    else tell("ui.saved.failed");
+  });
+}
+
+/** Why this page cannot be saved at all; empty where it can. */
+function hindrance(): string {
+  if (location.protocol === "file:") return "ui.saved.file";
+  if (!isSecureContext) return "ui.saved.http";
+  return "serviceWorker" in navigator && "caches" in window ? "" : "ui.saved.never";
+}
+
+function tell(key: string, slots = {}): void {
+  line.textContent = say(key, slots) + (kept ? "" : " " + say("ui.unkept"));
+  line.dataset.state = key.split(".").pop();
+}
+
+function askStatus(): void {
+  const worker = navigator.serviceWorker.controller;
+  if (worker) worker.postMessage("status");
+  else navigator.serviceWorker.getRegistration(root.href).then((r) => r?.active?.postMessage("status"));
+}
+
+function watch(registration: ServiceWorkerRegistration): void {
+  const follow = (worker: ServiceWorker | null) => {
+    worker?.addEventListener("statechange", () => {
+      if (worker.state === "installed" && registration.active && registration.active !== worker) offer(registration);
+      if (worker.state === "activated") askStatus();
+      if (worker.state === "redundant" && !registration.active) tell(failed || "ui.saved.failed");
+    });
+  };
+  follow(registration.installing);
+  registration.addEventListener("updatefound", () => follow(registration.installing));
+  if (registration.waiting && registration.active) offer(registration);
+  if (registration.active) askStatus();
+}
+
+/** Offers the waiting edition; it takes over when the reader says so. */
+function offer(registration: ServiceWorkerRegistration): void {
+  const box = document.getElementById("edition")!;
+  box.hidden = false;
+  box.querySelector("button")!.onclick = () => registration.waiting?.postMessage("accept");
+}
+
+function hear(report: Report): void {
+  switch (report.kind) {
+    case "saving":
+      if (!navigator.serviceWorker.controller) tell("ui.saved.going", { n: report.count, all: report.total });
+      return;
+    case "failed":
+      failed = "ui.saved." + report.why;
+      if (!navigator.serviceWorker.controller) tell(failed);
+      return;
+    case "status":
+      if (report.release !== facts.release) tell("ui.saved.other");
+      else if (report.count === report.total) tell("ui.saved.yes");
+      else tell("ui.saved.part", { n: report.count, all: report.total });
+  }
+}

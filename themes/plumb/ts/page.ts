@@ -1,0 +1,41 @@
+// What the page says of itself, and the texts of the interface, which all
+// stand in the page: the scripts hold none.
+
+/** The data attributes of the page's script element. */
+export const facts = (document.currentScript as HTMLScriptElement).dataset as {
+  lang: string;
+  kind: string;
+  root: string; // relative way to the root of the site
+  release: string;
+  fingerprint: string;
+  module: string;
+  index: string;
+  words: string;
+  pocket?: string;
+};
+
+/** The address of the site's root; what is kept on the device carries its path. */
+export const root = new URL(facts.root || ".", location.href);
+
+/** A text of the interface with its {slots} filled. */
+export function say(key: string, slots: Record<string, string | number> = {}): string {
+  for (const id of ["words", "calc-words"]) {
+    const box = document.getElementById(id) as HTMLTemplateElement | null;
+    const text = box?.content.getElementById(key)?.textContent;
+    if (text) return text.replace(/\{(\w+)\}/g, (all, name) => String(slots[name] ?? all));
+  }
+  return key;
+}
+
+/** All elements that match, as an array. */
+export function all<E extends Element = HTMLElement>(selector: string, within: ParentNode = document): E[] {
+  return [...within.querySelectorAll<E>(selector)];
+}
+
+/** A new element with a class, text and children. */
+export function make(tag: string, name = "", ...content: (string | Node)[]): HTMLElement {
+  const e = document.createElement(tag);
+  if (name) e.className = name;
+  e.append(...content);
+  return e;
+}

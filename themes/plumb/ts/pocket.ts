@@ -1,0 +1,55 @@
+// The one-file edition: shows one page at a time by the hash of the address,
+// and carries ticks and numbers out and in where the device forgets them.
+import { all, make, say } from "./page";
+import { everything, kept, save } from "./store";
+
+export function startPocket(): void {
+  document.documentElement.classList.add("leafed");
+  addEventListener("hashchange", turn);
+  turn();
+  const line = document.getElementById("kept")!;
+  line.textContent = say(kept ? "ui.pocket.kept" : "ui.pocket.unkept");
+  document.querySelector("[data-do=export]")!.addEventListener("click", carryOut);
+  document.getElementById("import")!.addEventListener("change", async (e) => {
+    const file = (e.target as HTMLInputElement).files?.[0];
+    const taken = file && takeIn(await file.text());
+    line.textContent = say(taken ? "ui.pocket.taken" : "ui.pocket.wrong");
+    if (taken && kept) location.reload();
+  });
+}
+
+/** Turns to the page that holds the element the address names. */
+function turn(): void {
+  const leaves = all(".leaf");
+  const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  if (target && !target.closest(".leaf")) return;
+  const leaf = target?.closest<HTMLElement>(".leaf") ?? leaves[0];
+  for (const l of leaves) l.hidden = l !== leaf;
+  const title = leaf?.dataset.title;
+  if (title) document.title = title;
+  if (!target || target === leaf) scrollTo(0, 0);
+  else target.scrollIntoView();
+}
+
+function carryOut(): void {
+  const file = new Blob([JSON.stringify({ coursebook: 1, kept: everything() }, null, 1)], { type: "application/json" });
+  const link = make("a") as HTMLAnchorElement;
+  link.href = URL.createObjectURL(file);
+  link.download = "coursebook.json";
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+}
+
+/** Keeps what a file holds; false where it is not one of ours. */
+function takeIn(text: string): boolean {
+  try {
+    const { coursebook, kept: entries } = JSON.parse(text);
+    if (coursebook !== 1) return false;
+    const list = Object.entries(entries as Record<string, unknown>);
+    if (!list.every(([, v]) => typeof v === "string")) return false;
+    for (const [k, v] of list) save(k, v as string);
+    return true;
+  } catch {
+    return false;
+  }
+}

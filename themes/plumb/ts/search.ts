@@ -1,0 +1,139 @@
+// The search box: results below it while one types. The index is loaded when
+// the box is first touched.
+import { ask, loadIndex } from "./module";
+import { all, facts, make, say } from "./page";
+
+const pause = 90; // ms from the last key to the search
+
+export function startSearch(): void {
+  const box = document.getElementById("q") as HTMLInputElement;
+  const hits = document.getElementById("hits")!;
+  const count = make("p", "count");
+  count.setAttribute("role", "status");
+  const list = make("ol");
+  hits.append(count, list);
+  let timer = 0;
+  let turn = 0;
+  const close = () => (hits.hidden = true);
+
+  const find = async () => {
+    const mine = ++turn;
+    const q = box.value.trim();
+    if (!q) return close();
+    try {
+      await loadIndex();
+      const found = await ask("search", [["lang", facts.lang], ["q", q]]);
+      if (mine !== turn) return;
+      const items = found.filter((r) => r[0] === "hit").map(hit);
+      count.textContent = items.length === 0 ? say("ui.search.none", { q }) : items.length === 1 ? say("ui.search.one") : say("ui.search.many", { n: items.length });
+      list.replaceChildren(...(items.length ? items : [wayOut()]));
+      hits.hidden = false;
+      for (const item of items) await sharpen(item, q, () => mine === turn);
+    } catch (e) {
+      console.error(e);
+      count.textContent = say("ui.search.away");
+      list.replaceChildren(wayOut());
+      hits.hidden = false;
+    }
+  };
+
+  box.addEventListener("focus", () => void loadIndex().catch(() => {}), { once: true });
+  box.addEventListener("input", () => {
+    clearTimeout(timer);
+    timer = window.setTimeout(find, pause);
+  });
+  const rail = box.closest<HTMLElement>(".rail")!;
+  rail.addEventListener("keydown", (e) => move(e, box, list, close));
+  box.addEventListener("focus", () => box.value.trim() && list.children.length && (hits.hidden = false));
+  document.addEventListener("pointerdown", (e) => {
+    if (!hits.contains(e.target as Node) && e.target !== box) close();
+  });
+  rail.addEventListener("focusout", (e) => {
+    if (e.relatedTarget && !rail.contains(e.relatedTarget as Node)) close();
+  });
+  list.addEventListener("click", (e) => {
+    if ((e.target as Element).closest("a")) close();
+  });
+}
+
+/** Arrow keys walk from the box through the results; Escape leads back. */
+function move(e: KeyboardEvent, box: HTMLInputElement, list: Element, close: () => void): void {
+  const stops: HTMLElement[] = [box, ...all("a", list)];
+  const at = stops.indexOf(document.activeElement as HTMLElement);
+  if (at < 0) return;
+  if (e.key === "Escape") {
+    close();
+    box.focus();
+  } else if (e.key === "ArrowDown" || e.key === "ArrowUp") {
+    e.preventDefault();
+    stops[at + (e.key === "ArrowDown" ? 1 : -1)]?.focus();
+  } else if (e.key === "Enter" && at === 0) {
+    e.preventDefault();
+    stops[1]?.click();
+  }
+}
+
+function hit([, url, title, section, excerpt]: string[]): HTMLElement {
+  const link = make("a", "", make("b", "", title)) as HTMLAnchorElement;
+  link.href = url.startsWith("#") ? url : facts.root + url;
+  if (section) link.append(make("span", "section", section));
+  link.append(make("span", "excerpt", ...marked(excerpt)));
+  return make("li", "", link);
+}
+
+function wayOut(): HTMLElement {
+  const source = document.querySelector<HTMLAnchorElement>(".foot-links a")!;
+  return make("li", "", source.cloneNode(true));
+}
+
+/** Text with the found words, which stand between U+0001 and U+0002, as mark elements. */
+function marked(text: string): (string | Node)[] {
+  return text.split(/(\u0001[^\u0002]*\u0002)/).filter(Boolean).map((s) => (s[0] === "\u0001" ? make("mark", "", s.slice(1, -1)) : s));
+}
+
+/**
+ * Replaces the opening of a section by the lines where the words stand. The
+ * text comes from the page itself, but only where that costs no signal: from
+ * this page, or from a worker that has it saved.
+ */
+async function sharpen(item: Element, q: string, wanted: () => boolean): Promise<void> {
+  const link = item.querySelector("a")!;
+  const excerpt = item.querySelector(".excerpt")!;
+  if (excerpt.querySelector("mark")) return;
+  const [address, id] = link.href.split("#");
+  const here = address === location.href.split("#")[0];
+  if (!here && !navigator.serviceWorker?.controller) return;
+  const text = sectionText(here ? document : await pageAt(address), decodeURIComponent(id ?? ""));
+  if (!text || !wanted()) return;
+  const answer = await ask("mark", [["lang", facts.lang], ["q", q], ["text", text]]);
+  if (wanted() && answer[0]?.[1]) excerpt.replaceChildren(...marked(answer[0][1]));
+}
+
+const pages = new Map<string, Promise<Document | null>>();
+
+/** A page as a document without life, parsed by the browser's own loader. */
+function pageAt(address: string): Promise<Document | null> {
+  let page = pages.get(address);
+  if (!page) {
+    page = new Promise((done) => {
+      const request = new XMLHttpRequest();
+      request.open("GET", address);
+      request.responseType = "document";
+      request.onload = () => done(request.responseXML);
+      request.onerror = () => done(null);
+      request.send();
+    });
+    pages.set(address, page);
+  }
+  return page;
+}
+
+/** The text from a heading to the next; without an id, from the title on. */
+function sectionText(page: Document | null, id: string): string {
+  const head = id ? page?.getElementById(id) : page?.querySelector("h1");
+  let text = "";
+  for (let e = head?.nextElementSibling; e && !/^H[1-6]$/.test(e.tagName); e = e.nextElementSibling) {
+    if (!e.matches("[data-calc]")) text += e.textContent + " ";
+  }
+  return text.replace(/\s+/g, " ").trim();
+}

@@ -1,0 +1,34 @@
+// The release this worker keeps: the list the builder wrote in front.
+
+declare const RELEASE: { id: string; bytes: number; files: [url: string, integrity: string, bytes: number][] };
+
+export interface File_ {
+  url: string; // relative to the worker
+  href: string; // complete
+  integrity: string;
+}
+
+const scope = new URL(".", location.href);
+
+export const files: File_[] = RELEASE.files.map(([url, integrity]) => ({ url, integrity, href: new URL(url, scope).href }));
+
+/** The names of all our caches begin so; other apps of the origin keep theirs. */
+export const family = "coursebook-" + scope.pathname + "-";
+export const cacheName = family + RELEASE.id;
+
+const byHref = new Map(files.map((f) => [f.href, f]));
+
+export function fileAt(url: string): File_ | undefined {
+  return byHref.get(new URL(url, scope).href);
+}
+
+/**
+ * The file behind an address, whatever way the server would have written it:
+ * with or without a slash, index.html, .html, or a query.
+ */
+export function entryFor(url: URL): File_ | undefined {
+  const plain = url.origin + url.pathname;
+  const bare = plain.replace(/\/+$/, "");
+  const ways = [plain, plain + "index.html", bare, bare + "/index.html", bare + ".html"];
+  return ways.map((w) => byHref.get(w)).find(Boolean);
+}

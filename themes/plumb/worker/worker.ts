@@ -1,0 +1,68 @@
+// The worker keeps one release on the device, whole or not at all, and serves
+// that release only. The builder puts the list of its files in front.
+//
+//   release.ts   addresses of the release and their place in the list
+//   keep.ts      fetching, checking and keeping files
+//   messages.ts  what page and worker say to each other
+//
+// A new worker waits until the reader accepts it; then it takes over all
+// tabs, which load anew, and only then the old release is deleted.
+import { editionKept, install, kept, repair } from "./keep";
+import type { Report } from "./messages";
+import { cacheName, entryFor, family, files } from "./release";
+
+const worker = self as unknown as ServiceWorkerGlobalScope;
+
+worker.addEventListener("install", (e) => e.waitUntil(install(toAll)));
+
+worker.addEventListener("activate", (e) => e.waitUntil((async () => {
+  for (const name of await caches.keys()) {
+    if (name.startsWith(family) && name !== cacheName) await caches.delete(name);
+  }
+  await worker.clients.claim();
+})()));
+
+worker.addEventListener("fetch", (e) => {
+  const url = new URL(e.request.url);
+  if (e.request.method !== "GET" || url.origin !== location.origin) return;
+  const entry = entryFor(url);
+  if (entry) e.respondWith(serve(entry.url));
+  else if (e.request.mode === "navigate") e.respondWith(elsewhere(e.request));
+});
+
+worker.addEventListener("message", (e) => {
+  if (e.data === "accept") e.waitUntil(worker.skipWaiting());
+  if (e.data === "status") e.waitUntil(report(e.source as Client | null));
+});
+
+/** A file of the release; one that the device has lost is fetched and checked again. */
+async function serve(url: string): Promise<Response> {
+  return (await kept(url)) ?? (await repair(url)) ?? Response.error();
+}
+
+/** A page that is not of this release: from the network, else the page for lost addresses. */
+async function elsewhere(request: Request): Promise<Response> {
+  try {
+    return await fetch(request);
+  } catch {
+    return (await kept("404.html")) ?? Response.error();
+  }
+}
+
+/** Counts what is kept, mends what is missing, and says so. */
+async function report(to: Client | null): Promise<void> {
+  const say = async (): Promise<number> => {
+    const cache = await caches.open(cacheName);
+    const there = new Set((await cache.keys()).map((r) => r.url));
+    const missing = files.filter((f) => !there.has(f.href));
+    const status: Report = { kind: "status", release: await editionKept(), count: files.length - missing.length, total: files.length };
+    to?.postMessage(status);
+    for (const f of missing) await repair(f.url);
+    return missing.length;
+  };
+  if (await say()) await say();
+}
+
+async function toAll(message: Report): Promise<void> {
+  for (const client of await worker.clients.matchAll({ includeUncontrolled: true })) client.postMessage(message);
+}
