@@ -15,6 +15,7 @@ func runInspect(s std, args []string) int {
 	content := flags.String("content", "content", "folder of the manual")
 	theme := flags.String("theme", "", "folder of a theme; empty for the one that comes along")
 	strict := flags.Bool("strict", false, "warnings count as faults")
+	lang := flags.String("words", "", "instead, list the texts that a `language` lacks, as lines for its words file")
 	if status, done := parse(flags, args); done {
 		return status
 	}
@@ -26,6 +27,9 @@ func runInspect(s std, args []string) int {
 	if err != nil {
 		return s.fail("inspect", err)
 	}
+	if *lang != "" {
+		return listMissing(s, o, *lang)
+	}
 	var faults fault.List
 	build.Inspect(o, &faults)
 	fault.Print(s.err, faults.All())
@@ -34,6 +38,26 @@ func runInspect(s std, args []string) int {
 	}
 	if faults.Warnings() == 0 {
 		fmt.Fprintln(s.out, "No faults, no warnings.")
+	}
+	return fine
+}
+
+// listMissing prints what a translator has still to do: key, hash and English
+// text of each line that the language's file lacks or that is stale.
+func listMissing(s std, o build.Options, lang string) int {
+	english, err := build.English(o.Theme)
+	if err != nil {
+		return s.fail("inspect", err)
+	}
+	var faults fault.List
+	own := calc.Words{}
+	name := "words/" + lang + ".tsv"
+	if data, err := calculators.Words.ReadFile(name); err == nil {
+		own = words.Parse("calculators/"+name, data, english, &faults)
+	}
+	fault.Print(s.err, faults.All())
+	for _, key := range words.Missing(english, own) {
+		fmt.Fprintf(s.out, "%s\t%s\t%s\n", key, words.Hash(english[key]), english[key])
 	}
 	return fine
 }

@@ -21,7 +21,7 @@ async function open(t, options = {}) {
 test('every calculator computes the command line’s values, with no request', async (t) => {
 	const { context, page } = await open(t);
 	for (const { calculator: id } of shelf) {
-		await page.goto(`${address}#en/calc/${id}`);
+		await page.goto(`${address}#${anchor(id)}`);
 		const leaf = page.locator('.leaf:not([hidden])');
 		await eventually(async () => assert.match(await leaf.getAttribute('id'), new RegExp(`${id}$`)));
 		const calc = leaf.locator(`section.calc[data-calc="${id}"]`);
@@ -64,13 +64,13 @@ test('search, pages and ticks work in one file, one page at a time', async (t) =
 
 test('ticks and numbers can be carried to a file and read again on another device', async (t) => {
 	const { page } = await open(t);
-	await page.goto(`${address}#en/blow-out`);
+	await page.goto(`${address}#en.blow-out`);
 	await page.locator('.leaf:visible ul.checks label').first().click();
 	const [download] = await Promise.all([page.waitForEvent('download'), page.locator('[data-do=export]').click()]);
 	const path = await download.path();
 	assert.equal(JSON.parse(readFileSync(path, 'utf8')).coursebook, 1);
 	const other = await open(t);
-	await other.page.goto(`${address}#en/blow-out`);
+	await other.page.goto(`${address}#en.blow-out`);
 	assert.ok(!await other.page.locator('.leaf:visible ul.checks input').first().isChecked());
 	await other.page.locator('#import').setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from('{"a":1}') });
 	await eventually(async () => assert.equal(await other.page.locator('#kept').innerText(), say('ui.pocket.wrong')));

@@ -2,6 +2,7 @@ package build
 
 import (
 	"fmt"
+	"io/fs"
 	"strings"
 	"sync"
 
@@ -124,19 +125,26 @@ var translated = sync.OnceValues(func() (words.Texts, error) {
 	return texts, err
 })
 
-// loadWords loads the theme in every language of the manual.
-func (b *builder) loadWords(manual source.Manual) {
+// English lists every English text by key: the calculators' and the theme's.
+func English(dir fs.FS) (words.Texts, error) {
 	texts, err := translated()
 	if err != nil {
-		b.fail(err)
-		return
+		return nil, err
 	}
-	own, err := theme.Texts(b.o.Theme)
+	own, err := theme.Texts(dir)
 	if err != nil {
+		return nil, err
+	}
+	return words.Merge(texts, own), nil
+}
+
+// loadWords loads the theme in every language of the manual.
+func (b *builder) loadWords(manual source.Manual) {
+	var err error
+	if b.english, err = English(b.o.Theme); err != nil {
 		b.fail(err)
 		return
 	}
-	b.english = words.Merge(texts, own)
 	byLang := map[string]map[string]string{}
 	for _, l := range manual.Languages {
 		b.words[l.Code] = b.wordsOf(l.Code)

@@ -12,6 +12,9 @@ var abbreviations = map[string]bool{
 	"sec": true, "min": true, "max": true, "dia": true, "u.s": true, "aprox": true, "núm": true, "pág": true, "ej": true, "máx": true, "mín": true, "pulg": true,
 }
 
+// closers may stand between a sentence's mark and its end.
+const closers = "\"'”’»)"
+
 // Sentences splits a block of text. A sentence ends at a point, question or
 // exclamation mark that a space and a capital follow, or the block's end.
 func Sentences(block string) []string {
@@ -21,8 +24,9 @@ func Sentences(block string) []string {
 		if strings.IndexByte(".!?", block[i]) < 0 || !endsHere(block, start, i) {
 			continue
 		}
-		all = appendText(all, block[start:i+1])
-		start = i + 1
+		end := len(block) - len(strings.TrimLeft(block[i+1:], closers))
+		all = appendText(all, block[start:end])
+		start = end
 	}
 	return appendText(all, block[start:])
 }
@@ -36,7 +40,7 @@ func appendText(all []string, s string) []string {
 
 // endsHere tells whether the mark at i ends the sentence begun at start.
 func endsHere(s string, start, i int) bool {
-	rest := strings.TrimLeft(s[i+1:], `"'”’»)`)
+	rest := strings.TrimLeft(s[i+1:], closers)
 	after := strings.TrimLeft(rest, " \n")
 	if after == "" {
 		return true

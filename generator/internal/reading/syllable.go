@@ -52,6 +52,9 @@ func breaks(word string, i int) bool {
 	pair, rest := word[i-1:i+1], word[i+1:]
 	switch pair {
 	case "ia":
+		if word[max(i-2, 0)] == 'l' && rest == "n" {
+			return false // civil-ian
+		}
 		return !strings.HasPrefix(rest, "l") || i < 2 || strings.IndexByte("ctg", word[i-2]) < 0
 	case "io":
 		return i < 2 || strings.IndexByte("ctsgxn", word[i-2]) < 0

@@ -53,11 +53,12 @@ func (a *assembler) atKey(s fault.Severity, p *Page, name, code, hint, format st
 // every name: beyond so many slips it is not spelling that is wrong.
 const mostGuesses = 50
 
-// guess is a hint that names the nearest known name, or says what to do.
-func (a *assembler) guess(word string, known []string, otherwise string) string {
+// guess is a hint that names the nearest known name, or says what to do. The
+// names are only gathered when they are needed.
+func (a *assembler) guess(word string, known func() []string, otherwise string) string {
 	if a.guesses < mostGuesses {
 		a.guesses++
-		if near, ok := fault.Nearest(word, known); ok {
+		if near, ok := fault.Nearest(word, known()); ok {
 			return "did you mean " + near + "?"
 		}
 	}
@@ -173,6 +174,7 @@ func (a *assembler) order() {
 		lang.All = slices.Clone(entries)
 		slices.SortFunc(lang.All, compareTitles)
 		slices.SortFunc(lang.Loose, compareTitles)
+		a.titles(lang)
 	}
 	byCode := map[string]int{}
 	for i, l := range a.site.Languages {
@@ -181,6 +183,16 @@ func (a *assembler) order() {
 	slices.SortFunc(a.site.Pages, func(x, y *Page) int {
 		return cmp.Or(cmp.Compare(byCode[x.Lang], byCode[y.Lang]), compareInDay(rank, x, y))
 	})
+}
+
+// titles warns of pages that nobody can tell apart in a list.
+func (a *assembler) titles(lang *Language) {
+	for i := 1; i < len(lang.All); i++ {
+		p, before := lang.All[i].Page, lang.All[i-1].Page
+		if p.Language == lang && before.Language == lang && p.Header.Title != "" && strings.EqualFold(p.Header.Title, before.Header.Title) {
+			a.atKey(fault.Warning, p, "title", "title-twice", "say in the title what is different", "%s has the same title", before.File)
+		}
+	}
 }
 
 // entries lists a language's pages but the home page, with the default's for

@@ -1,6 +1,7 @@
 package site
 
 import (
+	"slices"
 	"strings"
 
 	"coursebook/generator/internal/fault"
@@ -9,28 +10,19 @@ import (
 // header checks what a page's header names.
 func (a *assembler) header(p *Page) {
 	h := p.Header
-	m := a.site.Manual
 	if h.Stage != "" && p.Stage == nil && p.Language.Home.Page != p {
-		ids := make([]string, len(m.Stages))
-		for i, s := range m.Stages {
-			ids[i] = s.ID
-		}
-		a.atKey(fault.Error, p, "stage", "stage-unknown", a.guess(h.Stage, ids, "use one of: "+strings.Join(ids, ", ")), "unknown stage %q", h.Stage)
+		a.atKey(fault.Error, p, "stage", "stage-unknown", a.guess(h.Stage, a.stageIDs, "use one of: "+strings.Join(a.stageIDs(), ", ")), "unknown stage %q", h.Stage)
 	}
 	for _, role := range h.Roles {
-		if !a.hasRole(role) {
-			ids := make([]string, len(m.Roles))
-			for i, r := range m.Roles {
-				ids[i] = r.ID
-			}
-			a.atKey(fault.Error, p, "roles", "role-unknown", a.guess(role, ids, "use one of: "+strings.Join(ids, ", ")), "unknown role %q", role)
+		if ids := a.roleIDs(); !slices.Contains(ids, role) {
+			a.atKey(fault.Error, p, "roles", "role-unknown", a.guess(role, a.roleIDs, "use one of: "+strings.Join(ids, ", ")), "unknown role %q", role)
 		}
 	}
 	for _, slug := range h.Next {
 		e, ok := a.site.In(p.Language, slug)
 		switch {
 		case !ok:
-			a.atKey(fault.Error, p, "next", "next-unknown", a.guess(slug, a.slugs(p.Language), "name a page's file without .md"), "no page %q", slug)
+			a.atKey(fault.Error, p, "next", "next-unknown", a.guess(slug, func() []string { return a.slugs(p.Language) }, "name a page's file without .md"), "no page %q", slug)
 		case e.Page == p:
 			a.atKey(fault.Error, p, "next", "next-self", "remove it", "page names itself as the next")
 		default:
@@ -42,13 +34,18 @@ func (a *assembler) header(p *Page) {
 	}
 }
 
-func (a *assembler) hasRole(id string) bool {
-	for _, r := range a.site.Manual.Roles {
-		if r.ID == id {
-			return true
-		}
+func (a *assembler) stageIDs() (ids []string) {
+	for _, s := range a.site.Manual.Stages {
+		ids = append(ids, s.ID)
 	}
-	return false
+	return ids
+}
+
+func (a *assembler) roleIDs() (ids []string) {
+	for _, r := range a.site.Manual.Roles {
+		ids = append(ids, r.ID)
+	}
+	return ids
 }
 
 // slugs are the pages that a link in a language can reach.

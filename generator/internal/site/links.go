@@ -42,7 +42,7 @@ func (a *assembler) resolve(p *Page, l page.Link) linked {
 	case strings.HasPrefix(l.Target, "calc:"):
 		id := strings.TrimPrefix(l.Target, "calc:")
 		if a.site.byID[id] == nil {
-			return fail("link-calculator", a.guess(id, a.calculatorIDs(), "use one of: "+strings.Join(a.calculatorIDs(), ", ")), "no calculator %q", id)
+			return fail("link-calculator", a.guess(id, a.calculatorIDs, "use one of: "+strings.Join(a.calculatorIDs(), ", ")), "no calculator %q", id)
 		}
 		return linked{calculator: id}
 	}
@@ -57,11 +57,11 @@ func (a *assembler) resolve(p *Page, l page.Link) linked {
 			return fail("link-file", "write "+bare(file)+".md", "link %q names no page", l.Target)
 		}
 		if to, ok = a.site.In(p.Language, slug); !ok {
-			return fail("link-dead", a.guess(file, a.fileNames(p.Language), "name the file of a page: slug.md"), "no page %q", file)
+			return fail("link-dead", a.guess(file, func() []string { return a.fileNames(p.Language) }, "name the file of a page: slug.md"), "no page %q", file)
 		}
 	}
 	if hasAnchor && !to.Page.has(anchor) {
-		return fail("link-anchor", a.guess(anchor, to.Page.anchors(), "name a heading in lower case with hyphens"), "no heading %q in %s", anchor, to.Page.File)
+		return fail("link-anchor", a.guess(anchor, to.Page.anchors, "name a heading in lower case with hyphens"), "no heading %q in %s", anchor, to.Page.File)
 	}
 	return linked{page: to.Page, anchor: anchor, fallback: to.Fallback}
 }
@@ -129,8 +129,7 @@ func (p *Page) anchors() []string {
 func (a *assembler) picturesOf(p *Page) {
 	for _, pic := range p.Pictures {
 		if _, ok := a.pictures[pic.File]; !ok {
-			names := sortedKeys(a.pictures)
-			a.at(fault.Error, p.File, pic.Line, pic.Col, "picture-missing", a.guess(pic.File, names, "put the picture in the folder pictures"), "no picture %q", pic.File)
+			a.at(fault.Error, p.File, pic.Line, pic.Col, "picture-missing", a.guess(pic.File, func() []string { return sortedKeys(a.pictures) }, "put the picture in the folder pictures"), "no picture %q", pic.File)
 			continue
 		}
 		a.pictures[pic.File] = true

@@ -23,7 +23,7 @@ func (a *assembler) placesOf(p *Page) {
 				key = "calculator"
 			}
 			a.at(fault.Error, p.File, pl.Lines[key], 0, "calculator-unknown",
-				a.guess(pl.Calculator, a.calculatorIDs(), "use one of: "+strings.Join(a.calculatorIDs(), ", ")), "no calculator %q", pl.Calculator)
+				a.guess(pl.Calculator, a.calculatorIDs, "use one of: "+strings.Join(a.calculatorIDs(), ", ")), "no calculator %q", pl.Calculator)
 			continue
 		}
 		switch pl.Kind {
@@ -51,7 +51,7 @@ func (a *assembler) table(p *Page, pl *page.Place, c *calc.Calculator) {
 	if len(ids) == 0 {
 		hint = "place the calculator instead"
 	}
-	a.at(fault.Error, p.File, pl.Lines["table"], 0, "table-unknown", a.guess(pl.Table, ids, hint), "calculator %q has no table %q", c.ID, pl.Table)
+	a.at(fault.Error, p.File, pl.Lines["table"], 0, "table-unknown", a.guess(pl.Table, func() []string { return ids }, hint), "calculator %q has no table %q", c.ID, pl.Table)
 }
 
 // inputs reads a block's inputs as the form would, and runs the calculator:

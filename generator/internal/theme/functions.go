@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"html/template"
 	"reflect"
+	"slices"
 	"strings"
 
 	"coursebook/generator/internal/form"
@@ -23,6 +24,10 @@ func (t *Theme) functions(lang string) template.FuncMap {
 		"alike":    func(t form.Table) bool { return reflect.DeepEqual(t.US, t.Metric) },
 		"computes": computes,
 		"carry":    carry,
+		"placed":   func(s []StageLink) bool { return slices.ContainsFunc(s, func(l StageLink) bool { return l.Current }) },
+		"rest": func(outs []form.Output) bool {
+			return slices.ContainsFunc(outs, func(o form.Output) bool { return !o.Lead })
+		},
 	}
 }
 

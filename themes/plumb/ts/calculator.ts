@@ -7,7 +7,7 @@ import { startKeys } from "./keys";
 import { ask, NoModule, startModule } from "./module";
 import { all, facts, say } from "./page";
 import type { Record_ } from "./records";
-import { part, showResult } from "./result";
+import { part, showMore, showResult } from "./result";
 import { kept, load, save } from "./store";
 
 const pause = 120; // ms from the last key to the run
@@ -58,7 +58,7 @@ class Calculator {
     });
     this.form.addEventListener("click", (e) => this.click(e.target as HTMLElement));
     startKeys(this.form, () => this.changed());
-    onStyle(() => this.later(() => this.restyle(style())));
+    onStyle(() => this.later(async () => void (await this.restyle(style()))));
   }
 
   private click(target: HTMLElement): void {
@@ -96,8 +96,9 @@ class Calculator {
         fillEntries(this.fields, yours.entries, true);
         this.before = undefined;
       }
-      const restyled = await this.restyle(style());
-      if (yours && !restyled) await this.run();
+      if (await this.restyle(style())) return;
+      if (yours) await this.run();
+      else showMore(this.section, await this.answer());
     });
   }
 
@@ -122,11 +123,15 @@ class Calculator {
     this.keep();
     let answer: Record_[] = [];
     for (let i = 0; i < rounds; i++) {
-      answer = await ask("run", [...this.head(this.at), ...sets(readEntries(this.fields, true))]);
+      answer = await this.answer();
       if (nr !== this.run_) return;
       if (!this.showAsked(answer)) break;
     }
     showResult(this.section, this.fields, answer);
+  }
+
+  private answer(): Promise<Record_[]> {
+    return ask("run", [...this.head(this.at), ...sets(readEntries(this.fields, true))]);
   }
 
   private head(s: Style): Record_[] {

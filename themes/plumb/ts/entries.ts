@@ -5,7 +5,6 @@ import { all } from "./page";
 export type Entry = [path: string, text: string];
 
 const places = ":scope > [data-field], :scope > [data-rows]";
-let serial = 0;
 
 /** All inputs, or only those that are asked for now. */
 export function readEntries(fields: Element, asked = false): Entry[] {
@@ -58,21 +57,14 @@ export function placeOf(fields: Element, path: string): HTMLElement | undefined 
 /** Adds an empty row and returns it. */
 export function addRow(place: Element): HTMLElement {
   const blank = place.querySelector("template")!.content.firstElementChild!.cloneNode(true) as HTMLElement;
-  serial++;
-  for (const e of all("*", blank)) {
-    for (const name of ["id", "for", "aria-describedby"]) {
-      const value = e.getAttribute(name);
-      if (value) e.setAttribute(name, value.replaceAll("~", "new" + serial));
-    }
-  }
   place.querySelector(".rowlist")!.append(blank);
   return blank;
 }
 
-/** Numbers the rows for the ear and stops adding and removing at the limits. */
+/** Stops adding and removing rows at the limits. */
 export function watchRows(place: HTMLElement): void {
   const items = rowsOf(place);
-  const [least, most] = [Number(place.dataset.min), Number(place.dataset.max)];
+  const [least, most] = [Number(place.dataset.min ?? 0), Number(place.dataset.max)];
   place.querySelector<HTMLButtonElement>("[data-do=add]")!.disabled = most > 0 && items.length >= most;
   for (const button of all<HTMLButtonElement>("[data-do=drop]", place)) button.disabled = items.length <= least;
 }

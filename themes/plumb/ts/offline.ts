@@ -2,9 +2,7 @@
 // the reader wants to. "Saved" is only said once the worker has counted.
 import { facts, root, say } from "./page";
 import { kept } from "./store";
-
-/** What the worker says: see worker/messages.ts. */
-type Report = import("../worker/messages").Report;
+import type { Report, Wish } from "../worker/messages";
 
 const policy = (window as any).trustedTypes?.createPolicy("coursebook", {
   createScriptURL: (url: string) => {
@@ -46,10 +44,14 @@ function tell(key: string, slots = {}): void {
   line.dataset.state = key.split(".").pop();
 }
 
+function ask(worker: ServiceWorker | null | undefined, type: Wish["type"]): void {
+  worker?.postMessage({ type } satisfies Wish);
+}
+
 function askStatus(): void {
   const worker = navigator.serviceWorker.controller;
-  if (worker) worker.postMessage("status");
-  else navigator.serviceWorker.getRegistration(root.href).then((r) => r?.active?.postMessage("status"));
+  if (worker) ask(worker, "status");
+  else navigator.serviceWorker.getRegistration(root.href).then((r) => ask(r?.active, "status"));
 }
 
 function watch(registration: ServiceWorkerRegistration): void {
@@ -70,7 +72,7 @@ function watch(registration: ServiceWorkerRegistration): void {
 function offer(registration: ServiceWorkerRegistration): void {
   const box = document.getElementById("edition")!;
   box.hidden = false;
-  box.querySelector("button")!.onclick = () => registration.waiting?.postMessage("accept");
+  box.querySelector("button")!.onclick = () => ask(registration.waiting, "accept");
 }
 
 function hear(report: Report): void {

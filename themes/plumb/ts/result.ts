@@ -24,28 +24,39 @@ export function showResult(section: HTMLElement, fields: Element, records: Recor
   const none = part(section, "none");
   none.hidden = ok;
   none.textContent = ok ? "" : state === "bad" ? say("ui.calc.see-input") : say("ui.calc.refused") + " " + refusals.map((n) => n[3]).join(" ");
-  part(section, "given").hidden = !ok;
+  for (const given of all("[data-part=given]", section)) given.hidden = !ok;
   showOutputs(section, ok ? outs : []);
   showLists(section, ok ? outs : []);
   part(section, "notes").replaceChildren(...notes.filter((n) => n[1] !== "refusal").map((n) => note(n[1], n[3])));
-  showDrawing(section, records);
-  showExact(section, ok ? outs : []);
-  showWork(section, records.filter((r) => r[0] === "step"));
+  showMore(section, records);
   announce(section, none.textContent);
 }
 
-function clearErrors(fields: Element): void {
-  for (const input of all("[aria-invalid]", fields)) input.removeAttribute("aria-invalid");
-  for (const error of all(".error", fields)) error.hidden = true;
+/** Shows what stands behind a result: drawing, unrounded values, arithmetic. */
+export function showMore(section: HTMLElement, records: Record_[]): void {
+  showDrawing(section, records);
+  showExact(section, records.filter((r) => r[0] === "out"));
+  showWork(section, records.filter((r) => r[0] === "step"));
 }
 
-function markError(place: HTMLElement, text: string): void {
-  const error = [...all(":scope > .error", place), ...all(".error", place)][0];
-  if (error) {
-    error.textContent = text;
-    error.hidden = false;
+function clearErrors(fields: Element): void {
+  for (const error of all(".error", fields)) error.remove();
+  for (const input of all("[aria-invalid]", fields)) {
+    input.removeAttribute("aria-invalid");
+    input.removeAttribute("aria-errormessage");
   }
-  if (!place.matches(".rows, li")) place.querySelector("input:not([type=radio]), select")?.setAttribute("aria-invalid", "true");
+}
+
+let errors = 0;
+
+/** Says at a field, row or cell what is wrong with it. */
+function markError(place: HTMLElement, text: string): void {
+  const error = make(place.matches("label") ? "span" : "p", "error", text);
+  error.id = "error-" + ++errors;
+  place.append(error);
+  const input = place.matches(".rows, li") ? null : place.querySelector("input:not([type=radio], [type=checkbox]), select");
+  input?.setAttribute("aria-invalid", "true");
+  input?.setAttribute("aria-errormessage", error.id);
 }
 
 function showOutputs(section: Element, outs: Record_[]): void {

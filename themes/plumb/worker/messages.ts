@@ -1,5 +1,7 @@
-// What page and worker say to each other. The page says "status" or
-// "accept"; the worker answers with reports.
+// What page and worker say to each other. The page says that it
+// accepts the waiting edition or asks for the status; the worker reports.
+
+export type Wish = { type: "accept" | "status" };
 
 export type Report =
   | { kind: "saving"; count: number; total: number }

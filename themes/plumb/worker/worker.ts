@@ -31,8 +31,8 @@ worker.addEventListener("fetch", (e) => {
 });
 
 worker.addEventListener("message", (e) => {
-  if (e.data === "accept") e.waitUntil(worker.skipWaiting());
-  if (e.data === "status") e.waitUntil(report(e.source as Client | null));
+  if (e.data?.type === "accept") e.waitUntil(worker.skipWaiting());
+  if (e.data?.type === "status") e.waitUntil(report(e.source as Client | null));
 });
 
 /** A file of the release; one that the device has lost is fetched and checked again. */

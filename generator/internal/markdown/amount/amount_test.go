@@ -40,7 +40,7 @@ func TestConvert(t *testing.T) {
 		"2 ft": "600 mm", "8 in.": "200 mm", "1/2 in.": "13 mm", "10 ft": "3 m", "6 ft": "1.8 m", "300 mm": "12 in.",
 		"70 °F": "21 °C", "4 ft/h": "1.2 m/h", "600 psf": "29 kPa", "10 yd³": "7.6 m³", "150 lb/ft³": "2400 kg/m³",
 		"3/4 inch": "19 mm", "1/4 in.": "6 mm", "1/8 in.": "3 mm", "1/16 in.": "1.6 mm", "3/8 in.": "10 mm", "6-1/2 in.": "165 mm",
-		"6½ in.": "165 mm", "8.4 in.": "213 mm", "72 in.": "1.83 m", "1 in.": "25 mm", "16 in.": "400 mm", "4 ft": "1.2 m",
+		"6½ in.": "165 mm", "8.4 in.": "213 mm", "72 in.": "1.83 m", "39 in.": "1 m", "1 in.": "25 mm", "16 in.": "400 mm", "4 ft": "1.2 m",
 		"3000 psi": "21 MPa", "3,500 psi": "24 MPa", "40 psi": "280 kPa", "94 lb": "42.6 kg", "200 lb": "90 kg", "5 gal": "19 L",
 		"32 °F": "0 °C", "-10 °F": "−23 °C", "98.6 °F": "37 °C", "35 degrees F": "2 °C", "20 mph": "32 km/h", "12000 vpm": "200 Hz",
 		`10' 6-1/2"`: "3.21 m", "10 ft 6 in.": "3.2 m", "5′ 4″": "1.63 m", "0.2 lb/ft²/h": "1 kg/m²/h", "2 ft per hour": "0.6 m/h",
@@ -103,6 +103,7 @@ func TestInText(t *testing.T) {
 		"":                                     "",
 		"7":                                    "7",
 		"- 5 ft":                               "- [*5 ft|1.5 m]",
+		"30 yards, 30 meters":                    "30 yards, 30 meters",
 		"a -5 °C night":                        "a [23 °F|*-5 °C] night",
 	} {
 		if got := marked(f, text); got != want {

@@ -23,10 +23,10 @@ type choice struct {
 	least  float64
 }
 
-// lengthLimits: below a metre a tape is read in millimetres, below three feet
-// in inches.
+// Below a metre a tape is read in millimetres, below three feet in inches.
+// What rounds up to the limit counts as on it.
 const (
-	oneMetre  = 1 - 1e-9
+	oneMetre  = 1 - 0.02
 	threeFeet = 0.9144 - 0.02
 )
 

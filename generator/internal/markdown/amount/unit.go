@@ -9,11 +9,11 @@ import (
 
 // spellings are the ways units are written in running text, beside their
 // symbols. Letters that are words or numbers of something else (a, in, t, C)
-// are left out, as are yards, which are a length or a volume of concrete.
+// are left out, as are yards and meters in full: both are a length or, of
+// concrete, a volume. Write yd³, m³, ft or m.
 var spellings = map[string]string{
 	"feet": "ft", "foot": "ft", "'": "ft", "′": "ft", "’": "ft", "pies": "ft", "pie": "ft",
 	"in.": "in", "inch": "in", "inches": "in", `"`: "in", "″": "in", "”": "in", "pulgadas": "in", "pulgada": "in", "pulg.": "in",
-	"meters": "m", "meter": "m", "metres": "m", "metre": "m", "metros": "m", "metro": "m",
 	"sq ft": "ft²", "sq. ft": "ft²", "square feet": "ft²", "square foot": "ft²", "ft2": "ft²", "ft^2": "ft²",
 	"sq in.": "in²", "sq. in.": "in²", "square inches": "in²", "in.²": "in²", "in2": "in²",
 	"m2": "m²", "m^2": "m²", "square meters": "m²", "square metres": "m²",

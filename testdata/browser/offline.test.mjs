@@ -1,0 +1,328 @@
+// Saving on the device and changing to a new edition. The signal is lost for
+// real: the server is stopped.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { newPage, newPhone } from './lib/browser.mjs';
+import { agrees, ask, box, calculator, eventually, expected, ready, set, shelf, typed } from './lib/form.mjs';
+import { mainJob, search } from './lib/journey.mjs';
+import { hashes, kept, saved, whole } from './lib/offline.mjs';
+import { serve } from './lib/server.mjs';
+import { newSentence, pages, releaseA, releaseB } from './lib/site.mjs';
+import { like, say } from './lib/words.mjs';
+
+// install opens the start page of release A once and waits until it is saved.
+async function install(t, options) {
+	const site = await serve(t, releaseA, options);
+	const context = await newPhone(t);
+	const page = await newPage(context);
+	await page.goto(site.url);
+	await saved(page);
+	return { site, context, page };
+}
+
+// Where the manual lies must not matter: the same is done below each path.
+for (const base of ['/', '/a/', '/a/b/']) {
+	test(`below ${base}: saved by one visit to the start page, then everything works with no signal`, async (t) => {
+		const { site, context, page } = await install(t, { base });
+		whole(await kept(page), releaseA, base);
+		await page.close();
+		await site.stop();
+		const cold = await newPage(context);
+		for (const name of base === '/a/b/' ? pages() : ['index.html', 'en/radius-wall.html', 'es/index.html']) {
+			await cold.goto(site.url + name);
+			assert.ok((await cold.locator('main h1').innerText()).length > 2, name);
+		}
+		await cold.goto(site.url);
+		await saved(cold);
+		await mainJob(cold, site.url);
+		if (base === '/a/b/') await everyCalculator(cold, site);
+		assert.deepEqual(cold.faults, []);
+		assert.deepEqual(context.foreign, []);
+	});
+}
+
+async function everyCalculator(page, site) {
+	for (const { calculator: id } of shelf) {
+		await page.goto(`${site.url}en/calc/${id}.html`);
+		const calc = calculator(page, id);
+		await ready(calc);
+		await agrees(calc, id, { units: 'us' });
+	}
+}
+
+test('with no signal, search finds a page never visited and marks the words', async (t) => {
+	const { site, page } = await install(t);
+	await site.stop();
+	await page.reload();
+	const hits = await search(page, 'stinger');
+	assert.ok(hits.length > 0);
+	await search(page, 'radius');
+	await eventually(async () => assert.ok(await page.locator('#hits mark').count() > 0, 'no found word is marked'));
+});
+
+test('addresses with and without slash, index.html, .html and a query all open with no signal', async (t) => {
+	const { site, context } = await install(t, { base: '/a/', redirectIndex: true });
+	await site.stop();
+	const page = await newPage(context);
+	for (const path of ['', 'index.html', '?from=home', 'en/radius-wall.html', 'en/radius-wall', 'en/radius-wall.html?x=1', 'es/', 'es/index.html', 'es']) {
+		await page.goto(site.url + path);
+		assert.ok((await page.locator('main h1').innerText()).length > 2, path);
+		assert.equal(await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--paper') !== '' || document.styleSheets[0].cssRules.length > 0), true, `${path} has no style`);
+	}
+	await page.goto(`${site.url}en/no-such-page.html`);
+	assert.equal(await page.locator('h1').innerText(), say('ui.missing'));
+});
+
+test('a server that redirects index.html does not spoil what is saved', async (t) => {
+	const { site, page, context } = await install(t, { redirectIndex: true });
+	whole(await kept(page), releaseA);
+	await site.stop();
+	await mainJob(await newPage(context), site.url);
+});
+
+for (const [name, types] of [['application/octet-stream', undefined], ['text/plain', { '.wasmz': 'text/plain' }], ['application/wasm', { '.wasmz': 'application/wasm' }]]) {
+	test(`the module served as ${name} runs and is fetched once`, async (t) => {
+		const site = await serve(t, releaseA, { types });
+		const page = await newPage(await newPhone(t, { serviceWorkers: 'block' }));
+		await page.goto(`${site.url}en/calc/wall-volume.html`);
+		const calc = calculator(page, 'wall-volume');
+		await ready(calc);
+		await agrees(calc, 'wall-volume');
+		assert.equal(site.requests.filter((path) => path.endsWith('.wasmz')).length, 1);
+	});
+}
+
+test('a missing file: nothing is called saved, and nothing half is kept', async (t) => {
+	const site = await serve(t, releaseA, { answer: (path) => (path === 'en/radius-wall.html' ? { status: 404, body: 'gone' } : undefined) });
+	const page = await newPage(await newPhone(t));
+	await page.goto(site.url);
+	await page.locator('#saved', { hasText: say('ui.saved.changed') }).waitFor({ timeout: 30_000 });
+	assert.deepEqual(await kept(page), []);
+});
+
+for (const [what, answer] of [
+	['answers 404', { status: 404, body: 'gone' }],
+	['is an HTML error page', { status: 200, body: '<!doctype html><title>Sign in to the network</title>' }],
+	['answers 500', { status: 500, body: 'oops' }],
+	['comes with partial content', { status: 206, body: 'x' }],
+]) {
+	test(`in a new edition a file ${what}: the edition is refused and the old one still works whole`, async (t) => {
+		const { site, page, context } = await install(t);
+		site.folder = releaseB;
+		let asked = 0;
+		site.answer = (path) => {
+			if (path !== 'en/blow-out.html') return undefined;
+			asked++;
+			return answer;
+		};
+		const gone = await refused(page);
+		assert.ok(gone, 'the new edition was accepted');
+		assert.ok(asked > 0, 'the broken file was never asked for');
+		assert.ok(!await page.locator('#edition').isVisible(), 'a broken edition is offered');
+		whole(await kept(page), releaseA);
+		await site.stop();
+		const cold = await newPage(context);
+		await cold.goto(site.url);
+		await saved(cold);
+		await cold.goto(`${site.url}en/blow-out.html`);
+		assert.ok(!(await cold.locator('main').innerText()).includes(newSentence));
+		await mainJob(cold, site.url);
+	});
+}
+
+// refused asks for an update and tells whether the new worker was thrown away.
+function refused(page) {
+	return page.evaluate(async () => {
+		const registration = await navigator.serviceWorker.getRegistration();
+		const found = new Promise((done) => registration.addEventListener('updatefound', () => done(registration.installing), { once: true }));
+		await registration.update().catch(() => {});
+		const worker = await found;
+		return new Promise((done) => {
+			const tell = () => { if (['installed', 'redundant', 'activated'].includes(worker.state)) done(worker.state === 'redundant'); };
+			worker.addEventListener('statechange', tell);
+			tell();
+		});
+	});
+}
+
+test('storage cleared: with no signal no page claims to be saved', async (t) => {
+	const { site, page, context } = await install(t);
+	const other = await newPage(context);
+	await other.goto(`${site.url}en/all.html`);
+	await saved(other);
+	await page.evaluate(async () => { for (const name of await caches.keys()) await caches.delete(name); });
+	await site.stop();
+	for (const p of [page, other]) {
+		await p.reload().catch(() => {}); // there is nothing to load: an error of the browser
+		assert.ok(!(await p.content()).includes(say('ui.saved.yes')) || !await p.locator('#saved', { hasText: say('ui.saved.yes') }).isVisible(), 'the claim is false');
+	}
+	await site.start();
+	await page.goto(site.url);
+	await saved(page);
+	whole(await kept(page), releaseA);
+});
+
+test('one saved file lost: with no signal the page says that it is not saved, with a signal it is mended', async (t) => {
+	const { site, page } = await install(t);
+	const lose = () => page.evaluate(async () => {
+		const cache = await caches.open((await caches.keys())[0]);
+		return cache.delete(new URL('en/radius-wall.html', location.href));
+	});
+	assert.ok(await lose());
+	await site.stop();
+	await page.reload();
+	await eventually(async () => assert.match(await page.locator('#saved').innerText(), like('ui.saved.part')));
+	await site.start();
+	await page.reload();
+	await saved(page);
+	whole(await kept(page), releaseA);
+	// A wrong file in its place is not taken.
+	assert.ok(await lose());
+	site.answer = (path) => (path === 'en/radius-wall.html' ? { body: '<!doctype html><title>Sign in</title>' } : undefined);
+	await page.reload();
+	await eventually(async () => assert.match(await page.locator('#saved').innerText(), like('ui.saved.part')));
+	assert.ok(!(await kept(page)).some(({ path }) => path === '/en/radius-wall.html'), 'a wrong file was kept');
+});
+
+test('a full device: the install fails cleanly, says so, and the old edition stays', async (t) => {
+	const { site, page, context } = await install(t);
+	const devtools = await context.newCDPSession(page);
+	const { usage } = await devtools.send('Storage.getUsageAndQuota', { origin: site.origin });
+	await devtools.send('Storage.overrideQuotaForOrigin', { origin: site.origin, quotaSize: usage + 20_000 });
+	site.folder = releaseB;
+	assert.ok(await refused(page), 'the new edition was kept beyond the quota');
+	whole(await kept(page), releaseA);
+	await site.stop();
+	await page.reload();
+	await saved(page);
+});
+
+test('a first visit to a full device says that it is full', async (t) => {
+	const site = await serve(t, releaseA);
+	const context = await newPhone(t);
+	const page = await newPage(context);
+	const devtools = await context.newCDPSession(page);
+	await devtools.send('Storage.overrideQuotaForOrigin', { origin: site.origin, quotaSize: 100_000 });
+	await page.goto(site.url);
+	await page.locator('#saved', { hasText: say('ui.saved.full') }).waitFor({ timeout: 30_000 });
+	assert.deepEqual(await kept(page), []);
+});
+
+test('a new edition: offered, accepted by the reader, whole; typed inputs survive', async (t) => {
+	const { site, page, context } = await install(t, { maxAge: 31_536_000 });
+	const address = `${site.url}en/calc/wall-volume.html`;
+	await page.goto(address);
+	const calc = calculator(page, 'wall-volume');
+	await ready(calc);
+	await set(calc, 'core', '6 in');
+	await agrees(calc, 'wall-volume');
+	const own = await typed(calc);
+	const second = await newPage(context);
+	await second.goto(`${site.url}en/order-concrete.html`);
+
+	site.folder = releaseB;
+	await page.evaluate(async () => (await navigator.serviceWorker.getRegistration()).update());
+	await page.locator('#edition').waitFor({ timeout: 30_000 });
+	// Until the reader accepts, both tabs keep working on A.
+	assert.deepEqual(await typed(calc), own, 'the offer touched what was typed');
+	await set(calc, 'core', '10 in');
+	await agrees(calc, 'wall-volume');
+	await second.goto(`${site.url}en/blow-out.html`);
+	assert.ok(!(await second.locator('main').innerText()).includes(newSentence), 'a page of B came before it was accepted');
+	await second.locator('#edition').waitFor();
+	const before = await edition(page);
+	assert.equal(await edition(second), before);
+
+	await Promise.all([
+		page.waitForEvent('load', { timeout: 20_000 }), second.waitForEvent('load', { timeout: 20_000 }),
+		page.locator('#edition [data-do=change]').click(),
+	]);
+	await ready(calc);
+	await eventually(async () => assert.equal((await typed(calc)).find(([path]) => path === 'core')[1], '10 in', 'typed inputs are lost'));
+	await agrees(calc, 'wall-volume');
+	await second.getByText(newSentence).waitFor();
+	const after = await edition(page);
+	assert.notEqual(after, before, 'the edition is still A');
+	assert.equal(await edition(second), after);
+	await eventually(async () => whole(await kept(page), releaseB));
+	await saved(page);
+	await site.stop();
+	const cold = await newPage(context);
+	await cold.goto(`${site.url}en/blow-out.html`);
+	await cold.getByText(newSentence).waitFor();
+	await saved(cold);
+	await mainJob(cold, site.url);
+});
+
+function edition(page) { return page.locator('head script').first().getAttribute('data-release'); }
+
+test('a new edition appearing halfway through saving leaves no mixture', async (t) => {
+	const site = await serve(t, releaseA);
+	const names = new Set();
+	site.answer = (path) => {
+		names.add(path);
+		if (names.size > 12) site.folder = releaseB;
+		return undefined;
+	};
+	const page = await newPage(await newPhone(t));
+	await page.goto(site.url);
+	await eventually(async () => assert.notEqual((await page.locator('#saved').innerText()).trim(), say('ui.saved.asking')), 30_000);
+	const a = hashes(releaseA);
+	const b = hashes(releaseB);
+	await eventually(async () => {
+		const byCache = Map.groupBy ? Map.groupBy(await kept(page), (entry) => entry.cache) : group(await kept(page));
+		const line = (await page.locator('#saved').innerText()).trim();
+		assert.doesNotMatch(line, like('ui.saved.going'), 'still saving');
+		for (const [cache, list] of byCache) {
+			const all = (release) => list.every(({ path, sum }) => release.get(path) === sum);
+			assert.ok(all(a) || all(b), `${cache} mixes two editions`);
+		}
+		if (byCache.size === 0) assert.notEqual(line, say('ui.saved.yes'), 'nothing is kept and yet called saved');
+	}, 30_000);
+});
+
+function group(list) {
+	const groups = new Map();
+	for (const entry of list) groups.set(entry.cache, [...(groups.get(entry.cache) ?? []), entry]);
+	return groups;
+}
+
+test('caches of other apps and of other manuals on the same origin are left alone', async (t) => {
+	const site = await serve(t, releaseA, { base: '/a/' });
+	const page = await newPage(await newPhone(t));
+	await page.goto(`${site.url}app.webmanifest`); // a page of the origin without our script
+	await page.evaluate(async () => {
+		for (const name of ['another-app-v1', 'coursebook-/-1', 'coursebook-/a/b/-1', 'coursebook-/ab/-1', 'coursebook-/a/-old']) {
+			await (await caches.open(name)).put('/thing', new Response('keep me'));
+		}
+	});
+	await page.goto(site.url);
+	await saved(page);
+	site.folder = releaseB;
+	await page.evaluate(async () => (await navigator.serviceWorker.getRegistration()).update());
+	await page.locator('#edition').waitFor({ timeout: 30_000 });
+	await Promise.all([page.waitForEvent('load', { timeout: 20_000 }), page.locator('#edition [data-do=change]').click()]);
+	await saved(page);
+	const names = (await page.evaluate(() => caches.keys())).sort();
+	for (const name of ['another-app-v1', 'coursebook-/-1', 'coursebook-/a/b/-1', 'coursebook-/ab/-1']) assert.ok(names.includes(name), `${name} was deleted`);
+	assert.ok(!names.includes('coursebook-/a/-old'), 'our own old cache was left lying');
+	assert.equal(names.length, 5, `caches: ${names}`);
+});
+
+test('with no signal every calculator shows the command line’s example, and refuses bad input', async (t) => {
+	const { site, page } = await install(t);
+	await site.stop();
+	for (const { calculator: id } of shelf) {
+		await page.goto(`${site.url}es/calc/${id}.html`);
+		const calc = calculator(page, id);
+		await ready(calc);
+		const first = (await typed(calc)).find(([path, text]) => /\d/.test(text) && !path.includes('.'))[0];
+		const good = await box(calc, first).locator('input').inputValue();
+		await set(calc, first, 'abc');
+		await box(calc, first).locator('.error').waitFor();
+		await set(calc, first, good);
+		const want = expected(ask(id, [], { lang: 'es' }));
+		await agrees(calc, id, { lang: 'es' });
+		assert.ok(Object.keys(want.outs).length > 0);
+	}
+});
