@@ -72,7 +72,7 @@ func countTurns(lines []line) int {
 	return n
 }
 
-var ofWorst = calc.T("string-line.of.worst", "The worst reading, row {row}")
+var ofWorst = calc.Text("string-line.of.worst: The worst reading, row {row}")
 
 func stiff(in calc.Case) bool { return in.Choice("concrete") == "stiff" }
 
@@ -160,7 +160,7 @@ func answer(lines []line, b rig, in calc.Case) {
 		l := &lines[i]
 		at := atBrace.Value(l.off, b.attach, b.stringHeight)
 		l.turns = turnsFor.Value(braceChange.Value(at, b.run, b.length), b.travel)
-		l.toTurn = !l.within && quantity.Round(l.turns, quarters, quantity.US) > 0 && !stiff(in)
+		l.toTurn = !l.within && quantity.Round(l.turns, *quarters, quantity.US) > 0 && !stiff(in)
 	}
 }
 

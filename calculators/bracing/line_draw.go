@@ -29,19 +29,19 @@ const (
 
 // The words of the drawing.
 var (
-	drawTitle  = calc.T("string-line.draw.title", "String line from above")
-	drawDesc   = calc.T("string-line.draw.desc", "{count} readings, {turn} braces to turn. Worst is brace {name}, off by {worst}.")
-	drawAbove  = calc.T("string-line.draw.above", "From above, offsets enlarged")
-	drawString = calc.T("string-line.draw.string", "string")
-	drawWall   = calc.T("string-line.draw.wall", "wall")
-	drawOff    = calc.T("string-line.draw.off", "{off} off")
-	drawOK     = calc.T("string-line.draw.ok", "{off}, good")
-	drawTurns  = calc.T("string-line.draw.turns", "{turns} turns")
-	drawTurn   = calc.T("string-line.draw.turn", "{turn} {turns}")
-	drawWithin = calc.T("string-line.draw.within", "within {tolerance}")
-	drawBeyond = calc.T("string-line.draw.beyond", "beyond: go as the arrow shows")
-	drawSide   = calc.T("string-line.draw.side", "String: {side}")
-	drawNoSide = calc.T("string-line.draw.no-side", "Side not answered: no brace drawn")
+	drawTitle  = calc.Text("string-line.draw.title: String line from above")
+	drawDesc   = calc.Text("string-line.draw.desc: {count} readings, {turn} braces to turn. Worst is brace {name}, off by {worst}.")
+	drawAbove  = calc.Text("string-line.draw.above: From above, offsets enlarged")
+	drawString = calc.Text("string-line.draw.string: string")
+	drawWall   = calc.Text("string-line.draw.wall: wall")
+	drawOff    = calc.Text("string-line.draw.off: {off} off")
+	drawOK     = calc.Text("string-line.draw.ok: {off}, good")
+	drawTurns  = calc.Text("string-line.draw.turns: {turns} turns")
+	drawTurn   = calc.Text("string-line.draw.turn: {turn} {turns}")
+	drawWithin = calc.Text("string-line.draw.within: within {tolerance}")
+	drawBeyond = calc.Text("string-line.draw.beyond: beyond: go as the arrow shows")
+	drawSide   = calc.Text("string-line.draw.side: String: {side}")
+	drawNoSide = calc.Text("string-line.draw.no-side: Side not answered: no brace drawn")
 )
 
 // drawLine shows string, blocks and wall from above, a round mark at readings

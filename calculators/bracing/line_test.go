@@ -30,7 +30,7 @@ func typed(inputs ...string) calc.Result {
 
 func said(res calc.Result, key string) (calc.Note, bool) {
 	for _, n := range res.Notes {
-		if n.Text.Key == key {
+		if n.Text.Key() == key {
 			return n, true
 		}
 	}
@@ -45,7 +45,7 @@ func TestDeclaration(t *testing.T) {
 		t.Fatalf("default case: %v with %d steps", res.State, len(res.Steps))
 	}
 	for _, f := range append(append([]calc.Field(nil), StringLine.In...), StringLine.Out...) {
-		if len([]rune(f.Label.EN)) > 28 || len([]rune(f.Help.EN)) > 80 {
+		if len([]rune(f.Label.EN())) > 28 || len([]rune(f.Help.EN())) > 80 {
 			t.Errorf("%s: label or help too long", f.ID)
 		}
 	}
@@ -117,7 +117,7 @@ func TestTurningSetsTheWall(t *testing.T) {
 			row := calc.NewCase(readingCols).With("gap", calc.Num(gap))
 			in = in.With("thread-as", calc.Pick("travel")).With("string-side", calc.Pick(side)).With("readings", calc.List(row))
 			l := calc.Execute(StringLine, in).Out.Rows("lines")[0]
-			turns := quantity.Round(l.Num("turns"), quarters, quantity.US)
+			turns := quantity.Round(l.Num("turns"), *quarters, quantity.US)
 			length := g.length(lean)
 			switch l.Choice("turn") {
 			case "lengthen":

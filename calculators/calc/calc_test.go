@@ -123,7 +123,7 @@ func TestGivenTwice(t *testing.T) {
 		entries("boxes", "1", "boxes.1.side", "2"),
 		entries("boxes.1.side", "1", "boxes.1.side", "2"),
 	} {
-		if _, notes := Read(tank, e, us); len(notes) != 1 || notes[0].Text.Key != "calc.twice" {
+		if _, notes := Read(tank, e, us); len(notes) != 1 || notes[0].Text.Key() != "calc.twice" {
 			t.Errorf("%v: %+v", e, notes)
 		}
 	}
@@ -158,7 +158,7 @@ func TestRefusedRunHasNoNumbers(t *testing.T) {
 func TestNotFiniteIsRefused(t *testing.T) {
 	c := *tank
 	c.Compute = func(r *Run, in Case) { r.Put("holds", math.Inf(1)) }
-	if res := Execute(&c, NewCase(c.In)); res.State != Refused || res.Notes[0].Text.Key != NoNumber.Key {
+	if res := Execute(&c, NewCase(c.In)); res.State != Refused || res.Notes[0].Text.Key() != NoNumber.Key() {
 		t.Errorf("%+v", res)
 	}
 }
@@ -180,11 +180,11 @@ func TestWorkedStep(t *testing.T) {
 
 func TestTranslationAndSlots(t *testing.T) {
 	v := Voice{Words: Words{"x.a": "{b} y {a} {z}", "x.word": "palabra"}, Style: us}
-	got := v.Say(T("x.a", "{a} and {b}"), Word("a", "1"), Said("b", T("x.word", "word")))
+	got := v.Say(Text("x.a: {a} and {b}"), Word("a", "1"), Said("b", Text("x.word: word")))
 	if got != "palabra y 1 {z}" {
 		t.Error(got)
 	}
-	if got := v.Say(T("x.none", "left {open")); got != "left {open" {
+	if got := v.Say(Text("x.none: left {open")); got != "left {open" {
 		t.Error(got)
 	}
 }

@@ -3,7 +3,12 @@ package calc
 // Case is a filled-in set of fields: the inputs or the outputs of one run, or
 // one row of a Rows field. Asking for a field that was not declared panics:
 // a slip in a calculator, which its tests run into.
-type Case struct {
+type Case struct{ *filled }
+
+// filled is what a case holds. A case is one pointer wide, since it is passed
+// at every step of every computation, and each word passed is code on the
+// phone.
+type filled struct {
 	fields []Field
 	values []Value
 	row    int
@@ -11,7 +16,7 @@ type Case struct {
 
 // NewCase is a case of the fields' defaults.
 func NewCase(fields []Field) Case {
-	c := Case{fields: fields, values: make([]Value, len(fields))}
+	c := Empty(fields)
 	for i, f := range fields {
 		c.values[i] = f.Default
 	}
@@ -20,7 +25,7 @@ func NewCase(fields []Field) Case {
 
 // Empty is a case with nothing set.
 func Empty(fields []Field) Case {
-	return Case{fields: fields, values: make([]Value, len(fields))}
+	return Case{&filled{fields: fields, values: make([]Value, len(fields))}}
 }
 
 // Row makes a row for the default of a Rows field: one value per column.
@@ -28,7 +33,7 @@ func Row(cols []Field, values ...Value) Case {
 	if len(cols) != len(values) {
 		panic("calc: a row needs one value per column")
 	}
-	return Case{fields: cols, values: values}
+	return Case{&filled{fields: cols, values: values}}
 }
 
 // Fields are the declarations behind the case, in order.
@@ -76,7 +81,7 @@ func (c Case) Nr() int { return c.row }
 
 // With is a copy of the case with one field changed.
 func (c Case) With(id string, v Value) Case {
-	d := Case{fields: c.fields, values: append([]Value(nil), c.values...), row: c.row}
+	d := Case{&filled{fields: c.fields, values: append([]Value(nil), c.values...), row: c.row}}
 	d.values[d.index(id)] = v
 	return d
 }

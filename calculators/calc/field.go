@@ -21,10 +21,10 @@ type Field struct {
 	Label   Text
 	Help    Text // one line under the field; may be empty
 	Kind    Kind
-	Show    quantity.Show // Number: dimension, units, rounding
-	Whole   bool          // Number: whole numbers only
-	Min     *Limit        // Number
-	Max     *Limit        // Number
+	Show    *quantity.Show // Number: dimension, units, rounding
+	Whole   bool           // Number: whole numbers only
+	Min     *Limit         // Number
+	Max     *Limit         // Number
 	Default Value
 	// Optional inputs may be left empty; the calculator asks Has before use.
 	Optional bool

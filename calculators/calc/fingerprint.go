@@ -22,7 +22,7 @@ func Fingerprint(list []*Calculator) string {
 			h.values(v, res.Out)
 		}
 		for _, n := range res.Notes {
-			h.text(n.At.String(), n.Text.Key, n.Text.EN)
+			h.text(n.At.String(), string(n.Text))
 		}
 	}
 	return strconv.FormatUint(uint64(h), 16)
@@ -46,7 +46,7 @@ func (h *hash) text(parts ...string) {
 }
 
 func (h *hash) declaration(c *Calculator) {
-	h.text(c.ID, c.Title.EN, c.Purpose.EN)
+	h.text(c.ID, string(c.Title), string(c.Purpose))
 	h.fields(c.In)
 	h.fields(c.Out)
 	for _, f := range c.Formulas {
@@ -59,8 +59,11 @@ func (h *hash) declaration(c *Calculator) {
 
 func (h *hash) fields(fields []Field) {
 	for _, f := range fields {
-		h.text(f.ID, f.Label.EN, strconv.Itoa(int(f.Kind)), strconv.Itoa(f.MaxRows))
+		h.text(f.ID, string(f.Label), strconv.Itoa(int(f.Kind)), strconv.Itoa(f.MaxRows))
 		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+			if f.Show == nil {
+				continue
+			}
 			h.text(f.Show.In(sys).Unit, strconv.FormatFloat(f.Show.In(sys).Step, 'g', -1, 64))
 		}
 		for _, l := range []*Limit{f.Min, f.Max} {

@@ -7,57 +7,57 @@ import (
 // An invented calculator with every kind of field, for the tests of this
 // package: a tank filled in steps.
 var (
-	length = quantity.Show{Dim: quantity.Length,
+	length = &quantity.Show{Dim: quantity.Length,
 		US:     quantity.Scale{Form: quantity.FeetInches, Unit: "ft", Step: 1.0 / 16},
 		Metric: quantity.Scale{Unit: "m", Step: 0.001}}
-	volume = quantity.Show{Dim: quantity.Volume,
+	volume = &quantity.Show{Dim: quantity.Volume,
 		US:     quantity.Scale{Unit: "ft³", Step: 0.1},
 		Metric: quantity.Scale{Unit: "m³", Step: 0.01}}
-	count = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 1}}
+	count = &quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 1}}
 
-	why = T("tank.why", "A tank is no lake.")
+	why = Text("tank.why: A tank is no lake.")
 
 	boxes = []Field{
-		{ID: "side", Label: T("tank.side", "Side"), Kind: Number, Show: length, Min: AtLeast(0, "ft", why), Max: AtMost(30, "ft", why)},
-		{ID: "name", Label: T("tank.name", "Name"), Kind: Words_, Optional: true},
+		{ID: "side", Label: Text("tank.side: Side"), Kind: Number, Show: length, Min: AtLeast(0, "ft", why), Max: AtMost(30, "ft", why)},
+		{ID: "name", Label: Text("tank.name: Name"), Kind: Words_, Optional: true},
 	}
 
 	cube = &Formula{
-		ID: "cube", Title: T("tank.cube", "Volume of a cube"), Expr: "a^2*h",
-		Result: Var{"V", T("tank.v", "volume"), "m³", "ft³"},
-		Vars:   []Var{{"a", T("tank.a", "side"), "m", "ft"}, {"h", T("tank.h", "depth"), "m", "ft"}},
+		ID: "cube", Title: Text("tank.cube: Volume of a cube"), Expr: "a^2*h",
+		Result: Var{"V", Text("tank.v: volume"), "m³", "ft³"},
+		Vars:   []Var{{"a", Text("tank.a: side"), "m", "ft"}, {"h", Text("tank.h: depth"), "m", "ft"}},
 		Fn:     func(v []float64) float64 { return v[0] * v[0] * v[1] }, Go: "calc.tank", Source: "book",
 	}
 
 	tank = &Calculator{
-		ID: "tank", Title: T("tank.title", "Tank"), Purpose: T("tank.purpose", "How much a tank holds."),
+		ID: "tank", Title: Text("tank.title: Tank"), Purpose: Text("tank.purpose: How much a tank holds."),
 		In: []Field{
-			{ID: "side", Label: T("tank.side", "Side"), Kind: Number, Show: length, Default: In(3, "ft"),
+			{ID: "side", Label: Text("tank.side: Side"), Kind: Number, Show: length, Default: In(3, "ft"),
 				Min: Above(0, "ft", why), Max: AtMost(30, "ft", why)},
-			{ID: "depth", Label: T("tank.depth", "Depth"), Kind: Number, Show: length, Optional: true,
+			{ID: "depth", Label: Text("tank.depth: Depth"), Kind: Number, Show: length, Optional: true,
 				Min: AtLeast(1, "ft", why), Max: AtMost(9, "ft", why)},
-			{ID: "lid", Label: T("tank.lid", "Lid"), Kind: Flag},
-			{ID: "shape", Label: T("tank.shape", "Shape"), Kind: Choice, Default: Pick("cube"),
-				Options: []Option{{"cube", T("tank.cubic", "cube")}, {"round", T("tank.round", "round")}}},
-			{ID: "day", Label: T("tank.day", "Day"), Kind: Day, Optional: true},
-			{ID: "feet", Label: T("tank.feet", "Feet"), Kind: Number, Show: count, Whole: true, Default: Num(4),
+			{ID: "lid", Label: Text("tank.lid: Lid"), Kind: Flag},
+			{ID: "shape", Label: Text("tank.shape: Shape"), Kind: Choice, Default: Pick("cube"),
+				Options: []Option{{"cube", Text("tank.cubic: cube")}, {"round", Text("tank.round: round")}}},
+			{ID: "day", Label: Text("tank.day: Day"), Kind: Day, Optional: true},
+			{ID: "feet", Label: Text("tank.feet: Feet"), Kind: Number, Show: count, Whole: true, Default: Num(4),
 				Min: AtLeast(0, "", why), Max: AtMost(8, "", why), When: func(c Case) bool { return c.Flag("lid") }},
-			{ID: "boxes", Label: T("tank.boxes", "Boxes"), Kind: Rows, Cols: boxes, MaxRows: 3,
+			{ID: "boxes", Label: Text("tank.boxes: Boxes"), Kind: Rows, Cols: boxes, MaxRows: 3,
 				Default: List(Row(boxes, In(1, "ft"), Txt("small")))},
 		},
 		Out: []Field{
-			{ID: "holds", Label: T("tank.holds", "Holds"), Kind: Number, Show: volume, Lead: true},
-			{ID: "left", Label: T("tank.left", "Left"), Kind: Rows, Cols: []Field{
-				{ID: "box", Label: T("tank.box", "Box"), Kind: Words_},
-				{ID: "holds", Label: T("tank.holds", "Holds"), Kind: Number, Show: volume}}},
+			{ID: "holds", Label: Text("tank.holds: Holds"), Kind: Number, Show: volume, Lead: true},
+			{ID: "left", Label: Text("tank.left: Left"), Kind: Rows, Cols: []Field{
+				{ID: "box", Label: Text("tank.box: Box"), Kind: Words_},
+				{ID: "holds", Label: Text("tank.holds: Holds"), Kind: Number, Show: volume}}},
 		},
 		Formulas: []*Formula{cube},
 		Sources:  []Source{{ID: "book", Title: "Invented", Where: "page 1", Status: CommonPractice}},
 		Compute:  fill,
 	}
 
-	tooSmall = T("tank.too-small", "Box {nr} is smaller than {least}.")
-	round    = T("tank.no-round", "Round tanks are not in this book.")
+	tooSmall = Text("tank.too-small: Box {nr} is smaller than {least}.")
+	round    = Text("tank.no-round: Round tanks are not in this book.")
 )
 
 func fill(r *Run, in Case) {

@@ -42,7 +42,7 @@ type Run struct {
 
 var (
 	// NoNumber refuses a result that is not a finite number.
-	NoNumber = T("calc.no-number", "These inputs give no sensible number. Check each input and its unit.")
+	NoNumber = Text("calc.no-number: These inputs give no sensible number. Check each input and its unit.")
 )
 
 // Execute runs a calculator on checked inputs. A result that is not finite is
@@ -106,7 +106,7 @@ func (r *Run) Refuse(at Path, text Text, slots ...Slot) {
 
 // Use computes a formula and keeps it as a step of the worked example.
 // Values and result are in SI.
-func (r *Run) Use(f *Formula, si ...float64) float64 { return r.UseFor(Text{}, nil, f, si...) }
+func (r *Run) Use(f *Formula, si ...float64) float64 { return r.UseFor("", nil, f, si...) }
 
 // UseFor is Use with a line that says what the formula is used for.
 func (r *Run) UseFor(of Text, slots []Slot, f *Formula, si ...float64) float64 {

@@ -58,7 +58,7 @@ func (s *slips) add(format string, args ...string) {
 }
 
 func (s *slips) text(t Text, what string) {
-	if t.Key == "" || t.EN == "" {
+	if t.Key() == "" || t.EN() == "" {
 		s.add("%s has no text", what)
 	}
 }
@@ -92,7 +92,9 @@ func (s *slips) fields(what string, fields []Field) {
 func (s *slips) field(what, name string, f Field) {
 	switch f.Kind {
 	case Number:
-		if slip := f.Show.Check(); slip != "" {
+		if f.Show == nil {
+			s.add("%s does not say how its number is written", name)
+		} else if slip := f.Show.Check(); slip != "" {
 			s.add("%s: %s", name, slip)
 		}
 		s.number(what, name, f)

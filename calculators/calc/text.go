@@ -7,14 +7,27 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Text is one sentence or label: the English stands in the code, other
-// languages in words/*.tsv under the same key. {Slots} in braces are filled
-// when the text is said. Make every Text with T, so that the translators'
-// list can be read off the sources.
-type Text struct{ Key, EN string }
+// Text is one sentence or label, written "key: English text". The English
+// stands in the code, other languages in words/*.tsv under the same key.
+// {Slots} in braces are filled when the text is said. Keys are dotted,
+// lower-case, unique in the project.
+//
+// It is a string, and written as a conversion of a literal, so that the
+// hundreds of texts are data in the module and not code; the translators'
+// list is read off the same literals.
+type Text string
 
-// T declares a text. Keys are dotted, lower-case, unique in the project.
-func T(key, en string) Text { return Text{Key: key, EN: en} }
+// Key is what stands before the colon.
+func (t Text) Key() string {
+	key, _, _ := strings.Cut(string(t), ": ")
+	return key
+}
+
+// EN is the English text.
+func (t Text) EN() string {
+	_, en, _ := strings.Cut(string(t), ": ")
+	return en
+}
 
 // Words holds the translations of one language by key; nil means English.
 type Words map[string]string
@@ -25,36 +38,44 @@ type Voice struct {
 	Style quantity.Style
 }
 
-// Slot fills one {name} of a text. Exactly one of Text, Said, Show or Count
-// is used; quantities are kept in SI until the reader's units are known.
-type Slot struct {
-	Name string
-	Text string         // as it stands
-	Said Text           // translated
-	SI   float64        // with Show
-	Show *quantity.Show // how SI is written
+// Slot fills one {name} of a text. Quantities are kept in SI until the
+// reader's units are known.
+type Slot struct{ *filling }
+
+// filling is what a slot holds: exactly one of text, said and show. It hangs
+// on a pointer because slots are passed in hundreds of places, and each word
+// passed is code on the phone.
+type filling struct {
+	name string
+	text string         // as it stands
+	said Text           // translated
+	si   float64        // with show
+	show *quantity.Show // how si is written
 }
 
 // Word fills a slot with text as it stands.
-func Word(name, text string) Slot { return Slot{Name: name, Text: text} }
+func Word(name, text string) Slot { return Slot{&filling{name: name, text: text}} }
 
 // Said fills a slot with another text, translated.
-func Said(name string, t Text) Slot { return Slot{Name: name, Said: t} }
+func Said(name string, t Text) Slot { return Slot{&filling{name: name, said: t}} }
 
 // Amount fills a slot with a quantity, si in SI units.
-func Amount(name string, si float64, show quantity.Show) Slot {
-	return Slot{Name: name, SI: si, Show: &show}
+func Amount(name string, si float64, show *quantity.Show) Slot {
+	return Slot{&filling{name: name, si: si, show: show}}
 }
 
+// SI is the quantity an Amount fills in, for tests; 0 for other slots.
+func (s Slot) SI() float64 { return s.si }
+
 // Count fills a slot with a whole number.
-func Count(name string, n int) Slot { return Slot{Name: name, Text: strconv.Itoa(n)} }
+func Count(name string, n int) Slot { return Word(name, strconv.Itoa(n)) }
 
 // Say fills the slots of t in the reader's language, units and decimal mark.
 // A slot that the text does not name is ignored; a name without a slot stays
 // visible in its braces, so that a slip is seen rather than hidden.
 func (v Voice) Say(t Text, slots ...Slot) string {
-	text := t.EN
-	if w, ok := v.Words[t.Key]; ok && w != "" {
+	text := t.EN()
+	if w := v.Words[t.Key()]; w != "" {
 		text = w
 	}
 	if len(slots) == 0 || !strings.Contains(text, "{") {
@@ -81,25 +102,25 @@ func (v Voice) Say(t Text, slots ...Slot) string {
 
 func (v Voice) fill(name string, slots []Slot) string {
 	for _, s := range slots {
-		if s.Name != name {
+		if s.name != name {
 			continue
 		}
 		switch {
-		case s.Show != nil:
-			return quantity.Format(s.SI, *s.Show, v.Style)
-		case s.Said.Key != "":
-			return v.Say(s.Said)
+		case s.show != nil:
+			return quantity.Format(s.si, *s.show, v.Style)
+		case s.said != "":
+			return v.Say(s.said)
 		}
-		return s.Text
+		return s.text
 	}
 	return "{" + name + "}"
 }
 
-// Trouble turns a quantity's refusal into a text with slots.
+// trouble turns a quantity's refusal into a text with slots.
 func trouble(t *quantity.Trouble) (Text, []Slot) {
 	slots := make([]Slot, len(t.Slots))
 	for i, s := range t.Slots {
 		slots[i] = Word(s.Name, s.Value)
 	}
-	return Text{Key: t.Key, EN: t.EN}, slots
+	return Text(t.Key + ": " + t.EN), slots
 }

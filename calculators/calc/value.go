@@ -44,7 +44,7 @@ func (rd *reader) value(f Field, at Path, text string) Value {
 		}
 		return Txt(text)
 	}
-	si, t := quantity.Parse(text, f.Show, rd.style)
+	si, t := quantity.Parse(text, *f.Show, rd.style)
 	if t != nil {
 		why, slots := trouble(t)
 		rd.refuse(at, why, slots...)

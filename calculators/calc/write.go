@@ -8,15 +8,15 @@ import (
 
 // What the page says around values.
 var (
-	YesText = T("calc.yes", "yes")
-	NoText  = T("calc.no", "no")
+	YesText = Text("calc.yes: yes")
+	NoText  = Text("calc.no: no")
 	// Between joins the limits of an input.
-	Between = T("calc.between", "{low} to {high}")
+	Between = Text("calc.between: {low} to {high}")
 
-	confirmed      = T("source.confirmed", "read in the document")
-	secondary      = T("source.secondary", "read where another document repeats it")
-	memory         = T("source.memory", "from memory")
-	commonPractice = T("source.common-practice", "common practice")
+	confirmed      = Text("source.confirmed: read in the document")
+	secondary      = Text("source.secondary: read where another document repeats it")
+	memory         = Text("source.memory: from memory")
+	commonPractice = Text("source.common-practice: common practice")
 )
 
 // Text is the status in words.
@@ -32,7 +32,7 @@ func (v Voice) Write(f Field, x Value) string {
 	}
 	switch f.Kind {
 	case Number:
-		return quantity.Format(x.Num, f.Show, v.Style)
+		return quantity.Format(x.Num, *f.Show, v.Style)
 	case Choice:
 		for _, o := range f.Options {
 			if o.ID == x.Word {
@@ -74,7 +74,7 @@ func (v Voice) Unrounded(f Field, x Value) string {
 	if !x.Set || f.Kind != Number || f.Exact {
 		return ""
 	}
-	return quantity.Exact(x.Num, f.Show, v.Style)
+	return quantity.Exact(x.Num, *f.Show, v.Style)
 }
 
 // Typed lists a case's inputs as entries, rows cell by cell: what a form

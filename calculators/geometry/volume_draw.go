@@ -25,16 +25,16 @@ const (
 
 // The words of the drawing.
 var (
-	drawTitle = calc.T("wall-volume.draw.title", "Walls and order")
-	drawDesc  = calc.T("wall-volume.draw.desc", "Walls end to end, {length} long. Net volume {net-yd} or {net-m}. Order {order-yd} or {order-m} in {loads} loads.")
-	drawStrip = calc.T("wall-volume.draw.strip", "Walls end to end, to scale")
-	drawWalls = calc.T("wall-volume.draw.walls", "Walls {yd} · {m}")
-	drawHoles = calc.T("wall-volume.draw.holes", "Openings {yd} · {m}")
-	drawNet   = calc.T("wall-volume.draw.net", "Net {yd} · {m}")
-	drawAllow = calc.T("wall-volume.draw.allow", "Waste, rounding {yd} · {m}")
-	drawOrder = calc.T("wall-volume.draw.order", "Order {yd} · {m}")
-	drawTyped = calc.T("wall-volume.draw.typed", "Your order {yd} · {m}")
-	drawCurve = calc.T("wall-volume.draw.curve", "curve")
+	drawTitle = calc.Text("wall-volume.draw.title: Walls and order")
+	drawDesc  = calc.Text("wall-volume.draw.desc: Walls end to end, {length} long. Net volume {net-yd} or {net-m}. Order {order-yd} or {order-m} in {loads} loads.")
+	drawStrip = calc.Text("wall-volume.draw.strip: Walls end to end, to scale")
+	drawWalls = calc.Text("wall-volume.draw.walls: Walls {yd} · {m}")
+	drawHoles = calc.Text("wall-volume.draw.holes: Openings {yd} · {m}")
+	drawNet   = calc.Text("wall-volume.draw.net: Net {yd} · {m}")
+	drawAllow = calc.Text("wall-volume.draw.allow: Waste, rounding {yd} · {m}")
+	drawOrder = calc.Text("wall-volume.draw.order: Order {yd} · {m}")
+	drawTyped = calc.Text("wall-volume.draw.typed: Your order {yd} · {m}")
+	drawCurve = calc.Text("wall-volume.draw.curve: curve")
 )
 
 // drawVolume shows the walls end to end to scale, then two bars on one scale:
@@ -113,7 +113,7 @@ func (p *plate) strip(in, out calc.Case) {
 	}
 	p.add(figure.Segment(figure.Ground, figure.Point{X: frameMargin, Y: base}, figure.Point{X: frameWidth - frameMargin, Y: base}))
 	p.y = base + 46
-	text := quantity.Format(out.Num("length"), wallLength, p.voice.Style)
+	text := quantity.Format(out.Num("length"), *wallLength, p.voice.Style)
 	// The dimension's own text needs room; a short strip gets it beside.
 	if x-frameMargin >= float64(utf8.RuneCountInString(text))*letterWidth {
 		p.add(figure.Dimension(figure.Point{X: frameMargin, Y: p.y}, figure.Point{X: x, Y: p.y}, text))
@@ -150,13 +150,13 @@ func (p *plate) bars(in, out calc.Case) {
 	p.y += 10
 }
 
-func asIs(s quantity.Show) quantity.Show { return s }
+func asIs(s *quantity.Show) *quantity.Show { return s }
 
-func (p *plate) say(t calc.Text, si float64, way func(quantity.Show) quantity.Show) string {
+func (p *plate) say(t calc.Text, si float64, way func(*quantity.Show) *quantity.Show) string {
 	return p.voice.Say(t, calc.Amount("yd", si, way(inYards)), calc.Amount("m", si, way(inMetres)))
 }
 
-func (p *plate) line(role figure.Role, t calc.Text, si float64, way func(quantity.Show) quantity.Show) {
+func (p *plate) line(role figure.Role, t calc.Text, si float64, way func(*quantity.Show) *quantity.Show) {
 	p.y += lineStep
 	p.add(figure.Text(role, figure.Point{X: frameMargin, Y: p.y}, figure.Start, p.say(t, si, way)))
 }

@@ -7,16 +7,16 @@ import (
 
 // The ways a wall's size is written.
 var (
-	wallLength = quantity.Show{Dim: quantity.Length,
+	wallLength = &quantity.Show{Dim: quantity.Length,
 		US:     quantity.Scale{Unit: "ft", Form: quantity.FeetInches, Step: 1.0 / 4},
 		Metric: quantity.Scale{Unit: "m", Step: 0.001}}
-	coreSize = quantity.Show{Dim: quantity.Length,
+	coreSize = &quantity.Show{Dim: quantity.Length,
 		US:     quantity.Scale{Unit: "in", Form: quantity.Inches, Step: 1.0 / 16},
 		Metric: quantity.Scale{Unit: "mm", Step: 1}}
-	number  = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 1}, Metric: quantity.Scale{Step: 1}}
-	decimal = quantity.Show{Dim: quantity.Number}
-	percent = quantity.Show{Dim: quantity.Ratio, US: quantity.Scale{Unit: "%", Step: 0.5}, Metric: quantity.Scale{Unit: "%", Step: 0.5}}
-	degrees = quantity.Show{Dim: quantity.Angle, US: quantity.Scale{Unit: "°", Step: 0.5}, Metric: quantity.Scale{Unit: "°", Step: 0.5}}
+	number  = &quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 1}, Metric: quantity.Scale{Step: 1}}
+	decimal = &quantity.Show{Dim: quantity.Number}
+	percent = &quantity.Show{Dim: quantity.Ratio, US: quantity.Scale{Unit: "%", Step: 0.5}, Metric: quantity.Scale{Unit: "%", Step: 0.5}}
+	degrees = &quantity.Show{Dim: quantity.Angle, US: quantity.Scale{Unit: "°", Step: 0.5}, Metric: quantity.Scale{Unit: "°", Step: 0.5}}
 
 	// Volumes keep their unit for every reader. A hundredth is finer than any
 	// order, but lets a hand see why 26.52 was rounded up to 27.
@@ -24,63 +24,63 @@ var (
 	inMetres = fixedVolume("m³")
 )
 
-func fixedVolume(unit string) quantity.Show {
+func fixedVolume(unit string) *quantity.Show {
 	s := quantity.Scale{Unit: unit, Step: 0.01}
-	return quantity.Show{Dim: quantity.Volume, US: s, Metric: s}
+	return &quantity.Show{Dim: quantity.Volume, US: s, Metric: s}
 }
 
 // The reasons of the limits.
 var (
-	noWall     = calc.T("wall-volume.why.no-wall", "A wall without size takes no concrete.")
-	oneJob     = calc.T("wall-volume.why.one-job", "Split a job of this size into parts.")
-	oneStorey  = calc.T("wall-volume.why.one-storey", "Work out each storey by itself.")
-	thinCore   = calc.T("wall-volume.why.thin-core", "No core this thin can be filled and vibrated.")
-	thickCore  = calc.T("wall-volume.why.thick-core", "No foam form for walls is this thick. Check the unit.")
-	oneAtLeast = calc.T("wall-volume.why.one", "Leave the row out instead.")
-	manyAlike  = calc.T("wall-volume.why.many", "Check the count.")
-	noCorner   = calc.T("wall-volume.why.no-corner", "A count is never below zero.")
-	noWaste    = calc.T("wall-volume.why.no-waste", "Waste never makes concrete.")
-	muchWaste  = calc.T("wall-volume.why.much-waste", "Find the reason for so much waste, or fix the sizes.")
-	noStep     = calc.T("wall-volume.why.no-step", "No plant sells in steps this small.")
-	bigStep    = calc.T("wall-volume.why.big-step", "A step this big is a load, not a step.")
-	noTruck    = calc.T("wall-volume.why.no-truck", "No truck mixer is this small.")
-	bigTruck   = calc.T("wall-volume.why.big-truck", "No truck mixer carries this much. Check the unit.")
-	noOrder    = calc.T("wall-volume.why.no-order", "Leave it empty if nothing is ordered yet.")
-	bigOrder   = calc.T("wall-volume.why.big-order", "Check the number.")
-	noCurve    = calc.T("wall-volume.why.no-curve", "A curve needs a size above zero.")
-	fullCircle = calc.T("wall-volume.why.full-circle", "A full circle has 360°.")
+	noWall     = calc.Text("wall-volume.why.no-wall: A wall without size takes no concrete.")
+	oneJob     = calc.Text("wall-volume.why.one-job: Split a job of this size into parts.")
+	oneStorey  = calc.Text("wall-volume.why.one-storey: Work out each storey by itself.")
+	thinCore   = calc.Text("wall-volume.why.thin-core: No core this thin can be filled and vibrated.")
+	thickCore  = calc.Text("wall-volume.why.thick-core: No foam form for walls is this thick. Check the unit.")
+	oneAtLeast = calc.Text("wall-volume.why.one: Leave the row out instead.")
+	manyAlike  = calc.Text("wall-volume.why.many: Check the count.")
+	noCorner   = calc.Text("wall-volume.why.no-corner: A count is never below zero.")
+	noWaste    = calc.Text("wall-volume.why.no-waste: Waste never makes concrete.")
+	muchWaste  = calc.Text("wall-volume.why.much-waste: Find the reason for so much waste, or fix the sizes.")
+	noStep     = calc.Text("wall-volume.why.no-step: No plant sells in steps this small.")
+	bigStep    = calc.Text("wall-volume.why.big-step: A step this big is a load, not a step.")
+	noTruck    = calc.Text("wall-volume.why.no-truck: No truck mixer is this small.")
+	bigTruck   = calc.Text("wall-volume.why.big-truck: No truck mixer carries this much. Check the unit.")
+	noOrder    = calc.Text("wall-volume.why.no-order: Leave it empty if nothing is ordered yet.")
+	bigOrder   = calc.Text("wall-volume.why.big-order: Check the number.")
+	noCurve    = calc.Text("wall-volume.why.no-curve: A curve needs a size above zero.")
+	fullCircle = calc.Text("wall-volume.why.full-circle: A full circle has 360°.")
 )
 
 // length is a size above zero and at most so many feet.
-func length(id string, label, help calc.Text, show quantity.Show, most float64, why calc.Text) calc.Field {
+func length(id string, label, help calc.Text, show *quantity.Show, most float64, why calc.Text) calc.Field {
 	return calc.Field{ID: id, Label: label, Help: help, Show: show,
 		Min: calc.Above(0, "ft", noWall), Max: calc.AtMost(most, "ft", why)}
 }
 
 func count(help calc.Text) calc.Field {
-	return calc.Field{ID: "count", Label: calc.T("wall-volume.count", "How many"), Help: help, Show: number, Whole: true,
+	return calc.Field{ID: "count", Label: calc.Text("wall-volume.count: How many"), Help: help, Show: number, Whole: true,
 		Min: &calc.Limit{SI: 1, Why: oneAtLeast}, Max: &calc.Limit{SI: 200, Why: manyAlike}, Default: calc.Num(1)}
 }
 
 var none calc.Text
 
 var runCols = []calc.Field{
-	length("length", calc.T("wall-volume.runs.length", "Length"), none, wallLength, 2000, oneJob),
-	length("height", calc.T("wall-volume.runs.height", "Height"), none, wallLength, 60, oneStorey),
+	length("length", calc.Text("wall-volume.runs.length: Length"), none, wallLength, 2000, oneJob),
+	length("height", calc.Text("wall-volume.runs.height: Height"), none, wallLength, 60, oneStorey),
 	count(none),
-	{ID: "name", Label: calc.T("wall-volume.runs.name", "Name"), Kind: calc.Words_, Optional: true, MaxLen: 40},
+	{ID: "name", Label: calc.Text("wall-volume.runs.name: Name"), Kind: calc.Words_, Optional: true, MaxLen: 40},
 }
 
 var openingCols = []calc.Field{
-	length("width", calc.T("wall-volume.openings.width", "Width"), none, wallLength, 200, oneJob),
-	length("height", calc.T("wall-volume.openings.height", "Height"), none, wallLength, 60, oneStorey),
+	length("width", calc.Text("wall-volume.openings.width: Width"), none, wallLength, 200, oneJob),
+	length("height", calc.Text("wall-volume.openings.height: Height"), none, wallLength, 60, oneStorey),
 	count(none),
 }
 
 var blockOutCols = []calc.Field{
-	length("width", calc.T("wall-volume.block-outs.width", "Width"), none, wallLength, 200, oneJob),
-	length("height", calc.T("wall-volume.block-outs.height", "Height"), none, wallLength, 60, oneStorey),
-	length("depth", calc.T("wall-volume.block-outs.depth", "Depth into the core"), none, coreSize, 4, oneJob),
+	length("width", calc.Text("wall-volume.block-outs.width: Width"), none, wallLength, 200, oneJob),
+	length("height", calc.Text("wall-volume.block-outs.height: Height"), none, wallLength, 60, oneStorey),
+	length("depth", calc.Text("wall-volume.block-outs.depth: Depth into the core"), none, coreSize, 4, oneJob),
 	count(none),
 }
 
@@ -101,8 +101,8 @@ func soldInM(c calc.Case) bool  { return c.Choice("sold-in") == "m3" }
 func hasOrder(c calc.Case) bool { return c.Has("order") }
 
 var volumeUnits = []calc.Option{
-	{ID: "yd3", Label: calc.T("wall-volume.unit.yd3", "cubic yards (yd³)")},
-	{ID: "m3", Label: calc.T("wall-volume.unit.m3", "cubic metres (m³)")},
+	{ID: "yd3", Label: calc.Text("wall-volume.unit.yd3: cubic yards (yd³)")},
+	{ID: "m3", Label: calc.Text("wall-volume.unit.m3: cubic metres (m³)")},
 }
 
 func volumeIn() []calc.Field {
@@ -116,54 +116,54 @@ func corners(id string, label, help calc.Text, usual float64) calc.Field {
 
 func wallFields() []calc.Field {
 	return []calc.Field{
-		{ID: "measured", Label: calc.T("wall-volume.measured", "Lengths are taken along"), Kind: calc.Choice, Default: calc.Pick("outside"),
-			Help: calc.T("wall-volume.measured.help", "Faces of the core, not of the foam."),
+		{ID: "measured", Label: calc.Text("wall-volume.measured: Lengths are taken along"), Kind: calc.Choice, Default: calc.Pick("outside"),
+			Help: calc.Text("wall-volume.measured.help: Faces of the core, not of the foam."),
 			Options: []calc.Option{
-				{ID: "outside", Label: calc.T("wall-volume.measured.outside", "outside face of core")},
-				{ID: "centre", Label: calc.T("wall-volume.measured.centre", "centre line")},
-				{ID: "inside", Label: calc.T("wall-volume.measured.inside", "inside face of core")},
+				{ID: "outside", Label: calc.Text("wall-volume.measured.outside: outside face of core")},
+				{ID: "centre", Label: calc.Text("wall-volume.measured.centre: centre line")},
+				{ID: "inside", Label: calc.Text("wall-volume.measured.inside: inside face of core")},
 			}},
-		{ID: "core", Label: calc.T("wall-volume.core", "Core thickness"), Show: coreSize, Default: calc.In(8, "in"),
-			Help: calc.T("wall-volume.core.help", "Concrete only, without the foam."),
+		{ID: "core", Label: calc.Text("wall-volume.core: Core thickness"), Show: coreSize, Default: calc.In(8, "in"),
+			Help: calc.Text("wall-volume.core.help: Concrete only, without the foam."),
 			Min:  calc.AtLeast(2, "in", thinCore), Max: calc.AtMost(36, "in", thickCore)},
-		{ID: "runs", Label: calc.T("wall-volume.runs", "Straight walls"), Kind: calc.Rows, Cols: runCols, MaxRows: 40,
-			Help:    calc.T("wall-volume.runs.help", "One row for each length or height."),
+		{ID: "runs", Label: calc.Text("wall-volume.runs: Straight walls"), Kind: calc.Rows, Cols: runCols, MaxRows: 40,
+			Help:    calc.Text("wall-volume.runs.help: One row for each length or height."),
 			Default: calc.List(run(40, 8, 2, "Front, back"), run(28, 8, 2, "Sides"))},
-		corners("outside-corners", calc.T("wall-volume.outside-corners", "Outside corners"),
-			calc.T("wall-volume.outside-corners.help", "Corners that point out, in all walls together."), 4),
-		corners("inside-corners", calc.T("wall-volume.inside-corners", "Inside corners"),
-			calc.T("wall-volume.inside-corners.help", "Corners that point in. A closed plan has four fewer of them."), 0),
-		{ID: "openings", Label: calc.T("wall-volume.openings", "Openings"), Kind: calc.Rows, Cols: openingCols, MaxRows: 40,
-			Help:    calc.T("wall-volume.openings.help", "Size of the hole in the concrete: outside of the buck."),
+		corners("outside-corners", calc.Text("wall-volume.outside-corners: Outside corners"),
+			calc.Text("wall-volume.outside-corners.help: Corners that point out, in all walls together."), 4),
+		corners("inside-corners", calc.Text("wall-volume.inside-corners: Inside corners"),
+			calc.Text("wall-volume.inside-corners.help: Corners that point in. A closed plan has four fewer of them."), 0),
+		{ID: "openings", Label: calc.Text("wall-volume.openings: Openings"), Kind: calc.Rows, Cols: openingCols, MaxRows: 40,
+			Help:    calc.Text("wall-volume.openings.help: Size of the hole in the concrete: outside of the buck."),
 			Default: calc.List(hole(38, 82, 1), hole(36, 24, 4))},
-		{ID: "block-outs", Label: calc.T("wall-volume.block-outs", "Block-outs"), Kind: calc.Rows, Cols: blockOutCols, MaxRows: 40,
-			Help:    calc.T("wall-volume.block-outs.help", "Beam pockets, ledges, sleeves: what does not go right through."),
+		{ID: "block-outs", Label: calc.Text("wall-volume.block-outs: Block-outs"), Kind: calc.Rows, Cols: blockOutCols, MaxRows: 40,
+			Help:    calc.Text("wall-volume.block-outs.help: Beam pockets, ledges, sleeves: what does not go right through."),
 			Default: calc.List(calc.Row(blockOutCols, calc.In(8, "in"), calc.In(10, "in"), calc.In(4, "in"), calc.Num(2)))},
 	}
 }
 
 func curveFields() []calc.Field {
 	return []calc.Field{
-		{ID: "curve", Label: calc.T("wall-volume.curve", "Add a curved wall"), Kind: calc.Flag, Default: calc.Yes(false)},
-		{ID: "curve-by", Label: calc.T("wall-volume.curve-by", "Curve is given by"), Kind: calc.Choice, Default: calc.Pick("radius"), When: curved,
+		{ID: "curve", Label: calc.Text("wall-volume.curve: Add a curved wall"), Kind: calc.Flag, Default: calc.Yes(false)},
+		{ID: "curve-by", Label: calc.Text("wall-volume.curve-by: Curve is given by"), Kind: calc.Choice, Default: calc.Pick("radius"), When: curved,
 			Options: []calc.Option{
-				{ID: "radius", Label: calc.T("wall-volume.curve-by.radius", "radius and angle")},
-				{ID: "chord", Label: calc.T("wall-volume.curve-by.chord", "chord and rise")},
+				{ID: "radius", Label: calc.Text("wall-volume.curve-by.radius: radius and angle")},
+				{ID: "chord", Label: calc.Text("wall-volume.curve-by.chord: chord and rise")},
 			}},
-		{ID: "curve-at", Label: calc.T("wall-volume.curve-at", "Curve is measured at"), Kind: calc.Choice, Default: calc.Pick("outside"), When: curved,
+		{ID: "curve-at", Label: calc.Text("wall-volume.curve-at: Curve is measured at"), Kind: calc.Choice, Default: calc.Pick("outside"), When: curved,
 			Options: []calc.Option{
-				{ID: "outside", Label: calc.T("wall-volume.curve-at.outside", "outside face of core")},
-				{ID: "centre", Label: calc.T("wall-volume.curve-at.centre", "centre line")},
+				{ID: "outside", Label: calc.Text("wall-volume.curve-at.outside: outside face of core")},
+				{ID: "centre", Label: calc.Text("wall-volume.curve-at.centre: centre line")},
 			}},
-		curveSize("curve-radius", calc.T("wall-volume.curve-radius", "Radius"), none, 500, oneJob, 15, byRadius),
-		{ID: "curve-angle", Label: calc.T("wall-volume.curve-angle", "Angle of the curve"), Show: degrees, When: byRadius,
-			Help: calc.T("wall-volume.curve-angle.help", "How far the wall turns: 90° is a quarter circle."),
+		curveSize("curve-radius", calc.Text("wall-volume.curve-radius: Radius"), none, 500, oneJob, 15, byRadius),
+		{ID: "curve-angle", Label: calc.Text("wall-volume.curve-angle: Angle of the curve"), Show: degrees, When: byRadius,
+			Help: calc.Text("wall-volume.curve-angle.help: How far the wall turns: 90° is a quarter circle."),
 			Min:  calc.Above(0, "°", noCurve), Max: calc.AtMost(360, "°", fullCircle), Default: calc.In(90, "°")},
-		curveSize("curve-chord", calc.T("wall-volume.curve-chord", "Chord"),
-			calc.T("wall-volume.curve-chord.help", "Straight from end to end of the curve."), 500, oneJob, 12, byChord),
-		curveSize("curve-rise", calc.T("wall-volume.curve-rise", "Rise"),
-			calc.T("wall-volume.curve-rise.help", "From the middle of the chord to the curve."), 500, oneJob, 2, byChord),
-		curveSize("curve-height", calc.T("wall-volume.curve-height", "Height of the curve"), none, 60, oneStorey, 8, curved),
+		curveSize("curve-chord", calc.Text("wall-volume.curve-chord: Chord"),
+			calc.Text("wall-volume.curve-chord.help: Straight from end to end of the curve."), 500, oneJob, 12, byChord),
+		curveSize("curve-rise", calc.Text("wall-volume.curve-rise: Rise"),
+			calc.Text("wall-volume.curve-rise.help: From the middle of the chord to the curve."), 500, oneJob, 2, byChord),
+		curveSize("curve-height", calc.Text("wall-volume.curve-height: Height of the curve"), none, 60, oneStorey, 8, curved),
 	}
 }
 
@@ -175,22 +175,22 @@ func curveSize(id string, label, help calc.Text, most float64, why calc.Text, us
 
 func orderFields() []calc.Field {
 	return []calc.Field{
-		{ID: "waste", Label: calc.T("wall-volume.waste", "Waste and spill"), Show: percent, Default: calc.In(5, "%"),
-			Help: calc.T("wall-volume.waste.help", "Books say 0 to 10 %. Use what your own jobs show."),
+		{ID: "waste", Label: calc.Text("wall-volume.waste: Waste and spill"), Show: percent, Default: calc.In(5, "%"),
+			Help: calc.Text("wall-volume.waste.help: Books say 0 to 10 %. Use what your own jobs show."),
 			Min:  calc.AtLeast(0, "%", noWaste), Max: calc.AtMost(25, "%", muchWaste)},
-		{ID: "sold-in", Label: calc.T("wall-volume.sold-in", "The plant sells in"), Kind: calc.Choice, Default: calc.Pick("yd3"), Options: volumeUnits},
-		plantSize("step-yd", calc.T("wall-volume.step-yd", "Order step in yd³"), inYards, "yd³", 0.05, 5, 0.5, noStep, bigStep, soldInYd),
-		plantSize("step-m", calc.T("wall-volume.step-m", "Order step in m³"), inMetres, "m³", 0.05, 5, 0.5, noStep, bigStep, soldInM),
-		plantSize("truck-yd", calc.T("wall-volume.truck-yd", "Truck carries, in yd³"), inYards, "yd³", 1, 16, 10, noTruck, bigTruck, soldInYd),
-		plantSize("truck-m", calc.T("wall-volume.truck-m", "Truck carries, in m³"), inMetres, "m³", 1, 13, 8, noTruck, bigTruck, soldInM),
-		{ID: "order", Label: calc.T("wall-volume.order", "Your order, if you have one"), Show: decimal, Optional: true,
-			Help: calc.T("wall-volume.order.help", "The number alone, as you would say it on the phone."),
+		{ID: "sold-in", Label: calc.Text("wall-volume.sold-in: The plant sells in"), Kind: calc.Choice, Default: calc.Pick("yd3"), Options: volumeUnits},
+		plantSize("step-yd", calc.Text("wall-volume.step-yd: Order step in yd³"), inYards, "yd³", 0.05, 5, 0.5, noStep, bigStep, soldInYd),
+		plantSize("step-m", calc.Text("wall-volume.step-m: Order step in m³"), inMetres, "m³", 0.05, 5, 0.5, noStep, bigStep, soldInM),
+		plantSize("truck-yd", calc.Text("wall-volume.truck-yd: Truck carries, in yd³"), inYards, "yd³", 1, 16, 10, noTruck, bigTruck, soldInYd),
+		plantSize("truck-m", calc.Text("wall-volume.truck-m: Truck carries, in m³"), inMetres, "m³", 1, 13, 8, noTruck, bigTruck, soldInM),
+		{ID: "order", Label: calc.Text("wall-volume.order: Your order, if you have one"), Show: decimal, Optional: true,
+			Help: calc.Text("wall-volume.order.help: The number alone, as you would say it on the phone."),
 			Min:  &calc.Limit{SI: 0, Open: true, Why: noOrder}, Max: &calc.Limit{SI: 5000, Why: bigOrder}},
-		{ID: "order-unit", Label: calc.T("wall-volume.order-unit", "Your order is in"), Kind: calc.Choice, Default: calc.Pick("yd3"), Options: volumeUnits, When: hasOrder},
+		{ID: "order-unit", Label: calc.Text("wall-volume.order-unit: Your order is in"), Kind: calc.Choice, Default: calc.Pick("yd3"), Options: volumeUnits, When: hasOrder},
 	}
 }
 
-func plantSize(id string, label calc.Text, show quantity.Show, unit string, least, most, usual float64, low, high calc.Text, asked func(calc.Case) bool) calc.Field {
+func plantSize(id string, label calc.Text, show *quantity.Show, unit string, least, most, usual float64, low, high calc.Text, asked func(calc.Case) bool) calc.Field {
 	return calc.Field{ID: id, Label: label, Show: show, When: asked, Default: calc.In(usual, unit),
 		Min: calc.AtLeast(least, unit, low), Max: calc.AtMost(most, unit, high)}
 }

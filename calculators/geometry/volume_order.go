@@ -43,7 +43,7 @@ func truckField(in calc.Case) string {
 	return "truck-yd"
 }
 
-func showOf(unit string) quantity.Show {
+func showOf(unit string) *quantity.Show {
 	if unit == "m3" {
 		return inMetres
 	}

@@ -31,7 +31,7 @@ func typed(t *testing.T, inputs ...string) (calc.Case, calc.Result) {
 
 func said(res calc.Result, key string) (calc.Note, bool) {
 	for _, n := range res.Notes {
-		if n.Text.Key == key {
+		if n.Text.Key() == key {
 			return n, true
 		}
 	}
@@ -51,12 +51,12 @@ func TestDeclaration(t *testing.T) {
 		t.Fatalf("default case: %v with %d steps", res.State, len(res.Steps))
 	}
 	for _, f := range WallVolume.In {
-		if len([]rune(f.Label.EN)) > 28 || len([]rune(f.Help.EN)) > 80 {
+		if len([]rune(f.Label.EN())) > 28 || len([]rune(f.Help.EN())) > 80 {
 			t.Errorf("%s: label or help too long", f.ID)
 		}
 	}
 	for _, f := range WallVolume.Out {
-		if len([]rune(f.Label.EN)) > 28 {
+		if len([]rune(f.Label.EN())) > 28 {
 			t.Errorf("%s: label too long", f.ID)
 		}
 	}
@@ -89,7 +89,7 @@ func TestBothUnitsForEveryReader(t *testing.T) {
 	// An order in yards, read in metres, must not be short when read back.
 	_, res := typed(t)
 	show := WallVolume.Out[indexOf(WallVolume.Out, "order-m")].Show
-	if quantity.Round(res.Out.Num("order-m"), show, quantity.Metric) < res.Out.Num("order-m")*(1-1e-12) {
+	if quantity.Round(res.Out.Num("order-m"), *show, quantity.Metric) < res.Out.Num("order-m")*(1-1e-12) {
 		t.Error("the order shown in metres is short of the order in yards")
 	}
 }
@@ -193,7 +193,7 @@ func TestNotes(t *testing.T) {
 		}
 	}
 	_, res := typed(t, "runs=40 ft | 8 ft; 40 ft | 9 ft")
-	if n, ok := said(res, "wall-volume.note.mixed-heights"); !ok || n.Slots[0].SI != calc.SI(8, "ft") {
+	if n, ok := said(res, "wall-volume.note.mixed-heights"); !ok || n.Slots[0].SI() != calc.SI(8, "ft") {
 		t.Error("differing heights are not told, or at the wrong height")
 	}
 }
@@ -243,7 +243,7 @@ func TestAnyInput(t *testing.T) {
 		in := sample(rng, WallVolume.In)
 		res := calc.Execute(WallVolume, in)
 		counts[res.State]++
-		if _, bad := said(res, calc.NoNumber.Key); bad {
+		if _, bad := said(res, calc.NoNumber.Key()); bad {
 			t.Fatalf("no number for %v", calc.Voice{}.Typed(in))
 		}
 		if res.State == calc.OK {

@@ -28,7 +28,7 @@ func run(t *testing.T, typed ...string) (calc.Case, calc.Result) {
 
 func noted(res calc.Result, text calc.Text) bool {
 	for _, n := range res.Notes {
-		if n.Text.Key == text.Key {
+		if n.Text.Key() == text.Key() {
 			return true
 		}
 	}
@@ -102,7 +102,7 @@ func TestVerdicts(t *testing.T) {
 	} {
 		_, res := run(t, c.typed...)
 		if got := res.Out.Choice("verdict"); got != c.want || !noted(res, c.note) {
-			t.Errorf("%s: %s, want %s with “%s”; notes %v", c.name, got, c.want, c.note.EN, res.Notes)
+			t.Errorf("%s: %s, want %s with “%s”; notes %v", c.name, got, c.want, c.note.EN(), res.Notes)
 		}
 	}
 }
@@ -150,7 +150,7 @@ func TestGuide(t *testing.T) {
 	} {
 		_, res := run(t, c.typed...)
 		if got := res.Out.Choice("guide"); got != c.want || !noted(res, c.note) {
-			t.Errorf("%s: %s, want %s with “%s”", c.name, got, c.want, c.note.EN)
+			t.Errorf("%s: %s, want %s with “%s”", c.name, got, c.want, c.note.EN())
 		}
 	}
 	_, res := run(t, "guide-lift", "4 ft", "guide-rate", "4", "height", "9'")
@@ -237,7 +237,7 @@ func checkSteps(t *testing.T, res calc.Result) {
 	}
 	for _, s := range res.Steps {
 		want := res.Out.Num("pressure-local")
-		if s.Of.Key == ofAverage.Key {
+		if s.Of.Key() == ofAverage.Key() {
 			want = res.Out.Num("pressure-average")
 		}
 		if s.Formula == eqBounded && math.Abs(s.Out-want) > 1e-9*want {

@@ -26,10 +26,10 @@ const (
 )
 
 var (
-	figTitle = calc.T("form-pressure.figure.title", "Pressure on the form by depth")
-	figDesc  = calc.T("form-pressure.figure.desc", "Left: the wall in section, {height} high. Right: pressure grows from the top down to {depth}, then stays at {pressure}. Full fluid head at the foot: {head}.")
-	figEntry = calc.T("form-pressure.figure.entry", "{what}: {value}")
-	figHead  = calc.T("form-pressure.figure.head", "Full fluid head")
+	figTitle = calc.Text("form-pressure.figure.title: Pressure on the form by depth")
+	figDesc  = calc.Text("form-pressure.figure.desc: Left: the wall in section, {height} high. Right: pressure grows from the top down to {depth}, then stays at {pressure}. Full fluid head at the foot: {head}.")
+	figEntry = calc.Text("form-pressure.figure.entry: {what}: {value}")
+	figHead  = calc.Text("form-pressure.figure.head: Full fluid head")
 )
 
 // plot scales one result to the drawing.

@@ -10,128 +10,128 @@ const (
 )
 
 var (
-	whyHeight  = calc.T("form-pressure.why.height", "A taller placement needs an engineer's design.")
-	whySmall   = calc.T("form-pressure.why.small", "Less is no wall placement. Check the unit.")
-	whyLarge   = calc.T("form-pressure.why.large", "More is no wall placement. Check the unit.")
-	whyCore    = calc.T("form-pressure.why.core", "Foam forms for walls lie well inside. Check the unit.")
-	whyPump    = calc.T("form-pressure.why.pump", "No pump fills a wall at this rate. Check the unit.")
-	whyRise    = calc.T("form-pressure.why.rise", "Check the reading and its unit.")
-	whyWeight  = calc.T("form-pressure.why.weight", "Concrete for walls lies well inside. Check the ticket and the unit.")
-	whyCold    = calc.T("form-pressure.why.cold", "Concrete this cold must not be placed.")
-	whyHot     = calc.T("form-pressure.why.hot", "Concrete this hot must not be placed.")
-	whySlump   = calc.T("form-pressure.why.slump", "The slump cone has no more.")
-	whyNothing = calc.T("form-pressure.why.nothing", "There is nothing less.")
-	whyRating  = calc.T("form-pressure.why.rating", "Form makers' ratings lie inside. Check the unit.")
+	whyHeight  = calc.Text("form-pressure.why.height: A taller placement needs an engineer's design.")
+	whySmall   = calc.Text("form-pressure.why.small: Less is no wall placement. Check the unit.")
+	whyLarge   = calc.Text("form-pressure.why.large: More is no wall placement. Check the unit.")
+	whyCore    = calc.Text("form-pressure.why.core: Foam forms for walls lie well inside. Check the unit.")
+	whyPump    = calc.Text("form-pressure.why.pump: No pump fills a wall at this rate. Check the unit.")
+	whyRise    = calc.Text("form-pressure.why.rise: Check the reading and its unit.")
+	whyWeight  = calc.Text("form-pressure.why.weight: Concrete for walls lies well inside. Check the ticket and the unit.")
+	whyCold    = calc.Text("form-pressure.why.cold: Concrete this cold must not be placed.")
+	whyHot     = calc.Text("form-pressure.why.hot: Concrete this hot must not be placed.")
+	whySlump   = calc.Text("form-pressure.why.slump: The slump cone has no more.")
+	whyNothing = calc.Text("form-pressure.why.nothing: There is nothing less.")
+	whyRating  = calc.Text("form-pressure.why.rating: Form makers' ratings lie inside. Check the unit.")
 )
 
 var inputs = []calc.Field{
 	{
 		ID: "height", Kind: calc.Number, Show: showHeight, Default: calc.In(8, "ft"),
-		Label: calc.T("form-pressure.height", "Height placed in one go"),
-		Help:  calc.T("form-pressure.height.help", "All that is placed today. One lift of several is not enough."),
+		Label: calc.Text("form-pressure.height: Height placed in one go"),
+		Help:  calc.Text("form-pressure.height.help: All that is placed today. One lift of several is not enough."),
 		Min:   calc.AtLeast(1, "ft", whySmall), Max: calc.AtMost(40, "ft", whyHeight).By("usbr"),
 	},
 	{
 		ID: "length", Kind: calc.Number, Show: showHeight, Default: calc.In(140, "ft"),
-		Label: calc.T("form-pressure.length", "Length of wall in plan"),
-		Help:  calc.T("form-pressure.length.help", "All walls that the hose goes round in one pass, by their centre line."),
+		Label: calc.Text("form-pressure.length: Length of wall in plan"),
+		Help:  calc.Text("form-pressure.length.help: All walls that the hose goes round in one pass, by their centre line."),
 		Min:   calc.AtLeast(1, "ft", whySmall), Max: calc.AtMost(2000, "ft", whyLarge),
 	},
 	{
 		ID: "thickness", Kind: calc.Number, Show: showCore, Default: calc.In(8, "in"),
-		Label: calc.T("form-pressure.thickness", "Core thickness"),
-		Help:  calc.T("form-pressure.thickness.help", "Concrete only, without the foam."),
+		Label: calc.Text("form-pressure.thickness: Core thickness"),
+		Help:  calc.Text("form-pressure.thickness.help: Concrete only, without the foam."),
 		Min:   calc.AtLeast(2, "in", whyCore), Max: calc.AtMost(36, "in", whyCore),
 	},
 	{
 		ID: "pump-rate", Kind: calc.Number, Show: showFlow, Default: calc.In(12, "yd³/h"),
-		Label: calc.T("form-pressure.pump-rate", "Pump rate"),
-		Help:  calc.T("form-pressure.pump-rate.help", "What the pump gives while it runs, not the day's average."),
+		Label: calc.Text("form-pressure.pump-rate: Pump rate"),
+		Help:  calc.Text("form-pressure.pump-rate.help: What the pump gives while it runs, not the day's average."),
 		Min:   calc.AtLeast(0.2, "yd³/h", whyPump), Max: calc.AtMost(200, "yd³/h", whyPump),
 	},
 	{
 		ID: "stop", Kind: calc.Number, Show: showHeight, Default: calc.In(6, "ft"),
-		Label: calc.T("form-pressure.stop", "Length filled at one stop"),
-		Help:  calc.T("form-pressure.stop.help", "The length of wall that rises while the hose stands in one place."),
+		Label: calc.Text("form-pressure.stop: Length filled at one stop"),
+		Help:  calc.Text("form-pressure.stop.help: The length of wall that rises while the hose stands in one place."),
 		Min:   calc.AtLeast(0.5, "ft", whySmall), Max: calc.AtMost(2000, "ft", whyLarge),
 	},
 	{
 		ID: "rise", Kind: calc.Number, Show: showGuide, Optional: true,
-		Label: calc.T("form-pressure.rise", "Rise measured at the hose"),
-		Help:  calc.T("form-pressure.rise.help", "By tape, while the hose stands. It replaces the rise from the stop."),
+		Label: calc.Text("form-pressure.rise: Rise measured at the hose"),
+		Help:  calc.Text("form-pressure.rise.help: By tape, while the hose stands. It replaces the rise from the stop."),
 		Min:   calc.AtLeast(0.1, "ft/h", whyRise), Max: calc.AtMost(3000, "ft/h", whyRise),
 	},
 	{
 		ID: "weight", Kind: calc.Number, Show: showWeight, Default: calc.In(150, "lb/ft³"),
-		Label: calc.T("form-pressure.weight", "Unit weight of the concrete"),
-		Help:  calc.T("form-pressure.weight.help", "From the mix data. Leave the default if you do not know it."),
+		Label: calc.Text("form-pressure.weight: Unit weight of the concrete"),
+		Help:  calc.Text("form-pressure.weight.help: From the mix data. Leave the default if you do not know it."),
 		Min:   calc.AtLeast(85, "lb/ft³", whyWeight), Max: calc.AtMost(200, "lb/ft³", whyWeight),
 	},
 	{
 		ID: "temperature", Kind: calc.Number, Show: showTemp, Default: calc.In(70, "°F"),
-		Label: calc.T("form-pressure.temperature", "Temperature of the concrete"),
-		Help:  calc.T("form-pressure.temperature.help", "In the concrete, by thermometer. Not the air."),
+		Label: calc.Text("form-pressure.temperature: Temperature of the concrete"),
+		Help:  calc.Text("form-pressure.temperature.help: In the concrete, by thermometer. Not the air."),
 		Min:   calc.AtLeast(32, "°F", whyCold), Max: calc.AtMost(120, "°F", whyHot),
 	},
 	{
 		ID: "slump", Kind: calc.Number, Show: showSlump, Default: calc.In(6.5, "in"),
-		Label: calc.T("form-pressure.slump", "Slump at the hose"),
-		Help:  calc.T("form-pressure.slump.help", "Measured on site, after any water or admixture went in."),
+		Label: calc.Text("form-pressure.slump: Slump at the hose"),
+		Help:  calc.Text("form-pressure.slump.help: Measured on site, after any water or admixture went in."),
 		Min:   calc.AtLeast(0, "in", whyNothing), Max: calc.AtMost(12, "in", whySlump),
 	},
 	{
 		ID: "cement", Kind: calc.Choice, Default: calc.Pick(string(Blend)),
-		Label: calc.T("form-pressure.cement", "Cement"),
-		Help:  calc.T("form-pressure.cement.help", "From the ticket. If it does not say, keep “other types and blends”."),
+		Label: calc.Text("form-pressure.cement: Cement"),
+		Help:  calc.Text("form-pressure.cement.help: From the ticket. If it does not say, keep “other types and blends”."),
 		Options: []calc.Option{
-			{ID: string(Plain), Label: calc.T("form-pressure.cement.plain", "Type I, II or III alone")},
-			{ID: string(Blend), Label: calc.T("form-pressure.cement.blend", "Other types and blends, below 70% slag or 40% fly ash")},
-			{ID: string(Rich), Label: calc.T("form-pressure.cement.rich", "Blends with more slag or fly ash")},
+			{ID: string(Plain), Label: calc.Text("form-pressure.cement.plain: Type I, II or III alone")},
+			{ID: string(Blend), Label: calc.Text("form-pressure.cement.blend: Other types and blends, below 70% slag or 40% fly ash")},
+			{ID: string(Rich), Label: calc.Text("form-pressure.cement.rich: Blends with more slag or fly ash")},
 		},
 	},
 	{
 		ID: "admixture", Kind: calc.Choice, Default: calc.Pick(admixRetards),
-		Label: calc.T("form-pressure.admixture", "Admixtures"),
-		Help:  calc.T("form-pressure.admixture.help", "Most water reducers slow the set and count as retarders."),
+		Label: calc.Text("form-pressure.admixture: Admixtures"),
+		Help:  calc.Text("form-pressure.admixture.help: Most water reducers slow the set and count as retarders."),
 		Options: []calc.Option{
-			{ID: admixRetards, Label: calc.T("form-pressure.admixture.retards", "A retarder or water reducer, or unknown")},
-			{ID: admixNone, Label: calc.T("form-pressure.admixture.none", "Nothing that slows the set")},
+			{ID: admixRetards, Label: calc.Text("form-pressure.admixture.retards: A retarder or water reducer, or unknown")},
+			{ID: admixNone, Label: calc.Text("form-pressure.admixture.none: Nothing that slows the set")},
 		},
 	},
 	{
 		ID: "vibration", Kind: calc.Choice, Default: calc.Pick(vibShallow),
-		Label: calc.T("form-pressure.vibration", "Vibration"),
-		Help:  calc.T("form-pressure.vibration.help", "How deep below the top the poker goes, or what else shakes the form."),
+		Label: calc.Text("form-pressure.vibration: Vibration"),
+		Help:  calc.Text("form-pressure.vibration.help: How deep below the top the poker goes, or what else shakes the form."),
 		Options: []calc.Option{
-			{ID: vibShallow, Label: calc.T("form-pressure.vibration.shallow", "Poker, no deeper than 4 ft (1.2 m)")},
-			{ID: "deep", Label: calc.T("form-pressure.vibration.deep", "Poker, deeper than 4 ft (1.2 m)")},
-			{ID: "again", Label: calc.T("form-pressure.vibration.again", "Deep revibration")},
-			{ID: "outside", Label: calc.T("form-pressure.vibration.outside", "From outside, on the form")},
+			{ID: vibShallow, Label: calc.Text("form-pressure.vibration.shallow: Poker, no deeper than 4 ft (1.2 m)")},
+			{ID: "deep", Label: calc.Text("form-pressure.vibration.deep: Poker, deeper than 4 ft (1.2 m)")},
+			{ID: "again", Label: calc.Text("form-pressure.vibration.again: Deep revibration")},
+			{ID: "outside", Label: calc.Text("form-pressure.vibration.outside: From outside, on the form")},
 		},
 	},
 	{
 		ID: "disturbed", Kind: calc.Number, Show: showHeight, Optional: true,
-		Label: calc.T("form-pressure.disturbed", "Depth shaken, from the top"),
-		Help:  calc.T("form-pressure.disturbed.help", "Leave empty if not sure: then it is the whole height."),
+		Label: calc.Text("form-pressure.disturbed: Depth shaken, from the top"),
+		Help:  calc.Text("form-pressure.disturbed.help: Leave empty if not sure: then it is the whole height."),
 		Min:   calc.AtLeast(1, "ft", whySmall), Max: calc.AtMost(40, "ft", whyHeight),
 		When: shaken,
 	},
 	{
 		ID: "rating", Kind: calc.Number, Show: showRating, Optional: true, Default: calc.In(900, "psf"),
-		Label: calc.T("form-pressure.rating", "Rated pressure of the form"),
-		Help:  calc.T("form-pressure.rating.help", "From the form maker's data. Empty: no verdict."),
+		Label: calc.Text("form-pressure.rating: Rated pressure of the form"),
+		Help:  calc.Text("form-pressure.rating.help: From the form maker's data. Empty: no verdict."),
 		Min:   calc.AtLeast(100, "psf", whyRating), Max: calc.AtMost(5000, "psf", whyRating),
 	},
 	{
 		ID: "guide-lift", Kind: calc.Number, Show: showHeight, Optional: true,
-		Label: calc.T("form-pressure.guide-lift", "Lift in the maker's guide"),
-		Help:  calc.T("form-pressure.guide-lift.help", "Only if the form maker's guide gives one."),
+		Label: calc.Text("form-pressure.guide-lift: Lift in the maker's guide"),
+		Help:  calc.Text("form-pressure.guide-lift.help: Only if the form maker's guide gives one."),
 		Min:   calc.AtLeast(0.5, "ft", whySmall), Max: calc.AtMost(20, "ft", whyLarge),
 	},
 	{
 		ID: "guide-rate", Kind: calc.Number, Show: showGuide, Optional: true,
-		Label: calc.T("form-pressure.guide-rate", "Rise in the maker's guide"),
-		Help:  calc.T("form-pressure.guide-rate.help", "Only if the form maker's guide gives one."),
+		Label: calc.Text("form-pressure.guide-rate: Rise in the maker's guide"),
+		Help:  calc.Text("form-pressure.guide-rate.help: Only if the form maker's guide gives one."),
 		Min:   calc.AtLeast(0.5, "ft/h", whyRise), Max: calc.AtMost(30, "ft/h", whyRise),
 	},
 }

@@ -13,10 +13,10 @@ import (
 func TestTextsFit(t *testing.T) {
 	fields := append(append([]calc.Field{}, inputs...), outputs...)
 	for _, f := range fields {
-		if n := utf8.RuneCountInString(f.Label.EN); n > 28 {
+		if n := utf8.RuneCountInString(f.Label.EN()); n > 28 {
 			t.Errorf("%s: label of %d letters", f.ID, n)
 		}
-		if n := utf8.RuneCountInString(f.Help.EN); n > 80 {
+		if n := utf8.RuneCountInString(f.Help.EN()); n > 80 {
 			t.Errorf("%s: help of %d letters", f.ID, n)
 		}
 	}
@@ -24,9 +24,9 @@ func TestTextsFit(t *testing.T) {
 		askRise, askDisturbed, refuseStop, askRating, noteFails, noteAverage, noteAny, noteMethod, helpDepth, helpBelow, helpSlow, helpFluid,
 		helpTall, askGuide, askGuideBoth, noteLifts, noteGuideWithin, noteGuideAverage, noteGuideBeyond, noteGuideLift,
 		cautions[0].Text, cautions[1].Text, cautions[2].Text} {
-		for _, sentence := range strings.Split(text.EN, ". ") {
+		for _, sentence := range strings.Split(text.EN(), ". ") {
 			if n := len(strings.Fields(sentence)); n > 25 {
-				t.Errorf("%s: sentence of %d words", text.Key, n)
+				t.Errorf("%s: sentence of %d words", text.Key(), n)
 			}
 		}
 	}
@@ -36,17 +36,17 @@ func TestTextsFit(t *testing.T) {
 // method.
 func TestTextsNameTheMethodsLimits(t *testing.T) {
 	feet := func(x Feet) string {
-		return strings.TrimSuffix(quantity.Exact(ft(x), showHeight, us), " ft") + " ft"
+		return strings.TrimSuffix(quantity.Exact(ft(x), *showHeight, us), " ft") + " ft"
 	}
 	for _, c := range []struct{ in, want string }{
-		{eqSlow.Limits.EN, feet(SlowHeight) + " ("}, {eqSlow.Limits.EN, feet(VibrationDepth) + " ("},
-		{eqSlow.Limits.EN, quantity.Exact(ftPerH(SlowRise), showGuide, us)},
-		{eqSlow.Limits.EN, strings.TrimSuffix(quantity.Exact(calc.SI(float64(MethodSlump), "in"), showSlump, us), " in") + " in."},
-		{eqFast.Limits.EN, quantity.Exact(ftPerH(MethodRise), showGuide, us)},
-		{tables[0].Note.EN, feet(SlowHeight)},
-		{eqHeavy.Limits.EN, quantity.Exact(calc.SI(float64(HeavyAbove), "lb/ft³"), showWeight, us)},
-		{eqLight.Limits.EN, quantity.Exact(calc.SI(float64(LightBelow), "lb/ft³"), showWeight, us)},
-		{inputs[11].Options[0].Label.EN, feet(VibrationDepth)},
+		{eqSlow.Limits.EN(), feet(SlowHeight) + " ("}, {eqSlow.Limits.EN(), feet(VibrationDepth) + " ("},
+		{eqSlow.Limits.EN(), quantity.Exact(ftPerH(SlowRise), *showGuide, us)},
+		{eqSlow.Limits.EN(), strings.TrimSuffix(quantity.Exact(calc.SI(float64(MethodSlump), "in"), *showSlump, us), " in") + " in."},
+		{eqFast.Limits.EN(), quantity.Exact(ftPerH(MethodRise), *showGuide, us)},
+		{tables[0].Note.EN(), feet(SlowHeight)},
+		{eqHeavy.Limits.EN(), quantity.Exact(calc.SI(float64(HeavyAbove), "lb/ft³"), *showWeight, us)},
+		{eqLight.Limits.EN(), quantity.Exact(calc.SI(float64(LightBelow), "lb/ft³"), *showWeight, us)},
+		{inputs[11].Options[0].Label.EN(), feet(VibrationDepth)},
 	} {
 		if !strings.Contains(c.in, c.want) {
 			t.Errorf("“%s” does not name %s", c.in, c.want)

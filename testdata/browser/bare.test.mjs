@@ -4,14 +4,14 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { newPage, newPhone, plainHost } from './lib/browser.mjs';
-import { ask, calculator, expected, ready, shelf } from './lib/form.mjs';
+import { ask, calculator, eventually, expected, ready, shelf } from './lib/form.mjs';
 import { serve } from './lib/server.mjs';
 import { files, pages, releaseA } from './lib/site.mjs';
 import { say } from './lib/words.mjs';
 
 test('without script every page reads and every script-only control is hidden', async (t) => {
 	const site = await serve(t, releaseA);
-	const page = await newPage(await newPhone(t, { javaScriptEnabled: false, serviceWorkers: 'block' }));
+	const page = await newPage(await newPhone(t, { javaScriptEnabled: false, saving: false }));
 	for (const name of pages()) {
 		await page.goto(site.url + name);
 		assert.ok((await page.locator('main h1').innerText()).length > 2, `${name} shows no title`);
@@ -26,7 +26,7 @@ test('without script every page reads and every script-only control is hidden', 
 for (const { calculator: id } of shelf) {
 	test(`${id}: without script the worked example, formulas and tables read`, async (t) => {
 		const site = await serve(t, releaseA);
-		const page = await newPage(await newPhone(t, { javaScriptEnabled: false, serviceWorkers: 'block' }));
+		const page = await newPage(await newPhone(t, { javaScriptEnabled: false, saving: false }));
 		await page.goto(`${site.url}en/calc/${id}.html`);
 		const calc = calculator(page, id);
 		assert.ok(await calc.getByText(say('ui.calc.no-script')).isVisible());
@@ -51,15 +51,15 @@ for (const { calculator: id } of shelf) {
 // unfit opens a calculator in a browser or on a server that cannot run it.
 async function unfit(t, { init, answer, path = 'en/calc/form-pressure.html', reason }) {
 	const site = await serve(t, releaseA, { answer });
-	const context = await newPhone(t, { serviceWorkers: 'block' });
+	const context = await newPhone(t, { saving: false });
 	if (init) await context.addInitScript(init);
 	const page = await newPage(context);
 	await page.goto(site.url + path);
 	const calc = page.locator('section.calc').first();
 	const why = calc.locator('[data-part=why]');
 	await why.waitFor();
-	assert.equal((await why.innerText()).trim(), reason);
-	assert.ok(await calc.locator('fieldset.fields').isDisabled(), 'the inputs are open');
+	await eventually(async () => assert.equal((await why.innerText()).trim(), reason));
+	assert.ok(await calc.locator('fieldset.fields').evaluate((fields) => fields.disabled), 'the inputs are open');
 	const lead = await calc.locator('.lead dd').first().innerText();
 	assert.match(lead, /\d/, 'the example result is gone');
 	assert.ok(await calc.locator('[data-part=tag]').isVisible(), 'nothing marks the numbers as an example');
@@ -90,7 +90,7 @@ test('a module of another edition is refused by its fingerprint', (t) => {
 
 test('storage that refuses to be written does not break a page', async (t) => {
 	const site = await serve(t, releaseA);
-	const context = await newPhone(t, { serviceWorkers: 'block' });
+	const context = await newPhone(t, { saving: false });
 	await context.addInitScript(() => {
 		const refuse = () => { throw new DOMException('denied', 'SecurityError'); };
 		Object.defineProperty(window, 'localStorage', { get: refuse });

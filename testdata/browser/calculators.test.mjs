@@ -11,7 +11,7 @@ import { say } from './lib/words.mjs';
 
 async function open(t, id) {
 	const site = await serve(t, releaseA);
-	const context = await newPhone(t, { serviceWorkers: 'block' });
+	const context = await newPhone(t, { saving: false });
 	const page = await newPage(context);
 	await page.goto(`${site.url}en/calc/${id}.html`);
 	const calc = calculator(page, id);

@@ -83,7 +83,7 @@ test('a server that redirects index.html does not spoil what is saved', async (t
 for (const [name, types] of [['application/octet-stream', undefined], ['text/plain', { '.wasmz': 'text/plain' }], ['application/wasm', { '.wasmz': 'application/wasm' }]]) {
 	test(`the module served as ${name} runs and is fetched once`, async (t) => {
 		const site = await serve(t, releaseA, { types });
-		const page = await newPage(await newPhone(t, { serviceWorkers: 'block' }));
+		const page = await newPage(await newPhone(t, { saving: false }));
 		await page.goto(`${site.url}en/calc/wall-volume.html`);
 		const calc = calculator(page, 'wall-volume');
 		await ready(calc);

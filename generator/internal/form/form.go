@@ -152,7 +152,7 @@ func (w writer) field(prefix string, f calc.Field, x calc.Value) Field {
 		Text:    Both{w.us.Type(f, x), w.metric.Type(f, x)},
 		MinRows: f.MinRows, MaxRows: f.MaxRows,
 	}
-	if f.Help.Key != "" {
+	if f.Help != "" {
 		field.Help = w.us.Say(f.Help)
 	}
 	if f.Kind == calc.Number {

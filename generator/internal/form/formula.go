@@ -32,7 +32,7 @@ func newFormula(v calc.Voice, f *calc.Formula) Formula {
 		Plain:  expression.Spell(f.Result.Symbol) + " = " + expression.Plain(tree),
 		MathML: mathML(f.Result.Symbol, tree),
 	}
-	if f.Limits.Key != "" {
+	if f.Limits != "" {
 		out.Limits = v.Say(f.Limits)
 	}
 	for _, x := range append([]calc.Var{f.Result}, f.Vars...) {

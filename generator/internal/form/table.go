@@ -28,7 +28,7 @@ const hole = "—"
 
 func (w writer) table(c *calc.Calculator, t calc.Table) Table {
 	out := Table{ID: t.ID, Title: w.us.Say(t.Title), Down: w.label(c, t.Down.Path), Across: w.label(c, t.Across.Path)}
-	if t.Note.Key != "" {
+	if t.Note != "" {
 		out.Note = w.us.Say(t.Note)
 	}
 	for _, f := range c.Out {

@@ -29,11 +29,13 @@ func (w *walker) term(item ast.Node) {
 		return
 	}
 	t := page.Term{Name: strings.TrimRight(w.plainOf(lead), " :"), Line: w.line(item.Pos())}
-	for _, other := range w.page.Terms {
-		if strings.EqualFold(other.Name, t.Name) {
-			w.errorAt(item.Pos(), "term-twice", "make one entry of the two", "term %q is defined on line %d already", clip(t.Name), other.Line)
-		}
+	if first := w.terms[strings.ToLower(t.Name)]; first > 0 {
+		w.errorAt(item.Pos(), "term-twice", "make one entry of the two", "term %q is defined on line %d already", clip(t.Name), first)
 	}
+	if w.terms == nil {
+		w.terms = map[string]int{}
+	}
+	w.terms[strings.ToLower(t.Name)] = t.Line
 	t.ID = w.ids.take(t.Name, "term")
 	w.raw("<li")
 	w.id(t.ID)

@@ -10,8 +10,9 @@ import (
 	"github.com/yuin/goldmark/ast"
 )
 
-// ids are the ids a page has given out.
-type ids map[string]bool
+// ids are the ids a page has given out, each with the number that the next of
+// its kind starts from.
+type ids map[string]int
 
 // take makes an id of a text: its letters and digits in lower case, of every
 // script, with hyphens between the words. A second of the same gets -2.
@@ -21,10 +22,12 @@ func (s ids) take(text, fallback string) string {
 		base = fallback
 	}
 	id := base
-	for n := 2; s[id]; n++ {
-		id = base + "-" + strconv.Itoa(n)
+	n := max(s[base], 1)
+	for ; s[id] > 0; id = base + "-" + strconv.Itoa(n) {
+		n++
 	}
-	s[id] = true
+	s[base] = n
+	s[id] = max(s[id], 1)
 	return id
 }
 

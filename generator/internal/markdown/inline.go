@@ -1,6 +1,7 @@
 package markdown
 
 import (
+	"bytes"
 	"fmt"
 	"strings"
 
@@ -29,55 +30,53 @@ func (w *walker) inlines(n ast.Node, m mode) {
 			n = n.NextSibling()
 			continue
 		}
-		start, run := n.Pos(), ""
+		start := n.Pos()
+		w.joined = w.joined[:0]
 		for ; n != nil; n = n.NextSibling() {
 			t, ok := n.(*ast.Text)
 			if !ok {
 				break
 			}
-			run = join(run, decode(t.Value(w.src), t.IsRaw()))
+			w.joined = appendDecoded(w.joined, t.Value(w.src), t.IsRaw())
 			if t.HardLineBreak() {
-				w.run(strings.TrimRight(run, " "), start, false, m)
+				w.run(strings.TrimRight(string(w.joined), " "), start, false, m)
 				w.raw("<br>\n")
 				w.said("\n")
-				run, start = "", t.Segment.Stop
+				w.joined, start = w.joined[:0], t.Segment.Stop
 			} else if t.SoftLineBreak() {
-				run += "\n"
+				w.joined = append(w.joined, '\n')
 			}
 		}
-		w.run(run, start, n == nil, m)
+		w.run(string(w.joined), start, n == nil, m)
 	}
-}
-
-// join saves a copy in the usual case of a single text.
-func join(a, b string) string {
-	if a == "" {
-		return b
-	}
-	return a + b
 }
 
 // decode resolves backslashes and character references.
-func decode(b []byte, raw bool) string {
-	for _, c := range b {
-		if !raw && (c == '\\' || c == '&') {
-			return string(util.ResolveEntityNames(util.ResolveNumericReferences(util.UnescapePunctuations(b))))
-		}
+func decode(b []byte, raw bool) string { return string(appendDecoded(nil, b, raw)) }
+
+func appendDecoded(to, b []byte, raw bool) []byte {
+	if !raw && bytes.ContainsAny(b, `\&`) {
+		b = util.ResolveEntityNames(util.ResolveNumericReferences(util.UnescapePunctuations(b)))
 	}
-	return string(b)
+	return append(to, b...)
 }
 
 // run writes a run of text, with its amounts in both systems of units.
 func (w *walker) run(text string, offset int, last bool, m mode) {
-	at := 0
+	at, line := 0, 0
 	for {
 		a, ok := w.finder.Next(text, at, last && !m.cell)
 		if !ok {
 			break
 		}
+		if line == 0 {
+			line = w.line(max(offset, 0))
+		}
+		line += strings.Count(text[at:a.Start], "\n")
 		w.bare(text[at:a.Start], m)
-		w.amount(text, a, offset)
+		w.amount(text[a.Start:a.End], a, line)
 		at = a.End
+		line += strings.Count(text[a.Start:a.End], "\n")
 	}
 	w.bare(text[at:], m)
 }
@@ -106,9 +105,8 @@ func (w *walker) said(text string) {
 
 // amount writes an amount: both writings, of which the reader's choice of
 // units shows one.
-func (w *walker) amount(text string, a amount.Found, offset int) {
-	own := strings.ReplaceAll(text[a.Start:a.End], "\n", " ")
-	line := w.line(max(offset, 0)) + strings.Count(text[:a.Start], "\n")
+func (w *walker) amount(text string, a amount.Found, line int) {
+	own := strings.ReplaceAll(text, "\n", " ")
 	w.page.Amounts = append(w.page.Amounts, page.Amount{Text: own, Line: line})
 	w.plain.WriteString(own)
 	w.prose.WriteString("0")
@@ -118,7 +116,7 @@ func (w *walker) amount(text string, a amount.Found, offset int) {
 	}
 	if a.Apart > amount.Slip {
 		w.faults.Add(fault.Fault{Severity: fault.Warning, File: w.file.Path, Line: line, Code: "units-differ", Hint: "convert one of the two again",
-			Text: fmt.Sprintf("%s and %s differ by %.0f %%", a.US, a.Metric, 100*a.Apart), Source: fault.Line(w.file.Data, line)})
+			Text: fmt.Sprintf("%s and %s differ by %.0f %%", a.US, a.Metric, 100*a.Apart), Source: w.sourceLine(line)})
 	}
 	w.raw(`<span class="q"><span class="us`)
 	w.own(a.Own == amount.US || a.Own == amount.Both)

@@ -69,6 +69,10 @@ func Parse(f source.File, mark quantity.Mark, faults *fault.List) *Document {
 		out:    make([]byte, 0, len(body)*2),
 	}
 	w.page = page.Page{Lang: f.Language(), Slug: f.Slug(), File: f.Path, Header: headerOf(h)}
+	if w.nested() {
+		body = nil
+		w.src = nil
+	}
 	w.document(blocks.Parse(text.NewReader(body)))
 	return &Document{Page: w.page, html: string(w.out), pieces: w.pieces}
 }

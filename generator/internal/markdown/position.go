@@ -31,15 +31,47 @@ func (w *walker) row(offset int) int {
 func (w *walker) position(offset int) (line, col int) {
 	offset = min(max(offset, 0), len(w.src))
 	line = w.line(offset)
-	start := w.starts[w.row(offset)]
-	return line, utf8.RuneCount(w.src[start:offset]) + 1
+	// Positions are mostly asked for in order; counting on from the last one
+	// keeps a very long line from costing its square.
+	from, col := w.starts[w.row(offset)], 1
+	if w.last.offset >= from && w.last.offset <= offset && w.last.col > 0 {
+		from, col = w.last.offset, w.last.col
+	}
+	w.last = spot{offset, col + utf8.RuneCount(w.src[from:offset])}
+	return line, w.last.col
 }
+
+// spot is a byte of the body and its column.
+type spot struct{ offset, col int }
+
+// mostFaults bounds the faults of one page: what comes after is seldom new.
+const mostFaults = 100
 
 // report adds a fault at a byte of the body.
 func (w *walker) report(s fault.Severity, offset int, code, text, hint string) {
+	w.reported++
+	if w.reported > mostFaults {
+		return
+	}
 	line, col := w.position(offset)
+	if w.reported == mostFaults {
+		s, code, text, hint = fault.Error, "too-many", "page has more faults than are shown", "mend those above first"
+	}
 	w.faults.Add(fault.Fault{Severity: s, File: w.file.Path, Line: line, Col: col, Code: code, Text: text, Hint: hint,
-		Source: fault.Line(w.file.Data, line)})
+		Source: w.sourceLine(line)})
+}
+
+// sourceLine is a line of the body by the file's number.
+func (w *walker) sourceLine(line int) string {
+	row := line - w.first
+	if row < 0 || row >= len(w.starts) {
+		return ""
+	}
+	end := len(w.src)
+	if row+1 < len(w.starts) {
+		end = w.starts[row+1] - 1
+	}
+	return string(w.src[w.starts[row]:end])
 }
 
 func (w *walker) errorAt(offset int, code, hint, format string, args ...any) {

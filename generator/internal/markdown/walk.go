@@ -28,11 +28,16 @@ type walker struct {
 
 	out    []byte
 	pieces []piece
+	joined []byte // the run of text being joined
+
+	last     spot // the last position asked for
+	reported int  // faults so far
 
 	plain   strings.Builder // of the section being read
 	prose   strings.Builder // of the block being read
 	section page.Section
 	regions map[string]int // labels of tables, which must differ
+	terms   map[string]int // lower-case terms of a glossary, with their lines
 }
 
 func (w *walker) document(root ast.Node) {

@@ -19,7 +19,9 @@ type assembler struct {
 	files    map[string]source.File
 	pictures map[string]bool // name inside pictures: used
 	outbound map[string]bool
-	guesses  int // hints with a near name given so far
+	guesses  int    // hints with a near name given so far
+	shown    string // the file whose lines are kept
+	lines    []string
 }
 
 const pictureFolder = "pictures/"
@@ -36,7 +38,19 @@ func (a *assembler) readFiles(files []source.File) {
 // at reports a fault with the source line.
 func (a *assembler) at(s fault.Severity, file string, line, col int, code, hint, format string, args ...any) {
 	a.faults.Add(fault.Fault{Severity: s, File: file, Line: line, Col: col, Code: code, Hint: hint,
-		Text: fmt.Sprintf(format, args...), Source: fault.Line(a.files[file].Data, line)})
+		Text: fmt.Sprintf(format, args...), Source: a.sourceLine(file, line)})
+}
+
+// sourceLine is a line of a file. The lines of the last file are kept, for
+// faults come in the order of the files.
+func (a *assembler) sourceLine(file string, line int) string {
+	if a.shown != file {
+		a.shown, a.lines = file, strings.Split(string(a.files[file].Data), "\n")
+	}
+	if line < 1 || line > len(a.lines) {
+		return ""
+	}
+	return a.lines[line-1]
 }
 
 // atKey reports a fault at a key of the page's header.

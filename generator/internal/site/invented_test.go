@@ -8,30 +8,30 @@ import (
 // Invented calculators for the tests: a tank with a table, which refuses
 // round tanks, and one with nothing but a result.
 var (
-	length = quantity.Show{Dim: quantity.Length,
+	length = &quantity.Show{Dim: quantity.Length,
 		US:     quantity.Scale{Form: quantity.FeetInches, Unit: "ft", Step: 1.0 / 16},
 		Metric: quantity.Scale{Unit: "m", Step: 0.001}}
-	volume = quantity.Show{Dim: quantity.Volume,
+	volume = &quantity.Show{Dim: quantity.Volume,
 		US:     quantity.Scale{Unit: "ft³", Step: 0.1},
 		Metric: quantity.Scale{Unit: "m³", Step: 0.01}}
 
-	why = calc.T("tank.why", "A tank is no lake.")
+	why = calc.Text("tank.why: A tank is no lake.")
 
 	tank = &calc.Calculator{
-		ID: "tank", Title: calc.T("tank.title", "Tank"),
+		ID: "tank", Title: calc.Text("tank.title: Tank"),
 		In: []calc.Field{
-			{ID: "side", Label: calc.T("tank.side", "Side"), Kind: calc.Number, Show: length, Default: calc.In(3, "ft"),
+			{ID: "side", Label: calc.Text("tank.side: Side"), Kind: calc.Number, Show: length, Default: calc.In(3, "ft"),
 				Min: calc.Above(0, "ft", why), Max: calc.AtMost(30, "ft", why)},
-			{ID: "depth", Label: calc.T("tank.depth", "Depth"), Kind: calc.Number, Show: length, Default: calc.In(3, "ft"),
+			{ID: "depth", Label: calc.Text("tank.depth: Depth"), Kind: calc.Number, Show: length, Default: calc.In(3, "ft"),
 				Min: calc.AtLeast(1, "ft", why), Max: calc.AtMost(9, "ft", why)},
-			{ID: "shape", Label: calc.T("tank.shape", "Shape"), Kind: calc.Choice, Default: calc.Pick("cube"),
-				Options: []calc.Option{{ID: "cube", Label: calc.T("tank.cubic", "cube")}, {ID: "round", Label: calc.T("tank.round", "round")}}},
+			{ID: "shape", Label: calc.Text("tank.shape: Shape"), Kind: calc.Choice, Default: calc.Pick("cube"),
+				Options: []calc.Option{{ID: "cube", Label: calc.Text("tank.cubic: cube")}, {ID: "round", Label: calc.Text("tank.round: round")}}},
 		},
-		Out:    []calc.Field{{ID: "holds", Label: calc.T("tank.holds", "Holds"), Kind: calc.Number, Show: volume}},
-		Tables: []calc.Table{{ID: "sides", Title: calc.T("tank.sides", "Sides"), Out: "holds", Down: calc.Axis{Path: "side", US: []string{"1 ft", "2 ft"}}}},
+		Out:    []calc.Field{{ID: "holds", Label: calc.Text("tank.holds: Holds"), Kind: calc.Number, Show: volume}},
+		Tables: []calc.Table{{ID: "sides", Title: calc.Text("tank.sides: Sides"), Out: "holds", Down: calc.Axis{Path: "side", US: []string{"1 ft", "2 ft"}}}},
 		Compute: func(r *calc.Run, in calc.Case) {
 			if in.Choice("shape") == "round" {
-				r.Refuse(calc.At("shape"), calc.T("tank.no-round", "Round tanks are not in this book."))
+				r.Refuse(calc.At("shape"), calc.Text("tank.no-round: Round tanks are not in this book."))
 				return
 			}
 			r.Put("holds", in.Num("side")*in.Num("side")*in.Num("depth"))
@@ -39,8 +39,8 @@ var (
 	}
 
 	bare = &calc.Calculator{
-		ID: "bare", Title: calc.T("bare.title", "Bare"),
-		Out:     []calc.Field{{ID: "holds", Label: calc.T("tank.holds", "Holds"), Kind: calc.Number, Show: volume}},
+		ID: "bare", Title: calc.Text("bare.title: Bare"),
+		Out:     []calc.Field{{ID: "holds", Label: calc.Text("tank.holds: Holds"), Kind: calc.Number, Show: volume}},
 		Compute: func(r *calc.Run, _ calc.Case) { r.Put("holds", 1) },
 	}
 

@@ -15,7 +15,8 @@ func (t *Theme) functions(lang string) template.FuncMap {
 	return template.FuncMap{
 		// say is a text of the theme with its {slots} filled: name, value, …
 		"say":      func(key string, slots ...string) (string, error) { return t.say(lang, key, slots) },
-		"both":     both,
+		"both":     func(b form.Both) template.HTML { return pair("q", b) },
+		"either":   func(b form.Both) template.HTML { return pair("either", b) },
 		"dict":     dict,
 		"svg":      func(s string) template.HTML { return template.HTML(s) },
 		"few":      func(o []form.Option) bool { return len(o) <= mostCards },
@@ -49,14 +50,15 @@ func (t *Theme) say(lang, key string, slots []string) (string, error) {
 	return text, nil
 }
 
-// both sets a text in the two systems of units; the style sheet shows the
-// reader's own, and both where none was chosen.
-func both(b form.Both) template.HTML {
+// pair sets a text in the two systems of units; the style sheet shows the
+// reader's own. Where none was chosen, a quantity (class q) shows as 2 ft
+// (600 mm), a sentence (class either) in US units only.
+func pair(class string, b form.Both) template.HTML {
 	us := template.HTMLEscapeString(b.US)
 	if b.Same() {
 		return template.HTML(us)
 	}
-	return template.HTML(`<span class="q"><span class="us">` + us + `</span><span class="si">` +
+	return template.HTML(`<span class="` + class + `"><span class="us">` + us + `</span><span class="si">` +
 		template.HTMLEscapeString(b.Metric) + `</span></span>`)
 }
 

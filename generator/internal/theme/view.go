@@ -34,6 +34,7 @@ type Frame struct {
 // Assets are relative addresses of what a page loads.
 type Assets struct {
 	Style, Script, Module, Index, Words, Icon, AppManifest string
+	Later                                                  string // styles that the first view does not need
 	Fingerprint                                            string
 	Bytes                                                  int // whole offline package, uncompressed
 }

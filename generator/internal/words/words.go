@@ -31,7 +31,7 @@ func Hash(english string) string {
 	return hex.EncodeToString(sum[:4])
 }
 
-// FromSources reads every T("key", "text") off a tree of Go files and adds
+// FromSources reads every Text("key: English") off a tree of Go files and adds
 // the refusals of quantities, which are made by rule. Two texts with one key are faults.
 func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
 	names, err := fs.Glob(tree, "*/*.go")
@@ -72,24 +72,24 @@ func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
 	return texts, nil
 }
 
-// textOf recognises a call T("key", "text") with literal arguments.
+// textOf recognises a conversion Text("key: English") of a literal.
 func textOf(n ast.Node) (key, text string, pos token.Pos, ok bool) {
 	call, isCall := n.(*ast.CallExpr)
-	if !isCall || len(call.Args) != 2 {
+	if !isCall || len(call.Args) != 1 {
 		return
 	}
 	switch f := call.Fun.(type) {
 	case *ast.Ident:
-		ok = f.Name == "T"
+		ok = f.Name == "Text"
 	case *ast.SelectorExpr:
-		ok = f.Sel.Name == "T"
+		ok = f.Sel.Name == "Text"
 	}
-	if !ok {
-		return
+	whole, isLiteral := literal(call.Args[0])
+	if !ok || !isLiteral {
+		return "", "", 0, false
 	}
-	key, ok1 := literal(call.Args[0])
-	text, ok2 := literal(call.Args[1])
-	return key, text, call.Pos(), ok1 && ok2
+	key, text, ok = strings.Cut(whole, ": ")
+	return key, text, call.Pos(), ok
 }
 
 // literal is the value of a string literal, or of several joined with +.

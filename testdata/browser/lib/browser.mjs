@@ -33,8 +33,15 @@ after(async () => { await shared?.close(); });
 // newPhone opens a context that closes with the test. Every page in it notes
 // what must never happen: page.faults lists uncaught errors, violations of the
 // content security policy and requests to foreign hosts.
-export async function newPhone(t, options = {}) {
+// With {saving: false} the page cannot register its worker, so that a test of
+// something else does not download the whole manual.
+export async function newPhone(t, { saving = true, ...options } = {}) {
 	const context = await (await browser()).newContext({ viewport: phone, locale: 'en-US', ...options });
+	if (!saving) {
+		await context.addInitScript(() => {
+			if ('ServiceWorkerContainer' in window) ServiceWorkerContainer.prototype.register = () => Promise.reject(new Error('not in this test'));
+		});
+	}
 	context.setDefaultTimeout(10_000);
 	t.after(() => context.close());
 	context.foreign = [];

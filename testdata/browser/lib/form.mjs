@@ -48,18 +48,23 @@ export function typed(calc) {
 }
 
 // shown reads what the form displays: lead and other results by path, lists
-// as rows of texts, notes, and whether a result is on show at all.
-export function shown(calc) {
-	return calc.evaluate((section) => {
+// as rows of texts, notes, and whether a result is on show at all. Where the
+// printed example shows both systems of units, one is read.
+export function shown(calc, system = 'us') {
+	return calc.evaluate((section, part) => {
 		const seen = (node) => node.checkVisibility({ checkVisibilityCSS: true });
+		const text = (node) => {
+			const own = node.querySelector(`.q ${part}`);
+			return (own && seen(own) ? own : node).innerText.trim();
+		};
 		const outs = {};
-		for (const box of section.querySelectorAll('.result [data-part=given] [data-out]')) {
-			if (seen(box)) outs[box.dataset.out] = box.querySelector('dd').innerText.trim();
+		for (const box of section.querySelectorAll('[data-out]')) {
+			if (seen(box)) outs[box.dataset.out] = text(box.querySelector('dd'));
 		}
 		const lists = {};
-		for (const table of section.querySelectorAll('.result table[data-list]')) {
+		for (const table of section.querySelectorAll('table[data-list]')) {
 			if (!seen(table)) continue;
-			lists[table.dataset.list] = [...table.querySelectorAll('tbody tr')].map((row) => [...row.cells].map((cell) => cell.innerText.trim()));
+			lists[table.dataset.list] = [...table.querySelectorAll('tbody tr')].map((row) => [...row.cells].map(text));
 		}
 		const none = section.querySelector('[data-part=none]');
 		return {
@@ -69,7 +74,7 @@ export function shown(calc) {
 			notes: [...section.querySelectorAll('[data-part=notes] > *')].filter(seen).map((note) => note.innerText.replace(/\s+/g, ' ').trim()),
 			errors: [...section.querySelectorAll('.error')].filter(seen).map((error) => error.innerText.trim()),
 		};
-	});
+	}, system === 'us' ? '.us' : '.si');
 }
 
 // Asking the command line: a run that is refused gives {refused: its words}.
@@ -108,7 +113,7 @@ export async function agrees(calc, id, style = {}) {
 	assert.ok(!answer.refused, `${id}: the command line refuses what the form holds: ${answer.refused}\n${JSON.stringify(entries)}`);
 	const want = expected(answer);
 	await eventually(async () => {
-		const { outs, lists, none } = await shown(calc);
+		const { outs, lists, none } = await shown(calc, style.units);
 		assert.equal(none, '', 'the page shows no result');
 		assert.deepEqual(squeeze({ outs, lists: full(lists) }), squeeze({ outs: want.outs, lists: full(want.lists) }),
 			`${id} with ${JSON.stringify(entries)}`);

@@ -32,11 +32,20 @@ export function command(...args) {
 
 export function buildAll() {
 	execFileSync(go, ['build', '-o', binary, './generator'], { cwd: root, stdio: 'inherit' });
-	command('build', '-out', releaseA, '-pocket', pocket);
+	build('-out', releaseA, '-pocket', pocket);
 	const content = join(work, 'content-b');
 	cpSync(join(root, 'content'), content, { recursive: true });
 	appendFileSync(join(content, 'en/blow-out.md'), `\n${newSentence}\n`);
-	command('build', '-content', content, '-out', releaseB);
+	build('-content', content, '-out', releaseB);
+}
+
+function build(...args) {
+	try {
+		command('build', ...args);
+	} catch (error) {
+		const lines = error.stderr.split('\n').filter((line) => / error: |errors?, /.test(line));
+		throw new Error(`the manual does not build:\n${lines.slice(-20).join('\n') || error.stderr}`);
+	}
 }
 
 // files lists a folder's files with slashes, sorted.

@@ -45,7 +45,8 @@ class Calculator {
     this.listen();
     this.showUnits();
     this.explain("ui.calc.loading");
-    if (load(this.key)) this.start();
+    // A module that is saved on the device costs no signal: then nothing waits.
+    if (load(this.key) || navigator.serviceWorker?.controller) this.start();
     else whenNear(section, () => this.start());
   }
 

@@ -41,8 +41,8 @@ export function applyChoices(): void {
 
 export function startChoices(): void {
   goHome();
-  for (const link of all<HTMLAnchorElement>("[data-tongue]")) {
-    link.addEventListener("click", () => save("tongue", link.dataset.tongue!));
+  for (const link of all<HTMLAnchorElement>(".tongue")) {
+    link.addEventListener("click", () => save("tongue", link.lang));
   }
   document.addEventListener("change", (e) => {
     const input = e.target as HTMLInputElement;
@@ -70,7 +70,7 @@ function goHome(): void {
   if (!tongue || tongue === facts.lang || facts.kind !== "home" || facts.pocket) return;
   const here = location.pathname.replace(/index\.html$/, "");
   if (here !== root.pathname) return;
-  const link = document.querySelector<HTMLAnchorElement>(`[data-tongue="${CSS.escape(tongue)}"]`);
+  const link = document.querySelector<HTMLAnchorElement>(`.tongue[lang="${CSS.escape(tongue)}"]`);
   if (link) location.replace(link.href);
 }
 
@@ -82,8 +82,9 @@ function show(): void {
     const control = document.querySelector<HTMLInputElement>(`.panel [name=${name}]`);
     if (control) control.value = load(name);
   }
+  const role = load("role");
   for (const item of all("[data-roles]")) {
-    const mine = item.dataset.roles!.split(" ").includes(load("role"));
+    const mine = role !== "" && item.dataset.roles!.split(" ").includes(role);
     item.querySelector(":scope > .mine")?.remove();
     if (mine) item.prepend(make("span", "mine", say("ui.mine")), " ");
     item.toggleAttribute("data-mine", mine);

@@ -128,12 +128,27 @@ function pageAt(address: string): Promise<Document | null> {
   return page;
 }
 
-/** The text from a heading to the next; without an id, from the title on. */
+const blocks = "li, p, td, th, dt, dd, figcaption, pre";
+
+/**
+ * The text from a heading to the next; without an id, from the title on. Of
+ * a quantity only the author's own figure is taken.
+ */
 function sectionText(page: Document | null, id: string): string {
   const head = id ? page?.getElementById(id) : page?.querySelector("h1");
   let text = "";
+  let block: Element | null = null;
   for (let e = head?.nextElementSibling; e && !/^H[1-6]$/.test(e.tagName); e = e.nextElementSibling) {
-    if (!e.matches("[data-calc]")) text += e.textContent + " ";
+    if (e.matches("[data-calc]")) continue;
+    const walker = page!.createTreeWalker(e, NodeFilter.SHOW_TEXT);
+    for (let n = walker.nextNode(); n; n = walker.nextNode()) {
+      const parent = n.parentElement!;
+      const within = parent.closest(blocks);
+      if (within !== block) text += " ";
+      block = within;
+      const converted = parent.matches(".q > :not(.own)") && parent.parentElement!.querySelector(":scope > .own");
+      if (!converted) text += n.textContent;
+    }
   }
   return text.replace(/\s+/g, " ").trim();
 }

@@ -103,7 +103,7 @@ func TestInText(t *testing.T) {
 		"":                                     "",
 		"7":                                    "7",
 		"- 5 ft":                               "- [*5 ft|1.5 m]",
-		"30 yards, 30 meters":                    "30 yards, 30 meters",
+		"30 yards, 30 meters":                  "30 yards, 30 meters",
 		"a -5 °C night":                        "a [23 °F|*-5 °C] night",
 	} {
 		if got := marked(f, text); got != want {

@@ -14,7 +14,7 @@ const mostValues = 3
 // read reads one amount that starts with a number at text[start:].
 func (f *Finder) read(text string, start int, last bool) (a one, ok bool) {
 	a.start = start
-	at, quoted := start, inQuotes(text, start)
+	at := start
 	for {
 		v, size, ok := f.number(text[at:])
 		if !ok {
@@ -25,7 +25,7 @@ func (f *Finder) read(text string, start int, last bool) (a one, ok bool) {
 		}
 		a.values = append(a.values, v)
 		at += size
-		if end, found := f.unitAfter(text, at, &a, quoted, last); found {
+		if end, found := f.unitAfter(text, at, &a, last); found {
 			a.end = end
 			return f.whole(text, a)
 		}
@@ -40,7 +40,7 @@ func (f *Finder) read(text string, start int, last bool) (a one, ok bool) {
 
 // unitAfter reads the unit behind the last number, and inches behind feet. It
 // returns the end of the amount.
-func (f *Finder) unitAfter(text string, at int, a *one, quoted, last bool) (end int, ok bool) {
+func (f *Finder) unitAfter(text string, at int, a *one, last bool) (end int, ok bool) {
 	gap := gapAt(text[at:])
 	u, size, ok := unitAt(text[at+len(gap):])
 	if !ok {
@@ -51,7 +51,7 @@ func (f *Finder) unitAfter(text string, at int, a *one, quoted, last bool) (end 
 	}
 	at += len(gap)
 	mark := text[at : at+size]
-	if quoted && (mark == `"` || mark == "”" || mark == "'" || mark == "’") || gap != "" && strings.ContainsAny(mark, `"'”’′″`) {
+	if strings.ContainsAny(mark, `"'”’′″`) && (gap != "" || inQuotes(text, a.start)) {
 		return 0, false // closes a quotation
 	}
 	a.unit, a.gap = u, gap
@@ -161,9 +161,12 @@ func gapAt(s string) string {
 	return ""
 }
 
+// lookBack is how far back, in bytes, an open quotation is looked for.
+const lookBack = 400
+
 // inQuotes tells whether a quotation is open at text[:at].
 func inQuotes(text string, at int) bool {
-	before := text[:at]
+	before := text[max(0, at-lookBack):at]
 	return strings.Count(before, `"`)%2 == 1 && !hasInchMark(before) || strings.Count(before, "“") > strings.Count(before, "”") ||
 		strings.HasSuffix(before, "'") || strings.HasSuffix(before, "‘")
 }

@@ -1,0 +1,96 @@
+// On paper: a procedure and a calculator page, printed to PDF and read back.
+import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { test } from 'node:test';
+import { newPage, newPhone } from './lib/browser.mjs';
+import { calculator, expected, ask, ready, set, agrees } from './lib/form.mjs';
+import { serve } from './lib/server.mjs';
+import { releaseA, work } from './lib/site.mjs';
+import { say } from './lib/words.mjs';
+
+async function open(t, path, options = {}) {
+	const site = await serve(t, releaseA);
+	const page = await newPage(await newPhone(t, { saving: false, ...options }));
+	await page.goto(site.url + path);
+	return page;
+}
+
+// paper prints to PDF and gives the number of pages, their size and the text
+// of each page.
+async function paper(page, name, options = {}) {
+	const file = join(work, `${name}-${process.pid}.pdf`);
+	writeFileSync(file, await page.pdf({ format: 'Letter', preferCSSPageSize: true, ...options }));
+	const info = execFileSync('pdfinfo', [file], { encoding: 'utf8' });
+	const text = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' });
+	return { count: Number(info.match(/^Pages:\s+(\d+)/m)[1]), size: info.match(/^Page size:\s+(.*)$/m)[1], pages: text.split('\f').slice(0, -1), text, flat: text.replace(/\s+/g, ' ') };
+}
+
+test('a procedure on paper: all steps, checks and ticks, hold points, title, date and address; no controls', async (t) => {
+	const page = await open(t, 'en/blow-out.html');
+	await page.locator('ul.checks label').first().click();
+	const { count, flat } = await paper(page, 'procedure');
+	assert.ok(count >= 1 && count <= 3, `${count} pages`);
+	for (const part of await page.locator('main h1, main ol > li strong, ul.checks label').allInnerTexts()) {
+		assert.ok(flat.includes(part.replace(/\s+/g, ' ').trim()), `“${part}” is not on paper`);
+	}
+	assert.match(flat, /2026-11-25/, 'no revision date');
+	assert.match(flat, /en\/blow-out\.html/, 'no address');
+	assert.match(flat, /DANGER/);
+	for (const control of ['ui.checks.clear', 'ui.search.short', 'ui.settings', 'ui.all', 'ui.skip']) {
+		assert.ok(!flat.includes(say(control)), `the control “${say(control)}” is printed`);
+	}
+});
+
+test('a long procedure on paper: no step or check is split between pages', async (t) => {
+	const page = await open(t, 'en/order-concrete.html');
+	const { count, pages } = await paper(page, 'long');
+	assert.ok(count >= 2 && count <= 12, `${count} pages`);
+	const words = pages.map((text) => text.replace(/\s+/g, ' '));
+	const rows = await page.locator('main ol > li > p, main .steps > li, ul.checks li').evaluateAll((list) => list.map((item) => item.innerText));
+	assert.ok(rows.length > 15);
+	for (const row of rows) {
+		const text = row.replace(/\s+/g, ' ').trim();
+		if (text.length < 20 || text.length > 300) continue;
+		const head = text.slice(0, 18);
+		const tail = text.slice(-18);
+		const whole = words.some((sheet) => sheet.includes(head) && sheet.includes(tail));
+		const known = words.some((sheet) => sheet.includes(head));
+		assert.ok(!known || whole, `a row is split between pages: ${text.slice(0, 60)}`);
+	}
+});
+
+test('a calculator on paper: the reader’s inputs and results in ink, tables and formulas unfolded', async (t) => {
+	const page = await open(t, 'en/calc/form-pressure.html');
+	const calc = calculator(page, 'form-pressure');
+	await ready(calc);
+	await set(calc, 'height', '9 ft');
+	await agrees(calc, 'form-pressure');
+	const { outs } = expected(ask('form-pressure', [['height', '9 ft']]));
+	const { flat, count, size } = await paper(page, 'calculator');
+	assert.ok(count >= 2 && count <= 12, `${count} pages`);
+	assert.match(size, /612 x 792|595/, `paper of ${size}`);
+	for (const [path, text] of Object.entries(outs)) assert.ok(flat.includes(text.replace(/\s+/g, ' ')), `${path} ${text} is not on paper`);
+	for (const title of await page.locator('.chart h4, .formula h3').allInnerTexts()) assert.ok(flat.includes(title.replace(/\s+/g, ' ').trim()), `“${title}” is not on paper`);
+	assert.ok(flat.includes('9 ft'), 'the input is not on paper');
+	for (const control of ['ui.calc.reset', 'ui.search.short', 'ui.settings']) assert.ok(!flat.includes(say(control)), `${say(control)} is printed`);
+});
+
+test('on paper both systems of units stand, whatever the reader chose', async (t) => {
+	const page = await open(t, 'en/order-concrete.html');
+	await page.evaluate(() => { document.documentElement.dataset.units = 'metric'; });
+	const { flat } = await paper(page, 'units');
+	assert.match(flat, /120 ft \(3[67](\.\d+)? m\)/, 'the author’s own figure is lost on paper');
+});
+
+test('in the dark, paper is still white', async (t) => {
+	const page = await open(t, 'en/blow-out.html', { colorScheme: 'dark' });
+	await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+	const { ink, ground } = await page.evaluate(() => {
+		const style = getComputedStyle(document.querySelector('main p'));
+		return { ink: style.color, ground: getComputedStyle(document.body).backgroundColor };
+	});
+	assert.ok(ink.match(/\d+/g).slice(0, 3).every((part) => Number(part) < 60), `ink is ${ink}`);
+	assert.match(ground, /rgba\(0, 0, 0, 0\)|rgb\(255, 255, 255\)/, `paper is ${ground}`);
+});
