@@ -50,6 +50,7 @@ var allowed = map[string][]string{
 	"generator/internal/preview": {"generator/internal/fault"},
 	// the one owner of order
 	"generator/internal/build": {"generator/*", "calculators", "calculators/calc", "calculators/quantity"},
+	"generator/bench":          {"generator/internal/*"},
 	"generator/pack":           {"generator/internal/house"},
 	"generator":                {"generator/*", "calculators", "calculators/*"},
 }

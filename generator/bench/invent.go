@@ -14,7 +14,7 @@ import (
 var (
 	verbs  = strings.Fields("check measure set move mark read hold lift fill clear back tie count wash lay turn level stack carry write")
 	things = strings.Fields("wall brace hose form corner string bar buck sill plank screw block shim gauge truck bucket ticket ladder sheet board")
-	places = strings.Fields("gate corner stair trench window door end top foot side")
+	places = strings.Fields("gate bench stair trench window door end top foot side")
 	sizes  = []string{"2 ft", "8 in.", "1/2 in.", "300 mm", "70 °F", "150 lb/ft³", "600 psf", "4 ft/h", "10 yd³", "90 min"}
 	stages = []string{"before", "morning", "placing", "after"}
 )
@@ -41,7 +41,7 @@ func invent(dir string, n int, seed uint64) (int, error) {
 	}
 	files := map[string]string{
 		"manual.yaml":    inventedManual,
-		"en/index.md":    "---\ntitle: Start\nkind: home\nrevised: 2026-01-01\n---\nThis manual is invented.\n",
+		"en/index.md":    "---\ntitle: Start\nsummary: Invented.\nkind: home\nrevised: 2026-01-01\n---\nThis manual is invented.\n",
 		"en/blow-out.md": "---\ntitle: A form opens\nsummary: Stop.\nstage: after\nsources: [common practice]\nrevised: 2026-01-01\n---\n1. **Stop.** Everybody stops.\n",
 	}
 	total := 0
@@ -64,8 +64,9 @@ func inventPage(r *rand.Rand, i, n int) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "---\ntitle: %s %d\nsummary: %s\nstage: %s\norder: %d\nroles: [hand]\nwhen: On the day\ntime: About %d min\n",
 		inventTitle(r), i, sentence(r), stages[i%len(stages)], i, 5+r.IntN(50))
+	gear := r.IntN(len(things) - 1)
 	fmt.Fprintf(&b, "gear:\n  - %s\n  - %s\nsources:\n  - common practice\nnext: [page-%05d]\nwords: [%s, %s]\nrevised: 2026-01-01\n---\n",
-		pick(r, things), pick(r, things), r.IntN(n), pick(r, things), pick(r, places))
+		things[gear], things[gear+1], (i+1)%n, pick(r, things), pick(r, places))
 	fmt.Fprintf(&b, "%s\n\n> **WARNING** %s\n\n## Steps\n\n", paragraph(r, 3), paragraph(r, 2))
 	for k := range 12 {
 		if k == 8 {

@@ -27,7 +27,7 @@ func weighManual(dir, binary string) error {
 	groups := map[string]int{}
 	styles := 0
 	err := fs.WalkDir(site, ".", func(name string, d fs.DirEntry, err error) error {
-		if err != nil || d.IsDir() {
+		if err != nil || d.IsDir() || strings.HasPrefix(d.Name(), ".") {
 			return err
 		}
 		data, err := fs.ReadFile(site, name)

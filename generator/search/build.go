@@ -22,7 +22,7 @@ type Stemmer func(word string) string
 // Names of the index file: the first line is magic, language and checksum.
 const (
 	magic     = "coursebook-index 1"
-	leadRunes = 80 // characters of each section's text kept in the index
+	leadRunes = 32 // characters of each section's text kept in the index; the page itself gives the excerpt
 )
 
 // Covered is the size in bytes of the text an index covers: the titles (once

@@ -1,5 +1,5 @@
 // Every page, at phone and desk width, in the light, the dark and high
-// contrast: axe, contrast, sizes of targets, reflow, text spacing.
+// contrast: axe, contrast, sizes of targets, reflow, text spacing, keyboard.
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { test } from 'node:test';
@@ -11,95 +11,125 @@ import { pages, releaseA } from './lib/site.mjs';
 
 const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
-const lights = {
-	light: { colorScheme: 'light' },
-	dark: { colorScheme: 'dark' },
-	contrast: { colorScheme: 'light', contrast: 'more' },
-	forced: { colorScheme: 'light', forcedColors: 'active' },
-};
+// The states every page is looked at in. All rules of axe run in the light, at
+// both widths; in the other states only those that look at colours, since the
+// rest reads the document, which is the same.
+const states = [
+	{ name: 'light, 360 px', viewport: phone },
+	{ name: 'light, 1280 px', viewport: desk },
+	{ name: 'dark, 360 px', viewport: phone, media: { colorScheme: 'dark' }, rules: ['color-contrast', 'link-in-text-block'] },
+	{ name: 'dark, 1280 px', viewport: desk, media: { colorScheme: 'dark' }, rules: ['color-contrast', 'link-in-text-block'] },
+	{ name: 'high contrast, 360 px', viewport: phone, media: { contrast: 'more' }, rules: ['color-contrast', 'link-in-text-block'] },
+	{ name: 'high contrast, 1280 px', viewport: desk, media: { contrast: 'more' }, rules: ['color-contrast', 'link-in-text-block'] },
+	{ name: 'dark high contrast, 360 px', viewport: phone, media: { colorScheme: 'dark', contrast: 'more' }, rules: ['color-contrast'] },
+];
+const plain = { colorScheme: 'light', contrast: null, reducedMotion: 'reduce', forcedColors: null };
 
-// visit opens every page of the manual in one tab, with its calculators ready
-// and everything folded opened, and collects what look finds.
-async function visit(t, options, look, list = pages()) {
+async function runAxe(page, rules) {
+	return page.evaluate(async (only) => {
+		const result = await window.axe.run(document, {
+			resultTypes: ['violations'], iframes: false, preload: false,
+			runOnly: only ? { type: 'rule', values: only } : { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] },
+		});
+		return result.violations.flatMap((v) => v.nodes.map((node) => `${v.id}: ${v.help}: ${node.target.join(' ')}`));
+	}, rules);
+}
+
+// lookEverywhere opens every page once and looks at it in every state. It
+// gives the findings by what was looked for, each with the pages it is on.
+async function lookEverywhere(t) {
 	const site = await serve(t, releaseA);
-	const context = await newPhone(t, { saving: false, reducedMotion: 'reduce', ...options });
+	const context = await newPhone(t, { saving: false });
 	await context.addInitScript({ path: axe });
 	const page = await newPage(context);
-	const found = new Map();
-	for (const name of list) {
+	const all = new Map();
+	let name;
+	const note = (what, findings) => {
+		if (!all.has(what)) all.set(what, new Map());
+		for (const finding of findings) all.get(what).set(finding, [...(all.get(what).get(finding) ?? []), name]);
+	};
+	for (name of pages()) {
+		await page.emulateMedia(plain);
+		await page.setViewportSize(phone);
 		await page.goto(site.url + name);
-		await Promise.all((await page.locator('section.calc').all()).map(ready));
+		for (const calc of await page.locator('section.calc').all()) await ready(calc);
 		await page.evaluate(() => {
 			for (const details of document.querySelectorAll('details:not(.settings)')) details.open = true;
 			scrollTo(0, 0);
 		});
-		for (const fault of await look(page, name)) {
-			if (!found.has(fault)) found.set(fault, []);
-			found.get(fault).push(name);
+		note('targets', await page.evaluate(lookAt.targets));
+		note('gaps', await page.evaluate(lookAt.gaps));
+		for (const { name: state, viewport, media, rules } of states) {
+			await page.setViewportSize(viewport);
+			await page.emulateMedia({ ...plain, ...media });
+			note(`axe: ${state}`, await runAxe(page, rules));
+			if (viewport === phone) note(`contrast: ${state}`, await page.evaluate(lookAt.contrast));
 		}
-	}
-	return [...found].map(([fault, names]) => `${fault}  (${names.length > 3 ? `${names.length} pages, first ${names[0]}` : names.join(', ')})`);
-}
-
-function none(list) { assert.equal(list.length, 0, `${list.length} findings:\n${list.slice(0, 60).join('\n')}`); }
-
-async function runAxe(page) {
-	const violations = await page.evaluate(async () => {
-		const result = await window.axe.run(document, {
-			resultTypes: ['violations'],
-			runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-		});
-		return result.violations.flatMap((v) => v.nodes.map((node) => `${v.id}: ${v.help}: ${node.target.join(' ')}`));
-	});
-	return violations;
-}
-
-for (const [light, media] of Object.entries(lights)) {
-	for (const viewport of [phone, desk]) {
-		if (light === 'forced' && viewport === desk) continue;
-		test(`axe has nothing to say about any page: ${light}, ${viewport.width} px`, async (t) => {
-			none(await visit(t, { viewport, ...media }, runAxe));
-		});
-	}
-}
-
-for (const light of ['light', 'dark', 'contrast']) {
-	test(`all text has a contrast of 7 to 1, and what is read at the wall 15 to 1: ${light}`, async (t) => {
-		none(await visit(t, lights[light], (page) => page.evaluate(lookAt.contrast)));
-	});
-}
-
-test('every control is 44 px each way, those of calculators 60 px high', async (t) => {
-	none(await visit(t, {}, async (page) => {
-		const list = await page.evaluate(lookAt.targets);
-		await page.locator('.settings summary').click();
-		return [...list, ...await page.evaluate(lookAt.targets)];
-	}));
-});
-
-test('controls of calculators stand 8 px apart', async (t) => {
-	none(await visit(t, {}, (page) => page.evaluate(lookAt.gaps), pages().filter((name) => name.includes('/calc/') && !name.includes('-source'))));
-});
-
-test('at 320 px nothing scrolls sideways but tables in their own box', async (t) => {
-	none(await visit(t, { viewport: { width: 320, height: 640 } }, (page) => page.evaluate(lookAt.reflow)));
-});
-
-test('with the text spacing of WCAG 1.4.12 and with text of 200 % nothing is cut off', async (t) => {
-	none(await visit(t, { viewport: { width: 320, height: 640 } }, async (page) => {
+		await page.emulateMedia(plain);
+		await page.setViewportSize({ width: 320, height: 640 });
+		note('reflow', await page.evaluate(lookAt.reflow));
 		await page.evaluate(lookAt.space);
-		const spaced = await page.evaluate(lookAt.reflow);
-		const cut = await page.evaluate(lookAt.clipped);
-		return [...spaced, ...cut];
+		note('spacing', [...await page.evaluate(lookAt.reflow), ...await page.evaluate(lookAt.clipped)]);
+		await page.setViewportSize({ width: 640, height: 900 });
+		await page.evaluate(lookAt.enlarge);
+		note('200 %', [...await page.evaluate(lookAt.reflow), ...await page.evaluate(lookAt.clipped)]);
+	}
+	return all;
+}
+
+function none(findings) {
+	const lines = [...findings].map(([finding, names]) => `${finding}  (${names.length > 3 ? `${names.length} pages, first ${names[0]}` : names.join(', ')})`);
+	assert.equal(lines.length, 0, `${lines.length} findings:\n${lines.slice(0, 60).join('\n')}`);
+}
+
+test('every page of the manual', async (t) => {
+	const all = await lookEverywhere(t);
+	for (const { name } of states) await t.test(`axe has nothing to say: ${name}`, () => none(all.get(`axe: ${name}`)));
+	for (const { name, viewport } of states) {
+		if (viewport === phone) await t.test(`all text has a contrast of 7 to 1, what is read at the wall 15 to 1: ${name}`, () => none(all.get(`contrast: ${name}`)));
+	}
+	await t.test('every control is 44 px each way, those of calculators 60 px high', () => none(all.get('targets')));
+	await t.test('controls of calculators stand 8 px apart', () => none(all.get('gaps')));
+	await t.test('at 320 px nothing scrolls sideways but tables in their own box', () => none(all.get('reflow')));
+	await t.test('with the text spacing of WCAG 1.4.12 nothing is cut off', () => none(all.get('spacing')));
+	await t.test('with text of twice the size nothing is cut off', () => none(all.get('200 %')));
+});
+
+test('the open settings: controls large enough, all within reach on a small phone, nothing for axe', async (t) => {
+	const site = await serve(t, releaseA);
+	const context = await newPhone(t, { saving: false });
+	await context.addInitScript({ path: axe });
+	const page = await newPage(context);
+	for (const name of ['index.html', 'es/calc/form-pressure.html']) {
+		await page.goto(site.url + name);
+		await page.evaluate(() => scrollTo(0, 900));
+		await page.locator('.settings summary').click();
+		none((await page.evaluate(lookAt.targets)).map((line) => [line, [name]]));
+		none((await page.evaluate(lookAt.contrast)).map((line) => [line, [name]]));
+		none((await runAxe(page)).map((line) => [line, [name]]));
+		await page.locator('.panel [data-do=close]').click();
+		await page.locator('.panel').waitFor({ state: 'hidden' });
+	}
+});
+
+test('forced colours: what is chosen, marked or in focus still shows', async (t) => {
+	const site = await serve(t, releaseA);
+	const context = await newPhone(t, { saving: false, forcedColors: 'active' });
+	await context.addInitScript({ path: axe });
+	const page = await newPage(context);
+	await page.goto(`${site.url}en/calc/form-pressure.html`);
+	const calc = calculator(page, 'form-pressure');
+	await ready(calc);
+	none((await runAxe(page)).map((line) => [line, ['form-pressure']]));
+	// a chosen answer differs from the others by more than a colour that is gone
+	const looks = await calc.locator('[data-field=cement] label').evaluateAll((labels) => labels.map((label) => {
+		const input = label.querySelector('input');
+		const style = [label, label.querySelector('span')].map((e) => getComputedStyle(e)).map((s) => [s.borderWidth, s.borderStyle, s.borderColor, s.outlineStyle, s.backgroundColor, s.textDecorationLine, s.fontWeight]);
+		const box = input.getBoundingClientRect();
+		return { chosen: input.checked, native: box.width > 8 && getComputedStyle(input).opacity !== '0' && getComputedStyle(input).appearance !== 'none', style: JSON.stringify(style) };
 	}));
-	none(await visit(t, { viewport: { width: 640, height: 900 } }, async (page) => {
-		await page.evaluate(() => {
-			const sheet = new CSSStyleSheet();
-			sheet.replaceSync(':root { font-size: 200% !important }');
-			document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
-		});
-		return [...await page.evaluate(lookAt.reflow), ...await page.evaluate(lookAt.clipped)];
-	}));
+	const chosen = looks.find((look) => look.chosen);
+	assert.ok(chosen.native || looks.filter((look) => !look.chosen).every((look) => look.style !== chosen.style), JSON.stringify(looks));
 });
 
 test('the tests of this file do see faults', async (t) => {

@@ -1,15 +1,18 @@
 // The one-file edition, opened from the disk: same numbers, no request.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { test } from 'node:test';
 import { pathToFileURL } from 'node:url';
 import { newPage, newPhone } from './lib/browser.mjs';
 import { agrees, ask, eventually, fill, published, ready, shelf, units } from './lib/form.mjs';
 import { search } from './lib/journey.mjs';
-import { pocket } from './lib/site.mjs';
+import { pocket, work } from './lib/site.mjs';
 import { say } from './lib/words.mjs';
 
 const address = pathToFileURL(pocket).href;
+
+const anchor = (id) => `en.calc.${id}`;
 
 async function open(t, options = {}) {
 	const context = await newPhone(t, options);
@@ -23,7 +26,7 @@ test('every calculator computes the command line’s values, with no request', a
 	for (const { calculator: id } of shelf) {
 		await page.goto(`${address}#${anchor(id)}`);
 		const leaf = page.locator('.leaf:not([hidden])');
-		await eventually(async () => assert.match(await leaf.getAttribute('id'), new RegExp(`${id}$`)));
+		await eventually(async () => assert.match(await leaf.getAttribute('id'), new RegExp(`\\.${id}$`)));
 		const calc = leaf.locator(`section.calc[data-calc="${id}"]`);
 		await ready(calc);
 		await units(calc, 'us');
@@ -67,7 +70,8 @@ test('ticks and numbers can be carried to a file and read again on another devic
 	await page.goto(`${address}#en.blow-out`);
 	await page.locator('.leaf:visible ul.checks label').first().click();
 	const [download] = await Promise.all([page.waitForEvent('download'), page.locator('[data-do=export]').click()]);
-	const path = await download.path();
+	const path = join(work, 'carried.json');
+	await download.saveAs(path);
 	assert.equal(JSON.parse(readFileSync(path, 'utf8')).coursebook, 1);
 	const other = await open(t);
 	await other.page.goto(`${address}#en.blow-out`);

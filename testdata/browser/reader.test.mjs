@@ -167,7 +167,7 @@ test('units, role and light are remembered from page to page', async (t) => {
 test('a page without a twin leads to the other language’s start page', async (t) => {
 	const { site, page } = await phone(t);
 	await page.goto(`${site.url}en/radius-wall.html`);
-	await page.locator('.tongue[data-tongue=es]').click();
+	await page.locator('.tongue[lang=es]').click();
 	await page.waitForURL(/\/es\/(index\.html)?$/);
 	assert.equal(await page.locator('html').getAttribute('lang'), 'es');
 });

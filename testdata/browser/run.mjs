@@ -18,7 +18,7 @@ let status = 1;
 try {
 	const { buildAll } = await import('./lib/site.mjs');
 	buildAll();
-	const { launchOptions } = await import('./lib/browser.mjs');
+	const { launchOptions } = await import('./lib/chromium.mjs');
 	const { chromium } = await import('playwright-core');
 	const server = await chromium.launchServer(launchOptions);
 	process.env.COURSEBOOK_BROWSER = server.wsEndpoint();

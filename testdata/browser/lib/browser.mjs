@@ -1,23 +1,9 @@
 // One browser for all tests; a fresh context, as good as a new phone, for each.
-import { execFileSync } from 'node:child_process';
 import { after } from 'node:test';
 import { chromium } from 'playwright-core';
+import { launchOptions, phone, plainHost } from './chromium.mjs';
 
-export const phone = { width: 360, height: 740 };
-export const desk = { width: 1280, height: 800 };
-
-// An address that is neither https nor this machine's own, as on a job-site
-// network; the browser is told to find it here.
-export const plainHost = 'manual.example';
-
-export const launchOptions = {
-	executablePath: process.env.COURSEBOOK_CHROMIUM || execFileSync('sh', ['-c', 'command -v chromium'], { encoding: 'utf8' }).trim(),
-	headless: true,
-	args: [
-		'--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
-		'--disable-component-update', '--disable-sync', `--host-resolver-rules=MAP ${plainHost} 127.0.0.1`,
-	],
-};
+export { desk, phone, plainHost } from './chromium.mjs';
 
 let shared;
 

@@ -168,6 +168,13 @@ export const lookAt = {
 		document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
 	},
 
+	// enlarge makes all text twice as large, as WCAG 1.4.4 wants it usable.
+	enlarge() {
+		const sheet = new CSSStyleSheet();
+		sheet.replaceSync(':root { font-size: 200% !important }');
+		document.adoptedStyleSheets = [sheet];
+	},
+
 	// focus tells where the focus is, whether it is in sight and shows.
 	focus() {
 		const node = document.activeElement;

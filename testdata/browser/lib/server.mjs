@@ -22,7 +22,8 @@ export async function serve(t, folder, options = {}) {
 	return site;
 }
 
-class Site {
+// Site is one server; serve() stops it with its test.
+export class Site {
 	// requests holds the path of each request, from the base on.
 	requests = [];
 

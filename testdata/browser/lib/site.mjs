@@ -48,11 +48,13 @@ function build(...args) {
 	}
 }
 
-// files lists a folder's files with slashes, sorted.
+// files lists what a folder publishes, with slashes, sorted. The publisher's own
+// mark has a name with a dot.
 export function files(dir) {
 	return readdirSync(dir, { recursive: true, withFileTypes: true })
 		.filter((entry) => entry.isFile())
 		.map((entry) => relative(dir, join(entry.parentPath ?? entry.path, entry.name)).split(sep).join('/'))
+		.filter((name) => !name.startsWith('.'))
 		.sort();
 }
 

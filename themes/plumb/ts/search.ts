@@ -86,9 +86,17 @@ function wayOut(): HTMLElement {
   return make("li", "", source.cloneNode(true));
 }
 
-/** Text with the found words, which stand between U+0001 and U+0002, as mark elements. */
+// Around found words; made here because the characters themselves are not
+// allowed in a page, where the one-file edition has its script.
+const [opens, closes] = [String.fromCharCode(1), String.fromCharCode(2)];
+
+/** A text with its found words as mark elements. */
 function marked(text: string): (string | Node)[] {
-  return text.split(/(\u0001[^\u0002]*\u0002)/).filter(Boolean).map((s) => (s[0] === "\u0001" ? make("mark", "", s.slice(1, -1)) : s));
+  const [before, ...rest] = text.split(opens);
+  return [before, ...rest.flatMap((s) => {
+    const [word, after = ""] = s.split(closes);
+    return [make("mark", "", word), after];
+  })];
 }
 
 /**

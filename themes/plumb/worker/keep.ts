@@ -10,16 +10,18 @@ export async function install(tell: (r: Report) => Promise<void>): Promise<void>
   const older = (await caches.keys()).filter((n) => n.startsWith(family) && n !== cacheName);
   const queue = [...files];
   let count = 0;
+  let broken = false; // requests under way may still end after one has failed
   const carry = async () => {
     for (let f = queue.pop(); f; f = queue.pop()) {
       if (!(await cache.match(f.href))) await put(cache, f, await fromOlder(older, f));
       count++;
-      await tell({ kind: "saving", count, total: files.length });
+      if (!broken) await tell({ kind: "saving", count, total: files.length });
     }
   };
   try {
     await Promise.all(Array.from({ length: atOnce }, carry));
   } catch (e) {
+    broken = true;
     queue.length = 0;
     await caches.delete(cacheName);
     await tell({ kind: "failed", why: reason(e) });

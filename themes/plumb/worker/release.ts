@@ -28,7 +28,13 @@ export function fileAt(url: string): File_ | undefined {
  */
 export function entryFor(url: URL): File_ | undefined {
   const plain = url.origin + url.pathname;
-  const bare = plain.replace(/\/+$/, "");
+  const bare = plain.replace(/\/index\.html$/, "").replace(/\/+$/, "");
   const ways = [plain, plain + "index.html", bare, bare + "/index.html", bare + ".html"];
   return ways.map((w) => byHref.get(w)).find(Boolean);
+}
+
+/** Whether relative links of the file would miss their aim at this address. */
+export function astray(url: URL, file: File_): boolean {
+  const folder = (href: string) => href.slice(0, href.lastIndexOf("/"));
+  return folder(url.origin + url.pathname) !== folder(file.href);
 }

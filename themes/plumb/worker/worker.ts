@@ -9,7 +9,7 @@
 // tabs, which load anew, and only then the old release is deleted.
 import { editionKept, install, kept, repair } from "./keep";
 import type { Report } from "./messages";
-import { cacheName, entryFor, family, files } from "./release";
+import { astray, cacheName, entryFor, family, files } from "./release";
 
 const worker = self as unknown as ServiceWorkerGlobalScope;
 
@@ -26,7 +26,8 @@ worker.addEventListener("fetch", (e) => {
   const url = new URL(e.request.url);
   if (e.request.method !== "GET" || url.origin !== location.origin) return;
   const entry = entryFor(url);
-  if (entry) e.respondWith(serve(entry.url));
+  if (entry && e.request.mode === "navigate" && astray(url, entry)) e.respondWith(Response.redirect(entry.href + url.hash));
+  else if (entry) e.respondWith(serve(entry.url));
   else if (e.request.mode === "navigate") e.respondWith(elsewhere(e.request));
 });
 

@@ -1,0 +1,9 @@
+#!/bin/sh
+# Prints what a build costs, what the manual weighs, and how long a reader
+# waits. Ratios and times are printed, never asserted.
+set -eu
+cd "$(dirname "$0")/.."
+sh testdata/browser/prepare.sh
+"${GO:-go}" run ./generator/bench "$@"
+cd testdata/browser
+node latency.mjs
