@@ -24,6 +24,7 @@ func (t *Theme) functions(lang string) template.FuncMap {
 		"keys":     keys,
 		"alike":    func(t form.Table) bool { return reflect.DeepEqual(t.US, t.Metric) },
 		"computes": computes,
+		"image":    image,
 		"carry":    carry,
 		"placed":   func(s []StageLink) bool { return slices.ContainsFunc(s, func(l StageLink) bool { return l.Current }) },
 		"rest": func(outs []form.Output) bool {
@@ -98,6 +99,15 @@ func computes(parts []Part) bool {
 		}
 	}
 	return false
+}
+
+// image is the address of a picture: a file of the site, or the picture
+// itself as data in the one-file edition, which templates would refuse.
+func image(src string) any {
+	if strings.HasPrefix(src, "data:image/") {
+		return template.URL(src)
+	}
+	return src
 }
 
 // carry sets a block of text that a script reads as it stands. What such an

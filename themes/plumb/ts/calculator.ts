@@ -5,7 +5,7 @@ import { choose, onStyle, style, type Style } from "./choices";
 import { addRow, fillEntries, readEntries, sameEntries, watchRows, type Entry } from "./entries";
 import { startKeys } from "./keys";
 import { ask, NoModule, startModule } from "./module";
-import { all, facts, say } from "./page";
+import { all, say } from "./page";
 import type { Record_ } from "./records";
 import { part, showMore, showResult } from "./result";
 import { kept, load, save } from "./store";
@@ -27,6 +27,7 @@ class Calculator {
   private form: HTMLFormElement;
   private fields: HTMLFieldSetElement;
   private key: string;
+  private lang: string;
   private printed: Entry[]; // the example as the page came with it, US and point
   private example: Entry[]; // the example in the style the inputs stand in
   private at: Style = { system: "us", mark: "point" };
@@ -38,6 +39,7 @@ class Calculator {
   constructor(private section: HTMLElement) {
     this.form = section.querySelector("form")!;
     this.fields = this.form.querySelector(".fields")!;
+    this.lang = section.closest<HTMLElement>("[lang]")!.lang;
     this.key = "calc " + section.dataset.calc;
     // What a browser restores on going back is none of the example.
     this.form.reset();
@@ -132,11 +134,11 @@ class Calculator {
   }
 
   private answer(): Promise<Record_[]> {
-    return ask("run", [...this.head(this.at), ...sets(readEntries(this.fields, true))]);
+    return ask("run", this.lang, [...this.head(this.at), ...sets(readEntries(this.fields, true))]);
   }
 
   private head(s: Style): Record_[] {
-    return [["calc", this.section.dataset.calc!], ["lang", facts.lang], ["style", s.system, s.mark]];
+    return [["calc", this.section.dataset.calc!], ["style", s.system, s.mark]];
   }
 
   /** Shows the inputs that are asked for now and hides the others; tells whether that changed. */
@@ -174,7 +176,7 @@ class Calculator {
   }
 
   private async converted(entries: Entry[], from: Style, to: Style): Promise<Entry[]> {
-    const answer = await ask("convert", [...this.head(from), ["to", to.system, to.mark], ...sets(entries)]);
+    const answer = await ask("convert", this.lang, [...this.head(from), ["to", to.system, to.mark], ...sets(entries)]);
     const texts = new Map(answer.filter((r) => r[0] === "set").map((r) => [r[1], r[2] ?? ""]));
     return entries.map(([path, text]) => [path, texts.get(path) ?? text]);
   }

@@ -14,7 +14,6 @@ interface Exports {
 }
 
 let starting: Promise<Exports> | undefined;
-let indexing: Promise<void> | undefined;
 
 /** Starts the module; later calls wait for the first. A failed start may be tried again. */
 export function startModule(): Promise<Exports> {
@@ -45,37 +44,56 @@ async function start(): Promise<Exports> {
   }
   const hello = call(exports, "hello", []);
   if (hello[0]?.[1] !== facts.fingerprint) throw new NoModule("ui.calc.other");
-  if (facts.words || document.getElementById("words-" + facts.lang)) {
-    const text = new TextDecoder().decode(await bytesOf("words-" + facts.lang, facts.words));
-    const words = text.trimEnd().split("\n").map((line) => ["word", ...line.split("\t")]);
-    call(exports, "words", [["lang", facts.lang], ...words]);
-  }
   return exports;
 }
 
-/** Asks the module, starting it if need be. */
-export async function ask(command: string, records: Record_[]): Promise<Record_[]> {
-  return call(await startModule(), command, records);
+/** Asks the module in a language, starting it if need be. */
+export async function ask(command: string, lang: string, records: Record_[]): Promise<Record_[]> {
+  await once("words-" + lang, () => loadWords(lang));
+  return call(await startModule(), command, [["lang", lang], ...records]);
 }
 
-/** Loads the search index of the page's language. */
-export function loadIndex(): Promise<void> {
-  indexing ??= (async () => {
-    await startModule();
-    const text = new TextDecoder().decode(await bytesOf("index-" + facts.lang, facts.index));
-    await ask("index", [["lang", facts.lang], ["data", text]]);
-  })().catch((e) => {
-    indexing = undefined;
-    throw e;
+/** Loads the search index of a language. */
+export function loadIndex(lang: string): Promise<void> {
+  return once("index-" + lang, async () => {
+    const text = await textOf("index-" + lang, facts.index);
+    call(await startModule(), "index", [["lang", lang], ["data", text]]);
   });
-  return indexing;
+}
+
+/** The translations of what the module says; English needs none. */
+async function loadWords(lang: string): Promise<void> {
+  const block = "words-" + lang;
+  if (!facts.words && !document.getElementById(block)) return;
+  const lines = (await textOf(block, facts.words)).trimEnd().split("\n");
+  call(await startModule(), "words", [["lang", lang], ...lines.map((line) => ["word", ...line.split("\t")])]);
+}
+
+const loading = new Map<string, Promise<void>>();
+
+/** Does a piece of work once; where it fails, it may be tried again. */
+function once(name: string, work: () => Promise<void>): Promise<void> {
+  let done = loading.get(name);
+  if (!done) {
+    done = work();
+    loading.set(name, done);
+    done.catch(() => loading.delete(name));
+  }
+  return done;
 }
 
 function call(m: Exports, command: string, records: Record_[]): Record_[] {
   const request = new TextEncoder().encode(encode(command, records));
-  new Uint8Array(m.memory.buffer, m.buffer(request.length), request.length).set(request);
+  // Every call may move the memory: take addresses first, then look at it.
+  const to = m.buffer(request.length);
+  new Uint8Array(m.memory.buffer, to, request.length).set(request);
   const n = m.answer(request.length);
-  return decode(new TextDecoder().decode(new Uint8Array(m.memory.buffer, m.buffer(0), n)));
+  const from = m.buffer(0);
+  return decode(new TextDecoder().decode(new Uint8Array(m.memory.buffer, from, n)));
+}
+
+async function textOf(block: string, address: string): Promise<string> {
+  return new TextDecoder().decode(await bytesOf(block, address));
 }
 
 /**

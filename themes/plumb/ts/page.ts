@@ -17,10 +17,15 @@ export const facts = (document.currentScript as HTMLScriptElement).dataset as {
 /** The address of the site's root; what is kept on the device carries its path. */
 export const root = new URL(facts.root || ".", location.href);
 
+/** The language the reader sees: of the page, or of the open leaf of the one-file edition. */
+export function tongue(): string {
+  return document.querySelector<HTMLElement>(".leaf:not([hidden])")?.lang ?? facts.lang;
+}
+
 /** A text of the interface with its {slots} filled. */
 export function say(key: string, slots: Record<string, string | number> = {}): string {
-  for (const id of ["words", "calc-words"]) {
-    const box = document.getElementById(id) as HTMLTemplateElement | null;
+  for (const id of ["say-", "say-calc-"]) {
+    const box = document.getElementById(id + tongue()) as HTMLTemplateElement | null;
     const text = box?.content.getElementById(key)?.textContent;
     if (text) return text.replace(/\{(\w+)\}/g, (all, name) => String(slots[name] ?? all));
   }

@@ -8,6 +8,7 @@ export function startPocket(): void {
   addEventListener("hashchange", turn);
   turn();
   const line = document.getElementById("kept")!;
+  line.closest("details")!.open = !kept;
   line.textContent = say(kept ? "ui.pocket.kept" : "ui.pocket.unkept");
   document.querySelector("[data-do=export]")!.addEventListener("click", carryOut);
   document.getElementById("import")!.addEventListener("change", async (e) => {
@@ -21,13 +22,14 @@ export function startPocket(): void {
 /** Turns to the page that holds the element the address names. */
 function turn(): void {
   const leaves = all(".leaf");
-  const target = document.getElementById(decodeURIComponent(location.hash.slice(1)));
+  const hash = location.hash || document.querySelector<HTMLAnchorElement>(".brand")!.hash;
+  const target = document.getElementById(decodeURIComponent(hash.slice(1)));
   if (target && !target.closest(".leaf")) return;
   const leaf = target?.closest<HTMLElement>(".leaf") ?? leaves[0];
   for (const l of leaves) l.hidden = l !== leaf;
   const title = leaf?.dataset.title;
   if (title) document.title = title;
-  if (!target || target === leaf) scrollTo(0, 0);
+  if (!target || target === leaf) scrollTo({ top: 0, behavior: "instant" });
   else target.scrollIntoView();
 }
 

@@ -1,7 +1,7 @@
 // The search box: results below it while one types. The index is loaded when
 // the box is first touched.
 import { ask, loadIndex } from "./module";
-import { all, facts, make, say } from "./page";
+import { all, facts, make, say, tongue } from "./page";
 
 const pause = 90; // ms from the last key to the search
 
@@ -21,8 +21,9 @@ export function startSearch(): void {
     const q = box.value.trim();
     if (!q) return close();
     try {
-      await loadIndex();
-      const found = await ask("search", [["lang", facts.lang], ["q", q]]);
+      const lang = tongue();
+      await loadIndex(lang);
+      const found = await ask("search", lang, [["q", q]]);
       if (mine !== turn) return;
       const items = found.filter((r) => r[0] === "hit").map(hit);
       count.textContent = items.length === 0 ? say("ui.search.none", { q }) : items.length === 1 ? say("ui.search.one") : say("ui.search.many", { n: items.length });
@@ -37,7 +38,7 @@ export function startSearch(): void {
     }
   };
 
-  box.addEventListener("focus", () => void loadIndex().catch(() => {}), { once: true });
+  box.addEventListener("focus", () => void loadIndex(tongue()).catch(() => {}), { once: true });
   box.addEventListener("input", () => {
     clearTimeout(timer);
     timer = window.setTimeout(find, pause);
@@ -75,10 +76,16 @@ function move(e: KeyboardEvent, box: HTMLInputElement, list: Element, close: () 
 
 function hit([, url, title, section, excerpt]: string[]): HTMLElement {
   const link = make("a", "", make("b", "", title)) as HTMLAnchorElement;
-  link.href = url.startsWith("#") ? url : facts.root + url;
+  link.href = facts.pocket ? leafOf(url) : facts.root + url;
   if (section) link.append(make("span", "section", section));
   link.append(make("span", "excerpt", ...marked(excerpt)));
   return make("li", "", link);
+}
+
+/** The address of a page inside the one-file edition. */
+function leafOf(url: string): string {
+  if (url === "index.html") return document.querySelector<HTMLAnchorElement>(".brand")!.hash;
+  return "#" + url.replace(".html", "").replaceAll(/[/#]/g, ".");
 }
 
 function wayOut(): HTMLElement {
@@ -113,7 +120,7 @@ async function sharpen(item: Element, q: string, wanted: () => boolean): Promise
   if (!here && !navigator.serviceWorker?.controller) return;
   const text = sectionText(here ? document : await pageAt(address), decodeURIComponent(id ?? ""));
   if (!text || !wanted()) return;
-  const answer = await ask("mark", [["lang", facts.lang], ["q", q], ["text", text]]);
+  const answer = await ask("mark", tongue(), [["q", q], ["text", text]]);
   if (wanted() && answer[0]?.[1]) excerpt.replaceChildren(...marked(answer[0][1]));
 }
 
@@ -143,11 +150,12 @@ const blocks = "li, p, td, th, dt, dd, figcaption, pre";
  * a quantity only the author's own figure is taken.
  */
 function sectionText(page: Document | null, id: string): string {
-  const head = id ? page?.getElementById(id) : page?.querySelector("h1");
+  const named = id ? page?.getElementById(id) : page?.querySelector("main");
+  const head = named?.matches("main, .leaf") ? named.querySelector("h1") : named;
   let text = "";
   let block: Element | null = null;
   for (let e = head?.nextElementSibling; e && !/^H[1-6]$/.test(e.tagName); e = e.nextElementSibling) {
-    if (e.matches("[data-calc]")) continue;
+    if (e.matches("[data-calc], .who")) continue;
     const walker = page!.createTreeWalker(e, NodeFilter.SHOW_TEXT);
     for (let n = walker.nextNode(); n; n = walker.nextNode()) {
       const parent = n.parentElement!;
