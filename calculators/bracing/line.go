@@ -20,8 +20,6 @@ var StringLine = &calc.Calculator{
 	Sources:  lineSources,
 	Cautions: []calc.Caution{
 		{Level: calc.Warning, Text: calc.Text("string-line.caution.hold: Hold point: never turn a brace once the concrete has stiffened.")},
-		{Level: calc.Caution_, Text: calc.Text("string-line.caution.try: Turn one brace a quarter turn and watch the gap before you turn the rest. Threads run either way.")},
-		{Level: calc.Notice, Text: calc.Text("string-line.caution.order: Set ends and corners first, then the worst. Read the neighbours again after each brace.")},
 	},
 	Tables:  lineTables,
 	Compute: computeLine,

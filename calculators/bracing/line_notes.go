@@ -8,6 +8,8 @@ import (
 
 // What the calculator says about a set of readings.
 var (
+	tryOne      = calc.Text("string-line.caution.try: Turn one brace a quarter turn and watch the gap before you turn the rest. Threads run either way.")
+	inOrder     = calc.Text("string-line.caution.order: Set ends and corners first, then the worst. Read the neighbours again after each brace.")
 	askSide     = calc.Text("string-line.note.side: Which side is the string on? Lengthen or shorten is told once you answer.")
 	sideBrace   = calc.Text("string-line.note.side-brace: For a string on the brace side: wide gap, shorten; narrow gap, lengthen.")
 	sideOther   = calc.Text("string-line.note.side-other: For a string on the far side of the wall: wide gap, lengthen; narrow gap, shorten.")
@@ -46,6 +48,8 @@ func noteLine(r *calc.Run, in calc.Case, lines []line, step float64) {
 	} else {
 		noteSide(r, in, lines)
 		noteRounds(r, lines)
+		r.Note(calc.Caution_, calc.Path{}, tryOne)
+		r.Note(calc.Notice, calc.Path{}, inOrder)
 	}
 	noteString(r, in)
 	noteReadings(r, in, lines)

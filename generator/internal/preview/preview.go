@@ -72,21 +72,19 @@ func New(build Build, log func(format string, args ...any)) *Server {
 func (s *Server) Rebuild() {
 	start := time.Now()
 	files, faults := s.build()
-	var text bytes.Buffer
-	if len(faults) > 0 {
+	shown := "" // warnings are for inspect; here they would drown what matters
+	if files == nil {
+		var text bytes.Buffer
 		fault.Print(&text, faults)
+		shown = text.String()
 	}
 	s.mu.Lock()
-	s.faults = text.String()
+	s.faults = shown
 	if files != nil {
 		s.files = files
 	}
 	s.mu.Unlock()
-	s.log("%sbuilt in %d ms", text.String(), time.Since(start).Milliseconds())
-	shown := ""
-	if files == nil {
-		shown = text.String()
-	}
+	s.log("%sbuilt in %d ms, %s", shown, time.Since(start).Milliseconds(), fault.Count(faults))
 	data, _ := json.Marshal(shown) // a string always marshals
 	s.tell(event{"faults", string(data)})
 	if files != nil {

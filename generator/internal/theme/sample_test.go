@@ -1,0 +1,100 @@
+package theme
+
+import (
+	"html/template"
+	"io/fs"
+	"os"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/generator/internal/form"
+	"coursebook/generator/internal/page"
+)
+
+// hostile is what no template may let through as markup.
+const hostile = `<script>alert(1)</script>"'><img src=x onerror=alert(2)>`
+
+func plumb() fs.FS { return os.DirFS("../../../themes/plumb") }
+
+func load(t *testing.T, other map[string]map[string]string) *Theme {
+	t.Helper()
+	th, err := Load(plumb(), other)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return th
+}
+
+func sampleFrame(kind string) Frame {
+	return Frame{
+		Lang: "en", Name: "Invented manual " + hostile, Title: "Title " + hostile, Summary: hostile, Revised: "2026-05-14",
+		Kind: kind, Slug: "sample", Root: "../", Self: "en/sample.html", Home: "../index.html", All: "all.html", Blowout: "blow-out.html",
+		Cautions: "cautions.html", Crew: []Role{{"foreman", "Foreman"}}, Policy: "default-src 'none'", Release: "0123456789",
+		Languages: []Language{{Code: "en", Name: "English", Current: true}, {Code: "es", Name: "Español", Href: "../es/index.html"}},
+		Stages:    []StageLink{{"before", "Before", "../index.html#stage-before", true}, {"after", "After", "../index.html#stage-after", false}},
+		Assets: Assets{Style: "a.css", Later: "b.css", Script: "a.js", Module: "m.wasmz", Index: "i.txt", Words: "w.tsv",
+			Icon: "i.svg", AppManifest: "app.webmanifest", Fingerprint: "f"},
+	}
+}
+
+func sampleForm() *form.Form {
+	number := form.Field{Path: "height", Label: "Height", Help: hostile, Type: "number", Asked: true,
+		Text: form.Both{US: `8' 0"`, Metric: "2.438 m"}, Unit: form.Both{US: "ft", Metric: "m"}, Range: form.Both{US: "1 ft to 9 ft", Metric: "0.3 m to 2.7 m"}}
+	choice := form.Field{Path: "kind", Label: "Kind", Type: "choice", Asked: true, Options: []form.Option{{ID: "a", Label: "A", Chosen: true}, {ID: "b", Label: "B"}}}
+	long := choice
+	long.Path, long.Options = "many", append(append(choice.Options, choice.Options...), form.Option{ID: "c", Label: "C"})
+	rows := form.Field{Path: "walls", Label: "Walls", Type: "rows", Asked: true, MaxRows: 9, Cols: []form.Field{number, choice}}
+	cell := number
+	cell.Path = "walls.1.height"
+	rows.Rows = [][]form.Field{{cell}}
+	return &form.Form{
+		ID: "sample", Title: "Sample", Purpose: hostile,
+		Fields: []form.Field{number, choice, long, rows,
+			{Path: "flag", Label: "Flag", Type: "flag", Asked: true, Text: form.Both{US: "yes", Metric: "yes"}},
+			{Path: "day", Label: "Day", Type: "day", Optional: true}, {Path: "words", Label: "Name", Type: "words", Asked: true}},
+		Outputs:  []form.Output{{Path: "volume", Label: "Volume", Shown: form.Both{US: "1 yd³", Metric: "0.8 m³"}, Lead: true}, {Path: "rest", Label: "Rest"}},
+		Lists:    []form.List{{Path: "list", Label: "List", Heads: []string{"H"}, Cols: []string{"h"}, Rows: [][]form.Both{{{US: "1", Metric: "1"}}}}},
+		Notes:    []form.Note{{Level: "ask", Text: form.Both{US: hostile, Metric: hostile}}, {Level: "warning", Text: form.Both{US: "us", Metric: "si"}}},
+		Cautions: []form.Note{{Level: "danger", Text: form.Both{US: "us", Metric: "us"}}, {Level: "notice", Text: form.Both{US: "us", Metric: "us"}}},
+		Tables: []form.Table{{ID: "t", Title: "T", Down: "D", Across: "A", Out: "O", HasHoles: true, Note: "N",
+			US: form.Grid{Heads: []string{"1"}, Sides: []string{"2"}, Cells: [][]string{{"3"}}}, Metric: form.Grid{Sides: []string{"4"}, Cells: [][]string{{"5"}}}}},
+		Steps:    []calc.Worked{{Title: "S", Of: "O", Plain: "a = b", Substituted: "1", Result: "1", Where: []string{"b = 1"}}},
+		Formulas: []form.Formula{{ID: "f", Title: "F", MathML: "<math><mi>a</mi></math>", Plain: "a = b", Limits: hostile, Where: []form.Symbol{{Symbol: "a", Meaning: hostile, Units: "ft"}}}},
+		Sources:  []form.Source{{ID: "s", Text: hostile, Status: "from memory", Link: "https://example.org/"}},
+	}
+}
+
+func sampleParts() []Part {
+	return []Part{
+		{HTML: template.HTML("<p>Text</p>")},
+		{Form: sampleForm(), FormHref: "calc/sample.html", Key: "p1"},
+		{Table: &sampleForm().Tables[0], FormHref: "calc/sample.html", Key: "p2"},
+		{Figure: &Figure{Src: "a.svg", Width: 3, Height: 2, Alt: hostile, Caption: hostile}, Key: "p3"},
+		{Questions: []page.Question{{Ask: hostile, Choices: []string{"A", "B"}, Answer: 1, Why: "W"}, {Ask: "Q", Answer: -1, Words: "text"}}, Key: "p4"},
+	}
+}
+
+// samples is one view for every template a theme must define.
+func samples() map[string]any {
+	link := Link{Title: hostile, Summary: hostile, Href: "x.html", Time: "1 h", Roles: []string{"foreman"}, Lang: "es"}
+	return map[string]any{
+		"procedure": Procedure{Frame: sampleFrame("procedure"), Stage: "Before", Roles: []string{hostile}, When: hostile, Time: "1 h",
+			Gear: []string{hostile}, Sources: []string{hostile}, Parts: sampleParts(), Next: []Link{link}, Before: &link, After: &link},
+		"home": Home{Frame: sampleFrame("home"), Parts: sampleParts(), Roles: []Role{{"foreman", hostile}},
+			Stages: []Stage{{"stage-before", "Before", hostile, []Link{link}}}, Calculators: []Link{link}},
+		"calculator": Calculator{Frame: sampleFrame("calculator"), Form: sampleForm(), Listing: "s.html", UsedIn: []Link{link}},
+		"listing":    Listing{Frame: sampleFrame("listing"), Back: link, Items: []ListingItem{{"F", "a.go", 3, "<pre>x</pre>"}}},
+		"all":        All{Frame: sampleFrame("all"), Groups: []Group{{"A", []Link{link}}}, Calculators: []Link{link}},
+		"missing":    Missing{Frame: sampleFrame("missing")},
+		"article":    All{Frame: pocketFrame(), Groups: []Group{{"A", []Link{link}}}},
+		"pocket": Pocket{Frame: pocketFrame(), Articles: []Article{{ID: "en.a", Lang: "en", Title: hostile, Body: "<p>x</p>"}},
+			Style: "p{margin:0}", Script: "let a=1", Data: []Data{{"module", "QUJD+/="}}},
+	}
+}
+
+func pocketFrame() Frame {
+	f := sampleFrame("all")
+	f.Pocket = true
+	f.Assets.Icon = "data:image/svg+xml;base64,AAAA"
+	return f
+}

@@ -1,0 +1,152 @@
+package theme
+
+import (
+	"encoding/xml"
+	"io"
+	"regexp"
+	"strings"
+	"testing"
+	"testing/fstest"
+)
+
+// Every kind renders, keeps hostile text as text and obeys its own policy:
+// nothing inline that the policy would block, no address but relative ones.
+func TestEveryKind(t *testing.T) {
+	th := load(t, nil)
+	inline := regexp.MustCompile(`\son[a-z]+="|\sstyle="|<[^>]*javascript:|ZgotmplZ`)
+	views := samples()
+	for _, kind := range kinds {
+		out, err := th.Render(kind, views[kind])
+		if err != nil {
+			t.Fatalf("%s: %v", kind, err)
+		}
+		html := string(out)
+		if strings.Contains(html, "<script>alert") || strings.Contains(html, "<img src=x") {
+			t.Errorf("%s: hostile text became markup", kind)
+		}
+		if bad := inline.FindString(html); bad != "" {
+			t.Errorf("%s: holds %q", kind, bad)
+		}
+		if kind != "article" && !strings.Contains(html, "<meta charset=\"utf-8\">\n<meta http-equiv=\"Content-Security-Policy\" content=\"default-src &#39;none&#39;\">") {
+			t.Errorf("%s: the policy does not follow the charset", kind)
+		}
+		wellNested(t, kind, html)
+	}
+}
+
+// void elements have no end tag in HTML.
+var void = regexp.MustCompile(`<(meta|link|input|img|br|hr|path|circle)(\s[^>]*[^/])?>`)
+
+// wellNested reads a page with the standard library's XML reader, which
+// demands that every element is closed where it was opened.
+func wellNested(t *testing.T, kind, html string) {
+	t.Helper()
+	html = strings.Replace(html, "<!doctype html>", "", 1)
+	html = void.ReplaceAllString(html, "<$1$2/>")
+	html = regexp.MustCompile(`(?s)<(script|style)[^>]*>.*?</(script|style)>`).ReplaceAllString(html, "")
+	html = regexp.MustCompile(`\s(hidden|checked|disabled|novalidate|selected)\b`).ReplaceAllString(html, "")
+	dec := xml.NewDecoder(strings.NewReader("<x>" + html + "</x>"))
+	for {
+		_, err := dec.Token()
+		if err == io.EOF {
+			return
+		}
+		if err != nil {
+			t.Errorf("%s: %v", kind, err)
+			return
+		}
+	}
+}
+
+// IDs are unique on each page, and whatever a label or a description points
+// at is there.
+func TestIDs(t *testing.T) {
+	th := load(t, nil)
+	id := regexp.MustCompile(`\sid="([^"]*)"`)
+	ref := regexp.MustCompile(`\s(?:for|aria-describedby|aria-labelledby)="([^"]*)"`)
+	for _, kind := range []string{"procedure", "home", "calculator", "all", "pocket"} {
+		out, err := th.Render(kind, samples()[kind])
+		if err != nil {
+			t.Fatal(err)
+		}
+		seen := map[string]bool{}
+		for _, m := range id.FindAllStringSubmatch(string(out), -1) {
+			if seen[m[1]] {
+				t.Errorf("%s: id %s stands twice", kind, m[1])
+			}
+			seen[m[1]] = true
+		}
+		for _, m := range ref.FindAllStringSubmatch(string(out), -1) {
+			if !seen[m[1]] {
+				t.Errorf("%s: nothing has the id %s", kind, m[1])
+			}
+		}
+	}
+}
+
+func TestPair(t *testing.T) {
+	view := samples()["calculator"]
+	out, err := load(t, nil).Render("calculator", view)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, want := range []string{
+		`<span class="q"><span class="us">1 yd³</span><span class="si">0.8 m³</span></span>`,
+		`<span class="either"><span class="us">us</span><span class="si">si</span></span>`,
+		`value="8&#39; 0&#34;"`, `data-keys="&#39; &#34; / -"`,
+	} {
+		if !strings.Contains(string(out), want) {
+			t.Errorf("no %s", want)
+		}
+	}
+}
+
+func TestTranslation(t *testing.T) {
+	th := load(t, map[string]map[string]string{"es": {"ui.all": "Todas"}})
+	es, err := th.For("es")
+	if err != nil {
+		t.Fatal(err)
+	}
+	out, err := es.Render("missing", samples()["missing"])
+	if err != nil || !strings.Contains(string(out), ">Todas<") {
+		t.Errorf("no translated text, error %v", err)
+	}
+	if es.Text("ui.all") != "Todas" || th.Text("ui.all") != "All pages, A to Z" || es.Text("ui.unknown") != "ui.unknown" {
+		t.Error("Text does not follow the language")
+	}
+}
+
+func TestFaults(t *testing.T) {
+	cases := map[string]struct {
+		files fstest.MapFS
+		want  string
+	}{
+		"no words": {fstest.MapFS{}, "words.tsv"},
+		"twice":    {fstest.MapFS{"words.tsv": {Data: []byte("ui.a\tA\nui.a\tB\n")}}, "words.tsv:2: a line is a key of its own, a tab, and a text"},
+		"no tab":   {fstest.MapFS{"words.tsv": {Data: []byte("# words\nui.a A\n")}}, "words.tsv:2:"},
+		"no kind": {fstest.MapFS{"words.tsv": {Data: []byte("ui.a\tA\n")}, "templates/a.html": {Data: []byte(`{{define "procedure"}}{{end}}`)}},
+			`no template named "home"`},
+	}
+	for name, c := range cases {
+		if _, err := Load(c.files, nil); err == nil || !strings.Contains(err.Error(), c.want) {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	if _, err := load(t, nil).say("en", "ui.no-such", nil); err == nil {
+		t.Error("an unknown key passes")
+	}
+}
+
+// A data block is carried byte for byte, because nothing unescapes it, and
+// refused where it would end its element.
+func TestCarry(t *testing.T) {
+	out, err := carry("module", "QUJD+/=")
+	if err != nil || out != `<script type="text/plain" id="module">QUJD+/=</script>` {
+		t.Errorf("%s %v", out, err)
+	}
+	for _, bad := range []string{"a</SCRIPT>", "<!-- x"} {
+		if _, err := carry("x", bad); err == nil {
+			t.Errorf("%q passes", bad)
+		}
+	}
+}
