@@ -26,6 +26,7 @@ check:
 	@test -z "$$(gofmt -l calculators generator)" || { gofmt -l calculators generator; echo "gofmt would change the files above"; exit 1; }
 	$(GO) vet ./...
 	$(GO) run ./generator inspect
+	$(GO) run ./generator inspect -questions testdata/questions.tsv
 
 unit:
 	$(GO) test ./...

@@ -3,10 +3,10 @@ package main
 import (
 	"fmt"
 
-	"coursebook/calculators"
 	"coursebook/calculators/calc"
 	"coursebook/generator/internal/build"
 	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/house"
 	"coursebook/generator/internal/words"
 )
 
@@ -15,6 +15,7 @@ func runInspect(s std, args []string) int {
 	content := flags.String("content", "content", "folder of the manual")
 	theme := flags.String("theme", "", "folder of a theme; empty for the one that comes along")
 	strict := flags.Bool("strict", false, "warnings count as faults")
+	questions := flags.String("questions", "", "instead, run the judged searches of a `file`")
 	lang := flags.String("words", "", "instead, list the texts that a `language` lacks, as lines for its words file")
 	if status, done := parse(flags, args); done {
 		return status
@@ -26,6 +27,9 @@ func runInspect(s std, args []string) int {
 	o, err := options(*content, *theme)
 	if err != nil {
 		return s.fail("inspect", err)
+	}
+	if *questions != "" {
+		return askQuestions(s, o, *questions)
 	}
 	if *lang != "" {
 		return listMissing(s, o, *lang)
@@ -42,36 +46,45 @@ func runInspect(s std, args []string) int {
 	return fine
 }
 
-// listMissing prints what a translator has still to do: key, hash and English
-// text of each line that the language's file lacks or that is stale.
+// listMissing prints what a translator has still to do: for each file, the
+// lines it lacks or that are stale, with key, hash and English text.
 func listMissing(s std, o build.Options, lang string) int {
-	english, err := build.English(o.Theme)
+	lists, err := build.WordLists(o.Theme)
 	if err != nil {
 		return s.fail("inspect", err)
 	}
 	var faults fault.List
-	own := calc.Words{}
-	name := "words/" + lang + ".tsv"
-	if data, err := calculators.Words.ReadFile(name); err == nil {
-		own = words.Parse("calculators/"+name, data, english, &faults)
+	for _, l := range lists {
+		missing := words.Missing(l.English, l.Read(lang, &faults))
+		if len(missing) > 0 {
+			fmt.Fprintf(s.out, "# %s\n", l.File(lang))
+		}
+		for _, key := range missing {
+			fmt.Fprintf(s.out, "%s\t%s\t%s\n", key, words.Hash(l.English[key]), l.English[key])
+		}
 	}
 	fault.Print(s.err, faults.All())
-	for _, key := range words.Missing(english, own) {
-		fmt.Fprintf(s.out, "%s\t%s\t%s\n", key, words.Hash(english[key]), english[key])
-	}
 	return fine
 }
 
 // translations reads one language's words for the command line.
 func translations(lang string) (calc.Words, string) {
-	var faults fault.List
-	english, err := words.FromSources(calculators.Sources, &faults)
+	h, err := house.Open()
 	if err != nil {
 		return nil, err.Error()
 	}
-	data, err := calculators.Words.ReadFile("words/" + lang + ".tsv")
+	dir, err := h.Theme()
 	if err != nil {
+		return nil, err.Error()
+	}
+	lists, err := build.WordLists(dir)
+	if err != nil {
+		return nil, err.Error()
+	}
+	var faults fault.List
+	own := lists[0].Read(lang, &faults)
+	if own == nil {
 		return nil, "there are no words in the language " + lang
 	}
-	return words.Parse("calculators/words/"+lang+".tsv", data, english, &faults), ""
+	return own, ""
 }

@@ -85,7 +85,7 @@ test('a server that redirects index.html does not spoil what is saved', async (t
 	const cold = await newPage(context);
 	for (const path of ['', 'index.html', 'es/index.html', 'es/']) {
 		await cold.goto(site.url + path);
-		await saved(cold);
+		await saved(cold, path.startsWith('es') ? 'es' : 'en');
 	}
 });
 

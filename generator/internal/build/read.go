@@ -2,11 +2,9 @@ package build
 
 import (
 	"fmt"
-	"io/fs"
-	"strings"
+	"maps"
 	"sync"
 
-	"coursebook/calculators"
 	"coursebook/calculators/calc"
 	"coursebook/calculators/quantity"
 	"coursebook/generator/internal/fault"
@@ -31,7 +29,7 @@ type builder struct {
 	synonyms map[string][][]string
 	words    map[string]calc.Words
 	themes   map[string]*theme.Theme
-	english  words.Texts
+	lists    []WordList
 
 	module   []byte
 	print    string // fingerprint of the declarations
@@ -114,40 +112,20 @@ func (b *builder) parsePages(manual source.Manual) []*markdown.Document {
 	return docs
 }
 
-// translated are the English texts of the calculators, read off their sources
-// once: they do not change while the program runs.
-var translated = sync.OnceValues(func() (words.Texts, error) {
-	var faults fault.List
-	texts, err := words.FromSources(calculators.Sources, &faults)
-	if err == nil && faults.Errors() > 0 {
-		err = faults.All()[0]
-	}
-	return texts, err
-})
-
-// English lists every English text by key: the calculators' and the theme's.
-func English(dir fs.FS) (words.Texts, error) {
-	texts, err := translated()
-	if err != nil {
-		return nil, err
-	}
-	own, err := theme.Texts(dir)
-	if err != nil {
-		return nil, err
-	}
-	return words.Merge(texts, own), nil
-}
-
 // loadWords loads the theme in every language of the manual.
 func (b *builder) loadWords(manual source.Manual) {
-	var err error
-	if b.english, err = English(b.o.Theme); err != nil {
+	lists, err := WordLists(b.o.Theme)
+	if err != nil {
 		b.fail(err)
 		return
 	}
+	b.lists = lists
 	byLang := map[string]map[string]string{}
 	for _, l := range manual.Languages {
-		b.words[l.Code] = b.wordsOf(l.Code)
+		b.words[l.Code] = calc.Words{}
+		for _, list := range lists {
+			maps.Copy(b.words[l.Code], list.Read(l.Code, b.faults))
+		}
 		byLang[l.Code] = b.words[l.Code]
 	}
 	base, err := theme.Load(b.o.Theme, byLang)
@@ -162,29 +140,20 @@ func (b *builder) loadWords(manual source.Manual) {
 	}
 }
 
-// wordsOf reads the translations of a language; English needs none. A
-// language nobody has translated yet shows English texts.
-func (b *builder) wordsOf(lang string) calc.Words {
-	name := "words/" + lang + ".tsv"
-	data, err := calculators.Words.ReadFile(name)
-	if err != nil {
-		return nil
-	}
-	return words.Parse("calculators/"+name, data, b.english, b.faults)
-}
-
 // untranslated warns of texts that a language lacks.
 func (b *builder) untranslated() {
 	for _, l := range b.site.Languages {
 		if l.Code == "en" {
 			continue
 		}
-		missing := words.Missing(b.english, b.words[l.Code])
-		if len(missing) == 0 {
-			continue
+		for _, list := range b.lists {
+			missing := words.Missing(list.English, b.words[l.Code])
+			if len(missing) == 0 {
+				continue
+			}
+			b.faults.Add(fault.Fault{Severity: fault.Warning, File: list.File(l.Code), Code: "words-missing",
+				Text: fmt.Sprintf("%d texts have no %s translation", len(missing), l.Name),
+				Hint: "coursebook inspect -words " + l.Code + " prints their lines, ready to be filled in"})
 		}
-		b.faults.Add(fault.Fault{Severity: fault.Warning, File: "calculators/words/" + l.Code + ".tsv", Code: "words-missing",
-			Text: fmt.Sprintf("%d texts of pages and calculators have no %s translation", len(missing), l.Name),
-			Hint: "add " + strings.Join(missing[:min(3, len(missing))], ", ") + " and so on, each with its hash"})
 	}
 }

@@ -8,8 +8,8 @@ import { files } from './site.mjs';
 import { say } from './words.mjs';
 
 // saved waits until the page says that the manual is saved.
-export async function saved(page) {
-	await eventually(async () => assert.equal((await page.locator('#saved').innerText()).trim(), say('ui.saved.yes')), 30_000);
+export async function saved(page, lang = 'en') {
+	await eventually(async () => assert.equal((await page.locator('#saved').innerText()).trim(), say('ui.saved.yes', {}, lang)), 30_000);
 }
 
 // kept lists what all caches of the origin hold: cache name, path, SHA-256.

@@ -1,0 +1,83 @@
+package build
+
+import (
+	"io/fs"
+	"path"
+	"slices"
+	"strings"
+	"sync"
+
+	"coursebook/calculators"
+	"coursebook/calculators/calc"
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/theme"
+	"coursebook/generator/internal/words"
+)
+
+// WordList is a set of English texts and where their translations lie: one
+// for the calculators, and one that a theme brings along.
+type WordList struct {
+	English words.Texts
+	dir     fs.FS
+	name    string // of a language's file, with {lang}
+	shown   string // folder, for messages
+}
+
+// WordLists are the two lists of a build.
+func WordLists(dir fs.FS) ([]WordList, error) {
+	texts, err := translated()
+	if err != nil {
+		return nil, err
+	}
+	own, err := theme.Texts(dir)
+	if err != nil {
+		return nil, err
+	}
+	return []WordList{
+		{English: texts, dir: calculators.Words, name: "words/{lang}.tsv", shown: "calculators"},
+		{English: own, dir: dir, name: "words.{lang}.tsv", shown: "theme"},
+	}, nil
+}
+
+// translated are the English texts of the calculators, read off their sources
+// once: they do not change while the program runs.
+var translated = sync.OnceValues(func() (words.Texts, error) {
+	var faults fault.List
+	texts, err := words.FromSources(calculators.Sources, &faults)
+	if err == nil && faults.Errors() > 0 {
+		err = faults.All()[0]
+	}
+	return texts, err
+})
+
+// File is the path of a language's file, as messages show it.
+func (l WordList) File(lang string) string {
+	return path.Join(l.shown, strings.ReplaceAll(l.name, "{lang}", lang))
+}
+
+// Read reads a language's translations. A language nobody has translated yet
+// has none, and shows English texts.
+func (l WordList) Read(lang string, faults *fault.List) calc.Words {
+	data, err := fs.ReadFile(l.dir, strings.ReplaceAll(l.name, "{lang}", lang))
+	if err != nil {
+		return nil
+	}
+	return words.Parse(l.File(lang), data, l.English, faults)
+}
+
+// wordsFile lists the translations of the calculators' texts by key, sorted:
+// key, tab, text, a line each. It is what the module is told.
+func wordsFile(own calc.Words, texts words.Texts) []byte {
+	var keys []string
+	for key := range own {
+		if _, ok := texts[key]; ok {
+			keys = append(keys, key)
+		}
+	}
+	slices.Sort(keys)
+	var out strings.Builder
+	for _, key := range keys {
+		out.WriteString(key + "\t" + own[key] + "\n")
+	}
+	return []byte(out.String())
+}

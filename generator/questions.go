@@ -1,0 +1,117 @@
+package main
+
+import (
+	"fmt"
+	"os"
+	"slices"
+	"strings"
+
+	"coursebook/generator/internal/build"
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/search"
+)
+
+// A judged search is a question as a hand would type it and the page he
+// wants: it must be among the first results.
+const (
+	topResults = 3
+	wantedRate = 0.95 // of a language's questions
+)
+
+// question is one line of a file of judged searches: language, question,
+// slug of the wanted page (or calc:ID), separated by tabs. Several slugs that
+// would do are separated by spaces.
+type question struct {
+	line       int
+	lang, text string
+	wanted     []string
+}
+
+func readQuestions(name string, faults *fault.List) []question {
+	data, err := os.ReadFile(name)
+	if err != nil {
+		faults.Add(fault.Fault{File: name, Code: "questions", Text: err.Error(), Hint: "name a file of judged searches"})
+		return nil
+	}
+	var list []question
+	for i, line := range strings.Split(string(data), "\n") {
+		line = strings.TrimSuffix(line, "\r")
+		if line == "" || strings.HasPrefix(line, "#") {
+			continue
+		}
+		parts := strings.Split(line, "\t")
+		if len(parts) != 3 || parts[1] == "" || parts[2] == "" {
+			faults.Add(fault.Fault{File: name, Line: i + 1, Col: 1, Source: line, Code: "questions",
+				Text: "a line needs three parts: language, question, wanted page", Hint: "separate them with tabs"})
+			continue
+		}
+		list = append(list, question{i + 1, parts[0], parts[1], strings.Fields(parts[2])})
+	}
+	return list
+}
+
+// askQuestions runs judged searches and tells which wanted pages are missed.
+func askQuestions(s std, o build.Options, file string) int {
+	var faults fault.List
+	indexes := build.Indexes(o, &faults)
+	list := readQuestions(file, &faults)
+	asked, found := map[string]int{}, map[string]int{}
+	for _, q := range list {
+		x := indexes[q.lang]
+		if x == nil {
+			if faults.Errors() == 0 {
+				faults.Add(fault.Fault{File: file, Line: q.line, Code: "questions", Text: "there is no index in the language " + q.lang, Hint: "use a language of the manual"})
+			}
+			continue
+		}
+		asked[q.lang]++
+		pages := firstPages(x, q.text)
+		if slices.ContainsFunc(pages, func(p string) bool { return slices.Contains(q.wanted, p) }) {
+			found[q.lang]++
+			continue
+		}
+		fmt.Fprintf(s.out, "%s:%d: %s: wanted %s, found %s\n", file, q.line, q.text, strings.Join(q.wanted, " or "), strings.Join(pages, ", "))
+	}
+	if faults.Errors() > 0 {
+		fault.Print(s.err, slices.DeleteFunc(faults.All(), func(f fault.Fault) bool { return f.Severity != fault.Error }))
+		return faulty
+	}
+	return judge(s, asked, found)
+}
+
+// judge prints the rate of each language; all must reach the wanted one.
+func judge(s std, asked, found map[string]int) int {
+	status := fine
+	langs := make([]string, 0, len(asked))
+	for lang := range asked {
+		langs = append(langs, lang)
+	}
+	slices.Sort(langs)
+	for _, lang := range langs {
+		fmt.Fprintf(s.out, "%s: %d of %d questions have their page among the first %d\n", lang, found[lang], asked[lang], topResults)
+		if float64(found[lang]) < wantedRate*float64(asked[lang]) {
+			status = faulty
+		}
+	}
+	if len(langs) == 0 {
+		fmt.Fprintln(s.err, "coursebook inspect: no questions were asked")
+		status = faulty
+	}
+	return status
+}
+
+// firstPages are the slugs of the first different pages found.
+func firstPages(x *search.Index, text string) []string {
+	var pages []string
+	for _, h := range x.Find(text, 10) {
+		address, _, _ := strings.Cut(h.URL, "#")
+		slug := strings.TrimSuffix(address[strings.LastIndexByte(address, '/')+1:], ".html")
+		if strings.Contains(address, "/calc/") {
+			slug = "calc:" + slug
+		}
+		if !slices.Contains(pages, slug) {
+			pages = append(pages, slug)
+		}
+	}
+	return pages[:min(len(pages), topResults)]
+}
