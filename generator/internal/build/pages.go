@@ -90,11 +90,17 @@ func (b *builder) contentLeaf(f site.Form, p *site.Page) leaf {
 	return leaf{spot: s, kind: "procedure", view: func() any { return b.procedureView(s, p) }, light: !exempt}
 }
 
+// stagePages is how many pages the home page lists of one stage: as many as a
+// thumb goes through, and as a first view can carry.
+const stagePages = 15
+
 func (b *builder) homeView(s spot, p *site.Page) any {
 	v := theme.Home{Frame: b.frame(s), Parts: b.parts(s, p), Calculators: b.calculatorLinks(s)}
 	v.Summary = p.Header.Summary
 	for _, st := range p.Language.Stages {
-		v.Stages = append(v.Stages, theme.Stage{ID: stageID(st.ID), Title: st.Title, Hint: st.Hint, Pages: b.links(s, st.Pages)})
+		shown := st.Pages[:min(len(st.Pages), stagePages)]
+		v.Stages = append(v.Stages, theme.Stage{ID: stageID(st.ID), Title: st.Title, Hint: st.Hint,
+			Pages: b.links(s, shown), More: len(st.Pages) - len(shown)})
 	}
 	for _, r := range p.Language.Roles {
 		v.Roles = append(v.Roles, theme.Role{ID: r.ID, Title: r.Title})

@@ -31,7 +31,10 @@ func (b *builder) calculatorLeaf(fm site.Form, l *site.Language, f *form.Form) l
 	}}
 }
 
-// usedIn links the pages that place a calculator or link to it.
+// usedInPages bounds the pages listed under a calculator.
+const usedInPages = 12
+
+// usedIn links the first pages that place a calculator or link to it.
 func (b *builder) usedIn(s spot, id string) []theme.Link {
 	var list []theme.Link
 	for _, p := range b.site.Pages {
@@ -45,7 +48,7 @@ func (b *builder) usedIn(s spot, id string) []theme.Link {
 		for _, l := range p.Links {
 			used = used || l.Target == "calc:"+id
 		}
-		if used {
+		if used && len(list) < usedInPages {
 			list = append(list, b.link(s, site.Entry{Page: p}))
 		}
 	}

@@ -81,7 +81,7 @@ func samples() map[string]any {
 		"procedure": Procedure{Frame: sampleFrame("procedure"), Stage: "Before", Roles: []string{hostile}, When: hostile, Time: "1 h",
 			Gear: []string{hostile}, Sources: []string{hostile}, Parts: sampleParts(), Next: []Link{link}, Before: &link, After: &link},
 		"home": Home{Frame: sampleFrame("home"), Parts: sampleParts(), Roles: []Role{{"foreman", hostile}},
-			Stages: []Stage{{"stage-before", "Before", hostile, []Link{link}}}, Calculators: []Link{link}},
+			Stages: []Stage{{ID: "stage-before", Title: "Before", Hint: hostile, Pages: []Link{link}, More: 3}}, Calculators: []Link{link}},
 		"calculator": Calculator{Frame: sampleFrame("calculator"), Form: sampleForm(), Listing: "s.html", UsedIn: []Link{link}},
 		"listing":    Listing{Frame: sampleFrame("listing"), Back: link, Items: []ListingItem{{"F", "a.go", 3, "<pre>x</pre>"}}},
 		"all":        All{Frame: sampleFrame("all"), Groups: []Group{{"A", []Link{link}}}, Calculators: []Link{link}},

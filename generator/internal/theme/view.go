@@ -109,6 +109,7 @@ type Home struct {
 type Stage struct {
 	ID, Title, Hint string
 	Pages           []Link
+	More            int // pages that did not fit; the list from A to Z has them
 }
 
 // Role is one role a reader may choose.
