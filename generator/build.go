@@ -49,7 +49,9 @@ func runBuild(s std, args []string) int {
 	}
 	fmt.Fprintf(s.out, "%d pages, %d files in %s (%d ms)\n", site.Pages, len(site.Files), *out, time.Since(start).Milliseconds())
 	if n := faults.Warnings(); n > 0 {
-		fmt.Fprintf(s.err, "%d warnings; coursebook inspect lists them\n", n)
+		fmt.Fprintf(s.err, "%d warnings; coursebook inspect lists them and checks the prose\n", n)
+	} else {
+		fmt.Fprintln(s.err, "No warnings; coursebook inspect checks the prose too")
 	}
 	return fine
 }

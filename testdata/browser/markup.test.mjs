@@ -23,14 +23,19 @@ function check(files) {
 	});
 }
 
-// mayStand is the one kind of message that may stand: the checker reads files,
-// and for a file the policy's 'self' allows nothing. It is passed over only
-// for a file of the manual itself; crawl.test.mjs holds the policy against a
-// browser.
-function mayStand(message) {
-	const [, address] = message.message.match(/^Resource violates Content Security Policy \(meta tag\): [a-z ]+ “([^”]+)” blocked by “(?:style|script|img)-src” directive\.$/) ?? [];
+// mayStand passes over what the checker says amiss, and nothing else:
+//   - It reads files, and for a file the policy's 'self' allows nothing; in the
+//     one-file edition it reads neither the hashes nor the data: of the policy.
+//     crawl.test.mjs and pocket.test.mjs hold both policies against a browser.
+//   - It does not know container queries yet (CSS Conditional Rules 5).
+function mayStand({ url, message }) {
+	const [, address] = message.match(/^Resource violates Content Security Policy \(meta tag\): [a-z ]+ “([^”]+)” blocked by “(?:style|script|img)-src” directive\.$/) ?? [];
+	if (url.endsWith('/pocket.html')) {
+		return address?.startsWith('data:image/') || /^Inline (style|script) violates Content Security Policy .*missing .*hash/.test(message) ||
+			/^CSS: (“container-type”: Property “container-type” doesn't exist|Unrecognized at-rule “@container”)\.?$/.test(message);
+	}
 	if (!address || /^[a-z]+:|^\//.test(address)) return false;
-	const file = join(dirname(fileURLToPath(message.url)), address);
+	const file = join(dirname(fileURLToPath(url)), address);
 	return file.startsWith(releaseA) && existsSync(file);
 }
 

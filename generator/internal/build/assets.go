@@ -23,8 +23,10 @@ import (
 // bytes that the one-file edition carries inside.
 type assets struct {
 	style, script, module, icon string
+	later                       string            // styles that the first view does not need; empty where a theme has none
 	index, words                map[string]string // by language
 	styleData, scriptData       []byte
+	laterData                   []byte
 	workerData, iconData        []byte
 	indexData, wordsData        map[string][]byte
 }
@@ -37,6 +39,10 @@ func (b *builder) loadModule() {
 	}
 	b.print = calc.Fingerprint(b.o.Calculators)
 }
+
+// laterStyle is a style sheet that pages load before their foot, so that the
+// first view need not wait for the looks of what opens, ends or prints.
+const laterStyle = "css/later.css"
 
 // bundleTheme makes the theme's files and the pictures.
 func (b *builder) bundleTheme() {
@@ -51,6 +57,10 @@ func (b *builder) bundleTheme() {
 		b.fail(err)
 	}
 	a.style = b.asset("plumb", "css", a.styleData)
+	if _, err := fs.Stat(b.o.Theme, laterStyle); err == nil {
+		a.laterData = bundle.Style(b.o.Theme, laterStyle, b.faults)
+		a.later = b.asset("later", "css", a.laterData)
+	}
 	a.script = b.asset("page", "js", a.scriptData)
 	a.module = b.asset("browser", "wasmz", b.module)
 	a.icon = b.asset("icon", "svg", a.iconData)
@@ -142,7 +152,7 @@ func (b *builder) addWords() {
 
 // editionOf hashes everything a site is made from.
 func (b *builder) editionOf() string {
-	parts := [][]byte{b.assets.styleData, b.assets.scriptData, b.assets.workerData, b.module, []byte(b.print)}
+	parts := [][]byte{b.assets.styleData, b.assets.laterData, b.assets.scriptData, b.assets.workerData, b.module, []byte(b.print)}
 	for _, f := range b.sources {
 		parts = append(parts, []byte(f.Path), []byte(f.Sum))
 	}

@@ -72,13 +72,18 @@ func Make(o Options, faults *fault.List) *Site {
 	return b.finish()
 }
 
-// Inspect reads and resolves the content and makes the forms, so that every
-// fault and warning of the content is found, without building pages.
+// Inspect reads and resolves the content, checks its prose and makes the
+// forms, so that every fault and warning of the content is found, without
+// building pages. Make does not check the prose.
 func Inspect(o Options, faults *fault.List) {
 	b := read(o, faults)
-	if b.site != nil {
-		b.makeForms()
+	if b.site == nil {
+		return
 	}
+	var prose fault.List
+	b.site.CheckProse(b.sources, &prose)
+	faults.Add(fault.Under(o.Content, prose.All())...)
+	b.makeForms()
 }
 
 // edition is a short hash over everything a site is made from. Pages show it;

@@ -93,6 +93,7 @@ func (b *builder) frameAssets(s spot) theme.Assets {
 		}
 		return site.Rel(s.path, path)
 	}
+	a.Later = rel(b.assets.later)
 	a.Style, a.Script, a.Module, a.Icon = rel(b.assets.style), rel(b.assets.script), rel(b.assets.module), rel(b.assets.icon)
 	a.Index, a.Words, a.AppManifest = rel(b.assets.index[s.lang.Code]), rel(b.assets.words[s.lang.Code]), rel(appManifest)
 	return a

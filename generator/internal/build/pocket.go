@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/base64"
 	"html/template"
+	"slices"
 	"strings"
 
 	"coursebook/generator/internal/bundle"
@@ -61,7 +62,7 @@ func (b *builder) pocket() ([]byte, error) {
 	}
 	s.twin = func(l *site.Language) string { return b.homeHref(s, l) }
 	v := theme.Pocket{Frame: b.frame(s),
-		Style: template.CSS(b.assets.styleData), Script: template.JS(safeScript(b.assets.scriptData)), Data: b.pocketData()}
+		Style: template.CSS(slices.Concat(b.assets.styleData, b.assets.laterData)), Script: template.JS(safeScript(b.assets.scriptData)), Data: b.pocketData()}
 	v.Assets.Icon = "data:image/svg+xml;base64," + base64.StdEncoding.EncodeToString(b.assets.iconData)
 	for _, leaf := range b.leaves(site.OneFile) {
 		body, err := b.themes[leaf.spot.lang.Code].Render("article", leaf.view())

@@ -13,6 +13,7 @@ import (
 	"io/fs"
 	"path"
 	"strings"
+	"unicode/utf8"
 
 	"github.com/evanw/esbuild/pkg/api"
 	"github.com/tdewolff/minify/v2"
@@ -42,17 +43,24 @@ func build(dir fs.FS, entry string, faults *fault.List) []byte {
 		LegalComments: api.LegalCommentsNone, LogLevel: api.LogLevelSilent,
 		Plugins: []api.Plugin{fromFS(dir)},
 	})
-	for _, m := range res.Errors {
-		f := fault.Fault{Text: strings.ToLower(m.Text[:1]) + m.Text[1:], Code: "bundle", File: entry}
-		if m.Location != nil {
-			f.File, f.Line, f.Col, f.Source = strings.TrimPrefix(m.Location.File, "theme:"), m.Location.Line, m.Location.Column+1, m.Location.LineText
-		}
-		faults.Add(f)
-	}
+	report(entry, fault.Error, res.Errors, faults)
+	report(entry, fault.Warning, res.Warnings, faults) // a slip in a style sheet is only this
 	if len(res.Errors) > 0 || len(res.OutputFiles) == 0 {
 		return nil
 	}
 	return res.OutputFiles[0].Contents
+}
+
+// report adds what esbuild says, with the place in the theme.
+func report(entry string, severity fault.Severity, messages []api.Message, faults *fault.List) {
+	for _, m := range messages {
+		f := fault.Fault{Severity: severity, Text: strings.ToLower(m.Text[:1]) + m.Text[1:], Code: "bundle", File: entry}
+		if at := m.Location; at != nil { // its column counts bytes, from 0
+			before := at.LineText[:min(at.Column, len(at.LineText))]
+			f.File, f.Line, f.Col, f.Source = strings.TrimPrefix(at.File, "theme:"), at.Line, utf8.RuneCountInString(before)+1, at.LineText
+		}
+		faults.Add(f)
+	}
 }
 
 // fromFS lets esbuild read a theme from any file system, the one inside the

@@ -93,8 +93,25 @@ func (h *House) Module() ([]byte, error) {
 	if h.packed != nil {
 		return fs.ReadFile(h.packed, ModulePath)
 	}
-	out := filepath.Join(os.TempDir(), fmt.Sprintf("coursebook-%d.wasm", os.Getpid()))
-	defer os.Remove(out)
+	raw, err := h.compile()
+	if err != nil {
+		return nil, err
+	}
+	if lean, err := slim(raw); err == nil {
+		raw = lean // else a Go release has changed its tables: heavier, but as good
+	}
+	return compress(raw)
+}
+
+// compile makes the module in a folder of its own, so that builds may run side
+// by side.
+func (h *House) compile() ([]byte, error) {
+	dir, err := os.MkdirTemp("", "coursebook-")
+	if err != nil {
+		return nil, err
+	}
+	defer os.RemoveAll(dir)
+	out := filepath.Join(dir, "browser.wasm")
 	cmd := exec.Command("go", append(moduleFlags, "-o", out, "./generator/browser")...)
 	cmd.Dir = h.root
 	cmd.Env = append(os.Environ(), "GOOS=wasip1", "GOARCH=wasm", "GOFLAGS=", "GOWASM=")
@@ -103,14 +120,7 @@ func (h *House) Module() ([]byte, error) {
 	if err := cmd.Run(); err != nil {
 		return nil, fmt.Errorf("the module for the pages does not compile: %w\n%s", err, stderr.String())
 	}
-	raw, err := os.ReadFile(out)
-	if err != nil {
-		return nil, err
-	}
-	if lean, err := slim(raw); err == nil {
-		raw = lean // else a Go release has changed its tables: heavier, but as good
-	}
-	return compress(raw)
+	return os.ReadFile(out)
 }
 
 // compress is deterministic: no name and no time in the header.

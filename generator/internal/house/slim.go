@@ -34,7 +34,7 @@ func slim(module []byte) ([]byte, error) {
 		m.blank(f+20, f+28) // pcfile, pcln
 		m.blank(f+32, f+40) // cuOffset, startLine
 	}
-	return m.file, nil
+	return m.written(), nil
 }
 
 var errLayout = errors.New("the function table of this Go version is laid out in another way")
@@ -49,15 +49,16 @@ type memory struct {
 
 type segment struct{ at, file, size int }
 
-// blank zeroes a stretch of memory in the file. Memory that no segment fills
-// is zero anyway.
-func (m *memory) blank(from, to int) {
+// blank zeroes a stretch of memory.
+func (m *memory) blank(from, to int) { clear(m.image[from:min(to, len(m.image))]) }
+
+// written is the file with the memory as it is now. Memory that no segment
+// fills is zero, and stays so.
+func (m *memory) written() []byte {
 	for _, s := range m.segments {
-		lo, hi := max(from, s.at), min(to, s.at+s.size)
-		if lo < hi {
-			clear(m.file[s.file+lo-s.at : s.file+hi-s.at])
-		}
+		copy(m.file[s.file:s.file+s.size], m.image[s.at:])
 	}
+	return m.file
 }
 
 func (m *memory) u32(at int) int {
@@ -166,7 +167,8 @@ func findTable(m *memory) (table, error) {
 	word := func(i int) int { return int(binary.LittleEndian.Uint64(m.image[at+8+8*i:])) }
 	t := table{at: at, count: word(0), names: word(3), units: word(4), files: word(5), values: word(6), offsets: word(7)}
 	ordered := 0 < t.names && t.names <= t.units && t.units <= t.files && t.files <= t.values && t.values <= t.offsets
-	if !ordered || t.count <= 0 || t.offsets+8*t.count > len(m.image)-at {
+	room := len(m.image) - at
+	if !ordered || t.count <= 0 || t.count > room/8 || t.offsets > room-8*t.count {
 		return table{}, errLayout
 	}
 	for i := range t.count {

@@ -23,6 +23,10 @@ type Machine struct {
 	module  api.Module
 }
 
+// compiled keeps what wazero has compiled, so that several machines of a test
+// cost one compilation.
+var compiled = wazero.NewCompilationCache()
+
 // Start unpacks and starts a gzip-compressed module.
 func Start(ctx context.Context, packed []byte) (*Machine, error) {
 	z, err := gzip.NewReader(bytes.NewReader(packed))
@@ -33,7 +37,7 @@ func Start(ctx context.Context, packed []byte) (*Machine, error) {
 	if err != nil {
 		return nil, err
 	}
-	r := wazero.NewRuntime(ctx)
+	r := wazero.NewRuntimeWithConfig(ctx, wazero.NewRuntimeConfig().WithCompilationCache(compiled))
 	if _, err := wasi_snapshot_preview1.Instantiate(ctx, r); err != nil {
 		return nil, errors.Join(err, r.Close(ctx))
 	}
@@ -46,18 +50,18 @@ func Start(ctx context.Context, packed []byte) (*Machine, error) {
 
 // Ask sends one request and returns the answer.
 func (m *Machine) Ask(ctx context.Context, request string) (string, error) {
-	at, err := m.call(ctx, "buffer", uint64(len(request)))
+	at, err := m.Call(ctx, "buffer", uint64(len(request)))
 	if err != nil {
 		return "", err
 	}
 	if !m.module.Memory().WriteString(uint32(at), request) {
 		return "", fmt.Errorf("machine: the module gave a buffer outside its memory: %d", at)
 	}
-	n, err := m.call(ctx, "answer", uint64(len(request)))
+	n, err := m.Call(ctx, "answer", uint64(len(request)))
 	if err != nil {
 		return "", err
 	}
-	if at, err = m.call(ctx, "buffer", 0); err != nil {
+	if at, err = m.Call(ctx, "buffer", 0); err != nil {
 		return "", err
 	}
 	text, ok := m.module.Memory().Read(uint32(at), uint32(n))
@@ -67,7 +71,11 @@ func (m *Machine) Ask(ctx context.Context, request string) (string, error) {
 	return string(text), nil
 }
 
-func (m *Machine) call(ctx context.Context, name string, arg uint64) (uint64, error) {
+// Memory is the size of the module's memory in bytes. It never shrinks.
+func (m *Machine) Memory() int { return int(m.module.Memory().Size()) }
+
+// Call calls one of the module's exports.
+func (m *Machine) Call(ctx context.Context, name string, arg uint64) (uint64, error) {
 	f := m.module.ExportedFunction(name)
 	if f == nil {
 		return 0, fmt.Errorf("machine: the module does not export %s", name)

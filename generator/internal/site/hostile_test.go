@@ -50,6 +50,7 @@ func assemble(files fstest.MapFS) (*site.Site, []*markdown.Document, []fault.Fau
 		}
 	}
 	s := site.Assemble(manual, read, pages, calculators, &faults)
+	s.CheckProse(read, &faults)
 	return s, docs, faults.All()
 }
 

@@ -6,9 +6,21 @@ import (
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/page"
 	"coursebook/generator/internal/reading"
+	"coursebook/generator/internal/source"
 )
 
-// prose checks how a page reads and whether its numbers have a source.
+// CheckProse warns of pages that are hard to read. It is apart from Assemble
+// because it costs as much as all the rest of that, and no page of the site
+// depends on it. The files are those given to Assemble.
+func (s *Site) CheckProse(files []source.File, faults *fault.List) {
+	a := &assembler{site: s, faults: faults, files: map[string]source.File{}, pictures: map[string]bool{}}
+	a.readFiles(files)
+	for _, p := range s.Pages {
+		a.prose(p)
+	}
+}
+
+// prose checks how a page reads.
 func (a *assembler) prose(p *Page) {
 	blocks := make([]string, len(p.Prose))
 	for i, b := range p.Prose {
@@ -24,6 +36,10 @@ func (a *assembler) prose(p *Page) {
 			a.atKey(fault.Warning, p, "title", "reading-hard", "shorten sentences, use shorter words", "%s is %.1f; the limit is %.0f", s.Formula, s.Value, s.Limit)
 		}
 	}
+}
+
+// sourced checks that a page's numbers have a source.
+func (a *assembler) sourced(p *Page) {
 	if len(p.Amounts) > 0 && len(p.Header.Sources) == 0 {
 		first := p.Amounts[0]
 		a.at(fault.Warning, p.File, first.Line, 0, "unsourced", "add sources: to the header, or sources: [common practice]", "numbers without a source: %d, the first is %q", len(p.Amounts), first.Text)

@@ -98,7 +98,8 @@ type key struct{ lang, slug string }
 // Assemble makes the site of the pages and reports what does not fit. The
 // files are those of the content folder: the pictures among them may be used,
 // and faults show their lines. What has a fault is left out or left unlinked,
-// so that one run finds all faults.
+// so that one run finds all faults. How the pages read is checked apart, by
+// CheckProse.
 func Assemble(manual source.Manual, files []source.File, pages []*page.Page, calculators []*calc.Calculator, faults *fault.List) *Site {
 	a := &assembler{
 		site:     &Site{Manual: manual, Calculators: calculators, byID: map[string]*calc.Calculator{}, pages: map[key]*Page{}},
@@ -120,7 +121,7 @@ func Assemble(manual source.Manual, files []source.File, pages []*page.Page, cal
 		a.linksOf(p)
 		a.picturesOf(p)
 		a.placesOf(p)
-		a.prose(p)
+		a.sourced(p)
 	}
 	a.unused()
 	a.missing()

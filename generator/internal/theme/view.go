@@ -85,6 +85,7 @@ type Figure struct {
 type Procedure struct {
 	Frame
 	Stage      string
+	Urgent     bool     // what to do when a form opens: steps first
 	Roles      []string // titles
 	When, Time string
 	Gear       []string

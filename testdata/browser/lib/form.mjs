@@ -156,7 +156,7 @@ export async function set(calc, path, text) {
 	const place = box(calc, path);
 	if (!await place.isVisible()) return false;
 	if (await place.locator('input[type=radio]').count() > 0) {
-		await place.locator(`label:has(input[value="${text}"])`).click();
+		if (!await place.locator(`input[value="${text}"]`).isChecked()) await place.locator(`label:has(input[value="${text}"])`).click();
 	} else if (await place.locator('input[type=checkbox]').count() > 0) {
 		if (await place.locator('input').isChecked() !== (text === 'yes')) await place.locator('label').click();
 	} else if (await place.locator('select').count() > 0) {
@@ -180,7 +180,7 @@ export async function rowCount(calc, field, n) {
 // Answers that open further questions come first.
 export async function fill(calc, inputs) {
 	const fields = Object.entries(inputs);
-	for (let round = 0; round < 3; round++) {
+	for (let round = 0; round < 2; round++) {
 		for (const [path, value] of fields) {
 			if (!Array.isArray(value) && (await box(calc, path).locator('input[type=radio], input[type=checkbox], select').count()) > 0) {
 				await set(calc, path, typeof value.value === 'boolean' ? (value.value ? 'yes' : 'no') : value.value);

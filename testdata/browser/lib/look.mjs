@@ -82,7 +82,7 @@ export const lookAt = {
 		for (const node of document.querySelectorAll('a[href], button, summary, input, select, textarea, label:has(input[type=radio], input[type=checkbox]), [role=button]')) {
 			if (!seen(node) || node.disabled || node.type === 'hidden' || node.closest('[inert]')) continue;
 			if (node.matches('input[type=radio], input[type=checkbox]') && node.closest('label')) continue;
-			const box = node.getBoundingClientRect();
+			const box = area(node).getBoundingClientRect();
 			if (box.right <= 0 || box.bottom <= 0 || box.width <= 1) continue; // off screen until it has the focus
 			if (node.matches('a') && getComputedStyle(node).display === 'inline' && inSentence(node)) continue;
 			const primary = node.closest('.calc .inputs') && node.matches('input, select, label, button');
@@ -93,6 +93,12 @@ export const lookAt = {
 			}
 		}
 		return [...new Set(found)];
+
+		// A link whose ::after is spread over its card is as large as the card.
+		function area(link) {
+			const cover = getComputedStyle(link, '::after');
+			return cover.content !== 'none' && cover.position === 'absolute' && cover.inset === '0px' ? link.offsetParent ?? link : link;
+		}
 
 		// Text before or after the link in the same block.
 		function inSentence(link) {

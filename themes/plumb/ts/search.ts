@@ -93,9 +93,9 @@ function wayOut(): HTMLElement {
   return make("li", "", source.cloneNode(true));
 }
 
-// Around found words; made here because the characters themselves are not
-// allowed in a page, where the one-file edition has its script.
-const [opens, closes] = [String.fromCharCode(1), String.fromCharCode(2)];
+// Stand around found words. They are spelled so because the characters
+// themselves are not allowed in a page, and the one-file edition is one.
+const [opens, closes] = decodeURIComponent("%01%02");
 
 /** A text with its found words as mark elements. */
 function marked(text: string): (string | Node)[] {

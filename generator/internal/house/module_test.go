@@ -1,0 +1,181 @@
+package house
+
+import (
+	"bytes"
+	"compress/gzip"
+	"context"
+	"encoding/binary"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/shelf"
+	"coursebook/generator/internal/machine"
+)
+
+// The gzip header by RFC 1952, section 2.3: magic number, deflate, no flags (so
+// no name), no time. The bytes unpack to what was packed, and twice to the same.
+func TestCompress(t *testing.T) {
+	raw := bytes.Repeat([]byte("brace every eight feet "), 500)
+	packed, err := compress(raw)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !bytes.HasPrefix(packed, []byte{0x1f, 0x8b, 8, 0}) || binary.LittleEndian.Uint32(packed[4:]) != 0 {
+		t.Errorf("header % x", packed[:10])
+	}
+	if size := binary.LittleEndian.Uint32(packed[len(packed)-4:]); int(size) != len(raw) {
+		t.Errorf("the size at the end is %d, not %d", size, len(raw))
+	}
+	if again, _ := compress(raw); !bytes.Equal(again, packed) {
+		t.Error("two runs differ")
+	}
+	z, err := gzip.NewReader(bytes.NewReader(packed))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if back, err := io.ReadAll(z); err != nil || !bytes.Equal(back, raw) {
+		t.Errorf("not the same after unpacking: %v", err)
+	}
+}
+
+func packedModule(t *testing.T) []byte {
+	t.Helper()
+	packed, err := compress(slimmed(t))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return packed
+}
+
+// Without its tables of names the module still answers after thousands of
+// requests, each letter by letter as the first time.
+func TestSlimModuleKeepsAnswering(t *testing.T) {
+	const rounds = 1500
+	ctx := context.Background()
+	m, err := machine.Start(ctx, packedModule(t))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer m.Close(ctx)
+	requests := []string{"coursebook\t1\thello\n", "coursebook\t1\tdance\n", strings.Repeat("x", 5000)}
+	for _, c := range shelf.All() {
+		for _, style := range []string{"us\tpoint", "metric\tcomma"} {
+			requests = append(requests, "coursebook\t1\trun\ncalc\t"+c.ID+"\nlang\ten\nstyle\t"+style+"\n")
+		}
+		requests = append(requests, "coursebook\t1\trun\ncalc\t"+c.ID+"\nlang\ten\nset\t"+c.In[0].ID+"\tnot a number\n")
+	}
+	first := make([]string, len(requests))
+	for i := range rounds {
+		k := i % len(requests)
+		got, err := m.Ask(ctx, requests[k])
+		if err != nil {
+			t.Fatalf("request %d: %v", i, err)
+		}
+		if i < len(requests) {
+			first[i] = got
+			continue
+		}
+		if got != first[k] {
+			t.Fatalf("request %d: the answer to %q has changed", i, requests[k])
+		}
+	}
+	if want := calc.Fingerprint(shelf.All()); !strings.Contains(first[0], want) || !strings.Contains(first[3], "state\tok") {
+		t.Errorf("the module answers nonsense: %q", first[:4])
+	}
+}
+
+// The garbage collector works without the tables: the module is given requests
+// of more than the memory it ends up with. And a panic, which would print a
+// traceback from the blanked tables, ends at once.
+func TestCollectorAndPanic(t *testing.T) {
+	ctx := context.Background()
+	m, err := machine.Start(ctx, packedModule(t))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer m.Close(ctx)
+	const requests, records = 20, 20_000
+	request := "coursebook\t1\thello\n" + strings.Repeat("set\ta\tb\n", records)
+	for range requests {
+		if _, err := m.Ask(ctx, request); err != nil {
+			t.Fatal(err)
+		}
+	}
+	// a record of three strings, in a list, as a line of a list of lines, as bytes
+	const asked = requests * records * (3*16 + 24 + 16 + 8)
+	if size := m.Memory(); size > asked/2 {
+		t.Errorf("the memory grew to %d bytes while %d were asked for: nothing is collected", size, asked)
+	}
+	ended := make(chan error, 1)
+	go func() {
+		_, err := m.Call(ctx, "answer", 1<<30)
+		ended <- err
+	}()
+	select {
+	case err := <-ended:
+		if err == nil {
+			t.Error("a length beyond the buffer was answered")
+		}
+	case <-time.After(30 * time.Second):
+		t.Fatal("the module did not end after a panic")
+	}
+}
+
+// The same sources make the same bytes in another folder.
+func TestSameBytesInAnotherFolder(t *testing.T) {
+	h, err := Open()
+	if err != nil {
+		t.Fatal(err)
+	}
+	other := filepath.Join(t.TempDir(), "another folder", "deeper")
+	for _, part := range []string{"calculators", "generator"} {
+		copyTree(t, filepath.Join(h.Root(), part), filepath.Join(other, part))
+	}
+	for _, name := range []string{"go.mod", "go.sum"} {
+		copyFile(t, filepath.Join(h.Root(), name), filepath.Join(other, name))
+	}
+	raw, err := (&House{root: other}).compile()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !bytes.Equal(raw, compiled(t)) {
+		t.Error("the module differs from folder to folder")
+	}
+}
+
+func copyTree(t *testing.T, from, to string) {
+	t.Helper()
+	err := filepath.WalkDir(from, func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() || strings.HasSuffix(name, "_test.go") {
+			return err
+		}
+		rel, err := filepath.Rel(from, name)
+		if err == nil {
+			copyFile(t, name, filepath.Join(to, rel))
+		}
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+}
+
+func copyFile(t *testing.T, from, to string) {
+	t.Helper()
+	data, err := os.ReadFile(from)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := os.MkdirAll(filepath.Dir(to), 0o755); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(to, data, 0o644); err != nil {
+		t.Fatal(err)
+	}
+}
