@@ -8,6 +8,7 @@ require (
 	github.com/dlclark/regexp2/v2 v2.2.1 // indirect
 	github.com/evanw/esbuild v0.28.2 // indirect
 	github.com/fsnotify/fsnotify v1.10.1 // indirect
+	github.com/klauspost/compress v1.20.4 // indirect
 	github.com/rogpeppe/go-internal v1.16.0 // indirect
 	github.com/skip2/go-qrcode v0.0.0-20200617195104-da1b6568686e // indirect
 	github.com/tdewolff/minify/v2 v2.24.25 // indirect

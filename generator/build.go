@@ -32,6 +32,9 @@ func runBuild(s std, args []string) int {
 	if err != nil {
 		return s.fail("build", err)
 	}
+	if err := output.Recover(*out); err != nil { // also where this build stops at a fault
+		return s.fail("build", err)
+	}
 	o.Pocket = *pocket != ""
 	progress := newProgress(s.err)
 	o.Step = progress.step

@@ -238,8 +238,15 @@ func atTheBrace(move, side string) (seen, turn string) {
 	return "away", "lengthen"
 }
 
+// sameSpot is far below what a tape shows and far above binary noise, in m.
+const sameSpot = 1e-6
+
 // putBow tells the bow of the wall as a radius where distances were given and
 // a reading stands near the middle.
+//
+// Distances that differ by less than sameSpot count as equal: a place typed in
+// feet and one converted from another unit differ in the last bit, and the
+// bow must not jump with it.
 func putBow(r *calc.Run, lines []line) {
 	if len(lines) < 3 || !placed(lines) {
 		return
@@ -250,12 +257,12 @@ func putBow(r *calc.Run, lines []line) {
 	aside := func(i int) float64 { return math.Abs(lines[i].row.Num("along") - (from+to)/2) }
 	middle := first
 	for i := range lines {
-		if aside(i) < aside(middle) {
+		if aside(i) < aside(middle)-sameSpot {
 			middle = i
 		}
 	}
 	offset := math.Abs(lines[middle].off - (lines[first].off+lines[last].off)/2)
-	if length <= 0 || offset < leastBow || aside(middle) > length/10 {
+	if length <= 0 || offset < leastBow || aside(middle) > length/10+sameSpot {
 		return
 	}
 	r.Put("bow-radius", bowRadius.Value(length, offset))

@@ -12,7 +12,6 @@ func large(symbol string, meaning calc.Text) calc.Var {
 
 // Texts that several formulas share.
 var (
-	sayTravel  = calc.Text("string-line.f.travel-by-threads: Travel of one turn")
 	sayOneTurn = calc.Text("string-line.var.p: travel of one turn")
 )
 
@@ -59,13 +58,13 @@ var (
 		Fn:   func(v []float64) float64 { return BraceChange(v[0], v[1], v[2]) }, Go: "bracing.BraceChange", Source: "derived", Limits: smallMove,
 	}
 	travelByThreads = &calc.Formula{
-		ID: "travel-by-threads", Title: sayTravel, Expr: "m/N",
+		ID: "travel-by-threads", Title: calc.Text("string-line.f.travel-by-threads: Travel of one turn, by threads"), Expr: "m/N",
 		Result: calc.Var{Symbol: "p", Meaning: sayOneTurn, Unit: "in"},
 		Vars:   []calc.Var{varEnds, {Symbol: "N", Meaning: calc.Text("string-line.var.N: threads in one inch")}},
 		Fn:     func(v []float64) float64 { return float64(TravelByThreads(v[0], v[1])) }, Go: "bracing.TravelByThreads", Source: "thread",
 	}
 	travelByPitch = &calc.Formula{
-		ID: "travel-by-pitch", Title: sayTravel, Expr: "m*P", Result: varTravel,
+		ID: "travel-by-pitch", Title: calc.Text("string-line.f.travel-by-pitch: Travel of one turn, by pitch"), Expr: "m*P", Result: varTravel,
 		Vars: []calc.Var{varEnds, small("P", calc.Text("string-line.var.P: pitch of the thread"))},
 		Fn:   func(v []float64) float64 { return TravelByPitch(v[0], v[1]) }, Go: "bracing.TravelByPitch", Source: "thread",
 	}

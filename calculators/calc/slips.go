@@ -20,8 +20,13 @@ func Slips(c *Calculator) []string {
 	s.fields("input", c.In)
 	s.fields("output", c.Out)
 	sources := s.sources(c)
+	titles := []Text{}
 	for _, f := range c.Formulas {
 		s.formula(f, sources)
+		if slices.Contains(titles, f.Title) {
+			s.add("two formulas have the title %s", string(f.Title))
+		}
+		titles = append(titles, f.Title)
 	}
 	for _, n := range c.Cautions {
 		s.text(n.Text, "caution")

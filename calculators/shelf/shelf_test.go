@@ -48,8 +48,12 @@ func TestDefaultCases(t *testing.T) {
 			for _, n := range notes {
 				t.Errorf("%s: typed default: %s: %s", c.ID, n.At, v.Say(n.Text, n.Slots...))
 			}
-			if again := calc.Execute(c, in); again.State != calc.OK {
+			again := calc.Execute(c, in)
+			if again.State != calc.OK {
 				t.Errorf("%s: the typed default is %s", c.ID, again.State)
+			}
+			if style == us {
+				sameShown(t, c.ID, v, res.Out, again.Out)
 			}
 			if c.Draw != nil && c.Draw(v, in, res).Empty() {
 				t.Errorf("%s: the default case draws nothing", c.ID)
@@ -57,6 +61,21 @@ func TestDefaultCases(t *testing.T) {
 			for _, s := range res.Steps {
 				v.Work(s)
 			}
+		}
+	}
+}
+
+// sameShown holds what a reader sees of two results against each other: the
+// example on the page must not change when the reader types what it shows.
+func sameShown(t *testing.T, what string, v calc.Voice, a, b calc.Case) {
+	t.Helper()
+	for i, f := range a.Fields() {
+		if v.Write(f, a.At(i)) != v.Write(f, b.At(i)) {
+			t.Errorf("%s: %s is %q as declared and %q as typed", what, f.ID, v.Write(f, a.At(i)), v.Write(f, b.At(i)))
+			continue
+		}
+		for k, row := range a.At(i).Rows {
+			sameShown(t, what+" "+f.ID, v, row, b.At(i).Rows[k])
 		}
 	}
 }

@@ -46,7 +46,7 @@ func Covered(entries []Entry) int {
 // stem leaves words as they are. The layout is described in the package
 // comment.
 func Build(lang string, entries []Entry, synonyms [][]string, stem Stemmer) string {
-	b := builder{stops: stopWords(lang), seen: map[string]map[string]int{}, counts: map[string]map[int]int{}}
+	b := builder{stops: stopWords(lang), words: map[string]*entryWord{}}
 	for i, e := range entries {
 		b.addEntry(i, e)
 	}
@@ -61,11 +61,25 @@ func Build(lang string, entries []Entry, synonyms [][]string, stem Stemmer) stri
 type builder struct {
 	stops    []string
 	sections strings.Builder
-	page     string                    // the page line in force
-	seen     map[string]map[string]int // word → its spellings, with accents → how often
-	counts   map[string]map[int]int    // word → section → how often in the text behind the lead
-	groups   strings.Builder           // synonyms
+	page     string // the page line in force
+	words    map[string]*entryWord
+	groups   strings.Builder // synonyms
+	scan     scanner
 }
+
+// entryWord is a word of the entries. Nearly every word of a text is an old
+// one, so what is costly is done once a word and not once a use.
+type entryWord struct {
+	stop   bool
+	forms  map[string]int // its spellings, as written → how often
+	places []wordPlace    // in texts behind the lead, by section
+}
+
+// wordPlace is how often a word stands in a section.
+type wordPlace struct{ section, count int }
+
+// nowhere is the section of words that are known but not counted.
+const nowhere = -1
 
 func (b *builder) addEntry(i int, e Entry) {
 	address, anchor, hasAnchor := strings.Cut(clean(e.URL), "#")
@@ -89,33 +103,46 @@ func (b *builder) addEntry(i int, e Entry) {
 		anchor = "#" + anchor
 	}
 	b.sections.WriteString("S" + join(anchor, heading, lead) + "\n")
-	b.addWords(title, nil, 0)
-	b.addWords(list, nil, 0)
-	b.addWords(heading, nil, 0)
-	b.addWords(lead, nil, 0)
-	b.addWords(rest, b.counts, i)
+	b.addWords(title, nowhere)
+	b.addWords(list, nowhere)
+	b.addWords(heading, nowhere)
+	b.addWords(lead, nowhere)
+	b.addWords(rest, i)
 }
 
-// addWords notes the words of a text, and counts them where counts is given.
-func (b *builder) addWords(text string, counts map[string]map[int]int, section int) {
-	for _, t := range Tokens(text) {
-		if isStop(b.stops, t.Word) {
+// addWords notes the words of a text, and counts them in its section; sections
+// come in rising order.
+func (b *builder) addWords(text string, section int) {
+	b.scan.read(text)
+	for b.scan.next() {
+		w := b.word()
+		if w.stop {
 			continue
 		}
-		forms := b.seen[t.Word]
-		if forms == nil {
-			forms = map[string]int{}
-			b.seen[t.Word] = forms
+		w.forms[text[b.scan.from:b.scan.to]]++
+		if section != nowhere {
+			w.countIn(section)
 		}
-		forms[accented(text[t.Start:t.End])]++
-		if counts == nil {
-			continue
-		}
-		if counts[t.Word] == nil {
-			counts[t.Word] = map[int]int{}
-		}
-		counts[t.Word][section]++
 	}
+}
+
+// word finds the word just scanned, or makes it.
+func (b *builder) word() *entryWord {
+	if w, ok := b.words[string(b.scan.word)]; ok { // makes no string
+		return w
+	}
+	text := string(b.scan.word)
+	w := &entryWord{stop: isStop(b.stops, text), forms: map[string]int{}}
+	b.words[text] = w
+	return w
+}
+
+func (w *entryWord) countIn(section int) {
+	if n := len(w.places); n > 0 && w.places[n-1].section == section {
+		w.places[n-1].count++
+		return
+	}
+	w.places = append(w.places, wordPlace{section, 1})
 }
 
 func (b *builder) addSynonyms(groups [][]string) {
@@ -124,7 +151,7 @@ func (b *builder) addSynonyms(groups [][]string) {
 		for _, m := range group {
 			if m = clean(m); len(dropStops(wordsOf(m), b.stops)) > 0 && !slices.Contains(members, m) {
 				members = append(members, m)
-				b.addWords(m, nil, 0)
+				b.addWords(m, nowhere)
 			}
 		}
 		if len(members) > 1 {
@@ -135,9 +162,11 @@ func (b *builder) addSynonyms(groups [][]string) {
 
 // write lays the index out: sections, synonyms, then the blocks of words.
 func (b *builder) write(stem Stemmer) string {
-	words := make([]string, 0, len(b.seen))
-	for w := range b.seen {
-		words = append(words, w)
+	words := make([]string, 0, len(b.words))
+	for text, w := range b.words {
+		if !w.stop {
+			words = append(words, text)
+		}
 	}
 	slices.Sort(words)
 	var out strings.Builder
@@ -149,7 +178,7 @@ func (b *builder) write(stem Stemmer) string {
 	b.writeFamilies(&out, words, stem)
 	var lengths, gaps, levels strings.Builder
 	for _, w := range words {
-		b.writePlaces(&lengths, &gaps, &levels, b.counts[w])
+		writePlaces(&lengths, &gaps, &levels, b.words[w].places)
 	}
 	out.WriteString("\nN" + lengths.String() + "\nD" + gaps.String() + "\nT" + levels.String() + "\n")
 	return out.String()
@@ -162,7 +191,7 @@ func (b *builder) writeFamilies(out *strings.Builder, words []string, stem Stemm
 	for i, w := range words {
 		s := w
 		if stemmable(w) {
-			s = string(fold(stem(commonest(b.seen[w]))).text)
+			s = string(fold(stem(commonest(b.words[w].forms))).text)
 		}
 		j, ok := last[s]
 		if !ok {
@@ -173,18 +202,13 @@ func (b *builder) writeFamilies(out *strings.Builder, words []string, stem Stemm
 	}
 }
 
-func (b *builder) writePlaces(lengths, gaps, levels *strings.Builder, places map[int]int) {
-	order := make([]int, 0, len(places))
-	for section := range places {
-		order = append(order, section)
-	}
-	slices.Sort(order)
-	pack(lengths, len(order))
+func writePlaces(lengths, gaps, levels *strings.Builder, places []wordPlace) {
+	pack(lengths, len(places))
 	before := -1
-	for _, section := range order {
-		pack(gaps, section-before-1)
-		pack(levels, level(places[section]))
-		before = section
+	for _, p := range places {
+		pack(gaps, p.section-before-1)
+		pack(levels, level(p.count))
+		before = p.section
 	}
 }
 
@@ -200,9 +224,13 @@ func level(count int) int {
 	return n
 }
 
-// commonest returns the most frequent spelling; among equals the last in
-// order, which prefers accents.
-func commonest(forms map[string]int) string {
+// commonest returns the most frequent spelling, whatever its case; among
+// equals the last in order, which prefers accents.
+func commonest(written map[string]int) string {
+	forms := make(map[string]int, len(written))
+	for form, n := range written {
+		forms[accented(form)] += n
+	}
 	best := ""
 	for form, n := range forms {
 		if best == "" || n > forms[best] || n == forms[best] && form > best {

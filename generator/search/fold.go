@@ -27,14 +27,24 @@ const (
 		"nnnnnnnnnoooooooorrrrrrssssssssttttttuuuuuuuuuuuuwwyyyzzzzzzs"
 )
 
-// fold rewrites a text, remembering where each piece came from.
+// fold rewrites a text.
 func fold(text string) folded {
-	f := folded{make([]byte, 0, len(text)+8), make([]int32, 0, len(text)+8)}
+	var f folded
+	f.fold(text)
+	return f
+}
+
+// fold rewrites a text in place of the last one, remembering where each piece
+// came from.
+func (f *folded) fold(text string) {
+	if cap(f.text) < len(text)+8 {
+		f.text, f.at = make([]byte, 0, len(text)+8), make([]int32, 0, len(text)+8)
+	}
+	f.text, f.at = f.text[:0], f.at[:0]
 	for i, r := range text {
 		f.add(int32(i), r)
 	}
 	f.at = append(f.at, int32(len(text)))
-	return f
 }
 
 func (f *folded) add(at int32, r rune) {

@@ -21,19 +21,40 @@ type Token struct {
 //   - a bar number keeps its mark (#5, also No. 5), a ratio of letters its
 //     stroke (w/c).
 func Tokens(text string) []Token {
-	s := scanner{folded: fold(text)}
-	for s.pos < len(s.text) {
-		s.step()
+	var s scanner
+	s.read(text)
+	var tokens []Token
+	for s.next() {
+		tokens = append(tokens, Token{string(s.word), s.from, s.to})
 	}
-	return s.tokens
+	return tokens
 }
 
+// scanner finds the words of one text after another.
 type scanner struct {
 	folded
-	pos    int
-	word   []byte // the word being put together
-	skip   int    // characters behind the word that belong to no word
-	tokens []Token
+	pos      int
+	word     []byte // the word being put together
+	from, to int    // where it stands in the text
+	skip     int    // characters behind the word that belong to no word
+}
+
+// read begins a text.
+func (s *scanner) read(text string) {
+	s.fold(text)
+	s.pos, s.skip = 0, 0
+}
+
+// next finds the next word; it is good until the one after.
+func (s *scanner) next() bool {
+	s.pos += s.skip
+	s.skip = 0
+	for s.pos < len(s.text) {
+		if s.step() {
+			return true
+		}
+	}
+	return false
 }
 
 // peek returns the folded character n places on, or a space beyond the end.
@@ -45,7 +66,7 @@ func (s *scanner) peek(n int) byte {
 }
 
 // step reads one word, or passes over one character that is none.
-func (s *scanner) step() {
+func (s *scanner) step() bool {
 	start := s.pos
 	s.word = s.word[:0]
 	c := s.peek(0)
@@ -63,11 +84,10 @@ func (s *scanner) step() {
 		s.letters()
 	default:
 		s.pos++
-		return
+		return false
 	}
-	s.tokens = append(s.tokens, Token{string(s.word), int(s.at[start]), int(s.end())})
-	s.pos += s.skip
-	s.skip = 0
+	s.from, s.to = int(s.at[start]), int(s.end())
+	return true
 }
 
 // end is where the last character read ends in the original: the next folded

@@ -47,18 +47,13 @@ test('a long procedure on paper: no step or check is split between pages', async
 	const page = await open(t, 'en/order-concrete.html');
 	const { count, pages } = await paper(page, 'long');
 	assert.ok(count >= 2 && count <= 12, `${count} pages`);
-	const words = pages.map((text) => text.replace(/\s+/g, ' '));
-	const rows = await page.locator('main ol > li > p, main .steps > li, ul.checks li').evaluateAll((list) => list.map((item) => item.innerText));
+	// Letters alone: paper adds brackets round the other system of units.
+	const letters = (text) => text.replace(/[^\p{L}]/gu, '');
+	const sheets = pages.map(letters);
+	const rows = (await page.locator('ol.steps > li, ul.checks li').allInnerTexts()).map(letters);
 	assert.ok(rows.length > 15);
-	for (const row of rows) {
-		const text = row.replace(/\s+/g, ' ').trim();
-		if (text.length < 20 || text.length > 300) continue;
-		const head = text.slice(0, 18);
-		const tail = text.slice(-18);
-		const whole = words.some((sheet) => sheet.includes(head) && sheet.includes(tail));
-		const known = words.some((sheet) => sheet.includes(head));
-		assert.ok(!known || whole, `a row is split between pages: ${text.slice(0, 60)}`);
-	}
+	const split = rows.filter((row) => !sheets.some((sheet) => sheet.includes(row)));
+	assert.deepEqual(split, [], 'rows that are on no page as a whole');
 });
 
 test('a calculator on paper: the reader’s inputs and results in ink, tables and formulas unfolded', async (t) => {
@@ -69,7 +64,7 @@ test('a calculator on paper: the reader’s inputs and results in ink, tables an
 	await agrees(calc, 'form-pressure');
 	const { outs } = expected(ask('form-pressure', [['height', '9 ft']]));
 	const { flat, count, size } = await paper(page, 'calculator');
-	assert.ok(count >= 2 && count <= 12, `${count} pages`);
+	assert.ok(count >= 2 && count <= 15, `${count} pages`);
 	assert.match(size, /612 x 792|595/, `paper of ${size}`);
 	for (const [path, text] of Object.entries(outs)) assert.ok(flat.includes(text.replace(/\s+/g, ' ')), `${path} ${text} is not on paper`);
 	for (const title of await page.locator('.chart h4, .formula h3').allInnerTexts()) assert.ok(flat.includes(title.replace(/\s+/g, ' ').trim()), `“${title}” is not on paper`);

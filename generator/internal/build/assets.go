@@ -2,13 +2,15 @@ package build
 
 import (
 	"bytes"
-	"fmt"
 	"image"
 	_ "image/jpeg" // sizes of pictures
 	_ "image/png"
 	"io/fs"
 	"path"
+	"regexp"
+	"strconv"
 	"strings"
+	"unicode"
 
 	"coursebook/calculators/calc"
 	"coursebook/generator/internal/bundle"
@@ -119,14 +121,23 @@ func (b *builder) size(f source.File) (width, height int) {
 	return c.Width, c.Height
 }
 
-// svgSize reads the viewBox of an SVG picture.
+// viewBox is that of an SVG picture: four numbers parted by spaces or commas
+// (SVG 2, section 8.6).
+var viewBox = regexp.MustCompile(`\sviewBox\s*=\s*["']([^"']*)["']`)
+
+// svgSize reads the size off the viewBox; 0 where there is none.
 func svgSize(data []byte) (width, height int) {
-	_, rest, ok := bytes.Cut(data, []byte(`viewBox="`))
-	if !ok {
+	m := viewBox.FindSubmatch(data)
+	if m == nil {
 		return 0, 0
 	}
-	var x, y, w, h float64
-	if n, _ := fmt.Sscan(strings.ReplaceAll(string(rest[:min(len(rest), 80)]), `"`, " "), &x, &y, &w, &h); n < 4 {
+	parts := strings.FieldsFunc(string(m[1]), func(r rune) bool { return r == ',' || unicode.IsSpace(r) })
+	if len(parts) != 4 {
+		return 0, 0
+	}
+	w, err1 := strconv.ParseFloat(parts[2], 64)
+	h, err2 := strconv.ParseFloat(parts[3], 64)
+	if err1 != nil || err2 != nil || !(w > 0 && h > 0 && w < 1e6 && h < 1e6) {
 		return 0, 0
 	}
 	return int(w + 0.5), int(h + 0.5)

@@ -4,7 +4,6 @@
 package build
 
 import (
-	"bytes"
 	"cmp"
 	"crypto/sha256"
 	"encoding/hex"
@@ -134,12 +133,13 @@ func (b *builder) fail(err error) {
 }
 
 // add keeps a file of the site; two with one path are a slip in the generator
-// or two pages with one address, and never overwrite each other.
+// or two pages with one address, and never overwrite each other. The data is
+// the site's from then on.
 func (b *builder) add(path string, data []byte) {
 	if b.paths[path] {
 		b.fail(fault.Fault{File: path, Code: "path-twice", Text: "two files of the site have this path", Hint: "rename one of the pages or pictures"})
 		return
 	}
 	b.paths[path] = true
-	b.files = append(b.files, output.File{Path: path, Data: bytes.Clone(data)})
+	b.files = append(b.files, output.File{Path: path, Data: data})
 }

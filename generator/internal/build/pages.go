@@ -3,6 +3,7 @@ package build
 import (
 	"bytes"
 	"html/template"
+	"sync"
 
 	"coursebook/generator/internal/bundle"
 	"coursebook/generator/internal/form"
@@ -40,12 +41,19 @@ func (b *builder) renderPages() {
 	}
 }
 
+// fullPages keeps the room of pages before they are minified for the next ones:
+// fresh memory costs more than what is written to it.
+var fullPages = sync.Pool{New: func() any { return new(bytes.Buffer) }}
+
 func (b *builder) render(l leaf, min *bundle.Minifier) ([]byte, error) {
-	html, err := b.themes[l.spot.lang.Code].Render(l.kind, l.view())
-	if err != nil {
+	full := fullPages.Get().(*bytes.Buffer)
+	defer fullPages.Put(full)
+	full.Reset()
+	if err := b.themes[l.spot.lang.Code].RenderTo(full, l.kind, l.view()); err != nil {
 		return nil, err
 	}
-	if html, err = min.HTML(html); err != nil {
+	html, err := min.HTML(full.Bytes())
+	if err != nil {
 		return nil, err
 	}
 	if b.o.Preview {

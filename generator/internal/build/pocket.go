@@ -90,11 +90,13 @@ func (b *builder) anchor(l leaf) string {
 	return code + "." + slug
 }
 
-// safeScript keeps a script from ending its element early, whatever strings
-// it holds.
+// safeScript keeps a script from ending its element early, and its bytes to
+// those that HTML allows, whatever strings it holds.
 func safeScript(js []byte) []byte {
-	js = bytes.ReplaceAll(js, []byte("</script"), []byte(`<\/script`))
-	return bytes.ReplaceAll(js, []byte("<!--"), []byte(`<\!--`))
+	for _, r := range [][2]string{{"</script", `<\/script`}, {"<!--", `<\!--`}, {"\x01", `\x01`}, {"\x02", `\x02`}} {
+		js = bytes.ReplaceAll(js, []byte(r[0]), []byte(r[1]))
+	}
+	return js
 }
 
 func (b *builder) pocketData() []theme.Data {

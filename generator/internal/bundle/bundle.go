@@ -13,6 +13,7 @@ import (
 	"io/fs"
 	"path"
 	"strings"
+	"sync"
 	"unicode/utf8"
 
 	"github.com/evanw/esbuild/pkg/api"
@@ -25,7 +26,7 @@ import (
 // target is the oldest browser the script is written for: the first with
 // everything the page needs, DecompressionStream last of all.
 var target = []api.Engine{
-	{Name: api.EngineChrome, Version: "97"}, {Name: api.EngineFirefox, Version: "113"}, {Name: api.EngineSafari, Version: "16.4"},
+	{Name: api.EngineChrome, Version: "105"}, {Name: api.EngineFirefox, Version: "113"}, {Name: api.EngineSafari, Version: "16.4"},
 }
 
 // Style bundles and minifies a style sheet of a theme.
@@ -120,12 +121,18 @@ func NewMinifier() *Minifier {
 	return &Minifier{m}
 }
 
-// HTML minifies a page.
+// HTML minifies a page. The page is read where it stands: it must not change
+// meanwhile.
 func (x *Minifier) HTML(page []byte) ([]byte, error) {
-	var b bytes.Buffer
-	b.Grow(len(page))
-	if err := x.m.Minify("text/html", &b, bytes.NewReader(page)); err != nil {
+	b := scratch.Get().(*bytes.Buffer)
+	defer scratch.Put(b)
+	b.Reset()
+	// A buffer, unlike a reader, gives its bytes without a copy.
+	if err := x.m.Minify("text/html", b, bytes.NewBuffer(page)); err != nil {
 		return nil, fmt.Errorf("bundle: %w", err)
 	}
-	return b.Bytes(), nil
+	return bytes.Clone(b.Bytes()), nil
 }
+
+// scratch keeps the room that a page is made in for the next one.
+var scratch = sync.Pool{New: func() any { return new(bytes.Buffer) }}

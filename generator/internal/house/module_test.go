@@ -56,7 +56,7 @@ func packedModule(t *testing.T) []byte {
 // Without its tables of names the module still answers after thousands of
 // requests, each letter by letter as the first time.
 func TestSlimModuleKeepsAnswering(t *testing.T) {
-	const rounds = 1500
+	const rounds = 2000
 	ctx := context.Background()
 	m, err := machine.Start(ctx, packedModule(t))
 	if err != nil {

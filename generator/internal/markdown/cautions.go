@@ -36,7 +36,7 @@ func (w *walker) quote(n *ast.Blockquote) {
 		w.block(b)
 	}
 	w.raw("</aside>\n")
-	c.Text = strings.TrimSpace(w.plain.String()[mark:])
+	c.Text = w.since(mark)
 	if c.Text == "" {
 		w.errorAt(lead.FirstChild().Pos(), "caution-empty", "say what the danger is and how to avoid it", "caution says nothing")
 	}

@@ -72,7 +72,7 @@ func (w *walker) check(item ast.Node) {
 	mark := w.plain.Len()
 	w.prose.Reset()
 	w.inlines(box.NextSibling(), mode{cell: true})
-	c.Text = w.plain.String()[mark:]
+	c.Text = string(w.plain.Bytes()[mark:])
 	w.plain.WriteByte('\n')
 	w.raw("</span></label>")
 	if prose := w.prose.String(); prose != "" {

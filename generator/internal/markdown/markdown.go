@@ -12,6 +12,8 @@
 package markdown
 
 import (
+	"slices"
+
 	"coursebook/calculators/quantity"
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/markdown/amount"
@@ -58,15 +60,17 @@ func newParser() parser.Parser {
 // faults the document holds what could be read.
 func Parse(f source.File, mark quantity.Mark, faults *fault.List) *Document {
 	h, body, line := source.ParseHeader(f.Path, f.Data, faults)
+	r := rooms.Get().(*room)
+	defer rooms.Put(r)
+	r.clear()
 	w := &walker{
+		room:   r,
 		src:    body,
 		file:   f,
 		first:  line,
 		faults: faults,
-		ids:    ids{},
 		finder: amount.New(f.Language(), mark),
 		words:  wordsOf(f.Language()),
-		out:    make([]byte, 0, len(body)*2),
 	}
 	w.page = page.Page{Lang: f.Language(), Slug: f.Slug(), File: f.Path, Header: headerOf(h)}
 	if w.nested() {
@@ -74,7 +78,7 @@ func Parse(f source.File, mark quantity.Mark, faults *fault.List) *Document {
 		w.src = nil
 	}
 	w.document(blocks.Parse(text.NewReader(body)))
-	return &Document{Page: w.page, html: string(w.out), pieces: w.pieces}
+	return &Document{Page: w.page, html: string(w.out), pieces: slices.Clone(w.pieces)}
 }
 
 func headerOf(h source.Header) page.Header {

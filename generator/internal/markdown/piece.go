@@ -9,9 +9,9 @@ import (
 
 // piece is a stretch of a document's text, or a gap in it.
 type piece struct {
-	kind     pieceKind
-	from, to int // the stretch of Document.html
-	n        int // the place's, link's or picture's number
+	kind pieceKind
+	to   int32 // where it ends in Document.html; it begins where the last one ends
+	n    int32 // the place's, link's or picture's number
 }
 
 type pieceKind uint8
@@ -39,13 +39,15 @@ func (d *Document) Body(r page.Resolution) []Chunk {
 	var chunks []Chunk
 	b := body{d: d, r: r}
 	b.out.Grow(len(d.html) + len(d.html)/4)
+	from := int32(0)
 	for _, p := range d.pieces {
 		if p.kind == place {
 			chunks = append(chunks, b.flush()...)
-			chunks = append(chunks, Chunk{Place: p.n})
+			chunks = append(chunks, Chunk{Place: int(p.n)})
 			continue
 		}
-		b.piece(p)
+		b.piece(p, d.html[from:p.to])
+		from = p.to
 	}
 	return append(chunks, b.flush()...)
 }
@@ -67,16 +69,16 @@ func (b *body) flush() []Chunk {
 	return []Chunk{c}
 }
 
-func (b *body) piece(p piece) {
+func (b *body) piece(p piece, text string) {
 	switch p.kind {
 	case literal:
-		b.out.WriteString(b.d.html[p.from:p.to])
+		b.out.WriteString(text)
 	case running:
-		b.terms(b.d.html[p.from:p.to])
+		b.terms(text)
 	case prefix:
 		b.out.WriteString(escapeAttribute(b.r.Prefix))
 	case link:
-		b.link(b.d.Page.Links[p.n], p.n)
+		b.link(b.d.Page.Links[p.n], int(p.n))
 	case picture:
 		b.picture(b.d.Page.Pictures[p.n].File)
 	}

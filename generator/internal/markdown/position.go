@@ -10,7 +10,7 @@ import (
 
 // line is the file's line of a byte of the page's body.
 func (w *walker) line(offset int) int {
-	if w.starts == nil {
+	if len(w.starts) == 0 {
 		w.starts = append(w.starts, 0)
 		for i, c := range w.src {
 			if c == '\n' {

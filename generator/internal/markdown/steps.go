@@ -64,23 +64,21 @@ func (w *walker) stepText(n, lead ast.Node, hold bool) string {
 	if loose {
 		w.raw("<p>")
 	}
-	text := ""
+	mark := w.plain.Len()
 	if hold {
 		w.raw(`<strong class="hold-lead">`)
 		w.escaped(w.plainOf(lead))
 		w.raw("</strong>")
-		mark := w.plain.Len()
 		w.plain.WriteString(w.plainOf(lead))
 		w.textFrom(n, lead.NextSibling(), true)
-		text = strings.TrimSpace(w.plain.String()[mark:])
 	} else {
-		text = w.text(n, true)
+		w.text(n, true)
 	}
 	if loose {
 		w.raw("</p>")
 	}
 	w.raw("\n")
-	return text
+	return w.since(mark)
 }
 
 // lead is the bold text that opens a block, or nil.

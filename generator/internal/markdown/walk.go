@@ -1,8 +1,9 @@
 package markdown
 
 import (
+	"bytes"
 	"strconv"
-	"strings"
+	"sync"
 
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/markdown/amount"
@@ -16,28 +17,41 @@ import (
 // walker goes over a page's syntax tree once and writes the model, the HTML
 // and the plain text.
 type walker struct {
+	*room
 	src    []byte // the body
 	file   source.File
-	first  int   // the file's line of the body's first
-	starts []int // of the body's lines
+	first  int // the file's line of the body's first
 	faults *fault.List
 	finder *amount.Finder
 	words  words
-	ids    ids
 	page   page.Page
-
-	out    []byte
-	pieces []piece
-	joined []byte // the run of text being joined
 
 	last     spot // the last position asked for
 	reported int  // faults so far
 
-	plain   strings.Builder // of the section being read
-	prose   strings.Builder // of the block being read
 	section page.Section
 	regions map[string]int // labels of tables, which must differ
 	terms   map[string]int // lower-case terms of a glossary, with their lines
+}
+
+// room is what a walker writes into. One page leaves it to the next, because
+// growing it anew costs more than filling it.
+type room struct {
+	out    []byte
+	pieces []piece
+	joined []byte       // the run of text being joined
+	plain  bytes.Buffer // of the section being read
+	prose  bytes.Buffer // of the block being read
+	starts []int        // of the body's lines
+	ids    ids
+}
+
+var rooms = sync.Pool{New: func() any { return &room{ids: ids{}} }}
+
+func (r *room) clear() {
+	r.out, r.pieces, r.starts = r.out[:0], r.pieces[:0], r.starts[:0]
+	r.plain.Reset()
+	clear(r.ids)
 }
 
 func (w *walker) document(root ast.Node) {
@@ -92,26 +106,27 @@ func (w *walker) paragraph(n ast.Node) {
 
 // text writes the inline content of a block as running text and ends the
 // block. prose tells whether it counts for the reading grade.
-func (w *walker) text(n ast.Node, prose bool) string {
-	return w.textFrom(n, n.FirstChild(), prose)
-}
+func (w *walker) text(n ast.Node, prose bool) { w.textFrom(n, n.FirstChild(), prose) }
 
 // textFrom is text from a given child on.
-func (w *walker) textFrom(n, from ast.Node, prose bool) string {
-	mark := w.plain.Len()
+func (w *walker) textFrom(n, from ast.Node, prose bool) {
 	w.prose.Reset()
 	w.inlines(from, mode{terms: true})
-	text := strings.TrimSpace(w.plain.String()[mark:])
-	if p := strings.TrimSpace(w.prose.String()); prose && p != "" {
-		w.page.Prose = append(w.page.Prose, page.Prose{Text: p, Line: w.line(max(n.Pos(), 0))})
+	if p := bytes.TrimSpace(w.prose.Bytes()); prose && len(p) > 0 {
+		w.page.Prose = append(w.page.Prose, page.Prose{Text: string(p), Line: w.line(max(n.Pos(), 0))})
 	}
 	w.plain.WriteByte('\n')
-	return text
+}
+
+// since is the plain text written behind a mark; behind the last heading, where
+// one came in between.
+func (w *walker) since(mark int) string {
+	return string(bytes.TrimSpace(w.plain.Bytes()[min(mark, w.plain.Len()):]))
 }
 
 // endSection closes the section of text being read.
 func (w *walker) endSection() {
-	w.section.Text = strings.TrimSpace(w.plain.String())
+	w.section.Text = w.since(0)
 	if w.section.Text != "" || w.section.Title != "" {
 		w.page.Sections = append(w.page.Sections, w.section)
 	}
@@ -135,17 +150,22 @@ func (w *walker) attribute(name, value string) {
 func (w *walker) cut() {
 	from := 0
 	if n := len(w.pieces); n > 0 {
-		from = w.pieces[n-1].to
+		from = int(w.pieces[n-1].to)
 	}
 	if len(w.out) > from {
-		w.pieces = append(w.pieces, piece{literal, from, len(w.out), 0})
+		w.piece(literal, 0)
 	}
+}
+
+// piece makes what was written since the last piece one of its own.
+func (w *walker) piece(kind pieceKind, n int) {
+	w.pieces = append(w.pieces, piece{kind, int32(len(w.out)), int32(n)})
 }
 
 // gap leaves a gap to be filled once the manual is known.
 func (w *walker) gap(kind pieceKind, n int) {
 	w.cut()
-	w.pieces = append(w.pieces, piece{kind, len(w.out), len(w.out), n})
+	w.piece(kind, n)
 }
 
 // running writes text in which terms will be looked for.
@@ -154,9 +174,8 @@ func (w *walker) running(s string) {
 		return
 	}
 	w.cut()
-	from := len(w.out)
-	w.out = append(w.out, s...)
-	w.pieces = append(w.pieces, piece{running, from, len(w.out), 0})
+	w.raw(s)
+	w.piece(running, 0)
 }
 
 // id writes an id attribute that takes the resolution's prefix.

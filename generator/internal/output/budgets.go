@@ -4,7 +4,10 @@ import (
 	"bytes"
 	"compress/gzip"
 	"fmt"
+	"io"
 	"sync"
+
+	fastgzip "github.com/klauspost/compress/gzip"
 
 	"coursebook/generator/internal/fault"
 )
@@ -86,7 +89,7 @@ func heavy(path, what string, size, limit int, hint string) fault.Fault {
 }
 
 // packed is the size of data after gzip. Where the raw data, or the quickest
-// level of gzip, keeps the limit already, that larger size is good enough; only
+// packer, keeps the limit already, that larger size is good enough; only
 // what exceeds it is packed at the level that servers use, so limit 0 gives the
 // true size. Data that is packed already counts as it is.
 func packed(data []byte, limit int) int {
@@ -105,12 +108,17 @@ func packed(data []byte, limit int) int {
 
 // Packers keep their tables from one file to the next.
 var (
-	quick    = sync.Pool{New: func() any { return newPacker(gzip.BestSpeed) }}
-	standard = sync.Pool{New: func() any { return newPacker(gzip.DefaultCompression) }}
+	quick    = sync.Pool{New: func() any { return must(fastgzip.NewWriterLevel(nil, fastgzip.BestSpeed)) }}
+	standard = sync.Pool{New: func() any { return must(gzip.NewWriterLevel(nil, gzip.DefaultCompression)) }}
 )
 
-func newPacker(level int) *gzip.Writer {
-	w, err := gzip.NewWriterLevel(nil, level)
+// packer is what the writers of both packages have in common.
+type packer interface {
+	io.WriteCloser
+	Reset(io.Writer)
+}
+
+func must[P packer](w P, err error) packer {
 	if err != nil {
 		panic(err) // the level is a constant of the package
 	}
@@ -126,7 +134,7 @@ func (c *counter) Write(p []byte) (int, error) {
 }
 
 func measure(pool *sync.Pool, data []byte) int {
-	w := pool.Get().(*gzip.Writer)
+	w := pool.Get().(packer)
 	defer pool.Put(w)
 	var n counter
 	w.Reset(&n)

@@ -85,11 +85,16 @@ func (s *Server) Rebuild() {
 	}
 	s.mu.Unlock()
 	s.log("%sbuilt in %d ms, %s", shown, time.Since(start).Milliseconds(), fault.Count(faults))
-	data, _ := json.Marshal(shown) // a string always marshals
-	s.tell(event{"faults", string(data)})
+	s.tell(faultsEvent(shown))
 	if files != nil {
 		s.tell(event{"built", "{}"})
 	}
+}
+
+// faultsEvent tells a page the faults as they are now; none hides its panel.
+func faultsEvent(shown string) event {
+	data, _ := json.Marshal(shown) // a string always marshals
+	return event{"faults", string(data)}
 }
 
 func (s *Server) tell(e event) {
@@ -163,6 +168,9 @@ func (s *Server) events(w http.ResponseWriter, r *http.Request) {
 	c := make(chan event, 8)
 	s.mu.Lock()
 	s.clients[c] = true
+	if s.faults != "" { // a page opened since the faults came up
+		c <- faultsEvent(s.faults)
+	}
 	s.mu.Unlock()
 	defer func() {
 		s.mu.Lock()
@@ -231,14 +239,21 @@ func loopback(addr string) error {
 	return fmt.Errorf("-addr %s is not on this machine; use 127.0.0.1 or localhost", addr)
 }
 
+// watchBelow watches a folder and those below it. Hidden ones are no content,
+// and a version control would wake the watcher at every command.
 func watchBelow(w *fsnotify.Watcher, folder string) error {
 	return filepath.WalkDir(folder, func(name string, d fs.DirEntry, err error) error {
-		if err != nil || !d.IsDir() {
+		switch {
+		case err != nil || !d.IsDir():
 			return err
+		case name != folder && hidden(name):
+			return fs.SkipDir
 		}
 		return w.Add(name)
 	})
 }
+
+func hidden(name string) bool { return strings.HasPrefix(filepath.Base(name), ".") }
 
 // quiet is how long the files must rest before a rebuild: an editor saves in
 // several steps.
@@ -255,13 +270,14 @@ func (s *Server) follow(ctx context.Context, w *fsnotify.Watcher) {
 			if !ok {
 				return
 			}
+			if hidden(e.Name) {
+				continue
+			}
 			if e.Has(fsnotify.Create) {
 				// a new folder; where it is a file, or gone again, there is nothing to add
 				_ = watchBelow(w, e.Name)
 			}
-			if !strings.HasPrefix(filepath.Base(e.Name), ".") {
-				timer.Reset(quiet)
-			}
+			timer.Reset(quiet)
 		case err, ok := <-w.Errors:
 			if !ok {
 				return

@@ -164,6 +164,9 @@ func TestNamesAndSizes(t *testing.T) {
 			"en/sub/a.md:1:0 page-place page does not lie directly in a language folder",
 			"english/a.md:1:0 page-place page does not lie directly in a language folder",
 			"readme.md:1:0 page-place page does not lie directly in a language folder"}},
+		{"folder for a page", []string{"en/a.md/b.txt", "c.md/d.svg"}, "x", []string{
+			"c.md:1:0 folder-page folder stands where a page would",
+			"en/a.md:1:0 folder-page folder stands where a page would"}},
 		{"pictures", []string{"pictures/a b.png", "pictures/c.gif"}, "x", []string{
 			`pictures/a b.png:1:0 file-name file name "a b.png" does not fit a web address`,
 			"pictures/c.gif:1:0 picture-type kind of picture is not known"}},

@@ -52,6 +52,8 @@ func (w *walker) folder(dir string, depth int) {
 		case e.IsDir() && depth == MaxDepth:
 			w.add(name, "too-deep", fmt.Sprintf("folder lies more than %d folders deep", MaxDepth),
 				"move it up; pages lie in <language>/, pictures in pictures/")
+		case e.IsDir() && path.Ext(name) == ".md":
+			w.add(name, "folder-page", "folder stands where a page would", "rename the folder, or remove it")
 		case e.IsDir():
 			w.folder(name, depth+1)
 		default:

@@ -26,6 +26,7 @@ func (t *Theme) functions(lang string) template.FuncMap {
 		"computes": computes,
 		"image":    image,
 		"carry":    carry,
+		"reuse":    t.reuse,
 		"placed":   func(s []StageLink) bool { return slices.ContainsFunc(s, func(l StageLink) bool { return l.Current }) },
 		"rest": func(outs []form.Output) bool {
 			return slices.ContainsFunc(outs, func(o form.Output) bool { return !o.Lead })

@@ -8,6 +8,7 @@ import (
 	"html/template"
 	"io/fs"
 	"strings"
+	"sync"
 
 	"coursebook/generator/internal/words"
 )
@@ -17,7 +18,8 @@ type Theme struct {
 	set   *template.Template
 	texts words.Texts
 	lang  map[string]map[string]string
-	code  string // the language it speaks; empty for English
+	code  string   // the language it speaks; empty for English
+	kept  sync.Map // template name → kept, for reuse
 }
 
 // kinds are the templates a theme must define, one file each.
@@ -69,16 +71,24 @@ func (t *Theme) For(lang string) (*Theme, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &Theme{set: set.Funcs(t.functions(lang)), texts: t.texts, lang: t.lang, code: lang}, nil
+	own := &Theme{texts: t.texts, lang: t.lang, code: lang}
+	own.set = set.Funcs(own.functions(lang))
+	return own, nil
 }
 
-// Render writes one page. kind is a template's name, view one of the views.
+// Render makes one page. kind is a template's name, view one of the views.
 func (t *Theme) Render(kind string, view any) ([]byte, error) {
 	var b bytes.Buffer
-	if err := t.set.ExecuteTemplate(&b, kind, view); err != nil {
-		return nil, fmt.Errorf("theme: %w", err)
+	err := t.RenderTo(&b, kind, view)
+	return b.Bytes(), err
+}
+
+// RenderTo writes one page behind what the buffer holds.
+func (t *Theme) RenderTo(b *bytes.Buffer, kind string, view any) error {
+	if err := t.set.ExecuteTemplate(b, kind, view); err != nil {
+		return fmt.Errorf("theme: %w", err)
 	}
-	return b.Bytes(), nil
+	return nil
 }
 
 // Text is one of the theme's own texts in the theme's language; the key

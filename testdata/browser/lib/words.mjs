@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { root } from './site.mjs';
 
 const english = new Map(rows('themes/plumb/words.tsv').map(([key, text]) => [key, text]));
-const spanish = new Map(rows('calculators/words/es.tsv').map((cells) => [cells[0], cells.at(-1)]));
+const spanish = new Map(rows('themes/plumb/words.es.tsv').map((cells) => [cells[0], cells.at(-1)]));
 
 function rows(file) {
 	return readFileSync(join(root, file), 'utf8').split('\n')

@@ -1,0 +1,135 @@
+package answer
+
+import (
+	"strings"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/quantity"
+)
+
+// Invented calculators: a tank with every kind of field, rows and a drawing.
+var (
+	length = &quantity.Show{Dim: quantity.Length,
+		US:     quantity.Scale{Form: quantity.FeetInches, Unit: "ft", Step: 1.0 / 16},
+		Metric: quantity.Scale{Unit: "m", Step: 0.001}}
+	volume = &quantity.Show{Dim: quantity.Volume,
+		US:     quantity.Scale{Unit: "ft³", Step: 0.1},
+		Metric: quantity.Scale{Unit: "m³", Step: 0.01}}
+
+	why = calc.Text("tank.why: A tank is no lake.")
+
+	boxes = []calc.Field{
+		{ID: "side", Label: calc.Text("tank.box-side: Box side"), Kind: calc.Number, Show: length,
+			Min: calc.AtLeast(0, "ft", why), Max: calc.AtMost(30, "ft", why)},
+		{ID: "name", Label: calc.Text("tank.name: Name"), Kind: calc.Words_, Optional: true},
+	}
+
+	cube = &calc.Formula{
+		ID: "cube", Title: calc.Text("tank.cube: Volume of a cube"), Expr: "a^2*h",
+		Result: calc.Var{Symbol: "V", Meaning: calc.Text("tank.v: volume"), Unit: "m³", US: "ft³"},
+		Vars: []calc.Var{{Symbol: "a", Meaning: calc.Text("tank.a: side"), Unit: "m", US: "ft"},
+			{Symbol: "h", Meaning: calc.Text("tank.h: depth"), Unit: "m", US: "ft"}},
+		Fn: func(v []float64) float64 { return v[0] * v[0] * v[1] }, Go: "tank.Cube",
+	}
+
+	tank = &calc.Calculator{
+		ID: "tank", Title: calc.Text("tank.title: Tank"), Purpose: calc.Text("tank.purpose: How much a tank holds."),
+		In: []calc.Field{
+			{ID: "side", Label: calc.Text("tank.side: Side"), Kind: calc.Number, Show: length, Default: calc.In(3, "ft"),
+				Min: calc.Above(0, "ft", why), Max: calc.AtMost(30, "ft", why)},
+			{ID: "lid", Label: calc.Text("tank.lid: Lid"), Kind: calc.Flag},
+			{ID: "shape", Label: calc.Text("tank.shape: Shape"), Kind: calc.Choice, Default: calc.Pick("cube"),
+				Options: []calc.Option{{ID: "cube", Label: calc.Text("tank.cubic: cubic")}, {ID: "round", Label: calc.Text("tank.round: round")}}},
+			{ID: "day", Label: calc.Text("tank.day: Day"), Kind: calc.Day, Optional: true},
+			{ID: "hinges", Label: calc.Text("tank.hinges: Hinges"), Kind: calc.Number, Whole: true, Default: calc.Num(2),
+				Show: &quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 1}},
+				Min:  calc.AtLeast(0, "", why), Max: calc.AtMost(8, "", why), When: func(c calc.Case) bool { return c.Flag("lid") }},
+			{ID: "boxes", Label: calc.Text("tank.boxes: Boxes"), Kind: calc.Rows, Cols: boxes, MaxRows: 3,
+				Default: calc.List(calc.Row(boxes, calc.In(1, "ft"), calc.Txt("small")))},
+		},
+		Out: []calc.Field{
+			{ID: "holds", Label: calc.Text("tank.holds: Holds"), Kind: calc.Number, Show: volume, Lead: true},
+			{ID: "open", Label: calc.Text("tank.open: Open"), Kind: calc.Flag},
+			{ID: "left", Label: calc.Text("tank.left: In boxes"), Kind: calc.Rows, Cols: []calc.Field{
+				{ID: "box", Label: calc.Text("tank.box: Box"), Kind: calc.Words_},
+				{ID: "holds", Label: calc.Text("tank.box-holds: Holds"), Kind: calc.Number, Show: volume}}},
+		},
+		Formulas: []*calc.Formula{cube}, Compute: fill, Draw: draw,
+	}
+
+	plain = &calc.Calculator{ID: "plain", Title: calc.Text("plain.title: Plain"),
+		Out: []calc.Field{{ID: "one", Label: calc.Text("plain.one: One"), Kind: calc.Number, Show: volume}}, Compute: func(r *calc.Run, _ calc.Case) { r.Put("one", 1) }}
+)
+
+func fill(r *calc.Run, in calc.Case) {
+	if in.Choice("shape") == "round" {
+		r.Refuse(calc.At("shape"), calc.Text("tank.no-round: Round tanks are not in this book."))
+		return
+	}
+	r.Put("holds", r.UseFor(calc.Text("tank.of: the {what}"), []calc.Slot{calc.Word("what", "tank")}, cube, in.Num("side"), in.Num("side")))
+	r.PutFlag("open", !in.Flag("lid"))
+	var rows []calc.Case
+	for _, b := range in.Rows("boxes") {
+		s := b.Num("side")
+		if s < calc.SI(0.5, "ft") {
+			r.Note(calc.Caution_, calc.Cell("boxes", b.Nr(), "side"), calc.Text("tank.small: Box {nr} is smaller than {least}."),
+				calc.Count("nr", b.Nr()), calc.Amount("least", calc.SI(0.5, "ft"), length))
+		}
+		rows = append(rows, r.NewRow("left").With("box", calc.Txt(b.Text("name"))).With("holds", calc.Num(cube.Value(s, s))))
+	}
+	r.PutRows("left", rows)
+}
+
+func draw(v calc.Voice, in calc.Case, _ calc.Result) figure.Drawing {
+	d := figure.Drawing{Width: 100.5, Height: 50, Title: v.Say(calc.Text("tank.title: Tank")), Desc: "A <tank> & \"its\" boxes"}
+	d.Nodes = append(d.Nodes, figure.Rect(figure.Concrete, figure.Point{X: 1, Y: 2}, 30.125, 4),
+		figure.Dimension(figure.Point{}, figure.Point{X: 50}, quantity.Format(in.Num("side"), *length, v.Style)))
+	for _, b := range in.Rows("boxes") {
+		d.Nodes = append(d.Nodes, figure.Group(figure.Group(figure.Text(figure.Label, figure.Point{X: 3, Y: 4}, figure.Middle, b.Text("name")))))
+	}
+	return d
+}
+
+var shelf = []*calc.Calculator{tank, plain}
+
+// ask sends records, each of fields yet unescaped, and returns the answer's.
+func ask(t *testing.T, d *Desk, command string, records ...[]string) []record {
+	t.Helper()
+	w := &writer{}
+	w.put(magic, Version, command)
+	for _, r := range records {
+		w.put(r...)
+	}
+	answer := d.Answer(w.b.String())
+	if !strings.HasSuffix(answer, "\n") {
+		t.Fatalf("the answer does not end its line: %q", answer)
+	}
+	var list []record
+	for _, line := range strings.Split(strings.TrimSuffix(answer, "\n"), "\n") {
+		list = append(list, parseRecord(line))
+	}
+	return list
+}
+
+// good is ask, and the answer must be no fault; its first line is left out.
+func good(t *testing.T, d *Desk, command string, records ...[]string) []record {
+	t.Helper()
+	list := ask(t, d, command, records...)
+	if got := strings.Join(list[0], " "); got != "coursebook 1 ok" {
+		t.Fatalf("%s: %s", command, got)
+	}
+	return list[1:]
+}
+
+// of are the records of one name, joined for comparison.
+func of(list []record, name string) []string {
+	var out []string
+	for _, r := range list {
+		if r.at(0) == name {
+			out = append(out, strings.Join(r, "|"))
+		}
+	}
+	return out
+}

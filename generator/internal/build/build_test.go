@@ -1,0 +1,275 @@
+package build
+
+import (
+	"bytes"
+	"errors"
+	"os"
+	"path"
+	"slices"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/output"
+)
+
+func file(site *Site, name string) []byte {
+	for _, f := range site.Files {
+		if f.Path == name {
+			return f.Data
+		}
+	}
+	return nil
+}
+
+// named finds the one file whose name begins and ends so.
+func named(t *testing.T, site *Site, begin, end string) output.File {
+	t.Helper()
+	var found []output.File
+	for _, f := range site.Files {
+		if strings.HasPrefix(f.Path, begin) && strings.HasSuffix(f.Path, end) {
+			found = append(found, f)
+		}
+	}
+	if len(found) != 1 {
+		t.Fatalf("%d files %s…%s", len(found), begin, end)
+	}
+	return found[0]
+}
+
+func TestPageOfEachKind(t *testing.T) {
+	site := good(t)
+	for name, parts := range map[string][]string{
+		"index.html":               {"Tank book", "Before", "Filling", "Begin with"},
+		"en/fill.html":             {"Fill the tank", "Morning", "Hose", "Turn the valve", "The valve is shut", "&lt;b>wets", "8.0 ft³", "27.0 ft³", "By side", "Which first?", "<svg"},
+		"en/blow-out.html":         {"Stand back"},
+		"en/words.html":            {"the top of a tank"},
+		"en/cautions.html":         {"Deep water"},
+		"en/sizes.html":            {"<table"},
+		"en/all.html":              {"When a tank opens", "Bare"},
+		"en/calc/tank.html":        {"How much a tank holds.", "<math", "27.0 ft³", "0.76 m³"},
+		"en/calc/bare.html":        {"One."},
+		"en/calc/tank-source.html": {"calc/", "ParseDay"},
+		"es/index.html":            {"Libro de tanques", "Empiece con"},
+		"es/fill.html":             {"Llene el tanque", "27,0 ft³"},
+		"es/all.html":              {"Llene el tanque"},
+		"es/calc/tank.html":        {"27,0 ft³"},
+		"404.html":                 {"Tank book"},
+		"sw.js":                    {"assets/"},
+		"app.webmanifest":          {"Tank book"},
+	} {
+		data := file(site, name)
+		if data == nil {
+			t.Errorf("there is no %s", name)
+		}
+		for _, p := range parts {
+			if !bytes.Contains(data, []byte(p)) {
+				t.Errorf("%s: no %q", name, p)
+			}
+		}
+	}
+	if site.Pages != 8 {
+		t.Errorf("%d pages, not 8", site.Pages)
+	}
+	if !slices.IsSortedFunc(site.Files, func(a, b output.File) int { return strings.Compare(a.Path, b.Path) }) {
+		t.Error("the files are not sorted")
+	}
+	if site.Release != output.Release(site.Files) {
+		t.Error("the release names other files")
+	}
+	if file(site, "preview.js") != nil || bytes.Contains(file(site, "index.html"), []byte("preview.js")) {
+		t.Error("the preview's script stands in a built site")
+	}
+}
+
+// A page without a twin is shown in the first language, said so, and its
+// language switch leads to the other language's home.
+func TestTwins(t *testing.T) {
+	site := good(t)
+	for name, want := range map[string]string{
+		"en/fill.html":     "../es/fill.html",
+		"en/blow-out.html": "../es/index.html",
+		"es/fill.html":     "../en/fill.html",
+		"index.html":       "es/index.html",
+		"es/index.html":    "../index.html",
+		"en/all.html":      "../es/all.html",
+	} {
+		found := false
+		for _, a := range elements(parse(t, file(site, name)), "a") {
+			if attr(a, "class") == "tongue" {
+				found = true
+				if got := attr(a, "href"); got != want {
+					t.Errorf("%s: the language switch leads to %s, not %s", name, got, want)
+				}
+			}
+		}
+		if !found {
+			t.Errorf("%s has no language switch", name)
+		}
+	}
+	for _, name := range []string{"es/index.html", "es/all.html"} {
+		fallback := false
+		for _, a := range elements(parse(t, file(site, name)), "a") {
+			if attr(a, "href") == "../en/sizes.html" || attr(a, "href") == "../en/blow-out.html" {
+				fallback = fallback || attr(a, "lang") == "en" || attr(a, "hreflang") == "en" || strings.Contains(text(a), "When")
+			}
+		}
+		if !fallback {
+			t.Errorf("%s does not lead to the pages without a twin", name)
+		}
+	}
+}
+
+// Pictures stand in the page with the size that their own bytes tell.
+func TestPictures(t *testing.T) {
+	site := good(t)
+	want := map[string][2]string{
+		"../" + named(t, site, "assets/tank-", ".svg").Path:  {"120", "80"},
+		"../" + named(t, site, "assets/photo-", ".png").Path: {"7", "5"},
+	}
+	for _, img := range elements(parse(t, file(site, "en/fill.html")), "img") {
+		if size, ok := want[attr(img, "src")]; ok {
+			delete(want, attr(img, "src"))
+			if got := [2]string{attr(img, "width"), attr(img, "height")}; got != size {
+				t.Errorf("%s: %v, want %v", attr(img, "src"), got, size)
+			}
+		}
+	}
+	if len(want) > 0 {
+		t.Errorf("not shown: %v", want)
+	}
+	if _, faults := made(t, map[string]string{"pictures/photo.png": "no picture"}, nil); !slices.ContainsFunc(faults, func(f fault.Fault) bool {
+		return f.Severity == fault.Error && f.File == "pictures/photo.png" && strings.Contains(f.Hint, "PNG")
+	}) {
+		t.Errorf("a broken picture: %v", faults)
+	}
+	for svg, size := range map[string][2]int{
+		`<svg viewBox="0 0 10 20.5">`: {10, 21}, `<svg viewBox='0 0 30 40'>`: {30, 40}, `<svg viewBox="0,0,5,6">`: {5, 6},
+		`<svg viewBox="-5 -5 10 20">`: {10, 20}, `<svg>`: {}, `<svg viewBox="0 0 1e99 NaN">`: {}, `<svg viewBox="0 0 x">`: {}, `<svg viewBox="`: {}, `<svg viewBox="0 0 -1 5">`: {},
+	} {
+		if w, h := svgSize([]byte(svg)); w != size[0] || h != size[1] {
+			t.Errorf("%s: %d × %d", svg, w, h)
+		}
+	}
+}
+
+// The words that the module is told: the calculators' own, sorted, and none
+// of the theme's.
+func TestWordsFile(t *testing.T) {
+	site := good(t)
+	f := named(t, site, "assets/words-es-", ".tsv")
+	lines := strings.Split(strings.TrimSuffix(string(f.Data), "\n"), "\n")
+	if !slices.IsSorted(lines) || len(lines) < 50 {
+		t.Errorf("%d lines, sorted: %v", len(lines), slices.IsSorted(lines))
+	}
+	texts, err := translated()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, line := range lines {
+		key, said, ok := strings.Cut(line, "\t")
+		if _, known := texts[key]; !ok || !known || said == "" || strings.HasPrefix(key, "ui.") {
+			t.Errorf("line %q", line)
+		}
+	}
+	for _, f := range site.Files {
+		if strings.HasPrefix(f.Path, "assets/words-en-") {
+			t.Error("English words are in the code already")
+		}
+	}
+}
+
+func TestPreviewAddsItsScript(t *testing.T) {
+	site, faults := made(t, nil, func(o *Options) { o.Preview = true })
+	if site == nil {
+		t.Fatal(faults)
+	}
+	if file(site, "preview.js") == nil {
+		t.Fatal("there is no preview.js")
+	}
+	for _, f := range site.Files {
+		if path.Ext(f.Path) == ".html" && bytes.Count(f.Data, []byte("preview.js")) != 1 {
+			t.Errorf("%s does not load the preview's script once", f.Path)
+		}
+	}
+	if bytes.Contains(file(site, "sw.js"), []byte("preview.js")) {
+		t.Error("the worker keeps the preview's script")
+	}
+}
+
+// Errors stop a build before the module is asked for; warnings stop nothing.
+func TestFaultsStop(t *testing.T) {
+	bad := func(text string) map[string]string { return map[string]string{"en/bad.md": text} }
+	const head = "---\ntitle: Bad\nsummary: One sentence.\nkind: reference\n---\n"
+	for name, c := range map[string]struct {
+		changes map[string]string
+		want    string // file:line:col of one of the faults
+	}{
+		"header":     {bad("---\ntitel: x\n---\n"), "en/bad.md:2:1: error: "},
+		"link":       {bad(head + "[x](none.md)\n"), "en/bad.md:6:1: error: "},
+		"calculator": {bad(head + "```calculator\nid: tnak\n```\n"), "en/bad.md:7"},
+		"input":      {bad(head + "```calculator\nid: tank\nset: {side: 99 ft}\n```\n"), "en/bad.md:8"},
+		"picture":    {bad(head + "![x](none.svg)\n"), "en/bad.md:6:1: error: "},
+		"manual":     {map[string]string{"manual.yaml": "title: x\n"}, "manual.yaml:1"},
+		"no manual":  {map[string]string{"manual.yaml": ""}, "manual.yaml: error: there is no manual.yaml"},
+	} {
+		asked := false
+		site, faults := made(t, c.changes, func(o *Options) { o.Module = func() ([]byte, error) { asked = true; return module, nil } })
+		if site != nil || asked {
+			t.Errorf("%s: site %v, module asked for %v", name, site != nil, asked)
+		}
+		if !slices.ContainsFunc(faults, func(f fault.Fault) bool { return strings.HasPrefix(f.Error(), c.want) && f.Hint != "" }) {
+			t.Errorf("%s: want %s, got %v", name, c.want, faults)
+		}
+	}
+	site, faults := made(t, bad(head+"A <b>bold</b> word.\n"), nil)
+	if site == nil || len(faults) == 0 || !bytes.Contains(file(site, "en/bad.html"), []byte("A &lt;b>bold&lt;/b> word.")) {
+		t.Errorf("raw HTML: %v", faults)
+	}
+}
+
+func TestOtherFaults(t *testing.T) {
+	for name, c := range map[string]struct {
+		with func(*Options)
+		want string
+	}{
+		"module":   {func(o *Options) { o.Module = func() ([]byte, error) { return nil, errors.New("no compiler") } }, "error: no compiler"},
+		"no theme": {func(o *Options) { o.Theme = fstest.MapFS{} }, "words.tsv"},
+		"no page template": {func(o *Options) {
+			o.Theme = fstest.MapFS{"words.tsv": {Data: []byte("a\tb\n")}, "templates/x.html": {Data: []byte("{{define \"home\"}}{{end}}")}}
+		},
+			"no template named"},
+		"no folder": {func(o *Options) { o.Content = o.Content + "/none" }, "cannot open the content folder"},
+	} {
+		site, faults := made(t, nil, c.with)
+		if site != nil || !slices.ContainsFunc(faults, func(f fault.Fault) bool { return strings.Contains(f.Error(), c.want) }) {
+			t.Errorf("%s: %v", name, faults)
+		}
+	}
+}
+
+// Inspect says what Make says, and Indexes finds what the pages hold.
+func TestInspectAndIndexes(t *testing.T) {
+	dir := t.TempDir()
+	write(t, dir, content())
+	var inspected, indexed fault.List
+	Inspect(optionsFor(dir), &inspected)
+	if inspected.Errors() > 0 {
+		t.Fatal(inspected.All())
+	}
+	found := Indexes(optionsFor(dir), &indexed)
+	if hits := found["en"].Find("vat", 5); len(hits) == 0 || !slices.Contains([]string{"en/fill.html", "en/calc/tank.html"}, strings.Split(hits[0].URL, "#")[0]) {
+		t.Errorf("a synonym finds %v", hits)
+	}
+	if hits := found["es"].Find("llenar", 5); len(hits) == 0 || !strings.HasPrefix(hits[0].URL, "es/fill.html") {
+		t.Errorf("a word of the same stem finds %v", hits)
+	}
+	if err := os.WriteFile(dir+"/en/bad.md", []byte("---\ntitel: x\n---\n"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	var again fault.List
+	if Inspect(optionsFor(dir), &again); again.Errors() == 0 || Indexes(optionsFor(dir), &fault.List{}) != nil {
+		t.Error("a fault passes")
+	}
+}
