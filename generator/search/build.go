@@ -76,7 +76,7 @@ type entryWord struct {
 }
 
 // wordPlace is how often a word stands in a section.
-type wordPlace struct{ section, count int }
+type wordPlace struct{ section, count int32 }
 
 // nowhere is the section of words that are known but not counted.
 const nowhere = -1
@@ -107,12 +107,12 @@ func (b *builder) addEntry(i int, e Entry) {
 	b.addWords(list, nowhere)
 	b.addWords(heading, nowhere)
 	b.addWords(lead, nowhere)
-	b.addWords(rest, i)
+	b.addWords(rest, int32(i))
 }
 
 // addWords notes the words of a text, and counts them in its section; sections
 // come in rising order.
-func (b *builder) addWords(text string, section int) {
+func (b *builder) addWords(text string, section int32) {
 	b.scan.read(text)
 	for b.scan.next() {
 		w := b.word()
@@ -137,7 +137,7 @@ func (b *builder) word() *entryWord {
 	return w
 }
 
-func (w *entryWord) countIn(section int) {
+func (w *entryWord) countIn(section int32) {
 	if n := len(w.places); n > 0 && w.places[n-1].section == section {
 		w.places[n-1].count++
 		return
@@ -206,9 +206,9 @@ func writePlaces(lengths, gaps, levels *strings.Builder, places []wordPlace) {
 	pack(lengths, len(places))
 	before := -1
 	for _, p := range places {
-		pack(gaps, p.section-before-1)
-		pack(levels, level(p.count))
-		before = p.section
+		pack(gaps, int(p.section)-before-1)
+		pack(levels, level(int(p.count)))
+		before = int(p.section)
 	}
 }
 
@@ -264,20 +264,23 @@ func accented(word string) string {
 // clean makes a text fit for one field of a line: valid UTF-8, no control
 // characters, single spaces.
 func clean(text string) string {
-	out := make([]byte, 0, len(text))
+	var out strings.Builder
+	out.Grow(len(text))
+	gap := false
 	for i, r := range text {
-		_, size := utf8.DecodeRuneInString(text[i:])
 		switch {
-		case r == utf8.RuneError && size == 1:
+		case r == utf8.RuneError && !strings.HasPrefix(text[i:], string(utf8.RuneError)):
 		case r <= ' ' || r == 0x7f:
-			if n := len(out); n > 0 && out[n-1] != ' ' {
-				out = append(out, ' ')
-			}
+			gap = out.Len() > 0
 		default:
-			out = append(out, text[i:i+size]...)
+			if gap {
+				out.WriteByte(' ')
+				gap = false
+			}
+			out.WriteRune(r)
 		}
 	}
-	return strings.TrimSuffix(string(out), " ")
+	return out.String()
 }
 
 func join(fields ...string) string { return strings.Join(fields, "\t") }

@@ -121,8 +121,8 @@ func NewMinifier() *Minifier {
 	return &Minifier{m}
 }
 
-// HTML minifies a page. The page is read where it stands: it must not change
-// meanwhile.
+// HTML minifies a page. The page is used up: its bytes are changed where they
+// stand.
 func (x *Minifier) HTML(page []byte) ([]byte, error) {
 	b := scratch.Get().(*bytes.Buffer)
 	defer scratch.Put(b)

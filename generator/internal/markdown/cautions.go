@@ -29,7 +29,7 @@ func (w *walker) quote(n *ast.Blockquote) {
 	w.raw(`<aside class="` + cautionClass(level) + `" role="note">` + "\n" + `<p class="signal">`)
 	w.escaped(word)
 	w.raw("</p>\n")
-	mark := w.plain.Len()
+	mark := w.mark()
 	first := n.FirstChild()
 	w.signalText(first, lead)
 	for b := first.NextSibling(); b != nil; b = b.NextSibling() {

@@ -43,7 +43,7 @@ func (w *walker) term(item ast.Node) {
 	w.escaped(t.Name)
 	w.raw("</dfn>")
 	w.plain.WriteString(t.Name)
-	mark := w.plain.Len()
+	mark := w.mark()
 	w.textFrom(first, lead.NextSibling(), true)
 	t.Also, t.Text = definition(w.since(mark))
 	if t.Text == "" {

@@ -64,7 +64,7 @@ func (w *walker) stepText(n, lead ast.Node, hold bool) string {
 	if loose {
 		w.raw("<p>")
 	}
-	mark := w.plain.Len()
+	mark := w.mark()
 	if hold {
 		w.raw(`<strong class="hold-lead">`)
 		w.escaped(w.plainOf(lead))

@@ -118,15 +118,23 @@ func (w *walker) textFrom(n, from ast.Node, prose bool) {
 	w.plain.WriteByte('\n')
 }
 
+// mark is a place in the plain text.
+type mark struct{ headings, at int }
+
+func (w *walker) mark() mark { return mark{len(w.page.Headings), w.plain.Len()} }
+
 // since is the plain text written behind a mark; behind the last heading, where
-// one came in between.
-func (w *walker) since(mark int) string {
-	return string(bytes.TrimSpace(w.plain.Bytes()[min(mark, w.plain.Len()):]))
+// one came in between, for that begins a text of its own.
+func (w *walker) since(m mark) string {
+	if len(w.page.Headings) > m.headings {
+		m.at = 0
+	}
+	return string(bytes.TrimSpace(w.plain.Bytes()[m.at:]))
 }
 
 // endSection closes the section of text being read.
 func (w *walker) endSection() {
-	w.section.Text = w.since(0)
+	w.section.Text = string(bytes.TrimSpace(w.plain.Bytes()))
 	if w.section.Text != "" || w.section.Title != "" {
 		w.page.Sections = append(w.page.Sections, w.section)
 	}

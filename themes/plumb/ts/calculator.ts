@@ -10,7 +10,7 @@ import type { Record_ } from "./records";
 import { part, showMore, showResult } from "./result";
 import { kept, load, save } from "./store";
 
-const pause = 120; // ms from the last key to the run
+const pause = 50; // ms from the last key to the run
 const rounds = 4; // an answer may ask for inputs that ask for further ones
 
 /** What is kept of a reader's inputs. */

@@ -29,7 +29,9 @@ async function start(): Promise<Exports> {
   let bytes: ArrayBuffer;
   try {
     bytes = await bytesOf("module", facts.module);
-  } catch {
+    if (!isModule(bytes)) throw new Error(facts.module + ": not a module");
+  } catch (e) {
+    console.error(e);
     throw new NoModule("ui.calc.no-load");
   }
   let exports: Exports;
@@ -45,6 +47,11 @@ async function start(): Promise<Exports> {
   const hello = call(exports, "hello", []);
   if (hello[0]?.[1] !== facts.fingerprint) throw new NoModule("ui.calc.other");
   return exports;
+}
+
+/** Whether bytes open as a module does; a network's sign-in page does not. */
+function isModule(bytes: ArrayBuffer): boolean {
+  return String.fromCharCode(...new Uint8Array(bytes, 0, Math.min(4, bytes.byteLength))) === "\0asm";
 }
 
 /** Asks the module in a language, starting it if need be. */

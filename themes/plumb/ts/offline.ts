@@ -12,6 +12,7 @@ const policy = (window as any).trustedTypes?.createPolicy("coursebook", {
 });
 
 let line: HTMLElement;
+let offered = false; // a newer edition waits for the reader
 let failed = ""; // why the last attempt to save ended; the worker's word stands
 
 export function startOffline(): void {
@@ -19,11 +20,14 @@ export function startOffline(): void {
   const why = hindrance();
   if (why) return tell(why);
   const workers = navigator.serviceWorker;
-  const controlled = Boolean(workers.controller);
+  let controlled = Boolean(workers.controller);
   workers.addEventListener("message", (e) => hear(e.data));
   workers.addEventListener("controllerchange", () => {
-    if (controlled) location.reload();
-    else askStatus();
+    // A page that no worker served is the same edition as the first to claim
+    // it, unless a newer one was waiting.
+    if (controlled || offered) return location.reload();
+    controlled = true;
+    askStatus();
   });
   const script = policy ? policy.createScriptURL("sw.js") : new URL("sw.js", root).href;
   workers.register(script, { updateViaCache: "none" }).then(watch, () => {
@@ -70,6 +74,7 @@ function watch(registration: ServiceWorkerRegistration): void {
 
 /** Offers the waiting edition; it takes over when the reader says so. */
 function offer(registration: ServiceWorkerRegistration): void {
+  offered = true;
   const box = document.getElementById("edition")!;
   box.hidden = false;
   box.querySelector("button")!.onclick = () => ask(registration.waiting, "accept");

@@ -27,7 +27,8 @@ export function showResult(section: HTMLElement, fields: Element, records: Recor
   for (const given of all("[data-part=given]", section)) given.hidden = !ok;
   showOutputs(section, ok ? outs : []);
   showLists(section, ok ? outs : []);
-  part(section, "notes").replaceChildren(...notes.filter((n) => n[1] !== "refusal").map((n) => note(n[1], n[3])));
+  const told = notes.filter((n) => n[1] !== "refusal");
+  renew(part(section, "notes"), told, (box) => box.replaceChildren(...told.map((n) => note(n[1], n[3]))));
   showMore(section, records);
   announce(section, none.textContent);
 }
@@ -44,42 +45,68 @@ function clearErrors(fields: Element): void {
   for (const input of all("[aria-invalid]", fields)) {
     input.removeAttribute("aria-invalid");
     input.removeAttribute("aria-errormessage");
+    describe(input, (id) => !id.startsWith(errorId));
   }
 }
 
+const errorId = "error-";
 let errors = 0;
+
+/** Drops what describes an input no more, and puts something new in front. */
+function describe(input: Element, stays: (id: string) => boolean, first = ""): void {
+  const ids = (input.getAttribute("aria-describedby") ?? "").split(" ").filter((id) => id && stays(id));
+  if (first) ids.unshift(first);
+  if (ids.length) input.setAttribute("aria-describedby", ids.join(" "));
+  else input.removeAttribute("aria-describedby");
+}
 
 /** Says at a field, row or cell what is wrong with it. */
 function markError(place: HTMLElement, text: string): void {
   const error = make(place.matches("label") ? "span" : "p", "error", text);
-  error.id = "error-" + ++errors;
+  error.id = errorId + ++errors;
   place.append(error);
   const input = place.matches(".rows, li") ? null : place.querySelector("input:not([type=radio], [type=checkbox]), select");
-  input?.setAttribute("aria-invalid", "true");
-  input?.setAttribute("aria-errormessage", error.id);
+  if (!input) return;
+  input.setAttribute("aria-invalid", "true");
+  input.setAttribute("aria-errormessage", error.id);
+  describe(input, () => true, error.id);
+}
+
+const standing = new WeakMap<Element, string>();
+
+/** Builds a part anew, but only where it would differ from what stands there. */
+function renew<E extends Element>(box: E, records: Record_[], build: (box: E) => void): void {
+  const now = JSON.stringify(records);
+  if (standing.get(box) === now) return;
+  standing.set(box, now);
+  build(box);
 }
 
 function showOutputs(section: Element, outs: Record_[]): void {
   for (const box of all("[data-out]", section)) {
     const out = outs.find((o) => o[1] === box.dataset.out);
     box.hidden = !out;
-    box.querySelector("dd")!.textContent = out?.[3] ?? "";
+    renew(box.querySelector("dd")!, out ? [out] : [], (dd) => (dd.textContent = out?.[3] ?? ""));
   }
 }
 
 function showLists(section: Element, outs: Record_[]): void {
   for (const table of all("[data-list]", section)) {
     const cols = table.dataset.cols!.trim().split(" ");
-    const rows: HTMLElement[][] = [];
-    for (const [, path, , shown] of outs) {
-      const [list, row, col] = path.split(".");
-      if (list !== table.dataset.list || !row) continue;
-      const cells = (rows[Number(row) - 1] ??= cols.map(() => make("td")));
-      cells[cols.indexOf(col)]!.textContent = shown;
-    }
-    table.querySelector("tbody")!.replaceChildren(...rows.map((cells) => make("tr", "", ...cells)));
-    table.parentElement!.hidden = !rows.length;
+    const mine = outs.filter(([, path]) => path.startsWith(table.dataset.list + "."));
+    table.parentElement!.hidden = !mine.length;
+    renew(table.querySelector("tbody")!, mine, (body) => body.replaceChildren(...tableRows(cols, mine)));
   }
+}
+
+function tableRows(cols: string[], outs: Record_[]): HTMLElement[] {
+  const rows: HTMLElement[][] = [];
+  for (const [, path, , shown] of outs) {
+    const [, row, col] = path.split(".");
+    const cells = (rows[Number(row) - 1] ??= cols.map(() => make("td")));
+    cells[cols.indexOf(col)]!.textContent = shown;
+  }
+  return rows.map((cells) => make("tr", "", ...cells));
 }
 
 function note(level: string, text: string): HTMLElement {
@@ -90,29 +117,35 @@ function note(level: string, text: string): HTMLElement {
 }
 
 function showDrawing(section: Element, records: Record_[]): void {
-  const svg = draw(records);
-  const box = part(section, "drawing");
-  box.hidden = !svg;
-  box.replaceChildren(...(svg ? [svg] : []));
+  const lines = records.filter((r) => r[0] === "drawing" || r[0] === "node");
+  renew(part(section, "drawing"), lines, (box) => {
+    const svg = draw(lines);
+    box.hidden = !svg;
+    box.replaceChildren(...(svg ? [svg] : []));
+  });
 }
 
 function showExact(section: Element, outs: Record_[]): void {
-  const box = part(section, "exact");
   const single = outs.filter((o) => o[4] && !o[1].includes("."));
-  box.hidden = !single.length;
-  box.querySelector("dl")!.replaceChildren(...single.map((o) => make("div", "", make("dt", "", o[2]), make("dd", "", o[4]))));
+  renew(part(section, "exact"), single, (box) => {
+    box.hidden = !single.length;
+    box.querySelector("dl")!.replaceChildren(...single.map((o) => make("div", "", make("dt", "", o[2]), make("dd", "", o[4]))));
+  });
 }
 
 function showWork(section: Element, steps: Record_[]): void {
-  const box = part(section, "work");
-  box.hidden = !steps.length;
-  box.querySelector("ol")!.replaceChildren(...steps.map(([, title, of, plain, put, result, ...where]) => {
-    const item = make("li", "", make("p", "step-title", of ? title + ": " + of : title),
-      make("p", "", make("code", "", plain)), make("p", "", make("code", "", "= " + put)),
-      make("p", "", make("code", "", "= ", make("b", "", result))));
-    if (where.length) item.append(make("ul", "", ...where.map((w) => make("li", "", w))));
-    return item;
-  }));
+  renew(part(section, "work"), steps, (box) => {
+    box.hidden = !steps.length;
+    box.querySelector("ol")!.replaceChildren(...steps.map(step));
+  });
+}
+
+function step([, title, of, plain, put, result, ...where]: Record_): HTMLElement {
+  const item = make("li", "", make("p", "step-title", of ? title + ": " + of : title),
+    make("p", "", make("code", "", plain)), make("p", "", make("code", "", "= " + put)),
+    make("p", "", make("code", "", "= ", make("b", "", result))));
+  if (where.length) item.append(make("ul", "", ...where.map((w) => make("li", "", w))));
+  return item;
 }
 
 const speaking = new WeakMap<Element, number>();

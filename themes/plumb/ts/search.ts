@@ -3,7 +3,8 @@
 import { ask, loadIndex } from "./module";
 import { all, facts, make, say, tongue } from "./page";
 
-const pause = 90; // ms from the last key to the search
+const pause = 50; // ms from the last key to the search
+const rest = 250; // ms from the first list to better excerpts: typing goes first
 
 export function startSearch(): void {
   const box = document.getElementById("q") as HTMLInputElement;
@@ -29,7 +30,8 @@ export function startSearch(): void {
       count.textContent = items.length === 0 ? say("ui.search.none", { q }) : items.length === 1 ? say("ui.search.one") : say("ui.search.many", { n: items.length });
       list.replaceChildren(...(items.length ? items : [wayOut()]));
       hits.hidden = false;
-      for (const item of items) await sharpen(item, q, () => mine === turn);
+      await new Promise((done) => setTimeout(done, rest));
+      for (const item of items) if (mine === turn) await sharpen(item, q, () => mine === turn);
     } catch (e) {
       console.error(e);
       count.textContent = say("ui.search.away");
