@@ -3,34 +3,22 @@ package main
 import (
 	"fmt"
 	"io"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"time"
 
-	"coursebook/calculators/shelf"
 	"coursebook/generator/internal/build"
 	"coursebook/generator/internal/fault"
-	"coursebook/generator/internal/house"
 	"coursebook/generator/internal/output"
 )
 
 func runBuild(s std, args []string) int {
-	flags := newFlags(s, "build", "", "Writes the whole site. The last good site stays in place until the new one is whole.")
-	content := flags.String("content", "content", "folder of the manual")
-	theme := flags.String("theme", "", "folder of a theme; empty for the one that comes along")
+	flags := newManualFlags(s, "build", "Writes the whole site. The last good site stays in place until the new one is whole.")
 	out := flags.String("out", "site", "folder to publish into")
 	pocket := flags.String("pocket", "", "also write the whole manual as one HTML file")
-	if status, done := parse(flags, args); done {
+	o, status, done := flags.open(s, args)
+	if done {
 		return status
-	}
-	if flags.NArg() > 0 {
-		flags.Usage()
-		return misuse
-	}
-	o, err := options(*content, *theme)
-	if err != nil {
-		return s.fail("build", err)
 	}
 	if err := output.Recover(*out); err != nil { // also where this build stops at a fault
 		return s.fail("build", err)
@@ -95,25 +83,6 @@ func writeWhole(name string, data []byte) error {
 		return err
 	}
 	return os.Rename(f.Name(), name)
-}
-
-// options finds the theme and the module for a build.
-func options(content, theme string) (build.Options, error) {
-	o := build.Options{Content: content, Calculators: shelf.All()}
-	h, err := house.Open()
-	if err != nil {
-		return o, err
-	}
-	o.Module = h.Module
-	if theme != "" {
-		o.Theme = os.DirFS(theme)
-		if _, err := fs.Stat(o.Theme, "."); err != nil {
-			return o, fmt.Errorf("there is no theme folder %s", theme)
-		}
-		return o, nil
-	}
-	o.Theme, err = h.Theme()
-	return o, err
 }
 
 // fail prints what went wrong; a located fault is printed as such.

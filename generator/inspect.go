@@ -11,22 +11,13 @@ import (
 )
 
 func runInspect(s std, args []string) int {
-	flags := newFlags(s, "inspect", "", "Lists every fault and warning of the content. Writes nothing.")
-	content := flags.String("content", "content", "folder of the manual")
-	theme := flags.String("theme", "", "folder of a theme; empty for the one that comes along")
+	flags := newManualFlags(s, "inspect", "Lists every fault and warning of the content. Writes nothing.")
 	strict := flags.Bool("strict", false, "warnings count as faults")
 	questions := flags.String("questions", "", "instead, run the judged searches of a `file`")
 	lang := flags.String("words", "", "instead, list the texts that a `language` lacks, as lines for its words file")
-	if status, done := parse(flags, args); done {
+	o, status, done := flags.open(s, args)
+	if done {
 		return status
-	}
-	if flags.NArg() > 0 {
-		flags.Usage()
-		return misuse
-	}
-	o, err := options(*content, *theme)
-	if err != nil {
-		return s.fail("inspect", err)
 	}
 	if *questions != "" {
 		return askQuestions(s, o, *questions)

@@ -14,31 +14,18 @@ import (
 )
 
 func runPreview(s std, args []string) int {
-	flags := newFlags(s, "preview", "", "Builds the manual, serves it on this machine, and rebuilds it when a file changes.")
+	flags := newManualFlags(s, "preview", "Builds the manual, serves it on this machine, and rebuilds it when a file changes.")
 	addr := flags.String("addr", "127.0.0.1:8080", "address on this machine")
-	content := flags.String("content", "content", "folder of the manual")
-	theme := flags.String("theme", "", "folder of a theme; empty for the one that comes along")
-	if status, done := parse(flags, args); done {
+	o, status, done := flags.open(s, args)
+	if done {
 		return status
-	}
-	if flags.NArg() > 0 {
-		flags.Usage()
-		return misuse
-	}
-	o, err := options(*content, *theme)
-	if err != nil {
-		return s.fail("preview", err)
 	}
 	o.Preview = true
 	o.Module = sync.OnceValues(o.Module) // the module does not change while content does
-	folders := []string{*content}
-	if *theme != "" {
-		folders = append(folders, *theme)
-	}
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
 	server := preview.New(previewBuild(o), func(format string, args ...any) { fmt.Fprintf(s.err, format+"\n", args...) })
-	err = server.Run(ctx, *addr, folders, func(url string) {
+	err := server.Run(ctx, *addr, flags.folders(), func(url string) {
 		fmt.Fprintf(s.out, "The manual is at %s (stop with Ctrl-C)\n", url)
 	})
 	if err != nil {

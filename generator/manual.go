@@ -1,0 +1,74 @@
+package main
+
+import (
+	"flag"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+
+	"coursebook/calculators/shelf"
+	"coursebook/generator/internal/build"
+	"coursebook/generator/internal/house"
+)
+
+// manualFlags are the options of the commands that read a manual.
+type manualFlags struct {
+	*flag.FlagSet
+	content, theme *string
+}
+
+func newManualFlags(s std, name, what string) manualFlags {
+	flags := newFlags(s, name, "", what)
+	return manualFlags{flags,
+		flags.String("content", "content", "folder of the manual"),
+		flags.String("theme", "", "folder of a theme; empty for the one that comes along")}
+}
+
+// open parses the words of the command and finds the theme and the module.
+// done tells that the command is over, with its status.
+func (f manualFlags) open(s std, args []string) (o build.Options, status int, done bool) {
+	if status, done := parse(f.FlagSet, args); done {
+		return o, status, true
+	}
+	if f.NArg() > 0 {
+		f.Usage()
+		return o, misuse, true
+	}
+	o, err := f.options()
+	if err != nil {
+		return o, s.fail(f.Name(), err), true
+	}
+	return o, fine, false
+}
+
+func (f manualFlags) options() (build.Options, error) {
+	o := build.Options{Content: *f.content, Calculators: shelf.All()}
+	h, err := house.Open()
+	if err != nil {
+		return o, err
+	}
+	o.Module = h.Module
+	if *f.theme != "" {
+		o.Theme = os.DirFS(*f.theme)
+		if _, err := fs.Stat(o.Theme, "."); err != nil {
+			return o, fmt.Errorf("there is no theme folder %s", *f.theme)
+		}
+		return o, nil
+	}
+	o.Theme, err = h.Theme()
+	return o, err
+}
+
+// folders are those whose changes call for another build. A theme inside the
+// binary does not change.
+func (f manualFlags) folders() []string {
+	folders := []string{*f.content}
+	if *f.theme != "" {
+		return append(folders, *f.theme)
+	}
+	if h, err := house.Open(); err == nil && h.Root() != "" {
+		folders = append(folders, filepath.Join(h.Root(), filepath.FromSlash(house.ThemePath)))
+	}
+	return folders
+}
