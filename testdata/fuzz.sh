@@ -1,11 +1,13 @@
 #!/bin/sh
-# Runs every fuzz target of the project for a moment beyond its seeds:
+# Runs every fuzz target of the project beyond its seeds, for a number of
+# inputs or a time:
+#   testdata/fuzz.sh 3000x
 #   testdata/fuzz.sh 5s
 # A target's minimising may add a few seconds; nothing else is unbounded.
 set -eu
 cd "$(dirname "$0")/.."
 go=${GO:-go}
-time=${1:-5s}
+time=${1:-3000x}
 case $time in
 *[0-9]) time=${time}s ;;
 esac
