@@ -64,8 +64,10 @@ function describe(input: Element, stays: (id: string) => boolean, first = ""): v
 function markError(place: HTMLElement, text: string): void {
   const error = make(place.matches("label") ? "span" : "p", "error", text);
   error.id = errorId + ++errors;
-  place.append(error);
   const input = place.matches(".rows, li") ? null : place.querySelector("input:not([type=radio], [type=checkbox]), select");
+  // under what was typed, above keys and hints: the result may stand over those
+  if (input?.parentElement === place) input.after(error);
+  else place.append(error);
   if (!input) return;
   input.setAttribute("aria-invalid", "true");
   input.setAttribute("aria-errormessage", error.id);
