@@ -104,16 +104,6 @@ type Axis struct {
 // 1) and the text.
 type Entry struct{ Path, Text string }
 
-// Field finds an input by ID.
-func (c *Calculator) Field(id string) (Field, bool) {
-	for _, f := range c.In {
-		if f.ID == id {
-			return f, true
-		}
-	}
-	return Field{}, false
-}
-
 // Formula finds a formula by ID.
 func (c *Calculator) Formula(id string) *Formula {
 	for _, f := range c.Formulas {

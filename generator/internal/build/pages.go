@@ -120,7 +120,7 @@ func (b *builder) procedureView(s spot, p *site.Page) any {
 	h := p.Header
 	v := theme.Procedure{
 		Frame: b.frame(s), When: h.When, Time: h.Time, Gear: h.Gear, Sources: h.Sources,
-		Parts: b.parts(s, p), Terms: p.Terms, Next: b.links(s, p.After),
+		Parts: b.parts(s, p), Next: b.links(s, p.After),
 		Urgent: p.Slug == urgentSlug,
 	}
 	v.Summary = h.Summary

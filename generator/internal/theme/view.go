@@ -36,7 +36,6 @@ type Assets struct {
 	Style, Script, Module, Index, Words, Icon, AppManifest string
 	Later                                                  string // styles that the first view does not need
 	Fingerprint                                            string
-	Bytes                                                  int // whole offline package, uncompressed
 }
 
 // Language is one choice of the language switch.
@@ -91,9 +90,8 @@ type Procedure struct {
 	Gear       []string
 	Sources    []string
 	Parts      []Part
-	Terms      []page.Term // glossary: for nothing but counts; its text is in Parts
-	Next       []Link      // the author's choice of what to read next
-	Before     *Link       // the pour day's order
+	Next       []Link // the author's choice of what to read next
+	Before     *Link  // the pour day's order
 	After      *Link
 }
 

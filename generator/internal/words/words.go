@@ -173,14 +173,3 @@ func Missing(english Texts, w calc.Words) []string {
 	sort.Strings(keys)
 	return keys
 }
-
-// Merge joins lists of English texts.
-func Merge(lists ...Texts) Texts {
-	all := Texts{}
-	for _, l := range lists {
-		for k, v := range l {
-			all[k] = v
-		}
-	}
-	return all
-}

@@ -128,11 +128,8 @@ func TestSlots(t *testing.T) {
 	}
 }
 
-func TestMissingAndMerge(t *testing.T) {
-	all := Merge(Texts{"b": "Side"}, Texts{"a": "Depth", "c": "Lid"}, nil)
-	if len(all) != 3 || all["a"] != "Depth" {
-		t.Errorf("merged: %v", all)
-	}
+func TestMissing(t *testing.T) {
+	all := Texts{"b": "Side", "a": "Depth", "c": "Lid"}
 	if got := Missing(all, calc.Words{"b": "Lado"}); !slices.Equal(got, []string{"a", "c"}) {
 		t.Errorf("missing: %v", got)
 	}
