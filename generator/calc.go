@@ -192,7 +192,7 @@ func describeField(w io.Writer, indent string, f calc.Field, v calc.Voice) {
 	case calc.Rows:
 		line += fmt.Sprintf(" [rows, %d to %d]", f.MinRows, f.MaxRows)
 	}
-	if text := v.Type(f, f.Default); text != "" && f.Kind != calc.Rows {
+	if text := v.Type(f, f.UsualValue()); text != "" && f.Kind != calc.Rows {
 		line += ", example " + text
 	}
 	if f.Optional {
@@ -211,7 +211,7 @@ func units(f calc.Field, v calc.Voice) []string {
 		parts = append(parts, u)
 	}
 	if f.Min != nil && f.Max != nil {
-		parts = append(parts, v.Say(calc.Between, calc.Amount("low", f.Min.SI, f.Show), calc.Amount("high", f.Max.SI, f.Show)))
+		parts = append(parts, v.Say(calc.Between, calc.Amount("low", f.Min.SI(), f.Show), calc.Amount("high", f.Max.SI(), f.Show)))
 	}
 	return parts
 }

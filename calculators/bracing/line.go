@@ -14,8 +14,8 @@ var StringLine = &calc.Calculator{
 	ID:       "string-line",
 	Title:    calc.Text("string-line.title: String-line correction"),
 	Purpose:  calc.Text("string-line.purpose: Which brace to turn, which way and how far, from the gaps at the string."),
-	In:       lineIn(),
-	Out:      lineOut(),
+	In:       lineIn,
+	Out:      lineOut,
 	Formulas: lineFormulas,
 	Sources:  lineSources,
 	Cautions: []calc.Caution{

@@ -47,11 +47,17 @@ var (
 	longLine   = calc.Text("string-line.why.long: A string this long sags. Split the wall.")
 )
 
+func byThreads(c calc.Case) bool { return c.Choice("thread-as") == "threads" }
+func byPitch(c calc.Case) bool   { return c.Choice("thread-as") == "pitch" }
+func byTravel(c calc.Case) bool  { return c.Choice("thread-as") == "travel" }
+func byThread(c calc.Case) bool  { return !byTravel(c) }
+
 // Texts that several fields share.
 var (
-	aboveBase = calc.Text("string-line.heights.help: Above the base of the wall.")
-	sayBrace  = calc.Text("string-line.readings.name: Brace")
-	sayStay   = calc.Text("string-line.move.stay: nowhere")
+	aboveBase   = calc.Text("string-line.heights.help: Above the base of the wall.")
+	proveString = calc.Text("string-line.ends.help: Slide the loose gauge block in. It proves the string.")
+	sayBrace    = calc.Text("string-line.readings.name: Brace")
+	sayStay     = calc.Text("string-line.move.stay: nowhere")
 )
 
 // sideOptions says where the string runs, seen from the braces.
@@ -68,96 +74,73 @@ var concreteOptions = []calc.Option{
 
 var readingCols = []calc.Field{
 	{ID: "name", Label: sayBrace, Kind: calc.Words_, Optional: true, MaxLen: 24},
-	{ID: "gap", Label: calc.Text("string-line.readings.gap: Gap"), Show: gapSize, Min: calc.AtLeast(0, "in", noGap), Max: calc.AtMost(12, "in", fallen)},
+	{ID: "gap", Label: calc.Text("string-line.readings.gap: Gap"), Show: gapSize, Min: &calc.Limit{At: 0, Unit: "in", Why: noGap}, Max: &calc.Limit{At: 12, Unit: "in", Why: fallen}},
 	{ID: "along", Label: calc.Text("string-line.readings.along: Along the wall"), Show: bigSize, Optional: true,
-		Min: calc.AtLeast(0, "ft", behind), Max: calc.AtMost(400, "ft", longLine)},
+		Min: &calc.Limit{At: 0, Unit: "ft", Why: behind}, Max: &calc.Limit{At: 400, Unit: "ft", Why: longLine}},
 }
 
-func reading(name string, gap, along float64) calc.Case {
-	return calc.Row(readingCols, calc.Txt(name), calc.In(gap, "in"), calc.In(along, "ft"))
+var lineIn = []calc.Field{
+	{ID: "string-side", Label: calc.Text("string-line.string-side: The string is on the"), Kind: calc.Choice, Options: sideOptions, Optional: true,
+		Help: calc.Text("string-line.string-side.help: Go and look. The wrong side doubles the error.")},
+	{ID: "concrete", Label: calc.Text("string-line.concrete: The concrete is"), Kind: calc.Choice, Options: concreteOptions, Usual: "plastic"},
+	{ID: "block", Label: calc.Text("string-line.block: Block at both ends"), Show: gapSize, Usual: "0.75 in",
+		Help: calc.Text("string-line.block.help: What holds the string off the wall. Equal at both ends."),
+		Min:  &calc.Limit{At: 0, Unit: "in", Why: noGap}, Max: &calc.Limit{At: 4, Unit: "in", Why: wideBlock}},
+	{ID: "first-end", Label: calc.Text("string-line.first-end: Gap at the first block"), Show: gapSize, Optional: true, Usual: "3/4 in", Help: proveString,
+		Min: &calc.Limit{Unit: "in", Why: noGap}, Max: &calc.Limit{At: 12, Unit: "in", Why: fallen}},
+	{ID: "second-end", Label: calc.Text("string-line.second-end: Gap at the second block"), Show: gapSize, Optional: true, Usual: "3/4 in", Help: proveString,
+		Min: &calc.Limit{Unit: "in", Why: noGap}, Max: &calc.Limit{At: 12, Unit: "in", Why: fallen}},
+	{ID: "readings", Label: calc.Text("string-line.readings: Readings"), Kind: calc.Rows, Cols: readingCols, MinRows: 1, MaxRows: 30,
+		Help:  calc.Text("string-line.readings.help: String to wall at each brace, in order along the wall."),
+		Usual: "1 | 3/4 in | 2 ft; 2 | 1-1/16 in | 8 ft; 3 | 1-1/4 in | 14 ft; 4 | 7/8 in | 20 ft; 5 | 3/8 in | 26 ft; 6 | 11/16 in | 32 ft"},
+	{ID: "tolerance", Label: calc.Text("string-line.tolerance: Tolerance"), Show: gapSize, Usual: "0.25 in",
+		Help: calc.Text("string-line.tolerance.help: Off by no more than this is left alone. 1/4 in. (6 mm) is usual."),
+		Min:  &calc.Limit{At: 1.0 / 16, Unit: "in", Why: tightTol}, Max: &calc.Limit{At: 1, Unit: "in", Why: looseTol}},
+	{ID: "string-height", Label: calc.Text("string-line.string-height: Height of the string"), Show: bigSize, Usual: "8 ft",
+		Help: aboveBase,
+		Min:  &calc.Limit{At: 1, Unit: "ft", Why: lowString}, Max: &calc.Limit{At: 30, Unit: "ft", Why: highString}},
+	{ID: "attach-height", Label: calc.Text("string-line.attach-height: Height of the brace on it"), Show: bigSize, Usual: "6 ft",
+		Help: aboveBase,
+		Min:  &calc.Limit{At: 1, Unit: "ft", Why: lowString}, Max: &calc.Limit{At: 30, Unit: "ft", Why: highString}},
+	{ID: "foot-distance", Label: calc.Text("string-line.foot-distance: Brace foot from the wall"), Show: bigSize, Usual: "5 ft",
+		Help: calc.Text("string-line.foot-distance.help: Level, from the wall to the pin at the foot."),
+		Min:  &calc.Limit{At: 1, Unit: "ft", Why: nearFoot}, Max: &calc.Limit{At: 30, Unit: "ft", Why: farFoot}},
+	{ID: "foot-below", Label: calc.Text("string-line.foot-below: Foot below the wall base"), Show: bigSize, Usual: "0 ft",
+		Help: calc.Text("string-line.foot-below.help: 0 if level with it; minus if higher."),
+		Min:  &calc.Limit{At: -3, Unit: "ft", Why: footLevel}, Max: &calc.Limit{At: 10, Unit: "ft", Why: footLevel}},
+	{ID: "thread-as", Label: calc.Text("string-line.thread-as: Adjuster is known by"), Kind: calc.Choice, Usual: "threads",
+		Help: calc.Text("string-line.thread-as.help: Surest: measure ten turns and divide by ten."),
+		Options: []calc.Option{
+			{ID: "threads", Label: calc.Text("string-line.thread-as.threads: threads in one inch")},
+			{ID: "pitch", Label: calc.Text("string-line.thread-as.pitch: pitch of the thread")},
+			{ID: "travel", Label: calc.Text("string-line.thread-as.travel: travel of one turn")},
+		}},
+	{ID: "threads", Label: calc.Text("string-line.threads: Threads in one inch"), Show: threads, Usual: "5", When: byThreads,
+		Min: &calc.Limit{At: 1, Why: fewThreads}, Max: &calc.Limit{At: 24, Why: manyThread}},
+	{ID: "pitch", Label: calc.Text("string-line.pitch: Pitch"), Show: threadSize, Usual: "5 mm", When: byPitch,
+		Help: calc.Text("string-line.pitch.help: From one crest to the next."),
+		Min:  &calc.Limit{At: 1, Unit: "mm", Why: manyThread}, Max: &calc.Limit{At: 25, Unit: "mm", Why: fewThreads}},
+	{ID: "ends", Label: calc.Text("string-line.ends: The adjuster threads at"), Kind: calc.Choice, Usual: "one",
+		When: byThread,
+		Options: []calc.Option{
+			{ID: "one", Label: calc.Text("string-line.ends.one: one end")},
+			{ID: "both", Label: calc.Text("string-line.ends.both: both ends, left and right")},
+		}},
+	{ID: "travel", Label: calc.Text("string-line.travel: Travel of one turn"), Show: threadSize, Usual: "0.2 in", When: byTravel,
+		Min: &calc.Limit{At: 1, Unit: "mm", Why: manyThread}, Max: &calc.Limit{At: 50, Unit: "mm", Why: fewThreads}},
 }
 
-func lineIn() []calc.Field { return append(stringFields(), braceFields()...) }
-
-func stringFields() []calc.Field {
-	return []calc.Field{
-		{ID: "string-side", Label: calc.Text("string-line.string-side: The string is on the"), Kind: calc.Choice, Options: sideOptions, Optional: true,
-			Help: calc.Text("string-line.string-side.help: Go and look. The wrong side doubles the error.")},
-		{ID: "concrete", Label: calc.Text("string-line.concrete: The concrete is"), Kind: calc.Choice, Options: concreteOptions, Default: calc.Pick("plastic")},
-		{ID: "block", Label: calc.Text("string-line.block: Block at both ends"), Show: gapSize, Default: calc.In(0.75, "in"),
-			Help: calc.Text("string-line.block.help: What holds the string off the wall. Equal at both ends."),
-			Min:  calc.AtLeast(0, "in", noGap), Max: calc.AtMost(4, "in", wideBlock)},
-		endGap("first-end", calc.Text("string-line.first-end: Gap at the first block")),
-		endGap("second-end", calc.Text("string-line.second-end: Gap at the second block")),
-		{ID: "readings", Label: calc.Text("string-line.readings: Readings"), Kind: calc.Rows, Cols: readingCols, MinRows: 1, MaxRows: 30,
-			Help: calc.Text("string-line.readings.help: String to wall at each brace, in order along the wall."),
-			Default: calc.List(reading("1", 3.0/4, 2), reading("2", 17.0/16, 8), reading("3", 5.0/4, 14),
-				reading("4", 7.0/8, 20), reading("5", 3.0/8, 26), reading("6", 11.0/16, 32))},
-		{ID: "tolerance", Label: calc.Text("string-line.tolerance: Tolerance"), Show: gapSize, Default: calc.In(0.25, "in"),
-			Help: calc.Text("string-line.tolerance.help: Off by no more than this is left alone. 1/4 in. (6 mm) is usual."),
-			Min:  calc.AtLeast(1.0/16, "in", tightTol), Max: calc.AtMost(1, "in", looseTol)},
-	}
-}
-
-func endGap(id string, label calc.Text) calc.Field {
-	return calc.Field{ID: id, Label: label, Show: gapSize, Optional: true, Default: calc.In(0.75, "in"),
-		Help: calc.Text("string-line.ends.help: Slide the loose gauge block in. It proves the string."),
-		Min:  calc.AtLeast(0, "in", noGap), Max: calc.AtMost(12, "in", fallen)}
-}
-
-func braceFields() []calc.Field {
-	as := func(choice string) func(calc.Case) bool {
-		return func(c calc.Case) bool { return c.Choice("thread-as") == choice }
-	}
-	return []calc.Field{
-		{ID: "string-height", Label: calc.Text("string-line.string-height: Height of the string"), Show: bigSize, Default: calc.In(8, "ft"),
-			Help: aboveBase,
-			Min:  calc.AtLeast(1, "ft", lowString), Max: calc.AtMost(30, "ft", highString)},
-		{ID: "attach-height", Label: calc.Text("string-line.attach-height: Height of the brace on it"), Show: bigSize, Default: calc.In(6, "ft"),
-			Help: aboveBase,
-			Min:  calc.AtLeast(1, "ft", lowString), Max: calc.AtMost(30, "ft", highString)},
-		{ID: "foot-distance", Label: calc.Text("string-line.foot-distance: Brace foot from the wall"), Show: bigSize, Default: calc.In(5, "ft"),
-			Help: calc.Text("string-line.foot-distance.help: Level, from the wall to the pin at the foot."),
-			Min:  calc.AtLeast(1, "ft", nearFoot), Max: calc.AtMost(30, "ft", farFoot)},
-		{ID: "foot-below", Label: calc.Text("string-line.foot-below: Foot below the wall base"), Show: bigSize, Default: calc.In(0, "ft"),
-			Help: calc.Text("string-line.foot-below.help: 0 if level with it; minus if higher."),
-			Min:  calc.AtLeast(-3, "ft", footLevel), Max: calc.AtMost(10, "ft", footLevel)},
-		{ID: "thread-as", Label: calc.Text("string-line.thread-as: Adjuster is known by"), Kind: calc.Choice, Default: calc.Pick("threads"),
-			Help: calc.Text("string-line.thread-as.help: Surest: measure ten turns and divide by ten."),
-			Options: []calc.Option{
-				{ID: "threads", Label: calc.Text("string-line.thread-as.threads: threads in one inch")},
-				{ID: "pitch", Label: calc.Text("string-line.thread-as.pitch: pitch of the thread")},
-				{ID: "travel", Label: calc.Text("string-line.thread-as.travel: travel of one turn")},
-			}},
-		{ID: "threads", Label: calc.Text("string-line.threads: Threads in one inch"), Show: threads, Default: calc.Num(5), When: as("threads"),
-			Min: &calc.Limit{SI: 1, Why: fewThreads}, Max: &calc.Limit{SI: 24, Why: manyThread}},
-		{ID: "pitch", Label: calc.Text("string-line.pitch: Pitch"), Show: threadSize, Default: calc.In(5, "mm"), When: as("pitch"),
-			Help: calc.Text("string-line.pitch.help: From one crest to the next."),
-			Min:  calc.AtLeast(1, "mm", manyThread), Max: calc.AtMost(25, "mm", fewThreads)},
-		{ID: "ends", Label: calc.Text("string-line.ends: The adjuster threads at"), Kind: calc.Choice, Default: calc.Pick("one"),
-			When: func(c calc.Case) bool { return c.Choice("thread-as") != "travel" },
-			Options: []calc.Option{
-				{ID: "one", Label: calc.Text("string-line.ends.one: one end")},
-				{ID: "both", Label: calc.Text("string-line.ends.both: both ends, left and right")},
-			}},
-		{ID: "travel", Label: calc.Text("string-line.travel: Travel of one turn"), Show: threadSize, Default: calc.In(0.2, "in"), When: as("travel"),
-			Min: calc.AtLeast(1, "mm", manyThread), Max: calc.AtMost(50, "mm", fewThreads)},
-	}
-}
-
-func lineOut() []calc.Field {
-	return []calc.Field{
-		{ID: "to-turn", Label: calc.Text("string-line.out.to-turn: Braces to turn"), Show: whole, Exact: true, Lead: true},
-		{ID: "worst", Label: calc.Text("string-line.out.worst: Worst, off the line by"), Show: gapSize, Lead: true},
-		{ID: "turns", Label: calc.Text("string-line.out.turns: Turns for the worst"), Show: quarters, Lead: true},
-		{ID: "worst-row", Label: calc.Text("string-line.out.worst-row: Worst is in row"), Show: whole, Exact: true},
-		{ID: "lines", Label: calc.Text("string-line.out.lines: Brace by brace"), Kind: calc.Rows, Cols: outCols},
-		{ID: "per-turn", Label: calc.Text("string-line.out.per-turn: One turn moves the gap by"), Show: gapSize},
-		{ID: "turn-travel", Label: calc.Text("string-line.out.turn-travel: Travel of one turn"), Show: threadSize},
-		{ID: "slope", Label: calc.Text("string-line.out.slope: Slope of the brace"), Show: slope},
-		{ID: "plumb-limit", Label: calc.Text("string-line.out.plumb-limit: Plumb limit at the string"), Show: limitSize},
-		{ID: "bow-radius", Label: calc.Text("string-line.out.bow-radius: Bow, as a radius of about"), Show: bowSize},
-	}
+var lineOut = []calc.Field{
+	{ID: "to-turn", Label: calc.Text("string-line.out.to-turn: Braces to turn"), Show: whole, Exact: true, Lead: true},
+	{ID: "worst", Label: calc.Text("string-line.out.worst: Worst, off the line by"), Show: gapSize, Lead: true},
+	{ID: "turns", Label: calc.Text("string-line.out.turns: Turns for the worst"), Show: quarters, Lead: true},
+	{ID: "worst-row", Label: calc.Text("string-line.out.worst-row: Worst is in row"), Show: whole, Exact: true},
+	{ID: "lines", Label: calc.Text("string-line.out.lines: Brace by brace"), Kind: calc.Rows, Cols: outCols},
+	{ID: "per-turn", Label: calc.Text("string-line.out.per-turn: One turn moves the gap by"), Show: gapSize},
+	{ID: "turn-travel", Label: calc.Text("string-line.out.turn-travel: Travel of one turn"), Show: threadSize},
+	{ID: "slope", Label: calc.Text("string-line.out.slope: Slope of the brace"), Show: slope},
+	{ID: "plumb-limit", Label: calc.Text("string-line.out.plumb-limit: Plumb limit at the string"), Show: limitSize},
+	{ID: "bow-radius", Label: calc.Text("string-line.out.bow-radius: Bow, as a radius of about"), Show: bowSize},
 }
 
 // outCols is one reading answered. Move is told by the string, which is known;

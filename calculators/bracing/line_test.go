@@ -308,7 +308,7 @@ func sample(rng *rand.Rand, fields []calc.Field) calc.Case {
 		switch f.Kind {
 		case calc.Number:
 			if !f.Optional || rng.IntN(4) > 0 {
-				c = c.With(f.ID, calc.Num(f.Min.SI+rng.Float64()*(f.Max.SI-f.Min.SI)))
+				c = c.With(f.ID, calc.Num(f.Min.SI()+rng.Float64()*(f.Max.SI()-f.Min.SI())))
 			}
 		case calc.Choice:
 			if !f.Optional || rng.IntN(3) > 0 {

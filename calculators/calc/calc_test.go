@@ -193,7 +193,7 @@ func TestFingerprintChangesWithTheDeclaration(t *testing.T) {
 	a := Fingerprint([]*Calculator{tank})
 	c := *tank
 	c.In = append([]Field(nil), tank.In...)
-	c.In[0].Max = AtMost(29, "ft", why)
+	c.In[0].Max = &Limit{At: 29, Unit: "ft", Why: why}
 	d := *tank
 	d.Compute = func(r *Run, in Case) { fill(r, in); r.Put("holds", 1) }
 	for _, other := range []*Calculator{&c, &d} {

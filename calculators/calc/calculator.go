@@ -65,7 +65,7 @@ type Formula struct {
 	Result Var
 	Vars   []Var // in the order Fn takes them
 	// Fn computes the result from values in the variables' Units.
-	Fn func(v []float64) float64
+	Fn Function
 	// Go names the function whose listing the page shows, as package.Name.
 	Go     string
 	Source string // ID of a source

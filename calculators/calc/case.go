@@ -14,11 +14,12 @@ type filled struct {
 	row    int
 }
 
-// NewCase is a case of the fields' defaults.
+// NewCase is a case of the fields' usual values. It panics on one that cannot
+// be read: a slip in a declaration, which Slips reports without panic.
 func NewCase(fields []Field) Case {
 	c := Empty(fields)
 	for i, f := range fields {
-		c.values[i] = f.Default
+		c.values[i] = f.UsualValue()
 	}
 	return c
 }
@@ -26,14 +27,6 @@ func NewCase(fields []Field) Case {
 // Empty is a case with nothing set.
 func Empty(fields []Field) Case {
 	return Case{&filled{fields: fields, values: make([]Value, len(fields))}}
-}
-
-// Row makes a row for the default of a Rows field: one value per column.
-func Row(cols []Field, values ...Value) Case {
-	if len(cols) != len(values) {
-		panic("calc: a row needs one value per column")
-	}
-	return Case{&filled{fields: cols, values: values}}
 }
 
 // Fields are the declarations behind the case, in order.

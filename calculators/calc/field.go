@@ -17,15 +17,18 @@ const (
 
 // Field is one input or output of a calculator.
 type Field struct {
-	ID      string // lower-case letters, digits and hyphens; the name on the command line
-	Label   Text
-	Help    Text // one line under the field; may be empty
-	Kind    Kind
-	Show    *quantity.Show // Number: dimension, units, rounding
-	Whole   bool           // Number: whole numbers only
-	Min     *Limit         // Number
-	Max     *Limit         // Number
-	Default Value
+	ID    string // lower-case letters, digits and hyphens; the name on the command line
+	Label Text
+	Help  Text // one line under the field; may be empty
+	Kind  Kind
+	Show  *quantity.Show // Number: dimension, units, rounding
+	Whole bool           // Number: whole numbers only
+	Min   *Limit         // Number
+	Max   *Limit         // Number
+	// Usual is what the field holds at first, as a reader of US units types it:
+	// "8 in", "outside", "yes", "40 ft | 8 ft | 2; 28 ft | 8 ft | 2". Empty
+	// means nothing. It is text so that a declaration is data and not code.
+	Usual string
 	// Optional inputs may be left empty; the calculator asks Has before use.
 	Optional bool
 	Options  []Option        // Choice
@@ -47,11 +50,15 @@ type Option struct {
 // Limit bounds a Number. The reader is told Why; Source is the ID of one of
 // the calculator's sources, or empty for plain reason.
 type Limit struct {
-	SI     float64
-	Open   bool // the limit itself is outside
+	At     float64 // in Unit
+	Unit   string  // "" for a pure number
+	Open   bool    // the limit itself is outside
 	Why    Text
 	Source string
 }
+
+// SI is the limit in SI units; it panics on an unknown unit.
+func (l *Limit) SI() float64 { return SI(l.At, l.Unit) }
 
 // Value is the content of a field. The zero Value is unset.
 type Value struct {
@@ -64,8 +71,7 @@ type Value struct {
 // Num is a Number in SI units.
 func Num(si float64) Value { return Value{Set: true, Num: si} }
 
-// In is a Number given in a unit. It panics on an unknown unit: a slip in a
-// declaration, which the shelf's tests run into.
+// In is a Number given in a unit; it panics on an unknown unit.
 func In(x float64, unit string) Value { return Num(SI(x, unit)) }
 
 // SI converts x in a unit to SI; it panics on an unknown unit.
@@ -100,21 +106,5 @@ func Yes(on bool) Value {
 // Txt is free text.
 func Txt(text string) Value { return Value{Set: true, Word: text} }
 
-// List is a list of rows, each made by Row.
+// List is a list of rows.
 func List(rows ...Case) Value { return Value{Set: true, Rows: rows} }
-
-// AtLeast and its fellows make limits in a unit.
-func AtLeast(x float64, unit string, why Text) *Limit {
-	return &Limit{SI: SI(x, unit), Why: why}
-}
-
-// Above is a lower limit that is itself outside.
-func Above(x float64, unit string, why Text) *Limit {
-	return &Limit{SI: SI(x, unit), Why: why, Open: true}
-}
-
-// AtMost is an upper limit.
-func AtMost(x float64, unit string, why Text) *Limit { return AtLeast(x, unit, why) }
-
-// By names the source of a limit.
-func (l *Limit) By(source string) *Limit { l.Source = source; return l }

@@ -68,7 +68,7 @@ func (h *hash) fields(fields []Field) {
 		}
 		for _, l := range []*Limit{f.Min, f.Max} {
 			if l != nil {
-				h.text(strconv.FormatFloat(l.SI, 'g', 12, 64))
+				h.text(strconv.FormatFloat(l.SI(), 'g', 12, 64))
 			}
 		}
 		for _, o := range f.Options {

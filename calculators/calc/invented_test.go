@@ -18,7 +18,7 @@ var (
 	why = Text("tank.why: A tank is no lake.")
 
 	boxes = []Field{
-		{ID: "side", Label: Text("tank.side: Side"), Kind: Number, Show: length, Min: AtLeast(0, "ft", why), Max: AtMost(30, "ft", why)},
+		{ID: "side", Label: Text("tank.side: Side"), Kind: Number, Show: length, Min: &Limit{At: 0, Unit: "ft", Why: why}, Max: &Limit{At: 30, Unit: "ft", Why: why}},
 		{ID: "name", Label: Text("tank.name: Name"), Kind: Words_, Optional: true},
 	}
 
@@ -26,24 +26,24 @@ var (
 		ID: "cube", Title: Text("tank.cube: Volume of a cube"), Expr: "a^2*h",
 		Result: Var{"V", Text("tank.v: volume"), "m³", "ft³"},
 		Vars:   []Var{{"a", Text("tank.a: side"), "m", "ft"}, {"h", Text("tank.h: depth"), "m", "ft"}},
-		Fn:     func(v []float64) float64 { return v[0] * v[0] * v[1] }, Go: "calc.tank", Source: "book",
+		Fn:     OfAny(func(v []float64) float64 { return v[0] * v[0] * v[1] }), Go: "calc.tank", Source: "book",
 	}
 
 	tank = &Calculator{
 		ID: "tank", Title: Text("tank.title: Tank"), Purpose: Text("tank.purpose: How much a tank holds."),
 		In: []Field{
-			{ID: "side", Label: Text("tank.side: Side"), Kind: Number, Show: length, Default: In(3, "ft"),
-				Min: Above(0, "ft", why), Max: AtMost(30, "ft", why)},
+			{ID: "side", Label: Text("tank.side: Side"), Kind: Number, Show: length, Usual: "3 ft",
+				Min: &Limit{At: 0, Unit: "ft", Open: true, Why: why}, Max: &Limit{At: 30, Unit: "ft", Why: why}},
 			{ID: "depth", Label: Text("tank.depth: Depth"), Kind: Number, Show: length, Optional: true,
-				Min: AtLeast(1, "ft", why), Max: AtMost(9, "ft", why)},
+				Min: &Limit{At: 1, Unit: "ft", Why: why}, Max: &Limit{At: 9, Unit: "ft", Why: why}},
 			{ID: "lid", Label: Text("tank.lid: Lid"), Kind: Flag},
-			{ID: "shape", Label: Text("tank.shape: Shape"), Kind: Choice, Default: Pick("cube"),
+			{ID: "shape", Label: Text("tank.shape: Shape"), Kind: Choice, Usual: "cube",
 				Options: []Option{{"cube", Text("tank.cubic: cube")}, {"round", Text("tank.round: round")}}},
 			{ID: "day", Label: Text("tank.day: Day"), Kind: Day, Optional: true},
-			{ID: "feet", Label: Text("tank.feet: Feet"), Kind: Number, Show: count, Whole: true, Default: Num(4),
-				Min: AtLeast(0, "", why), Max: AtMost(8, "", why), When: func(c Case) bool { return c.Flag("lid") }},
+			{ID: "feet", Label: Text("tank.feet: Feet"), Kind: Number, Show: count, Whole: true, Usual: "4",
+				Min: &Limit{At: 0, Why: why}, Max: &Limit{At: 8, Why: why}, When: func(c Case) bool { return c.Flag("lid") }},
 			{ID: "boxes", Label: Text("tank.boxes: Boxes"), Kind: Rows, Cols: boxes, MaxRows: 3,
-				Default: List(Row(boxes, In(1, "ft"), Txt("small")))},
+				Usual: "1 ft | small"},
 		},
 		Out: []Field{
 			{ID: "holds", Label: Text("tank.holds: Holds"), Kind: Number, Show: volume, Lead: true},

@@ -34,7 +34,7 @@ var (
 // means no rows. The notes are refusals, each at its field; the case is only
 // fit to run when there are none.
 func Read(c *Calculator, entries []Entry, style quantity.Style) (Case, []Note) {
-	rd := &reader{style: style, fields: c.In, out: NewCase(c.In)}
+	rd := &reader{style: style, fields: c.In, out: Empty(c.In)}
 	rd.entries(entries)
 	rd.limits()
 	return rd.out, rd.notes
@@ -95,6 +95,8 @@ func (rd *reader) entries(entries []Entry) {
 			rd.out.values[i] = rd.cells(f, rd.split(f, plain[i][0]))
 		case len(plain[i]) == 1:
 			rd.out.values[i] = rd.value(f, At(f.ID), plain[i][0])
+		default:
+			rd.out.values[i] = f.UsualValue()
 		}
 	}
 }

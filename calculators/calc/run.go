@@ -127,7 +127,7 @@ func (f *Formula) Value(si ...float64) float64 {
 			v[i] = From(x, u)
 		}
 	}
-	out := f.Fn(v)
+	out := f.Fn.Of(v)
 	if f.Result.Unit != "" {
 		out = SI(out, f.Result.Unit)
 	}

@@ -91,6 +91,7 @@ func (s *slips) fields(what string, fields []Field) {
 		seen = append(seen, f.ID)
 		s.text(f.Label, name)
 		s.field(what, name, f)
+		s.usual(name, f)
 	}
 }
 
@@ -123,19 +124,31 @@ func (s *slips) field(what, name string, f Field) {
 
 func (s *slips) number(what, name string, f Field) {
 	for _, l := range []*Limit{f.Min, f.Max} {
-		if l != nil {
-			s.text(l.Why, name+" limit")
+		if l == nil {
+			continue
+		}
+		s.text(l.Why, name+" limit")
+		if _, ok := quantity.Find(l.Unit); !ok {
+			s.add("%s: a limit has the unknown unit %s", name, l.Unit)
 		}
 	}
 	if len(what) >= 5 && what[:5] == "input" && (f.Min == nil || f.Max == nil) {
 		s.add("%s needs a lower and an upper limit", name)
 	}
-	if f.Default.Set {
-		probe := &reader{fields: []Field{f}}
-		probe.bounds(f, At(f.ID), f.Default.Num)
-		if len(probe.notes) > 0 {
-			s.add("%s: the default lies outside the limits", name)
-		}
+}
+
+// usual finds a usual value that a reader could not type.
+func (s *slips) usual(name string, f Field) {
+	if f.Usual == "" {
+		return
+	}
+	probe := &reader{fields: []Field{f}, out: Empty([]Field{f})}
+	probe.out.values[0] = probe.declared(f)
+	if len(probe.notes) == 0 && f.When == nil {
+		probe.limits()
+	}
+	for _, n := range probe.notes {
+		s.add("%s: the usual value: %s", name, Voice{}.Say(n.Text, n.Slots...))
 	}
 }
 
@@ -143,13 +156,8 @@ func (s *slips) choice(what, name string, f Field) {
 	if len(f.Options) == 0 {
 		s.add("%s has no options", name)
 	}
-	found := !f.Default.Set
 	for _, o := range f.Options {
 		s.text(o.Label, name+" option "+o.ID)
-		found = found || o.ID == f.Default.Word
-	}
-	if !found {
-		s.add("%s: the default is no option", name)
 	}
 }
 

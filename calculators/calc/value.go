@@ -11,6 +11,26 @@ import (
 // noise of a conversion is far below it, a reader's slip far above.
 const limitSlack = 1e-9
 
+// UsualValue reads Usual. It panics where that cannot be read.
+func (f Field) UsualValue() Value {
+	if f.Usual == "" {
+		return Value{}
+	}
+	rd := &reader{}
+	v := rd.declared(f)
+	if len(rd.notes) > 0 {
+		panic("calc: the usual value of " + f.ID + " cannot be read: " + f.Usual)
+	}
+	return v
+}
+
+func (rd *reader) declared(f Field) Value {
+	if f.Kind == Rows {
+		return rd.cells(f, rd.split(f, f.Usual))
+	}
+	return rd.value(f, At(f.ID), f.Usual)
+}
+
 // value reads one typed text for a field that is no Rows field.
 func (rd *reader) value(f Field, at Path, text string) Value {
 	text = strings.TrimSpace(text)
@@ -123,25 +143,32 @@ func (rd *reader) bounds(f Field, at Path, si float64) {
 		rd.refuse(at, notWhole, Said("label", f.Label))
 		return
 	}
-	say := func(t Text, l *Limit) {
-		rd.refuse(at, t, Said("label", f.Label), Amount("limit", l.SI, f.Show), Said("why", l.Why))
-	}
-	if l := f.Min; l != nil {
-		slack := limitSlack * math.Abs(l.SI)
+	if f.Min != nil {
+		least, slack := f.Min.slack()
 		switch {
-		case l.Open && si <= l.SI+slack:
-			say(notAbove, l)
-		case si < l.SI-slack:
-			say(below, l)
+		case f.Min.Open && si <= least+slack:
+			rd.outside(f, at, notAbove, f.Min)
+		case si < least-slack:
+			rd.outside(f, at, below, f.Min)
 		}
 	}
-	if l := f.Max; l != nil {
-		slack := limitSlack * math.Abs(l.SI)
+	if f.Max != nil {
+		most, slack := f.Max.slack()
 		switch {
-		case l.Open && si >= l.SI-slack:
-			say(notBelow, l)
-		case si > l.SI+slack:
-			say(above, l)
+		case f.Max.Open && si >= most-slack:
+			rd.outside(f, at, notBelow, f.Max)
+		case si > most+slack:
+			rd.outside(f, at, above, f.Max)
 		}
 	}
+}
+
+// slack is the limit in SI units and how far a value may miss it.
+func (l *Limit) slack() (si, slack float64) {
+	si = l.SI()
+	return si, limitSlack * math.Abs(si)
+}
+
+func (rd *reader) outside(f Field, at Path, t Text, l *Limit) {
+	rd.refuse(at, t, Said("label", f.Label), Amount("limit", l.SI(), f.Show), Said("why", l.Why))
 }

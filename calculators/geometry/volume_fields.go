@@ -54,12 +54,12 @@ var (
 // length is a size above zero and at most so many feet.
 func length(id string, label, help calc.Text, show *quantity.Show, most float64, why calc.Text) calc.Field {
 	return calc.Field{ID: id, Label: label, Help: help, Show: show,
-		Min: calc.Above(0, "ft", noWall), Max: calc.AtMost(most, "ft", why)}
+		Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: most, Unit: "ft", Why: why}}
 }
 
 func count(help calc.Text) calc.Field {
 	return calc.Field{ID: "count", Label: calc.Text("wall-volume.count: How many"), Help: help, Show: number, Whole: true,
-		Min: &calc.Limit{SI: 1, Why: oneAtLeast}, Max: &calc.Limit{SI: 200, Why: manyAlike}, Default: calc.Num(1)}
+		Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"}
 }
 
 var none calc.Text
@@ -84,14 +84,6 @@ var blockOutCols = []calc.Field{
 	count(none),
 }
 
-func run(feet, high, many float64, name string) calc.Case {
-	return calc.Row(runCols, calc.In(feet, "ft"), calc.In(high, "ft"), calc.Num(many), calc.Txt(name))
-}
-
-func hole(wide, high, many float64) calc.Case {
-	return calc.Row(openingCols, calc.In(wide, "in"), calc.In(high, "in"), calc.Num(many))
-}
-
 func curved(c calc.Case) bool   { return c.Flag("curve") }
 func byRadius(c calc.Case) bool { return curved(c) && c.Choice("curve-by") == "radius" }
 func byChord(c calc.Case) bool  { return curved(c) && c.Choice("curve-by") == "chord" }
@@ -109,88 +101,88 @@ func volumeIn() []calc.Field {
 	return append(append(wallFields(), curveFields()...), orderFields()...)
 }
 
-func corners(id string, label, help calc.Text, usual float64) calc.Field {
-	return calc.Field{ID: id, Label: label, Help: help, Show: number, Whole: true, When: onFace, Default: calc.Num(usual),
-		Min: &calc.Limit{SI: 0, Why: noCorner}, Max: &calc.Limit{SI: 200, Why: manyAlike}}
+func corners(id string, label, help calc.Text, usual string) calc.Field {
+	return calc.Field{ID: id, Label: label, Help: help, Show: number, Whole: true, When: onFace, Usual: usual,
+		Min: &calc.Limit{At: 0, Why: noCorner}, Max: &calc.Limit{At: 200, Why: manyAlike}}
 }
 
 func wallFields() []calc.Field {
 	return []calc.Field{
-		{ID: "measured", Label: calc.Text("wall-volume.measured: Lengths are taken along"), Kind: calc.Choice, Default: calc.Pick("outside"),
+		{ID: "measured", Label: calc.Text("wall-volume.measured: Lengths are taken along"), Kind: calc.Choice, Usual: "outside",
 			Help: calc.Text("wall-volume.measured.help: Faces of the core, not of the foam."),
 			Options: []calc.Option{
 				{ID: "outside", Label: calc.Text("wall-volume.measured.outside: outside face of core")},
 				{ID: "centre", Label: calc.Text("wall-volume.measured.centre: centre line")},
 				{ID: "inside", Label: calc.Text("wall-volume.measured.inside: inside face of core")},
 			}},
-		{ID: "core", Label: calc.Text("wall-volume.core: Core thickness"), Show: coreSize, Default: calc.In(8, "in"),
+		{ID: "core", Label: calc.Text("wall-volume.core: Core thickness"), Show: coreSize, Usual: "8 in",
 			Help: calc.Text("wall-volume.core.help: Concrete only, without the foam."),
-			Min:  calc.AtLeast(2, "in", thinCore), Max: calc.AtMost(36, "in", thickCore)},
+			Min:  &calc.Limit{At: 2, Unit: "in", Why: thinCore}, Max: &calc.Limit{At: 36, Unit: "in", Why: thickCore}},
 		{ID: "runs", Label: calc.Text("wall-volume.runs: Straight walls"), Kind: calc.Rows, Cols: runCols, MaxRows: 40,
-			Help:    calc.Text("wall-volume.runs.help: One row for each length or height."),
-			Default: calc.List(run(40, 8, 2, "Front, back"), run(28, 8, 2, "Sides"))},
+			Help:  calc.Text("wall-volume.runs.help: One row for each length or height."),
+			Usual: "40 ft | 8 ft | 2 | Front, back; 28 ft | 8 ft | 2 | Sides"},
 		corners("outside-corners", calc.Text("wall-volume.outside-corners: Outside corners"),
-			calc.Text("wall-volume.outside-corners.help: Corners that point out, in all walls together."), 4),
+			calc.Text("wall-volume.outside-corners.help: Corners that point out, in all walls together."), "4"),
 		corners("inside-corners", calc.Text("wall-volume.inside-corners: Inside corners"),
-			calc.Text("wall-volume.inside-corners.help: Corners that point in. A closed plan has four fewer of them."), 0),
+			calc.Text("wall-volume.inside-corners.help: Corners that point in. A closed plan has four fewer of them."), "0"),
 		{ID: "openings", Label: calc.Text("wall-volume.openings: Openings"), Kind: calc.Rows, Cols: openingCols, MaxRows: 40,
-			Help:    calc.Text("wall-volume.openings.help: Size of the hole in the concrete: outside of the buck."),
-			Default: calc.List(hole(38, 82, 1), hole(36, 24, 4))},
+			Help:  calc.Text("wall-volume.openings.help: Size of the hole in the concrete: outside of the buck."),
+			Usual: "38 in | 82 in | 1; 36 in | 24 in | 4"},
 		{ID: "block-outs", Label: calc.Text("wall-volume.block-outs: Block-outs"), Kind: calc.Rows, Cols: blockOutCols, MaxRows: 40,
-			Help:    calc.Text("wall-volume.block-outs.help: Beam pockets, ledges, sleeves: what does not go right through."),
-			Default: calc.List(calc.Row(blockOutCols, calc.In(8, "in"), calc.In(10, "in"), calc.In(4, "in"), calc.Num(2)))},
+			Help:  calc.Text("wall-volume.block-outs.help: Beam pockets, ledges, sleeves: what does not go right through."),
+			Usual: "8 in | 10 in | 4 in | 2"},
 	}
 }
 
 func curveFields() []calc.Field {
 	return []calc.Field{
-		{ID: "curve", Label: calc.Text("wall-volume.curve: Add a curved wall"), Kind: calc.Flag, Default: calc.Yes(false)},
-		{ID: "curve-by", Label: calc.Text("wall-volume.curve-by: Curve is given by"), Kind: calc.Choice, Default: calc.Pick("radius"), When: curved,
+		{ID: "curve", Label: calc.Text("wall-volume.curve: Add a curved wall"), Kind: calc.Flag, Usual: "no"},
+		{ID: "curve-by", Label: calc.Text("wall-volume.curve-by: Curve is given by"), Kind: calc.Choice, Usual: "radius", When: curved,
 			Options: []calc.Option{
 				{ID: "radius", Label: calc.Text("wall-volume.curve-by.radius: radius and angle")},
 				{ID: "chord", Label: calc.Text("wall-volume.curve-by.chord: chord and rise")},
 			}},
-		{ID: "curve-at", Label: calc.Text("wall-volume.curve-at: Curve is measured at"), Kind: calc.Choice, Default: calc.Pick("outside"), When: curved,
+		{ID: "curve-at", Label: calc.Text("wall-volume.curve-at: Curve is measured at"), Kind: calc.Choice, Usual: "outside", When: curved,
 			Options: []calc.Option{
 				{ID: "outside", Label: calc.Text("wall-volume.curve-at.outside: outside face of core")},
 				{ID: "centre", Label: calc.Text("wall-volume.curve-at.centre: centre line")},
 			}},
-		curveSize("curve-radius", calc.Text("wall-volume.curve-radius: Radius"), none, 500, oneJob, 15, byRadius),
+		curveSize("curve-radius", calc.Text("wall-volume.curve-radius: Radius"), none, 500, oneJob, "15 ft", byRadius),
 		{ID: "curve-angle", Label: calc.Text("wall-volume.curve-angle: Angle of the curve"), Show: degrees, When: byRadius,
 			Help: calc.Text("wall-volume.curve-angle.help: How far the wall turns: 90° is a quarter circle."),
-			Min:  calc.Above(0, "°", noCurve), Max: calc.AtMost(360, "°", fullCircle), Default: calc.In(90, "°")},
+			Min:  &calc.Limit{At: 0, Unit: "°", Open: true, Why: noCurve}, Max: &calc.Limit{At: 360, Unit: "°", Why: fullCircle}, Usual: "90 °"},
 		curveSize("curve-chord", calc.Text("wall-volume.curve-chord: Chord"),
-			calc.Text("wall-volume.curve-chord.help: Straight from end to end of the curve."), 500, oneJob, 12, byChord),
+			calc.Text("wall-volume.curve-chord.help: Straight from end to end of the curve."), 500, oneJob, "12 ft", byChord),
 		curveSize("curve-rise", calc.Text("wall-volume.curve-rise: Rise"),
-			calc.Text("wall-volume.curve-rise.help: From the middle of the chord to the curve."), 500, oneJob, 2, byChord),
-		curveSize("curve-height", calc.Text("wall-volume.curve-height: Height of the curve"), none, 60, oneStorey, 8, curved),
+			calc.Text("wall-volume.curve-rise.help: From the middle of the chord to the curve."), 500, oneJob, "2 ft", byChord),
+		curveSize("curve-height", calc.Text("wall-volume.curve-height: Height of the curve"), none, 60, oneStorey, "8 ft", curved),
 	}
 }
 
-func curveSize(id string, label, help calc.Text, most float64, why calc.Text, usual float64, asked func(calc.Case) bool) calc.Field {
+func curveSize(id string, label, help calc.Text, most float64, why calc.Text, usual string, asked func(calc.Case) bool) calc.Field {
 	f := length(id, label, help, wallLength, most, why)
-	f.When, f.Default = asked, calc.In(usual, "ft")
+	f.When, f.Usual = asked, usual
 	return f
 }
 
 func orderFields() []calc.Field {
 	return []calc.Field{
-		{ID: "waste", Label: calc.Text("wall-volume.waste: Waste and spill"), Show: percent, Default: calc.In(5, "%"),
+		{ID: "waste", Label: calc.Text("wall-volume.waste: Waste and spill"), Show: percent, Usual: "5 %",
 			Help: calc.Text("wall-volume.waste.help: Books say 0 to 10 %. Use what your own jobs show."),
-			Min:  calc.AtLeast(0, "%", noWaste), Max: calc.AtMost(25, "%", muchWaste)},
-		{ID: "sold-in", Label: calc.Text("wall-volume.sold-in: The plant sells in"), Kind: calc.Choice, Default: calc.Pick("yd3"), Options: volumeUnits},
-		plantSize("step-yd", calc.Text("wall-volume.step-yd: Order step in yd³"), inYards, "yd³", 0.05, 5, 0.5, noStep, bigStep, soldInYd),
-		plantSize("step-m", calc.Text("wall-volume.step-m: Order step in m³"), inMetres, "m³", 0.05, 5, 0.5, noStep, bigStep, soldInM),
-		plantSize("truck-yd", calc.Text("wall-volume.truck-yd: Truck carries, in yd³"), inYards, "yd³", 1, 16, 10, noTruck, bigTruck, soldInYd),
-		plantSize("truck-m", calc.Text("wall-volume.truck-m: Truck carries, in m³"), inMetres, "m³", 1, 13, 8, noTruck, bigTruck, soldInM),
+			Min:  &calc.Limit{At: 0, Unit: "%", Why: noWaste}, Max: &calc.Limit{At: 25, Unit: "%", Why: muchWaste}},
+		{ID: "sold-in", Label: calc.Text("wall-volume.sold-in: The plant sells in"), Kind: calc.Choice, Usual: "yd3", Options: volumeUnits},
+		plantSize("step-yd", calc.Text("wall-volume.step-yd: Order step in yd³"), inYards, "yd³", 0.05, 5, "0.5 yd³", noStep, bigStep, soldInYd),
+		plantSize("step-m", calc.Text("wall-volume.step-m: Order step in m³"), inMetres, "m³", 0.05, 5, "0.5 m³", noStep, bigStep, soldInM),
+		plantSize("truck-yd", calc.Text("wall-volume.truck-yd: Truck carries, in yd³"), inYards, "yd³", 1, 16, "10 yd³", noTruck, bigTruck, soldInYd),
+		plantSize("truck-m", calc.Text("wall-volume.truck-m: Truck carries, in m³"), inMetres, "m³", 1, 13, "8 m³", noTruck, bigTruck, soldInM),
 		{ID: "order", Label: calc.Text("wall-volume.order: Your order, if you have one"), Show: decimal, Optional: true,
 			Help: calc.Text("wall-volume.order.help: The number alone, as you would say it on the phone."),
-			Min:  &calc.Limit{SI: 0, Open: true, Why: noOrder}, Max: &calc.Limit{SI: 5000, Why: bigOrder}},
-		{ID: "order-unit", Label: calc.Text("wall-volume.order-unit: Your order is in"), Kind: calc.Choice, Default: calc.Pick("yd3"), Options: volumeUnits, When: hasOrder},
+			Min:  &calc.Limit{At: 0, Open: true, Why: noOrder}, Max: &calc.Limit{At: 5000, Why: bigOrder}},
+		{ID: "order-unit", Label: calc.Text("wall-volume.order-unit: Your order is in"), Kind: calc.Choice, Usual: "yd3", Options: volumeUnits, When: hasOrder},
 	}
 }
 
-func plantSize(id string, label calc.Text, show *quantity.Show, unit string, least, most, usual float64, low, high calc.Text, asked func(calc.Case) bool) calc.Field {
-	return calc.Field{ID: id, Label: label, Show: show, When: asked, Default: calc.In(usual, unit),
-		Min: calc.AtLeast(least, unit, low), Max: calc.AtMost(most, unit, high)}
+func plantSize(id string, label calc.Text, show *quantity.Show, unit string, least, most float64, usual string, low, high calc.Text, asked func(calc.Case) bool) calc.Field {
+	return calc.Field{ID: id, Label: label, Show: show, When: asked, Usual: usual,
+		Min: &calc.Limit{At: least, Unit: unit, Why: low}, Max: &calc.Limit{At: most, Unit: unit, Why: high}}
 }

@@ -49,9 +49,9 @@ var eqSlow = &calc.Formula{
 	ID: "slow", Title: calc.Text("form-pressure.eq.slow: Slow wall equation"),
 	Expr: "C_w*C_c*(150 + 9000*R/T)", Result: varP("p", meansP),
 	Vars: []calc.Var{varCw(), varCc(), varR(), varT()},
-	Fn: func(v []float64) float64 {
+	Fn: calc.OfAny(func(v []float64) float64 {
 		return float64(WallSlow(v[0], v[1], FtPerHour(v[2]), Fahrenheit(v[3])))
-	},
+	}),
 	Go: "pressure.WallSlow", Source: "aci",
 	Limits: calc.Text("form-pressure.eq.slow.limits: Walls placed no higher than 14 ft (4.3 m), rising slower than 7 ft/h (2.1 m/h). Slump no more than 7 in. (175 mm). Poker no deeper than 4 ft (1.2 m)."),
 }
@@ -60,9 +60,9 @@ var eqFast = &calc.Formula{
 	ID: "fast", Title: calc.Text("form-pressure.eq.fast: Fast wall equation"),
 	Expr: "C_w*C_c*(150 + 43400/T + 2800*R/T)", Result: varP("p", meansP),
 	Vars: []calc.Var{varCw(), varCc(), varR(), varT()},
-	Fn: func(v []float64) float64 {
+	Fn: calc.OfAny(func(v []float64) float64 {
 		return float64(WallFast(v[0], v[1], FtPerHour(v[2]), Fahrenheit(v[3])))
-	},
+	}),
 	Go: "pressure.WallFast", Source: "aci",
 	Limits: calc.Text("form-pressure.eq.fast.limits: Rise of 7 to 15 ft/h (2.1 to 4.6 m/h), or up to 15 ft/h (4.6 m/h) where more than 14 ft (4.3 m) is placed. It meets the slow one at 7 ft/h. Slump no more than 7 in. (175 mm). Poker no deeper than 4 ft (1.2 m)."),
 }
@@ -71,7 +71,7 @@ var eqHead = &calc.Formula{
 	ID: "head", Title: calc.Text("form-pressure.eq.head: Full fluid head"),
 	Expr: "w*h", Result: plainP("p", meansP),
 	Vars: []calc.Var{plainW(), plainLength("h", meansH)},
-	Fn:   func(v []float64) float64 { return float64(FluidHead(PCF(v[0]), Feet(v[1]))) },
+	Fn:   calc.OfAny(func(v []float64) float64 { return float64(FluidHead(PCF(v[0]), Feet(v[1]))) }),
 	Go:   "pressure.FluidHead", Source: "hurd",
 	Limits: calc.Text("form-pressure.eq.head.limits: Always true of fluid concrete. No coefficient goes with it."),
 }
@@ -80,7 +80,7 @@ var eqDepth = &calc.Formula{
 	ID: "depth", Title: calc.Text("form-pressure.eq.depth: Depth of fluid for a pressure"),
 	Expr: "p/w", Result: plainLength("h", meansH),
 	Vars: []calc.Var{plainP("p", meansP), plainW()},
-	Fn:   func(v []float64) float64 { return float64(FluidDepth(PSF(v[0]), PCF(v[1]))) },
+	Fn:   calc.OfAny(func(v []float64) float64 { return float64(FluidDepth(PSF(v[0]), PCF(v[1]))) }),
 	Go:   "pressure.FluidDepth", Source: "hurd",
 }
 
@@ -88,7 +88,7 @@ var eqFloor = &calc.Formula{
 	ID: "floor", Title: calc.Text("form-pressure.eq.floor: Least design pressure"),
 	Expr: "600*C_w", Result: varP("p_min", meansFloor),
 	Vars: []calc.Var{varCw()},
-	Fn:   func(v []float64) float64 { return float64(LeastPressure(v[0])) },
+	Fn:   calc.OfAny(func(v []float64) float64 { return float64(LeastPressure(v[0])) }),
 	Go:   "pressure.LeastPressure", Source: "aci",
 	Limits: calc.Text("form-pressure.eq.floor.limits: Never more than the full fluid head."),
 }
@@ -97,7 +97,7 @@ var eqBounded = &calc.Formula{
 	ID: "bounds", Title: calc.Text("form-pressure.eq.bounds: Between floor and fluid head"),
 	Expr: "min(p_h, max(p_e, p_min))", Result: plainP("p", meansP),
 	Vars: []calc.Var{plainP("p_e", meansEq), plainP("p_min", meansFloor), plainP("p_h", meansHead)},
-	Fn:   func(v []float64) float64 { return float64(Bounded(PSF(v[0]), PSF(v[1]), PSF(v[2]))) },
+	Fn:   calc.OfAny(func(v []float64) float64 { return float64(Bounded(PSF(v[0]), PSF(v[1]), PSF(v[2]))) }),
 	Go:   "pressure.Bounded", Source: "hurd",
 }
 
@@ -105,7 +105,7 @@ var eqRise = &calc.Formula{
 	ID: "rise", Title: calc.Text("form-pressure.eq.rise: Rise of the concrete"),
 	Expr: "Q/(L*b)", Result: plainR(),
 	Vars: []calc.Var{plainQ(), plainLength("L", meansL), plainLength("b", meansB)},
-	Fn:   func(v []float64) float64 { return Rise(v[0], v[1], v[2]) },
+	Fn:   calc.Of3(Rise),
 	Go:   "pressure.Rise", Source: "army",
 }
 
@@ -113,7 +113,7 @@ var eqFlow = &calc.Formula{
 	ID: "flow", Title: calc.Text("form-pressure.eq.flow: Pump rate for a rise"),
 	Expr: "R*L*b", Result: plainQ(),
 	Vars: []calc.Var{plainR(), plainLength("L", meansL), plainLength("b", meansB)},
-	Fn:   func(v []float64) float64 { return Flow(v[0], v[1], v[2]) },
+	Fn:   calc.Of3(Flow),
 	Go:   "pressure.Flow", Source: "army",
 }
 
@@ -121,9 +121,9 @@ var eqRiseSlow = &calc.Formula{
 	ID: "rise-slow", Title: calc.Text("form-pressure.eq.rise-slow: Highest rise, slow equation"),
 	Expr: "T*(p/(C_w*C_c) - 150)/9000", Result: varR(),
 	Vars: []calc.Var{varCw(), varCc(), varP("p", meansRate), varT()},
-	Fn: func(v []float64) float64 {
+	Fn: calc.OfAny(func(v []float64) float64 {
 		return float64(RiseSlow(v[0], v[1], PSF(v[2]), Fahrenheit(v[3])))
-	},
+	}),
 	Go: "pressure.RiseSlow", Source: "aci",
 	Limits: calc.Text("form-pressure.eq.rise-slow.limits: Up to 7 ft/h (2.1 m/h), and only for a rating of at least 600 psf (28.7 kPa) times the weight coefficient."),
 }
@@ -132,9 +132,9 @@ var eqRiseFast = &calc.Formula{
 	ID: "rise-fast", Title: calc.Text("form-pressure.eq.rise-fast: Highest rise, fast equation"),
 	Expr: "(T*(p/(C_w*C_c) - 150) - 43400)/2800", Result: varR(),
 	Vars: []calc.Var{varCw(), varCc(), varP("p", meansRate), varT()},
-	Fn: func(v []float64) float64 {
+	Fn: calc.OfAny(func(v []float64) float64 {
 		return float64(RiseFast(v[0], v[1], PSF(v[2]), Fahrenheit(v[3])))
-	},
+	}),
 	Go: "pressure.RiseFast", Source: "aci",
 	Limits: calc.Text("form-pressure.eq.rise-fast.limits: Up to 15 ft/h (4.6 m/h), and only for a rating of at least 600 psf (28.7 kPa) times the weight coefficient."),
 }
@@ -143,7 +143,7 @@ var eqLight = &calc.Formula{
 	ID: "light", Title: calc.Text("form-pressure.eq.light: Weight coefficient, light mix"),
 	Expr: "max(0.8, 0.5*(1 + w/145))", Result: varCw(),
 	Vars: []calc.Var{{Symbol: "w", Meaning: meansW, Unit: "lb/ft³"}},
-	Fn:   func(v []float64) float64 { return LightWeight(PCF(v[0])) },
+	Fn:   calc.OfAny(func(v []float64) float64 { return LightWeight(PCF(v[0])) }),
 	Go:   "pressure.LightWeight", Source: "aci",
 	Limits: calc.Text("form-pressure.eq.light.limits: Below 140 lb/ft³ (2240 kg/m³). From there to 150 lb/ft³ (2400 kg/m³) the coefficient is 1; it steps at both."),
 }
@@ -152,7 +152,7 @@ var eqHeavy = &calc.Formula{
 	ID: "heavy", Title: calc.Text("form-pressure.eq.heavy: Weight coefficient, heavy mix"),
 	Expr: "w/145", Result: varCw(),
 	Vars: []calc.Var{{Symbol: "w", Meaning: meansW, Unit: "lb/ft³"}},
-	Fn:   func(v []float64) float64 { return HeavyWeight(PCF(v[0])) },
+	Fn:   calc.OfAny(func(v []float64) float64 { return HeavyWeight(PCF(v[0])) }),
 	Go:   "pressure.HeavyWeight", Source: "aci",
 	Limits: calc.Text("form-pressure.eq.heavy.limits: Above 150 lb/ft³ (2400 kg/m³)."),
 }

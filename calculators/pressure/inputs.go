@@ -26,61 +26,61 @@ var (
 
 var inputs = []calc.Field{
 	{
-		ID: "height", Kind: calc.Number, Show: showHeight, Default: calc.In(8, "ft"),
+		ID: "height", Kind: calc.Number, Show: showHeight, Usual: "8 ft",
 		Label: calc.Text("form-pressure.height: Height placed in one go"),
 		Help:  calc.Text("form-pressure.height.help: All that is placed today. One lift of several is not enough."),
-		Min:   calc.AtLeast(1, "ft", whySmall), Max: calc.AtMost(40, "ft", whyHeight).By("usbr"),
+		Min:   &calc.Limit{At: 1, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 40, Unit: "ft", Why: whyHeight, Source: "usbr"},
 	},
 	{
-		ID: "length", Kind: calc.Number, Show: showHeight, Default: calc.In(140, "ft"),
+		ID: "length", Kind: calc.Number, Show: showHeight, Usual: "140 ft",
 		Label: calc.Text("form-pressure.length: Length of wall in plan"),
 		Help:  calc.Text("form-pressure.length.help: All walls that the hose goes round in one pass, by their centre line."),
-		Min:   calc.AtLeast(1, "ft", whySmall), Max: calc.AtMost(2000, "ft", whyLarge),
+		Min:   &calc.Limit{At: 1, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: whyLarge},
 	},
 	{
-		ID: "thickness", Kind: calc.Number, Show: showCore, Default: calc.In(8, "in"),
+		ID: "thickness", Kind: calc.Number, Show: showCore, Usual: "8 in",
 		Label: calc.Text("form-pressure.thickness: Core thickness"),
 		Help:  calc.Text("form-pressure.thickness.help: Concrete only, without the foam."),
-		Min:   calc.AtLeast(2, "in", whyCore), Max: calc.AtMost(36, "in", whyCore),
+		Min:   &calc.Limit{At: 2, Unit: "in", Why: whyCore}, Max: &calc.Limit{At: 36, Unit: "in", Why: whyCore},
 	},
 	{
-		ID: "pump-rate", Kind: calc.Number, Show: showFlow, Default: calc.In(12, "yd³/h"),
+		ID: "pump-rate", Kind: calc.Number, Show: showFlow, Usual: "12 yd³/h",
 		Label: calc.Text("form-pressure.pump-rate: Pump rate"),
 		Help:  calc.Text("form-pressure.pump-rate.help: What the pump gives while it runs, not the day's average."),
-		Min:   calc.AtLeast(0.2, "yd³/h", whyPump), Max: calc.AtMost(200, "yd³/h", whyPump),
+		Min:   &calc.Limit{At: 0.2, Unit: "yd³/h", Why: whyPump}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: whyPump},
 	},
 	{
-		ID: "stop", Kind: calc.Number, Show: showHeight, Default: calc.In(6, "ft"),
+		ID: "stop", Kind: calc.Number, Show: showHeight, Usual: "6 ft",
 		Label: calc.Text("form-pressure.stop: Length filled at one stop"),
 		Help:  calc.Text("form-pressure.stop.help: The length of wall that rises while the hose stands in one place."),
-		Min:   calc.AtLeast(0.5, "ft", whySmall), Max: calc.AtMost(2000, "ft", whyLarge),
+		Min:   &calc.Limit{At: 0.5, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: whyLarge},
 	},
 	{
 		ID: "rise", Kind: calc.Number, Show: showGuide, Optional: true,
 		Label: calc.Text("form-pressure.rise: Rise measured at the hose"),
 		Help:  calc.Text("form-pressure.rise.help: By tape, while the hose stands. It replaces the rise from the stop."),
-		Min:   calc.AtLeast(0.1, "ft/h", whyRise), Max: calc.AtMost(3000, "ft/h", whyRise),
+		Min:   &calc.Limit{At: 0.1, Unit: "ft/h", Why: whyRise}, Max: &calc.Limit{At: 3000, Unit: "ft/h", Why: whyRise},
 	},
 	{
-		ID: "weight", Kind: calc.Number, Show: showWeight, Default: calc.In(150, "lb/ft³"),
+		ID: "weight", Kind: calc.Number, Show: showWeight, Usual: "150 lb/ft³",
 		Label: calc.Text("form-pressure.weight: Unit weight of the concrete"),
 		Help:  calc.Text("form-pressure.weight.help: From the mix data. Leave the default if you do not know it."),
-		Min:   calc.AtLeast(85, "lb/ft³", whyWeight), Max: calc.AtMost(200, "lb/ft³", whyWeight),
+		Min:   &calc.Limit{At: 85, Unit: "lb/ft³", Why: whyWeight}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: whyWeight},
 	},
 	{
-		ID: "temperature", Kind: calc.Number, Show: showTemp, Default: calc.In(70, "°F"),
+		ID: "temperature", Kind: calc.Number, Show: showTemp, Usual: "70 °F",
 		Label: calc.Text("form-pressure.temperature: Temperature of the concrete"),
 		Help:  calc.Text("form-pressure.temperature.help: In the concrete, by thermometer. Not the air."),
-		Min:   calc.AtLeast(32, "°F", whyCold), Max: calc.AtMost(120, "°F", whyHot),
+		Min:   &calc.Limit{At: 32, Unit: "°F", Why: whyCold}, Max: &calc.Limit{At: 120, Unit: "°F", Why: whyHot},
 	},
 	{
-		ID: "slump", Kind: calc.Number, Show: showSlump, Default: calc.In(6.5, "in"),
+		ID: "slump", Kind: calc.Number, Show: showSlump, Usual: "6.5 in",
 		Label: calc.Text("form-pressure.slump: Slump at the hose"),
 		Help:  calc.Text("form-pressure.slump.help: Measured on site, after any water or admixture went in."),
-		Min:   calc.AtLeast(0, "in", whyNothing), Max: calc.AtMost(12, "in", whySlump),
+		Min:   &calc.Limit{At: 0, Unit: "in", Why: whyNothing}, Max: &calc.Limit{At: 12, Unit: "in", Why: whySlump},
 	},
 	{
-		ID: "cement", Kind: calc.Choice, Default: calc.Pick(string(Blend)),
+		ID: "cement", Kind: calc.Choice, Usual: string(Blend),
 		Label: calc.Text("form-pressure.cement: Cement"),
 		Help:  calc.Text("form-pressure.cement.help: From the ticket. If it does not say, keep “other types and blends”."),
 		Options: []calc.Option{
@@ -90,7 +90,7 @@ var inputs = []calc.Field{
 		},
 	},
 	{
-		ID: "admixture", Kind: calc.Choice, Default: calc.Pick(admixRetards),
+		ID: "admixture", Kind: calc.Choice, Usual: admixRetards,
 		Label: calc.Text("form-pressure.admixture: Admixtures"),
 		Help:  calc.Text("form-pressure.admixture.help: Most water reducers slow the set and count as retarders."),
 		Options: []calc.Option{
@@ -99,7 +99,7 @@ var inputs = []calc.Field{
 		},
 	},
 	{
-		ID: "vibration", Kind: calc.Choice, Default: calc.Pick(vibShallow),
+		ID: "vibration", Kind: calc.Choice, Usual: vibShallow,
 		Label: calc.Text("form-pressure.vibration: Vibration"),
 		Help:  calc.Text("form-pressure.vibration.help: How deep below the top the poker goes, or what else shakes the form."),
 		Options: []calc.Option{
@@ -113,26 +113,26 @@ var inputs = []calc.Field{
 		ID: "disturbed", Kind: calc.Number, Show: showHeight, Optional: true,
 		Label: calc.Text("form-pressure.disturbed: Depth shaken, from the top"),
 		Help:  calc.Text("form-pressure.disturbed.help: Leave empty if not sure: then it is the whole height."),
-		Min:   calc.AtLeast(1, "ft", whySmall), Max: calc.AtMost(40, "ft", whyHeight),
+		Min:   &calc.Limit{At: 1, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 40, Unit: "ft", Why: whyHeight},
 		When: shaken,
 	},
 	{
-		ID: "rating", Kind: calc.Number, Show: showRating, Optional: true, Default: calc.In(900, "psf"),
+		ID: "rating", Kind: calc.Number, Show: showRating, Optional: true, Usual: "900 psf",
 		Label: calc.Text("form-pressure.rating: Rated pressure of the form"),
 		Help:  calc.Text("form-pressure.rating.help: From the form maker's data. Empty: no verdict."),
-		Min:   calc.AtLeast(100, "psf", whyRating), Max: calc.AtMost(5000, "psf", whyRating),
+		Min:   &calc.Limit{At: 100, Unit: "psf", Why: whyRating}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: whyRating},
 	},
 	{
 		ID: "guide-lift", Kind: calc.Number, Show: showHeight, Optional: true,
 		Label: calc.Text("form-pressure.guide-lift: Lift in the maker's guide"),
 		Help:  calc.Text("form-pressure.guide-lift.help: Only if the form maker's guide gives one."),
-		Min:   calc.AtLeast(0.5, "ft", whySmall), Max: calc.AtMost(20, "ft", whyLarge),
+		Min:   &calc.Limit{At: 0.5, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 20, Unit: "ft", Why: whyLarge},
 	},
 	{
 		ID: "guide-rate", Kind: calc.Number, Show: showGuide, Optional: true,
 		Label: calc.Text("form-pressure.guide-rate: Rise in the maker's guide"),
 		Help:  calc.Text("form-pressure.guide-rate.help: Only if the form maker's guide gives one."),
-		Min:   calc.AtLeast(0.5, "ft/h", whyRise), Max: calc.AtMost(30, "ft/h", whyRise),
+		Min:   &calc.Limit{At: 0.5, Unit: "ft/h", Why: whyRise}, Max: &calc.Limit{At: 30, Unit: "ft/h", Why: whyRise},
 	},
 }
 

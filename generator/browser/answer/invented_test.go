@@ -22,7 +22,7 @@ var (
 
 	boxes = []calc.Field{
 		{ID: "side", Label: calc.Text("tank.box-side: Box side"), Kind: calc.Number, Show: length,
-			Min: calc.AtLeast(0, "ft", why), Max: calc.AtMost(30, "ft", why)},
+			Min: &calc.Limit{At: 0, Unit: "ft", Why: why}, Max: &calc.Limit{At: 30, Unit: "ft", Why: why}},
 		{ID: "name", Label: calc.Text("tank.name: Name"), Kind: calc.Words_, Optional: true},
 	}
 
@@ -31,23 +31,23 @@ var (
 		Result: calc.Var{Symbol: "V", Meaning: calc.Text("tank.v: volume"), Unit: "m³", US: "ft³"},
 		Vars: []calc.Var{{Symbol: "a", Meaning: calc.Text("tank.a: side"), Unit: "m", US: "ft"},
 			{Symbol: "h", Meaning: calc.Text("tank.h: depth"), Unit: "m", US: "ft"}},
-		Fn: func(v []float64) float64 { return v[0] * v[0] * v[1] }, Go: "tank.Cube",
+		Fn: calc.OfAny(func(v []float64) float64 { return v[0] * v[0] * v[1] }), Go: "tank.Cube",
 	}
 
 	tank = &calc.Calculator{
 		ID: "tank", Title: calc.Text("tank.title: Tank"), Purpose: calc.Text("tank.purpose: How much a tank holds."),
 		In: []calc.Field{
-			{ID: "side", Label: calc.Text("tank.side: Side"), Kind: calc.Number, Show: length, Default: calc.In(3, "ft"),
-				Min: calc.Above(0, "ft", why), Max: calc.AtMost(30, "ft", why)},
+			{ID: "side", Label: calc.Text("tank.side: Side"), Kind: calc.Number, Show: length, Usual: "3 ft",
+				Min: &calc.Limit{At: 0, Unit: "ft", Open: true, Why: why}, Max: &calc.Limit{At: 30, Unit: "ft", Why: why}},
 			{ID: "lid", Label: calc.Text("tank.lid: Lid"), Kind: calc.Flag},
-			{ID: "shape", Label: calc.Text("tank.shape: Shape"), Kind: calc.Choice, Default: calc.Pick("cube"),
+			{ID: "shape", Label: calc.Text("tank.shape: Shape"), Kind: calc.Choice, Usual: "cube",
 				Options: []calc.Option{{ID: "cube", Label: calc.Text("tank.cubic: cubic")}, {ID: "round", Label: calc.Text("tank.round: round")}}},
 			{ID: "day", Label: calc.Text("tank.day: Day"), Kind: calc.Day, Optional: true},
-			{ID: "hinges", Label: calc.Text("tank.hinges: Hinges"), Kind: calc.Number, Whole: true, Default: calc.Num(2),
+			{ID: "hinges", Label: calc.Text("tank.hinges: Hinges"), Kind: calc.Number, Whole: true, Usual: "2",
 				Show: &quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 1}},
-				Min:  calc.AtLeast(0, "", why), Max: calc.AtMost(8, "", why), When: func(c calc.Case) bool { return c.Flag("lid") }},
+				Min:  &calc.Limit{At: 0, Why: why}, Max: &calc.Limit{At: 8, Why: why}, When: func(c calc.Case) bool { return c.Flag("lid") }},
 			{ID: "boxes", Label: calc.Text("tank.boxes: Boxes"), Kind: calc.Rows, Cols: boxes, MaxRows: 3,
-				Default: calc.List(calc.Row(boxes, calc.In(1, "ft"), calc.Txt("small")))},
+				Usual: "1 ft | small"},
 		},
 		Out: []calc.Field{
 			{ID: "holds", Label: calc.Text("tank.holds: Holds"), Kind: calc.Number, Show: volume, Lead: true},

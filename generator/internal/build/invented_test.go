@@ -28,22 +28,22 @@ var (
 	why = calc.Text("tank.why: A tank is no lake.")
 
 	boxes = []calc.Field{{ID: "side", Label: calc.Text("tank.box-side: Box side"), Kind: calc.Number, Show: length,
-		Min: calc.AtLeast(0, "ft", why), Max: calc.AtMost(30, "ft", why)}}
+		Min: &calc.Limit{At: 0, Unit: "ft", Why: why}, Max: &calc.Limit{At: 30, Unit: "ft", Why: why}}}
 
 	cube = &calc.Formula{ID: "cube", Title: calc.Text("tank.cube: Volume of a cube"), Expr: "a^3",
 		Result: calc.Var{Symbol: "V", Meaning: calc.Text("tank.v: volume"), Unit: "m³", US: "ft³"},
 		Vars:   []calc.Var{{Symbol: "a", Meaning: calc.Text("tank.a: side"), Unit: "m", US: "ft"}},
-		Fn:     func(v []float64) float64 { return v[0] * v[0] * v[0] }, Go: "calc.ParseDay", Source: "book"}
+		Fn:     calc.OfAny(func(v []float64) float64 { return v[0] * v[0] * v[0] }), Go: "calc.ParseDay", Source: "book"}
 
 	tank = &calc.Calculator{
 		ID: "tank", Title: calc.Text("tank.title: Tank"), Purpose: calc.Text("tank.purpose: How much a tank holds."),
 		In: []calc.Field{
-			{ID: "side", Label: calc.Text("tank.side: Side"), Kind: calc.Number, Show: length, Default: calc.In(3, "ft"),
-				Min: calc.Above(0, "ft", why), Max: calc.AtMost(30, "ft", why)},
-			{ID: "shape", Label: calc.Text("tank.shape: Shape"), Kind: calc.Choice, Default: calc.Pick("cube"),
+			{ID: "side", Label: calc.Text("tank.side: Side"), Kind: calc.Number, Show: length, Usual: "3 ft",
+				Min: &calc.Limit{At: 0, Unit: "ft", Open: true, Why: why}, Max: &calc.Limit{At: 30, Unit: "ft", Why: why}},
+			{ID: "shape", Label: calc.Text("tank.shape: Shape"), Kind: calc.Choice, Usual: "cube",
 				Options: []calc.Option{{ID: "cube", Label: calc.Text("tank.cubic: cubic")}, {ID: "round", Label: calc.Text("tank.round: round")}}},
 			{ID: "boxes", Label: calc.Text("tank.boxes: Boxes"), Kind: calc.Rows, Cols: boxes, MaxRows: 3,
-				Default: calc.List(calc.Row(boxes, calc.In(1, "ft")))},
+				Usual: "1 ft"},
 		},
 		Out:      []calc.Field{{ID: "holds", Label: calc.Text("tank.holds: Holds"), Kind: calc.Number, Show: volume, Lead: true}},
 		Formulas: []*calc.Formula{cube},

@@ -163,7 +163,7 @@ func (w writer) field(prefix string, f calc.Field, x calc.Value) Field {
 		field.Options = append(field.Options, Option{o.ID, w.us.Say(o.Label), o.ID == x.Word})
 	}
 	for _, col := range f.Cols {
-		field.Cols = append(field.Cols, w.field("", col, col.Default))
+		field.Cols = append(field.Cols, w.field("", col, col.UsualValue()))
 	}
 	return field
 }
@@ -172,7 +172,7 @@ func limits(v calc.Voice, f calc.Field) string {
 	if f.Min == nil || f.Max == nil {
 		return ""
 	}
-	return v.Say(calc.Between, calc.Amount("low", f.Min.SI, f.Show), calc.Amount("high", f.Max.SI, f.Show))
+	return v.Say(calc.Between, calc.Amount("low", f.Min.SI(), f.Show), calc.Amount("high", f.Max.SI(), f.Show))
 }
 
 func (w writer) outputs(out calc.Case) (list []Output, lists []List) {

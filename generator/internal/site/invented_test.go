@@ -20,11 +20,11 @@ var (
 	tank = &calc.Calculator{
 		ID: "tank", Title: calc.Text("tank.title: Tank"),
 		In: []calc.Field{
-			{ID: "side", Label: calc.Text("tank.side: Side"), Kind: calc.Number, Show: length, Default: calc.In(3, "ft"),
-				Min: calc.Above(0, "ft", why), Max: calc.AtMost(30, "ft", why)},
-			{ID: "depth", Label: calc.Text("tank.depth: Depth"), Kind: calc.Number, Show: length, Default: calc.In(3, "ft"),
-				Min: calc.AtLeast(1, "ft", why), Max: calc.AtMost(9, "ft", why)},
-			{ID: "shape", Label: calc.Text("tank.shape: Shape"), Kind: calc.Choice, Default: calc.Pick("cube"),
+			{ID: "side", Label: calc.Text("tank.side: Side"), Kind: calc.Number, Show: length, Usual: "3 ft",
+				Min: &calc.Limit{At: 0, Unit: "ft", Open: true, Why: why}, Max: &calc.Limit{At: 30, Unit: "ft", Why: why}},
+			{ID: "depth", Label: calc.Text("tank.depth: Depth"), Kind: calc.Number, Show: length, Usual: "3 ft",
+				Min: &calc.Limit{At: 1, Unit: "ft", Why: why}, Max: &calc.Limit{At: 9, Unit: "ft", Why: why}},
+			{ID: "shape", Label: calc.Text("tank.shape: Shape"), Kind: calc.Choice, Usual: "cube",
 				Options: []calc.Option{{ID: "cube", Label: calc.Text("tank.cubic: cube")}, {ID: "round", Label: calc.Text("tank.round: round")}}},
 		},
 		Out:    []calc.Field{{ID: "holds", Label: calc.Text("tank.holds: Holds"), Kind: calc.Number, Show: volume}},

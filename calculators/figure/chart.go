@@ -1,0 +1,130 @@
+package figure
+
+import "math"
+
+// The frame of a chart in user units. On a phone one unit is about a pixel.
+const (
+	ChartWidth  = 340.0
+	chartMargin = 10.0
+	chartLine   = 20.0 // from one line of text to the next
+	barTall     = 18.0
+	plotLeft    = 52.0
+	plotTop     = 30.0
+	plotTall    = 190.0
+)
+
+// Bar is one quantity of a bar chart.
+type Bar struct {
+	Role Role
+	Name string
+	Text string  // the quantity as it is written
+	Size float64 // in any unit, the same for all bars; at least 0
+}
+
+// Bars draws quantities below each other on one scale, each with its name and
+// text above it, from y downward. It returns the foot of the chart. Limit is
+// drawn as a dashed line where it is above 0.
+func Bars(y float64, bars []Bar, limit float64) (nodes []Node, foot float64) {
+	most := limit
+	for _, b := range bars {
+		most = math.Max(most, b.Size)
+	}
+	if !(most > 0) {
+		most = 1
+	}
+	const wide = ChartWidth - 2*chartMargin
+	top := y
+	for _, b := range bars {
+		y += chartLine
+		nodes = append(nodes,
+			Text(Label, Point{chartMargin, y - 6}, Start, b.Name),
+			Text(Number, Point{ChartWidth - chartMargin, y - 6}, End, b.Text),
+			Rect(b.Role, Point{chartMargin, y}, wide*math.Max(b.Size, 0)/most, barTall))
+		y += barTall
+	}
+	if limit > 0 {
+		x := chartMargin + wide*limit/most
+		nodes = append(nodes, Segment(Limit, Point{x, top + chartLine - 4}, Point{x, y + 4}))
+	}
+	return nodes, y + chartMargin
+}
+
+// Mark is a labelled place on an axis.
+type Mark struct {
+	At   float64
+	Text string
+}
+
+// Axis is one side of a plot: its title, its ends and the marks between.
+type Axis struct {
+	Title    string
+	From, To float64
+	Marks    []Mark
+}
+
+func (a Axis) share(x float64) float64 {
+	if a.To == a.From {
+		return 0
+	}
+	return math.Min(1, math.Max(0, (x-a.From)/(a.To-a.From)))
+}
+
+// Curve is one line of a plot, in the units of the axes. Name stands in the
+// key below the plot.
+type Curve struct {
+	Role   Role
+	Name   string
+	Points []Point
+}
+
+// Spot is a marked point of a plot with its text.
+type Spot struct {
+	Role Role
+	At   Point
+	Text string
+}
+
+// Plot draws curves over two axes, x to the right and y upward, and spots on
+// them. What lies outside the axes is drawn on their edge. It returns the
+// foot of the plot, key included.
+func Plot(x, y Axis, curves []Curve, spots []Spot) (nodes []Node, foot float64) {
+	const right, bottom = ChartWidth - chartMargin, plotTop + plotTall
+	place := func(p Point) Point {
+		return Point{plotLeft + (right-plotLeft)*x.share(p.X), bottom - plotTall*y.share(p.Y)}
+	}
+	nodes = append(nodes, Text(Label, Point{chartMargin, chartLine - 4}, Start, y.Title))
+	for _, m := range y.Marks {
+		at := place(Point{x.From, m.At})
+		nodes = append(nodes, Segment(Thin, at, Point{right, at.Y}), Text(Label, Point{plotLeft - 6, at.Y + 5}, End, m.Text))
+	}
+	for _, m := range x.Marks {
+		at := place(Point{m.At, y.From})
+		nodes = append(nodes, Segment(Thin, at, Point{at.X, plotTop}), Text(Label, Point{at.X, bottom + 16}, Middle, m.Text))
+	}
+	nodes = append(nodes, Polyline(Ink, Point{plotLeft, plotTop}, Point{plotLeft, bottom}, Point{right, bottom}),
+		Text(Label, Point{right, bottom + 34}, End, x.Title))
+	foot = bottom + 40
+	for _, c := range curves {
+		points := make([]Point, len(c.Points))
+		for i, p := range c.Points {
+			points[i] = place(p)
+		}
+		nodes = append(nodes, Polyline(c.Role, points...))
+		if c.Name == "" {
+			continue
+		}
+		foot += chartLine
+		nodes = append(nodes, Segment(c.Role, Point{chartMargin, foot - 12}, Point{chartMargin + 24, foot - 12}),
+			Text(Label, Point{chartMargin + 32, foot - 7}, Start, c.Name))
+	}
+	for _, s := range spots {
+		at := place(s.At)
+		nodes = append(nodes, Circle(s.Role, at, 5))
+		anchor, side := Start, 9.0
+		if at.X > (plotLeft+right)/2 {
+			anchor, side = End, -9
+		}
+		nodes = append(nodes, Text(Number, Point{at.X + side, math.Max(at.Y-7, chartLine)}, anchor, s.Text))
+	}
+	return nodes, foot + chartMargin/2
+}

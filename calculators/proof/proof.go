@@ -1,0 +1,159 @@
+// Package proof holds a calculator against its own declaration and against
+// published values. The tests of a topic prove their own calculators; the
+// shelf's test proves all of them and prints what they were held against.
+package proof
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/expression"
+	"coursebook/calculators/quantity"
+)
+
+var us = quantity.Style{System: quantity.US}
+
+// Styles are the ways a reader may write and read.
+var styles = []quantity.Style{us, {System: quantity.Metric}, {System: quantity.Metric, Mark: quantity.Comma}}
+
+// Calculator runs every check on one calculator: the declaration, the default
+// case, the expressions, random inputs within the limits, and the published
+// values in dir/ID.tsv.
+func Calculator(t *testing.T, c *calc.Calculator, dir string) Tally {
+	t.Helper()
+	for _, s := range calc.Slips(c) {
+		t.Errorf("%s: %s", c.ID, s)
+	}
+	if t.Failed() {
+		return Tally{}
+	}
+	defaultCase(t, c)
+	identities := expressions(t, c)
+	anywhere(t, c)
+	tally := publishedValues(t, c, dir)
+	tally.Identities = identities
+	return tally
+}
+
+// defaultCase checks that the default is a believable job: it runs, and what
+// its form holds reads back to the same result in every style.
+func defaultCase(t *testing.T, c *calc.Calculator) {
+	t.Helper()
+	for _, style := range styles {
+		v := calc.Voice{Style: style}
+		res := calc.Execute(c, calc.NewCase(c.In))
+		if res.State != calc.OK {
+			t.Errorf("%s: the default case is %s: %v", c.ID, res.State, res.Notes)
+			continue
+		}
+		in, notes := calc.Read(c, v.Typed(calc.NewCase(c.In)), style)
+		for _, n := range notes {
+			t.Errorf("%s: typed default: %s: %s", c.ID, n.At, v.Say(n.Text, n.Slots...))
+		}
+		again := calc.Execute(c, in)
+		if again.State != calc.OK {
+			t.Errorf("%s: the typed default is %s", c.ID, again.State)
+		}
+		if style == us {
+			sameShown(t, c.ID, v, res.Out, again.Out)
+		}
+		if c.Draw != nil && c.Draw(v, in, res).Empty() {
+			t.Errorf("%s: the default case draws nothing", c.ID)
+		}
+		for _, s := range res.Steps {
+			v.Work(s)
+		}
+	}
+}
+
+// sameShown holds what a reader sees of two results against each other: the
+// example on the page must not change when the reader types what it shows.
+func sameShown(t *testing.T, what string, v calc.Voice, a, b calc.Case) {
+	t.Helper()
+	for i, f := range a.Fields() {
+		if v.Write(f, a.At(i)) != v.Write(f, b.At(i)) {
+			t.Errorf("%s: %s is %q as declared and %q as typed", what, f.ID, v.Write(f, a.At(i)), v.Write(f, b.At(i)))
+			continue
+		}
+		for k, row := range a.At(i).Rows {
+			sameShown(t, what+" "+f.ID, v, row, b.At(i).Rows[k])
+		}
+	}
+}
+
+// expressions checks that each expression shown to the reader is the function
+// that computes, at random points of everyday size, in each system of units.
+// It returns how many were held against each other.
+func expressions(t *testing.T, c *calc.Calculator) int {
+	t.Helper()
+	rnd := rand.New(rand.NewPCG(1, 2))
+	for _, f := range c.Formulas {
+		tree, err := expression.Parse(f.Expr)
+		if err != nil {
+			t.Fatal(err)
+		}
+		compared := 0
+		for range 500 {
+			v, vars := point(rnd, f)
+			want, err := expression.Eval(tree, vars)
+			if err != nil {
+				t.Fatal(err)
+			}
+			got := f.Fn.Of(v)
+			if math.IsNaN(want) || math.IsInf(want, 0) {
+				continue
+			}
+			compared++
+			if math.Abs(got-want) > 1e-12*math.Max(math.Abs(want), 1e-9) {
+				t.Errorf("%s %s at %v: function %v, expression %v", c.ID, f.ID, vars, got, want)
+				break
+			}
+			coherent(t, c, f, tree, v, got)
+		}
+		if compared < 100 {
+			t.Errorf("%s %s: only %d points could be compared", c.ID, f.ID, compared)
+		}
+	}
+	return len(c.Formulas)
+}
+
+func point(rnd *rand.Rand, f *calc.Formula) ([]float64, map[string]float64) {
+	v := make([]float64, len(f.Vars))
+	vars := map[string]float64{}
+	for i, x := range f.Vars {
+		v[i] = math.Exp(rnd.Float64()*6 - 2) // 0.14 to 55
+		if x.Unit == "°" {
+			v[i] = 5 + 80*rnd.Float64()
+		}
+		vars[x.Symbol] = v[i]
+		if x.Unit == "°" {
+			vars[x.Symbol] = v[i]
+		}
+	}
+	return v, vars
+}
+
+// coherent holds the expression in US units against the function in SI units
+// for formulas that are shown to each reader in his own.
+func coherent(t *testing.T, c *calc.Calculator, f *calc.Formula, tree *expression.Node, v []float64, got float64) {
+	if f.Result.US == "" {
+		return
+	}
+	vars := map[string]float64{}
+	for i, x := range f.Vars {
+		vars[x.Symbol] = v[i]
+		if x.US != "" {
+			vars[x.Symbol] = calc.From(calc.SI(v[i], x.Unit), x.US)
+		}
+	}
+	us, err := expression.Eval(tree, vars)
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := calc.From(calc.SI(got, f.Result.Unit), f.Result.US)
+	if math.Abs(us-want) > 1e-9*math.Max(math.Abs(want), 1e-6) {
+		t.Errorf("%s %s does not hold in US units: %v, want %v", c.ID, f.ID, us, want)
+	}
+}

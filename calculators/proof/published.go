@@ -1,0 +1,137 @@
+package proof
+
+import (
+	"math"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/published"
+	"coursebook/calculators/quantity"
+)
+
+// Tally counts what a calculator was held against.
+type Tally struct {
+	ByStatus   map[string]int // rows by published.Statuses
+	Identities int            // expressions held against their functions
+	Largest    float64        // greatest deviation of a row, in units of its tolerance
+}
+
+// File is where a calculator's published values stand.
+func File(dir string, c *calc.Calculator) string { return filepath.Join(dir, c.ID+".tsv") }
+
+func publishedValues(t *testing.T, c *calc.Calculator, dir string) Tally {
+	t.Helper()
+	tally := Tally{ByStatus: map[string]int{}}
+	name := File(dir, c)
+	data, err := os.ReadFile(name)
+	if err != nil {
+		t.Errorf("%s has no file of published values: %v", c.ID, err)
+		return tally
+	}
+	rows, err := published.Parse(name, string(data))
+	if err != nil {
+		t.Error(err)
+		return tally
+	}
+	if len(rows) == 0 {
+		t.Errorf("%s has no published values", c.ID)
+	}
+	for _, r := range rows {
+		tally.ByStatus[r.Status]++
+		tally.Largest = math.Max(tally.Largest, check(t, c, r))
+	}
+	return tally
+}
+
+// check runs one row; it returns the deviation in units of its tolerance.
+func check(t *testing.T, c *calc.Calculator, r published.Row) float64 {
+	t.Helper()
+	if id := r.Formula(); id != "" {
+		return checkFormula(t, c, r, id)
+	}
+	in, notes := calc.Read(c, r.Inputs, us)
+	for _, n := range notes {
+		t.Errorf("%s %s: %s: %s", c.ID, r.ID, n.At, calc.Voice{Style: us}.Say(n.Text, n.Slots...))
+	}
+	if len(notes) > 0 {
+		return 0
+	}
+	res := calc.Execute(c, in)
+	if res.State != calc.OK {
+		t.Errorf("%s %s: %s: %v", c.ID, r.ID, res.State, res.Notes)
+		return 0
+	}
+	f, v := find(res.Out, r.Output)
+	if f.ID == "" || !v.Set {
+		t.Errorf("%s %s: there is no output %s", c.ID, r.ID, r.Output)
+		return 0
+	}
+	if f.Kind == calc.Choice {
+		if (v.Word == r.Printed) == (r.Status == "misprint") {
+			t.Errorf("%s %s: %s, published %s", c.ID, r.ID, v.Word, r.Printed)
+		}
+		return 0
+	}
+	return compare(t, c, r, v.Num)
+}
+
+func checkFormula(t *testing.T, c *calc.Calculator, r published.Row, id string) float64 {
+	f := c.Formula(id)
+	if f == nil {
+		t.Errorf("%s %s: there is no formula %s", c.ID, r.ID, id)
+		return 0
+	}
+	values := make([]float64, len(f.Vars))
+	for i, x := range f.Vars {
+		k := slices.IndexFunc(r.Inputs, func(e calc.Entry) bool { return e.Path == x.Symbol })
+		if k < 0 {
+			t.Errorf("%s %s: no value for %s", c.ID, r.ID, x.Symbol)
+			return 0
+		}
+		show := quantity.Show{Dim: quantity.Number}
+		if u, ok := quantity.Find(x.Unit); ok && x.Unit != "" {
+			show = quantity.Show{Dim: u.Dim, US: quantity.Scale{Unit: x.Unit}}
+		}
+		si, trouble := quantity.Parse(r.Inputs[k].Text, show, us)
+		if trouble != nil {
+			t.Errorf("%s %s: %s: %v", c.ID, r.ID, x.Symbol, trouble)
+			return 0
+		}
+		values[i] = si
+	}
+	return compare(t, c, r, f.Value(values...))
+}
+
+func compare(t *testing.T, c *calc.Calculator, r published.Row, si float64) float64 {
+	deviation, ok, err := r.Compare(si)
+	if err != nil {
+		t.Error(err)
+	} else if !ok {
+		t.Errorf("%s %s: %v SI does not agree with %s %s (tolerance %v, %s): %s", c.ID, r.ID, si, r.Printed, r.Unit, r.Tol, r.Status, r.Source)
+	}
+	return deviation
+}
+
+func find(out calc.Case, path string) (calc.Field, calc.Value) {
+	parts := strings.Split(path, ".")
+	for i, f := range out.Fields() {
+		if f.ID != parts[0] {
+			continue
+		}
+		if len(parts) == 1 {
+			return f, out.At(i)
+		}
+		for k, row := range out.At(i).Rows {
+			for j, col := range row.Fields() {
+				if calc.Cell(f.ID, k+1, col.ID).String() == path {
+					return col, row.At(j)
+				}
+			}
+		}
+	}
+	return calc.Field{}, calc.Value{}
+}
