@@ -23,21 +23,13 @@ func (u Unit) FromSI(si float64) float64 { return si/u.Scale - u.Offset }
 // force), Find gives the unit whose printed symbol it is. The empty symbol
 // is the unit of a plain number.
 func Find(symbol string) (Unit, bool) {
-	for _, u := range units {
-		if u.Symbol == symbol {
-			return u, true
+	for i := range units {
+		if units[i].Symbol == symbol {
+			return units[i], true
 		}
 	}
-	folded := fold(symbol)
-	for _, u := range units {
-		if fold(u.Symbol) == folded {
-			return u, true
-		}
-	}
-	for _, u := range units {
-		if u.alias(folded, same) {
-			return u, true
-		}
+	if list := directory[fold(symbol)]; len(list) > 0 {
+		return units[list[0]], true
 	}
 	return Unit{}, false
 }
@@ -57,55 +49,85 @@ func Units(d Dimension) []Unit {
 // that lb is a force where a force is asked for. Case counts only where the
 // exact writing names a unit.
 func lookup(typed string, want Dimension) (Unit, bool) {
-	folded := fold(typed)
-	if folded == "" {
+	name := fold(typed)
+	if name == "" {
 		return Unit{}, false
 	}
-	for _, equal := range []func(a, b string) bool{same, strings.EqualFold} {
-		for _, u := range units {
-			if u.Dim == want && (equal(fold(u.Symbol), folded) || u.alias(folded, equal)) {
-				return u, true
+	exact, loose := directory[name], directory["~"+strings.ToLower(name)]
+	for _, list := range [][]int{exact, loose} {
+		for _, i := range list {
+			if units[i].Dim == want {
+				return units[i], true
 			}
 		}
 	}
-	for _, equal := range []func(a, b string) bool{same, strings.EqualFold} {
-		for _, u := range units {
-			if equal(fold(u.Symbol), folded) || u.alias(folded, equal) {
-				return u, true
-			}
+	for _, list := range [][]int{exact, loose} {
+		if len(list) > 0 {
+			return units[list[0]], true
 		}
 	}
 	return Unit{}, false
 }
 
-func same(a, b string) bool { return a == b }
+// directory finds the places in the table by each folded name as it is
+// written and, behind a tilde, in lower case.
+var directory = newDirectory()
 
-func (u Unit) alias(folded string, equal func(a, b string) bool) bool {
-	for _, a := range u.Aliases {
-		if equal(a, folded) {
-			return true
+func newDirectory() map[string][]int {
+	places := map[string][]int{}
+	add := func(name string, i int) {
+		if list := places[name]; len(list) == 0 || list[len(list)-1] != i {
+			places[name] = append(list, i)
 		}
 	}
-	return false
+	for i, u := range units {
+		for _, name := range append([]string{fold(u.Symbol)}, u.Aliases...) {
+			add(name, i)
+			add("~"+strings.ToLower(name), i)
+		}
+	}
+	return places
 }
-
-var folding = strings.NewReplacer("²", "2", "³", "3", "^", "", ".", "",
-	"·", "", "⋅", "", "*", "", "º", "°", "˚", "°", "(", "", ")", "", "ₙ", "n", "µ", "μ")
 
 // fold brings the ways to type one unit together: lb / ft^3, lb/ft³ and
 // lb/ft3 are one, so are ft·lbf and ft lbf, cu. yd. and cu yd. A space before
 // a digit stays: in 10 ft 3 the 3 is no exponent.
 func fold(unit string) string {
-	unit = folding.Replace(strings.TrimSpace(unit))
-	if strings.IndexByte(unit, ' ') < 0 {
+	unit = strings.TrimSpace(unit)
+	if plainLetters(unit) {
 		return unit
 	}
 	var b strings.Builder
-	for i := 0; i < len(unit); i++ {
-		if unit[i] == ' ' && !(i+1 < len(unit) && (isDigit(unit[i+1]) || unit[i+1] == ' ')) {
+	for i, r := range unit {
+		switch r {
+		case '²':
+			r = '2'
+		case '³':
+			r = '3'
+		case 'ₙ':
+			r = 'n'
+		case 'º', '˚':
+			r = '°'
+		case 'µ':
+			r = 'μ'
+		case '^', '.', '·', '⋅', '*', '(', ')':
 			continue
+		case ' ':
+			if next := unit[i+1]; !isDigit(next) && next != ' ' {
+				continue
+			}
 		}
-		b.WriteByte(unit[i])
+		b.WriteRune(r)
 	}
 	return b.String()
+}
+
+// plainLetters spares most units the folding.
+func plainLetters(unit string) bool {
+	for i := 0; i < len(unit); i++ {
+		if !isLetter(unit[i]) {
+			return false
+		}
+	}
+	return true
 }
