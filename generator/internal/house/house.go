@@ -85,8 +85,8 @@ func (h *House) Starter() (fs.FS, error) { return h.part(StarterPath) }
 
 // moduleFlags make the same bytes in every folder. Without inlining (-l) the
 // module is a tenth smaller, which a phone without signal notices more than
-// the microseconds a calculation takes longer.
-var moduleFlags = []string{"build", "-trimpath", "-buildvcs=false", "-gcflags=all=-l", "-ldflags=-s -w -buildid=", "-buildmode=c-shared"}
+// the microseconds a calculation takes longer. The names stay in for slim.
+var moduleFlags = []string{"build", "-trimpath", "-buildvcs=false", "-gcflags=all=-l", "-ldflags=-w -buildid=", "-buildmode=c-shared"}
 
 // Module is the module behind the pages, gzip-compressed.
 func (h *House) Module() ([]byte, error) {
