@@ -10,7 +10,6 @@ import type { Record_ } from "./records";
 import { part, showMore, showResult } from "./result";
 import { kept, load, save } from "./store";
 
-const pause = 50; // ms from the last key to the run
 const rounds = 4; // an answer may ask for inputs that ask for further ones
 
 /** What is kept of a reader's inputs. */
@@ -32,7 +31,7 @@ class Calculator {
   private example: Entry[]; // the example in the style the inputs stand in
   private at: Style = { system: "us", mark: "point" };
   private before?: { style: Style; entries: Entry[]; shown: Entry[] }; // the last change of units
-  private timer = 0;
+  private due = false; // a run is queued that will read what is typed by then
   private run_ = 0; // counts runs: only the last may show
   private queue: Promise<void> = Promise.resolve();
 
@@ -117,8 +116,12 @@ class Calculator {
   }
 
   private changed(): void {
-    clearTimeout(this.timer);
-    this.timer = window.setTimeout(() => this.later(() => this.run()), pause);
+    if (this.due) return;
+    this.due = true;
+    this.later(() => {
+      this.due = false;
+      return this.run();
+    });
   }
 
   private async run(): Promise<void> {

@@ -35,9 +35,20 @@ export function showResult(section: HTMLElement, fields: Element, records: Recor
 
 /** Shows what stands behind a result: drawing, unrounded values, arithmetic. */
 export function showMore(section: HTMLElement, records: Record_[]): void {
+  const outs = records.filter((r) => r[0] === "out");
+  const steps = records.filter((r) => r[0] === "step");
   showDrawing(section, records);
-  showExact(section, records.filter((r) => r[0] === "out"));
-  showWork(section, records.filter((r) => r[0] === "step"));
+  unfolded(part(section, "exact"), !outs.length, () => showExact(section, outs));
+  unfolded(part(section, "work"), !steps.length, () => showWork(section, steps));
+}
+
+const folded = new WeakMap<Element, number>();
+
+/** Fills what lies open or has nothing to tell at once, and what is folded when the result has been painted. */
+function unfolded(box: HTMLElement, none: boolean, fill: () => void): void {
+  clearTimeout(folded.get(box));
+  if (none || (box as HTMLDetailsElement).open) fill();
+  else folded.set(box, window.setTimeout(fill, 100));
 }
 
 function clearErrors(fields: Element): void {
