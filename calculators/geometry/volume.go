@@ -9,8 +9,8 @@ var WallVolume = &calc.Calculator{
 	ID:       "wall-volume",
 	Title:    calc.Text("wall-volume.title: Wall volume and order"),
 	Purpose:  calc.Text("wall-volume.purpose: How much concrete the walls take, and what to order."),
-	In:       volumeIn(),
-	Out:      volumeOut(),
+	In:       volumeIn,
+	Out:      volumeOut,
 	Formulas: volumeFormulas,
 	Sources:  volumeSources,
 	Cautions: []calc.Caution{

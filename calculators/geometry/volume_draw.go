@@ -51,7 +51,7 @@ func drawVolume(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 		Width: frameWidth, Height: p.y, Title: v.Say(drawTitle), Nodes: p.nodes,
 		Desc: v.Say(drawDesc, calc.Amount("length", res.Out.Num("length"), wallLength),
 			calc.Amount("net-yd", res.Out.Num("net-yd"), inYards), calc.Amount("net-m", res.Out.Num("net-m"), inMetres),
-			calc.Amount("order-yd", res.Out.Num("order-yd"), roundedUp(inYards)), calc.Amount("order-m", res.Out.Num("order-m"), roundedUp(inMetres)),
+			calc.Amount("order-yd", res.Out.Num("order-yd"), orderInYards), calc.Amount("order-m", res.Out.Num("order-m"), orderInMetres),
 			calc.Count("loads", int(res.Out.Num("loads")))),
 	}
 }
@@ -132,12 +132,12 @@ func (p *plate) bars(in, out calc.Case) {
 	}
 	scale := frameInner / math.Max(math.Max(walls, order), typed)
 	p.y += 10
-	p.line(figure.Label, drawWalls, walls, asIs)
+	p.line(figure.Label, p.say(drawWalls, walls))
 	p.bar(scale, figure.Concrete, net, figure.Opening, walls-net)
 	p.keyed(figure.Concrete, drawNet, net)
 	p.keyed(figure.Opening, drawHoles, walls-net)
 	p.y += 6
-	p.line(figure.Number, drawOrder, order, roundedUp)
+	p.line(figure.Number, p.voice.Say(drawOrder, calc.Amount("yd", order, orderInYards), calc.Amount("m", order, orderInMetres)))
 	p.bar(scale, figure.Concrete, net, figure.Foam, order-net)
 	if typed > 0 {
 		x := frameMargin + typed*scale
@@ -150,22 +150,20 @@ func (p *plate) bars(in, out calc.Case) {
 	p.y += 10
 }
 
-func asIs(s *quantity.Show) *quantity.Show { return s }
-
-func (p *plate) say(t calc.Text, si float64, way func(*quantity.Show) *quantity.Show) string {
-	return p.voice.Say(t, calc.Amount("yd", si, way(inYards)), calc.Amount("m", si, way(inMetres)))
+func (p *plate) say(t calc.Text, si float64) string {
+	return p.voice.Say(t, calc.Amount("yd", si, inYards), calc.Amount("m", si, inMetres))
 }
 
-func (p *plate) line(role figure.Role, t calc.Text, si float64, way func(*quantity.Show) *quantity.Show) {
+func (p *plate) line(role figure.Role, text string) {
 	p.y += lineStep
-	p.add(figure.Text(role, figure.Point{X: frameMargin, Y: p.y}, figure.Start, p.say(t, si, way)))
+	p.add(figure.Text(role, figure.Point{X: frameMargin, Y: p.y}, figure.Start, text))
 }
 
 // keyed is a line of text behind a sample of the role it speaks of.
 func (p *plate) keyed(role figure.Role, t calc.Text, si float64) {
 	p.y += lineStep
 	p.add(figure.Rect(role, figure.Point{X: frameMargin, Y: p.y - 11}, 12, 12),
-		figure.Text(figure.Label, figure.Point{X: frameMargin + 20, Y: p.y}, figure.Start, p.say(t, si, asIs)))
+		figure.Text(figure.Label, figure.Point{X: frameMargin + 20, Y: p.y}, figure.Start, p.say(t, si)))
 }
 
 func (p *plate) bar(scale float64, first figure.Role, a float64, second figure.Role, b float64) {

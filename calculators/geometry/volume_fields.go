@@ -2,6 +2,7 @@ package geometry
 
 import (
 	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -20,14 +21,16 @@ var (
 
 	// Volumes keep their unit for every reader. A hundredth is finer than any
 	// order, but lets a hand see why 26.52 was rounded up to 27.
-	inYards  = fixedVolume("yd³")
-	inMetres = fixedVolume("m³")
+	inYards  = &measure.CubicYards
+	inMetres = &measure.CubicMetres
+
+	// An order is written so that it is never short in the other unit.
+	orderInYards  = &quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "yd³", Step: 0.01, Way: quantity.Up}}
+	orderInMetres = &quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "m³", Step: 0.01, Way: quantity.Up}}
 )
 
-func fixedVolume(unit string) *quantity.Show {
-	s := quantity.Scale{Unit: unit, Step: 0.01}
-	return &quantity.Show{Dim: quantity.Volume, US: s, Metric: s}
-}
+// howMany labels every count of equal pieces.
+const howMany = calc.Text("wall-volume.count: How many")
 
 // The reasons of the limits.
 var (
@@ -51,37 +54,24 @@ var (
 	fullCircle = calc.Text("wall-volume.why.full-circle: A full circle has 360°.")
 )
 
-// length is a size above zero and at most so many feet.
-func length(id string, label, help calc.Text, show *quantity.Show, most float64, why calc.Text) calc.Field {
-	return calc.Field{ID: id, Label: label, Help: help, Show: show,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: most, Unit: "ft", Why: why}}
-}
-
-func count(help calc.Text) calc.Field {
-	return calc.Field{ID: "count", Label: calc.Text("wall-volume.count: How many"), Help: help, Show: number, Whole: true,
-		Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"}
-}
-
-var none calc.Text
-
 var runCols = []calc.Field{
-	length("length", calc.Text("wall-volume.runs.length: Length"), none, wallLength, 2000, oneJob),
-	length("height", calc.Text("wall-volume.runs.height: Height"), none, wallLength, 60, oneStorey),
-	count(none),
+	{ID: "length", Label: calc.Text("wall-volume.runs.length: Length"), Show: wallLength, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: oneJob}},
+	{ID: "height", Label: calc.Text("wall-volume.runs.height: Height"), Show: wallLength, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
+	{ID: "count", Label: howMany, Show: number, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
 	{ID: "name", Label: calc.Text("wall-volume.runs.name: Name"), Kind: calc.Words_, Optional: true, MaxLen: 40},
 }
 
 var openingCols = []calc.Field{
-	length("width", calc.Text("wall-volume.openings.width: Width"), none, wallLength, 200, oneJob),
-	length("height", calc.Text("wall-volume.openings.height: Height"), none, wallLength, 60, oneStorey),
-	count(none),
+	{ID: "width", Label: calc.Text("wall-volume.openings.width: Width"), Show: wallLength, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 200, Unit: "ft", Why: oneJob}},
+	{ID: "height", Label: calc.Text("wall-volume.openings.height: Height"), Show: wallLength, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
+	{ID: "count", Label: howMany, Show: number, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
 }
 
 var blockOutCols = []calc.Field{
-	length("width", calc.Text("wall-volume.block-outs.width: Width"), none, wallLength, 200, oneJob),
-	length("height", calc.Text("wall-volume.block-outs.height: Height"), none, wallLength, 60, oneStorey),
-	length("depth", calc.Text("wall-volume.block-outs.depth: Depth into the core"), none, coreSize, 4, oneJob),
-	count(none),
+	{ID: "width", Label: calc.Text("wall-volume.block-outs.width: Width"), Show: wallLength, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 200, Unit: "ft", Why: oneJob}},
+	{ID: "height", Label: calc.Text("wall-volume.block-outs.height: Height"), Show: wallLength, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
+	{ID: "depth", Label: calc.Text("wall-volume.block-outs.depth: Depth into the core"), Show: coreSize, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 4, Unit: "ft", Why: oneJob}},
+	{ID: "count", Label: howMany, Show: number, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
 }
 
 func curved(c calc.Case) bool   { return c.Flag("curve") }
@@ -97,92 +87,60 @@ var volumeUnits = []calc.Option{
 	{ID: "m3", Label: calc.Text("wall-volume.unit.m3: cubic metres (m³)")},
 }
 
-func volumeIn() []calc.Field {
-	return append(append(wallFields(), curveFields()...), orderFields()...)
-}
+var volumeIn = []calc.Field{
+	{ID: "measured", Label: calc.Text("wall-volume.measured: Lengths are taken along"), Kind: calc.Choice, Usual: "outside",
+		Help: calc.Text("wall-volume.measured.help: Faces of the core, not of the foam."),
+		Options: []calc.Option{
+			{ID: "outside", Label: calc.Text("wall-volume.measured.outside: outside face of core")},
+			{ID: "centre", Label: calc.Text("wall-volume.measured.centre: centre line")},
+			{ID: "inside", Label: calc.Text("wall-volume.measured.inside: inside face of core")},
+		}},
+	{ID: "core", Label: calc.Text("wall-volume.core: Core thickness"), Show: coreSize, Usual: "8 in",
+		Help: calc.Text("wall-volume.core.help: Concrete only, without the foam."),
+		Min:  &calc.Limit{At: 2, Unit: "in", Why: thinCore}, Max: &calc.Limit{At: 36, Unit: "in", Why: thickCore}},
+	{ID: "runs", Label: calc.Text("wall-volume.runs: Straight walls"), Kind: calc.Rows, Cols: runCols, MaxRows: 40,
+		Help:  calc.Text("wall-volume.runs.help: One row for each length or height."),
+		Usual: "40 ft | 8 ft | 2 | Front, back; 28 ft | 8 ft | 2 | Sides"},
+	{ID: "outside-corners", Label: calc.Text("wall-volume.outside-corners: Outside corners"), Help: calc.Text("wall-volume.outside-corners.help: Corners that point out, in all walls together."), Show: number, Whole: true, When: onFace, Usual: "4", Min: &calc.Limit{Why: noCorner}, Max: &calc.Limit{At: 200, Why: manyAlike}},
+	{ID: "inside-corners", Label: calc.Text("wall-volume.inside-corners: Inside corners"), Help: calc.Text("wall-volume.inside-corners.help: Corners that point in. A closed plan has four fewer of them."), Show: number, Whole: true, When: onFace, Usual: "0", Min: &calc.Limit{Why: noCorner}, Max: &calc.Limit{At: 200, Why: manyAlike}},
+	{ID: "openings", Label: calc.Text("wall-volume.openings: Openings"), Kind: calc.Rows, Cols: openingCols, MaxRows: 40,
+		Help:  calc.Text("wall-volume.openings.help: Size of the hole in the concrete: outside of the buck."),
+		Usual: "38 in | 82 in | 1; 36 in | 24 in | 4"},
+	{ID: "block-outs", Label: calc.Text("wall-volume.block-outs: Block-outs"), Kind: calc.Rows, Cols: blockOutCols, MaxRows: 40,
+		Help:  calc.Text("wall-volume.block-outs.help: Beam pockets, ledges, sleeves: what does not go right through."),
+		Usual: "8 in | 10 in | 4 in | 2"},
 
-func corners(id string, label, help calc.Text, usual string) calc.Field {
-	return calc.Field{ID: id, Label: label, Help: help, Show: number, Whole: true, When: onFace, Usual: usual,
-		Min: &calc.Limit{At: 0, Why: noCorner}, Max: &calc.Limit{At: 200, Why: manyAlike}}
-}
+	// a curved wall
+	{ID: "curve", Label: calc.Text("wall-volume.curve: Add a curved wall"), Kind: calc.Flag, Usual: "no"},
+	{ID: "curve-by", Label: calc.Text("wall-volume.curve-by: Curve is given by"), Kind: calc.Choice, Usual: "radius", When: curved,
+		Options: []calc.Option{
+			{ID: "radius", Label: calc.Text("wall-volume.curve-by.radius: radius and angle")},
+			{ID: "chord", Label: calc.Text("wall-volume.curve-by.chord: chord and rise")},
+		}},
+	{ID: "curve-at", Label: calc.Text("wall-volume.curve-at: Curve is measured at"), Kind: calc.Choice, Usual: "outside", When: curved,
+		Options: []calc.Option{
+			{ID: "outside", Label: calc.Text("wall-volume.curve-at.outside: outside face of core")},
+			{ID: "centre", Label: calc.Text("wall-volume.curve-at.centre: centre line")},
+		}},
+	{ID: "curve-radius", Label: calc.Text("wall-volume.curve-radius: Radius"), Show: wallLength, When: byRadius, Usual: "15 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
+	{ID: "curve-angle", Label: calc.Text("wall-volume.curve-angle: Angle of the curve"), Show: degrees, When: byRadius,
+		Help: calc.Text("wall-volume.curve-angle.help: How far the wall turns: 90° is a quarter circle."),
+		Min:  &calc.Limit{At: 0, Unit: "°", Open: true, Why: noCurve}, Max: &calc.Limit{At: 360, Unit: "°", Why: fullCircle}, Usual: "90 °"},
+	{ID: "curve-chord", Label: calc.Text("wall-volume.curve-chord: Chord"), Help: calc.Text("wall-volume.curve-chord.help: Straight from end to end of the curve."), Show: wallLength, When: byChord, Usual: "12 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
+	{ID: "curve-rise", Label: calc.Text("wall-volume.curve-rise: Rise"), Help: calc.Text("wall-volume.curve-rise.help: From the middle of the chord to the curve."), Show: wallLength, When: byChord, Usual: "2 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
+	{ID: "curve-height", Label: calc.Text("wall-volume.curve-height: Height of the curve"), Show: wallLength, When: curved, Usual: "8 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
 
-func wallFields() []calc.Field {
-	return []calc.Field{
-		{ID: "measured", Label: calc.Text("wall-volume.measured: Lengths are taken along"), Kind: calc.Choice, Usual: "outside",
-			Help: calc.Text("wall-volume.measured.help: Faces of the core, not of the foam."),
-			Options: []calc.Option{
-				{ID: "outside", Label: calc.Text("wall-volume.measured.outside: outside face of core")},
-				{ID: "centre", Label: calc.Text("wall-volume.measured.centre: centre line")},
-				{ID: "inside", Label: calc.Text("wall-volume.measured.inside: inside face of core")},
-			}},
-		{ID: "core", Label: calc.Text("wall-volume.core: Core thickness"), Show: coreSize, Usual: "8 in",
-			Help: calc.Text("wall-volume.core.help: Concrete only, without the foam."),
-			Min:  &calc.Limit{At: 2, Unit: "in", Why: thinCore}, Max: &calc.Limit{At: 36, Unit: "in", Why: thickCore}},
-		{ID: "runs", Label: calc.Text("wall-volume.runs: Straight walls"), Kind: calc.Rows, Cols: runCols, MaxRows: 40,
-			Help:  calc.Text("wall-volume.runs.help: One row for each length or height."),
-			Usual: "40 ft | 8 ft | 2 | Front, back; 28 ft | 8 ft | 2 | Sides"},
-		corners("outside-corners", calc.Text("wall-volume.outside-corners: Outside corners"),
-			calc.Text("wall-volume.outside-corners.help: Corners that point out, in all walls together."), "4"),
-		corners("inside-corners", calc.Text("wall-volume.inside-corners: Inside corners"),
-			calc.Text("wall-volume.inside-corners.help: Corners that point in. A closed plan has four fewer of them."), "0"),
-		{ID: "openings", Label: calc.Text("wall-volume.openings: Openings"), Kind: calc.Rows, Cols: openingCols, MaxRows: 40,
-			Help:  calc.Text("wall-volume.openings.help: Size of the hole in the concrete: outside of the buck."),
-			Usual: "38 in | 82 in | 1; 36 in | 24 in | 4"},
-		{ID: "block-outs", Label: calc.Text("wall-volume.block-outs: Block-outs"), Kind: calc.Rows, Cols: blockOutCols, MaxRows: 40,
-			Help:  calc.Text("wall-volume.block-outs.help: Beam pockets, ledges, sleeves: what does not go right through."),
-			Usual: "8 in | 10 in | 4 in | 2"},
-	}
-}
-
-func curveFields() []calc.Field {
-	return []calc.Field{
-		{ID: "curve", Label: calc.Text("wall-volume.curve: Add a curved wall"), Kind: calc.Flag, Usual: "no"},
-		{ID: "curve-by", Label: calc.Text("wall-volume.curve-by: Curve is given by"), Kind: calc.Choice, Usual: "radius", When: curved,
-			Options: []calc.Option{
-				{ID: "radius", Label: calc.Text("wall-volume.curve-by.radius: radius and angle")},
-				{ID: "chord", Label: calc.Text("wall-volume.curve-by.chord: chord and rise")},
-			}},
-		{ID: "curve-at", Label: calc.Text("wall-volume.curve-at: Curve is measured at"), Kind: calc.Choice, Usual: "outside", When: curved,
-			Options: []calc.Option{
-				{ID: "outside", Label: calc.Text("wall-volume.curve-at.outside: outside face of core")},
-				{ID: "centre", Label: calc.Text("wall-volume.curve-at.centre: centre line")},
-			}},
-		curveSize("curve-radius", calc.Text("wall-volume.curve-radius: Radius"), none, 500, oneJob, "15 ft", byRadius),
-		{ID: "curve-angle", Label: calc.Text("wall-volume.curve-angle: Angle of the curve"), Show: degrees, When: byRadius,
-			Help: calc.Text("wall-volume.curve-angle.help: How far the wall turns: 90° is a quarter circle."),
-			Min:  &calc.Limit{At: 0, Unit: "°", Open: true, Why: noCurve}, Max: &calc.Limit{At: 360, Unit: "°", Why: fullCircle}, Usual: "90 °"},
-		curveSize("curve-chord", calc.Text("wall-volume.curve-chord: Chord"),
-			calc.Text("wall-volume.curve-chord.help: Straight from end to end of the curve."), 500, oneJob, "12 ft", byChord),
-		curveSize("curve-rise", calc.Text("wall-volume.curve-rise: Rise"),
-			calc.Text("wall-volume.curve-rise.help: From the middle of the chord to the curve."), 500, oneJob, "2 ft", byChord),
-		curveSize("curve-height", calc.Text("wall-volume.curve-height: Height of the curve"), none, 60, oneStorey, "8 ft", curved),
-	}
-}
-
-func curveSize(id string, label, help calc.Text, most float64, why calc.Text, usual string, asked func(calc.Case) bool) calc.Field {
-	f := length(id, label, help, wallLength, most, why)
-	f.When, f.Usual = asked, usual
-	return f
-}
-
-func orderFields() []calc.Field {
-	return []calc.Field{
-		{ID: "waste", Label: calc.Text("wall-volume.waste: Waste and spill"), Show: percent, Usual: "5 %",
-			Help: calc.Text("wall-volume.waste.help: Books say 0 to 10 %. Use what your own jobs show."),
-			Min:  &calc.Limit{At: 0, Unit: "%", Why: noWaste}, Max: &calc.Limit{At: 25, Unit: "%", Why: muchWaste}},
-		{ID: "sold-in", Label: calc.Text("wall-volume.sold-in: The plant sells in"), Kind: calc.Choice, Usual: "yd3", Options: volumeUnits},
-		plantSize("step-yd", calc.Text("wall-volume.step-yd: Order step in yd³"), inYards, "yd³", 0.05, 5, "0.5 yd³", noStep, bigStep, soldInYd),
-		plantSize("step-m", calc.Text("wall-volume.step-m: Order step in m³"), inMetres, "m³", 0.05, 5, "0.5 m³", noStep, bigStep, soldInM),
-		plantSize("truck-yd", calc.Text("wall-volume.truck-yd: Truck carries, in yd³"), inYards, "yd³", 1, 16, "10 yd³", noTruck, bigTruck, soldInYd),
-		plantSize("truck-m", calc.Text("wall-volume.truck-m: Truck carries, in m³"), inMetres, "m³", 1, 13, "8 m³", noTruck, bigTruck, soldInM),
-		{ID: "order", Label: calc.Text("wall-volume.order: Your order, if you have one"), Show: decimal, Optional: true,
-			Help: calc.Text("wall-volume.order.help: The number alone, as you would say it on the phone."),
-			Min:  &calc.Limit{At: 0, Open: true, Why: noOrder}, Max: &calc.Limit{At: 5000, Why: bigOrder}},
-		{ID: "order-unit", Label: calc.Text("wall-volume.order-unit: Your order is in"), Kind: calc.Choice, Usual: "yd3", Options: volumeUnits, When: hasOrder},
-	}
-}
-
-func plantSize(id string, label calc.Text, show *quantity.Show, unit string, least, most float64, usual string, low, high calc.Text, asked func(calc.Case) bool) calc.Field {
-	return calc.Field{ID: id, Label: label, Show: show, When: asked, Usual: usual,
-		Min: &calc.Limit{At: least, Unit: unit, Why: low}, Max: &calc.Limit{At: most, Unit: unit, Why: high}}
+	// the order
+	{ID: "waste", Label: calc.Text("wall-volume.waste: Waste and spill"), Show: percent, Usual: "5 %",
+		Help: calc.Text("wall-volume.waste.help: Books say 0 to 10 %. Use what your own jobs show."),
+		Min:  &calc.Limit{At: 0, Unit: "%", Why: noWaste}, Max: &calc.Limit{At: 25, Unit: "%", Why: muchWaste}},
+	{ID: "sold-in", Label: calc.Text("wall-volume.sold-in: The plant sells in"), Kind: calc.Choice, Usual: "yd3", Options: volumeUnits},
+	{ID: "step-yd", Label: calc.Text("wall-volume.step-yd: Order step in yd³"), Show: inYards, When: soldInYd, Usual: "0.5 yd³", Min: &calc.Limit{At: 0.05, Unit: "yd³", Why: noStep}, Max: &calc.Limit{At: 5, Unit: "yd³", Why: bigStep}},
+	{ID: "step-m", Label: calc.Text("wall-volume.step-m: Order step in m³"), Show: inMetres, When: soldInM, Usual: "0.5 m³", Min: &calc.Limit{At: 0.05, Unit: "m³", Why: noStep}, Max: &calc.Limit{At: 5, Unit: "m³", Why: bigStep}},
+	{ID: "truck-yd", Label: calc.Text("wall-volume.truck-yd: Truck carries, in yd³"), Show: inYards, When: soldInYd, Usual: "10 yd³", Min: &calc.Limit{At: 1, Unit: "yd³", Why: noTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: bigTruck}},
+	{ID: "truck-m", Label: calc.Text("wall-volume.truck-m: Truck carries, in m³"), Show: inMetres, When: soldInM, Usual: "8 m³", Min: &calc.Limit{At: 1, Unit: "m³", Why: noTruck}, Max: &calc.Limit{At: 13, Unit: "m³", Why: bigTruck}},
+	{ID: "order", Label: calc.Text("wall-volume.order: Your order, if you have one"), Show: decimal, Optional: true,
+		Help: calc.Text("wall-volume.order.help: The number alone, as you would say it on the phone."),
+		Min:  &calc.Limit{At: 0, Open: true, Why: noOrder}, Max: &calc.Limit{At: 5000, Why: bigOrder}},
+	{ID: "order-unit", Label: calc.Text("wall-volume.order-unit: Your order is in"), Kind: calc.Choice, Usual: "yd3", Options: volumeUnits, When: hasOrder},
 }
