@@ -19,83 +19,85 @@ async function open(t, id) {
 	return { page, calc };
 }
 
-assert.ok(shelf.length >= 3, 'the shelf is nearly empty');
+assert.ok(shelf.length >= 30, 'the shelf is nearly empty');
+
+// These have every kind of input between them, and are tried field by field.
+// The others go through the same motions with fewer cases: their declarations
+// are read by the same code, and every field of each is tried in the shipped
+// module by generator/browser/module_test.go.
+const thorough = new Set(['wall-volume', 'form-pressure', 'string-line', 'daylight']);
 
 for (const { calculator: id, inputs } of shelf) {
+	const whole = thorough.has(id);
 	const numbers = Object.entries(inputs).filter(([, field]) => field.unit !== undefined).map(([path]) => path);
 	const lists = Object.entries(inputs).filter(([, field]) => field.columns).map(([path]) => path);
 
-	test(`${id}: example and published cases agree with the command line`, async (t) => {
+	test(`${id}: agrees with the command line, in both systems of units, and refuses bad input`, async (t) => {
 		const { page, calc } = await open(t, id);
 		await units(calc, 'us');
 		await agrees(calc, id);
-		const cases = published(id, 4);
-		assert.ok(cases.length > 0, 'no published case');
-		for (const entries of cases) {
-			const answer = ask(id, entries);
-			if (answer.refused) continue;
-			await fill(calc, answer.inputs);
-			const want = await agrees(calc, id);
-			await eventually(async () => {
-				const { said } = await shown(calc);
-				assert.ok(Object.values(want.outs).some((text) => said.includes(text)), `the live region says none of the results: ${said}`);
-			});
-		}
+		await bothUnits(calc, id);
+		for (const entries of published(id, whole ? 4 : 1)) await oneCase(calc, id, entries);
+		await calc.locator('[data-do=reset]').click({ timeout: 1000 }).catch(() => {}); // nothing to put back where no case was typed
+		await eventually(() => agrees(calc, id));
+		const open_ = [];
+		for (const path of numbers) if (await box(calc, path).isVisible()) open_.push(path);
+		for (const path of whole ? open_ : open_.slice(0, 1)) await badInput(calc, id, path);
+		for (const list of whole ? lists : lists.slice(0, 1)) await rows(calc, id, inputs, list);
 		assert.deepEqual(page.faults, []);
 	});
+}
 
-	test(`${id}: metric inputs and results agree with the command line, and back`, async (t) => {
-		const { page, calc } = await open(t, id);
-		await units(calc, 'us');
-		const before = await typed(calc);
-		await units(calc, 'metric');
-		await agrees(calc, id, { units: 'metric' });
-		await units(calc, 'us');
-		await eventually(async () => assert.deepEqual(await typed(calc), before));
-		await agrees(calc, id);
-		assert.deepEqual(page.faults, []);
+async function oneCase(calc, id, entries) {
+	const answer = ask(id, entries);
+	if (answer.refused) return;
+	await fill(calc, answer.inputs);
+	const want = await agrees(calc, id);
+	await eventually(async () => {
+		const { said } = await shown(calc);
+		assert.ok(Object.values(want.outs).some((text) => said.includes(text)), `the live region says none of the results: ${said}`);
 	});
+}
 
-	test(`${id}: bad input is refused at the field, with no number left on show`, async (t) => {
-		const { page, calc } = await open(t, id);
-		await units(calc, 'us');
-		for (const path of numbers) {
-			if (!await box(calc, path).isVisible()) continue;
-			const input = box(calc, path).locator('input');
-			const good = await input.inputValue();
-			for (const bad of ['abc', '1,500', '99999999', '-5']) {
-				const answer = ask(id, [...(await typed(calc)).filter(([p]) => p !== path), [path, bad]]);
-				if (!answer.refused) continue;
-				await input.fill(bad);
-				await refusedAt(calc, path, bad);
-			}
-			await input.fill(good);
-			await agrees(calc, id);
-			assert.equal(await input.getAttribute('aria-invalid') ?? 'false', 'false');
-		}
-		assert.deepEqual(page.faults, []);
-	});
+async function bothUnits(calc, id) {
+	const before = await typed(calc);
+	await units(calc, 'metric');
+	await agrees(calc, id, { units: 'metric' });
+	await units(calc, 'us');
+	await eventually(async () => assert.deepEqual(await typed(calc), before));
+	await agrees(calc, id);
+}
 
-	for (const list of lists) {
-		test(`${id}: rows of ${list} can be added and removed`, async (t) => {
-			const { page, calc } = await open(t, id);
-			await units(calc, 'us');
-			const rows = calc.locator(`.fields > [data-rows="${list}"] .rowlist > li`);
-			if (!await calc.locator(`.fields > [data-rows="${list}"]`).isVisible()) return;
-			const n = await rows.count();
-			const first = (await typed(calc)).filter(([path]) => path.startsWith(`${list}.1.`));
-			await rowCount(calc, list, n + 1);
-			for (const [path, text] of first) await set(calc, path.replace('.1.', `.${n + 1}.`), text);
-			const answer = ask(id, await typed(calc));
-			if (!answer.refused) await agrees(calc, id);
-			const cell = `${list}.${n + 1}.${first.find(([path]) => inputs[list].columns[path.split('.')[2]].unit !== undefined)[0].split('.')[2]}`;
-			await set(calc, cell, 'abc');
-			await refusedAt(calc, cell, 'abc');
-			await rowCount(calc, list, n);
-			await agrees(calc, id);
-			assert.deepEqual(page.faults, []);
-		});
+// badInput tries slips of the hand at one field: each is refused there, with
+// no number left on show, and the good value brings the result back.
+async function badInput(calc, id, path) {
+	const input = box(calc, path).locator('input');
+	const good = await input.inputValue();
+	for (const bad of ['abc', '1,500', '99999999', '-5']) {
+		const answer = ask(id, [...(await typed(calc)).filter(([p]) => p !== path), [path, bad]]);
+		if (!answer.refused) continue;
+		await input.fill(bad);
+		await refusedAt(calc, path, bad);
 	}
+	await input.fill(good);
+	await agrees(calc, id);
+	assert.equal(await input.getAttribute('aria-invalid') ?? 'false', 'false');
+}
+
+async function rows(calc, id, inputs, list) {
+	if (!await calc.locator(`.fields > [data-rows="${list}"]`).isVisible()) return;
+	const n = await calc.locator(`.fields > [data-rows="${list}"] .rowlist > li`).count();
+	const first = (await typed(calc)).filter(([path]) => path.startsWith(`${list}.1.`));
+	if (first.length === 0) return;
+	await rowCount(calc, list, n + 1);
+	for (const [path, text] of first) await set(calc, path.replace('.1.', `.${n + 1}.`), text);
+	const answer = ask(id, await typed(calc));
+	if (!answer.refused) await agrees(calc, id);
+	const cell = `${list}.${n + 1}.${first.find(([path]) => inputs[list].columns[path.split('.')[2]].unit !== undefined)[0].split('.')[2]}`;
+	await set(calc, cell, 'abc');
+	await refusedAt(calc, cell, 'abc');
+	await rowCount(calc, list, n);
+	await agrees(calc, id);
 }
 
 // refusedAt waits for the refusal and checks that it is at the field, that a
