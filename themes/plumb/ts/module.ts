@@ -3,6 +3,8 @@ import { facts } from "./page";
 import { decode, encode, type Record_ } from "./records";
 import { imports } from "./wasi";
 
+type Bytes = Uint8Array<ArrayBuffer>;
+
 /** Why there is no module: the key of a text. */
 export class NoModule extends Error {}
 
@@ -26,32 +28,40 @@ export function startModule(): Promise<Exports> {
 
 async function start(): Promise<Exports> {
   if (typeof WebAssembly !== "object" || typeof DecompressionStream !== "function") throw new NoModule("ui.calc.no-module");
-  let bytes: ArrayBuffer;
-  try {
-    bytes = await bytesOf("module", facts.module);
-    if (!isModule(bytes)) throw new Error(facts.module + ": not a module");
-  } catch (e) {
-    console.error(e);
-    throw new NoModule("ui.calc.no-load");
-  }
   let exports: Exports;
   try {
-    const module = await WebAssembly.compile(bytes);
+    const module = await compiled();
     const instance = await WebAssembly.instantiate(module, imports(module, () => exports.memory));
     exports = instance.exports as unknown as Exports;
     exports._initialize();
   } catch (e) {
     console.error(e);
-    throw new NoModule("ui.calc.no-module");
+    throw new NoModule(e instanceof NotLoaded ? "ui.calc.no-load" : "ui.calc.no-module");
   }
   const hello = call(exports, "hello", []);
   if (hello[0]?.[1] !== facts.fingerprint) throw new NoModule("ui.calc.other");
   return exports;
 }
 
+/** Something else came in place of the module, or nothing. */
+class NotLoaded extends Error {}
+
+/** The module, compiled while it comes in where it is a file. */
+async function compiled(): Promise<WebAssembly.Module> {
+  if (document.getElementById("module")) return WebAssembly.compile(await bytesOf("module", facts.module));
+  try {
+    const { first, plain } = await opened(facts.module);
+    if (!isPacked(first) && !isModule(first)) throw new Error(facts.module + ": not a module");
+    return await WebAssembly.compileStreaming(new Response(plain, { headers: { "content-type": "application/wasm" } }));
+  } catch (e) {
+    if (e instanceof WebAssembly.CompileError) throw e;
+    throw new NotLoaded(String(e));
+  }
+}
+
 /** Whether bytes open as a module does; a network's sign-in page does not. */
-function isModule(bytes: ArrayBuffer): boolean {
-  return String.fromCharCode(...new Uint8Array(bytes, 0, Math.min(4, bytes.byteLength))) === "\0asm";
+function isModule(bytes: Bytes): boolean {
+  return String.fromCharCode(...bytes.subarray(0, 4)) === "\0asm";
 }
 
 /** Asks the module in a language, starting it if need be. */
@@ -105,20 +115,31 @@ async function textOf(block: string, address: string): Promise<string> {
 
 /**
  * The bytes of a published file, or of the data block that stands for it in
- * the one-file edition. Packed files are told by their first bytes: a server
- * may have unpacked them on the way.
+ * the one-file edition.
  */
 async function bytesOf(block: string, address: string): Promise<ArrayBuffer> {
   const inside = document.getElementById(block);
-  let bytes: Uint8Array<ArrayBuffer>;
-  if (inside) {
-    bytes = Uint8Array.from(atob(inside.textContent!.trim()), (c) => c.charCodeAt(0));
-  } else {
-    const response = await fetch(address);
-    if (!response.ok) throw new Error(address + ": " + response.status);
-    bytes = new Uint8Array(await response.arrayBuffer());
-  }
-  if (bytes[0] !== 0x1f || bytes[1] !== 0x8b) return bytes.buffer;
-  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
-  return new Response(stream).arrayBuffer();
+  if (!inside) return new Response((await opened(address)).plain).arrayBuffer();
+  const bytes = Uint8Array.from(atob(inside.textContent!.trim()), (c) => c.charCodeAt(0));
+  return new Response(unpacked(bytes, new Blob([bytes]).stream())).arrayBuffer();
+}
+
+/** A published file as it comes in, with the first of its bytes as they were sent. */
+async function opened(address: string): Promise<{ first: Bytes; plain: ReadableStream<Bytes> }> {
+  const response = await fetch(address);
+  if (!response.ok || !response.body) throw new Error(address + ": " + response.status);
+  const [peek, body] = response.body.tee();
+  const reader = peek.getReader();
+  const first = (await reader.read()).value ?? new Uint8Array();
+  void reader.cancel();
+  return { first, plain: unpacked(first, body) };
+}
+
+/** Unpacks what is packed, told by its first bytes: a server may have unpacked it on the way. */
+function unpacked(first: Bytes, body: ReadableStream<Bytes>): ReadableStream<Bytes> {
+  return isPacked(first) ? body.pipeThrough(new DecompressionStream("gzip")) : body;
+}
+
+function isPacked(bytes: Bytes): boolean {
+  return bytes[0] === 0x1f && bytes[1] === 0x8b;
 }
