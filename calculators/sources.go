@@ -10,8 +10,8 @@ import "embed"
 //go:embed */*.go
 var Sources embed.FS
 
-// Words are the translations, one file per language: key, hash of the English
-// text, text.
+// Words are the translations, a folder per language and a file per topic: key,
+// hash of the English text, text.
 //
-//go:embed words/*.tsv
+//go:embed words/*/*.tsv
 var Words embed.FS

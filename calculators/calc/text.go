@@ -8,7 +8,7 @@ import (
 )
 
 // Text is one sentence or label, written "key: English text". The English
-// stands in the code, other languages in words/*.tsv under the same key.
+// stands in the code, other languages in words/ under the same key.
 // {Slots} in braces are filled when the text is said. Keys are dotted,
 // lower-case, unique in the project.
 //

@@ -19,7 +19,7 @@ import (
 type WordList struct {
 	English words.Texts
 	dir     fs.FS
-	name    string // of a language's file, with {lang}
+	name    string // pattern of a language's files, with {lang}
 	shown   string // folder, for messages
 }
 
@@ -34,7 +34,7 @@ func WordLists(dir fs.FS) ([]WordList, error) {
 		return nil, err
 	}
 	return []WordList{
-		{English: texts, dir: calculators.Words, name: "words/{lang}.tsv", shown: "calculators"},
+		{English: texts, dir: calculators.Words, name: "words/{lang}/*.tsv", shown: "calculators"},
 		{English: own, dir: dir, name: "words.{lang}.tsv", shown: "theme"},
 	}, nil
 }
@@ -50,7 +50,7 @@ var translated = sync.OnceValues(func() (words.Texts, error) {
 	return texts, err
 })
 
-// File is the path of a language's file, as messages show it.
+// File is the path of a language's files, as messages show it.
 func (l WordList) File(lang string) string {
 	return path.Join(l.shown, strings.ReplaceAll(l.name, "{lang}", lang))
 }
@@ -58,11 +58,20 @@ func (l WordList) File(lang string) string {
 // Read reads a language's translations. A language nobody has translated yet
 // has none, and shows English texts.
 func (l WordList) Read(lang string, faults *fault.List) calc.Words {
-	data, err := fs.ReadFile(l.dir, strings.ReplaceAll(l.name, "{lang}", lang))
-	if err != nil {
-		return nil
+	names, _ := fs.Glob(l.dir, strings.ReplaceAll(l.name, "{lang}", lang)) // the patterns above are sound
+	var all calc.Words
+	for _, name := range names {
+		data, err := fs.ReadFile(l.dir, name)
+		if err != nil {
+			faults.Add(fault.Fault{File: path.Join(l.shown, name), Code: "word-file", Text: err.Error()})
+			continue
+		}
+		if all == nil {
+			all = calc.Words{}
+		}
+		words.Parse(path.Join(l.shown, name), data, l.English, all, faults)
 	}
-	return words.Parse(l.File(lang), data, l.English, faults)
+	return all
 }
 
 // wordsFile lists the translations of the calculators' texts by key, sorted:

@@ -106,11 +106,10 @@ func literal(e ast.Expr) (string, bool) {
 	return "", false
 }
 
-// Parse reads one language's file: key, hash, text, separated by tabs; lines
-// that begin with # are comments. The file is held against the English texts:
+// Parse reads a file of one language into w: key, hash, text, separated by
+// tabs; lines that begin with # are comments. The file is held against the English texts:
 // an unknown key, a stale hash and other slots are faults.
-func Parse(path string, data []byte, english Texts, faults *fault.List) calc.Words {
-	w := calc.Words{}
+func Parse(path string, data []byte, english Texts, w calc.Words, faults *fault.List) {
 	for i, line := range strings.Split(strings.TrimSuffix(string(data), "\n"), "\n") {
 		line = strings.TrimSuffix(line, "\r")
 		if line == "" || strings.HasPrefix(line, "#") {
@@ -140,7 +139,6 @@ func Parse(path string, data []byte, english Texts, faults *fault.List) calc.Wor
 		}
 		w[key] = text
 	}
-	return w
 }
 
 // slotsOf lists the {slots} of a text, sorted, each once.

@@ -107,7 +107,8 @@ func TestParse(t *testing.T) {
 		"slot renamed":   {"a\t" + Hash(english["a"]) + "\tHondura de {que} en {unit}\n", calc.Words{"a": "Hondura de {que} en {unit}"}, "the slots of a differ from the English text"},
 	} {
 		var faults fault.List
-		got := Parse("es.tsv", []byte(c.file), english, &faults)
+		got := calc.Words{}
+		Parse("es.tsv", []byte(c.file), english, got, &faults)
 		if !maps.Equal(got, c.want) {
 			t.Errorf("%s: got %v", name, got)
 		}
@@ -145,7 +146,9 @@ func FuzzParse(f *testing.F) {
 	f.Add("b\t\t\t\n#\r\n\x00")
 	f.Fuzz(func(t *testing.T, text string) {
 		var faults fault.List
-		for key, said := range Parse("es.tsv", []byte(text), english, &faults) {
+		got := calc.Words{}
+		Parse("es.tsv", []byte(text), english, got, &faults)
+		for key, said := range got {
 			if _, known := english[key]; !known || said == "" {
 				t.Errorf("%q is taken as %q", key, said)
 			}
