@@ -143,24 +143,31 @@ var lineOut = []calc.Field{
 	{ID: "bow-radius", Label: calc.Text("string-line.out.bow-radius: Bow, as a radius of about"), Show: bowSize},
 }
 
+// moveOptions tell where the wall must go, seen from the string.
+var moveOptions = []calc.Option{
+	{ID: "toward", Label: calc.Text("string-line.move.toward: toward the string")},
+	{ID: "away", Label: calc.Text("string-line.move.away: away from the string")},
+	{ID: "stay", Label: sayStay},
+}
+
+var turnOptions = []calc.Option{
+	{ID: "lengthen", Label: calc.Text("string-line.turn.lengthen: lengthen")},
+	{ID: "shorten", Label: calc.Text("string-line.turn.shorten: shorten")},
+	{ID: "leave", Label: calc.Text("string-line.turn.leave: leave")},
+}
+
 // outCols is one reading answered. Move is told by the string, which is known;
 // turn is told by the brace and stays empty until the side is answered.
 var outCols = []calc.Field{
 	{ID: "name", Label: sayBrace, Kind: calc.Words_},
 	{ID: "off", Label: calc.Text("string-line.lines.off: Off the line"), Show: gapSize},
 	{ID: "within", Label: calc.Text("string-line.lines.within: Within tolerance"), Kind: calc.Flag},
-	{ID: "move", Label: calc.Text("string-line.lines.move: Wall must go"), Kind: calc.Choice, Options: []calc.Option{
-		{ID: "toward", Label: calc.Text("string-line.move.toward: toward the string")},
-		{ID: "away", Label: calc.Text("string-line.move.away: away from the string")},
-		{ID: "stay", Label: sayStay}}},
+	{ID: "move", Label: calc.Text("string-line.lines.move: Wall must go"), Kind: calc.Choice, Options: moveOptions},
 	{ID: "brace-move", Label: calc.Text("string-line.lines.brace-move: Seen from the brace"), Kind: calc.Choice, Options: []calc.Option{
 		{ID: "toward", Label: calc.Text("string-line.brace-move.toward: toward the brace")},
 		{ID: "away", Label: calc.Text("string-line.brace-move.away: away from the brace")},
 		{ID: "stay", Label: sayStay}}},
-	{ID: "turn", Label: calc.Text("string-line.lines.turn: Adjuster"), Kind: calc.Choice, Options: []calc.Option{
-		{ID: "lengthen", Label: calc.Text("string-line.turn.lengthen: lengthen")},
-		{ID: "shorten", Label: calc.Text("string-line.turn.shorten: shorten")},
-		{ID: "leave", Label: calc.Text("string-line.turn.leave: leave")}}},
+	{ID: "turn", Label: calc.Text("string-line.lines.turn: Adjuster"), Kind: calc.Choice, Options: turnOptions},
 	{ID: "turns", Label: calc.Text("string-line.lines.turns: Turns"), Show: quarters},
 	{ID: "order", Label: calc.Text("string-line.lines.order: Turn as number"), Show: whole, Exact: true},
 }

@@ -25,7 +25,7 @@ const (
 	figKeyMark = 26.0 // width of a sample in the key
 )
 
-var (
+const (
 	figTitle = calc.Text("form-pressure.figure.title: Pressure on the form by depth")
 	figDesc  = calc.Text("form-pressure.figure.desc: Left: the wall in section, {height} high. Right: pressure grows from the top down to {depth}, then stays at {pressure}. Full fluid head at the foot: {head}.")
 	figEntry = calc.Text("form-pressure.figure.entry: {what}: {value}")

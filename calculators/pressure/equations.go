@@ -3,7 +3,7 @@ package pressure
 import "coursebook/calculators/calc"
 
 // The symbols of the equations.
-var (
+const (
 	meansP     = calc.Text("form-pressure.means.p: pressure on the form")
 	meansRate  = calc.Text("form-pressure.means.rating: rated pressure of the form")
 	meansCw    = calc.Text("form-pressure.means.cw: coefficient for unit weight")
@@ -17,38 +17,24 @@ var (
 	meansB     = calc.Text("form-pressure.means.b: core thickness")
 	meansEq    = calc.Text("form-pressure.means.eq: pressure by the wall equation")
 	meansFloor = calc.Text("form-pressure.means.floor: least design pressure")
-	meansHead  = calc.Text("form-pressure.means.head: full fluid head")
 )
 
-func varCw() calc.Var { return calc.Var{Symbol: "C_w", Meaning: meansCw} }
-func varCc() calc.Var { return calc.Var{Symbol: "C_c", Meaning: meansCc} }
-func varR() calc.Var  { return calc.Var{Symbol: "R", Meaning: meansR, Unit: "ft/h"} }
-func varT() calc.Var  { return calc.Var{Symbol: "T", Meaning: meansT, Unit: "°F"} }
-func varP(symbol string, means calc.Text) calc.Var {
-	return calc.Var{Symbol: symbol, Meaning: means, Unit: "psf"}
-}
-
-// The plain variables are those of equations that hold in either system.
-func plainP(symbol string, means calc.Text) calc.Var {
-	return calc.Var{Symbol: symbol, Meaning: means, Unit: "kPa", US: "psf"}
-}
-func plainW() calc.Var {
-	return calc.Var{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}
-}
-func plainLength(symbol string, means calc.Text) calc.Var {
-	return calc.Var{Symbol: symbol, Meaning: means, Unit: "m", US: "ft"}
-}
-func plainR() calc.Var {
-	return calc.Var{Symbol: "R", Meaning: meansR, Unit: "m/h", US: "ft/h"}
-}
-func plainQ() calc.Var {
-	return calc.Var{Symbol: "Q", Meaning: meansQ, Unit: "m³/h", US: "ft³/h"}
-}
+// The variables that several equations share. The plain ones are those of
+// equations that hold in either system.
+var (
+	varCw  = calc.Var{Symbol: "C_w", Meaning: meansCw}
+	varCc  = calc.Var{Symbol: "C_c", Meaning: meansCc}
+	varR   = calc.Var{Symbol: "R", Meaning: meansR, Unit: "ft/h"}
+	varT   = calc.Var{Symbol: "T", Meaning: meansT, Unit: "°F"}
+	plainW = calc.Var{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}
+	plainR = calc.Var{Symbol: "R", Meaning: meansR, Unit: "m/h", US: "ft/h"}
+	plainQ = calc.Var{Symbol: "Q", Meaning: meansQ, Unit: "m³/h", US: "ft³/h"}
+)
 
 var eqSlow = &calc.Formula{
 	ID: "slow", Title: calc.Text("form-pressure.eq.slow: Slow wall equation"),
-	Expr: "C_w*C_c*(150 + 9000*R/T)", Result: varP("p", meansP),
-	Vars: []calc.Var{varCw(), varCc(), varR(), varT()},
+	Expr: "C_w*C_c*(150 + 9000*R/T)", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "psf"},
+	Vars: []calc.Var{varCw, varCc, varR, varT},
 	Fn: calc.OfAny(func(v []float64) float64 {
 		return float64(WallSlow(v[0], v[1], FtPerHour(v[2]), Fahrenheit(v[3])))
 	}),
@@ -58,8 +44,8 @@ var eqSlow = &calc.Formula{
 
 var eqFast = &calc.Formula{
 	ID: "fast", Title: calc.Text("form-pressure.eq.fast: Fast wall equation"),
-	Expr: "C_w*C_c*(150 + 43400/T + 2800*R/T)", Result: varP("p", meansP),
-	Vars: []calc.Var{varCw(), varCc(), varR(), varT()},
+	Expr: "C_w*C_c*(150 + 43400/T + 2800*R/T)", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "psf"},
+	Vars: []calc.Var{varCw, varCc, varR, varT},
 	Fn: calc.OfAny(func(v []float64) float64 {
 		return float64(WallFast(v[0], v[1], FtPerHour(v[2]), Fahrenheit(v[3])))
 	}),
@@ -68,9 +54,9 @@ var eqFast = &calc.Formula{
 }
 
 var eqHead = &calc.Formula{
-	ID: "head", Title: calc.Text("form-pressure.eq.head: Full fluid head"),
-	Expr: "w*h", Result: plainP("p", meansP),
-	Vars: []calc.Var{plainW(), plainLength("h", meansH)},
+	ID: "head", Title: headTitle,
+	Expr: "w*h", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
+	Vars: []calc.Var{plainW, calc.Var{Symbol: "h", Meaning: meansH, Unit: "m", US: "ft"}},
 	Fn:   calc.OfAny(func(v []float64) float64 { return float64(FluidHead(PCF(v[0]), Feet(v[1]))) }),
 	Go:   "pressure.FluidHead", Source: "hurd",
 	Limits: calc.Text("form-pressure.eq.head.limits: Always true of fluid concrete. No coefficient goes with it."),
@@ -78,16 +64,16 @@ var eqHead = &calc.Formula{
 
 var eqDepth = &calc.Formula{
 	ID: "depth", Title: calc.Text("form-pressure.eq.depth: Depth of fluid for a pressure"),
-	Expr: "p/w", Result: plainLength("h", meansH),
-	Vars: []calc.Var{plainP("p", meansP), plainW()},
+	Expr: "p/w", Result: calc.Var{Symbol: "h", Meaning: meansH, Unit: "m", US: "ft"},
+	Vars: []calc.Var{calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"}, plainW},
 	Fn:   calc.OfAny(func(v []float64) float64 { return float64(FluidDepth(PSF(v[0]), PCF(v[1]))) }),
 	Go:   "pressure.FluidDepth", Source: "hurd",
 }
 
 var eqFloor = &calc.Formula{
 	ID: "floor", Title: calc.Text("form-pressure.eq.floor: Least design pressure"),
-	Expr: "600*C_w", Result: varP("p_min", meansFloor),
-	Vars: []calc.Var{varCw()},
+	Expr: "600*C_w", Result: calc.Var{Symbol: "p_min", Meaning: meansFloor, Unit: "psf"},
+	Vars: []calc.Var{varCw},
 	Fn:   calc.OfAny(func(v []float64) float64 { return float64(LeastPressure(v[0])) }),
 	Go:   "pressure.LeastPressure", Source: "aci",
 	Limits: calc.Text("form-pressure.eq.floor.limits: Never more than the full fluid head."),
@@ -95,32 +81,32 @@ var eqFloor = &calc.Formula{
 
 var eqBounded = &calc.Formula{
 	ID: "bounds", Title: calc.Text("form-pressure.eq.bounds: Between floor and fluid head"),
-	Expr: "min(p_h, max(p_e, p_min))", Result: plainP("p", meansP),
-	Vars: []calc.Var{plainP("p_e", meansEq), plainP("p_min", meansFloor), plainP("p_h", meansHead)},
+	Expr: "min(p_h, max(p_e, p_min))", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
+	Vars: []calc.Var{calc.Var{Symbol: "p_e", Meaning: meansEq, Unit: "kPa", US: "psf"}, calc.Var{Symbol: "p_min", Meaning: meansFloor, Unit: "kPa", US: "psf"}, calc.Var{Symbol: "p_h", Meaning: meansHead, Unit: "kPa", US: "psf"}},
 	Fn:   calc.OfAny(func(v []float64) float64 { return float64(Bounded(PSF(v[0]), PSF(v[1]), PSF(v[2]))) }),
 	Go:   "pressure.Bounded", Source: "hurd",
 }
 
 var eqRise = &calc.Formula{
 	ID: "rise", Title: calc.Text("form-pressure.eq.rise: Rise of the concrete"),
-	Expr: "Q/(L*b)", Result: plainR(),
-	Vars: []calc.Var{plainQ(), plainLength("L", meansL), plainLength("b", meansB)},
+	Expr: "Q/(L*b)", Result: plainR,
+	Vars: []calc.Var{plainQ, calc.Var{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"}, calc.Var{Symbol: "b", Meaning: meansB, Unit: "m", US: "ft"}},
 	Fn:   calc.Of3(Rise),
 	Go:   "pressure.Rise", Source: "army",
 }
 
 var eqFlow = &calc.Formula{
 	ID: "flow", Title: calc.Text("form-pressure.eq.flow: Pump rate for a rise"),
-	Expr: "R*L*b", Result: plainQ(),
-	Vars: []calc.Var{plainR(), plainLength("L", meansL), plainLength("b", meansB)},
+	Expr: "R*L*b", Result: plainQ,
+	Vars: []calc.Var{plainR, calc.Var{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"}, calc.Var{Symbol: "b", Meaning: meansB, Unit: "m", US: "ft"}},
 	Fn:   calc.Of3(Flow),
 	Go:   "pressure.Flow", Source: "army",
 }
 
 var eqRiseSlow = &calc.Formula{
 	ID: "rise-slow", Title: calc.Text("form-pressure.eq.rise-slow: Highest rise, slow equation"),
-	Expr: "T*(p/(C_w*C_c) - 150)/9000", Result: varR(),
-	Vars: []calc.Var{varCw(), varCc(), varP("p", meansRate), varT()},
+	Expr: "T*(p/(C_w*C_c) - 150)/9000", Result: varR,
+	Vars: []calc.Var{varCw, varCc, calc.Var{Symbol: "p", Meaning: meansRate, Unit: "psf"}, varT},
 	Fn: calc.OfAny(func(v []float64) float64 {
 		return float64(RiseSlow(v[0], v[1], PSF(v[2]), Fahrenheit(v[3])))
 	}),
@@ -130,8 +116,8 @@ var eqRiseSlow = &calc.Formula{
 
 var eqRiseFast = &calc.Formula{
 	ID: "rise-fast", Title: calc.Text("form-pressure.eq.rise-fast: Highest rise, fast equation"),
-	Expr: "(T*(p/(C_w*C_c) - 150) - 43400)/2800", Result: varR(),
-	Vars: []calc.Var{varCw(), varCc(), varP("p", meansRate), varT()},
+	Expr: "(T*(p/(C_w*C_c) - 150) - 43400)/2800", Result: varR,
+	Vars: []calc.Var{varCw, varCc, calc.Var{Symbol: "p", Meaning: meansRate, Unit: "psf"}, varT},
 	Fn: calc.OfAny(func(v []float64) float64 {
 		return float64(RiseFast(v[0], v[1], PSF(v[2]), Fahrenheit(v[3])))
 	}),
@@ -141,7 +127,7 @@ var eqRiseFast = &calc.Formula{
 
 var eqLight = &calc.Formula{
 	ID: "light", Title: calc.Text("form-pressure.eq.light: Weight coefficient, light mix"),
-	Expr: "max(0.8, 0.5*(1 + w/145))", Result: varCw(),
+	Expr: "max(0.8, 0.5*(1 + w/145))", Result: varCw,
 	Vars: []calc.Var{{Symbol: "w", Meaning: meansW, Unit: "lb/ft³"}},
 	Fn:   calc.OfAny(func(v []float64) float64 { return LightWeight(PCF(v[0])) }),
 	Go:   "pressure.LightWeight", Source: "aci",
@@ -150,7 +136,7 @@ var eqLight = &calc.Formula{
 
 var eqHeavy = &calc.Formula{
 	ID: "heavy", Title: calc.Text("form-pressure.eq.heavy: Weight coefficient, heavy mix"),
-	Expr: "w/145", Result: varCw(),
+	Expr: "w/145", Result: varCw,
 	Vars: []calc.Var{{Symbol: "w", Meaning: meansW, Unit: "lb/ft³"}},
 	Fn:   calc.OfAny(func(v []float64) float64 { return HeavyWeight(PCF(v[0])) }),
 	Go:   "pressure.HeavyWeight", Source: "aci",

@@ -9,7 +9,7 @@ const (
 	vibShallow   = "shallow"
 )
 
-var (
+const (
 	whyHeight  = calc.Text("form-pressure.why.height: A taller placement needs an engineer's design.")
 	whySmall   = calc.Text("form-pressure.why.small: Less is no wall placement. Check the unit.")
 	whyLarge   = calc.Text("form-pressure.why.large: More is no wall placement. Check the unit.")
@@ -27,8 +27,8 @@ var (
 var inputs = []calc.Field{
 	{
 		ID: "height", Kind: calc.Number, Show: showHeight, Usual: "8 ft",
-		Label: calc.Text("form-pressure.height: Height placed in one go"),
-		Help:  calc.Text("form-pressure.height.help: All that is placed today. One lift of several is not enough."),
+		Label: labelHeight,
+		Help:  helpHeight,
 		Min:   &calc.Limit{At: 1, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 40, Unit: "ft", Why: whyHeight, Source: "usbr"},
 	},
 	{
@@ -63,14 +63,14 @@ var inputs = []calc.Field{
 	},
 	{
 		ID: "weight", Kind: calc.Number, Show: showWeight, Usual: "150 lb/ft³",
-		Label: calc.Text("form-pressure.weight: Unit weight of the concrete"),
-		Help:  calc.Text("form-pressure.weight.help: From the mix data. Leave the default if you do not know it."),
+		Label: labelWeight,
+		Help:  helpWeight,
 		Min:   &calc.Limit{At: 85, Unit: "lb/ft³", Why: whyWeight}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: whyWeight},
 	},
 	{
 		ID: "temperature", Kind: calc.Number, Show: showTemp, Usual: "70 °F",
-		Label: calc.Text("form-pressure.temperature: Temperature of the concrete"),
-		Help:  calc.Text("form-pressure.temperature.help: In the concrete, by thermometer. Not the air."),
+		Label: labelTemp,
+		Help:  helpTemp,
 		Min:   &calc.Limit{At: 32, Unit: "°F", Why: whyCold}, Max: &calc.Limit{At: 120, Unit: "°F", Why: whyHot},
 	},
 	{
@@ -81,22 +81,15 @@ var inputs = []calc.Field{
 	},
 	{
 		ID: "cement", Kind: calc.Choice, Usual: string(Blend),
-		Label: calc.Text("form-pressure.cement: Cement"),
-		Help:  calc.Text("form-pressure.cement.help: From the ticket. If it does not say, keep “other types and blends”."),
-		Options: []calc.Option{
-			{ID: string(Plain), Label: calc.Text("form-pressure.cement.plain: Type I, II or III alone")},
-			{ID: string(Blend), Label: calc.Text("form-pressure.cement.blend: Other types and blends, below 70% slag or 40% fly ash")},
-			{ID: string(Rich), Label: calc.Text("form-pressure.cement.rich: Blends with more slag or fly ash")},
-		},
+		Label:   labelCement,
+		Help:    helpCement,
+		Options: cements,
 	},
 	{
 		ID: "admixture", Kind: calc.Choice, Usual: admixRetards,
-		Label: calc.Text("form-pressure.admixture: Admixtures"),
-		Help:  calc.Text("form-pressure.admixture.help: Most water reducers slow the set and count as retarders."),
-		Options: []calc.Option{
-			{ID: admixRetards, Label: calc.Text("form-pressure.admixture.retards: A retarder or water reducer, or unknown")},
-			{ID: admixNone, Label: calc.Text("form-pressure.admixture.none: Nothing that slows the set")},
-		},
+		Label:   labelAdmix,
+		Help:    helpAdmix,
+		Options: admixtures,
 	},
 	{
 		ID: "vibration", Kind: calc.Choice, Usual: vibShallow,

@@ -2,16 +2,19 @@ package pressure
 
 import "coursebook/calculators/calc"
 
+var sourceACI = calc.Source{
+	ID: "aci", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Edition: "ACI 347R-14", Year: "2014",
+	Where: "sec. 4.2.2.1: wall equations, coefficients and 600·C_w floor; fluid head above 15 ft/h", Status: calc.Memory,
+}
+
+var sourceHurd = calc.Source{
+	ID: "hurd", Author: "M. K. Hurd", Title: "Use updated wall pressure formulas", Edition: "letter on ACI 347-04 sec. 2.2.2, Concrete Construction",
+	Where: "heights, rates and slump of each wall equation; fluid head takes no coefficient", Status: calc.Confirmed,
+	Link: "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o",
+}
+
 var sources = []calc.Source{
-	{
-		ID: "aci", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Edition: "ACI 347R-14", Year: "2014",
-		Where: "sec. 4.2.2.1: wall equations, coefficients and 600·C_w floor; fluid head above 15 ft/h", Status: calc.Memory,
-	},
-	{
-		ID: "hurd", Author: "M. K. Hurd", Title: "Use updated wall pressure formulas", Edition: "letter on ACI 347-04 sec. 2.2.2, Concrete Construction",
-		Where: "heights, rates and slump of each wall equation; fluid head takes no coefficient", Status: calc.Confirmed,
-		Link: "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o",
-	},
+	sourceACI, sourceHurd,
 	{
 		ID: "florida", Author: "University of Florida", Title: "Temporary structures, lecture notes", Year: "2014",
 		Where: "Week 7, Wall Forms: both wall equations", Status: calc.Secondary,
@@ -39,12 +42,11 @@ var sources = []calc.Source{
 	},
 }
 
-// scale is the axis of concrete temperature in both printed tables.
-var scale = calc.Axis{
-	Path:   "temperature",
-	US:     []string{"40", "50", "60", "70", "80", "90"},
-	Metric: []string{"5", "10", "15", "20", "25", "30"},
-}
+// scaleUS and scaleMetric are the axis of concrete temperature in both printed tables.
+var (
+	scaleUS     = []string{"40", "50", "60", "70", "80", "90"}
+	scaleMetric = []string{"5", "10", "15", "20", "25", "30"}
+)
 
 // The tables stand for the tallest wall of the slow equation. The long wall
 // and small pump keep the average out of the way of the rise down the side.
@@ -54,14 +56,14 @@ var tables = []calc.Table{
 		Note: calc.Text("form-pressure.table.rate.note: For 14 ft (4.3 m) placed in one go, blended cement and a retarder. A lower wall never carries more than its fluid head."),
 		Out:  "pressure-local", Set: []calc.Entry{{Path: "height", Text: "14 ft"}, {Path: "length", Text: "2000 ft"}, {Path: "pump-rate", Text: "1 yd³/h"}},
 		Down:   calc.Axis{Path: "rise", US: []string{"1", "2", "3", "4", "6", "10", "15"}, Metric: []string{"0.3", "0.6", "0.9", "1.2", "1.8", "3", "4.5"}},
-		Across: scale,
+		Across: calc.Axis{Path: "temperature", US: scaleUS, Metric: scaleMetric},
 	},
 	{
 		ID: "rating", Title: calc.Text("form-pressure.table.rating: Highest rise by rating and concrete temperature"),
 		Note: calc.Text("form-pressure.table.rating.note: For 14 ft (4.3 m) placed in one go, blended cement and a retarder. The rise is the one at the hose."),
 		Out:  "highest-rise", Set: []calc.Entry{{Path: "height", Text: "14 ft"}},
 		Down:   calc.Axis{Path: "rating", US: []string{"600", "700", "800", "900", "1000", "1200"}, Metric: []string{"30", "35", "40", "45", "50", "60"}},
-		Across: scale,
+		Across: calc.Axis{Path: "temperature", US: scaleUS, Metric: scaleMetric},
 	},
 }
 

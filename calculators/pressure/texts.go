@@ -3,7 +3,7 @@ package pressure
 import "coursebook/calculators/calc"
 
 // Why the fluid head counts.
-var (
+const (
 	noteRapid  = calc.Text("form-pressure.note.rapid: At the hose the concrete rises at {rise}. Above {limit} the form carries the full fluid head.")
 	noteWet    = calc.Text("form-pressure.note.wet: The slump is over {limit}. No wall equation holds: the form carries the full fluid head.")
 	noteCold   = calc.Text("form-pressure.note.cold: The concrete is below {limit}. It stays fluid too long for the wall equations: the full fluid head counts.")
@@ -11,7 +11,7 @@ var (
 )
 
 // What else the reader should know about the number.
-var (
+const (
 	noteHot      = calc.Text("form-pressure.note.hot: Heat above {limit} earns no credit: the pressure is worked out for {limit}.")
 	noteFloor    = calc.Text("form-pressure.note.floor: The rise is so slow that the least design pressure of {floor} counts.")
 	noteHeight   = calc.Text("form-pressure.note.height: The height is close to {limit}. Above it the pressure jumps to {pressure}.")
@@ -24,7 +24,7 @@ var (
 )
 
 // The verdict and what helps.
-var (
+const (
 	askRating    = calc.Text("form-pressure.ask.rating: What pressure is the form rated for? Without the form maker's figure there is no verdict.")
 	noteFails    = calc.Text("form-pressure.note.fails: The form may open. It is rated for {rating} and carries {pressure}. Do not place this way.")
 	noteAverage  = calc.Text("form-pressure.note.average: By the average rise the form seems to hold. Where the hose stands it does not.")
@@ -40,7 +40,7 @@ var (
 )
 
 // The form maker's guide.
-var (
+const (
 	noteLifts        = calc.Text("form-pressure.note.lifts: By the form maker's guide: fill to {lift}, move on, and come back no sooner than {time} later.")
 	noteGuideWithin  = calc.Text("form-pressure.note.guide-within: By the form maker's guide the rise at the hose is within {rate}.")
 	noteGuideAverage = calc.Text("form-pressure.note.guide-average: By the form maker's guide only the average rise is within {rate}. Ask the maker if lifts at this pump rate are allowed.")
@@ -49,7 +49,7 @@ var (
 )
 
 // What the formulas of the worked example are used for.
-var (
+const (
 	ofLocal   = calc.Text("form-pressure.of.local: Where the hose stands")
 	ofAverage = calc.Text("form-pressure.of.average: On average, whole wall")
 	ofHeight  = calc.Text("form-pressure.of.height: Over the whole height")

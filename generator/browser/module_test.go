@@ -5,6 +5,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -181,12 +182,20 @@ func checkRow(t *testing.T, m *machine.Machine, c *calc.Calculator, r published.
 	t.Errorf("%s %s: the module gave no output %s", c.ID, r.ID, r.Output)
 }
 
+// optionLabel is how the page writes the option that a row prints by its ID.
 func optionLabel(c *calc.Calculator, r published.Row) string {
 	v := calc.Voice{Style: quantity.Style{System: quantity.US}}
-	for _, f := range c.Out {
-		if f.ID == r.Output {
-			return v.Write(f, calc.Pick(r.Printed))
+	path := strings.Split(r.Output, ".")
+	fields := c.Out
+	for _, id := range []string{path[0], path[len(path)-1]} {
+		i := slices.IndexFunc(fields, func(f calc.Field) bool { return f.ID == id })
+		if i < 0 {
+			return ""
 		}
+		if fields[i].Kind != calc.Rows {
+			return v.Write(fields[i], calc.Pick(r.Printed))
+		}
+		fields = fields[i].Cols
 	}
 	return ""
 }

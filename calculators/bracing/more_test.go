@@ -1,0 +1,107 @@
+package bracing
+
+import (
+	"strings"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/proof"
+	"coursebook/calculators/quantity"
+)
+
+const publishedDir = "../../testdata/published"
+
+var more = []*calc.Calculator{BraceLayout, WindOnWall, LineRounds, PlumbCheck}
+
+func TestProof(t *testing.T) {
+	for _, c := range more {
+		t.Run(c.ID, func(t *testing.T) { proof.Calculator(t, c, publishedDir) })
+	}
+}
+
+// run runs a calculator on inputs as written on the command line, parted by
+// semicolons before a name.
+func run(c *calc.Calculator, inputs string) calc.Result {
+	var entries []calc.Entry
+	if inputs != "" {
+		for _, s := range splitInputs(inputs) {
+			path, text, _ := strings.Cut(s, "=")
+			entries = append(entries, calc.Entry{Path: path, Text: text})
+		}
+	}
+	in, notes := calc.Read(c, entries, quantity.Style{})
+	if len(notes) > 0 {
+		return calc.Result{State: calc.Bad, Notes: notes}
+	}
+	return calc.Execute(c, in)
+}
+
+type noteCase struct {
+	inputs, key, at string
+	want            bool
+}
+
+// checkNotes finds notes where they must stand and nowhere else.
+func checkNotes(t *testing.T, c *calc.Calculator, cases []noteCase) {
+	t.Helper()
+	for _, k := range cases {
+		n, got := said(run(c, k.inputs), k.key)
+		if got != k.want || (got && k.at != "" && n.At.String() != k.at) {
+			t.Errorf("%s %s: %s is %v at %s, want %v at %s", c.ID, k.inputs, k.key, got, n.At.String(), k.want, k.at)
+		}
+	}
+}
+
+// Labels and steps fit a phone.
+func TestFitsAPhone(t *testing.T) {
+	for _, c := range more {
+		if res := run(c, ""); res.State != calc.OK || len(res.Steps) > 8 {
+			t.Errorf("%s: %v with %d steps", c.ID, res.State, len(res.Steps))
+		}
+		fields := append(append([]calc.Field(nil), c.In...), c.Out...)
+		for _, f := range append([]calc.Field(nil), fields...) {
+			fields = append(fields, f.Cols...)
+		}
+		for _, f := range fields {
+			if len([]rune(f.Label.EN())) > 28 || len([]rune(f.Help.EN())) > 80 {
+				t.Errorf("%s %s: label or help too long", c.ID, f.ID)
+			}
+		}
+	}
+}
+
+// Each printed table can be filled in both systems, and runs one way.
+func TestMoreTables(t *testing.T) {
+	for _, c := range more {
+		for _, table := range c.Tables {
+			for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+				down, across := table.Down.US, table.Across.US
+				if sys == quantity.Metric {
+					down, across = table.Down.Metric, table.Across.Metric
+				}
+				if table.Across.Path == "" {
+					across = []string{""}
+				}
+				for _, b := range across {
+					last := 0.0
+					for _, a := range down {
+						entries := append(append([]calc.Entry(nil), table.Set...), calc.Entry{Path: table.Down.Path, Text: a})
+						if b != "" {
+							entries = append(entries, calc.Entry{Path: table.Across.Path, Text: b})
+						}
+						in, notes := calc.Read(c, entries, quantity.Style{System: sys})
+						res := calc.Execute(c, in)
+						if len(notes) > 0 || res.State != calc.OK {
+							t.Fatal(c.ID, table.ID, a, b, notes, res.Notes)
+						}
+						if got := res.Out.Num(table.Out); got < last || got == 0 {
+							t.Errorf("%s %s: %s at %s gives %v after %v", c.ID, table.ID, a, b, got, last)
+						} else {
+							last = got
+						}
+					}
+				}
+			}
+		}
+	}
+}

@@ -1,0 +1,69 @@
+package bracing
+
+import (
+	"math"
+	"strconv"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/measure"
+)
+
+const (
+	roundsTitle = calc.Text("line-rounds.draw.title: The wall in each round")
+	roundsDesc  = calc.Text("line-rounds.draw.desc: Worst in round 1 was {first}, in the last round {last}. {count} braces to turn.")
+	roundsOff   = calc.Text("line-rounds.draw.off: Off the line: up is too far")
+	roundsRow   = calc.Text("line-rounds.draw.row: brace, by row")
+	roundsFirst = calc.Text("line-rounds.draw.first: round 1")
+	roundsNext  = calc.Text("line-rounds.draw.next: round 2")
+	roundsThird = calc.Text("line-rounds.draw.third: last round")
+	roundsTol   = calc.Text("line-rounds.draw.tolerance: tolerance, {tolerance}")
+)
+
+// drawRounds plots the wall as it stood in each round, brace by brace, with
+// the last round's readings marked.
+func drawRounds(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	posts, rounds := readPosts(in)
+	tolerance := in.Num("tolerance")
+	most := tolerance
+	ends := math.Max(float64(len(posts)), 2)
+	curves := []figure.Curve{
+		{Role: figure.Line, Points: []figure.Point{{X: 1}, {X: ends}}},
+		{Role: figure.Limit, Points: []figure.Point{{X: 1, Y: -tolerance}, {X: ends, Y: -tolerance}}},
+		{Role: figure.Limit, Name: v.Say(roundsTol, calc.Amount("tolerance", tolerance, &measure.Part)),
+			Points: []figure.Point{{X: 1, Y: tolerance}, {X: ends, Y: tolerance}}},
+	}
+	roles := []figure.Role{figure.Thin, figure.Measure, figure.Ink}[3-rounds:]
+	names := []calc.Text{roundsFirst, roundsNext, roundsThird}
+	if rounds == 2 {
+		names = []calc.Text{roundsFirst, roundsThird}
+	}
+	for k := range rounds {
+		points := make([]figure.Point, len(posts))
+		for i, p := range posts {
+			points[i] = figure.Point{X: float64(i + 1), Y: p.in(k)}
+			most = math.Max(most, math.Abs(p.in(k)))
+		}
+		curves = append(curves, figure.Curve{Role: roles[k], Name: v.Say(names[k]), Points: points})
+	}
+	var spots []figure.Spot
+	var rows []figure.Mark
+	for i, p := range posts {
+		role := figure.Within
+		if p.way != "good" {
+			role = figure.Beyond
+		}
+		spots = append(spots, figure.Spot{Role: role, At: figure.Point{X: float64(i + 1), Y: p.last()}})
+		if len(posts) <= 12 || (i+1)%5 == 0 {
+			rows = append(rows, figure.Mark{At: float64(i + 1), Text: strconv.Itoa(i + 1)})
+		}
+	}
+	nodes, foot := figure.Plot(figure.Axis{Title: v.Say(roundsRow), From: 0.5, To: ends + 0.5, Marks: rows},
+		figure.Axis{Title: v.Say(roundsOff), From: -1.1 * most, To: 1.1 * most, Marks: []figure.Mark{{At: 0, Text: "0"}}}, curves, spots)
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(roundsTitle), Nodes: nodes,
+		Desc: v.Say(roundsDesc, calc.Amount("first", res.Out.Num("first-worst"), &measure.Part), calc.Amount("last", res.Out.Num("worst"), &measure.Part),
+			calc.Count("count", int(res.Out.Num("to-turn"))))}
+}

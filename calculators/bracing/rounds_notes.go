@@ -1,0 +1,53 @@
+package bracing
+
+import (
+	"math"
+	"strconv"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
+
+// What the calculator says about a wall on its way.
+const (
+	roundStiff  = calc.Text("line-rounds.note.too-late: The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.")
+	roundSide   = calc.Text("line-rounds.note.side: Which side is the string on? Lengthen or shorten is told once you answer.")
+	roundRead   = calc.Text("line-rounds.note.read-all: Not every brace was read in round 3. Read them all: the wall moves together.")
+	roundWrong  = calc.Text("line-rounds.note.wrong: Brace {name} went {moved} farther off. Check the string side and which way its thread runs before you turn it again.")
+	roundDouble = calc.Text("line-rounds.note.double: Its error about doubled. That is the mark of a turn the wrong way.")
+	roundMany   = calc.Text("line-rounds.note.many-wrong: More braces went the wrong way than came in. Is the string on the side you think?")
+	roundPast   = calc.Text("line-rounds.note.past: Brace {name} went past the line. Check the travel of one turn, and turn less.")
+	roundStill  = calc.Text("line-rounds.note.still: Brace {name} did not move. Look for play, a loose foot or a brace that is not fixed to the wall.")
+	roundDrag   = calc.Text("line-rounds.note.drag: A brace that was good moved {moved}. The wall moves together: read the neighbours after each brace.")
+	roundTwo    = calc.Text("line-rounds.note.two-turns: Brace {name} needs {turns} turns. Turn two, read all again, then go on.")
+)
+
+// notePosts speaks of single braces, each at its last reading.
+func notePosts(r *calc.Run, in calc.Case, posts []post, rounds int) {
+	if stiff(in) {
+		r.Note(calc.Warning, calc.At("concrete"), roundStiff)
+	} else if !in.Has("string-side") {
+		r.Note(calc.Ask, calc.At("string-side"), roundSide)
+	}
+	for _, p := range posts {
+		at := calc.Cell("braces", p.nr, "gap-"+strconv.Itoa(len(p.off)))
+		if len(p.off) < rounds {
+			r.Note(calc.Ask, calc.Cell("braces", p.nr, "gap-3"), roundRead)
+		}
+		name, moved := calc.Word("name", p.name()), calc.Amount("moved", math.Abs(p.last()-p.prev()), &measure.Part)
+		switch p.way {
+		case "wrong":
+			r.Note(calc.Caution_, at, roundWrong, name, moved)
+			if q := leftOver.Value(p.prev(), p.last()); q > 1.6 && q < 2.4 {
+				r.Note(calc.Caution_, at, roundDouble)
+			}
+		case "past":
+			r.Note(calc.Notice, at, roundPast, name)
+		case "still":
+			r.Note(calc.Ask, at, roundStill, name)
+		}
+		if p.toTurn && p.turns > roundTurns+noise {
+			r.Note(calc.Caution_, at, roundTwo, name, calc.Amount("turns", p.turns, quarters))
+		}
+	}
+}

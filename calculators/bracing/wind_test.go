@@ -1,0 +1,146 @@
+package bracing
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"coursebook/calculators/calc"
+)
+
+// K_z as printed by ASCE 7-05 to 7-16 (table of velocity pressure exposure
+// coefficients, from memory), at 15, 20, 25, 30, 40, 50, 60, 80 and 100 ft.
+func TestHeightFactorTable(t *testing.T) {
+	heights := []float64{15, 20, 25, 30, 40, 50, 60, 80, 100}
+	for exposure, printed := range map[string][]float64{
+		"b": {0.57, 0.62, 0.66, 0.70, 0.76, 0.81, 0.85, 0.93, 0.99},
+		"c": {0.85, 0.90, 0.94, 0.98, 1.04, 1.09, 1.13, 1.21, 1.26},
+		"d": {1.03, 1.08, 1.12, 1.16, 1.22, 1.27, 1.31, 1.38, 1.43},
+	} {
+		zg, alpha := terrain(exposure)
+		for i, z := range heights {
+			near(t, exposure, HeightFactor(z, calc.From(zg, "ft"), alpha), printed[i], 0.007) // 1.13 is printed for 1.1366
+		}
+	}
+}
+
+// Any brace in balance: the wall turned about its base, the foot lifted by
+// what the brace brings down. The moments are taken with vectors, not with
+// the formulas.
+func TestBraceIsInBalance(t *testing.T) {
+	rng := rand.New(rand.NewPCG(13, 14))
+	for range 500 {
+		in := calc.NewCase(windIn).With("height", calc.Num(2+3*rng.Float64())).With("run", calc.Num(1+2*rng.Float64())).
+			With("below", calc.Num(rng.Float64())).With("wind", calc.In(90+80*rng.Float64(), "mph")).With("spacing", calc.Num(1+2*rng.Float64())).
+			With("out", calc.Num(rng.Float64()))
+		in = in.With("attach", calc.Num(in.Num("height")*(0.3+0.7*rng.Float64())))
+		res := calc.Execute(WindOnWall, in)
+		if res.State != calc.OK {
+			t.Fatal(res.Notes)
+		}
+		h, s, a := in.Num("height"), in.Num("spacing"), in.Num("attach")
+		overturn := res.Out.Num("line") * s * 0.55 * h
+		if res.Out.Choice("governs") == "least" {
+			overturn = s * math.Max(calc.SI(15, "psf")*h*h/2, calc.SI(100, "lbf/ft")*h)
+		}
+		// Unit vector along the brace, from its foot to the wall.
+		dx, dy := in.Num("run"), a+in.Num("below")
+		long := math.Hypot(dx, dy)
+		// The pull of the brace on the wall at height a turns it about the base.
+		near(t, "pull", res.Out.Num("pull")*dx/long*a/overturn, 1, 1e-9)
+		planks := res.Out.Num("planks") * in.Num("out")
+		near(t, "push", res.Out.Num("push")*dx/long*a/(overturn+planks), 1, 1e-9)
+		near(t, "uplift", res.Out.Num("uplift"), res.Out.Num("pull")*dy/long, 1e-6)
+		near(t, "down", res.Out.Num("down"), res.Out.Num("push")*dy/long, 1e-6)
+		near(t, "level", res.Out.Num("level"), res.Out.Num("push")*dx/long, 1e-6)
+		// Wind away from the brace: upright = planks + what the brace pulls
+		// down, less the planks' own push.
+		leg := res.Out.Num("planks") + (res.Out.Num("pull")-(res.Out.Num("push")-res.Out.Num("pull")))*dy/long
+		near(t, "leg", res.Out.Num("leg"), math.Max(leg, 0), 1e-6)
+	}
+}
+
+func TestWindScales(t *testing.T) {
+	strong := "wind=120 mph; period=full; duty=none"
+	base := run(WindOnWall, strong).Out
+	if base.Choice("governs") != "wind" {
+		t.Fatal("the wind does not govern")
+	}
+	for inputs, want := range map[string]float64{
+		"wind=180 mph; period=full; duty=none":                   2.25, // the square of the wind
+		strong + "; spacing=3 ft":                                0.5,
+		strong + "; hill=2":                                      2,
+		strong + "; direction=1":                                 1 / 0.85,
+		"wind=200 mph; period=weeks; duty=none":                  200 * 200 * 0.5625 / (120 * 120),
+		"wind=200 mph; period=full; factor=allowable; duty=none": 0.6 * 200 * 200 / (120 * 120),
+		strong + "; part=own; coefficient=2.7":                   2.7 / ForceWhole(40.0/9),
+	} {
+		near(t, inputs, run(WindOnWall, inputs).Out.Num("push")/base.Num("push"), want, 1e-9)
+	}
+	last := 0.0
+	for _, exposure := range []string{"b", "c", "d"} {
+		got := run(WindOnWall, strong+"; exposure="+exposure).Out.Num("q")
+		if got <= last {
+			t.Errorf("exposure %s: %v after %v", exposure, got, last)
+		}
+		last = got
+	}
+	if high := run(WindOnWall, strong+"; ground=5000 ft").Out.Num("q"); high >= base.Num("q") {
+		t.Error("thin air does not lower the pressure")
+	}
+	if run(WindOnWall, strong+"; part=end").Out.Num("cf") <= base.Num("cf") {
+		t.Error("an end gets no more than the middle")
+	}
+	if got := run(WindOnWall, "duty=light").Out.Num("uplift"); got != run(WindOnWall, "duty=heavy").Out.Num("uplift") {
+		t.Error("planks hold the anchor down")
+	}
+}
+
+// Wall at the spacing that the ratings allow carries just the ratings.
+func TestRatings(t *testing.T) {
+	open := run(WindOnWall, "")
+	if open.Out.Has("brace-verdict") || open.Out.Has("anchor-verdict") || open.Out.Has("spacing-limit") {
+		t.Error("a verdict without a rating")
+	}
+	res := run(WindOnWall, "brace-rating=3000 lbf; anchor-rating=1000 lbf")
+	if res.Out.Choice("brace-verdict") != "within" || res.Out.Choice("anchor-verdict") != "beyond" {
+		t.Error(res.Out.Choice("brace-verdict"), res.Out.Choice("anchor-verdict"))
+	}
+	in, _ := calc.Read(WindOnWall, []calc.Entry{{Path: "anchor-rating", Text: "1000 lbf"}}, calc.Voice{}.Style)
+	at := calc.Execute(WindOnWall, in.With("spacing", calc.Num(res.Out.Num("spacing-limit"))))
+	near(t, "uplift", calc.From(at.Out.Num("uplift"), "lbf"), 1000, 1e-6)
+	if at.Out.Choice("anchor-verdict") != "within" {
+		t.Error("right on the rating is beyond it")
+	}
+}
+
+func TestWindNotes(t *testing.T) {
+	checkNotes(t, WindOnWall, []noteCase{
+		{"attach=9 ft 1 in", "wind-on-wall.note.high-attach", "attach", true},
+		{"attach=9 ft", "wind-on-wall.note.high-attach", "", false},
+		{"run=3 ft", "wind-on-wall.note.slope", "run", true},
+		{"run=20 ft", "wind-on-wall.note.slope", "run", true},
+		{"run=6 ft", "wind-on-wall.note.slope", "", false},
+		{"attach=4 ft 11 in", "wind-on-wall.note.low-attach", "attach", true},
+		{"attach=5 ft", "wind-on-wall.note.low-attach", "", false},
+		{"", "wind-on-wall.note.least", "wind", true},
+		{"wind=150 mph", "wind-on-wall.note.least", "", false},
+		{"wall=fresh", "wind-on-wall.note.fresh", "wall", true},
+		{"", "wind-on-wall.note.fresh", "", false},
+		{"clear=21 mph", "wind-on-wall.note.first-day", "clear", true},
+		{"clear=20 mph", "wind-on-wall.note.first-day", "", false},
+		{"clear=36 mph", "calc.above", "clear", true},
+		{"part=end; length=17 ft", "wind-on-wall.note.no-end", "part", true},
+		{"part=end; length=18 ft", "wind-on-wall.note.no-end", "", false},
+		{"", "wind-on-wall.note.no-verdict", "brace-rating", true},
+		{"brace-rating=1000 lbf", "wind-on-wall.note.no-verdict", "", false},
+		{"brace-rating=1000 lbf", "wind-on-wall.note.over", "brace-rating", true},
+		{"brace-rating=5000 lbf", "wind-on-wall.note.over", "", false},
+		{"brace-rating=5000 lbf; factor=allowable", "wind-on-wall.note.mix", "factor", true},
+		{"", "wind-on-wall.note.clear", "clear", true},
+		{"", "wind-on-wall.note.both-ways", "", true},
+	})
+	if run(WindOnWall, "attach=9 ft 1 in").State != calc.Refused {
+		t.Error("a brace above the wall is not refused")
+	}
+}

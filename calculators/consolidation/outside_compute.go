@@ -1,0 +1,92 @@
+package consolidation
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/quantity"
+)
+
+const (
+	noteNothing  = calc.Text("outside-vibration.note.nothing: No document gives a force, a time or a reach through foam. What follows is common practice.")
+	noteOnlyFoot = calc.Text("outside-vibration.note.foot: Common practice: only at the foot, and only where no head comes down inside.")
+	noteShort    = calc.Text("outside-vibration.note.short: Common practice: a few seconds at one place, then on. Go from the bottom up.")
+	noteWeb      = calc.Text("outside-vibration.note.web: Common practice: on a web or tie of the form, through a board. Bare foam only dents.")
+	noteBulge    = calc.Text("outside-vibration.note.bulge: Common practice: one person does nothing but watch the form. Stop at the first bulge, creak or leak.")
+	noteNever    = calc.Text("outside-vibration.note.never: Never in place of the vibrator inside. Tap the form after: a hollow sound is a void.")
+	noteBuiltFor = calc.Text("outside-vibration.note.stiff: The rule is for stiff forms that were built to be shaken. Ask the form's maker and its designer first.")
+	noteLow      = calc.Text("outside-vibration.note.low: Below the least quoted, {swing} and {least}. Such shaking does little.")
+
+	drawShook   = calc.Text("outside-vibration.draw.desc: Peak acceleration of {a} at the tool. The least quoted for concrete itself is {least}.")
+	drawShaking = calc.Text("outside-vibration.draw.title: Peak acceleration")
+	drawAtTool  = calc.Text("outside-vibration.draw.tool: At the tool")
+	drawLeast   = calc.Text("outside-vibration.draw.least: Least quoted, in concrete")
+	drawBehind  = calc.Text("outside-vibration.draw.behind: Behind the foam")
+	drawUnknown = calc.Text("outside-vibration.draw.unknown: not known")
+)
+
+// The limits of what is published, in SI units.
+const (
+	mostApart = 3 * 0.3048    // 3 ft
+	leastSway = 0.04e-3       // 40 µm
+	leastG    = 1.5 * gravity // 1.5 g
+	gravity   = 9.80665       // m/s²
+)
+
+func computeOutside(r *calc.Run, in calc.Case) {
+	a := r.Use(eqAcceleration, in.Num("amplitude"), in.Num("frequency"))
+	r.Put("acceleration", a)
+	r.Put("hertz", in.Num("frequency"))
+	if !stiff(in) {
+		r.PutChoice("known", "nothing")
+		r.Note(calc.Caution_, calc.At("form"), noteNothing)
+		for _, practice := range []calc.Text{noteOnlyFoot, noteShort, noteWeb} {
+			r.Note(calc.Notice, calc.At("form"), practice)
+		}
+		r.Note(calc.Warning, calc.At("form"), noteBulge)
+		r.Note(calc.Notice, calc.At("form"), noteNever)
+		return
+	}
+	r.PutChoice("known", "rule")
+	r.Note(calc.Notice, calc.At("form"), noteBuiltFor)
+	putFloor(r, in, a)
+	force := r.Use(eqShake, in.Num("form-mass")*gravity, in.Num("concrete-mass")*gravity)
+	count := r.Use(eqFormVibrators, in.Num("length"), mostApart)
+	r.Put("force", force)
+	r.Put("vibrators", count)
+	r.Put("force-each", r.Use(eqForceEach, force, count))
+}
+
+func putFloor(r *calc.Run, in calc.Case, a float64) {
+	sway, pull := in.Num("amplitude") >= leastSway*(1-edge), a >= leastG*(1-edge)
+	floor := "neither"
+	switch {
+	case sway && pull:
+		floor = "both"
+	case pull:
+		floor = "swing"
+	case sway:
+		floor = "acceleration"
+	}
+	r.PutChoice("floor", floor)
+	if floor != "both" {
+		r.Note(calc.Notice, calc.At("amplitude"), noteLow, calc.Amount("swing", leastSway, &showSwing), calc.Amount("least", leastG, &showG))
+	}
+}
+
+func drawOutside(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	a := res.Out.Num("acceleration")
+	g := func(x float64) string { return quantity.Format(x, showG, v.Style) }
+	bars := []figure.Bar{
+		{Role: figure.Steel, Name: v.Say(drawAtTool), Text: g(a), Size: a},
+		{Role: figure.Concrete, Name: v.Say(drawLeast), Text: g(leastG), Size: leastG},
+	}
+	if !stiff(in) {
+		bars = append(bars, figure.Bar{Role: figure.Foam, Name: v.Say(drawBehind), Text: v.Say(drawUnknown)})
+	}
+	nodes, foot := figure.Bars(0, bars, 0)
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawShaking), Nodes: nodes,
+		Desc: v.Say(drawShook, calc.Word("a", g(a)), calc.Word("least", g(leastG)))}
+}

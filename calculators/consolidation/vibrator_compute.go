@@ -1,0 +1,182 @@
+package consolidation
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
+
+const (
+	refuseGap  = calc.Text("vibrator.refuse.gap: No head of this size goes through a gap of {gap}. Choose a smaller one.")
+	noteGap    = calc.Text("vibrator.note.gap: Only heads up to {gap} of this group go down here. Measure the head you bring.")
+	noteStiff  = calc.Text("vibrator.note.stiff: This group's figures are for slump below 3 in. (80 mm). Forms that stay need more slump.")
+	noteFace   = calc.Text("vibrator.note.face: Half way between places this reaches {reach} to each side, but the form is {half} away. Go in closer, or by turns near each face.")
+	askSeen    = calc.Text("vibrator.ask.seen: The table gives {low} to {high} for this head. Is the radius seen right?")
+	noteLift   = calc.Text("vibrator.note.lift: Published layers are no deeper than {limit}. Vibrate this lift in two goes while it comes up.")
+	noteInto   = calc.Text("vibrator.note.into: Less than {limit} into the lift below leaves a seam. It is right for the first lift only.")
+	noteFast   = calc.Text("vibrator.note.fast: Pulled faster than {limit} the head leaves a hole behind it.")
+	noteMany   = calc.Text("vibrator.note.many: That many vibrators get in each other's way. Slow the pump, or use a head that reaches farther.")
+	refuseWhip = calc.Text("vibrator.refuse.whip: All of the whip stays above the form. It must be longer than {above}.")
+	refuseLift = calc.Text("vibrator.refuse.lift: The lift is deeper than the form is tall, {height}.")
+
+	noteFoot   = calc.Text("vibrator.note.foot: The head misses the lowest {length} of the wall. Voids there stay hidden behind the form.")
+	askFoot    = calc.Text("vibrator.ask.foot: How will the lowest {length} be vibrated? Choose a way.")
+	footLonger = calc.Text("vibrator.note.foot-longer: The whip must be at least {length} with its head. Let it down to the foot before the first concrete.")
+	footWindow = calc.Text("vibrator.note.foot-window: Cut the opening within the lowest {length}. Close and brace it before concrete reaches it, as the form maker allows.")
+	footOut    = calc.Text("vibrator.note.foot-outside: Nothing is published for shaking through foam. See “Shaking from outside”. It never replaces the head inside.")
+	footStages = calc.Text("vibrator.note.foot-stages: Build the form no higher than {length} before the first concrete. Build on when that has set.")
+)
+
+// The limits of the published rules, in SI units, and a count of vibrators
+// that crews do not run on one wall.
+const (
+	mostLift  = 2 * 0.3048 // 2 ft
+	leastInto = 4 * 0.0254 // 4 in
+	mostSpeed = 3 * 0.0254 // 3 in/s
+	crowd     = 4
+)
+
+func computeVibrator(r *calc.Run, in calc.Case) {
+	nr := findHead(in.Choice("head"))
+	h := heads[nr]
+	if !fits(r, in, h) {
+		return
+	}
+	putHead(r, h)
+	radius := planned(r, in, h)
+	spacing := r.Use(eqSpacing, radius)
+	r.Put("spacing", spacing)
+	r.Put("reach", eqReach.Value(radius, spacing))
+	places := putPlaces(r, in, spacing)
+	putTimes(r, in, places)
+	r.Put("by-rate-low", eqByRate.Value(in.Num("pump"), calc.SI(h.rate.high, "m³/h")))
+	r.Put("by-rate-high", eqByRate.Value(in.Num("pump"), calc.SI(h.rate.low, "m³/h")))
+	sayPlan(r, in, nr, radius, spacing)
+	sayFoot(r, in)
+}
+
+// fits tells whether the head goes down, and whip and lift suit the form.
+func fits(r *calc.Run, in calc.Case, h head) bool {
+	gap, above, height := in.Num("gap"), in.Num("above"), in.Num("height")
+	least, most := calc.SI(h.diameter.low, "mm"), calc.SI(h.diameter.high, "mm")
+	switch {
+	case least > gap:
+		r.Refuse(calc.At("head"), refuseGap, calc.Amount("gap", gap, &measure.Inches))
+	case in.Num("whip") <= above:
+		r.Refuse(calc.At("whip"), refuseWhip, calc.Amount("above", above, &measure.Height))
+	case in.Num("lift") > height*(1+edge):
+		r.Refuse(calc.At("lift"), refuseLift, calc.Amount("height", height, &measure.Height))
+	default:
+		if most > gap {
+			r.Note(calc.Notice, calc.At("gap"), noteGap, calc.Amount("gap", gap, &measure.Inches))
+		}
+		return true
+	}
+	return false
+}
+
+func putHead(r *calc.Run, h head) {
+	put := func(low, high, unit string, s span) {
+		r.Put(low, calc.SI(s.low, unit))
+		r.Put(high, calc.SI(s.high, unit))
+	}
+	put("frequency-low", "frequency-high", "Hz", h.frequency)
+	put("radius-low", "radius-high", "mm", h.radius)
+	put("rate-low", "rate-high", "m³/h", h.rate)
+	put("spacing-least", "spacing-most", "mm", span{Spacing(h.radius.low), Spacing(h.radius.high)})
+}
+
+// planned is the radius to plan with, in m.
+func planned(r *calc.Run, in calc.Case, h head) float64 {
+	low, high := calc.SI(h.radius.low, "mm"), calc.SI(h.radius.high, "mm")
+	switch in.Choice("plan") {
+	case "low":
+		return low
+	case "high":
+		return high
+	case "seen":
+		if x := in.Num("seen"); x < low || x > high {
+			r.Note(calc.Ask, calc.At("seen"), askSeen, calc.Amount("low", low, &showRadius), calc.Amount("high", high, &showRadius))
+		}
+		return in.Num("seen")
+	}
+	return calc.SI(h.radius.middle(), "mm")
+}
+
+func putPlaces(r *calc.Run, in calc.Case, spacing float64) float64 {
+	along := r.Use(eqAlong, in.Num("length"), spacing)
+	places := r.Use(eqPlaces, along, in.Num("openings"), in.Num("sill"))
+	r.Put("along", along)
+	r.Put("extra", places-along)
+	r.Put("places", places)
+	return places
+}
+
+// putTimes holds the time of a pass, at the longer time for each place,
+// against the time the pump takes.
+func putTimes(r *calc.Run, in calc.Case, places float64) {
+	rest := restAir
+	if in.Choice("concrete") == "plain" {
+		rest = restPlain
+	}
+	depth, speed, move := in.Num("lift")+in.Num("into"), in.Num("speed"), in.Num("move")
+	quick := eqEach.Value(rest.low, depth, speed, move)
+	each := r.Use(eqEach, rest.high, depth, speed, move)
+	pass := r.Use(eqPass, places, each)
+	fill := r.Use(eqFill, in.Num("length"), in.Num("core"), in.Num("lift"), in.Num("pump"))
+	count := r.Use(eqKeepUp, pass, fill)
+	r.Put("each-low", quick)
+	r.Put("each-high", each)
+	r.Put("pass-low", eqPass.Value(places, quick))
+	r.Put("pass-high", pass)
+	r.Put("fill", fill)
+	r.Put("vibrators", count)
+	r.Put("with-spare", count+1)
+	r.Put("hands-needed", count*in.Num("hands"))
+	if count > crowd {
+		r.Note(calc.Notice, calc.At("pump"), noteMany)
+	}
+}
+
+// sayPlan tells where the plan leaves what is published, or the geometry.
+func sayPlan(r *calc.Run, in calc.Case, nr int, radius, spacing float64) {
+	if nr >= stiffFrom {
+		r.Note(calc.Notice, calc.At("head"), noteStiff)
+	}
+	if reach, half := Reach(radius, spacing), in.Num("core")/2; reach < half {
+		r.Note(calc.Notice, calc.At("core"), noteFace, calc.Amount("reach", reach, &showApart), calc.Amount("half", half, &measure.Inches))
+	}
+	if in.Num("lift") > mostLift*(1+edge) {
+		r.Note(calc.Notice, calc.At("lift"), noteLift, calc.Amount("limit", mostLift, &measure.Height))
+	}
+	if in.Num("into") < leastInto*(1-edge) {
+		r.Note(calc.Notice, calc.At("into"), noteInto, calc.Amount("limit", leastInto, &measure.Inches))
+	}
+	if in.Num("speed") > mostSpeed*(1+edge) {
+		r.Note(calc.Notice, calc.At("speed"), noteFast, calc.Amount("limit", mostSpeed, &showSpeed))
+	}
+}
+
+// sayFoot names the foot that the head misses and the way chosen for it.
+func sayFoot(r *calc.Run, in calc.Case) {
+	height, above, whip := in.Num("height"), in.Num("above"), in.Num("whip")
+	if !short(in) {
+		r.Put("unreached", 0)
+		return
+	}
+	foot := r.Use(eqUnreached, height, above, whip)
+	r.Put("unreached", foot)
+	length := calc.Amount("length", foot, &measure.Height)
+	r.Note(calc.Caution_, calc.At("whip"), noteFoot, length)
+	switch in.Choice("foot") {
+	case "longer":
+		r.Note(calc.Notice, calc.At("foot"), footLonger, calc.Amount("length", height+above, &measure.Height))
+	case "window":
+		r.Note(calc.Warning, calc.At("foot"), footWindow, length)
+	case "outside":
+		r.Note(calc.Caution_, calc.At("foot"), footOut)
+	case "stages":
+		r.Note(calc.Notice, calc.At("foot"), footStages, calc.Amount("length", whip-above, &measure.HeightAtMost))
+	default:
+		r.Note(calc.Ask, calc.At("foot"), askFoot, length)
+	}
+}

@@ -1,0 +1,56 @@
+package consolidation
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
+
+var vibratorOut = []calc.Field{
+	{ID: "vibrators", Show: &measure.Count, Exact: true, Lead: true, Label: calc.Text("vibrator.vibrators: Vibrators to keep up"),
+		Help: calc.Text("vibrator.vibrators.help: By the places and the longer time at each.")},
+	{ID: "with-spare", Show: &measure.Count, Exact: true, Lead: true, Label: calc.Text("vibrator.with-spare: On site, with a spare")},
+	{ID: "hands-needed", Show: &measure.Count, Exact: true, Label: calc.Text("vibrator.hands-needed: People to run them")},
+	{ID: "spacing", Show: &showApart, Lead: true, Label: calc.Text("vibrator.spacing: From place to place")},
+	{ID: "spacing-least", Show: &showApart, Label: calc.Text("vibrator.spacing-least: Spacing, low end")},
+	{ID: "spacing-most", Show: &showApart, Label: calc.Text("vibrator.spacing-most: Spacing, high end")},
+	{ID: "reach", Show: &showApart, Label: calc.Text("vibrator.reach: Reach to each side between"),
+		Help: calc.Text("vibrator.reach.help: Half way from place to place. It must reach the form.")},
+	{ID: "along", Show: &measure.Count, Exact: true, Label: calc.Text("vibrator.along: Places along the wall")},
+	{ID: "extra", Show: &measure.Count, Exact: true, Label: calc.Text("vibrator.extra: More at the openings")},
+	{ID: "places", Show: &measure.Count, Exact: true, Lead: true, Label: calc.Text("vibrator.places: Places in this lift")},
+	{ID: "each-low", Show: &showSeconds, Label: calc.Text("vibrator.each-low: Time for one place, from")},
+	{ID: "each-high", Show: &showSeconds, Label: calc.Text("vibrator.each-high: Time for one place, to")},
+	{ID: "pass-low", Show: &measure.Minutes, Label: calc.Text("vibrator.pass-low: Pass, one vibrator, from")},
+	{ID: "pass-high", Show: &measure.Minutes, Label: calc.Text("vibrator.pass-high: Pass, one vibrator, to")},
+	{ID: "fill", Show: &measure.Minutes, Label: calc.Text("vibrator.fill: The pump fills the lift in")},
+	{ID: "by-rate-low", Show: &measure.Count, Exact: true, Label: calc.Text("vibrator.by-rate-low: By published rate, from"),
+		Help: calc.Text("vibrator.by-rate-low.help: To compare: pump rate over the rate of one vibrator.")},
+	{ID: "by-rate-high", Show: &measure.Count, Exact: true, Label: calc.Text("vibrator.by-rate-high: By published rate, to")},
+	{ID: "unreached", Show: &measure.Height, Label: calc.Text("vibrator.unreached: Foot the head misses")},
+	{ID: "frequency-low", Show: &showFrequency, Label: calc.Text("vibrator.frequency-low: Frequency, from")},
+	{ID: "frequency-high", Show: &showFrequency, Label: calc.Text("vibrator.frequency-high: Frequency, to")},
+	{ID: "radius-low", Show: &showRadius, Label: calc.Text("vibrator.radius-low: Radius of action, from")},
+	{ID: "radius-high", Show: &showRadius, Label: calc.Text("vibrator.radius-high: Radius of action, to")},
+	{ID: "rate-low", Show: &showRate, Label: calc.Text("vibrator.rate-low: Rate of one vibrator, from")},
+	{ID: "rate-high", Show: &showRate, Label: calc.Text("vibrator.rate-high: Rate of one vibrator, to")},
+}
+
+var vibratorTables = []calc.Table{{
+	ID: "keep-up", Title: calc.Text("vibrator.table.keep-up: Vibrators to keep up, by pump rate and core"),
+	Note: calc.Text("vibrator.table.keep-up.note: For the job above: 24 in. (600 mm) lifts. Add a spare. The length of wall hardly matters."),
+	Out:  "vibrators", Set: []calc.Entry{{Path: "lift", Text: "600 mm"}},
+	Down:   calc.Axis{Path: "pump", US: []string{"4", "6", "8", "10", "12", "16"}, Metric: []string{"3", "5", "6", "8", "10", "12"}},
+	Across: calc.Axis{Path: "core", US: []string{"6 in", "8 in", "10 in"}, Metric: []string{"150 mm", "200 mm", "250 mm"}},
+}}
+
+var vibratorSources = []calc.Source{
+	{ID: "ccanz", Author: "Cement & Concrete Association of New Zealand", Title: "Compaction Equipment", Where: "table 1",
+		Status: calc.Confirmed, Link: "https://concretenz.org.nz/page/compaction"},
+	{ID: "aci309", Author: "ACI Committee 309", Title: "Guide for Consolidation of Concrete", Edition: "ACI 309R-05", Year: "2005",
+		Where: "table 5.1 and ch. 7: spacing 1.5 times the radius, about 6 in. into the lift below, 3 in/s", Status: calc.Memory},
+	{ID: "army", Author: "US Army", Title: titleArmy, Year: "1992", Where: "consolidation page: seconds by air-entrained or not, 18 in. apart",
+		Status: calc.Confirmed, Link: linkArmy},
+	{ID: "workman", Title: titleWork, Where: "4 in. into the lift below, layers of no more than 2 ft", Status: calc.Confirmed, Link: linkWork},
+	{ID: "practice", Title: "Common practice: one place more at each side of an opening, the first place half a spacing from the end, one spare",
+		Status: calc.CommonPractice},
+}

@@ -1,0 +1,53 @@
+// Package conversion turns a value of any kind the field uses into the units
+// of both systems, and lists it in every unit of its kind.
+package conversion
+
+import "coursebook/calculators/calc"
+
+// Celsius is a temperature in degrees Celsius, t_C = (t_F − 32) / 1.8.
+//
+// Units: °F, °C. Limits: none; a point on the scale, not a difference.
+// Source: NIST SP 811, appendix B.8.
+func Celsius(fahrenheit float64) float64 { return (fahrenheit - 32) / 1.8 }
+
+// Fahrenheit is a temperature in degrees Fahrenheit, t_F = 1.8 t_C + 32.
+//
+// Units: °C, °F. Limits: none; a point on the scale, not a difference.
+// Source: NIST SP 811, appendix B.8.
+func Fahrenheit(celsius float64) float64 { return float64(1.8*celsius) + 32 }
+
+// InUnit is a value in a unit, x = v / u, with v the value in SI units and u
+// the size of the unit in SI units: 47.88026 Pa for the pound-force on a
+// square foot.
+//
+// Units: the same for both. Limits: no temperature on a scale, whose zero is
+// elsewhere. Source: NIST SP 811, appendix B.
+func InUnit(value, size float64) float64 { return value / size }
+
+var (
+	celsius = &calc.Formula{
+		ID: "celsius", Title: calc.Text("unit-conversion.f.celsius: Fahrenheit to Celsius"), Expr: "(t_F - 32)/1.8",
+		Result: calc.Var{Symbol: "t_C", Meaning: inCelsius, Unit: "°C"},
+		Vars:   []calc.Var{{Symbol: "t_F", Meaning: inFahrenheit, Unit: "°F"}},
+		Fn:     calc.Of1(Celsius), Go: "conversion.Celsius", Source: "sp811", Limits: points,
+	}
+	fahrenheit = &calc.Formula{
+		ID: "fahrenheit", Title: calc.Text("unit-conversion.f.fahrenheit: Celsius to Fahrenheit"), Expr: "1.8*t_C + 32",
+		Result: calc.Var{Symbol: "t_F", Meaning: inFahrenheit, Unit: "°F"},
+		Vars:   []calc.Var{{Symbol: "t_C", Meaning: inCelsius, Unit: "°C"}},
+		Fn:     calc.Of1(Fahrenheit), Go: "conversion.Fahrenheit", Source: "sp811", Limits: points,
+	}
+	inUnit = &calc.Formula{
+		ID: "in-unit", Title: calc.Text("unit-conversion.f.in-unit: Value in a unit"), Expr: "v/u",
+		Result: calc.Var{Symbol: "x", Meaning: calc.Text("unit-conversion.var.x: value in the unit")},
+		Vars: []calc.Var{{Symbol: "v", Meaning: calc.Text("unit-conversion.var.v: value in SI units")},
+			{Symbol: "u", Meaning: calc.Text("unit-conversion.var.u: size of the unit in SI units")}},
+		Fn: calc.Of2(InUnit), Go: "conversion.InUnit", Source: "sp811",
+	}
+)
+
+const (
+	inCelsius    = calc.Text("unit-conversion.var.t_C: temperature in °C")
+	inFahrenheit = calc.Text("unit-conversion.var.t_F: temperature in °F")
+	points       = calc.Text("unit-conversion.limits.points: Temperatures, not differences: a difference only takes the 1.8.")
+)

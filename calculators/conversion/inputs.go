@@ -1,0 +1,114 @@
+package conversion
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
+
+const (
+	coldest = calc.Text("unit-conversion.why.coldest: Nothing is colder than absolute zero.")
+	tooMuch = calc.Text("unit-conversion.why.too-much: No job has so much. Check the number and its unit.")
+	value   = calc.Text("unit-conversion.value: Value with its unit")
+	anyUnit = calc.Text("unit-conversion.value.help: Type any unit of this kind. A bare number takes your usual unit.")
+)
+
+func isLength(c calc.Case) bool          { return c.Choice("kind") == "length" }
+func isArea(c calc.Case) bool            { return c.Choice("kind") == "area" }
+func isVolume(c calc.Case) bool          { return c.Choice("kind") == "volume" }
+func isMass(c calc.Case) bool            { return c.Choice("kind") == "mass" }
+func isForce(c calc.Case) bool           { return c.Choice("kind") == "force" }
+func isPressure(c calc.Case) bool        { return c.Choice("kind") == "pressure" }
+func isDensity(c calc.Case) bool         { return c.Choice("kind") == "density" }
+func isSpeed(c calc.Case) bool           { return c.Choice("kind") == "speed" }
+func isFlow(c calc.Case) bool            { return c.Choice("kind") == "flow" }
+func isTemperature(c calc.Case) bool     { return c.Choice("kind") == "temperature" }
+func isDifference(c calc.Case) bool      { return c.Choice("kind") == "temperature-difference" }
+func isDuration(c calc.Case) bool        { return c.Choice("kind") == "duration" }
+func isEvaporation(c calc.Case) bool     { return c.Choice("kind") == "evaporation" }
+func isLineLoad(c calc.Case) bool        { return c.Choice("kind") == "line-load" }
+func isMassPerLength(c calc.Case) bool   { return c.Choice("kind") == "mass-per-length" }
+func isMassPerArea(c calc.Case) bool     { return c.Choice("kind") == "mass-per-area" }
+func isSteel(c calc.Case) bool           { return c.Choice("kind") == "steel" }
+func isMoment(c calc.Case) bool          { return c.Choice("kind") == "moment" }
+func isEnergy(c calc.Case) bool          { return c.Choice("kind") == "energy" }
+func isPower(c calc.Case) bool           { return c.Choice("kind") == "power" }
+func isFrequency(c calc.Case) bool       { return c.Choice("kind") == "frequency" }
+func isTemperatureRate(c calc.Case) bool { return c.Choice("kind") == "temperature-rate" }
+func isMaturity(c calc.Case) bool        { return c.Choice("kind") == "maturity" }
+
+var kinds = []calc.Option{
+	{ID: "length", Label: calc.Text("unit-conversion.kind.length: Length")},
+	{ID: "area", Label: calc.Text("unit-conversion.kind.area: Area")},
+	{ID: "volume", Label: calc.Text("unit-conversion.kind.volume: Volume")},
+	{ID: "mass", Label: calc.Text("unit-conversion.kind.mass: Mass, weight on a scale")},
+	{ID: "force", Label: calc.Text("unit-conversion.kind.force: Force")},
+	{ID: "pressure", Label: calc.Text("unit-conversion.kind.pressure: Pressure, strength")},
+	{ID: "density", Label: calc.Text("unit-conversion.kind.density: Unit weight")},
+	{ID: "speed", Label: calc.Text("unit-conversion.kind.speed: Speed")},
+	{ID: "flow", Label: calc.Text("unit-conversion.kind.flow: Flow, pump rate")},
+	{ID: "temperature", Label: calc.Text("unit-conversion.kind.temperature: Temperature")},
+	{ID: "temperature-difference", Label: calc.Text("unit-conversion.kind.temperature-difference: Temperature difference")},
+	{ID: "duration", Label: calc.Text("unit-conversion.kind.duration: Time")},
+	{ID: "evaporation", Label: calc.Text("unit-conversion.kind.evaporation: Evaporation rate")},
+	{ID: "line-load", Label: calc.Text("unit-conversion.kind.line-load: Load on a length")},
+	{ID: "mass-per-length", Label: calc.Text("unit-conversion.kind.mass-per-length: Mass of a length")},
+	{ID: "mass-per-area", Label: calc.Text("unit-conversion.kind.mass-per-area: Mass on an area")},
+	{ID: "steel", Label: calc.Text("unit-conversion.kind.steel: Steel area on a length")},
+	{ID: "moment", Label: calc.Text("unit-conversion.kind.moment: Moment, torque")},
+	{ID: "energy", Label: calc.Text("unit-conversion.kind.energy: Energy, heat")},
+	{ID: "power", Label: calc.Text("unit-conversion.kind.power: Power")},
+	{ID: "frequency", Label: calc.Text("unit-conversion.kind.frequency: Vibrations")},
+	{ID: "temperature-rate", Label: calc.Text("unit-conversion.kind.temperature-rate: Rate of cooling or warming")},
+	{ID: "maturity", Label: calc.Text("unit-conversion.kind.maturity: Maturity")},
+}
+
+// conversionIn asks for the kind, and then for one value of that kind.
+var conversionIn = []calc.Field{
+	{ID: "kind", Label: calc.Text("unit-conversion.kind: What to convert"), Kind: calc.Choice, Usual: "length", Options: kinds},
+	{ID: "length", Label: value, Help: anyUnit, Show: &lengthTyped, When: isLength, Usual: "9 ft 6 in",
+		Min: &calc.Limit{At: 0, Unit: "ft", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "ft", Why: tooMuch}},
+	{ID: "area", Label: value, Help: anyUnit, Show: &areaTyped, When: isArea, Usual: "320 ft²",
+		Min: &calc.Limit{At: 0, Unit: "ft²", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "ft²", Why: tooMuch}},
+	{ID: "volume", Label: value, Help: anyUnit, Show: &volumeTyped, When: isVolume, Usual: "9.5 yd³",
+		Min: &calc.Limit{At: 0, Unit: "yd³", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "yd³", Why: tooMuch}},
+	{ID: "mass", Label: value, Help: anyUnit, Show: &massTyped, When: isMass, Usual: "94 lb",
+		Min: &calc.Limit{At: 0, Unit: "lb", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "lb", Why: tooMuch}},
+	{ID: "force", Label: value, Help: anyUnit, Show: &forceTyped, When: isForce, Usual: "3000 lbf",
+		Min: &calc.Limit{At: 0, Unit: "lbf", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "lbf", Why: tooMuch}},
+	{ID: "pressure", Label: value, Help: anyUnit, Show: &pressureTyped, When: isPressure, Usual: "600 psf",
+		Min: &calc.Limit{At: 0, Unit: "psf", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "psf", Why: tooMuch}},
+	{ID: "density", Label: value, Help: anyUnit, Show: &densityTyped, When: isDensity, Usual: "150 lb/ft³",
+		Min: &calc.Limit{At: 0, Unit: "lb/ft³", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "lb/ft³", Why: tooMuch}},
+	{ID: "speed", Label: value, Help: anyUnit, Show: &speedTyped, When: isSpeed, Usual: "15 mph",
+		Min: &calc.Limit{At: 0, Unit: "mph", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "mph", Why: tooMuch}},
+	{ID: "flow", Label: value, Help: anyUnit, Show: &flowTyped, When: isFlow, Usual: "30 yd³/h",
+		Min: &calc.Limit{At: 0, Unit: "yd³/h", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "yd³/h", Why: tooMuch}},
+	{ID: "temperature", Label: value, Help: anyUnit, Show: &temperatureTyped, When: isTemperature, Usual: "70 °F",
+		Min: &calc.Limit{At: 0, Unit: "K", Why: coldest}, Max: &calc.Limit{At: 5000, Unit: "°F", Why: tooMuch}},
+	{ID: "temperature-difference", Label: value, Help: anyUnit, Show: &differenceTyped, When: isDifference, Usual: "35 F°",
+		Min: &calc.Limit{At: -5000, Unit: "F°", Why: tooMuch}, Max: &calc.Limit{At: 5000, Unit: "F°", Why: tooMuch}},
+	{ID: "duration", Label: value, Help: anyUnit, Show: &durationTyped, When: isDuration, Usual: "90 min",
+		Min: &calc.Limit{At: 0, Unit: "h", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "h", Why: tooMuch}},
+	{ID: "evaporation", Label: value, Help: anyUnit, Show: &evaporationTyped, When: isEvaporation, Usual: "0.2 lb/ft²/h",
+		Min: &calc.Limit{At: 0, Unit: "lb/ft²/h", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "lb/ft²/h", Why: tooMuch}},
+	{ID: "line-load", Label: value, Help: anyUnit, Show: &lineLoadTyped, When: isLineLoad, Usual: "400 lbf/ft",
+		Min: &calc.Limit{At: 0, Unit: "lbf/ft", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "lbf/ft", Why: tooMuch}},
+	{ID: "mass-per-length", Label: value, Help: anyUnit, Show: &massPerLengthTyped, When: isMassPerLength, Usual: "0.668 lb/ft",
+		Min: &calc.Limit{At: 0, Unit: "lb/ft", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "lb/ft", Why: tooMuch}},
+	{ID: "mass-per-area", Label: value, Help: anyUnit, Show: &massPerAreaTyped, When: isMassPerArea, Usual: "75 lb/ft²",
+		Min: &calc.Limit{At: 0, Unit: "lb/ft²", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "lb/ft²", Why: tooMuch}},
+	{ID: "steel", Label: value, Help: anyUnit, Show: &steelTyped, When: isSteel, Usual: "0.31 in²/ft",
+		Min: &calc.Limit{At: 0, Unit: "in²/ft", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "in²/ft", Why: tooMuch}},
+	{ID: "moment", Label: value, Help: anyUnit, Show: &momentTyped, When: isMoment, Usual: "500 ft·lbf",
+		Min: &calc.Limit{At: 0, Unit: "ft·lbf", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "ft·lbf", Why: tooMuch}},
+	{ID: "energy", Label: value, Help: anyUnit, Show: &energyTyped, When: isEnergy, Usual: "200 Btu",
+		Min: &calc.Limit{At: 0, Unit: "Btu", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "Btu", Why: tooMuch}},
+	{ID: "power", Label: value, Help: anyUnit, Show: &powerTyped, When: isPower, Usual: "5 hp",
+		Min: &calc.Limit{At: 0, Unit: "hp", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "hp", Why: tooMuch}},
+	{ID: "frequency", Label: value, Help: anyUnit, Show: &frequencyTyped, When: isFrequency, Usual: "10000 vpm",
+		Min: &calc.Limit{At: 0, Unit: "vpm", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "vpm", Why: tooMuch}},
+	{ID: "temperature-rate", Label: value, Help: anyUnit, Show: &temperatureRateTyped, When: isTemperatureRate, Usual: "5 F°/h",
+		Min: &calc.Limit{At: -5000, Unit: "F°/h", Why: tooMuch}, Max: &calc.Limit{At: 5000, Unit: "F°/h", Why: tooMuch}},
+	{ID: "maturity", Label: value, Help: anyUnit, Show: &maturityTyped, When: isMaturity, Usual: "3000 F°·h",
+		Min: &calc.Limit{At: 0, Unit: "F°·h", Why: measure.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "F°·h", Why: tooMuch}},
+}

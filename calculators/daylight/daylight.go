@@ -1,0 +1,123 @@
+package daylight
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+	"coursebook/calculators/quantity"
+)
+
+// Daylight tells sunrise, sunset and civil twilight at a site and how much of
+// a pour lies in daylight.
+var Daylight = &calc.Calculator{
+	ID:       "daylight",
+	Title:    calc.Text("daylight.title: Daylight for a pour"),
+	Purpose:  calc.Text("daylight.purpose: When it gets light and dark on the day, and how long a pour can see."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: equations,
+	Sources:  sources,
+	Cautions: []calc.Caution{
+		{Level: calc.Warning, Text: calc.Text("daylight.caution.lights: People fall and get struck where they cannot see. Set up lights before dusk, or do not start.")},
+		{Level: calc.Notice, Text: calc.Text("daylight.caution.level: The times are for level ground and a clear sky. Hills, trees, deep pits and clouds make it dark sooner.")},
+	},
+	Tables:  tables,
+	Compute: compute,
+	Draw:    draw,
+}
+
+// A place on the earth is told to a ten-thousandth of a degree, some 30 ft, as
+// maps give it. A zone is told in quarter hours.
+var (
+	showPlace = quantity.Show{Dim: quantity.Angle, US: quantity.Scale{Unit: "°", Step: 0.0001}}
+	showZone  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.25}}
+	showSpan  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.1, Way: quantity.Down}}
+	showLimit = quantity.Show{Dim: quantity.Angle, US: quantity.Scale{Unit: "°", Step: 1}}
+)
+
+const (
+	whyPole  = calc.Text("daylight.why.pole: At the poles there is one sunrise a year.")
+	whyRound = calc.Text("daylight.why.round: The earth has 180° each way. East is plus, west is minus.")
+	whyZone  = calc.Text("daylight.why.zone: Zones run from 12 hours behind UTC to 14 ahead.")
+	whyPour  = calc.Text("daylight.why.pour: A longer pour needs a second crew and its own plan.")
+)
+
+var inputs = []calc.Field{
+	{ID: "date", Kind: calc.Day, Usual: "2026-11-12", Label: calc.Text("daylight.date: Date")},
+	{ID: "latitude", Show: &showPlace, Usual: "44.5", Label: calc.Text("daylight.latitude: Latitude"),
+		Help: calc.Text("daylight.latitude.help: North is plus, south is minus. Any map on a phone shows it."),
+		Min:  &calc.Limit{At: -89, Unit: "°", Why: whyPole}, Max: &calc.Limit{At: 89, Unit: "°", Why: whyPole}},
+	{ID: "longitude", Show: &showPlace, Usual: "-93.2", Label: calc.Text("daylight.longitude: Longitude"),
+		Help: calc.Text("daylight.longitude.help: East is plus, west is minus. All of the Americas is minus."),
+		Min:  &calc.Limit{At: -180, Unit: "°", Why: whyRound}, Max: &calc.Limit{At: 180, Unit: "°", Why: whyRound}},
+	{ID: "zone", Show: &showZone, Usual: "-6 h", Label: calc.Text("daylight.zone: Clock, hours from UTC"),
+		Help: calc.Text("daylight.zone.help: As the clock stands that day, summer time included. West is minus."),
+		Min:  &calc.Limit{At: -12, Unit: "h", Why: whyZone}, Max: &calc.Limit{At: 14, Unit: "h", Why: whyZone}},
+	{ID: "start", Kind: calc.Words_, MaxLen: 10, Optional: true, Usual: "11:00", Label: calc.Text("daylight.start: First concrete at"),
+		Help: calc.Text("daylight.start.help: By the 24-hour clock, like 06:30 or 14:00. Empty: daylight only.")},
+	{ID: "pour", Show: &measure.Hours, Usual: "3.5 h", Label: calc.Text("daylight.pour: Length of the pour"),
+		Min: &calc.Limit{At: 0, Unit: "h", Why: measure.NotMinus}, Max: &calc.Limit{At: 24, Unit: "h", Why: whyPour}, When: hasStart},
+	{ID: "after", Show: &measure.Hours, Usual: "1 h", Label: calc.Text("daylight.after: Work after the pour"),
+		Help: calc.Text("daylight.after.help: Straighten the walls, finish the top, set anchors, wash out."),
+		Min:  &calc.Limit{At: 0, Unit: "h", Why: measure.NotMinus}, Max: &calc.Limit{At: 12, Unit: "h", Why: whyPour}, When: hasStart},
+}
+
+func hasStart(c calc.Case) bool { return c.Has("start") }
+
+const (
+	sayDawn    = calc.Text("daylight.dawn: First light")
+	saySunrise = calc.Text("daylight.sunrise: Sunrise")
+	sayNoon    = calc.Text("daylight.noon: Sun highest")
+	saySunset  = calc.Text("daylight.sunset: Sunset")
+	sayDusk    = calc.Text("daylight.dusk: Last light")
+)
+
+// skies says what the sun does that day.
+var skies = []calc.Option{
+	{ID: "usual", Label: calc.Text("daylight.sky.usual: Rises and sets")},
+	{ID: "up", Label: calc.Text("daylight.sky.up: Stays up all day")},
+	{ID: "down", Label: calc.Text("daylight.sky.down: Does not rise")},
+}
+
+// A clock time is text: it is read, not counted with. The rows hold the same
+// times as minutes after midnight.
+var outputs = []calc.Field{
+	{ID: "sunrise", Kind: calc.Words_, Lead: true, Label: saySunrise},
+	{ID: "sunset", Kind: calc.Words_, Lead: true, Label: saySunset},
+	{ID: "left", Show: &showSpan, Lead: true, Label: calc.Text("daylight.left: Daylight after the start"),
+		Help: calc.Text("daylight.left.help: From the first concrete to sunset.")},
+	{ID: "finish", Kind: calc.Words_, Label: calc.Text("daylight.finish: Crew done at")},
+	{ID: "margin", Show: &showSpan, Label: calc.Text("daylight.margin: Daylight left when done"),
+		Help: calc.Text("daylight.margin.help: Minus: the crew works so long after sunset.")},
+	{ID: "day-length", Show: &showSpan, Label: calc.Text("daylight.day-length: Sunrise to sunset")},
+	{ID: "dawn", Kind: calc.Words_, Label: sayDawn, Help: calc.Text("daylight.dawn.help: Civil twilight begins. The ground can be seen in a clear sky.")},
+	{ID: "dusk", Kind: calc.Words_, Label: sayDusk, Help: calc.Text("daylight.dusk.help: Civil twilight ends. From here on work needs lights.")},
+	{ID: "sky", Kind: calc.Choice, Options: skies, Label: calc.Text("daylight.sky: The sun")},
+	{ID: "events", Kind: calc.Rows, Label: calc.Text("daylight.events: The day in order"), Cols: []calc.Field{
+		{ID: "event", Kind: calc.Choice, Label: calc.Text("daylight.events.event: Event"), Options: []calc.Option{
+			{ID: "dawn", Label: sayDawn}, {ID: "sunrise", Label: saySunrise}, {ID: "noon", Label: sayNoon},
+			{ID: "sunset", Label: saySunset}, {ID: "dusk", Label: sayDusk}}},
+		{ID: "clock", Kind: calc.Words_, Label: calc.Text("daylight.events.clock: Clock")},
+		{ID: "since", Show: &measure.Minutes, Label: calc.Text("daylight.events.since: After midnight")},
+	}},
+}
+
+var sources = []calc.Source{
+	{ID: "meeus", Author: "J. Meeus", Title: "Astronomical Algorithms", Edition: "2nd ed.", Year: "1998",
+		Where: "ch. 22, 25 and 28; examples 25.a and 28.b; the short series for the sun", Status: calc.Secondary},
+	{ID: "noaa", Author: "NOAA Global Monitoring Laboratory", Title: "General Solar Position Calculations",
+		Where: "hour angle, sunrise and sunset; stated good to a minute between 72° south and north", Status: calc.Confirmed,
+		Link: "https://docslib.org/doc/12926600/general-solar-position-calculations-noaa-global-monitoring-division"},
+	{ID: "usno", Author: "US Naval Observatory", Title: "Rise, set and twilight definitions",
+		Where: "sun's centre at 90° 50' for rise and set, 96° for civil twilight", Status: calc.Secondary,
+		Link: "https://pdfdrive.to/book/rise-set-and-twilight-definitions-2004-pdf"},
+	{ID: "fao", Author: "R. G. Allen et al.", Title: "Crop evapotranspiration, FAO Irrigation and Drainage Paper 56", Year: "1998",
+		Where: "eq. 34; examples 8 and 9, pp. 80 to 83", Status: calc.Secondary},
+}
+
+var tables = []calc.Table{{
+	ID: "length", Title: calc.Text("daylight.table.length: Sunrise to sunset by date and latitude"),
+	Note: calc.Text("daylight.table.length.note: For northern latitudes. For the south, read the date six months away."),
+	Out:  "day-length", Set: []calc.Entry{{Path: "start", Text: ""}},
+	Down:   calc.Axis{Path: "date", US: []string{"2026-12-21", "2026-02-10", "2026-03-20", "2026-04-28", "2026-06-21", "2026-09-01", "2026-10-27"}},
+	Across: calc.Axis{Path: "latitude", US: []string{"25", "35", "40", "45", "50", "60"}},
+}}

@@ -1,0 +1,130 @@
+package geometry
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+)
+
+// Courses is how many courses a wall needs, N = ⌈H / h⌉.
+//
+// Units: any, the same for both. Limits: h > 0. Source: rounding up, as for
+// the rows of wales in US Army EN5151, step 14.
+func Courses(height, course float64) float64 { return math.Ceil(height/course - stepSlack) }
+
+// TopCourse is the height that the last course is cut to, u = H − (N − 1) h.
+// It is the full course where the height is a whole number of courses.
+//
+// Units: any, the same for both. Limits: N as Courses. Source: arithmetic.
+func TopCourse(height, courses, course float64) float64 {
+	return height - float64((courses-1)*course)
+}
+
+// CornerRun is the length that the corner blocks of one course take of the
+// outside of the form, k = c_o (a + b) + c_i (a + b − 2 T).
+//
+// At an inside corner the outside of the building is the short side of the
+// block: each leg is shorter there by the thickness T of the form.
+//
+// Units: m. Limits: right angles; legs taken on the long side of the block.
+// Source: derived.
+func CornerRun(outside, inside, long, short, thickness float64) float64 {
+	legs := long + short
+	return float64(outside*legs) + float64(inside*(legs-2*thickness))
+}
+
+// StraightRun is what is left for straight blocks in all courses,
+// S = L − N k − O, with L the sum of wall length × courses and O the sum of
+// opening width × whole courses.
+//
+// Units: m. Limits: S ≥ 0. Source: arithmetic.
+func StraightRun(laid, courses, corners, openings float64) float64 {
+	return laid - float64(courses*corners) - openings
+}
+
+// StraightBlocks is how many straight blocks to bring, n = ⌈S (1 + w/100) / l⌉.
+//
+// Units: m, %. Limits: l > 0, w ≥ 0. Source: arithmetic.
+func StraightBlocks(run, percent, block float64) float64 {
+	return math.Ceil(WithWaste(run, percent)/block - stepSlack)
+}
+
+// CornerBlocks is how many corner blocks of one hand N courses take,
+// n = c_1 ⌈N/2⌉ + c_2 ⌊N/2⌋. c_1 counts the corners that have this hand in the
+// bottom course, c_2 those that have it in the second.
+//
+// The long leg changes side with every course, so that joints do not stand
+// over each other. An inside corner is the mirror of an outside corner: it
+// has the other hand in the same course.
+//
+// Units: counts. Limits: N whole. Source: common practice.
+func CornerBlocks(first, courses, second float64) float64 {
+	return float64(first*math.Ceil(courses/2)) + float64(second*math.Floor(courses/2))
+}
+
+// Symbols that several formulas of the take-off share.
+const (
+	courseNumber = calc.Text("course-take-off.var.N: number of courses")
+	courseHigh   = calc.Text("course-take-off.var.h: course height")
+	courseWall   = calc.Text("course-take-off.var.H: wall height")
+	courseRun    = calc.Text("course-take-off.var.S: length left for straight blocks")
+	courseLegs   = calc.Text("course-take-off.var.k: length the corners take in one course")
+)
+
+var (
+	courseN = calc.Var{Symbol: "N", Meaning: courseNumber}
+	courseH = calc.Var{Symbol: "H", Meaning: courseWall, Unit: "mm", US: "in"}
+	courseh = calc.Var{Symbol: "h", Meaning: courseHigh, Unit: "mm", US: "in"}
+	courseS = calc.Var{Symbol: "S", Meaning: courseRun, Unit: "m", US: "ft"}
+	coursek = calc.Var{Symbol: "k", Meaning: courseLegs, Unit: "m", US: "ft"}
+)
+
+var (
+	coursesOf = &calc.Formula{
+		ID: "courses", Title: calc.Text("course-take-off.f.courses: Courses of a wall"), Expr: "ceil(H/h)",
+		Result: courseN, Vars: []calc.Var{courseH, courseh}, Fn: calc.Of2(Courses), Go: "geometry.Courses", Source: "en5151",
+	}
+	topCourse = &calc.Formula{
+		ID: "top-course", Title: calc.Text("course-take-off.f.top-course: Height of the top course"), Expr: "H - (N - 1)*h",
+		Result: calc.Var{Symbol: "u", Meaning: calc.Text("course-take-off.var.u: height of the top course"), Unit: "mm", US: "in"},
+		Vars:   []calc.Var{courseH, courseN, courseh}, Fn: calc.Of3(TopCourse), Go: "geometry.TopCourse", Source: "arithmetic",
+	}
+	cornerRun = &calc.Formula{
+		ID: "corner-run", Title: calc.Text("course-take-off.f.corner-run: What corners take in one course"), Expr: "c_o*(a + b) + c_i*(a + b - 2*T)",
+		Result: coursek,
+		Vars: []calc.Var{
+			{Symbol: "c_o", Meaning: calc.Text("course-take-off.var.c_o: outside corners")},
+			{Symbol: "c_i", Meaning: calc.Text("course-take-off.var.c_i: inside corners")},
+			{Symbol: "a", Meaning: calc.Text("course-take-off.var.a: long leg"), Unit: "m", US: "ft"},
+			{Symbol: "b", Meaning: calc.Text("course-take-off.var.b: short leg"), Unit: "m", US: "ft"},
+			{Symbol: "T", Meaning: calc.Text("course-take-off.var.T: thickness of the form"), Unit: "m", US: "ft"},
+		},
+		Fn: calc.Of5(CornerRun), Go: "geometry.CornerRun", Source: "arithmetic",
+		Limits: calc.Text("course-take-off.limits.right: Right-angled corners, lengths along the outside of the form."),
+	}
+	straightRun = &calc.Formula{
+		ID: "straight-run", Title: calc.Text("course-take-off.f.straight-run: Length left for straight blocks"), Expr: "L - N*k - O",
+		Result: courseS,
+		Vars: []calc.Var{
+			{Symbol: "L", Meaning: calc.Text("course-take-off.var.L: sum of wall length × courses"), Unit: "m", US: "ft"}, courseN, coursek,
+			{Symbol: "O", Meaning: calc.Text("course-take-off.var.O: sum of opening width × whole courses"), Unit: "m", US: "ft"},
+		},
+		Fn: calc.Of4(StraightRun), Go: "geometry.StraightRun", Source: "arithmetic",
+	}
+	straightBlocks = &calc.Formula{
+		ID: "straights", Title: calc.Text("course-take-off.f.straights: Straight blocks with waste"), Expr: "ceil(S*(1 + w/100)/l)",
+		Result: calc.Var{Symbol: "n", Meaning: calc.Text("course-take-off.var.n: straight blocks")},
+		Vars: []calc.Var{courseS, {Symbol: "w", Meaning: calc.Text("course-take-off.var.w: cut waste"), Unit: "%", US: "%"},
+			{Symbol: "l", Meaning: calc.Text("course-take-off.var.l: block length"), Unit: "m", US: "ft"}},
+		Fn: calc.Of3(StraightBlocks), Go: "geometry.StraightBlocks", Source: "arithmetic",
+	}
+	cornerBlocks = &calc.Formula{
+		ID: "corner-blocks", Title: calc.Text("course-take-off.f.corner-blocks: Corner blocks of one hand"), Expr: "c_1*ceil(N/2) + c_2*floor(N/2)",
+		Result: calc.Var{Symbol: "n_c", Meaning: calc.Text("course-take-off.var.n_c: corner blocks of this hand")},
+		Vars: []calc.Var{{Symbol: "c_1", Meaning: calc.Text("course-take-off.var.c_1: corners with this hand in the bottom course")}, courseN,
+			{Symbol: "c_2", Meaning: calc.Text("course-take-off.var.c_2: corners with this hand in the second course")}},
+		Fn: calc.Of3(CornerBlocks), Go: "geometry.CornerBlocks", Source: "practice",
+	}
+)
+
+var courseFormulas = []*calc.Formula{coursesOf, topCourse, cornerRun, straightRun, straightBlocks, cornerBlocks}

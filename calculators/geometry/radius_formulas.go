@@ -1,0 +1,153 @@
+package geometry
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+)
+
+// ChordLength is the straight from end to end of an arc, c = 2 R sin(θ/2).
+//
+// Units: degrees, m. Limits: 0 to 360°. Source: geometry.
+func ChordLength(radius, degrees float64) float64 {
+	return 2 * radius * math.Sin(math.Pi*degrees/360)
+}
+
+// ArcRise is how far the middle of an arc stands off its chord,
+// s = R (1 − cos(θ/2)), written without the loss of digits at small angles.
+//
+// Units: degrees, m. Limits: 0 to 360°. Source: geometry.
+func ArcRise(radius, degrees float64) float64 {
+	half := math.Sin(math.Pi * degrees / 720)
+	return 2 * radius * half * half
+}
+
+// MiddleRadius is the radius of the middle of a curved wall from that of the
+// line that was measured, R_c = R − e, with e from the middle out to that
+// line: half a core for the outside face, minus half a core for the inside.
+//
+// Units: m. Limits: none. Source: geometry.
+func MiddleRadius(radius, offset float64) float64 { return radius - offset }
+
+// Developed is the length of a face of a curved wall laid out straight,
+// b = π θ (R_c + e) / 180, with e from the middle out to the face.
+//
+// Units: degrees, m. Limits: R_c + e > 0. Source: geometry.
+func Developed(degrees, middle, offset float64) float64 {
+	return ArcLength(degrees, middle+offset)
+}
+
+// CutsBySpacing is the fewest cuts that stand no farther apart than the form
+// maker allows, n = ⌈b / s⌉, with b along the straight form.
+//
+// Units: any, the same for both. Limits: s > 0. Source: common practice.
+func CutsBySpacing(length, spacing float64) float64 { return math.Ceil(length/spacing - stepSlack) }
+
+// CutsByGap is the fewest cuts of width g that let the form close,
+// n = ⌈π θ T / (180 g)⌉.
+//
+// Units: degrees; mm for both widths. Limits: g > 0. Source: the two faces of
+// the bent form differ by π θ T / 180 in length.
+func CutsByGap(degrees, thickness, gap float64) float64 {
+	return math.Ceil(ArcLength(degrees, thickness)/gap - stepSlack)
+}
+
+// GapPerCut is what each cut closes at the inside face, g = π θ T / (180 n),
+// where the outside face keeps its length. T is the whole form, foam and core.
+//
+// Units: degrees; mm. Limits: n ≥ 1; the bend is shared evenly. Source: as
+// CutsByGap.
+func GapPerCut(degrees, thickness, cuts float64) float64 {
+	return ArcLength(degrees, thickness) / cuts
+}
+
+// CutSpacing is how far apart the cuts are marked on the straight form,
+// s = b / n; the first stands half a spacing from the end.
+//
+// Units: m. Limits: n ≥ 1. Source: even share.
+func CutSpacing(length, cuts float64) float64 { return length / cuts }
+
+// FlatOffset is how far a straight piece between two cuts stands off the true
+// curve in its middle, f = R (1 − cos(θ / 2n)).
+//
+// Units: degrees, m. Limits: n ≥ 1; the form bends at the cuts only.
+// Source: ArcRise of one piece.
+func FlatOffset(radius, degrees, cuts float64) float64 { return ArcRise(radius, degrees/cuts) }
+
+// Symbols that several formulas of the curve share.
+const (
+	curveThetaText  = calc.Text("radius-wall.var.theta: angle the wall turns through")
+	curveCutsText   = calc.Text("radius-wall.var.n: number of cuts")
+	curveMiddleText = calc.Text("radius-wall.var.R_c: radius to the middle of the core")
+	curveFormText   = calc.Text("radius-wall.var.b_o: length of the outside face")
+	curveThickText  = calc.Text("radius-wall.var.T: thickness of the form, foam and core")
+	curveGapText    = calc.Text("radius-wall.var.g: gap that a cut closes")
+)
+
+var (
+	curveTheta = calc.Var{Symbol: "theta", Meaning: curveThetaText, Unit: "°", US: "°"}
+	curveR     = calc.Var{Symbol: "R", Meaning: calc.Text("radius-wall.var.R: radius of the measured line"), Unit: "m", US: "ft"}
+	curveCuts  = calc.Var{Symbol: "n", Meaning: curveCutsText}
+	curveThick = calc.Var{Symbol: "T", Meaning: curveThickText, Unit: "mm", US: "in"}
+	curveGap   = calc.Var{Symbol: "g", Meaning: curveGapText, Unit: "mm", US: "in"}
+	curveFlank = calc.Var{Symbol: "b", Meaning: curveFormText, Unit: "m", US: "ft"}
+	curveApart = calc.Var{Symbol: "s", Meaning: calc.Text("radius-wall.var.s: spacing of the cuts"), Unit: "m", US: "ft"}
+)
+
+var (
+	chordLength = &calc.Formula{
+		ID: "chord", Title: calc.Text("radius-wall.f.chord: Chord from radius and angle"), Expr: "2*R*sin(pi*theta/360)",
+		Result: calc.Var{Symbol: "c", Meaning: calc.Text("radius-wall.var.c: chord"), Unit: "m", US: "ft"},
+		Vars:   []calc.Var{curveR, curveTheta}, Fn: calc.Of2(ChordLength), Go: "geometry.ChordLength", Source: "geometry",
+	}
+	arcRise = &calc.Formula{
+		ID: "rise", Title: calc.Text("radius-wall.f.rise: Rise from radius and angle"), Expr: "2*R*sin(pi*theta/720)^2",
+		Result: calc.Var{Symbol: "s", Meaning: calc.Text("radius-wall.var.rise: rise"), Unit: "m", US: "ft"},
+		Vars:   []calc.Var{curveR, curveTheta}, Fn: calc.Of2(ArcRise), Go: "geometry.ArcRise", Source: "geometry",
+	}
+	middleRadius = &calc.Formula{
+		ID: "middle", Title: calc.Text("radius-wall.f.middle: Radius to the middle of the core"), Expr: "R - e",
+		Result: calc.Var{Symbol: "R_c", Meaning: curveMiddleText, Unit: "m", US: "ft"},
+		Vars: []calc.Var{curveR, {Symbol: "e", Meaning: calc.Text("radius-wall.var.e: from the middle out to the measured line, minus toward the centre"),
+			Unit: "m", US: "ft"}},
+		Fn: calc.Of2(MiddleRadius), Go: "geometry.MiddleRadius", Source: "geometry",
+	}
+	developed = &calc.Formula{
+		ID: "developed", Title: calc.Text("radius-wall.f.developed: Length of a face, laid straight"), Expr: "pi*theta/180*(R_c + e)",
+		Result: calc.Var{Symbol: "b", Meaning: calc.Text("radius-wall.var.b: length of the face"), Unit: "m", US: "ft"},
+		Vars: []calc.Var{curveTheta, {Symbol: "R_c", Meaning: curveMiddleText, Unit: "m", US: "ft"},
+			{Symbol: "e", Meaning: calc.Text("radius-wall.var.e_face: from the middle out to the face, minus toward the centre"), Unit: "m", US: "ft"}},
+		Fn: calc.Of3(Developed), Go: "geometry.Developed", Source: "geometry",
+	}
+	cutsBySpacing = &calc.Formula{
+		ID: "cuts-by-spacing", Title: calc.Text("radius-wall.f.cuts-by-spacing: Cuts from the greatest spacing"), Expr: "ceil(b/s)",
+		Result: curveCuts, Vars: []calc.Var{curveFlank, curveApart},
+		Fn: calc.Of2(CutsBySpacing), Go: "geometry.CutsBySpacing", Source: "practice",
+	}
+	cutsByGap = &calc.Formula{
+		ID: "cuts-by-gap", Title: calc.Text("radius-wall.f.cuts-by-gap: Cuts from their width"), Expr: "ceil(pi*theta/180*T/g)",
+		Result: curveCuts, Vars: []calc.Var{curveTheta, curveThick, curveGap},
+		Fn: calc.Of3(CutsByGap), Go: "geometry.CutsByGap", Source: "geometry",
+	}
+	gapPerCut = &calc.Formula{
+		ID: "gap", Title: calc.Text("radius-wall.f.gap: What each cut closes"), Expr: "pi*theta/180*T/n",
+		Result: curveGap, Vars: []calc.Var{curveTheta, curveThick, curveCuts},
+		Fn: calc.Of3(GapPerCut), Go: "geometry.GapPerCut", Source: "geometry",
+		Limits: calc.Text("radius-wall.limits.gap: The outside face keeps its length, and the cuts share the bend evenly."),
+	}
+	cutSpacing = &calc.Formula{
+		ID: "spacing", Title: calc.Text("radius-wall.f.spacing: Spacing of the cuts on the straight form"), Expr: "b/n",
+		Result: curveApart, Vars: []calc.Var{curveFlank, curveCuts},
+		Fn: calc.Of2(CutSpacing), Go: "geometry.CutSpacing", Source: "geometry",
+	}
+	flatOffset = &calc.Formula{
+		ID: "flat", Title: calc.Text("radius-wall.f.flat: Flat piece off the true curve"), Expr: "2*R*sin(pi*theta/(720*n))^2",
+		Result: calc.Var{Symbol: "f", Meaning: calc.Text("radius-wall.var.f: greatest distance off the curve"), Unit: "mm", US: "in"},
+		Vars: []calc.Var{{Symbol: "R", Meaning: calc.Text("radius-wall.var.R_o: radius of the outside face"), Unit: "mm", US: "in"},
+			curveTheta, curveCuts},
+		Fn: calc.Of3(FlatOffset), Go: "geometry.FlatOffset", Source: "geometry",
+	}
+)
+
+var curveFormulas = []*calc.Formula{chordRadius, chordAngle, chordLength, arcRise, middleRadius, developed,
+	cutsBySpacing, cutsByGap, cutSpacing, gapPerCut, flatOffset, arcVolume}

@@ -1,0 +1,104 @@
+package geometry
+
+import (
+	"strings"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/proof"
+	"coursebook/calculators/quantity"
+)
+
+const publishedDir = "../../testdata/published"
+
+// Each calculator of the package holds against its declaration and against
+// its published values, and its labels fit a phone.
+func TestProof(t *testing.T) {
+	for _, c := range []*calc.Calculator{FootingVolume, RadiusWall, CourseTakeOff, Squaring} {
+		t.Run(c.ID, func(t *testing.T) {
+			proof.Calculator(t, c, publishedDir)
+			checkTables(t, c)
+			checkLabels(t, append(append([]calc.Field(nil), c.In...), c.Out...))
+			if res := calc.Execute(c, calc.NewCase(c.In)); len(res.Steps) > 8 {
+				t.Errorf("the worked example has %d steps", len(res.Steps))
+			}
+		})
+	}
+}
+
+func checkLabels(t *testing.T, fields []calc.Field) {
+	t.Helper()
+	for _, f := range fields {
+		if len([]rune(f.Label.EN())) > 28 || len([]rune(f.Help.EN())) > 80 {
+			t.Errorf("%s: label or help too long", f.ID)
+		}
+		checkLabels(t, f.Cols)
+	}
+}
+
+// work runs a calculator on inputs as written on the command line.
+func work(t *testing.T, c *calc.Calculator, inputs ...string) calc.Result {
+	t.Helper()
+	var entries []calc.Entry
+	for _, s := range inputs {
+		path, text, _ := strings.Cut(s, "=")
+		entries = append(entries, calc.Entry{Path: path, Text: text})
+	}
+	in, notes := calc.Read(c, entries, quantity.Style{})
+	if len(notes) > 0 {
+		return calc.Result{State: calc.Bad, Notes: notes}
+	}
+	return calc.Execute(c, in)
+}
+
+// expect runs a calculator and wants exactly these notes: keys without the
+// calculator's ID.
+func expect(t *testing.T, c *calc.Calculator, keys string, inputs ...string) calc.Result {
+	t.Helper()
+	res := work(t, c, inputs...)
+	var got []string
+	for _, n := range res.Notes {
+		got = append(got, strings.TrimPrefix(n.Text.Key(), c.ID+".note."))
+	}
+	if strings.Join(got, " ") != keys {
+		t.Errorf("%s %q: notes %q, want %q", c.ID, inputs, got, keys)
+	}
+	return res
+}
+
+func refused(t *testing.T, c *calc.Calculator, at string, inputs ...string) {
+	t.Helper()
+	res := work(t, c, inputs...)
+	if res.State != calc.Refused || res.Notes[len(res.Notes)-1].At.String() != at {
+		t.Errorf("%s %q: %s %v, want a refusal at %s", c.ID, inputs, res.State, res.Notes, at)
+	}
+}
+
+// checkTables wants an answer in every cell of every printed table, in each
+// system of units.
+func checkTables(t *testing.T, c *calc.Calculator) {
+	t.Helper()
+	for _, table := range c.Tables {
+		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+			down, across := table.Down.US, table.Across.US
+			if sys == quantity.Metric && table.Down.Metric != nil {
+				down = table.Down.Metric
+			}
+			if sys == quantity.Metric && table.Across.Metric != nil {
+				across = table.Across.Metric
+			}
+			if len(down) > 7 || len(across) > 6 {
+				t.Errorf("table %s is too large to print", table.ID)
+			}
+			for _, a := range down {
+				for _, b := range across {
+					entries := append(append([]calc.Entry(nil), table.Set...), calc.Entry{Path: table.Down.Path, Text: a}, calc.Entry{Path: table.Across.Path, Text: b})
+					in, notes := calc.Read(c, entries, quantity.Style{System: sys})
+					if res := calc.Execute(c, in); len(notes) > 0 || res.State != calc.OK || !res.Out.Has(table.Out) {
+						t.Errorf("table %s at %s, %s: %v %s", table.ID, a, b, notes, res.State)
+					}
+				}
+			}
+		}
+	}
+}

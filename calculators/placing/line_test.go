@@ -1,0 +1,72 @@
+package placing
+
+import (
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/quantity"
+)
+
+func TestLineVolumes(t *testing.T) {
+	near(t, "twice the bore, four times the volume", LineVolume(0.1, 20), 4*LineVolume(0.05, 20), 1e-12)
+	two := run(t, PumpLine, "lines=5 in | 100 ft; 3 in | 25 ft").Out
+	near(t, "rows add up", two.Num("line-m"), LineVolume(0.127, 30.48)+LineVolume(0.0762, 7.62), 1e-12)
+	near(t, "both units hold one volume", two.Num("line-yd"), two.Num("line-m"), 0)
+	near(t, "with the hopper", two.Num("held-yd"), two.Num("line-yd")+calc.SI(0.5, "yd³"), 1e-12)
+	near(t, "waste is ordered", two.Num("extra-yd"), two.Num("held-yd"), 1e-12)
+	near(t, "what is placed is not", run(t, PumpLine, "at-end=placed").Out.Num("extra-yd"), calc.SI(0.5, "yd³"), 1e-12)
+	near(t, "prime range", two.Num("prime-most-m"), 2*two.Num("prime-least-m"), 1e-12)
+	if two.Num("prime-most-m") >= two.Num("line-m") {
+		t.Error("a film of grout fills the line")
+	}
+}
+
+// Volumes keep their unit for every reader, and an order is never short.
+func TestLineUnits(t *testing.T) {
+	for _, f := range PumpLine.Out {
+		want := map[byte]string{'d': "yd³", 'm': "m³"}[f.ID[len(f.ID)-1]]
+		if f.Show.Dim != quantity.Volume {
+			continue
+		}
+		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+			if f.Show.In(sys).Unit != want {
+				t.Errorf("%s is in %s", f.ID, f.Show.In(sys).Unit)
+			}
+		}
+	}
+	out := run(t, PumpLine).Out
+	for i, f := range out.Fields() {
+		if f.ID == "extra-yd" || f.ID == "extra-m" {
+			if x := out.At(i).Num; quantity.Round(x, *f.Show, quantity.US) < x*(1-1e-12) {
+				t.Errorf("%s is shown short", f.ID)
+			}
+		}
+	}
+}
+
+// NIOSH load constant 51 lb (23 kg); a third of the bore and 3/8 in stone for
+// hoses to 2-1/2 in.
+func TestLineNotes(t *testing.T) {
+	for _, c := range []struct {
+		inputs                   []string
+		lift, stone, narrow, end bool
+	}{
+		{nil, true, false, false, false},
+		{[]string{"hanging=4 ft"}, false, false, false, false},
+		{[]string{"stone=1 in"}, true, false, false, false},
+		{[]string{"stone=1-1/16 in"}, true, true, false, false},
+		{[]string{"hose=2.5 in", "hanging=4 ft", "stone=1/2 in"}, false, false, true, true},
+		{[]string{"hose=2.5 in", "hanging=4 ft", "stone=3/8 in"}, false, false, false, true},
+		{[]string{"lines=5 in | 100 ft; 2 in | 20 ft", "hose=2 in", "hanging=4 ft", "stone=3/4 in"}, false, true, false, false},
+	} {
+		res := run(t, PumpLine, c.inputs...)
+		if said(res, noteLift) != c.lift || said(res, noteStone) != c.stone || said(res, noteNarrow) != c.narrow || said(res, noteEnd) != c.end {
+			t.Errorf("%v: %v", c.inputs, res.Notes)
+		}
+		if !said(res, notePrime) {
+			t.Error("the prime is not told")
+		}
+	}
+	light := run(t, PumpLine, "hanging=4 ft", "empty=0 lb/ft").Out.Num("hanging-mass")
+	near(t, "the hose itself counts", run(t, PumpLine, "hanging=4 ft", "empty=4 lb/ft").Out.Num("hanging-mass"), light+calc.SI(16, "lb"), 1e-9)
+}

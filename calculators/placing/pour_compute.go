@@ -1,0 +1,111 @@
+package placing
+
+import (
+	"math"
+	"strconv"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/measure"
+)
+
+const (
+	noteClock    = calc.Text("pour-time.note.clock: First concrete at {first}, last at {last}, clean and done at {finish}.")
+	noteOverrun  = calc.Text("pour-time.note.overrun: Done at {finish}, after {before}. Start by {latest}, or place less today.")
+	noteMidnight = calc.Text("pour-time.note.midnight: The pour runs past midnight. Split it at a planned joint.")
+	noteDayPrior = calc.Text("pour-time.note.day-prior: The latest start falls on the day before. The pour does not fit into one day.")
+	noteLong     = calc.Text("pour-time.note.long: Over {limit} on site. Tired people get hurt: plan relief, or split the pour.")
+	noteSmooth   = calc.Text("pour-time.note.smooth: Hardly a pour runs over 90% of the time. Is that what your own jobs show?")
+	drawDay      = calc.Text("pour-time.draw.title: The day of the pour")
+	drawSpan     = calc.Text("pour-time.draw.span: {from} to {to}")
+)
+
+const longDay = 10 * 3600 // s on site after which people tire
+
+func computePour(r *calc.Run, in calc.Case) {
+	setUp, start := in.Num("set-up"), in.Num("start")
+	pumping := r.Use(pumpingOf, in.Num("volume"), in.Num("rate"), in.Num("moving"))
+	total := r.Use(shiftOf, setUp, pumping, in.Num("clean-up"))
+	r.Put("pumping", pumping)
+	r.Put("total", total)
+	r.Put("booked", r.Use(wholeOf, pumping))
+	r.Put("crew-hours", r.Use(crewOf, in.Num("crew"), total))
+	r.Put("standing", pumping-float64(pumping*in.Num("moving")))
+	finish := r.Use(finishOf, start, total)
+	first := start + setUp
+	rows := []calc.Case{moment(r, "start", start), moment(r, "first", first), moment(r, "last", first+pumping), moment(r, "finish", finish)}
+	r.Note(calc.Notice, calc.At("start"), noteClock, calc.Word("first", clock(first)), calc.Word("last", clock(first+pumping)), calc.Word("finish", clock(finish)))
+	if in.Has("before") {
+		before := in.Num("before")
+		latest := r.Use(latestOf, before, total)
+		rows = append(rows, moment(r, "latest", whole(latest)))
+		sayLatest(r, finish, before, latest)
+	}
+	r.PutRows("clock", rows)
+	if over(finish, 24*3600) {
+		r.Note(calc.Notice, calc.At("start"), noteMidnight)
+	}
+	if over(total, longDay) {
+		r.Note(calc.Caution_, calc.At("volume"), noteLong, calc.Amount("limit", longDay, &wholeHours))
+	}
+	if over(in.Num("moving"), 0.9) {
+		r.Note(calc.Ask, calc.At("moving"), noteSmooth)
+	}
+}
+
+func sayLatest(r *calc.Run, finish, before, latest float64) {
+	switch {
+	case latest < -slack:
+		r.Note(calc.Notice, calc.At("before"), noteDayPrior)
+	case over(finish, before):
+		r.Note(calc.Notice, calc.At("before"), noteOverrun, calc.Word("finish", clock(finish)),
+			calc.Word("before", clock(before)), calc.Word("latest", clock(whole(latest))))
+	}
+}
+
+// whole cuts a latest start down to the minute, so that it is not late.
+func whole(s float64) float64 { return math.Floor(s/60+1e-6) * 60 }
+
+// hourMinute is a time of day on the 24-hour clock, up to the next minute.
+func hourMinute(s float64) (hour, minute int) {
+	const day = 24 * 60
+	m := ((int(math.Ceil(s/60-1e-6)) % day) + day) % day
+	return m / 60, m % 60
+}
+
+// clock writes a time of day: 13:05.
+func clock(s float64) string {
+	hour, minute := hourMinute(s)
+	return strconv.Itoa(hour) + ":" + strconv.Itoa(minute/10) + strconv.Itoa(minute%10)
+}
+
+func moment(r *calc.Run, event string, s float64) calc.Case {
+	hour, minute := hourMinute(s)
+	return r.NewRow("clock").With("event", calc.Pick(event)).
+		With("hour", calc.Num(float64(hour))).With("minute", calc.Num(float64(minute)))
+}
+
+func drawPour(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	at := in.Num("start")
+	var bars []figure.Bar
+	desc := ""
+	for _, part := range []struct {
+		name calc.Text
+		role figure.Role
+		time float64
+	}{
+		{labelSetUp, figure.Foam, in.Num("set-up")},
+		{labelPumping, figure.Concrete, res.Out.Num("pumping")},
+		{labelCleanUp, figure.Foam, in.Num("clean-up")},
+	} {
+		span := v.Say(drawSpan, calc.Word("from", clock(at)), calc.Word("to", clock(at+part.time)))
+		bars = append(bars, figure.Bar{Role: part.role, Name: v.Say(part.name), Text: span, Size: part.time})
+		desc += v.Say(part.name) + ", " + write(v, part.time, &measure.Minutes) + ", " + span + ". "
+		at += part.time
+	}
+	nodes, foot := figure.Bars(0, bars, 0)
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawDay), Desc: desc, Nodes: nodes}
+}

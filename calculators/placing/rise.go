@@ -1,0 +1,122 @@
+package placing
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
+
+// RateOfRise tells how fast the wall rises, at the hose and on average, and
+// whether the hose comes round again before the lift below stiffens.
+var RateOfRise = &calc.Calculator{
+	ID:       "rate-of-rise",
+	Title:    calc.Text("rate-of-rise.title: Rate of rise and coming round"),
+	Purpose:  calc.Text("rate-of-rise.purpose: Shows how fast the wall rises, and if the hose comes round before the lift below stiffens."),
+	In:       riseIn,
+	Out:      riseOut,
+	Formulas: []*calc.Formula{riseOf, flowFor, liftTime, ageOnReturn, longestLoop, liftCount},
+	Sources:  riseSources,
+	Cautions: []calc.Caution{
+		{Level: calc.Warning, Text: calc.Text("rate-of-rise.caution.open: A form that opens buries and crushes. Stand clear of the wall below the hose. Stop at the first bulge or crack.")},
+		{Level: calc.Warning, Text: calc.Text("rate-of-rise.caution.maker: The form maker's data, the engineer and the local code set the lift and the rise. This page does not.")},
+		{Level: calc.Notice, Text: calc.Text("rate-of-rise.caution.window: No document gives one setting time. Heat, wind and mix change it. The vibrator test has the last word.")},
+	},
+	Tables:  riseTables,
+	Compute: computeRise,
+	Draw:    drawRise,
+}
+
+const (
+	inTime  = "in-time"
+	tooLate = "late"
+	single  = "single"
+)
+
+const (
+	labelAge    = calc.Text("rate-of-rise.age: Batch to end of discharge")
+	labelLoop   = calc.Text("rate-of-rise.out.loop-time: Time for one lift round")
+	labelWindow = calc.Text("rate-of-rise.window: Setting window from batching")
+	labelReturn = calc.Text("rate-of-rise.out.return-age: Age when the hose is back")
+	whyWall     = calc.Text("rate-of-rise.why.wall: Foam walls lie well inside. Check the unit.")
+	whyWindow   = calc.Text("rate-of-rise.why.window: Concrete for walls stiffens between these times.")
+	whyRise     = calc.Text("rate-of-rise.why.rise: No wall is filled at this rate. Check the unit.")
+)
+
+var riseIn = []calc.Field{
+	{ID: "length", Show: &measure.Height, Usual: "140 ft", Label: calc.Text("rate-of-rise.length: Length of the loop"),
+		Help: calc.Text("rate-of-rise.length.help: All walls the hose goes round in one pass, by the centre line."),
+		Min:  &calc.Limit{At: 1, Unit: "ft", Why: whyWall}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: measure.OneJob}},
+	{ID: "core", Show: &measure.Part, Usual: "8 in", Label: calc.Text("rate-of-rise.core: Core thickness"),
+		Help: calc.Text("rate-of-rise.core.help: Concrete only, without the foam."),
+		Min:  &calc.Limit{At: 2, Unit: "in", Why: whyWall}, Max: &calc.Limit{At: 36, Unit: "in", Why: whyWall}},
+	{ID: "height", Show: &measure.Height, Usual: "8 ft", Label: calc.Text("rate-of-rise.height: Height placed today"),
+		Min: &calc.Limit{At: 1, Unit: "ft", Why: whyWall}, Max: &calc.Limit{At: 40, Unit: "ft", Why: measure.Engineer, Source: "usbr"}},
+	{ID: "lift", Show: &measure.Height, Usual: "2' 8\"", Label: calc.Text("rate-of-rise.lift: Depth of one lift"),
+		Help: calc.Text("rate-of-rise.lift.help: From the form maker's guide."),
+		Min:  &calc.Limit{At: 0.5, Unit: "ft", Why: whyWall}, Max: &calc.Limit{At: 40, Unit: "ft", Why: measure.CheckUnit}},
+	{ID: "stop", Show: &measure.Height, Usual: "6 ft", Label: calc.Text("rate-of-rise.stop: Length filled at one stop"),
+		Help: calc.Text("rate-of-rise.stop.help: What rises while the hose stands in one place."),
+		Min:  &calc.Limit{At: 0.5, Unit: "ft", Why: measure.CheckUnit}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: measure.OneJob}},
+	{ID: "rate", Show: &measure.PumpRate, Usual: "12 yd³/h", Label: calc.Text("rate-of-rise.rate: Pump rate while it runs"),
+		Min: &calc.Limit{At: 0.2, Unit: "yd³/h", Why: whyPump}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: whyPump}},
+	{ID: "moving", Show: &measure.Percent, Usual: "75 %", Label: calc.Text("rate-of-rise.moving: Time the pump runs"),
+		Help: calc.Text("rate-of-rise.moving.help: The rest goes to trucks, moving the hose and repairs."),
+		Min:  &calc.Limit{At: 5, Unit: "%", Why: whyStill}, Max: &calc.Limit{At: 100, Unit: "%", Why: whyAll}},
+	{ID: "age", Show: &measure.Minutes, Usual: "45 min", Label: labelAge,
+		Help: calc.Text("rate-of-rise.age.help: From the batch time on the ticket of the oldest concrete in place."),
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 300, Unit: "min", Why: whyWindow}},
+	{ID: "window", Show: &measure.Minutes, Usual: "120 min", Label: labelWindow,
+		Help: calc.Text("rate-of-rise.window.help: Ask the plant for this mix in this weather. Hot days shorten it."),
+		Min:  &calc.Limit{At: 20, Unit: "min", Why: whyWindow}, Max: &calc.Limit{At: 600, Unit: "min", Why: whyWindow}},
+	{ID: "wanted", Show: &wantedRise, Usual: "4 ft/h", Optional: true, Label: calc.Text("rate-of-rise.wanted: Rise you want"),
+		Help: calc.Text("rate-of-rise.wanted.help: Gives the pump rate that goes with it."),
+		Min:  &calc.Limit{At: 0.1, Unit: "ft/h", Why: whyRise}, Max: &calc.Limit{At: 100, Unit: "ft/h", Why: whyRise}},
+}
+
+var riseOut = []calc.Field{
+	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("rate-of-rise.out.verdict: The next lift"), Options: []calc.Option{
+		{ID: inTime, Label: calc.Text("rate-of-rise.out.in-time: Comes round in time")},
+		{ID: tooLate, Label: calc.Text("rate-of-rise.out.late: Too late: shorten the loop, retard, or plan a joint")},
+		{ID: single, Label: calc.Text("rate-of-rise.out.single: One lift only: nothing to come back to")},
+	}},
+	{ID: "rise-local", Show: &measure.Rise, Lead: true, Label: calc.Text("rate-of-rise.out.rise-local: Rise where the hose stands")},
+	{ID: "rise-average", Show: &measure.Rise, Label: calc.Text("rate-of-rise.out.rise-average: Average rise, whole loop"),
+		Help: calc.Text("rate-of-rise.out.rise-average.help: With the pump running all the time.")},
+	{ID: "lifts", Show: &measure.Count, Exact: true, Label: calc.Text("rate-of-rise.out.lifts: Lifts for the height")},
+	{ID: "loop-time", Show: &minutesUp, Lead: true, Label: labelLoop,
+		Help: calc.Text("rate-of-rise.out.loop-time.help: From a place to the same place again.")},
+	{ID: "stop-time", Show: &measure.Minutes, Label: calc.Text("rate-of-rise.out.stop-time: Time at one stop, pump on")},
+	{ID: "pour-time", Show: &hoursUp, Label: calc.Text("rate-of-rise.out.pour-time: Time for the whole height")},
+	{ID: "return-age", Show: &minutesUp, Label: labelReturn},
+	{ID: "spare", Show: &minutesTo, Label: calc.Text("rate-of-rise.out.spare: Time to spare"),
+		Help: calc.Text("rate-of-rise.out.spare.help: Below zero: too late by so much.")},
+	{ID: "longest", Show: &measure.HeightAtMost, Label: calc.Text("rate-of-rise.out.longest: Longest loop in time")},
+	{ID: "rate-average", Show: &rateAtMost, Label: calc.Text("rate-of-rise.out.rate-average: Pump rate, whole loop"),
+		Help: calc.Text("rate-of-rise.out.rate-average.help: For the rise you want, if all walls rose at once.")},
+	{ID: "rate-stop", Show: &rateAtMost, Label: calc.Text("rate-of-rise.out.rate-stop: Pump rate, one stop"),
+		Help: calc.Text("rate-of-rise.out.rate-stop.help: For the rise you want while the hose stands.")},
+}
+
+var riseSources = []calc.Source{
+	{ID: "army", Author: "US Army Engineer School", Title: "Design Forms for a Concrete Wall", Edition: "Subcourse EN5151", Where: "part C: rate of placing, plan area, whole hours", Status: calc.Confirmed},
+	{ID: "placing", Author: "US Army Engineer School", Title: "Concrete Engineering", Edition: "EN5466, ed. A", Year: "1992", Where: "placing page: 5 ft/h; step 17: time is height over rise",
+		Status: calc.Confirmed, Link: "https://armyengineer.tpub.com/EN5466A/EN5466A0119.htm"},
+	{ID: "navy", Author: "US Navy", Title: "Builder 3 & 2, NAVEDTRA 10648-G", Year: "1981", Where: "p. 7-37: 4 ft/h", Status: calc.Confirmed},
+	{ID: "aci", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Edition: "ACI 347R-14", Year: "2014", Where: "sec. 4.2.2.1: full fluid head above 15 ft/h", Status: calc.Memory},
+	{ID: "usbr", Author: "US Bureau of Reclamation", Title: "Concrete Manual", Edition: "8th ed.", Year: "1975", Where: "p. 270: walls up to 40 ft in one operation; p. 352: a running vibrator shows that no cold joint forms", Status: calc.Confirmed},
+	{ID: "joint", Author: "The Concrete Producer", Title: "How long before a cold joint?", Where: "no set time limit: the vibrator must still go in (ACI 309R-96)", Status: calc.Confirmed,
+		Link: "http://www.theconcreteproducer.com/associations/how-long-before-a-cold-joint-.aspx"},
+	{ID: "practice", Title: "Two hours from batching as a first guess; a quarter of an hour to spare; clock from the ticket", Status: calc.CommonPractice},
+}
+
+var riseTables = []calc.Table{
+	{ID: "average", Title: calc.Text("rate-of-rise.table.average: Average rise by loop and pump rate"),
+		Note: calc.Text("rate-of-rise.table.average.note: For a core of 8 in (203 mm). Where the hose stands the wall rises much faster."),
+		Out:  "rise-average", Set: []calc.Entry{{Path: "core", Text: "8 in"}},
+		Down:   calc.Axis{Path: "length", US: []string{"60 ft", "100 ft", "140 ft", "180 ft", "220 ft"}, Metric: []string{"20 m", "30 m", "40 m", "50 m", "60 m"}},
+		Across: calc.Axis{Path: "rate", US: []string{"8", "12", "16", "20", "30"}, Metric: []string{"6", "9", "12", "15", "20"}}},
+	{ID: "round", Title: calc.Text("rate-of-rise.table.round: Time to come round by loop and pump rate"),
+		Note: calc.Text("rate-of-rise.table.round.note: For an 8 in (203 mm) core and a lift of 2' 8\" (0.81 m), with the pump running three quarters of the time."),
+		Out:  "loop-time", Set: []calc.Entry{{Path: "core", Text: "8 in"}},
+		Down:   calc.Axis{Path: "length", US: []string{"60 ft", "100 ft", "140 ft", "180 ft", "220 ft"}, Metric: []string{"20 m", "30 m", "40 m", "50 m", "60 m"}},
+		Across: calc.Axis{Path: "rate", US: []string{"8", "12", "16", "20", "30"}, Metric: []string{"6", "9", "12", "15", "20"}}},
+}

@@ -1,0 +1,111 @@
+package placing
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/measure"
+)
+
+const (
+	refuseStop = calc.Text("rate-of-rise.refuse.stop: The hose cannot fill more than the loop: {length} at most.")
+	noteFluid  = calc.Text("rate-of-rise.note.fluid: At the hose the wall rises at {rise}. Above {limit} the form carries the full fluid head. Check it in Form pressure.")
+	noteFast   = calc.Text("rate-of-rise.note.fast: Even the average rise is over {limit}, where the Army's manual stops. Slow the pump unless the form maker allows it.")
+	noteLate   = calc.Text("rate-of-rise.note.late: The hose is back {time} too late: a cold joint. Shorten the loop to {length}, have the plant retard the mix, or stop at a planned joint.")
+	noteStale  = calc.Text("rate-of-rise.note.stale: The window is over before this concrete is in the wall. Have the plant retard the mix, or stop at a planned joint.")
+	noteTight  = calc.Text("rate-of-rise.note.tight: Only {time} to spare. One late truck makes a cold joint.")
+	noteAlive  = calc.Text("rate-of-rise.note.alive: Test before each new lift. A running vibrator head that sinks in by its own weight shows the lift below is alive.")
+	ofHose     = calc.Text("rate-of-rise.of.hose: Where the hose stands")
+	ofLoop     = calc.Text("rate-of-rise.of.loop: Whole loop")
+	ofLift     = calc.Text("rate-of-rise.of.lift: One lift, round the loop")
+	ofWhole    = calc.Text("rate-of-rise.of.whole: The whole height")
+	drawRiseAt = calc.Text("rate-of-rise.draw.title: One lift against the setting window")
+	drawRiseIn = calc.Text("rate-of-rise.draw.desc: Concrete is {age} old when placed. One lift round takes {loop}. The setting window is {window}.")
+)
+
+const tightSpare = 15 * 60 // s; less than this is one late truck
+
+func computeRise(r *calc.Run, in calc.Case) {
+	length, core, flow, share := in.Num("length"), in.Num("core"), in.Num("rate"), in.Num("moving")
+	if over(in.Num("stop"), length) {
+		r.Refuse(calc.At("stop"), refuseStop, calc.Amount("length", length, &measure.Height))
+		return
+	}
+	height := in.Num("height")
+	lift := math.Min(in.Num("lift"), height)
+	local := r.UseFor(ofHose, nil, riseOf, flow, in.Num("stop"), core)
+	average := r.UseFor(ofLoop, nil, riseOf, flow, length, core)
+	lifts := r.Use(liftCount, height, lift)
+	loop := r.UseFor(ofLift, nil, liftTime, length, core, lift, flow, share)
+	r.Put("rise-local", local)
+	r.Put("rise-average", average)
+	r.Put("lifts", lifts)
+	r.Put("loop-time", loop)
+	r.Put("stop-time", liftTime.Value(in.Num("stop"), core, lift, flow, 1))
+	r.Put("pour-time", r.UseFor(ofWhole, nil, liftTime, length, core, height, flow, share))
+	if in.Has("wanted") {
+		r.Put("rate-average", r.UseFor(ofLoop, nil, flowFor, in.Num("wanted"), length, core))
+		r.Put("rate-stop", flowFor.Value(in.Num("wanted"), in.Num("stop"), core))
+	}
+	if limit := calc.SI(15, "ft/h"); over(local, limit) {
+		r.Note(calc.Warning, calc.At("stop"), noteFluid, calc.Amount("rise", local, &measure.Rise), calc.Amount("limit", limit, &measure.RiseAtMost))
+	}
+	if limit := calc.SI(5, "ft/h"); over(average, limit) {
+		r.Note(calc.Warning, calc.At("rate"), noteFast, calc.Amount("limit", limit, &measure.RiseAtMost))
+	}
+	comeRound(r, in, lift, lifts, loop)
+}
+
+// comeRound judges the next lift by the age of the one below it.
+func comeRound(r *calc.Run, in calc.Case, lift, lifts, loop float64) {
+	if lifts <= 1 {
+		r.PutChoice("verdict", single)
+		return
+	}
+	age, window := in.Num("age"), in.Num("window")
+	back := r.Use(ageOnReturn, age, loop)
+	spare := window - back
+	r.Put("return-age", back)
+	r.Put("spare", spare)
+	longest := 0.0
+	if window > age {
+		longest = r.Use(longestLoop, window, age, in.Num("rate"), in.Num("moving"), in.Num("core"), lift)
+	}
+	r.Put("longest", longest)
+	r.PutChoice("verdict", inTime)
+	switch {
+	case window <= age:
+		r.PutChoice("verdict", tooLate)
+		r.Note(calc.Notice, calc.At("age"), noteStale)
+	case over(back, window):
+		r.PutChoice("verdict", tooLate)
+		r.Note(calc.Notice, calc.At("length"), noteLate, calc.Amount("time", -spare, &minutesUp), calc.Amount("length", longest, &measure.HeightAtMost))
+	case spare < tightSpare:
+		r.Note(calc.Notice, calc.At("window"), noteTight, calc.Amount("time", math.Max(spare, 0), &minutesTo))
+	}
+	r.Note(calc.Notice, calc.At("window"), noteAlive)
+}
+
+func drawRise(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	age, loop, window := in.Num("age"), res.Out.Num("loop-time"), in.Num("window")
+	bars := []figure.Bar{
+		{Role: figure.Foam, Name: v.Say(labelAge), Text: write(v, age, &measure.Minutes), Size: age},
+		{Role: figure.Concrete, Name: v.Say(labelLoop), Text: write(v, loop, &minutesUp), Size: loop},
+	}
+	if res.Out.Has("return-age") {
+		role := figure.Within
+		if res.Out.Choice("verdict") == tooLate {
+			role = figure.Beyond
+		}
+		back := res.Out.Num("return-age")
+		bars = append(bars, figure.Bar{Role: role, Name: v.Say(labelReturn), Text: write(v, back, &minutesUp), Size: back})
+	}
+	bars = append(bars, figure.Bar{Role: figure.Opening, Name: v.Say(labelWindow), Text: write(v, window, &measure.Minutes), Size: window})
+	nodes, foot := figure.Bars(0, bars, 0)
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawRiseAt), Nodes: nodes,
+		Desc: v.Say(drawRiseIn, calc.Amount("age", age, &measure.Minutes), calc.Amount("loop", loop, &minutesUp), calc.Amount("window", window, &measure.Minutes))}
+}

@@ -1,0 +1,99 @@
+package placing
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
+
+// TruckSpacing tells how many trucks keep the pump fed, how far apart they
+// come and how old the concrete is when the last of a truck is out.
+var TruckSpacing = &calc.Calculator{
+	ID:       "truck-spacing",
+	Title:    calc.Text("truck-spacing.title: Truck spacing"),
+	Purpose:  calc.Text("truck-spacing.purpose: How many trucks keep the pump fed, how far apart they come, and how old the concrete gets."),
+	In:       trucksIn,
+	Out:      trucksOut,
+	Formulas: []*calc.Formula{spacingOf, cycleOf, loadCount, truckCount, ageAtEnd, pumpWait, truckWait},
+	Sources:  trucksSources,
+	Cautions: []calc.Caution{
+		{Level: calc.Warning, Text: calc.Text("truck-spacing.caution.backing: A truck that backs up crushes. One guide in the driver's mirror, nobody between truck and pump.")},
+		{Level: calc.Notice, Text: calc.Text("truck-spacing.caution.ticket: ASTM C94 once stopped discharge at 90 min or 300 drum turns. Since 2021 the purchaser or the plant states a limit. Read the ticket.")},
+		{Level: calc.Notice, Text: calc.Text("truck-spacing.caution.rise: The form maker and the engineer set the rise, and so the pump rate. More trucks must not push it up.")},
+	},
+	Tables:  trucksTables,
+	Compute: computeTrucks,
+	Draw:    drawTrucks,
+}
+
+const (
+	fed     = "fed"
+	starved = "starved"
+)
+
+var trucksIn = []calc.Field{
+	{ID: "order", Show: &measure.Volume, Usual: "27 yd³", Label: calc.Text("truck-spacing.order: Order"),
+		Min: &calc.Limit{Unit: "yd³", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "yd³", Why: measure.OneJob}},
+	{ID: "truck", Show: &measure.Volume, Usual: "9 yd³", Label: calc.Text("truck-spacing.truck: Volume of one load"),
+		Min: &calc.Limit{At: 0.5, Unit: "yd³", Why: whyTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: whyTruck}},
+	{ID: "rate", Show: &measure.PumpRate, Usual: "18 yd³/h", Label: calc.Text("truck-spacing.rate: Pump rate, stops included"),
+		Help: calc.Text("truck-spacing.rate.help: What really leaves a truck in an hour, moving the hose included."),
+		Min:  &calc.Limit{At: 0.5, Unit: "yd³/h", Why: whyPump}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: whyPump}},
+	{ID: "load", Show: &measure.Minutes, Usual: "5 min", Label: calc.Text("truck-spacing.load: Loading at the plant"),
+		Min: &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: measure.CheckUnit}},
+	{ID: "check", Show: &measure.Minutes, Usual: "5 min", Label: calc.Text("truck-spacing.check: Check and rinse there"),
+		Min: &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: measure.CheckUnit}},
+	{ID: "haul", Show: &measure.Minutes, Usual: "20 min", Label: calc.Text("truck-spacing.haul: Drive to the site"),
+		Min: &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 240, Unit: "min", Why: measure.CheckUnit}},
+	{ID: "wait", Show: &measure.Minutes, Usual: "5 min", Label: calc.Text("truck-spacing.wait: Wait and slump check"),
+		Help: calc.Text("truck-spacing.wait.help: On site, before the first concrete is out."),
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: measure.CheckUnit}},
+	{ID: "wash", Show: &measure.Minutes, Usual: "5 min", Label: calc.Text("truck-spacing.wash: Washing out"),
+		Min: &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: measure.CheckUnit}},
+	{ID: "back", Show: &measure.Minutes, Optional: true, Label: calc.Text("truck-spacing.back: Drive back"),
+		Help: calc.Text("truck-spacing.back.help: Empty: as long as the drive to the site."),
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 240, Unit: "min", Why: measure.CheckUnit}},
+	{ID: "have", Show: &measure.Count, Whole: true, Optional: true, Label: calc.Text("truck-spacing.have: Trucks you can get"),
+		Help: calc.Text("truck-spacing.have.help: Empty: as many as it takes."),
+		Min:  &calc.Limit{At: 1, Why: measure.CheckCount}, Max: &calc.Limit{At: 100, Why: measure.CheckCount}},
+	{ID: "limit", Show: &measure.Minutes, Usual: "90 min", Label: calc.Text("truck-spacing.limit: Discharge limit"),
+		Help: calc.Text("truck-spacing.limit.help: From the ticket or the specification, counted from batching."),
+		Min:  &calc.Limit{At: 20, Unit: "min", Why: measure.CheckUnit}, Max: &calc.Limit{At: 600, Unit: "min", Why: measure.CheckUnit, Source: "c94-21"}},
+}
+
+var trucksOut = []calc.Field{
+	{ID: "trucks", Show: &measure.Count, Exact: true, Lead: true, Label: calc.Text("truck-spacing.out.trucks: Trucks that keep it fed")},
+	{ID: "spacing", Show: &measure.Minutes, Lead: true, Label: calc.Text("truck-spacing.out.spacing: One truck every")},
+	{ID: "age-last", Show: &minutesUp, Lead: true, Label: calc.Text("truck-spacing.out.age-last: Age, last out of a truck")},
+	{ID: "age-first", Show: &minutesUp, Label: calc.Text("truck-spacing.out.age-first: Age, first out of a truck")},
+	{ID: "feed", Kind: calc.Choice, Label: calc.Text("truck-spacing.out.feed: With the trucks you get"), Options: []calc.Option{
+		{ID: fed, Label: calc.Text("truck-spacing.out.fed: The pump never waits")},
+		{ID: starved, Label: calc.Text("truck-spacing.out.starved: The pump waits for trucks")},
+	}},
+	{ID: "pump-wait", Show: &minutesUp, Label: calc.Text("truck-spacing.out.pump-wait: Pump waits, each truck")},
+	{ID: "truck-wait", Show: &minutesUp, Label: calc.Text("truck-spacing.out.truck-wait: Truck waits, each trip"),
+		Help: calc.Text("truck-spacing.out.truck-wait.help: Best spent empty, at the plant.")},
+	{ID: "real-rate", Show: &rateAtMost, Label: calc.Text("truck-spacing.out.real-rate: Rate the trucks allow")},
+	{ID: "cycle", Show: &measure.Minutes, Label: calc.Text("truck-spacing.out.cycle: Round trip of a truck")},
+	{ID: "per-pump", Show: &measure.Factor, Label: calc.Text("truck-spacing.out.per-pump: Round trip over spacing"),
+		Help: calc.Text("truck-spacing.out.per-pump.help: Rounded up, it is the number of trucks.")},
+	{ID: "loads", Show: &measure.Count, Exact: true, Label: calc.Text("truck-spacing.out.loads: Loads")},
+}
+
+var trucksSources = []calc.Source{
+	{ID: "guide", Author: "Ready-mix producer's guide", Title: "Calculating truck requirements", Where: "worked example: 65 min round trip, 7 trucks", Status: calc.Confirmed,
+		Link: "http://www.lafarge-na.com/wps/portal/na/en/3_A_11_1-Calculating_Truck_Requirements"},
+	{ID: "c94-old", Author: "ASTM", Title: "C94, ready-mixed concrete", Edition: "older editions", Where: "sec. 10.7: 1.5 h or 300 drum turns, as quoted in Concrete Construction", Status: calc.Secondary,
+		Link: "http://www.concreteconstruction.net/how-to/hold-the-deliveries_o"},
+	{ID: "c94-21", Author: "ASTM", Title: "C94, ready-mixed concrete", Edition: "C94-21", Year: "2021", Where: "sec. 6.1.10 and 12.9: no default limit, purchaser or plant states it on the ticket", Status: calc.Secondary,
+		Link: "https://www.concretepumpers.com/acpa-news/2022/06/21/change-astm-c94-21-time-limit"},
+	{ID: "practice", Title: "Waiting of pump and trucks by arithmetic; a warning within a quarter of an hour of the limit", Status: calc.CommonPractice},
+}
+
+var trucksTables = []calc.Table{
+	{ID: "spacing", Title: calc.Text("truck-spacing.table.spacing: Time between trucks by load and pump rate"), Out: "spacing",
+		Down: calc.Axis{Path: "truck", US: []string{"6", "7", "8", "9", "10"}, Metric: []string{"5", "6", "7", "8", "9"}}, Across: calc.Axis{Path: "rate", US: []string{"10", "15", "20", "30", "40"}, Metric: []string{"8", "12", "16", "24", "30"}}},
+	{ID: "trucks", Title: calc.Text("truck-spacing.table.trucks: Trucks that keep the pump fed, by drive and pump rate"),
+		Note: calc.Text("truck-spacing.table.trucks.note: For 9 yd³ (7 m³) loads and 20 min at plant and site beside the drive and discharge."), Out: "trucks",
+		Set:  []calc.Entry{{Path: "order", Text: "500 yd³"}, {Path: "truck", Text: "9 yd³"}},
+		Down: calc.Axis{Path: "haul", US: []string{"10", "20", "30", "40", "50"}}, Across: calc.Axis{Path: "rate", US: []string{"10", "15", "20", "30", "40"}, Metric: []string{"8", "12", "16", "24", "30"}}},
+}

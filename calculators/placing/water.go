@@ -1,0 +1,107 @@
+package placing
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
+
+// WaterAdded tells what water added at the truck does, in ranges of the rules
+// of thumb, and whether the ticket allows it.
+var WaterAdded = &calc.Calculator{
+	ID:       "water-added",
+	Title:    calc.Text("water-added.title: Water added at the truck"),
+	Purpose:  calc.Text("water-added.purpose: What water does to slump and strength, and whether the ticket lets it go in."),
+	In:       waterIn,
+	Out:      waterOut,
+	Formulas: []*calc.Formula{perYardOf, slumpGain, strengthLoss, waterCement, cementLost},
+	Sources:  waterSources,
+	Cautions: []calc.Caution{
+		{Level: calc.Caution_, Text: calc.Text("water-added.caution.withheld: Only the water the ticket shows as withheld may go in. More makes the wall weaker for good. Refuse the load instead.")},
+		{Level: calc.Notice, Text: calc.Text("water-added.caution.once: It goes in on arrival, before the discharge, then 30 drum turns at mixing speed. Write it on the ticket, signed.")},
+		{Level: calc.Notice, Text: calc.Text("water-added.caution.order: Order the slump, do not hose it in: a water reducer costs no strength. Plant, engineer and local code decide.")},
+	},
+	Tables:  waterTables,
+	Compute: computeWater,
+	Draw:    drawWater,
+}
+
+const (
+	within = "within"
+	beyond = "beyond"
+	none   = "none"
+)
+
+const (
+	labelWater    = calc.Text("water-added.water: Water you would add")
+	labelWithheld = calc.Text("water-added.withheld: Water withheld, on ticket")
+)
+
+var waterIn = []calc.Field{
+	{ID: "load", Show: &measure.Volume, Usual: "9 yd³", Label: calc.Text("water-added.load: Concrete in the drum"),
+		Help: calc.Text("water-added.load.help: What is in it now. After discharge has begun, add nothing."),
+		Min:  &calc.Limit{At: 0.5, Unit: "yd³", Why: whyTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: whyTruck}},
+	{ID: "water", Show: &water, Usual: "18 US gal", Label: labelWater,
+		Min: &calc.Limit{Unit: "US gal", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 200, Unit: "US gal", Why: measure.CheckUnit}},
+	{ID: "withheld", Show: &water, Usual: "9 US gal", Optional: true, Label: labelWithheld,
+		Help: calc.Text("water-added.withheld.help: Also called trim water. Empty or zero: none may go in."),
+		Min:  &calc.Limit{At: 0, Unit: "US gal", Why: measure.NotMinus}, Max: &calc.Limit{At: 200, Unit: "US gal", Why: measure.CheckUnit}},
+	{ID: "slump", Show: &measure.Inches, Usual: "4 in", Label: calc.Text("water-added.slump: Slump as it came"),
+		Min: &calc.Limit{At: 0, Unit: "in", Why: measure.NotMinus}, Max: &calc.Limit{At: 10, Unit: "in", Why: calc.Text("water-added.why.slump: A load this wet needs no water.")}},
+	{ID: "air", Kind: calc.Choice, Usual: "unknown", Label: calc.Text("water-added.air: Entrained air"),
+		Help: calc.Text("water-added.air.help: Water also raises the air, which costs more strength."), Options: []calc.Option{
+			{ID: "no", Label: calc.Text("water-added.air.no: No air entrained")},
+			{ID: "yes", Label: calc.Text("water-added.air.yes: Air entrained")},
+			{ID: "unknown", Label: calc.Text("water-added.air.unknown: Not known")},
+		}},
+	{ID: "cement", Show: &cement, Usual: "564 lb/yd³", Optional: true, Label: calc.Text("water-added.cement: Cement in the mix"),
+		Help: calc.Text("water-added.cement.help: All of it, fly ash and slag too. From the mix design."),
+		Min:  &calc.Limit{At: 250, Unit: "lb/yd³", Why: measure.CheckUnit}, Max: &calc.Limit{At: 1200, Unit: "lb/yd³", Why: measure.CheckUnit}},
+	{ID: "ratio", Show: &measure.Factor, Usual: "0.50", Optional: true, Label: calc.Text("water-added.ratio: Water-cement ratio"),
+		Help: calc.Text("water-added.ratio.help: Of the mix design, the withheld water counted."),
+		Min:  &calc.Limit{At: 0.25, Why: measure.CheckUnit}, Max: &calc.Limit{At: 1, Why: measure.CheckUnit}},
+}
+
+var waterOut = []calc.Field{
+	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("water-added.out.verdict: By the ticket"), Options: []calc.Option{
+		{ID: within, Label: calc.Text("water-added.out.within: Within the water withheld")},
+		{ID: beyond, Label: calc.Text("water-added.out.beyond: More than was withheld: leave it out")},
+		{ID: none, Label: calc.Text("water-added.out.none: None was withheld: add none")},
+	}},
+	{ID: "strength-least", Show: &rough, Lead: true, Label: calc.Text("water-added.out.strength-least: Strength lost, at least"),
+		Help: calc.Text("water-added.out.strength-least.help: Against the load as it came.")},
+	{ID: "strength-most", Show: &rough, Lead: true, Label: calc.Text("water-added.out.strength-most: Strength lost, at most")},
+	{ID: "may-add", Show: &waterDown, Label: calc.Text("water-added.out.may-add: Water that may go in")},
+	{ID: "too-much", Show: &water, Label: calc.Text("water-added.out.too-much: Water too much")},
+	{ID: "gal-per-yd", Show: &gallons, Label: calc.Text("water-added.out.gal-per-yd: Water in each yd³, US gal")},
+	{ID: "litres-per-m", Show: &litres, Label: calc.Text("water-added.out.litres-per-m: Water in each m³, L")},
+	{ID: "slump-least", Show: &measure.Inches, Label: calc.Text("water-added.out.slump-least: Slump after, at least")},
+	{ID: "slump-most", Show: &measure.Inches, Label: calc.Text("water-added.out.slump-most: Slump after, at most")},
+	{ID: "ratio-after", Show: &measure.Factor, Label: calc.Text("water-added.out.ratio-after: Water-cement ratio after")},
+	{ID: "cement-lost", Show: &measure.Mass, Label: calc.Text("water-added.out.cement-lost: Cement wasted"),
+		Help: calc.Text("water-added.out.cement-lost.help: About as if so much cement had been left out.")},
+}
+
+var waterSources = []calc.Source{
+	{ID: "slump", Author: "Concrete Construction", Title: "Adjusting slump in the field", Where: "1 gal/yd³: 1 in of slump, 150 to 200 psi, a quarter bag of cement, 10% more shrinkage", Status: calc.Confirmed,
+		Link: "http://www.concreteconstruction.net/how-to/materials/adjusting-slump-in-the-field_o"},
+	{ID: "air", Author: "Concrete Construction", Title: "Adding water", Where: "1 gal/yd³: 200 to 400 psi with the air it brings", Status: calc.Confirmed,
+		Link: "http://www.concreteconstruction.net/how-to/adding-water_o"},
+	{ID: "cip26", Author: "NRMCA", Title: "Jobsite addition of water, CIP 26", Where: "figure 1: 0 to 3 gal/yd³; withheld or trim water", Status: calc.Confirmed},
+	{ID: "notes", Title: "Mix rules of thumb, civil engineering notes", Where: "4 L/m³: 25 mm of slump, 1.5 to 2 MPa", Status: calc.Confirmed,
+		Link: "http://econcretebazaar.com/index.php/2015/10/06/10-concrete-mix-thumb-rules-you-should-know/"},
+	{ID: "c94", Author: "ASTM", Title: "C94, ready-mixed concrete", Edition: "C94-90", Where: "sec. 11.7: within the water-cement limit, on arrival, 30 turns", Status: calc.Secondary,
+		Link: "http://www.concreteconstruction.net/how-to/adding-water-to-concrete-at-the-jobsite_o"},
+	{ID: "hurd", Author: "M. K. Hurd", Title: "Use updated wall pressure formulas", Where: "slump above 7 in: full fluid head", Status: calc.Confirmed,
+		Link: "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o"},
+	{ID: "weight", Title: "A US gallon of water weighs 8.34 lb", Where: "handbook value at 60 °F", Status: calc.Memory},
+}
+
+var waterTables = []calc.Table{
+	{ID: "strength", Title: calc.Text("water-added.table.strength: Strength lost at most, by water and load"),
+		Note: calc.Text("water-added.table.strength.note: With air not known. A rule of thumb, not a forecast."), Out: "strength-most",
+		Down:   calc.Axis{Path: "water", US: []string{"2", "5", "10", "15", "20"}, Metric: []string{"10", "20", "40", "60", "80"}},
+		Across: calc.Axis{Path: "load", US: []string{"6", "7", "8", "9", "10"}, Metric: []string{"5", "6", "7", "8", "9"}}},
+	{ID: "per-yard", Title: calc.Text("water-added.table.per-yard: US gallons in each cubic yard, by water and load"), Out: "gal-per-yd",
+		Down:   calc.Axis{Path: "water", US: []string{"2", "5", "10", "15", "20"}, Metric: []string{"10", "20", "40", "60", "80"}},
+		Across: calc.Axis{Path: "load", US: []string{"6", "7", "8", "9", "10"}, Metric: []string{"5", "6", "7", "8", "9"}}},
+}

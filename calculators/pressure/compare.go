@@ -1,0 +1,138 @@
+package pressure
+
+import (
+	"math"
+	"slices"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/measure"
+	"coursebook/calculators/quantity"
+)
+
+// What the three methods are called where they stand side by side.
+const (
+	nameACI   = calc.Text("pressure-compare.aci: ACI 347")
+	nameCIRIA = calc.Text("pressure-compare.ciria: CIRIA 108")
+	nameDIN   = calc.Text("pressure-compare.din: DIN 18218")
+
+	capACI     = calc.Text("pressure-compare.note.aci: ACI 347 uses United States cement types, each with a coefficient. The slump must be 7 in. (175 mm) or less.")
+	capCIRIA   = calc.Text("pressure-compare.note.ciria: CIRIA 108 uses groups of concrete and the height of the form. Admixtures count by what they do to the set.")
+	capDIN     = calc.Text("pressure-compare.note.din: DIN 18218 uses flow class and setting time. Its value is characteristic: no partial factor is in it yet.")
+	capOutside = calc.Text("pressure-compare.note.outside: This pour is beyond the limits of {method}. Its line is the full fluid head.")
+	capLowest  = calc.Text("pressure-compare.note.lowest: Do not pick the lowest of the three. Ask which method the form maker's rating goes with.")
+
+	figCompare = calc.Text("pressure-compare.figure.title: Pressure by depth, three methods")
+	figSays    = calc.Text("pressure-compare.figure.desc: For {height} of concrete, the greatest pressure is {aci} by ACI 347, {ciria} by CIRIA 108 and {din} by DIN 18218. Full fluid head at the foot: {head}.")
+	figX       = calc.Text("pressure-compare.figure.x: Pressure")
+	figY       = calc.Text("pressure-compare.figure.y: Depth from the top")
+	figLine    = calc.Text("pressure-compare.figure.line: {method}: {pressure}")
+)
+
+// sided is each method's name, key and answer.
+type sided struct {
+	id   string
+	name calc.Text
+	role figure.Role
+	answer
+}
+
+func (p joint) methods() [3]sided {
+	return [3]sided{
+		{"aci", nameACI, figure.Line, p.aci()},
+		{"ciria", nameCIRIA, figure.Measure, p.ciria()},
+		{"din", nameDIN, figure.Ink, p.din()},
+	}
+}
+
+// pourOf reads a pour in the units of the European methods. What a calculator
+// does not ask is put to the standard case: a form as high as the placement,
+// and a setting time that holds for the concrete as it is.
+func pourOf(in calc.Case) joint {
+	p := joint{
+		height: in.Num("height"), form: in.Num("height"),
+		rise:   calc.From(in.Num("rise"), "m/h"),
+		weight: calc.From(in.Num("weight"), "kN/m³"),
+		temp:   calc.From(in.Num("temperature"), "°C"),
+		set:    calc.From(in.Num("set"), "h"),
+		cement: Cement(in.Choice("cement")), retarded: in.Choice("admixture") != admixNone,
+		class: in.Choice("class"), way: in.Choice("way"),
+	}
+	p.ref = p.temp
+	return p
+}
+
+func kPa(x float64) float64 { return calc.SI(x, "kPa") }
+
+// putCompare puts the outputs that both calculators share; own is the answer
+// of the calculator's method. It keeps the fluid zone as a step.
+func putCompare(r *calc.Run, in calc.Case, p joint, own answer) {
+	r.Put("pressure", kPa(own.pressure))
+	r.PutChoice("rule", own.rule)
+	r.Put("head", kPa(p.head()))
+	r.Put("fluid-depth", r.Use(eqDepth, kPa(own.pressure), in.Num("weight")))
+	var rows []calc.Case
+	for _, m := range p.methods() {
+		rows = append(rows, r.NewRow("methods").
+			With("method", calc.Pick(m.id)).With("pressure", calc.Num(kPa(m.pressure))).
+			With("depth", calc.Num(m.pressure/p.weight)).With("rule", calc.Pick(m.rule)))
+		if m.rule == byOutside {
+			r.Note(calc.Notice, calc.Path{}, capOutside, calc.Said("method", m.name))
+		}
+	}
+	r.PutRows("methods", rows)
+	for _, text := range []calc.Text{capACI, capCIRIA, capDIN} {
+		r.Note(calc.Notice, calc.Path{}, text)
+	}
+	r.Note(calc.Caution_, calc.Path{}, capLowest)
+}
+
+// marks are the depths in m at which the names of the lines stand: the lowest
+// pressure topmost, each where its line has left the fluid head, and far
+// enough apart to be read.
+func (p joint) marks() (at [3]float64) {
+	const apart = 0.11
+	methods := p.methods()
+	order := []int{0, 1, 2}
+	slices.SortStableFunc(order, func(a, b int) int {
+		if methods[a].pressure > methods[b].pressure {
+			return -1
+		}
+		return 1
+	})
+	below := 1 + apart
+	for i, k := range order {
+		bend := methods[k].pressure / p.head()
+		share := math.Min(below-apart, math.Max(0.95-float64(apart*float64(i)), bend))
+		at[k], below = share*p.height, share
+	}
+	return at
+}
+
+// compareFigure plots the three methods by depth in one picture; the marks
+// on the lines name them, so that none is told by colour alone.
+func compareFigure(v calc.Voice, p joint) figure.Drawing {
+	top := p.head()
+	say := func(kpa float64) string { return quantity.Format(kPa(kpa), measure.Pressure, v.Style) }
+	depth := func(m float64) string { return quantity.Format(m, measure.Height, v.Style) }
+	x := figure.Axis{Title: v.Say(figX), To: top, Marks: []figure.Mark{{At: top / 2, Text: say(top / 2)}, {At: top, Text: ""}}}
+	y := figure.Axis{Title: v.Say(figY), From: -p.height, Marks: []figure.Mark{
+		{At: 0, Text: "0"}, {At: -p.height / 2, Text: depth(p.height / 2)}, {At: -p.height, Text: depth(p.height)}}}
+	curves := []figure.Curve{{Role: figure.Limit, Name: v.Say(figLine, calc.Said("method", headTitle), calc.Word("pressure", say(top))),
+		Points: []figure.Point{{}, {X: top, Y: -p.height}}}}
+	var spots []figure.Spot
+	var slots []calc.Slot
+	marks := p.marks()
+	for i, m := range p.methods() {
+		curves = append(curves, figure.Curve{Role: m.role, Name: v.Say(figLine, calc.Said("method", m.name), calc.Word("pressure", say(m.pressure))),
+			Points: []figure.Point{{}, {X: m.pressure, Y: -m.pressure / p.weight}, {X: m.pressure, Y: -p.height}}})
+		at := figure.Point{X: math.Min(m.pressure, p.weight*marks[i]), Y: -marks[i]}
+		spots = append(spots, figure.Spot{Role: m.role, At: at, Text: v.Say(m.name)})
+		slots = append(slots, calc.Word(m.id, say(m.pressure)))
+	}
+	nodes, foot := figure.Plot(x, y, curves, spots)
+	slots = append(slots, calc.Word("height", depth(p.height)), calc.Word("head", say(top)))
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(figCompare), Desc: v.Say(figSays, slots...), Nodes: nodes}
+}
+
+const headTitle = calc.Text("form-pressure.eq.head: Full fluid head")

@@ -1,0 +1,99 @@
+package pressure
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+	"coursebook/calculators/quantity"
+)
+
+// The words of the inputs that the calculators of both European methods ask.
+const (
+	labelRise  = calc.Text("pressure-compare.rise: Rise where the hose stands")
+	helpRise   = calc.Text("pressure-compare.rise.help: By tape at the hose. The average of the wall is too low.")
+	labelClass = calc.Text("pressure-compare.class: Consistency, flow class")
+	helpClass  = calc.Text("pressure-compare.class.help: Slumps are near values. On the border take the wetter class.")
+	labelSet   = calc.Text("pressure-compare.set: Setting time")
+	helpSet    = calc.Text("pressure-compare.set.help: From adding water to the end of setting. Ask the plant.")
+	labelWay   = calc.Text("pressure-compare.way: Placing")
+
+	labelHead     = calc.Text("pressure-compare.head: Full fluid head at the foot")
+	labelDepth    = calc.Text("pressure-compare.fluid-depth: Depth of the fluid zone")
+	helpFluidZone = calc.Text("pressure-compare.fluid-depth.help: From the top, to where the pressure stops growing.")
+	labelMethods  = calc.Text("pressure-compare.methods: Side by side")
+	labelRule     = calc.Text("pressure-compare.rule: Decided by")
+)
+
+// Their limits, which guard against slips; those of a method make notes.
+var (
+	leastHeight  = calc.Limit{At: 1, Unit: "ft", Why: measure.CheckUnit}
+	mostHeight   = calc.Limit{At: 40, Unit: "ft", Why: measure.Engineer}
+	leastRise    = calc.Limit{At: 0.1, Unit: "ft/h", Why: measure.CheckUnit}
+	mostRise     = calc.Limit{At: 300, Unit: "ft/h", Why: measure.CheckUnit}
+	coldest      = calc.Limit{At: 32, Unit: "°F", Why: measure.CheckUnit}
+	hottest      = calc.Limit{At: 120, Unit: "°F", Why: measure.CheckUnit}
+	lightest     = calc.Limit{At: 85, Unit: "lb/ft³", Why: measure.CheckUnit}
+	heaviest     = calc.Limit{At: 200, Unit: "lb/ft³", Why: measure.CheckUnit}
+	shortestTime = calc.Limit{At: 1, Unit: "h", Why: measure.CheckUnit}
+	longestTime  = calc.Limit{At: 72, Unit: "h", Why: measure.CheckUnit}
+)
+
+// riseIn is how a rise is typed: to the nearest step, unlike a computed one.
+var riseIn = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "ft/h", Step: 0.1}, Metric: quantity.Scale{Unit: "m/h", Step: 0.05}}
+
+var classes = []calc.Option{
+	{ID: "f1", Label: calc.Text("pressure-compare.class.f1: F1, stiff: flow up to 340 mm, slump to 1-1/2 in. (40 mm)")},
+	{ID: "f2", Label: calc.Text("pressure-compare.class.f2: F2, plastic: flow 350 to 410 mm, slump 2 to 4 in. (50 to 90 mm)")},
+	{ID: "f3", Label: calc.Text("pressure-compare.class.f3: F3, soft: flow 420 to 480 mm, slump 4 to 6 in. (100 to 150 mm)")},
+	{ID: "f4", Label: calc.Text("pressure-compare.class.f4: F4, very soft: flow 490 to 550 mm, slump 6 to 8 in. (160 to 210 mm)")},
+	{ID: "f5", Label: calc.Text("pressure-compare.class.f5: F5, flowing: flow 560 to 620 mm")},
+	{ID: "f6", Label: calc.Text("pressure-compare.class.f6: F6, very flowing: flow 630 to 700 mm")},
+	{ID: selfLevels, Label: calc.Text("pressure-compare.class.scc: Self-compacting, no vibration")},
+}
+
+var ways = []calc.Option{
+	{ID: fromTop, Label: calc.Text("pressure-compare.way.top: From the top, poker inside or no vibration")},
+	{ID: "below", Label: calc.Text("pressure-compare.way.below: Pumped in from below")},
+	{ID: "outside", Label: calc.Text("pressure-compare.way.outside: Vibrated on the form, or deep down")},
+}
+
+var ruledBy = []calc.Option{
+	{ID: byEquation, Label: calc.Text("pressure-compare.rule.equation: Its equation")},
+	{ID: byLeast, Label: calc.Text("pressure-compare.rule.least: Its least pressure")},
+	{ID: byFluid, Label: calc.Text("pressure-compare.rule.fluid: Full fluid head")},
+	{ID: byOutside, Label: calc.Text("pressure-compare.rule.outside: Fluid head, beyond its limits")},
+}
+
+var methodCols = []calc.Field{
+	{ID: "method", Kind: calc.Choice, Label: calc.Text("pressure-compare.method: Method"), Options: []calc.Option{
+		{ID: "aci", Label: nameACI}, {ID: "ciria", Label: nameCIRIA}, {ID: "din", Label: nameDIN},
+	}},
+	{ID: "pressure", Show: &measure.Pressure, Label: calc.Text("pressure-compare.pressure: Greatest pressure")},
+	{ID: "depth", Show: &measure.Height, Label: calc.Text("pressure-compare.depth: Fluid down to")},
+	{ID: "rule", Kind: calc.Choice, Label: labelRule, Options: ruledBy},
+}
+
+// The sources that both European methods share.
+var (
+	sourceCIRIA = calc.Source{
+		ID: "ciria", Author: "C. A. Clear and T. A. Harrison", Title: "Concrete pressure on formwork", Edition: "CIRIA Report 108", Year: "1985",
+		Where: "pressure equation, K, C_1, and never above the fluid head, as other works apply it", Status: calc.Secondary,
+	}
+	sourceGroups = calc.Source{ID: "groups", Title: "CIRIA Report 108", Where: "which concrete has which C_2; 5 to 30 °C; from memory", Status: calc.Memory}
+	sourceDIN    = calc.Source{
+		ID: "din", Author: "Concrete International", Title: "DIN Standard on Formwork Pressures Updated", Edition: "vol. 32 no. 6", Year: "2010",
+		Where: "Eq. (1): self-compacting concrete", Status: calc.Confirmed, Link: "https://www.scribd.com/document/340295831/",
+	}
+	sourceDINMemory = calc.Source{
+		ID: "din-memory", Title: "DIN 18218", Edition: "2010-01", Year: "2010",
+		Where: "classes F1 to F6, K_1, limits, 3% for each degree, partial factor; from memory", Status: calc.Memory,
+	}
+	sourceClasses = calc.Source{
+		ID: "classes", Title: "Consistency of concrete, encyclopedia article", Where: "flow classes F1 to F6; the slumps beside them are common practice", Status: calc.Secondary,
+	}
+)
+
+// The standing cautions of both.
+const (
+	cautionOpen   = calc.Text("pressure-compare.caution.open: Forms that open bury and crush. Stand clear of the form below the hose, and stop at the first bulge or crack.")
+	cautionGovern = calc.Text("pressure-compare.caution.govern: The form maker's data, the engineer and the local code say which method counts. Foreign methods are here to compare.")
+)

@@ -1,0 +1,68 @@
+package pressure
+
+import "coursebook/calculators/calc"
+
+const (
+	dinRise   = calc.Text("din-pressure.note.rise: The rise is above {limit}, the fastest of the method. The full fluid head counts.")
+	dinHeight = calc.Text("din-pressure.note.height: More than {limit} is placed in one go. The method ends there: the full fluid head counts.")
+	dinLong   = calc.Text("din-pressure.note.long: The setting time is above 20 h. The method ends there: the full fluid head counts.")
+	dinShort  = calc.Text("din-pressure.note.short: A setting time below 5 h earns no credit. It is counted as 5 h.")
+	dinWay    = calc.Text("din-pressure.note.way: The method holds for placing from the top, with a poker inside. Otherwise the full fluid head counts.")
+	dinCool   = calc.Text("din-pressure.note.cool: The concrete is cooler than its setting time holds for. It sets later: 3% more for each °C (1.8 °F).")
+	dinDesign = calc.Text("din-pressure.note.design: For limit state design multiply by 1.5. That would be {pressure}. Ratings as allowed pressure take the value as it is.")
+	dinDrawn  = calc.Text("din-pressure.note.drawn: The CIRIA line is drawn for a wall form just as high as what is placed.")
+)
+
+func dinPour(in calc.Case) joint {
+	p := pourOf(in)
+	p.ref = calc.From(in.Num("set-at"), "°C")
+	return p
+}
+
+func computeDIN(r *calc.Run, in calc.Case) {
+	p, c := dinPour(in), classOf(in.Choice("class"))
+	set := calc.SI(p.hours(), "h")
+	cool := r.Use(eqDINCool, in.Num("set-at"), in.Num("temperature"))
+	k1 := p.hours() / DINSetLow
+	if !c.flows() {
+		k1 = r.Use(eqDINSet, c.set, set)
+	}
+	r.Put("cool", cool)
+	r.Put("k1", k1)
+	head := r.UseFor(ofHeight, nil, eqHead, in.Num("weight"), p.height)
+	if p.dinHolds() {
+		var pressure float64
+		if c.flows() {
+			pressure = r.Use(eqDINFlowing, c.reach, in.Num("rise"), set, cool, in.Num("weight"))
+		} else {
+			pressure = r.Use(eqDINStiff, c.slope, kPa(c.base), in.Num("rise"), k1, cool, in.Num("weight"))
+		}
+		r.Use(eqCapped, pressure, head)
+	}
+	sayDIN(r, p, cool)
+	own := p.din()
+	putCompare(r, in, p, own)
+	r.Note(calc.Notice, calc.Path{}, dinDesign, calc.Amount("pressure", kPa(DINFactor*own.pressure), showPressure))
+	r.Note(calc.Notice, calc.Path{}, dinDrawn)
+}
+
+func sayDIN(r *calc.Run, p joint, cool float64) {
+	if p.way != fromTop {
+		r.Note(calc.Warning, calc.At("way"), dinWay)
+	}
+	if over(p.rise, DINRise) {
+		r.Note(calc.Warning, calc.At("rise"), dinRise, calc.Amount("limit", calc.SI(DINRise, "m/h"), showMayRise))
+	}
+	if over(p.height, DINHeight) {
+		r.Note(calc.Warning, calc.At("height"), dinHeight, calc.Amount("limit", DINHeight, showAllowed))
+	}
+	switch {
+	case over(p.set, DINSetHigh):
+		r.Note(calc.Warning, calc.At("set"), dinLong)
+	case under(p.set, DINSetLow):
+		r.Note(calc.Notice, calc.At("set"), dinShort)
+	}
+	if over(cool, 1) {
+		r.Note(calc.Notice, calc.At("temperature"), dinCool)
+	}
+}

@@ -1,0 +1,135 @@
+package steel
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/measure"
+	"coursebook/calculators/quantity"
+)
+
+const (
+	noteTight  = calc.Text("aggregate-size.note.tight: No usual stone is this small. Widen the gap, or ask for a mix made for it.")
+	noteHose   = calc.Text("aggregate-size.note.hose: Through a hose of {limit} or less goes 3/8 in. (10 mm) stone only, whatever its share.")
+	noteLarge  = calc.Text("aggregate-size.note.large: Larger than {limit}: British Columbia names that for walls in insulated forms. Ask the form maker.")
+	askGap     = calc.Text("aggregate-size.ask.gap: Bars decide as often as forms. What is the clear gap between them?")
+	drawStone  = calc.Text("aggregate-size.draw.title: Largest stone by each rule")
+	drawStoneD = calc.Text("aggregate-size.draw.desc: Largest stone {most}, decided by: {rule}.")
+)
+
+// The sizes of sieves that aggregate is sold by, m.
+var (
+	inchSizes   = [...]float64{0.375 * inch, 0.5 * inch, 0.75 * inch, 1 * inch, 1.5 * inch}
+	metricSizes = [...]float64{10 * mm, 14 * mm, 20 * mm, 25 * mm, 40 * mm}
+)
+
+const (
+	// smallHose is the largest inside diameter that takes only smallStone, m:
+	// 3/8 in., sold as 10 mm by metric sieves.
+	smallHose, smallStone = 2.5 * inch, 10 * mm
+	// namedStone is the stone of the British Columbia code, m; 3/4 in. and
+	// 20 mm, which is metricNamed, are the sieve sizes that go by its name.
+	namedStone, metricNamed = 19 * mm, 20 * mm
+	// The shares of the hose by the shape of the stone.
+	crushedShare, roundedShare = 1.0 / 3, 0.4
+)
+
+// sieve is the largest of the sizes that is no larger than the stone; 0 where
+// none is.
+func sieve(sizes []float64, most float64) float64 {
+	best := 0.0
+	for _, s := range sizes {
+		if s <= most*(1+slack) {
+			best = s
+		}
+	}
+	return best
+}
+
+// stones collects the rules and the smallest of their limits.
+type stones struct {
+	*calc.Run
+	in    calc.Case
+	most  float64
+	rule  string
+	lines []calc.Case
+}
+
+func (s *stones) limit(rule string, of, most float64) {
+	if most < s.most*(1-slack) {
+		s.most, s.rule = most, rule
+	}
+	s.lines = append(s.lines, s.NewRow("rules").With("rule", calc.Pick(rule)).With("of", calc.Num(of)).With("most", calc.Num(most)))
+}
+
+func computeAggregate(r *calc.Run, in calc.Case) {
+	s := &stones{Run: r, in: in, most: math.Inf(1)}
+	s.limit(byForms, in.Num("core"), r.Use(formShare, in.Num("core")))
+	if in.Has("gap") {
+		s.limit(byGap, in.Num("gap"), r.UseFor(rules[1].Label, nil, gapShare, in.Num("gap")))
+	}
+	if in.Has("cover") {
+		s.limit(byCover, in.Num("cover"), r.UseFor(rules[2].Label, nil, gapShare, in.Num("cover")))
+	}
+	if in.Has("slab") {
+		s.limit(bySlab, in.Num("slab"), r.Use(slabShare, in.Num("slab")))
+	}
+	if d := in.Num("hose"); in.Has("hose") {
+		share := crushedShare
+		if in.Choice("stone") == rounded {
+			share = roundedShare
+		}
+		s.limit(byHose, d, r.Use(hoseShare, share, d))
+		if d <= smallHose*(1+slack) {
+			s.limit(bySmall, d, smallStone)
+			r.Note(calc.Notice, calc.At("hose"), noteHose, calc.Amount("limit", smallHose, &measure.Part))
+		}
+	}
+	s.put()
+}
+
+func (s *stones) put() {
+	s.Put("most", s.most)
+	s.PutChoice("governs", s.rule)
+	s.PutRows("rules", s.lines)
+	inches, metric := sieve(inchSizes[:], s.most), sieve(metricSizes[:], s.most)
+	if inches > 0 {
+		s.Put("size-in", inches)
+	}
+	if metric > 0 {
+		s.Put("size-mm", metric)
+	}
+	switch {
+	case inches == 0 && metric == 0:
+		s.Note(calc.Warning, calc.Path{}, noteTight)
+	case max(inches, metric) > metricNamed*(1+slack):
+		s.Note(calc.Notice, calc.Path{}, noteLarge, calc.Amount("limit", namedStone, &measure.Part))
+	}
+	if !s.in.Has("gap") {
+		s.Note(calc.Ask, calc.At("gap"), askGap)
+	}
+}
+
+func drawAggregate(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	var bars []figure.Bar
+	governs := calc.Text("")
+	for _, line := range res.Out.Rows("rules") {
+		role := figure.Concrete
+		for _, o := range rules {
+			if o.ID != line.Choice("rule") {
+				continue
+			}
+			if o.ID == res.Out.Choice("governs") {
+				role, governs = figure.Steel, o.Label
+			}
+			bars = append(bars, figure.Bar{Role: role, Name: v.Say(o.Label), Size: line.Num("most"), Text: quantity.Format(line.Num("most"), measure.PartAtMost, v.Style)})
+		}
+	}
+	nodes, foot := figure.Bars(0, bars, res.Out.Num("most"))
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawStone), Nodes: nodes,
+		Desc: v.Say(drawStoneD, calc.Amount("most", res.Out.Num("most"), &measure.PartAtMost), calc.Said("rule", governs))}
+}

@@ -1,0 +1,112 @@
+package steel
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+	"coursebook/calculators/quantity"
+)
+
+// BarLaps sets the development and lap lengths of several codes side by side,
+// to hold against a drawing. It never picks one.
+var BarLaps = &calc.Calculator{
+	ID:       "bar-laps",
+	Title:    calc.Text("bar-laps.title: Laps to check a drawing by"),
+	Purpose:  calc.Text("bar-laps.purpose: What lap several codes ask for, side by side, to hold against the drawing."),
+	In:       lapsIn,
+	Out:      lapsOut,
+	Formulas: []*calc.Formula{development318, developmentA23, classB, lapIRC, hook318},
+	Sources: []calc.Source{
+		{ID: "aci318", Author: "ACI", Title: "318-14, Building code for structural concrete", Year: "2014", Where: "table 25.4.2.2, 25.4.3, 25.5.2, as explained in CRSI note ETN-D-1-15",
+			Status: calc.Secondary, Link: "https://studylib.net/doc/26118889/dev-and-lap-splice-lengths-etn-d-1-15"},
+		{ID: "factors", Author: "ACI", Title: "318-14 and 318-19", Where: "factors for place, coating, weight and grade; no laps above #11", Status: calc.Memory},
+		{ID: "a233", Author: "CSA", Title: "A23.3, Design of concrete structures", Where: "12.2.3, table of development lengths in a public repository; factors from memory", Status: calc.Secondary},
+		{ID: "irc", Author: "ICC", Title: "International Residential Code", Where: "table R608.5.4(1), as adopted in the Los Angeles Residential Code",
+			Status: calc.Confirmed, Link: "https://up.codes/s/reinforcement-installation-details"},
+		{ID: "bc", Author: "British Columbia", Title: "Building Code", Where: "9.3.1.1.(4): 450 mm for 10M, 650 mm for 15M", Status: calc.Confirmed,
+			Link: "http://www.code.greenkeyservices.ca/public/b09-9.3-materials-systems-and-equipment.php"},
+		sourceA615, sourceG30,
+	},
+	Cautions: []calc.Caution{
+		{Level: calc.Warning, Text: calc.Text("bar-laps.caution.check: Only to check a drawing, never to design. A short lap can bring a wall down. The drawing and the engineer decide.")},
+		{Level: calc.Caution_, Text: calc.Text("bar-laps.caution.side: The rows differ because the codes differ. None is picked here: ask which code the job is under.")},
+	},
+	Tables: []calc.Table{{ID: "class-b", Title: calc.Text("bar-laps.table.class-b: Class B lap by ACI 318, cover kept"),
+		Note: calc.Text("bar-laps.table.class-b.note: Grade 60 (420 MPa), bare bars, normal weight, not top bars. To check a drawing only."),
+		Out:  "lap-aci", Down: calc.Axis{Path: "bar", US: []string{"3", "4", "5", "6", "7", "10m", "15m"}},
+		Across: calc.Axis{Path: "fc", US: []string{"2500 psi", "3000 psi", "3500 psi", "4000 psi", "5000 psi"}, Metric: []string{"20 MPa", "25 MPa", "30 MPa", "35 MPa"}}}},
+	Compute: computeLaps,
+	Draw:    drawLaps,
+}
+
+const (
+	yes        = "yes"
+	whyGrade   = calc.Text("bar-laps.why.grade: Bars are sold from Grade 40 to Grade 100.")
+	whyFcLow   = calc.Text("bar-laps.why.fc-low: Codes ask for at least 2500 psi (17 MPa).")
+	whyFcHigh  = calc.Text("bar-laps.why.fc-high: Stronger concrete is beyond these simple forms.")
+	labelGrade = calc.Text("bar-laps.fy: Yield strength of the bar")
+)
+
+// Yield strengths are written in round psi or MPa.
+var yield = quantity.Show{Dim: quantity.Pressure, US: quantity.Scale{Unit: "psi", Step: 100}, Metric: quantity.Scale{Unit: "MPa", Step: 1}}
+
+var lapsIn = []calc.Field{
+	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: barOptions, Label: calc.Text("bar-laps.bar: Bar")},
+	{ID: "fy", Show: &yield, Usual: "60000 psi", Label: labelGrade,
+		Help: calc.Text("bar-laps.fy.help: Grade 60: 60,000 psi. Grade 400: 400 MPa."),
+		Min:  &calc.Limit{At: 40000, Unit: "psi", Why: whyGrade}, Max: &calc.Limit{At: 100000, Unit: "psi", Why: whyGrade}},
+	{ID: "fc", Show: &measure.Strength, Usual: "3000 psi", Label: calc.Text("bar-laps.fc: Concrete strength, 28 days"),
+		Min: &calc.Limit{At: 2450, Unit: "psi", Why: whyFcLow, Source: "aci318"}, Max: &calc.Limit{At: 15000, Unit: "psi", Why: whyFcHigh}},
+	{ID: "top", Kind: calc.Flag, Usual: "no", Label: calc.Text("bar-laps.top: Top bar"),
+		Help: calc.Text("bar-laps.top.help: Level bar with more than 12 in (300 mm) cast under it.")},
+	{ID: "coating", Kind: calc.Choice, Usual: "none", Label: calc.Text("bar-laps.coating: Coating"), Options: []calc.Option{
+		{ID: "none", Label: calc.Text("bar-laps.coating.none: bare or galvanized")},
+		{ID: "epoxy", Label: calc.Text("bar-laps.coating.epoxy: epoxy, well covered and apart")},
+		{ID: "epoxy-close", Label: calc.Text("bar-laps.coating.epoxy-close: epoxy, cover under 3 or gap under 6 diameters")},
+	}},
+	{ID: "light", Kind: calc.Flag, Usual: "no", Label: calc.Text("bar-laps.light: Lightweight concrete")},
+	{ID: "drawn", Show: &measure.Inches, Optional: true, Usual: "24 in", Label: calc.Text("bar-laps.drawn: Lap on the drawing"),
+		Help: calc.Text("bar-laps.drawn.help: Empty: nothing is compared."),
+		Min:  &calc.Limit{At: 1, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 400, Unit: "in", Why: measure.CheckUnit}},
+}
+
+// The rules that the rows stand for.
+const (
+	ruleACI      = "aci-kept"
+	ruleACIOther = "aci-other"
+	ruleCSA      = "csa-kept"
+	ruleCSAOther = "csa-other"
+	ruleIRC      = "irc"
+	ruleBC       = "bc"
+)
+
+var lapRules = []calc.Option{
+	{ID: ruleACI, Label: calc.Text("bar-laps.rule.aci-kept: ACI 318, cover kept")},
+	{ID: ruleACIOther, Label: calc.Text("bar-laps.rule.aci-other: ACI 318, other cases")},
+	{ID: ruleCSA, Label: calc.Text("bar-laps.rule.csa-kept: CSA A23.3, cover kept")},
+	{ID: ruleCSAOther, Label: calc.Text("bar-laps.rule.csa-other: CSA A23.3, other cases")},
+	{ID: ruleIRC, Label: calc.Text("bar-laps.rule.irc: IRC table, houses")},
+	{ID: ruleBC, Label: calc.Text("bar-laps.rule.bc: BC code, small houses")},
+}
+
+var verdicts = []calc.Option{
+	{ID: "shorter", Label: calc.Text("bar-laps.drawing.shorter: shorter than this")},
+	{ID: "longer", Label: calc.Text("bar-laps.drawing.longer: as long or longer")},
+}
+
+var lapsOut = []calc.Field{
+	{ID: "laps", Kind: calc.Rows, Lead: true, Label: calc.Text("bar-laps.out.laps: Rule by rule"), Cols: []calc.Field{
+		{ID: "rule", Kind: calc.Choice, Options: lapRules, Label: calc.Text("bar-laps.out.rule: Rule")},
+		{ID: "development", Show: &lapLength, Label: calc.Text("bar-laps.out.development: Development")},
+		{ID: "lap-a", Show: &lapLength, Label: calc.Text("bar-laps.out.lap-a: Lap, Class A")},
+		{ID: "lap-b", Show: &lapLength, Label: calc.Text("bar-laps.out.lap-b: Lap, Class B or table")},
+		{ID: "drawing", Kind: calc.Choice, Options: verdicts, Label: calc.Text("bar-laps.out.drawing: The drawing's lap is")},
+	}},
+	{ID: "lap-aci", Show: &lapLength, Label: calc.Text("bar-laps.out.lap-aci: Class B, ACI, cover kept")},
+	{ID: "hook", Show: &lapLength, Label: calc.Text("bar-laps.out.hook: Hook development, ACI"),
+		Help: calc.Text("bar-laps.out.hook.help: By ACI 318-14, from the face where it is needed.")},
+	{ID: "hook-covered", Show: &lapLength, Label: calc.Text("bar-laps.out.hook-covered: Hook, well covered, ACI"),
+		Help: calc.Text("bar-laps.out.hook-covered.help: With 2-1/2 in at the side and 2 in behind a 90° tail.")},
+	{ID: "diameters", Show: &diameters, Label: calc.Text("bar-laps.out.diameters: Drawn lap in bar diameters")},
+}
+
+var diameters = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 1, Way: quantity.Down}}

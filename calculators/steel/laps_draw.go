@@ -1,0 +1,53 @@
+package steel
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/quantity"
+)
+
+const (
+	drawLapsT  = calc.Text("bar-laps.draw.title: Laps by each rule")
+	drawLapsD  = calc.Text("bar-laps.draw.desc: Class B or table laps of {bar}, from {low} to {high}. None is picked.")
+	drawLapsL  = calc.Text("bar-laps.draw.line: Dashed: the drawing's {drawn}")
+	drawNoLaps = calc.Text("bar-laps.draw.none: No laps in bars this large")
+)
+
+// drawLaps shows the laps of every rule on one scale, the drawing's as a
+// dashed line.
+func drawLaps(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	var bars []figure.Bar
+	low, high := math.Inf(1), 0.0
+	for _, row := range res.Out.Rows("laps") {
+		column := "lap-b"
+		if !row.Has(column) {
+			column = "development"
+		}
+		x := row.Num(column)
+		low, high = math.Min(low, x), math.Max(high, x)
+		for _, o := range lapRules {
+			if o.ID == row.Choice("rule") {
+				bars = append(bars, figure.Bar{Role: figure.Steel, Name: v.Say(o.Label), Text: quantity.Format(x, lapLength, v.Style), Size: x})
+			}
+		}
+	}
+	nodes, foot := figure.Bars(0, bars, in.Num("drawn"))
+	line := ""
+	switch {
+	case barOf(in, "bar").Diameter > largest:
+		line = v.Say(drawNoLaps)
+	case in.Has("drawn"):
+		line = v.Say(drawLapsL, calc.Amount("drawn", in.Num("drawn"), &lapLength))
+	}
+	if line != "" {
+		nodes = append(nodes, figure.Text(figure.Limit, figure.Point{X: 10, Y: foot + 8}, figure.Start, line))
+		foot += 18
+	}
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawLapsT), Nodes: nodes,
+		Desc: v.Say(drawLapsD, calc.Word("bar", v.Write(in.Fields()[0], in.At(0))), calc.Amount("low", low, &lapLength), calc.Amount("high", high, &lapLength))}
+}

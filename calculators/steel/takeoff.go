@@ -1,0 +1,133 @@
+package steel
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
+
+// BarTakeOff counts the bars of a straight wall and the stock to order.
+var BarTakeOff = &calc.Calculator{
+	ID:       "bar-take-off",
+	Title:    calc.Text("bar-take-off.title: Bar take-off for a wall"),
+	Purpose:  calc.Text("bar-take-off.purpose: How many bars a wall takes, what they weigh, and what stock to order."),
+	In:       takeOffIn,
+	Out:      takeOffOut,
+	Formulas: []*calc.Formula{barCount, pieces, lappedLength, barWeight, stockBars, withWaste},
+	Sources: []calc.Source{sourceA615, sourceG30,
+		{ID: "count", Title: "Take-off by counting spaces, laps and stock lengths", Status: calc.CommonPractice},
+		{ID: "irc", Author: "ICC", Title: "International Residential Code", Where: "table R608.5.4(1): laps of 40 bar diameters and more; bars beside openings within 12 in.",
+			Status: calc.Confirmed, Link: "https://up.codes/s/reinforcement-installation-details"},
+		{ID: "aci332", Author: "ACI", Title: "332, Residential concrete", Where: "8.2.7: laps of at least 24 in., as quoted on a forum", Status: calc.Secondary}},
+	Cautions: []calc.Caution{
+		{Level: calc.Caution_, Text: steelNotDesign},
+		{Level: calc.Notice, Text: calc.Text("bar-take-off.caution.openings: Bars are counted as if there were no openings. What they save covers trimming; add the extra bars.")},
+		{Level: calc.Notice, Text: calc.Text("bar-take-off.caution.offcuts: Off-cuts are not used again in the count of stock bars, and the waste comes on top. Ties, chairs and wire are not in it.")},
+	},
+	Tables: []calc.Table{{ID: "weight", Title: calc.Text("bar-take-off.table.weight: Weight of bars, example wall"),
+		Note: calc.Text("bar-take-off.table.weight.note: The example's wall, by its length and the spacing of verticals. With waste."),
+		Out:  "weight", Down: calc.Axis{Path: "length", US: []string{"10 ft", "20 ft", "30 ft", "40 ft", "60 ft"}, Metric: []string{"3 m", "6 m", "9 m", "12 m", "18 m"}},
+		Across: calc.Axis{Path: "spacing", US: []string{"8 in", "12 in", "16 in", "24 in", "32 in"}, Metric: []string{"200 mm", "300 mm", "400 mm", "600 mm", "800 mm"}}}},
+	Compute: computeTakeOff,
+	Draw:    drawTakeOff,
+}
+
+const (
+	whyClose   = calc.Text("bar-take-off.why.close: Concrete does not pass bars this close.")
+	whyWide    = calc.Text("bar-take-off.why.wide: Codes end at 48 in (1.2 m) between bars. Enter what the drawing says.")
+	whyShort   = calc.Text("bar-take-off.why.stock: Bars are sold longer.")
+	whyHauled  = calc.Text("bar-take-off.why.hauled: No truck brings longer bars to a house.")
+	whyLap     = calc.Text("bar-take-off.why.lap: Look it up on the drawing again.")
+	whyCurtain = calc.Text("bar-take-off.why.layers: A wall has one layer or two.")
+	whyWaste   = calc.Text("bar-take-off.why.waste: Find the reason for so much waste.")
+)
+
+func withDowels(c calc.Case) bool  { return c.Flag("dowels") }
+func withCorners(c calc.Case) bool { return c.Num("corners") > 0 }
+func withExtra(c calc.Case) bool   { return c.Num("extra") > 0 }
+
+var takeOffIn = []calc.Field{
+	{ID: "length", Show: &measure.Wall, Usual: "40 ft", Label: calc.Text("bar-take-off.length: Length of wall"),
+		Help: calc.Text("bar-take-off.length.help: One straight wall. Work out the others by themselves."),
+		Min:  &calc.Limit{At: 1, Unit: "ft", Why: measure.CheckUnit}, Max: &calc.Limit{At: 400, Unit: "ft", Why: measure.OneJob}},
+	{ID: "height", Show: &measure.Wall, Usual: "9 ft", Label: calc.Text("bar-take-off.height: Height of wall"),
+		Min: &calc.Limit{At: 1, Unit: "ft", Why: measure.CheckUnit}, Max: &calc.Limit{At: 40, Unit: "ft", Why: measure.OneStorey}},
+	{ID: "layers", Show: &measure.Count, Whole: true, Usual: "1", Label: calc.Text("bar-take-off.layers: Layers of bars"),
+		Min: &calc.Limit{At: 1, Why: whyCurtain}, Max: &calc.Limit{At: 2, Why: whyCurtain}},
+	{ID: "vertical", Kind: calc.Choice, Usual: "5", Options: barOptions, Label: calc.Text("bar-take-off.vertical: Vertical bar")},
+	{ID: "spacing", Show: &measure.Inches, Usual: "16 in", Label: calc.Text("bar-take-off.spacing: Spacing of verticals"),
+		Min: &calc.Limit{At: 2, Unit: "in", Why: whyClose}, Max: &calc.Limit{At: 96, Unit: "in", Why: whyWide}},
+	{ID: "first", Show: &measure.Inches, Usual: "6 in", Label: calc.Text("bar-take-off.first: First vertical from end"),
+		Min: &calc.Limit{At: 0, Unit: "in", Why: measure.NotMinus}, Max: &calc.Limit{At: 96, Unit: "in", Why: whyWide}},
+	{ID: "projection", Show: &measure.Inches, Usual: "24 in", Label: calc.Text("bar-take-off.projection: Verticals stand out above"),
+		Help: calc.Text("bar-take-off.projection.help: For the lap into the next storey. 0 for none."),
+		Min:  &calc.Limit{At: 0, Unit: "in", Why: measure.NotMinus}, Max: &calc.Limit{At: 120, Unit: "in", Why: whyLap}},
+	{ID: "horizontal", Kind: calc.Choice, Usual: "4", Options: barOptions, Label: calc.Text("bar-take-off.horizontal: Horizontal bar")},
+	{ID: "course", Show: &measure.Inches, Usual: "16 in", Label: calc.Text("bar-take-off.course: Spacing of horizontals"),
+		Min: &calc.Limit{At: 2, Unit: "in", Why: whyClose}, Max: &calc.Limit{At: 96, Unit: "in", Why: whyWide}},
+	{ID: "course-first", Show: &measure.Inches, Usual: "8 in", Label: calc.Text("bar-take-off.course-first: Outer ones from foot, top"),
+		Min: &calc.Limit{At: 0, Unit: "in", Why: measure.NotMinus}, Max: &calc.Limit{At: 96, Unit: "in", Why: whyWide}},
+	{ID: "courses", Show: &measure.Count, Whole: true, Optional: true, Label: calc.Text("bar-take-off.courses: Horizontals, if counted"),
+		Help: calc.Text("bar-take-off.courses.help: Rows of bars in one layer. It replaces the spacing."),
+		Min:  &calc.Limit{At: 1, Why: measure.CheckCount}, Max: &calc.Limit{At: 240, Why: measure.CheckCount}},
+	{ID: "stock", Show: &measure.Wall, Usual: "20 ft", Label: calc.Text("bar-take-off.stock: Stock length of bars"),
+		Min: &calc.Limit{At: 10, Unit: "ft", Why: whyShort}, Max: &calc.Limit{At: 60, Unit: "ft", Why: whyHauled}},
+	{ID: "lap", Show: &measure.Inches, Usual: "24 in", Label: calc.Text("bar-take-off.lap: Lap length"),
+		Help: calc.Text("bar-take-off.lap.help: From the drawing."),
+		Min:  &calc.Limit{At: 6, Unit: "in", Why: whyLap}, Max: &calc.Limit{At: 108, Unit: "in", Why: whyLap}},
+	{ID: "dowels", Kind: calc.Flag, Usual: "yes", Label: calc.Text("bar-take-off.dowels: A dowel at each vertical")},
+	{ID: "dowel", Kind: calc.Choice, Usual: "5", Options: barOptions, When: withDowels, Label: calc.Text("bar-take-off.dowel: Dowel bar")},
+	{ID: "dowel-length", Show: &measure.Inches, Usual: "36 in", When: withDowels, Label: calc.Text("bar-take-off.dowel-length: Length of a dowel"),
+		Help: calc.Text("bar-take-off.dowel-length.help: Straight, hook and all."),
+		Min:  &calc.Limit{At: 6, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 120, Unit: "in", Why: measure.CheckUnit}},
+	{ID: "corners", Show: &measure.Count, Whole: true, Usual: "2", Label: calc.Text("bar-take-off.corners: Corners to count here"),
+		Help: calc.Text("bar-take-off.corners.help: A bar at each horizontal. Count each corner with one wall only."),
+		Min:  &calc.Limit{At: 0, Why: measure.NotMinus}, Max: &calc.Limit{At: 20, Why: measure.CheckCount}},
+	{ID: "leg", Show: &measure.Inches, Usual: "24 in", When: withCorners, Label: calc.Text("bar-take-off.leg: Leg of a corner bar"),
+		Min: &calc.Limit{At: 6, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "in", Why: measure.CheckUnit}},
+	{ID: "extra", Show: &measure.Count, Whole: true, Usual: "8", Label: calc.Text("bar-take-off.extra: Extra bars at openings"),
+		Min: &calc.Limit{At: 0, Why: measure.NotMinus}, Max: &calc.Limit{At: 1000, Why: measure.CheckCount}},
+	{ID: "extra-bar", Kind: calc.Choice, Usual: "5", Options: barOptions, When: withExtra, Label: calc.Text("bar-take-off.extra-bar: Extra bar")},
+	{ID: "extra-length", Show: &measure.Inches, Usual: "84 in", When: withExtra, Label: calc.Text("bar-take-off.extra-length: Length of an extra bar"),
+		Min: &calc.Limit{At: 6, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 480, Unit: "in", Why: measure.CheckUnit}},
+	{ID: "waste", Show: &measure.Percent, Usual: "5 %", Label: calc.Text("bar-take-off.waste: Waste"),
+		Min: &calc.Limit{At: 0, Unit: "%", Why: measure.NotMinus}, Max: &calc.Limit{At: 30, Unit: "%", Why: whyWaste}},
+}
+
+// The parts of a wall's steel, in the order of the rows.
+var parts = []calc.Option{
+	{ID: "verticals", Label: calc.Text("bar-take-off.part.verticals: Verticals")},
+	{ID: "horizontals", Label: calc.Text("bar-take-off.part.horizontals: Horizontals")},
+	{ID: "dowels", Label: calc.Text("bar-take-off.part.dowels: Dowels")},
+	{ID: "corners", Label: calc.Text("bar-take-off.part.corners: Corner bars")},
+	{ID: "extra", Label: calc.Text("bar-take-off.part.extra: Extra bars")},
+}
+
+const (
+	labelBar    = calc.Text("bar-take-off.out.bar: Bar")
+	labelWeight = calc.Text("bar-take-off.out.row-weight: Weight")
+	labelStock  = calc.Text("bar-take-off.out.row-stock: Stock bars")
+	labelLength = calc.Text("bar-take-off.out.row-length: Length of steel")
+)
+
+var takeOffOut = []calc.Field{
+	{ID: "weight", Show: &steelMass, Lead: true, Label: calc.Text("bar-take-off.out.weight: Weight with waste")},
+	{ID: "stock-bars", Show: &measure.Count, Lead: true, Exact: true, Label: calc.Text("bar-take-off.out.stock-bars: Stock bars to order")},
+	{ID: "net", Show: &steelMass, Label: calc.Text("bar-take-off.out.net: Weight in the wall")},
+	{ID: "verticals", Show: &measure.Count, Exact: true, Label: calc.Text("bar-take-off.out.verticals: Verticals in one layer")},
+	{ID: "courses", Show: &measure.Count, Exact: true, Label: calc.Text("bar-take-off.out.courses: Horizontals in one layer")},
+	{ID: "run-pieces", Show: &measure.Count, Exact: true, Label: calc.Text("bar-take-off.out.run-pieces: Pieces per horizontal")},
+	{ID: "sizes", Kind: calc.Rows, Label: calc.Text("bar-take-off.out.sizes: By bar size, with waste"), Cols: []calc.Field{
+		{ID: "bar", Kind: calc.Choice, Options: barOptions, Label: labelBar},
+		{ID: "weight", Show: &steelMass, Label: labelWeight},
+		{ID: "stock", Show: &measure.Count, Exact: true, Label: labelStock},
+	}},
+	{ID: "parts", Kind: calc.Rows, Label: calc.Text("bar-take-off.out.parts: Part by part, without waste"), Cols: []calc.Field{
+		{ID: "part", Kind: calc.Choice, Options: parts, Label: calc.Text("bar-take-off.out.part: Part")},
+		{ID: "bar", Kind: calc.Choice, Options: barOptions, Label: labelBar},
+		{ID: "count", Show: &measure.Count, Exact: true, Label: calc.Text("bar-take-off.out.count: How many")},
+		{ID: "each", Show: &measure.Wall, Label: calc.Text("bar-take-off.out.each: Length of one")},
+		{ID: "length", Show: &runLength, Label: labelLength},
+		{ID: "weight", Show: &steelMass, Label: labelWeight},
+		{ID: "stock", Show: &measure.Count, Exact: true, Label: labelStock},
+	}},
+}

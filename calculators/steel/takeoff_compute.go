@@ -1,0 +1,153 @@
+package steel
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
+
+const (
+	refuseFirst  = calc.Text("bar-take-off.refuse.first: The first vertical is past the middle of the wall.")
+	refuseCourse = calc.Text("bar-take-off.refuse.course: The outer horizontals cross: foot and top distances exceed the height.")
+	noteLong     = calc.Text("bar-take-off.note.long: {part} are longer than the stock. They are counted with laps; the drawing must show where.")
+	askLap       = calc.Text("bar-take-off.ask.lap: This lap is under {limit} of the horizontal bar. Is it what the drawing says?")
+	askMixed     = calc.Text("bar-take-off.ask.mixed: Marks of both systems stand together. Does the drawing really mix them?")
+	askWide      = calc.Text("bar-take-off.ask.wide: Codes for such walls end at {limit} between bars. Does the drawing say more?")
+)
+
+const (
+	// leastLap is the shortest lap of the residential code in bar diameters.
+	leastLap = 40
+	// widest is the greatest spacing of the residential code, m.
+	widest = 48 * inch
+)
+
+// order is what is needed of one bar size.
+type order struct {
+	bar           Bar
+	weight, stock float64
+}
+
+// takeOff is one count of a wall.
+type takeOff struct {
+	*calc.Run
+	in     calc.Case
+	net    float64 // kg
+	rows   []calc.Case
+	orders []order
+}
+
+func computeTakeOff(r *calc.Run, in calc.Case) {
+	t := &takeOff{Run: r, in: in}
+	if 2*in.Num("first") > in.Num("length")*(1+slack) {
+		r.Refuse(calc.At("first"), refuseFirst)
+		return
+	}
+	courses := in.Num("courses")
+	if !in.Has("courses") {
+		if 2*in.Num("course-first") > in.Num("height")*(1+slack) {
+			r.Refuse(calc.At("course-first"), refuseCourse)
+			return
+		}
+		courses = t.UseFor(parts[1].Label, nil, barCount, in.Num("height"), in.Num("course-first"), in.Num("course")*(1+slack))
+	}
+	t.count(courses)
+	t.put()
+	t.say()
+}
+
+// count goes through the parts of the wall.
+func (t *takeOff) count(courses float64) {
+	in, layers := t.in, t.in.Num("layers")
+	verticals := t.UseFor(parts[0].Label, nil, barCount, in.Num("length"), in.Num("first"), in.Num("spacing")*(1+slack))
+	t.Put("verticals", verticals)
+	t.Put("courses", courses)
+	t.part(0, "vertical", verticals*layers, in.Num("height")+in.Num("projection"))
+	t.part(1, "horizontal", courses*layers, in.Num("length"))
+	if withDowels(in) {
+		t.part(2, "dowel", verticals*layers, in.Num("dowel-length"))
+	}
+	if withCorners(in) {
+		t.part(3, "horizontal", in.Num("corners")*courses*layers, 2*in.Num("leg"))
+	}
+	if withExtra(in) {
+		t.part(4, "extra-bar", in.Num("extra"), in.Num("extra-length"))
+	}
+}
+
+// part adds so many bars of one length. One longer than the stock is lapped.
+func (t *takeOff) part(kind int, field string, count, each float64) {
+	b, stock, lap := barOf(t.in, field), t.in.Num("stock"), t.in.Num("lap")
+	use := func(f *calc.Formula, si ...float64) float64 { return f.Value(si...) }
+	if parts[kind].ID == "horizontals" {
+		use = t.Use
+	}
+	steel, bars := each, 0.0
+	if each > stock*(1+slack) || parts[kind].ID == "horizontals" {
+		n := use(pieces, each*(1-slack), lap, stock)
+		steel = use(lappedLength, each, n, lap)
+		bars = n * count
+		if parts[kind].ID == "horizontals" {
+			t.Put("run-pieces", n)
+		} else {
+			t.Note(calc.Notice, calc.At("stock"), noteLong, calc.Said("part", parts[kind].Label))
+		}
+	}
+	if each <= stock*(1+slack) {
+		bars = stockBars.Value(count, stock*(1+slack), each)
+	}
+	weight := use(barWeight, b.Mass, steel, count)
+	t.net += weight
+	t.order(b, weight, bars)
+	t.rows = append(t.rows, t.NewRow("parts").With("part", calc.Pick(parts[kind].ID)).With("bar", calc.Pick(b.ID)).
+		With("count", calc.Num(count)).With("each", calc.Num(steel)).With("length", calc.Num(steel*count)).
+		With("weight", calc.Num(weight)).With("stock", calc.Num(bars)))
+}
+
+// order adds to what is needed of a bar size.
+func (t *takeOff) order(b Bar, weight, stock float64) {
+	for i := range t.orders {
+		if t.orders[i].bar.ID == b.ID {
+			t.orders[i].weight += weight
+			t.orders[i].stock += stock
+			return
+		}
+	}
+	t.orders = append(t.orders, order{b, weight, stock})
+}
+
+func (t *takeOff) put() {
+	waste, total := t.in.Num("waste"), 0.0
+	var rows []calc.Case
+	for _, o := range t.orders {
+		// Stock is bought whole, so waste is rounded up size by size.
+		bars := math.Ceil(float64(o.stock*(1+waste)) * (1 - slack))
+		total += bars
+		rows = append(rows, t.NewRow("sizes").With("bar", calc.Pick(o.bar.ID)).
+			With("weight", calc.Num(withWaste.Value(o.weight, waste))).With("stock", calc.Num(bars)))
+	}
+	t.Put("net", t.net)
+	t.Put("weight", t.Use(withWaste, t.net, waste))
+	t.Put("stock-bars", total)
+	t.PutRows("sizes", rows)
+	t.PutRows("parts", t.rows)
+}
+
+func (t *takeOff) say() {
+	horizontal := barOf(t.in, "horizontal")
+	if least := leastLap * horizontal.Diameter; t.in.Num("lap") < least*(1-slack) {
+		t.Note(calc.Ask, calc.At("lap"), askLap, calc.Amount("limit", least, &measure.InchesAtLeast))
+	}
+	for _, o := range t.orders[1:] {
+		if o.bar.canadian() != t.orders[0].bar.canadian() {
+			t.Note(calc.Ask, calc.At("horizontal"), askMixed)
+			break
+		}
+	}
+	for _, id := range [...]string{"spacing", "course"} {
+		if t.in.Num(id) > widest*(1+slack) && !(id == "course" && t.in.Has("courses")) {
+			t.Note(calc.Ask, calc.At(id), askWide, calc.Amount("limit", widest, &measure.Inches))
+		}
+	}
+}

@@ -1,0 +1,136 @@
+package strength
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/measure"
+	"coursebook/calculators/quantity"
+)
+
+const (
+	// The band of temperatures in which the curves are taken as they stand,
+	// °C: common practice around the 20 °C of the standard.
+	cool, warm = 15.0, 25.0
+	// early is the age in days below which Eurocode 2 wants tests.
+	early = 3.0
+	// full is the age in days at which both curves mean 100 %.
+	full = 28.0
+)
+
+const (
+	noteCool   = calc.Text("strength-gain.note.cool: Below {limit} the concrete is behind both curves. Use maturity or a test.")
+	noteWarm   = calc.Text("strength-gain.note.warm: Above {limit} the concrete is ahead at first and ends weaker.")
+	noteEarly  = calc.Text("strength-gain.note.early: Before {limit} Eurocode 2 asks for tests in place of the curve.")
+	noteFull   = calc.Text("strength-gain.note.full: Past 28 days nobody may count on more than the specified strength without tests.")
+	noteNever  = calc.Text("strength-gain.note.never: By {curve} this concrete never reaches {share}.")
+	askTemp    = calc.Text("strength-gain.ask.temperature: How warm has the concrete been? Both curves are for 20 °C (68 °F).")
+	nameACI    = calc.Text("strength-gain.name.aci: ACI 209")
+	nameEC     = calc.Text("strength-gain.name.ec: Eurocode 2")
+	drawTitle  = calc.Text("strength-gain.draw.title: Strength with age")
+	drawDesc   = calc.Text("strength-gain.draw.desc: At {age}: {aci} by ACI 209, {ec} by Eurocode 2. Estimate only.")
+	drawShare  = calc.Text("strength-gain.draw.share: Share of 28-day strength, %")
+	drawAge    = calc.Text("strength-gain.draw.age: Age, days")
+	drawTarget = calc.Text("strength-gain.draw.target: Share looked for")
+)
+
+// listedAges are the ages of the rows, days.
+var listedAges = [...]float64{1, 3, 7, 14, 28, 56, 90}
+
+// constants finds the two curves of a case.
+func constants(in calc.Case) (aci constants209, ec classEC) {
+	for _, c := range gain209 {
+		if c.id == in.Choice("cement") {
+			aci = c
+		}
+	}
+	for _, c := range gainEC {
+		if c.id == in.Choice("class") {
+			ec = c
+		}
+	}
+	return aci, ec
+}
+
+func computeGain(r *calc.Run, in calc.Case) {
+	aci, ec := constants(in)
+	age, f28 := in.Num("age"), in.Num("f28")
+	byACI := r.Use(share209, age, aci.a, aci.b)
+	byEC := r.Use(shareEC, ec.s, age)
+	r.Put("share-aci", byACI)
+	r.Put("share-ec", byEC)
+	r.Put("strength-aci", r.UseFor(nameACI, nil, strengthOf, byACI, f28))
+	r.Put("strength-ec", r.UseFor(nameEC, nil, strengthOf, byEC, f28))
+	target := in.Num("target")
+	if target < (1-slack)/aci.b {
+		r.Put("time-aci", r.Use(age209, target, aci.a, aci.b))
+	} else {
+		never(r, nameACI, target)
+	}
+	if target < (1-slack)*math.Exp(ec.s) {
+		r.Put("time-ec", r.Use(ageEC, target, ec.s))
+	} else {
+		never(r, nameEC, target)
+	}
+	rows := make([]calc.Case, len(listedAges))
+	for i, d := range listedAges {
+		rows[i] = r.NewRow("ages").With("age", calc.In(d, "d")).
+			With("aci", calc.Num(Share209(d, aci.a, aci.b))).With("ec", calc.Num(ShareEC(ec.s, d)))
+	}
+	r.PutRows("ages", rows)
+	sayGain(r, in)
+}
+
+func never(r *calc.Run, curve calc.Text, share float64) {
+	r.Note(calc.Notice, calc.At("target"), noteNever, calc.Said("curve", curve), calc.Amount("share", share, &measure.Percent))
+}
+
+func sayGain(r *calc.Run, in calc.Case) {
+	age := calc.From(in.Num("age"), "d")
+	if age < early*(1-slack) {
+		r.Note(calc.Caution_, calc.At("age"), noteEarly, calc.Amount("limit", calc.SI(early, "d"), &measure.Days))
+	}
+	if age > full*(1+slack) {
+		r.Note(calc.Caution_, calc.At("age"), noteFull)
+	}
+	switch t := calc.From(in.Num("temperature"), "°C"); {
+	case !in.Has("temperature"):
+		r.Note(calc.Ask, calc.At("temperature"), askTemp)
+	case t < cool-slack:
+		r.Note(calc.Warning, calc.At("temperature"), noteCool, calc.Amount("limit", calc.SI(cool, "°C"), &measure.Temperature))
+	case t > warm+slack:
+		r.Note(calc.Caution_, calc.At("temperature"), noteWarm, calc.Amount("limit", calc.SI(warm, "°C"), &measure.Temperature))
+	}
+}
+
+// drawGain plots both curves over age with the age asked for.
+func drawGain(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	aci, ec := constants(in)
+	age, target := calc.From(in.Num("age"), "d"), 100*in.Num("target")
+	x := axis(0, math.Max(full, age))
+	y := axis(0, 100*math.Max(1.2, math.Max(Share209(x.To, aci.a, aci.b), ShareEC(ec.s, x.To))))
+	x.Title, y.Title = v.Say(drawAge), v.Say(drawShare)
+	var one, two []figure.Point
+	for i := range 60 {
+		// Closer together where the curves are steep.
+		t := 1 + (x.To-1)*math.Pow(float64(i)/59, 2)
+		one = append(one, figure.Point{X: t, Y: 100 * Share209(t, aci.a, aci.b)})
+		two = append(two, figure.Point{X: t, Y: 100 * ShareEC(ec.s, t)})
+	}
+	byACI, byEC := res.Out.Num("share-aci"), res.Out.Num("share-ec")
+	nodes, foot := figure.Plot(x, y, []figure.Curve{
+		{Role: figure.Line, Name: v.Say(nameACI) + ": " + percent(v, byACI), Points: one},
+		{Role: figure.Ink, Name: v.Say(nameEC) + ": " + percent(v, byEC), Points: two},
+		{Role: figure.Limit, Name: v.Say(drawTarget) + ": " + percent(v, in.Num("target")), Points: []figure.Point{{X: 0, Y: target}, {X: x.To, Y: target}}},
+	}, []figure.Spot{{Role: figure.Ink, At: figure.Point{X: age, Y: 100 * byACI}}, {Role: figure.Ink, At: figure.Point{X: age, Y: 100 * byEC}}})
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawTitle), Nodes: nodes,
+		Desc: v.Say(drawDesc, calc.Amount("age", in.Num("age"), &ageDays), calc.Word("aci", percent(v, byACI)), calc.Word("ec", percent(v, byEC)))}
+}
+
+func percent(v calc.Voice, share float64) string {
+	return quantity.Format(share, measure.Percent, v.Style)
+}

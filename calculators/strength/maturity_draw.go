@@ -1,0 +1,77 @@
+package strength
+
+import (
+	"math"
+	"strconv"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/quantity"
+)
+
+const (
+	drawMaturityTitle = calc.Text("maturity.draw.title: Temperature over time")
+	drawMaturityDesc  = calc.Text("maturity.draw.desc: Concrete between {low} and {high} over {time}. Factor {factor}, equivalent age {age}.")
+	drawTemperature   = calc.Text("maturity.draw.temperature: Temperature, {unit}")
+	drawHours         = calc.Text("maturity.draw.hours: Hours since placing")
+	drawConcrete      = calc.Text("maturity.draw.concrete: Concrete, straight between readings")
+	drawDatum         = calc.Text("maturity.draw.datum: Datum: below it nothing counts")
+)
+
+// drawMaturity plots the readings over time, with the datum as a limit.
+func drawMaturity(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	unit := "°F"
+	if v.Style.System == quantity.Metric {
+		unit = "°C"
+	}
+	points := readings(in, unit)
+	last, datum := points[len(points)-1].X, calc.From(in.Num("datum"), unit)
+	low, high := datum, datum+10
+	coolest, warmest := points[0].Y, points[0].Y
+	for _, p := range points {
+		coolest, warmest = math.Min(coolest, p.Y), math.Max(warmest, p.Y)
+	}
+	low, high = math.Min(low, coolest), math.Max(high, warmest)
+	x, y := axis(0, last), axis(low, high)
+	x.Title, y.Title = v.Say(drawHours), v.Say(drawTemperature, calc.Word("unit", unit))
+	nodes, foot := figure.Plot(x, y, []figure.Curve{
+		{Role: figure.Line, Name: v.Say(drawConcrete), Points: points},
+		{Role: figure.Limit, Name: v.Say(drawDatum), Points: []figure.Point{{X: x.From, Y: datum}, {X: x.To, Y: datum}}},
+	}, nil)
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawMaturityTitle), Nodes: nodes,
+		Desc: v.Say(drawMaturityDesc, calc.Amount("low", calc.SI(coolest, unit), &reading), calc.Amount("high", calc.SI(warmest, unit), &reading),
+			calc.Amount("time", calc.SI(last, "h"), &tenthHours), calc.Amount("factor", res.Out.Num("factor"), &factorSize),
+			calc.Amount("age", res.Out.Num("age"), &ageSize))}
+}
+
+// readings are the readings as points, hours to the right; one alone becomes
+// a level line from the placing.
+func readings(in calc.Case, unit string) []figure.Point {
+	var points []figure.Point
+	for _, row := range in.Rows("readings") {
+		points = append(points, figure.Point{X: calc.From(row.Num("time"), "h"), Y: calc.From(row.Num("temperature"), unit)})
+	}
+	if len(points) == 1 {
+		points = append([]figure.Point{{X: 0, Y: points[0].Y}}, points...)
+	}
+	return points
+}
+
+// axis spans two values with round marks, about five of them.
+func axis(low, high float64) figure.Axis {
+	step := math.Pow(10, math.Floor(math.Log10((high-low)/5)))
+	for _, times := range []float64{1, 2, 5, 10} {
+		if (high-low)/(step*times) <= 6 {
+			step *= times
+			break
+		}
+	}
+	a := figure.Axis{From: float64(math.Floor(low/step) * step), To: float64(math.Ceil(high/step) * step)}
+	for k := math.Round(a.From / step); float64(k*step) <= a.To+step/2; k++ {
+		a.Marks = append(a.Marks, figure.Mark{At: k * step, Text: strconv.FormatFloat(k*step, 'g', 4, 64)})
+	}
+	return a
+}

@@ -1,0 +1,139 @@
+package strength
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+	"coursebook/calculators/quantity"
+)
+
+// The options of the calibration curve.
+const (
+	curveNone  = "none"
+	curveLog   = "log"
+	curveHyper = "hyperbolic"
+)
+
+// The ways the inputs and results of both calculators are written. Curves are
+// made in °C·h, so those keep their unit for every reader.
+var (
+	celsiusHours    = quantity.Show{Dim: quantity.Maturity, US: quantity.Scale{Unit: "C°·h", Step: 1}}
+	factorSize      = quantity.Show{Dim: quantity.Maturity, US: quantity.Scale{Unit: "C°·h", Step: 10, Way: quantity.Down}}
+	fahrenheitHours = quantity.Show{Dim: quantity.Maturity, US: quantity.Scale{Unit: "F°·h", Step: 10, Way: quantity.Down}}
+	energy          = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 0.1}}
+	perDegreeHour   = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 0.0001}}
+	curveStrength   = quantity.Show{Dim: quantity.Pressure, US: quantity.Scale{Unit: "psi", Step: 1}, Metric: quantity.Scale{Unit: "MPa", Step: 0.01}}
+	tenthHours      = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.1}}
+	// A gained age is rounded down.
+	ageSize     = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.5, Way: quantity.Down}}
+	reading     = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 0.5}, Metric: quantity.Scale{Unit: "°C", Step: 0.5}}
+	referenceAt = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 0.1}, Metric: quantity.Scale{Unit: "°C", Step: 0.1}}
+	// What is estimated is rounded down, a wait up.
+	strengthAtLeast = quantity.Show{Dim: quantity.Pressure, US: quantity.Scale{Unit: "psi", Step: 50, Way: quantity.Down}, Metric: quantity.Scale{Unit: "MPa", Step: 0.5, Way: quantity.Down}}
+	daysAtLeast     = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "d", Step: 0.5, Way: quantity.Up}}
+	ageDays         = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "d", Step: 0.5}}
+)
+
+const (
+	whyFrozen    = calc.Text("maturity.why.frozen: Frozen concrete gains nothing. Check the reading.")
+	whyBoiling   = calc.Text("maturity.why.boiling: No wall gets this hot. Check the reading.")
+	whyLong      = calc.Text("maturity.why.long: Maturity is for young concrete.")
+	whyDatum     = calc.Text("maturity.why.datum: Published datum temperatures lie between −11 °C and 10 °C.")
+	whyEnergy    = calc.Text("maturity.why.energy: Cements lie between 25 and 70 kJ/mol.")
+	whyRefer     = calc.Text("maturity.why.reference: Reference temperatures in use are 20 °C and 23 °C.")
+	whyCurve     = calc.Text("maturity.why.curve: Take the figures from the report of the curve.")
+	estimateOnly = calc.Text("strength.caution.estimate: Estimate only. It is no leave to strip, load or backfill. Those wait for the engineer's word.")
+)
+
+func hasCurve(c calc.Case) bool { return c.Choice("curve") != curveNone }
+func isLog(c calc.Case) bool    { return c.Choice("curve") == curveLog }
+func isHyper(c calc.Case) bool  { return c.Choice("curve") == curveHyper }
+
+var maturityIn = []calc.Field{
+	{
+		ID: "readings", Kind: calc.Rows, MinRows: 1, MaxRows: 60,
+		Label: calc.Text("maturity.readings: Readings"),
+		Help:  calc.Text("maturity.readings.help: In order. One row alone means that temperature since placing."),
+		Usual: "0 h | 68 °F; 6 h | 75 °F; 12 h | 92 °F; 24 h | 88 °F; 48 h | 72 °F; 72 h | 66 °F",
+		Cols: []calc.Field{
+			{ID: "time", Show: &tenthHours, Label: calc.Text("maturity.readings.time: Time since placing"),
+				Min: &calc.Limit{At: 0, Unit: "h", Why: measure.NotMinus}, Max: &calc.Limit{At: 60, Unit: "d", Why: whyLong}},
+			{ID: "temperature", Show: &reading, Label: calc.Text("maturity.readings.temperature: Concrete temperature"),
+				Min: &calc.Limit{At: 0, Unit: "°F", Why: whyFrozen}, Max: &calc.Limit{At: 212, Unit: "°F", Why: whyBoiling}},
+		},
+	},
+	{
+		ID: "datum", Show: &reading, Usual: "32 °F",
+		Label: calc.Text("maturity.datum: Datum temperature"),
+		Help:  calc.Text("maturity.datum.help: 0 °C for plain Type I by ASTM; highway manuals use −10 °C."),
+		Min:   &calc.Limit{At: -12, Unit: "°C", Why: whyDatum, Source: "c1074"}, Max: &calc.Limit{At: 10, Unit: "°C", Why: whyDatum, Source: "c1074"},
+	},
+	{
+		ID: "energy", Show: &energy, Usual: "41.5",
+		Label: calc.Text("maturity.energy: Activation energy, kJ/mol"),
+		Help:  calc.Text("maturity.energy.help: 40 to 45 for plain Type I. Other mixes need a test."),
+		Min:   &calc.Limit{At: 25, Why: whyEnergy}, Max: &calc.Limit{At: 70, Why: whyEnergy},
+	},
+	{
+		ID: "reference", Show: &referenceAt, Usual: "73.4 °F",
+		Label: calc.Text("maturity.reference: Reference temperature"),
+		Help:  calc.Text("maturity.reference.help: 23 °C, or 20 °C where the curve was made so."),
+		Min:   &calc.Limit{At: 15, Unit: "°C", Why: whyRefer}, Max: &calc.Limit{At: 30, Unit: "°C", Why: whyRefer},
+	},
+	{
+		ID: "curve", Kind: calc.Choice, Usual: curveNone,
+		Label: calc.Text("maturity.curve: Strength curve of this mix"),
+		Help:  calc.Text("maturity.curve.help: From the lab's report, over the factor in °C·h."),
+		Options: []calc.Option{
+			{ID: curveNone, Label: calc.Text("maturity.curve.none: none")},
+			{ID: curveLog, Label: calc.Text("maturity.curve.log: a + b × log of the factor")},
+			{ID: curveHyper, Label: calc.Text("maturity.curve.hyperbolic: hyperbolic: limit, rate, start")},
+		},
+	},
+	{
+		ID: "curve-a", Show: &curveStrength, Optional: true, When: isLog, Label: calc.Text("maturity.curve-a: a of the curve"),
+		Min: &calc.Limit{At: -50000, Unit: "psi", Why: whyCurve}, Max: &calc.Limit{At: 10000, Unit: "psi", Why: whyCurve},
+	},
+	{
+		ID: "curve-b", Show: &curveStrength, Optional: true, When: isLog, Label: calc.Text("maturity.curve-b: b of the curve"),
+		Help: calc.Text("maturity.curve-b.help: Gain for each tenfold factor: the log is to base 10."),
+		Min:  &calc.Limit{At: 0, Unit: "psi", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 20000, Unit: "psi", Why: whyCurve},
+	},
+	{
+		ID: "curve-limit", Show: &curveStrength, Optional: true, When: isHyper, Label: calc.Text("maturity.curve-limit: Limiting strength"),
+		Min: &calc.Limit{At: 0, Unit: "psi", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 20000, Unit: "psi", Why: whyCurve},
+	},
+	{
+		ID: "curve-rate", Show: &perDegreeHour, Optional: true, When: isHyper, Label: calc.Text("maturity.curve-rate: Rate, per °C·h"),
+		Min: &calc.Limit{At: 0, Open: true, Why: whyCurve}, Max: &calc.Limit{At: 1, Why: whyCurve},
+	},
+	{
+		ID: "curve-start", Show: &celsiusHours, Optional: true, When: isHyper, Usual: "0 C°·h", Label: calc.Text("maturity.curve-start: Factor where it starts"),
+		Min: &calc.Limit{At: 0, Unit: "C°·h", Why: whyCurve}, Max: &calc.Limit{At: 5000, Unit: "C°·h", Why: whyCurve},
+	},
+	{
+		ID: "curve-to", Show: &celsiusHours, Optional: true, When: hasCurve, Label: calc.Text("maturity.curve-to: Largest factor tested"),
+		Help: calc.Text("maturity.curve-to.help: Past the last cylinder broken, the curve is a guess."),
+		Min:  &calc.Limit{At: 0, Unit: "C°·h", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 100000, Unit: "C°·h", Why: whyCurve},
+	},
+}
+
+var maturityOut = []calc.Field{
+	{ID: "factor", Show: &factorSize, Lead: true, Label: calc.Text("maturity.out.factor: Temperature-time, °C·h")},
+	{ID: "factor-f", Show: &fahrenheitHours, Label: calc.Text("maturity.out.factor-f: The same in °F·h")},
+	{ID: "age", Show: &ageSize, Lead: true, Label: calc.Text("maturity.out.age: Equivalent age"),
+		Help: calc.Text("maturity.out.age.help: Hours at the reference temperature that give the same.")},
+	{ID: "age-ec", Show: &ageSize, Label: calc.Text("maturity.out.age-ec: Age by Eurocode 2, 20 °C")},
+	{ID: "elapsed", Show: &tenthHours, Label: calc.Text("maturity.out.elapsed: Time covered by readings")},
+	{ID: "mean", Show: &reading, Label: calc.Text("maturity.out.mean: Mean temperature")},
+	{ID: "strength", Show: &strengthAtLeast, Lead: true, Label: calc.Text("maturity.out.strength: Strength by your curve"),
+		Help: calc.Text("maturity.out.strength.help: Estimate only.")},
+	{
+		ID: "intervals", Kind: calc.Rows, Label: calc.Text("maturity.out.intervals: Interval by interval"),
+		Cols: []calc.Field{
+			{ID: "to", Show: &tenthHours, Label: calc.Text("maturity.out.to: Until")},
+			{ID: "mean", Show: &reading, Label: calc.Text("maturity.out.interval-mean: Mean")},
+			{ID: "factor", Show: &factorSize, Label: calc.Text("maturity.out.interval-factor: Factor so far")},
+			{ID: "age", Show: &ageSize, Label: calc.Text("maturity.out.interval-age: Age so far")},
+		},
+	},
+}

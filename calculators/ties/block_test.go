@@ -1,0 +1,71 @@
+package ties
+
+import (
+	"math"
+	"testing"
+)
+
+// The push on a side is the pressure summed over its height: held against a
+// plain sum of thin strips.
+func TestSidePushIsTheSumOfStrips(t *testing.T) {
+	for _, c := range []struct{ h, a float64 }{{2, 0}, {2, 1}, {2, 2}, {2, 5}, {0.3, 0.2}} {
+		const strips = 20000
+		sum := 0.0
+		for i := range strips {
+			z := (float64(i) + 0.5) * c.h / strips // above the underside
+			sum += math.Max(0, c.a-z) * c.h / strips
+		}
+		if got := SidePush(150, 3, c.h, c.a); math.Abs(got-450*sum) > 1e-6*(1+got) {
+			t.Errorf("%+v: %v, strips give %v", c, got, 450*sum)
+		}
+	}
+}
+
+// Covered on both sides by the same amount more, neither the uplift nor the
+// net push on a covered block-out of even levels changes.
+func TestUpliftEndsAtTheTop(t *testing.T) {
+	_, a := run(t, BlockOutUplift, "side-a", "2' 6\"", "side-b", "2' 6\"")
+	_, b := run(t, BlockOutUplift, "side-a", "9'", "side-b", "9'")
+	if !near(a.Out.Num("uplift"), b.Out.Num("uplift")) || a.Out.Num("push") != 0 || b.Out.Num("push") != 0 {
+		t.Errorf("%v and %v N", a.Out.Num("uplift"), b.Out.Num("uplift"))
+	}
+	if !noted(a, blockEven) || noted(a, blockUneven) {
+		t.Error("even levels are not told")
+	}
+}
+
+// The sides may be named either way round.
+func TestSidesMirror(t *testing.T) {
+	_, a := run(t, BlockOutUplift, "side-a", "3'", "side-b", "1'")
+	_, b := run(t, BlockOutUplift, "side-a", "1'", "side-b", "3'")
+	for _, id := range []string{"uplift", "push", "straps"} {
+		if a.Out.Num(id) != b.Out.Num(id) {
+			t.Errorf("%s: %v and %v", id, a.Out.Num(id), b.Out.Num(id))
+		}
+	}
+	if !noted(a, blockUneven) || noted(a, blockEven) {
+		t.Error("uneven levels are not told")
+	}
+}
+
+// Straps are rounded up, an exact number stays, one is never enough.
+func TestStraps(t *testing.T) {
+	// 5 by 1 by 2 ft in 150 lb/ft³ less 200 lb is 1300 lbf
+	block := []string{"length", "5'", "thickness", "12", "height", "2'", "side-a", "3'", "side-b", "3'", "own", "200", "factor", "1"}
+	for _, c := range []struct {
+		rating string
+		want   float64
+	}{{"650", 2}, {"649", 3}, {"260", 5}, {"259", 6}, {"5000", 2}} {
+		_, res := run(t, BlockOutUplift, append([]string{"rating", c.rating}, block...)...)
+		if res.Out.Num("straps") != c.want {
+			t.Errorf("rated %s: %v straps, want %v", c.rating, res.Out.Num("straps"), c.want)
+		}
+	}
+}
+
+func TestHeavyBlockStays(t *testing.T) {
+	_, res := run(t, BlockOutUplift, "own", "20000")
+	if res.Out.Num("uplift") != 0 || res.Out.Num("straps") != 0 || !noted(res, blockStays) || noted(res, blockFloats) {
+		t.Errorf("uplift %v, straps %v", res.Out.Num("uplift"), res.Out.Num("straps"))
+	}
+}

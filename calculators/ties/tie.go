@@ -1,0 +1,122 @@
+package ties
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
+
+// The options of the face and of the verdicts.
+const (
+	faceWhole = "whole"
+	faceWeak  = "weak"
+
+	tieHolds   = "holds"
+	tieFails   = "fails"
+	tieUnrated = "unrated"
+
+	faceSound  = "sound"
+	faceBack   = "back"
+	faceWithin = "within"
+)
+
+// TieLoad answers what one tie carries, whole or beside missing ones. It
+// checks ties alone: a weakened face is backed unless its capacity is known.
+var TieLoad = &calc.Calculator{
+	ID:      "tie-load",
+	Title:   calc.Text("tie-load.title: Load on a form tie"),
+	Purpose: calc.Text("tie-load.purpose: Shows what one tie carries, also beside missing or cut ties, and if the face must be backed."),
+	In: []calc.Field{
+		{
+			ID: "pressure", Show: &pressureIn, Usual: "600 psf",
+			Label: calc.Text("tie-load.pressure: Pressure at the tie"),
+			Help:  calc.Text("tie-load.pressure.help: At the depth of the tie, for the rise where the hose stands."),
+			Min:   &calc.Limit{At: 10, Unit: "psf", Why: measure.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: measure.CheckUnit},
+		},
+		{
+			ID: "across", Show: &measure.Inches, Usual: "8 in", Label: calc.Text("tie-load.across: Ties apart along the wall"),
+			Min: &calc.Limit{At: 1, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 96, Unit: "in", Why: measure.CheckUnit},
+		},
+		{
+			ID: "up", Show: &measure.Inches, Usual: "16 in", Label: calc.Text("tie-load.up: Ties apart up the wall"),
+			Min: &calc.Limit{At: 1, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 96, Unit: "in", Why: measure.CheckUnit},
+		},
+		{
+			ID: "missing", Show: &measure.Count, Whole: true, Usual: "1", Label: calc.Text("tie-load.missing: Ties missing or cut"),
+			Help: calc.Text("tie-load.missing.help: Next to one another, in one place."),
+			Min:  &calc.Limit{At: 0, Why: measure.NotMinus}, Max: &calc.Limit{At: 6, Why: measure.Engineer},
+		},
+		{
+			ID: "sharing", Show: &measure.Count, Whole: true, Usual: "2", Label: calc.Text("tie-load.sharing: Whole ties that take over"),
+			Help: calc.Text("tie-load.sharing.help: Keep 2: one at each end of the gap. More only if the engineer says so."),
+			Min:  &calc.Limit{At: 1, Why: measure.AboveZero}, Max: &calc.Limit{At: 8, Why: measure.CheckCount},
+		},
+		{
+			ID: "strength", Show: &forceIn, Optional: true, Usual: "2000 lbf", Label: calc.Text("tie-load.strength: Breaking strength of a tie"),
+			Help: calc.Text("tie-load.strength.help: From the form maker, tie in its foam. Empty: no verdict."),
+			Min:  &calc.Limit{At: 50, Unit: "lbf", Why: measure.CheckUnit}, Max: &calc.Limit{At: 100000, Unit: "lbf", Why: measure.CheckUnit},
+		},
+		{
+			ID: "factor", Show: &measure.Factor, Usual: "2", Label: calc.Text("tie-load.factor: Factor on breaking"),
+			Help: calc.Text("tie-load.factor.help: Breaking strength over working load. Enter 1 for a working load."),
+			Min:  &calc.Limit{At: 1, Why: measure.AskMaker}, Max: &calc.Limit{At: 10, Why: measure.CheckUnit},
+		},
+		{
+			ID: "face", Kind: calc.Choice, Usual: faceWhole, Label: calc.Text("tie-load.face: Face of the form there"),
+			Options: []calc.Option{
+				{ID: faceWhole, Label: calc.Text("tie-load.face.whole: As the maker ships it")},
+				{ID: faceWeak, Label: calc.Text("tie-load.face.weak: Cut, patched, cracked or a joint on a joint")},
+			},
+		},
+		{
+			ID: "capacity", Show: &measure.Rating, Optional: true, Label: calc.Text("tie-load.capacity: Capacity of the weak face"),
+			Help: calc.Text("tie-load.capacity.help: Only from the form maker or the engineer, for this very state."),
+			Min:  &calc.Limit{At: 10, Unit: "psf", Why: measure.AskMaker}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: measure.AskMaker},
+		},
+		{
+			ID: "weight", Show: &measure.UnitWeight, Usual: "150 lb/ft³", Label: labelWeight, Help: helpWeight,
+			Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: measure.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: measure.CheckUnit},
+		},
+	},
+	Out: []calc.Field{
+		{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("tie-load.verdict: The ties alone"), Options: []calc.Option{
+			{ID: tieHolds, Label: calc.Text("tie-load.verdict.holds: Within the working load")},
+			{ID: tieFails, Label: calc.Text("tie-load.verdict.fails: Beyond the working load")},
+			{ID: tieUnrated, Label: calc.Text("tie-load.verdict.unrated: No strength, no verdict")},
+		}},
+		{ID: "load", Show: &measure.Force, Lead: true, Label: calc.Text("tie-load.load: Load on the busiest tie")},
+		{ID: "backing", Kind: calc.Choice, Lead: true, Label: calc.Text("tie-load.backing: The face"), Options: []calc.Option{
+			{ID: faceSound, Label: calc.Text("tie-load.backing.sound: Not weakened")},
+			{ID: faceBack, Label: calc.Text("tie-load.backing.back: Back it before placing")},
+			{ID: faceWithin, Label: calc.Text("tie-load.backing.within: Within the capacity entered")},
+		}},
+		{ID: "area", Show: &measure.Area, Label: calc.Text("tie-load.area: Face that one tie holds")},
+		{ID: "working", Show: &measure.ForceAtMost, Label: calc.Text("tie-load.working: Working load of a tie")},
+		{ID: "used", Show: &usedShare, Label: calc.Text("tie-load.used: Share of working load used")},
+		{ID: "widest", Show: &measure.InchesAtMost, Label: calc.Text("tie-load.widest: Widest spacing, along wall")},
+		{ID: "face-height", Show: &measure.HeightAtMost, Label: calc.Text("tie-load.face-height: Fluid height, weak face"),
+			Help: calc.Text("tie-load.face-height.help: Fluid concrete above the weak place, by the capacity entered.")},
+	},
+	Formulas: []*calc.Formula{eqArea, eqLoad, eqWorking, eqWidest, eqFace},
+	Sources: []calc.Source{
+		sourceFlorida,
+		{ID: "factor", Author: "Concrete Construction", Title: "Safety factor for form ties", Where: "factor of 1.5 by custom, at least 2 by ACI 347; 4,500 lb over 1.5 is 3,000 lb",
+			Status: calc.Confirmed, Link: "https://www.concreteconstruction.net/how-to/safety-factor-for-form-ties_o"},
+		{ID: "army", Author: "US Army Engineer School", Title: "Design Forms for a Concrete Wall", Edition: "Subcourse EN5151",
+			Where: "Part C: tie spacing rounded down, from breaking strength with no factor", Status: calc.Confirmed},
+		{ID: "sharing", Title: "Common practice: the ties at both ends of a gap take over its load", Status: calc.CommonPractice},
+		sourceStatics,
+	},
+	Cautions: []calc.Caution{
+		{Level: calc.Warning, Text: calc.Text("tie-load.caution.only: This checks ties only. How the foam bends and how the tie grips it is not in it.")},
+		{Level: calc.Warning, Text: cautionGovern},
+	},
+	Tables: []calc.Table{{
+		ID: "load", Title: calc.Text("tie-load.table.load: Load on one tie by pressure and spacing along the wall"),
+		Note: calc.Text("tie-load.table.load.note: Ties 16 in. (405 mm) apart up the wall, none missing."),
+		Out:  "load", Set: []calc.Entry{{Path: "missing", Text: "0"}},
+		Down:   calc.Axis{Path: "pressure", US: []string{"300", "450", "600", "750", "900", "1200"}, Metric: []string{"15", "20", "30", "35", "45", "60"}},
+		Across: calc.Axis{Path: "across", US: []string{"6", "8", "12", "16", "24"}, Metric: []string{"150", "200", "300", "400", "600"}},
+	}},
+	Compute: computeTie,
+	Draw:    drawTie,
+}

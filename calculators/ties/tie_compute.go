@@ -1,0 +1,128 @@
+package ties
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
+
+const (
+	tieOver    = calc.Text("tie-load.note.over: The ties may tear. One carries {load} and may carry {working}. Do not place this way.")
+	tieFactor  = calc.Text("tie-load.note.factor: The factor is below 2. ACI 347 asks for at least 2 on form ties.")
+	tieAsk     = calc.Text("tie-load.ask.strength: What load breaks the tie? Without the form maker's figure there is no verdict.")
+	tieMany    = calc.Text("tie-load.note.many: So many missing in one place leave more than the ties in doubt. Ask the engineer.")
+	tieShare   = calc.Text("tie-load.note.share: More than two ties share the load. That holds only where the face spreads it both ways.")
+	tieBack    = calc.Text("tie-load.note.back: The face is weakened and no capacity is known. Back it with boards and a brace before placing.")
+	tieBeyond  = calc.Text("tie-load.note.beyond: The pressure of {pressure} is above the capacity entered. Back the face, or keep the fluid concrete to {height} above it.")
+	tieNoNeed  = calc.Text("tie-load.note.no-need: A capacity was entered, but the face is whole. It is not used.")
+	meansArea  = calc.Text("tie-load.means.area: face that one tie holds")
+	meansMiss  = calc.Text("tie-load.means.missing: ties missing")
+	meansShare = calc.Text("tie-load.means.sharing: whole ties that take over")
+	meansUp    = calc.Text("tie-load.means.up: ties apart up the wall")
+	meansWork  = calc.Text("tie-load.means.working: working load of a tie")
+)
+
+var eqArea = &calc.Formula{
+	ID: "area", Title: calc.Text("tie-load.eq.area: Face that one tie holds"),
+	Expr: "s_h*s_v*(1 + n/m)", Result: calc.Var{Symbol: "A", Meaning: meansArea, Unit: "m²", US: "ft²"},
+	Vars: []calc.Var{
+		{Symbol: "s_h", Meaning: calc.Text("tie-load.means.across: ties apart along the wall"), Unit: "m", US: "ft"},
+		{Symbol: "s_v", Meaning: meansUp, Unit: "m", US: "ft"},
+		{Symbol: "n", Meaning: meansMiss}, {Symbol: "m", Meaning: meansShare},
+	},
+	Fn: calc.Of4(TieArea), Go: "ties.TieArea", Source: "sharing",
+	Limits: calc.Text("tie-load.eq.area.limits: For ties only. It says nothing about the foam between them."),
+}
+
+var eqLoad = &calc.Formula{
+	ID: "load", Title: calc.Text("tie-load.eq.load: Load on a tie"),
+	Expr: "p*A", Result: calc.Var{Symbol: "F", Meaning: meansF, Unit: "kN", US: "lbf"},
+	Vars: []calc.Var{{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"}, {Symbol: "A", Meaning: meansArea, Unit: "m²", US: "ft²"}},
+	Fn:   calc.Of2(TieForce), Go: "ties.TieForce", Source: "florida",
+}
+
+var eqWorking = &calc.Formula{
+	ID: "working", Title: calc.Text("tie-load.eq.working: Working load"),
+	Expr: "F_b/k", Result: calc.Var{Symbol: "F_w", Meaning: meansWork, Unit: "kN", US: "lbf"},
+	Vars: []calc.Var{{Symbol: "F_b", Meaning: calc.Text("tie-load.means.strength: breaking strength of a tie"), Unit: "kN", US: "lbf"},
+		{Symbol: "k", Meaning: calc.Text("tie-load.means.factor: factor on breaking")}},
+	Fn: calc.Of2(WorkingLoad), Go: "ties.WorkingLoad", Source: "factor",
+}
+
+var eqWidest = &calc.Formula{
+	ID: "widest", Title: calc.Text("tie-load.eq.widest: Widest spacing"),
+	Expr: "F_w/(p*s_v*(1 + n/m))", Result: calc.Var{Symbol: "s", Meaning: calc.Text("tie-load.means.widest: widest spacing along the wall"), Unit: "m", US: "ft"},
+	Vars: []calc.Var{
+		{Symbol: "F_w", Meaning: meansWork, Unit: "kN", US: "lbf"}, {Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
+		{Symbol: "s_v", Meaning: meansUp, Unit: "m", US: "ft"}, {Symbol: "n", Meaning: meansMiss}, {Symbol: "m", Meaning: meansShare},
+	},
+	Fn: calc.Of5(TieSpacing), Go: "ties.TieSpacing", Source: "army",
+	Limits: calc.Text("tie-load.eq.widest.limits: Rounded down. The working load has its factor in it already."),
+}
+
+var eqFace = &calc.Formula{
+	ID: "face", Title: calc.Text("tie-load.eq.face: Fluid height for a face"),
+	Expr: "q/w", Result: calc.Var{Symbol: "h", Meaning: calc.Text("tie-load.means.height: depth of fluid concrete"), Unit: "m", US: "ft"},
+	Vars: []calc.Var{{Symbol: "q", Meaning: calc.Text("tie-load.means.capacity: capacity of the face"), Unit: "kPa", US: "psf"}, {Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}},
+	Fn:   calc.Of2(FaceHeight), Go: "ties.FaceHeight", Source: "statics",
+}
+
+func computeTie(r *calc.Run, in calc.Case) {
+	n, m, p := in.Num("missing"), in.Num("sharing"), in.Num("pressure")
+	area := r.Use(eqArea, in.Num("across"), in.Num("up"), n, m)
+	load := r.Use(eqLoad, p, area)
+	r.Put("area", area)
+	r.Put("load", load)
+	r.PutChoice("verdict", tieUnrated)
+	if in.Has("strength") {
+		rateTie(r, in, load)
+	} else {
+		r.Note(calc.Ask, calc.At("strength"), tieAsk)
+	}
+	if n >= 3 {
+		r.Note(calc.Warning, calc.At("missing"), tieMany)
+	}
+	if n > 0 && m > 2 {
+		r.Note(calc.Caution_, calc.At("sharing"), tieShare)
+	}
+	rateFace(r, in)
+}
+
+func rateTie(r *calc.Run, in calc.Case, load float64) {
+	working := r.Use(eqWorking, in.Num("strength"), in.Num("factor"))
+	r.Put("working", working)
+	r.Put("used", load/working)
+	r.Put("widest", r.Use(eqWidest, working, in.Num("pressure"), in.Num("up"), in.Num("missing"), in.Num("sharing")))
+	r.PutChoice("verdict", tieHolds)
+	if over(load, working) {
+		r.PutChoice("verdict", tieFails)
+		r.Note(calc.Warning, calc.At("strength"), tieOver, calc.Amount("load", load, &measure.Force), calc.Amount("working", working, &measure.ForceAtMost))
+	}
+	if in.Num("factor") < 2 {
+		r.Note(calc.Caution_, calc.At("factor"), tieFactor)
+	}
+}
+
+// rateFace answers 'back it' for a weakened face, unless its capacity is
+// known from those who may give one and covers the pressure.
+func rateFace(r *calc.Run, in calc.Case) {
+	known := in.Has("capacity")
+	if in.Num("missing") == 0 && in.Choice("face") == faceWhole {
+		r.PutChoice("backing", faceSound)
+		if known {
+			r.Note(calc.Notice, calc.At("capacity"), tieNoNeed)
+		}
+		return
+	}
+	if !known {
+		r.PutChoice("backing", faceBack)
+		r.Note(calc.Warning, calc.At("face"), tieBack)
+		return
+	}
+	height := r.Use(eqFace, in.Num("capacity"), in.Num("weight"))
+	r.Put("face-height", height)
+	r.PutChoice("backing", faceWithin)
+	if over(in.Num("pressure"), in.Num("capacity")) {
+		r.PutChoice("backing", faceBack)
+		r.Note(calc.Warning, calc.At("capacity"), tieBeyond, calc.Amount("pressure", in.Num("pressure"), &pressureIn), calc.Amount("height", height, &measure.HeightAtMost))
+	}
+}

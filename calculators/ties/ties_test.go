@@ -1,0 +1,76 @@
+package ties
+
+import (
+	"math"
+	"os"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/proof"
+	"coursebook/calculators/quantity"
+)
+
+const publishedDir = "../../testdata/published"
+
+func TestTieLoad(t *testing.T)        { proof.Calculator(t, TieLoad, publishedDir) }
+func TestBlockOutUplift(t *testing.T) { proof.Calculator(t, BlockOutUplift, publishedDir) }
+func TestWindowSupports(t *testing.T) { proof.Calculator(t, WindowSupports, publishedDir) }
+
+var us = quantity.Style{System: quantity.US}
+
+// run reads typed inputs in US units and runs them.
+func run(t *testing.T, c *calc.Calculator, typed ...string) (calc.Case, calc.Result) {
+	t.Helper()
+	var entries []calc.Entry
+	for i := 0; i < len(typed); i += 2 {
+		entries = append(entries, calc.Entry{Path: typed[i], Text: typed[i+1]})
+	}
+	in, notes := calc.Read(c, entries, us)
+	for _, n := range notes {
+		t.Fatalf("%v: %s: %s", typed, n.At, calc.Voice{}.Say(n.Text, n.Slots...))
+	}
+	return in, calc.Execute(c, in)
+}
+
+func noted(res calc.Result, text calc.Text) bool {
+	for _, n := range res.Notes {
+		if n.Text.Key() == text.Key() {
+			return true
+		}
+	}
+	return false
+}
+
+func near(a, b float64) bool { return math.Abs(a-b) <= 1e-9*math.Max(math.Abs(a), math.Abs(b)) }
+
+// shown is an output as a reader of US units sees it.
+func shown(c *calc.Calculator, res calc.Result, id string) string {
+	for i, f := range res.Out.Fields() {
+		if f.ID == id {
+			return calc.Voice{Style: us}.Write(f, res.Out.At(i))
+		}
+	}
+	return ""
+}
+
+func save(t *testing.T, c *calc.Calculator, name string, typed ...string) {
+	t.Helper()
+	in, res := run(t, c, typed...)
+	d := c.Draw(calc.Voice{Style: us}, in, res)
+	if d.Empty() {
+		t.Errorf("%s draws nothing for %v", c.ID, typed)
+	}
+	if dir := os.Getenv("FIGURES"); dir != "" {
+		os.WriteFile(dir+"/"+name+".svg", []byte(figure.SVG(d)), 0o600)
+	}
+}
+
+func TestDrawings(t *testing.T) {
+	save(t, TieLoad, "tie")
+	save(t, TieLoad, "tie-many", "missing", "6", "sharing", "1", "up", "8")
+	save(t, BlockOutUplift, "block")
+	save(t, BlockOutUplift, "block-covered", "side-a", "4'", "side-b", "3' 6\"")
+	save(t, WindowSupports, "window")
+	save(t, WindowSupports, "window-wide", "width", "120", "height", "48", "cover", "3'")
+}

@@ -1,0 +1,130 @@
+package weather
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/measure"
+)
+
+const (
+	noteMild    = calc.Text("cold-weather.note.mild: No cold weather by the rule, but one frost in the first day ruins fresh concrete. Keep covers at hand.")
+	noteTooCold = calc.Text("cold-weather.note.too-cold: Below {least} this concrete must not go in. Send it back or ask the engineer.")
+	noteCooling = calc.Text("cold-weather.note.cooling: Under {least}, asked as mixed. A long haul will bring it below {placed}: place it at once.")
+	noteOverhot = calc.Text("cold-weather.note.overhot: Heated concrete may be at most 90 °F (32 °C). It sets fast and loses its slump.")
+	noteLoaded  = calc.Text("cold-weather.note.loaded: No number of days is enough for the full load. The engineer releases it on strength tested in place.")
+	notePartly  = calc.Text("cold-weather.note.partly: Backfill and floors are load. Ask the engineer before either.")
+	noteAtOnce  = calc.Text("cold-weather.note.at-once: Within 20 °F (11 °C) of the air: ACI 306.1 lets the covers come off at once.")
+	noteSlowly  = calc.Text("cold-weather.note.slowly: Uncover in steps: first loosen, then lift, then take off. A quick fall cracks the wall.")
+	noteKept    = calc.Text("cold-weather.note.kept: The concrete under its cover is below {placed}. The days of protection do not count while it is.")
+)
+
+// coldFrom is the air temperature below which weather is cold.
+const coldFromF = 40.0
+
+func computeCold(r *calc.Run, in calc.Case) {
+	row := coldColumn(calc.From(in.Num("section"), "in"))
+	air := calc.From(in.Num("air"), "°F")
+	placed, mixed := calc.SI(row.placed, "°F"), calc.SI(row.mixed[airRange(air)], "°F")
+	r.Put("placed", placed)
+	r.Put("mixed", mixed)
+	r.PutChoice("weather", coldNo)
+	if air <= coldFromF+slack {
+		r.PutChoice("weather", coldYes)
+	} else {
+		r.Note(calc.Notice, calc.At("air"), noteMild)
+	}
+	putWarm(r, in, placed, mixed)
+	putProtection(r, in)
+	r.Put("drop", calc.SI(row.drop, "F°"))
+	putUncover(r, in, placed, calc.SI(row.drop, "F°"))
+}
+
+// putWarm judges the concrete at the truck.
+func putWarm(r *calc.Run, in calc.Case, placed, mixed float64) {
+	t := in.Num("concrete")
+	least := calc.Amount("least", placed, &showLeast)
+	switch {
+	case !in.Has("concrete"):
+		r.PutChoice("verdict", warmNone)
+		return
+	case !atLeast(t, placed):
+		r.PutChoice("verdict", warmNot)
+		r.Note(calc.Warning, calc.At("concrete"), noteTooCold, least)
+		return
+	case !atLeast(t, mixed) && in.Num("air") <= calc.SI(coldFromF, "°F"):
+		r.Note(calc.Notice, calc.At("concrete"), noteCooling, calc.Amount("least", mixed, &showLeast), calc.Amount("placed", placed, &showLeast))
+	case above(t, calc.SI(90, "°F")):
+		r.Note(calc.Notice, calc.At("concrete"), noteOverhot)
+	}
+	r.PutChoice("verdict", warmOK)
+}
+
+func putProtection(r *calc.Run, in calc.Case) {
+	days, i := protectionDays(in.Choice("service")), 0
+	if in.Choice("cement") == early {
+		i = 1
+	}
+	r.Put("frost", calc.SI(days.frost[i], "d"))
+	r.Put("specified", calc.SI([2]float64{3, 2}[i], "d"))
+	switch in.Choice("service") {
+	case serviceLoaded:
+		r.Note(calc.Warning, calc.At("service"), noteLoaded)
+		return
+	case servicePartly:
+		r.Note(calc.Warning, calc.At("service"), notePartly)
+	}
+	r.Put("strength", calc.SI(days.strength[i], "d"))
+}
+
+// putUncover tells how slowly the covers come off.
+func putUncover(r *calc.Run, in calc.Case, placed, drop float64) {
+	if !in.Has("surface") {
+		return
+	}
+	surface, air := in.Num("surface"), in.Num("air")
+	if !atLeast(surface, placed) {
+		r.Note(calc.Notice, calc.At("surface"), noteKept, calc.Amount("placed", placed, &showLeast))
+	}
+	if surface-air <= calc.SI(20, "F°")*(1+slack) {
+		r.Put("uncover", 0)
+		r.Note(calc.Notice, calc.At("surface"), noteAtOnce)
+		return
+	}
+	r.Put("uncover", math.Max(0, r.Use(eqCooling, surface, air, drop)))
+	r.Note(calc.Notice, calc.At("surface"), noteSlowly)
+}
+
+const (
+	sayColdTitle = calc.Text("cold-weather.draw: Section of the wall in the cold")
+	sayColdDesc  = calc.Text("cold-weather.draw.desc: A wall between two foam faces, its top under a cover. The core stays at {placed} or warmer; the air falls to {air}.")
+	sayCover     = calc.Text("cold-weather.draw.cover: Cover the top")
+	sayKeep      = calc.Text("cold-weather.draw.keep: at least")
+	sayAir       = calc.Text("cold-weather.draw.air: Air {air}")
+	sayFoam      = calc.Text("cold-weather.draw.foam: Foam")
+	sayFoot      = calc.Text("cold-weather.draw.foot: Footing: thawed")
+)
+
+// drawCold is a section: foam, core, footing, and the cover that counts.
+func drawCold(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	placed, air := calc.Word("placed", amount(v, res.Out, "placed")), calc.Amount("air", in.Num("air"), &measure.Temperature)
+	const left, wide, foam, top, foot = 130.0, 90.0, 24.0, 50.0, 220.0
+	at := func(x, y float64) figure.Point { return figure.Point{X: x, Y: y} }
+	return figure.Drawing{Width: figure.ChartWidth, Height: 270, Title: v.Say(sayColdTitle), Desc: v.Say(sayColdDesc, placed, air), Nodes: []figure.Node{
+		figure.Rect(figure.Ground, at(left-foam-30, foot), wide+2*foam+60, 30),
+		figure.Rect(figure.Foam, at(left-foam, top), foam, foot-top),
+		figure.Rect(figure.Foam, at(left+wide, top), foam, foot-top),
+		figure.Rect(figure.Concrete, at(left, top), wide, foot-top),
+		figure.Rect(figure.Limit, at(left-foam-8, top-14), wide+2*foam+16, 10),
+		figure.Text(figure.Label, at(left+wide/2, 24), figure.Middle, v.Say(sayCover)),
+		figure.Text(figure.Label, at(left+wide/2, 125), figure.Middle, v.Say(sayKeep)),
+		figure.Text(figure.Number, at(left+wide/2, 145), figure.Middle, amount(v, res.Out, "placed")),
+		figure.Text(figure.Label, at(left+wide+foam+8, 145), figure.Start, v.Say(sayAir, air)),
+		figure.Text(figure.Label, at(left-foam-8, 145), figure.End, v.Say(sayFoam)),
+		figure.Text(figure.Label, at(left+wide/2, foot+44), figure.Middle, v.Say(sayFoot)),
+	}}
+}

@@ -1,0 +1,113 @@
+package weather
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
+
+// Evaporation answers how fast the open top of fresh concrete dries, and
+// whether that is too fast. Uno's US form decides; the others are shown.
+var Evaporation = &calc.Calculator{
+	ID:       "evaporation",
+	Title:    calc.Text("evaporation.title: Drying of the fresh surface"),
+	Purpose:  calc.Text("evaporation.purpose: Shows how fast water leaves fresh concrete, and when to act against cracks."),
+	In:       evaporationIn,
+	Out:      evaporationOut,
+	Formulas: []*calc.Formula{eqUno, eqUnoSI, eqVapour, eqMenzel, eqMenzelSI, eqWind},
+	Sources:  evaporationSources,
+	Cautions: []calc.Caution{
+		{Level: calc.Notice, Text: calc.Text("evaporation.caution.rough: The estimate is good to about 40 % either way. Watch the surface: when the sheen goes early, act.")},
+		{Level: calc.Notice, Text: calc.Text("evaporation.caution.top: In a foam form only the open top dries. The rate also counts for any slab placed that day.")},
+	},
+	Tables:  evaporationTables,
+	Compute: computeEvaporation,
+	Draw:    drawEvaporation,
+}
+
+// The mixes, by how little they bleed.
+const (
+	mixPlain  = "plain"
+	mixBlend  = "blend"
+	mixSilica = "silica"
+)
+
+// The verdicts on a rate.
+const (
+	dryLow  = "low"
+	dryCare = "care"
+	dryAct  = "act"
+)
+
+var evaporationIn = []calc.Field{
+	{
+		ID: "concrete", Kind: calc.Number, Show: &measure.Temperature, Usual: "85 °F", Label: calc.Text("evaporation.concrete: Concrete temperature"),
+		Min: &calc.Limit{At: 32, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 110, Unit: "°F", Why: whyGel},
+	},
+	{
+		ID: "air", Kind: calc.Number, Show: &measure.Temperature, Usual: "88 °F", Label: calc.Text("evaporation.air: Air temperature"),
+		Help: calc.Text("evaporation.air.help: In the shade, upwind, 4 to 6 ft (1.2 to 1.8 m) up."),
+		Min:  &calc.Limit{At: 32, Unit: "°F", Why: calc.Text("evaporation.why.frost: Below freezing the equations do not hold.")}, Max: &calc.Limit{At: 122, Unit: "°F", Why: whyLand, Source: "fao"},
+	},
+	{
+		ID: "humidity", Kind: calc.Number, Show: &measure.Percent, Usual: "40%", Label: calc.Text("evaporation.humidity: Relative humidity"),
+		Min: &calc.Limit{At: 0, Unit: "%", Why: measure.NotMinus}, Max: &calc.Limit{At: 100, Unit: "%", Why: calc.Text("evaporation.why.full: Air holds no more.")},
+	},
+	{
+		ID: "wind", Kind: calc.Number, Show: &showWind, Usual: "12 mph", Label: calc.Text("evaporation.wind: Wind"),
+		Help: calc.Text("evaporation.wind.help: Best 20 in. (0.5 m) above the concrete. A forecast is the safe side."),
+		Min:  &calc.Limit{At: 0, Unit: "mph", Why: measure.NotMinus}, Max: &calc.Limit{At: 60, Unit: "mph", Why: calc.Text("evaporation.why.gale: Nobody places concrete in more.")},
+	},
+	{
+		ID: "wind-height", Kind: calc.Number, Show: &showHeight, Optional: true, Label: calc.Text("evaporation.wind-height: Height of the wind reading"),
+		Help: calc.Text("evaporation.wind-height.help: Forecasts mean 33 ft (10 m). Empty: no reduction is shown."),
+		Min:  &calc.Limit{At: 0.5, Unit: "m", Why: calc.Text("evaporation.why.low: The equations want the wind at this height.")}, Max: &calc.Limit{At: 15, Unit: "m", Why: measure.CheckUnit},
+	},
+	{
+		ID: "mix", Kind: calc.Choice, Usual: mixPlain, Label: calc.Text("evaporation.mix: Mix"),
+		Options: []calc.Option{
+			{ID: mixPlain, Label: calc.Text("evaporation.mix.plain: Plain cement")},
+			{ID: mixBlend, Label: calc.Text("evaporation.mix.blend: Slag or fly ash blend")},
+			{ID: mixSilica, Label: calc.Text("evaporation.mix.silica: Silica fume, or hardly bleeds")},
+		},
+	},
+}
+
+var evaporationOut = []calc.Field{
+	{
+		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("evaporation.verdict: Drying"),
+		Options: []calc.Option{
+			{ID: dryLow, Label: calc.Text("evaporation.verdict.low: Slow: usual care")},
+			{ID: dryCare, Label: calc.Text("evaporation.verdict.care: Careful: have protection ready")},
+			{ID: dryAct, Label: calc.Text("evaporation.verdict.act: Too fast: act now")},
+		},
+	},
+	{ID: "rate", Kind: calc.Number, Show: &showRate, Lead: true, Label: calc.Text("evaporation.rate: Evaporation, Uno")},
+	{ID: "limit", Kind: calc.Number, Show: &showRate, Label: calc.Text("evaporation.limit: Act from")},
+	{ID: "careful", Kind: calc.Number, Show: &showRate, Label: calc.Text("evaporation.careful: Careful from")},
+	{ID: "menzel", Kind: calc.Number, Show: &showRate, Label: calc.Text("evaporation.menzel: By Menzel")},
+	{ID: "uno-si", Kind: calc.Number, Show: &showRate, Label: calc.Text("evaporation.uno-si: By Uno's rounded SI form")},
+	{ID: "wind-low", Kind: calc.Number, Show: &showWind, Label: calc.Text("evaporation.wind-low: Wind at 20 in. (0.5 m)")},
+	{ID: "rate-low", Kind: calc.Number, Show: &showRate, Label: calc.Text("evaporation.rate-low: Evaporation in that wind")},
+}
+
+var evaporationSources = []calc.Source{
+	{ID: "uno", Author: "P. J. Uno", Title: "Plastic Shrinkage Cracking and Evaporation Formulas, ACI Materials Journal", Edition: "95-M34", Year: "1998", Where: "US form of the equation", Status: calc.Memory},
+	{ID: "ccaa", Author: "Cement Concrete & Aggregates Australia", Title: "Data sheet: Hot-Weather Concreting", Year: "2004", Where: "p. 1, SI form of the equation", Status: calc.Confirmed,
+		Link: "https://www.scribd.com/document/404988245/CCAA-HOT-WEATHER-CONCRETING-pdf0-pdf"},
+	{ID: "menzel", Author: "C. A. Menzel", Title: "Causes and prevention of crack development in plastic concrete", Year: "1954", Where: "evaporation equation, as in ACI 305R", Status: calc.Memory},
+	{ID: "fao", Author: "FAO", Title: "Irrigation and Drainage Paper 56", Year: "1998", Where: "equations 11 and 47", Status: calc.Confirmed},
+	{ID: "fhwa", Author: "FHWA", Title: "Guide for Curing of Portland Cement Concrete Pavements II", Edition: "HRT-05-038", Year: "2006", Where: "chapter 5: act above 1.0, careful above 0.5 kg/m²/h", Status: calc.Confirmed,
+		Link: "https://www.fhwa.dot.gov/publications/research/infrastructure/pavements/pccp/05038/005.cfm"},
+	{ID: "silica", Author: "Silica Fume Association", Title: "Silica fume user's course", Where: "chapter 4: 0.2 lb/ft²/h, about half with silica fume", Status: calc.Confirmed,
+		Link: "http://www.silicafume.org/slideshow.cgi?p=41&c=4&l=54"},
+	{ID: "hover", Author: "K. C. Hover", Title: "After Two Hundred Years of Estimating Evaporation, It Is Still a Mystery", Edition: "ACI SP-338", Year: "2020", Where: "abstract: 40 % either way", Status: calc.Confirmed,
+		Link: "https://concrete.org/publications/internationalconcreteabstractsportal.aspx?id=51724723&m=details"},
+	{ID: "practice", Title: "Three quarters of the limit for slag and fly ash blends; careful from half of each limit", Status: calc.CommonPractice},
+}
+
+var evaporationTables = []calc.Table{{
+	ID: "rate", Title: calc.Text("evaporation.table: Evaporation by humidity and wind"),
+	Note: calc.Text("evaporation.table.note: Concrete at 85 °F (29 °C), air at 88 °F (31 °C). Plain mixes: act from 0.2 lb/ft²/h (1 kg/m²/h)."),
+	Out:  "rate", Down: calc.Axis{Path: "humidity", US: []string{"10%", "20%", "40%", "60%", "80%"}},
+	Across: calc.Axis{Path: "wind", US: []string{"0 mph", "5 mph", "10 mph", "15 mph", "20 mph", "25 mph"}, Metric: []string{"0 km/h", "8 km/h", "16 km/h", "24 km/h", "32 km/h", "40 km/h"}},
+}}

@@ -1,0 +1,158 @@
+package weather
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
+
+// HotWeather answers whether a load may still go in: its temperature, its
+// age and the turns of its drum against the limits, sooner in heat.
+var HotWeather = &calc.Calculator{
+	ID:       "hot-weather",
+	Title:    calc.Text("hot-weather.title: Hot weather and discharge time"),
+	Purpose:  calc.Text("hot-weather.purpose: Shows how long this load may still be discharged, and whether it is too hot."),
+	In:       hotIn,
+	Out:      hotOut,
+	Formulas: []*calc.Formula{eqLeft, eqSpeed},
+	Sources:  hotSources,
+	Cautions: []calc.Caution{
+		{Level: calc.Warning, Text: calc.Text("hot-weather.caution.people: Heat makes people ill before it spoils concrete. Water, shade and rest for the crew; watch each other.")},
+		{Level: calc.Notice, Text: calc.Text("hot-weather.caution.ticket: The specification and the ticket come first. Water added to win time costs strength.")},
+	},
+	Tables:  hotTables,
+	Compute: computeHot,
+	Draw:    drawHot,
+}
+
+// The rules of discharge.
+const (
+	ruleOld = "c94"
+	ruleNew = "c94-new"
+	ruleOwn = "own"
+)
+
+// The verdicts on a load.
+const (
+	loadGood  = "good"
+	loadHurry = "hurry"
+	loadLate  = "late"
+	loadHot   = "hot"
+)
+
+var hotIn = []calc.Field{
+	{
+		ID: "age", Kind: calc.Number, Show: &measure.Minutes, Usual: "35 min", Label: calc.Text("hot-weather.age: Age of the load now"),
+		Help: calc.Text("hot-weather.age.help: Since water met cement: the batch time on the ticket."),
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 600, Unit: "min", Why: measure.CheckUnit},
+	},
+	{ID: "batched", Kind: calc.Words_, Optional: true, MaxLen: 5, Usual: "7:40", Label: calc.Text("hot-weather.batched: Batch time on the ticket"),
+		Help: calc.Text("hot-weather.batched.help: Like 7:40 or 13:05. Gives the clock time to be empty by.")},
+	{
+		ID: "concrete", Kind: calc.Number, Show: &measure.Temperature, Usual: "84 °F", Label: calc.Text("hot-weather.concrete: Concrete temperature"),
+		Min: &calc.Limit{At: 32, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 120, Unit: "°F", Why: whyGel},
+	},
+	{
+		ID: "limit-temp", Kind: calc.Number, Show: &measure.Temperature, Usual: "95 °F", Label: calc.Text("hot-weather.limit-temp: Hottest allowed at discharge"),
+		Help: calc.Text("hot-weather.limit-temp.help: ACI 301 and 305.1: 95 °F (35 °C). Many specifications: 90 °F (32 °C)."),
+		Min:  &calc.Limit{At: 70, Unit: "°F", Why: calc.Text("hot-weather.why.limit: No specification for walls asks for less.")}, Max: &calc.Limit{At: 105, Unit: "°F", Why: calc.Text("hot-weather.why.more: More needs the engineer's approval and a trial.")},
+	},
+	{
+		ID: "rule", Kind: calc.Choice, Usual: ruleOld, Label: calc.Text("hot-weather.rule: Rule of discharge"),
+		Options: []calc.Option{
+			{ID: ruleOld, Label: calc.Text("hot-weather.rule.c94: ASTM C94, older: 90 min or 300 turns")},
+			{ID: ruleNew, Label: calc.Text("hot-weather.rule.c94-new: ASTM C94, newer: 90 min, turns as agreed")},
+			{ID: ruleOwn, Label: calc.Text("hot-weather.rule.own: The project's specification")},
+		},
+	},
+	{
+		ID: "own-time", Kind: calc.Number, Show: &measure.Minutes, Usual: "60 min", When: ownRule, Label: calc.Text("hot-weather.own-time: Time by specification"),
+		Min: &calc.Limit{At: 10, Unit: "min", Why: measure.CheckUnit}, Max: &calc.Limit{At: 300, Unit: "min", Why: measure.CheckUnit},
+	},
+	{
+		ID: "own-turns", Kind: calc.Number, Show: &measure.Count, Whole: true, Optional: true, When: notOldRule, Label: calc.Text("hot-weather.own-turns: Turns of the drum allowed"),
+		Min: &calc.Limit{At: 50, Why: measure.CheckCount}, Max: &calc.Limit{At: 2000, Why: measure.CheckCount},
+	},
+	{
+		ID: "turns", Kind: calc.Number, Show: &measure.Count, Whole: true, Optional: true, Label: calc.Text("hot-weather.turns: Turns on the counter"),
+		Min: &calc.Limit{At: 0, Why: measure.NotMinus}, Max: &calc.Limit{At: 5000, Why: measure.CheckCount},
+	},
+	{
+		ID: "hot-from", Kind: calc.Number, Show: &measure.Temperature, Usual: "86 °F", Label: calc.Text("hot-weather.hot-from: Heat limit counts from"),
+		Help: calc.Text("hot-weather.hot-from.help: Temperature of the concrete. Specifications say 85 to 90 °F (30 to 32 °C)."),
+		Min:  &calc.Limit{At: 70, Unit: "°F", Why: measure.CheckUnit}, Max: &calc.Limit{At: 105, Unit: "°F", Why: measure.CheckUnit},
+	},
+	{
+		ID: "hot-time", Kind: calc.Number, Show: &measure.Minutes, Optional: true, Usual: "60 min", Label: calc.Text("hot-weather.hot-time: Time allowed in that heat"),
+		Help: calc.Text("hot-weather.hot-time.help: From the specification; 60 min is common. Empty: no earlier limit."),
+		Min:  &calc.Limit{At: 10, Unit: "min", Why: measure.CheckUnit}, Max: &calc.Limit{At: 300, Unit: "min", Why: measure.CheckUnit},
+	},
+}
+
+func ownRule(c calc.Case) bool    { return c.Choice("rule") == ruleOwn }
+func notOldRule(c calc.Case) bool { return c.Choice("rule") != ruleOld }
+
+var hotOut = []calc.Field{
+	{
+		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("hot-weather.verdict: This load"),
+		Options: []calc.Option{
+			{ID: loadGood, Label: calc.Text("hot-weather.verdict.good: May go in")},
+			{ID: loadHurry, Label: calc.Text("hot-weather.verdict.hurry: Must be emptied soon")},
+			{ID: loadLate, Label: calc.Text("hot-weather.verdict.late: Is past its limit")},
+			{ID: loadHot, Label: calc.Text("hot-weather.verdict.hot: Is too hot")},
+		},
+	},
+	{ID: "left", Kind: calc.Number, Show: &showLeft, Lead: true, Label: calc.Text("hot-weather.left: Time left")},
+	{ID: "by", Kind: calc.Words_, Label: calc.Text("hot-weather.by: Empty by the clock at")},
+	{ID: "limit", Kind: calc.Number, Show: &measure.Minutes, Label: calc.Text("hot-weather.limit: Limit that counts")},
+	{ID: "turns-limit", Kind: calc.Number, Show: &measure.Count, Exact: true, Label: calc.Text("hot-weather.turns-limit: Turns allowed")},
+	{ID: "turns-left", Kind: calc.Number, Show: &measure.Count, Exact: true, Label: calc.Text("hot-weather.turns-left: Turns left")},
+	{ID: "speed", Kind: calc.Number, Show: &showTenth, Label: calc.Text("hot-weather.speed: Sets, against 70 °F (21 °C)"),
+		Help: calc.Text("hot-weather.speed.help: So many times as fast, by the rule of thumb.")},
+	{ID: "spare", Kind: calc.Number, Show: &showDrop, Label: calc.Text("hot-weather.spare: Below the hottest allowed by")},
+}
+
+const (
+	meansLeft  = calc.Text("hot-weather.means.left: time left")
+	meansLimit = calc.Text("hot-weather.means.limit: limit that counts")
+	meansAge   = calc.Text("hot-weather.means.age: age of the load")
+	meansSpeed = calc.Text("hot-weather.means.speed: times as fast as at 70 °F (21 °C)")
+)
+
+var eqLeft = &calc.Formula{
+	ID: "left", Title: calc.Text("hot-weather.eq.left: Time left"),
+	Expr: "L - a", Result: calc.Var{Symbol: "t", Meaning: meansLeft, Unit: "min"},
+	Vars: []calc.Var{{Symbol: "L", Meaning: meansLimit, Unit: "min"}, {Symbol: "a", Meaning: meansAge, Unit: "min"}},
+	Fn:   calc.Of2(TimeLeft), Go: "weather.TimeLeft", Source: "hold",
+}
+
+var eqSpeed = &calc.Formula{
+	ID: "speed", Title: calc.Text("hot-weather.eq.speed: How much faster it sets"),
+	Expr: "2^((T - 70)/20)", Result: calc.Var{Symbol: "n", Meaning: meansSpeed},
+	Vars: []calc.Var{{Symbol: "T", Meaning: meansTc, Unit: "°F"}},
+	Fn:   calc.Of1(Speed), Go: "weather.Speed", Source: "nfba",
+	Limits: calc.Text("hot-weather.eq.speed.limits: A rule of thumb for plain mixes. A retarder changes it."),
+}
+
+var hotSources = []calc.Source{
+	{ID: "hold", Author: "Concrete Construction", Title: "Hold the deliveries: ASTM C94 sec. 10.7", Where: "1½ h or 300 turns; the purchaser may waive it, or set less in heat", Status: calc.Confirmed,
+		Link: "http://www.concreteconstruction.net/how-to/hold-the-deliveries_o"},
+	{ID: "ascc", Author: "American Society of Concrete Contractors", Title: "Position statement 32: Concrete discharge time requirements", Where: "1½ h in ASTM C94 and ACI 301; waived where it places without water", Status: calc.Confirmed,
+		Link: "https://ascconline.org/concrete-technical-resources/position-statements/concrete-discharge-time-requirements"},
+	{ID: "c94-17", Author: "ASTM", Title: "C94/C94M-17a Ready-Mixed Concrete", Year: "2017", Where: "sec. 6.1.9: the purchaser, else the maker, states the turns", Status: calc.Confirmed},
+	{ID: "c94-late", Author: "ASTM", Title: "C94/C94M Ready-Mixed Concrete, recent editions", Where: "the purchaser may set the time of discharge", Status: calc.Memory},
+	{ID: "aci305", Author: "ACI Committee 305", Title: "Specification for Hot Weather Concreting, ACI 305.1-14", Year: "2014", Where: "sec. 1.3 and 3.3: hot weather from 80 °F; 95 °F at discharge", Status: calc.Secondary,
+		Link: "https://www.scribd.com/document/469447287/Maximum-Fresh-Concrete-Temperature-requirements-MMSP-Project"},
+	{ID: "county", Author: "San Joaquin County", Title: "Special provisions, delivery of concrete", Where: "1½ h or 250 turns; less from 30 °C; 2 h or 300 turns with a retarder", Status: calc.Confirmed,
+		Link: "https://lfweb.sjgov.org/WebLink/0/doc/15050/Page118.aspx"},
+	{ID: "nfba", Author: "National Frame Building Association", Title: "Frame Building News", Year: "2020", Where: "October, p. 17: 20 °F doubles or halves the time", Status: calc.Confirmed,
+		Link: "https://www.nfba.org/resources/newsletters/magazines/2020-10/inc/html/17.html"},
+	{ID: "practice", Title: "60 min in heat where the specification is silent; haste in the last 15 min", Status: calc.CommonPractice},
+}
+
+var hotTables = []calc.Table{{
+	ID: "left", Title: calc.Text("hot-weather.table: Time left by age and concrete temperature"),
+	Note: calc.Text("hot-weather.table.note: For 90 min, and 60 min from 86 °F (30 °C). A load past its limit has none left."),
+	Out:  "left", Set: []calc.Entry{{Path: "batched", Text: ""}},
+	Down:   calc.Axis{Path: "age", US: []string{"15 min", "30 min", "45 min", "60 min", "75 min", "90 min"}},
+	Across: calc.Axis{Path: "concrete", US: []string{"70 °F", "80 °F", "88 °F"}, Metric: []string{"20 °C", "26 °C", "31 °C"}},
+}}

@@ -1,0 +1,127 @@
+package weather
+
+import (
+	"math"
+	"strings"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/measure"
+)
+
+const (
+	refuseClock = calc.Text("hot-weather.refuse.clock: Write the batch time like 7:40 or 13:05.")
+	noteLate    = calc.Text("hot-weather.note.late: The limit has passed. Only whoever ordered it may waive it, and only if it places without adding water.")
+	noteTurns   = calc.Text("hot-weather.note.turns: The drum has made all turns allowed. Grinding heats and stiffens the mix.")
+	noteTooHot  = calc.Text("hot-weather.note.too-hot: Hotter than {limit}. Do not place it without the engineer's word. Tell the plant before the next truck leaves.")
+	noteHurry   = calc.Text("hot-weather.note.hurry: Empty it next. If the pump stops, send word to the plant to hold the others.")
+	noteHeat86  = calc.Text("hot-weather.note.heat: The earlier limit in heat counts: {limit}.")
+	noteEighty  = calc.Text("hot-weather.note.eighty: From 80 °F (27 °C) hot-weather care starts. Smaller lifts and shorter walls keep the joint between lifts alive.")
+	askCounter  = calc.Text("hot-weather.ask.turns: Read the counter on the drum: the turns count as well.")
+	noteAgreed  = calc.Text("hot-weather.note.agreed: The newer standard leaves the turns, and lately the time, to the order. Ask what was agreed.")
+)
+
+// hurryTime is how much time left calls for haste, in s.
+const hurryTime = 15 * 60
+
+func computeHot(r *calc.Run, in calc.Case) {
+	start, ok := 0, true
+	if in.Has("batched") {
+		if start, ok = clock(strings.TrimSpace(in.Text("batched"))); !ok {
+			r.Refuse(calc.At("batched"), refuseClock)
+			return
+		}
+	}
+	limit := hotLimit(r, in)
+	left := r.Use(eqLeft, limit, in.Num("age"))
+	r.Put("limit", limit)
+	r.Put("left", math.Max(0, left))
+	if in.Has("batched") {
+		r.PutChoice("by", clockText(start+int(math.Floor(limit/60+slack))))
+	}
+	r.Put("speed", r.Use(eqSpeed, in.Num("concrete")))
+	r.Put("spare", math.Max(0, in.Num("limit-temp")-in.Num("concrete")))
+	turning := hotTurns(r, in)
+	switch {
+	case above(in.Num("concrete"), in.Num("limit-temp")):
+		r.PutChoice("verdict", loadHot)
+		r.Note(calc.Warning, calc.At("concrete"), noteTooHot, calc.Amount("limit", in.Num("limit-temp"), &showMost))
+	case left < -slack*limit || turning:
+		r.PutChoice("verdict", loadLate)
+	case left <= hurryTime:
+		r.PutChoice("verdict", loadHurry)
+		r.Note(calc.Notice, calc.At("age"), noteHurry)
+	default:
+		r.PutChoice("verdict", loadGood)
+	}
+	if left < -slack*limit {
+		r.Note(calc.Warning, calc.At("age"), noteLate)
+	}
+	if atLeast(in.Num("concrete"), calc.SI(80, "°F")) {
+		r.Note(calc.Notice, calc.At("concrete"), noteEighty)
+	}
+}
+
+// hotLimit is the time in s that counts: the rule's, or less in heat.
+func hotLimit(r *calc.Run, in calc.Case) float64 {
+	limit := calc.SI(90, "min")
+	switch in.Choice("rule") {
+	case ruleOwn:
+		limit = in.Num("own-time")
+	case ruleNew:
+		r.Note(calc.Notice, calc.At("rule"), noteAgreed)
+	}
+	hot := in.Num("hot-time")
+	if in.Has("hot-time") && hot < limit && atLeast(in.Num("concrete"), in.Num("hot-from")) {
+		r.Note(calc.Notice, calc.At("hot-time"), noteHeat86, calc.Amount("limit", hot, &measure.Minutes))
+		return hot
+	}
+	return limit
+}
+
+// hotTurns tells whether the drum has made more turns than allowed.
+func hotTurns(r *calc.Run, in calc.Case) bool {
+	allowed := 300.0
+	if notOldRule(in) {
+		if !in.Has("own-turns") {
+			return false
+		}
+		allowed = in.Num("own-turns")
+	}
+	r.Put("turns-limit", allowed)
+	if !in.Has("turns") {
+		r.Note(calc.Ask, calc.At("turns"), askCounter)
+		return false
+	}
+	r.Put("turns-left", math.Max(0, allowed-in.Num("turns")))
+	if in.Num("turns") <= allowed {
+		return false
+	}
+	r.Note(calc.Warning, calc.At("turns"), noteTurns)
+	return true
+}
+
+const (
+	sayHotTitle = calc.Text("hot-weather.draw: Age of the load against its limit")
+	sayHotDesc  = calc.Text("hot-weather.draw.desc: The load is {age} old; the limit that counts is {limit}, so {left} are left.")
+	sayAge      = calc.Text("hot-weather.draw.age: Age now")
+	sayLimit    = calc.Text("hot-weather.draw.limit: Limit that counts")
+)
+
+func drawHot(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	age, limit := in.Num("age"), res.Out.Num("limit")
+	role := figure.Within
+	if above(age, limit) {
+		role = figure.Beyond
+	}
+	ageText, limitText := amount(v, in, "age"), amount(v, res.Out, "limit")
+	nodes, foot := figure.Bars(0, []figure.Bar{
+		{Role: role, Name: v.Say(sayAge), Text: ageText, Size: age},
+		{Role: figure.Concrete, Name: v.Say(sayLimit), Text: limitText, Size: limit},
+	}, 0)
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayHotTitle), Nodes: nodes,
+		Desc: v.Say(sayHotDesc, calc.Word("age", ageText), calc.Word("limit", limitText), calc.Word("left", amount(v, res.Out, "left")))}
+}

@@ -1,0 +1,123 @@
+package weather
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
+
+// MixTemp answers how warm concrete leaves the mixer, and how much ice or how
+// warm water brings it to a wanted temperature.
+var MixTemp = &calc.Calculator{
+	ID:       "mix-temperature",
+	Title:    calc.Text("mix-temperature.title: Temperature of fresh concrete"),
+	Purpose:  calc.Text("mix-temperature.purpose: Shows how warm the mix gets from its parts, and what ice or warm water it needs."),
+	In:       mixIn,
+	Out:      mixOut,
+	Formulas: []*calc.Formula{eqFrozen, eqMix, eqCapacity, eqIce, eqWater, eqLever},
+	Sources:  mixSources,
+	Cautions: []calc.Caution{
+		{Level: calc.Notice, Text: calc.Text("mix-temperature.caution.plant: The plant decides what goes in. Show it these figures; never change the water of a mix on site.")},
+		{Level: calc.Notice, Text: calc.Text("mix-temperature.caution.haul: The sum leaves out the haul, the pump and the heat of the cement. Measure at the truck.")},
+	},
+	Tables:  mixTables,
+	Compute: computeMix,
+	Draw:    drawMix,
+}
+
+// What brings the mix to the wanted temperature.
+const (
+	needNothing = "nothing"
+	needIce     = "ice"
+	needWarm    = "warm"
+	needBeyond  = "beyond"
+)
+
+const whyBatch = calc.Text("mix-temperature.why.batch: No truck carries more.")
+
+var mixIn = []calc.Field{
+	{
+		ID: "cement", Kind: calc.Number, Show: &measure.Mass, Usual: "540 lb", Label: calc.Text("mix-temperature.cement: Cement, all powders"),
+		Help: calc.Text("mix-temperature.cement.help: All masses for one and the same batch: a yard, a metre or a load."),
+		Min:  &calc.Limit{At: 0, Unit: "lb", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 20000, Unit: "lb", Why: whyBatch},
+	},
+	{
+		ID: "cement-temp", Kind: calc.Number, Show: &measure.Temperature, Usual: "120 °F", Label: calc.Text("mix-temperature.cement-temp: Cement temperature"),
+		Min: &calc.Limit{At: -40, Unit: "°F", Why: whyLand}, Max: &calc.Limit{At: 200, Unit: "°F", Why: measure.CheckUnit},
+	},
+	{
+		ID: "aggregate", Kind: calc.Number, Show: &measure.Mass, Usual: "3000 lb", Label: calc.Text("mix-temperature.aggregate: Sand and stone"),
+		Help: calc.Text("mix-temperature.aggregate.help: Without the free water on them."),
+		Min:  &calc.Limit{At: 0, Unit: "lb", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 60000, Unit: "lb", Why: whyBatch},
+	},
+	{
+		ID: "aggregate-temp", Kind: calc.Number, Show: &measure.Temperature, Usual: "85 °F", Label: calc.Text("mix-temperature.aggregate-temp: Sand and stone temperature"),
+		Min: &calc.Limit{At: -40, Unit: "°F", Why: whyLand}, Max: &calc.Limit{At: 180, Unit: "°F", Why: measure.CheckUnit},
+	},
+	{
+		ID: "moisture", Kind: calc.Number, Show: &measure.Mass, Usual: "60 lb", Label: calc.Text("mix-temperature.moisture: Free water on them"),
+		Help: calc.Text("mix-temperature.moisture.help: As warm as the sand and stone. Below freezing it is ice."),
+		Min:  &calc.Limit{At: 0, Unit: "lb", Why: measure.NotMinus}, Max: &calc.Limit{At: 6000, Unit: "lb", Why: whyBatch},
+	},
+	{
+		ID: "water", Kind: calc.Number, Show: &measure.Mass, Usual: "270 lb", Label: calc.Text("mix-temperature.water: Mixing water, without ice"),
+		Min: &calc.Limit{At: 0, Unit: "lb", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 8000, Unit: "lb", Why: whyBatch},
+	},
+	{
+		ID: "water-temp", Kind: calc.Number, Show: &measure.Temperature, Usual: "75 °F", Label: calc.Text("mix-temperature.water-temp: Mixing water temperature"),
+		Min: &calc.Limit{At: 32, Unit: "°F", Why: whyThaw}, Max: &calc.Limit{At: 212, Unit: "°F", Why: calc.Text("mix-temperature.why.boil: It boils.")},
+	},
+	{
+		ID: "ice", Kind: calc.Number, Show: &measure.Mass, Usual: "0 lb", Label: calc.Text("mix-temperature.ice: Ice in the batch"),
+		Min: &calc.Limit{At: 0, Unit: "lb", Why: measure.NotMinus}, Max: &calc.Limit{At: 8000, Unit: "lb", Why: whyBatch},
+	},
+	{
+		ID: "wanted", Kind: calc.Number, Show: &measure.Temperature, Optional: true, Usual: "78 °F", Label: calc.Text("mix-temperature.wanted: Temperature wanted"),
+		Help: calc.Text("mix-temperature.wanted.help: At the mixer. Empty: no ice or warm water is worked out."),
+		Min:  &calc.Limit{At: 40, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 95, Unit: "°F", Why: calc.Text("mix-temperature.why.hot: Specifications end here.")},
+	},
+}
+
+var mixOut = []calc.Field{
+	{ID: "temperature", Kind: calc.Number, Show: &measure.Temperature, Lead: true, Label: calc.Text("mix-temperature.temperature: Mix temperature")},
+	{
+		ID: "need", Kind: calc.Choice, Lead: true, Label: calc.Text("mix-temperature.need: For the wanted temperature"),
+		Options: []calc.Option{
+			{ID: needNothing, Label: calc.Text("mix-temperature.need.nothing: Nothing to change")},
+			{ID: needIce, Label: calc.Text("mix-temperature.need.ice: Ice in place of water")},
+			{ID: needWarm, Label: calc.Text("mix-temperature.need.warm: Warmer mixing water")},
+			{ID: needBeyond, Label: calc.Text("mix-temperature.need.beyond: Out of reach of water or ice")},
+		},
+	},
+	{ID: "ice-needed", Kind: calc.Number, Show: &showIce, Label: calc.Text("mix-temperature.ice-needed: Ice, in all")},
+	{ID: "ice-share", Kind: calc.Number, Show: &measure.Percent, Label: calc.Text("mix-temperature.ice-share: Share of the batch water")},
+	{ID: "water-left", Kind: calc.Number, Show: &measure.Mass, Label: calc.Text("mix-temperature.water-left: Water beside the ice")},
+	{ID: "water-needed", Kind: calc.Number, Show: &showLeast, Label: calc.Text("mix-temperature.water-needed: Mixing water, warmed to")},
+	{ID: "lever-aggregate", Kind: calc.Number, Show: &showTenth, Label: calc.Text("mix-temperature.lever-aggregate: Sand and stone, for 1 degree"),
+		Help: calc.Text("mix-temperature.lever.help: Degrees this part must change to change the mix by one.")},
+	{ID: "lever-water", Kind: calc.Number, Show: &showTenth, Label: calc.Text("mix-temperature.lever-water: Mixing water, for 1 degree")},
+	{ID: "lever-cement", Kind: calc.Number, Show: &showTenth, Label: calc.Text("mix-temperature.lever-cement: Cement, for 1 degree")},
+}
+
+var mixSources = []calc.Source{
+	{ID: "aci305", Author: "ACI Committee 305", Title: "Hot Weather Concreting, ACI 305R", Where: "mix temperature with and without ice; the form read in teaching notes", Status: calc.Secondary,
+		Link: "https://www.scribd.com/document/680176225/CT-4-20marks"},
+	{ID: "aci306", Author: "ACI Committee 306", Title: "Cold Weather Concreting, ACI 306R-88", Year: "1988", Where: "sec. 3.7: frozen moisture on aggregate", Status: calc.Memory},
+	{ID: "crd", Author: "US Army Corps of Engineers", Title: "CRD-C 307-91, amount of ice", Year: "1991", Where: "sec. 2: heat of fusion 143.5 Btu/lb", Status: calc.Confirmed,
+		Link: "https://www.scribd.com/document/549540178/Ice-Calc"},
+	{ID: "producer", Author: "The Concrete Producer", Title: "Concrete on ice", Where: "ice up to 75 % of batch water, 20 °F of cooling at best, after ACI 305", Status: calc.Secondary,
+		Link: "http://www.theconcreteproducer.com/how-to/concrete-production/concrete-on-ice_o"},
+	{ID: "wasit", Author: "A. M. Jabbar", Title: "Estimation of fresh concrete temperature, Wasit Journal of Engineering Sciences", Year: "2017", Where: "abstract: rough above 20 % ice, not to be used above 50 %", Status: calc.Confirmed,
+		Link: "https://www.iasj.net/iasj/article/167318"},
+	{ID: "winter", Author: "Concrete Construction", Title: "Some notes on cold weather concrete", Where: "water up to 180 °F on cement with aggregate, never on cement alone", Status: calc.Confirmed,
+		Link: "http://www.concreteconstruction.net/how-to/materials/some-notes-on-cold-weather-concrete_o"},
+	{ID: "society", Author: "The Concrete Society", Title: "Heating concrete using hot water", Where: "the same equation; water at most 60 to 80 °C", Status: calc.Confirmed,
+		Link: "https://concrete.org.uk/fingertips-nuggets.asp?cmd=display&id=935"},
+}
+
+var mixTables = []calc.Table{{
+	ID: "ice", Title: calc.Text("mix-temperature.table: Mix temperature by aggregate and water"),
+	Note:   calc.Text("mix-temperature.table.note: For the masses and the cement of the example, without ice."),
+	Out:    "temperature",
+	Down:   calc.Axis{Path: "aggregate-temp", US: []string{"40 °F", "55 °F", "70 °F", "85 °F", "100 °F"}, Metric: []string{"5 °C", "12 °C", "20 °C", "30 °C", "38 °C"}},
+	Across: calc.Axis{Path: "water-temp", US: []string{"40 °F", "55 °F", "75 °F", "100 °F", "140 °F"}, Metric: []string{"5 °C", "12 °C", "24 °C", "40 °C", "60 °C"}},
+}}

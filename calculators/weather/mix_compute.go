@@ -1,0 +1,173 @@
+package weather
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/measure"
+)
+
+const (
+	refuseSlush = calc.Text("mix-temperature.refuse.slush: This mix would come to the freezing point with ice left in it. Use less ice or warmer parts.")
+	refuseStiff = calc.Text("mix-temperature.refuse.boil: This mix would pass 120 °F (49 °C). No such concrete can be placed. Check the temperatures.")
+	noteFrozen  = calc.Text("mix-temperature.note.frozen: The aggregate is frozen. Its water counts as ice; lumps must be thawed before batching.")
+	noteHotMix  = calc.Text("mix-temperature.note.hot: Above 95 °F (35 °C), the usual limit at discharge.")
+	noteCool    = calc.Text("mix-temperature.note.cool: Below 55 °F (13 °C), the least for thin walls in cold weather.")
+	noteRough   = calc.Text("mix-temperature.note.rough: Ice is more than half of the batch water. The equation is not to be trusted there.")
+	noteMuch    = calc.Text("mix-temperature.note.much: Ice may be at most 75 % of the batch water. Cool the sand and stone as well.")
+	noteFar     = calc.Text("mix-temperature.note.far: Ice cools a mix by about 20 °F (11 °C) at best. Cool the sand and stone as well.")
+	noteScald   = calc.Text("mix-temperature.note.scald: Water above 140 °F (60 °C) must meet the stone before the cement, or the mix stiffens at once. It scalds.")
+	noteHeat    = calc.Text("mix-temperature.note.heat: Water alone does not do it: it would need more than 180 °F (82 °C). Warm the sand and stone.")
+	ofNow       = calc.Text("mix-temperature.of.now: As batched")
+	ofNoIce     = calc.Text("mix-temperature.of.no-ice: With all batch water liquid")
+)
+
+// batch is one mix: masses in kg, temperatures in K.
+type batch struct {
+	*calc.Run
+	in                      calc.Case
+	aggregate, cement       float64
+	moisture, moistureHeat  float64 // mass, and the temperature it counts as
+	melting, latent         float64
+	capacity, liquid, water float64 // kg of water, mix without ice in K, whole batch water in kg
+}
+
+func computeMix(r *calc.Run, in calc.Case) {
+	b := &batch{Run: r, in: in, aggregate: in.Num("aggregate"), cement: in.Num("cement"), moisture: in.Num("moisture"),
+		moistureHeat: in.Num("aggregate-temp"), melting: calc.SI(freezingC, "°C"), latent: latentC}
+	if in.Num("aggregate-temp") < b.melting*(1-slack) && b.moisture > 0 {
+		b.moistureHeat = r.Use(eqFrozen, in.Num("aggregate-temp"), b.melting, b.latent)
+		r.Note(calc.Notice, calc.At("aggregate-temp"), noteFrozen)
+	}
+	ice := in.Num("ice")
+	b.water = in.Num("water") + ice
+	t := b.mixed(ofNow, in.Num("water"), ice)
+	if !above(t, b.melting) {
+		r.Refuse(calc.At("ice"), refuseSlush)
+		return
+	}
+	if above(t, calc.SI(120, "°F")) {
+		r.Refuse(calc.At("aggregate-temp"), refuseStiff)
+		return
+	}
+	b.liquid = t
+	if ice > 0 {
+		b.liquid = b.mixed(ofNoIce, b.water, 0)
+	}
+	b.capacity = r.Use(eqCapacity, b.aggregate, b.cement, b.moisture, b.water)
+	r.Put("temperature", t)
+	r.Put("lever-aggregate", eqLever.Value(b.capacity, solidHeat, b.aggregate))
+	r.Put("lever-water", eqLever.Value(b.capacity, 1, b.water))
+	r.Put("lever-cement", eqLever.Value(b.capacity, solidHeat, b.cement))
+	b.sayTemperature(t)
+	b.sayIce(ice)
+	if in.Has("wanted") {
+		b.reach(in.Num("wanted"), t)
+	}
+}
+
+func (b *batch) mixed(of calc.Text, water, ice float64) float64 {
+	return b.UseFor(of, nil, eqMix, b.in.Num("aggregate-temp"), b.aggregate, b.in.Num("cement-temp"), b.cement,
+		b.in.Num("water-temp"), water, b.moistureHeat, b.moisture, b.melting, b.latent, ice)
+}
+
+func (b *batch) sayTemperature(t float64) {
+	switch {
+	case above(t, calc.SI(95, "°F")):
+		b.Note(calc.Notice, calc.Path{}, noteHotMix)
+	case t < calc.SI(55, "°F")*(1-slack):
+		b.Note(calc.Notice, calc.Path{}, noteCool)
+	}
+}
+
+// sayIce tells where the equation or the practice of ice ends.
+func (b *batch) sayIce(ice float64) {
+	switch {
+	case above(ice, maxIce*b.water):
+		b.Note(calc.Notice, calc.At("ice"), noteMuch)
+	case above(ice, 0.5*b.water):
+		b.Note(calc.Notice, calc.At("ice"), noteRough)
+	}
+}
+
+// sameTemperature is how close to the wanted temperature counts as there, in K.
+const sameTemperature = 0.3
+
+// reach finds what brings the mix to the wanted temperature: ice for all that
+// is above it, warm water where even without ice it is below.
+func (b *batch) reach(wanted, now float64) {
+	switch {
+	case now-wanted <= sameTemperature && wanted-now <= sameTemperature:
+		b.PutChoice("need", needNothing)
+	case b.liquid > wanted:
+		b.withIce(wanted)
+	default:
+		b.withWater(wanted)
+	}
+}
+
+func (b *batch) withIce(wanted float64) {
+	ice := b.Use(eqIce, b.capacity, b.liquid, wanted, b.in.Num("water-temp"), b.melting, b.latent)
+	if above(ice, maxIce*b.water) {
+		b.PutChoice("need", needBeyond)
+		b.Note(calc.Notice, calc.At("wanted"), noteMuch)
+		return
+	}
+	b.PutChoice("need", needIce)
+	b.Put("ice-needed", ice)
+	b.Put("ice-share", ice/b.water)
+	b.Put("water-left", b.water-ice)
+	b.sayIce(ice)
+	if above(b.liquid-wanted, calc.SI(20, "F°")) {
+		b.Note(calc.Notice, calc.At("wanted"), noteFar)
+	}
+}
+
+func (b *batch) withWater(wanted float64) {
+	t := b.Use(eqWater, b.in.Num("water-temp"), b.capacity, wanted, b.liquid, b.water)
+	switch {
+	case above(t, calc.SI(180, "°F")):
+		b.PutChoice("need", needBeyond)
+		b.Note(calc.Notice, calc.At("wanted"), noteHeat)
+		return
+	case above(t, calc.SI(140, "°F")):
+		b.Note(calc.Caution_, calc.At("wanted"), noteScald)
+	}
+	b.PutChoice("need", needWarm)
+	b.Put("water-needed", t)
+}
+
+const (
+	sayLeverTitle = calc.Text("mix-temperature.draw: Which part carries the heat")
+	sayLeverDesc  = calc.Text("mix-temperature.draw.desc: The mix comes to {t}. Cooling the sand and stone by {n} degrees cools it by one.")
+	sayAggregate  = calc.Text("mix-temperature.draw.aggregate: Sand and stone")
+	sayCement     = calc.Text("mix-temperature.draw.cement: Cement")
+	sayWater      = calc.Text("mix-temperature.draw.water: Mixing water and ice")
+	sayMoisture   = calc.Text("mix-temperature.draw.moisture: Free water")
+	sayShare      = calc.Text("mix-temperature.draw.share: {share} of the heat")
+)
+
+// drawMix shows how the heat capacity of the mix is shared among its parts.
+func drawMix(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	parts := []struct {
+		name calc.Text
+		role figure.Role
+		heat float64
+	}{
+		{sayAggregate, figure.Ground, solidHeat * in.Num("aggregate")}, {sayWater, figure.Line, in.Num("water") + in.Num("ice")},
+		{sayCement, figure.Concrete, solidHeat * in.Num("cement")}, {sayMoisture, figure.Opening, in.Num("moisture")},
+	}
+	total := 0.0
+	for _, p := range parts {
+		total += p.heat
+	}
+	bars := make([]figure.Bar, len(parts))
+	for i, p := range parts {
+		bars[i] = figure.Bar{Role: p.role, Name: v.Say(p.name), Text: v.Say(sayShare, calc.Amount("share", p.heat/total, &measure.Percent)), Size: p.heat}
+	}
+	nodes, foot := figure.Bars(0, bars, 0)
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayLeverTitle), Nodes: nodes,
+		Desc: v.Say(sayLeverDesc, calc.Word("t", amount(v, res.Out, "temperature")), calc.Word("n", amount(v, res.Out, "lever-aggregate")))}
+}

@@ -1,0 +1,118 @@
+package weather
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+	"coursebook/calculators/quantity"
+)
+
+// SettingTime answers when concrete sets at its own temperature, from what is
+// known of it at another. It is an estimate; the finger decides.
+var SettingTime = &calc.Calculator{
+	ID:       "setting-time",
+	Title:    calc.Text("setting-time.title: Setting time by temperature"),
+	Purpose:  calc.Text("setting-time.purpose: Estimates when concrete sets at its temperature, from a setting time known at another."),
+	In:       setIn,
+	Out:      setOut,
+	Formulas: []*calc.Formula{eqArrhenius, eqDoubling},
+	Sources:  setSources,
+	Cautions: []calc.Caution{
+		{Level: calc.Notice, Text: calc.Text("setting-time.caution.test: An estimate only. Test the concrete: the running vibrator must sink by its own weight, and a finger must leave a wet mark.")},
+		{Level: calc.Warning, Text: calc.Text("setting-time.caution.strength: Set is not strength. Take no brace, load or backfill from these times: the engineer decides.")},
+	},
+	Tables:  setTables,
+	Compute: computeSet,
+	Draw:    drawSet,
+}
+
+// showKelvin writes the constant of the Arrhenius equation.
+var showKelvin = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "K", Step: 50}}
+
+const whyMix = calc.Text("setting-time.why.mix: No wall mix is outside this. Check the number and its unit.")
+
+var setIn = []calc.Field{
+	{
+		ID: "concrete", Kind: calc.Number, Show: &measure.Temperature, Usual: "60 °F", Label: calc.Text("setting-time.concrete: Concrete temperature"),
+		Help: calc.Text("setting-time.concrete.help: In the form, by thermometer. Not the air."),
+		Min:  &calc.Limit{At: 33, Unit: "°F", Why: calc.Text("setting-time.why.frost: Freezing concrete does not set.")}, Max: &calc.Limit{At: 110, Unit: "°F", Why: whyGel},
+	},
+	{
+		ID: "initial", Kind: calc.Number, Show: &measure.Hours, Usual: "5 h", Label: calc.Text("setting-time.initial: Known initial set"),
+		Help: calc.Text("setting-time.initial.help: From the plant's mix data (ASTM C403), admixtures included."),
+		Min:  &calc.Limit{At: 0.25, Unit: "h", Why: whyMix}, Max: &calc.Limit{At: 48, Unit: "h", Why: whyMix},
+	},
+	{
+		ID: "final", Kind: calc.Number, Show: &measure.Hours, Usual: "7 h", Label: calc.Text("setting-time.final: Known final set"),
+		Min: &calc.Limit{At: 0.5, Unit: "h", Why: whyMix}, Max: &calc.Limit{At: 72, Unit: "h", Why: whyMix},
+	},
+	{
+		ID: "reference", Kind: calc.Number, Show: &measure.Temperature, Usual: "73 °F", Label: calc.Text("setting-time.reference: They are known at"),
+		Min: &calc.Limit{At: 40, Unit: "°F", Why: whyMix}, Max: &calc.Limit{At: 100, Unit: "°F", Why: whyMix},
+	},
+	{
+		ID: "q", Kind: calc.Number, Show: &showKelvin, Usual: "5000 K", Label: calc.Text("setting-time.q: Sensitivity to heat, Q"),
+		Help: calc.Text("setting-time.q.help: ASTM C1074 5000 K; EN 1992 4000 K. Leave it if you do not know."),
+		Min:  &calc.Limit{At: 3000, Unit: "K", Why: calc.Text("setting-time.why.q: Cements lie between 3000 and 7500 K.")}, Max: &calc.Limit{At: 7500, Unit: "K", Why: calc.Text("setting-time.why.q: Cements lie between 3000 and 7500 K.")},
+	},
+	{
+		ID: "age", Kind: calc.Number, Show: &measure.Minutes, Optional: true, Usual: "90 min", Label: calc.Text("setting-time.age: Age of the last lift"),
+		Help: calc.Text("setting-time.age.help: Since it was batched. Empty: no time left is shown."),
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 72, Unit: "h", Why: measure.CheckUnit},
+	},
+}
+
+var setOut = []calc.Field{
+	{ID: "initial-set", Kind: calc.Number, Show: &showEarliest, Lead: true, Label: calc.Text("setting-time.initial-set: Initial set, estimate")},
+	{ID: "final-set", Kind: calc.Number, Show: &showLatest, Lead: true, Label: calc.Text("setting-time.final-set: Final set, estimate")},
+	{ID: "left", Kind: calc.Number, Show: &showQuarter, Label: calc.Text("setting-time.left: Left, at the earliest")},
+	{ID: "earliest", Kind: calc.Number, Show: &showEarliest, Label: calc.Text("setting-time.earliest: Initial set, earliest"),
+		Help: calc.Text("setting-time.earliest.help: The earliest of the equation with Q of 4000 to 6000 K and the rule.")},
+	{ID: "latest", Kind: calc.Number, Show: &showLatest, Label: calc.Text("setting-time.latest: Initial set, latest")},
+	{ID: "rule-set", Kind: calc.Number, Show: &showHours, Label: calc.Text("setting-time.rule-set: Initial set, rule of thumb")},
+	{ID: "by-table", Kind: calc.Number, Show: &showHours, Label: calc.Text("setting-time.by-table: Plain mix, old site table")},
+}
+
+const (
+	meansKnown = calc.Text("setting-time.means.known: setting time known")
+	meansSet   = calc.Text("setting-time.means.set: setting time")
+	meansQ     = calc.Text("setting-time.means.q: activation energy over the gas constant")
+	meansRef   = calc.Text("setting-time.means.ref: temperature it is known at")
+)
+
+var eqArrhenius = &calc.Formula{
+	ID: "arrhenius", Title: calc.Text("setting-time.eq.arrhenius: Setting time at another temperature"),
+	Expr: "t_r*exp(Q*(1/T - 1/T_r))", Result: calc.Var{Symbol: "t", Meaning: meansSet, Unit: "h"},
+	Vars: []calc.Var{{Symbol: "t_r", Meaning: meansKnown, Unit: "h"}, {Symbol: "Q", Meaning: meansQ, Unit: "K"}, {Symbol: "T", Meaning: meansTc, Unit: "K"}, {Symbol: "T_r", Meaning: meansRef, Unit: "K"}},
+	Fn:   calc.Of4(SetArrhenius), Go: "weather.SetArrhenius", Source: "c1074",
+	Limits: calc.Text("setting-time.eq.arrhenius.limits: The same mix, at one even temperature. Best within 50 to 90 °F (10 to 32 °C)."),
+}
+
+var eqDoubling = &calc.Formula{
+	ID: "doubling", Title: calc.Text("setting-time.eq.doubling: Rule of thumb"),
+	Expr: "t_r*2^((T_r - T)/20)", Result: calc.Var{Symbol: "t", Meaning: meansSet, Unit: "h"},
+	Vars: []calc.Var{{Symbol: "t_r", Meaning: meansKnown, Unit: "h"}, {Symbol: "T", Meaning: meansTc, Unit: "°F"}, {Symbol: "T_r", Meaning: meansRef, Unit: "°F"}},
+	Fn:   calc.Of3(SetDoubling), Go: "weather.SetDoubling", Source: "nfba",
+	Limits: calc.Text("setting-time.eq.doubling.limits: 20 °F (11 °C) colder doubles it, 20 °F warmer halves it. Within about 30 % of the old site table."),
+}
+
+var setSources = []calc.Source{
+	{ID: "c1074", Author: "ASTM", Title: "C1074 Estimating Concrete Strength by the Maturity Method", Where: "equivalent age; Q of 5000 K", Status: calc.Memory},
+	{ID: "ec2", Author: "CEN", Title: "EN 1992-1-1", Year: "2004", Where: "equation B.10: Q of 4000 K", Status: calc.Confirmed},
+	{ID: "nordtest", Author: "Nordtest", Title: "NT BUILD 476, initial setting time and activation energy during setting", Year: "1996", Where: "abstract: setting times are carried by maturity with the activation energy of the setting period", Status: calc.Confirmed,
+		Link: "https://www.nordtest.info/wp/1996/11/21/concrete-fresh-initial-setting-time-and-activation-energy-during-setting-nt-build-476/"},
+	{ID: "nfba", Author: "National Frame Building Association", Title: "Frame Building News", Year: "2020", Where: "October, p. 17: 20 °F doubles or halves the time", Status: calc.Confirmed,
+		Link: "https://www.nfba.org/resources/newsletters/magazines/2020-10/inc/html/17.html"},
+	{ID: "table", Title: "Approximate setting-time table for plain mixes, reprinted on secondary pages", Where: "30 and 60 to 100 °F; 40 and 50 °F from memory", Status: calc.Secondary,
+		Link: "https://www.ehow.com/info_8743352_setting-time-curing-time-concrete.html"},
+	{ID: "c403", Author: "ASTM", Title: "C403/C403M Time of Setting by Penetration Resistance", Where: "initial set at 500 psi (3.5 MPa), final set at 4000 psi (27.6 MPa)", Status: calc.Secondary,
+		Link: "https://asipl.com/products/pocket-concrete-penetrometer-asi-213"},
+	{ID: "practice", Title: "Vibrator and finger test; the next lift well before initial set", Status: calc.CommonPractice},
+}
+
+var setTables = []calc.Table{{
+	ID: "initial", Title: calc.Text("setting-time.table: Initial set by temperature and mix"),
+	Note: calc.Text("setting-time.table.note: Across: the initial set known at 73 °F (23 °C). Estimates only."),
+	Out:  "initial-set", Set: []calc.Entry{{Path: "final", Text: "10 h"}},
+	Down:   calc.Axis{Path: "concrete", US: []string{"40 °F", "50 °F", "60 °F", "70 °F", "80 °F", "90 °F", "100 °F"}, Metric: []string{"5 °C", "10 °C", "15 °C", "20 °C", "25 °C", "30 °C", "35 °C"}},
+	Across: calc.Axis{Path: "initial", US: []string{"4 h", "5 h", "6 h", "8 h"}},
+}}

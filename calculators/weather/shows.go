@@ -1,0 +1,50 @@
+// Package weather says what heat, cold, wind and time do to fresh concrete:
+// how fast its top dries, how warm it leaves the mixer, what protection cold
+// asks for, how long a load may wait and when it sets.
+package weather
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/quantity"
+)
+
+// How the quantities of this package are written. A limit that is least is
+// rounded up and one that is greatest is rounded down.
+var (
+	showRate     = quantity.Show{Dim: quantity.EvaporationRate, US: quantity.Scale{Unit: "lb/ft²/h", Step: 0.01}, Metric: quantity.Scale{Unit: "kg/m²/h", Step: 0.05}}
+	showWind     = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "mph", Step: 1}, Metric: quantity.Scale{Unit: "km/h", Step: 1}}
+	showHeight   = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "ft", Form: quantity.FeetInches, Step: 1}, Metric: quantity.Scale{Unit: "m", Step: 0.1}}
+	showIce      = quantity.Show{Dim: quantity.Mass, US: quantity.Scale{Unit: "lb", Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "kg", Step: 1, Way: quantity.Up}}
+	showTenth    = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 0.1}}
+	showLeast    = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "°C", Step: 1, Way: quantity.Up}}
+	showMost     = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 1, Way: quantity.Down}, Metric: quantity.Scale{Unit: "°C", Step: 1, Way: quantity.Down}}
+	showDrop     = quantity.Show{Dim: quantity.TemperatureDifference, US: quantity.Scale{Unit: "F°", Step: 1, Way: quantity.Down}, Metric: quantity.Scale{Unit: "C°", Step: 1, Way: quantity.Down}}
+	showHoursUp  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 1, Way: quantity.Up}}
+	showLeft     = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "min", Step: 1, Way: quantity.Down}}
+	showEarliest = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.5, Way: quantity.Down}}
+	showLatest   = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.5, Way: quantity.Up}}
+	showHours    = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.5}}
+	showQuarter  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "min", Step: 15, Way: quantity.Down}}
+)
+
+// slack lets a value typed in another unit touch a limit.
+const slack = 1e-9
+
+// atLeast tells whether x reaches a limit, both above 0.
+func atLeast(x, limit float64) bool { return x >= limit*(1-slack) }
+
+// above tells whether x is beyond a limit, both above 0.
+func above(x, limit float64) bool { return x > limit*(1+slack) }
+
+// The reasons that several limits share.
+const (
+	whyThaw = calc.Text("weather.why.thaw: Liquid water is not colder.")
+	whyLand = calc.Text("weather.why.land: No job site is outside this. Check the number and its unit.")
+	whyGel  = calc.Text("weather.why.gel: Fresh concrete outside this is frozen or spoiled.")
+)
+
+// The symbols that several formulas share.
+const (
+	meansTc = calc.Text("weather.means.tc: temperature of the concrete")
+	meansTa = calc.Text("weather.means.ta: temperature of the air")
+)

@@ -1,0 +1,64 @@
+package weather
+
+import (
+	"os"
+	"regexp"
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"coursebook/calculators/calc"
+)
+
+var shelf = []*calc.Calculator{Evaporation, MixTemp, ColdWeather, HotWeather, SettingTime}
+
+// Labels and help fit a phone.
+func TestLabelsFit(t *testing.T) {
+	for _, c := range shelf {
+		for _, f := range append(append([]calc.Field{}, c.In...), c.Out...) {
+			if n := utf8.RuneCountInString(f.Label.EN()); n > 28 {
+				t.Errorf("%s %s: label of %d letters", c.ID, f.ID, n)
+			}
+			if n := utf8.RuneCountInString(f.Help.EN()); n > 80 {
+				t.Errorf("%s %s: help of %d letters", c.ID, f.ID, n)
+			}
+		}
+	}
+}
+
+// Sentences are short enough for gloved hands, and no key says two things.
+func TestSentencesFit(t *testing.T) {
+	texts := regexp.MustCompile(`calc\.Text\("([^"]+)"\)`)
+	said := map[string]string{}
+	files, err := os.ReadDir(".")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range files {
+		if strings.HasSuffix(f.Name(), "_test.go") {
+			continue
+		}
+		data, err := os.ReadFile(f.Name())
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, m := range texts.FindAllStringSubmatch(string(data), -1) {
+			text := calc.Text(m[1])
+			if other, ok := said[text.Key()]; ok && other != text.EN() {
+				t.Errorf("%s says two things", text.Key())
+			}
+			said[text.Key()] = text.EN()
+			for _, sentence := range strings.Split(text.EN(), ". ") {
+				if n := len(strings.Fields(sentence)); n > 25 {
+					t.Errorf("%s: sentence of %d words", text.Key(), n)
+				}
+			}
+			if regexp.MustCompile(`\b(DANGER|WARNING|CAUTION|NOTICE)\b`).MatchString(text.EN()) {
+				t.Errorf("%s holds a signal word", text.Key())
+			}
+		}
+	}
+	if len(said) < 100 {
+		t.Errorf("only %d texts were found", len(said))
+	}
+}
