@@ -22,8 +22,8 @@ type Bar struct {
 }
 
 // Bars draws quantities below each other on one scale, each with its name and
-// text above it, from y downward. It returns the foot of the chart. Limit is
-// drawn as a dashed line where it is above 0.
+// text above it, from y downward. It returns the foot of the chart. A limit
+// above 0 is drawn as a dashed line across each bar, clear of the texts.
 func Bars(y float64, bars []Bar, limit float64) (nodes []Node, foot float64) {
 	most := limit
 	for _, b := range bars {
@@ -33,18 +33,17 @@ func Bars(y float64, bars []Bar, limit float64) (nodes []Node, foot float64) {
 		most = 1
 	}
 	const wide = ChartWidth - 2*chartMargin
-	top := y
 	for _, b := range bars {
 		y += chartLine
 		nodes = append(nodes,
 			Text(Label, Point{chartMargin, y - 6}, Start, b.Name),
 			Text(Number, Point{ChartWidth - chartMargin, y - 6}, End, b.Text),
 			Rect(b.Role, Point{chartMargin, y}, wide*math.Max(b.Size, 0)/most, barTall))
+		if limit > 0 {
+			x := chartMargin + wide*limit/most
+			nodes = append(nodes, Segment(Limit, Point{x, y - 3}, Point{x, y + barTall + 3}))
+		}
 		y += barTall
-	}
-	if limit > 0 {
-		x := chartMargin + wide*limit/most
-		nodes = append(nodes, Segment(Limit, Point{x, top + chartLine - 4}, Point{x, y + 4}))
 	}
 	return nodes, y + chartMargin
 }
