@@ -45,6 +45,9 @@ func Slips(c *Calculator) []string {
 	if c.Compute == nil {
 		s.add("no computation")
 	}
+	if !slices.ContainsFunc(c.Out, func(f Field) bool { return f.Lead && f.Kind != Rows }) {
+		s.add("no output leads")
+	}
 	return s.list
 }
 

@@ -93,8 +93,11 @@ var verdicts = []calc.Option{
 	{ID: "longer", Label: calc.Text("bar-laps.drawing.longer: as long or longer")},
 }
 
+// The rows are the answer; what stands large is only how far they lie apart.
 var lapsOut = []calc.Field{
-	{ID: "laps", Kind: calc.Rows, Lead: true, Label: calc.Text("bar-laps.out.laps: Rule by rule"), Cols: []calc.Field{
+	{ID: "least", Show: &lapLength, Lead: true, Label: calc.Text("bar-laps.out.least: Shortest lap of the rows")},
+	{ID: "most", Show: &lapLength, Lead: true, Label: calc.Text("bar-laps.out.most: Longest lap of the rows")},
+	{ID: "laps", Kind: calc.Rows, Label: calc.Text("bar-laps.out.laps: Rule by rule"), Cols: []calc.Field{
 		{ID: "rule", Kind: calc.Choice, Options: lapRules, Label: calc.Text("bar-laps.out.rule: Rule")},
 		{ID: "development", Show: &lapLength, Label: calc.Text("bar-laps.out.development: Development")},
 		{ID: "lap-a", Show: &lapLength, Label: calc.Text("bar-laps.out.lap-a: Lap, Class A")},

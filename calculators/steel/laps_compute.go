@@ -40,6 +40,8 @@ type table struct {
 	bar   Bar
 	rows  []calc.Case
 	short bool
+	least float64 // of the laps, m
+	most  float64
 }
 
 func computeLaps(r *calc.Run, in calc.Case) {
@@ -60,6 +62,8 @@ func computeLaps(r *calc.Run, in calc.Case) {
 		}
 	}
 	r.PutRows("laps", t.rows)
+	r.Put("least", t.least)
+	r.Put("most", t.most)
 	t.hook()
 	t.say()
 }
@@ -145,6 +149,10 @@ func (t *table) row(rule string, development, a calc.Value, lap float64) {
 		}
 		row = row.With("drawing", calc.Pick(verdict))
 	}
+	if len(t.rows) == 0 || lap < t.least {
+		t.least = lap
+	}
+	t.most = math.Max(t.most, lap)
 	t.rows = append(t.rows, row)
 }
 

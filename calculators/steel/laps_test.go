@@ -102,8 +102,15 @@ func TestNoRowIsPicked(t *testing.T) {
 		t.Errorf("a table for 400 MPa has a row at 500 MPa: %d rows", got)
 	}
 	for _, f := range BarLaps.Out {
-		if f.Lead && f.Kind != calc.Rows {
+		if f.Lead && f.ID != "least" && f.ID != "most" {
 			t.Errorf("%s stands out among the rules", f.ID)
+		}
+	}
+	// What stands large is the span of the rows, both ends of it.
+	out := run(t, BarLaps, "bar", "6").Out
+	for _, row := range out.Rows("laps") {
+		if lap := row.Num("lap-b"); lap < out.Num("least") || lap > out.Num("most") {
+			t.Errorf("%v lies outside the span shown", lap)
 		}
 	}
 }
