@@ -24,21 +24,27 @@ func runBuild(s std, args []string) int {
 		return s.fail("build", err)
 	}
 	o.Pocket = *pocket != ""
+	draft := output.NewDraft(*out)
+	defer draft.Discard()
+	o.Keep = draft.Put
 	progress := newProgress(s.err)
 	o.Step = progress.step
 	start := time.Now()
 	var faults fault.List
 	site := build.Make(o, &faults)
 	progress.clear()
+	if err := draft.Err(); err != nil {
+		return s.fail("build", err)
+	}
 	if site == nil {
 		fault.Print(s.err, faults.All())
 		fmt.Fprintln(s.err, "Nothing was written. The last good site, if there is one, is as it was.")
 		return faulty
 	}
-	if err := publish(site, *out, *pocket); err != nil {
+	if err := publish(site, draft, *pocket); err != nil {
 		return s.fail("build", err)
 	}
-	fmt.Fprintf(s.out, "%d pages, %d files in %s (%d ms)\n", site.Pages, len(site.Files), *out, time.Since(start).Milliseconds())
+	fmt.Fprintf(s.out, "%d pages, %d files in %s (%d ms)\n", site.Pages, len(site.Entries), *out, time.Since(start).Milliseconds())
 	if n := faults.Warnings(); n > 0 {
 		fmt.Fprintf(s.err, "%d warnings; coursebook inspect lists them and checks the prose\n", n)
 	} else {
@@ -47,8 +53,8 @@ func runBuild(s std, args []string) int {
 	return fine
 }
 
-func publish(site *build.Site, out, pocket string) error {
-	if err := output.Publish(out, site.Files, site.Release); err != nil {
+func publish(site *build.Site, draft *output.Draft, pocket string) error {
+	if err := draft.Publish(site.Release); err != nil {
 		return err
 	}
 	if pocket == "" {

@@ -70,13 +70,23 @@ type builder struct {
 // entryWord is a word of the entries. Nearly every word of a text is an old
 // one, so what is costly is done once a word and not once a use.
 type entryWord struct {
-	stop   bool
-	forms  map[string]int // its spellings, as written → how often
-	places []wordPlace    // in texts behind the lead, by section
+	stop  bool
+	forms []form // its spellings, as written; mostly one or two
+
+	// In texts behind the lead: in how many sections it stands, the gaps
+	// between these and the levels of their counts as the index has them, and
+	// the last section with its count, which may not be done.
+	sections     int
+	gaps, levels []byte
+	before, last int
+	countsInLast int
 }
 
-// wordPlace is how often a word stands in a section.
-type wordPlace struct{ section, count int32 }
+// form is a spelling and how often it was found.
+type form struct {
+	text string
+	n    int
+}
 
 // nowhere is the section of words that are known but not counted.
 const nowhere = -1
@@ -119,9 +129,9 @@ func (b *builder) addWords(text string, section int32) {
 		if w.stop {
 			continue
 		}
-		w.forms[text[b.scan.from:b.scan.to]]++
+		w.spelt(text[b.scan.from:b.scan.to])
 		if section != nowhere {
-			w.countIn(section)
+			w.countIn(int(section))
 		}
 	}
 }
@@ -132,17 +142,47 @@ func (b *builder) word() *entryWord {
 		return w
 	}
 	text := string(b.scan.word)
-	w := &entryWord{stop: isStop(b.stops, text), forms: map[string]int{}}
+	w := &entryWord{stop: isStop(b.stops, text), before: -1}
 	b.words[text] = w
 	return w
 }
 
-func (w *entryWord) countIn(section int32) {
-	if n := len(w.places); n > 0 && w.places[n-1].section == section {
-		w.places[n-1].count++
+// spelt counts a spelling.
+func (w *entryWord) spelt(text string) {
+	for i := range w.forms {
+		if w.forms[i].text == text {
+			w.forms[i].n++
+			return
+		}
+	}
+	if len(w.forms) < mostForms {
+		w.forms = append(w.forms, form{text, 1})
+	}
+}
+
+// mostForms bounds the spellings of one word: no language has so many, and each
+// use is compared with them.
+const mostForms = 50
+
+// countIn counts a use in a section; sections come in rising order.
+func (w *entryWord) countIn(section int) {
+	if w.countsInLast > 0 && w.last == section {
+		w.countsInLast++
 		return
 	}
-	w.places = append(w.places, wordPlace{section, 1})
+	w.endSection()
+	w.last, w.countsInLast = section, 1
+}
+
+// endSection writes down the section counted last.
+func (w *entryWord) endSection() {
+	if w.countsInLast == 0 {
+		return
+	}
+	w.sections++
+	w.gaps = appendPacked(w.gaps, w.last-w.before-1)
+	w.levels = appendPacked(w.levels, level(w.countsInLast))
+	w.before, w.countsInLast = w.last, 0
 }
 
 func (b *builder) addSynonyms(groups [][]string) {
@@ -176,11 +216,21 @@ func (b *builder) write(stem Stemmer) string {
 	packWords(&out, words)
 	out.WriteString("\nF")
 	b.writeFamilies(&out, words, stem)
-	var lengths, gaps, levels strings.Builder
-	for _, w := range words {
-		writePlaces(&lengths, &gaps, &levels, b.words[w].places)
+	out.WriteString("\nN")
+	for _, text := range words {
+		w := b.words[text]
+		w.endSection()
+		pack(&out, w.sections)
 	}
-	out.WriteString("\nN" + lengths.String() + "\nD" + gaps.String() + "\nT" + levels.String() + "\n")
+	out.WriteString("\nD")
+	for _, text := range words {
+		out.Write(b.words[text].gaps)
+	}
+	out.WriteString("\nT")
+	for _, text := range words {
+		out.Write(b.words[text].levels)
+	}
+	out.WriteByte('\n')
 	return out.String()
 }
 
@@ -202,16 +252,6 @@ func (b *builder) writeFamilies(out *strings.Builder, words []string, stem Stemm
 	}
 }
 
-func writePlaces(lengths, gaps, levels *strings.Builder, places []wordPlace) {
-	pack(lengths, len(places))
-	before := -1
-	for _, p := range places {
-		pack(gaps, int(p.section)-before-1)
-		pack(levels, level(int(p.count)))
-		before = int(p.section)
-	}
-}
-
 // Counts are kept in four levels: 1, 2, 3 to 4, 5 and more. BM25 flattens
 // beyond that anyway, and the index is a tenth smaller.
 var levelCounts = [4]int{1, 2, 3, 5}
@@ -226,10 +266,10 @@ func level(count int) int {
 
 // commonest returns the most frequent spelling, whatever its case; among
 // equals the last in order, which prefers accents.
-func commonest(written map[string]int) string {
+func commonest(written []form) string {
 	forms := make(map[string]int, len(written))
-	for form, n := range written {
-		forms[accented(form)] += n
+	for _, f := range written {
+		forms[accented(f.text)] += f.n
 	}
 	best := ""
 	for form, n := range forms {
@@ -264,23 +304,42 @@ func accented(word string) string {
 // clean makes a text fit for one field of a line: valid UTF-8, no control
 // characters, single spaces.
 func clean(text string) string {
-	var out strings.Builder
-	out.Grow(len(text))
-	gap := false
-	for i, r := range text {
-		switch {
-		case r == utf8.RuneError && !strings.HasPrefix(text[i:], string(utf8.RuneError)):
-		case r <= ' ' || r == 0x7f:
-			gap = out.Len() > 0
-		default:
-			if gap {
-				out.WriteByte(' ')
-				gap = false
-			}
-			out.WriteRune(r)
+	if !utf8.ValidString(text) {
+		text = strings.ToValidUTF8(text, "")
+	}
+	if isClean(text) {
+		return text
+	}
+	out := make([]byte, 0, len(text))
+	for i := 0; i < len(text); {
+		from := i
+		for i < len(text) && !isGap(text[i]) {
+			i++
+		}
+		if from < i && len(out) > 0 {
+			out = append(out, ' ')
+		}
+		out = append(out, text[from:i]...)
+		for i < len(text) && isGap(text[i]) {
+			i++
 		}
 	}
-	return out.String()
+	return string(out)
+}
+
+func isGap(c byte) bool { return c <= ' ' || c == 0x7f }
+
+// isClean tells of the most usual case, text that is fit as it stands.
+func isClean(text string) bool {
+	gap := true // a space at the beginning is one too many
+	for i := range len(text) {
+		c := text[i]
+		if isGap(c) && (gap || c != ' ') {
+			return false
+		}
+		gap = c == ' '
+	}
+	return !gap || text == ""
 }
 
 func join(fields ...string) string { return strings.Join(fields, "\t") }

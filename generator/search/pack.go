@@ -17,11 +17,16 @@ const (
 )
 
 func pack(b *strings.Builder, n int) {
+	var room [8]byte
+	b.Write(appendPacked(room[:0], n))
+}
+
+func appendPacked(to []byte, n int) []byte {
 	last := n % lastBase
 	for n /= lastBase; n > 0; n /= moreBase {
-		b.WriteByte(byte(moreFirst + n%moreBase))
+		to = append(to, byte(moreFirst+n%moreBase))
 	}
-	b.WriteByte(byte(lastFirst + last))
+	return append(to, byte(lastFirst+last))
 }
 
 // packed reads numbers from the text of one block.

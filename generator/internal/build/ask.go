@@ -2,6 +2,7 @@ package build
 
 import (
 	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/markdown"
 	"coursebook/generator/search"
 )
 
@@ -11,7 +12,7 @@ func Indexes(o Options, faults *fault.List) map[string]*search.Index {
 	if o.Step == nil {
 		o.Step = func(string) {}
 	}
-	b := read(o, faults)
+	b := read(o, markdown.ParseToShow, faults)
 	if faults.Errors() > 0 {
 		return nil
 	}

@@ -72,7 +72,7 @@ func (b *builder) bundleTheme() {
 	b.addPictures()
 	b.addWords()
 	b.edition = b.editionOf()
-	b.weights.Styles = []output.File{{Path: a.style, Data: a.styleData}}
+	b.firstView = output.NewFirstView([]output.File{{Path: a.style, Data: a.styleData}})
 	b.weights.Scripts = []output.File{{Path: a.script, Data: a.scriptData}}
 	b.weights.Module = output.File{Path: a.module, Data: b.module}
 }
@@ -86,7 +86,7 @@ func (b *builder) asset(name, ext string, data []byte) string {
 
 // addPictures adds the pictures that pages show, with their sizes.
 func (b *builder) addPictures() {
-	b.pictures = map[string]page.Image{}
+	b.pictures, b.pictureFiles = map[string]page.Image{}, map[string]source.File{}
 	used := map[string]bool{}
 	for _, p := range b.site.Pages {
 		for _, pic := range p.Pictures {
@@ -100,6 +100,7 @@ func (b *builder) addPictures() {
 		}
 		ext := path.Ext(name)
 		img := page.Image{Src: b.asset(strings.TrimSuffix(name, ext), ext[1:], f.Data)}
+		b.pictureFiles[img.Src] = f
 		img.Width, img.Height = b.size(f)
 		b.pictures[name] = img
 	}

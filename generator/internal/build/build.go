@@ -1,6 +1,6 @@
 // Package build is the one owner of order: it reads the content, resolves it,
-// makes the forms, indexes and pages, and hands over the whole site in memory.
-// It writes nothing; publishing is output's job.
+// makes the forms, indexes and pages, and hands over each file as it is made,
+// or the whole site in memory. It writes nothing; publishing is output's job.
 package build
 
 import (
@@ -13,6 +13,7 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/markdown"
 	"coursebook/generator/internal/output"
 )
 
@@ -28,17 +29,21 @@ type Options struct {
 	Preview bool
 	// Pocket asks for the one-file edition too.
 	Pocket bool
+	// Keep takes each file as soon as it is made, from several goroutines; the
+	// site then does not hold it. It may be called for a site that has errors
+	// in the end. Without it the site holds all files.
+	Keep func(output.File) error
 	// Step is told what is being done, for a progress line; may be nil.
 	Step func(what string)
 }
 
 // Site is a finished site.
 type Site struct {
-	Files   []output.File // sorted by path
-	Release string        // names exactly these files
-	Pocket  []byte        // the one-file edition, if asked for
-	Pages   int           // pages of the manual, in all languages
-	Weights output.Weights
+	Entries []output.Entry // of all files, sorted by path
+	Files   []output.File  // the same files; nil where Keep took them
+	Release string         // names exactly these files
+	Pocket  []byte         // the one-file edition, if asked for
+	Pages   int            // pages of the manual, in all languages
 }
 
 // Make builds the site. It returns nil when there are errors; all of them are
@@ -48,7 +53,7 @@ func Make(o Options, faults *fault.List) *Site {
 		o.Step = func(string) {}
 	}
 	o.Step("reading the content")
-	b := read(o, faults)
+	b := read(o, markdown.ParseToShow, faults)
 	if faults.Errors() > 0 {
 		return nil
 	}
@@ -75,7 +80,7 @@ func Make(o Options, faults *fault.List) *Site {
 // forms, so that every fault and warning of the content is found, without
 // building pages. Make does not check the prose.
 func Inspect(o Options, faults *fault.List) {
-	b := read(o, faults)
+	b := read(o, markdown.Parse, faults)
 	if b.site == nil {
 		return
 	}
@@ -98,19 +103,19 @@ func edition(parts ...[]byte) string {
 
 // finish sorts the files, adds what is made from all others, and weighs them.
 func (b *builder) finish() *Site {
-	files := slices.Clone(b.files)
-	slices.SortFunc(files, func(x, y output.File) int { return cmp.Compare(x.Path, y.Path) })
-	worker, err := b.worker(files)
+	slices.SortFunc(b.entries, func(x, y output.Entry) int { return cmp.Compare(x.Path, y.Path) })
+	worker, err := b.worker(b.entries)
 	if err != nil {
 		b.fail(err)
 		return nil
 	}
-	files = append(files, worker)
-	slices.SortFunc(files, func(x, y output.File) int { return cmp.Compare(x.Path, y.Path) })
+	b.add(worker.Path, worker.Data)
+	slices.SortFunc(b.entries, func(x, y output.Entry) int { return cmp.Compare(x.Path, y.Path) })
+	slices.SortFunc(b.files, func(x, y output.File) int { return cmp.Compare(x.Path, y.Path) })
 	for _, f := range output.CheckBudgets(b.weights) {
 		b.faults.Add(f)
 	}
-	site := &Site{Files: files, Release: output.Release(files), Pages: len(b.site.Pages), Weights: b.weights}
+	site := &Site{Entries: b.entries, Files: b.files, Release: output.ReleaseOf(b.entries), Pages: len(b.site.Pages)}
 	if b.o.Pocket {
 		b.o.Step("writing the one-file edition")
 		if site.Pocket, err = b.pocket(); err != nil {
@@ -132,14 +137,35 @@ func (b *builder) fail(err error) {
 	b.faults.Add(fault.Fault{Text: fmt.Sprint(err), Code: "build"})
 }
 
-// add keeps a file of the site; two with one path are a slip in the generator
-// or two pages with one address, and never overwrite each other. The data is
-// the site's from then on.
+// add hands a file of the site on; it may be called from several goroutines.
+// Two files with one path are a slip in the generator or two pages with one
+// address, and never overwrite each other. The data is the site's from then on.
 func (b *builder) add(path string, data []byte) {
-	if b.paths[path] {
+	f := output.File{Path: path, Data: data}
+	if !b.enter(f) {
 		b.fail(fault.Fault{File: path, Code: "path-twice", Text: "two files of the site have this path", Hint: "rename one of the pages or pictures"})
 		return
 	}
-	b.paths[path] = true
-	b.files = append(b.files, output.File{Path: path, Data: data})
+	if b.o.Keep == nil {
+		return
+	}
+	if err := b.o.Keep(f); err != nil {
+		b.fail(err)
+	}
+}
+
+// enter notes a file, and holds it where nobody else does.
+func (b *builder) enter(f output.File) bool {
+	entry := f.Entry()
+	b.adding.Lock()
+	defer b.adding.Unlock()
+	if b.paths[f.Path] {
+		return false
+	}
+	b.paths[f.Path] = true
+	b.entries = append(b.entries, entry)
+	if b.o.Keep == nil {
+		b.files = append(b.files, f)
+	}
+	return true
 }

@@ -2,6 +2,7 @@ package build
 
 import (
 	"strings"
+	"sync"
 
 	"coursebook/generator/internal/page"
 	"coursebook/generator/internal/site"
@@ -62,24 +63,62 @@ func allAnchor(l *site.Language) string { return l.Code + ".all" }
 func listingAnchor(lang, id string) string { return site.CalculatorAnchor(lang, id) + "-source" }
 
 func (b *builder) frame(s spot) theme.Frame {
-	l := s.lang
-	f := theme.Frame{
-		Lang: l.Code, Name: l.Title, Subtitle: l.Subtitle, Title: s.title, Kind: s.kind, Slug: s.slug,
-		Revised: b.site.Manual.Revised, Root: strings.Repeat("../", strings.Count(s.path, "/")), Self: s.path,
-		Home: b.homeHref(s, l), All: b.href(s, site.AllPath(l.Code), allAnchor(l)),
-		Policy: policy, Release: b.edition, Pocket: s.form == site.OneFile,
-		Assets: b.frameAssets(s), Stages: b.stageLinks(s), Languages: b.languageLinks(s),
+	f := theme.Frame{Common: b.common(s), Title: s.title, Slug: s.slug, Self: s.path, Languages: b.languageLinks(s)}
+	current := ""
+	if p := b.site.Page(s.lang.Code, s.slug); p != nil && p.Stage != nil && s.kind != "calculator" {
+		current = p.Stage.ID
 	}
-	if e, ok := b.site.In(l, urgentSlug); ok {
-		f.Blowout = b.pageHref(s, e.Page)
-	}
-	if l.Cautions.Page != nil {
-		f.Cautions = b.pageHref(s, l.Cautions.Page)
-	}
-	for _, r := range l.Roles {
-		f.Crew = append(f.Crew, theme.Role{ID: r.ID, Title: r.Title})
-	}
+	f.Stages = once(&b.stages, stageKey{keyOfSpot(s), current}, func() []theme.StageLink { return b.stageLinks(s, current) })
 	return f
+}
+
+// spotKey is what the common part of a frame depends on: what lies in one
+// folder has the same relative addresses.
+type spotKey struct {
+	lang   *site.Language
+	form   site.Form
+	folder string
+	kind   string
+}
+
+func keyOfSpot(s spot) spotKey {
+	return spotKey{s.lang, s.form, s.path[:strings.LastIndexByte(s.path, '/')+1], s.kind}
+}
+
+type stageKey struct {
+	spotKey
+	current string
+}
+
+// once is what make makes for a key, made by the first who asks.
+func once[K comparable, V any](kept *sync.Map, key K, make func() V) V {
+	if v, ok := kept.Load(key); ok {
+		return v.(V)
+	}
+	v, _ := kept.LoadOrStore(key, make())
+	return v.(V)
+}
+
+func (b *builder) common(s spot) *theme.Common {
+	return once(&b.commons, keyOfSpot(s), func() *theme.Common {
+		l := s.lang
+		c := &theme.Common{
+			Lang: l.Code, Name: l.Title, Subtitle: l.Subtitle, Kind: s.kind,
+			Revised: b.site.Manual.Revised, Root: strings.Repeat("../", strings.Count(s.path, "/")),
+			Home: b.homeHref(s, l), All: b.href(s, site.AllPath(l.Code), allAnchor(l)),
+			Policy: policy, Release: b.edition, Pocket: s.form == site.OneFile, Assets: b.frameAssets(s),
+		}
+		if e, ok := b.site.In(l, urgentSlug); ok {
+			c.Blowout = b.pageHref(s, e.Page)
+		}
+		if l.Cautions.Page != nil {
+			c.Cautions = b.pageHref(s, l.Cautions.Page)
+		}
+		for _, r := range l.Roles {
+			c.Crew = append(c.Crew, theme.Role{ID: r.ID, Title: r.Title})
+		}
+		return c
+	})
 }
 
 func (b *builder) frameAssets(s spot) theme.Assets {
@@ -101,11 +140,7 @@ func (b *builder) frameAssets(s spot) theme.Assets {
 
 // stageLinks are the knots of the line through every page: each leads to its
 // stage on the home page.
-func (b *builder) stageLinks(s spot) []theme.StageLink {
-	current := ""
-	if p := b.site.Page(s.lang.Code, s.slug); p != nil && p.Stage != nil && s.kind != "calculator" {
-		current = p.Stage.ID
-	}
+func (b *builder) stageLinks(s spot, current string) []theme.StageLink {
 	home := b.homeHref(s, s.lang)
 	if s.kind == string(page.Home) && s.form == site.Folder {
 		home = ""

@@ -22,45 +22,60 @@ type leaf struct {
 	light bool   // held to the budget of the first view
 }
 
-// renderPages renders, minifies and adds all pages, several at a time.
+// renderPages renders and adds all pages, several at a time.
 func (b *builder) renderPages() {
 	leaves := b.leaves(site.Folder)
-	pages := make([][]byte, len(leaves))
-	errs := make([]error, len(leaves))
 	min := bundle.NewMinifier()
-	parallel(len(leaves), func(i int) { pages[i], errs[i] = b.render(leaves[i], min) })
-	for i, l := range leaves {
-		if errs[i] != nil {
-			b.fail(errs[i])
+	errs := make([]error, len(leaves))
+	parallel(len(leaves), func(i int) { errs[i] = b.render(leaves[i], min) })
+	for _, err := range errs {
+		if err != nil {
+			b.fail(err) // the others have the same cause, mostly
 			return
-		}
-		b.add(l.spot.path, pages[i])
-		if l.light {
-			b.weights.Pages = append(b.weights.Pages, output.File{Path: l.spot.path, Data: pages[i]})
 		}
 	}
 }
 
-// fullPages keeps the room of pages before they are minified for the next ones:
-// fresh memory costs more than what is written to it.
+// fullPages keeps the room that a page is made in for the next one: fresh
+// memory costs more than what is written to it.
 var fullPages = sync.Pool{New: func() any { return new(bytes.Buffer) }}
 
-func (b *builder) render(l leaf, min *bundle.Minifier) ([]byte, error) {
+func (b *builder) render(l leaf, min *bundle.Minifier) error {
 	full := fullPages.Get().(*bytes.Buffer)
 	defer fullPages.Put(full)
 	full.Reset()
 	if err := b.themes[l.spot.lang.Code].RenderTo(full, l.kind, l.view()); err != nil {
-		return nil, err
+		return err
 	}
-	html, err := min.HTML(full.Bytes())
+	html, err := small(l, full.Bytes(), min)
 	if err != nil {
-		return nil, err
+		return err
 	}
 	if b.o.Preview {
 		script := `<script src="` + site.Rel(l.spot.path, preview.ScriptPath) + `"></script></body>`
 		html = bytes.Replace(html, []byte("</body>"), []byte(script), 1)
 	}
-	return html, nil
+	if l.light {
+		if f, heavier := b.firstView.Check(output.File{Path: l.spot.path, Data: html}); heavier {
+			b.faults.Add(f)
+		}
+	}
+	if b.o.Keep == nil {
+		html = bytes.Clone(html) // the room goes to the next page
+	}
+	b.add(l.spot.path, html)
+	return nil
+}
+
+// small is a page as published. A page of the manual is small as it is made,
+// for templates are compacted when they are loaded and the body is written
+// without white space; of those there are thousands. The few others hold forms
+// and listings with more to gain.
+func small(l leaf, page []byte, min *bundle.Minifier) ([]byte, error) {
+	if l.kind == "procedure" {
+		return theme.Plain(page), nil
+	}
+	return min.HTML(page)
 }
 
 // leaves lists all pages of the manual: those of the content and those that

@@ -27,12 +27,7 @@ func (b *builder) inside() map[string]page.Image {
 	b.insideOnce.Do(func() {
 		b.insidePictures = map[string]page.Image{}
 		for name, img := range b.pictures {
-			for _, f := range b.files {
-				if f.Path == img.Src {
-					img.Src = "data:" + mediaType(f.Path) + ";base64," + base64.StdEncoding.EncodeToString(f.Data)
-					break
-				}
-			}
+			img.Src = "data:" + mediaType(img.Src) + ";base64," + base64.StdEncoding.EncodeToString(b.pictureFiles[img.Src].Data)
 			b.insidePictures[name] = img
 		}
 	})
@@ -63,6 +58,8 @@ func (b *builder) pocket() ([]byte, error) {
 	s.twin = func(l *site.Language) string { return b.homeHref(s, l) }
 	v := theme.Pocket{Frame: b.frame(s),
 		Style: template.CSS(slices.Concat(b.assets.styleData, b.assets.laterData)), Script: template.JS(safeScript(b.assets.scriptData)), Data: b.pocketData()}
+	own := *v.Common // the articles share theirs
+	v.Common = &own
 	v.Assets.Icon = "data:image/svg+xml;base64," + base64.StdEncoding.EncodeToString(b.assets.iconData)
 	for _, leaf := range b.leaves(site.OneFile) {
 		body, err := b.themes[leaf.spot.lang.Code].Render("article", leaf.view())

@@ -39,17 +39,28 @@ type builder struct {
 	placed   map[placeKey]*form.Form // forms with an author's inputs
 	pictures map[string]page.Image
 
+	commons sync.Map // spotKey → *theme.Common
+	stages  sync.Map // stageKey → []theme.StageLink
+
+	pictureFiles   map[string]source.File // by their path on the site
 	insideOnce     sync.Once
 	insidePictures map[string]page.Image
 
-	files   []output.File
+	adding  sync.Mutex // for the three below
 	paths   map[string]bool
+	entries []output.Entry
+	files   []output.File // unless Options.Keep takes them
 	weights output.Weights
+
+	firstView output.FirstView
 }
+
+// parser reads a page.
+type parser func(source.File, quantity.Mark, *fault.List) *markdown.Document
 
 // read reads and resolves the content. The site is nil when nothing sensible
 // could be read.
-func read(o Options, faults *fault.List) *builder {
+func read(o Options, parse parser, faults *fault.List) *builder {
 	content := &fault.List{} // these name files below the content folder
 	defer func() { faults.Add(fault.Under(o.Content, content.All())...) }()
 	b := &builder{o: o, faults: content, paths: map[string]bool{}, words: map[string]calc.Words{}, themes: map[string]*theme.Theme{}}
@@ -59,7 +70,7 @@ func read(o Options, faults *fault.List) *builder {
 		b.faults = faults
 		return b
 	}
-	b.docs = b.parsePages(manual)
+	b.docs = b.parsePages(manual, parse)
 	pages := make([]*page.Page, len(b.docs))
 	for i, d := range b.docs {
 		pages[i] = &d.Page
@@ -94,7 +105,7 @@ func (b *builder) manual() (source.Manual, bool) {
 }
 
 // parsePages parses all pages, several at a time, in the files' order.
-func (b *builder) parsePages(manual source.Manual) []*markdown.Document {
+func (b *builder) parsePages(manual source.Manual, parse parser) []*markdown.Document {
 	marks := map[string]quantity.Mark{}
 	for _, l := range manual.Languages {
 		if l.Decimal == "comma" {
@@ -108,7 +119,7 @@ func (b *builder) parsePages(manual source.Manual) []*markdown.Document {
 		}
 	}
 	docs := make([]*markdown.Document, len(files))
-	parallel(len(files), func(i int) { docs[i] = markdown.Parse(files[i], marks[files[i].Language()], b.faults) })
+	parallel(len(files), func(i int) { docs[i] = parse(files[i], marks[files[i].Language()], b.faults) })
 	return docs
 }
 

@@ -16,11 +16,11 @@ const (
 )
 
 // worker adds the app manifest and makes the worker from all other files.
-func (b *builder) worker(files []output.File) (output.File, error) {
-	list := make([]offline.File, 0, len(files))
+func (b *builder) worker(files []output.Entry) (output.File, error) {
+	list := make([]output.Entry, 0, len(files))
 	for _, f := range files {
 		if f.Path != preview.ScriptPath {
-			list = append(list, offline.File{Path: f.Path, Data: f.Data})
+			list = append(list, f)
 		}
 	}
 	release, err := offline.Manifest(list)

@@ -20,27 +20,28 @@ func (w *walker) quote(n *ast.Blockquote) {
 		level = w.level(lead, word)
 	}
 	if level == "" {
-		w.raw("<blockquote>\n")
+		w.raw("<blockquote>")
 		w.children(n)
-		w.raw("</blockquote>\n")
+		w.raw("</blockquote>")
 		return
 	}
 	c := page.Caution{Level: level, Line: w.line(n.Pos())}
-	w.raw(`<aside class="` + cautionClass(level) + `" role="note">` + "\n" + `<p class="signal">`)
+	w.raw(`<aside class="` + cautionClass(level) + `" role="note"><p class="signal">`)
 	w.escaped(word)
-	w.raw("</p>\n")
-	mark := w.mark()
+	w.raw("</p>")
+	mark := w.plain.Len()
 	first := n.FirstChild()
 	w.signalText(first, lead)
 	for b := first.NextSibling(); b != nil; b = b.NextSibling() {
 		w.block(b)
 	}
-	w.raw("</aside>\n")
-	c.Text = w.since(mark)
-	if c.Text == "" {
+	w.raw("</aside>")
+	text := w.since(mark)
+	if text.from == text.to {
 		w.errorAt(lead.FirstChild().Pos(), "caution-empty", "say what the danger is and how to avoid it", "caution says nothing")
 	}
 	w.page.Cautions = append(w.page.Cautions, c)
+	w.all.spans.cautions = append(w.all.spans.cautions, text)
 }
 
 // cautionClass is the class of a caution; the level of that name has no other.
@@ -71,7 +72,7 @@ func (w *walker) signalText(n, lead ast.Node) {
 	}
 	w.raw("<p>")
 	w.textFrom(n, from, true)
-	w.raw("</p>\n")
+	w.raw("</p>")
 }
 
 // level is the level of a signal word. A word in capitals that is none, and a

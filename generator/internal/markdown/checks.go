@@ -42,12 +42,12 @@ func (w *walker) checks(n *ast.List) {
 	if n.ChildCount() > mostChecks {
 		w.warnAt(n.FirstChild().Pos(), "check-many", "split the list where the work pauses", "%d checks in one list; more than %d are skimmed", n.ChildCount(), mostChecks)
 	}
-	w.raw("<ul class=\"checks\">\n")
+	w.raw("<ul class=\"checks\">")
 	for item := n.FirstChild(); item != nil; item = item.NextSibling() {
 		w.noHold(item)
 		w.check(item)
 	}
-	w.raw("</ul>\n")
+	w.raw("</ul>")
 }
 
 func (w *walker) check(item ast.Node) {
@@ -58,7 +58,7 @@ func (w *walker) check(item ast.Node) {
 		w.errorAt(item.Pos(), "check-mixed", "start each line of the list with - [ ], or put the others in a list of their own",
 			"line without a check among checks")
 		w.children(item)
-		w.raw("</li>\n")
+		w.raw("</li>")
 		return
 	}
 	if box.IsChecked {
@@ -72,20 +72,20 @@ func (w *walker) check(item ast.Node) {
 	mark := w.plain.Len()
 	w.prose.Reset()
 	w.inlines(box.NextSibling(), mode{cell: true})
-	c.Text = string(w.plain.Bytes()[mark:])
+	text := span{int32(mark), int32(w.plain.Len())}
 	w.plain.WriteByte('\n')
 	w.raw("</span></label>")
-	if prose := w.prose.String(); prose != "" {
-		w.page.Prose = append(w.page.Prose, page.Prose{Text: prose, Line: c.Line})
-	} else {
+	if w.prose.Len() == 0 {
 		w.errorAt(item.Pos(), "check-empty", "say what is checked, or remove the line", "check has no text")
+	} else if w.wantProse {
+		w.page.Prose = append(w.page.Prose, page.Prose{Text: w.prose.String(), Line: c.Line})
 	}
-	w.page.Checks = append(w.page.Checks, c)
+	w.all.checks = append(w.all.checks, c)
+	w.all.spans.checks = append(w.all.spans.checks, text)
 	for n := first.NextSibling(); n != nil; n = n.NextSibling() {
-		w.raw("\n")
 		w.block(n)
 	}
-	w.raw("</li>\n")
+	w.raw("</li>")
 }
 
 // checkID names a check by its page and its text: a tick survives a new order

@@ -27,7 +27,7 @@ func (w *walker) code(n ast.Node, info string) {
 	text := string(n.Lines().Value(w.src))
 	w.plain.WriteString(text)
 	w.raw(`<pre class="code" tabindex="0"><code>`)
-	defer w.raw("</code></pre>\n")
+	defer w.raw("</code></pre>")
 	lang, _, _ := strings.Cut(info, " ")
 	if lang == "" || lang == "text" {
 		w.escaped(text)

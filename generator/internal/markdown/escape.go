@@ -5,12 +5,12 @@ import "strings"
 // In text only the signs that open something need escaping; in an attribute
 // in double quotes the quotes do too. Fewer escapes make smaller pages.
 var (
-	textEscaper      = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;")
+	textEscaper      = strings.NewReplacer("&", "&amp;", "<", "&lt;")
 	attributeEscaper = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&#34;")
 )
 
 func escapeText(s string) string {
-	if !strings.ContainsAny(s, "&<>") {
+	if strings.IndexByte(s, '&') < 0 && strings.IndexByte(s, '<') < 0 {
 		return s
 	}
 	return textEscaper.Replace(s)

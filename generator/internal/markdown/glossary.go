@@ -11,11 +11,11 @@ import (
 // glossary writes a list of a glossary page: one term an item, as
 // "**Term** (also: other, words): definition".
 func (w *walker) glossary(n *ast.List) {
-	w.raw("<ul class=\"terms\">\n")
+	w.raw("<ul class=\"terms\">")
 	for item := n.FirstChild(); item != nil; item = item.NextSibling() {
 		w.term(item)
 	}
-	w.raw("</ul>\n")
+	w.raw("</ul>")
 }
 
 func (w *walker) term(item ast.Node) {
@@ -25,7 +25,7 @@ func (w *walker) term(item ast.Node) {
 		w.errorAt(item.Pos(), "term-lead", "write - **Term**: definition", "entry of the glossary has no term in bold")
 		w.raw("<li>")
 		w.children(item)
-		w.raw("</li>\n")
+		w.raw("</li>")
 		return
 	}
 	t := page.Term{Name: strings.TrimRight(w.plainOf(lead), " :"), Line: w.line(item.Pos())}
@@ -43,17 +43,16 @@ func (w *walker) term(item ast.Node) {
 	w.escaped(t.Name)
 	w.raw("</dfn>")
 	w.plain.WriteString(t.Name)
-	mark := w.mark()
+	mark := w.plain.Len()
 	w.textFrom(first, lead.NextSibling(), true)
-	t.Also, t.Text = definition(w.since(mark))
+	t.Also, t.Text = definition(w.textAt(w.since(mark)))
 	if t.Text == "" {
 		w.errorAt(item.Pos(), "term-empty", "write - **Term**: definition", "term %q has no definition", clip(t.Name))
 	}
 	for n := first.NextSibling(); n != nil; n = n.NextSibling() {
-		w.raw("\n")
 		w.block(n)
 	}
-	w.raw("</li>\n")
+	w.raw("</li>")
 	w.page.Terms = append(w.page.Terms, t)
 }
 

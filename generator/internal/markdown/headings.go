@@ -73,8 +73,8 @@ func (w *walker) heading(n *ast.Heading) {
 	w.id(id)
 	w.raw(">")
 	w.inlines(n.FirstChild(), mode{cell: true})
-	w.raw("</" + tag + ">\n")
-	w.plain.Reset() // the title of a section is not part of its text
+	w.raw("</" + tag + ">")
+	w.begin = w.plain.Len() // the title of a section is not part of its text
 }
 
 func (w *walker) lastLevel() int {

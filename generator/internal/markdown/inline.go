@@ -31,6 +31,11 @@ func (w *walker) inlines(n ast.Node, m mode) {
 			continue
 		}
 		start := n.Pos()
+		if text, ok := w.plainRun(n.(*ast.Text)); ok {
+			n = n.NextSibling()
+			w.run(text, start, n == nil, m)
+			continue
+		}
 		w.joined = w.joined[:0]
 		for ; n != nil; n = n.NextSibling() {
 			t, ok := n.(*ast.Text)
@@ -40,7 +45,7 @@ func (w *walker) inlines(n ast.Node, m mode) {
 			w.joined = appendDecoded(w.joined, t.Value(w.src), t.IsRaw())
 			if t.HardLineBreak() {
 				w.run(strings.TrimRight(string(w.joined), " "), start, false, m)
-				w.raw("<br>\n")
+				w.raw("<br>")
 				w.said("\n")
 				w.joined, start = w.joined[:0], t.Segment.Stop
 			} else if t.SoftLineBreak() {
@@ -51,8 +56,27 @@ func (w *walker) inlines(n ast.Node, m mode) {
 	}
 }
 
+// plainRun is the text of a node that no other text follows and that stands in
+// the page as it reads, which is the most usual: it needs no copy.
+func (w *walker) plainRun(t *ast.Text) (string, bool) {
+	if _, more := t.NextSibling().(*ast.Text); more || t.HardLineBreak() || t.SoftLineBreak() {
+		return "", false
+	}
+	s := t.Segment
+	if s.Padding > 0 || s.ForceNewline || s.Stop > len(w.whole) {
+		return "", false
+	}
+	text := w.whole[s.Start:s.Stop]
+	return text, t.IsRaw() || !strings.ContainsAny(text, `\&`)
+}
+
 // decode resolves backslashes and character references.
-func decode(b []byte, raw bool) string { return string(appendDecoded(nil, b, raw)) }
+func decode(b []byte, raw bool) string {
+	if raw || !bytes.ContainsAny(b, `\&`) {
+		return string(b)
+	}
+	return string(appendDecoded(nil, b, raw))
+}
 
 func appendDecoded(to, b []byte, raw bool) []byte {
 	if !raw && bytes.ContainsAny(b, `\&`) {
@@ -107,7 +131,8 @@ func (w *walker) said(text string) {
 // units shows one.
 func (w *walker) amount(text string, a amount.Found, line int) {
 	own := strings.ReplaceAll(text, "\n", " ")
-	w.page.Amounts = append(w.page.Amounts, page.Amount{Text: own, Line: line})
+	w.all.amounts = append(w.all.amounts, page.Amount{Line: line})
+	w.all.spans.amounts = append(w.all.spans.amounts, span{int32(w.plain.Len()), int32(w.plain.Len() + len(own))})
 	w.plain.WriteString(own)
 	w.prose.WriteString("0")
 	if a.Own == amount.Neither {
@@ -182,28 +207,28 @@ func (w *walker) codeSpan(n *ast.CodeSpan) {
 
 // plainOf is the text of a node without any markup.
 func (w *walker) plainOf(n ast.Node) string {
-	var b strings.Builder
-	w.collect(&b, n)
-	return strings.TrimSpace(b.String())
+	w.gathered = w.collect(w.gathered[:0], n)
+	return string(bytes.TrimSpace(w.gathered))
 }
 
-func (w *walker) collect(b *strings.Builder, n ast.Node) {
+func (w *walker) collect(b []byte, n ast.Node) []byte {
 	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
 		switch c := c.(type) {
 		case *ast.Text:
 			inCode := n.Kind() == ast.KindCodeSpan
-			b.WriteString(decode(c.Value(w.src), c.IsRaw() || inCode))
+			b = appendDecoded(b, c.Value(w.src), c.IsRaw() || inCode)
 			if c.SoftLineBreak() || c.HardLineBreak() {
-				b.WriteByte(' ')
+				b = append(b, ' ')
 			}
 		case *ast.String:
-			b.Write(c.Value)
+			b = append(b, c.Value...)
 		case *ast.AutoLink:
-			b.Write(c.Label(w.src))
+			b = append(b, c.Label(w.src)...)
 		case *ast.RawHTML:
-			b.Write(c.Segments.Value(w.src))
+			b = append(b, c.Segments.Value(w.src)...)
 		default:
-			w.collect(b, c)
+			b = w.collect(b, c)
 		}
 	}
+	return b
 }

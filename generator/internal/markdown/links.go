@@ -39,12 +39,12 @@ func (w *walker) autoLink(n *ast.AutoLink, m mode) {
 
 func (w *walker) openLink(l page.Link, title string) {
 	w.raw("<a")
-	w.gap(link, len(w.page.Links))
+	w.gap(link, len(w.all.links))
 	if title != "" {
 		w.attribute("title", title)
 	}
 	w.raw(">")
-	w.page.Links = append(w.page.Links, l)
+	w.all.links = append(w.all.links, l)
 }
 
 // target checks the form of a link; it returns "" for one that must not be

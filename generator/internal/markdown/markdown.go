@@ -31,7 +31,7 @@ type Document struct {
 	// Page is the model. Its links are not resolved.
 	Page   page.Page
 	html   string
-	pieces []piece
+	pieces []byte // see piece.go
 }
 
 // blocks reads CommonMark with the three extensions. Headings get no ids and
@@ -59,6 +59,16 @@ func newParser() parser.Parser {
 // Parse reads a page. mark is the decimal mark of the page's language. After
 // faults the document holds what could be read.
 func Parse(f source.File, mark quantity.Mark, faults *fault.List) *Document {
+	return parseFor(f, mark, true, faults)
+}
+
+// ParseToShow is Parse without Page.Prose, which only the check of how a page
+// reads has a use for.
+func ParseToShow(f source.File, mark quantity.Mark, faults *fault.List) *Document {
+	return parseFor(f, mark, false, faults)
+}
+
+func parseFor(f source.File, mark quantity.Mark, prose bool, faults *fault.List) *Document {
 	h, body, line := source.ParseHeader(f.Path, f.Data, faults)
 	r := rooms.Get().(*room)
 	defer rooms.Put(r)
@@ -71,12 +81,15 @@ func Parse(f source.File, mark quantity.Mark, faults *fault.List) *Document {
 		faults: faults,
 		finder: amount.New(f.Language(), mark),
 		words:  wordsOf(f.Language()),
+
+		wantProse: prose,
 	}
 	w.page = page.Page{Lang: f.Language(), Slug: f.Slug(), File: f.Path, Header: headerOf(h)}
 	if w.nested() {
 		body = nil
 		w.src = nil
 	}
+	w.whole = string(body)
 	w.document(blocks.Parse(text.NewReader(body)))
 	return &Document{Page: w.page, html: string(w.out), pieces: slices.Clone(w.pieces)}
 }

@@ -33,7 +33,7 @@ func (w *walker) figure(n *ast.Image) {
 		w.raw("</figcaption>")
 		w.plain.WriteByte('\n')
 	}
-	w.raw("</figure>\n")
+	w.raw("</figure>")
 }
 
 // image writes a picture, with a gap for its address and size.

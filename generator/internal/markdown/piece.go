@@ -1,19 +1,17 @@
 package markdown
 
 import (
+	"encoding/binary"
 	"strconv"
 	"strings"
 
 	"coursebook/generator/internal/page"
 )
 
-// piece is a stretch of a document's text, or a gap in it.
-type piece struct {
-	kind pieceKind
-	to   int32 // where it ends in Document.html; it begins where the last one ends
-	n    int32 // the place's, link's or picture's number
-}
-
+// A document is a list of pieces: stretches of its text and gaps in it. Each is
+// one number, written as in package encoding/binary, for there are hundreds on
+// every page: the kind, and above it the length of a stretch or the number of
+// what fills a gap.
 type pieceKind uint8
 
 const (
@@ -23,7 +21,13 @@ const (
 	link                     // gap: the attributes of a link
 	picture                  // gap: the address and size of a picture
 	place                    // gap: what a fenced block places
+
+	kindBits = 3
 )
+
+func appendPiece(pieces []byte, kind pieceKind, n int) []byte {
+	return binary.AppendUvarint(pieces, uint64(n)<<kindBits|uint64(kind))
+}
 
 // Chunk is a stretch of a page's HTML, or a place between two stretches. A
 // page is its chunks one after another; a chunk of HTML need not be closed in
@@ -39,15 +43,21 @@ func (d *Document) Body(r page.Resolution) []Chunk {
 	var chunks []Chunk
 	b := body{d: d, r: r}
 	b.out.Grow(len(d.html) + len(d.html)/4)
-	from := int32(0)
-	for _, p := range d.pieces {
-		if p.kind == place {
+	text := d.html
+	for rest := d.pieces; len(rest) > 0; {
+		piece, size := binary.Uvarint(rest)
+		rest = rest[size:]
+		n := int(piece >> kindBits)
+		switch kind := pieceKind(piece & (1<<kindBits - 1)); kind {
+		case place:
 			chunks = append(chunks, b.flush()...)
-			chunks = append(chunks, Chunk{Place: int(p.n)})
-			continue
+			chunks = append(chunks, Chunk{Place: n})
+		case literal, running:
+			b.stretch(kind, text[:n])
+			text = text[n:]
+		default:
+			b.gap(kind, n)
 		}
-		b.piece(p, d.html[from:p.to])
-		from = p.to
 	}
 	return append(chunks, b.flush()...)
 }
@@ -69,18 +79,22 @@ func (b *body) flush() []Chunk {
 	return []Chunk{c}
 }
 
-func (b *body) piece(p piece, text string) {
-	switch p.kind {
-	case literal:
-		b.out.WriteString(text)
-	case running:
+func (b *body) stretch(kind pieceKind, text string) {
+	if kind == running {
 		b.terms(text)
+		return
+	}
+	b.out.WriteString(text)
+}
+
+func (b *body) gap(kind pieceKind, n int) {
+	switch kind {
 	case prefix:
 		b.out.WriteString(escapeAttribute(b.r.Prefix))
 	case link:
-		b.link(b.d.Page.Links[p.n], int(p.n))
+		b.link(b.d.Page.Links[n], n)
 	case picture:
-		b.picture(b.d.Page.Pictures[p.n].File)
+		b.picture(b.d.Page.Pictures[n].File)
 	}
 }
 

@@ -19,7 +19,7 @@ func (w *walker) rawBlock(n *ast.HTMLBlock) {
 	w.warnAt(n.Pos(), "raw-html", rawHint, "raw HTML %q is shown as text", clip(first))
 	w.raw("<p>")
 	w.escaped(text)
-	w.raw("</p>\n")
+	w.raw("</p>")
 	w.plain.WriteString(text + "\n")
 }
 

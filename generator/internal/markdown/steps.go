@@ -1,6 +1,7 @@
 package markdown
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -15,13 +16,13 @@ func (w *walker) steps(n *ast.List) {
 	if n.Start != 1 {
 		w.attribute("start", strconv.Itoa(n.Start))
 	}
-	w.raw(">\n")
+	w.raw(">")
 	nr := n.Start
 	for item := n.FirstChild(); item != nil; item = item.NextSibling() {
 		w.step(item, nr)
 		nr++
 	}
-	w.raw("</ol>\n")
+	w.raw("</ol>")
 }
 
 func (w *walker) step(item ast.Node, nr int) {
@@ -32,8 +33,9 @@ func (w *walker) step(item ast.Node, nr int) {
 	}
 	lead := w.lead(first)
 	s.Hold = lead != nil && w.isHold(lead)
-	at := len(w.page.Steps)
-	w.page.Steps = append(w.page.Steps, s)
+	at := len(w.all.steps)
+	w.all.steps = append(w.all.steps, s)
+	w.all.spans.steps = append(w.all.spans.steps, span{})
 
 	w.raw("<li")
 	w.id(s.ID)
@@ -44,8 +46,8 @@ func (w *walker) step(item ast.Node, nr int) {
 	}
 	if first != nil && isText(first) {
 		text := w.stepText(first, lead, s.Hold)
-		w.page.Steps[at].Text = text
-		if s.Hold && strings.EqualFold(text, w.plainOf(lead)) {
+		w.all.spans.steps[at] = text
+		if s.Hold && strings.EqualFold(w.textAt(text), w.plainOf(lead)) {
 			w.errorAt(item.Pos(), "hold-empty", "say what is checked and who releases it", "hold point says nothing")
 		}
 		first = first.NextSibling()
@@ -55,16 +57,16 @@ func (w *walker) step(item ast.Node, nr int) {
 	for ; first != nil; first = first.NextSibling() {
 		w.block(first)
 	}
-	w.raw("</li>\n")
+	w.raw("</li>")
 }
 
 // stepText writes a step's first block, with the lead of a hold point marked.
-func (w *walker) stepText(n, lead ast.Node, hold bool) string {
+func (w *walker) stepText(n, lead ast.Node, hold bool) span {
 	loose := n.Kind() == ast.KindParagraph
 	if loose {
 		w.raw("<p>")
 	}
-	mark := w.mark()
+	mark := w.plain.Len()
 	if hold {
 		w.raw(`<strong class="hold-lead">`)
 		w.escaped(w.plainOf(lead))
@@ -77,7 +79,6 @@ func (w *walker) stepText(n, lead ast.Node, hold bool) string {
 	if loose {
 		w.raw("</p>")
 	}
-	w.raw("\n")
 	return w.since(mark)
 }
 
@@ -95,8 +96,10 @@ func (w *walker) lead(n ast.Node) ast.Node {
 // isHold tells whether a lead is that of a hold point, however it is
 // punctuated.
 func (w *walker) isHold(lead ast.Node) bool {
-	text := strings.ToLower(strings.ReplaceAll(w.plainOf(lead), "-", " "))
-	return holdLeads[strings.TrimRight(text, " .:–—")]
+	text := strings.TrimRight(w.plainOf(lead), " .:–—-")
+	return slices.ContainsFunc(holdLeads, func(hold string) bool {
+		return len(text) == len(hold) && strings.EqualFold(strings.ReplaceAll(text, "-", " "), hold)
+	})
 }
 
 // noHold reports a hold point outside the steps, where nobody would stop at it.

@@ -12,25 +12,25 @@ import (
 func (w *walker) table(n *extast.Table) {
 	w.raw(`<div class="wide" tabindex="0" role="region"`)
 	w.attribute("aria-label", w.regionName())
-	w.raw("><table>\n")
+	w.raw("><table>")
 	body := false
 	for row := n.FirstChild(); row != nil; row = row.NextSibling() {
 		if _, ok := row.(*extast.TableHeader); ok {
-			w.raw("<thead>\n")
+			w.raw("<thead>")
 			w.tableRow(row, "th")
-			w.raw("</thead>\n")
+			w.raw("</thead>")
 			continue
 		}
 		if !body {
-			w.raw("<tbody>\n")
+			w.raw("<tbody>")
 			body = true
 		}
 		w.tableRow(row, "td")
 	}
 	if body {
-		w.raw("</tbody>\n")
+		w.raw("</tbody>")
 	}
-	w.raw("</table></div>\n")
+	w.raw("</table></div>")
 }
 
 func (w *walker) tableRow(n ast.Node, tag string) {
@@ -55,7 +55,7 @@ func (w *walker) tableRow(n ast.Node, tag string) {
 		w.raw("</" + tag + ">")
 		w.plain.WriteByte(' ')
 	}
-	w.raw("</tr>\n")
+	w.raw("</tr>")
 	w.plain.WriteByte('\n')
 }
 

@@ -20,16 +20,20 @@ type walker struct {
 	*room
 	src    []byte // the body
 	file   source.File
-	first  int // the file's line of the body's first
+	whole  string // the body again, for texts that stand in it as they are read
+	first  int    // the file's line of the body's first
 	faults *fault.List
-	finder *amount.Finder
-	words  words
-	page   page.Page
+
+	wantProse bool
+	finder    *amount.Finder
+	words     words
+	page      page.Page
 
 	last     spot // the last position asked for
 	reported int  // faults so far
 
 	section page.Section
+	begin   int            // where in the plain text the section begins
 	regions map[string]int // labels of tables, which must differ
 	terms   map[string]int // lower-case terms of a glossary, with their lines
 }
@@ -37,20 +41,24 @@ type walker struct {
 // room is what a walker writes into. One page leaves it to the next, because
 // growing it anew costs more than filling it.
 type room struct {
-	out    []byte
-	pieces []piece
-	joined []byte       // the run of text being joined
-	plain  bytes.Buffer // of the section being read
-	prose  bytes.Buffer // of the block being read
-	starts []int        // of the body's lines
-	ids    ids
+	out      []byte
+	pieces   []byte       // see piece.go
+	cutAt    int          // where in out the last piece ends
+	gathered []byte       // the text of a node
+	joined   []byte       // the run of text being joined
+	plain    bytes.Buffer // the page's text
+	prose    bytes.Buffer // of the block being read
+	starts   []int        // of the body's lines
+	ids      ids
+	all      lists
 }
 
 var rooms = sync.Pool{New: func() any { return &room{ids: ids{}} }}
 
 func (r *room) clear() {
-	r.out, r.pieces, r.starts = r.out[:0], r.pieces[:0], r.starts[:0]
+	r.out, r.pieces, r.starts, r.cutAt = r.out[:0], r.pieces[:0], r.starts[:0], 0
 	r.plain.Reset()
+	r.all = r.all.emptied()
 	clear(r.ids)
 }
 
@@ -59,6 +67,7 @@ func (w *walker) document(root ast.Node) {
 	w.children(root)
 	w.endSection()
 	w.cut()
+	w.fillTexts()
 }
 
 func (w *walker) children(n ast.Node) {
@@ -87,7 +96,7 @@ func (w *walker) block(n ast.Node) {
 	case *ast.HTMLBlock:
 		w.rawBlock(n)
 	case *ast.ThematicBreak:
-		w.raw("<hr>\n")
+		w.raw("<hr>")
 	case *extast.Table:
 		w.table(n)
 	}
@@ -101,7 +110,7 @@ func (w *walker) paragraph(n ast.Node) {
 	}
 	w.raw("<p>")
 	w.text(n, true)
-	w.raw("</p>\n")
+	w.raw("</p>")
 }
 
 // text writes the inline content of a block as running text and ends the
@@ -112,33 +121,10 @@ func (w *walker) text(n ast.Node, prose bool) { w.textFrom(n, n.FirstChild(), pr
 func (w *walker) textFrom(n, from ast.Node, prose bool) {
 	w.prose.Reset()
 	w.inlines(from, mode{terms: true})
-	if p := bytes.TrimSpace(w.prose.Bytes()); prose && len(p) > 0 {
+	if p := bytes.TrimSpace(w.prose.Bytes()); prose && w.wantProse && len(p) > 0 {
 		w.page.Prose = append(w.page.Prose, page.Prose{Text: string(p), Line: w.line(max(n.Pos(), 0))})
 	}
 	w.plain.WriteByte('\n')
-}
-
-// mark is a place in the plain text.
-type mark struct{ headings, at int }
-
-func (w *walker) mark() mark { return mark{len(w.page.Headings), w.plain.Len()} }
-
-// since is the plain text written behind a mark; behind the last heading, where
-// one came in between, for that begins a text of its own.
-func (w *walker) since(m mark) string {
-	if len(w.page.Headings) > m.headings {
-		m.at = 0
-	}
-	return string(bytes.TrimSpace(w.plain.Bytes()[m.at:]))
-}
-
-// endSection closes the section of text being read.
-func (w *walker) endSection() {
-	w.section.Text = string(bytes.TrimSpace(w.plain.Bytes()))
-	if w.section.Text != "" || w.section.Title != "" {
-		w.page.Sections = append(w.page.Sections, w.section)
-	}
-	w.plain.Reset()
 }
 
 // raw writes HTML.
@@ -155,25 +141,20 @@ func (w *walker) attribute(name, value string) {
 }
 
 // cut ends the stretch of HTML being written.
-func (w *walker) cut() {
-	from := 0
-	if n := len(w.pieces); n > 0 {
-		from = int(w.pieces[n-1].to)
-	}
-	if len(w.out) > from {
-		w.piece(literal, 0)
-	}
-}
+func (w *walker) cut() { w.stretch(literal) }
 
-// piece makes what was written since the last piece one of its own.
-func (w *walker) piece(kind pieceKind, n int) {
-	w.pieces = append(w.pieces, piece{kind, int32(len(w.out)), int32(n)})
+// stretch makes what was written since the last piece one of its own.
+func (w *walker) stretch(kind pieceKind) {
+	if n := len(w.out) - w.cutAt; n > 0 {
+		w.pieces = appendPiece(w.pieces, kind, n)
+		w.cutAt = len(w.out)
+	}
 }
 
 // gap leaves a gap to be filled once the manual is known.
 func (w *walker) gap(kind pieceKind, n int) {
 	w.cut()
-	w.piece(kind, n)
+	w.pieces = appendPiece(w.pieces, kind, n)
 }
 
 // running writes text in which terms will be looked for.
@@ -183,7 +164,7 @@ func (w *walker) running(s string) {
 	}
 	w.cut()
 	w.raw(s)
-	w.piece(running, 0)
+	w.stretch(running)
 }
 
 // id writes an id attribute that takes the resolution's prefix.
@@ -217,12 +198,12 @@ func (w *walker) plainList(n *ast.List) {
 	if n.IsOrdered() && n.Start != 1 {
 		w.attribute("start", strconv.Itoa(n.Start))
 	}
-	w.raw(">\n")
+	w.raw(">")
 	for item := n.FirstChild(); item != nil; item = item.NextSibling() {
 		w.noHold(item)
 		w.raw("<li>")
 		w.children(item)
-		w.raw("</li>\n")
+		w.raw("</li>")
 	}
-	w.raw("</" + tag + ">\n")
+	w.raw("</" + tag + ">")
 }

@@ -19,7 +19,7 @@ var signals = map[string]string{
 var signalWords = []string{"DANGER", "WARNING", "CAUTION", "NOTICE", "PELIGRO", "ADVERTENCIA", "ATENCIÓN", "PRECAUCIÓN", "AVISO"}
 
 // holdLeads are the leads of a hold point, in lower case.
-var holdLeads = map[string]bool{"hold point": true, "punto de espera": true}
+var holdLeads = []string{"hold point", "punto de espera"}
 
 // alsoLeads open the list of a term's other names.
 var alsoLeads = []string{"also:", "also called:", "también:"}

@@ -13,22 +13,16 @@ import (
 	"path"
 	"regexp"
 	"slices"
+	"strconv"
 	"strings"
 
 	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/output"
 )
 
 // WorkerName is the worker script's constant name: a worker whose name changes
 // with its content can never replace itself.
 const WorkerName = "sw.js"
-
-// File is one file of the site.
-type File struct {
-	// Path is a slash path below the site's folder.
-	Path string
-	// Data is the content.
-	Data []byte
-}
 
 // Release is the list of the files that belong together.
 type Release struct {
@@ -58,7 +52,7 @@ var plainURL = regexp.MustCompile(`^[A-Za-z0-9_-][A-Za-z0-9._-]*(/[A-Za-z0-9_-][
 // Manifest lists the files of a release: everything that is published but the
 // worker script itself. Errors are fault.Fault values: a path listed twice, the
 // worker script, or a path that is not a plain relative URL.
-func Manifest(files []File) (Release, error) {
+func Manifest(files []output.Entry) (Release, error) {
 	r := Release{Entries: make([]Entry, 0, len(files))}
 	for _, f := range files {
 		switch {
@@ -67,9 +61,8 @@ func Manifest(files []File) (Release, error) {
 		case !plainURL.MatchString(f.Path):
 			return Release{}, refuse(f.Path, fmt.Sprintf("path %q is not a plain relative URL", f.Path), "use letters, digits, dot, hyphen and underscore, parted by /")
 		}
-		sum := sha256.Sum256(f.Data)
-		r.Entries = append(r.Entries, Entry{f.Path, "sha256-" + base64.StdEncoding.EncodeToString(sum[:]), int64(len(f.Data))})
-		r.Bytes += int64(len(f.Data))
+		r.Entries = append(r.Entries, Entry{f.Path, "sha256-" + base64.StdEncoding.EncodeToString(f.Sum[:]), f.Bytes})
+		r.Bytes += f.Bytes
 	}
 	slices.SortFunc(r.Entries, func(a, b Entry) int { return strings.Compare(a.URL, b.URL) })
 	h := sha256.New()
@@ -100,7 +93,8 @@ func Worker(code string, r Release) string {
 		if i > 0 {
 			b.WriteByte(',')
 		}
-		fmt.Fprintf(&b, "\n[%s,%s,%d]", quote(e.URL), quote(e.Integrity), e.Bytes)
+		// plain URLs and base64 are strings of both languages as they stand
+		b.WriteString("\n[\"" + e.URL + "\",\"" + e.Integrity + "\"," + strconv.FormatInt(e.Bytes, 10) + "]")
 	}
 	b.WriteString("\n]};\n" + code)
 	return b.String()

@@ -11,9 +11,24 @@ import (
 	"testing"
 
 	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/output"
 
 	"github.com/evanw/esbuild/pkg/api"
 )
+
+// File is one of the site's files.
+type File struct {
+	Path string
+	Data []byte
+}
+
+func entries(files ...File) []output.Entry {
+	list := make([]output.Entry, len(files))
+	for i, f := range files {
+		list[i] = output.File{Path: f.Path, Data: f.Data}.Entry()
+	}
+	return list
+}
 
 var site = []File{
 	{"index.html", []byte("abc")},
@@ -31,7 +46,7 @@ func TestManifest(t *testing.T) {
 		}
 		return "sha256-" + base64.StdEncoding.EncodeToString(sum)
 	}
-	r, err := Manifest(site)
+	r, err := Manifest(entries(site...))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -53,7 +68,7 @@ func TestManifest(t *testing.T) {
 
 func TestReleaseIDNamesTheFiles(t *testing.T) {
 	id := func(files ...File) string {
-		r, err := Manifest(files)
+		r, err := Manifest(entries(files...))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -100,7 +115,7 @@ func TestManifestRefuses(t *testing.T) {
 		"en/pour.html#a":  "not a plain relative URL",
 		"en/\"pour\".htm": "not a plain relative URL",
 	} {
-		_, err := Manifest(append(slices.Clone(site), File{path, nil}))
+		_, err := Manifest(append(entries(site...), entries(File{path, nil})...))
 		var f fault.Fault
 		if !errors.As(err, &f) || !strings.Contains(f.Text, text) || f.Hint == "" {
 			t.Errorf("path %q: got %v, want %q", path, err, text)
@@ -111,7 +126,7 @@ func TestManifestRefuses(t *testing.T) {
 // The worker's prefix must be JSON for our reading and JavaScript for the phone,
 // as another parser sees it.
 func TestWorker(t *testing.T) {
-	r, err := Manifest(site)
+	r, err := Manifest(entries(site...))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -215,7 +230,7 @@ func BenchmarkManifest(b *testing.B) {
 		files[i] = File{fmt.Sprintf("en/page%d.html", i), make([]byte, 10_000)}
 	}
 	for b.Loop() {
-		r, err := Manifest(files)
+		r, err := Manifest(entries(files...))
 		if err != nil {
 			b.Fatal(err)
 		}

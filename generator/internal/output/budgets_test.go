@@ -42,14 +42,18 @@ func gzipped(data []byte, level int) []byte {
 
 func TestBudgetsKept(t *testing.T) {
 	w := Weights{
-		Pages:   []File{{"en/a.html", noise(9_000)}, {"en/b.html", bytes.Repeat([]byte("wall "), 50_000)}},
-		Styles:  []File{{"assets/a.css", noise(5_000)}},
 		Scripts: []File{{"assets/a.js", noise(29_000)}},
 		Module:  File{"assets/m.wasmz", gzipped(noise(790_000), 6)},
 		Indexes: []Index{{File{"assets/en.txt", noise(24_000)}, 100_000}},
 	}
 	if faults := CheckBudgets(w); faults != nil {
 		t.Errorf("got %v", faults)
+	}
+	view := NewFirstView([]File{{"assets/a.css", noise(5_000)}})
+	for _, page := range []File{{"en/a.html", noise(9_000)}, {"en/b.html", bytes.Repeat([]byte("wall "), 50_000)}} {
+		if f, heavier := view.Check(page); heavier {
+			t.Errorf("got %v", f)
+		}
 	}
 	if faults := CheckBudgets(Weights{}); faults != nil {
 		t.Errorf("nothing weighs something: %v", faults)
@@ -58,14 +62,18 @@ func TestBudgetsKept(t *testing.T) {
 
 func TestBudgetsExceeded(t *testing.T) {
 	size := func(data []byte) int { return len(gzipped(data, gzip.DefaultCompression)) }
-	page, style, script, module, index := noise(10_000), noise(5_000), noise(15_500), noise(801_000), noise(26_000)
+	page, style, script, module, index := noise(10_000), noise(5_000), noise(15_500), noise(ModuleLimit+1_000), noise(26_000)
 	got := CheckBudgets(Weights{
-		Pages:   []File{{"en/a.html", page}, {"en/small.html", []byte("small")}},
-		Styles:  []File{{"assets/a.css", style}},
 		Scripts: []File{{"assets/a.js", script}, {"assets/b.js", script}},
 		Module:  File{"assets/m.wasm", module},
 		Indexes: []Index{{File{"assets/en.txt", index}, 100_000}, {File{"assets/es.txt", noise(10)}, 10_000}},
 	})
+	view := NewFirstView([]File{{"assets/a.css", style}})
+	for _, p := range []File{{"en/a.html", page}, {"en/small.html", []byte("small")}} {
+		if f, heavier := view.Check(p); heavier {
+			got = append(got, f)
+		}
+	}
 	var lines []string
 	for _, f := range got {
 		lines = append(lines, f.Error())
@@ -76,7 +84,7 @@ func TestBudgetsExceeded(t *testing.T) {
 	want := []string{
 		fmt.Sprintf("assets/a.js: error: script is %d B after gzip, limit 30000 B", 2*size(script)),
 		fmt.Sprintf("assets/en.txt: error: search index of 100000 B of text is %d B after gzip, limit 25000 B", size(index)),
-		fmt.Sprintf("assets/m.wasm: error: module is %d B after gzip, limit 800000 B", size(module)),
+		fmt.Sprintf("assets/m.wasm: error: module is %d B after gzip, limit %d B", size(module), ModuleLimit),
 		fmt.Sprintf("en/a.html: error: first view (%d B of HTML, %d B of CSS) is %d B after gzip, limit 14600 B", size(page), size(style), size(page)+size(style)),
 	}
 	if !slices.Equal(lines, want) {
@@ -109,11 +117,11 @@ func TestPackedDecidesAtTheStandardLevel(t *testing.T) {
 }
 
 func BenchmarkBudgetsOfThousandPages(b *testing.B) {
-	var w Weights
-	for i := range 1000 {
-		w.Pages = append(w.Pages, File{fmt.Sprint(i), prose(40_000)})
-	}
+	page := File{"a", prose(40_000)}
+	view := NewFirstView(nil)
 	for b.Loop() {
-		CheckBudgets(w)
+		for range 1000 {
+			view.Check(page)
+		}
 	}
 }

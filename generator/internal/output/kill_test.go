@@ -7,6 +7,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"testing"
 	"time"
 )
@@ -189,20 +190,18 @@ func TestJournalStepFails(t *testing.T) {
 // staged builds a version beside the target, as Publish does before the swap.
 func staged(t *testing.T, target, version string) *site {
 	t.Helper()
-	s, unlock, err := open(target, true)
-	if err != nil {
-		t.Fatal(err)
-	}
-	unlock()
-	old, err := s.inspect()
-	if err != nil {
-		t.Fatal(err)
-	}
 	files := madeUp(version)
-	if err := s.build(files, old, marker{Release: Release(files), Time: old.Time + 1, Paths: paths(files)}); err != nil {
+	d := NewDraft(target)
+	if err := each(files, d.Put); err != nil {
 		t.Fatal(err)
 	}
-	return s
+	slices.Sort(d.paths)
+	if err := d.stage.seal(d.site.stage, Release(files), d.paths); err != nil {
+		t.Fatal(err)
+	}
+	d.stage.close()
+	d.unlock()
+	return d.site
 }
 
 // A journal without anything to move must not block the target for ever.

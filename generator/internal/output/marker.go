@@ -111,16 +111,3 @@ func (s *site) stranger(m marker) (found string, err error) {
 	})
 	return found, err
 }
-
-// holds reports whether the target has exactly these files, byte for byte.
-func (m marker) holds(target string, files []File) bool {
-	if !m.there || !slices.Equal(m.Paths, paths(files)) {
-		return false
-	}
-	for _, f := range files {
-		if !same(filepath.Join(target, filepath.FromSlash(f.Path)), f.Data) {
-			return false
-		}
-	}
-	return true
-}

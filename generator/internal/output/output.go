@@ -18,7 +18,6 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
-	"time"
 
 	"coursebook/generator/internal/fault"
 )
@@ -31,14 +30,38 @@ type File struct {
 	Data []byte
 }
 
+// Entry is what a release says of a file: all but its content.
+type Entry struct {
+	// Path is a slash path below the target.
+	Path string
+	// Bytes is the size.
+	Bytes int64
+	// Sum is the SHA-256 of the content.
+	Sum [sha256.Size]byte
+}
+
+// Entry describes the file.
+func (f File) Entry() Entry { return Entry{f.Path, int64(len(f.Data)), sha256.Sum256(f.Data)} }
+
 // Release names a set of files: the SHA-256 over their paths and contents in
 // hexadecimal, whatever their order.
 func Release(files []File) string {
-	sorted := slices.SortedFunc(slices.Values(files), func(a, b File) int { return strings.Compare(a.Path, b.Path) })
+	entries := make([]Entry, len(files))
+	for i, f := range files {
+		entries[i] = f.Entry()
+	}
+	return ReleaseOf(entries)
+}
+
+// ReleaseOf is Release for files that are known by their entries only.
+func ReleaseOf(entries []Entry) string {
+	sorted := slices.SortedFunc(slices.Values(entries), func(a, b Entry) int { return strings.Compare(a.Path, b.Path) })
 	h := sha256.New()
+	var line []byte
 	for _, f := range sorted {
-		sum := sha256.Sum256(f.Data)
-		fmt.Fprintf(h, "%x %s\n", sum, f.Path)
+		line = hex.AppendEncode(line[:0], f.Sum[:])
+		line = append(append(append(line, ' '), f.Path...), '\n')
+		h.Write(line)
 	}
 	return hex.EncodeToString(h.Sum(nil))
 }
@@ -49,33 +72,18 @@ func Release(files []File) string {
 // Errors are fault.Fault values with a hint. The target is untouched after an
 // error, except when removing the replaced release fails after the exchange.
 func Publish(target string, files []File, release string) error {
-	if err := checkFiles(files); err != nil {
+	if err := checkPaths(paths(files)); err != nil {
 		return err
 	}
-	if release == "" || strings.ContainsAny(release, "\r\n") {
-		return fault.Fault{File: target, Code: "release", Text: fmt.Sprintf("release %q is not one word", release), Hint: "use the hash of all files"}
-	}
-	s, unlock, err := open(target, true)
-	if err != nil {
+	d := NewDraft(target)
+	defer d.Discard()
+	if err := d.begin(); err != nil {
 		return err
 	}
-	defer unlock()
-	if err := s.recover(); err != nil {
+	if err := each(files, d.Put); err != nil {
 		return err
 	}
-	old, err := s.inspect()
-	if err != nil {
-		return err
-	}
-	if old.Release == release && old.holds(s.target, files) {
-		return nil
-	}
-	next := marker{Release: release, Time: max(time.Now().Unix(), old.Time+1), Paths: paths(files)}
-	if err := s.build(files, old, next); err != nil {
-		os.RemoveAll(s.stage)
-		return trouble(s.target, "cannot write the new release", err)
-	}
-	return s.swap(old.there)
+	return d.Publish(release)
 }
 
 // Recover finishes or undoes a publication that was killed, and removes what it
@@ -143,35 +151,43 @@ func errBusy(lock string) error {
 		Hint: "wait until it is done"}
 }
 
-// checkFiles refuses paths that leave the target, that clash with each other on
+// checkPaths refuses paths that leave the target, that clash with each other on
 // any disk, or with the marker.
-func checkFiles(files []File) error {
-	seen := make(map[string]string, len(files)) // lower-case path or folder to the file that needs it
-	refuse := func(path, text, hint string) error {
-		return fault.Fault{File: path, Code: "output-path", Text: text, Hint: hint}
-	}
-	for _, f := range files {
-		switch {
-		case !fs.ValidPath(f.Path) || f.Path == "." || !filepath.IsLocal(filepath.FromSlash(f.Path)) || strings.ContainsAny(f.Path, "\\:\x00\r\n"):
-			return refuse(f.Path, fmt.Sprintf("path %q leaves the target folder or is no plain path", f.Path), "use names parted by /, without .. and without a leading /")
-		case f.Path == markerName || strings.HasPrefix(f.Path, markerName+"/"):
-			return refuse(f.Path, "name is kept for the marker of the target", "rename the file")
+func checkPaths(paths []string) error {
+	seen := make(map[string]string, len(paths)) // lower-case path to the file that has it
+	for _, p := range paths {
+		if err := checkPath(p); err != nil {
+			return err
 		}
-		lower := strings.ToLower(f.Path)
+		lower := strings.ToLower(p)
 		if first, taken := seen[lower]; taken {
-			return refuse(f.Path, fmt.Sprintf("clashes with %q", first), "rename one of the two")
+			return refusePath(p, fmt.Sprintf("clashes with %q", first), "rename one of the two")
 		}
-		seen[lower] = f.Path
+		seen[lower] = p
 	}
-	for _, f := range files {
-		lower := strings.ToLower(f.Path)
+	for _, p := range paths {
+		lower := strings.ToLower(p)
 		for i := strings.LastIndexByte(lower, '/'); i > 0; i = strings.LastIndexByte(lower[:i], '/') {
 			if first, taken := seen[lower[:i]]; taken {
-				return refuse(f.Path, fmt.Sprintf("needs a folder where the file %q stands", first), "rename one of the two")
+				return refusePath(p, fmt.Sprintf("needs a folder where the file %q stands", first), "rename one of the two")
 			}
 		}
 	}
 	return nil
+}
+
+func checkPath(p string) error {
+	switch {
+	case !fs.ValidPath(p) || p == "." || !filepath.IsLocal(filepath.FromSlash(p)) || strings.ContainsAny(p, "\\:\x00\r\n"):
+		return refusePath(p, fmt.Sprintf("path %q leaves the target folder or is no plain path", p), "use names parted by /, without .. and without a leading /")
+	case p == markerName || strings.HasPrefix(p, markerName+"/"):
+		return refusePath(p, "name is kept for the marker of the target", "rename the file")
+	}
+	return nil
+}
+
+func refusePath(path, text, hint string) error {
+	return fault.Fault{File: path, Code: "output-path", Text: text, Hint: hint}
 }
 
 func paths(files []File) []string {
@@ -179,7 +195,6 @@ func paths(files []File) []string {
 	for i, f := range files {
 		out[i] = f.Path
 	}
-	slices.Sort(out)
 	return out
 }
 

@@ -11,85 +11,120 @@ import (
 	"time"
 )
 
-// build writes the new release into the stage and brings it safely to disk.
+// stage is the folder in which a new release comes to be.
 //
 // Files with the bytes of the old release keep their modification time. All
 // others get the release's own, which is at least a whole second later than any
 // time the target ever had: a web server that tells versions apart by time in
 // seconds and size then never takes a changed page for the old one.
-func (s *site) build(files []File, old, next marker) error {
-	if err := os.Mkdir(s.stage, 0o755); err != nil {
-		return err
-	}
-	root, err := os.OpenRoot(s.stage)
-	if err != nil {
-		return err
-	}
-	defer root.Close()
-	w := writer{root: root}
-	if err := makeFolders(root, files); err != nil {
-		return err
-	}
-	stamp := time.Unix(next.Time, 0)
-	err = each(files, func(f File) error {
-		when := stamp
-		before := filepath.Join(s.target, filepath.FromSlash(f.Path))
-		if info, err := os.Lstat(before); err == nil && same(before, f.Data) {
-			when = info.ModTime()
-		}
-		return w.put(f, when)
-	})
-	if err != nil {
-		return err
-	}
-	if err := w.put(File{markerName, []byte(next.String())}, stamp); err != nil {
-		return err
-	}
-	if old.there {
-		if err := os.Chmod(s.stage, old.mode); err != nil {
-			return err
-		}
-	}
-	return syncTree(s.stage)
-}
+type stage struct {
+	root   *os.Root
+	target string
+	old    marker
+	stamp  time.Time
 
-// makeFolders makes every folder the files need, once.
-func makeFolders(root *os.Root, files []File) error {
-	made := map[string]bool{".": true}
-	for _, f := range files {
-		dir := path.Dir(f.Path)
-		if made[dir] {
-			continue
-		}
-		if err := root.MkdirAll(dir, 0o755); err != nil {
-			return err
-		}
-		made[dir] = true
-	}
-	return nil
-}
-
-// writer writes files below a root from several goroutines.
-type writer struct {
-	root *os.Root
+	mu      sync.Mutex
+	folders map[string]*os.Root // made so far; nil for one reached from the top
 	// enter lets one file be made at a time. Most pages share a folder, and the
 	// kernel admits one writer to a folder; the others would spin, not sleep.
 	enter sync.Mutex
 }
 
-// put writes one new file and sets its modification time.
-func (w *writer) put(f File, when time.Time) error {
-	w.enter.Lock()
-	file, err := w.root.OpenFile(f.Path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
-	w.enter.Unlock()
+// mostOpen bounds the folders kept open. Most sites have a few, and a file is
+// made faster in an open one.
+const mostOpen = 32
+
+func newStage(dir, target string, old marker) (*stage, error) {
+	if err := os.Mkdir(dir, 0o755); err != nil {
+		return nil, err
+	}
+	root, err := os.OpenRoot(dir)
+	if err != nil {
+		return nil, err
+	}
+	stamp := time.Unix(max(time.Now().Unix(), old.Time+1), 0)
+	return &stage{root: root, target: target, old: old, stamp: stamp, folders: map[string]*os.Root{".": nil}}, nil
+}
+
+func (s *stage) close() {
+	for _, f := range s.folders {
+		if f != nil {
+			f.Close()
+		}
+	}
+	s.root.Close()
+}
+
+// put writes one file; it may be called from several goroutines. unchanged
+// tells that the old release has the same file.
+func (s *stage) put(f File) (unchanged bool, err error) {
+	when := s.stamp
+	if s.old.there {
+		before := filepath.Join(s.target, filepath.FromSlash(f.Path))
+		if info, err := os.Lstat(before); err == nil && same(before, f.Data) {
+			when, unchanged = info.ModTime(), true
+		}
+	}
+	folder, name, err := s.folder(f.Path)
+	if err != nil {
+		return false, err
+	}
+	return unchanged, s.write(folder, name, f.Data, when)
+}
+
+// folder is the open folder of a file and the file's name in it. The folder is
+// made where it is missing.
+func (s *stage) folder(name string) (*os.Root, string, error) {
+	dir, base := path.Split(name)
+	dir = path.Clean(dir)
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	open, made := s.folders[dir]
+	if !made {
+		if err := s.root.MkdirAll(dir, 0o755); err != nil {
+			return nil, "", err
+		}
+		if len(s.folders) < mostOpen {
+			var err error
+			if open, err = s.root.OpenRoot(dir); err != nil {
+				return nil, "", err
+			}
+		}
+		s.folders[dir] = open
+	}
+	if open == nil {
+		return s.root, name, nil
+	}
+	return open, base, nil
+}
+
+// write makes a file in a folder and sets its modification time.
+func (s *stage) write(folder *os.Root, name string, data []byte, when time.Time) error {
+	s.enter.Lock()
+	file, err := folder.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
+	s.enter.Unlock()
 	if err != nil {
 		return err
 	}
-	_, err = file.Write(f.Data)
+	_, err = file.Write(data)
 	if err := errors.Join(err, file.Close()); err != nil {
 		return err
 	}
-	return w.root.Chtimes(f.Path, when, when)
+	return folder.Chtimes(name, when, when)
+}
+
+// seal writes the marker and brings the stage safely to disk.
+func (s *stage) seal(dir, release string, files []string) error {
+	next := marker{Release: release, Time: s.stamp.Unix(), Paths: files}
+	if err := s.write(s.root, markerName, []byte(next.String()), s.stamp); err != nil {
+		return err
+	}
+	if s.old.there {
+		if err := os.Chmod(dir, s.old.mode); err != nil {
+			return err
+		}
+	}
+	return syncTree(dir)
 }
 
 // each calls do for every file from as many goroutines as there are processors,

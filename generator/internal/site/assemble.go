@@ -185,6 +185,9 @@ func (a *assembler) order() {
 		entries := a.entries(lang, i == 0)
 		slices.SortFunc(entries, func(x, y Entry) int { return compareInDay(rank, x.Page, y.Page) })
 		a.line(lang, rank, entries)
+		for _, e := range entries {
+			e.Page.sortKey = sortKey(e.Page.Header.Title)
+		}
 		lang.All = slices.Clone(entries)
 		slices.SortFunc(lang.All, compareTitles)
 		slices.SortFunc(lang.Loose, compareTitles)
@@ -260,7 +263,7 @@ func rankOf(rank map[string]int, p *Page) int {
 }
 
 func compareTitles(x, y Entry) int {
-	return cmp.Or(strings.Compare(sortKey(x.Page.Header.Title), sortKey(y.Page.Header.Title)), strings.Compare(x.Page.Slug, y.Page.Slug))
+	return cmp.Or(strings.Compare(x.Page.sortKey, y.Page.sortKey), strings.Compare(x.Page.Slug, y.Page.Slug))
 }
 
 // accents folds the letters of Spanish and its neighbours for sorting.

@@ -2,6 +2,7 @@ package site
 
 import (
 	"net/url"
+	"slices"
 	"strings"
 
 	"coursebook/generator/internal/fault"
@@ -101,6 +102,11 @@ func (a *assembler) calculatorIDs() []string {
 
 // has tells whether a page declares an id.
 func (p *Page) has(id string) bool {
+	if len(p.Headings)+len(p.Steps)+len(p.Terms) <= fewIDs {
+		return slices.ContainsFunc(p.Headings, func(h page.Heading) bool { return h.ID == id }) ||
+			slices.ContainsFunc(p.Steps, func(s page.Step) bool { return s.ID == id }) ||
+			slices.ContainsFunc(p.Terms, func(t page.Term) bool { return t.ID == id })
+	}
 	if p.ids == nil {
 		p.ids = map[string]bool{}
 		for _, id := range p.anchors() {
@@ -109,6 +115,10 @@ func (p *Page) has(id string) bool {
 	}
 	return p.ids[id]
 }
+
+// fewIDs is how many ids are looked through one by one, sooner than a map of
+// them is made.
+const fewIDs = 50
 
 // anchors are the ids of a page: headings, steps and terms.
 func (p *Page) anchors() []string {

@@ -48,8 +48,9 @@ type Page struct {
 	// Twins are the same page in the other languages, in their order.
 	Twins []*Page
 
-	links []linked
-	ids   map[string]bool
+	links   []linked
+	ids     map[string]bool
+	sortKey string // the title as lists are sorted by
 }
 
 // Entry is a page as listed in a language. Its page may be in the default

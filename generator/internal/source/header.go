@@ -3,7 +3,6 @@ package source
 import (
 	"bytes"
 	"cmp"
-	"strings"
 
 	"coursebook/generator/internal/fault"
 
@@ -48,7 +47,12 @@ func ParseHeader(path string, data []byte, faults *fault.List) (h Header, body [
 		return h, body, bodyLine
 	}
 	r := reader{path: path, src: text, line: 2, faults: faults}
-	n := r.document()
+	short := simples.Get().(*simple)
+	defer simples.Put(short)
+	n := short.read(string(text))
+	if n == nil {
+		n = r.document()
+	}
 	if n == nil && r.bad {
 		return h, body, bodyLine
 	}
@@ -99,5 +103,5 @@ func splitHeader(path string, data []byte, faults *fault.List) (text, body []byt
 
 // isFence reports a line of three hyphens, with or without spaces behind.
 func isFence(line []byte) bool {
-	return strings.TrimRight(string(line), " \t\r\n") == "---"
+	return string(bytes.TrimRight(line, " \t\r\n")) == "---"
 }

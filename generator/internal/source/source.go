@@ -87,7 +87,9 @@ func Read(dir string, faults *fault.List) []File {
 		return nil
 	}
 	defer root.Close()
-	return ReadFS(root.FS(), faults)
+	f := openFolders(root)
+	defer f.close()
+	return ReadFS(f, faults)
 }
 
 // ReadFS is Read for any file system. Whether symbolic links can leave it is

@@ -27,11 +27,19 @@ func (t *Theme) functions(lang string) template.FuncMap {
 		"image":    image,
 		"carry":    carry,
 		"reuse":    t.reuse,
-		"placed":   func(s []StageLink) bool { return slices.ContainsFunc(s, func(l StageLink) bool { return l.Current }) },
+		"placed":   placed,
 		"rest": func(outs []form.Output) bool {
 			return slices.ContainsFunc(outs, func(o form.Output) bool { return !o.Lead })
 		},
 	}
+}
+
+// placed are the stages where the page belongs to one of them.
+func placed(stages []StageLink) []StageLink {
+	if slices.ContainsFunc(stages, func(l StageLink) bool { return l.Current }) {
+		return stages
+	}
+	return nil
 }
 
 // mostCards is how many answers of a choice are set as cards to touch; more

@@ -37,6 +37,7 @@ func Load(dir fs.FS, other map[string]map[string]string) (*Theme, error) {
 	if t.set, err = t.set.ParseFS(dir, "templates/*.html"); err != nil {
 		return nil, fmt.Errorf("theme: %w", err)
 	}
+	settle(t.set, func(string) (string, bool) { return "", false })
 	for _, k := range kinds {
 		if t.set.Lookup(k) == nil {
 			return nil, fmt.Errorf("theme: there is no template named %q in templates/", k)
@@ -65,7 +66,9 @@ func Texts(dir fs.FS) (words.Texts, error) {
 	return texts, nil
 }
 
-// For is the theme in one language; templates say texts with {{say "key"}}.
+// For is the theme in one language; templates say texts with {{say "key"}},
+// in text or in an attribute in double quotes. These texts are the theme's own
+// and stand in the language's templates once and for all.
 func (t *Theme) For(lang string) (*Theme, error) {
 	set, err := t.set.Clone()
 	if err != nil {
@@ -73,6 +76,10 @@ func (t *Theme) For(lang string) (*Theme, error) {
 	}
 	own := &Theme{texts: t.texts, lang: t.lang, code: lang}
 	own.set = set.Funcs(own.functions(lang))
+	settle(own.set, func(key string) (string, bool) {
+		text, err := own.say(lang, key, nil)
+		return text, err == nil
+	})
 	return own, nil
 }
 

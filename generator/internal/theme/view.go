@@ -9,22 +9,29 @@ import (
 
 // Frame is what every page needs around its content.
 type Frame struct {
+	*Common
+	Title     string // title of the page
+	Summary   string // for the description of the page
+	Slug      string
+	Self      string // own path from the root
+	Languages []Language
+	Stages    []StageLink
+}
+
+// Common is what the frames of many pages share: all of one kind and language
+// in one folder. A theme that renders what depends on this alone with
+// {{reuse "name" .Common}} renders it once.
+type Common struct {
 	Lang     string // language of the interface
 	Name     string // title of the manual
 	Subtitle string
-	Title    string // title of the page
-	Summary  string // for the description of the page
 	Revised  string
 	Kind     string // home, procedure, reference, glossary, cautions, calculator, listing, all, missing
-	Slug     string
 	Root     string // relative way to the site's root: "", "../" or "../../"
-	Self     string // own path from the root
 
 	Home, All, Blowout string // relative addresses
 	Cautions           string // address of the page of cautions; empty without one
 	Crew               []Role // roles a reader may choose, for the settings of every page
-	Languages          []Language
-	Stages             []StageLink
 	Policy             string // content security policy
 	Assets             Assets
 	Release            string

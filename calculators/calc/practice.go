@@ -1,0 +1,230 @@
+package calc
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"coursebook/calculators/quantity"
+)
+
+// Drill is a question whose numbers are fresh each time: the calculator that
+// asks, the inputs held fixed, those that vary, and the output asked for.
+type Drill struct {
+	Of        *Calculator
+	Set       []Entry  // fixed inputs, as a reader of US units types them
+	Vary      []string // paths of inputs: fields, or field.row.column
+	Answer    string   // ID of an output Number
+	Tolerance string   // "2 %" of the right value, or an amount: "1/16 in"
+}
+
+// drillTries bounds the search for numbers that the calculator answers.
+const drillTries = 50
+
+// Draw gives fresh numbers for a drill: each input that varies lies between
+// half and one and a half times its usual value, within its limits, and is
+// round enough to be said aloud. The same seed gives the same numbers. It
+// fails where the calculator answers none of many draws.
+func (d Drill) Draw(seed uint64, sys quantity.System) (in Case, res Result, ok bool) {
+	base, notes := Read(d.Of, d.Set, quantity.Style{})
+	if len(notes) > 0 {
+		return Case{}, Result{}, false
+	}
+	r := random(seed)
+	for range drillTries {
+		in = base
+		for _, path := range d.Vary {
+			in = varied(in, path, &r, sys)
+		}
+		if !within(d.Of, in) {
+			continue
+		}
+		if res = Execute(d.Of, in); res.State == OK && res.Out.Has(d.Answer) {
+			return in, res, true
+		}
+	}
+	return Case{}, Result{}, false
+}
+
+// Slip tells what is wrong with a drill itself, or is empty.
+func (d Drill) Slip() string {
+	i := fieldOf(d.Of.Out, d.Answer)
+	if i < 0 || d.Of.Out[i].Kind != Number {
+		return d.Of.ID + " has no output " + d.Answer + " that is a number"
+	}
+	if _, t := d.slack(d.Of.Out[i], 1); t != nil {
+		return "the tolerance " + d.Tolerance + " is neither a share (2 %) nor an amount of the answer (1/16 in.)"
+	}
+	base, notes := Read(d.Of, d.Set, quantity.Style{})
+	if len(notes) > 0 {
+		return notes[0].At.String() + ": " + Voice{}.Say(notes[0].Text, notes[0].Slots...)
+	}
+	for _, path := range d.Vary {
+		c, id := base.cell(path)
+		if c.filled == nil {
+			return d.Of.ID + " has no input " + path
+		}
+		f := c.fields[c.index(id)]
+		if f.Kind == Number && c.Num(id) == 0 {
+			return path + " has no usual value to vary"
+		}
+		if f.Kind != Number && f.Kind != Choice && f.Kind != Flag {
+			return path + " is nothing that varies"
+		}
+	}
+	return ""
+}
+
+// Verdict is what a typed answer comes to.
+type Verdict uint8
+
+// The verdicts.
+const (
+	Right Verdict = iota
+	Wrong
+	Unread // the answer could not be read; the note says why
+)
+
+var verdictNames = [...]string{"right", "wrong", "unread"}
+
+// String is the verdict's name in lower case.
+func (v Verdict) String() string { return verdictNames[v] }
+
+// Judge marks a typed answer: right within the tolerance, or within half the
+// step that results are rounded to, whichever is wider.
+func (d Drill) Judge(res Result, typed string, style quantity.Style) (Verdict, Note) {
+	f := d.Of.Out[fieldOf(d.Of.Out, d.Answer)]
+	x, t := quantity.Parse(strings.TrimSpace(typed), *f.Show, style)
+	if t != nil {
+		text, slots := trouble(t)
+		return Unread, Note{Level: Refusal, At: At(d.Answer), Text: text, Slots: slots}
+	}
+	right := res.Out.Num(d.Answer)
+	slack, _ := d.slack(f, right)
+	slack = math.Max(slack, math.Abs(quantity.Round(right, *f.Show, style.System)-right))
+	if math.Abs(x-right) <= slack*(1+limitSlack) {
+		return Right, Note{}
+	}
+	return Wrong, Note{}
+}
+
+// slack is how far an answer may lie off, in SI units.
+func (d Drill) slack(f Field, right float64) (float64, *quantity.Trouble) {
+	share := quantity.Show{Dim: quantity.Ratio, US: quantity.Scale{Unit: "%"}}
+	if strings.HasSuffix(d.Tolerance, "%") && f.Show.Dim != quantity.Ratio {
+		s, t := quantity.Parse(d.Tolerance, share, quantity.Style{})
+		return s * math.Abs(right), t
+	}
+	return quantity.Parse(d.Tolerance, *f.Show, quantity.Style{})
+}
+
+// varied is a case with one input changed.
+func varied(in Case, path string, r *random, sys quantity.System) Case {
+	c, id := in.cell(path)
+	if c.filled == nil {
+		return in
+	}
+	f := c.fields[c.index(id)]
+	switch f.Kind {
+	case Number:
+		c = c.With(id, Num(fresh(f, c.Num(id), r, sys)))
+	case Choice:
+		c = c.With(id, Pick(f.Options[int(r.share()*float64(len(f.Options)))].ID))
+	case Flag:
+		c = c.With(id, Yes(r.share() < 0.5))
+	}
+	if c.row == 0 {
+		return c
+	}
+	field, _, _ := strings.Cut(path, ".")
+	rows := append([]Case(nil), in.Rows(field)...)
+	for i, row := range rows {
+		if row.row == c.row {
+			rows[i] = c
+		}
+	}
+	return in.With(field, List(rows...))
+}
+
+// cell finds the case, itself or one of its rows, and the field that a path
+// speaks of.
+func (c Case) cell(path string) (Case, string) {
+	i, nr, col, ok := (&reader{fields: c.fields}).locate(path)
+	switch {
+	case !ok:
+		return Case{}, ""
+	case nr == 0:
+		return c, path
+	}
+	for _, row := range c.values[i].Rows {
+		if row.row == nr {
+			return row, col
+		}
+	}
+	return Case{}, ""
+}
+
+// fresh is a value near the usual one, in steps that are easy to say.
+func fresh(f Field, usual float64, r *random, sys quantity.System) float64 {
+	low, high := usual/2, usual*1.5
+	if f.Min != nil {
+		low = math.Max(low, f.Min.SI())
+	}
+	if f.Max != nil {
+		high = math.Min(high, f.Max.SI())
+	}
+	sc := f.Show.In(sys)
+	unit, sizes := sc.Unit, []float64{1, 2, 5}
+	if sc.Form != quantity.Decimal {
+		unit, sizes = "in", []float64{0.25, 0.5, 1, 3, 6, 12}
+	}
+	least, most := From(low, unit), From(high, unit)
+	step := 1.0
+	if !f.Whole {
+		step = easy((most-least)/10, sizes, sc.Form == quantity.Decimal)
+	}
+	first, last := math.Ceil(least/step), math.Floor(most/step)
+	x := math.Min(last, math.Max(first, math.Round((least+float64(r.share()*(most-least)))/step))) * step
+	return quantity.Round(SI(x, unit), *f.Show, sys)
+}
+
+// easy is the largest of the sizes that is no larger than wanted, or the
+// smallest; where they go by tens, in the power of ten that wanted has.
+func easy(wanted float64, sizes []float64, tens bool) float64 {
+	scale := 1.0
+	if tens && wanted > 0 {
+		scale = math.Pow(10, math.Floor(math.Log10(wanted)))
+	}
+	best := sizes[0] * scale
+	for _, s := range sizes {
+		if s*scale <= wanted {
+			best = s * scale
+		}
+	}
+	return best
+}
+
+// within tells whether a case keeps the limits of its fields.
+func within(c *Calculator, in Case) bool {
+	rd := &reader{fields: c.In, out: in}
+	rd.limits()
+	return len(rd.notes) == 0
+}
+
+// random is the generator SplitMix64 (Steele, Lea, Flood, 2014): a drill needs
+// variety, not surprise, and the same numbers on every machine.
+type random uint64
+
+func (r *random) share() float64 {
+	*r += 0x9e3779b97f4a7c15
+	z := uint64(*r)
+	z = (z ^ z>>30) * 0xbf58476d1ce4e5b9
+	z = (z ^ z>>27) * 0x94d049bb133111eb
+	z ^= z >> 31
+	return float64(z>>11) / (1 << 53)
+}
+
+// fieldOf is the place of a field among others, or -1.
+func fieldOf(fields []Field, id string) int {
+	return slices.IndexFunc(fields, func(f Field) bool { return f.ID == id })
+}
