@@ -131,12 +131,19 @@ func (b *builder) homeView(s spot, p *site.Page) any {
 	return v
 }
 
+// isUrgent tells that a page is opened in trouble: it is the urgent page, or of
+// its stage.
+func (b *builder) isUrgent(p *site.Page) bool {
+	e, ok := b.site.In(p.Language, urgentSlug)
+	return ok && (p == e.Page || p.Header.Stage != "" && p.Header.Stage == e.Page.Header.Stage)
+}
+
 func (b *builder) procedureView(s spot, p *site.Page) any {
 	h := p.Header
 	v := theme.Procedure{
 		Frame: b.frame(s), When: h.When, Time: h.Time, Gear: h.Gear, Sources: h.Sources,
 		Parts: b.parts(s, p), Next: b.links(s, p.After),
-		Urgent: p.Slug == urgentSlug,
+		Urgent: b.isUrgent(p),
 	}
 	v.Summary = h.Summary
 	if h.Revised != "" {
