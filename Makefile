@@ -25,12 +25,12 @@ prepare:
 check:
 	@test -z "$$(gofmt -l calculators generator)" || { gofmt -l calculators generator; echo "gofmt would change the files above"; exit 1; }
 	$(GO) vet ./...
-	$(GO) run ./generator inspect
+	$(GO) run ./generator inspect -strict
 	$(GO) run ./generator inspect -questions testdata/questions.tsv
 
 unit:
 	$(GO) test ./...
-	$(GO) test -run TestPublishedValues -count=1 -v ./calculators/shelf
+	$(GO) test -run TestShelf -count=1 -v ./calculators/shelf
 
 # each fuzz target runs so many inputs beyond its seeds; counting inputs, not
 # seconds, keeps a slow machine from ending a target in the middle of one
