@@ -31,6 +31,7 @@ class Calculator {
   private example: Entry[]; // the example in the style the inputs stand in
   private at: Style = { system: "us", mark: "point" };
   private before?: { style: Style; entries: Entry[]; shown: Entry[] }; // the last change of units
+  private keeping = 0;
   private due = false; // a run is queued that will read what is typed by then
   private run_ = 0; // counts runs: only the last may show
   private queue: Promise<void> = Promise.resolve();
@@ -126,7 +127,6 @@ class Calculator {
 
   private async run(): Promise<void> {
     const nr = ++this.run_;
-    this.keep();
     let answer: Record_[] = [];
     for (let i = 0; i < rounds; i++) {
       answer = await this.answer();
@@ -134,6 +134,9 @@ class Calculator {
       if (!this.showAsked(answer)) break;
     }
     showResult(this.section, this.fields, answer);
+    // What is typed is kept once the result stands: the reader waits for that.
+    clearTimeout(this.keeping);
+    this.keeping = window.setTimeout(() => this.keep());
   }
 
   private answer(): Promise<Record_[]> {
