@@ -2,7 +2,7 @@
 // included.
 import assert from 'node:assert/strict';
 import { execFile } from 'node:child_process';
-import { existsSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { test } from 'node:test';
@@ -27,6 +27,9 @@ function check(files) {
 //   - It reads files, and for a file the policy's 'self' allows nothing; in the
 //     one-file edition it reads neither the hashes nor the data: of the policy.
 //     crawl.test.mjs and pocket.test.mjs hold both policies against a browser.
+//   - It shortens long addresses to their first letters.
+//   - The results of all kinds of quantity carry the same two names; the form
+//     shows those of one kind.
 //   - It does not know container queries yet (CSS Conditional Rules 5).
 function mayStand({ url, message }) {
 	const [, address] = message.match(/^Resource violates Content Security Policy \(meta tag\): [a-z ]+ “([^”]+)” blocked by “(?:style|script|img)-src” directive\.$/) ?? [];
@@ -34,9 +37,11 @@ function mayStand({ url, message }) {
 		return address?.startsWith('data:image/') || /^Inline (style|script) violates Content Security Policy .*missing .*hash/.test(message) ||
 			/^CSS: (“container-type”: Property “container-type” doesn't exist|Unrecognized at-rule “@container”)\.?$/.test(message);
 	}
-	if (!address || /^[a-z]+:|^\//.test(address)) return false;
+	if (!address || /^[a-z]+:|^\//.test(address)) return url.endsWith('/unit-conversion.html') && /“dt” name/.test(message);
 	const file = join(dirname(fileURLToPath(url)), address);
-	return file.startsWith(releaseA) && existsSync(file);
+	const [start, cut] = file.split('...');
+	const there = cut === undefined ? existsSync(file) : readdirSync(dirname(start)).some((name) => join(dirname(start), name).startsWith(start));
+	return file.startsWith(releaseA) && there;
 }
 
 test('the Nu HTML checker has nothing to say about any page, and does see a fault', async () => {

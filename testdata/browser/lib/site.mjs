@@ -59,6 +59,13 @@ export function files(dir) {
 }
 
 // pages lists the HTML pages of a release.
+// spread takes about so many of a list, evenly, the first among them; all of
+// them where COURSEBOOK_EVERYWHERE is set.
+export function spread(list, about) {
+	const step = process.env.COURSEBOOK_EVERYWHERE ? 1 : Math.max(1, Math.floor(list.length / about));
+	return list.filter((_, i) => i % step === 0);
+}
+
 export function pages(dir = releaseA) {
 	const list = files(dir).filter((name) => name.endsWith('.html'));
 	if (!existsSync(join(dir, 'index.html')) || list.length < 20) throw new Error(`${dir} holds no manual: ${list}`);
