@@ -51,6 +51,7 @@ var allowed = map[string][]string{
 	"generator/internal/form":    {"calculators/calc", "calculators/quantity", "calculators/figure", "calculators/expression"},
 	"generator/internal/words":   {"calculators/calc", "calculators/quantity", "generator/internal/fault"},
 	"generator/internal/listing": {},
+	"generator/internal/qr":      {},
 	"generator/internal/theme":   {"generator/internal/page", "generator/internal/form", "generator/internal/words"},
 	"generator/internal/bundle":  {"generator/internal/fault"},
 	"generator/internal/offline": {"generator/internal/fault", "generator/internal/output"},

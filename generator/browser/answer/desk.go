@@ -76,6 +76,10 @@ func (d *Desk) do(command string, q request, w *writer) string {
 		return d.run(q, w)
 	case "convert":
 		return d.convert(q, w)
+	case "practice":
+		return d.practice(q, w)
+	case "judge":
+		return d.judge(q, w)
 	case "search":
 		return d.search(q, w)
 	case "mark":

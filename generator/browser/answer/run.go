@@ -29,10 +29,7 @@ func (d *Desk) run(q request, w *writer) string {
 	w.put("state", res.State.String())
 	outputs(w, v, res.Out)
 	notes(w, v, res.Notes)
-	for _, s := range res.Steps {
-		step := v.Work(s)
-		w.put(append([]string{"step", step.Title, step.Of, step.Plain, step.Substituted, step.Result}, step.Where...)...)
-	}
+	steps(w, v, res.Steps)
 	if c.Draw != nil && res.State == calc.OK {
 		drawing(w, c.Draw(v, in, res))
 	}
@@ -77,6 +74,13 @@ func output(w *writer, v calc.Voice, path string, f calc.Field, x calc.Value) {
 func notes(w *writer, v calc.Voice, list []calc.Note) {
 	for _, n := range list {
 		w.put("note", n.Level.String(), n.At.String(), v.Say(n.Text, n.Slots...))
+	}
+}
+
+func steps(w *writer, v calc.Voice, list []calc.Step) {
+	for _, s := range list {
+		step := v.Work(s)
+		w.put(append([]string{"step", step.Title, step.Of, step.Plain, step.Substituted, step.Result}, step.Where...)...)
 	}
 }
 

@@ -86,6 +86,7 @@ func Inspect(o Options, faults *fault.List) {
 	}
 	var prose fault.List
 	b.site.CheckProse(b.sources, &prose)
+	b.checkPaper(&prose)
 	faults.Add(fault.Under(o.Content, prose.All())...)
 	b.makeForms()
 }

@@ -50,17 +50,9 @@ func (b *builder) placeForm(l *site.Language, place page.Place) {
 	if c == nil {
 		return
 	}
-	if f, notes := form.New(c, b.words[l.Code], l.Mark, entries(place)); len(notes) == 0 {
+	if f, notes := form.New(c, b.words[l.Code], l.Mark, site.Entries(place.Set)); len(notes) == 0 {
 		b.placed[keyOf(l.Code, place)] = f
 	}
-}
-
-func entries(place page.Place) []calc.Entry {
-	list := make([]calc.Entry, len(place.Set))
-	for i, in := range place.Set {
-		list[i] = calc.Entry{Path: in.Path, Text: in.Text}
-	}
-	return list
 }
 
 func keyOf(lang string, place page.Place) placeKey {

@@ -60,6 +60,8 @@ func homeAnchor(l *site.Language) string {
 
 func allAnchor(l *site.Language) string { return l.Code + ".all" }
 
+func trainingAnchor(l *site.Language) string { return l.Code + ".training" }
+
 func listingAnchor(lang, id string) string { return site.CalculatorAnchor(lang, id) + "-source" }
 
 func (b *builder) frame(s spot) theme.Frame {
@@ -107,6 +109,9 @@ func (b *builder) common(s spot) *theme.Common {
 			Revised: b.site.Manual.Revised, Root: strings.Repeat("../", strings.Count(s.path, "/")),
 			Home: b.homeHref(s, l), All: b.href(s, site.AllPath(l.Code), allAnchor(l)),
 			Policy: policy, Release: b.edition, Pocket: s.form == site.OneFile, Assets: b.frameAssets(s),
+		}
+		if len(l.Courses) > 0 {
+			c.Training = b.href(s, site.TrainingPath(l.Code), trainingAnchor(l))
 		}
 		if e, ok := b.site.In(l, urgentSlug); ok {
 			c.Blowout = b.pageHref(s, e.Page)

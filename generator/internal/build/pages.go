@@ -90,6 +90,10 @@ func (b *builder) leaves(f site.Form) []leaf {
 			list = append(list, b.calculatorLeaf(f, l, fm), b.listingLeaf(f, l, fm))
 		}
 		list = append(list, b.allLeaf(f, l))
+		list = append(list, b.paperLeaves(f, l)...)
+		if len(l.Courses) > 0 {
+			list = append(list, b.trainingLeaf(f, l))
+		}
 	}
 	if f == site.Folder {
 		list = append(list, b.missingLeaf())
@@ -109,6 +113,12 @@ func (b *builder) contentLeaf(f site.Form, p *site.Page) leaf {
 	if p.Language.Home.Page == p {
 		s.title = p.Language.Title
 		return leaf{spot: s, kind: "home", view: func() any { return b.homeView(s, p) }, light: true}
+	}
+	switch p.Header.Kind {
+	case page.Lesson:
+		return leaf{spot: s, kind: "lesson", view: func() any { return b.lessonView(s, p) }, light: true}
+	case page.Course:
+		return leaf{spot: s, kind: "course", view: func() any { return b.courseView(s, p) }, light: true}
 	}
 	return leaf{spot: s, kind: "procedure", view: func() any { return b.procedureView(s, p) }, light: !exempt}
 }
@@ -138,7 +148,7 @@ func (b *builder) isUrgent(p *site.Page) bool {
 	return ok && (p == e.Page || p.Header.Stage != "" && p.Header.Stage == e.Page.Header.Stage)
 }
 
-func (b *builder) procedureView(s spot, p *site.Page) any {
+func (b *builder) procedureView(s spot, p *site.Page) theme.Procedure {
 	h := p.Header
 	v := theme.Procedure{
 		Frame: b.frame(s), When: h.When, Time: h.Time, Gear: h.Gear, Sources: h.Sources,
@@ -209,12 +219,17 @@ func (b *builder) calculatorHref(s spot, id string) string {
 func (b *builder) parts(s spot, p *site.Page) []theme.Part {
 	chunks := b.docs[p.Index].Body(b.site.Resolution(p, s.form, b.picturesFor(s.form)))
 	parts := make([]theme.Part, 0, len(chunks))
+	asked := 0
 	for i, c := range chunks {
 		if c.Place < 0 {
 			parts = append(parts, theme.Part{HTML: template.HTML(c.HTML)})
 			continue
 		}
-		parts = append(parts, b.placePart(s, p.Places[c.Place], partKey(i)))
+		place := p.Places[c.Place]
+		part := b.placePart(s, place, partKey(i))
+		part.Questions = b.questions(s, p, place.Questions, asked)
+		asked += len(place.Questions)
+		parts = append(parts, part)
 	}
 	return parts
 }
@@ -226,10 +241,10 @@ func (b *builder) placePart(s spot, place page.Place, key string) theme.Part {
 		part.Form, part.FormHref = b.formOf(s.lang.Code, place), b.calculatorHref(s, place.Calculator)
 	case page.Table:
 		part.Table, part.FormHref = tableOf(b.formOf(s.lang.Code, place), place.Table), b.calculatorHref(s, place.Calculator)
-	case page.Questions:
-		part.Questions = place.Questions
 	case page.Figure:
 		part.Figure = b.figure(s, place)
+	case page.Example:
+		part.Example = b.example(s, place)
 	}
 	return part
 }
@@ -249,10 +264,15 @@ func (b *builder) figure(s spot, place page.Place) *theme.Figure {
 		fig.SVG = template.HTML(b.formOf(s.lang.Code, place).Figure)
 		return fig
 	}
-	img := b.picturesFor(s.form)[place.File]
+	b.picture(s, fig, place.File)
+	return fig
+}
+
+// picture sets the file that a figure shows.
+func (b *builder) picture(s spot, fig *theme.Figure, file string) {
+	img := b.picturesFor(s.form)[file]
 	fig.Src, fig.Width, fig.Height = img.Src, img.Width, img.Height
 	if s.form == site.Folder {
 		fig.Src = site.Rel(s.path, img.Src)
 	}
-	return fig
 }

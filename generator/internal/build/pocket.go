@@ -83,6 +83,8 @@ func (b *builder) anchor(l leaf) string {
 		return listingAnchor(code, slug)
 	case "all":
 		return allAnchor(l.spot.lang)
+	case "training":
+		return trainingAnchor(l.spot.lang)
 	}
 	return code + "." + slug
 }

@@ -104,7 +104,7 @@ func (b *builder) allLeaf(fm site.Form, l *site.Language) leaf {
 	s := spot{lang: l, form: fm, path: site.AllPath(l.Code), kind: "all", slug: "all"}
 	s.twin = func(l *site.Language) string { return b.href(s, site.AllPath(l.Code), allAnchor(l)) }
 	return leaf{spot: s, kind: "all", view: func() any {
-		v := theme.All{Frame: b.frame(s), Calculators: b.calculatorLinks(s)}
+		v := theme.All{Frame: b.frame(s), Calculators: b.calculatorLinks(s), Paper: b.paperLinks(s)}
 		v.Title = b.themes[l.Code].Text("ui.all")
 		for _, e := range l.All {
 			letter := initial(e.Page.Header.Title)

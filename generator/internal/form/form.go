@@ -87,14 +87,13 @@ type Source struct {
 // usual decimal mark. The notes are refusals of the typed inputs, for the
 // author who typed them.
 func New(c *calc.Calculator, words calc.Words, mark quantity.Mark, typed []calc.Entry) (*Form, []calc.Note) {
-	us := calc.Voice{Words: words, Style: quantity.Style{System: quantity.US, Mark: mark}}
-	metric := calc.Voice{Words: words, Style: quantity.Style{System: quantity.Metric, Mark: mark}}
+	w := newWriter(words, mark)
+	us, metric := w.us, w.metric
 	in, refusals := calc.Read(c, typed, us.Style)
 	if len(refusals) > 0 {
 		return nil, refusals
 	}
 	res := calc.Execute(c, in)
-	w := writer{us: us, metric: metric}
 	f := &Form{
 		ID: c.ID, Title: us.Say(c.Title), Purpose: us.Say(c.Purpose),
 		Fields:  w.fields("", in),

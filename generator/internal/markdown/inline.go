@@ -143,21 +143,7 @@ func (w *walker) amount(text string, a amount.Found, line int) {
 		w.faults.Add(fault.Fault{Severity: fault.Warning, File: w.file.Path, Line: line, Code: "units-differ", Hint: "convert one of the two again",
 			Text: fmt.Sprintf("%s and %s differ by %.0f %%", a.US, a.Metric, 100*a.Apart), Source: w.sourceLine(line)})
 	}
-	w.raw(`<span class="q"><span class="us`)
-	w.own(a.Own == amount.US || a.Own == amount.Both)
-	w.escaped(a.US)
-	w.raw(`</span><span class="si`)
-	w.own(a.Own == amount.Metric || a.Own == amount.Both)
-	w.escaped(a.Metric)
-	w.raw(`</span></span>`)
-}
-
-// own closes the class of a writing and marks the author's.
-func (w *walker) own(own bool) {
-	if own {
-		w.raw(" own")
-	}
-	w.raw(`">`)
+	w.out = appendPair(w.out, a)
 }
 
 // inline writes a node that is no text.

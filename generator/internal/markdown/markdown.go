@@ -98,6 +98,6 @@ func headerOf(h source.Header) page.Header {
 	return page.Header{
 		Title: h.Title, Summary: h.Summary, Stage: h.Stage, Kind: page.Kind(h.Kind), Order: h.Order,
 		Roles: h.Roles, When: h.When, Time: h.Time, Gear: h.Gear, Sources: h.Sources,
-		Next: h.Next, Words: h.Words, Revised: h.Revised, Lines: h.Lines,
+		Next: h.Next, Lessons: h.Lessons, Reads: h.Reads, Words: h.Words, Revised: h.Revised, Lines: h.Lines,
 	}
 }

@@ -54,9 +54,7 @@ func (w *walker) readPlace(name string, b source.Block) (page.Place, bool) {
 	case page.Calculator:
 		c, ok := source.ParseCalculator(b, w.faults)
 		p.Calculator, p.Lines = c.ID, c.Lines
-		for _, s := range c.Set {
-			p.Set = append(p.Set, page.Input{Path: s.Name, Text: s.Text, Line: s.Line, Col: s.Col})
-		}
+		p.Set = inputsOf(c.Set)
 		return p, ok
 	case page.Table:
 		t, ok := source.ParseTable(b, w.faults)
@@ -70,14 +68,34 @@ func (w *walker) readPlace(name string, b source.Block) (page.Place, bool) {
 		}
 		w.plain.WriteString(p.Caption + "\n")
 		return p, ok
+	case page.Example:
+		e, ok := source.ParseExample(b, w.faults)
+		p.Title, p.Calculator, p.Set, p.Steps, p.Hide, p.Lines = e.Title, e.Calculator, inputsOf(e.Set), e.Steps, e.Hide, e.Lines
+		return p, ok
 	}
 	all, ok := source.ParseQuestions(b, w.faults)
 	for _, q := range all {
 		p.Questions = append(p.Questions, questionOf(q))
+		if q.Figure != "" {
+			w.page.Pictures = append(w.page.Pictures, page.Picture{File: q.Figure, Alt: q.Alt, Line: q.Lines["figure"], Col: b.Indent + 3})
+		}
 	}
 	return p, ok
 }
 
+func inputsOf(set []source.Setting) []page.Input {
+	var list []page.Input
+	for _, s := range set {
+		list = append(list, page.Input{Path: s.Name, Text: s.Text, Line: s.Line, Col: s.Col})
+	}
+	return list
+}
+
 func questionOf(q source.Question) page.Question {
-	return page.Question{Ask: q.Ask, Choices: q.Choices, Answer: q.Right - 1, Words: q.Answer, Why: q.Why, Line: q.Line}
+	p := page.Question{Ask: q.Ask, Choices: q.Choices, Answer: q.Right - 1, Words: q.Answer, Order: q.Order,
+		Picture: q.Figure, Alt: q.Alt, Why: q.Why, See: q.See, Line: q.Line, Lines: q.Lines}
+	if q.Calculator != "" {
+		p.Number = &page.Number{Calculator: q.Calculator, Vary: q.Vary, Set: inputsOf(q.Set), Answer: q.Answer, Tolerance: q.Tolerance}
+	}
+	return p
 }

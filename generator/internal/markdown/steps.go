@@ -1,6 +1,7 @@
 package markdown
 
 import (
+	"bytes"
 	"slices"
 	"strconv"
 	"strings"
@@ -47,6 +48,7 @@ func (w *walker) step(item ast.Node, nr int) {
 	if first != nil && isText(first) {
 		text := w.stepText(first, lead, s.Hold)
 		w.all.spans.steps[at] = text
+		w.all.steps[at].Lead = w.leadLength(lead, text)
 		if s.Hold && strings.EqualFold(w.textAt(text), w.plainOf(lead)) {
 			w.errorAt(item.Pos(), "hold-empty", "say what is checked and who releases it", "hold point says nothing")
 		}
@@ -91,6 +93,18 @@ func (w *walker) lead(n ast.Node) ast.Node {
 		return e
 	}
 	return nil
+}
+
+// leadLength is how many bytes of a text its lead takes.
+func (w *walker) leadLength(lead ast.Node, text span) int {
+	if lead == nil {
+		return 0
+	}
+	w.gathered = w.collect(w.gathered[:0], lead)
+	if own := bytes.TrimSpace(w.gathered); bytes.HasPrefix(w.plain.Bytes()[text.from:text.to], own) {
+		return len(own)
+	}
+	return 0
 }
 
 // isHold tells whether a lead is that of a hold point, however it is

@@ -32,6 +32,8 @@ const (
 	Home      Kind = "home"
 	Glossary  Kind = "glossary"
 	Cautions  Kind = "cautions"
+	Course    Kind = "course"
+	Lesson    Kind = "lesson"
 )
 
 // Header is what the author says of the page.
@@ -43,6 +45,8 @@ type Header struct {
 	When, Time            string
 	Gear, Sources         []string
 	Next                  []string // slugs
+	Lessons               []string // course: slugs of its lessons, in order
+	Reads                 []string // lesson: slugs of the pages to read first
 	Words                 []string // search synonyms
 	Revised               string   // year-month-day
 	Lines                 map[string]int
@@ -77,6 +81,7 @@ type Picture struct {
 type Step struct {
 	ID   string // unique on the page
 	Text string
+	Lead int  // bytes at the beginning of Text that stand in bold
 	Hold bool // a hold point
 	Line int
 }
@@ -85,6 +90,7 @@ type Step struct {
 type Check struct {
 	ID   string
 	Text string
+	Lead int // bytes at the beginning of Text that stand in bold
 	Line int
 }
 
@@ -136,6 +142,7 @@ const (
 	Table      PlaceKind = "table"
 	Figure     PlaceKind = "figure"
 	Questions  PlaceKind = "questions"
+	Example    PlaceKind = "example"
 )
 
 // Place is a fenced block that places something.
@@ -150,21 +157,13 @@ type Place struct {
 	Alt        string
 	Caption    string
 	Questions  []Question
+	Title      string   // example; may be empty
+	Steps      []string // example without a calculator
+	Hide       int      // example: how many last steps are covered until asked for
 }
 
 // Input is one input of a calculator as typed in a block.
 type Input struct {
 	Path, Text string
 	Line, Col  int
-}
-
-// Question is one practice question; Answer is an index into Choices (from 0)
-// or, without choices, -1 with the text in Words.
-type Question struct {
-	Ask     string
-	Choices []string
-	Answer  int
-	Words   string
-	Why     string
-	Line    int
 }

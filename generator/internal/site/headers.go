@@ -100,6 +100,10 @@ func (a *assembler) sameAs(p, twin *Page) {
 		a.atKey(fault.Error, p, "title", "twin-differs", "mark the same hold points in both", "page has %d hold points, but %s has %d", holds(p), twin.File, holds(twin))
 	case len(p.Cautions) != len(twin.Cautions):
 		a.atKey(fault.Error, p, "title", "twin-differs", "translate every caution", "page has %d cautions, but %s has %d", len(p.Cautions), twin.File, len(twin.Cautions))
+	case len(p.Questions()) != len(twin.Questions()):
+		a.atKey(fault.Error, p, "title", "twin-differs", "ask the same questions in the same order", "page has %d questions, but %s has %d", len(p.Questions()), twin.File, len(twin.Questions()))
+	case !slices.Equal(h.Lessons, o.Lessons):
+		a.atKey(fault.Error, p, "lessons", "twin-differs", "name the same lessons in the same order", "lessons are not those of %s", twin.File)
 	case h.Revised < o.Revised:
 		a.atKey(fault.Warning, p, "revised", "twin-older", "bring the page up to date and set its date", "page was revised before %s", twin.File)
 	}
@@ -120,5 +124,26 @@ func (a *assembler) missing() {
 	m := a.site.Manual
 	if _, ok := a.files[m.Synonyms]; m.Synonyms != "" && !ok {
 		a.at(fault.Error, "manual.yaml", m.Lines["synonyms"], 1, "file-missing", "add the file, or remove the line", "no file %q", m.Synonyms)
+	}
+	a.posters()
+}
+
+// posters finds the pages that are hung on the wall. They must stand in the
+// first language, so that every language has a poster of each.
+func (a *assembler) posters() {
+	if len(a.site.Languages) == 0 {
+		return
+	}
+	first := a.site.Languages[0]
+	for _, poster := range a.site.Manual.Posters {
+		p := a.site.Page(first.Code, poster.Slug)
+		switch {
+		case p == nil:
+			a.at(fault.Error, "manual.yaml", poster.Line, poster.Col, "poster-unknown",
+				a.guess(poster.Slug, func() []string { return a.slugs(first) }, "name a page's file without .md"), "no page %q for a poster", poster.Slug)
+		case len(p.Steps) == 0:
+			a.at(fault.Error, "manual.yaml", poster.Line, poster.Col, "poster-empty", "name a page with steps, or remove it",
+				"the page %q has no steps for a poster", poster.Slug)
+		}
 	}
 }

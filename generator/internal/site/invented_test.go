@@ -38,10 +38,14 @@ var (
 		},
 	}
 
+	whole = &calc.Formula{ID: "whole", Title: calc.Text("bare.whole: The whole"), Expr: "V",
+		Result: calc.Var{Symbol: "V_t", Meaning: calc.Text("bare.total: total"), Unit: "m³"},
+		Vars:   []calc.Var{{Symbol: "V", Meaning: calc.Text("bare.v: volume"), Unit: "m³"}}, Fn: calc.OfAny(func(v []float64) float64 { return v[0] })}
+
 	bare = &calc.Calculator{
 		ID: "bare", Title: calc.Text("bare.title: Bare"),
 		Out:     []calc.Field{{ID: "holds", Label: calc.Text("tank.holds: Holds"), Kind: calc.Number, Show: volume}},
-		Compute: func(r *calc.Run, _ calc.Case) { r.Put("holds", 1) },
+		Compute: func(r *calc.Run, _ calc.Case) { r.Put("holds", r.Use(whole, 1)) },
 	}
 
 	calculators = []*calc.Calculator{tank, bare}

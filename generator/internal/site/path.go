@@ -33,6 +33,15 @@ func ListingPath(lang, id string) string { return lang + "/calc/" + id + "-sourc
 // AllPath is the list of all pages from A to Z.
 func AllPath(lang string) string { return lang + "/all.html" }
 
+// CardsPath is the page of pocket cards, to be printed.
+func CardsPath(lang string) string { return lang + "/cards.html" }
+
+// PostersPath is the page of posters, to be printed.
+func PostersPath(lang string) string { return lang + "/posters.html" }
+
+// TrainingPath is the page of a language's courses.
+func TrainingPath(lang string) string { return lang + "/training.html" }
+
 // Rel is the relative URL from one file of the output to another, which may
 // carry a #fragment: from en/a.html to en/calc/b.html#x it is calc/b.html#x.
 func Rel(from, to string) string {

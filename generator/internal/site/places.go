@@ -13,6 +13,9 @@ import (
 func (a *assembler) placesOf(p *Page) {
 	for i := range p.Places {
 		pl := &p.Places[i]
+		for k := range pl.Questions {
+			a.question(p, &pl.Questions[k])
+		}
 		if pl.Calculator == "" {
 			continue
 		}
@@ -22,13 +25,15 @@ func (a *assembler) placesOf(p *Page) {
 			if pl.Kind != page.Calculator {
 				key = "calculator"
 			}
-			a.at(fault.Error, p.File, pl.Lines[key], 0, "calculator-unknown",
-				a.guess(pl.Calculator, a.calculatorIDs, "use one of: "+strings.Join(a.calculatorIDs(), ", ")), "no calculator %q", pl.Calculator)
+			a.noCalculator(p, pl.Lines[key], pl.Calculator)
 			continue
 		}
 		switch pl.Kind {
 		case page.Calculator:
 			a.inputs(p, pl, c)
+		case page.Example:
+			a.inputs(p, pl, c)
+			a.covered(p, pl, c)
 		case page.Table:
 			a.table(p, pl, c)
 		case page.Figure:
@@ -37,6 +42,11 @@ func (a *assembler) placesOf(p *Page) {
 			}
 		}
 	}
+}
+
+func (a *assembler) noCalculator(p *Page, line int, id string) {
+	a.at(fault.Error, p.File, line, 0, "calculator-unknown",
+		a.guess(id, a.calculatorIDs, "use one of: "+strings.Join(a.calculatorIDs(), ", ")), "no calculator %q", id)
 }
 
 func (a *assembler) table(p *Page, pl *page.Place, c *calc.Calculator) {
@@ -62,10 +72,9 @@ func (a *assembler) inputs(p *Page, pl *page.Place, c *calc.Calculator) {
 	}
 	style := quantity.Style{System: quantity.US, Mark: p.Language.Mark}
 	voice := calc.Voice{Style: style}
-	entries := make([]calc.Entry, len(pl.Set))
+	entries := Entries(pl.Set)
 	lines := map[string]page.Input{}
-	for i, in := range pl.Set {
-		entries[i] = calc.Entry{Path: in.Path, Text: in.Text}
+	for _, in := range pl.Set {
 		lines[in.Path] = in
 	}
 	in, notes := calc.Read(c, entries, style)
@@ -84,6 +93,15 @@ func (a *assembler) inputs(p *Page, pl *page.Place, c *calc.Calculator) {
 		a.at(fault.Error, p.File, at.Line, at.Col, "block-input", "see what it takes: coursebook calc "+c.ID+" -h",
 			"calculator %s: %s", c.ID, strings.TrimSuffix(text, "."))
 	}
+}
+
+// Entries are an author's inputs as a calculator reads them.
+func Entries(set []page.Input) []calc.Entry {
+	entries := make([]calc.Entry, len(set))
+	for i, in := range set {
+		entries[i] = calc.Entry{Path: in.Path, Text: in.Text}
+	}
+	return entries
 }
 
 // refusals are the notes that say why there is no result.

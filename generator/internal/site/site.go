@@ -47,6 +47,9 @@ type Page struct {
 	After []Entry
 	// Twins are the same page in the other languages, in their order.
 	Twins []*Page
+	// Lessons are a course's, in order; Reads the pages that a lesson has its
+	// reader read; Courses those that a lesson belongs to.
+	Lessons, Reads, Courses []Entry
 
 	links   []linked
 	ids     map[string]bool
@@ -76,6 +79,8 @@ type Language struct {
 	Stages []*Stage
 	// Loose are the pages on no stage, by title; without the home page.
 	Loose []Entry
+	// Courses are the courses, in the order of the roles.
+	Courses []Entry
 	// All are all pages but the home page, from A to Z.
 	All []Entry
 	// Terms finds the glossary's terms; nil without a glossary.
@@ -124,6 +129,7 @@ func Assemble(manual source.Manual, files []source.File, pages []*page.Page, cal
 		a.placesOf(p)
 		a.sourced(p)
 	}
+	a.training()
 	a.unused()
 	a.missing()
 	a.site.Outbound = sortedKeys(a.outbound)

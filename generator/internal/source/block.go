@@ -1,17 +1,13 @@
 package source
 
 import (
-	"fmt"
-	"slices"
-	"strings"
-
 	"coursebook/generator/internal/fault"
 
 	"gopkg.in/yaml.v3"
 )
 
 // BlockNames are the info strings of fenced blocks that place something.
-var BlockNames = []string{"calculator", "table", "figure", "questions"}
+var BlockNames = []string{"calculator", "table", "figure", "questions", "example"}
 
 // Block is the body of a fenced block in a page.
 type Block struct {
@@ -66,22 +62,6 @@ type FigurePlace struct {
 	Lines map[string]int
 }
 
-// Question is one item of a questions block.
-type Question struct {
-	// Ask is the question.
-	Ask string
-	// Choices are the answers to choose from; empty for an open question.
-	Choices []string
-	// Right is the number of the right choice from 1; 0 for an open question.
-	Right int
-	// Answer is the right answer in words.
-	Answer string
-	// Why explains the answer; may be empty.
-	Why string
-	// Line is the file's line.
-	Line int
-}
-
 func (b Block) reader(faults *fault.List) *reader {
 	return &reader{path: b.Path, src: b.Body, line: max(1, b.Line), indent: max(0, b.Indent), faults: faults}
 }
@@ -107,10 +87,17 @@ func (r *reader) settings(n *yaml.Node) (set []Setting) {
 	}
 	r.pairs(n, func(k, v *yaml.Node) {
 		s := Setting{Name: k.Value, Line: r.line + k.Line - 1, Col: r.indent + k.Column}
-		r.written(clip(k.Value), &s.Text)(v)
+		if !isBlank(v) { // an empty text empties an input
+			r.written(clip(k.Value), &s.Text)(v)
+		}
 		set = append(set, s)
 	})
 	return set
+}
+
+// isBlank tells whether a value is the empty text in quotes.
+func isBlank(n *yaml.Node) bool {
+	return n.Kind == yaml.ScalarNode && n.Value == "" && n.ShortTag() == "!!str"
 }
 
 // ParseTable reads the body of a table block; false after an error.
@@ -149,63 +136,4 @@ func ParseFigure(b Block, faults *fault.List) (FigurePlace, bool) {
 		r.errorAt(n, "missing-key", "figure has no alt", "add the line alt: what a reader who cannot see it must know")
 	}
 	return f, !r.bad
-}
-
-// ParseQuestions reads the body of a questions block; false after an error.
-func ParseQuestions(b Block, faults *fault.List) ([]Question, bool) {
-	var all []Question
-	r := b.reader(faults)
-	n := r.document()
-	switch {
-	case r.bad:
-	case n == nil || n.Kind == yaml.SequenceNode && len(n.Content) == 0:
-		r.errorAt(n, "empty", "questions block is empty", "write - ask: … and answer: …")
-	default:
-		r.items(n, "questions block", func(item *yaml.Node) { all = append(all, r.question(item)) })
-	}
-	return all, !r.bad
-}
-
-// question reads one item of a questions block.
-func (r *reader) question(n *yaml.Node) Question {
-	q := Question{Line: r.line + n.Line - 1}
-	var answer *yaml.Node
-	lines := r.mapping(n, "question", []key{
-		{"ask", true, r.text("ask", &q.Ask)},
-		{"choices", false, func(n *yaml.Node) { q.Choices = r.choices(n) }},
-		{"answer", true, func(n *yaml.Node) { answer = n }},
-		{"why", false, r.text("why", &q.Why)},
-	})
-	switch {
-	case answer == nil:
-	case lines["choices"] == 0:
-		r.written("answer", &q.Answer)(answer)
-	case len(q.Choices) > 0:
-		r.whole("answer", 1, len(q.Choices), &q.Right)(answer)
-		if q.Right > 0 {
-			q.Answer = q.Choices[q.Right-1]
-		}
-	}
-	return q
-}
-
-// choices reads at least two different answers.
-func (r *reader) choices(n *yaml.Node) (choices []string) {
-	ok := true
-	r.items(n, "choices", func(item *yaml.Node) {
-		var s string
-		r.written("each of choices", &s)(item)
-		if s != "" && slices.ContainsFunc(choices, func(c string) bool { return strings.EqualFold(c, s) }) {
-			r.errorAt(item, "repeated", fmt.Sprintf("choice %q stands twice", clip(s)), "remove one")
-		}
-		ok = ok && s != ""
-		choices = append(choices, s)
-	})
-	if n.Kind == yaml.SequenceNode && len(choices) < 2 {
-		r.errorAt(n, "too-few", "a question needs at least two choices", "add a choice, or remove choices and write the answer in words")
-	}
-	if !ok {
-		return nil
-	}
-	return choices
 }

@@ -30,8 +30,9 @@ func TestBlocks(t *testing.T) {
 	}
 	q, ok := ParseQuestions(at("- ask: Which side?\n  choices: [One, 2, Both at once]\n  answer: 2\n  why: It anchors.\n- ask: How far?\n  answer: 4 ft\n"), &l)
 	wantQ := []Question{
-		{Ask: "Which side?", Choices: []string{"One", "2", "Both at once"}, Right: 2, Answer: "2", Why: "It anchors.", Line: 20},
-		{Ask: "How far?", Answer: "4 ft", Line: 24}}
+		{Ask: "Which side?", Choices: []string{"One", "2", "Both at once"}, Right: 2, Answer: "2", Why: "It anchors.", Line: 20,
+			Lines: map[string]int{"ask": 20, "choices": 21, "answer": 22, "why": 23}},
+		{Ask: "How far?", Answer: "4 ft", Line: 24, Lines: map[string]int{"ask": 24, "answer": 25}}}
 	if !ok || !reflect.DeepEqual(q, wantQ) {
 		t.Errorf("questions: got %+v, %t, want %+v", q, ok, wantQ)
 	}

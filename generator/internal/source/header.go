@@ -10,7 +10,7 @@ import (
 )
 
 // PageKinds are the values of the header's kind; the first is the default.
-var PageKinds = []string{"procedure", "reference", "home", "glossary", "cautions"}
+var PageKinds = []string{"procedure", "reference", "home", "glossary", "cautions", "course", "lesson"}
 
 // maxOrder bounds the header's order, so that sums of it stay small.
 const maxOrder = 1_000_000
@@ -30,6 +30,9 @@ type Header struct {
 	// Roles are role IDs, Gear things to bring, Sources citations (or exactly
 	// "common practice"), Next slugs of pages, Words synonyms for the search.
 	Roles, Gear, Sources, Next, Words []string
+	// Lessons are the slugs of a course's lessons in order, Reads those of the
+	// pages that a lesson has its reader read.
+	Lessons, Reads []string
 	// Revised is a date YYYY-MM-DD, or empty.
 	Revised string
 	// Lines holds the file's line of each key given.
@@ -68,6 +71,8 @@ func ParseHeader(path string, data []byte, faults *fault.List) (h Header, body [
 		{"gear", false, r.list("gear", &h.Gear)},
 		{"sources", false, r.list("sources", &h.Sources)},
 		{"next", false, r.list("next", &h.Next)},
+		{"lessons", false, r.list("lessons", &h.Lessons)},
+		{"reads", false, r.list("reads", &h.Reads)},
 		{"words", false, r.list("words", &h.Words)},
 		{"revised", false, r.date("revised", &h.Revised)},
 	})

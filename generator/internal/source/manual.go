@@ -31,8 +31,18 @@ type Manual struct {
 	Roles []Role
 	// Synonyms is the path of the list of synonyms, or empty.
 	Synonyms string
+	// Posters are the pages that become posters, in order; may be empty.
+	Posters []Poster
 	// Lines holds the file's line of each key given.
 	Lines map[string]int
+}
+
+// Poster names a page that is hung on the wall.
+type Poster struct {
+	// Slug is the page's file name without .md.
+	Slug string
+	// Line and Col are where the file names it.
+	Line, Col int
 }
 
 // Language is one language of the manual.
@@ -85,6 +95,7 @@ func ParseManual(path string, data []byte, faults *fault.List) Manual {
 		{"languages", true, p.languages(&m.Languages)},
 		{"stages", true, p.stages(&m.Stages)},
 		{"roles", false, p.roles(&m.Roles)},
+		{"posters", false, p.posters(&m.Posters)},
 		{"synonyms", false, p.file("synonyms", "the content folder", ".tsv", &m.Synonyms)},
 	})
 	p.checkTexts(m.Languages)
@@ -202,6 +213,18 @@ func (p *manualParser) roles(into *[]Role) func(*yaml.Node) {
 			})
 			if r.ID != "" {
 				*into = append(*into, r)
+			}
+		})
+	}
+}
+
+func (p *manualParser) posters(into *[]Poster) func(*yaml.Node) {
+	seen := map[string]int{}
+	return func(n *yaml.Node) {
+		p.items(n, "posters", func(item *yaml.Node) {
+			one := Poster{Line: item.Line, Col: item.Column}
+			if p.newID("poster", &one.Slug, seen)(item); one.Slug != "" {
+				*into = append(*into, one)
 			}
 		})
 	}

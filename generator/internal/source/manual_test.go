@@ -25,6 +25,7 @@ stages:
 roles:
   - id: foreman
     title: {en: Foreman, es: Capataz}
+posters: [blow-out, crew-talk]
 synonyms: synonyms.tsv
 `
 
@@ -40,8 +41,9 @@ func TestManual(t *testing.T) {
 		Stages: []Stage{
 			{"plan", map[string]string{"en": "Plan", "es": "Planear"}, map[string]string{"en": "The week before", "es": "La semana antes"}, 11},
 			{"pour", map[string]string{"en": "Pour", "es": "Colar"}, nil, 14}},
-		Roles: []Role{{"foreman", map[string]string{"en": "Foreman", "es": "Capataz"}, 17}},
-		Lines: map[string]int{"title": 1, "subtitle": 2, "revised": 5, "address": 6, "languages": 7, "stages": 10, "roles": 16, "synonyms": 19},
+		Roles:   []Role{{"foreman", map[string]string{"en": "Foreman", "es": "Capataz"}, 17}},
+		Posters: []Poster{{"blow-out", 19, 11}, {"crew-talk", 19, 21}},
+		Lines:   map[string]int{"title": 1, "subtitle": 2, "revised": 5, "address": 6, "languages": 7, "stages": 10, "roles": 16, "posters": 19, "synonyms": 20},
 	}
 	if !reflect.DeepEqual(got, want) {
 		t.Errorf("got %+v\nwant %+v", got, want)
@@ -84,6 +86,12 @@ func TestManualFaults(t *testing.T) {
 			[]string{`4:33 unknown-key unknown key "names" in role | use one of: id, title`}},
 		{"address", head + languages + stages + "address: walls/\n",
 			[]string{`4:10 bad-address address "walls/" is not the web address of a folder | write https://, the host and the folder`}},
+		{"posters as text", head + languages + stages + "posters: blow-out\n",
+			[]string{`4:10 wrong-type posters must be a list, not text | write posters: [blow-out]`}},
+		{"poster twice", head + languages + stages + "posters:\n- crew-talk\n- crew-talk\n",
+			[]string{`6:3 duplicate-id poster "crew-talk" stands twice, first on line 5 | rename or remove one of the two`}},
+		{"poster by its file", head + languages + stages + "posters: [crew_talk.md]\n",
+			[]string{`4:11 bad-id poster id "crew_talk.md" is not a plain name | use a-z, 0-9 and single hyphens: crew-talk-md`}},
 		{"synonyms outside", head + languages + stages + "synonyms: ../words.tsv\n",
 			[]string{`4:11 bad-path synonyms "../words.tsv" is not the path of a file in the content folder | write its name, such as synonyms.tsv, with / between folders`}},
 		{"second document", head + languages + stages + "---\ntitle: B\n",

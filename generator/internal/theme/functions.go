@@ -5,6 +5,7 @@ import (
 	"html/template"
 	"reflect"
 	"slices"
+	"strconv"
 	"strings"
 
 	"coursebook/generator/internal/form"
@@ -22,12 +23,14 @@ func (t *Theme) functions(lang string) template.FuncMap {
 		"few":      func(o []form.Option) bool { return len(o) <= mostCards },
 		"last":     func(path string) string { return path[strings.LastIndexByte(path, '.')+1:] },
 		"keys":     keys,
+		"signs":    func(unit form.Both) string { return keys(form.Field{Unit: unit}) },
 		"alike":    func(t form.Table) bool { return reflect.DeepEqual(t.US, t.Metric) },
 		"computes": computes,
 		"image":    image,
 		"carry":    carry,
 		"reuse":    t.reuse,
 		"placed":   placed,
+		"sum":      func(a, b int) string { return strconv.Itoa(a + b) },
 		"rest": func(outs []form.Output) bool {
 			return slices.ContainsFunc(outs, func(o form.Output) bool { return !o.Lead })
 		},

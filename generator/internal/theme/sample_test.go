@@ -8,7 +8,6 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/generator/internal/form"
-	"coursebook/generator/internal/page"
 )
 
 // hostile is what no template may let through as markup.
@@ -71,8 +70,25 @@ func sampleParts() []Part {
 		{Form: sampleForm(), FormHref: "calc/sample.html", Key: "p1"},
 		{Table: &sampleForm().Tables[0], FormHref: "calc/sample.html", Key: "p2"},
 		{Figure: &Figure{Src: "a.svg", Width: 3, Height: 2, Alt: hostile, Caption: hostile}, Key: "p3"},
-		{Questions: []page.Question{{Ask: hostile, Choices: []string{"A", "B"}, Answer: 1, Why: "W"}, {Ask: "Q", Answer: -1, Words: "text"}}, Key: "p4"},
+		{Questions: []Question{{Ask: hostile, Choices: []string{"A", "B"}, Right: 2, Why: "W"}, {Ask: "Q", Words: "text"}}, Key: "p4"},
+		{Questions: []Question{
+			{ID: hostile, Anchor: "q-1", Kind: "choice", Ask: hostile, Choices: []string{hostile, "B"}, Right: 1, Words: hostile, Why: hostile, See: &Link{Title: hostile, Href: "x.html"},
+				Figure: &Figure{Src: "a.svg", Alt: hostile}},
+			{ID: "a.2.b", Anchor: "q-2", Kind: "order", Ask: "Q", Order: []string{hostile, "B"}, Mixed: []string{"B", hostile}},
+			{ID: "a.3.b", Anchor: "q-3", Kind: "number", Ask: "Q", Number: &Number{Calculator: "sample", Answer: "volume", Tolerance: hostile, Vary: "height", Set: hostile,
+				Ask: &form.Ask{Given: sampleGiven(), Asked: form.Output{Label: hostile, Shown: form.Both{US: "1 yd³", Metric: "0.8 m³"}}, Unit: form.Both{US: "ft", Metric: "m"}, Steps: sampleSteps()}}}}, Key: "p5"},
+		{Example: &Example{Title: hostile, Words: []string{hostile}, Hidden: []string{hostile}, First: 2}, Key: "p6"},
+		{Example: &Example{Title: "T", Worked: &form.Example{Given: sampleGiven()}, Steps: sampleSteps(), Covered: sampleSteps(), First: 2}, Key: "p7"},
 	}
+}
+
+func sampleGiven() []form.Given {
+	return []form.Given{{Label: hostile, Text: form.Both{US: hostile, Metric: "1 m"}, Fresh: true}}
+}
+
+func sampleSteps() []form.Step {
+	both := form.Both{US: hostile, Metric: hostile}
+	return []form.Step{{Title: hostile, Of: both, Plain: both, Substituted: both, Result: both, Where: []form.Both{both}}}
 }
 
 // samples is one view for every template a theme must define.
@@ -85,9 +101,23 @@ func samples() map[string]any {
 			Stages: []Stage{{ID: "stage-before", Title: "Before", Hint: hostile, Pages: []Link{link}, More: 3}}, Calculators: []Link{link}},
 		"calculator": Calculator{Frame: sampleFrame("calculator"), Form: sampleForm(), Listing: "s.html", UsedIn: []Link{link}},
 		"listing":    Listing{Frame: sampleFrame("listing"), Back: link, Items: []ListingItem{{"F", "a.go", 3, "<pre>x</pre>"}}},
-		"all":        All{Frame: sampleFrame("all"), Groups: []Group{{"A", []Link{link}}}, Calculators: []Link{link}},
-		"missing":    Missing{Frame: sampleFrame("missing")},
-		"article":    All{Frame: pocketFrame(), Groups: []Group{{"A", []Link{link}}}},
+		"all":        All{Frame: sampleFrame("all"), Groups: []Group{{"A", []Link{link}}}, Calculators: []Link{link}, Paper: []Link{link}},
+		"paper": Paper{Frame: sampleFrame("book"),
+			Sheets: []Sheet{{Rows: [][]Card{{
+				{Title: hostile, Lang: "es", Part: 1, Of: 2, Wide: true, When: "Now", Caution: &Signal{"danger", hostile, "Text"},
+					Checks: []template.HTML{"<strong>One.</strong> Two"}, Revised: hostile, Address: hostile},
+				{Title: hostile, Checks: []template.HTML{"One"}, Address: "en/sample.html"}}}}},
+			Posters: []Poster{
+				{Title: hostile, Lang: "es", Caution: &Signal{"notice", hostile, "Text"}, Steps: []PosterStep{{"One", false}, {"Two", true}}, More: 2,
+					Revised: hostile, Address: hostile, Code: Code{Side: 41, Width: 62, Path: "M4 4h7v1h-7z"}},
+				{Title: hostile, Steps: []PosterStep{{"One", false}}}}},
+		"lesson": Lesson{Procedure: Procedure{Frame: sampleFrame("lesson"), Parts: sampleParts(), Sources: []string{hostile}}, Reads: []Link{link},
+			Courses: []Belongs{{Course: link, Then: &link}, {Course: link}}},
+		"course": Course{Procedure: Procedure{Frame: sampleFrame("course"), Parts: sampleParts()}, Items: []string{hostile},
+			Lessons: []LessonLink{{Link: link, IDs: []string{hostile, "b"}, Each: "x.html#q-"}}},
+		"training": Training{Frame: sampleFrame("training"), Courses: []CourseItem{{link, []LessonLink{{Link: link, IDs: []string{"a"}, Each: "x.html#q-"}}}}},
+		"missing":  Missing{Frame: sampleFrame("missing")},
+		"article":  All{Frame: pocketFrame(), Groups: []Group{{"A", []Link{link}}}},
 		"pocket": Pocket{Frame: pocketFrame(), Articles: []Article{{ID: "en.a", Lang: "en", Title: hostile, Body: "<p>x</p>"}},
 			Style: "p{margin:0}", Script: "let a=1", Data: []Data{{"module", "QUJD+/="}}},
 	}

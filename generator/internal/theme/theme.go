@@ -23,7 +23,7 @@ type Theme struct {
 }
 
 // kinds are the templates a theme must define, one file each.
-var kinds = []string{"procedure", "home", "calculator", "listing", "all", "missing", "pocket", "article"}
+var kinds = []string{"procedure", "home", "calculator", "listing", "all", "missing", "paper", "pocket", "article", "lesson", "course", "training"}
 
 // Load reads templates/*.html and words.tsv (key, English text) from a theme
 // folder. other holds the translations by language and key.

@@ -64,7 +64,7 @@ func TestIDs(t *testing.T) {
 	th := load(t, nil)
 	id := regexp.MustCompile(`\sid="([^"]*)"`)
 	ref := regexp.MustCompile(`\s(?:for|aria-describedby|aria-labelledby)="([^"]*)"`)
-	for _, kind := range []string{"procedure", "home", "calculator", "all", "pocket"} {
+	for _, kind := range []string{"procedure", "home", "calculator", "all", "pocket", "lesson", "course", "training"} {
 		out, err := th.Render(kind, samples()[kind])
 		if err != nil {
 			t.Fatal(err)

@@ -4,7 +4,6 @@ import (
 	"html/template"
 
 	"coursebook/generator/internal/form"
-	"coursebook/generator/internal/page"
 )
 
 // Frame is what every page needs around its content.
@@ -26,10 +25,11 @@ type Common struct {
 	Name     string // title of the manual
 	Subtitle string
 	Revised  string
-	Kind     string // home, procedure, reference, glossary, cautions, calculator, listing, all, missing
+	Kind     string // home, procedure, reference, glossary, cautions, calculator, listing, all, missing, book
 	Root     string // relative way to the site's root: "", "../" or "../../"
 
 	Home, All, Blowout string // relative addresses
+	Training           string // address of the page of the courses; empty without any
 	Cautions           string // address of the page of cautions; empty without one
 	Crew               []Role // roles a reader may choose, for the settings of every page
 	Policy             string // content security policy
@@ -75,7 +75,8 @@ type Part struct {
 	FormHref  string // the calculator's own page; with Form and Table
 	Table     *form.Table
 	Figure    *Figure
-	Questions []page.Question
+	Questions []Question
+	Example   *Example
 	Key       string // unique on the page, for ids
 }
 
@@ -148,6 +149,7 @@ type All struct {
 	Frame
 	Groups      []Group
 	Calculators []Link
+	Paper       []Link // pages made to be printed
 }
 
 // Group is one letter.

@@ -231,7 +231,7 @@ function sets(entries: Entry[]): Record_[] {
 }
 
 /** Calls once, when an element comes near the screen and the page is at rest. */
-function whenNear(element: Element, work: () => void): void {
+export function whenNear(element: Element, work: () => void): void {
   const rest = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 200));
   new IntersectionObserver((seen, observer) => {
     if (!seen.some((s) => s.isIntersecting)) return;

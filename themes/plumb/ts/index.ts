@@ -9,6 +9,8 @@
 //   calculator.ts  a calculator: entries.ts reads and fills its inputs,
 //                  result.ts shows the answer, figure.ts draws, keys.ts adds
 //                  the signs a number pad lacks
+//   training.ts  courses and lessons: question.ts asks, answers.ts keeps what
+//                was answered and when it comes back
 //   search.ts    the search box
 //   offline.ts   saving on the device, and new editions
 //   pocket.ts    the one-file edition
@@ -24,6 +26,7 @@ import { facts } from "./page";
 import { startPocket } from "./pocket";
 import { startPrint } from "./print";
 import { startSearch } from "./search";
+import { startTraining } from "./training";
 
 document.documentElement.classList.add("js");
 applyChoices();
@@ -32,6 +35,7 @@ document.addEventListener("DOMContentLoaded", () => {
   startChoices();
   startChecks();
   startCalculators();
+  startTraining();
   startSearch();
   startPrint();
   if (facts.pocket) startPocket();

@@ -23,9 +23,9 @@ export function tongue(): string {
 }
 
 /** A text of the interface with its {slots} filled. */
-export function say(key: string, slots: Record<string, string | number> = {}): string {
-  for (const id of ["say-", "say-calc-"]) {
-    const box = document.getElementById(id + tongue()) as HTMLTemplateElement | null;
+export function say(key: string, slots: Record<string, string | number> = {}, lang = tongue()): string {
+  for (const id of ["say-", "say-calc-", "say-train-"]) {
+    const box = document.getElementById(id + lang) as HTMLTemplateElement | null;
     const text = box?.content.getElementById(key)?.textContent;
     if (text) return text.replace(/\{(\w+)\}/g, (all, name) => String(slots[name] ?? all));
   }

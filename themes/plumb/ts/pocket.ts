@@ -1,6 +1,7 @@
 // The one-file edition: shows one page at a time by the hash of the address,
 // and carries ticks and numbers out and in where the device forgets them.
-import { all, make, say } from "./page";
+import { answersKey, handOut, merge } from "./answers";
+import { all, say } from "./page";
 import { everything, kept, save } from "./store";
 
 export function startPocket(): void {
@@ -34,12 +35,7 @@ function turn(): void {
 }
 
 function carryOut(): void {
-  const file = new Blob([JSON.stringify({ coursebook: 1, kept: everything() }, null, 1)], { type: "application/json" });
-  const link = make("a") as HTMLAnchorElement;
-  link.href = URL.createObjectURL(file);
-  link.download = "coursebook.json";
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+  handOut("coursebook.json", { coursebook: 1, kept: everything() });
 }
 
 /** Keeps what a file holds; false where it is not one of ours. */
@@ -49,7 +45,7 @@ function takeIn(text: string): boolean {
     if (coursebook !== 1) return false;
     const list = Object.entries(entries as Record<string, unknown>);
     if (!list.every(([, v]) => typeof v === "string")) return false;
-    for (const [k, v] of list) save(k, v as string);
+    for (const [k, v] of list) k === answersKey ? merge(v as string) : save(k, v as string);
     return true;
   } catch {
     return false;

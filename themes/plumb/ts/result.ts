@@ -1,7 +1,7 @@
 // Shows what the module answers to a run. Nothing of an earlier answer is
 // left standing: where there is no result, the numbers go.
 import { placeOf } from "./entries";
-import { draw } from "./figure";
+import { draw, redraw } from "./figure";
 import { all, make, say } from "./page";
 import type { Record_ } from "./records";
 
@@ -129,9 +129,15 @@ function note(level: string, text: string): HTMLElement {
   return box;
 }
 
+const drawn = new WeakMap<Element, Record_[]>();
+
 function showDrawing(section: Element, records: Record_[]): void {
   const lines = records.filter((r) => r[0] === "drawing" || r[0] === "node");
   renew(part(section, "drawing"), lines, (box) => {
+    const was = drawn.get(box) ?? [];
+    drawn.set(box, lines);
+    const standing = box.querySelector("svg");
+    if (standing && redraw(standing, was, lines)) return;
     const svg = draw(lines);
     box.hidden = !svg;
     box.replaceChildren(...(svg ? [svg] : []));
@@ -153,7 +159,8 @@ function showWork(section: Element, steps: Record_[]): void {
   });
 }
 
-function step([, title, of, plain, put, result, ...where]: Record_): HTMLElement {
+/** One step of the arithmetic. */
+export function step([, title, of, plain, put, result, ...where]: Record_): HTMLElement {
   const item = make("li", "", make("p", "step-title", of ? title + ": " + of : title),
     make("p", "", make("code", "", plain)), make("p", "", make("code", "", "= " + put)),
     make("p", "", make("code", "", "= ", make("b", "", result))));

@@ -1,0 +1,32 @@
+package calc
+
+import (
+	"fmt"
+	"testing"
+
+	"coursebook/calculators/quantity"
+)
+
+// What varies comes first, cell by cell; a row's other cells stand together.
+// What is not asked or left empty is not stated. 3 ft are 0.9144 m (NIST SP 811).
+func TestGivens(t *testing.T) {
+	in, notes := Read(tank, []Entry{{"side", "3 ft"}, {"boxes.1.side", "1 ft"}, {"boxes.1.name", "small"}, {"boxes.2.side", "2 ft"}}, quantity.Style{})
+	if len(notes) > 0 {
+		t.Fatal(notes)
+	}
+	metric := Voice{Style: quantity.Style{System: quantity.Metric, Mark: quantity.Comma}}
+	got := fmt.Sprint(metric.Givens(in, []string{"side", "boxes.2.side"}))
+	for _, c := range []struct{ got, want string }{
+		{got, wantMetric},
+		{fmt.Sprint(Voice{}.Givens(in, nil)), wantUS},
+	} {
+		if c.got != c.want {
+			t.Errorf("got  %s\nwant %s", c.got, c.want)
+		}
+	}
+}
+
+const (
+	wantMetric = `[{side Side 0,914 m true} {boxes.2.side Boxes 2: Side 0,610 m true} {shape Shape cube false} {boxes.1 Boxes 1 Side 0,305 m; Name small false}]`
+	wantUS     = `[{side Side 3' 0" false} {shape Shape cube false} {boxes.1 Boxes 1 Side 1' 0"; Name small false} {boxes.2 Boxes 2 Side 2' 0" false}]`
+)

@@ -1,0 +1,89 @@
+package answer
+
+import (
+	"slices"
+	"strconv"
+
+	"coursebook/calculators/calc"
+)
+
+// practice draws fresh numbers for a question. It writes each input as the
+// reader is told it, those that vary first and marked 1; what is asked for with
+// its unit; and the whole case as typed inputs, which judge takes back.
+func (d *Desk) practice(q request, w *writer) string {
+	drill, asked, why := d.drill(q)
+	if why != "" {
+		return why
+	}
+	for _, r := range q.records {
+		if r.at(0) == "vary" {
+			drill.Vary = append(drill.Vary, r.at(1))
+		}
+	}
+	seed, err := strconv.ParseUint(q.one("seed").at(1), 10, 64)
+	if err != nil {
+		return "practice needs a seed, a whole number"
+	}
+	if why := drill.Slip(); why != "" {
+		return why
+	}
+	v := d.voice(q)
+	in, _, ok := drill.Draw(seed, v.Style.System)
+	if !ok {
+		return "fresh values give " + drill.Of.ID + " no result"
+	}
+	for _, g := range v.Givens(in, drill.Vary) {
+		w.put("given", g.Path, g.Label, g.Text, yesNo(g.Fresh))
+	}
+	w.put("asked", v.Say(asked.Label), asked.Show.In(v.Style.System).Unit)
+	for _, e := range v.Typed(in) {
+		w.put("set", e.Path, e.Text)
+	}
+	return ""
+}
+
+// judge marks a typed answer to the case that practice wrote. An answer that
+// cannot be read is given back with the reason, and the right one is kept.
+func (d *Desk) judge(q request, w *writer) string {
+	drill, asked, why := d.drill(q)
+	if why != "" {
+		return why
+	}
+	v := d.voice(q)
+	in, refusals := calc.Read(drill.Of, q.entries(), v.Style)
+	if len(refusals) > 0 {
+		return v.Say(refusals[0].Text, refusals[0].Slots...)
+	}
+	drill.Set = nil
+	if why := drill.Slip(); why != "" {
+		return why
+	}
+	res := calc.Execute(drill.Of, in)
+	if res.State != calc.OK || !res.Out.Has(drill.Answer) {
+		return "this case of " + drill.Of.ID + " has no result"
+	}
+	verdict, note := drill.Judge(res, q.one("typed").at(1), v.Style)
+	if verdict == calc.Unread {
+		w.put("verdict", verdict.String(), v.Say(note.Text, note.Slots...))
+		return ""
+	}
+	w.put("verdict", verdict.String(), "")
+	output(w, v, asked.ID, asked, res.Out.Value(drill.Answer))
+	steps(w, v, res.Steps)
+	return ""
+}
+
+// drill is the question a request speaks of, without what varies, and the
+// output it asks for.
+func (d *Desk) drill(q request) (calc.Drill, calc.Field, string) {
+	c := d.calculator(q)
+	if c == nil {
+		return calc.Drill{}, calc.Field{}, "there is no calculator " + q.one("calc").at(1)
+	}
+	drill := calc.Drill{Of: c, Set: q.entries(), Answer: q.one("answer").at(1), Tolerance: q.one("tolerance").at(1)}
+	i := slices.IndexFunc(c.Out, func(f calc.Field) bool { return f.ID == drill.Answer && f.Kind == calc.Number })
+	if i < 0 {
+		return drill, calc.Field{}, c.ID + " has no output " + drill.Answer + " that is a number"
+	}
+	return drill, c.Out[i], ""
+}

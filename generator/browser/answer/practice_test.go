@@ -1,0 +1,105 @@
+package answer
+
+import (
+	"math"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+func practice(t *testing.T, seed string, style ...string) []record {
+	t.Helper()
+	return good(t, New(shelf), "practice", []string{"calc", "tank"}, append([]string{"style"}, style...), []string{"vary", "side"},
+		[]string{"answer", "holds"}, []string{"tolerance", "2 %"}, []string{"set", "boxes", ""}, []string{"seed", seed})
+}
+
+// Fresh numbers come first and marked; the case given back is complete.
+func TestPractice(t *testing.T) {
+	seen := map[string]bool{}
+	for seed := range 20 {
+		got := practice(t, strconv.Itoa(seed), "metric", "comma")
+		given := of(got, "given")
+		if len(given) != 2 || !strings.HasPrefix(given[0], "given|side|Side|") || !strings.HasSuffix(given[0], " m|1") || given[1] != "given|shape|Shape|cubic|0" {
+			t.Fatalf("seed %d: %q", seed, given)
+		}
+		seen[given[0]] = true
+		if want := []string{"asked|Holds|m³"}; !slices.Equal(of(got, "asked"), want) {
+			t.Errorf("asked %q, want %q", of(got, "asked"), want)
+		}
+		if sets := of(got, "set"); len(sets) != 6 || !slices.Contains(sets, "set|boxes|") {
+			t.Errorf("the case is %q", sets)
+		}
+	}
+	if len(seen) < 5 {
+		t.Errorf("only %d different numbers", len(seen))
+	}
+	if a, b := practice(t, "7", "us", "point"), practice(t, "7", "us", "point"); !slices.EqualFunc(a, b, slices.Equal) {
+		t.Errorf("one seed gives %q and %q", a, b)
+	}
+}
+
+// The answer is the side cubed: worked out here from what practice states.
+func TestJudge(t *testing.T) {
+	got := practice(t, "3", "metric", "comma")
+	side, err := strconv.ParseFloat(strings.ReplaceAll(strings.TrimSuffix(of(got, "given")[0][len("given|side|Side|"):], " m|1"), ",", "."), 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	right := math.Pow(side, 3)
+	for _, c := range []struct {
+		typed   string
+		verdict string
+	}{
+		{strings.ReplaceAll(strconv.FormatFloat(right*1.015, 'f', 4, 64), ".", ","), "verdict|right|"},
+		{strings.ReplaceAll(strconv.FormatFloat(right*1.05+0.02, 'f', 4, 64), ".", ","), "verdict|wrong|"},
+		{"much", "verdict|unread|"},
+		{"1.5", "verdict|unread|"},
+	} {
+		records := [][]string{{"calc", "tank"}, {"style", "metric", "comma"}, {"answer", "holds"}, {"tolerance", "2 %"}, {"typed", c.typed}}
+		for _, r := range got {
+			if r.at(0) == "set" {
+				records = append(records, r)
+			}
+		}
+		answer := good(t, New(shelf), "judge", records...)
+		verdict := of(answer, "verdict")
+		unread := c.verdict == "verdict|unread|"
+		if len(verdict) != 1 || !strings.HasPrefix(verdict[0], c.verdict) || (verdict[0] != c.verdict) != unread {
+			t.Errorf("%s: %q, want %s", c.typed, verdict, c.verdict)
+		}
+		if told := len(of(answer, "out")) + len(of(answer, "step")); (told == 0) != unread || !unread && told != 2 {
+			t.Errorf("%s: %q", c.typed, answer)
+		}
+	}
+}
+
+// What makes no sense is a fault, never a verdict.
+func TestPracticeFaults(t *testing.T) {
+	ok := map[string]string{"calc": "calc\ttank", "answer": "answer\tholds", "tolerance": "tolerance\t2 %", "seed": "seed\t1", "vary": "vary\tside", "typed": "typed\t27"}
+	for _, c := range []struct{ command, name, line, want string }{
+		{"practice", "calc", "calc\tvat", "there is no calculator vat"},
+		{"practice", "answer", "answer\topen", "tank has no output open that is a number"},
+		{"practice", "seed", "seed\t-1", "practice needs a seed, a whole number"},
+		{"practice", "tolerance", "tolerance\tnear", "the tolerance near is neither"},
+		{"practice", "vary", "vary\tday", "day is nothing that varies"},
+		{"practice", "vary", "vary\tside\nset\tshape\tround", "fresh values give tank no result"},
+		{"judge", "calc", "calc", "there is no calculator "},
+		{"judge", "answer", "answer\tleft", "tank has no output left that is a number"},
+		{"judge", "tolerance", "tolerance\t", "the tolerance  is neither"},
+		{"judge", "typed", "typed\t1\nset\tside\tlong", "long"},
+		{"judge", "typed", "typed\t1\nset\tshape\tround", "this case of tank has no result"},
+	} {
+		lines := []string{"coursebook\t1\t" + c.command}
+		for name, line := range ok {
+			if name == c.name {
+				line = c.line
+			}
+			lines = append(lines, line)
+		}
+		first := parseRecord(strings.Split(New(shelf).Answer(strings.Join(lines, "\n")), "\n")[0])
+		if first.at(2) != "fault" || !strings.Contains(first.at(3), c.want) {
+			t.Errorf("%s with %q: %q, want %q", c.command, c.line, first, c.want)
+		}
+	}
+}

@@ -1,0 +1,103 @@
+package form
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/quantity"
+)
+
+// Given is one input that an example or a question states.
+type Given struct {
+	Label string
+	Text  Both
+	Fresh bool // it varies from one asking to the next
+}
+
+// Step is one step of the arithmetic in both systems.
+type Step struct {
+	Title              string
+	Of                 Both // what it is used for; may be empty
+	Plain, Substituted Both
+	Result             Both
+	Where              []Both
+}
+
+// Example is a calculator worked out for a case.
+type Example struct {
+	Title   string
+	Given   []Given
+	Steps   []Step
+	Outputs []Output // those that lead
+}
+
+// Ask is a question of numbers as it stands in print: one drawing of them.
+type Ask struct {
+	Given []Given
+	Asked Output // what is asked for, with its value
+	Unit  Both   // what a bare number in the answer means
+	Steps []Step
+}
+
+// NewExample works a calculator out for typed inputs, as New does.
+func NewExample(c *calc.Calculator, words calc.Words, mark quantity.Mark, typed []calc.Entry) (*Example, []calc.Note) {
+	w := newWriter(words, mark)
+	in, refusals := calc.Read(c, typed, w.us.Style)
+	if len(refusals) > 0 {
+		return nil, refusals
+	}
+	res := calc.Execute(c, in)
+	e := &Example{Title: w.us.Say(c.Title), Given: w.given(in, nil), Steps: w.steps(res.Steps)}
+	outputs, _ := w.outputs(res.Out)
+	for _, o := range outputs {
+		if o.Lead && o.Shown.US != "" {
+			e.Outputs = append(e.Outputs, o)
+		}
+	}
+	return e, nil
+}
+
+// NewAsk draws a question's numbers by a seed; false where there are none.
+func NewAsk(d calc.Drill, words calc.Words, mark quantity.Mark, seed uint64) (*Ask, bool) {
+	w := newWriter(words, mark)
+	in, res, ok := d.Draw(seed, quantity.US)
+	if !ok {
+		return nil, false
+	}
+	a := &Ask{Given: w.given(in, d.Vary), Steps: w.steps(res.Steps)}
+	for i, f := range d.Of.Out {
+		if f.ID == d.Answer {
+			a.Asked = Output{Path: f.ID, Label: w.us.Say(f.Label), Shown: w.both(f, res.Out.At(i))}
+			a.Unit = Both{f.Show.In(quantity.US).Unit, f.Show.In(quantity.Metric).Unit}
+		}
+	}
+	return a, true
+}
+
+func newWriter(words calc.Words, mark quantity.Mark) writer {
+	return writer{
+		us:     calc.Voice{Words: words, Style: quantity.Style{System: quantity.US, Mark: mark}},
+		metric: calc.Voice{Words: words, Style: quantity.Style{System: quantity.Metric, Mark: mark}},
+	}
+}
+
+// given are a case's inputs, those that vary first.
+func (w writer) given(in calc.Case, vary []string) []Given {
+	var list []Given
+	metric := w.metric.Givens(in, vary)
+	for i, us := range w.us.Givens(in, vary) {
+		list = append(list, Given{us.Label, Both{us.Text, metric[i].Text}, us.Fresh})
+	}
+	return list
+}
+
+func (w writer) steps(list []calc.Step) []Step {
+	steps := make([]Step, len(list))
+	for i, s := range list {
+		us, metric := w.us.Work(s), w.metric.Work(s)
+		steps[i] = Step{Title: us.Title, Of: Both{us.Of, metric.Of}, Plain: Both{us.Plain, metric.Plain},
+			Substituted: Both{us.Substituted, metric.Substituted}, Result: Both{us.Result, metric.Result}}
+		for k := range us.Where {
+			steps[i].Where = append(steps[i].Where, Both{us.Where[k], metric.Where[k]})
+		}
+	}
+	return steps
+}

@@ -1,0 +1,62 @@
+// Package qr draws QR codes (ISO/IEC 18004) as the path of an SVG, for paper
+// that a phone's camera reads in the dust of a site.
+package qr
+
+import (
+	"fmt"
+	"strconv"
+
+	qrcode "github.com/skip2/go-qrcode"
+)
+
+// Quiet is the width of the empty border on each side, in modules (ISO/IEC
+// 18004, 9.1).
+const Quiet = 4
+
+// Code is a code at level Q, which is still read with a quarter of its words
+// lost. Modules are counted from the top left, quiet zone included.
+type Code struct {
+	// Side is the width and height in modules, with the quiet zone.
+	Side int
+	// Path draws the dark modules, one unit each, as the d of an SVG path.
+	Path string
+}
+
+// New makes the code of a text. A text of more than 1,663 bytes fits in no
+// code of this level.
+func New(text string) (Code, error) {
+	made, err := qrcode.New(text, qrcode.High)
+	if err != nil {
+		return Code{}, fmt.Errorf("QR code of %d bytes: %w", len(text), err)
+	}
+	made.DisableBorder = true
+	dark := made.Bitmap()
+	return Code{Side: len(dark) + 2*Quiet, Path: path(dark)}, nil
+}
+
+// path draws each run of dark modules in a row as one bar.
+func path(dark [][]bool) string {
+	var d []byte
+	for y, row := range dark {
+		for x := 0; x < len(row); x++ {
+			if !row[x] {
+				continue
+			}
+			from := x
+			for x+1 < len(row) && row[x+1] {
+				x++
+			}
+			d = bar(d, from+Quiet, y+Quiet, x+1-from)
+		}
+	}
+	return string(d)
+}
+
+func bar(d []byte, x, y, length int) []byte {
+	d = strconv.AppendInt(append(d, 'M'), int64(x), 10)
+	d = strconv.AppendInt(append(d, ' '), int64(y), 10)
+	d = strconv.AppendInt(append(d, 'h'), int64(length), 10)
+	d = append(d, "v1h-"...)
+	d = strconv.AppendInt(d, int64(length), 10)
+	return append(d, 'z')
+}

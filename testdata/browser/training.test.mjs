@@ -1,0 +1,396 @@
+// The training: questions answered and marked, reviews that come back, answers
+// carried to another device, and the sheet to sign.
+import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import { createRequire } from 'node:module';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { test } from 'node:test';
+import { pathToFileURL } from 'node:url';
+import { newPage, newPhone } from './lib/browser.mjs';
+import { eventually } from './lib/form.mjs';
+import { choose as setting } from './lib/journey.mjs';
+import { lookAt } from './lib/look.mjs';
+import { serve } from './lib/server.mjs';
+import { work } from './lib/site.mjs';
+import { choose, check, drawn, feet, metres, pocket, put, site as built, type } from './lib/training.mjs';
+import { like, say } from './lib/words.mjs';
+
+const noon = new Date('2026-11-25T12:00:00');
+
+async function open(t, path, { at = noon, ...options } = {}) {
+	const server = await serve(t, built);
+	const context = await newPhone(t, { saving: false, ...options });
+	const page = await newPage(context);
+	await page.clock.install({ time: at });
+	await page.goto(server.url + path);
+	return { page, context, url: server.url };
+}
+
+const question = (page, n) => page.locator(`#q-${n}`);
+const verdict = (q) => q.locator('.verdict');
+
+async function says(q, key, days) {
+	const text = say(key) + (days === undefined ? '' : ' ' + say('ui.train.back', { n: days }));
+	await eventually(async () => assert.equal((await verdict(q).innerText()).trim(), text));
+}
+
+test('a choice: marked in words, the reason and the page that explains; another try', async (t) => {
+	const { page } = await open(t, 'en/lesson-corner.html');
+	const q = question(page, 1);
+	assert.ok(await q.locator(':scope > details').isHidden(), 'the answer stands there before one is given');
+	await check(q);
+	await says(q, 'ui.train.pick');
+	await choose(q, 1);
+	await says(q, 'ui.train.not-right', 2);
+	assert.equal(await q.locator('strong').innerText(), 'The long side');
+	assert.ok(await q.getByText('It anchors the corner.').isVisible());
+	assert.equal(await q.locator('details a').getAttribute('href'), 'pour.html');
+	await q.getByRole('button', { name: say('ui.train.retry') }).click();
+	assert.equal(await q.locator(':checked').count(), 0);
+	assert.ok(await q.locator(':scope > details').isHidden());
+	await choose(q, 2);
+	await says(q, 'ui.train.right', 2);
+	await q.getByRole('link', { name: say('ui.train.next') }).click();
+	assert.match(page.url(), /#q-2$/);
+	assert.deepEqual(page.faults, []);
+});
+
+test('a picture: the figure stands with its text, and its choice is marked', async (t) => {
+	const { page } = await open(t, 'en/lesson-corner.html');
+	const q = question(page, 3);
+	assert.equal(await q.locator('img').getAttribute('alt'), 'Two lines that meet');
+	await q.scrollIntoViewIfNeeded();
+	await eventually(async () => assert.ok(await q.locator('img').evaluate((img) => img.naturalWidth > 0)));
+	await choose(q, 1);
+	await says(q, 'ui.train.right', 2);
+});
+
+const order = ['Look up', 'Stand aside', 'Shout', 'Stop the pump'];
+
+test('an order: shuffled, touched in order, taken back, marked', async (t) => {
+	const { page } = await open(t, 'en/lesson-corner.html');
+	const q = question(page, 2);
+	assert.notDeepEqual(await q.locator('.ordering button span').allInnerTexts(), order);
+	await put(q, ['Shout']);
+	await says(q, 'ui.train.pick');
+	await q.locator('.ordering button', { hasText: 'Shout' }).click();
+	assert.equal(await q.locator('[aria-pressed=true]').count(), 0, 'a second touch does not take a step back');
+	await put(q, [...order].reverse());
+	await says(q, 'ui.train.not-right', 2);
+	assert.deepEqual(await q.locator('details ol > li').allInnerTexts(), order);
+	await q.getByRole('button', { name: say('ui.train.retry') }).click();
+	await put(q, order);
+	await says(q, 'ui.train.right', 2);
+});
+
+test('keys alone: a choice and an order are answered without a touch', async (t) => {
+	const { page } = await open(t, 'en/lesson-corner.html');
+	await question(page, 1).locator('input').first().focus();
+	await page.keyboard.press('ArrowDown');
+	await page.keyboard.press('Enter');
+	await says(question(page, 1), 'ui.train.right', 2);
+	assert.equal(await page.evaluate(() => document.activeElement.textContent), say('ui.train.retry'), 'the focus is lost after an answer');
+	for (const step of order) {
+		await question(page, 2).locator('.ordering button', { hasText: step }).focus();
+		await page.keyboard.press('Space');
+	}
+	await question(page, 2).locator('button[type=submit]').focus();
+	await page.keyboard.press('Enter');
+	await says(question(page, 2), 'ui.train.right', 2);
+});
+
+// The right answer is the hypotenuse (Euclid, Elements I.47), from what the
+// page states, not from the program.
+test('numbers: fresh each time, marked by the formula within the tolerance, the arithmetic shown', async (t) => {
+	const { page } = await open(t, 'en/lesson-square.html');
+	const q = question(page, 1);
+	const seen = new Set();
+	for (let i = 0; i < 4; i++) {
+		const given = await drawn(q);
+		seen.add(given.join());
+		const right = Math.hypot(...given.map(feet));
+		const off = i % 2 ? 0.5 / 12 : 0.1 / 12; // 1/2 in. is beyond 1/4 in., 1/10 in. within
+		await type(q, `${right + off} ft`);
+		await eventually(async () => assert.match(await verdict(q).innerText(), new RegExp('^' + say(i % 2 ? 'ui.train.not-right' : 'ui.train.right'))));
+		const shown = (await q.locator('strong').innerText()).split(': ')[1];
+		assert.ok(Math.abs(feet(shown) - right) <= 1 / 16 / 12, `${shown} for ${given}`);
+		await q.locator('.work summary').click();
+		assert.ok(await q.locator('.work li').count() >= 1);
+		await q.getByRole('button', { name: say('ui.train.again') }).click();
+		await eventually(async () => assert.notEqual((await drawn(q)).join(), given.join()));
+	}
+	assert.ok(seen.size >= 3, `the numbers hardly change: ${[...seen]}`);
+	assert.deepEqual(page.faults, []);
+});
+
+test('numbers that cannot be read: said at the question, nothing kept, the answer stays hidden', async (t) => {
+	const { page } = await open(t, 'en/lesson-square.html');
+	const q = question(page, 1);
+	await drawn(q);
+	await check(q);
+	await says(q, 'ui.train.pick');
+	for (const text of ['long', '12 kg', '1,5']) {
+		await type(q, text);
+		await eventually(async () => assert.match(await verdict(q).innerText(), like('ui.train.unread')));
+		assert.ok(await q.locator(':scope > details').isHidden());
+		assert.equal(await q.locator('input').getAttribute('aria-invalid'), 'true');
+	}
+	assert.equal(await page.evaluate(() => Object.keys(localStorage).filter((k) => k.endsWith('answers')).length), 0);
+});
+
+test('numbers in metres with a decimal comma, in Spanish', async (t) => {
+	const { page } = await open(t, 'es/lesson-square.html');
+	await setting(page, 'units', 'metric');
+	await setting(page, 'mark', 'comma');
+	const q = question(page, 1);
+	await eventually(async () => assert.match((await drawn(q)).join(' '), /^\d+,\d+ m \d+,\d+ m$/));
+	const right = Math.hypot(...(await drawn(q)).map(metres));
+	await type(q, right.toFixed(3).replace('.', ','));
+	await eventually(async () => assert.equal(await verdict(q).innerText(), say('ui.train.right', {}, 'es') + ' ' + say('ui.train.back', { n: 2 }, 'es')));
+	assert.match(await q.locator('strong').innerText(), /\d+,\d+ m$/);
+});
+
+async function due(page) {
+	return Number((await page.locator('[data-part=due-said]').innerText()).match(/\d+/)?.[0] ?? 0);
+}
+
+test('reviews come back after 2, 7 and 30 days, and after a slip again in 2', async (t) => {
+	const { page, url } = await open(t, 'en/lesson-eyes.html');
+	const q = question(page, 1);
+	let day = 0;
+	const at = async (days) => {
+		day += days;
+		await page.clock.setSystemTime(new Date(noon.getTime() + day * 86_400_000));
+		await page.goto(url + 'en/training.html');
+	};
+	const answer = async (number, key, days) => {
+		await page.locator('[data-part=due-list] a').click();
+		await page.waitForURL(/lesson-eyes\.html#q-1$/);
+		await choose(q, number);
+		await says(q, key, days);
+	};
+	await choose(q, 1);
+	await says(q, 'ui.train.right', 2);
+	await at(0);
+	assert.equal(await due(page), 0, 'due on the day it was answered');
+	await at(1);
+	assert.equal(await due(page), 0, 'due a day early');
+	await page.goto(url + 'en/lesson-eyes.html');
+	await choose(q, 1);
+	await says(q, 'ui.train.right', 1); // an early answer moves nothing
+	for (const [wait, number, key, next] of [[1, 1, 'ui.train.right', 7], [7, 1, 'ui.train.right', 30], [30, 2, 'ui.train.not-right', 2], [2, 1, 'ui.train.right', 7]]) {
+		await at(wait - 1);
+		const early = await due(page);
+		await at(1);
+		assert.equal(early, 0, `due a day before ${wait} days are over`);
+		assert.equal(await due(page), 1, `not due after ${wait} days`);
+		await page.goto(url + 'index.html');
+		assert.equal(await page.locator('[data-due]').innerText(), say('ui.train.home', { n: 1 }));
+		await page.goto(url + 'en/training.html');
+		await answer(number, key, next);
+	}
+	await page.goto(url + 'index.html');
+	assert.ok(await page.locator('[data-due]').isHidden());
+	assert.equal(await page.locator('main a[href="en/training.html"]').count(), 1);
+});
+
+test('a lesson is done when each of its questions was right once, in either language', async (t) => {
+	const { page, url } = await open(t, 'en/lesson-eyes.html');
+	await choose(question(page, 1), 1);
+	await choose(question(page, 2), 2);
+	await choose(question(page, 3), 2); // wrong
+	await page.goto(url + 'en/training.html');
+	const done = page.locator('[data-part=done]');
+	assert.equal(await done.innerText(), say('ui.train.done', { n: 0, all: 3 }));
+	await page.goto(url + 'es/lesson-eyes.html');
+	await choose(question(page, 3), 1);
+	await page.goto(url + 'es/training.html');
+	assert.equal(await done.innerText(), say('ui.train.done', { n: 1, all: 3 }, 'es'));
+	assert.equal(await page.locator('.lessons li', { hasText: 'Cuide los ojos' }).locator('.mine').innerText(), say('ui.train.finished', {}, 'es'));
+	await page.goto(url + 'en/course-foreman.html');
+	assert.equal(await done.innerText(), say('ui.train.done', { n: 1, all: 3 }));
+});
+
+async function saved(page, name) {
+	const [file] = await Promise.all([page.waitForEvent('download'), page.locator('[data-do=train-export]').click()]);
+	const path = join(work, `${process.pid}-${name}.json`);
+	await file.saveAs(path);
+	return { path, name: file.suggestedFilename() };
+}
+
+async function read(page, path) {
+	await page.locator('[data-do=train-import]').setInputFiles(path);
+}
+
+test('answers go to another device in a file; of two the later counts, and nothing is lost', async (t) => {
+	const one = await open(t, 'en/lesson-eyes.html');
+	await choose(question(one.page, 1), 1);
+	await choose(question(one.page, 2), 1); // wrong
+	await one.page.goto(one.url + 'en/training.html');
+	const file = await saved(one.page, 'one');
+	assert.equal(file.name, 'training-all-2026-11-25.json');
+
+	const two = await open(t, 'en/lesson-eyes.html', { at: new Date(noon.getTime() + 86_400_000) });
+	await choose(question(two.page, 2), 2); // right, a day later
+	await choose(question(two.page, 3), 1);
+	await two.page.goto(two.url + 'en/training.html');
+	await setting(two.page, 'role', 'foreman');
+	await read(two.page, file.path);
+	await eventually(async () => assert.equal(await two.page.locator('[data-part=carried]').innerText(), say('ui.train.taken', { n: 2 })));
+	assert.equal(await two.page.locator('[data-part=done]').innerText(), say('ui.train.done', { n: 1, all: 3 }));
+	const both = await saved(two.page, 'two');
+	assert.equal(both.name, 'training-foreman-2026-11-26.json');
+	const { answers } = JSON.parse(readFileSync(both.path, 'utf8'));
+	assert.deepEqual(Object.values(answers).map((a) => a.ok), [true, true, true]);
+
+	await read(one.page, both.path);
+	await eventually(async () => assert.equal(await one.page.locator('[data-part=carried]').innerText(), say('ui.train.taken', { n: 3 })));
+	assert.equal(await one.page.locator('[data-part=done]').innerText(), say('ui.train.done', { n: 1, all: 3 }));
+});
+
+test('a strange file is refused in words and changes nothing', async (t) => {
+	const { page, url } = await open(t, 'en/lesson-eyes.html');
+	await choose(question(page, 1), 1);
+	await page.goto(url + 'en/training.html');
+	const kept = () => page.evaluate(() => JSON.stringify(Object.entries(localStorage).filter(([k]) => k.endsWith('answers'))));
+	const before = await kept();
+	const good = '{"box":1,"due":20000,"at":1,"ok":true}';
+	for (const text of ['', 'no json', '[]', 'null', '{"training":2,"answers":{}}', '{"training":1}', '{"training":1,"answers":[]}', '{"coursebook":1,"kept":{}}',
+		`{"training":1,"answers":{"lesson-eyes.1.x":${good},"a b":${good}}}`, `{"training":1,"answers":{"__proto__":${good}}}`,
+		'{"training":1,"answers":{"lesson-eyes.1.x":{"box":9,"due":20000,"at":1,"ok":true}}}', '{"training":1,"answers":{"lesson-eyes.1.x":null}}',
+		'{"training":1,"answers":{"lesson-eyes.1.x":{"box":1,"due":"<b>","at":1,"ok":true}}}']) {
+		const path = join(work, `${process.pid}-strange.json`);
+		writeFileSync(path, text);
+		await page.locator('[data-part=carried]').evaluate((p) => (p.textContent = ''));
+		await read(page, path);
+		await eventually(async () => assert.equal(await page.locator('[data-part=carried]').innerText(), say('ui.train.strange'), text));
+		assert.equal(await kept(), before, text);
+	}
+	assert.deepEqual(page.faults, []);
+});
+
+test('a question that the manual no longer asks is not counted', async (t) => {
+	const { page, url } = await open(t, 'en/training.html');
+	await page.evaluate(() => localStorage.setItem(`coursebook ${location.pathname.replace('en/training.html', '')} answers`, '{"lesson-gone.1.abc":{"box":1,"due":1,"at":1,"ok":true}}'));
+	await page.reload();
+	assert.equal(await due(page), 0);
+	await page.goto(url + 'index.html');
+	assert.ok(await page.locator('[data-due]').isHidden());
+});
+
+test('where the browser keeps nothing, it says so, and questions still work', async (t) => {
+	const server = await serve(t, built);
+	const context = await newPhone(t, { saving: false });
+	await context.addInitScript(() => Object.defineProperty(window, 'localStorage', { get() { throw new Error('refused'); } }));
+	const page = await newPage(context);
+	await page.goto(server.url + 'en/training.html');
+	assert.equal(await page.locator('[data-part=unkept]').innerText(), say('ui.unkept'));
+	await page.goto(server.url + 'en/lesson-eyes.html');
+	await choose(question(page, 1), 1);
+	await says(question(page, 1), 'ui.train.right', 2);
+});
+
+test('without the module a question of numbers keeps its printed numbers and answer', async (t) => {
+	const server = await serve(t, built);
+	const context = await newPhone(t, { saving: false });
+	await context.route('**/*.wasmz', (route) => route.abort());
+	const page = await newPage(context);
+	await page.goto(server.url + 'en/lesson-square.html');
+	const q = question(page, 1);
+	await q.scrollIntoViewIfNeeded();
+	await says(q, 'ui.calc.no-load');
+	await q.locator(':scope > details > summary').click();
+	assert.match(await q.locator('strong').innerText(), /\d+' \d+/);
+});
+
+test('without script every question stands with its answer folded', async (t) => {
+	const { page } = await open(t, 'en/lesson-square.html', { javaScriptEnabled: false });
+	const q = question(page, 1);
+	const given = (await q.locator('.given .fresh .us').allInnerTexts()).map(feet);
+	assert.equal(given.length, 2);
+	assert.ok(await q.locator('strong').isHidden());
+	await q.locator(':scope > details > summary').click();
+	const shown = await q.locator('strong .us').innerText();
+	assert.ok(Math.abs(feet(shown) - Math.hypot(...given)) <= 1 / 16 / 12, `${shown} for ${given}`);
+	assert.equal(await q.locator('form').count(), 0);
+});
+
+test('the sign-off sheet prints on one page, with name, lines for both, date and address', async (t) => {
+	const { page } = await open(t, 'en/course-foreman.html');
+	await page.locator('[data-part=hand]').fill('Invented Hand');
+	await page.reload();
+	assert.equal(await page.locator('[data-part=hand]').inputValue(), 'Invented Hand', 'the name is forgotten');
+	for (const format of ['Letter', 'A4']) {
+		const file = join(work, `${process.pid}-sign.pdf`);
+		writeFileSync(file, await page.pdf({ format, preferCSSPageSize: true }));
+		assert.match(execFileSync('pdfinfo', [file], { encoding: 'utf8' }), /^Pages:\s+1$/m, `${format}: more than one page`);
+		const text = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).replace(/\s+/g, ' ');
+		for (const part of [say('ui.sign.title', { course: 'Course of the foreman' }), 'Invented Hand', say('ui.sign.date'), say('ui.sign.trainer'), say('ui.sign.hand'),
+			'Reads the string.', 'Signs the day off.', '2026-11-25', 'en/course-foreman.html']) {
+			assert.ok(text.includes(part), `${format}: no “${part}”: ${text}`);
+		}
+		for (const part of ['Three short lessons', say('ui.sign.print'), 'Fill a corner']) assert.ok(!text.includes(part), `“${part}” is printed`);
+	}
+});
+
+test('asked, answered and listed, the training passes axe in light and dark, with targets for gloves and text to read in the sun', async (t) => {
+	const { page, context, url } = await open(t, 'en/lesson-corner.html', { reducedMotion: 'reduce' });
+	await context.addInitScript({ path: createRequire(import.meta.url).resolve('axe-core/axe.min.js') });
+	for (const name of ['en/lesson-corner.html', 'en/lesson-square.html', 'en/training.html', 'en/course-foreman.html']) {
+		await page.goto(url + name);
+		if (name.includes('corner')) {
+			await choose(question(page, 1), 1);
+			await put(question(page, 2), order);
+		}
+		if (name.includes('square')) {
+			await drawn(question(page, 1));
+			await type(question(page, 1), '1 ft');
+			await says(question(page, 1), 'ui.train.not-right', 2);
+			await drawn(question(page, 2));
+			await type(question(page, 2), 'long');
+		}
+		for (const colorScheme of ['light', 'dark']) {
+			await page.emulateMedia({ colorScheme });
+			assert.deepEqual(await page.evaluate(async () => (await window.axe.run(document, { resultTypes: ['violations'] })).violations
+				.flatMap((v) => v.nodes.map((node) => `${v.id}: ${node.target.join(' ')}`))), [], `${name}, ${colorScheme}`);
+			assert.deepEqual(await page.evaluate(lookAt.contrast), [], `${name}, ${colorScheme}`);
+		}
+		assert.deepEqual(await page.evaluate(lookAt.targets), [], name);
+		assert.deepEqual(await page.evaluate(lookAt.reflow), [], name);
+	}
+});
+
+test('the one-file edition trains too, and its file carries the answers', async (t) => {
+	const context = await newPhone(t);
+	const page = await newPage(context);
+	const address = pathToFileURL(pocket).href;
+	await page.goto(`${address}#en.lesson-square`);
+	const leaf = page.locator('.leaf:visible');
+	const q = leaf.locator('.question').first();
+	const right = Math.hypot(...(await drawn(q)).map(feet));
+	await type(q, `${right} ft`);
+	await says(q, 'ui.train.right', 2);
+	await q.getByRole('link', { name: say('ui.train.next') }).click();
+	assert.match(decodeURIComponent(page.url()), /#en\.lesson-square\.q-2$/);
+	assert.equal(await leaf.getAttribute('id'), 'en.lesson-square');
+	await page.goto(`${address}#es.lesson-corner`);
+	await choose(leaf.locator('.question').first(), 2);
+	await eventually(async () => assert.match(await leaf.locator('.verdict').first().innerText(), new RegExp(say('ui.train.right', {}, 'es'))));
+	const before = await page.evaluate(() => Object.values(localStorage).find((v) => v.includes('lesson-square')));
+	const path = join(work, `${process.pid}-pocket.json`);
+	writeFileSync(path, JSON.stringify({ coursebook: 1, kept: { answers: before.replaceAll(/"at":\d+/g, '"at":5').replaceAll(/"box":1/g, '"box":3') } }));
+	await page.locator('.keep summary').click();
+	await page.locator('#import').setInputFiles(path);
+	await page.waitForEvent('load');
+	assert.equal(await page.evaluate(() => Object.values(localStorage).find((v) => v.includes('lesson-square'))), before, 'an older answer of a file replaces a later one');
+	await page.goto(`${address}#en.training`);
+	await page.evaluate(() => localStorage.setItem(Object.keys(localStorage).find((k) => k.endsWith('answers')),
+		Object.values(localStorage).find((v) => v.includes('lesson-square')).replaceAll(/"due":\d+/g, '"due":1')));
+	await page.reload();
+	assert.equal(await leaf.locator('[data-part=due-list] a').count(), 2);
+	await leaf.locator('[data-part=due-list] a').first().click();
+	await eventually(async () => assert.match(await leaf.getAttribute('id'), /^en\.lesson-/));
+	assert.deepEqual(page.faults, []);
+	assert.deepEqual(context.foreign, []);
+});

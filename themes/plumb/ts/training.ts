@@ -1,0 +1,99 @@
+// The training: questions in lessons, what is done and what is due, answers
+// carried to another device, and the sheet that is signed.
+import { answers, dueToday, exportAnswers, importAnswers } from "./answers";
+import { all, make, say } from "./page";
+import { Question } from "./question";
+import { part } from "./result";
+import { kept, load, save } from "./store";
+
+export function startTraining(): void {
+  const items = all("[data-question]");
+  items.forEach((item, i) => {
+    const next = items[i + 1];
+    new Question(item, next && next.closest("article") === item.closest("article") ? next.id : undefined, showProgress);
+  });
+  for (const box of all("[data-part=carry]")) startCarry(box);
+  for (const box of all(".signing")) startSigning(box);
+  showProgress();
+  for (const event of ["pageshow", "hashchange"]) addEventListener(event, showProgress);
+}
+
+/** Lessons as the courses on this page list them. */
+interface Lesson {
+  item: HTMLElement;
+  ids: string[];
+}
+
+function lessonsIn(place: ParentNode): Lesson[] {
+  return all("[data-ids]", place).map((item) => ({ item, ids: item.dataset.ids!.trim().split(" ") }));
+}
+
+function showProgress(): void {
+  const right = answers();
+  for (const course of all("[data-course]")) {
+    const lessons = lessonsIn(course);
+    const done = lessons.filter(({ ids }) => ids.every((id) => right[id]?.ok));
+    const lang = langOf(course);
+    for (const { item } of lessons) item.querySelector(".mine")?.remove();
+    for (const { item } of done) item.prepend(make("span", "mine", say("ui.train.finished", {}, lang)), " ");
+    part(course, "done").textContent = say("ui.train.done", { n: done.length, all: lessons.length }, lang);
+  }
+  for (const box of all("[data-part=due]")) showDue(box);
+  const lost = new Set(load("answers lost").split(" "));
+  const n = dueToday().filter((id) => !lost.has(id)).length;
+  for (const slot of all("[data-due]")) {
+    slot.hidden = n === 0;
+    slot.textContent = slot.dataset.due!.replace("{n}", String(n));
+  }
+}
+
+/**
+ * Lists what is due with the way to each question. What no lesson asks any
+ * more is noted, so that pages without the list do not count it.
+ */
+function showDue(box: HTMLElement): void {
+  const lang = langOf(box);
+  const links = new Map<string, HTMLElement>();
+  for (const { item, ids } of lessonsIn(box.closest("article")!)) {
+    for (const id of ids) links.set(id, questionLink(item, id, lang));
+  }
+  const due = dueToday();
+  const known = due.filter((id) => links.has(id));
+  save("answers lost", due.filter((id) => !links.has(id)).join(" "));
+  part(box, "due-said").textContent = say(known.length ? "ui.train.due.some" : "ui.train.due.none", { n: known.length }, lang);
+  part(box, "due-list").replaceChildren(...known.map((id) => links.get(id)!));
+}
+
+function questionLink(lesson: HTMLElement, id: string, lang: string): HTMLElement {
+  const n = id.split(".")[1];
+  const link = make("a", "", say("ui.train.question", { lesson: lesson.querySelector("a")!.textContent!, n }, lang)) as HTMLAnchorElement;
+  link.href = lesson.dataset.each + n;
+  return make("li", "", link);
+}
+
+function startCarry(box: HTMLElement): void {
+  part(box, "unkept").hidden = kept;
+  box.querySelector("[data-do=train-export]")!.addEventListener("click", () => exportAnswers(load("role")));
+  const input = box.querySelector<HTMLInputElement>("[data-do=train-import]")!;
+  input.addEventListener("change", async () => {
+    const file = input.files?.[0];
+    if (!file) return;
+    const n = importAnswers(await file.text());
+    input.value = ""; // so that the same file can be read again
+    showProgress();
+    part(box, "carried").textContent = n < 0 ? say("ui.train.strange", {}, langOf(box)) : say("ui.train.taken", { n }, langOf(box));
+  });
+}
+
+function startSigning(box: HTMLElement): void {
+  const input = part(box, "hand") as HTMLInputElement;
+  const show = () => (part(box, "hand-name").textContent = input.value);
+  input.value = load("hand");
+  input.addEventListener("input", () => (save("hand", input.value.trim()), show()));
+  box.querySelector("[data-do=sign-print]")!.addEventListener("click", () => print());
+  show();
+}
+
+function langOf(place: Element): string {
+  return place.closest<HTMLElement>("[lang]")!.lang;
+}
