@@ -23,8 +23,9 @@ assert.ok(shelf.length >= 30, 'the shelf is nearly empty');
 
 // These have every kind of input between them, and are tried field by field.
 // The others go through the same motions with fewer cases: their declarations
-// are read by the same code, and every field of each is tried in the shipped
-// module by generator/browser/module_test.go.
+// are read by the same code, every input of each is tried on the command line
+// (generator/shelf_test.go), and the published values in the shipped module
+// (generator/browser/module_test.go).
 const thorough = new Set(['wall-volume', 'form-pressure', 'string-line', 'daylight']);
 
 for (const { calculator: id, inputs } of shelf) {
@@ -37,13 +38,18 @@ for (const { calculator: id, inputs } of shelf) {
 		await units(calc, 'us');
 		await agrees(calc, id);
 		await bothUnits(calc, id);
-		for (const entries of published(id, whole ? 4 : 1)) await oneCase(calc, id, inputs, entries);
-		await calc.locator('[data-do=reset]').click({ timeout: 1000 }).catch(() => {}); // nothing to put back where no case was typed
-		await eventually(() => agrees(calc, id));
+		if (whole) {
+			const cases = published(id, 4);
+			assert.ok(cases.length > 0, 'no published case');
+			for (const entries of cases) await oneCase(calc, id, inputs, entries);
+			const reset = calc.locator('[data-do=reset]');
+			if (await reset.isVisible()) await reset.click();
+			await eventually(() => agrees(calc, id));
+		}
 		const open_ = [];
 		for (const path of numbers) if (await box(calc, path).isVisible()) open_.push(path);
-		for (const path of whole ? open_ : open_.slice(0, 1)) await badInput(calc, id, path);
-		for (const list of whole ? lists : lists.slice(0, 1)) await rows(calc, id, inputs, list);
+		for (const path of whole ? open_ : open_.slice(0, 1)) await badInput(calc, id, path, whole ? ['abc', '1,500', '99999999', '-5'] : ['abc']);
+		for (const list of whole ? lists : []) await rows(calc, id, inputs, list);
 		assert.deepEqual(page.faults, []);
 	});
 }
@@ -73,10 +79,10 @@ async function bothUnits(calc, id) {
 
 // badInput tries slips of the hand at one field: each is refused there, with
 // no number left on show, and the good value brings the result back.
-async function badInput(calc, id, path) {
+async function badInput(calc, id, path, slips) {
 	const input = box(calc, path).locator('input');
 	const good = await input.inputValue();
-	for (const bad of ['abc', '1,500', '99999999', '-5']) {
+	for (const bad of slips) {
 		const answer = ask(id, [...(await typed(calc)).filter(([p]) => p !== path), [path, bad]]);
 		if (!answer.refused) continue;
 		await input.fill(bad);
