@@ -39,8 +39,8 @@ async function runAxe(page, rules) {
 // its sizes; every page where COURSEBOOK_EVERYWHERE is set. What the other
 // states change are colours and widths, which come from one style sheet: they
 // are looked at on a part of these.
-const looked = spread(pages(), 48);
-const everywhere = spread(looked, 14);
+const looked = spread(pages(), 30);
+const everywhere = spread(looked, 9);
 
 // lookEverywhere opens every page once and looks at it in its states. It
 // gives the findings by what was looked for, each with the pages it is on.
