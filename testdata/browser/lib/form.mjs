@@ -132,7 +132,7 @@ function squeeze(value) {
 }
 
 // eventually repeats a check until it holds; its last failure is the test's.
-export async function eventually(check, timeout = 8000) {
+export async function eventually(check, timeout = 30_000) {
 	const end = Date.now() + timeout;
 	for (;;) {
 		try {
