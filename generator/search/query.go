@@ -190,7 +190,9 @@ func (x *Index) addNumber(t *term, last bool) {
 			t.add(id, weightStem)
 		}
 	}
-	if last {
+	// 10M is a bar that these pages know, and no beginning of 10 mm.
+	whole := x.find(t.word) >= 0 && isLetter(t.word[len(t.word)-1])
+	if last && !whole {
 		x.addBegun(t, weightPrefix)
 	}
 }

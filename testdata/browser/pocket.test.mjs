@@ -17,7 +17,7 @@ const anchor = (id) => `en.calc.${id}`;
 async function open(t, options = {}) {
 	const context = await newPhone(t, options);
 	const page = await newPage(context);
-	await page.goto(address, { timeout: 60_000 });
+	await page.goto(address);
 	return { context, page };
 }
 
@@ -87,7 +87,7 @@ test('a device that forgets is told apart', async (t) => {
 	const context = await newPhone(t);
 	await context.addInitScript(() => Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('denied', 'SecurityError'); } }));
 	const page = await newPage(context);
-	await page.goto(address, { timeout: 60_000 });
+	await page.goto(address);
 	assert.equal(await page.locator('#kept').innerText(), say('ui.pocket.unkept'));
 	assert.deepEqual(page.faults, []);
 });

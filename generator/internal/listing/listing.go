@@ -130,6 +130,24 @@ func Highlight(language, code string) (string, error) {
 		return "", err
 	}
 	var b bytes.Buffer
-	err = formatter.Format(&b, styles.Fallback, tokens)
+	err = formatter.Format(&b, styles.Fallback, chroma.Literator(plain(tokens.Tokens())...))
 	return b.String(), err
+}
+
+// plain leaves comments, keywords and names of functions, which a theme sets
+// apart, and makes one piece of text of all between: hundreds of listings in
+// one file would else be tens of thousands of elements that look like text.
+func plain(tokens []chroma.Token) []chroma.Token {
+	var out []chroma.Token
+	for _, t := range tokens {
+		if !t.Type.InCategory(chroma.Comment) && !t.Type.InCategory(chroma.Keyword) && t.Type != chroma.NameFunction {
+			t.Type = chroma.Text
+		}
+		if n := len(out); n > 0 && out[n-1].Type == chroma.Text && t.Type == chroma.Text {
+			out[n-1].Value += t.Value
+			continue
+		}
+		out = append(out, t)
+	}
+	return out
 }

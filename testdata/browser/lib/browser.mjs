@@ -28,7 +28,7 @@ export async function newPhone(t, { saving = true, ...options } = {}) {
 			if ('ServiceWorkerContainer' in window) ServiceWorkerContainer.prototype.register = () => Promise.reject(new Error('not in this test'));
 		});
 	}
-	context.setDefaultTimeout(45_000);
+	context.setDefaultTimeout(10_000);
 	t.after(() => context.close());
 	context.foreign = [];
 	context.sent = [];

@@ -132,7 +132,7 @@ function squeeze(value) {
 }
 
 // eventually repeats a check until it holds; its last failure is the test's.
-export async function eventually(check, timeout = 30_000) {
+export async function eventually(check, timeout = 8000) {
 	const end = Date.now() + timeout;
 	for (;;) {
 		try {
@@ -178,8 +178,13 @@ export async function rowCount(calc, field, n) {
 
 // fill puts a whole case into the form, as the command line writes it out.
 // Answers that open further questions come first.
+// What a case leaves empty is emptied.
 export async function fill(calc, inputs) {
 	const fields = Object.entries(inputs);
+	for (const path of await calc.evaluate((section) => [...section.querySelectorAll('.fields > [data-field]')].map((place) => place.dataset.field))) {
+		const input = box(calc, path).locator('input:not([type=radio], [type=checkbox])');
+		if (!(path in inputs) && await input.isVisible()) await input.fill('');
+	}
 	for (let round = 0; round < 2; round++) {
 		for (const [path, value] of fields) {
 			if (!Array.isArray(value) && (await box(calc, path).locator('input[type=radio], input[type=checkbox], select').count()) > 0) {

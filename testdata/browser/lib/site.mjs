@@ -10,6 +10,8 @@ import { fileURLToPath } from 'node:url';
 export const root = resolve(fileURLToPath(import.meta.url), '../../../..');
 
 // The sentence that only release B has.
+// alone is a page that has no twin in the newer edition.
+export const alone = 'radius-wall';
 export const newSentence = 'This sentence stands only in the newer edition.';
 
 const go = process.env.GO || 'go';
@@ -36,6 +38,7 @@ export function buildAll() {
 	const content = join(work, 'content-b');
 	cpSync(join(root, 'content'), content, { recursive: true });
 	appendFileSync(join(content, 'en/blow-out.md'), `\n${newSentence}\n`);
+	rmSync(join(content, 'es', `${alone}.md`));
 	build('-content', content, '-out', releaseB);
 }
 
@@ -58,7 +61,6 @@ export function files(dir) {
 		.sort();
 }
 
-// pages lists the HTML pages of a release.
 // spread takes about so many of a list, evenly, the first among them; all of
 // them where COURSEBOOK_EVERYWHERE is set.
 export function spread(list, about) {
@@ -66,6 +68,7 @@ export function spread(list, about) {
 	return list.filter((_, i) => i % step === 0);
 }
 
+// pages lists the HTML pages of a release.
 export function pages(dir = releaseA) {
 	const list = files(dir).filter((name) => name.endsWith('.html'));
 	if (!existsSync(join(dir, 'index.html')) || list.length < 20) throw new Error(`${dir} holds no manual: ${list}`);
