@@ -11,30 +11,14 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/figure"
+	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
 
 // typed runs the calculator on inputs as written on the command line.
 func typed(inputs ...string) calc.Result {
-	var entries []calc.Entry
-	for _, s := range inputs {
-		path, text, _ := strings.Cut(s, "=")
-		entries = append(entries, calc.Entry{Path: path, Text: text})
-	}
-	in, notes := calc.Read(StringLine, entries, quantity.Style{})
-	if len(notes) > 0 {
-		return calc.Result{State: calc.Bad, Notes: notes}
-	}
-	return calc.Execute(StringLine, in)
-}
-
-func said(res calc.Result, key string) (calc.Note, bool) {
-	for _, n := range res.Notes {
-		if n.Text.Key() == key {
-			return n, true
-		}
-	}
-	return calc.Note{}, false
+	_, res := proof.Command(StringLine, inputs...)
+	return res
 }
 
 func TestDeclaration(t *testing.T) {
@@ -67,7 +51,7 @@ func TestDefaultByHand(t *testing.T) {
 // lengthen or shorten; the number of turns is the same for both answers.
 func TestSideIsAskedNeverAssumed(t *testing.T) {
 	open, brace, other := typed(), typed("string-side=brace"), typed("string-side=other")
-	if n, ok := said(open, "string-line.note.side"); !ok || n.Level != calc.Ask {
+	if n, ok := proof.NoteOf(open, "string-line.note.side"); !ok || n.Level != calc.Ask {
 		t.Error("the side is not asked for")
 	}
 	for i, l := range open.Out.Rows("lines") {
@@ -83,10 +67,10 @@ func TestSideIsAskedNeverAssumed(t *testing.T) {
 			t.Errorf("row %d: %s on the brace side, %s on the other", i+1, b.Choice("turn"), o.Choice("turn"))
 		}
 	}
-	if _, ok := said(brace, "string-line.note.side-brace"); !ok {
+	if _, ok := proof.NoteOf(brace, "string-line.note.side-brace"); !ok {
 		t.Error("the answer is not repeated")
 	}
-	if _, ok := said(other, "string-line.note.side-other"); !ok {
+	if _, ok := proof.NoteOf(other, "string-line.note.side-other"); !ok {
 		t.Error("the answer is not repeated")
 	}
 }
@@ -164,7 +148,7 @@ func TestOrderOfWork(t *testing.T) {
 
 func TestTooLate(t *testing.T) {
 	res := typed("concrete=stiff", "string-side=brace")
-	if n, ok := said(res, "string-line.note.too-late"); !ok || n.Level != calc.Warning || res.State != calc.OK {
+	if n, ok := proof.NoteOf(res, "string-line.note.too-late"); !ok || n.Level != calc.Warning || res.State != calc.OK {
 		t.Fatal("no warning that the concrete has stiffened")
 	}
 	if res.Out.Has("turns") || res.Out.Num("to-turn") != 0 {
@@ -222,7 +206,7 @@ func TestNotes(t *testing.T) {
 			inputs = splitInputs(c.inputs)
 		}
 		res := typed(inputs...)
-		n, got := said(res, c.key)
+		n, got := proof.NoteOf(res, c.key)
 		if got != c.want || (got && c.at != "" && n.At.String() != c.at) {
 			t.Errorf("%s: %s is %v at %s, want %v at %s", c.inputs, c.key, got, n.At.String(), c.want, c.at)
 		}

@@ -1,7 +1,6 @@
 package bracing
 
 import (
-	"strings"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -22,18 +21,12 @@ func TestProof(t *testing.T) {
 // run runs a calculator on inputs as written on the command line, parted by
 // semicolons before a name.
 func run(c *calc.Calculator, inputs string) calc.Result {
-	var entries []calc.Entry
+	var list []string
 	if inputs != "" {
-		for _, s := range splitInputs(inputs) {
-			path, text, _ := strings.Cut(s, "=")
-			entries = append(entries, calc.Entry{Path: path, Text: text})
-		}
+		list = splitInputs(inputs)
 	}
-	in, notes := calc.Read(c, entries, quantity.Style{})
-	if len(notes) > 0 {
-		return calc.Result{State: calc.Bad, Notes: notes}
-	}
-	return calc.Execute(c, in)
+	_, res := proof.Command(c, list...)
+	return res
 }
 
 type noteCase struct {
@@ -45,7 +38,7 @@ type noteCase struct {
 func checkNotes(t *testing.T, c *calc.Calculator, cases []noteCase) {
 	t.Helper()
 	for _, k := range cases {
-		n, got := said(run(c, k.inputs), k.key)
+		n, got := proof.NoteOf(run(c, k.inputs), k.key)
 		if got != k.want || (got && k.at != "" && n.At.String() != k.at) {
 			t.Errorf("%s %s: %s is %v at %s, want %v at %s", c.ID, k.inputs, k.key, got, n.At.String(), k.want, k.at)
 		}

@@ -19,24 +19,6 @@ func TestInternalVibrator(t *testing.T) { proof.Calculator(t, InternalVibrator, 
 func TestBatteryPacks(t *testing.T)     { proof.Calculator(t, BatteryPacks, published) }
 func TestOutsideVibration(t *testing.T) { proof.Calculator(t, OutsideVibration, published) }
 
-// run types inputs as path, text, path, text.
-func run(t *testing.T, c *calc.Calculator, typed ...string) calc.Result {
-	t.Helper()
-	var entries []calc.Entry
-	for i := 0; i < len(typed); i += 2 {
-		entries = append(entries, calc.Entry{Path: typed[i], Text: typed[i+1]})
-	}
-	in, notes := calc.Read(c, entries, quantity.Style{})
-	for _, n := range notes {
-		t.Fatalf("%s %v: %s: %s", c.ID, typed, n.At, calc.Voice{}.Say(n.Text, n.Slots...))
-	}
-	return calc.Execute(c, in)
-}
-
-func noted(res calc.Result, text calc.Text) bool {
-	return slices.ContainsFunc(res.Notes, func(n calc.Note) bool { return n.Text == text })
-}
-
 // noteCase says which of some notes a job must have.
 type noteCase struct {
 	typed []string
@@ -47,9 +29,9 @@ type noteCase struct {
 func exactly(t *testing.T, c *calc.Calculator, all []calc.Text, cases []noteCase) {
 	t.Helper()
 	for _, k := range cases {
-		res := run(t, c, k.typed...)
+		res := proof.Run(t, c, k.typed...)
 		for _, note := range all {
-			if noted(res, note) != slices.Contains(k.want, note) {
+			if proof.Noted(res, note) != slices.Contains(k.want, note) {
 				t.Errorf("%s %v (%s): note %s", c.ID, k.typed, res.State, note.Key())
 			}
 		}
@@ -94,7 +76,7 @@ func TestVibratorNotes(t *testing.T) {
 // on a short one, but for rounding places up.
 func TestVibratorsDoNotDependOnLength(t *testing.T) {
 	for _, length := range []string{"50 ft", "100 ft", "500 ft", "2000 ft"} {
-		if got := run(t, InternalVibrator, "length", length, "openings", "0").Out.Num("vibrators"); got != 2 {
+		if got := proof.Run(t, InternalVibrator, "length", length, "openings", "0").Out.Num("vibrators"); got != 2 {
 			t.Errorf("%s of wall: %v vibrators", length, got)
 		}
 	}
@@ -113,7 +95,7 @@ func TestVibratorsMonotone(t *testing.T) {
 	} {
 		last := 0.0
 		for _, text := range c[1:] {
-			got := run(t, InternalVibrator, c[0], text).Out.Num("vibrators")
+			got := proof.Run(t, InternalVibrator, c[0], text).Out.Num("vibrators")
 			if got < last {
 				t.Errorf("%s %s: %v vibrators, fewer than %v", c[0], text, got, last)
 			}
@@ -125,7 +107,7 @@ func TestVibratorsMonotone(t *testing.T) {
 // The vibrators found do keep up, and one less would not.
 func TestVibratorsKeepUp(t *testing.T) {
 	for _, pump := range []string{"3 yd³/h", "8 yd³/h", "10 yd³/h", "17 yd³/h", "60 yd³/h"} {
-		out := run(t, InternalVibrator, "pump", pump).Out
+		out := proof.Run(t, InternalVibrator, "pump", pump).Out
 		n, pass, fill := out.Num("vibrators"), out.Num("pass-high"), out.Num("fill")
 		if pass/n > fill || n > 1 && pass/(n-1) <= fill {
 			t.Errorf("%s: %v vibrators for %v s of work in %v s", pump, n, pass, fill)
@@ -158,7 +140,7 @@ func TestCountsAtTheEdge(t *testing.T) {
 	if got := Along(19.5001, 0.195); got != 101 {
 		t.Errorf("a little more than 100 spacings make %v places", got)
 	}
-	out := run(t, InternalVibrator, "plan", "low", "length", "19.5 m", "openings", "0").Out
+	out := proof.Run(t, InternalVibrator, "plan", "low", "length", "19.5 m", "openings", "0").Out
 	if out.Num("along") != 100 || out.Num("extra") != 0 {
 		t.Errorf("%v places and %v more", out.Num("along"), out.Num("extra"))
 	}
@@ -221,16 +203,16 @@ func TestChargingAgainstPlay(t *testing.T) {
 // With enough chargers the stock is bounded; charging never asks for more.
 func TestChargingBounds(t *testing.T) {
 	for _, pour := range []string{"1 h", "3 h", "8 h", "24 h"} {
-		out := run(t, BatteryPacks, "pour", pour).Out
+		out := proof.Run(t, BatteryPacks, "pour", pour).Out
 		if out.Num("with") > out.Num("without") || out.Num("bring") != out.Num("with")+1 {
 			t.Errorf("%s: %v with, %v without, %v to bring", pour, out.Num("with"), out.Num("without"), out.Num("bring"))
 		}
-		many := run(t, BatteryPacks, "pour", pour, "chargers", "40").Out.Num("with")
+		many := proof.Run(t, BatteryPacks, "pour", pour, "chargers", "40").Out.Num("with")
 		if many > 2*(1+math.Ceil(60/37.5)) {
 			t.Errorf("%s: %v packs with chargers for all", pour, many)
 		}
 	}
-	none := run(t, BatteryPacks, "chargers", "0").Out
+	none := proof.Run(t, BatteryPacks, "chargers", "0").Out
 	if none.Num("with") != none.Num("without") || none.Has("keep-up") {
 		t.Error("no charger must mean the same packs as without charging")
 	}
@@ -247,7 +229,7 @@ func TestBatteryNotes(t *testing.T) {
 		{[]string{"chargers", "40", "minutes", "5 min", "duty", "100%"}, []calc.Text{noteHard}},
 		{[]string{"pour", "30 min"}, nil}, // no pack is ever changed
 	})
-	label := run(t, BatteryPacks, "known", "label", "volts", "18", "amp-hours", "5", "draw", "360 W")
+	label := proof.Run(t, BatteryPacks, "known", "label", "volts", "18", "amp-hours", "5", "draw", "360 W")
 	if got := label.Out.Num("run") / 60; math.Abs(got-15) > 1e-9 { // 90 Wh over 360 W
 		t.Errorf("a 90 Wh pack runs 360 W for %v min", got)
 	}
@@ -256,7 +238,7 @@ func TestBatteryNotes(t *testing.T) {
 // Foam gets no number of force, count or floor; stiff forms get them.
 func TestOutside(t *testing.T) {
 	numbers := []string{"force", "vibrators", "force-each", "floor"}
-	foam, hard := run(t, OutsideVibration), run(t, OutsideVibration, "form", "stiff")
+	foam, hard := proof.Run(t, OutsideVibration), proof.Run(t, OutsideVibration, "form", "stiff")
 	for _, id := range numbers {
 		if foam.Out.Has(id) || !hard.Out.Has(id) {
 			t.Errorf("%s: foam %v, stiff %v", id, foam.Out.Has(id), hard.Out.Has(id))
@@ -269,7 +251,7 @@ func TestOutside(t *testing.T) {
 		{[]string{"form", "stiff", "amplitude", "0.001 in", "frequency", "9000 vpm"}, []calc.Text{noteBuiltFor, noteLow}},
 		{[]string{"form", "stiff", "amplitude", "0.04 mm", "frequency", "9000 vpm"}, []calc.Text{noteBuiltFor}},
 	})
-	half, full := run(t, OutsideVibration, "frequency", "3000 vpm").Out, run(t, OutsideVibration, "frequency", "6000 vpm").Out
+	half, full := proof.Run(t, OutsideVibration, "frequency", "3000 vpm").Out, proof.Run(t, OutsideVibration, "frequency", "6000 vpm").Out
 	if r := full.Num("acceleration") / half.Num("acceleration"); math.Abs(r-4) > 1e-12 {
 		t.Errorf("twice the speed gives %v times the acceleration", r)
 	}

@@ -2,7 +2,6 @@ package daylight
 
 import (
 	"math"
-	"slices"
 	"testing"
 	"unicode/utf8"
 
@@ -17,28 +16,10 @@ func TestDaylight(t *testing.T) { proof.Calculator(t, Daylight, published) }
 
 var us = quantity.Style{}
 
-// run types inputs as path, text, path, text.
-func run(t *testing.T, typed ...string) calc.Result {
-	t.Helper()
-	var entries []calc.Entry
-	for i := 0; i < len(typed); i += 2 {
-		entries = append(entries, calc.Entry{Path: typed[i], Text: typed[i+1]})
-	}
-	in, notes := calc.Read(Daylight, entries, us)
-	for _, n := range notes {
-		t.Fatalf("%v: %s: %s", typed, n.At, calc.Voice{}.Say(n.Text, n.Slots...))
-	}
-	return calc.Execute(Daylight, in)
-}
-
-func noted(res calc.Result, text calc.Text) bool {
-	return slices.ContainsFunc(res.Notes, func(n calc.Note) bool { return n.Text == text })
-}
-
 // The US Naval Observatory's tables, turned to clock text: what the crew
 // reads. Atlanta, 6 September 2009, daylight time, as in the PyEphem manual.
 func TestClockAsPrinted(t *testing.T) {
-	res := run(t, "date", "2009-09-06", "latitude", "33.8", "longitude", "-84.4", "zone", "-4", "start", "")
+	res := proof.Run(t, Daylight, "date", "2009-09-06", "latitude", "33.8", "longitude", "-84.4", "zone", "-4", "start", "")
 	for id, want := range map[string]string{"dawn": "06:50", "sunrise": "07:15", "sunset": "19:56", "dusk": "20:21"} {
 		if got := res.Out.Text(id); got != want {
 			t.Errorf("%s is %s, printed %s", id, got, want)
@@ -64,12 +45,12 @@ func TestSkies(t *testing.T) {
 		{"2020-06-21", "66", "up", 1, noteUp},
 		{"2020-06-21", "65", "usual", 3, noteNoDark},
 	} {
-		res := run(t, "date", c.date, "latitude", c.latitude, "longitude", "-149.866667", "zone", "-9")
+		res := proof.Run(t, Daylight, "date", c.date, "latitude", c.latitude, "longitude", "-149.866667", "zone", "-9")
 		if res.State != calc.OK || res.Out.Choice("sky") != c.sky || len(res.Out.Rows("events")) != c.rows {
 			t.Errorf("%s at %s: %s, %s, %d rows", c.date, c.latitude, res.State, res.Out.Choice("sky"), len(res.Out.Rows("events")))
 		}
 		for _, note := range []calc.Text{noteNoDark, noteUp, noteDown} {
-			if noted(res, note) != (note == c.note) {
+			if proof.Noted(res, note) != (note == c.note) {
 				t.Errorf("%s at %s: note %s", c.date, c.latitude, note.Key())
 			}
 		}
@@ -80,7 +61,7 @@ func TestSkies(t *testing.T) {
 // day and a little more at the equinox, and turns round between hemispheres.
 func TestDayLength(t *testing.T) {
 	length := func(date, latitude string) float64 {
-		return run(t, "date", date, "latitude", latitude, "longitude", "0", "zone", "0").Out.Num("day-length") / 3600
+		return proof.Run(t, Daylight, "date", date, "latitude", latitude, "longitude", "0", "zone", "0").Out.Num("day-length") / 3600
 	}
 	for _, lat := range []string{"25", "45", "60"} {
 		last := 0.0
@@ -105,7 +86,7 @@ func TestDayLength(t *testing.T) {
 // longitude moves it by four minutes.
 func TestZoneAndLongitude(t *testing.T) {
 	sunset := func(lon, zone string) float64 {
-		res := run(t, "longitude", lon, "zone", zone)
+		res := proof.Run(t, Daylight, "longitude", lon, "zone", zone)
 		return res.Out.Rows("events")[3].Num("since") / 60
 	}
 	if got := sunset("-93.2", "-5") - sunset("-93.2", "-6"); math.Abs(got-60) > 1e-6 {
@@ -121,7 +102,7 @@ func TestZoneAndLongitude(t *testing.T) {
 
 // The worked steps end at the sunset that is shown.
 func TestStepsEndAtSunset(t *testing.T) {
-	res := run(t)
+	res := proof.Run(t, Daylight)
 	last := res.Steps[len(res.Steps)-1]
 	if got := res.Out.Rows("events")[3].Num("since"); math.Abs(last.Out-got) > 0.5 {
 		t.Errorf("steps give %v s, shown %v s", last.Out, got)
@@ -136,9 +117,9 @@ func TestPour(t *testing.T) {
 		{"11:00", "3.5 h", ""}, {"6:00", "3 h", noteDarkStart}, {"6:50", "3 h", noteEarly},
 		{"12:30", "3 h", ""}, {"13:10", "3 h", noteLate}, {"14:00", "3 h", noteDarkEnd}, {"11:00", "14 h", noteDarkEnd},
 	} {
-		res := run(t, "start", c.start, "pour", c.pour, "after", "45 min")
+		res := proof.Run(t, Daylight, "start", c.start, "pour", c.pour, "after", "45 min")
 		for _, note := range []calc.Text{noteDarkStart, noteEarly, noteDarkEnd, noteLate} {
-			if noted(res, note) != (note == c.note) {
+			if proof.Noted(res, note) != (note == c.note) {
 				t.Errorf("start %s for %s: note %s", c.start, c.pour, note.Key())
 			}
 		}
@@ -162,12 +143,12 @@ func TestRefusals(t *testing.T) {
 		{"date", "1900-12-31", refuseYear}, {"date", "2100-01-01", refuseYear},
 		{"zone", "-6.1", refuseZone}, {"start", "25:00", refuseClock}, {"start", "noon", refuseClock}, {"start", "7:60", refuseClock},
 	} {
-		if res := run(t, c.path, c.text); res.State != calc.Refused || !noted(res, c.note) {
+		if res := proof.Run(t, Daylight, c.path, c.text); res.State != calc.Refused || !proof.Noted(res, c.note) {
 			t.Errorf("%s=%s is %s: %v", c.path, c.text, res.State, res.Notes)
 		}
 	}
 	for _, date := range []string{"1901-01-01", "2099-12-31"} {
-		if res := run(t, "date", date); res.State != calc.OK {
+		if res := proof.Run(t, Daylight, "date", date); res.State != calc.OK {
 			t.Errorf("%s is %s", date, res.State)
 		}
 	}
@@ -175,16 +156,16 @@ func TestRefusals(t *testing.T) {
 
 // A west longitude typed as east is caught by the sun's noon.
 func TestAskForNoon(t *testing.T) {
-	if res := run(t); noted(res, askNoon) {
+	if res := proof.Run(t, Daylight); proof.Noted(res, askNoon) {
 		t.Error("the default asks about noon")
 	}
-	if res := run(t, "longitude", "93.2"); !noted(res, askNoon) {
+	if res := proof.Run(t, Daylight, "longitude", "93.2"); !proof.Noted(res, askNoon) {
 		t.Error("nothing asked for a longitude of the wrong sign")
 	}
-	if res := run(t, "latitude", "65.5"); !noted(res, noteNorth) {
+	if res := proof.Run(t, Daylight, "latitude", "65.5"); !proof.Noted(res, noteNorth) {
 		t.Error("nothing said about the far north")
 	}
-	if res := run(t, "latitude", "65"); noted(res, noteNorth) {
+	if res := proof.Run(t, Daylight, "latitude", "65"); proof.Noted(res, noteNorth) {
 		t.Error("the far north starts beyond 65°")
 	}
 }

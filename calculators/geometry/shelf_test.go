@@ -39,16 +39,8 @@ func checkLabels(t *testing.T, fields []calc.Field) {
 // work runs a calculator on inputs as written on the command line.
 func work(t *testing.T, c *calc.Calculator, inputs ...string) calc.Result {
 	t.Helper()
-	var entries []calc.Entry
-	for _, s := range inputs {
-		path, text, _ := strings.Cut(s, "=")
-		entries = append(entries, calc.Entry{Path: path, Text: text})
-	}
-	in, notes := calc.Read(c, entries, quantity.Style{})
-	if len(notes) > 0 {
-		return calc.Result{State: calc.Bad, Notes: notes}
-	}
-	return calc.Execute(c, in)
+	_, res := proof.Command(c, inputs...)
+	return res
 }
 
 // expect runs a calculator and wants exactly these notes: keys without the

@@ -11,32 +11,9 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/figure"
+	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
-
-// typed runs the calculator on inputs as written on the command line.
-func typed(t *testing.T, inputs ...string) (calc.Case, calc.Result) {
-	t.Helper()
-	var entries []calc.Entry
-	for _, s := range inputs {
-		path, text, _ := strings.Cut(s, "=")
-		entries = append(entries, calc.Entry{Path: path, Text: text})
-	}
-	in, notes := calc.Read(WallVolume, entries, quantity.Style{})
-	if len(notes) > 0 {
-		return in, calc.Result{State: calc.Bad, Notes: notes}
-	}
-	return in, calc.Execute(WallVolume, in)
-}
-
-func said(res calc.Result, key string) (calc.Note, bool) {
-	for _, n := range res.Notes {
-		if n.Text.Key() == key {
-			return n, true
-		}
-	}
-	return calc.Note{}, false
-}
 
 var bare = []string{"measured=centre", "openings=", "block-outs=", "waste=0"}
 
@@ -46,7 +23,7 @@ func TestDeclaration(t *testing.T) {
 	for _, slip := range calc.Slips(WallVolume) {
 		t.Error(slip)
 	}
-	_, res := typed(t)
+	_, res := proof.Command(WallVolume)
 	if res.State != calc.OK || len(res.Steps) > 8 {
 		t.Fatalf("default case: %v with %d steps", res.State, len(res.Steps))
 	}
@@ -66,7 +43,7 @@ func TestDeclaration(t *testing.T) {
 // 8 in. of that is 711.11 ft³. Door 38 × 82 in., four windows 36 × 24 in., two
 // pockets 8 × 10 × 4 in. come to 30.80 ft³.
 func TestDefaultByHand(t *testing.T) {
-	_, res := typed(t)
+	_, res := proof.Command(WallVolume)
 	out := res.Out
 	near(t, "walls", calc.From(out.Num("walls-yd"), "ft³"), 711.111, 0.001)
 	near(t, "holes", calc.From(out.Num("holes-m"), "ft³"), (38*82+4*36*24)*8/1728.0+2*320/1728.0, 1e-9)
@@ -87,7 +64,7 @@ func TestBothUnitsForEveryReader(t *testing.T) {
 		}
 	}
 	// An order in yards, read in metres, must not be short when read back.
-	_, res := typed(t)
+	_, res := proof.Command(WallVolume)
 	show := WallVolume.Out[indexOf(WallVolume.Out, "order-m")].Show
 	if quantity.Round(res.Out.Num("order-m"), *show, quantity.Metric) < res.Out.Num("order-m")*(1-1e-12) {
 		t.Error("the order shown in metres is short of the order in yards")
@@ -107,7 +84,7 @@ func indexOf(fields []calc.Field, id string) int {
 // centre line; and the way of measuring does not change one and the same wall.
 func TestScalingAndFaces(t *testing.T) {
 	net := func(inputs ...string) float64 {
-		_, res := typed(t, with(inputs...)...)
+		_, res := proof.Command(WallVolume, with(inputs...)...)
 		if res.State != calc.OK {
 			t.Fatal(inputs, res.Notes)
 		}
@@ -127,12 +104,12 @@ func TestScalingAndFaces(t *testing.T) {
 
 func TestWholeLoadsAndSteps(t *testing.T) {
 	// 10 ft × 8 ft × 4.05 in. = 27 ft³: one yard exactly, in any arithmetic.
-	_, res := typed(t, with("runs=10 ft | 8 ft", "core=4.05 in", "step-yd=0.25", "truck-yd=1")...)
+	_, res := proof.Command(WallVolume, with("runs=10 ft | 8 ft", "core=4.05 in", "step-yd=0.25", "truck-yd=1")...)
 	near(t, "one yard stays one yard", calc.From(res.Out.Num("order-yd"), "yd³"), 1, 1e-9)
 	near(t, "one load", res.Out.Num("loads"), 1, 0)
-	_, res = typed(t, with("runs=10 m | 2.5 m", "core=200 mm", "sold-in=m3", "step-m=0.5", "truck-m=8")...)
+	_, res = proof.Command(WallVolume, with("runs=10 m | 2.5 m", "core=200 mm", "sold-in=m3", "step-m=0.5", "truck-m=8")...)
 	near(t, "five metres", res.Out.Num("order-m"), 5, 1e-9)
-	_, res = typed(t, with("runs=10 m | 2.5 m", "core=201 mm", "sold-in=m3")...)
+	_, res = proof.Command(WallVolume, with("runs=10 m | 2.5 m", "core=201 mm", "sold-in=m3")...)
 	near(t, "a little more is the next step", res.Out.Num("order-m"), 5.5, 1e-9)
 }
 
@@ -155,8 +132,8 @@ func TestRefusals(t *testing.T) {
 		{with("runs=10 ft | 0"), "calc.not-above", "runs.1.height", true},
 		{with("runs=10 ft | 8 ft | 1.5"), "calc.not-whole", "runs.1.count", true},
 	} {
-		_, res := typed(t, c.inputs...)
-		n, ok := said(res, c.key)
+		_, res := proof.Command(WallVolume, c.inputs...)
+		n, ok := proof.NoteOf(res, c.key)
 		if !ok || n.At.String() != c.at || n.Level != calc.Refusal || (res.State == calc.Bad) != c.wantRead {
 			t.Errorf("%v: %v %v, want %s at %s", c.inputs, res.State, res.Notes, c.key, c.at)
 		}
@@ -187,13 +164,13 @@ func TestNotes(t *testing.T) {
 		{"measured=outside; outside-corners=6; inside-corners=2", "wall-volume.note.open-plan", false},
 		{"curve=yes; curve-by=chord; curve-rise=7 ft", "wall-volume.note.over-half", true},
 	} {
-		_, res := typed(t, merge(with(wall...), strings.Split(c.more, "; "))...)
-		if _, got := said(res, c.key); got != c.want {
+		_, res := proof.Command(WallVolume, merge(with(wall...), strings.Split(c.more, "; "))...)
+		if _, got := proof.NoteOf(res, c.key); got != c.want {
 			t.Errorf("%s: note %s is %v, want %v; notes %v", c.more, c.key, got, c.want, res.Notes)
 		}
 	}
-	_, res := typed(t, "runs=40 ft | 8 ft; 40 ft | 9 ft")
-	if n, ok := said(res, "wall-volume.note.mixed-heights"); !ok || n.Slots[0].SI() != calc.SI(8, "ft") {
+	_, res := proof.Command(WallVolume, "runs=40 ft | 8 ft; 40 ft | 9 ft")
+	if n, ok := proof.NoteOf(res, "wall-volume.note.mixed-heights"); !ok || n.Slots[0].SI() != calc.SI(8, "ft") {
 		t.Error("differing heights are not told, or at the wrong height")
 	}
 }
@@ -218,7 +195,7 @@ func merge(first, second []string) []string {
 // what any way of sharing out the corners needs.
 func TestMixedHeightsNeverShort(t *testing.T) {
 	for _, side := range []string{"outside", "inside"} {
-		_, res := typed(t, "measured="+side, "runs=40 ft | 8 ft; 40 ft | 10 ft", "core=8 in", "openings=", "block-outs=")
+		_, res := proof.Command(WallVolume, "measured="+side, "runs=40 ft | 8 ft; 40 ft | 10 ft", "core=8 in", "openings=", "block-outs=")
 		got := calc.From(res.Out.Num("walls-yd"), "ft³")
 		sign := 1.0
 		if side == "inside" {
@@ -243,7 +220,7 @@ func TestAnyInput(t *testing.T) {
 		in := sample(rng, WallVolume.In)
 		res := calc.Execute(WallVolume, in)
 		counts[res.State]++
-		if _, bad := said(res, calc.NoNumber.Key()); bad {
+		if _, bad := proof.NoteOf(res, calc.NoNumber.Key()); bad {
 			t.Fatalf("no number for %v", calc.Voice{}.Typed(in))
 		}
 		if res.State == calc.OK {

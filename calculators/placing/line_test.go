@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
 
@@ -60,10 +61,10 @@ func TestLineNotes(t *testing.T) {
 		{[]string{"lines=5 in | 100 ft; 2 in | 20 ft", "hose=2 in", "hanging=4 ft", "stone=3/4 in"}, false, true, false, false},
 	} {
 		res := run(t, PumpLine, c.inputs...)
-		if said(res, noteLift) != c.lift || said(res, noteStone) != c.stone || said(res, noteNarrow) != c.narrow || said(res, noteEnd) != c.end {
+		if proof.Noted(res, noteLift) != c.lift || proof.Noted(res, noteStone) != c.stone || proof.Noted(res, noteNarrow) != c.narrow || proof.Noted(res, noteEnd) != c.end {
 			t.Errorf("%v: %v", c.inputs, res.Notes)
 		}
-		if !said(res, notePrime) {
+		if !proof.Noted(res, notePrime) {
 			t.Error("the prime is not told")
 		}
 	}

@@ -2,7 +2,6 @@ package placing
 
 import (
 	"math"
-	"strings"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -21,25 +20,11 @@ func TestCalculators(t *testing.T) {
 // run types inputs, path=text, over the default case.
 func run(t *testing.T, c *calc.Calculator, inputs ...string) calc.Result {
 	t.Helper()
-	var entries []calc.Entry
-	for _, in := range inputs {
-		path, text, _ := strings.Cut(in, "=")
-		entries = append(entries, calc.Entry{Path: path, Text: text})
+	_, res := proof.Command(c, inputs...)
+	if res.State == calc.Bad {
+		t.Fatalf("%s %v: %v", c.ID, inputs, res.Notes)
 	}
-	in, notes := calc.Read(c, entries, quantity.Style{})
-	for _, n := range notes {
-		t.Fatalf("%s %v: %s", c.ID, inputs, calc.Voice{}.Say(n.Text, n.Slots...))
-	}
-	return calc.Execute(c, in)
-}
-
-func said(res calc.Result, text calc.Text) bool {
-	for _, n := range res.Notes {
-		if n.Text == text {
-			return true
-		}
-	}
-	return false
+	return res
 }
 
 func near(t *testing.T, what string, got, want, rel float64) {

@@ -1,6 +1,10 @@
 package placing
 
-import "testing"
+import (
+	"testing"
+
+	"coursebook/calculators/proof"
+)
 
 func TestClock(t *testing.T) {
 	for _, c := range []struct {
@@ -22,20 +26,20 @@ func TestLatestStart(t *testing.T) {
 		overrun bool
 	}{{"10 h 45 min", false}, {"10 h 46 min", true}, {"7 h", false}} {
 		res := run(t, PourTime, append(job, "start="+c.start)...)
-		if said(res, noteOverrun) != c.overrun || !said(res, noteClock) {
+		if proof.Noted(res, noteOverrun) != c.overrun || !proof.Noted(res, noteClock) {
 			t.Errorf("start %s: %v", c.start, res.Notes)
 		}
 		if rows := res.Out.Rows("clock"); len(rows) != 5 || rows[4].Num("hour") != 10 || rows[4].Num("minute") != 45 {
 			t.Errorf("clock %v", rows)
 		}
 	}
-	if res := run(t, PourTime, append(job[:5], "before=4 h")...); !said(res, noteDayPrior) {
+	if res := run(t, PourTime, append(job[:5], "before=4 h")...); !proof.Noted(res, noteDayPrior) {
 		t.Error("a latest start before midnight is not told")
 	}
 	if res := run(t, PourTime, append(job[:5], "before=")...); len(res.Out.Rows("clock")) != 4 {
 		t.Error("a latest start without a wish")
 	}
-	if res := run(t, PourTime, append(job[:5], "start=20 h")...); !said(res, noteMidnight) {
+	if res := run(t, PourTime, append(job[:5], "start=20 h")...); !proof.Noted(res, noteMidnight) {
 		t.Error("a pour past midnight is not told")
 	}
 }

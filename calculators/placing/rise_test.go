@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/proof"
 )
 
 // Rate and rise turn each other round, and so do loop and window.
@@ -33,10 +34,10 @@ func TestVerdictTurns(t *testing.T) {
 		{"120 min", "120 min", tooLate, false, false, true},
 	} {
 		res := run(t, RateOfRise, append(job, "age="+c.age, "window="+c.window)...)
-		if got := res.Out.Choice("verdict"); got != c.want || said(res, noteTight) != c.tight || said(res, noteLate) != c.late || said(res, noteStale) != c.stale {
+		if got := res.Out.Choice("verdict"); got != c.want || proof.Noted(res, noteTight) != c.tight || proof.Noted(res, noteLate) != c.late || proof.Noted(res, noteStale) != c.stale {
 			t.Errorf("age %s, window %s: %s, notes %v", c.age, c.window, got, res.Notes)
 		}
-		if !said(res, noteAlive) {
+		if !proof.Noted(res, noteAlive) {
 			t.Error("the vibrator test is not told")
 		}
 	}
@@ -64,18 +65,18 @@ func TestRiseLimits(t *testing.T) {
 		{[]string{"length=270 ft", "stop=2 ft", "core=12 in", "rate=15 yd³/h"}, true, false},
 	} {
 		res := run(t, RateOfRise, c.inputs...)
-		if said(res, noteFluid) != c.fluid || said(res, noteFast) != c.fast {
+		if proof.Noted(res, noteFluid) != c.fluid || proof.Noted(res, noteFast) != c.fast {
 			t.Errorf("%v: %v", c.inputs, res.Notes)
 		}
 	}
 }
 
 func TestRiseEdges(t *testing.T) {
-	if res := run(t, RateOfRise, "length=5 ft", "stop=6 ft"); res.State != calc.Refused || !said(res, refuseStop) {
+	if res := run(t, RateOfRise, "length=5 ft", "stop=6 ft"); res.State != calc.Refused || !proof.Noted(res, refuseStop) {
 		t.Error("a stop longer than the loop is not refused")
 	}
 	res := run(t, RateOfRise, "height=8 ft", "lift=10 ft")
-	if res.Out.Choice("verdict") != single || res.Out.Num("lifts") != 1 || res.Out.Has("spare") || said(res, noteAlive) {
+	if res.Out.Choice("verdict") != single || res.Out.Num("lifts") != 1 || res.Out.Has("spare") || proof.Noted(res, noteAlive) {
 		t.Errorf("one lift: %v", res.Notes)
 	}
 	near(t, "one lift is the whole height", res.Out.Num("loop-time"), res.Out.Num("pour-time"), 1e-12)

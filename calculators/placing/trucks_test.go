@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/proof"
 )
 
 // The number of trucks is the least that lets the pump run: one fewer starves
@@ -46,7 +47,7 @@ func TestFeed(t *testing.T) {
 		{"have=40", fed, 0, 0, 60},
 	} {
 		res := run(t, TruckSpacing, append(guide, c.have)...)
-		if res.Out.Choice("feed") != c.feed || said(res, noteStarved) != (c.feed == starved) {
+		if res.Out.Choice("feed") != c.feed || proof.Noted(res, noteStarved) != (c.feed == starved) {
 			t.Errorf("%s: %s", c.have, res.Out.Choice("feed"))
 		}
 		near(t, c.have+" pump", res.Out.Num("pump-wait")+60, 60*(1+c.pump), 1e-9)
@@ -66,12 +67,12 @@ func TestDischargeLimit(t *testing.T) {
 		old, near bool
 	}{{"60 min", false, true}, {"61 min", true, false}, {"46 min", false, true}, {"45 min", false, false}} {
 		res := run(t, TruckSpacing, append(job, "haul="+c.haul)...)
-		if said(res, noteOld) != c.old || said(res, noteNear) != c.near {
+		if proof.Noted(res, noteOld) != c.old || proof.Noted(res, noteNear) != c.near {
 			t.Errorf("haul %s: %v", c.haul, res.Notes)
 		}
 	}
 	queue := []string{"load=5 min", "check=5 min", "haul=20 min", "wait=0 min", "wash=5 min", "truck=10 yd³", "rate=60 yd³/h", "order=150 yd³", "limit=60 min"}
-	if !said(run(t, TruckSpacing, append(queue, "have=9")...), noteQueue) || said(run(t, TruckSpacing, append(queue, "have=7")...), noteQueue) {
+	if !proof.Noted(run(t, TruckSpacing, append(queue, "have=9")...), noteQueue) || proof.Noted(run(t, TruckSpacing, append(queue, "have=7")...), noteQueue) {
 		t.Error("trucks that queue past the limit are not told, or told without need")
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/proof"
 )
 
 // Printed rules that are not the calculator's own must lie within its range
@@ -32,7 +33,7 @@ func TestTicket(t *testing.T) {
 		{"1 US gal", "0 US gal", none}, {"1 US gal", "", none},
 	} {
 		res := run(t, WaterAdded, "water="+c.water, "withheld="+c.withheld)
-		if got := res.Out.Choice("verdict"); got != c.want || said(res, noteTooMuch) != (c.want == beyond) || said(res, noteNone) != (c.want == none) {
+		if got := res.Out.Choice("verdict"); got != c.want || proof.Noted(res, noteTooMuch) != (c.want == beyond) || proof.Noted(res, noteNone) != (c.want == none) {
 			t.Errorf("%s of %s: %s, %v", c.water, c.withheld, got, res.Notes)
 		}
 		if (res.Out.Num("too-much") > 0) != (c.want != within) {
@@ -72,11 +73,11 @@ func TestWaterNotes(t *testing.T) {
 		{[]string{"load=10 yd³", "water=31 US gal", "slump=3 in"}, false, false, true},
 	} {
 		res := run(t, WaterAdded, c.inputs...)
-		if said(res, noteWet) != c.wet || said(res, noteRange) != c.rough || said(res, noteHeavy) != c.heavy {
+		if proof.Noted(res, noteWet) != c.wet || proof.Noted(res, noteRange) != c.rough || proof.Noted(res, noteHeavy) != c.heavy {
 			t.Errorf("%v: %v", c.inputs, res.Notes)
 		}
 	}
-	if res := run(t, WaterAdded, "load=2 yd³", "water=15 US gal", "slump=4 in"); res.State != calc.Refused || !said(res, refuseSoup) {
+	if res := run(t, WaterAdded, "load=2 yd³", "water=15 US gal", "slump=4 in"); res.State != calc.Refused || !proof.Noted(res, refuseSoup) {
 		t.Error("soup is not refused")
 	}
 	one, two := run(t, WaterAdded, "water=9 US gal").Out, run(t, WaterAdded, "water=18 US gal").Out

@@ -7,33 +7,11 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/figure"
+	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
 
 var us = quantity.Style{System: quantity.US}
-
-// run reads typed inputs in US units and runs them.
-func run(t *testing.T, typed ...string) (calc.Case, calc.Result) {
-	t.Helper()
-	var entries []calc.Entry
-	for i := 0; i < len(typed); i += 2 {
-		entries = append(entries, calc.Entry{Path: typed[i], Text: typed[i+1]})
-	}
-	in, notes := calc.Read(FormPressure, entries, us)
-	for _, n := range notes {
-		t.Fatalf("%v: %s: %s", typed, n.At, calc.Voice{}.Say(n.Text, n.Slots...))
-	}
-	return in, calc.Execute(FormPressure, in)
-}
-
-func noted(res calc.Result, text calc.Text) bool {
-	for _, n := range res.Notes {
-		if n.Text.Key() == text.Key() {
-			return true
-		}
-	}
-	return false
-}
 
 func expect(t *testing.T, res calc.Result, id string, want float64, unit string) {
 	t.Helper()
@@ -45,8 +23,8 @@ func expect(t *testing.T, res calc.Result, id string, want float64, unit string)
 // The lesson of the default case: the average says the form holds, the rise
 // where the hose stands says it does not.
 func TestDefaultCase(t *testing.T) {
-	_, res := run(t)
-	if res.Out.Choice("verdict") != fails || !noted(res, noteAverage) || !noted(res, noteFails) {
+	_, res := proof.Job(t, FormPressure)
+	if res.Out.Choice("verdict") != fails || !proof.Noted(res, noteAverage) || !proof.Noted(res, noteFails) {
 		t.Errorf("verdict %s, notes %v", res.Out.Choice("verdict"), res.Notes)
 	}
 	expect(t, res, "rise-local", 81, "ft/h") // 12·27/(6·2/3)
@@ -64,7 +42,7 @@ func TestDefaultCase(t *testing.T) {
 // that exceeds the rating fails.
 func TestNeverOnTheAverageAlone(t *testing.T) {
 	for _, length := range []string{"50", "200", "1000", "2000"} {
-		_, res := run(t, "length", length, "height", "10")
+		_, res := proof.Job(t, FormPressure, "length", length, "height", "10")
 		if res.Out.Num("pressure-average") > res.Out.Num("pressure-local") || res.Out.Choice("verdict") != fails {
 			t.Errorf("%s ft of wall: %s", length, res.Out.Choice("verdict"))
 		}
@@ -100,8 +78,8 @@ func TestVerdicts(t *testing.T) {
 		{"so slow that the floor counts", []string{"length", "1000", "rise", "1"}, holds, noteFloor},
 		{"measured below the average", []string{"rise", "1"}, holds, askRise},
 	} {
-		_, res := run(t, c.typed...)
-		if got := res.Out.Choice("verdict"); got != c.want || !noted(res, c.note) {
+		_, res := proof.Job(t, FormPressure, c.typed...)
+		if got := res.Out.Choice("verdict"); got != c.want || !proof.Noted(res, c.note) {
 			t.Errorf("%s: %s, want %s with “%s”; notes %v", c.name, got, c.want, c.note.EN(), res.Notes)
 		}
 	}
@@ -109,11 +87,11 @@ func TestVerdicts(t *testing.T) {
 
 // A stop longer than the wall is a slip, and a local rise below the average.
 func TestRefusesALongStop(t *testing.T) {
-	_, res := run(t, "length", "10 ft", "stop", "12 ft")
-	if res.State != calc.Refused || !noted(res, refuseStop) || res.Notes[0].At.Field != "stop" {
+	_, res := proof.Job(t, FormPressure, "length", "10 ft", "stop", "12 ft")
+	if res.State != calc.Refused || !proof.Noted(res, refuseStop) || res.Notes[0].At.Field != "stop" {
 		t.Errorf("%s: %v", res.State, res.Notes)
 	}
-	if _, res = run(t, "length", "12 ft", "stop", "12 ft"); res.State != calc.OK {
+	if _, res = proof.Job(t, FormPressure, "length", "12 ft", "stop", "12 ft"); res.State != calc.OK {
 		t.Errorf("a stop as long as the wall: %s", res.State)
 	}
 }
@@ -148,16 +126,16 @@ func TestGuide(t *testing.T) {
 		{"lift above the rating", []string{"guide-lift", "4 ft", "guide-rate", "4", "rating", "500"}, guideAverage, noteGuideLift},
 		{"lifts", []string{"guide-lift", "4 ft", "guide-rate", "4", "rating", ""}, guideAverage, noteLifts},
 	} {
-		_, res := run(t, c.typed...)
-		if got := res.Out.Choice("guide"); got != c.want || !noted(res, c.note) {
+		_, res := proof.Job(t, FormPressure, c.typed...)
+		if got := res.Out.Choice("guide"); got != c.want || !proof.Noted(res, c.note) {
 			t.Errorf("%s: %s, want %s with “%s”", c.name, got, c.want, c.note.EN())
 		}
 	}
-	_, res := run(t, "guide-lift", "4 ft", "guide-rate", "4", "height", "9'")
+	_, res := proof.Job(t, FormPressure, "guide-lift", "4 ft", "guide-rate", "4", "height", "9'")
 	expect(t, res, "guide-lifts", 3, "")
 	expect(t, res, "guide-time", 60, "min")
 	expect(t, res, "guide-flow", 4*140*8/12.0/27, "yd³/h")
-	if _, res = run(t, "guide-lift", "4 ft", "guide-rate", "4", "height", "8'"); res.Out.Num("guide-lifts") != 2 {
+	if _, res = proof.Job(t, FormPressure, "guide-lift", "4 ft", "guide-rate", "4", "height", "8'"); res.Out.Num("guide-lifts") != 2 {
 		t.Errorf("8 ft in lifts of 4 ft: %v", res.Out.Num("guide-lifts"))
 	}
 }
@@ -191,7 +169,7 @@ func TestAllOverTheInputs(t *testing.T) {
 		in := anyCase(rnd)
 		res := calc.Execute(FormPressure, in)
 		if res.State != calc.OK {
-			if !noted(res, refuseStop) {
+			if !proof.Noted(res, refuseStop) {
 				t.Fatalf("%s: %v", res.State, res.Notes)
 			}
 			continue

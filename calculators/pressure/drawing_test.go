@@ -11,6 +11,7 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/figure"
+	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
 
@@ -59,7 +60,7 @@ func checkNode(t *testing.T, d figure.Drawing, n figure.Node) {
 // verdict and the values in the reader's units, and is left out with a
 // refusal.
 func TestDrawing(t *testing.T) {
-	in, res := run(t)
+	in, res := proof.Job(t, FormPressure)
 	for _, c := range []struct {
 		system quantity.System
 		want   []string
@@ -89,7 +90,7 @@ func TestDrawing(t *testing.T) {
 			}
 		}
 	}
-	in, res = run(t, "length", "10 ft", "stop", "12 ft")
+	in, res = proof.Job(t, FormPressure, "length", "10 ft", "stop", "12 ft")
 	if !FormPressure.Draw(calc.Voice{}, in, res).Empty() {
 		t.Error("a refusal was drawn")
 	}
@@ -97,7 +98,7 @@ func TestDrawing(t *testing.T) {
 
 // Without a rating there is neither its line nor its entry in the key.
 func TestDrawingWithoutRating(t *testing.T) {
-	in, res := run(t, "rating", "")
+	in, res := proof.Job(t, FormPressure, "rating", "")
 	if text := figure.SVG(FormPressure.Draw(calc.Voice{}, in, res)); strings.Contains(text, "f-limit") {
 		t.Error("a rating was drawn")
 	}

@@ -15,20 +15,6 @@ import (
 func TestCiriaPressure(t *testing.T) { proof.Calculator(t, CiriaPressure, "../../testdata/published") }
 func TestDINPressure(t *testing.T)   { proof.Calculator(t, DINPressure, "../../testdata/published") }
 
-// runOf reads typed inputs of a calculator in US units and runs them.
-func runOf(t *testing.T, c *calc.Calculator, typed ...string) (calc.Case, calc.Result) {
-	t.Helper()
-	var entries []calc.Entry
-	for i := 0; i < len(typed); i += 2 {
-		entries = append(entries, calc.Entry{Path: typed[i], Text: typed[i+1]})
-	}
-	in, notes := calc.Read(c, entries, us)
-	for _, n := range notes {
-		t.Fatalf("%v: %s: %s", typed, n.At, calc.Voice{}.Say(n.Text, n.Slots...))
-	}
-	return in, calc.Execute(c, in)
-}
-
 func kPaOf(res calc.Result) float64 { return calc.From(res.Out.Num("pressure"), "kPa") }
 
 // Each note stands exactly where its limit is crossed, and beyond a limit of
@@ -61,9 +47,9 @@ func TestLimitsOfMethods(t *testing.T) {
 		{DINPressure, []string{"temperature", "60 °F", "set-at", "60 °F"}, dinCool, false, false},
 		{DINPressure, []string{"temperature", "50 °F", "set-at", "60 °F"}, dinCool, true, false},
 	} {
-		_, res := runOf(t, c.of, c.typed...)
-		if noted(res, c.note) != c.noted || (res.Out.Choice("rule") == byOutside) != c.outside {
-			t.Errorf("%s %v: noted %v, rule %s", c.of.ID, c.typed, noted(res, c.note), res.Out.Choice("rule"))
+		_, res := proof.Job(t, c.of, c.typed...)
+		if proof.Noted(res, c.note) != c.noted || (res.Out.Choice("rule") == byOutside) != c.outside {
+			t.Errorf("%s %v: noted %v, rule %s", c.of.ID, c.typed, proof.Noted(res, c.note), res.Out.Choice("rule"))
 		}
 		if c.outside && res.Out.Num("pressure") != res.Out.Num("head") {
 			t.Errorf("%s %v: not the fluid head", c.of.ID, c.typed)
@@ -81,8 +67,8 @@ func TestNoCredit(t *testing.T) {
 		{DINPressure, []string{"set", "5 h"}, []string{"set", "2 h"}},
 		{DINPressure, []string{"temperature", "60 °F"}, []string{"temperature", "90 °F"}},
 	} {
-		_, a := runOf(t, c.of, c.a...)
-		_, b := runOf(t, c.of, c.b...)
+		_, a := proof.Job(t, c.of, c.a...)
+		_, b := proof.Job(t, c.of, c.b...)
 		if math.Abs(kPaOf(a)-kPaOf(b)) > 1e-9 {
 			t.Errorf("%s %v: %v kPa against %v", c.of.ID, c.b, kPaOf(a), kPaOf(b))
 		}
@@ -108,7 +94,7 @@ func TestMonotonic(t *testing.T) {
 	} {
 		last := 0.0
 		for _, v := range c.values {
-			_, res := runOf(t, c.of, c.path, v)
+			_, res := proof.Job(t, c.of, c.path, v)
 			if kPaOf(res) < last || res.Out.Num("pressure") > res.Out.Num("head") {
 				t.Errorf("%s %s=%s: %v kPa after %v", c.of.ID, c.path, v, kPaOf(res), last)
 			}
@@ -131,9 +117,9 @@ func TestSelfCompactingLiesBetween(t *testing.T) {
 // Both calculators and form-pressure agree on one and the same pour.
 func TestThreeCalculatorsAgree(t *testing.T) {
 	pour := []string{"height", "13'", "rise", "4", "temperature", "60 °F", "weight", "150", "cement", "blend", "admixture", "retards"}
-	_, aci := runOf(t, FormPressure, append([]string{"slump", "5 in", "length", "2000 ft", "pump-rate", "1"}, pour...)...)
-	_, ciria := runOf(t, CiriaPressure, append([]string{"form-height", "13'"}, pour...)...)
-	_, din := runOf(t, DINPressure, append([]string{"set-at", "60 °F"}, pour...)...)
+	_, aci := proof.Job(t, FormPressure, append([]string{"slump", "5 in", "length", "2000 ft", "pump-rate", "1"}, pour...)...)
+	_, ciria := proof.Job(t, CiriaPressure, append([]string{"form-height", "13'"}, pour...)...)
+	_, din := proof.Job(t, DINPressure, append([]string{"set-at", "60 °F"}, pour...)...)
 	for i, want := range []float64{aci.Out.Num("pressure-local"), ciria.Out.Num("pressure"), din.Out.Num("pressure")} {
 		for _, res := range []calc.Result{ciria, din} {
 			if got := res.Out.Rows("methods")[i].Num("pressure"); math.Abs(got-want) > 1e-6*want {
@@ -149,8 +135,8 @@ func TestThreeCalculatorsAgree(t *testing.T) {
 }
 
 func TestRefusesALowForm(t *testing.T) {
-	_, res := runOf(t, CiriaPressure, "height", "10'", "form-height", "9'")
-	if res.State != calc.Refused || !noted(res, ciriaForm) {
+	_, res := proof.Job(t, CiriaPressure, "height", "10'", "form-height", "9'")
+	if res.State != calc.Refused || !proof.Noted(res, ciriaForm) {
 		t.Errorf("%s: %v", res.State, res.Notes)
 	}
 	if !CiriaPressure.Draw(calc.Voice{}, calc.NewCase(CiriaPressure.In), res).Empty() {
@@ -172,7 +158,7 @@ func TestACILineBeside(t *testing.T) {
 		{[]string{"rise", "0.5"}, byLeast},
 		{[]string{"height", "3'"}, byFluid},
 	} {
-		_, res := runOf(t, DINPressure, c.typed...)
+		_, res := proof.Job(t, DINPressure, c.typed...)
 		row := res.Out.Rows("methods")[0]
 		if row.Choice("rule") != c.rule {
 			t.Errorf("%v: %s, want %s", c.typed, row.Choice("rule"), c.rule)
@@ -183,7 +169,7 @@ func TestACILineBeside(t *testing.T) {
 // The picture names all three lines and the fluid head, with values.
 func TestCompareFigure(t *testing.T) {
 	for _, c := range []*calc.Calculator{CiriaPressure, DINPressure} {
-		in, res := runOf(t, c)
+		in, res := proof.Job(t, c)
 		d := c.Draw(calc.Voice{Style: quantity.Style{}}, in, res)
 		text := figure.SVG(d)
 		for _, want := range []string{"ACI 347: ", "CIRIA 108: ", "DIN 18218: ", "Full fluid head: 1500 psf", "f-limit"} {

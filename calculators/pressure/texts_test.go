@@ -6,6 +6,7 @@ import (
 	"unicode/utf8"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
 
@@ -62,7 +63,7 @@ func TestSlotsAreFilled(t *testing.T) {
 		{"temperature", "41", "rise", "3", "height", "9'"}, {"rise", "3.6", "length", "1000"}, {"length", "10", "stop", "11"}, {"rating", "1200"},
 		{"guide-lift", "4 ft", "guide-rate", "2"}, {"guide-lift", "4 ft", "guide-rate", "4", "rise", "3.6"}, {"rise", "1", "length", "1000"},
 	} {
-		_, res := run(t, typed...)
+		_, res := proof.Job(t, FormPressure, typed...)
 		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
 			v := calc.Voice{Style: quantity.Style{System: sys}}
 			for _, n := range res.Notes {

@@ -7,7 +7,6 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/proof"
-	"coursebook/calculators/quantity"
 )
 
 const published = "../../testdata/published"
@@ -18,29 +17,6 @@ func TestCalculators(t *testing.T) {
 	for _, c := range all {
 		t.Run(c.ID, func(t *testing.T) { proof.Calculator(t, c, published) })
 	}
-}
-
-// run executes a calculator on typed inputs, path and text in turn.
-func run(t *testing.T, c *calc.Calculator, typed ...string) calc.Result {
-	t.Helper()
-	var entries []calc.Entry
-	for i := 0; i < len(typed); i += 2 {
-		entries = append(entries, calc.Entry{Path: typed[i], Text: typed[i+1]})
-	}
-	in, notes := calc.Read(c, entries, quantity.Style{})
-	for _, n := range notes {
-		t.Fatalf("%s: %s", n.At, calc.Voice{}.Say(n.Text, n.Slots...))
-	}
-	return calc.Execute(c, in)
-}
-
-func has(res calc.Result, text calc.Text) bool {
-	for _, n := range res.Notes {
-		if n.Text.Key() == text.Key() {
-			return true
-		}
-	}
-	return false
 }
 
 func near(t *testing.T, what string, got, want, tol float64) {
@@ -114,20 +90,20 @@ func TestNotes(t *testing.T) {
 		{AggregateSize, noteLarge, true, []string{"core", "8 in", "gap", "2 in"}}, {AggregateSize, noteLarge, false, nil},
 		{AggregateSize, askGap, true, []string{"gap", ""}}, {AggregateSize, askGap, false, nil},
 	} {
-		if res := run(t, c.c, c.typed...); has(res, c.note) != c.yes {
+		if res := proof.Run(t, c.c, c.typed...); proof.Noted(res, c.note) != c.yes {
 			t.Errorf("%s %v: note %s: %v", c.c.ID, c.typed, c.note.Key(), !c.yes)
 		}
 	}
 }
 
 func TestRefusals(t *testing.T) {
-	if res := run(t, BarTakeOff, "length", "2 ft", "first", "13 in"); res.State != calc.Refused || !has(res, refuseFirst) {
+	if res := proof.Run(t, BarTakeOff, "length", "2 ft", "first", "13 in"); res.State != calc.Refused || !proof.Noted(res, refuseFirst) {
 		t.Error("a first vertical past the middle is taken")
 	}
-	if res := run(t, BarTakeOff, "height", "1 ft", "course-first", "7 in"); res.State != calc.Refused || !has(res, refuseCourse) {
+	if res := proof.Run(t, BarTakeOff, "height", "1 ft", "course-first", "7 in"); res.State != calc.Refused || !proof.Noted(res, refuseCourse) {
 		t.Error("crossing horizontals are taken")
 	}
-	if res := run(t, BarTakeOff, "height", "1 ft", "course-first", "7 in", "courses", "1"); res.State != calc.OK {
+	if res := proof.Run(t, BarTakeOff, "height", "1 ft", "course-first", "7 in", "courses", "1"); res.State != calc.OK {
 		t.Error("counted horizontals need no spacing")
 	}
 }

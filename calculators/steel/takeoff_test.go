@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/proof"
 )
 
 // Spaces between counted bars never exceed the spacing, and one bar fewer
@@ -49,7 +50,7 @@ func TestTakeOffAddsUp(t *testing.T) {
 		nil, {"layers", "2"}, {"dowels", "no", "corners", "0", "extra", "0"}, {"horizontal", "5"},
 		{"height", "30 ft", "stock", "20 ft"}, {"waste", "0 %"}, {"vertical", "15M", "horizontal", "10M", "dowel", "15M", "extra-bar", "15M"},
 	} {
-		res := run(t, BarTakeOff, typed...)
+		res := proof.Run(t, BarTakeOff, typed...)
 		var byPart, bySize, stock float64
 		for _, p := range res.Out.Rows("parts") {
 			byPart += p.Num("weight")
@@ -68,7 +69,7 @@ func TestTakeOffAddsUp(t *testing.T) {
 			t.Error("waste makes steel lighter")
 		}
 	}
-	one, two := run(t, BarTakeOff, "extra", "0"), run(t, BarTakeOff, "extra", "0", "layers", "2")
+	one, two := proof.Run(t, BarTakeOff, "extra", "0"), proof.Run(t, BarTakeOff, "extra", "0", "layers", "2")
 	near(t, "two layers", two.Out.Num("net"), 2*one.Out.Num("net"), 1e-9)
 }
 
@@ -91,7 +92,7 @@ func TestStoneRoundsDown(t *testing.T) {
 		{nil, byGap}, {[]string{"core", "4 in"}, byForms}, {[]string{"cover", "0.75 in"}, byCover}, {[]string{"slab", "2 in"}, bySlab},
 		{[]string{"hose", "2.6 in"}, byHose}, {[]string{"hose", "2 in"}, bySmall}, {[]string{"hose", "2.6 in", "stone", "rounded"}, byGap},
 	} {
-		res := run(t, AggregateSize, c.typed...)
+		res := proof.Run(t, AggregateSize, c.typed...)
 		if got := res.Out.Choice("governs"); got != c.governs {
 			t.Errorf("%v: %s governs, want %s", c.typed, got, c.governs)
 		}

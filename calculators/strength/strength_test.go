@@ -8,36 +8,12 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/proof"
-	"coursebook/calculators/quantity"
 )
 
 const published = "../../testdata/published"
 
 func TestMaturity(t *testing.T)     { proof.Calculator(t, Maturity, published) }
 func TestStrengthGain(t *testing.T) { proof.Calculator(t, StrengthGain, published) }
-
-// run executes a calculator on typed inputs, path and text in turn.
-func run(t *testing.T, c *calc.Calculator, typed ...string) calc.Result {
-	t.Helper()
-	var entries []calc.Entry
-	for i := 0; i < len(typed); i += 2 {
-		entries = append(entries, calc.Entry{Path: typed[i], Text: typed[i+1]})
-	}
-	in, notes := calc.Read(c, entries, quantity.Style{})
-	for _, n := range notes {
-		t.Fatalf("%s: %s", n.At, calc.Voice{}.Say(n.Text, n.Slots...))
-	}
-	return calc.Execute(c, in)
-}
-
-func has(res calc.Result, text calc.Text) bool {
-	for _, n := range res.Notes {
-		if n.Text.Key() == text.Key() {
-			return true
-		}
-	}
-	return false
-}
 
 func near(t *testing.T, what string, got, want, tol float64) {
 	t.Helper()
@@ -60,8 +36,8 @@ func TestEquivalentAge(t *testing.T) {
 		}
 		before = age
 	}
-	one := run(t, Maturity, "readings", "48 h | 60 °F")
-	many := run(t, Maturity, "readings", "0 h | 60 °F; 5 h | 60 °F; 30 h | 60 °F; 48 h | 60 °F")
+	one := proof.Run(t, Maturity, "readings", "48 h | 60 °F")
+	many := proof.Run(t, Maturity, "readings", "0 h | 60 °F; 5 h | 60 °F; 30 h | 60 °F; 48 h | 60 °F")
 	for _, id := range []string{"factor", "factor-f", "age", "age-ec", "elapsed", "mean"} {
 		near(t, id, many.Out.Num(id), one.Out.Num(id), 1e-6)
 	}
@@ -70,7 +46,7 @@ func TestEquivalentAge(t *testing.T) {
 // A ramp has the factor of the area under it: the trapezoid is exact above
 // the datum.
 func TestRampIsExact(t *testing.T) {
-	res := run(t, Maturity, "datum", "0 °C", "readings", "0 h | 10 °C; 40 h | 30 °C")
+	res := proof.Run(t, Maturity, "datum", "0 °C", "readings", "0 h | 10 °C; 40 h | 30 °C")
 	near(t, "area under the ramp", calc.From(res.Out.Num("factor"), "C°·h"), 800, 1e-9)
 	near(t, "the same in °F·h", calc.From(res.Out.Num("factor-f"), "F°·h"), 1440, 1e-9)
 }
@@ -101,31 +77,31 @@ func TestMaturityNotes(t *testing.T) {
 		{noteRange, false, []string{"curve", "log", "curve-a", "-3000 psi", "curve-b", "1500 psi", "curve-to", "5000 C°·h"}},
 		{noteNothing, true, []string{"curve", "log", "curve-a", "-9000 psi", "curve-b", "1500 psi", "curve-to", "5000 C°·h"}},
 	} {
-		if res := run(t, Maturity, c.typed...); has(res, c.note) != c.yes {
+		if res := proof.Run(t, Maturity, c.typed...); proof.Noted(res, c.note) != c.yes {
 			t.Errorf("%v: note %s: %v", c.typed, c.note.Key(), !c.yes)
 		}
 	}
 }
 
 func TestMaturityRefuses(t *testing.T) {
-	if res := run(t, Maturity, "readings", "0 h | 60 °F; 9 h | 70 °F; 8 h | 60 °F"); res.State != calc.Refused || !has(res, refuseOrder) {
+	if res := proof.Run(t, Maturity, "readings", "0 h | 60 °F; 9 h | 70 °F; 8 h | 60 °F"); res.State != calc.Refused || !proof.Noted(res, refuseOrder) {
 		t.Error("an earlier reading after a later one is taken")
 	}
-	if res := run(t, Maturity, "readings", "0 h | 60 °F"); res.State != calc.Refused || !has(res, refuseNoTime) {
+	if res := proof.Run(t, Maturity, "readings", "0 h | 60 °F"); res.State != calc.Refused || !proof.Noted(res, refuseNoTime) {
 		t.Error("no time at all is taken")
 	}
 }
 
 // No strength stands without a curve, and never one below nothing.
 func TestStrengthOnlyByCurve(t *testing.T) {
-	if run(t, Maturity).Out.Has("strength") {
+	if proof.Run(t, Maturity).Out.Has("strength") {
 		t.Error("a strength without a curve")
 	}
-	hyper := run(t, Maturity, "curve", "hyperbolic", "curve-limit", "5000 psi", "curve-rate", "0.01", "readings", "200 h | 20 °C", "datum", "0 °C")
+	hyper := proof.Run(t, Maturity, "curve", "hyperbolic", "curve-limit", "5000 psi", "curve-rate", "0.01", "readings", "200 h | 20 °C", "datum", "0 °C")
 	// 5000·0.01·4000/(1 + 40) by hand.
 	near(t, "hyperbolic", calc.From(hyper.Out.Num("strength"), "psi"), 5000*40.0/41, 1e-6)
-	none := run(t, Maturity, "curve", "hyperbolic", "curve-limit", "5000 psi", "curve-rate", "0.01", "curve-start", "5000 C°·h")
-	if none.Out.Num("strength") != 0 || !has(none, noteNothing) {
+	none := proof.Run(t, Maturity, "curve", "hyperbolic", "curve-limit", "5000 psi", "curve-rate", "0.01", "curve-start", "5000 C°·h")
+	if none.Out.Num("strength") != 0 || !proof.Noted(none, noteNothing) {
 		t.Error("strength before the start of the curve")
 	}
 }
@@ -173,12 +149,12 @@ func TestGainNotes(t *testing.T) {
 		{noteNever, false, []string{"target", "105 %", "cement", "steam-1"}},
 		{noteNever, false, []string{"target", "105 %", "cement", "moist-1", "class", "s"}},
 	} {
-		res := run(t, StrengthGain, c.typed...)
-		if has(res, c.note) != c.yes {
+		res := proof.Run(t, StrengthGain, c.typed...)
+		if proof.Noted(res, c.note) != c.yes {
 			t.Errorf("%v: note %s: %v", c.typed, c.note.Key(), !c.yes)
 		}
 	}
-	if run(t, StrengthGain, "target", "106 %", "cement", "steam-1").Out.Has("time-aci") {
+	if proof.Run(t, StrengthGain, "target", "106 %", "cement", "steam-1").Out.Has("time-aci") {
 		t.Error("a time for a share that is never reached")
 	}
 }

@@ -4,12 +4,13 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/proof"
 )
 
 // The Army subcourse EN5151 rounds the spacing of ties down: 13.6 in. is
 // 13 in. (Part C), and so does this.
 func TestSpacingIsRoundedDown(t *testing.T) {
-	_, res := run(t, TieLoad, "strength", "1420", "factor", "1", "pressure", "1250", "up", "12", "missing", "0")
+	_, res := proof.Job(t, TieLoad, "strength", "1420", "factor", "1", "pressure", "1250", "up", "12", "missing", "0")
 	if got := shown(TieLoad, res, "widest"); got != `13"` {
 		t.Errorf("shown as %s", got)
 	}
@@ -53,12 +54,12 @@ func TestFaceIsBackedUnlessItsCapacityIsKnown(t *testing.T) {
 		{[]string{"missing", "1", "capacity", "600"}, faceWithin, "", true},
 		{[]string{"missing", "0", "face", "weak", "capacity", "700"}, faceWithin, "", true},
 	} {
-		_, res := run(t, TieLoad, c.typed...)
+		_, res := proof.Job(t, TieLoad, c.typed...)
 		if res.Out.Choice("backing") != c.want || res.Out.Has("face-height") != c.height {
 			t.Errorf("%v: %s, height %v", c.typed, res.Out.Choice("backing"), res.Out.Has("face-height"))
 		}
 		for _, n := range []calc.Text{tieBack, tieBeyond, tieNoNeed} {
-			if noted(res, n) != (n == c.note) {
+			if proof.Noted(res, n) != (n == c.note) {
 				t.Errorf("%v: note %s", c.typed, n.Key())
 			}
 		}
@@ -78,14 +79,14 @@ func TestTieVerdict(t *testing.T) {
 		{[]string{"missing", "3"}, tieFails, tieMany},
 		{[]string{"sharing", "3"}, tieHolds, tieShare},
 	} {
-		_, res := run(t, TieLoad, c.typed...)
-		if res.Out.Choice("verdict") != c.want || c.note != "" && !noted(res, c.note) {
+		_, res := proof.Job(t, TieLoad, c.typed...)
+		if res.Out.Choice("verdict") != c.want || c.note != "" && !proof.Noted(res, c.note) {
 			t.Errorf("%v: %s, notes %v", c.typed, res.Out.Choice("verdict"), res.Notes)
 		}
 	}
-	_, res := run(t, TieLoad)
+	_, res := proof.Job(t, TieLoad)
 	for _, n := range []calc.Text{tieOver, tieFactor, tieMany, tieShare, tieAsk} {
-		if noted(res, n) {
+		if proof.Noted(res, n) {
 			t.Errorf("the default case says %s", n.Key())
 		}
 	}

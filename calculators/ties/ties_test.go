@@ -19,29 +19,6 @@ func TestWindowSupports(t *testing.T) { proof.Calculator(t, WindowSupports, publ
 
 var us = quantity.Style{System: quantity.US}
 
-// run reads typed inputs in US units and runs them.
-func run(t *testing.T, c *calc.Calculator, typed ...string) (calc.Case, calc.Result) {
-	t.Helper()
-	var entries []calc.Entry
-	for i := 0; i < len(typed); i += 2 {
-		entries = append(entries, calc.Entry{Path: typed[i], Text: typed[i+1]})
-	}
-	in, notes := calc.Read(c, entries, us)
-	for _, n := range notes {
-		t.Fatalf("%v: %s: %s", typed, n.At, calc.Voice{}.Say(n.Text, n.Slots...))
-	}
-	return in, calc.Execute(c, in)
-}
-
-func noted(res calc.Result, text calc.Text) bool {
-	for _, n := range res.Notes {
-		if n.Text.Key() == text.Key() {
-			return true
-		}
-	}
-	return false
-}
-
 func near(a, b float64) bool { return math.Abs(a-b) <= 1e-9*math.Max(math.Abs(a), math.Abs(b)) }
 
 // shown is an output as a reader of US units sees it.
@@ -56,7 +33,7 @@ func shown(c *calc.Calculator, res calc.Result, id string) string {
 
 func save(t *testing.T, c *calc.Calculator, name string, typed ...string) {
 	t.Helper()
-	in, res := run(t, c, typed...)
+	in, res := proof.Job(t, c, typed...)
 	d := c.Draw(calc.Voice{Style: us}, in, res)
 	if d.Empty() {
 		t.Errorf("%s draws nothing for %v", c.ID, typed)

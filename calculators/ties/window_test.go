@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/proof"
 )
 
 // The span equations of form design, as the University of Florida teaches
@@ -39,8 +40,8 @@ func TestSpansTurnBeamTheoryRound(t *testing.T) {
 func row(res calc.Result, side int) calc.Case { return res.Out.Rows("sides")[side] }
 
 func TestFormPressureCapsJambsAndSillOnly(t *testing.T) {
-	_, free := run(t, WindowSupports, "cover", "10'", "height", "48")
-	_, capped := run(t, WindowSupports, "cover", "10'", "height", "48", "form-pressure", "700")
+	_, free := proof.Job(t, WindowSupports, "cover", "10'", "height", "48")
+	_, capped := proof.Job(t, WindowSupports, "cover", "10'", "height", "48", "form-pressure", "700")
 	if got := calc.From(free.Out.Num("sill"), "psf"); !near(got, 2100) {
 		t.Errorf("fluid head at the sill %v", got)
 	}
@@ -50,7 +51,7 @@ func TestFormPressureCapsJambsAndSillOnly(t *testing.T) {
 	if head := calc.From(row(capped, 0).Num("pressure"), "psf"); !near(head, 1500) {
 		t.Errorf("the head carries %v", head)
 	}
-	if !noted(capped, windowCapped) || noted(capped, windowFluid) || !noted(free, windowFluid) || noted(free, windowCapped) {
+	if !proof.Noted(capped, windowCapped) || proof.Noted(capped, windowFluid) || !proof.Noted(free, windowFluid) || proof.Noted(free, windowCapped) {
 		t.Error("what counts is not told")
 	}
 }
@@ -59,7 +60,7 @@ func TestFormPressureCapsJambsAndSillOnly(t *testing.T) {
 func TestSupportsAreEnoughAndNoMore(t *testing.T) {
 	for _, beam := range []string{spanSimple, spanThrough} {
 		for _, width := range []string{"12", "36", "72", "120", "200"} {
-			in, res := run(t, WindowSupports, "width", width, "beam", beam)
+			in, res := proof.Job(t, WindowSupports, "width", width, "beam", beam)
 			for i, span := range []float64{in.Num("width"), in.Num("height"), in.Num("width")} {
 				n, l := row(res, i).Num("supports"), row(res, i).Num("spacing")
 				if span/(n+1) > l*(1+1e-9) || n > 0 && span/n <= l*(1-1e-9) {
@@ -72,17 +73,17 @@ func TestSupportsAreEnoughAndNoMore(t *testing.T) {
 
 // A board that runs through spans farther only where three spans fit.
 func TestContinuousBoard(t *testing.T) {
-	_, simple := run(t, WindowSupports, "width", "150", "rating", "")
-	_, through := run(t, WindowSupports, "width", "150", "rating", "", "beam", "through")
+	_, simple := proof.Job(t, WindowSupports, "width", "150", "rating", "")
+	_, through := proof.Job(t, WindowSupports, "width", "150", "rating", "", "beam", "through")
 	if !(row(through, 2).Num("spacing") > row(simple, 2).Num("spacing")) {
 		t.Error("a board over many spans gains nothing")
 	}
-	_, short := run(t, WindowSupports, "width", "30", "rating", "", "beam", "through")
-	_, alike := run(t, WindowSupports, "width", "30", "rating", "")
-	if row(short, 2).Num("spacing") != row(alike, 2).Num("spacing") || !noted(short, windowShort) {
+	_, short := proof.Job(t, WindowSupports, "width", "30", "rating", "", "beam", "through")
+	_, alike := proof.Job(t, WindowSupports, "width", "30", "rating", "")
+	if row(short, 2).Num("spacing") != row(alike, 2).Num("spacing") || !proof.Noted(short, windowShort) {
 		t.Error("a board over two spans counts as more")
 	}
-	if noted(alike, windowShort) {
+	if proof.Noted(alike, windowShort) {
 		t.Error("a simple beam is told to be short")
 	}
 }
@@ -102,16 +103,16 @@ func TestWindowNotes(t *testing.T) {
 		{[]string{"rating", "100"}, windowTight, true},
 		{nil, windowTight, false},
 	} {
-		_, res := run(t, WindowSupports, c.typed...)
-		if noted(res, c.note) != c.want {
-			t.Errorf("%v: %s is %v", c.typed, c.note.Key(), noted(res, c.note))
+		_, res := proof.Job(t, WindowSupports, c.typed...)
+		if proof.Noted(res, c.note) != c.want {
+			t.Errorf("%v: %s is %v", c.typed, c.note.Key(), proof.Noted(res, c.note))
 		}
 	}
 }
 
 // A weaker support stands closer, and decides.
 func TestSupportDecides(t *testing.T) {
-	_, res := run(t, WindowSupports, "rating", "500")
+	_, res := proof.Job(t, WindowSupports, "rating", "500")
 	if row(res, 2).Choice("governs") != bySupport {
 		t.Errorf("decided by %s", row(res, 2).Choice("governs"))
 	}

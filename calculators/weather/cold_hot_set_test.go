@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/proof"
 )
 
 // Colder air never asks for less, nor does a thinner section.
@@ -42,16 +43,16 @@ func TestColdNotes(t *testing.T) {
 		{[]string{"concrete", "65 °F", "service", "partly"}, warmOK, notePartly},
 		{[]string{"concrete", "65 °F", "service", "loaded"}, warmOK, noteLoaded},
 	} {
-		res := run(t, ColdWeather, c.typed...)
-		if res.Out.Choice("verdict") != c.verdict || !noted(res, c.note) {
+		res := proof.Run(t, ColdWeather, c.typed...)
+		if res.Out.Choice("verdict") != c.verdict || !proof.Noted(res, c.note) {
 			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("verdict"), res.Notes)
 		}
 	}
-	if run(t, ColdWeather, "service", "loaded").Out.Has("strength") {
+	if proof.Run(t, ColdWeather, "service", "loaded").Out.Has("strength") {
 		t.Error("days are told for a full load")
 	}
 	// 60 °F under the cover, 0 °F outside, 8 in. wall: 60 of 50 F° in 24 h.
-	near(t, "uncover", run(t, ColdWeather, "air", "0 °F", "surface", "60 °F").Out.Num("uncover")/3600, 28.8, 1e-9)
+	near(t, "uncover", proof.Run(t, ColdWeather, "air", "0 °F", "surface", "60 °F").Out.Num("uncover")/3600, 28.8, 1e-9)
 }
 
 func TestHotLoads(t *testing.T) {
@@ -71,16 +72,16 @@ func TestHotLoads(t *testing.T) {
 		{[]string{"concrete", "96 °F", "hot-time", "120 min"}, loadHot, 55, noteTooHot},
 		{[]string{"concrete", "75 °F", "rule", "c94-new"}, loadGood, 55, noteAgreed},
 	} {
-		res := run(t, HotWeather, c.typed...)
-		if res.Out.Choice("verdict") != c.verdict || !noted(res, c.note) {
+		res := proof.Run(t, HotWeather, c.typed...)
+		if res.Out.Choice("verdict") != c.verdict || !proof.Noted(res, c.note) {
 			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("verdict"), res.Notes)
 		}
 		near(t, "time left", res.Out.Num("left")/60, c.left, 1e-9)
 	}
-	if noted(run(t, HotWeather, "concrete", "79 °F"), noteEighty) || noted(run(t, HotWeather, "concrete", "85.9 °F"), noteHeat86) {
+	if proof.Noted(proof.Run(t, HotWeather, "concrete", "79 °F"), noteEighty) || proof.Noted(proof.Run(t, HotWeather, "concrete", "85.9 °F"), noteHeat86) {
 		t.Error("a note on heat comes too early")
 	}
-	if res := run(t, HotWeather, "concrete", "75 °F", "rule", "own", "own-time", "45 min"); res.Out.Has("turns-limit") || res.Out.Num("limit") != 45*60 {
+	if res := proof.Run(t, HotWeather, "concrete", "75 °F", "rule", "own", "own-time", "45 min"); res.Out.Has("turns-limit") || res.Out.Num("limit") != 45*60 {
 		t.Errorf("own rule: %v", res.Out.Num("limit"))
 	}
 }
@@ -99,10 +100,10 @@ func TestClock(t *testing.T) {
 			t.Errorf("%q: %d, %v", c.text, got, ok)
 		}
 	}
-	if res := run(t, HotWeather, "batched", "23:10", "concrete", "75 °F"); res.Out.Text("by") != "00:40" {
+	if res := proof.Run(t, HotWeather, "batched", "23:10", "concrete", "75 °F"); res.Out.Text("by") != "00:40" {
 		t.Errorf("past midnight: %s", res.Out.Text("by"))
 	}
-	if res := run(t, HotWeather, "batched", "10am"); res.State != calc.Refused || !noted(res, refuseClock) {
+	if res := proof.Run(t, HotWeather, "batched", "10am"); res.State != calc.Refused || !proof.Noted(res, refuseClock) {
 		t.Error("a batch time that is none")
 	}
 }
@@ -154,24 +155,24 @@ func TestSettingNotes(t *testing.T) {
 		{[]string{"concrete", "49 °F"}, noteSetCold}, {[]string{"concrete", "91 °F"}, noteSetHot},
 		{[]string{"age", "10 h"}, noteJoint}, {[]string{"age", "5 h"}, noteSoon},
 	} {
-		if res := run(t, SettingTime, c.typed...); !noted(res, c.note) {
+		if res := proof.Run(t, SettingTime, c.typed...); !proof.Noted(res, c.note) {
 			t.Errorf("%v: %v", c.typed, res.Notes)
 		}
 	}
 	for _, n := range []calc.Text{noteSetCold, noteSetHot, noteJoint, noteSoon} {
-		if res := run(t, SettingTime, "concrete", "70 °F", "age", "60 min"); noted(res, n) {
+		if res := proof.Run(t, SettingTime, "concrete", "70 °F", "age", "60 min"); proof.Noted(res, n) {
 			t.Errorf("%s without cause", n.Key())
 		}
 	}
-	if res := run(t, SettingTime, "final", "4 h"); res.State != calc.Refused || !noted(res, refuseOrder) {
+	if res := proof.Run(t, SettingTime, "final", "4 h"); res.State != calc.Refused || !proof.Noted(res, refuseOrder) {
 		t.Error("final set before initial set")
 	}
-	res := run(t, SettingTime, "concrete", "50 °F", "age", "")
+	res := proof.Run(t, SettingTime, "concrete", "50 °F", "age", "")
 	o := res.Out
 	if o.Has("left") || !(o.Num("earliest") <= o.Num("initial-set") && o.Num("initial-set") <= o.Num("latest") && o.Num("initial-set") < o.Num("final-set")) {
 		t.Errorf("%v", o)
 	}
-	if run(t, SettingTime, "concrete", "105 °F").Out.Has("by-table") {
+	if proof.Run(t, SettingTime, "concrete", "105 °F").Out.Has("by-table") {
 		t.Error("the old table ends at 100 °F")
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/proof"
 )
 
 func near(t *testing.T, what string, got, want, tol float64) {
@@ -84,19 +85,19 @@ func TestEvaporationNotes(t *testing.T) {
 		{[]string{"wind", "30 mph"}, dryAct, noteGrid},
 		{[]string{"wind-height", "33 ft"}, dryAct, noteLow},
 	} {
-		res := run(t, Evaporation, c.typed...)
-		if res.Out.Choice("verdict") != c.verdict || c.note != "" && !noted(res, c.note) {
+		res := proof.Run(t, Evaporation, c.typed...)
+		if res.Out.Choice("verdict") != c.verdict || c.note != "" && !proof.Noted(res, c.note) {
 			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("verdict"), res.Notes)
 		}
-		if noted(res, noteDew) != (c.note == noteDew) || noted(res, noteGrid) != (c.note == noteGrid || c.note == noteDew) {
+		if proof.Noted(res, noteDew) != (c.note == noteDew) || proof.Noted(res, noteGrid) != (c.note == noteGrid || c.note == noteDew) {
 			t.Errorf("%v: notes %v", c.typed, res.Notes)
 		}
 	}
-	if res := run(t, Evaporation, "concrete", "45 °F", "air", "85 °F", "humidity", "95%"); res.Out.Num("rate") != 0 {
+	if res := proof.Run(t, Evaporation, "concrete", "45 °F", "air", "85 °F", "humidity", "95%"); res.Out.Num("rate") != 0 {
 		t.Errorf("dew dries: %v", res.Out.Num("rate"))
 	}
 	// Just above 0.2 lb/ft²/h by Uno, below it by Menzel: the stricter is told.
-	if res := run(t, Evaporation, "concrete", "70 °F", "air", "70 °F", "humidity", "30%", "wind", "15.6 mph"); !noted(res, noteSplit) {
+	if res := proof.Run(t, Evaporation, "concrete", "70 °F", "air", "70 °F", "humidity", "30%", "wind", "15.6 mph"); !proof.Noted(res, noteSplit) {
 		t.Errorf("the methods split: %v and %v", res.Out.Num("rate")*3600/4.882, res.Out.Num("menzel")*3600/4.882)
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/proof"
 )
 
 // Parts of one temperature mix to it, whatever their masses; and the
@@ -37,7 +38,7 @@ func TestMixAgainstHeats(t *testing.T) {
 
 // The ice and the water that are told bring the mix to the wanted temperature.
 func TestMixInverse(t *testing.T) {
-	res := run(t, MixTemp, "wanted", "75 °F")
+	res := proof.Run(t, MixTemp, "wanted", "75 °F")
 	ice, left := res.Out.Num("ice-needed"), res.Out.Num("water-left")
 	if res.Out.Choice("need") != needIce || !(ice > 0) {
 		t.Fatalf("%v", res.Out)
@@ -48,7 +49,7 @@ func TestMixInverse(t *testing.T) {
 	if back.Out.Choice("need") != needNothing {
 		t.Errorf("need %s", back.Out.Choice("need"))
 	}
-	res = run(t, MixTemp, "aggregate-temp", "40 °F", "cement-temp", "40 °F", "water-temp", "45 °F", "wanted", "60 °F")
+	res = proof.Run(t, MixTemp, "aggregate-temp", "40 °F", "cement-temp", "40 °F", "water-temp", "45 °F", "wanted", "60 °F")
 	if res.Out.Choice("need") != needWarm {
 		t.Fatalf("need %s", res.Out.Choice("need"))
 	}
@@ -63,9 +64,9 @@ func TestFrozenMoisture(t *testing.T) {
 		near(t, "°F", FrozenMoisture(f, 32, 144), 0.5*f-128, 1e-9)
 	}
 	near(t, "°C", FrozenMoisture(-12, 0, 80), 0.5*-12-80, 1e-9)
-	thawed := run(t, MixTemp, "aggregate-temp", "32 °F", "water-temp", "140 °F", "wanted", "")
-	frozen := run(t, MixTemp, "aggregate-temp", "31.9 °F", "water-temp", "140 °F", "wanted", "")
-	if noted(thawed, noteFrozen) || !noted(frozen, noteFrozen) {
+	thawed := proof.Run(t, MixTemp, "aggregate-temp", "32 °F", "water-temp", "140 °F", "wanted", "")
+	frozen := proof.Run(t, MixTemp, "aggregate-temp", "31.9 °F", "water-temp", "140 °F", "wanted", "")
+	if proof.Noted(thawed, noteFrozen) || !proof.Noted(frozen, noteFrozen) {
 		t.Error("the note on frozen aggregate")
 	}
 	// 60 lb of ice take 60·144/1108.8 F° from the mix of the example.
@@ -73,10 +74,10 @@ func TestFrozenMoisture(t *testing.T) {
 }
 
 func TestMixLimits(t *testing.T) {
-	if res := run(t, MixTemp, "ice", "800 lb", "water", "20 lb"); res.State != calc.Refused || !noted(res, refuseSlush) {
+	if res := proof.Run(t, MixTemp, "ice", "800 lb", "water", "20 lb"); res.State != calc.Refused || !proof.Noted(res, refuseSlush) {
 		t.Errorf("slush: %v", res.State)
 	}
-	if res := run(t, MixTemp, "aggregate-temp", "180 °F"); res.State != calc.Refused || !noted(res, refuseStiff) {
+	if res := proof.Run(t, MixTemp, "aggregate-temp", "180 °F"); res.State != calc.Refused || !proof.Noted(res, refuseStiff) {
 		t.Errorf("boil: %v", res.State)
 	}
 	for _, c := range []struct {
@@ -92,8 +93,8 @@ func TestMixLimits(t *testing.T) {
 		{[]string{"aggregate-temp", "100 °F", "wanted", ""}, "", noteHotMix},
 		{[]string{"aggregate-temp", "45 °F", "cement-temp", "45 °F", "water-temp", "45 °F", "wanted", ""}, "", noteCool},
 	} {
-		res := run(t, MixTemp, c.typed...)
-		if res.Out.Choice("need") != c.need || !noted(res, c.note) {
+		res := proof.Run(t, MixTemp, c.typed...)
+		if res.Out.Choice("need") != c.need || !proof.Noted(res, c.note) {
 			t.Errorf("%v: %s, %v at %v °F", c.typed, res.Out.Choice("need"), res.Notes, calc.From(res.Out.Num("temperature"), "°F"))
 		}
 		if res.Out.Has("ice-needed") && res.Out.Num("ice-share") > maxIce+1e-9 {
@@ -106,7 +107,7 @@ func TestMixLimits(t *testing.T) {
 func TestIceRunsTheRightWay(t *testing.T) {
 	last := math.Inf(1)
 	for _, ice := range []string{"0 lb", "20 lb", "60 lb", "120 lb"} {
-		got := run(t, MixTemp, "ice", ice, "wanted", "").Out.Num("temperature")
+		got := proof.Run(t, MixTemp, "ice", ice, "wanted", "").Out.Num("temperature")
 		if got >= last {
 			t.Errorf("%s: %v", ice, got)
 		}
