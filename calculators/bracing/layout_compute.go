@@ -67,7 +67,7 @@ func readHoles(r *calc.Run, in calc.Case, length float64) ([]hole, bool) {
 // inside tells whether a place is within an opening, its edges left out.
 func inside(holes []hole, at float64) bool {
 	for _, h := range holes {
-		if at > h.from+noise && at < h.to-noise {
+		if at > h.from+calc.Slack && at < h.to-calc.Slack {
 			return true
 		}
 	}
@@ -86,7 +86,7 @@ func fixedSpots(r *calc.Run, in calc.Case, holes []hole, length float64) ([]spot
 	side := in.Num("side")
 	for _, h := range holes {
 		for _, at := range []float64{h.from - side, h.to + side} {
-			if at < -noise || exceeds(at, length) || inside(holes, at) {
+			if at < -calc.Slack || exceeds(at, length) || inside(holes, at) {
 				r.Note(calc.Ask, calc.Cell("openings", h.row.Nr(), "start"), noPier,
 					calc.Amount("at", math.Min(math.Max(at, 0), length), &measure.Wall))
 				continue
@@ -129,7 +129,7 @@ func merge(r *calc.Run, in calc.Case, spots []spot, holes []hole) []spot {
 		last := &kept[len(kept)-1]
 		gap := s.at - last.at
 		_, over := across(holes, last.at, s.at)
-		if over || gap > sameSpot && gap >= in.Num("closest")-noise {
+		if over || gap > sameSpot && gap >= in.Num("closest")-calc.Slack {
 			kept = append(kept, s)
 			continue
 		}
@@ -177,7 +177,7 @@ func fillSpots(r *calc.Run, in calc.Case, fixed []spot, holes []hole) []spot {
 // across finds an opening between two places.
 func across(holes []hole, from, to float64) (hole, bool) {
 	for _, h := range holes {
-		if h.from >= from-noise && h.to <= to+noise {
+		if h.from >= from-calc.Slack && h.to <= to+calc.Slack {
 			return h, true
 		}
 	}

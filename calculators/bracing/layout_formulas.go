@@ -1,10 +1,10 @@
 package bracing
 
-import "math"
+import (
+	"math"
 
-// noise is how far over a whole number of spaces counts as exact: a gap typed
-// in feet and one summed from inches differ in the last bit.
-const noise = 1e-9
+	"coursebook/calculators/calc"
+)
 
 // FillBraces is how many braces stand between two fixed ones so that no gap
 // is over the largest spacing, n = ceil(g / s) − 1, at least 0.
@@ -12,7 +12,7 @@ const noise = 1e-9
 // Units: any length, the same for both; a count. Limits: s > 0. Source:
 // arithmetic; the spacing itself is the form maker's or the engineer's.
 func FillBraces(gap, spacing float64) float64 {
-	return math.Max(math.Ceil(gap/spacing-noise)-1, 0)
+	return math.Max(math.Ceil(gap/spacing-calc.Slack)-1, 0)
 }
 
 // EvenGap is the gap when n braces are spread evenly, e = g / (n + 1).
@@ -27,7 +27,7 @@ func EvenGap(gap, between float64) float64 { return gap / (between + 1) }
 // Units: any length, the same for all; a count. Limits: p > k; at least one
 // plank in each line. Source: arithmetic; the lap is 29 CFR 1926.451(b)(7).
 func PlankCount(side, length, plank, lap float64) float64 {
-	return side * math.Max(math.Ceil((length-lap)/(plank-lap)-noise), 1)
+	return side * math.Max(math.Ceil((length-lap)/(plank-lap)-calc.Slack), 1)
 }
 
 // RailLength is the guardrail of a platform: the open side and both ends,

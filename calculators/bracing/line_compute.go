@@ -238,7 +238,7 @@ func atTheBrace(move, side string) (seen, turn string) {
 	return "away", "lengthen"
 }
 
-// sameSpot is far below what a tape shows and far above binary noise, in m.
+// sameSpot is far below what a tape shows and far above binary calc.Slack, in m.
 const sameSpot = 1e-6
 
 // putBow tells the bow of the wall as a radius where distances were given and

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
 )
 
 // What the calculator says about a set of readings.
@@ -89,7 +90,7 @@ func noteRounds(r *calc.Run, lines []line) {
 func noteString(r *calc.Run, in calc.Case) {
 	block := in.Num("block")
 	if block < usualBlock-tapeSlack {
-		r.Note(calc.Ask, calc.At("block"), thinBlock, calc.Amount("least", usualBlock, gapSize))
+		r.Note(calc.Ask, calc.At("block"), thinBlock, calc.Amount("least", usualBlock, &measure.Part))
 	}
 	unread := false
 	for _, id := range []string{"first-end", "second-end"} {
@@ -97,7 +98,7 @@ func noteString(r *calc.Run, in calc.Case) {
 		case !in.Has(id):
 			unread = true
 		case math.Abs(in.Num(id)-block) > tapeSlack+1e-9:
-			r.Note(calc.Ask, calc.At(id), endOff, calc.Amount("gap", in.Num(id), gapSize), calc.Amount("block", block, gapSize))
+			r.Note(calc.Ask, calc.At(id), endOff, calc.Amount("gap", in.Num(id), &measure.Part), calc.Amount("block", block, &measure.Part))
 		}
 	}
 	if unread {
@@ -114,7 +115,7 @@ func noteReadings(r *calc.Run, in calc.Case, lines []line) {
 			r.Note(calc.Ask, at, touches)
 		}
 		if i > 0 && exceeds(math.Abs(l.off-lines[i-1].off), bigJump) {
-			r.Note(calc.Ask, at, jump, calc.Amount("jump", math.Abs(l.off-lines[i-1].off), gapSize))
+			r.Note(calc.Ask, at, jump, calc.Amount("jump", math.Abs(l.off-lines[i-1].off), &measure.Part))
 		}
 		same = same && !l.within && (l.off > 0) == (lines[0].off > 0)
 	}
@@ -127,16 +128,16 @@ func noteReadings(r *calc.Run, in calc.Case, lines []line) {
 func noteLimits(r *calc.Run, in calc.Case, lines []line, step float64) {
 	limit := plumbLimit.Value(in.Num("string-height"))
 	if exceeds(math.Abs(lines[worstOf(lines)].off), limit) {
-		r.Note(calc.Notice, calc.At("readings"), overPlumb, calc.Amount("limit", limit, limitSize))
+		r.Note(calc.Notice, calc.At("readings"), overPlumb, calc.Amount("limit", limit, &measure.PartAtMost))
 	}
 	if exceeds(in.Num("tolerance"), limit) {
-		r.Note(calc.Notice, calc.At("tolerance"), looseForAci, calc.Amount("limit", limit, limitSize))
+		r.Note(calc.Notice, calc.At("tolerance"), looseForAci, calc.Amount("limit", limit, &measure.PartAtMost))
 	}
 	if exceeds(step/4, in.Num("tolerance")) {
-		r.Note(calc.Notice, calc.At("tolerance"), coarse, calc.Amount("move", step/4, gapSize))
+		r.Note(calc.Notice, calc.At("tolerance"), coarse, calc.Amount("move", step/4, &measure.Part))
 	}
 	angle := braceAngle.Value(in.Num("foot-distance"), in.Num("attach-height"), in.Num("foot-below"))
 	if a := calc.From(angle, "°"); a < leastSlope-1e-9 || a > mostSlope+1e-9 {
-		r.Note(calc.Caution_, calc.At("foot-distance"), steep, calc.Amount("slope", angle, slope))
+		r.Note(calc.Caution_, calc.At("foot-distance"), steep, calc.Amount("slope", angle, &measure.WholeDegrees))
 	}
 }

@@ -139,7 +139,7 @@ func worstCheck(book string, reads []reading, limit func(up float64) float64) (w
 	most := -1.0
 	for _, x := range reads[1:] {
 		c := check{book, x.up, limit(x.up), math.Abs(x.off)}
-		if share := c.measured / c.limit; share > most-noise {
+		if share := c.measured / c.limit; share > most-calc.Slack {
 			worst, most = c, share
 		}
 	}
@@ -153,7 +153,7 @@ func slopeCheck(r *calc.Run, reads []reading) check {
 	var low, high reading
 	for i, a := range reads {
 		for _, b := range reads[i+1:] {
-			if share := math.Abs(b.off-a.off) / slopeLimit.Value(b.up-a.up); share > most-noise {
+			if share := math.Abs(b.off-a.off) / slopeLimit.Value(b.up-a.up); share > most-calc.Slack {
 				low, high, most = a, b, share
 			}
 		}
@@ -190,7 +190,7 @@ func putBowUp(r *calc.Run, reads []reading) {
 
 func notePlumb(r *calc.Run, in calc.Case, reads []reading, checks []check) {
 	top := reads[len(reads)-1].up
-	if top < 0.9*in.Num("height")-noise {
+	if top < 0.9*in.Num("height")-calc.Slack {
 		r.Note(calc.Ask, calc.At("readings"), notTop, calc.Amount("up", top, &measure.Height))
 	}
 	fresh, old := checks[0], checks[1]

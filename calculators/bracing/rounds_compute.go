@@ -67,7 +67,7 @@ func computeRounds(r *calc.Run, in calc.Case) {
 	r.PutChoice("done", doneFrom(posts, rounds, in.Num("tolerance")))
 	r.PutChoice("next", nextStep(posts, rounds, wrong, in))
 	drag := dragged(posts, in.Num("tolerance"))
-	if drag > tapeSlack+noise {
+	if drag > tapeSlack+calc.Slack {
 		r.Put("dragged", drag)
 		r.Note(calc.Notice, calc.At("braces"), roundDrag, calc.Amount("moved", drag, &measure.Part))
 	}
@@ -109,9 +109,9 @@ func wayOf(prev, last, tolerance float64) string {
 		return "dragged"
 	case prev*last < 0:
 		return "past"
-	case to > from+tapeSlack+noise:
+	case to > from+tapeSlack+calc.Slack:
 		return "wrong"
-	case to < from-tapeSlack-noise:
+	case to < from-tapeSlack-calc.Slack:
 		return "closer"
 	}
 	return "still"

@@ -33,7 +33,7 @@ var roundsIn = []calc.Field{
 		Min: &calc.Limit{At: 1, Unit: "ft", Why: measure.CheckUnit}, Max: &calc.Limit{At: 30, Unit: "ft", Why: measure.OneStorey}},
 	{ID: "foot-distance", Label: calc.Text("line-rounds.foot-distance: Foot of brace from the wall"), Show: &measure.Height, Usual: "5 ft",
 		Min: &calc.Limit{At: 1, Unit: "ft", Why: measure.CheckUnit}, Max: &calc.Limit{At: 30, Unit: "ft", Why: measure.CheckUnit}},
-	{ID: "foot-below", Label: calc.Text("line-rounds.foot-below: Foot below the wall base"), Show: &levelShow, Usual: "0 ft",
+	{ID: "foot-below", Label: calc.Text("line-rounds.foot-below: Foot below the wall base"), Show: &measure.Height, Usual: "0 ft",
 		Min: &calc.Limit{Unit: "ft", Why: measure.NotMinus}, Max: &calc.Limit{At: 6, Unit: "ft", Why: measure.CheckUnit}},
 }
 

@@ -46,7 +46,7 @@ func notePosts(r *calc.Run, in calc.Case, posts []post, rounds int) {
 		case "still":
 			r.Note(calc.Ask, at, roundStill, name)
 		}
-		if p.toTurn && p.turns > roundTurns+noise {
+		if p.toTurn && p.turns > roundTurns+calc.Slack {
 			r.Note(calc.Caution_, at, roundTwo, name, calc.Amount("turns", p.turns, quarters))
 		}
 	}

@@ -196,11 +196,11 @@ func noteWind(r *calc.Run, in calc.Case) {
 	if in.Choice("part") == "end" && in.Num("length") < 2*height {
 		r.Note(calc.Notice, calc.At("part"), noEnd)
 	}
-	if attach < 0.55*height-noise {
+	if attach < 0.55*height-calc.Slack {
 		r.Note(calc.Caution_, calc.At("attach"), lowAttach)
 	}
 	angle := braceAngle.Value(in.Num("run"), attach, in.Num("below"))
-	if a := calc.From(angle, "°"); a < leastSlope-noise || a > mostSlope+noise {
+	if a := calc.From(angle, "°"); a < leastSlope-calc.Slack || a > mostSlope+calc.Slack {
 		r.Note(calc.Caution_, calc.At("run"), windSlope, calc.Amount("slope", angle, &measure.Degrees))
 	}
 }

@@ -11,7 +11,6 @@ var (
 	windPressureShow = quantity.Show{Dim: quantity.Pressure, US: quantity.Scale{Unit: "psf", Step: 0.1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "kPa", Step: 0.01, Way: quantity.Up}}
 	lineLoadShow     = quantity.Show{Dim: quantity.LineLoad, US: quantity.Scale{Unit: "lbf/ft", Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "kN/m", Step: 0.01, Way: quantity.Up}}
 	groundShow       = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "ft", Step: 100}, Metric: quantity.Scale{Unit: "m", Step: 50}}
-	levelShow        = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "ft", Form: quantity.FeetInches, Step: 1}, Metric: quantity.Scale{Unit: "m", Step: 0.01}}
 )
 
 // The reasons of the limits.
@@ -79,7 +78,7 @@ var windIn = []calc.Field{
 		Min: &calc.Limit{At: 1, Unit: "ft", Why: measure.CheckUnit}, Max: &calc.Limit{At: 30, Unit: "ft", Why: measure.OneStorey}},
 	{ID: "run", Label: calc.Text("wind-on-wall.run: Brace foot from the wall"), Show: &measure.Height, Usual: "5 ft",
 		Min: &calc.Limit{At: 1, Unit: "ft", Why: steepBrace}, Max: &calc.Limit{At: 30, Unit: "ft", Why: measure.CheckUnit}},
-	{ID: "below", Label: calc.Text("wind-on-wall.below: Foot below the wall base"), Show: &levelShow, Usual: "0 ft",
+	{ID: "below", Label: calc.Text("wind-on-wall.below: Foot below the wall base"), Show: &measure.Height, Usual: "0 ft",
 		Min: &calc.Limit{Unit: "ft", Why: measure.NotMinus}, Max: &calc.Limit{At: 6, Unit: "ft", Why: measure.CheckUnit}},
 	{ID: "duty", Label: calc.Text("wind-on-wall.duty: Load on the planks"), Kind: calc.Choice, Usual: "light", Options: []calc.Option{
 		{ID: "none", Label: calc.Text("wind-on-wall.duty.none: no planks in the wind")},
@@ -117,7 +116,7 @@ var windOut = []calc.Field{
 	{ID: "uplift", Label: calc.Text("wind-on-wall.out.uplift: Uplift at the anchor"), Show: &measure.Force, Lead: true},
 	{ID: "brace-verdict", Label: calc.Text("wind-on-wall.out.brace-verdict: The brace is"), Kind: calc.Choice, Options: verdictOptions, Lead: true},
 	{ID: "anchor-verdict", Label: calc.Text("wind-on-wall.out.anchor-verdict: The anchor is"), Kind: calc.Choice, Options: verdictOptions, Lead: true},
-	{ID: "spacing-limit", Label: calc.Text("wind-on-wall.out.spacing-limit: Most wall for these ratings"), Show: &spacingAtMost},
+	{ID: "spacing-limit", Label: calc.Text("wind-on-wall.out.spacing-limit: Most wall for these ratings"), Show: &measure.HeightAtMost},
 	{ID: "level", Label: calc.Text("wind-on-wall.out.level: Level force at the anchor"), Show: &measure.Force},
 	{ID: "down", Label: calc.Text("wind-on-wall.out.down: Down on the anchor"), Show: &measure.Force},
 	{ID: "leg", Label: calc.Text("wind-on-wall.out.leg: Down in the upright"), Show: &measure.Force},
@@ -137,6 +136,5 @@ var windOut = []calc.Field{
 }
 
 var (
-	spacingAtMost = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "ft", Form: quantity.FeetInches, Step: 1, Way: quantity.Down}, Metric: quantity.Scale{Unit: "m", Step: 0.01, Way: quantity.Down}}
-	zoneShow      = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "ft", Form: quantity.FeetInches, Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "m", Step: 0.1, Way: quantity.Up}}
+	zoneShow = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "ft", Form: quantity.FeetInches, Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "m", Step: 0.1, Way: quantity.Up}}
 )

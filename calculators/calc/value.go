@@ -7,9 +7,16 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// limitSlack lets a value typed in another unit touch its limit: the binary
-// noise of a conversion is far below it, a reader's slip far above.
-const limitSlack = 1e-9
+// Slack lets a value typed in another unit touch its limit: the binary noise of
+// a conversion is far below it, a reader's slip far above. It is a share of the
+// limit.
+const Slack = 1e-9
+
+// Over tells whether x is beyond a limit above 0 by more than that noise.
+func Over(x, limit float64) bool { return x > limit*(1+Slack) }
+
+// Under tells whether x is short of a limit above 0 by more than that noise.
+func Under(x, limit float64) bool { return x < limit*(1-Slack) }
 
 // UsualValue reads Usual. It panics where that cannot be read.
 func (f Field) UsualValue() Value {
@@ -166,7 +173,7 @@ func (rd *reader) bounds(f Field, at Path, si float64) {
 // slack is the limit in SI units and how far a value may miss it.
 func (l *Limit) slack() (si, slack float64) {
 	si = l.SI()
-	return si, limitSlack * math.Abs(si)
+	return si, Slack * math.Abs(si)
 }
 
 func (rd *reader) outside(f Field, at Path, t Text, l *Limit) {

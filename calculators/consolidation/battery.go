@@ -25,8 +25,7 @@ var BatteryPacks = &calc.Calculator{
 }
 
 var (
-	showDraw  = quantity.Show{Dim: quantity.Power, US: quantity.Scale{Unit: "W", Step: 10}}
-	showTenth = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 0.1}}
+	showDraw = quantity.Show{Dim: quantity.Power, US: quantity.Scale{Unit: "W", Step: 10}}
 )
 
 const (
@@ -42,9 +41,9 @@ var batteryIn = []calc.Field{
 	{ID: "minutes", Show: &measure.Minutes, Usual: "25 min", Label: calc.Text("battery-packs.minutes: Run time of a charge"),
 		Help: calc.Text("battery-packs.minutes.help: From the maker, or by your own watch. Running, not waiting."),
 		Min:  &calc.Limit{At: 2, Unit: "min", Why: measure.CheckUnit}, Max: &calc.Limit{At: 600, Unit: "min", Why: measure.CheckUnit}, When: byMinutes},
-	{ID: "volts", Show: &showTenth, Usual: "18", Label: calc.Text("battery-packs.volts: Volts"),
+	{ID: "volts", Show: &measure.Tenths, Usual: "18", Label: calc.Text("battery-packs.volts: Volts"),
 		Min: &calc.Limit{At: 3, Why: whyVolts}, Max: &calc.Limit{At: 120, Why: whyVolts}, When: byLabel},
-	{ID: "amp-hours", Show: &showTenth, Usual: "8", Label: calc.Text("battery-packs.amp-hours: Amp-hours"),
+	{ID: "amp-hours", Show: &measure.Tenths, Usual: "8", Label: calc.Text("battery-packs.amp-hours: Amp-hours"),
 		Min: &calc.Limit{At: 0.5, Why: whyVolts}, Max: &calc.Limit{At: 100, Why: whyVolts}, When: byLabel},
 	{ID: "draw", Show: &showDraw, Usual: "350 W", Label: calc.Text("battery-packs.draw: Draw of the tool at work"),
 		Help: calc.Text("battery-packs.draw.help: With the head in concrete. In air it is less."),

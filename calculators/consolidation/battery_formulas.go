@@ -1,5 +1,7 @@
 package consolidation
 
+import "coursebook/calculators/calc"
+
 // WattHours is the energy of a pack from its label: V·A, in watt-hours for
 // volts and ampere-hours. Source: 49 CFR 171.8.
 func WattHours(volts, ampHours float64) float64 { return volts * ampHours }
@@ -38,7 +40,7 @@ func Charging(slots, changes, chargers int, lasts, charge float64) (change, char
 	for k := 1; k <= changes; k++ {
 		now := float64(k) * lasts
 		ready := 0
-		for ready < len(done) && done[ready] <= now*(1+edge) {
+		for ready < len(done) && done[ready] <= now*(1+calc.Slack) {
 			ready++
 		}
 		if need := slots*(k+1) - ready; need > worst {

@@ -3,19 +3,19 @@
 // is and is not known about shaking a form from outside.
 package consolidation
 
-import "math"
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+)
 
 // overlap is the share of the radius of action by which two places lie apart:
 // their fields overlap by a quarter of their width.
 // Source: ACI 309R, from memory.
 const overlap = 1.5
 
-// edge keeps a count that comes out whole from being pushed up by the binary
-// noise of a conversion.
-const edge = 1e-9
-
 // countUp rounds a count up.
-func countUp(x float64) float64 { return math.Ceil(x * (1 - edge)) }
+func countUp(x float64) float64 { return math.Ceil(x * (1 - calc.Slack)) }
 
 // Spacing is how far apart the head goes in: s = 1.5 R. Any unit of length.
 // Source: ACI 309R, from memory.

@@ -57,7 +57,7 @@ func computeOutside(r *calc.Run, in calc.Case) {
 }
 
 func putFloor(r *calc.Run, in calc.Case, a float64) {
-	sway, pull := in.Num("amplitude") >= leastSway*(1-edge), a >= leastG*(1-edge)
+	sway, pull := in.Num("amplitude") >= leastSway*(1-calc.Slack), a >= leastG*(1-calc.Slack)
 	floor := "neither"
 	switch {
 	case sway && pull:

@@ -63,7 +63,7 @@ func fits(r *calc.Run, in calc.Case, h head) bool {
 		r.Refuse(calc.At("head"), refuseGap, calc.Amount("gap", gap, &measure.Inches))
 	case in.Num("whip") <= above:
 		r.Refuse(calc.At("whip"), refuseWhip, calc.Amount("above", above, &measure.Height))
-	case in.Num("lift") > height*(1+edge):
+	case in.Num("lift") > height*(1+calc.Slack):
 		r.Refuse(calc.At("lift"), refuseLift, calc.Amount("height", height, &measure.Height))
 	default:
 		if most > gap {
@@ -145,13 +145,13 @@ func sayPlan(r *calc.Run, in calc.Case, nr int, radius, spacing float64) {
 	if reach, half := Reach(radius, spacing), in.Num("core")/2; reach < half {
 		r.Note(calc.Notice, calc.At("core"), noteFace, calc.Amount("reach", reach, &showApart), calc.Amount("half", half, &measure.Inches))
 	}
-	if in.Num("lift") > mostLift*(1+edge) {
+	if in.Num("lift") > mostLift*(1+calc.Slack) {
 		r.Note(calc.Notice, calc.At("lift"), noteLift, calc.Amount("limit", mostLift, &measure.Height))
 	}
-	if in.Num("into") < leastInto*(1-edge) {
+	if in.Num("into") < leastInto*(1-calc.Slack) {
 		r.Note(calc.Notice, calc.At("into"), noteInto, calc.Amount("limit", leastInto, &measure.Inches))
 	}
-	if in.Num("speed") > mostSpeed*(1+edge) {
+	if in.Num("speed") > mostSpeed*(1+calc.Slack) {
 		r.Note(calc.Notice, calc.At("speed"), noteFast, calc.Amount("limit", mostSpeed, &showSpeed))
 	}
 }

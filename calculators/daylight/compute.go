@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
 )
 
 const (
@@ -151,7 +152,7 @@ func sayDay(r *calc.Run, p place, d light) {
 		}
 	}
 	if math.Abs(p.latitude) > steadyTo {
-		r.Note(calc.Notice, calc.At("latitude"), noteNorth, calc.Amount("limit", calc.SI(steadyTo, "°"), &showLimit))
+		r.Note(calc.Notice, calc.At("latitude"), noteNorth, calc.Amount("limit", calc.SI(steadyTo, "°"), &measure.WholeDegrees))
 	}
 	if d.noon < noonEarly || d.noon > noonLate {
 		r.Note(calc.Ask, calc.At("longitude"), askNoon, calc.Word("noon", clockText(d.noon)))

@@ -29,9 +29,7 @@ var Daylight = &calc.Calculator{
 // maps give it. A zone is told in quarter hours.
 var (
 	showPlace = quantity.Show{Dim: quantity.Angle, US: quantity.Scale{Unit: "°", Step: 0.0001}}
-	showZone  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.25}}
 	showSpan  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.1, Way: quantity.Down}}
-	showLimit = quantity.Show{Dim: quantity.Angle, US: quantity.Scale{Unit: "°", Step: 1}}
 )
 
 const (
@@ -49,7 +47,7 @@ var inputs = []calc.Field{
 	{ID: "longitude", Show: &showPlace, Usual: "-93.2", Label: calc.Text("daylight.longitude: Longitude"),
 		Help: calc.Text("daylight.longitude.help: East is plus, west is minus. All of the Americas is minus."),
 		Min:  &calc.Limit{At: -180, Unit: "°", Why: whyRound}, Max: &calc.Limit{At: 180, Unit: "°", Why: whyRound}},
-	{ID: "zone", Show: &showZone, Usual: "-6 h", Label: calc.Text("daylight.zone: Clock, hours from UTC"),
+	{ID: "zone", Show: &measure.Hours, Usual: "-6 h", Label: calc.Text("daylight.zone: Clock, hours from UTC"),
 		Help: calc.Text("daylight.zone.help: As the clock stands that day, summer time included. West is minus."),
 		Min:  &calc.Limit{At: -12, Unit: "h", Why: whyZone}, Max: &calc.Limit{At: 14, Unit: "h", Why: whyZone}},
 	{ID: "start", Kind: calc.Words_, MaxLen: 10, Optional: true, Usual: "11:00", Label: calc.Text("daylight.start: First concrete at"),

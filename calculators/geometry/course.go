@@ -106,7 +106,7 @@ var courseOut = []calc.Field{
 	{ID: "courses", Label: courseCountLabel, Show: &measure.Count, Exact: true},
 	{ID: "top", Label: courseTopLabel, Show: &measure.Part},
 	{ID: "off", Label: courseOffLabel, Show: &measure.Part},
-	{ID: "net", Label: calc.Text("course-take-off.out.net: Straight blocks, no waste"), Show: &tenths},
+	{ID: "net", Label: calc.Text("course-take-off.out.net: Straight blocks, no waste"), Show: &measure.Tenths},
 	{ID: "straight-length", Label: calc.Text("course-take-off.out.straight-length: Straight length, all courses"), Show: &measure.Wall},
 	{ID: "by-wall", Label: calc.Text("course-take-off.out.by-wall: Courses by wall"), Kind: calc.Rows, Cols: []calc.Field{
 		{ID: "height", Label: courseSizeHigh, Show: &measure.Wall},

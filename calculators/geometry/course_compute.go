@@ -73,7 +73,7 @@ func (w *takeOff) walls() {
 
 // cutOff is what is cut off the top course; the noise of units is nothing.
 func (w *takeOff) cutOff(top float64) float64 {
-	if !exceeds(w.course, top) {
+	if !calc.Over(w.course, top) {
 		return 0
 	}
 	return w.course - top
@@ -83,7 +83,7 @@ func (w *takeOff) cutOff(top float64) float64 {
 // than every wall.
 func (w *takeOff) holes() (sum float64, ok bool) {
 	for _, o := range w.in.Rows("openings") {
-		if exceeds(o.Num("height"), w.high) {
+		if calc.Over(o.Num("height"), w.high) {
 			w.Refuse(calc.Cell("openings", o.Nr(), "height"), courseTall, calc.Amount("limit", w.high, &measure.Wall))
 			return 0, false
 		}
@@ -113,7 +113,7 @@ func (w *takeOff) notes(corners float64) {
 	if w.tallest != w.lowest && corners > 0 {
 		w.Note(calc.Notice, calc.At("walls"), courseMixed)
 	}
-	if exceeds(w.in.Num("short-leg"), w.in.Num("long-leg")) {
+	if calc.Over(w.in.Num("short-leg"), w.in.Num("long-leg")) {
 		w.Note(calc.Ask, calc.At("long-leg"), courseLegSwap)
 	}
 	top := topCourse.Value(w.high, w.tallest, w.course)

@@ -78,8 +78,8 @@ var footingIn = []calc.Field{
 }
 
 var footingOut = []calc.Field{
-	{ID: "order-yd", Label: calc.Text("footing-volume.out.order-yd: Order in cubic yards"), Show: &yardsUp, Lead: true},
-	{ID: "order-m", Label: calc.Text("footing-volume.out.order-m: Order in cubic metres"), Show: &metresUp, Lead: true},
+	{ID: "order-yd", Label: calc.Text("footing-volume.out.order-yd: Order in cubic yards"), Show: &measure.CubicYardsUp, Lead: true},
+	{ID: "order-m", Label: calc.Text("footing-volume.out.order-m: Order in cubic metres"), Show: &measure.CubicMetresUp, Lead: true},
 	{ID: "net-yd", Label: calc.Text("footing-volume.out.net-yd: Net volume, yd³"), Show: &measure.CubicYards},
 	{ID: "net-m", Label: calc.Text("footing-volume.out.net-m: Net volume, m³"), Show: &measure.CubicMetres},
 	{ID: "with-waste-yd", Label: calc.Text("footing-volume.out.with-waste-yd: With waste, yd³"), Show: &measure.CubicYards},

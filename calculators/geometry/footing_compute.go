@@ -56,13 +56,13 @@ func askFooting(r *calc.Run, p calc.Case) {
 	at := calc.Cell("parts", p.Nr(), "depth")
 	switch kind := p.Choice("kind"); {
 	case kind == stemWallKind:
-		if exceeds(width, depth) {
+		if calc.Over(width, depth) {
 			r.Note(calc.Ask, at, footingThick)
 		}
 	case kind == gradeBeamKind:
-	case exceeds(depth, width):
+	case calc.Over(depth, width):
 		r.Note(calc.Ask, at, footingSwapped)
-	case exceeds(leastFooting, depth):
+	case calc.Over(leastFooting, depth):
 		r.Note(calc.Ask, at, footingThin, calc.Amount("limit", leastFooting, &measure.Part))
 	}
 }
@@ -108,10 +108,10 @@ func drawFootings(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	order := res.Out.Num("order-m")
 	bars = append(bars, figure.Bar{Role: figure.Foam, Name: v.Say(footingDrawOrder), Size: order,
-		Text: v.Say(footingDrawPair, calc.Amount("yd", order, &yardsUp), calc.Amount("m", order, &metresUp))})
+		Text: v.Say(footingDrawPair, calc.Amount("yd", order, &measure.CubicYardsUp), calc.Amount("m", order, &measure.CubicMetresUp))})
 	nodes, foot := figure.Bars(0, bars, 0)
 	net := res.Out.Num("net-m")
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(footingDrawTitle), Nodes: nodes,
 		Desc: v.Say(footingDrawDesc, calc.Amount("net-yd", net, &measure.CubicYards), calc.Amount("net-m", net, &measure.CubicMetres),
-			calc.Amount("order-yd", order, &yardsUp), calc.Amount("order-m", order, &metresUp))}
+			calc.Amount("order-yd", order, &measure.CubicYardsUp), calc.Amount("order-m", order, &measure.CubicMetresUp))}
 }

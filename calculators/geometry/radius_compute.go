@@ -31,7 +31,7 @@ func computeCurve(r *calc.Run, in calc.Case) {
 	c.arc()
 	offset := c.offset()
 	c.middle = r.Use(middleRadius, c.radius, offset)
-	if !exceeds(c.middle, c.half) {
+	if !calc.Over(c.middle, c.half) {
 		at := "radius"
 		if chordGiven(in) {
 			at = "chord"
@@ -55,7 +55,7 @@ func (c *curve) arc() {
 	if chordGiven(c.in) {
 		c.radius = c.Use(chordRadius, chord, rise)
 		c.angle = c.Use(chordAngle, rise, chord)
-		if exceeds(rise, chord/2) {
+		if calc.Over(rise, chord/2) {
 			c.Note(calc.Ask, calc.At("rise"), curveOver)
 		}
 	} else {
@@ -110,7 +110,7 @@ func (c *curve) cuts(outside float64) {
 	c.Put("cut-gap", c.Use(gapPerCut, c.angle, 2*c.half, n))
 	c.Put("turn", c.angle/n)
 	c.Put("flat", flat)
-	if exceeds(flat, plainFlat) {
+	if calc.Over(flat, plainFlat) {
 		c.Note(calc.Notice, calc.At("cuts-by"), curveFlats, calc.Amount("flat", flat, &measure.Part))
 	}
 }

@@ -64,7 +64,7 @@ func triples(r *calc.Run, id string, a, b, step float64) bool {
 
 // judge compares a measured diagonal with that of the square corner.
 func judge(r *calc.Run, a, b, measured, square float64) {
-	if !exceeds(measured, math.Abs(a-b)) || !exceeds(a+b, measured) {
+	if !calc.Over(measured, math.Abs(a-b)) || !calc.Over(a+b, measured) {
 		r.Refuse(calc.At("measured"), squareNoTriangle, calc.Amount("low", math.Abs(a-b), &tapeFine), calc.Amount("high", a+b, &tapeFine))
 		return
 	}
@@ -81,7 +81,7 @@ func judge(r *calc.Run, a, b, measured, square float64) {
 	r.PutChoice("way", way)
 	r.Put("error", over)
 	r.Put("off", measured-square)
-	if exceeds(math.Abs(over), slipAngle) {
+	if calc.Over(math.Abs(over), slipAngle) {
 		r.Note(calc.Ask, calc.At("measured"), squareFarOff, calc.Amount("limit", slipAngle, &measure.Degrees))
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
 )
 
 // What the calculator refuses, and what it asks.
@@ -118,7 +119,7 @@ func noteCorners(r *calc.Run, in calc.Case, corners, lowest, tallest, at float64
 		r.Note(calc.Ask, calc.At("outside-corners"), openPlan, calc.Count("corners", int(n)))
 	}
 	if lowest != tallest {
-		r.Note(calc.Notice, calc.At("runs"), mixedHeights, calc.Amount("height", at, wallLength))
+		r.Note(calc.Notice, calc.At("runs"), mixedHeights, calc.Amount("height", at, &measure.Wall))
 	}
 }
 
@@ -140,7 +141,7 @@ func (w *walls) addCurve(r *calc.Run, in calc.Case) bool {
 		middle = r.Use(centreRadius, radius, w.core)
 	}
 	if middle <= w.core/2 {
-		r.Refuse(calc.At(at), tightCurve, calc.Amount("limit", w.core, wallLength))
+		r.Refuse(calc.At(at), tightCurve, calc.Amount("limit", w.core, &measure.Wall))
 		return false
 	}
 	arc := r.Use(arcLength, angle, middle)
@@ -169,8 +170,8 @@ func (w *walls) holes(r *calc.Run, in calc.Case) (volume float64, ok bool) {
 		if !w.fits(r, "block-outs", b) {
 			return 0, false
 		}
-		if exceeds(b.Num("depth"), w.core) {
-			r.Refuse(calc.Cell("block-outs", b.Nr(), "depth"), deepHole, calc.Amount("limit", w.core, coreSize))
+		if calc.Over(b.Num("depth"), w.core) {
+			r.Refuse(calc.Cell("block-outs", b.Nr(), "depth"), deepHole, calc.Amount("limit", w.core, &measure.Part))
 			return 0, false
 		}
 		volume += prism.Value(b.Num("count"), b.Num("width"), b.Num("height"), b.Num("depth"))
@@ -184,15 +185,12 @@ func (w *walls) holes(r *calc.Run, in calc.Case) (volume float64, ok bool) {
 
 var firstOpening = calc.Text("wall-volume.of.first-opening: First row of openings")
 
-// exceeds tells whether x is over a limit by more than the noise of units.
-func exceeds(x, limit float64) bool { return x > limit*(1+1e-9) }
-
 func (w *walls) fits(r *calc.Run, rows string, hole calc.Case) bool {
 	switch {
-	case exceeds(hole.Num("height"), w.tallest):
-		r.Refuse(calc.Cell(rows, hole.Nr(), "height"), tallHole, calc.Amount("limit", w.tallest, wallLength))
-	case exceeds(hole.Num("width"), w.longest):
-		r.Refuse(calc.Cell(rows, hole.Nr(), "width"), wideHole, calc.Amount("limit", w.longest, wallLength))
+	case calc.Over(hole.Num("height"), w.tallest):
+		r.Refuse(calc.Cell(rows, hole.Nr(), "height"), tallHole, calc.Amount("limit", w.tallest, &measure.Wall))
+	case calc.Over(hole.Num("width"), w.longest):
+		r.Refuse(calc.Cell(rows, hole.Nr(), "width"), wideHole, calc.Amount("limit", w.longest, &measure.Wall))
 	default:
 		return true
 	}

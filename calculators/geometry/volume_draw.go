@@ -7,6 +7,7 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/figure"
+	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -49,9 +50,9 @@ func drawVolume(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	p.bars(in, res.Out)
 	return figure.Drawing{
 		Width: frameWidth, Height: p.y, Title: v.Say(drawTitle), Nodes: p.nodes,
-		Desc: v.Say(drawDesc, calc.Amount("length", res.Out.Num("length"), wallLength),
+		Desc: v.Say(drawDesc, calc.Amount("length", res.Out.Num("length"), &measure.Wall),
 			calc.Amount("net-yd", res.Out.Num("net-yd"), inYards), calc.Amount("net-m", res.Out.Num("net-m"), inMetres),
-			calc.Amount("order-yd", res.Out.Num("order-yd"), orderInYards), calc.Amount("order-m", res.Out.Num("order-m"), orderInMetres),
+			calc.Amount("order-yd", res.Out.Num("order-yd"), &measure.CubicYardsUp), calc.Amount("order-m", res.Out.Num("order-m"), &measure.CubicMetresUp),
 			calc.Count("loads", int(res.Out.Num("loads")))),
 	}
 }
@@ -113,7 +114,7 @@ func (p *plate) strip(in, out calc.Case) {
 	}
 	p.add(figure.Segment(figure.Ground, figure.Point{X: frameMargin, Y: base}, figure.Point{X: frameWidth - frameMargin, Y: base}))
 	p.y = base + 46
-	text := quantity.Format(out.Num("length"), *wallLength, p.voice.Style)
+	text := quantity.Format(out.Num("length"), measure.Wall, p.voice.Style)
 	// The dimension's own text needs room; a short strip gets it beside.
 	if x-frameMargin >= float64(utf8.RuneCountInString(text))*letterWidth {
 		p.add(figure.Dimension(figure.Point{X: frameMargin, Y: p.y}, figure.Point{X: x, Y: p.y}, text))
@@ -137,7 +138,7 @@ func (p *plate) bars(in, out calc.Case) {
 	p.keyed(figure.Concrete, drawNet, net)
 	p.keyed(figure.Opening, drawHoles, walls-net)
 	p.y += 6
-	p.line(figure.Number, p.voice.Say(drawOrder, calc.Amount("yd", order, orderInYards), calc.Amount("m", order, orderInMetres)))
+	p.line(figure.Number, p.voice.Say(drawOrder, calc.Amount("yd", order, &measure.CubicYardsUp), calc.Amount("m", order, &measure.CubicMetresUp)))
 	p.bar(scale, figure.Concrete, net, figure.Foam, order-net)
 	if typed > 0 {
 		x := frameMargin + typed*scale

@@ -62,7 +62,7 @@ func checkOrder(r *calc.Run, in calc.Case, order, need float64) {
 	putVolume(r, "difference", typed-order)
 	mistaken := calc.SI(in.Num("order"), swapped.US.Unit)
 	switch {
-	case !far(typed, order) && exceeds(need, typed):
+	case !far(typed, order) && calc.Over(need, typed):
 		r.Note(calc.Notice, calc.At("order"), runsShort, calc.Amount("typed", typed, own), calc.Amount("need", need, own))
 	case !far(typed, order):
 	case !far(mistaken, order):

@@ -2,16 +2,14 @@ package geometry
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/quantity"
+	"coursebook/calculators/measure"
 )
-
-var shortPercent = &quantity.Show{Dim: quantity.Ratio, US: quantity.Scale{Unit: "%", Step: 0.1}, Metric: quantity.Scale{Unit: "%", Step: 0.1}}
 
 // The IDs of a volume in both units end in -yd and -m.
 var volumeOut = []calc.Field{
-	{ID: "order-yd", Label: calc.Text("wall-volume.out.order-yd: Order in cubic yards"), Show: orderInYards, Lead: true},
-	{ID: "order-m", Label: calc.Text("wall-volume.out.order-m: Order in cubic metres"), Show: orderInMetres, Lead: true},
-	{ID: "loads", Label: calc.Text("wall-volume.out.loads: Truck loads"), Show: number, Exact: true, Lead: true},
+	{ID: "order-yd", Label: calc.Text("wall-volume.out.order-yd: Order in cubic yards"), Show: &measure.CubicYardsUp, Lead: true},
+	{ID: "order-m", Label: calc.Text("wall-volume.out.order-m: Order in cubic metres"), Show: &measure.CubicMetresUp, Lead: true},
+	{ID: "loads", Label: calc.Text("wall-volume.out.loads: Truck loads"), Show: &measure.Count, Exact: true, Lead: true},
 	{ID: "last-load-yd", Label: calc.Text("wall-volume.out.last-load-yd: Last load, yd³"), Show: inYards},
 	{ID: "last-load-m", Label: calc.Text("wall-volume.out.last-load-m: Last load, m³"), Show: inMetres},
 	{ID: "walls-yd", Label: calc.Text("wall-volume.out.walls-yd: Walls without holes, yd³"), Show: inYards},
@@ -22,8 +20,8 @@ var volumeOut = []calc.Field{
 	{ID: "net-m", Label: calc.Text("wall-volume.out.net-m: Net volume, m³"), Show: inMetres},
 	{ID: "with-waste-yd", Label: calc.Text("wall-volume.out.with-waste-yd: With waste, yd³"), Show: inYards},
 	{ID: "with-waste-m", Label: calc.Text("wall-volume.out.with-waste-m: With waste, m³"), Show: inMetres},
-	{ID: "extra", Label: calc.Text("wall-volume.out.extra: Order over net volume"), Show: shortPercent},
-	{ID: "length", Label: calc.Text("wall-volume.out.length: Length along the middle"), Show: wallLength},
+	{ID: "extra", Label: calc.Text("wall-volume.out.extra: Order over net volume"), Show: &extraShow},
+	{ID: "length", Label: calc.Text("wall-volume.out.length: Length along the middle"), Show: &measure.Wall},
 	{ID: "difference-yd", Label: calc.Text("wall-volume.out.difference-yd: Your order less this, yd³"), Show: inYards},
 	{ID: "difference-m", Label: calc.Text("wall-volume.out.difference-m: Your order less this, m³"), Show: inMetres},
 }

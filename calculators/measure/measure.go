@@ -23,11 +23,13 @@ var (
 
 // Numbers without a unit.
 var (
-	Count   = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 1}}
-	CountUp = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 1, Way: quantity.Up}}
-	Factor  = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 0.01}}
-	Percent = quantity.Show{Dim: quantity.Ratio, US: quantity.Scale{Unit: "%", Step: 1}}
-	Degrees = quantity.Show{Dim: quantity.Angle, US: quantity.Scale{Unit: "°", Step: 0.5}}
+	Count        = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 1}}
+	CountUp      = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 1, Way: quantity.Up}}
+	Factor       = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 0.01}}
+	Tenths       = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 0.1}}
+	Percent      = quantity.Show{Dim: quantity.Ratio, US: quantity.Scale{Unit: "%", Step: 1}}
+	Degrees      = quantity.Show{Dim: quantity.Angle, US: quantity.Scale{Unit: "°", Step: 0.5}}
+	WholeDegrees = quantity.Show{Dim: quantity.Angle, US: quantity.Scale{Unit: "°", Step: 1}}
 )
 
 // Areas and volumes. CubicYards and CubicMetres keep their unit for every
@@ -37,6 +39,10 @@ var (
 	Volume      = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "yd³", Step: 0.1}, Metric: quantity.Scale{Unit: "m³", Step: 0.1}}
 	CubicYards  = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "yd³", Step: 0.01}}
 	CubicMetres = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "m³", Step: 0.01}}
+
+	// An order is written so that it is never short in the other unit.
+	CubicYardsUp  = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "yd³", Step: 0.01, Way: quantity.Up}}
+	CubicMetresUp = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "m³", Step: 0.01, Way: quantity.Up}}
 )
 
 // Loads. What acts is rounded up, what a part may carry down.
@@ -47,18 +53,26 @@ var (
 	Force       = quantity.Show{Dim: quantity.Force, US: quantity.Scale{Unit: "lbf", Step: 10, Way: quantity.Up}, Metric: quantity.Scale{Unit: "kN", Step: 0.05, Way: quantity.Up}}
 	ForceAtMost = quantity.Show{Dim: quantity.Force, US: quantity.Scale{Unit: "lbf", Step: 10, Way: quantity.Down}, Metric: quantity.Scale{Unit: "kN", Step: 0.05, Way: quantity.Down}}
 	Mass        = quantity.Show{Dim: quantity.Mass, US: quantity.Scale{Unit: "lb", Step: 1}, Metric: quantity.Scale{Unit: "kg", Step: 1}}
+	MassUp      = quantity.Show{Dim: quantity.Mass, US: quantity.Scale{Unit: "lb", Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "kg", Step: 1, Way: quantity.Up}}
 	UnitWeight  = quantity.Show{Dim: quantity.Density, US: quantity.Scale{Unit: "lb/ft³", Step: 1}, Metric: quantity.Scale{Unit: "kg/m³", Step: 10}}
 )
 
 // Rates and times.
 var (
-	PumpRate    = quantity.Show{Dim: quantity.FlowRate, US: quantity.Scale{Unit: "yd³/h", Step: 0.1}, Metric: quantity.Scale{Unit: "m³/h", Step: 0.1}}
-	Rise        = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "ft/h", Step: 0.1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "m/h", Step: 0.05, Way: quantity.Up}}
-	RiseAtMost  = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "ft/h", Step: 0.1, Way: quantity.Down}, Metric: quantity.Scale{Unit: "m/h", Step: 0.05, Way: quantity.Down}}
-	Wind        = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "mph", Step: 1}, Metric: quantity.Scale{Unit: "m/s", Step: 0.5}}
-	Minutes     = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "min", Step: 1}}
-	FiveMinutes = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "min", Step: 5}}
-	Hours       = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.25}}
-	Days        = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "d", Step: 1}}
-	Temperature = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 1}, Metric: quantity.Scale{Unit: "°C", Step: 1}}
+	PumpRate        = quantity.Show{Dim: quantity.FlowRate, US: quantity.Scale{Unit: "yd³/h", Step: 0.1}, Metric: quantity.Scale{Unit: "m³/h", Step: 0.1}}
+	PumpRateAtMost  = quantity.Show{Dim: quantity.FlowRate, US: quantity.Scale{Unit: "yd³/h", Step: 0.1, Way: quantity.Down}, Metric: quantity.Scale{Unit: "m³/h", Step: 0.1, Way: quantity.Down}}
+	Rise            = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "ft/h", Step: 0.1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "m/h", Step: 0.05, Way: quantity.Up}}
+	RiseAtMost      = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "ft/h", Step: 0.1, Way: quantity.Down}, Metric: quantity.Scale{Unit: "m/h", Step: 0.05, Way: quantity.Down}}
+	RiseTyped       = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "ft/h", Step: 0.1}, Metric: quantity.Scale{Unit: "m/h", Step: 0.05}}
+	Wind            = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "mph", Step: 1}, Metric: quantity.Scale{Unit: "m/s", Step: 0.5}}
+	Minutes         = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "min", Step: 1}}
+	MinutesAtMost   = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "min", Step: 1, Way: quantity.Down}}
+	FiveMinutes     = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "min", Step: 5}}
+	Hours           = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.25}}
+	HalfHoursAtMost = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.5, Way: quantity.Down}}
+	Days            = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "d", Step: 1}}
+	Temperature     = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 1}, Metric: quantity.Scale{Unit: "°C", Step: 1}}
+	// A limit falls on the strict side when it is converted.
+	TemperatureAtMost  = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 1, Way: quantity.Down}, Metric: quantity.Scale{Unit: "°C", Step: 1, Way: quantity.Down}}
+	TemperatureAtLeast = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "°C", Step: 1, Way: quantity.Up}}
 )

@@ -1,6 +1,10 @@
 package placing
 
-import "math"
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+)
 
 // Rise is how fast concrete rises where a flow fills a plan area,
 // R = Q/(L·b). Any coherent units, length and core above 0.
@@ -32,7 +36,7 @@ func AgeOnReturn(age, loop float64) float64 { return age + loop }
 
 // Lifts is the number of lifts for a height, N = ⌈H/d⌉. Any unit of length;
 // the depth is above 0. Source: arithmetic.
-func Lifts(height, depth float64) float64 { return math.Ceil(height/depth - slack) }
+func Lifts(height, depth float64) float64 { return math.Ceil(height/depth - calc.Slack) }
 
 // Spacing is the time from one truck to the next that keeps the pump fed,
 // s = V/Q: the time the pump takes to empty one. Any coherent units.
@@ -48,12 +52,12 @@ func Cycle(load, check, haul, wait, discharge, wash, back float64) float64 {
 // Trucks is how many keep the pump fed, n = min(⌈C/s⌉, loads). Cycle and
 // spacing in one unit of time, spacing above 0. Source: as Spacing.
 func Trucks(cycle, spacing, loads float64) float64 {
-	return math.Min(math.Ceil(cycle/spacing-slack), loads)
+	return math.Min(math.Ceil(cycle/spacing-calc.Slack), loads)
 }
 
 // Loads is the number of truck loads of an order, N = ⌈V_o/V⌉. Any unit of
 // volume. Source: as Spacing.
-func Loads(order, truck float64) float64 { return math.Ceil(order/truck - slack) }
+func Loads(order, truck float64) float64 { return math.Ceil(order/truck - calc.Slack) }
 
 // AgeAtEnd is the age of the last concrete out of a truck: load + check +
 // haul + wait + discharge, all in one unit of time. The clock of ASTM C94
@@ -85,7 +89,7 @@ func Shift(setUp, pumping, cleanUp float64) float64 { return setUp + pumping + c
 
 // WholeHours is a time rounded up to whole hours, for booking, in h.
 // Source: US Army EN5151, steps 14 to 17.
-func WholeHours(hours float64) float64 { return math.Ceil(hours - slack) }
+func WholeHours(hours float64) float64 { return math.Ceil(hours - calc.Slack) }
 
 // CrewHours is paid time, n people for T hours. Source: arithmetic.
 func CrewHours(people, hours float64) float64 { return people * hours }

@@ -57,18 +57,18 @@ var lineIn = []calc.Field{
 }
 
 var lineOut = []calc.Field{
-	{ID: "extra-yd", Show: &yardsUp, Lead: true, Label: calc.Text("pump-line.out.extra-yd: Order on top, yd³")},
-	{ID: "extra-m", Show: &metresUp, Lead: true, Label: calc.Text("pump-line.out.extra-m: Order on top, m³")},
-	{ID: "hanging-mass", Show: &massUp, Lead: true, Label: calc.Text("pump-line.out.hanging-mass: The hanging hose, filled")},
+	{ID: "extra-yd", Show: &measure.CubicYardsUp, Lead: true, Label: calc.Text("pump-line.out.extra-yd: Order on top, yd³")},
+	{ID: "extra-m", Show: &measure.CubicMetresUp, Lead: true, Label: calc.Text("pump-line.out.extra-m: Order on top, m³")},
+	{ID: "hanging-mass", Show: &measure.MassUp, Lead: true, Label: calc.Text("pump-line.out.hanging-mass: The hanging hose, filled")},
 	{ID: "hose-mass", Show: &perLength, Label: calc.Text("pump-line.out.hose-mass: Filled hose, by length")},
 	{ID: "line-yd", Show: &measure.CubicYards, Label: calc.Text("pump-line.out.line-yd: In line and hose, yd³")},
 	{ID: "line-m", Show: &measure.CubicMetres, Label: calc.Text("pump-line.out.line-m: In line and hose, m³")},
 	{ID: "held-yd", Show: &measure.CubicYards, Label: calc.Text("pump-line.out.held-yd: With the hopper, yd³")},
 	{ID: "held-m", Show: &measure.CubicMetres, Label: calc.Text("pump-line.out.held-m: With the hopper, m³")},
-	{ID: "prime-least-yd", Show: &yardsUp, Label: calc.Text("pump-line.out.prime-least-yd: Grout to prime, least, yd³")},
-	{ID: "prime-least-m", Show: &metresUp, Label: calc.Text("pump-line.out.prime-least-m: Grout to prime, least, m³")},
-	{ID: "prime-most-yd", Show: &yardsUp, Label: calc.Text("pump-line.out.prime-most-yd: Grout to prime, most, yd³")},
-	{ID: "prime-most-m", Show: &metresUp, Label: calc.Text("pump-line.out.prime-most-m: Grout to prime, most, m³")},
+	{ID: "prime-least-yd", Show: &measure.CubicYardsUp, Label: calc.Text("pump-line.out.prime-least-yd: Grout to prime, least, yd³")},
+	{ID: "prime-least-m", Show: &measure.CubicMetresUp, Label: calc.Text("pump-line.out.prime-least-m: Grout to prime, least, m³")},
+	{ID: "prime-most-yd", Show: &measure.CubicYardsUp, Label: calc.Text("pump-line.out.prime-most-yd: Grout to prime, most, yd³")},
+	{ID: "prime-most-m", Show: &measure.CubicMetresUp, Label: calc.Text("pump-line.out.prime-most-m: Grout to prime, most, m³")},
 }
 
 var lineSources = []calc.Source{

@@ -101,17 +101,17 @@ func weigh(r *calc.Run, in calc.Case) {
 	mass := r.Use(hangingOf, each, in.Num("hanging"))
 	r.Put("hose-mass", each)
 	r.Put("hanging-mass", mass)
-	if limit := calc.SI(oneLift, "lb"); over(mass, limit) {
-		r.Note(calc.Warning, calc.At("hanging"), noteLift, calc.Amount("mass", mass, &massUp), calc.Amount("limit", limit, &massDown))
+	if limit := calc.SI(oneLift, "lb"); calc.Over(mass, limit) {
+		r.Note(calc.Warning, calc.At("hanging"), noteLift, calc.Amount("mass", mass, &measure.MassUp), calc.Amount("limit", limit, &massDown))
 	}
 }
 
 func sayStone(r *calc.Run, stone, bore float64) {
 	narrow, fine := calc.SI(2.5, "in"), calc.SI(0.375, "in")
 	switch {
-	case over(stone, bore/3):
+	case calc.Over(stone, bore/3):
 		r.Note(calc.Warning, calc.At("stone"), noteStone, calc.Amount("bore", bore, &measure.Part))
-	case !over(bore, narrow) && over(stone, fine):
+	case !calc.Over(bore, narrow) && calc.Over(stone, fine):
 		r.Note(calc.Warning, calc.At("stone"), noteNarrow, calc.Amount("bore", narrow, &measure.Part), calc.Amount("limit", fine, &partDown))
 	}
 }
@@ -130,7 +130,7 @@ func drawLine(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	nodes, foot := figure.Bars(0, bars, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawHeld), Nodes: nodes,
 		Desc: v.Say(drawHeldIn, calc.Word("line", both(v, res.Out.Num("line-yd"))), calc.Word("held", both(v, res.Out.Num("held-yd"))),
-			calc.Amount("mass", res.Out.Num("hanging-mass"), &massUp))}
+			calc.Amount("mass", res.Out.Num("hanging-mass"), &measure.MassUp))}
 }
 
 // both writes a volume in cubic yards and in cubic metres.

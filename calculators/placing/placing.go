@@ -12,14 +12,9 @@ import (
 // that is left down, and so are a rate or a length that must not be exceeded.
 var (
 	minutesUp  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "min", Step: 1, Way: quantity.Up}}
-	minutesTo  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "min", Step: 1, Way: quantity.Down}}
 	hoursUp    = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.25, Way: quantity.Up}}
 	wholeHours = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 1}}
 	clockHour  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.05}}
-	wantedRise = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "ft/h", Step: 0.1}, Metric: quantity.Scale{Unit: "m/h", Step: 0.05}}
-	rateAtMost = quantity.Show{Dim: quantity.FlowRate, US: quantity.Scale{Unit: "yd³/h", Step: 0.1, Way: quantity.Down}, Metric: quantity.Scale{Unit: "m³/h", Step: 0.1, Way: quantity.Down}}
-	yardsUp    = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "yd³", Step: 0.01, Way: quantity.Up}}
-	metresUp   = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "m³", Step: 0.01, Way: quantity.Up}}
 	small      = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "yd³", Step: 0.05}, Metric: quantity.Scale{Unit: "m³", Step: 0.05}}
 	water      = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "US gal", Step: 0.5}, Metric: quantity.Scale{Unit: "L", Step: 1}}
 	waterDown  = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "US gal", Step: 0.5, Way: quantity.Down}, Metric: quantity.Scale{Unit: "L", Step: 1, Way: quantity.Down}}
@@ -28,7 +23,6 @@ var (
 	rough      = quantity.Show{Dim: quantity.Pressure, US: quantity.Scale{Unit: "psi", Step: 50}, Metric: quantity.Scale{Unit: "MPa", Step: 0.5}}
 	cement     = quantity.Show{Dim: quantity.Density, US: quantity.Scale{Unit: "lb/yd³", Step: 1}, Metric: quantity.Scale{Unit: "kg/m³", Step: 1}}
 	perLength  = quantity.Show{Dim: quantity.MassPerLength, US: quantity.Scale{Unit: "lb/ft", Step: 0.1}, Metric: quantity.Scale{Unit: "kg/m", Step: 0.1}}
-	massUp     = quantity.Show{Dim: quantity.Mass, US: quantity.Scale{Unit: "lb", Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "kg", Step: 1, Way: quantity.Up}}
 	massDown   = quantity.Show{Dim: quantity.Mass, US: quantity.Scale{Unit: "lb", Step: 1, Way: quantity.Down}, Metric: quantity.Scale{Unit: "kg", Step: 1, Way: quantity.Down}}
 	partDown   = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "in", Form: quantity.Inches, Step: 1.0 / 8, Way: quantity.Down}, Metric: quantity.Scale{Unit: "mm", Step: 1, Way: quantity.Down}}
 )
@@ -42,12 +36,6 @@ const (
 	whyTruck = calc.Text("placing.why.truck: No truck mixer is this small or this big. Check the unit.")
 	whyDay   = calc.Text("placing.why.day: This is longer than a working day.")
 )
-
-// slack keeps the noise of unit conversion from crossing a limit.
-const slack = 1e-9
-
-// over tells whether x is beyond a limit by more than noise.
-func over(x, limit float64) bool { return x > limit*(1+slack) }
 
 // write is a quantity in the reader's own words, for a drawing.
 func write(v calc.Voice, si float64, show *quantity.Show) string {

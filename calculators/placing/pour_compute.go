@@ -42,22 +42,22 @@ func computePour(r *calc.Run, in calc.Case) {
 		sayLatest(r, finish, before, latest)
 	}
 	r.PutRows("clock", rows)
-	if over(finish, 24*3600) {
+	if calc.Over(finish, 24*3600) {
 		r.Note(calc.Notice, calc.At("start"), noteMidnight)
 	}
-	if over(total, longDay) {
+	if calc.Over(total, longDay) {
 		r.Note(calc.Caution_, calc.At("volume"), noteLong, calc.Amount("limit", longDay, &wholeHours))
 	}
-	if over(in.Num("moving"), 0.9) {
+	if calc.Over(in.Num("moving"), 0.9) {
 		r.Note(calc.Ask, calc.At("moving"), noteSmooth)
 	}
 }
 
 func sayLatest(r *calc.Run, finish, before, latest float64) {
 	switch {
-	case latest < -slack:
+	case latest < -calc.Slack:
 		r.Note(calc.Notice, calc.At("before"), noteDayPrior)
-	case over(finish, before):
+	case calc.Over(finish, before):
 		r.Note(calc.Notice, calc.At("before"), noteOverrun, calc.Word("finish", clock(finish)),
 			calc.Word("before", clock(before)), calc.Word("latest", clock(whole(latest))))
 	}

@@ -67,7 +67,7 @@ var riseIn = []calc.Field{
 	{ID: "window", Show: &measure.Minutes, Usual: "120 min", Label: labelWindow,
 		Help: calc.Text("rate-of-rise.window.help: Ask the plant for this mix in this weather. Hot days shorten it."),
 		Min:  &calc.Limit{At: 20, Unit: "min", Why: whyWindow}, Max: &calc.Limit{At: 600, Unit: "min", Why: whyWindow}},
-	{ID: "wanted", Show: &wantedRise, Usual: "4 ft/h", Optional: true, Label: calc.Text("rate-of-rise.wanted: Rise you want"),
+	{ID: "wanted", Show: &measure.RiseTyped, Usual: "4 ft/h", Optional: true, Label: calc.Text("rate-of-rise.wanted: Rise you want"),
 		Help: calc.Text("rate-of-rise.wanted.help: Gives the pump rate that goes with it."),
 		Min:  &calc.Limit{At: 0.1, Unit: "ft/h", Why: whyRise}, Max: &calc.Limit{At: 100, Unit: "ft/h", Why: whyRise}},
 }
@@ -87,12 +87,12 @@ var riseOut = []calc.Field{
 	{ID: "stop-time", Show: &measure.Minutes, Label: calc.Text("rate-of-rise.out.stop-time: Time at one stop, pump on")},
 	{ID: "pour-time", Show: &hoursUp, Label: calc.Text("rate-of-rise.out.pour-time: Time for the whole height")},
 	{ID: "return-age", Show: &minutesUp, Label: labelReturn},
-	{ID: "spare", Show: &minutesTo, Label: calc.Text("rate-of-rise.out.spare: Time to spare"),
+	{ID: "spare", Show: &measure.MinutesAtMost, Label: calc.Text("rate-of-rise.out.spare: Time to spare"),
 		Help: calc.Text("rate-of-rise.out.spare.help: Below zero: too late by so much.")},
 	{ID: "longest", Show: &measure.HeightAtMost, Label: calc.Text("rate-of-rise.out.longest: Longest loop in time")},
-	{ID: "rate-average", Show: &rateAtMost, Label: calc.Text("rate-of-rise.out.rate-average: Pump rate, whole loop"),
+	{ID: "rate-average", Show: &measure.PumpRateAtMost, Label: calc.Text("rate-of-rise.out.rate-average: Pump rate, whole loop"),
 		Help: calc.Text("rate-of-rise.out.rate-average.help: For the rise you want, if all walls rose at once.")},
-	{ID: "rate-stop", Show: &rateAtMost, Label: calc.Text("rate-of-rise.out.rate-stop: Pump rate, one stop"),
+	{ID: "rate-stop", Show: &measure.PumpRateAtMost, Label: calc.Text("rate-of-rise.out.rate-stop: Pump rate, one stop"),
 		Help: calc.Text("rate-of-rise.out.rate-stop.help: For the rise you want while the hose stands.")},
 }
 

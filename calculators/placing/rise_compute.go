@@ -28,7 +28,7 @@ const tightSpare = 15 * 60 // s; less than this is one late truck
 
 func computeRise(r *calc.Run, in calc.Case) {
 	length, core, flow, share := in.Num("length"), in.Num("core"), in.Num("rate"), in.Num("moving")
-	if over(in.Num("stop"), length) {
+	if calc.Over(in.Num("stop"), length) {
 		r.Refuse(calc.At("stop"), refuseStop, calc.Amount("length", length, &measure.Height))
 		return
 	}
@@ -48,10 +48,10 @@ func computeRise(r *calc.Run, in calc.Case) {
 		r.Put("rate-average", r.UseFor(ofLoop, nil, flowFor, in.Num("wanted"), length, core))
 		r.Put("rate-stop", flowFor.Value(in.Num("wanted"), in.Num("stop"), core))
 	}
-	if limit := calc.SI(15, "ft/h"); over(local, limit) {
+	if limit := calc.SI(15, "ft/h"); calc.Over(local, limit) {
 		r.Note(calc.Warning, calc.At("stop"), noteFluid, calc.Amount("rise", local, &measure.Rise), calc.Amount("limit", limit, &measure.RiseAtMost))
 	}
-	if limit := calc.SI(5, "ft/h"); over(average, limit) {
+	if limit := calc.SI(5, "ft/h"); calc.Over(average, limit) {
 		r.Note(calc.Warning, calc.At("rate"), noteFast, calc.Amount("limit", limit, &measure.RiseAtMost))
 	}
 	comeRound(r, in, lift, lifts, loop)
@@ -78,11 +78,11 @@ func comeRound(r *calc.Run, in calc.Case, lift, lifts, loop float64) {
 	case window <= age:
 		r.PutChoice("verdict", tooLate)
 		r.Note(calc.Notice, calc.At("age"), noteStale)
-	case over(back, window):
+	case calc.Over(back, window):
 		r.PutChoice("verdict", tooLate)
 		r.Note(calc.Notice, calc.At("length"), noteLate, calc.Amount("time", -spare, &minutesUp), calc.Amount("length", longest, &measure.HeightAtMost))
 	case spare < tightSpare:
-		r.Note(calc.Notice, calc.At("window"), noteTight, calc.Amount("time", math.Max(spare, 0), &minutesTo))
+		r.Note(calc.Notice, calc.At("window"), noteTight, calc.Amount("time", math.Max(spare, 0), &measure.MinutesAtMost))
 	}
 	r.Note(calc.Notice, calc.At("window"), noteAlive)
 }

@@ -72,7 +72,7 @@ var trucksOut = []calc.Field{
 	{ID: "pump-wait", Show: &minutesUp, Label: calc.Text("truck-spacing.out.pump-wait: Pump waits, each truck")},
 	{ID: "truck-wait", Show: &minutesUp, Label: calc.Text("truck-spacing.out.truck-wait: Truck waits, each trip"),
 		Help: calc.Text("truck-spacing.out.truck-wait.help: Best spent empty, at the plant.")},
-	{ID: "real-rate", Show: &rateAtMost, Label: calc.Text("truck-spacing.out.real-rate: Rate the trucks allow")},
+	{ID: "real-rate", Show: &measure.PumpRateAtMost, Label: calc.Text("truck-spacing.out.real-rate: Rate the trucks allow")},
 	{ID: "cycle", Show: &measure.Minutes, Label: calc.Text("truck-spacing.out.cycle: Round trip of a truck")},
 	{ID: "per-pump", Show: &measure.Factor, Label: calc.Text("truck-spacing.out.per-pump: Round trip over spacing"),
 		Help: calc.Text("truck-spacing.out.per-pump.help: Rounded up, it is the number of trucks.")},

@@ -48,7 +48,7 @@ func computeTrucks(r *calc.Run, in calc.Case) {
 func sayAge(r *calc.Run, age, limit float64) {
 	slots := []calc.Slot{calc.Amount("age", age, &minutesUp), calc.Amount("limit", limit, &measure.Minutes)}
 	switch {
-	case over(age, limit):
+	case calc.Over(age, limit):
 		r.Note(calc.Caution_, calc.At("limit"), noteOld, slots...)
 	case limit-age < nearLimit:
 		r.Note(calc.Notice, calc.At("limit"), noteNear, slots...)
@@ -74,11 +74,11 @@ func feed(r *calc.Run, in calc.Case, f fleet) {
 	r.Put("truck-wait", truck)
 	r.Put("real-rate", in.Num("truck")/(f.spacing+pump))
 	r.PutChoice("feed", fed)
-	if pump > slack*f.spacing {
+	if pump > calc.Slack*f.spacing {
 		r.PutChoice("feed", starved)
 		r.Note(calc.Notice, calc.At("have"), noteStarved, calc.Amount("wait", pump, &minutesUp), calc.Count("trucks", int(f.trucks)))
 	}
-	if limit := in.Num("limit"); !over(f.age, limit) && over(f.age+truck, limit) {
+	if limit := in.Num("limit"); !calc.Over(f.age, limit) && calc.Over(f.age+truck, limit) {
 		r.Note(calc.Notice, calc.At("have"), noteQueue, calc.Amount("age", f.age+truck, &minutesUp),
 			calc.Amount("limit", limit, &measure.Minutes), calc.Amount("spacing", f.spacing, &measure.Minutes))
 	}

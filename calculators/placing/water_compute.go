@@ -85,7 +85,7 @@ func computeWater(r *calc.Run, in calc.Case) {
 	load, added, slump := in.Num("load"), in.Num("water"), in.Num("slump")
 	each := r.Use(perYardOf, added, load)
 	after := slump + slumpGain.Value(calc.SI(slumpLeast, "in"), each)
-	if over(after, calc.SI(11, "in")) {
+	if calc.Over(after, calc.SI(11, "in")) {
 		r.Refuse(calc.At("water"), refuseSoup)
 		return
 	}
@@ -99,13 +99,13 @@ func computeWater(r *calc.Run, in calc.Case) {
 	r.Put("strength-most", r.UseFor(ofMost, nil, strengthLoss, calc.SI(most, "psi"), each))
 	r.Put("cement-lost", r.Use(cementLost, added))
 	ticket(r, in, added, load)
-	if limit := calc.SI(7, "in"); over(wettest, limit) {
+	if limit := calc.SI(7, "in"); calc.Over(wettest, limit) {
 		r.Note(calc.Warning, calc.At("slump"), noteWet, calc.Amount("limit", limit, &measure.Inches))
 	}
-	if over(calc.SI(3, "in"), slump) || over(slump, calc.SI(6, "in")) {
+	if calc.Over(calc.SI(3, "in"), slump) || calc.Over(slump, calc.SI(6, "in")) {
 		r.Note(calc.Notice, calc.At("slump"), noteRange)
 	}
-	if over(each, 3) {
+	if calc.Over(each, 3) {
 		r.Note(calc.Notice, calc.At("water"), noteHeavy)
 	}
 }
@@ -114,7 +114,7 @@ func computeWater(r *calc.Run, in calc.Case) {
 func ticket(r *calc.Run, in calc.Case, added, load float64) {
 	withheld := in.Num("withheld")
 	tooMuch := math.Max(0, added-withheld)
-	if !over(added, withheld) {
+	if !calc.Over(added, withheld) {
 		tooMuch = 0
 	}
 	r.Put("may-add", withheld)

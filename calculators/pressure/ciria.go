@@ -20,7 +20,7 @@ var CiriaPressure = &calc.Calculator{
 			Help:  calc.Text("ciria-pressure.form-height.help: From its foot to its top edge, at least what is placed."),
 			Min:   &calc.Limit{At: 1, Unit: "ft", Why: measure.CheckUnit}, Max: &calc.Limit{At: 50, Unit: "ft", Why: measure.Engineer},
 		},
-		{ID: "rise", Show: &riseIn, Usual: "4 ft/h", Min: &leastRise, Max: &mostRise, Label: labelRise, Help: helpRise},
+		{ID: "rise", Show: &measure.RiseTyped, Usual: "4 ft/h", Min: &leastRise, Max: &mostRise, Label: labelRise, Help: helpRise},
 		{ID: "temperature", Show: &measure.Temperature, Usual: "60 °F", Min: &coldest, Max: &hottest, Label: labelTemp, Help: helpTemp},
 		{ID: "weight", Show: &measure.UnitWeight, Usual: "150 lb/ft³", Min: &lightest, Max: &heaviest, Label: labelWeight, Help: helpWeight},
 		{ID: "cement", Kind: calc.Choice, Usual: string(Blend), Label: labelCement, Help: helpCement, Options: cements},

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
 )
 
 const (
@@ -23,8 +24,8 @@ func ciriaPour(in calc.Case) joint {
 
 func computeCIRIA(r *calc.Run, in calc.Case) {
 	p := ciriaPour(in)
-	if under(p.form, p.height) {
-		r.Refuse(calc.At("form-height"), ciriaForm, calc.Amount("height", p.height, showHeight))
+	if calc.Under(p.form, p.height) {
+		r.Refuse(calc.At("form-height"), ciriaForm, calc.Amount("height", p.height, &measure.Height))
 		return
 	}
 	c2 := CIRIAMix(p.cement, p.retarded)
@@ -49,10 +50,10 @@ func computeCIRIA(r *calc.Run, in calc.Case) {
 
 func sayCIRIA(r *calc.Run, p joint) {
 	switch {
-	case under(p.temp, CIRIAColdest):
-		r.Note(calc.Warning, calc.At("temperature"), ciriaCold, calc.Amount("limit", calc.SI(CIRIAColdest, "°C"), showCoolest))
-	case over(p.temp, CIRIAWarmest):
-		r.Note(calc.Notice, calc.At("temperature"), ciriaHot, calc.Amount("limit", calc.SI(CIRIAWarmest, "°C"), showWarmest))
+	case calc.Under(p.temp, CIRIAColdest):
+		r.Note(calc.Warning, calc.At("temperature"), ciriaCold, calc.Amount("limit", calc.SI(CIRIAColdest, "°C"), &measure.TemperatureAtLeast))
+	case calc.Over(p.temp, CIRIAWarmest):
+		r.Note(calc.Notice, calc.At("temperature"), ciriaHot, calc.Amount("limit", calc.SI(CIRIAWarmest, "°C"), &measure.TemperatureAtMost))
 	}
 	if p.way != fromTop || p.class == selfLevels {
 		r.Note(calc.Warning, calc.At("way"), ciriaWay)

@@ -1,5 +1,7 @@
 package pressure
 
+import "coursebook/calculators/calc"
+
 // Cement groups binders by what they do to the pressure.
 type Cement string
 
@@ -28,9 +30,9 @@ func HeavyWeight(w PCF) float64 { return float64(w) / 145 }
 // WeightCoefficient is C_w for a unit weight in lb/ft³. Source: ACI 347R-14.
 func WeightCoefficient(w PCF) float64 {
 	switch {
-	case under(float64(w), float64(LightBelow)):
+	case calc.Under(float64(w), float64(LightBelow)):
 		return LightWeight(w)
-	case over(float64(w), float64(HeavyAbove)):
+	case calc.Over(float64(w), float64(HeavyAbove)):
 		return HeavyWeight(w)
 	}
 	return 1
@@ -55,10 +57,3 @@ func pick(first bool, a, b float64) float64 {
 	}
 	return b
 }
-
-// slack lets a value that came through another unit touch a limit: far above
-// the binary noise of a conversion, far below what anyone can measure.
-const slack = 1e-9
-
-func over(x, limit float64) bool  { return x > limit*(1+slack) }
-func under(x, limit float64) bool { return x < limit*(1-slack) }

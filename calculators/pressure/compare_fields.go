@@ -3,7 +3,6 @@ package pressure
 import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/measure"
-	"coursebook/calculators/quantity"
 )
 
 // The words of the inputs that the calculators of both European methods ask.
@@ -38,7 +37,6 @@ var (
 )
 
 // riseIn is how a rise is typed: to the nearest step, unlike a computed one.
-var riseIn = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "ft/h", Step: 0.1}, Metric: quantity.Scale{Unit: "m/h", Step: 0.05}}
 
 var classes = []calc.Option{
 	{ID: "f1", Label: calc.Text("pressure-compare.class.f1: F1, stiff: flow up to 340 mm, slump to 1-1/2 in. (40 mm)")},

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
 )
 
 // depthRows is in how many equal steps the pressure is listed by depth.
@@ -28,8 +29,8 @@ type job struct {
 
 func compute(r *calc.Run, in calc.Case) {
 	j := &job{Run: r, in: in, rated: in.Has("rating")}
-	if in.Num("stop") > in.Num("length")*(1+slack) {
-		r.Refuse(calc.At("stop"), refuseStop, calc.Amount("length", in.Num("length"), showHeight))
+	if in.Num("stop") > in.Num("length")*(1+calc.Slack) {
+		r.Refuse(calc.At("stop"), refuseStop, calc.Amount("length", in.Num("length"), &measure.Height))
 		return
 	}
 	j.rating = PSF(j.us("rating", "psf"))
@@ -58,7 +59,7 @@ func (j *job) rises() {
 	switch {
 	case !j.in.Has("rise"):
 		local = j.UseFor(ofLocal, nil, eqRise, flow, j.in.Num("stop"), core)
-	case local < average*(1-slack):
+	case local < average*(1-calc.Slack):
 		local = average
 		j.Note(calc.Ask, calc.At("rise"), askRise)
 	}
@@ -84,9 +85,9 @@ func (j *job) mix() {
 	}
 	weight := float64(j.pour.Weight)
 	switch {
-	case under(weight, float64(LightBelow)):
+	case calc.Under(weight, float64(LightBelow)):
 		j.Use(eqLight, j.in.Num("weight"))
-	case over(weight, float64(HeavyAbove)):
+	case calc.Over(weight, float64(HeavyAbove)):
 		j.Use(eqHeavy, j.in.Num("weight"))
 	}
 }
@@ -139,7 +140,7 @@ func (j *job) putDepths() {
 }
 
 // takes tells whether the form's rating covers a pressure.
-func (j *job) takes(p PSF) bool { return !over(float64(p), float64(j.rating)) }
+func (j *job) takes(p PSF) bool { return !calc.Over(float64(p), float64(j.rating)) }
 
 // putVerdict judges by the rise at the hose and turns the method round.
 func (j *job) putVerdict() {
@@ -187,13 +188,13 @@ func (j *job) putGuide() {
 	most := j.in.Num("guide-rate")
 	verdict := guideBeyond
 	switch limit := calc.From(most, "ft/h"); {
-	case !over(float64(j.local.rise), limit):
+	case !calc.Over(float64(j.local.rise), limit):
 		verdict = guideWithin
-	case !over(float64(j.average.rise), limit):
+	case !calc.Over(float64(j.average.rise), limit):
 		verdict = guideAverage
 	}
 	j.PutChoice("guide", verdict)
-	j.Put("guide-lifts", math.Ceil(j.in.Num("height")/fill*(1-slack)))
+	j.Put("guide-lifts", math.Ceil(j.in.Num("height")/fill*(1-calc.Slack)))
 	j.Put("guide-time", fill/most)
 	j.Put("guide-flow", eqFlow.Value(most, j.in.Num("length"), j.in.Num("thickness")))
 	j.sayGuide(verdict, fill, fill/most)

@@ -14,7 +14,7 @@ var DINPressure = &calc.Calculator{
 	Purpose: calc.Text("din-pressure.purpose: Shows what fresh concrete does to the form by the German method, beside ACI 347 and CIRIA 108."),
 	In: []calc.Field{
 		{ID: "height", Show: &measure.Height, Usual: "10 ft", Min: &leastHeight, Max: &mostHeight, Label: labelHeight, Help: helpHeight},
-		{ID: "rise", Show: &riseIn, Usual: "4 ft/h", Min: &leastRise, Max: &mostRise, Label: labelRise, Help: helpRise},
+		{ID: "rise", Show: &measure.RiseTyped, Usual: "4 ft/h", Min: &leastRise, Max: &mostRise, Label: labelRise, Help: helpRise},
 		{ID: "class", Kind: calc.Choice, Usual: "f3", Label: labelClass, Help: helpClass, Options: classes},
 		{ID: "set", Show: &measure.Hours, Usual: "7 h", Min: &shortestTime, Max: &longestTime, Label: labelSet, Help: helpSet},
 		{

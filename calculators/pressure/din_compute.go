@@ -1,6 +1,9 @@
 package pressure
 
-import "coursebook/calculators/calc"
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
 
 const (
 	dinRise   = calc.Text("din-pressure.note.rise: The rise is above {limit}, the fastest of the method. The full fluid head counts.")
@@ -42,7 +45,7 @@ func computeDIN(r *calc.Run, in calc.Case) {
 	sayDIN(r, p, cool)
 	own := p.din()
 	putCompare(r, in, p, own)
-	r.Note(calc.Notice, calc.Path{}, dinDesign, calc.Amount("pressure", kPa(DINFactor*own.pressure), showPressure))
+	r.Note(calc.Notice, calc.Path{}, dinDesign, calc.Amount("pressure", kPa(DINFactor*own.pressure), &measure.Pressure))
 	r.Note(calc.Notice, calc.Path{}, dinDrawn)
 }
 
@@ -50,19 +53,19 @@ func sayDIN(r *calc.Run, p joint, cool float64) {
 	if p.way != fromTop {
 		r.Note(calc.Warning, calc.At("way"), dinWay)
 	}
-	if over(p.rise, DINRise) {
-		r.Note(calc.Warning, calc.At("rise"), dinRise, calc.Amount("limit", calc.SI(DINRise, "m/h"), showMayRise))
+	if calc.Over(p.rise, DINRise) {
+		r.Note(calc.Warning, calc.At("rise"), dinRise, calc.Amount("limit", calc.SI(DINRise, "m/h"), &measure.RiseAtMost))
 	}
-	if over(p.height, DINHeight) {
-		r.Note(calc.Warning, calc.At("height"), dinHeight, calc.Amount("limit", DINHeight, showAllowed))
+	if calc.Over(p.height, DINHeight) {
+		r.Note(calc.Warning, calc.At("height"), dinHeight, calc.Amount("limit", DINHeight, &measure.HeightAtMost))
 	}
 	switch {
-	case over(p.set, DINSetHigh):
+	case calc.Over(p.set, DINSetHigh):
 		r.Note(calc.Warning, calc.At("set"), dinLong)
-	case under(p.set, DINSetLow):
+	case calc.Under(p.set, DINSetLow):
 		r.Note(calc.Notice, calc.At("set"), dinShort)
 	}
-	if over(cool, 1) {
+	if calc.Over(cool, 1) {
 		r.Note(calc.Notice, calc.At("temperature"), dinCool)
 	}
 }

@@ -5,6 +5,7 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/figure"
+	"coursebook/calculators/measure"
 )
 
 // The drawing's places in user units: the wall in section on the left, the
@@ -68,8 +69,8 @@ func draw(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	return figure.Drawing{
 		Width: figWidth, Height: bottom,
 		Title: v.Say(figTitle),
-		Desc: v.Say(figDesc, calc.Amount("height", p.height, showHeight), calc.Amount("depth", res.Out.Num("fluid-depth"), showDepth),
-			calc.Amount("pressure", p.local, showPressure), calc.Amount("head", p.head, showPressure)),
+		Desc: v.Say(figDesc, calc.Amount("height", p.height, &measure.Height), calc.Amount("depth", res.Out.Num("fluid-depth"), &measure.Height),
+			calc.Amount("pressure", p.local, &measure.Pressure), calc.Amount("head", p.head, &measure.Pressure)),
 		Nodes: append(nodes, key...),
 	}
 }

@@ -88,7 +88,7 @@ func (p joint) c1() float64 { return pick(p.column, CIRIAColumn, CIRIAWall) }
 func (p joint) credit() float64 { return math.Min(p.temp, CIRIAWarmest) }
 
 func (p joint) ciriaHolds() bool {
-	return p.way == fromTop && p.class != selfLevels && !under(p.temp, CIRIAColdest)
+	return p.way == fromTop && p.class != selfLevels && !calc.Under(p.temp, CIRIAColdest)
 }
 
 // ciria is the answer of CIRIA Report 108. Where the concrete fills the form
@@ -102,7 +102,7 @@ func (p joint) ciria() answer {
 }
 
 func (p joint) dinHolds() bool {
-	return p.way == fromTop && !over(p.rise, DINRise) && !over(p.height, DINHeight) && !over(p.set, DINSetHigh)
+	return p.way == fromTop && !calc.Over(p.rise, DINRise) && !calc.Over(p.height, DINHeight) && !calc.Over(p.set, DINSetHigh)
 }
 
 // hours is the setting time put into the DIN equations.

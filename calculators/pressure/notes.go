@@ -1,6 +1,9 @@
 package pressure
 
-import "coursebook/calculators/calc"
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
+)
 
 // near is the share of a limit within which a jump just beyond it is told.
 const near = 0.05
@@ -9,7 +12,7 @@ const near = 0.05
 // by more than this.
 const nearSlump Inches = 0.5
 
-func closeBelow(x, limit float64) bool { return !over(x, limit) && x > limit*(1-near) }
+func closeBelow(x, limit float64) bool { return !calc.Over(x, limit) && x > limit*(1-near) }
 
 // say adds every note on the pressure, the verdict and what helps.
 func (j *job) say() {
@@ -18,18 +21,18 @@ func (j *job) say() {
 	j.sayVerdict()
 }
 
-func limitFt(h Feet) calc.Slot        { return calc.Amount("limit", ft(h), showHeight) }
-func limitRise(r FtPerHour) calc.Slot { return calc.Amount("limit", ftPerH(r), showGuide) }
+func limitFt(h Feet) calc.Slot        { return calc.Amount("limit", ft(h), &measure.Height) }
+func limitRise(r FtPerHour) calc.Slot { return calc.Amount("limit", ftPerH(r), &measure.RiseTyped) }
 func limitSlump() calc.Slot {
 	return calc.Amount("limit", calc.SI(float64(MethodSlump), "in"), showWettest)
 }
 func limitCold() calc.Slot {
-	return calc.Amount("limit", calc.SI(float64(ColdBelow), "°F"), showCoolest)
+	return calc.Amount("limit", calc.SI(float64(ColdBelow), "°F"), &measure.TemperatureAtLeast)
 }
 func limitHot() calc.Slot {
-	return calc.Amount("limit", calc.SI(float64(HotAbove), "°F"), showWarmest)
+	return calc.Amount("limit", calc.SI(float64(HotAbove), "°F"), &measure.TemperatureAtMost)
 }
-func amountOf(p PSF) calc.Slot { return calc.Amount("pressure", psf(p), showPressure) }
+func amountOf(p PSF) calc.Slot { return calc.Amount("pressure", psf(p), &measure.Pressure) }
 
 // sayFluid tells why the fluid head counts, or the floor, or less heat than
 // the concrete has.
@@ -40,20 +43,20 @@ func (j *job) sayFluid() {
 	if j.pour.Cold() {
 		j.Note(calc.Notice, calc.At("temperature"), noteCold, limitCold())
 	}
-	if over(float64(j.local.rise), float64(MethodRise)) {
-		j.Note(calc.Notice, j.hose(), noteRapid, calc.Amount("rise", ftPerH(j.local.rise), showRise), limitRise(MethodRise))
+	if calc.Over(float64(j.local.rise), float64(MethodRise)) {
+		j.Note(calc.Notice, j.hose(), noteRapid, calc.Amount("rise", ftPerH(j.local.rise), &measure.Rise), limitRise(MethodRise))
 	}
 	if shaken(j.in) {
-		j.Note(calc.Notice, calc.At("vibration"), noteShaken, calc.Amount("depth", ft(j.pour.Depth()), showDepth))
-		if j.in.Choice("vibration") == "deep" && !over(float64(j.pour.Disturbed), float64(VibrationDepth)) && j.in.Has("disturbed") {
-			j.Note(calc.Ask, calc.At("disturbed"), askDisturbed, limitFt(VibrationDepth), calc.Amount("depth", j.in.Num("disturbed"), showHeight))
+		j.Note(calc.Notice, calc.At("vibration"), noteShaken, calc.Amount("depth", ft(j.pour.Depth()), &measure.Height))
+		if j.in.Choice("vibration") == "deep" && !calc.Over(float64(j.pour.Disturbed), float64(VibrationDepth)) && j.in.Has("disturbed") {
+			j.Note(calc.Ask, calc.At("disturbed"), askDisturbed, limitFt(VibrationDepth), calc.Amount("depth", j.in.Num("disturbed"), &measure.Height))
 		}
 	}
-	if over(float64(j.pour.Temp), float64(HotAbove)) {
+	if calc.Over(float64(j.pour.Temp), float64(HotAbove)) {
 		j.Note(calc.Notice, calc.At("temperature"), noteHot, limitHot())
 	}
 	if j.local.rule == Floor {
-		j.Note(calc.Notice, calc.Path{}, noteFloor, calc.Amount("floor", psf(j.local.pressure), showPressure))
+		j.Note(calc.Notice, calc.Path{}, noteFloor, calc.Amount("floor", psf(j.local.pressure), &measure.Pressure))
 	}
 }
 
@@ -100,7 +103,7 @@ func (j *job) sayVerdict() {
 		j.sayHolds(reach)
 		return
 	}
-	j.Note(calc.Warning, calc.At("rating"), noteFails, calc.Amount("rating", j.in.Num("rating"), showRating), amountOf(j.local.pressure))
+	j.Note(calc.Warning, calc.At("rating"), noteFails, calc.Amount("rating", j.in.Num("rating"), &measure.Rating), amountOf(j.local.pressure))
 	if j.takes(j.average.pressure) {
 		j.Note(calc.Warning, j.hose(), noteAverage)
 	}
@@ -119,7 +122,7 @@ func (j *job) sayHolds(reach Reach) {
 func (j *job) sayHelp(reach Reach) {
 	switch reach {
 	case BelowFloor:
-		j.Note(calc.Notice, calc.At("rating"), helpBelow, calc.Amount("floor", psf(LeastPressure(j.pour.Cw)), showPressure))
+		j.Note(calc.Notice, calc.At("rating"), helpBelow, calc.Amount("floor", psf(LeastPressure(j.pour.Cw)), &measure.Pressure))
 	case FluidAnyway:
 		j.Note(calc.Notice, calc.At("rating"), helpFluid)
 	case TooTall:
@@ -127,9 +130,9 @@ func (j *job) sayHelp(reach Reach) {
 	case ByEquation, ByMethod:
 		rise, _ := j.pour.HighestRise(j.rating)
 		flow := eqFlow.Value(ftPerH(rise), j.in.Num("stop"), j.in.Num("thickness"))
-		j.Note(calc.Notice, calc.At("pump-rate"), helpSlow, calc.Amount("rise", ftPerH(rise), showMayRise), calc.Amount("flow", flow, showMayFlow))
+		j.Note(calc.Notice, calc.At("pump-rate"), helpSlow, calc.Amount("rise", ftPerH(rise), &measure.RiseAtMost), calc.Amount("flow", flow, &measure.PumpRateAtMost))
 	}
-	j.Note(calc.Notice, calc.At("height"), helpDepth, calc.Amount("depth", ft(FluidDepth(j.rating, j.pour.Weight)), showAllowed))
+	j.Note(calc.Notice, calc.At("height"), helpDepth, calc.Amount("depth", ft(FluidDepth(j.rating, j.pour.Weight)), &measure.HeightAtMost))
 }
 
 // askGuide asks for the guide where half of it is given, and where nothing
@@ -148,7 +151,7 @@ func (j *job) askGuide(lift, rate bool) {
 // sayGuide tells what the form maker's guide means for this pour; fill is the
 // depth of one lift in m, time its least duration in s.
 func (j *job) sayGuide(verdict string, fill, time float64) {
-	rate := calc.Amount("rate", j.in.Num("guide-rate"), showGuide)
+	rate := calc.Amount("rate", j.in.Num("guide-rate"), &measure.RiseTyped)
 	switch verdict {
 	case guideWithin:
 		j.Note(calc.Notice, calc.At("guide-rate"), noteGuideWithin, rate)
@@ -158,7 +161,7 @@ func (j *job) sayGuide(verdict string, fill, time float64) {
 		j.Note(calc.Warning, calc.At("guide-rate"), noteGuideBeyond, rate)
 	}
 	if j.in.Num("guide-lift") < j.in.Num("height") {
-		j.Note(calc.Notice, calc.At("guide-lift"), noteLifts, calc.Amount("lift", fill, showAllowed), calc.Amount("time", time, showTime))
+		j.Note(calc.Notice, calc.At("guide-lift"), noteLifts, calc.Amount("lift", fill, &measure.HeightAtMost), calc.Amount("time", time, showTime))
 	}
 	weighs := FluidHead(j.pour.Weight, Feet(calc.From(fill, "ft")))
 	if j.rated && !j.takes(weighs) {

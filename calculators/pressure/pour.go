@@ -1,5 +1,7 @@
 package pressure
 
+import "coursebook/calculators/calc"
+
 // The limits of the method. Each counts as inside, as published; beyond it
 // the form carries the full fluid head, or the fast equation holds.
 const (
@@ -43,13 +45,13 @@ func (p Pour) Head() PSF { return FluidHead(p.Weight, p.Height) }
 func (p Pour) Depth() Feet { return min(p.Disturbed, p.Height) }
 
 // Wet tells that the mix is wetter than the equations allow.
-func (p Pour) Wet() bool { return over(float64(p.Slump), float64(MethodSlump)) }
+func (p Pour) Wet() bool { return calc.Over(float64(p.Slump), float64(MethodSlump)) }
 
 // Cold tells that the concrete is cooler than the equations are used for.
-func (p Pour) Cold() bool { return under(float64(p.Temp), float64(ColdBelow)) }
+func (p Pour) Cold() bool { return calc.Under(float64(p.Temp), float64(ColdBelow)) }
 
 // Tall tells that the placement is too high for the slow equation.
-func (p Pour) Tall() bool { return over(float64(p.Height), float64(SlowHeight)) }
+func (p Pour) Tall() bool { return calc.Over(float64(p.Height), float64(SlowHeight)) }
 
 // Credit is the temperature put into the equations.
 func (p Pour) Credit() Fahrenheit { return min(p.Temp, HotAbove) }
@@ -59,9 +61,9 @@ func (p Pour) Credit() Fahrenheit { return min(p.Temp, HotAbove) }
 // and 15 ft/h the pressure jumps up just beyond the limit.
 func (p Pour) Equation(r FtPerHour) Rule {
 	switch {
-	case p.Wet() || p.Cold() || over(float64(r), float64(MethodRise)):
+	case p.Wet() || p.Cold() || calc.Over(float64(r), float64(MethodRise)):
 		return Fluid
-	case p.Tall() || !under(float64(r), float64(SlowRise)):
+	case p.Tall() || !calc.Under(float64(r), float64(SlowRise)):
 		return Fast
 	}
 	return Slow
@@ -111,7 +113,7 @@ const (
 // HighestRise is the fastest rise at which a form of the given rating holds
 // by Pressure. The rise is 0 for the answers that have none.
 func (p Pour) HighestRise(rating PSF) (FtPerHour, Reach) {
-	held := func(x PSF) bool { return !over(float64(x), float64(rating)) }
+	held := func(x PSF) bool { return !calc.Over(float64(x), float64(rating)) }
 	switch {
 	case held(p.Head()):
 		return 0, AnyRise

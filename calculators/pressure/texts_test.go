@@ -6,6 +6,7 @@ import (
 	"unicode/utf8"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/measure"
 	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
@@ -37,16 +38,16 @@ func TestTextsFit(t *testing.T) {
 // method.
 func TestTextsNameTheMethodsLimits(t *testing.T) {
 	feet := func(x Feet) string {
-		return strings.TrimSuffix(quantity.Exact(ft(x), *showHeight, us), " ft") + " ft"
+		return strings.TrimSuffix(quantity.Exact(ft(x), measure.Height, us), " ft") + " ft"
 	}
 	for _, c := range []struct{ in, want string }{
 		{eqSlow.Limits.EN(), feet(SlowHeight) + " ("}, {eqSlow.Limits.EN(), feet(VibrationDepth) + " ("},
-		{eqSlow.Limits.EN(), quantity.Exact(ftPerH(SlowRise), *showGuide, us)},
-		{eqSlow.Limits.EN(), strings.TrimSuffix(quantity.Exact(calc.SI(float64(MethodSlump), "in"), *showSlump, us), " in") + " in."},
-		{eqFast.Limits.EN(), quantity.Exact(ftPerH(MethodRise), *showGuide, us)},
+		{eqSlow.Limits.EN(), quantity.Exact(ftPerH(SlowRise), measure.RiseTyped, us)},
+		{eqSlow.Limits.EN(), strings.TrimSuffix(quantity.Exact(calc.SI(float64(MethodSlump), "in"), measure.Inches, us), " in") + " in."},
+		{eqFast.Limits.EN(), quantity.Exact(ftPerH(MethodRise), measure.RiseTyped, us)},
 		{tables[0].Note.EN(), feet(SlowHeight)},
-		{eqHeavy.Limits.EN(), quantity.Exact(calc.SI(float64(HeavyAbove), "lb/ft³"), *showWeight, us)},
-		{eqLight.Limits.EN(), quantity.Exact(calc.SI(float64(LightBelow), "lb/ft³"), *showWeight, us)},
+		{eqHeavy.Limits.EN(), quantity.Exact(calc.SI(float64(HeavyAbove), "lb/ft³"), measure.UnitWeight, us)},
+		{eqLight.Limits.EN(), quantity.Exact(calc.SI(float64(LightBelow), "lb/ft³"), measure.UnitWeight, us)},
 		{inputs[11].Options[0].Label.EN(), feet(VibrationDepth)},
 	} {
 		if !strings.Contains(c.in, c.want) {

@@ -40,7 +40,7 @@ const (
 func sieve(sizes []float64, most float64) float64 {
 	best := 0.0
 	for _, s := range sizes {
-		if s <= most*(1+slack) {
+		if s <= most*(1+calc.Slack) {
 			best = s
 		}
 	}
@@ -57,7 +57,7 @@ type stones struct {
 }
 
 func (s *stones) limit(rule string, of, most float64) {
-	if most < s.most*(1-slack) {
+	if most < s.most*(1-calc.Slack) {
 		s.most, s.rule = most, rule
 	}
 	s.lines = append(s.lines, s.NewRow("rules").With("rule", calc.Pick(rule)).With("of", calc.Num(of)).With("most", calc.Num(most)))
@@ -81,7 +81,7 @@ func computeAggregate(r *calc.Run, in calc.Case) {
 			share = roundedShare
 		}
 		s.limit(byHose, d, r.Use(hoseShare, share, d))
-		if d <= smallHose*(1+slack) {
+		if d <= smallHose*(1+calc.Slack) {
 			s.limit(bySmall, d, smallStone)
 			r.Note(calc.Notice, calc.At("hose"), noteHose, calc.Amount("limit", smallHose, &measure.Part))
 		}
@@ -103,7 +103,7 @@ func (s *stones) put() {
 	switch {
 	case inches == 0 && metric == 0:
 		s.Note(calc.Warning, calc.Path{}, noteTight)
-	case max(inches, metric) > metricNamed*(1+slack):
+	case max(inches, metric) > metricNamed*(1+calc.Slack):
 		s.Note(calc.Notice, calc.Path{}, noteLarge, calc.Amount("limit", namedStone, &measure.Part))
 	}
 	if !s.in.Has("gap") {

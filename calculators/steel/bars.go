@@ -91,7 +91,6 @@ var (
 	barDiameter = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "in", Step: 0.001}, Metric: quantity.Scale{Unit: "mm", Step: 0.1}}
 	barArea     = quantity.Show{Dim: quantity.Area, US: quantity.Scale{Unit: "in²", Step: 0.01}, Metric: quantity.Scale{Unit: "mm²", Step: 1}}
 	barMass     = quantity.Show{Dim: quantity.MassPerLength, US: quantity.Scale{Unit: "lb/ft", Step: 0.001}, Metric: quantity.Scale{Unit: "kg/m", Step: 0.001}}
-	steelMass   = quantity.Show{Dim: quantity.Mass, US: quantity.Scale{Unit: "lb", Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "kg", Step: 1, Way: quantity.Up}}
 	runLength   = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "ft", Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "m", Step: 0.5, Way: quantity.Up}}
 	// A lap is rounded up, by the inch or by 10 mm as the tables are.
 	lapLength = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "in", Form: quantity.Inches, Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "mm", Step: 10, Way: quantity.Up}}
@@ -104,7 +103,5 @@ var (
 	sourceG30 = calc.Source{ID: "g30", Author: "CSA", Title: "G30.18, Carbon steel bars for concrete reinforcement", Where: "bar sizes, as repeated by an engineers' list; 55M mass from its area",
 		Status: calc.Secondary, Link: "http://seaintarchive.org/mailarchive/2002c/msg01442.html"}
 )
-
-const slack = 1e-9
 
 const steelNotDesign = calc.Text("steel.caution.drawing: The drawings and the engineer decide size, spacing and laps. Ask before you swap or leave out a bar.")

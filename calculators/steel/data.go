@@ -41,8 +41,8 @@ var dataIn = []calc.Field{
 }
 
 var dataOut = []calc.Field{
-	{ID: "weight", Show: &steelMass, Lead: true, Label: calc.Text("bar-data.out.weight: Weight of all bars")},
-	{ID: "one", Show: &steelMass, Label: calc.Text("bar-data.out.one: Weight of one bar")},
+	{ID: "weight", Show: &measure.MassUp, Lead: true, Label: calc.Text("bar-data.out.weight: Weight of all bars")},
+	{ID: "one", Show: &measure.MassUp, Label: calc.Text("bar-data.out.one: Weight of one bar")},
 	{ID: "diameter", Show: &barDiameter, Label: calc.Text("bar-data.out.diameter: Nominal diameter"),
 		Help: calc.Text("bar-data.out.diameter.help: The ribs stand out further.")},
 	{ID: "area", Show: &barArea, Label: calc.Text("bar-data.out.area: Nominal area")},
@@ -115,8 +115,8 @@ func computeData(r *calc.Run, in calc.Case) {
 	} else {
 		r.Note(calc.Notice, calc.At("bar"), noteCSA)
 	}
-	if one > heavyLift*(1+slack) {
-		r.Note(calc.Caution_, calc.At("length"), noteHeavy, calc.Amount("weight", one, &steelMass))
+	if one > heavyLift*(1+calc.Slack) {
+		r.Note(calc.Caution_, calc.At("length"), noteHeavy, calc.Amount("weight", one, &measure.MassUp))
 	}
 }
 
@@ -145,5 +145,5 @@ func drawData(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	nodes, foot := figure.Bars(0, bars, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawBars), Nodes: nodes,
 		Desc: v.Say(drawBarsD, calc.Said("bar", barOptions[at].Label), calc.Amount("mass", Bars[at].Mass, &barMass),
-			calc.Amount("count", in.Num("count"), &measure.Count), calc.Amount("weight", res.Out.Num("weight"), &steelMass))}
+			calc.Amount("count", in.Num("count"), &measure.Count), calc.Amount("weight", res.Out.Num("weight"), &measure.MassUp))}
 }

@@ -84,7 +84,7 @@ func TestClassesAndSteps(t *testing.T) {
 				continue
 			}
 			a, lap := r.Num("lap-a"), r.Num("lap-b")
-			if a < 300*mm*(1-slack) || lap < a || lap > 1.3*a*(1+slack) {
+			if a < 300*mm*(1-calc.Slack) || lap < a || lap > 1.3*a*(1+calc.Slack) {
 				t.Errorf("%s %s: laps %v and %v", b.ID, r.Choice("rule"), a, lap)
 			}
 		}

@@ -110,15 +110,15 @@ const (
 )
 
 var takeOffOut = []calc.Field{
-	{ID: "weight", Show: &steelMass, Lead: true, Label: calc.Text("bar-take-off.out.weight: Weight with waste")},
+	{ID: "weight", Show: &measure.MassUp, Lead: true, Label: calc.Text("bar-take-off.out.weight: Weight with waste")},
 	{ID: "stock-bars", Show: &measure.Count, Lead: true, Exact: true, Label: calc.Text("bar-take-off.out.stock-bars: Stock bars to order")},
-	{ID: "net", Show: &steelMass, Label: calc.Text("bar-take-off.out.net: Weight in the wall")},
+	{ID: "net", Show: &measure.MassUp, Label: calc.Text("bar-take-off.out.net: Weight in the wall")},
 	{ID: "verticals", Show: &measure.Count, Exact: true, Label: calc.Text("bar-take-off.out.verticals: Verticals in one layer")},
 	{ID: "courses", Show: &measure.Count, Exact: true, Label: calc.Text("bar-take-off.out.courses: Horizontals in one layer")},
 	{ID: "run-pieces", Show: &measure.Count, Exact: true, Label: calc.Text("bar-take-off.out.run-pieces: Pieces per horizontal")},
 	{ID: "sizes", Kind: calc.Rows, Label: calc.Text("bar-take-off.out.sizes: By bar size, with waste"), Cols: []calc.Field{
 		{ID: "bar", Kind: calc.Choice, Options: barOptions, Label: labelBar},
-		{ID: "weight", Show: &steelMass, Label: labelWeight},
+		{ID: "weight", Show: &measure.MassUp, Label: labelWeight},
 		{ID: "stock", Show: &measure.Count, Exact: true, Label: labelStock},
 	}},
 	{ID: "parts", Kind: calc.Rows, Label: calc.Text("bar-take-off.out.parts: Part by part, without waste"), Cols: []calc.Field{
@@ -127,7 +127,7 @@ var takeOffOut = []calc.Field{
 		{ID: "count", Show: &measure.Count, Exact: true, Label: calc.Text("bar-take-off.out.count: How many")},
 		{ID: "each", Show: &measure.Wall, Label: calc.Text("bar-take-off.out.each: Length of one")},
 		{ID: "length", Show: &runLength, Label: labelLength},
-		{ID: "weight", Show: &steelMass, Label: labelWeight},
+		{ID: "weight", Show: &measure.MassUp, Label: labelWeight},
 		{ID: "stock", Show: &measure.Count, Exact: true, Label: labelStock},
 	}},
 }

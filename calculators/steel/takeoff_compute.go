@@ -40,17 +40,17 @@ type takeOff struct {
 
 func computeTakeOff(r *calc.Run, in calc.Case) {
 	t := &takeOff{Run: r, in: in}
-	if 2*in.Num("first") > in.Num("length")*(1+slack) {
+	if 2*in.Num("first") > in.Num("length")*(1+calc.Slack) {
 		r.Refuse(calc.At("first"), refuseFirst)
 		return
 	}
 	courses := in.Num("courses")
 	if !in.Has("courses") {
-		if 2*in.Num("course-first") > in.Num("height")*(1+slack) {
+		if 2*in.Num("course-first") > in.Num("height")*(1+calc.Slack) {
 			r.Refuse(calc.At("course-first"), refuseCourse)
 			return
 		}
-		courses = t.UseFor(parts[1].Label, nil, barCount, in.Num("height"), in.Num("course-first"), in.Num("course")*(1+slack))
+		courses = t.UseFor(parts[1].Label, nil, barCount, in.Num("height"), in.Num("course-first"), in.Num("course")*(1+calc.Slack))
 	}
 	t.count(courses)
 	t.put()
@@ -60,7 +60,7 @@ func computeTakeOff(r *calc.Run, in calc.Case) {
 // count goes through the parts of the wall.
 func (t *takeOff) count(courses float64) {
 	in, layers := t.in, t.in.Num("layers")
-	verticals := t.UseFor(parts[0].Label, nil, barCount, in.Num("length"), in.Num("first"), in.Num("spacing")*(1+slack))
+	verticals := t.UseFor(parts[0].Label, nil, barCount, in.Num("length"), in.Num("first"), in.Num("spacing")*(1+calc.Slack))
 	t.Put("verticals", verticals)
 	t.Put("courses", courses)
 	t.part(0, "vertical", verticals*layers, in.Num("height")+in.Num("projection"))
@@ -84,8 +84,8 @@ func (t *takeOff) part(kind int, field string, count, each float64) {
 		use = t.Use
 	}
 	steel, bars := each, 0.0
-	if each > stock*(1+slack) || parts[kind].ID == "horizontals" {
-		n := use(pieces, each*(1-slack), lap, stock)
+	if each > stock*(1+calc.Slack) || parts[kind].ID == "horizontals" {
+		n := use(pieces, each*(1-calc.Slack), lap, stock)
 		steel = use(lappedLength, each, n, lap)
 		bars = n * count
 		if parts[kind].ID == "horizontals" {
@@ -94,8 +94,8 @@ func (t *takeOff) part(kind int, field string, count, each float64) {
 			t.Note(calc.Notice, calc.At("stock"), noteLong, calc.Said("part", parts[kind].Label))
 		}
 	}
-	if each <= stock*(1+slack) {
-		bars = stockBars.Value(count, stock*(1+slack), each)
+	if each <= stock*(1+calc.Slack) {
+		bars = stockBars.Value(count, stock*(1+calc.Slack), each)
 	}
 	weight := use(barWeight, b.Mass, steel, count)
 	t.net += weight
@@ -122,7 +122,7 @@ func (t *takeOff) put() {
 	var rows []calc.Case
 	for _, o := range t.orders {
 		// Stock is bought whole, so waste is rounded up size by size.
-		bars := math.Ceil(float64(o.stock*(1+waste)) * (1 - slack))
+		bars := math.Ceil(float64(o.stock*(1+waste)) * (1 - calc.Slack))
 		total += bars
 		rows = append(rows, t.NewRow("sizes").With("bar", calc.Pick(o.bar.ID)).
 			With("weight", calc.Num(withWaste.Value(o.weight, waste))).With("stock", calc.Num(bars)))
@@ -136,7 +136,7 @@ func (t *takeOff) put() {
 
 func (t *takeOff) say() {
 	horizontal := barOf(t.in, "horizontal")
-	if least := leastLap * horizontal.Diameter; t.in.Num("lap") < least*(1-slack) {
+	if least := leastLap * horizontal.Diameter; t.in.Num("lap") < least*(1-calc.Slack) {
 		t.Note(calc.Ask, calc.At("lap"), askLap, calc.Amount("limit", least, &measure.InchesAtLeast))
 	}
 	for _, o := range t.orders[1:] {
@@ -146,7 +146,7 @@ func (t *takeOff) say() {
 		}
 	}
 	for _, id := range [...]string{"spacing", "course"} {
-		if t.in.Num(id) > widest*(1+slack) && !(id == "course" && t.in.Has("courses")) {
+		if t.in.Num(id) > widest*(1+calc.Slack) && !(id == "course" && t.in.Has("courses")) {
 			t.Note(calc.Ask, calc.At(id), askWide, calc.Amount("limit", widest, &measure.Inches))
 		}
 	}

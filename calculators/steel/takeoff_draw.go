@@ -32,14 +32,14 @@ func drawTakeOff(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 		for _, o := range parts {
 			if o.ID == row.Choice("part") {
 				bars = append(bars, figure.Bar{Role: figure.Steel, Name: v.Say(o.Label), Size: row.Num("weight"),
-					Text: quantity.Format(row.Num("weight"), steelMass, v.Style)})
+					Text: quantity.Format(row.Num("weight"), measure.MassUp, v.Style)})
 			}
 		}
 	}
 	chart, foot := figure.Bars(foot, bars, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawWallT), Nodes: append(nodes, chart...),
 		Desc: v.Say(drawWallD, calc.Amount("verticals", res.Out.Num("verticals"), &measure.Count), calc.Amount("courses", res.Out.Num("courses"), &measure.Count),
-			calc.Amount("weight", res.Out.Num("weight"), &steelMass), calc.Amount("bars", res.Out.Num("stock-bars"), &measure.Count))}
+			calc.Amount("weight", res.Out.Num("weight"), &measure.MassUp), calc.Amount("bars", res.Out.Num("stock-bars"), &measure.Count))}
 }
 
 // elevation is the wall to scale with one layer of its bars.

@@ -17,7 +17,7 @@ func TestBarCountIsEnoughAndLeast(t *testing.T) {
 		edge := length / 2 * rnd.Float64()
 		n := BarCount(length, edge, spacing)
 		between := length - 2*edge
-		if (n-1)*spacing < between*(1-slack) || n > 1 && (n-2)*spacing >= between*(1+slack) {
+		if (n-1)*spacing < between*(1-calc.Slack) || n > 1 && (n-2)*spacing >= between*(1+calc.Slack) {
 			t.Fatalf("%v bars over %v at %v", n, between, spacing)
 		}
 	}
@@ -31,13 +31,13 @@ func TestPiecesCoverTheRun(t *testing.T) {
 		length, stock := 1+60*rnd.Float64(), 3+15*rnd.Float64()
 		lap := stock / 2 * rnd.Float64()
 		n := Pieces(length, lap, stock)
-		if reach := n*stock - (n-1)*lap; reach < length*(1-slack) {
+		if reach := n*stock - (n-1)*lap; reach < length*(1-calc.Slack) {
 			t.Fatalf("%v pieces of %v reach %v of %v", n, stock, reach, length)
 		}
-		if less := (n-1)*stock - (n-2)*lap; n > 1 && less >= length*(1+slack) {
+		if less := (n-1)*stock - (n-2)*lap; n > 1 && less >= length*(1+calc.Slack) {
 			t.Fatalf("%v pieces of %v are one too many for %v", n, stock, length)
 		}
-		if steel := LappedLength(length, n, lap); steel > n*stock*(1+slack) {
+		if steel := LappedLength(length, n, lap); steel > n*stock*(1+calc.Slack) {
 			t.Fatalf("%v of steel from %v pieces of %v", steel, n, stock)
 		}
 	}
@@ -54,7 +54,7 @@ func TestTakeOffAddsUp(t *testing.T) {
 		var byPart, bySize, stock float64
 		for _, p := range res.Out.Rows("parts") {
 			byPart += p.Num("weight")
-			if long := p.Num("stock") * calc.SI(20, "ft"); long < p.Num("length")*(1-slack) {
+			if long := p.Num("stock") * calc.SI(20, "ft"); long < p.Num("length")*(1-calc.Slack) {
 				t.Errorf("%v %s: %v m from %v bars", typed, p.Choice("part"), p.Num("length"), p.Num("stock"))
 			}
 		}
@@ -97,7 +97,7 @@ func TestStoneRoundsDown(t *testing.T) {
 			t.Errorf("%v: %s governs, want %s", c.typed, got, c.governs)
 		}
 		for _, r := range res.Out.Rows("rules") {
-			if r.Num("most") < res.Out.Num("most")*(1-slack) {
+			if r.Num("most") < res.Out.Num("most")*(1-calc.Slack) {
 				t.Errorf("%v: %s is tighter than the result", c.typed, r.Choice("rule"))
 			}
 		}

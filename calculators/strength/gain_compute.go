@@ -63,12 +63,12 @@ func computeGain(r *calc.Run, in calc.Case) {
 	r.Put("strength-aci", r.UseFor(nameACI, nil, strengthOf, byACI, f28))
 	r.Put("strength-ec", r.UseFor(nameEC, nil, strengthOf, byEC, f28))
 	target := in.Num("target")
-	if target < (1-slack)/aci.b {
+	if target < (1-calc.Slack)/aci.b {
 		r.Put("time-aci", r.Use(age209, target, aci.a, aci.b))
 	} else {
 		never(r, nameACI, target)
 	}
-	if target < (1-slack)*math.Exp(ec.s) {
+	if target < (1-calc.Slack)*math.Exp(ec.s) {
 		r.Put("time-ec", r.Use(ageEC, target, ec.s))
 	} else {
 		never(r, nameEC, target)
@@ -88,18 +88,18 @@ func never(r *calc.Run, curve calc.Text, share float64) {
 
 func sayGain(r *calc.Run, in calc.Case) {
 	age := calc.From(in.Num("age"), "d")
-	if age < early*(1-slack) {
+	if age < early*(1-calc.Slack) {
 		r.Note(calc.Caution_, calc.At("age"), noteEarly, calc.Amount("limit", calc.SI(early, "d"), &measure.Days))
 	}
-	if age > full*(1+slack) {
+	if age > full*(1+calc.Slack) {
 		r.Note(calc.Caution_, calc.At("age"), noteFull)
 	}
 	switch t := calc.From(in.Num("temperature"), "°C"); {
 	case !in.Has("temperature"):
 		r.Note(calc.Ask, calc.At("temperature"), askTemp)
-	case t < cool-slack:
+	case t < cool-calc.Slack:
 		r.Note(calc.Warning, calc.At("temperature"), noteCool, calc.Amount("limit", calc.SI(cool, "°C"), &measure.Temperature))
-	case t > warm+slack:
+	case t > warm+calc.Slack:
 		r.Note(calc.Caution_, calc.At("temperature"), noteWarm, calc.Amount("limit", calc.SI(warm, "°C"), &measure.Temperature))
 	}
 }

@@ -7,8 +7,6 @@ import (
 )
 
 const (
-	// slack lets a value typed in another unit touch a limit.
-	slack = 1e-9
 	// hot is above what the methods were tested for, °C; cold is below it.
 	hot  = 40.0
 	cold = 0.0
@@ -74,10 +72,10 @@ func computeMaturity(r *calc.Run, in calc.Case) {
 func (h *history) between(a, b calc.Case) bool {
 	long := b.Num("time") - a.Num("time")
 	switch {
-	case long < -slack*b.Num("time"):
+	case long < -calc.Slack*b.Num("time"):
 		h.Refuse(calc.Cell("readings", b.Nr(), "time"), refuseOrder)
 		return false
-	case long <= slack*b.Num("time"):
+	case long <= calc.Slack*b.Num("time"):
 		h.Note(calc.Ask, calc.Cell("readings", b.Nr(), "time"), noteJump)
 	default:
 		h.interval(long, b.Num("time"), (a.Num("temperature")+b.Num("temperature"))/2)
@@ -126,10 +124,10 @@ func (h *history) say(list []calc.Case) {
 	if h.below {
 		h.Note(calc.Notice, calc.At("datum"), noteBelow)
 	}
-	if h.high > hot+slack {
+	if h.high > hot+calc.Slack {
 		h.Note(calc.Warning, at, noteHot, calc.Amount("limit", calc.SI(hot, "°C"), &reading))
 	}
-	if h.low < cold-slack {
+	if h.low < cold-calc.Slack {
 		h.Note(calc.Warning, at, noteCold, calc.Amount("limit", calc.SI(cold, "°C"), &reading))
 	}
 }
@@ -157,7 +155,7 @@ func (h *history) strength() {
 	switch most := in.Num("curve-to"); {
 	case !in.Has("curve-to"):
 		h.Note(calc.Ask, calc.At("curve-to"), askRange)
-	case h.factor > most*(1+slack):
+	case h.factor > most*(1+calc.Slack):
 		h.Note(calc.Warning, calc.At("curve-to"), noteRange)
 	}
 }

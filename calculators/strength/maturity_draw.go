@@ -6,6 +6,7 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/figure"
+	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -44,7 +45,7 @@ func drawMaturity(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawMaturityTitle), Nodes: nodes,
 		Desc: v.Say(drawMaturityDesc, calc.Amount("low", calc.SI(coolest, unit), &reading), calc.Amount("high", calc.SI(warmest, unit), &reading),
 			calc.Amount("time", calc.SI(last, "h"), &tenthHours), calc.Amount("factor", res.Out.Num("factor"), &factorSize),
-			calc.Amount("age", res.Out.Num("age"), &ageSize))}
+			calc.Amount("age", res.Out.Num("age"), &measure.HalfHoursAtMost))}
 }
 
 // readings are the readings as points, hours to the right; one alone becomes

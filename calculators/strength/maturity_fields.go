@@ -19,14 +19,11 @@ var (
 	celsiusHours    = quantity.Show{Dim: quantity.Maturity, US: quantity.Scale{Unit: "C°·h", Step: 1}}
 	factorSize      = quantity.Show{Dim: quantity.Maturity, US: quantity.Scale{Unit: "C°·h", Step: 10, Way: quantity.Down}}
 	fahrenheitHours = quantity.Show{Dim: quantity.Maturity, US: quantity.Scale{Unit: "F°·h", Step: 10, Way: quantity.Down}}
-	energy          = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 0.1}}
 	perDegreeHour   = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 0.0001}}
 	curveStrength   = quantity.Show{Dim: quantity.Pressure, US: quantity.Scale{Unit: "psi", Step: 1}, Metric: quantity.Scale{Unit: "MPa", Step: 0.01}}
 	tenthHours      = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.1}}
-	// A gained age is rounded down.
-	ageSize     = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.5, Way: quantity.Down}}
-	reading     = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 0.5}, Metric: quantity.Scale{Unit: "°C", Step: 0.5}}
-	referenceAt = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 0.1}, Metric: quantity.Scale{Unit: "°C", Step: 0.1}}
+	reading         = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 0.5}, Metric: quantity.Scale{Unit: "°C", Step: 0.5}}
+	referenceAt     = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 0.1}, Metric: quantity.Scale{Unit: "°C", Step: 0.1}}
 	// What is estimated is rounded down, a wait up.
 	strengthAtLeast = quantity.Show{Dim: quantity.Pressure, US: quantity.Scale{Unit: "psi", Step: 50, Way: quantity.Down}, Metric: quantity.Scale{Unit: "MPa", Step: 0.5, Way: quantity.Down}}
 	daysAtLeast     = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "d", Step: 0.5, Way: quantity.Up}}
@@ -68,7 +65,7 @@ var maturityIn = []calc.Field{
 		Min:   &calc.Limit{At: -12, Unit: "°C", Why: whyDatum, Source: "c1074"}, Max: &calc.Limit{At: 10, Unit: "°C", Why: whyDatum, Source: "c1074"},
 	},
 	{
-		ID: "energy", Show: &energy, Usual: "41.5",
+		ID: "energy", Show: &measure.Tenths, Usual: "41.5",
 		Label: calc.Text("maturity.energy: Activation energy, kJ/mol"),
 		Help:  calc.Text("maturity.energy.help: 40 to 45 for plain Type I. Other mixes need a test."),
 		Min:   &calc.Limit{At: 25, Why: whyEnergy}, Max: &calc.Limit{At: 70, Why: whyEnergy},
@@ -120,9 +117,9 @@ var maturityIn = []calc.Field{
 var maturityOut = []calc.Field{
 	{ID: "factor", Show: &factorSize, Lead: true, Label: calc.Text("maturity.out.factor: Temperature-time, °C·h")},
 	{ID: "factor-f", Show: &fahrenheitHours, Label: calc.Text("maturity.out.factor-f: The same in °F·h")},
-	{ID: "age", Show: &ageSize, Lead: true, Label: calc.Text("maturity.out.age: Equivalent age"),
+	{ID: "age", Show: &measure.HalfHoursAtMost, Lead: true, Label: calc.Text("maturity.out.age: Equivalent age"),
 		Help: calc.Text("maturity.out.age.help: Hours at the reference temperature that give the same.")},
-	{ID: "age-ec", Show: &ageSize, Label: calc.Text("maturity.out.age-ec: Age by Eurocode 2, 20 °C")},
+	{ID: "age-ec", Show: &measure.HalfHoursAtMost, Label: calc.Text("maturity.out.age-ec: Age by Eurocode 2, 20 °C")},
 	{ID: "elapsed", Show: &tenthHours, Label: calc.Text("maturity.out.elapsed: Time covered by readings")},
 	{ID: "mean", Show: &reading, Label: calc.Text("maturity.out.mean: Mean temperature")},
 	{ID: "strength", Show: &strengthAtLeast, Lead: true, Label: calc.Text("maturity.out.strength: Strength by your curve"),
@@ -133,7 +130,7 @@ var maturityOut = []calc.Field{
 			{ID: "to", Show: &tenthHours, Label: calc.Text("maturity.out.to: Until")},
 			{ID: "mean", Show: &reading, Label: calc.Text("maturity.out.interval-mean: Mean")},
 			{ID: "factor", Show: &factorSize, Label: calc.Text("maturity.out.interval-factor: Factor so far")},
-			{ID: "age", Show: &ageSize, Label: calc.Text("maturity.out.interval-age: Age so far")},
+			{ID: "age", Show: &measure.HalfHoursAtMost, Label: calc.Text("maturity.out.interval-age: Age so far")},
 		},
 	},
 }

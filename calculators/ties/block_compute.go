@@ -93,7 +93,7 @@ func computeBlock(r *calc.Run, in calc.Case) {
 	} else {
 		r.Note(calc.Notice, calc.At("own"), blockStays)
 	}
-	if gap := math.Abs(a - low); gap > slack {
+	if gap := math.Abs(a - low); gap > calc.Slack {
 		r.Note(calc.Warning, calc.At("side-b"), blockUneven, calc.Amount("gap", gap, &measure.Height))
 	} else {
 		r.Note(calc.Notice, calc.At("side-b"), blockEven)

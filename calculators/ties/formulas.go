@@ -2,7 +2,11 @@
 // wall form together and open: ties, block-outs and window frames.
 package ties
 
-import "math"
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+)
 
 // TieArea is the face that one tie holds: s_h·s_v, and its share of the n
 // missing ties that m whole ones round them must carry: times (1 + n/m). With
@@ -74,10 +78,5 @@ func SagSpan(m, e, b, d, q, r float64) float64 {
 // k is 1 for boards cut at each support and 1.25 for one that runs through.
 func SupportSpan(rating, k, q float64) float64 { return rating / (k * q) }
 
-// slack lets a value that came through another unit touch a limit.
-const slack = 1e-9
-
-func over(x, limit float64) bool { return x > limit*(1+slack) }
-
 // upTo is the least whole number that is not below x.
-func upTo(x float64) float64 { return math.Max(0, math.Ceil(x-slack)) }
+func upTo(x float64) float64 { return math.Max(0, math.Ceil(x-calc.Slack)) }

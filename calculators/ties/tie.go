@@ -27,7 +27,7 @@ var TieLoad = &calc.Calculator{
 	Purpose: calc.Text("tie-load.purpose: Shows what one tie carries, also beside missing or cut ties, and if the face must be backed."),
 	In: []calc.Field{
 		{
-			ID: "pressure", Show: &pressureIn, Usual: "600 psf",
+			ID: "pressure", Show: &measure.Rating, Usual: "600 psf",
 			Label: calc.Text("tie-load.pressure: Pressure at the tie"),
 			Help:  calc.Text("tie-load.pressure.help: At the depth of the tie, for the rise where the hose stands."),
 			Min:   &calc.Limit{At: 10, Unit: "psf", Why: measure.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: measure.CheckUnit},

@@ -93,7 +93,7 @@ func rateTie(r *calc.Run, in calc.Case, load float64) {
 	r.Put("used", load/working)
 	r.Put("widest", r.Use(eqWidest, working, in.Num("pressure"), in.Num("up"), in.Num("missing"), in.Num("sharing")))
 	r.PutChoice("verdict", tieHolds)
-	if over(load, working) {
+	if calc.Over(load, working) {
 		r.PutChoice("verdict", tieFails)
 		r.Note(calc.Warning, calc.At("strength"), tieOver, calc.Amount("load", load, &measure.Force), calc.Amount("working", working, &measure.ForceAtMost))
 	}
@@ -121,8 +121,8 @@ func rateFace(r *calc.Run, in calc.Case) {
 	height := r.Use(eqFace, in.Num("capacity"), in.Num("weight"))
 	r.Put("face-height", height)
 	r.PutChoice("backing", faceWithin)
-	if over(in.Num("pressure"), in.Num("capacity")) {
+	if calc.Over(in.Num("pressure"), in.Num("capacity")) {
 		r.PutChoice("backing", faceBack)
-		r.Note(calc.Warning, calc.At("capacity"), tieBeyond, calc.Amount("pressure", in.Num("pressure"), &pressureIn), calc.Amount("height", height, &measure.HeightAtMost))
+		r.Note(calc.Warning, calc.At("capacity"), tieBeyond, calc.Amount("pressure", in.Num("pressure"), &measure.Rating), calc.Amount("height", height, &measure.HeightAtMost))
 	}
 }

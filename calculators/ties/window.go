@@ -41,7 +41,7 @@ var WindowSupports = &calc.Calculator{
 			Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: measure.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: measure.CheckUnit},
 		},
 		{
-			ID: "form-pressure", Show: &pressureIn, Optional: true, Label: calc.Text("window-supports.form-pressure: Form pressure, if known"),
+			ID: "form-pressure", Show: &measure.Rating, Optional: true, Label: calc.Text("window-supports.form-pressure: Form pressure, if known"),
 			Help: calc.Text("window-supports.form-pressure.help: At the hose. It caps jambs and sill. Empty: full fluid head."),
 			Min:  &calc.Limit{At: 100, Unit: "psf", Why: measure.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: measure.CheckUnit},
 		},

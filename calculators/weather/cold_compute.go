@@ -30,7 +30,7 @@ func computeCold(r *calc.Run, in calc.Case) {
 	r.Put("placed", placed)
 	r.Put("mixed", mixed)
 	r.PutChoice("weather", coldNo)
-	if air <= coldFromF+slack {
+	if air <= coldFromF+calc.Slack {
 		r.PutChoice("weather", coldYes)
 	} else {
 		r.Note(calc.Notice, calc.At("air"), noteMild)
@@ -44,18 +44,18 @@ func computeCold(r *calc.Run, in calc.Case) {
 // putWarm judges the concrete at the truck.
 func putWarm(r *calc.Run, in calc.Case, placed, mixed float64) {
 	t := in.Num("concrete")
-	least := calc.Amount("least", placed, &showLeast)
+	least := calc.Amount("least", placed, &measure.TemperatureAtLeast)
 	switch {
 	case !in.Has("concrete"):
 		r.PutChoice("verdict", warmNone)
 		return
-	case !atLeast(t, placed):
+	case calc.Under(t, placed):
 		r.PutChoice("verdict", warmNot)
 		r.Note(calc.Warning, calc.At("concrete"), noteTooCold, least)
 		return
-	case !atLeast(t, mixed) && in.Num("air") <= calc.SI(coldFromF, "°F"):
-		r.Note(calc.Notice, calc.At("concrete"), noteCooling, calc.Amount("least", mixed, &showLeast), calc.Amount("placed", placed, &showLeast))
-	case above(t, calc.SI(90, "°F")):
+	case calc.Under(t, mixed) && in.Num("air") <= calc.SI(coldFromF, "°F"):
+		r.Note(calc.Notice, calc.At("concrete"), noteCooling, calc.Amount("least", mixed, &measure.TemperatureAtLeast), calc.Amount("placed", placed, &measure.TemperatureAtLeast))
+	case calc.Over(t, calc.SI(90, "°F")):
 		r.Note(calc.Notice, calc.At("concrete"), noteOverhot)
 	}
 	r.PutChoice("verdict", warmOK)
@@ -84,10 +84,10 @@ func putUncover(r *calc.Run, in calc.Case, placed, drop float64) {
 		return
 	}
 	surface, air := in.Num("surface"), in.Num("air")
-	if !atLeast(surface, placed) {
-		r.Note(calc.Notice, calc.At("surface"), noteKept, calc.Amount("placed", placed, &showLeast))
+	if calc.Under(surface, placed) {
+		r.Note(calc.Notice, calc.At("surface"), noteKept, calc.Amount("placed", placed, &measure.TemperatureAtLeast))
 	}
-	if surface-air <= calc.SI(20, "F°")*(1+slack) {
+	if surface-air <= calc.SI(20, "F°")*(1+calc.Slack) {
 		r.Put("uncover", 0)
 		r.Note(calc.Notice, calc.At("surface"), noteAtOnce)
 		return

@@ -1,5 +1,7 @@
 package weather
 
+import "coursebook/calculators/calc"
+
 // coldRow is one column of the cold-weather table, for one range of the least
 // dimension: temperatures in °F, the drop in F°.
 type coldRow struct {
@@ -22,11 +24,11 @@ var coldRows = [...]coldRow{
 // itself belongs to the warmer, stricter row but for 12 in., as printed.
 func coldColumn(inches float64) *coldRow {
 	switch {
-	case !atLeast(inches, 12):
+	case calc.Under(inches, 12):
 		return &coldRows[0]
-	case !above(inches, 36):
+	case !calc.Over(inches, 36):
 		return &coldRows[1]
-	case !above(inches, 72):
+	case !calc.Over(inches, 72):
 		return &coldRows[2]
 	}
 	return &coldRows[3]
@@ -35,9 +37,9 @@ func coldColumn(inches float64) *coldRow {
 // airRange is the column of coldRow.mixed for an air temperature in °F.
 func airRange(air float64) int {
 	switch {
-	case air > 30+slack:
+	case air > 30+calc.Slack:
 		return 0
-	case air >= -slack:
+	case air >= -calc.Slack:
 		return 1
 	}
 	return 2

@@ -46,22 +46,22 @@ func computeEvaporation(r *calc.Run, in calc.Case) {
 	r.Put("limit", limit)
 	r.Put("careful", limit/2)
 	switch {
-	case atLeast(rate, limit):
+	case !calc.Under(rate, limit):
 		r.PutChoice("verdict", dryAct)
 		r.Note(calc.Notice, calc.Path{}, noteAct)
-	case atLeast(rate, limit/2):
+	case !calc.Under(rate, limit/2):
 		r.PutChoice("verdict", dryCare)
 		r.Note(calc.Notice, calc.Path{}, noteCare)
 	default:
 		r.PutChoice("verdict", dryLow)
 	}
-	if atLeast(rate, limit) != atLeast(menzel, limit) {
+	if !calc.Under(rate, limit) != !calc.Under(menzel, limit) {
 		r.Note(calc.Notice, calc.Path{}, noteSplit, calc.Amount("rate", menzel, &showRate))
 	}
 	if raw < 0 {
 		r.Note(calc.Notice, calc.At("humidity"), noteDew)
 	}
-	if t := calc.From(concrete, "°C"); t < 10-slack || t > 40+slack || above(calc.From(wind, "km/h"), 40.3) {
+	if t := calc.From(concrete, "°C"); t < 10-calc.Slack || t > 40+calc.Slack || calc.Over(calc.From(wind, "km/h"), 40.3) {
 		r.Note(calc.Notice, calc.At("concrete"), noteGrid)
 	}
 	lowerWind(r, in)
@@ -94,7 +94,7 @@ func drawEvaporation(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing
 	out, limit := res.Out, res.Out.Num("limit")
 	bar := func(name calc.Text, id string) figure.Bar {
 		role := figure.Within
-		if atLeast(out.Num(id), limit) {
+		if !calc.Under(out.Num(id), limit) {
 			role = figure.Beyond
 		}
 		return figure.Bar{Role: role, Name: v.Say(name), Text: amount(v, out, id), Size: out.Num(id)}

@@ -37,16 +37,16 @@ func computeHot(r *calc.Run, in calc.Case) {
 	r.Put("limit", limit)
 	r.Put("left", math.Max(0, left))
 	if in.Has("batched") {
-		r.PutChoice("by", clockText(start+int(math.Floor(limit/60+slack))))
+		r.PutChoice("by", clockText(start+int(math.Floor(limit/60+calc.Slack))))
 	}
 	r.Put("speed", r.Use(eqSpeed, in.Num("concrete")))
 	r.Put("spare", math.Max(0, in.Num("limit-temp")-in.Num("concrete")))
 	turning := hotTurns(r, in)
 	switch {
-	case above(in.Num("concrete"), in.Num("limit-temp")):
+	case calc.Over(in.Num("concrete"), in.Num("limit-temp")):
 		r.PutChoice("verdict", loadHot)
-		r.Note(calc.Warning, calc.At("concrete"), noteTooHot, calc.Amount("limit", in.Num("limit-temp"), &showMost))
-	case left < -slack*limit || turning:
+		r.Note(calc.Warning, calc.At("concrete"), noteTooHot, calc.Amount("limit", in.Num("limit-temp"), &measure.TemperatureAtMost))
+	case left < -calc.Slack*limit || turning:
 		r.PutChoice("verdict", loadLate)
 	case left <= hurryTime:
 		r.PutChoice("verdict", loadHurry)
@@ -54,10 +54,10 @@ func computeHot(r *calc.Run, in calc.Case) {
 	default:
 		r.PutChoice("verdict", loadGood)
 	}
-	if left < -slack*limit {
+	if left < -calc.Slack*limit {
 		r.Note(calc.Warning, calc.At("age"), noteLate)
 	}
-	if atLeast(in.Num("concrete"), calc.SI(80, "°F")) {
+	if !calc.Under(in.Num("concrete"), calc.SI(80, "°F")) {
 		r.Note(calc.Notice, calc.At("concrete"), noteEighty)
 	}
 }
@@ -72,7 +72,7 @@ func hotLimit(r *calc.Run, in calc.Case) float64 {
 		r.Note(calc.Notice, calc.At("rule"), noteAgreed)
 	}
 	hot := in.Num("hot-time")
-	if in.Has("hot-time") && hot < limit && atLeast(in.Num("concrete"), in.Num("hot-from")) {
+	if in.Has("hot-time") && hot < limit && !calc.Under(in.Num("concrete"), in.Num("hot-from")) {
 		r.Note(calc.Notice, calc.At("hot-time"), noteHeat86, calc.Amount("limit", hot, &measure.Minutes))
 		return hot
 	}
@@ -114,7 +114,7 @@ func drawHot(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	age, limit := in.Num("age"), res.Out.Num("limit")
 	role := figure.Within
-	if above(age, limit) {
+	if calc.Over(age, limit) {
 		role = figure.Beyond
 	}
 	ageText, limitText := amount(v, in, "age"), amount(v, res.Out, "limit")

@@ -88,14 +88,14 @@ var mixOut = []calc.Field{
 			{ID: needBeyond, Label: calc.Text("mix-temperature.need.beyond: Out of reach of water or ice")},
 		},
 	},
-	{ID: "ice-needed", Kind: calc.Number, Show: &showIce, Label: calc.Text("mix-temperature.ice-needed: Ice, in all")},
+	{ID: "ice-needed", Kind: calc.Number, Show: &measure.MassUp, Label: calc.Text("mix-temperature.ice-needed: Ice, in all")},
 	{ID: "ice-share", Kind: calc.Number, Show: &measure.Percent, Label: calc.Text("mix-temperature.ice-share: Share of the batch water")},
 	{ID: "water-left", Kind: calc.Number, Show: &measure.Mass, Label: calc.Text("mix-temperature.water-left: Water beside the ice")},
-	{ID: "water-needed", Kind: calc.Number, Show: &showLeast, Label: calc.Text("mix-temperature.water-needed: Mixing water, warmed to")},
-	{ID: "lever-aggregate", Kind: calc.Number, Show: &showTenth, Label: calc.Text("mix-temperature.lever-aggregate: Sand and stone, for 1 degree"),
+	{ID: "water-needed", Kind: calc.Number, Show: &measure.TemperatureAtLeast, Label: calc.Text("mix-temperature.water-needed: Mixing water, warmed to")},
+	{ID: "lever-aggregate", Kind: calc.Number, Show: &measure.Tenths, Label: calc.Text("mix-temperature.lever-aggregate: Sand and stone, for 1 degree"),
 		Help: calc.Text("mix-temperature.lever.help: Degrees this part must change to change the mix by one.")},
-	{ID: "lever-water", Kind: calc.Number, Show: &showTenth, Label: calc.Text("mix-temperature.lever-water: Mixing water, for 1 degree")},
-	{ID: "lever-cement", Kind: calc.Number, Show: &showTenth, Label: calc.Text("mix-temperature.lever-cement: Cement, for 1 degree")},
+	{ID: "lever-water", Kind: calc.Number, Show: &measure.Tenths, Label: calc.Text("mix-temperature.lever-water: Mixing water, for 1 degree")},
+	{ID: "lever-cement", Kind: calc.Number, Show: &measure.Tenths, Label: calc.Text("mix-temperature.lever-cement: Cement, for 1 degree")},
 }
 
 var mixSources = []calc.Source{

@@ -34,18 +34,18 @@ type batch struct {
 func computeMix(r *calc.Run, in calc.Case) {
 	b := &batch{Run: r, in: in, aggregate: in.Num("aggregate"), cement: in.Num("cement"), moisture: in.Num("moisture"),
 		moistureHeat: in.Num("aggregate-temp"), melting: calc.SI(freezingC, "°C"), latent: latentC}
-	if in.Num("aggregate-temp") < b.melting*(1-slack) && b.moisture > 0 {
+	if in.Num("aggregate-temp") < b.melting*(1-calc.Slack) && b.moisture > 0 {
 		b.moistureHeat = r.Use(eqFrozen, in.Num("aggregate-temp"), b.melting, b.latent)
 		r.Note(calc.Notice, calc.At("aggregate-temp"), noteFrozen)
 	}
 	ice := in.Num("ice")
 	b.water = in.Num("water") + ice
 	t := b.mixed(ofNow, in.Num("water"), ice)
-	if !above(t, b.melting) {
+	if !calc.Over(t, b.melting) {
 		r.Refuse(calc.At("ice"), refuseSlush)
 		return
 	}
-	if above(t, calc.SI(120, "°F")) {
+	if calc.Over(t, calc.SI(120, "°F")) {
 		r.Refuse(calc.At("aggregate-temp"), refuseStiff)
 		return
 	}
@@ -72,9 +72,9 @@ func (b *batch) mixed(of calc.Text, water, ice float64) float64 {
 
 func (b *batch) sayTemperature(t float64) {
 	switch {
-	case above(t, calc.SI(95, "°F")):
+	case calc.Over(t, calc.SI(95, "°F")):
 		b.Note(calc.Notice, calc.Path{}, noteHotMix)
-	case t < calc.SI(55, "°F")*(1-slack):
+	case t < calc.SI(55, "°F")*(1-calc.Slack):
 		b.Note(calc.Notice, calc.Path{}, noteCool)
 	}
 }
@@ -82,9 +82,9 @@ func (b *batch) sayTemperature(t float64) {
 // sayIce tells where the equation or the practice of ice ends.
 func (b *batch) sayIce(ice float64) {
 	switch {
-	case above(ice, maxIce*b.water):
+	case calc.Over(ice, maxIce*b.water):
 		b.Note(calc.Notice, calc.At("ice"), noteMuch)
-	case above(ice, 0.5*b.water):
+	case calc.Over(ice, 0.5*b.water):
 		b.Note(calc.Notice, calc.At("ice"), noteRough)
 	}
 }
@@ -107,7 +107,7 @@ func (b *batch) reach(wanted, now float64) {
 
 func (b *batch) withIce(wanted float64) {
 	ice := b.Use(eqIce, b.capacity, b.liquid, wanted, b.in.Num("water-temp"), b.melting, b.latent)
-	if above(ice, maxIce*b.water) {
+	if calc.Over(ice, maxIce*b.water) {
 		b.PutChoice("need", needBeyond)
 		b.Note(calc.Notice, calc.At("wanted"), noteMuch)
 		return
@@ -117,7 +117,7 @@ func (b *batch) withIce(wanted float64) {
 	b.Put("ice-share", ice/b.water)
 	b.Put("water-left", b.water-ice)
 	b.sayIce(ice)
-	if above(b.liquid-wanted, calc.SI(20, "F°")) {
+	if calc.Over(b.liquid-wanted, calc.SI(20, "F°")) {
 		b.Note(calc.Notice, calc.At("wanted"), noteFar)
 	}
 }
@@ -125,11 +125,11 @@ func (b *batch) withIce(wanted float64) {
 func (b *batch) withWater(wanted float64) {
 	t := b.Use(eqWater, b.in.Num("water-temp"), b.capacity, wanted, b.liquid, b.water)
 	switch {
-	case above(t, calc.SI(180, "°F")):
+	case calc.Over(t, calc.SI(180, "°F")):
 		b.PutChoice("need", needBeyond)
 		b.Note(calc.Notice, calc.At("wanted"), noteHeat)
 		return
-	case above(t, calc.SI(140, "°F")):
+	case calc.Over(t, calc.SI(140, "°F")):
 		b.Note(calc.Caution_, calc.At("wanted"), noteScald)
 	}
 	b.PutChoice("need", needWarm)

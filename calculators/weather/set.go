@@ -62,10 +62,10 @@ var setIn = []calc.Field{
 }
 
 var setOut = []calc.Field{
-	{ID: "initial-set", Kind: calc.Number, Show: &showEarliest, Lead: true, Label: calc.Text("setting-time.initial-set: Initial set, estimate")},
+	{ID: "initial-set", Kind: calc.Number, Show: &measure.HalfHoursAtMost, Lead: true, Label: calc.Text("setting-time.initial-set: Initial set, estimate")},
 	{ID: "final-set", Kind: calc.Number, Show: &showLatest, Lead: true, Label: calc.Text("setting-time.final-set: Final set, estimate")},
 	{ID: "left", Kind: calc.Number, Show: &showQuarter, Label: calc.Text("setting-time.left: Left, at the earliest")},
-	{ID: "earliest", Kind: calc.Number, Show: &showEarliest, Label: calc.Text("setting-time.earliest: Initial set, earliest"),
+	{ID: "earliest", Kind: calc.Number, Show: &measure.HalfHoursAtMost, Label: calc.Text("setting-time.earliest: Initial set, earliest"),
 		Help: calc.Text("setting-time.earliest.help: The earliest of the equation with Q of 4000 to 6000 K and the rule.")},
 	{ID: "latest", Kind: calc.Number, Show: &showLatest, Label: calc.Text("setting-time.latest: Initial set, latest")},
 	{ID: "rule-set", Kind: calc.Number, Show: &showHours, Label: calc.Text("setting-time.rule-set: Initial set, rule of thumb")},

@@ -5,6 +5,7 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/figure"
+	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -28,7 +29,7 @@ func computeSet(r *calc.Run, in calc.Case) {
 	initial, final := in.Num("initial"), in.Num("final")
 	t, ref, q := in.Num("concrete"), in.Num("reference"), in.Num("q")
 	if final <= initial {
-		r.Refuse(calc.At("final"), refuseOrder, calc.Amount("initial", initial, &showEarliest))
+		r.Refuse(calc.At("final"), refuseOrder, calc.Amount("initial", initial, &measure.HalfHoursAtMost))
 		return
 	}
 	set := r.UseFor(ofInitial, nil, eqArrhenius, initial, q, t, ref)
@@ -45,9 +46,9 @@ func computeSet(r *calc.Run, in calc.Case) {
 		r.Put("by-table", calc.SI(hours, "h"))
 	}
 	switch {
-	case f < 50-slack:
+	case f < 50-calc.Slack:
 		r.Note(calc.Notice, calc.At("concrete"), noteSetCold)
-	case f > 90+slack:
+	case f > 90+calc.Slack:
 		r.Note(calc.Notice, calc.At("concrete"), noteSetHot)
 	}
 	if !in.Has("age") {
@@ -55,7 +56,7 @@ func computeSet(r *calc.Run, in calc.Case) {
 	}
 	r.Put("left", math.Max(0, earliest-in.Num("age")))
 	switch age := in.Num("age"); {
-	case atLeast(age, earliest):
+	case !calc.Under(age, earliest):
 		r.Note(calc.Notice, calc.At("age"), noteJoint)
 	case age > earliest/2:
 		r.Note(calc.Notice, calc.At("age"), noteSoon)

@@ -1,6 +1,10 @@
 package weather
 
-import "math"
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+)
 
 // pow2 is 2 to the power x.
 func pow2(x float64) float64 { return math.Pow(2, x) }
@@ -26,7 +30,7 @@ var setTable = [...]float64{19, 14.67, 10.67, 8, 6, 4, 2.67, 1.67}
 // outside it.
 func setByTable(t float64) (hours float64, ok bool) {
 	x := (t - 30) / 10
-	if x < -slack || x > float64(len(setTable)-1)+slack {
+	if x < -calc.Slack || x > float64(len(setTable)-1)+calc.Slack {
 		return 0, false
 	}
 	i := max(0, min(int(x), len(setTable)-2))

@@ -11,30 +11,15 @@ import (
 // How the quantities of this package are written. A limit that is least is
 // rounded up and one that is greatest is rounded down.
 var (
-	showRate     = quantity.Show{Dim: quantity.EvaporationRate, US: quantity.Scale{Unit: "lb/ft²/h", Step: 0.01}, Metric: quantity.Scale{Unit: "kg/m²/h", Step: 0.05}}
-	showWind     = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "mph", Step: 1}, Metric: quantity.Scale{Unit: "km/h", Step: 1}}
-	showHeight   = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "ft", Form: quantity.FeetInches, Step: 1}, Metric: quantity.Scale{Unit: "m", Step: 0.1}}
-	showIce      = quantity.Show{Dim: quantity.Mass, US: quantity.Scale{Unit: "lb", Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "kg", Step: 1, Way: quantity.Up}}
-	showTenth    = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 0.1}}
-	showLeast    = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "°C", Step: 1, Way: quantity.Up}}
-	showMost     = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 1, Way: quantity.Down}, Metric: quantity.Scale{Unit: "°C", Step: 1, Way: quantity.Down}}
-	showDrop     = quantity.Show{Dim: quantity.TemperatureDifference, US: quantity.Scale{Unit: "F°", Step: 1, Way: quantity.Down}, Metric: quantity.Scale{Unit: "C°", Step: 1, Way: quantity.Down}}
-	showHoursUp  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 1, Way: quantity.Up}}
-	showLeft     = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "min", Step: 1, Way: quantity.Down}}
-	showEarliest = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.5, Way: quantity.Down}}
-	showLatest   = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.5, Way: quantity.Up}}
-	showHours    = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.5}}
-	showQuarter  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "min", Step: 15, Way: quantity.Down}}
+	showRate    = quantity.Show{Dim: quantity.EvaporationRate, US: quantity.Scale{Unit: "lb/ft²/h", Step: 0.01}, Metric: quantity.Scale{Unit: "kg/m²/h", Step: 0.05}}
+	showWind    = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "mph", Step: 1}, Metric: quantity.Scale{Unit: "km/h", Step: 1}}
+	showHeight  = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "ft", Form: quantity.FeetInches, Step: 1}, Metric: quantity.Scale{Unit: "m", Step: 0.1}}
+	showDrop    = quantity.Show{Dim: quantity.TemperatureDifference, US: quantity.Scale{Unit: "F°", Step: 1, Way: quantity.Down}, Metric: quantity.Scale{Unit: "C°", Step: 1, Way: quantity.Down}}
+	showHoursUp = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 1, Way: quantity.Up}}
+	showLatest  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.5, Way: quantity.Up}}
+	showHours   = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.5}}
+	showQuarter = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "min", Step: 15, Way: quantity.Down}}
 )
-
-// slack lets a value typed in another unit touch a limit.
-const slack = 1e-9
-
-// atLeast tells whether x reaches a limit, both above 0.
-func atLeast(x, limit float64) bool { return x >= limit*(1-slack) }
-
-// above tells whether x is beyond a limit, both above 0.
-func above(x, limit float64) bool { return x > limit*(1+slack) }
 
 // The reasons that several limits share.
 const (
