@@ -19,22 +19,34 @@ export const root = new URL(facts.root || ".", location.href);
 
 /** The language the reader sees: of the page, or of the open leaf of the one-file edition. */
 export function tongue(): string {
-  return document.querySelector<HTMLElement>(".leaf:not([hidden])")?.lang ?? facts.lang;
+  return document.querySelector<HTMLElement>(".leaf")?.lang ?? facts.lang;
 }
 
 /** A text of the interface with its {slots} filled. */
 export function say(key: string, slots: Record<string, string | number> = {}, lang = tongue()): string {
   for (const id of ["say-", "say-calc-", "say-train-"]) {
-    const box = document.getElementById(id + lang) as HTMLTemplateElement | null;
+    const box = byId(id + lang) as HTMLTemplateElement | null;
     const text = box?.content.getElementById(key)?.textContent;
     if (text) return text.replace(/\{(\w+)\}/g, (all, name) => String(slots[name] ?? all));
   }
   return key;
 }
 
+/**
+ * The leaves of the one-file edition that are not open. They are no part of the
+ * document, which else would be slow at every key; all and byId know them.
+ */
+export const away = document.createDocumentFragment();
+
 /** All elements that match, as an array. */
-export function all<E extends Element = HTMLElement>(selector: string, within: ParentNode = document): E[] {
-  return [...within.querySelectorAll<E>(selector)];
+export function all<E extends Element = HTMLElement>(selector: string, within?: ParentNode): E[] {
+  if (within) return [...within.querySelectorAll<E>(selector)];
+  return [...document.querySelectorAll<E>(selector), ...away.querySelectorAll<E>(selector)];
+}
+
+/** The element with an id, be its leaf open or not. */
+export function byId(id: string): HTMLElement | null {
+  return document.getElementById(id) ?? away.getElementById(id);
 }
 
 /** A new element with a class, text and children. */

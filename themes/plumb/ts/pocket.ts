@@ -1,11 +1,14 @@
 // The one-file edition: shows one page at a time by the hash of the address,
 // and carries ticks and numbers out and in where the device forgets them.
 import { answersKey, handOut, merge } from "./answers";
-import { all, say } from "./page";
+import { all, away, byId, say } from "./page";
 import { everything, kept, save } from "./store";
 
 export function startPocket(): void {
   document.documentElement.classList.add("leafed");
+  const [first, ...others] = all(".leaf");
+  away.append(...others);
+  onShow = home = first;
   addEventListener("hashchange", turn);
   turn();
   const line = document.getElementById("kept")!;
@@ -20,16 +23,21 @@ export function startPocket(): void {
   });
 }
 
+let onShow: HTMLElement; // the leaf on show
+let home: HTMLElement; // the first
+
 /** Turns to the page that holds the element the address names. */
 function turn(): void {
-  const leaves = all(".leaf");
   const hash = location.hash || document.querySelector<HTMLAnchorElement>(".brand")!.hash;
-  const target = document.getElementById(decodeURIComponent(hash.slice(1)));
+  const target = byId(decodeURIComponent(hash.slice(1)));
   if (target && !target.closest(".leaf")) return;
-  const leaf = target?.closest<HTMLElement>(".leaf") ?? leaves[0];
-  for (const l of leaves) l.hidden = l !== leaf;
-  const title = leaf?.dataset.title;
-  if (title) document.title = title;
+  const leaf = target?.closest<HTMLElement>(".leaf") ?? home;
+  if (leaf !== onShow) {
+    onShow.replaceWith(leaf);
+    away.append(onShow);
+    onShow = leaf;
+  }
+  document.title = leaf.dataset.title!;
   if (!target || target === leaf) scrollTo({ top: 0, behavior: "instant" });
   else target.scrollIntoView();
 }

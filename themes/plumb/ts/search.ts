@@ -1,7 +1,7 @@
 // The search box: results below it while one types. The index is loaded when
 // the box is first touched.
 import { ask, loadIndex } from "./module";
-import { all, facts, make, say, tongue } from "./page";
+import { all, byId, facts, make, say, tongue } from "./page";
 
 const pause = 50; // ms from the last key to the search
 const rest = 250; // ms from the first list to better excerpts: typing goes first
@@ -152,7 +152,7 @@ const blocks = "li, p, td, th, dt, dd, figcaption, pre";
  * a quantity only the author's own figure is taken.
  */
 function sectionText(page: Document | null, id: string): string {
-  const named = id ? page?.getElementById(id) : page?.querySelector("main");
+  const named = !id ? page?.querySelector("main") : page === document ? byId(id) : page?.getElementById(id);
   const head = named?.matches("main, .leaf") ? named.querySelector("h1") : named;
   let text = "";
   let block: Element | null = null;
