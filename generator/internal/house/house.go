@@ -83,10 +83,14 @@ func (h *House) Theme() (fs.FS, error) { return h.part(ThemePath) }
 // Starter is the small manual that `coursebook start` writes.
 func (h *House) Starter() (fs.FS, error) { return h.part(StarterPath) }
 
-// moduleFlags make the same bytes in every folder. Without inlining (-l) the
-// module is a tenth smaller, which a phone without signal notices more than
-// the microseconds a calculation takes longer. The names stay in for slim.
-var moduleFlags = []string{"build", "-trimpath", "-buildvcs=false", "-gcflags=all=-l", "-ldflags=-w -buildid=", "-buildmode=c-shared"}
+// moduleFlags make the same bytes in every folder. Inlining (-l turns it off)
+// makes the standard library both faster and smaller, since functions used
+// once or twice go away; our own packages, whose small functions are used
+// everywhere, it makes larger, and only those that every keystroke runs
+// through are worth that. The names stay in for slim.
+var moduleFlags = []string{"build", "-trimpath", "-buildvcs=false",
+	"-gcflags=all=-l", "-gcflags=std=", "-gcflags=coursebook/calculators/quantity=", "-gcflags=coursebook/generator/browser/answer=",
+	"-ldflags=-w -buildid=", "-buildmode=c-shared"}
 
 // Module is the module behind the pages, gzip-compressed.
 func (h *House) Module() ([]byte, error) {

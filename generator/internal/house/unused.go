@@ -94,24 +94,24 @@ func returns(name string) bool { return slices.Contains(checks, name) }
 // is traced, is profiled or debugs itself.
 var lastWords = []string{
 	// dying
-	"throw", "fatal", "gopanic", "goPanic", "panicCheck", "panicdivide", "panicdottype", "panicmakeslice", "panicmem",
+	"throw", "fatal", "gopanic", "goPanic", "panicCheck", "panicdivide", "panicdottype",
 	"panicshift", "panicunsafe", "panicwrap", "sigpanic", "startpanic_m", "dopanic_m", "canpanic", "preprintpanics",
-	"print", "traceback", "fpTraceback", "fpunwindExpand", "goroutineheader", "show", "funcNameForPrint", "funcNamePieces",
+	"print", "traceback", "fpunwindExpand", "goroutineheader", "show", "funcNamePieces",
 	"hexdump", "__hexdumper_", "expandCgoFrames", "callCgoSymbolizer", "__Frames_", "badPointer",
-	"waitReason.String", "stwReason.String", "lockRank.String", "__waitReason_", "__lockRank_",
+	"waitReason.String", "lockRank.String", "__waitReason_", "__lockRank_",
 	"boundsError.Error", "__boundsError_", "__TypeAssertionError_", "errorString.Error", "__errorString_",
 	"plainError.Error", "__plainError_", "__PanicNilError_", "recovery", "__mspan_.reportZombies",
 	// tracing
-	"schedtrace", "traceAdvance", "__traceAdvancerState_", "traceBufFlush", "traceCPUFlush", "traceCompressStackSize",
-	"traceEventWriter.", "traceGoroutineStackID", "traceHeapObjectID", "traceLocker.", "traceNextGen", "traceReadCPU",
-	"traceRegister", "traceSpan", "traceStack", "traceSyncBatch", "traceWriter.", "__traceBuf", "__traceMap_",
+	"schedtrace", "traceAdvance", "__traceAdvancerState_", "traceBufFlush", "traceCPUFlush",
+	"traceEventWriter.", "traceLocker.", "traceReadCPU",
+	"traceRegister", "traceStack", "traceSyncBatch", "traceWriter.", "__traceBuf", "__traceMap_",
 	"__traceRegionAlloc_", "__traceStackTable_", "__traceStringTable_", "__traceTypeTable_", "makeTraceFrame",
-	"unsafeTrace", "goStatusToTrace", "startPCForTrace",
+	"goStatusToTrace", "startPCForTrace",
 	// profiling
-	"__profBuf_", "profIndex.", "stkbucket", "newBucket", "saveblockevent", "setprofilebucket",
+	"__profBuf_", "stkbucket", "newBucket", "saveblockevent", "setprofilebucket",
 	"mProf_Malloc", "doRecordGoroutineProfile", "tryRecordGoroutineProfile", "saveg",
 	// the runtime debugging itself
-	"dump", "gcDumpObject", "setCheckmark", "getCheckmark", "runCheckmark", "startCheckmarks", "endCheckmarks",
+	"dump", "gcDumpObject", "setCheckmark", "runCheckmark", "startCheckmarks", "endCheckmarks",
 	"checkFinalizersAndCleanups", "findGoroutineLeaks", "findMaybeRunnableGoroutines", "typesEqual",
 	"__synctestBubble_", "__mspan_.setUserArenaChunkToFault", "__godebugInc_",
 }

@@ -28,6 +28,13 @@ export async function newPhone(t, { saving = true, ...options } = {}) {
 			if ('ServiceWorkerContainer' in window) ServiceWorkerContainer.prototype.register = () => Promise.reject(new Error('not in this test'));
 		});
 	}
+	// Tests read and measure what lies outside the screen too, where a browser
+	// puts off the work until a reader scrolls there.
+	await context.addInitScript(() => {
+		const sheet = new CSSStyleSheet();
+		sheet.replaceSync('* { content-visibility: visible !important; }');
+		document.adoptedStyleSheets = [sheet];
+	});
 	context.setDefaultTimeout(10_000);
 	t.after(() => context.close());
 	context.foreign = [];

@@ -61,6 +61,7 @@ class Calculator {
     });
     this.form.addEventListener("click", (e) => this.click(e.target as HTMLElement));
     startKeys(this.form, () => this.changed());
+    addEventListener("pagehide", () => this.keeping && this.keep());
     onStyle(() => this.later(async () => void (await this.restyle(style()))));
   }
 
@@ -117,6 +118,7 @@ class Calculator {
   }
 
   private changed(): void {
+    this.section.classList.add("typed"); // for the style sheet
     if (this.due) return;
     this.due = true;
     this.later(() => {
@@ -134,9 +136,10 @@ class Calculator {
       if (!this.showAsked(answer)) break;
     }
     showResult(this.section, this.fields, answer);
-    // What is typed is kept once the result stands: the reader waits for that.
+    // What is typed is kept once the result has been painted: the reader waits
+    // for that.
     clearTimeout(this.keeping);
-    this.keeping = window.setTimeout(() => this.keep());
+    this.keeping = window.setTimeout(() => this.keep(), 100);
   }
 
   private answer(): Promise<Record_[]> {
@@ -195,6 +198,8 @@ class Calculator {
 
   /** Keeps the reader's inputs, and says whose numbers these are. */
   private keep(): void {
+    clearTimeout(this.keeping);
+    this.keeping = 0;
     const now = readEntries(this.fields);
     const own = !sameEntries(now, this.example);
     save(this.key, own ? JSON.stringify({ style: this.at, entries: now } satisfies Kept) : "");

@@ -8,68 +8,69 @@ const attributes = new Set("class x y x1 y1 x2 y2 cx cy r rx width height points
 
 /** Builds the drawing of an answer; undefined where there is none. */
 export function draw(records: Record_[]): SVGElement | undefined {
-  const head = records.find((r) => r[0] === "drawing");
-  if (!head) return undefined;
-  const [, width, height, title, desc] = head;
+  if (!records.some((r) => r[0] === "drawing")) return undefined;
   const svg = document.createElementNS(space, "svg");
   svg.setAttribute("class", "figure");
   svg.setAttribute("role", "img");
-  svg.setAttribute("viewBox", `0 0 ${width} ${height}`);
-  for (const [tag, text] of [["title", title], ["desc", desc]]) {
-    if (text) svg.append(element(tag, text));
-  }
-  const open: SVGElement[] = [svg];
-  for (const [name, depth, tag, text, ...pairs] of records) {
-    if (name !== "node" || !tags.has(tag)) continue;
-    const node = element(tag, text);
-    for (let i = 0; i + 1 < pairs.length; i += 2) {
-      if (attributes.has(pairs[i])) node.setAttribute(pairs[i], pairs[i + 1]);
-    }
-    open.length = Number(depth) + 1;
-    (open[open.length - 1] ?? svg).append(node);
-    open.push(node);
-  }
+  redraw(svg, records);
   return svg;
 }
 
+/** What an element was last drawn from. */
+const drawn = new WeakMap<Element, Record_>();
+
+/** An element whose children are being drawn, and the child that comes next. */
+interface Pen {
+  within: Element;
+  next: Element | null;
+}
+
 /**
- * Changes a standing drawing into another of the same shape, touching only
- * what differs: that is most keys, and a phone feels the difference. Tells
- * whether the shapes were the same.
+ * Changes a drawing into what the records say. An element that stands where
+ * one with its tag is wanted is kept, and only what differs is touched: from
+ * key to key that is little, and a phone feels the difference.
  */
-export function redraw(svg: Element, was: Record_[], now: Record_[]): boolean {
-  if (was.length !== now.length || !now.every((r, i) => sameShape(was[i], r))) return false;
-  const nodes = svg.querySelectorAll([...tags].join());
-  let nr = 0;
-  now.forEach((r, i) => {
-    const old = was[i];
-    if (r[0] === "drawing") {
-      svg.setAttribute("viewBox", `0 0 ${r[1]} ${r[2]}`);
-      for (const [tag, at] of [["title", 3], ["desc", 4]] as const) {
-        if (r[at] !== old[at]) svg.querySelector(tag)!.textContent = r[at];
-      }
-      return;
+export function redraw(svg: Element, records: Record_[]): void {
+  const pens: Pen[] = [{ within: svg, next: svg.firstElementChild }];
+  for (const record of records) {
+    if (record[0] === "drawing") {
+      const [, width, height, title, desc] = record;
+      svg.setAttribute("viewBox", `0 0 ${width} ${height}`);
+      if (title) put(pens[0], ["node", "0", "title", title]);
+      if (desc) put(pens[0], ["node", "0", "desc", desc]);
+    } else if (record[0] === "node" && tags.has(record[2])) {
+      const depth = Number(record[1]);
+      while (pens.length > depth + 1) wipe(pens.pop()!);
+      const node = put(pens[pens.length - 1], record);
+      pens.push({ within: node, next: node.firstElementChild });
     }
-    if (!tags.has(r[2])) return;
-    const node = nodes[nr++];
-    if (r[3] !== old[3]) node.textContent = r[3];
-    for (let k = 4; k + 1 < r.length; k += 2) {
-      if (r[k + 1] !== old[k + 1] && attributes.has(r[k])) node.setAttribute(r[k], r[k + 1]);
-    }
-  });
-  return true;
+  }
+  for (const pen of pens) wipe(pen);
 }
 
-function sameShape(a: Record_, b: Record_): boolean {
-  if (a[0] !== b[0] || a.length !== b.length) return false;
-  if (a[0] === "drawing") return !a[3] === !b[3] && !a[4] === !b[4];
-  if (a[1] !== b[1] || a[2] !== b[2] || !a[3] !== !b[3]) return false;
-  for (let k = 4; k < a.length; k += 2) if (a[k] !== b[k]) return false;
-  return true;
+/** The next element: the one that stands there if its tag is right, else a new one. */
+function put(pen: Pen, record: Record_): Element {
+  const [, , tag, text] = record;
+  let node = pen.next;
+  if (node?.tagName === tag) pen.next = node.nextElementSibling;
+  else pen.within.insertBefore((node = document.createElementNS(space, tag)), pen.next);
+  const was = drawn.get(node) ?? [];
+  drawn.set(node, record);
+  if (text !== (was[3] ?? "")) node.textContent = text;
+  for (let k = 4; k + 1 < was.length; k += 2) {
+    if (was[k] !== record[k]) node.removeAttribute(was[k]);
+  }
+  for (let k = 4; k + 1 < record.length; k += 2) {
+    if ((was[k] !== record[k] || was[k + 1] !== record[k + 1]) && attributes.has(record[k])) node.setAttribute(record[k], record[k + 1]);
+  }
+  return node;
 }
 
-function element(tag: string, text: string): SVGElement {
-  const e = document.createElementNS(space, tag);
-  e.textContent = text;
-  return e;
+/** Removes what is wanted no more. */
+function wipe(pen: Pen): void {
+  while (pen.next) {
+    const gone = pen.next;
+    pen.next = gone.nextElementSibling;
+    gone.remove();
+  }
 }

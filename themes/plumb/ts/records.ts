@@ -21,5 +21,6 @@ function escape(s: string): string {
 }
 
 function unescape(s: string): string {
+  if (!s.includes("\\")) return s; // most: a drawing has a thousand fields
   return s.replace(/\\(.)/g, (_, c) => ({ t: "\t", n: "\n" } as { [c: string]: string })[c] ?? c);
 }

@@ -95,31 +95,41 @@ function renew<E extends Element>(box: E, records: Record_[], build: (box: E) =>
   build(box);
 }
 
+/** Writes a text where it would differ from what stands there, which may be both systems of units side by side. */
+function write(box: Element, text: string): void {
+  if (box.childElementCount || box.textContent !== text) box.textContent = text;
+}
+
 function showOutputs(section: Element, outs: Record_[]): void {
+  const shown = new Map(outs.map((o) => [o[1], o[3]]));
   for (const box of all("[data-out]", section)) {
-    const out = outs.find((o) => o[1] === box.dataset.out);
-    box.hidden = !out;
-    renew(box.querySelector("dd")!, out ? [out] : [], (dd) => (dd.textContent = out?.[3] ?? ""));
+    const text = shown.get(box.dataset.out!);
+    box.hidden = text === undefined;
+    write(box.lastElementChild!, text ?? "");
   }
 }
 
 function showLists(section: Element, outs: Record_[]): void {
-  for (const table of all("[data-list]", section)) {
+  for (const table of all<HTMLTableElement>("[data-list]", section)) {
     const cols = table.dataset.cols!.trim().split(" ");
     const mine = outs.filter(([, path]) => path.startsWith(table.dataset.list + "."));
     table.parentElement!.hidden = !mine.length;
-    renew(table.querySelector("tbody")!, mine, (body) => body.replaceChildren(...tableRows(cols, mine)));
+    fillTable(table.tBodies[0], cols, mine);
   }
 }
 
-function tableRows(cols: string[], outs: Record_[]): HTMLElement[] {
-  const rows: HTMLElement[][] = [];
+/** Fills a table with the outputs of its columns, keeping the rows that stand. */
+function fillTable(body: HTMLTableSectionElement, cols: string[], outs: Record_[]): void {
+  const rows: string[][] = [];
   for (const [, path, , shown] of outs) {
     const [, row, col] = path.split(".");
-    const cells = (rows[Number(row) - 1] ??= cols.map(() => make("td")));
-    cells[cols.indexOf(col)]!.textContent = shown;
+    (rows[Number(row) - 1] ??= cols.map(() => ""))[cols.indexOf(col)] = shown;
   }
-  return rows.map((cells) => make("tr", "", ...cells));
+  while (body.rows.length > rows.length) body.deleteRow(-1);
+  rows.forEach((texts, i) => {
+    const row = body.rows[i] ?? body.insertRow();
+    texts.forEach((text, k) => write(row.cells[k] ?? row.insertCell(), text));
+  });
 }
 
 function note(level: string, text: string): HTMLElement {
@@ -129,19 +139,13 @@ function note(level: string, text: string): HTMLElement {
   return box;
 }
 
-const drawn = new WeakMap<Element, Record_[]>();
-
 function showDrawing(section: Element, records: Record_[]): void {
+  const box = part(section, "drawing");
   const lines = records.filter((r) => r[0] === "drawing" || r[0] === "node");
-  renew(part(section, "drawing"), lines, (box) => {
-    const was = drawn.get(box) ?? [];
-    drawn.set(box, lines);
-    const standing = box.querySelector("svg");
-    if (standing && redraw(standing, was, lines)) return;
-    const svg = draw(lines);
-    box.hidden = !svg;
-    box.replaceChildren(...(svg ? [svg] : []));
-  });
+  box.hidden = !lines.length;
+  const standing = box.querySelector("svg");
+  if (standing && lines.length) redraw(standing, lines);
+  else box.replaceChildren(...(lines.length ? [draw(lines)!] : []));
 }
 
 function showExact(section: Element, outs: Record_[]): void {
