@@ -36,7 +36,7 @@ export function say(key: string, slots: Record<string, string | number> = {}, la
  * The leaves of the one-file edition that are not open. They are no part of the
  * document, which else would be slow at every key; all and byId know them.
  */
-export const away = document.createDocumentFragment();
+const away = document.createDocumentFragment();
 
 /** All elements that match, as an array. */
 export function all<E extends Element = HTMLElement>(selector: string, within?: ParentNode): E[] {
@@ -44,9 +44,17 @@ export function all<E extends Element = HTMLElement>(selector: string, within?: 
   return [...document.querySelectorAll<E>(selector), ...away.querySelectorAll<E>(selector)];
 }
 
+const inLeaves = new Map<string, HTMLElement>();
+
+/** Takes a leaf out of the document. A fragment looks for an id through all it holds, so they are listed once. */
+export function putAway(leaf: HTMLElement): void {
+  if (!inLeaves.has(leaf.id)) for (const e of [leaf, ...all("[id]", leaf)]) inLeaves.set(e.id, e);
+  away.append(leaf);
+}
+
 /** The element with an id, be its leaf open or not. */
 export function byId(id: string): HTMLElement | null {
-  return document.getElementById(id) ?? away.getElementById(id);
+  return document.getElementById(id) ?? inLeaves.get(id) ?? null;
 }
 
 /** A new element with a class, text and children. */

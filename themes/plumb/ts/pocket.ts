@@ -1,13 +1,13 @@
 // The one-file edition: shows one page at a time by the hash of the address,
 // and carries ticks and numbers out and in where the device forgets them.
 import { answersKey, handOut, merge } from "./answers";
-import { all, away, byId, say } from "./page";
+import { all, byId, putAway, say } from "./page";
 import { everything, kept, save } from "./store";
 
 export function startPocket(): void {
   document.documentElement.classList.add("leafed");
   const [first, ...others] = all(".leaf");
-  away.append(...others);
+  for (const leaf of others) putAway(leaf);
   onShow = home = first;
   addEventListener("hashchange", turn);
   turn();
@@ -34,7 +34,7 @@ function turn(): void {
   const leaf = target?.closest<HTMLElement>(".leaf") ?? home;
   if (leaf !== onShow) {
     onShow.replaceWith(leaf);
-    away.append(onShow);
+    putAway(onShow);
     onShow = leaf;
   }
   document.title = leaf.dataset.title!;
