@@ -14,6 +14,7 @@ type Entry struct {
 	Text    string   // running text of the section, without the heading
 	Words   []string // trade synonyms from the page header
 	Kind    string   // kind of page, handed through to Hit
+	Second  bool     // it says again what another page says, which is to stand before it
 }
 
 // Stemmer brings a lower-case word, accents in place, to its stem.
@@ -21,7 +22,7 @@ type Stemmer func(word string) string
 
 // Names of the index file: the first line is magic, language and checksum.
 const (
-	magic     = "coursebook-index 1"
+	magic     = "coursebook-index 2"
 	leadRunes = 32 // characters of each section's text kept in the index; the page itself gives the excerpt
 )
 
@@ -99,7 +100,11 @@ func (b *builder) addEntry(i int, e Entry) {
 		words[i] = clean(w)
 	}
 	list := strings.Join(words, ", ")
-	if page := "P" + join(address, title, list, clean(e.Kind)); page != b.page || i == 0 {
+	second := ""
+	if e.Second {
+		second = "2"
+	}
+	if page := "P" + join(address, title, list, clean(e.Kind), second); page != b.page || i == 0 {
 		b.sections.WriteString(page + "\n")
 		b.page = page
 	}

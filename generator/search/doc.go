@@ -34,8 +34,9 @@
 // and checksum of the rest. Then, the first character of a line telling its
 // kind, fields parted by tabs:
 //
-//	P  a page: address, title, synonyms of its header, kind; holds for the
-//	   sections that follow
+//	P  a page: address, title, synonyms of its header, kind, and a 2 where
+//	   it says again what another page says; holds for the sections that
+//	   follow
 //	S  a section: anchor ("=" where it is the slug of the heading, "#" and
 //	   the anchor otherwise), heading, lead
 //	G  synonyms of one meaning

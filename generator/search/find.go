@@ -20,6 +20,10 @@ var (
 	fieldNorm   = [fieldCount]float64{inTitle: 0.3, inHeading: 0.3, inWords: 0, inText: 0.75} // b
 )
 
+// secondShare is what counts of the score of a page that says again what
+// another says (common practice).
+const secondShare = 0.6
+
 // The first results show at most perPage sections of one page.
 const (
 	firstHits = 10
@@ -85,6 +89,9 @@ func (x *Index) rank(terms []term) []rank {
 	}
 	for i := range ranks {
 		ranks[i].section = i
+		if x.pages[x.sections[i].page].second {
+			ranks[i].score *= secondShare
+		}
 	}
 	ranks = slices.DeleteFunc(ranks, func(r rank) bool { return r.score == 0 })
 	slices.SortStableFunc(ranks, func(a, b rank) int {

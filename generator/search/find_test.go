@@ -125,6 +125,18 @@ func TestOrder(t *testing.T) {
 	}
 }
 
+// TestSecond: what says again what another page says stands behind it, unless
+// only it answers every word.
+func TestSecond(t *testing.T) {
+	list := texts("hose hose hose", "hose and much else", "hose clamp, and much else")
+	list[0].Second, list[2].Second = true, true
+	x := open(t, "en", list, nil)
+	expect(t, x, "hose clamp", "c b a")
+	list = texts("hose and much else", "hose and much else")
+	list[0].Second = true
+	expect(t, open(t, "en", list, nil), "hose", "b a")
+}
+
 func TestAllWordsFirst(t *testing.T) {
 	x := open(t, "en", texts(
 		"hose hose hose hose hose hose",

@@ -20,7 +20,10 @@ type Index struct {
 	leads    [][]member // family → the synonyms that begin with it
 }
 
-type page struct{ url, title, words, kind string }
+type page struct {
+	url, title, words, kind string
+	second                  bool
+}
 
 type section struct {
 	page                  int

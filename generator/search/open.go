@@ -8,7 +8,7 @@ import (
 
 // Faults of Open.
 var (
-	ErrVersion = errors.New("this is not a search index of version 1")
+	ErrVersion = errors.New("this is not a search index of version 2")
 	ErrDamaged = errors.New("the search index is damaged")
 )
 
@@ -52,8 +52,8 @@ func (r *reader) lines(body string) bool {
 		kind, rest := line[0], line[1:]
 		fields := split(rest, '\t')
 		switch {
-		case kind == 'P' && len(fields) == 4:
-			r.pages = append(r.pages, page{fields[0], fields[1], fields[2], fields[3]})
+		case kind == 'P' && len(fields) == 5:
+			r.pages = append(r.pages, page{fields[0], fields[1], fields[2], fields[3], fields[4] == "2"})
 		case kind == 'S' && len(fields) == 3 && len(r.pages) > 0:
 			r.sections = append(r.sections, newSection(len(r.pages)-1, fields))
 		case kind == 'G':

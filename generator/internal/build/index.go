@@ -54,8 +54,11 @@ func entriesOfPage(p *site.Page) []search.Entry {
 		}
 		return list
 	}
+	// Whoever looks something up on the wall wants the procedure, not the lesson
+	// that teaches it.
+	second := p.Header.Kind == page.Lesson || p.Header.Kind == page.Course
 	for i, s := range p.Sections {
-		e := search.Entry{URL: p.Path, Title: p.Header.Title, Section: s.Title, Text: s.Text, Words: p.Header.Words, Kind: string(p.Header.Kind)}
+		e := search.Entry{URL: p.Path, Title: p.Header.Title, Section: s.Title, Text: s.Text, Words: p.Header.Words, Kind: string(p.Header.Kind), Second: second}
 		if s.ID != "" {
 			e.URL += "#" + s.ID
 		}

@@ -69,7 +69,11 @@ func (b *builder) paperLinks(s spot) []theme.Link {
 
 // line is a text of a page's model as it stands on paper.
 func line(p *site.Page, text string, lead int) template.HTML {
-	return template.HTML(markdown.Line(strings.ReplaceAll(text, "\n", " "), lead, amount.New(p.Lang, p.Language.Mark)))
+	finder := amount.New(p.Lang, p.Language.Mark)
+	for _, least := range p.Header.Least {
+		finder.Least(least)
+	}
+	return template.HTML(markdown.Line(strings.ReplaceAll(text, "\n", " "), lead, finder))
 }
 
 // firstCaution is the caution that a page opens with; nil without any.

@@ -85,6 +85,12 @@ func parseFor(f source.File, mark quantity.Mark, prose bool, faults *fault.List)
 		wantProse: prose,
 	}
 	w.page = page.Page{Lang: f.Language(), Slug: f.Slug(), File: f.Path, Header: headerOf(h)}
+	for _, text := range h.Least {
+		if !w.finder.Least(text) {
+			faults.Add(fault.Fault{File: f.Path, Line: h.Lines["least"], Col: 1, Code: "bad-least", Text: "least: " + text + " is not an amount in feet, metres or the like",
+				Hint: "write a number with its unit, as it stands on the page: 20 ft"})
+		}
+	}
 	if w.nested() {
 		body = nil
 		w.src = nil
@@ -98,6 +104,6 @@ func headerOf(h source.Header) page.Header {
 	return page.Header{
 		Title: h.Title, Summary: h.Summary, Stage: h.Stage, Kind: page.Kind(h.Kind), Order: h.Order,
 		Roles: h.Roles, When: h.When, Time: h.Time, Gear: h.Gear, Sources: h.Sources,
-		Next: h.Next, Lessons: h.Lessons, Reads: h.Reads, Words: h.Words, Revised: h.Revised, Lines: h.Lines,
+		Next: h.Next, Lessons: h.Lessons, Reads: h.Reads, Words: h.Words, Least: h.Least, Revised: h.Revised, Lines: h.Lines,
 	}
 }

@@ -67,20 +67,45 @@ func (w *walker) readPlace(name string, b source.Block) (page.Place, bool) {
 			w.page.Pictures = append(w.page.Pictures, page.Picture{File: p.File, Alt: p.Alt, Line: f.Lines["file"], Col: b.Indent + 1})
 		}
 		w.plain.WriteString(p.Caption + "\n")
+		w.measured(f.Lines["caption"], p.Caption)
 		return p, ok
 	case page.Example:
 		e, ok := source.ParseExample(b, w.faults)
 		p.Title, p.Calculator, p.Set, p.Steps, p.Hide, p.Lines = e.Title, e.Calculator, inputsOf(e.Set), e.Steps, e.Hide, e.Lines
+		w.measured(e.Lines["steps"], e.Steps...)
 		return p, ok
 	}
 	all, ok := source.ParseQuestions(b, w.faults)
 	for _, q := range all {
 		p.Questions = append(p.Questions, questionOf(q))
+		// choices are scraps, which would make the rest look simpler
+		w.measured(q.Line, q.Ask, q.Why)
+		w.measured(q.Line, q.Order...)
 		if q.Figure != "" {
 			w.page.Pictures = append(w.page.Pictures, page.Picture{File: q.Figure, Alt: q.Alt, Line: q.Lines["figure"], Col: b.Indent + 3})
 		}
 	}
 	return p, ok
+}
+
+// measured counts texts of a block for the reading grade, their amounts as
+// one word each, as in running text.
+func (w *walker) measured(line int, texts ...string) {
+	if !w.wantProse {
+		return
+	}
+	for _, text := range texts {
+		w.prose.Reset()
+		at := 0
+		for a, ok := w.finder.Next(text, 0, true); ok; a, ok = w.finder.Next(text, at, true) {
+			w.prose.WriteString(text[at:a.Start] + "0")
+			at = a.End
+		}
+		w.prose.WriteString(text[at:])
+		if w.prose.Len() > 0 {
+			w.page.Prose = append(w.page.Prose, page.Prose{Text: w.prose.String(), Line: line})
+		}
+	}
 }
 
 func inputsOf(set []source.Setting) []page.Input {

@@ -48,6 +48,7 @@ type Header struct {
 	Lessons               []string // course: slugs of its lessons, in order
 	Reads                 []string // lesson: slugs of the pages to read first
 	Words                 []string // search synonyms
+	Least                 []string // amounts that other units round up
 	Revised               string   // year-month-day
 	Lines                 map[string]int
 }

@@ -33,6 +33,9 @@ type Header struct {
 	// Lessons are the slugs of a course's lessons in order, Reads those of the
 	// pages that a lesson has its reader read.
 	Lessons, Reads []string
+	// Least are amounts of the page that may not get smaller on the way to
+	// other units, such as the distance from a power line.
+	Least []string
 	// Revised is a date YYYY-MM-DD, or empty.
 	Revised string
 	// Lines holds the file's line of each key given.
@@ -74,6 +77,7 @@ func ParseHeader(path string, data []byte, faults *fault.List) (h Header, body [
 		{"lessons", false, r.list("lessons", &h.Lessons)},
 		{"reads", false, r.list("reads", &h.Reads)},
 		{"words", false, r.list("words", &h.Words)},
+		{"least", false, r.list("least", &h.Least)},
 		{"revised", false, r.date("revised", &h.Revised)},
 	})
 	procedure := h.Kind == "procedure" || h.Kind == "" && h.Lines["kind"] == 0

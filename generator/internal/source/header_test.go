@@ -106,7 +106,7 @@ func TestHeaderFences(t *testing.T) {
 func TestHeaderFaults(t *testing.T) {
 	tests := []struct{ header, want string }{
 		{"titel: a\nkind: home", `2:1 unknown-key unknown key "titel" in page header | did you mean "title"?`},
-		{"title: a\nkind: home\ncolour: red", `4:1 unknown-key unknown key "colour" in page header | use one of: title, summary, stage, kind, order, roles, when, time, gear, sources, next, lessons, reads, words, revised`},
+		{"title: a\nkind: home\ncolour: red", `4:1 unknown-key unknown key "colour" in page header | use one of: title, summary, stage, kind, order, roles, when, time, gear, sources, next, lessons, reads, words, least, revised`},
 		{"title: a\nStage: b", `3:1 unknown-key unknown key "Stage" in page header | did you mean "stage"?`},
 		{"title: a\nkind: home\ntitle: b", `4:1 duplicate-key key "title" stands twice, first on line 2 | keep one of the two`},
 		{"kind: home", `2:1 missing-key page header has no title | add the line title: …`},

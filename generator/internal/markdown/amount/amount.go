@@ -7,7 +7,8 @@
 // number's zeros at the end count as rounding, a 5 at its end as a step of
 // five. So 2 ft is 600 mm, 1/2 in. is 13 mm, 600 psf is 29 kPa, and 8.4 in. is
 // 213 mm. Lengths are never finer than a tape shows, temperatures are whole
-// degrees unless the author's are not.
+// degrees unless the author's are not. An amount that is a least distance is
+// rounded up: 20 ft is 6.1 m then, not 6 m.
 package amount
 
 import (
@@ -43,11 +44,27 @@ type Found struct {
 type Finder struct {
 	mark  quantity.Mark
 	words wording
+	least []float64 // in SI: what may not get smaller on the way
 }
 
 // New makes a finder for a language and its decimal mark.
 func New(lang string, mark quantity.Mark) *Finder {
 	return &Finder{mark: mark, words: wordingOf(lang)}
+}
+
+// Least names an amount that is a least distance or the like: wherever it
+// stands, its counterpart is rounded up. It answers false where the text is
+// not one amount with a counterpart.
+func (f *Finder) Least(text string) bool {
+	a, ok := f.Next(text, 0, true)
+	if !ok || a.Start != 0 || a.End != len(text) || a.Own != US && a.Own != Metric {
+		return false
+	}
+	one, ok := f.read(text, 0, true)
+	if ok {
+		f.least = append(f.least, one.si())
+	}
+	return ok
 }
 
 // Next finds the first amount at or after byte from. Where last is true, the

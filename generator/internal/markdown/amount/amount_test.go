@@ -63,6 +63,38 @@ func TestConvert(t *testing.T) {
 	}
 }
 
+// A least distance never gets smaller on the way, and stays as near as other
+// amounts do: 1 ft is 0.3048 m (NIST SP 811).
+func TestLeast(t *testing.T) {
+	f := New("en", quantity.Point)
+	for _, least := range []string{"10 ft", "20 ft", "35 ft", "50 ft", "2 ft", "18 in.", "6.1 m", "600 mm"} {
+		if !f.Least(least) {
+			t.Errorf("%s was refused", least)
+		}
+	}
+	for text, want := range map[string]string{
+		"Stay 20 ft off.":      "Stay [*20 ft|6.1 m] off.",
+		"50 ft":                "[*50 ft|15.3 m]",
+		"35 ft":                "[*35 ft|10.7 m]",
+		"10 ft to 20 ft":       "[*10 ft|3.1 m] to [*20 ft|6.1 m]",
+		"2 ft":                 "[*2 ft|610 mm]",
+		"18 in.":               "[*18 in.|460 mm]",
+		"6.1 m":                "[20 ft 1 in.|*6.1 m]",
+		"600 mm":               "[24 in.|*600 mm]",
+		"5 ft":                 "[*5 ft|1.5 m]",
+		"the 20 ft (6 m) rule": "the [*20 ft|*6 m] rule", // the author's own word counts
+	} {
+		if got := marked(f, text); got != want {
+			t.Errorf("%s: %s, want %s", text, got, want)
+		}
+	}
+	for _, text := range []string{"", "20", "ft", "20 ft off", "about 20 ft", "90 min", "20 ft (6 m)", "20 ft and 3 ft"} {
+		if f.Least(text) {
+			t.Errorf("%q was taken", text)
+		}
+	}
+}
+
 func TestInText(t *testing.T) {
 	f := New("en", quantity.Point)
 	for text, want := range map[string]string{

@@ -93,11 +93,10 @@ func (f *Finder) convert(a one, point bool) (string, bool) {
 			break
 		}
 	}
-	rounder := f.rounder(to)
 	var b strings.Builder
 	carries := false // each value bears its own unit
 	for _, v := range a.values {
-		carries = carries || rounder.carries(a.unit.Unit, v)
+		carries = carries || f.rounder(a.unit.Unit, to, v).carries(a.unit.Unit, v)
 	}
 	name := symbolInText(to.Symbol)
 	gap := " "
@@ -108,6 +107,7 @@ func (f *Finder) convert(a one, point bool) (string, bool) {
 		if i > 0 {
 			b.WriteString(oneLine(a.joins[i-1]))
 		}
+		rounder := f.rounder(a.unit.Unit, to, v)
 		if carries {
 			b.WriteString(rounder.feetInches(a.unit.Unit, v))
 			continue

@@ -2,6 +2,7 @@ package amount
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -17,15 +18,30 @@ const (
 	lengthMark = 1     // mm, the finest mark of a metric tape
 	fineLength = 3     // mm; below it tenths are written
 	slack      = 1e-12 // a tolerance met exactly is met
+	alike      = 1e-9  // a share: what two ways of reckoning may differ by
 )
 
 // rounder writes values in one unit.
 type rounder struct {
 	to   quantity.Unit
 	mark quantity.Mark
+	up   bool
 }
 
-func (f *Finder) rounder(to quantity.Unit) rounder { return rounder{to, f.mark} }
+// rounder is for one value, since some are rounded up.
+func (f *Finder) rounder(from, to quantity.Unit, v value) rounder {
+	x := from.ToSI(v.x)
+	up := slices.ContainsFunc(f.least, func(least float64) bool { return math.Abs(x-least) <= alike*least })
+	return rounder{to, f.mark, up}
+}
+
+// round gives a whole number.
+func (r rounder) round(x float64) float64 {
+	if r.up {
+		return math.Ceil(x * (1 - alike))
+	}
+	return math.Round(x)
+}
 
 // exact converts and gives the tolerance, both in the unit.
 func (r rounder) exact(from quantity.Unit, v value) (x, tolerance float64) {
@@ -59,7 +75,7 @@ func (r rounder) write(from quantity.Unit, v value) string {
 // fewest writes x with the fewest significant figures within the tolerance.
 func (r rounder) fewest(x, tolerance float64) string {
 	for n := 1; n <= maxFigures; n++ {
-		y, places := figures(x, n)
+		y, places := r.figures(x, n)
 		if math.Abs(y-x) <= tolerance || n == maxFigures {
 			return r.decimal(y, max(places, 0))
 		}
@@ -69,17 +85,17 @@ func (r rounder) fewest(x, tolerance float64) string {
 
 // figures rounds x to n significant figures; places are the decimals of the
 // last one and may be negative.
-func figures(x float64, n int) (y float64, places int) {
+func (r rounder) figures(x float64, n int) (y float64, places int) {
 	if x == 0 {
 		return 0, 0
 	}
 	places = n - 1 - int(math.Floor(math.Log10(math.Abs(x))))
 	if places >= 0 {
 		unit := math.Pow10(places)
-		return math.Round(x*unit) / unit, places
+		return r.round(x*unit) / unit, places
 	}
 	unit := math.Pow10(-places)
-	return math.Round(x/unit) * unit, places
+	return r.round(x/unit) * unit, places
 }
 
 // decimal writes x with the reader's mark, without zeros at the end, and with
@@ -110,7 +126,7 @@ func (r rounder) decimal(x float64, places int) string {
 // the tolerance: 12, 6-1/2, 3/8.
 func (r rounder) inches(x, tolerance float64) string {
 	for parts := 1; parts <= 16; parts *= 2 {
-		n := math.Round(math.Abs(x) * float64(parts))
+		n := r.round(math.Abs(x) * float64(parts))
 		if n > 0 && math.Abs(n/float64(parts)-math.Abs(x)) <= tolerance || parts == 16 {
 			return r.fraction(int(n), parts, x < 0)
 		}
@@ -146,7 +162,7 @@ func (r rounder) fraction(n, parts int, minus bool) string {
 func (r rounder) wholeFeet(x, tolerance float64) (feet float64, ok bool) {
 	tolerance = math.Max(tolerance, footSlack/12)
 	for n := 1; n <= maxFigures; n++ {
-		y, places := figures(x, n)
+		y, places := r.figures(x, n)
 		if places > 0 {
 			break
 		}
@@ -154,7 +170,7 @@ func (r rounder) wholeFeet(x, tolerance float64) (feet float64, ok bool) {
 			return y, true
 		}
 	}
-	y := math.Round(x)
+	y := r.round(x)
 	return y, math.Abs(y-x) <= tolerance
 }
 
@@ -173,7 +189,7 @@ func (r rounder) feetInches(from quantity.Unit, v value) string {
 	if feet, ok := r.wholeFeet(x, tolerance); ok {
 		return r.decimal(feet, 0) + " ft"
 	}
-	inches := math.Round(math.Abs(x) * 12)
+	inches := r.round(math.Abs(x) * 12)
 	feet, rest := math.Floor(inches/12), int(math.Mod(inches, 12))
 	s := r.decimal(math.Copysign(feet, x), 0) + " ft"
 	if rest > 0 {
