@@ -56,7 +56,7 @@ func entriesOfPage(p *site.Page) []search.Entry {
 	}
 	// Whoever looks something up on the wall wants the procedure, not the lesson
 	// that teaches it.
-	second := p.Header.Kind == page.Lesson || p.Header.Kind == page.Course
+	second := p.Header.Kind == page.Lesson
 	for i, s := range p.Sections {
 		e := search.Entry{URL: p.Path, Title: p.Header.Title, Section: s.Title, Text: s.Text, Words: p.Header.Words, Kind: string(p.Header.Kind), Second: second}
 		if s.ID != "" {
