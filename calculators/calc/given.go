@@ -11,12 +11,14 @@ import (
 type Given struct {
 	Path, Label, Text string
 	Fresh             bool // it varies from one asking to the next
+	Usual             bool // it neither varies nor was set: it is what it usually is
 }
 
 // Givens are the inputs of a case that are asked for and filled in: first those
-// that vary, each by itself, then the others, a row of cells as one.
-func (v Voice) Givens(c Case, vary []string) []Given {
-	var fresh, fixed []Given
+// that vary, each by itself, then those that were set and all rows, a row of
+// cells as one, and last what has its usual value.
+func (v Voice) Givens(c Case, vary []string, set []Entry) []Given {
+	var fresh, fixed, usual []Given
 	for i, f := range c.fields {
 		x := c.values[i]
 		switch text := v.Write(f, x); {
@@ -30,12 +32,14 @@ func (v Voice) Givens(c Case, vary []string) []Given {
 				}
 			}
 		case slices.Contains(vary, f.ID):
-			fresh = append(fresh, Given{f.ID, v.Say(f.Label), text, true})
+			fresh = append(fresh, Given{f.ID, v.Say(f.Label), text, true, false})
+		case slices.ContainsFunc(set, func(e Entry) bool { return e.Path == f.ID }):
+			fixed = append(fixed, Given{f.ID, v.Say(f.Label), text, false, false})
 		default:
-			fixed = append(fixed, Given{f.ID, v.Say(f.Label), text, false})
+			usual = append(usual, Given{f.ID, v.Say(f.Label), text, false, true})
 		}
 	}
-	return append(fresh, fixed...)
+	return slices.Concat(fresh, fixed, usual)
 }
 
 // givenRow parts the cells of a row into those that vary and the rest.
@@ -50,7 +54,7 @@ func (v Voice) givenRow(f Field, row Case, nr int, vary []string) (fresh []Given
 		switch {
 		case text == "":
 		case slices.Contains(vary, path):
-			fresh = append(fresh, Given{path, label + ": " + v.Say(col.Label), text, true})
+			fresh = append(fresh, Given{path, label + ": " + v.Say(col.Label), text, true, false})
 		default:
 			parts = append(parts, v.Say(col.Label)+" "+text)
 		}

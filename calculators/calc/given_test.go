@@ -15,10 +15,10 @@ func TestGivens(t *testing.T) {
 		t.Fatal(notes)
 	}
 	metric := Voice{Style: quantity.Style{System: quantity.Metric, Mark: quantity.Comma}}
-	got := fmt.Sprint(metric.Givens(in, []string{"side", "boxes.2.side"}))
+	got := fmt.Sprint(metric.Givens(in, []string{"side", "boxes.2.side"}, nil))
 	for _, c := range []struct{ got, want string }{
 		{got, wantMetric},
-		{fmt.Sprint(Voice{}.Givens(in, nil)), wantUS},
+		{fmt.Sprint(Voice{}.Givens(in, nil, []Entry{{"side", "3 ft"}})), wantUS},
 	} {
 		if c.got != c.want {
 			t.Errorf("got  %s\nwant %s", c.got, c.want)
@@ -27,6 +27,6 @@ func TestGivens(t *testing.T) {
 }
 
 const (
-	wantMetric = `[{side Side 0,914 m true} {boxes.2.side Boxes 2: Side 0,610 m true} {shape Shape cube false} {boxes.1 Boxes 1 Side 0,305 m; Name small false}]`
-	wantUS     = `[{side Side 3' 0" false} {shape Shape cube false} {boxes.1 Boxes 1 Side 1' 0"; Name small false} {boxes.2 Boxes 2 Side 2' 0" false}]`
+	wantMetric = `[{side Side 0,914 m true false} {boxes.2.side Boxes 2: Side 0,610 m true false} {boxes.1 Boxes 1 Side 0,305 m; Name small false false} {shape Shape cube false true}]`
+	wantUS     = `[{side Side 3' 0" false false} {boxes.1 Boxes 1 Side 1' 0"; Name small false false} {boxes.2 Boxes 2 Side 2' 0" false false} {shape Shape cube false true}]`
 )

@@ -38,17 +38,17 @@ async function says(q, key, days) {
 test('a choice: marked in words, the reason and the page that explains; another try', async (t) => {
 	const { page } = await open(t, 'en/lesson-corner.html');
 	const q = question(page, 1);
-	assert.ok(await q.locator(':scope > details').isHidden(), 'the answer stands there before one is given');
+	assert.ok(await q.locator(':scope > .reply').isHidden(), 'the answer stands there before one is given');
 	await check(q);
 	await says(q, 'ui.train.pick');
 	await choose(q, 1);
 	await says(q, 'ui.train.not-right', 2);
 	assert.equal(await q.locator('strong').innerText(), 'The long side');
 	assert.ok(await q.getByText('It anchors the corner.').isVisible());
-	assert.equal(await q.locator('details a').getAttribute('href'), 'pour.html');
+	assert.equal(await q.locator('.reply a').getAttribute('href'), 'pour.html');
 	await q.getByRole('button', { name: say('ui.train.retry') }).click();
 	assert.equal(await q.locator(':checked').count(), 0);
-	assert.ok(await q.locator(':scope > details').isHidden());
+	assert.ok(await q.locator(':scope > .reply').isHidden());
 	await choose(q, 2);
 	await says(q, 'ui.train.right', 2);
 	await q.getByRole('link', { name: say('ui.train.next') }).click();
@@ -78,7 +78,7 @@ test('an order: shuffled, touched in order, taken back, marked', async (t) => {
 	assert.equal(await q.locator('[aria-pressed=true]').count(), 0, 'a second touch does not take a step back');
 	await put(q, [...order].reverse());
 	await says(q, 'ui.train.not-right', 2);
-	assert.deepEqual(await q.locator('details ol > li').allInnerTexts(), order);
+	assert.deepEqual(await q.locator('.reply ol > li').allInnerTexts(), order);
 	await q.getByRole('button', { name: say('ui.train.retry') }).click();
 	await put(q, order);
 	await says(q, 'ui.train.right', 2);
@@ -133,7 +133,7 @@ test('numbers that cannot be read: said at the question, nothing kept, the answe
 	for (const text of ['long', '12 kg', '1,5']) {
 		await type(q, text);
 		await eventually(async () => assert.match(await verdict(q).innerText(), like('ui.train.unread')));
-		assert.ok(await q.locator(':scope > details').isHidden());
+		assert.ok(await q.locator(':scope > .reply').isHidden());
 		assert.equal(await q.locator('input').getAttribute('aria-invalid'), 'true');
 	}
 	assert.equal(await page.evaluate(() => Object.keys(localStorage).filter((k) => k.endsWith('answers')).length), 0);
@@ -300,7 +300,7 @@ test('without the module a question of numbers keeps its printed numbers and ans
 	const q = question(page, 1);
 	await q.scrollIntoViewIfNeeded();
 	await says(q, 'ui.calc.no-load');
-	await q.locator(':scope > details > summary').click();
+	await q.locator(':scope > .reply > summary').click();
 	assert.match(await q.locator('strong').innerText(), /\d+' \d+/);
 });
 
@@ -310,7 +310,7 @@ test('without script every question stands with its answer folded', async (t) =>
 	const given = (await q.locator('.given .fresh .us').allInnerTexts()).map(feet);
 	assert.equal(given.length, 2);
 	assert.ok(await q.locator('strong').isHidden());
-	await q.locator(':scope > details > summary').click();
+	await q.locator(':scope > .reply > summary').click();
 	const shown = await q.locator('strong .us').innerText();
 	assert.ok(Math.abs(feet(shown) - Math.hypot(...given)) <= 1 / 16 / 12, `${shown} for ${given}`);
 	assert.equal(await q.locator('form').count(), 0);

@@ -32,8 +32,8 @@ func (d *Desk) practice(q request, w *writer) string {
 	if !ok {
 		return "fresh values give " + drill.Of.ID + " no result"
 	}
-	for _, g := range v.Givens(in, drill.Vary) {
-		w.put("given", g.Path, g.Label, g.Text, yesNo(g.Fresh))
+	for _, g := range v.Givens(in, drill.Vary, drill.Set) {
+		w.put("given", g.Path, g.Label, g.Text, yesNo(g.Fresh), yesNo(g.Usual))
 	}
 	w.put("asked", v.Say(asked.Label), asked.Show.In(v.Style.System).Unit)
 	for _, e := range v.Typed(in) {

@@ -20,7 +20,7 @@ func TestPractice(t *testing.T) {
 	for seed := range 20 {
 		got := practice(t, strconv.Itoa(seed), "metric", "comma")
 		given := of(got, "given")
-		if len(given) != 2 || !strings.HasPrefix(given[0], "given|side|Side|") || !strings.HasSuffix(given[0], " m|1") || given[1] != "given|shape|Shape|cubic|0" {
+		if len(given) != 2 || !strings.HasPrefix(given[0], "given|side|Side|") || !strings.HasSuffix(given[0], " m|1|0") || given[1] != "given|shape|Shape|cubic|0|1" {
 			t.Fatalf("seed %d: %q", seed, given)
 		}
 		seen[given[0]] = true
@@ -42,7 +42,7 @@ func TestPractice(t *testing.T) {
 // The answer is the side cubed: worked out here from what practice states.
 func TestJudge(t *testing.T) {
 	got := practice(t, "3", "metric", "comma")
-	side, err := strconv.ParseFloat(strings.ReplaceAll(strings.TrimSuffix(of(got, "given")[0][len("given|side|Side|"):], " m|1"), ",", "."), 64)
+	side, err := strconv.ParseFloat(strings.ReplaceAll(strings.TrimSuffix(of(got, "given")[0][len("given|side|Side|"):], " m|1|0"), ",", "."), 64)
 	if err != nil {
 		t.Fatal(err)
 	}

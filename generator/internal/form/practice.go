@@ -10,6 +10,7 @@ type Given struct {
 	Label string
 	Text  Both
 	Fresh bool // it varies from one asking to the next
+	Usual bool // it neither varies nor was set
 }
 
 // Step is one step of the arithmetic in both systems.
@@ -45,7 +46,7 @@ func NewExample(c *calc.Calculator, words calc.Words, mark quantity.Mark, typed 
 		return nil, refusals
 	}
 	res := calc.Execute(c, in)
-	e := &Example{Title: w.us.Say(c.Title), Given: w.given(in, nil), Steps: w.steps(res.Steps)}
+	e := &Example{Title: w.us.Say(c.Title), Given: w.given(in, nil, typed), Steps: w.steps(res.Steps)}
 	outputs, _ := w.outputs(res.Out)
 	for _, o := range outputs {
 		if o.Lead && o.Shown.US != "" {
@@ -62,7 +63,7 @@ func NewAsk(d calc.Drill, words calc.Words, mark quantity.Mark, seed uint64) (*A
 	if !ok {
 		return nil, false
 	}
-	a := &Ask{Given: w.given(in, d.Vary), Steps: w.steps(res.Steps)}
+	a := &Ask{Given: w.given(in, d.Vary, d.Set), Steps: w.steps(res.Steps)}
 	for i, f := range d.Of.Out {
 		if f.ID == d.Answer {
 			a.Asked = Output{Path: f.ID, Label: w.us.Say(f.Label), Shown: w.both(f, res.Out.At(i))}
@@ -79,12 +80,12 @@ func newWriter(words calc.Words, mark quantity.Mark) writer {
 	}
 }
 
-// given are a case's inputs, those that vary first.
-func (w writer) given(in calc.Case, vary []string) []Given {
+// given are a case's inputs, those that vary first and usual ones last.
+func (w writer) given(in calc.Case, vary []string, set []calc.Entry) []Given {
 	var list []Given
-	metric := w.metric.Givens(in, vary)
-	for i, us := range w.us.Givens(in, vary) {
-		list = append(list, Given{us.Label, Both{us.Text, metric[i].Text}, us.Fresh})
+	metric := w.metric.Givens(in, vary, set)
+	for i, us := range w.us.Givens(in, vary, set) {
+		list = append(list, Given{us.Label, Both{us.Text, metric[i].Text}, us.Fresh, us.Usual})
 	}
 	return list
 }

@@ -33,7 +33,7 @@ export class Question {
   /** told is called when an answer has been kept. */
   constructor(private item: HTMLElement, private next: string | undefined, private told: () => void) {
     this.lang = item.closest<HTMLElement>("[lang]")!.lang;
-    this.reply = item.querySelector(":scope > details")!;
+    this.reply = item.querySelector(":scope > .reply")!;
     const kind = item.dataset.kind;
     this.means = kind === "number" ? new NumberMeans(item, this.reply, this.lang, (why) => this.unable(why)) : kind === "order" ? orderMeans(item, this.reply) : choiceMeans(item);
     this.check = button(this.say("ui.train.check"));
@@ -240,8 +240,12 @@ class NumberMeans implements Means {
   }
 
   private show(answer: Record_[]): void {
-    this.item.querySelector(".given")!.replaceChildren(...answer.filter((r) => r[0] === "given").map(([, , label, text, fresh]) =>
-      make("div", fresh === "1" ? "fresh" : "", make("dt", "", label), make("dd", "", text))));
+    const given = answer.filter((r) => r[0] === "given");
+    for (const list of all(".given", this.item)) {
+      const mine = list.parentElement!.matches(".usual") ? "1" : "0";
+      list.replaceChildren(...given.filter((r) => r[5] === mine).map(([, , label, text, fresh]) =>
+        make("div", fresh === "1" ? "fresh" : "", make("dt", "", label), make("dd", "", text))));
+    }
     const unit = answer.find((r) => r[0] === "asked")?.[2];
     this.hint.textContent = unit ? say("ui.train.unit", { unit }, this.lang) : "";
   }
