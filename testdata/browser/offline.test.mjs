@@ -7,12 +7,12 @@ import { agrees, ask, box, calculator, eventually, expected, ready, set, shelf, 
 import { mainJob, search } from './lib/journey.mjs';
 import { hashes, kept, saved, whole } from './lib/offline.mjs';
 import { serve } from './lib/server.mjs';
-import { newSentence, pages, releaseA, releaseB, spread } from './lib/site.mjs';
+import { newSentence, pages, releaseA, releaseB, smallA, smallB, smallPage, spread } from './lib/site.mjs';
 import { like, say } from './lib/words.mjs';
 
-// install opens the start page of release A once and waits until it is saved.
-async function install(t, options) {
-	const site = await serve(t, releaseA, options);
+// install opens the start page of a release once and waits until it is saved.
+async function install(t, { release = releaseA, ...options } = {}) {
+	const site = await serve(t, release, options);
 	const context = await newPhone(t);
 	const page = await newPage(context);
 	await page.goto(site.url);
@@ -102,7 +102,7 @@ for (const [name, types] of [['application/octet-stream', undefined], ['text/pla
 }
 
 test('a missing file: nothing is called saved, and nothing half is kept', async (t) => {
-	const site = await serve(t, releaseA, { answer: (path) => (path === 'en/radius-wall.html' ? { status: 404, body: 'gone' } : undefined) });
+	const site = await serve(t, smallA, { answer: (path) => (path === smallPage ? { status: 404, body: 'gone' } : undefined) });
 	const page = await newPage(await newPhone(t));
 	await page.goto(site.url);
 	await page.locator('#saved', { hasText: say('ui.saved.changed') }).waitFor({ timeout: 30_000 });
@@ -116,11 +116,11 @@ for (const [what, answer] of [
 	['comes with partial content', { status: 206, body: 'x' }],
 ]) {
 	test(`in a new edition a file ${what}: the edition is refused and the old one still works whole`, async (t) => {
-		const { site, page, context } = await install(t);
-		site.folder = releaseB;
+		const { site, page, context } = await install(t, { release: smallA });
+		site.folder = smallB;
 		let asked = 0;
 		site.answer = (path) => {
-			if (path !== 'en/blow-out.html') return undefined;
+			if (path !== smallPage) return undefined;
 			asked++;
 			return answer;
 		};
@@ -128,12 +128,12 @@ for (const [what, answer] of [
 		assert.ok(gone, 'the new edition was accepted');
 		assert.ok(asked > 0, 'the broken file was never asked for');
 		assert.ok(!await page.locator('#edition').isVisible(), 'a broken edition is offered');
-		whole(await kept(page), releaseA);
+		whole(await kept(page), smallA);
 		await site.stop();
 		const cold = await newPage(context);
 		await cold.goto(site.url);
 		await saved(cold);
-		await cold.goto(`${site.url}en/blow-out.html`);
+		await cold.goto(`${site.url}${smallPage}`);
 		assert.ok(!(await cold.locator('main').innerText()).includes(newSentence));
 	});
 }
@@ -154,7 +154,7 @@ function refused(page) {
 }
 
 test('storage cleared: with no signal no page claims to be saved', async (t) => {
-	const { site, page, context } = await install(t);
+	const { site, page, context } = await install(t, { release: smallA });
 	const other = await newPage(context);
 	await other.goto(`${site.url}en/all.html`);
 	await saved(other);
@@ -168,15 +168,15 @@ test('storage cleared: with no signal no page claims to be saved', async (t) => 
 	await site.start();
 	await page.goto(site.url);
 	await saved(page);
-	whole(await kept(page), releaseA);
+	whole(await kept(page), smallA);
 });
 
 test('one saved file lost: with no signal the page says that it is not saved, with a signal it is mended', async (t) => {
-	const { site, page } = await install(t);
-	const lose = () => page.evaluate(async () => {
+	const { site, page } = await install(t, { release: smallA });
+	const lose = () => page.evaluate(async (lost) => {
 		const cache = await caches.open((await caches.keys())[0]);
-		return cache.delete(new URL('en/radius-wall.html', location.href));
-	});
+		return cache.delete(new URL(lost, location.href));
+	}, smallPage);
 	assert.ok(await lose());
 	await site.stop();
 	await page.reload();
@@ -184,30 +184,30 @@ test('one saved file lost: with no signal the page says that it is not saved, wi
 	await site.start();
 	await page.reload();
 	await saved(page);
-	whole(await kept(page), releaseA);
+	whole(await kept(page), smallA);
 	// A wrong file in its place is not taken.
 	assert.ok(await lose());
-	site.answer = (path) => (path === 'en/radius-wall.html' ? { body: '<!doctype html><title>Sign in</title>' } : undefined);
+	site.answer = (path) => (path === smallPage ? { body: '<!doctype html><title>Sign in</title>' } : undefined);
 	await page.reload();
 	await eventually(async () => assert.match(await page.locator('#saved').innerText(), like('ui.saved.part')));
-	assert.ok(!(await kept(page)).some(({ path }) => path === '/en/radius-wall.html'), 'a wrong file was kept');
+	assert.ok(!(await kept(page)).some(({ path }) => path === `/${smallPage}`), 'a wrong file was kept');
 });
 
 test('a full device: the install fails cleanly, says so, and the old edition stays', async (t) => {
-	const { site, page, context } = await install(t);
+	const { site, page, context } = await install(t, { release: smallA });
 	const devtools = await context.newCDPSession(page);
 	const { usage } = await devtools.send('Storage.getUsageAndQuota', { origin: site.origin });
 	await devtools.send('Storage.overrideQuotaForOrigin', { origin: site.origin, quotaSize: usage + 20_000 });
-	site.folder = releaseB;
+	site.folder = smallB;
 	assert.ok(await refused(page), 'the new edition was kept beyond the quota');
-	whole(await kept(page), releaseA);
+	whole(await kept(page), smallA);
 	await site.stop();
 	await page.reload();
 	await saved(page);
 });
 
 test('a first visit to a full device says that it is full', async (t) => {
-	const site = await serve(t, releaseA);
+	const site = await serve(t, smallA);
 	const context = await newPhone(t);
 	const page = await newPage(context);
 	const devtools = await context.newCDPSession(page);
@@ -268,18 +268,18 @@ test('a new edition: offered, accepted by the reader, whole; typed inputs surviv
 function edition(page) { return page.locator('head script').first().getAttribute('data-release'); }
 
 test('a new edition appearing halfway through saving leaves no mixture', async (t) => {
-	const site = await serve(t, releaseA);
+	const site = await serve(t, smallA);
 	const names = new Set();
 	site.answer = (path) => {
 		names.add(path);
-		if (names.size > 12) site.folder = releaseB;
+		if (names.size > 12) site.folder = smallB;
 		return undefined;
 	};
 	const page = await newPage(await newPhone(t));
 	await page.goto(site.url);
 	await eventually(async () => assert.notEqual((await page.locator('#saved').innerText()).trim(), say('ui.saved.asking')), 30_000);
-	const a = hashes(releaseA);
-	const b = hashes(releaseB);
+	const a = hashes(smallA);
+	const b = hashes(smallB);
 	await eventually(async () => {
 		const byCache = Map.groupBy ? Map.groupBy(await kept(page), (entry) => entry.cache) : group(await kept(page));
 		const line = (await page.locator('#saved').innerText()).trim();
@@ -299,7 +299,7 @@ function group(list) {
 }
 
 test('caches of other apps and of other manuals on the same origin are left alone', async (t) => {
-	const site = await serve(t, releaseA, { base: '/a/' });
+	const site = await serve(t, smallA, { base: '/a/' });
 	const page = await newPage(await newPhone(t));
 	await page.goto(`${site.url}app.webmanifest`); // a page of the origin without our script
 	await page.evaluate(async () => {
@@ -309,7 +309,7 @@ test('caches of other apps and of other manuals on the same origin are left alon
 	});
 	await page.goto(site.url);
 	await saved(page);
-	site.folder = releaseB;
+	site.folder = smallB;
 	await page.evaluate(async () => (await navigator.serviceWorker.getRegistration()).update());
 	await page.locator('#edition').waitFor({ timeout: 30_000 });
 	await Promise.all([page.waitForEvent('load', { timeout: 20_000 }), page.locator('#edition [data-do=change]').click()]);

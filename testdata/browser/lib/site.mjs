@@ -1,5 +1,7 @@
 // Builds what the tests look at: the command, the manual as release A, the
 // one-file edition, and release B, whose start page differs by one sentence.
+// The small releases are the manual that `coursebook start` writes, for what
+// only the worker decides: saving it takes seconds and not half a minute.
 // All test files share one build: run.mjs makes it and passes its folder on.
 import { execFileSync } from 'node:child_process';
 import { appendFileSync, cpSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
@@ -20,6 +22,9 @@ export const work = given || mkdtempSync(join(tmpdir(), 'coursebook-browser-'));
 export const binary = join(work, 'coursebook');
 export const releaseA = join(work, 'a');
 export const releaseB = join(work, 'b');
+export const smallA = join(work, 'small-a');
+export const smallB = join(work, 'small-b');
+export const smallPage = 'en/pour-the-wall.html'; // smallB has the new sentence here
 export const pocket = join(work, 'pocket.html');
 
 if (!given) {
@@ -40,6 +45,11 @@ export function buildAll() {
 	appendFileSync(join(content, 'en/blow-out.md'), `\n${newSentence}\n`);
 	rmSync(join(content, 'es', `${alone}.md`));
 	build('-content', content, '-out', releaseB);
+	const small = join(work, 'content-small');
+	cpSync(join(root, 'generator/starter'), small, { recursive: true });
+	build('-content', small, '-out', smallA);
+	appendFileSync(join(small, smallPage.replace('.html', '.md')), `\n${newSentence}\n`);
+	build('-content', small, '-out', smallB);
 }
 
 function build(...args) {
