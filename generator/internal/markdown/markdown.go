@@ -12,6 +12,7 @@
 package markdown
 
 import (
+	"bytes"
 	"slices"
 
 	"coursebook/calculators/quantity"
@@ -85,12 +86,7 @@ func parseFor(f source.File, mark quantity.Mark, prose bool, faults *fault.List)
 		wantProse: prose,
 	}
 	w.page = page.Page{Lang: f.Language(), Slug: f.Slug(), File: f.Path, Header: headerOf(h)}
-	for _, text := range h.Least {
-		if !w.finder.Least(text) {
-			faults.Add(fault.Fault{File: f.Path, Line: h.Lines["least"], Col: 1, Code: "bad-least", Text: "least: " + text + " is not an amount in feet, metres or the like",
-				Hint: "write a number with its unit, as it stands on the page: 20 ft"})
-		}
-	}
+	w.least(h, body)
 	if w.nested() {
 		body = nil
 		w.src = nil
@@ -105,5 +101,22 @@ func headerOf(h source.Header) page.Header {
 		Title: h.Title, Summary: h.Summary, Stage: h.Stage, Kind: page.Kind(h.Kind), Order: h.Order,
 		Roles: h.Roles, When: h.When, Time: h.Time, Gear: h.Gear, Sources: h.Sources,
 		Next: h.Next, Lessons: h.Lessons, Reads: h.Reads, Words: h.Words, Least: h.Least, Revised: h.Revised, Lines: h.Lines,
+	}
+}
+
+// least takes the page's least distances, which must stand on the page: a
+// number that is changed in the text alone would round down again.
+func (w *walker) least(h source.Header, body []byte) {
+	for _, text := range h.Least {
+		f := fault.Fault{File: w.file.Path, Line: h.Lines["least"], Col: 1, Code: "bad-least", Hint: "write a number with its unit, as it stands on the page: 20 ft"}
+		switch {
+		case !w.finder.Least(text):
+			f.Text = "least: " + text + " is not an amount in feet, metres or the like"
+		case !bytes.Contains(body, []byte(text)):
+			f.Text = "least: " + text + " stands nowhere on the page"
+		default:
+			continue
+		}
+		w.faults.Add(f)
 	}
 }
