@@ -12,7 +12,7 @@ import { say } from './lib/words.mjs';
 test('without script pages read and every script-only control is hidden', async (t) => {
 	const site = await serve(t, releaseA);
 	const page = await newPage(await newPhone(t, { javaScriptEnabled: false, saving: false }));
-	for (const name of spread(pages(), 36)) {
+	for (const name of spread(pages(), 24)) {
 		await page.goto(site.url + name);
 		assert.ok((await page.locator('main h1').innerText()).length > 2, `${name} shows no title`);
 		assert.equal(await page.locator('.live >> visible=true').count(), 0, `${name} shows controls that need script`);

@@ -42,7 +42,7 @@ test('pages load with no violation, no error and no foreign request', async (t) 
 	const page = await newPage(context);
 	const broken = new Set();
 	page.on('response', (response) => { if (response.status() >= 400) broken.add(`${response.status()} ${response.url()}`); });
-	for (const name of spread(pages(), 36)) {
+	for (const name of spread(pages(), 24)) {
 		await page.goto(site.url + name, { waitUntil: 'load' });
 		assert.ok((await page.title()).length > 3, `${name} has no title`);
 		for (const calc of await page.locator('section.calc').all()) await ready(calc);

@@ -28,7 +28,7 @@ for (const base of ['/', '/a/', '/a/b/']) {
 		await page.close();
 		await site.stop();
 		const cold = await newPage(context);
-		for (const name of base === '/a/b/' ? spread(pages(), 36) : ['index.html', 'en/radius-wall.html', 'es/index.html']) {
+		for (const name of base === '/a/b/' ? spread(pages(), 24) : ['index.html', 'en/radius-wall.html', 'es/index.html']) {
 			await cold.goto(site.url + name);
 			assert.ok((await cold.locator('main h1').innerText()).length > 2, name);
 		}
