@@ -59,7 +59,7 @@ const every = [];
 for (const { calculator: id, inputs } of shelf) {
 	await page.goto(`${site.url}en/calc/${id}.html`);
 	await ready(calculator(page, id));
-	let times = [];
+	const times = [];
 	// The first number that changes the result: some only matter beyond a limit.
 	for (const field of Object.keys(inputs).filter((path) => inputs[path].unit !== undefined)) {
 		if (Number.isNaN(await key(field, 0))) continue;

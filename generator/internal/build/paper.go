@@ -69,10 +69,7 @@ func (b *builder) paperLinks(s spot) []theme.Link {
 
 // line is a text of a page's model as it stands on paper.
 func line(p *site.Page, text string, lead int) template.HTML {
-	finder := amount.New(p.Lang, p.Language.Mark)
-	for _, least := range p.Header.Least {
-		finder.Least(least)
-	}
+	finder := amount.New(p.Lang, p.Language.Mark, p.Header.Least...)
 	return template.HTML(markdown.Line(strings.ReplaceAll(text, "\n", " "), lead, finder))
 }
 

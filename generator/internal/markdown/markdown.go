@@ -80,7 +80,7 @@ func parseFor(f source.File, mark quantity.Mark, prose bool, faults *fault.List)
 		file:   f,
 		first:  line,
 		faults: faults,
-		finder: amount.New(f.Language(), mark),
+		finder: amount.New(f.Language(), mark, h.Least...),
 		words:  wordsOf(f.Language()),
 
 		wantProse: prose,
@@ -104,13 +104,13 @@ func headerOf(h source.Header) page.Header {
 	}
 }
 
-// least takes the page's least distances, which must stand on the page: a
+// least checks the page's least distances, which must stand on the page: a
 // number that is changed in the text alone would round down again.
 func (w *walker) least(h source.Header, body []byte) {
 	for _, text := range h.Least {
 		f := fault.Fault{File: w.file.Path, Line: h.Lines["least"], Col: 1, Code: "bad-least", Hint: "write a number with its unit, as it stands on the page: 20 ft"}
 		switch {
-		case !w.finder.Least(text):
+		case !w.finder.Whole(text):
 			f.Text = "least: " + text + " is not an amount in feet, metres or the like"
 		case !bytes.Contains(body, []byte(text)):
 			f.Text = "least: " + text + " stands nowhere on the page"

@@ -6,9 +6,8 @@ const space = "http://www.w3.org/2000/svg";
 const tags = new Set("g line rect circle polyline polygon path text".split(" "));
 const attributes = new Set("class x y x1 y1 x2 y2 cx cy r rx width height points d text-anchor transform".split(" "));
 
-/** Builds the drawing of an answer; undefined where there is none. */
-export function draw(records: Record_[]): SVGElement | undefined {
-  if (!records.some((r) => r[0] === "drawing")) return undefined;
+/** Builds the drawing of an answer. */
+export function draw(records: Record_[]): SVGElement {
   const svg = document.createElementNS(space, "svg");
   svg.setAttribute("class", "figure");
   svg.setAttribute("role", "img");

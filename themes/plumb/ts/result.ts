@@ -144,8 +144,9 @@ function showDrawing(section: Element, records: Record_[]): void {
   const lines = records.filter((r) => r[0] === "drawing" || r[0] === "node");
   box.hidden = !lines.length;
   const standing = box.querySelector("svg");
-  if (standing && lines.length) redraw(standing, lines);
-  else box.replaceChildren(...(lines.length ? [draw(lines)!] : []));
+  if (!lines.length) standing?.remove();
+  else if (standing) redraw(standing, lines);
+  else box.append(draw(lines));
 }
 
 function showExact(section: Element, outs: Record_[]): void {

@@ -47,24 +47,24 @@ type Finder struct {
 	least []float64 // in SI: what may not get smaller on the way
 }
 
-// New makes a finder for a language and its decimal mark.
-func New(lang string, mark quantity.Mark) *Finder {
-	return &Finder{mark: mark, words: wordingOf(lang)}
+// New makes a finder for a language and its decimal mark. The counterparts of
+// least distances and the like are rounded up wherever they stand; one that
+// Whole does not take is passed over.
+func New(lang string, mark quantity.Mark, least ...string) *Finder {
+	f := &Finder{mark: mark, words: wordingOf(lang)}
+	for _, text := range least {
+		if f.Whole(text) {
+			a, _ := f.read(text, 0, true)
+			f.least = append(f.least, a.si())
+		}
+	}
+	return f
 }
 
-// Least names an amount that is a least distance or the like: wherever it
-// stands, its counterpart is rounded up. It answers false where the text is
-// not one amount with a counterpart.
-func (f *Finder) Least(text string) bool {
+// Whole tells whether a text is one amount with a counterpart and nothing else.
+func (f *Finder) Whole(text string) bool {
 	a, ok := f.Next(text, 0, true)
-	if !ok || a.Start != 0 || a.End != len(text) || a.Own != US && a.Own != Metric {
-		return false
-	}
-	one, ok := f.read(text, 0, true)
-	if ok {
-		f.least = append(f.least, one.si())
-	}
-	return ok
+	return ok && a.Start == 0 && a.End == len(text) && (a.Own == US || a.Own == Metric)
 }
 
 // Next finds the first amount at or after byte from. Where last is true, the

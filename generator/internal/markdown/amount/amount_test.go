@@ -66,9 +66,10 @@ func TestConvert(t *testing.T) {
 // A least distance never gets smaller on the way, and stays as near as other
 // amounts do: 1 ft is 0.3048 m (NIST SP 811).
 func TestLeast(t *testing.T) {
-	f := New("en", quantity.Point)
-	for _, least := range []string{"10 ft", "20 ft", "35 ft", "50 ft", "2 ft", "18 in.", "6.1 m", "600 mm"} {
-		if !f.Least(least) {
+	all := []string{"10 ft", "20 ft", "35 ft", "50 ft", "2 ft", "18 in.", "6.1 m", "600 mm"}
+	f := New("en", quantity.Point, all...)
+	for _, least := range all {
+		if !f.Whole(least) {
 			t.Errorf("%s was refused", least)
 		}
 	}
@@ -89,7 +90,7 @@ func TestLeast(t *testing.T) {
 		}
 	}
 	for _, text := range []string{"", "20", "ft", "20 ft off", "about 20 ft", "90 min", "20 ft (6 m)", "20 ft and 3 ft"} {
-		if f.Least(text) {
+		if f.Whole(text) {
 			t.Errorf("%q was taken", text)
 		}
 	}
