@@ -49,7 +49,7 @@ dist:
 	$(GO) build -trimpath -buildvcs=false -tags dist -ldflags='-s -w' -o dist/coursebook ./generator
 
 golden:
-	$(GO) test ./generator/... -update
+	$(GO) test ./generator/internal/markdown ./generator/internal/site -update
 
 clean:
 	rm -rf dist generator/internal/house/pack testdata/browser/node_modules testdata/browser/out

@@ -95,7 +95,8 @@ test('ticks and numbers can be carried to a file and read again on another devic
 	assert.ok(!await other.page.locator('.leaf:visible ul.checks input').first().isChecked());
 	await other.page.locator('#import').setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from('{"a":1}') });
 	await eventually(async () => assert.equal(await other.page.locator('#kept').innerText(), say('ui.pocket.wrong')));
-	await other.page.locator('#import').setInputFiles(path);
+	// What is read is shown by opening the one file again, which takes its time.
+	await Promise.all([other.page.waitForEvent('load', { timeout: 30_000 }), other.page.locator('#import').setInputFiles(path)]);
 	await eventually(async () => assert.ok(await other.page.locator('.leaf:visible ul.checks input').first().isChecked()));
 });
 

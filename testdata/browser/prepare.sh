@@ -12,10 +12,11 @@ die() {
 	exit 1
 }
 
-# The Debian packages behind the missing programs: the browser, the reference
-# for units, the HTML checker's runtime, the reader of printed pages.
+# The Debian packages behind the missing programs: the browser (its headless
+# shell, which lib/chromium.mjs prefers), the reference for units, the HTML
+# checker's runtime, the reader of printed pages.
 missing=
-[ -n "${COURSEBOOK_CHROMIUM:-}" ] || have chromium || missing="$missing chromium"
+[ -n "${COURSEBOOK_CHROMIUM:-}" ] || have chromium-headless-shell || have chromium || missing="$missing chromium-headless-shell"
 have units || missing="$missing units"
 have java || missing="$missing default-jre-headless"
 have pdfinfo && have pdftotext || missing="$missing poppler-utils"

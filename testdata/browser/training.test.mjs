@@ -381,8 +381,7 @@ test('the one-file edition trains too, and its file carries the answers', async 
 	const path = join(work, `${process.pid}-pocket.json`);
 	writeFileSync(path, JSON.stringify({ coursebook: 1, kept: { answers: before.replaceAll(/"at":\d+/g, '"at":5').replaceAll(/"box":1/g, '"box":3') } }));
 	await page.locator('.keep summary').click();
-	await page.locator('#import').setInputFiles(path);
-	await page.waitForEvent('load');
+	await Promise.all([page.waitForEvent('load', { timeout: 30_000 }), page.locator('#import').setInputFiles(path)]);
 	assert.equal(await page.evaluate(() => Object.values(localStorage).find((v) => v.includes('lesson-square'))), before, 'an older answer of a file replaces a later one');
 	await page.goto(`${address}#en.training`);
 	await page.evaluate(() => localStorage.setItem(Object.keys(localStorage).find((k) => k.endsWith('answers')),

@@ -8,10 +8,11 @@ import (
 )
 
 // table writes a table in a box of its own that scrolls sideways. A box that
-// scrolls needs a name for those who do not see it.
+// scrolls needs a name for those who do not see it; it is a group, since a page
+// full of landmarks has none.
 func (w *walker) table(n *extast.Table) {
-	w.raw(`<div class="wide" tabindex="0" role="region"`)
-	w.attribute("aria-label", w.regionName())
+	w.raw(`<div class="wide" tabindex="0" role="group"`)
+	w.attribute("aria-label", w.boxName())
 	w.raw("><table>")
 	body := false
 	for row := n.FirstChild(); row != nil; row = row.NextSibling() {
@@ -59,9 +60,9 @@ func (w *walker) tableRow(n ast.Node, tag string) {
 	w.plain.WriteByte('\n')
 }
 
-// regionName is the heading above the table; a second table below the same
+// boxName is the heading above the table; a second table below the same
 // heading is numbered, because regions of one page must differ in name.
-func (w *walker) regionName() string {
+func (w *walker) boxName() string {
 	name := w.section.Title
 	if name == "" {
 		name = w.page.Header.Title
