@@ -2,6 +2,7 @@ package build
 
 import (
 	"html/template"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -11,6 +12,7 @@ import (
 	"coursebook/calculators"
 	"coursebook/generator/internal/form"
 	"coursebook/generator/internal/listing"
+	"coursebook/generator/internal/page"
 	"coursebook/generator/internal/site"
 	"coursebook/generator/internal/theme"
 )
@@ -36,19 +38,15 @@ const usedInPages = 12
 
 // usedIn links the first pages that place a calculator or link to it.
 func (b *builder) usedIn(s spot, id string) []theme.Link {
+	places := func(p page.Place) bool { return p.Calculator == id }
+	target := "calc:" + id
+	links := func(l page.Link) bool { return l.Target == target }
 	var list []theme.Link
 	for _, p := range b.site.Pages {
-		if p.Language != s.lang {
-			continue
+		if len(list) == usedInPages {
+			break
 		}
-		used := false
-		for _, place := range p.Places {
-			used = used || place.Calculator == id
-		}
-		for _, l := range p.Links {
-			used = used || l.Target == "calc:"+id
-		}
-		if used && len(list) < usedInPages {
+		if p.Language == s.lang && (slices.ContainsFunc(p.Places, places) || slices.ContainsFunc(p.Links, links)) {
 			list = append(list, b.link(s, site.Entry{Page: p}))
 		}
 	}
