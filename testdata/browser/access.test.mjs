@@ -66,6 +66,7 @@ async function lookEverywhere(t) {
 		});
 		note('targets', await page.evaluate(lookAt.targets));
 		note('gaps', await page.evaluate(lookAt.gaps));
+		note('edges', await page.evaluate(lookAt.edges));
 		for (const { name: state, viewport, media, rules } of everywhere.includes(name) ? states : states.slice(0, 1)) {
 			await page.setViewportSize(viewport);
 			await page.emulateMedia({ ...plain, ...media });
@@ -98,6 +99,7 @@ test('the pages of the manual', async (t) => {
 	}
 	await t.test('every control is 44 px each way, those of calculators 60 px high', () => none(all.get('targets')));
 	await t.test('controls of calculators stand 8 px apart', () => none(all.get('gaps')));
+	await t.test('inputs of a calculator begin at one edge', () => none(all.get('edges')));
 	await t.test('at 320 px nothing scrolls sideways but tables in their own box', () => none(all.get('reflow')));
 	await t.test('with the text spacing of WCAG 1.4.12 nothing is cut off', () => none(all.get('spacing')));
 	await t.test('with text of twice the size nothing is cut off', () => none(all.get('200 %')));

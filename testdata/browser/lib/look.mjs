@@ -152,6 +152,17 @@ export const lookAt = {
 		}
 	},
 
+	// edges finds inputs of a calculator that do not begin where the others do.
+	edges() {
+		const found = [];
+		for (const fields of document.querySelectorAll('section.calc .fields')) {
+			const places = [...fields.querySelectorAll(':scope > [data-field]')].filter((place) => place.checkVisibility());
+			const edge = (place) => Math.round(place.getBoundingClientRect().left + parseFloat(getComputedStyle(place).paddingLeft));
+			for (const place of places.filter((place) => edge(place) !== edge(places[0]))) found.push(`${place.dataset.field} begins at ${edge(place)} px, not ${edge(places[0])}`);
+		}
+		return found;
+	},
+
 	// clipped finds boxes that hide a part of their text.
 	clipped() {
 		const found = [];
