@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { test } from 'node:test';
 import { desk, newPage, newPhone, phone } from './lib/browser.mjs';
-import { calculator, ready, shelf } from './lib/form.mjs';
+import { calculator, numbers, ready, shelf } from './lib/form.mjs';
 import { lookAt } from './lib/look.mjs';
 import { serve } from './lib/server.mjs';
 import { pages, releaseA, spread } from './lib/site.mjs';
@@ -147,7 +147,8 @@ test('the tests of this file do see faults', async (t) => {
 		answer: (name) => (name === 'bad.html' ? {
 			body: `<!doctype html><html lang="en"><title>Bad page</title><body><main class="sheet"><h1>Bad</h1><p style="color:#777;background:#fff">grey words</p>
 				<button style="width:20px;height:20px;padding:0">x</button><div style="width:900px">wide</div><img src="x.png">
-				<p style="height:8px;overflow:hidden">cut off below this line</p></main></body>`,
+				<p style="height:8px;overflow:hidden">cut off below this line</p>
+				<section class="calc"><div class="fields"><p data-field="one">one</p><p data-field="two" style="padding-left:9px">two</p></div></section></main></body>`,
 		} : undefined),
 	});
 	const context = await newPhone(t);
@@ -157,12 +158,12 @@ test('the tests of this file do see faults', async (t) => {
 	assert.ok((await runAxe(page)).some((line) => line.startsWith('image-alt')));
 	assert.ok((await page.evaluate(lookAt.contrast)).some((line) => line.includes('grey words')));
 	assert.ok((await page.evaluate(lookAt.targets)).length === 1);
+	assert.deepEqual((await page.evaluate(lookAt.edges)).map((line) => line.split(' ')[0]), ['two']);
 	assert.ok((await page.evaluate(lookAt.reflow)).length > 0);
 	assert.ok((await page.evaluate(lookAt.clipped)).length > 0);
 });
 
 for (const { calculator: id, inputs } of shelf) {
-	const numbers = new Set(Object.entries(inputs).filter(([, field]) => field.unit !== undefined).map(([path]) => path));
 	test(`${id}: the keyboard alone fills it in, focus always in sight`, async (t) => {
 		const site = await serve(t, releaseA);
 		const page = await newPage(await newPhone(t, { saving: false, reducedMotion: 'reduce' }));
@@ -180,7 +181,7 @@ for (const { calculator: id, inputs } of shelf) {
 			assert.ok(at.visible, `the focus on ${at.what} is not in sight: ${at.why}`);
 			assert.ok(at.marked, `the focus on ${at.what} does not show`);
 			if (at.field) reached.add(at.field.split('.')[0]);
-			if (!said && numbers.has(at.field)) {
+			if (!said && numbers(inputs).includes(at.field)) {
 				await page.keyboard.press('Control+a');
 				await page.keyboard.type('abc');
 				await calc.locator('.error:visible').first().waitFor();

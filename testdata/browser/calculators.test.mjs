@@ -4,7 +4,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { newPage, newPhone } from './lib/browser.mjs';
-import { agrees, ask, box, calculator, eventually, fill, published, ready, rowCount, set, shelf, shown, typed, units } from './lib/form.mjs';
+import { agrees, ask, box, calculator, eventually, fill, numbers, published, ready, rowCount, set, shelf, shown, typed, units } from './lib/form.mjs';
 import { serve } from './lib/server.mjs';
 import { releaseA } from './lib/site.mjs';
 import { say } from './lib/words.mjs';
@@ -30,7 +30,6 @@ const thorough = new Set(['wall-volume', 'form-pressure', 'string-line', 'daylig
 
 for (const { calculator: id, inputs } of shelf) {
 	const whole = thorough.has(id);
-	const numbers = Object.entries(inputs).filter(([, field]) => field.unit !== undefined).map(([path]) => path);
 	const lists = Object.entries(inputs).filter(([, field]) => field.columns).map(([path]) => path);
 
 	test(`${id}: agrees with the command line, in both systems of units, and refuses bad input`, async (t) => {
@@ -47,7 +46,7 @@ for (const { calculator: id, inputs } of shelf) {
 			await eventually(() => agrees(calc, id));
 		}
 		const open_ = [];
-		for (const path of numbers) if (await box(calc, path).isVisible()) open_.push(path);
+		for (const path of numbers(inputs)) if (await box(calc, path).isVisible()) open_.push(path);
 		for (const path of whole ? open_ : open_.slice(0, 1)) await badInput(calc, id, path, whole ? ['abc', '1,500', '99999999', '-5'] : ['abc']);
 		for (const list of whole ? lists : []) await rows(calc, id, inputs, list);
 		assert.deepEqual(page.faults, []);

@@ -61,7 +61,7 @@ func (w *walker) tableRow(n ast.Node, tag string) {
 }
 
 // boxName is the heading above the table; a second table below the same
-// heading is numbered, because regions of one page must differ in name.
+// heading is numbered, so that the boxes of one page can be told apart.
 func (w *walker) boxName() string {
 	name := w.section.Title
 	if name == "" {

@@ -1,8 +1,7 @@
 // Which browser, and how it is started. It reaches nothing but this machine.
 // Chromium's headless shell is the same engine without windows, tabs and
-// address bar around it: with it the tests take 8 minutes on two cores, with
-// the whole browser 13. Where there is none the whole browser does, and
-// COURSEBOOK_CHROMIUM names either.
+// address bar around it, and much quicker. Where there is none the whole browser
+// does; COURSEBOOK_CHROMIUM names either.
 import { execFileSync } from 'node:child_process';
 
 export const phone = { width: 360, height: 740 };

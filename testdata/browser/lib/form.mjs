@@ -11,6 +11,11 @@ export const shelf = JSON.parse(command('calc', '-json'));
 
 export function calculator(page, id) { return page.locator(`section.calc[data-calc="${id}"]`); }
 
+// numbers lists the inputs of a calculator that take a number, by path.
+export function numbers(inputs) {
+	return Object.entries(inputs).filter(([, field]) => field.unit !== undefined).map(([path]) => path);
+}
+
 // ready waits until the calculator answers: its inputs are open. It starts
 // when it comes near the screen.
 export async function ready(calc) {
