@@ -114,7 +114,7 @@ func (b *builder) finish() *Site {
 	slices.SortFunc(b.entries, func(x, y output.Entry) int { return cmp.Compare(x.Path, y.Path) })
 	slices.SortFunc(b.files, func(x, y output.File) int { return cmp.Compare(x.Path, y.Path) })
 	for _, f := range output.CheckBudgets(b.weights) {
-		b.faults.Add(f)
+		b.overBudget(f)
 	}
 	site := &Site{Entries: b.entries, Files: b.files, Release: output.ReleaseOf(b.entries), Pages: len(b.site.Pages)}
 	if b.o.Pocket {
@@ -127,6 +127,15 @@ func (b *builder) finish() *Site {
 		return nil
 	}
 	return site
+}
+
+// overBudget reports a file beyond its size limit. A preview only warns: its
+// author has to see the page in order to shorten it.
+func (b *builder) overBudget(f fault.Fault) {
+	if b.o.Preview {
+		f.Severity = fault.Warning
+	}
+	b.faults.Add(f)
 }
 
 // fail turns an error that is no fault of the content into one.

@@ -6,6 +6,7 @@ import (
 	"os"
 	"path"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -193,6 +194,29 @@ func TestPreviewAddsItsScript(t *testing.T) {
 	}
 	if bytes.Contains(file(site, "sw.js"), []byte("preview.js")) {
 		t.Error("the worker keeps the preview's script")
+	}
+}
+
+// A page over its size budget stops a build, but not a preview: its author has
+// to see the page in order to shorten it. The preview's own script is not
+// weighed.
+func TestPreviewShowsAPageOverBudget(t *testing.T) {
+	words := make([]string, 4*output.FirstViewLimit)
+	for i := range words {
+		words[i] = strconv.FormatUint(uint64(i)*0x9E3779B97F4A7C15, 36) // gzip finds nothing to save
+	}
+	heavy := "---\ntitle: Heavy\nsummary: One sentence.\nkind: reference\n---\n\n" + strings.Join(words, " ") + ".\n"
+	changes := map[string]string{"en/heavy.md": heavy}
+	isBudget := func(f fault.Fault) bool { return f.Code == "budget" }
+	if site, faults := made(t, changes, nil); site != nil || !slices.ContainsFunc(faults, isBudget) {
+		t.Errorf("a build accepts a page over its budget: %v", faults)
+	}
+	site, faults := made(t, changes, func(o *Options) { o.Preview = true })
+	if site == nil || file(site, "en/heavy.html") == nil {
+		t.Fatalf("a preview does not show a page over its budget: %v", faults)
+	}
+	if i := slices.IndexFunc(faults, isBudget); i < 0 || faults[i].Severity != fault.Warning {
+		t.Errorf("a preview does not warn of a page over its budget: %v", faults)
 	}
 }
 

@@ -51,14 +51,14 @@ func (b *builder) render(l leaf, min *bundle.Minifier) error {
 	if err != nil {
 		return err
 	}
-	if b.o.Preview {
-		script := `<script src="` + site.Rel(l.spot.path, preview.ScriptPath) + `"></script></body>`
-		html = bytes.Replace(html, []byte("</body>"), []byte(script), 1)
-	}
 	if l.light {
 		if f, heavier := b.firstView.Check(output.File{Path: l.spot.path, Data: html}); heavier {
-			b.faults.Add(f)
+			b.overBudget(f)
 		}
+	}
+	if b.o.Preview { // after the check: the reload script is not part of the published page
+		script := `<script src="` + site.Rel(l.spot.path, preview.ScriptPath) + `"></script></body>`
+		html = bytes.Replace(html, []byte("</body>"), []byte(script), 1)
 	}
 	if b.o.Keep == nil {
 		html = bytes.Clone(html) // the room goes to the next page
