@@ -115,7 +115,7 @@ func parseCalc(args []string) (o calcOptions, why string) {
 		}
 	}
 	if why == "" && lang != "en" {
-		o.voice.Words, why = translations(lang)
+		o.voice.Words, why = readTranslations(lang)
 	}
 	return o, why
 }

@@ -7,7 +7,7 @@ import (
 	"coursebook/generator/internal/build"
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/house"
-	"coursebook/generator/internal/words"
+	"coursebook/generator/internal/translations"
 )
 
 func runInspect(s std, args []string) int {
@@ -46,20 +46,20 @@ func listMissing(s std, o build.Options, lang string) int {
 	}
 	var faults fault.List
 	for _, l := range lists {
-		missing := words.Missing(l.English, l.Read(lang, &faults))
+		missing := translations.Missing(l.English, l.Read(lang, &faults))
 		if len(missing) > 0 {
 			fmt.Fprintf(s.out, "# %s\n", l.File(lang))
 		}
 		for _, key := range missing {
-			fmt.Fprintf(s.out, "%s\t%s\t%s\n", key, words.Hash(l.English[key]), l.English[key])
+			fmt.Fprintf(s.out, "%s\t%s\t%s\n", key, translations.Hash(l.English[key]), l.English[key])
 		}
 	}
 	fault.Print(s.err, faults.All())
 	return fine
 }
 
-// translations reads one language's words for the command line.
-func translations(lang string) (calc.Words, string) {
+// readTranslations reads one language's words for the command line.
+func readTranslations(lang string) (calc.Words, string) {
 	h, err := house.Open()
 	if err != nil {
 		return nil, err.Error()

@@ -8,7 +8,7 @@ import (
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/page"
 	"coursebook/generator/internal/qr"
-	"coursebook/generator/internal/reading"
+	"coursebook/generator/internal/readability"
 	"coursebook/generator/internal/site"
 	"coursebook/generator/internal/theme"
 )
@@ -73,7 +73,7 @@ func fewWords(p *site.Page, s page.Step) template.HTML {
 		most = lengthOfHold
 	}
 	few := s.Text[:s.Lead]
-	for i, sentence := range reading.Sentences(s.Text[s.Lead:]) {
+	for i, sentence := range readability.Sentences(s.Text[s.Lead:]) {
 		if i > 0 && len(few)+len(sentence) > most {
 			break
 		}

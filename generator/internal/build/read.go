@@ -15,7 +15,7 @@ import (
 	"coursebook/generator/internal/site"
 	"coursebook/generator/internal/source"
 	"coursebook/generator/internal/theme"
-	"coursebook/generator/internal/words"
+	"coursebook/generator/internal/translations"
 )
 
 // builder holds a build under way.
@@ -158,7 +158,7 @@ func (b *builder) untranslated() {
 			continue
 		}
 		for _, list := range b.lists {
-			missing := words.Missing(list.English, b.words[l.Code])
+			missing := translations.Missing(list.English, b.words[l.Code])
 			if len(missing) == 0 {
 				continue
 			}

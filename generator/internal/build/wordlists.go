@@ -11,13 +11,13 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/theme"
-	"coursebook/generator/internal/words"
+	"coursebook/generator/internal/translations"
 )
 
 // WordList is a set of English texts and where their translations lie: one
 // for the calculators, and one that a theme brings along.
 type WordList struct {
-	English words.Texts
+	English translations.Texts
 	dir     fs.FS
 	name    string // pattern of a language's files, with {lang}
 	shown   string // folder, for messages
@@ -41,9 +41,9 @@ func WordLists(dir fs.FS) ([]WordList, error) {
 
 // translated are the English texts of the calculators, read off their sources
 // once: they do not change while the program runs.
-var translated = sync.OnceValues(func() (words.Texts, error) {
+var translated = sync.OnceValues(func() (translations.Texts, error) {
 	var faults fault.List
-	texts, err := words.FromSources(calculators.Sources, &faults)
+	texts, err := translations.FromSources(calculators.Sources, &faults)
 	if err == nil && faults.Errors() > 0 {
 		err = faults.All()[0]
 	}
@@ -69,14 +69,14 @@ func (l WordList) Read(lang string, faults *fault.List) calc.Words {
 		if all == nil {
 			all = calc.Words{}
 		}
-		words.Parse(path.Join(l.shown, name), data, l.English, all, faults)
+		translations.Parse(path.Join(l.shown, name), data, l.English, all, faults)
 	}
 	return all
 }
 
 // wordsFile lists the translations of the calculators' texts by key, sorted:
 // key, tab, text, a line each. It is what the module is told.
-func wordsFile(own calc.Words, texts words.Texts) []byte {
+func wordsFile(own calc.Words, texts translations.Texts) []byte {
 	var keys []string
 	for key := range own {
 		if _, ok := texts[key]; ok {

@@ -5,7 +5,7 @@ import (
 
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/page"
-	"coursebook/generator/internal/reading"
+	"coursebook/generator/internal/readability"
 	"coursebook/generator/internal/source"
 )
 
@@ -25,14 +25,14 @@ func (a *assembler) prose(p *Page) {
 	blocks := make([]string, len(p.Prose))
 	for i, b := range p.Prose {
 		blocks[i] = b.Text
-		for _, s := range reading.Sentences(b.Text) {
-			if n := reading.Words(s); n > reading.MaxWords {
-				a.at(fault.Warning, p.File, b.Line, 0, "sentence-long", "make two of it", "sentence of %d words, more than %d: %q", n, reading.MaxWords, opening(s))
+		for _, s := range readability.Sentences(b.Text) {
+			if n := readability.Words(s); n > readability.MaxWords {
+				a.at(fault.Warning, p.File, b.Line, 0, "sentence-long", "make two of it", "sentence of %d words, more than %d: %q", n, readability.MaxWords, opening(s))
 			}
 		}
 	}
 	if p.Header.Kind != page.Glossary {
-		if s := reading.Measure(p.Lang, blocks); s.Hard {
+		if s := readability.Measure(p.Lang, blocks); s.Hard {
 			a.atKey(fault.Warning, p, "title", "reading-hard", "shorten sentences, use shorter words", "%s is %.1f; the limit is %.0f", s.Formula, s.Value, s.Limit)
 		}
 	}

@@ -10,13 +10,13 @@ import (
 	"strings"
 	"sync"
 
-	"coursebook/generator/internal/words"
+	"coursebook/generator/internal/translations"
 )
 
 // Theme is a theme's templates and words, ready to render.
 type Theme struct {
 	set   *template.Template
-	texts words.Texts
+	texts translations.Texts
 	lang  map[string]map[string]string
 	code  string   // the language it speaks; empty for English
 	kept  sync.Map // template name → kept, for reuse
@@ -47,12 +47,12 @@ func Load(dir fs.FS, other map[string]map[string]string) (*Theme, error) {
 }
 
 // Texts reads a theme's own English texts: words.tsv, key and text.
-func Texts(dir fs.FS) (words.Texts, error) {
+func Texts(dir fs.FS) (translations.Texts, error) {
 	data, err := fs.ReadFile(dir, "words.tsv")
 	if err != nil {
 		return nil, fmt.Errorf("theme: %w", err)
 	}
-	texts := words.Texts{}
+	texts := translations.Texts{}
 	for i, line := range strings.Split(strings.TrimSuffix(string(data), "\n"), "\n") {
 		if line == "" || strings.HasPrefix(line, "#") {
 			continue

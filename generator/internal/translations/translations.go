@@ -1,8 +1,8 @@
-// Package words keeps the translations of what the code says: it reads the
+// Package translations keeps the translations of what the code says: it reads the
 // list of texts off the calculators' sources and a theme's own list, and
 // holds every language's file against it. A translation carries the hash of
 // the English text it was made from; when the English changes it is stale.
-package words
+package translations
 
 import (
 	"crypto/sha256"

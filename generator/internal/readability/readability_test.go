@@ -1,4 +1,4 @@
-package reading
+package readability
 
 import (
 	"math"
@@ -27,6 +27,23 @@ func TestEnglish(t *testing.T) {
 			}
 		}
 	}
+}
+
+func TestExceptions(t *testing.T) {
+	if n := len(exceptions()); n < 100 {
+		t.Errorf("only %d exceptions were read", n)
+	}
+	for _, bad := range []string{"fire 1", "fire\t", "fire\t0", "Fire\t1", "fire\t1\nfire\t1", "fire\tone"} {
+		if !panics(func() { parseExceptions(bad) }) {
+			t.Errorf("%q was accepted", bad)
+		}
+	}
+}
+
+func panics(f func()) (did bool) {
+	defer func() { did = recover() != nil }()
+	f()
+	return false
 }
 
 // Counts follow the rules of the Ortografía of the Real Academia Española

@@ -1,24 +1,39 @@
-package reading
+package readability
 
-import "strings"
+import (
+	_ "embed" // for exceptions.tsv
+	"fmt"
+	"strconv"
+	"strings"
+	"sync"
+)
 
 // syllables counts the syllables of a lower-case word, by language.
 var syllables = map[string]func(string) int{"en": English, "es": Spanish}
 
-// exceptions are words that the rules of English miscount.
-var exceptions = map[string]int{
-	"being": 2, "doing": 2, "going": 2, "seeing": 2, "something": 2, "sometimes": 2, "someone": 2, "somewhere": 2, "anyone": 3, "everyone": 3, "every": 2,
-	"area": 3, "areas": 3, "idea": 3, "ideas": 3, "people": 2, "radius": 3, "create": 2, "created": 3, "science": 2, "quiet": 2, "fluid": 2,
-	"ruin": 2, "poem": 2, "lion": 2, "diameter": 4, "diagonal": 4, "diagonals": 4, "triangle": 3, "trial": 2, "material": 4, "materials": 4,
-	"period": 3, "serious": 3, "various": 3, "obvious": 3, "previous": 3, "experience": 4, "video": 3, "radio": 3, "ratio": 3, "interior": 4, "exterior": 4,
-	"evaporation": 5, "variation": 4, "association": 5, "fire": 1, "wire": 1, "tire": 1, "hour": 1, "our": 1, "foreman": 2, "foremen": 2, "whole": 1,
-	"baseline": 2, "sideways": 2, "wireless": 2, "placement": 2, "pavement": 2, "movement": 2, "safety": 2, "lonely": 2, "homemade": 2, "timeline": 2,
-	"handheld": 2, "therefore": 2, "forehead": 2, "careful": 2, "carefully": 3, "useful": 2, "useless": 2, "homeowner": 3, "somebody": 3, "lifetime": 2,
-	"rebar": 2, "prism": 2, "rhythm": 2, "isn't": 2, "doesn't": 2, "didn't": 2, "wasn't": 2, "couldn't": 2, "wouldn't": 2, "shouldn't": 2, "hasn't": 2, "haven't": 2,
-	"vacuum": 2, "continuous": 4, "continue": 3, "value": 2, "values": 2, "usual": 3, "usually": 4, "gradual": 3, "gradually": 4, "actual": 3, "actually": 4,
-	"manual": 3, "manuals": 3, "individual": 5, "situation": 4, "evaluate": 4, "fluctuate": 3, "reuse": 2, "react": 2, "cooperate": 4, "coordinate": 4,
-	"reinforce": 3, "reinforced": 3, "reinforcing": 4, "reinforcement": 4, "preamble": 3, "hydration": 3, "bleed": 1, "ooze": 1, "eye": 1, "eyes": 1,
-	"one": 1, "ones": 1, "once": 1, "gauge": 1, "gauges": 2, "aggregate": 3, "tongue": 1, "tongues": 1, "vague": 1,
+//go:embed exceptions.tsv
+var exceptionsFile string
+
+// exceptions holds the syllables of English words that the rules miscount.
+var exceptions = sync.OnceValue(func() map[string]int { return parseExceptions(exceptionsFile) })
+
+// parseExceptions reads lines of a word, a tab and a number. Empty lines and
+// lines that start with # are skipped. It panics on any other line, because
+// the file is part of the program.
+func parseExceptions(text string) map[string]int {
+	counts := map[string]int{}
+	for i, line := range strings.Split(text, "\n") {
+		if line == "" || line[0] == '#' {
+			continue
+		}
+		word, digits, _ := strings.Cut(line, "\t")
+		n, err := strconv.Atoi(digits)
+		if err != nil || n < 1 || word != strings.ToLower(word) || counts[word] > 0 {
+			panic(fmt.Sprintf("exceptions.tsv:%d: want a new lower-case word, a tab and a number of syllables: %q", i+1, line))
+		}
+		counts[word] = n
+	}
+	return counts
 }
 
 // English estimates syllables by the groups of vowels, less a silent e; the
@@ -26,7 +41,7 @@ var exceptions = map[string]int{
 // few per cent on running text.
 func English(word string) int {
 	word = strings.ReplaceAll(word, "’", "'")
-	if n, ok := exceptions[word]; ok {
+	if n, ok := exceptions()[word]; ok {
 		return n
 	}
 	for _, end := range []string{"'s", "'ll", "'re", "'ve", "'d"} {

@@ -1,4 +1,4 @@
-package words
+package translations
 
 import (
 	"bytes"

@@ -1,6 +1,6 @@
-// Package reading grades how hard a text is to read: words a sentence and
+// Package readability grades how hard a text is to read: words a sentence and
 // syllables a word, put into the formula that its language has.
-package reading
+package readability
 
 import "strings"
 
