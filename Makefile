@@ -45,11 +45,11 @@ bench:
 
 # one binary that carries theme, module, words and starter manual in itself
 dist:
-	$(GO) run ./generator/pack -out generator/internal/house/pack
+	$(GO) run ./generator/pack -out generator/internal/parts/pack
 	$(GO) build -trimpath -buildvcs=false -tags dist -ldflags='-s -w' -o dist/coursebook ./generator
 
 golden:
 	$(GO) test ./generator/internal/markdown ./generator/internal/site -update
 
 clean:
-	rm -rf dist generator/internal/house/pack testdata/browser/node_modules testdata/browser/out
+	rm -rf dist generator/internal/parts/pack testdata/browser/node_modules testdata/browser/out

@@ -6,7 +6,7 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/generator/internal/build"
 	"coursebook/generator/internal/fault"
-	"coursebook/generator/internal/house"
+	"coursebook/generator/internal/parts"
 	"coursebook/generator/internal/translations"
 )
 
@@ -60,7 +60,7 @@ func listMissing(s std, o build.Options, lang string) int {
 
 // readTranslations reads one language's words for the command line.
 func readTranslations(lang string) (calc.Words, string) {
-	h, err := house.Open()
+	h, err := parts.Open()
 	if err != nil {
 		return nil, err.Error()
 	}

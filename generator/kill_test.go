@@ -16,7 +16,7 @@ import (
 	"testing"
 	"time"
 
-	"coursebook/generator/internal/house"
+	"coursebook/generator/internal/parts"
 	"coursebook/generator/internal/output"
 )
 
@@ -83,8 +83,8 @@ func bench(t *testing.T) workshop {
 	}
 	b := workshop{dir: t.TempDir()}
 	bin := filepath.Join(b.dir, "bin")
-	b.env = append(os.Environ(), house.CheckoutVariable+"="+root, "PATH="+bin+":"+os.Getenv("PATH"))
-	starter := os.DirFS(filepath.Join(root, house.StarterPath))
+	b.env = append(os.Environ(), parts.CheckoutVariable+"="+root, "PATH="+bin+":"+os.Getenv("PATH"))
+	starter := os.DirFS(filepath.Join(root, parts.StarterPath))
 	for _, book := range []string{"one", "two", "broken"} {
 		if err := os.CopyFS(filepath.Join(b.dir, book), starter); err != nil {
 			t.Fatal(err)
@@ -111,16 +111,16 @@ func (b workshop) write(t *testing.T, name, text string, mode fs.FileMode) {
 // compiledModule is the module as the real build makes it, unpacked.
 func compiledModule(t *testing.T, root string) []byte {
 	t.Helper()
-	t.Setenv(house.CheckoutVariable, root)
-	h, err := house.Open()
+	t.Setenv(parts.CheckoutVariable, root)
+	h, err := parts.Open()
 	if err != nil {
 		t.Fatal(err)
 	}
-	packed, err := h.Module()
+	module, err := h.Module()
 	if err != nil {
 		t.Fatal(err)
 	}
-	z, err := gzip.NewReader(bytes.NewReader(packed))
+	z, err := gzip.NewReader(bytes.NewReader(module.Packed))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -9,7 +9,7 @@ import (
 
 	"coursebook/calculators/shelf"
 	"coursebook/generator/internal/build"
-	"coursebook/generator/internal/house"
+	"coursebook/generator/internal/parts"
 )
 
 // manualFlags are the options of the commands that read a manual.
@@ -44,7 +44,7 @@ func (f manualFlags) open(s std, args []string) (o build.Options, status int, do
 
 func (f manualFlags) options() (build.Options, error) {
 	o := build.Options{Content: *f.content, Calculators: shelf.All()}
-	h, err := house.Open()
+	h, err := parts.Open()
 	if err != nil {
 		return o, err
 	}
@@ -67,8 +67,8 @@ func (f manualFlags) folders() []string {
 	if *f.theme != "" {
 		return append(folders, *f.theme)
 	}
-	if h, err := house.Open(); err == nil && h.Root() != "" {
-		folders = append(folders, filepath.Join(h.Root(), filepath.FromSlash(house.ThemePath)))
+	if h, err := parts.Open(); err == nil && h.Root() != "" {
+		folders = append(folders, filepath.Join(h.Root(), filepath.FromSlash(parts.ThemePath)))
 	}
 	return folders
 }

@@ -7,7 +7,7 @@ import (
 
 	"github.com/rogpeppe/go-internal/testscript"
 
-	"coursebook/generator/internal/house"
+	"coursebook/generator/internal/parts"
 )
 
 // The test binary is the command itself, so that whole-program cases run the
@@ -28,7 +28,7 @@ func TestWholeProgram(t *testing.T) {
 		RequireExplicitExec: true,
 		UpdateScripts:       os.Getenv("UPDATE_SCRIPTS") != "",
 		Setup: func(e *testscript.Env) error {
-			e.Setenv(house.CheckoutVariable, root)
+			e.Setenv(parts.CheckoutVariable, root)
 			for _, name := range []string{"HOME", "GOCACHE", "GOPATH", "GOMODCACHE", "PATH"} {
 				if v := os.Getenv(name); v != "" {
 					e.Setenv(name, v)

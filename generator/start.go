@@ -8,7 +8,7 @@ import (
 	"os"
 	"path/filepath"
 
-	"coursebook/generator/internal/house"
+	"coursebook/generator/internal/parts"
 )
 
 func runStart(s std, args []string) int {
@@ -38,7 +38,7 @@ func start(dir string) error {
 	case len(entries) > 0:
 		return fmt.Errorf("%s is not empty; name a new folder", dir)
 	}
-	h, err := house.Open()
+	h, err := parts.Open()
 	if err != nil {
 		return err
 	}

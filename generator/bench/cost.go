@@ -85,7 +85,7 @@ func tail(text string, most int) string {
 // compileModule does what a build in a checkout does for the module.
 func compileModule(dir string) (cost, error) {
 	return spendIn([]string{"GOOS=wasip1", "GOARCH=wasm", "GOFLAGS=", "GOWASM="}, nil, "go", "build", "-trimpath", "-buildvcs=false",
-		"-ldflags=-s -w -buildid=", "-buildmode=c-shared", "-o", filepath.Join(dir, "browser.wasm"), "./generator/browser")
+		"-ldflags=-s -w -buildid=", "-buildmode=c-shared", "-o", filepath.Join(dir, "module.wasm"), "./generator/module")
 }
 
 // convertApart converts a folder in a process of its own, so that its memory

@@ -1,15 +1,13 @@
-// Command pack lays out what a binary of `make dist` carries in itself: the
+// Command pack writes to a folder what a binary of `make dist` contains: the
 // theme, the starter manual and the compiled module.
 package main
 
 import (
 	"flag"
 	"fmt"
-	"io/fs"
 	"os"
-	"path/filepath"
 
-	"coursebook/generator/internal/house"
+	"coursebook/generator/internal/parts"
 )
 
 func main() {
@@ -26,25 +24,13 @@ func main() {
 }
 
 func pack(out string) error {
-	h, err := house.Open()
+	source, err := parts.Open()
 	if err != nil {
 		return err
 	}
-	if err := os.RemoveAll(out); err != nil {
-		return err
+	notes, err := source.Pack(out)
+	for _, note := range notes {
+		fmt.Fprintln(os.Stderr, "warning:", note)
 	}
-	for name, open := range map[string]func() (fs.FS, error){house.ThemePath: h.Theme, house.StarterPath: h.Starter} {
-		tree, err := open()
-		if err != nil {
-			return err
-		}
-		if err := os.CopyFS(filepath.Join(out, filepath.FromSlash(name)), tree); err != nil {
-			return err
-		}
-	}
-	module, err := h.Module()
-	if err != nil {
-		return err
-	}
-	return os.WriteFile(filepath.Join(out, house.ModulePath), module, 0o644)
+	return err
 }

@@ -25,7 +25,7 @@ assert.ok(shelf.length >= 30, 'the shelf is nearly empty');
 // The others go through the same motions with fewer cases: their declarations
 // are read by the same code, every input of each is tried on the command line
 // (generator/shelf_test.go), and the published values in the shipped module
-// (generator/browser/module_test.go).
+// (generator/module/module_test.go).
 const thorough = new Set(['wall-volume', 'form-pressure', 'string-line', 'daylight']);
 
 for (const { calculator: id, inputs } of shelf) {

@@ -33,11 +33,19 @@ type assets struct {
 	indexData, wordsData        map[string][]byte
 }
 
+// loadModule compiles the module. A step of its compilation that was left out
+// is a warning, and makes a module over its size budget a warning too.
 func (b *builder) loadModule() {
-	var err error
-	if b.module, err = b.o.Module(); err != nil {
+	m, err := b.o.Module()
+	if err != nil {
 		b.fail(err)
 		return
+	}
+	b.module = m.Packed
+	b.weights.ModuleUnreduced = len(m.Notes) > 0
+	for _, note := range m.Notes {
+		b.faults.Add(fault.Fault{Severity: fault.Warning, Code: CodeModule, Text: note,
+			Hint: "the site works; to add a Go version see DEVELOPERS.md, “The module”"})
 	}
 	b.print = calc.Fingerprint(b.o.Calculators)
 }
@@ -64,7 +72,7 @@ func (b *builder) bundleTheme() {
 		a.later = b.asset("later", "css", a.laterData)
 	}
 	a.script = b.asset("page", "js", a.scriptData)
-	a.module = b.asset("browser", "wasmz", b.module)
+	a.module = b.asset("module", "wasmz", b.module)
 	a.icon = b.asset("icon", "svg", a.iconData)
 	if b.o.Preview {
 		b.add(preview.ScriptPath, []byte(preview.Script))

@@ -15,16 +15,20 @@ import (
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/markdown"
 	"coursebook/generator/internal/output"
+	"coursebook/generator/module/compiling"
 )
+
+// CodeModule is the code of a warning about how the module was compiled.
+const CodeModule = "module"
 
 // Options is what a site is made from.
 type Options struct {
 	Content     string // folder
 	Theme       fs.FS
 	Calculators []*calc.Calculator
-	// Module gives the compiled module, gzip-compressed. It is asked only
-	// when the content has no errors.
-	Module func() ([]byte, error)
+	// Module gives the compiled module. It is called only when the content
+	// has no errors.
+	Module func() (compiling.Module, error)
 	// Preview adds the script that reloads pages when the site is rebuilt.
 	Preview bool
 	// Pocket asks for the one-file edition too.

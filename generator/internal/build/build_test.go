@@ -13,6 +13,7 @@ import (
 
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/output"
+	"coursebook/generator/module/compiling"
 )
 
 func file(site *Site, name string) []byte {
@@ -237,7 +238,9 @@ func TestFaultsStop(t *testing.T) {
 		"no manual":  {map[string]string{"manual.yaml": ""}, "manual.yaml: error: there is no manual.yaml"},
 	} {
 		asked := false
-		site, faults := made(t, c.changes, func(o *Options) { o.Module = func() ([]byte, error) { asked = true; return module, nil } })
+		site, faults := made(t, c.changes, func(o *Options) {
+			o.Module = func() (compiling.Module, error) { asked = true; return compiling.Module{Packed: module}, nil }
+		})
 		if site != nil || asked {
 			t.Errorf("%s: site %v, module asked for %v", name, site != nil, asked)
 		}
@@ -256,7 +259,9 @@ func TestOtherFaults(t *testing.T) {
 		with func(*Options)
 		want string
 	}{
-		"module":   {func(o *Options) { o.Module = func() ([]byte, error) { return nil, errors.New("no compiler") } }, "error: no compiler"},
+		"module": {func(o *Options) {
+			o.Module = func() (compiling.Module, error) { return compiling.Module{}, errors.New("no compiler") }
+		}, "error: no compiler"},
 		"no theme": {func(o *Options) { o.Theme = fstest.MapFS{} }, "words.tsv"},
 		"no page template": {func(o *Options) {
 			o.Theme = fstest.MapFS{"words.tsv": {Data: []byte("a\tb\n")}, "templates/x.html": {Data: []byte("{{define \"home\"}}{{end}}")}}

@@ -12,6 +12,7 @@ import (
 	"coursebook/calculators/figure"
 	"coursebook/calculators/quantity"
 	"coursebook/generator/internal/fault"
+	"coursebook/generator/module/compiling"
 )
 
 // Invented calculators: a tank with rows, a table and a drawing, and one with
@@ -163,7 +164,7 @@ var module = []byte("\x1f\x8b\x08\x00 the module")
 
 func optionsFor(dir string) Options {
 	return Options{Content: dir, Theme: os.DirFS("../../../themes/plumb"), Calculators: []*calc.Calculator{tank, bare},
-		Module: func() ([]byte, error) { return module, nil }, Pocket: true}
+		Module: func() (compiling.Module, error) { return compiling.Module{Packed: module}, nil }, Pocket: true}
 }
 
 // made builds the small manual with changes to its files (an empty text

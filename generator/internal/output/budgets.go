@@ -38,6 +38,9 @@ type Weights struct {
 	Scripts []File
 	// Module is the WebAssembly module, packed with gzip or not.
 	Module File
+	// ModuleUnreduced tells that a step which makes the module smaller was left
+	// out. A module over its limit is then a warning.
+	ModuleUnreduced bool
 	// Indexes are the search indexes, one for each language.
 	Indexes []Index
 }
@@ -85,7 +88,12 @@ func CheckBudgets(w Weights) []fault.Fault {
 		l.Add(heavy(w.Scripts[0].Path, "script", scripts, ScriptLimit, "remove code from the theme's scripts"))
 	}
 	if n := packed(w.Module.Data, ModuleLimit); n > ModuleLimit {
-		l.Add(heavy(w.Module.Path, "module", n, ModuleLimit, "look for a package that pulls in fmt, reflect or tables"))
+		f := heavy(w.Module.Path, "module", n, ModuleLimit, "look for a package that pulls in fmt, reflect or tables")
+		if w.ModuleUnreduced {
+			f.Severity = fault.Warning
+			f.Hint = "another warning names the step that was left out"
+		}
+		l.Add(f)
 	}
 	for _, x := range w.Indexes {
 		limit := x.Text * IndexPercent / 100

@@ -1,5 +1,5 @@
 // The text that page and module exchange: records on lines, fields between
-// tabs. Version 1; the other side is generator/browser/answer.
+// tabs. Version 1; the other side is generator/module/protocol.
 
 const head = ["coursebook", "1"];
 

@@ -1,4 +1,4 @@
-package answer
+package protocol
 
 import (
 	"strconv"
@@ -8,12 +8,12 @@ import (
 )
 
 // run computes a calculator and writes everything the page shows of it.
-func (d *Desk) run(q request, w *writer) string {
-	c := d.calculator(q)
+func (s *Server) run(q request, w *writer) string {
+	c := s.calculator(q)
 	if c == nil {
 		return "there is no calculator " + q.one("calc").at(1)
 	}
-	v := d.voice(q)
+	v := s.voice(q)
 	in, refusals := calc.Read(c, q.entries(), v.Style)
 	for _, f := range c.In {
 		if f.When != nil {
@@ -109,12 +109,12 @@ func node(w *writer, depth int, n figure.Node) {
 
 // convert writes the typed inputs anew in another system of units or with
 // another decimal mark. An input that cannot be read is left as it stands.
-func (d *Desk) convert(q request, w *writer) string {
-	c := d.calculator(q)
+func (s *Server) convert(q request, w *writer) string {
+	c := s.calculator(q)
 	if c == nil {
 		return "there is no calculator " + q.one("calc").at(1)
 	}
-	v := d.voice(q)
+	v := s.voice(q)
 	in, refusals := calc.Read(c, q.entries(), v.Style)
 	refused := map[string]bool{}
 	for _, n := range refusals {

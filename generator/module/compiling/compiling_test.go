@@ -1,4 +1,4 @@
-package house
+package compiling
 
 import (
 	"bytes"
@@ -15,14 +15,14 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/shelf"
-	"coursebook/generator/internal/machine"
+	"coursebook/generator/module/wasmtest"
 )
 
 // The gzip header by RFC 1952, section 2.3: magic number, deflate, no flags (so
 // no name), no time. The bytes unpack to what was packed, and twice to the same.
 func TestCompress(t *testing.T) {
 	raw := bytes.Repeat([]byte("brace every eight feet "), 500)
-	packed, err := compress(raw)
+	packed, err := pack(raw)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -32,7 +32,7 @@ func TestCompress(t *testing.T) {
 	if size := binary.LittleEndian.Uint32(packed[len(packed)-4:]); int(size) != len(raw) {
 		t.Errorf("the size at the end is %d, not %d", size, len(raw))
 	}
-	if again, _ := compress(raw); !bytes.Equal(again, packed) {
+	if again, _ := pack(raw); !bytes.Equal(again, packed) {
 		t.Error("two runs differ")
 	}
 	z, err := gzip.NewReader(bytes.NewReader(packed))
@@ -46,7 +46,7 @@ func TestCompress(t *testing.T) {
 
 func packedModule(t *testing.T) []byte {
 	t.Helper()
-	packed, err := compress(slimmed(t))
+	packed, err := pack(slimmed(t))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -58,7 +58,7 @@ func packedModule(t *testing.T) []byte {
 func TestSlimModuleKeepsAnswering(t *testing.T) {
 	const rounds = 2000
 	ctx := context.Background()
-	m, err := machine.Start(ctx, packedModule(t))
+	m, err := wasmtest.Start(ctx, packedModule(t))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -95,7 +95,7 @@ func TestSlimModuleKeepsAnswering(t *testing.T) {
 // traceback from the blanked tables, ends at once.
 func TestCollectorAndPanic(t *testing.T) {
 	ctx := context.Background()
-	m, err := machine.Start(ctx, packedModule(t))
+	m, err := wasmtest.Start(ctx, packedModule(t))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -129,18 +129,14 @@ func TestCollectorAndPanic(t *testing.T) {
 
 // The same sources make the same bytes in another folder.
 func TestSameBytesInAnotherFolder(t *testing.T) {
-	h, err := Open()
-	if err != nil {
-		t.Fatal(err)
-	}
 	other := filepath.Join(t.TempDir(), "another folder", "deeper")
 	for _, part := range []string{"calculators", "generator"} {
-		copyTree(t, filepath.Join(h.Root(), part), filepath.Join(other, part))
+		copyTree(t, filepath.Join(checkout, part), filepath.Join(other, part))
 	}
 	for _, name := range []string{"go.mod", "go.sum"} {
-		copyFile(t, filepath.Join(h.Root(), name), filepath.Join(other, name))
+		copyFile(t, filepath.Join(checkout, name), filepath.Join(other, name))
 	}
-	raw, err := (&House{root: other}).compile()
+	raw, err := compile(other)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -177,5 +173,26 @@ func copyFile(t *testing.T, from, to string) {
 	}
 	if err := os.WriteFile(to, data, 0o644); err != nil {
 		t.Fatal(err)
+	}
+}
+
+// Where the module does not compile, the error quotes the compiler.
+func TestModuleThatDoesNotCompile(t *testing.T) {
+	root := t.TempDir()
+	if err := os.MkdirAll(filepath.Join(root, "generator/module"), 0o755); err != nil {
+		t.Fatal(err)
+	}
+	for name, text := range map[string]string{"go.mod": "module coursebook\n\ngo 1.26\n", "generator/module/main.go": "package main\n\nfunc main() { nothing() }\n"} {
+		if err := os.WriteFile(filepath.Join(root, name), []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	m, err := Compile(root)
+	if err == nil || m.Packed != nil || !strings.Contains(err.Error(), "undefined: nothing") {
+		t.Errorf("%v", err)
+	}
+	t.Setenv("PATH", t.TempDir())
+	if _, err := Compile(root); err == nil {
+		t.Error("the module was compiled without Go")
 	}
 }

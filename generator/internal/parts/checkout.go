@@ -1,6 +1,6 @@
 //go:build !dist
 
-package house
+package parts
 
 import "io/fs"
 

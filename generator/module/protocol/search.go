@@ -1,11 +1,11 @@
-package answer
+package protocol
 
 // hits is how many results a page shows.
 const hits = 10
 
 // search answers a query from the index of a language.
-func (d *Desk) search(q request, w *writer) string {
-	index := d.indexes[q.one("lang").at(1)]
+func (s *Server) search(q request, w *writer) string {
+	index := s.indexes[q.one("lang").at(1)]
 	if index == nil {
 		return "the index of this language is not loaded"
 	}
@@ -17,8 +17,8 @@ func (d *Desk) search(q request, w *writer) string {
 
 // mark cuts the excerpt that answers a query out of a section's text, which
 // the page takes from the page it keeps, and marks the words that match.
-func (d *Desk) mark(q request, w *writer) string {
-	index := d.indexes[q.one("lang").at(1)]
+func (s *Server) mark(q request, w *writer) string {
+	index := s.indexes[q.one("lang").at(1)]
 	if index == nil {
 		return "the index of this language is not loaded"
 	}

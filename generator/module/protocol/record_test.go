@@ -1,4 +1,4 @@
-package answer
+package protocol
 
 import (
 	"slices"
@@ -78,9 +78,9 @@ func FuzzAnswer(f *testing.F) {
 	}
 	known := []string{"fingerprint", "asked", "state", "out", "note", "step", "drawing", "node", "set", "hit", "excerpt"}
 	f.Fuzz(func(t *testing.T, request string) {
-		d := New(shelf)
-		d.Answer(load)
-		answer := d.Answer(request)
+		s := New(shelf)
+		s.Answer(load)
+		answer := s.Answer(request)
 		lines := strings.Split(strings.TrimSuffix(answer, "\n"), "\n")
 		head := parseRecord(lines[0])
 		if head.at(0) != magic || head.at(1) != Version || head.at(2) != "ok" && head.at(2) != "fault" {

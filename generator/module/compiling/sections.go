@@ -1,4 +1,4 @@
-package house
+package compiling
 
 // The ids of sections (WebAssembly Core Specification 2.0, 5.5.2).
 const (

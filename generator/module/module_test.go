@@ -15,27 +15,24 @@ import (
 	"coursebook/calculators/published"
 	"coursebook/calculators/quantity"
 	"coursebook/calculators/shelf"
-	"coursebook/generator/browser/answer"
-	"coursebook/generator/internal/house"
-	"coursebook/generator/internal/machine"
+	"coursebook/generator/module/compiling"
+	"coursebook/generator/module/protocol"
+	"coursebook/generator/module/wasmtest"
 )
 
 // packed is the module as it is shipped, compiled once for all tests.
 var packed = sync.OnceValues(func() ([]byte, error) {
-	h, err := house.Open()
-	if err != nil {
-		return nil, err
-	}
-	return h.Module()
+	m, err := compiling.Compile(filepath.Join("..", ".."))
+	return m.Packed, err
 })
 
-func start(t *testing.T) *machine.Machine {
+func start(t *testing.T) *wasmtest.Instance {
 	t.Helper()
 	data, err := packed()
 	if err != nil {
 		t.Fatal(err)
 	}
-	m, err := machine.Start(context.Background(), data)
+	m, err := wasmtest.Start(context.Background(), data)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -43,7 +40,7 @@ func start(t *testing.T) *machine.Machine {
 	return m
 }
 
-func ask(t *testing.T, m *machine.Machine, lines ...string) []string {
+func ask(t *testing.T, m *wasmtest.Instance, lines ...string) []string {
 	t.Helper()
 	got, err := m.Ask(context.Background(), strings.Join(lines, "\n")+"\n")
 	if err != nil {
@@ -59,7 +56,7 @@ func TestModuleImportsAndSize(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	names, err := machine.Imports(context.Background(), data)
+	names, err := wasmtest.Imports(context.Background(), data)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -86,7 +83,7 @@ func TestModuleHasTheFingerprintOfTheDeclarations(t *testing.T) {
 // The module answers with the very text that the same code gives natively:
 // for the default case of every calculator, in both systems of units.
 func TestModuleAnswersLikeNativeCode(t *testing.T) {
-	m, desk := start(t), answer.New(shelf.All())
+	m, server := start(t), protocol.New(shelf.All())
 	for _, c := range shelf.All() {
 		for _, style := range []string{"us\tpoint", "metric\tpoint", "metric\tcomma"} {
 			request := "coursebook\t1\trun\ncalc\t" + c.ID + "\nlang\ten\nstyle\t" + style + "\n"
@@ -94,7 +91,7 @@ func TestModuleAnswersLikeNativeCode(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			sameAnswer(t, c.ID+" "+style, desk.Answer(request), got)
+			sameAnswer(t, c.ID+" "+style, server.Answer(request), got)
 		}
 	}
 }
@@ -102,7 +99,7 @@ func TestModuleAnswersLikeNativeCode(t *testing.T) {
 // Questions of numbers are drawn and marked in the module as natively, for the
 // first output of every calculator that is a number.
 func TestModulePractisesLikeNativeCode(t *testing.T) {
-	m, desk := start(t), answer.New(shelf.All())
+	m, server := start(t), protocol.New(shelf.All())
 	asked := 0
 	for _, c := range shelf.All() {
 		i := slices.IndexFunc(c.Out, func(f calc.Field) bool { return f.Kind == calc.Number })
@@ -112,7 +109,7 @@ func TestModulePractisesLikeNativeCode(t *testing.T) {
 		}
 		head := "\ncalc\t" + c.ID + "\nlang\ten\nstyle\tmetric\tcomma\nanswer\t" + c.Out[i].ID + "\ntolerance\t2 %\n"
 		request := "coursebook\t1\tpractice" + head + "vary\t" + c.In[k].ID + "\nseed\t20261125\n"
-		native := desk.Answer(request)
+		native := server.Answer(request)
 		got, err := m.Ask(context.Background(), request)
 		if err != nil {
 			t.Fatal(err)
@@ -130,7 +127,7 @@ func TestModulePractisesLikeNativeCode(t *testing.T) {
 		if got, err = m.Ask(context.Background(), request); err != nil {
 			t.Fatal(err)
 		}
-		sameAnswer(t, c.ID, desk.Answer(request), got)
+		sameAnswer(t, c.ID, server.Answer(request), got)
 		if !strings.Contains(got, "\nverdict\t") {
 			t.Errorf("%s: no verdict in %q", c.ID, got)
 		}
@@ -195,7 +192,7 @@ func TestPublishedValuesInTheModule(t *testing.T) {
 	}
 }
 
-func checkRow(t *testing.T, m *machine.Machine, c *calc.Calculator, r published.Row) {
+func checkRow(t *testing.T, m *wasmtest.Instance, c *calc.Calculator, r published.Row) {
 	t.Helper()
 	lines := []string{"coursebook\t1\trun", "calc\t" + c.ID, "lang\ten", "style\tus\tpoint"}
 	for _, e := range r.Inputs {

@@ -1,7 +1,7 @@
-// Package answer is what the module does for the page: it answers requests of
-// text records with text records. It is pure, so that the tests run the very
-// code the phone runs; the module around it only moves bytes.
-package answer
+// Package protocol is the text protocol between a page and its module. A
+// request is a command and its records, a response is records or a fault.
+// The package does no I/O: tests run the same code as the module.
+package protocol
 
 import (
 	"strings"
@@ -11,16 +11,17 @@ import (
 	"coursebook/generator/search"
 )
 
-// Desk holds what the page has loaded: translations and search indexes.
-type Desk struct {
-	shelf   []*calc.Calculator
-	words   map[string]calc.Words
-	indexes map[string]*search.Index
+// Server answers requests about its calculators. It keeps the translations
+// and search indexes that the page has sent.
+type Server struct {
+	calculators []*calc.Calculator
+	words       map[string]calc.Words    // by language
+	indexes     map[string]*search.Index // by language
 }
 
-// New is a desk that answers for the given calculators.
-func New(shelf []*calc.Calculator) *Desk {
-	return &Desk{shelf: shelf, words: map[string]calc.Words{}, indexes: map[string]*search.Index{}}
+// New returns a server for the given calculators.
+func New(calculators []*calc.Calculator) *Server {
+	return &Server{calculators: calculators, words: map[string]calc.Words{}, indexes: map[string]*search.Index{}}
 }
 
 // request is a parsed request: the records after the first line, by name.
@@ -36,9 +37,9 @@ func (q request) one(name string) record {
 	return nil
 }
 
-// Answer answers one request. It never panics on a malformed request: the
-// answer is then a fault that names what is wrong.
-func (d *Desk) Answer(text string) string {
+// Answer returns the response to one request. A malformed request gets a
+// fault that names the error; it never panics.
+func (s *Server) Answer(text string) string {
 	lines := strings.Split(strings.TrimSuffix(text, "\n"), "\n")
 	head := parseRecord(lines[0])
 	if head.at(0) != magic || head.at(1) != Version {
@@ -50,7 +51,7 @@ func (d *Desk) Answer(text string) string {
 	}
 	w := &writer{}
 	w.put(magic, Version, "ok")
-	if why := d.do(head.at(2), q, w); why != "" {
+	if why := s.do(head.at(2), q, w); why != "" {
 		return fault(why)
 	}
 	return w.b.String()
@@ -62,33 +63,34 @@ func fault(why string) string {
 	return w.b.String()
 }
 
-// do carries a command out; it returns what is wrong, or nothing.
-func (d *Desk) do(command string, q request, w *writer) string {
+// do executes a command and writes its records to w. It returns the text of
+// the error, or "".
+func (s *Server) do(command string, q request, w *writer) string {
 	switch command {
 	case "hello":
-		w.put("fingerprint", calc.Fingerprint(d.shelf))
+		w.put("fingerprint", calc.Fingerprint(s.calculators))
 		return ""
 	case "words":
-		return d.loadWords(q)
+		return s.loadWords(q)
 	case "index":
-		return d.loadIndex(q)
+		return s.loadIndex(q)
 	case "run":
-		return d.run(q, w)
+		return s.run(q, w)
 	case "convert":
-		return d.convert(q, w)
+		return s.convert(q, w)
 	case "practice":
-		return d.practice(q, w)
+		return s.practice(q, w)
 	case "judge":
-		return d.judge(q, w)
+		return s.judge(q, w)
 	case "search":
-		return d.search(q, w)
+		return s.search(q, w)
 	case "mark":
-		return d.mark(q, w)
+		return s.mark(q, w)
 	}
 	return "there is no command " + command
 }
 
-func (d *Desk) loadWords(q request) string {
+func (s *Server) loadWords(q request) string {
 	lang := q.one("lang").at(1)
 	if lang == "" {
 		return "words without a language"
@@ -99,12 +101,12 @@ func (d *Desk) loadWords(q request) string {
 			words[r.at(1)] = r.at(2)
 		}
 	}
-	d.words[lang] = words
+	s.words[lang] = words
 	return ""
 }
 
-func (d *Desk) calculator(q request) *calc.Calculator {
-	for _, c := range d.shelf {
+func (s *Server) calculator(q request) *calc.Calculator {
+	for _, c := range s.calculators {
 		if c.ID == q.one("calc").at(1) {
 			return c
 		}
@@ -112,8 +114,8 @@ func (d *Desk) calculator(q request) *calc.Calculator {
 	return nil
 }
 
-func (d *Desk) voice(q request) calc.Voice {
-	return calc.Voice{Words: d.words[q.one("lang").at(1)], Style: style(q.one("style"))}
+func (s *Server) voice(q request) calc.Voice {
+	return calc.Voice{Words: s.words[q.one("lang").at(1)], Style: style(q.one("style"))}
 }
 
 func style(r record) quantity.Style {
@@ -137,12 +139,12 @@ func (q request) entries() []calc.Entry {
 	return list
 }
 
-func (d *Desk) loadIndex(q request) string {
+func (s *Server) loadIndex(q request) string {
 	lang := q.one("lang").at(1)
 	index, err := search.Open(q.one("data").at(1))
 	if err != nil {
 		return err.Error()
 	}
-	d.indexes[lang] = index
+	s.indexes[lang] = index
 	return ""
 }

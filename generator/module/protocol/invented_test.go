@@ -1,4 +1,4 @@
-package answer
+package protocol
 
 import (
 	"strings"
@@ -95,14 +95,14 @@ func draw(v calc.Voice, in calc.Case, _ calc.Result) figure.Drawing {
 var shelf = []*calc.Calculator{tank, plain}
 
 // ask sends records, each of fields yet unescaped, and returns the answer's.
-func ask(t *testing.T, d *Desk, command string, records ...[]string) []record {
+func ask(t *testing.T, s *Server, command string, records ...[]string) []record {
 	t.Helper()
 	w := &writer{}
 	w.put(magic, Version, command)
 	for _, r := range records {
 		w.put(r...)
 	}
-	answer := d.Answer(w.b.String())
+	answer := s.Answer(w.b.String())
 	if !strings.HasSuffix(answer, "\n") {
 		t.Fatalf("the answer does not end its line: %q", answer)
 	}
@@ -114,9 +114,9 @@ func ask(t *testing.T, d *Desk, command string, records ...[]string) []record {
 }
 
 // good is ask, and the answer must be no fault; its first line is left out.
-func good(t *testing.T, d *Desk, command string, records ...[]string) []record {
+func good(t *testing.T, s *Server, command string, records ...[]string) []record {
 	t.Helper()
-	list := ask(t, d, command, records...)
+	list := ask(t, s, command, records...)
 	if got := strings.Join(list[0], " "); got != "coursebook 1 ok" {
 		t.Fatalf("%s: %s", command, got)
 	}

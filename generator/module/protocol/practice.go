@@ -1,4 +1,4 @@
-package answer
+package protocol
 
 import (
 	"slices"
@@ -10,8 +10,8 @@ import (
 // practice draws fresh numbers for a question. It writes each input as the
 // reader is told it, those that vary first and marked 1; what is asked for with
 // its unit; and the whole case as typed inputs, which judge takes back.
-func (d *Desk) practice(q request, w *writer) string {
-	drill, asked, why := d.drill(q)
+func (s *Server) practice(q request, w *writer) string {
+	drill, asked, why := s.drill(q)
 	if why != "" {
 		return why
 	}
@@ -27,7 +27,7 @@ func (d *Desk) practice(q request, w *writer) string {
 	if why := drill.Slip(); why != "" {
 		return why
 	}
-	v := d.voice(q)
+	v := s.voice(q)
 	in, _, ok := drill.Draw(seed, v.Style.System)
 	if !ok {
 		return "fresh values give " + drill.Of.ID + " no result"
@@ -44,12 +44,12 @@ func (d *Desk) practice(q request, w *writer) string {
 
 // judge marks a typed answer to the case that practice wrote. An answer that
 // cannot be read is given back with the reason, and the right one is kept.
-func (d *Desk) judge(q request, w *writer) string {
-	drill, asked, why := d.drill(q)
+func (s *Server) judge(q request, w *writer) string {
+	drill, asked, why := s.drill(q)
 	if why != "" {
 		return why
 	}
-	v := d.voice(q)
+	v := s.voice(q)
 	in, refusals := calc.Read(drill.Of, q.entries(), v.Style)
 	if len(refusals) > 0 {
 		return v.Say(refusals[0].Text, refusals[0].Slots...)
@@ -75,8 +75,8 @@ func (d *Desk) judge(q request, w *writer) string {
 
 // drill is the question a request speaks of, without what varies, and the
 // output it asks for.
-func (d *Desk) drill(q request) (calc.Drill, calc.Field, string) {
-	c := d.calculator(q)
+func (s *Server) drill(q request) (calc.Drill, calc.Field, string) {
+	c := s.calculator(q)
 	if c == nil {
 		return calc.Drill{}, calc.Field{}, "there is no calculator " + q.one("calc").at(1)
 	}

@@ -1,9 +1,10 @@
-package house
+package parts
 
 import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -61,17 +62,19 @@ func TestOpen(t *testing.T) {
 	}
 }
 
-// A binary that carries its parts reads nothing of the disk and runs no Go.
+// A binary that contains the parts reads no file of the disk and runs no Go.
 func TestPacked(t *testing.T) {
 	t.Setenv("PATH", t.TempDir())
-	h := &House{packed: fstest.MapFS{
-		ModulePath:                    {Data: []byte("module")},
+	h := &Source{packed: fstest.MapFS{
+		modulePath:                    {Data: []byte("module")},
+		notesPath:                     {Data: []byte("one\ntwo")},
 		ThemePath + "/icon.svg":       {Data: []byte("icon")},
 		StarterPath + "/manual.yaml":  {Data: []byte("manual")},
 		StarterPath + "/en/corner.md": {Data: []byte("corner")},
 	}}
-	if data, err := h.Module(); err != nil || string(data) != "module" || h.Root() != "" {
-		t.Errorf("module %q, %v, root %q", data, err, h.Root())
+	m, err := h.Module()
+	if err != nil || string(m.Packed) != "module" || !slices.Equal(m.Notes, []string{"one", "two"}) || h.Root() != "" {
+		t.Errorf("module %q, %v, root %q", m, err, h.Root())
 	}
 	theme, err := h.Theme()
 	if err != nil {
@@ -86,26 +89,5 @@ func TestPacked(t *testing.T) {
 	}
 	if names, err := fs.Glob(starter, "*/*.md"); err != nil || len(names) != 1 {
 		t.Errorf("starter %v, %v", names, err)
-	}
-}
-
-// Where the module does not compile, the compiler's words are handed on.
-func TestModuleThatDoesNotCompile(t *testing.T) {
-	root := t.TempDir()
-	if err := os.MkdirAll(filepath.Join(root, "generator/browser"), 0o755); err != nil {
-		t.Fatal(err)
-	}
-	for name, text := range map[string]string{"go.mod": "module coursebook\n\ngo 1.26\n", "generator/browser/main.go": "package main\n\nfunc main() { nothing() }\n"} {
-		if err := os.WriteFile(filepath.Join(root, name), []byte(text), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	data, err := (&House{root: root}).Module()
-	if err == nil || data != nil || !strings.Contains(err.Error(), "undefined: nothing") {
-		t.Errorf("%v", err)
-	}
-	t.Setenv("PATH", t.TempDir())
-	if _, err := (&House{root: root}).Module(); err == nil {
-		t.Error("the module was compiled without Go")
 	}
 }

@@ -1,4 +1,4 @@
-package answer
+package protocol
 
 import (
 	"slices"
@@ -13,7 +13,7 @@ import (
 )
 
 func TestFirstLine(t *testing.T) {
-	d := New(shelf)
+	s := New(shelf)
 	for request, want := range map[string]string{
 		"":                                "fault|this page and its module speak different versions",
 		"coursebook":                      "fault|this page and its module speak different versions",
@@ -31,20 +31,20 @@ func TestFirstLine(t *testing.T) {
 		"coursebook\t1\tsearch\nlang\ten": "fault|the index of this language is not loaded",
 		"coursebook\t1\tmark\nlang\ten":   "fault|the index of this language is not loaded",
 	} {
-		line, _, _ := strings.Cut(d.Answer(request), "\n")
+		line, _, _ := strings.Cut(s.Answer(request), "\n")
 		if got := strings.Join(parseRecord(line)[2:], "|"); got != want {
 			t.Errorf("%q: %q, want %q", request, got, want)
 		}
 	}
-	if got := good(t, d, "hello"); len(got) != 1 || got[0].at(1) != calc.Fingerprint(shelf) {
+	if got := good(t, s, "hello"); len(got) != 1 || got[0].at(1) != calc.Fingerprint(shelf) {
 		t.Errorf("hello: %q", got)
 	}
 }
 
 // 3 ft cubed is 27 ft³, 0.76455486 m³ (GNU units 2.22).
 func TestRun(t *testing.T) {
-	d := New(shelf)
-	got := good(t, d, "run", []string{"calc", "tank"}, []string{"lang", "en"}, []string{"style", "us", "point"},
+	s := New(shelf)
+	got := good(t, s, "run", []string{"calc", "tank"}, []string{"lang", "en"}, []string{"style", "us", "point"},
 		[]string{"set", "boxes.1.name", "left\tof\nthe \\door"}, []string{"set", "boxes.1.side", "3 in"})
 	for name, want := range map[string][]string{
 		"state": {"state|ok"},
@@ -70,22 +70,22 @@ func TestRun(t *testing.T) {
 // Which fields are asked is told before anything else, so that the page shows
 // a field even while another cannot be read.
 func TestAsked(t *testing.T) {
-	d := New(shelf)
+	s := New(shelf)
 	for lid, want := range map[string]string{"yes": "asked|hinges|1", "no": "asked|hinges|0", "": "asked|hinges|0"} {
 		for _, side := range []string{"2 ft", "no number"} {
-			got := good(t, d, "run", []string{"calc", "tank"}, []string{"set", "lid", lid}, []string{"set", "side", side})
+			got := good(t, s, "run", []string{"calc", "tank"}, []string{"set", "lid", lid}, []string{"set", "side", side})
 			if strings.Join(got[0], "|") != want {
 				t.Errorf("lid %q, side %q: %q first, want %s", lid, side, got[0], want)
 			}
 		}
 	}
-	if got := of(good(t, d, "run", []string{"calc", "plain"}), "asked"); got != nil {
+	if got := of(good(t, s, "run", []string{"calc", "plain"}), "asked"); got != nil {
 		t.Errorf("a calculator without hidden fields: %q", got)
 	}
 }
 
 func TestStates(t *testing.T) {
-	d := New(shelf)
+	s := New(shelf)
 	for name, c := range map[string]struct {
 		set         []string
 		state, note string
@@ -100,7 +100,7 @@ func TestStates(t *testing.T) {
 		"row below 1":  {[]string{"set", "boxes.-1.side", "1"}, "bad", "note|refusal|"},
 		"short record": {[]string{"set"}, "bad", "note|refusal|"},
 	} {
-		got := good(t, d, "run", []string{"calc", "tank"}, c.set)
+		got := good(t, s, "run", []string{"calc", "tank"}, c.set)
 		if s := of(got, "state"); len(s) != 1 || s[0] != "state|"+c.state {
 			t.Errorf("%s: %q", name, s)
 		}
@@ -114,9 +114,9 @@ func TestStates(t *testing.T) {
 }
 
 func TestStyles(t *testing.T) {
-	d := New(shelf)
+	s := New(shelf)
 	for style, want := range map[string]string{"us|point": "27.0 ft³", "us|comma": "27,0 ft³", "metric|point": "0.76 m³", "metric|comma": "0,76 m³", "": "27.0 ft³"} {
-		got := good(t, d, "run", []string{"calc", "tank"}, append([]string{"style"}, strings.Split(style, "|")...))
+		got := good(t, s, "run", []string{"calc", "tank"}, append([]string{"style"}, strings.Split(style, "|")...))
 		if out := of(got, "out"); !strings.Contains(out[0], "|"+want+"|") {
 			t.Errorf("%s: %s", style, out[0])
 		}
@@ -124,11 +124,11 @@ func TestStyles(t *testing.T) {
 }
 
 func TestWords(t *testing.T) {
-	d := New(shelf)
+	s := New(shelf)
 	spanish := [][]string{{"lang", "es"}, {"word", "tank.holds", "Capacidad\t{x} \\ y"}, {"word", "calc.yes", "sí"}, {"word"}, {"else", "x"}}
-	good(t, d, "words", spanish...)
+	good(t, s, "words", spanish...)
 	run := func(lang string) []string {
-		return of(good(t, d, "run", []string{"calc", "tank"}, []string{"lang", lang}), "out")
+		return of(good(t, s, "run", []string{"calc", "tank"}, []string{"lang", lang}), "out")
 	}
 	if got := run("es"); !strings.HasPrefix(got[0], "out|holds|Capacidad\t{x} \\ y|") || !strings.Contains(got[1], "|sí|") {
 		t.Errorf("in Spanish: %q", got)
@@ -138,7 +138,7 @@ func TestWords(t *testing.T) {
 			t.Errorf("%q: %q", lang, got)
 		}
 	}
-	good(t, d, "words", []string{"lang", "es"}) // told anew, the old ones are forgotten
+	good(t, s, "words", []string{"lang", "es"}) // told anew, the old ones are forgotten
 	if got := run("es"); !strings.HasPrefix(got[0], "out|holds|Holds|") {
 		t.Errorf("after new words: %q", got)
 	}
@@ -158,13 +158,13 @@ func sets(list []record) [][]string {
 // There and back again the inputs read as they were typed; 3 ft are 0.914 m
 // on the way.
 func TestConvert(t *testing.T) {
-	d := New(shelf)
+	s := New(shelf)
 	head := func(from, to []string, more ...[]string) [][]string {
 		return append([][]string{{"calc", "tank"}, append([]string{"style"}, from...), append([]string{"to"}, to...)}, more...)
 	}
 	us, metric := []string{"us", "point"}, []string{"metric", "comma"}
 	typed := [][]string{{"set", "side", "3"}, {"set", "lid", "yes"}, {"set", "day", "2026-11-25"}, {"set", "boxes.1.side", "1 1/2"}, {"set", "boxes.1.name", "a\\b\tc"}}
-	there := sets(good(t, d, "convert", head(us, metric, typed...)...))
+	there := sets(good(t, s, "convert", head(us, metric, typed...)...))
 	want := map[string]string{"side": "0,914 m", "lid": "yes", "shape": "cube", "day": "2026-11-25", "hinges": "2", "boxes.1.side": "0,457 m", "boxes.1.name": "a\\b\tc"}
 	for _, s := range there {
 		if want[s[1]] != s[2] {
@@ -175,13 +175,13 @@ func TestConvert(t *testing.T) {
 	if len(want) > 0 {
 		t.Errorf("not converted: %v", want)
 	}
-	back := sets(good(t, d, "convert", head(metric, us, there...)...))
+	back := sets(good(t, s, "convert", head(metric, us, there...)...))
 	for _, s := range back {
 		if s[1] == "side" && s[2] != `3' 0"` || s[1] == "boxes.1.side" && s[2] != `1' 6"` {
 			t.Errorf("back again %s is %q", s[1], s[2])
 		}
 	}
-	for _, s := range sets(good(t, d, "convert", head(us, metric, []string{"set", "side", "three"}, []string{"set", "lid", "no"})...)) {
+	for _, s := range sets(good(t, s, "convert", head(us, metric, []string{"set", "side", "three"}, []string{"set", "lid", "no"})...)) {
 		if s[1] == "side" {
 			t.Errorf("an input that cannot be read became %q", s[2])
 		}
@@ -210,9 +210,9 @@ func element(list []record, depth int) (nodes []figure.Node) {
 
 // The flat nodes rebuild to the very SVG that stands in the built page.
 func TestDrawing(t *testing.T) {
-	d := New(shelf)
+	s := New(shelf)
 	hostile := "<script>alert(\"x\")</script>\t&amp;\\n"
-	got := good(t, d, "run", []string{"calc", "tank"}, []string{"set", "boxes.1.side", "1"}, []string{"set", "boxes.1.name", hostile})
+	got := good(t, s, "run", []string{"calc", "tank"}, []string{"set", "boxes.1.side", "1"}, []string{"set", "boxes.1.name", hostile})
 	var heads, nodes []record
 	for _, r := range got {
 		switch r.at(0) {
@@ -232,43 +232,43 @@ func TestDrawing(t *testing.T) {
 	if want := figure.SVG(draw(calc.Voice{}, in, calc.Result{})); rebuilt != want {
 		t.Errorf("rebuilt %s\nwant    %s", rebuilt, want)
 	}
-	if got := good(t, d, "run", []string{"calc", "plain"}); of(got, "drawing") != nil {
+	if got := good(t, s, "run", []string{"calc", "plain"}); of(got, "drawing") != nil {
 		t.Error("a calculator without a figure draws")
 	}
 }
 
 func TestSearchAndMark(t *testing.T) {
-	d := New(shelf)
+	s := New(shelf)
 	same := func(w string) string { return w }
 	data := search.Build("en", []search.Entry{
 		{URL: "en/pour.html#lifts", Title: "Pour", Section: "Lifts", Text: "Place concrete in level lifts\\and\tcome round.", Kind: "procedure"},
 		{URL: "en/brace.html", Title: "Brace", Text: "Set a brace at every corner.", Kind: "procedure"},
 	}, nil, same)
-	good(t, d, "index", []string{"lang", "en"}, []string{"data", data})
-	got := good(t, d, "search", []string{"lang", "en"}, []string{"q", "corner"})
+	good(t, s, "index", []string{"lang", "en"}, []string{"data", data})
+	got := good(t, s, "search", []string{"lang", "en"}, []string{"q", "corner"})
 	if len(got) != 1 || strings.Join(got[0][:4], "|") != "hit|en/brace.html|Brace|" || !strings.Contains(got[0].at(4), "\x01") {
 		t.Errorf("got %q", got)
 	}
-	if got := good(t, d, "search", []string{"lang", "en"}, []string{"q", "level lifts"}); len(got) == 0 || got[0].at(1) != "en/pour.html#lifts" || got[0].at(3) != "Lifts" {
+	if got := good(t, s, "search", []string{"lang", "en"}, []string{"q", "level lifts"}); len(got) == 0 || got[0].at(1) != "en/pour.html#lifts" || got[0].at(3) != "Lifts" {
 		t.Errorf("got %q", got)
 	}
 	for _, q := range []string{"", "zzzz", "\t\n\\", "\x01\x02"} {
-		if got := good(t, d, "search", []string{"lang", "en"}, []string{"q", q}); len(got) != 0 {
+		if got := good(t, s, "search", []string{"lang", "en"}, []string{"q", q}); len(got) != 0 {
 			t.Errorf("%q finds %q", q, got)
 		}
 	}
 	text := "First a line.\nThen set the brace\tat the corner."
-	marked := good(t, d, "mark", []string{"lang", "en"}, []string{"q", "corner"}, []string{"text", text})
+	marked := good(t, s, "mark", []string{"lang", "en"}, []string{"q", "corner"}, []string{"text", text})
 	if len(marked) != 1 || !strings.Contains(marked[0].at(1), "\x01corner\x02") {
 		t.Errorf("marked %q", marked)
 	}
-	if got := ask(t, d, "search", []string{"lang", "es"}, []string{"q", "x"}); got[0].at(2) != "fault" {
+	if got := ask(t, s, "search", []string{"lang", "es"}, []string{"q", "x"}); got[0].at(2) != "fault" {
 		t.Errorf("without an index: %q", got)
 	}
-	if got := ask(t, d, "index", []string{"lang", "en"}, []string{"data", "rubbish"}); got[0].at(2) != "fault" {
+	if got := ask(t, s, "index", []string{"lang", "en"}, []string{"data", "rubbish"}); got[0].at(2) != "fault" {
 		t.Errorf("a broken index: %q", got)
 	}
-	if got := good(t, d, "search", []string{"lang", "en"}, []string{"q", "corner"}); len(got) != 1 {
+	if got := good(t, s, "search", []string{"lang", "en"}, []string{"q", "corner"}); len(got) != 1 {
 		t.Error("a broken index took the place of the good one")
 	}
 }

@@ -1,7 +1,7 @@
-// Package machine runs the module for the pages outside a browser, so that
-// the tests hold the very bytes that are shipped against published values.
-// Like the page, it gives the module only what its runtime needs at start.
-package machine
+// Package wasmtest runs the module behind the pages outside a browser, for
+// tests of the bytes that are shipped. Like the page, it gives the module only
+// what its runtime needs at start.
+package wasmtest
 
 import (
 	"bytes"
@@ -16,19 +16,18 @@ import (
 	"github.com/tetratelabs/wazero/imports/wasi_snapshot_preview1"
 )
 
-// Machine is a running module. It is not safe for concurrent use, like the
-// module in a page.
-type Machine struct {
+// Instance is a running module. It is not safe for concurrent use.
+type Instance struct {
 	runtime wazero.Runtime
 	module  api.Module
 }
 
-// compiled keeps what wazero has compiled, so that several machines of a test
-// cost one compilation.
+// compiled caches what wazero has compiled, so that all instances of a test
+// share one compilation.
 var compiled = wazero.NewCompilationCache()
 
 // Start unpacks and starts a gzip-compressed module.
-func Start(ctx context.Context, packed []byte) (*Machine, error) {
+func Start(ctx context.Context, packed []byte) (*Instance, error) {
 	z, err := gzip.NewReader(bytes.NewReader(packed))
 	if err != nil {
 		return nil, err
@@ -45,17 +44,17 @@ func Start(ctx context.Context, packed []byte) (*Machine, error) {
 	if err != nil {
 		return nil, errors.Join(err, r.Close(ctx))
 	}
-	return &Machine{r, m}, nil
+	return &Instance{r, m}, nil
 }
 
 // Ask sends one request and returns the answer.
-func (m *Machine) Ask(ctx context.Context, request string) (string, error) {
+func (m *Instance) Ask(ctx context.Context, request string) (string, error) {
 	at, err := m.Call(ctx, "buffer", uint64(len(request)))
 	if err != nil {
 		return "", err
 	}
 	if !m.module.Memory().WriteString(uint32(at), request) {
-		return "", fmt.Errorf("machine: the module gave a buffer outside its memory: %d", at)
+		return "", fmt.Errorf("wasmtest: the module gave a buffer outside its memory: %d", at)
 	}
 	n, err := m.Call(ctx, "answer", uint64(len(request)))
 	if err != nil {
@@ -66,19 +65,19 @@ func (m *Machine) Ask(ctx context.Context, request string) (string, error) {
 	}
 	text, ok := m.module.Memory().Read(uint32(at), uint32(n))
 	if !ok {
-		return "", fmt.Errorf("machine: the answer lies outside the module's memory: %d bytes at %d", n, at)
+		return "", fmt.Errorf("wasmtest: the answer lies outside the module's memory: %d bytes at %d", n, at)
 	}
 	return string(text), nil
 }
 
 // Memory is the size of the module's memory in bytes. It never shrinks.
-func (m *Machine) Memory() int { return int(m.module.Memory().Size()) }
+func (m *Instance) Memory() int { return int(m.module.Memory().Size()) }
 
 // Call calls one of the module's exports.
-func (m *Machine) Call(ctx context.Context, name string, arg uint64) (uint64, error) {
+func (m *Instance) Call(ctx context.Context, name string, arg uint64) (uint64, error) {
 	f := m.module.ExportedFunction(name)
 	if f == nil {
-		return 0, fmt.Errorf("machine: the module does not export %s", name)
+		return 0, fmt.Errorf("wasmtest: the module does not export %s", name)
 	}
 	res, err := f.Call(ctx, arg)
 	if err != nil {
@@ -112,4 +111,4 @@ func Imports(ctx context.Context, packed []byte) ([]string, error) {
 }
 
 // Close frees the module.
-func (m *Machine) Close(ctx context.Context) error { return m.runtime.Close(ctx) }
+func (m *Instance) Close(ctx context.Context) error { return m.runtime.Close(ctx) }

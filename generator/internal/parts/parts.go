@@ -1,0 +1,129 @@
+// Package parts finds what the generator builds with: the theme, the module
+// behind the pages and the starter manual. In a checkout they are read from
+// its folders and the module is compiled. A binary made by `make dist`
+// contains them and needs no Go.
+package parts
+
+import (
+	"bytes"
+	"errors"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"coursebook/generator/module/compiling"
+)
+
+// Source gives access to the parts. Each may be asked for more than once.
+type Source struct {
+	root   string // of the checkout; empty in a binary that contains the parts
+	packed fs.FS  // nil in a checkout
+}
+
+// CheckoutVariable names the checkout for a command that runs outside it, as
+// the whole-program tests do.
+const CheckoutVariable = "COURSEBOOK_CHECKOUT"
+
+// Open finds the parts.
+func Open() (*Source, error) {
+	if packed != nil {
+		return &Source{packed: packed}, nil
+	}
+	if root := os.Getenv(CheckoutVariable); root != "" {
+		return &Source{root: root}, nil
+	}
+	root, err := checkout()
+	if err != nil {
+		return nil, err
+	}
+	return &Source{root: root}, nil
+}
+
+// checkout walks up from the working folder to the go.mod of this project.
+func checkout() (string, error) {
+	dir, err := os.Getwd()
+	if err != nil {
+		return "", err
+	}
+	for {
+		data, err := os.ReadFile(filepath.Join(dir, "go.mod"))
+		if err == nil && bytes.HasPrefix(data, []byte("module coursebook\n")) {
+			return dir, nil
+		}
+		up := filepath.Dir(dir)
+		if up == dir {
+			return "", errors.New("run coursebook inside its checkout, " +
+				"or use the binary of `make dist`, which contains its theme and module")
+		}
+		dir = up
+	}
+}
+
+// Root is the folder of the checkout; empty in a binary that contains the parts.
+func (s *Source) Root() string { return s.root }
+
+func (s *Source) part(name string) (fs.FS, error) {
+	if s.packed != nil {
+		return fs.Sub(s.packed, name)
+	}
+	return os.DirFS(filepath.Join(s.root, filepath.FromSlash(name))), nil
+}
+
+// Paths of the parts. Those of the module exist in the pack only.
+const (
+	ThemePath   = "themes/plumb"
+	StarterPath = "generator/starter"
+	modulePath  = "module.wasmz"
+	notesPath   = "module-notes.txt" // one line a note
+)
+
+// Theme is the default theme.
+func (s *Source) Theme() (fs.FS, error) { return s.part(ThemePath) }
+
+// Starter is the small manual that `coursebook start` writes.
+func (s *Source) Starter() (fs.FS, error) { return s.part(StarterPath) }
+
+// Module is the module behind the pages. In a checkout each call compiles it.
+func (s *Source) Module() (compiling.Module, error) {
+	if s.packed == nil {
+		return compiling.Compile(s.root)
+	}
+	data, err := fs.ReadFile(s.packed, modulePath)
+	if err != nil {
+		return compiling.Module{}, err
+	}
+	notes, err := fs.ReadFile(s.packed, notesPath)
+	if err != nil {
+		return compiling.Module{}, err
+	}
+	return compiling.Module{Packed: data, Notes: strings.FieldsFunc(string(notes), newline)}, nil
+}
+
+func newline(r rune) bool { return r == '\n' }
+
+// Pack writes the parts to a folder, where a build with the tag dist embeds
+// them. The folder is emptied first. It returns the notes of the module.
+func (s *Source) Pack(out string) (notes []string, err error) {
+	if err := os.RemoveAll(out); err != nil {
+		return nil, err
+	}
+	for _, name := range []string{ThemePath, StarterPath} {
+		tree, err := s.part(name)
+		if err != nil {
+			return nil, err
+		}
+		if err := os.CopyFS(filepath.Join(out, filepath.FromSlash(name)), tree); err != nil {
+			return nil, err
+		}
+	}
+	module, err := s.Module()
+	if err != nil {
+		return nil, err
+	}
+	if err := os.WriteFile(filepath.Join(out, modulePath), module.Packed, 0o644); err != nil {
+		return nil, err
+	}
+	text := strings.Join(module.Notes, "\n")
+	return module.Notes, os.WriteFile(filepath.Join(out, notesPath), []byte(text), 0o644)
+}

@@ -1,0 +1,44 @@
+//go:build wasip1
+
+// Command module is the WebAssembly module behind the pages: the calculators,
+// their figures and search, built as a WASI preview 1 reactor. It moves bytes
+// between the page and package protocol and does nothing else.
+package main
+
+import (
+	"unsafe"
+
+	"coursebook/calculators/shelf"
+	"coursebook/generator/module/protocol"
+)
+
+var (
+	server = protocol.New(shelf.All())
+	shared []byte
+)
+
+// buffer returns the address of a buffer of at least n bytes, to which the
+// page writes a request. With n = 0 it returns the address of the last
+// response.
+//
+//go:wasmexport buffer
+func buffer(n int32) int32 {
+	if n > int32(len(shared)) || shared == nil {
+		shared = make([]byte, max(n, 64))
+	}
+	return int32(uintptr(unsafe.Pointer(unsafe.SliceData(shared))))
+}
+
+// answer responds to the request in the first n bytes of the buffer. The
+// response replaces the request; its length is returned.
+//
+//go:wasmexport answer
+func answer(n int32) int32 {
+	text := server.Answer(string(shared[:n]))
+	if len(text) > len(shared) {
+		shared = make([]byte, len(text))
+	}
+	return int32(copy(shared, text))
+}
+
+func main() {}
