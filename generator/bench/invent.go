@@ -34,8 +34,9 @@ roles:
 `
 
 // invent writes a manual of n procedures to dir and returns its bytes of
-// Markdown. The same n and seed always give the same manual.
-func invent(dir string, n int, seed uint64) (int, error) {
+// Markdown. The lists in the pages' headers are samples; see headerLists. The
+// same n, seed and samples always give the same manual.
+func invent(dir string, n int, seed uint64, samples []string) (int, error) {
 	if err := os.MkdirAll(filepath.Join(dir, "en"), 0o755); err != nil {
 		return 0, err
 	}
@@ -46,7 +47,7 @@ func invent(dir string, n int, seed uint64) (int, error) {
 	}
 	total := 0
 	for i := range n {
-		text := inventPage(rand.New(rand.NewPCG(seed, uint64(i))), i, n)
+		text := inventPage(rand.New(rand.NewPCG(seed, uint64(i))), i, n, samples)
 		files[fmt.Sprintf("en/page-%05d.md", i)] = text
 		total += len(text)
 	}
@@ -60,13 +61,11 @@ func invent(dir string, n int, seed uint64) (int, error) {
 
 // inventPage is a typical procedure of about 5 kB: header, caution, steps with
 // a hold point, checks, a table, notes; every tenth with a calculator.
-func inventPage(r *rand.Rand, i, n int) string {
+func inventPage(r *rand.Rand, i, n int, samples []string) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "---\ntitle: %s %d\nsummary: %s\nstage: %s\norder: %d\nroles: [hand]\nwhen: On the day\ntime: About %d min\n",
 		inventTitle(r), i, sentence(r), stages[i%len(stages)], i, 5+r.IntN(50))
-	gear := r.IntN(len(things) - 1)
-	fmt.Fprintf(&b, "gear:\n  - %s\n  - %s\nsources:\n  - common practice\nnext: [page-%05d]\nwords: [%s, %s]\nrevised: 2026-01-01\n---\n",
-		things[gear], things[gear+1], (i+1)%n, pick(r, things), pick(r, places))
+	fmt.Fprintf(&b, "%snext: [page-%05d]\nrevised: 2026-01-01\n---\n", pick(r, samples), (i+1)%n)
 	fmt.Fprintf(&b, "%s\n\n> **WARNING** %s\n\n## Steps\n\n", paragraph(r, 3), paragraph(r, 2))
 	for k := range 12 {
 		if k == 8 {
@@ -91,6 +90,42 @@ func inventPage(r *rand.Rand, i, n int) string {
 		fmt.Fprintf(&b, "- **%s** – %s\n", inventTitle(r), paragraph(r, 2))
 	}
 	return b.String()
+}
+
+// headerLists reads the lists of gear, sources and words from the headers of
+// the pages in dir, one text for each page that has all three. The lists take
+// most of the time that a header costs, so an invented header has real ones.
+func headerLists(dir string) ([]string, error) {
+	names, err := filepath.Glob(filepath.Join(dir, "*.md"))
+	if err != nil {
+		return nil, err
+	}
+	var samples []string
+	for _, name := range names {
+		page, err := os.ReadFile(name)
+		if err != nil {
+			return nil, err
+		}
+		header, _, _ := strings.Cut(strings.TrimPrefix(string(page), "---\n"), "\n---\n")
+		lists, found, inside := "", 0, false
+		for line := range strings.Lines(header + "\n") {
+			if key, _, ok := strings.Cut(line, ":"); ok && line[0] != ' ' {
+				if inside = key == "gear" || key == "sources" || key == "words"; inside {
+					found++
+				}
+			}
+			if inside {
+				lists += line
+			}
+		}
+		if found == 3 {
+			samples = append(samples, lists)
+		}
+	}
+	if len(samples) == 0 {
+		return nil, fmt.Errorf("%s has no page with gear, sources and words", dir)
+	}
+	return samples, nil
 }
 
 func pick(r *rand.Rand, list []string) string { return list[r.IntN(len(list))] }

@@ -88,10 +88,14 @@ func benchBuilds(o options, dir, binary string) error {
 		return err
 	}
 	fmt.Printf("module for the pages, compiled with a warm build cache: %v\n\n", module)
+	samples, err := headerLists(filepath.Join("content", "en"))
+	if err != nil {
+		return err
+	}
 	var builds, plains []cost
 	for _, n := range o.sizes {
 		content := filepath.Join(dir, fmt.Sprintf("content-%d", n))
-		bytes, err := invent(content, n, o.seed)
+		bytes, err := invent(content, n, o.seed, samples)
 		if err != nil {
 			return err
 		}

@@ -4,10 +4,7 @@ import (
 	"bytes"
 	"compress/gzip"
 	"fmt"
-	"io"
 	"sync"
-
-	fastgzip "github.com/klauspost/compress/gzip"
 
 	"coursebook/generator/internal/fault"
 )
@@ -108,10 +105,9 @@ func heavy(path, what string, size, limit int, hint string) fault.Fault {
 	return fault.Fault{File: path, Code: "budget", Text: fmt.Sprintf("%s is %d B after gzip, limit %d B", what, size, limit), Hint: hint}
 }
 
-// packed is the size of data after gzip. Where the raw data, or the quickest
-// packer, keeps the limit already, that larger size is good enough; only
-// what exceeds it is packed at the level that servers use, so limit 0 gives the
-// true size. Data that is packed already counts as it is.
+// packed is the size of data after gzip, at the level that servers use. Where
+// the raw data is within the limit it returns that larger size instead, so
+// limit 0 gives the true size. Data that is packed already counts as it is.
 func packed(data []byte, limit int) int {
 	const frame = 64 // more than gzip adds to data it stores unpacked, per 64 kB
 	if bytes.HasPrefix(data, []byte{0x1f, 0x8b}) {
@@ -120,30 +116,17 @@ func packed(data []byte, limit int) int {
 	if n := len(data) + frame*(1+len(data)>>16); n <= limit {
 		return n
 	}
-	if n := measure(&quick, data); n <= limit {
-		return n
-	}
-	return measure(&standard, data)
+	w := packers.Get().(*gzip.Writer)
+	defer packers.Put(w)
+	var n counter
+	w.Reset(&n)
+	w.Write(data) // a counter takes everything
+	w.Close()
+	return int(n)
 }
 
-// Packers keep their tables from one file to the next.
-var (
-	quick    = sync.Pool{New: func() any { return must(fastgzip.NewWriterLevel(nil, fastgzip.BestSpeed)) }}
-	standard = sync.Pool{New: func() any { return must(gzip.NewWriterLevel(nil, gzip.DefaultCompression)) }}
-)
-
-// packer is what the writers of both packages have in common.
-type packer interface {
-	io.WriteCloser
-	Reset(io.Writer)
-}
-
-func must[P packer](w P, err error) packer {
-	if err != nil {
-		panic(err) // the level is a constant of the package
-	}
-	return w
-}
+// packers keep their tables from one file to the next.
+var packers = sync.Pool{New: func() any { return gzip.NewWriter(nil) }}
 
 // counter counts the bytes written to it.
 type counter int
@@ -151,14 +134,4 @@ type counter int
 func (c *counter) Write(p []byte) (int, error) {
 	*c += counter(len(p))
 	return len(p), nil
-}
-
-func measure(pool *sync.Pool, data []byte) int {
-	w := pool.Get().(packer)
-	defer pool.Put(w)
-	var n counter
-	w.Reset(&n)
-	w.Write(data) // a counter takes everything
-	w.Close()
-	return int(n)
 }

@@ -3,7 +3,7 @@ package source
 import (
 	"coursebook/generator/internal/fault"
 
-	"gopkg.in/yaml.v3"
+	"go.yaml.in/yaml/v3"
 )
 
 // BlockNames are the info strings of fenced blocks that place something.

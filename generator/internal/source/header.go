@@ -6,7 +6,7 @@ import (
 
 	"coursebook/generator/internal/fault"
 
-	"gopkg.in/yaml.v3"
+	"go.yaml.in/yaml/v3"
 )
 
 // PageKinds are the values of the header's kind; the first is the default.
@@ -53,12 +53,7 @@ func ParseHeader(path string, data []byte, faults *fault.List) (h Header, body [
 		return h, body, bodyLine
 	}
 	r := reader{path: path, src: text, line: 2, faults: faults}
-	short := simples.Get().(*simple)
-	defer simples.Put(short)
-	n := short.read(string(text))
-	if n == nil {
-		n = r.document()
-	}
+	n := r.document()
 	if n == nil && r.bad {
 		return h, body, bodyLine
 	}

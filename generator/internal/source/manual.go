@@ -11,7 +11,7 @@ import (
 
 	"coursebook/generator/internal/fault"
 
-	"gopkg.in/yaml.v3"
+	"go.yaml.in/yaml/v3"
 )
 
 // Manual is manual.yaml: what holds for the whole book.

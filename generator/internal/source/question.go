@@ -7,7 +7,7 @@ import (
 
 	"coursebook/generator/internal/fault"
 
-	"gopkg.in/yaml.v3"
+	"go.yaml.in/yaml/v3"
 )
 
 // Question is one item of a questions block: with Choices a choice, with Order

@@ -12,7 +12,7 @@ import (
 
 	"coursebook/generator/internal/fault"
 
-	"gopkg.in/yaml.v3"
+	"go.yaml.in/yaml/v3"
 )
 
 // maxSearched is the number of lines up to which a syntax error is searched by

@@ -10,7 +10,7 @@ import (
 
 	"coursebook/generator/internal/fault"
 
-	"gopkg.in/yaml.v3"
+	"go.yaml.in/yaml/v3"
 )
 
 // text reads a value that must be text; line breaks and runs of spaces in it

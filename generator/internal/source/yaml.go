@@ -11,7 +11,7 @@ import (
 
 	"coursebook/generator/internal/fault"
 
-	"gopkg.in/yaml.v3"
+	"go.yaml.in/yaml/v3"
 )
 
 // reader reads one YAML text strictly: one document, no anchors, aliases,
