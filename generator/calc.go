@@ -38,7 +38,7 @@ type calcOptions struct {
 	json, help bool
 	work       bool
 	svg        string
-	voice      calc.Voice
+	voice      calc.Locale
 }
 
 func runCalc(s std, args []string) int {
@@ -163,7 +163,7 @@ func listCalculators(s std, o calcOptions) int {
 	return fine
 }
 
-func describe(w io.Writer, c *calc.Calculator, v calc.Voice) {
+func describe(w io.Writer, c *calc.Calculator, v calc.Locale) {
 	fmt.Fprintf(w, "%s: %s\n%s\n\ninputs:\n", c.ID, v.Say(c.Title), v.Say(c.Purpose))
 	for _, f := range c.In {
 		describeField(w, "  ", f, v)
@@ -174,7 +174,7 @@ func describe(w io.Writer, c *calc.Calculator, v calc.Voice) {
 	}
 }
 
-func describeField(w io.Writer, indent string, f calc.Field, v calc.Voice) {
+func describeField(w io.Writer, indent string, f calc.Field, v calc.Locale) {
 	line := fmt.Sprintf("%s%-20s %s", indent, f.ID, v.Say(f.Label))
 	switch f.Kind {
 	case calc.Number:
@@ -192,7 +192,7 @@ func describeField(w io.Writer, indent string, f calc.Field, v calc.Voice) {
 	case calc.Rows:
 		line += fmt.Sprintf(" [rows, %d to %d]", f.MinRows, f.MaxRows)
 	}
-	if text := v.Type(f, f.UsualValue()); text != "" && f.Kind != calc.Rows {
+	if text := v.InputText(f, f.UsualValue()); text != "" && f.Kind != calc.Rows {
 		line += ", example " + text
 	}
 	if f.Optional {
@@ -205,13 +205,13 @@ func describeField(w io.Writer, indent string, f calc.Field, v calc.Voice) {
 }
 
 // units says what a bare number means and how far it may go.
-func units(f calc.Field, v calc.Voice) []string {
+func units(f calc.Field, v calc.Locale) []string {
 	var parts []string
-	if u := f.Show.In(v.Style.System).Unit; u != "" {
+	if u := f.Display.In(v.Style.System).Unit; u != "" {
 		parts = append(parts, u)
 	}
 	if f.Min != nil && f.Max != nil {
-		parts = append(parts, v.Say(calc.Between, calc.Amount("low", f.Min.SI(), f.Show), calc.Amount("high", f.Max.SI(), f.Show)))
+		parts = append(parts, v.Say(calc.Between, calc.Amount("low", f.Min.SI(), f.Display), calc.Amount("high", f.Max.SI(), f.Display)))
 	}
 	return parts
 }
@@ -224,7 +224,7 @@ func calculate(s std, c *calc.Calculator, o calcOptions) int {
 		}
 		return faulty
 	}
-	res := calc.Execute(c, in)
+	res := calc.Run(c, in)
 	if o.svg != "" && res.State == calc.OK {
 		if status := writeFigure(s, c, o, in, res); status != fine {
 			return status
@@ -259,7 +259,7 @@ func writeFigure(s std, c *calc.Calculator, o calcOptions, in calc.Case, res cal
 	return fine
 }
 
-func results(w io.Writer, v calc.Voice, out calc.Case) {
+func results(w io.Writer, v calc.Locale, out calc.Case) {
 	for i, f := range out.Fields() {
 		x := out.At(i)
 		if !x.Set {
@@ -274,7 +274,7 @@ func results(w io.Writer, v calc.Voice, out calc.Case) {
 	}
 }
 
-func rowTable(w io.Writer, v calc.Voice, f calc.Field, x calc.Value) {
+func rowTable(w io.Writer, v calc.Locale, f calc.Field, x calc.Value) {
 	lines := [][]string{{}}
 	for _, col := range f.Cols {
 		lines[0] = append(lines[0], v.Say(col.Label))
@@ -301,7 +301,7 @@ func rowTable(w io.Writer, v calc.Voice, f calc.Field, x calc.Value) {
 	}
 }
 
-func arithmetic(w io.Writer, v calc.Voice, res calc.Result) {
+func arithmetic(w io.Writer, v calc.Locale, res calc.Result) {
 	for _, step := range res.Steps {
 		k := v.Work(step)
 		fmt.Fprintf(w, "\n%s", k.Title)
@@ -317,7 +317,7 @@ func arithmetic(w io.Writer, v calc.Voice, res calc.Result) {
 
 // remarks prints the notes of a run with their signal words, and the standing
 // cautions. They go to standard error, so that a pipe holds results only.
-func remarks(s std, c *calc.Calculator, v calc.Voice, res calc.Result) {
+func remarks(s std, c *calc.Calculator, v calc.Locale, res calc.Result) {
 	for _, n := range res.Notes {
 		at := ""
 		if n.At.Field != "" {

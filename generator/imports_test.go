@@ -20,7 +20,7 @@ var allowed = map[string][]string{
 	"calculators/expression":     {},
 	"calculators/figure":         {},
 	"calculators/calc":           {"calculators/quantity", "calculators/figure", "calculators/expression"},
-	"calculators/measure":        {"calculators/calc", "calculators/quantity"},
+	"calculators/displays":        {"calculators/calc", "calculators/quantity"},
 	"calculators/published":      {"calculators/calc", "calculators/quantity"},
 	"calculators/proof":          {"calculators/calc", "calculators/quantity", "calculators/figure", "calculators/expression", "calculators/published"},
 	"calculators/geometry":       topic,
@@ -68,7 +68,7 @@ var allowed = map[string][]string{
 }
 
 // topic is what a package of calculators builds on.
-var topic = []string{"calculators/calc", "calculators/quantity", "calculators/figure", "calculators/measure"}
+var topic = []string{"calculators/calc", "calculators/quantity", "calculators/figure", "calculators/displays"}
 
 // knowsShelf lists who may know the list of calculators; everyone else is
 // given one, so that tests can give invented ones.

@@ -59,7 +59,7 @@ func listMissing(s std, o build.Options, lang string) int {
 }
 
 // readTranslations reads one language's words for the command line.
-func readTranslations(lang string) (calc.Words, string) {
+func readTranslations(lang string) (calc.Translations, string) {
 	h, err := parts.Open()
 	if err != nil {
 		return nil, err.Error()

@@ -44,10 +44,10 @@ func (o object) MarshalJSON() ([]byte, error) {
 }
 
 // siUnit is the unit of an SI value, by dimension.
-func siUnit(f calc.Field) string { return f.Show.Dim.SI() }
+func siUnit(f calc.Field) string { return f.Display.Dim.SI() }
 
 // valueJSON is one input or output.
-func valueJSON(v calc.Voice, f calc.Field, x calc.Value, typed bool) any {
+func valueJSON(v calc.Locale, f calc.Field, x calc.Value, typed bool) any {
 	if f.Kind == calc.Rows {
 		rows := make([]object, 0, len(x.Rows))
 		for _, row := range x.Rows {
@@ -57,7 +57,7 @@ func valueJSON(v calc.Voice, f calc.Field, x calc.Value, typed bool) any {
 	}
 	text := v.Write(f, x)
 	if typed {
-		text = v.Type(f, x)
+		text = v.InputText(f, x)
 	}
 	var value any
 	switch f.Kind {
@@ -78,7 +78,7 @@ func valueJSON(v calc.Voice, f calc.Field, x calc.Value, typed bool) any {
 }
 
 // caseJSON lists what is set, in declared order.
-func caseJSON(v calc.Voice, c calc.Case, typed bool) object {
+func caseJSON(v calc.Locale, c calc.Case, typed bool) object {
 	o := object{}
 	for i, f := range c.Fields() {
 		if x := c.At(i); x.Set {
@@ -89,7 +89,7 @@ func caseJSON(v calc.Voice, c calc.Case, typed bool) object {
 }
 
 // resultJSON is the answer of one run.
-func resultJSON(c *calc.Calculator, v calc.Voice, in calc.Case, res calc.Result) any {
+func resultJSON(c *calc.Calculator, v calc.Locale, in calc.Case, res calc.Result) any {
 	cautions := []string{}
 	for _, n := range res.Notes {
 		cautions = append(cautions, strings.ToUpper(n.Level.String())+": "+v.Say(n.Text, n.Slots...))
@@ -106,7 +106,7 @@ func resultJSON(c *calc.Calculator, v calc.Voice, in calc.Case, res calc.Result)
 }
 
 // shelfJSON lists the calculators with their inputs and outputs.
-func shelfJSON(v calc.Voice) any {
+func shelfJSON(v calc.Locale) any {
 	list := []object{}
 	for _, c := range shelf.All() {
 		list = append(list, object{
@@ -117,13 +117,13 @@ func shelfJSON(v calc.Voice) any {
 	return list
 }
 
-func fieldsJSON(v calc.Voice, fields []calc.Field) object {
+func fieldsJSON(v calc.Locale, fields []calc.Field) object {
 	o := object{}
 	for _, f := range fields {
 		d := object{{"label", v.Say(f.Label)}}
 		if f.Kind == calc.Number {
 			d = append(d, member{"unit", siUnit(f)},
-				member{"us", f.Show.In(quantity.US).Unit}, member{"metric", f.Show.In(quantity.Metric).Unit})
+				member{"us", f.Display.In(quantity.US).Unit}, member{"metric", f.Display.In(quantity.Metric).Unit})
 		}
 		if len(f.Cols) > 0 {
 			d = append(d, member{"columns", fieldsJSON(v, f.Cols)})

@@ -14,8 +14,8 @@ var BraceLayout = &calc.Calculator{
 	Formulas: []*calc.Formula{fillBraces, evenGap, plankCount, railLength},
 	Sources:  layoutSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("brace-layout.caution.spacing: The largest spacing comes from the form maker or the engineer. This sheet only sets it out.")},
-		{Level: calc.Warning, Text: calc.Text("brace-layout.caution.fall: Planks 6 ft (1.8 m) up or more need guardrails or harnesses: that is the rule for formwork. Scaffolds have it from 10 ft (3 m).")},
+		{Level: calc.LevelWarning, Text: calc.Text("brace-layout.caution.spacing: The largest spacing comes from the form maker or the engineer. This sheet only sets it out.")},
+		{Level: calc.LevelWarning, Text: calc.Text("brace-layout.caution.fall: Planks 6 ft (1.8 m) up or more need guardrails or harnesses: that is the rule for formwork. Scaffolds have it from 10 ft (3 m).")},
 	},
 	Tables:  layoutTables,
 	Compute: computeLayout,
@@ -51,7 +51,7 @@ var (
 		Vars: []calc.Var{
 			{Symbol: "g", Meaning: sayFixedGap, Unit: "m", US: "ft"},
 			{Symbol: "s", Meaning: calc.Text("brace-layout.var.s: largest spacing"), Unit: "m", US: "ft"}},
-		Fn: calc.Of2(FillBraces), Go: "bracing.FillBraces", Source: "rules",
+		Fn: calc.Func2(FillBraces), Go: "bracing.FillBraces", Source: "rules",
 	}
 	evenGap = &calc.Formula{
 		ID: "even", Title: calc.Text("brace-layout.f.even: Even gap"), Expr: "g/(n + 1)",
@@ -59,7 +59,7 @@ var (
 		Vars: []calc.Var{
 			{Symbol: "g", Meaning: sayFixedGap, Unit: "m", US: "ft"},
 			{Symbol: "n", Meaning: sayBetween}},
-		Fn: calc.Of2(EvenGap), Go: "bracing.EvenGap", Source: "even",
+		Fn: calc.Func2(EvenGap), Go: "bracing.EvenGap", Source: "even",
 	}
 	plankCount = &calc.Formula{
 		ID: "planks", Title: calc.Text("brace-layout.f.planks: Planks of the platform"), Expr: "w*max(ceil((L - k)/(p - k) - 0.000000001), 1)",
@@ -69,7 +69,7 @@ var (
 			{Symbol: "L", Meaning: sayWallLength, Unit: "m", US: "ft"},
 			{Symbol: "p", Meaning: calc.Text("brace-layout.var.p: length of a plank"), Unit: "m", US: "ft"},
 			{Symbol: "k", Meaning: calc.Text("brace-layout.var.k: lap"), Unit: "m", US: "ft"}},
-		Fn: calc.Of4(PlankCount), Go: "bracing.PlankCount", Source: "osha451",
+		Fn: calc.Func4(PlankCount), Go: "bracing.PlankCount", Source: "osha451",
 	}
 	railLength = &calc.Formula{
 		ID: "rail", Title: calc.Text("brace-layout.f.rail: Guardrail"), Expr: "L + 2*b",
@@ -77,7 +77,7 @@ var (
 		Vars: []calc.Var{
 			{Symbol: "L", Meaning: sayWallLength, Unit: "m", US: "ft"},
 			{Symbol: "b", Meaning: calc.Text("brace-layout.var.b: width of the platform"), Unit: "m", US: "ft"}},
-		Fn: calc.Of2(RailLength), Go: "bracing.RailLength", Source: "osha451",
+		Fn: calc.Func2(RailLength), Go: "bracing.RailLength", Source: "osha451",
 	}
 )
 

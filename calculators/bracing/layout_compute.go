@@ -6,7 +6,7 @@ import (
 	"slices"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 const (
@@ -32,7 +32,7 @@ type hole struct {
 	row      calc.Case
 }
 
-func computeLayout(r *calc.Run, in calc.Case) {
+func computeLayout(r *calc.Recorder, in calc.Case) {
 	length := in.Num("length")
 	holes, ok := readHoles(r, in, length)
 	if !ok {
@@ -51,12 +51,12 @@ func computeLayout(r *calc.Run, in calc.Case) {
 	}
 }
 
-func readHoles(r *calc.Run, in calc.Case, length float64) ([]hole, bool) {
+func readHoles(r *calc.Recorder, in calc.Case, length float64) ([]hole, bool) {
 	var holes []hole
 	for _, row := range in.Rows("openings") {
 		h := hole{row.Num("start"), row.Num("start") + row.Num("width"), row}
 		if exceeds(h.to, length) {
-			r.Refuse(calc.Cell("openings", row.Nr(), "width"), openBeyond, calc.Amount("length", length, &measure.Wall))
+			r.Refuse(calc.Cell("openings", row.RowNumber(), "width"), openBeyond, calc.Amount("length", length, &displays.Wall))
 			return nil, false
 		}
 		holes = append(holes, h)
@@ -75,7 +75,7 @@ func inside(holes []hole, at float64) bool {
 }
 
 // fixedSpots are the braces that a rule puts at a place.
-func fixedSpots(r *calc.Run, in calc.Case, holes []hole, length float64) ([]spot, bool) {
+func fixedSpots(r *calc.Recorder, in calc.Case, holes []hole, length float64) ([]spot, bool) {
 	var spots []spot
 	corner := math.Min(in.Num("corner"), length/2)
 	for _, at := range []float64{corner, length - corner} {
@@ -87,8 +87,8 @@ func fixedSpots(r *calc.Run, in calc.Case, holes []hole, length float64) ([]spot
 	for _, h := range holes {
 		for _, at := range []float64{h.from - side, h.to + side} {
 			if at < -calc.Slack || exceeds(at, length) || inside(holes, at) {
-				r.Note(calc.Ask, calc.Cell("openings", h.row.Nr(), "start"), noPier,
-					calc.Amount("at", math.Min(math.Max(at, 0), length), &measure.Wall))
+				r.Note(calc.LevelAsk, calc.Cell("openings", h.row.RowNumber(), "start"), noPier,
+					calc.Amount("at", math.Min(math.Max(at, 0), length), &displays.Wall))
 				continue
 			}
 			spots = append(spots, spot{math.Max(at, 0), "opening"})
@@ -96,12 +96,12 @@ func fixedSpots(r *calc.Run, in calc.Case, holes []hole, length float64) ([]spot
 	}
 	for _, row := range in.Rows("stacks") {
 		at := row.Num("at")
-		switch cell := calc.Cell("stacks", row.Nr(), "at"); {
+		switch cell := calc.Cell("stacks", row.RowNumber(), "at"); {
 		case exceeds(at, length):
-			r.Refuse(cell, stackBeyond, calc.Amount("length", length, &measure.Wall))
+			r.Refuse(cell, stackBeyond, calc.Amount("length", length, &displays.Wall))
 			return nil, false
 		case inside(holes, at):
-			r.Note(calc.Ask, cell, stackInOpen)
+			r.Note(calc.LevelAsk, cell, stackInOpen)
 		default:
 			spots = append(spots, spot{at, "stack"})
 		}
@@ -118,7 +118,7 @@ func rankOf(kind string) int {
 // merge sorts the fixed braces and keeps one of two that stand closer than
 // the hand can set them, never of two with an opening between. It asks about
 // those that do not coincide.
-func merge(r *calc.Run, in calc.Case, spots []spot, holes []hole) []spot {
+func merge(r *calc.Recorder, in calc.Case, spots []spot, holes []hole) []spot {
 	slices.SortStableFunc(spots, func(a, b spot) int { return cmp.Compare(a.at, b.at) })
 	var kept []spot
 	for _, s := range spots {
@@ -134,8 +134,8 @@ func merge(r *calc.Run, in calc.Case, spots []spot, holes []hole) []spot {
 			continue
 		}
 		if gap > sameSpot {
-			r.Note(calc.Ask, calc.At("closest"), oneForTwo,
-				calc.Amount("gap", gap, &measure.Part), calc.Amount("at", last.at, &measure.Wall))
+			r.Note(calc.LevelAsk, calc.At("closest"), oneForTwo,
+				calc.Amount("gap", gap, &displays.Part), calc.Amount("at", last.at, &displays.Wall))
 		}
 		if rankOf(s.kind) > rankOf(last.kind) {
 			*last = s
@@ -147,7 +147,7 @@ func merge(r *calc.Run, in calc.Case, spots []spot, holes []hole) []spot {
 // fillSpots spreads braces evenly where two fixed ones stand farther apart
 // than the largest spacing. Across an opening there is no wall to brace. The
 // widest filled gap is worked out step by step.
-func fillSpots(r *calc.Run, in calc.Case, fixed []spot, holes []hole) []spot {
+func fillSpots(r *calc.Recorder, in calc.Case, fixed []spot, holes []hole) []spot {
 	spacing := in.Num("spacing")
 	widest := 0.0
 	var spots []spot
@@ -156,7 +156,7 @@ func fillSpots(r *calc.Run, in calc.Case, fixed []spot, holes []hole) []spot {
 			from, gap := fixed[i-1].at, s.at-fixed[i-1].at
 			if h, over := across(holes, from, s.at); over {
 				if exceeds(gap, spacing) {
-					r.Note(calc.Caution_, calc.Cell("openings", h.row.Nr(), "width"), openWide, calc.Amount("gap", gap, &measure.Wall))
+					r.Note(calc.LevelCaution, calc.Cell("openings", h.row.RowNumber(), "width"), openWide, calc.Amount("gap", gap, &displays.Wall))
 				}
 			} else {
 				widest = math.Max(widest, gap)
@@ -185,10 +185,10 @@ func across(holes []hole, from, to float64) (hole, bool) {
 }
 
 // putSpots writes the rows and tells the largest gap.
-func putSpots(r *calc.Run, spots []spot) (largest float64) {
+func putSpots(r *calc.Recorder, spots []spot) (largest float64) {
 	rows := make([]calc.Case, len(spots))
 	for i, s := range spots {
-		rows[i] = r.NewRow("braces").With("nr", calc.Num(float64(i+1))).With("at", calc.Num(s.at)).With("for", calc.Pick(s.kind))
+		rows[i] = r.NewRow("braces").With("nr", calc.Num(float64(i+1))).With("at", calc.Num(s.at)).With("for", calc.ChoiceOf(s.kind))
 		if i > 0 {
 			gap := s.at - spots[i-1].at
 			rows[i] = rows[i].With("gap", calc.Num(gap))
@@ -199,15 +199,15 @@ func putSpots(r *calc.Run, spots []spot) (largest float64) {
 	return largest
 }
 
-func putPlatform(r *calc.Run, in calc.Case, length, largest float64) {
+func putPlatform(r *calc.Recorder, in calc.Case, length, largest float64) {
 	plank, lap := in.Num("plank"), in.Num("lap")
 	r.Put("planks", r.Use(plankCount, in.Num("abreast"), length, plank, lap))
 	r.Put("platform-length", length)
 	r.Put("rail", r.Use(railLength, length, in.Num("width")))
 	if exceeds(largest, in.Num("span")) {
-		r.Note(calc.Warning, calc.At("span"), plankSpan, calc.Amount("span", in.Num("span"), &measure.Wall))
+		r.Note(calc.LevelWarning, calc.At("span"), plankSpan, calc.Amount("span", in.Num("span"), &displays.Wall))
 	}
 	if exceeds(largest+lap, plank) {
-		r.Note(calc.Caution_, calc.At("plank"), plankShort)
+		r.Note(calc.LevelCaution, calc.At("plank"), plankShort)
 	}
 }

@@ -4,8 +4,8 @@ import (
 	"strconv"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -27,7 +27,7 @@ const (
 	layoutDigits = 18.0 // what a number needs beside the last one
 )
 
-func drawLayout(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawLayout(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -46,7 +46,7 @@ func drawLayout(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 		nodes = append(nodes, figure.Segment(figure.Limit, figure.Point{X: at, Y: layoutWall - 6}, figure.Point{X: at, Y: layoutWall + layoutThick + 6}))
 	}
 	nodes = append(nodes, braceMarks(res.Out.Rows("braces"), x)...)
-	gap := calc.Amount("gap", res.Out.Num("largest"), &measure.Wall)
+	gap := calc.Amount("gap", res.Out.Num("largest"), &displays.Wall)
 	nodes = append(nodes,
 		figure.Rect(figure.Opening, figure.Point{X: layoutLeft, Y: 134}, 22, 10),
 		figure.Text(figure.Label, figure.Point{X: layoutLeft + 30, Y: 144}, figure.Start, v.Say(layoutOpen)),
@@ -54,7 +54,7 @@ func drawLayout(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 		figure.Text(figure.Label, figure.Point{X: 176, Y: 144}, figure.Start, v.Say(layoutStack)),
 		figure.Text(figure.Number, figure.Point{X: layoutLeft, Y: 166}, figure.Start, v.Say(layoutGap, gap)))
 	return figure.Drawing{Width: figure.ChartWidth, Height: layoutHeight, Title: v.Say(layoutTitle), Nodes: nodes,
-		Desc: v.Say(layoutDesc, calc.Amount("length", length, &measure.Wall), calc.Count("count", len(res.Out.Rows("braces"))), gap)}
+		Desc: v.Say(layoutDesc, calc.Amount("length", length, &displays.Wall), calc.Count("count", len(res.Out.Rows("braces"))), gap)}
 }
 
 // braceMarks draws each brace with its foot; its number only where there is

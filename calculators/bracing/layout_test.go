@@ -13,7 +13,7 @@ func TestLayoutKeepsItsRules(t *testing.T) {
 	rng := rand.New(rand.NewPCG(11, 12))
 	for range 2000 {
 		in := randomLayout(rng)
-		res := calc.Execute(BraceLayout, in)
+		res := calc.Run(BraceLayout, in)
 		if res.State != calc.OK {
 			t.Fatal(res.Notes)
 		}
@@ -60,7 +60,7 @@ func randomLayout(rng *rand.Rand) calc.Case {
 	for range rng.IntN(4) {
 		stacks = append(stacks, calc.NewCase(stackCols).With("at", calc.Num(length*rng.Float64())))
 	}
-	return in.With("openings", calc.List(openings...)).With("stacks", calc.List(stacks...))
+	return in.With("openings", calc.RowsOf(openings...)).With("stacks", calc.RowsOf(stacks...))
 }
 
 func openAt(in calc.Case, at float64) bool {

@@ -19,7 +19,7 @@ var StringLine = &calc.Calculator{
 	Formulas: lineFormulas,
 	Sources:  lineSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("string-line.caution.hold: Hold point: never turn a brace once the concrete has stiffened.")},
+		{Level: calc.LevelWarning, Text: calc.Text("string-line.caution.hold: Hold point: never turn a brace once the concrete has stiffened.")},
 	},
 	Tables:  lineTables,
 	Compute: computeLine,

@@ -29,7 +29,7 @@ type line struct {
 	order  int // from 1 among the braces to turn
 }
 
-func computeLine(r *calc.Run, in calc.Case) {
+func computeLine(r *calc.Recorder, in calc.Case) {
 	lines := readLines(in)
 	worst := worstOf(lines)
 	off := r.UseFor(ofWorst, []calc.Slot{calc.Count("row", lines[worst].nr)}, deviation, lines[worst].row.Num("gap"), in.Num("block"))
@@ -54,7 +54,7 @@ func computeLine(r *calc.Run, in calc.Case) {
 
 // worstTurns works the turns of the worst reading out step by step; 0 where
 // its brace is to be left alone.
-func worstTurns(r *calc.Run, b rig, worst line) float64 {
+func worstTurns(r *calc.Recorder, b rig, worst line) float64 {
 	if !worst.toTurn {
 		return 0
 	}
@@ -81,7 +81,7 @@ func readLines(in calc.Case) []line {
 	lines := make([]line, len(rows))
 	for i, row := range rows {
 		off := deviation.Value(row.Num("gap"), in.Num("block"))
-		nr := row.Nr()
+		nr := row.RowNumber()
 		if nr == 0 { // a default, never typed
 			nr = i + 1
 		}
@@ -135,7 +135,7 @@ func worstOf(lines []line) int {
 // reading right on the tolerance is within it.
 func exceeds(x, limit float64) bool { return x > limit+1e-9 }
 
-func rigOf(r *calc.Run, in calc.Case) rig {
+func rigOf(r *calc.Recorder, in calc.Case) rig {
 	b := rig{run: in.Num("foot-distance"), attach: in.Num("attach-height"), stringHeight: in.Num("string-height")}
 	b.length = r.Use(braceLength, b.run, b.attach, in.Num("foot-below"))
 	threaded := 1.0
@@ -187,15 +187,15 @@ func rank(lines []line) {
 	}
 }
 
-func putLines(r *calc.Run, in calc.Case, lines []line) {
+func putLines(r *calc.Recorder, in calc.Case, lines []line) {
 	rows := make([]calc.Case, len(lines))
 	for i, l := range lines {
-		row := r.NewRow("lines").With("name", calc.Txt(l.name())).With("off", calc.Num(l.off)).With("within", calc.Yes(l.within))
+		row := r.NewRow("lines").With("name", calc.TextOf(l.name())).With("off", calc.Num(l.off)).With("within", calc.Bool(l.within))
 		move := moveOf(l)
-		row = row.With("move", calc.Pick(move))
+		row = row.With("move", calc.ChoiceOf(move))
 		if in.Has("string-side") && !stiff(in) {
 			seen, turn := atTheBrace(move, in.Choice("string-side"))
-			row = row.With("brace-move", calc.Pick(seen)).With("turn", calc.Pick(turn))
+			row = row.With("brace-move", calc.ChoiceOf(seen)).With("turn", calc.ChoiceOf(turn))
 		}
 		if l.toTurn {
 			row = row.With("turns", calc.Num(l.turns)).With("order", calc.Num(float64(l.order)))
@@ -247,7 +247,7 @@ const sameSpot = 1e-6
 // Distances that differ by less than sameSpot count as equal: a place typed in
 // feet and one converted from another unit differ in the last bit, and the
 // bow must not jump with it.
-func putBow(r *calc.Run, lines []line) {
+func putBow(r *calc.Recorder, lines []line) {
 	if len(lines) < 3 || !placed(lines) {
 		return
 	}

@@ -5,8 +5,8 @@ import (
 	"unicode/utf8"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 // The frame of the drawing, in user units. At 330 px of a phone one unit is
@@ -48,7 +48,7 @@ var (
 // drawLine shows string, blocks and wall from above, a round mark at readings
 // within tolerance and a diamond at those beyond, an arrow where the wall must
 // go, and the braces once their side is known.
-func drawLine(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawLine(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -69,11 +69,11 @@ func drawLine(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	height := p.legend()
 	return figure.Drawing{Width: frameWidth, Height: height, Title: v.Say(drawTitle), Nodes: p.nodes,
 		Desc: v.Say(drawDesc, calc.Count("count", len(p.lines)), calc.Count("turn", int(res.Out.Num("to-turn"))),
-			calc.Word("name", p.lines[worst].Text("name")), calc.Amount("worst", res.Out.Num("worst"), &measure.Part))}
+			calc.Word("name", p.lines[worst].Text("name")), calc.Amount("worst", res.Out.Num("worst"), &displays.Part))}
 }
 
 type plan struct {
-	voice calc.Voice
+	voice calc.Locale
 	in    calc.Case
 	lines []calc.Case
 	scale float64 // units to the metre off the line
@@ -137,7 +137,7 @@ func (p *plan) reading(i int) {
 	p.text(figure.Label, nameX, y+5, figure.Start, shortName(l.Text("name")))
 	p.add(figure.Segment(figure.Thin, figure.Point{X: stringX, Y: y}, figure.Point{X: x, Y: y}))
 	p.brace(p.faceBelow(i), y+braceBelow)
-	off := calc.Amount("off", math.Abs(l.Num("off")), &measure.Part)
+	off := calc.Amount("off", math.Abs(l.Num("off")), &displays.Part)
 	if l.Flag("within") {
 		p.add(figure.Circle(figure.Within, figure.Point{X: x, Y: y}, 6))
 		p.text(figure.Label, textX, y+5, figure.Start, p.voice.Say(drawOK, off))
@@ -202,7 +202,7 @@ func (p *plan) arrow(move string, backX, y float64) {
 func (p *plan) legend() float64 {
 	y := p.foot() + 26
 	p.add(figure.Circle(figure.Within, figure.Point{X: 16, Y: y - 5}, 6))
-	p.text(figure.Label, 32, y, figure.Start, p.voice.Say(drawWithin, calc.Amount("tolerance", p.in.Num("tolerance"), &measure.Part)))
+	p.text(figure.Label, 32, y, figure.Start, p.voice.Say(drawWithin, calc.Amount("tolerance", p.in.Num("tolerance"), &displays.Part)))
 	y += lineStep
 	p.add(diamond(16, y-5))
 	p.text(figure.Label, 32, y, figure.Start, p.voice.Say(drawBeyond))

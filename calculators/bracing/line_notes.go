@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // What the calculator says about a set of readings.
@@ -43,14 +43,14 @@ const (
 	mostSlope  = 60
 )
 
-func noteLine(r *calc.Run, in calc.Case, lines []line, step float64) {
+func noteLine(r *calc.Recorder, in calc.Case, lines []line, step float64) {
 	if stiff(in) {
-		r.Note(calc.Warning, calc.At("concrete"), tooLate)
+		r.Note(calc.LevelWarning, calc.At("concrete"), tooLate)
 	} else {
 		noteSide(r, in, lines)
 		noteRounds(r, lines)
-		r.Note(calc.Caution_, calc.Path{}, tryOne)
-		r.Note(calc.Notice, calc.Path{}, inOrder)
+		r.Note(calc.LevelCaution, calc.Path{}, tryOne)
+		r.Note(calc.LevelNotice, calc.Path{}, inOrder)
 	}
 	noteString(r, in)
 	noteReadings(r, in, lines)
@@ -58,9 +58,9 @@ func noteLine(r *calc.Run, in calc.Case, lines []line, step float64) {
 }
 
 // noteSide asks for the side of the string, or repeats the answer.
-func noteSide(r *calc.Run, in calc.Case, lines []line) {
+func noteSide(r *calc.Recorder, in calc.Case, lines []line) {
 	if !in.Has("string-side") {
-		r.Note(calc.Ask, calc.At("string-side"), askSide)
+		r.Note(calc.LevelAsk, calc.At("string-side"), askSide)
 		return
 	}
 	side := in.Choice("string-side")
@@ -68,29 +68,29 @@ func noteSide(r *calc.Run, in calc.Case, lines []line) {
 	if side == "other" {
 		said = sideOther
 	}
-	r.Note(calc.Notice, calc.At("string-side"), said)
+	r.Note(calc.LevelNotice, calc.At("string-side"), said)
 	for _, l := range lines {
 		if _, turn := atTheBrace(moveOf(l), side); l.toTurn && turn == "shorten" {
-			r.Note(calc.Caution_, calc.Path{}, mustPull)
+			r.Note(calc.LevelCaution, calc.Path{}, mustPull)
 			return
 		}
 	}
 }
 
-func noteRounds(r *calc.Run, lines []line) {
+func noteRounds(r *calc.Recorder, lines []line) {
 	for _, l := range lines {
 		if l.toTurn && l.turns > roundTurns+1e-9 {
-			r.Note(calc.Caution_, calc.Cell("readings", l.nr, "gap"), inRounds,
+			r.Note(calc.LevelCaution, calc.Cell("readings", l.nr, "gap"), inRounds,
 				calc.Word("name", l.name()), calc.Amount("turns", l.turns, quarters))
 		}
 	}
 }
 
 // noteString doubts the string: its blocks and the proof at both ends.
-func noteString(r *calc.Run, in calc.Case) {
+func noteString(r *calc.Recorder, in calc.Case) {
 	block := in.Num("block")
 	if block < usualBlock-tapeSlack {
-		r.Note(calc.Ask, calc.At("block"), thinBlock, calc.Amount("least", usualBlock, &measure.Part))
+		r.Note(calc.LevelAsk, calc.At("block"), thinBlock, calc.Amount("least", usualBlock, &displays.Part))
 	}
 	unread := false
 	for _, id := range []string{"first-end", "second-end"} {
@@ -98,46 +98,46 @@ func noteString(r *calc.Run, in calc.Case) {
 		case !in.Has(id):
 			unread = true
 		case math.Abs(in.Num(id)-block) > tapeSlack+1e-9:
-			r.Note(calc.Ask, calc.At(id), endOff, calc.Amount("gap", in.Num(id), &measure.Part), calc.Amount("block", block, &measure.Part))
+			r.Note(calc.LevelAsk, calc.At(id), endOff, calc.Amount("gap", in.Num(id), &displays.Part), calc.Amount("block", block, &displays.Part))
 		}
 	}
 	if unread {
-		r.Note(calc.Ask, calc.At("first-end"), endUnread)
+		r.Note(calc.LevelAsk, calc.At("first-end"), endUnread)
 	}
 }
 
 // noteReadings doubts single readings.
-func noteReadings(r *calc.Run, in calc.Case, lines []line) {
+func noteReadings(r *calc.Recorder, in calc.Case, lines []line) {
 	same := len(lines) >= 3
 	for i, l := range lines {
 		at := calc.Cell("readings", l.nr, "gap")
 		if in.Num("block") > 0 && l.row.Num("gap") < tapeSlack {
-			r.Note(calc.Ask, at, touches)
+			r.Note(calc.LevelAsk, at, touches)
 		}
 		if i > 0 && exceeds(math.Abs(l.off-lines[i-1].off), bigJump) {
-			r.Note(calc.Ask, at, jump, calc.Amount("jump", math.Abs(l.off-lines[i-1].off), &measure.Part))
+			r.Note(calc.LevelAsk, at, jump, calc.Amount("jump", math.Abs(l.off-lines[i-1].off), &displays.Part))
 		}
 		same = same && !l.within && (l.off > 0) == (lines[0].off > 0)
 	}
 	if same {
-		r.Note(calc.Ask, calc.At("readings"), oneWay)
+		r.Note(calc.LevelAsk, calc.At("readings"), oneWay)
 	}
 }
 
 // noteLimits holds tolerance, slope and worst reading against the books.
-func noteLimits(r *calc.Run, in calc.Case, lines []line, step float64) {
+func noteLimits(r *calc.Recorder, in calc.Case, lines []line, step float64) {
 	limit := plumbLimit.Value(in.Num("string-height"))
 	if exceeds(math.Abs(lines[worstOf(lines)].off), limit) {
-		r.Note(calc.Notice, calc.At("readings"), overPlumb, calc.Amount("limit", limit, &measure.PartAtMost))
+		r.Note(calc.LevelNotice, calc.At("readings"), overPlumb, calc.Amount("limit", limit, &displays.PartAtMost))
 	}
 	if exceeds(in.Num("tolerance"), limit) {
-		r.Note(calc.Notice, calc.At("tolerance"), looseForAci, calc.Amount("limit", limit, &measure.PartAtMost))
+		r.Note(calc.LevelNotice, calc.At("tolerance"), looseForAci, calc.Amount("limit", limit, &displays.PartAtMost))
 	}
 	if exceeds(step/4, in.Num("tolerance")) {
-		r.Note(calc.Notice, calc.At("tolerance"), coarse, calc.Amount("move", step/4, &measure.Part))
+		r.Note(calc.LevelNotice, calc.At("tolerance"), coarse, calc.Amount("move", step/4, &displays.Part))
 	}
 	angle := braceAngle.Value(in.Num("foot-distance"), in.Num("attach-height"), in.Num("foot-below"))
 	if a := calc.From(angle, "°"); a < leastSlope-1e-9 || a > mostSlope+1e-9 {
-		r.Note(calc.Caution_, calc.At("foot-distance"), steep, calc.Amount("slope", angle, &measure.WholeDegrees))
+		r.Note(calc.LevelCaution, calc.At("foot-distance"), steep, calc.Amount("slope", angle, &displays.WholeDegrees))
 	}
 }

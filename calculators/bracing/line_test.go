@@ -22,7 +22,7 @@ func typed(inputs ...string) calc.Result {
 }
 
 func TestDeclaration(t *testing.T) {
-	for _, slip := range calc.Slips(StringLine) {
+	for _, slip := range calc.Problems(StringLine) {
 		t.Error(slip)
 	}
 	if res := typed(); res.State != calc.OK || len(res.Steps) > 8 {
@@ -44,14 +44,14 @@ func TestDefaultByHand(t *testing.T) {
 	near(t, "row", res.Out.Num("worst-row"), 3, 0)
 	near(t, "to turn", res.Out.Num("to-turn"), 3, 0)
 	// Rows that were never typed are numbered too.
-	near(t, "row", calc.Execute(StringLine, calc.NewCase(StringLine.In)).Out.Num("worst-row"), 3, 0)
+	near(t, "row", calc.Run(StringLine, calc.NewCase(StringLine.In)).Out.Num("worst-row"), 3, 0)
 }
 
 // Nothing is assumed about the string's side: unanswered, no output says
 // lengthen or shorten; the number of turns is the same for both answers.
 func TestSideIsAskedNeverAssumed(t *testing.T) {
 	open, brace, other := typed(), typed("string-side=brace"), typed("string-side=other")
-	if n, ok := proof.NoteOf(open, "string-line.note.side"); !ok || n.Level != calc.Ask {
+	if n, ok := proof.NoteOf(open, "string-line.note.side"); !ok || n.Level != calc.LevelAsk {
 		t.Error("the side is not asked for")
 	}
 	for i, l := range open.Out.Rows("lines") {
@@ -99,8 +99,8 @@ func TestTurningSetsTheWall(t *testing.T) {
 				in = in.With(id, calc.Num(x))
 			}
 			row := calc.NewCase(readingCols).With("gap", calc.Num(gap))
-			in = in.With("thread-as", calc.Pick("travel")).With("string-side", calc.Pick(side)).With("readings", calc.List(row))
-			l := calc.Execute(StringLine, in).Out.Rows("lines")[0]
+			in = in.With("thread-as", calc.ChoiceOf("travel")).With("string-side", calc.ChoiceOf(side)).With("readings", calc.RowsOf(row))
+			l := calc.Run(StringLine, in).Out.Rows("lines")[0]
 			turns := quantity.Round(l.Num("turns"), *quarters, quantity.US)
 			length := g.length(lean)
 			switch l.Choice("turn") {
@@ -148,7 +148,7 @@ func TestOrderOfWork(t *testing.T) {
 
 func TestTooLate(t *testing.T) {
 	res := typed("concrete=stiff", "string-side=brace")
-	if n, ok := proof.NoteOf(res, "string-line.note.too-late"); !ok || n.Level != calc.Warning || res.State != calc.OK {
+	if n, ok := proof.NoteOf(res, "string-line.note.too-late"); !ok || n.Level != calc.LevelWarning || res.State != calc.OK {
 		t.Fatal("no warning that the concrete has stiffened")
 	}
 	if res.Out.Has("turns") || res.Out.Num("to-turn") != 0 {
@@ -164,7 +164,7 @@ func TestTooLate(t *testing.T) {
 			t.Error("the worked example tells turns")
 		}
 	}
-	if StringLine.Cautions[0].Level != calc.Warning {
+	if StringLine.Cautions[0].Level != calc.LevelWarning {
 		t.Error("the hold point is not a standing warning")
 	}
 }
@@ -249,7 +249,7 @@ func TestTables(t *testing.T) {
 				for _, a := range down {
 					entries := append(append([]calc.Entry(nil), table.Set...), calc.Entry{Path: table.Down.Path, Text: a}, calc.Entry{Path: table.Across.Path, Text: b})
 					in, notes := calc.Read(StringLine, entries, quantity.Style{System: sys})
-					res := calc.Execute(StringLine, in)
+					res := calc.Run(StringLine, in)
 					if len(notes) > 0 || res.State != calc.OK {
 						t.Fatal(notes, res.Notes)
 					}
@@ -270,18 +270,18 @@ func TestAnyInput(t *testing.T) {
 	rng := rand.New(rand.NewPCG(7, 8))
 	for range 3000 {
 		in := sample(rng, StringLine.In)
-		res := calc.Execute(StringLine, in)
+		res := calc.Run(StringLine, in)
 		if res.State != calc.OK {
-			t.Fatalf("%v for %v", res.Notes, calc.Voice{}.Typed(in))
+			t.Fatalf("%v for %v", res.Notes, calc.Locale{}.Entries(in))
 		}
 		if n := len(res.Out.Rows("lines")); n != len(in.Rows("readings")) {
 			t.Fatalf("%d lines of %d readings", n, len(in.Rows("readings")))
 		}
 		for _, style := range []quantity.Style{{}, {System: quantity.Metric, Mark: quantity.Comma}} {
-			checkDrawing(t, StringLine.Draw(calc.Voice{Style: style}, in, res))
+			checkDrawing(t, StringLine.Draw(calc.Locale{Style: style}, in, res))
 		}
 	}
-	if !StringLine.Draw(calc.Voice{}, calc.NewCase(StringLine.In), calc.Result{State: calc.Refused}).Empty() {
+	if !StringLine.Draw(calc.Locale{}, calc.NewCase(StringLine.In), calc.Result{State: calc.Refused}).Empty() {
 		t.Error("a refused result was drawn")
 	}
 }
@@ -296,16 +296,16 @@ func sample(rng *rand.Rand, fields []calc.Field) calc.Case {
 			}
 		case calc.Choice:
 			if !f.Optional || rng.IntN(3) > 0 {
-				c = c.With(f.ID, calc.Pick(f.Options[rng.IntN(len(f.Options))].ID))
+				c = c.With(f.ID, calc.ChoiceOf(f.Options[rng.IntN(len(f.Options))].ID))
 			}
-		case calc.Words_:
-			c = c.With(f.ID, calc.Txt(strings.Repeat("W", rng.IntN(24))))
+		case calc.FreeText:
+			c = c.With(f.ID, calc.TextOf(strings.Repeat("W", rng.IntN(24))))
 		case calc.Rows:
 			var rows []calc.Case
 			for range f.MinRows + rng.IntN(6) {
 				rows = append(rows, sample(rng, f.Cols))
 			}
-			c = c.With(f.ID, calc.List(rows...))
+			c = c.With(f.ID, calc.RowsOf(rows...))
 		}
 	}
 	return c

@@ -83,7 +83,7 @@ func TestMoreTables(t *testing.T) {
 							entries = append(entries, calc.Entry{Path: table.Across.Path, Text: b})
 						}
 						in, notes := calc.Read(c, entries, quantity.Style{System: sys})
-						res := calc.Execute(c, in)
+						res := calc.Run(c, in)
 						if len(notes) > 0 || res.State != calc.OK {
 							t.Fatal(c.ID, table.ID, a, b, notes, res.Notes)
 						}

@@ -14,8 +14,8 @@ var PlumbCheck = &calc.Calculator{
 	Formulas: []*calc.Formula{plumbLimit, edgeLimit, homeLimit, leanBetween, slopeLimit, outOfStraight},
 	Sources:  plumbSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Notice, Text: calc.Text("plumb-check.caution.contract: The project papers say which edition counts. They may be tighter than all of these.")},
-		{Level: calc.Warning, Text: calc.Text("plumb-check.caution.hold: Never pull a wall straight once the concrete has stiffened. Tell the foreman instead.")},
+		{Level: calc.LevelNotice, Text: calc.Text("plumb-check.caution.contract: The project papers say which edition counts. They may be tighter than all of these.")},
+		{Level: calc.LevelWarning, Text: calc.Text("plumb-check.caution.hold: Never pull a wall straight once the concrete has stiffened. Tell the foreman instead.")},
 	},
 	Tables:  plumbTables,
 	Compute: computePlumb,
@@ -49,13 +49,13 @@ var (
 		ID: "edge-limit", Title: calc.Text("plumb-check.f.edge-limit: Limit for an exposed edge"), Expr: "min(0.002*h, 0.5)",
 		Result: calc.Var{Symbol: "u", Meaning: calc.Text("plumb-check.var.u: most lean at this height"), Unit: "in"},
 		Vars:   []calc.Var{{Symbol: "h", Meaning: sayReadHigh, Unit: "in"}},
-		Fn:     calc.OfAny(func(v []float64) float64 { return float64(EdgeLimit(Inches(v[0]))) }), Go: "bracing.EdgeLimit", Source: "aci117-edge",
+		Fn:     calc.FuncN(func(v []float64) float64 { return float64(EdgeLimit(Inches(v[0]))) }), Go: "bracing.EdgeLimit", Source: "aci117-edge",
 	}
 	homeLimit = &calc.Formula{
 		ID: "home-limit", Title: calc.Text("plumb-check.f.home-limit: Limit of the home-builder guideline"), Expr: "1.5*h/96",
 		Result: calc.Var{Symbol: "u_n", Meaning: calc.Text("plumb-check.var.u_n: most lean at this height"), Unit: "in"},
 		Vars:   []calc.Var{{Symbol: "h", Meaning: sayReadHigh, Unit: "in"}},
-		Fn:     calc.OfAny(func(v []float64) float64 { return float64(HomeLimit(Inches(v[0]))) }), Go: "bracing.HomeLimit", Source: "nahb",
+		Fn:     calc.FuncN(func(v []float64) float64 { return float64(HomeLimit(Inches(v[0]))) }), Go: "bracing.HomeLimit", Source: "nahb",
 	}
 	leanBetween = &calc.Formula{
 		ID: "lean", Title: calc.Text("plumb-check.f.lean: Lean from reading to reading"), Expr: "abs(e_2 - e_1)",
@@ -63,13 +63,13 @@ var (
 		Vars: []calc.Var{
 			{Symbol: "e_1", Meaning: sayLower, Unit: "mm", US: "in"},
 			{Symbol: "e_2", Meaning: sayUpper, Unit: "mm", US: "in"}},
-		Fn: calc.Of2(Lean), Go: "bracing.Lean", Source: "straight",
+		Fn: calc.Func2(Lean), Go: "bracing.Lean", Source: "straight",
 	}
 	slopeLimit = &calc.Formula{
 		ID: "slope-limit", Title: calc.Text("plumb-check.f.slope-limit: Limit from reading to reading"), Expr: "max(10, z/300)",
 		Result: calc.Var{Symbol: "u_s", Meaning: calc.Text("plumb-check.var.u_s: most lean between the two"), Unit: "mm"},
 		Vars:   []calc.Var{{Symbol: "z", Meaning: calc.Text("plumb-check.var.z: height between the two"), Unit: "mm"}},
-		Fn:     calc.Of1(SlopeLimit), Go: "bracing.SlopeLimit", Source: "ufgs21",
+		Fn:     calc.Func1(SlopeLimit), Go: "bracing.SlopeLimit", Source: "ufgs21",
 	}
 	outOfStraight = &calc.Formula{
 		ID: "bow", Title: calc.Text("plumb-check.f.bow: Bow between base and top"), Expr: "abs(e - e_1 - (e_2 - e_1)*(z - z_1)/(z_2 - z_1))",
@@ -81,7 +81,7 @@ var (
 			{Symbol: "z_1", Meaning: calc.Text("plumb-check.var.z_1: height of the lower"), Unit: "mm", US: "in"},
 			{Symbol: "e_2", Meaning: sayUpper, Unit: "mm", US: "in"},
 			{Symbol: "z_2", Meaning: calc.Text("plumb-check.var.z_2: height of the upper"), Unit: "mm", US: "in"}},
-		Fn: calc.OfAny(func(v []float64) float64 { return OutOfStraight(v[0], v[1], v[2], v[3], v[4], v[5]) }), Go: "bracing.OutOfStraight", Source: "straight",
+		Fn: calc.FuncN(func(v []float64) float64 { return OutOfStraight(v[0], v[1], v[2], v[3], v[4], v[5]) }), Go: "bracing.OutOfStraight", Source: "straight",
 	}
 )
 

@@ -6,7 +6,7 @@ import (
 	"slices"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 const (
@@ -35,7 +35,7 @@ type check struct {
 
 func (c check) within() bool { return !exceeds(c.measured, c.limit) }
 
-func computePlumb(r *calc.Run, in calc.Case) {
+func computePlumb(r *calc.Recorder, in calc.Case) {
 	reads, ok := readPlumb(r, in)
 	if !ok {
 		return
@@ -48,8 +48,8 @@ func computePlumb(r *calc.Run, in calc.Case) {
 	putBowUp(r, reads)
 	rows := make([]calc.Case, len(checks))
 	for i, c := range checks {
-		rows[i] = r.NewRow("checks").With("book", calc.Pick(c.book)).With("limit", calc.Num(c.limit)).
-			With("measured", calc.Num(c.measured)).With("within", calc.Yes(c.within()))
+		rows[i] = r.NewRow("checks").With("book", calc.ChoiceOf(c.book)).With("limit", calc.Num(c.limit)).
+			With("measured", calc.Num(c.measured)).With("within", calc.Bool(c.within()))
 		if c.up > 0 {
 			rows[i] = rows[i].With("up", calc.Num(c.up))
 		}
@@ -77,10 +77,10 @@ func wallReadings(in calc.Case) (reads []reading) {
 }
 
 // readPlumb gives the base and the readings above it.
-func readPlumb(r *calc.Run, in calc.Case) ([]reading, bool) {
+func readPlumb(r *calc.Recorder, in calc.Case) ([]reading, bool) {
 	for _, row := range in.Rows("readings") {
 		if exceeds(row.Num("up"), in.Num("height")) {
-			r.Refuse(calc.Cell("readings", row.Nr(), "up"), overWall, calc.Amount("height", in.Num("height"), &measure.Height))
+			r.Refuse(calc.Cell("readings", row.RowNumber(), "up"), overWall, calc.Amount("height", in.Num("height"), &displays.Height))
 			return nil, false
 		}
 	}
@@ -112,7 +112,7 @@ func oldLimit(in calc.Case) float64 {
 
 // plumbChecks holds the readings against each document, the two editions of
 // ACI 117 first.
-func plumbChecks(r *calc.Run, in calc.Case, reads []reading) []check {
+func plumbChecks(r *calc.Recorder, in calc.Case, reads []reading) []check {
 	limit := newLimit(in)
 	checks := []check{
 		worstCheck("new", reads, func(up float64) float64 { return limit.Value(up) }),
@@ -148,7 +148,7 @@ func worstCheck(book string, reads []reading, limit func(up float64) float64) (w
 
 // slopeCheck is the pair of readings, the base among them, that takes up most
 // of its limit, the highest of equals. It stands at the upper one.
-func slopeCheck(r *calc.Run, reads []reading) check {
+func slopeCheck(r *calc.Recorder, reads []reading) check {
 	most := -1.0
 	var low, high reading
 	for i, a := range reads {
@@ -176,7 +176,7 @@ func classLimit(class string, classC float64) float64 {
 }
 
 // putBowUp tells the greatest bow off the line from base to top reading.
-func putBowUp(r *calc.Run, reads []reading) {
+func putBowUp(r *calc.Recorder, reads []reading) {
 	if len(reads) < 3 {
 		return
 	}
@@ -188,28 +188,28 @@ func putBowUp(r *calc.Run, reads []reading) {
 	r.Put("bow", bow)
 }
 
-func notePlumb(r *calc.Run, in calc.Case, reads []reading, checks []check) {
+func notePlumb(r *calc.Recorder, in calc.Case, reads []reading, checks []check) {
 	top := reads[len(reads)-1].up
 	if top < 0.9*in.Num("height")-calc.Slack {
-		r.Note(calc.Ask, calc.At("readings"), notTop, calc.Amount("up", top, &measure.Height))
+		r.Note(calc.LevelAsk, calc.At("readings"), notTop, calc.Amount("up", top, &displays.Height))
 	}
 	fresh, old := checks[0], checks[1]
 	if !fresh.within() {
-		r.Note(calc.Notice, calc.At("readings"), beyondNew)
+		r.Note(calc.LevelNotice, calc.At("readings"), beyondNew)
 		if old.within() {
-			r.Note(calc.Ask, calc.At("readings"), booksSplit)
+			r.Note(calc.LevelAsk, calc.At("readings"), booksSplit)
 		}
 		if checks[3].within() {
-			r.Note(calc.Notice, calc.At("readings"), homeRule)
+			r.Note(calc.LevelNotice, calc.At("readings"), homeRule)
 		}
 	}
 	if limit := newLimit(in).Value(in.Num("height")); in.Has("own") && exceeds(in.Num("own"), limit) {
-		r.Note(calc.Ask, calc.At("own"), ownLoose, calc.Amount("up", in.Num("height"), &measure.Height), calc.Amount("limit", limit, &measure.PartAtMost))
+		r.Note(calc.LevelAsk, calc.At("own"), ownLoose, calc.Amount("up", in.Num("height"), &displays.Height), calc.Amount("limit", limit, &displays.PartAtMost))
 	}
 	if in.Choice("storeys") == "one" {
-		r.Note(calc.Notice, calc.At("storeys"), onTop)
+		r.Note(calc.LevelNotice, calc.At("storeys"), onTop)
 	}
 	if in.Choice("what") == "edge" {
-		r.Note(calc.Notice, calc.At("what"), edgeOld)
+		r.Note(calc.LevelNotice, calc.At("what"), edgeOld)
 	}
 }

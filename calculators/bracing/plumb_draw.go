@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -20,14 +20,14 @@ const (
 )
 
 // axisHeight is short enough to stand beside the axis.
-var axisHeight = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "ft", Form: quantity.FeetInches, Step: 1}, Metric: quantity.Scale{Unit: "m", Step: 0.1}}
+var axisHeight = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1}, Metric: quantity.UnitDisplay{Unit: "m", Step: 0.1}}
 
 // limitSteps is how finely the bent limit is drawn.
 const limitSteps = 24
 
 // drawPlumb plots the readings up the wall, enlarged sideways, between the
 // limits of the two editions.
-func drawPlumb(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawPlumb(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -53,16 +53,16 @@ func drawPlumb(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	if n := len(spots); n > 0 {
 		spots[n-1].Text = v.Write(plumbIn[1].Cols[1], calc.Num(spots[n-1].At.X))
 	}
-	top := calc.Amount("limit", limit.Value(height), &measure.PartAtMost)
+	top := calc.Amount("limit", limit.Value(height), &displays.PartAtMost)
 	nodes, foot := figure.Plot(
 		figure.Axis{Title: v.Say(plumbOff), From: -most, To: most, Marks: []figure.Mark{{At: 0, Text: "0"}}},
 		figure.Axis{Title: v.Say(plumbUp), To: height, Marks: []figure.Mark{{At: height, Text: quantity.Format(height, axisHeight, v.Style)}}},
 		[]figure.Curve{
 			{Role: figure.Limit, Points: left}, {Role: figure.Limit, Name: v.Say(plumbNew, top), Points: right},
 			{Role: figure.Measure, Points: []figure.Point{{X: -old}, {X: -old, Y: height}}},
-			{Role: figure.Measure, Name: v.Say(plumbOld, calc.Amount("limit", old, &measure.Part)), Points: []figure.Point{{X: old}, {X: old, Y: height}}},
+			{Role: figure.Measure, Name: v.Say(plumbOld, calc.Amount("limit", old, &displays.Part)), Points: []figure.Point{{X: old}, {X: old, Y: height}}},
 			{Role: figure.Concrete, Name: v.Say(plumbWall), Points: wall},
 		}, spots)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(plumbTitle), Nodes: nodes,
-		Desc: v.Say(plumbDesc, calc.Amount("worst", res.Out.Num("worst"), &measure.Part), top)}
+		Desc: v.Say(plumbDesc, calc.Amount("worst", res.Out.Num("worst"), &displays.Part), top)}
 }

@@ -2,7 +2,7 @@ package bracing
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // The reasons of the limits.
@@ -13,14 +13,14 @@ const (
 )
 
 var plumbIn = []calc.Field{
-	{ID: "height", Label: calc.Text("plumb-check.height: Height of the wall"), Show: &measure.Height, Usual: "9 ft",
-		Min: &calc.Limit{At: 1, Unit: "ft", Why: measure.CheckUnit}, Max: &calc.Limit{At: 83.0 + 1.0/3, Unit: "ft", Why: bookHeight, Source: "aci117"}},
+	{ID: "height", Label: calc.Text("plumb-check.height: Height of the wall"), Display: &displays.Height, Usual: "9 ft",
+		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 83.0 + 1.0/3, Unit: "ft", Why: bookHeight, Source: "aci117"}},
 	{ID: "readings", Label: calc.Text("plumb-check.readings: Readings up the wall"), Kind: calc.Rows, MinRows: 1, MaxRows: 20,
 		Help:  calc.Text("plumb-check.readings.help: Out of plumb against the base. Minus is toward the braces."),
 		Usual: "3 ft | 1/8 in; 6 ft | 1/4 in; 9 ft | 3/8 in", Cols: []calc.Field{
-			{ID: "up", Label: calc.Text("plumb-check.readings.up: Height above the base"), Show: &measure.Height,
-				Min: &calc.Limit{Unit: "ft", Open: true, Why: measure.LeaveOut}, Max: &calc.Limit{At: 83.0 + 1.0/3, Unit: "ft", Why: bookHeight, Source: "aci117"}},
-			{ID: "off", Label: calc.Text("plumb-check.readings.off: Out of plumb"), Show: &measure.Part,
+			{ID: "up", Label: calc.Text("plumb-check.readings.up: Height above the base"), Display: &displays.Height,
+				Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.LeaveOut}, Max: &calc.Limit{At: 83.0 + 1.0/3, Unit: "ft", Why: bookHeight, Source: "aci117"}},
+			{ID: "off", Label: calc.Text("plumb-check.readings.off: Out of plumb"), Display: &displays.Part,
 				Min: &calc.Limit{At: -12, Unit: "in", Why: leanMost}, Max: &calc.Limit{At: 12, Unit: "in", Why: leanMost}},
 		}},
 	{ID: "what", Label: calc.Text("plumb-check.what: Read at"), Kind: calc.Choice, Usual: "surface", Options: []calc.Option{
@@ -32,14 +32,14 @@ var plumbIn = []calc.Field{
 			{ID: "b", Label: calc.Text("plumb-check.class.b: B: coarse finish over it")},
 			{ID: "c", Label: calc.Text("plumb-check.class.c: C: general, shows")},
 			{ID: "d", Label: calc.Text("plumb-check.class.d: D: hidden for good")}}},
-	{ID: "gap", Label: calc.Text("plumb-check.gap: Gap under the straightedge"), Show: &measure.Part, Optional: true, Usual: "1/4 in",
+	{ID: "gap", Label: calc.Text("plumb-check.gap: Gap under the straightedge"), Display: &displays.Part, Optional: true, Usual: "1/4 in",
 		Help: calc.Text("plumb-check.gap.help: 5 ft (1.5 m) straightedge, set anywhere on the face."),
-		Min:  &calc.Limit{Unit: "in", Why: measure.NotMinus}, Max: &calc.Limit{At: 6, Unit: "in", Why: measure.CheckUnit}},
-	{ID: "step", Label: calc.Text("plumb-check.step: Step at a form joint"), Show: &measure.Part, Optional: true,
-		Min: &calc.Limit{Unit: "in", Why: measure.NotMinus}, Max: &calc.Limit{At: 6, Unit: "in", Why: measure.CheckUnit}},
-	{ID: "own", Label: calc.Text("plumb-check.own: Tolerance of your project"), Show: &measure.Part, Optional: true,
+		Min:  &calc.Limit{Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "step", Label: calc.Text("plumb-check.step: Step at a form joint"), Display: &displays.Part, Optional: true,
+		Min: &calc.Limit{Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "own", Label: calc.Text("plumb-check.own: Tolerance of your project"), Display: &displays.Part, Optional: true,
 		Help: calc.Text("plumb-check.own.help: Out of plumb at any height, if the papers name one."),
-		Min:  &calc.Limit{At: 1.0 / 16, Unit: "in", Why: tightOwn}, Max: &calc.Limit{At: 6, Unit: "in", Why: measure.CheckUnit}},
+		Min:  &calc.Limit{At: 1.0 / 16, Unit: "in", Why: tightOwn}, Max: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}},
 	{ID: "storeys", Label: calc.Text("plumb-check.storeys: Storeys still to come on top"), Kind: calc.Choice, Usual: "none", Options: []calc.Option{
 		{ID: "none", Label: calc.Text("plumb-check.storeys.none: none")},
 		{ID: "one", Label: calc.Text("plumb-check.storeys.one: one or more")}}},
@@ -57,18 +57,18 @@ var bookOptions = []calc.Option{
 }
 
 var plumbOut = []calc.Field{
-	{ID: "worst", Label: calc.Text("plumb-check.out.worst: Worst, out of plumb by"), Show: &measure.Part, Lead: true},
+	{ID: "worst", Label: calc.Text("plumb-check.out.worst: Worst, out of plumb by"), Display: &displays.Part, Lead: true},
 	{ID: "new", Label: calc.Text("plumb-check.out.new: By ACI 117-06 and -10"), Kind: calc.Choice, Options: withinOptions, Lead: true},
 	{ID: "old", Label: calc.Text("plumb-check.out.old: By ACI 117-90"), Kind: calc.Choice, Options: withinOptions, Lead: true},
 	{ID: "checks", Label: calc.Text("plumb-check.out.checks: Edition by edition"), Kind: calc.Rows, Cols: []calc.Field{
 		{ID: "book", Label: calc.Text("plumb-check.checks.book: By"), Kind: calc.Choice, Options: bookOptions},
-		{ID: "up", Label: calc.Text("plumb-check.checks.up: At height"), Show: &measure.Height},
-		{ID: "limit", Label: calc.Text("plumb-check.checks.limit: Limit"), Show: &measure.PartAtMost},
-		{ID: "measured", Label: calc.Text("plumb-check.checks.measured: Measured"), Show: &measure.Part},
+		{ID: "up", Label: calc.Text("plumb-check.checks.up: At height"), Display: &displays.Height},
+		{ID: "limit", Label: calc.Text("plumb-check.checks.limit: Limit"), Display: &displays.PartAtMost},
+		{ID: "measured", Label: calc.Text("plumb-check.checks.measured: Measured"), Display: &displays.Part},
 		{ID: "within", Label: calc.Text("plumb-check.checks.within: Within"), Kind: calc.Flag},
 	}},
-	{ID: "limit-top", Label: calc.Text("plumb-check.out.limit-top: Limit at the top, 117-10"), Show: &measure.PartAtMost},
-	{ID: "bow", Label: calc.Text("plumb-check.out.bow: Bow, base to top reading"), Show: &measure.Part},
+	{ID: "limit-top", Label: calc.Text("plumb-check.out.limit-top: Limit at the top, 117-10"), Display: &displays.PartAtMost},
+	{ID: "bow", Label: calc.Text("plumb-check.out.bow: Bow, base to top reading"), Display: &displays.Part},
 }
 
 var withinOptions = []calc.Option{

@@ -17,7 +17,7 @@ var LineRounds = &calc.Calculator{
 	Formulas: []*calc.Formula{deviation, movement, leftOver, braceLength, atBrace, braceChange, turnsFor},
 	Sources:  roundsSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("line-rounds.caution.hold: Hold point: never turn a brace once the concrete has stiffened.")},
+		{Level: calc.LevelWarning, Text: calc.Text("line-rounds.caution.hold: Hold point: never turn a brace once the concrete has stiffened.")},
 	},
 	Tables:  roundsTables,
 	Compute: computeRounds,
@@ -50,7 +50,7 @@ var (
 		Vars: []calc.Var{
 			{Symbol: "g_1", Meaning: calc.Text("line-rounds.var.g_1: gap in the round before"), Unit: "mm", US: "in"},
 			{Symbol: "g_2", Meaning: calc.Text("line-rounds.var.g_2: gap in this round"), Unit: "mm", US: "in"}},
-		Fn: calc.Of2(Movement), Go: "bracing.Movement", Source: "practice",
+		Fn: calc.Func2(Movement), Go: "bracing.Movement", Source: "practice",
 	}
 	leftOver = &calc.Formula{
 		ID: "left", Title: calc.Text("line-rounds.f.left: Share of the error left"), Expr: "abs(e_2)/abs(e_1)",
@@ -58,6 +58,6 @@ var (
 		Vars: []calc.Var{
 			{Symbol: "e_1", Meaning: calc.Text("line-rounds.var.e_1: worst in the first round"), Unit: "mm", US: "in"},
 			{Symbol: "e_2", Meaning: calc.Text("line-rounds.var.e_2: worst in the last round"), Unit: "mm", US: "in"}},
-		Fn: calc.Of2(LeftOver), Go: "bracing.LeftOver", Source: "practice",
+		Fn: calc.Func2(LeftOver), Go: "bracing.LeftOver", Source: "practice",
 	}
 )

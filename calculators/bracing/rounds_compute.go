@@ -5,7 +5,7 @@ import (
 	"strconv"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/quantity"
 )
 
@@ -34,7 +34,7 @@ func (p post) name() string {
 	return strconv.Itoa(p.nr)
 }
 
-func computeRounds(r *calc.Run, in calc.Case) {
+func computeRounds(r *calc.Recorder, in calc.Case) {
 	posts, rounds := readPosts(in)
 	turnPosts(posts, in)
 	first, worst := worstPost(posts, 0), worstPost(posts, rounds-1)
@@ -69,12 +69,12 @@ func computeRounds(r *calc.Run, in calc.Case) {
 	drag := dragged(posts, in.Num("tolerance"))
 	if drag > tapeSlack+calc.Slack {
 		r.Put("dragged", drag)
-		r.Note(calc.Notice, calc.At("braces"), roundDrag, calc.Amount("moved", drag, &measure.Part))
+		r.Note(calc.LevelNotice, calc.At("braces"), roundDrag, calc.Amount("moved", drag, &displays.Part))
 	}
 	putPosts(r, in, posts)
 	notePosts(r, in, posts, rounds)
 	if wrong > 1 && wrong > closer {
-		r.Note(calc.Ask, calc.At("string-side"), roundMany)
+		r.Note(calc.LevelAsk, calc.At("string-side"), roundMany)
 	}
 }
 
@@ -82,7 +82,7 @@ func computeRounds(r *calc.Run, in calc.Case) {
 func readPosts(in calc.Case) (posts []post, rounds int) {
 	tolerance, block := in.Num("tolerance"), in.Num("block")
 	for i, row := range in.Rows("braces") {
-		nr := row.Nr()
+		nr := row.RowNumber()
 		if nr == 0 { // a default, never typed
 			nr = i + 1
 		}
@@ -141,7 +141,7 @@ func turnPosts(posts []post, in calc.Case) {
 
 // stepsFor works the turns of the worst brace out step by step; 0 where it is
 // left alone.
-func stepsFor(r *calc.Run, p post, in calc.Case) float64 {
+func stepsFor(r *calc.Recorder, p post, in calc.Case) float64 {
 	if !p.toTurn {
 		return 0
 	}
@@ -191,12 +191,12 @@ func dragged(posts []post, tolerance float64) (most float64) {
 	return most
 }
 
-func putPosts(r *calc.Run, in calc.Case, posts []post) {
+func putPosts(r *calc.Recorder, in calc.Case, posts []post) {
 	rows := make([]calc.Case, len(posts))
 	for i, p := range posts {
 		move := moveOf(line{off: p.last(), within: p.way == "good"})
-		row := r.NewRow("lines").With("name", calc.Txt(p.name())).With("moved", calc.Num(movement.Value(p.prev(), p.last()))).
-			With("way", calc.Pick(p.way)).With("move", calc.Pick(move))
+		row := r.NewRow("lines").With("name", calc.TextOf(p.name())).With("moved", calc.Num(movement.Value(p.prev(), p.last()))).
+			With("way", calc.ChoiceOf(p.way)).With("move", calc.ChoiceOf(move))
 		for k, off := range p.off {
 			row = row.With("off-"+strconv.Itoa(k+1), calc.Num(off))
 		}
@@ -204,7 +204,7 @@ func putPosts(r *calc.Run, in calc.Case, posts []post) {
 		// thread may be the slip, and the same order would repeat it.
 		if in.Has("string-side") && !stiff(in) && p.way != "wrong" {
 			_, turn := atTheBrace(move, in.Choice("string-side"))
-			row = row.With("turn", calc.Pick(turn))
+			row = row.With("turn", calc.ChoiceOf(turn))
 		}
 		if p.toTurn {
 			row = row.With("turns", calc.Num(p.turns))

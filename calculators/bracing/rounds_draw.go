@@ -5,8 +5,8 @@ import (
 	"strconv"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -22,7 +22,7 @@ const (
 
 // drawRounds plots the wall as it stood in each round, brace by brace, with
 // the last round's readings marked.
-func drawRounds(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawRounds(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -33,7 +33,7 @@ func drawRounds(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	curves := []figure.Curve{
 		{Role: figure.Line, Points: []figure.Point{{X: 1}, {X: ends}}},
 		{Role: figure.Limit, Points: []figure.Point{{X: 1, Y: -tolerance}, {X: ends, Y: -tolerance}}},
-		{Role: figure.Limit, Name: v.Say(roundsTol, calc.Amount("tolerance", tolerance, &measure.Part)),
+		{Role: figure.Limit, Name: v.Say(roundsTol, calc.Amount("tolerance", tolerance, &displays.Part)),
 			Points: []figure.Point{{X: 1, Y: tolerance}, {X: ends, Y: tolerance}}},
 	}
 	roles := []figure.Role{figure.Thin, figure.Measure, figure.Ink}[3-rounds:]
@@ -64,6 +64,6 @@ func drawRounds(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	nodes, foot := figure.Plot(figure.Axis{Title: v.Say(roundsRow), From: 0.5, To: ends + 0.5, Marks: rows},
 		figure.Axis{Title: v.Say(roundsOff), From: -1.1 * most, To: 1.1 * most, Marks: []figure.Mark{{At: 0, Text: "0"}}}, curves, spots)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(roundsTitle), Nodes: nodes,
-		Desc: v.Say(roundsDesc, calc.Amount("first", res.Out.Num("first-worst"), &measure.Part), calc.Amount("last", res.Out.Num("worst"), &measure.Part),
+		Desc: v.Say(roundsDesc, calc.Amount("first", res.Out.Num("first-worst"), &displays.Part), calc.Amount("last", res.Out.Num("worst"), &displays.Part),
 			calc.Count("count", int(res.Out.Num("to-turn"))))}
 }

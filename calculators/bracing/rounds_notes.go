@@ -5,7 +5,7 @@ import (
 	"strconv"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // What the calculator says about a wall on its way.
@@ -23,31 +23,31 @@ const (
 )
 
 // notePosts speaks of single braces, each at its last reading.
-func notePosts(r *calc.Run, in calc.Case, posts []post, rounds int) {
+func notePosts(r *calc.Recorder, in calc.Case, posts []post, rounds int) {
 	if stiff(in) {
-		r.Note(calc.Warning, calc.At("concrete"), roundStiff)
+		r.Note(calc.LevelWarning, calc.At("concrete"), roundStiff)
 	} else if !in.Has("string-side") {
-		r.Note(calc.Ask, calc.At("string-side"), roundSide)
+		r.Note(calc.LevelAsk, calc.At("string-side"), roundSide)
 	}
 	for _, p := range posts {
 		at := calc.Cell("braces", p.nr, "gap-"+strconv.Itoa(len(p.off)))
 		if len(p.off) < rounds {
-			r.Note(calc.Ask, calc.Cell("braces", p.nr, "gap-3"), roundRead)
+			r.Note(calc.LevelAsk, calc.Cell("braces", p.nr, "gap-3"), roundRead)
 		}
-		name, moved := calc.Word("name", p.name()), calc.Amount("moved", math.Abs(p.last()-p.prev()), &measure.Part)
+		name, moved := calc.Word("name", p.name()), calc.Amount("moved", math.Abs(p.last()-p.prev()), &displays.Part)
 		switch p.way {
 		case "wrong":
-			r.Note(calc.Caution_, at, roundWrong, name, moved)
+			r.Note(calc.LevelCaution, at, roundWrong, name, moved)
 			if q := leftOver.Value(p.prev(), p.last()); q > 1.6 && q < 2.4 {
-				r.Note(calc.Caution_, at, roundDouble)
+				r.Note(calc.LevelCaution, at, roundDouble)
 			}
 		case "past":
-			r.Note(calc.Notice, at, roundPast, name)
+			r.Note(calc.LevelNotice, at, roundPast, name)
 		case "still":
-			r.Note(calc.Ask, at, roundStill, name)
+			r.Note(calc.LevelAsk, at, roundStill, name)
 		}
 		if p.toTurn && p.turns > roundTurns+calc.Slack {
-			r.Note(calc.Caution_, at, roundTwo, name, calc.Amount("turns", p.turns, quarters))
+			r.Note(calc.LevelCaution, at, roundTwo, name, calc.Amount("turns", p.turns, quarters))
 		}
 	}
 }

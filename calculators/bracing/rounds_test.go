@@ -96,11 +96,11 @@ func TestRoundsAgreeWithOneReading(t *testing.T) {
 	for range 300 {
 		gap, run := 0.005+0.08*rng.Float64(), 1+2*rng.Float64()
 		one := calc.NewCase(StringLine.In).With("foot-distance", calc.Num(run)).
-			With("readings", calc.List(calc.NewCase(readingCols).With("gap", calc.Num(gap))))
+			With("readings", calc.RowsOf(calc.NewCase(readingCols).With("gap", calc.Num(gap))))
 		cols := roundsIn[2].Cols
 		many := calc.NewCase(roundsIn).With("foot-distance", calc.Num(run)).
-			With("braces", calc.List(calc.NewCase(cols).With("gap-1", calc.Num(0.1*rng.Float64())).With("gap-2", calc.Num(gap))))
-		a, b := calc.Execute(StringLine, one).Out.Num("turns"), calc.Execute(LineRounds, many).Out.Num("turns")
+			With("braces", calc.RowsOf(calc.NewCase(cols).With("gap-1", calc.Num(0.1*rng.Float64())).With("gap-2", calc.Num(gap))))
+		a, b := calc.Run(StringLine, one).Out.Num("turns"), calc.Run(LineRounds, many).Out.Num("turns")
 		near(t, "turns", a, b, 1e-12)
 	}
 }
@@ -116,7 +116,7 @@ func TestRoundsBringAWallIn(t *testing.T) {
 		}
 		before, done := append([]float64(nil), off...), false
 		for range 12 {
-			res := calc.Execute(LineRounds, roundsCase(before, off))
+			res := calc.Run(LineRounds, roundsCase(before, off))
 			if res.Out.Choice("done") != "not-yet" {
 				done = true
 				break
@@ -136,7 +136,7 @@ func roundsCase(before, off []float64) calc.Case {
 	for i := range off {
 		rows = append(rows, calc.NewCase(cols).With("gap-1", calc.Num(0.019+before[i])).With("gap-2", calc.Num(0.019+off[i])))
 	}
-	return calc.NewCase(roundsIn).With("block", calc.Num(0.019)).With("braces", calc.List(rows...))
+	return calc.NewCase(roundsIn).With("block", calc.Num(0.019)).With("braces", calc.RowsOf(rows...))
 }
 
 // turnBraces turns each brace to the nearest quarter; a fifth of its movement

@@ -14,9 +14,9 @@ var WindOnWall = &calc.Calculator{
 	Formulas: windFormulas,
 	Sources:  windSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Danger, Text: calc.Text("wind-on-wall.caution.clear: A wall that blows over kills. Clear the planks and the fall zone before the wind gets strong.")},
-		{Level: calc.Warning, Text: calc.Text("wind-on-wall.caution.engineer: Bracing is the work of an engineer or of the form maker. These forces help you ask, they are no design.")},
-		{Level: calc.Warning, Text: calc.Text("wind-on-wall.caution.local: Local code, the anchor maker's data and the soil decide. An anchor in young concrete holds far less.")},
+		{Level: calc.LevelDanger, Text: calc.Text("wind-on-wall.caution.clear: A wall that blows over kills. Clear the planks and the fall zone before the wind gets strong.")},
+		{Level: calc.LevelWarning, Text: calc.Text("wind-on-wall.caution.engineer: Bracing is the work of an engineer or of the form maker. These forces help you ask, they are no design.")},
+		{Level: calc.LevelWarning, Text: calc.Text("wind-on-wall.caution.local: Local code, the anchor maker's data and the soil decide. An anchor in young concrete holds far less.")},
 	},
 	Tables:  windTables,
 	Compute: computeWind,

@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 const (
@@ -80,10 +80,10 @@ func forceCoefficient(in calc.Case) float64 {
 	return in.Num("coefficient")
 }
 
-func computeWind(r *calc.Run, in calc.Case) {
+func computeWind(r *calc.Recorder, in calc.Case) {
 	height, attach := in.Num("height"), in.Num("attach")
 	if exceeds(attach, height) {
-		r.Refuse(calc.At("attach"), highAttach, calc.Amount("height", height, &measure.Height))
+		r.Refuse(calc.At("attach"), highAttach, calc.Amount("height", height, &displays.Height))
 		return
 	}
 	moment := windOn(r, in)
@@ -114,7 +114,7 @@ func computeWind(r *calc.Run, in calc.Case) {
 
 // windOn works out the pressure and the moment that counts, for each length of
 // wall.
-func windOn(r *calc.Run, in calc.Case) float64 {
+func windOn(r *calc.Recorder, in calc.Case) float64 {
 	wind := r.Use(designWind, periodFactor(in.Choice("period")), in.Num("wind"))
 	gradient, alpha := terrain(in.Choice("exposure"))
 	height := in.Num("height")
@@ -137,7 +137,7 @@ func windOn(r *calc.Run, in calc.Case) float64 {
 	moment, least := windMoment.Value(line, height), leastMoment.Value(height)
 	if least > moment {
 		r.PutChoice("governs", "least")
-		r.Note(calc.Notice, calc.At("wind"), leastCounts)
+		r.Note(calc.LevelNotice, calc.At("wind"), leastCounts)
 		return r.Use(leastMoment, height)
 	}
 	r.PutChoice("governs", "wind")
@@ -155,7 +155,7 @@ func plankShare(in calc.Case) (load, level float64) {
 
 // verdicts hold the forces against ratings that the reader gave. All forces
 // grow with the length of wall on one brace, so the ratings tell the most.
-func verdicts(r *calc.Run, in calc.Case, push, uplift float64) {
+func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 	most := math.Inf(1)
 	judge := func(rating, verdict string, force float64) {
 		if !in.Has(rating) {
@@ -164,7 +164,7 @@ func verdicts(r *calc.Run, in calc.Case, push, uplift float64) {
 		most = math.Min(most, in.Num("spacing")*in.Num(rating)/force)
 		if exceeds(force, in.Num(rating)) {
 			r.PutChoice(verdict, "beyond")
-			r.Note(calc.Danger, calc.At(rating), overRating)
+			r.Note(calc.LevelDanger, calc.At(rating), overRating)
 			return
 		}
 		r.PutChoice(verdict, "within")
@@ -172,35 +172,35 @@ func verdicts(r *calc.Run, in calc.Case, push, uplift float64) {
 	judge("brace-rating", "brace-verdict", push)
 	judge("anchor-rating", "anchor-verdict", uplift)
 	if math.IsInf(most, 1) {
-		r.Note(calc.Ask, calc.At("brace-rating"), noVerdict)
+		r.Note(calc.LevelAsk, calc.At("brace-rating"), noVerdict)
 		return
 	}
 	r.Put("spacing-limit", most)
 	if in.Choice("factor") == "allowable" {
-		r.Note(calc.Ask, calc.At("factor"), strengthMix)
+		r.Note(calc.LevelAsk, calc.At("factor"), strengthMix)
 	}
 }
 
-func noteWind(r *calc.Run, in calc.Case) {
+func noteWind(r *calc.Recorder, in calc.Case) {
 	height, attach := in.Num("height"), in.Num("attach")
-	r.Note(calc.Warning, calc.At("clear"), clearOut,
-		calc.Amount("zone", clearZone.Value(height), &zoneShow), calc.Amount("wind", in.Num("clear"), &measure.Wind))
-	r.Note(calc.Notice, calc.At("clear"), noForm)
-	r.Note(calc.Warning, calc.Path{}, bothWays)
+	r.Note(calc.LevelWarning, calc.At("clear"), clearOut,
+		calc.Amount("zone", clearZone.Value(height), &zoneShow), calc.Amount("wind", in.Num("clear"), &displays.Wind))
+	r.Note(calc.LevelNotice, calc.At("clear"), noForm)
+	r.Note(calc.LevelWarning, calc.Path{}, bothWays)
 	if in.Choice("wall") == "fresh" {
-		r.Note(calc.Warning, calc.At("wall"), freshNote)
+		r.Note(calc.LevelWarning, calc.At("wall"), freshNote)
 	}
 	if exceeds(in.Num("clear"), firstPeriod) {
-		r.Note(calc.Ask, calc.At("clear"), firstDay)
+		r.Note(calc.LevelAsk, calc.At("clear"), firstDay)
 	}
 	if in.Choice("part") == "end" && in.Num("length") < 2*height {
-		r.Note(calc.Notice, calc.At("part"), noEnd)
+		r.Note(calc.LevelNotice, calc.At("part"), noEnd)
 	}
 	if attach < 0.55*height-calc.Slack {
-		r.Note(calc.Caution_, calc.At("attach"), lowAttach)
+		r.Note(calc.LevelCaution, calc.At("attach"), lowAttach)
 	}
 	angle := braceAngle.Value(in.Num("run"), attach, in.Num("below"))
 	if a := calc.From(angle, "°"); a < leastSlope-calc.Slack || a > mostSlope+calc.Slack {
-		r.Note(calc.Caution_, calc.At("run"), windSlope, calc.Amount("slope", angle, &measure.Degrees))
+		r.Note(calc.LevelCaution, calc.At("run"), windSlope, calc.Amount("slope", angle, &displays.Degrees))
 	}
 }

@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -27,7 +27,7 @@ const (
 	windTall  = 306.0
 )
 
-func drawWind(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawWind(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -58,13 +58,13 @@ func drawWind(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 		nodes = append(nodes, figure.Segment(figure.Ink, figure.Point{X: face, Y: hold}, figure.Point{X: left + wide, Y: hold}),
 			figure.Rect(figure.Steel, figure.Point{X: left, Y: hold - 5}, wide, 5))
 	}
-	line, push := calc.Amount("line", res.Out.Num("line"), &lineLoadShow), calc.Amount("push", res.Out.Num("push"), &measure.Force)
-	uplift := calc.Amount("uplift", res.Out.Num("uplift"), &measure.Force)
+	line, push := calc.Amount("line", res.Out.Num("line"), &lineLoadShow), calc.Amount("push", res.Out.Num("push"), &displays.Force)
+	uplift := calc.Amount("uplift", res.Out.Num("uplift"), &displays.Force)
 	nodes = append(nodes,
 		figure.Text(figure.Label, figure.Point{X: 10, Y: 20}, figure.Start, v.Say(windArrow, line)),
 		figure.Text(figure.Number, figure.Point{X: 170, Y: 272}, figure.Middle, v.Say(windPush, push)),
 		figure.Text(figure.Number, figure.Point{X: 10, Y: 296}, figure.Start, v.Say(windUplift, uplift)),
-		figure.Text(figure.Number, figure.Point{X: 330, Y: 296}, figure.End, v.Say(windLevel, calc.Amount("level", res.Out.Num("level"), &measure.Force))))
+		figure.Text(figure.Number, figure.Point{X: 330, Y: 296}, figure.End, v.Say(windLevel, calc.Amount("level", res.Out.Num("level"), &displays.Force))))
 	return figure.Drawing{Width: figure.ChartWidth, Height: windTall, Title: v.Say(windTitle), Desc: v.Say(windDesc, line, push, uplift), Nodes: nodes}
 }
 

@@ -34,7 +34,7 @@ func TestBraceIsInBalance(t *testing.T) {
 			With("below", calc.Num(rng.Float64())).With("wind", calc.In(90+80*rng.Float64(), "mph")).With("spacing", calc.Num(1+2*rng.Float64())).
 			With("out", calc.Num(rng.Float64()))
 		in = in.With("attach", calc.Num(in.Num("height")*(0.3+0.7*rng.Float64())))
-		res := calc.Execute(WindOnWall, in)
+		res := calc.Run(WindOnWall, in)
 		if res.State != calc.OK {
 			t.Fatal(res.Notes)
 		}
@@ -106,8 +106,8 @@ func TestRatings(t *testing.T) {
 	if res.Out.Choice("brace-verdict") != "within" || res.Out.Choice("anchor-verdict") != "beyond" {
 		t.Error(res.Out.Choice("brace-verdict"), res.Out.Choice("anchor-verdict"))
 	}
-	in, _ := calc.Read(WindOnWall, []calc.Entry{{Path: "anchor-rating", Text: "1000 lbf"}}, calc.Voice{}.Style)
-	at := calc.Execute(WindOnWall, in.With("spacing", calc.Num(res.Out.Num("spacing-limit"))))
+	in, _ := calc.Read(WindOnWall, []calc.Entry{{Path: "anchor-rating", Text: "1000 lbf"}}, calc.Locale{}.Style)
+	at := calc.Run(WindOnWall, in.With("spacing", calc.Num(res.Out.Num("spacing-limit"))))
 	near(t, "uplift", calc.From(at.Out.Num("uplift"), "lbf"), 1000, 1e-6)
 	if at.Out.Choice("anchor-verdict") != "within" {
 		t.Error("right on the rating is beyond it")

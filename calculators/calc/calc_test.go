@@ -22,7 +22,7 @@ func entries(pairs ...string) []Entry {
 }
 
 func TestDeclarationHasNoSlips(t *testing.T) {
-	for _, s := range Slips(tank) {
+	for _, s := range Problems(tank) {
 		t.Error(s)
 	}
 }
@@ -32,8 +32,8 @@ func TestDefaultCase(t *testing.T) {
 	if len(notes) != 0 {
 		t.Fatalf("defaults refused: %v", notes)
 	}
-	res := Execute(tank, in)
-	if got := (Voice{Style: us}).Write(tank.Out[0], res.Out.Value("holds")); got != "27.0 ft³" {
+	res := Run(tank, in)
+	if got := (Locale{Style: us}).Write(tank.Out[0], res.Out.Value("holds")); got != "27.0 ft³" {
 		t.Errorf("holds %s, want 27.0 ft³", got)
 	}
 	if rows := res.Out.Rows("left"); len(rows) != 1 || rows[0].Text("box") != "small" || math.Abs(rows[0].Num("holds")-SI(1, "ft³")) > 1e-12 {
@@ -65,7 +65,7 @@ func TestRefusals(t *testing.T) {
 			t.Errorf("%s=%q: notes %+v, want one at %s", c.path, c.text, notes, c.at)
 			continue
 		}
-		if got := (Voice{Style: us}).Say(notes[0].Text, notes[0].Slots...); c.say != "" && got != c.say {
+		if got := (Locale{Style: us}).Say(notes[0].Text, notes[0].Slots...); c.say != "" && got != c.say {
 			t.Errorf("%s=%q: %s, want %s", c.path, c.text, got, c.say)
 		}
 	}
@@ -108,11 +108,11 @@ func TestRowSyntax(t *testing.T) {
 // row even where an empty one stands before it.
 func TestRowNumbersSurviveEmptyRows(t *testing.T) {
 	in, _ := Read(tank, entries("boxes.1.side", "", "boxes.1.name", "", "boxes.2.side", "1 in", "boxes.2.name", ""), us)
-	res := Execute(tank, in)
+	res := Run(tank, in)
 	if len(res.Notes) != 1 || res.Notes[0].At.String() != "boxes.2.side" {
 		t.Fatalf("notes %+v", res.Notes)
 	}
-	if got := (Voice{Style: us}).Say(res.Notes[0].Text, res.Notes[0].Slots...); got != `Box 2 is smaller than 0' 6".` {
+	if got := (Locale{Style: us}).Say(res.Notes[0].Text, res.Notes[0].Slots...); got != `Box 2 is smaller than 0' 6".` {
 		t.Error(got)
 	}
 }
@@ -133,12 +133,12 @@ func TestGivenTwice(t *testing.T) {
 func TestTypedReadsBack(t *testing.T) {
 	in, _ := Read(tank, entries("lid", "yes", "day", "2024-02-29", "boxes", "2 ft | x; 3 ft | y"), us)
 	for _, style := range []quantity.Style{us, metric} {
-		v := Voice{Style: style}
-		back, notes := Read(tank, v.Typed(in), style)
+		v := Locale{Style: style}
+		back, notes := Read(tank, v.Entries(in), style)
 		if len(notes) != 0 {
 			t.Fatalf("%v", notes)
 		}
-		a, b := v.Typed(in), v.Typed(back)
+		a, b := v.Entries(in), v.Entries(back)
 		for i := range a {
 			if a[i] != b[i] {
 				t.Errorf("%v became %v", a[i], b[i])
@@ -149,7 +149,7 @@ func TestTypedReadsBack(t *testing.T) {
 
 func TestRefusedRunHasNoNumbers(t *testing.T) {
 	in, _ := Read(tank, entries("shape", "round"), us)
-	res := Execute(tank, in)
+	res := Run(tank, in)
 	if res.State != Refused || res.Out.Has("holds") || len(res.Notes) != 1 {
 		t.Errorf("%+v", res)
 	}
@@ -157,8 +157,8 @@ func TestRefusedRunHasNoNumbers(t *testing.T) {
 
 func TestNotFiniteIsRefused(t *testing.T) {
 	c := *tank
-	c.Compute = func(r *Run, in Case) { r.Put("holds", math.Inf(1)) }
-	if res := Execute(&c, NewCase(c.In)); res.State != Refused || res.Notes[0].Text.Key() != NoNumber.Key() {
+	c.Compute = func(r *Recorder, in Case) { r.Put("holds", math.Inf(1)) }
+	if res := Run(&c, NewCase(c.In)); res.State != Refused || res.Notes[0].Text.Key() != NoNumber.Key() {
 		t.Errorf("%+v", res)
 	}
 }
@@ -167,19 +167,19 @@ func TestNotFiniteIsRefused(t *testing.T) {
 // the other.
 func TestWorkedStep(t *testing.T) {
 	in, _ := Read(tank, entries("side", "2 ft"), us)
-	step := Execute(tank, in).Steps[0]
-	w := Voice{Style: us}.Work(step)
+	step := Run(tank, in).Steps[0]
+	w := Locale{Style: us}.Work(step)
 	if w.Plain != "V = a^2 × h" || w.Substituted != "2^2 × 2" || w.Result != "8 ft³" {
 		t.Errorf("%+v", w)
 	}
-	w = Voice{Style: metric}.Work(step)
+	w = Locale{Style: metric}.Work(step)
 	if w.Substituted != "0,6096^2 × 0,6096" || w.Result != "0,22653 m³" {
 		t.Errorf("%+v", w)
 	}
 }
 
 func TestTranslationAndSlots(t *testing.T) {
-	v := Voice{Words: Words{"x.a": "{b} y {a} {z}", "x.word": "palabra"}, Style: us}
+	v := Locale{Words: Translations{"x.a": "{b} y {a} {z}", "x.word": "palabra"}, Style: us}
 	got := v.Say(Text("x.a: {a} and {b}"), Word("a", "1"), Said("b", Text("x.word: word")))
 	if got != "palabra y 1 {z}" {
 		t.Error(got)
@@ -195,7 +195,7 @@ func TestFingerprintChangesWithTheDeclaration(t *testing.T) {
 	c.In = append([]Field(nil), tank.In...)
 	c.In[0].Max = &Limit{At: 29, Unit: "ft", Why: why}
 	d := *tank
-	d.Compute = func(r *Run, in Case) { fill(r, in); r.Put("holds", 1) }
+	d.Compute = func(r *Recorder, in Case) { fill(r, in); r.Put("holds", 1) }
 	for _, other := range []*Calculator{&c, &d} {
 		if Fingerprint([]*Calculator{other}) == a {
 			t.Error("the fingerprint did not change")

@@ -21,9 +21,9 @@ type Calculator struct {
 	Tables   []Table
 	// Compute reads checked inputs and fills the run. It does not know the
 	// reader's language or units.
-	Compute func(*Run, Case)
+	Compute func(*Recorder, Case)
 	// Draw draws the result; nil where nobody would rather look than read.
-	Draw func(Voice, Case, Result) figure.Drawing
+	Draw func(Locale, Case, Result) figure.Drawing
 }
 
 // Caution is a standing caution of a calculator.

@@ -15,7 +15,7 @@ type filled struct {
 }
 
 // NewCase is a case of the fields' usual values. It panics on one that cannot
-// be read: a slip in a declaration, which Slips reports without panic.
+// be read: a mistake in a declaration, which Problems reports without panic.
 func NewCase(fields []Field) Case {
 	c := Empty(fields)
 	for i, f := range fields {
@@ -56,7 +56,7 @@ func (c Case) Num(id string) float64 { return c.Value(id).Num }
 // Choice is the ID of the chosen option.
 func (c Case) Choice(id string) string { return c.Value(id).Word }
 
-// Text is the content of a Words_ field.
+// Text is the content of a FreeText field.
 func (c Case) Text(id string) string { return c.Value(id).Word }
 
 // Flag is the content of a Flag field.
@@ -68,9 +68,9 @@ func (c Case) Days(id string) int { return int(c.Value(id).Num) }
 // Rows are the rows of a Rows field.
 func (c Case) Rows(id string) []Case { return c.Value(id).Rows }
 
-// Nr is the number of a row as the reader typed it, from 1; empty rows that
+// RowNumber is the number of a row as the reader typed it, from 1; empty rows that
 // were passed over count. It is 0 for a case that is no row.
-func (c Case) Nr() int { return c.row }
+func (c Case) RowNumber() int { return c.row }
 
 // With is a copy of the case with one field changed.
 func (c Case) With(id string, v Value) Case {

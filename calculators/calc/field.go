@@ -7,24 +7,24 @@ type Kind uint8
 
 // The kinds of field.
 const (
-	Number Kind = iota // a quantity, kept in SI
-	Choice             // one of Options, kept as the option's ID
-	Flag               // yes or no
-	Day                // a calendar date
-	Words_             // free text: a name, a place
-	Rows               // a list of rows, each with Cols; rows are not nested
+	Number   Kind = iota // a quantity, kept in SI
+	Choice               // one of Options, kept as the option's ID
+	Flag                 // yes or no
+	Day                  // a calendar date
+	FreeText             // free text: a name, a place
+	Rows                 // a list of rows, each with Cols; rows are not nested
 )
 
 // Field is one input or output of a calculator.
 type Field struct {
-	ID    string // lower-case letters, digits and hyphens; the name on the command line
-	Label Text
-	Help  Text // one line under the field; may be empty
-	Kind  Kind
-	Show  *quantity.Show // Number: dimension, units, rounding
-	Whole bool           // Number: whole numbers only
-	Min   *Limit         // Number
-	Max   *Limit         // Number
+	ID      string // lower-case letters, digits and hyphens; the name on the command line
+	Label   Text
+	Help    Text // one line under the field; may be empty
+	Kind    Kind
+	Display *quantity.Display // Number: dimension, units, rounding
+	Whole   bool              // Number: whole numbers only
+	Min     *Limit            // Number
+	Max     *Limit            // Number
 	// Usual is what the field holds at first, as a reader of US units types it:
 	// "8 in", "outside", "yes", "40 ft | 8 ft | 2; 28 ft | 8 ft | 2". Empty
 	// means nothing. It is text so that a declaration is data and not code.
@@ -36,7 +36,7 @@ type Field struct {
 	Cols     []Field         // Rows
 	MinRows  int             // Rows
 	MaxRows  int             // Rows
-	MaxLen   int             // Words_: longest text in bytes; 0 means 200
+	MaxLen   int             // FreeText: longest text in bytes; 0 means 200
 	Lead     bool            // an output shown large, first
 	Exact    bool            // an output that is exact as shown (counts); no unrounded value is offered
 }
@@ -64,7 +64,7 @@ func (l *Limit) SI() float64 { return SI(l.At, l.Unit) }
 type Value struct {
 	Set  bool
 	Num  float64 // Number in SI; Flag 0 or 1; Day in days since 1970-01-01
-	Word string  // Choice: option ID; Words_: the text
+	Word string  // Choice: option ID; FreeText: the text
 	Rows []Case  // Rows
 }
 
@@ -92,19 +92,19 @@ func From(si float64, unit string) float64 {
 	return u.FromSI(si)
 }
 
-// Pick is a Choice.
-func Pick(option string) Value { return Value{Set: true, Word: option} }
+// ChoiceOf is a Choice.
+func ChoiceOf(option string) Value { return Value{Set: true, Word: option} }
 
-// Yes is a Flag.
-func Yes(on bool) Value {
+// Bool is a Flag.
+func Bool(on bool) Value {
 	if on {
 		return Value{Set: true, Num: 1}
 	}
 	return Value{Set: true}
 }
 
-// Txt is free text.
-func Txt(text string) Value { return Value{Set: true, Word: text} }
+// TextOf is free text.
+func TextOf(text string) Value { return Value{Set: true, Word: text} }
 
-// List is a list of rows.
-func List(rows ...Case) Value { return Value{Set: true, Rows: rows} }
+// RowsOf is a list of rows.
+func RowsOf(rows ...Case) Value { return Value{Set: true, Rows: rows} }

@@ -14,10 +14,10 @@ func Fingerprint(list []*Calculator) string {
 	for _, c := range list {
 		h.declaration(c)
 		in := NewCase(c.In)
-		res := Execute(c, in)
+		res := Run(c, in)
 		h.text(res.State.String())
 		for _, style := range []quantity.Style{{System: quantity.US}, {System: quantity.Metric}} {
-			v := Voice{Style: style}
+			v := Locale{Style: style}
 			h.values(v, in)
 			h.values(v, res.Out)
 		}
@@ -61,10 +61,10 @@ func (h *hash) fields(fields []Field) {
 	for _, f := range fields {
 		h.text(f.ID, string(f.Label), strconv.Itoa(int(f.Kind)), strconv.Itoa(f.MaxRows))
 		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
-			if f.Show == nil {
+			if f.Display == nil {
 				continue
 			}
-			h.text(f.Show.In(sys).Unit, strconv.FormatFloat(f.Show.In(sys).Step, 'g', -1, 64))
+			h.text(f.Display.In(sys).Unit, strconv.FormatFloat(f.Display.In(sys).Step, 'g', -1, 64))
 		}
 		for _, l := range []*Limit{f.Min, f.Max} {
 			if l != nil {
@@ -79,7 +79,7 @@ func (h *hash) fields(fields []Field) {
 }
 
 // values hashes what a reader sees, which is the same on every machine.
-func (h *hash) values(v Voice, c Case) {
+func (h *hash) values(v Locale, c Case) {
 	for i, f := range c.fields {
 		h.text(f.ID, v.Write(f, c.values[i]))
 		for _, row := range c.values[i].Rows {

@@ -17,7 +17,7 @@ type Given struct {
 // Givens are the inputs of a case that are asked for and filled in: first those
 // that vary, each by itself, then those that were set and all rows, a row of
 // cells as one, and last what has its usual value.
-func (v Voice) Givens(c Case, vary []string, set []Entry) []Given {
+func (v Locale) Givens(c Case, vary []string, set []Entry) []Given {
 	var fresh, fixed, usual []Given
 	for i, f := range c.fields {
 		x := c.values[i]
@@ -43,7 +43,7 @@ func (v Voice) Givens(c Case, vary []string, set []Entry) []Given {
 }
 
 // givenRow parts the cells of a row into those that vary and the rest.
-func (v Voice) givenRow(f Field, row Case, nr int, vary []string) (fresh []Given, rest Given) {
+func (v Locale) givenRow(f Field, row Case, nr int, vary []string) (fresh []Given, rest Given) {
 	if row.row > 0 {
 		nr = row.row
 	}

@@ -14,11 +14,11 @@ func TestGivens(t *testing.T) {
 	if len(notes) > 0 {
 		t.Fatal(notes)
 	}
-	metric := Voice{Style: quantity.Style{System: quantity.Metric, Mark: quantity.Comma}}
+	metric := Locale{Style: quantity.Style{System: quantity.Metric, Mark: quantity.Comma}}
 	got := fmt.Sprint(metric.Givens(in, []string{"side", "boxes.2.side"}, nil))
 	for _, c := range []struct{ got, want string }{
 		{got, wantMetric},
-		{fmt.Sprint(Voice{}.Givens(in, nil, []Entry{{"side", "3 ft"}})), wantUS},
+		{fmt.Sprint(Locale{}.Givens(in, nil, []Entry{{"side", "3 ft"}})), wantUS},
 	} {
 		if c.got != c.want {
 			t.Errorf("got  %s\nwant %s", c.got, c.want)

@@ -7,12 +7,12 @@ type Level uint8
 
 // The levels, gravest first.
 const (
-	Refusal  Level = iota // no result: the input or the method does not allow one
-	Danger                // will result in death or serious injury
-	Warning               // could result in death or serious injury
-	Caution_              // could result in minor or moderate injury
-	Notice                // not related to injury
-	Ask                   // a question to the reader; the result stands
+	LevelRefusal Level = iota // no result: the input or the method does not allow one
+	LevelDanger               // will result in death or serious injury
+	LevelWarning              // could result in death or serious injury
+	LevelCaution              // could result in minor or moderate injury
+	LevelNotice               // not related to injury
+	LevelAsk                  // a question to the reader; the result stands
 )
 
 var levelNames = [...]string{"refusal", "danger", "warning", "caution", "notice", "ask"}

@@ -21,11 +21,11 @@ type Drill struct {
 // drillTries bounds the search for numbers that the calculator answers.
 const drillTries = 50
 
-// Draw gives fresh numbers for a drill: each input that varies lies between
+// Sample gives fresh numbers for a drill: each input that varies lies between
 // half and one and a half times its usual value, within its limits, and is
 // round enough to be said aloud. The same seed gives the same numbers. It
 // fails where the calculator answers none of many draws.
-func (d Drill) Draw(seed uint64, sys quantity.System) (in Case, res Result, ok bool) {
+func (d Drill) Sample(seed uint64, sys quantity.System) (in Case, res Result, ok bool) {
 	base, notes := Read(d.Of, d.Set, quantity.Style{})
 	if len(notes) > 0 {
 		return Case{}, Result{}, false
@@ -39,15 +39,15 @@ func (d Drill) Draw(seed uint64, sys quantity.System) (in Case, res Result, ok b
 		if !within(d.Of, in) {
 			continue
 		}
-		if res = Execute(d.Of, in); res.State == OK && res.Out.Has(d.Answer) {
+		if res = Run(d.Of, in); res.State == OK && res.Out.Has(d.Answer) {
 			return in, res, true
 		}
 	}
 	return Case{}, Result{}, false
 }
 
-// Slip tells what is wrong with a drill itself, or is empty.
-func (d Drill) Slip() string {
+// Problem tells what is wrong with a drill itself, or is empty.
+func (d Drill) Problem() string {
 	i := fieldOf(d.Of.Out, d.Answer)
 	if i < 0 || d.Of.Out[i].Kind != Number {
 		return d.Of.ID + " has no output " + d.Answer + " that is a number"
@@ -57,7 +57,7 @@ func (d Drill) Slip() string {
 	}
 	base, notes := Read(d.Of, d.Set, quantity.Style{})
 	if len(notes) > 0 {
-		return notes[0].At.String() + ": " + Voice{}.Say(notes[0].Text, notes[0].Slots...)
+		return notes[0].At.String() + ": " + Locale{}.Say(notes[0].Text, notes[0].Slots...)
 	}
 	for _, path := range d.Vary {
 		c, id := base.cell(path)
@@ -94,14 +94,14 @@ func (v Verdict) String() string { return verdictNames[v] }
 // step that results are rounded to, whichever is wider.
 func (d Drill) Judge(res Result, typed string, style quantity.Style) (Verdict, Note) {
 	f := d.Of.Out[fieldOf(d.Of.Out, d.Answer)]
-	x, t := quantity.Parse(strings.TrimSpace(typed), *f.Show, style)
+	x, t := quantity.Parse(strings.TrimSpace(typed), *f.Display, style)
 	if t != nil {
-		text, slots := trouble(t)
-		return Unread, Note{Level: Refusal, At: At(d.Answer), Text: text, Slots: slots}
+		text, slots := parseErrorText(t)
+		return Unread, Note{Level: LevelRefusal, At: At(d.Answer), Text: text, Slots: slots}
 	}
 	right := res.Out.Num(d.Answer)
 	slack, _ := d.slack(f, right)
-	slack = math.Max(slack, math.Abs(quantity.Round(right, *f.Show, style.System)-right))
+	slack = math.Max(slack, math.Abs(quantity.Round(right, *f.Display, style.System)-right))
 	if math.Abs(x-right) <= slack*(1+Slack) {
 		return Right, Note{}
 	}
@@ -109,13 +109,13 @@ func (d Drill) Judge(res Result, typed string, style quantity.Style) (Verdict, N
 }
 
 // slack is how far an answer may lie off, in SI units.
-func (d Drill) slack(f Field, right float64) (float64, *quantity.Trouble) {
-	share := quantity.Show{Dim: quantity.Ratio, US: quantity.Scale{Unit: "%"}}
-	if strings.HasSuffix(d.Tolerance, "%") && f.Show.Dim != quantity.Ratio {
+func (d Drill) slack(f Field, right float64) (float64, *quantity.ParseError) {
+	share := quantity.Display{Dim: quantity.Ratio, US: quantity.UnitDisplay{Unit: "%"}}
+	if strings.HasSuffix(d.Tolerance, "%") && f.Display.Dim != quantity.Ratio {
 		s, t := quantity.Parse(d.Tolerance, share, quantity.Style{})
 		return s * math.Abs(right), t
 	}
-	return quantity.Parse(d.Tolerance, *f.Show, quantity.Style{})
+	return quantity.Parse(d.Tolerance, *f.Display, quantity.Style{})
 }
 
 // varied is a case with one input changed.
@@ -129,9 +129,9 @@ func varied(in Case, path string, r *random, sys quantity.System) Case {
 	case Number:
 		c = c.With(id, Num(fresh(f, c.Num(id), r, sys)))
 	case Choice:
-		c = c.With(id, Pick(f.Options[int(r.share()*float64(len(f.Options)))].ID))
+		c = c.With(id, ChoiceOf(f.Options[int(r.share()*float64(len(f.Options)))].ID))
 	case Flag:
-		c = c.With(id, Yes(r.share() < 0.5))
+		c = c.With(id, Bool(r.share() < 0.5))
 	}
 	if c.row == 0 {
 		return c
@@ -143,7 +143,7 @@ func varied(in Case, path string, r *random, sys quantity.System) Case {
 			rows[i] = c
 		}
 	}
-	return in.With(field, List(rows...))
+	return in.With(field, RowsOf(rows...))
 }
 
 // cell finds the case, itself or one of its rows, and the field that a path
@@ -173,7 +173,7 @@ func fresh(f Field, usual float64, r *random, sys quantity.System) float64 {
 	if f.Max != nil {
 		high = math.Min(high, f.Max.SI())
 	}
-	sc := f.Show.In(sys)
+	sc := f.Display.In(sys)
 	unit, sizes := sc.Unit, []float64{1, 2, 5}
 	if sc.Form != quantity.Decimal {
 		unit, sizes = "in", []float64{0.25, 0.5, 1, 3, 6, 12}
@@ -185,7 +185,7 @@ func fresh(f Field, usual float64, r *random, sys quantity.System) float64 {
 	}
 	first, last := math.Ceil(least/step), math.Floor(most/step)
 	x := math.Min(last, math.Max(first, math.Round((least+float64(r.share()*(most-least)))/step))) * step
-	return quantity.Round(SI(x, unit), *f.Show, sys)
+	return quantity.Round(SI(x, unit), *f.Display, sys)
 }
 
 // easy is the largest of the sizes that is no larger than wanted, or the

@@ -26,21 +26,21 @@ func TestRandom(t *testing.T) {
 // can type, and are the same for the same seed.
 func TestDraw(t *testing.T) {
 	for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
-		v := Voice{Style: quantity.Style{System: sys}}
+		v := Locale{Style: quantity.Style{System: sys}}
 		seen := map[string]bool{}
 		for seed := range uint64(60) {
-			in, res, ok := tankDrill.Draw(seed, sys)
+			in, res, ok := tankDrill.Sample(seed, sys)
 			if !ok || res.State != OK {
 				t.Fatalf("seed %d draws nothing", seed)
 			}
-			again, _, _ := tankDrill.Draw(seed, sys)
+			again, _, _ := tankDrill.Sample(seed, sys)
 			if again.Num("side") != in.Num("side") {
 				t.Errorf("seed %d draws two ways", seed)
 			}
 			if side := in.Num("side"); side < SI(1.5, "ft")-1e-9 || side > SI(4.5, "ft")+1e-9 {
 				t.Errorf("side %v m is too far from 3 ft", side)
 			}
-			typed, notes := Read(tank, v.Typed(in), v.Style)
+			typed, notes := Read(tank, v.Entries(in), v.Style)
 			if len(notes) > 0 || math.Abs(typed.Num("side")-in.Num("side")) > 1e-12 {
 				t.Errorf("seed %d: typed, %v becomes %v: %v", seed, in.Num("side"), typed.Num("side"), notes)
 			}
@@ -56,7 +56,7 @@ func TestDraw(t *testing.T) {
 }
 
 func TestJudge(t *testing.T) {
-	_, res, ok := tankDrill.Draw(7, quantity.US)
+	_, res, ok := tankDrill.Sample(7, quantity.US)
 	if !ok {
 		t.Fatal("nothing drawn")
 	}
@@ -85,7 +85,7 @@ func TestJudge(t *testing.T) {
 	}
 	narrow := tankDrill
 	narrow.Tolerance = "0.001 ft³"
-	shown := Voice{}.Write(tank.Out[0], res.Out.Value("holds"))
+	shown := Locale{}.Write(tank.Out[0], res.Out.Value("holds"))
 	if got, _ := narrow.Judge(res, shown, us); got != Right {
 		t.Errorf("what the page would show, %s, is marked %s", shown, got)
 	}
@@ -103,7 +103,7 @@ func TestDrillSlips(t *testing.T) {
 		"day is nothing that varies":                                                         {Of: tank, Answer: "holds", Tolerance: "2 %", Vary: []string{"day"}},
 		"side: Side must be at most 30' 0\". A tank is no lake.":                             {Of: tank, Answer: "holds", Tolerance: "2 %", Set: []Entry{{"side", "90 ft"}}},
 	} {
-		if got := d.Slip(); got != want {
+		if got := d.Problem(); got != want {
 			t.Errorf("got %q, want %q", got, want)
 		}
 	}

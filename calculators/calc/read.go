@@ -56,7 +56,7 @@ func (rd *reader) refuse(at Path, t Text, slots ...Slot) {
 		return
 	}
 	rd.bad[at.String()] = true
-	rd.notes = append(rd.notes, Note{Level: Refusal, At: at, Text: t, Slots: slots})
+	rd.notes = append(rd.notes, Note{Level: LevelRefusal, At: at, Text: t, Slots: slots})
 }
 
 // entries sorts the typed inputs by field, so that each field is read once.

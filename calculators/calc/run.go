@@ -34,8 +34,8 @@ type Step struct {
 	Out     float64   // SI
 }
 
-// Run collects the outputs, notes and steps of one computation.
-type Run struct {
+// Recorder collects the outputs, notes and steps of one computation.
+type Recorder struct {
 	calculator *Calculator
 	result     Result
 }
@@ -45,10 +45,10 @@ var (
 	NoNumber = Text("calc.no-number: These inputs give no sensible number. Check each input and its unit.")
 )
 
-// Execute runs a calculator on checked inputs. A result that is not finite is
+// Run runs a calculator on checked inputs. A result that is not finite is
 // refused, never shown.
-func Execute(c *Calculator, in Case) Result {
-	r := &Run{calculator: c}
+func Run(c *Calculator, in Case) Result {
+	r := &Recorder{calculator: c}
 	r.result.Out = Empty(c.Out)
 	c.Compute(r, in)
 	if r.result.State == OK && !finite(r.result.Out) {
@@ -75,41 +75,41 @@ func finite(c Case) bool {
 }
 
 // Put sets an output Number, si in SI units.
-func (r *Run) Put(id string, si float64) { r.set(id, Num(si)) }
+func (r *Recorder) Put(id string, si float64) { r.set(id, Num(si)) }
 
 // PutChoice sets an output Choice.
-func (r *Run) PutChoice(id, option string) { r.set(id, Pick(option)) }
+func (r *Recorder) PutChoice(id, option string) { r.set(id, ChoiceOf(option)) }
 
 // PutFlag sets an output Flag.
-func (r *Run) PutFlag(id string, on bool) { r.set(id, Yes(on)) }
+func (r *Recorder) PutFlag(id string, on bool) { r.set(id, Bool(on)) }
 
 // PutRows sets an output Rows; make the rows with NewRow.
-func (r *Run) PutRows(id string, rows []Case) { r.set(id, Value{Set: true, Rows: rows}) }
+func (r *Recorder) PutRows(id string, rows []Case) { r.set(id, Value{Set: true, Rows: rows}) }
 
 // NewRow is an empty row of the output Rows field id; fill it with With.
-func (r *Run) NewRow(id string) Case {
+func (r *Recorder) NewRow(id string) Case {
 	return Empty(r.result.Out.fields[r.result.Out.index(id)].Cols)
 }
 
-func (r *Run) set(id string, v Value) { r.result.Out.values[r.result.Out.index(id)] = v }
+func (r *Recorder) set(id string, v Value) { r.result.Out.values[r.result.Out.index(id)] = v }
 
 // Note adds a caution or a question.
-func (r *Run) Note(level Level, at Path, text Text, slots ...Slot) {
+func (r *Recorder) Note(level Level, at Path, text Text, slots ...Slot) {
 	r.result.Notes = append(r.result.Notes, Note{Level: level, At: at, Text: text, Slots: slots})
 }
 
 // Refuse says why there is no result. The computation should return at once.
-func (r *Run) Refuse(at Path, text Text, slots ...Slot) {
-	r.Note(Refusal, at, text, slots...)
+func (r *Recorder) Refuse(at Path, text Text, slots ...Slot) {
+	r.Note(LevelRefusal, at, text, slots...)
 	r.result.State = Refused
 }
 
 // Use computes a formula and keeps it as a step of the worked example.
 // Values and result are in SI.
-func (r *Run) Use(f *Formula, si ...float64) float64 { return r.UseFor("", nil, f, si...) }
+func (r *Recorder) Use(f *Formula, si ...float64) float64 { return r.UseFor("", nil, f, si...) }
 
 // UseFor is Use with a line that says what the formula is used for.
-func (r *Run) UseFor(of Text, slots []Slot, f *Formula, si ...float64) float64 {
+func (r *Recorder) UseFor(of Text, slots []Slot, f *Formula, si ...float64) float64 {
 	out := f.Value(si...)
 	r.result.Steps = append(r.result.Steps, Step{Formula: f, Of: of, Slots: slots, In: append([]float64(nil), si...), Out: out})
 	return out
@@ -127,7 +127,7 @@ func (f *Formula) Value(si ...float64) float64 {
 			v[i] = From(x, u)
 		}
 	}
-	out := f.Fn.Of(v)
+	out := f.Fn.Call(v)
 	if f.Result.Unit != "" {
 		out = SI(out, f.Result.Unit)
 	}

@@ -29,12 +29,12 @@ func (t Text) EN() string {
 	return en
 }
 
-// Words holds the translations of one language by key; nil means English.
-type Words map[string]string
+// Translations holds the translations of one language by key; nil means English.
+type Translations map[string]string
 
-// Voice is how one reader is spoken to: language, units and decimal mark.
-type Voice struct {
-	Words Words
+// Locale is how one reader is spoken to: language, units and decimal mark.
+type Locale struct {
+	Words Translations
 	Style quantity.Style
 }
 
@@ -47,10 +47,10 @@ type Slot struct{ *filling }
 // passed is code on the phone.
 type filling struct {
 	name string
-	text string         // as it stands
-	said Text           // translated
-	si   float64        // with show
-	show *quantity.Show // how si is written
+	text string            // as it stands
+	said Text              // translated
+	si   float64           // with show
+	show *quantity.Display // how si is written
 }
 
 // Word fills a slot with text as it stands.
@@ -60,7 +60,7 @@ func Word(name, text string) Slot { return Slot{&filling{name: name, text: text}
 func Said(name string, t Text) Slot { return Slot{&filling{name: name, said: t}} }
 
 // Amount fills a slot with a quantity, si in SI units.
-func Amount(name string, si float64, show *quantity.Show) Slot {
+func Amount(name string, si float64, show *quantity.Display) Slot {
 	return Slot{&filling{name: name, si: si, show: show}}
 }
 
@@ -73,7 +73,7 @@ func Count(name string, n int) Slot { return Word(name, strconv.Itoa(n)) }
 // Say fills the slots of t in the reader's language, units and decimal mark.
 // A slot that the text does not name is ignored; a name without a slot stays
 // visible in its braces, so that a slip is seen rather than hidden.
-func (v Voice) Say(t Text, slots ...Slot) string {
+func (v Locale) Say(t Text, slots ...Slot) string {
 	text := t.EN()
 	if w := v.Words[t.Key()]; w != "" {
 		text = w
@@ -100,7 +100,7 @@ func (v Voice) Say(t Text, slots ...Slot) string {
 	return b.String()
 }
 
-func (v Voice) fill(name string, slots []Slot) string {
+func (v Locale) fill(name string, slots []Slot) string {
 	for _, s := range slots {
 		if s.name != name {
 			continue
@@ -116,8 +116,8 @@ func (v Voice) fill(name string, slots []Slot) string {
 	return "{" + name + "}"
 }
 
-// trouble turns a quantity's refusal into a text with slots.
-func trouble(t *quantity.Trouble) (Text, []Slot) {
+// parseErrorText turns a quantity's refusal into a text with slots.
+func parseErrorText(t *quantity.ParseError) (Text, []Slot) {
 	slots := make([]Slot, len(t.Slots))
 	for i, s := range t.Slots {
 		slots[i] = Word(s.Name, s.Value)

@@ -60,7 +60,7 @@ func (rd *reader) value(f Field, at Path, text string) Value {
 			return Value{}
 		}
 		return Num(float64(days))
-	case Words_:
+	case FreeText:
 		max := f.MaxLen
 		if max == 0 {
 			max = 200
@@ -69,11 +69,11 @@ func (rd *reader) value(f Field, at Path, text string) Value {
 			rd.refuse(at, tooLong, Said("label", f.Label), Count("max", max))
 			return Value{}
 		}
-		return Txt(text)
+		return TextOf(text)
 	}
-	si, t := quantity.Parse(text, *f.Show, rd.style)
+	si, t := quantity.Parse(text, *f.Display, rd.style)
 	if t != nil {
-		why, slots := trouble(t)
+		why, slots := parseErrorText(t)
 		rd.refuse(at, why, slots...)
 		return Value{}
 	}
@@ -85,7 +85,7 @@ func (rd *reader) choice(f Field, at Path, text string) Value {
 	for i, o := range f.Options {
 		ids[i] = o.ID
 		if strings.EqualFold(o.ID, text) {
-			return Pick(o.ID)
+			return ChoiceOf(o.ID)
 		}
 	}
 	rd.refuse(at, noOption, Said("label", f.Label), Word("text", text), Word("options", strings.Join(ids, ", ")))
@@ -95,9 +95,9 @@ func (rd *reader) choice(f Field, at Path, text string) Value {
 func (rd *reader) flag(f Field, at Path, text string) Value {
 	switch strings.ToLower(text) {
 	case "yes", "on", "true", "1", "sí", "si":
-		return Yes(true)
+		return Bool(true)
 	case "no", "off", "false", "0":
-		return Yes(false)
+		return Bool(false)
 	}
 	rd.refuse(at, noFlag, Said("label", f.Label), Word("text", text))
 	return Value{}
@@ -177,5 +177,5 @@ func (l *Limit) slack() (si, slack float64) {
 }
 
 func (rd *reader) outside(f Field, at Path, t Text, l *Limit) {
-	rd.refuse(at, t, Said("label", f.Label), Amount("limit", l.SI(), f.Show), Said("why", l.Why))
+	rd.refuse(at, t, Said("label", f.Label), Amount("limit", l.SI(), f.Display), Said("why", l.Why))
 }

@@ -24,7 +24,7 @@ type Worked struct {
 const figures = 5
 
 // Work writes a step out for the reader.
-func (v Voice) Work(s Step) Worked {
+func (v Locale) Work(s Step) Worked {
 	f := s.Formula
 	tree, err := expression.Parse(f.Expr)
 	if err != nil {
@@ -45,7 +45,7 @@ func (v Voice) Work(s Step) Worked {
 }
 
 // unit is the unit in which the reader sees a variable of a formula.
-func (v Voice) unit(x Var) string {
+func (v Locale) unit(x Var) string {
 	if v.Style.System == quantity.US && x.US != "" {
 		return x.US
 	}
@@ -54,7 +54,7 @@ func (v Voice) unit(x Var) string {
 
 // digits writes an SI value in a unit with the figures of hand arithmetic.
 // The decimal mark stays a point here: mark sets it for a whole line.
-func (v Voice) digits(si float64, unit string) string {
+func (v Locale) digits(si float64, unit string) string {
 	x := si
 	if unit != "" {
 		x = From(si, unit)
@@ -82,7 +82,7 @@ func significant(x float64) string {
 
 // mark writes decimal points as the reader's mark. Commas that separate the
 // arguments of a function are followed by a space and become semicolons.
-func (v Voice) mark(s string) string {
+func (v Locale) mark(s string) string {
 	if v.Style.Mark != quantity.Comma {
 		return s
 	}
@@ -91,7 +91,7 @@ func (v Voice) mark(s string) string {
 
 // aside adds the value in the reader's own system where a formula holds in
 // units of the other one only.
-func (v Voice) aside(si float64, unit string) string {
+func (v Locale) aside(si float64, unit string) string {
 	other, ok := homeUnit[unit]
 	if !ok || other.system == v.Style.System {
 		return ""

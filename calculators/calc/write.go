@@ -26,13 +26,13 @@ func (s Status) Text() Text {
 
 // Write is a value as the reader sees it: rounded for the field, with its
 // unit. Unset values are written as an empty text, Rows as their number.
-func (v Voice) Write(f Field, x Value) string {
+func (v Locale) Write(f Field, x Value) string {
 	if !x.Set {
 		return ""
 	}
 	switch f.Kind {
 	case Number:
-		return quantity.Format(x.Num, *f.Show, v.Style)
+		return quantity.Format(x.Num, *f.Display, v.Style)
 	case Choice:
 		for _, o := range f.Options {
 			if o.ID == x.Word {
@@ -53,8 +53,8 @@ func (v Voice) Write(f Field, x Value) string {
 	return x.Word
 }
 
-// Type is a value as it would be typed into the input: what Read reads back.
-func (v Voice) Type(f Field, x Value) string {
+// InputText is a value as it would be typed into the input: what Read reads back.
+func (v Locale) InputText(f Field, x Value) string {
 	switch {
 	case !x.Set:
 		return ""
@@ -70,22 +70,22 @@ func (v Voice) Type(f Field, x Value) string {
 
 // Unrounded is an output before rounding for the field, shown on demand;
 // empty where there is nothing more to show.
-func (v Voice) Unrounded(f Field, x Value) string {
+func (v Locale) Unrounded(f Field, x Value) string {
 	if !x.Set || f.Kind != Number || f.Exact {
 		return ""
 	}
-	return quantity.Exact(x.Num, *f.Show, v.Style)
+	return quantity.Exact(x.Num, *f.Display, v.Style)
 }
 
-// Typed lists a case's inputs as entries, rows cell by cell: what a form
+// Entries lists a case's inputs as entries, rows cell by cell: what a form
 // holds, and what Read turns back into the same case. A Rows field with no
 // rows is one entry with an empty text.
-func (v Voice) Typed(c Case) []Entry {
+func (v Locale) Entries(c Case) []Entry {
 	var list []Entry
 	for i, f := range c.fields {
 		x := c.values[i]
 		if f.Kind != Rows {
-			list = append(list, Entry{Path: f.ID, Text: v.Type(f, x)})
+			list = append(list, Entry{Path: f.ID, Text: v.InputText(f, x)})
 			continue
 		}
 		if len(x.Rows) == 0 {
@@ -97,7 +97,7 @@ func (v Voice) Typed(c Case) []Entry {
 				nr = k + 1
 			}
 			for j, col := range row.fields {
-				list = append(list, Entry{Path: Cell(f.ID, nr, col.ID).String(), Text: v.Type(col, row.values[j])})
+				list = append(list, Entry{Path: Cell(f.ID, nr, col.ID).String(), Text: v.InputText(col, row.values[j])})
 			}
 		}
 	}

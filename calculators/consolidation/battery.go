@@ -2,7 +2,7 @@ package consolidation
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/quantity"
 )
 
@@ -16,8 +16,8 @@ var BatteryPacks = &calc.Calculator{
 	Formulas: batteryFormulas,
 	Sources:  batterySources,
 	Cautions: []calc.Caution{
-		{Level: calc.Notice, Text: calc.Text("battery-packs.caution.stop: A vibrator that stops in a lift leaves voids that nobody sees. Have a second one that runs without packs.")},
-		{Level: calc.Warning, Text: calc.Text("battery-packs.caution.charge: Packs can burn. Charge them dry, off the wall, as their maker says. Never charge a frozen or damaged one.")},
+		{Level: calc.LevelNotice, Text: calc.Text("battery-packs.caution.stop: A vibrator that stops in a lift leaves voids that nobody sees. Have a second one that runs without packs.")},
+		{Level: calc.LevelWarning, Text: calc.Text("battery-packs.caution.charge: Packs can burn. Charge them dry, off the wall, as their maker says. Never charge a frozen or damaged one.")},
 	},
 	Tables:  batteryTables,
 	Compute: computeBattery,
@@ -25,7 +25,7 @@ var BatteryPacks = &calc.Calculator{
 }
 
 var (
-	showDraw = quantity.Show{Dim: quantity.Power, US: quantity.Scale{Unit: "W", Step: 10}}
+	showDraw = quantity.Display{Dim: quantity.Power, US: quantity.UnitDisplay{Unit: "W", Step: 10}}
 )
 
 const (
@@ -38,34 +38,34 @@ var batteryIn = []calc.Field{
 	{ID: "known", Kind: calc.Choice, Usual: "minutes", Label: calc.Text("battery-packs.known: Known of a pack"), Options: []calc.Option{
 		{ID: "minutes", Label: calc.Text("battery-packs.known.minutes: Minutes it runs the tool")},
 		{ID: "label", Label: calc.Text("battery-packs.known.label: Volts and amp-hours on its label")}}},
-	{ID: "minutes", Show: &measure.Minutes, Usual: "25 min", Label: calc.Text("battery-packs.minutes: Run time of a charge"),
+	{ID: "minutes", Display: &displays.Minutes, Usual: "25 min", Label: calc.Text("battery-packs.minutes: Run time of a charge"),
 		Help: calc.Text("battery-packs.minutes.help: From the maker, or by your own watch. Running, not waiting."),
-		Min:  &calc.Limit{At: 2, Unit: "min", Why: measure.CheckUnit}, Max: &calc.Limit{At: 600, Unit: "min", Why: measure.CheckUnit}, When: byMinutes},
-	{ID: "volts", Show: &measure.Tenths, Usual: "18", Label: calc.Text("battery-packs.volts: Volts"),
+		Min:  &calc.Limit{At: 2, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 600, Unit: "min", Why: displays.CheckUnit}, When: byMinutes},
+	{ID: "volts", Display: &displays.Tenths, Usual: "18", Label: calc.Text("battery-packs.volts: Volts"),
 		Min: &calc.Limit{At: 3, Why: whyVolts}, Max: &calc.Limit{At: 120, Why: whyVolts}, When: byLabel},
-	{ID: "amp-hours", Show: &measure.Tenths, Usual: "8", Label: calc.Text("battery-packs.amp-hours: Amp-hours"),
+	{ID: "amp-hours", Display: &displays.Tenths, Usual: "8", Label: calc.Text("battery-packs.amp-hours: Amp-hours"),
 		Min: &calc.Limit{At: 0.5, Why: whyVolts}, Max: &calc.Limit{At: 100, Why: whyVolts}, When: byLabel},
-	{ID: "draw", Show: &showDraw, Usual: "350 W", Label: calc.Text("battery-packs.draw: Draw of the tool at work"),
+	{ID: "draw", Display: &showDraw, Usual: "350 W", Label: calc.Text("battery-packs.draw: Draw of the tool at work"),
 		Help: calc.Text("battery-packs.draw.help: With the head in concrete. In air it is less."),
-		Min:  &calc.Limit{At: 20, Unit: "W", Why: measure.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "W", Why: measure.CheckUnit}, When: byLabel},
-	{ID: "cold", Show: &measure.Percent, Usual: "10%", Label: calc.Text("battery-packs.cold: Run time lost to cold or age"),
+		Min:  &calc.Limit{At: 20, Unit: "W", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "W", Why: displays.CheckUnit}, When: byLabel},
+	{ID: "cold", Display: &displays.Percent, Usual: "10%", Label: calc.Text("battery-packs.cold: Run time lost to cold or age"),
 		Help: calc.Text("battery-packs.cold.help: Your own figure. Cold packs run shorter; keep them warm."),
-		Min:  &calc.Limit{At: 0, Unit: "%", Why: measure.NotMinus}, Max: &calc.Limit{At: 80, Unit: "%", Why: whyCold}},
-	{ID: "duty", Show: &measure.Percent, Usual: "60%", Label: calc.Text("battery-packs.duty: Share of the time it runs"),
+		Min:  &calc.Limit{At: 0, Unit: "%", Why: displays.NotMinus}, Max: &calc.Limit{At: 80, Unit: "%", Why: whyCold}},
+	{ID: "duty", Display: &displays.Percent, Usual: "60%", Label: calc.Text("battery-packs.duty: Share of the time it runs"),
 		Min: &calc.Limit{At: 5, Unit: "%", Why: whyDuty}, Max: &calc.Limit{At: 100, Unit: "%", Why: whyDuty}},
-	{ID: "pour", Show: &measure.Hours, Usual: "3 h", Label: calc.Text("battery-packs.pour: Length of the pour"),
-		Min: &calc.Limit{At: 0.25, Unit: "h", Why: measure.CheckUnit}, Max: &calc.Limit{At: 24, Unit: "h", Why: measure.OneJob}},
-	{ID: "tools", Show: &measure.Count, Whole: true, Usual: "2", Label: calc.Text("battery-packs.tools: Tools at work at once"),
-		Min: &calc.Limit{At: 1, Why: measure.CheckCount}, Max: &calc.Limit{At: 20, Why: measure.CheckCount}},
-	{ID: "in-tool", Show: &measure.Count, Whole: true, Usual: "1", Label: calc.Text("battery-packs.in-tool: Packs in a tool at once"),
-		Min: &calc.Limit{At: 1, Why: measure.CheckCount}, Max: &calc.Limit{At: 4, Why: measure.CheckCount}},
-	{ID: "chargers", Show: &measure.Count, Whole: true, Usual: "2", Label: calc.Text("battery-packs.chargers: Chargers with power on site"),
-		Min: &calc.Limit{At: 0, Why: measure.NotMinus}, Max: &calc.Limit{At: 40, Why: measure.CheckCount}},
-	{ID: "charge", Show: &measure.FiveMinutes, Usual: "60 min", Label: calc.Text("battery-packs.charge: Time to charge a pack"),
+	{ID: "pour", Display: &displays.Hours, Usual: "3 h", Label: calc.Text("battery-packs.pour: Length of the pour"),
+		Min: &calc.Limit{At: 0.25, Unit: "h", Why: displays.CheckUnit}, Max: &calc.Limit{At: 24, Unit: "h", Why: displays.OneJob}},
+	{ID: "tools", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("battery-packs.tools: Tools at work at once"),
+		Min: &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 20, Why: displays.CheckCount}},
+	{ID: "in-tool", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("battery-packs.in-tool: Packs in a tool at once"),
+		Min: &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 4, Why: displays.CheckCount}},
+	{ID: "chargers", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("battery-packs.chargers: Chargers with power on site"),
+		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 40, Why: displays.CheckCount}},
+	{ID: "charge", Display: &displays.FiveMinutes, Usual: "60 min", Label: calc.Text("battery-packs.charge: Time to charge a pack"),
 		Help: calc.Text("battery-packs.charge.help: With the time a hot pack needs to cool first."),
-		Min:  &calc.Limit{At: 5, Unit: "min", Why: measure.CheckUnit}, Max: &calc.Limit{At: 24, Unit: "h", Why: measure.CheckUnit}, When: charges},
-	{ID: "spare", Show: &measure.Count, Whole: true, Usual: "1", Label: calc.Text("battery-packs.spare: Spare packs"),
-		Min: &calc.Limit{At: 0, Why: measure.NotMinus}, Max: &calc.Limit{At: 20, Why: measure.CheckCount}},
+		Min:  &calc.Limit{At: 5, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 24, Unit: "h", Why: displays.CheckUnit}, When: charges},
+	{ID: "spare", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("battery-packs.spare: Spare packs"),
+		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 20, Why: displays.CheckCount}},
 }
 
 func byMinutes(c calc.Case) bool { return c.Choice("known") != "label" }
@@ -73,15 +73,15 @@ func byLabel(c calc.Case) bool   { return c.Choice("known") == "label" }
 func charges(c calc.Case) bool   { return c.Num("chargers") > 0 }
 
 var batteryOut = []calc.Field{
-	{ID: "bring", Show: &measure.Count, Exact: true, Lead: true, Label: calc.Text("battery-packs.bring: Charged packs to bring"),
+	{ID: "bring", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("battery-packs.bring: Charged packs to bring"),
 		Help: calc.Text("battery-packs.bring.help: With the chargers on site, and the spare.")},
-	{ID: "with", Show: &measure.Count, Exact: true, Label: calc.Text("battery-packs.with: Packs with charging")},
-	{ID: "without", Show: &measure.Count, Exact: true, Lead: true, Label: calc.Text("battery-packs.without: Packs without charging")},
-	{ID: "bring-without", Show: &measure.Count, Exact: true, Label: calc.Text("battery-packs.bring-without: No charging, with spare")},
-	{ID: "run", Show: &measure.Minutes, Label: calc.Text("battery-packs.run: Run time of a full pack")},
-	{ID: "lasts", Show: &measure.Minutes, Lead: true, Label: calc.Text("battery-packs.lasts: A pack lasts, by the clock")},
-	{ID: "changes", Show: &measure.Count, Exact: true, Label: calc.Text("battery-packs.changes: Changes at each tool")},
-	{ID: "keep-up", Show: &measure.Count, Exact: true, Label: calc.Text("battery-packs.keep-up: Chargers that keep up")},
+	{ID: "with", Display: &displays.Count, Exact: true, Label: calc.Text("battery-packs.with: Packs with charging")},
+	{ID: "without", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("battery-packs.without: Packs without charging")},
+	{ID: "bring-without", Display: &displays.Count, Exact: true, Label: calc.Text("battery-packs.bring-without: No charging, with spare")},
+	{ID: "run", Display: &displays.Minutes, Label: calc.Text("battery-packs.run: Run time of a full pack")},
+	{ID: "lasts", Display: &displays.Minutes, Lead: true, Label: calc.Text("battery-packs.lasts: A pack lasts, by the clock")},
+	{ID: "changes", Display: &displays.Count, Exact: true, Label: calc.Text("battery-packs.changes: Changes at each tool")},
+	{ID: "keep-up", Display: &displays.Count, Exact: true, Label: calc.Text("battery-packs.keep-up: Chargers that keep up")},
 }
 
 var batteryTables = []calc.Table{{
@@ -113,7 +113,7 @@ var eqWattHours = &calc.Formula{
 	Result: calc.Var{Symbol: "E", Meaning: meansWh},
 	Vars: []calc.Var{{Symbol: "V", Meaning: calc.Text("battery-packs.means.v: volts")},
 		{Symbol: "A", Meaning: calc.Text("battery-packs.means.a: amp-hours")}},
-	Fn: calc.Of2(WattHours), Go: "consolidation.WattHours", Source: "cfr",
+	Fn: calc.Func2(WattHours), Go: "consolidation.WattHours", Source: "cfr",
 }
 
 var eqRunTime = &calc.Formula{
@@ -121,7 +121,7 @@ var eqRunTime = &calc.Formula{
 	Result: calc.Var{Symbol: "t_r", Meaning: meansRun, Unit: "min"},
 	Vars: []calc.Var{{Symbol: "E", Meaning: meansWh},
 		{Symbol: "P", Meaning: calc.Text("battery-packs.means.p: draw of the tool"), Unit: "W"}},
-	Fn: calc.Of2(RunTime), Go: "consolidation.RunTime", Source: "practice",
+	Fn: calc.Func2(RunTime), Go: "consolidation.RunTime", Source: "practice",
 	Limits: calc.Text("battery-packs.eq.run-time.limits: Packs give less than their label at a high draw. A watch on the job is better."),
 }
 
@@ -131,7 +131,7 @@ var eqLasts = &calc.Formula{
 	Vars: []calc.Var{{Symbol: "t_r", Meaning: meansRun, Unit: "min"},
 		{Symbol: "c", Meaning: calc.Text("battery-packs.means.c: lost to cold or age"), Unit: "%"},
 		{Symbol: "d", Meaning: calc.Text("battery-packs.means.d: share of the time it runs"), Unit: "%"}},
-	Fn: calc.Of3(Lasts), Go: "consolidation.Lasts", Source: "practice",
+	Fn: calc.Func3(Lasts), Go: "consolidation.Lasts", Source: "practice",
 }
 
 var eqUncharged = &calc.Formula{
@@ -140,7 +140,7 @@ var eqUncharged = &calc.Formula{
 	Vars: []calc.Var{{Symbol: "S", Meaning: meansSlots},
 		{Symbol: "H", Meaning: calc.Text("battery-packs.means.h: length of the pour"), Unit: "min"},
 		{Symbol: "t", Meaning: meansLasts, Unit: "min"}},
-	Fn: calc.Of3(Uncharged), Go: "consolidation.Uncharged", Source: "practice",
+	Fn: calc.Func3(Uncharged), Go: "consolidation.Uncharged", Source: "practice",
 }
 
 var eqChargers = &calc.Formula{
@@ -149,7 +149,7 @@ var eqChargers = &calc.Formula{
 	Vars: []calc.Var{{Symbol: "S", Meaning: meansSlots},
 		{Symbol: "t_c", Meaning: calc.Text("battery-packs.means.charge: time to charge a pack"), Unit: "min"},
 		{Symbol: "t", Meaning: meansLasts, Unit: "min"}},
-	Fn: calc.Of3(Chargers), Go: "consolidation.Chargers", Source: "practice",
+	Fn: calc.Func3(Chargers), Go: "consolidation.Chargers", Source: "practice",
 }
 
 var eqBound = &calc.Formula{
@@ -158,6 +158,6 @@ var eqBound = &calc.Formula{
 	Vars: []calc.Var{{Symbol: "S", Meaning: meansSlots},
 		{Symbol: "k", Meaning: calc.Text("battery-packs.means.k: number of the change")},
 		{Symbol: "C", Meaning: calc.Text("battery-packs.means.charged: packs charged by then")}},
-	Fn: calc.Of3(Bound), Go: "consolidation.Bound", Source: "practice",
+	Fn: calc.Func3(Bound), Go: "consolidation.Bound", Source: "practice",
 	Limits: calc.Text("battery-packs.eq.with.limits: Found by going through all changes of the pour. All tools change together; each pack goes on the first free charger."),
 }

@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -25,7 +25,7 @@ const (
 // hard is how short a pack may last before changing it is all one does.
 const hard = 10 * 60 // s
 
-func computeBattery(r *calc.Run, in calc.Case) {
+func computeBattery(r *calc.Recorder, in calc.Case) {
 	run := in.Num("minutes")
 	if byLabel(in) {
 		run = r.Use(eqRunTime, r.Use(eqWattHours, in.Num("volts"), in.Num("amp-hours")), in.Num("draw"))
@@ -57,34 +57,34 @@ func computeBattery(r *calc.Run, in calc.Case) {
 
 // sayBattery tells what the count hangs on. Chargers beyond the packs that
 // are ever changed are of no use.
-func sayBattery(r *calc.Run, in calc.Case, lasts, useful float64) {
+func sayBattery(r *calc.Recorder, in calc.Case, lasts, useful float64) {
 	switch {
 	case !charges(in):
-		r.Note(calc.Notice, calc.At("chargers"), notePower)
+		r.Note(calc.LevelNotice, calc.At("chargers"), notePower)
 	case in.Num("chargers") < useful:
-		r.Note(calc.Notice, calc.At("chargers"), noteChargers, calc.Count("count", int(useful)))
+		r.Note(calc.LevelNotice, calc.At("chargers"), noteChargers, calc.Count("count", int(useful)))
 	}
 	if in.Num("spare") == 0 {
-		r.Note(calc.Notice, calc.At("spare"), noteSpare)
+		r.Note(calc.LevelNotice, calc.At("spare"), noteSpare)
 	}
 	if in.Num("cold") == 0 {
-		r.Note(calc.Ask, calc.At("cold"), askCold)
+		r.Note(calc.LevelAsk, calc.At("cold"), askCold)
 	}
 	if lasts < hard {
-		r.Note(calc.Notice, calc.At("duty"), noteHard)
+		r.Note(calc.LevelNotice, calc.At("duty"), noteHard)
 	}
 }
 
-func drawBattery(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawBattery(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
-	count := func(id string) string { return quantity.Format(res.Out.Num(id), measure.Count, v.Style) }
+	count := func(id string) string { return quantity.Format(res.Out.Num(id), displays.Count, v.Style) }
 	nodes, foot := figure.Bars(0, []figure.Bar{
 		{Role: figure.Steel, Name: v.Say(drawWith), Text: count("with"), Size: res.Out.Num("with")},
 		{Role: figure.Concrete, Name: v.Say(drawWithout), Text: count("without"), Size: res.Out.Num("without")},
 	}, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawPacks), Nodes: nodes,
 		Desc: v.Say(drawNeeds, calc.Word("with", count("with")), calc.Word("without", count("without")),
-			calc.Amount("lasts", res.Out.Num("lasts"), &measure.Minutes))}
+			calc.Amount("lasts", res.Out.Num("lasts"), &displays.Minutes))}
 }

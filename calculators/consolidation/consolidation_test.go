@@ -303,10 +303,10 @@ func TestTextsFit(t *testing.T) {
 // method.
 func TestTextsNameTheLimits(t *testing.T) {
 	inches := func(m float64) string {
-		return quantity.Exact(m, quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "in"}}, quantity.Style{})
+		return quantity.Exact(m, quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in"}}, quantity.Style{})
 	}
 	mm := func(s span) string {
-		return "(" + quantity.Exact(s.low, quantity.Show{}, quantity.Style{}) + "–" + quantity.Exact(s.high, quantity.Show{}, quantity.Style{}) + " mm)"
+		return "(" + quantity.Exact(s.low, quantity.Display{}, quantity.Style{}) + "–" + quantity.Exact(s.high, quantity.Display{}, quantity.Style{}) + " mm)"
 	}
 	for _, f := range vibratorIn {
 		if f.ID == "into" && !strings.Contains(f.Help.EN(), inches(leastInto)+".") {

@@ -2,7 +2,7 @@ package consolidation
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/quantity"
 )
 
@@ -17,8 +17,8 @@ var OutsideVibration = &calc.Calculator{
 	Formulas: []*calc.Formula{eqAcceleration, eqShake, eqFormVibrators, eqForceEach},
 	Sources:  outsideSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("outside-vibration.caution.fluid: Shaking the form makes concrete fluid again. The form then takes the full fluid head, and can burst.")},
-		{Level: calc.Notice, Text: calc.Text("outside-vibration.caution.code: Codes ask for a vibrator inside for forms that stay. Shaking from outside does not replace it. The form maker has the last word.")},
+		{Level: calc.LevelWarning, Text: calc.Text("outside-vibration.caution.fluid: Shaking the form makes concrete fluid again. The form then takes the full fluid head, and can burst.")},
+		{Level: calc.LevelNotice, Text: calc.Text("outside-vibration.caution.code: Codes ask for a vibrator inside for forms that stay. Shaking from outside does not replace it. The form maker has the last word.")},
 	},
 	Tables:  outsideTables,
 	Compute: computeOutside,
@@ -26,11 +26,11 @@ var OutsideVibration = &calc.Calculator{
 }
 
 var (
-	showSwing = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "in", Step: 0.001}, Metric: quantity.Scale{Unit: "mm", Step: 0.01}}
-	showShake = quantity.Show{Dim: quantity.Frequency, US: quantity.Scale{Unit: "vpm", Step: 100}, Metric: quantity.Scale{Unit: "Hz", Step: 1}}
-	showG     = quantity.Show{Dim: quantity.Acceleration, US: quantity.Scale{Unit: "gₙ", Step: 0.1}}
-	showHertz = quantity.Show{Dim: quantity.Frequency, US: quantity.Scale{Unit: "Hz", Step: 1}}
-	showThird = quantity.Show{Dim: quantity.Force, US: quantity.Scale{Unit: "lbf", Step: 10}, Metric: quantity.Scale{Unit: "kN", Step: 0.1}}
+	showSwing = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Step: 0.001}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 0.01}}
+	showShake = quantity.Display{Dim: quantity.Frequency, US: quantity.UnitDisplay{Unit: "vpm", Step: 100}, Metric: quantity.UnitDisplay{Unit: "Hz", Step: 1}}
+	showG     = quantity.Display{Dim: quantity.Acceleration, US: quantity.UnitDisplay{Unit: "gₙ", Step: 0.1}}
+	showHertz = quantity.Display{Dim: quantity.Frequency, US: quantity.UnitDisplay{Unit: "Hz", Step: 1}}
+	showThird = quantity.Display{Dim: quantity.Force, US: quantity.UnitDisplay{Unit: "lbf", Step: 10}, Metric: quantity.UnitDisplay{Unit: "kN", Step: 0.1}}
 )
 
 const (
@@ -44,18 +44,18 @@ var outsideIn = []calc.Field{
 	{ID: "form", Kind: calc.Choice, Usual: foamForm, Label: calc.Text("outside-vibration.form: Form and tool"), Options: []calc.Option{
 		{ID: foamForm, Label: calc.Text("outside-vibration.form.foam: Foam form, drill-driven tool")},
 		{ID: "stiff", Label: calc.Text("outside-vibration.form.stiff: Stiff steel or precast form, form vibrators")}}},
-	{ID: "frequency", Show: &showShake, Usual: "2000 vpm", Label: calc.Text("outside-vibration.frequency: Speed of the tool"),
+	{ID: "frequency", Display: &showShake, Usual: "2000 vpm", Label: calc.Text("outside-vibration.frequency: Speed of the tool"),
 		Help: calc.Text("outside-vibration.frequency.help: Turns or strokes a minute, from its plate."),
 		Min:  &calc.Limit{At: 300, Unit: "vpm", Why: whyFast}, Max: &calc.Limit{At: 20000, Unit: "vpm", Why: whyFast}},
-	{ID: "amplitude", Show: &showSwing, Usual: "0.02 in", Label: calc.Text("outside-vibration.amplitude: Swing to each side"),
+	{ID: "amplitude", Display: &showSwing, Usual: "0.02 in", Label: calc.Text("outside-vibration.amplitude: Swing to each side"),
 		Help: calc.Text("outside-vibration.amplitude.help: Half of the whole travel, at the tool or on the form."),
 		Min:  &calc.Limit{At: 0.0005, Unit: "in", Why: whySwing}, Max: &calc.Limit{At: 0.25, Unit: "in", Why: whySwing}},
-	{ID: "form-mass", Show: &measure.Mass, Usual: "3000 lb", Label: calc.Text("outside-vibration.form-mass: Form weighs"),
-		Min: &calc.Limit{At: 10, Unit: "lb", Why: measure.CheckUnit}, Max: &calc.Limit{At: 200000, Unit: "lb", Why: measure.CheckUnit}, When: stiff},
-	{ID: "concrete-mass", Show: &measure.Mass, Usual: "12000 lb", Label: calc.Text("outside-vibration.concrete-mass: Concrete in it weighs"),
-		Min: &calc.Limit{At: 10, Unit: "lb", Why: measure.CheckUnit}, Max: &calc.Limit{At: 1000000, Unit: "lb", Why: measure.CheckUnit}, When: stiff},
-	{ID: "length", Show: &measure.Height, Usual: "20 ft", Label: calc.Text("outside-vibration.length: Length of the form"),
-		Min: &calc.Limit{At: 1, Unit: "ft", Why: measure.CheckUnit}, Max: &calc.Limit{At: 500, Unit: "ft", Why: measure.CheckUnit}, When: stiff},
+	{ID: "form-mass", Display: &displays.Mass, Usual: "3000 lb", Label: calc.Text("outside-vibration.form-mass: Form weighs"),
+		Min: &calc.Limit{At: 10, Unit: "lb", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200000, Unit: "lb", Why: displays.CheckUnit}, When: stiff},
+	{ID: "concrete-mass", Display: &displays.Mass, Usual: "12000 lb", Label: calc.Text("outside-vibration.concrete-mass: Concrete in it weighs"),
+		Min: &calc.Limit{At: 10, Unit: "lb", Why: displays.CheckUnit}, Max: &calc.Limit{At: 1000000, Unit: "lb", Why: displays.CheckUnit}, When: stiff},
+	{ID: "length", Display: &displays.Height, Usual: "20 ft", Label: calc.Text("outside-vibration.length: Length of the form"),
+		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 500, Unit: "ft", Why: displays.CheckUnit}, When: stiff},
 }
 
 func stiff(c calc.Case) bool { return c.Choice("form") != foamForm }
@@ -64,17 +64,17 @@ var outsideOut = []calc.Field{
 	{ID: "known", Kind: calc.Choice, Lead: true, Label: calc.Text("outside-vibration.known: Published for this"), Options: []calc.Option{
 		{ID: "nothing", Label: calc.Text("outside-vibration.known.nothing: Nothing: practice only, no force, no time")},
 		{ID: "rule", Label: calc.Text("outside-vibration.known.rule: A rule of thumb for stiff forms")}}},
-	{ID: "acceleration", Show: &showG, Lead: true, Label: calc.Text("outside-vibration.acceleration: Peak acceleration at tool"),
+	{ID: "acceleration", Display: &showG, Lead: true, Label: calc.Text("outside-vibration.acceleration: Peak acceleration at tool"),
 		Help: calc.Text("outside-vibration.acceleration.help: Where it is measured. Behind foam it is less, by how much is not known.")},
-	{ID: "hertz", Show: &showHertz, Label: calc.Text("outside-vibration.hertz: Swings a second")},
+	{ID: "hertz", Display: &showHertz, Label: calc.Text("outside-vibration.hertz: Swings a second")},
 	{ID: "floor", Kind: calc.Choice, Label: calc.Text("outside-vibration.floor: Against the least quoted"), Options: []calc.Option{
 		{ID: "both", Label: calc.Text("outside-vibration.floor.both: Enough swing and acceleration")},
 		{ID: "swing", Label: calc.Text("outside-vibration.floor.swing: Too little swing")},
 		{ID: "acceleration", Label: calc.Text("outside-vibration.floor.acceleration: Too little acceleration")},
 		{ID: "neither", Label: calc.Text("outside-vibration.floor.neither: Too little of both")}}},
-	{ID: "force", Show: &showThird, Label: calc.Text("outside-vibration.force: Force of all vibrators")},
-	{ID: "vibrators", Show: &measure.Count, Exact: true, Label: calc.Text("outside-vibration.vibrators: Vibrators along the form")},
-	{ID: "force-each", Show: &showThird, Label: calc.Text("outside-vibration.force-each: Force of each")},
+	{ID: "force", Display: &showThird, Label: calc.Text("outside-vibration.force: Force of all vibrators")},
+	{ID: "vibrators", Display: &displays.Count, Exact: true, Label: calc.Text("outside-vibration.vibrators: Vibrators along the form")},
+	{ID: "force-each", Display: &showThird, Label: calc.Text("outside-vibration.force-each: Force of each")},
 }
 
 var outsideTables = []calc.Table{{
@@ -105,7 +105,7 @@ var eqAcceleration = &calc.Formula{
 	Result: calc.Var{Symbol: "a", Meaning: calc.Text("outside-vibration.means.a: peak acceleration"), Unit: "m/s²"},
 	Vars: []calc.Var{{Symbol: "A", Meaning: calc.Text("outside-vibration.means.swing: swing to each side"), Unit: "mm"},
 		{Symbol: "f", Meaning: calc.Text("outside-vibration.means.f: swings a second"), Unit: "Hz"}},
-	Fn: calc.Of2(Acceleration), Go: "consolidation.Acceleration", Source: "least",
+	Fn: calc.Func2(Acceleration), Go: "consolidation.Acceleration", Source: "least",
 	Limits: calc.Text("outside-vibration.eq.acceleration.limits: At the place where the swing is measured. 1 g is 9.80665 m/s²."),
 }
 
@@ -119,7 +119,7 @@ var eqShake = &calc.Formula{
 	Result: calc.Var{Symbol: "F", Meaning: meansForce, Unit: "kN", US: "lbf"},
 	Vars: []calc.Var{{Symbol: "W_f", Meaning: calc.Text("outside-vibration.means.wf: weight of the form"), Unit: "kN", US: "lbf"},
 		{Symbol: "W_c", Meaning: calc.Text("outside-vibration.means.wc: weight of the concrete"), Unit: "kN", US: "lbf"}},
-	Fn: calc.Of2(Shake), Go: "consolidation.Shake", Source: "producer",
+	Fn: calc.Func2(Shake), Go: "consolidation.Shake", Source: "producer",
 	Limits: calc.Text("outside-vibration.eq.force.limits: A rule of thumb for stiff precast forms. Stiff mixes need more. Not for foam forms."),
 }
 
@@ -128,12 +128,12 @@ var eqFormVibrators = &calc.Formula{
 	Result: calc.Var{Symbol: "n", Meaning: meansForms},
 	Vars: []calc.Var{{Symbol: "L", Meaning: calc.Text("outside-vibration.means.l: length of the form"), Unit: "m", US: "ft"},
 		{Symbol: "s", Meaning: calc.Text("outside-vibration.means.s: most they may stand apart"), Unit: "m", US: "ft"}},
-	Fn: calc.Of2(FormVibrators), Go: "consolidation.FormVibrators", Source: "workman",
+	Fn: calc.Func2(FormVibrators), Go: "consolidation.FormVibrators", Source: "workman",
 }
 
 var eqForceEach = &calc.Formula{
 	ID: "each", Title: calc.Text("outside-vibration.eq.each: Force of each"), Expr: "F/n",
 	Result: calc.Var{Symbol: "F_1", Meaning: calc.Text("outside-vibration.means.each: force of each vibrator"), Unit: "kN", US: "lbf"},
 	Vars:   []calc.Var{{Symbol: "F", Meaning: meansForce, Unit: "kN", US: "lbf"}, {Symbol: "n", Meaning: meansForms}},
-	Fn:     calc.Of2(ForceEach), Go: "consolidation.ForceEach", Source: "producer",
+	Fn:     calc.Func2(ForceEach), Go: "consolidation.ForceEach", Source: "producer",
 }

@@ -32,22 +32,22 @@ const (
 	gravity   = 9.80665       // m/s²
 )
 
-func computeOutside(r *calc.Run, in calc.Case) {
+func computeOutside(r *calc.Recorder, in calc.Case) {
 	a := r.Use(eqAcceleration, in.Num("amplitude"), in.Num("frequency"))
 	r.Put("acceleration", a)
 	r.Put("hertz", in.Num("frequency"))
 	if !stiff(in) {
 		r.PutChoice("known", "nothing")
-		r.Note(calc.Caution_, calc.At("form"), noteNothing)
+		r.Note(calc.LevelCaution, calc.At("form"), noteNothing)
 		for _, practice := range []calc.Text{noteOnlyFoot, noteShort, noteWeb} {
-			r.Note(calc.Notice, calc.At("form"), practice)
+			r.Note(calc.LevelNotice, calc.At("form"), practice)
 		}
-		r.Note(calc.Warning, calc.At("form"), noteBulge)
-		r.Note(calc.Notice, calc.At("form"), noteNever)
+		r.Note(calc.LevelWarning, calc.At("form"), noteBulge)
+		r.Note(calc.LevelNotice, calc.At("form"), noteNever)
 		return
 	}
 	r.PutChoice("known", "rule")
-	r.Note(calc.Notice, calc.At("form"), noteBuiltFor)
+	r.Note(calc.LevelNotice, calc.At("form"), noteBuiltFor)
 	putFloor(r, in, a)
 	force := r.Use(eqShake, in.Num("form-mass")*gravity, in.Num("concrete-mass")*gravity)
 	count := r.Use(eqFormVibrators, in.Num("length"), mostApart)
@@ -56,7 +56,7 @@ func computeOutside(r *calc.Run, in calc.Case) {
 	r.Put("force-each", r.Use(eqForceEach, force, count))
 }
 
-func putFloor(r *calc.Run, in calc.Case, a float64) {
+func putFloor(r *calc.Recorder, in calc.Case, a float64) {
 	sway, pull := in.Num("amplitude") >= leastSway*(1-calc.Slack), a >= leastG*(1-calc.Slack)
 	floor := "neither"
 	switch {
@@ -69,11 +69,11 @@ func putFloor(r *calc.Run, in calc.Case, a float64) {
 	}
 	r.PutChoice("floor", floor)
 	if floor != "both" {
-		r.Note(calc.Notice, calc.At("amplitude"), noteLow, calc.Amount("swing", leastSway, &showSwing), calc.Amount("least", leastG, &showG))
+		r.Note(calc.LevelNotice, calc.At("amplitude"), noteLow, calc.Amount("swing", leastSway, &showSwing), calc.Amount("least", leastG, &showG))
 	}
 }
 
-func drawOutside(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawOutside(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}

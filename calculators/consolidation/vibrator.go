@@ -2,7 +2,7 @@ package consolidation
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/quantity"
 )
 
@@ -16,9 +16,9 @@ var InternalVibrator = &calc.Calculator{
 	Formulas: vibratorFormulas,
 	Sources:  vibratorSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("vibrator.caution.form: Too long or too deep vibration pushes on the form like fluid. Stop at the first bulge or creak.")},
-		{Level: calc.Warning, Text: calc.Text("vibrator.caution.hands: Long work with a vibrator harms hands and hearing, and wet cords can kill. Take turns, wear protection, use a ground-fault breaker.")},
-		{Level: calc.Notice, Text: calc.Text("vibrator.caution.ties: The tables leave out ties, webs and bars. These shrink the reach, and so does stiff concrete. Watch the surface, not the clock.")},
+		{Level: calc.LevelWarning, Text: calc.Text("vibrator.caution.form: Too long or too deep vibration pushes on the form like fluid. Stop at the first bulge or creak.")},
+		{Level: calc.LevelWarning, Text: calc.Text("vibrator.caution.hands: Long work with a vibrator harms hands and hearing, and wet cords can kill. Take turns, wear protection, use a ground-fault breaker.")},
+		{Level: calc.LevelNotice, Text: calc.Text("vibrator.caution.ties: The tables leave out ties, webs and bars. These shrink the reach, and so does stiff concrete. Watch the surface, not the clock.")},
 	},
 	Tables:  vibratorTables,
 	Compute: computeVibrator,
@@ -26,12 +26,12 @@ var InternalVibrator = &calc.Calculator{
 }
 
 var (
-	showRadius    = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "in", Form: quantity.Inches, Step: 1}, Metric: quantity.Scale{Unit: "mm", Step: 10}}
-	showApart     = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "in", Form: quantity.Inches, Step: 0.5, Way: quantity.Down}, Metric: quantity.Scale{Unit: "mm", Step: 5, Way: quantity.Down}}
-	showFrequency = quantity.Show{Dim: quantity.Frequency, US: quantity.Scale{Unit: "vpm", Step: 500}, Metric: quantity.Scale{Unit: "Hz", Step: 10}}
-	showRate      = quantity.Show{Dim: quantity.FlowRate, US: quantity.Scale{Unit: "yd³/h", Step: 1}, Metric: quantity.Scale{Unit: "m³/h", Step: 0.1}}
-	showSpeed     = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "in/s", Step: 0.5}, Metric: quantity.Scale{Unit: "mm/s", Step: 5}}
-	showSeconds   = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "s", Step: 1}}
+	showRadius    = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 1}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 10}}
+	showApart     = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.5, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 5, Rounding: quantity.Down}}
+	showFrequency = quantity.Display{Dim: quantity.Frequency, US: quantity.UnitDisplay{Unit: "vpm", Step: 500}, Metric: quantity.UnitDisplay{Unit: "Hz", Step: 10}}
+	showRate      = quantity.Display{Dim: quantity.FlowRate, US: quantity.UnitDisplay{Unit: "yd³/h", Step: 1}, Metric: quantity.UnitDisplay{Unit: "m³/h", Step: 0.1}}
+	showSpeed     = quantity.Display{Dim: quantity.Speed, US: quantity.UnitDisplay{Unit: "in/s", Step: 0.5}, Metric: quantity.UnitDisplay{Unit: "mm/s", Step: 5}}
+	showSeconds   = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "s", Step: 1}}
 )
 
 const (
@@ -50,45 +50,45 @@ var vibratorIn = []calc.Field{
 			{ID: "middle", Label: calc.Text("vibrator.plan.middle: Middle of the table")},
 			{ID: "high", Label: calc.Text("vibrator.plan.high: High end of the table")},
 			{ID: "seen", Label: calc.Text("vibrator.plan.seen: As seen on the job")}}},
-	{ID: "seen", Show: &measure.Inches, Usual: "6 in", Label: calc.Text("vibrator.seen: Radius seen"),
+	{ID: "seen", Display: &displays.Inches, Usual: "6 in", Label: calc.Text("vibrator.seen: Radius seen"),
 		Help: calc.Text("vibrator.seen.help: From the head to where the surface no longer moves."),
-		Min:  &calc.Limit{At: 1, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: measure.CheckUnit}, When: asSeen},
-	{ID: "gap", Show: &measure.Inches, Usual: "3 in", Label: calc.Text("vibrator.gap: Clear gap for the head"),
+		Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}, When: asSeen},
+	{ID: "gap", Display: &displays.Inches, Usual: "3 in", Label: calc.Text("vibrator.gap: Clear gap for the head"),
 		Help: calc.Text("vibrator.gap.help: The narrowest way down, between ties and bars."),
-		Min:  &calc.Limit{At: 0.5, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: measure.CheckUnit}},
+		Min:  &calc.Limit{At: 0.5, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
 	{ID: "concrete", Kind: calc.Choice, Usual: "air", Label: calc.Text("vibrator.concrete: Concrete"),
 		Options: []calc.Option{{ID: "air", Label: calc.Text("vibrator.concrete.air: Air-entrained")},
 			{ID: "plain", Label: calc.Text("vibrator.concrete.plain: Not air-entrained")}}},
-	{ID: "length", Show: &measure.Height, Usual: "100 ft", Label: calc.Text("vibrator.length: Length of wall"),
-		Min: &calc.Limit{At: 1, Unit: "ft", Why: measure.CheckUnit}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: measure.OneJob}},
-	{ID: "core", Show: &measure.Part, Usual: "8 in", Label: calc.Text("vibrator.core: Core thickness"),
-		Min: &calc.Limit{At: 2, Unit: "in", Why: whyThin}, Max: &calc.Limit{At: 36, Unit: "in", Why: measure.CheckUnit}},
-	{ID: "lift", Show: &measure.Inches, Usual: "24 in", Label: calc.Text("vibrator.lift: Depth of the lift"),
-		Min: &calc.Limit{At: 2, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 10, Unit: "ft", Why: whyLift}},
-	{ID: "into", Show: &measure.Inches, Usual: "6 in", Label: calc.Text("vibrator.into: Into the lift below"),
+	{ID: "length", Display: &displays.Height, Usual: "100 ft", Label: calc.Text("vibrator.length: Length of wall"),
+		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
+	{ID: "core", Display: &displays.Part, Usual: "8 in", Label: calc.Text("vibrator.core: Core thickness"),
+		Min: &calc.Limit{At: 2, Unit: "in", Why: whyThin}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "lift", Display: &displays.Inches, Usual: "24 in", Label: calc.Text("vibrator.lift: Depth of the lift"),
+		Min: &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 10, Unit: "ft", Why: whyLift}},
+	{ID: "into", Display: &displays.Inches, Usual: "6 in", Label: calc.Text("vibrator.into: Into the lift below"),
 		Help: calc.Text("vibrator.into.help: At least 4 in. (100 mm). Zero only for the first lift."),
-		Min:  &calc.Limit{At: 0, Unit: "in", Why: measure.NotMinus}, Max: &calc.Limit{At: 48, Unit: "in", Why: measure.CheckUnit}},
-	{ID: "openings", Show: &measure.Count, Whole: true, Usual: "3", Label: calc.Text("vibrator.openings: Openings in this lift"),
-		Min: &calc.Limit{At: 0, Why: measure.NotMinus}, Max: &calc.Limit{At: 200, Why: measure.CheckCount}},
-	{ID: "sill", Show: &measure.Count, Whole: true, Usual: "2", Label: calc.Text("vibrator.sill: More under each sill"),
+		Min:  &calc.Limit{At: 0, Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 48, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "openings", Display: &displays.Count, Whole: true, Usual: "3", Label: calc.Text("vibrator.openings: Openings in this lift"),
+		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 200, Why: displays.CheckCount}},
+	{ID: "sill", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("vibrator.sill: More under each sill"),
 		Help: calc.Text("vibrator.sill.help: Through openings in the sill. Zero where the lift has no sill."),
-		Min:  &calc.Limit{At: 0, Why: measure.NotMinus}, Max: &calc.Limit{At: 20, Why: measure.CheckCount}},
-	{ID: "speed", Show: &showSpeed, Usual: "3 in/s", Label: calc.Text("vibrator.speed: Speed of pulling out"),
+		Min:  &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 20, Why: displays.CheckCount}},
+	{ID: "speed", Display: &showSpeed, Usual: "3 in/s", Label: calc.Text("vibrator.speed: Speed of pulling out"),
 		Min: &calc.Limit{At: 0.5, Unit: "in/s", Why: whyPull}, Max: &calc.Limit{At: 12, Unit: "in/s", Why: whyPull}},
-	{ID: "move", Show: &showSeconds, Usual: "5 s", Label: calc.Text("vibrator.move: To the next place and in"),
-		Min: &calc.Limit{At: 0, Unit: "s", Why: measure.NotMinus}, Max: &calc.Limit{At: 120, Unit: "s", Why: measure.CheckUnit}},
-	{ID: "pump", Show: &measure.PumpRate, Usual: "10 yd³/h", Label: calc.Text("vibrator.pump: Pump rate"),
-		Min: &calc.Limit{At: 0.5, Unit: "yd³/h", Why: measure.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: measure.CheckUnit}},
-	{ID: "hands", Show: &measure.Count, Whole: true, Usual: "1", Label: calc.Text("vibrator.hands: People for one vibrator"),
+	{ID: "move", Display: &showSeconds, Usual: "5 s", Label: calc.Text("vibrator.move: To the next place and in"),
+		Min: &calc.Limit{At: 0, Unit: "s", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "s", Why: displays.CheckUnit}},
+	{ID: "pump", Display: &displays.PumpRate, Usual: "10 yd³/h", Label: calc.Text("vibrator.pump: Pump rate"),
+		Min: &calc.Limit{At: 0.5, Unit: "yd³/h", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: displays.CheckUnit}},
+	{ID: "hands", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("vibrator.hands: People for one vibrator"),
 		Help: calc.Text("vibrator.hands.help: Two where one carries the motor for a long whip."),
 		Min:  &calc.Limit{At: 1, Why: whyHands}, Max: &calc.Limit{At: 3, Why: whyHands}},
-	{ID: "height", Show: &measure.Height, Usual: "9 ft", Label: calc.Text("vibrator.height: Top of form above the foot"),
-		Min: &calc.Limit{At: 1, Unit: "ft", Why: measure.CheckUnit}, Max: &calc.Limit{At: 40, Unit: "ft", Why: measure.OneStorey}},
-	{ID: "whip", Show: &measure.Height, Usual: "14 ft", Label: calc.Text("vibrator.whip: Whip with its head"),
-		Min: &calc.Limit{At: 1, Unit: "ft", Why: measure.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "ft", Why: measure.CheckUnit}},
-	{ID: "above", Show: &measure.Height, Usual: "3 ft", Label: calc.Text("vibrator.above: Of it above the form"),
+	{ID: "height", Display: &displays.Height, Usual: "9 ft", Label: calc.Text("vibrator.height: Top of form above the foot"),
+		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.OneStorey}},
+	{ID: "whip", Display: &displays.Height, Usual: "14 ft", Label: calc.Text("vibrator.whip: Whip with its head"),
+		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "ft", Why: displays.CheckUnit}},
+	{ID: "above", Display: &displays.Height, Usual: "3 ft", Label: calc.Text("vibrator.above: Of it above the form"),
 		Help: calc.Text("vibrator.above.help: What the hand and the motor need over the top."),
-		Min:  &calc.Limit{At: 0, Unit: "ft", Why: measure.NotMinus}, Max: &calc.Limit{At: 10, Unit: "ft", Why: measure.CheckUnit}},
+		Min:  &calc.Limit{At: 0, Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 10, Unit: "ft", Why: displays.CheckUnit}},
 	{ID: "foot", Kind: calc.Choice, Optional: true, Label: calc.Text("vibrator.foot: The foot is vibrated by"), When: short,
 		Options: []calc.Option{
 			{ID: "longer", Label: calc.Text("vibrator.foot.longer: A longer whip")},

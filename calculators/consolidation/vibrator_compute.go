@@ -2,7 +2,7 @@ package consolidation
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 const (
@@ -35,7 +35,7 @@ const (
 	crowd     = 4
 )
 
-func computeVibrator(r *calc.Run, in calc.Case) {
+func computeVibrator(r *calc.Recorder, in calc.Case) {
 	nr := findHead(in.Choice("head"))
 	h := heads[nr]
 	if !fits(r, in, h) {
@@ -55,26 +55,26 @@ func computeVibrator(r *calc.Run, in calc.Case) {
 }
 
 // fits tells whether the head goes down, and whip and lift suit the form.
-func fits(r *calc.Run, in calc.Case, h head) bool {
+func fits(r *calc.Recorder, in calc.Case, h head) bool {
 	gap, above, height := in.Num("gap"), in.Num("above"), in.Num("height")
 	least, most := calc.SI(h.diameter.low, "mm"), calc.SI(h.diameter.high, "mm")
 	switch {
 	case least > gap:
-		r.Refuse(calc.At("head"), refuseGap, calc.Amount("gap", gap, &measure.Inches))
+		r.Refuse(calc.At("head"), refuseGap, calc.Amount("gap", gap, &displays.Inches))
 	case in.Num("whip") <= above:
-		r.Refuse(calc.At("whip"), refuseWhip, calc.Amount("above", above, &measure.Height))
+		r.Refuse(calc.At("whip"), refuseWhip, calc.Amount("above", above, &displays.Height))
 	case in.Num("lift") > height*(1+calc.Slack):
-		r.Refuse(calc.At("lift"), refuseLift, calc.Amount("height", height, &measure.Height))
+		r.Refuse(calc.At("lift"), refuseLift, calc.Amount("height", height, &displays.Height))
 	default:
 		if most > gap {
-			r.Note(calc.Notice, calc.At("gap"), noteGap, calc.Amount("gap", gap, &measure.Inches))
+			r.Note(calc.LevelNotice, calc.At("gap"), noteGap, calc.Amount("gap", gap, &displays.Inches))
 		}
 		return true
 	}
 	return false
 }
 
-func putHead(r *calc.Run, h head) {
+func putHead(r *calc.Recorder, h head) {
 	put := func(low, high, unit string, s span) {
 		r.Put(low, calc.SI(s.low, unit))
 		r.Put(high, calc.SI(s.high, unit))
@@ -86,7 +86,7 @@ func putHead(r *calc.Run, h head) {
 }
 
 // planned is the radius to plan with, in m.
-func planned(r *calc.Run, in calc.Case, h head) float64 {
+func planned(r *calc.Recorder, in calc.Case, h head) float64 {
 	low, high := calc.SI(h.radius.low, "mm"), calc.SI(h.radius.high, "mm")
 	switch in.Choice("plan") {
 	case "low":
@@ -95,14 +95,14 @@ func planned(r *calc.Run, in calc.Case, h head) float64 {
 		return high
 	case "seen":
 		if x := in.Num("seen"); x < low || x > high {
-			r.Note(calc.Ask, calc.At("seen"), askSeen, calc.Amount("low", low, &showRadius), calc.Amount("high", high, &showRadius))
+			r.Note(calc.LevelAsk, calc.At("seen"), askSeen, calc.Amount("low", low, &showRadius), calc.Amount("high", high, &showRadius))
 		}
 		return in.Num("seen")
 	}
 	return calc.SI(h.radius.middle(), "mm")
 }
 
-func putPlaces(r *calc.Run, in calc.Case, spacing float64) float64 {
+func putPlaces(r *calc.Recorder, in calc.Case, spacing float64) float64 {
 	along := r.Use(eqAlong, in.Num("length"), spacing)
 	places := r.Use(eqPlaces, along, in.Num("openings"), in.Num("sill"))
 	r.Put("along", along)
@@ -113,7 +113,7 @@ func putPlaces(r *calc.Run, in calc.Case, spacing float64) float64 {
 
 // putTimes holds the time of a pass, at the longer time for each place,
 // against the time the pump takes.
-func putTimes(r *calc.Run, in calc.Case, places float64) {
+func putTimes(r *calc.Recorder, in calc.Case, places float64) {
 	rest := restAir
 	if in.Choice("concrete") == "plain" {
 		rest = restPlain
@@ -133,31 +133,31 @@ func putTimes(r *calc.Run, in calc.Case, places float64) {
 	r.Put("with-spare", count+1)
 	r.Put("hands-needed", count*in.Num("hands"))
 	if count > crowd {
-		r.Note(calc.Notice, calc.At("pump"), noteMany)
+		r.Note(calc.LevelNotice, calc.At("pump"), noteMany)
 	}
 }
 
 // sayPlan tells where the plan leaves what is published, or the geometry.
-func sayPlan(r *calc.Run, in calc.Case, nr int, radius, spacing float64) {
+func sayPlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 	if nr >= stiffFrom {
-		r.Note(calc.Notice, calc.At("head"), noteStiff)
+		r.Note(calc.LevelNotice, calc.At("head"), noteStiff)
 	}
 	if reach, half := Reach(radius, spacing), in.Num("core")/2; reach < half {
-		r.Note(calc.Notice, calc.At("core"), noteFace, calc.Amount("reach", reach, &showApart), calc.Amount("half", half, &measure.Inches))
+		r.Note(calc.LevelNotice, calc.At("core"), noteFace, calc.Amount("reach", reach, &showApart), calc.Amount("half", half, &displays.Inches))
 	}
 	if in.Num("lift") > mostLift*(1+calc.Slack) {
-		r.Note(calc.Notice, calc.At("lift"), noteLift, calc.Amount("limit", mostLift, &measure.Height))
+		r.Note(calc.LevelNotice, calc.At("lift"), noteLift, calc.Amount("limit", mostLift, &displays.Height))
 	}
 	if in.Num("into") < leastInto*(1-calc.Slack) {
-		r.Note(calc.Notice, calc.At("into"), noteInto, calc.Amount("limit", leastInto, &measure.Inches))
+		r.Note(calc.LevelNotice, calc.At("into"), noteInto, calc.Amount("limit", leastInto, &displays.Inches))
 	}
 	if in.Num("speed") > mostSpeed*(1+calc.Slack) {
-		r.Note(calc.Notice, calc.At("speed"), noteFast, calc.Amount("limit", mostSpeed, &showSpeed))
+		r.Note(calc.LevelNotice, calc.At("speed"), noteFast, calc.Amount("limit", mostSpeed, &showSpeed))
 	}
 }
 
 // sayFoot names the foot that the head misses and the way chosen for it.
-func sayFoot(r *calc.Run, in calc.Case) {
+func sayFoot(r *calc.Recorder, in calc.Case) {
 	height, above, whip := in.Num("height"), in.Num("above"), in.Num("whip")
 	if !short(in) {
 		r.Put("unreached", 0)
@@ -165,18 +165,18 @@ func sayFoot(r *calc.Run, in calc.Case) {
 	}
 	foot := r.Use(eqUnreached, height, above, whip)
 	r.Put("unreached", foot)
-	length := calc.Amount("length", foot, &measure.Height)
-	r.Note(calc.Caution_, calc.At("whip"), noteFoot, length)
+	length := calc.Amount("length", foot, &displays.Height)
+	r.Note(calc.LevelCaution, calc.At("whip"), noteFoot, length)
 	switch in.Choice("foot") {
 	case "longer":
-		r.Note(calc.Notice, calc.At("foot"), footLonger, calc.Amount("length", height+above, &measure.Height))
+		r.Note(calc.LevelNotice, calc.At("foot"), footLonger, calc.Amount("length", height+above, &displays.Height))
 	case "window":
-		r.Note(calc.Warning, calc.At("foot"), footWindow, length)
+		r.Note(calc.LevelWarning, calc.At("foot"), footWindow, length)
 	case "outside":
-		r.Note(calc.Caution_, calc.At("foot"), footOut)
+		r.Note(calc.LevelCaution, calc.At("foot"), footOut)
 	case "stages":
-		r.Note(calc.Notice, calc.At("foot"), footStages, calc.Amount("length", whip-above, &measure.HeightAtMost))
+		r.Note(calc.LevelNotice, calc.At("foot"), footStages, calc.Amount("length", whip-above, &displays.HeightAtMost))
 	default:
-		r.Note(calc.Ask, calc.At("foot"), askFoot, length)
+		r.Note(calc.LevelAsk, calc.At("foot"), askFoot, length)
 	}
 }

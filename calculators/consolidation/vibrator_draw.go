@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -26,7 +26,7 @@ const (
 	pictureY  = 30.0
 )
 
-func drawVibrator(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawVibrator(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -52,12 +52,12 @@ func drawVibrator(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	nodes = append(nodes, figure.Dimension(figure.Point{X: centre, Y: y}, figure.Point{X: centre + step, Y: y}, quantity.Format(spacing, showApart, v.Style)))
 	count := calc.Count("count", int(out.Num("vibrators")))
 	fill, pass := out.Num("fill"), out.Num("pass-high")/out.Num("vibrators")
-	time := func(s float64) string { return quantity.Format(s, measure.Minutes, v.Style) }
+	time := func(s float64) string { return quantity.Format(s, displays.Minutes, v.Style) }
 	bars, foot := figure.Bars(y+8, []figure.Bar{
 		{Role: figure.Concrete, Name: v.Say(drawPump), Text: time(fill), Size: fill},
 		{Role: figure.Steel, Name: v.Say(drawPass, count), Text: time(pass), Size: pass},
 	}, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawPlaces), Nodes: append(nodes, bars...),
-		Desc: v.Say(drawTold, count, calc.Amount("spacing", spacing, &showApart), calc.Amount("core", core, &measure.Part),
+		Desc: v.Say(drawTold, count, calc.Amount("spacing", spacing, &showApart), calc.Amount("core", core, &displays.Part),
 			calc.Count("places", int(out.Num("places"))), calc.Word("fill", time(fill)), calc.Word("pass", time(pass)))}
 }

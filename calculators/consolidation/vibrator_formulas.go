@@ -21,7 +21,7 @@ var eqSpacing = &calc.Formula{
 	ID: "spacing", Title: calc.Text("vibrator.eq.spacing: From place to place"), Expr: "1.5*R",
 	Result: calc.Var{Symbol: "s", Meaning: meansS, Unit: "mm", US: "in"},
 	Vars:   []calc.Var{{Symbol: "R", Meaning: meansR, Unit: "mm", US: "in"}},
-	Fn:     calc.Of1(Spacing), Go: "consolidation.Spacing", Source: "aci309",
+	Fn:     calc.Func1(Spacing), Go: "consolidation.Spacing", Source: "aci309",
 	Limits: calc.Text("vibrator.eq.spacing.limits: The table's radius is for the slump of its group, without ties and bars. The 18 in. (450 mm) of older manuals is for a head that reaches 12 in. (300 mm)."),
 }
 
@@ -29,14 +29,14 @@ var eqReach = &calc.Formula{
 	ID: "reach", Title: calc.Text("vibrator.eq.reach: Reach to each side between places"), Expr: "sqrt(R^2 - (s/2)^2)",
 	Result: calc.Var{Symbol: "y", Meaning: calc.Text("vibrator.means.y: reach to each side"), Unit: "mm", US: "in"},
 	Vars:   []calc.Var{{Symbol: "R", Meaning: meansR, Unit: "mm", US: "in"}, {Symbol: "s", Meaning: meansS, Unit: "mm", US: "in"}},
-	Fn:     calc.Of2(Reach), Go: "consolidation.Reach", Source: "practice",
+	Fn:     calc.Func2(Reach), Go: "consolidation.Reach", Source: "practice",
 }
 
 var eqAlong = &calc.Formula{
 	ID: "along", Title: calc.Text("vibrator.eq.along: Places along the wall"), Expr: "ceil(L/s)",
 	Result: calc.Var{Symbol: "n", Meaning: meansAlong},
 	Vars:   []calc.Var{{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"}, {Symbol: "s", Meaning: meansS, Unit: "m", US: "ft"}},
-	Fn:     calc.Of2(Along), Go: "consolidation.Along", Source: "practice",
+	Fn:     calc.Func2(Along), Go: "consolidation.Along", Source: "practice",
 }
 
 var eqPlaces = &calc.Formula{
@@ -44,7 +44,7 @@ var eqPlaces = &calc.Formula{
 	Result: calc.Var{Symbol: "N", Meaning: meansPlaces},
 	Vars: []calc.Var{{Symbol: "n", Meaning: meansAlong}, {Symbol: "o", Meaning: calc.Text("vibrator.means.o: openings in the lift")},
 		{Symbol: "k", Meaning: calc.Text("vibrator.means.k: more under each sill")}},
-	Fn: calc.Of3(Places), Go: "consolidation.Places", Source: "practice",
+	Fn: calc.Func3(Places), Go: "consolidation.Places", Source: "practice",
 }
 
 var eqEach = &calc.Formula{
@@ -56,14 +56,14 @@ var eqEach = &calc.Formula{
 		{Symbol: "v", Meaning: calc.Text("vibrator.means.v: speed of pulling out"), Unit: "mm/s", US: "in/s"},
 		{Symbol: "t_m", Meaning: calc.Text("vibrator.means.move: to the next place and in"), Unit: "s", US: "s"},
 	},
-	Fn: calc.Of4(Each), Go: "consolidation.Each", Source: "army",
+	Fn: calc.Func4(Each), Go: "consolidation.Each", Source: "army",
 }
 
 var eqPass = &calc.Formula{
 	ID: "pass", Title: calc.Text("vibrator.eq.pass: Time for all places"), Expr: "N*t_1/60",
 	Result: calc.Var{Symbol: "T", Meaning: meansPass, Unit: "min"},
 	Vars:   []calc.Var{{Symbol: "N", Meaning: meansPlaces}, {Symbol: "t_1", Meaning: meansEach, Unit: "s"}},
-	Fn:     calc.Of2(Pass), Go: "consolidation.Pass", Source: "practice",
+	Fn:     calc.Func2(Pass), Go: "consolidation.Pass", Source: "practice",
 }
 
 var eqFill = &calc.Formula{
@@ -75,14 +75,14 @@ var eqFill = &calc.Formula{
 		{Symbol: "h", Meaning: calc.Text("vibrator.means.h: depth of the lift"), Unit: "m", US: "ft"},
 		{Symbol: "Q", Meaning: meansQ, Unit: "m³/h", US: "ft³/h"},
 	},
-	Fn: calc.Of4(Fill), Go: "consolidation.Fill", Source: "practice",
+	Fn: calc.Func4(Fill), Go: "consolidation.Fill", Source: "practice",
 }
 
 var eqKeepUp = &calc.Formula{
 	ID: "keep-up", Title: calc.Text("vibrator.eq.keep-up: Vibrators to keep up"), Expr: "ceil(T/t_f)",
 	Result: calc.Var{Symbol: "z", Meaning: meansCount},
 	Vars:   []calc.Var{{Symbol: "T", Meaning: meansPass, Unit: "min"}, {Symbol: "t_f", Meaning: meansFill, Unit: "min"}},
-	Fn:     calc.Of2(KeepUp), Go: "consolidation.KeepUp", Source: "practice",
+	Fn:     calc.Func2(KeepUp), Go: "consolidation.KeepUp", Source: "practice",
 }
 
 var eqByRate = &calc.Formula{
@@ -90,7 +90,7 @@ var eqByRate = &calc.Formula{
 	Result: calc.Var{Symbol: "z", Meaning: meansCount},
 	Vars: []calc.Var{{Symbol: "Q", Meaning: meansQ, Unit: "m³/h", US: "yd³/h"},
 		{Symbol: "q", Meaning: calc.Text("vibrator.means.rate: rate of one vibrator"), Unit: "m³/h", US: "yd³/h"}},
-	Fn: calc.Of2(ByRate), Go: "consolidation.ByRate", Source: "ccanz",
+	Fn: calc.Func2(ByRate), Go: "consolidation.ByRate", Source: "ccanz",
 }
 
 var eqUnreached = &calc.Formula{
@@ -101,5 +101,5 @@ var eqUnreached = &calc.Formula{
 		{Symbol: "a", Meaning: calc.Text("vibrator.means.a: whip above the form"), Unit: "m", US: "ft"},
 		{Symbol: "w", Meaning: calc.Text("vibrator.means.w: whip with its head"), Unit: "m", US: "ft"},
 	},
-	Fn: calc.Of3(Unreached), Go: "consolidation.Unreached", Source: "practice",
+	Fn: calc.Func3(Unreached), Go: "consolidation.Unreached", Source: "practice",
 }

@@ -2,37 +2,37 @@ package consolidation
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 var vibratorOut = []calc.Field{
-	{ID: "vibrators", Show: &measure.Count, Exact: true, Lead: true, Label: calc.Text("vibrator.vibrators: Vibrators to keep up"),
+	{ID: "vibrators", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("vibrator.vibrators: Vibrators to keep up"),
 		Help: calc.Text("vibrator.vibrators.help: By the places and the longer time at each.")},
-	{ID: "with-spare", Show: &measure.Count, Exact: true, Lead: true, Label: calc.Text("vibrator.with-spare: On site, with a spare")},
-	{ID: "hands-needed", Show: &measure.Count, Exact: true, Label: calc.Text("vibrator.hands-needed: People to run them")},
-	{ID: "spacing", Show: &showApart, Lead: true, Label: calc.Text("vibrator.spacing: From place to place")},
-	{ID: "spacing-least", Show: &showApart, Label: calc.Text("vibrator.spacing-least: Spacing, low end")},
-	{ID: "spacing-most", Show: &showApart, Label: calc.Text("vibrator.spacing-most: Spacing, high end")},
-	{ID: "reach", Show: &showApart, Label: calc.Text("vibrator.reach: Reach to each side between"),
+	{ID: "with-spare", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("vibrator.with-spare: On site, with a spare")},
+	{ID: "hands-needed", Display: &displays.Count, Exact: true, Label: calc.Text("vibrator.hands-needed: People to run them")},
+	{ID: "spacing", Display: &showApart, Lead: true, Label: calc.Text("vibrator.spacing: From place to place")},
+	{ID: "spacing-least", Display: &showApart, Label: calc.Text("vibrator.spacing-least: Spacing, low end")},
+	{ID: "spacing-most", Display: &showApart, Label: calc.Text("vibrator.spacing-most: Spacing, high end")},
+	{ID: "reach", Display: &showApart, Label: calc.Text("vibrator.reach: Reach to each side between"),
 		Help: calc.Text("vibrator.reach.help: Half way from place to place. It must reach the form.")},
-	{ID: "along", Show: &measure.Count, Exact: true, Label: calc.Text("vibrator.along: Places along the wall")},
-	{ID: "extra", Show: &measure.Count, Exact: true, Label: calc.Text("vibrator.extra: More at the openings")},
-	{ID: "places", Show: &measure.Count, Exact: true, Lead: true, Label: calc.Text("vibrator.places: Places in this lift")},
-	{ID: "each-low", Show: &showSeconds, Label: calc.Text("vibrator.each-low: Time for one place, from")},
-	{ID: "each-high", Show: &showSeconds, Label: calc.Text("vibrator.each-high: Time for one place, to")},
-	{ID: "pass-low", Show: &measure.Minutes, Label: calc.Text("vibrator.pass-low: Pass, one vibrator, from")},
-	{ID: "pass-high", Show: &measure.Minutes, Label: calc.Text("vibrator.pass-high: Pass, one vibrator, to")},
-	{ID: "fill", Show: &measure.Minutes, Label: calc.Text("vibrator.fill: The pump fills the lift in")},
-	{ID: "by-rate-low", Show: &measure.Count, Exact: true, Label: calc.Text("vibrator.by-rate-low: By published rate, from"),
+	{ID: "along", Display: &displays.Count, Exact: true, Label: calc.Text("vibrator.along: Places along the wall")},
+	{ID: "extra", Display: &displays.Count, Exact: true, Label: calc.Text("vibrator.extra: More at the openings")},
+	{ID: "places", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("vibrator.places: Places in this lift")},
+	{ID: "each-low", Display: &showSeconds, Label: calc.Text("vibrator.each-low: Time for one place, from")},
+	{ID: "each-high", Display: &showSeconds, Label: calc.Text("vibrator.each-high: Time for one place, to")},
+	{ID: "pass-low", Display: &displays.Minutes, Label: calc.Text("vibrator.pass-low: Pass, one vibrator, from")},
+	{ID: "pass-high", Display: &displays.Minutes, Label: calc.Text("vibrator.pass-high: Pass, one vibrator, to")},
+	{ID: "fill", Display: &displays.Minutes, Label: calc.Text("vibrator.fill: The pump fills the lift in")},
+	{ID: "by-rate-low", Display: &displays.Count, Exact: true, Label: calc.Text("vibrator.by-rate-low: By published rate, from"),
 		Help: calc.Text("vibrator.by-rate-low.help: To compare: pump rate over the rate of one vibrator.")},
-	{ID: "by-rate-high", Show: &measure.Count, Exact: true, Label: calc.Text("vibrator.by-rate-high: By published rate, to")},
-	{ID: "unreached", Show: &measure.Height, Label: calc.Text("vibrator.unreached: Foot the head misses")},
-	{ID: "frequency-low", Show: &showFrequency, Label: calc.Text("vibrator.frequency-low: Frequency, from")},
-	{ID: "frequency-high", Show: &showFrequency, Label: calc.Text("vibrator.frequency-high: Frequency, to")},
-	{ID: "radius-low", Show: &showRadius, Label: calc.Text("vibrator.radius-low: Radius of action, from")},
-	{ID: "radius-high", Show: &showRadius, Label: calc.Text("vibrator.radius-high: Radius of action, to")},
-	{ID: "rate-low", Show: &showRate, Label: calc.Text("vibrator.rate-low: Rate of one vibrator, from")},
-	{ID: "rate-high", Show: &showRate, Label: calc.Text("vibrator.rate-high: Rate of one vibrator, to")},
+	{ID: "by-rate-high", Display: &displays.Count, Exact: true, Label: calc.Text("vibrator.by-rate-high: By published rate, to")},
+	{ID: "unreached", Display: &displays.Height, Label: calc.Text("vibrator.unreached: Foot the head misses")},
+	{ID: "frequency-low", Display: &showFrequency, Label: calc.Text("vibrator.frequency-low: Frequency, from")},
+	{ID: "frequency-high", Display: &showFrequency, Label: calc.Text("vibrator.frequency-high: Frequency, to")},
+	{ID: "radius-low", Display: &showRadius, Label: calc.Text("vibrator.radius-low: Radius of action, from")},
+	{ID: "radius-high", Display: &showRadius, Label: calc.Text("vibrator.radius-high: Radius of action, to")},
+	{ID: "rate-low", Display: &showRate, Label: calc.Text("vibrator.rate-low: Rate of one vibrator, from")},
+	{ID: "rate-high", Display: &showRate, Label: calc.Text("vibrator.rate-high: Rate of one vibrator, to")},
 }
 
 var vibratorTables = []calc.Table{{

@@ -16,16 +16,16 @@ const (
 // usual unit: with fewer, rounding would change it by more than a twentieth.
 const leastSteps = 10
 
-func compute(r *calc.Run, in calc.Case) {
+func compute(r *calc.Recorder, in calc.Case) {
 	kind := in.Choice("kind")
 	si := in.Num(kind)
 	for _, id := range [2]string{kind + "-own", kind + "-other"} {
 		tell(r, kind, si, find(conversionOut, id))
 	}
-	units := quantity.Units(find(conversionIn, kind).Show.Dim)
+	units := quantity.Units(find(conversionIn, kind).Display.Dim)
 	rows := make([]calc.Case, len(units))
 	for i, u := range units {
-		rows[i] = r.NewRow("units").With("value", calc.Num(u.FromSI(si))).With("unit", calc.Txt(u.Symbol))
+		rows[i] = r.NewRow("units").With("value", calc.Num(u.FromSI(si))).With("unit", calc.TextOf(u.Symbol))
 	}
 	r.PutRows("units", rows)
 }
@@ -43,7 +43,7 @@ func find(fields []calc.Field, id string) *calc.Field {
 // tell puts a value in one usual unit and works it as a step. Since the two
 // readers' pairs are the same two units, a value too small for either unit is
 // told to neither reader.
-func tell(r *calc.Run, kind string, si float64, f *calc.Field) {
+func tell(r *calc.Recorder, kind string, si float64, f *calc.Field) {
 	unit := usual(f, quantity.US)
 	switch {
 	case unit.Symbol == "°C":
@@ -54,7 +54,7 @@ func tell(r *calc.Run, kind string, si float64, f *calc.Field) {
 		r.UseFor(inUnitFor, []calc.Slot{calc.Word("unit", unit.Symbol)}, inUnit, si, unit.Scale)
 	}
 	if small(si, f, quantity.US) {
-		r.Note(calc.Notice, calc.At(kind), tooSmall, calc.Word("unit", unit.Symbol))
+		r.Note(calc.LevelNotice, calc.At(kind), tooSmall, calc.Word("unit", unit.Symbol))
 	} else if !small(si, f, quantity.Metric) {
 		r.Put(f.ID, si)
 	}
@@ -62,7 +62,7 @@ func tell(r *calc.Run, kind string, si float64, f *calc.Field) {
 
 // usual is the unit that an output is told in.
 func usual(f *calc.Field, sys quantity.System) quantity.Unit {
-	u, _ := quantity.Find(f.Show.In(sys).Unit)
+	u, _ := quantity.Find(f.Display.In(sys).Unit)
 	return u
 }
 
@@ -70,7 +70,7 @@ func usual(f *calc.Field, sys quantity.System) quantity.Unit {
 // step of a tape is in inches. A temperature is never small: its zero is no
 // nothing.
 func small(si float64, f *calc.Field, sys quantity.System) bool {
-	scale, unit := f.Show.In(sys), usual(f, sys)
+	scale, unit := f.Display.In(sys), usual(f, sys)
 	if scale.Form != quantity.Decimal {
 		unit, _ = quantity.Find("in")
 	}

@@ -16,9 +16,9 @@ var UnitConversion = &calc.Calculator{
 			Where: "appendix B, conversion factors", Status: calc.Secondary, Link: "https://www.nist.gov/pml/special-publication-811"},
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("unit-conversion.caution.limits: Convert a limit only once, from the document that sets it. Round it to the safe side.")},
-		{Level: calc.Notice, Text: calc.Text("unit-conversion.caution.yard: A yard of concrete is a cubic yard, three quarters of a cubic metre. Say which with every order.")},
-		{Level: calc.Notice, Text: calc.Text("unit-conversion.caution.pound: A pound on a scale is a mass, a pound of pull is a force. Choose the kind that is meant.")},
+		{Level: calc.LevelWarning, Text: calc.Text("unit-conversion.caution.limits: Convert a limit only once, from the document that sets it. Round it to the safe side.")},
+		{Level: calc.LevelNotice, Text: calc.Text("unit-conversion.caution.yard: A yard of concrete is a cubic yard, three quarters of a cubic metre. Say which with every order.")},
+		{Level: calc.LevelNotice, Text: calc.Text("unit-conversion.caution.pound: A pound on a scale is a mass, a pound of pull is a force. Choose the kind that is meant.")},
 	},
 	Tables:  conversionTables,
 	Compute: compute,

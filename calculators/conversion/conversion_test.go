@@ -19,26 +19,26 @@ func convert(t *testing.T, kind, text string) calc.Result {
 	if len(notes) > 0 {
 		return calc.Result{State: calc.Bad, Notes: notes}
 	}
-	return calc.Execute(UnitConversion, in)
+	return calc.Run(UnitConversion, in)
 }
 
 // Every kind has its input and its pair, in units of one dimension, asks for
 // itself alone, and lists every unit the program knows of it.
 func TestKindsAreWhole(t *testing.T) {
 	for _, k := range kinds {
-		in := calc.NewCase(conversionIn).With("kind", calc.Pick(k.ID))
+		in := calc.NewCase(conversionIn).With("kind", calc.ChoiceOf(k.ID))
 		for _, other := range kinds {
 			if in.Asked(other.ID) != (other.ID == k.ID) {
 				t.Errorf("%s asked for %s", other.ID, k.ID)
 			}
 		}
-		dim := find(conversionIn, k.ID).Show.Dim
-		res := calc.Execute(UnitConversion, in)
+		dim := find(conversionIn, k.ID).Display.Dim
+		res := calc.Run(UnitConversion, in)
 		if got, want := len(res.Out.Rows("units")), len(quantity.Units(dim)); got != want || want < 2 {
 			t.Errorf("%s: %d units listed, want %d", k.ID, got, want)
 		}
 		for _, end := range []string{"-own", "-other"} {
-			if find(conversionOut, k.ID+end).Show.Dim != dim || res.Out.Num(k.ID+end) != in.Num(k.ID) {
+			if find(conversionOut, k.ID+end).Display.Dim != dim || res.Out.Num(k.ID+end) != in.Num(k.ID) {
 				t.Errorf("%s%s is not the value typed", k.ID, end)
 			}
 		}
@@ -48,11 +48,11 @@ func TestKindsAreWhole(t *testing.T) {
 // Each listed value, typed back with its unit, is the value it came from.
 func TestListReadsBack(t *testing.T) {
 	for _, k := range kinds {
-		res := calc.Execute(UnitConversion, calc.NewCase(conversionIn).With("kind", calc.Pick(k.ID)))
+		res := calc.Run(UnitConversion, calc.NewCase(conversionIn).With("kind", calc.ChoiceOf(k.ID)))
 		want := calc.NewCase(conversionIn).Num(k.ID)
 		for _, row := range res.Out.Rows("units") {
 			text := strconv.FormatFloat(row.Num("value"), 'f', -1, 64) + " " + row.Text("unit")
-			si, trouble := quantity.Parse(text, *find(conversionIn, k.ID).Show, quantity.Style{})
+			si, trouble := quantity.Parse(text, *find(conversionIn, k.ID).Display, quantity.Style{})
 			if trouble != nil || math.Abs(si-want) > 1e-9*math.Abs(want) {
 				t.Errorf("%s: %s reads back as %v, want %v (%v)", k.ID, text, si, want, trouble)
 			}
@@ -148,7 +148,7 @@ func TestTables(t *testing.T) {
 			for _, text := range typed {
 				entries := append(append([]calc.Entry(nil), table.Set...), calc.Entry{Path: table.Down.Path, Text: text})
 				in, notes := calc.Read(UnitConversion, entries, style)
-				res := calc.Execute(UnitConversion, in)
+				res := calc.Run(UnitConversion, in)
 				if len(notes) > 0 || !res.Out.Has(table.Out) || usual(find(conversionOut, table.Out), style.System).Symbol != foreign {
 					t.Errorf("table %s at %s: %v", table.ID, text, notes)
 				}

@@ -78,7 +78,7 @@ func round125(x float64) float64 {
 }
 
 // draw shows both usual units as two scales, and the value across them.
-func draw(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -100,9 +100,9 @@ func draw(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 
 // said is the value in a usual unit: rounded for the field where it is large
 // enough for that, else with all its digits.
-func said(v calc.Voice, si float64, f *calc.Field) string {
+func said(v calc.Locale, si float64, f *calc.Field) string {
 	if small(si, f, v.Style.System) {
-		return quantity.Exact(si, *f.Show, v.Style)
+		return quantity.Exact(si, *f.Display, v.Style)
 	}
-	return quantity.Format(si, *f.Show, v.Style)
+	return quantity.Format(si, *f.Display, v.Style)
 }

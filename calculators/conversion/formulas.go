@@ -29,20 +29,20 @@ var (
 		ID: "celsius", Title: calc.Text("unit-conversion.f.celsius: Fahrenheit to Celsius"), Expr: "(t_F - 32)/1.8",
 		Result: calc.Var{Symbol: "t_C", Meaning: inCelsius, Unit: "°C"},
 		Vars:   []calc.Var{{Symbol: "t_F", Meaning: inFahrenheit, Unit: "°F"}},
-		Fn:     calc.Of1(Celsius), Go: "conversion.Celsius", Source: "sp811", Limits: points,
+		Fn:     calc.Func1(Celsius), Go: "conversion.Celsius", Source: "sp811", Limits: points,
 	}
 	fahrenheit = &calc.Formula{
 		ID: "fahrenheit", Title: calc.Text("unit-conversion.f.fahrenheit: Celsius to Fahrenheit"), Expr: "1.8*t_C + 32",
 		Result: calc.Var{Symbol: "t_F", Meaning: inFahrenheit, Unit: "°F"},
 		Vars:   []calc.Var{{Symbol: "t_C", Meaning: inCelsius, Unit: "°C"}},
-		Fn:     calc.Of1(Fahrenheit), Go: "conversion.Fahrenheit", Source: "sp811", Limits: points,
+		Fn:     calc.Func1(Fahrenheit), Go: "conversion.Fahrenheit", Source: "sp811", Limits: points,
 	}
 	inUnit = &calc.Formula{
 		ID: "in-unit", Title: calc.Text("unit-conversion.f.in-unit: Value in a unit"), Expr: "v/u",
 		Result: calc.Var{Symbol: "x", Meaning: calc.Text("unit-conversion.var.x: value in the unit")},
 		Vars: []calc.Var{{Symbol: "v", Meaning: calc.Text("unit-conversion.var.v: value in SI units")},
 			{Symbol: "u", Meaning: calc.Text("unit-conversion.var.u: size of the unit in SI units")}},
-		Fn: calc.Of2(InUnit), Go: "conversion.InUnit", Source: "sp811",
+		Fn: calc.Func2(InUnit), Go: "conversion.InUnit", Source: "sp811",
 	}
 )
 

@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 const (
@@ -45,7 +45,7 @@ type light struct {
 	atSet                       sun
 }
 
-func compute(r *calc.Run, in calc.Case) {
+func compute(r *calc.Recorder, in calc.Case) {
 	if d := in.Days("date"); d < firstDay || d > lastDay {
 		r.Refuse(calc.At("date"), refuseYear)
 		return
@@ -88,11 +88,11 @@ func (p place) light() (d light) {
 	return d
 }
 
-func putDay(r *calc.Run, d light) {
+func putDay(r *calc.Recorder, d light) {
 	var rows []calc.Case
 	add := func(event string, minutes float64) {
-		rows = append(rows, r.NewRow("events").With("event", calc.Pick(event)).
-			With("clock", calc.Txt(clockText(minutes))).With("since", calc.Num(minutes*minuteInSI)))
+		rows = append(rows, r.NewRow("events").With("event", calc.ChoiceOf(event)).
+			With("clock", calc.TextOf(clockText(minutes))).With("since", calc.Num(minutes*minuteInSI)))
 		if event != "noon" {
 			r.PutChoice(event, clockText(minutes))
 		}
@@ -122,7 +122,7 @@ func putDay(r *calc.Run, d light) {
 }
 
 // steps works sunset by hand, from the sun as it stands then.
-func steps(r *calc.Run, p place, d light) {
+func steps(r *calc.Recorder, p place, d light) {
 	if d.sky != crosses {
 		return
 	}
@@ -137,30 +137,30 @@ func steps(r *calc.Run, p place, d light) {
 	r.Use(eqSetting, deg(p.longitude), h, e, p.zone*minuteInSI)
 }
 
-func sayDay(r *calc.Run, p place, d light) {
+func sayDay(r *calc.Recorder, p place, d light) {
 	switch d.sky {
 	case above:
-		r.Note(calc.Notice, calc.At("latitude"), noteUp)
+		r.Note(calc.LevelNotice, calc.At("latitude"), noteUp)
 	case stays:
-		r.Note(calc.Caution_, calc.At("latitude"), noteDown)
+		r.Note(calc.LevelCaution, calc.At("latitude"), noteDown)
 	case crosses:
 		if d.twilight == above {
-			r.Note(calc.Notice, calc.At("latitude"), noteNoDark)
+			r.Note(calc.LevelNotice, calc.At("latitude"), noteNoDark)
 		}
 		if d.rise < 0 || d.set >= 1440 || d.twilight == crosses && (d.dawn < 0 || d.dusk >= 1440) {
-			r.Note(calc.Notice, calc.At("date"), noteOtherDay)
+			r.Note(calc.LevelNotice, calc.At("date"), noteOtherDay)
 		}
 	}
 	if math.Abs(p.latitude) > steadyTo {
-		r.Note(calc.Notice, calc.At("latitude"), noteNorth, calc.Amount("limit", calc.SI(steadyTo, "°"), &measure.WholeDegrees))
+		r.Note(calc.LevelNotice, calc.At("latitude"), noteNorth, calc.Amount("limit", calc.SI(steadyTo, "°"), &displays.WholeDegrees))
 	}
 	if d.noon < noonEarly || d.noon > noonLate {
-		r.Note(calc.Ask, calc.At("longitude"), askNoon, calc.Word("noon", clockText(d.noon)))
+		r.Note(calc.LevelAsk, calc.At("longitude"), askNoon, calc.Word("noon", clockText(d.noon)))
 	}
 }
 
 // putPour holds the pour against the day.
-func putPour(r *calc.Run, in calc.Case, d light, start float64) {
+func putPour(r *calc.Recorder, in calc.Case, d light, start float64) {
 	finish := start + (in.Num("pour")+in.Num("after"))/minuteInSI
 	r.PutChoice("finish", clockText(finish))
 	if d.sky != crosses {
@@ -171,15 +171,15 @@ func putPour(r *calc.Run, in calc.Case, d light, start float64) {
 	dark := d.twilight == crosses
 	switch {
 	case dark && start < d.dawn:
-		r.Note(calc.Caution_, calc.At("start"), noteDarkStart, calc.Word("dawn", clockText(d.dawn)))
+		r.Note(calc.LevelCaution, calc.At("start"), noteDarkStart, calc.Word("dawn", clockText(d.dawn)))
 	case start < d.rise:
-		r.Note(calc.Notice, calc.At("start"), noteEarly)
+		r.Note(calc.LevelNotice, calc.At("start"), noteEarly)
 	}
 	done := calc.Word("finish", clockText(finish))
 	switch {
 	case dark && finish > d.dusk:
-		r.Note(calc.Caution_, calc.At("start"), noteDarkEnd, done, calc.Word("dusk", clockText(d.dusk)))
+		r.Note(calc.LevelCaution, calc.At("start"), noteDarkEnd, done, calc.Word("dusk", clockText(d.dusk)))
 	case dark && finish > d.set:
-		r.Note(calc.Notice, calc.At("start"), noteLate, done, calc.Word("dusk", clockText(d.dusk)))
+		r.Note(calc.LevelNotice, calc.At("start"), noteLate, done, calc.Word("dusk", clockText(d.dusk)))
 	}
 }

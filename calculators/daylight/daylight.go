@@ -2,7 +2,7 @@ package daylight
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/quantity"
 )
 
@@ -17,8 +17,8 @@ var Daylight = &calc.Calculator{
 	Formulas: equations,
 	Sources:  sources,
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("daylight.caution.lights: People fall and get struck where they cannot see. Set up lights before dusk, or do not start.")},
-		{Level: calc.Notice, Text: calc.Text("daylight.caution.level: The times are for level ground and a clear sky. Hills, trees, deep pits and clouds make it dark sooner.")},
+		{Level: calc.LevelWarning, Text: calc.Text("daylight.caution.lights: People fall and get struck where they cannot see. Set up lights before dusk, or do not start.")},
+		{Level: calc.LevelNotice, Text: calc.Text("daylight.caution.level: The times are for level ground and a clear sky. Hills, trees, deep pits and clouds make it dark sooner.")},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -28,8 +28,8 @@ var Daylight = &calc.Calculator{
 // A place on the earth is told to a ten-thousandth of a degree, some 30 ft, as
 // maps give it. A zone is told in quarter hours.
 var (
-	showPlace = quantity.Show{Dim: quantity.Angle, US: quantity.Scale{Unit: "°", Step: 0.0001}}
-	showSpan  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.1, Way: quantity.Down}}
+	showPlace = quantity.Display{Dim: quantity.Angle, US: quantity.UnitDisplay{Unit: "°", Step: 0.0001}}
+	showSpan  = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.1, Rounding: quantity.Down}}
 )
 
 const (
@@ -41,22 +41,22 @@ const (
 
 var inputs = []calc.Field{
 	{ID: "date", Kind: calc.Day, Usual: "2026-11-12", Label: calc.Text("daylight.date: Date")},
-	{ID: "latitude", Show: &showPlace, Usual: "44.5", Label: calc.Text("daylight.latitude: Latitude"),
+	{ID: "latitude", Display: &showPlace, Usual: "44.5", Label: calc.Text("daylight.latitude: Latitude"),
 		Help: calc.Text("daylight.latitude.help: North is plus, south is minus. Any map on a phone shows it."),
 		Min:  &calc.Limit{At: -89, Unit: "°", Why: whyPole}, Max: &calc.Limit{At: 89, Unit: "°", Why: whyPole}},
-	{ID: "longitude", Show: &showPlace, Usual: "-93.2", Label: calc.Text("daylight.longitude: Longitude"),
+	{ID: "longitude", Display: &showPlace, Usual: "-93.2", Label: calc.Text("daylight.longitude: Longitude"),
 		Help: calc.Text("daylight.longitude.help: East is plus, west is minus. All of the Americas is minus."),
 		Min:  &calc.Limit{At: -180, Unit: "°", Why: whyRound}, Max: &calc.Limit{At: 180, Unit: "°", Why: whyRound}},
-	{ID: "zone", Show: &measure.Hours, Usual: "-6 h", Label: calc.Text("daylight.zone: Clock, hours from UTC"),
+	{ID: "zone", Display: &displays.Hours, Usual: "-6 h", Label: calc.Text("daylight.zone: Clock, hours from UTC"),
 		Help: calc.Text("daylight.zone.help: As the clock stands that day, summer time included. West is minus."),
 		Min:  &calc.Limit{At: -12, Unit: "h", Why: whyZone}, Max: &calc.Limit{At: 14, Unit: "h", Why: whyZone}},
-	{ID: "start", Kind: calc.Words_, MaxLen: 10, Optional: true, Usual: "11:00", Label: calc.Text("daylight.start: First concrete at"),
+	{ID: "start", Kind: calc.FreeText, MaxLen: 10, Optional: true, Usual: "11:00", Label: calc.Text("daylight.start: First concrete at"),
 		Help: calc.Text("daylight.start.help: By the 24-hour clock, like 06:30 or 14:00. Empty: daylight only.")},
-	{ID: "pour", Show: &measure.Hours, Usual: "3.5 h", Label: calc.Text("daylight.pour: Length of the pour"),
-		Min: &calc.Limit{At: 0, Unit: "h", Why: measure.NotMinus}, Max: &calc.Limit{At: 24, Unit: "h", Why: whyPour}, When: hasStart},
-	{ID: "after", Show: &measure.Hours, Usual: "1 h", Label: calc.Text("daylight.after: Work after the pour"),
+	{ID: "pour", Display: &displays.Hours, Usual: "3.5 h", Label: calc.Text("daylight.pour: Length of the pour"),
+		Min: &calc.Limit{At: 0, Unit: "h", Why: displays.NotMinus}, Max: &calc.Limit{At: 24, Unit: "h", Why: whyPour}, When: hasStart},
+	{ID: "after", Display: &displays.Hours, Usual: "1 h", Label: calc.Text("daylight.after: Work after the pour"),
 		Help: calc.Text("daylight.after.help: Straighten the walls, finish the top, set anchors, wash out."),
-		Min:  &calc.Limit{At: 0, Unit: "h", Why: measure.NotMinus}, Max: &calc.Limit{At: 12, Unit: "h", Why: whyPour}, When: hasStart},
+		Min:  &calc.Limit{At: 0, Unit: "h", Why: displays.NotMinus}, Max: &calc.Limit{At: 12, Unit: "h", Why: whyPour}, When: hasStart},
 }
 
 func hasStart(c calc.Case) bool { return c.Has("start") }
@@ -79,23 +79,23 @@ var skies = []calc.Option{
 // A clock time is text: it is read, not counted with. The rows hold the same
 // times as minutes after midnight.
 var outputs = []calc.Field{
-	{ID: "sunrise", Kind: calc.Words_, Lead: true, Label: saySunrise},
-	{ID: "sunset", Kind: calc.Words_, Lead: true, Label: saySunset},
-	{ID: "left", Show: &showSpan, Lead: true, Label: calc.Text("daylight.left: Daylight after the start"),
+	{ID: "sunrise", Kind: calc.FreeText, Lead: true, Label: saySunrise},
+	{ID: "sunset", Kind: calc.FreeText, Lead: true, Label: saySunset},
+	{ID: "left", Display: &showSpan, Lead: true, Label: calc.Text("daylight.left: Daylight after the start"),
 		Help: calc.Text("daylight.left.help: From the first concrete to sunset.")},
-	{ID: "finish", Kind: calc.Words_, Label: calc.Text("daylight.finish: Crew done at")},
-	{ID: "margin", Show: &showSpan, Label: calc.Text("daylight.margin: Daylight left when done"),
+	{ID: "finish", Kind: calc.FreeText, Label: calc.Text("daylight.finish: Crew done at")},
+	{ID: "margin", Display: &showSpan, Label: calc.Text("daylight.margin: Daylight left when done"),
 		Help: calc.Text("daylight.margin.help: Minus: the crew works so long after sunset.")},
-	{ID: "day-length", Show: &showSpan, Label: calc.Text("daylight.day-length: Sunrise to sunset")},
-	{ID: "dawn", Kind: calc.Words_, Label: sayDawn, Help: calc.Text("daylight.dawn.help: Civil twilight begins. The ground can be seen in a clear sky.")},
-	{ID: "dusk", Kind: calc.Words_, Label: sayDusk, Help: calc.Text("daylight.dusk.help: Civil twilight ends. From here on work needs lights.")},
+	{ID: "day-length", Display: &showSpan, Label: calc.Text("daylight.day-length: Sunrise to sunset")},
+	{ID: "dawn", Kind: calc.FreeText, Label: sayDawn, Help: calc.Text("daylight.dawn.help: Civil twilight begins. The ground can be seen in a clear sky.")},
+	{ID: "dusk", Kind: calc.FreeText, Label: sayDusk, Help: calc.Text("daylight.dusk.help: Civil twilight ends. From here on work needs lights.")},
 	{ID: "sky", Kind: calc.Choice, Options: skies, Label: calc.Text("daylight.sky: The sun")},
 	{ID: "events", Kind: calc.Rows, Label: calc.Text("daylight.events: The day in order"), Cols: []calc.Field{
 		{ID: "event", Kind: calc.Choice, Label: calc.Text("daylight.events.event: Event"), Options: []calc.Option{
 			{ID: "dawn", Label: sayDawn}, {ID: "sunrise", Label: saySunrise}, {ID: "noon", Label: sayNoon},
 			{ID: "sunset", Label: saySunset}, {ID: "dusk", Label: sayDusk}}},
-		{ID: "clock", Kind: calc.Words_, Label: calc.Text("daylight.events.clock: Clock")},
-		{ID: "since", Show: &measure.Minutes, Label: calc.Text("daylight.events.since: After midnight")},
+		{ID: "clock", Kind: calc.FreeText, Label: calc.Text("daylight.events.clock: Clock")},
+		{ID: "since", Display: &displays.Minutes, Label: calc.Text("daylight.events.since: After midnight")},
 	}},
 }
 

@@ -54,7 +54,7 @@ func (s *strip) key(role figure.Role, text string) {
 		figure.Text(figure.Label, figure.Point{X: left + 22, Y: s.y}, figure.Start, text))
 }
 
-func draw(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -85,7 +85,7 @@ func between(from, to string) []calc.Slot {
 
 // sky draws dark, twilight and day, one over the other, and the key of what
 // is there.
-func (s *strip) sky(v calc.Voice, out calc.Case) {
+func (s *strip) sky(v calc.Locale, out calc.Case) {
 	since := func(event string) float64 {
 		for _, row := range out.Rows("events") {
 			if row.Choice("event") == event {

@@ -26,7 +26,7 @@ var eqCentury = &calc.Formula{
 		{Symbol: "D", Meaning: calc.Text("daylight.means.d: days since 1970-01-01, by UTC")},
 		{Symbol: "t", Meaning: calc.Text("daylight.means.minutes: time of day, by UTC"), Unit: "min"},
 	},
-	Fn: calc.Of2(Century), Go: "daylight.Century", Source: "meeus",
+	Fn: calc.Func2(Century), Go: "daylight.Century", Source: "meeus",
 	Limits: calc.Text("daylight.eq.century.limits: The time is that of the event itself. It is found by repeating the steps until it stays."),
 }
 
@@ -34,14 +34,14 @@ var eqMean = &calc.Formula{
 	ID: "mean-longitude", Title: calc.Text("daylight.eq.mean-longitude: Mean longitude of the sun"),
 	Expr: "280.46646 + T*(36000.76983 + 0.0003032*T)", Result: calc.Var{Symbol: "L", Meaning: meansL, Unit: "°"},
 	Vars: []calc.Var{{Symbol: "T", Meaning: meansT}},
-	Fn:   calc.Of1(MeanLongitude), Go: "daylight.MeanLongitude", Source: "meeus",
+	Fn:   calc.Func1(MeanLongitude), Go: "daylight.MeanLongitude", Source: "meeus",
 }
 
 var eqAnomaly = &calc.Formula{
 	ID: "anomaly", Title: calc.Text("daylight.eq.anomaly: Mean anomaly of the sun"),
 	Expr: "357.52911 + T*(35999.05029 - 0.0001537*T)", Result: calc.Var{Symbol: "M", Meaning: meansM, Unit: "°"},
 	Vars: []calc.Var{{Symbol: "T", Meaning: meansT}},
-	Fn:   calc.Of1(Anomaly), Go: "daylight.Anomaly", Source: "meeus",
+	Fn:   calc.Func1(Anomaly), Go: "daylight.Anomaly", Source: "meeus",
 }
 
 var eqLongitude = &calc.Formula{
@@ -50,7 +50,7 @@ var eqLongitude = &calc.Formula{
 		" + 0.000289*sin(3*M*pi/180) - 0.00569 - 0.00478*sin((125.04 - 1934.136*T)*pi/180)",
 	Result: calc.Var{Symbol: "lambda", Meaning: meansLambda, Unit: "°"},
 	Vars:   []calc.Var{{Symbol: "T", Meaning: meansT}, {Symbol: "L", Meaning: meansL, Unit: "°"}, {Symbol: "M", Meaning: meansM, Unit: "°"}},
-	Fn:     calc.Of3(Longitude), Go: "daylight.Longitude", Source: "meeus",
+	Fn:     calc.Func3(Longitude), Go: "daylight.Longitude", Source: "meeus",
 }
 
 var eqTilt = &calc.Formula{
@@ -59,7 +59,7 @@ var eqTilt = &calc.Formula{
 		" + 0.00256*cos((125.04 - 1934.136*T)*pi/180)",
 	Result: calc.Var{Symbol: "theta", Meaning: meansTheta, Unit: "°"},
 	Vars:   []calc.Var{{Symbol: "T", Meaning: meansT}},
-	Fn:     calc.Of1(Tilt), Go: "daylight.Tilt", Source: "meeus",
+	Fn:     calc.Func1(Tilt), Go: "daylight.Tilt", Source: "meeus",
 }
 
 var eqDeclination = &calc.Formula{
@@ -67,21 +67,21 @@ var eqDeclination = &calc.Formula{
 	Expr:   "180/pi*asin(sin(theta*pi/180)*sin(lambda*pi/180))",
 	Result: calc.Var{Symbol: "delta", Meaning: meansDelta, Unit: "°"},
 	Vars:   []calc.Var{{Symbol: "theta", Meaning: meansTheta, Unit: "°"}, {Symbol: "lambda", Meaning: meansLambda, Unit: "°"}},
-	Fn:     calc.Of2(Declination), Go: "daylight.Declination", Source: "meeus",
+	Fn:     calc.Func2(Declination), Go: "daylight.Declination", Source: "meeus",
 }
 
 var eqEccentricity = &calc.Formula{
 	ID: "eccentricity", Title: calc.Text("daylight.eq.eccentricity: Eccentricity of the earth's orbit"),
 	Expr: "0.016708634 - T*(0.000042037 + 0.0000001267*T)", Result: calc.Var{Symbol: "e", Meaning: meansOrbit},
 	Vars: []calc.Var{{Symbol: "T", Meaning: meansT}},
-	Fn:   calc.Of1(Eccentricity), Go: "daylight.Eccentricity", Source: "meeus",
+	Fn:   calc.Func1(Eccentricity), Go: "daylight.Eccentricity", Source: "meeus",
 }
 
 var eqSquare = &calc.Formula{
 	ID: "tilt-square", Title: calc.Text("daylight.eq.tilt-square: Tangent of half the tilt, squared"),
 	Expr: "tan(theta/2*pi/180)^2", Result: calc.Var{Symbol: "y", Meaning: meansY},
 	Vars: []calc.Var{{Symbol: "theta", Meaning: meansTheta, Unit: "°"}},
-	Fn:   calc.Of1(TiltSquare), Go: "daylight.TiltSquare", Source: "meeus",
+	Fn:   calc.Func1(TiltSquare), Go: "daylight.TiltSquare", Source: "meeus",
 }
 
 var eqTime = &calc.Formula{
@@ -91,7 +91,7 @@ var eqTime = &calc.Formula{
 	Result: calc.Var{Symbol: "E", Meaning: meansE, Unit: "min"},
 	Vars: []calc.Var{{Symbol: "L", Meaning: meansL, Unit: "°"}, {Symbol: "M", Meaning: meansM, Unit: "°"},
 		{Symbol: "e", Meaning: meansOrbit}, {Symbol: "y", Meaning: meansY}},
-	Fn: calc.Of4(EquationOfTime), Go: "daylight.EquationOfTime", Source: "meeus",
+	Fn: calc.Func4(EquationOfTime), Go: "daylight.EquationOfTime", Source: "meeus",
 }
 
 var eqHourAngle = &calc.Formula{
@@ -103,7 +103,7 @@ var eqHourAngle = &calc.Formula{
 		{Symbol: "phi", Meaning: calc.Text("daylight.means.phi: latitude, north is plus"), Unit: "°"},
 		{Symbol: "delta", Meaning: meansDelta, Unit: "°"},
 	},
-	Fn: calc.Of3(HourAngle), Go: "daylight.HourAngle", Source: "noaa",
+	Fn: calc.Func3(HourAngle), Go: "daylight.HourAngle", Source: "noaa",
 	Limits: calc.Text("daylight.eq.hour-angle.limits: Sunrise and sunset at 90° 50', which allows for air and the sun's own size. Civil twilight ends at 96°. Near the poles there is no answer on some days."),
 }
 
@@ -118,28 +118,28 @@ var eqNoon = &calc.Formula{
 	ID: "noon", Title: calc.Text("daylight.eq.noon: Noon by the sun"),
 	Expr: "720 - 4*l - E + z", Result: calc.Var{Symbol: "t_n", Meaning: meansClock, Unit: "min"},
 	Vars: []calc.Var{varPlace, varTime, varZone},
-	Fn:   calc.Of3(Noon), Go: "daylight.Noon", Source: "noaa",
+	Fn:   calc.Func3(Noon), Go: "daylight.Noon", Source: "noaa",
 }
 
 var eqRising = &calc.Formula{
 	ID: "rising", Title: calc.Text("daylight.eq.rising: Sunrise"),
 	Expr: "720 - 4*(l + H) - E + z", Result: calc.Var{Symbol: "t_r", Meaning: meansClock, Unit: "min"},
 	Vars: []calc.Var{varPlace, varHour, varTime, varZone},
-	Fn:   calc.Of4(Rising), Go: "daylight.Rising", Source: "noaa",
+	Fn:   calc.Func4(Rising), Go: "daylight.Rising", Source: "noaa",
 }
 
 var eqSetting = &calc.Formula{
 	ID: "setting", Title: calc.Text("daylight.eq.setting: Sunset"),
 	Expr: "720 - 4*(l - H) - E + z", Result: calc.Var{Symbol: "t_s", Meaning: meansClock, Unit: "min"},
 	Vars: []calc.Var{varPlace, varHour, varTime, varZone},
-	Fn:   calc.Of4(Setting), Go: "daylight.Setting", Source: "noaa",
+	Fn:   calc.Func4(Setting), Go: "daylight.Setting", Source: "noaa",
 }
 
 var eqDayLength = &calc.Formula{
 	ID: "day-length", Title: calc.Text("daylight.eq.day-length: Length of the day, to check"),
 	Expr: "2*H/15", Result: calc.Var{Symbol: "N", Meaning: calc.Text("daylight.means.n: time the sun is up"), Unit: "h"},
 	Vars: []calc.Var{varHour},
-	Fn:   calc.Of1(DayLength), Go: "daylight.DayLength", Source: "fao",
+	Fn:   calc.Func1(DayLength), Go: "daylight.DayLength", Source: "fao",
 	Limits: calc.Text("daylight.eq.day-length.limits: A check by hand. The calculator takes sunset less sunrise."),
 }
 

@@ -2,7 +2,7 @@ package geometry
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // CourseTakeOff counts the blocks of a form course by course, for any size of
@@ -16,9 +16,9 @@ var CourseTakeOff = &calc.Calculator{
 	Formulas: courseFormulas,
 	Sources:  courseSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Notice, Text: calc.Text("course-take-off.caution.size: The sizes here are invented. Type those of your own block, from the form maker.")},
-		{Level: calc.Notice, Text: calc.Text("course-take-off.caution.hand: Some corner blocks can be turned over, so left and right are one part. Then order the sum.")},
-		{Level: calc.Notice, Text: calc.Text("course-take-off.caution.others: Other angles, brick ledges, tapered tops and end caps are not counted.")},
+		{Level: calc.LevelNotice, Text: calc.Text("course-take-off.caution.size: The sizes here are invented. Type those of your own block, from the form maker.")},
+		{Level: calc.LevelNotice, Text: calc.Text("course-take-off.caution.hand: Some corner blocks can be turned over, so left and right are one part. Then order the sum.")},
+		{Level: calc.LevelNotice, Text: calc.Text("course-take-off.caution.others: Other angles, brick ledges, tapered tops and end caps are not counted.")},
 	},
 	Tables:  courseTables,
 	Compute: computeCourses,
@@ -41,43 +41,43 @@ const (
 )
 
 var courseWallCols = []calc.Field{
-	{ID: "length", Label: courseSizeLen, Show: &measure.Wall,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: measure.OneJob}},
-	{ID: "height", Label: courseSizeHigh, Show: &measure.Wall,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 40, Unit: "ft", Why: measure.OneStorey}},
-	{ID: "count", Label: courseSizeCount, Show: &measure.Count, Whole: true, Usual: "1",
-		Min: &calc.Limit{At: 1, Why: measure.LeaveOut}, Max: &calc.Limit{At: 200, Why: measure.CheckCount}},
+	{ID: "length", Label: courseSizeLen, Display: &displays.Wall,
+		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
+	{ID: "height", Label: courseSizeHigh, Display: &displays.Wall,
+		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.OneStorey}},
+	{ID: "count", Label: courseSizeCount, Display: &displays.Count, Whole: true, Usual: "1",
+		Min: &calc.Limit{At: 1, Why: displays.LeaveOut}, Max: &calc.Limit{At: 200, Why: displays.CheckCount}},
 }
 
 var courseHoleCols = []calc.Field{
-	{ID: "width", Label: calc.Text("course-take-off.openings.width: Width"), Show: &measure.Wall,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 200, Unit: "ft", Why: measure.OneJob}},
-	{ID: "height", Label: courseSizeHigh, Show: &measure.Wall,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 40, Unit: "ft", Why: measure.OneStorey}},
-	{ID: "count", Label: courseSizeCount, Show: &measure.Count, Whole: true, Usual: "1",
-		Min: &calc.Limit{At: 1, Why: measure.LeaveOut}, Max: &calc.Limit{At: 200, Why: measure.CheckCount}},
+	{ID: "width", Label: calc.Text("course-take-off.openings.width: Width"), Display: &displays.Wall,
+		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 200, Unit: "ft", Why: displays.OneJob}},
+	{ID: "height", Label: courseSizeHigh, Display: &displays.Wall,
+		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.OneStorey}},
+	{ID: "count", Label: courseSizeCount, Display: &displays.Count, Whole: true, Usual: "1",
+		Min: &calc.Limit{At: 1, Why: displays.LeaveOut}, Max: &calc.Limit{At: 200, Why: displays.CheckCount}},
 }
 
 var courseIn = []calc.Field{
-	{ID: "block", Label: calc.Text("course-take-off.block: Block length"), Show: &measure.Part, Usual: "48 in",
+	{ID: "block", Label: calc.Text("course-take-off.block: Block length"), Display: &displays.Part, Usual: "48 in",
 		Min: &calc.Limit{At: 12, Unit: "in", Why: courseBlockWhy}, Max: &calc.Limit{At: 20, Unit: "ft", Why: courseBlockWhy}},
-	{ID: "course", Label: calc.Text("course-take-off.course: Course height"), Show: &measure.Part, Usual: "16 in",
+	{ID: "course", Label: calc.Text("course-take-off.course: Course height"), Display: &displays.Part, Usual: "16 in",
 		Min: &calc.Limit{At: 6, Unit: "in", Why: courseBlockWhy}, Max: &calc.Limit{At: 10, Unit: "ft", Why: courseBlockWhy}},
-	{ID: "thickness", Label: calc.Text("course-take-off.thickness: Form thickness"), Show: &measure.Part, Usual: "13 in",
+	{ID: "thickness", Label: calc.Text("course-take-off.thickness: Form thickness"), Display: &displays.Part, Usual: "13 in",
 		Help: calc.Text("course-take-off.thickness.help: Foam and core together. Only inside corners need it."),
 		Min:  &calc.Limit{At: 4, Unit: "in", Why: courseBlockWhy}, Max: &calc.Limit{At: 48, Unit: "in", Why: courseBlockWhy}},
-	{ID: "long-leg", Label: calc.Text("course-take-off.long-leg: Corner block, long leg"), Show: &measure.Part, Usual: "44 in",
+	{ID: "long-leg", Label: calc.Text("course-take-off.long-leg: Corner block, long leg"), Display: &displays.Part, Usual: "44 in",
 		Help: calc.Text("course-take-off.long-leg.help: Along the outside of the form, from the corner."),
 		Min:  &calc.Limit{At: 4, Unit: "in", Why: courseBlockWhy}, Max: &calc.Limit{At: 10, Unit: "ft", Why: courseBlockWhy}},
-	{ID: "short-leg", Label: calc.Text("course-take-off.short-leg: Corner block, short leg"), Show: &measure.Part, Usual: "20 in",
+	{ID: "short-leg", Label: calc.Text("course-take-off.short-leg: Corner block, short leg"), Display: &displays.Part, Usual: "20 in",
 		Min: &calc.Limit{At: 4, Unit: "in", Why: courseBlockWhy}, Max: &calc.Limit{At: 10, Unit: "ft", Why: courseBlockWhy}},
 	{ID: "walls", Label: calc.Text("course-take-off.walls: Walls"), Kind: calc.Rows, Cols: courseWallCols, MinRows: 1, MaxRows: 40,
 		Help:  calc.Text("course-take-off.walls.help: Lengths along the outside of the form, corner to corner."),
 		Usual: "41 ft | 9 ft | 2; 29 ft | 9 ft | 2"},
-	{ID: "outside-corners", Label: calc.Text("course-take-off.outside-corners: Outside corners"), Show: &measure.Count, Whole: true, Usual: "4",
-		Min: &calc.Limit{At: 0, Why: measure.NotMinus}, Max: &calc.Limit{At: 200, Why: measure.CheckCount}},
-	{ID: "inside-corners", Label: calc.Text("course-take-off.inside-corners: Inside corners"), Show: &measure.Count, Whole: true, Usual: "0",
-		Min: &calc.Limit{At: 0, Why: measure.NotMinus}, Max: &calc.Limit{At: 200, Why: measure.CheckCount}},
+	{ID: "outside-corners", Label: calc.Text("course-take-off.outside-corners: Outside corners"), Display: &displays.Count, Whole: true, Usual: "4",
+		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 200, Why: displays.CheckCount}},
+	{ID: "inside-corners", Label: calc.Text("course-take-off.inside-corners: Inside corners"), Display: &displays.Count, Whole: true, Usual: "0",
+		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 200, Why: displays.CheckCount}},
 	{ID: "start", Label: calc.Text("course-take-off.start: Bottom course starts with"), Kind: calc.Choice, Usual: leftHand,
 		Help: calc.Text("course-take-off.start.help: At outside corners. The hand is the side of the long leg, from outside."),
 		Options: []calc.Option{
@@ -87,7 +87,7 @@ var courseIn = []calc.Field{
 	{ID: "openings", Label: calc.Text("course-take-off.openings: Openings"), Kind: calc.Rows, Cols: courseHoleCols, MaxRows: 40,
 		Help:  calc.Text("course-take-off.openings.help: Hole in the form. Only whole courses are taken off."),
 		Usual: "38 in | 82 in | 1; 36 in | 24 in | 4"},
-	{ID: "waste", Label: calc.Text("course-take-off.waste: Cut waste"), Show: &wasteShow, Usual: "5 %",
+	{ID: "waste", Label: calc.Text("course-take-off.waste: Cut waste"), Display: &wasteShow, Usual: "5 %",
 		Help: calc.Text("course-take-off.waste.help: On straight blocks only."),
 		Min:  &calc.Limit{At: 0, Unit: "%", Why: courseWasteWhy}, Max: &calc.Limit{At: 30, Unit: "%", Why: courseWastesWhy}},
 }
@@ -99,20 +99,20 @@ const (
 )
 
 var courseOut = []calc.Field{
-	{ID: "straights", Label: calc.Text("course-take-off.out.straights: Straight blocks"), Show: &measure.Count, Lead: true, Exact: true},
-	{ID: "left", Label: calc.Text("course-take-off.out.left: Left corner blocks"), Show: &measure.Count, Lead: true, Exact: true},
-	{ID: "right", Label: calc.Text("course-take-off.out.right: Right corner blocks"), Show: &measure.Count, Lead: true, Exact: true},
-	{ID: "total", Label: calc.Text("course-take-off.out.total: Blocks in all"), Show: &measure.Count, Exact: true},
-	{ID: "courses", Label: courseCountLabel, Show: &measure.Count, Exact: true},
-	{ID: "top", Label: courseTopLabel, Show: &measure.Part},
-	{ID: "off", Label: courseOffLabel, Show: &measure.Part},
-	{ID: "net", Label: calc.Text("course-take-off.out.net: Straight blocks, no waste"), Show: &measure.Tenths},
-	{ID: "straight-length", Label: calc.Text("course-take-off.out.straight-length: Straight length, all courses"), Show: &measure.Wall},
+	{ID: "straights", Label: calc.Text("course-take-off.out.straights: Straight blocks"), Display: &displays.Count, Lead: true, Exact: true},
+	{ID: "left", Label: calc.Text("course-take-off.out.left: Left corner blocks"), Display: &displays.Count, Lead: true, Exact: true},
+	{ID: "right", Label: calc.Text("course-take-off.out.right: Right corner blocks"), Display: &displays.Count, Lead: true, Exact: true},
+	{ID: "total", Label: calc.Text("course-take-off.out.total: Blocks in all"), Display: &displays.Count, Exact: true},
+	{ID: "courses", Label: courseCountLabel, Display: &displays.Count, Exact: true},
+	{ID: "top", Label: courseTopLabel, Display: &displays.Part},
+	{ID: "off", Label: courseOffLabel, Display: &displays.Part},
+	{ID: "net", Label: calc.Text("course-take-off.out.net: Straight blocks, no waste"), Display: &displays.Tenths},
+	{ID: "straight-length", Label: calc.Text("course-take-off.out.straight-length: Straight length, all courses"), Display: &displays.Wall},
 	{ID: "by-wall", Label: calc.Text("course-take-off.out.by-wall: Courses by wall"), Kind: calc.Rows, Cols: []calc.Field{
-		{ID: "height", Label: courseSizeHigh, Show: &measure.Wall},
-		{ID: "courses", Label: courseCountLabel, Show: &measure.Count, Exact: true},
-		{ID: "top", Label: courseTopLabel, Show: &measure.Part},
-		{ID: "off", Label: courseOffLabel, Show: &measure.Part},
+		{ID: "height", Label: courseSizeHigh, Display: &displays.Wall},
+		{ID: "courses", Label: courseCountLabel, Display: &displays.Count, Exact: true},
+		{ID: "top", Label: courseTopLabel, Display: &displays.Part},
+		{ID: "off", Label: courseOffLabel, Display: &displays.Part},
 	}},
 }
 

@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 const (
@@ -18,7 +18,7 @@ const (
 
 // takeOff is a take-off being worked out. Lengths are in m.
 type takeOff struct {
-	*calc.Run
+	*calc.Recorder
 	in              calc.Case
 	course          float64
 	laid            float64 // wall length × courses
@@ -26,8 +26,8 @@ type takeOff struct {
 	high            float64 // m
 }
 
-func computeCourses(r *calc.Run, in calc.Case) {
-	w := &takeOff{Run: r, in: in, course: in.Num("course"), lowest: math.Inf(1)}
+func computeCourses(r *calc.Recorder, in calc.Case) {
+	w := &takeOff{Recorder: r, in: in, course: in.Num("course"), lowest: math.Inf(1)}
 	w.walls()
 	outside, inside := in.Num("outside-corners"), in.Num("inside-corners")
 	legs := in.Num("long-leg") + in.Num("short-leg")
@@ -84,7 +84,7 @@ func (w *takeOff) cutOff(top float64) float64 {
 func (w *takeOff) holes() (sum float64, ok bool) {
 	for _, o := range w.in.Rows("openings") {
 		if calc.Over(o.Num("height"), w.high) {
-			w.Refuse(calc.Cell("openings", o.Nr(), "height"), courseTall, calc.Amount("limit", w.high, &measure.Wall))
+			w.Refuse(calc.Cell("openings", o.RowNumber(), "height"), courseTall, calc.Amount("limit", w.high, &displays.Wall))
 			return 0, false
 		}
 		whole := math.Floor(o.Num("height")/w.course + stepSlack)
@@ -111,13 +111,13 @@ func (w *takeOff) blocks(run, outside, inside float64) {
 
 func (w *takeOff) notes(corners float64) {
 	if w.tallest != w.lowest && corners > 0 {
-		w.Note(calc.Notice, calc.At("walls"), courseMixed)
+		w.Note(calc.LevelNotice, calc.At("walls"), courseMixed)
 	}
 	if calc.Over(w.in.Num("short-leg"), w.in.Num("long-leg")) {
-		w.Note(calc.Ask, calc.At("long-leg"), courseLegSwap)
+		w.Note(calc.LevelAsk, calc.At("long-leg"), courseLegSwap)
 	}
 	top := topCourse.Value(w.high, w.tallest, w.course)
 	if off := w.cutOff(top); off > 0 {
-		w.Note(calc.Notice, calc.At("walls"), courseRip, calc.Amount("top", top, &measure.Part), calc.Amount("off", off, &measure.Part))
+		w.Note(calc.LevelNotice, calc.At("walls"), courseRip, calc.Amount("top", top, &displays.Part), calc.Amount("off", off, &displays.Part))
 	}
 }

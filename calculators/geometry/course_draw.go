@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -27,7 +27,7 @@ const (
 
 // drawCourses shows the courses at one corner to scale, the corner blocks
 // changing their legs, with the height of the cut course.
-func drawCourses(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawCourses(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -51,9 +51,9 @@ func drawCourses(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 		y := base - float64((float64(i*course)+tall)*scale)
 		nodes = append(nodes, stackCourse(y, tall*scale, wide*scale, legs[int(i)%2]*scale, in.Num("block")*scale)...)
 	}
-	slots := []calc.Slot{calc.Amount("courses", n, &measure.Count), calc.Amount("top", top, &measure.Part),
-		calc.Amount("straights", res.Out.Num("straights"), &measure.Count),
-		calc.Amount("left", res.Out.Num("left"), &measure.Count), calc.Amount("right", res.Out.Num("right"), &measure.Count)}
+	slots := []calc.Slot{calc.Amount("courses", n, &displays.Count), calc.Amount("top", top, &displays.Part),
+		calc.Amount("straights", res.Out.Num("straights"), &displays.Count),
+		calc.Amount("left", res.Out.Num("left"), &displays.Count), calc.Amount("right", res.Out.Num("right"), &displays.Count)}
 	right := frameMargin + float64(wide*scale) + 8
 	nodes = append(nodes, figure.Segment(figure.Ground, figure.Point{X: frameMargin, Y: base}, figure.Point{X: right - 8, Y: base}),
 		figure.Text(figure.Label, figure.Point{X: right, Y: stackTop + 10}, figure.Start, v.Say(courseDrawTop, slots...)),

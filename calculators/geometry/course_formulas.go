@@ -82,12 +82,12 @@ var (
 var (
 	coursesOf = &calc.Formula{
 		ID: "courses", Title: calc.Text("course-take-off.f.courses: Courses of a wall"), Expr: "ceil(H/h)",
-		Result: courseN, Vars: []calc.Var{courseH, courseh}, Fn: calc.Of2(Courses), Go: "geometry.Courses", Source: "en5151",
+		Result: courseN, Vars: []calc.Var{courseH, courseh}, Fn: calc.Func2(Courses), Go: "geometry.Courses", Source: "en5151",
 	}
 	topCourse = &calc.Formula{
 		ID: "top-course", Title: calc.Text("course-take-off.f.top-course: Height of the top course"), Expr: "H - (N - 1)*h",
 		Result: calc.Var{Symbol: "u", Meaning: calc.Text("course-take-off.var.u: height of the top course"), Unit: "mm", US: "in"},
-		Vars:   []calc.Var{courseH, courseN, courseh}, Fn: calc.Of3(TopCourse), Go: "geometry.TopCourse", Source: "arithmetic",
+		Vars:   []calc.Var{courseH, courseN, courseh}, Fn: calc.Func3(TopCourse), Go: "geometry.TopCourse", Source: "arithmetic",
 	}
 	cornerRun = &calc.Formula{
 		ID: "corner-run", Title: calc.Text("course-take-off.f.corner-run: What corners take in one course"), Expr: "c_o*(a + b) + c_i*(a + b - 2*T)",
@@ -99,7 +99,7 @@ var (
 			{Symbol: "b", Meaning: calc.Text("course-take-off.var.b: short leg"), Unit: "m", US: "ft"},
 			{Symbol: "T", Meaning: calc.Text("course-take-off.var.T: thickness of the form"), Unit: "m", US: "ft"},
 		},
-		Fn: calc.Of5(CornerRun), Go: "geometry.CornerRun", Source: "arithmetic",
+		Fn: calc.Func5(CornerRun), Go: "geometry.CornerRun", Source: "arithmetic",
 		Limits: calc.Text("course-take-off.limits.right: Right-angled corners, lengths along the outside of the form."),
 	}
 	straightRun = &calc.Formula{
@@ -109,21 +109,21 @@ var (
 			{Symbol: "L", Meaning: calc.Text("course-take-off.var.L: sum of wall length × courses"), Unit: "m", US: "ft"}, courseN, coursek,
 			{Symbol: "O", Meaning: calc.Text("course-take-off.var.O: sum of opening width × whole courses"), Unit: "m", US: "ft"},
 		},
-		Fn: calc.Of4(StraightRun), Go: "geometry.StraightRun", Source: "arithmetic",
+		Fn: calc.Func4(StraightRun), Go: "geometry.StraightRun", Source: "arithmetic",
 	}
 	straightBlocks = &calc.Formula{
 		ID: "straights", Title: calc.Text("course-take-off.f.straights: Straight blocks with waste"), Expr: "ceil(S*(1 + w/100)/l)",
 		Result: calc.Var{Symbol: "n", Meaning: calc.Text("course-take-off.var.n: straight blocks")},
 		Vars: []calc.Var{courseS, {Symbol: "w", Meaning: calc.Text("course-take-off.var.w: cut waste"), Unit: "%", US: "%"},
 			{Symbol: "l", Meaning: calc.Text("course-take-off.var.l: block length"), Unit: "m", US: "ft"}},
-		Fn: calc.Of3(StraightBlocks), Go: "geometry.StraightBlocks", Source: "arithmetic",
+		Fn: calc.Func3(StraightBlocks), Go: "geometry.StraightBlocks", Source: "arithmetic",
 	}
 	cornerBlocks = &calc.Formula{
 		ID: "corner-blocks", Title: calc.Text("course-take-off.f.corner-blocks: Corner blocks of one hand"), Expr: "c_1*ceil(N/2) + c_2*floor(N/2)",
 		Result: calc.Var{Symbol: "n_c", Meaning: calc.Text("course-take-off.var.n_c: corner blocks of this hand")},
 		Vars: []calc.Var{{Symbol: "c_1", Meaning: calc.Text("course-take-off.var.c_1: corners with this hand in the bottom course")}, courseN,
 			{Symbol: "c_2", Meaning: calc.Text("course-take-off.var.c_2: corners with this hand in the second course")}},
-		Fn: calc.Of3(CornerBlocks), Go: "geometry.CornerBlocks", Source: "practice",
+		Fn: calc.Func3(CornerBlocks), Go: "geometry.CornerBlocks", Source: "practice",
 	}
 )
 

@@ -2,7 +2,7 @@ package geometry
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // FootingVolume computes the concrete of footings, grade beams, stem walls
@@ -16,9 +16,9 @@ var FootingVolume = &calc.Calculator{
 	Formulas: footingFormulas,
 	Sources:  footingSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("footing-volume.caution.trench: The sides of a trench can cave in with no sign. Slope, shore or shield them as local rules ask before anyone steps in.")},
-		{Level: calc.Notice, Text: calc.Text("footing-volume.caution.say-unit: Say the unit with every order: yards or metres. Have the plant read it back.")},
-		{Level: calc.Notice, Text: calc.Text("footing-volume.caution.as-dug: Measure the trench as it is dug. Earth sides are wider and deeper than the drawing, and concrete fills it all.")},
+		{Level: calc.LevelWarning, Text: calc.Text("footing-volume.caution.trench: The sides of a trench can cave in with no sign. Slope, shore or shield them as local rules ask before anyone steps in.")},
+		{Level: calc.LevelNotice, Text: calc.Text("footing-volume.caution.say-unit: Say the unit with every order: yards or metres. Have the plant read it back.")},
+		{Level: calc.LevelNotice, Text: calc.Text("footing-volume.caution.as-dug: Measure the trench as it is dug. Earth sides are wider and deeper than the drawing, and concrete fills it all.")},
 	},
 	Tables:  footingTables,
 	Compute: computeFootings,
@@ -44,17 +44,17 @@ const footingKindLabel = calc.Text("footing-volume.kind: Kind")
 
 var footingCols = []calc.Field{
 	{ID: "kind", Label: footingKindLabel, Kind: calc.Choice, Options: footingKinds, Usual: footingKind},
-	{ID: "length", Label: calc.Text("footing-volume.length: Length"), Show: &measure.Wall,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: measure.OneJob}},
-	{ID: "width", Label: calc.Text("footing-volume.width: Width or thickness"), Show: &measure.Part,
-		Min: &calc.Limit{At: 2, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "ft", Why: measure.CheckUnit}},
-	{ID: "depth", Label: calc.Text("footing-volume.depth: Depth or height"), Show: &measure.Part,
-		Min: &calc.Limit{At: 2, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 20, Unit: "ft", Why: measure.CheckUnit}},
-	{ID: "corners", Label: calc.Text("footing-volume.corners: Corners to take off"), Show: &measure.Count, Whole: true, Usual: "0",
+	{ID: "length", Label: calc.Text("footing-volume.length: Length"), Display: &displays.Wall,
+		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
+	{ID: "width", Label: calc.Text("footing-volume.width: Width or thickness"), Display: &displays.Part,
+		Min: &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "ft", Why: displays.CheckUnit}},
+	{ID: "depth", Label: calc.Text("footing-volume.depth: Depth or height"), Display: &displays.Part,
+		Min: &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 20, Unit: "ft", Why: displays.CheckUnit}},
+	{ID: "corners", Label: calc.Text("footing-volume.corners: Corners to take off"), Display: &displays.Count, Whole: true, Usual: "0",
 		Help: calc.Text("footing-volume.corners.help: 0 along the middle. Along the outside: outside less inside corners."),
-		Min:  &calc.Limit{At: -200, Why: measure.CheckCount}, Max: &calc.Limit{At: 200, Why: measure.CheckCount}},
-	{ID: "count", Label: calc.Text("footing-volume.count: How many"), Show: &measure.Count, Whole: true, Usual: "1",
-		Min: &calc.Limit{At: 1, Why: measure.LeaveOut}, Max: &calc.Limit{At: 500, Why: measure.CheckCount}},
+		Min:  &calc.Limit{At: -200, Why: displays.CheckCount}, Max: &calc.Limit{At: 200, Why: displays.CheckCount}},
+	{ID: "count", Label: calc.Text("footing-volume.count: How many"), Display: &displays.Count, Whole: true, Usual: "1",
+		Min: &calc.Limit{At: 1, Why: displays.LeaveOut}, Max: &calc.Limit{At: 500, Why: displays.CheckCount}},
 }
 
 const (
@@ -67,28 +67,28 @@ var footingIn = []calc.Field{
 	{ID: "parts", Label: calc.Text("footing-volume.parts: Footings and other parts"), Kind: calc.Rows, Cols: footingCols, MinRows: 1, MaxRows: 40,
 		Help:  calc.Text("footing-volume.parts.help: One row for each size. A pad has a length, a width and a depth."),
 		Usual: "footing | 138 ft 8 in | 16 in | 8 in | 4 | 1; stem-wall | 22 ft | 8 in | 24 in | 0 | 1; pad | 30 in | 30 in | 12 in | 0 | 3"},
-	{ID: "waste", Label: calc.Text("footing-volume.waste: Waste and spill"), Show: &wasteShow, Usual: "5 %",
+	{ID: "waste", Label: calc.Text("footing-volume.waste: Waste and spill"), Display: &wasteShow, Usual: "5 %",
 		Help: calc.Text("footing-volume.waste.help: Earth sides and a rough bottom need more than forms."),
 		Min:  &calc.Limit{At: 0, Unit: "%", Why: footingNoWaste}, Max: &calc.Limit{At: 40, Unit: "%", Why: footingMuchWaste}},
 	{ID: "sold-in", Label: calc.Text("footing-volume.sold-in: The plant sells in"), Kind: calc.Choice, Usual: "yd3", Options: volumeUnits},
-	{ID: "step-yd", Label: calc.Text("footing-volume.step-yd: Order step in yd³"), Show: &measure.CubicYards, When: soldInYd, Usual: "0.5 yd³",
+	{ID: "step-yd", Label: calc.Text("footing-volume.step-yd: Order step in yd³"), Display: &displays.CubicYards, When: soldInYd, Usual: "0.5 yd³",
 		Min: &calc.Limit{At: 0.05, Unit: "yd³", Why: footingStepWhy}, Max: &calc.Limit{At: 5, Unit: "yd³", Why: footingStepWhy}},
-	{ID: "step-m", Label: calc.Text("footing-volume.step-m: Order step in m³"), Show: &measure.CubicMetres, When: soldInM, Usual: "0.5 m³",
+	{ID: "step-m", Label: calc.Text("footing-volume.step-m: Order step in m³"), Display: &displays.CubicMetres, When: soldInM, Usual: "0.5 m³",
 		Min: &calc.Limit{At: 0.05, Unit: "m³", Why: footingStepWhy}, Max: &calc.Limit{At: 5, Unit: "m³", Why: footingStepWhy}},
 }
 
 var footingOut = []calc.Field{
-	{ID: "order-yd", Label: calc.Text("footing-volume.out.order-yd: Order in cubic yards"), Show: &measure.CubicYardsUp, Lead: true},
-	{ID: "order-m", Label: calc.Text("footing-volume.out.order-m: Order in cubic metres"), Show: &measure.CubicMetresUp, Lead: true},
-	{ID: "net-yd", Label: calc.Text("footing-volume.out.net-yd: Net volume, yd³"), Show: &measure.CubicYards},
-	{ID: "net-m", Label: calc.Text("footing-volume.out.net-m: Net volume, m³"), Show: &measure.CubicMetres},
-	{ID: "with-waste-yd", Label: calc.Text("footing-volume.out.with-waste-yd: With waste, yd³"), Show: &measure.CubicYards},
-	{ID: "with-waste-m", Label: calc.Text("footing-volume.out.with-waste-m: With waste, m³"), Show: &measure.CubicMetres},
-	{ID: "extra", Label: calc.Text("footing-volume.out.extra: Order over net volume"), Show: &extraShow},
+	{ID: "order-yd", Label: calc.Text("footing-volume.out.order-yd: Order in cubic yards"), Display: &displays.CubicYardsUp, Lead: true},
+	{ID: "order-m", Label: calc.Text("footing-volume.out.order-m: Order in cubic metres"), Display: &displays.CubicMetresUp, Lead: true},
+	{ID: "net-yd", Label: calc.Text("footing-volume.out.net-yd: Net volume, yd³"), Display: &displays.CubicYards},
+	{ID: "net-m", Label: calc.Text("footing-volume.out.net-m: Net volume, m³"), Display: &displays.CubicMetres},
+	{ID: "with-waste-yd", Label: calc.Text("footing-volume.out.with-waste-yd: With waste, yd³"), Display: &displays.CubicYards},
+	{ID: "with-waste-m", Label: calc.Text("footing-volume.out.with-waste-m: With waste, m³"), Display: &displays.CubicMetres},
+	{ID: "extra", Label: calc.Text("footing-volume.out.extra: Order over net volume"), Display: &extraShow},
 	{ID: "by-kind", Label: calc.Text("footing-volume.out.by-kind: Net volume by kind"), Kind: calc.Rows, Cols: []calc.Field{
 		{ID: "kind", Label: footingKindLabel, Kind: calc.Choice, Options: footingKinds},
-		{ID: "yd", Label: calc.Text("footing-volume.out.by-kind.yd: yd³"), Show: &measure.CubicYards},
-		{ID: "m", Label: calc.Text("footing-volume.out.by-kind.m: m³"), Show: &measure.CubicMetres},
+		{ID: "yd", Label: calc.Text("footing-volume.out.by-kind.yd: yd³"), Display: &displays.CubicYards},
+		{ID: "m", Label: calc.Text("footing-volume.out.by-kind.m: m³"), Display: &displays.CubicMetres},
 	}},
 }
 

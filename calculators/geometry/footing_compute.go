@@ -2,8 +2,8 @@ package geometry
 
 import (
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -20,7 +20,7 @@ const footingSteps = 3
 // (International Residential Code, R403.1.1).
 const leastFooting = 6 * 0.0254
 
-func computeFootings(r *calc.Run, in calc.Case) {
+func computeFootings(r *calc.Recorder, in calc.Case) {
 	var net float64
 	byKind := make([]float64, len(footingKinds))
 	for i, p := range in.Rows("parts") {
@@ -30,7 +30,7 @@ func computeFootings(r *calc.Run, in calc.Case) {
 		}
 		length, width, corners := p.Num("length"), p.Num("width"), p.Num("corners")
 		if CentreLine(length, corners, width) <= 0 {
-			r.Refuse(calc.Cell("parts", p.Nr(), "corners"), footingCornersEat)
+			r.Refuse(calc.Cell("parts", p.RowNumber(), "corners"), footingCornersEat)
 			return
 		}
 		v := volume(p.Num("count"), length, corners, width, p.Num("depth"))
@@ -51,23 +51,23 @@ func kindAt(id string) int {
 }
 
 // askFooting asks where a size looks like a slip of the hand.
-func askFooting(r *calc.Run, p calc.Case) {
+func askFooting(r *calc.Recorder, p calc.Case) {
 	width, depth := p.Num("width"), p.Num("depth")
-	at := calc.Cell("parts", p.Nr(), "depth")
+	at := calc.Cell("parts", p.RowNumber(), "depth")
 	switch kind := p.Choice("kind"); {
 	case kind == stemWallKind:
 		if calc.Over(width, depth) {
-			r.Note(calc.Ask, at, footingThick)
+			r.Note(calc.LevelAsk, at, footingThick)
 		}
 	case kind == gradeBeamKind:
 	case calc.Over(depth, width):
-		r.Note(calc.Ask, at, footingSwapped)
+		r.Note(calc.LevelAsk, at, footingSwapped)
 	case calc.Over(leastFooting, depth):
-		r.Note(calc.Ask, at, footingThin, calc.Amount("limit", leastFooting, &measure.Part))
+		r.Note(calc.LevelAsk, at, footingThin, calc.Amount("limit", leastFooting, &displays.Part))
 	}
 }
 
-func putFootings(r *calc.Run, in calc.Case, net float64, byKind []float64) {
+func putFootings(r *calc.Recorder, in calc.Case, net float64, byKind []float64) {
 	need := r.Use(withWaste, net, in.Num("waste"))
 	var order float64
 	if in.Choice("sold-in") == "m3" {
@@ -83,7 +83,7 @@ func putFootings(r *calc.Run, in calc.Case, net float64, byKind []float64) {
 	var rows []calc.Case
 	for i, v := range byKind {
 		if v > 0 {
-			rows = append(rows, r.NewRow("by-kind").With("kind", calc.Pick(footingKinds[i].ID)).With("yd", calc.Num(v)).With("m", calc.Num(v)))
+			rows = append(rows, r.NewRow("by-kind").With("kind", calc.ChoiceOf(footingKinds[i].ID)).With("yd", calc.Num(v)).With("m", calc.Num(v)))
 		}
 	}
 	r.PutRows("by-kind", rows)
@@ -97,21 +97,21 @@ const (
 )
 
 // drawFootings shows each kind and the order as bars on one scale.
-func drawFootings(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawFootings(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
 	var bars []figure.Bar
 	for _, row := range res.Out.Rows("by-kind") {
 		bars = append(bars, figure.Bar{Role: figure.Concrete, Name: v.Write(row.Fields()[0], row.Value("kind")), Size: row.Num("m"),
-			Text: v.Say(footingDrawPair, calc.Amount("yd", row.Num("yd"), &measure.CubicYards), calc.Amount("m", row.Num("m"), &measure.CubicMetres))})
+			Text: v.Say(footingDrawPair, calc.Amount("yd", row.Num("yd"), &displays.CubicYards), calc.Amount("m", row.Num("m"), &displays.CubicMetres))})
 	}
 	order := res.Out.Num("order-m")
 	bars = append(bars, figure.Bar{Role: figure.Foam, Name: v.Say(footingDrawOrder), Size: order,
-		Text: v.Say(footingDrawPair, calc.Amount("yd", order, &measure.CubicYardsUp), calc.Amount("m", order, &measure.CubicMetresUp))})
+		Text: v.Say(footingDrawPair, calc.Amount("yd", order, &displays.CubicYardsUp), calc.Amount("m", order, &displays.CubicMetresUp))})
 	nodes, foot := figure.Bars(0, bars, 0)
 	net := res.Out.Num("net-m")
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(footingDrawTitle), Nodes: nodes,
-		Desc: v.Say(footingDrawDesc, calc.Amount("net-yd", net, &measure.CubicYards), calc.Amount("net-m", net, &measure.CubicMetres),
-			calc.Amount("order-yd", order, &measure.CubicYardsUp), calc.Amount("order-m", order, &measure.CubicMetresUp))}
+		Desc: v.Say(footingDrawDesc, calc.Amount("net-yd", net, &displays.CubicYards), calc.Amount("net-m", net, &displays.CubicMetres),
+			calc.Amount("order-yd", order, &displays.CubicYardsUp), calc.Amount("order-m", order, &displays.CubicMetresUp))}
 }

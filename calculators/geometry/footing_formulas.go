@@ -26,7 +26,7 @@ var footingRun = &calc.Formula{
 		{Symbol: "w", Meaning: calc.Text("footing-volume.var.w: width or thickness"), Unit: "m", US: "ft"},
 		{Symbol: "h", Meaning: calc.Text("footing-volume.var.h: depth or height"), Unit: "m", US: "ft"},
 	},
-	Fn: calc.Of5(RunVolume), Go: "geometry.RunVolume", Source: "navedtra",
+	Fn: calc.Func5(RunVolume), Go: "geometry.RunVolume", Source: "navedtra",
 	Limits: calc.Text("footing-volume.limits.right: Right-angled corners only."),
 }
 

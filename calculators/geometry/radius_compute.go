@@ -2,7 +2,7 @@ package geometry
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 const (
@@ -18,15 +18,15 @@ const plainFlat = 0.25 * 0.0254
 
 // curve is a curved wall being worked out: lengths in m, the angle in rad.
 type curve struct {
-	*calc.Run
+	*calc.Recorder
 	in               calc.Case
 	radius, angle    float64 // of the measured line
 	middle           float64 // radius to the middle of the core
 	core, half, foam float64 // half is from the middle to the face of the form
 }
 
-func computeCurve(r *calc.Run, in calc.Case) {
-	c := &curve{Run: r, in: in, core: in.Num("core"), foam: in.Num("foam")}
+func computeCurve(r *calc.Recorder, in calc.Case) {
+	c := &curve{Recorder: r, in: in, core: in.Num("core"), foam: in.Num("foam")}
 	c.half = c.core/2 + c.foam
 	c.arc()
 	offset := c.offset()
@@ -36,7 +36,7 @@ func computeCurve(r *calc.Run, in calc.Case) {
 		if chordGiven(in) {
 			at = "chord"
 		}
-		r.Refuse(calc.At(at), curveTight, calc.Amount("limit", offset+c.half, &measure.Wall))
+		r.Refuse(calc.At(at), curveTight, calc.Amount("limit", offset+c.half, &displays.Wall))
 		return
 	}
 	r.Put("arc", developed.Value(c.angle, c.middle, offset))
@@ -44,7 +44,7 @@ func computeCurve(r *calc.Run, in calc.Case) {
 	c.cuts(outside)
 	putVolume(r, "volume", r.Use(arcVolume, developed.Value(c.angle, c.middle, 0), c.core, in.Num("height")))
 	if !in.Has("foam") {
-		r.Note(calc.Ask, calc.At("foam"), curveNoFoam)
+		r.Note(calc.LevelAsk, calc.At("foam"), curveNoFoam)
 	}
 }
 
@@ -56,7 +56,7 @@ func (c *curve) arc() {
 		c.radius = c.Use(chordRadius, chord, rise)
 		c.angle = c.Use(chordAngle, rise, chord)
 		if calc.Over(rise, chord/2) {
-			c.Note(calc.Ask, calc.At("rise"), curveOver)
+			c.Note(calc.LevelAsk, calc.At("rise"), curveOver)
 		}
 	} else {
 		c.radius, c.angle = c.in.Num("radius"), c.in.Num("angle")
@@ -111,6 +111,6 @@ func (c *curve) cuts(outside float64) {
 	c.Put("turn", c.angle/n)
 	c.Put("flat", flat)
 	if calc.Over(flat, plainFlat) {
-		c.Note(calc.Notice, calc.At("cuts-by"), curveFlats, calc.Amount("flat", flat, &measure.Part))
+		c.Note(calc.LevelNotice, calc.At("cuts-by"), curveFlats, calc.Amount("flat", flat, &displays.Part))
 	}
 }

@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -67,7 +67,7 @@ func (p plan) ring(role figure.Role, in, out float64) figure.Node {
 
 // drawCurvedWall shows the wall from above with its cuts and chord, and the
 // numbers below.
-func drawCurvedWall(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawCurvedWall(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -84,11 +84,11 @@ func drawCurvedWall(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing 
 	r := out.Num("curve-radius")
 	nodes = append(nodes, figure.Segment(figure.Measure, p.at(r, -p.half), p.at(r, p.half)))
 	slots := []calc.Slot{
-		calc.Amount("radius", r, &measure.Wall), calc.Amount("angle", out.Num("curve-angle"), &turnAngle),
-		calc.Amount("chord", out.Num("curve-chord"), &measure.Wall), calc.Amount("rise", out.Num("curve-rise"), &measure.Wall),
-		calc.Amount("out", out.Num("core-outside"), &measure.Wall), calc.Amount("in", out.Num("core-inside"), &measure.Wall),
-		calc.Amount("cuts", out.Num("cuts"), &measure.Count), calc.Amount("spacing", out.Num("cut-spacing"), &measure.Part),
-		calc.Amount("gap", out.Num("cut-gap"), &measure.Part),
+		calc.Amount("radius", r, &displays.Wall), calc.Amount("angle", out.Num("curve-angle"), &turnAngle),
+		calc.Amount("chord", out.Num("curve-chord"), &displays.Wall), calc.Amount("rise", out.Num("curve-rise"), &displays.Wall),
+		calc.Amount("out", out.Num("core-outside"), &displays.Wall), calc.Amount("in", out.Num("core-inside"), &displays.Wall),
+		calc.Amount("cuts", out.Num("cuts"), &displays.Count), calc.Amount("spacing", out.Num("cut-spacing"), &displays.Part),
+		calc.Amount("gap", out.Num("cut-gap"), &displays.Part),
 	}
 	y := p.foot + 8
 	for _, t := range []calc.Text{curveDrawRadius, curveDrawChord, curveDrawOutside, curveDrawCuts} {

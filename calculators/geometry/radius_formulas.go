@@ -98,54 +98,54 @@ var (
 	chordLength = &calc.Formula{
 		ID: "chord", Title: calc.Text("radius-wall.f.chord: Chord from radius and angle"), Expr: "2*R*sin(pi*theta/360)",
 		Result: calc.Var{Symbol: "c", Meaning: calc.Text("radius-wall.var.c: chord"), Unit: "m", US: "ft"},
-		Vars:   []calc.Var{curveR, curveTheta}, Fn: calc.Of2(ChordLength), Go: "geometry.ChordLength", Source: "geometry",
+		Vars:   []calc.Var{curveR, curveTheta}, Fn: calc.Func2(ChordLength), Go: "geometry.ChordLength", Source: "geometry",
 	}
 	arcRise = &calc.Formula{
 		ID: "rise", Title: calc.Text("radius-wall.f.rise: Rise from radius and angle"), Expr: "2*R*sin(pi*theta/720)^2",
 		Result: calc.Var{Symbol: "s", Meaning: calc.Text("radius-wall.var.rise: rise"), Unit: "m", US: "ft"},
-		Vars:   []calc.Var{curveR, curveTheta}, Fn: calc.Of2(ArcRise), Go: "geometry.ArcRise", Source: "geometry",
+		Vars:   []calc.Var{curveR, curveTheta}, Fn: calc.Func2(ArcRise), Go: "geometry.ArcRise", Source: "geometry",
 	}
 	middleRadius = &calc.Formula{
 		ID: "middle", Title: calc.Text("radius-wall.f.middle: Radius to the middle of the core"), Expr: "R - e",
 		Result: calc.Var{Symbol: "R_c", Meaning: curveMiddleText, Unit: "m", US: "ft"},
 		Vars: []calc.Var{curveR, {Symbol: "e", Meaning: calc.Text("radius-wall.var.e: from the middle out to the measured line, minus toward the centre"),
 			Unit: "m", US: "ft"}},
-		Fn: calc.Of2(MiddleRadius), Go: "geometry.MiddleRadius", Source: "geometry",
+		Fn: calc.Func2(MiddleRadius), Go: "geometry.MiddleRadius", Source: "geometry",
 	}
 	developed = &calc.Formula{
 		ID: "developed", Title: calc.Text("radius-wall.f.developed: Length of a face, laid straight"), Expr: "pi*theta/180*(R_c + e)",
 		Result: calc.Var{Symbol: "b", Meaning: calc.Text("radius-wall.var.b: length of the face"), Unit: "m", US: "ft"},
 		Vars: []calc.Var{curveTheta, {Symbol: "R_c", Meaning: curveMiddleText, Unit: "m", US: "ft"},
 			{Symbol: "e", Meaning: calc.Text("radius-wall.var.e_face: from the middle out to the face, minus toward the centre"), Unit: "m", US: "ft"}},
-		Fn: calc.Of3(Developed), Go: "geometry.Developed", Source: "geometry",
+		Fn: calc.Func3(Developed), Go: "geometry.Developed", Source: "geometry",
 	}
 	cutsBySpacing = &calc.Formula{
 		ID: "cuts-by-spacing", Title: calc.Text("radius-wall.f.cuts-by-spacing: Cuts from the greatest spacing"), Expr: "ceil(b/s)",
 		Result: curveCuts, Vars: []calc.Var{curveFlank, curveApart},
-		Fn: calc.Of2(CutsBySpacing), Go: "geometry.CutsBySpacing", Source: "practice",
+		Fn: calc.Func2(CutsBySpacing), Go: "geometry.CutsBySpacing", Source: "practice",
 	}
 	cutsByGap = &calc.Formula{
 		ID: "cuts-by-gap", Title: calc.Text("radius-wall.f.cuts-by-gap: Cuts from their width"), Expr: "ceil(pi*theta/180*T/g)",
 		Result: curveCuts, Vars: []calc.Var{curveTheta, curveThick, curveGap},
-		Fn: calc.Of3(CutsByGap), Go: "geometry.CutsByGap", Source: "geometry",
+		Fn: calc.Func3(CutsByGap), Go: "geometry.CutsByGap", Source: "geometry",
 	}
 	gapPerCut = &calc.Formula{
 		ID: "gap", Title: calc.Text("radius-wall.f.gap: What each cut closes"), Expr: "pi*theta/180*T/n",
 		Result: curveGap, Vars: []calc.Var{curveTheta, curveThick, curveCuts},
-		Fn: calc.Of3(GapPerCut), Go: "geometry.GapPerCut", Source: "geometry",
+		Fn: calc.Func3(GapPerCut), Go: "geometry.GapPerCut", Source: "geometry",
 		Limits: calc.Text("radius-wall.limits.gap: The outside face keeps its length, and the cuts share the bend evenly."),
 	}
 	cutSpacing = &calc.Formula{
 		ID: "spacing", Title: calc.Text("radius-wall.f.spacing: Spacing of the cuts on the straight form"), Expr: "b/n",
 		Result: curveApart, Vars: []calc.Var{curveFlank, curveCuts},
-		Fn: calc.Of2(CutSpacing), Go: "geometry.CutSpacing", Source: "geometry",
+		Fn: calc.Func2(CutSpacing), Go: "geometry.CutSpacing", Source: "geometry",
 	}
 	flatOffset = &calc.Formula{
 		ID: "flat", Title: calc.Text("radius-wall.f.flat: Flat piece off the true curve"), Expr: "2*R*sin(pi*theta/(720*n))^2",
 		Result: calc.Var{Symbol: "f", Meaning: calc.Text("radius-wall.var.f: greatest distance off the curve"), Unit: "mm", US: "in"},
 		Vars: []calc.Var{{Symbol: "R", Meaning: calc.Text("radius-wall.var.R_o: radius of the outside face"), Unit: "mm", US: "in"},
 			curveTheta, curveCuts},
-		Fn: calc.Of3(FlatOffset), Go: "geometry.FlatOffset", Source: "geometry",
+		Fn: calc.Func3(FlatOffset), Go: "geometry.FlatOffset", Source: "geometry",
 	}
 )
 

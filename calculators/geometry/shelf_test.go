@@ -19,7 +19,7 @@ func TestProof(t *testing.T) {
 			proof.Calculator(t, c, publishedDir)
 			checkTables(t, c)
 			checkLabels(t, append(append([]calc.Field(nil), c.In...), c.Out...))
-			if res := calc.Execute(c, calc.NewCase(c.In)); len(res.Steps) > 8 {
+			if res := calc.Run(c, calc.NewCase(c.In)); len(res.Steps) > 8 {
 				t.Errorf("the worked example has %d steps", len(res.Steps))
 			}
 		})
@@ -86,7 +86,7 @@ func checkTables(t *testing.T, c *calc.Calculator) {
 				for _, b := range across {
 					entries := append(append([]calc.Entry(nil), table.Set...), calc.Entry{Path: table.Down.Path, Text: a}, calc.Entry{Path: table.Across.Path, Text: b})
 					in, notes := calc.Read(c, entries, quantity.Style{System: sys})
-					if res := calc.Execute(c, in); len(notes) > 0 || res.State != calc.OK || !res.Out.Has(table.Out) {
+					if res := calc.Run(c, in); len(notes) > 0 || res.State != calc.OK || !res.Out.Has(table.Out) {
 						t.Errorf("table %s at %s, %s: %v %s", table.ID, a, b, notes, res.State)
 					}
 				}

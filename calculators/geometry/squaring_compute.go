@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 const (
@@ -32,7 +32,7 @@ const (
 	tripleMost  = 3
 )
 
-func computeSquare(r *calc.Run, in calc.Case) {
+func computeSquare(r *calc.Recorder, in calc.Case) {
 	if squareOutline(in) {
 		closeOutline(r, in.Rows("runs"))
 		return
@@ -42,7 +42,7 @@ func computeSquare(r *calc.Run, in calc.Case) {
 	r.Put("diagonal", square)
 	feet, metres := triples(r, "triples", a, b, tripleFoot), triples(r, "triples-m", a, b, tripleMetre)
 	if !feet && !metres {
-		r.Note(calc.Notice, calc.Path{}, squareSmall)
+		r.Note(calc.LevelNotice, calc.Path{}, squareSmall)
 	}
 	if in.Has("measured") {
 		judge(r, a, b, in.Num("measured"), square)
@@ -51,7 +51,7 @@ func computeSquare(r *calc.Run, in calc.Case) {
 
 // triples lists the largest 3-4-5 triangles whose legs are 3 and 4 whole
 // steps and fit along the sides; false where none does.
-func triples(r *calc.Run, id string, a, b, step float64) bool {
+func triples(r *calc.Recorder, id string, a, b, step float64) bool {
 	most := math.Floor(math.Min(math.Min(a, b)/3, math.Max(a, b)/4)/step + stepSlack)
 	var rows []calc.Case
 	for k := most; k >= 1 && len(rows) < tripleMost; k-- {
@@ -63,7 +63,7 @@ func triples(r *calc.Run, id string, a, b, step float64) bool {
 }
 
 // judge compares a measured diagonal with that of the square corner.
-func judge(r *calc.Run, a, b, measured, square float64) {
+func judge(r *calc.Recorder, a, b, measured, square float64) {
 	if !calc.Over(measured, math.Abs(a-b)) || !calc.Over(a+b, measured) {
 		r.Refuse(calc.At("measured"), squareNoTriangle, calc.Amount("low", math.Abs(a-b), &tapeFine), calc.Amount("high", a+b, &tapeFine))
 		return
@@ -82,7 +82,7 @@ func judge(r *calc.Run, a, b, measured, square float64) {
 	r.Put("error", over)
 	r.Put("off", measured-square)
 	if calc.Over(math.Abs(over), slipAngle) {
-		r.Note(calc.Ask, calc.At("measured"), squareFarOff, calc.Amount("limit", slipAngle, &measure.Degrees))
+		r.Note(calc.LevelAsk, calc.At("measured"), squareFarOff, calc.Amount("limit", slipAngle, &displays.Degrees))
 	}
 }
 
@@ -98,7 +98,7 @@ func outlinePoints(runs []calc.Case) (xs, ys []float64, turned float64) {
 	return xs, ys, turned
 }
 
-func closeOutline(r *calc.Run, runs []calc.Case) {
+func closeOutline(r *calc.Recorder, runs []calc.Case) {
 	xs, ys, turned := outlinePoints(runs)
 	var perimeter float64
 	for _, run := range runs {
@@ -118,7 +118,7 @@ func closeOutline(r *calc.Run, runs []calc.Case) {
 	off := settle(math.Abs(turned)-2*math.Pi, 2*math.Pi)
 	r.Put("turn-error", off)
 	if math.Abs(off) > slipTurns {
-		r.Note(calc.Ask, calc.At("runs"), squareTurns, calc.Amount("error", off, &fineAngle))
+		r.Note(calc.LevelAsk, calc.At("runs"), squareTurns, calc.Amount("error", off, &fineAngle))
 	}
 	if gap == 0 {
 		return
@@ -127,7 +127,7 @@ func closeOutline(r *calc.Run, runs []calc.Case) {
 	ratio := r.Use(closingRatio, perimeter, gap)
 	r.Put("ratio", ratio)
 	if ratio < slipRatio*(1-stepSlack) {
-		r.Note(calc.Ask, calc.At("runs"), squareWide, calc.Count("limit", slipRatio))
+		r.Note(calc.LevelAsk, calc.At("runs"), squareWide, calc.Count("limit", slipRatio))
 	}
 }
 

@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -29,7 +29,7 @@ const (
 	layoutTop  = 26.0
 )
 
-func drawSquare(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawSquare(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	switch {
 	case res.State != calc.OK:
 		return figure.Drawing{}
@@ -50,7 +50,7 @@ func under(nodes []figure.Node, y float64, lines ...string) ([]figure.Node, floa
 
 // drawRectangle shows the sides to scale, the diagonal, and the largest
 // 3-4-5 triangle in the corner between a and b.
-func drawRectangle(v calc.Voice, in, out calc.Case) figure.Drawing {
+func drawRectangle(v calc.Locale, in, out calc.Case) figure.Drawing {
 	a, b := in.Num("side-a"), in.Num("side-b")
 	scale := math.Min(layoutWide/a, layoutTall/b)
 	wide, tall := a*scale, b*scale
@@ -69,7 +69,7 @@ func drawRectangle(v calc.Voice, in, out calc.Case) figure.Drawing {
 		figure.Text(figure.Label, figure.Point{X: layoutLeft + wide/2, Y: base + 16}, figure.Middle, "a"),
 		figure.Text(figure.Label, figure.Point{X: layoutLeft - 6, Y: layoutTop + tall/2}, figure.End, "b"))
 	slots := []calc.Slot{calc.Amount("a", a, &tapeFine), calc.Amount("b", b, &tapeFine),
-		calc.Amount("diagonal", out.Num("diagonal"), &tapeFine), calc.Amount("shift", out.Num("shift"), &measure.Part)}
+		calc.Amount("diagonal", out.Num("diagonal"), &tapeFine), calc.Amount("shift", out.Num("shift"), &displays.Part)}
 	lines := []string{v.Say(squareDrawSides, slots...), v.Say(squareDrawLine, slots...)}
 	if out.Has("shift") {
 		lines = append(lines, v.Say(squareDrawShift, slots...))
@@ -80,7 +80,7 @@ func drawRectangle(v calc.Voice, in, out calc.Case) figure.Drawing {
 }
 
 // drawOutline shows the runs to scale, start and end, and the gap.
-func drawOutline(v calc.Voice, runs []calc.Case, out calc.Case) figure.Drawing {
+func drawOutline(v calc.Locale, runs []calc.Case, out calc.Case) figure.Drawing {
 	xs, ys, _ := outlinePoints(runs)
 	var west, east, south, north float64
 	for i := range xs {

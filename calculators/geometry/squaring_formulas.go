@@ -81,43 +81,43 @@ var (
 	diagonalOf = &calc.Formula{
 		ID: "diagonal", Title: calc.Text("squaring.f.diagonal: Diagonal of a rectangle"), Expr: "sqrt(a^2 + b^2)",
 		Result: calc.Var{Symbol: "d", Meaning: calc.Text("squaring.var.d: diagonal"), Unit: "m", US: "ft"},
-		Vars:   []calc.Var{squareA, squareB}, Fn: calc.Of2(Diagonal), Go: "geometry.Diagonal", Source: "pythagoras",
+		Vars:   []calc.Var{squareA, squareB}, Fn: calc.Func2(Diagonal), Go: "geometry.Diagonal", Source: "pythagoras",
 	}
 	cornerShift = &calc.Formula{
 		ID: "shift", Title: calc.Text("squaring.f.shift: How far to shift the corner"), Expr: "(d^2 - a^2 - b^2)/(2*a)",
 		Result: squareS,
 		Vars:   []calc.Var{squareA, squareB, {Symbol: "d", Meaning: calc.Text("squaring.var.d_m: diagonal as measured"), Unit: "m", US: "ft"}},
-		Fn:     calc.Of3(CornerShift), Go: "geometry.CornerShift", Source: "cosines",
+		Fn:     calc.Func3(CornerShift), Go: "geometry.CornerShift", Source: "cosines",
 	}
 	cornerError = &calc.Formula{
 		ID: "error", Title: calc.Text("squaring.f.error: Corner over 90°"), Expr: "asin(s/b)*180/pi",
 		Result: calc.Var{Symbol: "e", Meaning: calc.Text("squaring.var.e: angle of the corner less 90°"), Unit: "°", US: "°"},
-		Vars:   []calc.Var{squareS, squareB}, Fn: calc.Of2(CornerError), Go: "geometry.CornerError", Source: "cosines",
+		Vars:   []calc.Var{squareS, squareB}, Fn: calc.Func2(CornerError), Go: "geometry.CornerError", Source: "cosines",
 	}
 	runAlong = &calc.Formula{
 		ID: "along", Title: calc.Text("squaring.f.along: A run, along the first one"), Expr: "L*cos(phi*pi/180)",
 		Result: calc.Var{Symbol: "x", Meaning: calc.Text("squaring.var.x: how far along"), Unit: "m", US: "ft"},
-		Vars:   []calc.Var{runLong, runHead}, Fn: calc.Of2(RunAlong), Go: "geometry.RunAlong", Source: "traverse",
+		Vars:   []calc.Var{runLong, runHead}, Fn: calc.Func2(RunAlong), Go: "geometry.RunAlong", Source: "traverse",
 	}
 	runAcross = &calc.Formula{
 		ID: "across", Title: calc.Text("squaring.f.across: A run, to the left of the first one"), Expr: "L*sin(phi*pi/180)",
 		Result: calc.Var{Symbol: "y", Meaning: calc.Text("squaring.var.y: how far to the left"), Unit: "m", US: "ft"},
-		Vars:   []calc.Var{runLong, runHead}, Fn: calc.Of2(RunAcross), Go: "geometry.RunAcross", Source: "traverse",
+		Vars:   []calc.Var{runLong, runHead}, Fn: calc.Func2(RunAcross), Go: "geometry.RunAcross", Source: "traverse",
 	}
 	closingGap = &calc.Formula{
 		ID: "gap", Title: calc.Text("squaring.f.gap: Closing gap"), Expr: "sqrt(X^2 + Y^2)",
-		Result: squareG, Vars: []calc.Var{squareX, squareY}, Fn: calc.Of2(Diagonal), Go: "geometry.Diagonal", Source: "traverse",
+		Result: squareG, Vars: []calc.Var{squareX, squareY}, Fn: calc.Func2(Diagonal), Go: "geometry.Diagonal", Source: "traverse",
 	}
 	closingBearing = &calc.Formula{
 		ID: "bearing", Title: calc.Text("squaring.f.bearing: Direction of the gap"), Expr: "2*atan(Y/(X + sqrt(X^2 + Y^2)))*180/pi",
 		Result: calc.Var{Symbol: "beta", Meaning: calc.Text("squaring.var.beta: direction, to the left of the first run"), Unit: "°", US: "°"},
-		Vars:   []calc.Var{squareX, squareY}, Fn: calc.Of2(ClosingBearing), Go: "geometry.ClosingBearing", Source: "traverse",
+		Vars:   []calc.Var{squareX, squareY}, Fn: calc.Func2(ClosingBearing), Go: "geometry.ClosingBearing", Source: "traverse",
 	}
 	closingRatio = &calc.Formula{
 		ID: "ratio", Title: calc.Text("squaring.f.ratio: Length per unit of gap"), Expr: "P/g",
 		Result: calc.Var{Symbol: "r", Meaning: calc.Text("squaring.var.r: length of the outline per unit of gap")},
 		Vars:   []calc.Var{{Symbol: "P", Meaning: calc.Text("squaring.var.P: length of the outline"), Unit: "m", US: "ft"}, squareG},
-		Fn:     calc.Of2(ClosingRatio), Go: "geometry.ClosingRatio", Source: "traverse",
+		Fn:     calc.Func2(ClosingRatio), Go: "geometry.ClosingRatio", Source: "traverse",
 	}
 )
 

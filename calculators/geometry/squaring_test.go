@@ -49,7 +49,7 @@ func TestTriplesFit(t *testing.T) {
 	in := calc.NewCase(Squaring.In).With("measured", calc.Value{})
 	for range 300 {
 		a, b := 0.3+30*rng.Float64(), 0.3+30*rng.Float64()
-		out := calc.Execute(Squaring, in.With("side-a", calc.Num(a)).With("side-b", calc.Num(b))).Out
+		out := calc.Run(Squaring, in.With("side-a", calc.Num(a)).With("side-b", calc.Num(b))).Out
 		for id, step := range map[string]float64{"triples": tripleFoot, "triples-m": tripleMetre} {
 			next := 1.0
 			if rows := out.Rows(id); len(rows) > 0 {
@@ -71,13 +71,13 @@ func TestTriplesFit(t *testing.T) {
 // by as much as that run is lengthened.
 func TestOutlineCloses(t *testing.T) {
 	rng := rand.New(rand.NewPCG(45, 46))
-	in := calc.NewCase(Squaring.In).With("check", calc.Pick(checkOutline))
+	in := calc.NewCase(Squaring.In).With("check", calc.ChoiceOf(checkOutline))
 	row := func(run, turn float64) calc.Case {
 		side := leftHand
 		if turn < 0 {
 			side = rightHand
 		}
-		return calc.Empty(squareRunCols).With("run", calc.Num(run)).With("turn", calc.Num(math.Abs(turn))).With("side", calc.Pick(side))
+		return calc.Empty(squareRunCols).With("run", calc.Num(run)).With("turn", calc.Num(math.Abs(turn))).With("side", calc.ChoiceOf(side))
 	}
 	for range 300 {
 		var rows []calc.Case
@@ -92,7 +92,7 @@ func TestOutlineCloses(t *testing.T) {
 				continue
 			}
 			closing := append(append(append([]calc.Case(nil), rows[:len(rows)-1]...), row(l, back)), row(math.Hypot(x, y)+0.25, 0))
-			out := calc.Execute(Squaring, in.With("runs", calc.List(closing...))).Out
+			out := calc.Run(Squaring, in.With("runs", calc.RowsOf(closing...))).Out
 			near(t, "gap", out.Num("gap"), 0.25, 1e-9)
 			near(t, "bearing", math.Cos(out.Num("bearing")), -x/math.Hypot(x, y), 1e-6)
 		}

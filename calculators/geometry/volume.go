@@ -14,9 +14,9 @@ var WallVolume = &calc.Calculator{
 	Formulas: volumeFormulas,
 	Sources:  volumeSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Notice, Text: calc.Text("wall-volume.caution.say-unit: Say the unit with every order: yards or metres. Have the plant read it back.")},
-		{Level: calc.Notice, Text: calc.Text("wall-volume.caution.all-openings: All openings are deducted, small ones too: bucks in foam forms are exact. Bars and ties are not deducted.")},
-		{Level: calc.Notice, Text: calc.Text("wall-volume.caution.line: Pump line and hopper are not in the volume. Add what the pump holds at the end, or cover it by waste.")},
+		{Level: calc.LevelNotice, Text: calc.Text("wall-volume.caution.say-unit: Say the unit with every order: yards or metres. Have the plant read it back.")},
+		{Level: calc.LevelNotice, Text: calc.Text("wall-volume.caution.all-openings: All openings are deducted, small ones too: bucks in foam forms are exact. Bars and ties are not deducted.")},
+		{Level: calc.LevelNotice, Text: calc.Text("wall-volume.caution.line: Pump line and hopper are not in the volume. Add what the pump holds at the end, or cover it by waste.")},
 	},
 	Tables:  volumeTables,
 	Compute: computeVolume,

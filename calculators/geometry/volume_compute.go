@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // What the calculator refuses, and what it asks.
@@ -33,7 +33,7 @@ const farShare = 0.10
 // smallShare of a truck is a last load that plants charge for or put off.
 const smallShare = 0.25
 
-func computeVolume(r *calc.Run, in calc.Case) {
+func computeVolume(r *calc.Recorder, in calc.Case) {
 	w, ok := straight(r, in)
 	if !ok {
 		return
@@ -78,7 +78,7 @@ func signedCorners(in calc.Case) float64 {
 	return 0
 }
 
-func straight(r *calc.Run, in calc.Case) (w walls, ok bool) {
+func straight(r *calc.Recorder, in calc.Case) (w walls, ok bool) {
 	w.core = in.Num("core")
 	var area, length float64
 	lowest := math.Inf(1)
@@ -110,21 +110,21 @@ func straight(r *calc.Run, in calc.Case) (w walls, ok bool) {
 
 // noteCorners asks where the corner count is unusual and tells which height
 // the corners were taken at: the one that cannot make the order short.
-func noteCorners(r *calc.Run, in calc.Case, corners, lowest, tallest, at float64) {
+func noteCorners(r *calc.Recorder, in calc.Case, corners, lowest, tallest, at float64) {
 	if corners == 0 {
 		return
 	}
 	if diff := math.Abs(corners); diff != 4 {
 		n := in.Num("outside-corners") - in.Num("inside-corners")
-		r.Note(calc.Ask, calc.At("outside-corners"), openPlan, calc.Count("corners", int(n)))
+		r.Note(calc.LevelAsk, calc.At("outside-corners"), openPlan, calc.Count("corners", int(n)))
 	}
 	if lowest != tallest {
-		r.Note(calc.Notice, calc.At("runs"), mixedHeights, calc.Amount("height", at, &measure.Wall))
+		r.Note(calc.LevelNotice, calc.At("runs"), mixedHeights, calc.Amount("height", at, &displays.Wall))
 	}
 }
 
 // addCurve adds the curved wall; false where it was refused.
-func (w *walls) addCurve(r *calc.Run, in calc.Case) bool {
+func (w *walls) addCurve(r *calc.Recorder, in calc.Case) bool {
 	radius, angle := in.Num("curve-radius"), in.Num("curve-angle")
 	at := "curve-radius"
 	if in.Choice("curve-by") == "chord" {
@@ -133,7 +133,7 @@ func (w *walls) addCurve(r *calc.Run, in calc.Case) bool {
 		angle = r.Use(chordAngle, rise, chord)
 		at = "curve-chord"
 		if rise > chord/2 {
-			r.Note(calc.Ask, calc.At("curve-rise"), overHalf)
+			r.Note(calc.LevelAsk, calc.At("curve-rise"), overHalf)
 		}
 	}
 	middle := radius
@@ -141,7 +141,7 @@ func (w *walls) addCurve(r *calc.Run, in calc.Case) bool {
 		middle = r.Use(centreRadius, radius, w.core)
 	}
 	if middle <= w.core/2 {
-		r.Refuse(calc.At(at), tightCurve, calc.Amount("limit", w.core, &measure.Wall))
+		r.Refuse(calc.At(at), tightCurve, calc.Amount("limit", w.core, &displays.Wall))
 		return false
 	}
 	arc := r.Use(arcLength, angle, middle)
@@ -155,7 +155,7 @@ func (w *walls) addCurve(r *calc.Run, in calc.Case) bool {
 
 // holes sums openings and block-outs, every one of them; false where one
 // cannot be. The first opening is kept as a step.
-func (w *walls) holes(r *calc.Run, in calc.Case) (volume float64, ok bool) {
+func (w *walls) holes(r *calc.Recorder, in calc.Case) (volume float64, ok bool) {
 	for i, o := range in.Rows("openings") {
 		if !w.fits(r, "openings", o) {
 			return 0, false
@@ -171,7 +171,7 @@ func (w *walls) holes(r *calc.Run, in calc.Case) (volume float64, ok bool) {
 			return 0, false
 		}
 		if calc.Over(b.Num("depth"), w.core) {
-			r.Refuse(calc.Cell("block-outs", b.Nr(), "depth"), deepHole, calc.Amount("limit", w.core, &measure.Part))
+			r.Refuse(calc.Cell("block-outs", b.RowNumber(), "depth"), deepHole, calc.Amount("limit", w.core, &displays.Part))
 			return 0, false
 		}
 		volume += prism.Value(b.Num("count"), b.Num("width"), b.Num("height"), b.Num("depth"))
@@ -185,12 +185,12 @@ func (w *walls) holes(r *calc.Run, in calc.Case) (volume float64, ok bool) {
 
 var firstOpening = calc.Text("wall-volume.of.first-opening: First row of openings")
 
-func (w *walls) fits(r *calc.Run, rows string, hole calc.Case) bool {
+func (w *walls) fits(r *calc.Recorder, rows string, hole calc.Case) bool {
 	switch {
 	case calc.Over(hole.Num("height"), w.tallest):
-		r.Refuse(calc.Cell(rows, hole.Nr(), "height"), tallHole, calc.Amount("limit", w.tallest, &measure.Wall))
+		r.Refuse(calc.Cell(rows, hole.RowNumber(), "height"), tallHole, calc.Amount("limit", w.tallest, &displays.Wall))
 	case calc.Over(hole.Num("width"), w.longest):
-		r.Refuse(calc.Cell(rows, hole.Nr(), "width"), wideHole, calc.Amount("limit", w.longest, &measure.Wall))
+		r.Refuse(calc.Cell(rows, hole.RowNumber(), "width"), wideHole, calc.Amount("limit", w.longest, &displays.Wall))
 	default:
 		return true
 	}

@@ -6,8 +6,8 @@ import (
 	"unicode/utf8"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -41,7 +41,7 @@ var (
 // drawVolume shows the walls end to end to scale, then two bars on one scale:
 // the walls with the openings' share, and the order with the share of waste
 // and rounding. Every volume is written in both units.
-func drawVolume(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawVolume(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -50,16 +50,16 @@ func drawVolume(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	p.bars(in, res.Out)
 	return figure.Drawing{
 		Width: frameWidth, Height: p.y, Title: v.Say(drawTitle), Nodes: p.nodes,
-		Desc: v.Say(drawDesc, calc.Amount("length", res.Out.Num("length"), &measure.Wall),
+		Desc: v.Say(drawDesc, calc.Amount("length", res.Out.Num("length"), &displays.Wall),
 			calc.Amount("net-yd", res.Out.Num("net-yd"), inYards), calc.Amount("net-m", res.Out.Num("net-m"), inMetres),
-			calc.Amount("order-yd", res.Out.Num("order-yd"), &measure.CubicYardsUp), calc.Amount("order-m", res.Out.Num("order-m"), &measure.CubicMetresUp),
+			calc.Amount("order-yd", res.Out.Num("order-yd"), &displays.CubicYardsUp), calc.Amount("order-m", res.Out.Num("order-m"), &displays.CubicMetresUp),
 			calc.Count("loads", int(res.Out.Num("loads")))),
 	}
 }
 
 // plate collects nodes from the top down; y is the foot of what is drawn.
 type plate struct {
-	voice calc.Voice
+	voice calc.Locale
 	nodes []figure.Node
 	y     float64
 }
@@ -72,7 +72,7 @@ type piece struct {
 	name           string
 }
 
-func pieces(v calc.Voice, in calc.Case, out calc.Case) []piece {
+func pieces(v calc.Locale, in calc.Case, out calc.Case) []piece {
 	var list []piece
 	straight := 0.0
 	for i, run := range in.Rows("runs") {
@@ -114,7 +114,7 @@ func (p *plate) strip(in, out calc.Case) {
 	}
 	p.add(figure.Segment(figure.Ground, figure.Point{X: frameMargin, Y: base}, figure.Point{X: frameWidth - frameMargin, Y: base}))
 	p.y = base + 46
-	text := quantity.Format(out.Num("length"), measure.Wall, p.voice.Style)
+	text := quantity.Format(out.Num("length"), displays.Wall, p.voice.Style)
 	// The dimension's own text needs room; a short strip gets it beside.
 	if x-frameMargin >= float64(utf8.RuneCountInString(text))*letterWidth {
 		p.add(figure.Dimension(figure.Point{X: frameMargin, Y: p.y}, figure.Point{X: x, Y: p.y}, text))
@@ -138,7 +138,7 @@ func (p *plate) bars(in, out calc.Case) {
 	p.keyed(figure.Concrete, drawNet, net)
 	p.keyed(figure.Opening, drawHoles, walls-net)
 	p.y += 6
-	p.line(figure.Number, p.voice.Say(drawOrder, calc.Amount("yd", order, &measure.CubicYardsUp), calc.Amount("m", order, &measure.CubicMetresUp)))
+	p.line(figure.Number, p.voice.Say(drawOrder, calc.Amount("yd", order, &displays.CubicYardsUp), calc.Amount("m", order, &displays.CubicMetresUp)))
 	p.bar(scale, figure.Concrete, net, figure.Foam, order-net)
 	if typed > 0 {
 		x := frameMargin + typed*scale

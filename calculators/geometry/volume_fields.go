@@ -2,18 +2,18 @@ package geometry
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/quantity"
 )
 
 // The ways a wall's size is written.
 var (
-	decimal = &quantity.Show{Dim: quantity.Number}
+	decimal = &quantity.Display{Dim: quantity.Number}
 
 	// Volumes keep their unit for every reader. A hundredth is finer than any
 	// order, but lets a hand see why 26.52 was rounded up to 27.
-	inYards  = &measure.CubicYards
-	inMetres = &measure.CubicMetres
+	inYards  = &displays.CubicYards
+	inMetres = &displays.CubicMetres
 )
 
 // howMany labels every count of equal pieces.
@@ -42,23 +42,23 @@ var (
 )
 
 var runCols = []calc.Field{
-	{ID: "length", Label: calc.Text("wall-volume.runs.length: Length"), Show: &measure.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: oneJob}},
-	{ID: "height", Label: calc.Text("wall-volume.runs.height: Height"), Show: &measure.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
-	{ID: "count", Label: howMany, Show: &measure.Count, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
-	{ID: "name", Label: calc.Text("wall-volume.runs.name: Name"), Kind: calc.Words_, Optional: true, MaxLen: 40},
+	{ID: "length", Label: calc.Text("wall-volume.runs.length: Length"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: oneJob}},
+	{ID: "height", Label: calc.Text("wall-volume.runs.height: Height"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
+	{ID: "count", Label: howMany, Display: &displays.Count, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
+	{ID: "name", Label: calc.Text("wall-volume.runs.name: Name"), Kind: calc.FreeText, Optional: true, MaxLen: 40},
 }
 
 var openingCols = []calc.Field{
-	{ID: "width", Label: calc.Text("wall-volume.openings.width: Width"), Show: &measure.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 200, Unit: "ft", Why: oneJob}},
-	{ID: "height", Label: calc.Text("wall-volume.openings.height: Height"), Show: &measure.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
-	{ID: "count", Label: howMany, Show: &measure.Count, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
+	{ID: "width", Label: calc.Text("wall-volume.openings.width: Width"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 200, Unit: "ft", Why: oneJob}},
+	{ID: "height", Label: calc.Text("wall-volume.openings.height: Height"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
+	{ID: "count", Label: howMany, Display: &displays.Count, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
 }
 
 var blockOutCols = []calc.Field{
-	{ID: "width", Label: calc.Text("wall-volume.block-outs.width: Width"), Show: &measure.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 200, Unit: "ft", Why: oneJob}},
-	{ID: "height", Label: calc.Text("wall-volume.block-outs.height: Height"), Show: &measure.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
-	{ID: "depth", Label: calc.Text("wall-volume.block-outs.depth: Depth into the core"), Show: &measure.Part, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 4, Unit: "ft", Why: oneJob}},
-	{ID: "count", Label: howMany, Show: &measure.Count, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
+	{ID: "width", Label: calc.Text("wall-volume.block-outs.width: Width"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 200, Unit: "ft", Why: oneJob}},
+	{ID: "height", Label: calc.Text("wall-volume.block-outs.height: Height"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
+	{ID: "depth", Label: calc.Text("wall-volume.block-outs.depth: Depth into the core"), Display: &displays.Part, Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 4, Unit: "ft", Why: oneJob}},
+	{ID: "count", Label: howMany, Display: &displays.Count, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
 }
 
 func curved(c calc.Case) bool   { return c.Flag("curve") }
@@ -82,14 +82,14 @@ var volumeIn = []calc.Field{
 			{ID: "centre", Label: calc.Text("wall-volume.measured.centre: centre line")},
 			{ID: "inside", Label: calc.Text("wall-volume.measured.inside: inside face of core")},
 		}},
-	{ID: "core", Label: calc.Text("wall-volume.core: Core thickness"), Show: &measure.Part, Usual: "8 in",
+	{ID: "core", Label: calc.Text("wall-volume.core: Core thickness"), Display: &displays.Part, Usual: "8 in",
 		Help: calc.Text("wall-volume.core.help: Concrete only, without the foam."),
 		Min:  &calc.Limit{At: 2, Unit: "in", Why: thinCore}, Max: &calc.Limit{At: 36, Unit: "in", Why: thickCore}},
 	{ID: "runs", Label: calc.Text("wall-volume.runs: Straight walls"), Kind: calc.Rows, Cols: runCols, MaxRows: 40,
 		Help:  calc.Text("wall-volume.runs.help: One row for each length or height."),
 		Usual: "40 ft | 8 ft | 2 | Front, back; 28 ft | 8 ft | 2 | Sides"},
-	{ID: "outside-corners", Label: calc.Text("wall-volume.outside-corners: Outside corners"), Help: calc.Text("wall-volume.outside-corners.help: Corners that point out, in all walls together."), Show: &measure.Count, Whole: true, When: onFace, Usual: "4", Min: &calc.Limit{Why: noCorner}, Max: &calc.Limit{At: 200, Why: manyAlike}},
-	{ID: "inside-corners", Label: calc.Text("wall-volume.inside-corners: Inside corners"), Help: calc.Text("wall-volume.inside-corners.help: Corners that point in. A closed plan has four fewer of them."), Show: &measure.Count, Whole: true, When: onFace, Usual: "0", Min: &calc.Limit{Why: noCorner}, Max: &calc.Limit{At: 200, Why: manyAlike}},
+	{ID: "outside-corners", Label: calc.Text("wall-volume.outside-corners: Outside corners"), Help: calc.Text("wall-volume.outside-corners.help: Corners that point out, in all walls together."), Display: &displays.Count, Whole: true, When: onFace, Usual: "4", Min: &calc.Limit{Why: noCorner}, Max: &calc.Limit{At: 200, Why: manyAlike}},
+	{ID: "inside-corners", Label: calc.Text("wall-volume.inside-corners: Inside corners"), Help: calc.Text("wall-volume.inside-corners.help: Corners that point in. A closed plan has four fewer of them."), Display: &displays.Count, Whole: true, When: onFace, Usual: "0", Min: &calc.Limit{Why: noCorner}, Max: &calc.Limit{At: 200, Why: manyAlike}},
 	{ID: "openings", Label: calc.Text("wall-volume.openings: Openings"), Kind: calc.Rows, Cols: openingCols, MaxRows: 40,
 		Help:  calc.Text("wall-volume.openings.help: Size of the hole in the concrete: outside of the buck."),
 		Usual: "38 in | 82 in | 1; 36 in | 24 in | 4"},
@@ -109,24 +109,24 @@ var volumeIn = []calc.Field{
 			{ID: "outside", Label: calc.Text("wall-volume.curve-at.outside: outside face of core")},
 			{ID: "centre", Label: calc.Text("wall-volume.curve-at.centre: centre line")},
 		}},
-	{ID: "curve-radius", Label: calc.Text("wall-volume.curve-radius: Radius"), Show: &measure.Wall, When: byRadius, Usual: "15 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
-	{ID: "curve-angle", Label: calc.Text("wall-volume.curve-angle: Angle of the curve"), Show: &measure.Degrees, When: byRadius,
+	{ID: "curve-radius", Label: calc.Text("wall-volume.curve-radius: Radius"), Display: &displays.Wall, When: byRadius, Usual: "15 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
+	{ID: "curve-angle", Label: calc.Text("wall-volume.curve-angle: Angle of the curve"), Display: &displays.Degrees, When: byRadius,
 		Help: calc.Text("wall-volume.curve-angle.help: How far the wall turns: 90° is a quarter circle."),
 		Min:  &calc.Limit{At: 0, Unit: "°", Open: true, Why: noCurve}, Max: &calc.Limit{At: 360, Unit: "°", Why: fullCircle}, Usual: "90 °"},
-	{ID: "curve-chord", Label: calc.Text("wall-volume.curve-chord: Chord"), Help: calc.Text("wall-volume.curve-chord.help: Straight from end to end of the curve."), Show: &measure.Wall, When: byChord, Usual: "12 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
-	{ID: "curve-rise", Label: calc.Text("wall-volume.curve-rise: Rise"), Help: calc.Text("wall-volume.curve-rise.help: From the middle of the chord to the curve."), Show: &measure.Wall, When: byChord, Usual: "2 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
-	{ID: "curve-height", Label: calc.Text("wall-volume.curve-height: Height of the curve"), Show: &measure.Wall, When: curved, Usual: "8 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
+	{ID: "curve-chord", Label: calc.Text("wall-volume.curve-chord: Chord"), Help: calc.Text("wall-volume.curve-chord.help: Straight from end to end of the curve."), Display: &displays.Wall, When: byChord, Usual: "12 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
+	{ID: "curve-rise", Label: calc.Text("wall-volume.curve-rise: Rise"), Help: calc.Text("wall-volume.curve-rise.help: From the middle of the chord to the curve."), Display: &displays.Wall, When: byChord, Usual: "2 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
+	{ID: "curve-height", Label: calc.Text("wall-volume.curve-height: Height of the curve"), Display: &displays.Wall, When: curved, Usual: "8 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: noWall}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
 
 	// the order
-	{ID: "waste", Label: calc.Text("wall-volume.waste: Waste and spill"), Show: &wasteShow, Usual: "5 %",
+	{ID: "waste", Label: calc.Text("wall-volume.waste: Waste and spill"), Display: &wasteShow, Usual: "5 %",
 		Help: calc.Text("wall-volume.waste.help: Books say 0 to 10 %. Use what your own jobs show."),
 		Min:  &calc.Limit{At: 0, Unit: "%", Why: noWaste}, Max: &calc.Limit{At: 25, Unit: "%", Why: muchWaste}},
 	{ID: "sold-in", Label: calc.Text("wall-volume.sold-in: The plant sells in"), Kind: calc.Choice, Usual: "yd3", Options: volumeUnits},
-	{ID: "step-yd", Label: calc.Text("wall-volume.step-yd: Order step in yd³"), Show: inYards, When: soldInYd, Usual: "0.5 yd³", Min: &calc.Limit{At: 0.05, Unit: "yd³", Why: noStep}, Max: &calc.Limit{At: 5, Unit: "yd³", Why: bigStep}},
-	{ID: "step-m", Label: calc.Text("wall-volume.step-m: Order step in m³"), Show: inMetres, When: soldInM, Usual: "0.5 m³", Min: &calc.Limit{At: 0.05, Unit: "m³", Why: noStep}, Max: &calc.Limit{At: 5, Unit: "m³", Why: bigStep}},
-	{ID: "truck-yd", Label: calc.Text("wall-volume.truck-yd: Truck carries, in yd³"), Show: inYards, When: soldInYd, Usual: "10 yd³", Min: &calc.Limit{At: 1, Unit: "yd³", Why: noTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: bigTruck}},
-	{ID: "truck-m", Label: calc.Text("wall-volume.truck-m: Truck carries, in m³"), Show: inMetres, When: soldInM, Usual: "8 m³", Min: &calc.Limit{At: 1, Unit: "m³", Why: noTruck}, Max: &calc.Limit{At: 13, Unit: "m³", Why: bigTruck}},
-	{ID: "order", Label: calc.Text("wall-volume.order: Your order, if you have one"), Show: decimal, Optional: true,
+	{ID: "step-yd", Label: calc.Text("wall-volume.step-yd: Order step in yd³"), Display: inYards, When: soldInYd, Usual: "0.5 yd³", Min: &calc.Limit{At: 0.05, Unit: "yd³", Why: noStep}, Max: &calc.Limit{At: 5, Unit: "yd³", Why: bigStep}},
+	{ID: "step-m", Label: calc.Text("wall-volume.step-m: Order step in m³"), Display: inMetres, When: soldInM, Usual: "0.5 m³", Min: &calc.Limit{At: 0.05, Unit: "m³", Why: noStep}, Max: &calc.Limit{At: 5, Unit: "m³", Why: bigStep}},
+	{ID: "truck-yd", Label: calc.Text("wall-volume.truck-yd: Truck carries, in yd³"), Display: inYards, When: soldInYd, Usual: "10 yd³", Min: &calc.Limit{At: 1, Unit: "yd³", Why: noTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: bigTruck}},
+	{ID: "truck-m", Label: calc.Text("wall-volume.truck-m: Truck carries, in m³"), Display: inMetres, When: soldInM, Usual: "8 m³", Min: &calc.Limit{At: 1, Unit: "m³", Why: noTruck}, Max: &calc.Limit{At: 13, Unit: "m³", Why: bigTruck}},
+	{ID: "order", Label: calc.Text("wall-volume.order: Your order, if you have one"), Display: decimal, Optional: true,
 		Help: calc.Text("wall-volume.order.help: The number alone, as you would say it on the phone."),
 		Min:  &calc.Limit{At: 0, Open: true, Why: noOrder}, Max: &calc.Limit{At: 5000, Why: bigOrder}},
 	{ID: "order-unit", Label: calc.Text("wall-volume.order-unit: Your order is in"), Kind: calc.Choice, Usual: "yd3", Options: volumeUnits, When: hasOrder},

@@ -41,47 +41,47 @@ var (
 		Result: cubic("V", calc.Text("wall-volume.var.V: volume")),
 		Vars: []calc.Var{{Symbol: "n", Meaning: calc.Text("wall-volume.var.n: how many")}, long("w", calc.Text("wall-volume.var.w: length or width")),
 			varHeight, long("d", calc.Text("wall-volume.var.d: depth; the core for openings"))},
-		Fn: calc.Of4(Prism), Go: "geometry.Prism", Source: "navedtra",
+		Fn: calc.Func4(Prism), Go: "geometry.Prism", Source: "navedtra",
 	}
 	centreLine = &calc.Formula{
 		ID: "centre-line", Title: calc.Text("wall-volume.f.centre-line: Length along the middle of the core"), Expr: "L - c*t",
 		Result: long("L_c", calc.Text("wall-volume.var.L_c: length along the middle")),
 		Vars:   []calc.Var{long("L", calc.Text("wall-volume.var.L: length as measured")), varCorners, varThickness},
-		Fn:     calc.Of3(CentreLine), Go: "geometry.CentreLine", Source: "geometry", Limits: rightAngles,
+		Fn:     calc.Func3(CentreLine), Go: "geometry.CentreLine", Source: "geometry", Limits: rightAngles,
 	}
 	wallsVolume = &calc.Formula{
 		ID: "walls", Title: calc.Text("wall-volume.f.walls: Volume of the straight walls"), Expr: "t*(A - c*t*h_c)",
 		Result: cubic("V", calc.Text("wall-volume.var.V_walls: volume before deductions")),
 		Vars: []calc.Var{varThickness, {Symbol: "A", Meaning: calc.Text("wall-volume.var.A: sum of length × height, as measured"), Unit: "m²", US: "ft²"},
 			varCorners, long("h_c", calc.Text("wall-volume.var.h_c: height at the corners"))},
-		Fn: calc.Of4(WallsVolume), Go: "geometry.WallsVolume", Source: "geometry", Limits: rightAngles,
+		Fn: calc.Func4(WallsVolume), Go: "geometry.WallsVolume", Source: "geometry", Limits: rightAngles,
 	}
 	chordRadius = &calc.Formula{
 		ID: "chord-radius", Title: calc.Text("wall-volume.f.chord-radius: Radius from chord and rise"), Expr: "(c^2/4 + s^2)/(2*s)",
 		Result: long("R", calc.Text("wall-volume.var.R: radius")), Vars: []calc.Var{varChord, varRise},
-		Fn: calc.Of2(ChordRadius), Go: "geometry.ChordRadius", Source: "geometry",
+		Fn: calc.Func2(ChordRadius), Go: "geometry.ChordRadius", Source: "geometry",
 	}
 	chordAngle = &calc.Formula{
 		ID: "chord-angle", Title: calc.Text("wall-volume.f.chord-angle: Angle from chord and rise"), Expr: "4*atan(2*s/c)*180/pi",
 		Result: varAngle, Vars: []calc.Var{varRise, varChord},
-		Fn: calc.OfAny(func(v []float64) float64 { return ChordAngle(v[1], v[0]) }), Go: "geometry.ChordAngle", Source: "geometry",
+		Fn: calc.FuncN(func(v []float64) float64 { return ChordAngle(v[1], v[0]) }), Go: "geometry.ChordAngle", Source: "geometry",
 	}
 	centreRadius = &calc.Formula{
 		ID: "centre-radius", Title: calc.Text("wall-volume.f.centre-radius: Radius to the middle of the core"), Expr: "R - t/2",
 		Result: long("R_c", calc.Text("wall-volume.var.R_c: radius to the middle")),
 		Vars:   []calc.Var{long("R", calc.Text("wall-volume.var.R_out: radius to the outside face")), varThickness},
-		Fn:     calc.Of2(CentreRadius), Go: "geometry.CentreRadius", Source: "geometry",
+		Fn:     calc.Func2(CentreRadius), Go: "geometry.CentreRadius", Source: "geometry",
 	}
 	arcLength = &calc.Formula{
 		ID: "arc-length", Title: calc.Text("wall-volume.f.arc-length: Length of the curve"), Expr: "pi*theta/180*R",
 		Result: long("b", calc.Text("wall-volume.var.b: length of the curve")), Vars: []calc.Var{varAngle, long("R", calc.Text("wall-volume.var.R_mid: radius to the middle"))},
-		Fn: calc.Of2(ArcLength), Go: "geometry.ArcLength", Source: "geometry",
+		Fn: calc.Func2(ArcLength), Go: "geometry.ArcLength", Source: "geometry",
 	}
 	arcVolume = &calc.Formula{
 		ID: "arc-volume", Title: calc.Text("wall-volume.f.arc-volume: Volume of the curved wall"), Expr: "b*t*h",
 		Result: cubic("V", calc.Text("wall-volume.var.V_arc: volume of the curve")),
 		Vars:   []calc.Var{long("b", calc.Text("wall-volume.var.b_mid: length along the middle")), varThickness, varHeight},
-		Fn:     calc.Of3(ArcVolume), Go: "geometry.ArcVolume", Source: "geometry",
+		Fn:     calc.Func3(ArcVolume), Go: "geometry.ArcVolume", Source: "geometry",
 	}
 )
 
@@ -90,19 +90,19 @@ var (
 		ID: "net", Title: calc.Text("wall-volume.f.net: Net volume"), Expr: "V_g - V_h",
 		Result: cubic("V", sayNet),
 		Vars:   []calc.Var{cubic("V_g", calc.Text("wall-volume.var.V_gross: walls without holes")), cubic("V_h", calc.Text("wall-volume.var.V_h: openings and block-outs"))},
-		Fn:     calc.Of2(NetVolume), Go: "geometry.NetVolume", Source: "lejeune",
+		Fn:     calc.Func2(NetVolume), Go: "geometry.NetVolume", Source: "lejeune",
 	}
 	withWaste = &calc.Formula{
 		ID: "with-waste", Title: calc.Text("wall-volume.f.with-waste: Volume with waste"), Expr: "V*(1 + w/100)",
 		Result: cubic("V_w", sayWithWaste),
 		Vars:   []calc.Var{cubic("V", sayNet), {Symbol: "w", Meaning: calc.Text("wall-volume.var.waste: waste"), Unit: "%", US: "%"}},
-		Fn:     calc.Of2(WithWaste), Go: "geometry.WithWaste", Source: "navedtra",
+		Fn:     calc.Func2(WithWaste), Go: "geometry.WithWaste", Source: "navedtra",
 	}
 	cubicYards = &calc.Formula{
 		ID: "cubic-yards", Title: calc.Text("wall-volume.f.cubic-yards: Cubic feet to cubic yards"), Expr: "V/27",
 		Result: calc.Var{Symbol: "V_y", Meaning: calc.Text("wall-volume.var.V_y: volume in cubic yards"), Unit: "yd³"},
 		Vars:   []calc.Var{{Symbol: "V", Meaning: calc.Text("wall-volume.var.V_ft: volume in cubic feet"), Unit: "ft³"}},
-		Fn:     calc.OfAny(func(v []float64) float64 { return float64(InCubicYards(CubicFeet(v[0]))) }), Go: "geometry.InCubicYards", Source: "sp811",
+		Fn:     calc.FuncN(func(v []float64) float64 { return float64(InCubicYards(CubicFeet(v[0]))) }), Go: "geometry.InCubicYards", Source: "sp811",
 	}
 	orderYards  = orderIn("order-yd", calc.Text("wall-volume.f.order-yd: Order, rounded up, in cubic yards"), "yd³")
 	orderMetres = orderIn("order-m", calc.Text("wall-volume.f.order-m: Order, rounded up, in cubic metres"), "m³")
@@ -110,20 +110,20 @@ var (
 		ID: "loads", Title: calc.Text("wall-volume.f.loads: Number of loads"), Expr: "ceil(V_o/T)",
 		Result: calc.Var{Symbol: "N", Meaning: sayLoads},
 		Vars:   []calc.Var{delivered("V_o", sayOrder), delivered("T", sayTruck)},
-		Fn:     calc.Of2(Loads), Go: "geometry.Loads", Source: "loads",
+		Fn:     calc.Func2(Loads), Go: "geometry.Loads", Source: "loads",
 	}
 	lastLoad = &calc.Formula{
 		ID: "last-load", Title: calc.Text("wall-volume.f.last-load: Last load"), Expr: "V_o - (N - 1)*T",
 		Result: delivered("V_l", calc.Text("wall-volume.var.V_l: last load")),
 		Vars: []calc.Var{delivered("V_o", sayOrder), {Symbol: "N", Meaning: sayLoads},
 			delivered("T", sayTruck)},
-		Fn: calc.Of3(LastLoad), Go: "geometry.LastLoad", Source: "practice",
+		Fn: calc.Func3(LastLoad), Go: "geometry.LastLoad", Source: "practice",
 	}
 	extraOver = &calc.Formula{
 		ID: "extra", Title: calc.Text("wall-volume.f.extra: Order over net volume"), Expr: "100*(V_o - V)/V",
 		Result: calc.Var{Symbol: "p", Meaning: calc.Text("wall-volume.var.p: waste and rounding together"), Unit: "%", US: "%"},
 		Vars:   []calc.Var{delivered("V_o", sayOrder), delivered("V", sayNet)},
-		Fn:     calc.Of2(Extra), Go: "geometry.Extra", Source: "waste",
+		Fn:     calc.Func2(Extra), Go: "geometry.Extra", Source: "waste",
 	}
 )
 
@@ -134,7 +134,7 @@ func orderIn(id string, title calc.Text, unit string) *calc.Formula {
 		Result: calc.Var{Symbol: "V_o", Meaning: sayOrder, Unit: unit},
 		Vars: []calc.Var{{Symbol: "V", Meaning: sayWithWaste, Unit: unit},
 			{Symbol: "s", Meaning: calc.Text("wall-volume.var.step: step the plant sells in"), Unit: unit}},
-		Fn: calc.Of2(RoundUp), Go: "geometry.RoundUp", Source: "navedtra",
+		Fn: calc.Func2(RoundUp), Go: "geometry.RoundUp", Source: "navedtra",
 	}
 }
 

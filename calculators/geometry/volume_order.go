@@ -9,7 +9,7 @@ import (
 
 // computeOrder turns the net volume into an order, loads, and a check of the
 // order the reader has in hand.
-func computeOrder(r *calc.Run, in calc.Case, net float64) {
+func computeOrder(r *calc.Recorder, in calc.Case, net float64) {
 	need := r.Use(withWaste, net, in.Num("waste"))
 	order, truck := plantOrder(r, in, need)
 	loads := r.Use(truckLoads, order, truck)
@@ -20,7 +20,7 @@ func computeOrder(r *calc.Run, in calc.Case, net float64) {
 	r.Put("loads", loads)
 	r.Put("extra", extraOver.Value(order, net))
 	if loads > 1 && last < smallShare*truck {
-		r.Note(calc.Notice, calc.At(truckField(in)), smallLast, calc.Amount("load", last, showOf(in.Choice("sold-in"))))
+		r.Note(calc.LevelNotice, calc.At(truckField(in)), smallLast, calc.Amount("load", last, showOf(in.Choice("sold-in"))))
 	}
 	if in.Has("order") {
 		checkOrder(r, in, order, need)
@@ -28,7 +28,7 @@ func computeOrder(r *calc.Run, in calc.Case, net float64) {
 }
 
 // plantOrder rounds up in the unit the plant sells in. Both volumes are SI.
-func plantOrder(r *calc.Run, in calc.Case, need float64) (order, truck float64) {
+func plantOrder(r *calc.Recorder, in calc.Case, need float64) (order, truck float64) {
 	if in.Choice("sold-in") == "m3" {
 		return r.Use(orderMetres, need, in.Num("step-m")), in.Num("truck-m")
 	}
@@ -43,7 +43,7 @@ func truckField(in calc.Case) string {
 	return "truck-yd"
 }
 
-func showOf(unit string) *quantity.Show {
+func showOf(unit string) *quantity.Display {
 	if unit == "m3" {
 		return inMetres
 	}
@@ -52,7 +52,7 @@ func showOf(unit string) *quantity.Show {
 
 // checkOrder compares the typed order with the computed one. A number that
 // fits in the other unit is said plainly to do so.
-func checkOrder(r *calc.Run, in calc.Case, order, need float64) {
+func checkOrder(r *calc.Recorder, in calc.Case, order, need float64) {
 	unit, other := in.Choice("order-unit"), "m3"
 	if unit == "m3" {
 		other = "yd3"
@@ -63,12 +63,12 @@ func checkOrder(r *calc.Run, in calc.Case, order, need float64) {
 	mistaken := calc.SI(in.Num("order"), swapped.US.Unit)
 	switch {
 	case !far(typed, order) && calc.Over(need, typed):
-		r.Note(calc.Notice, calc.At("order"), runsShort, calc.Amount("typed", typed, own), calc.Amount("need", need, own))
+		r.Note(calc.LevelNotice, calc.At("order"), runsShort, calc.Amount("typed", typed, own), calc.Amount("need", need, own))
 	case !far(typed, order):
 	case !far(mistaken, order):
-		r.Note(calc.Ask, calc.At("order-unit"), otherUnit, calc.Amount("typed", typed, own), calc.Amount("right", order, swapped))
+		r.Note(calc.LevelAsk, calc.At("order-unit"), otherUnit, calc.Amount("typed", typed, own), calc.Amount("right", order, swapped))
 	default:
-		r.Note(calc.Ask, calc.At("order"), farOff, calc.Amount("typed", typed, own), calc.Amount("right", order, own))
+		r.Note(calc.LevelAsk, calc.At("order"), farOff, calc.Amount("typed", typed, own), calc.Amount("right", order, own))
 	}
 }
 

@@ -20,7 +20,7 @@ var bare = []string{"measured=centre", "openings=", "block-outs=", "waste=0"}
 func with(more ...string) []string { return merge(bare, more) }
 
 func TestDeclaration(t *testing.T) {
-	for _, slip := range calc.Slips(WallVolume) {
+	for _, slip := range calc.Problems(WallVolume) {
 		t.Error(slip)
 	}
 	_, res := proof.Command(WallVolume)
@@ -57,7 +57,7 @@ func TestBothUnitsForEveryReader(t *testing.T) {
 		for _, end := range []struct{ id, unit string }{{"-yd", "yd³"}, {"-m", "m³"}} {
 			i := indexOf(WallVolume.Out, id+end.id)
 			for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
-				if i < 0 || WallVolume.Out[i].Show.In(sys).Unit != end.unit {
+				if i < 0 || WallVolume.Out[i].Display.In(sys).Unit != end.unit {
 					t.Errorf("%s%s is not in %s for everybody", id, end.id, end.unit)
 				}
 			}
@@ -65,7 +65,7 @@ func TestBothUnitsForEveryReader(t *testing.T) {
 	}
 	// An order in yards, read in metres, must not be short when read back.
 	_, res := proof.Command(WallVolume)
-	show := WallVolume.Out[indexOf(WallVolume.Out, "order-m")].Show
+	show := WallVolume.Out[indexOf(WallVolume.Out, "order-m")].Display
 	if quantity.Round(res.Out.Num("order-m"), *show, quantity.Metric) < res.Out.Num("order-m")*(1-1e-12) {
 		t.Error("the order shown in metres is short of the order in yards")
 	}
@@ -134,7 +134,7 @@ func TestRefusals(t *testing.T) {
 	} {
 		_, res := proof.Command(WallVolume, c.inputs...)
 		n, ok := proof.NoteOf(res, c.key)
-		if !ok || n.At.String() != c.at || n.Level != calc.Refusal || (res.State == calc.Bad) != c.wantRead {
+		if !ok || n.At.String() != c.at || n.Level != calc.LevelRefusal || (res.State == calc.Bad) != c.wantRead {
 			t.Errorf("%v: %v %v, want %s at %s", c.inputs, res.State, res.Notes, c.key, c.at)
 		}
 		if res.State != calc.Bad && res.Out.Has("order-yd") {
@@ -218,16 +218,16 @@ func TestAnyInput(t *testing.T) {
 	counts := map[calc.State]int{}
 	for range 4000 {
 		in := sample(rng, WallVolume.In)
-		res := calc.Execute(WallVolume, in)
+		res := calc.Run(WallVolume, in)
 		counts[res.State]++
 		if _, bad := proof.NoteOf(res, calc.NoNumber.Key()); bad {
-			t.Fatalf("no number for %v", calc.Voice{}.Typed(in))
+			t.Fatalf("no number for %v", calc.Locale{}.Entries(in))
 		}
 		if res.State == calc.OK {
 			checkOut(t, res.Out)
 		}
 		for _, mark := range []quantity.Style{{}, {System: quantity.Metric, Mark: quantity.Comma}} {
-			checkDrawing(t, WallVolume.Draw(calc.Voice{Style: mark}, in, res), res.State)
+			checkDrawing(t, WallVolume.Draw(calc.Locale{Style: mark}, in, res), res.State)
 		}
 	}
 	if counts[calc.OK] < 400 || counts[calc.Refused] < 400 {
@@ -257,17 +257,17 @@ func sample(rng *rand.Rand, fields []calc.Field) calc.Case {
 				c = c.With(f.ID, calc.Num(between(rng, f)))
 			}
 		case calc.Choice:
-			c = c.With(f.ID, calc.Pick(f.Options[rng.IntN(len(f.Options))].ID))
+			c = c.With(f.ID, calc.ChoiceOf(f.Options[rng.IntN(len(f.Options))].ID))
 		case calc.Flag:
-			c = c.With(f.ID, calc.Yes(rng.IntN(2) == 0))
-		case calc.Words_:
-			c = c.With(f.ID, calc.Txt(strings.Repeat("W", rng.IntN(9))))
+			c = c.With(f.ID, calc.Bool(rng.IntN(2) == 0))
+		case calc.FreeText:
+			c = c.With(f.ID, calc.TextOf(strings.Repeat("W", rng.IntN(9))))
 		case calc.Rows:
 			var rows []calc.Case
 			for range rng.IntN(4) {
 				rows = append(rows, sample(rng, f.Cols))
 			}
-			c = c.With(f.ID, calc.List(rows...))
+			c = c.With(f.ID, calc.RowsOf(rows...))
 		}
 	}
 	return c
@@ -352,7 +352,7 @@ func TestTables(t *testing.T) {
 					}
 					run := in.Rows("runs")[0]
 					want := in.Num("core") * run.Num("height") * run.Num("length")
-					near(t, table.ID+" "+a+" "+b, calc.Execute(WallVolume, in).Out.Num(table.Out), want, 1e-12)
+					near(t, table.ID+" "+a+" "+b, calc.Run(WallVolume, in).Out.Num(table.Out), want, 1e-12)
 				}
 			}
 		}

@@ -2,7 +2,7 @@ package placing
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // PumpLine tells what pump line, hose and hopper hold, what the hanging hose
@@ -17,9 +17,9 @@ var PumpLine = &calc.Calculator{
 	Formulas: []*calc.Formula{lineVolume, primeOf, hoseWeight, hangingOf},
 	Sources:  lineSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("pump-line.caution.whip: Air or a plug in the line makes the end hose whip. Stand beyond its reach at priming, at each restart and after a blockage.")},
-		{Level: calc.Warning, Text: calc.Text("pump-line.caution.open: Never open a coupling under pressure. The pump maker and the operator say how it is done.")},
-		{Level: calc.Notice, Text: calc.Text("pump-line.caution.prime: Prime and the first watery concrete never go into the wall. Catch them in a box or on a sheet.")},
+		{Level: calc.LevelWarning, Text: calc.Text("pump-line.caution.whip: Air or a plug in the line makes the end hose whip. Stand beyond its reach at priming, at each restart and after a blockage.")},
+		{Level: calc.LevelWarning, Text: calc.Text("pump-line.caution.open: Never open a coupling under pressure. The pump maker and the operator say how it is done.")},
+		{Level: calc.LevelNotice, Text: calc.Text("pump-line.caution.prime: Prime and the first watery concrete never go into the wall. Catch them in a box or on a sheet.")},
 	},
 	Tables:  lineTables,
 	Compute: computeLine,
@@ -31,44 +31,44 @@ const whyBore = calc.Text("pump-line.why.bore: Concrete lines measure 1.5 to 8 i
 var lineIn = []calc.Field{
 	{ID: "lines", Kind: calc.Rows, MinRows: 1, MaxRows: 8, Usual: "5 in | 100 ft; 4 in | 25 ft; 3 in | 12 ft", Label: calc.Text("pump-line.lines: Pipes and hoses"),
 		Help: calc.Text("pump-line.lines.help: One row for each size, from the pump to the end hose."), Cols: []calc.Field{
-			{ID: "bore", Show: &measure.Part, Label: calc.Text("pump-line.lines.bore: Inside diameter"),
+			{ID: "bore", Display: &displays.Part, Label: calc.Text("pump-line.lines.bore: Inside diameter"),
 				Min: &calc.Limit{At: 1.5, Unit: "in", Why: whyBore}, Max: &calc.Limit{At: 8, Unit: "in", Why: whyBore}},
-			{ID: "length", Show: &measure.Height, Label: calc.Text("pump-line.lines.length: Length"),
-				Min: &calc.Limit{Unit: "ft", Open: true, Why: measure.LeaveOut}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: measure.CheckUnit}},
+			{ID: "length", Display: &displays.Height, Label: calc.Text("pump-line.lines.length: Length"),
+				Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.LeaveOut}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.CheckUnit}},
 		}},
-	{ID: "hopper", Show: &small, Usual: "0.5 yd³", Label: calc.Text("pump-line.hopper: Concrete left in the hopper"),
+	{ID: "hopper", Display: &small, Usual: "0.5 yd³", Label: calc.Text("pump-line.hopper: Concrete left in the hopper"),
 		Help: calc.Text("pump-line.hopper.help: The pump must not suck air. Ask the operator."),
-		Min:  &calc.Limit{At: 0, Unit: "yd³", Why: measure.NotMinus}, Max: &calc.Limit{At: 2, Unit: "yd³", Why: measure.CheckUnit}},
+		Min:  &calc.Limit{At: 0, Unit: "yd³", Why: displays.NotMinus}, Max: &calc.Limit{At: 2, Unit: "yd³", Why: displays.CheckUnit}},
 	{ID: "at-end", Kind: calc.Choice, Usual: "waste", Label: calc.Text("pump-line.at-end: What is in the line at last"), Options: []calc.Option{
 		{ID: "waste", Label: calc.Text("pump-line.at-end.waste: Is washed out as waste")},
 		{ID: "placed", Label: calc.Text("pump-line.at-end.placed: Is pushed out into the wall")},
 	}},
-	{ID: "hose", Show: &measure.Part, Usual: "3 in", Label: calc.Text("pump-line.hose: End hose, inside diameter"),
+	{ID: "hose", Display: &displays.Part, Usual: "3 in", Label: calc.Text("pump-line.hose: End hose, inside diameter"),
 		Min: &calc.Limit{At: 1.5, Unit: "in", Why: whyBore}, Max: &calc.Limit{At: 8, Unit: "in", Why: whyBore}},
-	{ID: "hanging", Show: &measure.Height, Usual: "12 ft", Label: calc.Text("pump-line.hanging: Length of hose that hangs"),
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 100, Unit: "ft", Why: measure.CheckUnit}},
-	{ID: "empty", Show: &perLength, Usual: "4 lb/ft", Label: calc.Text("pump-line.empty: Weight of the empty hose"),
+	{ID: "hanging", Display: &displays.Height, Usual: "12 ft", Label: calc.Text("pump-line.hanging: Length of hose that hangs"),
+		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 100, Unit: "ft", Why: displays.CheckUnit}},
+	{ID: "empty", Display: &perLength, Usual: "4 lb/ft", Label: calc.Text("pump-line.empty: Weight of the empty hose"),
 		Help: calc.Text("pump-line.empty.help: From the hose maker. Zero: concrete alone."),
-		Min:  &calc.Limit{At: 0, Unit: "lb/ft", Why: measure.NotMinus}, Max: &calc.Limit{At: 30, Unit: "lb/ft", Why: measure.CheckUnit}},
-	{ID: "weight", Show: &measure.UnitWeight, Usual: "150 lb/ft³", Label: calc.Text("pump-line.weight: Unit weight of concrete"),
-		Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: measure.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: measure.CheckUnit}},
-	{ID: "stone", Show: &measure.Part, Usual: "3/8 in", Label: calc.Text("pump-line.stone: Largest stone in the mix"),
-		Min: &calc.Limit{At: 0.125, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 2, Unit: "in", Why: measure.CheckUnit}},
+		Min:  &calc.Limit{At: 0, Unit: "lb/ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 30, Unit: "lb/ft", Why: displays.CheckUnit}},
+	{ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: calc.Text("pump-line.weight: Unit weight of concrete"),
+		Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit}},
+	{ID: "stone", Display: &displays.Part, Usual: "3/8 in", Label: calc.Text("pump-line.stone: Largest stone in the mix"),
+		Min: &calc.Limit{At: 0.125, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}},
 }
 
 var lineOut = []calc.Field{
-	{ID: "extra-yd", Show: &measure.CubicYardsUp, Lead: true, Label: calc.Text("pump-line.out.extra-yd: Order on top, yd³")},
-	{ID: "extra-m", Show: &measure.CubicMetresUp, Lead: true, Label: calc.Text("pump-line.out.extra-m: Order on top, m³")},
-	{ID: "hanging-mass", Show: &measure.MassUp, Lead: true, Label: calc.Text("pump-line.out.hanging-mass: The hanging hose, filled")},
-	{ID: "hose-mass", Show: &perLength, Label: calc.Text("pump-line.out.hose-mass: Filled hose, by length")},
-	{ID: "line-yd", Show: &measure.CubicYards, Label: calc.Text("pump-line.out.line-yd: In line and hose, yd³")},
-	{ID: "line-m", Show: &measure.CubicMetres, Label: calc.Text("pump-line.out.line-m: In line and hose, m³")},
-	{ID: "held-yd", Show: &measure.CubicYards, Label: calc.Text("pump-line.out.held-yd: With the hopper, yd³")},
-	{ID: "held-m", Show: &measure.CubicMetres, Label: calc.Text("pump-line.out.held-m: With the hopper, m³")},
-	{ID: "prime-least-yd", Show: &measure.CubicYardsUp, Label: calc.Text("pump-line.out.prime-least-yd: Grout to prime, least, yd³")},
-	{ID: "prime-least-m", Show: &measure.CubicMetresUp, Label: calc.Text("pump-line.out.prime-least-m: Grout to prime, least, m³")},
-	{ID: "prime-most-yd", Show: &measure.CubicYardsUp, Label: calc.Text("pump-line.out.prime-most-yd: Grout to prime, most, yd³")},
-	{ID: "prime-most-m", Show: &measure.CubicMetresUp, Label: calc.Text("pump-line.out.prime-most-m: Grout to prime, most, m³")},
+	{ID: "extra-yd", Display: &displays.CubicYardsUp, Lead: true, Label: calc.Text("pump-line.out.extra-yd: Order on top, yd³")},
+	{ID: "extra-m", Display: &displays.CubicMetresUp, Lead: true, Label: calc.Text("pump-line.out.extra-m: Order on top, m³")},
+	{ID: "hanging-mass", Display: &displays.MassUp, Lead: true, Label: calc.Text("pump-line.out.hanging-mass: The hanging hose, filled")},
+	{ID: "hose-mass", Display: &perLength, Label: calc.Text("pump-line.out.hose-mass: Filled hose, by length")},
+	{ID: "line-yd", Display: &displays.CubicYards, Label: calc.Text("pump-line.out.line-yd: In line and hose, yd³")},
+	{ID: "line-m", Display: &displays.CubicMetres, Label: calc.Text("pump-line.out.line-m: In line and hose, m³")},
+	{ID: "held-yd", Display: &displays.CubicYards, Label: calc.Text("pump-line.out.held-yd: With the hopper, yd³")},
+	{ID: "held-m", Display: &displays.CubicMetres, Label: calc.Text("pump-line.out.held-m: With the hopper, m³")},
+	{ID: "prime-least-yd", Display: &displays.CubicYardsUp, Label: calc.Text("pump-line.out.prime-least-yd: Grout to prime, least, yd³")},
+	{ID: "prime-least-m", Display: &displays.CubicMetresUp, Label: calc.Text("pump-line.out.prime-least-m: Grout to prime, least, m³")},
+	{ID: "prime-most-yd", Display: &displays.CubicYardsUp, Label: calc.Text("pump-line.out.prime-most-yd: Grout to prime, most, yd³")},
+	{ID: "prime-most-m", Display: &displays.CubicMetresUp, Label: calc.Text("pump-line.out.prime-most-m: Grout to prime, most, m³")},
 }
 
 var lineSources = []calc.Source{

@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -18,7 +18,7 @@ var lineVolume = &calc.Formula{
 	ID: "volume", Title: calc.Text("pump-line.f.volume: Volume in a line"), Expr: "pi/4*d^2*L",
 	Result: calc.Var{Symbol: "V", Meaning: calc.Text("pump-line.means.volume: volume in the line"), Unit: "m³", US: "ft³"},
 	Vars:   []calc.Var{{Symbol: "d", Meaning: meansBore, Unit: "m", US: "ft"}, {Symbol: "L", Meaning: meansPipe, Unit: "m", US: "ft"}},
-	Fn:     calc.Of2(LineVolume), Go: "placing.LineVolume", Source: "geometry",
+	Fn:     calc.Func2(LineVolume), Go: "placing.LineVolume", Source: "geometry",
 }
 
 var primeOf = &calc.Formula{
@@ -26,7 +26,7 @@ var primeOf = &calc.Formula{
 	Result: calc.Var{Symbol: "P", Meaning: calc.Text("pump-line.means.prime: grout for the prime"), Unit: "m³", US: "ft³"},
 	Vars: []calc.Var{{Symbol: "d", Meaning: meansBore, Unit: "m", US: "ft"}, {Symbol: "L", Meaning: meansPipe, Unit: "m", US: "ft"},
 		{Symbol: "f", Meaning: calc.Text("pump-line.means.film: film of grout"), Unit: "m", US: "ft"}},
-	Fn: calc.Of3(PrimeVolume), Go: "placing.PrimeVolume", Source: "prime",
+	Fn: calc.Func3(PrimeVolume), Go: "placing.PrimeVolume", Source: "prime",
 }
 
 var hoseWeight = &calc.Formula{
@@ -35,7 +35,7 @@ var hoseWeight = &calc.Formula{
 	Vars: []calc.Var{{Symbol: "d", Meaning: meansBore, Unit: "m", US: "ft"},
 		{Symbol: "w", Meaning: calc.Text("pump-line.means.weight: unit weight of the concrete"), Unit: "kg/m³", US: "lb/ft³"},
 		{Symbol: "e", Meaning: calc.Text("pump-line.means.empty: empty hose"), Unit: "kg/m", US: "lb/ft"}},
-	Fn: calc.Of3(HoseWeight), Go: "placing.HoseWeight", Source: "hose",
+	Fn: calc.Func3(HoseWeight), Go: "placing.HoseWeight", Source: "hose",
 }
 
 var hangingOf = &calc.Formula{
@@ -43,7 +43,7 @@ var hangingOf = &calc.Formula{
 	Result: calc.Var{Symbol: "M", Meaning: calc.Text("pump-line.means.hanging: mass that hangs"), Unit: "kg", US: "lb"},
 	Vars: []calc.Var{{Symbol: "m", Meaning: meansHose, Unit: "kg/m", US: "lb/ft"},
 		{Symbol: "l", Meaning: calc.Text("pump-line.means.hangs: length that hangs"), Unit: "m", US: "ft"}},
-	Fn: calc.Of2(Hanging), Go: "placing.Hanging", Source: "hose",
+	Fn: calc.Func2(Hanging), Go: "placing.Hanging", Source: "hose",
 }
 
 const (
@@ -63,7 +63,7 @@ const (
 // oneLift is the load constant of the NIOSH lifting equation, in lb.
 const oneLift = 51
 
-func computeLine(r *calc.Run, in calc.Case) {
+func computeLine(r *calc.Recorder, in calc.Case) {
 	var line, least, most float64
 	smallest, listed := math.Inf(1), false
 	for i, row := range in.Rows("lines") {
@@ -89,51 +89,51 @@ func computeLine(r *calc.Run, in calc.Case) {
 	putBoth(r, "prime-least", least)
 	putBoth(r, "prime-most", most)
 	weigh(r, in)
-	r.Note(calc.Notice, calc.At("lines"), notePrime)
+	r.Note(calc.LevelNotice, calc.At("lines"), notePrime)
 	if !listed {
-		r.Note(calc.Ask, calc.At("hose"), noteEnd)
+		r.Note(calc.LevelAsk, calc.At("hose"), noteEnd)
 	}
 	sayStone(r, in.Num("stone"), math.Min(smallest, in.Num("hose")))
 }
 
-func weigh(r *calc.Run, in calc.Case) {
+func weigh(r *calc.Recorder, in calc.Case) {
 	each := r.Use(hoseWeight, in.Num("hose"), in.Num("weight"), in.Num("empty"))
 	mass := r.Use(hangingOf, each, in.Num("hanging"))
 	r.Put("hose-mass", each)
 	r.Put("hanging-mass", mass)
 	if limit := calc.SI(oneLift, "lb"); calc.Over(mass, limit) {
-		r.Note(calc.Warning, calc.At("hanging"), noteLift, calc.Amount("mass", mass, &measure.MassUp), calc.Amount("limit", limit, &massDown))
+		r.Note(calc.LevelWarning, calc.At("hanging"), noteLift, calc.Amount("mass", mass, &displays.MassUp), calc.Amount("limit", limit, &massDown))
 	}
 }
 
-func sayStone(r *calc.Run, stone, bore float64) {
+func sayStone(r *calc.Recorder, stone, bore float64) {
 	narrow, fine := calc.SI(2.5, "in"), calc.SI(0.375, "in")
 	switch {
 	case calc.Over(stone, bore/3):
-		r.Note(calc.Warning, calc.At("stone"), noteStone, calc.Amount("bore", bore, &measure.Part))
+		r.Note(calc.LevelWarning, calc.At("stone"), noteStone, calc.Amount("bore", bore, &displays.Part))
 	case !calc.Over(bore, narrow) && calc.Over(stone, fine):
-		r.Note(calc.Warning, calc.At("stone"), noteNarrow, calc.Amount("bore", narrow, &measure.Part), calc.Amount("limit", fine, &partDown))
+		r.Note(calc.LevelWarning, calc.At("stone"), noteNarrow, calc.Amount("bore", narrow, &displays.Part), calc.Amount("limit", fine, &partDown))
 	}
 }
 
-func drawLine(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawLine(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
 	var bars []figure.Bar
 	for _, row := range in.Rows("lines") {
 		size := lineVolume.Value(row.Num("bore"), row.Num("length"))
-		name := v.Say(drawPiece, calc.Amount("bore", row.Num("bore"), &measure.Part), calc.Amount("length", row.Num("length"), &measure.Height))
+		name := v.Say(drawPiece, calc.Amount("bore", row.Num("bore"), &displays.Part), calc.Amount("length", row.Num("length"), &displays.Height))
 		bars = append(bars, figure.Bar{Role: figure.Concrete, Name: name, Text: both(v, size), Size: size})
 	}
 	bars = append(bars, figure.Bar{Role: figure.Foam, Name: v.Say(drawHopper), Text: both(v, in.Num("hopper")), Size: in.Num("hopper")})
 	nodes, foot := figure.Bars(0, bars, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawHeld), Nodes: nodes,
 		Desc: v.Say(drawHeldIn, calc.Word("line", both(v, res.Out.Num("line-yd"))), calc.Word("held", both(v, res.Out.Num("held-yd"))),
-			calc.Amount("mass", res.Out.Num("hanging-mass"), &measure.MassUp))}
+			calc.Amount("mass", res.Out.Num("hanging-mass"), &displays.MassUp))}
 }
 
 // both writes a volume in cubic yards and in cubic metres.
-func both(v calc.Voice, si float64) string {
-	return v.Say(drawBoth, calc.Amount("yd", si, &measure.CubicYards), calc.Amount("m", si, &measure.CubicMetres))
+func both(v calc.Locale, si float64) string {
+	return v.Say(drawBoth, calc.Amount("yd", si, &displays.CubicYards), calc.Amount("m", si, &displays.CubicMetres))
 }

@@ -26,19 +26,19 @@ func TestLineVolumes(t *testing.T) {
 func TestLineUnits(t *testing.T) {
 	for _, f := range PumpLine.Out {
 		want := map[byte]string{'d': "yd³", 'm': "m³"}[f.ID[len(f.ID)-1]]
-		if f.Show.Dim != quantity.Volume {
+		if f.Display.Dim != quantity.Volume {
 			continue
 		}
 		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
-			if f.Show.In(sys).Unit != want {
-				t.Errorf("%s is in %s", f.ID, f.Show.In(sys).Unit)
+			if f.Display.In(sys).Unit != want {
+				t.Errorf("%s is in %s", f.ID, f.Display.In(sys).Unit)
 			}
 		}
 	}
 	out := run(t, PumpLine).Out
 	for i, f := range out.Fields() {
 		if f.ID == "extra-yd" || f.ID == "extra-m" {
-			if x := out.At(i).Num; quantity.Round(x, *f.Show, quantity.US) < x*(1-1e-12) {
+			if x := out.At(i).Num; quantity.Round(x, *f.Display, quantity.US) < x*(1-1e-12) {
 				t.Errorf("%s is shown short", f.ID)
 			}
 		}

@@ -11,20 +11,20 @@ import (
 // How quantities are written here. Time that is needed is rounded up, time
 // that is left down, and so are a rate or a length that must not be exceeded.
 var (
-	minutesUp  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "min", Step: 1, Way: quantity.Up}}
-	hoursUp    = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.25, Way: quantity.Up}}
-	wholeHours = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 1}}
-	clockHour  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.05}}
-	small      = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "yd³", Step: 0.05}, Metric: quantity.Scale{Unit: "m³", Step: 0.05}}
-	water      = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "US gal", Step: 0.5}, Metric: quantity.Scale{Unit: "L", Step: 1}}
-	waterDown  = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "US gal", Step: 0.5, Way: quantity.Down}, Metric: quantity.Scale{Unit: "L", Step: 1, Way: quantity.Down}}
-	gallons    = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "US gal", Step: 0.1}}
-	litres     = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "L", Step: 0.5}}
-	rough      = quantity.Show{Dim: quantity.Pressure, US: quantity.Scale{Unit: "psi", Step: 50}, Metric: quantity.Scale{Unit: "MPa", Step: 0.5}}
-	cement     = quantity.Show{Dim: quantity.Density, US: quantity.Scale{Unit: "lb/yd³", Step: 1}, Metric: quantity.Scale{Unit: "kg/m³", Step: 1}}
-	perLength  = quantity.Show{Dim: quantity.MassPerLength, US: quantity.Scale{Unit: "lb/ft", Step: 0.1}, Metric: quantity.Scale{Unit: "kg/m", Step: 0.1}}
-	massDown   = quantity.Show{Dim: quantity.Mass, US: quantity.Scale{Unit: "lb", Step: 1, Way: quantity.Down}, Metric: quantity.Scale{Unit: "kg", Step: 1, Way: quantity.Down}}
-	partDown   = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "in", Form: quantity.Inches, Step: 1.0 / 8, Way: quantity.Down}, Metric: quantity.Scale{Unit: "mm", Step: 1, Way: quantity.Down}}
+	minutesUp  = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "min", Step: 1, Rounding: quantity.Up}}
+	hoursUp    = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.25, Rounding: quantity.Up}}
+	wholeHours = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 1}}
+	clockHour  = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.05}}
+	small      = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "yd³", Step: 0.05}, Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.05}}
+	water      = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "US gal", Step: 0.5}, Metric: quantity.UnitDisplay{Unit: "L", Step: 1}}
+	waterDown  = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "US gal", Step: 0.5, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "L", Step: 1, Rounding: quantity.Down}}
+	gallons    = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "US gal", Step: 0.1}}
+	litres     = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "L", Step: 0.5}}
+	rough      = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 50}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.5}}
+	cement     = quantity.Display{Dim: quantity.Density, US: quantity.UnitDisplay{Unit: "lb/yd³", Step: 1}, Metric: quantity.UnitDisplay{Unit: "kg/m³", Step: 1}}
+	perLength  = quantity.Display{Dim: quantity.MassPerLength, US: quantity.UnitDisplay{Unit: "lb/ft", Step: 0.1}, Metric: quantity.UnitDisplay{Unit: "kg/m", Step: 0.1}}
+	massDown   = quantity.Display{Dim: quantity.Mass, US: quantity.UnitDisplay{Unit: "lb", Step: 1, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "kg", Step: 1, Rounding: quantity.Down}}
+	partDown   = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 1.0 / 8, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 1, Rounding: quantity.Down}}
 )
 
 // Reasons of limits that several calculators here share.
@@ -38,12 +38,12 @@ const (
 )
 
 // write is a quantity in the reader's own words, for a drawing.
-func write(v calc.Voice, si float64, show *quantity.Show) string {
+func write(v calc.Locale, si float64, show *quantity.Display) string {
 	return quantity.Format(si, *show, v.Style)
 }
 
 // putBoth fills a volume in cubic yards and the same in cubic metres.
-func putBoth(r *calc.Run, id string, si float64) {
+func putBoth(r *calc.Recorder, id string, si float64) {
 	r.Put(id+"-yd", si)
 	r.Put(id+"-m", si)
 }

@@ -51,7 +51,7 @@ func TestFits(t *testing.T) {
 	for _, c := range all {
 		fields(c, c.In)
 		fields(c, c.Out)
-		if res := calc.Execute(c, calc.NewCase(c.In)); len(res.Steps) > 8 {
+		if res := calc.Run(c, calc.NewCase(c.In)); len(res.Steps) > 8 {
 			t.Errorf("%s: %d steps", c.ID, len(res.Steps))
 		}
 		if len(c.Tables) == 0 || len(c.Cautions) > 3 || c.Draw == nil {
@@ -73,7 +73,7 @@ func TestTables(t *testing.T) {
 						if len(notes) > 0 {
 							t.Fatalf("%s %s: %v", c.ID, table.ID, notes)
 						}
-						if res := calc.Execute(c, in); !res.Out.Has(table.Out) {
+						if res := calc.Run(c, in); !res.Out.Has(table.Out) {
 							t.Errorf("%s %s at %s, %s is empty", c.ID, table.ID, a, b)
 						}
 					}

@@ -2,7 +2,7 @@ package placing
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // PourTime tells how long a pour takes, when it ends by the clock, when it
@@ -22,8 +22,8 @@ var PourTime = &calc.Calculator{
 		{ID: "practice", Title: "Set-up, clean-up and standing time as crews plan them; a warning above ten hours", Status: calc.CommonPractice},
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.Notice, Text: calc.Text("pour-time.caution.plan: It is a plan, not a promise. A blocked line or a late truck takes half an hour at once.")},
-		{Level: calc.Warning, Text: calc.Text("pour-time.caution.tired: Do not speed up the pump to save the clock. The form maker and the engineer set the rate, and the end hose hurts tired people.")},
+		{Level: calc.LevelNotice, Text: calc.Text("pour-time.caution.plan: It is a plan, not a promise. A blocked line or a late truck takes half an hour at once.")},
+		{Level: calc.LevelWarning, Text: calc.Text("pour-time.caution.tired: Do not speed up the pump to save the clock. The form maker and the engineer set the rate, and the end hose hurts tired people.")},
 	},
 	Tables: []calc.Table{{
 		ID: "pumping", Title: calc.Text("pour-time.table.pumping: Hours from first to last concrete, by volume and pump rate"),
@@ -43,36 +43,36 @@ const (
 )
 
 var pourIn = []calc.Field{
-	{ID: "volume", Show: &measure.Volume, Usual: "27 yd³", Label: calc.Text("pour-time.volume: Volume to place"),
-		Min: &calc.Limit{Unit: "yd³", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "yd³", Why: measure.OneJob}},
-	{ID: "rate", Show: &measure.PumpRate, Usual: "12 yd³/h", Label: calc.Text("pour-time.rate: Pump rate while it runs"),
+	{ID: "volume", Display: &displays.Volume, Usual: "27 yd³", Label: calc.Text("pour-time.volume: Volume to place"),
+		Min: &calc.Limit{Unit: "yd³", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "yd³", Why: displays.OneJob}},
+	{ID: "rate", Display: &displays.PumpRate, Usual: "12 yd³/h", Label: calc.Text("pour-time.rate: Pump rate while it runs"),
 		Min: &calc.Limit{At: 0.5, Unit: "yd³/h", Why: whyPump}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: whyPump}},
-	{ID: "moving", Show: &measure.Percent, Usual: "70 %", Label: calc.Text("pour-time.moving: Time the pump runs"),
+	{ID: "moving", Display: &displays.Percent, Usual: "70 %", Label: calc.Text("pour-time.moving: Time the pump runs"),
 		Help: calc.Text("pour-time.moving.help: The rest goes to trucks, moving the hose and repairs."),
 		Min:  &calc.Limit{At: 5, Unit: "%", Why: whyStill}, Max: &calc.Limit{At: 100, Unit: "%", Why: whyAll}},
-	{ID: "set-up", Show: &measure.Minutes, Usual: "45 min", Label: labelSetUp,
+	{ID: "set-up", Display: &displays.Minutes, Usual: "45 min", Label: labelSetUp,
 		Help: calc.Text("pour-time.set-up.help: From the crew's start to the first concrete in the wall."),
-		Min:  &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 12, Unit: "h", Why: whyDay}},
-	{ID: "clean-up", Show: &measure.Minutes, Usual: "60 min", Label: labelCleanUp,
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 12, Unit: "h", Why: whyDay}},
+	{ID: "clean-up", Display: &displays.Minutes, Usual: "60 min", Label: labelCleanUp,
 		Help: calc.Text("pour-time.clean-up.help: Pump, tools, spills, and the last check of line and plumb."),
-		Min:  &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 12, Unit: "h", Why: whyDay}},
-	{ID: "crew", Show: &measure.Count, Whole: true, Usual: "5", Label: calc.Text("pour-time.crew: People in the crew"),
-		Min: &calc.Limit{At: 1, Why: measure.CheckCount}, Max: &calc.Limit{At: 100, Why: measure.CheckCount}},
-	{ID: "start", Show: &clockHour, Usual: "7 h", Label: calc.Text("pour-time.start: Crew starts at"),
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 12, Unit: "h", Why: whyDay}},
+	{ID: "crew", Display: &displays.Count, Whole: true, Usual: "5", Label: calc.Text("pour-time.crew: People in the crew"),
+		Min: &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 100, Why: displays.CheckCount}},
+	{ID: "start", Display: &clockHour, Usual: "7 h", Label: calc.Text("pour-time.start: Crew starts at"),
 		Help: calc.Text("pour-time.start.help: Hours of the day: 7 is 7:00, 13.5 is half past one."),
 		Min:  &calc.Limit{At: 0, Unit: "h", Why: whyClock}, Max: &calc.Limit{At: 24, Unit: "h", Why: whyClock}},
-	{ID: "before", Show: &clockHour, Usual: "15 h", Optional: true, Label: calc.Text("pour-time.before: Done by"),
+	{ID: "before", Display: &clockHour, Usual: "15 h", Optional: true, Label: calc.Text("pour-time.before: Done by"),
 		Help: calc.Text("pour-time.before.help: When all must be clean: dark, rain, the plant closes."),
 		Min:  &calc.Limit{At: 0, Unit: "h", Why: whyClock}, Max: &calc.Limit{At: 24, Unit: "h", Why: whyClock}},
 }
 
 var pourOut = []calc.Field{
-	{ID: "pumping", Show: &hoursUp, Lead: true, Label: labelPumping},
-	{ID: "total", Show: &hoursUp, Lead: true, Label: calc.Text("pour-time.out.total: All in, with clean-up")},
-	{ID: "crew-hours", Show: &hoursUp, Lead: true, Label: calc.Text("pour-time.out.crew-hours: Crew hours")},
-	{ID: "booked", Show: &wholeHours, Exact: true, Label: calc.Text("pour-time.out.booked: Pump hours to book"),
+	{ID: "pumping", Display: &hoursUp, Lead: true, Label: labelPumping},
+	{ID: "total", Display: &hoursUp, Lead: true, Label: calc.Text("pour-time.out.total: All in, with clean-up")},
+	{ID: "crew-hours", Display: &hoursUp, Lead: true, Label: calc.Text("pour-time.out.crew-hours: Crew hours")},
+	{ID: "booked", Display: &wholeHours, Exact: true, Label: calc.Text("pour-time.out.booked: Pump hours to book"),
 		Help: calc.Text("pour-time.out.booked.help: First to last concrete, up to the whole hour.")},
-	{ID: "standing", Show: &minutesUp, Label: calc.Text("pour-time.out.standing: Time the pump stands")},
+	{ID: "standing", Display: &minutesUp, Label: calc.Text("pour-time.out.standing: Time the pump stands")},
 	{ID: "clock", Kind: calc.Rows, Label: calc.Text("pour-time.out.clock: By the clock"), Cols: []calc.Field{
 		{ID: "event", Kind: calc.Choice, Label: calc.Text("pour-time.out.event: What"), Options: []calc.Option{
 			{ID: "start", Label: calc.Text("pour-time.out.event.start: Crew starts")},
@@ -81,7 +81,7 @@ var pourOut = []calc.Field{
 			{ID: "finish", Label: calc.Text("pour-time.out.event.finish: Clean and done")},
 			{ID: "latest", Label: calc.Text("pour-time.out.event.latest: Latest start")},
 		}},
-		{ID: "hour", Show: &measure.Count, Exact: true, Label: calc.Text("pour-time.out.hour: Hour")},
-		{ID: "minute", Show: &measure.Count, Exact: true, Label: calc.Text("pour-time.out.minute: Minute")},
+		{ID: "hour", Display: &displays.Count, Exact: true, Label: calc.Text("pour-time.out.hour: Hour")},
+		{ID: "minute", Display: &displays.Count, Exact: true, Label: calc.Text("pour-time.out.minute: Minute")},
 	}},
 }

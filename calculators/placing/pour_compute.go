@@ -5,8 +5,8 @@ import (
 	"strconv"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -22,7 +22,7 @@ const (
 
 const longDay = 10 * 3600 // s on site after which people tire
 
-func computePour(r *calc.Run, in calc.Case) {
+func computePour(r *calc.Recorder, in calc.Case) {
 	setUp, start := in.Num("set-up"), in.Num("start")
 	pumping := r.Use(pumpingOf, in.Num("volume"), in.Num("rate"), in.Num("moving"))
 	total := r.Use(shiftOf, setUp, pumping, in.Num("clean-up"))
@@ -34,7 +34,7 @@ func computePour(r *calc.Run, in calc.Case) {
 	finish := r.Use(finishOf, start, total)
 	first := start + setUp
 	rows := []calc.Case{moment(r, "start", start), moment(r, "first", first), moment(r, "last", first+pumping), moment(r, "finish", finish)}
-	r.Note(calc.Notice, calc.At("start"), noteClock, calc.Word("first", clock(first)), calc.Word("last", clock(first+pumping)), calc.Word("finish", clock(finish)))
+	r.Note(calc.LevelNotice, calc.At("start"), noteClock, calc.Word("first", clock(first)), calc.Word("last", clock(first+pumping)), calc.Word("finish", clock(finish)))
 	if in.Has("before") {
 		before := in.Num("before")
 		latest := r.Use(latestOf, before, total)
@@ -43,22 +43,22 @@ func computePour(r *calc.Run, in calc.Case) {
 	}
 	r.PutRows("clock", rows)
 	if calc.Over(finish, 24*3600) {
-		r.Note(calc.Notice, calc.At("start"), noteMidnight)
+		r.Note(calc.LevelNotice, calc.At("start"), noteMidnight)
 	}
 	if calc.Over(total, longDay) {
-		r.Note(calc.Caution_, calc.At("volume"), noteLong, calc.Amount("limit", longDay, &wholeHours))
+		r.Note(calc.LevelCaution, calc.At("volume"), noteLong, calc.Amount("limit", longDay, &wholeHours))
 	}
 	if calc.Over(in.Num("moving"), 0.9) {
-		r.Note(calc.Ask, calc.At("moving"), noteSmooth)
+		r.Note(calc.LevelAsk, calc.At("moving"), noteSmooth)
 	}
 }
 
-func sayLatest(r *calc.Run, finish, before, latest float64) {
+func sayLatest(r *calc.Recorder, finish, before, latest float64) {
 	switch {
 	case latest < -calc.Slack:
-		r.Note(calc.Notice, calc.At("before"), noteDayPrior)
+		r.Note(calc.LevelNotice, calc.At("before"), noteDayPrior)
 	case calc.Over(finish, before):
-		r.Note(calc.Notice, calc.At("before"), noteOverrun, calc.Word("finish", clock(finish)),
+		r.Note(calc.LevelNotice, calc.At("before"), noteOverrun, calc.Word("finish", clock(finish)),
 			calc.Word("before", clock(before)), calc.Word("latest", clock(whole(latest))))
 	}
 }
@@ -79,13 +79,13 @@ func clock(s float64) string {
 	return strconv.Itoa(hour) + ":" + strconv.Itoa(minute/10) + strconv.Itoa(minute%10)
 }
 
-func moment(r *calc.Run, event string, s float64) calc.Case {
+func moment(r *calc.Recorder, event string, s float64) calc.Case {
 	hour, minute := hourMinute(s)
-	return r.NewRow("clock").With("event", calc.Pick(event)).
+	return r.NewRow("clock").With("event", calc.ChoiceOf(event)).
 		With("hour", calc.Num(float64(hour))).With("minute", calc.Num(float64(minute)))
 }
 
-func drawPour(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawPour(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -103,7 +103,7 @@ func drawPour(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	} {
 		span := v.Say(drawSpan, calc.Word("from", clock(at)), calc.Word("to", clock(at+part.time)))
 		bars = append(bars, figure.Bar{Role: part.role, Name: v.Say(part.name), Text: span, Size: part.time})
-		desc += v.Say(part.name) + ", " + write(v, part.time, &measure.Minutes) + ", " + span + ". "
+		desc += v.Say(part.name) + ", " + write(v, part.time, &displays.Minutes) + ", " + span + ". "
 		at += part.time
 	}
 	nodes, foot := figure.Bars(0, bars, 0)

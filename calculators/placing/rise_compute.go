@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -26,10 +26,10 @@ const (
 
 const tightSpare = 15 * 60 // s; less than this is one late truck
 
-func computeRise(r *calc.Run, in calc.Case) {
+func computeRise(r *calc.Recorder, in calc.Case) {
 	length, core, flow, share := in.Num("length"), in.Num("core"), in.Num("rate"), in.Num("moving")
 	if calc.Over(in.Num("stop"), length) {
-		r.Refuse(calc.At("stop"), refuseStop, calc.Amount("length", length, &measure.Height))
+		r.Refuse(calc.At("stop"), refuseStop, calc.Amount("length", length, &displays.Height))
 		return
 	}
 	height := in.Num("height")
@@ -49,16 +49,16 @@ func computeRise(r *calc.Run, in calc.Case) {
 		r.Put("rate-stop", flowFor.Value(in.Num("wanted"), in.Num("stop"), core))
 	}
 	if limit := calc.SI(15, "ft/h"); calc.Over(local, limit) {
-		r.Note(calc.Warning, calc.At("stop"), noteFluid, calc.Amount("rise", local, &measure.Rise), calc.Amount("limit", limit, &measure.RiseAtMost))
+		r.Note(calc.LevelWarning, calc.At("stop"), noteFluid, calc.Amount("rise", local, &displays.Rise), calc.Amount("limit", limit, &displays.RiseAtMost))
 	}
 	if limit := calc.SI(5, "ft/h"); calc.Over(average, limit) {
-		r.Note(calc.Warning, calc.At("rate"), noteFast, calc.Amount("limit", limit, &measure.RiseAtMost))
+		r.Note(calc.LevelWarning, calc.At("rate"), noteFast, calc.Amount("limit", limit, &displays.RiseAtMost))
 	}
 	comeRound(r, in, lift, lifts, loop)
 }
 
 // comeRound judges the next lift by the age of the one below it.
-func comeRound(r *calc.Run, in calc.Case, lift, lifts, loop float64) {
+func comeRound(r *calc.Recorder, in calc.Case, lift, lifts, loop float64) {
 	if lifts <= 1 {
 		r.PutChoice("verdict", single)
 		return
@@ -77,23 +77,23 @@ func comeRound(r *calc.Run, in calc.Case, lift, lifts, loop float64) {
 	switch {
 	case window <= age:
 		r.PutChoice("verdict", tooLate)
-		r.Note(calc.Notice, calc.At("age"), noteStale)
+		r.Note(calc.LevelNotice, calc.At("age"), noteStale)
 	case calc.Over(back, window):
 		r.PutChoice("verdict", tooLate)
-		r.Note(calc.Notice, calc.At("length"), noteLate, calc.Amount("time", -spare, &minutesUp), calc.Amount("length", longest, &measure.HeightAtMost))
+		r.Note(calc.LevelNotice, calc.At("length"), noteLate, calc.Amount("time", -spare, &minutesUp), calc.Amount("length", longest, &displays.HeightAtMost))
 	case spare < tightSpare:
-		r.Note(calc.Notice, calc.At("window"), noteTight, calc.Amount("time", math.Max(spare, 0), &measure.MinutesAtMost))
+		r.Note(calc.LevelNotice, calc.At("window"), noteTight, calc.Amount("time", math.Max(spare, 0), &displays.MinutesAtMost))
 	}
-	r.Note(calc.Notice, calc.At("window"), noteAlive)
+	r.Note(calc.LevelNotice, calc.At("window"), noteAlive)
 }
 
-func drawRise(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawRise(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
 	age, loop, window := in.Num("age"), res.Out.Num("loop-time"), in.Num("window")
 	bars := []figure.Bar{
-		{Role: figure.Foam, Name: v.Say(labelAge), Text: write(v, age, &measure.Minutes), Size: age},
+		{Role: figure.Foam, Name: v.Say(labelAge), Text: write(v, age, &displays.Minutes), Size: age},
 		{Role: figure.Concrete, Name: v.Say(labelLoop), Text: write(v, loop, &minutesUp), Size: loop},
 	}
 	if res.Out.Has("return-age") {
@@ -104,8 +104,8 @@ func drawRise(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 		back := res.Out.Num("return-age")
 		bars = append(bars, figure.Bar{Role: role, Name: v.Say(labelReturn), Text: write(v, back, &minutesUp), Size: back})
 	}
-	bars = append(bars, figure.Bar{Role: figure.Opening, Name: v.Say(labelWindow), Text: write(v, window, &measure.Minutes), Size: window})
+	bars = append(bars, figure.Bar{Role: figure.Opening, Name: v.Say(labelWindow), Text: write(v, window, &displays.Minutes), Size: window})
 	nodes, foot := figure.Bars(0, bars, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawRiseAt), Nodes: nodes,
-		Desc: v.Say(drawRiseIn, calc.Amount("age", age, &measure.Minutes), calc.Amount("loop", loop, &minutesUp), calc.Amount("window", window, &measure.Minutes))}
+		Desc: v.Say(drawRiseIn, calc.Amount("age", age, &displays.Minutes), calc.Amount("loop", loop, &minutesUp), calc.Amount("window", window, &displays.Minutes))}
 }

@@ -19,7 +19,7 @@ var riseOf = &calc.Formula{
 	Result: calc.Var{Symbol: "R", Meaning: meansRise, Unit: "m/h", US: "ft/h"},
 	Vars: []calc.Var{{Symbol: "Q", Meaning: meansFlow, Unit: "m³/h", US: "ft³/h"},
 		{Symbol: "L", Meaning: meansLength, Unit: "m", US: "ft"}, {Symbol: "b", Meaning: meansCore, Unit: "m", US: "ft"}},
-	Fn: calc.Of3(Rise), Go: "placing.Rise", Source: "army",
+	Fn: calc.Func3(Rise), Go: "placing.Rise", Source: "army",
 }
 
 var flowFor = &calc.Formula{
@@ -27,7 +27,7 @@ var flowFor = &calc.Formula{
 	Result: calc.Var{Symbol: "Q", Meaning: meansFlow, Unit: "m³/h", US: "ft³/h"},
 	Vars: []calc.Var{{Symbol: "R", Meaning: meansRise, Unit: "m/h", US: "ft/h"},
 		{Symbol: "L", Meaning: meansLength, Unit: "m", US: "ft"}, {Symbol: "b", Meaning: meansCore, Unit: "m", US: "ft"}},
-	Fn: calc.Of3(Flow), Go: "placing.Flow", Source: "army",
+	Fn: calc.Func3(Flow), Go: "placing.Flow", Source: "army",
 }
 
 var liftTime = &calc.Formula{
@@ -36,14 +36,14 @@ var liftTime = &calc.Formula{
 	Vars: []calc.Var{{Symbol: "L", Meaning: meansLength, Unit: "m", US: "ft"}, {Symbol: "b", Meaning: meansCore, Unit: "m", US: "ft"},
 		{Symbol: "d", Meaning: meansDepth, Unit: "m", US: "ft"}, {Symbol: "Q", Meaning: meansFlow, Unit: "m³/h", US: "ft³/h"},
 		{Symbol: "m", Meaning: meansShare}},
-	Fn: calc.Of5(LiftTime), Go: "placing.LiftTime", Source: "placing",
+	Fn: calc.Func5(LiftTime), Go: "placing.LiftTime", Source: "placing",
 }
 
 var ageOnReturn = &calc.Formula{
 	ID: "return-age", Title: calc.Text("rate-of-rise.f.return-age: Age of the lift below on return"), Expr: "a + T",
 	Result: calc.Var{Symbol: "A", Meaning: calc.Text("rate-of-rise.means.return-age: age of the lift below"), Unit: "min", US: "min"},
 	Vars:   []calc.Var{{Symbol: "a", Meaning: meansAge, Unit: "min", US: "min"}, {Symbol: "T", Meaning: meansLoop, Unit: "min", US: "min"}},
-	Fn:     calc.Of2(AgeOnReturn), Go: "placing.AgeOnReturn", Source: "practice",
+	Fn:     calc.Func2(AgeOnReturn), Go: "placing.AgeOnReturn", Source: "practice",
 }
 
 var longestLoop = &calc.Formula{
@@ -52,12 +52,12 @@ var longestLoop = &calc.Formula{
 	Vars: []calc.Var{{Symbol: "W", Meaning: calc.Text("rate-of-rise.means.window: setting window from batching"), Unit: "h", US: "h"},
 		{Symbol: "a", Meaning: meansAge, Unit: "h", US: "h"}, {Symbol: "Q", Meaning: meansFlow, Unit: "m³/h", US: "ft³/h"},
 		{Symbol: "m", Meaning: meansShare}, {Symbol: "b", Meaning: meansCore, Unit: "m", US: "ft"}, {Symbol: "d", Meaning: meansDepth, Unit: "m", US: "ft"}},
-	Fn: calc.OfAny(func(v []float64) float64 { return LongestLoop(v[0], v[1], v[2], v[3], v[4], v[5]) }), Go: "placing.LongestLoop", Source: "practice",
+	Fn: calc.FuncN(func(v []float64) float64 { return LongestLoop(v[0], v[1], v[2], v[3], v[4], v[5]) }), Go: "placing.LongestLoop", Source: "practice",
 }
 
 var liftCount = &calc.Formula{
 	ID: "lifts", Title: calc.Text("rate-of-rise.f.lifts: Lifts for the height"), Expr: "ceil(H/d)",
 	Result: calc.Var{Symbol: "N", Meaning: calc.Text("rate-of-rise.means.lifts: number of lifts")},
 	Vars:   []calc.Var{{Symbol: "H", Meaning: calc.Text("rate-of-rise.means.height: height placed"), Unit: "m", US: "ft"}, {Symbol: "d", Meaning: meansDepth, Unit: "m", US: "ft"}},
-	Fn:     calc.Of2(Lifts), Go: "placing.Lifts", Source: "practice",
+	Fn:     calc.Func2(Lifts), Go: "placing.Lifts", Source: "practice",
 }

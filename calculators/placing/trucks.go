@@ -2,7 +2,7 @@ package placing
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // TruckSpacing tells how many trucks keep the pump fed, how far apart they
@@ -16,9 +16,9 @@ var TruckSpacing = &calc.Calculator{
 	Formulas: []*calc.Formula{spacingOf, cycleOf, loadCount, truckCount, ageAtEnd, pumpWait, truckWait},
 	Sources:  trucksSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("truck-spacing.caution.backing: A truck that backs up crushes. One guide in the driver's mirror, nobody between truck and pump.")},
-		{Level: calc.Notice, Text: calc.Text("truck-spacing.caution.ticket: ASTM C94 once stopped discharge at 90 min or 300 drum turns. Since 2021 the purchaser or the plant states a limit. Read the ticket.")},
-		{Level: calc.Notice, Text: calc.Text("truck-spacing.caution.rise: The form maker and the engineer set the rise, and so the pump rate. More trucks must not push it up.")},
+		{Level: calc.LevelWarning, Text: calc.Text("truck-spacing.caution.backing: A truck that backs up crushes. One guide in the driver's mirror, nobody between truck and pump.")},
+		{Level: calc.LevelNotice, Text: calc.Text("truck-spacing.caution.ticket: ASTM C94 once stopped discharge at 90 min or 300 drum turns. Since 2021 the purchaser or the plant states a limit. Read the ticket.")},
+		{Level: calc.LevelNotice, Text: calc.Text("truck-spacing.caution.rise: The form maker and the engineer set the rise, and so the pump rate. More trucks must not push it up.")},
 	},
 	Tables:  trucksTables,
 	Compute: computeTrucks,
@@ -31,52 +31,52 @@ const (
 )
 
 var trucksIn = []calc.Field{
-	{ID: "order", Show: &measure.Volume, Usual: "27 yd³", Label: calc.Text("truck-spacing.order: Order"),
-		Min: &calc.Limit{Unit: "yd³", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "yd³", Why: measure.OneJob}},
-	{ID: "truck", Show: &measure.Volume, Usual: "9 yd³", Label: calc.Text("truck-spacing.truck: Volume of one load"),
+	{ID: "order", Display: &displays.Volume, Usual: "27 yd³", Label: calc.Text("truck-spacing.order: Order"),
+		Min: &calc.Limit{Unit: "yd³", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "yd³", Why: displays.OneJob}},
+	{ID: "truck", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("truck-spacing.truck: Volume of one load"),
 		Min: &calc.Limit{At: 0.5, Unit: "yd³", Why: whyTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: whyTruck}},
-	{ID: "rate", Show: &measure.PumpRate, Usual: "18 yd³/h", Label: calc.Text("truck-spacing.rate: Pump rate, stops included"),
+	{ID: "rate", Display: &displays.PumpRate, Usual: "18 yd³/h", Label: calc.Text("truck-spacing.rate: Pump rate, stops included"),
 		Help: calc.Text("truck-spacing.rate.help: What really leaves a truck in an hour, moving the hose included."),
 		Min:  &calc.Limit{At: 0.5, Unit: "yd³/h", Why: whyPump}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: whyPump}},
-	{ID: "load", Show: &measure.Minutes, Usual: "5 min", Label: calc.Text("truck-spacing.load: Loading at the plant"),
-		Min: &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: measure.CheckUnit}},
-	{ID: "check", Show: &measure.Minutes, Usual: "5 min", Label: calc.Text("truck-spacing.check: Check and rinse there"),
-		Min: &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: measure.CheckUnit}},
-	{ID: "haul", Show: &measure.Minutes, Usual: "20 min", Label: calc.Text("truck-spacing.haul: Drive to the site"),
-		Min: &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 240, Unit: "min", Why: measure.CheckUnit}},
-	{ID: "wait", Show: &measure.Minutes, Usual: "5 min", Label: calc.Text("truck-spacing.wait: Wait and slump check"),
+	{ID: "load", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("truck-spacing.load: Loading at the plant"),
+		Min: &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: displays.CheckUnit}},
+	{ID: "check", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("truck-spacing.check: Check and rinse there"),
+		Min: &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: displays.CheckUnit}},
+	{ID: "haul", Display: &displays.Minutes, Usual: "20 min", Label: calc.Text("truck-spacing.haul: Drive to the site"),
+		Min: &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 240, Unit: "min", Why: displays.CheckUnit}},
+	{ID: "wait", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("truck-spacing.wait: Wait and slump check"),
 		Help: calc.Text("truck-spacing.wait.help: On site, before the first concrete is out."),
-		Min:  &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: measure.CheckUnit}},
-	{ID: "wash", Show: &measure.Minutes, Usual: "5 min", Label: calc.Text("truck-spacing.wash: Washing out"),
-		Min: &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: measure.CheckUnit}},
-	{ID: "back", Show: &measure.Minutes, Optional: true, Label: calc.Text("truck-spacing.back: Drive back"),
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: displays.CheckUnit}},
+	{ID: "wash", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("truck-spacing.wash: Washing out"),
+		Min: &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: displays.CheckUnit}},
+	{ID: "back", Display: &displays.Minutes, Optional: true, Label: calc.Text("truck-spacing.back: Drive back"),
 		Help: calc.Text("truck-spacing.back.help: Empty: as long as the drive to the site."),
-		Min:  &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 240, Unit: "min", Why: measure.CheckUnit}},
-	{ID: "have", Show: &measure.Count, Whole: true, Optional: true, Label: calc.Text("truck-spacing.have: Trucks you can get"),
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 240, Unit: "min", Why: displays.CheckUnit}},
+	{ID: "have", Display: &displays.Count, Whole: true, Optional: true, Label: calc.Text("truck-spacing.have: Trucks you can get"),
 		Help: calc.Text("truck-spacing.have.help: Empty: as many as it takes."),
-		Min:  &calc.Limit{At: 1, Why: measure.CheckCount}, Max: &calc.Limit{At: 100, Why: measure.CheckCount}},
-	{ID: "limit", Show: &measure.Minutes, Usual: "90 min", Label: calc.Text("truck-spacing.limit: Discharge limit"),
+		Min:  &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 100, Why: displays.CheckCount}},
+	{ID: "limit", Display: &displays.Minutes, Usual: "90 min", Label: calc.Text("truck-spacing.limit: Discharge limit"),
 		Help: calc.Text("truck-spacing.limit.help: From the ticket or the specification, counted from batching."),
-		Min:  &calc.Limit{At: 20, Unit: "min", Why: measure.CheckUnit}, Max: &calc.Limit{At: 600, Unit: "min", Why: measure.CheckUnit, Source: "c94-21"}},
+		Min:  &calc.Limit{At: 20, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 600, Unit: "min", Why: displays.CheckUnit, Source: "c94-21"}},
 }
 
 var trucksOut = []calc.Field{
-	{ID: "trucks", Show: &measure.Count, Exact: true, Lead: true, Label: calc.Text("truck-spacing.out.trucks: Trucks that keep it fed")},
-	{ID: "spacing", Show: &measure.Minutes, Lead: true, Label: calc.Text("truck-spacing.out.spacing: One truck every")},
-	{ID: "age-last", Show: &minutesUp, Lead: true, Label: calc.Text("truck-spacing.out.age-last: Age, last out of a truck")},
-	{ID: "age-first", Show: &minutesUp, Label: calc.Text("truck-spacing.out.age-first: Age, first out of a truck")},
+	{ID: "trucks", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("truck-spacing.out.trucks: Trucks that keep it fed")},
+	{ID: "spacing", Display: &displays.Minutes, Lead: true, Label: calc.Text("truck-spacing.out.spacing: One truck every")},
+	{ID: "age-last", Display: &minutesUp, Lead: true, Label: calc.Text("truck-spacing.out.age-last: Age, last out of a truck")},
+	{ID: "age-first", Display: &minutesUp, Label: calc.Text("truck-spacing.out.age-first: Age, first out of a truck")},
 	{ID: "feed", Kind: calc.Choice, Label: calc.Text("truck-spacing.out.feed: With the trucks you get"), Options: []calc.Option{
 		{ID: fed, Label: calc.Text("truck-spacing.out.fed: The pump never waits")},
 		{ID: starved, Label: calc.Text("truck-spacing.out.starved: The pump waits for trucks")},
 	}},
-	{ID: "pump-wait", Show: &minutesUp, Label: calc.Text("truck-spacing.out.pump-wait: Pump waits, each truck")},
-	{ID: "truck-wait", Show: &minutesUp, Label: calc.Text("truck-spacing.out.truck-wait: Truck waits, each trip"),
+	{ID: "pump-wait", Display: &minutesUp, Label: calc.Text("truck-spacing.out.pump-wait: Pump waits, each truck")},
+	{ID: "truck-wait", Display: &minutesUp, Label: calc.Text("truck-spacing.out.truck-wait: Truck waits, each trip"),
 		Help: calc.Text("truck-spacing.out.truck-wait.help: Best spent empty, at the plant.")},
-	{ID: "real-rate", Show: &measure.PumpRateAtMost, Label: calc.Text("truck-spacing.out.real-rate: Rate the trucks allow")},
-	{ID: "cycle", Show: &measure.Minutes, Label: calc.Text("truck-spacing.out.cycle: Round trip of a truck")},
-	{ID: "per-pump", Show: &measure.Factor, Label: calc.Text("truck-spacing.out.per-pump: Round trip over spacing"),
+	{ID: "real-rate", Display: &displays.PumpRateAtMost, Label: calc.Text("truck-spacing.out.real-rate: Rate the trucks allow")},
+	{ID: "cycle", Display: &displays.Minutes, Label: calc.Text("truck-spacing.out.cycle: Round trip of a truck")},
+	{ID: "per-pump", Display: &displays.Factor, Label: calc.Text("truck-spacing.out.per-pump: Round trip over spacing"),
 		Help: calc.Text("truck-spacing.out.per-pump.help: Rounded up, it is the number of trucks.")},
-	{ID: "loads", Show: &measure.Count, Exact: true, Label: calc.Text("truck-spacing.out.loads: Loads")},
+	{ID: "loads", Display: &displays.Count, Exact: true, Label: calc.Text("truck-spacing.out.loads: Loads")},
 }
 
 var trucksSources = []calc.Source{

@@ -5,8 +5,8 @@ import (
 	"strconv"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -23,7 +23,7 @@ const (
 
 const nearLimit = 15 * 60 // s
 
-func computeTrucks(r *calc.Run, in calc.Case) {
+func computeTrucks(r *calc.Recorder, in calc.Case) {
 	load, check, haul, wait := in.Num("load"), in.Num("check"), in.Num("haul"), in.Num("wait")
 	back := haul
 	if in.Has("back") {
@@ -45,13 +45,13 @@ func computeTrucks(r *calc.Run, in calc.Case) {
 	feed(r, in, fleet{cycle: cycle, spacing: spacing, trucks: trucks, loads: loads, age: age})
 }
 
-func sayAge(r *calc.Run, age, limit float64) {
-	slots := []calc.Slot{calc.Amount("age", age, &minutesUp), calc.Amount("limit", limit, &measure.Minutes)}
+func sayAge(r *calc.Recorder, age, limit float64) {
+	slots := []calc.Slot{calc.Amount("age", age, &minutesUp), calc.Amount("limit", limit, &displays.Minutes)}
 	switch {
 	case calc.Over(age, limit):
-		r.Note(calc.Caution_, calc.At("limit"), noteOld, slots...)
+		r.Note(calc.LevelCaution, calc.At("limit"), noteOld, slots...)
 	case limit-age < nearLimit:
-		r.Note(calc.Notice, calc.At("limit"), noteNear, slots...)
+		r.Note(calc.LevelNotice, calc.At("limit"), noteNear, slots...)
 	}
 }
 
@@ -60,7 +60,7 @@ type fleet struct{ cycle, spacing, trucks, loads, age float64 }
 
 // feed tells who waits with the trucks there are. Trucks that each come once
 // wait for nobody.
-func feed(r *calc.Run, in calc.Case, f fleet) {
+func feed(r *calc.Recorder, in calc.Case, f fleet) {
 	n := f.trucks
 	if in.Has("have") {
 		n = math.Min(in.Num("have"), f.loads)
@@ -76,17 +76,17 @@ func feed(r *calc.Run, in calc.Case, f fleet) {
 	r.PutChoice("feed", fed)
 	if pump > calc.Slack*f.spacing {
 		r.PutChoice("feed", starved)
-		r.Note(calc.Notice, calc.At("have"), noteStarved, calc.Amount("wait", pump, &minutesUp), calc.Count("trucks", int(f.trucks)))
+		r.Note(calc.LevelNotice, calc.At("have"), noteStarved, calc.Amount("wait", pump, &minutesUp), calc.Count("trucks", int(f.trucks)))
 	}
 	if limit := in.Num("limit"); !calc.Over(f.age, limit) && calc.Over(f.age+truck, limit) {
-		r.Note(calc.Notice, calc.At("have"), noteQueue, calc.Amount("age", f.age+truck, &minutesUp),
-			calc.Amount("limit", limit, &measure.Minutes), calc.Amount("spacing", f.spacing, &measure.Minutes))
+		r.Note(calc.LevelNotice, calc.At("have"), noteQueue, calc.Amount("age", f.age+truck, &minutesUp),
+			calc.Amount("limit", limit, &displays.Minutes), calc.Amount("spacing", f.spacing, &displays.Minutes))
 	}
 }
 
 // drawTrucks shows up to six trucks below each other on one line of time:
 // each is loaded, driven and emptied while the next one comes.
-func drawTrucks(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawTrucks(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -95,7 +95,7 @@ func drawTrucks(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	first, last := res.Out.Num("age-first"), res.Out.Num("age-last")
 	rows := int(math.Min(res.Out.Num("loads"), 6))
 	scale := (right - left) / (float64(float64(rows-1)*gap) + last)
-	spacing := calc.Amount("spacing", gap, &measure.Minutes)
+	spacing := calc.Amount("spacing", gap, &displays.Minutes)
 	nodes := []figure.Node{figure.Text(figure.Number, figure.Point{X: 10, Y: 16}, figure.Start, v.Say(drawSpaced, spacing))}
 	for i := range rows {
 		y := 26 + float64(float64(i)*step)

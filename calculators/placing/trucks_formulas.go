@@ -21,7 +21,7 @@ var spacingOf = &calc.Formula{
 	Result: calc.Var{Symbol: "s", Meaning: meansSpacing, Unit: "h", US: "h"},
 	Vars: []calc.Var{{Symbol: "V", Meaning: meansTruck, Unit: "m³", US: "yd³"},
 		{Symbol: "Q", Meaning: calc.Text("truck-spacing.means.rate: pump rate, stops included"), Unit: "m³/h", US: "yd³/h"}},
-	Fn: calc.Of2(Spacing), Go: "placing.Spacing", Source: "guide",
+	Fn: calc.Func2(Spacing), Go: "placing.Spacing", Source: "guide",
 }
 
 var cycleOf = &calc.Formula{
@@ -32,14 +32,14 @@ var cycleOf = &calc.Formula{
 		{Symbol: "t_d", Meaning: meansUnload, Unit: "min", US: "min"},
 		{Symbol: "t_r", Meaning: calc.Text("truck-spacing.means.wash: washing out"), Unit: "min", US: "min"},
 		{Symbol: "t_b", Meaning: calc.Text("truck-spacing.means.back: drive back"), Unit: "min", US: "min"}},
-	Fn: calc.OfAny(func(v []float64) float64 { return Cycle(v[0], v[1], v[2], v[3], v[4], v[5], v[6]) }), Go: "placing.Cycle", Source: "guide",
+	Fn: calc.FuncN(func(v []float64) float64 { return Cycle(v[0], v[1], v[2], v[3], v[4], v[5], v[6]) }), Go: "placing.Cycle", Source: "guide",
 }
 
 var loadCount = &calc.Formula{
 	ID: "loads", Title: calc.Text("truck-spacing.f.loads: Loads"), Expr: "ceil(V_o/V)",
 	Result: calc.Var{Symbol: "N", Meaning: meansLoads},
 	Vars:   []calc.Var{{Symbol: "V_o", Meaning: calc.Text("truck-spacing.means.order: order"), Unit: "m³", US: "yd³"}, {Symbol: "V", Meaning: meansTruck, Unit: "m³", US: "yd³"}},
-	Fn:     calc.Of2(Loads), Go: "placing.Loads", Source: "guide",
+	Fn:     calc.Func2(Loads), Go: "placing.Loads", Source: "guide",
 }
 
 var truckCount = &calc.Formula{
@@ -47,7 +47,7 @@ var truckCount = &calc.Formula{
 	Result: calc.Var{Symbol: "n", Meaning: meansTrucks},
 	Vars: []calc.Var{{Symbol: "C", Meaning: meansCycle, Unit: "min", US: "min"}, {Symbol: "s", Meaning: meansSpacing, Unit: "min", US: "min"},
 		{Symbol: "N", Meaning: meansLoads}},
-	Fn: calc.Of3(Trucks), Go: "placing.Trucks", Source: "guide",
+	Fn: calc.Func3(Trucks), Go: "placing.Trucks", Source: "guide",
 	Limits: calc.Text("truck-spacing.f.trucks.limits: One truck pulls up as the last one leaves."),
 }
 
@@ -57,7 +57,7 @@ var ageAtEnd = &calc.Formula{
 	Vars: []calc.Var{{Symbol: "t_l", Meaning: meansLoad, Unit: "min", US: "min"}, {Symbol: "t_c", Meaning: meansCheck, Unit: "min", US: "min"},
 		{Symbol: "t_h", Meaning: meansHaul, Unit: "min", US: "min"}, {Symbol: "t_w", Meaning: meansWait, Unit: "min", US: "min"},
 		{Symbol: "t_d", Meaning: meansUnload, Unit: "min", US: "min"}},
-	Fn: calc.Of5(AgeAtEnd), Go: "placing.AgeAtEnd", Source: "c94-old",
+	Fn: calc.Func5(AgeAtEnd), Go: "placing.AgeAtEnd", Source: "c94-old",
 }
 
 var pumpWait = &calc.Formula{
@@ -65,7 +65,7 @@ var pumpWait = &calc.Formula{
 	Result: calc.Var{Symbol: "w_p", Meaning: calc.Text("truck-spacing.means.pump-wait: pump stands"), Unit: "min", US: "min"},
 	Vars: []calc.Var{{Symbol: "C", Meaning: meansCycle, Unit: "min", US: "min"}, {Symbol: "n", Meaning: meansTrucks},
 		{Symbol: "s", Meaning: meansSpacing, Unit: "min", US: "min"}},
-	Fn: calc.Of3(PumpWait), Go: "placing.PumpWait", Source: "practice",
+	Fn: calc.Func3(PumpWait), Go: "placing.PumpWait", Source: "practice",
 }
 
 var truckWait = &calc.Formula{
@@ -73,5 +73,5 @@ var truckWait = &calc.Formula{
 	Result: calc.Var{Symbol: "w_t", Meaning: calc.Text("truck-spacing.means.truck-wait: truck stands"), Unit: "min", US: "min"},
 	Vars: []calc.Var{{Symbol: "n", Meaning: meansTrucks}, {Symbol: "s", Meaning: meansSpacing, Unit: "min", US: "min"},
 		{Symbol: "C", Meaning: meansCycle, Unit: "min", US: "min"}},
-	Fn: calc.Of3(TruckWait), Go: "placing.TruckWait", Source: "practice",
+	Fn: calc.Func3(TruckWait), Go: "placing.TruckWait", Source: "practice",
 }

@@ -2,7 +2,7 @@ package placing
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // WaterAdded tells what water added at the truck does, in ranges of the rules
@@ -16,9 +16,9 @@ var WaterAdded = &calc.Calculator{
 	Formulas: []*calc.Formula{perYardOf, slumpGain, strengthLoss, waterCement, cementLost},
 	Sources:  waterSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Caution_, Text: calc.Text("water-added.caution.withheld: Only the water the ticket shows as withheld may go in. More makes the wall weaker for good. Refuse the load instead.")},
-		{Level: calc.Notice, Text: calc.Text("water-added.caution.once: It goes in on arrival, before the discharge, then 30 drum turns at mixing speed. Write it on the ticket, signed.")},
-		{Level: calc.Notice, Text: calc.Text("water-added.caution.order: Order the slump, do not hose it in: a water reducer costs no strength. Plant, engineer and local code decide.")},
+		{Level: calc.LevelCaution, Text: calc.Text("water-added.caution.withheld: Only the water the ticket shows as withheld may go in. More makes the wall weaker for good. Refuse the load instead.")},
+		{Level: calc.LevelNotice, Text: calc.Text("water-added.caution.once: It goes in on arrival, before the discharge, then 30 drum turns at mixing speed. Write it on the ticket, signed.")},
+		{Level: calc.LevelNotice, Text: calc.Text("water-added.caution.order: Order the slump, do not hose it in: a water reducer costs no strength. Plant, engineer and local code decide.")},
 	},
 	Tables:  waterTables,
 	Compute: computeWater,
@@ -37,28 +37,28 @@ const (
 )
 
 var waterIn = []calc.Field{
-	{ID: "load", Show: &measure.Volume, Usual: "9 yd³", Label: calc.Text("water-added.load: Concrete in the drum"),
+	{ID: "load", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("water-added.load: Concrete in the drum"),
 		Help: calc.Text("water-added.load.help: What is in it now. After discharge has begun, add nothing."),
 		Min:  &calc.Limit{At: 0.5, Unit: "yd³", Why: whyTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: whyTruck}},
-	{ID: "water", Show: &water, Usual: "18 US gal", Label: labelWater,
-		Min: &calc.Limit{Unit: "US gal", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 200, Unit: "US gal", Why: measure.CheckUnit}},
-	{ID: "withheld", Show: &water, Usual: "9 US gal", Optional: true, Label: labelWithheld,
+	{ID: "water", Display: &water, Usual: "18 US gal", Label: labelWater,
+		Min: &calc.Limit{Unit: "US gal", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 200, Unit: "US gal", Why: displays.CheckUnit}},
+	{ID: "withheld", Display: &water, Usual: "9 US gal", Optional: true, Label: labelWithheld,
 		Help: calc.Text("water-added.withheld.help: Also called trim water. Empty or zero: none may go in."),
-		Min:  &calc.Limit{At: 0, Unit: "US gal", Why: measure.NotMinus}, Max: &calc.Limit{At: 200, Unit: "US gal", Why: measure.CheckUnit}},
-	{ID: "slump", Show: &measure.Inches, Usual: "4 in", Label: calc.Text("water-added.slump: Slump as it came"),
-		Min: &calc.Limit{At: 0, Unit: "in", Why: measure.NotMinus}, Max: &calc.Limit{At: 10, Unit: "in", Why: calc.Text("water-added.why.slump: A load this wet needs no water.")}},
+		Min:  &calc.Limit{At: 0, Unit: "US gal", Why: displays.NotMinus}, Max: &calc.Limit{At: 200, Unit: "US gal", Why: displays.CheckUnit}},
+	{ID: "slump", Display: &displays.Inches, Usual: "4 in", Label: calc.Text("water-added.slump: Slump as it came"),
+		Min: &calc.Limit{At: 0, Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 10, Unit: "in", Why: calc.Text("water-added.why.slump: A load this wet needs no water.")}},
 	{ID: "air", Kind: calc.Choice, Usual: "unknown", Label: calc.Text("water-added.air: Entrained air"),
 		Help: calc.Text("water-added.air.help: Water also raises the air, which costs more strength."), Options: []calc.Option{
 			{ID: "no", Label: calc.Text("water-added.air.no: No air entrained")},
 			{ID: "yes", Label: calc.Text("water-added.air.yes: Air entrained")},
 			{ID: "unknown", Label: calc.Text("water-added.air.unknown: Not known")},
 		}},
-	{ID: "cement", Show: &cement, Usual: "564 lb/yd³", Optional: true, Label: calc.Text("water-added.cement: Cement in the mix"),
+	{ID: "cement", Display: &cement, Usual: "564 lb/yd³", Optional: true, Label: calc.Text("water-added.cement: Cement in the mix"),
 		Help: calc.Text("water-added.cement.help: All of it, fly ash and slag too. From the mix design."),
-		Min:  &calc.Limit{At: 250, Unit: "lb/yd³", Why: measure.CheckUnit}, Max: &calc.Limit{At: 1200, Unit: "lb/yd³", Why: measure.CheckUnit}},
-	{ID: "ratio", Show: &measure.Factor, Usual: "0.50", Optional: true, Label: calc.Text("water-added.ratio: Water-cement ratio"),
+		Min:  &calc.Limit{At: 250, Unit: "lb/yd³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 1200, Unit: "lb/yd³", Why: displays.CheckUnit}},
+	{ID: "ratio", Display: &displays.Factor, Usual: "0.50", Optional: true, Label: calc.Text("water-added.ratio: Water-cement ratio"),
 		Help: calc.Text("water-added.ratio.help: Of the mix design, the withheld water counted."),
-		Min:  &calc.Limit{At: 0.25, Why: measure.CheckUnit}, Max: &calc.Limit{At: 1, Why: measure.CheckUnit}},
+		Min:  &calc.Limit{At: 0.25, Why: displays.CheckUnit}, Max: &calc.Limit{At: 1, Why: displays.CheckUnit}},
 }
 
 var waterOut = []calc.Field{
@@ -67,17 +67,17 @@ var waterOut = []calc.Field{
 		{ID: beyond, Label: calc.Text("water-added.out.beyond: More than was withheld: leave it out")},
 		{ID: none, Label: calc.Text("water-added.out.none: None was withheld: add none")},
 	}},
-	{ID: "strength-least", Show: &rough, Lead: true, Label: calc.Text("water-added.out.strength-least: Strength lost, at least"),
+	{ID: "strength-least", Display: &rough, Lead: true, Label: calc.Text("water-added.out.strength-least: Strength lost, at least"),
 		Help: calc.Text("water-added.out.strength-least.help: Against the load as it came.")},
-	{ID: "strength-most", Show: &rough, Lead: true, Label: calc.Text("water-added.out.strength-most: Strength lost, at most")},
-	{ID: "may-add", Show: &waterDown, Label: calc.Text("water-added.out.may-add: Water that may go in")},
-	{ID: "too-much", Show: &water, Label: calc.Text("water-added.out.too-much: Water too much")},
-	{ID: "gal-per-yd", Show: &gallons, Label: calc.Text("water-added.out.gal-per-yd: Water in each yd³, US gal")},
-	{ID: "litres-per-m", Show: &litres, Label: calc.Text("water-added.out.litres-per-m: Water in each m³, L")},
-	{ID: "slump-least", Show: &measure.Inches, Label: calc.Text("water-added.out.slump-least: Slump after, at least")},
-	{ID: "slump-most", Show: &measure.Inches, Label: calc.Text("water-added.out.slump-most: Slump after, at most")},
-	{ID: "ratio-after", Show: &measure.Factor, Label: calc.Text("water-added.out.ratio-after: Water-cement ratio after")},
-	{ID: "cement-lost", Show: &measure.Mass, Label: calc.Text("water-added.out.cement-lost: Cement wasted"),
+	{ID: "strength-most", Display: &rough, Lead: true, Label: calc.Text("water-added.out.strength-most: Strength lost, at most")},
+	{ID: "may-add", Display: &waterDown, Label: calc.Text("water-added.out.may-add: Water that may go in")},
+	{ID: "too-much", Display: &water, Label: calc.Text("water-added.out.too-much: Water too much")},
+	{ID: "gal-per-yd", Display: &gallons, Label: calc.Text("water-added.out.gal-per-yd: Water in each yd³, US gal")},
+	{ID: "litres-per-m", Display: &litres, Label: calc.Text("water-added.out.litres-per-m: Water in each m³, L")},
+	{ID: "slump-least", Display: &displays.Inches, Label: calc.Text("water-added.out.slump-least: Slump after, at least")},
+	{ID: "slump-most", Display: &displays.Inches, Label: calc.Text("water-added.out.slump-most: Slump after, at most")},
+	{ID: "ratio-after", Display: &displays.Factor, Label: calc.Text("water-added.out.ratio-after: Water-cement ratio after")},
+	{ID: "cement-lost", Display: &displays.Mass, Label: calc.Text("water-added.out.cement-lost: Cement wasted"),
 		Help: calc.Text("water-added.out.cement-lost.help: About as if so much cement had been left out.")},
 }
 

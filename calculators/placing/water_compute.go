@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 // What the symbols mean.
@@ -21,21 +21,21 @@ const (
 var perYardOf = &calc.Formula{
 	ID: "per-yard", Title: calc.Text("water-added.f.per-yard: Water in each cubic yard"), Expr: "W/V", Result: calc.Var{Symbol: "w", Meaning: meansPer},
 	Vars: []calc.Var{{Symbol: "W", Meaning: meansW, Unit: "US gal"}, {Symbol: "V", Meaning: meansDrum, Unit: "yd³"}},
-	Fn:   calc.Of2(PerYard), Go: "placing.PerYard", Source: "slump",
+	Fn:   calc.Func2(PerYard), Go: "placing.PerYard", Source: "slump",
 }
 
 var slumpGain = &calc.Formula{
 	ID: "slump", Title: calc.Text("water-added.f.slump: Slump gained"), Expr: "k*w",
 	Result: calc.Var{Symbol: "s", Meaning: calc.Text("water-added.means.slump: slump gained"), Unit: "in"},
 	Vars:   []calc.Var{{Symbol: "k", Meaning: meansEach, Unit: "in"}, {Symbol: "w", Meaning: meansPer}},
-	Fn:     calc.Of2(ByRule), Go: "placing.ByRule", Source: "slump", Limits: ruleHolds,
+	Fn:     calc.Func2(ByRule), Go: "placing.ByRule", Source: "slump", Limits: ruleHolds,
 }
 
 var strengthLoss = &calc.Formula{
 	ID: "strength", Title: calc.Text("water-added.f.strength: Strength lost"), Expr: "k*w",
 	Result: calc.Var{Symbol: "f", Meaning: calc.Text("water-added.means.strength: strength lost"), Unit: "psi"},
 	Vars:   []calc.Var{{Symbol: "k", Meaning: meansEach, Unit: "psi"}, {Symbol: "w", Meaning: meansPer}},
-	Fn:     calc.Of2(ByRule), Go: "placing.ByRule", Source: "air", Limits: ruleHolds,
+	Fn:     calc.Func2(ByRule), Go: "placing.ByRule", Source: "air", Limits: ruleHolds,
 }
 
 var waterCement = &calc.Formula{
@@ -44,14 +44,14 @@ var waterCement = &calc.Formula{
 	Vars: []calc.Var{{Symbol: "r", Meaning: calc.Text("water-added.means.design: ratio of the mix design")}, {Symbol: "W", Meaning: meansW, Unit: "US gal"},
 		{Symbol: "W_h", Meaning: calc.Text("water-added.means.withheld: water withheld"), Unit: "US gal"}, {Symbol: "V", Meaning: meansDrum, Unit: "yd³"},
 		{Symbol: "c", Meaning: calc.Text("water-added.means.cement: cement in the mix"), Unit: "lb/yd³"}},
-	Fn: calc.Of5(WaterCement), Go: "placing.WaterCement", Source: "weight",
+	Fn: calc.Func5(WaterCement), Go: "placing.WaterCement", Source: "weight",
 }
 
 var cementLost = &calc.Formula{
 	ID: "cement", Title: calc.Text("water-added.f.cement: Cement wasted"), Expr: "23.5*W",
 	Result: calc.Var{Symbol: "m", Meaning: calc.Text("water-added.means.cement-lost: cement wasted"), Unit: "lb"},
 	Vars:   []calc.Var{{Symbol: "W", Meaning: meansW, Unit: "US gal"}},
-	Fn:     calc.Of1(CementLost), Go: "placing.CementLost", Source: "slump", Limits: ruleHolds,
+	Fn:     calc.Func1(CementLost), Go: "placing.CementLost", Source: "slump", Limits: ruleHolds,
 }
 
 const (
@@ -81,7 +81,7 @@ func strengthRule(air string) (least, most float64) {
 	return 150, 400
 }
 
-func computeWater(r *calc.Run, in calc.Case) {
+func computeWater(r *calc.Recorder, in calc.Case) {
 	load, added, slump := in.Num("load"), in.Num("water"), in.Num("slump")
 	each := r.Use(perYardOf, added, load)
 	after := slump + slumpGain.Value(calc.SI(slumpLeast, "in"), each)
@@ -100,18 +100,18 @@ func computeWater(r *calc.Run, in calc.Case) {
 	r.Put("cement-lost", r.Use(cementLost, added))
 	ticket(r, in, added, load)
 	if limit := calc.SI(7, "in"); calc.Over(wettest, limit) {
-		r.Note(calc.Warning, calc.At("slump"), noteWet, calc.Amount("limit", limit, &measure.Inches))
+		r.Note(calc.LevelWarning, calc.At("slump"), noteWet, calc.Amount("limit", limit, &displays.Inches))
 	}
 	if calc.Over(calc.SI(3, "in"), slump) || calc.Over(slump, calc.SI(6, "in")) {
-		r.Note(calc.Notice, calc.At("slump"), noteRange)
+		r.Note(calc.LevelNotice, calc.At("slump"), noteRange)
 	}
 	if calc.Over(each, 3) {
-		r.Note(calc.Notice, calc.At("water"), noteHeavy)
+		r.Note(calc.LevelNotice, calc.At("water"), noteHeavy)
 	}
 }
 
 // ticket holds the water against what the ticket withheld.
-func ticket(r *calc.Run, in calc.Case, added, load float64) {
+func ticket(r *calc.Recorder, in calc.Case, added, load float64) {
 	withheld := in.Num("withheld")
 	tooMuch := math.Max(0, added-withheld)
 	if !calc.Over(added, withheld) {
@@ -122,22 +122,22 @@ func ticket(r *calc.Run, in calc.Case, added, load float64) {
 	switch {
 	case withheld == 0:
 		r.PutChoice("verdict", none)
-		r.Note(calc.Caution_, calc.At("withheld"), noteNone)
+		r.Note(calc.LevelCaution, calc.At("withheld"), noteNone)
 	case tooMuch > 0:
 		r.PutChoice("verdict", beyond)
-		r.Note(calc.Caution_, calc.At("water"), noteTooMuch, calc.Amount("water", tooMuch, &water))
+		r.Note(calc.LevelCaution, calc.At("water"), noteTooMuch, calc.Amount("water", tooMuch, &water))
 	default:
 		r.PutChoice("verdict", within)
 	}
 	if in.Has("cement") && in.Has("ratio") {
 		r.Put("ratio-after", r.Use(waterCement, in.Num("ratio"), added, withheld, load, in.Num("cement")))
 		if tooMuch > 0 {
-			r.Note(calc.Notice, calc.At("ratio"), noteRatio)
+			r.Note(calc.LevelNotice, calc.At("ratio"), noteRatio)
 		}
 	}
 }
 
-func drawWater(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawWater(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}

@@ -2,8 +2,8 @@ package pressure
 
 import (
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 // CiriaPressure answers what fresh concrete does to a form by CIRIA Report
@@ -13,16 +13,16 @@ var CiriaPressure = &calc.Calculator{
 	Title:   calc.Text("ciria-pressure.title: Form pressure by CIRIA 108"),
 	Purpose: calc.Text("ciria-pressure.purpose: Shows what fresh concrete does to the form by the British method, beside ACI 347 and DIN 18218."),
 	In: []calc.Field{
-		{ID: "height", Show: &measure.Height, Usual: "10 ft", Min: &leastHeight, Max: &mostHeight, Label: labelHeight, Help: helpHeight},
+		{ID: "height", Display: &displays.Height, Usual: "10 ft", Min: &leastHeight, Max: &mostHeight, Label: labelHeight, Help: helpHeight},
 		{
-			ID: "form-height", Show: &measure.Height, Usual: "10 ft",
+			ID: "form-height", Display: &displays.Height, Usual: "10 ft",
 			Label: calc.Text("ciria-pressure.form-height: Height of the form"),
 			Help:  calc.Text("ciria-pressure.form-height.help: From its foot to its top edge, at least what is placed."),
-			Min:   &calc.Limit{At: 1, Unit: "ft", Why: measure.CheckUnit}, Max: &calc.Limit{At: 50, Unit: "ft", Why: measure.Engineer},
+			Min:   &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 50, Unit: "ft", Why: displays.Engineer},
 		},
-		{ID: "rise", Show: &measure.RiseTyped, Usual: "4 ft/h", Min: &leastRise, Max: &mostRise, Label: labelRise, Help: helpRise},
-		{ID: "temperature", Show: &measure.Temperature, Usual: "60 °F", Min: &coldest, Max: &hottest, Label: labelTemp, Help: helpTemp},
-		{ID: "weight", Show: &measure.UnitWeight, Usual: "150 lb/ft³", Min: &lightest, Max: &heaviest, Label: labelWeight, Help: helpWeight},
+		{ID: "rise", Display: &displays.RiseTyped, Usual: "4 ft/h", Min: &leastRise, Max: &mostRise, Label: labelRise, Help: helpRise},
+		{ID: "temperature", Display: &displays.Temperature, Usual: "60 °F", Min: &coldest, Max: &hottest, Label: labelTemp, Help: helpTemp},
+		{ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Min: &lightest, Max: &heaviest, Label: labelWeight, Help: helpWeight},
 		{ID: "cement", Kind: calc.Choice, Usual: string(Blend), Label: labelCement, Help: helpCement, Options: cements},
 		{ID: "admixture", Kind: calc.Choice, Usual: admixRetards, Label: labelAdmix, Help: helpAdmix, Options: admixtures},
 		{
@@ -35,16 +35,16 @@ var CiriaPressure = &calc.Calculator{
 		},
 		{ID: "way", Kind: calc.Choice, Usual: fromTop, Label: labelWay, Options: ways},
 		{ID: "class", Kind: calc.Choice, Usual: "f3", Label: labelClass, Help: helpClass, Options: classes},
-		{ID: "set", Show: &measure.Hours, Usual: "7 h", Min: &shortestTime, Max: &longestTime, Label: labelSet, Help: helpSet},
+		{ID: "set", Display: &displays.Hours, Usual: "7 h", Min: &shortestTime, Max: &longestTime, Label: labelSet, Help: helpSet},
 	},
 	Out: []calc.Field{
-		{ID: "pressure", Show: &measure.Pressure, Lead: true, Label: calc.Text("ciria-pressure.pressure: Greatest pressure, CIRIA 108")},
+		{ID: "pressure", Display: &displays.Pressure, Lead: true, Label: calc.Text("ciria-pressure.pressure: Greatest pressure, CIRIA 108")},
 		{ID: "rule", Kind: calc.Choice, Options: ruledBy, Lead: true, Label: labelRule},
-		{ID: "fluid-depth", Show: &measure.Height, Label: labelDepth, Help: helpFluidZone},
-		{ID: "head", Show: &measure.Pressure, Label: labelHead},
-		{ID: "c1", Show: &measure.Factor, Label: calc.Text("ciria-pressure.c1: Shape coefficient")},
-		{ID: "c2", Show: &measure.Factor, Label: calc.Text("ciria-pressure.c2: Mix coefficient")},
-		{ID: "k", Show: &measure.Factor, Label: calc.Text("ciria-pressure.k: Temperature coefficient")},
+		{ID: "fluid-depth", Display: &displays.Height, Label: labelDepth, Help: helpFluidZone},
+		{ID: "head", Display: &displays.Pressure, Label: labelHead},
+		{ID: "c1", Display: &displays.Factor, Label: calc.Text("ciria-pressure.c1: Shape coefficient")},
+		{ID: "c2", Display: &displays.Factor, Label: calc.Text("ciria-pressure.c2: Mix coefficient")},
+		{ID: "k", Display: &displays.Factor, Label: calc.Text("ciria-pressure.k: Temperature coefficient")},
 		{ID: "methods", Kind: calc.Rows, Label: labelMethods, Cols: methodCols},
 	},
 	Formulas: []*calc.Formula{eqCIRIAK, eqCIRIA, eqHead, eqCapped, eqDepth},
@@ -52,7 +52,7 @@ var CiriaPressure = &calc.Calculator{
 		sourceCIRIA, sourceGroups,
 		sourceACI, sourceHurd, sourceDIN, sourceDINMemory, sourceClasses,
 	},
-	Cautions: []calc.Caution{{Level: calc.Warning, Text: cautionOpen}, {Level: calc.Warning, Text: cautionGovern}},
+	Cautions: []calc.Caution{{Level: calc.LevelWarning, Text: cautionOpen}, {Level: calc.LevelWarning, Text: cautionGovern}},
 	Tables: []calc.Table{{
 		ID: "rate", Title: calc.Text("ciria-pressure.table.rate: Pressure by rise and concrete temperature"),
 		Note: calc.Text("ciria-pressure.table.rate.note: For 13 ft (4 m) placed in a form of that height, blended cement and a retarder. A lower wall never carries more than its fluid head."),
@@ -61,7 +61,7 @@ var CiriaPressure = &calc.Calculator{
 		Across: calc.Axis{Path: "temperature", US: []string{"41", "50", "60", "70", "80", "86"}, Metric: []string{"5", "10", "15", "20", "25", "30"}},
 	}},
 	Compute: computeCIRIA,
-	Draw: func(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+	Draw: func(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		if res.State != calc.OK {
 			return figure.Drawing{}
 		}
@@ -79,7 +79,7 @@ var eqCIRIAK = &calc.Formula{
 	ID: "temperature", Title: calc.Text("ciria-pressure.eq.k: Temperature coefficient"),
 	Expr: "(36/(T + 16))^2", Result: calc.Var{Symbol: "K", Meaning: meansK},
 	Vars: []calc.Var{{Symbol: "T", Meaning: meansTC, Unit: "°C"}},
-	Fn:   calc.Of1(CIRIATemperature), Go: "pressure.CIRIATemperature", Source: "ciria",
+	Fn:   calc.Func1(CIRIATemperature), Go: "pressure.CIRIATemperature", Source: "ciria",
 	Limits: calc.Text("ciria-pressure.eq.k.limits: For 41 to 86 °F (5 to 30 °C). Warmer concrete counts as 86 °F (30 °C)."),
 }
 
@@ -94,7 +94,7 @@ var eqCIRIA = &calc.Formula{
 		{Symbol: "H", Meaning: calc.Text("ciria-pressure.means.h: height of the form"), Unit: "m"},
 		{Symbol: "R", Meaning: meansR, Unit: "m/h"},
 	},
-	Fn: calc.OfAny(func(v []float64) float64 { return CIRIAPressure(v[0], v[1], v[2], v[3], v[4], v[5]) }),
+	Fn: calc.FuncN(func(v []float64) float64 { return CIRIAPressure(v[0], v[1], v[2], v[3], v[4], v[5]) }),
 	Go: "pressure.CIRIAPressure", Source: "ciria",
 	Limits: calc.Text("ciria-pressure.eq.pressure.limits: Where the first term exceeds the height of the form, the full fluid head counts."),
 }
@@ -107,5 +107,5 @@ var eqCapped = &calc.Formula{
 		{Symbol: "p_e", Meaning: calc.Text("pressure-compare.means.eq: pressure by the equation"), Unit: "kPa", US: "psf"},
 		{Symbol: "p_h", Meaning: meansHead, Unit: "kPa", US: "psf"},
 	},
-	Fn: calc.Of2(Capped), Go: "pressure.Capped", Source: "hurd",
+	Fn: calc.Func2(Capped), Go: "pressure.Capped", Source: "hurd",
 }

@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 const (
@@ -16,16 +16,16 @@ const (
 	ciriaDrawn = calc.Text("ciria-pressure.note.drawn: The DIN line takes your setting time as true for this concrete temperature.")
 )
 
-func ciriaPour(in calc.Case) joint {
+func ciriaPour(in calc.Case) sharedCase {
 	p := pourOf(in)
 	p.form, p.column = in.Num("form-height"), in.Choice("shape") == asColumn
 	return p
 }
 
-func computeCIRIA(r *calc.Run, in calc.Case) {
+func computeCIRIA(r *calc.Recorder, in calc.Case) {
 	p := ciriaPour(in)
 	if calc.Under(p.form, p.height) {
-		r.Refuse(calc.At("form-height"), ciriaForm, calc.Amount("height", p.height, &measure.Height))
+		r.Refuse(calc.At("form-height"), ciriaForm, calc.Amount("height", p.height, &displays.Height))
 		return
 	}
 	c2 := CIRIAMix(p.cement, p.retarded)
@@ -38,24 +38,24 @@ func computeCIRIA(r *calc.Run, in calc.Case) {
 	switch {
 	case !p.ciriaHolds():
 	case math.IsNaN(fills): // no root: C_1·√R is above H
-		r.Note(calc.Notice, calc.At("rise"), ciriaFills)
+		r.Note(calc.LevelNotice, calc.At("rise"), ciriaFills)
 	default:
 		pressure := r.Use(eqCIRIA, in.Num("weight"), p.c1(), c2, CIRIATemperature(p.credit()), p.form, in.Num("rise"))
 		r.Use(eqCapped, pressure, head)
 	}
 	sayCIRIA(r, p)
 	putCompare(r, in, p, own)
-	r.Note(calc.Notice, calc.At("set"), ciriaDrawn)
+	r.Note(calc.LevelNotice, calc.At("set"), ciriaDrawn)
 }
 
-func sayCIRIA(r *calc.Run, p joint) {
+func sayCIRIA(r *calc.Recorder, p sharedCase) {
 	switch {
 	case calc.Under(p.temp, CIRIAColdest):
-		r.Note(calc.Warning, calc.At("temperature"), ciriaCold, calc.Amount("limit", calc.SI(CIRIAColdest, "°C"), &measure.TemperatureAtLeast))
+		r.Note(calc.LevelWarning, calc.At("temperature"), ciriaCold, calc.Amount("limit", calc.SI(CIRIAColdest, "°C"), &displays.TemperatureAtLeast))
 	case calc.Over(p.temp, CIRIAWarmest):
-		r.Note(calc.Notice, calc.At("temperature"), ciriaHot, calc.Amount("limit", calc.SI(CIRIAWarmest, "°C"), &measure.TemperatureAtMost))
+		r.Note(calc.LevelNotice, calc.At("temperature"), ciriaHot, calc.Amount("limit", calc.SI(CIRIAWarmest, "°C"), &displays.TemperatureAtMost))
 	}
 	if p.way != fromTop || p.class == selfLevels {
-		r.Note(calc.Warning, calc.At("way"), ciriaWay)
+		r.Note(calc.LevelWarning, calc.At("way"), ciriaWay)
 	}
 }

@@ -5,8 +5,8 @@ import (
 	"slices"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -37,7 +37,7 @@ type sided struct {
 	answer
 }
 
-func (p joint) methods() [3]sided {
+func (p sharedCase) methods() [3]sided {
 	return [3]sided{
 		{"aci", nameACI, figure.Line, p.aci()},
 		{"ciria", nameCIRIA, figure.Measure, p.ciria()},
@@ -48,8 +48,8 @@ func (p joint) methods() [3]sided {
 // pourOf reads a pour in the units of the European methods. What a calculator
 // does not ask is put to the standard case: a form as high as the placement,
 // and a setting time that holds for the concrete as it is.
-func pourOf(in calc.Case) joint {
-	p := joint{
+func pourOf(in calc.Case) sharedCase {
+	p := sharedCase{
 		height: in.Num("height"), form: in.Num("height"),
 		rise:   calc.From(in.Num("rise"), "m/h"),
 		weight: calc.From(in.Num("weight"), "kN/m³"),
@@ -66,7 +66,7 @@ func kPa(x float64) float64 { return calc.SI(x, "kPa") }
 
 // putCompare puts the outputs that both calculators share; own is the answer
 // of the calculator's method. It keeps the fluid zone as a step.
-func putCompare(r *calc.Run, in calc.Case, p joint, own answer) {
+func putCompare(r *calc.Recorder, in calc.Case, p sharedCase, own answer) {
 	r.Put("pressure", kPa(own.pressure))
 	r.PutChoice("rule", own.rule)
 	r.Put("head", kPa(p.head()))
@@ -74,23 +74,23 @@ func putCompare(r *calc.Run, in calc.Case, p joint, own answer) {
 	var rows []calc.Case
 	for _, m := range p.methods() {
 		rows = append(rows, r.NewRow("methods").
-			With("method", calc.Pick(m.id)).With("pressure", calc.Num(kPa(m.pressure))).
-			With("depth", calc.Num(m.pressure/p.weight)).With("rule", calc.Pick(m.rule)))
+			With("method", calc.ChoiceOf(m.id)).With("pressure", calc.Num(kPa(m.pressure))).
+			With("depth", calc.Num(m.pressure/p.weight)).With("rule", calc.ChoiceOf(m.rule)))
 		if m.rule == byOutside {
-			r.Note(calc.Notice, calc.Path{}, capOutside, calc.Said("method", m.name))
+			r.Note(calc.LevelNotice, calc.Path{}, capOutside, calc.Said("method", m.name))
 		}
 	}
 	r.PutRows("methods", rows)
 	for _, text := range []calc.Text{capACI, capCIRIA, capDIN} {
-		r.Note(calc.Notice, calc.Path{}, text)
+		r.Note(calc.LevelNotice, calc.Path{}, text)
 	}
-	r.Note(calc.Caution_, calc.Path{}, capLowest)
+	r.Note(calc.LevelCaution, calc.Path{}, capLowest)
 }
 
 // marks are the depths in m at which the names of the lines stand: the lowest
 // pressure topmost, each where its line has left the fluid head, and far
 // enough apart to be read.
-func (p joint) marks() (at [3]float64) {
+func (p sharedCase) marks() (at [3]float64) {
 	const apart = 0.11
 	methods := p.methods()
 	order := []int{0, 1, 2}
@@ -111,10 +111,10 @@ func (p joint) marks() (at [3]float64) {
 
 // compareFigure plots the three methods by depth in one picture; the marks
 // on the lines name them, so that none is told by colour alone.
-func compareFigure(v calc.Voice, p joint) figure.Drawing {
+func compareFigure(v calc.Locale, p sharedCase) figure.Drawing {
 	top := p.head()
-	say := func(kpa float64) string { return quantity.Format(kPa(kpa), measure.Pressure, v.Style) }
-	depth := func(m float64) string { return quantity.Format(m, measure.Height, v.Style) }
+	say := func(kpa float64) string { return quantity.Format(kPa(kpa), displays.Pressure, v.Style) }
+	depth := func(m float64) string { return quantity.Format(m, displays.Height, v.Style) }
 	x := figure.Axis{Title: v.Say(figX), To: top, Marks: []figure.Mark{{At: top / 2, Text: say(top / 2)}, {At: top, Text: ""}}}
 	y := figure.Axis{Title: v.Say(figY), From: -p.height, Marks: []figure.Mark{
 		{At: 0, Text: "0"}, {At: -p.height / 2, Text: depth(p.height / 2)}, {At: -p.height, Text: depth(p.height)}}}

@@ -2,7 +2,7 @@ package pressure
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // The words of the inputs that the calculators of both European methods ask.
@@ -24,16 +24,16 @@ const (
 
 // Their limits, which guard against slips; those of a method make notes.
 var (
-	leastHeight  = calc.Limit{At: 1, Unit: "ft", Why: measure.CheckUnit}
-	mostHeight   = calc.Limit{At: 40, Unit: "ft", Why: measure.Engineer}
-	leastRise    = calc.Limit{At: 0.1, Unit: "ft/h", Why: measure.CheckUnit}
-	mostRise     = calc.Limit{At: 300, Unit: "ft/h", Why: measure.CheckUnit}
-	coldest      = calc.Limit{At: 32, Unit: "°F", Why: measure.CheckUnit}
-	hottest      = calc.Limit{At: 120, Unit: "°F", Why: measure.CheckUnit}
-	lightest     = calc.Limit{At: 85, Unit: "lb/ft³", Why: measure.CheckUnit}
-	heaviest     = calc.Limit{At: 200, Unit: "lb/ft³", Why: measure.CheckUnit}
-	shortestTime = calc.Limit{At: 1, Unit: "h", Why: measure.CheckUnit}
-	longestTime  = calc.Limit{At: 72, Unit: "h", Why: measure.CheckUnit}
+	leastHeight  = calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}
+	mostHeight   = calc.Limit{At: 40, Unit: "ft", Why: displays.Engineer}
+	leastRise    = calc.Limit{At: 0.1, Unit: "ft/h", Why: displays.CheckUnit}
+	mostRise     = calc.Limit{At: 300, Unit: "ft/h", Why: displays.CheckUnit}
+	coldest      = calc.Limit{At: 32, Unit: "°F", Why: displays.CheckUnit}
+	hottest      = calc.Limit{At: 120, Unit: "°F", Why: displays.CheckUnit}
+	lightest     = calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}
+	heaviest     = calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit}
+	shortestTime = calc.Limit{At: 1, Unit: "h", Why: displays.CheckUnit}
+	longestTime  = calc.Limit{At: 72, Unit: "h", Why: displays.CheckUnit}
 )
 
 // riseIn is how a rise is typed: to the nearest step, unlike a computed one.
@@ -65,8 +65,8 @@ var methodCols = []calc.Field{
 	{ID: "method", Kind: calc.Choice, Label: calc.Text("pressure-compare.method: Method"), Options: []calc.Option{
 		{ID: "aci", Label: nameACI}, {ID: "ciria", Label: nameCIRIA}, {ID: "din", Label: nameDIN},
 	}},
-	{ID: "pressure", Show: &measure.Pressure, Label: calc.Text("pressure-compare.pressure: Greatest pressure")},
-	{ID: "depth", Show: &measure.Height, Label: calc.Text("pressure-compare.depth: Fluid down to")},
+	{ID: "pressure", Display: &displays.Pressure, Label: calc.Text("pressure-compare.pressure: Greatest pressure")},
+	{ID: "depth", Display: &displays.Height, Label: calc.Text("pressure-compare.depth: Fluid down to")},
 	{ID: "rule", Kind: calc.Choice, Label: labelRule, Options: ruledBy},
 }
 

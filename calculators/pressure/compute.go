@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // depthRows is in how many equal steps the pressure is listed by depth.
@@ -19,7 +19,7 @@ type side struct {
 
 // job is one run: the pour in the units of the method, and what came of it.
 type job struct {
-	*calc.Run
+	*calc.Recorder
 	in             calc.Case
 	pour           Pour
 	local, average side
@@ -27,10 +27,10 @@ type job struct {
 	rating         PSF
 }
 
-func compute(r *calc.Run, in calc.Case) {
-	j := &job{Run: r, in: in, rated: in.Has("rating")}
+func compute(r *calc.Recorder, in calc.Case) {
+	j := &job{Recorder: r, in: in, rated: in.Has("rating")}
 	if in.Num("stop") > in.Num("length")*(1+calc.Slack) {
-		r.Refuse(calc.At("stop"), refuseStop, calc.Amount("length", in.Num("length"), &measure.Height))
+		r.Refuse(calc.At("stop"), refuseStop, calc.Amount("length", in.Num("length"), &displays.Height))
 		return
 	}
 	j.rating = PSF(j.us("rating", "psf"))
@@ -61,7 +61,7 @@ func (j *job) rises() {
 		local = j.UseFor(ofLocal, nil, eqRise, flow, j.in.Num("stop"), core)
 	case local < average*(1-calc.Slack):
 		local = average
-		j.Note(calc.Ask, calc.At("rise"), askRise)
+		j.Note(calc.LevelAsk, calc.At("rise"), askRise)
 	}
 	j.local.rise = FtPerHour(calc.From(local, "ft/h"))
 	j.average.rise = FtPerHour(calc.From(average, "ft/h"))

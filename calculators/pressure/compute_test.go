@@ -103,7 +103,7 @@ func TestRefusesWhatNoWallIs(t *testing.T) {
 		{"temperature", "30 °F"}, {"temperature", "130"}, {"slump", "13"}, {"rating", "50"}, {"length", ""}, {"cement", "mystery"},
 	} {
 		_, notes := calc.Read(FormPressure, []calc.Entry{{Path: c.path, Text: c.text}}, us)
-		if len(notes) != 1 || notes[0].At.Field != c.path || notes[0].Level != calc.Refusal {
+		if len(notes) != 1 || notes[0].At.Field != c.path || notes[0].Level != calc.LevelRefusal {
 			t.Errorf("%s=%s: %v", c.path, c.text, notes)
 		}
 	}
@@ -146,7 +146,7 @@ func anyCase(rnd *rand.Rand) calc.Case {
 	for _, f := range FormPressure.In {
 		switch {
 		case f.Kind == calc.Choice:
-			in = in.With(f.ID, calc.Pick(f.Options[rnd.IntN(len(f.Options))].ID))
+			in = in.With(f.ID, calc.ChoiceOf(f.Options[rnd.IntN(len(f.Options))].ID))
 		case f.Optional && rnd.IntN(2) == 0:
 			in = in.With(f.ID, calc.Value{})
 		default:
@@ -167,7 +167,7 @@ func TestAllOverTheInputs(t *testing.T) {
 	rnd := rand.New(rand.NewPCG(7, 8))
 	for range 5000 {
 		in := anyCase(rnd)
-		res := calc.Execute(FormPressure, in)
+		res := calc.Run(FormPressure, in)
 		if res.State != calc.OK {
 			if !proof.Noted(res, refuseStop) {
 				t.Fatalf("%s: %v", res.State, res.Notes)
@@ -176,7 +176,7 @@ func TestAllOverTheInputs(t *testing.T) {
 		}
 		checkVerdict(t, in, res)
 		checkSteps(t, res)
-		v := calc.Voice{Style: quantity.Style{System: quantity.System(rnd.IntN(2)), Mark: quantity.Mark(rnd.IntN(2))}}
+		v := calc.Locale{Style: quantity.Style{System: quantity.System(rnd.IntN(2)), Mark: quantity.Mark(rnd.IntN(2))}}
 		checkBox(t, FormPressure.Draw(v, in, res))
 	}
 }

@@ -2,8 +2,8 @@ package pressure
 
 import (
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 // DINPressure answers what fresh concrete does to a form by DIN 18218:2010-01,
@@ -13,29 +13,29 @@ var DINPressure = &calc.Calculator{
 	Title:   calc.Text("din-pressure.title: Form pressure by DIN 18218"),
 	Purpose: calc.Text("din-pressure.purpose: Shows what fresh concrete does to the form by the German method, beside ACI 347 and CIRIA 108."),
 	In: []calc.Field{
-		{ID: "height", Show: &measure.Height, Usual: "10 ft", Min: &leastHeight, Max: &mostHeight, Label: labelHeight, Help: helpHeight},
-		{ID: "rise", Show: &measure.RiseTyped, Usual: "4 ft/h", Min: &leastRise, Max: &mostRise, Label: labelRise, Help: helpRise},
+		{ID: "height", Display: &displays.Height, Usual: "10 ft", Min: &leastHeight, Max: &mostHeight, Label: labelHeight, Help: helpHeight},
+		{ID: "rise", Display: &displays.RiseTyped, Usual: "4 ft/h", Min: &leastRise, Max: &mostRise, Label: labelRise, Help: helpRise},
 		{ID: "class", Kind: calc.Choice, Usual: "f3", Label: labelClass, Help: helpClass, Options: classes},
-		{ID: "set", Show: &measure.Hours, Usual: "7 h", Min: &shortestTime, Max: &longestTime, Label: labelSet, Help: helpSet},
+		{ID: "set", Display: &displays.Hours, Usual: "7 h", Min: &shortestTime, Max: &longestTime, Label: labelSet, Help: helpSet},
 		{
-			ID: "set-at", Show: &measure.Temperature, Usual: "60 °F",
+			ID: "set-at", Display: &displays.Temperature, Usual: "60 °F",
 			Label: calc.Text("din-pressure.set-at: Setting time holds at"),
 			Help:  calc.Text("din-pressure.set-at.help: Concrete temperature at which the setting time was found."),
 			Min:   &coldest, Max: &hottest,
 		},
-		{ID: "temperature", Show: &measure.Temperature, Usual: "60 °F", Min: &coldest, Max: &hottest, Label: labelTemp, Help: helpTemp},
-		{ID: "weight", Show: &measure.UnitWeight, Usual: "150 lb/ft³", Min: &lightest, Max: &heaviest, Label: labelWeight, Help: helpWeight},
+		{ID: "temperature", Display: &displays.Temperature, Usual: "60 °F", Min: &coldest, Max: &hottest, Label: labelTemp, Help: helpTemp},
+		{ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Min: &lightest, Max: &heaviest, Label: labelWeight, Help: helpWeight},
 		{ID: "way", Kind: calc.Choice, Usual: fromTop, Label: labelWay, Options: ways},
 		{ID: "cement", Kind: calc.Choice, Usual: string(Blend), Label: labelCement, Help: helpCement, Options: cements},
 		{ID: "admixture", Kind: calc.Choice, Usual: admixRetards, Label: labelAdmix, Help: helpAdmix, Options: admixtures},
 	},
 	Out: []calc.Field{
-		{ID: "pressure", Show: &measure.Pressure, Lead: true, Label: calc.Text("din-pressure.pressure: Characteristic pressure")},
+		{ID: "pressure", Display: &displays.Pressure, Lead: true, Label: calc.Text("din-pressure.pressure: Characteristic pressure")},
 		{ID: "rule", Kind: calc.Choice, Options: ruledBy, Lead: true, Label: labelRule},
-		{ID: "fluid-depth", Show: &measure.Height, Label: labelDepth, Help: helpFluidZone},
-		{ID: "head", Show: &measure.Pressure, Label: labelHead},
-		{ID: "k1", Show: &measure.Factor, Label: calc.Text("din-pressure.k1: Setting time factor")},
-		{ID: "cool", Show: &measure.Factor, Label: calc.Text("din-pressure.cool: Temperature factor")},
+		{ID: "fluid-depth", Display: &displays.Height, Label: labelDepth, Help: helpFluidZone},
+		{ID: "head", Display: &displays.Pressure, Label: labelHead},
+		{ID: "k1", Display: &displays.Factor, Label: calc.Text("din-pressure.k1: Setting time factor")},
+		{ID: "cool", Display: &displays.Factor, Label: calc.Text("din-pressure.cool: Temperature factor")},
 		{ID: "methods", Kind: calc.Rows, Label: labelMethods, Cols: methodCols},
 	},
 	Formulas: []*calc.Formula{eqDINSet, eqDINCool, eqDINStiff, eqDINFlowing, eqHead, eqCapped, eqDepth},
@@ -43,8 +43,8 @@ var DINPressure = &calc.Calculator{
 		sourceDIN, sourceDINMemory, sourceClasses, sourceACI, sourceHurd, sourceCIRIA,
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: cautionOpen}, {Level: calc.Warning, Text: cautionGovern},
-		{Level: calc.Caution_, Text: calc.Text("din-pressure.caution.memory: Only the line for self-compacting concrete was read in print. Check the other classes against the standard.")},
+		{Level: calc.LevelWarning, Text: cautionOpen}, {Level: calc.LevelWarning, Text: cautionGovern},
+		{Level: calc.LevelCaution, Text: calc.Text("din-pressure.caution.memory: Only the line for self-compacting concrete was read in print. Check the other classes against the standard.")},
 	},
 	Tables: []calc.Table{{
 		ID: "rate", Title: calc.Text("din-pressure.table.rate: Pressure of class F3 by rise and setting time"),
@@ -54,7 +54,7 @@ var DINPressure = &calc.Calculator{
 		Across: calc.Axis{Path: "set", US: []string{"5 h", "7 h", "10 h", "15 h", "20 h"}},
 	}},
 	Compute: computeDIN,
-	Draw: func(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+	Draw: func(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		if res.State != calc.OK {
 			return figure.Drawing{}
 		}
@@ -72,7 +72,7 @@ var eqDINSet = &calc.Formula{
 	ID: "set", Title: calc.Text("din-pressure.eq.set: Setting time factor, F1 to F4"),
 	Expr: "1 + k*(t_E - 5)", Result: calc.Var{Symbol: "K_1", Meaning: meansK1},
 	Vars: []calc.Var{{Symbol: "k", Meaning: calc.Text("din-pressure.means.k: growth per hour, by class")}, {Symbol: "t_E", Meaning: meansSet, Unit: "h"}},
-	Fn:   calc.Of2(DINSet), Go: "pressure.DINSet", Source: "din-memory",
+	Fn:   calc.Func2(DINSet), Go: "pressure.DINSet", Source: "din-memory",
 	Limits: calc.Text("din-pressure.eq.set.limits: For 5 to 20 h. The growth is 0.03 for F1, 0.053 for F2, 0.077 for F3 and 0.14 for F4."),
 }
 
@@ -83,7 +83,7 @@ var eqDINCool = &calc.Formula{
 		{Symbol: "T_r", Meaning: calc.Text("din-pressure.means.ref: temperature the setting time holds for"), Unit: "°C"},
 		{Symbol: "T", Meaning: meansTC, Unit: "°C"},
 	},
-	Fn: calc.Of2(DINCool), Go: "pressure.DINCool", Source: "din-memory",
+	Fn: calc.Func2(DINCool), Go: "pressure.DINCool", Source: "din-memory",
 	Limits: calc.Text("din-pressure.eq.cool.limits: Warmer concrete earns no credit."),
 }
 
@@ -96,7 +96,7 @@ var eqDINStiff = &calc.Formula{
 		{Symbol: "v", Meaning: meansR, Unit: "m/h"}, {Symbol: "K_1", Meaning: meansK1}, {Symbol: "f_T", Meaning: meansCool},
 		{Symbol: "gamma", Meaning: meansW, Unit: "kN/m³"},
 	},
-	Fn: calc.OfAny(func(v []float64) float64 { return DINStiff(v[0], v[1], v[2], v[3], v[4], v[5]) }),
+	Fn: calc.FuncN(func(v []float64) float64 { return DINStiff(v[0], v[1], v[2], v[3], v[4], v[5]) }),
 	Go: "pressure.DINStiff", Source: "din-memory",
 	Limits: calc.Text("din-pressure.eq.stiff.limits: Rise to 7 m/h, height to 10 m, placed from the top, poker inside. By class: 5v + 21, 10v + 19, 14v + 18, 17v + 17."),
 }
@@ -109,6 +109,6 @@ var eqDINFlowing = &calc.Formula{
 		{Symbol: "v", Meaning: meansR, Unit: "m/h"}, {Symbol: "t_E", Meaning: meansSet, Unit: "h"},
 		{Symbol: "f_T", Meaning: meansCool}, {Symbol: "gamma", Meaning: meansW, Unit: "kN/m³"},
 	},
-	Fn: calc.Of5(DINFlowing), Go: "pressure.DINFlowing", Source: "din",
+	Fn: calc.Func5(DINFlowing), Go: "pressure.DINFlowing", Source: "din",
 	Limits: calc.Text("din-pressure.eq.flowing.limits: Rise to 7 m/h, height to 10 m, placed from the top. The share is 0.24 for F5, 0.304 for F6 and 0.26 for SCC."),
 }

@@ -2,7 +2,7 @@ package pressure
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 const (
@@ -16,13 +16,13 @@ const (
 	dinDrawn  = calc.Text("din-pressure.note.drawn: The CIRIA line is drawn for a wall form just as high as what is placed.")
 )
 
-func dinPour(in calc.Case) joint {
+func dinPour(in calc.Case) sharedCase {
 	p := pourOf(in)
 	p.ref = calc.From(in.Num("set-at"), "°C")
 	return p
 }
 
-func computeDIN(r *calc.Run, in calc.Case) {
+func computeDIN(r *calc.Recorder, in calc.Case) {
 	p, c := dinPour(in), classOf(in.Choice("class"))
 	set := calc.SI(p.hours(), "h")
 	cool := r.Use(eqDINCool, in.Num("set-at"), in.Num("temperature"))
@@ -45,27 +45,27 @@ func computeDIN(r *calc.Run, in calc.Case) {
 	sayDIN(r, p, cool)
 	own := p.din()
 	putCompare(r, in, p, own)
-	r.Note(calc.Notice, calc.Path{}, dinDesign, calc.Amount("pressure", kPa(DINFactor*own.pressure), &measure.Pressure))
-	r.Note(calc.Notice, calc.Path{}, dinDrawn)
+	r.Note(calc.LevelNotice, calc.Path{}, dinDesign, calc.Amount("pressure", kPa(DINFactor*own.pressure), &displays.Pressure))
+	r.Note(calc.LevelNotice, calc.Path{}, dinDrawn)
 }
 
-func sayDIN(r *calc.Run, p joint, cool float64) {
+func sayDIN(r *calc.Recorder, p sharedCase, cool float64) {
 	if p.way != fromTop {
-		r.Note(calc.Warning, calc.At("way"), dinWay)
+		r.Note(calc.LevelWarning, calc.At("way"), dinWay)
 	}
 	if calc.Over(p.rise, DINRise) {
-		r.Note(calc.Warning, calc.At("rise"), dinRise, calc.Amount("limit", calc.SI(DINRise, "m/h"), &measure.RiseAtMost))
+		r.Note(calc.LevelWarning, calc.At("rise"), dinRise, calc.Amount("limit", calc.SI(DINRise, "m/h"), &displays.RiseAtMost))
 	}
 	if calc.Over(p.height, DINHeight) {
-		r.Note(calc.Warning, calc.At("height"), dinHeight, calc.Amount("limit", DINHeight, &measure.HeightAtMost))
+		r.Note(calc.LevelWarning, calc.At("height"), dinHeight, calc.Amount("limit", DINHeight, &displays.HeightAtMost))
 	}
 	switch {
 	case calc.Over(p.set, DINSetHigh):
-		r.Note(calc.Warning, calc.At("set"), dinLong)
+		r.Note(calc.LevelWarning, calc.At("set"), dinLong)
 	case calc.Under(p.set, DINSetLow):
-		r.Note(calc.Notice, calc.At("set"), dinShort)
+		r.Note(calc.LevelNotice, calc.At("set"), dinShort)
 	}
 	if calc.Over(cool, 1) {
-		r.Note(calc.Notice, calc.At("temperature"), dinCool)
+		r.Note(calc.LevelNotice, calc.At("temperature"), dinCool)
 	}
 }

@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 // The drawing's places in user units: the wall in section on the left, the
@@ -35,14 +35,14 @@ const (
 
 // plot scales one result to the drawing.
 type plot struct {
-	v              calc.Voice
+	v              calc.Locale
 	in, out        calc.Case
 	height, head   float64 // m, Pa
 	local, average float64 // Pa
 	rating, most   float64 // Pa; rating 0 where there is none
 }
 
-func newPlot(v calc.Voice, in, out calc.Case) plot {
+func newPlot(v calc.Locale, in, out calc.Case) plot {
 	p := plot{v: v, in: in, out: out, height: in.Num("height"), rating: in.Num("rating"),
 		local: out.Num("pressure-local"), average: out.Num("pressure-average")}
 	p.head = eqHead.Value(in.Num("weight"), p.height)
@@ -59,7 +59,7 @@ func (p plot) y(depth float64) float64 {
 func (p plot) bend(pressure float64) float64 { return p.height * pressure / p.head }
 
 // draw shows the wall in section and the pressure by depth.
-func draw(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -69,8 +69,8 @@ func draw(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	return figure.Drawing{
 		Width: figWidth, Height: bottom,
 		Title: v.Say(figTitle),
-		Desc: v.Say(figDesc, calc.Amount("height", p.height, &measure.Height), calc.Amount("depth", res.Out.Num("fluid-depth"), &measure.Height),
-			calc.Amount("pressure", p.local, &measure.Pressure), calc.Amount("head", p.head, &measure.Pressure)),
+		Desc: v.Say(figDesc, calc.Amount("height", p.height, &displays.Height), calc.Amount("depth", res.Out.Num("fluid-depth"), &displays.Height),
+			calc.Amount("pressure", p.local, &displays.Pressure), calc.Amount("head", p.head, &displays.Pressure)),
 		Nodes: append(nodes, key...),
 	}
 }

@@ -68,7 +68,7 @@ func TestDrawing(t *testing.T) {
 		{quantity.US, []string{"Does not hold", "1200 psf", "840 psf", "900 psf", `8' 0"`}},
 		{quantity.Metric, []string{"Does not hold", "57.5 kPa", "40.0 kPa", "43.1 kPa", "2.44 m"}},
 	} {
-		d := FormPressure.Draw(calc.Voice{Style: quantity.Style{System: c.system}}, in, res)
+		d := FormPressure.Draw(calc.Locale{Style: quantity.Style{System: c.system}}, in, res)
 		text := figure.SVG(d)
 		dec := xml.NewDecoder(strings.NewReader(text))
 		said := ""
@@ -91,7 +91,7 @@ func TestDrawing(t *testing.T) {
 		}
 	}
 	in, res = proof.Job(t, FormPressure, "length", "10 ft", "stop", "12 ft")
-	if !FormPressure.Draw(calc.Voice{}, in, res).Empty() {
+	if !FormPressure.Draw(calc.Locale{}, in, res).Empty() {
 		t.Error("a refusal was drawn")
 	}
 }
@@ -99,7 +99,7 @@ func TestDrawing(t *testing.T) {
 // Without a rating there is neither its line nor its entry in the key.
 func TestDrawingWithoutRating(t *testing.T) {
 	in, res := proof.Job(t, FormPressure, "rating", "")
-	if text := figure.SVG(FormPressure.Draw(calc.Voice{}, in, res)); strings.Contains(text, "f-limit") {
+	if text := figure.SVG(FormPressure.Draw(calc.Locale{}, in, res)); strings.Contains(text, "f-limit") {
 		t.Error("a rating was drawn")
 	}
 }

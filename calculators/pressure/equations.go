@@ -35,7 +35,7 @@ var eqSlow = &calc.Formula{
 	ID: "slow", Title: calc.Text("form-pressure.eq.slow: Slow wall equation"),
 	Expr: "C_w*C_c*(150 + 9000*R/T)", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "psf"},
 	Vars: []calc.Var{varCw, varCc, varR, varT},
-	Fn: calc.OfAny(func(v []float64) float64 {
+	Fn: calc.FuncN(func(v []float64) float64 {
 		return float64(WallSlow(v[0], v[1], FtPerHour(v[2]), Fahrenheit(v[3])))
 	}),
 	Go: "pressure.WallSlow", Source: "aci",
@@ -46,7 +46,7 @@ var eqFast = &calc.Formula{
 	ID: "fast", Title: calc.Text("form-pressure.eq.fast: Fast wall equation"),
 	Expr: "C_w*C_c*(150 + 43400/T + 2800*R/T)", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "psf"},
 	Vars: []calc.Var{varCw, varCc, varR, varT},
-	Fn: calc.OfAny(func(v []float64) float64 {
+	Fn: calc.FuncN(func(v []float64) float64 {
 		return float64(WallFast(v[0], v[1], FtPerHour(v[2]), Fahrenheit(v[3])))
 	}),
 	Go: "pressure.WallFast", Source: "aci",
@@ -57,7 +57,7 @@ var eqHead = &calc.Formula{
 	ID: "head", Title: headTitle,
 	Expr: "w*h", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
 	Vars: []calc.Var{plainW, calc.Var{Symbol: "h", Meaning: meansH, Unit: "m", US: "ft"}},
-	Fn:   calc.OfAny(func(v []float64) float64 { return float64(FluidHead(PCF(v[0]), Feet(v[1]))) }),
+	Fn:   calc.FuncN(func(v []float64) float64 { return float64(FluidHead(PCF(v[0]), Feet(v[1]))) }),
 	Go:   "pressure.FluidHead", Source: "hurd",
 	Limits: calc.Text("form-pressure.eq.head.limits: Always true of fluid concrete. No coefficient goes with it."),
 }
@@ -66,7 +66,7 @@ var eqDepth = &calc.Formula{
 	ID: "depth", Title: calc.Text("form-pressure.eq.depth: Depth of fluid for a pressure"),
 	Expr: "p/w", Result: calc.Var{Symbol: "h", Meaning: meansH, Unit: "m", US: "ft"},
 	Vars: []calc.Var{calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"}, plainW},
-	Fn:   calc.OfAny(func(v []float64) float64 { return float64(FluidDepth(PSF(v[0]), PCF(v[1]))) }),
+	Fn:   calc.FuncN(func(v []float64) float64 { return float64(FluidDepth(PSF(v[0]), PCF(v[1]))) }),
 	Go:   "pressure.FluidDepth", Source: "hurd",
 }
 
@@ -74,7 +74,7 @@ var eqFloor = &calc.Formula{
 	ID: "floor", Title: calc.Text("form-pressure.eq.floor: Least design pressure"),
 	Expr: "600*C_w", Result: calc.Var{Symbol: "p_min", Meaning: meansFloor, Unit: "psf"},
 	Vars: []calc.Var{varCw},
-	Fn:   calc.OfAny(func(v []float64) float64 { return float64(LeastPressure(v[0])) }),
+	Fn:   calc.FuncN(func(v []float64) float64 { return float64(LeastPressure(v[0])) }),
 	Go:   "pressure.LeastPressure", Source: "aci",
 	Limits: calc.Text("form-pressure.eq.floor.limits: Never more than the full fluid head."),
 }
@@ -83,7 +83,7 @@ var eqBounded = &calc.Formula{
 	ID: "bounds", Title: calc.Text("form-pressure.eq.bounds: Between floor and fluid head"),
 	Expr: "min(p_h, max(p_e, p_min))", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
 	Vars: []calc.Var{calc.Var{Symbol: "p_e", Meaning: meansEq, Unit: "kPa", US: "psf"}, calc.Var{Symbol: "p_min", Meaning: meansFloor, Unit: "kPa", US: "psf"}, calc.Var{Symbol: "p_h", Meaning: meansHead, Unit: "kPa", US: "psf"}},
-	Fn:   calc.OfAny(func(v []float64) float64 { return float64(Bounded(PSF(v[0]), PSF(v[1]), PSF(v[2]))) }),
+	Fn:   calc.FuncN(func(v []float64) float64 { return float64(Bounded(PSF(v[0]), PSF(v[1]), PSF(v[2]))) }),
 	Go:   "pressure.Bounded", Source: "hurd",
 }
 
@@ -91,7 +91,7 @@ var eqRise = &calc.Formula{
 	ID: "rise", Title: calc.Text("form-pressure.eq.rise: Rise of the concrete"),
 	Expr: "Q/(L*b)", Result: plainR,
 	Vars: []calc.Var{plainQ, calc.Var{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"}, calc.Var{Symbol: "b", Meaning: meansB, Unit: "m", US: "ft"}},
-	Fn:   calc.Of3(Rise),
+	Fn:   calc.Func3(Rise),
 	Go:   "pressure.Rise", Source: "army",
 }
 
@@ -99,7 +99,7 @@ var eqFlow = &calc.Formula{
 	ID: "flow", Title: calc.Text("form-pressure.eq.flow: Pump rate for a rise"),
 	Expr: "R*L*b", Result: plainQ,
 	Vars: []calc.Var{plainR, calc.Var{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"}, calc.Var{Symbol: "b", Meaning: meansB, Unit: "m", US: "ft"}},
-	Fn:   calc.Of3(Flow),
+	Fn:   calc.Func3(Flow),
 	Go:   "pressure.Flow", Source: "army",
 }
 
@@ -107,7 +107,7 @@ var eqRiseSlow = &calc.Formula{
 	ID: "rise-slow", Title: calc.Text("form-pressure.eq.rise-slow: Highest rise, slow equation"),
 	Expr: "T*(p/(C_w*C_c) - 150)/9000", Result: varR,
 	Vars: []calc.Var{varCw, varCc, calc.Var{Symbol: "p", Meaning: meansRate, Unit: "psf"}, varT},
-	Fn: calc.OfAny(func(v []float64) float64 {
+	Fn: calc.FuncN(func(v []float64) float64 {
 		return float64(RiseSlow(v[0], v[1], PSF(v[2]), Fahrenheit(v[3])))
 	}),
 	Go: "pressure.RiseSlow", Source: "aci",
@@ -118,7 +118,7 @@ var eqRiseFast = &calc.Formula{
 	ID: "rise-fast", Title: calc.Text("form-pressure.eq.rise-fast: Highest rise, fast equation"),
 	Expr: "(T*(p/(C_w*C_c) - 150) - 43400)/2800", Result: varR,
 	Vars: []calc.Var{varCw, varCc, calc.Var{Symbol: "p", Meaning: meansRate, Unit: "psf"}, varT},
-	Fn: calc.OfAny(func(v []float64) float64 {
+	Fn: calc.FuncN(func(v []float64) float64 {
 		return float64(RiseFast(v[0], v[1], PSF(v[2]), Fahrenheit(v[3])))
 	}),
 	Go: "pressure.RiseFast", Source: "aci",
@@ -129,7 +129,7 @@ var eqLight = &calc.Formula{
 	ID: "light", Title: calc.Text("form-pressure.eq.light: Weight coefficient, light mix"),
 	Expr: "max(0.8, 0.5*(1 + w/145))", Result: varCw,
 	Vars: []calc.Var{{Symbol: "w", Meaning: meansW, Unit: "lb/ft³"}},
-	Fn:   calc.OfAny(func(v []float64) float64 { return LightWeight(PCF(v[0])) }),
+	Fn:   calc.FuncN(func(v []float64) float64 { return LightWeight(PCF(v[0])) }),
 	Go:   "pressure.LightWeight", Source: "aci",
 	Limits: calc.Text("form-pressure.eq.light.limits: Below 140 lb/ft³ (2240 kg/m³). From there to 150 lb/ft³ (2400 kg/m³) the coefficient is 1; it steps at both."),
 }
@@ -138,7 +138,7 @@ var eqHeavy = &calc.Formula{
 	ID: "heavy", Title: calc.Text("form-pressure.eq.heavy: Weight coefficient, heavy mix"),
 	Expr: "w/145", Result: varCw,
 	Vars: []calc.Var{{Symbol: "w", Meaning: meansW, Unit: "lb/ft³"}},
-	Fn:   calc.OfAny(func(v []float64) float64 { return HeavyWeight(PCF(v[0])) }),
+	Fn:   calc.FuncN(func(v []float64) float64 { return HeavyWeight(PCF(v[0])) }),
 	Go:   "pressure.HeavyWeight", Source: "aci",
 	Limits: calc.Text("form-pressure.eq.heavy.limits: Above 150 lb/ft³ (2400 kg/m³)."),
 }

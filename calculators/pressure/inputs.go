@@ -2,7 +2,7 @@ package pressure
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // The IDs of options that the computation asks for.
@@ -29,55 +29,55 @@ const (
 
 var inputs = []calc.Field{
 	{
-		ID: "height", Kind: calc.Number, Show: &measure.Height, Usual: "8 ft",
+		ID: "height", Kind: calc.Number, Display: &displays.Height, Usual: "8 ft",
 		Label: labelHeight,
 		Help:  helpHeight,
 		Min:   &calc.Limit{At: 1, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 40, Unit: "ft", Why: whyHeight, Source: "usbr"},
 	},
 	{
-		ID: "length", Kind: calc.Number, Show: &measure.Height, Usual: "140 ft",
+		ID: "length", Kind: calc.Number, Display: &displays.Height, Usual: "140 ft",
 		Label: calc.Text("form-pressure.length: Length of wall in plan"),
 		Help:  calc.Text("form-pressure.length.help: All walls that the hose goes round in one pass, by their centre line."),
 		Min:   &calc.Limit{At: 1, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: whyLarge},
 	},
 	{
-		ID: "thickness", Kind: calc.Number, Show: showCore, Usual: "8 in",
+		ID: "thickness", Kind: calc.Number, Display: showCore, Usual: "8 in",
 		Label: calc.Text("form-pressure.thickness: Core thickness"),
 		Help:  calc.Text("form-pressure.thickness.help: Concrete only, without the foam."),
 		Min:   &calc.Limit{At: 2, Unit: "in", Why: whyCore}, Max: &calc.Limit{At: 36, Unit: "in", Why: whyCore},
 	},
 	{
-		ID: "pump-rate", Kind: calc.Number, Show: &measure.PumpRate, Usual: "12 yd³/h",
+		ID: "pump-rate", Kind: calc.Number, Display: &displays.PumpRate, Usual: "12 yd³/h",
 		Label: calc.Text("form-pressure.pump-rate: Pump rate"),
 		Help:  calc.Text("form-pressure.pump-rate.help: What the pump gives while it runs, not the day's average."),
 		Min:   &calc.Limit{At: 0.2, Unit: "yd³/h", Why: whyPump}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: whyPump},
 	},
 	{
-		ID: "stop", Kind: calc.Number, Show: &measure.Height, Usual: "6 ft",
+		ID: "stop", Kind: calc.Number, Display: &displays.Height, Usual: "6 ft",
 		Label: calc.Text("form-pressure.stop: Length filled at one stop"),
 		Help:  calc.Text("form-pressure.stop.help: The length of wall that rises while the hose stands in one place."),
 		Min:   &calc.Limit{At: 0.5, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: whyLarge},
 	},
 	{
-		ID: "rise", Kind: calc.Number, Show: &measure.RiseTyped, Optional: true,
+		ID: "rise", Kind: calc.Number, Display: &displays.RiseTyped, Optional: true,
 		Label: calc.Text("form-pressure.rise: Rise measured at the hose"),
 		Help:  calc.Text("form-pressure.rise.help: By tape, while the hose stands. It replaces the rise from the stop."),
 		Min:   &calc.Limit{At: 0.1, Unit: "ft/h", Why: whyRise}, Max: &calc.Limit{At: 3000, Unit: "ft/h", Why: whyRise},
 	},
 	{
-		ID: "weight", Kind: calc.Number, Show: &measure.UnitWeight, Usual: "150 lb/ft³",
+		ID: "weight", Kind: calc.Number, Display: &displays.UnitWeight, Usual: "150 lb/ft³",
 		Label: labelWeight,
 		Help:  helpWeight,
 		Min:   &calc.Limit{At: 85, Unit: "lb/ft³", Why: whyWeight}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: whyWeight},
 	},
 	{
-		ID: "temperature", Kind: calc.Number, Show: &measure.Temperature, Usual: "70 °F",
+		ID: "temperature", Kind: calc.Number, Display: &displays.Temperature, Usual: "70 °F",
 		Label: labelTemp,
 		Help:  helpTemp,
 		Min:   &calc.Limit{At: 32, Unit: "°F", Why: whyCold}, Max: &calc.Limit{At: 120, Unit: "°F", Why: whyHot},
 	},
 	{
-		ID: "slump", Kind: calc.Number, Show: &measure.Inches, Usual: "6.5 in",
+		ID: "slump", Kind: calc.Number, Display: &displays.Inches, Usual: "6.5 in",
 		Label: calc.Text("form-pressure.slump: Slump at the hose"),
 		Help:  calc.Text("form-pressure.slump.help: Measured on site, after any water or admixture went in."),
 		Min:   &calc.Limit{At: 0, Unit: "in", Why: whyNothing}, Max: &calc.Limit{At: 12, Unit: "in", Why: whySlump},
@@ -106,26 +106,26 @@ var inputs = []calc.Field{
 		},
 	},
 	{
-		ID: "disturbed", Kind: calc.Number, Show: &measure.Height, Optional: true,
+		ID: "disturbed", Kind: calc.Number, Display: &displays.Height, Optional: true,
 		Label: calc.Text("form-pressure.disturbed: Depth shaken, from the top"),
 		Help:  calc.Text("form-pressure.disturbed.help: Leave empty if not sure: then it is the whole height."),
 		Min:   &calc.Limit{At: 1, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 40, Unit: "ft", Why: whyHeight},
 		When: shaken,
 	},
 	{
-		ID: "rating", Kind: calc.Number, Show: &measure.Rating, Optional: true, Usual: "900 psf",
+		ID: "rating", Kind: calc.Number, Display: &displays.Rating, Optional: true, Usual: "900 psf",
 		Label: calc.Text("form-pressure.rating: Rated pressure of the form"),
 		Help:  calc.Text("form-pressure.rating.help: From the form maker's data. Empty: no verdict."),
 		Min:   &calc.Limit{At: 100, Unit: "psf", Why: whyRating}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: whyRating},
 	},
 	{
-		ID: "guide-lift", Kind: calc.Number, Show: &measure.Height, Optional: true,
+		ID: "guide-lift", Kind: calc.Number, Display: &displays.Height, Optional: true,
 		Label: calc.Text("form-pressure.guide-lift: Lift in the maker's guide"),
 		Help:  calc.Text("form-pressure.guide-lift.help: Only if the form maker's guide gives one."),
 		Min:   &calc.Limit{At: 0.5, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 20, Unit: "ft", Why: whyLarge},
 	},
 	{
-		ID: "guide-rate", Kind: calc.Number, Show: &measure.RiseTyped, Optional: true,
+		ID: "guide-rate", Kind: calc.Number, Display: &displays.RiseTyped, Optional: true,
 		Label: calc.Text("form-pressure.guide-rate: Rise in the maker's guide"),
 		Help:  calc.Text("form-pressure.guide-rate.help: Only if the form maker's guide gives one."),
 		Min:   &calc.Limit{At: 0.5, Unit: "ft/h", Why: whyRise}, Max: &calc.Limit{At: 30, Unit: "ft/h", Why: whyRise},

@@ -22,9 +22,9 @@ const (
 	byOutside  = "outside"
 )
 
-// joint is one pour as all three methods see it, in the units of the
+// sharedCase is one pour as all three methods see it, in the units of the
 // European ones.
-type joint struct {
+type sharedCase struct {
 	height, form float64 // m, placed in one go and of the form
 	rise         float64 // m/h
 	weight       float64 // kN/m³
@@ -42,12 +42,12 @@ type answer struct {
 	rule     string
 }
 
-func (p joint) head() float64 { return p.weight * p.height }
+func (p sharedCase) head() float64 { return p.weight * p.height }
 
-func (p joint) fluid(rule string) answer { return answer{p.head(), rule} }
+func (p sharedCase) fluid(rule string) answer { return answer{p.head(), rule} }
 
 // capped is a pressure by its equation, no more than the fluid head.
-func (p joint) capped(pressure float64, rule string) answer {
+func (p sharedCase) capped(pressure float64, rule string) answer {
 	if !(pressure < p.head()) {
 		return p.fluid(byFluid)
 	}
@@ -56,10 +56,10 @@ func (p joint) capped(pressure float64, rule string) answer {
 
 // wetter tells that some of the class is beyond the slump of the ACI
 // equations: F4 runs from 6 to over 8 in. of slump.
-func (p joint) wetter() bool { return p.class == "f4" || classOf(p.class).flows() }
+func (p sharedCase) wetter() bool { return p.class == "f4" || classOf(p.class).flows() }
 
 // aci is the answer of the ACI wall equations, as form-pressure gives it.
-func (p joint) aci() answer {
+func (p sharedCase) aci() answer {
 	if p.wetter() || p.way != fromTop || p.column {
 		return p.fluid(byOutside)
 	}
@@ -82,18 +82,18 @@ func (p joint) aci() answer {
 	return p.capped(kPa, byEquation)
 }
 
-func (p joint) c1() float64 { return pick(p.column, CIRIAColumn, CIRIAWall) }
+func (p sharedCase) c1() float64 { return pick(p.column, CIRIAColumn, CIRIAWall) }
 
 // credit is the temperature put into the CIRIA equation.
-func (p joint) credit() float64 { return math.Min(p.temp, CIRIAWarmest) }
+func (p sharedCase) credit() float64 { return math.Min(p.temp, CIRIAWarmest) }
 
-func (p joint) ciriaHolds() bool {
+func (p sharedCase) ciriaHolds() bool {
 	return p.way == fromTop && p.class != selfLevels && !calc.Under(p.temp, CIRIAColdest)
 }
 
 // ciria is the answer of CIRIA Report 108. Where the concrete fills the form
 // before it stiffens the equation has no root: fluid head.
-func (p joint) ciria() answer {
+func (p sharedCase) ciria() answer {
 	if !p.ciriaHolds() {
 		return p.fluid(byOutside)
 	}
@@ -101,15 +101,15 @@ func (p joint) ciria() answer {
 	return p.capped(CIRIAPressure(p.weight, p.c1(), c2, CIRIATemperature(p.credit()), p.form, p.rise), byEquation)
 }
 
-func (p joint) dinHolds() bool {
+func (p sharedCase) dinHolds() bool {
 	return p.way == fromTop && !calc.Over(p.rise, DINRise) && !calc.Over(p.height, DINHeight) && !calc.Over(p.set, DINSetHigh)
 }
 
 // hours is the setting time put into the DIN equations.
-func (p joint) hours() float64 { return math.Max(p.set, DINSetLow) }
+func (p sharedCase) hours() float64 { return math.Max(p.set, DINSetLow) }
 
 // din is the characteristic answer of DIN 18218.
-func (p joint) din() answer {
+func (p sharedCase) din() answer {
 	if !p.dinHolds() {
 		return p.fluid(byOutside)
 	}

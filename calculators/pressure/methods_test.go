@@ -139,7 +139,7 @@ func TestRefusesALowForm(t *testing.T) {
 	if res.State != calc.Refused || !proof.Noted(res, ciriaForm) {
 		t.Errorf("%s: %v", res.State, res.Notes)
 	}
-	if !CiriaPressure.Draw(calc.Voice{}, calc.NewCase(CiriaPressure.In), res).Empty() {
+	if !CiriaPressure.Draw(calc.Locale{}, calc.NewCase(CiriaPressure.In), res).Empty() {
 		t.Error("a refusal was drawn")
 	}
 }
@@ -170,7 +170,7 @@ func TestACILineBeside(t *testing.T) {
 func TestCompareFigure(t *testing.T) {
 	for _, c := range []*calc.Calculator{CiriaPressure, DINPressure} {
 		in, res := proof.Job(t, c)
-		d := c.Draw(calc.Voice{Style: quantity.Style{}}, in, res)
+		d := c.Draw(calc.Locale{Style: quantity.Style{}}, in, res)
 		text := figure.SVG(d)
 		for _, want := range []string{"ACI 347: ", "CIRIA 108: ", "DIN 18218: ", "Full fluid head: 1500 psf", "f-limit"} {
 			if !strings.Contains(text, want) {

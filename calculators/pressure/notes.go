@@ -2,7 +2,7 @@ package pressure
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // near is the share of a limit within which a jump just beyond it is told.
@@ -21,42 +21,42 @@ func (j *job) say() {
 	j.sayVerdict()
 }
 
-func limitFt(h Feet) calc.Slot        { return calc.Amount("limit", ft(h), &measure.Height) }
-func limitRise(r FtPerHour) calc.Slot { return calc.Amount("limit", ftPerH(r), &measure.RiseTyped) }
+func limitFt(h Feet) calc.Slot        { return calc.Amount("limit", ft(h), &displays.Height) }
+func limitRise(r FtPerHour) calc.Slot { return calc.Amount("limit", ftPerH(r), &displays.RiseTyped) }
 func limitSlump() calc.Slot {
 	return calc.Amount("limit", calc.SI(float64(MethodSlump), "in"), showWettest)
 }
 func limitCold() calc.Slot {
-	return calc.Amount("limit", calc.SI(float64(ColdBelow), "°F"), &measure.TemperatureAtLeast)
+	return calc.Amount("limit", calc.SI(float64(ColdBelow), "°F"), &displays.TemperatureAtLeast)
 }
 func limitHot() calc.Slot {
-	return calc.Amount("limit", calc.SI(float64(HotAbove), "°F"), &measure.TemperatureAtMost)
+	return calc.Amount("limit", calc.SI(float64(HotAbove), "°F"), &displays.TemperatureAtMost)
 }
-func amountOf(p PSF) calc.Slot { return calc.Amount("pressure", psf(p), &measure.Pressure) }
+func amountOf(p PSF) calc.Slot { return calc.Amount("pressure", psf(p), &displays.Pressure) }
 
 // sayFluid tells why the fluid head counts, or the floor, or less heat than
 // the concrete has.
 func (j *job) sayFluid() {
 	if j.pour.Wet() {
-		j.Note(calc.Notice, calc.At("slump"), noteWet, limitSlump())
+		j.Note(calc.LevelNotice, calc.At("slump"), noteWet, limitSlump())
 	}
 	if j.pour.Cold() {
-		j.Note(calc.Notice, calc.At("temperature"), noteCold, limitCold())
+		j.Note(calc.LevelNotice, calc.At("temperature"), noteCold, limitCold())
 	}
 	if calc.Over(float64(j.local.rise), float64(MethodRise)) {
-		j.Note(calc.Notice, j.hose(), noteRapid, calc.Amount("rise", ftPerH(j.local.rise), &measure.Rise), limitRise(MethodRise))
+		j.Note(calc.LevelNotice, j.hose(), noteRapid, calc.Amount("rise", ftPerH(j.local.rise), &displays.Rise), limitRise(MethodRise))
 	}
 	if shaken(j.in) {
-		j.Note(calc.Notice, calc.At("vibration"), noteShaken, calc.Amount("depth", ft(j.pour.Depth()), &measure.Height))
+		j.Note(calc.LevelNotice, calc.At("vibration"), noteShaken, calc.Amount("depth", ft(j.pour.Depth()), &displays.Height))
 		if j.in.Choice("vibration") == "deep" && !calc.Over(float64(j.pour.Disturbed), float64(VibrationDepth)) && j.in.Has("disturbed") {
-			j.Note(calc.Ask, calc.At("disturbed"), askDisturbed, limitFt(VibrationDepth), calc.Amount("depth", j.in.Num("disturbed"), &measure.Height))
+			j.Note(calc.LevelAsk, calc.At("disturbed"), askDisturbed, limitFt(VibrationDepth), calc.Amount("depth", j.in.Num("disturbed"), &displays.Height))
 		}
 	}
 	if calc.Over(float64(j.pour.Temp), float64(HotAbove)) {
-		j.Note(calc.Notice, calc.At("temperature"), noteHot, limitHot())
+		j.Note(calc.LevelNotice, calc.At("temperature"), noteHot, limitHot())
 	}
 	if j.local.rule == Floor {
-		j.Note(calc.Notice, calc.Path{}, noteFloor, calc.Amount("floor", psf(j.local.pressure), &measure.Pressure))
+		j.Note(calc.LevelNotice, calc.Path{}, noteFloor, calc.Amount("floor", psf(j.local.pressure), &displays.Pressure))
 	}
 }
 
@@ -78,24 +78,24 @@ func (j *job) sayNear() {
 		taller := j.pour
 		taller.Height = SlowHeight * (1 + near)
 		if beyond, _ := taller.Pressure(j.local.rise); beyond > j.local.pressure {
-			j.Note(calc.Caution_, calc.At("height"), noteHeight, limitFt(SlowHeight), amountOf(beyond))
+			j.Note(calc.LevelCaution, calc.At("height"), noteHeight, limitFt(SlowHeight), amountOf(beyond))
 		}
 	}
 	if closeBelow(float64(j.local.rise), float64(MethodRise)) {
-		j.Note(calc.Caution_, j.hose(), noteRise, limitRise(MethodRise), amountOf(head))
+		j.Note(calc.LevelCaution, j.hose(), noteRise, limitRise(MethodRise), amountOf(head))
 	}
 	if j.pour.Slump >= MethodSlump-nearSlump {
-		j.Note(calc.Caution_, calc.At("slump"), noteSlump, limitSlump(), amountOf(head))
+		j.Note(calc.LevelCaution, calc.At("slump"), noteSlump, limitSlump(), amountOf(head))
 	}
 	if j.pour.Temp < ColdBelow*(1+near) {
-		j.Note(calc.Caution_, calc.At("temperature"), noteChilly, limitCold(), amountOf(head))
+		j.Note(calc.LevelCaution, calc.At("temperature"), noteChilly, limitCold(), amountOf(head))
 	}
 }
 
 // sayVerdict tells what the verdict means and what helps.
 func (j *job) sayVerdict() {
 	if !j.rated {
-		j.Note(calc.Ask, calc.At("rating"), askRating)
+		j.Note(calc.LevelAsk, calc.At("rating"), askRating)
 		return
 	}
 	_, reach := j.pour.HighestRise(j.rating)
@@ -103,9 +103,9 @@ func (j *job) sayVerdict() {
 		j.sayHolds(reach)
 		return
 	}
-	j.Note(calc.Warning, calc.At("rating"), noteFails, calc.Amount("rating", j.in.Num("rating"), &measure.Rating), amountOf(j.local.pressure))
+	j.Note(calc.LevelWarning, calc.At("rating"), noteFails, calc.Amount("rating", j.in.Num("rating"), &displays.Rating), amountOf(j.local.pressure))
 	if j.takes(j.average.pressure) {
-		j.Note(calc.Warning, j.hose(), noteAverage)
+		j.Note(calc.LevelWarning, j.hose(), noteAverage)
 	}
 	j.sayHelp(reach)
 }
@@ -113,26 +113,26 @@ func (j *job) sayVerdict() {
 func (j *job) sayHolds(reach Reach) {
 	switch reach {
 	case AnyRise:
-		j.Note(calc.Notice, calc.At("rating"), noteAny)
+		j.Note(calc.LevelNotice, calc.At("rating"), noteAny)
 	case ByMethod:
-		j.Note(calc.Notice, calc.At("rating"), noteMethod, limitRise(MethodRise))
+		j.Note(calc.LevelNotice, calc.At("rating"), noteMethod, limitRise(MethodRise))
 	}
 }
 
 func (j *job) sayHelp(reach Reach) {
 	switch reach {
 	case BelowFloor:
-		j.Note(calc.Notice, calc.At("rating"), helpBelow, calc.Amount("floor", psf(LeastPressure(j.pour.Cw)), &measure.Pressure))
+		j.Note(calc.LevelNotice, calc.At("rating"), helpBelow, calc.Amount("floor", psf(LeastPressure(j.pour.Cw)), &displays.Pressure))
 	case FluidAnyway:
-		j.Note(calc.Notice, calc.At("rating"), helpFluid)
+		j.Note(calc.LevelNotice, calc.At("rating"), helpFluid)
 	case TooTall:
-		j.Note(calc.Notice, calc.At("height"), helpTall, limitFt(SlowHeight))
+		j.Note(calc.LevelNotice, calc.At("height"), helpTall, limitFt(SlowHeight))
 	case ByEquation, ByMethod:
 		rise, _ := j.pour.HighestRise(j.rating)
 		flow := eqFlow.Value(ftPerH(rise), j.in.Num("stop"), j.in.Num("thickness"))
-		j.Note(calc.Notice, calc.At("pump-rate"), helpSlow, calc.Amount("rise", ftPerH(rise), &measure.RiseAtMost), calc.Amount("flow", flow, &measure.PumpRateAtMost))
+		j.Note(calc.LevelNotice, calc.At("pump-rate"), helpSlow, calc.Amount("rise", ftPerH(rise), &displays.RiseAtMost), calc.Amount("flow", flow, &displays.PumpRateAtMost))
 	}
-	j.Note(calc.Notice, calc.At("height"), helpDepth, calc.Amount("depth", ft(FluidDepth(j.rating, j.pour.Weight)), &measure.HeightAtMost))
+	j.Note(calc.LevelNotice, calc.At("height"), helpDepth, calc.Amount("depth", ft(FluidDepth(j.rating, j.pour.Weight)), &displays.HeightAtMost))
 }
 
 // askGuide asks for the guide where half of it is given, and where nothing
@@ -140,31 +140,31 @@ func (j *job) sayHelp(reach Reach) {
 func (j *job) askGuide(lift, rate bool) {
 	switch {
 	case lift:
-		j.Note(calc.Ask, calc.At("guide-rate"), askGuideBoth)
+		j.Note(calc.LevelAsk, calc.At("guide-rate"), askGuideBoth)
 	case rate:
-		j.Note(calc.Ask, calc.At("guide-lift"), askGuideBoth)
+		j.Note(calc.LevelAsk, calc.At("guide-lift"), askGuideBoth)
 	case !j.rated || !j.takes(j.local.pressure):
-		j.Note(calc.Ask, calc.At("guide-lift"), askGuide)
+		j.Note(calc.LevelAsk, calc.At("guide-lift"), askGuide)
 	}
 }
 
 // sayGuide tells what the form maker's guide means for this pour; fill is the
 // depth of one lift in m, time its least duration in s.
 func (j *job) sayGuide(verdict string, fill, time float64) {
-	rate := calc.Amount("rate", j.in.Num("guide-rate"), &measure.RiseTyped)
+	rate := calc.Amount("rate", j.in.Num("guide-rate"), &displays.RiseTyped)
 	switch verdict {
 	case guideWithin:
-		j.Note(calc.Notice, calc.At("guide-rate"), noteGuideWithin, rate)
+		j.Note(calc.LevelNotice, calc.At("guide-rate"), noteGuideWithin, rate)
 	case guideAverage:
-		j.Note(calc.Caution_, calc.At("guide-rate"), noteGuideAverage, rate)
+		j.Note(calc.LevelCaution, calc.At("guide-rate"), noteGuideAverage, rate)
 	case guideBeyond:
-		j.Note(calc.Warning, calc.At("guide-rate"), noteGuideBeyond, rate)
+		j.Note(calc.LevelWarning, calc.At("guide-rate"), noteGuideBeyond, rate)
 	}
 	if j.in.Num("guide-lift") < j.in.Num("height") {
-		j.Note(calc.Notice, calc.At("guide-lift"), noteLifts, calc.Amount("lift", fill, &measure.HeightAtMost), calc.Amount("time", time, showTime))
+		j.Note(calc.LevelNotice, calc.At("guide-lift"), noteLifts, calc.Amount("lift", fill, &displays.HeightAtMost), calc.Amount("time", time, showTime))
 	}
 	weighs := FluidHead(j.pour.Weight, Feet(calc.From(fill, "ft")))
 	if j.rated && !j.takes(weighs) {
-		j.Note(calc.Warning, calc.At("guide-lift"), noteGuideLift, amountOf(weighs))
+		j.Note(calc.LevelWarning, calc.At("guide-lift"), noteGuideLift, amountOf(weighs))
 	}
 }

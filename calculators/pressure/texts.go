@@ -58,7 +58,7 @@ const (
 
 // The standing cautions.
 var cautions = []calc.Caution{
-	{Level: calc.Warning, Text: calc.Text("form-pressure.caution.open: Forms that open bury and crush. Stand clear of the form below the hose, and stop at the first bulge or crack.")},
-	{Level: calc.Warning, Text: calc.Text("form-pressure.caution.maker: The form maker's data, the engineer and the local code govern. This page does not replace them.")},
-	{Level: calc.Warning, Text: calc.Text("form-pressure.caution.parts: A form is as strong as its weakest part. Corners, cut blocks, stacked joints and block-outs may carry less than the rating.")},
+	{Level: calc.LevelWarning, Text: calc.Text("form-pressure.caution.open: Forms that open bury and crush. Stand clear of the form below the hose, and stop at the first bulge or crack.")},
+	{Level: calc.LevelWarning, Text: calc.Text("form-pressure.caution.maker: The form maker's data, the engineer and the local code govern. This page does not replace them.")},
+	{Level: calc.LevelWarning, Text: calc.Text("form-pressure.caution.parts: A form is as strong as its weakest part. Corners, cut blocks, stacked joints and block-outs may carry less than the rating.")},
 }

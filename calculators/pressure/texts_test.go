@@ -6,7 +6,7 @@ import (
 	"unicode/utf8"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
@@ -38,16 +38,16 @@ func TestTextsFit(t *testing.T) {
 // method.
 func TestTextsNameTheMethodsLimits(t *testing.T) {
 	feet := func(x Feet) string {
-		return strings.TrimSuffix(quantity.Exact(ft(x), measure.Height, us), " ft") + " ft"
+		return strings.TrimSuffix(quantity.Exact(ft(x), displays.Height, us), " ft") + " ft"
 	}
 	for _, c := range []struct{ in, want string }{
 		{eqSlow.Limits.EN(), feet(SlowHeight) + " ("}, {eqSlow.Limits.EN(), feet(VibrationDepth) + " ("},
-		{eqSlow.Limits.EN(), quantity.Exact(ftPerH(SlowRise), measure.RiseTyped, us)},
-		{eqSlow.Limits.EN(), strings.TrimSuffix(quantity.Exact(calc.SI(float64(MethodSlump), "in"), measure.Inches, us), " in") + " in."},
-		{eqFast.Limits.EN(), quantity.Exact(ftPerH(MethodRise), measure.RiseTyped, us)},
+		{eqSlow.Limits.EN(), quantity.Exact(ftPerH(SlowRise), displays.RiseTyped, us)},
+		{eqSlow.Limits.EN(), strings.TrimSuffix(quantity.Exact(calc.SI(float64(MethodSlump), "in"), displays.Inches, us), " in") + " in."},
+		{eqFast.Limits.EN(), quantity.Exact(ftPerH(MethodRise), displays.RiseTyped, us)},
 		{tables[0].Note.EN(), feet(SlowHeight)},
-		{eqHeavy.Limits.EN(), quantity.Exact(calc.SI(float64(HeavyAbove), "lb/ft³"), measure.UnitWeight, us)},
-		{eqLight.Limits.EN(), quantity.Exact(calc.SI(float64(LightBelow), "lb/ft³"), measure.UnitWeight, us)},
+		{eqHeavy.Limits.EN(), quantity.Exact(calc.SI(float64(HeavyAbove), "lb/ft³"), displays.UnitWeight, us)},
+		{eqLight.Limits.EN(), quantity.Exact(calc.SI(float64(LightBelow), "lb/ft³"), displays.UnitWeight, us)},
 		{inputs[11].Options[0].Label.EN(), feet(VibrationDepth)},
 	} {
 		if !strings.Contains(c.in, c.want) {
@@ -66,7 +66,7 @@ func TestSlotsAreFilled(t *testing.T) {
 	} {
 		_, res := proof.Job(t, FormPressure, typed...)
 		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
-			v := calc.Voice{Style: quantity.Style{System: sys}}
+			v := calc.Locale{Style: quantity.Style{System: sys}}
 			for _, n := range res.Notes {
 				if said := v.Say(n.Text, n.Slots...); strings.ContainsAny(said, "{}") {
 					t.Errorf("%v: %s", typed, said)
@@ -90,7 +90,7 @@ func TestTables(t *testing.T) {
 				for _, a := range across {
 					entries := append(append([]calc.Entry{}, table.Set...), calc.Entry{Path: table.Down.Path, Text: d}, calc.Entry{Path: table.Across.Path, Text: a})
 					in, notes := calc.Read(FormPressure, entries, quantity.Style{System: sys})
-					res := calc.Execute(FormPressure, in)
+					res := calc.Run(FormPressure, in)
 					if len(notes) > 0 || !res.Out.Has(table.Out) {
 						t.Fatalf("%s: nothing at %s, %s: %v", table.ID, d, a, notes)
 					}

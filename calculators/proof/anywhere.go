@@ -23,16 +23,16 @@ func anywhere(t *testing.T, c *calc.Calculator) {
 	answered := 0
 	for i := range anywhereRounds {
 		style := styles[i%len(styles)]
-		v := calc.Voice{Style: style}
+		v := calc.Locale{Style: style}
 		in := random(rnd, calc.NewCase(c.In))
-		res := calc.Execute(c, in)
+		res := calc.Run(c, in)
 		for _, n := range res.Notes {
 			if text := v.Say(n.Text, n.Slots...); strings.ContainsAny(text, "{}") {
 				t.Fatalf("%s: a slot is left open in %q", c.ID, text)
 			}
 		}
 		if res.State == calc.Refused && len(res.Notes) == 0 {
-			t.Fatalf("%s refuses without a reason: %v", c.ID, v.Typed(in))
+			t.Fatalf("%s refuses without a reason: %v", c.ID, v.Entries(in))
 		}
 		for _, s := range res.Steps {
 			v.Work(s)
@@ -48,7 +48,7 @@ func anywhere(t *testing.T, c *calc.Calculator) {
 			t.Fatalf("%s: a slot is left open in the drawing: %q", c.ID, text)
 		}
 		if !insideFrame(t, c, d.Nodes, d) {
-			t.Fatalf("%s draws outside its frame for %v", c.ID, v.Typed(in))
+			t.Fatalf("%s draws outside its frame for %v", c.ID, v.Entries(in))
 		}
 	}
 	if answered < anywhereRounds/20 {
@@ -70,9 +70,9 @@ func random(rnd *rand.Rand, in calc.Case) calc.Case {
 				in = in.With(f.ID, calc.Num(number(rnd, f)))
 			}
 		case calc.Choice:
-			in = in.With(f.ID, calc.Pick(f.Options[rnd.IntN(len(f.Options))].ID))
+			in = in.With(f.ID, calc.ChoiceOf(f.Options[rnd.IntN(len(f.Options))].ID))
 		case calc.Flag:
-			in = in.With(f.ID, calc.Yes(rnd.IntN(2) == 0))
+			in = in.With(f.ID, calc.Bool(rnd.IntN(2) == 0))
 		case calc.Day:
 			in = in.With(f.ID, calc.Num(float64(20000+rnd.IntN(2000))))
 		case calc.Rows:
@@ -80,7 +80,7 @@ func random(rnd *rand.Rand, in calc.Case) calc.Case {
 			for range f.MinRows + rnd.IntN(min(f.MaxRows-f.MinRows, 6)+1) {
 				rows = append(rows, filled(rnd, f))
 			}
-			in = in.With(f.ID, calc.List(rows...))
+			in = in.With(f.ID, calc.RowsOf(rows...))
 		}
 	}
 	return in
@@ -97,7 +97,7 @@ func filled(rnd *rand.Rand, f calc.Field) calc.Case {
 		case calc.Number:
 			row = row.With(col.ID, calc.Num(number(rnd, col)))
 		case calc.Choice:
-			row = row.With(col.ID, calc.Pick(col.Options[0].ID))
+			row = row.With(col.ID, calc.ChoiceOf(col.Options[0].ID))
 		case calc.Day:
 			row = row.With(col.ID, calc.Num(20000))
 		}

@@ -18,9 +18,9 @@ func Job(t *testing.T, c *calc.Calculator, typed ...string) (calc.Case, calc.Res
 	}
 	in, notes := calc.Read(c, entries, us)
 	for _, n := range notes {
-		t.Fatalf("%s %v: %s: %s", c.ID, typed, n.At, calc.Voice{}.Say(n.Text, n.Slots...))
+		t.Fatalf("%s %v: %s: %s", c.ID, typed, n.At, calc.Locale{}.Say(n.Text, n.Slots...))
 	}
-	return in, calc.Execute(c, in)
+	return in, calc.Run(c, in)
 }
 
 // Run is Job for who needs the result only.
@@ -43,7 +43,7 @@ func Command(c *calc.Calculator, inputs ...string) (calc.Case, calc.Result) {
 	if len(notes) > 0 {
 		return in, calc.Result{State: calc.Bad, Notes: notes}
 	}
-	return in, calc.Execute(c, in)
+	return in, calc.Run(c, in)
 }
 
 // Noted tells whether a result carries a note.

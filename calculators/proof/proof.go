@@ -23,7 +23,7 @@ var styles = []quantity.Style{us, {System: quantity.Metric}, {System: quantity.M
 // values in dir/ID.tsv.
 func Calculator(t *testing.T, c *calc.Calculator, dir string) Tally {
 	t.Helper()
-	for _, s := range calc.Slips(c) {
+	for _, s := range calc.Problems(c) {
 		t.Errorf("%s: %s", c.ID, s)
 	}
 	if t.Failed() {
@@ -42,17 +42,17 @@ func Calculator(t *testing.T, c *calc.Calculator, dir string) Tally {
 func defaultCase(t *testing.T, c *calc.Calculator) {
 	t.Helper()
 	for _, style := range styles {
-		v := calc.Voice{Style: style}
-		res := calc.Execute(c, calc.NewCase(c.In))
+		v := calc.Locale{Style: style}
+		res := calc.Run(c, calc.NewCase(c.In))
 		if res.State != calc.OK {
 			t.Errorf("%s: the default case is %s: %v", c.ID, res.State, res.Notes)
 			continue
 		}
-		in, notes := calc.Read(c, v.Typed(calc.NewCase(c.In)), style)
+		in, notes := calc.Read(c, v.Entries(calc.NewCase(c.In)), style)
 		for _, n := range notes {
 			t.Errorf("%s: typed default: %s: %s", c.ID, n.At, v.Say(n.Text, n.Slots...))
 		}
-		again := calc.Execute(c, in)
+		again := calc.Run(c, in)
 		if again.State != calc.OK {
 			t.Errorf("%s: the typed default is %s", c.ID, again.State)
 		}
@@ -70,7 +70,7 @@ func defaultCase(t *testing.T, c *calc.Calculator) {
 
 // sameShown holds what a reader sees of two results against each other: the
 // example on the page must not change when the reader types what it shows.
-func sameShown(t *testing.T, what string, v calc.Voice, a, b calc.Case) {
+func sameShown(t *testing.T, what string, v calc.Locale, a, b calc.Case) {
 	t.Helper()
 	for i, f := range a.Fields() {
 		if v.Write(f, a.At(i)) != v.Write(f, b.At(i)) {
@@ -101,7 +101,7 @@ func expressions(t *testing.T, c *calc.Calculator) int {
 			if err != nil {
 				t.Fatal(err)
 			}
-			got := f.Fn.Of(v)
+			got := f.Fn.Call(v)
 			if math.IsNaN(want) || math.IsInf(want, 0) {
 				continue
 			}

@@ -55,12 +55,12 @@ func check(t *testing.T, c *calc.Calculator, r published.Row) float64 {
 	}
 	in, notes := calc.Read(c, r.Inputs, us)
 	for _, n := range notes {
-		t.Errorf("%s %s: %s: %s", c.ID, r.ID, n.At, calc.Voice{Style: us}.Say(n.Text, n.Slots...))
+		t.Errorf("%s %s: %s: %s", c.ID, r.ID, n.At, calc.Locale{Style: us}.Say(n.Text, n.Slots...))
 	}
 	if len(notes) > 0 {
 		return 0
 	}
-	res := calc.Execute(c, in)
+	res := calc.Run(c, in)
 	if res.State != calc.OK {
 		t.Errorf("%s %s: %s: %v", c.ID, r.ID, res.State, res.Notes)
 		return 0
@@ -92,9 +92,9 @@ func checkFormula(t *testing.T, c *calc.Calculator, r published.Row, id string) 
 			t.Errorf("%s %s: no value for %s", c.ID, r.ID, x.Symbol)
 			return 0
 		}
-		show := quantity.Show{Dim: quantity.Number}
+		show := quantity.Display{Dim: quantity.Number}
 		if u, ok := quantity.Find(x.Unit); ok && x.Unit != "" {
-			show = quantity.Show{Dim: u.Dim, US: quantity.Scale{Unit: x.Unit}}
+			show = quantity.Display{Dim: u.Dim, US: quantity.UnitDisplay{Unit: x.Unit}}
 		}
 		si, trouble := quantity.Parse(r.Inputs[k].Text, show, us)
 		if trouble != nil {

@@ -17,7 +17,7 @@ var pairs = []struct {
 // 30 min after 1 h. A dash may join the two (10'-6"); the small unit may be
 // left out. The value returned is in the small unit, so that 10' 6-1/2" is
 // exactly 126.5 in.
-func (p *parser) compound(x float64, whole bool, big Unit, tail string) (float64, Unit, *Trouble) {
+func (p *parser) compound(x float64, whole bool, big Unit, tail string) (float64, Unit, *ParseError) {
 	joined, _ := strings.CutPrefix(tail, "-")
 	joined = skip(joined)
 	for _, pair := range pairs {

@@ -46,7 +46,7 @@ const (
 
 // kind is what the program knows about a dimension.
 type kind struct {
-	name string  // stable, lower-case, part of a Trouble's key
+	name string  // stable, lower-case, part of a ParseError's key
 	noun string  // with its article, for refusals
 	exp  [4]int8 // length, mass, time, temperature
 	us   string  // an example a reader of US units would type

@@ -13,7 +13,7 @@ const limit = 1e300
 // number reads a number without a sign at the start of s: 12 000.5, 3/4,
 // 6 1/2, 6-1/2. whole tells that it is a plain whole number; rest is what
 // follows, without spaces in front.
-func (p *parser) number(s string) (x float64, whole bool, rest string, err *Trouble) {
+func (p *parser) number(s string) (x float64, whole bool, rest string, err *ParseError) {
 	literal, rest := cutLiteral(s)
 	if strings.Trim(literal, ".,") == "" {
 		return 0, false, "", troubleNoNumber.with("text", quote(p.text), "examples", p.examples())
@@ -71,7 +71,7 @@ func exponentIn(s string) int {
 
 // oneMark checks the decimal mark and returns the literal with a point. The
 // other mark is refused with a hint, never guessed.
-func (p *parser) oneMark(literal string) (string, *Trouble) {
+func (p *parser) oneMark(literal string) (string, *ParseError) {
 	own, other := ".", ","
 	both, asDecimal, asGroups := troubleComma, troubleCommaDecimal, troubleCommaGroups
 	if p.style.Mark == Comma {
@@ -112,7 +112,7 @@ func areGroups(literal, own, other string) bool {
 
 // fraction reads what may follow a number x: a stroke and the lower part, or
 // a fraction added to a whole number. s has no spaces in front.
-func (p *parser) fraction(x float64, whole bool, s string) (float64, bool, string, *Trouble) {
+func (p *parser) fraction(x float64, whole bool, s string) (float64, bool, string, *ParseError) {
 	if strings.HasPrefix(s, "/") && digitsIn(skip(s[1:])) > 0 {
 		if !whole {
 			return 0, false, "", troubleFraction.with()
@@ -145,7 +145,7 @@ func (p *parser) fraction(x float64, whole bool, s string) (float64, bool, strin
 }
 
 // divide reads a stroke and a whole number and divides by it.
-func (p *parser) divide(upper float64, s string) (x float64, rest string, err *Trouble) {
+func (p *parser) divide(upper float64, s string) (x float64, rest string, err *ParseError) {
 	s = skip(s[1:])
 	n := digitsIn(s)
 	lower, bad := strconv.ParseFloat(s[:n], 64)

@@ -18,7 +18,7 @@ const typedLimit = 120
 // A number alone is in feet for the form FeetInches, in inches for Inches.
 // Between degrees as a temperature and degrees as a difference the wanted
 // dimension decides: 20 °F typed for a difference is 20 F°.
-func Parse(text string, show Show, style Style) (si float64, err *Trouble) {
+func Parse(text string, show Display, style Style) (si float64, err *ParseError) {
 	p := &parser{show: show, style: style, text: text}
 	if len(text) > typedLimit {
 		return 0, troubleLong.with("examples", p.examples())
@@ -50,7 +50,7 @@ func Parse(text string, show Show, style Style) (si float64, err *Trouble) {
 
 // parser is one reading.
 type parser struct {
-	show  Show
+	show  Display
 	style Style
 	text  string // what was typed, in plain signs
 }
@@ -58,7 +58,7 @@ type parser struct {
 func (p *parser) examples() string { return examples(p.show.Dim, p.style.System) }
 
 // value reads a number and its unit.
-func (p *parser) value(s string) (float64, Unit, *Trouble) {
+func (p *parser) value(s string) (float64, Unit, *ParseError) {
 	own := p.show.unit(p.style.System)
 	x, whole, rest, err := p.number(s)
 	switch {
@@ -76,13 +76,13 @@ func (p *parser) value(s string) (float64, Unit, *Trouble) {
 	return p.compound(x, whole, u, tail)
 }
 
-func (p *parser) trailing(rest string) *Trouble {
+func (p *parser) trailing(rest string) *ParseError {
 	return troubleTrailing.with("rest", quote(rest), "examples", p.examples())
 }
 
 // unit reads the longest unit at the start of s. Only a unit of the wanted
 // dimension may have a tail: in 10ft3in the 3 is not an exponent.
-func (p *parser) unit(s string) (u Unit, tail string, err *Trouble) {
+func (p *parser) unit(s string) (u Unit, tail string, err *ParseError) {
 	u, known := lookup(s, p.show.Dim)
 	if !known {
 		u, tail, known = p.unitBefore(s)
@@ -116,7 +116,7 @@ func (p *parser) unitBefore(s string) (u Unit, tail string, known bool) {
 
 func isLetter(c byte) bool { return 'a' <= c|0x20 && c|0x20 <= 'z' }
 
-func (p *parser) unknown(typed string) *Trouble {
+func (p *parser) unknown(typed string) *ParseError {
 	if p.show.Dim == Number {
 		return troubleKind(Number).with("examples", p.examples())
 	}

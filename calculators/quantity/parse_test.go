@@ -9,25 +9,25 @@ import (
 var (
 	inUS     = Style{US, Point}
 	inMetric = Style{Metric, Point}
-	height   = Show{Length, Scale{Form: FeetInches, Step: 1.0 / 16}, Scale{Unit: "m", Step: 0.01}}
-	gap      = Show{Length, Scale{Form: Inches, Step: 1.0 / 16}, Scale{Unit: "mm", Step: 1}}
-	press    = Show{Pressure, Scale{Unit: "psf", Step: 10}, Scale{Unit: "kPa", Step: 0.5}}
-	concrete = Show{Volume, Scale{Unit: "yd³", Step: 0.25, Way: Up}, Scale{Unit: "m³", Step: 0.1, Way: Up}}
-	air      = Show{Temperature, Scale{Unit: "°F", Step: 1}, Scale{Unit: "°C", Step: 0.5}}
-	drop     = Show{TemperatureDifference, Scale{Unit: "F°", Step: 1}, Scale{Unit: "C°", Step: 1}}
-	wait     = Show{Dim: Duration, US: Scale{Unit: "min", Step: 1}}
-	count    = Show{Dim: Number, US: Scale{Step: 0}}
-	share    = Show{Dim: Ratio, US: Scale{Unit: "%", Step: 1}}
-	weight   = Show{Density, Scale{Unit: "lb/ft³", Step: 1}, Scale{Unit: "kg/m³", Step: 10}}
-	tie      = Show{Force, Scale{Unit: "lbf", Step: 10}, Scale{Unit: "kN", Step: 0.1}}
-	lean     = Show{Dim: Angle, US: Scale{Unit: "°", Step: 1}}
+	height   = Display{Length, UnitDisplay{Form: FeetInches, Step: 1.0 / 16}, UnitDisplay{Unit: "m", Step: 0.01}}
+	gap      = Display{Length, UnitDisplay{Form: Inches, Step: 1.0 / 16}, UnitDisplay{Unit: "mm", Step: 1}}
+	press    = Display{Pressure, UnitDisplay{Unit: "psf", Step: 10}, UnitDisplay{Unit: "kPa", Step: 0.5}}
+	concrete = Display{Volume, UnitDisplay{Unit: "yd³", Step: 0.25, Rounding: Up}, UnitDisplay{Unit: "m³", Step: 0.1, Rounding: Up}}
+	air      = Display{Temperature, UnitDisplay{Unit: "°F", Step: 1}, UnitDisplay{Unit: "°C", Step: 0.5}}
+	drop     = Display{TemperatureDifference, UnitDisplay{Unit: "F°", Step: 1}, UnitDisplay{Unit: "C°", Step: 1}}
+	wait     = Display{Dim: Duration, US: UnitDisplay{Unit: "min", Step: 1}}
+	count    = Display{Dim: Number, US: UnitDisplay{Step: 0}}
+	share    = Display{Dim: Ratio, US: UnitDisplay{Unit: "%", Step: 1}}
+	weight   = Display{Density, UnitDisplay{Unit: "lb/ft³", Step: 1}, UnitDisplay{Unit: "kg/m³", Step: 10}}
+	tie      = Display{Force, UnitDisplay{Unit: "lbf", Step: 10}, UnitDisplay{Unit: "kN", Step: 0.1}}
+	lean     = Display{Dim: Angle, US: UnitDisplay{Unit: "°", Step: 1}}
 )
 
 func TestParse(t *testing.T) {
 	inches := func(x float64) float64 { return x * 0.0254 }
 	for _, c := range []struct {
 		text  string
-		show  Show
+		show  Display
 		style Style
 		want  float64
 	}{
@@ -152,7 +152,7 @@ func TestParseRefuses(t *testing.T) {
 	long := strings.Repeat("9", typedLimit+1)
 	for _, c := range []struct {
 		text  string
-		show  Show
+		show  Display
 		style Style
 		key   string
 		says  string // part of the text
@@ -262,7 +262,7 @@ func TestParseRefuses(t *testing.T) {
 // every listed one is short.
 func TestAllTroubles(t *testing.T) {
 	listed := map[string]string{}
-	for _, tr := range AllTroubles() {
+	for _, tr := range AllParseErrors() {
 		if _, twice := listed[tr.Key]; twice {
 			t.Errorf("%s is listed twice", tr.Key)
 		}
@@ -286,7 +286,7 @@ func TestAllTroubles(t *testing.T) {
 
 // A slot's value is not read as text with slots.
 func TestTroubleSlots(t *testing.T) {
-	tr := &Trouble{EN: "{a} and {b} and {c", Slots: []Slot{{"a", "{b}"}, {"b", "2"}}}
+	tr := &ParseError{EN: "{a} and {b} and {c", Slots: []Slot{{"a", "{b}"}, {"b", "2"}}}
 	if got := tr.Error(); got != "{b} and 2 and {c}" {
 		t.Errorf("got %q", got)
 	}
@@ -296,7 +296,7 @@ func TestTroubleSlots(t *testing.T) {
 func TestExamples(t *testing.T) {
 	for _, d := range Dimensions() {
 		units := Units(d)
-		show := Show{Dim: d, US: Scale{Unit: units[0].Symbol}}
+		show := Display{Dim: d, US: UnitDisplay{Unit: units[0].Symbol}}
 		for _, text := range []string{kinds[d].us, kinds[d].si} {
 			for _, mark := range []Mark{Point, Comma} {
 				if _, err := Parse(text, show, Style{US, mark}); err != nil {
@@ -310,7 +310,7 @@ func TestExamples(t *testing.T) {
 // Every name of every unit is read behind a number, with and without a space.
 func TestParseEveryName(t *testing.T) {
 	for _, u := range units {
-		show := Show{Dim: u.Dim, US: Scale{Unit: u.Symbol}}
+		show := Display{Dim: u.Dim, US: UnitDisplay{Unit: u.Symbol}}
 		for _, name := range append([]string{u.Symbol, fold(u.Symbol)}, u.Aliases...) {
 			for _, text := range []string{"7" + name, "7 " + name} {
 				got, err := Parse(text, show, inUS)

@@ -13,7 +13,7 @@ const noise = 1e-9
 const significant = 7
 
 // steps rounds q, a number of steps, to a whole number of them.
-func steps(q float64, way Way) float64 {
+func steps(q float64, way Rounding) float64 {
 	slack := noise * math.Max(1, math.Abs(q))
 	if on := math.Round(q); math.Abs(q-on) <= slack {
 		return on
@@ -55,11 +55,11 @@ func isWhole(x float64) bool {
 // rounded is a value as it is written: decimals is how many digits stand
 // after the mark, or -1 for up to 7 significant digits. The value is the
 // float64 nearest to the written digits, as reading them gives it.
-func rounded(x float64, sc Scale) (value float64, decimals int) {
+func rounded(x float64, sc UnitDisplay) (value float64, decimals int) {
 	switch {
 	case sc.Step > 0 && math.Abs(x/sc.Step) < tooFine:
 		decimals = places(sc.Step)
-		x = steps(x/sc.Step, sc.Way) * sc.Step
+		x = steps(x/sc.Step, sc.Rounding) * sc.Step
 		return reread(strconv.FormatFloat(x, 'f', decimals, 64)), decimals
 	case sc.Step == 0 && math.Abs(x) < tooFine && math.Abs(x-math.Round(x)) <= noise*math.Abs(x):
 		return math.Round(x) + 0, 0
@@ -84,7 +84,7 @@ func inUnit(si float64, u Unit) float64 {
 
 // Round is the SI value of what Format shows, and of what Parse reads from
 // it. NaN and infinities stay as they are.
-func Round(si float64, show Show, sys System) float64 {
+func Round(si float64, show Display, sys System) float64 {
 	u, sc := show.unit(sys), show.In(sys)
 	if math.IsNaN(si) || math.IsInf(si, 0) {
 		return si
@@ -93,7 +93,7 @@ func Round(si float64, show Show, sys System) float64 {
 		if inches, ok := wholeSteps(si, sc); ok {
 			return inchUnit().ToSI(inches)
 		}
-		sc = Scale{}
+		sc = UnitDisplay{}
 	}
 	x, _ := rounded(inUnit(si, u), sc)
 	return u.ToSI(x)
@@ -105,13 +105,13 @@ const finestDefault = 1.0 / 16
 
 // wholeSteps rounds a length to steps of inches; not ok where there are more
 // than can be counted.
-func wholeSteps(si float64, sc Scale) (inches float64, ok bool) {
+func wholeSteps(si float64, sc UnitDisplay) (inches float64, ok bool) {
 	step := sc.Step
 	if step == 0 {
 		step = finestDefault
 	}
 	q := inchUnit().FromSI(si) / step
-	return float64(steps(q, sc.Way)*step) + 0, math.Abs(q) < tooFine
+	return float64(steps(q, sc.Rounding)*step) + 0, math.Abs(q) < tooFine
 }
 
 func inchUnit() Unit { u, _ := Find("in"); return u }

@@ -11,18 +11,18 @@ var styles = []Style{{US, Point}, {US, Comma}, {Metric, Point}, {Metric, Comma}}
 
 // shows are ways to write every unit: without a step, with fine and coarse
 // ones, in every direction; and lengths as a tape is read.
-func shows() []Show {
-	var all []Show
-	for _, way := range []Way{Nearest, Up, Down} {
+func shows() []Display {
+	var all []Display
+	for _, way := range []Rounding{Nearest, Up, Down} {
 		for _, u := range units {
 			for _, step := range []float64{0, 0.001, 0.05, 0.25, 1, 2.5, 50} {
-				sc := Scale{Unit: u.Symbol, Step: step, Way: way}
-				all = append(all, Show{Dim: u.Dim, US: sc})
+				sc := UnitDisplay{Unit: u.Symbol, Step: step, Rounding: way}
+				all = append(all, Display{Dim: u.Dim, US: sc})
 			}
 		}
 		for _, form := range []Form{FeetInches, Inches} {
 			for _, step := range []float64{0, 1.0 / 64, 1.0 / 16, 0.25, 0.5, 1, 6} {
-				all = append(all, Show{Dim: Length, US: Scale{Form: form, Step: step, Way: way}})
+				all = append(all, Display{Dim: Length, US: UnitDisplay{Form: form, Step: step, Rounding: way}})
 			}
 		}
 	}
@@ -31,7 +31,7 @@ func shows() []Show {
 
 // What Format writes, Parse reads back to what Round gives, to the last bit;
 // and writing that again gives the same text.
-func checkRoundTrip(t *testing.T, x float64, show Show, style Style) {
+func checkRoundTrip(t *testing.T, x float64, show Display, style Style) {
 	t.Helper()
 	text := Format(x, show, style)
 	want := Round(x, show, style.System)
@@ -76,8 +76,8 @@ func TestRoundTrip(t *testing.T) {
 // Rounding stays within a step, on the side it was told to.
 func TestRoundSide(t *testing.T) {
 	random := rand.New(rand.NewPCG(8, 11))
-	for _, way := range []Way{Nearest, Up, Down} {
-		show := Show{Dim: Number, US: Scale{Step: 0.25, Way: way}}
+	for _, way := range []Rounding{Nearest, Up, Down} {
+		show := Display{Dim: Number, US: UnitDisplay{Step: 0.25, Rounding: way}}
 		for range 2000 {
 			x := random.NormFloat64() * 100
 			d := Round(x, show, US) - x
@@ -108,7 +108,7 @@ func FuzzParse(f *testing.F) {
 		f.Add(text, uint8(0), uint8(0))
 		f.Add(text, uint8(2), uint8(3))
 	}
-	forms := []Show{height, gap, press, concrete, air, drop, wait, count, share, weight, tie, lean}
+	forms := []Display{height, gap, press, concrete, air, drop, wait, count, share, weight, tie, lean}
 	f.Fuzz(func(t *testing.T, text string, which, how uint8) {
 		show, style := forms[int(which)%len(forms)], styles[int(how)%len(styles)]
 		x, err := Parse(text, show, style)

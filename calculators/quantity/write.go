@@ -17,7 +17,7 @@ const noValue = "—"
 // 150 lb/ft³. Parse reads it back to exactly what Round gives. A Decimal
 // scale without a step writes whole numbers in full and others with up to 7
 // significant digits.
-func Format(si float64, show Show, style Style) string {
+func Format(si float64, show Display, style Style) string {
 	u, sc := show.unit(style.System), show.In(style.System)
 	if math.IsNaN(si) || math.IsInf(si, 0) {
 		return noValue
@@ -26,7 +26,7 @@ func Format(si float64, show Show, style Style) string {
 		if inches, ok := wholeSteps(si, sc); ok {
 			return tape(inches, sc.Form)
 		}
-		sc = Scale{}
+		sc = UnitDisplay{}
 	}
 	x, decimals := rounded(inUnit(si, u), sc)
 	return withUnit(written(x, decimals, style.Mark), u)
@@ -34,7 +34,7 @@ func Format(si float64, show Show, style Style) string {
 
 // Exact writes a value unrounded, with up to 7 significant digits, as a
 // decimal number in the scale's unit: 10.54167 ft.
-func Exact(si float64, show Show, style Style) string {
+func Exact(si float64, show Display, style Style) string {
 	u := show.unit(style.System)
 	if math.IsNaN(si) || math.IsInf(si, 0) {
 		return noValue

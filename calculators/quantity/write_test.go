@@ -15,11 +15,13 @@ func si(x float64, unit string) float64 {
 
 func TestFormat(t *testing.T) {
 	usComma, metricComma := Style{US, Comma}, Style{Metric, Comma}
-	fine := Show{Length, Scale{Form: FeetInches}, Scale{Unit: "mm", Step: 1}}
-	up := func(step float64, way Way) Show { return Show{Dim: Number, US: Scale{Step: step, Way: way}} }
+	fine := Display{Length, UnitDisplay{Form: FeetInches}, UnitDisplay{Unit: "mm", Step: 1}}
+	up := func(step float64, way Rounding) Display {
+		return Display{Dim: Number, US: UnitDisplay{Step: step, Rounding: way}}
+	}
 	for _, c := range []struct {
 		si    float64
-		show  Show
+		show  Display
 		style Style
 		want  string
 	}{
@@ -38,8 +40,8 @@ func TestFormat(t *testing.T) {
 		{si(0.75, "in"), gap, inUS, `3/4"`},
 		{si(-6.5, "in"), gap, inUS, `-6-1/2"`},
 		{0, gap, inUS, `0"`},
-		{si(10.6, "in"), Show{Length, Scale{Form: Inches, Step: 1, Way: Down}, Scale{}}, inUS, `10"`},
-		{si(10.6, "in"), Show{Length, Scale{Form: FeetInches, Step: 6, Way: Up}, Scale{}}, inUS, `1' 0"`},
+		{si(10.6, "in"), Display{Length, UnitDisplay{Form: Inches, Step: 1, Rounding: Down}, UnitDisplay{}}, inUS, `10"`},
+		{si(10.6, "in"), Display{Length, UnitDisplay{Form: FeetInches, Step: 6, Rounding: Up}, UnitDisplay{}}, inUS, `1' 0"`},
 		{1e20, height, inUS, "3.28084e+20 ft"},
 		{2.7512, height, inMetric, "2.75 m"},
 		{2.7, height, inMetric, "2.70 m"},
@@ -100,7 +102,7 @@ func TestFormat(t *testing.T) {
 func TestExact(t *testing.T) {
 	for _, c := range []struct {
 		si    float64
-		show  Show
+		show  Display
 		style Style
 		want  string
 	}{
@@ -139,22 +141,22 @@ func TestShow(t *testing.T) {
 		t.Error("without a metric scale the other is used")
 	}
 	for _, c := range []struct {
-		show Show
+		show Display
 		want string
 	}{
 		{height, ""}, {gap, ""}, {press, ""}, {count, ""}, {share, ""},
-		{Show{Dim: Ratio, US: Scale{Step: 0.01}}, ""},
-		{Show{Dim: Length, US: Scale{Unit: "psf"}}, "psf is no unit of length"},
-		{Show{Dim: Length, US: Scale{Unit: "ell"}}, "there is no unit ell"},
-		{Show{Dim: Length}, "a value of length needs a unit"},
-		{Show{Dim: Length, US: Scale{Unit: "m", Step: -1}}, "a step must be 0 or more"},
-		{Show{Dim: Length, US: Scale{Unit: "m", Step: math.NaN()}}, "a step must be 0 or more"},
-		{Show{Dim: Length, US: Scale{Unit: "m", Step: 1.0 / 3}}, "a step must have at most 9 decimals"},
-		{Show{Dim: Length, US: Scale{Unit: "m", Form: FeetInches}}, "feet and inches need the unit ft"},
-		{Show{Dim: Length, US: Scale{Unit: "ft", Form: Inches}}, "inches need the unit in"},
-		{Show{Dim: Length, US: Scale{Form: Inches, Step: 0.1}}, "a step of inches must be a whole number or a fraction like 1/16"},
-		{Show{Dim: Pressure, US: Scale{Form: Inches}}, " is no unit of pressure"},
-		{Show{Length, Scale{Unit: "ft"}, Scale{Unit: "kPa"}}, "kPa is no unit of length"},
+		{Display{Dim: Ratio, US: UnitDisplay{Step: 0.01}}, ""},
+		{Display{Dim: Length, US: UnitDisplay{Unit: "psf"}}, "psf is no unit of length"},
+		{Display{Dim: Length, US: UnitDisplay{Unit: "ell"}}, "there is no unit ell"},
+		{Display{Dim: Length}, "a value of length needs a unit"},
+		{Display{Dim: Length, US: UnitDisplay{Unit: "m", Step: -1}}, "a step must be 0 or more"},
+		{Display{Dim: Length, US: UnitDisplay{Unit: "m", Step: math.NaN()}}, "a step must be 0 or more"},
+		{Display{Dim: Length, US: UnitDisplay{Unit: "m", Step: 1.0 / 3}}, "a step must have at most 9 decimals"},
+		{Display{Dim: Length, US: UnitDisplay{Unit: "m", Form: FeetInches}}, "feet and inches need the unit ft"},
+		{Display{Dim: Length, US: UnitDisplay{Unit: "ft", Form: Inches}}, "inches need the unit in"},
+		{Display{Dim: Length, US: UnitDisplay{Form: Inches, Step: 0.1}}, "a step of inches must be a whole number or a fraction like 1/16"},
+		{Display{Dim: Pressure, US: UnitDisplay{Form: Inches}}, " is no unit of pressure"},
+		{Display{Length, UnitDisplay{Unit: "ft"}, UnitDisplay{Unit: "kPa"}}, "kPa is no unit of length"},
 	} {
 		if got := c.show.Check(); got != c.want {
 			t.Errorf("Check(%+v) = %q, want %q", c.show, got, c.want)
@@ -165,5 +167,5 @@ func TestShow(t *testing.T) {
 			t.Error("a Show with a wrong unit must not be used silently")
 		}
 	}()
-	Format(1, Show{Dim: Length, US: Scale{Unit: "psf"}}, inUS)
+	Format(1, Display{Dim: Length, US: UnitDisplay{Unit: "psf"}}, inUS)
 }

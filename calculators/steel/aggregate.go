@@ -2,7 +2,7 @@ package steel
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/quantity"
 )
 
@@ -27,8 +27,8 @@ var AggregateSize = &calc.Calculator{
 		{ID: "practice", Title: "Three quarters of the clear gap between bar and form", Status: calc.CommonPractice},
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.Notice, Text: calc.Text("aggregate-size.caution.maker: The form maker's data and the mix design come first. Foam forms mostly take 3/8 or 1/2 in. stone.")},
-		{Level: calc.Caution_, Text: calc.Text("aggregate-size.caution.ties: Webs of the form, laps and boxes narrow the way too. Measure the tightest gap.")},
+		{Level: calc.LevelNotice, Text: calc.Text("aggregate-size.caution.maker: The form maker's data and the mix design come first. Foam forms mostly take 3/8 or 1/2 in. stone.")},
+		{Level: calc.LevelCaution, Text: calc.Text("aggregate-size.caution.ties: Webs of the form, laps and boxes narrow the way too. Measure the tightest gap.")},
 	},
 	Tables: []calc.Table{{ID: "core", Title: calc.Text("aggregate-size.table.core: Largest stone by core and bar gap"),
 		Note: calc.Text("aggregate-size.table.core.note: Without slab and hose. Before rounding down to a sieve size."),
@@ -53,26 +53,26 @@ const (
 
 // What is most allowed is rounded down; sieve sizes keep their unit.
 var (
-	sieveInches = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "in", Form: quantity.Inches, Step: 0.125}}
-	sieveMetric = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "mm", Step: 1}}
+	sieveInches = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.125}}
+	sieveMetric = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "mm", Step: 1}}
 )
 
 var aggregateIn = []calc.Field{
-	{ID: "core", Show: &measure.Part, Usual: "6 in", Label: calc.Text("aggregate-size.core: Core thickness"),
+	{ID: "core", Display: &displays.Part, Usual: "6 in", Label: calc.Text("aggregate-size.core: Core thickness"),
 		Help: calc.Text("aggregate-size.core.help: Narrowest concrete between the forms, without foam."),
-		Min:  &calc.Limit{At: 2, Unit: "in", Why: whyThin}, Max: &calc.Limit{At: 36, Unit: "in", Why: measure.CheckUnit}},
-	{ID: "gap", Show: &measure.Part, Optional: true, Usual: "1.25 in", Label: calc.Text("aggregate-size.gap: Clear gap between bars"),
+		Min:  &calc.Limit{At: 2, Unit: "in", Why: whyThin}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "gap", Display: &displays.Part, Optional: true, Usual: "1.25 in", Label: calc.Text("aggregate-size.gap: Clear gap between bars"),
 		Help: calc.Text("aggregate-size.gap.help: The tightest place: at laps, corners, sills."),
-		Min:  &calc.Limit{At: 0.25, Unit: "in", Why: whyClear}, Max: &calc.Limit{At: 48, Unit: "in", Why: measure.CheckUnit}},
-	{ID: "cover", Show: &measure.Part, Optional: true, Usual: "1.5 in", Label: calc.Text("aggregate-size.cover: Clear gap, bar to form"),
+		Min:  &calc.Limit{At: 0.25, Unit: "in", Why: whyClear}, Max: &calc.Limit{At: 48, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "cover", Display: &displays.Part, Optional: true, Usual: "1.5 in", Label: calc.Text("aggregate-size.cover: Clear gap, bar to form"),
 		Help: calc.Text("aggregate-size.cover.help: Where stone must pass outside a bar."),
-		Min:  &calc.Limit{At: 0.25, Unit: "in", Why: whyClear}, Max: &calc.Limit{At: 36, Unit: "in", Why: measure.CheckUnit}},
-	{ID: "slab", Show: &measure.Part, Optional: true, Label: calc.Text("aggregate-size.slab: Slab placed with it"),
+		Min:  &calc.Limit{At: 0.25, Unit: "in", Why: whyClear}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "slab", Display: &displays.Part, Optional: true, Label: calc.Text("aggregate-size.slab: Slab placed with it"),
 		Help: calc.Text("aggregate-size.slab.help: Thickness, if the same mix goes into a slab."),
-		Min:  &calc.Limit{At: 1, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: measure.CheckUnit}},
-	{ID: "hose", Show: &measure.Part, Optional: true, Usual: "3 in", Label: calc.Text("aggregate-size.hose: Hose inside diameter"),
+		Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "hose", Display: &displays.Part, Optional: true, Usual: "3 in", Label: calc.Text("aggregate-size.hose: Hose inside diameter"),
 		Help: calc.Text("aggregate-size.hose.help: The smallest in the line, reducer too."),
-		Min:  &calc.Limit{At: 1, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 8, Unit: "in", Why: measure.CheckUnit}},
+		Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 8, Unit: "in", Why: displays.CheckUnit}},
 	{ID: "stone", Kind: calc.Choice, Usual: "crushed", Label: calc.Text("aggregate-size.stone: Stone"),
 		Options: []calc.Option{
 			{ID: "crushed", Label: calc.Text("aggregate-size.stone.crushed: crushed or mixed")},
@@ -90,13 +90,13 @@ var rules = []calc.Option{
 }
 
 var aggregateOut = []calc.Field{
-	{ID: "size-in", Show: &sieveInches, Lead: true, Label: calc.Text("aggregate-size.out.size-in: Sieve size, inches")},
-	{ID: "size-mm", Show: &sieveMetric, Lead: true, Label: calc.Text("aggregate-size.out.size-mm: Sieve size, mm")},
-	{ID: "most", Show: &measure.PartAtMost, Label: calc.Text("aggregate-size.out.most: Largest stone by the rules")},
+	{ID: "size-in", Display: &sieveInches, Lead: true, Label: calc.Text("aggregate-size.out.size-in: Sieve size, inches")},
+	{ID: "size-mm", Display: &sieveMetric, Lead: true, Label: calc.Text("aggregate-size.out.size-mm: Sieve size, mm")},
+	{ID: "most", Display: &displays.PartAtMost, Label: calc.Text("aggregate-size.out.most: Largest stone by the rules")},
 	{ID: "governs", Kind: calc.Choice, Options: rules, Label: calc.Text("aggregate-size.out.governs: Decided by")},
 	{ID: "rules", Kind: calc.Rows, Label: calc.Text("aggregate-size.out.rules: Rule by rule"), Cols: []calc.Field{
 		{ID: "rule", Kind: calc.Choice, Options: rules, Label: calc.Text("aggregate-size.out.rules.rule: Rule")},
-		{ID: "of", Show: &measure.Part, Label: calc.Text("aggregate-size.out.rules.of: Measured")},
-		{ID: "most", Show: &measure.PartAtMost, Label: calc.Text("aggregate-size.out.rules.most: Largest stone")},
+		{ID: "of", Display: &displays.Part, Label: calc.Text("aggregate-size.out.rules.of: Measured")},
+		{ID: "most", Display: &displays.PartAtMost, Label: calc.Text("aggregate-size.out.rules.most: Largest stone")},
 	}},
 }

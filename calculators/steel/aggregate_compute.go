@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -49,7 +49,7 @@ func sieve(sizes []float64, most float64) float64 {
 
 // stones collects the rules and the smallest of their limits.
 type stones struct {
-	*calc.Run
+	*calc.Recorder
 	in    calc.Case
 	most  float64
 	rule  string
@@ -60,11 +60,11 @@ func (s *stones) limit(rule string, of, most float64) {
 	if most < s.most*(1-calc.Slack) {
 		s.most, s.rule = most, rule
 	}
-	s.lines = append(s.lines, s.NewRow("rules").With("rule", calc.Pick(rule)).With("of", calc.Num(of)).With("most", calc.Num(most)))
+	s.lines = append(s.lines, s.NewRow("rules").With("rule", calc.ChoiceOf(rule)).With("of", calc.Num(of)).With("most", calc.Num(most)))
 }
 
-func computeAggregate(r *calc.Run, in calc.Case) {
-	s := &stones{Run: r, in: in, most: math.Inf(1)}
+func computeAggregate(r *calc.Recorder, in calc.Case) {
+	s := &stones{Recorder: r, in: in, most: math.Inf(1)}
 	s.limit(byForms, in.Num("core"), r.Use(formShare, in.Num("core")))
 	if in.Has("gap") {
 		s.limit(byGap, in.Num("gap"), r.UseFor(rules[1].Label, nil, gapShare, in.Num("gap")))
@@ -83,7 +83,7 @@ func computeAggregate(r *calc.Run, in calc.Case) {
 		s.limit(byHose, d, r.Use(hoseShare, share, d))
 		if d <= smallHose*(1+calc.Slack) {
 			s.limit(bySmall, d, smallStone)
-			r.Note(calc.Notice, calc.At("hose"), noteHose, calc.Amount("limit", smallHose, &measure.Part))
+			r.Note(calc.LevelNotice, calc.At("hose"), noteHose, calc.Amount("limit", smallHose, &displays.Part))
 		}
 	}
 	s.put()
@@ -102,16 +102,16 @@ func (s *stones) put() {
 	}
 	switch {
 	case inches == 0 && metric == 0:
-		s.Note(calc.Warning, calc.Path{}, noteTight)
+		s.Note(calc.LevelWarning, calc.Path{}, noteTight)
 	case max(inches, metric) > metricNamed*(1+calc.Slack):
-		s.Note(calc.Notice, calc.Path{}, noteLarge, calc.Amount("limit", namedStone, &measure.Part))
+		s.Note(calc.LevelNotice, calc.Path{}, noteLarge, calc.Amount("limit", namedStone, &displays.Part))
 	}
 	if !s.in.Has("gap") {
-		s.Note(calc.Ask, calc.At("gap"), askGap)
+		s.Note(calc.LevelAsk, calc.At("gap"), askGap)
 	}
 }
 
-func drawAggregate(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawAggregate(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -126,10 +126,10 @@ func drawAggregate(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 			if o.ID == res.Out.Choice("governs") {
 				role, governs = figure.Steel, o.Label
 			}
-			bars = append(bars, figure.Bar{Role: role, Name: v.Say(o.Label), Size: line.Num("most"), Text: quantity.Format(line.Num("most"), measure.PartAtMost, v.Style)})
+			bars = append(bars, figure.Bar{Role: role, Name: v.Say(o.Label), Size: line.Num("most"), Text: quantity.Format(line.Num("most"), displays.PartAtMost, v.Style)})
 		}
 	}
 	nodes, foot := figure.Bars(0, bars, res.Out.Num("most"))
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawStone), Nodes: nodes,
-		Desc: v.Say(drawStoneD, calc.Amount("most", res.Out.Num("most"), &measure.PartAtMost), calc.Said("rule", governs))}
+		Desc: v.Say(drawStoneD, calc.Amount("most", res.Out.Num("most"), &displays.PartAtMost), calc.Said("rule", governs))}
 }

@@ -25,23 +25,23 @@ const meansStone = calc.Text("aggregate-size.means.d: largest stone")
 var formShare = &calc.Formula{ID: "forms", Title: calc.Text("aggregate-size.eq.forms: A fifth between forms"), Expr: "b/5",
 	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
 	Vars:   []calc.Var{{Symbol: "b", Meaning: calc.Text("aggregate-size.means.b: narrowest thickness between forms"), Unit: "mm", US: "in"}},
-	Fn:     calc.Of1(FormShare), Go: "steel.FormShare", Source: "aci318",
+	Fn:     calc.Func1(FormShare), Go: "steel.FormShare", Source: "aci318",
 	Limits: calc.Text("aggregate-size.limits.forms: The engineer may waive it where the concrete can be placed without voids.")}
 
 var gapShare = &calc.Formula{ID: "gap", Title: calc.Text("aggregate-size.eq.gap: Three quarters of the clear gap"), Expr: "3*s/4",
 	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
 	Vars:   []calc.Var{{Symbol: "s", Meaning: calc.Text("aggregate-size.means.s: clear gap"), Unit: "mm", US: "in"}},
-	Fn:     calc.Of1(GapShare), Go: "steel.GapShare", Source: "aci318",
+	Fn:     calc.Func1(GapShare), Go: "steel.GapShare", Source: "aci318",
 	Limits: calc.Text("aggregate-size.limits.gap: Between bars by code; between bar and form by common practice.")}
 
 var slabShare = &calc.Formula{ID: "slab", Title: calc.Text("aggregate-size.eq.slab: A third of the slab"), Expr: "h/3",
 	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
 	Vars:   []calc.Var{{Symbol: "h", Meaning: calc.Text("aggregate-size.means.h: thickness of the slab"), Unit: "mm", US: "in"}},
-	Fn:     calc.Of1(SlabShare), Go: "steel.SlabShare", Source: "aci318"}
+	Fn:     calc.Func1(SlabShare), Go: "steel.SlabShare", Source: "aci318"}
 
 var hoseShare = &calc.Formula{ID: "hose", Title: calc.Text("aggregate-size.eq.hose: Share of the hose"), Expr: "k*D",
 	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
 	Vars: []calc.Var{{Symbol: "k", Meaning: calc.Text("aggregate-size.means.k: 1/3 for crushed stone, 0.4 for well-rounded gravel")},
 		{Symbol: "D", Meaning: calc.Text("aggregate-size.means.hose: smallest inside diameter of the line"), Unit: "mm", US: "in"}},
-	Fn: calc.Of2(HoseShare), Go: "steel.HoseShare", Source: "aci304",
+	Fn: calc.Func2(HoseShare), Go: "steel.HoseShare", Source: "aci304",
 	Limits: calc.Text("aggregate-size.limits.hose: A hose up to 2-1/2 in (64 mm) takes 3/8 in (10 mm) stone only.")}

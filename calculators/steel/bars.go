@@ -88,12 +88,12 @@ var barOptions = []calc.Option{
 
 // The ways bars are written.
 var (
-	barDiameter = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "in", Step: 0.001}, Metric: quantity.Scale{Unit: "mm", Step: 0.1}}
-	barArea     = quantity.Show{Dim: quantity.Area, US: quantity.Scale{Unit: "in²", Step: 0.01}, Metric: quantity.Scale{Unit: "mm²", Step: 1}}
-	barMass     = quantity.Show{Dim: quantity.MassPerLength, US: quantity.Scale{Unit: "lb/ft", Step: 0.001}, Metric: quantity.Scale{Unit: "kg/m", Step: 0.001}}
-	runLength   = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "ft", Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "m", Step: 0.5, Way: quantity.Up}}
+	barDiameter = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Step: 0.001}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 0.1}}
+	barArea     = quantity.Display{Dim: quantity.Area, US: quantity.UnitDisplay{Unit: "in²", Step: 0.01}, Metric: quantity.UnitDisplay{Unit: "mm²", Step: 1}}
+	barMass     = quantity.Display{Dim: quantity.MassPerLength, US: quantity.UnitDisplay{Unit: "lb/ft", Step: 0.001}, Metric: quantity.UnitDisplay{Unit: "kg/m", Step: 0.001}}
+	runLength   = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "ft", Step: 1, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "m", Step: 0.5, Rounding: quantity.Up}}
 	// A lap is rounded up, by the inch or by 10 mm as the tables are.
-	lapLength = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "in", Form: quantity.Inches, Step: 1, Way: quantity.Up}, Metric: quantity.Scale{Unit: "mm", Step: 10, Way: quantity.Up}}
+	lapLength = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 1, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 10, Rounding: quantity.Up}}
 )
 
 // The sources of the bars' sizes.

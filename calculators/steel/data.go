@@ -2,8 +2,8 @@ package steel
 
 import (
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -19,8 +19,8 @@ var BarData = &calc.Calculator{
 		{ID: "pci", Author: "PCI", Title: "Design Handbook", Edition: "7th ed.", Where: "design aid 15.4.1, bars and hooks, p. 15-34",
 			Status: calc.Confirmed, Link: "https://www.scribd.com/document/485243316/ASTM-Rebar-Chart"}},
 	Cautions: []calc.Caution{
-		{Level: calc.Caution_, Text: calc.Text("bar-data.caution.lift: Bars bend and slide when they are lifted. Weigh the bundle here before anyone picks it up.")},
-		{Level: calc.Notice, Text: steelNotDesign},
+		{Level: calc.LevelCaution, Text: calc.Text("bar-data.caution.lift: Bars bend and slide when they are lifted. Weigh the bundle here before anyone picks it up.")},
+		{Level: calc.LevelNotice, Text: steelNotDesign},
 	},
 	Tables: []calc.Table{{ID: "weight", Title: calc.Text("bar-data.table.weight: Weight of one bar"),
 		Note: calc.Text("bar-data.table.weight.note: One straight bar, by nominal mass, rounded up."),
@@ -34,26 +34,26 @@ var BarData = &calc.Calculator{
 var dataIn = []calc.Field{
 	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: barOptions, Label: calc.Text("bar-data.bar: Bar"),
 		Help: calc.Text("bar-data.bar.help: The mark is rolled onto the bar.")},
-	{ID: "length", Show: &measure.Wall, Usual: "20 ft", Label: calc.Text("bar-data.length: Length of one bar"),
-		Min: &calc.Limit{At: 0, Unit: "ft", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 100, Unit: "ft", Why: measure.CheckUnit}},
-	{ID: "count", Show: &measure.Count, Whole: true, Usual: "50", Label: calc.Text("bar-data.count: How many bars"),
-		Min: &calc.Limit{At: 1, Why: measure.CheckCount}, Max: &calc.Limit{At: 100000, Why: measure.CheckCount}},
+	{ID: "length", Display: &displays.Wall, Usual: "20 ft", Label: calc.Text("bar-data.length: Length of one bar"),
+		Min: &calc.Limit{At: 0, Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 100, Unit: "ft", Why: displays.CheckUnit}},
+	{ID: "count", Display: &displays.Count, Whole: true, Usual: "50", Label: calc.Text("bar-data.count: How many bars"),
+		Min: &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 100000, Why: displays.CheckCount}},
 }
 
 var dataOut = []calc.Field{
-	{ID: "weight", Show: &measure.MassUp, Lead: true, Label: calc.Text("bar-data.out.weight: Weight of all bars")},
-	{ID: "one", Show: &measure.MassUp, Label: calc.Text("bar-data.out.one: Weight of one bar")},
-	{ID: "diameter", Show: &barDiameter, Label: calc.Text("bar-data.out.diameter: Nominal diameter"),
+	{ID: "weight", Display: &displays.MassUp, Lead: true, Label: calc.Text("bar-data.out.weight: Weight of all bars")},
+	{ID: "one", Display: &displays.MassUp, Label: calc.Text("bar-data.out.one: Weight of one bar")},
+	{ID: "diameter", Display: &barDiameter, Label: calc.Text("bar-data.out.diameter: Nominal diameter"),
 		Help: calc.Text("bar-data.out.diameter.help: The ribs stand out further.")},
-	{ID: "area", Show: &barArea, Label: calc.Text("bar-data.out.area: Nominal area")},
-	{ID: "mass", Show: &barMass, Label: calc.Text("bar-data.out.mass: Mass per length")},
-	{ID: "total", Show: &runLength, Label: calc.Text("bar-data.out.total: Length of all bars")},
-	{ID: "bend", Show: &measure.Part, Label: calc.Text("bar-data.out.bend: Hook: inside bend diameter")},
-	{ID: "hook", Show: &hookSize, Label: calc.Text("bar-data.out.hook: Hook, 90°: outside to tail")},
+	{ID: "area", Display: &barArea, Label: calc.Text("bar-data.out.area: Nominal area")},
+	{ID: "mass", Display: &barMass, Label: calc.Text("bar-data.out.mass: Mass per length")},
+	{ID: "total", Display: &runLength, Label: calc.Text("bar-data.out.total: Length of all bars")},
+	{ID: "bend", Display: &displays.Part, Label: calc.Text("bar-data.out.bend: Hook: inside bend diameter")},
+	{ID: "hook", Display: &hookSize, Label: calc.Text("bar-data.out.hook: Hook, 90°: outside to tail")},
 }
 
 // A hook's tail is rounded up to the half inch.
-var hookSize = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "in", Form: quantity.Inches, Step: 0.5, Way: quantity.Up}, Metric: quantity.Scale{Unit: "mm", Step: 10, Way: quantity.Up}}
+var hookSize = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.5, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 10, Rounding: quantity.Up}}
 
 const (
 	meansD    = calc.Text("steel.means.d: diameter of the bar")
@@ -66,25 +66,25 @@ var barWeight = &calc.Formula{ID: "weight", Title: calc.Text("steel.eq.weight: W
 	Result: calc.Var{Symbol: "W", Meaning: calc.Text("steel.means.weight: weight"), Unit: "kg", US: "lb"},
 	Vars: []calc.Var{{Symbol: "w", Meaning: meansMass, Unit: "kg/m", US: "lb/ft"},
 		{Symbol: "L", Meaning: calc.Text("steel.means.length: length of one bar"), Unit: "m", US: "ft"}, {Symbol: "n", Meaning: meansN}},
-	Fn: calc.Of3(BarWeight), Go: "steel.BarWeight", Source: "a615"}
+	Fn: calc.Func3(BarWeight), Go: "steel.BarWeight", Source: "a615"}
 
 var roundArea = &calc.Formula{ID: "area", Title: calc.Text("bar-data.eq.area: Area of a round bar"), Expr: "pi*d^2/4",
 	Result: calc.Var{Symbol: "A", Meaning: meansArea, Unit: "mm²", US: "in²"},
 	Vars:   []calc.Var{{Symbol: "d", Meaning: meansD, Unit: "mm", US: "in"}},
-	Fn:     calc.Of1(RoundArea), Go: "steel.RoundArea", Source: "pci",
+	Fn:     calc.Func1(RoundArea), Go: "steel.RoundArea", Source: "pci",
 	Limits: calc.Text("bar-data.limits.area: The standards round it. Their nominal area counts.")}
 
 var massPerLength = &calc.Formula{ID: "mass", Title: calc.Text("bar-data.eq.mass: Mass per length from the area"), Expr: "rho*A",
 	Result: calc.Var{Symbol: "w", Meaning: meansMass, Unit: "kg/m", US: "lb/ft"},
 	Vars: []calc.Var{{Symbol: "rho", Meaning: calc.Text("bar-data.means.rho: density of steel"), Unit: "kg/m³", US: "lb/ft³"},
 		{Symbol: "A", Meaning: meansArea, Unit: "m²", US: "ft²"}},
-	Fn: calc.Of2(MassPerLength), Go: "steel.MassPerLength", Source: "g30",
+	Fn: calc.Func2(MassPerLength), Go: "steel.MassPerLength", Source: "g30",
 	Limits: calc.Text("bar-data.limits.mass: The result uses the standard's mass, which is within 2% of this.")}
 
 var hookLength = &calc.Formula{ID: "hook", Title: calc.Text("bar-data.eq.hook: Standard 90° hook"), Expr: "12*d + k*d/2 + d",
 	Result: calc.Var{Symbol: "A", Meaning: calc.Text("bar-data.means.hook: outside of the hook to the end of its tail"), Unit: "mm", US: "in"},
 	Vars:   []calc.Var{{Symbol: "d", Meaning: meansD, Unit: "mm", US: "in"}, {Symbol: "k", Meaning: calc.Text("bar-data.means.k: inside bend over bar diameter")}},
-	Fn:     calc.Of2(HookLength), Go: "steel.HookLength", Source: "pci",
+	Fn:     calc.Func2(HookLength), Go: "steel.HookLength", Source: "pci",
 	Limits: calc.Text("bar-data.limits.hook: Main bars, #3 to #18. Ties and stirrups bend tighter.")}
 
 const (
@@ -98,7 +98,7 @@ const (
 // carry, kg: common practice, 50 lb.
 const heavyLift = 50 * 0.45359237
 
-func computeData(r *calc.Run, in calc.Case) {
+func computeData(r *calc.Recorder, in calc.Case) {
 	b, length, count := barOf(in, "bar"), in.Num("length"), in.Num("count")
 	one := b.Mass * length
 	r.Put("weight", r.Use(barWeight, b.Mass, length, count))
@@ -113,15 +113,15 @@ func computeData(r *calc.Run, in calc.Case) {
 		r.Put("bend", b.Bend*b.Diameter)
 		r.Put("hook", r.Use(hookLength, b.Diameter, b.Bend))
 	} else {
-		r.Note(calc.Notice, calc.At("bar"), noteCSA)
+		r.Note(calc.LevelNotice, calc.At("bar"), noteCSA)
 	}
 	if one > heavyLift*(1+calc.Slack) {
-		r.Note(calc.Caution_, calc.At("length"), noteHeavy, calc.Amount("weight", one, &measure.MassUp))
+		r.Note(calc.LevelCaution, calc.At("length"), noteHeavy, calc.Amount("weight", one, &displays.MassUp))
 	}
 }
 
 // drawData sets the bar's mass per length beside its neighbours in the list.
-func drawData(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawData(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -145,5 +145,5 @@ func drawData(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	nodes, foot := figure.Bars(0, bars, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawBars), Nodes: nodes,
 		Desc: v.Say(drawBarsD, calc.Said("bar", barOptions[at].Label), calc.Amount("mass", Bars[at].Mass, &barMass),
-			calc.Amount("count", in.Num("count"), &measure.Count), calc.Amount("weight", res.Out.Num("weight"), &measure.MassUp))}
+			calc.Amount("count", in.Num("count"), &displays.Count), calc.Amount("weight", res.Out.Num("weight"), &displays.MassUp))}
 }

@@ -2,7 +2,7 @@ package steel
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/quantity"
 )
 
@@ -27,8 +27,8 @@ var BarLaps = &calc.Calculator{
 		sourceA615, sourceG30,
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("bar-laps.caution.check: Only to check a drawing, never to design. A short lap can bring a wall down. The drawing and the engineer decide.")},
-		{Level: calc.Caution_, Text: calc.Text("bar-laps.caution.side: The rows differ because the codes differ. None is picked here: ask which code the job is under.")},
+		{Level: calc.LevelWarning, Text: calc.Text("bar-laps.caution.check: Only to check a drawing, never to design. A short lap can bring a wall down. The drawing and the engineer decide.")},
+		{Level: calc.LevelCaution, Text: calc.Text("bar-laps.caution.side: The rows differ because the codes differ. None is picked here: ask which code the job is under.")},
 	},
 	Tables: []calc.Table{{ID: "class-b", Title: calc.Text("bar-laps.table.class-b: Class B lap by ACI 318, cover kept"),
 		Note: calc.Text("bar-laps.table.class-b.note: Grade 60 (420 MPa), bare bars, normal weight, not top bars. To check a drawing only."),
@@ -47,14 +47,14 @@ const (
 )
 
 // Yield strengths are written in round psi or MPa.
-var yield = quantity.Show{Dim: quantity.Pressure, US: quantity.Scale{Unit: "psi", Step: 100}, Metric: quantity.Scale{Unit: "MPa", Step: 1}}
+var yield = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 100}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 1}}
 
 var lapsIn = []calc.Field{
 	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: barOptions, Label: calc.Text("bar-laps.bar: Bar")},
-	{ID: "fy", Show: &yield, Usual: "60000 psi", Label: labelGrade,
+	{ID: "fy", Display: &yield, Usual: "60000 psi", Label: labelGrade,
 		Help: calc.Text("bar-laps.fy.help: Grade 60: 60,000 psi. Grade 400: 400 MPa."),
 		Min:  &calc.Limit{At: 40000, Unit: "psi", Why: whyGrade}, Max: &calc.Limit{At: 100000, Unit: "psi", Why: whyGrade}},
-	{ID: "fc", Show: &measure.Strength, Usual: "3000 psi", Label: calc.Text("bar-laps.fc: Concrete strength, 28 days"),
+	{ID: "fc", Display: &displays.Strength, Usual: "3000 psi", Label: calc.Text("bar-laps.fc: Concrete strength, 28 days"),
 		Min: &calc.Limit{At: 2450, Unit: "psi", Why: whyFcLow, Source: "aci318"}, Max: &calc.Limit{At: 15000, Unit: "psi", Why: whyFcHigh}},
 	{ID: "top", Kind: calc.Flag, Usual: "no", Label: calc.Text("bar-laps.top: Top bar"),
 		Help: calc.Text("bar-laps.top.help: Level bar with more than 12 in (300 mm) cast under it.")},
@@ -64,9 +64,9 @@ var lapsIn = []calc.Field{
 		{ID: "epoxy-close", Label: calc.Text("bar-laps.coating.epoxy-close: epoxy, cover under 3 or gap under 6 diameters")},
 	}},
 	{ID: "light", Kind: calc.Flag, Usual: "no", Label: calc.Text("bar-laps.light: Lightweight concrete")},
-	{ID: "drawn", Show: &measure.Inches, Optional: true, Usual: "24 in", Label: calc.Text("bar-laps.drawn: Lap on the drawing"),
+	{ID: "drawn", Display: &displays.Inches, Optional: true, Usual: "24 in", Label: calc.Text("bar-laps.drawn: Lap on the drawing"),
 		Help: calc.Text("bar-laps.drawn.help: Empty: nothing is compared."),
-		Min:  &calc.Limit{At: 1, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 400, Unit: "in", Why: measure.CheckUnit}},
+		Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 400, Unit: "in", Why: displays.CheckUnit}},
 }
 
 // The rules that the rows stand for.
@@ -95,21 +95,21 @@ var verdicts = []calc.Option{
 
 // The rows are the answer; what stands large is only how far they lie apart.
 var lapsOut = []calc.Field{
-	{ID: "least", Show: &lapLength, Lead: true, Label: calc.Text("bar-laps.out.least: Shortest lap of the rows")},
-	{ID: "most", Show: &lapLength, Lead: true, Label: calc.Text("bar-laps.out.most: Longest lap of the rows")},
+	{ID: "least", Display: &lapLength, Lead: true, Label: calc.Text("bar-laps.out.least: Shortest lap of the rows")},
+	{ID: "most", Display: &lapLength, Lead: true, Label: calc.Text("bar-laps.out.most: Longest lap of the rows")},
 	{ID: "laps", Kind: calc.Rows, Label: calc.Text("bar-laps.out.laps: Rule by rule"), Cols: []calc.Field{
 		{ID: "rule", Kind: calc.Choice, Options: lapRules, Label: calc.Text("bar-laps.out.rule: Rule")},
-		{ID: "development", Show: &lapLength, Label: calc.Text("bar-laps.out.development: Development")},
-		{ID: "lap-a", Show: &lapLength, Label: calc.Text("bar-laps.out.lap-a: Lap, Class A")},
-		{ID: "lap-b", Show: &lapLength, Label: calc.Text("bar-laps.out.lap-b: Lap, Class B or table")},
+		{ID: "development", Display: &lapLength, Label: calc.Text("bar-laps.out.development: Development")},
+		{ID: "lap-a", Display: &lapLength, Label: calc.Text("bar-laps.out.lap-a: Lap, Class A")},
+		{ID: "lap-b", Display: &lapLength, Label: calc.Text("bar-laps.out.lap-b: Lap, Class B or table")},
 		{ID: "drawing", Kind: calc.Choice, Options: verdicts, Label: calc.Text("bar-laps.out.drawing: The drawing's lap is")},
 	}},
-	{ID: "lap-aci", Show: &lapLength, Label: calc.Text("bar-laps.out.lap-aci: Class B, ACI, cover kept")},
-	{ID: "hook", Show: &lapLength, Label: calc.Text("bar-laps.out.hook: Hook development, ACI"),
+	{ID: "lap-aci", Display: &lapLength, Label: calc.Text("bar-laps.out.lap-aci: Class B, ACI, cover kept")},
+	{ID: "hook", Display: &lapLength, Label: calc.Text("bar-laps.out.hook: Hook development, ACI"),
 		Help: calc.Text("bar-laps.out.hook.help: By ACI 318-14, from the face where it is needed.")},
-	{ID: "hook-covered", Show: &lapLength, Label: calc.Text("bar-laps.out.hook-covered: Hook, well covered, ACI"),
+	{ID: "hook-covered", Display: &lapLength, Label: calc.Text("bar-laps.out.hook-covered: Hook, well covered, ACI"),
 		Help: calc.Text("bar-laps.out.hook-covered.help: With 2-1/2 in at the side and 2 in behind a 90° tail.")},
-	{ID: "diameters", Show: &diameters, Label: calc.Text("bar-laps.out.diameters: Drawn lap in bar diameters")},
+	{ID: "diameters", Display: &diameters, Label: calc.Text("bar-laps.out.diameters: Drawn lap in bar diameters")},
 }
 
-var diameters = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 1, Way: quantity.Down}}
+var diameters = quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 1, Rounding: quantity.Down}}

@@ -35,7 +35,7 @@ var bc = [...]struct {
 
 // table is one run over the rules.
 type table struct {
-	*calc.Run
+	*calc.Recorder
 	in    calc.Case
 	bar   Bar
 	rows  []calc.Case
@@ -44,8 +44,8 @@ type table struct {
 	most  float64
 }
 
-func computeLaps(r *calc.Run, in calc.Case) {
-	t := &table{Run: r, in: in, bar: barOf(in, "bar")}
+func computeLaps(r *calc.Recorder, in calc.Case) {
+	t := &table{Recorder: r, in: in, bar: barOf(in, "bar")}
 	kept, other := 20.0, 40.0/3
 	if t.bar.Diameter <= smaller {
 		kept, other = 25, 50.0/3
@@ -126,7 +126,7 @@ func (t *table) csa(rule int, c float64) float64 {
 func (t *table) code(rule string, development, least float64) {
 	a := math.Max(development, least)
 	if t.bar.Diameter > largest {
-		t.rows = append(t.rows, t.NewRow("laps").With("rule", calc.Pick(rule)).With("development", calc.Num(a)))
+		t.rows = append(t.rows, t.NewRow("laps").With("rule", calc.ChoiceOf(rule)).With("development", calc.Num(a)))
 		return
 	}
 	lap := 0.0
@@ -141,13 +141,13 @@ func (t *table) code(rule string, development, least float64) {
 
 // row adds a row and holds the drawing's lap against it.
 func (t *table) row(rule string, development, a calc.Value, lap float64) {
-	row := t.NewRow("laps").With("rule", calc.Pick(rule)).With("development", development).With("lap-a", a).With("lap-b", calc.Num(lap))
+	row := t.NewRow("laps").With("rule", calc.ChoiceOf(rule)).With("development", development).With("lap-a", a).With("lap-b", calc.Num(lap))
 	if t.in.Has("drawn") {
 		verdict := "longer"
 		if t.in.Num("drawn") < lap*(1-calc.Slack) {
 			verdict, t.short = "shorter", true
 		}
-		row = row.With("drawing", calc.Pick(verdict))
+		row = row.With("drawing", calc.ChoiceOf(verdict))
 	}
 	if len(t.rows) == 0 || lap < t.least {
 		t.least = lap
@@ -164,7 +164,7 @@ func (t *table) irc() {
 		n = 40
 	}
 	if t.bar.ID != "4" && t.bar.ID != "5" && t.bar.ID != "6" || fy > 60000*(1+calc.Slack) {
-		t.Note(calc.Notice, calc.At("bar"), noteIRC)
+		t.Note(calc.LevelNotice, calc.At("bar"), noteIRC)
 		return
 	}
 	lap := t.Use(lapIRC, n, t.bar.Diameter)
@@ -182,20 +182,20 @@ func (t *table) hook() {
 
 func (t *table) say() {
 	if t.short {
-		t.Note(calc.Ask, calc.At("drawn"), noteShort)
+		t.Note(calc.LevelAsk, calc.At("drawn"), noteShort)
 	}
 	if t.bar.Diameter > largest {
-		t.Note(calc.Warning, calc.At("bar"), noteNoLap)
+		t.Note(calc.LevelWarning, calc.At("bar"), noteNoLap)
 	} else if t.in.Has("drawn") {
 		t.Put("diameters", t.in.Num("drawn")/t.bar.Diameter)
 	}
 	if t.place() > 1 || t.lambda() < 1 {
-		t.Note(calc.Notice, calc.At("coating"), noteFlat)
+		t.Note(calc.LevelNotice, calc.At("coating"), noteFlat)
 	}
 	if t.grade() > 1 {
-		t.Note(calc.Notice, calc.At("fy"), noteGrade)
+		t.Note(calc.LevelNotice, calc.At("fy"), noteGrade)
 	}
 	if t.in.Num("fc") > calc.SI(capA23, "MPa")*(1+calc.Slack) {
-		t.Note(calc.Notice, calc.At("fc"), noteCap, calc.Amount("limit", calc.SI(capA23, "MPa"), &yield))
+		t.Note(calc.LevelNotice, calc.At("fc"), noteCap, calc.Amount("limit", calc.SI(capA23, "MPa"), &yield))
 	}
 }

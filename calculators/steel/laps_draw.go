@@ -17,7 +17,7 @@ const (
 
 // drawLaps shows the laps of every rule on one scale, the drawing's as a
 // dashed line.
-func drawLaps(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawLaps(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}

@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 const (
@@ -31,15 +31,15 @@ type order struct {
 
 // takeOff is one count of a wall.
 type takeOff struct {
-	*calc.Run
+	*calc.Recorder
 	in     calc.Case
 	net    float64 // kg
 	rows   []calc.Case
 	orders []order
 }
 
-func computeTakeOff(r *calc.Run, in calc.Case) {
-	t := &takeOff{Run: r, in: in}
+func computeTakeOff(r *calc.Recorder, in calc.Case) {
+	t := &takeOff{Recorder: r, in: in}
 	if 2*in.Num("first") > in.Num("length")*(1+calc.Slack) {
 		r.Refuse(calc.At("first"), refuseFirst)
 		return
@@ -91,7 +91,7 @@ func (t *takeOff) part(kind int, field string, count, each float64) {
 		if parts[kind].ID == "horizontals" {
 			t.Put("run-pieces", n)
 		} else {
-			t.Note(calc.Notice, calc.At("stock"), noteLong, calc.Said("part", parts[kind].Label))
+			t.Note(calc.LevelNotice, calc.At("stock"), noteLong, calc.Said("part", parts[kind].Label))
 		}
 	}
 	if each <= stock*(1+calc.Slack) {
@@ -100,7 +100,7 @@ func (t *takeOff) part(kind int, field string, count, each float64) {
 	weight := use(barWeight, b.Mass, steel, count)
 	t.net += weight
 	t.order(b, weight, bars)
-	t.rows = append(t.rows, t.NewRow("parts").With("part", calc.Pick(parts[kind].ID)).With("bar", calc.Pick(b.ID)).
+	t.rows = append(t.rows, t.NewRow("parts").With("part", calc.ChoiceOf(parts[kind].ID)).With("bar", calc.ChoiceOf(b.ID)).
 		With("count", calc.Num(count)).With("each", calc.Num(steel)).With("length", calc.Num(steel*count)).
 		With("weight", calc.Num(weight)).With("stock", calc.Num(bars)))
 }
@@ -124,7 +124,7 @@ func (t *takeOff) put() {
 		// Stock is bought whole, so waste is rounded up size by size.
 		bars := math.Ceil(float64(o.stock*(1+waste)) * (1 - calc.Slack))
 		total += bars
-		rows = append(rows, t.NewRow("sizes").With("bar", calc.Pick(o.bar.ID)).
+		rows = append(rows, t.NewRow("sizes").With("bar", calc.ChoiceOf(o.bar.ID)).
 			With("weight", calc.Num(withWaste.Value(o.weight, waste))).With("stock", calc.Num(bars)))
 	}
 	t.Put("net", t.net)
@@ -137,17 +137,17 @@ func (t *takeOff) put() {
 func (t *takeOff) say() {
 	horizontal := barOf(t.in, "horizontal")
 	if least := leastLap * horizontal.Diameter; t.in.Num("lap") < least*(1-calc.Slack) {
-		t.Note(calc.Ask, calc.At("lap"), askLap, calc.Amount("limit", least, &measure.InchesAtLeast))
+		t.Note(calc.LevelAsk, calc.At("lap"), askLap, calc.Amount("limit", least, &displays.InchesAtLeast))
 	}
 	for _, o := range t.orders[1:] {
 		if o.bar.canadian() != t.orders[0].bar.canadian() {
-			t.Note(calc.Ask, calc.At("horizontal"), askMixed)
+			t.Note(calc.LevelAsk, calc.At("horizontal"), askMixed)
 			break
 		}
 	}
 	for _, id := range [...]string{"spacing", "course"} {
 		if t.in.Num(id) > widest*(1+calc.Slack) && !(id == "course" && t.in.Has("courses")) {
-			t.Note(calc.Ask, calc.At(id), askWide, calc.Amount("limit", widest, &measure.Inches))
+			t.Note(calc.LevelAsk, calc.At(id), askWide, calc.Amount("limit", widest, &displays.Inches))
 		}
 	}
 }

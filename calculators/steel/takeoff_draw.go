@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -22,7 +22,7 @@ const (
 
 // drawTakeOff shows one layer of bars to scale and below it the weight of
 // each part.
-func drawTakeOff(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawTakeOff(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -32,18 +32,18 @@ func drawTakeOff(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 		for _, o := range parts {
 			if o.ID == row.Choice("part") {
 				bars = append(bars, figure.Bar{Role: figure.Steel, Name: v.Say(o.Label), Size: row.Num("weight"),
-					Text: quantity.Format(row.Num("weight"), measure.MassUp, v.Style)})
+					Text: quantity.Format(row.Num("weight"), displays.MassUp, v.Style)})
 			}
 		}
 	}
 	chart, foot := figure.Bars(foot, bars, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawWallT), Nodes: append(nodes, chart...),
-		Desc: v.Say(drawWallD, calc.Amount("verticals", res.Out.Num("verticals"), &measure.Count), calc.Amount("courses", res.Out.Num("courses"), &measure.Count),
-			calc.Amount("weight", res.Out.Num("weight"), &measure.MassUp), calc.Amount("bars", res.Out.Num("stock-bars"), &measure.Count))}
+		Desc: v.Say(drawWallD, calc.Amount("verticals", res.Out.Num("verticals"), &displays.Count), calc.Amount("courses", res.Out.Num("courses"), &displays.Count),
+			calc.Amount("weight", res.Out.Num("weight"), &displays.MassUp), calc.Amount("bars", res.Out.Num("stock-bars"), &displays.Count))}
 }
 
 // elevation is the wall to scale with one layer of its bars.
-func elevation(v calc.Voice, in, out calc.Case) (nodes []figure.Node, foot float64) {
+func elevation(v calc.Locale, in, out calc.Case) (nodes []figure.Node, foot float64) {
 	length, height, above := in.Num("length"), in.Num("height"), in.Num("projection")
 	scale := math.Min(wallWide/length, wallTall/(height+above))
 	top, base := wallTop+float64(above*scale), wallTop+float64((height+above)*scale)
@@ -63,7 +63,7 @@ func elevation(v calc.Voice, in, out calc.Case) (nodes []figure.Node, foot float
 	}
 	foot = base + 28
 	nodes = append(nodes, figure.Segment(figure.Measure, figure.Point{X: wallLeft, Y: base + 8}, figure.Point{X: wallLeft + float64(length*scale), Y: base + 8}),
-		figure.Text(figure.Label, figure.Point{X: wallLeft, Y: foot - 4}, figure.Start, quantity.Format(length, measure.Wall, v.Style)+" × "+quantity.Format(height, measure.Wall, v.Style)))
+		figure.Text(figure.Label, figure.Point{X: wallLeft, Y: foot - 4}, figure.Start, quantity.Format(length, displays.Wall, v.Style)+" × "+quantity.Format(height, displays.Wall, v.Style)))
 	return nodes, foot
 }
 

@@ -2,7 +2,7 @@ package strength
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // StrengthGain sets two published curves of strength with age side by side.
@@ -16,9 +16,9 @@ var StrengthGain = &calc.Calculator{
 	Formulas: gainFormulas,
 	Sources:  gainSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: estimateOnly},
-		{Level: calc.Warning, Text: calc.Text("strength-gain.caution.backfill: Backfill also needs the wall held at its top, by the floor or by braces. Both wait for the engineer's word.")},
-		{Level: calc.Caution_, Text: calc.Text("strength-gain.caution.cold: Both curves are for moist concrete near 20 °C (68 °F). Cold concrete is far slower: measure it.")},
+		{Level: calc.LevelWarning, Text: estimateOnly},
+		{Level: calc.LevelWarning, Text: calc.Text("strength-gain.caution.backfill: Backfill also needs the wall held at its top, by the floor or by braces. Both wait for the engineer's word.")},
+		{Level: calc.LevelCaution, Text: calc.Text("strength-gain.caution.cold: Both curves are for moist concrete near 20 °C (68 °F). Cold concrete is far slower: measure it.")},
 	},
 	Tables:  gainTables,
 	Compute: computeGain,
@@ -60,10 +60,10 @@ const (
 )
 
 var gainIn = []calc.Field{
-	{ID: "f28", Show: &measure.Strength, Usual: "3000 psi", Label: calc.Text("strength-gain.f28: Strength at 28 days"),
+	{ID: "f28", Display: &displays.Strength, Usual: "3000 psi", Label: calc.Text("strength-gain.f28: Strength at 28 days"),
 		Help: calc.Text("strength-gain.f28.help: As specified, not as hoped for."),
 		Min:  &calc.Limit{At: 1500, Unit: "psi", Why: whyWeak}, Max: &calc.Limit{At: 8700, Unit: "psi", Why: whyStrong, Source: "ec2"}},
-	{ID: "age", Show: &ageDays, Usual: "7 d", Label: calc.Text("strength-gain.age: Age"),
+	{ID: "age", Display: &ageDays, Usual: "7 d", Label: calc.Text("strength-gain.age: Age"),
 		Min: &calc.Limit{At: 1, Unit: "d", Why: whyEarly, Source: "aci209"}, Max: &calc.Limit{At: 365, Unit: "d", Why: whyOld}},
 	{ID: "cement", Kind: calc.Choice, Usual: "moist-1", Label: calc.Text("strength-gain.cement: Cement and curing, ACI 209"),
 		Help: calc.Text("strength-gain.cement.help: Blends with slag or fly ash are slower than Type I."),
@@ -80,27 +80,27 @@ var gainIn = []calc.Field{
 			{ID: "n", Label: calc.Text("strength-gain.class.n: N, normal (s = 0.25)")},
 			{ID: "s", Label: calc.Text("strength-gain.class.s: S, slow (s = 0.38)")},
 		}},
-	{ID: "target", Show: &measure.Percent, Usual: "70 %", Label: calc.Text("strength-gain.target: Share looked for"),
+	{ID: "target", Display: &displays.Percent, Usual: "70 %", Label: calc.Text("strength-gain.target: Share looked for"),
 		Help: calc.Text("strength-gain.target.help: The share itself comes from the engineer or the drawings."),
 		Min:  &calc.Limit{At: 20, Unit: "%", Why: whyShare}, Max: &calc.Limit{At: 120, Unit: "%", Why: whyShare}},
-	{ID: "temperature", Show: &measure.Temperature, Optional: true, Usual: "68 °F", Label: calc.Text("strength-gain.temperature: Concrete temperature"),
+	{ID: "temperature", Display: &displays.Temperature, Optional: true, Usual: "68 °F", Label: calc.Text("strength-gain.temperature: Concrete temperature"),
 		Help: calc.Text("strength-gain.temperature.help: Its mean since placing. It changes no number here."),
 		Min:  &calc.Limit{At: 0, Unit: "°F", Why: whyFrozen}, Max: &calc.Limit{At: 212, Unit: "°F", Why: whyBoiling}},
 }
 
 var gainOut = []calc.Field{
-	{ID: "share-aci", Show: &measure.Percent, Lead: true, Label: calc.Text("strength-gain.out.share-aci: Share by ACI 209"),
+	{ID: "share-aci", Display: &displays.Percent, Lead: true, Label: calc.Text("strength-gain.out.share-aci: Share by ACI 209"),
 		Help: calc.Text("strength-gain.out.share.help: Estimate only.")},
-	{ID: "share-ec", Show: &measure.Percent, Lead: true, Label: calc.Text("strength-gain.out.share-ec: Share by Eurocode 2"),
+	{ID: "share-ec", Display: &displays.Percent, Lead: true, Label: calc.Text("strength-gain.out.share-ec: Share by Eurocode 2"),
 		Help: calc.Text("strength-gain.out.share.help: Estimate only.")},
-	{ID: "strength-aci", Show: &strengthAtLeast, Label: calc.Text("strength-gain.out.strength-aci: Strength by ACI 209")},
-	{ID: "strength-ec", Show: &strengthAtLeast, Label: calc.Text("strength-gain.out.strength-ec: Strength by Eurocode 2")},
-	{ID: "time-aci", Show: &daysAtLeast, Label: calc.Text("strength-gain.out.time-aci: Time to share, ACI 209")},
-	{ID: "time-ec", Show: &daysAtLeast, Label: calc.Text("strength-gain.out.time-ec: Time to share, Eurocode 2")},
+	{ID: "strength-aci", Display: &strengthAtLeast, Label: calc.Text("strength-gain.out.strength-aci: Strength by ACI 209")},
+	{ID: "strength-ec", Display: &strengthAtLeast, Label: calc.Text("strength-gain.out.strength-ec: Strength by Eurocode 2")},
+	{ID: "time-aci", Display: &daysAtLeast, Label: calc.Text("strength-gain.out.time-aci: Time to share, ACI 209")},
+	{ID: "time-ec", Display: &daysAtLeast, Label: calc.Text("strength-gain.out.time-ec: Time to share, Eurocode 2")},
 	{ID: "ages", Kind: calc.Rows, Label: calc.Text("strength-gain.out.ages: By age"), Cols: []calc.Field{
-		{ID: "age", Show: &measure.Days, Label: calc.Text("strength-gain.out.ages.age: Age")},
-		{ID: "aci", Show: &measure.Percent, Label: calc.Text("strength-gain.out.ages.aci: ACI 209")},
-		{ID: "ec", Show: &measure.Percent, Label: calc.Text("strength-gain.out.ages.ec: Eurocode 2")},
+		{ID: "age", Display: &displays.Days, Label: calc.Text("strength-gain.out.ages.age: Age")},
+		{ID: "aci", Display: &displays.Percent, Label: calc.Text("strength-gain.out.ages.aci: ACI 209")},
+		{ID: "ec", Display: &displays.Percent, Label: calc.Text("strength-gain.out.ages.ec: Eurocode 2")},
 	}},
 }
 
@@ -115,30 +115,30 @@ const (
 var share209 = &calc.Formula{ID: "share-aci", Title: calc.Text("strength-gain.eq.share-aci: Share by ACI 209"),
 	Expr: "t/(a + b*t)", Result: calc.Var{Symbol: "p", Meaning: meansShare},
 	Vars: []calc.Var{{Symbol: "t", Meaning: meansAge, Unit: "d"}, {Symbol: "a", Meaning: meansA}, {Symbol: "b", Meaning: meansB}},
-	Fn:   calc.Of3(Share209), Go: "strength.Share209", Source: "aci209",
+	Fn:   calc.Func3(Share209), Go: "strength.Share209", Source: "aci209",
 	Limits: calc.Text("strength-gain.limits.aci: From 1 day on. Type I moist: a = 4.0, b = 0.85, which gives 100.7% at 28 days. Measured plain mixes lay lower: median 65% at 7 days.")}
 
 var age209 = &calc.Formula{ID: "time-aci", Title: calc.Text("strength-gain.eq.time-aci: Time to a share, ACI 209"),
 	Expr: "a*p/(1 - b*p)", Result: calc.Var{Symbol: "t", Meaning: meansAge, Unit: "d"},
 	Vars: []calc.Var{{Symbol: "p", Meaning: meansShare}, {Symbol: "a", Meaning: meansA}, {Symbol: "b", Meaning: meansB}},
-	Fn:   calc.Of3(Age209), Go: "strength.Age209", Source: "aci209",
+	Fn:   calc.Func3(Age209), Go: "strength.Age209", Source: "aci209",
 	Limits: calc.Text("strength-gain.limits.time-aci: For shares below 1/b, which the curve never reaches.")}
 
 var shareEC = &calc.Formula{ID: "share-ec", Title: calc.Text("strength-gain.eq.share-ec: Share by Eurocode 2"),
 	Expr: "exp(s*(1 - sqrt(28/t)))", Result: calc.Var{Symbol: "beta", Meaning: meansShare},
 	Vars: []calc.Var{{Symbol: "s", Meaning: meansClass}, {Symbol: "t", Meaning: meansAge, Unit: "d"}},
-	Fn:   calc.Of2(ShareEC), Go: "strength.ShareEC", Source: "ec2",
+	Fn:   calc.Func2(ShareEC), Go: "strength.ShareEC", Source: "ec2",
 	Limits: calc.Text("strength-gain.limits.ec: Of the mean strength, at a mean of 20 °C (68 °F). It must not excuse a failed 28-day test.")}
 
 var ageEC = &calc.Formula{ID: "time-ec", Title: calc.Text("strength-gain.eq.time-ec: Time to a share, Eurocode 2"),
 	Expr: "28/(1 - ln(p)/s)^2", Result: calc.Var{Symbol: "t", Meaning: meansAge, Unit: "d"},
 	Vars: []calc.Var{{Symbol: "p", Meaning: meansShare}, {Symbol: "s", Meaning: meansClass}},
-	Fn:   calc.Of2(AgeEC), Go: "strength.AgeEC", Source: "ec2",
+	Fn:   calc.Func2(AgeEC), Go: "strength.AgeEC", Source: "ec2",
 	Limits: calc.Text("strength-gain.limits.time-ec: For shares below e^s, which the curve never reaches.")}
 
 var strengthOf = &calc.Formula{ID: "strength", Title: calc.Text("strength-gain.eq.strength: Strength from the share"),
 	Expr: "p*f_28", Result: calc.Var{Symbol: "f", Meaning: calc.Text("strength-gain.means.f: strength at that age"), Unit: "MPa", US: "psi"},
 	Vars: []calc.Var{{Symbol: "p", Meaning: meansShare}, {Symbol: "f_28", Meaning: calc.Text("strength-gain.means.f28: strength at 28 days"), Unit: "MPa", US: "psi"}},
-	Fn:   calc.Of2(Strength), Go: "strength.Strength", Source: "aci209"}
+	Fn:   calc.Func2(Strength), Go: "strength.Strength", Source: "aci209"}
 
 var gainFormulas = []*calc.Formula{share209, shareEC, strengthOf, age209, ageEC}

@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -53,7 +53,7 @@ func constants(in calc.Case) (aci constants209, ec classEC) {
 	return aci, ec
 }
 
-func computeGain(r *calc.Run, in calc.Case) {
+func computeGain(r *calc.Recorder, in calc.Case) {
 	aci, ec := constants(in)
 	age, f28 := in.Num("age"), in.Num("f28")
 	byACI := r.Use(share209, age, aci.a, aci.b)
@@ -82,30 +82,30 @@ func computeGain(r *calc.Run, in calc.Case) {
 	sayGain(r, in)
 }
 
-func never(r *calc.Run, curve calc.Text, share float64) {
-	r.Note(calc.Notice, calc.At("target"), noteNever, calc.Said("curve", curve), calc.Amount("share", share, &measure.Percent))
+func never(r *calc.Recorder, curve calc.Text, share float64) {
+	r.Note(calc.LevelNotice, calc.At("target"), noteNever, calc.Said("curve", curve), calc.Amount("share", share, &displays.Percent))
 }
 
-func sayGain(r *calc.Run, in calc.Case) {
+func sayGain(r *calc.Recorder, in calc.Case) {
 	age := calc.From(in.Num("age"), "d")
 	if age < early*(1-calc.Slack) {
-		r.Note(calc.Caution_, calc.At("age"), noteEarly, calc.Amount("limit", calc.SI(early, "d"), &measure.Days))
+		r.Note(calc.LevelCaution, calc.At("age"), noteEarly, calc.Amount("limit", calc.SI(early, "d"), &displays.Days))
 	}
 	if age > full*(1+calc.Slack) {
-		r.Note(calc.Caution_, calc.At("age"), noteFull)
+		r.Note(calc.LevelCaution, calc.At("age"), noteFull)
 	}
 	switch t := calc.From(in.Num("temperature"), "°C"); {
 	case !in.Has("temperature"):
-		r.Note(calc.Ask, calc.At("temperature"), askTemp)
+		r.Note(calc.LevelAsk, calc.At("temperature"), askTemp)
 	case t < cool-calc.Slack:
-		r.Note(calc.Warning, calc.At("temperature"), noteCool, calc.Amount("limit", calc.SI(cool, "°C"), &measure.Temperature))
+		r.Note(calc.LevelWarning, calc.At("temperature"), noteCool, calc.Amount("limit", calc.SI(cool, "°C"), &displays.Temperature))
 	case t > warm+calc.Slack:
-		r.Note(calc.Caution_, calc.At("temperature"), noteWarm, calc.Amount("limit", calc.SI(warm, "°C"), &measure.Temperature))
+		r.Note(calc.LevelCaution, calc.At("temperature"), noteWarm, calc.Amount("limit", calc.SI(warm, "°C"), &displays.Temperature))
 	}
 }
 
 // drawGain plots both curves over age with the age asked for.
-func drawGain(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawGain(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -131,6 +131,6 @@ func drawGain(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 		Desc: v.Say(drawDesc, calc.Amount("age", in.Num("age"), &ageDays), calc.Word("aci", percent(v, byACI)), calc.Word("ec", percent(v, byEC)))}
 }
 
-func percent(v calc.Voice, share float64) string {
-	return quantity.Format(share, measure.Percent, v.Style)
+func percent(v calc.Locale, share float64) string {
+	return quantity.Format(share, displays.Percent, v.Style)
 }

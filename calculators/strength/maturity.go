@@ -16,9 +16,9 @@ var Maturity = &calc.Calculator{
 	Formulas: maturityFormulas,
 	Sources:  maturitySources,
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: estimateOnly},
-		{Level: calc.Caution_, Text: calc.Text("maturity.caution.mix: A strength curve holds for the one mix it was made with, while the concrete stays moist.")},
-		{Level: calc.Notice, Text: calc.Text("maturity.caution.rule: Between two readings, their mean counts. The standard reads every half hour for two days; hand readings are coarser.")},
+		{Level: calc.LevelWarning, Text: estimateOnly},
+		{Level: calc.LevelCaution, Text: calc.Text("maturity.caution.mix: A strength curve holds for the one mix it was made with, while the concrete stays moist.")},
+		{Level: calc.LevelNotice, Text: calc.Text("maturity.caution.rule: Between two readings, their mean counts. The standard reads every half hour for two days; hand readings are coarser.")},
 	},
 	Tables:  maturityTables,
 	Compute: computeMaturity,

@@ -30,7 +30,7 @@ const (
 
 // history is the sum over the readings.
 type history struct {
-	*calc.Run
+	*calc.Recorder
 	in             calc.Case
 	ratio          float64 // Q, K
 	factor         float64 // °C·h in SI, K·s
@@ -42,8 +42,8 @@ type history struct {
 	rows           []calc.Case
 }
 
-func computeMaturity(r *calc.Run, in calc.Case) {
-	h := &history{Run: r, in: in, low: math.Inf(1), high: math.Inf(-1)}
+func computeMaturity(r *calc.Recorder, in calc.Case) {
+	h := &history{Recorder: r, in: in, low: math.Inf(1), high: math.Inf(-1)}
 	h.ratio = r.Use(activationRatio, in.Num("energy"))
 	list := in.Rows("readings")
 	for i, row := range list {
@@ -73,10 +73,10 @@ func (h *history) between(a, b calc.Case) bool {
 	long := b.Num("time") - a.Num("time")
 	switch {
 	case long < -calc.Slack*b.Num("time"):
-		h.Refuse(calc.Cell("readings", b.Nr(), "time"), refuseOrder)
+		h.Refuse(calc.Cell("readings", b.RowNumber(), "time"), refuseOrder)
 		return false
 	case long <= calc.Slack*b.Num("time"):
-		h.Note(calc.Ask, calc.Cell("readings", b.Nr(), "time"), noteJump)
+		h.Note(calc.LevelAsk, calc.Cell("readings", b.RowNumber(), "time"), noteJump)
 	default:
 		h.interval(long, b.Num("time"), (a.Num("temperature")+b.Num("temperature"))/2)
 	}
@@ -117,18 +117,18 @@ func (h *history) put() {
 func (h *history) say(list []calc.Case) {
 	at := calc.At("readings")
 	if len(list) == 1 {
-		h.Note(calc.Notice, at, noteSteady)
+		h.Note(calc.LevelNotice, at, noteSteady)
 	} else if first := list[0].Num("time"); first > 0 {
-		h.Note(calc.Notice, at, noteLate, calc.Amount("time", first, &tenthHours))
+		h.Note(calc.LevelNotice, at, noteLate, calc.Amount("time", first, &tenthHours))
 	}
 	if h.below {
-		h.Note(calc.Notice, calc.At("datum"), noteBelow)
+		h.Note(calc.LevelNotice, calc.At("datum"), noteBelow)
 	}
 	if h.high > hot+calc.Slack {
-		h.Note(calc.Warning, at, noteHot, calc.Amount("limit", calc.SI(hot, "°C"), &reading))
+		h.Note(calc.LevelWarning, at, noteHot, calc.Amount("limit", calc.SI(hot, "°C"), &reading))
 	}
 	if h.low < cold-calc.Slack {
-		h.Note(calc.Warning, at, noteCold, calc.Amount("limit", calc.SI(cold, "°C"), &reading))
+		h.Note(calc.LevelWarning, at, noteCold, calc.Amount("limit", calc.SI(cold, "°C"), &reading))
 	}
 }
 
@@ -145,17 +145,17 @@ func (h *history) strength() {
 			s = h.Use(hyperbolicStrength, in.Num("curve-limit"), in.Num("curve-rate"), h.factor, in.Num("curve-start"))
 		}
 	default:
-		h.Note(calc.Ask, calc.At("curve"), askCurve)
+		h.Note(calc.LevelAsk, calc.At("curve"), askCurve)
 		return
 	}
 	h.Put("strength", math.Max(s, 0))
 	if s <= 0 {
-		h.Note(calc.Notice, calc.At("curve"), noteNothing)
+		h.Note(calc.LevelNotice, calc.At("curve"), noteNothing)
 	}
 	switch most := in.Num("curve-to"); {
 	case !in.Has("curve-to"):
-		h.Note(calc.Ask, calc.At("curve-to"), askRange)
+		h.Note(calc.LevelAsk, calc.At("curve-to"), askRange)
 	case h.factor > most*(1+calc.Slack):
-		h.Note(calc.Warning, calc.At("curve-to"), noteRange)
+		h.Note(calc.LevelWarning, calc.At("curve-to"), noteRange)
 	}
 }

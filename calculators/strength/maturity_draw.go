@@ -5,8 +5,8 @@ import (
 	"strconv"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -20,7 +20,7 @@ const (
 )
 
 // drawMaturity plots the readings over time, with the datum as a limit.
-func drawMaturity(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawMaturity(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -45,7 +45,7 @@ func drawMaturity(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawMaturityTitle), Nodes: nodes,
 		Desc: v.Say(drawMaturityDesc, calc.Amount("low", calc.SI(coolest, unit), &reading), calc.Amount("high", calc.SI(warmest, unit), &reading),
 			calc.Amount("time", calc.SI(last, "h"), &tenthHours), calc.Amount("factor", res.Out.Num("factor"), &factorSize),
-			calc.Amount("age", res.Out.Num("age"), &measure.HalfHoursAtMost))}
+			calc.Amount("age", res.Out.Num("age"), &displays.HalfHoursAtMost))}
 }
 
 // readings are the readings as points, hours to the right; one alone becomes

@@ -18,7 +18,7 @@ var timeFactor = &calc.Formula{
 	Result: calc.Var{Symbol: "M", Meaning: meansFactor, Unit: "C°·h", US: "F°·h"},
 	Vars: []calc.Var{{Symbol: "T_a", Meaning: meansMean, Unit: "°C", US: "°F"}, {Symbol: "T_0", Meaning: meansDatum, Unit: "°C", US: "°F"},
 		{Symbol: "t", Meaning: meansHours, Unit: "h", US: "h"}},
-	Fn: calc.Of3(TimeFactor), Go: "strength.TimeFactor", Source: "iowa",
+	Fn: calc.Func3(TimeFactor), Go: "strength.TimeFactor", Source: "iowa",
 	Limits: calc.Text("maturity.limits.factor: Summed over all intervals. Best between 0 and 40 °C (32 and 104 °F)."),
 }
 
@@ -27,7 +27,7 @@ var activationRatio = &calc.Formula{
 	Expr:   "1000*E/8.314462618",
 	Result: calc.Var{Symbol: "Q", Meaning: meansQ},
 	Vars:   []calc.Var{{Symbol: "E", Meaning: calc.Text("maturity.means.e: activation energy, kJ/mol")}},
-	Fn:     calc.Of1(ActivationRatio), Go: "strength.ActivationRatio", Source: "c1074",
+	Fn:     calc.Func1(ActivationRatio), Go: "strength.ActivationRatio", Source: "c1074",
 }
 
 var equivalentAge = &calc.Formula{
@@ -36,7 +36,7 @@ var equivalentAge = &calc.Formula{
 	Result: calc.Var{Symbol: "t_e", Meaning: calc.Text("maturity.means.te: equivalent age of the interval"), Unit: "h"},
 	Vars: []calc.Var{{Symbol: "Q", Meaning: meansQ}, {Symbol: "T", Meaning: meansMean, Unit: "K"},
 		{Symbol: "T_s", Meaning: calc.Text("maturity.means.ts: reference temperature"), Unit: "K"}, {Symbol: "t", Meaning: meansHours, Unit: "h"}},
-	Fn: calc.Of4(EquivalentAge), Go: "strength.EquivalentAge", Source: "c1074",
+	Fn: calc.Func4(EquivalentAge), Go: "strength.EquivalentAge", Source: "c1074",
 	Limits: calc.Text("maturity.limits.age: Summed over all intervals. Temperatures in kelvin: °C + 273.15."),
 }
 
@@ -45,7 +45,7 @@ var eurocodeAge = &calc.Formula{
 	Expr:   "exp(13.65 - 4000/(273 + T))*t",
 	Result: calc.Var{Symbol: "t_T", Meaning: calc.Text("maturity.means.tt: age of the interval at 20 °C"), Unit: "h"},
 	Vars:   []calc.Var{{Symbol: "T", Meaning: meansMean, Unit: "°C"}, {Symbol: "t", Meaning: meansHours, Unit: "h"}},
-	Fn:     calc.Of2(EurocodeAge), Go: "strength.EurocodeAge", Source: "ec2",
+	Fn:     calc.Func2(EurocodeAge), Go: "strength.EurocodeAge", Source: "ec2",
 	Limits: calc.Text("maturity.limits.age-ec: Summed over all intervals, between 0 and 80 °C (32 and 176 °F)."),
 }
 
@@ -56,7 +56,7 @@ var logStrength = &calc.Formula{
 	Vars: []calc.Var{{Symbol: "a", Meaning: calc.Text("maturity.means.a: strength at a factor of 1 °C·h"), Unit: "MPa", US: "psi"},
 		{Symbol: "b", Meaning: calc.Text("maturity.means.b: gain for each tenfold factor"), Unit: "MPa", US: "psi"},
 		{Symbol: "M", Meaning: meansFactor, Unit: "C°·h"}},
-	Fn: calc.Of3(LogStrength), Go: "strength.LogStrength", Source: "c1074", Limits: sameMix,
+	Fn: calc.Func3(LogStrength), Go: "strength.LogStrength", Source: "c1074", Limits: sameMix,
 }
 
 var hyperbolicStrength = &calc.Formula{
@@ -66,7 +66,7 @@ var hyperbolicStrength = &calc.Formula{
 	Vars: []calc.Var{{Symbol: "S_u", Meaning: calc.Text("maturity.means.su: limiting strength"), Unit: "MPa", US: "psi"},
 		{Symbol: "k", Meaning: calc.Text("maturity.means.k: rate, per °C·h")}, {Symbol: "M", Meaning: meansFactor, Unit: "C°·h"},
 		{Symbol: "M_0", Meaning: calc.Text("maturity.means.m0: factor where the gain starts"), Unit: "C°·h"}},
-	Fn: calc.Of4(HyperbolicStrength), Go: "strength.HyperbolicStrength", Source: "c1074", Limits: sameMix,
+	Fn: calc.Func4(HyperbolicStrength), Go: "strength.HyperbolicStrength", Source: "c1074", Limits: sameMix,
 }
 
 var maturityFormulas = []*calc.Formula{timeFactor, activationRatio, equivalentAge, eurocodeAge, logStrength, hyperbolicStrength}

@@ -2,7 +2,7 @@ package strength
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/quantity"
 )
 
@@ -16,18 +16,18 @@ const (
 // The ways the inputs and results of both calculators are written. Curves are
 // made in °C·h, so those keep their unit for every reader.
 var (
-	celsiusHours    = quantity.Show{Dim: quantity.Maturity, US: quantity.Scale{Unit: "C°·h", Step: 1}}
-	factorSize      = quantity.Show{Dim: quantity.Maturity, US: quantity.Scale{Unit: "C°·h", Step: 10, Way: quantity.Down}}
-	fahrenheitHours = quantity.Show{Dim: quantity.Maturity, US: quantity.Scale{Unit: "F°·h", Step: 10, Way: quantity.Down}}
-	perDegreeHour   = quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 0.0001}}
-	curveStrength   = quantity.Show{Dim: quantity.Pressure, US: quantity.Scale{Unit: "psi", Step: 1}, Metric: quantity.Scale{Unit: "MPa", Step: 0.01}}
-	tenthHours      = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.1}}
-	reading         = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 0.5}, Metric: quantity.Scale{Unit: "°C", Step: 0.5}}
-	referenceAt     = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "°F", Step: 0.1}, Metric: quantity.Scale{Unit: "°C", Step: 0.1}}
+	celsiusHours    = quantity.Display{Dim: quantity.Maturity, US: quantity.UnitDisplay{Unit: "C°·h", Step: 1}}
+	factorSize      = quantity.Display{Dim: quantity.Maturity, US: quantity.UnitDisplay{Unit: "C°·h", Step: 10, Rounding: quantity.Down}}
+	fahrenheitHours = quantity.Display{Dim: quantity.Maturity, US: quantity.UnitDisplay{Unit: "F°·h", Step: 10, Rounding: quantity.Down}}
+	perDegreeHour   = quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 0.0001}}
+	curveStrength   = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 1}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.01}}
+	tenthHours      = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.1}}
+	reading         = quantity.Display{Dim: quantity.Temperature, US: quantity.UnitDisplay{Unit: "°F", Step: 0.5}, Metric: quantity.UnitDisplay{Unit: "°C", Step: 0.5}}
+	referenceAt     = quantity.Display{Dim: quantity.Temperature, US: quantity.UnitDisplay{Unit: "°F", Step: 0.1}, Metric: quantity.UnitDisplay{Unit: "°C", Step: 0.1}}
 	// What is estimated is rounded down, a wait up.
-	strengthAtLeast = quantity.Show{Dim: quantity.Pressure, US: quantity.Scale{Unit: "psi", Step: 50, Way: quantity.Down}, Metric: quantity.Scale{Unit: "MPa", Step: 0.5, Way: quantity.Down}}
-	daysAtLeast     = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "d", Step: 0.5, Way: quantity.Up}}
-	ageDays         = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "d", Step: 0.5}}
+	strengthAtLeast = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 50, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.5, Rounding: quantity.Down}}
+	daysAtLeast     = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "d", Step: 0.5, Rounding: quantity.Up}}
+	ageDays         = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "d", Step: 0.5}}
 )
 
 const (
@@ -52,26 +52,26 @@ var maturityIn = []calc.Field{
 		Help:  calc.Text("maturity.readings.help: In order. One row alone means that temperature since placing."),
 		Usual: "0 h | 68 °F; 6 h | 75 °F; 12 h | 92 °F; 24 h | 88 °F; 48 h | 72 °F; 72 h | 66 °F",
 		Cols: []calc.Field{
-			{ID: "time", Show: &tenthHours, Label: calc.Text("maturity.readings.time: Time since placing"),
-				Min: &calc.Limit{At: 0, Unit: "h", Why: measure.NotMinus}, Max: &calc.Limit{At: 60, Unit: "d", Why: whyLong}},
-			{ID: "temperature", Show: &reading, Label: calc.Text("maturity.readings.temperature: Concrete temperature"),
+			{ID: "time", Display: &tenthHours, Label: calc.Text("maturity.readings.time: Time since placing"),
+				Min: &calc.Limit{At: 0, Unit: "h", Why: displays.NotMinus}, Max: &calc.Limit{At: 60, Unit: "d", Why: whyLong}},
+			{ID: "temperature", Display: &reading, Label: calc.Text("maturity.readings.temperature: Concrete temperature"),
 				Min: &calc.Limit{At: 0, Unit: "°F", Why: whyFrozen}, Max: &calc.Limit{At: 212, Unit: "°F", Why: whyBoiling}},
 		},
 	},
 	{
-		ID: "datum", Show: &reading, Usual: "32 °F",
+		ID: "datum", Display: &reading, Usual: "32 °F",
 		Label: calc.Text("maturity.datum: Datum temperature"),
 		Help:  calc.Text("maturity.datum.help: 0 °C for plain Type I by ASTM; highway manuals use −10 °C."),
 		Min:   &calc.Limit{At: -12, Unit: "°C", Why: whyDatum, Source: "c1074"}, Max: &calc.Limit{At: 10, Unit: "°C", Why: whyDatum, Source: "c1074"},
 	},
 	{
-		ID: "energy", Show: &measure.Tenths, Usual: "41.5",
+		ID: "energy", Display: &displays.Tenths, Usual: "41.5",
 		Label: calc.Text("maturity.energy: Activation energy, kJ/mol"),
 		Help:  calc.Text("maturity.energy.help: 40 to 45 for plain Type I. Other mixes need a test."),
 		Min:   &calc.Limit{At: 25, Why: whyEnergy}, Max: &calc.Limit{At: 70, Why: whyEnergy},
 	},
 	{
-		ID: "reference", Show: &referenceAt, Usual: "73.4 °F",
+		ID: "reference", Display: &referenceAt, Usual: "73.4 °F",
 		Label: calc.Text("maturity.reference: Reference temperature"),
 		Help:  calc.Text("maturity.reference.help: 23 °C, or 20 °C where the curve was made so."),
 		Min:   &calc.Limit{At: 15, Unit: "°C", Why: whyRefer}, Max: &calc.Limit{At: 30, Unit: "°C", Why: whyRefer},
@@ -87,50 +87,50 @@ var maturityIn = []calc.Field{
 		},
 	},
 	{
-		ID: "curve-a", Show: &curveStrength, Optional: true, When: isLog, Label: calc.Text("maturity.curve-a: a of the curve"),
+		ID: "curve-a", Display: &curveStrength, Optional: true, When: isLog, Label: calc.Text("maturity.curve-a: a of the curve"),
 		Min: &calc.Limit{At: -50000, Unit: "psi", Why: whyCurve}, Max: &calc.Limit{At: 10000, Unit: "psi", Why: whyCurve},
 	},
 	{
-		ID: "curve-b", Show: &curveStrength, Optional: true, When: isLog, Label: calc.Text("maturity.curve-b: b of the curve"),
+		ID: "curve-b", Display: &curveStrength, Optional: true, When: isLog, Label: calc.Text("maturity.curve-b: b of the curve"),
 		Help: calc.Text("maturity.curve-b.help: Gain for each tenfold factor: the log is to base 10."),
 		Min:  &calc.Limit{At: 0, Unit: "psi", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 20000, Unit: "psi", Why: whyCurve},
 	},
 	{
-		ID: "curve-limit", Show: &curveStrength, Optional: true, When: isHyper, Label: calc.Text("maturity.curve-limit: Limiting strength"),
+		ID: "curve-limit", Display: &curveStrength, Optional: true, When: isHyper, Label: calc.Text("maturity.curve-limit: Limiting strength"),
 		Min: &calc.Limit{At: 0, Unit: "psi", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 20000, Unit: "psi", Why: whyCurve},
 	},
 	{
-		ID: "curve-rate", Show: &perDegreeHour, Optional: true, When: isHyper, Label: calc.Text("maturity.curve-rate: Rate, per °C·h"),
+		ID: "curve-rate", Display: &perDegreeHour, Optional: true, When: isHyper, Label: calc.Text("maturity.curve-rate: Rate, per °C·h"),
 		Min: &calc.Limit{At: 0, Open: true, Why: whyCurve}, Max: &calc.Limit{At: 1, Why: whyCurve},
 	},
 	{
-		ID: "curve-start", Show: &celsiusHours, Optional: true, When: isHyper, Usual: "0 C°·h", Label: calc.Text("maturity.curve-start: Factor where it starts"),
+		ID: "curve-start", Display: &celsiusHours, Optional: true, When: isHyper, Usual: "0 C°·h", Label: calc.Text("maturity.curve-start: Factor where it starts"),
 		Min: &calc.Limit{At: 0, Unit: "C°·h", Why: whyCurve}, Max: &calc.Limit{At: 5000, Unit: "C°·h", Why: whyCurve},
 	},
 	{
-		ID: "curve-to", Show: &celsiusHours, Optional: true, When: hasCurve, Label: calc.Text("maturity.curve-to: Largest factor tested"),
+		ID: "curve-to", Display: &celsiusHours, Optional: true, When: hasCurve, Label: calc.Text("maturity.curve-to: Largest factor tested"),
 		Help: calc.Text("maturity.curve-to.help: Past the last cylinder broken, the curve is a guess."),
 		Min:  &calc.Limit{At: 0, Unit: "C°·h", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 100000, Unit: "C°·h", Why: whyCurve},
 	},
 }
 
 var maturityOut = []calc.Field{
-	{ID: "factor", Show: &factorSize, Lead: true, Label: calc.Text("maturity.out.factor: Temperature-time, °C·h")},
-	{ID: "factor-f", Show: &fahrenheitHours, Label: calc.Text("maturity.out.factor-f: The same in °F·h")},
-	{ID: "age", Show: &measure.HalfHoursAtMost, Lead: true, Label: calc.Text("maturity.out.age: Equivalent age"),
+	{ID: "factor", Display: &factorSize, Lead: true, Label: calc.Text("maturity.out.factor: Temperature-time, °C·h")},
+	{ID: "factor-f", Display: &fahrenheitHours, Label: calc.Text("maturity.out.factor-f: The same in °F·h")},
+	{ID: "age", Display: &displays.HalfHoursAtMost, Lead: true, Label: calc.Text("maturity.out.age: Equivalent age"),
 		Help: calc.Text("maturity.out.age.help: Hours at the reference temperature that give the same.")},
-	{ID: "age-ec", Show: &measure.HalfHoursAtMost, Label: calc.Text("maturity.out.age-ec: Age by Eurocode 2, 20 °C")},
-	{ID: "elapsed", Show: &tenthHours, Label: calc.Text("maturity.out.elapsed: Time covered by readings")},
-	{ID: "mean", Show: &reading, Label: calc.Text("maturity.out.mean: Mean temperature")},
-	{ID: "strength", Show: &strengthAtLeast, Lead: true, Label: calc.Text("maturity.out.strength: Strength by your curve"),
+	{ID: "age-ec", Display: &displays.HalfHoursAtMost, Label: calc.Text("maturity.out.age-ec: Age by Eurocode 2, 20 °C")},
+	{ID: "elapsed", Display: &tenthHours, Label: calc.Text("maturity.out.elapsed: Time covered by readings")},
+	{ID: "mean", Display: &reading, Label: calc.Text("maturity.out.mean: Mean temperature")},
+	{ID: "strength", Display: &strengthAtLeast, Lead: true, Label: calc.Text("maturity.out.strength: Strength by your curve"),
 		Help: calc.Text("maturity.out.strength.help: Estimate only.")},
 	{
 		ID: "intervals", Kind: calc.Rows, Label: calc.Text("maturity.out.intervals: Interval by interval"),
 		Cols: []calc.Field{
-			{ID: "to", Show: &tenthHours, Label: calc.Text("maturity.out.to: Until")},
-			{ID: "mean", Show: &reading, Label: calc.Text("maturity.out.interval-mean: Mean")},
-			{ID: "factor", Show: &factorSize, Label: calc.Text("maturity.out.interval-factor: Factor so far")},
-			{ID: "age", Show: &measure.HalfHoursAtMost, Label: calc.Text("maturity.out.interval-age: Age so far")},
+			{ID: "to", Display: &tenthHours, Label: calc.Text("maturity.out.to: Until")},
+			{ID: "mean", Display: &reading, Label: calc.Text("maturity.out.interval-mean: Mean")},
+			{ID: "factor", Display: &factorSize, Label: calc.Text("maturity.out.interval-factor: Factor so far")},
+			{ID: "age", Display: &displays.HalfHoursAtMost, Label: calc.Text("maturity.out.interval-age: Age so far")},
 		},
 	},
 }

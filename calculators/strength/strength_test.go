@@ -177,7 +177,7 @@ func TestTexts(t *testing.T) {
 				}
 			}
 		}
-		if c.Cautions[0].Level != calc.Warning || !strings.Contains(c.Cautions[0].Text.EN(), "engineer") {
+		if c.Cautions[0].Level != calc.LevelWarning || !strings.Contains(c.Cautions[0].Text.EN(), "engineer") {
 			t.Errorf("%s does not open with the engineer's word", c.ID)
 		}
 	}

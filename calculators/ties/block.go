@@ -2,7 +2,7 @@ package ties
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // BlockOutUplift answers what lifts a block-out in fresh concrete and pushes
@@ -13,54 +13,54 @@ var BlockOutUplift = &calc.Calculator{
 	Purpose: calc.Text("block-out-uplift.purpose: Shows what lifts a block-out, what pushes it sideways, and how many straps hold it down."),
 	In: []calc.Field{
 		{
-			ID: "length", Show: &measure.Inches, Usual: "24 in", Label: calc.Text("block-out-uplift.length: Length along the wall"),
-			Min: &calc.Limit{At: 1, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 30, Unit: "ft", Why: measure.Engineer},
+			ID: "length", Display: &displays.Inches, Usual: "24 in", Label: calc.Text("block-out-uplift.length: Length along the wall"),
+			Min: &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 30, Unit: "ft", Why: displays.Engineer},
 		},
 		{
-			ID: "thickness", Show: &measure.Inches, Usual: "8 in", Label: calc.Text("block-out-uplift.thickness: Thickness in the wall"),
+			ID: "thickness", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("block-out-uplift.thickness: Thickness in the wall"),
 			Help: calc.Text("block-out-uplift.thickness.help: What is in the core. All of it if the block-out goes through."),
-			Min:  &calc.Limit{At: 1, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "in", Why: measure.CheckUnit},
+			Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "in", Why: displays.CheckUnit},
 		},
 		{
-			ID: "height", Show: &measure.Inches, Usual: "30 in", Label: calc.Text("block-out-uplift.height: Height of the block-out"),
-			Min: &calc.Limit{At: 1, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 20, Unit: "ft", Why: measure.Engineer},
+			ID: "height", Display: &displays.Inches, Usual: "30 in", Label: calc.Text("block-out-uplift.height: Height of the block-out"),
+			Min: &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 20, Unit: "ft", Why: displays.Engineer},
 		},
 		{
-			ID: "side-a", Show: &measure.Height, Usual: "2' 6\"", Label: calc.Text("block-out-uplift.side-a: Concrete above its foot, A"),
+			ID: "side-a", Display: &displays.Height, Usual: "2' 6\"", Label: calc.Text("block-out-uplift.side-a: Concrete above its foot, A"),
 			Help: calc.Text("block-out-uplift.side-a.help: Level of fluid concrete on one side, from the underside up."),
-			Min:  &calc.Limit{At: 0, Unit: "ft", Why: measure.NotMinus}, Max: &calc.Limit{At: 40, Unit: "ft", Why: measure.Engineer},
+			Min:  &calc.Limit{At: 0, Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.Engineer},
 		},
 		{
-			ID: "side-b", Show: &measure.Height, Usual: "1' 6\"", Label: calc.Text("block-out-uplift.side-b: Concrete above its foot, B"),
+			ID: "side-b", Display: &displays.Height, Usual: "1' 6\"", Label: calc.Text("block-out-uplift.side-b: Concrete above its foot, B"),
 			Help: calc.Text("block-out-uplift.side-b.help: Level on the other side at the worst moment."),
-			Min:  &calc.Limit{At: 0, Unit: "ft", Why: measure.NotMinus}, Max: &calc.Limit{At: 40, Unit: "ft", Why: measure.Engineer},
+			Min:  &calc.Limit{At: 0, Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.Engineer},
 		},
 		{
-			ID: "own", Show: &measure.Mass, Usual: "15 lb", Label: calc.Text("block-out-uplift.own: Own weight of the block-out"),
-			Min: &calc.Limit{At: 0, Unit: "lb", Why: measure.NotMinus}, Max: &calc.Limit{At: 20000, Unit: "lb", Why: measure.CheckUnit},
+			ID: "own", Display: &displays.Mass, Usual: "15 lb", Label: calc.Text("block-out-uplift.own: Own weight of the block-out"),
+			Min: &calc.Limit{At: 0, Unit: "lb", Why: displays.NotMinus}, Max: &calc.Limit{At: 20000, Unit: "lb", Why: displays.CheckUnit},
 		},
 		{
-			ID: "weight", Show: &measure.UnitWeight, Usual: "150 lb/ft³", Label: labelWeight, Help: helpWeight,
-			Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: measure.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: measure.CheckUnit},
+			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: labelWeight, Help: helpWeight,
+			Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit},
 		},
 		{
-			ID: "rating", Show: &forceIn, Usual: "250 lbf", Label: calc.Text("block-out-uplift.rating: Rating of one strap"),
+			ID: "rating", Display: &forceIn, Usual: "250 lbf", Label: calc.Text("block-out-uplift.rating: Rating of one strap"),
 			Help: calc.Text("block-out-uplift.rating.help: Strap with both its fastenings: the weakest of the three."),
-			Min:  &calc.Limit{At: 10, Unit: "lbf", Why: measure.CheckUnit}, Max: &calc.Limit{At: 20000, Unit: "lbf", Why: measure.CheckUnit},
+			Min:  &calc.Limit{At: 10, Unit: "lbf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 20000, Unit: "lbf", Why: displays.CheckUnit},
 		},
 		{
-			ID: "factor", Show: &measure.Factor, Usual: "1.5", Label: calc.Text("block-out-uplift.factor: Factor on the uplift"),
+			ID: "factor", Display: &displays.Factor, Usual: "1.5", Label: calc.Text("block-out-uplift.factor: Factor on the uplift"),
 			Help: calc.Text("block-out-uplift.factor.help: Common practice, for the shake of the poker. Never below 1."),
-			Min:  &calc.Limit{At: 1, Why: measure.Engineer}, Max: &calc.Limit{At: 5, Why: measure.CheckUnit},
+			Min:  &calc.Limit{At: 1, Why: displays.Engineer}, Max: &calc.Limit{At: 5, Why: displays.CheckUnit},
 		},
 	},
 	Out: []calc.Field{
-		{ID: "straps", Show: &measure.CountUp, Exact: true, Lead: true, Label: calc.Text("block-out-uplift.straps: Straps to hold it down")},
-		{ID: "uplift", Show: &measure.Force, Lead: true, Label: calc.Text("block-out-uplift.uplift: Uplift")},
-		{ID: "push", Show: &measure.Force, Lead: true, Label: calc.Text("block-out-uplift.push: Push to the lower side")},
-		{ID: "volume", Show: &cubicFeet, Label: calc.Text("block-out-uplift.volume: Volume in the concrete")},
-		{ID: "push-a", Show: &measure.Force, Label: calc.Text("block-out-uplift.push-a: Push on side A")},
-		{ID: "push-b", Show: &measure.Force, Label: calc.Text("block-out-uplift.push-b: Push on side B")},
+		{ID: "straps", Display: &displays.CountUp, Exact: true, Lead: true, Label: calc.Text("block-out-uplift.straps: Straps to hold it down")},
+		{ID: "uplift", Display: &displays.Force, Lead: true, Label: calc.Text("block-out-uplift.uplift: Uplift")},
+		{ID: "push", Display: &displays.Force, Lead: true, Label: calc.Text("block-out-uplift.push: Push to the lower side")},
+		{ID: "volume", Display: &cubicFeet, Label: calc.Text("block-out-uplift.volume: Volume in the concrete")},
+		{ID: "push-a", Display: &displays.Force, Label: calc.Text("block-out-uplift.push-a: Push on side A")},
+		{ID: "push-b", Display: &displays.Force, Label: calc.Text("block-out-uplift.push-b: Push on side B")},
 	},
 	Formulas: []*calc.Formula{eqVolume, eqUplift, eqSide, eqStraps},
 	Sources: []calc.Source{
@@ -69,9 +69,9 @@ var BlockOutUplift = &calc.Calculator{
 		{ID: "strap", Title: "Common practice: a factor of 1.5 on uplift, straps rounded up, at least two", Status: calc.CommonPractice},
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("block-out-uplift.caution.level: Place slowly and keep both sides at one height. That is the defence against side push; straps are not.")},
-		{Level: calc.Warning, Text: calc.Text("block-out-uplift.caution.anchor: A strap is as strong as what it is fixed to. Do not fix it to foam alone.")},
-		{Level: calc.Warning, Text: cautionGovern},
+		{Level: calc.LevelWarning, Text: calc.Text("block-out-uplift.caution.level: Place slowly and keep both sides at one height. That is the defence against side push; straps are not.")},
+		{Level: calc.LevelWarning, Text: calc.Text("block-out-uplift.caution.anchor: A strap is as strong as what it is fixed to. Do not fix it to foam alone.")},
+		{Level: calc.LevelWarning, Text: cautionGovern},
 	},
 	Tables: []calc.Table{{
 		ID: "uplift", Title: calc.Text("block-out-uplift.table.uplift: Uplift by length and height of the block-out"),

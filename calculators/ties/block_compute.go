@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 const (
@@ -22,7 +22,7 @@ var eqVolume = &calc.Formula{
 		{Symbol: "l", Meaning: calc.Text("block-out-uplift.means.l: length along the wall"), Unit: "m", US: "ft"},
 		{Symbol: "b", Meaning: meansThick, Unit: "m", US: "ft"}, {Symbol: "h", Meaning: meansTall, Unit: "m", US: "ft"}, {Symbol: "a", Meaning: meansLevel, Unit: "m", US: "ft"},
 	},
-	Fn: calc.Of4(Submerged), Go: "ties.Submerged", Source: "statics",
+	Fn: calc.Func4(Submerged), Go: "ties.Submerged", Source: "statics",
 }
 
 var eqUplift = &calc.Formula{
@@ -33,7 +33,7 @@ var eqUplift = &calc.Formula{
 		{Symbol: "V", Meaning: meansVolume, Unit: "m³", US: "ft³"},
 		{Symbol: "G", Meaning: calc.Text("block-out-uplift.means.g: own weight, as a force"), Unit: "kN", US: "lbf"},
 	},
-	Fn: calc.Of3(Uplift), Go: "ties.Uplift", Source: "archimedes",
+	Fn: calc.Func3(Uplift), Go: "ties.Uplift", Source: "archimedes",
 	Limits: calc.Text("block-out-uplift.eq.uplift.limits: Fresh concrete reaches its underside and is fluid all round."),
 }
 
@@ -44,7 +44,7 @@ var eqSide = &calc.Formula{
 		{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}, {Symbol: "b", Meaning: meansThick, Unit: "m", US: "ft"},
 		{Symbol: "h", Meaning: meansTall, Unit: "m", US: "ft"}, {Symbol: "a", Meaning: meansLevel, Unit: "m", US: "ft"},
 	},
-	Fn: calc.Of4(SidePush), Go: "ties.SidePush", Source: "statics",
+	Fn: calc.Func4(SidePush), Go: "ties.SidePush", Source: "statics",
 	Limits: calc.Text("block-out-uplift.eq.side.limits: All concrete counts as fluid. What pushes the block is the difference of both sides."),
 }
 
@@ -56,7 +56,7 @@ var eqStraps = &calc.Formula{
 		{Symbol: "U", Meaning: meansUplift, Unit: "kN", US: "lbf"},
 		{Symbol: "S", Meaning: calc.Text("block-out-uplift.means.s: rating of one strap"), Unit: "kN", US: "lbf"},
 	},
-	Fn: calc.Of3(StrapShare), Go: "ties.StrapShare", Source: "strap",
+	Fn: calc.Func3(StrapShare), Go: "ties.StrapShare", Source: "strap",
 }
 
 const (
@@ -74,7 +74,7 @@ const (
 
 // computeBlock takes the higher side for the volume: the concrete runs under
 // the block-out and lifts all of it.
-func computeBlock(r *calc.Run, in calc.Case) {
+func computeBlock(r *calc.Recorder, in calc.Case) {
 	w, b, h, a, low := in.Num("weight"), in.Num("thickness"), in.Num("height"), in.Num("side-a"), in.Num("side-b")
 	volume := r.Use(eqVolume, in.Num("length"), b, h, math.Max(a, low))
 	uplift := r.Use(eqUplift, w, volume, in.Num("own")*gravity)
@@ -89,14 +89,14 @@ func computeBlock(r *calc.Run, in calc.Case) {
 	if uplift > 0 {
 		// one strap lets a block-out turn: never fewer than two
 		r.Put("straps", math.Max(2, upTo(r.Use(eqStraps, in.Num("factor"), uplift, in.Num("rating")))))
-		r.Note(calc.Warning, calc.At("rating"), blockFloats, calc.Amount("force", uplift*in.Num("factor"), &measure.Force))
+		r.Note(calc.LevelWarning, calc.At("rating"), blockFloats, calc.Amount("force", uplift*in.Num("factor"), &displays.Force))
 	} else {
-		r.Note(calc.Notice, calc.At("own"), blockStays)
+		r.Note(calc.LevelNotice, calc.At("own"), blockStays)
 	}
 	if gap := math.Abs(a - low); gap > calc.Slack {
-		r.Note(calc.Warning, calc.At("side-b"), blockUneven, calc.Amount("gap", gap, &measure.Height))
+		r.Note(calc.LevelWarning, calc.At("side-b"), blockUneven, calc.Amount("gap", gap, &displays.Height))
 	} else {
-		r.Note(calc.Notice, calc.At("side-b"), blockEven)
+		r.Note(calc.LevelNotice, calc.At("side-b"), blockEven)
 	}
-	r.Note(calc.Notice, calc.Path{}, blockSlow)
+	r.Note(calc.LevelNotice, calc.Path{}, blockSlow)
 }

@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -17,7 +17,7 @@ const (
 )
 
 // drawBlock shows the block-out between the two levels, seen on the wall.
-func drawBlock(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawBlock(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -26,12 +26,12 @@ func drawBlock(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	most := math.Max(h, math.Max(a, b))
 	y := func(level float64) float64 { return foot - float64(tall*level/most) }
 	slots := []calc.Slot{
-		calc.Amount("a", a, &measure.Height), calc.Amount("b", b, &measure.Height),
-		calc.Amount("uplift", res.Out.Num("uplift"), &measure.Force), calc.Amount("push", res.Out.Num("push"), &measure.Force),
-		calc.Amount("straps", res.Out.Num("straps"), &measure.Count),
+		calc.Amount("a", a, &displays.Height), calc.Amount("b", b, &displays.Height),
+		calc.Amount("uplift", res.Out.Num("uplift"), &displays.Force), calc.Amount("push", res.Out.Num("push"), &displays.Force),
+		calc.Amount("straps", res.Out.Num("straps"), &displays.Count),
 	}
 	level := func(x float64, name string, at float64) figure.Node {
-		text := v.Say(blockLevel, calc.Word("side", name), calc.Amount("level", at, &measure.Height))
+		text := v.Say(blockLevel, calc.Word("side", name), calc.Amount("level", at, &displays.Height))
 		return figure.Text(figure.Label, figure.Point{X: x, Y: y(at) - 6}, figure.Middle, text)
 	}
 	nodes := []figure.Node{

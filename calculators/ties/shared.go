@@ -7,11 +7,11 @@ import (
 
 // A share used is rounded up and so is a load per length.
 var (
-	usedShare = quantity.Show{Dim: quantity.Ratio, US: quantity.Scale{Unit: "%", Step: 1, Way: quantity.Up}}
-	lineLoad  = quantity.Show{Dim: quantity.LineLoad, US: quantity.Scale{Unit: "lbf/ft", Step: 5, Way: quantity.Up}, Metric: quantity.Scale{Unit: "kN/m", Step: 0.1, Way: quantity.Up}}
-	modulus   = quantity.Show{Dim: quantity.Pressure, US: quantity.Scale{Unit: "psi", Step: 10000}, Metric: quantity.Scale{Unit: "MPa", Step: 100}}
-	cubicFeet = quantity.Show{Dim: quantity.Volume, US: quantity.Scale{Unit: "ft³", Step: 0.1}, Metric: quantity.Scale{Unit: "m³", Step: 0.005}}
-	forceIn   = quantity.Show{Dim: quantity.Force, US: quantity.Scale{Unit: "lbf", Step: 10}, Metric: quantity.Scale{Unit: "kN", Step: 0.05}}
+	usedShare = quantity.Display{Dim: quantity.Ratio, US: quantity.UnitDisplay{Unit: "%", Step: 1, Rounding: quantity.Up}}
+	lineLoad  = quantity.Display{Dim: quantity.LineLoad, US: quantity.UnitDisplay{Unit: "lbf/ft", Step: 5, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "kN/m", Step: 0.1, Rounding: quantity.Up}}
+	modulus   = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 10000}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 100}}
+	cubicFeet = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "ft³", Step: 0.1}, Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.005}}
+	forceIn   = quantity.Display{Dim: quantity.Force, US: quantity.UnitDisplay{Unit: "lbf", Step: 10}, Metric: quantity.UnitDisplay{Unit: "kN", Step: 0.05}}
 )
 
 const (

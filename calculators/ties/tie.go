@@ -2,7 +2,7 @@ package ties
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // The options of the face and of the verdicts.
@@ -27,38 +27,38 @@ var TieLoad = &calc.Calculator{
 	Purpose: calc.Text("tie-load.purpose: Shows what one tie carries, also beside missing or cut ties, and if the face must be backed."),
 	In: []calc.Field{
 		{
-			ID: "pressure", Show: &measure.Rating, Usual: "600 psf",
+			ID: "pressure", Display: &displays.Rating, Usual: "600 psf",
 			Label: calc.Text("tie-load.pressure: Pressure at the tie"),
 			Help:  calc.Text("tie-load.pressure.help: At the depth of the tie, for the rise where the hose stands."),
-			Min:   &calc.Limit{At: 10, Unit: "psf", Why: measure.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: measure.CheckUnit},
+			Min:   &calc.Limit{At: 10, Unit: "psf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: displays.CheckUnit},
 		},
 		{
-			ID: "across", Show: &measure.Inches, Usual: "8 in", Label: calc.Text("tie-load.across: Ties apart along the wall"),
-			Min: &calc.Limit{At: 1, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 96, Unit: "in", Why: measure.CheckUnit},
+			ID: "across", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("tie-load.across: Ties apart along the wall"),
+			Min: &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 96, Unit: "in", Why: displays.CheckUnit},
 		},
 		{
-			ID: "up", Show: &measure.Inches, Usual: "16 in", Label: calc.Text("tie-load.up: Ties apart up the wall"),
-			Min: &calc.Limit{At: 1, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 96, Unit: "in", Why: measure.CheckUnit},
+			ID: "up", Display: &displays.Inches, Usual: "16 in", Label: calc.Text("tie-load.up: Ties apart up the wall"),
+			Min: &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 96, Unit: "in", Why: displays.CheckUnit},
 		},
 		{
-			ID: "missing", Show: &measure.Count, Whole: true, Usual: "1", Label: calc.Text("tie-load.missing: Ties missing or cut"),
+			ID: "missing", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("tie-load.missing: Ties missing or cut"),
 			Help: calc.Text("tie-load.missing.help: Next to one another, in one place."),
-			Min:  &calc.Limit{At: 0, Why: measure.NotMinus}, Max: &calc.Limit{At: 6, Why: measure.Engineer},
+			Min:  &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Why: displays.Engineer},
 		},
 		{
-			ID: "sharing", Show: &measure.Count, Whole: true, Usual: "2", Label: calc.Text("tie-load.sharing: Whole ties that take over"),
+			ID: "sharing", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("tie-load.sharing: Whole ties that take over"),
 			Help: calc.Text("tie-load.sharing.help: Keep 2: one at each end of the gap. More only if the engineer says so."),
-			Min:  &calc.Limit{At: 1, Why: measure.AboveZero}, Max: &calc.Limit{At: 8, Why: measure.CheckCount},
+			Min:  &calc.Limit{At: 1, Why: displays.AboveZero}, Max: &calc.Limit{At: 8, Why: displays.CheckCount},
 		},
 		{
-			ID: "strength", Show: &forceIn, Optional: true, Usual: "2000 lbf", Label: calc.Text("tie-load.strength: Breaking strength of a tie"),
+			ID: "strength", Display: &forceIn, Optional: true, Usual: "2000 lbf", Label: calc.Text("tie-load.strength: Breaking strength of a tie"),
 			Help: calc.Text("tie-load.strength.help: From the form maker, tie in its foam. Empty: no verdict."),
-			Min:  &calc.Limit{At: 50, Unit: "lbf", Why: measure.CheckUnit}, Max: &calc.Limit{At: 100000, Unit: "lbf", Why: measure.CheckUnit},
+			Min:  &calc.Limit{At: 50, Unit: "lbf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 100000, Unit: "lbf", Why: displays.CheckUnit},
 		},
 		{
-			ID: "factor", Show: &measure.Factor, Usual: "2", Label: calc.Text("tie-load.factor: Factor on breaking"),
+			ID: "factor", Display: &displays.Factor, Usual: "2", Label: calc.Text("tie-load.factor: Factor on breaking"),
 			Help: calc.Text("tie-load.factor.help: Breaking strength over working load. Enter 1 for a working load."),
-			Min:  &calc.Limit{At: 1, Why: measure.AskMaker}, Max: &calc.Limit{At: 10, Why: measure.CheckUnit},
+			Min:  &calc.Limit{At: 1, Why: displays.AskMaker}, Max: &calc.Limit{At: 10, Why: displays.CheckUnit},
 		},
 		{
 			ID: "face", Kind: calc.Choice, Usual: faceWhole, Label: calc.Text("tie-load.face: Face of the form there"),
@@ -68,13 +68,13 @@ var TieLoad = &calc.Calculator{
 			},
 		},
 		{
-			ID: "capacity", Show: &measure.Rating, Optional: true, Label: calc.Text("tie-load.capacity: Capacity of the weak face"),
+			ID: "capacity", Display: &displays.Rating, Optional: true, Label: calc.Text("tie-load.capacity: Capacity of the weak face"),
 			Help: calc.Text("tie-load.capacity.help: Only from the form maker or the engineer, for this very state."),
-			Min:  &calc.Limit{At: 10, Unit: "psf", Why: measure.AskMaker}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: measure.AskMaker},
+			Min:  &calc.Limit{At: 10, Unit: "psf", Why: displays.AskMaker}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: displays.AskMaker},
 		},
 		{
-			ID: "weight", Show: &measure.UnitWeight, Usual: "150 lb/ft³", Label: labelWeight, Help: helpWeight,
-			Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: measure.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: measure.CheckUnit},
+			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: labelWeight, Help: helpWeight,
+			Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit},
 		},
 	},
 	Out: []calc.Field{
@@ -83,17 +83,17 @@ var TieLoad = &calc.Calculator{
 			{ID: tieFails, Label: calc.Text("tie-load.verdict.fails: Beyond the working load")},
 			{ID: tieUnrated, Label: calc.Text("tie-load.verdict.unrated: No strength, no verdict")},
 		}},
-		{ID: "load", Show: &measure.Force, Lead: true, Label: calc.Text("tie-load.load: Load on the busiest tie")},
+		{ID: "load", Display: &displays.Force, Lead: true, Label: calc.Text("tie-load.load: Load on the busiest tie")},
 		{ID: "backing", Kind: calc.Choice, Lead: true, Label: calc.Text("tie-load.backing: The face"), Options: []calc.Option{
 			{ID: faceSound, Label: calc.Text("tie-load.backing.sound: Not weakened")},
 			{ID: faceBack, Label: calc.Text("tie-load.backing.back: Back it before placing")},
 			{ID: faceWithin, Label: calc.Text("tie-load.backing.within: Within the capacity entered")},
 		}},
-		{ID: "area", Show: &measure.Area, Label: calc.Text("tie-load.area: Face that one tie holds")},
-		{ID: "working", Show: &measure.ForceAtMost, Label: calc.Text("tie-load.working: Working load of a tie")},
-		{ID: "used", Show: &usedShare, Label: calc.Text("tie-load.used: Share of working load used")},
-		{ID: "widest", Show: &measure.InchesAtMost, Label: calc.Text("tie-load.widest: Widest spacing, along wall")},
-		{ID: "face-height", Show: &measure.HeightAtMost, Label: calc.Text("tie-load.face-height: Fluid height, weak face"),
+		{ID: "area", Display: &displays.Area, Label: calc.Text("tie-load.area: Face that one tie holds")},
+		{ID: "working", Display: &displays.ForceAtMost, Label: calc.Text("tie-load.working: Working load of a tie")},
+		{ID: "used", Display: &usedShare, Label: calc.Text("tie-load.used: Share of working load used")},
+		{ID: "widest", Display: &displays.InchesAtMost, Label: calc.Text("tie-load.widest: Widest spacing, along wall")},
+		{ID: "face-height", Display: &displays.HeightAtMost, Label: calc.Text("tie-load.face-height: Fluid height, weak face"),
 			Help: calc.Text("tie-load.face-height.help: Fluid concrete above the weak place, by the capacity entered.")},
 	},
 	Formulas: []*calc.Formula{eqArea, eqLoad, eqWorking, eqWidest, eqFace},
@@ -107,8 +107,8 @@ var TieLoad = &calc.Calculator{
 		sourceStatics,
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("tie-load.caution.only: This checks ties only. How the foam bends and how the tie grips it is not in it.")},
-		{Level: calc.Warning, Text: cautionGovern},
+		{Level: calc.LevelWarning, Text: calc.Text("tie-load.caution.only: This checks ties only. How the foam bends and how the tie grips it is not in it.")},
+		{Level: calc.LevelWarning, Text: cautionGovern},
 	},
 	Tables: []calc.Table{{
 		ID: "load", Title: calc.Text("tie-load.table.load: Load on one tie by pressure and spacing along the wall"),

@@ -2,7 +2,7 @@ package ties
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 const (
@@ -29,7 +29,7 @@ var eqArea = &calc.Formula{
 		{Symbol: "s_v", Meaning: meansUp, Unit: "m", US: "ft"},
 		{Symbol: "n", Meaning: meansMiss}, {Symbol: "m", Meaning: meansShare},
 	},
-	Fn: calc.Of4(TieArea), Go: "ties.TieArea", Source: "sharing",
+	Fn: calc.Func4(TieArea), Go: "ties.TieArea", Source: "sharing",
 	Limits: calc.Text("tie-load.eq.area.limits: For ties only. It says nothing about the foam between them."),
 }
 
@@ -37,7 +37,7 @@ var eqLoad = &calc.Formula{
 	ID: "load", Title: calc.Text("tie-load.eq.load: Load on a tie"),
 	Expr: "p*A", Result: calc.Var{Symbol: "F", Meaning: meansF, Unit: "kN", US: "lbf"},
 	Vars: []calc.Var{{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"}, {Symbol: "A", Meaning: meansArea, Unit: "m²", US: "ft²"}},
-	Fn:   calc.Of2(TieForce), Go: "ties.TieForce", Source: "florida",
+	Fn:   calc.Func2(TieForce), Go: "ties.TieForce", Source: "florida",
 }
 
 var eqWorking = &calc.Formula{
@@ -45,7 +45,7 @@ var eqWorking = &calc.Formula{
 	Expr: "F_b/k", Result: calc.Var{Symbol: "F_w", Meaning: meansWork, Unit: "kN", US: "lbf"},
 	Vars: []calc.Var{{Symbol: "F_b", Meaning: calc.Text("tie-load.means.strength: breaking strength of a tie"), Unit: "kN", US: "lbf"},
 		{Symbol: "k", Meaning: calc.Text("tie-load.means.factor: factor on breaking")}},
-	Fn: calc.Of2(WorkingLoad), Go: "ties.WorkingLoad", Source: "factor",
+	Fn: calc.Func2(WorkingLoad), Go: "ties.WorkingLoad", Source: "factor",
 }
 
 var eqWidest = &calc.Formula{
@@ -55,7 +55,7 @@ var eqWidest = &calc.Formula{
 		{Symbol: "F_w", Meaning: meansWork, Unit: "kN", US: "lbf"}, {Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
 		{Symbol: "s_v", Meaning: meansUp, Unit: "m", US: "ft"}, {Symbol: "n", Meaning: meansMiss}, {Symbol: "m", Meaning: meansShare},
 	},
-	Fn: calc.Of5(TieSpacing), Go: "ties.TieSpacing", Source: "army",
+	Fn: calc.Func5(TieSpacing), Go: "ties.TieSpacing", Source: "army",
 	Limits: calc.Text("tie-load.eq.widest.limits: Rounded down. The working load has its factor in it already."),
 }
 
@@ -63,10 +63,10 @@ var eqFace = &calc.Formula{
 	ID: "face", Title: calc.Text("tie-load.eq.face: Fluid height for a face"),
 	Expr: "q/w", Result: calc.Var{Symbol: "h", Meaning: calc.Text("tie-load.means.height: depth of fluid concrete"), Unit: "m", US: "ft"},
 	Vars: []calc.Var{{Symbol: "q", Meaning: calc.Text("tie-load.means.capacity: capacity of the face"), Unit: "kPa", US: "psf"}, {Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}},
-	Fn:   calc.Of2(FaceHeight), Go: "ties.FaceHeight", Source: "statics",
+	Fn:   calc.Func2(FaceHeight), Go: "ties.FaceHeight", Source: "statics",
 }
 
-func computeTie(r *calc.Run, in calc.Case) {
+func computeTie(r *calc.Recorder, in calc.Case) {
 	n, m, p := in.Num("missing"), in.Num("sharing"), in.Num("pressure")
 	area := r.Use(eqArea, in.Num("across"), in.Num("up"), n, m)
 	load := r.Use(eqLoad, p, area)
@@ -76,18 +76,18 @@ func computeTie(r *calc.Run, in calc.Case) {
 	if in.Has("strength") {
 		rateTie(r, in, load)
 	} else {
-		r.Note(calc.Ask, calc.At("strength"), tieAsk)
+		r.Note(calc.LevelAsk, calc.At("strength"), tieAsk)
 	}
 	if n >= 3 {
-		r.Note(calc.Warning, calc.At("missing"), tieMany)
+		r.Note(calc.LevelWarning, calc.At("missing"), tieMany)
 	}
 	if n > 0 && m > 2 {
-		r.Note(calc.Caution_, calc.At("sharing"), tieShare)
+		r.Note(calc.LevelCaution, calc.At("sharing"), tieShare)
 	}
 	rateFace(r, in)
 }
 
-func rateTie(r *calc.Run, in calc.Case, load float64) {
+func rateTie(r *calc.Recorder, in calc.Case, load float64) {
 	working := r.Use(eqWorking, in.Num("strength"), in.Num("factor"))
 	r.Put("working", working)
 	r.Put("used", load/working)
@@ -95,27 +95,27 @@ func rateTie(r *calc.Run, in calc.Case, load float64) {
 	r.PutChoice("verdict", tieHolds)
 	if calc.Over(load, working) {
 		r.PutChoice("verdict", tieFails)
-		r.Note(calc.Warning, calc.At("strength"), tieOver, calc.Amount("load", load, &measure.Force), calc.Amount("working", working, &measure.ForceAtMost))
+		r.Note(calc.LevelWarning, calc.At("strength"), tieOver, calc.Amount("load", load, &displays.Force), calc.Amount("working", working, &displays.ForceAtMost))
 	}
 	if in.Num("factor") < 2 {
-		r.Note(calc.Caution_, calc.At("factor"), tieFactor)
+		r.Note(calc.LevelCaution, calc.At("factor"), tieFactor)
 	}
 }
 
 // rateFace answers 'back it' for a weakened face, unless its capacity is
 // known from those who may give one and covers the pressure.
-func rateFace(r *calc.Run, in calc.Case) {
+func rateFace(r *calc.Recorder, in calc.Case) {
 	known := in.Has("capacity")
 	if in.Num("missing") == 0 && in.Choice("face") == faceWhole {
 		r.PutChoice("backing", faceSound)
 		if known {
-			r.Note(calc.Notice, calc.At("capacity"), tieNoNeed)
+			r.Note(calc.LevelNotice, calc.At("capacity"), tieNoNeed)
 		}
 		return
 	}
 	if !known {
 		r.PutChoice("backing", faceBack)
-		r.Note(calc.Warning, calc.At("face"), tieBack)
+		r.Note(calc.LevelWarning, calc.At("face"), tieBack)
 		return
 	}
 	height := r.Use(eqFace, in.Num("capacity"), in.Num("weight"))
@@ -123,6 +123,6 @@ func rateFace(r *calc.Run, in calc.Case) {
 	r.PutChoice("backing", faceWithin)
 	if calc.Over(in.Num("pressure"), in.Num("capacity")) {
 		r.PutChoice("backing", faceBack)
-		r.Note(calc.Warning, calc.At("capacity"), tieBeyond, calc.Amount("pressure", in.Num("pressure"), &measure.Rating), calc.Amount("height", height, &measure.HeightAtMost))
+		r.Note(calc.LevelWarning, calc.At("capacity"), tieBeyond, calc.Amount("pressure", in.Num("pressure"), &displays.Rating), calc.Amount("height", height, &displays.HeightAtMost))
 	}
 }

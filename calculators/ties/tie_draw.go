@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -17,7 +17,7 @@ const (
 
 // drawTie shows a piece of the face: whole ties as dots, missing ones as
 // crosses, and the share of the busiest tie shaded.
-func drawTie(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawTie(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -29,7 +29,7 @@ func drawTie(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	gap := int(in.Num("missing"))
 	share := math.Min(step*(1+in.Num("missing")/in.Num("sharing")), figure.ChartWidth-8-left-step/2)
-	load, across, up := calc.Amount("load", res.Out.Num("load"), &measure.Force), in.Num("across"), in.Num("up")
+	load, across, up := calc.Amount("load", res.Out.Num("load"), &displays.Force), in.Num("across"), in.Num("up")
 	nodes := []figure.Node{
 		figure.Rect(figure.Foam, figure.Point{X: 8, Y: top - tall/2}, figure.ChartWidth-16, foot-top+tall/2),
 		figure.Rect(figure.Concrete, figure.Point{X: at(1, 1).X - step/2, Y: at(1, 1).Y - tall/2}, share, tall),
@@ -50,8 +50,8 @@ func drawTie(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 		figure.Text(figure.Label, figure.Point{X: 10, Y: foot + 42}, figure.Start, v.Say(tieGap)))
 	return figure.Drawing{
 		Width: figure.ChartWidth, Height: foot + 52, Title: v.Say(tieTitle),
-		Desc: v.Say(tieDesc, calc.Amount("across", across, &measure.Inches), calc.Amount("up", up, &measure.Inches),
-			calc.Count("missing", gap), calc.Amount("area", res.Out.Num("area"), &measure.Area), load),
+		Desc: v.Say(tieDesc, calc.Amount("across", across, &displays.Inches), calc.Amount("up", up, &displays.Inches),
+			calc.Count("missing", gap), calc.Amount("area", res.Out.Num("area"), &displays.Area), load),
 		Nodes: nodes,
 	}
 }

@@ -25,7 +25,7 @@ func near(a, b float64) bool { return math.Abs(a-b) <= 1e-9*math.Max(math.Abs(a)
 func shown(c *calc.Calculator, res calc.Result, id string) string {
 	for i, f := range res.Out.Fields() {
 		if f.ID == id {
-			return calc.Voice{Style: us}.Write(f, res.Out.At(i))
+			return calc.Locale{Style: us}.Write(f, res.Out.At(i))
 		}
 	}
 	return ""
@@ -34,7 +34,7 @@ func shown(c *calc.Calculator, res calc.Result, id string) string {
 func save(t *testing.T, c *calc.Calculator, name string, typed ...string) {
 	t.Helper()
 	in, res := proof.Job(t, c, typed...)
-	d := c.Draw(calc.Voice{Style: us}, in, res)
+	d := c.Draw(calc.Locale{Style: us}, in, res)
 	if d.Empty() {
 		t.Errorf("%s draws nothing for %v", c.ID, typed)
 	}

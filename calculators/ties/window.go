@@ -2,7 +2,7 @@ package ties
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // The options of how the board of the frame spans.
@@ -19,36 +19,36 @@ var WindowSupports = &calc.Calculator{
 	Purpose: calc.Text("window-supports.purpose: Shows what fresh concrete does to a window or door frame, and how far apart its supports may stand."),
 	In: []calc.Field{
 		{
-			ID: "width", Show: &measure.Inches, Usual: "36 in", Label: calc.Text("window-supports.width: Width of the opening"),
-			Min: &calc.Limit{At: 6, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 20, Unit: "ft", Why: measure.Engineer},
+			ID: "width", Display: &displays.Inches, Usual: "36 in", Label: calc.Text("window-supports.width: Width of the opening"),
+			Min: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 20, Unit: "ft", Why: displays.Engineer},
 		},
 		{
-			ID: "height", Show: &measure.Inches, Usual: "48 in", Label: calc.Text("window-supports.height: Height of the opening"),
-			Min: &calc.Limit{At: 6, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 16, Unit: "ft", Why: measure.Engineer},
+			ID: "height", Display: &displays.Inches, Usual: "48 in", Label: calc.Text("window-supports.height: Height of the opening"),
+			Min: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 16, Unit: "ft", Why: displays.Engineer},
 		},
 		{
-			ID: "cover", Show: &measure.Height, Usual: "1' 4\"", Label: calc.Text("window-supports.cover: Concrete above the head"),
+			ID: "cover", Display: &displays.Height, Usual: "1' 4\"", Label: calc.Text("window-supports.cover: Concrete above the head"),
 			Help: calc.Text("window-supports.cover.help: All that is placed in one go above the opening."),
-			Min:  &calc.Limit{At: 0, Unit: "ft", Why: measure.NotMinus}, Max: &calc.Limit{At: 30, Unit: "ft", Why: measure.Engineer},
+			Min:  &calc.Limit{At: 0, Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 30, Unit: "ft", Why: displays.Engineer},
 		},
 		{
-			ID: "core", Show: &measure.Inches, Usual: "8 in", Label: calc.Text("window-supports.core: Core thickness"),
+			ID: "core", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("window-supports.core: Core thickness"),
 			Help: calc.Text("window-supports.core.help: Width of concrete that bears on the frame."),
-			Min:  &calc.Limit{At: 2, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: measure.CheckUnit},
+			Min:  &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit},
 		},
 		{
-			ID: "weight", Show: &measure.UnitWeight, Usual: "150 lb/ft³", Label: labelWeight, Help: helpWeight,
-			Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: measure.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: measure.CheckUnit},
+			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: labelWeight, Help: helpWeight,
+			Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit},
 		},
 		{
-			ID: "form-pressure", Show: &measure.Rating, Optional: true, Label: calc.Text("window-supports.form-pressure: Form pressure, if known"),
+			ID: "form-pressure", Display: &displays.Rating, Optional: true, Label: calc.Text("window-supports.form-pressure: Form pressure, if known"),
 			Help: calc.Text("window-supports.form-pressure.help: At the hose. It caps jambs and sill. Empty: full fluid head."),
-			Min:  &calc.Limit{At: 100, Unit: "psf", Why: measure.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: measure.CheckUnit},
+			Min:  &calc.Limit{At: 100, Unit: "psf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: displays.CheckUnit},
 		},
 		{
-			ID: "rating", Show: &forceIn, Optional: true, Usual: "1500 lbf", Label: calc.Text("window-supports.rating: Rating of one support"),
+			ID: "rating", Display: &forceIn, Optional: true, Usual: "1500 lbf", Label: calc.Text("window-supports.rating: Rating of one support"),
 			Help: calc.Text("window-supports.rating.help: Post or spreader as you set it. Empty: only the board counts."),
-			Min:  &calc.Limit{At: 50, Unit: "lbf", Why: measure.CheckUnit}, Max: &calc.Limit{At: 50000, Unit: "lbf", Why: measure.CheckUnit},
+			Min:  &calc.Limit{At: 50, Unit: "lbf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 50000, Unit: "lbf", Why: displays.CheckUnit},
 		},
 		{
 			ID: "beam", Kind: calc.Choice, Usual: spanSimple, Label: calc.Text("window-supports.beam: The board spans as"),
@@ -58,46 +58,46 @@ var WindowSupports = &calc.Calculator{
 			},
 		},
 		{
-			ID: "board-wide", Show: &measure.Inches, Usual: "9.25 in", Label: calc.Text("window-supports.board-wide: Width of the board"),
+			ID: "board-wide", Display: &displays.Inches, Usual: "9.25 in", Label: calc.Text("window-supports.board-wide: Width of the board"),
 			Help: calc.Text("window-supports.board-wide.help: Across the wall. Real size, not the name of the lumber."),
-			Min:  &calc.Limit{At: 1, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: measure.CheckUnit},
+			Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit},
 		},
 		{
-			ID: "board-thick", Show: &measure.Part, Usual: "1.5 in", Label: calc.Text("window-supports.board-thick: Thickness of the board"),
+			ID: "board-thick", Display: &displays.Part, Usual: "1.5 in", Label: calc.Text("window-supports.board-thick: Thickness of the board"),
 			Help: calc.Text("window-supports.board-thick.help: The way it bends, laid flat."),
-			Min:  &calc.Limit{At: 0.25, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 8, Unit: "in", Why: measure.CheckUnit},
+			Min:  &calc.Limit{At: 0.25, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 8, Unit: "in", Why: displays.CheckUnit},
 		},
 		{
-			ID: "stress", Show: &measure.Strength, Usual: "800 psi", Label: calc.Text("window-supports.stress: Allowed bending stress"),
+			ID: "stress", Display: &displays.Strength, Usual: "800 psi", Label: calc.Text("window-supports.stress: Allowed bending stress"),
 			Help: calc.Text("window-supports.stress.help: Default is common practice for wet lumber. Use your grade's."),
-			Min:  &calc.Limit{At: 100, Unit: "psi", Why: measure.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psi", Why: measure.CheckUnit},
+			Min:  &calc.Limit{At: 100, Unit: "psi", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psi", Why: displays.CheckUnit},
 		},
 		{
-			ID: "modulus", Show: &modulus, Usual: "1200000 psi", Label: calc.Text("window-supports.modulus: Modulus of elasticity"),
+			ID: "modulus", Display: &modulus, Usual: "1200000 psi", Label: calc.Text("window-supports.modulus: Modulus of elasticity"),
 			Help: calc.Text("window-supports.modulus.help: Default is common practice for wet lumber. Use your grade's."),
-			Min:  &calc.Limit{At: 100000, Unit: "psi", Why: measure.CheckUnit}, Max: &calc.Limit{At: 5000000, Unit: "psi", Why: measure.CheckUnit},
+			Min:  &calc.Limit{At: 100000, Unit: "psi", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000000, Unit: "psi", Why: displays.CheckUnit},
 		},
 		{
-			ID: "sag", Show: &measure.Count, Usual: "360", Label: calc.Text("window-supports.sag: Bends by one part in"),
+			ID: "sag", Display: &displays.Count, Usual: "360", Label: calc.Text("window-supports.sag: Bends by one part in"),
 			Help: calc.Text("window-supports.sag.help: Of the span. Common practice: 360."),
-			Min:  &calc.Limit{At: 120, Why: measure.CheckUnit}, Max: &calc.Limit{At: 1000, Why: measure.CheckUnit},
+			Min:  &calc.Limit{At: 120, Why: displays.CheckUnit}, Max: &calc.Limit{At: 1000, Why: displays.CheckUnit},
 		},
 	},
 	Out: []calc.Field{
-		{ID: "spacing", Show: &measure.InchesAtMost, Lead: true, Label: calc.Text("window-supports.spacing: Closest spacing needed")},
-		{ID: "posts", Show: &measure.Count, Exact: true, Lead: true, Label: calc.Text("window-supports.posts: Posts, sill to head")},
-		{ID: "spreaders", Show: &measure.Count, Exact: true, Lead: true, Label: calc.Text("window-supports.spreaders: Spreaders, jamb to jamb")},
-		{ID: "sill", Show: &measure.Pressure, Label: calc.Text("window-supports.sill: Pressure under the sill")},
+		{ID: "spacing", Display: &displays.InchesAtMost, Lead: true, Label: calc.Text("window-supports.spacing: Closest spacing needed")},
+		{ID: "posts", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("window-supports.posts: Posts, sill to head")},
+		{ID: "spreaders", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("window-supports.spreaders: Spreaders, jamb to jamb")},
+		{ID: "sill", Display: &displays.Pressure, Label: calc.Text("window-supports.sill: Pressure under the sill")},
 		{
 			ID: "sides", Kind: calc.Rows, Label: calc.Text("window-supports.sides: Side by side of the frame"),
 			Cols: []calc.Field{
 				{ID: "side", Kind: calc.Choice, Label: calc.Text("window-supports.side: Side"), Options: []calc.Option{
 					{ID: "head", Label: nameHead}, {ID: "jamb", Label: nameJamb}, {ID: "sill", Label: nameSill},
 				}},
-				{ID: "pressure", Show: &measure.Pressure, Label: calc.Text("window-supports.side.pressure: Pressure")},
-				{ID: "load", Show: &lineLoad, Label: calc.Text("window-supports.side.load: Load per length")},
-				{ID: "spacing", Show: &measure.InchesAtMost, Label: calc.Text("window-supports.side.spacing: Supports apart at most")},
-				{ID: "supports", Show: &measure.Count, Exact: true, Label: calc.Text("window-supports.side.supports: Supports inside")},
+				{ID: "pressure", Display: &displays.Pressure, Label: calc.Text("window-supports.side.pressure: Pressure")},
+				{ID: "load", Display: &lineLoad, Label: calc.Text("window-supports.side.load: Load per length")},
+				{ID: "spacing", Display: &displays.InchesAtMost, Label: calc.Text("window-supports.side.spacing: Supports apart at most")},
+				{ID: "supports", Display: &displays.Count, Exact: true, Label: calc.Text("window-supports.side.supports: Supports inside")},
 				{ID: "governs", Kind: calc.Choice, Label: calc.Text("window-supports.side.governs: Decided by"), Options: []calc.Option{
 					{ID: byBend, Label: calc.Text("window-supports.governs.bend: Stress in the board")},
 					{ID: bySag, Label: calc.Text("window-supports.governs.sag: Bending of the board")},
@@ -114,9 +114,9 @@ var WindowSupports = &calc.Calculator{
 		{ID: "lumber", Title: "Common practice: 800 psi and 1,200,000 psi for wet construction lumber, a bend of 1/360 of the span", Status: calc.CommonPractice},
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("window-supports.caution.both: Place both sides of the opening at one height. A frame pushed from one side racks, however well it is propped.")},
-		{Level: calc.Warning, Text: calc.Text("window-supports.caution.parts: Shear, bearing and nails of the frame are not checked here. Nor is the form around it.")},
-		{Level: calc.Warning, Text: cautionGovern},
+		{Level: calc.LevelWarning, Text: calc.Text("window-supports.caution.both: Place both sides of the opening at one height. A frame pushed from one side racks, however well it is propped.")},
+		{Level: calc.LevelWarning, Text: calc.Text("window-supports.caution.parts: Shear, bearing and nails of the frame are not checked here. Nor is the form around it.")},
+		{Level: calc.LevelWarning, Text: cautionGovern},
 	},
 	Tables: []calc.Table{{
 		ID: "posts", Title: calc.Text("window-supports.table.posts: Closest spacing by height of the opening and concrete above it"),

@@ -4,7 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // What decides a spacing.
@@ -47,15 +47,15 @@ type side struct {
 	by             beam // the coefficients it got
 }
 
-func computeWindow(r *calc.Run, in calc.Case) {
+func computeWindow(r *calc.Recorder, in calc.Case) {
 	w, cover := in.Num("weight"), in.Num("cover")
 	head := eqHead.Value(w, cover)
 	sill := r.UseFor(nameSill, nil, eqHead, w, cover+in.Num("height"))
 	if in.Has("form-pressure") {
 		sill = r.Use(eqLower, sill, in.Num("form-pressure"))
-		r.Note(calc.Notice, calc.At("form-pressure"), windowCapped)
+		r.Note(calc.LevelNotice, calc.At("form-pressure"), windowCapped)
 	} else {
-		r.Note(calc.Notice, calc.At("form-pressure"), windowFluid, calc.Amount("pressure", sill, &measure.Pressure))
+		r.Note(calc.LevelNotice, calc.At("form-pressure"), windowFluid, calc.Amount("pressure", sill, &displays.Pressure))
 	}
 	sides := []side{
 		{id: "head", span: in.Num("width"), pressure: head},
@@ -71,12 +71,12 @@ func computeWindow(r *calc.Run, in calc.Case) {
 	showSteps(r, in, sides[2])
 	putWindow(r, sides)
 	if short {
-		r.Note(calc.Notice, calc.At("beam"), windowShort)
+		r.Note(calc.LevelNotice, calc.At("beam"), windowShort)
 	}
 	if !in.Has("rating") {
-		r.Note(calc.Ask, calc.At("rating"), windowRated)
+		r.Note(calc.LevelAsk, calc.At("rating"), windowRated)
 	}
-	r.Note(calc.Notice, calc.Path{}, windowEven)
+	r.Note(calc.LevelNotice, calc.Path{}, windowEven)
 }
 
 // support finds spacing and number of supports of a side. It tells whether a
@@ -115,7 +115,7 @@ func (s *side) fit(in calc.Case, b beam) {
 }
 
 // showSteps works the sill by hand with the coefficients that it got.
-func showSteps(r *calc.Run, in calc.Case, s side) {
+func showSteps(r *calc.Recorder, in calc.Case, s side) {
 	wide, thick := in.Num("board-wide"), in.Num("board-thick")
 	r.UseFor(nameSill, nil, eqLine, s.pressure, in.Num("core"))
 	r.UseFor(nameSill, nil, eqBend, s.by.n, in.Num("stress"), wide, thick, s.load)
@@ -125,14 +125,14 @@ func showSteps(r *calc.Run, in calc.Case, s side) {
 	}
 }
 
-func putWindow(r *calc.Run, sides []side) {
+func putWindow(r *calc.Recorder, sides []side) {
 	closest, posts := math.Inf(1), math.Max(sides[0].supports, sides[2].supports)
 	var rows []calc.Case
 	for _, s := range sides {
 		closest = math.Min(closest, s.spacing)
 		rows = append(rows, r.NewRow("sides").
-			With("side", calc.Pick(s.id)).With("pressure", calc.Num(s.pressure)).With("load", calc.Num(s.load)).
-			With("spacing", calc.Num(s.spacing)).With("supports", calc.Num(s.supports)).With("governs", calc.Pick(s.governs)))
+			With("side", calc.ChoiceOf(s.id)).With("pressure", calc.Num(s.pressure)).With("load", calc.Num(s.load)).
+			With("spacing", calc.Num(s.spacing)).With("supports", calc.Num(s.supports)).With("governs", calc.ChoiceOf(s.governs)))
 	}
 	r.Put("spacing", closest)
 	r.Put("posts", posts)
@@ -140,9 +140,9 @@ func putWindow(r *calc.Run, sides []side) {
 	r.Put("sill", sides[2].pressure)
 	r.PutRows("sides", rows)
 	if posts == 0 || sides[1].supports == 0 {
-		r.Note(calc.Notice, calc.Path{}, windowNone)
+		r.Note(calc.LevelNotice, calc.Path{}, windowNone)
 	}
 	if closest < tightest {
-		r.Note(calc.Warning, calc.At("board-thick"), windowTight, calc.Amount("limit", tightest, &measure.Inches))
+		r.Note(calc.LevelWarning, calc.At("board-thick"), windowTight, calc.Amount("limit", tightest, &displays.Inches))
 	}
 }

@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -19,7 +19,7 @@ const (
 
 // drawWindow shows the frame from the front, its supports inside, the forces
 // that press on it.
-func drawWindow(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawWindow(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -29,10 +29,10 @@ func drawWindow(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	left, top := (figure.ChartWidth-w)/2, 36+(tall-h)/2
 	rows := res.Out.Rows("sides")
 	slots := []calc.Slot{
-		calc.Amount("width", in.Num("width"), &measure.Inches), calc.Amount("height", in.Num("height"), &measure.Inches),
+		calc.Amount("width", in.Num("width"), &displays.Inches), calc.Amount("height", in.Num("height"), &displays.Inches),
 		calc.Amount("head", rows[0].Num("load"), &lineLoad), calc.Amount("sill", rows[2].Num("load"), &lineLoad),
-		calc.Amount("posts", res.Out.Num("posts"), &measure.Count), calc.Amount("spreaders", res.Out.Num("spreaders"), &measure.Count),
-		calc.Amount("spacing", res.Out.Num("spacing"), &measure.InchesAtMost),
+		calc.Amount("posts", res.Out.Num("posts"), &displays.Count), calc.Amount("spreaders", res.Out.Num("spreaders"), &displays.Count),
+		calc.Amount("spacing", res.Out.Num("spacing"), &displays.InchesAtMost),
 	}
 	nodes := []figure.Node{
 		figure.Rect(figure.Concrete, figure.Point{X: 10, Y: 6}, figure.ChartWidth-20, foot-6),

@@ -14,14 +14,14 @@ var eqHead = &calc.Formula{
 	ID: "head", Title: calc.Text("window-supports.eq.head: Fluid head at a depth"),
 	Expr: "w*d", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
 	Vars: []calc.Var{{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}, {Symbol: "d", Meaning: meansDepth, Unit: "m", US: "ft"}},
-	Fn:   calc.Of2(Head), Go: "ties.Head", Source: "hurd",
+	Fn:   calc.Func2(Head), Go: "ties.Head", Source: "hurd",
 }
 
 var eqLower = &calc.Formula{
 	ID: "lower", Title: calc.Text("window-supports.eq.lower: Capped by the form pressure"),
 	Expr: "min(p, p_f)", Result: calc.Var{Symbol: "p_s", Meaning: meansP, Unit: "kPa", US: "psf"},
 	Vars: []calc.Var{{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"}, {Symbol: "p_f", Meaning: calc.Text("window-supports.means.form: form pressure"), Unit: "kPa", US: "psf"}},
-	Fn:   calc.Of2(Lower), Go: "ties.Lower", Source: "statics",
+	Fn:   calc.Func2(Lower), Go: "ties.Lower", Source: "statics",
 	Limits: calc.Text("window-supports.eq.lower.limits: For jambs and sill. The head carries all that stands on it."),
 }
 
@@ -29,7 +29,7 @@ var eqLine = &calc.Formula{
 	ID: "line", Title: calc.Text("window-supports.eq.line: Load per length of board"),
 	Expr: "p*t", Result: calc.Var{Symbol: "q", Meaning: meansQ, Unit: "kN/m", US: "lbf/ft"},
 	Vars: []calc.Var{{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"}, {Symbol: "t", Meaning: calc.Text("window-supports.means.core: width of concrete that bears on the board"), Unit: "m", US: "ft"}},
-	Fn:   calc.Of2(LineLoad), Go: "ties.LineLoad", Source: "florida",
+	Fn:   calc.Func2(LineLoad), Go: "ties.LineLoad", Source: "florida",
 }
 
 var eqBend = &calc.Formula{
@@ -40,7 +40,7 @@ var eqBend = &calc.Formula{
 		{Symbol: "F", Meaning: calc.Text("window-supports.means.f: allowed bending stress"), Unit: "psi"},
 		{Symbol: "b", Meaning: meansWide, Unit: "in"}, {Symbol: "d", Meaning: meansThin, Unit: "in"}, {Symbol: "q", Meaning: meansQ, Unit: "lbf/ft"},
 	},
-	Fn: calc.Of5(BendSpan), Go: "ties.BendSpan", Source: "florida",
+	Fn: calc.Func5(BendSpan), Go: "ties.BendSpan", Source: "florida",
 	Limits: calc.Text("window-supports.eq.bend.limits: Board laid flat, load even along it. Shear is not checked."),
 }
 
@@ -53,7 +53,7 @@ var eqSag = &calc.Formula{
 		{Symbol: "b", Meaning: meansWide, Unit: "in"}, {Symbol: "d", Meaning: meansThin, Unit: "in"}, {Symbol: "q", Meaning: meansQ, Unit: "lbf/ft"},
 		{Symbol: "r", Meaning: calc.Text("window-supports.means.r: the board may bend by one part in r of its span")},
 	},
-	Fn: calc.OfAny(func(v []float64) float64 { return SagSpan(v[0], v[1], v[2], v[3], v[4], v[5]) }),
+	Fn: calc.FuncN(func(v []float64) float64 { return SagSpan(v[0], v[1], v[2], v[3], v[4], v[5]) }),
 	Go: "ties.SagSpan", Source: "florida",
 }
 
@@ -65,5 +65,5 @@ var eqSupport = &calc.Formula{
 		{Symbol: "k", Meaning: calc.Text("window-supports.means.k: 1 for a simple beam, 1.25 for one board that runs through")},
 		{Symbol: "q", Meaning: meansQ, Unit: "kN/m", US: "lbf/ft"},
 	},
-	Fn: calc.Of3(SupportSpan), Go: "ties.SupportSpan", Source: "statics",
+	Fn: calc.Func3(SupportSpan), Go: "ties.SupportSpan", Source: "statics",
 }

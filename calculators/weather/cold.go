@@ -2,7 +2,7 @@ package weather
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // ColdWeather answers how warm concrete must be in the cold, how long it is
@@ -16,9 +16,9 @@ var ColdWeather = &calc.Calculator{
 	Formulas: []*calc.Formula{eqCooling},
 	Sources:  coldSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Danger, Text: calc.Text("cold-weather.caution.fumes: Vent every fuel heater to the outside. Its fumes kill in a closed space, and they soften the fresh surface.")},
-		{Level: calc.Notice, Text: calc.Text("cold-weather.caution.foam: The foam keeps the faces warm, not the top. Cover the top at once, and the openings, ends and starter bars (common practice).")},
-		{Level: calc.Notice, Text: calc.Text("cold-weather.caution.ground: Never place on frozen ground or in forms with snow or ice. The project's specification and the engineer come first.")},
+		{Level: calc.LevelDanger, Text: calc.Text("cold-weather.caution.fumes: Vent every fuel heater to the outside. Its fumes kill in a closed space, and they soften the fresh surface.")},
+		{Level: calc.LevelNotice, Text: calc.Text("cold-weather.caution.foam: The foam keeps the faces warm, not the top. Cover the top at once, and the openings, ends and starter bars (common practice).")},
+		{Level: calc.LevelNotice, Text: calc.Text("cold-weather.caution.ground: Never place on frozen ground or in forms with snow or ice. The project's specification and the engineer come first.")},
 	},
 	Tables:  coldTables,
 	Compute: computeCold,
@@ -36,17 +36,17 @@ const (
 
 var coldIn = []calc.Field{
 	{
-		ID: "section", Kind: calc.Number, Show: &measure.Inches, Usual: "8 in", Label: calc.Text("cold-weather.section: Least dimension"),
+		ID: "section", Kind: calc.Number, Display: &displays.Inches, Usual: "8 in", Label: calc.Text("cold-weather.section: Least dimension"),
 		Help: calc.Text("cold-weather.section.help: For a wall, the thickness of its core."),
-		Min:  &calc.Limit{At: 2, Unit: "in", Why: measure.CheckUnit}, Max: &calc.Limit{At: 240, Unit: "in", Why: measure.CheckUnit},
+		Min:  &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 240, Unit: "in", Why: displays.CheckUnit},
 	},
 	{
-		ID: "air", Kind: calc.Number, Show: &measure.Temperature, Usual: "25 °F", Label: calc.Text("cold-weather.air: Coldest air expected"),
+		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "25 °F", Label: calc.Text("cold-weather.air: Coldest air expected"),
 		Help: calc.Text("cold-weather.air.help: From placing to the end of protection, nights too."),
 		Min:  &calc.Limit{At: -40, Unit: "°F", Why: whyLand}, Max: &calc.Limit{At: 100, Unit: "°F", Why: whyLand},
 	},
 	{
-		ID: "concrete", Kind: calc.Number, Show: &measure.Temperature, Optional: true, Usual: "62 °F", Label: calc.Text("cold-weather.concrete: Concrete, as it is placed"),
+		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "62 °F", Label: calc.Text("cold-weather.concrete: Concrete, as it is placed"),
 		Min: &calc.Limit{At: 20, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 110, Unit: "°F", Why: whyGel},
 	},
 	{
@@ -66,9 +66,9 @@ var coldIn = []calc.Field{
 		},
 	},
 	{
-		ID: "surface", Kind: calc.Number, Show: &measure.Temperature, Optional: true, Usual: "60 °F", Label: calc.Text("cold-weather.surface: Concrete under its cover"),
+		ID: "surface", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "60 °F", Label: calc.Text("cold-weather.surface: Concrete under its cover"),
 		Help: calc.Text("cold-weather.surface.help: When protection ends, on the surface. Empty: no cooling time."),
-		Min:  &calc.Limit{At: 20, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 180, Unit: "°F", Why: measure.CheckUnit},
+		Min:  &calc.Limit{At: 20, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 180, Unit: "°F", Why: displays.CheckUnit},
 	},
 }
 
@@ -88,13 +88,13 @@ var coldOut = []calc.Field{
 			{ID: warmNone, Label: calc.Text("cold-weather.verdict.unread: Not measured yet")},
 		},
 	},
-	{ID: "placed", Kind: calc.Number, Show: &measure.TemperatureAtLeast, Lead: true, Label: calc.Text("cold-weather.placed: Least, placed and kept")},
-	{ID: "mixed", Kind: calc.Number, Show: &measure.TemperatureAtLeast, Label: calc.Text("cold-weather.mixed: Least, as mixed")},
-	{ID: "frost", Kind: calc.Number, Show: &measure.Days, Exact: true, Label: calc.Text("cold-weather.frost: Protect against frost")},
-	{ID: "strength", Kind: calc.Number, Show: &measure.Days, Exact: true, Label: calc.Text("cold-weather.strength: Protect for strength")},
-	{ID: "specified", Kind: calc.Number, Show: &measure.Days, Exact: true, Label: calc.Text("cold-weather.specified: Where ACI 306.1 is specified")},
-	{ID: "drop", Kind: calc.Number, Show: &showDrop, Label: calc.Text("cold-weather.drop: Greatest fall in 24 h after")},
-	{ID: "uncover", Kind: calc.Number, Show: &showHoursUp, Label: calc.Text("cold-weather.uncover: Take, to uncover, at least")},
+	{ID: "placed", Kind: calc.Number, Display: &displays.TemperatureAtLeast, Lead: true, Label: calc.Text("cold-weather.placed: Least, placed and kept")},
+	{ID: "mixed", Kind: calc.Number, Display: &displays.TemperatureAtLeast, Label: calc.Text("cold-weather.mixed: Least, as mixed")},
+	{ID: "frost", Kind: calc.Number, Display: &displays.Days, Exact: true, Label: calc.Text("cold-weather.frost: Protect against frost")},
+	{ID: "strength", Kind: calc.Number, Display: &displays.Days, Exact: true, Label: calc.Text("cold-weather.strength: Protect for strength")},
+	{ID: "specified", Kind: calc.Number, Display: &displays.Days, Exact: true, Label: calc.Text("cold-weather.specified: Where ACI 306.1 is specified")},
+	{ID: "drop", Kind: calc.Number, Display: &showDrop, Label: calc.Text("cold-weather.drop: Greatest fall in 24 h after")},
+	{ID: "uncover", Kind: calc.Number, Display: &showHoursUp, Label: calc.Text("cold-weather.uncover: Take, to uncover, at least")},
 }
 
 var eqCooling = &calc.Formula{
@@ -102,7 +102,7 @@ var eqCooling = &calc.Formula{
 	Expr: "24*(T_c - T_a)/D", Result: calc.Var{Symbol: "t", Meaning: calc.Text("cold-weather.means.t: time from covered to open"), Unit: "h", US: "h"},
 	Vars: []calc.Var{{Symbol: "T_c", Meaning: calc.Text("cold-weather.means.tc: temperature of the concrete under its cover"), Unit: "°C", US: "°F"}, {Symbol: "T_a", Meaning: meansTa, Unit: "°C", US: "°F"},
 		{Symbol: "D", Meaning: calc.Text("cold-weather.means.d: greatest fall in 24 h"), Unit: "C°", US: "F°"}},
-	Fn: calc.Of3(CoolingTime), Go: "weather.CoolingTime", Source: "book",
+	Fn: calc.Func3(CoolingTime), Go: "weather.CoolingTime", Source: "book",
 	Limits: calc.Text("cold-weather.eq.cooling.limits: An even fall. The limit is for the first 24 h after protection ends."),
 }
 

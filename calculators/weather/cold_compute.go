@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -23,7 +23,7 @@ const (
 // coldFrom is the air temperature below which weather is cold.
 const coldFromF = 40.0
 
-func computeCold(r *calc.Run, in calc.Case) {
+func computeCold(r *calc.Recorder, in calc.Case) {
 	row := coldColumn(calc.From(in.Num("section"), "in"))
 	air := calc.From(in.Num("air"), "°F")
 	placed, mixed := calc.SI(row.placed, "°F"), calc.SI(row.mixed[airRange(air)], "°F")
@@ -33,7 +33,7 @@ func computeCold(r *calc.Run, in calc.Case) {
 	if air <= coldFromF+calc.Slack {
 		r.PutChoice("weather", coldYes)
 	} else {
-		r.Note(calc.Notice, calc.At("air"), noteMild)
+		r.Note(calc.LevelNotice, calc.At("air"), noteMild)
 	}
 	putWarm(r, in, placed, mixed)
 	putProtection(r, in)
@@ -42,26 +42,26 @@ func computeCold(r *calc.Run, in calc.Case) {
 }
 
 // putWarm judges the concrete at the truck.
-func putWarm(r *calc.Run, in calc.Case, placed, mixed float64) {
+func putWarm(r *calc.Recorder, in calc.Case, placed, mixed float64) {
 	t := in.Num("concrete")
-	least := calc.Amount("least", placed, &measure.TemperatureAtLeast)
+	least := calc.Amount("least", placed, &displays.TemperatureAtLeast)
 	switch {
 	case !in.Has("concrete"):
 		r.PutChoice("verdict", warmNone)
 		return
 	case calc.Under(t, placed):
 		r.PutChoice("verdict", warmNot)
-		r.Note(calc.Warning, calc.At("concrete"), noteTooCold, least)
+		r.Note(calc.LevelWarning, calc.At("concrete"), noteTooCold, least)
 		return
 	case calc.Under(t, mixed) && in.Num("air") <= calc.SI(coldFromF, "°F"):
-		r.Note(calc.Notice, calc.At("concrete"), noteCooling, calc.Amount("least", mixed, &measure.TemperatureAtLeast), calc.Amount("placed", placed, &measure.TemperatureAtLeast))
+		r.Note(calc.LevelNotice, calc.At("concrete"), noteCooling, calc.Amount("least", mixed, &displays.TemperatureAtLeast), calc.Amount("placed", placed, &displays.TemperatureAtLeast))
 	case calc.Over(t, calc.SI(90, "°F")):
-		r.Note(calc.Notice, calc.At("concrete"), noteOverhot)
+		r.Note(calc.LevelNotice, calc.At("concrete"), noteOverhot)
 	}
 	r.PutChoice("verdict", warmOK)
 }
 
-func putProtection(r *calc.Run, in calc.Case) {
+func putProtection(r *calc.Recorder, in calc.Case) {
 	days, i := protectionDays(in.Choice("service")), 0
 	if in.Choice("cement") == early {
 		i = 1
@@ -70,30 +70,30 @@ func putProtection(r *calc.Run, in calc.Case) {
 	r.Put("specified", calc.SI([2]float64{3, 2}[i], "d"))
 	switch in.Choice("service") {
 	case serviceLoaded:
-		r.Note(calc.Warning, calc.At("service"), noteLoaded)
+		r.Note(calc.LevelWarning, calc.At("service"), noteLoaded)
 		return
 	case servicePartly:
-		r.Note(calc.Warning, calc.At("service"), notePartly)
+		r.Note(calc.LevelWarning, calc.At("service"), notePartly)
 	}
 	r.Put("strength", calc.SI(days.strength[i], "d"))
 }
 
 // putUncover tells how slowly the covers come off.
-func putUncover(r *calc.Run, in calc.Case, placed, drop float64) {
+func putUncover(r *calc.Recorder, in calc.Case, placed, drop float64) {
 	if !in.Has("surface") {
 		return
 	}
 	surface, air := in.Num("surface"), in.Num("air")
 	if calc.Under(surface, placed) {
-		r.Note(calc.Notice, calc.At("surface"), noteKept, calc.Amount("placed", placed, &measure.TemperatureAtLeast))
+		r.Note(calc.LevelNotice, calc.At("surface"), noteKept, calc.Amount("placed", placed, &displays.TemperatureAtLeast))
 	}
 	if surface-air <= calc.SI(20, "F°")*(1+calc.Slack) {
 		r.Put("uncover", 0)
-		r.Note(calc.Notice, calc.At("surface"), noteAtOnce)
+		r.Note(calc.LevelNotice, calc.At("surface"), noteAtOnce)
 		return
 	}
 	r.Put("uncover", math.Max(0, r.Use(eqCooling, surface, air, drop)))
-	r.Note(calc.Notice, calc.At("surface"), noteSlowly)
+	r.Note(calc.LevelNotice, calc.At("surface"), noteSlowly)
 }
 
 const (
@@ -107,11 +107,11 @@ const (
 )
 
 // drawCold is a section: foam, core, footing, and the cover that counts.
-func drawCold(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawCold(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
-	placed, air := calc.Word("placed", amount(v, res.Out, "placed")), calc.Amount("air", in.Num("air"), &measure.Temperature)
+	placed, air := calc.Word("placed", amount(v, res.Out, "placed")), calc.Amount("air", in.Num("air"), &displays.Temperature)
 	const left, wide, foam, top, foot = 130.0, 90.0, 24.0, 50.0, 220.0
 	at := func(x, y float64) figure.Point { return figure.Point{X: x, Y: y} }
 	return figure.Drawing{Width: figure.ChartWidth, Height: 270, Title: v.Say(sayColdTitle), Desc: v.Say(sayColdDesc, placed, air), Nodes: []figure.Node{

@@ -2,7 +2,7 @@ package weather
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // Evaporation answers how fast the open top of fresh concrete dries, and
@@ -16,8 +16,8 @@ var Evaporation = &calc.Calculator{
 	Formulas: []*calc.Formula{eqUno, eqUnoSI, eqVapour, eqMenzel, eqMenzelSI, eqWind},
 	Sources:  evaporationSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Notice, Text: calc.Text("evaporation.caution.rough: The estimate is good to about 40 % either way. Watch the surface: when the sheen goes early, act.")},
-		{Level: calc.Notice, Text: calc.Text("evaporation.caution.top: In a foam form only the open top dries. The rate also counts for any slab placed that day.")},
+		{Level: calc.LevelNotice, Text: calc.Text("evaporation.caution.rough: The estimate is good to about 40 % either way. Watch the surface: when the sheen goes early, act.")},
+		{Level: calc.LevelNotice, Text: calc.Text("evaporation.caution.top: In a foam form only the open top dries. The rate also counts for any slab placed that day.")},
 	},
 	Tables:  evaporationTables,
 	Compute: computeEvaporation,
@@ -40,27 +40,27 @@ const (
 
 var evaporationIn = []calc.Field{
 	{
-		ID: "concrete", Kind: calc.Number, Show: &measure.Temperature, Usual: "85 °F", Label: calc.Text("evaporation.concrete: Concrete temperature"),
+		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F", Label: calc.Text("evaporation.concrete: Concrete temperature"),
 		Min: &calc.Limit{At: 32, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 110, Unit: "°F", Why: whyGel},
 	},
 	{
-		ID: "air", Kind: calc.Number, Show: &measure.Temperature, Usual: "88 °F", Label: calc.Text("evaporation.air: Air temperature"),
+		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "88 °F", Label: calc.Text("evaporation.air: Air temperature"),
 		Help: calc.Text("evaporation.air.help: In the shade, upwind, 4 to 6 ft (1.2 to 1.8 m) up."),
 		Min:  &calc.Limit{At: 32, Unit: "°F", Why: calc.Text("evaporation.why.frost: Below freezing the equations do not hold.")}, Max: &calc.Limit{At: 122, Unit: "°F", Why: whyLand, Source: "fao"},
 	},
 	{
-		ID: "humidity", Kind: calc.Number, Show: &measure.Percent, Usual: "40%", Label: calc.Text("evaporation.humidity: Relative humidity"),
-		Min: &calc.Limit{At: 0, Unit: "%", Why: measure.NotMinus}, Max: &calc.Limit{At: 100, Unit: "%", Why: calc.Text("evaporation.why.full: Air holds no more.")},
+		ID: "humidity", Kind: calc.Number, Display: &displays.Percent, Usual: "40%", Label: calc.Text("evaporation.humidity: Relative humidity"),
+		Min: &calc.Limit{At: 0, Unit: "%", Why: displays.NotMinus}, Max: &calc.Limit{At: 100, Unit: "%", Why: calc.Text("evaporation.why.full: Air holds no more.")},
 	},
 	{
-		ID: "wind", Kind: calc.Number, Show: &showWind, Usual: "12 mph", Label: calc.Text("evaporation.wind: Wind"),
+		ID: "wind", Kind: calc.Number, Display: &showWind, Usual: "12 mph", Label: calc.Text("evaporation.wind: Wind"),
 		Help: calc.Text("evaporation.wind.help: Best 20 in. (0.5 m) above the concrete. A forecast is the safe side."),
-		Min:  &calc.Limit{At: 0, Unit: "mph", Why: measure.NotMinus}, Max: &calc.Limit{At: 60, Unit: "mph", Why: calc.Text("evaporation.why.gale: Nobody places concrete in more.")},
+		Min:  &calc.Limit{At: 0, Unit: "mph", Why: displays.NotMinus}, Max: &calc.Limit{At: 60, Unit: "mph", Why: calc.Text("evaporation.why.gale: Nobody places concrete in more.")},
 	},
 	{
-		ID: "wind-height", Kind: calc.Number, Show: &showHeight, Optional: true, Label: calc.Text("evaporation.wind-height: Height of the wind reading"),
+		ID: "wind-height", Kind: calc.Number, Display: &showHeight, Optional: true, Label: calc.Text("evaporation.wind-height: Height of the wind reading"),
 		Help: calc.Text("evaporation.wind-height.help: Forecasts mean 33 ft (10 m). Empty: no reduction is shown."),
-		Min:  &calc.Limit{At: 0.5, Unit: "m", Why: calc.Text("evaporation.why.low: The equations want the wind at this height.")}, Max: &calc.Limit{At: 15, Unit: "m", Why: measure.CheckUnit},
+		Min:  &calc.Limit{At: 0.5, Unit: "m", Why: calc.Text("evaporation.why.low: The equations want the wind at this height.")}, Max: &calc.Limit{At: 15, Unit: "m", Why: displays.CheckUnit},
 	},
 	{
 		ID: "mix", Kind: calc.Choice, Usual: mixPlain, Label: calc.Text("evaporation.mix: Mix"),
@@ -81,13 +81,13 @@ var evaporationOut = []calc.Field{
 			{ID: dryAct, Label: calc.Text("evaporation.verdict.act: Too fast: act now")},
 		},
 	},
-	{ID: "rate", Kind: calc.Number, Show: &showRate, Lead: true, Label: calc.Text("evaporation.rate: Evaporation, Uno")},
-	{ID: "limit", Kind: calc.Number, Show: &showRate, Label: calc.Text("evaporation.limit: Act from")},
-	{ID: "careful", Kind: calc.Number, Show: &showRate, Label: calc.Text("evaporation.careful: Careful from")},
-	{ID: "menzel", Kind: calc.Number, Show: &showRate, Label: calc.Text("evaporation.menzel: By Menzel")},
-	{ID: "uno-si", Kind: calc.Number, Show: &showRate, Label: calc.Text("evaporation.uno-si: By Uno's rounded SI form")},
-	{ID: "wind-low", Kind: calc.Number, Show: &showWind, Label: calc.Text("evaporation.wind-low: Wind at 20 in. (0.5 m)")},
-	{ID: "rate-low", Kind: calc.Number, Show: &showRate, Label: calc.Text("evaporation.rate-low: Evaporation in that wind")},
+	{ID: "rate", Kind: calc.Number, Display: &showRate, Lead: true, Label: calc.Text("evaporation.rate: Evaporation, Uno")},
+	{ID: "limit", Kind: calc.Number, Display: &showRate, Label: calc.Text("evaporation.limit: Act from")},
+	{ID: "careful", Kind: calc.Number, Display: &showRate, Label: calc.Text("evaporation.careful: Careful from")},
+	{ID: "menzel", Kind: calc.Number, Display: &showRate, Label: calc.Text("evaporation.menzel: By Menzel")},
+	{ID: "uno-si", Kind: calc.Number, Display: &showRate, Label: calc.Text("evaporation.uno-si: By Uno's rounded SI form")},
+	{ID: "wind-low", Kind: calc.Number, Display: &showWind, Label: calc.Text("evaporation.wind-low: Wind at 20 in. (0.5 m)")},
+	{ID: "rate-low", Kind: calc.Number, Display: &showRate, Label: calc.Text("evaporation.rate-low: Evaporation in that wind")},
 }
 
 var evaporationSources = []calc.Source{

@@ -33,7 +33,7 @@ func dryLimit(mix string) float64 {
 // windHeight is where the equations want the wind, in m.
 const windHeight = 0.5
 
-func computeEvaporation(r *calc.Run, in calc.Case) {
+func computeEvaporation(r *calc.Recorder, in calc.Case) {
 	concrete, air, humidity, wind := in.Num("concrete"), in.Num("air"), in.Num("humidity"), in.Num("wind")
 	raw := r.Use(eqUno, concrete, air, humidity, wind)
 	rate := math.Max(0, raw)
@@ -48,35 +48,35 @@ func computeEvaporation(r *calc.Run, in calc.Case) {
 	switch {
 	case !calc.Under(rate, limit):
 		r.PutChoice("verdict", dryAct)
-		r.Note(calc.Notice, calc.Path{}, noteAct)
+		r.Note(calc.LevelNotice, calc.Path{}, noteAct)
 	case !calc.Under(rate, limit/2):
 		r.PutChoice("verdict", dryCare)
-		r.Note(calc.Notice, calc.Path{}, noteCare)
+		r.Note(calc.LevelNotice, calc.Path{}, noteCare)
 	default:
 		r.PutChoice("verdict", dryLow)
 	}
 	if !calc.Under(rate, limit) != !calc.Under(menzel, limit) {
-		r.Note(calc.Notice, calc.Path{}, noteSplit, calc.Amount("rate", menzel, &showRate))
+		r.Note(calc.LevelNotice, calc.Path{}, noteSplit, calc.Amount("rate", menzel, &showRate))
 	}
 	if raw < 0 {
-		r.Note(calc.Notice, calc.At("humidity"), noteDew)
+		r.Note(calc.LevelNotice, calc.At("humidity"), noteDew)
 	}
 	if t := calc.From(concrete, "°C"); t < 10-calc.Slack || t > 40+calc.Slack || calc.Over(calc.From(wind, "km/h"), 40.3) {
-		r.Note(calc.Notice, calc.At("concrete"), noteGrid)
+		r.Note(calc.LevelNotice, calc.At("concrete"), noteGrid)
 	}
 	lowerWind(r, in)
 }
 
 // lowerWind shows what the wind near the ground would make of it. It never
 // touches the verdict: a site is no meadow.
-func lowerWind(r *calc.Run, in calc.Case) {
+func lowerWind(r *calc.Recorder, in calc.Case) {
 	if !in.Has("wind-height") {
 		return
 	}
 	low := r.Use(eqWind, in.Num("wind"), windHeight, in.Num("wind-height"))
 	r.Put("wind-low", low)
 	r.Put("rate-low", math.Max(0, eqUno.Value(in.Num("concrete"), in.Num("air"), in.Num("humidity"), low)))
-	r.Note(calc.Notice, calc.At("wind-height"), noteLow)
+	r.Note(calc.LevelNotice, calc.At("wind-height"), noteLow)
 }
 
 const (
@@ -87,7 +87,7 @@ const (
 	sayUnoSI    = calc.Text("evaporation.draw.uno-si: Uno, rounded SI form")
 )
 
-func drawEvaporation(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawEvaporation(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -105,7 +105,7 @@ func drawEvaporation(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing
 }
 
 // amount is an output as the reader sees it.
-func amount(v calc.Voice, c calc.Case, id string) string {
+func amount(v calc.Locale, c calc.Case, id string) string {
 	for i, f := range c.Fields() {
 		if f.ID == id {
 			return v.Write(f, c.At(i))

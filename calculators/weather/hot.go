@@ -2,7 +2,7 @@ package weather
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // HotWeather answers whether a load may still go in: its temperature, its
@@ -16,8 +16,8 @@ var HotWeather = &calc.Calculator{
 	Formulas: []*calc.Formula{eqLeft, eqSpeed},
 	Sources:  hotSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Warning, Text: calc.Text("hot-weather.caution.people: Heat makes people ill before it spoils concrete. Water, shade and rest for the crew; watch each other.")},
-		{Level: calc.Notice, Text: calc.Text("hot-weather.caution.ticket: The specification and the ticket come first. Water added to win time costs strength.")},
+		{Level: calc.LevelWarning, Text: calc.Text("hot-weather.caution.people: Heat makes people ill before it spoils concrete. Water, shade and rest for the crew; watch each other.")},
+		{Level: calc.LevelNotice, Text: calc.Text("hot-weather.caution.ticket: The specification and the ticket come first. Water added to win time costs strength.")},
 	},
 	Tables:  hotTables,
 	Compute: computeHot,
@@ -41,18 +41,18 @@ const (
 
 var hotIn = []calc.Field{
 	{
-		ID: "age", Kind: calc.Number, Show: &measure.Minutes, Usual: "35 min", Label: calc.Text("hot-weather.age: Age of the load now"),
+		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "35 min", Label: calc.Text("hot-weather.age: Age of the load now"),
 		Help: calc.Text("hot-weather.age.help: Since water met cement: the batch time on the ticket."),
-		Min:  &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 600, Unit: "min", Why: measure.CheckUnit},
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 600, Unit: "min", Why: displays.CheckUnit},
 	},
-	{ID: "batched", Kind: calc.Words_, Optional: true, MaxLen: 5, Usual: "7:40", Label: calc.Text("hot-weather.batched: Batch time on the ticket"),
+	{ID: "batched", Kind: calc.FreeText, Optional: true, MaxLen: 5, Usual: "7:40", Label: calc.Text("hot-weather.batched: Batch time on the ticket"),
 		Help: calc.Text("hot-weather.batched.help: Like 7:40 or 13:05. Gives the clock time to be empty by.")},
 	{
-		ID: "concrete", Kind: calc.Number, Show: &measure.Temperature, Usual: "84 °F", Label: calc.Text("hot-weather.concrete: Concrete temperature"),
+		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "84 °F", Label: calc.Text("hot-weather.concrete: Concrete temperature"),
 		Min: &calc.Limit{At: 32, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 120, Unit: "°F", Why: whyGel},
 	},
 	{
-		ID: "limit-temp", Kind: calc.Number, Show: &measure.Temperature, Usual: "95 °F", Label: calc.Text("hot-weather.limit-temp: Hottest allowed at discharge"),
+		ID: "limit-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "95 °F", Label: calc.Text("hot-weather.limit-temp: Hottest allowed at discharge"),
 		Help: calc.Text("hot-weather.limit-temp.help: ACI 301 and 305.1: 95 °F (35 °C). Many specifications: 90 °F (32 °C)."),
 		Min:  &calc.Limit{At: 70, Unit: "°F", Why: calc.Text("hot-weather.why.limit: No specification for walls asks for less.")}, Max: &calc.Limit{At: 105, Unit: "°F", Why: calc.Text("hot-weather.why.more: More needs the engineer's approval and a trial.")},
 	},
@@ -65,26 +65,26 @@ var hotIn = []calc.Field{
 		},
 	},
 	{
-		ID: "own-time", Kind: calc.Number, Show: &measure.Minutes, Usual: "60 min", When: ownRule, Label: calc.Text("hot-weather.own-time: Time by specification"),
-		Min: &calc.Limit{At: 10, Unit: "min", Why: measure.CheckUnit}, Max: &calc.Limit{At: 300, Unit: "min", Why: measure.CheckUnit},
+		ID: "own-time", Kind: calc.Number, Display: &displays.Minutes, Usual: "60 min", When: ownRule, Label: calc.Text("hot-weather.own-time: Time by specification"),
+		Min: &calc.Limit{At: 10, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 300, Unit: "min", Why: displays.CheckUnit},
 	},
 	{
-		ID: "own-turns", Kind: calc.Number, Show: &measure.Count, Whole: true, Optional: true, When: notOldRule, Label: calc.Text("hot-weather.own-turns: Turns of the drum allowed"),
-		Min: &calc.Limit{At: 50, Why: measure.CheckCount}, Max: &calc.Limit{At: 2000, Why: measure.CheckCount},
+		ID: "own-turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, When: notOldRule, Label: calc.Text("hot-weather.own-turns: Turns of the drum allowed"),
+		Min: &calc.Limit{At: 50, Why: displays.CheckCount}, Max: &calc.Limit{At: 2000, Why: displays.CheckCount},
 	},
 	{
-		ID: "turns", Kind: calc.Number, Show: &measure.Count, Whole: true, Optional: true, Label: calc.Text("hot-weather.turns: Turns on the counter"),
-		Min: &calc.Limit{At: 0, Why: measure.NotMinus}, Max: &calc.Limit{At: 5000, Why: measure.CheckCount},
+		ID: "turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, Label: calc.Text("hot-weather.turns: Turns on the counter"),
+		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 5000, Why: displays.CheckCount},
 	},
 	{
-		ID: "hot-from", Kind: calc.Number, Show: &measure.Temperature, Usual: "86 °F", Label: calc.Text("hot-weather.hot-from: Heat limit counts from"),
+		ID: "hot-from", Kind: calc.Number, Display: &displays.Temperature, Usual: "86 °F", Label: calc.Text("hot-weather.hot-from: Heat limit counts from"),
 		Help: calc.Text("hot-weather.hot-from.help: Temperature of the concrete. Specifications say 85 to 90 °F (30 to 32 °C)."),
-		Min:  &calc.Limit{At: 70, Unit: "°F", Why: measure.CheckUnit}, Max: &calc.Limit{At: 105, Unit: "°F", Why: measure.CheckUnit},
+		Min:  &calc.Limit{At: 70, Unit: "°F", Why: displays.CheckUnit}, Max: &calc.Limit{At: 105, Unit: "°F", Why: displays.CheckUnit},
 	},
 	{
-		ID: "hot-time", Kind: calc.Number, Show: &measure.Minutes, Optional: true, Usual: "60 min", Label: calc.Text("hot-weather.hot-time: Time allowed in that heat"),
+		ID: "hot-time", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "60 min", Label: calc.Text("hot-weather.hot-time: Time allowed in that heat"),
 		Help: calc.Text("hot-weather.hot-time.help: From the specification; 60 min is common. Empty: no earlier limit."),
-		Min:  &calc.Limit{At: 10, Unit: "min", Why: measure.CheckUnit}, Max: &calc.Limit{At: 300, Unit: "min", Why: measure.CheckUnit},
+		Min:  &calc.Limit{At: 10, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 300, Unit: "min", Why: displays.CheckUnit},
 	},
 }
 
@@ -101,14 +101,14 @@ var hotOut = []calc.Field{
 			{ID: loadHot, Label: calc.Text("hot-weather.verdict.hot: Is too hot")},
 		},
 	},
-	{ID: "left", Kind: calc.Number, Show: &measure.MinutesAtMost, Lead: true, Label: calc.Text("hot-weather.left: Time left")},
-	{ID: "by", Kind: calc.Words_, Label: calc.Text("hot-weather.by: Empty by the clock at")},
-	{ID: "limit", Kind: calc.Number, Show: &measure.Minutes, Label: calc.Text("hot-weather.limit: Limit that counts")},
-	{ID: "turns-limit", Kind: calc.Number, Show: &measure.Count, Exact: true, Label: calc.Text("hot-weather.turns-limit: Turns allowed")},
-	{ID: "turns-left", Kind: calc.Number, Show: &measure.Count, Exact: true, Label: calc.Text("hot-weather.turns-left: Turns left")},
-	{ID: "speed", Kind: calc.Number, Show: &measure.Tenths, Label: calc.Text("hot-weather.speed: Sets, against 70 °F (21 °C)"),
+	{ID: "left", Kind: calc.Number, Display: &displays.MinutesAtMost, Lead: true, Label: calc.Text("hot-weather.left: Time left")},
+	{ID: "by", Kind: calc.FreeText, Label: calc.Text("hot-weather.by: Empty by the clock at")},
+	{ID: "limit", Kind: calc.Number, Display: &displays.Minutes, Label: calc.Text("hot-weather.limit: Limit that counts")},
+	{ID: "turns-limit", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("hot-weather.turns-limit: Turns allowed")},
+	{ID: "turns-left", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("hot-weather.turns-left: Turns left")},
+	{ID: "speed", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("hot-weather.speed: Sets, against 70 °F (21 °C)"),
 		Help: calc.Text("hot-weather.speed.help: So many times as fast, by the rule of thumb.")},
-	{ID: "spare", Kind: calc.Number, Show: &showDrop, Label: calc.Text("hot-weather.spare: Below the hottest allowed by")},
+	{ID: "spare", Kind: calc.Number, Display: &showDrop, Label: calc.Text("hot-weather.spare: Below the hottest allowed by")},
 }
 
 const (
@@ -122,14 +122,14 @@ var eqLeft = &calc.Formula{
 	ID: "left", Title: calc.Text("hot-weather.eq.left: Time left"),
 	Expr: "L - a", Result: calc.Var{Symbol: "t", Meaning: meansLeft, Unit: "min"},
 	Vars: []calc.Var{{Symbol: "L", Meaning: meansLimit, Unit: "min"}, {Symbol: "a", Meaning: meansAge, Unit: "min"}},
-	Fn:   calc.Of2(TimeLeft), Go: "weather.TimeLeft", Source: "hold",
+	Fn:   calc.Func2(TimeLeft), Go: "weather.TimeLeft", Source: "hold",
 }
 
 var eqSpeed = &calc.Formula{
 	ID: "speed", Title: calc.Text("hot-weather.eq.speed: How much faster it sets"),
 	Expr: "2^((T - 70)/20)", Result: calc.Var{Symbol: "n", Meaning: meansSpeed},
 	Vars: []calc.Var{{Symbol: "T", Meaning: meansTc, Unit: "°F"}},
-	Fn:   calc.Of1(Speed), Go: "weather.Speed", Source: "nfba",
+	Fn:   calc.Func1(Speed), Go: "weather.Speed", Source: "nfba",
 	Limits: calc.Text("hot-weather.eq.speed.limits: A rule of thumb for plain mixes. A retarder changes it."),
 }
 

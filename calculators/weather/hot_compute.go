@@ -5,8 +5,8 @@ import (
 	"strings"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -24,7 +24,7 @@ const (
 // hurryTime is how much time left calls for haste, in s.
 const hurryTime = 15 * 60
 
-func computeHot(r *calc.Run, in calc.Case) {
+func computeHot(r *calc.Recorder, in calc.Case) {
 	start, ok := 0, true
 	if in.Has("batched") {
 		if start, ok = clock(strings.TrimSpace(in.Text("batched"))); !ok {
@@ -45,42 +45,42 @@ func computeHot(r *calc.Run, in calc.Case) {
 	switch {
 	case calc.Over(in.Num("concrete"), in.Num("limit-temp")):
 		r.PutChoice("verdict", loadHot)
-		r.Note(calc.Warning, calc.At("concrete"), noteTooHot, calc.Amount("limit", in.Num("limit-temp"), &measure.TemperatureAtMost))
+		r.Note(calc.LevelWarning, calc.At("concrete"), noteTooHot, calc.Amount("limit", in.Num("limit-temp"), &displays.TemperatureAtMost))
 	case left < -calc.Slack*limit || turning:
 		r.PutChoice("verdict", loadLate)
 	case left <= hurryTime:
 		r.PutChoice("verdict", loadHurry)
-		r.Note(calc.Notice, calc.At("age"), noteHurry)
+		r.Note(calc.LevelNotice, calc.At("age"), noteHurry)
 	default:
 		r.PutChoice("verdict", loadGood)
 	}
 	if left < -calc.Slack*limit {
-		r.Note(calc.Warning, calc.At("age"), noteLate)
+		r.Note(calc.LevelWarning, calc.At("age"), noteLate)
 	}
 	if !calc.Under(in.Num("concrete"), calc.SI(80, "°F")) {
-		r.Note(calc.Notice, calc.At("concrete"), noteEighty)
+		r.Note(calc.LevelNotice, calc.At("concrete"), noteEighty)
 	}
 }
 
 // hotLimit is the time in s that counts: the rule's, or less in heat.
-func hotLimit(r *calc.Run, in calc.Case) float64 {
+func hotLimit(r *calc.Recorder, in calc.Case) float64 {
 	limit := calc.SI(90, "min")
 	switch in.Choice("rule") {
 	case ruleOwn:
 		limit = in.Num("own-time")
 	case ruleNew:
-		r.Note(calc.Notice, calc.At("rule"), noteAgreed)
+		r.Note(calc.LevelNotice, calc.At("rule"), noteAgreed)
 	}
 	hot := in.Num("hot-time")
 	if in.Has("hot-time") && hot < limit && !calc.Under(in.Num("concrete"), in.Num("hot-from")) {
-		r.Note(calc.Notice, calc.At("hot-time"), noteHeat86, calc.Amount("limit", hot, &measure.Minutes))
+		r.Note(calc.LevelNotice, calc.At("hot-time"), noteHeat86, calc.Amount("limit", hot, &displays.Minutes))
 		return hot
 	}
 	return limit
 }
 
 // hotTurns tells whether the drum has made more turns than allowed.
-func hotTurns(r *calc.Run, in calc.Case) bool {
+func hotTurns(r *calc.Recorder, in calc.Case) bool {
 	allowed := 300.0
 	if notOldRule(in) {
 		if !in.Has("own-turns") {
@@ -90,14 +90,14 @@ func hotTurns(r *calc.Run, in calc.Case) bool {
 	}
 	r.Put("turns-limit", allowed)
 	if !in.Has("turns") {
-		r.Note(calc.Ask, calc.At("turns"), askCounter)
+		r.Note(calc.LevelAsk, calc.At("turns"), askCounter)
 		return false
 	}
 	r.Put("turns-left", math.Max(0, allowed-in.Num("turns")))
 	if in.Num("turns") <= allowed {
 		return false
 	}
-	r.Note(calc.Warning, calc.At("turns"), noteTurns)
+	r.Note(calc.LevelWarning, calc.At("turns"), noteTurns)
 	return true
 }
 
@@ -108,7 +108,7 @@ const (
 	sayLimit    = calc.Text("hot-weather.draw.limit: Limit that counts")
 )
 
-func drawHot(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawHot(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}

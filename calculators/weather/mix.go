@@ -2,7 +2,7 @@ package weather
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 )
 
 // MixTemp answers how warm concrete leaves the mixer, and how much ice or how
@@ -16,8 +16,8 @@ var MixTemp = &calc.Calculator{
 	Formulas: []*calc.Formula{eqFrozen, eqMix, eqCapacity, eqIce, eqWater, eqLever},
 	Sources:  mixSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Notice, Text: calc.Text("mix-temperature.caution.plant: The plant decides what goes in. Show it these figures; never change the water of a mix on site.")},
-		{Level: calc.Notice, Text: calc.Text("mix-temperature.caution.haul: The sum leaves out the haul, the pump and the heat of the cement. Measure at the truck.")},
+		{Level: calc.LevelNotice, Text: calc.Text("mix-temperature.caution.plant: The plant decides what goes in. Show it these figures; never change the water of a mix on site.")},
+		{Level: calc.LevelNotice, Text: calc.Text("mix-temperature.caution.haul: The sum leaves out the haul, the pump and the heat of the cement. Measure at the truck.")},
 	},
 	Tables:  mixTables,
 	Compute: computeMix,
@@ -36,49 +36,49 @@ const whyBatch = calc.Text("mix-temperature.why.batch: No truck carries more.")
 
 var mixIn = []calc.Field{
 	{
-		ID: "cement", Kind: calc.Number, Show: &measure.Mass, Usual: "540 lb", Label: calc.Text("mix-temperature.cement: Cement, all powders"),
+		ID: "cement", Kind: calc.Number, Display: &displays.Mass, Usual: "540 lb", Label: calc.Text("mix-temperature.cement: Cement, all powders"),
 		Help: calc.Text("mix-temperature.cement.help: All masses for one and the same batch: a yard, a metre or a load."),
-		Min:  &calc.Limit{At: 0, Unit: "lb", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 20000, Unit: "lb", Why: whyBatch},
+		Min:  &calc.Limit{At: 0, Unit: "lb", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 20000, Unit: "lb", Why: whyBatch},
 	},
 	{
-		ID: "cement-temp", Kind: calc.Number, Show: &measure.Temperature, Usual: "120 °F", Label: calc.Text("mix-temperature.cement-temp: Cement temperature"),
-		Min: &calc.Limit{At: -40, Unit: "°F", Why: whyLand}, Max: &calc.Limit{At: 200, Unit: "°F", Why: measure.CheckUnit},
+		ID: "cement-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "120 °F", Label: calc.Text("mix-temperature.cement-temp: Cement temperature"),
+		Min: &calc.Limit{At: -40, Unit: "°F", Why: whyLand}, Max: &calc.Limit{At: 200, Unit: "°F", Why: displays.CheckUnit},
 	},
 	{
-		ID: "aggregate", Kind: calc.Number, Show: &measure.Mass, Usual: "3000 lb", Label: calc.Text("mix-temperature.aggregate: Sand and stone"),
+		ID: "aggregate", Kind: calc.Number, Display: &displays.Mass, Usual: "3000 lb", Label: calc.Text("mix-temperature.aggregate: Sand and stone"),
 		Help: calc.Text("mix-temperature.aggregate.help: Without the free water on them."),
-		Min:  &calc.Limit{At: 0, Unit: "lb", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 60000, Unit: "lb", Why: whyBatch},
+		Min:  &calc.Limit{At: 0, Unit: "lb", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 60000, Unit: "lb", Why: whyBatch},
 	},
 	{
-		ID: "aggregate-temp", Kind: calc.Number, Show: &measure.Temperature, Usual: "85 °F", Label: calc.Text("mix-temperature.aggregate-temp: Sand and stone temperature"),
-		Min: &calc.Limit{At: -40, Unit: "°F", Why: whyLand}, Max: &calc.Limit{At: 180, Unit: "°F", Why: measure.CheckUnit},
+		ID: "aggregate-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F", Label: calc.Text("mix-temperature.aggregate-temp: Sand and stone temperature"),
+		Min: &calc.Limit{At: -40, Unit: "°F", Why: whyLand}, Max: &calc.Limit{At: 180, Unit: "°F", Why: displays.CheckUnit},
 	},
 	{
-		ID: "moisture", Kind: calc.Number, Show: &measure.Mass, Usual: "60 lb", Label: calc.Text("mix-temperature.moisture: Free water on them"),
+		ID: "moisture", Kind: calc.Number, Display: &displays.Mass, Usual: "60 lb", Label: calc.Text("mix-temperature.moisture: Free water on them"),
 		Help: calc.Text("mix-temperature.moisture.help: As warm as the sand and stone. Below freezing it is ice."),
-		Min:  &calc.Limit{At: 0, Unit: "lb", Why: measure.NotMinus}, Max: &calc.Limit{At: 6000, Unit: "lb", Why: whyBatch},
+		Min:  &calc.Limit{At: 0, Unit: "lb", Why: displays.NotMinus}, Max: &calc.Limit{At: 6000, Unit: "lb", Why: whyBatch},
 	},
 	{
-		ID: "water", Kind: calc.Number, Show: &measure.Mass, Usual: "270 lb", Label: calc.Text("mix-temperature.water: Mixing water, without ice"),
-		Min: &calc.Limit{At: 0, Unit: "lb", Open: true, Why: measure.AboveZero}, Max: &calc.Limit{At: 8000, Unit: "lb", Why: whyBatch},
+		ID: "water", Kind: calc.Number, Display: &displays.Mass, Usual: "270 lb", Label: calc.Text("mix-temperature.water: Mixing water, without ice"),
+		Min: &calc.Limit{At: 0, Unit: "lb", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 8000, Unit: "lb", Why: whyBatch},
 	},
 	{
-		ID: "water-temp", Kind: calc.Number, Show: &measure.Temperature, Usual: "75 °F", Label: calc.Text("mix-temperature.water-temp: Mixing water temperature"),
+		ID: "water-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "75 °F", Label: calc.Text("mix-temperature.water-temp: Mixing water temperature"),
 		Min: &calc.Limit{At: 32, Unit: "°F", Why: whyThaw}, Max: &calc.Limit{At: 212, Unit: "°F", Why: calc.Text("mix-temperature.why.boil: It boils.")},
 	},
 	{
-		ID: "ice", Kind: calc.Number, Show: &measure.Mass, Usual: "0 lb", Label: calc.Text("mix-temperature.ice: Ice in the batch"),
-		Min: &calc.Limit{At: 0, Unit: "lb", Why: measure.NotMinus}, Max: &calc.Limit{At: 8000, Unit: "lb", Why: whyBatch},
+		ID: "ice", Kind: calc.Number, Display: &displays.Mass, Usual: "0 lb", Label: calc.Text("mix-temperature.ice: Ice in the batch"),
+		Min: &calc.Limit{At: 0, Unit: "lb", Why: displays.NotMinus}, Max: &calc.Limit{At: 8000, Unit: "lb", Why: whyBatch},
 	},
 	{
-		ID: "wanted", Kind: calc.Number, Show: &measure.Temperature, Optional: true, Usual: "78 °F", Label: calc.Text("mix-temperature.wanted: Temperature wanted"),
+		ID: "wanted", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "78 °F", Label: calc.Text("mix-temperature.wanted: Temperature wanted"),
 		Help: calc.Text("mix-temperature.wanted.help: At the mixer. Empty: no ice or warm water is worked out."),
 		Min:  &calc.Limit{At: 40, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 95, Unit: "°F", Why: calc.Text("mix-temperature.why.hot: Specifications end here.")},
 	},
 }
 
 var mixOut = []calc.Field{
-	{ID: "temperature", Kind: calc.Number, Show: &measure.Temperature, Lead: true, Label: calc.Text("mix-temperature.temperature: Mix temperature")},
+	{ID: "temperature", Kind: calc.Number, Display: &displays.Temperature, Lead: true, Label: calc.Text("mix-temperature.temperature: Mix temperature")},
 	{
 		ID: "need", Kind: calc.Choice, Lead: true, Label: calc.Text("mix-temperature.need: For the wanted temperature"),
 		Options: []calc.Option{
@@ -88,14 +88,14 @@ var mixOut = []calc.Field{
 			{ID: needBeyond, Label: calc.Text("mix-temperature.need.beyond: Out of reach of water or ice")},
 		},
 	},
-	{ID: "ice-needed", Kind: calc.Number, Show: &measure.MassUp, Label: calc.Text("mix-temperature.ice-needed: Ice, in all")},
-	{ID: "ice-share", Kind: calc.Number, Show: &measure.Percent, Label: calc.Text("mix-temperature.ice-share: Share of the batch water")},
-	{ID: "water-left", Kind: calc.Number, Show: &measure.Mass, Label: calc.Text("mix-temperature.water-left: Water beside the ice")},
-	{ID: "water-needed", Kind: calc.Number, Show: &measure.TemperatureAtLeast, Label: calc.Text("mix-temperature.water-needed: Mixing water, warmed to")},
-	{ID: "lever-aggregate", Kind: calc.Number, Show: &measure.Tenths, Label: calc.Text("mix-temperature.lever-aggregate: Sand and stone, for 1 degree"),
+	{ID: "ice-needed", Kind: calc.Number, Display: &displays.MassUp, Label: calc.Text("mix-temperature.ice-needed: Ice, in all")},
+	{ID: "ice-share", Kind: calc.Number, Display: &displays.Percent, Label: calc.Text("mix-temperature.ice-share: Share of the batch water")},
+	{ID: "water-left", Kind: calc.Number, Display: &displays.Mass, Label: calc.Text("mix-temperature.water-left: Water beside the ice")},
+	{ID: "water-needed", Kind: calc.Number, Display: &displays.TemperatureAtLeast, Label: calc.Text("mix-temperature.water-needed: Mixing water, warmed to")},
+	{ID: "lever-aggregate", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("mix-temperature.lever-aggregate: Sand and stone, for 1 degree"),
 		Help: calc.Text("mix-temperature.lever.help: Degrees this part must change to change the mix by one.")},
-	{ID: "lever-water", Kind: calc.Number, Show: &measure.Tenths, Label: calc.Text("mix-temperature.lever-water: Mixing water, for 1 degree")},
-	{ID: "lever-cement", Kind: calc.Number, Show: &measure.Tenths, Label: calc.Text("mix-temperature.lever-cement: Cement, for 1 degree")},
+	{ID: "lever-water", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("mix-temperature.lever-water: Mixing water, for 1 degree")},
+	{ID: "lever-cement", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("mix-temperature.lever-cement: Cement, for 1 degree")},
 }
 
 var mixSources = []calc.Source{

@@ -2,8 +2,8 @@ package weather
 
 import (
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 )
 
 const (
@@ -23,7 +23,7 @@ const (
 
 // batch is one mix: masses in kg, temperatures in K.
 type batch struct {
-	*calc.Run
+	*calc.Recorder
 	in                      calc.Case
 	aggregate, cement       float64
 	moisture, moistureHeat  float64 // mass, and the temperature it counts as
@@ -31,12 +31,12 @@ type batch struct {
 	capacity, liquid, water float64 // kg of water, mix without ice in K, whole batch water in kg
 }
 
-func computeMix(r *calc.Run, in calc.Case) {
-	b := &batch{Run: r, in: in, aggregate: in.Num("aggregate"), cement: in.Num("cement"), moisture: in.Num("moisture"),
+func computeMix(r *calc.Recorder, in calc.Case) {
+	b := &batch{Recorder: r, in: in, aggregate: in.Num("aggregate"), cement: in.Num("cement"), moisture: in.Num("moisture"),
 		moistureHeat: in.Num("aggregate-temp"), melting: calc.SI(freezingC, "°C"), latent: latentC}
 	if in.Num("aggregate-temp") < b.melting*(1-calc.Slack) && b.moisture > 0 {
 		b.moistureHeat = r.Use(eqFrozen, in.Num("aggregate-temp"), b.melting, b.latent)
-		r.Note(calc.Notice, calc.At("aggregate-temp"), noteFrozen)
+		r.Note(calc.LevelNotice, calc.At("aggregate-temp"), noteFrozen)
 	}
 	ice := in.Num("ice")
 	b.water = in.Num("water") + ice
@@ -73,9 +73,9 @@ func (b *batch) mixed(of calc.Text, water, ice float64) float64 {
 func (b *batch) sayTemperature(t float64) {
 	switch {
 	case calc.Over(t, calc.SI(95, "°F")):
-		b.Note(calc.Notice, calc.Path{}, noteHotMix)
+		b.Note(calc.LevelNotice, calc.Path{}, noteHotMix)
 	case t < calc.SI(55, "°F")*(1-calc.Slack):
-		b.Note(calc.Notice, calc.Path{}, noteCool)
+		b.Note(calc.LevelNotice, calc.Path{}, noteCool)
 	}
 }
 
@@ -83,9 +83,9 @@ func (b *batch) sayTemperature(t float64) {
 func (b *batch) sayIce(ice float64) {
 	switch {
 	case calc.Over(ice, maxIce*b.water):
-		b.Note(calc.Notice, calc.At("ice"), noteMuch)
+		b.Note(calc.LevelNotice, calc.At("ice"), noteMuch)
 	case calc.Over(ice, 0.5*b.water):
-		b.Note(calc.Notice, calc.At("ice"), noteRough)
+		b.Note(calc.LevelNotice, calc.At("ice"), noteRough)
 	}
 }
 
@@ -109,7 +109,7 @@ func (b *batch) withIce(wanted float64) {
 	ice := b.Use(eqIce, b.capacity, b.liquid, wanted, b.in.Num("water-temp"), b.melting, b.latent)
 	if calc.Over(ice, maxIce*b.water) {
 		b.PutChoice("need", needBeyond)
-		b.Note(calc.Notice, calc.At("wanted"), noteMuch)
+		b.Note(calc.LevelNotice, calc.At("wanted"), noteMuch)
 		return
 	}
 	b.PutChoice("need", needIce)
@@ -118,7 +118,7 @@ func (b *batch) withIce(wanted float64) {
 	b.Put("water-left", b.water-ice)
 	b.sayIce(ice)
 	if calc.Over(b.liquid-wanted, calc.SI(20, "F°")) {
-		b.Note(calc.Notice, calc.At("wanted"), noteFar)
+		b.Note(calc.LevelNotice, calc.At("wanted"), noteFar)
 	}
 }
 
@@ -127,10 +127,10 @@ func (b *batch) withWater(wanted float64) {
 	switch {
 	case calc.Over(t, calc.SI(180, "°F")):
 		b.PutChoice("need", needBeyond)
-		b.Note(calc.Notice, calc.At("wanted"), noteHeat)
+		b.Note(calc.LevelNotice, calc.At("wanted"), noteHeat)
 		return
 	case calc.Over(t, calc.SI(140, "°F")):
-		b.Note(calc.Caution_, calc.At("wanted"), noteScald)
+		b.Note(calc.LevelCaution, calc.At("wanted"), noteScald)
 	}
 	b.PutChoice("need", needWarm)
 	b.Put("water-needed", t)
@@ -147,7 +147,7 @@ const (
 )
 
 // drawMix shows how the heat capacity of the mix is shared among its parts.
-func drawMix(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawMix(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -165,7 +165,7 @@ func drawMix(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	bars := make([]figure.Bar, len(parts))
 	for i, p := range parts {
-		bars[i] = figure.Bar{Role: p.role, Name: v.Say(p.name), Text: v.Say(sayShare, calc.Amount("share", p.heat/total, &measure.Percent)), Size: p.heat}
+		bars[i] = figure.Bar{Role: p.role, Name: v.Say(p.name), Text: v.Say(sayShare, calc.Amount("share", p.heat/total, &displays.Percent)), Size: p.heat}
 	}
 	nodes, foot := figure.Bars(0, bars, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayLeverTitle), Nodes: nodes,

@@ -35,7 +35,7 @@ var eqMix = &calc.Formula{
 		{Symbol: "T_i", Meaning: meansTi, Unit: "°C", US: "°F"}, {Symbol: "L", Meaning: meansL, Unit: "C°", US: "F°"},
 		{Symbol: "W_i", Meaning: meansWi, Unit: "kg", US: "lb"},
 	},
-	Fn: calc.OfAny(MixTemperature), Go: "weather.MixTemperature", Source: "aci305",
+	Fn: calc.FuncN(MixTemperature), Go: "weather.MixTemperature", Source: "aci305",
 	Limits: calc.Text("mix-temperature.eq.mix.limits: No heat of the cement, of mixing or of the haul. Only above the melting point: all ice must melt."),
 }
 
@@ -43,7 +43,7 @@ var eqFrozen = &calc.Formula{
 	ID: "frozen", Title: calc.Text("mix-temperature.eq.frozen: Frozen moisture"),
 	Expr: "T_i + 0.5*(T_a - T_i) - L", Result: calc.Var{Symbol: "T_m", Meaning: meansTm, Unit: "°C", US: "°F"},
 	Vars: []calc.Var{{Symbol: "T_a", Meaning: meansTag, Unit: "°C", US: "°F"}, {Symbol: "T_i", Meaning: meansTi, Unit: "°C", US: "°F"}, {Symbol: "L", Meaning: meansL, Unit: "C°", US: "F°"}},
-	Fn:   calc.Of3(FrozenMoisture), Go: "weather.FrozenMoisture", Source: "aci306",
+	Fn:   calc.Func3(FrozenMoisture), Go: "weather.FrozenMoisture", Source: "aci306",
 	Limits: calc.Text("mix-temperature.eq.frozen.limits: For aggregate below freezing. All its free moisture is ice."),
 }
 
@@ -52,7 +52,7 @@ var eqCapacity = &calc.Formula{
 	Expr: "0.22*(W_a + W_c) + W_m + W_w", Result: calc.Var{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"},
 	Vars: []calc.Var{{Symbol: "W_a", Meaning: meansWa, Unit: "kg", US: "lb"}, {Symbol: "W_c", Meaning: meansWc, Unit: "kg", US: "lb"},
 		{Symbol: "W_m", Meaning: meansWm, Unit: "kg", US: "lb"}, {Symbol: "W_w", Meaning: meansWw, Unit: "kg", US: "lb"}},
-	Fn: calc.Of4(HeatCapacity), Go: "weather.HeatCapacity", Source: "aci305",
+	Fn: calc.Func4(HeatCapacity), Go: "weather.HeatCapacity", Source: "aci305",
 }
 
 var eqIce = &calc.Formula{
@@ -60,7 +60,7 @@ var eqIce = &calc.Formula{
 	Expr: "C*(T_0 - T)/(T_w - T_i + L)", Result: calc.Var{Symbol: "W_i", Meaning: meansWi, Unit: "kg", US: "lb"},
 	Vars: []calc.Var{{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"}, {Symbol: "T_0", Meaning: meansT0, Unit: "°C", US: "°F"}, {Symbol: "T", Meaning: meansWan, Unit: "°C", US: "°F"},
 		{Symbol: "T_w", Meaning: meansTw, Unit: "°C", US: "°F"}, {Symbol: "T_i", Meaning: meansTi, Unit: "°C", US: "°F"}, {Symbol: "L", Meaning: meansL, Unit: "C°", US: "F°"}},
-	Fn: calc.OfAny(func(v []float64) float64 { return IceNeeded(v[0], v[1], v[2], v[3], v[4], v[5]) }), Go: "weather.IceNeeded", Source: "aci305",
+	Fn: calc.FuncN(func(v []float64) float64 { return IceNeeded(v[0], v[1], v[2], v[3], v[4], v[5]) }), Go: "weather.IceNeeded", Source: "aci305",
 	Limits: calc.Text("mix-temperature.eq.ice.limits: The ice replaces as much water. At most 75 % of the batch water, and about 20 °F (11 °C) of cooling."),
 }
 
@@ -69,12 +69,12 @@ var eqWater = &calc.Formula{
 	Expr: "T_w + C*(T - T_0)/W_w", Result: calc.Var{Symbol: "T_n", Meaning: meansTw, Unit: "°C", US: "°F"},
 	Vars: []calc.Var{{Symbol: "T_w", Meaning: meansTw, Unit: "°C", US: "°F"}, {Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"}, {Symbol: "T", Meaning: meansWan, Unit: "°C", US: "°F"},
 		{Symbol: "T_0", Meaning: meansT0, Unit: "°C", US: "°F"}, {Symbol: "W_w", Meaning: meansWw, Unit: "kg", US: "lb"}},
-	Fn: calc.Of5(WaterNeeded), Go: "weather.WaterNeeded", Source: "aci306",
+	Fn: calc.Func5(WaterNeeded), Go: "weather.WaterNeeded", Source: "aci306",
 }
 
 var eqLever = &calc.Formula{
 	ID: "lever", Title: calc.Text("mix-temperature.eq.lever: Degrees of a part for one of the mix"),
 	Expr: "C/(c*W)", Result: calc.Var{Symbol: "n", Meaning: meansN},
 	Vars: []calc.Var{{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"}, {Symbol: "c", Meaning: meansHc}, {Symbol: "W", Meaning: meansWp, Unit: "kg", US: "lb"}},
-	Fn:   calc.Of3(Lever), Go: "weather.Lever", Source: "aci305",
+	Fn:   calc.Func3(Lever), Go: "weather.Lever", Source: "aci305",
 }

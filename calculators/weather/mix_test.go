@@ -44,7 +44,7 @@ func TestMixInverse(t *testing.T) {
 		t.Fatalf("%v", res.Out)
 	}
 	in := calc.NewCase(MixTemp.In).With("water", calc.Num(left)).With("ice", calc.Num(ice)).With("wanted", calc.In(75, "°F"))
-	back := calc.Execute(MixTemp, in)
+	back := calc.Run(MixTemp, in)
 	near(t, "with that ice", back.Out.Num("temperature"), calc.SI(75, "°F"), 1e-9)
 	if back.Out.Choice("need") != needNothing {
 		t.Errorf("need %s", back.Out.Choice("need"))
@@ -54,7 +54,7 @@ func TestMixInverse(t *testing.T) {
 		t.Fatalf("need %s", res.Out.Choice("need"))
 	}
 	in = calc.NewCase(MixTemp.In).With("aggregate-temp", calc.In(40, "°F")).With("cement-temp", calc.In(40, "°F")).With("water-temp", calc.Num(res.Out.Num("water-needed")))
-	near(t, "with that water", calc.Execute(MixTemp, in).Out.Num("temperature"), calc.SI(60, "°F"), 1e-9)
+	near(t, "with that water", calc.Run(MixTemp, in).Out.Num("temperature"), calc.SI(60, "°F"), 1e-9)
 }
 
 // Frozen moisture counts as 0.5·T - 128 °F and 0.5·T - 80 °C; at the melting

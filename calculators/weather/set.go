@@ -2,7 +2,7 @@ package weather
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/measure"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/quantity"
 )
 
@@ -17,8 +17,8 @@ var SettingTime = &calc.Calculator{
 	Formulas: []*calc.Formula{eqArrhenius, eqDoubling},
 	Sources:  setSources,
 	Cautions: []calc.Caution{
-		{Level: calc.Notice, Text: calc.Text("setting-time.caution.test: An estimate only. Test the concrete: the running vibrator must sink by its own weight, and a finger must leave a wet mark.")},
-		{Level: calc.Warning, Text: calc.Text("setting-time.caution.strength: Set is not strength. Take no brace, load or backfill from these times: the engineer decides.")},
+		{Level: calc.LevelNotice, Text: calc.Text("setting-time.caution.test: An estimate only. Test the concrete: the running vibrator must sink by its own weight, and a finger must leave a wet mark.")},
+		{Level: calc.LevelWarning, Text: calc.Text("setting-time.caution.strength: Set is not strength. Take no brace, load or backfill from these times: the engineer decides.")},
 	},
 	Tables:  setTables,
 	Compute: computeSet,
@@ -26,50 +26,50 @@ var SettingTime = &calc.Calculator{
 }
 
 // showKelvin writes the constant of the Arrhenius equation.
-var showKelvin = quantity.Show{Dim: quantity.Temperature, US: quantity.Scale{Unit: "K", Step: 50}}
+var showKelvin = quantity.Display{Dim: quantity.Temperature, US: quantity.UnitDisplay{Unit: "K", Step: 50}}
 
 const whyMix = calc.Text("setting-time.why.mix: No wall mix is outside this. Check the number and its unit.")
 
 var setIn = []calc.Field{
 	{
-		ID: "concrete", Kind: calc.Number, Show: &measure.Temperature, Usual: "60 °F", Label: calc.Text("setting-time.concrete: Concrete temperature"),
+		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "60 °F", Label: calc.Text("setting-time.concrete: Concrete temperature"),
 		Help: calc.Text("setting-time.concrete.help: In the form, by thermometer. Not the air."),
 		Min:  &calc.Limit{At: 33, Unit: "°F", Why: calc.Text("setting-time.why.frost: Freezing concrete does not set.")}, Max: &calc.Limit{At: 110, Unit: "°F", Why: whyGel},
 	},
 	{
-		ID: "initial", Kind: calc.Number, Show: &measure.Hours, Usual: "5 h", Label: calc.Text("setting-time.initial: Known initial set"),
+		ID: "initial", Kind: calc.Number, Display: &displays.Hours, Usual: "5 h", Label: calc.Text("setting-time.initial: Known initial set"),
 		Help: calc.Text("setting-time.initial.help: From the plant's mix data (ASTM C403), admixtures included."),
 		Min:  &calc.Limit{At: 0.25, Unit: "h", Why: whyMix}, Max: &calc.Limit{At: 48, Unit: "h", Why: whyMix},
 	},
 	{
-		ID: "final", Kind: calc.Number, Show: &measure.Hours, Usual: "7 h", Label: calc.Text("setting-time.final: Known final set"),
+		ID: "final", Kind: calc.Number, Display: &displays.Hours, Usual: "7 h", Label: calc.Text("setting-time.final: Known final set"),
 		Min: &calc.Limit{At: 0.5, Unit: "h", Why: whyMix}, Max: &calc.Limit{At: 72, Unit: "h", Why: whyMix},
 	},
 	{
-		ID: "reference", Kind: calc.Number, Show: &measure.Temperature, Usual: "73 °F", Label: calc.Text("setting-time.reference: They are known at"),
+		ID: "reference", Kind: calc.Number, Display: &displays.Temperature, Usual: "73 °F", Label: calc.Text("setting-time.reference: They are known at"),
 		Min: &calc.Limit{At: 40, Unit: "°F", Why: whyMix}, Max: &calc.Limit{At: 100, Unit: "°F", Why: whyMix},
 	},
 	{
-		ID: "q", Kind: calc.Number, Show: &showKelvin, Usual: "5000 K", Label: calc.Text("setting-time.q: Sensitivity to heat, Q"),
+		ID: "q", Kind: calc.Number, Display: &showKelvin, Usual: "5000 K", Label: calc.Text("setting-time.q: Sensitivity to heat, Q"),
 		Help: calc.Text("setting-time.q.help: ASTM C1074 5000 K; EN 1992 4000 K. Leave it if you do not know."),
 		Min:  &calc.Limit{At: 3000, Unit: "K", Why: calc.Text("setting-time.why.q: Cements lie between 3000 and 7500 K.")}, Max: &calc.Limit{At: 7500, Unit: "K", Why: calc.Text("setting-time.why.q: Cements lie between 3000 and 7500 K.")},
 	},
 	{
-		ID: "age", Kind: calc.Number, Show: &measure.Minutes, Optional: true, Usual: "90 min", Label: calc.Text("setting-time.age: Age of the last lift"),
+		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "90 min", Label: calc.Text("setting-time.age: Age of the last lift"),
 		Help: calc.Text("setting-time.age.help: Since it was batched. Empty: no time left is shown."),
-		Min:  &calc.Limit{At: 0, Unit: "min", Why: measure.NotMinus}, Max: &calc.Limit{At: 72, Unit: "h", Why: measure.CheckUnit},
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 72, Unit: "h", Why: displays.CheckUnit},
 	},
 }
 
 var setOut = []calc.Field{
-	{ID: "initial-set", Kind: calc.Number, Show: &measure.HalfHoursAtMost, Lead: true, Label: calc.Text("setting-time.initial-set: Initial set, estimate")},
-	{ID: "final-set", Kind: calc.Number, Show: &showLatest, Lead: true, Label: calc.Text("setting-time.final-set: Final set, estimate")},
-	{ID: "left", Kind: calc.Number, Show: &showQuarter, Label: calc.Text("setting-time.left: Left, at the earliest")},
-	{ID: "earliest", Kind: calc.Number, Show: &measure.HalfHoursAtMost, Label: calc.Text("setting-time.earliest: Initial set, earliest"),
+	{ID: "initial-set", Kind: calc.Number, Display: &displays.HalfHoursAtMost, Lead: true, Label: calc.Text("setting-time.initial-set: Initial set, estimate")},
+	{ID: "final-set", Kind: calc.Number, Display: &showLatest, Lead: true, Label: calc.Text("setting-time.final-set: Final set, estimate")},
+	{ID: "left", Kind: calc.Number, Display: &showQuarter, Label: calc.Text("setting-time.left: Left, at the earliest")},
+	{ID: "earliest", Kind: calc.Number, Display: &displays.HalfHoursAtMost, Label: calc.Text("setting-time.earliest: Initial set, earliest"),
 		Help: calc.Text("setting-time.earliest.help: The earliest of the equation with Q of 4000 to 6000 K and the rule.")},
-	{ID: "latest", Kind: calc.Number, Show: &showLatest, Label: calc.Text("setting-time.latest: Initial set, latest")},
-	{ID: "rule-set", Kind: calc.Number, Show: &showHours, Label: calc.Text("setting-time.rule-set: Initial set, rule of thumb")},
-	{ID: "by-table", Kind: calc.Number, Show: &showHours, Label: calc.Text("setting-time.by-table: Plain mix, old site table")},
+	{ID: "latest", Kind: calc.Number, Display: &showLatest, Label: calc.Text("setting-time.latest: Initial set, latest")},
+	{ID: "rule-set", Kind: calc.Number, Display: &showHours, Label: calc.Text("setting-time.rule-set: Initial set, rule of thumb")},
+	{ID: "by-table", Kind: calc.Number, Display: &showHours, Label: calc.Text("setting-time.by-table: Plain mix, old site table")},
 }
 
 const (
@@ -83,7 +83,7 @@ var eqArrhenius = &calc.Formula{
 	ID: "arrhenius", Title: calc.Text("setting-time.eq.arrhenius: Setting time at another temperature"),
 	Expr: "t_r*exp(Q*(1/T - 1/T_r))", Result: calc.Var{Symbol: "t", Meaning: meansSet, Unit: "h"},
 	Vars: []calc.Var{{Symbol: "t_r", Meaning: meansKnown, Unit: "h"}, {Symbol: "Q", Meaning: meansQ, Unit: "K"}, {Symbol: "T", Meaning: meansTc, Unit: "K"}, {Symbol: "T_r", Meaning: meansRef, Unit: "K"}},
-	Fn:   calc.Of4(SetArrhenius), Go: "weather.SetArrhenius", Source: "c1074",
+	Fn:   calc.Func4(SetArrhenius), Go: "weather.SetArrhenius", Source: "c1074",
 	Limits: calc.Text("setting-time.eq.arrhenius.limits: The same mix, at one even temperature. Best within 50 to 90 °F (10 to 32 °C)."),
 }
 
@@ -91,7 +91,7 @@ var eqDoubling = &calc.Formula{
 	ID: "doubling", Title: calc.Text("setting-time.eq.doubling: Rule of thumb"),
 	Expr: "t_r*2^((T_r - T)/20)", Result: calc.Var{Symbol: "t", Meaning: meansSet, Unit: "h"},
 	Vars: []calc.Var{{Symbol: "t_r", Meaning: meansKnown, Unit: "h"}, {Symbol: "T", Meaning: meansTc, Unit: "°F"}, {Symbol: "T_r", Meaning: meansRef, Unit: "°F"}},
-	Fn:   calc.Of3(SetDoubling), Go: "weather.SetDoubling", Source: "nfba",
+	Fn:   calc.Func3(SetDoubling), Go: "weather.SetDoubling", Source: "nfba",
 	Limits: calc.Text("setting-time.eq.doubling.limits: 20 °F (11 °C) colder doubles it, 20 °F warmer halves it. Within about 30 % of the old site table."),
 }
 

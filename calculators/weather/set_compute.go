@@ -4,8 +4,8 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/measure"
 	"coursebook/calculators/quantity"
 )
 
@@ -25,11 +25,11 @@ const (
 	mostQ  = 6000
 )
 
-func computeSet(r *calc.Run, in calc.Case) {
+func computeSet(r *calc.Recorder, in calc.Case) {
 	initial, final := in.Num("initial"), in.Num("final")
 	t, ref, q := in.Num("concrete"), in.Num("reference"), in.Num("q")
 	if final <= initial {
-		r.Refuse(calc.At("final"), refuseOrder, calc.Amount("initial", initial, &measure.HalfHoursAtMost))
+		r.Refuse(calc.At("final"), refuseOrder, calc.Amount("initial", initial, &displays.HalfHoursAtMost))
 		return
 	}
 	set := r.UseFor(ofInitial, nil, eqArrhenius, initial, q, t, ref)
@@ -47,9 +47,9 @@ func computeSet(r *calc.Run, in calc.Case) {
 	}
 	switch {
 	case f < 50-calc.Slack:
-		r.Note(calc.Notice, calc.At("concrete"), noteSetCold)
+		r.Note(calc.LevelNotice, calc.At("concrete"), noteSetCold)
 	case f > 90+calc.Slack:
-		r.Note(calc.Notice, calc.At("concrete"), noteSetHot)
+		r.Note(calc.LevelNotice, calc.At("concrete"), noteSetHot)
 	}
 	if !in.Has("age") {
 		return
@@ -57,9 +57,9 @@ func computeSet(r *calc.Run, in calc.Case) {
 	r.Put("left", math.Max(0, earliest-in.Num("age")))
 	switch age := in.Num("age"); {
 	case !calc.Under(age, earliest):
-		r.Note(calc.Notice, calc.At("age"), noteJoint)
+		r.Note(calc.LevelNotice, calc.At("age"), noteJoint)
 	case age > earliest/2:
-		r.Note(calc.Notice, calc.At("age"), noteSoon)
+		r.Note(calc.LevelNotice, calc.At("age"), noteSoon)
 	}
 }
 
@@ -87,7 +87,7 @@ func setCurve(in calc.Case, id string, from, to float64) []figure.Point {
 	return points
 }
 
-func drawSet(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
+func drawSet(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
@@ -97,7 +97,7 @@ func drawSet(v calc.Voice, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	from, to := calc.SI(33, "°F"), calc.SI(110, "°F")
 	initial, final := setCurve(in, "initial", from, to), setCurve(in, "final", from, to)
-	plain := quantity.Show{Dim: quantity.Number}
+	plain := quantity.Display{Dim: quantity.Number}
 	x := figure.Axis{Title: unit, From: from, To: to}
 	for _, m := range marks {
 		x.Marks = append(x.Marks, figure.Mark{At: calc.SI(m, unit), Text: quantity.Format(m, plain, v.Style)})

@@ -11,14 +11,14 @@ import (
 // How the quantities of this package are written. A limit that is least is
 // rounded up and one that is greatest is rounded down.
 var (
-	showRate    = quantity.Show{Dim: quantity.EvaporationRate, US: quantity.Scale{Unit: "lb/ft²/h", Step: 0.01}, Metric: quantity.Scale{Unit: "kg/m²/h", Step: 0.05}}
-	showWind    = quantity.Show{Dim: quantity.Speed, US: quantity.Scale{Unit: "mph", Step: 1}, Metric: quantity.Scale{Unit: "km/h", Step: 1}}
-	showHeight  = quantity.Show{Dim: quantity.Length, US: quantity.Scale{Unit: "ft", Form: quantity.FeetInches, Step: 1}, Metric: quantity.Scale{Unit: "m", Step: 0.1}}
-	showDrop    = quantity.Show{Dim: quantity.TemperatureDifference, US: quantity.Scale{Unit: "F°", Step: 1, Way: quantity.Down}, Metric: quantity.Scale{Unit: "C°", Step: 1, Way: quantity.Down}}
-	showHoursUp = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 1, Way: quantity.Up}}
-	showLatest  = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.5, Way: quantity.Up}}
-	showHours   = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "h", Step: 0.5}}
-	showQuarter = quantity.Show{Dim: quantity.Duration, US: quantity.Scale{Unit: "min", Step: 15, Way: quantity.Down}}
+	showRate    = quantity.Display{Dim: quantity.EvaporationRate, US: quantity.UnitDisplay{Unit: "lb/ft²/h", Step: 0.01}, Metric: quantity.UnitDisplay{Unit: "kg/m²/h", Step: 0.05}}
+	showWind    = quantity.Display{Dim: quantity.Speed, US: quantity.UnitDisplay{Unit: "mph", Step: 1}, Metric: quantity.UnitDisplay{Unit: "km/h", Step: 1}}
+	showHeight  = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1}, Metric: quantity.UnitDisplay{Unit: "m", Step: 0.1}}
+	showDrop    = quantity.Display{Dim: quantity.TemperatureDifference, US: quantity.UnitDisplay{Unit: "F°", Step: 1, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "C°", Step: 1, Rounding: quantity.Down}}
+	showHoursUp = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 1, Rounding: quantity.Up}}
+	showLatest  = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.5, Rounding: quantity.Up}}
+	showHours   = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.5}}
+	showQuarter = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "min", Step: 15, Rounding: quantity.Down}}
 )
 
 // The reasons that several limits share.

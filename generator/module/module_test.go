@@ -223,7 +223,7 @@ func checkRow(t *testing.T, m *wasmtest.Instance, c *calc.Calculator, r publishe
 
 // optionLabel is how the page writes the option that a row prints by its ID.
 func optionLabel(c *calc.Calculator, r published.Row) string {
-	v := calc.Voice{Style: quantity.Style{System: quantity.US}}
+	v := calc.Locale{Style: quantity.Style{System: quantity.US}}
 	path := strings.Split(r.Output, ".")
 	fields := c.Out
 	for _, id := range []string{path[0], path[len(path)-1]} {
@@ -232,7 +232,7 @@ func optionLabel(c *calc.Calculator, r published.Row) string {
 			return ""
 		}
 		if fields[i].Kind != calc.Rows {
-			return v.Write(fields[i], calc.Pick(r.Printed))
+			return v.Write(fields[i], calc.ChoiceOf(r.Printed))
 		}
 		fields = fields[i].Cols
 	}

@@ -40,7 +40,7 @@ func (b *builder) makeForms() {
 }
 
 func say(n calc.Note) string {
-	return n.At.String() + ": " + calc.Voice{Style: quantity.Style{}}.Say(n.Text, n.Slots...)
+	return n.At.String() + ": " + calc.Locale{Style: quantity.Style{}}.Say(n.Text, n.Slots...)
 }
 
 // placeForm makes a form with an author's inputs; site has reported those

@@ -19,52 +19,52 @@ import (
 // nothing but a result. The listing shows a function that really stands in
 // the calculators' sources.
 var (
-	length = &quantity.Show{Dim: quantity.Length,
-		US:     quantity.Scale{Form: quantity.FeetInches, Unit: "ft", Step: 1.0 / 16},
-		Metric: quantity.Scale{Unit: "m", Step: 0.001}}
-	volume = &quantity.Show{Dim: quantity.Volume,
-		US:     quantity.Scale{Unit: "ft³", Step: 0.1},
-		Metric: quantity.Scale{Unit: "m³", Step: 0.01}}
+	length = &quantity.Display{Dim: quantity.Length,
+		US:     quantity.UnitDisplay{Form: quantity.FeetInches, Unit: "ft", Step: 1.0 / 16},
+		Metric: quantity.UnitDisplay{Unit: "m", Step: 0.001}}
+	volume = &quantity.Display{Dim: quantity.Volume,
+		US:     quantity.UnitDisplay{Unit: "ft³", Step: 0.1},
+		Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.01}}
 
 	why = calc.Text("tank.why: A tank is no lake.")
 
-	boxes = []calc.Field{{ID: "side", Label: calc.Text("tank.box-side: Box side"), Kind: calc.Number, Show: length,
+	boxes = []calc.Field{{ID: "side", Label: calc.Text("tank.box-side: Box side"), Kind: calc.Number, Display: length,
 		Min: &calc.Limit{At: 0, Unit: "ft", Why: why}, Max: &calc.Limit{At: 30, Unit: "ft", Why: why}}}
 
 	cube = &calc.Formula{ID: "cube", Title: calc.Text("tank.cube: Volume of a cube"), Expr: "a^3",
 		Result: calc.Var{Symbol: "V", Meaning: calc.Text("tank.v: volume"), Unit: "m³", US: "ft³"},
 		Vars:   []calc.Var{{Symbol: "a", Meaning: calc.Text("tank.a: side"), Unit: "m", US: "ft"}},
-		Fn:     calc.OfAny(func(v []float64) float64 { return v[0] * v[0] * v[0] }), Go: "calc.ParseDay", Source: "book"}
+		Fn:     calc.FuncN(func(v []float64) float64 { return v[0] * v[0] * v[0] }), Go: "calc.ParseDay", Source: "book"}
 
 	tank = &calc.Calculator{
 		ID: "tank", Title: calc.Text("tank.title: Tank"), Purpose: calc.Text("tank.purpose: How much a tank holds."),
 		In: []calc.Field{
-			{ID: "side", Label: calc.Text("tank.side: Side"), Kind: calc.Number, Show: length, Usual: "3 ft",
+			{ID: "side", Label: calc.Text("tank.side: Side"), Kind: calc.Number, Display: length, Usual: "3 ft",
 				Min: &calc.Limit{At: 0, Unit: "ft", Open: true, Why: why}, Max: &calc.Limit{At: 30, Unit: "ft", Why: why}},
 			{ID: "shape", Label: calc.Text("tank.shape: Shape"), Kind: calc.Choice, Usual: "cube",
 				Options: []calc.Option{{ID: "cube", Label: calc.Text("tank.cubic: cubic")}, {ID: "round", Label: calc.Text("tank.round: round")}}},
 			{ID: "boxes", Label: calc.Text("tank.boxes: Boxes"), Kind: calc.Rows, Cols: boxes, MaxRows: 3,
 				Usual: "1 ft"},
 		},
-		Out:      []calc.Field{{ID: "holds", Label: calc.Text("tank.holds: Holds"), Kind: calc.Number, Show: volume, Lead: true}},
+		Out:      []calc.Field{{ID: "holds", Label: calc.Text("tank.holds: Holds"), Kind: calc.Number, Display: volume, Lead: true}},
 		Formulas: []*calc.Formula{cube},
 		Sources:  []calc.Source{{ID: "book", Title: "Invented", Status: calc.CommonPractice}},
 		Tables:   []calc.Table{{ID: "sides", Title: calc.Text("tank.sides: By side"), Out: "holds", Down: calc.Axis{Path: "side", US: []string{"1 ft", "2 ft"}}}},
-		Compute: func(r *calc.Run, in calc.Case) {
+		Compute: func(r *calc.Recorder, in calc.Case) {
 			if in.Choice("shape") == "round" {
 				r.Refuse(calc.At("shape"), calc.Text("tank.no-round: Round tanks are not in this book."))
 				return
 			}
 			r.Put("holds", r.Use(cube, in.Num("side")))
 		},
-		Draw: func(v calc.Voice, in calc.Case, _ calc.Result) figure.Drawing {
+		Draw: func(v calc.Locale, in calc.Case, _ calc.Result) figure.Drawing {
 			return figure.Drawing{Width: 10, Height: 10, Title: "Tank", Nodes: []figure.Node{figure.Circle(figure.Ink, figure.Point{X: 5, Y: 5}, 4)}}
 		},
 	}
 
 	bare = &calc.Calculator{ID: "bare", Title: calc.Text("bare.title: Bare"), Purpose: calc.Text("bare.purpose: One."),
-		Out:     []calc.Field{{ID: "one", Label: calc.Text("bare.one: One"), Kind: calc.Number, Show: volume}},
-		Compute: func(r *calc.Run, _ calc.Case) { r.Put("one", 1) }}
+		Out:     []calc.Field{{ID: "one", Label: calc.Text("bare.one: One"), Kind: calc.Number, Display: volume}},
+		Compute: func(r *calc.Recorder, _ calc.Case) { r.Put("one", 1) }}
 )
 
 const manualYAML = `title: {en: Tank book, es: Libro de tanques}

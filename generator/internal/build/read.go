@@ -27,7 +27,7 @@ type builder struct {
 	docs     []*markdown.Document
 	site     *site.Site
 	synonyms map[string][][]string
-	words    map[string]calc.Words
+	words    map[string]calc.Translations
 	themes   map[string]*theme.Theme
 	lists    []WordList
 
@@ -63,7 +63,7 @@ type parser func(source.File, quantity.Mark, *fault.List) *markdown.Document
 func read(o Options, parse parser, faults *fault.List) *builder {
 	content := &fault.List{} // these name files below the content folder
 	defer func() { faults.Add(fault.Under(o.Content, content.All())...) }()
-	b := &builder{o: o, faults: content, paths: map[string]bool{}, words: map[string]calc.Words{}, themes: map[string]*theme.Theme{}}
+	b := &builder{o: o, faults: content, paths: map[string]bool{}, words: map[string]calc.Translations{}, themes: map[string]*theme.Theme{}}
 	b.sources = source.Read(o.Content, content)
 	manual, ok := b.manual()
 	if !ok {
@@ -133,7 +133,7 @@ func (b *builder) loadWords(manual source.Manual) {
 	b.lists = lists
 	byLang := map[string]map[string]string{}
 	for _, l := range manual.Languages {
-		b.words[l.Code] = calc.Words{}
+		b.words[l.Code] = calc.Translations{}
 		for _, list := range lists {
 			maps.Copy(b.words[l.Code], list.Read(l.Code, b.faults))
 		}

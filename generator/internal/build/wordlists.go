@@ -57,9 +57,9 @@ func (l WordList) File(lang string) string {
 
 // Read reads a language's translations. A language nobody has translated yet
 // has none, and shows English texts.
-func (l WordList) Read(lang string, faults *fault.List) calc.Words {
+func (l WordList) Read(lang string, faults *fault.List) calc.Translations {
 	names, _ := fs.Glob(l.dir, strings.ReplaceAll(l.name, "{lang}", lang)) // the patterns above are sound
-	var all calc.Words
+	var all calc.Translations
 	for _, name := range names {
 		data, err := fs.ReadFile(l.dir, name)
 		if err != nil {
@@ -67,7 +67,7 @@ func (l WordList) Read(lang string, faults *fault.List) calc.Words {
 			continue
 		}
 		if all == nil {
-			all = calc.Words{}
+			all = calc.Translations{}
 		}
 		translations.Parse(path.Join(l.shown, name), data, l.English, all, faults)
 	}
@@ -76,7 +76,7 @@ func (l WordList) Read(lang string, faults *fault.List) calc.Words {
 
 // wordsFile lists the translations of the calculators' texts by key, sorted:
 // key, tab, text, a line each. It is what the module is told.
-func wordsFile(own calc.Words, texts translations.Texts) []byte {
+func wordsFile(own calc.Translations, texts translations.Texts) []byte {
 	var keys []string
 	for key := range own {
 		if _, ok := texts[key]; ok {

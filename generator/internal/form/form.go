@@ -86,14 +86,14 @@ type Source struct {
 // default case. words is the reader's language, nil for English, and mark its
 // usual decimal mark. The notes are refusals of the typed inputs, for the
 // author who typed them.
-func New(c *calc.Calculator, words calc.Words, mark quantity.Mark, typed []calc.Entry) (*Form, []calc.Note) {
+func New(c *calc.Calculator, words calc.Translations, mark quantity.Mark, typed []calc.Entry) (*Form, []calc.Note) {
 	w := newWriter(words, mark)
 	us, metric := w.us, w.metric
 	in, refusals := calc.Read(c, typed, us.Style)
 	if len(refusals) > 0 {
 		return nil, refusals
 	}
-	res := calc.Execute(c, in)
+	res := calc.Run(c, in)
 	f := &Form{
 		ID: c.ID, Title: us.Say(c.Title), Purpose: us.Say(c.Purpose),
 		Fields:  w.fields("", in),
@@ -121,7 +121,7 @@ func New(c *calc.Calculator, words calc.Words, mark quantity.Mark, typed []calc.
 }
 
 // writer writes values for both kinds of reader.
-type writer struct{ us, metric calc.Voice }
+type writer struct{ us, metric calc.Locale }
 
 func (w writer) both(f calc.Field, x calc.Value) Both {
 	return Both{w.us.Write(f, x), w.metric.Write(f, x)}
@@ -142,20 +142,20 @@ func (w writer) fields(prefix string, c calc.Case) []Field {
 
 var typeNames = map[calc.Kind]string{
 	calc.Number: "number", calc.Choice: "choice", calc.Flag: "flag",
-	calc.Day: "day", calc.Words_: "words", calc.Rows: "rows",
+	calc.Day: "day", calc.FreeText: "words", calc.Rows: "rows",
 }
 
 func (w writer) field(prefix string, f calc.Field, x calc.Value) Field {
 	field := Field{
 		Path: prefix + f.ID, Label: w.us.Say(f.Label), Type: typeNames[f.Kind], Optional: f.Optional,
-		Text:    Both{w.us.Type(f, x), w.metric.Type(f, x)},
+		Text:    Both{w.us.InputText(f, x), w.metric.InputText(f, x)},
 		MinRows: f.MinRows, MaxRows: f.MaxRows,
 	}
 	if f.Help != "" {
 		field.Help = w.us.Say(f.Help)
 	}
 	if f.Kind == calc.Number {
-		field.Unit = Both{f.Show.In(quantity.US).Unit, f.Show.In(quantity.Metric).Unit}
+		field.Unit = Both{f.Display.In(quantity.US).Unit, f.Display.In(quantity.Metric).Unit}
 		field.Range = Both{limits(w.us, f), limits(w.metric, f)}
 	}
 	for _, o := range f.Options {
@@ -167,11 +167,11 @@ func (w writer) field(prefix string, f calc.Field, x calc.Value) Field {
 	return field
 }
 
-func limits(v calc.Voice, f calc.Field) string {
+func limits(v calc.Locale, f calc.Field) string {
 	if f.Min == nil || f.Max == nil {
 		return ""
 	}
-	return v.Say(calc.Between, calc.Amount("low", f.Min.SI(), f.Show), calc.Amount("high", f.Max.SI(), f.Show))
+	return v.Say(calc.Between, calc.Amount("low", f.Min.SI(), f.Display), calc.Amount("high", f.Max.SI(), f.Display))
 }
 
 func (w writer) outputs(out calc.Case) (list []Output, lists []List) {
@@ -214,7 +214,7 @@ func (w writer) notes(list []calc.Note) []Note {
 	return notes
 }
 
-func sources(v calc.Voice, list []calc.Source) []Source {
+func sources(v calc.Locale, list []calc.Source) []Source {
 	var out []Source
 	for _, s := range list {
 		var parts []string

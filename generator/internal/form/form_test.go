@@ -9,7 +9,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-func made(t *testing.T, words calc.Words, mark quantity.Mark, typed ...calc.Entry) *Form {
+func made(t *testing.T, words calc.Translations, mark quantity.Mark, typed ...calc.Entry) *Form {
 	t.Helper()
 	f, notes := New(tank, words, mark, typed)
 	if len(notes) > 0 {
@@ -131,7 +131,7 @@ func TestAuthorsInputs(t *testing.T) {
 }
 
 func TestOtherLanguageAndMark(t *testing.T) {
-	f := made(t, calc.Words{"tank.title": "Tanque", "calc.between": "de {low} a {high}", "tank.cubic": "cúbico", "source.memory": "de memoria"}, quantity.Comma)
+	f := made(t, calc.Translations{"tank.title": "Tanque", "calc.between": "de {low} a {high}", "tank.cubic": "cúbico", "source.memory": "de memoria"}, quantity.Comma)
 	if f.Title != "Tanque" || f.Fields[3].Options[0].Label != "cúbico" || f.Sources[0].Status != "de memoria" {
 		t.Errorf("not translated: %s, %+v, %+v", f.Title, f.Fields[3].Options, f.Sources)
 	}

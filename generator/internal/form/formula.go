@@ -22,7 +22,7 @@ type Formula struct {
 // holds, both where it holds in two sets.
 type Symbol struct{ Symbol, Meaning, Units string }
 
-func newFormula(v calc.Voice, f *calc.Formula) Formula {
+func newFormula(v calc.Locale, f *calc.Formula) Formula {
 	tree, err := expression.Parse(f.Expr)
 	if err != nil {
 		panic(err.Error())

@@ -39,13 +39,13 @@ type Ask struct {
 }
 
 // NewExample works a calculator out for typed inputs, as New does.
-func NewExample(c *calc.Calculator, words calc.Words, mark quantity.Mark, typed []calc.Entry) (*Example, []calc.Note) {
+func NewExample(c *calc.Calculator, words calc.Translations, mark quantity.Mark, typed []calc.Entry) (*Example, []calc.Note) {
 	w := newWriter(words, mark)
 	in, refusals := calc.Read(c, typed, w.us.Style)
 	if len(refusals) > 0 {
 		return nil, refusals
 	}
-	res := calc.Execute(c, in)
+	res := calc.Run(c, in)
 	e := &Example{Title: w.us.Say(c.Title), Given: w.given(in, nil, typed), Steps: w.steps(res.Steps)}
 	outputs, _ := w.outputs(res.Out)
 	for _, o := range outputs {
@@ -57,9 +57,9 @@ func NewExample(c *calc.Calculator, words calc.Words, mark quantity.Mark, typed 
 }
 
 // NewAsk draws a question's numbers by a seed; false where there are none.
-func NewAsk(d calc.Drill, words calc.Words, mark quantity.Mark, seed uint64) (*Ask, bool) {
+func NewAsk(d calc.Drill, words calc.Translations, mark quantity.Mark, seed uint64) (*Ask, bool) {
 	w := newWriter(words, mark)
-	in, res, ok := d.Draw(seed, quantity.US)
+	in, res, ok := d.Sample(seed, quantity.US)
 	if !ok {
 		return nil, false
 	}
@@ -67,16 +67,16 @@ func NewAsk(d calc.Drill, words calc.Words, mark quantity.Mark, seed uint64) (*A
 	for i, f := range d.Of.Out {
 		if f.ID == d.Answer {
 			a.Asked = Output{Path: f.ID, Label: w.us.Say(f.Label), Shown: w.both(f, res.Out.At(i))}
-			a.Unit = Both{f.Show.In(quantity.US).Unit, f.Show.In(quantity.Metric).Unit}
+			a.Unit = Both{f.Display.In(quantity.US).Unit, f.Display.In(quantity.Metric).Unit}
 		}
 	}
 	return a, true
 }
 
-func newWriter(words calc.Words, mark quantity.Mark) writer {
+func newWriter(words calc.Translations, mark quantity.Mark) writer {
 	return writer{
-		us:     calc.Voice{Words: words, Style: quantity.Style{System: quantity.US, Mark: mark}},
-		metric: calc.Voice{Words: words, Style: quantity.Style{System: quantity.Metric, Mark: mark}},
+		us:     calc.Locale{Words: words, Style: quantity.Style{System: quantity.US, Mark: mark}},
+		metric: calc.Locale{Words: words, Style: quantity.Style{System: quantity.Metric, Mark: mark}},
 	}
 }
 

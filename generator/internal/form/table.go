@@ -70,7 +70,7 @@ func (w writer) label(c *calc.Calculator, path string) string {
 	return ""
 }
 
-func (w writer) grid(v calc.Voice, c *calc.Calculator, t calc.Table, down, across []string) Grid {
+func (w writer) grid(v calc.Locale, c *calc.Calculator, t calc.Table, down, across []string) Grid {
 	g := Grid{Sides: w.heads(v, c, t, t.Down.Path, down)}
 	if t.Across.Path == "" {
 		across = []string{""}
@@ -88,7 +88,7 @@ func (w writer) grid(v calc.Voice, c *calc.Calculator, t calc.Table, down, acros
 }
 
 // heads writes the typed values of an axis as the reader would see them.
-func (w writer) heads(v calc.Voice, c *calc.Calculator, t calc.Table, path string, typed []string) []string {
+func (w writer) heads(v calc.Locale, c *calc.Calculator, t calc.Table, path string, typed []string) []string {
 	var heads []string
 	for _, text := range typed {
 		in, notes := calc.Read(c, append(slices.Clone(t.Set), calc.Entry{Path: path, Text: text}), v.Style)
@@ -101,7 +101,7 @@ func (w writer) heads(v calc.Voice, c *calc.Calculator, t calc.Table, path strin
 	return heads
 }
 
-func written(v calc.Voice, in calc.Case, path string) string {
+func written(v calc.Locale, in calc.Case, path string) string {
 	for i, f := range in.Fields() {
 		if f.ID == path {
 			return v.Write(f, in.At(i))
@@ -117,7 +117,7 @@ func written(v calc.Voice, in calc.Case, path string) string {
 	return ""
 }
 
-func cell(v calc.Voice, c *calc.Calculator, t calc.Table, side, head string) string {
+func cell(v calc.Locale, c *calc.Calculator, t calc.Table, side, head string) string {
 	entries := append(slices.Clone(t.Set), calc.Entry{Path: t.Down.Path, Text: side})
 	if t.Across.Path != "" {
 		entries = append(entries, calc.Entry{Path: t.Across.Path, Text: head})
@@ -126,7 +126,7 @@ func cell(v calc.Voice, c *calc.Calculator, t calc.Table, side, head string) str
 	if len(notes) > 0 {
 		panic("form: table " + t.ID + " of " + c.ID + ": " + v.Say(notes[0].Text, notes[0].Slots...))
 	}
-	res := calc.Execute(c, in)
+	res := calc.Run(c, in)
 	for i, f := range c.Out {
 		if f.ID == t.Out && res.Out.At(i).Set {
 			return v.Write(f, res.Out.At(i))

@@ -139,7 +139,7 @@ func (w *walker) amount(text string, a amount.Found, line int) {
 		w.escaped(own)
 		return
 	}
-	if a.Apart > amount.Slip {
+	if a.Apart > amount.MaxApart {
 		w.faults.Add(fault.Fault{Severity: fault.Warning, File: w.file.Path, Line: line, Code: "units-differ", Hint: "convert one of the two again",
 			Text: fmt.Sprintf("%s and %s differ by %.0f %%", a.US, a.Metric, 100*a.Apart), Source: w.sourceLine(line)})
 	}

@@ -71,7 +71,7 @@ func (a *assembler) inputs(p *Page, pl *page.Place, c *calc.Calculator) {
 		return
 	}
 	style := quantity.Style{System: quantity.US, Mark: p.Language.Mark}
-	voice := calc.Voice{Style: style}
+	voice := calc.Locale{Style: style}
 	entries := Entries(pl.Set)
 	lines := map[string]page.Input{}
 	for _, in := range pl.Set {
@@ -79,7 +79,7 @@ func (a *assembler) inputs(p *Page, pl *page.Place, c *calc.Calculator) {
 	}
 	in, notes := calc.Read(c, entries, style)
 	if len(notes) == 0 {
-		notes = refusals(calc.Execute(c, in))
+		notes = refusals(calc.Run(c, in))
 	}
 	for _, n := range notes {
 		at, ok := lines[n.At.String()]
@@ -110,7 +110,7 @@ func refusals(r calc.Result) (notes []calc.Note) {
 		return nil
 	}
 	for _, n := range r.Notes {
-		if n.Level == calc.Refusal {
+		if n.Level == calc.LevelRefusal {
 			notes = append(notes, n)
 		}
 	}

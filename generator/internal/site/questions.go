@@ -54,7 +54,7 @@ func (s *Site) Drill(p *Page, n *page.Number) calc.Drill {
 	}
 	d.Tolerance = strings.ReplaceAll(d.Tolerance, ",", ".")
 	if in, notes := calc.Read(d.Of, d.Set, quantity.Style{Mark: p.Language.Mark}); len(notes) == 0 {
-		d.Set = calc.Voice{}.Typed(in)
+		d.Set = calc.Locale{}.Entries(in)
 	}
 	return d
 }
@@ -69,7 +69,7 @@ func (a *assembler) number(p *Page, q *page.Question) {
 	}
 	whole := a.site.Drill(p, n)
 	slip := func(key string, d calc.Drill, hint string) bool {
-		text := d.Slip()
+		text := d.Problem()
 		if text != "" {
 			a.at(fault.Error, p.File, q.Lines[key], 0, "question-"+key, hint, "%s", strings.TrimSuffix(text, "."))
 		}
@@ -104,7 +104,7 @@ const trialDraws = 8
 func (a *assembler) drawn(p *Page, q *page.Question, d calc.Drill) {
 	for seed := range uint64(trialDraws) {
 		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
-			if _, _, ok := d.Draw(seed, sys); !ok {
+			if _, _, ok := d.Sample(seed, sys); !ok {
 				a.at(fault.Error, p.File, q.Lines["vary"], 0, "question-vary", "let fewer inputs vary, or set others that fit them", "fresh values give %s no result too often", d.Of.ID)
 				return
 			}
@@ -118,7 +118,7 @@ func (a *assembler) covered(p *Page, pl *page.Place, c *calc.Calculator) {
 	if len(notes) > 0 {
 		return // said already
 	}
-	steps := len(calc.Execute(c, in).Steps)
+	steps := len(calc.Run(c, in).Steps)
 	switch {
 	case steps == 0:
 		a.at(fault.Error, p.File, pl.Lines["calculator"], 0, "example-steps", "write steps: and a list instead", "calculator %q shows no steps", c.ID)

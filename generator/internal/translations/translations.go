@@ -39,7 +39,7 @@ func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
 		return nil, err
 	}
 	texts := Texts{}
-	for _, t := range quantity.AllTroubles() {
+	for _, t := range quantity.AllParseErrors() {
 		texts[t.Key] = t.EN
 	}
 	for _, name := range names {
@@ -109,7 +109,7 @@ func literal(e ast.Expr) (string, bool) {
 // Parse reads a file of one language into w: key, hash, text, separated by
 // tabs; lines that begin with # are comments. The file is held against the English texts:
 // an unknown key, a stale hash and other slots are faults.
-func Parse(path string, data []byte, english Texts, w calc.Words, faults *fault.List) {
+func Parse(path string, data []byte, english Texts, w calc.Translations, faults *fault.List) {
 	for i, line := range strings.Split(strings.TrimSuffix(string(data), "\n"), "\n") {
 		line = strings.TrimSuffix(line, "\r")
 		if line == "" || strings.HasPrefix(line, "#") {
@@ -161,7 +161,7 @@ func slotsOf(text string) []string {
 }
 
 // Missing lists the keys without a translation, sorted.
-func Missing(english Texts, w calc.Words) []string {
+func Missing(english Texts, w calc.Translations) []string {
 	var keys []string
 	for key := range english {
 		if _, ok := w[key]; !ok {

@@ -51,7 +51,7 @@ func TestFromSources(t *testing.T) {
 	if !maps.Equal(own, want) {
 		t.Errorf("got %v, want %v", own, want)
 	}
-	for _, trouble := range quantity.AllTroubles() {
+	for _, trouble := range quantity.AllParseErrors() {
 		if texts[trouble.Key] != trouble.EN {
 			t.Errorf("no text for the refusal %s", trouble.Key)
 		}
@@ -91,23 +91,23 @@ var english = Texts{"a": "Depth of {what} in {unit}", "b": "Side", "c": "Lid"}
 func TestParse(t *testing.T) {
 	for name, c := range map[string]struct {
 		file string
-		want calc.Words
+		want calc.Translations
 		says string // of the only fault
 	}{
-		"good":           {"# note\n\na\t" + Hash(english["a"]) + "\tEn {unit}: hondura de {what}\nb\t" + Hash("Side") + "\tLado\n", calc.Words{"a": "En {unit}: hondura de {what}", "b": "Lado"}, ""},
-		"Windows lines":  {"b\t" + Hash("Side") + "\tLado\r\n\r\nc\t" + Hash("Lid") + "\tTapa\r\n", calc.Words{"b": "Lado", "c": "Tapa"}, ""},
-		"empty":          {"", calc.Words{}, ""},
-		"two parts":      {"\nb\tLado\n", calc.Words{}, "es.tsv:2:1: error: a line needs three parts: key, hash, text"},
-		"no text":        {"b\t" + Hash("Side") + "\t\n", calc.Words{}, "es.tsv:1:1: error: a line needs three parts"},
-		"tab in text":    {"b\t" + Hash("Side") + "\tLa\tdo\n", calc.Words{}, "error: a line needs three parts"},
-		"unknown key":    {"z\t00000000\tZeta\n", calc.Words{}, "error: no text has the key z"},
-		"stale":          {"b\t00000000\tLado\n", calc.Words{"b": "Lado"}, "look at “Side”, correct the text and write the hash " + Hash("Side")},
-		"twice":          {"b\t" + Hash("Side") + "\tLado\nb\t" + Hash("Side") + "\tCostado\n", calc.Words{"b": "Costado"}, "es.tsv:2:1: error: the key b stands twice"},
-		"slot forgotten": {"a\t" + Hash(english["a"]) + "\tHondura de {what}\n", calc.Words{"a": "Hondura de {what}"}, "use exactly these: {unit} {what}"},
-		"slot renamed":   {"a\t" + Hash(english["a"]) + "\tHondura de {que} en {unit}\n", calc.Words{"a": "Hondura de {que} en {unit}"}, "the slots of a differ from the English text"},
+		"good":           {"# note\n\na\t" + Hash(english["a"]) + "\tEn {unit}: hondura de {what}\nb\t" + Hash("Side") + "\tLado\n", calc.Translations{"a": "En {unit}: hondura de {what}", "b": "Lado"}, ""},
+		"Windows lines":  {"b\t" + Hash("Side") + "\tLado\r\n\r\nc\t" + Hash("Lid") + "\tTapa\r\n", calc.Translations{"b": "Lado", "c": "Tapa"}, ""},
+		"empty":          {"", calc.Translations{}, ""},
+		"two parts":      {"\nb\tLado\n", calc.Translations{}, "es.tsv:2:1: error: a line needs three parts: key, hash, text"},
+		"no text":        {"b\t" + Hash("Side") + "\t\n", calc.Translations{}, "es.tsv:1:1: error: a line needs three parts"},
+		"tab in text":    {"b\t" + Hash("Side") + "\tLa\tdo\n", calc.Translations{}, "error: a line needs three parts"},
+		"unknown key":    {"z\t00000000\tZeta\n", calc.Translations{}, "error: no text has the key z"},
+		"stale":          {"b\t00000000\tLado\n", calc.Translations{"b": "Lado"}, "look at “Side”, correct the text and write the hash " + Hash("Side")},
+		"twice":          {"b\t" + Hash("Side") + "\tLado\nb\t" + Hash("Side") + "\tCostado\n", calc.Translations{"b": "Costado"}, "es.tsv:2:1: error: the key b stands twice"},
+		"slot forgotten": {"a\t" + Hash(english["a"]) + "\tHondura de {what}\n", calc.Translations{"a": "Hondura de {what}"}, "use exactly these: {unit} {what}"},
+		"slot renamed":   {"a\t" + Hash(english["a"]) + "\tHondura de {que} en {unit}\n", calc.Translations{"a": "Hondura de {que} en {unit}"}, "the slots of a differ from the English text"},
 	} {
 		var faults fault.List
-		got := calc.Words{}
+		got := calc.Translations{}
 		Parse("es.tsv", []byte(c.file), english, got, &faults)
 		if !maps.Equal(got, c.want) {
 			t.Errorf("%s: got %v", name, got)
@@ -131,7 +131,7 @@ func TestSlots(t *testing.T) {
 
 func TestMissing(t *testing.T) {
 	all := Texts{"b": "Side", "a": "Depth", "c": "Lid"}
-	if got := Missing(all, calc.Words{"b": "Lado"}); !slices.Equal(got, []string{"a", "c"}) {
+	if got := Missing(all, calc.Translations{"b": "Lado"}); !slices.Equal(got, []string{"a", "c"}) {
 		t.Errorf("missing: %v", got)
 	}
 	if got := Missing(all, nil); len(got) != 3 {
@@ -146,7 +146,7 @@ func FuzzParse(f *testing.F) {
 	f.Add("b\t\t\t\n#\r\n\x00")
 	f.Fuzz(func(t *testing.T, text string) {
 		var faults fault.List
-		got := calc.Words{}
+		got := calc.Translations{}
 		Parse("es.tsv", []byte(text), english, got, &faults)
 		for key, said := range got {
 			if _, known := english[key]; !known || said == "" {

@@ -11,19 +11,19 @@ import (
 
 // Invented calculators: a tank with every kind of field, rows and a drawing.
 var (
-	length = &quantity.Show{Dim: quantity.Length,
-		US:     quantity.Scale{Form: quantity.FeetInches, Unit: "ft", Step: 1.0 / 16},
-		Metric: quantity.Scale{Unit: "m", Step: 0.001}}
-	volume = &quantity.Show{Dim: quantity.Volume,
-		US:     quantity.Scale{Unit: "ft³", Step: 0.1},
-		Metric: quantity.Scale{Unit: "m³", Step: 0.01}}
+	length = &quantity.Display{Dim: quantity.Length,
+		US:     quantity.UnitDisplay{Form: quantity.FeetInches, Unit: "ft", Step: 1.0 / 16},
+		Metric: quantity.UnitDisplay{Unit: "m", Step: 0.001}}
+	volume = &quantity.Display{Dim: quantity.Volume,
+		US:     quantity.UnitDisplay{Unit: "ft³", Step: 0.1},
+		Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.01}}
 
 	why = calc.Text("tank.why: A tank is no lake.")
 
 	boxes = []calc.Field{
-		{ID: "side", Label: calc.Text("tank.box-side: Box side"), Kind: calc.Number, Show: length,
+		{ID: "side", Label: calc.Text("tank.box-side: Box side"), Kind: calc.Number, Display: length,
 			Min: &calc.Limit{At: 0, Unit: "ft", Why: why}, Max: &calc.Limit{At: 30, Unit: "ft", Why: why}},
-		{ID: "name", Label: calc.Text("tank.name: Name"), Kind: calc.Words_, Optional: true},
+		{ID: "name", Label: calc.Text("tank.name: Name"), Kind: calc.FreeText, Optional: true},
 	}
 
 	cube = &calc.Formula{
@@ -31,39 +31,39 @@ var (
 		Result: calc.Var{Symbol: "V", Meaning: calc.Text("tank.v: volume"), Unit: "m³", US: "ft³"},
 		Vars: []calc.Var{{Symbol: "a", Meaning: calc.Text("tank.a: side"), Unit: "m", US: "ft"},
 			{Symbol: "h", Meaning: calc.Text("tank.h: depth"), Unit: "m", US: "ft"}},
-		Fn: calc.OfAny(func(v []float64) float64 { return v[0] * v[0] * v[1] }), Go: "tank.Cube",
+		Fn: calc.FuncN(func(v []float64) float64 { return v[0] * v[0] * v[1] }), Go: "tank.Cube",
 	}
 
 	tank = &calc.Calculator{
 		ID: "tank", Title: calc.Text("tank.title: Tank"), Purpose: calc.Text("tank.purpose: How much a tank holds."),
 		In: []calc.Field{
-			{ID: "side", Label: calc.Text("tank.side: Side"), Kind: calc.Number, Show: length, Usual: "3 ft",
+			{ID: "side", Label: calc.Text("tank.side: Side"), Kind: calc.Number, Display: length, Usual: "3 ft",
 				Min: &calc.Limit{At: 0, Unit: "ft", Open: true, Why: why}, Max: &calc.Limit{At: 30, Unit: "ft", Why: why}},
 			{ID: "lid", Label: calc.Text("tank.lid: Lid"), Kind: calc.Flag},
 			{ID: "shape", Label: calc.Text("tank.shape: Shape"), Kind: calc.Choice, Usual: "cube",
 				Options: []calc.Option{{ID: "cube", Label: calc.Text("tank.cubic: cubic")}, {ID: "round", Label: calc.Text("tank.round: round")}}},
 			{ID: "day", Label: calc.Text("tank.day: Day"), Kind: calc.Day, Optional: true},
 			{ID: "hinges", Label: calc.Text("tank.hinges: Hinges"), Kind: calc.Number, Whole: true, Usual: "2",
-				Show: &quantity.Show{Dim: quantity.Number, US: quantity.Scale{Step: 1}},
-				Min:  &calc.Limit{At: 0, Why: why}, Max: &calc.Limit{At: 8, Why: why}, When: func(c calc.Case) bool { return c.Flag("lid") }},
+				Display: &quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 1}},
+				Min:     &calc.Limit{At: 0, Why: why}, Max: &calc.Limit{At: 8, Why: why}, When: func(c calc.Case) bool { return c.Flag("lid") }},
 			{ID: "boxes", Label: calc.Text("tank.boxes: Boxes"), Kind: calc.Rows, Cols: boxes, MaxRows: 3,
 				Usual: "1 ft | small"},
 		},
 		Out: []calc.Field{
-			{ID: "holds", Label: calc.Text("tank.holds: Holds"), Kind: calc.Number, Show: volume, Lead: true},
+			{ID: "holds", Label: calc.Text("tank.holds: Holds"), Kind: calc.Number, Display: volume, Lead: true},
 			{ID: "open", Label: calc.Text("tank.open: Open"), Kind: calc.Flag},
 			{ID: "left", Label: calc.Text("tank.left: In boxes"), Kind: calc.Rows, Cols: []calc.Field{
-				{ID: "box", Label: calc.Text("tank.box: Box"), Kind: calc.Words_},
-				{ID: "holds", Label: calc.Text("tank.box-holds: Holds"), Kind: calc.Number, Show: volume}}},
+				{ID: "box", Label: calc.Text("tank.box: Box"), Kind: calc.FreeText},
+				{ID: "holds", Label: calc.Text("tank.box-holds: Holds"), Kind: calc.Number, Display: volume}}},
 		},
 		Formulas: []*calc.Formula{cube}, Compute: fill, Draw: draw,
 	}
 
 	plain = &calc.Calculator{ID: "plain", Title: calc.Text("plain.title: Plain"),
-		Out: []calc.Field{{ID: "one", Label: calc.Text("plain.one: One"), Kind: calc.Number, Show: volume}}, Compute: func(r *calc.Run, _ calc.Case) { r.Put("one", 1) }}
+		Out: []calc.Field{{ID: "one", Label: calc.Text("plain.one: One"), Kind: calc.Number, Display: volume}}, Compute: func(r *calc.Recorder, _ calc.Case) { r.Put("one", 1) }}
 )
 
-func fill(r *calc.Run, in calc.Case) {
+func fill(r *calc.Recorder, in calc.Case) {
 	if in.Choice("shape") == "round" {
 		r.Refuse(calc.At("shape"), calc.Text("tank.no-round: Round tanks are not in this book."))
 		return
@@ -74,15 +74,15 @@ func fill(r *calc.Run, in calc.Case) {
 	for _, b := range in.Rows("boxes") {
 		s := b.Num("side")
 		if s < calc.SI(0.5, "ft") {
-			r.Note(calc.Caution_, calc.Cell("boxes", b.Nr(), "side"), calc.Text("tank.small: Box {nr} is smaller than {least}."),
-				calc.Count("nr", b.Nr()), calc.Amount("least", calc.SI(0.5, "ft"), length))
+			r.Note(calc.LevelCaution, calc.Cell("boxes", b.RowNumber(), "side"), calc.Text("tank.small: Box {nr} is smaller than {least}."),
+				calc.Count("nr", b.RowNumber()), calc.Amount("least", calc.SI(0.5, "ft"), length))
 		}
-		rows = append(rows, r.NewRow("left").With("box", calc.Txt(b.Text("name"))).With("holds", calc.Num(cube.Value(s, s))))
+		rows = append(rows, r.NewRow("left").With("box", calc.TextOf(b.Text("name"))).With("holds", calc.Num(cube.Value(s, s))))
 	}
 	r.PutRows("left", rows)
 }
 
-func draw(v calc.Voice, in calc.Case, _ calc.Result) figure.Drawing {
+func draw(v calc.Locale, in calc.Case, _ calc.Result) figure.Drawing {
 	d := figure.Drawing{Width: 100.5, Height: 50, Title: v.Say(calc.Text("tank.title: Tank")), Desc: "A <tank> & \"its\" boxes"}
 	d.Nodes = append(d.Nodes, figure.Rect(figure.Concrete, figure.Point{X: 1, Y: 2}, 30.125, 4),
 		figure.Dimension(figure.Point{}, figure.Point{X: 50}, quantity.Format(in.Num("side"), *length, v.Style)))

@@ -24,19 +24,19 @@ func (s *Server) practice(q request, w *writer) string {
 	if err != nil {
 		return "practice needs a seed, a whole number"
 	}
-	if why := drill.Slip(); why != "" {
+	if why := drill.Problem(); why != "" {
 		return why
 	}
 	v := s.voice(q)
-	in, _, ok := drill.Draw(seed, v.Style.System)
+	in, _, ok := drill.Sample(seed, v.Style.System)
 	if !ok {
 		return "fresh values give " + drill.Of.ID + " no result"
 	}
 	for _, g := range v.Givens(in, drill.Vary, drill.Set) {
 		w.put("given", g.Path, g.Label, g.Text, yesNo(g.Fresh), yesNo(g.Usual))
 	}
-	w.put("asked", v.Say(asked.Label), asked.Show.In(v.Style.System).Unit)
-	for _, e := range v.Typed(in) {
+	w.put("asked", v.Say(asked.Label), asked.Display.In(v.Style.System).Unit)
+	for _, e := range v.Entries(in) {
 		w.put("set", e.Path, e.Text)
 	}
 	return ""
@@ -55,10 +55,10 @@ func (s *Server) judge(q request, w *writer) string {
 		return v.Say(refusals[0].Text, refusals[0].Slots...)
 	}
 	drill.Set = nil
-	if why := drill.Slip(); why != "" {
+	if why := drill.Problem(); why != "" {
 		return why
 	}
-	res := calc.Execute(drill.Of, in)
+	res := calc.Run(drill.Of, in)
 	if res.State != calc.OK || !res.Out.Has(drill.Answer) {
 		return "this case of " + drill.Of.ID + " has no result"
 	}

@@ -25,7 +25,7 @@ func (s *Server) run(q request, w *writer) string {
 		notes(w, v, refusals)
 		return ""
 	}
-	res := calc.Execute(c, in)
+	res := calc.Run(c, in)
 	w.put("state", res.State.String())
 	outputs(w, v, res.Out)
 	notes(w, v, res.Notes)
@@ -43,7 +43,7 @@ func yesNo(b bool) string {
 	return "0"
 }
 
-func outputs(w *writer, v calc.Voice, out calc.Case) {
+func outputs(w *writer, v calc.Locale, out calc.Case) {
 	for i, f := range out.Fields() {
 		x := out.At(i)
 		if !x.Set {
@@ -63,7 +63,7 @@ func outputs(w *writer, v calc.Voice, out calc.Case) {
 
 // output writes one value as shown, unrounded for whoever asks, and as the SI
 // number itself, which the tests hold against the native run.
-func output(w *writer, v calc.Voice, path string, f calc.Field, x calc.Value) {
+func output(w *writer, v calc.Locale, path string, f calc.Field, x calc.Value) {
 	raw := ""
 	if f.Kind == calc.Number && x.Set {
 		raw = strconv.FormatFloat(x.Num, 'g', -1, 64)
@@ -71,13 +71,13 @@ func output(w *writer, v calc.Voice, path string, f calc.Field, x calc.Value) {
 	w.put("out", path, v.Say(f.Label), v.Write(f, x), v.Unrounded(f, x), raw)
 }
 
-func notes(w *writer, v calc.Voice, list []calc.Note) {
+func notes(w *writer, v calc.Locale, list []calc.Note) {
 	for _, n := range list {
 		w.put("note", n.Level.String(), n.At.String(), v.Say(n.Text, n.Slots...))
 	}
 }
 
-func steps(w *writer, v calc.Voice, list []calc.Step) {
+func steps(w *writer, v calc.Locale, list []calc.Step) {
 	for _, s := range list {
 		step := v.Work(s)
 		w.put(append([]string{"step", step.Title, step.Of, step.Plain, step.Substituted, step.Result}, step.Where...)...)
@@ -120,8 +120,8 @@ func (s *Server) convert(q request, w *writer) string {
 	for _, n := range refusals {
 		refused[n.At.String()] = true
 	}
-	to := calc.Voice{Words: v.Words, Style: style(q.one("to"))}
-	for _, e := range to.Typed(in) {
+	to := calc.Locale{Words: v.Words, Style: style(q.one("to"))}
+	for _, e := range to.Entries(in) {
 		if !refused[e.Path] {
 			w.put("set", e.Path, e.Text)
 		}

@@ -15,13 +15,13 @@ import (
 // and search indexes that the page has sent.
 type Server struct {
 	calculators []*calc.Calculator
-	words       map[string]calc.Words    // by language
+	words       map[string]calc.Translations    // by language
 	indexes     map[string]*search.Index // by language
 }
 
 // New returns a server for the given calculators.
 func New(calculators []*calc.Calculator) *Server {
-	return &Server{calculators: calculators, words: map[string]calc.Words{}, indexes: map[string]*search.Index{}}
+	return &Server{calculators: calculators, words: map[string]calc.Translations{}, indexes: map[string]*search.Index{}}
 }
 
 // request is a parsed request: the records after the first line, by name.
@@ -95,7 +95,7 @@ func (s *Server) loadWords(q request) string {
 	if lang == "" {
 		return "words without a language"
 	}
-	words := calc.Words{}
+	words := calc.Translations{}
 	for _, r := range q.records {
 		if r.at(0) == "word" {
 			words[r.at(1)] = r.at(2)
@@ -114,8 +114,8 @@ func (s *Server) calculator(q request) *calc.Calculator {
 	return nil
 }
 
-func (s *Server) voice(q request) calc.Voice {
-	return calc.Voice{Words: s.words[q.one("lang").at(1)], Style: style(q.one("style"))}
+func (s *Server) voice(q request) calc.Locale {
+	return calc.Locale{Words: s.words[q.one("lang").at(1)], Style: style(q.one("style"))}
 }
 
 func style(r record) quantity.Style {

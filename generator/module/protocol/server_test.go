@@ -229,7 +229,7 @@ func TestDrawing(t *testing.T) {
 	height, _ := strconv.ParseFloat(heads[0].at(2), 64)
 	rebuilt := figure.SVG(figure.Drawing{Width: width, Height: height, Title: heads[0].at(3), Desc: heads[0].at(4), Nodes: element(nodes, 0)})
 	in, _ := calc.Read(tank, []calc.Entry{{Path: "boxes.1.side", Text: "1"}, {Path: "boxes.1.name", Text: hostile}}, quantity.Style{})
-	if want := figure.SVG(draw(calc.Voice{}, in, calc.Result{})); rebuilt != want {
+	if want := figure.SVG(draw(calc.Locale{}, in, calc.Result{})); rebuilt != want {
 		t.Errorf("rebuilt %s\nwant    %s", rebuilt, want)
 	}
 	if got := good(t, s, "run", []string{"calc", "plain"}); of(got, "drawing") != nil {

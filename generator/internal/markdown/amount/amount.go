@@ -241,6 +241,6 @@ func oneLine(s string) string {
 	return strings.ReplaceAll(s, "\n", " ")
 }
 
-// Slip is the share from which two figures of one amount are taken for a slip
+// MaxApart is the share from which two figures of one amount are taken for a slip
 // of the author: rounding for the field stays below it.
-const Slip = 0.1
+const MaxApart = 0.1

@@ -8,10 +8,10 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Slips lists what is wrong with a declaration itself: what a test of the
+// Problems lists what is wrong with a declaration itself: what a test of the
 // shelf must find empty. It does not run the calculator.
-func Slips(c *Calculator) []string {
-	s := &slips{}
+func Problems(c *Calculator) []string {
+	s := &problems{}
 	if !plainID(c.ID) {
 		s.add("id %s is not lower-case letters, digits and hyphens", c.ID)
 	}
@@ -51,9 +51,9 @@ func Slips(c *Calculator) []string {
 	return s.list
 }
 
-type slips struct{ list []string }
+type problems struct{ list []string }
 
-func (s *slips) add(format string, args ...string) {
+func (s *problems) add(format string, args ...string) {
 	out := ""
 	for len(format) > 0 {
 		if len(format) > 1 && format[0] == '%' && format[1] == 's' && len(args) > 0 {
@@ -65,7 +65,7 @@ func (s *slips) add(format string, args ...string) {
 	s.list = append(s.list, out)
 }
 
-func (s *slips) text(t Text, what string) {
+func (s *problems) text(t Text, what string) {
 	if t.Key() == "" || t.EN() == "" {
 		s.add("%s has no text", what)
 	}
@@ -81,7 +81,7 @@ func plainID(id string) bool {
 	return id != ""
 }
 
-func (s *slips) fields(what string, fields []Field) {
+func (s *problems) fields(what string, fields []Field) {
 	seen := []string{}
 	for _, f := range fields {
 		name := what + " " + f.ID
@@ -98,12 +98,12 @@ func (s *slips) fields(what string, fields []Field) {
 	}
 }
 
-func (s *slips) field(what, name string, f Field) {
+func (s *problems) field(what, name string, f Field) {
 	switch f.Kind {
 	case Number:
-		if f.Show == nil {
+		if f.Display == nil {
 			s.add("%s does not say how its number is written", name)
-		} else if slip := f.Show.Check(); slip != "" {
+		} else if slip := f.Display.Check(); slip != "" {
 			s.add("%s: %s", name, slip)
 		}
 		s.number(what, name, f)
@@ -125,7 +125,7 @@ func (s *slips) field(what, name string, f Field) {
 	}
 }
 
-func (s *slips) number(what, name string, f Field) {
+func (s *problems) number(what, name string, f Field) {
 	for _, l := range []*Limit{f.Min, f.Max} {
 		if l == nil {
 			continue
@@ -141,7 +141,7 @@ func (s *slips) number(what, name string, f Field) {
 }
 
 // usual finds a usual value that a reader could not type.
-func (s *slips) usual(name string, f Field) {
+func (s *problems) usual(name string, f Field) {
 	if f.Usual == "" {
 		return
 	}
@@ -151,11 +151,11 @@ func (s *slips) usual(name string, f Field) {
 		probe.limits()
 	}
 	for _, n := range probe.notes {
-		s.add("%s: the usual value: %s", name, Voice{}.Say(n.Text, n.Slots...))
+		s.add("%s: the usual value: %s", name, Locale{}.Say(n.Text, n.Slots...))
 	}
 }
 
-func (s *slips) choice(what, name string, f Field) {
+func (s *problems) choice(what, name string, f Field) {
 	if len(f.Options) == 0 {
 		s.add("%s has no options", name)
 	}
@@ -164,7 +164,7 @@ func (s *slips) choice(what, name string, f Field) {
 	}
 }
 
-func (s *slips) sources(c *Calculator) []string {
+func (s *problems) sources(c *Calculator) []string {
 	var ids []string
 	for _, src := range c.Sources {
 		if src.ID == "" || slices.Contains(ids, src.ID) {
@@ -181,7 +181,7 @@ func (s *slips) sources(c *Calculator) []string {
 	return ids
 }
 
-func (s *slips) formula(f *Formula, sources []string) {
+func (s *problems) formula(f *Formula, sources []string) {
 	tree, err := expression.Parse(f.Expr)
 	if err != nil {
 		s.add("formula %s: %s", f.ID, err.Error())
@@ -212,7 +212,7 @@ func (s *slips) formula(f *Formula, sources []string) {
 	}
 }
 
-func (s *slips) variable(f *Formula, v Var) {
+func (s *problems) variable(f *Formula, v Var) {
 	s.text(v.Meaning, "formula "+f.ID+" symbol "+v.Symbol)
 	for _, u := range []string{v.Unit, v.US} {
 		if u == "" {
@@ -224,7 +224,7 @@ func (s *slips) variable(f *Formula, v Var) {
 	}
 }
 
-func (s *slips) tables(c *Calculator) {
+func (s *problems) tables(c *Calculator) {
 	for _, t := range c.Tables {
 		if !plainID(t.ID) {
 			s.add("table %s: id", t.ID)

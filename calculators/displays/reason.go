@@ -1,4 +1,4 @@
-package measure
+package displays
 
 import "coursebook/calculators/calc"
 

@@ -34,39 +34,39 @@ const (
 	Inches                 // 6-1/2"
 )
 
-// Way is the direction of rounding.
-type Way uint8
+// Rounding is the direction of rounding.
+type Rounding uint8
 
 // The ways. Up and Down go towards greater and smaller values, also below
 // zero; Nearest takes a half away from zero.
 const (
-	Nearest Way = iota
+	Nearest Rounding = iota
 	Up
 	Down
 )
 
-// Scale says how a value is written in one system of units, and which unit a
+// UnitDisplay says how a value is written in one system of units, and which unit a
 // bare number means.
-type Scale struct {
+type UnitDisplay struct {
 	Unit string // symbol; FeetInches and Inches may leave it empty
 	Form Form
 	// Step is what values are rounded to: in Unit for Decimal, in inches for
 	// the other forms, where it is a whole number or a binary fraction down
 	// to 1/64. 0 means unrounded for Decimal and 1/16 in. otherwise.
-	Step float64
-	Way  Way
+	Step     float64
+	Rounding Rounding
 }
 
-// Show says how a value is written in each system of units. A Show whose
+// Display says how a value is written in each system of units. A Display whose
 // Metric is left out is written as US in both.
-type Show struct {
+type Display struct {
 	Dim        Dimension
-	US, Metric Scale
+	US, Metric UnitDisplay
 }
 
 // In is the scale for a system of units.
-func (s Show) In(sys System) Scale {
-	if sys == Metric && s.Metric != (Scale{}) {
+func (s Display) In(sys System) UnitDisplay {
+	if sys == Metric && s.Metric != (UnitDisplay{}) {
 		return s.Metric
 	}
 	return s.US
@@ -75,7 +75,7 @@ func (s Show) In(sys System) Scale {
 // unit is the unit of a bare number and of Exact. It panics on a unit that
 // does not exist or measures something else: a slip in a declaration, which
 // Check reports without panic.
-func (s Show) unit(sys System) Unit {
+func (s Display) unit(sys System) Unit {
 	sc := s.In(sys)
 	if slip := s.check(sc); slip != "" {
 		panic("quantity: " + slip)
@@ -83,7 +83,7 @@ func (s Show) unit(sys System) Unit {
 	return s.unitOf(sc)
 }
 
-func (s Show) unitOf(sc Scale) Unit {
+func (s Display) unitOf(sc UnitDisplay) Unit {
 	symbol := sc.Unit
 	switch {
 	case sc.Form == FeetInches && symbol == "":
@@ -100,14 +100,14 @@ func (s Show) unitOf(sc Scale) Unit {
 
 // Check tests a declaration: it returns what is wrong with it in plain words,
 // or an empty string.
-func (s Show) Check() string {
+func (s Display) Check() string {
 	if slip := s.check(s.In(US)); slip != "" {
 		return slip
 	}
 	return s.check(s.In(Metric))
 }
 
-func (s Show) check(sc Scale) string {
+func (s Display) check(sc UnitDisplay) string {
 	if _, ok := Find(sc.Unit); !ok {
 		return "there is no unit " + sc.Unit
 	}
