@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"path/filepath"
 	"time"
 
 	"coursebook/generator/internal/build"
@@ -15,15 +14,22 @@ import (
 func runBuild(s std, args []string) int {
 	flags := newManualFlags(s, "build", "Writes the whole site. The last good site stays in place until the new one is whole.")
 	out := flags.String("out", "site", "folder to publish into")
-	pocket := flags.String("pocket", "", "also write the whole manual as one HTML file")
+	pocket := flags.String("pocket", "", "also write the whole manual as this one HTML file, outside of -content and -out")
 	o, status, done := flags.open(s, args)
 	if done {
 		return status
 	}
+	var edition *output.OneFile
+	if *pocket != "" {
+		edition = &output.OneFile{Path: *pocket, Content: *flags.content, Site: *out}
+		if err := edition.Check(); err != nil {
+			return s.fail("build", err)
+		}
+	}
 	if err := output.Recover(*out); err != nil { // also where this build stops at a fault
 		return s.fail("build", err)
 	}
-	o.Pocket = *pocket != ""
+	o.Pocket = edition != nil
 	draft := output.NewDraft(*out)
 	defer draft.Discard()
 	o.Keep = draft.Put
@@ -41,7 +47,7 @@ func runBuild(s std, args []string) int {
 		fmt.Fprintln(s.err, "Nothing was written. The last good site, if there is one, is as it was.")
 		return faulty
 	}
-	if err := publish(site, draft, *pocket); err != nil {
+	if err := publish(site, draft, edition); err != nil {
 		return s.fail("build", err)
 	}
 	fmt.Fprintf(s.out, "%d pages, %d files in %s (%d ms)\n", site.Pages, len(site.Entries), *out, time.Since(start).Milliseconds())
@@ -53,42 +59,12 @@ func runBuild(s std, args []string) int {
 	return fine
 }
 
-func publish(site *build.Site, draft *output.Draft, pocket string) error {
-	if err := draft.Publish(site.Release); err != nil {
+// publish puts the site in its place, then the one-file edition, if any.
+func publish(site *build.Site, draft *output.Draft, pocket *output.OneFile) error {
+	if err := draft.Publish(site.Release); err != nil || pocket == nil {
 		return err
 	}
-	if pocket == "" {
-		return nil
-	}
-	return writeWhole(pocket, site.Pocket)
-}
-
-// writeWhole replaces a file in one step, so that a reader never gets half of
-// it.
-func writeWhole(name string, data []byte) error {
-	if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
-		return err
-	}
-	f, err := os.CreateTemp(filepath.Dir(name), ".coursebook-*")
-	if err != nil {
-		return err
-	}
-	defer os.Remove(f.Name())
-	if _, err := f.Write(data); err != nil {
-		f.Close()
-		return err
-	}
-	if err := f.Sync(); err != nil {
-		f.Close()
-		return err
-	}
-	if err := f.Close(); err != nil {
-		return err
-	}
-	if err := os.Chmod(f.Name(), 0o644); err != nil {
-		return err
-	}
-	return os.Rename(f.Name(), name)
+	return pocket.Write(site.Pocket)
 }
 
 // fail prints what went wrong; a located fault is printed as such.
