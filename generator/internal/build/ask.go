@@ -17,10 +17,10 @@ func Indexes(o Options, faults *fault.List) map[string]*search.Index {
 		return nil
 	}
 	b.makeForms()
-	b.assets.index, b.assets.indexData = map[string]string{}, map[string][]byte{}
+	b.Assets.Index, b.Assets.IndexData = map[string]string{}, map[string][]byte{}
 	b.makeIndexes()
 	indexes := map[string]*search.Index{}
-	for lang, data := range b.assets.indexData {
+	for lang, data := range b.Assets.IndexData {
 		x, err := search.Open(string(data))
 		if err != nil {
 			b.fail(err)

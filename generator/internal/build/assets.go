@@ -18,20 +18,9 @@ import (
 	"coursebook/generator/internal/output"
 	"coursebook/generator/internal/page"
 	"coursebook/generator/internal/preview"
+	"coursebook/generator/internal/render"
 	"coursebook/generator/internal/source"
 )
-
-// assets are the paths of what pages load, from the site's root, and the
-// bytes that the one-file edition carries inside.
-type assets struct {
-	style, script, module, icon string
-	later                       string            // styles that the first view does not need; empty where a theme has none
-	index, words                map[string]string // by language
-	styleData, scriptData       []byte
-	laterData                   []byte
-	workerData, iconData        []byte
-	indexData, wordsData        map[string][]byte
-}
 
 // loadModule compiles the module. A step of its compilation that was left out
 // is a warning, and makes a module over its size budget a warning too.
@@ -41,13 +30,13 @@ func (b *builder) loadModule() {
 		b.fail(err)
 		return
 	}
-	b.module = m.Packed
+	b.Assets.ModuleData = m.Packed
 	b.weights.ModuleUnreduced = len(m.Notes) > 0
 	for _, note := range m.Notes {
 		b.faults.Add(fault.Fault{Severity: fault.Warning, Code: CodeModule, Text: note,
 			Hint: "the site works; to add a Go version see DEVELOPERS.md, “The module”"})
 	}
-	b.print = calc.Fingerprint(b.o.Calculators)
+	b.Fingerprint = calc.Fingerprint(b.o.Calculators)
 }
 
 // laterStyle is a style sheet that pages load before their foot, so that the
@@ -56,33 +45,33 @@ const laterStyle = "css/later.css"
 
 // bundleTheme makes the theme's files and the pictures.
 func (b *builder) bundleTheme() {
-	a := &b.assets
-	a.index, a.words = map[string]string{}, map[string]string{}
-	a.indexData, a.wordsData = map[string][]byte{}, map[string][]byte{}
-	a.styleData = bundle.Style(b.o.Theme, "css/index.css", b.faults)
-	a.scriptData = bundle.Script(b.o.Theme, "ts/index.ts", b.faults)
-	a.workerData = bundle.Script(b.o.Theme, "worker/worker.ts", b.faults)
+	a := &b.Assets
+	a.Index, a.Words = map[string]string{}, map[string]string{}
+	a.IndexData, a.WordsData = map[string][]byte{}, map[string][]byte{}
+	a.StyleData = bundle.Style(b.o.Theme, "css/index.css", b.faults)
+	a.ScriptData = bundle.Script(b.o.Theme, "ts/index.ts", b.faults)
+	a.WorkerData = bundle.Script(b.o.Theme, "worker/worker.ts", b.faults)
 	var err error
-	if a.iconData, err = fs.ReadFile(b.o.Theme, "icon.svg"); err != nil {
+	if a.IconData, err = fs.ReadFile(b.o.Theme, "icon.svg"); err != nil {
 		b.fail(err)
 	}
-	a.style = b.asset("plumb", "css", a.styleData)
+	a.Style = b.asset("plumb", "css", a.StyleData)
 	if _, err := fs.Stat(b.o.Theme, laterStyle); err == nil {
-		a.laterData = bundle.Style(b.o.Theme, laterStyle, b.faults)
-		a.later = b.asset("later", "css", a.laterData)
+		a.LaterData = bundle.Style(b.o.Theme, laterStyle, b.faults)
+		a.Later = b.asset("later", "css", a.LaterData)
 	}
-	a.script = b.asset("page", "js", a.scriptData)
-	a.module = b.asset("module", "wasmz", b.module)
-	a.icon = b.asset("icon", "svg", a.iconData)
+	a.Script = b.asset("page", "js", a.ScriptData)
+	a.Module = b.asset("module", "wasmz", a.ModuleData)
+	a.Icon = b.asset("icon", "svg", a.IconData)
 	if b.o.Preview {
 		b.add(preview.ScriptPath, []byte(preview.Script))
 	}
 	b.addPictures()
 	b.addWords()
-	b.edition = b.editionOf()
-	b.firstView = output.NewFirstView([]output.File{{Path: a.style, Data: a.styleData}})
-	b.weights.Scripts = []output.File{{Path: a.script, Data: a.scriptData}}
-	b.weights.Module = output.File{Path: a.module, Data: b.module}
+	b.Edition = b.editionOf()
+	b.firstView = output.NewFirstView([]output.File{{Path: a.Style, Data: a.StyleData}})
+	b.weights.Scripts = []output.File{{Path: a.Script, Data: a.ScriptData}}
+	b.weights.Module = output.File{Path: a.Module, Data: a.ModuleData}
 }
 
 // asset adds a file named by its content and returns its path.
@@ -94,23 +83,22 @@ func (b *builder) asset(name, ext string, data []byte) string {
 
 // addPictures adds the pictures that pages show, with their sizes.
 func (b *builder) addPictures() {
-	b.pictures, b.pictureFiles = map[string]page.Image{}, map[string]source.File{}
+	b.Pictures = map[string]render.Picture{}
 	used := map[string]bool{}
-	for _, p := range b.site.Pages {
+	for _, p := range b.Site.Pages {
 		for _, pic := range p.Pictures {
 			used[pic.File] = true
 		}
 	}
-	for _, f := range b.sources {
+	for _, f := range b.Sources {
 		name := path.Base(f.Path)
 		if f.Kind != source.Picture || !used[name] {
 			continue
 		}
 		ext := path.Ext(name)
 		img := page.Image{Src: b.asset(strings.TrimSuffix(name, ext), ext[1:], f.Data)}
-		b.pictureFiles[img.Src] = f
 		img.Width, img.Height = b.size(f)
-		b.pictures[name] = img
+		b.Pictures[name] = render.Picture{Image: img, Data: f.Data}
 	}
 }
 
@@ -160,24 +148,25 @@ func (b *builder) addWords() {
 		b.fail(err)
 		return
 	}
-	for _, l := range b.site.Languages {
-		data := wordsFile(b.words[l.Code], texts)
+	for _, l := range b.Site.Languages {
+		data := wordsFile(b.Words[l.Code], texts)
 		if len(data) == 0 {
 			continue
 		}
-		b.assets.wordsData[l.Code] = data
-		b.assets.words[l.Code] = b.asset("words-"+l.Code, "tsv", data)
+		b.Assets.WordsData[l.Code] = data
+		b.Assets.Words[l.Code] = b.asset("words-"+l.Code, "tsv", data)
 	}
 }
 
 // editionOf hashes everything a site is made from.
 func (b *builder) editionOf() string {
-	parts := [][]byte{b.assets.styleData, b.assets.laterData, b.assets.scriptData, b.assets.workerData, b.module, []byte(b.print)}
-	for _, f := range b.sources {
+	a := &b.Assets
+	parts := [][]byte{a.StyleData, a.LaterData, a.ScriptData, a.WorkerData, a.ModuleData, []byte(b.Fingerprint)}
+	for _, f := range b.Sources {
 		parts = append(parts, []byte(f.Path), []byte(f.Sum))
 	}
-	for _, l := range b.site.Languages {
-		parts = append(parts, b.assets.wordsData[l.Code])
+	for _, l := range b.Site.Languages {
+		parts = append(parts, b.Assets.WordsData[l.Code])
 	}
 	return edition(parts...)
 }

@@ -15,6 +15,7 @@ import (
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/markdown"
 	"coursebook/generator/internal/output"
+	"coursebook/generator/internal/render"
 	"coursebook/generator/module/compiling"
 )
 
@@ -85,12 +86,12 @@ func Make(o Options, faults *fault.List) *Site {
 // building pages. Make does not check the prose.
 func Inspect(o Options, faults *fault.List) {
 	b := read(o, markdown.Parse, faults)
-	if b.site == nil {
+	if b.Site == nil {
 		return
 	}
 	var prose fault.List
-	b.site.CheckProse(b.sources, &prose)
-	b.checkPaper(&prose)
+	b.Site.CheckProse(b.Sources, &prose)
+	render.CheckPaper(&b.Manual, &prose)
 	faults.Add(fault.Under(o.Content, prose.All())...)
 	b.makeForms()
 }
@@ -120,10 +121,10 @@ func (b *builder) finish() *Site {
 	for _, f := range output.CheckBudgets(b.weights) {
 		b.overBudget(f)
 	}
-	site := &Site{Entries: b.entries, Files: b.files, Release: output.ReleaseOf(b.entries), Pages: len(b.site.Pages)}
+	site := &Site{Entries: b.entries, Files: b.files, Release: output.ReleaseOf(b.entries), Pages: len(b.Site.Pages)}
 	if b.o.Pocket {
 		b.o.Step("writing the one-file edition")
-		if site.Pocket, err = b.pocket(); err != nil {
+		if site.Pocket, err = render.Pocket(&b.Manual); err != nil {
 			b.fail(err)
 		}
 	}

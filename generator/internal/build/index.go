@@ -17,30 +17,30 @@ const smallText = 25_000
 
 // makeIndexes makes the search index of every language.
 func (b *builder) makeIndexes() {
-	for _, l := range b.site.Languages {
+	for _, l := range b.Site.Languages {
 		entries := b.entriesOf(l)
 		stemmer, ok := stem.For(l.Code)
 		if !ok {
 			stemmer = func(word string) string { return word }
 		}
 		data := []byte(search.Build(l.Code, entries, b.synonyms[l.Code], stemmer))
-		b.assets.indexData[l.Code] = data
-		b.assets.index[l.Code] = b.asset("index-"+l.Code, "txt", data)
+		b.Assets.IndexData[l.Code] = data
+		b.Assets.Index[l.Code] = b.asset("index-"+l.Code, "txt", data)
 		if covered := search.Covered(entries); covered >= smallText {
 			b.weights.Indexes = append(b.weights.Indexes,
-				output.Index{File: output.File{Path: b.assets.index[l.Code], Data: data}, Text: covered})
+				output.Index{File: output.File{Path: b.Assets.Index[l.Code], Data: data}, Text: covered})
 		}
 	}
 }
 
 func (b *builder) entriesOf(l *site.Language) []search.Entry {
 	var list []search.Entry
-	for _, p := range b.site.Pages {
+	for _, p := range b.Site.Pages {
 		if p.Language == l {
 			list = append(list, entriesOfPage(p)...)
 		}
 	}
-	for _, f := range b.forms[l.Code] {
+	for _, f := range b.Forms.In(l.Code) {
 		list = append(list, search.Entry{URL: site.CalculatorPath(l.Code, f.ID), Title: f.Title, Text: textOf(f), Kind: "calculator"})
 	}
 	return list

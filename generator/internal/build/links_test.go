@@ -12,6 +12,7 @@ import (
 	"golang.org/x/net/html"
 
 	"coursebook/generator/internal/bundle"
+	"coursebook/generator/internal/render"
 )
 
 func parse(t *testing.T, data []byte) *html.Node {
@@ -163,7 +164,7 @@ func TestEveryPage(t *testing.T) {
 		if got := attr(elements(doc, "html")[0], "lang"); got != lang {
 			t.Errorf("%s is in %s", f.Path, got)
 		}
-		if got := policyOf(doc); got != policy {
+		if got := policyOf(doc); got != render.Policy {
 			t.Errorf("%s: policy %s", f.Path, got)
 		}
 		if n := len(elements(doc, "style")); n > 0 {

@@ -8,10 +8,10 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/quantity"
 	"coursebook/generator/internal/fault"
-	"coursebook/generator/internal/form"
 	"coursebook/generator/internal/markdown"
 	"coursebook/generator/internal/output"
 	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/render"
 	"coursebook/generator/internal/site"
 	"coursebook/generator/internal/source"
 	"coursebook/generator/internal/theme"
@@ -23,35 +23,16 @@ type builder struct {
 	o      Options
 	faults *fault.List
 
-	sources  []source.File
-	docs     []*markdown.Document
-	site     *site.Site
-	synonyms map[string][][]string
-	words    map[string]calc.Translations
-	themes   map[string]*theme.Theme
+	render.Manual
+	synonyms map[string][][]string // for the search, by language
 	lists    []WordList
-
-	module   []byte
-	print    string // fingerprint of the declarations
-	edition  string
-	assets   assets
-	forms    map[string][]*form.Form // by language, in the shelf's order
-	placed   map[placeKey]*form.Form // forms with an author's inputs
-	pictures map[string]page.Image
-
-	commons sync.Map // spotKey → *theme.Common
-	stages  sync.Map // stageKey → []theme.StageLink
-
-	pictureFiles   map[string]source.File // by their path on the site
-	insideOnce     sync.Once
-	insidePictures map[string]page.Image
 
 	adding  sync.Mutex // for the three below
 	paths   map[string]bool
 	entries []output.Entry
 	files   []output.File // unless Options.Keep takes them
-	weights output.Weights
 
+	weights   output.Weights
 	firstView output.FirstView
 }
 
@@ -63,19 +44,20 @@ type parser func(source.File, quantity.Mark, *fault.List) *markdown.Document
 func read(o Options, parse parser, faults *fault.List) *builder {
 	content := &fault.List{} // these name files below the content folder
 	defer func() { faults.Add(fault.Under(o.Content, content.All())...) }()
-	b := &builder{o: o, faults: content, paths: map[string]bool{}, words: map[string]calc.Translations{}, themes: map[string]*theme.Theme{}}
-	b.sources = source.Read(o.Content, content)
+	b := &builder{o: o, faults: content, paths: map[string]bool{},
+		Manual: render.Manual{Words: map[string]calc.Translations{}, Themes: map[string]*theme.Theme{}}}
+	b.Sources = source.Read(o.Content, content)
 	manual, ok := b.manual()
 	if !ok {
 		b.faults = faults
 		return b
 	}
-	b.docs = b.parsePages(manual, parse)
-	pages := make([]*page.Page, len(b.docs))
-	for i, d := range b.docs {
+	b.Docs = b.parsePages(manual, parse)
+	pages := make([]*page.Page, len(b.Docs))
+	for i, d := range b.Docs {
 		pages[i] = &d.Page
 	}
-	b.site = site.Assemble(manual, b.sources, pages, o.Calculators, content)
+	b.Site = site.Assemble(manual, b.Sources, pages, o.Calculators, content)
 	b.faults = faults
 	b.loadWords(manual)
 	return b
@@ -84,7 +66,7 @@ func read(o Options, parse parser, faults *fault.List) *builder {
 func (b *builder) manual() (source.Manual, bool) {
 	var manual source.Manual
 	found := false
-	for _, f := range b.sources {
+	for _, f := range b.Sources {
 		if f.Kind == source.ManualFile {
 			manual, found = source.ParseManual(f.Path, f.Data, b.faults), true
 		}
@@ -96,7 +78,7 @@ func (b *builder) manual() (source.Manual, bool) {
 		}
 		return manual, false
 	}
-	for _, f := range b.sources {
+	for _, f := range b.Sources {
 		if f.Kind == source.Words && f.Path == manual.Synonyms {
 			b.synonyms = source.ParseSynonyms(f.Path, f.Data, b.faults)
 		}
@@ -113,7 +95,7 @@ func (b *builder) parsePages(manual source.Manual, parse parser) []*markdown.Doc
 		}
 	}
 	var files []source.File
-	for _, f := range b.sources {
+	for _, f := range b.Sources {
 		if f.Kind == source.Page {
 			files = append(files, f)
 		}
@@ -133,19 +115,19 @@ func (b *builder) loadWords(manual source.Manual) {
 	b.lists = lists
 	byLang := map[string]map[string]string{}
 	for _, l := range manual.Languages {
-		b.words[l.Code] = calc.Translations{}
+		b.Words[l.Code] = calc.Translations{}
 		for _, list := range lists {
-			maps.Copy(b.words[l.Code], list.Read(l.Code, b.faults))
+			maps.Copy(b.Words[l.Code], list.Read(l.Code, b.faults))
 		}
-		byLang[l.Code] = b.words[l.Code]
+		byLang[l.Code] = b.Words[l.Code]
 	}
-	base, err := theme.Load(b.o.Theme, byLang)
+	base, err := theme.Load(b.o.Theme, byLang, render.Templates())
 	if err != nil {
 		b.fail(err)
 		return
 	}
 	for _, l := range manual.Languages {
-		if b.themes[l.Code], err = base.For(l.Code); err != nil {
+		if b.Themes[l.Code], err = base.For(l.Code); err != nil {
 			b.fail(err)
 		}
 	}
@@ -153,12 +135,12 @@ func (b *builder) loadWords(manual source.Manual) {
 
 // untranslated warns of texts that a language lacks.
 func (b *builder) untranslated() {
-	for _, l := range b.site.Languages {
+	for _, l := range b.Site.Languages {
 		if l.Code == "en" {
 			continue
 		}
 		for _, list := range b.lists {
-			missing := translations.Missing(list.English, b.words[l.Code])
+			missing := translations.Missing(list.English, b.Words[l.Code])
 			if len(missing) == 0 {
 				continue
 			}

@@ -27,19 +27,20 @@ func (b *builder) worker(files []output.Entry) (output.File, error) {
 	if err != nil {
 		return output.File{}, err
 	}
-	return output.File{Path: offline.WorkerName, Data: []byte(offline.Worker(string(b.assets.workerData), release))}, nil
+	return output.File{Path: offline.WorkerName, Data: []byte(offline.Worker(string(b.Assets.WorkerData), release))}, nil
 }
 
 func (b *builder) addAppManifest() {
-	l := b.site.Languages[0]
+	l := b.Site.Languages[0]
 	data, err := offline.Webmanifest(offline.App{
 		Name: l.Title, ShortName: l.Title, Description: l.Subtitle, Language: l.Code,
 		Theme: themeColour, Background: backgroundColour,
-		Icons: []offline.Icon{{Src: b.assets.icon, Sizes: "any", Type: "image/svg+xml", Purpose: "any"}},
+		Icons: []offline.Icon{{Src: b.Assets.Icon, Sizes: "any", Type: "image/svg+xml", Purpose: "any"}},
 	})
 	if err != nil {
 		b.fail(err)
 		return
 	}
+	b.Assets.AppManifest = appManifest
 	b.add(appManifest, data)
 }

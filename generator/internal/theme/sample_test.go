@@ -3,7 +3,9 @@ package theme
 import (
 	"html/template"
 	"io/fs"
+	"maps"
 	"os"
+	"slices"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -17,7 +19,7 @@ func plumb() fs.FS { return os.DirFS("../../../themes/plumb") }
 
 func load(t *testing.T, other map[string]map[string]string) *Theme {
 	t.Helper()
-	th, err := Load(plumb(), other)
+	th, err := Load(plumb(), other, slices.Collect(maps.Keys(samples())))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -91,7 +93,7 @@ func sampleSteps() []form.Step {
 	return []form.Step{{Title: hostile, Of: both, Plain: both, Substituted: both, Result: both, Where: []form.Both{both}}}
 }
 
-// samples is one view for every template a theme must define.
+// samples is one view for every template that makes a page or an article.
 func samples() map[string]any {
 	link := Link{Title: hostile, Summary: hostile, Href: "x.html", Time: "1 h", Roles: []string{"foreman"}, Lang: "es"}
 	return map[string]any{
@@ -117,7 +119,7 @@ func samples() map[string]any {
 			Lessons: []LessonLink{{Link: link, IDs: []string{hostile, "b"}, Each: "x.html#q-"}}},
 		"training": Training{Frame: sampleFrame("training"), Courses: []CourseItem{{link, []LessonLink{{Link: link, IDs: []string{"a"}, Each: "x.html#q-"}}}}},
 		"missing":  Missing{Frame: sampleFrame("missing")},
-		"article":  All{Frame: pocketFrame(), Groups: []Group{{"A", []Link{link}}}},
+		"all-body": All{Frame: pocketFrame(), Groups: []Group{{"A", []Link{link}}}},
 		"pocket": Pocket{Frame: pocketFrame(), Articles: []Article{{ID: "en.a", Lang: "en", Title: hostile, Body: "<p>x</p>"}},
 			Style: "p{margin:0}", Script: "let a=1", Data: []Data{{"module", "QUJD+/="}}},
 	}

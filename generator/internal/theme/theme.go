@@ -22,12 +22,10 @@ type Theme struct {
 	kept  sync.Map // template name → kept, for reuse
 }
 
-// kinds are the templates a theme must define, one file each.
-var kinds = []string{"procedure", "home", "calculator", "listing", "all", "missing", "paper", "pocket", "article", "lesson", "course", "training"}
-
 // Load reads templates/*.html and words.tsv (key, English text) from a theme
-// folder. other holds the translations by language and key.
-func Load(dir fs.FS, other map[string]map[string]string) (*Theme, error) {
+// folder. other holds the translations by language and key; needed names the
+// templates that the theme must define.
+func Load(dir fs.FS, other map[string]map[string]string, needed []string) (*Theme, error) {
 	t := &Theme{lang: other}
 	var err error
 	if t.texts, err = Texts(dir); err != nil {
@@ -38,9 +36,9 @@ func Load(dir fs.FS, other map[string]map[string]string) (*Theme, error) {
 		return nil, fmt.Errorf("theme: %w", err)
 	}
 	settle(t.set, func(string) (string, bool) { return "", false })
-	for _, k := range kinds {
-		if t.set.Lookup(k) == nil {
-			return nil, fmt.Errorf("theme: there is no template named %q in templates/", k)
+	for _, name := range needed {
+		if t.set.Lookup(name) == nil {
+			return nil, fmt.Errorf("theme: there is no template named %q in templates/", name)
 		}
 	}
 	return t, nil

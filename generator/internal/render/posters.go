@@ -1,4 +1,4 @@
-package build
+package render
 
 import (
 	"fmt"
@@ -31,35 +31,38 @@ const (
 )
 
 // posters are the posters of a language.
-func (b *builder) posters(l *site.Language) []theme.Poster {
+func posters(m *Manual, l *site.Language) ([]theme.Poster, error) {
 	var list []theme.Poster
-	for _, named := range b.site.Manual.Posters {
-		if e, ok := b.site.In(l, named.Slug); ok {
-			list = append(list, b.poster(e))
+	for _, named := range m.Site.Manual.Posters {
+		if e, ok := m.Site.In(l, named.Slug); ok {
+			p, err := poster(m, e)
+			if err != nil {
+				return nil, err
+			}
+			list = append(list, p)
 		}
 	}
-	return list
+	return list, nil
 }
 
-func (b *builder) poster(e site.Entry) theme.Poster {
+func poster(m *Manual, e site.Entry) (theme.Poster, error) {
 	p := e.Page
-	v := theme.Poster{Title: p.Header.Title, Lang: langOf(e), Caution: b.firstCaution(p), Revised: b.revisedOf(p)}
+	v := theme.Poster{Title: p.Header.Title, Lang: langOf(e), Caution: firstCaution(m, p), Revised: revisedOf(m, p)}
 	shown := p.Steps[:min(len(p.Steps), stepsOnPoster)]
 	for _, s := range shown {
 		v.Steps = append(v.Steps, theme.PosterStep{Text: fewWords(p, s), Hold: s.Hold})
 	}
 	v.More = len(p.Steps) - len(shown)
-	if b.site.Manual.Address == "" {
-		return v
+	if m.Site.Manual.Address == "" {
+		return v, nil
 	}
-	v.Address = b.addressOf(p)
+	v.Address = addressOf(m, p)
 	c, err := qr.New(v.Address)
 	if err != nil {
-		b.fail(err)
-		return v
+		return v, err
 	}
 	v.Code = theme.Code{Side: c.Side, Width: max(codeWidth, c.Side*leastModule), Path: c.Path}
-	return v
+	return v, nil
 }
 
 // fewWords is a step's lead, or its first sentence where it has none. A hold
@@ -83,18 +86,17 @@ func fewWords(p *site.Page, s page.Step) template.HTML {
 }
 
 // checkPosters warns of an address that makes a dense code.
-func (b *builder) checkPosters(faults *fault.List) {
-	m := b.site.Manual
-	if m.Address == "" {
+func checkPosters(m *Manual, faults *fault.List) {
+	if m.Site.Manual.Address == "" {
 		return
 	}
-	for _, named := range m.Posters {
-		p := b.site.Page(b.site.Languages[0].Code, named.Slug)
+	for _, named := range m.Site.Manual.Posters {
+		p := m.Site.Page(m.Site.Languages[0].Code, named.Slug)
 		if p == nil {
 			continue // said already
 		}
-		if n := len(b.addressOf(p)); n > densest {
-			b.warn(faults, "manual.yaml", named.Line, "poster-dense",
+		if n := len(addressOf(m, p)); n > densest {
+			warn(m, faults, "manual.yaml", named.Line, "poster-dense",
 				fmt.Sprintf("the page's address has %d bytes; beyond %d its code on the poster is so fine that dirt spoils it", n, densest),
 				"give the site a shorter address, or the page a shorter name")
 		}
@@ -102,4 +104,4 @@ func (b *builder) checkPosters(faults *fault.List) {
 }
 
 // addressOf is where a page will stand.
-func (b *builder) addressOf(p *site.Page) string { return b.site.Manual.Address + p.Path }
+func addressOf(m *Manual, p *site.Page) string { return m.Site.Manual.Address + p.Path }

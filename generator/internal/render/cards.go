@@ -1,4 +1,4 @@
-package build
+package render
 
 import (
 	"fmt"
@@ -20,7 +20,7 @@ const mostOnCard = 9
 
 // cardPages are the pages that become cards, the crew talk first and then in
 // the order of the day.
-func (b *builder) cardPages(l *site.Language) []site.Entry {
+func cardPages(l *site.Language) []site.Entry {
 	var first, rest []site.Entry
 	add := func(list []site.Entry) {
 		for _, e := range list {
@@ -44,10 +44,10 @@ func (b *builder) cardPages(l *site.Language) []site.Entry {
 const rowsOnSheet = 2
 
 // sheets lays the cards out on sheets.
-func (b *builder) sheets(l *site.Language) []theme.Sheet {
+func sheets(m *Manual, l *site.Language) []theme.Sheet {
 	var cards []theme.Card
-	for _, e := range b.cardPages(l) {
-		cards = append(cards, b.cardsOf(e)...)
+	for _, e := range cardPages(l) {
+		cards = append(cards, cardsOf(m, e)...)
 	}
 	var sheets []theme.Sheet
 	for i, row := range inRows(cards) {
@@ -82,13 +82,13 @@ func inRows(cards []theme.Card) [][]theme.Card {
 
 // cardsOf are a page's cards: one, or two halves where it has more checks
 // than a card holds.
-func (b *builder) cardsOf(e site.Entry) []theme.Card {
+func cardsOf(m *Manual, e site.Entry) []theme.Card {
 	p := e.Page
 	parts := (len(p.Checks) + mostOnCard - 1) / mostOnCard
 	cards := make([]theme.Card, 0, parts)
 	for i := range parts {
 		c := theme.Card{Title: p.Header.Title, Lang: langOf(e), When: line(p, p.Header.When, 0),
-			Caution: b.firstCaution(p), Revised: b.revisedOf(p), Address: b.addressOf(p)}
+			Caution: firstCaution(m, p), Revised: revisedOf(m, p), Address: addressOf(m, p)}
 		if parts > 1 {
 			c.Part, c.Of = i+1, parts
 		}
@@ -163,15 +163,15 @@ func rows(text template.HTML, letters int) int {
 	return (n + letters - 1) / letters
 }
 
-func (b *builder) checkCards(p *site.Page, faults *fault.List) {
+func checkCards(m *Manual, p *site.Page, faults *fault.List) {
 	if n := len(p.Checks); n > mostOnCard {
-		b.warn(faults, p.File, p.Checks[mostOnCard].Line, "card-many",
+		warn(m, faults, p.File, p.Checks[mostOnCard].Line, "card-many",
 			fmt.Sprintf("%d checks on a page; its pocket card holds %d and is split over two cards", n, mostOnCard),
 			"keep the checks that nobody may miss, or make two pages of it")
 	}
-	for _, c := range b.cardsOf(site.Entry{Page: p}) {
+	for _, c := range cardsOf(m, site.Entry{Page: p}) {
 		if n := broad.needs(c); c.Wide && n > broad.height {
-			b.warn(faults, p.File, p.Checks[0].Line, "card-full",
+			warn(m, faults, p.File, p.Checks[0].Line, "card-full",
 				fmt.Sprintf("the text of the pocket card is %d %% of what a wide card holds", 100*n/broad.height), "shorten the checks and the first caution")
 			return
 		}

@@ -1,0 +1,78 @@
+package render
+
+import (
+	"strings"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/quantity"
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/form"
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/site"
+)
+
+// Forms are the calculators' forms in every language.
+type Forms struct {
+	byLang map[string][]*form.Form // in the calculators' order
+	placed map[placeKey]*form.Form // with an author's inputs
+}
+
+// placeKey is a form with an author's inputs.
+type placeKey struct{ lang, calculator, inputs string }
+
+// NewForms makes every calculator's form in every language, and those that an
+// author has filled in. The site has reported inputs that a form refuses.
+func NewForms(s *site.Site, words map[string]calc.Translations, faults *fault.List) *Forms {
+	forms := &Forms{map[string][]*form.Form{}, map[placeKey]*form.Form{}}
+	for _, l := range s.Languages {
+		for _, c := range s.Calculators {
+			f, notes := form.New(c, words[l.Code], l.Mark, nil)
+			if len(notes) > 0 {
+				faults.Add(fault.Fault{Code: "calculator", Text: "the example case of the calculator " + c.ID + " is refused: " + say(notes[0]), Hint: "mend its declaration"})
+				continue
+			}
+			forms.byLang[l.Code] = append(forms.byLang[l.Code], f)
+		}
+	}
+	for _, p := range s.Pages {
+		l := p.Language
+		for _, place := range p.Places {
+			c := s.Calculator(place.Calculator)
+			if len(place.Set) == 0 || c == nil {
+				continue
+			}
+			if f, notes := form.New(c, words[l.Code], l.Mark, site.Entries(place.Set)); len(notes) == 0 {
+				forms.placed[keyOf(l.Code, place)] = f
+			}
+		}
+	}
+	return forms
+}
+
+func say(n calc.Note) string {
+	return n.At.String() + ": " + calc.Locale{Style: quantity.Style{}}.Say(n.Text, n.Slots...)
+}
+
+func keyOf(lang string, place page.Place) placeKey {
+	var set strings.Builder
+	for _, in := range place.Set {
+		set.WriteString(in.Path + "=" + in.Text + "\n")
+	}
+	return placeKey{lang, place.Calculator, set.String()}
+}
+
+// In lists the forms of a language, in the calculators' order.
+func (f *Forms) In(lang string) []*form.Form { return f.byLang[lang] }
+
+// at is the form that a place shows.
+func (f *Forms) at(lang string, place page.Place) *form.Form {
+	if len(place.Set) > 0 {
+		return f.placed[keyOf(lang, place)]
+	}
+	for _, own := range f.byLang[lang] {
+		if own.ID == place.Calculator {
+			return own
+		}
+	}
+	return nil
+}

@@ -1,0 +1,120 @@
+package render
+
+import (
+	"strings"
+
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/site"
+	"coursebook/generator/internal/theme"
+)
+
+// urgentSlug is the page that is one touch from every page: what to do when a
+// form opens. A manual without such a page has no such link.
+const urgentSlug = "blow-out"
+
+// Policy is the content security policy of every page: nothing from anywhere
+// else, no markup made from text, no script but the site's own.
+const Policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' data:; " +
+	"connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; " +
+	"require-trusted-types-for 'script'; trusted-types coursebook"
+
+// href is an address as written on the job's page.
+func (j *Job) href(to address) string {
+	if j.form == site.OneFile {
+		return "#" + to.anchor
+	}
+	return site.Rel(j.at.path, to.path)
+}
+
+func (j *Job) pageHref(p *site.Page) string { return j.Site.Href(j.form, j.at.path, p, "") }
+
+func (j *Job) homeHref(l *site.Language) string {
+	if l.Home.Page != nil && !l.Home.Fallback {
+		return j.pageHref(l.Home.Page)
+	}
+	return j.href(allAt(j, l))
+}
+
+func frame(j *Job) theme.Frame {
+	current := ""
+	if j.page != nil && j.page.Stage != nil {
+		current = j.page.Stage.ID
+	}
+	return theme.Frame{Common: common(j), Title: j.title, Slug: j.slug, Self: j.at.path,
+		Languages: languageLinks(j), Stages: stageLinks(j, current)}
+}
+
+func common(j *Job) *theme.Common {
+	l := j.lang
+	c := &theme.Common{
+		Lang: l.Code, Name: l.Title, Subtitle: l.Subtitle, Kind: j.kind.name,
+		Revised: j.Site.Manual.Revised, Root: strings.Repeat("../", strings.Count(j.at.path, "/")),
+		Home: j.homeHref(l), All: j.href(allAt(j, l)),
+		Policy: Policy, Release: j.Edition, Pocket: j.form == site.OneFile, Assets: frameAssets(j),
+	}
+	if len(l.Courses) > 0 {
+		c.Training = j.href(trainingAt(j, l))
+	}
+	if e, ok := j.Site.In(l, urgentSlug); ok {
+		c.Blowout = j.pageHref(e.Page)
+	}
+	if l.Cautions.Page != nil {
+		c.Cautions = j.pageHref(l.Cautions.Page)
+	}
+	for _, r := range l.Roles {
+		c.Crew = append(c.Crew, theme.Role{ID: r.ID, Title: r.Title})
+	}
+	return c
+}
+
+func frameAssets(j *Job) theme.Assets {
+	a := theme.Assets{Fingerprint: j.Fingerprint}
+	if j.form == site.OneFile {
+		return a
+	}
+	rel := func(path string) string {
+		if path == "" {
+			return ""
+		}
+		return site.Rel(j.at.path, path)
+	}
+	a.Later = rel(j.Assets.Later)
+	a.Style, a.Script, a.Module, a.Icon = rel(j.Assets.Style), rel(j.Assets.Script), rel(j.Assets.Module), rel(j.Assets.Icon)
+	a.Index, a.Words, a.AppManifest = rel(j.Assets.Index[j.lang.Code]), rel(j.Assets.Words[j.lang.Code]), rel(j.Assets.AppManifest)
+	return a
+}
+
+// stageLinks are the knots of the line through every page: each leads to its
+// stage on the home page.
+func stageLinks(j *Job, current string) []theme.StageLink {
+	home := j.homeHref(j.lang)
+	if j.kind.name == string(page.Home) && j.form == site.Folder {
+		home = ""
+	}
+	var list []theme.StageLink
+	for _, st := range j.lang.Stages {
+		href := home + "#" + stageID(st.ID)
+		if j.form == site.OneFile {
+			href = home + "." + stageID(st.ID)
+		}
+		list = append(list, theme.StageLink{ID: st.ID, Title: st.Title, Href: href, Current: st.ID == current})
+	}
+	return list
+}
+
+// stageID is the id of a stage on the home page.
+func stageID(id string) string { return "stage-" + id }
+
+func languageLinks(j *Job) []theme.Language {
+	var list []theme.Language
+	for i, l := range j.Site.Languages {
+		link := theme.Language{Code: l.Code, Name: l.Name, Decimal: j.Site.Manual.Languages[i].Decimal, Current: l == j.lang, Own: true}
+		if twin := j.kind.at(j, l); twin != (address{}) {
+			link.Href = j.href(twin)
+		} else {
+			link.Own, link.Href = false, j.homeHref(l)
+		}
+		list = append(list, link)
+	}
+	return list
+}

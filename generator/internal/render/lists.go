@@ -1,0 +1,65 @@
+package render
+
+import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"coursebook/generator/internal/site"
+	"coursebook/generator/internal/theme"
+)
+
+func listAll(m *Manual, l *site.Language) []*Job {
+	return []*Job{{slug: "all", title: m.Themes[l.Code].Text("ui.all")}}
+}
+
+func allAt(_ *Job, l *site.Language) address {
+	return address{site.AllPath(l.Code), l.Code + ".all"}
+}
+
+// allView lists every page of a language from A to Z.
+func allView(j *Job) (any, error) {
+	v := theme.All{Frame: frame(j), Calculators: calculatorLinks(j), Paper: paperLinks(j)}
+	for _, e := range j.lang.All {
+		letter := initial(e.Page.Header.Title)
+		if n := len(v.Groups); n == 0 || v.Groups[n-1].Letter != letter {
+			v.Groups = append(v.Groups, theme.Group{Letter: letter})
+		}
+		g := &v.Groups[len(v.Groups)-1]
+		g.Pages = append(g.Pages, link(j, e))
+	}
+	return v, nil
+}
+
+// initial is the letter under which a title is listed.
+func initial(title string) string {
+	for _, r := range title {
+		if unicode.IsLetter(r) || unicode.IsDigit(r) {
+			return strings.ToUpper(string(r))
+		}
+	}
+	r, _ := utf8.DecodeRuneInString(title)
+	return string(r)
+}
+
+// missingPath is the page that a server shows for an address that does not
+// exist. It may be shown for any address below the site's root.
+const missingPath = "404.html"
+
+// listMissing gives the one page for lost addresses, in the first language. The
+// one-file edition has none.
+func listMissing(m *Manual, l *site.Language) []*Job {
+	if l != m.Site.Languages[0] {
+		return nil
+	}
+	return []*Job{{title: m.Themes[l.Code].Text("ui.missing.title"), folderOnly: true}}
+}
+
+func missingAt(j *Job, l *site.Language) address {
+	if l != j.lang {
+		return address{}
+	}
+	return address{path: missingPath}
+}
+
+func missingView(j *Job) (any, error) { return theme.Missing{Frame: frame(j)}, nil }

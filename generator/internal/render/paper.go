@@ -1,0 +1,132 @@
+package render
+
+import (
+	"html/template"
+	"path"
+	"strings"
+
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/markdown"
+	"coursebook/generator/internal/markdown/amount"
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/site"
+	"coursebook/generator/internal/theme"
+)
+
+// Pages for paper. Nobody waits for one at the wall, so they are not held to
+// the budget of the first view.
+
+func listCards(m *Manual, l *site.Language) []*Job {
+	if !hasCards(m) {
+		return nil
+	}
+	return []*Job{{slug: "cards", title: m.Themes[l.Code].Text("ui.cards")}}
+}
+
+// hasCards reports whether the manual has pages that become cards.
+func hasCards(m *Manual) bool { return len(cardPages(m.Site.Languages[0])) > 0 }
+
+func cardsAt(_ *Job, l *site.Language) address {
+	return address{site.CardsPath(l.Code), l.Code + ".cards"}
+}
+
+func cardsView(j *Job) (any, error) {
+	v := theme.Paper{Frame: frame(j), Sheets: sheets(j.Manual, j.lang)}
+	v.Summary = j.theme().Text("ui.cards.lede")
+	return v, nil
+}
+
+func listPosters(m *Manual, l *site.Language) []*Job {
+	if len(m.Site.Manual.Posters) == 0 {
+		return nil
+	}
+	return []*Job{{slug: "posters", title: m.Themes[l.Code].Text("ui.posters")}}
+}
+
+func postersAt(_ *Job, l *site.Language) address {
+	return address{site.PostersPath(l.Code), l.Code + ".posters"}
+}
+
+func postersView(j *Job) (any, error) {
+	posters, err := posters(j.Manual, j.lang)
+	if err != nil {
+		return nil, err
+	}
+	v := theme.Paper{Frame: frame(j), Posters: posters}
+	v.Summary = j.theme().Text("ui.posters.lede")
+	return v, nil
+}
+
+// paperLinks lead to the pages for paper.
+func paperLinks(j *Job) []theme.Link {
+	var list []theme.Link
+	add := func(key string, at address, slug string) {
+		list = append(list, theme.Link{Title: j.theme().Text(key), Summary: j.theme().Text(key + ".lede"), Href: j.href(at), Slug: slug})
+	}
+	if hasCards(j.Manual) {
+		add("ui.cards", cardsAt(j, j.lang), "cards")
+	}
+	if len(j.Site.Manual.Posters) > 0 {
+		add("ui.posters", postersAt(j, j.lang), "posters")
+	}
+	return list
+}
+
+// line is a text of a page's model as it stands on paper.
+func line(p *site.Page, text string, lead int) template.HTML {
+	finder := amount.New(p.Lang, p.Language.Mark, p.Header.Least...)
+	return template.HTML(markdown.Line(strings.ReplaceAll(text, "\n", " "), lead, finder))
+}
+
+// firstCaution is the caution that a page opens with; nil without any.
+func firstCaution(m *Manual, p *site.Page) *theme.Signal {
+	if len(p.Cautions) == 0 {
+		return nil
+	}
+	c := p.Cautions[0]
+	return &theme.Signal{Level: c.Level, Word: m.Themes[p.Lang].Text("ui.signal." + c.Level), Text: line(p, c.Text, 0)}
+}
+
+// revisedOf is the date of a page, or of the manual where it bears none.
+func revisedOf(m *Manual, p *site.Page) string {
+	if p.Header.Revised != "" {
+		return p.Header.Revised
+	}
+	return m.Site.Manual.Revised
+}
+
+// langOf marks a page that stands in for one in the reader's language.
+func langOf(e site.Entry) string {
+	if e.Fallback {
+		return e.Page.Lang
+	}
+	return ""
+}
+
+// CheckPaper warns of pages that will be awkward on paper.
+func CheckPaper(m *Manual, faults *fault.List) {
+	if len(m.Site.Languages) == 0 || len(m.Themes) < len(m.Site.Languages) {
+		return // said already
+	}
+	for _, p := range m.Site.Pages {
+		if isCardPage(p) {
+			checkCards(m, p, faults)
+		}
+	}
+	checkPosters(m, faults)
+}
+
+// warn reports a warning at a line of the content.
+func warn(m *Manual, faults *fault.List, file string, at int, code, text, hint string) {
+	f := fault.Fault{Severity: fault.Warning, File: file, Line: at, Code: code, Text: text, Hint: hint}
+	for _, s := range m.Sources {
+		if s.Path == path.Clean(file) {
+			f.Source = fault.Line(s.Data, at)
+		}
+	}
+	faults.Add(f)
+}
+
+func isCardPage(p *site.Page) bool {
+	return p.Header.Kind == page.Procedure && len(p.Checks) > 0
+}

@@ -1,0 +1,105 @@
+package render
+
+import (
+	"bytes"
+	"encoding/base64"
+	"html/template"
+	"slices"
+	"strings"
+
+	"coursebook/generator/internal/bundle"
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/site"
+	"coursebook/generator/internal/theme"
+)
+
+// inside are the pictures as data: addresses.
+func inside(pictures map[string]Picture) map[string]Picture {
+	all := make(map[string]Picture, len(pictures))
+	for name, p := range pictures {
+		p.Src = "data:" + mediaType(p.Src) + ";base64," + base64.StdEncoding.EncodeToString(p.Data)
+		all[name] = p
+	}
+	return all
+}
+
+func mediaType(path string) string {
+	switch path[strings.LastIndexByte(path, '.')+1:] {
+	case "svg":
+		return "image/svg+xml"
+	case "png":
+		return "image/png"
+	case "webp":
+		return "image/webp"
+	}
+	return "image/jpeg"
+}
+
+// Pocket makes the one-file edition: every page in every language, with style,
+// script, module and indexes inside, under a policy that allows just these
+// blocks and no connection at all.
+func Pocket(folder *Manual) ([]byte, error) {
+	own := *folder
+	own.Pictures = inside(folder.Pictures)
+	m := &own
+	l := m.Site.Languages[0]
+	around := &Job{Manual: m, kind: &aroundAll, form: site.OneFile, at: address{path: "index.html"}, lang: l, title: l.Title}
+	if l.Home.Page != nil {
+		around.slug = l.Home.Page.Slug
+	}
+	v := theme.Pocket{Frame: frame(around), Data: pocketData(m),
+		Style:  template.CSS(slices.Concat(m.Assets.StyleData, m.Assets.LaterData)),
+		Script: template.JS(safeScript(m.Assets.ScriptData))}
+	v.Assets.Icon = "data:image/svg+xml;base64," + base64.StdEncoding.EncodeToString(m.Assets.IconData)
+	for _, j := range Jobs(m, site.OneFile) {
+		article, err := j.article()
+		if err != nil {
+			return nil, err
+		}
+		v.Articles = append(v.Articles, article)
+	}
+	v.Policy = "default-src 'none'; script-src " + bundle.Hash([]byte(v.Script)) + " 'wasm-unsafe-eval'; style-src " + bundle.Hash([]byte(v.Style)) +
+		"; img-src data:; connect-src 'none'; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types coursebook"
+	return m.Themes[l.Code].Render("pocket", v)
+}
+
+// aroundAll is the frame around all articles. Its language switch leads to each
+// language's home.
+var aroundAll = kind{name: string(page.Home), at: func(j *Job, l *site.Language) address {
+	if l.Home.Page != nil && !l.Home.Fallback {
+		return address{anchor: l.Home.Page.Anchor()}
+	}
+	return allAt(j, l)
+}}
+
+func (j *Job) article() (theme.Article, error) {
+	a := theme.Article{ID: j.at.anchor, Lang: j.lang.Code, Title: j.title}
+	view, err := j.kind.view(j)
+	if err != nil {
+		return a, err
+	}
+	body, err := j.theme().Render(j.kind.template+"-body", view)
+	a.Body = template.HTML(body)
+	return a, err
+}
+
+// safeScript keeps a script from ending its element early, and its bytes to
+// those that HTML allows, whatever strings it holds.
+func safeScript(js []byte) []byte {
+	for _, r := range [][2]string{{"</script", `<\/script`}, {"<!--", `<\!--`}, {"\x01", `\x01`}, {"\x02", `\x02`}} {
+		js = bytes.ReplaceAll(js, []byte(r[0]), []byte(r[1]))
+	}
+	return js
+}
+
+func pocketData(m *Manual) []theme.Data {
+	encode := base64.StdEncoding.EncodeToString
+	data := []theme.Data{{ID: "module", Text: encode(m.Assets.ModuleData)}}
+	for _, l := range m.Site.Languages {
+		data = append(data, theme.Data{ID: "index-" + l.Code, Text: encode(m.Assets.IndexData[l.Code])})
+		if w := m.Assets.WordsData[l.Code]; w != nil {
+			data = append(data, theme.Data{ID: "words-" + l.Code, Text: encode(w)})
+		}
+	}
+	return data
+}

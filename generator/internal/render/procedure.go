@@ -1,0 +1,185 @@
+package render
+
+import (
+	"html/template"
+	"strconv"
+
+	"coursebook/generator/internal/form"
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/site"
+	"coursebook/generator/internal/theme"
+)
+
+// stagePages is how many pages the home page lists of one stage: as many as a
+// thumb goes through, and as a first view can carry.
+const stagePages = 15
+
+func homeView(j *Job) (any, error) {
+	p := j.page
+	body, err := parts(j)
+	if err != nil {
+		return nil, err
+	}
+	v := theme.Home{Frame: frame(j), Parts: body, Calculators: calculatorLinks(j)}
+	v.Summary = p.Header.Summary
+	for _, st := range p.Language.Stages {
+		shown := st.Pages[:min(len(st.Pages), stagePages)]
+		v.Stages = append(v.Stages, theme.Stage{ID: stageID(st.ID), Title: st.Title, Hint: st.Hint,
+			Pages: links(j, shown), More: len(st.Pages) - len(shown)})
+	}
+	for _, r := range p.Language.Roles {
+		v.Roles = append(v.Roles, theme.Role{ID: r.ID, Title: r.Title})
+	}
+	return v, nil
+}
+
+// isUrgent tells that a page is opened in trouble: it is the urgent page, or of
+// its stage.
+func isUrgent(m *Manual, p *site.Page) bool {
+	e, ok := m.Site.In(p.Language, urgentSlug)
+	return ok && (p == e.Page || p.Header.Stage != "" && p.Header.Stage == e.Page.Header.Stage)
+}
+
+func procedureView(j *Job) (any, error) { return procedure(j) }
+
+// procedure is what every page of the content but the home page shows.
+func procedure(j *Job) (theme.Procedure, error) {
+	p, h := j.page, j.page.Header
+	body, err := parts(j)
+	if err != nil {
+		return theme.Procedure{}, err
+	}
+	v := theme.Procedure{
+		Frame: frame(j), When: h.When, Time: h.Time, Gear: h.Gear, Sources: h.Sources,
+		Parts: body, Next: links(j, p.After), Urgent: isUrgent(j.Manual, p),
+	}
+	v.Summary = h.Summary
+	if h.Revised != "" {
+		v.Revised = h.Revised
+	}
+	if p.Stage != nil {
+		v.Stage = p.Stage.Title
+	}
+	for _, id := range h.Roles {
+		v.Roles = append(v.Roles, roleTitle(p.Language, id))
+	}
+	v.Before, v.After = neighbour(j, p.Previous), neighbour(j, p.Next)
+	return v, nil
+}
+
+func roleTitle(l *site.Language, id string) string {
+	for _, r := range l.Roles {
+		if r.ID == id {
+			return r.Title
+		}
+	}
+	return id
+}
+
+func neighbour(j *Job, e site.Entry) *theme.Link {
+	if e.Page == nil {
+		return nil
+	}
+	l := link(j, e)
+	return &l
+}
+
+func link(j *Job, e site.Entry) theme.Link {
+	h := e.Page.Header
+	l := theme.Link{Title: h.Title, Summary: h.Summary, Href: j.pageHref(e.Page), Time: h.Time, Roles: h.Roles, Slug: e.Page.Slug}
+	if e.Fallback {
+		l.Lang = e.Page.Lang
+	}
+	return l
+}
+
+func links(j *Job, entries []site.Entry) []theme.Link {
+	var list []theme.Link
+	for _, e := range entries {
+		list = append(list, link(j, e))
+	}
+	return list
+}
+
+func calculatorLinks(j *Job) []theme.Link {
+	var list []theme.Link
+	for _, f := range j.Forms.In(j.lang.Code) {
+		list = append(list, theme.Link{Title: f.Title, Summary: f.Purpose, Href: calculatorHref(j, f.ID), Slug: f.ID})
+	}
+	return list
+}
+
+// images are the pictures as the renderer of Markdown takes them.
+func (m *Manual) images() map[string]page.Image {
+	images := make(map[string]page.Image, len(m.Pictures))
+	for name, p := range m.Pictures {
+		images[name] = p.Image
+	}
+	return images
+}
+
+// parts is a page's body with what its blocks place.
+func parts(j *Job) ([]theme.Part, error) {
+	p := j.page
+	chunks := j.Docs[p.Index].Body(j.Site.Resolution(p, j.form, j.images()))
+	parts := make([]theme.Part, 0, len(chunks))
+	asked := 0
+	for i, c := range chunks {
+		if c.Place < 0 {
+			parts = append(parts, theme.Part{HTML: template.HTML(c.HTML)})
+			continue
+		}
+		place := p.Places[c.Place]
+		part := placePart(j, place, "p"+strconv.Itoa(i))
+		var err error
+		if part.Questions, err = questions(j, place.Questions, asked); err != nil {
+			return nil, err
+		}
+		asked += len(place.Questions)
+		parts = append(parts, part)
+	}
+	return parts, nil
+}
+
+func placePart(j *Job, place page.Place, key string) theme.Part {
+	part := theme.Part{Key: key}
+	switch place.Kind {
+	case page.Calculator:
+		part.Form, part.FormHref = j.Forms.at(j.lang.Code, place), calculatorHref(j, place.Calculator)
+	case page.Table:
+		part.Table, part.FormHref = tableOf(j.Forms.at(j.lang.Code, place), place.Table), calculatorHref(j, place.Calculator)
+	case page.Figure:
+		part.Figure = figure(j, place)
+	case page.Example:
+		part.Example = example(j, place)
+	}
+	return part
+}
+
+func tableOf(f *form.Form, id string) *form.Table {
+	for i := range f.Tables {
+		if f.Tables[i].ID == id {
+			return &f.Tables[i]
+		}
+	}
+	return nil
+}
+
+func figure(j *Job, place page.Place) *theme.Figure {
+	fig := &theme.Figure{Alt: place.Alt, Caption: place.Caption}
+	if place.Calculator != "" {
+		fig.SVG = template.HTML(j.Forms.at(j.lang.Code, place).Figure)
+		return fig
+	}
+	picture(j, fig, place.File)
+	return fig
+}
+
+// picture sets the file that a figure shows.
+func picture(j *Job, fig *theme.Figure, file string) {
+	img := j.Pictures[file]
+	fig.Src, fig.Width, fig.Height = img.Src, img.Width, img.Height
+	if j.form == site.Folder {
+		fig.Src = site.Rel(j.at.path, img.Src)
+	}
+}

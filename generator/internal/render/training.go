@@ -1,0 +1,174 @@
+package render
+
+import (
+	"encoding/json"
+	"hash/fnv"
+	"strconv"
+	"strings"
+
+	"coursebook/generator/internal/form"
+	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/site"
+	"coursebook/generator/internal/theme"
+)
+
+func lessonView(j *Job) (any, error) {
+	p := j.page
+	base, err := procedure(j)
+	if err != nil {
+		return nil, err
+	}
+	v := theme.Lesson{Procedure: base, Reads: links(j, p.Reads)}
+	for _, e := range p.Courses {
+		at := theme.Belongs{Course: link(j, e)}
+		for i, l := range e.Page.Lessons {
+			if l.Page == p && i+1 < len(e.Page.Lessons) {
+				at.Then = neighbour(j, e.Page.Lessons[i+1])
+			}
+		}
+		v.Courses = append(v.Courses, at)
+	}
+	return v, nil
+}
+
+func courseView(j *Job) (any, error) {
+	base, err := procedure(j)
+	if err != nil {
+		return nil, err
+	}
+	v := theme.Course{Procedure: base, Lessons: lessonLinks(j, j.page)}
+	for _, c := range j.page.Checks {
+		v.Items = append(v.Items, c.Text)
+	}
+	return v, nil
+}
+
+func lessonLinks(j *Job, course *site.Page) []theme.LessonLink {
+	var list []theme.LessonLink
+	for _, e := range course.Lessons {
+		list = append(list, theme.LessonLink{Link: link(j, e), IDs: j.Site.QuestionIDs(e.Page),
+			Each: j.Site.Href(j.form, j.at.path, e.Page, "q-")})
+	}
+	return list
+}
+
+func listTraining(m *Manual, l *site.Language) []*Job {
+	if len(l.Courses) == 0 {
+		return nil
+	}
+	return []*Job{{slug: "training", title: m.Themes[l.Code].Text("ui.train")}}
+}
+
+func trainingAt(_ *Job, l *site.Language) address {
+	if len(l.Courses) == 0 {
+		return address{}
+	}
+	return address{site.TrainingPath(l.Code), l.Code + ".training"}
+}
+
+// trainingView lists a language's courses.
+func trainingView(j *Job) (any, error) {
+	v := theme.Training{Frame: frame(j)}
+	for _, e := range j.lang.Courses {
+		v.Courses = append(v.Courses, theme.CourseItem{Link: link(j, e), Lessons: lessonLinks(j, e.Page)})
+	}
+	return v, nil
+}
+
+// example is a block's example; site has reported one that cannot be worked.
+func example(j *Job, place page.Place) *theme.Example {
+	e := &theme.Example{Title: place.Title}
+	if place.Calculator == "" {
+		shown := len(place.Steps) - place.Hide
+		e.Words, e.Hidden, e.First = place.Steps[:shown], place.Steps[shown:], shown+1
+		return e
+	}
+	worked, _ := form.NewExample(j.Site.Calculator(place.Calculator), j.Words[j.lang.Code], j.lang.Mark, site.Entries(place.Set))
+	shown := len(worked.Steps) - place.Hide
+	e.Worked, e.Steps, e.Covered, e.First = worked, worked.Steps[:shown], worked.Steps[shown:], shown+1
+	if e.Title == "" {
+		e.Title = worked.Title
+	}
+	return e
+}
+
+// questions are a block's questions, of which so many stand before on the page.
+func questions(j *Job, list []page.Question, before int) ([]theme.Question, error) {
+	var all []theme.Question
+	ids := j.Site.QuestionIDs(j.page)
+	for i, q := range list {
+		v, err := ask(j, q, ids[before+i], before+i+1)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, v)
+	}
+	return all, nil
+}
+
+// ask is one question; its answers are kept where it stands in a lesson.
+func ask(j *Job, q page.Question, id string, nr int) (v theme.Question, err error) {
+	p := j.page
+	v = theme.Question{Kind: "open", Ask: q.Ask, Choices: q.Choices, Right: q.Answer + 1, Order: q.Order, Words: q.Words, Why: q.Why}
+	if p.Header.Kind == page.Lesson {
+		v.ID, v.Anchor = id, "q-"+strconv.Itoa(nr)
+		if j.form == site.OneFile {
+			v.Anchor = p.Anchor() + "." + v.Anchor
+		}
+	}
+	if q.Picture != "" {
+		v.Figure = &theme.Figure{Alt: q.Alt}
+		picture(j, v.Figure, q.Picture)
+	}
+	if e := j.Site.See(p, q); e.Page != nil {
+		v.See = neighbour(j, e)
+	}
+	switch {
+	case q.Number != nil:
+		v.Kind = "number"
+		v.Number, err = number(j, q.Number, seedOf(p.Slug, nr))
+	case len(q.Order) > 0:
+		v.Kind, v.Mixed = "order", mixed(q.Order)
+	case len(q.Choices) > 0:
+		v.Kind = "choice"
+	}
+	return v, err
+}
+
+// seedOf fixes the numbers that a question is printed with.
+func seedOf(slug string, nr int) uint64 {
+	h := fnv.New64a()
+	h.Write([]byte(slug + "." + strconv.Itoa(nr)))
+	return h.Sum64()
+}
+
+func number(j *Job, n *page.Number, seed uint64) (*theme.Number, error) {
+	d := j.Site.Drill(j.page, n)
+	ask, ok := form.NewAsk(d, j.Words[j.lang.Code], j.lang.Mark, seed)
+	if !ok { // a rare miss; site has tried the first seeds
+		ask, _ = form.NewAsk(d, j.Words[j.lang.Code], j.lang.Mark, 0)
+	}
+	pairs := make([][2]string, len(d.Set))
+	for i, e := range d.Set {
+		pairs[i] = [2]string{e.Path, e.Text}
+	}
+	set, err := json.Marshal(pairs)
+	if err != nil {
+		return nil, err
+	}
+	return &theme.Number{Ask: ask, Calculator: n.Calculator, Answer: n.Answer, Tolerance: d.Tolerance,
+		Vary: strings.Join(n.Vary, " "), Set: string(set)}, nil
+}
+
+// mixed are steps out of their order: every other one, from the second on.
+func mixed(order []string) []string {
+	var first, rest []string
+	for i, s := range order {
+		if i%2 == 1 {
+			first = append(first, s)
+		} else {
+			rest = append(rest, s)
+		}
+	}
+	return append(first, rest...)
+}
