@@ -32,7 +32,7 @@ func drawVibrator(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	out := res.Out
 	spacing, core := out.Num("spacing"), in.Num("core")
-	radius := spacing / overlap
+	radius := spacing / Spacing(1)
 	scale := math.Min(fieldWide/radius, mostHalf/(core/2))
 	r, half, step := radius*scale, core/2*scale, spacing*scale
 	mid := pictureY + math.Max(r, half+foamThick)

@@ -87,7 +87,7 @@ func (w *takeOff) holes() (sum float64, ok bool) {
 			w.Refuse(calc.Cell("openings", o.RowNumber(), "height"), courseTall, calc.Amount("limit", w.high, &displays.Wall))
 			return 0, false
 		}
-		whole := math.Floor(o.Num("height")/w.course + stepSlack)
+		whole := math.Floor(o.Num("height")/w.course + calc.Slack)
 		sum += float64(o.Num("width") * o.Num("count") * whole)
 	}
 	return sum, true

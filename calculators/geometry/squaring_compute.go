@@ -52,7 +52,7 @@ func computeSquare(r *calc.Recorder, in calc.Case) {
 // triples lists the largest 3-4-5 triangles whose legs are 3 and 4 whole
 // steps and fit along the sides; false where none does.
 func triples(r *calc.Recorder, id string, a, b, step float64) bool {
-	most := math.Floor(math.Min(math.Min(a, b)/3, math.Max(a, b)/4)/step + stepSlack)
+	most := math.Floor(math.Min(math.Min(a, b)/3, math.Max(a, b)/4)/step + calc.Slack)
 	var rows []calc.Case
 	for k := most; k >= 1 && len(rows) < tripleMost; k-- {
 		leg := k * step
@@ -72,9 +72,9 @@ func judge(r *calc.Recorder, a, b, measured, square float64) {
 	over := r.Use(cornerError, shift, b)
 	way := "none"
 	switch {
-	case shift > stepSlack*a:
+	case shift > calc.Slack*a:
 		way = "shorter"
-	case shift < -stepSlack*a:
+	case shift < -calc.Slack*a:
 		way = "longer"
 	}
 	r.Put("shift", math.Abs(shift))
@@ -126,7 +126,7 @@ func closeOutline(r *calc.Recorder, runs []calc.Case) {
 	r.Put("bearing", r.Use(closingBearing, along, across))
 	ratio := r.Use(closingRatio, perimeter, gap)
 	r.Put("ratio", ratio)
-	if ratio < slipRatio*(1-stepSlack) {
+	if ratio < slipRatio*(1-calc.Slack) {
 		r.Note(calc.LevelAsk, calc.At("runs"), squareWide, calc.Count("limit", slipRatio))
 	}
 }

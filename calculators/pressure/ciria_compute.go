@@ -40,8 +40,8 @@ func computeCIRIA(r *calc.Recorder, in calc.Case) {
 	case math.IsNaN(fills): // no root: C_1·√R is above H
 		r.Note(calc.LevelNotice, calc.At("rise"), ciriaFills)
 	default:
-		pressure := r.Use(eqCIRIA, in.Num("weight"), p.c1(), c2, CIRIATemperature(p.credit()), p.form, in.Num("rise"))
-		r.Use(eqCapped, pressure, head)
+		greatest := r.Use(eqCIRIA, in.Num("weight"), p.c1(), c2, CIRIATemperature(p.credit()), p.form, in.Num("rise"))
+		r.Use(eqCapped, greatest, head)
 	}
 	sayCIRIA(r, p)
 	putCompare(r, in, p, own)

@@ -36,8 +36,6 @@ var (
 	longestTime  = calc.Limit{At: 72, Unit: "h", Why: displays.CheckUnit}
 )
 
-// riseIn is how a rise is typed: to the nearest step, unlike a computed one.
-
 var classes = []calc.Option{
 	{ID: "f1", Label: calc.Text("pressure-compare.class.f1: F1, stiff: flow up to 340 mm, slump to 1-1/2 in. (40 mm)")},
 	{ID: "f2", Label: calc.Text("pressure-compare.class.f2: F2, plastic: flow 350 to 410 mm, slump 2 to 4 in. (50 to 90 mm)")},

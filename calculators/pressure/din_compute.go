@@ -34,13 +34,13 @@ func computeDIN(r *calc.Recorder, in calc.Case) {
 	r.Put("k1", k1)
 	head := r.UseFor(ofHeight, nil, eqHead, in.Num("weight"), p.height)
 	if p.dinHolds() {
-		var pressure float64
+		var greatest float64
 		if c.flows() {
-			pressure = r.Use(eqDINFlowing, c.reach, in.Num("rise"), set, cool, in.Num("weight"))
+			greatest = r.Use(eqDINFlowing, c.reach, in.Num("rise"), set, cool, in.Num("weight"))
 		} else {
-			pressure = r.Use(eqDINStiff, c.slope, kPa(c.base), in.Num("rise"), k1, cool, in.Num("weight"))
+			greatest = r.Use(eqDINStiff, c.slope, kPa(c.base), in.Num("rise"), k1, cool, in.Num("weight"))
 		}
-		r.Use(eqCapped, pressure, head)
+		r.Use(eqCapped, greatest, head)
 	}
 	sayDIN(r, p, cool)
 	own := p.din()

@@ -39,7 +39,6 @@ var BarLaps = &calc.Calculator{
 }
 
 const (
-	yes        = "yes"
 	whyGrade   = calc.Text("bar-laps.why.grade: Bars are sold from Grade 40 to Grade 100.")
 	whyFcLow   = calc.Text("bar-laps.why.fc-low: Codes ask for at least 2500 psi (17 MPa).")
 	whyFcHigh  = calc.Text("bar-laps.why.fc-high: Stronger concrete is beyond these simple forms.")

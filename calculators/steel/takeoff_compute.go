@@ -83,10 +83,10 @@ func (t *takeOff) part(kind int, field string, count, each float64) {
 	if parts[kind].ID == "horizontals" {
 		use = t.Use
 	}
-	steel, bars := each, 0.0
+	length, bars := each, 0.0
 	if each > stock*(1+calc.Slack) || parts[kind].ID == "horizontals" {
 		n := use(pieces, each*(1-calc.Slack), lap, stock)
-		steel = use(lappedLength, each, n, lap)
+		length = use(lappedLength, each, n, lap)
 		bars = n * count
 		if parts[kind].ID == "horizontals" {
 			t.Put("run-pieces", n)
@@ -97,11 +97,11 @@ func (t *takeOff) part(kind int, field string, count, each float64) {
 	if each <= stock*(1+calc.Slack) {
 		bars = stockBars.Value(count, stock*(1+calc.Slack), each)
 	}
-	weight := use(barWeight, b.Mass, steel, count)
+	weight := use(barWeight, b.Mass, length, count)
 	t.net += weight
 	t.order(b, weight, bars)
 	t.rows = append(t.rows, t.NewRow("parts").With("part", calc.ChoiceOf(parts[kind].ID)).With("bar", calc.ChoiceOf(b.ID)).
-		With("count", calc.Num(count)).With("each", calc.Num(steel)).With("length", calc.Num(steel*count)).
+		With("count", calc.Num(count)).With("each", calc.Num(length)).With("length", calc.Num(length*count)).
 		With("weight", calc.Num(weight)).With("stock", calc.Num(bars)))
 }
 

@@ -6,9 +6,6 @@ import "math"
 // exact by the definitions of the SI).
 const GasConstant = 8.314462618
 
-// zeroCelsius is 0 °C in kelvin.
-const zeroCelsius = 273.15
-
 // TimeFactor is what an interval adds to the temperature-time factor, °C·h:
 //
 //	ΔM = max(T_a − T_0, 0)·Δt

@@ -30,7 +30,7 @@ func TestEquivalentAge(t *testing.T) {
 	}
 	before := 0.0
 	for c := 0.0; c <= 60; c += 5 {
-		age := EquivalentAge(5000, c+zeroCelsius, 296.15, 24)
+		age := EquivalentAge(5000, c+273.15, 296.15, 24)
 		if age <= before {
 			t.Errorf("at %v °C the equivalent age falls to %v", c, age)
 		}

@@ -2,11 +2,10 @@ package weather
 
 // The heat of a mix, counted in masses of water.
 const (
-	solidHeat  = 0.22 // specific heat of cement and aggregate against water's
-	frozenHeat = 0.5  // specific heat of ice against water's
-	latentC    = 80.0 // heat of melting against water's specific heat, C°; 144 F°
-	freezingC  = 0.0  // °C
-	maxIce     = 0.75 // largest share of the batch water that is batched as ice
+	solidHeat = 0.22 // specific heat of cement and aggregate against water's
+	latentC   = 80.0 // heat of melting against water's specific heat, C°; 144 F°
+	freezingC = 0.0  // °C
+	maxIce    = 0.75 // largest share of the batch water that is batched as ice
 )
 
 // MixTemperature is the temperature of a mix from its parts, in °C or °F:

@@ -31,45 +31,51 @@ func Hash(english string) string {
 	return hex.EncodeToString(sum[:4])
 }
 
-// FromSources reads every Text("key: English") off a tree of Go files and adds
-// the refusals of quantities, which are made by rule. Two texts with one key are faults.
+// FromSources reads every Text("key: English") off the Go files of a tree, at
+// any depth, and adds the refusals of quantities, which are made by rule. Two
+// texts with one key are faults.
 func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
-	names, err := fs.Glob(tree, "*/*.go")
-	if err != nil {
-		return nil, err
-	}
 	texts := Texts{}
 	for _, t := range quantity.AllParseErrors() {
 		texts[t.Key] = t.EN
 	}
-	for _, name := range names {
-		if strings.HasSuffix(name, "_test.go") {
-			continue
+	err := fs.WalkDir(tree, ".", func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() || !strings.HasSuffix(name, ".go") || strings.HasSuffix(name, "_test.go") {
+			return err
 		}
 		data, err := fs.ReadFile(tree, name)
 		if err != nil {
-			return nil, err
+			return err
 		}
-		set := token.NewFileSet()
-		file, err := parser.ParseFile(set, name, data, 0)
-		if err != nil {
-			return nil, err
-		}
-		ast.Inspect(file, func(n ast.Node) bool {
-			key, text, pos, ok := textOf(n)
-			if !ok {
-				return true
-			}
-			if old, twice := texts[key]; twice && old != text {
-				at := set.Position(pos)
-				faults.Add(fault.Fault{File: "calculators/" + name, Line: at.Line, Col: at.Column, Code: "text-twice",
-					Text: fmt.Sprintf("the key %s has two English texts", key), Hint: "give one of them another key"})
-			}
-			texts[key] = text
-			return true
-		})
+		return texts.addFile(name, data, faults)
+	})
+	if err != nil {
+		return nil, err
 	}
 	return texts, nil
+}
+
+// addFile adds the texts of one Go file.
+func (texts Texts) addFile(name string, data []byte, faults *fault.List) error {
+	set := token.NewFileSet()
+	file, err := parser.ParseFile(set, name, data, 0)
+	if err != nil {
+		return err
+	}
+	ast.Inspect(file, func(n ast.Node) bool {
+		key, text, pos, ok := textOf(n)
+		if !ok {
+			return true
+		}
+		if old, twice := texts[key]; twice && old != text {
+			at := set.Position(pos)
+			faults.Add(fault.Fault{File: "calculators/" + name, Line: at.Line, Col: at.Column, Code: "text-twice",
+				Text: fmt.Sprintf("the key %s has two English texts", key), Hint: "give one of them another key"})
+		}
+		texts[key] = text
+		return true
+	})
+	return nil
 }
 
 // textOf recognises a conversion Text("key: English") of a literal.

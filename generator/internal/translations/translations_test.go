@@ -3,13 +3,16 @@ package translations
 import (
 	"bytes"
 	"maps"
+	"reflect"
 	"slices"
 	"strings"
 	"testing"
 	"testing/fstest"
 
+	"coursebook/calculators"
 	"coursebook/calculators/calc"
 	"coursebook/calculators/quantity"
+	"coursebook/calculators/shelf"
 	"coursebook/generator/internal/fault"
 )
 
@@ -34,8 +37,7 @@ func TestFromSources(t *testing.T) {
 		"tank/a.go":      "package tank\n\nvar a = calc.Text(\"tank.a: One {x}.\")\nvar b = Text(`tank.b: Two`)\n",
 		"tank/b.go":      "package tank\n\nfunc f() { use(calc.Text(\"tank.c: Joined \" +\n\t\"of \" + \"parts: three\")) }\n",
 		"tank/a_test.go": "package tank\n\nvar x = calc.Text(\"tank.test: not for readers\")\n",
-		"tank/deep/c.go": "package deep\n\nvar x = calc.Text(\"deep.x: too deep\")\n",
-		"top.go":         "package top\n\nvar x = calc.Text(\"top.x: too high\")\n",
+		"tank/deep/c.go": "package deep\n\nvar x = calc.Text(\"deep.x: Four\")\n",
 		"tank/c.go":      "package tank\n\nvar d = calc.Text(key + \": computed\")\nvar e = Other(\"tank.e: no text\")\nvar g = calc.Text(\"no colon\")\n",
 	}), &faults)
 	if err != nil || faults.Errors() > 0 {
@@ -47,13 +49,59 @@ func TestFromSources(t *testing.T) {
 			own[key] = text
 		}
 	}
-	want := Texts{"tank.a": "One {x}.", "tank.b": "Two", "tank.c": "Joined of parts: three"}
+	want := Texts{"tank.a": "One {x}.", "tank.b": "Two", "tank.c": "Joined of parts: three", "deep.x": "Four"}
 	if !maps.Equal(own, want) {
 		t.Errorf("got %v, want %v", own, want)
 	}
 	for _, trouble := range quantity.AllParseErrors() {
 		if texts[trouble.Key] != trouble.EN {
 			t.Errorf("no text for the refusal %s", trouble.Key)
+		}
+	}
+}
+
+// Every text that a listed calculator holds is found in the sources, so none
+// is left without a translator.
+func TestEveryTextIsFound(t *testing.T) {
+	var faults fault.List
+	found, err := FromSources(calculators.Sources, &faults)
+	if err != nil || faults.Errors() > 0 {
+		t.Fatal(err, faults.All())
+	}
+	held := Texts{}
+	for _, c := range shelf.All() {
+		before := len(held)
+		collect(reflect.ValueOf(c), held)
+		if len(held)-before < 10 {
+			t.Errorf("%s adds only %d texts", c.ID, len(held)-before)
+		}
+	}
+	for key, text := range held {
+		if found[key] != text {
+			t.Errorf("%s: the declaration says %q, the sources %q", key, text, found[key])
+		}
+	}
+}
+
+// collect adds every calc.Text below a value.
+func collect(v reflect.Value, texts Texts) {
+	switch v.Kind() {
+	case reflect.Pointer, reflect.Interface:
+		if !v.IsNil() {
+			collect(v.Elem(), texts)
+		}
+	case reflect.Struct:
+		for i := range v.NumField() {
+			collect(v.Field(i), texts)
+		}
+	case reflect.Slice, reflect.Array:
+		for i := range v.Len() {
+			collect(v.Index(i), texts)
+		}
+	case reflect.String:
+		if v.Type() == reflect.TypeFor[calc.Text]() && v.String() != "" {
+			text := calc.Text(v.String())
+			texts[text.Key()] = text.EN()
 		}
 	}
 }
