@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 )
 
 // Any wall with any openings and stack lines: the rules hold for every brace.
@@ -95,13 +96,13 @@ func nearest(braces []calc.Case, at float64) float64 {
 func TestPlainWall(t *testing.T) {
 	plain := "openings=; stacks=; spacing=6 ft; corner=2 ft; length="
 	for length, want := range map[string]float64{"40 ft": 7, "40 ft 0-1/4 in": 8, "12.192 m": 7, "10 ft": 2, "4 ft": 1} {
-		if got := run(BraceLayout, plain+length).Out.Num("count"); got != want {
+		if got := calctest.Run(t, BraceLayout, calctest.Inputs(plain+length)...).Out.Num("count"); got != want {
 			t.Errorf("%s: %v braces, want %v", length, got, want)
 		}
 	}
 	last := 0.0
 	for _, spacing := range []string{"10 ft", "8 ft", "6 ft", "4 ft", "3 ft"} {
-		got := run(BraceLayout, "openings=; stacks=; spacing="+spacing).Out.Num("count")
+		got := calctest.Run(t, BraceLayout, calctest.Inputs("openings=; stacks=; spacing="+spacing)...).Out.Num("count")
 		if got <= last {
 			t.Errorf("%s: %v braces after %v", spacing, got, last)
 		}
@@ -130,11 +131,11 @@ func TestLayoutNotes(t *testing.T) {
 		{"lap=11 in", "calc.below", "lap", true},
 		{"width=17 in", "calc.below", "width", true},
 	})
-	if run(BraceLayout, "platform=no").Out.Has("planks") {
+	if calctest.Run(t, BraceLayout, "platform=no").Out.Has("planks") {
 		t.Error("planks without a platform")
 	}
 	for _, inputs := range []string{"openings=38 ft | 3 ft", "stacks=41 ft"} {
-		if res := run(BraceLayout, inputs); res.State != calc.Refused {
+		if res := calctest.Run(t, BraceLayout, calctest.Inputs(inputs)...); res.State != calc.Refused {
 			t.Errorf("%s is not refused", inputs)
 		}
 	}
@@ -143,7 +144,7 @@ func TestLayoutNotes(t *testing.T) {
 // Between a stack line and the side of an opening the stack line stays: there
 // the form can hinge.
 func TestStackLineStays(t *testing.T) {
-	for _, b := range run(BraceLayout, "stacks=12 ft 6 in").Out.Rows("braces") {
+	for _, b := range calctest.Run(t, BraceLayout, "stacks=12 ft 6 in").Out.Rows("braces") {
 		if at := calc.From(b.Num("at"), "ft"); math.Abs(at-12.5) < 1e-9 && b.Choice("for") == "stack" {
 			return
 		}

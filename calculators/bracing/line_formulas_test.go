@@ -4,14 +4,9 @@ import (
 	"math"
 	"math/rand/v2"
 	"testing"
-)
 
-func near(t *testing.T, what string, got, want, tol float64) {
-	t.Helper()
-	if math.IsNaN(got) || math.Abs(got-want) > tol {
-		t.Errorf("%s: %v, want %v ± %v", what, got, want, tol)
-	}
-}
+	"coursebook/calculators/calctest"
+)
 
 // triangle is the full geometry, by coordinates: the wall turns about its
 // base at (0, 0) by an angle, and the brace runs from its foot to a point on
@@ -49,19 +44,19 @@ func TestBraceChangeAgainstExactTriangle(t *testing.T) {
 	for range 500 {
 		g := randomTriangle(rng)
 		whole := BraceLength(g.run, g.attach, g.below)
-		near(t, "length", whole, g.length(0), 1e-12)
+		calctest.Near(t, "length", whole, g.length(0), 1e-12)
 		const h = 1e-5
 		slope := (g.length(math.Asin(h/g.attach)) - g.length(math.Asin(-h/g.attach))) / (2 * h)
-		near(t, "slope", BraceChange(1, g.run, whole), slope, 1e-8)
-		near(t, "cos", BraceChange(1, g.run, whole), math.Cos(BraceAngle(g.run, g.attach, g.below)*math.Pi/180), 1e-12)
+		calctest.Near(t, "slope", BraceChange(1, g.run, whole), slope, 1e-8)
+		calctest.Near(t, "cos", BraceChange(1, g.run, whole), math.Cos(BraceAngle(g.run, g.attach, g.below)*math.Pi/180), 1e-12)
 		x := (rng.Float64()*2 - 1) * 0.1
 		exact := g.length(math.Asin(x/g.attach)) - g.length(0)
 		bound := x * x / (2 * whole) * (1 + math.Abs(g.below)/g.attach) * 1.1
-		near(t, "change", BraceChange(x, g.run, whole), exact, bound)
+		calctest.Near(t, "change", BraceChange(x, g.run, whole), exact, bound)
 	}
 	// The figure in the comment: 1 in. off, on an 8 ft brace, level foot.
 	g := triangle{run: 60, attach: math.Sqrt(96*96 - 60*60)}
-	near(t, "1 in. on 8 ft", BraceChange(1, 60, 96), g.length(math.Asin(1/g.attach))-96, 0.01)
+	calctest.Near(t, "1 in. on 8 ft", BraceChange(1, 60, 96), g.length(math.Asin(1/g.attach))-96, 0.01)
 }
 
 func TestPerTurnUndoesTurns(t *testing.T) {
@@ -71,7 +66,7 @@ func TestPerTurnUndoesTurns(t *testing.T) {
 		whole, travel, high := g.length(0), 0.002+0.01*rng.Float64(), 1+3*rng.Float64()
 		off := 0.05 * rng.Float64()
 		n := Turns(BraceChange(AtBrace(off, g.attach, high), g.run, whole), travel)
-		near(t, "turns × movement of a turn", n*PerTurn(travel, whole, g.run, high, g.attach), off, 1e-12)
+		calctest.Near(t, "turns × movement of a turn", n*PerTurn(travel, whole, g.run, high, g.attach), off, 1e-12)
 	}
 }
 
@@ -79,27 +74,27 @@ func TestPerTurnUndoesTurns(t *testing.T) {
 // coarse turnbuckle 8 (ASME B1.1, from memory), a 24 mm trapezoidal screw a
 // pitch of 5 mm (ISO 2904, from memory).
 func TestTravel(t *testing.T) {
-	near(t, "Acme", float64(TravelByThreads(1, 5)), 0.2, 1e-15)
-	near(t, "turnbuckle", float64(TravelByThreads(2, 8)), 0.25, 1e-15)
-	near(t, "trapezoidal", TravelByPitch(2, 5), 10, 0)
+	calctest.Near(t, "Acme", float64(TravelByThreads(1, 5)), 0.2, 1e-15)
+	calctest.Near(t, "turnbuckle", float64(TravelByThreads(2, 8)), 0.25, 1e-15)
+	calctest.Near(t, "trapezoidal", TravelByPitch(2, 5), 10, 0)
 }
 
 // ACI 117-10, 4.1.1: 0.3 % of the height up to 1 in.; the two meet at 27.78 ft.
 func TestPlumbLimit(t *testing.T) {
 	for feet, want := range map[float64]float64{8: 0.288, 9: 0.324, 10: 0.36, 30: 1} {
-		near(t, "plumb", float64(PlumbLimit(Inches(12*feet))), want, 0.0005)
+		calctest.Near(t, "plumb", float64(PlumbLimit(Inches(12*feet))), want, 0.0005)
 	}
 	meet := 1 / 0.003
-	near(t, "meeting", meet/12, 27.78, 0.005)
-	near(t, "below", float64(PlumbLimit(Inches(meet-0.1))), 1, 0.0004)
-	near(t, "above", float64(PlumbLimit(Inches(meet+0.1))), 1, 0)
+	calctest.Near(t, "meeting", meet/12, 27.78, 0.005)
+	calctest.Near(t, "below", float64(PlumbLimit(Inches(meet-0.1))), 1, 0.0004)
+	calctest.Near(t, "above", float64(PlumbLimit(Inches(meet+0.1))), 1, 0)
 }
 
 // The shallow bow against the exact circle through its three points.
 func TestBow(t *testing.T) {
-	near(t, "40 ft, 1/2 in.", BowRadius(40, 0.5/12), 4800, 1e-9)
+	calctest.Near(t, "40 ft, 1/2 in.", BowRadius(40, 0.5/12), 4800, 1e-9)
 	for _, s := range []float64{0.001, 0.01, 0.1} {
 		exact := (12*12/4.0 + s*s) / (2 * s)
-		near(t, "circle", BowRadius(12, s), exact, s)
+		calctest.Near(t, "circle", BowRadius(12, s), exact, s)
 	}
 }

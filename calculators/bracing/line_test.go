@@ -10,48 +10,34 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
 
-// typed runs the calculator on inputs as written on the command line.
-func typed(inputs ...string) calc.Result {
-	_, res := proof.Command(StringLine, inputs...)
-	return res
-}
-
-func TestDeclaration(t *testing.T) {
-	for _, slip := range calc.Problems(StringLine) {
-		t.Error(slip)
-	}
-	if res := typed(); res.State != calc.OK || len(res.Steps) > 8 {
+func TestDefaultCase(t *testing.T) {
+	if res := calctest.Run(t, StringLine); res.State != calc.OK || len(res.Steps) > 8 {
 		t.Fatalf("default case: %v with %d steps", res.State, len(res.Steps))
-	}
-	for _, f := range append(append([]calc.Field(nil), StringLine.In...), StringLine.Out...) {
-		if len([]rune(f.Label.EN())) > 28 || len([]rune(f.Help.EN())) > 80 {
-			t.Errorf("%s: label or help too long", f.ID)
-		}
 	}
 }
 
 // The default case by hand: row 3 reads 1-1/4 in. on 3/4 in. blocks, 1/2 in.
 // too far. At the brace 6/8 of that; cos θ = 5/√61; five turns to the inch.
 func TestDefaultByHand(t *testing.T) {
-	res := typed()
-	near(t, "worst", calc.From(res.Out.Num("worst"), "in"), 0.5, 1e-12)
-	near(t, "turns", res.Out.Num("turns"), 0.5*0.75*5/math.Sqrt(61)/0.2, 1e-12)
-	near(t, "row", res.Out.Num("worst-row"), 3, 0)
-	near(t, "to turn", res.Out.Num("to-turn"), 3, 0)
+	res := calctest.Run(t, StringLine)
+	calctest.Near(t, "worst", calc.From(res.Out.Num("worst"), "in"), 0.5, 1e-12)
+	calctest.Near(t, "turns", res.Out.Num("turns"), 0.5*0.75*5/math.Sqrt(61)/0.2, 1e-12)
+	calctest.Near(t, "row", res.Out.Num("worst-row"), 3, 0)
+	calctest.Near(t, "to turn", res.Out.Num("to-turn"), 3, 0)
 	// Rows that were never typed are numbered too.
-	near(t, "row", calc.Run(StringLine, calc.NewCase(StringLine.In)).Out.Num("worst-row"), 3, 0)
+	calctest.Near(t, "row", calc.Run(StringLine, calc.NewCase(StringLine.In)).Out.Num("worst-row"), 3, 0)
 }
 
 // Nothing is assumed about the string's side: unanswered, no output says
 // lengthen or shorten; the number of turns is the same for both answers.
 func TestSideIsAskedNeverAssumed(t *testing.T) {
-	open, brace, other := typed(), typed("string-side=brace"), typed("string-side=other")
-	if n, ok := proof.NoteOf(open, "string-line.note.side"); !ok || n.Level != calc.LevelAsk {
+	open, brace, other := calctest.Run(t, StringLine), calctest.Run(t, StringLine, "string-side=brace"), calctest.Run(t, StringLine, "string-side=other")
+	if n, ok := calctest.NoteOf(open, "string-line.note.side"); !ok || n.Level != calc.LevelAsk {
 		t.Error("the side is not asked for")
 	}
 	for i, l := range open.Out.Rows("lines") {
@@ -67,10 +53,10 @@ func TestSideIsAskedNeverAssumed(t *testing.T) {
 			t.Errorf("row %d: %s on the brace side, %s on the other", i+1, b.Choice("turn"), o.Choice("turn"))
 		}
 	}
-	if _, ok := proof.NoteOf(brace, "string-line.note.side-brace"); !ok {
+	if _, ok := calctest.NoteOf(brace, "string-line.note.side-brace"); !ok {
 		t.Error("the answer is not repeated")
 	}
-	if _, ok := proof.NoteOf(other, "string-line.note.side-other"); !ok {
+	if _, ok := calctest.NoteOf(other, "string-line.note.side-other"); !ok {
 		t.Error("the answer is not repeated")
 	}
 }
@@ -125,7 +111,7 @@ func TestTurningSetsTheWall(t *testing.T) {
 
 // Tolerance, order of work and rounding.
 func TestOrderOfWork(t *testing.T) {
-	res := typed("string-side=brace", "readings=A | 1-1/16 in | 2 ft; B | 1-3/4 in | 8 ft; C | 1 in | 14 ft; D | 0.2 in | 20 ft; E | 3/4 in | 26 ft")
+	res := calctest.Run(t, StringLine, "string-side=brace", "readings=A | 1-1/16 in | 2 ft; B | 1-3/4 in | 8 ft; C | 1 in | 14 ft; D | 0.2 in | 20 ft; E | 3/4 in | 26 ft")
 	var order []int
 	for _, l := range res.Out.Rows("lines") {
 		order = append(order, int(l.Num("order")))
@@ -137,18 +123,18 @@ func TestOrderOfWork(t *testing.T) {
 		}
 	}
 	// Given distances, the ends are the outermost readings, not the first rows.
-	res = typed("readings=B | 1-3/4 in | 8 ft; A | 1-1/16 in | 2 ft; C | 1-1/2 in | 14 ft")
+	res = calctest.Run(t, StringLine, "readings=B | 1-3/4 in | 8 ft; A | 1-1/16 in | 2 ft; C | 1-1/2 in | 14 ft")
 	if lines := res.Out.Rows("lines"); lines[1].Num("order") != 2 || lines[2].Num("order") != 1 || lines[0].Num("order") != 3 {
 		t.Error("the ends are not taken by distance")
 	}
-	if lines := typed("readings=B | 1-3/4 in; A | 2 in").Out.Rows("lines"); lines[1].Num("order") != 1 {
+	if lines := calctest.Run(t, StringLine, "readings=B | 1-3/4 in; A | 2 in").Out.Rows("lines"); lines[1].Num("order") != 1 {
 		t.Error("of two ends the worse is not first")
 	}
 }
 
 func TestTooLate(t *testing.T) {
-	res := typed("concrete=stiff", "string-side=brace")
-	if n, ok := proof.NoteOf(res, "string-line.note.too-late"); !ok || n.Level != calc.LevelWarning || res.State != calc.OK {
+	res := calctest.Run(t, StringLine, "concrete=stiff", "string-side=brace")
+	if n, ok := calctest.NoteOf(res, "string-line.note.too-late"); !ok || n.Level != calc.LevelWarning || res.State != calc.OK {
 		t.Fatal("no warning that the concrete has stiffened")
 	}
 	if res.Out.Has("turns") || res.Out.Num("to-turn") != 0 {
@@ -201,37 +187,20 @@ func TestNotes(t *testing.T) {
 		{"readings=", "calc.few-rows", "readings", true},
 		{"string-side=left", "calc.no-option", "string-side", true},
 	} {
-		var inputs []string
-		if c.inputs != "" {
-			inputs = splitInputs(c.inputs)
-		}
-		res := typed(inputs...)
-		n, got := proof.NoteOf(res, c.key)
+		res := calctest.Try(StringLine, calctest.Inputs(c.inputs)...)
+		n, got := calctest.NoteOf(res, c.key)
 		if got != c.want || (got && c.at != "" && n.At.String() != c.at) {
 			t.Errorf("%s: %s is %v at %s, want %v at %s", c.inputs, c.key, got, n.At.String(), c.want, c.at)
 		}
 	}
 }
 
-// splitInputs parts inputs at semicolons before a name; rows keep theirs.
-func splitInputs(s string) []string {
-	var out []string
-	for _, part := range strings.Split(s, "; ") {
-		if len(out) > 0 && !strings.Contains(part, "=") {
-			out[len(out)-1] += "; " + part
-			continue
-		}
-		out = append(out, part)
-	}
-	return out
-}
-
 func TestBowOutput(t *testing.T) {
-	res := typed("readings=1 | 3/4 in | 0 ft; 2 | 1-1/4 in | 20 ft; 3 | 3/4 in | 40 ft")
-	near(t, "radius", calc.From(res.Out.Num("bow-radius"), "ft"), 4800, 1e-6)
+	res := calctest.Run(t, StringLine, "readings=1 | 3/4 in | 0 ft; 2 | 1-1/4 in | 20 ft; 3 | 3/4 in | 40 ft")
+	calctest.Near(t, "radius", calc.From(res.Out.Num("bow-radius"), "ft"), 4800, 1e-6)
 	for _, rows := range []string{"1 | 3/4 in; 2 | 1-1/4 in; 3 | 3/4 in", "1 | 3/4 in | 0 ft; 2 | 3/4 in | 20 ft; 3 | 3/4 in | 40 ft",
 		"1 | 3/4 in | 0 ft; 2 | 1-1/4 in | 10 ft; 3 | 3/4 in | 40 ft", "1 | 3/4 in | 5 ft; 2 | 1 in | 5 ft; 3 | 3/4 in | 5 ft"} {
-		if typed("readings=" + rows).Out.Has("bow-radius") {
+		if calctest.Run(t, StringLine, "readings="+rows).Out.Has("bow-radius") {
 			t.Errorf("%s: a bow is told without ground", rows)
 		}
 	}

@@ -4,30 +4,11 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/proof"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/quantity"
 )
 
-const publishedDir = "../../testdata/published"
-
 var more = []*calc.Calculator{BraceLayout, WindOnWall, LineRounds, PlumbCheck}
-
-func TestProof(t *testing.T) {
-	for _, c := range more {
-		t.Run(c.ID, func(t *testing.T) { proof.Calculator(t, c, publishedDir) })
-	}
-}
-
-// run runs a calculator on inputs as written on the command line, parted by
-// semicolons before a name.
-func run(c *calc.Calculator, inputs string) calc.Result {
-	var list []string
-	if inputs != "" {
-		list = splitInputs(inputs)
-	}
-	_, res := proof.Command(c, list...)
-	return res
-}
 
 type noteCase struct {
 	inputs, key, at string
@@ -38,27 +19,18 @@ type noteCase struct {
 func checkNotes(t *testing.T, c *calc.Calculator, cases []noteCase) {
 	t.Helper()
 	for _, k := range cases {
-		n, got := proof.NoteOf(run(c, k.inputs), k.key)
+		n, got := calctest.NoteOf(calctest.Try(c, calctest.Inputs(k.inputs)...), k.key)
 		if got != k.want || (got && k.at != "" && n.At.String() != k.at) {
 			t.Errorf("%s %s: %s is %v at %s, want %v at %s", c.ID, k.inputs, k.key, got, n.At.String(), k.want, k.at)
 		}
 	}
 }
 
-// Labels and steps fit a phone.
-func TestFitsAPhone(t *testing.T) {
+// Worked examples fit a page.
+func TestSteps(t *testing.T) {
 	for _, c := range more {
-		if res := run(c, ""); res.State != calc.OK || len(res.Steps) > 8 {
+		if res := calctest.Run(t, c); res.State != calc.OK || len(res.Steps) > 8 {
 			t.Errorf("%s: %v with %d steps", c.ID, res.State, len(res.Steps))
-		}
-		fields := append(append([]calc.Field(nil), c.In...), c.Out...)
-		for _, f := range append([]calc.Field(nil), fields...) {
-			fields = append(fields, f.Cols...)
-		}
-		for _, f := range fields {
-			if len([]rune(f.Label.EN())) > 28 || len([]rune(f.Help.EN())) > 80 {
-				t.Errorf("%s %s: label or help too long", c.ID, f.ID)
-			}
 		}
 	}
 }

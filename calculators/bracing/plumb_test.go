@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 )
 
 // Right on a limit is within it, a sixteenth over is beyond.
@@ -22,7 +23,7 @@ func TestPlumbVerdicts(t *testing.T) {
 		{"what=edge; height=10 ft; readings=10 ft | 0.25 in", "new", "beyond"},
 		{"what=edge; height=10 ft; readings=10 ft | 0.51 in", "old", "beyond"},
 	} {
-		if got := run(PlumbCheck, c.inputs).Out.Choice(c.out); got != c.want {
+		if got := calctest.Run(t, PlumbCheck, calctest.Inputs(c.inputs)...).Out.Choice(c.out); got != c.want {
 			t.Errorf("%s: %s by the %s book, want %s", c.inputs, got, c.out, c.want)
 		}
 	}
@@ -39,43 +40,43 @@ func find(res calc.Result, book string) calc.Case {
 
 // Readings lean to both sides: from one to the next the wall leans by both.
 func TestLeanBetweenReadings(t *testing.T) {
-	res := run(PlumbCheck, "height=9 ft; readings=6 ft | 1/4 in; 9 ft | -1/4 in")
+	res := calctest.Run(t, PlumbCheck, "height=9 ft", "readings=6 ft | 1/4 in; 9 ft | -1/4 in")
 	row := find(res, "slope")
-	near(t, "measured", calc.From(row.Num("measured"), "in"), 0.5, 1e-9)
-	near(t, "limit", calc.From(row.Num("limit"), "mm"), 10, 1e-9)
+	calctest.Near(t, "measured", calc.From(row.Num("measured"), "in"), 0.5, 1e-9)
+	calctest.Near(t, "limit", calc.From(row.Num("limit"), "mm"), 10, 1e-9)
 	if row.Flag("within") || res.Out.Choice("old") != "within" {
 		t.Error("a kink of 1/2 in. in 3 ft passes")
 	}
 	// Far apart, the limit grows with the distance: 6 m, 20 mm.
-	row = find(run(PlumbCheck, "height=6 m; readings=6 m | 19 mm"), "slope")
-	near(t, "limit", calc.From(row.Num("limit"), "mm"), 20, 1e-9)
+	row = find(calctest.Run(t, PlumbCheck, "height=6 m", "readings=6 m | 19 mm"), "slope")
+	calctest.Near(t, "limit", calc.From(row.Num("limit"), "mm"), 20, 1e-9)
 }
 
 // The order in which readings are typed does not matter.
 func TestReadingsAreSorted(t *testing.T) {
-	a := run(PlumbCheck, "readings=3 ft | 1/8 in; 6 ft | 1/2 in; 9 ft | 1/4 in")
-	b := run(PlumbCheck, "readings=9 ft | 1/4 in; 3 ft | 1/8 in; 6 ft | 1/2 in")
+	a := calctest.Run(t, PlumbCheck, "readings=3 ft | 1/8 in; 6 ft | 1/2 in; 9 ft | 1/4 in")
+	b := calctest.Run(t, PlumbCheck, "readings=9 ft | 1/4 in; 3 ft | 1/8 in; 6 ft | 1/2 in")
 	for _, id := range []string{"worst", "bow", "limit-top"} {
 		if a.Out.Num(id) != b.Out.Num(id) {
 			t.Errorf("%s: %v and %v", id, a.Out.Num(id), b.Out.Num(id))
 		}
 	}
 	// At 6 ft the line from base to top stands 1/6 in. off: 1/2 − 1/6.
-	near(t, "bow", calc.From(a.Out.Num("bow"), "in"), 1.0/3, 1e-9)
+	calctest.Near(t, "bow", calc.From(a.Out.Num("bow"), "in"), 1.0/3, 1e-9)
 }
 
 // The editions of a basement wall differ by more than three times, the
 // home-builder guideline by more than five (ACI 117-90 and -10, NAHB 2-13).
 func TestEditionsDiffer(t *testing.T) {
-	res := run(PlumbCheck, "height=8 ft; readings=8 ft | 1/16 in; own=1/4 in; step=1/8 in")
+	res := calctest.Run(t, PlumbCheck, "height=8 ft", "readings=8 ft | 1/16 in", "own=1/4 in", "step=1/8 in")
 	limit := func(book string) float64 { return calc.From(find(res, book).Num("limit"), "in") }
-	near(t, "old to new", limit("old")/limit("new"), 3.47, 0.005)
-	near(t, "home to new", limit("home")/limit("new"), 5.21, 0.005)
-	near(t, "own", limit("own"), 0.25, 1e-9)
+	calctest.Near(t, "old to new", limit("old")/limit("new"), 3.47, 0.005)
+	calctest.Near(t, "home to new", limit("home")/limit("new"), 5.21, 0.005)
+	calctest.Near(t, "own", limit("own"), 0.25, 1e-9)
 	if len(res.Out.Rows("checks")) != 7 {
 		t.Errorf("%d lines", len(res.Out.Rows("checks")))
 	}
-	if n := len(run(PlumbCheck, "gap=").Out.Rows("checks")); n != 4 {
+	if n := len(calctest.Run(t, PlumbCheck, "gap=").Out.Rows("checks")); n != 4 {
 		t.Errorf("%d lines without straightedge, step and own tolerance", n)
 	}
 }
@@ -100,7 +101,7 @@ func TestPlumbNotes(t *testing.T) {
 		{"height=84 ft", "calc.above", "height", true},
 	})
 	for _, inputs := range []string{"readings=10 ft | 0 in", "readings=4 ft | 0 in; 4 ft | 1/8 in"} {
-		if res := run(PlumbCheck, inputs); res.State != calc.Refused {
+		if res := calctest.Run(t, PlumbCheck, calctest.Inputs(inputs)...); res.State != calc.Refused {
 			t.Errorf("%s is not refused", inputs)
 		}
 	}

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/quantity"
 )
 
@@ -25,7 +26,7 @@ func TestWays(t *testing.T) {
 		"1 | 1 in | 1 in | 1-3/4 in":        "dragged",
 		"1 | 1-1/2 in | 15/16 in | 9/16 in": "good",
 	} {
-		if got := run(LineRounds, "braces="+rows).Out.Rows("lines")[0].Choice("way"); got != want {
+		if got := calctest.Run(t, LineRounds, "braces="+rows).Out.Rows("lines")[0].Choice("way"); got != want {
 			t.Errorf("%s: %s, want %s", rows, got, want)
 		}
 	}
@@ -41,7 +42,7 @@ func TestRoundsDone(t *testing.T) {
 		"1 | 3/4 in | 1-1/8 in; 2 | 1-1/8 in | 7/8 in | 1 in":                 "not-yet", // the latest reading stands
 		"1 | 1-1/8 in | 1-1/16 in | 7/8 in; 2 | 3/4 in | 13/16 in | 13/16 in": "round-3",
 	} {
-		if got := run(LineRounds, "braces="+rows).Out.Choice("done"); got != want {
+		if got := calctest.Run(t, LineRounds, "braces="+rows).Out.Choice("done"); got != want {
 			t.Errorf("%s: %s, want %s", rows, got, want)
 		}
 	}
@@ -70,7 +71,7 @@ func TestRoundsNotes(t *testing.T) {
 
 // Stiffened concrete: readings stay, every turn and every order goes.
 func TestRoundsStiff(t *testing.T) {
-	res := run(LineRounds, "concrete=stiff; string-side=brace")
+	res := calctest.Run(t, LineRounds, "concrete=stiff", "string-side=brace")
 	if res.State != calc.OK || res.Out.Has("turns") || res.Out.Num("to-turn") != 0 || res.Out.Choice("next") != "stop" {
 		t.Error("turns are told for stiffened concrete")
 	}
@@ -84,7 +85,7 @@ func TestRoundsStiff(t *testing.T) {
 // A brace that went the wrong way is told no way to turn: repeating the order
 // would repeat the slip.
 func TestWrongWayGetsNoOrder(t *testing.T) {
-	lines := run(LineRounds, "string-side=brace; braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/2 in | 1-1/8 in").Out.Rows("lines")
+	lines := calctest.Run(t, LineRounds, "string-side=brace", "braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/2 in | 1-1/8 in").Out.Rows("lines")
 	if lines[0].Has("turn") || lines[1].Choice("turn") != "shorten" {
 		t.Error(lines[0].Choice("turn"), lines[1].Choice("turn"))
 	}
@@ -101,7 +102,7 @@ func TestRoundsAgreeWithOneReading(t *testing.T) {
 		many := calc.NewCase(roundsIn).With("foot-distance", calc.Num(run)).
 			With("braces", calc.RowsOf(calc.NewCase(cols).With("gap-1", calc.Num(0.1*rng.Float64())).With("gap-2", calc.Num(gap))))
 		a, b := calc.Run(StringLine, one).Out.Num("turns"), calc.Run(LineRounds, many).Out.Num("turns")
-		near(t, "turns", a, b, 1e-12)
+		calctest.Near(t, "turns", a, b, 1e-12)
 	}
 }
 

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 )
 
 // K_z as printed by ASCE 7-05 to 7-16 (table of velocity pressure exposure
@@ -19,7 +20,7 @@ func TestHeightFactorTable(t *testing.T) {
 	} {
 		zg, alpha := terrain(exposure)
 		for i, z := range heights {
-			near(t, exposure, HeightFactor(z, calc.From(zg, "ft"), alpha), printed[i], 0.007) // 1.13 is printed for 1.1366
+			calctest.Near(t, exposure, HeightFactor(z, calc.From(zg, "ft"), alpha), printed[i], 0.007) // 1.13 is printed for 1.1366
 		}
 	}
 }
@@ -47,22 +48,22 @@ func TestBraceIsInBalance(t *testing.T) {
 		dx, dy := in.Num("run"), a+in.Num("below")
 		long := math.Hypot(dx, dy)
 		// The pull of the brace on the wall at height a turns it about the base.
-		near(t, "pull", res.Out.Num("pull")*dx/long*a/overturn, 1, 1e-9)
+		calctest.Near(t, "pull", res.Out.Num("pull")*dx/long*a/overturn, 1, 1e-9)
 		planks := res.Out.Num("planks") * in.Num("out")
-		near(t, "push", res.Out.Num("push")*dx/long*a/(overturn+planks), 1, 1e-9)
-		near(t, "uplift", res.Out.Num("uplift"), res.Out.Num("pull")*dy/long, 1e-6)
-		near(t, "down", res.Out.Num("down"), res.Out.Num("push")*dy/long, 1e-6)
-		near(t, "level", res.Out.Num("level"), res.Out.Num("push")*dx/long, 1e-6)
+		calctest.Near(t, "push", res.Out.Num("push")*dx/long*a/(overturn+planks), 1, 1e-9)
+		calctest.Near(t, "uplift", res.Out.Num("uplift"), res.Out.Num("pull")*dy/long, 1e-6)
+		calctest.Near(t, "down", res.Out.Num("down"), res.Out.Num("push")*dy/long, 1e-6)
+		calctest.Near(t, "level", res.Out.Num("level"), res.Out.Num("push")*dx/long, 1e-6)
 		// Wind away from the brace: upright = planks + what the brace pulls
 		// down, less the planks' own push.
 		leg := res.Out.Num("planks") + (res.Out.Num("pull")-(res.Out.Num("push")-res.Out.Num("pull")))*dy/long
-		near(t, "leg", res.Out.Num("leg"), math.Max(leg, 0), 1e-6)
+		calctest.Near(t, "leg", res.Out.Num("leg"), math.Max(leg, 0), 1e-6)
 	}
 }
 
 func TestWindScales(t *testing.T) {
 	strong := "wind=120 mph; period=full; duty=none"
-	base := run(WindOnWall, strong).Out
+	base := calctest.Run(t, WindOnWall, calctest.Inputs(strong)...).Out
 	if base.Choice("governs") != "wind" {
 		t.Fatal("the wind does not govern")
 	}
@@ -75,40 +76,40 @@ func TestWindScales(t *testing.T) {
 		"wind=200 mph; period=full; factor=allowable; duty=none": 0.6 * 200 * 200 / (120 * 120),
 		strong + "; part=own; coefficient=2.7":                   2.7 / ForceWhole(40.0/9),
 	} {
-		near(t, inputs, run(WindOnWall, inputs).Out.Num("push")/base.Num("push"), want, 1e-9)
+		calctest.Near(t, inputs, calctest.Run(t, WindOnWall, calctest.Inputs(inputs)...).Out.Num("push")/base.Num("push"), want, 1e-9)
 	}
 	last := 0.0
 	for _, exposure := range []string{"b", "c", "d"} {
-		got := run(WindOnWall, strong+"; exposure="+exposure).Out.Num("q")
+		got := calctest.Run(t, WindOnWall, calctest.Inputs(strong+"; exposure="+exposure)...).Out.Num("q")
 		if got <= last {
 			t.Errorf("exposure %s: %v after %v", exposure, got, last)
 		}
 		last = got
 	}
-	if high := run(WindOnWall, strong+"; ground=5000 ft").Out.Num("q"); high >= base.Num("q") {
+	if high := calctest.Run(t, WindOnWall, calctest.Inputs(strong+"; ground=5000 ft")...).Out.Num("q"); high >= base.Num("q") {
 		t.Error("thin air does not lower the pressure")
 	}
-	if run(WindOnWall, strong+"; part=end").Out.Num("cf") <= base.Num("cf") {
+	if calctest.Run(t, WindOnWall, calctest.Inputs(strong+"; part=end")...).Out.Num("cf") <= base.Num("cf") {
 		t.Error("an end gets no more than the middle")
 	}
-	if got := run(WindOnWall, "duty=light").Out.Num("uplift"); got != run(WindOnWall, "duty=heavy").Out.Num("uplift") {
+	if got := calctest.Run(t, WindOnWall, "duty=light").Out.Num("uplift"); got != calctest.Run(t, WindOnWall, "duty=heavy").Out.Num("uplift") {
 		t.Error("planks hold the anchor down")
 	}
 }
 
 // Wall at the spacing that the ratings allow carries just the ratings.
 func TestRatings(t *testing.T) {
-	open := run(WindOnWall, "")
+	open := calctest.Run(t, WindOnWall)
 	if open.Out.Has("brace-verdict") || open.Out.Has("anchor-verdict") || open.Out.Has("spacing-limit") {
 		t.Error("a verdict without a rating")
 	}
-	res := run(WindOnWall, "brace-rating=3000 lbf; anchor-rating=1000 lbf")
+	res := calctest.Run(t, WindOnWall, "brace-rating=3000 lbf", "anchor-rating=1000 lbf")
 	if res.Out.Choice("brace-verdict") != "within" || res.Out.Choice("anchor-verdict") != "beyond" {
 		t.Error(res.Out.Choice("brace-verdict"), res.Out.Choice("anchor-verdict"))
 	}
 	in, _ := calc.Read(WindOnWall, []calc.Entry{{Path: "anchor-rating", Text: "1000 lbf"}}, calc.Locale{}.Style)
 	at := calc.Run(WindOnWall, in.With("spacing", calc.Num(res.Out.Num("spacing-limit"))))
-	near(t, "uplift", calc.From(at.Out.Num("uplift"), "lbf"), 1000, 1e-6)
+	calctest.Near(t, "uplift", calc.From(at.Out.Num("uplift"), "lbf"), 1000, 1e-6)
 	if at.Out.Choice("anchor-verdict") != "within" {
 		t.Error("right on the rating is beyond it")
 	}
@@ -140,7 +141,7 @@ func TestWindNotes(t *testing.T) {
 		{"", "wind-on-wall.note.clear", "clear", true},
 		{"", "wind-on-wall.note.both-ways", "", true},
 	})
-	if run(WindOnWall, "attach=9 ft 1 in").State != calc.Refused {
+	if calctest.Run(t, WindOnWall, "attach=9 ft 1 in").State != calc.Refused {
 		t.Error("a brace above the wall is not refused")
 	}
 }

@@ -2,6 +2,7 @@ package calc
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -21,9 +22,33 @@ func entries(pairs ...string) []Entry {
 	return list
 }
 
-func TestDeclarationHasNoSlips(t *testing.T) {
+func TestDeclarationHasNoProblems(t *testing.T) {
 	for _, s := range Problems(tank) {
 		t.Error(s)
+	}
+}
+
+// A label or a help that is too long is reported, in inputs, outputs and
+// columns; letters are counted, not bytes.
+func TestLongLabelsAndHelp(t *testing.T) {
+	label, help := strings.Repeat("ñ", 28), strings.Repeat("ñ", 80)
+	fits := Field{ID: "x", Label: Text("x.a: " + label), Help: Text("x.b: " + help), Kind: FreeText}
+	long := Field{ID: "x", Label: Text("x.a: a" + label), Help: Text("x.b: a" + help), Kind: FreeText}
+	for _, c := range []struct {
+		in, out Field
+		want    []string
+	}{
+		{fits, fits, nil},
+		{long, fits, []string{"input x: label has 29 letters, at most 28 fit", "input x: help has 81 letters, at most 80 fit"}},
+		{fits, long, []string{"output x: label has 29 letters, at most 28 fit", "output x: help has 81 letters, at most 80 fit"}},
+		{Field{ID: "r", Label: fits.Label, Kind: Rows, MaxRows: 2, Cols: []Field{long}}, fits,
+			[]string{"input r x: label has 29 letters, at most 28 fit", "input r x: help has 81 letters, at most 80 fit"}},
+	} {
+		changed := *tank
+		changed.In, changed.Out = append([]Field{c.in}, tank.In...), append([]Field{c.out}, tank.Out...)
+		if got := Problems(&changed); !slices.Equal(got, c.want) {
+			t.Errorf("got %q, want %q", got, c.want)
+		}
 	}
 }
 

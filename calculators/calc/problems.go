@@ -3,9 +3,16 @@ package calc
 import (
 	"slices"
 	"strconv"
+	"unicode/utf8"
 
 	"coursebook/calculators/expression"
 	"coursebook/calculators/quantity"
+)
+
+// The longest label and help of a field, in letters: what fits a phone.
+const (
+	maxLabel = 28
+	maxHelp  = 80
 )
 
 // Problems lists what is wrong with a declaration itself: what a test of the
@@ -71,6 +78,12 @@ func (s *problems) text(t Text, what string) {
 	}
 }
 
+func (s *problems) short(t Text, most int, what string) {
+	if n := utf8.RuneCountInString(t.EN()); n > most {
+		s.add("%s has %s letters, at most %s fit", what, strconv.Itoa(n), strconv.Itoa(most))
+	}
+}
+
 func plainID(id string) bool {
 	for i := 0; i < len(id); i++ {
 		b := id[i]
@@ -93,6 +106,8 @@ func (s *problems) fields(what string, fields []Field) {
 		}
 		seen = append(seen, f.ID)
 		s.text(f.Label, name)
+		s.short(f.Label, maxLabel, name+": label")
+		s.short(f.Help, maxHelp, name+": help")
 		s.field(what, name, f)
 		s.usual(name, f)
 	}

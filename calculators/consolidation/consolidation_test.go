@@ -6,18 +6,11 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"unicode/utf8"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/proof"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/quantity"
 )
-
-const published = "../../testdata/published"
-
-func TestInternalVibrator(t *testing.T) { proof.Calculator(t, InternalVibrator, published) }
-func TestBatteryPacks(t *testing.T)     { proof.Calculator(t, BatteryPacks, published) }
-func TestOutsideVibration(t *testing.T) { proof.Calculator(t, OutsideVibration, published) }
 
 // noteCase says which of some notes a job must have.
 type noteCase struct {
@@ -29,9 +22,9 @@ type noteCase struct {
 func exactly(t *testing.T, c *calc.Calculator, all []calc.Text, cases []noteCase) {
 	t.Helper()
 	for _, k := range cases {
-		res := proof.Run(t, c, k.typed...)
+		res := calctest.Run(t, c, k.typed...)
 		for _, note := range all {
-			if proof.Noted(res, note) != slices.Contains(k.want, note) {
+			if calctest.Noted(res, note) != slices.Contains(k.want, note) {
 				t.Errorf("%s %v (%s): note %s", c.ID, k.typed, res.State, note.Key())
 			}
 		}
@@ -43,32 +36,32 @@ func TestVibratorNotes(t *testing.T) {
 		noteFoot, askFoot, footLonger, footWindow, footOut, footStages}
 	exactly(t, InternalVibrator, all, []noteCase{
 		{nil, nil},
-		{[]string{"gap", "2.3 in"}, []calc.Text{noteGap}},
-		{[]string{"gap", "30 mm"}, []calc.Text{noteGap}},
-		{[]string{"gap", "29 mm"}, []calc.Text{refuseGap}},
-		{[]string{"head", "normal", "gap", "90 mm"}, []calc.Text{noteStiff}},
-		{[]string{"head", "pencil"}, []calc.Text{noteFace}},
-		{[]string{"core", "9.8 in"}, nil},
-		{[]string{"core", "10 in"}, []calc.Text{noteFace}},
-		{[]string{"plan", "low"}, []calc.Text{noteFace}},
-		{[]string{"plan", "low", "core", "6 in"}, nil},
-		{[]string{"plan", "seen", "seen", "10.5 in"}, []calc.Text{askSeen}},
-		{[]string{"plan", "seen", "seen", "9 in"}, nil},
-		{[]string{"lift", "610 mm"}, []calc.Text{noteLift}},
-		{[]string{"lift", "2 ft"}, nil},
-		{[]string{"into", "3.9 in"}, []calc.Text{noteInto}},
-		{[]string{"into", "4 in"}, nil},
-		{[]string{"speed", "3.1 in/s"}, []calc.Text{noteFast}},
-		{[]string{"pump", "30 yd³/h"}, []calc.Text{noteMany}},
-		{[]string{"height", "11 ft"}, nil},
-		{[]string{"height", "12 ft"}, []calc.Text{noteFoot, askFoot}},
-		{[]string{"height", "12 ft", "foot", "longer"}, []calc.Text{noteFoot, footLonger}},
-		{[]string{"height", "12 ft", "foot", "window"}, []calc.Text{noteFoot, footWindow}},
-		{[]string{"height", "12 ft", "foot", "outside"}, []calc.Text{noteFoot, footOut}},
-		{[]string{"height", "12 ft", "foot", "stages"}, []calc.Text{noteFoot, footStages}},
-		{[]string{"height", "9 ft", "foot", "stages"}, nil},
-		{[]string{"whip", "3 ft"}, []calc.Text{refuseWhip}},
-		{[]string{"lift", "4 ft", "height", "3 ft"}, []calc.Text{refuseLift}},
+		{[]string{"gap=2.3 in"}, []calc.Text{noteGap}},
+		{[]string{"gap=30 mm"}, []calc.Text{noteGap}},
+		{[]string{"gap=29 mm"}, []calc.Text{refuseGap}},
+		{[]string{"head=normal", "gap=90 mm"}, []calc.Text{noteStiff}},
+		{[]string{"head=pencil"}, []calc.Text{noteFace}},
+		{[]string{"core=9.8 in"}, nil},
+		{[]string{"core=10 in"}, []calc.Text{noteFace}},
+		{[]string{"plan=low"}, []calc.Text{noteFace}},
+		{[]string{"plan=low", "core=6 in"}, nil},
+		{[]string{"plan=seen", "seen=10.5 in"}, []calc.Text{askSeen}},
+		{[]string{"plan=seen", "seen=9 in"}, nil},
+		{[]string{"lift=610 mm"}, []calc.Text{noteLift}},
+		{[]string{"lift=2 ft"}, nil},
+		{[]string{"into=3.9 in"}, []calc.Text{noteInto}},
+		{[]string{"into=4 in"}, nil},
+		{[]string{"speed=3.1 in/s"}, []calc.Text{noteFast}},
+		{[]string{"pump=30 yd³/h"}, []calc.Text{noteMany}},
+		{[]string{"height=11 ft"}, nil},
+		{[]string{"height=12 ft"}, []calc.Text{noteFoot, askFoot}},
+		{[]string{"height=12 ft", "foot=longer"}, []calc.Text{noteFoot, footLonger}},
+		{[]string{"height=12 ft", "foot=window"}, []calc.Text{noteFoot, footWindow}},
+		{[]string{"height=12 ft", "foot=outside"}, []calc.Text{noteFoot, footOut}},
+		{[]string{"height=12 ft", "foot=stages"}, []calc.Text{noteFoot, footStages}},
+		{[]string{"height=9 ft", "foot=stages"}, nil},
+		{[]string{"whip=3 ft"}, []calc.Text{refuseWhip}},
+		{[]string{"lift=4 ft", "height=3 ft"}, []calc.Text{refuseLift}},
 	})
 }
 
@@ -76,7 +69,7 @@ func TestVibratorNotes(t *testing.T) {
 // on a short one, but for rounding places up.
 func TestVibratorsDoNotDependOnLength(t *testing.T) {
 	for _, length := range []string{"50 ft", "100 ft", "500 ft", "2000 ft"} {
-		if got := proof.Run(t, InternalVibrator, "length", length, "openings", "0").Out.Num("vibrators"); got != 2 {
+		if got := calctest.Run(t, InternalVibrator, "length="+length, "openings=0").Out.Num("vibrators"); got != 2 {
 			t.Errorf("%s of wall: %v vibrators", length, got)
 		}
 	}
@@ -95,7 +88,7 @@ func TestVibratorsMonotone(t *testing.T) {
 	} {
 		last := 0.0
 		for _, text := range c[1:] {
-			got := proof.Run(t, InternalVibrator, c[0], text).Out.Num("vibrators")
+			got := calctest.Run(t, InternalVibrator, c[0]+"="+text).Out.Num("vibrators")
 			if got < last {
 				t.Errorf("%s %s: %v vibrators, fewer than %v", c[0], text, got, last)
 			}
@@ -107,7 +100,7 @@ func TestVibratorsMonotone(t *testing.T) {
 // The vibrators found do keep up, and one less would not.
 func TestVibratorsKeepUp(t *testing.T) {
 	for _, pump := range []string{"3 yd³/h", "8 yd³/h", "10 yd³/h", "17 yd³/h", "60 yd³/h"} {
-		out := proof.Run(t, InternalVibrator, "pump", pump).Out
+		out := calctest.Run(t, InternalVibrator, "pump="+pump).Out
 		n, pass, fill := out.Num("vibrators"), out.Num("pass-high"), out.Num("fill")
 		if pass/n > fill || n > 1 && pass/(n-1) <= fill {
 			t.Errorf("%s: %v vibrators for %v s of work in %v s", pump, n, pass, fill)
@@ -140,7 +133,7 @@ func TestCountsAtTheEdge(t *testing.T) {
 	if got := Along(19.5001, 0.195); got != 101 {
 		t.Errorf("a little more than 100 spacings make %v places", got)
 	}
-	out := proof.Run(t, InternalVibrator, "plan", "low", "length", "19.5 m", "openings", "0").Out
+	out := calctest.Run(t, InternalVibrator, "plan=low", "length=19.5 m", "openings=0").Out
 	if out.Num("along") != 100 || out.Num("extra") != 0 {
 		t.Errorf("%v places and %v more", out.Num("along"), out.Num("extra"))
 	}
@@ -203,16 +196,16 @@ func TestChargingAgainstPlay(t *testing.T) {
 // With enough chargers the stock is bounded; charging never asks for more.
 func TestChargingBounds(t *testing.T) {
 	for _, pour := range []string{"1 h", "3 h", "8 h", "24 h"} {
-		out := proof.Run(t, BatteryPacks, "pour", pour).Out
+		out := calctest.Run(t, BatteryPacks, "pour="+pour).Out
 		if out.Num("with") > out.Num("without") || out.Num("bring") != out.Num("with")+1 {
 			t.Errorf("%s: %v with, %v without, %v to bring", pour, out.Num("with"), out.Num("without"), out.Num("bring"))
 		}
-		many := proof.Run(t, BatteryPacks, "pour", pour, "chargers", "40").Out.Num("with")
+		many := calctest.Run(t, BatteryPacks, "pour="+pour, "chargers=40").Out.Num("with")
 		if many > 2*(1+math.Ceil(60/37.5)) {
 			t.Errorf("%s: %v packs with chargers for all", pour, many)
 		}
 	}
-	none := proof.Run(t, BatteryPacks, "chargers", "0").Out
+	none := calctest.Run(t, BatteryPacks, "chargers=0").Out
 	if none.Num("with") != none.Num("without") || none.Has("keep-up") {
 		t.Error("no charger must mean the same packs as without charging")
 	}
@@ -222,14 +215,14 @@ func TestBatteryNotes(t *testing.T) {
 	all := []calc.Text{noteChargers, notePower, noteSpare, askCold, noteHard}
 	exactly(t, BatteryPacks, all, []noteCase{
 		{nil, []calc.Text{noteChargers}},
-		{[]string{"chargers", "4"}, nil},
-		{[]string{"chargers", "0"}, []calc.Text{notePower}},
-		{[]string{"chargers", "0", "spare", "0"}, []calc.Text{notePower, noteSpare}},
-		{[]string{"chargers", "4", "cold", "0%"}, []calc.Text{askCold}},
-		{[]string{"chargers", "40", "minutes", "5 min", "duty", "100%"}, []calc.Text{noteHard}},
-		{[]string{"pour", "30 min"}, nil}, // no pack is ever changed
+		{[]string{"chargers=4"}, nil},
+		{[]string{"chargers=0"}, []calc.Text{notePower}},
+		{[]string{"chargers=0", "spare=0"}, []calc.Text{notePower, noteSpare}},
+		{[]string{"chargers=4", "cold=0%"}, []calc.Text{askCold}},
+		{[]string{"chargers=40", "minutes=5 min", "duty=100%"}, []calc.Text{noteHard}},
+		{[]string{"pour=30 min"}, nil}, // no pack is ever changed
 	})
-	label := proof.Run(t, BatteryPacks, "known", "label", "volts", "18", "amp-hours", "5", "draw", "360 W")
+	label := calctest.Run(t, BatteryPacks, "known=label", "volts=18", "amp-hours=5", "draw=360 W")
 	if got := label.Out.Num("run") / 60; math.Abs(got-15) > 1e-9 { // 90 Wh over 360 W
 		t.Errorf("a 90 Wh pack runs 360 W for %v min", got)
 	}
@@ -238,7 +231,7 @@ func TestBatteryNotes(t *testing.T) {
 // Foam gets no number of force, count or floor; stiff forms get them.
 func TestOutside(t *testing.T) {
 	numbers := []string{"force", "vibrators", "force-each", "floor"}
-	foam, hard := proof.Run(t, OutsideVibration), proof.Run(t, OutsideVibration, "form", "stiff")
+	foam, hard := calctest.Run(t, OutsideVibration), calctest.Run(t, OutsideVibration, "form=stiff")
 	for _, id := range numbers {
 		if foam.Out.Has(id) || !hard.Out.Has(id) {
 			t.Errorf("%s: foam %v, stiff %v", id, foam.Out.Has(id), hard.Out.Has(id))
@@ -247,11 +240,11 @@ func TestOutside(t *testing.T) {
 	practice := []calc.Text{noteNothing, noteOnlyFoot, noteShort, noteWeb, noteBulge, noteNever}
 	exactly(t, OutsideVibration, append([]calc.Text{noteBuiltFor, noteLow}, practice...), []noteCase{
 		{nil, practice},
-		{[]string{"form", "stiff"}, []calc.Text{noteBuiltFor}},
-		{[]string{"form", "stiff", "amplitude", "0.001 in", "frequency", "9000 vpm"}, []calc.Text{noteBuiltFor, noteLow}},
-		{[]string{"form", "stiff", "amplitude", "0.04 mm", "frequency", "9000 vpm"}, []calc.Text{noteBuiltFor}},
+		{[]string{"form=stiff"}, []calc.Text{noteBuiltFor}},
+		{[]string{"form=stiff", "amplitude=0.001 in", "frequency=9000 vpm"}, []calc.Text{noteBuiltFor, noteLow}},
+		{[]string{"form=stiff", "amplitude=0.04 mm", "frequency=9000 vpm"}, []calc.Text{noteBuiltFor}},
 	})
-	half, full := proof.Run(t, OutsideVibration, "frequency", "3000 vpm").Out, proof.Run(t, OutsideVibration, "frequency", "6000 vpm").Out
+	half, full := calctest.Run(t, OutsideVibration, "frequency=3000 vpm").Out, calctest.Run(t, OutsideVibration, "frequency=6000 vpm").Out
 	if r := full.Num("acceleration") / half.Num("acceleration"); math.Abs(r-4) > 1e-12 {
 		t.Errorf("twice the speed gives %v times the acceleration", r)
 	}
@@ -278,17 +271,9 @@ func TestHeads(t *testing.T) {
 	}
 }
 
-// Labels and help fit a phone; sentences are short enough for gloved hands.
+// Sentences are short enough for gloved hands.
 func TestTextsFit(t *testing.T) {
 	for _, c := range []*calc.Calculator{InternalVibrator, BatteryPacks, OutsideVibration} {
-		for _, f := range append(append([]calc.Field{}, c.In...), c.Out...) {
-			if n := utf8.RuneCountInString(f.Label.EN()); n > 28 {
-				t.Errorf("%s %s: label of %d letters", c.ID, f.ID, n)
-			}
-			if n := utf8.RuneCountInString(f.Help.EN()); n > 80 {
-				t.Errorf("%s %s: help of %d letters", c.ID, f.ID, n)
-			}
-		}
 		for _, n := range c.Cautions {
 			for _, sentence := range strings.Split(n.Text.EN(), ". ") {
 				if words := len(strings.Fields(sentence)); words > 25 {

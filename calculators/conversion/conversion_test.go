@@ -7,11 +7,8 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
-
-func TestProof(t *testing.T) { proof.Calculator(t, UnitConversion, "../../testdata/published") }
 
 func convert(t *testing.T, kind, text string) calc.Result {
 	t.Helper()

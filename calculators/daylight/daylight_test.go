@@ -3,23 +3,18 @@ package daylight
 import (
 	"math"
 	"testing"
-	"unicode/utf8"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/proof"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/quantity"
 )
-
-const published = "../../testdata/published"
-
-func TestDaylight(t *testing.T) { proof.Calculator(t, Daylight, published) }
 
 var us = quantity.Style{}
 
 // The US Naval Observatory's tables, turned to clock text: what the crew
 // reads. Atlanta, 6 September 2009, daylight time, as in the PyEphem manual.
 func TestClockAsPrinted(t *testing.T) {
-	res := proof.Run(t, Daylight, "date", "2009-09-06", "latitude", "33.8", "longitude", "-84.4", "zone", "-4", "start", "")
+	res := calctest.Run(t, Daylight, "date=2009-09-06", "latitude=33.8", "longitude=-84.4", "zone=-4", "start=")
 	for id, want := range map[string]string{"dawn": "06:50", "sunrise": "07:15", "sunset": "19:56", "dusk": "20:21"} {
 		if got := res.Out.Text(id); got != want {
 			t.Errorf("%s is %s, printed %s", id, got, want)
@@ -45,12 +40,12 @@ func TestSkies(t *testing.T) {
 		{"2020-06-21", "66", "up", 1, noteUp},
 		{"2020-06-21", "65", "usual", 3, noteNoDark},
 	} {
-		res := proof.Run(t, Daylight, "date", c.date, "latitude", c.latitude, "longitude", "-149.866667", "zone", "-9")
+		res := calctest.Run(t, Daylight, "date="+c.date, "latitude="+c.latitude, "longitude=-149.866667", "zone=-9")
 		if res.State != calc.OK || res.Out.Choice("sky") != c.sky || len(res.Out.Rows("events")) != c.rows {
 			t.Errorf("%s at %s: %s, %s, %d rows", c.date, c.latitude, res.State, res.Out.Choice("sky"), len(res.Out.Rows("events")))
 		}
 		for _, note := range []calc.Text{noteNoDark, noteUp, noteDown} {
-			if proof.Noted(res, note) != (note == c.note) {
+			if calctest.Noted(res, note) != (note == c.note) {
 				t.Errorf("%s at %s: note %s", c.date, c.latitude, note.Key())
 			}
 		}
@@ -61,7 +56,7 @@ func TestSkies(t *testing.T) {
 // day and a little more at the equinox, and turns round between hemispheres.
 func TestDayLength(t *testing.T) {
 	length := func(date, latitude string) float64 {
-		return proof.Run(t, Daylight, "date", date, "latitude", latitude, "longitude", "0", "zone", "0").Out.Num("day-length") / 3600
+		return calctest.Run(t, Daylight, "date="+date, "latitude="+latitude, "longitude=0", "zone=0").Out.Num("day-length") / 3600
 	}
 	for _, lat := range []string{"25", "45", "60"} {
 		last := 0.0
@@ -86,7 +81,7 @@ func TestDayLength(t *testing.T) {
 // longitude moves it by four minutes.
 func TestZoneAndLongitude(t *testing.T) {
 	sunset := func(lon, zone string) float64 {
-		res := proof.Run(t, Daylight, "longitude", lon, "zone", zone)
+		res := calctest.Run(t, Daylight, "longitude="+lon, "zone="+zone)
 		return res.Out.Rows("events")[3].Num("since") / 60
 	}
 	if got := sunset("-93.2", "-5") - sunset("-93.2", "-6"); math.Abs(got-60) > 1e-6 {
@@ -102,7 +97,7 @@ func TestZoneAndLongitude(t *testing.T) {
 
 // The worked steps end at the sunset that is shown.
 func TestStepsEndAtSunset(t *testing.T) {
-	res := proof.Run(t, Daylight)
+	res := calctest.Run(t, Daylight)
 	last := res.Steps[len(res.Steps)-1]
 	if got := res.Out.Rows("events")[3].Num("since"); math.Abs(last.Out-got) > 0.5 {
 		t.Errorf("steps give %v s, shown %v s", last.Out, got)
@@ -117,9 +112,9 @@ func TestPour(t *testing.T) {
 		{"11:00", "3.5 h", ""}, {"6:00", "3 h", noteDarkStart}, {"6:50", "3 h", noteEarly},
 		{"12:30", "3 h", ""}, {"13:10", "3 h", noteLate}, {"14:00", "3 h", noteDarkEnd}, {"11:00", "14 h", noteDarkEnd},
 	} {
-		res := proof.Run(t, Daylight, "start", c.start, "pour", c.pour, "after", "45 min")
+		res := calctest.Run(t, Daylight, "start="+c.start, "pour="+c.pour, "after=45 min")
 		for _, note := range []calc.Text{noteDarkStart, noteEarly, noteDarkEnd, noteLate} {
-			if proof.Noted(res, note) != (note == c.note) {
+			if calctest.Noted(res, note) != (note == c.note) {
 				t.Errorf("start %s for %s: note %s", c.start, c.pour, note.Key())
 			}
 		}
@@ -143,12 +138,12 @@ func TestRefusals(t *testing.T) {
 		{"date", "1900-12-31", refuseYear}, {"date", "2100-01-01", refuseYear},
 		{"zone", "-6.1", refuseZone}, {"start", "25:00", refuseClock}, {"start", "noon", refuseClock}, {"start", "7:60", refuseClock},
 	} {
-		if res := proof.Run(t, Daylight, c.path, c.text); res.State != calc.Refused || !proof.Noted(res, c.note) {
+		if res := calctest.Run(t, Daylight, c.path+"="+c.text); res.State != calc.Refused || !calctest.Noted(res, c.note) {
 			t.Errorf("%s=%s is %s: %v", c.path, c.text, res.State, res.Notes)
 		}
 	}
 	for _, date := range []string{"1901-01-01", "2099-12-31"} {
-		if res := proof.Run(t, Daylight, "date", date); res.State != calc.OK {
+		if res := calctest.Run(t, Daylight, "date="+date); res.State != calc.OK {
 			t.Errorf("%s is %s", date, res.State)
 		}
 	}
@@ -156,16 +151,16 @@ func TestRefusals(t *testing.T) {
 
 // A west longitude typed as east is caught by the sun's noon.
 func TestAskForNoon(t *testing.T) {
-	if res := proof.Run(t, Daylight); proof.Noted(res, askNoon) {
+	if res := calctest.Run(t, Daylight); calctest.Noted(res, askNoon) {
 		t.Error("the default asks about noon")
 	}
-	if res := proof.Run(t, Daylight, "longitude", "93.2"); !proof.Noted(res, askNoon) {
+	if res := calctest.Run(t, Daylight, "longitude=93.2"); !calctest.Noted(res, askNoon) {
 		t.Error("nothing asked for a longitude of the wrong sign")
 	}
-	if res := proof.Run(t, Daylight, "latitude", "65.5"); !proof.Noted(res, noteNorth) {
+	if res := calctest.Run(t, Daylight, "latitude=65.5"); !calctest.Noted(res, noteNorth) {
 		t.Error("nothing said about the far north")
 	}
-	if res := proof.Run(t, Daylight, "latitude", "65"); proof.Noted(res, noteNorth) {
+	if res := calctest.Run(t, Daylight, "latitude=65"); calctest.Noted(res, noteNorth) {
 		t.Error("the far north starts beyond 65°")
 	}
 }
@@ -185,18 +180,6 @@ func TestReadClock(t *testing.T) {
 	for minutes, want := range map[float64]string{0: "00:00", 389.6: "06:30", 1439.6: "00:00", -1: "23:59", 1500: "01:00"} {
 		if got := clockText(minutes); got != want {
 			t.Errorf("%v is %s, want %s", minutes, got, want)
-		}
-	}
-}
-
-// Labels and help fit a phone.
-func TestTextsFit(t *testing.T) {
-	for _, f := range append(append([]calc.Field{}, inputs...), outputs...) {
-		if n := utf8.RuneCountInString(f.Label.EN()); n > 28 {
-			t.Errorf("%s: label of %d letters", f.ID, n)
-		}
-		if n := utf8.RuneCountInString(f.Help.EN()); n > 80 {
-			t.Errorf("%s: help of %d letters", f.ID, n)
 		}
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 )
 
 func TestTopCourse(t *testing.T) {
@@ -17,7 +18,7 @@ func TestTopCourse(t *testing.T) {
 		if top <= 0 || top > c*(1+1e-8) {
 			t.Fatalf("top course %v of %v, wall %v", top, c, h)
 		}
-		near(t, "courses add up", (n-1)*c+top, h, 1e-9)
+		calctest.Near(t, "courses add up", (n-1)*c+top, h, 1e-9)
 	}
 }
 
@@ -35,8 +36,8 @@ func TestHandsOneByOne(t *testing.T) {
 					}
 					left, right = left+a, right+b
 				}
-				near(t, "left", CornerBlocks(float64(outside), float64(n), float64(inside)), left, 0)
-				near(t, "right", CornerBlocks(float64(inside), float64(n), float64(outside)), right, 0)
+				calctest.Near(t, "left", CornerBlocks(float64(outside), float64(n), float64(inside)), left, 0)
+				calctest.Near(t, "right", CornerBlocks(float64(inside), float64(n), float64(outside)), right, 0)
 			}
 		}
 	}
@@ -61,7 +62,7 @@ func TestCornerRunWallByWall(t *testing.T) {
 		straight += l - start - end
 		round += l
 	}
-	near(t, "straight", StraightRun(round, 1, CornerRun(5, 1, a, b, th), 0), straight, 1e-12)
+	calctest.Near(t, "straight", StraightRun(round, 1, CornerRun(5, 1, a, b, th), 0), straight, 1e-12)
 }
 
 func TestCourseNotes(t *testing.T) {
@@ -79,24 +80,24 @@ func TestCourseNotes(t *testing.T) {
 // Only whole courses of an opening are taken off, so the count falls in steps.
 func TestOpeningsByWholeCourses(t *testing.T) {
 	run := func(height string) float64 {
-		return work(t, CourseTakeOff, "openings=4 ft | "+height).Out.Num("straight-length")
+		return calctest.Run(t, CourseTakeOff, "openings=4 ft | "+height).Out.Num("straight-length")
 	}
 	four := calc.SI(4, "ft")
-	near(t, "under one course", run("15-15/16 in"), work(t, CourseTakeOff, "openings=").Out.Num("straight-length"), 1e-9)
-	near(t, "one course", run("15-15/16 in")-run("16 in"), four, 1e-9)
-	near(t, "no more until the next", run("16 in"), run("31 in"), 1e-9)
-	near(t, "two courses", run("31 in")-run("32 in"), four, 1e-9)
+	calctest.Near(t, "under one course", run("15-15/16 in"), calctest.Run(t, CourseTakeOff, "openings=").Out.Num("straight-length"), 1e-9)
+	calctest.Near(t, "one course", run("15-15/16 in")-run("16 in"), four, 1e-9)
+	calctest.Near(t, "no more until the next", run("16 in"), run("31 in"), 1e-9)
+	calctest.Near(t, "two courses", run("31 in")-run("32 in"), four, 1e-9)
 }
 
 // Blocks times length cover the length that is left, waste included, and a
 // start with the other hand only swaps the hands.
 func TestBlocksCover(t *testing.T) {
 	for _, waste := range []string{"0 %", "5 %", "12.5 %"} {
-		left := work(t, CourseTakeOff, "waste="+waste).Out
-		right := work(t, CourseTakeOff, "waste="+waste, "start=right").Out
-		near(t, "swapped", left.Num("left"), right.Num("right"), 0)
-		near(t, "swapped", left.Num("right"), right.Num("left"), 0)
-		near(t, "sum", left.Num("total"), left.Num("straights")+left.Num("left")+left.Num("right"), 0)
+		left := calctest.Run(t, CourseTakeOff, "waste="+waste).Out
+		right := calctest.Run(t, CourseTakeOff, "waste="+waste, "start=right").Out
+		calctest.Near(t, "swapped", left.Num("left"), right.Num("right"), 0)
+		calctest.Near(t, "swapped", left.Num("right"), right.Num("left"), 0)
+		calctest.Near(t, "sum", left.Num("total"), left.Num("straights")+left.Num("left")+left.Num("right"), 0)
 		if left.Num("straights") < left.Num("net") || left.Num("straights") != math.Trunc(left.Num("straights")) {
 			t.Errorf("%v straights for %v", left.Num("straights"), left.Num("net"))
 		}

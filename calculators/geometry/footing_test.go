@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 )
 
 // A ring of footing is its outer rectangle less its inner one, whichever way
@@ -15,9 +16,9 @@ func TestFootingRingAgainstAreas(t *testing.T) {
 		a, b := 4+30*rng.Float64(), 4+30*rng.Float64()
 		w, h := 0.2+rng.Float64(), 0.1+0.5*rng.Float64()
 		want := (a*b - (a-2*w)*(b-2*w)) * h
-		near(t, "outside", RunVolume(1, 2*(a+b), 4, w, h), want, 1e-9*want)
-		near(t, "middle", RunVolume(1, 2*(a+b)-4*w, 0, w, h), want, 1e-9*want)
-		near(t, "inside", RunVolume(1, 2*(a+b)-8*w, -4, w, h), want, 1e-9*want)
+		calctest.Near(t, "outside", RunVolume(1, 2*(a+b), 4, w, h), want, 1e-9*want)
+		calctest.Near(t, "middle", RunVolume(1, 2*(a+b)-4*w, 0, w, h), want, 1e-9*want)
+		calctest.Near(t, "inside", RunVolume(1, 2*(a+b)-8*w, -4, w, h), want, 1e-9*want)
 	}
 }
 
@@ -25,18 +26,18 @@ func TestFootingRingAgainstAreas(t *testing.T) {
 // 16 × 8 in. that is 118.52 ft³. Stem wall 29.33 ft³, pads 18.75 ft³.
 func TestFootingDefaultByHand(t *testing.T) {
 	out := expect(t, FootingVolume, "").Out
-	near(t, "net", calc.From(out.Num("net-yd"), "ft³"), 118.5185+29.3333+18.75, 0.001)
-	near(t, "order", calc.From(out.Num("order-yd"), "yd³"), 6.5, 1e-9)
+	calctest.Near(t, "net", calc.From(out.Num("net-yd"), "ft³"), 118.5185+29.3333+18.75, 0.001)
+	calctest.Near(t, "order", calc.From(out.Num("order-yd"), "yd³"), 6.5, 1e-9)
 	kinds := out.Rows("by-kind")
 	sum := 0.0
 	for _, k := range kinds {
-		near(t, "pair", k.Num("yd"), k.Num("m"), 0)
+		calctest.Near(t, "pair", k.Num("yd"), k.Num("m"), 0)
 		sum += k.Num("yd")
 	}
 	if len(kinds) != 3 || kinds[1].Choice("kind") != stemWallKind {
 		t.Errorf("kinds: %v", kinds)
 	}
-	near(t, "kinds add up", sum, out.Num("net-m"), 1e-12)
+	calctest.Near(t, "kinds add up", sum, out.Num("net-m"), 1e-12)
 }
 
 func TestFootingNotes(t *testing.T) {
@@ -54,7 +55,7 @@ func TestFootingNotes(t *testing.T) {
 		expect(t, FootingVolume, c.keys, "parts="+c.part)
 	}
 	refused(t, FootingVolume, "parts.2.corners", "parts=footing | 20 ft | 16 in | 8 in; footing | 5 ft | 16 in | 8 in | 4")
-	if work(t, FootingVolume, "parts=").State != calc.Bad {
+	if calctest.Try(FootingVolume, "parts=").State != calc.Bad {
 		t.Error("no rows were accepted")
 	}
 }
@@ -62,7 +63,7 @@ func TestFootingNotes(t *testing.T) {
 // More of anything never takes less concrete, and twice the count takes twice
 // the volume.
 func TestFootingGrows(t *testing.T) {
-	net := func(part string) float64 { return work(t, FootingVolume, "parts="+part).Out.Num("net-m") }
+	net := func(part string) float64 { return calctest.Run(t, FootingVolume, "parts="+part).Out.Num("net-m") }
 	base := net("footing | 20 ft | 16 in | 8 in | 0 | 1")
 	for _, more := range []string{"footing | 21 ft | 16 in | 8 in | 0 | 1", "footing | 20 ft | 17 in | 8 in | 0 | 1",
 		"footing | 20 ft | 16 in | 9 in | 0 | 1", "footing | 20 ft | 16 in | 8 in | -1 | 1"} {
@@ -70,16 +71,16 @@ func TestFootingGrows(t *testing.T) {
 			t.Errorf("%s takes no more", more)
 		}
 	}
-	near(t, "twice", net("footing | 20 ft | 16 in | 8 in | 0 | 2"), 2*base, 1e-12)
+	calctest.Near(t, "twice", net("footing | 20 ft | 16 in | 8 in | 0 | 2"), 2*base, 1e-12)
 }
 
 // The order holds the volume with waste, in whole steps of the unit sold in.
 func TestFootingOrder(t *testing.T) {
 	for _, c := range []struct{ sold, step, unit string }{{"yd3", "step-yd=0.25", "yd³"}, {"m3", "step-m=0.2", "m³"}} {
-		out := work(t, FootingVolume, "sold-in="+c.sold, c.step, "waste=12 %").Out
+		out := calctest.Run(t, FootingVolume, "sold-in="+c.sold, c.step, "waste=12 %").Out
 		order := calc.From(out.Num("order-m"), c.unit)
-		near(t, "waste", out.Num("with-waste-m"), 1.12*out.Num("net-m"), 1e-12)
-		near(t, "both units", out.Num("order-m"), out.Num("order-yd"), 0)
+		calctest.Near(t, "waste", out.Num("with-waste-m"), 1.12*out.Num("net-m"), 1e-12)
+		calctest.Near(t, "both units", out.Num("order-m"), out.Num("order-yd"), 0)
 		if need := calc.From(out.Num("with-waste-m"), c.unit); order < need || order > need+0.25 {
 			t.Errorf("order %v for %v", order, need)
 		}

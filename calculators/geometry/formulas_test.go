@@ -4,14 +4,9 @@ import (
 	"math"
 	"math/rand/v2"
 	"testing"
-)
 
-func near(t *testing.T, what string, got, want, tol float64) {
-	t.Helper()
-	if math.IsNaN(got) || math.Abs(got-want) > tol {
-		t.Errorf("%s: %v, want %v ± %v", what, got, want, tol)
-	}
-}
+	"coursebook/calculators/calctest"
+)
 
 // shoelace is the area of a closed polygon: a second way to a wall's plan
 // area that knows nothing of corners.
@@ -47,10 +42,10 @@ func TestCornerRuleAgainstAreas(t *testing.T) {
 		inner := [][2]float64{{th, th}, {a - th, th}, {a - th, d - th}, {c - th, d - th}, {c - th, b - th}, {th, b - th}}
 		want := (shoelace(outer) - shoelace(inner)) * h
 		out := perimeter(outer)
-		near(t, "L from outside", WallsVolume(th, out*h, 5-1, h), want, 1e-9*want)
-		near(t, "L from inside", WallsVolume(th, perimeter(inner)*h, -(5-1), h), want, 1e-9*want)
-		near(t, "L along the middle", Prism(1, CentreLine(out, 4, th), h, th), want, 1e-9*want)
-		near(t, "inside is outside less eight thicknesses", perimeter(inner), out-8*th, 1e-9)
+		calctest.Near(t, "L from outside", WallsVolume(th, out*h, 5-1, h), want, 1e-9*want)
+		calctest.Near(t, "L from inside", WallsVolume(th, perimeter(inner)*h, -(5-1), h), want, 1e-9*want)
+		calctest.Near(t, "L along the middle", Prism(1, CentreLine(out, 4, th), h, th), want, 1e-9*want)
+		calctest.Near(t, "inside is outside less eight thicknesses", perimeter(inner), out-8*th, 1e-9)
 	}
 }
 
@@ -63,19 +58,19 @@ func TestCurveAgainstSectors(t *testing.T) {
 		deg := 1 + 358*rng.Float64()
 		rad := deg * math.Pi / 180
 		want := rad / 2 * (r*r - (r-th)*(r-th)) * 2.5
-		near(t, "sector", ArcVolume(ArcLength(deg, CentreRadius(r, th)), th, 2.5), want, 1e-9*want)
+		calctest.Near(t, "sector", ArcVolume(ArcLength(deg, CentreRadius(r, th)), th, 2.5), want, 1e-9*want)
 		chord, rise := 2*r*math.Sin(rad/2), r*(1-math.Cos(rad/2))
-		near(t, "radius", ChordRadius(chord, rise), r, 1e-7*r)
-		near(t, "angle", ChordAngle(chord, rise), deg, 1e-6)
+		calctest.Near(t, "radius", ChordRadius(chord, rise), r, 1e-7*r)
+		calctest.Near(t, "angle", ChordAngle(chord, rise), deg, 1e-6)
 	}
-	near(t, "full circle", ArcLength(360, 1), 2*math.Pi, 1e-15)
+	calctest.Near(t, "full circle", ArcLength(360, 1), 2*math.Pi, 1e-15)
 }
 
 func TestOrder(t *testing.T) {
 	for _, c := range []struct{ volume, step, want float64 }{
 		{14.01, 0.5, 14.5}, {14.5, 0.5, 14.5}, {14.500001, 0.5, 15}, {0.3, 0.1, 0.3}, {0.7, 0.1, 0.7}, {20.1, 1, 21}, {0.01, 0.25, 0.25},
 	} {
-		near(t, "RoundUp", RoundUp(c.volume, c.step), c.want, 1e-12)
+		calctest.Near(t, "RoundUp", RoundUp(c.volume, c.step), c.want, 1e-12)
 	}
 	rng := rand.New(rand.NewPCG(5, 6))
 	for range 2000 {
@@ -89,14 +84,14 @@ func TestOrder(t *testing.T) {
 		if last <= 0 || last > truck*(1+1e-8) {
 			t.Fatalf("last load %v of trucks of %v, order %v", last, truck, o)
 		}
-		near(t, "loads add up", (n-1)*truck+last, o, 1e-9*o)
-		near(t, "extra is the inverse of waste", Extra(WithWaste(v, 7), v), 7, 1e-9)
+		calctest.Near(t, "loads add up", (n-1)*truck+last, o, 1e-9*o)
+		calctest.Near(t, "extra is the inverse of waste", Extra(WithWaste(v, 7), v), 7, 1e-9)
 	}
 }
 
 // NIST SP 811, appendix B.8: 1 ft³ = 0.02831685 m³, 1 yd³ = 0.7645549 m³
 // (from memory).
 func TestCubicYards(t *testing.T) {
-	near(t, "yd³", float64(InCubicYards(1)), 0.02831685/0.7645549, 1e-8)
-	near(t, "yd³", float64(InCubicYards(27)), 1, 0)
+	calctest.Near(t, "yd³", float64(InCubicYards(1)), 0.02831685/0.7645549, 1e-8)
+	calctest.Near(t, "yd³", float64(InCubicYards(27)), 1, 0)
 }

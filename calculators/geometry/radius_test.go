@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 )
 
 // Chord and rise lead back to the radius and angle they came from, and agree
@@ -15,15 +16,15 @@ func TestArcInverse(t *testing.T) {
 	for range 1000 {
 		r, deg := 0.5+50*rng.Float64(), 1+358*rng.Float64()
 		chord, rise := ChordLength(r, deg), ArcRise(r, deg)
-		near(t, "radius", ChordRadius(chord, rise), r, 1e-7*r)
-		near(t, "angle", ChordAngle(chord, rise), deg, 1e-6)
+		calctest.Near(t, "radius", ChordRadius(chord, rise), r, 1e-7*r)
+		calctest.Near(t, "angle", ChordAngle(chord, rise), deg, 1e-6)
 		half := deg * math.Pi / 360
-		near(t, "rise by cosine", rise, r-r*math.Cos(half), 1e-12*r)
-		near(t, "intersecting chords", rise*(2*r-rise), chord*chord/4, 1e-9*r*r)
-		near(t, "one flat is the whole arc", FlatOffset(r, deg, 1), rise, 0)
+		calctest.Near(t, "rise by cosine", rise, r-r*math.Cos(half), 1e-12*r)
+		calctest.Near(t, "intersecting chords", rise*(2*r-rise), chord*chord/4, 1e-9*r*r)
+		calctest.Near(t, "one flat is the whole arc", FlatOffset(r, deg, 1), rise, 0)
 	}
-	near(t, "half circle", ChordLength(3, 180), 6, 1e-12)
-	near(t, "full circle", ChordLength(3, 360), 0, 1e-12)
+	calctest.Near(t, "half circle", ChordLength(3, 180), 6, 1e-12)
+	calctest.Near(t, "full circle", ChordLength(3, 360), 0, 1e-12)
 }
 
 // The cuts close the difference of the two faces, and what is left of the
@@ -33,21 +34,21 @@ func TestCutsCloseTheDifference(t *testing.T) {
 		for _, at := range []string{"outside", "centre", "inside"} {
 			out := expect(t, RadiusWall, "", by, "at="+at).Out
 			n := out.Num("cuts")
-			near(t, by, n*out.Num("cut-gap"), out.Num("form-outside")-out.Num("form-inside"), 1e-9)
-			near(t, by, n*out.Num("cut-spacing"), out.Num("form-outside"), 1e-9)
-			near(t, by, n*out.Num("turn"), out.Num("curve-angle"), 1e-9)
-			near(t, "arc is the face measured", out.Num("arc"), out.Num(map[string]string{
+			calctest.Near(t, by, n*out.Num("cut-gap"), out.Num("form-outside")-out.Num("form-inside"), 1e-9)
+			calctest.Near(t, by, n*out.Num("cut-spacing"), out.Num("form-outside"), 1e-9)
+			calctest.Near(t, by, n*out.Num("turn"), out.Num("curve-angle"), 1e-9)
+			calctest.Near(t, "arc is the face measured", out.Num("arc"), out.Num(map[string]string{
 				"outside": "core-outside", "centre": "core-middle", "inside": "core-inside"}[at]), 1e-9)
 		}
 	}
 }
 
 func TestCutCounts(t *testing.T) {
-	out := work(t, RadiusWall, "cuts-by=spacing", "spacing=8 in").Out
+	out := calctest.Run(t, RadiusWall, "cuts-by=spacing", "spacing=8 in").Out
 	if calc.From(out.Num("cut-spacing"), "in") > 8 || calc.From(out.Num("form-outside"), "in")/(out.Num("cuts")-1) <= 8 {
 		t.Errorf("%v cuts are not the fewest that stand within 8 in.", out.Num("cuts"))
 	}
-	out = work(t, RadiusWall, "cuts-by=gap", "gap=1/2 in").Out
+	out = calctest.Run(t, RadiusWall, "cuts-by=gap", "gap=1/2 in").Out
 	gap := calc.From(out.Num("cut-gap"), "in")
 	if gap > 0.5 || gap*out.Num("cuts")/(out.Num("cuts")-1) <= 0.5 {
 		t.Errorf("%v cuts are not the fewest of 1/2 in.", out.Num("cuts"))
@@ -56,10 +57,10 @@ func TestCutCounts(t *testing.T) {
 
 // The volume is the difference of two sectors, whatever line is measured.
 func TestCurvedCore(t *testing.T) {
-	out := work(t, RadiusWall, "at=inside", "radius=12 ft", "angle=75°", "core=10 in", "height=9 ft").Out
+	out := calctest.Run(t, RadiusWall, "at=inside", "radius=12 ft", "angle=75°", "core=10 in", "height=9 ft").Out
 	ri, ro := 12.0, 12+10.0/12
-	near(t, "volume", calc.From(out.Num("volume-yd"), "ft³"), 75.0/360*math.Pi*(ro*ro-ri*ri)*9, 1e-9)
-	near(t, "both units", out.Num("volume-m"), out.Num("volume-yd"), 0)
+	calctest.Near(t, "volume", calc.From(out.Num("volume-yd"), "ft³"), 75.0/360*math.Pi*(ro*ro-ri*ri)*9, 1e-9)
+	calctest.Near(t, "both units", out.Num("volume-m"), out.Num("volume-yd"), 0)
 }
 
 func TestRadiusLimits(t *testing.T) {
@@ -69,15 +70,15 @@ func TestRadiusLimits(t *testing.T) {
 	refused(t, RadiusWall, "radius", "radius=8 in", "foam=")
 	expect(t, RadiusWall, "no-foam", "radius=8-1/16 in", "foam=", "cuts-by=count", "count=90")
 	refused(t, RadiusWall, "chord", "by=chord", "chord=1 ft", "rise=5 in")
-	res := work(t, RadiusWall, "radius=10 in")
-	near(t, "limit told", calc.From(res.Notes[0].Slots[0].SI(), "in"), 10.5, 1e-9)
+	res := calctest.Run(t, RadiusWall, "radius=10 in")
+	calctest.Near(t, "limit told", calc.From(res.Notes[0].Slots[0].SI(), "in"), 10.5, 1e-9)
 }
 
 func TestRadiusNotes(t *testing.T) {
 	expect(t, RadiusWall, "", "by=chord", "chord=12 ft", "rise=6 ft")
 	expect(t, RadiusWall, "over-half", "by=chord", "chord=12 ft", "rise=6 ft 1 in")
 	expect(t, RadiusWall, "flats", "cuts-by=count", "count=8")
-	if res := work(t, RadiusWall, "foam="); res.Out.Has("form-inside") || !res.Out.Has("core-inside") {
+	if res := calctest.Run(t, RadiusWall, "foam="); res.Out.Has("form-inside") || !res.Out.Has("core-inside") {
 		t.Error("faces of a form without foam")
 	}
 }
@@ -85,7 +86,7 @@ func TestRadiusNotes(t *testing.T) {
 // Foam and core only add up: the outer face grows with each, the inner
 // shrinks.
 func TestFacesInOrder(t *testing.T) {
-	out := work(t, RadiusWall).Out
+	out := calctest.Run(t, RadiusWall).Out
 	last := math.Inf(1)
 	for _, id := range []string{"form-outside", "core-outside", "core-middle", "core-inside", "form-inside"} {
 		if out.Num(id) >= last {

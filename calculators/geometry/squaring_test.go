@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 )
 
 // A corner opened by a known angle: the diagonal by coordinates gives back
@@ -18,10 +19,10 @@ func TestCornerAgainstCoordinates(t *testing.T) {
 		x, y := -b*math.Sin(e*math.Pi/180), b*math.Cos(e*math.Pi/180)
 		d := math.Hypot(a-x, y)
 		s := CornerShift(a, b, d)
-		near(t, "shift", s, -x, 1e-9*b)
-		near(t, "error", CornerError(s, b), e, 1e-6)
+		calctest.Near(t, "shift", s, -x, 1e-9*b)
+		calctest.Near(t, "error", CornerError(s, b), e, 1e-6)
 	}
-	near(t, "square", CornerShift(3, 4, 5), 0, 0)
+	calctest.Near(t, "square", CornerShift(3, 4, 5), 0, 0)
 }
 
 func TestSquaringWays(t *testing.T) {
@@ -38,7 +39,7 @@ func TestSquaringWays(t *testing.T) {
 	expect(t, Squaring, "small", "side-a=3 ft", "side-b=2 ft", "measured=")
 	refused(t, Squaring, "measured", "measured=70 ft")
 	refused(t, Squaring, "measured", "measured=10 ft")
-	if out := work(t, Squaring, "measured=").Out; out.Has("shift") || !out.Has("diagonal") {
+	if out := calctest.Run(t, Squaring, "measured=").Out; out.Has("shift") || !out.Has("diagonal") {
 		t.Error("a corner was judged without a diagonal")
 	}
 }
@@ -54,7 +55,7 @@ func TestTriplesFit(t *testing.T) {
 			next := 1.0
 			if rows := out.Rows(id); len(rows) > 0 {
 				three, four, five := rows[0].Num("three"), rows[0].Num("four"), rows[0].Num("five")
-				near(t, "right angle", math.Hypot(three, four), five, 1e-9)
+				calctest.Near(t, "right angle", math.Hypot(three, four), five, 1e-9)
 				if three > math.Min(a, b)+1e-9 || four > math.Max(a, b)+1e-9 {
 					t.Fatalf("%v × %v does not fit %v × %v", three, four, a, b)
 				}
@@ -93,8 +94,8 @@ func TestOutlineCloses(t *testing.T) {
 			}
 			closing := append(append(append([]calc.Case(nil), rows[:len(rows)-1]...), row(l, back)), row(math.Hypot(x, y)+0.25, 0))
 			out := calc.Run(Squaring, in.With("runs", calc.RowsOf(closing...))).Out
-			near(t, "gap", out.Num("gap"), 0.25, 1e-9)
-			near(t, "bearing", math.Cos(out.Num("bearing")), -x/math.Hypot(x, y), 1e-6)
+			calctest.Near(t, "gap", out.Num("gap"), 0.25, 1e-9)
+			calctest.Near(t, "bearing", math.Cos(out.Num("bearing")), -x/math.Hypot(x, y), 1e-6)
 		}
 	}
 }
@@ -107,7 +108,7 @@ func TestOutlineNotes(t *testing.T) {
 	expect(t, Squaring, "turns", "check=outline", "runs="+square+"10 m | 89.9° | left")
 	expect(t, Squaring, "", "check=outline", "runs="+square+"10 m | 90.04° | left")
 	res := expect(t, Squaring, "turns", "check=outline", "runs="+square+"10 m | 90° | right")
-	near(t, "turned", calc.From(res.Out.Num("turned"), "°"), 180, 1e-9)
+	calctest.Near(t, "turned", calc.From(res.Out.Num("turned"), "°"), 180, 1e-9)
 	if out := expect(t, Squaring, "", "check=outline", "runs=10 m | 120°; 10 m | 120°; 10 m | 120°").Out; out.Has("bearing") {
 		t.Error("a closed outline has no direction of its gap")
 	}

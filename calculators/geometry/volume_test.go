@@ -10,8 +10,8 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
 
@@ -19,23 +19,10 @@ var bare = []string{"measured=centre", "openings=", "block-outs=", "waste=0"}
 
 func with(more ...string) []string { return merge(bare, more) }
 
-func TestDeclaration(t *testing.T) {
-	for _, slip := range calc.Problems(WallVolume) {
-		t.Error(slip)
-	}
-	_, res := proof.Command(WallVolume)
+func TestDefaultCase(t *testing.T) {
+	res := calctest.Run(t, WallVolume)
 	if res.State != calc.OK || len(res.Steps) > 8 {
 		t.Fatalf("default case: %v with %d steps", res.State, len(res.Steps))
-	}
-	for _, f := range WallVolume.In {
-		if len([]rune(f.Label.EN())) > 28 || len([]rune(f.Help.EN())) > 80 {
-			t.Errorf("%s: label or help too long", f.ID)
-		}
-	}
-	for _, f := range WallVolume.Out {
-		if len([]rune(f.Label.EN())) > 28 {
-			t.Errorf("%s: label too long", f.ID)
-		}
 	}
 }
 
@@ -43,13 +30,13 @@ func TestDeclaration(t *testing.T) {
 // 8 in. of that is 711.11 ft³. Door 38 × 82 in., four windows 36 × 24 in., two
 // pockets 8 × 10 × 4 in. come to 30.80 ft³.
 func TestDefaultByHand(t *testing.T) {
-	_, res := proof.Command(WallVolume)
+	res := calctest.Run(t, WallVolume)
 	out := res.Out
-	near(t, "walls", calc.From(out.Num("walls-yd"), "ft³"), 711.111, 0.001)
-	near(t, "holes", calc.From(out.Num("holes-m"), "ft³"), (38*82+4*36*24)*8/1728.0+2*320/1728.0, 1e-9)
-	near(t, "order", calc.From(out.Num("order-yd"), "yd³"), 26.5, 1e-9)
-	near(t, "loads", out.Num("loads"), 3, 0)
-	near(t, "last", calc.From(out.Num("last-load-yd"), "yd³"), 6.5, 1e-9)
+	calctest.Near(t, "walls", calc.From(out.Num("walls-yd"), "ft³"), 711.111, 0.001)
+	calctest.Near(t, "holes", calc.From(out.Num("holes-m"), "ft³"), (38*82+4*36*24)*8/1728.0+2*320/1728.0, 1e-9)
+	calctest.Near(t, "order", calc.From(out.Num("order-yd"), "yd³"), 26.5, 1e-9)
+	calctest.Near(t, "loads", out.Num("loads"), 3, 0)
+	calctest.Near(t, "last", calc.From(out.Num("last-load-yd"), "yd³"), 6.5, 1e-9)
 }
 
 func TestBothUnitsForEveryReader(t *testing.T) {
@@ -64,7 +51,7 @@ func TestBothUnitsForEveryReader(t *testing.T) {
 		}
 	}
 	// An order in yards, read in metres, must not be short when read back.
-	_, res := proof.Command(WallVolume)
+	res := calctest.Run(t, WallVolume)
 	show := WallVolume.Out[indexOf(WallVolume.Out, "order-m")].Display
 	if quantity.Round(res.Out.Num("order-m"), *show, quantity.Metric) < res.Out.Num("order-m")*(1-1e-12) {
 		t.Error("the order shown in metres is short of the order in yards")
@@ -84,33 +71,33 @@ func indexOf(fields []calc.Field, id string) int {
 // centre line; and the way of measuring does not change one and the same wall.
 func TestScalingAndFaces(t *testing.T) {
 	net := func(inputs ...string) float64 {
-		_, res := proof.Command(WallVolume, with(inputs...)...)
+		res := calctest.Run(t, WallVolume, with(inputs...)...)
 		if res.State != calc.OK {
 			t.Fatal(inputs, res.Notes)
 		}
 		return res.Out.Num("net-m")
 	}
 	one := net("runs=10 ft | 8 ft", "core=6 in")
-	near(t, "length", net("runs=20 ft | 8 ft", "core=6 in"), 2*one, 1e-12)
-	near(t, "count", net("runs=10 ft | 8 ft | 2", "core=6 in"), 2*one, 1e-12)
-	near(t, "core", net("runs=10 ft | 8 ft", "core=12 in"), 2*one, 1e-12)
-	near(t, "height", net("runs=10 ft | 16 ft", "core=6 in"), 2*one, 1e-12)
+	calctest.Near(t, "length", net("runs=20 ft | 8 ft", "core=6 in"), 2*one, 1e-12)
+	calctest.Near(t, "count", net("runs=10 ft | 8 ft | 2", "core=6 in"), 2*one, 1e-12)
+	calctest.Near(t, "core", net("runs=10 ft | 8 ft", "core=12 in"), 2*one, 1e-12)
+	calctest.Near(t, "height", net("runs=10 ft | 16 ft", "core=6 in"), 2*one, 1e-12)
 	middle := net("runs=130 ft | 8 ft", "core=6 in")
-	near(t, "outside", net("measured=outside", "runs=132 ft | 8 ft", "core=6 in"), middle, 1e-9)
-	near(t, "inside", net("measured=inside", "runs=128 ft | 8 ft", "core=6 in"), middle, 1e-9)
-	near(t, "curve of 360°", net("runs=", "core=6 in", "curve=yes", "curve-radius=10 ft", "curve-angle=360", "curve-height=8 ft"),
+	calctest.Near(t, "outside", net("measured=outside", "runs=132 ft | 8 ft", "core=6 in"), middle, 1e-9)
+	calctest.Near(t, "inside", net("measured=inside", "runs=128 ft | 8 ft", "core=6 in"), middle, 1e-9)
+	calctest.Near(t, "curve of 360°", net("runs=", "core=6 in", "curve=yes", "curve-radius=10 ft", "curve-angle=360", "curve-height=8 ft"),
 		math.Pi*(100-9.5*9.5)*8*calc.SI(1, "ft³"), 1e-9)
 }
 
 func TestWholeLoadsAndSteps(t *testing.T) {
 	// 10 ft × 8 ft × 4.05 in. = 27 ft³: one yard exactly, in any arithmetic.
-	_, res := proof.Command(WallVolume, with("runs=10 ft | 8 ft", "core=4.05 in", "step-yd=0.25", "truck-yd=1")...)
-	near(t, "one yard stays one yard", calc.From(res.Out.Num("order-yd"), "yd³"), 1, 1e-9)
-	near(t, "one load", res.Out.Num("loads"), 1, 0)
-	_, res = proof.Command(WallVolume, with("runs=10 m | 2.5 m", "core=200 mm", "sold-in=m3", "step-m=0.5", "truck-m=8")...)
-	near(t, "five metres", res.Out.Num("order-m"), 5, 1e-9)
-	_, res = proof.Command(WallVolume, with("runs=10 m | 2.5 m", "core=201 mm", "sold-in=m3")...)
-	near(t, "a little more is the next step", res.Out.Num("order-m"), 5.5, 1e-9)
+	res := calctest.Run(t, WallVolume, with("runs=10 ft | 8 ft", "core=4.05 in", "step-yd=0.25", "truck-yd=1")...)
+	calctest.Near(t, "one yard stays one yard", calc.From(res.Out.Num("order-yd"), "yd³"), 1, 1e-9)
+	calctest.Near(t, "one load", res.Out.Num("loads"), 1, 0)
+	res = calctest.Run(t, WallVolume, with("runs=10 m | 2.5 m", "core=200 mm", "sold-in=m3", "step-m=0.5", "truck-m=8")...)
+	calctest.Near(t, "five metres", res.Out.Num("order-m"), 5, 1e-9)
+	res = calctest.Run(t, WallVolume, with("runs=10 m | 2.5 m", "core=201 mm", "sold-in=m3")...)
+	calctest.Near(t, "a little more is the next step", res.Out.Num("order-m"), 5.5, 1e-9)
 }
 
 func TestRefusals(t *testing.T) {
@@ -132,8 +119,8 @@ func TestRefusals(t *testing.T) {
 		{with("runs=10 ft | 0"), "calc.not-above", "runs.1.height", true},
 		{with("runs=10 ft | 8 ft | 1.5"), "calc.not-whole", "runs.1.count", true},
 	} {
-		_, res := proof.Command(WallVolume, c.inputs...)
-		n, ok := proof.NoteOf(res, c.key)
+		res := calctest.Try(WallVolume, c.inputs...)
+		n, ok := calctest.NoteOf(res, c.key)
 		if !ok || n.At.String() != c.at || n.Level != calc.LevelRefusal || (res.State == calc.Bad) != c.wantRead {
 			t.Errorf("%v: %v %v, want %s at %s", c.inputs, res.State, res.Notes, c.key, c.at)
 		}
@@ -164,13 +151,13 @@ func TestNotes(t *testing.T) {
 		{"measured=outside; outside-corners=6; inside-corners=2", "wall-volume.note.open-plan", false},
 		{"curve=yes; curve-by=chord; curve-rise=7 ft", "wall-volume.note.over-half", true},
 	} {
-		_, res := proof.Command(WallVolume, merge(with(wall...), strings.Split(c.more, "; "))...)
-		if _, got := proof.NoteOf(res, c.key); got != c.want {
+		res := calctest.Run(t, WallVolume, merge(with(wall...), strings.Split(c.more, "; "))...)
+		if _, got := calctest.NoteOf(res, c.key); got != c.want {
 			t.Errorf("%s: note %s is %v, want %v; notes %v", c.more, c.key, got, c.want, res.Notes)
 		}
 	}
-	_, res := proof.Command(WallVolume, "runs=40 ft | 8 ft; 40 ft | 9 ft")
-	if n, ok := proof.NoteOf(res, "wall-volume.note.mixed-heights"); !ok || n.Slots[0].SI() != calc.SI(8, "ft") {
+	res := calctest.Run(t, WallVolume, "runs=40 ft | 8 ft; 40 ft | 9 ft")
+	if n, ok := calctest.NoteOf(res, "wall-volume.note.mixed-heights"); !ok || n.Slots[0].SI() != calc.SI(8, "ft") {
 		t.Error("differing heights are not told, or at the wrong height")
 	}
 }
@@ -195,7 +182,7 @@ func merge(first, second []string) []string {
 // what any way of sharing out the corners needs.
 func TestMixedHeightsNeverShort(t *testing.T) {
 	for _, side := range []string{"outside", "inside"} {
-		_, res := proof.Command(WallVolume, "measured="+side, "runs=40 ft | 8 ft; 40 ft | 10 ft", "core=8 in", "openings=", "block-outs=")
+		res := calctest.Run(t, WallVolume, "measured="+side, "runs=40 ft | 8 ft; 40 ft | 10 ft", "core=8 in", "openings=", "block-outs=")
 		got := calc.From(res.Out.Num("walls-yd"), "ft³")
 		sign := 1.0
 		if side == "inside" {
@@ -220,7 +207,7 @@ func TestAnyInput(t *testing.T) {
 		in := sample(rng, WallVolume.In)
 		res := calc.Run(WallVolume, in)
 		counts[res.State]++
-		if _, bad := proof.NoteOf(res, calc.NoNumber.Key()); bad {
+		if _, bad := calctest.NoteOf(res, calc.NoNumber.Key()); bad {
 			t.Fatalf("no number for %v", calc.Locale{}.Entries(in))
 		}
 		if res.State == calc.OK {
@@ -352,7 +339,7 @@ func TestTables(t *testing.T) {
 					}
 					run := in.Rows("runs")[0]
 					want := in.Num("core") * run.Num("height") * run.Num("length")
-					near(t, table.ID+" "+a+" "+b, calc.Run(WallVolume, in).Out.Num(table.Out), want, 1e-12)
+					calctest.Near(t, table.ID+" "+a+" "+b, calc.Run(WallVolume, in).Out.Num(table.Out), want, 1e-12)
 				}
 			}
 		}

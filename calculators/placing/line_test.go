@@ -4,19 +4,19 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/proof"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/quantity"
 )
 
 func TestLineVolumes(t *testing.T) {
-	near(t, "twice the bore, four times the volume", LineVolume(0.1, 20), 4*LineVolume(0.05, 20), 1e-12)
-	two := run(t, PumpLine, "lines=5 in | 100 ft; 3 in | 25 ft").Out
-	near(t, "rows add up", two.Num("line-m"), LineVolume(0.127, 30.48)+LineVolume(0.0762, 7.62), 1e-12)
-	near(t, "both units hold one volume", two.Num("line-yd"), two.Num("line-m"), 0)
-	near(t, "with the hopper", two.Num("held-yd"), two.Num("line-yd")+calc.SI(0.5, "yd³"), 1e-12)
-	near(t, "waste is ordered", two.Num("extra-yd"), two.Num("held-yd"), 1e-12)
-	near(t, "what is placed is not", run(t, PumpLine, "at-end=placed").Out.Num("extra-yd"), calc.SI(0.5, "yd³"), 1e-12)
-	near(t, "prime range", two.Num("prime-most-m"), 2*two.Num("prime-least-m"), 1e-12)
+	calctest.NearBy(t, "twice the bore, four times the volume", LineVolume(0.1, 20), 4*LineVolume(0.05, 20), 1e-12)
+	two := calctest.Run(t, PumpLine, "lines=5 in | 100 ft; 3 in | 25 ft").Out
+	calctest.NearBy(t, "rows add up", two.Num("line-m"), LineVolume(0.127, 30.48)+LineVolume(0.0762, 7.62), 1e-12)
+	calctest.NearBy(t, "both units hold one volume", two.Num("line-yd"), two.Num("line-m"), 0)
+	calctest.NearBy(t, "with the hopper", two.Num("held-yd"), two.Num("line-yd")+calc.SI(0.5, "yd³"), 1e-12)
+	calctest.NearBy(t, "waste is ordered", two.Num("extra-yd"), two.Num("held-yd"), 1e-12)
+	calctest.NearBy(t, "what is placed is not", calctest.Run(t, PumpLine, "at-end=placed").Out.Num("extra-yd"), calc.SI(0.5, "yd³"), 1e-12)
+	calctest.NearBy(t, "prime range", two.Num("prime-most-m"), 2*two.Num("prime-least-m"), 1e-12)
 	if two.Num("prime-most-m") >= two.Num("line-m") {
 		t.Error("a film of grout fills the line")
 	}
@@ -35,7 +35,7 @@ func TestLineUnits(t *testing.T) {
 			}
 		}
 	}
-	out := run(t, PumpLine).Out
+	out := calctest.Run(t, PumpLine).Out
 	for i, f := range out.Fields() {
 		if f.ID == "extra-yd" || f.ID == "extra-m" {
 			if x := out.At(i).Num; quantity.Round(x, *f.Display, quantity.US) < x*(1-1e-12) {
@@ -60,14 +60,14 @@ func TestLineNotes(t *testing.T) {
 		{[]string{"hose=2.5 in", "hanging=4 ft", "stone=3/8 in"}, false, false, false, true},
 		{[]string{"lines=5 in | 100 ft; 2 in | 20 ft", "hose=2 in", "hanging=4 ft", "stone=3/4 in"}, false, true, false, false},
 	} {
-		res := run(t, PumpLine, c.inputs...)
-		if proof.Noted(res, noteLift) != c.lift || proof.Noted(res, noteStone) != c.stone || proof.Noted(res, noteNarrow) != c.narrow || proof.Noted(res, noteEnd) != c.end {
+		res := calctest.Run(t, PumpLine, c.inputs...)
+		if calctest.Noted(res, noteLift) != c.lift || calctest.Noted(res, noteStone) != c.stone || calctest.Noted(res, noteNarrow) != c.narrow || calctest.Noted(res, noteEnd) != c.end {
 			t.Errorf("%v: %v", c.inputs, res.Notes)
 		}
-		if !proof.Noted(res, notePrime) {
+		if !calctest.Noted(res, notePrime) {
 			t.Error("the prime is not told")
 		}
 	}
-	light := run(t, PumpLine, "hanging=4 ft", "empty=0 lb/ft").Out.Num("hanging-mass")
-	near(t, "the hose itself counts", run(t, PumpLine, "hanging=4 ft", "empty=4 lb/ft").Out.Num("hanging-mass"), light+calc.SI(16, "lb"), 1e-9)
+	light := calctest.Run(t, PumpLine, "hanging=4 ft", "empty=0 lb/ft").Out.Num("hanging-mass")
+	calctest.NearBy(t, "the hose itself counts", calctest.Run(t, PumpLine, "hanging=4 ft", "empty=4 lb/ft").Out.Num("hanging-mass"), light+calc.SI(16, "lb"), 1e-9)
 }

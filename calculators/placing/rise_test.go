@@ -5,17 +5,17 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/proof"
+	"coursebook/calculators/calctest"
 )
 
 // Rate and rise turn each other round, and so do loop and window.
 func TestRiseInverse(t *testing.T) {
-	near(t, "flow of a rise", Flow(Rise(9.2, 43, 0.2), 43, 0.2), 9.2, 1e-12)
+	calctest.NearBy(t, "flow of a rise", Flow(Rise(9.2, 43, 0.2), 43, 0.2), 9.2, 1e-12)
 	longest := LongestLoop(2, 0.75, 9.2, 0.75, 0.2, 0.8)
-	near(t, "loop that fills the window", AgeOnReturn(0.75, LiftTime(longest, 0.2, 0.8, 9.2, 0.75)), 2, 1e-12)
-	near(t, "twice the length, twice the time", LiftTime(80, 0.2, 0.8, 9, 0.7), 2*LiftTime(40, 0.2, 0.8, 9, 0.7), 1e-12)
+	calctest.NearBy(t, "loop that fills the window", AgeOnReturn(0.75, LiftTime(longest, 0.2, 0.8, 9.2, 0.75)), 2, 1e-12)
+	calctest.NearBy(t, "twice the length, twice the time", LiftTime(80, 0.2, 0.8, 9, 0.7), 2*LiftTime(40, 0.2, 0.8, 9, 0.7), 1e-12)
 	for _, c := range []struct{ height, depth, want float64 }{{8, 4, 2}, {8, 8.0 / 3, 3}, {8.1, 4, 3}, {2.4, 0.8, 3}, {1, 4, 1}} {
-		near(t, "lifts", Lifts(c.height, c.depth), c.want, 0)
+		calctest.NearBy(t, "lifts", Lifts(c.height, c.depth), c.want, 0)
 	}
 }
 
@@ -33,19 +33,19 @@ func TestVerdictTurns(t *testing.T) {
 		{"45.1 min", "120 min", inTime, true, false, false},
 		{"120 min", "120 min", tooLate, false, false, true},
 	} {
-		res := run(t, RateOfRise, append(job, "age="+c.age, "window="+c.window)...)
-		if got := res.Out.Choice("verdict"); got != c.want || proof.Noted(res, noteTight) != c.tight || proof.Noted(res, noteLate) != c.late || proof.Noted(res, noteStale) != c.stale {
+		res := calctest.Run(t, RateOfRise, append(job, "age="+c.age, "window="+c.window)...)
+		if got := res.Out.Choice("verdict"); got != c.want || calctest.Noted(res, noteTight) != c.tight || calctest.Noted(res, noteLate) != c.late || calctest.Noted(res, noteStale) != c.stale {
 			t.Errorf("age %s, window %s: %s, notes %v", c.age, c.window, got, res.Notes)
 		}
-		if !proof.Noted(res, noteAlive) {
+		if !calctest.Noted(res, noteAlive) {
 			t.Error("the vibrator test is not told")
 		}
 	}
-	res := run(t, RateOfRise, append(job, "age=60 min", "window=119 min")...)
+	res := calctest.Run(t, RateOfRise, append(job, "age=60 min", "window=119 min")...)
 	if longest := calc.From(res.Out.Num("longest"), "ft"); math.Abs(longest-81*59.0/60) > 1e-6 {
 		t.Errorf("longest loop %v ft", longest)
 	}
-	again := run(t, RateOfRise, append(job[1:6], "length=79.65 ft", "age=60 min", "window=119 min")...)
+	again := calctest.Run(t, RateOfRise, append(job[1:6], "length=79.65 ft", "age=60 min", "window=119 min")...)
 	if again.Out.Choice("verdict") != inTime {
 		t.Error("the longest loop does not come round in time")
 	}
@@ -64,23 +64,23 @@ func TestRiseLimits(t *testing.T) {
 		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=15.01 yd³/h"}, true, true},
 		{[]string{"length=270 ft", "stop=2 ft", "core=12 in", "rate=15 yd³/h"}, true, false},
 	} {
-		res := run(t, RateOfRise, c.inputs...)
-		if proof.Noted(res, noteFluid) != c.fluid || proof.Noted(res, noteFast) != c.fast {
+		res := calctest.Run(t, RateOfRise, c.inputs...)
+		if calctest.Noted(res, noteFluid) != c.fluid || calctest.Noted(res, noteFast) != c.fast {
 			t.Errorf("%v: %v", c.inputs, res.Notes)
 		}
 	}
 }
 
 func TestRiseEdges(t *testing.T) {
-	if res := run(t, RateOfRise, "length=5 ft", "stop=6 ft"); res.State != calc.Refused || !proof.Noted(res, refuseStop) {
+	if res := calctest.Run(t, RateOfRise, "length=5 ft", "stop=6 ft"); res.State != calc.Refused || !calctest.Noted(res, refuseStop) {
 		t.Error("a stop longer than the loop is not refused")
 	}
-	res := run(t, RateOfRise, "height=8 ft", "lift=10 ft")
-	if res.Out.Choice("verdict") != single || res.Out.Num("lifts") != 1 || res.Out.Has("spare") || proof.Noted(res, noteAlive) {
+	res := calctest.Run(t, RateOfRise, "height=8 ft", "lift=10 ft")
+	if res.Out.Choice("verdict") != single || res.Out.Num("lifts") != 1 || res.Out.Has("spare") || calctest.Noted(res, noteAlive) {
 		t.Errorf("one lift: %v", res.Notes)
 	}
-	near(t, "one lift is the whole height", res.Out.Num("loop-time"), res.Out.Num("pour-time"), 1e-12)
-	if res := run(t, RateOfRise, "wanted="); res.Out.Has("rate-stop") || res.Out.Has("rate-average") {
+	calctest.NearBy(t, "one lift is the whole height", res.Out.Num("loop-time"), res.Out.Num("pour-time"), 1e-12)
+	if res := calctest.Run(t, RateOfRise, "wanted="); res.Out.Has("rate-stop") || res.Out.Has("rate-average") {
 		t.Error("a pump rate without a wanted rise")
 	}
 }

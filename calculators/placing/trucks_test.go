@@ -5,7 +5,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/proof"
+	"coursebook/calculators/calctest"
 )
 
 // The number of trucks is the least that lets the pump run: one fewer starves
@@ -46,16 +46,16 @@ func TestFeed(t *testing.T) {
 		{"have=15", fed, 0, 0, 60},
 		{"have=40", fed, 0, 0, 60},
 	} {
-		res := run(t, TruckSpacing, append(guide, c.have)...)
-		if res.Out.Choice("feed") != c.feed || proof.Noted(res, noteStarved) != (c.feed == starved) {
+		res := calctest.Run(t, TruckSpacing, append(guide, c.have)...)
+		if res.Out.Choice("feed") != c.feed || calctest.Noted(res, noteStarved) != (c.feed == starved) {
 			t.Errorf("%s: %s", c.have, res.Out.Choice("feed"))
 		}
-		near(t, c.have+" pump", res.Out.Num("pump-wait")+60, 60*(1+c.pump), 1e-9)
-		near(t, c.have+" truck", res.Out.Num("truck-wait")+60, 60*(1+c.truck), 1e-9)
-		near(t, c.have+" rate", calc.From(res.Out.Num("real-rate"), "yd³/h"), c.rate, 1e-9)
+		calctest.NearBy(t, c.have+" pump", res.Out.Num("pump-wait")+60, 60*(1+c.pump), 1e-9)
+		calctest.NearBy(t, c.have+" truck", res.Out.Num("truck-wait")+60, 60*(1+c.truck), 1e-9)
+		calctest.NearBy(t, c.have+" rate", calc.From(res.Out.Num("real-rate"), "yd³/h"), c.rate, 1e-9)
 	}
 	// the drive back is the drive out where it is left empty
-	near(t, "cycle", run(t, TruckSpacing, guide...).Out.Num("cycle"), 65*60, 1e-12)
+	calctest.NearBy(t, "cycle", calctest.Run(t, TruckSpacing, guide...).Out.Num("cycle"), 65*60, 1e-12)
 }
 
 // ASTM C94, older editions: 90 min to the end of discharge. At the limit the
@@ -66,13 +66,13 @@ func TestDischargeLimit(t *testing.T) {
 		haul      string
 		old, near bool
 	}{{"60 min", false, true}, {"61 min", true, false}, {"46 min", false, true}, {"45 min", false, false}} {
-		res := run(t, TruckSpacing, append(job, "haul="+c.haul)...)
-		if proof.Noted(res, noteOld) != c.old || proof.Noted(res, noteNear) != c.near {
+		res := calctest.Run(t, TruckSpacing, append(job, "haul="+c.haul)...)
+		if calctest.Noted(res, noteOld) != c.old || calctest.Noted(res, noteNear) != c.near {
 			t.Errorf("haul %s: %v", c.haul, res.Notes)
 		}
 	}
 	queue := []string{"load=5 min", "check=5 min", "haul=20 min", "wait=0 min", "wash=5 min", "truck=10 yd³", "rate=60 yd³/h", "order=150 yd³", "limit=60 min"}
-	if !proof.Noted(run(t, TruckSpacing, append(queue, "have=9")...), noteQueue) || proof.Noted(run(t, TruckSpacing, append(queue, "have=7")...), noteQueue) {
+	if !calctest.Noted(calctest.Run(t, TruckSpacing, append(queue, "have=9")...), noteQueue) || calctest.Noted(calctest.Run(t, TruckSpacing, append(queue, "have=7")...), noteQueue) {
 		t.Error("trucks that queue past the limit are not told, or told without need")
 	}
 }
@@ -81,7 +81,7 @@ func TestDischargeLimit(t *testing.T) {
 func TestTrucksMonotonic(t *testing.T) {
 	last, age := 0.0, math.Inf(1)
 	for _, rate := range []string{"5", "10", "15", "20", "30", "45", "60", "90"} {
-		res := run(t, TruckSpacing, "order=900 yd³", "rate="+rate)
+		res := calctest.Run(t, TruckSpacing, "order=900 yd³", "rate="+rate)
 		if n := res.Out.Num("trucks"); n < last || res.Out.Num("age-last") > age {
 			t.Errorf("at %s: %v trucks after %v", rate, n, last)
 		}

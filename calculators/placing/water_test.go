@@ -4,7 +4,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/proof"
+	"coursebook/calculators/calctest"
 )
 
 // Printed rules that are not the calculator's own must lie within its range
@@ -20,7 +20,7 @@ func TestStrengthRangeHoldsOtherRules(t *testing.T) {
 		{"notes page: 4 L/m³ cost 2 MPa", []string{"load=1 m³", "water=4 L"}, 2e6},
 		{"concrete magazine's 200 psi for 1 gal/yd³", []string{"load=9 yd³", "water=9 US gal"}, calc.SI(200, "psi")},
 	} {
-		out := run(t, WaterAdded, append(c.inputs, "air=unknown")...).Out
+		out := calctest.Run(t, WaterAdded, append(c.inputs, "air=unknown")...).Out
 		if c.lost < out.Num("strength-least") || c.lost > out.Num("strength-most") {
 			t.Errorf("%s: outside %v to %v Pa", c.source, out.Num("strength-least"), out.Num("strength-most"))
 		}
@@ -32,8 +32,8 @@ func TestTicket(t *testing.T) {
 		{"5 US gal", "9 US gal", within}, {"9 US gal", "9 US gal", within}, {"9.1 US gal", "9 US gal", beyond},
 		{"1 US gal", "0 US gal", none}, {"1 US gal", "", none},
 	} {
-		res := run(t, WaterAdded, "water="+c.water, "withheld="+c.withheld)
-		if got := res.Out.Choice("verdict"); got != c.want || proof.Noted(res, noteTooMuch) != (c.want == beyond) || proof.Noted(res, noteNone) != (c.want == none) {
+		res := calctest.Run(t, WaterAdded, "water="+c.water, "withheld="+c.withheld)
+		if got := res.Out.Choice("verdict"); got != c.want || calctest.Noted(res, noteTooMuch) != (c.want == beyond) || calctest.Noted(res, noteNone) != (c.want == none) {
 			t.Errorf("%s of %s: %s, %v", c.water, c.withheld, got, res.Notes)
 		}
 		if (res.Out.Num("too-much") > 0) != (c.want != within) {
@@ -41,7 +41,7 @@ func TestTicket(t *testing.T) {
 		}
 	}
 	for _, missing := range []string{"cement=", "ratio="} {
-		if run(t, WaterAdded, missing).Out.Has("ratio-after") {
+		if calctest.Run(t, WaterAdded, missing).Out.Has("ratio-after") {
 			t.Error("a ratio without", missing)
 		}
 	}
@@ -51,10 +51,10 @@ func TestTicket(t *testing.T) {
 // in each yard of a 564 lb mix adds 8.34/564.
 func TestRatio(t *testing.T) {
 	ratio := func(water string) float64 {
-		return run(t, WaterAdded, "load=9 yd³", "water="+water, "withheld=9 US gal", "cement=564 lb/yd³", "ratio=0.5").Out.Num("ratio-after")
+		return calctest.Run(t, WaterAdded, "load=9 yd³", "water="+water, "withheld=9 US gal", "cement=564 lb/yd³", "ratio=0.5").Out.Num("ratio-after")
 	}
-	near(t, "all withheld water", ratio("9 US gal"), 0.5, 1e-12)
-	near(t, "a gallon more in each yard", ratio("18 US gal"), 0.5+8.34/564, 1e-12)
+	calctest.NearBy(t, "all withheld water", ratio("9 US gal"), 0.5, 1e-12)
+	calctest.NearBy(t, "a gallon more in each yard", ratio("18 US gal"), 0.5+8.34/564, 1e-12)
 	if ratio("4 US gal") >= 0.5 {
 		t.Error("water kept back does not lower the ratio")
 	}
@@ -72,14 +72,14 @@ func TestWaterNotes(t *testing.T) {
 		{[]string{"load=10 yd³", "water=30 US gal", "slump=3 in"}, false, false, false},
 		{[]string{"load=10 yd³", "water=31 US gal", "slump=3 in"}, false, false, true},
 	} {
-		res := run(t, WaterAdded, c.inputs...)
-		if proof.Noted(res, noteWet) != c.wet || proof.Noted(res, noteRange) != c.rough || proof.Noted(res, noteHeavy) != c.heavy {
+		res := calctest.Run(t, WaterAdded, c.inputs...)
+		if calctest.Noted(res, noteWet) != c.wet || calctest.Noted(res, noteRange) != c.rough || calctest.Noted(res, noteHeavy) != c.heavy {
 			t.Errorf("%v: %v", c.inputs, res.Notes)
 		}
 	}
-	if res := run(t, WaterAdded, "load=2 yd³", "water=15 US gal", "slump=4 in"); res.State != calc.Refused || !proof.Noted(res, refuseSoup) {
+	if res := calctest.Run(t, WaterAdded, "load=2 yd³", "water=15 US gal", "slump=4 in"); res.State != calc.Refused || !calctest.Noted(res, refuseSoup) {
 		t.Error("soup is not refused")
 	}
-	one, two := run(t, WaterAdded, "water=9 US gal").Out, run(t, WaterAdded, "water=18 US gal").Out
-	near(t, "twice the water, twice the loss", two.Num("strength-most"), 2*one.Num("strength-most"), 1e-12)
+	one, two := calctest.Run(t, WaterAdded, "water=9 US gal").Out, calctest.Run(t, WaterAdded, "water=18 US gal").Out
+	calctest.NearBy(t, "twice the water, twice the loss", two.Num("strength-most"), 2*one.Num("strength-most"), 1e-12)
 }

@@ -6,8 +6,8 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
 
@@ -23,8 +23,8 @@ func expect(t *testing.T, res calc.Result, id string, want float64, unit string)
 // The lesson of the default case: the average says the form holds, the rise
 // where the hose stands says it does not.
 func TestDefaultCase(t *testing.T) {
-	_, res := proof.Job(t, FormPressure)
-	if res.Out.Choice("verdict") != fails || !proof.Noted(res, noteAverage) || !proof.Noted(res, noteFails) {
+	res := calctest.Run(t, FormPressure)
+	if res.Out.Choice("verdict") != fails || !calctest.Noted(res, noteAverage) || !calctest.Noted(res, noteFails) {
 		t.Errorf("verdict %s, notes %v", res.Out.Choice("verdict"), res.Notes)
 	}
 	expect(t, res, "rise-local", 81, "ft/h") // 12·27/(6·2/3)
@@ -42,7 +42,7 @@ func TestDefaultCase(t *testing.T) {
 // that exceeds the rating fails.
 func TestNeverOnTheAverageAlone(t *testing.T) {
 	for _, length := range []string{"50", "200", "1000", "2000"} {
-		_, res := proof.Job(t, FormPressure, "length", length, "height", "10")
+		res := calctest.Run(t, FormPressure, "length="+length, "height=10")
 		if res.Out.Num("pressure-average") > res.Out.Num("pressure-local") || res.Out.Choice("verdict") != fails {
 			t.Errorf("%s ft of wall: %s", length, res.Out.Choice("verdict"))
 		}
@@ -56,30 +56,30 @@ func TestVerdicts(t *testing.T) {
 		want  string
 		note  calc.Text
 	}{
-		{"no rating", []string{"rating", ""}, unrated, askRating},
-		{"takes the fluid head", []string{"rating", "1200"}, holds, noteAny},
-		{"just under the fluid head", []string{"rating", "1195"}, fails, noteFails},
-		{"below the floor", []string{"rating", "500", "rise", "3.6"}, fails, helpBelow},
-		{"below the floor, low wall", []string{"rating", "500", "height", "3'"}, holds, noteAny},
-		{"slow enough", []string{"rise", "3.8"}, holds, noteSlump},
-		{"a little too fast", []string{"rise", "3.9"}, fails, helpSlow},
-		{"wet", []string{"slump", "8", "rise", "3.6"}, fails, helpFluid},
-		{"cold", []string{"temperature", "38", "rise", "3.6"}, fails, noteCold},
-		{"hot", []string{"temperature", "95", "rise", "3.6"}, holds, noteHot},
-		{"shaken from outside", []string{"vibration", "outside", "rise", "3.6"}, fails, helpFluid},
-		{"shaken over 5 ft", []string{"vibration", "outside", "disturbed", "5'", "rise", "3.6"}, holds, noteShaken},
-		{"deep poker, shallow depth", []string{"vibration", "deep", "disturbed", "3'", "rise", "3.6"}, holds, askDisturbed},
-		{"too tall", []string{"height", "20'", "rise", "3.6"}, fails, helpTall},
-		{"near 14 ft", []string{"height", "14'", "rise", "3.6"}, holds, noteHeight},
-		{"near 15 ft/h", []string{"height", "14'", "rise", "15", "rating", "2000"}, holds, noteRise},
-		{"near 40 °F", []string{"temperature", "41", "rise", "3.6", "rating", "1100"}, fails, noteFails},
-		{"near 40 °F, strong", []string{"temperature", "41", "rise", "3.6", "rating", "1195", "height", "9'"}, fails, noteChilly},
-		{"strong form ends with the method", []string{"height", "14'", "rise", "10", "rating", "2000"}, holds, noteMethod},
-		{"so slow that the floor counts", []string{"length", "1000", "rise", "1"}, holds, noteFloor},
-		{"measured below the average", []string{"rise", "1"}, holds, askRise},
+		{"no rating", []string{"rating="}, unrated, askRating},
+		{"takes the fluid head", []string{"rating=1200"}, holds, noteAny},
+		{"just under the fluid head", []string{"rating=1195"}, fails, noteFails},
+		{"below the floor", []string{"rating=500", "rise=3.6"}, fails, helpBelow},
+		{"below the floor, low wall", []string{"rating=500", "height=3'"}, holds, noteAny},
+		{"slow enough", []string{"rise=3.8"}, holds, noteSlump},
+		{"a little too fast", []string{"rise=3.9"}, fails, helpSlow},
+		{"wet", []string{"slump=8", "rise=3.6"}, fails, helpFluid},
+		{"cold", []string{"temperature=38", "rise=3.6"}, fails, noteCold},
+		{"hot", []string{"temperature=95", "rise=3.6"}, holds, noteHot},
+		{"shaken from outside", []string{"vibration=outside", "rise=3.6"}, fails, helpFluid},
+		{"shaken over 5 ft", []string{"vibration=outside", "disturbed=5'", "rise=3.6"}, holds, noteShaken},
+		{"deep poker, shallow depth", []string{"vibration=deep", "disturbed=3'", "rise=3.6"}, holds, askDisturbed},
+		{"too tall", []string{"height=20'", "rise=3.6"}, fails, helpTall},
+		{"near 14 ft", []string{"height=14'", "rise=3.6"}, holds, noteHeight},
+		{"near 15 ft/h", []string{"height=14'", "rise=15", "rating=2000"}, holds, noteRise},
+		{"near 40 °F", []string{"temperature=41", "rise=3.6", "rating=1100"}, fails, noteFails},
+		{"near 40 °F, strong", []string{"temperature=41", "rise=3.6", "rating=1195", "height=9'"}, fails, noteChilly},
+		{"strong form ends with the method", []string{"height=14'", "rise=10", "rating=2000"}, holds, noteMethod},
+		{"so slow that the floor counts", []string{"length=1000", "rise=1"}, holds, noteFloor},
+		{"measured below the average", []string{"rise=1"}, holds, askRise},
 	} {
-		_, res := proof.Job(t, FormPressure, c.typed...)
-		if got := res.Out.Choice("verdict"); got != c.want || !proof.Noted(res, c.note) {
+		res := calctest.Run(t, FormPressure, c.typed...)
+		if got := res.Out.Choice("verdict"); got != c.want || !calctest.Noted(res, c.note) {
 			t.Errorf("%s: %s, want %s with “%s”; notes %v", c.name, got, c.want, c.note.EN(), res.Notes)
 		}
 	}
@@ -87,11 +87,11 @@ func TestVerdicts(t *testing.T) {
 
 // A stop longer than the wall is a slip, and a local rise below the average.
 func TestRefusesALongStop(t *testing.T) {
-	_, res := proof.Job(t, FormPressure, "length", "10 ft", "stop", "12 ft")
-	if res.State != calc.Refused || !proof.Noted(res, refuseStop) || res.Notes[0].At.Field != "stop" {
+	res := calctest.Run(t, FormPressure, "length=10 ft", "stop=12 ft")
+	if res.State != calc.Refused || !calctest.Noted(res, refuseStop) || res.Notes[0].At.Field != "stop" {
 		t.Errorf("%s: %v", res.State, res.Notes)
 	}
-	if _, res = proof.Job(t, FormPressure, "length", "12 ft", "stop", "12 ft"); res.State != calc.OK {
+	if res = calctest.Run(t, FormPressure, "length=12 ft", "stop=12 ft"); res.State != calc.OK {
 		t.Errorf("a stop as long as the wall: %s", res.State)
 	}
 }
@@ -118,24 +118,24 @@ func TestGuide(t *testing.T) {
 		note  calc.Text
 	}{
 		{"none", nil, guideNone, askGuide},
-		{"half of it", []string{"guide-lift", "4 ft"}, guideNone, askGuideBoth},
-		{"other half", []string{"guide-rate", "4"}, guideNone, askGuideBoth},
-		{"average only", []string{"guide-lift", "4 ft", "guide-rate", "4"}, guideAverage, noteGuideAverage},
-		{"beyond", []string{"guide-lift", "4 ft", "guide-rate", "3"}, guideBeyond, noteGuideBeyond},
-		{"within", []string{"guide-lift", "4 ft", "guide-rate", "4", "rise", "3.9"}, guideWithin, noteGuideWithin},
-		{"lift above the rating", []string{"guide-lift", "4 ft", "guide-rate", "4", "rating", "500"}, guideAverage, noteGuideLift},
-		{"lifts", []string{"guide-lift", "4 ft", "guide-rate", "4", "rating", ""}, guideAverage, noteLifts},
+		{"half of it", []string{"guide-lift=4 ft"}, guideNone, askGuideBoth},
+		{"other half", []string{"guide-rate=4"}, guideNone, askGuideBoth},
+		{"average only", []string{"guide-lift=4 ft", "guide-rate=4"}, guideAverage, noteGuideAverage},
+		{"beyond", []string{"guide-lift=4 ft", "guide-rate=3"}, guideBeyond, noteGuideBeyond},
+		{"within", []string{"guide-lift=4 ft", "guide-rate=4", "rise=3.9"}, guideWithin, noteGuideWithin},
+		{"lift above the rating", []string{"guide-lift=4 ft", "guide-rate=4", "rating=500"}, guideAverage, noteGuideLift},
+		{"lifts", []string{"guide-lift=4 ft", "guide-rate=4", "rating="}, guideAverage, noteLifts},
 	} {
-		_, res := proof.Job(t, FormPressure, c.typed...)
-		if got := res.Out.Choice("guide"); got != c.want || !proof.Noted(res, c.note) {
+		res := calctest.Run(t, FormPressure, c.typed...)
+		if got := res.Out.Choice("guide"); got != c.want || !calctest.Noted(res, c.note) {
 			t.Errorf("%s: %s, want %s with “%s”", c.name, got, c.want, c.note.EN())
 		}
 	}
-	_, res := proof.Job(t, FormPressure, "guide-lift", "4 ft", "guide-rate", "4", "height", "9'")
+	res := calctest.Run(t, FormPressure, "guide-lift=4 ft", "guide-rate=4", "height=9'")
 	expect(t, res, "guide-lifts", 3, "")
 	expect(t, res, "guide-time", 60, "min")
 	expect(t, res, "guide-flow", 4*140*8/12.0/27, "yd³/h")
-	if _, res = proof.Job(t, FormPressure, "guide-lift", "4 ft", "guide-rate", "4", "height", "8'"); res.Out.Num("guide-lifts") != 2 {
+	if res = calctest.Run(t, FormPressure, "guide-lift=4 ft", "guide-rate=4", "height=8'"); res.Out.Num("guide-lifts") != 2 {
 		t.Errorf("8 ft in lifts of 4 ft: %v", res.Out.Num("guide-lifts"))
 	}
 }
@@ -169,7 +169,7 @@ func TestAllOverTheInputs(t *testing.T) {
 		in := anyCase(rnd)
 		res := calc.Run(FormPressure, in)
 		if res.State != calc.OK {
-			if !proof.Noted(res, refuseStop) {
+			if !calctest.Noted(res, refuseStop) {
 				t.Fatalf("%s: %v", res.State, res.Notes)
 			}
 			continue

@@ -10,8 +10,8 @@ import (
 	"unicode/utf8"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
 
@@ -60,7 +60,7 @@ func checkNode(t *testing.T, d figure.Drawing, n figure.Node) {
 // verdict and the values in the reader's units, and is left out with a
 // refusal.
 func TestDrawing(t *testing.T) {
-	in, res := proof.Job(t, FormPressure)
+	in, res := calctest.RunCase(t, FormPressure)
 	for _, c := range []struct {
 		system quantity.System
 		want   []string
@@ -90,7 +90,7 @@ func TestDrawing(t *testing.T) {
 			}
 		}
 	}
-	in, res = proof.Job(t, FormPressure, "length", "10 ft", "stop", "12 ft")
+	in, res = calctest.RunCase(t, FormPressure, "length=10 ft", "stop=12 ft")
 	if !FormPressure.Draw(calc.Locale{}, in, res).Empty() {
 		t.Error("a refusal was drawn")
 	}
@@ -98,7 +98,7 @@ func TestDrawing(t *testing.T) {
 
 // Without a rating there is neither its line nor its entry in the key.
 func TestDrawingWithoutRating(t *testing.T) {
-	in, res := proof.Job(t, FormPressure, "rating", "")
+	in, res := calctest.RunCase(t, FormPressure, "rating=")
 	if text := figure.SVG(FormPressure.Draw(calc.Locale{}, in, res)); strings.Contains(text, "f-limit") {
 		t.Error("a rating was drawn")
 	}

@@ -7,13 +7,10 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
-
-func TestCiriaPressure(t *testing.T) { proof.Calculator(t, CiriaPressure, "../../testdata/published") }
-func TestDINPressure(t *testing.T)   { proof.Calculator(t, DINPressure, "../../testdata/published") }
 
 func kPaOf(res calc.Result) float64 { return calc.From(res.Out.Num("pressure"), "kPa") }
 
@@ -27,29 +24,29 @@ func TestLimitsOfMethods(t *testing.T) {
 		noted   bool
 		outside bool
 	}{
-		{CiriaPressure, []string{"temperature", "5 °C"}, ciriaCold, false, false},
-		{CiriaPressure, []string{"temperature", "4.9 °C"}, ciriaCold, true, true},
-		{CiriaPressure, []string{"temperature", "30 °C"}, ciriaHot, false, false},
-		{CiriaPressure, []string{"temperature", "31 °C"}, ciriaHot, true, false},
-		{CiriaPressure, []string{"way", "below"}, ciriaWay, true, true},
-		{CiriaPressure, []string{"class", "scc"}, ciriaWay, true, true},
-		{CiriaPressure, []string{"rise", "9 m/h", "height", "2.9 m", "form-height", "2.9 m"}, ciriaFills, true, false},
-		{CiriaPressure, []string{"rise", "9 m/h", "height", "2.9 m", "form-height", "3.1 m"}, ciriaFills, false, false},
-		{DINPressure, []string{"rise", "7 m/h"}, dinRise, false, false},
-		{DINPressure, []string{"rise", "7.1 m/h"}, dinRise, true, true},
-		{DINPressure, []string{"height", "10 m"}, dinHeight, false, false},
-		{DINPressure, []string{"height", "10.1 m"}, dinHeight, true, true},
-		{DINPressure, []string{"set", "20 h"}, dinLong, false, false},
-		{DINPressure, []string{"set", "20.5 h"}, dinLong, true, true},
-		{DINPressure, []string{"set", "5 h"}, dinShort, false, false},
-		{DINPressure, []string{"set", "4 h"}, dinShort, true, false},
-		{DINPressure, []string{"way", "outside"}, dinWay, true, true},
-		{DINPressure, []string{"temperature", "60 °F", "set-at", "60 °F"}, dinCool, false, false},
-		{DINPressure, []string{"temperature", "50 °F", "set-at", "60 °F"}, dinCool, true, false},
+		{CiriaPressure, []string{"temperature=5 °C"}, ciriaCold, false, false},
+		{CiriaPressure, []string{"temperature=4.9 °C"}, ciriaCold, true, true},
+		{CiriaPressure, []string{"temperature=30 °C"}, ciriaHot, false, false},
+		{CiriaPressure, []string{"temperature=31 °C"}, ciriaHot, true, false},
+		{CiriaPressure, []string{"way=below"}, ciriaWay, true, true},
+		{CiriaPressure, []string{"class=scc"}, ciriaWay, true, true},
+		{CiriaPressure, []string{"rise=9 m/h", "height=2.9 m", "form-height=2.9 m"}, ciriaFills, true, false},
+		{CiriaPressure, []string{"rise=9 m/h", "height=2.9 m", "form-height=3.1 m"}, ciriaFills, false, false},
+		{DINPressure, []string{"rise=7 m/h"}, dinRise, false, false},
+		{DINPressure, []string{"rise=7.1 m/h"}, dinRise, true, true},
+		{DINPressure, []string{"height=10 m"}, dinHeight, false, false},
+		{DINPressure, []string{"height=10.1 m"}, dinHeight, true, true},
+		{DINPressure, []string{"set=20 h"}, dinLong, false, false},
+		{DINPressure, []string{"set=20.5 h"}, dinLong, true, true},
+		{DINPressure, []string{"set=5 h"}, dinShort, false, false},
+		{DINPressure, []string{"set=4 h"}, dinShort, true, false},
+		{DINPressure, []string{"way=outside"}, dinWay, true, true},
+		{DINPressure, []string{"temperature=60 °F", "set-at=60 °F"}, dinCool, false, false},
+		{DINPressure, []string{"temperature=50 °F", "set-at=60 °F"}, dinCool, true, false},
 	} {
-		_, res := proof.Job(t, c.of, c.typed...)
-		if proof.Noted(res, c.note) != c.noted || (res.Out.Choice("rule") == byOutside) != c.outside {
-			t.Errorf("%s %v: noted %v, rule %s", c.of.ID, c.typed, proof.Noted(res, c.note), res.Out.Choice("rule"))
+		res := calctest.Run(t, c.of, c.typed...)
+		if calctest.Noted(res, c.note) != c.noted || (res.Out.Choice("rule") == byOutside) != c.outside {
+			t.Errorf("%s %v: noted %v, rule %s", c.of.ID, c.typed, calctest.Noted(res, c.note), res.Out.Choice("rule"))
 		}
 		if c.outside && res.Out.Num("pressure") != res.Out.Num("head") {
 			t.Errorf("%s %v: not the fluid head", c.of.ID, c.typed)
@@ -63,12 +60,12 @@ func TestNoCredit(t *testing.T) {
 		of   *calc.Calculator
 		a, b []string
 	}{
-		{CiriaPressure, []string{"temperature", "30 °C"}, []string{"temperature", "45 °C"}},
-		{DINPressure, []string{"set", "5 h"}, []string{"set", "2 h"}},
-		{DINPressure, []string{"temperature", "60 °F"}, []string{"temperature", "90 °F"}},
+		{CiriaPressure, []string{"temperature=30 °C"}, []string{"temperature=45 °C"}},
+		{DINPressure, []string{"set=5 h"}, []string{"set=2 h"}},
+		{DINPressure, []string{"temperature=60 °F"}, []string{"temperature=90 °F"}},
 	} {
-		_, a := proof.Job(t, c.of, c.a...)
-		_, b := proof.Job(t, c.of, c.b...)
+		a := calctest.Run(t, c.of, c.a...)
+		b := calctest.Run(t, c.of, c.b...)
 		if math.Abs(kPaOf(a)-kPaOf(b)) > 1e-9 {
 			t.Errorf("%s %v: %v kPa against %v", c.of.ID, c.b, kPaOf(a), kPaOf(b))
 		}
@@ -94,7 +91,7 @@ func TestMonotonic(t *testing.T) {
 	} {
 		last := 0.0
 		for _, v := range c.values {
-			_, res := proof.Job(t, c.of, c.path, v)
+			res := calctest.Run(t, c.of, c.path+"="+v)
 			if kPaOf(res) < last || res.Out.Num("pressure") > res.Out.Num("head") {
 				t.Errorf("%s %s=%s: %v kPa after %v", c.of.ID, c.path, v, kPaOf(res), last)
 			}
@@ -116,10 +113,10 @@ func TestSelfCompactingLiesBetween(t *testing.T) {
 
 // Both calculators and form-pressure agree on one and the same pour.
 func TestThreeCalculatorsAgree(t *testing.T) {
-	pour := []string{"height", "13'", "rise", "4", "temperature", "60 °F", "weight", "150", "cement", "blend", "admixture", "retards"}
-	_, aci := proof.Job(t, FormPressure, append([]string{"slump", "5 in", "length", "2000 ft", "pump-rate", "1"}, pour...)...)
-	_, ciria := proof.Job(t, CiriaPressure, append([]string{"form-height", "13'"}, pour...)...)
-	_, din := proof.Job(t, DINPressure, append([]string{"set-at", "60 °F"}, pour...)...)
+	pour := []string{"height=13'", "rise=4", "temperature=60 °F", "weight=150", "cement=blend", "admixture=retards"}
+	aci := calctest.Run(t, FormPressure, append([]string{"slump=5 in", "length=2000 ft", "pump-rate=1"}, pour...)...)
+	ciria := calctest.Run(t, CiriaPressure, append([]string{"form-height=13'"}, pour...)...)
+	din := calctest.Run(t, DINPressure, append([]string{"set-at=60 °F"}, pour...)...)
 	for i, want := range []float64{aci.Out.Num("pressure-local"), ciria.Out.Num("pressure"), din.Out.Num("pressure")} {
 		for _, res := range []calc.Result{ciria, din} {
 			if got := res.Out.Rows("methods")[i].Num("pressure"); math.Abs(got-want) > 1e-6*want {
@@ -135,8 +132,8 @@ func TestThreeCalculatorsAgree(t *testing.T) {
 }
 
 func TestRefusesALowForm(t *testing.T) {
-	_, res := proof.Job(t, CiriaPressure, "height", "10'", "form-height", "9'")
-	if res.State != calc.Refused || !proof.Noted(res, ciriaForm) {
+	res := calctest.Run(t, CiriaPressure, "height=10'", "form-height=9'")
+	if res.State != calc.Refused || !calctest.Noted(res, ciriaForm) {
 		t.Errorf("%s: %v", res.State, res.Notes)
 	}
 	if !CiriaPressure.Draw(calc.Locale{}, calc.NewCase(CiriaPressure.In), res).Empty() {
@@ -150,15 +147,15 @@ func TestACILineBeside(t *testing.T) {
 		typed []string
 		rule  string
 	}{
-		{[]string{"class", "f3"}, byEquation},
-		{[]string{"class", "f4"}, byOutside},
-		{[]string{"class", "scc"}, byOutside},
-		{[]string{"way", "outside"}, byOutside},
-		{[]string{"rise", "16"}, byOutside},
-		{[]string{"rise", "0.5"}, byLeast},
-		{[]string{"height", "3'"}, byFluid},
+		{[]string{"class=f3"}, byEquation},
+		{[]string{"class=f4"}, byOutside},
+		{[]string{"class=scc"}, byOutside},
+		{[]string{"way=outside"}, byOutside},
+		{[]string{"rise=16"}, byOutside},
+		{[]string{"rise=0.5"}, byLeast},
+		{[]string{"height=3'"}, byFluid},
 	} {
-		_, res := proof.Job(t, DINPressure, c.typed...)
+		res := calctest.Run(t, DINPressure, c.typed...)
 		row := res.Out.Rows("methods")[0]
 		if row.Choice("rule") != c.rule {
 			t.Errorf("%v: %s, want %s", c.typed, row.Choice("rule"), c.rule)
@@ -169,7 +166,7 @@ func TestACILineBeside(t *testing.T) {
 // The picture names all three lines and the fluid head, with values.
 func TestCompareFigure(t *testing.T) {
 	for _, c := range []*calc.Calculator{CiriaPressure, DINPressure} {
-		in, res := proof.Job(t, c)
+		in, res := calctest.RunCase(t, c)
 		d := c.Draw(calc.Locale{Style: quantity.Style{}}, in, res)
 		text := figure.SVG(d)
 		for _, want := range []string{"ACI 347: ", "CIRIA 108: ", "DIN 18218: ", "Full fluid head: 1500 psf", "f-limit"} {

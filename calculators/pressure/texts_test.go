@@ -3,25 +3,15 @@ package pressure
 import (
 	"strings"
 	"testing"
-	"unicode/utf8"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/displays"
-	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
 
-// Labels and help fit a phone; sentences are short enough for gloved hands.
+// Sentences are short enough for gloved hands.
 func TestTextsFit(t *testing.T) {
-	fields := append(append([]calc.Field{}, inputs...), outputs...)
-	for _, f := range fields {
-		if n := utf8.RuneCountInString(f.Label.EN()); n > 28 {
-			t.Errorf("%s: label of %d letters", f.ID, n)
-		}
-		if n := utf8.RuneCountInString(f.Help.EN()); n > 80 {
-			t.Errorf("%s: help of %d letters", f.ID, n)
-		}
-	}
 	for _, text := range []calc.Text{noteRapid, noteWet, noteCold, noteShaken, noteHot, noteFloor, noteHeight, noteRise, noteSlump, noteChilly,
 		askRise, askDisturbed, refuseStop, askRating, noteFails, noteAverage, noteAny, noteMethod, helpDepth, helpBelow, helpSlow, helpFluid,
 		helpTall, askGuide, askGuideBoth, noteLifts, noteGuideWithin, noteGuideAverage, noteGuideBeyond, noteGuideLift,
@@ -59,12 +49,12 @@ func TestTextsNameTheMethodsLimits(t *testing.T) {
 // Every note has its slots filled, in both systems.
 func TestSlotsAreFilled(t *testing.T) {
 	for _, typed := range [][]string{
-		{}, {"rating", "500", "guide-lift", "4 ft", "guide-rate", "4"}, {"slump", "8"}, {"temperature", "38"}, {"temperature", "95", "rise", "3.6"},
-		{"vibration", "deep", "disturbed", "3'"}, {"height", "20'", "rise", "3.6"}, {"height", "14'", "rise", "15", "rating", "2000"},
-		{"temperature", "41", "rise", "3", "height", "9'"}, {"rise", "3.6", "length", "1000"}, {"length", "10", "stop", "11"}, {"rating", "1200"},
-		{"guide-lift", "4 ft", "guide-rate", "2"}, {"guide-lift", "4 ft", "guide-rate", "4", "rise", "3.6"}, {"rise", "1", "length", "1000"},
+		{}, {"rating=500", "guide-lift=4 ft", "guide-rate=4"}, {"slump=8"}, {"temperature=38"}, {"temperature=95", "rise=3.6"},
+		{"vibration=deep", "disturbed=3'"}, {"height=20'", "rise=3.6"}, {"height=14'", "rise=15", "rating=2000"},
+		{"temperature=41", "rise=3", "height=9'"}, {"rise=3.6", "length=1000"}, {"length=10", "stop=11"}, {"rating=1200"},
+		{"guide-lift=4 ft", "guide-rate=2"}, {"guide-lift=4 ft", "guide-rate=4", "rise=3.6"}, {"rise=1", "length=1000"},
 	} {
-		_, res := proof.Job(t, FormPressure, typed...)
+		res := calctest.Run(t, FormPressure, typed...)
 		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
 			v := calc.Locale{Style: quantity.Style{System: sys}}
 			for _, n := range res.Notes {

@@ -5,7 +5,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/proof"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/quantity"
 )
 
@@ -19,7 +19,7 @@ func TestShownLengthsOfA23(t *testing.T) {
 		{"15m", "25 MPa", "470 mm"}, {"20m", "25 MPa", "570 mm"}, {"30m", "25 MPa", "1080 mm"},
 		{"10m", "30 MPa", "300 mm"}, {"30m", "30 MPa", "990 mm"},
 	} {
-		res := proof.Run(t, BarLaps, "bar", c.bar, "fy", "400 MPa", "fc", c.fc)
+		res := calctest.Run(t, BarLaps, "bar="+c.bar, "fy=400 MPa", "fc="+c.fc)
 		row := res.Out.Rows("laps")[2]
 		if got := quantity.Format(row.Num("development"), lapLength, metric); row.Choice("rule") != ruleCSA || got != c.want {
 			t.Errorf("%s at %s: %s, printed %s", c.bar, c.fc, got, c.want)
@@ -43,39 +43,39 @@ func row(t *testing.T, res calc.Result, rule string) calc.Case {
 // 1.7, lightweight concrete divides by 0.75 (ACI) or multiplies by 1.3 (CSA),
 // other cases of cover are half as long again (ACI) and a third longer (CSA).
 func TestFactors(t *testing.T) {
-	plain := proof.Run(t, BarLaps, "bar", "6")
+	plain := calctest.Run(t, BarLaps, "bar=6")
 	for _, c := range []struct {
 		typed    []string
 		aci, csa float64
 	}{
-		{[]string{"top", "yes"}, 1.3, 1.3},
-		{[]string{"coating", "epoxy"}, 1.2, 1.2},
-		{[]string{"coating", "epoxy-close"}, 1.5, 1.5},
-		{[]string{"top", "yes", "coating", "epoxy"}, 1.56, 1.56},
-		{[]string{"top", "yes", "coating", "epoxy-close"}, 1.7, 1.7},
-		{[]string{"light", "yes"}, 1 / 0.75, 1.3},
-		{[]string{"fc", "12000 psi"}, math.Sqrt(3000) / 100, math.Sqrt(calc.From(calc.SI(3000, "psi"), "MPa")) / 8},
-		{[]string{"fy", "40000"}, 2.0 / 3, 2.0 / 3},
-		{[]string{"fy", "80000"}, 1.15 * 4 / 3, 4.0 / 3},
-		{[]string{"fy", "100000"}, 1.3 * 5 / 3, 5.0 / 3},
+		{[]string{"top=yes"}, 1.3, 1.3},
+		{[]string{"coating=epoxy"}, 1.2, 1.2},
+		{[]string{"coating=epoxy-close"}, 1.5, 1.5},
+		{[]string{"top=yes", "coating=epoxy"}, 1.56, 1.56},
+		{[]string{"top=yes", "coating=epoxy-close"}, 1.7, 1.7},
+		{[]string{"light=yes"}, 1 / 0.75, 1.3},
+		{[]string{"fc=12000 psi"}, math.Sqrt(3000) / 100, math.Sqrt(calc.From(calc.SI(3000, "psi"), "MPa")) / 8},
+		{[]string{"fy=40000"}, 2.0 / 3, 2.0 / 3},
+		{[]string{"fy=80000"}, 1.15 * 4 / 3, 4.0 / 3},
+		{[]string{"fy=100000"}, 1.3 * 5 / 3, 5.0 / 3},
 	} {
-		res := proof.Run(t, BarLaps, append([]string{"bar", "6"}, c.typed...)...)
+		res := calctest.Run(t, BarLaps, append([]string{"bar=6"}, c.typed...)...)
 		for rule, want := range map[string]float64{ruleACI: c.aci, ruleACIOther: c.aci, ruleCSA: c.csa, ruleCSAOther: c.csa} {
 			got := row(t, res, rule).Num("development") / row(t, plain, rule).Num("development")
-			near(t, rule+" with "+c.typed[0], got, want, 1e-9)
+			calctest.Near(t, rule+" with "+c.typed[0], got, want, 1e-9)
 		}
 	}
-	near(t, "other cases, ACI", row(t, plain, ruleACIOther).Num("development")/row(t, plain, ruleACI).Num("development"), 1.5, 1e-9)
-	near(t, "other cases, CSA", row(t, plain, ruleCSAOther).Num("development")/row(t, plain, ruleCSA).Num("development"), 4.0/3, 1e-9)
+	calctest.Near(t, "other cases, ACI", row(t, plain, ruleACIOther).Num("development")/row(t, plain, ruleACI).Num("development"), 1.5, 1e-9)
+	calctest.Near(t, "other cases, CSA", row(t, plain, ruleCSAOther).Num("development")/row(t, plain, ruleCSA).Num("development"), 4.0/3, 1e-9)
 }
 
 // Between #6 and #7 the constant of ACI steps from 25 to 20; laps of either
 // class are never below the least length, and Class B is 1.3 times Class A.
 func TestClassesAndSteps(t *testing.T) {
-	six, seven := proof.Run(t, BarLaps, "bar", "6"), proof.Run(t, BarLaps, "bar", "7")
-	near(t, "the step at #7", row(t, seven, ruleACI).Num("development")/row(t, six, ruleACI).Num("development"), 7.0/6*25/20, 1e-9)
+	six, seven := calctest.Run(t, BarLaps, "bar=6"), calctest.Run(t, BarLaps, "bar=7")
+	calctest.Near(t, "the step at #7", row(t, seven, ruleACI).Num("development")/row(t, six, ruleACI).Num("development"), 7.0/6*25/20, 1e-9)
 	for _, b := range Bars {
-		res := proof.Run(t, BarLaps, "bar", b.ID)
+		res := calctest.Run(t, BarLaps, "bar="+b.ID)
 		for _, r := range res.Out.Rows("laps")[:4] {
 			if b.Diameter > largest {
 				if r.Has("lap-a") || r.Has("lap-b") {
@@ -95,11 +95,11 @@ func TestClassesAndSteps(t *testing.T) {
 // in the same order whatever is longest.
 func TestNoRowIsPicked(t *testing.T) {
 	for bar, want := range map[string]int{"3": 4, "4": 5, "6": 5, "7": 4, "10m": 5, "15m": 5, "20m": 4} {
-		if got := len(proof.Run(t, BarLaps, "bar", bar).Out.Rows("laps")); got != want {
+		if got := len(calctest.Run(t, BarLaps, "bar="+bar).Out.Rows("laps")); got != want {
 			t.Errorf("%s: %d rows, want %d", bar, got, want)
 		}
 	}
-	if got := len(proof.Run(t, BarLaps, "bar", "10M", "fy", "500 MPa").Out.Rows("laps")); got != 4 {
+	if got := len(calctest.Run(t, BarLaps, "bar=10M", "fy=500 MPa").Out.Rows("laps")); got != 4 {
 		t.Errorf("a table for 400 MPa has a row at 500 MPa: %d rows", got)
 	}
 	for _, f := range BarLaps.Out {
@@ -108,7 +108,7 @@ func TestNoRowIsPicked(t *testing.T) {
 		}
 	}
 	// What stands large is the span of the rows, both ends of it.
-	out := proof.Run(t, BarLaps, "bar", "6").Out
+	out := calctest.Run(t, BarLaps, "bar=6").Out
 	for _, row := range out.Rows("laps") {
 		if lap := row.Num("lap-b"); lap < out.Num("least") || lap > out.Num("most") {
 			t.Errorf("%v lies outside the span shown", lap)

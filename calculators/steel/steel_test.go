@@ -1,30 +1,11 @@
 package steel
 
 import (
-	"math"
 	"testing"
-	"unicode/utf8"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/proof"
+	"coursebook/calculators/calctest"
 )
-
-const published = "../../testdata/published"
-
-var all = []*calc.Calculator{BarData, BarTakeOff, BarLaps, AggregateSize}
-
-func TestCalculators(t *testing.T) {
-	for _, c := range all {
-		t.Run(c.ID, func(t *testing.T) { proof.Calculator(t, c, published) })
-	}
-}
-
-func near(t *testing.T, what string, got, want, tol float64) {
-	t.Helper()
-	if math.IsNaN(got) || math.Abs(got-want) > tol {
-		t.Errorf("%s: %v, want %v ± %v", what, got, want, tol)
-	}
-}
 
 // The list of options and the list of bars are one list.
 func TestBarsAndOptionsAgree(t *testing.T) {
@@ -37,26 +18,10 @@ func TestBarsAndOptionsAgree(t *testing.T) {
 		}
 		// A bar weighs what a round bar of its area weighs, within the
 		// rounding of the standards.
-		near(t, b.ID+" mass", b.Mass, MassPerLength(steelDensity, b.Area), 0.02*b.Mass)
-		near(t, b.ID+" area", b.Area, RoundArea(b.Diameter), 0.021*b.Area)
+		calctest.Near(t, b.ID+" mass", b.Mass, MassPerLength(steelDensity, b.Area), 0.02*b.Mass)
+		calctest.Near(t, b.ID+" area", b.Area, RoundArea(b.Diameter), 0.021*b.Area)
 		if i > 0 && b.canadian() == Bars[i-1].canadian() && (b.Diameter <= Bars[i-1].Diameter || b.Mass <= Bars[i-1].Mass) {
 			t.Errorf("%s is no larger than the bar before it", b.ID)
-		}
-	}
-}
-
-// Labels and help fit a phone.
-func TestTextsFit(t *testing.T) {
-	for _, c := range all {
-		for _, f := range append(append([]calc.Field{}, c.In...), c.Out...) {
-			for _, g := range append([]calc.Field{f}, f.Cols...) {
-				if n := utf8.RuneCountInString(g.Label.EN()); n > 28 {
-					t.Errorf("%s %s: label of %d letters", c.ID, g.ID, n)
-				}
-				if n := utf8.RuneCountInString(g.Help.EN()); n > 80 {
-					t.Errorf("%s %s: help of %d letters", c.ID, g.ID, n)
-				}
-			}
 		}
 	}
 }
@@ -71,39 +36,39 @@ type noteCase struct {
 
 func TestNotes(t *testing.T) {
 	for _, c := range []noteCase{
-		{BarData, noteHeavy, true, []string{"bar", "8", "length", "20 ft"}},
-		{BarData, noteHeavy, false, []string{"bar", "8", "length", "18 ft"}},
-		{BarData, noteCSA, true, []string{"bar", "15M"}}, {BarData, noteCSA, false, nil},
-		{BarTakeOff, noteLong, true, []string{"height", "19 ft"}}, {BarTakeOff, noteLong, false, []string{"height", "18 ft"}},
-		{BarTakeOff, askLap, true, []string{"lap", "19 in"}}, {BarTakeOff, askLap, false, []string{"lap", "20 in"}},
-		{BarTakeOff, askMixed, true, []string{"horizontal", "10M"}}, {BarTakeOff, askMixed, false, nil},
-		{BarTakeOff, askWide, true, []string{"spacing", "49 in"}}, {BarTakeOff, askWide, false, []string{"spacing", "48 in"}},
-		{BarTakeOff, askWide, false, []string{"course", "60 in", "courses", "3"}},
-		{BarLaps, noteShort, true, nil}, {BarLaps, noteShort, false, []string{"drawn", "60 in"}}, {BarLaps, noteShort, false, []string{"drawn", ""}},
-		{BarLaps, noteNoLap, true, []string{"bar", "14"}}, {BarLaps, noteNoLap, false, []string{"bar", "11"}}, {BarLaps, noteNoLap, false, []string{"bar", "35M"}},
-		{BarLaps, noteIRC, true, []string{"bar", "3"}}, {BarLaps, noteIRC, true, []string{"fy", "61000"}}, {BarLaps, noteIRC, false, nil},
-		{BarLaps, noteFlat, true, []string{"top", "yes"}}, {BarLaps, noteFlat, true, []string{"light", "yes"}}, {BarLaps, noteFlat, false, nil},
-		{BarLaps, noteGrade, true, []string{"fy", "75000"}}, {BarLaps, noteGrade, false, nil},
-		{BarLaps, noteCap, true, []string{"fc", "65 MPa"}}, {BarLaps, noteCap, false, []string{"fc", "64 MPa"}},
-		{AggregateSize, noteTight, true, []string{"gap", "0.45 in"}}, {AggregateSize, noteTight, false, []string{"gap", "0.5 in"}},
-		{AggregateSize, noteHose, true, []string{"hose", "2.5 in"}}, {AggregateSize, noteHose, false, []string{"hose", "3 in"}},
-		{AggregateSize, noteLarge, true, []string{"core", "8 in", "gap", "2 in"}}, {AggregateSize, noteLarge, false, nil},
-		{AggregateSize, askGap, true, []string{"gap", ""}}, {AggregateSize, askGap, false, nil},
+		{BarData, noteHeavy, true, []string{"bar=8", "length=20 ft"}},
+		{BarData, noteHeavy, false, []string{"bar=8", "length=18 ft"}},
+		{BarData, noteCSA, true, []string{"bar=15M"}}, {BarData, noteCSA, false, nil},
+		{BarTakeOff, noteLong, true, []string{"height=19 ft"}}, {BarTakeOff, noteLong, false, []string{"height=18 ft"}},
+		{BarTakeOff, askLap, true, []string{"lap=19 in"}}, {BarTakeOff, askLap, false, []string{"lap=20 in"}},
+		{BarTakeOff, askMixed, true, []string{"horizontal=10M"}}, {BarTakeOff, askMixed, false, nil},
+		{BarTakeOff, askWide, true, []string{"spacing=49 in"}}, {BarTakeOff, askWide, false, []string{"spacing=48 in"}},
+		{BarTakeOff, askWide, false, []string{"course=60 in", "courses=3"}},
+		{BarLaps, noteShort, true, nil}, {BarLaps, noteShort, false, []string{"drawn=60 in"}}, {BarLaps, noteShort, false, []string{"drawn="}},
+		{BarLaps, noteNoLap, true, []string{"bar=14"}}, {BarLaps, noteNoLap, false, []string{"bar=11"}}, {BarLaps, noteNoLap, false, []string{"bar=35M"}},
+		{BarLaps, noteIRC, true, []string{"bar=3"}}, {BarLaps, noteIRC, true, []string{"fy=61000"}}, {BarLaps, noteIRC, false, nil},
+		{BarLaps, noteFlat, true, []string{"top=yes"}}, {BarLaps, noteFlat, true, []string{"light=yes"}}, {BarLaps, noteFlat, false, nil},
+		{BarLaps, noteGrade, true, []string{"fy=75000"}}, {BarLaps, noteGrade, false, nil},
+		{BarLaps, noteCap, true, []string{"fc=65 MPa"}}, {BarLaps, noteCap, false, []string{"fc=64 MPa"}},
+		{AggregateSize, noteTight, true, []string{"gap=0.45 in"}}, {AggregateSize, noteTight, false, []string{"gap=0.5 in"}},
+		{AggregateSize, noteHose, true, []string{"hose=2.5 in"}}, {AggregateSize, noteHose, false, []string{"hose=3 in"}},
+		{AggregateSize, noteLarge, true, []string{"core=8 in", "gap=2 in"}}, {AggregateSize, noteLarge, false, nil},
+		{AggregateSize, askGap, true, []string{"gap="}}, {AggregateSize, askGap, false, nil},
 	} {
-		if res := proof.Run(t, c.c, c.typed...); proof.Noted(res, c.note) != c.yes {
+		if res := calctest.Run(t, c.c, c.typed...); calctest.Noted(res, c.note) != c.yes {
 			t.Errorf("%s %v: note %s: %v", c.c.ID, c.typed, c.note.Key(), !c.yes)
 		}
 	}
 }
 
 func TestRefusals(t *testing.T) {
-	if res := proof.Run(t, BarTakeOff, "length", "2 ft", "first", "13 in"); res.State != calc.Refused || !proof.Noted(res, refuseFirst) {
+	if res := calctest.Run(t, BarTakeOff, "length=2 ft", "first=13 in"); res.State != calc.Refused || !calctest.Noted(res, refuseFirst) {
 		t.Error("a first vertical past the middle is taken")
 	}
-	if res := proof.Run(t, BarTakeOff, "height", "1 ft", "course-first", "7 in"); res.State != calc.Refused || !proof.Noted(res, refuseCourse) {
+	if res := calctest.Run(t, BarTakeOff, "height=1 ft", "course-first=7 in"); res.State != calc.Refused || !calctest.Noted(res, refuseCourse) {
 		t.Error("crossing horizontals are taken")
 	}
-	if res := proof.Run(t, BarTakeOff, "height", "1 ft", "course-first", "7 in", "courses", "1"); res.State != calc.OK {
+	if res := calctest.Run(t, BarTakeOff, "height=1 ft", "course-first=7 in", "courses=1"); res.State != calc.OK {
 		t.Error("counted horizontals need no spacing")
 	}
 }

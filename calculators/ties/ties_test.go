@@ -1,25 +1,16 @@
 package ties
 
 import (
-	"math"
 	"os"
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/figure"
-	"coursebook/calculators/proof"
 	"coursebook/calculators/quantity"
 )
 
-const publishedDir = "../../testdata/published"
-
-func TestTieLoad(t *testing.T)        { proof.Calculator(t, TieLoad, publishedDir) }
-func TestBlockOutUplift(t *testing.T) { proof.Calculator(t, BlockOutUplift, publishedDir) }
-func TestWindowSupports(t *testing.T) { proof.Calculator(t, WindowSupports, publishedDir) }
-
 var us = quantity.Style{System: quantity.US}
-
-func near(a, b float64) bool { return math.Abs(a-b) <= 1e-9*math.Max(math.Abs(a), math.Abs(b)) }
 
 // shown is an output as a reader of US units sees it.
 func shown(c *calc.Calculator, res calc.Result, id string) string {
@@ -33,7 +24,7 @@ func shown(c *calc.Calculator, res calc.Result, id string) string {
 
 func save(t *testing.T, c *calc.Calculator, name string, typed ...string) {
 	t.Helper()
-	in, res := proof.Job(t, c, typed...)
+	in, res := calctest.RunCase(t, c, typed...)
 	d := c.Draw(calc.Locale{Style: us}, in, res)
 	if d.Empty() {
 		t.Errorf("%s draws nothing for %v", c.ID, typed)
@@ -45,9 +36,9 @@ func save(t *testing.T, c *calc.Calculator, name string, typed ...string) {
 
 func TestDrawings(t *testing.T) {
 	save(t, TieLoad, "tie")
-	save(t, TieLoad, "tie-many", "missing", "6", "sharing", "1", "up", "8")
+	save(t, TieLoad, "tie-many", "missing=6", "sharing=1", "up=8")
 	save(t, BlockOutUplift, "block")
-	save(t, BlockOutUplift, "block-covered", "side-a", "4'", "side-b", "3' 6\"")
+	save(t, BlockOutUplift, "block-covered", "side-a=4'", "side-b=3' 6\"")
 	save(t, WindowSupports, "window")
-	save(t, WindowSupports, "window-wide", "width", "120", "height", "48", "cover", "3'")
+	save(t, WindowSupports, "window-wide", "width=120", "height=48", "cover=3'")
 }

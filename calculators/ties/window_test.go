@@ -5,7 +5,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/proof"
+	"coursebook/calculators/calctest"
 )
 
 // The span equations of form design, as the University of Florida teaches
@@ -28,11 +28,11 @@ func TestSpansTurnBeamTheoryRound(t *testing.T) {
 	const b, d, q, f, e, r = 9.25, 1.5, 400.0, 800.0, 1.2e6, 360.0
 	s, i, line := b*d*d/6, b*d*d*d/12, q/12 // lbf/in
 	l := BendSpan(8, f, b, d, q)
-	if stress := line * l * l / 8 / s; !near(stress, f) {
+	if stress := line * l * l / 8 / s; !calctest.Equal(stress, f) {
 		t.Errorf("stress %v", stress)
 	}
 	l = SagSpan(76.8, e, b, d, q, r)
-	if bend := 5 * line * l * l * l * l / (384 * e * i); !near(bend, l/r) {
+	if bend := 5 * line * l * l * l * l / (384 * e * i); !calctest.Equal(bend, l/r) {
 		t.Errorf("bend %v of %v", bend, l)
 	}
 }
@@ -40,18 +40,18 @@ func TestSpansTurnBeamTheoryRound(t *testing.T) {
 func row(res calc.Result, side int) calc.Case { return res.Out.Rows("sides")[side] }
 
 func TestFormPressureCapsJambsAndSillOnly(t *testing.T) {
-	_, free := proof.Job(t, WindowSupports, "cover", "10'", "height", "48")
-	_, capped := proof.Job(t, WindowSupports, "cover", "10'", "height", "48", "form-pressure", "700")
-	if got := calc.From(free.Out.Num("sill"), "psf"); !near(got, 2100) {
+	free := calctest.Run(t, WindowSupports, "cover=10'", "height=48")
+	capped := calctest.Run(t, WindowSupports, "cover=10'", "height=48", "form-pressure=700")
+	if got := calc.From(free.Out.Num("sill"), "psf"); !calctest.Equal(got, 2100) {
 		t.Errorf("fluid head at the sill %v", got)
 	}
-	if got := calc.From(capped.Out.Num("sill"), "psf"); !near(got, 700) {
+	if got := calc.From(capped.Out.Num("sill"), "psf"); !calctest.Equal(got, 700) {
 		t.Errorf("capped at %v", got)
 	}
-	if head := calc.From(row(capped, 0).Num("pressure"), "psf"); !near(head, 1500) {
+	if head := calc.From(row(capped, 0).Num("pressure"), "psf"); !calctest.Equal(head, 1500) {
 		t.Errorf("the head carries %v", head)
 	}
-	if !proof.Noted(capped, windowCapped) || proof.Noted(capped, windowFluid) || !proof.Noted(free, windowFluid) || proof.Noted(free, windowCapped) {
+	if !calctest.Noted(capped, windowCapped) || calctest.Noted(capped, windowFluid) || !calctest.Noted(free, windowFluid) || calctest.Noted(free, windowCapped) {
 		t.Error("what counts is not told")
 	}
 }
@@ -60,7 +60,7 @@ func TestFormPressureCapsJambsAndSillOnly(t *testing.T) {
 func TestSupportsAreEnoughAndNoMore(t *testing.T) {
 	for _, beam := range []string{spanSimple, spanThrough} {
 		for _, width := range []string{"12", "36", "72", "120", "200"} {
-			in, res := proof.Job(t, WindowSupports, "width", width, "beam", beam)
+			in, res := calctest.RunCase(t, WindowSupports, "width="+width, "beam="+beam)
 			for i, span := range []float64{in.Num("width"), in.Num("height"), in.Num("width")} {
 				n, l := row(res, i).Num("supports"), row(res, i).Num("spacing")
 				if span/(n+1) > l*(1+1e-9) || n > 0 && span/n <= l*(1-1e-9) {
@@ -73,17 +73,17 @@ func TestSupportsAreEnoughAndNoMore(t *testing.T) {
 
 // A board that runs through spans farther only where three spans fit.
 func TestContinuousBoard(t *testing.T) {
-	_, simple := proof.Job(t, WindowSupports, "width", "150", "rating", "")
-	_, through := proof.Job(t, WindowSupports, "width", "150", "rating", "", "beam", "through")
+	simple := calctest.Run(t, WindowSupports, "width=150", "rating=")
+	through := calctest.Run(t, WindowSupports, "width=150", "rating=", "beam=through")
 	if !(row(through, 2).Num("spacing") > row(simple, 2).Num("spacing")) {
 		t.Error("a board over many spans gains nothing")
 	}
-	_, short := proof.Job(t, WindowSupports, "width", "30", "rating", "", "beam", "through")
-	_, alike := proof.Job(t, WindowSupports, "width", "30", "rating", "")
-	if row(short, 2).Num("spacing") != row(alike, 2).Num("spacing") || !proof.Noted(short, windowShort) {
+	short := calctest.Run(t, WindowSupports, "width=30", "rating=", "beam=through")
+	alike := calctest.Run(t, WindowSupports, "width=30", "rating=")
+	if row(short, 2).Num("spacing") != row(alike, 2).Num("spacing") || !calctest.Noted(short, windowShort) {
 		t.Error("a board over two spans counts as more")
 	}
-	if proof.Noted(alike, windowShort) {
+	if calctest.Noted(alike, windowShort) {
 		t.Error("a simple beam is told to be short")
 	}
 }
@@ -95,29 +95,29 @@ func TestWindowNotes(t *testing.T) {
 		want  bool
 	}{
 		{nil, windowRated, false},
-		{[]string{"rating", ""}, windowRated, true},
+		{[]string{"rating="}, windowRated, true},
 		{nil, windowNone, false},
-		{[]string{"width", "10"}, windowNone, true},
-		{[]string{"height", "12", "width", "60"}, windowNone, true},
-		{[]string{"cover", "4'", "width", "100", "height", "80"}, windowNone, false},
-		{[]string{"rating", "100"}, windowTight, true},
+		{[]string{"width=10"}, windowNone, true},
+		{[]string{"height=12", "width=60"}, windowNone, true},
+		{[]string{"cover=4'", "width=100", "height=80"}, windowNone, false},
+		{[]string{"rating=100"}, windowTight, true},
 		{nil, windowTight, false},
 	} {
-		_, res := proof.Job(t, WindowSupports, c.typed...)
-		if proof.Noted(res, c.note) != c.want {
-			t.Errorf("%v: %s is %v", c.typed, c.note.Key(), proof.Noted(res, c.note))
+		res := calctest.Run(t, WindowSupports, c.typed...)
+		if calctest.Noted(res, c.note) != c.want {
+			t.Errorf("%v: %s is %v", c.typed, c.note.Key(), calctest.Noted(res, c.note))
 		}
 	}
 }
 
 // A weaker support stands closer, and decides.
 func TestSupportDecides(t *testing.T) {
-	_, res := proof.Job(t, WindowSupports, "rating", "500")
+	res := calctest.Run(t, WindowSupports, "rating=500")
 	if row(res, 2).Choice("governs") != bySupport {
 		t.Errorf("decided by %s", row(res, 2).Choice("governs"))
 	}
 	want := 500 / (calc.From(row(res, 2).Num("load"), "lbf/ft"))
-	if got := calc.From(row(res, 2).Num("spacing"), "ft"); !near(got, want) {
+	if got := calc.From(row(res, 2).Num("spacing"), "ft"); !calctest.Equal(got, want) {
 		t.Errorf("%v ft, want %v", got, want)
 	}
 }

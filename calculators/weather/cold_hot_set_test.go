@@ -5,7 +5,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/proof"
+	"coursebook/calculators/calctest"
 )
 
 // Colder air never asks for less, nor does a thinner section.
@@ -32,27 +32,27 @@ func TestColdNotes(t *testing.T) {
 		verdict string
 		note    calc.Text
 	}{
-		{[]string{"concrete", "54 °F"}, warmNot, noteTooCold},
-		{[]string{"concrete", "55 °F"}, warmOK, noteCooling},
-		{[]string{"concrete", "65 °F"}, warmOK, noteSlowly},
-		{[]string{"concrete", "91 °F"}, warmOK, noteOverhot},
-		{[]string{"concrete", ""}, warmNone, noteSlowly},
-		{[]string{"concrete", "65 °F", "air", "45 °F"}, warmOK, noteMild},
-		{[]string{"concrete", "65 °F", "surface", "45 °F"}, warmOK, noteAtOnce},
-		{[]string{"concrete", "65 °F", "surface", "50 °F"}, warmOK, noteKept},
-		{[]string{"concrete", "65 °F", "service", "partly"}, warmOK, notePartly},
-		{[]string{"concrete", "65 °F", "service", "loaded"}, warmOK, noteLoaded},
+		{[]string{"concrete=54 °F"}, warmNot, noteTooCold},
+		{[]string{"concrete=55 °F"}, warmOK, noteCooling},
+		{[]string{"concrete=65 °F"}, warmOK, noteSlowly},
+		{[]string{"concrete=91 °F"}, warmOK, noteOverhot},
+		{[]string{"concrete="}, warmNone, noteSlowly},
+		{[]string{"concrete=65 °F", "air=45 °F"}, warmOK, noteMild},
+		{[]string{"concrete=65 °F", "surface=45 °F"}, warmOK, noteAtOnce},
+		{[]string{"concrete=65 °F", "surface=50 °F"}, warmOK, noteKept},
+		{[]string{"concrete=65 °F", "service=partly"}, warmOK, notePartly},
+		{[]string{"concrete=65 °F", "service=loaded"}, warmOK, noteLoaded},
 	} {
-		res := proof.Run(t, ColdWeather, c.typed...)
-		if res.Out.Choice("verdict") != c.verdict || !proof.Noted(res, c.note) {
+		res := calctest.Run(t, ColdWeather, c.typed...)
+		if res.Out.Choice("verdict") != c.verdict || !calctest.Noted(res, c.note) {
 			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("verdict"), res.Notes)
 		}
 	}
-	if proof.Run(t, ColdWeather, "service", "loaded").Out.Has("strength") {
+	if calctest.Run(t, ColdWeather, "service=loaded").Out.Has("strength") {
 		t.Error("days are told for a full load")
 	}
 	// 60 °F under the cover, 0 °F outside, 8 in. wall: 60 of 50 F° in 24 h.
-	near(t, "uncover", proof.Run(t, ColdWeather, "air", "0 °F", "surface", "60 °F").Out.Num("uncover")/3600, 28.8, 1e-9)
+	calctest.Near(t, "uncover", calctest.Run(t, ColdWeather, "air=0 °F", "surface=60 °F").Out.Num("uncover")/3600, 28.8, 1e-9)
 }
 
 func TestHotLoads(t *testing.T) {
@@ -62,26 +62,26 @@ func TestHotLoads(t *testing.T) {
 		left    float64 // min
 		note    calc.Text
 	}{
-		{[]string{"concrete", "75 °F"}, loadGood, 55, askCounter},
-		{[]string{"concrete", "75 °F", "age", "80 min"}, loadHurry, 10, noteHurry},
-		{[]string{"concrete", "75 °F", "age", "95 min"}, loadLate, 0, noteLate},
-		{[]string{"concrete", "75 °F", "turns", "301"}, loadLate, 55, noteTurns},
-		{[]string{"concrete", "86 °F"}, loadGood, 25, noteHeat86},
-		{[]string{"concrete", "85.9 °F"}, loadGood, 55, noteEighty},
-		{[]string{"concrete", "86 °F", "hot-time", ""}, loadGood, 55, noteEighty},
-		{[]string{"concrete", "96 °F", "hot-time", "120 min"}, loadHot, 55, noteTooHot},
-		{[]string{"concrete", "75 °F", "rule", "c94-new"}, loadGood, 55, noteAgreed},
+		{[]string{"concrete=75 °F"}, loadGood, 55, askCounter},
+		{[]string{"concrete=75 °F", "age=80 min"}, loadHurry, 10, noteHurry},
+		{[]string{"concrete=75 °F", "age=95 min"}, loadLate, 0, noteLate},
+		{[]string{"concrete=75 °F", "turns=301"}, loadLate, 55, noteTurns},
+		{[]string{"concrete=86 °F"}, loadGood, 25, noteHeat86},
+		{[]string{"concrete=85.9 °F"}, loadGood, 55, noteEighty},
+		{[]string{"concrete=86 °F", "hot-time="}, loadGood, 55, noteEighty},
+		{[]string{"concrete=96 °F", "hot-time=120 min"}, loadHot, 55, noteTooHot},
+		{[]string{"concrete=75 °F", "rule=c94-new"}, loadGood, 55, noteAgreed},
 	} {
-		res := proof.Run(t, HotWeather, c.typed...)
-		if res.Out.Choice("verdict") != c.verdict || !proof.Noted(res, c.note) {
+		res := calctest.Run(t, HotWeather, c.typed...)
+		if res.Out.Choice("verdict") != c.verdict || !calctest.Noted(res, c.note) {
 			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("verdict"), res.Notes)
 		}
-		near(t, "time left", res.Out.Num("left")/60, c.left, 1e-9)
+		calctest.Near(t, "time left", res.Out.Num("left")/60, c.left, 1e-9)
 	}
-	if proof.Noted(proof.Run(t, HotWeather, "concrete", "79 °F"), noteEighty) || proof.Noted(proof.Run(t, HotWeather, "concrete", "85.9 °F"), noteHeat86) {
+	if calctest.Noted(calctest.Run(t, HotWeather, "concrete=79 °F"), noteEighty) || calctest.Noted(calctest.Run(t, HotWeather, "concrete=85.9 °F"), noteHeat86) {
 		t.Error("a note on heat comes too early")
 	}
-	if res := proof.Run(t, HotWeather, "concrete", "75 °F", "rule", "own", "own-time", "45 min"); res.Out.Has("turns-limit") || res.Out.Num("limit") != 45*60 {
+	if res := calctest.Run(t, HotWeather, "concrete=75 °F", "rule=own", "own-time=45 min"); res.Out.Has("turns-limit") || res.Out.Num("limit") != 45*60 {
 		t.Errorf("own rule: %v", res.Out.Num("limit"))
 	}
 }
@@ -100,10 +100,10 @@ func TestClock(t *testing.T) {
 			t.Errorf("%q: %d, %v", c.text, got, ok)
 		}
 	}
-	if res := proof.Run(t, HotWeather, "batched", "23:10", "concrete", "75 °F"); res.Out.Text("by") != "00:40" {
+	if res := calctest.Run(t, HotWeather, "batched=23:10", "concrete=75 °F"); res.Out.Text("by") != "00:40" {
 		t.Errorf("past midnight: %s", res.Out.Text("by"))
 	}
-	if res := proof.Run(t, HotWeather, "batched", "10am"); res.State != calc.Refused || !proof.Noted(res, refuseClock) {
+	if res := calctest.Run(t, HotWeather, "batched=10am"); res.State != calc.Refused || !calctest.Noted(res, refuseClock) {
 		t.Error("a batch time that is none")
 	}
 }
@@ -120,13 +120,13 @@ func TestSetting(t *testing.T) {
 			t.Fatalf("slower at %v °F", f)
 		}
 		last = set
-		near(t, "there and back", SetArrhenius(set, 5000, r, k), 5, 1e-9)
+		calctest.Near(t, "there and back", SetArrhenius(set, 5000, r, k), 5, 1e-9)
 		if f >= 50 && f <= 90 && math.Abs(SetDoubling(5, f, 73)/set-1) > 0.1 {
 			t.Errorf("%v °F: rule %v, equation %v", f, SetDoubling(5, f, 73), set)
 		}
 	}
-	near(t, "own temperature", SetArrhenius(5, 5000, 296, 296), 5, 1e-12)
-	near(t, "doubling", SetDoubling(5, 53, 73), 10, 1e-12)
+	calctest.Near(t, "own temperature", SetArrhenius(5, 5000, 296, 296), 5, 1e-12)
+	calctest.Near(t, "doubling", SetDoubling(5, 53, 73), 10, 1e-12)
 }
 
 func TestSetTable(t *testing.T) {
@@ -152,27 +152,27 @@ func TestSettingNotes(t *testing.T) {
 		typed []string
 		note  calc.Text
 	}{
-		{[]string{"concrete", "49 °F"}, noteSetCold}, {[]string{"concrete", "91 °F"}, noteSetHot},
-		{[]string{"age", "10 h"}, noteJoint}, {[]string{"age", "5 h"}, noteSoon},
+		{[]string{"concrete=49 °F"}, noteSetCold}, {[]string{"concrete=91 °F"}, noteSetHot},
+		{[]string{"age=10 h"}, noteJoint}, {[]string{"age=5 h"}, noteSoon},
 	} {
-		if res := proof.Run(t, SettingTime, c.typed...); !proof.Noted(res, c.note) {
+		if res := calctest.Run(t, SettingTime, c.typed...); !calctest.Noted(res, c.note) {
 			t.Errorf("%v: %v", c.typed, res.Notes)
 		}
 	}
 	for _, n := range []calc.Text{noteSetCold, noteSetHot, noteJoint, noteSoon} {
-		if res := proof.Run(t, SettingTime, "concrete", "70 °F", "age", "60 min"); proof.Noted(res, n) {
+		if res := calctest.Run(t, SettingTime, "concrete=70 °F", "age=60 min"); calctest.Noted(res, n) {
 			t.Errorf("%s without cause", n.Key())
 		}
 	}
-	if res := proof.Run(t, SettingTime, "final", "4 h"); res.State != calc.Refused || !proof.Noted(res, refuseOrder) {
+	if res := calctest.Run(t, SettingTime, "final=4 h"); res.State != calc.Refused || !calctest.Noted(res, refuseOrder) {
 		t.Error("final set before initial set")
 	}
-	res := proof.Run(t, SettingTime, "concrete", "50 °F", "age", "")
+	res := calctest.Run(t, SettingTime, "concrete=50 °F", "age=")
 	o := res.Out
 	if o.Has("left") || !(o.Num("earliest") <= o.Num("initial-set") && o.Num("initial-set") <= o.Num("latest") && o.Num("initial-set") < o.Num("final-set")) {
 		t.Errorf("%v", o)
 	}
-	if proof.Run(t, SettingTime, "concrete", "105 °F").Out.Has("by-table") {
+	if calctest.Run(t, SettingTime, "concrete=105 °F").Out.Has("by-table") {
 		t.Error("the old table ends at 100 °F")
 	}
 }

@@ -6,15 +6,8 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/proof"
+	"coursebook/calculators/calctest"
 )
-
-func near(t *testing.T, what string, got, want, tol float64) {
-	t.Helper()
-	if !(math.Abs(got-want) <= tol) {
-		t.Errorf("%s: %v, want %v", what, got, want)
-	}
-}
 
 // The SI form is the US form with rounded constants: exact change of units
 // gives 5.276, 17.78 and 4.02, and about 4 % more.
@@ -25,11 +18,11 @@ func TestUnoForms(t *testing.T) {
 		exact := 1e-6 * math.Pow(1.8, 2.5) * 0.4 / 1.609344 * 4.882427636383051 // kg/m²/h
 		si := exact * (math.Pow(c+32/1.8, 2.5) - r*math.Pow(a+32/1.8, 2.5)) * (v + 1.609344/0.4)
 		us := calc.SI(UnoUS(1.8*c+32, 1.8*a+32, r, v/1.609344), "lb/ft²/h") * 3600
-		near(t, "exact change of units", us, si, 1e-9*math.Max(1, math.Abs(si)))
+		calctest.Near(t, "exact change of units", us, si, 1e-9*math.Max(1, math.Abs(si)))
 	}
-	near(t, "scale", 1e-6*math.Pow(1.8, 2.5)*0.4/1.609344*4.882427636383051, 5.276e-6, 1.5e-9) // weather meters use 5.275
+	calctest.Near(t, "scale", 1e-6*math.Pow(1.8, 2.5)*0.4/1.609344*4.882427636383051, 5.276e-6, 1.5e-9) // weather meters use 5.275
 	ratio := UnoSI(calc.From(calc.SI(87, "°F"), "°C"), calc.From(calc.SI(80, "°F"), "°C"), 0.5, 12*1.609344) / (UnoUS(87, 80, 0.5, 12) * 4.882427636383051)
-	near(t, "ratio of the forms at the chart's example", ratio, 0.957, 0.001)
+	calctest.Near(t, "ratio of the forms at the chart's example", ratio, 0.957, 0.001)
 }
 
 // Within the grid of the reference the two methods stay within about 20 %.
@@ -67,8 +60,8 @@ func TestDryingRunsTheRightWay(t *testing.T) {
 			t.Fatalf("%v %v %v %v", c, a, r, v)
 		}
 	}
-	near(t, "wind brought back to its own height", WindAt(3, 7, 7), 3, 1e-12)
-	near(t, "there and back", WindAt(WindAt(3, 0.5, 10), 10, 0.5), 3, 1e-12)
+	calctest.Near(t, "wind brought back to its own height", WindAt(3, 7, 7), 3, 1e-12)
+	calctest.Near(t, "there and back", WindAt(WindAt(3, 0.5, 10), 10, 0.5), 3, 1e-12)
 }
 
 func TestEvaporationNotes(t *testing.T) {
@@ -77,27 +70,27 @@ func TestEvaporationNotes(t *testing.T) {
 		verdict string
 		note    calc.Text
 	}{
-		{[]string{"concrete", "87 °F", "air", "80 °F", "humidity", "50%"}, dryAct, noteAct},
-		{[]string{"concrete", "70 °F", "air", "70 °F", "humidity", "70%", "wind", "20 mph"}, dryCare, noteCare},
-		{[]string{"concrete", "70 °F", "air", "70 °F", "humidity", "70%", "wind", "20 mph", "mix", "silica"}, dryAct, noteAct},
-		{[]string{"concrete", "70 °F", "air", "70 °F", "humidity", "70%", "wind", "5 mph"}, dryLow, ""},
-		{[]string{"concrete", "45 °F", "air", "85 °F", "humidity", "95%"}, dryLow, noteDew},
-		{[]string{"wind", "30 mph"}, dryAct, noteGrid},
-		{[]string{"wind-height", "33 ft"}, dryAct, noteLow},
+		{[]string{"concrete=87 °F", "air=80 °F", "humidity=50%"}, dryAct, noteAct},
+		{[]string{"concrete=70 °F", "air=70 °F", "humidity=70%", "wind=20 mph"}, dryCare, noteCare},
+		{[]string{"concrete=70 °F", "air=70 °F", "humidity=70%", "wind=20 mph", "mix=silica"}, dryAct, noteAct},
+		{[]string{"concrete=70 °F", "air=70 °F", "humidity=70%", "wind=5 mph"}, dryLow, ""},
+		{[]string{"concrete=45 °F", "air=85 °F", "humidity=95%"}, dryLow, noteDew},
+		{[]string{"wind=30 mph"}, dryAct, noteGrid},
+		{[]string{"wind-height=33 ft"}, dryAct, noteLow},
 	} {
-		res := proof.Run(t, Evaporation, c.typed...)
-		if res.Out.Choice("verdict") != c.verdict || c.note != "" && !proof.Noted(res, c.note) {
+		res := calctest.Run(t, Evaporation, c.typed...)
+		if res.Out.Choice("verdict") != c.verdict || c.note != "" && !calctest.Noted(res, c.note) {
 			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("verdict"), res.Notes)
 		}
-		if proof.Noted(res, noteDew) != (c.note == noteDew) || proof.Noted(res, noteGrid) != (c.note == noteGrid || c.note == noteDew) {
+		if calctest.Noted(res, noteDew) != (c.note == noteDew) || calctest.Noted(res, noteGrid) != (c.note == noteGrid || c.note == noteDew) {
 			t.Errorf("%v: notes %v", c.typed, res.Notes)
 		}
 	}
-	if res := proof.Run(t, Evaporation, "concrete", "45 °F", "air", "85 °F", "humidity", "95%"); res.Out.Num("rate") != 0 {
+	if res := calctest.Run(t, Evaporation, "concrete=45 °F", "air=85 °F", "humidity=95%"); res.Out.Num("rate") != 0 {
 		t.Errorf("dew dries: %v", res.Out.Num("rate"))
 	}
 	// Just above 0.2 lb/ft²/h by Uno, below it by Menzel: the stricter is told.
-	if res := proof.Run(t, Evaporation, "concrete", "70 °F", "air", "70 °F", "humidity", "30%", "wind", "15.6 mph"); !proof.Noted(res, noteSplit) {
+	if res := calctest.Run(t, Evaporation, "concrete=70 °F", "air=70 °F", "humidity=30%", "wind=15.6 mph"); !calctest.Noted(res, noteSplit) {
 		t.Errorf("the methods split: %v and %v", res.Out.Num("rate")*3600/4.882, res.Out.Num("menzel")*3600/4.882)
 	}
 }

@@ -5,26 +5,11 @@ import (
 	"regexp"
 	"strings"
 	"testing"
-	"unicode/utf8"
 
 	"coursebook/calculators/calc"
 )
 
 var shelf = []*calc.Calculator{Evaporation, MixTemp, ColdWeather, HotWeather, SettingTime}
-
-// Labels and help fit a phone.
-func TestLabelsFit(t *testing.T) {
-	for _, c := range shelf {
-		for _, f := range append(append([]calc.Field{}, c.In...), c.Out...) {
-			if n := utf8.RuneCountInString(f.Label.EN()); n > 28 {
-				t.Errorf("%s %s: label of %d letters", c.ID, f.ID, n)
-			}
-			if n := utf8.RuneCountInString(f.Help.EN()); n > 80 {
-				t.Errorf("%s %s: help of %d letters", c.ID, f.ID, n)
-			}
-		}
-	}
-}
 
 // Sentences are short enough for gloved hands, and no key says two things.
 func TestSentencesFit(t *testing.T) {

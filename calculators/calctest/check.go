@@ -1,7 +1,8 @@
-// Package proof holds a calculator against its own declaration and against
-// published values. The tests of a topic prove their own calculators; the
-// shelf's test proves all of them and prints what they were held against.
-package proof
+// Package calctest supports the tests of calculators. Check compares a
+// calculator with its declaration and with its published values; Run executes
+// one on typed inputs; Tank is an invented calculator for tests of other
+// packages. No code outside tests imports the package.
+package calctest
 
 import (
 	"math"
@@ -18,10 +19,10 @@ var us = quantity.Style{System: quantity.US}
 // Styles are the ways a reader may write and read.
 var styles = []quantity.Style{us, {System: quantity.Metric}, {System: quantity.Metric, Mark: quantity.Comma}}
 
-// Calculator runs every check on one calculator: the declaration, the default
-// case, the expressions, random inputs within the limits, and the published
-// values in dir/ID.tsv.
-func Calculator(t *testing.T, c *calc.Calculator, dir string) Tally {
+// Check runs every check on one calculator: the declaration, the default case,
+// the expressions, random inputs within the limits, and the published values.
+// The test of the shelf calls it for each calculator.
+func Check(t *testing.T, c *calc.Calculator) Tally {
 	t.Helper()
 	for _, s := range calc.Problems(c) {
 		t.Errorf("%s: %s", c.ID, s)
@@ -32,7 +33,7 @@ func Calculator(t *testing.T, c *calc.Calculator, dir string) Tally {
 	defaultCase(t, c)
 	identities := expressions(t, c)
 	anywhere(t, c)
-	tally := publishedValues(t, c, dir)
+	tally := publishedValues(t, c)
 	tally.Identities = identities
 	return tally
 }
@@ -128,9 +129,6 @@ func point(rnd *rand.Rand, f *calc.Formula) ([]float64, map[string]float64) {
 			v[i] = 5 + 80*rnd.Float64()
 		}
 		vars[x.Symbol] = v[i]
-		if x.Unit == "°" {
-			vars[x.Symbol] = v[i]
-		}
 	}
 	return v, vars
 }

@@ -1,0 +1,126 @@
+package calctest
+
+import (
+	"math"
+	"os"
+	"slices"
+	"strings"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/quantity"
+)
+
+var heading = strings.Join(header, "\t") + "\n"
+
+func TestParsePublished(t *testing.T) {
+	text := "# a comment\n" + heading +
+		"a\tside=2 ft; boxes=1 ft | x; 2 ft | y; lid=yes\tholds\t8\tft³\t0.05\tconfirmed\tBook, p. 1\r\n" +
+		"b\ta=1 m; h=1 m\tformula:cube\t1\tm³\t\tderived\tBook\ta note\n"
+	rows, err := ParsePublished("x.tsv", text)
+	if err != nil || len(rows) != 2 {
+		t.Fatalf("%d rows, %v", len(rows), err)
+	}
+	want := []calc.Entry{{Path: "side", Text: "2 ft"}, {Path: "boxes", Text: "1 ft | x; 2 ft | y"}, {Path: "lid", Text: "yes"}}
+	if !slices.Equal(rows[0].Inputs, want) || rows[0].Tol != 0.05 || rows[0].Source != "Book, p. 1" || rows[0].Formula() != "" {
+		t.Errorf("%+v", rows[0])
+	}
+	if rows[1].Formula() != "cube" || rows[1].Tol != 0 || rows[1].Note != "a note" {
+		t.Errorf("%+v", rows[1])
+	}
+}
+
+func TestParsePublishedNamesTheLine(t *testing.T) {
+	for row, want := range map[string]string{
+		"a\t\tholds\t8\tft³\t0.05\tseen\tBook":            "x.tsv:2: status must be one of confirmed",
+		"a\tside\tholds\t8\tft³\t0.05\tconfirmed\tBook":   "x.tsv:2: an input is name=value: side",
+		"a\t\tholds\t8\tft³\t-1\tconfirmed\tBook":         "x.tsv:2: tol must be a number, 0 or more",
+		"a\t\tholds\t8\tft³\t0.05\tconfirmed":             "x.tsv:2: id, output, printed and source",
+		"a\t\tholds\t8\tft³\t0\tconfirmed\tBook\tn\tmore": "x.tsv:2: too many cells",
+		"": "x.tsv: no rows",
+	} {
+		if _, err := ParsePublished("x.tsv", heading+row); err == nil || !strings.HasPrefix(err.Error(), want) {
+			t.Errorf("%q: %v, want %s", row, err, want)
+		}
+	}
+	if _, err := ParsePublished("x.tsv", "id\tinputs\n"); err == nil || !strings.HasPrefix(err.Error(), "x.tsv:1: the header row must be id, inputs") {
+		t.Error(err)
+	}
+}
+
+// The edge of a tolerance passes, what lies beyond does not, and a misprint
+// must not match.
+func TestCompare(t *testing.T) {
+	row := Row{ID: "a", Output: "holds", Printed: "0.33", Unit: "yd³", Tol: 0.01, Status: "confirmed", Source: "Book"}
+	show := &quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "yd³", Step: 0.01}, Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.01}}
+	f := calc.Field{ID: "holds", Kind: calc.Number, Display: show}
+	if d, err := row.Compare(f, calc.SI(0.34, "yd³")); err != nil || math.Abs(d-1) > 1e-6 {
+		t.Errorf("at the edge: %v, %v", d, err)
+	}
+	_, err := row.Compare(f, calc.SI(0.3232, "yd³")+0.02)
+	if err == nil {
+		t.Fatal("a value beyond its tolerance passed")
+	}
+	for _, part := range []string{"a: holds 0.349", " yd³ (displayed as 0.35 yd³, 0.267", " SI) is not the published 0.33 yd³ ± 0.01 (confirmed: Book)"} {
+		if !strings.Contains(err.Error(), part) {
+			t.Errorf("%q lacks %q", err, part)
+		}
+	}
+	row.Status = "misprint"
+	if _, err := row.Compare(f, calc.SI(0.33, "yd³")); err == nil || !strings.Contains(err.Error(), "matches the misprint 0.33 yd³") {
+		t.Errorf("a matched misprint: %v", err)
+	}
+	if d, err := row.Compare(f, calc.SI(0.5, "yd³")); err != nil || d != 0 {
+		t.Errorf("a misprint that does not match: %v, %v", d, err)
+	}
+	exact := Row{ID: "b", Printed: "4", Status: "derived"}
+	if _, err := exact.Compare(calc.Field{}, 4+1e-8); err == nil {
+		t.Error("without a tolerance a wrong number passed")
+	}
+	exact.Unit = "furlong"
+	if _, err := exact.Compare(calc.Field{}, 4); err == nil || err.Error() != "b: unknown unit furlong" {
+		t.Error(err)
+	}
+}
+
+func TestMissingFileNamesThePath(t *testing.T) {
+	_, err := Published(&calc.Calculator{ID: "hose-content"})
+	if err == nil || !strings.HasPrefix(err.Error(), "hose-content has no published values: create testdata/published/hose-content.tsv;") {
+		t.Error(err)
+	}
+}
+
+// The columns of DEVELOPERS.md are those of the files, in their order.
+func TestColumnsAreDescribed(t *testing.T) {
+	text, err := os.ReadFile("../../DEVELOPERS.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, table, ok := strings.Cut(string(text), "| column | holds |\n|---|---|\n")
+	if !ok {
+		t.Fatal("DEVELOPERS.md has no table of columns")
+	}
+	for i, line := range strings.Split(table, "\n")[:len(header)] {
+		if !strings.HasPrefix(line, "| "+header[i]+" | ") {
+			t.Errorf("row %d of the table is %q, want column %s", i+1, line, header[i])
+		}
+	}
+	for _, status := range Statuses {
+		if !strings.Contains(table, "`"+status+"`") {
+			t.Errorf("DEVELOPERS.md does not describe the status %s", status)
+		}
+	}
+}
+
+func TestInputs(t *testing.T) {
+	for text, want := range map[string][]string{
+		"":                        nil,
+		"a=1":                     {"a=1"},
+		"a=1; b=2":                {"a=1", "b=2"},
+		"rows=1 | x; 2 | y; b=no": {"rows=1 | x; 2 | y", "b=no"},
+	} {
+		if got := Inputs(text); !slices.Equal(got, want) {
+			t.Errorf("%q gives %q, want %q", text, got, want)
+		}
+	}
+}
