@@ -1,0 +1,24 @@
+package search
+
+import (
+	"slices"
+	"strings"
+	"testing"
+)
+
+// TestStopWords: the lists are looked up by halving, so they must be sorted,
+// and folded as words are.
+func TestStopWords(t *testing.T) {
+	for _, lang := range []string{"en", "es-MX"} {
+		words := stopWords(lang)
+		if len(words) < 50 || !slices.IsSorted(words) {
+			t.Errorf("%s: %d words, sorted %v", lang, len(words), slices.IsSorted(words))
+		}
+		if got := wordsOf(strings.Join(words, " ")); !slices.Equal(got, words) {
+			t.Errorf("%s: not folded: %v", lang, got)
+		}
+	}
+	if stopWords("fr") != nil {
+		t.Error("an unknown language has stop words")
+	}
+}
