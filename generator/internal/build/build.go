@@ -12,6 +12,7 @@ import (
 	"slices"
 
 	"coursebook/calculators/calc"
+	"coursebook/generator/internal/bundle"
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/markdown"
 	"coursebook/generator/internal/output"
@@ -124,7 +125,7 @@ func (b *builder) finish() *Site {
 	site := &Site{Entries: b.entries, Files: b.files, Release: output.ReleaseOf(b.entries), Pages: len(b.Site.Pages)}
 	if b.o.Pocket {
 		b.o.Step("writing the one-file edition")
-		if site.Pocket, err = render.Pocket(&b.Manual); err != nil {
+		if site.Pocket, err = render.Pocket(&b.Manual, bundle.NewMinifier()); err != nil {
 			b.fail(err)
 		}
 	}

@@ -3,6 +3,7 @@ package build
 import (
 	"bytes"
 	"errors"
+	"io/fs"
 	"os"
 	"path"
 	"slices"
@@ -176,6 +177,43 @@ func TestWordsFile(t *testing.T) {
 	for _, f := range site.Files {
 		if strings.HasPrefix(f.Path, "assets/words-en-") {
 			t.Error("English words are in the code already")
+		}
+	}
+}
+
+// A theme may write attributes in single quotes: a title that would end one
+// stays text, on the published page and in the one-file edition.
+func TestHostileTitleInSingleQuotes(t *testing.T) {
+	theme := fstest.MapFS{}
+	err := fs.WalkDir(optionsFor("").Theme, ".", func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		data, err := fs.ReadFile(optionsFor("").Theme, name)
+		theme[name] = &fstest.MapFile{Data: bytes.ReplaceAll(data, []byte("<h1>{{.Title}}</h1>"), []byte("<h1 title='{{.Title}}'>{{.Title}}</h1>"))}
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	const title = `It's onclick=alert(1) x=' "+<b>`
+	changes := map[string]string{"en/fill.md": strings.Replace(fillPage, "title: Fill the tank", "title: '"+strings.ReplaceAll(title, "'", "''")+"'", 1)}
+	site, faults := made(t, changes, func(o *Options) { o.Theme = theme })
+	if site == nil {
+		t.Fatal(faults)
+	}
+	for name, data := range map[string][]byte{"page": file(site, "en/fill.html"), "one file": site.Pocket} {
+		found := 0
+		for _, h := range elements(parse(t, data), "h1") {
+			if len(h.Attr) > 1 {
+				t.Errorf("%s: a heading has the attributes %v", name, h.Attr)
+			}
+			if text(h) == title && attr(h, "title") == title {
+				found++
+			}
+		}
+		if found != 1 {
+			t.Errorf("%s: %d headings with the title", name, found)
 		}
 	}
 }

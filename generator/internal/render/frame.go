@@ -36,35 +36,27 @@ func (j *Job) homeHref(l *site.Language) string {
 }
 
 func frame(j *Job) theme.Frame {
-	current := ""
-	if j.page != nil && j.page.Stage != nil {
-		current = j.page.Stage.ID
-	}
-	return theme.Frame{Common: common(j), Title: j.title, Slug: j.slug, Self: j.at.path,
-		Languages: languageLinks(j), Stages: stageLinks(j, current)}
-}
-
-func common(j *Job) *theme.Common {
 	l := j.lang
-	c := &theme.Common{
+	f := theme.Frame{
+		Title: j.title, Slug: j.slug, Self: j.at.path, Languages: languageLinks(j), Stages: stageLinks(j),
 		Lang: l.Code, Name: l.Title, Subtitle: l.Subtitle, Kind: j.kind.name,
 		Revised: j.Site.Manual.Revised, Root: strings.Repeat("../", strings.Count(j.at.path, "/")),
 		Home: j.homeHref(l), All: j.href(allAt(j, l)),
 		Policy: Policy, Release: j.Edition, Pocket: j.form == site.OneFile, Assets: frameAssets(j),
 	}
 	if len(l.Courses) > 0 {
-		c.Training = j.href(trainingAt(j, l))
+		f.Training = j.href(trainingAt(j, l))
 	}
 	if e, ok := j.Site.In(l, urgentSlug); ok {
-		c.Blowout = j.pageHref(e.Page)
+		f.Blowout = j.pageHref(e.Page)
 	}
 	if l.Cautions.Page != nil {
-		c.Cautions = j.pageHref(l.Cautions.Page)
+		f.Cautions = j.pageHref(l.Cautions.Page)
 	}
 	for _, r := range l.Roles {
-		c.Crew = append(c.Crew, theme.Role{ID: r.ID, Title: r.Title})
+		f.Crew = append(f.Crew, theme.Role{ID: r.ID, Title: r.Title})
 	}
-	return c
+	return f
 }
 
 func frameAssets(j *Job) theme.Assets {
@@ -86,7 +78,11 @@ func frameAssets(j *Job) theme.Assets {
 
 // stageLinks are the knots of the line through every page: each leads to its
 // stage on the home page.
-func stageLinks(j *Job, current string) []theme.StageLink {
+func stageLinks(j *Job) []theme.StageLink {
+	current := ""
+	if j.page != nil && j.page.Stage != nil {
+		current = j.page.Stage.ID
+	}
 	home := j.homeHref(j.lang)
 	if j.kind.name == string(page.Home) && j.form == site.Folder {
 		home = ""

@@ -38,7 +38,7 @@ func mediaType(path string) string {
 // Pocket makes the one-file edition: every page in every language, with style,
 // script, module and indexes inside, under a policy that allows just these
 // blocks and no connection at all.
-func Pocket(folder *Manual) ([]byte, error) {
+func Pocket(folder *Manual, min *bundle.Minifier) ([]byte, error) {
 	own := *folder
 	own.Pictures = inside(folder.Pictures)
 	m := &own
@@ -52,7 +52,7 @@ func Pocket(folder *Manual) ([]byte, error) {
 		Script: template.JS(safeScript(m.Assets.ScriptData))}
 	v.Assets.Icon = "data:image/svg+xml;base64," + base64.StdEncoding.EncodeToString(m.Assets.IconData)
 	for _, j := range Jobs(m, site.OneFile) {
-		article, err := j.article()
+		article, err := j.article(min)
 		if err != nil {
 			return nil, err
 		}
@@ -72,13 +72,17 @@ var aroundAll = kind{name: string(page.Home), at: func(j *Job, l *site.Language)
 	return allAt(j, l)
 }}
 
-func (j *Job) article() (theme.Article, error) {
+func (j *Job) article(min *bundle.Minifier) (theme.Article, error) {
 	a := theme.Article{ID: j.at.anchor, Lang: j.lang.Code, Title: j.title}
 	view, err := j.kind.view(j)
 	if err != nil {
 		return a, err
 	}
-	body, err := j.theme().Render(j.kind.template+"-body", view)
+	full, err := j.theme().Render(j.kind.template+"-body", view)
+	if err != nil {
+		return a, err
+	}
+	body, err := min.HTML(full)
 	a.Body = template.HTML(body)
 	return a, err
 }

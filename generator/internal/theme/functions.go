@@ -28,7 +28,6 @@ func (t *Theme) functions(lang string) template.FuncMap {
 		"computes": computes,
 		"image":    image,
 		"carry":    carry,
-		"reuse":    t.reuse,
 		"placed":   placed,
 		"sum":      func(a, b int) string { return strconv.Itoa(a + b) },
 		"rest": func(outs []form.Output) bool {

@@ -28,11 +28,11 @@ func load(t *testing.T, other map[string]map[string]string) *Theme {
 
 func sampleFrame(kind string) Frame {
 	return Frame{
-		Common: &Common{Lang: "en", Name: "Invented manual " + hostile, Revised: "2026-05-14", Kind: kind, Root: "../",
-			Home: "../index.html", All: "all.html", Blowout: "blow-out.html",
-			Cautions: "cautions.html", Crew: []Role{{"foreman", "Foreman"}}, Policy: "default-src 'none'", Release: "0123456789",
-			Assets: Assets{Style: "a.css", Later: "b.css", Script: "a.js", Module: "m.wasmz", Index: "i.txt", Words: "w.tsv",
-				Icon: "i.svg", AppManifest: "app.webmanifest", Fingerprint: "f"}},
+		Lang: "en", Name: "Invented manual " + hostile, Revised: "2026-05-14", Kind: kind, Root: "../",
+		Home: "../index.html", All: "all.html", Blowout: "blow-out.html",
+		Cautions: "cautions.html", Crew: []Role{{"foreman", "Foreman"}}, Policy: "default-src 'none'", Release: "0123456789",
+		Assets: Assets{Style: "a.css", Later: "b.css", Script: "a.js", Module: "m.wasmz", Index: "i.txt", Words: "w.tsv",
+			Icon: "i.svg", AppManifest: "app.webmanifest", Fingerprint: "f"},
 		Title: "Title " + hostile, Summary: hostile, Slug: "sample", Self: "en/sample.html",
 		Languages: []Language{{Code: "en", Name: "English", Current: true}, {Code: "es", Name: "Español", Href: "../es/index.html"}},
 		Stages:    []StageLink{{"before", "Before", "../index.html#stage-before", true}, {"after", "After", "../index.html#stage-after", false}},

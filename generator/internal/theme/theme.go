@@ -8,7 +8,6 @@ import (
 	"html/template"
 	"io/fs"
 	"strings"
-	"sync"
 
 	"coursebook/generator/internal/translations"
 )
@@ -18,8 +17,8 @@ type Theme struct {
 	set   *template.Template
 	texts translations.Texts
 	lang  map[string]map[string]string
-	code  string   // the language it speaks; empty for English
-	kept  sync.Map // template name → kept, for reuse
+	code  string // its language; empty for English
+
 }
 
 // Load reads templates/*.html and words.tsv (key, English text) from a theme
@@ -35,7 +34,6 @@ func Load(dir fs.FS, other map[string]map[string]string, needed []string) (*Them
 	if t.set, err = t.set.ParseFS(dir, "templates/*.html"); err != nil {
 		return nil, fmt.Errorf("theme: %w", err)
 	}
-	settle(t.set, func(string) (string, bool) { return "", false })
 	for _, name := range needed {
 		if t.set.Lookup(name) == nil {
 			return nil, fmt.Errorf("theme: there is no template named %q in templates/", name)
@@ -64,9 +62,7 @@ func Texts(dir fs.FS) (translations.Texts, error) {
 	return texts, nil
 }
 
-// For is the theme in one language; templates say texts with {{say "key"}},
-// in text or in an attribute in double quotes. These texts are the theme's own
-// and stand in the language's templates once and for all.
+// For is the theme in one language; templates show texts with {{say "key"}}.
 func (t *Theme) For(lang string) (*Theme, error) {
 	set, err := t.set.Clone()
 	if err != nil {
@@ -74,26 +70,16 @@ func (t *Theme) For(lang string) (*Theme, error) {
 	}
 	own := &Theme{texts: t.texts, lang: t.lang, code: lang}
 	own.set = set.Funcs(own.functions(lang))
-	settle(own.set, func(key string) (string, bool) {
-		text, err := own.say(lang, key, nil)
-		return text, err == nil
-	})
 	return own, nil
 }
 
 // Render makes one page. kind is a template's name, view one of the views.
 func (t *Theme) Render(kind string, view any) ([]byte, error) {
 	var b bytes.Buffer
-	err := t.RenderTo(&b, kind, view)
-	return b.Bytes(), err
-}
-
-// RenderTo writes one page behind what the buffer holds.
-func (t *Theme) RenderTo(b *bytes.Buffer, kind string, view any) error {
-	if err := t.set.ExecuteTemplate(b, kind, view); err != nil {
-		return fmt.Errorf("theme: %w", err)
+	if err := t.set.ExecuteTemplate(&b, kind, view); err != nil {
+		return nil, fmt.Errorf("theme: %w", err)
 	}
-	return nil
+	return b.Bytes(), nil
 }
 
 // Text is one of the theme's own texts in the theme's language; the key

@@ -8,19 +8,13 @@ import (
 
 // Frame is what every page needs around its content.
 type Frame struct {
-	*Common
 	Title     string // title of the page
 	Summary   string // for the description of the page
 	Slug      string
 	Self      string // own path from the root
 	Languages []Language
 	Stages    []StageLink
-}
 
-// Common is what the frames of many pages share: all of one kind and language
-// in one folder. A theme that renders what depends on this alone with
-// {{reuse "name" .Common}} renders it once.
-type Common struct {
 	Lang     string // language of the interface
 	Name     string // title of the manual
 	Subtitle string
