@@ -27,6 +27,10 @@ func FuzzParse(f *testing.F) {
 	}
 	f.Add("---\n---\n<scr<b>ipt>\n\n[a](<java\nscript:x> \"'><script>\")")
 	f.Add("> **DANGER**\n- [ ] \n1. - [ ] **Hold point**\n\n|a|\n|-|\n|`|`|")
+	f.Add("a &#x202e;b &rlm; &#0; \\&amp; &#38;#x202e;\n\n[a][b] ![c](d.svg \"&#1;\")\n\n[b]: e \"&lrm;\"\n")
+	for _, page := range blowUps(2_000) {
+		f.Add(page[0])
+	}
 	f.Fuzz(func(t *testing.T, text string) {
 		if !utf8.ValidString(text) || strings.ContainsRune(text, 0) {
 			return // refused when the file is read

@@ -11,7 +11,6 @@ import (
 
 	"github.com/yuin/goldmark/ast"
 	extast "github.com/yuin/goldmark/extension/ast"
-	"github.com/yuin/goldmark/util"
 )
 
 // mode says what running text may become.
@@ -68,21 +67,6 @@ func (w *walker) plainRun(t *ast.Text) (string, bool) {
 	}
 	text := w.whole[s.Start:s.Stop]
 	return text, t.IsRaw() || !strings.ContainsAny(text, `\&`)
-}
-
-// decode resolves backslashes and character references.
-func decode(b []byte, raw bool) string {
-	if raw || !bytes.ContainsAny(b, `\&`) {
-		return string(b)
-	}
-	return string(appendDecoded(nil, b, raw))
-}
-
-func appendDecoded(to, b []byte, raw bool) []byte {
-	if !raw && bytes.ContainsAny(b, `\&`) {
-		b = util.ResolveEntityNames(util.ResolveNumericReferences(util.UnescapePunctuations(b)))
-	}
-	return append(to, b...)
 }
 
 // run writes a run of text, with its amounts in both systems of units.

@@ -11,6 +11,10 @@ import (
 
 // link writes a link, with a gap where its address will stand.
 func (w *walker) link(n *ast.Link, m mode) {
+	if !w.expands(n.Pos(), n.Destination, n.Title) {
+		w.inlines(n.FirstChild(), m)
+		return
+	}
 	l := page.Link{Target: w.target(decode(n.Destination, false), n.Pos()), Text: w.plainOf(n)}
 	l.Line, l.Col = w.position(n.Pos())
 	if l.Text == "" && !hasPicture(n) {

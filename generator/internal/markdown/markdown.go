@@ -87,7 +87,7 @@ func parseFor(f source.File, mark quantity.Mark, prose bool, faults *fault.List)
 	}
 	w.page = page.Page{Lang: f.Language(), Slug: f.Slug(), File: f.Path, Header: headerOf(h)}
 	w.least(h, body)
-	if w.nested() {
+	if w.overLimit() {
 		body = nil
 		w.src = nil
 	}

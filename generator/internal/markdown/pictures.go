@@ -25,6 +25,9 @@ func hasPicture(n ast.Node) bool {
 
 // figure writes a picture that stands alone, its title as the caption.
 func (w *walker) figure(n *ast.Image) {
+	if !w.expands(n.Pos(), nil, n.Title) {
+		return
+	}
 	w.raw(`<figure class="picture">`)
 	w.image(n)
 	if caption := decode(n.Title, false); caption != "" {
@@ -38,6 +41,9 @@ func (w *walker) figure(n *ast.Image) {
 
 // image writes a picture, with a gap for its address and size.
 func (w *walker) image(n *ast.Image) {
+	if !w.expands(n.Pos(), n.Destination, nil) {
+		return
+	}
 	p := page.Picture{File: w.pictureFile(n), Alt: w.plainOf(n)}
 	p.Line, p.Col = w.position(n.Pos())
 	if p.Alt == "" {

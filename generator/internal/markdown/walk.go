@@ -31,6 +31,7 @@ type walker struct {
 
 	last     spot // the last position asked for
 	reported int  // faults so far
+	expanded int  // bytes of the addresses and titles of links
 
 	section page.Section
 	begin   int            // where in the plain text the section begins
@@ -64,6 +65,7 @@ func (r *room) clear() {
 
 func (w *walker) document(root ast.Node) {
 	w.section.Line = w.first
+	w.checkReferences(root)
 	w.children(root)
 	w.endSection()
 	w.cut()

@@ -20,6 +20,7 @@ func FuzzHeader(f *testing.F) {
 	for _, seed := range []string{
 		"---\ntitle: a\nstage: b\nroles: [c, d]\nrevised: 2026-03-31\n---\nBody\n",
 		"---\ntitle: &a b\nstage: *a\n<<: {x: y}\n---\n", "---\ntitle: 'a\n", "---\n? [a]\n: {b: c}\n...\n--- d\n---\n", "",
+		"---\ntitle: \"a \\u202E \\x07 \\0 \\\\ \\\n b \\e\"\nsummary: \"\\UFFFFFFFF\"\n---\n",
 		"---\n\xff\x00\u202e: |\n  a\n---\n",
 	} {
 		f.Add([]byte(seed))

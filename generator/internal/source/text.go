@@ -3,6 +3,7 @@ package source
 import (
 	"bytes"
 	"fmt"
+	"unicode"
 	"unicode/utf8"
 
 	"coursebook/generator/internal/fault"
@@ -47,23 +48,31 @@ func checkText(name string, data []byte, faults *fault.List) bool {
 	return bad == 0
 }
 
-// badRune names what is wrong with a rune, or returns "" for a good one.
+// badRune names what is wrong with a rune of a file, or returns "" for a good
+// one. size and first are the rune's length and first byte.
 func badRune(r rune, size int, first byte) (code, text, hint string) {
 	switch {
 	case r == utf8.RuneError && size == 1:
 		return "not-utf8", fmt.Sprintf("byte 0x%02X, which is not UTF-8", first), "save the file as UTF-8"
 	case r == 0:
-		return "nul", "character NUL, which belongs in no text", "save the file as UTF-8 text"
-	case turnsDirection(r):
-		return "direction-control", fmt.Sprintf("character U+%04X, which turns the writing direction", r), "delete the character"
-	case (r < ' ' && r != '\n' && r != '\t') || r == 0x7F:
-		return "control-character", fmt.Sprintf("control character U+%04X", r), "delete the character"
+		_, text = Unfit(r)
+		return "nul", text, "save the file as UTF-8 text"
 	}
-	return "", "", ""
+	code, text = Unfit(r)
+	return code, text, "delete the character"
 }
 
-// turnsDirection reports the explicit directional formatting characters of
-// Unicode Standard Annex 9, section 2.
-func turnsDirection(r rune) bool {
-	return r >= 0x202A && r <= 0x202E || r >= 0x2066 && r <= 0x2069
+// Unfit says why no text of a manual may hold the character: with it a line
+// can read otherwise than it is stored. Both results are "" for a character
+// that is allowed.
+func Unfit(r rune) (code, text string) {
+	switch {
+	case r == 0:
+		return "nul", "character NUL, which belongs in no text"
+	case unicode.Is(unicode.Bidi_Control, r):
+		return "direction-control", fmt.Sprintf("character U+%04X, which turns the writing direction", r)
+	case unicode.IsControl(r) && r != '\n' && r != '\t':
+		return "control-character", fmt.Sprintf("control character U+%04X", r)
+	}
+	return "", ""
 }

@@ -61,8 +61,9 @@ func (r *reader) cleaned(n *yaml.Node, what string) (string, bool) {
 	}
 	for i, c := range s {
 		_, size := utf8.DecodeRuneInString(s[i:])
-		if code, text, hint := badRune(c, size, s[i]); code != "" {
-			r.errorAt(n, code, what+" holds the "+text, hint)
+		if code, text, _ := badRune(c, size, s[i]); code != "" {
+			line, col := r.escape(n, c)
+			r.report(fault.Error, line, col, code, what+" holds the "+text, "delete the character")
 			return "", false
 		}
 	}
