@@ -36,12 +36,11 @@ func (w *walker) quote(n *ast.Blockquote) {
 		w.block(b)
 	}
 	w.raw("</aside>")
-	text := w.since(mark)
-	if text.from == text.to {
+	c.Text = w.since(mark)
+	if c.Text == "" {
 		w.errorAt(lead.FirstChild().Pos(), "caution-empty", "say what the danger is and how to avoid it", "caution says nothing")
 	}
 	w.page.Cautions = append(w.page.Cautions, c)
-	w.all.spans.cautions = append(w.all.spans.cautions, text)
 }
 
 // cautionClass is the class of a caution; the level of that name has no other.

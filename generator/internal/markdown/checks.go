@@ -72,10 +72,10 @@ func (w *walker) check(item ast.Node) {
 	mark := w.plain.Len()
 	w.prose.Reset()
 	w.inlines(box.NextSibling(), mode{cell: true})
-	text := span{int32(mark), int32(w.plain.Len())}
+	c.Text = string(w.plain.Bytes()[mark:])
 	w.plain.WriteByte('\n')
 	if e, ok := box.NextSibling().(*ast.Emphasis); ok && e.Level == 2 {
-		c.Lead = w.leadLength(e, text)
+		c.Lead = w.leadLength(e, c.Text)
 	}
 	w.raw("</span></label>")
 	if w.prose.Len() == 0 {
@@ -83,8 +83,7 @@ func (w *walker) check(item ast.Node) {
 	} else if w.wantProse {
 		w.page.Prose = append(w.page.Prose, page.Prose{Text: w.prose.String(), Line: c.Line})
 	}
-	w.all.checks = append(w.all.checks, c)
-	w.all.spans.checks = append(w.all.spans.checks, text)
+	w.page.Checks = append(w.page.Checks, c)
 	for n := first.NextSibling(); n != nil; n = n.NextSibling() {
 		w.block(n)
 	}

@@ -45,7 +45,7 @@ func (w *walker) term(item ast.Node) {
 	w.plain.WriteString(t.Name)
 	mark := w.plain.Len()
 	w.textFrom(first, lead.NextSibling(), true)
-	t.Also, t.Text = definition(w.textAt(w.since(mark)))
+	t.Also, t.Text = definition(w.since(mark))
 	if t.Text == "" {
 		w.errorAt(item.Pos(), "term-empty", "write - **Term**: definition", "term %q has no definition", clip(t.Name))
 	}

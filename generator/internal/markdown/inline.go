@@ -35,23 +35,23 @@ func (w *walker) inlines(n ast.Node, m mode) {
 			w.run(text, start, n == nil, m)
 			continue
 		}
-		w.joined = w.joined[:0]
+		var joined []byte
 		for ; n != nil; n = n.NextSibling() {
 			t, ok := n.(*ast.Text)
 			if !ok {
 				break
 			}
-			w.joined = appendDecoded(w.joined, t.Value(w.src), t.IsRaw())
+			joined = appendDecoded(joined, t.Value(w.src), t.IsRaw())
 			if t.HardLineBreak() {
-				w.run(strings.TrimRight(string(w.joined), " "), start, false, m)
+				w.run(strings.TrimRight(string(joined), " "), start, false, m)
 				w.raw("<br>")
 				w.said("\n")
-				w.joined, start = w.joined[:0], t.Segment.Stop
+				joined, start = joined[:0], t.Segment.Stop
 			} else if t.SoftLineBreak() {
-				w.joined = append(w.joined, '\n')
+				joined = append(joined, '\n')
 			}
 		}
-		w.run(string(w.joined), start, n == nil, m)
+		w.run(string(joined), start, n == nil, m)
 	}
 }
 
@@ -115,8 +115,8 @@ func (w *walker) said(text string) {
 // units shows one.
 func (w *walker) amount(text string, a amount.Found, line int) {
 	own := strings.ReplaceAll(text, "\n", " ")
-	w.all.amounts = append(w.all.amounts, page.Amount{Line: line})
-	w.all.spans.amounts = append(w.all.spans.amounts, span{int32(w.plain.Len()), int32(w.plain.Len() + len(own))})
+	// The clone keeps the page from holding on to its whole body.
+	w.page.Amounts = append(w.page.Amounts, page.Amount{Text: strings.Clone(own), Line: line})
 	w.plain.WriteString(own)
 	w.prose.WriteString("0")
 	if a.Own == amount.Neither {
@@ -177,8 +177,7 @@ func (w *walker) codeSpan(n *ast.CodeSpan) {
 
 // plainOf is the text of a node without any markup.
 func (w *walker) plainOf(n ast.Node) string {
-	w.gathered = w.collect(w.gathered[:0], n)
-	return string(bytes.TrimSpace(w.gathered))
+	return string(bytes.TrimSpace(w.collect(nil, n)))
 }
 
 func (w *walker) collect(b []byte, n ast.Node) []byte {

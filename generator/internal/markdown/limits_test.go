@@ -166,7 +166,7 @@ func TestLimitsOfHonestPages(t *testing.T) {
 		pages[name] = string(text)
 	}
 	for name, text := range pages {
-		w := &walker{room: &room{ids: ids{}}, src: []byte(text), faults: new(fault.List)}
+		w := &walker{src: []byte(text), faults: new(fault.List)}
 		if w.overLimit() {
 			t.Errorf("%s: %v", name, w.faults.All())
 		}

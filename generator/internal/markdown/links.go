@@ -43,12 +43,12 @@ func (w *walker) autoLink(n *ast.AutoLink, m mode) {
 
 func (w *walker) openLink(l page.Link, title string) {
 	w.raw("<a")
-	w.gap(link, len(w.all.links))
+	w.gap(link, len(w.page.Links))
 	if title != "" {
 		w.attribute("title", title)
 	}
 	w.raw(">")
-	w.all.links = append(w.all.links, l)
+	w.page.Links = append(w.page.Links, l)
 }
 
 // target checks the form of a link; it returns "" for one that must not be

@@ -13,7 +13,7 @@ package markdown
 
 import (
 	"bytes"
-	"slices"
+	"sync"
 
 	"coursebook/calculators/quantity"
 	"coursebook/generator/internal/fault"
@@ -32,7 +32,7 @@ type Document struct {
 	// Page is the model. Its links are not resolved.
 	Page   page.Page
 	html   string
-	pieces []byte // see piece.go
+	pieces []piece
 }
 
 // blocks reads CommonMark with the three extensions. Headings get no ids and
@@ -71,17 +71,17 @@ func ParseToShow(f source.File, mark quantity.Mark, faults *fault.List) *Documen
 
 func parseFor(f source.File, mark quantity.Mark, prose bool, faults *fault.List) *Document {
 	h, body, line := source.ParseHeader(f.Path, f.Data, faults)
-	r := rooms.Get().(*room)
-	defer rooms.Put(r)
-	r.clear()
+	buffer := buffers.Get().(*[]byte)
+	defer buffers.Put(buffer)
 	w := &walker{
-		room:   r,
+		out:    (*buffer)[:0],
 		src:    body,
 		file:   f,
 		first:  line,
 		faults: faults,
 		finder: amount.New(f.Language(), mark, h.Least...),
 		words:  wordsOf(f.Language()),
+		ids:    ids{},
 
 		wantProse: prose,
 	}
@@ -93,8 +93,13 @@ func parseFor(f source.File, mark quantity.Mark, prose bool, faults *fault.List)
 	}
 	w.whole = string(body)
 	w.document(blocks.Parse(text.NewReader(body)))
-	return &Document{Page: w.page, html: string(w.out), pieces: slices.Clone(w.pieces)}
+	*buffer = w.out
+	return &Document{Page: w.page, html: string(w.out), pieces: w.pieces}
 }
+
+// buffers hold the HTML of a page while it is written. One page leaves its
+// buffer to the next, because growing a new one costs more than filling it.
+var buffers = sync.Pool{New: func() any { return new([]byte) }}
 
 func headerOf(h source.Header) page.Header {
 	return page.Header{

@@ -1,17 +1,21 @@
 package markdown
 
 import (
-	"encoding/binary"
 	"strconv"
 	"strings"
 
 	"coursebook/generator/internal/page"
 )
 
-// A document is a list of pieces: stretches of its text and gaps in it. Each is
-// one number, written as in package encoding/binary, for there are hundreds on
-// every page: the kind, and above it the length of a stretch or the number of
-// what fills a gap.
+// piece is a stretch of a document's HTML or a gap in it. A document is the
+// list of its pieces.
+type piece struct {
+	kind pieceKind
+	// n is the length of a stretch, or the number of what fills a gap: a
+	// link, picture or place of the page.
+	n int32
+}
+
 type pieceKind uint8
 
 const (
@@ -21,13 +25,7 @@ const (
 	link                     // gap: the attributes of a link
 	picture                  // gap: the address and size of a picture
 	place                    // gap: what a fenced block places
-
-	kindBits = 3
 )
-
-func appendPiece(pieces []byte, kind pieceKind, n int) []byte {
-	return binary.AppendUvarint(pieces, uint64(n)<<kindBits|uint64(kind))
-}
 
 // Chunk is a stretch of a page's HTML, or a place between two stretches. A
 // page is its chunks one after another; a chunk of HTML need not be closed in
@@ -43,20 +41,20 @@ func (d *Document) Body(r page.Resolution) []Chunk {
 	var chunks []Chunk
 	b := body{d: d, r: r}
 	b.out.Grow(len(d.html) + len(d.html)/4)
-	text := d.html
-	for rest := d.pieces; len(rest) > 0; {
-		piece, size := binary.Uvarint(rest)
-		rest = rest[size:]
-		n := int(piece >> kindBits)
-		switch kind := pieceKind(piece & (1<<kindBits - 1)); kind {
+	html := d.html
+	for _, p := range d.pieces {
+		switch n := int(p.n); p.kind {
 		case place:
 			chunks = append(chunks, b.flush()...)
 			chunks = append(chunks, Chunk{Place: n})
-		case literal, running:
-			b.stretch(kind, text[:n])
-			text = text[n:]
+		case literal:
+			b.out.WriteString(html[:n])
+			html = html[n:]
+		case running:
+			b.terms(html[:n])
+			html = html[n:]
 		default:
-			b.gap(kind, n)
+			b.gap(p.kind, n)
 		}
 	}
 	return append(chunks, b.flush()...)
@@ -77,14 +75,6 @@ func (b *body) flush() []Chunk {
 	c := Chunk{HTML: b.out.String(), Place: -1}
 	b.out.Reset()
 	return []Chunk{c}
-}
-
-func (b *body) stretch(kind pieceKind, text string) {
-	if kind == running {
-		b.terms(text)
-		return
-	}
-	b.out.WriteString(text)
 }
 
 func (b *body) gap(kind pieceKind, n int) {

@@ -1,7 +1,6 @@
 package markdown
 
 import (
-	"bytes"
 	"slices"
 	"strconv"
 	"strings"
@@ -34,9 +33,8 @@ func (w *walker) step(item ast.Node, nr int) {
 	}
 	lead := w.lead(first)
 	s.Hold = lead != nil && w.isHold(lead)
-	at := len(w.all.steps)
-	w.all.steps = append(w.all.steps, s)
-	w.all.spans.steps = append(w.all.spans.steps, span{})
+	at := len(w.page.Steps) // a step in a list within this one comes behind it
+	w.page.Steps = append(w.page.Steps, s)
 
 	w.raw("<li")
 	w.id(s.ID)
@@ -47,9 +45,8 @@ func (w *walker) step(item ast.Node, nr int) {
 	}
 	if first != nil && isText(first) {
 		text := w.stepText(first, lead, s.Hold)
-		w.all.spans.steps[at] = text
-		w.all.steps[at].Lead = w.leadLength(lead, text)
-		if s.Hold && strings.EqualFold(w.textAt(text), w.plainOf(lead)) {
+		w.page.Steps[at].Text, w.page.Steps[at].Lead = text, w.leadLength(lead, text)
+		if s.Hold && strings.EqualFold(text, w.plainOf(lead)) {
 			w.errorAt(item.Pos(), "hold-empty", "say what is checked and who releases it", "hold point says nothing")
 		}
 		first = first.NextSibling()
@@ -62,8 +59,9 @@ func (w *walker) step(item ast.Node, nr int) {
 	w.raw("</li>")
 }
 
-// stepText writes a step's first block, with the lead of a hold point marked.
-func (w *walker) stepText(n, lead ast.Node, hold bool) span {
+// stepText writes a step's first block, with the lead of a hold point marked,
+// and returns its text.
+func (w *walker) stepText(n, lead ast.Node, hold bool) string {
 	loose := n.Kind() == ast.KindParagraph
 	if loose {
 		w.raw("<p>")
@@ -96,12 +94,11 @@ func (w *walker) lead(n ast.Node) ast.Node {
 }
 
 // leadLength is how many bytes of a text its lead takes.
-func (w *walker) leadLength(lead ast.Node, text span) int {
+func (w *walker) leadLength(lead ast.Node, text string) int {
 	if lead == nil {
 		return 0
 	}
-	w.gathered = w.collect(w.gathered[:0], lead)
-	if own := bytes.TrimSpace(w.gathered); bytes.HasPrefix(w.plain.Bytes()[text.from:text.to], own) {
+	if own := w.plainOf(lead); strings.HasPrefix(text, own) {
 		return len(own)
 	}
 	return 0

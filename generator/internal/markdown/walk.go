@@ -3,7 +3,6 @@ package markdown
 import (
 	"bytes"
 	"strconv"
-	"sync"
 
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/markdown/amount"
@@ -17,7 +16,6 @@ import (
 // walker goes over a page's syntax tree once and writes the model, the HTML
 // and the plain text.
 type walker struct {
-	*room
 	src    []byte // the body
 	file   source.File
 	whole  string // the body again, for texts that stand in it as they are read
@@ -29,6 +27,14 @@ type walker struct {
 	words     words
 	page      page.Page
 
+	out    []byte       // the HTML
+	pieces []piece      // of out and the gaps in it
+	cutAt  int          // where in out the last piece ends
+	plain  bytes.Buffer // the page's text
+	prose  bytes.Buffer // of the block being read
+	ids    ids
+	starts []int // of the body's lines
+
 	last     spot // the last position asked for
 	reported int  // faults so far
 	expanded int  // bytes of the addresses and titles of links
@@ -39,37 +45,28 @@ type walker struct {
 	terms   map[string]int // lower-case terms of a glossary, with their lines
 }
 
-// room is what a walker writes into. One page leaves it to the next, because
-// growing it anew costs more than filling it.
-type room struct {
-	out      []byte
-	pieces   []byte       // see piece.go
-	cutAt    int          // where in out the last piece ends
-	gathered []byte       // the text of a node
-	joined   []byte       // the run of text being joined
-	plain    bytes.Buffer // the page's text
-	prose    bytes.Buffer // of the block being read
-	starts   []int        // of the body's lines
-	ids      ids
-	all      lists
-}
-
-var rooms = sync.Pool{New: func() any { return &room{ids: ids{}} }}
-
-func (r *room) clear() {
-	r.out, r.pieces, r.starts, r.cutAt = r.out[:0], r.pieces[:0], r.starts[:0], 0
-	r.plain.Reset()
-	r.all = r.all.emptied()
-	clear(r.ids)
-}
-
 func (w *walker) document(root ast.Node) {
 	w.section.Line = w.first
 	w.checkReferences(root)
 	w.children(root)
 	w.endSection()
 	w.cut()
-	w.fillTexts()
+}
+
+// since is the plain text written behind a mark, or behind the last heading
+// where one was written since the mark, without space around it.
+func (w *walker) since(mark int) string {
+	return string(bytes.TrimSpace(w.plain.Bytes()[max(mark, w.begin):]))
+}
+
+// endSection closes the section being read. A section without title and text
+// is none.
+func (w *walker) endSection() {
+	w.section.Text = w.since(0)
+	if w.section.Text != "" || w.section.Title != "" {
+		w.page.Sections = append(w.page.Sections, w.section)
+	}
+	w.begin = w.plain.Len()
 }
 
 func (w *walker) children(n ast.Node) {
@@ -148,7 +145,7 @@ func (w *walker) cut() { w.stretch(literal) }
 // stretch makes what was written since the last piece one of its own.
 func (w *walker) stretch(kind pieceKind) {
 	if n := len(w.out) - w.cutAt; n > 0 {
-		w.pieces = appendPiece(w.pieces, kind, n)
+		w.pieces = append(w.pieces, piece{kind, int32(n)})
 		w.cutAt = len(w.out)
 	}
 }
@@ -156,7 +153,7 @@ func (w *walker) stretch(kind pieceKind) {
 // gap leaves a gap to be filled once the manual is known.
 func (w *walker) gap(kind pieceKind, n int) {
 	w.cut()
-	w.pieces = appendPiece(w.pieces, kind, n)
+	w.pieces = append(w.pieces, piece{kind, int32(n)})
 }
 
 // running writes text in which terms will be looked for.
