@@ -1,4 +1,4 @@
-package calc
+package calc_test
 
 import (
 	"math"
@@ -6,24 +6,28 @@ import (
 	"strings"
 	"testing"
 
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/quantity"
 )
 
 var (
+	tank = calctest.Tank()
+
 	us     = quantity.Style{System: quantity.US}
 	metric = quantity.Style{System: quantity.Metric, Mark: quantity.Comma}
 )
 
-func entries(pairs ...string) []Entry {
-	var list []Entry
+func entries(pairs ...string) []calc.Entry {
+	var list []calc.Entry
 	for i := 0; i < len(pairs); i += 2 {
-		list = append(list, Entry{pairs[i], pairs[i+1]})
+		list = append(list, calc.Entry{pairs[i], pairs[i+1]})
 	}
 	return list
 }
 
 func TestDeclarationHasNoProblems(t *testing.T) {
-	for _, s := range Problems(tank) {
+	for _, s := range calc.Problems(tank) {
 		t.Error(s)
 	}
 }
@@ -32,36 +36,36 @@ func TestDeclarationHasNoProblems(t *testing.T) {
 // columns; letters are counted, not bytes.
 func TestLongLabelsAndHelp(t *testing.T) {
 	label, help := strings.Repeat("ñ", 28), strings.Repeat("ñ", 80)
-	fits := Field{ID: "x", Label: Text("x.a: " + label), Help: Text("x.b: " + help), Kind: FreeText}
-	long := Field{ID: "x", Label: Text("x.a: a" + label), Help: Text("x.b: a" + help), Kind: FreeText}
+	fits := calc.Field{ID: "x", Label: calc.Text("x.a: " + label), Help: calc.Text("x.b: " + help), Kind: calc.FreeText}
+	long := calc.Field{ID: "x", Label: calc.Text("x.a: a" + label), Help: calc.Text("x.b: a" + help), Kind: calc.FreeText}
 	for _, c := range []struct {
-		in, out Field
+		in, out calc.Field
 		want    []string
 	}{
 		{fits, fits, nil},
 		{long, fits, []string{"input x: label has 29 letters, at most 28 fit", "input x: help has 81 letters, at most 80 fit"}},
 		{fits, long, []string{"output x: label has 29 letters, at most 28 fit", "output x: help has 81 letters, at most 80 fit"}},
-		{Field{ID: "r", Label: fits.Label, Kind: Rows, MaxRows: 2, Cols: []Field{long}}, fits,
+		{calc.Field{ID: "r", Label: fits.Label, Kind: calc.Rows, MaxRows: 2, Cols: []calc.Field{long}}, fits,
 			[]string{"input r x: label has 29 letters, at most 28 fit", "input r x: help has 81 letters, at most 80 fit"}},
 	} {
 		changed := *tank
-		changed.In, changed.Out = append([]Field{c.in}, tank.In...), append([]Field{c.out}, tank.Out...)
-		if got := Problems(&changed); !slices.Equal(got, c.want) {
+		changed.In, changed.Out = append([]calc.Field{c.in}, tank.In...), append([]calc.Field{c.out}, tank.Out...)
+		if got := calc.Problems(&changed); !slices.Equal(got, c.want) {
 			t.Errorf("got %q, want %q", got, c.want)
 		}
 	}
 }
 
 func TestDefaultCase(t *testing.T) {
-	in, notes := Read(tank, nil, us)
+	in, notes := calc.Read(tank, nil, us)
 	if len(notes) != 0 {
 		t.Fatalf("defaults refused: %v", notes)
 	}
-	res := Run(tank, in)
-	if got := (Locale{Style: us}).Write(tank.Out[0], res.Out.Value("holds")); got != "27.0 ft³" {
+	res := calc.Run(tank, in)
+	if got := (calc.Locale{Style: us}).Write(tank.Out[0], res.Out.Value("holds")); got != "27.0 ft³" {
 		t.Errorf("holds %s, want 27.0 ft³", got)
 	}
-	if rows := res.Out.Rows("left"); len(rows) != 1 || rows[0].Text("box") != "small" || math.Abs(rows[0].Num("holds")-SI(1, "ft³")) > 1e-12 {
+	if rows := res.Out.Rows("left"); len(rows) != 1 || rows[0].Text("box") != "small" || math.Abs(rows[0].Num("holds")-calc.SI(1, "ft³")) > 1e-12 {
 		t.Errorf("rows: %v", rows)
 	}
 }
@@ -77,31 +81,31 @@ func TestRefusals(t *testing.T) {
 		{"lid", "perhaps", "lid", "Lid is yes or no, not “perhaps”."},
 		{"shape", "egg", "shape", "Shape has no answer “egg”. Choose one of: cube, round."},
 		{"day", "2026-02-29", "day", "Day needs a date written year-month-day, like 2026-05-14."},
-		{"width", "3", "width", "There is no input “width”. The inputs are: side, depth, lid, shape, day, feet, boxes."},
+		{"width", "3", "width", "There is no input “width”. The inputs are: side, depth, lid, shape, hinges, boxes, day."},
 		{"boxes.1.width", "3", "boxes.1.width", ""},
 		{"boxes.0.side", "3", "boxes.0.side", ""},
-		{"boxes.2.side", "99 ft", "boxes.2.side", "Side must be at most 30' 0\". A tank is no lake."},
+		{"boxes.2.side", "99 ft", "boxes.2.side", "Box side must be at most 30' 0\". A tank is no lake."},
 		{"boxes", "1;2;3;4", "boxes", "Boxes takes at most 3 rows."},
 		{"boxes", "1 | a | b", "boxes.1", "Row 1 of Boxes has 3 cells. The columns are: side | name."},
 		{"boxes", "side|side\n1|2", "boxes", "Boxes names the column “side” twice."},
 	} {
-		_, notes := Read(tank, entries(c.path, c.text), us)
+		_, notes := calc.Read(tank, entries(c.path, c.text), us)
 		if len(notes) != 1 || notes[0].At.String() != c.at {
 			t.Errorf("%s=%q: notes %+v, want one at %s", c.path, c.text, notes, c.at)
 			continue
 		}
-		if got := (Locale{Style: us}).Say(notes[0].Text, notes[0].Slots...); c.say != "" && got != c.say {
+		if got := (calc.Locale{Style: us}).Say(notes[0].Text, notes[0].Slots...); c.say != "" && got != c.say {
 			t.Errorf("%s=%q: %s, want %s", c.path, c.text, got, c.say)
 		}
 	}
 }
 
 func TestWholeNumbersOnlyWhereAsked(t *testing.T) {
-	if _, notes := Read(tank, entries("feet", "2.5"), us); len(notes) != 0 {
+	if _, notes := calc.Read(tank, entries("hinges", "2.5"), us); len(notes) != 0 {
 		t.Errorf("an input that is not asked was checked: %v", notes)
 	}
-	if _, notes := Read(tank, entries("feet", "2.5", "lid", "yes"), us); len(notes) != 1 {
-		t.Errorf("2.5 feet passed: %v", notes)
+	if _, notes := calc.Read(tank, entries("hinges", "2.5", "lid", "yes"), us); len(notes) != 1 {
+		t.Errorf("2.5 hinges passed: %v", notes)
 	}
 }
 
@@ -115,7 +119,7 @@ func TestRowSyntax(t *testing.T) {
 		"side\n1 ft\n2 ft\n":       " ",
 		"name|side\r\na|1\r\nb|2 ": "a b",
 	} {
-		in, notes := Read(tank, entries("boxes", text), us)
+		in, notes := calc.Read(tank, entries("boxes", text), us)
 		if len(notes) != 0 {
 			t.Errorf("%q refused: %v", text, notes)
 		}
@@ -132,23 +136,23 @@ func TestRowSyntax(t *testing.T) {
 // Rows keep the number under which they were typed, so that a note finds its
 // row even where an empty one stands before it.
 func TestRowNumbersSurviveEmptyRows(t *testing.T) {
-	in, _ := Read(tank, entries("boxes.1.side", "", "boxes.1.name", "", "boxes.2.side", "1 in", "boxes.2.name", ""), us)
-	res := Run(tank, in)
+	in, _ := calc.Read(tank, entries("boxes.1.side", "", "boxes.1.name", "", "boxes.2.side", "1 in", "boxes.2.name", ""), us)
+	res := calc.Run(tank, in)
 	if len(res.Notes) != 1 || res.Notes[0].At.String() != "boxes.2.side" {
 		t.Fatalf("notes %+v", res.Notes)
 	}
-	if got := (Locale{Style: us}).Say(res.Notes[0].Text, res.Notes[0].Slots...); got != `Box 2 is smaller than 0' 6".` {
+	if got := (calc.Locale{Style: us}).Say(res.Notes[0].Text, res.Notes[0].Slots...); got != `Box 2 is smaller than 0' 6".` {
 		t.Error(got)
 	}
 }
 
 func TestGivenTwice(t *testing.T) {
-	for _, e := range [][]Entry{
+	for _, e := range [][]calc.Entry{
 		entries("side", "1", "side", "2"),
 		entries("boxes", "1", "boxes.1.side", "2"),
 		entries("boxes.1.side", "1", "boxes.1.side", "2"),
 	} {
-		if _, notes := Read(tank, e, us); len(notes) != 1 || notes[0].Text.Key() != "calc.twice" {
+		if _, notes := calc.Read(tank, e, us); len(notes) != 1 || notes[0].Text.Key() != "calc.twice" {
 			t.Errorf("%v: %+v", e, notes)
 		}
 	}
@@ -156,10 +160,10 @@ func TestGivenTwice(t *testing.T) {
 
 // What a form holds reads back to the same case, in both systems.
 func TestTypedReadsBack(t *testing.T) {
-	in, _ := Read(tank, entries("lid", "yes", "day", "2024-02-29", "boxes", "2 ft | x; 3 ft | y"), us)
+	in, _ := calc.Read(tank, entries("lid", "yes", "day", "2024-02-29", "boxes", "2 ft | x; 3 ft | y"), us)
 	for _, style := range []quantity.Style{us, metric} {
-		v := Locale{Style: style}
-		back, notes := Read(tank, v.Entries(in), style)
+		v := calc.Locale{Style: style}
+		back, notes := calc.Read(tank, v.Entries(in), style)
 		if len(notes) != 0 {
 			t.Fatalf("%v", notes)
 		}
@@ -173,17 +177,17 @@ func TestTypedReadsBack(t *testing.T) {
 }
 
 func TestRefusedRunHasNoNumbers(t *testing.T) {
-	in, _ := Read(tank, entries("shape", "round"), us)
-	res := Run(tank, in)
-	if res.State != Refused || res.Out.Has("holds") || len(res.Notes) != 1 {
+	in, _ := calc.Read(tank, entries("shape", "round"), us)
+	res := calc.Run(tank, in)
+	if res.State != calc.Refused || res.Out.Has("holds") || len(res.Notes) != 1 {
 		t.Errorf("%+v", res)
 	}
 }
 
 func TestNotFiniteIsRefused(t *testing.T) {
 	c := *tank
-	c.Compute = func(r *Recorder, in Case) { r.Put("holds", math.Inf(1)) }
-	if res := Run(&c, NewCase(c.In)); res.State != Refused || res.Notes[0].Text.Key() != NoNumber.Key() {
+	c.Compute = func(r *calc.Recorder, in calc.Case) { r.Put("holds", math.Inf(1)) }
+	if res := calc.Run(&c, calc.NewCase(c.In)); res.State != calc.Refused || res.Notes[0].Text.Key() != calc.NoNumber.Key() {
 		t.Errorf("%+v", res)
 	}
 }
@@ -191,42 +195,40 @@ func TestNotFiniteIsRefused(t *testing.T) {
 // The same expression serves both systems: feet for one reader, metres for
 // the other.
 func TestWorkedStep(t *testing.T) {
-	in, _ := Read(tank, entries("side", "2 ft"), us)
-	step := Run(tank, in).Steps[0]
-	w := Locale{Style: us}.Work(step)
-	if w.Plain != "V = a^2 × h" || w.Substituted != "2^2 × 2" || w.Result != "8 ft³" {
+	in, _ := calc.Read(tank, entries("side", "2 ft"), us)
+	step := calc.Run(tank, in).Steps[0]
+	w := calc.Locale{Style: us}.Work(step)
+	if w.Plain != "V_t = a^2 × h" || w.Substituted != "2^2 × 2" || w.Result != "8 ft³" {
 		t.Errorf("%+v", w)
 	}
-	w = Locale{Style: metric}.Work(step)
+	w = calc.Locale{Style: metric}.Work(step)
 	if w.Substituted != "0,6096^2 × 0,6096" || w.Result != "0,22653 m³" {
 		t.Errorf("%+v", w)
 	}
 }
 
 func TestTranslationAndSlots(t *testing.T) {
-	v := Locale{Words: Translations{"x.a": "{b} y {a} {z}", "x.word": "palabra"}, Style: us}
-	got := v.Say(Text("x.a: {a} and {b}"), Word("a", "1"), Said("b", Text("x.word: word")))
+	v := calc.Locale{Words: calc.Translations{"x.a": "{b} y {a} {z}", "x.word": "palabra"}, Style: us}
+	got := v.Say(calc.Text("x.a: {a} and {b}"), calc.Word("a", "1"), calc.Said("b", calc.Text("x.word: word")))
 	if got != "palabra y 1 {z}" {
 		t.Error(got)
 	}
-	if got := v.Say(Text("x.none: left {open")); got != "left {open" {
+	if got := v.Say(calc.Text("x.none: left {open")); got != "left {open" {
 		t.Error(got)
 	}
 }
 
 func TestFingerprintChangesWithTheDeclaration(t *testing.T) {
-	a := Fingerprint([]*Calculator{tank})
-	c := *tank
-	c.In = append([]Field(nil), tank.In...)
-	c.In[0].Max = &Limit{At: 29, Unit: "ft", Why: why}
-	d := *tank
-	d.Compute = func(r *Recorder, in Case) { fill(r, in); r.Put("holds", 1) }
-	for _, other := range []*Calculator{&c, &d} {
-		if Fingerprint([]*Calculator{other}) == a {
+	same := calc.Fingerprint([]*calc.Calculator{tank})
+	limited, computed := calctest.Tank(), calctest.Tank()
+	limited.In[0].Max.At = 29
+	computed.Compute = func(r *calc.Recorder, in calc.Case) { tank.Compute(r, in); r.Put("holds", 1) }
+	for _, other := range []*calc.Calculator{limited, computed} {
+		if calc.Fingerprint([]*calc.Calculator{other}) == same {
 			t.Error("the fingerprint did not change")
 		}
 	}
-	if Fingerprint([]*Calculator{tank}) != a {
+	if calc.Fingerprint([]*calc.Calculator{calctest.Tank()}) != same {
 		t.Error("the fingerprint is not stable")
 	}
 }
@@ -235,18 +237,18 @@ func TestFingerprintChangesWithTheDeclaration(t *testing.T) {
 // (from memory): 1970-01-01 is JD 2440587.5, 2000-01-01 JD 2451544.5.
 func TestDays(t *testing.T) {
 	for text, want := range map[string]int{"1970-01-01": 0, "2000-01-01": 10957, "2000-02-29": 11016, "1969-12-31": -1, "2026-11-25": 20782} {
-		days, ok := ParseDay(text)
-		if !ok || days != want || FormatDay(days) != text {
-			t.Errorf("%s: %d %v %s, want %d", text, days, ok, FormatDay(days), want)
+		days, ok := calc.ParseDay(text)
+		if !ok || days != want || calc.FormatDay(days) != text {
+			t.Errorf("%s: %d %v %s, want %d", text, days, ok, calc.FormatDay(days), want)
 		}
 	}
 	for d := -800000; d < 800000; d += 37 {
-		if back, ok := ParseDay(FormatDay(d)); d > -719000 && (!ok || back != d) {
+		if back, ok := calc.ParseDay(calc.FormatDay(d)); d > -719000 && (!ok || back != d) {
 			t.Fatalf("day %d became %d", d, back)
 		}
 	}
 	for _, text := range []string{"", "2026-13-01", "2026-00-10", "2026-02-30", "1900-02-29", "2026-1-1", "26-01-01", "2026-01-01x", "+026-01-01"} {
-		if _, ok := ParseDay(text); ok {
+		if _, ok := calc.ParseDay(text); ok {
 			t.Errorf("%q was read as a date", text)
 		}
 	}

@@ -1,24 +1,25 @@
-package calc
+package calc_test
 
 import (
 	"fmt"
 	"testing"
 
+	"coursebook/calculators/calc"
 	"coursebook/calculators/quantity"
 )
 
 // What varies comes first, cell by cell; a row's other cells stand together.
 // What is not asked or left empty is not stated. 3 ft are 0.9144 m (NIST SP 811).
 func TestGivens(t *testing.T) {
-	in, notes := Read(tank, []Entry{{"side", "3 ft"}, {"boxes.1.side", "1 ft"}, {"boxes.1.name", "small"}, {"boxes.2.side", "2 ft"}}, quantity.Style{})
+	in, notes := calc.Read(tank, []calc.Entry{{"side", "3 ft"}, {"boxes.1.side", "1 ft"}, {"boxes.1.name", "small"}, {"boxes.2.side", "2 ft"}}, quantity.Style{})
 	if len(notes) > 0 {
 		t.Fatal(notes)
 	}
-	metric := Locale{Style: quantity.Style{System: quantity.Metric, Mark: quantity.Comma}}
+	metric := calc.Locale{Style: quantity.Style{System: quantity.Metric, Mark: quantity.Comma}}
 	got := fmt.Sprint(metric.Givens(in, []string{"side", "boxes.2.side"}, nil))
 	for _, c := range []struct{ got, want string }{
 		{got, wantMetric},
-		{fmt.Sprint(Locale{}.Givens(in, nil, []Entry{{"side", "3 ft"}})), wantUS},
+		{fmt.Sprint(calc.Locale{}.Givens(in, nil, []calc.Entry{{"side", "3 ft"}})), wantUS},
 	} {
 		if c.got != c.want {
 			t.Errorf("got  %s\nwant %s", c.got, c.want)
@@ -27,6 +28,6 @@ func TestGivens(t *testing.T) {
 }
 
 const (
-	wantMetric = `[{side Side 0,914 m true false} {boxes.2.side Boxes 2: Side 0,610 m true false} {boxes.1 Boxes 1 Side 0,305 m; Name small false false} {shape Shape cube false true}]`
-	wantUS     = `[{side Side 3' 0" false false} {boxes.1 Boxes 1 Side 1' 0"; Name small false false} {boxes.2 Boxes 2 Side 2' 0" false false} {shape Shape cube false true}]`
+	wantMetric = `[{side Side 0,914 m true false} {boxes.2.side Boxes 2: Box side 0,610 m true false} {boxes.1 Boxes 1 Box side 0,305 m; Name small false false} {shape Shape cubic false true}]`
+	wantUS     = `[{side Side 3' 0" false false} {boxes.1 Boxes 1 Box side 1' 0"; Name small false false} {boxes.2 Boxes 2 Box side 2' 0" false false} {shape Shape cubic false true}]`
 )

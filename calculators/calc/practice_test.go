@@ -1,46 +1,35 @@
-package calc
+package calc_test
 
 import (
 	"math"
 	"strconv"
 	"testing"
 
+	"coursebook/calculators/calc"
 	"coursebook/calculators/quantity"
 )
 
-var tankDrill = Drill{Of: tank, Vary: []string{"side", "boxes.1.side"}, Answer: "holds", Tolerance: "2 %"}
-
-// The first numbers of SplitMix64 from seed 1234567, as its authors' C code
-// gives them (published with the generator: Steele, Lea and Flood, "Fast
-// splittable pseudorandom number generators", OOPSLA 2014; values from memory).
-func TestRandom(t *testing.T) {
-	r := random(1234567)
-	for _, want := range []uint64{6457827717110365317, 3203168211198807973, 9817491932198370423, 4593380528125082431, 16408922859458223821} {
-		if got := r.share(); got != float64(want>>11)/(1<<53) {
-			t.Errorf("got %v, want %v", got, float64(want>>11)/(1<<53))
-		}
-	}
-}
+var tankDrill = calc.Drill{Of: tank, Vary: []string{"side", "boxes.1.side"}, Answer: "holds", Tolerance: "2 %"}
 
 // Fresh numbers differ from draw to draw, keep the limits, are what a reader
 // can type, and are the same for the same seed.
 func TestDraw(t *testing.T) {
 	for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
-		v := Locale{Style: quantity.Style{System: sys}}
+		v := calc.Locale{Style: quantity.Style{System: sys}}
 		seen := map[string]bool{}
 		for seed := range uint64(60) {
 			in, res, ok := tankDrill.Sample(seed, sys)
-			if !ok || res.State != OK {
+			if !ok || res.State != calc.OK {
 				t.Fatalf("seed %d draws nothing", seed)
 			}
 			again, _, _ := tankDrill.Sample(seed, sys)
 			if again.Num("side") != in.Num("side") {
 				t.Errorf("seed %d draws two ways", seed)
 			}
-			if side := in.Num("side"); side < SI(1.5, "ft")-1e-9 || side > SI(4.5, "ft")+1e-9 {
+			if side := in.Num("side"); side < calc.SI(1.5, "ft")-1e-9 || side > calc.SI(4.5, "ft")+1e-9 {
 				t.Errorf("side %v m is too far from 3 ft", side)
 			}
-			typed, notes := Read(tank, v.Entries(in), v.Style)
+			typed, notes := calc.Read(tank, v.Entries(in), v.Style)
 			if len(notes) > 0 || math.Abs(typed.Num("side")-in.Num("side")) > 1e-12 {
 				t.Errorf("seed %d: typed, %v becomes %v: %v", seed, in.Num("side"), typed.Num("side"), notes)
 			}
@@ -60,39 +49,39 @@ func TestJudge(t *testing.T) {
 	if !ok {
 		t.Fatal("nothing drawn")
 	}
-	right := From(res.Out.Num("holds"), "ft³")
+	right := calc.From(res.Out.Num("holds"), "ft³")
 	us, comma := quantity.Style{}, quantity.Style{System: quantity.Metric, Mark: quantity.Comma}
 	text := func(x float64) string { return strconv.FormatFloat(x, 'f', 3, 64) }
 	for _, c := range []struct {
 		typed string
 		style quantity.Style
-		want  Verdict
+		want  calc.Verdict
 	}{
-		{text(right), us, Right},
-		{text(right*1.019) + " ft³", us, Right},
-		{text(right*1.03) + " ft³", us, Wrong},
-		{text(right*0.97) + " ft³", us, Wrong},
-		{text(right*0.0283168466) + " m3", us, Right},
-		{"much", us, Unread},
-		{"", us, Unread},
-		{"3 ft", us, Unread},
-		{"1,5", us, Unread},
-		{"0,0 m3", comma, Wrong},
+		{text(right), us, calc.Right},
+		{text(right*1.019) + " ft³", us, calc.Right},
+		{text(right*1.03) + " ft³", us, calc.Wrong},
+		{text(right*0.97) + " ft³", us, calc.Wrong},
+		{text(right*0.0283168466) + " m3", us, calc.Right},
+		{"much", us, calc.Unread},
+		{"", us, calc.Unread},
+		{"3 ft", us, calc.Unread},
+		{"1,5", us, calc.Unread},
+		{"0,0 m3", comma, calc.Wrong},
 	} {
-		if got, note := tankDrill.Judge(res, c.typed, c.style); got != c.want || (got == Unread) != (note.Text != "") {
+		if got, note := tankDrill.Judge(res, c.typed, c.style); got != c.want || (got == calc.Unread) != (note.Text != "") {
 			t.Errorf("%q: %s (%s), want %s", c.typed, got, note.Text, c.want)
 		}
 	}
 	narrow := tankDrill
 	narrow.Tolerance = "0.001 ft³"
-	shown := Locale{}.Write(tank.Out[0], res.Out.Value("holds"))
-	if got, _ := narrow.Judge(res, shown, us); got != Right {
+	shown := calc.Locale{}.Write(tank.Out[0], res.Out.Value("holds"))
+	if got, _ := narrow.Judge(res, shown, us); got != calc.Right {
 		t.Errorf("what the page would show, %s, is marked %s", shown, got)
 	}
 }
 
 func TestDrillSlips(t *testing.T) {
-	for want, d := range map[string]Drill{
+	for want, d := range map[string]calc.Drill{
 		"": tankDrill,
 		"tank has no output lid that is a number":                                            {Of: tank, Answer: "lid", Tolerance: "2 %"},
 		"tank has no output left that is a number":                                           {Of: tank, Answer: "left", Tolerance: "2 %"},
@@ -101,7 +90,7 @@ func TestDrillSlips(t *testing.T) {
 		"tank has no input boxes.2.side":                                                     {Of: tank, Answer: "holds", Tolerance: "2 %", Vary: []string{"boxes.2.side"}},
 		"depth has no usual value to vary":                                                   {Of: tank, Answer: "holds", Tolerance: "2 %", Vary: []string{"depth"}},
 		"day is nothing that varies":                                                         {Of: tank, Answer: "holds", Tolerance: "2 %", Vary: []string{"day"}},
-		"side: Side must be at most 30' 0\". A tank is no lake.":                             {Of: tank, Answer: "holds", Tolerance: "2 %", Set: []Entry{{"side", "90 ft"}}},
+		"side: Side must be at most 30' 0\". A tank is no lake.":                             {Of: tank, Answer: "holds", Tolerance: "2 %", Set: []calc.Entry{{"side", "90 ft"}}},
 	} {
 		if got := d.Problem(); got != want {
 			t.Errorf("got %q, want %q", got, want)

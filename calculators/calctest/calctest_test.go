@@ -124,3 +124,21 @@ func TestInputs(t *testing.T) {
 		}
 	}
 }
+
+// The tank passes the checks of a calculator, and each call returns a new one.
+func TestTank(t *testing.T) {
+	tank := Tank()
+	for _, p := range calc.Problems(tank) {
+		t.Error(p)
+	}
+	if out := Run(t, tank).Out; math.Abs(out.Num("holds")-calc.SI(27, "ft³")) > 1e-12 || len(out.Rows("left")) != 1 {
+		t.Errorf("the default case gives %v", out)
+	}
+	tank.In[0].Max.At = 1
+	tank.Formulas[0].Vars[0].Symbol = "b"
+	if other := Tank(); other.In[0].Max.At != 30 || other.Formulas[0].Vars[0].Symbol != "a" {
+		t.Error("a change to one tank changes the next")
+	}
+	expressions(t, Tank())
+	anywhere(t, Tank())
+}

@@ -6,8 +6,19 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/quantity"
 )
+
+// tank is the invented calculator with what a form shows in its own way: a limit
+// at one end, a symbol with one unit, two rows and a least number of them.
+var tank = func() *calc.Calculator {
+	c := calctest.Tank()
+	c.In[1].Max = nil
+	c.In[5].MinRows, c.In[5].Usual = 1, "1 ft | small; 2 ft"
+	c.Formulas[0].Vars[1].US = "m"
+	return c
+}()
 
 func made(t *testing.T, words calc.Translations, mark quantity.Mark, typed ...calc.Entry) *Form {
 	t.Helper()
@@ -22,6 +33,7 @@ func made(t *testing.T, words calc.Translations, mark quantity.Mark, typed ...ca
 // 0.1524 m; the volumes 27 ft³ = 0.76455486 m³, 8 ft³ = 0.22653477 m³.
 func TestFieldsAndOutputsInBothSystems(t *testing.T) {
 	f := made(t, nil, quantity.Point)
+	small := made(t, nil, quantity.Point, calc.Entry{Path: "boxes.1.side", Text: "3 in"})
 	for _, c := range []struct {
 		what      string
 		got, want any
@@ -41,10 +53,12 @@ func TestFieldsAndOutputsInBothSystems(t *testing.T) {
 		{"cell path", f.Fields[5].Rows[1][0].Path, "boxes.2.side"},
 		{"cell text", f.Fields[5].Rows[1][0].Text, Both{`2' 0"`, "0.610 m"}},
 		{"empty cell's column", []any{f.Fields[5].Cols[0].Path, f.Fields[5].Cols[0].Text}, []any{"side", Both{}}},
-		{"lead output", f.Outputs, []Output{{"holds", "Holds", Both{"27.0 ft³", "0.76 m³"}, Both{"27 ft³", "0.7645549 m³"}, true}}},
+		{"lead output", f.Outputs, []Output{{"holds", "Holds", Both{"27.0 ft³", "0.76 m³"}, Both{"27 ft³", "0.7645549 m³"}, true},
+			{"open", "Open", Both{"yes", "yes"}, Both{}, false}}},
 		{"list", f.Lists, []List{{"left", "In boxes", []string{"Box", "Holds"}, []string{"box", "holds"},
 			[][]Both{{{"small", "small"}, {"1.0 ft³", "0.03 m³"}}, {{}, {"8.0 ft³", "0.23 m³"}}}}}},
-		{"note", f.Notes, []Note{{"caution", "side", Both{`At least 0' 6".`, "At least 0.152 m."}}}},
+		{"note", small.Notes, []Note{{"caution", "boxes.1.side",
+			Both{`Box 1 is smaller than 0' 6".`, "Box 1 is smaller than 0.152 m."}}}},
 		{"caution", f.Cautions, []Note{{"warning", "", Both{"Water drowns.", "Water drowns."}}}},
 		{"source", f.Sources, []Source{{"book", "N. N., Invented, 1900, page 1", "from memory", "https://example.org/"}}},
 	} {
@@ -55,7 +69,7 @@ func TestFieldsAndOutputsInBothSystems(t *testing.T) {
 	if !strings.Contains(f.Figure, "<title>Tank</title>") || !strings.Contains(f.Figure, `3&#39; 0`) && !strings.Contains(f.Figure, `3' 0`) {
 		t.Errorf("figure: %s", f.Figure)
 	}
-	if !f.Cautions[0].Text.Same() || f.Notes[0].Text.Same() {
+	if !f.Cautions[0].Text.Same() || small.Notes[0].Text.Same() {
 		t.Error("Same does not tell one text from two")
 	}
 }
@@ -63,7 +77,7 @@ func TestFieldsAndOutputsInBothSystems(t *testing.T) {
 // Every field's type is one that the page knows an input for.
 func TestTypes(t *testing.T) {
 	f := made(t, nil, quantity.Point)
-	want := []string{"number", "number", "flag", "choice", "number", "rows"}
+	want := []string{"number", "number", "flag", "choice", "number", "rows", "day"}
 	for i, field := range f.Fields {
 		if field.Type != want[i] {
 			t.Errorf("%s: %s, want %s", field.Path, field.Type, want[i])

@@ -205,7 +205,7 @@ func TestMathMLOfEveryFunction(t *testing.T) {
 }
 
 func TestFormula(t *testing.T) {
-	f := newFormula(calc.Locale{Style: quantity.Style{}}, cube)
+	f := newFormula(calc.Locale{Style: quantity.Style{}}, tank.Formulas[0])
 	if f.Plain != "V_t = a^2 × h" || f.Title != "Volume of a cube" || f.Limits != "Where walls are upright." || f.Go != "tank.Cube" || f.Source != "book" {
 		t.Errorf("got %+v", f)
 	}

@@ -32,14 +32,18 @@ func Hash(english string) string {
 }
 
 // FromSources reads every Text("key: English") off the Go files of a tree, at
-// any depth, and adds the refusals of quantities, which are made by rule. Two
-// texts with one key are faults.
+// any depth, and adds the refusals of quantities, which are made by rule. Tests
+// and their support package calctest are left out. Two texts with one key are
+// faults.
 func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
 	texts := Texts{}
 	for _, t := range quantity.AllParseErrors() {
 		texts[t.Key] = t.EN
 	}
 	err := fs.WalkDir(tree, ".", func(name string, d fs.DirEntry, err error) error {
+		if err == nil && d.IsDir() && d.Name() == "calctest" {
+			return fs.SkipDir
+		}
 		if err != nil || d.IsDir() || !strings.HasSuffix(name, ".go") || strings.HasSuffix(name, "_test.go") {
 			return err
 		}

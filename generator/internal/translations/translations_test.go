@@ -36,6 +36,7 @@ func TestFromSources(t *testing.T) {
 	texts, err := FromSources(sources(map[string]string{
 		"tank/a.go":      "package tank\n\nvar a = calc.Text(\"tank.a: One {x}.\")\nvar b = Text(`tank.b: Two`)\n",
 		"tank/b.go":      "package tank\n\nfunc f() { use(calc.Text(\"tank.c: Joined \" +\n\t\"of \" + \"parts: three\")) }\n",
+		"calctest/a.go":  "package calctest\n\nvar x = calc.Text(\"calctest.x: not for readers\")\n",
 		"tank/a_test.go": "package tank\n\nvar x = calc.Text(\"tank.test: not for readers\")\n",
 		"tank/deep/c.go": "package deep\n\nvar x = calc.Text(\"deep.x: Four\")\n",
 		"tank/c.go":      "package tank\n\nvar d = calc.Text(key + \": computed\")\nvar e = Other(\"tank.e: no text\")\nvar g = calc.Text(\"no colon\")\n",

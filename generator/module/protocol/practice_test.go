@@ -27,7 +27,7 @@ func TestPractice(t *testing.T) {
 		if want := []string{"asked|Holds|m³"}; !slices.Equal(of(got, "asked"), want) {
 			t.Errorf("asked %q, want %q", of(got, "asked"), want)
 		}
-		if sets := of(got, "set"); len(sets) != 6 || !slices.Contains(sets, "set|boxes|") {
+		if sets := of(got, "set"); len(sets) != 7 || !slices.Contains(sets, "set|boxes|") {
 			t.Errorf("the case is %q", sets)
 		}
 	}

@@ -50,7 +50,7 @@ func TestRun(t *testing.T) {
 		"state": {"state|ok"},
 		"asked": {"asked|hinges|0"},
 		"note":  {`note|caution|boxes.1.side|Box 1 is smaller than 0' 6".`},
-		"step":  {"step|Volume of a cube|the tank|V = a^2 × h|3^2 × 3|27 ft³|a = 3 ft: side|h = 3 ft: depth"},
+		"step":  {"step|Volume of a cube|the tank|V_t = a^2 × h|3^2 × 3|27 ft³|a = 3 ft: side|h = 3 ft: depth"},
 	} {
 		if have := of(got, name); !slices.Equal(have, want) {
 			t.Errorf("%s: %q, want %q", name, have, want)
@@ -79,7 +79,7 @@ func TestAsked(t *testing.T) {
 			}
 		}
 	}
-	if got := of(good(t, s, "run", []string{"calc", "plain"}), "asked"); got != nil {
+	if got := of(good(t, s, "run", []string{"calc", "bare"}), "asked"); got != nil {
 		t.Errorf("a calculator without hidden fields: %q", got)
 	}
 }
@@ -229,10 +229,10 @@ func TestDrawing(t *testing.T) {
 	height, _ := strconv.ParseFloat(heads[0].at(2), 64)
 	rebuilt := figure.SVG(figure.Drawing{Width: width, Height: height, Title: heads[0].at(3), Desc: heads[0].at(4), Nodes: element(nodes, 0)})
 	in, _ := calc.Read(tank, []calc.Entry{{Path: "boxes.1.side", Text: "1"}, {Path: "boxes.1.name", Text: hostile}}, quantity.Style{})
-	if want := figure.SVG(draw(calc.Locale{}, in, calc.Result{})); rebuilt != want {
+	if want := figure.SVG(tank.Draw(calc.Locale{}, in, calc.Result{})); rebuilt != want {
 		t.Errorf("rebuilt %s\nwant    %s", rebuilt, want)
 	}
-	if got := good(t, s, "run", []string{"calc", "plain"}); of(got, "drawing") != nil {
+	if got := good(t, s, "run", []string{"calc", "bare"}); of(got, "drawing") != nil {
 		t.Error("a calculator without a figure draws")
 	}
 }

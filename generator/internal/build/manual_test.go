@@ -9,63 +9,20 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/figure"
-	"coursebook/calculators/quantity"
+	"coursebook/calculators/calctest"
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/module/compiling"
 )
 
-// Invented calculators: a tank with rows, a table and a drawing, and one with
-// nothing but a result. The listing shows a function that really stands in
-// the calculators' sources.
-var (
-	length = &quantity.Display{Dim: quantity.Length,
-		US:     quantity.UnitDisplay{Form: quantity.FeetInches, Unit: "ft", Step: 1.0 / 16},
-		Metric: quantity.UnitDisplay{Unit: "m", Step: 0.001}}
-	volume = &quantity.Display{Dim: quantity.Volume,
-		US:     quantity.UnitDisplay{Unit: "ft³", Step: 0.1},
-		Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.01}}
-
-	why = calc.Text("tank.why: A tank is no lake.")
-
-	boxes = []calc.Field{{ID: "side", Label: calc.Text("tank.box-side: Box side"), Kind: calc.Number, Display: length,
-		Min: &calc.Limit{At: 0, Unit: "ft", Why: why}, Max: &calc.Limit{At: 30, Unit: "ft", Why: why}}}
-
-	cube = &calc.Formula{ID: "cube", Title: calc.Text("tank.cube: Volume of a cube"), Expr: "a^3",
-		Result: calc.Var{Symbol: "V", Meaning: calc.Text("tank.v: volume"), Unit: "m³", US: "ft³"},
-		Vars:   []calc.Var{{Symbol: "a", Meaning: calc.Text("tank.a: side"), Unit: "m", US: "ft"}},
-		Fn:     calc.FuncN(func(v []float64) float64 { return v[0] * v[0] * v[0] }), Go: "calc.ParseDay", Source: "book"}
-
-	tank = &calc.Calculator{
-		ID: "tank", Title: calc.Text("tank.title: Tank"), Purpose: calc.Text("tank.purpose: How much a tank holds."),
-		In: []calc.Field{
-			{ID: "side", Label: calc.Text("tank.side: Side"), Kind: calc.Number, Display: length, Usual: "3 ft",
-				Min: &calc.Limit{At: 0, Unit: "ft", Open: true, Why: why}, Max: &calc.Limit{At: 30, Unit: "ft", Why: why}},
-			{ID: "shape", Label: calc.Text("tank.shape: Shape"), Kind: calc.Choice, Usual: "cube",
-				Options: []calc.Option{{ID: "cube", Label: calc.Text("tank.cubic: cubic")}, {ID: "round", Label: calc.Text("tank.round: round")}}},
-			{ID: "boxes", Label: calc.Text("tank.boxes: Boxes"), Kind: calc.Rows, Cols: boxes, MaxRows: 3,
-				Usual: "1 ft"},
-		},
-		Out:      []calc.Field{{ID: "holds", Label: calc.Text("tank.holds: Holds"), Kind: calc.Number, Display: volume, Lead: true}},
-		Formulas: []*calc.Formula{cube},
-		Sources:  []calc.Source{{ID: "book", Title: "Invented", Status: calc.CommonPractice}},
-		Tables:   []calc.Table{{ID: "sides", Title: calc.Text("tank.sides: By side"), Out: "holds", Down: calc.Axis{Path: "side", US: []string{"1 ft", "2 ft"}}}},
-		Compute: func(r *calc.Recorder, in calc.Case) {
-			if in.Choice("shape") == "round" {
-				r.Refuse(calc.At("shape"), calc.Text("tank.no-round: Round tanks are not in this book."))
-				return
-			}
-			r.Put("holds", r.Use(cube, in.Num("side")))
-		},
-		Draw: func(v calc.Locale, in calc.Case, _ calc.Result) figure.Drawing {
-			return figure.Drawing{Width: 10, Height: 10, Title: "Tank", Nodes: []figure.Node{figure.Circle(figure.Ink, figure.Point{X: 5, Y: 5}, 4)}}
-		},
-	}
-
-	bare = &calc.Calculator{ID: "bare", Title: calc.Text("bare.title: Bare"), Purpose: calc.Text("bare.purpose: One."),
-		Out:     []calc.Field{{ID: "one", Label: calc.Text("bare.one: One"), Kind: calc.Number, Display: volume}},
-		Compute: func(r *calc.Recorder, _ calc.Case) { r.Put("one", 1) }}
-)
+// invented returns the calculators of the small manual. The listing of the tank's formula shows a
+// function that is in the calculators' sources, and no source has a link, so
+// that every link out of the site is one of the manual's.
+func invented() []*calc.Calculator {
+	tank := calctest.Tank()
+	tank.Formulas[0].Go = "calc.ParseDay"
+	tank.Sources[0].Link = ""
+	return []*calc.Calculator{tank, calctest.Bare()}
+}
 
 const manualYAML = `title: {en: Tank book, es: Libro de tanques}
 subtitle: {en: How tanks are filled, es: Cómo se llenan los tanques}
@@ -163,7 +120,7 @@ func write(t testing.TB, dir string, files map[string]string) {
 var module = []byte("\x1f\x8b\x08\x00 the module")
 
 func optionsFor(dir string) Options {
-	return Options{Content: dir, Theme: os.DirFS("../../../themes/plumb"), Calculators: []*calc.Calculator{tank, bare},
+	return Options{Content: dir, Theme: os.DirFS("../../../themes/plumb"), Calculators: invented(),
 		Module: func() (compiling.Module, error) { return compiling.Module{Packed: module}, nil }, Pocket: true}
 }
 
