@@ -12,10 +12,13 @@ import (
 
 // The invented manual is made of these words; nothing in it is advice.
 var (
-	verbs  = strings.Fields("check measure set move mark read hold lift fill clear back tie count wash lay turn level stack carry write")
-	things = strings.Fields("wall brace hose form corner string bar buck sill plank screw block shim gauge truck bucket ticket ladder sheet board")
+	verbs = strings.Fields("check measure set move mark read hold lift fill clear back tie count wash lay turn level " +
+		"stack carry write")
+	things = strings.Fields("wall brace hose form corner string bar buck sill plank screw block shim gauge truck " +
+		"bucket ticket ladder sheet board")
 	places = strings.Fields("gate bench stair trench window door end top foot side")
-	sizes  = []string{"2 ft", "8 in.", "1/2 in.", "300 mm", "70 °F", "150 lb/ft³", "600 psf", "4 ft/h", "10 yd³", "90 min"}
+	sizes  = []string{"2 ft", "8 in.", "1/2 in.", "300 mm", "70 °F", "150 lb/ft³", "600 psf", "4 ft/h", "10 yd³",
+		"90 min"}
 	stages = []string{"before", "morning", "placing", "after"}
 )
 
@@ -41,9 +44,11 @@ func invent(dir string, n int, seed uint64, samples []string) (int, error) {
 		return 0, err
 	}
 	files := map[string]string{
-		"manual.yaml":    inventedManual,
-		"en/index.md":    "---\ntitle: Start\nsummary: Invented.\nkind: home\nrevised: 2026-01-01\n---\nThis manual is invented.\n",
-		"en/blow-out.md": "---\ntitle: A form opens\nsummary: Stop.\nstage: after\nsources: [common practice]\nrevised: 2026-01-01\n---\n1. **Stop.** Everybody stops.\n",
+		"manual.yaml": inventedManual,
+		"en/index.md": "---\ntitle: Start\nsummary: Invented.\nkind: home\nrevised: 2026-01-01\n---\n" +
+			"This manual is invented.\n",
+		"en/blow-out.md": "---\ntitle: A form opens\nsummary: Stop.\nstage: after\nsources: [common practice]\n" +
+			"revised: 2026-01-01\n---\n1. **Stop.** Everybody stops.\n",
 	}
 	total := 0
 	for i := range n {
@@ -63,7 +68,8 @@ func invent(dir string, n int, seed uint64, samples []string) (int, error) {
 // a hold point, checks, a table, notes; every tenth with a calculator.
 func inventPage(r *rand.Rand, i, n int, samples []string) string {
 	var b strings.Builder
-	fmt.Fprintf(&b, "---\ntitle: %s %d\nsummary: %s\nstage: %s\norder: %d\nroles: [hand]\nwhen: On the day\ntime: About %d min\n",
+	fmt.Fprintf(&b,
+		"---\ntitle: %s %d\nsummary: %s\nstage: %s\norder: %d\nroles: [hand]\nwhen: On the day\ntime: About %d min\n",
 		inventTitle(r), i, sentence(r), stages[i%len(stages)], i, 5+r.IntN(50))
 	fmt.Fprintf(&b, "%snext: [page-%05d]\nrevised: 2026-01-01\n---\n", pick(r, samples), (i+1)%n)
 	fmt.Fprintf(&b, "%s\n\n> **WARNING** %s\n\n## Steps\n\n", paragraph(r, 3), paragraph(r, 2))
@@ -72,7 +78,8 @@ func inventPage(r *rand.Rand, i, n int, samples []string) string {
 			fmt.Fprintf(&b, "%d. **Hold point** %s\n", k+1, paragraph(r, 2))
 			continue
 		}
-		fmt.Fprintf(&b, "%d. **%s.** %s See [the next page](page-%05d.md#steps).\n", k+1, inventTitle(r), paragraph(r, 2), r.IntN(n))
+		fmt.Fprintf(&b, "%d. **%s.** %s See [the next page](page-%05d.md#steps).\n", k+1, inventTitle(r),
+			paragraph(r, 2), r.IntN(n))
 	}
 	if i%10 == 0 {
 		b.WriteString("\n```calculator\nid: wall-volume\n```\n")
@@ -136,7 +143,8 @@ func inventTitle(r *rand.Rand) string {
 }
 
 func sentence(r *rand.Rand) string {
-	return fmt.Sprintf("%s at the %s, %s from the %s.", inventTitle(r), pick(r, places), pick(r, sizes), pick(r, things))
+	return fmt.Sprintf("%s at the %s, %s from the %s.", inventTitle(r), pick(r, places), pick(r, sizes),
+		pick(r, things))
 }
 
 func paragraph(r *rand.Rand, n int) string {

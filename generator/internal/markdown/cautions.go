@@ -38,7 +38,8 @@ func (w *walker) quote(n *ast.Blockquote) {
 	w.raw("</aside>")
 	c.Text = w.since(mark)
 	if c.Text == "" {
-		w.errorAt(lead.FirstChild().Pos(), "caution-empty", "say what the danger is and how to avoid it", "caution says nothing")
+		w.errorAt(lead.FirstChild().Pos(), "caution-empty", "say what the danger is and how to avoid it",
+			"caution says nothing")
 	}
 	w.page.Cautions = append(w.page.Cautions, c)
 }

@@ -37,10 +37,12 @@ func checkBox(n ast.Node) *extast.TaskCheckBox {
 // checks writes a task list.
 func (w *walker) checks(n *ast.List) {
 	if n.IsOrdered() {
-		w.errorAt(n.FirstChild().Pos(), "check-numbered", "start the line with - [ ] instead of a number", "check stands in a numbered list")
+		w.errorAt(n.FirstChild().Pos(), "check-numbered", "start the line with - [ ] instead of a number",
+			"check stands in a numbered list")
 	}
 	if n.ChildCount() > mostChecks && w.page.Header.Kind != page.Course { // what a course signs off is counted by site
-		w.warnAt(n.FirstChild().Pos(), "check-many", "split the list where the work pauses", "%d checks in one list; more than %d are skimmed", n.ChildCount(), mostChecks)
+		w.warnAt(n.FirstChild().Pos(), "check-many", "split the list where the work pauses",
+			"%d checks in one list; more than %d are skimmed", n.ChildCount(), mostChecks)
 	}
 	w.raw("<ul class=\"checks\">")
 	for item := n.FirstChild(); item != nil; item = item.NextSibling() {
@@ -55,7 +57,8 @@ func (w *walker) check(item ast.Node) {
 	box := checkBox(first)
 	w.raw("<li>")
 	if box == nil {
-		w.errorAt(item.Pos(), "check-mixed", "start each line of the list with - [ ], or put the others in a list of their own",
+		w.errorAt(item.Pos(), "check-mixed",
+			"start each line of the list with - [ ], or put the others in a list of their own",
 			"line without a check among checks")
 		w.children(item)
 		w.raw("</li>")

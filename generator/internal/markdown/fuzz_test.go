@@ -12,7 +12,8 @@ import (
 )
 
 // live is markup that only this package may write, and never with these names.
-var live = regexp.MustCompile(`(?i)<(script|iframe|object|style|svg|form|link|meta|base)[\s/>]|<[^>]*\s(on[a-z]+|style)=|(href|src)="[^"]*(javascript|data|vbscript):`)
+var live = regexp.MustCompile(`(?i)<(script|iframe|object|style|svg|form|link|meta|base)[\s/>]|` +
+	`<[^>]*\s(on[a-z]+|style)=|(href|src)="[^"]*(javascript|data|vbscript):`)
 
 // FuzzParse: whatever the page holds, parsing and rendering end, the HTML is
 // UTF-8 and its tags are closed, and nothing of the author's becomes markup.

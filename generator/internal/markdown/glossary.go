@@ -30,7 +30,8 @@ func (w *walker) term(item ast.Node) {
 	}
 	t := page.Term{Name: strings.TrimRight(w.plainOf(lead), " :"), Line: w.line(item.Pos())}
 	if first := w.terms[strings.ToLower(t.Name)]; first > 0 {
-		w.errorAt(item.Pos(), "term-twice", "make one entry of the two", "term %q is defined on line %d already", clip(t.Name), first)
+		w.errorAt(item.Pos(), "term-twice", "make one entry of the two", "term %q is defined on line %d already",
+			clip(t.Name), first)
 	}
 	if w.terms == nil {
 		w.terms = map[string]int{}

@@ -58,7 +58,8 @@ func (w *walker) heading(n *ast.Heading) {
 	level := n.Level
 	switch {
 	case level == 1:
-		w.errorAt(n.Pos(), "heading-one", "start headings at ##; the page's title stands in its header", "heading of the first level")
+		w.errorAt(n.Pos(), "heading-one", "start headings at ##; the page's title stands in its header",
+			"heading of the first level")
 		level = 2
 	case text == "":
 		w.errorAt(n.Pos(), "heading-empty", "write the heading, or remove the line", "empty heading")

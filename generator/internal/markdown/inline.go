@@ -124,7 +124,8 @@ func (w *walker) amount(text string, a amount.Found, line int) {
 		return
 	}
 	if a.Apart > amount.MaxApart {
-		w.faults.Add(fault.Fault{Severity: fault.Warning, File: w.file.Path, Line: line, Code: "units-differ", Hint: "convert one of the two again",
+		w.faults.Add(fault.Fault{Severity: fault.Warning, File: w.file.Path, Line: line, Code: "units-differ",
+			Hint: "convert one of the two again",
 			Text: fmt.Sprintf("%s and %s differ by %.0f %%", a.US, a.Metric, 100*a.Apart), Source: w.sourceLine(line)})
 	}
 	w.out = appendPair(w.out, a)

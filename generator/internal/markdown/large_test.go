@@ -86,7 +86,8 @@ func largest(unit string) []byte {
 // A page of nothing but openings is refused before it is read: reading it
 // would take minutes.
 func TestNested(t *testing.T) {
-	for _, text := range []string{strings.Repeat("> ", 5000), strings.Repeat("- ", 5000) + "x", "a\n" + strings.Repeat("1. ", 5000) + "x\n"} {
+	for _, text := range []string{strings.Repeat("> ", 5000), strings.Repeat("- ", 5000) + "x",
+		"a\n" + strings.Repeat("1. ", 5000) + "x\n"} {
 		var faults fault.List
 		d := parse("x", text, &faults)
 		all := faults.All()

@@ -14,7 +14,8 @@ import (
 )
 
 // limitCodes are the codes of the faults that refuse a page beyond a limit.
-var limitCodes = map[string]bool{"nested": true, "marks": true, "table-columns": true, "table-cells": true, "link-definitions": true}
+var limitCodes = map[string]bool{"nested": true, "marks": true, "table-columns": true, "table-cells": true,
+	"link-definitions": true}
 
 // tableOf is a table of a number of columns and rows, whose rows end early.
 func tableOf(columns, rows int) string {
@@ -35,6 +36,9 @@ func growing(size int, line func(i int) string) string {
 // limits. The value is the code of the fault that refuses the page of 1 MB;
 // "" for one that parses.
 func blowUps(size int) map[string][2]string {
+	uses := "\n\n" + strings.Repeat("[b] ", min(size/8, 900))
+	pictures := "\n\n" + strings.Repeat("![b]\n\n", min(size/10, 900))
+	paragraph := strings.Repeat("*a_", mostMarks/2) + "\n\n"
 	pages := map[string][2]string{
 		"wide table":        {tableOf(500*size/18_000, size*4/9), "table-columns"},
 		"long table":        {tableOf(40, size/2), "table-cells"},
@@ -52,16 +56,18 @@ func blowUps(size int) map[string][2]string {
 		"lazy quotation":    {strings.Repeat("> ", mostNested) + strings.Repeat("a\n", size/2), ""},
 		"rising ticks":      {growing(size, func(i int) string { return strings.Repeat("`", i+1) + "a " }), ""},
 		"definitions":       {growing(size, func(i int) string { return fmt.Sprintf("[a%d]: b\n", i) }), "marks"},
-		"long address":      {"[b]: " + strings.Repeat("x", size/2) + "\n\n" + strings.Repeat("[b] ", min(size/8, 900)), "link-definitions"},
-		"long title":        {"[b]: c.md \"" + strings.Repeat("x", size/2) + "\"\n\n" + strings.Repeat("[b] ", min(size/8, 900)), "link-definitions"},
-		"long caption":      {"[b]: c.svg \"" + strings.Repeat("&amp;", size/10) + "\"\n\n" + strings.Repeat("![b]\n\n", min(size/10, 900)), "link-definitions"},
-		"apart":             {strings.Repeat(strings.Repeat("*a_", mostMarks/2)+"\n\n", size/(3*mostMarks/2)+1), "marks"},
+		"long address":      {"[b]: " + strings.Repeat("x", size/2) + uses, "link-definitions"},
+		"long title":        {"[b]: c.md \"" + strings.Repeat("x", size/2) + "\"" + uses, "link-definitions"},
+		"long caption":      {"[b]: c.svg \"" + strings.Repeat("&amp;", size/10) + "\"" + pictures, "link-definitions"},
+		"apart":             {strings.Repeat(paragraph, size/len(paragraph)+1), "marks"},
 	}
-	for _, unit := range []string{"*a_", "*a **a ", "*a **b_c__d", "*a_b~", "***a", "~a ~~b", "[", "![", "[a](", "[a](b", "[a](<", "[](", "![](a", "[a]: b\n",
+	for _, unit := range []string{"*a_", "*a **a ", "*a **b_c__d", "*a_b~", "***a", "~a ~~b", "[", "![", "[a](",
+		"[a](b", "[a](<", "[](", "![](a", "[a]: b\n",
 		"[a]\n", "[[a]", "- [ ] a\n", "[a](b)]", "![[", "*]"} {
 		pages["run of "+unit] = [2]string{strings.Repeat(unit, size/len(unit)), "marks"}
 	}
-	for _, unit := range []string{"<!--a ", "<?a ", "<![CDATA[", "<a b=\"", "<http://a ", "`a ", "|a|\n|\n", "a\n=\n", "<div>\n\n", "- a\n> b\n", "&#x26;", "(", "a  \n"} {
+	for _, unit := range []string{"<!--a ", "<?a ", "<![CDATA[", "<a b=\"", "<http://a ", "`a ", "|a|\n|\n", "a\n=\n",
+		"<div>\n\n", "- a\n> b\n", "&#x26;", "(", "a  \n"} {
 		code := ""
 		if unit == "<![CDATA[" {
 			code = "marks"
@@ -121,12 +127,17 @@ func TestBlowUp(t *testing.T) {
 func TestLimits(t *testing.T) {
 	filler := strings.Repeat("*a* "+strings.Repeat("*a* ", mostMarks/2-1)+"\n\n", mostPageMarks/mostMarks)
 	for _, c := range []struct{ good, bad, want string }{
-		{strings.Repeat("*a* ", mostMarks/2), "\n*a", "marks: more than 2000 of the signs * _ ~ [ ] without a blank line between"},
+		{strings.Repeat("*a* ", mostMarks/2), "\n*a",
+			"marks: more than 2000 of the signs * _ ~ [ ] without a blank line between"},
 		{filler, "*a", "marks: page has more than 20000 of the signs * _ ~ [ ]"},
-		{tableOf(mostColumns, 2), "\n" + tableOf(mostColumns+1, 2), "table-columns: table has 41 columns, more than 40"},
-		{tableOf(mostColumns, mostCells/mostColumns-2), "|\n", "table-cells: tables of the page have more than 20000 cells"},
-		{strings.Repeat("> ", mostNested) + "a\n", strings.Repeat("> ", mostNested+1) + "a\n", "nested: more than 20 lists and quotations within each other"},
-		{"[b]: https://x \"" + strings.Repeat("x", 10_000-9) + "\"\n\n" + strings.Repeat("[b]\n", 11), strings.Repeat("[b]\n", 10),
+		{tableOf(mostColumns, 2), "\n" + tableOf(mostColumns+1, 2),
+			"table-columns: table has 41 columns, more than 40"},
+		{tableOf(mostColumns, mostCells/mostColumns-2), "|\n",
+			"table-cells: tables of the page have more than 20000 cells"},
+		{strings.Repeat("> ", mostNested) + "a\n", strings.Repeat("> ", mostNested+1) + "a\n",
+			"nested: more than 20 lists and quotations within each other"},
+		{"[b]: https://x \"" + strings.Repeat("x", 10_000-9) + "\"\n\n" + strings.Repeat("[b]\n", 11),
+			strings.Repeat("[b]\n", 10),
 			"link-definitions: links take more than 100000 bytes from their definitions"},
 	} {
 		for _, text := range []string{c.good, c.good + c.bad} {

@@ -13,7 +13,8 @@ import (
 func TestLine(t *testing.T) {
 	finder := amount.New("en", quantity.Point)
 	for text, want := range map[string]string{
-		"1. **Stand 2 ft off.** Wait.":    `<strong>Stand <span class="q"><span class="us own">2 ft</span><span class="si">600 mm</span></span> off.</strong> Wait.`,
+		"1. **Stand 2 ft off.** Wait.": `<strong>Stand <span class="q"><span class="us own">2 ft</span>` +
+			`<span class="si">600 mm</span></span> off.</strong> Wait.`,
 		"1. Wait a while.":                `Wait a while.`,
 		"1. **Ask R\\&D.** <Now>.":        `<strong>Ask R&amp;D.</strong> &lt;Now>.`,
 		"1. Wait **here.**":               `Wait here.`,

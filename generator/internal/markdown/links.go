@@ -59,17 +59,21 @@ func (w *walker) target(dest string, offset int) string {
 	case dest == "":
 		w.errorAt(offset, "link-nowhere", "write slug.md, #heading, calc:id or an https address", "link has no address")
 	case strings.ContainsFunc(dest, unicode.IsControl) || strings.TrimSpace(dest) != dest:
-		w.errorAt(offset, "link-control", "remove it", "link %q holds a control character or a space at its edge", clip(dest))
+		w.errorAt(offset, "link-control", "remove it", "link %q holds a control character or a space at its edge",
+			clip(dest))
 	case scheme == "https", scheme == "calc":
 		return dest
 	case scheme == "http":
 		w.errorAt(offset, "link-scheme", "use the https address", "link %q is not encrypted", clip(dest))
 	case scheme != "":
-		w.errorAt(offset, "link-scheme", "link to slug.md, #heading, calc:id or an https address", "link %q runs or opens something else than a page", clip(dest))
+		w.errorAt(offset, "link-scheme", "link to slug.md, #heading, calc:id or an https address",
+			"link %q runs or opens something else than a page", clip(dest))
 	case strings.HasPrefix(dest, "//"), strings.Contains(dest, `\`):
-		w.errorAt(offset, "link-scheme", "write the whole https address", "link %q leaves the manual without saying how", clip(dest))
+		w.errorAt(offset, "link-scheme", "write the whole https address",
+			"link %q leaves the manual without saying how", clip(dest))
 	case strings.Contains(dest, "/"):
-		w.errorAt(offset, "link-path", "write the page's file name alone: slug.md", "link %q names a folder", clip(dest))
+		w.errorAt(offset, "link-path", "write the page's file name alone: slug.md", "link %q names a folder",
+			clip(dest))
 	default:
 		return dest
 	}

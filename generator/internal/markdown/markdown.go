@@ -105,7 +105,8 @@ func headerOf(h source.Header) page.Header {
 	return page.Header{
 		Title: h.Title, Summary: h.Summary, Stage: h.Stage, Kind: page.Kind(h.Kind), Order: h.Order,
 		Roles: h.Roles, When: h.When, Time: h.Time, Gear: h.Gear, Sources: h.Sources,
-		Next: h.Next, Lessons: h.Lessons, Reads: h.Reads, Words: h.Words, Least: h.Least, Revised: h.Revised, Lines: h.Lines,
+		Next: h.Next, Lessons: h.Lessons, Reads: h.Reads, Words: h.Words, Least: h.Least,
+		Revised: h.Revised, Lines: h.Lines,
 	}
 }
 
@@ -113,7 +114,8 @@ func headerOf(h source.Header) page.Header {
 // number that is changed in the text alone would round down again.
 func (w *walker) least(h source.Header, body []byte) {
 	for _, text := range h.Least {
-		f := fault.Fault{File: w.file.Path, Line: h.Lines["least"], Col: 1, Code: "bad-least", Hint: "write a number with its unit, as it stands on the page: 20 ft"}
+		f := fault.Fault{File: w.file.Path, Line: h.Lines["least"], Col: 1, Code: "bad-least",
+			Hint: "write a number with its unit, as it stands on the page: 20 ft"}
 		switch {
 		case !w.finder.Whole(text):
 			f.Text = "least: " + text + " is not an amount in feet, metres or the like"

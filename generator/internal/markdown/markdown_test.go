@@ -57,7 +57,8 @@ func resolved(d *Document) page.Resolution {
 
 // lines ends where a golden file gets a new line; the HTML itself has none
 // between blocks.
-var lines = regexp.MustCompile(`</(p|li|h[2-6]|figure|tr|pre|div|aside|blockquote|[uo]l|thead|tbody)>|<([uo]l|blockquote|aside|table|thead|tbody)( [^>]*)?>|<[bh]r>`)
+var lines = regexp.MustCompile(`</(p|li|h[2-6]|figure|tr|pre|div|aside|blockquote|[uo]l|thead|tbody)>|` +
+	`<([uo]l|blockquote|aside|table|thead|tbody)( [^>]*)?>|<[bh]r>`)
 
 // shown is a case's outcome: the HTML, each place in brackets, the model of
 // what a test wants to see, and the faults.
@@ -68,7 +69,8 @@ func shown(name, text string) string {
 	for _, c := range d.Body(resolved(d)) {
 		if c.Place >= 0 {
 			p := d.Page.Places[c.Place]
-			fmt.Fprintf(&b, "[%s %s%s%s set=%v alt=%q caption=%q questions=%+v]\n", p.Kind, p.Calculator, p.File, p.Table, p.Set, p.Alt, p.Caption, p.Questions)
+			fmt.Fprintf(&b, "[%s %s%s%s set=%v alt=%q caption=%q questions=%+v]\n", p.Kind, p.Calculator, p.File,
+				p.Table, p.Set, p.Alt, p.Caption, p.Questions)
 			continue
 		}
 		b.WriteString(lines.ReplaceAllString(c.HTML, "$0\n"))
@@ -184,7 +186,8 @@ func TestFallbackLinkNamesItsLanguage(t *testing.T) {
 	var faults fault.List
 	d := parse("x-es", "[corners](corners.md)\n", &faults)
 	got := d.Body(page.Resolution{Links: []page.Target{{Href: "../en/corners.html", Lang: "en"}}})
-	if want := "<p><a href=\"../en/corners.html\" hreflang=\"en\">corners</a></p>"; len(got) != 1 || got[0].HTML != want {
+	want := "<p><a href=\"../en/corners.html\" hreflang=\"en\">corners</a></p>"
+	if len(got) != 1 || got[0].HTML != want {
 		t.Errorf("got %+v, want %q", got, want)
 	}
 }
@@ -193,8 +196,10 @@ func TestFallbackLinkNamesItsLanguage(t *testing.T) {
 // 4.4), so the check must too.
 func TestSchemeOf(t *testing.T) {
 	for dest, want := range map[string]string{
-		"https://a.example": "https", "JavaScript:x": "javascript", "java\tscript:x": "javascript", " javascript:x": "javascript", "\x01javascript:x": "javascript",
-		"slug.md": "", "slug.md#a:b": "", "#a:b": "", "calc:wall": "calc", "1a:x": "", "": "", "data:text/html,x": "data", "a b:c": "ab",
+		"https://a.example": "https", "JavaScript:x": "javascript", "java\tscript:x": "javascript",
+		" javascript:x": "javascript", "\x01javascript:x": "javascript",
+		"slug.md": "", "slug.md#a:b": "", "#a:b": "", "calc:wall": "calc", "1a:x": "", "": "",
+		"data:text/html,x": "data", "a b:c": "ab",
 	} {
 		if got := schemeOf(dest); got != want {
 			t.Errorf("%q has scheme %q, want %q", dest, got, want)
@@ -205,7 +210,8 @@ func TestSchemeOf(t *testing.T) {
 func TestIDs(t *testing.T) {
 	s := ids{}
 	for _, c := range [][2]string{
-		{"Größe", "größe"}, {"Größe", "größe-2"}, {"Привет, мир", "привет-мир"}, {"¿Qué falla?", "qué-falla"}, {"...", "part"}, {"!", "part-2"},
+		{"Größe", "größe"}, {"Größe", "größe-2"}, {"Привет, мир", "привет-мир"}, {"¿Qué falla?", "qué-falla"}, {"...",
+			"part"}, {"!", "part-2"},
 		{"Don't stop", "dont-stop"}, {"A  –  B", "a-b"}, {"größe 2", "größe-2-2"}, {"日本", "日本"},
 	} {
 		if got := s.take(c[0], "part"); got != c[1] {

@@ -47,7 +47,8 @@ func (w *walker) image(n *ast.Image) {
 	p := page.Picture{File: w.pictureFile(n), Alt: w.plainOf(n)}
 	p.Line, p.Col = w.position(n.Pos())
 	if p.Alt == "" {
-		w.errorAt(n.Pos(), "picture-alt", "write between the brackets what a reader who cannot see it must know", "picture has no text for readers who cannot see it")
+		w.errorAt(n.Pos(), "picture-alt", "write between the brackets what a reader who cannot see it must know",
+			"picture has no text for readers who cannot see it")
 	}
 	if p.File == "" {
 		w.escaped(p.Alt)
@@ -66,7 +67,8 @@ func (w *walker) pictureFile(n *ast.Image) string {
 	dest := decode(n.Destination, false)
 	name := strings.TrimPrefix(dest, "../pictures/")
 	if schemeOf(dest) != "" || name == "" || strings.ContainsAny(name, `/\`) || strings.HasPrefix(name, ".") {
-		w.errorAt(n.Pos(), "picture-path", "put the picture in the folder pictures and write ../pictures/name.svg", "picture %q is not a file of the folder pictures", clip(dest))
+		w.errorAt(n.Pos(), "picture-path", "put the picture in the folder pictures and write ../pictures/name.svg",
+			"picture %q is not a file of the folder pictures", clip(dest))
 		return ""
 	}
 	return name

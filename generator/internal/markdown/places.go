@@ -25,7 +25,8 @@ func (w *walker) placeBlock(n *ast.FencedCodeBlock, info string) bool {
 		return false
 	}
 	if more {
-		w.errorAt(n.Info.Segment.Start+len(name)+1, "block-extra", "put settings between the fences", "%q after the name of the block", clip(rest))
+		w.errorAt(n.Info.Segment.Start+len(name)+1, "block-extra", "put settings between the fences",
+			"%q after the name of the block", clip(rest))
 	}
 	if p, ok := w.readPlace(name, w.blockOf(n)); ok {
 		p.Line = w.line(n.Pos())
@@ -64,14 +65,16 @@ func (w *walker) readPlace(name string, b source.Block) (page.Place, bool) {
 		f, ok := source.ParseFigure(b, w.faults)
 		p.File, p.Calculator, p.Alt, p.Caption, p.Lines = f.File, f.Calculator, f.Alt, f.Caption, f.Lines
 		if ok && p.File != "" {
-			w.page.Pictures = append(w.page.Pictures, page.Picture{File: p.File, Alt: p.Alt, Line: f.Lines["file"], Col: b.Indent + 1})
+			w.page.Pictures = append(w.page.Pictures,
+				page.Picture{File: p.File, Alt: p.Alt, Line: f.Lines["file"], Col: b.Indent + 1})
 		}
 		w.plain.WriteString(p.Caption + "\n")
 		w.measured(f.Lines["caption"], p.Caption)
 		return p, ok
 	case page.Example:
 		e, ok := source.ParseExample(b, w.faults)
-		p.Title, p.Calculator, p.Set, p.Steps, p.Hide, p.Lines = e.Title, e.Calculator, inputsOf(e.Set), e.Steps, e.Hide, e.Lines
+		p.Title, p.Calculator, p.Set, p.Lines = e.Title, e.Calculator, inputsOf(e.Set), e.Lines
+		p.Steps, p.Hide = e.Steps, e.Hide
 		w.measured(e.Lines["steps"], e.Steps...)
 		return p, ok
 	}
@@ -82,7 +85,8 @@ func (w *walker) readPlace(name string, b source.Block) (page.Place, bool) {
 		w.measured(q.Line, q.Ask, q.Why)
 		w.measured(q.Line, q.Order...)
 		if q.Figure != "" {
-			w.page.Pictures = append(w.page.Pictures, page.Picture{File: q.Figure, Alt: q.Alt, Line: q.Lines["figure"], Col: b.Indent + 3})
+			w.page.Pictures = append(w.page.Pictures,
+				page.Picture{File: q.Figure, Alt: q.Alt, Line: q.Lines["figure"], Col: b.Indent + 3})
 		}
 	}
 	return p, ok
@@ -120,7 +124,8 @@ func questionOf(q source.Question) page.Question {
 	p := page.Question{Ask: q.Ask, Choices: q.Choices, Answer: q.Right - 1, Words: q.Answer, Order: q.Order,
 		Picture: q.Figure, Alt: q.Alt, Why: q.Why, See: q.See, Line: q.Line, Lines: q.Lines}
 	if q.Calculator != "" {
-		p.Number = &page.Number{Calculator: q.Calculator, Vary: q.Vary, Set: inputsOf(q.Set), Answer: q.Answer, Tolerance: q.Tolerance}
+		p.Number = &page.Number{Calculator: q.Calculator, Vary: q.Vary, Set: inputsOf(q.Set), Answer: q.Answer,
+			Tolerance: q.Tolerance}
 	}
 	return p
 }

@@ -13,10 +13,13 @@ import (
 // sections 2.4 and 2.5).
 func TestDecode(t *testing.T) {
 	for text, want := range map[string]string{
-		"a": "a", "&amp;": "&", `\&amp;`: "&amp;", `\\&amp;`: `\&`, "&amp;amp;": "&amp;", "&#38;rlm;": "&rlm;", "&lt;&gt;": "<>",
+		"a": "a", "&amp;": "&", `\&amp;`: "&amp;", `\\&amp;`: `\&`, "&amp;amp;": "&amp;", "&#38;rlm;": "&rlm;",
+		"&lt;&gt;":          "<>",
 		"&#65;&#x42;&#X43;": "ABC", "&#0;": "\uFFFD", "&#x110000;": "\uFFFD", "&#xD800;": "\uFFFD", "&#09;": "\t",
-		"&#12345678;": "&#12345678;", "&#x1234567;": "&#x1234567;", "&#;": "&#;", "&#x;": "&#x;", "&;": "&;", "&": "&", "&nosuch;": "&nosuch;",
-		"&amp": "&amp", "&#-1;": "&#-1;", "&#+1;": "&#+1;", "&#1_0;": "&#1_0;", `\a\*`: `\a*`, `\`: `\`, "AT&T; x": "AT&T; x",
+		"&#12345678;": "&#12345678;", "&#x1234567;": "&#x1234567;", "&#;": "&#;", "&#x;": "&#x;", "&;": "&;", "&": "&",
+		"&nosuch;": "&nosuch;",
+		"&amp":     "&amp", "&#-1;": "&#-1;", "&#+1;": "&#+1;", "&#1_0;": "&#1_0;", `\a\*`: `\a*`, `\`: `\`,
+		"AT&T; x":                           "AT&T; x",
 		"&CounterClockwiseContourIntegral;": "\u2233", strings.Repeat("&", 50) + ";": strings.Repeat("&", 50) + ";",
 	} {
 		if got := decode([]byte(text), false); got != want {

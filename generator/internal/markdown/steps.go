@@ -29,7 +29,8 @@ func (w *walker) step(item ast.Node, nr int) {
 	s := page.Step{ID: w.ids.take("step-"+strconv.Itoa(nr), ""), Line: w.line(item.Pos())}
 	first := item.FirstChild()
 	if isChecked(first) {
-		w.errorAt(item.Pos(), "check-numbered", "start the line with - [ ] instead of a number", "check stands in a numbered list")
+		w.errorAt(item.Pos(), "check-numbered", "start the line with - [ ] instead of a number",
+			"check stands in a numbered list")
 	}
 	lead := w.lead(first)
 	s.Hold = lead != nil && w.isHold(lead)
@@ -116,7 +117,8 @@ func (w *walker) isHold(lead ast.Node) bool {
 // noHold reports a hold point outside the steps, where nobody would stop at it.
 func (w *walker) noHold(item ast.Node) {
 	if lead := w.lead(item.FirstChild()); lead != nil && w.isHold(lead) {
-		w.errorAt(item.Pos(), "hold-outside", "make it a step: start the line with a number, at the left margin", "hold point stands outside the steps")
+		w.errorAt(item.Pos(), "hold-outside", "make it a step: start the line with a number, at the left margin",
+			"hold point stands outside the steps")
 	}
 }
 

@@ -16,7 +16,8 @@ var signals = map[string]string{
 }
 
 // signalWords lists the words for hints, in order of gravity.
-var signalWords = []string{"DANGER", "WARNING", "CAUTION", "NOTICE", "PELIGRO", "ADVERTENCIA", "ATENCIÓN", "PRECAUCIÓN", "AVISO"}
+var signalWords = []string{"DANGER", "WARNING", "CAUTION", "NOTICE", "PELIGRO", "ADVERTENCIA", "ATENCIÓN", "PRECAUCIÓN",
+	"AVISO"}
 
 // holdLeads are the leads of a hold point, in lower case.
 var holdLeads = []string{"hold point", "punto de espera"}

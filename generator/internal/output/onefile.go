@@ -70,7 +70,8 @@ func (o OneFile) Check() error {
 	case err != nil:
 		return trouble(o.Path, "cannot read the file that would be replaced", err)
 	case !own:
-		return fault.Fault{File: filepath.ToSlash(o.Path), Code: "pocket", Text: "exists and is not an earlier one-file edition",
+		return fault.Fault{File: filepath.ToSlash(o.Path), Code: "pocket",
+			Text: "exists and is not an earlier one-file edition",
 			Hint: "name another file, or remove this one yourself"}
 	}
 	return nil

@@ -55,7 +55,8 @@ func listing(t *testing.T) string {
 
 func TestOneFileReplacesItsOwn(t *testing.T) {
 	place(t)
-	for _, name := range []string{"book.html", "new/deep/book.html", "site.html", "content.html", "./content/../other.html"} {
+	for _, name := range []string{"book.html", "new/deep/book.html", "site.html", "content.html",
+		"./content/../other.html"} {
 		o := OneFile{Path: name, Content: "content", Site: "site"}
 		for _, text := range []string{"<p>one", "<p>two"} {
 			if err := o.Write([]byte(text)); err != nil {
@@ -83,7 +84,8 @@ func TestOneFileRefuses(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for link, to := range map[string]string{"way": "content/en", "alias.html": "thesis.html", "gone.html": "nowhere", "sites": "site"} {
+	for link, to := range map[string]string{"way": "content/en", "alias.html": "thesis.html", "gone.html": "nowhere",
+		"sites": "site"} {
 		if err := os.Symlink(to, link); err != nil {
 			t.Fatal(err)
 		}

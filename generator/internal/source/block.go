@@ -131,7 +131,8 @@ func ParseFigure(b Block, faults *fault.List) (FigurePlace, bool) {
 	switch {
 	case r.bad:
 	case file == calculator:
-		r.errorAt(n, "figure-source", "figure needs either a file or a calculator", "write file: name.svg, or calculator: and its id")
+		r.errorAt(n, "figure-source", "figure needs either a file or a calculator",
+			"write file: name.svg, or calculator: and its id")
 	case file && f.Alt == "":
 		r.errorAt(n, "missing-key", "figure has no alt", "add the line alt: what a reader who cannot see it must know")
 	}

@@ -19,7 +19,8 @@ func checkFaults(t *testing.T, l *fault.List, path string) {
 func FuzzHeader(f *testing.F) {
 	for _, seed := range []string{
 		"---\ntitle: a\nstage: b\nroles: [c, d]\nrevised: 2026-03-31\n---\nBody\n",
-		"---\ntitle: &a b\nstage: *a\n<<: {x: y}\n---\n", "---\ntitle: 'a\n", "---\n? [a]\n: {b: c}\n...\n--- d\n---\n", "",
+		"---\ntitle: &a b\nstage: *a\n<<: {x: y}\n---\n", "---\ntitle: 'a\n", "---\n? [a]\n: {b: c}\n...\n--- d\n---\n",
+		"",
 		"---\ntitle: \"a \\u202E \\x07 \\0 \\\\ \\\n b \\e\"\nsummary: \"\\UFFFFFFFF\"\n---\n",
 		"---\n\xff\x00\u202e: |\n  a\n---\n",
 	} {

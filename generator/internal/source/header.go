@@ -86,7 +86,8 @@ func ParseHeader(path string, data []byte, faults *fault.List) (h Header, body [
 func splitHeader(path string, data []byte, faults *fault.List) (text, body []byte, bodyLine int, ok bool) {
 	first, rest, _ := bytes.Cut(data, []byte("\n"))
 	if !isFence(first) {
-		faults.Add(fault.Fault{File: path, Line: 1, Col: 1, Code: "header-missing", Text: "page does not start with a header",
+		faults.Add(fault.Fault{File: path, Line: 1, Col: 1, Code: "header-missing",
+			Text:   "page does not start with a header",
 			Source: fault.Line(data, 1), Hint: "start the page with a line ---, then title: …, then a line ---"})
 		return nil, data, 1, false
 	}

@@ -145,7 +145,8 @@ func (p *manualParser) checkTexts(languages []Language) {
 		for i := 0; i+1 < len(t.node.Content); i += 2 {
 			k := t.node.Content[i]
 			if !missing[k.Value] && !slices.Contains(codes, k.Value) {
-				p.errorAt(k, "unknown-language", fmt.Sprintf("%s is told in %q, which is not among the languages", t.what, clip(k.Value)),
+				p.errorAt(k, "unknown-language",
+					fmt.Sprintf("%s is told in %q, which is not among the languages", t.what, clip(k.Value)),
 					"use one of: "+strings.Join(codes, ", "))
 			}
 			delete(missing, k.Value)
@@ -153,9 +154,11 @@ func (p *manualParser) checkTexts(languages []Language) {
 		for i, code := range codes {
 			switch {
 			case missing[code] && i == 0:
-				p.errorAt(t.node, "missing-language", fmt.Sprintf("%s lacks the first language, %s", t.what, code), "add "+code+": …")
+				p.errorAt(t.node, "missing-language", fmt.Sprintf("%s lacks the first language, %s", t.what, code),
+					"add "+code+": …")
 			case missing[code]:
-				p.warnAt(t.node, "missing-language", fmt.Sprintf("%s lacks the language %s", t.what, code), "add "+code+": …")
+				p.warnAt(t.node, "missing-language", fmt.Sprintf("%s lacks the language %s", t.what, code),
+					"add "+code+": …")
 			}
 		}
 	}
@@ -171,7 +174,8 @@ func (p *manualParser) languages(into *[]Language) func(*yaml.Node) {
 					if s, ok := p.textValue(n, "code"); ok && languageCode.MatchString(s) {
 						l.Code = s
 					} else if ok {
-						p.errorAt(n, "bad-language", fmt.Sprintf("%q is not a language code", clip(s)), "write two or three lower-case letters: en, es, pt-br")
+						p.errorAt(n, "bad-language", fmt.Sprintf("%q is not a language code", clip(s)),
+							"write two or three lower-case letters: en, es, pt-br")
 					}
 					p.once(n, "language", l.Code, seen)
 				}},
@@ -252,7 +256,8 @@ func (p *manualParser) once(n *yaml.Node, what, id string, seen map[string]int) 
 		return
 	}
 	if first := seen[id]; first > 0 {
-		p.errorAt(n, "duplicate-id", fmt.Sprintf("%s %q stands twice, first on line %d", what, clip(id), first), "rename or remove one of the two")
+		p.errorAt(n, "duplicate-id", fmt.Sprintf("%s %q stands twice, first on line %d", what, clip(id), first),
+			"rename or remove one of the two")
 		return
 	}
 	seen[id] = n.Line
@@ -266,8 +271,10 @@ func (p *manualParser) address(into *string) func(*yaml.Node) {
 			return
 		}
 		u, err := url.Parse(s)
-		if err != nil || u.Scheme != "https" && u.Scheme != "http" || u.Host == "" || u.User != nil || u.RawQuery != "" || u.Fragment != "" {
-			p.errorAt(n, "bad-address", fmt.Sprintf("address %q is not the web address of a folder", clip(s)), "write https://, the host and the folder")
+		if err != nil || u.Scheme != "https" && u.Scheme != "http" || u.Host == "" ||
+			u.User != nil || u.RawQuery != "" || u.Fragment != "" {
+			p.errorAt(n, "bad-address", fmt.Sprintf("address %q is not the web address of a folder", clip(s)),
+				"write https://, the host and the folder")
 			return
 		}
 		*into = strings.TrimSuffix(s, "/") + "/"

@@ -81,7 +81,8 @@ func (r *reader) question(n *yaml.Node) Question {
 
 // own are the keys that only one kind of question has, each with the key that
 // makes the kind.
-var own = []struct{ key, of string }{{"vary", "calculator"}, {"set", "calculator"}, {"tolerance", "calculator"}, {"alt", "figure"}}
+var own = []struct{ key, of string }{{"vary", "calculator"}, {"set", "calculator"}, {"tolerance", "calculator"},
+	{"alt", "figure"}}
 
 // kind holds a question against what its kind needs, and reads its answer.
 func (r *reader) kind(n *yaml.Node, q *Question, answer *yaml.Node) {
@@ -95,20 +96,24 @@ func (r *reader) kind(n *yaml.Node, q *Question, answer *yaml.Node) {
 		}
 	}
 	if len(kinds) > 1 {
-		r.errorAt(n, "question-kind", "question has both "+kinds[0]+" and "+kinds[1], "keep one of the two, or make two questions of it")
+		r.errorAt(n, "question-kind", "question has both "+kinds[0]+" and "+kinds[1],
+			"keep one of the two, or make two questions of it")
 		return
 	}
 	for _, o := range own {
 		if q.Lines[o.key] > 0 && q.Lines[o.of] == 0 {
-			r.errorAt(n, "question-kind", "question has "+o.key+" but no "+o.of, "add the line "+o.of+": …, or remove "+o.key)
+			r.errorAt(n, "question-kind", "question has "+o.key+" but no "+o.of,
+				"add the line "+o.of+": …, or remove "+o.key)
 		}
 	}
 	if q.Lines["figure"] > 0 && q.Lines["alt"] == 0 {
-		r.errorAt(n, "missing-key", "question has no alt", "add the line alt: what a reader who cannot see the picture must know")
+		r.errorAt(n, "missing-key", "question has no alt",
+			"add the line alt: what a reader who cannot see the picture must know")
 	}
 	if q.Lines["order"] > 0 {
 		if answer != nil {
-			r.errorAt(answer, "question-kind", "the order is the answer", "write the steps in their right order, and remove answer")
+			r.errorAt(answer, "question-kind", "the order is the answer",
+				"write the steps in their right order, and remove answer")
 		}
 		return
 	}
@@ -149,7 +154,8 @@ func (r *reader) different(n *yaml.Node, what, one string) (texts []string) {
 		texts = append(texts, s)
 	})
 	if n.Kind == yaml.SequenceNode && len(texts) < 2 {
-		r.errorAt(n, "too-few", "a question needs at least two "+one+"s", "add a "+one+", or remove "+what+" and write the answer in words")
+		r.errorAt(n, "too-few", "a question needs at least two "+one+"s",
+			"add a "+one+", or remove "+what+" and write the answer in words")
 	}
 	if !ok {
 		return nil
@@ -195,11 +201,14 @@ func ParseExample(b Block, faults *fault.List) (ExamplePlace, bool) {
 	switch {
 	case r.bad:
 	case calculator == steps:
-		r.errorAt(n, "example-source", "example needs either a calculator or steps", "write calculator: and its id, or steps: and a list")
+		r.errorAt(n, "example-source", "example needs either a calculator or steps",
+			"write calculator: and its id, or steps: and a list")
 	case steps && e.Lines["set"] > 0:
-		r.errorAt(n, "example-source", "example has set but no calculator", "remove set, or name the calculator instead of steps")
+		r.errorAt(n, "example-source", "example has set but no calculator",
+			"remove set, or name the calculator instead of steps")
 	case steps && e.Hide >= len(e.Steps):
-		r.errorAt(n, "example-hidden", fmt.Sprintf("example covers %d of %d steps", e.Hide, len(e.Steps)), "leave at least the first step in sight")
+		r.errorAt(n, "example-hidden", fmt.Sprintf("example covers %d of %d steps", e.Hide, len(e.Steps)),
+			"leave at least the first step in sight")
 	}
 	return e, !r.bad
 }

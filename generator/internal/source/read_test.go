@@ -203,7 +203,8 @@ func TestTextOfFiles(t *testing.T) {
 		{"añ\u202eb\u2066\n\u200b", []string{
 			"1:3 direction-control character U+202E, which turns the writing direction",
 			"1:5 direction-control character U+2066, which turns the writing direction"}},
-		{"a\x1b[2J\x7f", []string{"1:2 control-character control character U+001B", "1:6 control-character control character U+007F"}},
+		{"a\x1b[2J\x7f", []string{"1:2 control-character control character U+001B",
+			"1:6 control-character control character U+007F"}},
 	}
 	for _, test := range tests {
 		for _, name := range []string{"en/a.md", "manual.yaml", "synonyms.tsv", "pictures/a.svg"} {
@@ -256,11 +257,13 @@ func (l locked) ReadDir(name string) ([]fs.DirEntry, error) {
 }
 
 func TestUnreadable(t *testing.T) {
-	fsys := locked{fstest.MapFS{"en/a.md": {Data: []byte("a")}, "en/b.md": {Data: []byte("b")}, "es/a.md": {Data: []byte("a")}},
+	fsys := locked{fstest.MapFS{"en/a.md": {Data: []byte("a")}, "en/b.md": {Data: []byte("b")},
+		"es/a.md": {Data: []byte("a")}},
 		[]string{"en/b.md", "es"}}
 	var l fault.List
 	files := ReadFS(fsys, &l)
-	want := []string{"en/b.md:1:0 unreadable cannot be read: permission denied", "es:1:0 unreadable cannot be read: permission denied"}
+	want := []string{"en/b.md:1:0 unreadable cannot be read: permission denied",
+		"es:1:0 unreadable cannot be read: permission denied"}
 	if got := fileFaults(&l); !slices.Equal(got, want) {
 		t.Errorf("got %q, want %q", got, want)
 	}

@@ -108,7 +108,8 @@ func (r *reader) whole(what string, low, high int, into *int) func(*yaml.Node) {
 			return
 		}
 		if v < low || v > high {
-			r.errorAt(n, "out-of-range", fmt.Sprintf("%s is %d, outside %d to %d", what, v, low, high), "choose a number in that range")
+			r.errorAt(n, "out-of-range", fmt.Sprintf("%s is %d, outside %d to %d", what, v, low, high),
+				"choose a number in that range")
 			return
 		}
 		*into = v
@@ -126,11 +127,14 @@ func (r *reader) date(what string, into *string) func(*yaml.Node) {
 		day, err := time.Parse(form, n.Value)
 		switch {
 		case err != nil && looksLikeDate(n.Value):
-			r.errorAt(n, "bad-date", fmt.Sprintf("%s: there is no day %s", what, n.Value), "check month and day: the order is year, month, day")
+			r.errorAt(n, "bad-date", fmt.Sprintf("%s: there is no day %s", what, n.Value),
+				"check month and day: the order is year, month, day")
 		case err != nil:
-			r.errorAt(n, "bad-date", fmt.Sprintf("%s: %q is not a date", what, clip(n.Value)), "write year, month and day with hyphens: 2026-03-31")
+			r.errorAt(n, "bad-date", fmt.Sprintf("%s: %q is not a date", what, clip(n.Value)),
+				"write year, month and day with hyphens: 2026-03-31")
 		case day.Year() < 1900:
-			r.errorAt(n, "bad-date", fmt.Sprintf("%s: the year %d is too long ago", what, day.Year()), "write the year with four digits")
+			r.errorAt(n, "bad-date", fmt.Sprintf("%s: the year %d is too long ago", what, day.Year()),
+				"write the year with four digits")
 		default:
 			*into = n.Value
 		}
@@ -174,7 +178,8 @@ func (r *reader) id(what string, into *string) func(*yaml.Node) {
 	return func(n *yaml.Node) {
 		s, ok := r.textValue(n, what)
 		if ok && !slugForm.MatchString(s) {
-			r.errorAt(n, "bad-id", fmt.Sprintf("%s %q is not a plain name", what, clip(s)), "use a-z, 0-9 and single hyphens: "+suggest(clip(s)))
+			r.errorAt(n, "bad-id", fmt.Sprintf("%s %q is not a plain name", what, clip(s)),
+				"use a-z, 0-9 and single hyphens: "+suggest(clip(s)))
 			return
 		}
 		*into = s

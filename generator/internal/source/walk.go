@@ -74,7 +74,8 @@ func (w *walker) file(name string, mode fs.FileMode) {
 	case info.IsDir():
 		w.add(name, "link-to-folder", "symbolic link to a folder is not followed", "put the files there themselves")
 	case !info.Mode().IsRegular():
-		w.add(name, "not-a-file", "neither a file nor a folder, but a device, pipe or socket", "remove it from the content folder")
+		w.add(name, "not-a-file", "neither a file nor a folder, but a device, pipe or socket",
+			"remove it from the content folder")
 	case info.Size() > int64(limitOf(name)):
 		w.faults.Add(oversize(name, info.Size(), limitOf(name)))
 	case w.wellNamed(name):
@@ -87,7 +88,8 @@ func (w *walker) file(name string, mode fs.FileMode) {
 func (w *walker) unique(name string) bool {
 	lower := strings.ToLower(name)
 	if first, taken := w.seen[lower]; taken {
-		w.add(name, "same-name", fmt.Sprintf("name differs from %q only by upper and lower case", first), "rename one of the two")
+		w.add(name, "same-name", fmt.Sprintf("name differs from %q only by upper and lower case", first),
+			"rename one of the two")
 		return false
 	}
 	w.seen[lower] = name
@@ -101,7 +103,8 @@ func (w *walker) wellNamed(name string) bool {
 	stem := strings.TrimSuffix(base, ".md")
 	switch {
 	case kind == Other && strings.EqualFold(path.Ext(base), ".md"):
-		w.add(name, "page-place", "page does not lie directly in a language folder", "move it to a folder such as en/, and end its name in .md")
+		w.add(name, "page-place", "page does not lie directly in a language folder",
+			"move it to a folder such as en/, and end its name in .md")
 	case kind == Other && path.Dir(name) == "pictures":
 		w.add(name, "picture-type", "kind of picture is not known", "use .svg, .png, .jpg or .webp")
 	case kind == Other:

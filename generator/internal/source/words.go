@@ -44,7 +44,8 @@ func (p *wordsParser) group() (lang string, group []string) {
 	col := 1
 	if code, ok := strings.CutSuffix(strings.TrimSpace(cells[0]), ":"); ok {
 		if !languageCode.MatchString(code) {
-			p.add(fault.Error, 1, "bad-language", fmt.Sprintf("%q is not a language code", clip(code)), "write two or three lower-case letters and a colon: en:")
+			p.add(fault.Error, 1, "bad-language", fmt.Sprintf("%q is not a language code", clip(code)),
+				"write two or three lower-case letters and a colon: en:")
 			return "", nil
 		}
 		lang = code
@@ -66,7 +67,8 @@ func (p *wordsParser) group() (lang string, group []string) {
 		col += utf8.RuneCountInString(cell) + 1
 	}
 	if len(group) < 2 {
-		p.add(fault.Error, 1, "lone-word", "line has fewer than two words that mean the same", "part the words by tabs, not by spaces or commas")
+		p.add(fault.Error, 1, "lone-word", "line has fewer than two words that mean the same",
+			"part the words by tabs, not by spaces or commas")
 		return lang, nil
 	}
 	return lang, group
@@ -76,7 +78,8 @@ func (p *wordsParser) group() (lang string, group []string) {
 func (p *wordsParser) twice(lang, word string, col int) {
 	id := lang + "\t" + strings.ToLower(word)
 	if first := p.seen[id]; first > 0 {
-		p.add(fault.Warning, col, "repeated", fmt.Sprintf("%q stands on line %d too", clip(word), first), "put all words that mean the same on one line")
+		p.add(fault.Warning, col, "repeated", fmt.Sprintf("%q stands on line %d too", clip(word), first),
+			"put all words that mean the same on one line")
 		return
 	}
 	p.seen[id] = p.number

@@ -45,7 +45,8 @@ func (r *reader) document() *yaml.Node {
 	err := guard(func() error { return decodeTwo(r.src, &doc, &second) })
 	switch {
 	case err == nil:
-		r.errorAt(&second, "yaml-documents", "a second YAML document starts here", "keep one document: remove the line ---")
+		r.errorAt(&second, "yaml-documents", "a second YAML document starts here",
+			"keep one document: remove the line ---")
 		return nil
 	case !errors.Is(err, io.EOF):
 		r.syntax(err)
@@ -88,7 +89,8 @@ func (r *reader) plain(n *yaml.Node) bool {
 		r.errorAt(n, "yaml-alias", "alias *"+n.Value+" is not allowed", "write the value out")
 		return false
 	case n.Anchor != "":
-		r.errorAt(n, "yaml-anchor", "anchor &"+n.Anchor+" is not allowed", "remove it; write the value out where it is needed")
+		r.errorAt(n, "yaml-anchor", "anchor &"+n.Anchor+" is not allowed",
+			"remove it; write the value out where it is needed")
 		return false
 	case n.Style&yaml.TaggedStyle != 0:
 		r.errorAt(n, "yaml-tag", "tag "+n.Tag+" is not allowed", "remove it")
@@ -146,7 +148,8 @@ func (r *reader) pairs(n *yaml.Node, each func(k, v *yaml.Node)) {
 			continue
 		}
 		if first := seen[k.Value]; first > 0 {
-			r.errorAt(k, "duplicate-key", fmt.Sprintf("key %q stands twice, first on line %d", k.Value, first), "keep one of the two")
+			r.errorAt(k, "duplicate-key", fmt.Sprintf("key %q stands twice, first on line %d", k.Value, first),
+				"keep one of the two")
 			continue
 		}
 		seen[k.Value] = r.line + k.Line - 1
