@@ -14,7 +14,7 @@ import (
 // lines is read (Gawande, The Checklist Manifesto, 2009; from memory).
 const mostChecks = 9
 
-// hasChecks tells whether any item of a list opens with a check box.
+// hasChecks reports whether any item of a list opens with a check box.
 func hasChecks(n ast.Node) bool {
 	for item := n.FirstChild(); item != nil; item = item.NextSibling() {
 		if isChecked(item.FirstChild()) {

@@ -21,7 +21,7 @@ type mode struct {
 }
 
 // inlines writes a node and its siblings. Neighbouring texts are joined first,
-// because an amount may stand on both sides of a line's end.
+// because an amount may continue on the next line.
 func (w *walker) inlines(n ast.Node, m mode) {
 	for n != nil {
 		if _, ok := n.(*ast.Text); !ok {
@@ -55,8 +55,8 @@ func (w *walker) inlines(n ast.Node, m mode) {
 	}
 }
 
-// plainRun is the text of a node that no other text follows and that stands in
-// the page as it reads, which is the most usual: it needs no copy.
+// plainRun is the text of a node that needs no decoding and has no text behind
+// it. Most nodes are such; their text is not copied.
 func (w *walker) plainRun(t *ast.Text) (string, bool) {
 	if _, more := t.NextSibling().(*ast.Text); more || t.HardLineBreak() || t.SoftLineBreak() {
 		return "", false

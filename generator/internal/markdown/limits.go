@@ -20,7 +20,7 @@ const (
 	mostExpanded = 100_000
 )
 
-// isMark tells which bytes are marks of emphasis and links.
+// isMark holds the bytes that are marks of emphasis and links.
 var isMark = [256]bool{'*': true, '_': true, '~': true, '[': true, ']': true}
 
 // overLimit reports the first line that takes the page beyond a limit. It
@@ -96,7 +96,7 @@ func countMarks(line []byte) (n int) {
 	return n
 }
 
-// isRule tells whether a line is one sign over and over, with or without spaces.
+// isRule reports whether a line is one sign over and over, with or without spaces.
 func isRule(line []byte) bool {
 	rest := bytes.Trim(line, " \t\n")
 	for _, sign := range []string{"-", "*", "_"} {

@@ -9,7 +9,7 @@ import (
 	"github.com/yuin/goldmark/ast"
 )
 
-// link writes a link, with a gap where its address will stand.
+// link writes a link, with a gap for its address.
 func (w *walker) link(n *ast.Link, m mode) {
 	if !w.expands(n.Pos(), n.Destination, n.Title) {
 		w.inlines(n.FirstChild(), m)

@@ -2,7 +2,7 @@
 // of the manual is known, into HTML.
 //
 // The language is CommonMark with GitHub's tables, strikethrough and task
-// lists. On top of it stand the constructs of a crew's manual, each in a file
+// lists. On top of it are the constructs of a crew's manual, each in a file
 // of this package: steps and hold points, checks, cautions, places, amounts,
 // terms. None needs another syntax, so a page stays legible in any viewer.
 //
@@ -110,7 +110,7 @@ func headerOf(h source.Header) page.Header {
 	}
 }
 
-// least checks the page's least distances, which must stand on the page: a
+// least checks the page's least distances, which must be on the page: a
 // number that is changed in the text alone would round down again.
 func (w *walker) least(h source.Header, body []byte) {
 	for _, text := range h.Least {

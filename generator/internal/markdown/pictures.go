@@ -23,7 +23,7 @@ func hasPicture(n ast.Node) bool {
 	return false
 }
 
-// figure writes a picture that stands alone, its title as the caption.
+// figure writes a picture that is a paragraph of its own, its title as the caption.
 func (w *walker) figure(n *ast.Image) {
 	if !w.expands(n.Pos(), nil, n.Title) {
 		return

@@ -29,7 +29,7 @@ const (
 
 // Chunk is a stretch of a page's HTML, or a place between two stretches. A
 // page is its chunks one after another; a chunk of HTML need not be closed in
-// itself, for a place may stand inside a step.
+// itself, because a place may be inside a step.
 type Chunk struct {
 	HTML  string
 	Place int // index into Page.Places, -1 for HTML

@@ -73,7 +73,7 @@ func reference(b []byte) (text string, size int) {
 	return string(rune(n)), end + 1
 }
 
-// checkReferences reports the character references below n that stand for a
+// checkReferences reports the character references below n that name a
 // character which no text may hold. The raw characters are refused when a file
 // is read; see package source.
 func (w *walker) checkReferences(n ast.Node) {

@@ -10,7 +10,7 @@ import (
 	"github.com/yuin/goldmark/ast"
 )
 
-// steps writes an ordered list that stands in no other: the steps of the work.
+// steps writes an ordered list that is in no other list: the steps of the work.
 func (w *walker) steps(n *ast.List) {
 	w.raw(`<ol class="steps"`)
 	if n.Start != 1 {
@@ -105,7 +105,7 @@ func (w *walker) leadLength(lead ast.Node, text string) int {
 	return 0
 }
 
-// isHold tells whether a lead is that of a hold point, however it is
+// isHold reports whether a lead is that of a hold point, however it is
 // punctuated.
 func (w *walker) isHold(lead ast.Node) bool {
 	text := strings.TrimRight(w.plainOf(lead), " .:–—-")

@@ -61,7 +61,7 @@ func (w *walker) tableRow(n ast.Node, tag string) {
 }
 
 // boxName is the heading above the table; a second table below the same
-// heading is numbered, so that the boxes of one page can be told apart.
+// heading is numbered, so that the boxes of one page have different names.
 func (w *walker) boxName() string {
 	name := w.section.Title
 	if name == "" {

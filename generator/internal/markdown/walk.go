@@ -101,7 +101,7 @@ func (w *walker) block(n ast.Node) {
 	}
 }
 
-// paragraph writes a paragraph, or a picture that stands alone in one.
+// paragraph writes a paragraph, or a picture that is alone in one.
 func (w *walker) paragraph(n ast.Node) {
 	if img, ok := onlyPicture(n); ok {
 		w.figure(img)
@@ -113,7 +113,7 @@ func (w *walker) paragraph(n ast.Node) {
 }
 
 // text writes the inline content of a block as running text and ends the
-// block. prose tells whether it counts for the reading grade.
+// block. prose is whether it counts for the reading grade.
 func (w *walker) text(n ast.Node, prose bool) { w.textFrom(n, n.FirstChild(), prose) }
 
 // textFrom is text from a given child on.

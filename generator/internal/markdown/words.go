@@ -8,7 +8,7 @@ type words struct {
 }
 
 // signals are the signal words of ANSI Z535.6 and their Spanish counterparts,
-// with the level they stand for. All hold on every page, so that a page that
+// with their level. All hold on every page, so that a page that
 // is being translated does not lose a caution.
 var signals = map[string]string{
 	"DANGER": "danger", "WARNING": "warning", "CAUTION": "caution", "NOTICE": "notice",
@@ -25,7 +25,7 @@ var holdLeads = []string{"hold point", "punto de espera"}
 // alsoLeads open the list of a term's other names.
 var alsoLeads = []string{"also:", "also called:", "también:"}
 
-// wordsOf gives the words of a language; English stands in for one that is
+// wordsOf gives the words of a language; English is used for one that is
 // not known.
 func wordsOf(lang string) words {
 	if base, _, _ := strings.Cut(lang, "-"); base == "es" {

@@ -27,7 +27,7 @@ type Score struct {
 	// Value is a school grade (higher is harder) or an index (lower is
 	// harder), by the formula.
 	Value float64
-	// Hard tells that Value is past its limit, Limit.
+	// Hard is whether Value is past Limit.
 	Hard  bool
 	Limit float64
 }

@@ -12,7 +12,7 @@ var abbreviations = map[string]bool{
 	"sec": true, "min": true, "max": true, "dia": true, "u.s": true, "aprox": true, "núm": true, "pág": true, "ej": true, "máx": true, "mín": true, "pulg": true,
 }
 
-// closers may stand between a sentence's mark and its end.
+// closers may be between a sentence's mark and its end.
 const closers = "\"'”’»)"
 
 // Sentences splits a block of text. A sentence ends at a point, question or
@@ -38,7 +38,7 @@ func appendText(all []string, s string) []string {
 	return all
 }
 
-// endsHere tells whether the mark at i ends the sentence begun at start.
+// endsHere reports whether the mark at i ends the sentence begun at start.
 func endsHere(s string, start, i int) bool {
 	rest := strings.TrimLeft(s[i+1:], closers)
 	after := strings.TrimLeft(rest, " \n")

@@ -61,7 +61,7 @@ func English(word string) int {
 	return max(n, 1)
 }
 
-// breaks tells whether a vowel after a vowel opens a syllable of its own:
+// breaks reports whether a vowel after a vowel opens a syllable:
 // i-a in material, i-o in radio but not in -tion and -cious, i-ng in drying.
 func breaks(word string, i int) bool {
 	pair, rest := word[i-1:i+1], word[i+1:]
@@ -152,6 +152,6 @@ const spanishVowels = "aeiouáéíóúü"
 
 var silentU = strings.NewReplacer("gue", "ge", "gui", "gi", "gué", "gé", "guí", "gí", "que", "qe", "qui", "qi", "qué", "qé", "quí", "qí")
 
-// weak tells whether a vowel joins its neighbour: i and u without a stress
+// weak reports whether a vowel joins its neighbour: i and u without a stress
 // mark.
 func weak(r rune) bool { return r == 'i' || r == 'u' || r == 'ü' }

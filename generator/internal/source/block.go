@@ -54,9 +54,9 @@ type FigurePlace struct {
 	// File is a name in the folder pictures; Calculator names the calculator
 	// whose drawing of its first case is shown.
 	File, Calculator string
-	// Alt tells a blind reader what the figure shows; always there with File.
+	// Alt describes the figure for readers who cannot see it; never empty with File.
 	Alt string
-	// Caption stands below the figure; may be empty.
+	// Caption is shown below the figure; may be empty.
 	Caption string
 	// Lines holds the file's line of each key given.
 	Lines map[string]int
@@ -95,7 +95,7 @@ func (r *reader) settings(n *yaml.Node) (set []Setting) {
 	return set
 }
 
-// isBlank tells whether a value is the empty text in quotes.
+// isBlank reports whether a value is the empty text in quotes.
 func isBlank(n *yaml.Node) bool {
 	return n.Kind == yaml.ScalarNode && n.Value == "" && n.ShortTag() == "!!str"
 }

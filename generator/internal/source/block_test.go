@@ -101,7 +101,7 @@ func TestBlockFaults(t *testing.T) {
 	}
 }
 
-// The source line is shown as it stands in the file, moved back to its column.
+// The source line is shown as it is in the file, moved back to its column.
 func TestBlockKeepsTheFilesColumns(t *testing.T) {
 	var l fault.List
 	ParseTable(Block{Path: "en/a.md", Line: 20, Indent: 3, Body: []byte("calculator: a\ntabel: b")}, &l)

@@ -15,11 +15,11 @@ import (
 // 5.7). Its group holds the hexadecimal digits, or the one letter.
 var escapeForm = regexp.MustCompile(`\\(?:x([[:xdigit:]]{2})|u([[:xdigit:]]{4})|U([[:xdigit:]]{8})|(.))`)
 
-// letterEscapes are the escapes of one letter that stand for a character which
-// no text may hold.
+// letterEscapes are the escapes of one letter for a character which no
+// text may hold.
 var letterEscapes = map[byte]rune{'0': 0, 'a': '\a', 'b': '\b', 'e': 0x1B}
 
-// escape is the line and column of the escape in a value that stands for the
+// escape is the line and column of the escape in a value for the
 // character. A value without one has the place of its start.
 func (r *reader) escape(n *yaml.Node, c rune) (line, col int) {
 	if n.Style&yaml.DoubleQuotedStyle == 0 {

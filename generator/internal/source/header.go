@@ -23,7 +23,7 @@ type Header struct {
 	Stage string
 	// Kind is one of PageKinds.
 	Kind string
-	// When and Time are told in words: "before the first lift", "45 min".
+	// When and Time are free text: "before the first lift", "45 min".
 	When, Time string
 	// Order sorts pages within a stage; 0 when not given.
 	Order int

@@ -20,7 +20,7 @@ type Manual struct {
 	Title, Subtitle map[string]string
 	// Revised is a date YYYY-MM-DD, or empty.
 	Revised string
-	// Address is where the site will stand, for QR codes on paper; it ends
+	// Address is the web address of the site, for QR codes on paper; it ends
 	// with a slash. Empty when not given.
 	Address string
 	// Languages has at least one entry; the first is the default.
@@ -106,11 +106,11 @@ func ParseManual(path string, data []byte, faults *fault.List) Manual {
 // may be declared below them.
 type manualParser struct {
 	*reader
-	told []told
+	localized []localized
 }
 
-// told is one text in several languages.
-type told struct {
+// localized is one text in several languages.
+type localized struct {
 	what string
 	node *yaml.Node
 }
@@ -127,7 +127,7 @@ func (p *manualParser) texts(what string, into *map[string]string) func(*yaml.No
 				(*into)[k.Value] = s
 			}
 		})
-		p.told = append(p.told, told{what, n})
+		p.localized = append(p.localized, localized{what, n})
 	}
 }
 
@@ -136,7 +136,7 @@ func (p *manualParser) checkTexts(languages []Language) {
 	if len(languages) == 0 {
 		return // said already
 	}
-	for _, t := range p.told {
+	for _, t := range p.localized {
 		missing := map[string]bool{}
 		codes := make([]string, len(languages))
 		for i, l := range languages {
@@ -281,7 +281,7 @@ func (p *manualParser) address(into *string) func(*yaml.Node) {
 	}
 }
 
-// file reads the path of a file in a folder, which is told to the author.
+// file reads the path of a file in a folder, which the faults name.
 func (r *reader) file(what, folder, ext string, into *string) func(*yaml.Node) {
 	return func(n *yaml.Node) {
 		s, ok := r.textValue(n, what)

@@ -21,7 +21,7 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// Limits of a content folder. They are far above honest use and keep a slip
+// Limits of a content folder. They are far above honest use and keep a mistake
 // (a film among the pictures, a folder that holds itself) from eating the build.
 const (
 	MaxText    = 1 << 20 // bytes of a Markdown, YAML or TSV file

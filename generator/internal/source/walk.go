@@ -62,7 +62,7 @@ func (w *walker) folder(dir string, depth int) {
 	}
 }
 
-// file decides whether one file is read. Links and devices are told apart here,
+// file decides whether one file is read. Links and devices are recognised here,
 // because merely opening some of them would hang.
 func (w *walker) file(name string, mode fs.FileMode) {
 	info, err := fs.Stat(w.fsys, name)
@@ -157,7 +157,7 @@ func oversize(name string, size int64, limit int) fault.Fault {
 		Hint: "split the text, or shrink the picture"}
 }
 
-// badLink tells apart the ways a symbolic link can fail.
+// badLink is the fault of a symbolic link that cannot be followed.
 func badLink(name string, err error) fault.Fault {
 	f := fault.Fault{File: name, Line: 1, Code: "link-leaves", Text: "symbolic link leads out of the content folder",
 		Hint: "put the file itself into the folder"}

@@ -11,7 +11,7 @@ import (
 
 // ParseSynonyms reads a list of synonyms: on each line the words or phrases
 // that mean the same, parted by tabs. A first column such as "en:" keeps the
-// line to that language; lines without it stand under "" and hold for all. Empty
+// line to that language; lines without it are under "" and hold for all languages. Empty
 // lines and lines that start with # are passed over. Groups keep the file's
 // order.
 func ParseSynonyms(path string, data []byte, faults *fault.List) map[string][][]string {
@@ -29,7 +29,7 @@ func ParseSynonyms(path string, data []byte, faults *fault.List) map[string][][]
 	return groups
 }
 
-// wordsParser stands on one line of the list.
+// wordsParser reads the list line by line.
 type wordsParser struct {
 	path   string
 	faults *fault.List

@@ -27,8 +27,8 @@ type reader struct {
 	count  int  // faults reported
 }
 
-// maxFaults bounds the faults of one YAML text; whoever has more has put
-// something else there.
+// maxFaults bounds the faults of one YAML text; with more, the
+// text is something else.
 const maxFaults = 50
 
 // key is one key a mapping may have, and what is done with its value.
