@@ -6,7 +6,6 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/generator/internal/build"
 	"coursebook/generator/internal/fault"
-	"coursebook/generator/internal/parts"
 	"coursebook/generator/internal/translations"
 )
 
@@ -37,45 +36,64 @@ func runInspect(s std, args []string) int {
 	return fine
 }
 
-// listMissing prints what a translator has still to do: for each file, the
-// lines it lacks or that are stale, with key, hash and English text.
+// listMissing prints what a translator has still to do: the lines that each
+// file lacks, ready to be filled in. A translation whose English text has
+// changed precedes the nearest line, as a comment.
 func listMissing(s std, o build.Options, lang string) int {
-	lists, err := build.WordLists(o.Theme)
+	var faults fault.List
+	texts, err := build.CalculatorTexts()
 	if err != nil {
 		return s.fail("inspect", err)
 	}
-	var faults fault.List
-	for _, l := range lists {
-		missing := translations.Missing(l.English, l.Read(lang, &faults))
-		if len(missing) > 0 {
-			fmt.Fprintf(s.out, "# %s\n", l.File(lang))
+	words, orphans, err := build.CalculatorWords(lang, &faults)
+	if err != nil {
+		return s.fail("inspect", err)
+	}
+	missing := texts.Missing(words)
+	old := map[calc.Text][]translations.Orphan{}
+	for _, o := range orphans {
+		if near, ok := o.Nearest(missing); ok {
+			old[near.Text] = append(old[near.Text], o)
 		}
-		for _, key := range missing {
-			fmt.Fprintf(s.out, "%s\t%s\t%s\n", key, translations.Hash(l.English[key]), l.English[key])
+	}
+	topic := ""
+	for _, text := range missing {
+		if text.Topic != topic {
+			topic = text.Topic
+			fmt.Fprintf(s.out, "# %s\n", build.WordsFile(lang, topic))
 		}
+		for _, o := range old[text.Text] {
+			fmt.Fprintf(s.out, "# was: %s\t%s\n", o.English, o.Text)
+		}
+		fmt.Fprintf(s.out, "%s\t%s\n", text.Text, text.EN())
+	}
+	keyed, own, err := build.ThemeWords(o.Theme, lang, &faults)
+	if err != nil {
+		return s.fail("inspect", err)
+	}
+	for i, key := range keyed.Missing(own) {
+		if i == 0 {
+			fmt.Fprintf(s.out, "# %s of the theme\n", build.ThemeWordsFile(lang))
+		}
+		fmt.Fprintf(s.out, "%s\t%s\t%s\n", key, translations.Hash(keyed[key]), keyed[key])
 	}
 	fault.Print(s.err, faults.All())
 	return fine
 }
 
-// readTranslations reads one language's words for the command line.
+// readTranslations reads the calculators' translations into a language for the
+// command line; the text says why there are none.
 func readTranslations(lang string) (calc.Translations, string) {
-	h, err := parts.Open()
-	if err != nil {
-		return nil, err.Error()
-	}
-	dir, err := h.Theme()
-	if err != nil {
-		return nil, err.Error()
-	}
-	lists, err := build.WordLists(dir)
-	if err != nil {
-		return nil, err.Error()
-	}
 	var faults fault.List
-	own := lists[0].Read(lang, &faults)
-	if own == nil {
+	words, _, err := build.CalculatorWords(lang, &faults)
+	if err == nil && faults.Errors() > 0 {
+		err = faults.All()[0]
+	}
+	if err != nil {
+		return nil, err.Error()
+	}
+	if words == nil {
 		return nil, "there are no words in the language " + lang
 	}
-	return own, ""
+	return words, ""
 }

@@ -16,8 +16,8 @@ import (
 	"testing"
 	"time"
 
-	"coursebook/generator/internal/parts"
 	"coursebook/generator/internal/output"
+	"coursebook/generator/internal/parts"
 )
 
 // The whole command, building two manuals in turn into one folder, is killed

@@ -7,15 +7,15 @@ import "coursebook/calculators/calc"
 // its own: the largest spacing is always the reader's.
 var BraceLayout = &calc.Calculator{
 	ID:       "brace-layout",
-	Title:    calc.Text("brace-layout.title: Brace layout"),
-	Purpose:  calc.Text("brace-layout.purpose: How many braces one wall takes, and where each one stands."),
+	Title:    calc.Text("Brace layout"),
+	Purpose:  calc.Text("How many braces one wall takes, and where each one stands."),
 	In:       layoutIn,
 	Out:      layoutOut,
 	Formulas: []*calc.Formula{fillBraces, evenGap, plankCount, railLength},
 	Sources:  layoutSources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("brace-layout.caution.spacing: The largest spacing comes from the form maker or the engineer. This sheet only sets it out.")},
-		{Level: calc.LevelWarning, Text: calc.Text("brace-layout.caution.fall: Planks 6 ft (1.8 m) up or more need guardrails or harnesses: that is the rule for formwork. Scaffolds have it from 10 ft (3 m).")},
+		{Level: calc.LevelWarning, Text: calc.Text("The largest spacing comes from the form maker or the engineer. This sheet only sets it out.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Planks 6 ft (1.8 m) up or more need guardrails or harnesses: that is the rule for formwork. Scaffolds have it from 10 ft (3 m).")},
 	},
 	Tables:  layoutTables,
 	Compute: computeLayout,
@@ -35,8 +35,8 @@ var layoutSources = []calc.Source{
 
 var layoutTables = []calc.Table{
 	{
-		ID: "count", Title: calc.Text("brace-layout.table.count: Braces, by length of wall and largest spacing"),
-		Note:   calc.Text("brace-layout.table.count.note: A plain wall without openings. First and last brace 2 ft (0.6 m) from the corners."),
+		ID: "count", Title: calc.Text("Braces, by length of wall and largest spacing"),
+		Note:   calc.Text("A plain wall without openings. First and last brace 2 ft (0.6 m) from the corners."),
 		Out:    "count",
 		Set:    []calc.Entry{{Path: "openings", Text: ""}, {Path: "stacks", Text: ""}},
 		Down:   calc.Axis{Path: "length", US: []string{"12 ft", "20 ft", "28 ft", "40 ft", "60 ft", "80 ft"}, Metric: []string{"3.6 m", "6 m", "9 m", "12 m", "18 m", "24 m"}},
@@ -46,44 +46,44 @@ var layoutTables = []calc.Table{
 
 var (
 	fillBraces = &calc.Formula{
-		ID: "fill", Title: calc.Text("brace-layout.f.fill: Braces between two fixed ones"), Expr: "max(ceil(g/s - 0.000000001) - 1, 0)",
+		ID: "fill", Title: calc.Text("Braces between two fixed ones"), Expr: "max(ceil(g/s - 0.000000001) - 1, 0)",
 		Result: calc.Var{Symbol: "n", Meaning: sayBetween},
 		Vars: []calc.Var{
 			{Symbol: "g", Meaning: sayFixedGap, Unit: "m", US: "ft"},
-			{Symbol: "s", Meaning: calc.Text("brace-layout.var.s: largest spacing"), Unit: "m", US: "ft"}},
+			{Symbol: "s", Meaning: calc.Text("largest spacing"), Unit: "m", US: "ft"}},
 		Fn: calc.Func2(FillBraces), Go: "bracing.FillBraces", Source: "rules",
 	}
 	evenGap = &calc.Formula{
-		ID: "even", Title: calc.Text("brace-layout.f.even: Even gap"), Expr: "g/(n + 1)",
-		Result: calc.Var{Symbol: "e", Meaning: calc.Text("brace-layout.var.e: gap from brace to brace"), Unit: "m", US: "ft"},
+		ID: "even", Title: calc.Text("Even gap"), Expr: "g/(n + 1)",
+		Result: calc.Var{Symbol: "e", Meaning: calc.Text("gap from brace to brace"), Unit: "m", US: "ft"},
 		Vars: []calc.Var{
 			{Symbol: "g", Meaning: sayFixedGap, Unit: "m", US: "ft"},
 			{Symbol: "n", Meaning: sayBetween}},
 		Fn: calc.Func2(EvenGap), Go: "bracing.EvenGap", Source: "even",
 	}
 	plankCount = &calc.Formula{
-		ID: "planks", Title: calc.Text("brace-layout.f.planks: Planks of the platform"), Expr: "w*max(ceil((L - k)/(p - k) - 0.000000001), 1)",
-		Result: calc.Var{Symbol: "N", Meaning: calc.Text("brace-layout.var.N: planks")},
+		ID: "planks", Title: calc.Text("Planks of the platform"), Expr: "w*max(ceil((L - k)/(p - k) - 0.000000001), 1)",
+		Result: calc.Var{Symbol: "N", Meaning: calc.Text("planks")},
 		Vars: []calc.Var{
-			{Symbol: "w", Meaning: calc.Text("brace-layout.var.w: planks side by side")},
+			{Symbol: "w", Meaning: calc.Text("planks side by side")},
 			{Symbol: "L", Meaning: sayWallLength, Unit: "m", US: "ft"},
-			{Symbol: "p", Meaning: calc.Text("brace-layout.var.p: length of a plank"), Unit: "m", US: "ft"},
-			{Symbol: "k", Meaning: calc.Text("brace-layout.var.k: lap"), Unit: "m", US: "ft"}},
+			{Symbol: "p", Meaning: calc.Text("length of a plank"), Unit: "m", US: "ft"},
+			{Symbol: "k", Meaning: calc.Text("lap"), Unit: "m", US: "ft"}},
 		Fn: calc.Func4(PlankCount), Go: "bracing.PlankCount", Source: "osha451",
 	}
 	railLength = &calc.Formula{
-		ID: "rail", Title: calc.Text("brace-layout.f.rail: Guardrail"), Expr: "L + 2*b",
-		Result: calc.Var{Symbol: "R", Meaning: calc.Text("brace-layout.var.R: length of guardrail"), Unit: "m", US: "ft"},
+		ID: "rail", Title: calc.Text("Guardrail"), Expr: "L + 2*b",
+		Result: calc.Var{Symbol: "R", Meaning: calc.Text("length of guardrail"), Unit: "m", US: "ft"},
 		Vars: []calc.Var{
 			{Symbol: "L", Meaning: sayWallLength, Unit: "m", US: "ft"},
-			{Symbol: "b", Meaning: calc.Text("brace-layout.var.b: width of the platform"), Unit: "m", US: "ft"}},
+			{Symbol: "b", Meaning: calc.Text("width of the platform"), Unit: "m", US: "ft"}},
 		Fn: calc.Func2(RailLength), Go: "bracing.RailLength", Source: "osha451",
 	}
 )
 
 // Texts that several formulas share.
 const (
-	sayBetween    = calc.Text("brace-layout.var.n: braces between")
-	sayFixedGap   = calc.Text("brace-layout.var.g: from one fixed brace to the next")
-	sayWallLength = calc.Text("brace-layout.var.L: length of the wall")
+	sayBetween    = calc.Text("braces between")
+	sayFixedGap   = calc.Text("from one fixed brace to the next")
+	sayWallLength = calc.Text("length of the wall")
 )

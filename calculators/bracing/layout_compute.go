@@ -10,14 +10,14 @@ import (
 )
 
 const (
-	openBeyond  = calc.Text("brace-layout.note.open-beyond: This opening ends past the wall, which is {length} long.")
-	stackBeyond = calc.Text("brace-layout.note.stack-beyond: This line is past the wall, which is {length} long.")
-	stackInOpen = calc.Text("brace-layout.note.stack-in-opening: This line is inside an opening. No brace is set for it: brace above and below as the form maker says.")
-	oneForTwo   = calc.Text("brace-layout.note.one-for-two: Two rules ask for braces {gap} apart near {at}. One is set. Is that right with the form maker?")
-	noPier      = calc.Text("brace-layout.note.no-pier: There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.")
-	openWide    = calc.Text("brace-layout.note.open-wide: {gap} across this opening is more than the largest spacing. Brace the buck and the wall above it.")
-	plankSpan   = calc.Text("brace-layout.note.plank-span: The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.")
-	plankShort  = calc.Text("brace-layout.note.plank-short: With this lap, a plank does not reach over the largest gap. Use longer planks.")
+	openBeyond  = calc.Text("This opening ends past the wall, which is {length} long.")
+	stackBeyond = calc.Text("This line is past the wall, which is {length} long.")
+	stackInOpen = calc.Text("This line is inside an opening. No brace is set for it: brace above and below as the form maker says.")
+	oneForTwo   = calc.Text("Two rules ask for braces {gap} apart near {at}. One is set. Is that right with the form maker?")
+	noPier      = calc.Text("There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.")
+	openWide    = calc.Text("{gap} across this opening is more than the largest spacing. Brace the buck and the wall above it.")
+	plankSpan   = calc.Text("The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.")
+	plankShort  = calc.Text("With this lap, a plank does not reach over the largest gap. Use longer planks.")
 )
 
 // spot is one brace on its way to its row.

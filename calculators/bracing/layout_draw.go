@@ -9,11 +9,11 @@ import (
 )
 
 const (
-	layoutTitle = calc.Text("brace-layout.draw.title: Braces from above")
-	layoutDesc  = calc.Text("brace-layout.draw.desc: A wall {length} long with {count} braces. The largest gap is {gap}.")
-	layoutOpen  = calc.Text("brace-layout.draw.opening: opening")
-	layoutStack = calc.Text("brace-layout.draw.stack: stacked joints")
-	layoutGap   = calc.Text("brace-layout.draw.gap: Largest gap {gap}")
+	layoutTitle = calc.Text("Braces from above")
+	layoutDesc  = calc.Text("A wall {length} long with {count} braces. The largest gap is {gap}.")
+	layoutOpen  = calc.Text("opening")
+	layoutStack = calc.Text("stacked joints")
+	layoutGap   = calc.Text("Largest gap {gap}")
 )
 
 // The frame of the drawing: the wall lies level, its braces below it.

@@ -7,79 +7,79 @@ import (
 
 // The reasons of the limits.
 const (
-	shortWall   = calc.Text("brace-layout.why.short: A wall this short is held by its corners.")
-	tightBraces = calc.Text("brace-layout.why.tight: Braces this close stand in each other's way.")
-	wideBraces  = calc.Text("brace-layout.why.wide: No form maker lets braces stand this far apart.")
-	farCorner   = calc.Text("brace-layout.why.corner: A corner needs a brace nearer than this.")
-	farSide     = calc.Text("brace-layout.why.side: So far off, the brace does not hold the opening.")
-	shortPlank  = calc.Text("brace-layout.why.plank: A plank this short spans no bay.")
-	leastLap    = calc.Text("brace-layout.why.lap: Planks lap 12 in. (305 mm) at least, unless nailed or tied.")
-	leastWide   = calc.Text("brace-layout.why.platform: A platform is at least 18 in. (457 mm) wide.")
+	shortWall   = calc.Text("A wall this short is held by its corners.")
+	tightBraces = calc.Text("Braces this close stand in each other's way.")
+	wideBraces  = calc.Text("No form maker lets braces stand this far apart.")
+	farCorner   = calc.Text("A corner needs a brace nearer than this.")
+	farSide     = calc.Text("So far off, the brace does not hold the opening.")
+	shortPlank  = calc.Text("A plank this short spans no bay.")
+	leastLap    = calc.Text("Planks lap 12 in. (305 mm) at least, unless nailed or tied.")
+	leastWide   = calc.Text("A platform is at least 18 in. (457 mm) wide.")
 )
 
 func withPlatform(c calc.Case) bool { return c.Flag("platform") }
 
 var openingCols = []calc.Field{
-	{ID: "start", Label: calc.Text("brace-layout.openings.start: Near side, from start"), Display: &displays.Wall,
+	{ID: "start", Label: calc.Text("Near side, from start"), Display: &displays.Wall,
 		Min: &calc.Limit{Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 400, Unit: "ft", Why: displays.OneJob}},
-	{ID: "width", Label: calc.Text("brace-layout.openings.width: Width"), Display: &displays.Wall,
+	{ID: "width", Label: calc.Text("Width"), Display: &displays.Wall,
 		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.LeaveOut}, Max: &calc.Limit{At: 60, Unit: "ft", Why: displays.CheckUnit}},
 }
 
 var stackCols = []calc.Field{
-	{ID: "at", Label: calc.Text("brace-layout.stacks.at: From start"), Display: &displays.Wall,
+	{ID: "at", Label: calc.Text("From start"), Display: &displays.Wall,
 		Min: &calc.Limit{Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 400, Unit: "ft", Why: displays.OneJob}},
 }
 
 var layoutIn = []calc.Field{
-	{ID: "length", Label: calc.Text("brace-layout.length: Length of the wall"), Display: &displays.Wall, Usual: "40 ft",
-		Help: calc.Text("brace-layout.length.help: The tape starts at the left end, seen from the braces."),
+	{ID: "length", Label: calc.Text("Length of the wall"), Display: &displays.Wall, Usual: "40 ft",
+		Help: calc.Text("The tape starts at the left end, seen from the braces."),
 		Min:  &calc.Limit{At: 4, Unit: "ft", Why: shortWall}, Max: &calc.Limit{At: 400, Unit: "ft", Why: displays.OneJob}},
-	{ID: "spacing", Label: calc.Text("brace-layout.spacing: Largest spacing"), Display: &displays.Wall, Usual: "6 ft",
-		Help: calc.Text("brace-layout.spacing.help: From the form maker or the engineer."),
+	{ID: "spacing", Label: calc.Text("Largest spacing"), Display: &displays.Wall, Usual: "6 ft",
+		Help: calc.Text("From the form maker or the engineer."),
 		Min:  &calc.Limit{At: 2, Unit: "ft", Why: tightBraces}, Max: &calc.Limit{At: 12, Unit: "ft", Why: wideBraces, Source: "rules"}},
-	{ID: "corner", Label: calc.Text("brace-layout.corner: First brace from a corner"), Display: &displays.Wall, Usual: "2 ft",
+	{ID: "corner", Label: calc.Text("First brace from a corner"), Display: &displays.Wall, Usual: "2 ft",
 		Min: &calc.Limit{Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Unit: "ft", Why: farCorner, Source: "rules"}},
-	{ID: "side", Label: calc.Text("brace-layout.side: Brace from an opening's edge"), Display: &displays.Part, Usual: "12 in",
+	{ID: "side", Label: calc.Text("Brace from an opening's edge"), Display: &displays.Part, Usual: "12 in",
 		Min: &calc.Limit{Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 36, Unit: "in", Why: farSide, Source: "rules"}},
-	{ID: "closest", Label: calc.Text("brace-layout.closest: Closest two braces may stand"), Display: &displays.Part, Usual: "12 in",
-		Help: calc.Text("brace-layout.closest.help: Where two rules ask for more, one brace serves both."),
+	{ID: "closest", Label: calc.Text("Closest two braces may stand"), Display: &displays.Part, Usual: "12 in",
+		Help: calc.Text("Where two rules ask for more, one brace serves both."),
 		Min:  &calc.Limit{Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 24, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "openings", Label: calc.Text("brace-layout.openings: Openings"), Kind: calc.Rows, Cols: openingCols, MaxRows: 20, Usual: "8 ft | 3 ft; 24 ft | 6 ft"},
-	{ID: "stacks", Label: calc.Text("brace-layout.stacks: Lines of stacked joints"), Kind: calc.Rows, Cols: stackCols, MaxRows: 20, Usual: "20 ft",
-		Help: calc.Text("brace-layout.stacks.help: Where joints stand above each other and the form can hinge.")},
-	{ID: "platform", Label: calc.Text("brace-layout.platform: Planks on the braces"), Kind: calc.Flag, Usual: "yes"},
-	{ID: "plank", Label: calc.Text("brace-layout.plank: Length of a plank"), Display: &displays.Wall, Usual: "16 ft", When: withPlatform,
+	{ID: "openings", Label: calc.Text("Openings"), Kind: calc.Rows, Cols: openingCols, MaxRows: 20, Usual: "8 ft | 3 ft; 24 ft | 6 ft"},
+	{ID: "stacks", Label: calc.Text("Lines of stacked joints"), Kind: calc.Rows, Cols: stackCols, MaxRows: 20, Usual: "20 ft",
+		Help: calc.Text("Where joints stand above each other and the form can hinge.")},
+	{ID: "platform", Label: calc.Text("Planks on the braces"), Kind: calc.Flag, Usual: "yes"},
+	{ID: "plank", Label: calc.Text("Length of a plank"), Display: &displays.Wall, Usual: "16 ft", When: withPlatform,
 		Min: &calc.Limit{At: 6, Unit: "ft", Why: shortPlank}, Max: &calc.Limit{At: 32, Unit: "ft", Why: displays.CheckUnit}},
-	{ID: "span", Label: calc.Text("brace-layout.span: Longest span of a plank"), Display: &displays.Wall, Usual: "8 ft", When: withPlatform,
-		Help: calc.Text("brace-layout.span.help: For the load on it. A 2 × 10 under light duty: 8 ft (2.4 m)."),
+	{ID: "span", Label: calc.Text("Longest span of a plank"), Display: &displays.Wall, Usual: "8 ft", When: withPlatform,
+		Help: calc.Text("For the load on it. A 2 × 10 under light duty: 8 ft (2.4 m)."),
 		Min:  &calc.Limit{At: 3, Unit: "ft", Why: shortPlank}, Max: &calc.Limit{At: 16, Unit: "ft", Why: displays.CheckUnit}},
-	{ID: "lap", Label: calc.Text("brace-layout.lap: Lap of two planks"), Display: &displays.Part, Usual: "12 in", When: withPlatform,
+	{ID: "lap", Label: calc.Text("Lap of two planks"), Display: &displays.Part, Usual: "12 in", When: withPlatform,
 		Min: &calc.Limit{At: 12, Unit: "in", Why: leastLap, Source: "osha451"}, Max: &calc.Limit{At: 48, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "abreast", Label: calc.Text("brace-layout.abreast: Planks side by side"), Display: &displays.Count, Whole: true, Usual: "2", When: withPlatform,
+	{ID: "abreast", Label: calc.Text("Planks side by side"), Display: &displays.Count, Whole: true, Usual: "2", When: withPlatform,
 		Min: &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 6, Why: displays.CheckCount}},
-	{ID: "width", Label: calc.Text("brace-layout.width: Width of the platform"), Display: &displays.Part, Usual: "19 in", When: withPlatform,
+	{ID: "width", Label: calc.Text("Width of the platform"), Display: &displays.Part, Usual: "19 in", When: withPlatform,
 		Min: &calc.Limit{At: 18, Unit: "in", Why: leastWide, Source: "osha451"}, Max: &calc.Limit{At: 60, Unit: "in", Why: displays.CheckUnit}},
 }
 
 // kindOptions says which rule a brace stands for.
 var kindOptions = []calc.Option{
-	{ID: "corner", Label: calc.Text("brace-layout.kind.corner: corner")},
-	{ID: "opening", Label: calc.Text("brace-layout.kind.opening: opening")},
-	{ID: "stack", Label: calc.Text("brace-layout.kind.stack: stacked joints")},
-	{ID: "between", Label: calc.Text("brace-layout.kind.between: between")},
+	{ID: "corner", Label: calc.Text("corner")},
+	{ID: "opening", Label: calc.Text("opening")},
+	{ID: "stack", Label: calc.Text("stacked joints")},
+	{ID: "between", Label: calc.Text("between")},
 }
 
 var layoutOut = []calc.Field{
-	{ID: "count", Label: calc.Text("brace-layout.out.count: Braces"), Display: &displays.Count, Exact: true, Lead: true},
-	{ID: "largest", Label: calc.Text("brace-layout.out.largest: Largest gap"), Display: &displays.Wall, Lead: true},
-	{ID: "braces", Label: calc.Text("brace-layout.out.braces: Brace by brace"), Kind: calc.Rows, Cols: []calc.Field{
-		{ID: "nr", Label: calc.Text("brace-layout.braces.nr: Brace"), Display: &displays.Count, Exact: true},
-		{ID: "at", Label: calc.Text("brace-layout.braces.at: Tape from start"), Display: &displays.Wall},
-		{ID: "gap", Label: calc.Text("brace-layout.braces.gap: From the last one"), Display: &displays.Wall},
-		{ID: "for", Label: calc.Text("brace-layout.braces.for: Stands for"), Kind: calc.Choice, Options: kindOptions},
+	{ID: "count", Label: calc.Text("Braces"), Display: &displays.Count, Exact: true, Lead: true},
+	{ID: "largest", Label: calc.Text("Largest gap"), Display: &displays.Wall, Lead: true},
+	{ID: "braces", Label: calc.Text("Brace by brace"), Kind: calc.Rows, Cols: []calc.Field{
+		{ID: "nr", Label: calc.Text("Brace"), Display: &displays.Count, Exact: true},
+		{ID: "at", Label: calc.Text("Tape from start"), Display: &displays.Wall},
+		{ID: "gap", Label: calc.Text("From the last one"), Display: &displays.Wall},
+		{ID: "for", Label: calc.Text("Stands for"), Kind: calc.Choice, Options: kindOptions},
 	}},
-	{ID: "planks", Label: calc.Text("brace-layout.out.planks: Planks"), Display: &displays.Count, Exact: true},
-	{ID: "platform-length", Label: calc.Text("brace-layout.out.platform-length: Length of platform"), Display: &displays.Wall},
-	{ID: "rail", Label: calc.Text("brace-layout.out.rail: Guardrail, side and ends"), Display: &displays.Wall},
+	{ID: "planks", Label: calc.Text("Planks"), Display: &displays.Count, Exact: true},
+	{ID: "platform-length", Label: calc.Text("Length of platform"), Display: &displays.Wall},
+	{ID: "rail", Label: calc.Text("Guardrail, side and ends"), Display: &displays.Wall},
 }

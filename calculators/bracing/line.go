@@ -12,14 +12,14 @@ import "coursebook/calculators/calc"
 // until the question is answered. Once answered, a note repeats the answer.
 var StringLine = &calc.Calculator{
 	ID:       "string-line",
-	Title:    calc.Text("string-line.title: String-line correction"),
-	Purpose:  calc.Text("string-line.purpose: Which brace to turn, which way and how far, from the gaps at the string."),
+	Title:    calc.Text("String-line correction"),
+	Purpose:  calc.Text("Which brace to turn, which way and how far, from the gaps at the string."),
 	In:       lineIn,
 	Out:      lineOut,
 	Formulas: lineFormulas,
 	Sources:  lineSources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("string-line.caution.hold: Hold point: never turn a brace once the concrete has stiffened.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Hold point: never turn a brace once the concrete has stiffened.")},
 	},
 	Tables:  lineTables,
 	Compute: computeLine,
@@ -41,14 +41,14 @@ var lineSources = []calc.Source{
 
 var lineTables = []calc.Table{
 	{
-		ID: "foot", Title: calc.Text("string-line.table.foot: Turns, by how far off and distance of the brace foot"),
-		Note: calc.Text("string-line.table.foot.note: Brace 6 ft (1.83 m) up, string at 8 ft (2.44 m), 5 threads per inch, one threaded end."),
+		ID: "foot", Title: calc.Text("Turns, by how far off and distance of the brace foot"),
+		Note: calc.Text("Brace 6 ft (1.83 m) up, string at 8 ft (2.44 m), 5 threads per inch, one threaded end."),
 		Out:  "turns", Set: noBlocks(), Down: tableOff,
 		Across: calc.Axis{Path: "foot-distance", US: []string{"4 ft", "5 ft", "6 ft", "7 ft", "8 ft"}, Metric: []string{"1.2 m", "1.5 m", "1.8 m", "2.1 m", "2.4 m"}},
 	},
 	{
-		ID: "travel", Title: calc.Text("string-line.table.travel: Turns, by how far off and travel of one turn"),
-		Note: calc.Text("string-line.table.travel.note: Brace 6 ft (1.83 m) up, its foot 5 ft (1.52 m) out, string at 8 ft (2.44 m)."),
+		ID: "travel", Title: calc.Text("Turns, by how far off and travel of one turn"),
+		Note: calc.Text("Brace 6 ft (1.83 m) up, its foot 5 ft (1.52 m) out, string at 8 ft (2.44 m)."),
 		Out:  "turns", Set: noBlocks(calc.Entry{Path: "thread-as", Text: "travel"}), Down: tableOff,
 		Across: calc.Axis{Path: "travel", US: []string{"0.1 in", "0.125 in", "0.2 in", "0.25 in", "0.4 in"}, Metric: []string{"2.5 mm", "3 mm", "5 mm", "6 mm", "10 mm"}},
 	},

@@ -72,7 +72,7 @@ func countTurns(lines []line) int {
 	return n
 }
 
-var ofWorst = calc.Text("string-line.of.worst: The worst reading, row {row}")
+var ofWorst = calc.Text("The worst reading, row {row}")
 
 func stiff(in calc.Case) bool { return in.Choice("concrete") == "stiff" }
 

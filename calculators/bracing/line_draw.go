@@ -30,19 +30,19 @@ const (
 
 // The words of the drawing.
 var (
-	drawTitle  = calc.Text("string-line.draw.title: String line from above")
-	drawDesc   = calc.Text("string-line.draw.desc: {count} readings, {turn} braces to turn. Worst is brace {name}, off by {worst}.")
-	drawAbove  = calc.Text("string-line.draw.above: From above, offsets enlarged")
-	drawString = calc.Text("string-line.draw.string: string")
-	drawWall   = calc.Text("string-line.draw.wall: wall")
-	drawOff    = calc.Text("string-line.draw.off: {off} off")
-	drawOK     = calc.Text("string-line.draw.ok: {off}, good")
-	drawTurns  = calc.Text("string-line.draw.turns: {turns} turns")
-	drawTurn   = calc.Text("string-line.draw.turn: {turn} {turns}")
-	drawWithin = calc.Text("string-line.draw.within: within {tolerance}")
-	drawBeyond = calc.Text("string-line.draw.beyond: beyond: go as the arrow shows")
-	drawSide   = calc.Text("string-line.draw.side: String: {side}")
-	drawNoSide = calc.Text("string-line.draw.no-side: Side not answered: no brace drawn")
+	drawTitle  = calc.Text("String line from above")
+	drawDesc   = calc.Text("{count} readings, {turn} braces to turn. Worst is brace {name}, off by {worst}.")
+	drawAbove  = calc.Text("From above, offsets enlarged")
+	drawString = calc.Text("string")
+	drawWall   = calc.Text("wall")
+	drawOff    = calc.Text("{off} off")
+	drawOK     = calc.Text("{off}, good")
+	drawTurns  = calc.Text("{turns} turns")
+	drawTurn   = calc.Text("{turn} {turns}")
+	drawWithin = calc.Text("within {tolerance}")
+	drawBeyond = calc.Text("beyond: go as the arrow shows")
+	drawSide   = calc.Text("String: {side}")
+	drawNoSide = calc.Text("Side not answered: no brace drawn")
 )
 
 // drawLine shows string, blocks and wall from above, a round mark at readings

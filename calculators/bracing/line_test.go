@@ -37,7 +37,7 @@ func TestDefaultByHand(t *testing.T) {
 // lengthen or shorten; the number of turns is the same for both answers.
 func TestSideIsAskedNeverAssumed(t *testing.T) {
 	open, brace, other := calctest.Run(t, StringLine), calctest.Run(t, StringLine, "string-side=brace"), calctest.Run(t, StringLine, "string-side=other")
-	if n, ok := calctest.NoteOf(open, "string-line.note.side"); !ok || n.Level != calc.LevelAsk {
+	if n, ok := calctest.NoteOf(open, "Which side is the string on? Lengthen or shorten is told once you answer."); !ok || n.Level != calc.LevelAsk {
 		t.Error("the side is not asked for")
 	}
 	for i, l := range open.Out.Rows("lines") {
@@ -53,10 +53,10 @@ func TestSideIsAskedNeverAssumed(t *testing.T) {
 			t.Errorf("row %d: %s on the brace side, %s on the other", i+1, b.Choice("turn"), o.Choice("turn"))
 		}
 	}
-	if _, ok := calctest.NoteOf(brace, "string-line.note.side-brace"); !ok {
+	if _, ok := calctest.NoteOf(brace, "For a string on the brace side: wide gap, shorten; narrow gap, lengthen."); !ok {
 		t.Error("the answer is not repeated")
 	}
-	if _, ok := calctest.NoteOf(other, "string-line.note.side-other"); !ok {
+	if _, ok := calctest.NoteOf(other, "For a string on the far side of the wall: wide gap, lengthen; narrow gap, shorten."); !ok {
 		t.Error("the answer is not repeated")
 	}
 }
@@ -134,7 +134,7 @@ func TestOrderOfWork(t *testing.T) {
 
 func TestTooLate(t *testing.T) {
 	res := calctest.Run(t, StringLine, "concrete=stiff", "string-side=brace")
-	if n, ok := calctest.NoteOf(res, "string-line.note.too-late"); !ok || n.Level != calc.LevelWarning || res.State != calc.OK {
+	if n, ok := calctest.NoteOf(res, "The concrete has stiffened. Do not turn any brace: it would crack the wall or tear the brace loose. Write the readings down and tell the foreman."); !ok || n.Level != calc.LevelWarning || res.State != calc.OK {
 		t.Fatal("no warning that the concrete has stiffened")
 	}
 	if res.Out.Has("turns") || res.Out.Num("to-turn") != 0 {
@@ -157,35 +157,37 @@ func TestTooLate(t *testing.T) {
 
 func TestNotes(t *testing.T) {
 	for _, c := range []struct {
-		inputs, key, at string
-		want            bool
+		inputs string
+		key    calc.Text
+		at     string
+		want   bool
 	}{
-		{"", "string-line.note.rounds", "", false},
-		{"readings=7 | 2-1/2 in", "string-line.note.rounds", "readings.1.gap", true},
-		{"first-end=7/8 in", "string-line.note.end-off", "first-end", true},
-		{"second-end=25/32 in", "string-line.note.end-off", "", false},
-		{"second-end=", "string-line.note.end-unread", "first-end", true},
-		{"block=3/8 in", "string-line.note.thin-block", "block", true},
-		{"block=1/2 in", "string-line.note.thin-block", "", false},
-		{"readings=1 | 0 in", "string-line.note.touches", "readings.1.gap", true},
-		{"readings=1 | 1-1/4 in; 2 | 1-1/2 in; 3 | 1-1/4 in", "string-line.note.one-way", "readings", true},
-		{"readings=1 | 1-1/4 in; 2 | 1/4 in; 3 | 1-1/4 in", "string-line.note.one-way", "", false},
-		{"readings=1 | 3/4 in; 2 | 1-7/8 in", "string-line.note.jump", "readings.2.gap", true},
-		{"readings=1 | 3/4 in; 2 | 1-3/4 in", "string-line.note.jump", "", false},
-		{"string-side=brace", "string-line.note.pull", "", true},
-		{"string-side=brace; readings=1 | 1/4 in", "string-line.note.pull", "", false},
-		{"foot-distance=3 ft", "string-line.note.slope", "foot-distance", true},
-		{"foot-distance=17 ft", "string-line.note.slope", "foot-distance", true},
-		{"foot-distance=5 ft", "string-line.note.slope", "", false},
-		{"tolerance=3/8 in", "string-line.note.loose", "tolerance", true},
-		{"tolerance=1/4 in", "string-line.note.loose", "", false},
-		{"", "string-line.note.over-plumb", "readings", true},
-		{"string-height=15 ft", "string-line.note.over-plumb", "", false},
-		{"thread-as=travel; travel=1 in; tolerance=1/8 in", "string-line.note.coarse", "tolerance", true},
-		{"readings=1 | -1/8 in", "calc.below", "readings.1.gap", true},
-		{"readings=1 | 13 in", "calc.above", "readings.1.gap", true},
-		{"readings=", "calc.few-rows", "readings", true},
-		{"string-side=left", "calc.no-option", "string-side", true},
+		{"", "Brace {name} needs {turns} turns. Turn two, read all again, then go on.", "", false},
+		{"readings=7 | 2-1/2 in", "Brace {name} needs {turns} turns. Turn two, read all again, then go on.", "readings.1.gap", true},
+		{"first-end=7/8 in", "The gap here is {gap}, the block is {block}. Set the string again before you turn a brace.", "first-end", true},
+		{"second-end=25/32 in", "The gap here is {gap}, the block is {block}. Set the string again before you turn a brace.", "", false},
+		{"second-end=", "Read the gap at both end blocks. Until then the string is not proved.", "first-end", true},
+		{"block=3/8 in", "With blocks under {least} a bulge lifts the string. Are the blocks right?", "block", true},
+		{"block=1/2 in", "With blocks under {least} a bulge lifts the string. Are the blocks right?", "", false},
+		{"readings=1 | 0 in", "The wall touches or lifts the string here. Use thicker blocks and read again.", "readings.1.gap", true},
+		{"readings=1 | 1-1/4 in; 2 | 1-1/2 in; 3 | 1-1/4 in", "All readings are off the same way. Check the end blocks before you turn a brace.", "readings", true},
+		{"readings=1 | 1-1/4 in; 2 | 1/4 in; 3 | 1-1/4 in", "All readings are off the same way. Check the end blocks before you turn a brace.", "", false},
+		{"readings=1 | 3/4 in; 2 | 1-7/8 in", "This reading is {jump} from the one before. Read it again.", "readings.2.gap", true},
+		{"readings=1 | 3/4 in; 2 | 1-3/4 in", "This reading is {jump} from the one before. Read it again.", "", false},
+		{"string-side=brace", "Shortening pulls the wall. The brace must be fixed to pull, at wall and foot.", "", true},
+		{"string-side=brace; readings=1 | 1/4 in", "Shortening pulls the wall. The brace must be fixed to pull, at wall and foot.", "", false},
+		{"foot-distance=3 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.", "foot-distance", true},
+		{"foot-distance=17 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.", "foot-distance", true},
+		{"foot-distance=5 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.", "", false},
+		{"tolerance=3/8 in", "This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.", "tolerance", true},
+		{"tolerance=1/4 in", "This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.", "", false},
+		{"", "The worst is beyond the plumb limit of ACI 117-10 at this height, {limit}.", "readings", true},
+		{"string-height=15 ft", "The worst is beyond the plumb limit of ACI 117-10 at this height, {limit}.", "", false},
+		{"thread-as=travel; travel=1 in; tolerance=1/8 in", "A quarter turn moves the wall by {move}, more than the tolerance. Turn by eighths.", "tolerance", true},
+		{"readings=1 | -1/8 in", "{label} must be at least {limit}. {why}", "readings.1.gap", true},
+		{"readings=1 | 13 in", "{label} must be at most {limit}. {why}", "readings.1.gap", true},
+		{"readings=", "{label} needs at least {min} rows.", "readings", true},
+		{"string-side=left", "{label} has no answer “{text}”. Choose one of: {options}.", "string-side", true},
 	} {
 		res := calctest.Try(StringLine, calctest.Inputs(c.inputs)...)
 		n, got := calctest.NoteOf(res, c.key)

@@ -11,8 +11,10 @@ import (
 var more = []*calc.Calculator{BraceLayout, WindOnWall, LineRounds, PlumbCheck}
 
 type noteCase struct {
-	inputs, key, at string
-	want            bool
+	inputs string
+	key    calc.Text
+	at     string
+	want   bool
 }
 
 // checkNotes finds notes where they must stand and nowhere else.

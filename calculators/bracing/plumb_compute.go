@@ -10,15 +10,15 @@ import (
 )
 
 const (
-	overWall   = calc.Text("plumb-check.note.over-wall: This reading is above the wall, which is {height} high.")
-	sameUp     = calc.Text("plumb-check.note.same-height: Two readings stand at the same height. Give one for each height.")
-	notTop     = calc.Text("plumb-check.note.not-top: The highest reading is at {up}. Read the top of the wall too.")
-	booksSplit = calc.Text("plumb-check.note.split: The editions differ: plumb by the 1990 one, beyond by the newer ones. Ask which edition the project papers name.")
-	ownLoose   = calc.Text("plumb-check.note.own-loose: Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?")
-	onTop      = calc.Text("plumb-check.note.on-top: Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to storey.")
-	beyondNew  = calc.Text("plumb-check.note.beyond: Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, tell the foreman.")
-	homeRule   = calc.Text("plumb-check.note.home: The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.")
-	edgeOld    = calc.Text("plumb-check.note.edge: The tighter limits are for exposed corner columns and joint grooves. For a plain wall corner take the wall face.")
+	overWall   = calc.Text("This reading is above the wall, which is {height} high.")
+	sameUp     = calc.Text("Two readings stand at the same height. Give one for each height.")
+	notTop     = calc.Text("The highest reading is at {up}. Read the top of the wall too.")
+	booksSplit = calc.Text("The editions differ: plumb by the 1990 one, beyond by the newer ones. Ask which edition the project papers name.")
+	ownLoose   = calc.Text("Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?")
+	onTop      = calc.Text("Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to storey.")
+	beyondNew  = calc.Text("Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, tell the foreman.")
+	homeRule   = calc.Text("The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.")
+	edgeOld    = calc.Text("The tighter limits are for exposed corner columns and joint grooves. For a plain wall corner take the wall face.")
 )
 
 // reading is one place up the wall; the base is one of them, at 0 and plumb.

@@ -10,13 +10,13 @@ import (
 )
 
 const (
-	plumbTitle = calc.Text("plumb-check.draw.title: Readings up the wall")
-	plumbDesc  = calc.Text("plumb-check.draw.desc: The worst reading is out of plumb by {worst}. The limit of ACI 117-10 at the top is {limit}.")
-	plumbUp    = calc.Text("plumb-check.draw.up: Height")
-	plumbOff   = calc.Text("plumb-check.draw.off: out of plumb, enlarged")
-	plumbNew   = calc.Text("plumb-check.draw.new: limit of ACI 117-10, {limit} at the top")
-	plumbOld   = calc.Text("plumb-check.draw.old: limit of ACI 117-90, {limit}")
-	plumbWall  = calc.Text("plumb-check.draw.wall: the wall as read")
+	plumbTitle = calc.Text("Readings up the wall")
+	plumbDesc  = calc.Text("The worst reading is out of plumb by {worst}. The limit of ACI 117-10 at the top is {limit}.")
+	plumbUp    = calc.Text("Height")
+	plumbOff   = calc.Text("out of plumb, enlarged")
+	plumbNew   = calc.Text("limit of ACI 117-10, {limit} at the top")
+	plumbOld   = calc.Text("limit of ACI 117-90, {limit}")
+	plumbWall  = calc.Text("the wall as read")
 )
 
 // axisHeight is short enough to stand beside the axis.

@@ -7,71 +7,71 @@ import (
 
 // The reasons of the limits.
 const (
-	bookHeight = calc.Text("plumb-check.why.height: The limit of this book ends here.")
-	leanMost   = calc.Text("plumb-check.why.lean: A wall this far out is falling. Check the unit.")
-	tightOwn   = calc.Text("plumb-check.why.tight: A plumb line and a tape do not show less.")
+	bookHeight = calc.Text("The limit of this book ends here.")
+	leanMost   = calc.Text("A wall this far out is falling. Check the unit.")
+	tightOwn   = calc.Text("A plumb line and a tape do not show less.")
 )
 
 var plumbIn = []calc.Field{
-	{ID: "height", Label: calc.Text("plumb-check.height: Height of the wall"), Display: &displays.Height, Usual: "9 ft",
+	{ID: "height", Label: calc.Text("Height of the wall"), Display: &displays.Height, Usual: "9 ft",
 		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 83.0 + 1.0/3, Unit: "ft", Why: bookHeight, Source: "aci117"}},
-	{ID: "readings", Label: calc.Text("plumb-check.readings: Readings up the wall"), Kind: calc.Rows, MinRows: 1, MaxRows: 20,
-		Help:  calc.Text("plumb-check.readings.help: Out of plumb against the base. Minus is toward the braces."),
+	{ID: "readings", Label: calc.Text("Readings up the wall"), Kind: calc.Rows, MinRows: 1, MaxRows: 20,
+		Help:  calc.Text("Out of plumb against the base. Minus is toward the braces."),
 		Usual: "3 ft | 1/8 in; 6 ft | 1/4 in; 9 ft | 3/8 in", Cols: []calc.Field{
-			{ID: "up", Label: calc.Text("plumb-check.readings.up: Height above the base"), Display: &displays.Height,
+			{ID: "up", Label: calc.Text("Height above the base"), Display: &displays.Height,
 				Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.LeaveOut}, Max: &calc.Limit{At: 83.0 + 1.0/3, Unit: "ft", Why: bookHeight, Source: "aci117"}},
-			{ID: "off", Label: calc.Text("plumb-check.readings.off: Out of plumb"), Display: &displays.Part,
+			{ID: "off", Label: calc.Text("Out of plumb"), Display: &displays.Part,
 				Min: &calc.Limit{At: -12, Unit: "in", Why: leanMost}, Max: &calc.Limit{At: 12, Unit: "in", Why: leanMost}},
 		}},
-	{ID: "what", Label: calc.Text("plumb-check.what: Read at"), Kind: calc.Choice, Usual: "surface", Options: []calc.Option{
-		{ID: "surface", Label: calc.Text("plumb-check.what.surface: wall face or edge")},
-		{ID: "edge", Label: calc.Text("plumb-check.what.edge: exposed column corner or groove")}}},
-	{ID: "class", Label: calc.Text("plumb-check.class: Class of surface"), Kind: calc.Choice, Usual: "c",
-		Help: calc.Text("plumb-check.class.help: From the project papers. Foam hides the face: C or D is usual."), Options: []calc.Option{
-			{ID: "a", Label: calc.Text("plumb-check.class.a: A: prominent, shows")},
-			{ID: "b", Label: calc.Text("plumb-check.class.b: B: coarse finish over it")},
-			{ID: "c", Label: calc.Text("plumb-check.class.c: C: general, shows")},
-			{ID: "d", Label: calc.Text("plumb-check.class.d: D: hidden for good")}}},
-	{ID: "gap", Label: calc.Text("plumb-check.gap: Gap under the straightedge"), Display: &displays.Part, Optional: true, Usual: "1/4 in",
-		Help: calc.Text("plumb-check.gap.help: 5 ft (1.5 m) straightedge, set anywhere on the face."),
+	{ID: "what", Label: calc.Text("Read at"), Kind: calc.Choice, Usual: "surface", Options: []calc.Option{
+		{ID: "surface", Label: calc.Text("wall face or edge")},
+		{ID: "edge", Label: calc.Text("exposed column corner or groove")}}},
+	{ID: "class", Label: calc.Text("Class of surface"), Kind: calc.Choice, Usual: "c",
+		Help: calc.Text("From the project papers. Foam hides the face: C or D is usual."), Options: []calc.Option{
+			{ID: "a", Label: calc.Text("A: prominent, shows")},
+			{ID: "b", Label: calc.Text("B: coarse finish over it")},
+			{ID: "c", Label: calc.Text("C: general, shows")},
+			{ID: "d", Label: calc.Text("D: hidden for good")}}},
+	{ID: "gap", Label: calc.Text("Gap under the straightedge"), Display: &displays.Part, Optional: true, Usual: "1/4 in",
+		Help: calc.Text("5 ft (1.5 m) straightedge, set anywhere on the face."),
 		Min:  &calc.Limit{Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "step", Label: calc.Text("plumb-check.step: Step at a form joint"), Display: &displays.Part, Optional: true,
+	{ID: "step", Label: calc.Text("Step at a form joint"), Display: &displays.Part, Optional: true,
 		Min: &calc.Limit{Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "own", Label: calc.Text("plumb-check.own: Tolerance of your project"), Display: &displays.Part, Optional: true,
-		Help: calc.Text("plumb-check.own.help: Out of plumb at any height, if the papers name one."),
+	{ID: "own", Label: calc.Text("Tolerance of your project"), Display: &displays.Part, Optional: true,
+		Help: calc.Text("Out of plumb at any height, if the papers name one."),
 		Min:  &calc.Limit{At: 1.0 / 16, Unit: "in", Why: tightOwn}, Max: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "storeys", Label: calc.Text("plumb-check.storeys: Storeys still to come on top"), Kind: calc.Choice, Usual: "none", Options: []calc.Option{
-		{ID: "none", Label: calc.Text("plumb-check.storeys.none: none")},
-		{ID: "one", Label: calc.Text("plumb-check.storeys.one: one or more")}}},
+	{ID: "storeys", Label: calc.Text("Storeys still to come on top"), Kind: calc.Choice, Usual: "none", Options: []calc.Option{
+		{ID: "none", Label: calc.Text("none")},
+		{ID: "one", Label: calc.Text("one or more")}}},
 }
 
 // bookOptions name the lines of the table.
 var bookOptions = []calc.Option{
-	{ID: "new", Label: calc.Text("plumb-check.book.new: ACI 117-06, -10: plumb")},
-	{ID: "old", Label: calc.Text("plumb-check.book.old: ACI 117-90: plumb")},
-	{ID: "slope", Label: calc.Text("plumb-check.book.slope: ACI 117-90, UFGS: 10 mm in 3 m")},
-	{ID: "home", Label: calc.Text("plumb-check.book.home: Home-builder guideline: plumb")},
-	{ID: "own", Label: calc.Text("plumb-check.book.own: Your project: plumb")},
-	{ID: "plane", Label: calc.Text("plumb-check.book.plane: UFGS, by class: straightedge")},
-	{ID: "step", Label: calc.Text("plumb-check.book.step: UFGS, by class: step")},
+	{ID: "new", Label: calc.Text("ACI 117-06, -10: plumb")},
+	{ID: "old", Label: calc.Text("ACI 117-90: plumb")},
+	{ID: "slope", Label: calc.Text("ACI 117-90, UFGS: 10 mm in 3 m")},
+	{ID: "home", Label: calc.Text("Home-builder guideline: plumb")},
+	{ID: "own", Label: calc.Text("Your project: plumb")},
+	{ID: "plane", Label: calc.Text("UFGS, by class: straightedge")},
+	{ID: "step", Label: calc.Text("UFGS, by class: step")},
 }
 
 var plumbOut = []calc.Field{
-	{ID: "worst", Label: calc.Text("plumb-check.out.worst: Worst, out of plumb by"), Display: &displays.Part, Lead: true},
-	{ID: "new", Label: calc.Text("plumb-check.out.new: By ACI 117-06 and -10"), Kind: calc.Choice, Options: withinOptions, Lead: true},
-	{ID: "old", Label: calc.Text("plumb-check.out.old: By ACI 117-90"), Kind: calc.Choice, Options: withinOptions, Lead: true},
-	{ID: "checks", Label: calc.Text("plumb-check.out.checks: Edition by edition"), Kind: calc.Rows, Cols: []calc.Field{
-		{ID: "book", Label: calc.Text("plumb-check.checks.book: By"), Kind: calc.Choice, Options: bookOptions},
-		{ID: "up", Label: calc.Text("plumb-check.checks.up: At height"), Display: &displays.Height},
-		{ID: "limit", Label: calc.Text("plumb-check.checks.limit: Limit"), Display: &displays.PartAtMost},
-		{ID: "measured", Label: calc.Text("plumb-check.checks.measured: Measured"), Display: &displays.Part},
-		{ID: "within", Label: calc.Text("plumb-check.checks.within: Within"), Kind: calc.Flag},
+	{ID: "worst", Label: calc.Text("Worst, out of plumb by"), Display: &displays.Part, Lead: true},
+	{ID: "new", Label: calc.Text("By ACI 117-06 and -10"), Kind: calc.Choice, Options: withinOptions, Lead: true},
+	{ID: "old", Label: calc.Text("By ACI 117-90"), Kind: calc.Choice, Options: withinOptions, Lead: true},
+	{ID: "checks", Label: calc.Text("Edition by edition"), Kind: calc.Rows, Cols: []calc.Field{
+		{ID: "book", Label: calc.Text("By"), Kind: calc.Choice, Options: bookOptions},
+		{ID: "up", Label: calc.Text("At height"), Display: &displays.Height},
+		{ID: "limit", Label: calc.Text("Limit"), Display: &displays.PartAtMost},
+		{ID: "measured", Label: calc.Text("Measured"), Display: &displays.Part},
+		{ID: "within", Label: calc.Text("Within"), Kind: calc.Flag},
 	}},
-	{ID: "limit-top", Label: calc.Text("plumb-check.out.limit-top: Limit at the top, 117-10"), Display: &displays.PartAtMost},
-	{ID: "bow", Label: calc.Text("plumb-check.out.bow: Bow, base to top reading"), Display: &displays.Part},
+	{ID: "limit-top", Label: calc.Text("Limit at the top, 117-10"), Display: &displays.PartAtMost},
+	{ID: "bow", Label: calc.Text("Bow, base to top reading"), Display: &displays.Part},
 }
 
 var withinOptions = []calc.Option{
-	{ID: "within", Label: calc.Text("plumb-check.verdict.within: within")},
-	{ID: "beyond", Label: calc.Text("plumb-check.verdict.beyond: BEYOND")},
+	{ID: "within", Label: calc.Text("within")},
+	{ID: "beyond", Label: calc.Text("BEYOND")},
 }

@@ -83,22 +83,22 @@ func TestEditionsDiffer(t *testing.T) {
 
 func TestPlumbNotes(t *testing.T) {
 	checkNotes(t, PlumbCheck, []noteCase{
-		{"readings=10 ft | 0 in", "plumb-check.note.over-wall", "readings.1.up", true},
-		{"readings=4 ft | 0 in; 4 ft | 1/8 in", "plumb-check.note.same-height", "readings", true},
-		{"readings=8 ft | 0 in", "plumb-check.note.not-top", "readings", true},
-		{"readings=8 ft 2 in | 0 in", "plumb-check.note.not-top", "", false},
-		{"readings=9 ft | 3/8 in", "plumb-check.note.split", "readings", true},
-		{"readings=9 ft | 1-1/8 in", "plumb-check.note.split", "", false},
-		{"readings=9 ft | 1-1/8 in", "plumb-check.note.beyond", "readings", true},
-		{"readings=9 ft | 1/4 in", "plumb-check.note.beyond", "", false},
-		{"readings=9 ft | 1 in", "plumb-check.note.home", "readings", true},
-		{"readings=9 ft | 2 in", "plumb-check.note.home", "", false},
-		{"own=3/8 in", "plumb-check.note.own-loose", "own", true},
-		{"own=5/16 in", "plumb-check.note.own-loose", "", false},
-		{"storeys=one", "plumb-check.note.on-top", "storeys", true},
-		{"", "plumb-check.note.on-top", "", false},
-		{"what=edge", "plumb-check.note.edge", "what", true},
-		{"height=84 ft", "calc.above", "height", true},
+		{"readings=10 ft | 0 in", "This reading is above the wall, which is {height} high.", "readings.1.up", true},
+		{"readings=4 ft | 0 in; 4 ft | 1/8 in", "Two readings stand at the same height. Give one for each height.", "readings", true},
+		{"readings=8 ft | 0 in", "The highest reading is at {up}. Read the top of the wall too.", "readings", true},
+		{"readings=8 ft 2 in | 0 in", "The highest reading is at {up}. Read the top of the wall too.", "", false},
+		{"readings=9 ft | 3/8 in", "The editions differ: plumb by the 1990 one, beyond by the newer ones. Ask which edition the project papers name.", "readings", true},
+		{"readings=9 ft | 1-1/8 in", "The editions differ: plumb by the 1990 one, beyond by the newer ones. Ask which edition the project papers name.", "", false},
+		{"readings=9 ft | 1-1/8 in", "Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, tell the foreman.", "readings", true},
+		{"readings=9 ft | 1/4 in", "Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, tell the foreman.", "", false},
+		{"readings=9 ft | 1 in", "The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.", "readings", true},
+		{"readings=9 ft | 2 in", "The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.", "", false},
+		{"own=3/8 in", "Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?", "own", true},
+		{"own=5/16 in", "Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?", "", false},
+		{"storeys=one", "Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to storey.", "storeys", true},
+		{"", "Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to storey.", "", false},
+		{"what=edge", "The tighter limits are for exposed corner columns and joint grooves. For a plain wall corner take the wall face.", "what", true},
+		{"height=84 ft", "{label} must be at most {limit}. {why}", "height", true},
 	})
 	for _, inputs := range []string{"readings=10 ft | 0 in", "readings=4 ft | 0 in; 4 ft | 1/8 in"} {
 		if res := calctest.Run(t, PlumbCheck, calctest.Inputs(inputs)...); res.State != calc.Refused {

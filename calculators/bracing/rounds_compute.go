@@ -9,7 +9,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-var ofLast = calc.Text("line-rounds.of.last: The worst of the last round, row {row}")
+var ofLast = calc.Text("The worst of the last round, row {row}")
 
 // post is one brace over the rounds.
 type post struct {

@@ -10,14 +10,14 @@ import (
 )
 
 const (
-	roundsTitle = calc.Text("line-rounds.draw.title: The wall in each round")
-	roundsDesc  = calc.Text("line-rounds.draw.desc: Worst in round 1 was {first}, in the last round {last}. {count} braces to turn.")
-	roundsOff   = calc.Text("line-rounds.draw.off: Off the line: up is too far")
-	roundsRow   = calc.Text("line-rounds.draw.row: brace, by row")
-	roundsFirst = calc.Text("line-rounds.draw.first: round 1")
-	roundsNext  = calc.Text("line-rounds.draw.next: round 2")
-	roundsThird = calc.Text("line-rounds.draw.third: last round")
-	roundsTol   = calc.Text("line-rounds.draw.tolerance: tolerance, {tolerance}")
+	roundsTitle = calc.Text("The wall in each round")
+	roundsDesc  = calc.Text("Worst in round 1 was {first}, in the last round {last}. {count} braces to turn.")
+	roundsOff   = calc.Text("Off the line: up is too far")
+	roundsRow   = calc.Text("brace, by row")
+	roundsFirst = calc.Text("round 1")
+	roundsNext  = calc.Text("round 2")
+	roundsThird = calc.Text("last round")
+	roundsTol   = calc.Text("tolerance, {tolerance}")
 )
 
 // drawRounds plots the wall as it stood in each round, brace by brace, with

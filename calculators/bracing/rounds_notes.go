@@ -10,16 +10,16 @@ import (
 
 // What the calculator says about a wall on its way.
 const (
-	roundStiff  = calc.Text("line-rounds.note.too-late: The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.")
-	roundSide   = calc.Text("line-rounds.note.side: Which side is the string on? Lengthen or shorten is told once you answer.")
-	roundRead   = calc.Text("line-rounds.note.read-all: Not every brace was read in round 3. Read them all: the wall moves together.")
-	roundWrong  = calc.Text("line-rounds.note.wrong: Brace {name} went {moved} farther off. Check the string side and which way its thread runs before you turn it again.")
-	roundDouble = calc.Text("line-rounds.note.double: Its error about doubled. That is the mark of a turn the wrong way.")
-	roundMany   = calc.Text("line-rounds.note.many-wrong: More braces went the wrong way than came in. Is the string on the side you think?")
-	roundPast   = calc.Text("line-rounds.note.past: Brace {name} went past the line. Check the travel of one turn, and turn less.")
-	roundStill  = calc.Text("line-rounds.note.still: Brace {name} did not move. Look for play, a loose foot or a brace that is not fixed to the wall.")
-	roundDrag   = calc.Text("line-rounds.note.drag: A brace that was good moved {moved}. The wall moves together: read the neighbours after each brace.")
-	roundTwo    = calc.Text("line-rounds.note.two-turns: Brace {name} needs {turns} turns. Turn two, read all again, then go on.")
+	roundStiff  = calc.Text("The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.")
+	roundSide   = calc.Text("Which side is the string on? Lengthen or shorten is told once you answer.")
+	roundRead   = calc.Text("Not every brace was read in round 3. Read them all: the wall moves together.")
+	roundWrong  = calc.Text("Brace {name} went {moved} farther off. Check the string side and which way its thread runs before you turn it again.")
+	roundDouble = calc.Text("Its error about doubled. That is the mark of a turn the wrong way.")
+	roundMany   = calc.Text("More braces went the wrong way than came in. Is the string on the side you think?")
+	roundPast   = calc.Text("Brace {name} went past the line. Check the travel of one turn, and turn less.")
+	roundStill  = calc.Text("Brace {name} did not move. Look for play, a loose foot or a brace that is not fixed to the wall.")
+	roundDrag   = calc.Text("A brace that was good moved {moved}. The wall moves together: read the neighbours after each brace.")
+	roundTwo    = calc.Text("Brace {name} needs {turns} turns. Turn two, read all again, then go on.")
 )
 
 // notePosts speaks of single braces, each at its last reading.

@@ -50,22 +50,22 @@ func TestRoundsDone(t *testing.T) {
 
 func TestRoundsNotes(t *testing.T) {
 	checkNotes(t, LineRounds, []noteCase{
-		{"", "line-rounds.note.side", "string-side", true},
-		{"string-side=brace", "line-rounds.note.side", "", false},
-		{"concrete=stiff", "line-rounds.note.too-late", "concrete", true},
-		{"", "line-rounds.note.too-late", "", false},
-		{"braces=1 | 1-1/4 in | 1-3/4 in", "line-rounds.note.wrong", "braces.1.gap-2", true},
-		{"braces=1 | 1-1/4 in | 1-3/4 in", "line-rounds.note.double", "braces.1.gap-2", true},
-		{"braces=1 | 1-3/4 in | 1-7/8 in", "line-rounds.note.double", "", false},
-		{"braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/4 in | 1-3/4 in", "line-rounds.note.many-wrong", "string-side", true},
-		{"braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/4 in | 3/4 in", "line-rounds.note.many-wrong", "", false},
-		{"braces=1 | 1-1/2 in | 1/4 in", "line-rounds.note.past", "braces.1.gap-2", true},
-		{"braces=1 | 1-1/2 in | 1-1/2 in", "line-rounds.note.still", "braces.1.gap-2", true},
-		{"braces=1 | 3/4 in | 7/8 in", "line-rounds.note.drag", "braces", true},
-		{"braces=1 | 3/4 in | 3/4 in", "line-rounds.note.drag", "", false},
-		{"braces=1 | 3/4 in | 3/4 in | 3/4 in; 2 | 1 in | 3/4 in", "line-rounds.note.read-all", "braces.2.gap-3", true},
-		{"", "line-rounds.note.read-all", "", false},
-		{"braces=1 | 3 in | 2-1/2 in", "line-rounds.note.two-turns", "braces.1.gap-2", true},
+		{"", "Which side is the string on? Lengthen or shorten is told once you answer.", "string-side", true},
+		{"string-side=brace", "Which side is the string on? Lengthen or shorten is told once you answer.", "", false},
+		{"concrete=stiff", "The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.", "concrete", true},
+		{"", "The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.", "", false},
+		{"braces=1 | 1-1/4 in | 1-3/4 in", "Brace {name} went {moved} farther off. Check the string side and which way its thread runs before you turn it again.", "braces.1.gap-2", true},
+		{"braces=1 | 1-1/4 in | 1-3/4 in", "Its error about doubled. That is the mark of a turn the wrong way.", "braces.1.gap-2", true},
+		{"braces=1 | 1-3/4 in | 1-7/8 in", "Its error about doubled. That is the mark of a turn the wrong way.", "", false},
+		{"braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/4 in | 1-3/4 in", "More braces went the wrong way than came in. Is the string on the side you think?", "string-side", true},
+		{"braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/4 in | 3/4 in", "More braces went the wrong way than came in. Is the string on the side you think?", "", false},
+		{"braces=1 | 1-1/2 in | 1/4 in", "Brace {name} went past the line. Check the travel of one turn, and turn less.", "braces.1.gap-2", true},
+		{"braces=1 | 1-1/2 in | 1-1/2 in", "Brace {name} did not move. Look for play, a loose foot or a brace that is not fixed to the wall.", "braces.1.gap-2", true},
+		{"braces=1 | 3/4 in | 7/8 in", "A brace that was good moved {moved}. The wall moves together: read the neighbours after each brace.", "braces", true},
+		{"braces=1 | 3/4 in | 3/4 in", "A brace that was good moved {moved}. The wall moves together: read the neighbours after each brace.", "", false},
+		{"braces=1 | 3/4 in | 3/4 in | 3/4 in; 2 | 1 in | 3/4 in", "Not every brace was read in round 3. Read them all: the wall moves together.", "braces.2.gap-3", true},
+		{"", "Not every brace was read in round 3. Read them all: the wall moves together.", "", false},
+		{"braces=1 | 3 in | 2-1/2 in", "Brace {name} needs {turns} turns. Turn two, read all again, then go on.", "braces.1.gap-2", true},
 	})
 }
 

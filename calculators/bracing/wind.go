@@ -7,16 +7,16 @@ import "coursebook/calculators/calc"
 // that the reader gives.
 var WindOnWall = &calc.Calculator{
 	ID:       "wind-on-wall",
-	Title:    calc.Text("wind-on-wall.title: Wind on a braced wall"),
-	Purpose:  calc.Text("wind-on-wall.purpose: What the wind and the planks put on one brace and its anchor."),
+	Title:    calc.Text("Wind on a braced wall"),
+	Purpose:  calc.Text("What the wind and the planks put on one brace and its anchor."),
 	In:       windIn,
 	Out:      windOut,
 	Formulas: windFormulas,
 	Sources:  windSources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelDanger, Text: calc.Text("wind-on-wall.caution.clear: A wall that blows over kills. Clear the planks and the fall zone before the wind gets strong.")},
-		{Level: calc.LevelWarning, Text: calc.Text("wind-on-wall.caution.engineer: Bracing is the work of an engineer or of the form maker. These forces help you ask, they are no design.")},
-		{Level: calc.LevelWarning, Text: calc.Text("wind-on-wall.caution.local: Local code, the anchor maker's data and the soil decide. An anchor in young concrete holds far less.")},
+		{Level: calc.LevelDanger, Text: calc.Text("A wall that blows over kills. Clear the planks and the fall zone before the wind gets strong.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Bracing is the work of an engineer or of the form maker. These forces help you ask, they are no design.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Local code, the anchor maker's data and the soil decide. An anchor in young concrete holds far less.")},
 	},
 	Tables:  windTables,
 	Compute: computeWind,
@@ -47,8 +47,8 @@ var windSources = []calc.Source{
 
 var windTables = []calc.Table{
 	{
-		ID: "force", Title: calc.Text("wind-on-wall.table.force: Force along the brace, by wall height and wind"),
-		Note: calc.Text("wind-on-wall.table.force.note: Brace every 6 ft (1.83 m), held at 6 ft, foot 5 ft (1.52 m) out. Exposure C, up to 6 weeks, no planks. Low winds: the least load counts."),
+		ID: "force", Title: calc.Text("Force along the brace, by wall height and wind"),
+		Note: calc.Text("Brace every 6 ft (1.83 m), held at 6 ft, foot 5 ft (1.52 m) out. Exposure C, up to 6 weeks, no planks. Low winds: the least load counts."),
 		Out:  "push", Set: []calc.Entry{{Path: "duty", Text: "none"}},
 		Down:   calc.Axis{Path: "wind", US: []string{"80 mph", "90 mph", "100 mph", "110 mph", "120 mph", "130 mph"}, Metric: []string{"36 m/s", "40 m/s", "45 m/s", "50 m/s", "54 m/s", "58 m/s"}},
 		Across: calc.Axis{Path: "height", US: []string{"8 ft", "9 ft", "10 ft", "12 ft"}, Metric: []string{"2.4 m", "2.7 m", "3 m", "3.6 m"}},

@@ -9,12 +9,12 @@ import (
 )
 
 const (
-	windTitle  = calc.Text("wind-on-wall.draw.title: Forces on one brace")
-	windDesc   = calc.Text("wind-on-wall.draw.desc: Wind of {line} on the wall. Push along the brace {push}, uplift at the anchor {uplift}.")
-	windArrow  = calc.Text("wind-on-wall.draw.wind: wind {line}")
-	windPush   = calc.Text("wind-on-wall.draw.push: push or pull {push}")
-	windUplift = calc.Text("wind-on-wall.draw.uplift: uplift {uplift}")
-	windLevel  = calc.Text("wind-on-wall.draw.level: level {level}")
+	windTitle  = calc.Text("Forces on one brace")
+	windDesc   = calc.Text("Wind of {line} on the wall. Push along the brace {push}, uplift at the anchor {uplift}.")
+	windArrow  = calc.Text("wind {line}")
+	windPush   = calc.Text("push or pull {push}")
+	windUplift = calc.Text("uplift {uplift}")
+	windLevel  = calc.Text("level {level}")
 )
 
 // The frame of the drawing: a section, the brace to the right of the wall.

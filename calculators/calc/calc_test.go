@@ -1,6 +1,7 @@
 package calc_test
 
 import (
+	"hash/fnv"
 	"math"
 	"slices"
 	"strings"
@@ -36,8 +37,8 @@ func TestDeclarationHasNoProblems(t *testing.T) {
 // columns; letters are counted, not bytes.
 func TestLongLabelsAndHelp(t *testing.T) {
 	label, help := strings.Repeat("ñ", 28), strings.Repeat("ñ", 80)
-	fits := calc.Field{ID: "x", Label: calc.Text("x.a: " + label), Help: calc.Text("x.b: " + help), Kind: calc.FreeText}
-	long := calc.Field{ID: "x", Label: calc.Text("x.a: a" + label), Help: calc.Text("x.b: a" + help), Kind: calc.FreeText}
+	fits := calc.Field{ID: "x", Label: calc.Text(label), Help: calc.Text(help), Kind: calc.FreeText}
+	long := calc.Field{ID: "x", Label: calc.Text("a" + label), Help: calc.Text("a" + help), Kind: calc.FreeText}
 	for _, c := range []struct {
 		in, out calc.Field
 		want    []string
@@ -152,7 +153,7 @@ func TestGivenTwice(t *testing.T) {
 		entries("boxes", "1", "boxes.1.side", "2"),
 		entries("boxes.1.side", "1", "boxes.1.side", "2"),
 	} {
-		if _, notes := calc.Read(tank, e, us); len(notes) != 1 || notes[0].Text.Key() != "calc.twice" {
+		if _, notes := calc.Read(tank, e, us); len(notes) != 1 || notes[0].Text.EN() != "{label} is given twice." {
 			t.Errorf("%v: %+v", e, notes)
 		}
 	}
@@ -208,13 +209,29 @@ func TestWorkedStep(t *testing.T) {
 }
 
 func TestTranslationAndSlots(t *testing.T) {
-	v := calc.Locale{Words: calc.Translations{"x.a": "{b} y {a} {z}", "x.word": "palabra"}, Style: us}
-	got := v.Say(calc.Text("x.a: {a} and {b}"), calc.Word("a", "1"), calc.Said("b", calc.Text("x.word: word")))
+	const both, word, marked = calc.Text("{a} and {b}"), calc.Text("word"), calc.Text("word|feminine")
+	words := calc.Translations{both.Key(): "{b} y {a} {z}", word.Key(): "palabra", marked.Key(): "voz"}
+	v := calc.Locale{Words: words, Style: us}
+	got := v.Say(both, calc.Word("a", "1"), calc.Said("b", word))
 	if got != "palabra y 1 {z}" {
 		t.Error(got)
 	}
-	if got := v.Say(calc.Text("x.none: left {open")); got != "left {open" {
+	if v.Say(marked) != "voz" || (calc.Locale{}).Say(marked) != "word" {
+		t.Errorf("a marked text reads %q and %q", v.Say(marked), calc.Locale{}.Say(marked))
+	}
+	if got := v.Say(calc.Text("left {open")); got != "left {open" {
 		t.Error(got)
+	}
+}
+
+// The reference is hash/fnv of the Go standard library.
+func TestKeyIsFNV1a(t *testing.T) {
+	for _, text := range []calc.Text{"", "a", "How many|feminine", "Área de {n} m², “así”"} {
+		h := fnv.New64a()
+		h.Write([]byte(text))
+		if text.Key() != h.Sum64() {
+			t.Errorf("Key(%q) = %x, want %x", text, text.Key(), h.Sum64())
+		}
 	}
 }
 

@@ -73,7 +73,7 @@ func (s *problems) add(format string, args ...string) {
 }
 
 func (s *problems) text(t Text, what string) {
-	if t.Key() == "" || t.EN() == "" {
+	if t.EN() == "" {
 		s.add("%s has no text", what)
 	}
 }

@@ -42,7 +42,7 @@ type Recorder struct {
 
 var (
 	// NoNumber refuses a result that is not a finite number.
-	NoNumber = Text("calc.no-number: These inputs give no sensible number. Check each input and its unit.")
+	NoNumber = Text("These inputs give no sensible number. Check each input and its unit.")
 )
 
 // Run runs a calculator on checked inputs. A result that is not finite is

@@ -7,32 +7,38 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Text is one sentence or label, written "key: English text". The English
-// stands in the code, other languages in words/ under the same key.
-// {Slots} in braces are filled when the text is said. Keys are dotted,
-// lower-case, unique in the project.
+// Text is one sentence or label, written as its English text. {Slots} in
+// braces are filled when the text is shown. Translations are found by the hash
+// of the whole literal. Where one English text needs two translations, a mark
+// after | tells the two apart and is not shown: "How many|feminine".
 //
 // It is a string, and written as a conversion of a literal, so that the
 // hundreds of texts are data in the module and not code; the translators'
-// list is read off the same literals.
+// list is read from the same literals.
 type Text string
 
-// Key is what stands before the colon.
-func (t Text) Key() string {
-	key, _, _ := strings.Cut(string(t), ": ")
-	return key
+// Key identifies a text in the translations: FNV-1a, 64 bits, of the whole
+// literal with its mark. Package hash/fnv computes the same; it is not used
+// here because the hash is a few lines and the package travels to the phone.
+func (t Text) Key() uint64 {
+	h := uint64(14695981039346656037)
+	for i := 0; i < len(t); i++ {
+		h = (h ^ uint64(t[i])) * 1099511628211
+	}
+	return h
 }
 
-// EN is the English text.
+// EN is the English text, without the mark.
 func (t Text) EN() string {
-	_, en, _ := strings.Cut(string(t), ": ")
+	en, _, _ := strings.Cut(string(t), "|")
 	return en
 }
 
-// Translations holds the translations of one language by key; nil means English.
-type Translations map[string]string
+// Translations holds the translated texts of one language by Key; nil means
+// English.
+type Translations map[uint64]string
 
-// Locale is how one reader is spoken to: language, units and decimal mark.
+// Locale is a reader's language, units and decimal mark.
 type Locale struct {
 	Words Translations
 	Style quantity.Style
@@ -75,8 +81,10 @@ func Count(name string, n int) Slot { return Word(name, strconv.Itoa(n)) }
 // visible in its braces, so that a slip is seen rather than hidden.
 func (v Locale) Say(t Text, slots ...Slot) string {
 	text := t.EN()
-	if w := v.Words[t.Key()]; w != "" {
-		text = w
+	if v.Words != nil {
+		if w := v.Words[t.Key()]; w != "" {
+			text = w
+		}
 	}
 	if len(slots) == 0 || !strings.Contains(text, "{") {
 		return text
@@ -116,11 +124,11 @@ func (v Locale) fill(name string, slots []Slot) string {
 	return "{" + name + "}"
 }
 
-// parseErrorText turns a quantity's refusal into a text with slots.
+// parseErrorText is a quantity's parse error as a text with its slots.
 func parseErrorText(t *quantity.ParseError) (Text, []Slot) {
 	slots := make([]Slot, len(t.Slots))
 	for i, s := range t.Slots {
 		slots[i] = Word(s.Name, s.Value)
 	}
-	return Text(t.Key + ": " + t.EN), slots
+	return Text(t.EN), slots
 }

@@ -8,15 +8,15 @@ import (
 
 // What the page says around values.
 var (
-	YesText = Text("calc.yes: yes")
-	NoText  = Text("calc.no: no")
+	YesText = Text("yes")
+	NoText  = Text("no")
 	// Between joins the limits of an input.
-	Between = Text("calc.between: {low} to {high}")
+	Between = Text("{low} to {high}")
 
-	confirmed      = Text("source.confirmed: read in the document")
-	secondary      = Text("source.secondary: read where another document repeats it")
-	memory         = Text("source.memory: from memory")
-	commonPractice = Text("source.common-practice: common practice")
+	confirmed      = Text("read in the document")
+	secondary      = Text("read where another document repeats it")
+	memory         = Text("from memory")
+	commonPractice = Text("common practice")
 )
 
 // Text is the status in words.

@@ -73,9 +73,9 @@ func Noted(res calc.Result, text calc.Text) bool {
 	return slices.ContainsFunc(res.Notes, func(n calc.Note) bool { return n.Text == text })
 }
 
-// NoteOf returns the first note of a result whose text has this key.
-func NoteOf(res calc.Result, key string) (calc.Note, bool) {
-	i := slices.IndexFunc(res.Notes, func(n calc.Note) bool { return n.Text.Key() == key })
+// NoteOf returns the first note of a result with this text.
+func NoteOf(res calc.Result, text calc.Text) (calc.Note, bool) {
+	i := slices.IndexFunc(res.Notes, func(n calc.Note) bool { return n.Text == text })
 	if i < 0 {
 		return calc.Note{}, false
 	}

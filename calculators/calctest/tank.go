@@ -13,13 +13,13 @@ import (
 func Tank() *calc.Calculator {
 	cube := tankFormula()
 	return &calc.Calculator{
-		ID: "tank", Title: calc.Text("tank.title: Tank"), Purpose: calc.Text("tank.purpose: How much a tank holds."),
+		ID: "tank", Title: calc.Text("Tank"), Purpose: calc.Text("How much a tank holds."),
 		In:       tankInputs(),
 		Out:      tankOutputs(),
 		Formulas: []*calc.Formula{cube},
 		Sources: []calc.Source{{ID: "book", Author: "N. N.", Title: "Invented", Year: "1900", Where: "page 1",
 			Status: calc.Memory, Link: "https://example.org/"}},
-		Cautions: []calc.Caution{{Level: calc.LevelWarning, Text: calc.Text("tank.deep: Water drowns.")}},
+		Cautions: []calc.Caution{{Level: calc.LevelWarning, Text: calc.Text("Water drowns.")}},
 		Tables:   tankTables(),
 		Compute:  func(r *calc.Recorder, in calc.Case) { fillTank(r, in, cube) },
 		Draw:     drawTank,
@@ -29,8 +29,8 @@ func Tank() *calc.Calculator {
 // Bare returns an invented calculator with one output and nothing else.
 func Bare() *calc.Calculator {
 	return &calc.Calculator{
-		ID: "bare", Title: calc.Text("bare.title: Bare"), Purpose: calc.Text("bare.purpose: One."),
-		Out:     []calc.Field{{ID: "one", Label: calc.Text("bare.one: One"), Kind: calc.Number, Display: tankVolume}},
+		ID: "bare", Title: calc.Text("Bare"), Purpose: calc.Text("One."),
+		Out:     []calc.Field{{ID: "one", Label: calc.Text("One"), Kind: calc.Number, Display: tankVolume}},
 		Compute: func(r *calc.Recorder, _ calc.Case) { r.Put("one", 1) },
 	}
 }
@@ -45,74 +45,74 @@ var (
 	tankCount = &quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 1}}
 )
 
-const tankReason = calc.Text("tank.why: A tank is no lake.")
+const tankReason = calc.Text("A tank is no lake.")
 
 func feet(at float64) *calc.Limit { return &calc.Limit{At: at, Unit: "ft", Why: tankReason} }
 
 func tankFormula() *calc.Formula {
 	return &calc.Formula{
-		ID: "cube", Title: calc.Text("tank.cube: Volume of a cube"), Expr: "a^2*h",
-		Result: calc.Var{Symbol: "V_t", Meaning: calc.Text("tank.v: volume"), Unit: "m³", US: "ft³"},
+		ID: "cube", Title: calc.Text("Volume of a cube"), Expr: "a^2*h",
+		Result: calc.Var{Symbol: "V_t", Meaning: calc.Text("volume"), Unit: "m³", US: "ft³"},
 		Vars: []calc.Var{
-			{Symbol: "a", Meaning: calc.Text("tank.a: side"), Unit: "m", US: "ft"},
-			{Symbol: "h", Meaning: calc.Text("tank.h: depth"), Unit: "m", US: "ft"},
+			{Symbol: "a", Meaning: calc.Text("side"), Unit: "m", US: "ft"},
+			{Symbol: "h", Meaning: calc.Text("depth"), Unit: "m", US: "ft"},
 		},
 		Fn: calc.FuncN(func(v []float64) float64 { return v[0] * v[0] * v[1] }), Go: "tank.Cube", Source: "book",
-		Limits: calc.Text("tank.limits: Where walls are upright."),
+		Limits: calc.Text("Where walls are upright."),
 	}
 }
 
 func tankInputs() []calc.Field {
 	return []calc.Field{
-		{ID: "side", Label: calc.Text("tank.side: Side"), Help: calc.Text("tank.side-help: Inside."),
+		{ID: "side", Label: calc.Text("Side"), Help: calc.Text("Inside."),
 			Kind: calc.Number, Display: tankLength, Usual: "3 ft",
 			Min: &calc.Limit{At: 0, Unit: "ft", Open: true, Why: tankReason}, Max: feet(30)},
-		{ID: "depth", Label: calc.Text("tank.depth: Depth"), Kind: calc.Number, Display: tankLength, Optional: true,
+		{ID: "depth", Label: calc.Text("Depth"), Kind: calc.Number, Display: tankLength, Optional: true,
 			Min: feet(1), Max: feet(9)},
-		{ID: "lid", Label: calc.Text("tank.lid: Lid"), Kind: calc.Flag},
-		{ID: "shape", Label: calc.Text("tank.shape: Shape"), Kind: calc.Choice, Usual: "cube", Options: []calc.Option{
-			{ID: "cube", Label: calc.Text("tank.cubic: cubic")}, {ID: "round", Label: calc.Text("tank.round: round")}}},
-		{ID: "hinges", Label: calc.Text("tank.hinges: Hinges"), Kind: calc.Number, Display: tankCount, Whole: true, Usual: "2",
+		{ID: "lid", Label: calc.Text("Lid"), Kind: calc.Flag},
+		{ID: "shape", Label: calc.Text("Shape"), Kind: calc.Choice, Usual: "cube", Options: []calc.Option{
+			{ID: "cube", Label: calc.Text("cubic")}, {ID: "round", Label: calc.Text("round")}}},
+		{ID: "hinges", Label: calc.Text("Hinges"), Kind: calc.Number, Display: tankCount, Whole: true, Usual: "2",
 			Min: &calc.Limit{At: 0, Why: tankReason}, Max: &calc.Limit{At: 8, Why: tankReason},
 			When: func(c calc.Case) bool { return c.Flag("lid") }},
-		{ID: "boxes", Label: calc.Text("tank.boxes: Boxes"), Kind: calc.Rows, MaxRows: 3, Usual: "1 ft | small",
+		{ID: "boxes", Label: calc.Text("Boxes"), Kind: calc.Rows, MaxRows: 3, Usual: "1 ft | small",
 			Cols: []calc.Field{
-				{ID: "side", Label: calc.Text("tank.box-side: Box side"), Kind: calc.Number, Display: tankLength,
+				{ID: "side", Label: calc.Text("Box side"), Kind: calc.Number, Display: tankLength,
 					Min: feet(0), Max: feet(30)},
-				{ID: "name", Label: calc.Text("tank.name: Name"), Kind: calc.FreeText, Optional: true},
+				{ID: "name", Label: calc.Text("Name"), Kind: calc.FreeText, Optional: true},
 			}},
-		{ID: "day", Label: calc.Text("tank.day: Day"), Kind: calc.Day, Optional: true},
+		{ID: "day", Label: calc.Text("Day"), Kind: calc.Day, Optional: true},
 	}
 }
 
 func tankOutputs() []calc.Field {
 	return []calc.Field{
-		{ID: "holds", Label: calc.Text("tank.holds: Holds"), Kind: calc.Number, Display: tankVolume, Lead: true},
-		{ID: "open", Label: calc.Text("tank.open: Open"), Kind: calc.Flag},
-		{ID: "left", Label: calc.Text("tank.left: In boxes"), Kind: calc.Rows, Cols: []calc.Field{
-			{ID: "box", Label: calc.Text("tank.box: Box"), Kind: calc.FreeText},
-			{ID: "holds", Label: calc.Text("tank.box-holds: Holds"), Kind: calc.Number, Display: tankVolume},
+		{ID: "holds", Label: calc.Text("Holds"), Kind: calc.Number, Display: tankVolume, Lead: true},
+		{ID: "open", Label: calc.Text("Open"), Kind: calc.Flag},
+		{ID: "left", Label: calc.Text("In boxes"), Kind: calc.Rows, Cols: []calc.Field{
+			{ID: "box", Label: calc.Text("Box"), Kind: calc.FreeText},
+			{ID: "holds", Label: calc.Text("Holds"), Kind: calc.Number, Display: tankVolume},
 		}},
 	}
 }
 
 func tankTables() []calc.Table {
 	return []calc.Table{
-		{ID: "both", Title: calc.Text("tank.by: By side and depth"), Note: calc.Text("tank.by-note: Cubic."), Out: "holds",
+		{ID: "both", Title: calc.Text("By side and depth"), Note: calc.Text("Cubic."), Out: "holds",
 			Down:   calc.Axis{Path: "side", US: []string{"1 ft", "2 ft"}, Metric: []string{"1 m", "2 m", "3 m"}},
 			Across: calc.Axis{Path: "depth", US: []string{"3 ft", "6 ft"}}},
-		{ID: "shapes", Title: calc.Text("tank.shapes: By shape"), Out: "holds",
+		{ID: "shapes", Title: calc.Text("By shape"), Out: "holds",
 			Down: calc.Axis{Path: "shape", US: []string{"cube", "round"}}},
-		{ID: "boxes", Title: calc.Text("tank.box-table: By first box"), Out: "holds",
+		{ID: "boxes", Title: calc.Text("By first box"), Out: "holds",
 			Down: calc.Axis{Path: "boxes.1.side", US: []string{"6 in"}}},
-		{ID: "sides", Title: calc.Text("tank.sides: By side"), Out: "holds",
+		{ID: "sides", Title: calc.Text("By side"), Out: "holds",
 			Down: calc.Axis{Path: "side", US: []string{"1 ft", "2 ft"}}},
 	}
 }
 
 func fillTank(r *calc.Recorder, in calc.Case, cube *calc.Formula) {
 	if in.Choice("shape") == "round" {
-		r.Refuse(calc.At("shape"), calc.Text("tank.no-round: Round tanks are not in this book."))
+		r.Refuse(calc.At("shape"), calc.Text("Round tanks are not in this book."))
 		return
 	}
 	side := in.Num("side")
@@ -120,7 +120,7 @@ func fillTank(r *calc.Recorder, in calc.Case, cube *calc.Formula) {
 	if in.Has("depth") {
 		depth = in.Num("depth")
 	}
-	r.Put("holds", r.UseFor(calc.Text("tank.of: the {what}"), []calc.Slot{calc.Word("what", "tank")}, cube, side, depth))
+	r.Put("holds", r.UseFor(calc.Text("the {what}"), []calc.Slot{calc.Word("what", "tank")}, cube, side, depth))
 	r.PutFlag("open", !in.Flag("lid"))
 	least := calc.SI(0.5, "ft")
 	var rows []calc.Case
@@ -128,7 +128,7 @@ func fillTank(r *calc.Recorder, in calc.Case, cube *calc.Formula) {
 		s := b.Num("side")
 		if s < least {
 			r.Note(calc.LevelCaution, calc.Cell("boxes", b.RowNumber(), "side"),
-				calc.Text("tank.small: Box {nr} is smaller than {least}."),
+				calc.Text("Box {nr} is smaller than {least}."),
 				calc.Count("nr", b.RowNumber()), calc.Amount("least", least, tankLength))
 		}
 		rows = append(rows, r.NewRow("left").With("box", calc.TextOf(b.Text("name"))).With("holds", calc.Num(cube.Value(s, s))))
@@ -137,7 +137,7 @@ func fillTank(r *calc.Recorder, in calc.Case, cube *calc.Formula) {
 }
 
 func drawTank(v calc.Locale, in calc.Case, _ calc.Result) figure.Drawing {
-	d := figure.Drawing{Width: 100.5, Height: 50, Title: v.Say(calc.Text("tank.title: Tank")), Desc: "A <tank> & \"its\" boxes"}
+	d := figure.Drawing{Width: 100.5, Height: 50, Title: v.Say(calc.Text("Tank")), Desc: "A <tank> & \"its\" boxes"}
 	d.Nodes = append(d.Nodes, figure.Rect(figure.Concrete, figure.Point{X: 1, Y: 2}, 30.125, 4),
 		figure.Dimension(figure.Point{X: 10, Y: 20}, figure.Point{X: 60, Y: 20}, quantity.Format(in.Num("side"), *tankLength, v.Style)))
 	for _, b := range in.Rows("boxes") {

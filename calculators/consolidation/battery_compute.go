@@ -10,16 +10,16 @@ import (
 )
 
 const (
-	noteChargers = calc.Text("battery-packs.note.chargers: It takes {count} chargers to keep up. With fewer the stock of packs runs down over the pour.")
-	notePower    = calc.Text("battery-packs.note.power: No charging on site: every pack must come charged.")
-	noteSpare    = calc.Text("battery-packs.note.spare: Without a spare, one bad pack stops a vibrator in the middle of a lift.")
-	askCold      = calc.Text("battery-packs.ask.cold: Is it cold, or are the packs old? Then they run shorter than new. Enter your share.")
-	noteHard     = calc.Text("battery-packs.note.hard: A pack empties faster than anyone can change and charge it. Use a tool with a cord or motor.")
+	noteChargers = calc.Text("It takes {count} chargers to keep up. With fewer the stock of packs runs down over the pour.")
+	notePower    = calc.Text("No charging on site: every pack must come charged.")
+	noteSpare    = calc.Text("Without a spare, one bad pack stops a vibrator in the middle of a lift.")
+	askCold      = calc.Text("Is it cold, or are the packs old? Then they run shorter than new. Enter your share.")
+	noteHard     = calc.Text("A pack empties faster than anyone can change and charge it. Use a tool with a cord or motor.")
 
-	drawPacks   = calc.Text("battery-packs.draw.title: Packs with and without charging")
-	drawWith    = calc.Text("battery-packs.draw.with: Chargers on site")
-	drawWithout = calc.Text("battery-packs.draw.without: No charging")
-	drawNeeds   = calc.Text("battery-packs.draw.desc: {with} packs with charging, {without} without, spare not counted. A pack lasts {lasts}.")
+	drawPacks   = calc.Text("Packs with and without charging")
+	drawWith    = calc.Text("Chargers on site")
+	drawWithout = calc.Text("No charging")
+	drawNeeds   = calc.Text("{with} packs with charging, {without} without, spare not counted. A pack lasts {lasts}.")
 )
 
 // hard is how short a pack may last before changing it is all one does.

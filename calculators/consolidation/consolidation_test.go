@@ -25,7 +25,7 @@ func exactly(t *testing.T, c *calc.Calculator, all []calc.Text, cases []noteCase
 		res := calctest.Run(t, c, k.typed...)
 		for _, note := range all {
 			if calctest.Noted(res, note) != slices.Contains(k.want, note) {
-				t.Errorf("%s %v (%s): note %s", c.ID, k.typed, res.State, note.Key())
+				t.Errorf("%s %v (%s): note %s", c.ID, k.typed, res.State, note.EN())
 			}
 		}
 	}
@@ -277,7 +277,7 @@ func TestTextsFit(t *testing.T) {
 		for _, n := range c.Cautions {
 			for _, sentence := range strings.Split(n.Text.EN(), ". ") {
 				if words := len(strings.Fields(sentence)); words > 25 {
-					t.Errorf("%s: sentence of %d words", n.Text.Key(), words)
+					t.Errorf("%s: sentence of %d words", n.Text.EN(), words)
 				}
 			}
 		}

@@ -41,11 +41,11 @@ func findHead(id string) int {
 }
 
 var headOptions = []calc.Option{
-	{ID: "pencil", Label: calc.Text("vibrator.head.pencil: ¾ to 1½ in. (20–40 mm), pencil")},
-	{ID: "thin", Label: calc.Text("vibrator.head.thin: 1¼ to 2½ in. (30–60 mm), thin walls")},
-	{ID: "normal", Label: calc.Text("vibrator.head.normal: 2 to 3½ in. (50–90 mm), stiffer mix")},
-	{ID: "heavy", Label: calc.Text("vibrator.head.heavy: 3 to 6 in. (80–150 mm), open forms")},
-	{ID: "mass", Label: calc.Text("vibrator.head.mass: 5 to 7 in. (130–180 mm), mass concrete")},
+	{ID: "pencil", Label: calc.Text("¾ to 1½ in. (20–40 mm), pencil")},
+	{ID: "thin", Label: calc.Text("1¼ to 2½ in. (30–60 mm), thin walls")},
+	{ID: "normal", Label: calc.Text("2 to 3½ in. (50–90 mm), stiffer mix")},
+	{ID: "heavy", Label: calc.Text("3 to 6 in. (80–150 mm), open forms")},
+	{ID: "mass", Label: calc.Text("5 to 7 in. (130–180 mm), mass concrete")},
 }
 
 // The published times at rest, in seconds. Source: US Army EN5466.

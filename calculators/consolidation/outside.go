@@ -10,15 +10,15 @@ import (
 // a rule for stiff forms, and nothing for foam.
 var OutsideVibration = &calc.Calculator{
 	ID:       "outside-vibration",
-	Title:    calc.Text("outside-vibration.title: Shaking from outside"),
-	Purpose:  calc.Text("outside-vibration.purpose: What is known about vibrating a form from outside, and what is only practice."),
+	Title:    calc.Text("Shaking from outside"),
+	Purpose:  calc.Text("What is known about vibrating a form from outside, and what is only practice."),
 	In:       outsideIn,
 	Out:      outsideOut,
 	Formulas: []*calc.Formula{eqAcceleration, eqShake, eqFormVibrators, eqForceEach},
 	Sources:  outsideSources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("outside-vibration.caution.fluid: Shaking the form makes concrete fluid again. The form then takes the full fluid head, and can burst.")},
-		{Level: calc.LevelNotice, Text: calc.Text("outside-vibration.caution.code: Codes ask for a vibrator inside for forms that stay. Shaking from outside does not replace it. The form maker has the last word.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Shaking the form makes concrete fluid again. The form then takes the full fluid head, and can burst.")},
+		{Level: calc.LevelNotice, Text: calc.Text("Codes ask for a vibrator inside for forms that stay. Shaking from outside does not replace it. The form maker has the last word.")},
 	},
 	Tables:  outsideTables,
 	Compute: computeOutside,
@@ -34,52 +34,52 @@ var (
 )
 
 const (
-	whySwing = calc.Text("outside-vibration.why.swing: No form vibrator or drill swings like that. Check the unit.")
-	whyFast  = calc.Text("outside-vibration.why.fast: No such tool runs at this speed. Check the unit.")
+	whySwing = calc.Text("No form vibrator or drill swings like that. Check the unit.")
+	whyFast  = calc.Text("No such tool runs at this speed. Check the unit.")
 )
 
 const foamForm = "foam"
 
 var outsideIn = []calc.Field{
-	{ID: "form", Kind: calc.Choice, Usual: foamForm, Label: calc.Text("outside-vibration.form: Form and tool"), Options: []calc.Option{
-		{ID: foamForm, Label: calc.Text("outside-vibration.form.foam: Foam form, drill-driven tool")},
-		{ID: "stiff", Label: calc.Text("outside-vibration.form.stiff: Stiff steel or precast form, form vibrators")}}},
-	{ID: "frequency", Display: &showShake, Usual: "2000 vpm", Label: calc.Text("outside-vibration.frequency: Speed of the tool"),
-		Help: calc.Text("outside-vibration.frequency.help: Turns or strokes a minute, from its plate."),
+	{ID: "form", Kind: calc.Choice, Usual: foamForm, Label: calc.Text("Form and tool"), Options: []calc.Option{
+		{ID: foamForm, Label: calc.Text("Foam form, drill-driven tool")},
+		{ID: "stiff", Label: calc.Text("Stiff steel or precast form, form vibrators")}}},
+	{ID: "frequency", Display: &showShake, Usual: "2000 vpm", Label: calc.Text("Speed of the tool"),
+		Help: calc.Text("Turns or strokes a minute, from its plate."),
 		Min:  &calc.Limit{At: 300, Unit: "vpm", Why: whyFast}, Max: &calc.Limit{At: 20000, Unit: "vpm", Why: whyFast}},
-	{ID: "amplitude", Display: &showSwing, Usual: "0.02 in", Label: calc.Text("outside-vibration.amplitude: Swing to each side"),
-		Help: calc.Text("outside-vibration.amplitude.help: Half of the whole travel, at the tool or on the form."),
+	{ID: "amplitude", Display: &showSwing, Usual: "0.02 in", Label: calc.Text("Swing to each side"),
+		Help: calc.Text("Half of the whole travel, at the tool or on the form."),
 		Min:  &calc.Limit{At: 0.0005, Unit: "in", Why: whySwing}, Max: &calc.Limit{At: 0.25, Unit: "in", Why: whySwing}},
-	{ID: "form-mass", Display: &displays.Mass, Usual: "3000 lb", Label: calc.Text("outside-vibration.form-mass: Form weighs"),
+	{ID: "form-mass", Display: &displays.Mass, Usual: "3000 lb", Label: calc.Text("Form weighs"),
 		Min: &calc.Limit{At: 10, Unit: "lb", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200000, Unit: "lb", Why: displays.CheckUnit}, When: stiff},
-	{ID: "concrete-mass", Display: &displays.Mass, Usual: "12000 lb", Label: calc.Text("outside-vibration.concrete-mass: Concrete in it weighs"),
+	{ID: "concrete-mass", Display: &displays.Mass, Usual: "12000 lb", Label: calc.Text("Concrete in it weighs"),
 		Min: &calc.Limit{At: 10, Unit: "lb", Why: displays.CheckUnit}, Max: &calc.Limit{At: 1000000, Unit: "lb", Why: displays.CheckUnit}, When: stiff},
-	{ID: "length", Display: &displays.Height, Usual: "20 ft", Label: calc.Text("outside-vibration.length: Length of the form"),
+	{ID: "length", Display: &displays.Height, Usual: "20 ft", Label: calc.Text("Length of the form"),
 		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 500, Unit: "ft", Why: displays.CheckUnit}, When: stiff},
 }
 
 func stiff(c calc.Case) bool { return c.Choice("form") != foamForm }
 
 var outsideOut = []calc.Field{
-	{ID: "known", Kind: calc.Choice, Lead: true, Label: calc.Text("outside-vibration.known: Published for this"), Options: []calc.Option{
-		{ID: "nothing", Label: calc.Text("outside-vibration.known.nothing: Nothing: practice only, no force, no time")},
-		{ID: "rule", Label: calc.Text("outside-vibration.known.rule: A rule of thumb for stiff forms")}}},
-	{ID: "acceleration", Display: &showG, Lead: true, Label: calc.Text("outside-vibration.acceleration: Peak acceleration at tool"),
-		Help: calc.Text("outside-vibration.acceleration.help: Where it is measured. Behind foam it is less, by how much is not known.")},
-	{ID: "hertz", Display: &showHertz, Label: calc.Text("outside-vibration.hertz: Swings a second")},
-	{ID: "floor", Kind: calc.Choice, Label: calc.Text("outside-vibration.floor: Against the least quoted"), Options: []calc.Option{
-		{ID: "both", Label: calc.Text("outside-vibration.floor.both: Enough swing and acceleration")},
-		{ID: "swing", Label: calc.Text("outside-vibration.floor.swing: Too little swing")},
-		{ID: "acceleration", Label: calc.Text("outside-vibration.floor.acceleration: Too little acceleration")},
-		{ID: "neither", Label: calc.Text("outside-vibration.floor.neither: Too little of both")}}},
-	{ID: "force", Display: &showThird, Label: calc.Text("outside-vibration.force: Force of all vibrators")},
-	{ID: "vibrators", Display: &displays.Count, Exact: true, Label: calc.Text("outside-vibration.vibrators: Vibrators along the form")},
-	{ID: "force-each", Display: &showThird, Label: calc.Text("outside-vibration.force-each: Force of each")},
+	{ID: "known", Kind: calc.Choice, Lead: true, Label: calc.Text("Published for this"), Options: []calc.Option{
+		{ID: "nothing", Label: calc.Text("Nothing: practice only, no force, no time")},
+		{ID: "rule", Label: calc.Text("A rule of thumb for stiff forms")}}},
+	{ID: "acceleration", Display: &showG, Lead: true, Label: calc.Text("Peak acceleration at tool"),
+		Help: calc.Text("Where it is measured. Behind foam it is less, by how much is not known.")},
+	{ID: "hertz", Display: &showHertz, Label: calc.Text("Swings a second")},
+	{ID: "floor", Kind: calc.Choice, Label: calc.Text("Against the least quoted"), Options: []calc.Option{
+		{ID: "both", Label: calc.Text("Enough swing and acceleration")},
+		{ID: "swing", Label: calc.Text("Too little swing")},
+		{ID: "acceleration", Label: calc.Text("Too little acceleration")},
+		{ID: "neither", Label: calc.Text("Too little of both")}}},
+	{ID: "force", Display: &showThird, Label: calc.Text("Force of all vibrators")},
+	{ID: "vibrators", Display: &displays.Count, Exact: true, Label: calc.Text("Vibrators along the form")},
+	{ID: "force-each", Display: &showThird, Label: calc.Text("Force of each")},
 }
 
 var outsideTables = []calc.Table{{
-	ID: "acceleration", Title: calc.Text("outside-vibration.table.acceleration: Peak acceleration by speed and swing"),
-	Note: calc.Text("outside-vibration.table.acceleration.note: At the tool or on the form itself. Half the speed gives a quarter."),
+	ID: "acceleration", Title: calc.Text("Peak acceleration by speed and swing"),
+	Note: calc.Text("At the tool or on the form itself. Half the speed gives a quarter."),
 	Out:  "acceleration",
 	Down: calc.Axis{Path: "frequency", US: []string{"1000 vpm", "2000 vpm", "3000 vpm", "6000 vpm", "9000 vpm", "12000 vpm"}},
 	Across: calc.Axis{Path: "amplitude", US: []string{"0.002 in", "0.005 in", "0.01 in", "0.02 in", "0.04 in"},
@@ -101,39 +101,39 @@ var outsideSources = []calc.Source{
 }
 
 var eqAcceleration = &calc.Formula{
-	ID: "acceleration", Title: calc.Text("outside-vibration.eq.acceleration: Peak acceleration"), Expr: "A*(2*pi*f)^2/1000",
-	Result: calc.Var{Symbol: "a", Meaning: calc.Text("outside-vibration.means.a: peak acceleration"), Unit: "m/s²"},
-	Vars: []calc.Var{{Symbol: "A", Meaning: calc.Text("outside-vibration.means.swing: swing to each side"), Unit: "mm"},
-		{Symbol: "f", Meaning: calc.Text("outside-vibration.means.f: swings a second"), Unit: "Hz"}},
+	ID: "acceleration", Title: calc.Text("Peak acceleration"), Expr: "A*(2*pi*f)^2/1000",
+	Result: calc.Var{Symbol: "a", Meaning: calc.Text("peak acceleration"), Unit: "m/s²"},
+	Vars: []calc.Var{{Symbol: "A", Meaning: calc.Text("swing to each side"), Unit: "mm"},
+		{Symbol: "f", Meaning: calc.Text("swings a second"), Unit: "Hz"}},
 	Fn: calc.Func2(Acceleration), Go: "consolidation.Acceleration", Source: "least",
-	Limits: calc.Text("outside-vibration.eq.acceleration.limits: At the place where the swing is measured. 1 g is 9.80665 m/s²."),
+	Limits: calc.Text("At the place where the swing is measured. 1 g is 9.80665 m/s²."),
 }
 
 const (
-	meansForce = calc.Text("outside-vibration.means.force: force of all vibrators")
-	meansForms = calc.Text("outside-vibration.means.n: vibrators along the form")
+	meansForce = calc.Text("force of all vibrators")
+	meansForms = calc.Text("vibrators along the form")
 )
 
 var eqShake = &calc.Formula{
-	ID: "force", Title: calc.Text("outside-vibration.eq.force: Force of all vibrators"), Expr: "(W_f + W_c)/3",
+	ID: "force", Title: calc.Text("Force of all vibrators"), Expr: "(W_f + W_c)/3",
 	Result: calc.Var{Symbol: "F", Meaning: meansForce, Unit: "kN", US: "lbf"},
-	Vars: []calc.Var{{Symbol: "W_f", Meaning: calc.Text("outside-vibration.means.wf: weight of the form"), Unit: "kN", US: "lbf"},
-		{Symbol: "W_c", Meaning: calc.Text("outside-vibration.means.wc: weight of the concrete"), Unit: "kN", US: "lbf"}},
+	Vars: []calc.Var{{Symbol: "W_f", Meaning: calc.Text("weight of the form"), Unit: "kN", US: "lbf"},
+		{Symbol: "W_c", Meaning: calc.Text("weight of the concrete"), Unit: "kN", US: "lbf"}},
 	Fn: calc.Func2(Shake), Go: "consolidation.Shake", Source: "producer",
-	Limits: calc.Text("outside-vibration.eq.force.limits: A rule of thumb for stiff precast forms. Stiff mixes need more. Not for foam forms."),
+	Limits: calc.Text("A rule of thumb for stiff precast forms. Stiff mixes need more. Not for foam forms."),
 }
 
 var eqFormVibrators = &calc.Formula{
-	ID: "count", Title: calc.Text("outside-vibration.eq.count: Vibrators along the form"), Expr: "ceil(L/s)",
+	ID: "count", Title: calc.Text("Vibrators along the form"), Expr: "ceil(L/s)",
 	Result: calc.Var{Symbol: "n", Meaning: meansForms},
-	Vars: []calc.Var{{Symbol: "L", Meaning: calc.Text("outside-vibration.means.l: length of the form"), Unit: "m", US: "ft"},
-		{Symbol: "s", Meaning: calc.Text("outside-vibration.means.s: most they may stand apart"), Unit: "m", US: "ft"}},
+	Vars: []calc.Var{{Symbol: "L", Meaning: calc.Text("length of the form"), Unit: "m", US: "ft"},
+		{Symbol: "s", Meaning: calc.Text("most they may stand apart"), Unit: "m", US: "ft"}},
 	Fn: calc.Func2(FormVibrators), Go: "consolidation.FormVibrators", Source: "workman",
 }
 
 var eqForceEach = &calc.Formula{
-	ID: "each", Title: calc.Text("outside-vibration.eq.each: Force of each"), Expr: "F/n",
-	Result: calc.Var{Symbol: "F_1", Meaning: calc.Text("outside-vibration.means.each: force of each vibrator"), Unit: "kN", US: "lbf"},
+	ID: "each", Title: calc.Text("Force of each"), Expr: "F/n",
+	Result: calc.Var{Symbol: "F_1", Meaning: calc.Text("force of each vibrator"), Unit: "kN", US: "lbf"},
 	Vars:   []calc.Var{{Symbol: "F", Meaning: meansForce, Unit: "kN", US: "lbf"}, {Symbol: "n", Meaning: meansForms}},
 	Fn:     calc.Func2(ForceEach), Go: "consolidation.ForceEach", Source: "producer",
 }

@@ -10,11 +10,11 @@ import (
 )
 
 const (
-	drawPlaces = calc.Text("vibrator.draw.title: Places in the core, from above")
-	drawAbove  = calc.Text("vibrator.draw.above: Core from above, to scale")
-	drawPump   = calc.Text("vibrator.draw.pump: The pump fills the lift in")
-	drawPass   = calc.Text("vibrator.draw.pass: A pass with {count} takes up to")
-	drawTold   = calc.Text("vibrator.draw.desc: Places {spacing} apart in a core of {core}, {places} in the lift. The pump takes {fill}, the pass {pass} with {count} vibrators.")
+	drawPlaces = calc.Text("Places in the core, from above")
+	drawAbove  = calc.Text("Core from above, to scale")
+	drawPump   = calc.Text("The pump fills the lift in")
+	drawPass   = calc.Text("A pass with {count} takes up to")
+	drawTold   = calc.Text("Places {spacing} apart in a core of {core}, {places} in the lift. The pump takes {fill}, the pass {pass} with {count} vibrators.")
 )
 
 // The frame of the picture from above: three places, their fields, the form.

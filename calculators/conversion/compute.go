@@ -8,8 +8,8 @@ import (
 )
 
 const (
-	tooSmall  = calc.Text("unit-conversion.note.too-small: This is too small for {unit}. The list has it in smaller units.")
-	inUnitFor = calc.Text("unit-conversion.of.unit: In {unit}")
+	tooSmall  = calc.Text("This is too small for {unit}. The list has it in smaller units.")
+	inUnitFor = calc.Text("In {unit}")
 )
 
 // leastSteps is how many steps of rounding a value must have to be told in a

@@ -9,8 +9,8 @@ import (
 )
 
 const (
-	drawTitle = calc.Text("unit-conversion.draw.title: Both scales side by side")
-	drawDesc  = calc.Text("unit-conversion.draw.desc: {own} on the one scale stands beside {other} on the other.")
+	drawTitle = calc.Text("Both scales side by side")
+	drawDesc  = calc.Text("{own} on the one scale stands beside {other} on the other.")
 )
 
 // The frame of the scales, in user units.

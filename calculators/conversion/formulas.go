@@ -26,28 +26,28 @@ func InUnit(value, size float64) float64 { return value / size }
 
 var (
 	celsius = &calc.Formula{
-		ID: "celsius", Title: calc.Text("unit-conversion.f.celsius: Fahrenheit to Celsius"), Expr: "(t_F - 32)/1.8",
+		ID: "celsius", Title: calc.Text("Fahrenheit to Celsius"), Expr: "(t_F - 32)/1.8",
 		Result: calc.Var{Symbol: "t_C", Meaning: inCelsius, Unit: "°C"},
 		Vars:   []calc.Var{{Symbol: "t_F", Meaning: inFahrenheit, Unit: "°F"}},
 		Fn:     calc.Func1(Celsius), Go: "conversion.Celsius", Source: "sp811", Limits: points,
 	}
 	fahrenheit = &calc.Formula{
-		ID: "fahrenheit", Title: calc.Text("unit-conversion.f.fahrenheit: Celsius to Fahrenheit"), Expr: "1.8*t_C + 32",
+		ID: "fahrenheit", Title: calc.Text("Celsius to Fahrenheit"), Expr: "1.8*t_C + 32",
 		Result: calc.Var{Symbol: "t_F", Meaning: inFahrenheit, Unit: "°F"},
 		Vars:   []calc.Var{{Symbol: "t_C", Meaning: inCelsius, Unit: "°C"}},
 		Fn:     calc.Func1(Fahrenheit), Go: "conversion.Fahrenheit", Source: "sp811", Limits: points,
 	}
 	inUnit = &calc.Formula{
-		ID: "in-unit", Title: calc.Text("unit-conversion.f.in-unit: Value in a unit"), Expr: "v/u",
-		Result: calc.Var{Symbol: "x", Meaning: calc.Text("unit-conversion.var.x: value in the unit")},
-		Vars: []calc.Var{{Symbol: "v", Meaning: calc.Text("unit-conversion.var.v: value in SI units")},
-			{Symbol: "u", Meaning: calc.Text("unit-conversion.var.u: size of the unit in SI units")}},
+		ID: "in-unit", Title: calc.Text("Value in a unit"), Expr: "v/u",
+		Result: calc.Var{Symbol: "x", Meaning: calc.Text("value in the unit")},
+		Vars: []calc.Var{{Symbol: "v", Meaning: calc.Text("value in SI units")},
+			{Symbol: "u", Meaning: calc.Text("size of the unit in SI units")}},
 		Fn: calc.Func2(InUnit), Go: "conversion.InUnit", Source: "sp811",
 	}
 )
 
 const (
-	inCelsius    = calc.Text("unit-conversion.var.t_C: temperature in °C")
-	inFahrenheit = calc.Text("unit-conversion.var.t_F: temperature in °F")
-	points       = calc.Text("unit-conversion.limits.points: Temperatures, not differences: a difference only takes the 1.8.")
+	inCelsius    = calc.Text("temperature in °C")
+	inFahrenheit = calc.Text("temperature in °F")
+	points       = calc.Text("Temperatures, not differences: a difference only takes the 1.8.")
 )

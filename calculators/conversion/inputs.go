@@ -6,10 +6,10 @@ import (
 )
 
 const (
-	coldest = calc.Text("unit-conversion.why.coldest: Nothing is colder than absolute zero.")
-	tooMuch = calc.Text("unit-conversion.why.too-much: No job has so much. Check the number and its unit.")
-	value   = calc.Text("unit-conversion.value: Value with its unit")
-	anyUnit = calc.Text("unit-conversion.value.help: Type any unit of this kind. A bare number takes your usual unit.")
+	coldest = calc.Text("Nothing is colder than absolute zero.")
+	tooMuch = calc.Text("No job has so much. Check the number and its unit.")
+	value   = calc.Text("Value with its unit")
+	anyUnit = calc.Text("Type any unit of this kind. A bare number takes your usual unit.")
 )
 
 func isLength(c calc.Case) bool          { return c.Choice("kind") == "length" }
@@ -37,34 +37,34 @@ func isTemperatureRate(c calc.Case) bool { return c.Choice("kind") == "temperatu
 func isMaturity(c calc.Case) bool        { return c.Choice("kind") == "maturity" }
 
 var kinds = []calc.Option{
-	{ID: "length", Label: calc.Text("unit-conversion.kind.length: Length")},
-	{ID: "area", Label: calc.Text("unit-conversion.kind.area: Area")},
-	{ID: "volume", Label: calc.Text("unit-conversion.kind.volume: Volume")},
-	{ID: "mass", Label: calc.Text("unit-conversion.kind.mass: Mass, weight on a scale")},
-	{ID: "force", Label: calc.Text("unit-conversion.kind.force: Force")},
-	{ID: "pressure", Label: calc.Text("unit-conversion.kind.pressure: Pressure, strength")},
-	{ID: "density", Label: calc.Text("unit-conversion.kind.density: Unit weight")},
-	{ID: "speed", Label: calc.Text("unit-conversion.kind.speed: Speed")},
-	{ID: "flow", Label: calc.Text("unit-conversion.kind.flow: Flow, pump rate")},
-	{ID: "temperature", Label: calc.Text("unit-conversion.kind.temperature: Temperature")},
-	{ID: "temperature-difference", Label: calc.Text("unit-conversion.kind.temperature-difference: Temperature difference")},
-	{ID: "duration", Label: calc.Text("unit-conversion.kind.duration: Time")},
-	{ID: "evaporation", Label: calc.Text("unit-conversion.kind.evaporation: Evaporation rate")},
-	{ID: "line-load", Label: calc.Text("unit-conversion.kind.line-load: Load on a length")},
-	{ID: "mass-per-length", Label: calc.Text("unit-conversion.kind.mass-per-length: Mass of a length")},
-	{ID: "mass-per-area", Label: calc.Text("unit-conversion.kind.mass-per-area: Mass on an area")},
-	{ID: "steel", Label: calc.Text("unit-conversion.kind.steel: Steel area on a length")},
-	{ID: "moment", Label: calc.Text("unit-conversion.kind.moment: Moment, torque")},
-	{ID: "energy", Label: calc.Text("unit-conversion.kind.energy: Energy, heat")},
-	{ID: "power", Label: calc.Text("unit-conversion.kind.power: Power")},
-	{ID: "frequency", Label: calc.Text("unit-conversion.kind.frequency: Vibrations")},
-	{ID: "temperature-rate", Label: calc.Text("unit-conversion.kind.temperature-rate: Rate of cooling or warming")},
-	{ID: "maturity", Label: calc.Text("unit-conversion.kind.maturity: Maturity")},
+	{ID: "length", Label: calc.Text("Length|dimension")},
+	{ID: "area", Label: calc.Text("Area")},
+	{ID: "volume", Label: calc.Text("Volume")},
+	{ID: "mass", Label: calc.Text("Mass, weight on a scale")},
+	{ID: "force", Label: calc.Text("Force")},
+	{ID: "pressure", Label: calc.Text("Pressure, strength")},
+	{ID: "density", Label: calc.Text("Unit weight")},
+	{ID: "speed", Label: calc.Text("Speed")},
+	{ID: "flow", Label: calc.Text("Flow, pump rate")},
+	{ID: "temperature", Label: calc.Text("Temperature")},
+	{ID: "temperature-difference", Label: calc.Text("Temperature difference")},
+	{ID: "duration", Label: calc.Text("Time")},
+	{ID: "evaporation", Label: calc.Text("Evaporation rate")},
+	{ID: "line-load", Label: calc.Text("Load on a length")},
+	{ID: "mass-per-length", Label: calc.Text("Mass of a length")},
+	{ID: "mass-per-area", Label: calc.Text("Mass on an area")},
+	{ID: "steel", Label: calc.Text("Steel area on a length")},
+	{ID: "moment", Label: calc.Text("Moment, torque")},
+	{ID: "energy", Label: calc.Text("Energy, heat")},
+	{ID: "power", Label: calc.Text("Power")},
+	{ID: "frequency", Label: calc.Text("Vibrations")},
+	{ID: "temperature-rate", Label: calc.Text("Rate of cooling or warming")},
+	{ID: "maturity", Label: calc.Text("Maturity")},
 }
 
 // conversionIn asks for the kind, and then for one value of that kind.
 var conversionIn = []calc.Field{
-	{ID: "kind", Label: calc.Text("unit-conversion.kind: What to convert"), Kind: calc.Choice, Usual: "length", Options: kinds},
+	{ID: "kind", Label: calc.Text("What to convert"), Kind: calc.Choice, Usual: "length", Options: kinds},
 	{ID: "length", Label: value, Help: anyUnit, Display: &lengthTyped, When: isLength, Usual: "9 ft 6 in",
 		Min: &calc.Limit{At: 0, Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "ft", Why: tooMuch}},
 	{ID: "area", Label: value, Help: anyUnit, Display: &areaTyped, When: isArea, Usual: "320 ft²",

@@ -3,12 +3,12 @@ package conversion
 import "coursebook/calculators/calc"
 
 const (
-	inOwn     = calc.Text("unit-conversion.out.own: In your units")
-	inOther   = calc.Text("unit-conversion.out.other: In the other units")
-	inHours   = calc.Text("unit-conversion.out.hours: In hours")
-	inMinutes = calc.Text("unit-conversion.out.minutes: In minutes")
-	perMinute = calc.Text("unit-conversion.out.per-minute: In a minute")
-	perSecond = calc.Text("unit-conversion.out.per-second: In a second")
+	inOwn     = calc.Text("In your units")
+	inOther   = calc.Text("In the other units")
+	inHours   = calc.Text("In hours")
+	inMinutes = calc.Text("In minutes")
+	perMinute = calc.Text("In a minute")
+	perSecond = calc.Text("In a second")
 )
 
 // conversionOut holds a pair for each kind, of which only the chosen kind's
@@ -60,8 +60,8 @@ var conversionOut = []calc.Field{
 	{ID: "temperature-rate-other", Label: inOther, Display: &temperatureRateOther, Lead: true},
 	{ID: "maturity-own", Label: inOwn, Display: &maturityOwn, Lead: true},
 	{ID: "maturity-other", Label: inOther, Display: &maturityOther, Lead: true},
-	{ID: "units", Label: calc.Text("unit-conversion.out.units: In every unit of the kind"), Kind: calc.Rows, Cols: []calc.Field{
-		{ID: "value", Label: calc.Text("unit-conversion.out.units.value: Value"), Display: &listed, Exact: true},
-		{ID: "unit", Label: calc.Text("unit-conversion.out.units.unit: Unit"), Kind: calc.FreeText},
+	{ID: "units", Label: calc.Text("In every unit of the kind"), Kind: calc.Rows, Cols: []calc.Field{
+		{ID: "value", Label: calc.Text("Value"), Display: &listed, Exact: true},
+		{ID: "unit", Label: calc.Text("Unit"), Kind: calc.FreeText},
 	}},
 }

@@ -8,21 +8,21 @@ import (
 )
 
 const (
-	refuseYear  = calc.Text("daylight.refuse.year: The series is held good for 1901 to 2099 only.")
-	refuseZone  = calc.Text("daylight.refuse.zone: Zones run in quarter hours. Write it like -7, 5.5 or 5.75.")
-	refuseClock = calc.Text("daylight.refuse.clock: “{text}” is no time of day. Write it like 06:30 or 14:00.")
+	refuseYear  = calc.Text("The series is held good for 1901 to 2099 only.")
+	refuseZone  = calc.Text("Zones run in quarter hours. Write it like -7, 5.5 or 5.75.")
+	refuseClock = calc.Text("“{text}” is no time of day. Write it like 06:30 or 14:00.")
 
-	noteUp       = calc.Text("daylight.note.up: At this place the sun stays up the whole day.")
-	noteDown     = calc.Text("daylight.note.down: At this place the sun does not rise that day. Work by lights.")
-	noteNoDark   = calc.Text("daylight.note.no-dark: Twilight lasts all night. There is some light the whole day.")
-	noteOtherDay = calc.Text("daylight.note.other-day: One of these times falls on the day before or after.")
-	noteNorth    = calc.Text("daylight.note.north: Beyond {limit} from the equator the air can shift sunrise and sunset by several minutes.")
-	askNoon      = calc.Text("daylight.ask.noon: By these inputs the sun stands highest at {noon}. Check the sign of the longitude, and the zone.")
+	noteUp       = calc.Text("At this place the sun stays up the whole day.")
+	noteDown     = calc.Text("At this place the sun does not rise that day. Work by lights.")
+	noteNoDark   = calc.Text("Twilight lasts all night. There is some light the whole day.")
+	noteOtherDay = calc.Text("One of these times falls on the day before or after.")
+	noteNorth    = calc.Text("Beyond {limit} from the equator the air can shift sunrise and sunset by several minutes.")
+	askNoon      = calc.Text("By these inputs the sun stands highest at {noon}. Check the sign of the longitude, and the zone.")
 
-	noteDarkStart = calc.Text("daylight.note.dark-start: The pour starts in the dark. First light is at {dawn}. Have lights up, or start later.")
-	noteEarly     = calc.Text("daylight.note.early: The pour starts before sunrise, in twilight.")
-	noteDarkEnd   = calc.Text("daylight.note.dark-end: The crew is done at {finish}. Last light is at {dusk}. Have lights up before sunset, or start sooner.")
-	noteLate      = calc.Text("daylight.note.late: The crew is done at {finish}, after sunset. Twilight lasts until {dusk}.")
+	noteDarkStart = calc.Text("The pour starts in the dark. First light is at {dawn}. Have lights up, or start later.")
+	noteEarly     = calc.Text("The pour starts before sunrise, in twilight.")
+	noteDarkEnd   = calc.Text("The crew is done at {finish}. Last light is at {dusk}. Have lights up before sunset, or start sooner.")
+	noteLate      = calc.Text("The crew is done at {finish}, after sunset. Twilight lasts until {dusk}.")
 )
 
 // The first and the last day of the years the method is held good for, in

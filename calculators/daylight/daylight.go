@@ -10,15 +10,15 @@ import (
 // a pour lies in daylight.
 var Daylight = &calc.Calculator{
 	ID:       "daylight",
-	Title:    calc.Text("daylight.title: Daylight for a pour"),
-	Purpose:  calc.Text("daylight.purpose: When it gets light and dark on the day, and how long a pour can see."),
+	Title:    calc.Text("Daylight for a pour"),
+	Purpose:  calc.Text("When it gets light and dark on the day, and how long a pour can see."),
 	In:       inputs,
 	Out:      outputs,
 	Formulas: equations,
 	Sources:  sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("daylight.caution.lights: People fall and get struck where they cannot see. Set up lights before dusk, or do not start.")},
-		{Level: calc.LevelNotice, Text: calc.Text("daylight.caution.level: The times are for level ground and a clear sky. Hills, trees, deep pits and clouds make it dark sooner.")},
+		{Level: calc.LevelWarning, Text: calc.Text("People fall and get struck where they cannot see. Set up lights before dusk, or do not start.")},
+		{Level: calc.LevelNotice, Text: calc.Text("The times are for level ground and a clear sky. Hills, trees, deep pits and clouds make it dark sooner.")},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -33,47 +33,47 @@ var (
 )
 
 const (
-	whyPole  = calc.Text("daylight.why.pole: At the poles there is one sunrise a year.")
-	whyRound = calc.Text("daylight.why.round: The earth has 180° each way. East is plus, west is minus.")
-	whyZone  = calc.Text("daylight.why.zone: Zones run from 12 hours behind UTC to 14 ahead.")
-	whyPour  = calc.Text("daylight.why.pour: A longer pour needs a second crew and its own plan.")
+	whyPole  = calc.Text("At the poles there is one sunrise a year.")
+	whyRound = calc.Text("The earth has 180° each way. East is plus, west is minus.")
+	whyZone  = calc.Text("Zones run from 12 hours behind UTC to 14 ahead.")
+	whyPour  = calc.Text("A longer pour needs a second crew and its own plan.")
 )
 
 var inputs = []calc.Field{
-	{ID: "date", Kind: calc.Day, Usual: "2026-11-12", Label: calc.Text("daylight.date: Date")},
-	{ID: "latitude", Display: &showPlace, Usual: "44.5", Label: calc.Text("daylight.latitude: Latitude"),
-		Help: calc.Text("daylight.latitude.help: North is plus, south is minus. Any map on a phone shows it."),
+	{ID: "date", Kind: calc.Day, Usual: "2026-11-12", Label: calc.Text("Date")},
+	{ID: "latitude", Display: &showPlace, Usual: "44.5", Label: calc.Text("Latitude"),
+		Help: calc.Text("North is plus, south is minus. Any map on a phone shows it."),
 		Min:  &calc.Limit{At: -89, Unit: "°", Why: whyPole}, Max: &calc.Limit{At: 89, Unit: "°", Why: whyPole}},
-	{ID: "longitude", Display: &showPlace, Usual: "-93.2", Label: calc.Text("daylight.longitude: Longitude"),
-		Help: calc.Text("daylight.longitude.help: East is plus, west is minus. All of the Americas is minus."),
+	{ID: "longitude", Display: &showPlace, Usual: "-93.2", Label: calc.Text("Longitude"),
+		Help: calc.Text("East is plus, west is minus. All of the Americas is minus."),
 		Min:  &calc.Limit{At: -180, Unit: "°", Why: whyRound}, Max: &calc.Limit{At: 180, Unit: "°", Why: whyRound}},
-	{ID: "zone", Display: &displays.Hours, Usual: "-6 h", Label: calc.Text("daylight.zone: Clock, hours from UTC"),
-		Help: calc.Text("daylight.zone.help: As the clock stands that day, summer time included. West is minus."),
+	{ID: "zone", Display: &displays.Hours, Usual: "-6 h", Label: calc.Text("Clock, hours from UTC"),
+		Help: calc.Text("As the clock stands that day, summer time included. West is minus."),
 		Min:  &calc.Limit{At: -12, Unit: "h", Why: whyZone}, Max: &calc.Limit{At: 14, Unit: "h", Why: whyZone}},
-	{ID: "start", Kind: calc.FreeText, MaxLen: 10, Optional: true, Usual: "11:00", Label: calc.Text("daylight.start: First concrete at"),
-		Help: calc.Text("daylight.start.help: By the 24-hour clock, like 06:30 or 14:00. Empty: daylight only.")},
-	{ID: "pour", Display: &displays.Hours, Usual: "3.5 h", Label: calc.Text("daylight.pour: Length of the pour"),
+	{ID: "start", Kind: calc.FreeText, MaxLen: 10, Optional: true, Usual: "11:00", Label: calc.Text("First concrete at"),
+		Help: calc.Text("By the 24-hour clock, like 06:30 or 14:00. Empty: daylight only.")},
+	{ID: "pour", Display: &displays.Hours, Usual: "3.5 h", Label: calc.Text("Length of the pour"),
 		Min: &calc.Limit{At: 0, Unit: "h", Why: displays.NotMinus}, Max: &calc.Limit{At: 24, Unit: "h", Why: whyPour}, When: hasStart},
-	{ID: "after", Display: &displays.Hours, Usual: "1 h", Label: calc.Text("daylight.after: Work after the pour"),
-		Help: calc.Text("daylight.after.help: Straighten the walls, finish the top, set anchors, wash out."),
+	{ID: "after", Display: &displays.Hours, Usual: "1 h", Label: calc.Text("Work after the pour"),
+		Help: calc.Text("Straighten the walls, finish the top, set anchors, wash out."),
 		Min:  &calc.Limit{At: 0, Unit: "h", Why: displays.NotMinus}, Max: &calc.Limit{At: 12, Unit: "h", Why: whyPour}, When: hasStart},
 }
 
 func hasStart(c calc.Case) bool { return c.Has("start") }
 
 const (
-	sayDawn    = calc.Text("daylight.dawn: First light")
-	saySunrise = calc.Text("daylight.sunrise: Sunrise")
-	sayNoon    = calc.Text("daylight.noon: Sun highest")
-	saySunset  = calc.Text("daylight.sunset: Sunset")
-	sayDusk    = calc.Text("daylight.dusk: Last light")
+	sayDawn    = calc.Text("First light")
+	saySunrise = calc.Text("Sunrise")
+	sayNoon    = calc.Text("Sun highest")
+	saySunset  = calc.Text("Sunset")
+	sayDusk    = calc.Text("Last light")
 )
 
 // skies says what the sun does that day.
 var skies = []calc.Option{
-	{ID: "usual", Label: calc.Text("daylight.sky.usual: Rises and sets")},
-	{ID: "up", Label: calc.Text("daylight.sky.up: Stays up all day")},
-	{ID: "down", Label: calc.Text("daylight.sky.down: Does not rise")},
+	{ID: "usual", Label: calc.Text("Rises and sets")},
+	{ID: "up", Label: calc.Text("Stays up all day")},
+	{ID: "down", Label: calc.Text("Does not rise")},
 }
 
 // A clock time is text: it is read, not counted with. The rows hold the same
@@ -81,21 +81,21 @@ var skies = []calc.Option{
 var outputs = []calc.Field{
 	{ID: "sunrise", Kind: calc.FreeText, Lead: true, Label: saySunrise},
 	{ID: "sunset", Kind: calc.FreeText, Lead: true, Label: saySunset},
-	{ID: "left", Display: &showSpan, Lead: true, Label: calc.Text("daylight.left: Daylight after the start"),
-		Help: calc.Text("daylight.left.help: From the first concrete to sunset.")},
-	{ID: "finish", Kind: calc.FreeText, Label: calc.Text("daylight.finish: Crew done at")},
-	{ID: "margin", Display: &showSpan, Label: calc.Text("daylight.margin: Daylight left when done"),
-		Help: calc.Text("daylight.margin.help: Minus: the crew works so long after sunset.")},
-	{ID: "day-length", Display: &showSpan, Label: calc.Text("daylight.day-length: Sunrise to sunset")},
-	{ID: "dawn", Kind: calc.FreeText, Label: sayDawn, Help: calc.Text("daylight.dawn.help: Civil twilight begins. The ground can be seen in a clear sky.")},
-	{ID: "dusk", Kind: calc.FreeText, Label: sayDusk, Help: calc.Text("daylight.dusk.help: Civil twilight ends. From here on work needs lights.")},
-	{ID: "sky", Kind: calc.Choice, Options: skies, Label: calc.Text("daylight.sky: The sun")},
-	{ID: "events", Kind: calc.Rows, Label: calc.Text("daylight.events: The day in order"), Cols: []calc.Field{
-		{ID: "event", Kind: calc.Choice, Label: calc.Text("daylight.events.event: Event"), Options: []calc.Option{
+	{ID: "left", Display: &showSpan, Lead: true, Label: calc.Text("Daylight after the start"),
+		Help: calc.Text("From the first concrete to sunset.")},
+	{ID: "finish", Kind: calc.FreeText, Label: calc.Text("Crew done at")},
+	{ID: "margin", Display: &showSpan, Label: calc.Text("Daylight left when done"),
+		Help: calc.Text("Minus: the crew works so long after sunset.")},
+	{ID: "day-length", Display: &showSpan, Label: calc.Text("Sunrise to sunset")},
+	{ID: "dawn", Kind: calc.FreeText, Label: sayDawn, Help: calc.Text("Civil twilight begins. The ground can be seen in a clear sky.")},
+	{ID: "dusk", Kind: calc.FreeText, Label: sayDusk, Help: calc.Text("Civil twilight ends. From here on work needs lights.")},
+	{ID: "sky", Kind: calc.Choice, Options: skies, Label: calc.Text("The sun")},
+	{ID: "events", Kind: calc.Rows, Label: calc.Text("The day in order"), Cols: []calc.Field{
+		{ID: "event", Kind: calc.Choice, Label: calc.Text("Event"), Options: []calc.Option{
 			{ID: "dawn", Label: sayDawn}, {ID: "sunrise", Label: saySunrise}, {ID: "noon", Label: sayNoon},
 			{ID: "sunset", Label: saySunset}, {ID: "dusk", Label: sayDusk}}},
-		{ID: "clock", Kind: calc.FreeText, Label: calc.Text("daylight.events.clock: Clock")},
-		{ID: "since", Display: &displays.Minutes, Label: calc.Text("daylight.events.since: After midnight")},
+		{ID: "clock", Kind: calc.FreeText, Label: calc.Text("Clock")},
+		{ID: "since", Display: &displays.Minutes, Label: calc.Text("After midnight")},
 	}},
 }
 
@@ -113,8 +113,8 @@ var sources = []calc.Source{
 }
 
 var tables = []calc.Table{{
-	ID: "length", Title: calc.Text("daylight.table.length: Sunrise to sunset by date and latitude"),
-	Note: calc.Text("daylight.table.length.note: For northern latitudes. For the south, read the date six months away."),
+	ID: "length", Title: calc.Text("Sunrise to sunset by date and latitude"),
+	Note: calc.Text("For northern latitudes. For the south, read the date six months away."),
 	Out:  "day-length", Set: []calc.Entry{{Path: "start", Text: ""}},
 	Down:   calc.Axis{Path: "date", US: []string{"2026-12-21", "2026-02-10", "2026-03-20", "2026-04-28", "2026-06-21", "2026-09-01", "2026-10-27"}},
 	Across: calc.Axis{Path: "latitude", US: []string{"25", "35", "40", "45", "50", "60"}},

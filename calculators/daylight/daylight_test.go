@@ -46,7 +46,7 @@ func TestSkies(t *testing.T) {
 		}
 		for _, note := range []calc.Text{noteNoDark, noteUp, noteDown} {
 			if calctest.Noted(res, note) != (note == c.note) {
-				t.Errorf("%s at %s: note %s", c.date, c.latitude, note.Key())
+				t.Errorf("%s at %s: note %s", c.date, c.latitude, note.EN())
 			}
 		}
 	}
@@ -115,7 +115,7 @@ func TestPour(t *testing.T) {
 		res := calctest.Run(t, Daylight, "start="+c.start, "pour="+c.pour, "after=45 min")
 		for _, note := range []calc.Text{noteDarkStart, noteEarly, noteDarkEnd, noteLate} {
 			if calctest.Noted(res, note) != (note == c.note) {
-				t.Errorf("start %s for %s: note %s", c.start, c.pour, note.Key())
+				t.Errorf("start %s for %s: note %s", c.start, c.pour, note.EN())
 			}
 		}
 		rise, set := res.Out.Rows("events")[1].Num("since"), res.Out.Rows("events")[3].Num("since")

@@ -10,17 +10,17 @@ import (
 )
 
 const (
-	drawTitle = calc.Text("daylight.draw.title: The day on a 24-hour strip")
-	drawDesc  = calc.Text("daylight.draw.desc: Sunrise {rise}, sunset {set}, {length} of day.")
-	drawHours = calc.Text("daylight.draw.hours: Hours of the clock")
-	drawDay   = calc.Text("daylight.draw.day: Day {from} to {to}")
-	drawHalf  = calc.Text("daylight.draw.half: Twilight {from} to {to}")
-	drawNight = calc.Text("daylight.draw.night: Dark")
-	drawPour  = calc.Text("daylight.draw.pour: Pour {from} to {to}")
-	drawAfter = calc.Text("daylight.draw.after: Work after it, to {to}")
-	drawNever = calc.Text("daylight.draw.never: none")
-	drawUp    = calc.Text("daylight.draw.up: Day, all round")
-	drawLit   = calc.Text("daylight.draw.lit: Twilight until sunrise")
+	drawTitle = calc.Text("The day on a 24-hour strip")
+	drawDesc  = calc.Text("Sunrise {rise}, sunset {set}, {length} of day.")
+	drawHours = calc.Text("Hours of the clock")
+	drawDay   = calc.Text("Day {from} to {to}")
+	drawHalf  = calc.Text("Twilight {from} to {to}")
+	drawNight = calc.Text("Dark")
+	drawPour  = calc.Text("Pour {from} to {to}")
+	drawAfter = calc.Text("Work after it, to {to}")
+	drawNever = calc.Text("none|absent")
+	drawUp    = calc.Text("Day, all round")
+	drawLit   = calc.Text("Twilight until sunrise")
 )
 
 // The frame of the strip.

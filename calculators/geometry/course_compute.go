@@ -8,12 +8,12 @@ import (
 )
 
 const (
-	courseEat     = calc.Text("course-take-off.note.eat: Corners and openings take more than the walls hold. Check lengths, corners and openings.")
-	courseThick   = calc.Text("course-take-off.note.thick: The form is thicker than the corner legs allow at an inside corner. Check legs and thickness.")
-	courseMixed   = calc.Text("course-take-off.note.mixed: Heights differ. Corner blocks are counted for the tallest wall and taken off for the lowest, so neither runs short.")
-	courseLegSwap = calc.Text("course-take-off.note.legs: The long leg is shorter than the short leg. Are they swapped?")
-	courseTall    = calc.Text("course-take-off.note.tall: This opening is taller than the tallest wall, {limit}.")
-	courseRip     = calc.Text("course-take-off.note.rip: The top course is cut down to {top}. Cut {off} off, or choose a height in whole courses.")
+	courseEat     = calc.Text("Corners and openings take more than the walls hold. Check lengths, corners and openings.")
+	courseThick   = calc.Text("The form is thicker than the corner legs allow at an inside corner. Check legs and thickness.")
+	courseMixed   = calc.Text("Heights differ. Corner blocks are counted for the tallest wall and taken off for the lowest, so neither runs short.")
+	courseLegSwap = calc.Text("The long leg is shorter than the short leg. Are they swapped?")
+	courseTall    = calc.Text("This opening is taller than the tallest wall, {limit}.")
+	courseRip     = calc.Text("The top course is cut down to {top}. Cut {off} off, or choose a height in whole courses.")
 )
 
 // takeOff is a take-off being worked out. Lengths are in m.

@@ -9,12 +9,12 @@ import (
 )
 
 const (
-	courseDrawTitle = calc.Text("course-take-off.draw.title: Courses at a corner of the tallest wall")
-	courseDrawDesc  = calc.Text("course-take-off.draw.desc: {courses} courses, the top one {top} high. {straights} straight, {left} left and {right} right blocks.")
-	courseDrawCount = calc.Text("course-take-off.draw.count: {courses} courses")
-	courseDrawTop   = calc.Text("course-take-off.draw.top: top {top}")
-	courseDrawKey   = calc.Text("course-take-off.draw.key: Corner block")
-	courseDrawFoam  = calc.Text("course-take-off.draw.foam: Straight block")
+	courseDrawTitle = calc.Text("Courses at a corner of the tallest wall")
+	courseDrawDesc  = calc.Text("{courses} courses, the top one {top} high. {straights} straight, {left} left and {right} right blocks.")
+	courseDrawCount = calc.Text("{courses} courses")
+	courseDrawTop   = calc.Text("top {top}")
+	courseDrawKey   = calc.Text("Corner block")
+	courseDrawFoam  = calc.Text("Straight block")
 )
 
 // The frame of the elevation, in user units.

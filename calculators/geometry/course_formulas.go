@@ -64,11 +64,11 @@ func CornerBlocks(first, courses, second float64) float64 {
 
 // Symbols that several formulas of the take-off share.
 const (
-	courseNumber = calc.Text("course-take-off.var.N: number of courses")
-	courseHigh   = calc.Text("course-take-off.var.h: course height")
-	courseWall   = calc.Text("course-take-off.var.H: wall height")
-	courseRun    = calc.Text("course-take-off.var.S: length left for straight blocks")
-	courseLegs   = calc.Text("course-take-off.var.k: length the corners take in one course")
+	courseNumber = calc.Text("number of courses")
+	courseHigh   = calc.Text("course height")
+	courseWall   = calc.Text("wall height")
+	courseRun    = calc.Text("length left for straight blocks")
+	courseLegs   = calc.Text("length the corners take in one course")
 )
 
 var (
@@ -81,48 +81,48 @@ var (
 
 var (
 	coursesOf = &calc.Formula{
-		ID: "courses", Title: calc.Text("course-take-off.f.courses: Courses of a wall"), Expr: "ceil(H/h)",
+		ID: "courses", Title: calc.Text("Courses of a wall"), Expr: "ceil(H/h)",
 		Result: courseN, Vars: []calc.Var{courseH, courseh}, Fn: calc.Func2(Courses), Go: "geometry.Courses", Source: "en5151",
 	}
 	topCourse = &calc.Formula{
-		ID: "top-course", Title: calc.Text("course-take-off.f.top-course: Height of the top course"), Expr: "H - (N - 1)*h",
-		Result: calc.Var{Symbol: "u", Meaning: calc.Text("course-take-off.var.u: height of the top course"), Unit: "mm", US: "in"},
+		ID: "top-course", Title: calc.Text("Height of the top course"), Expr: "H - (N - 1)*h",
+		Result: calc.Var{Symbol: "u", Meaning: calc.Text("height of the top course"), Unit: "mm", US: "in"},
 		Vars:   []calc.Var{courseH, courseN, courseh}, Fn: calc.Func3(TopCourse), Go: "geometry.TopCourse", Source: "arithmetic",
 	}
 	cornerRun = &calc.Formula{
-		ID: "corner-run", Title: calc.Text("course-take-off.f.corner-run: What corners take in one course"), Expr: "c_o*(a + b) + c_i*(a + b - 2*T)",
+		ID: "corner-run", Title: calc.Text("What corners take in one course"), Expr: "c_o*(a + b) + c_i*(a + b - 2*T)",
 		Result: coursek,
 		Vars: []calc.Var{
-			{Symbol: "c_o", Meaning: calc.Text("course-take-off.var.c_o: outside corners")},
-			{Symbol: "c_i", Meaning: calc.Text("course-take-off.var.c_i: inside corners")},
-			{Symbol: "a", Meaning: calc.Text("course-take-off.var.a: long leg"), Unit: "m", US: "ft"},
-			{Symbol: "b", Meaning: calc.Text("course-take-off.var.b: short leg"), Unit: "m", US: "ft"},
-			{Symbol: "T", Meaning: calc.Text("course-take-off.var.T: thickness of the form"), Unit: "m", US: "ft"},
+			{Symbol: "c_o", Meaning: calc.Text("outside corners")},
+			{Symbol: "c_i", Meaning: calc.Text("inside corners")},
+			{Symbol: "a", Meaning: calc.Text("long leg"), Unit: "m", US: "ft"},
+			{Symbol: "b", Meaning: calc.Text("short leg"), Unit: "m", US: "ft"},
+			{Symbol: "T", Meaning: calc.Text("thickness of the form"), Unit: "m", US: "ft"},
 		},
 		Fn: calc.Func5(CornerRun), Go: "geometry.CornerRun", Source: "arithmetic",
-		Limits: calc.Text("course-take-off.limits.right: Right-angled corners, lengths along the outside of the form."),
+		Limits: calc.Text("Right-angled corners, lengths along the outside of the form."),
 	}
 	straightRun = &calc.Formula{
-		ID: "straight-run", Title: calc.Text("course-take-off.f.straight-run: Length left for straight blocks"), Expr: "L - N*k - O",
+		ID: "straight-run", Title: calc.Text("Length left for straight blocks"), Expr: "L - N*k - O",
 		Result: courseS,
 		Vars: []calc.Var{
-			{Symbol: "L", Meaning: calc.Text("course-take-off.var.L: sum of wall length × courses"), Unit: "m", US: "ft"}, courseN, coursek,
-			{Symbol: "O", Meaning: calc.Text("course-take-off.var.O: sum of opening width × whole courses"), Unit: "m", US: "ft"},
+			{Symbol: "L", Meaning: calc.Text("sum of wall length × courses"), Unit: "m", US: "ft"}, courseN, coursek,
+			{Symbol: "O", Meaning: calc.Text("sum of opening width × whole courses"), Unit: "m", US: "ft"},
 		},
 		Fn: calc.Func4(StraightRun), Go: "geometry.StraightRun", Source: "arithmetic",
 	}
 	straightBlocks = &calc.Formula{
-		ID: "straights", Title: calc.Text("course-take-off.f.straights: Straight blocks with waste"), Expr: "ceil(S*(1 + w/100)/l)",
-		Result: calc.Var{Symbol: "n", Meaning: calc.Text("course-take-off.var.n: straight blocks")},
-		Vars: []calc.Var{courseS, {Symbol: "w", Meaning: calc.Text("course-take-off.var.w: cut waste"), Unit: "%", US: "%"},
-			{Symbol: "l", Meaning: calc.Text("course-take-off.var.l: block length"), Unit: "m", US: "ft"}},
+		ID: "straights", Title: calc.Text("Straight blocks with waste"), Expr: "ceil(S*(1 + w/100)/l)",
+		Result: calc.Var{Symbol: "n", Meaning: calc.Text("straight blocks")},
+		Vars: []calc.Var{courseS, {Symbol: "w", Meaning: calc.Text("cut waste"), Unit: "%", US: "%"},
+			{Symbol: "l", Meaning: calc.Text("block length"), Unit: "m", US: "ft"}},
 		Fn: calc.Func3(StraightBlocks), Go: "geometry.StraightBlocks", Source: "arithmetic",
 	}
 	cornerBlocks = &calc.Formula{
-		ID: "corner-blocks", Title: calc.Text("course-take-off.f.corner-blocks: Corner blocks of one hand"), Expr: "c_1*ceil(N/2) + c_2*floor(N/2)",
-		Result: calc.Var{Symbol: "n_c", Meaning: calc.Text("course-take-off.var.n_c: corner blocks of this hand")},
-		Vars: []calc.Var{{Symbol: "c_1", Meaning: calc.Text("course-take-off.var.c_1: corners with this hand in the bottom course")}, courseN,
-			{Symbol: "c_2", Meaning: calc.Text("course-take-off.var.c_2: corners with this hand in the second course")}},
+		ID: "corner-blocks", Title: calc.Text("Corner blocks of one hand"), Expr: "c_1*ceil(N/2) + c_2*floor(N/2)",
+		Result: calc.Var{Symbol: "n_c", Meaning: calc.Text("corner blocks of this hand")},
+		Vars: []calc.Var{{Symbol: "c_1", Meaning: calc.Text("corners with this hand in the bottom course")}, courseN,
+			{Symbol: "c_2", Meaning: calc.Text("corners with this hand in the second course")}},
 		Fn: calc.Func3(CornerBlocks), Go: "geometry.CornerBlocks", Source: "practice",
 	}
 )

@@ -66,15 +66,15 @@ func TestCornerRunWallByWall(t *testing.T) {
 }
 
 func TestCourseNotes(t *testing.T) {
-	expect(t, CourseTakeOff, "rip")
-	expect(t, CourseTakeOff, "", "walls=40 ft | 8 ft | 2; 28 ft | 8 ft | 2")
-	expect(t, CourseTakeOff, "mixed", "walls=40 ft | 8 ft | 2; 28 ft | 96 in | 1; 28 ft | 112 in")
-	expect(t, CourseTakeOff, "", "walls=40 ft | 8 ft; 28 ft | 112 in", "outside-corners=0")
-	expect(t, CourseTakeOff, "legs rip", "long-leg=20 in", "short-leg=24 in")
+	expect(t, CourseTakeOff, []calc.Text{courseRip})
+	expect(t, CourseTakeOff, nil, "walls=40 ft | 8 ft | 2; 28 ft | 8 ft | 2")
+	expect(t, CourseTakeOff, []calc.Text{courseMixed}, "walls=40 ft | 8 ft | 2; 28 ft | 96 in | 1; 28 ft | 112 in")
+	expect(t, CourseTakeOff, nil, "walls=40 ft | 8 ft; 28 ft | 112 in", "outside-corners=0")
+	expect(t, CourseTakeOff, []calc.Text{courseLegSwap, courseRip}, "long-leg=20 in", "short-leg=24 in")
 	refused(t, CourseTakeOff, "walls", "walls=10 ft | 8 ft | 2", "openings=")
 	refused(t, CourseTakeOff, "openings.1.height", "openings=3 ft | 10 ft")
 	refused(t, CourseTakeOff, "thickness", "inside-corners=1", "outside-corners=5", "thickness=32 in")
-	expect(t, CourseTakeOff, "rip", "inside-corners=0", "thickness=32 in")
+	expect(t, CourseTakeOff, []calc.Text{courseRip}, "inside-corners=0", "thickness=32 in")
 }
 
 // Only whole courses of an opening are taken off, so the count falls in steps.

@@ -7,10 +7,10 @@ import (
 )
 
 const (
-	footingCornersEat = calc.Text("footing-volume.note.corners-eat: The corners take off more than this length holds. Check length, width and corners.")
-	footingThin       = calc.Text("footing-volume.note.thin: This is under {limit} deep. Few codes allow so thin a footing. Is the depth right?")
-	footingSwapped    = calc.Text("footing-volume.note.swapped: This is deeper than it is wide. Are width and depth swapped?")
-	footingThick      = calc.Text("footing-volume.note.thick: This stem wall is thicker than it is high. Are width and height swapped?")
+	footingCornersEat = calc.Text("The corners take off more than this length holds. Check length, width and corners.")
+	footingThin       = calc.Text("This is under {limit} deep. Few codes allow so thin a footing. Is the depth right?")
+	footingSwapped    = calc.Text("This is deeper than it is wide. Are width and depth swapped?")
+	footingThick      = calc.Text("This stem wall is thicker than it is high. Are width and height swapped?")
 )
 
 // footingSteps is how many rows the worked example shows.
@@ -90,10 +90,10 @@ func putFootings(r *calc.Recorder, in calc.Case, net float64, byKind []float64) 
 }
 
 const (
-	footingDrawTitle = calc.Text("footing-volume.draw.title: Volume by kind, and the order")
-	footingDrawDesc  = calc.Text("footing-volume.draw.desc: Net volume {net-yd} or {net-m}. Order with waste, rounded up: {order-yd} or {order-m}.")
-	footingDrawOrder = calc.Text("footing-volume.draw.order: Order")
-	footingDrawPair  = calc.Text("footing-volume.draw.pair: {yd} · {m}")
+	footingDrawTitle = calc.Text("Volume by kind, and the order")
+	footingDrawDesc  = calc.Text("Net volume {net-yd} or {net-m}. Order with waste, rounded up: {order-yd} or {order-m}.")
+	footingDrawOrder = calc.Text("Order")
+	footingDrawPair  = calc.Text("{yd} · {m}")
 )
 
 // drawFootings shows each kind and the order as bars on one scale.

@@ -17,17 +17,17 @@ func RunVolume(count, length, corners, width, height float64) float64 {
 }
 
 var footingRun = &calc.Formula{
-	ID: "part", Title: calc.Text("footing-volume.f.part: Volume of one row"), Expr: "n*(L - c*w)*w*h",
-	Result: calc.Var{Symbol: "V", Meaning: calc.Text("footing-volume.var.V: volume of the row"), Unit: "m³", US: "ft³"},
+	ID: "part", Title: calc.Text("Volume of one row"), Expr: "n*(L - c*w)*w*h",
+	Result: calc.Var{Symbol: "V", Meaning: calc.Text("volume of the row"), Unit: "m³", US: "ft³"},
 	Vars: []calc.Var{
-		{Symbol: "n", Meaning: calc.Text("footing-volume.var.n: how many")},
-		{Symbol: "L", Meaning: calc.Text("footing-volume.var.L: length"), Unit: "m", US: "ft"},
-		{Symbol: "c", Meaning: calc.Text("footing-volume.var.c: corners to take off")},
-		{Symbol: "w", Meaning: calc.Text("footing-volume.var.w: width or thickness"), Unit: "m", US: "ft"},
-		{Symbol: "h", Meaning: calc.Text("footing-volume.var.h: depth or height"), Unit: "m", US: "ft"},
+		{Symbol: "n", Meaning: calc.Text("how many")},
+		{Symbol: "L", Meaning: calc.Text("length"), Unit: "m", US: "ft"},
+		{Symbol: "c", Meaning: calc.Text("corners to take off")},
+		{Symbol: "w", Meaning: calc.Text("width or thickness"), Unit: "m", US: "ft"},
+		{Symbol: "h", Meaning: calc.Text("depth or height"), Unit: "m", US: "ft"},
 	},
 	Fn: calc.Func5(RunVolume), Go: "geometry.RunVolume", Source: "navedtra",
-	Limits: calc.Text("footing-volume.limits.right: Right-angled corners only."),
+	Limits: calc.Text("Right-angled corners only."),
 }
 
 var footingFormulas = []*calc.Formula{footingRun, withWaste, cubicYards, orderYards, orderMetres, extraOver}

@@ -25,7 +25,7 @@ func TestFootingRingAgainstAreas(t *testing.T) {
 // The default job by hand: 138' 8" less four widths of 16 in. is 133' 4"; by
 // 16 × 8 in. that is 118.52 ft³. Stem wall 29.33 ft³, pads 18.75 ft³.
 func TestFootingDefaultByHand(t *testing.T) {
-	out := expect(t, FootingVolume, "").Out
+	out := expect(t, FootingVolume, nil).Out
 	calctest.Near(t, "net", calc.From(out.Num("net-yd"), "ft³"), 118.5185+29.3333+18.75, 0.001)
 	calctest.Near(t, "order", calc.From(out.Num("order-yd"), "yd³"), 6.5, 1e-9)
 	kinds := out.Rows("by-kind")
@@ -41,18 +41,21 @@ func TestFootingDefaultByHand(t *testing.T) {
 }
 
 func TestFootingNotes(t *testing.T) {
-	for _, c := range []struct{ part, keys string }{
-		{"footing | 20 ft | 16 in | 6 in", ""},
-		{"footing | 20 ft | 16 in | 5-7/8 in", "thin"},
-		{"pad | 2 ft | 2 ft | 24 in", ""},
-		{"pad | 2 ft | 2 ft | 24-1/8 in", "swapped"},
-		{"grade-beam | 20 ft | 12 in | 4 ft", ""},
-		{"grade-beam | 20 ft | 12 in | 4 in", ""},
-		{"stem-wall | 20 ft | 8 in | 8 in", ""},
-		{"stem-wall | 20 ft | 9 in | 8 in", "thick"},
-		{"stem-wall | 20 ft | 3 in | 4 in", ""},
+	for _, c := range []struct {
+		part string
+		want []calc.Text
+	}{
+		{"footing | 20 ft | 16 in | 6 in", nil},
+		{"footing | 20 ft | 16 in | 5-7/8 in", []calc.Text{footingThin}},
+		{"pad | 2 ft | 2 ft | 24 in", nil},
+		{"pad | 2 ft | 2 ft | 24-1/8 in", []calc.Text{footingSwapped}},
+		{"grade-beam | 20 ft | 12 in | 4 ft", nil},
+		{"grade-beam | 20 ft | 12 in | 4 in", nil},
+		{"stem-wall | 20 ft | 8 in | 8 in", nil},
+		{"stem-wall | 20 ft | 9 in | 8 in", []calc.Text{footingThick}},
+		{"stem-wall | 20 ft | 3 in | 4 in", nil},
 	} {
-		expect(t, FootingVolume, c.keys, "parts="+c.part)
+		expect(t, FootingVolume, c.want, "parts="+c.part)
 	}
 	refused(t, FootingVolume, "parts.2.corners", "parts=footing | 20 ft | 16 in | 8 in; footing | 5 ft | 16 in | 8 in | 4")
 	if calctest.Try(FootingVolume, "parts=").State != calc.Bad {

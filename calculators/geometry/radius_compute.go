@@ -6,10 +6,10 @@ import (
 )
 
 const (
-	curveTight  = calc.Text("radius-wall.note.tight: The wall is too thick for this curve. The radius at this line must be more than {limit}.")
-	curveFlats  = calc.Text("radius-wall.note.flats: Between cuts the wall is flat and stands up to {flat} off the curve. More cuts bring it closer.")
-	curveNoFoam = calc.Text("radius-wall.note.no-foam: How thick is the foam? Without it the gap is taken across the core alone, which is too little.")
-	curveOver   = calc.Text("radius-wall.note.over-half: The rise is more than half the chord, so the curve is over a half circle. Is that right?")
+	curveTight  = calc.Text("The wall is too thick for this curve. The radius at this line must be more than {limit}.")
+	curveFlats  = calc.Text("Between cuts the wall is flat and stands up to {flat} off the curve. More cuts bring it closer.")
+	curveNoFoam = calc.Text("How thick is the foam? Without it the gap is taken across the core alone, which is too little.")
+	curveOver   = calc.Text("The rise is more than half the chord, so the curve is over a half circle. Is that right?")
 )
 
 // plainFlat is the distance off the curve in metres, 1/4 in., from which a

@@ -9,12 +9,12 @@ import (
 )
 
 const (
-	curveDrawTitle   = calc.Text("radius-wall.draw.title: Curved wall from above")
-	curveDrawDesc    = calc.Text("radius-wall.draw.desc: The wall turns {angle} at a radius of {radius}. It takes {cuts} cuts, {spacing} apart, and each closes {gap}.")
-	curveDrawRadius  = calc.Text("radius-wall.draw.radius: Radius {radius} · angle {angle}")
-	curveDrawChord   = calc.Text("radius-wall.draw.chord: Chord {chord} · rise {rise}")
-	curveDrawOutside = calc.Text("radius-wall.draw.outside: Core outside {out} · inside {in}")
-	curveDrawCuts    = calc.Text("radius-wall.draw.cuts: {cuts} cuts, {spacing} apart, close {gap}")
+	curveDrawTitle   = calc.Text("Curved wall from above")
+	curveDrawDesc    = calc.Text("The wall turns {angle} at a radius of {radius}. It takes {cuts} cuts, {spacing} apart, and each closes {gap}.")
+	curveDrawRadius  = calc.Text("Radius {radius} · angle {angle}")
+	curveDrawChord   = calc.Text("Chord {chord} · rise {rise}")
+	curveDrawOutside = calc.Text("Core outside {out} · inside {in}")
+	curveDrawCuts    = calc.Text("{cuts} cuts, {spacing} apart, close {gap}")
 )
 
 // The frame of the plan, in user units, and how finely an arc is drawn.

@@ -76,74 +76,74 @@ func FlatOffset(radius, degrees, cuts float64) float64 { return ArcRise(radius, 
 
 // Symbols that several formulas of the curve share.
 const (
-	curveThetaText  = calc.Text("radius-wall.var.theta: angle the wall turns through")
-	curveCutsText   = calc.Text("radius-wall.var.n: number of cuts")
-	curveMiddleText = calc.Text("radius-wall.var.R_c: radius to the middle of the core")
-	curveFormText   = calc.Text("radius-wall.var.b_o: length of the outside face")
-	curveThickText  = calc.Text("radius-wall.var.T: thickness of the form, foam and core")
-	curveGapText    = calc.Text("radius-wall.var.g: gap that a cut closes")
+	curveThetaText  = calc.Text("angle the wall turns through")
+	curveCutsText   = calc.Text("number of cuts")
+	curveMiddleText = calc.Text("radius to the middle of the core")
+	curveFormText   = calc.Text("length of the outside face")
+	curveThickText  = calc.Text("thickness of the form, foam and core")
+	curveGapText    = calc.Text("gap that a cut closes")
 )
 
 var (
 	curveTheta = calc.Var{Symbol: "theta", Meaning: curveThetaText, Unit: "°", US: "°"}
-	curveR     = calc.Var{Symbol: "R", Meaning: calc.Text("radius-wall.var.R: radius of the measured line"), Unit: "m", US: "ft"}
+	curveR     = calc.Var{Symbol: "R", Meaning: calc.Text("radius of the measured line"), Unit: "m", US: "ft"}
 	curveCuts  = calc.Var{Symbol: "n", Meaning: curveCutsText}
 	curveThick = calc.Var{Symbol: "T", Meaning: curveThickText, Unit: "mm", US: "in"}
 	curveGap   = calc.Var{Symbol: "g", Meaning: curveGapText, Unit: "mm", US: "in"}
 	curveFlank = calc.Var{Symbol: "b", Meaning: curveFormText, Unit: "m", US: "ft"}
-	curveApart = calc.Var{Symbol: "s", Meaning: calc.Text("radius-wall.var.s: spacing of the cuts"), Unit: "m", US: "ft"}
+	curveApart = calc.Var{Symbol: "s", Meaning: calc.Text("spacing of the cuts"), Unit: "m", US: "ft"}
 )
 
 var (
 	chordLength = &calc.Formula{
-		ID: "chord", Title: calc.Text("radius-wall.f.chord: Chord from radius and angle"), Expr: "2*R*sin(pi*theta/360)",
-		Result: calc.Var{Symbol: "c", Meaning: calc.Text("radius-wall.var.c: chord"), Unit: "m", US: "ft"},
+		ID: "chord", Title: calc.Text("Chord from radius and angle"), Expr: "2*R*sin(pi*theta/360)",
+		Result: calc.Var{Symbol: "c", Meaning: calc.Text("chord"), Unit: "m", US: "ft"},
 		Vars:   []calc.Var{curveR, curveTheta}, Fn: calc.Func2(ChordLength), Go: "geometry.ChordLength", Source: "geometry",
 	}
 	arcRise = &calc.Formula{
-		ID: "rise", Title: calc.Text("radius-wall.f.rise: Rise from radius and angle"), Expr: "2*R*sin(pi*theta/720)^2",
-		Result: calc.Var{Symbol: "s", Meaning: calc.Text("radius-wall.var.rise: rise"), Unit: "m", US: "ft"},
+		ID: "rise", Title: calc.Text("Rise from radius and angle"), Expr: "2*R*sin(pi*theta/720)^2",
+		Result: calc.Var{Symbol: "s", Meaning: calc.Text("rise|of a curve"), Unit: "m", US: "ft"},
 		Vars:   []calc.Var{curveR, curveTheta}, Fn: calc.Func2(ArcRise), Go: "geometry.ArcRise", Source: "geometry",
 	}
 	middleRadius = &calc.Formula{
-		ID: "middle", Title: calc.Text("radius-wall.f.middle: Radius to the middle of the core"), Expr: "R - e",
+		ID: "middle", Title: calc.Text("Radius to the middle of the core"), Expr: "R - e",
 		Result: calc.Var{Symbol: "R_c", Meaning: curveMiddleText, Unit: "m", US: "ft"},
-		Vars: []calc.Var{curveR, {Symbol: "e", Meaning: calc.Text("radius-wall.var.e: from the middle out to the measured line, minus toward the centre"),
+		Vars: []calc.Var{curveR, {Symbol: "e", Meaning: calc.Text("from the middle out to the measured line, minus toward the centre"),
 			Unit: "m", US: "ft"}},
 		Fn: calc.Func2(MiddleRadius), Go: "geometry.MiddleRadius", Source: "geometry",
 	}
 	developed = &calc.Formula{
-		ID: "developed", Title: calc.Text("radius-wall.f.developed: Length of a face, laid straight"), Expr: "pi*theta/180*(R_c + e)",
-		Result: calc.Var{Symbol: "b", Meaning: calc.Text("radius-wall.var.b: length of the face"), Unit: "m", US: "ft"},
+		ID: "developed", Title: calc.Text("Length of a face, laid straight"), Expr: "pi*theta/180*(R_c + e)",
+		Result: calc.Var{Symbol: "b", Meaning: calc.Text("length of the face"), Unit: "m", US: "ft"},
 		Vars: []calc.Var{curveTheta, {Symbol: "R_c", Meaning: curveMiddleText, Unit: "m", US: "ft"},
-			{Symbol: "e", Meaning: calc.Text("radius-wall.var.e_face: from the middle out to the face, minus toward the centre"), Unit: "m", US: "ft"}},
+			{Symbol: "e", Meaning: calc.Text("from the middle out to the face, minus toward the centre"), Unit: "m", US: "ft"}},
 		Fn: calc.Func3(Developed), Go: "geometry.Developed", Source: "geometry",
 	}
 	cutsBySpacing = &calc.Formula{
-		ID: "cuts-by-spacing", Title: calc.Text("radius-wall.f.cuts-by-spacing: Cuts from the greatest spacing"), Expr: "ceil(b/s)",
+		ID: "cuts-by-spacing", Title: calc.Text("Cuts from the greatest spacing"), Expr: "ceil(b/s)",
 		Result: curveCuts, Vars: []calc.Var{curveFlank, curveApart},
 		Fn: calc.Func2(CutsBySpacing), Go: "geometry.CutsBySpacing", Source: "practice",
 	}
 	cutsByGap = &calc.Formula{
-		ID: "cuts-by-gap", Title: calc.Text("radius-wall.f.cuts-by-gap: Cuts from their width"), Expr: "ceil(pi*theta/180*T/g)",
+		ID: "cuts-by-gap", Title: calc.Text("Cuts from their width"), Expr: "ceil(pi*theta/180*T/g)",
 		Result: curveCuts, Vars: []calc.Var{curveTheta, curveThick, curveGap},
 		Fn: calc.Func3(CutsByGap), Go: "geometry.CutsByGap", Source: "geometry",
 	}
 	gapPerCut = &calc.Formula{
-		ID: "gap", Title: calc.Text("radius-wall.f.gap: What each cut closes"), Expr: "pi*theta/180*T/n",
+		ID: "gap", Title: calc.Text("What each cut closes"), Expr: "pi*theta/180*T/n",
 		Result: curveGap, Vars: []calc.Var{curveTheta, curveThick, curveCuts},
 		Fn: calc.Func3(GapPerCut), Go: "geometry.GapPerCut", Source: "geometry",
-		Limits: calc.Text("radius-wall.limits.gap: The outside face keeps its length, and the cuts share the bend evenly."),
+		Limits: calc.Text("The outside face keeps its length, and the cuts share the bend evenly."),
 	}
 	cutSpacing = &calc.Formula{
-		ID: "spacing", Title: calc.Text("radius-wall.f.spacing: Spacing of the cuts on the straight form"), Expr: "b/n",
+		ID: "spacing", Title: calc.Text("Spacing of the cuts on the straight form"), Expr: "b/n",
 		Result: curveApart, Vars: []calc.Var{curveFlank, curveCuts},
 		Fn: calc.Func2(CutSpacing), Go: "geometry.CutSpacing", Source: "geometry",
 	}
 	flatOffset = &calc.Formula{
-		ID: "flat", Title: calc.Text("radius-wall.f.flat: Flat piece off the true curve"), Expr: "2*R*sin(pi*theta/(720*n))^2",
-		Result: calc.Var{Symbol: "f", Meaning: calc.Text("radius-wall.var.f: greatest distance off the curve"), Unit: "mm", US: "in"},
-		Vars: []calc.Var{{Symbol: "R", Meaning: calc.Text("radius-wall.var.R_o: radius of the outside face"), Unit: "mm", US: "in"},
+		ID: "flat", Title: calc.Text("Flat piece off the true curve"), Expr: "2*R*sin(pi*theta/(720*n))^2",
+		Result: calc.Var{Symbol: "f", Meaning: calc.Text("greatest distance off the curve"), Unit: "mm", US: "in"},
+		Vars: []calc.Var{{Symbol: "R", Meaning: calc.Text("radius of the outside face"), Unit: "mm", US: "in"},
 			curveTheta, curveCuts},
 		Fn: calc.Func3(FlatOffset), Go: "geometry.FlatOffset", Source: "geometry",
 	}

@@ -32,7 +32,7 @@ func TestArcInverse(t *testing.T) {
 func TestCutsCloseTheDifference(t *testing.T) {
 	for _, by := range []string{"cuts-by=spacing", "cuts-by=count", "cuts-by=gap"} {
 		for _, at := range []string{"outside", "centre", "inside"} {
-			out := expect(t, RadiusWall, "", by, "at="+at).Out
+			out := expect(t, RadiusWall, nil, by, "at="+at).Out
 			n := out.Num("cuts")
 			calctest.Near(t, by, n*out.Num("cut-gap"), out.Num("form-outside")-out.Num("form-inside"), 1e-9)
 			calctest.Near(t, by, n*out.Num("cut-spacing"), out.Num("form-outside"), 1e-9)
@@ -66,18 +66,18 @@ func TestCurvedCore(t *testing.T) {
 func TestRadiusLimits(t *testing.T) {
 	// inside face of an 8 in. core with 2-1/2 in. foam: over 10-1/2 in.
 	refused(t, RadiusWall, "radius", "radius=10-1/2 in")
-	expect(t, RadiusWall, "", "radius=10-9/16 in", "cuts-by=count", "count=90")
+	expect(t, RadiusWall, nil, "radius=10-9/16 in", "cuts-by=count", "count=90")
 	refused(t, RadiusWall, "radius", "radius=8 in", "foam=")
-	expect(t, RadiusWall, "no-foam", "radius=8-1/16 in", "foam=", "cuts-by=count", "count=90")
+	expect(t, RadiusWall, []calc.Text{curveNoFoam}, "radius=8-1/16 in", "foam=", "cuts-by=count", "count=90")
 	refused(t, RadiusWall, "chord", "by=chord", "chord=1 ft", "rise=5 in")
 	res := calctest.Run(t, RadiusWall, "radius=10 in")
 	calctest.Near(t, "limit told", calc.From(res.Notes[0].Slots[0].SI(), "in"), 10.5, 1e-9)
 }
 
 func TestRadiusNotes(t *testing.T) {
-	expect(t, RadiusWall, "", "by=chord", "chord=12 ft", "rise=6 ft")
-	expect(t, RadiusWall, "over-half", "by=chord", "chord=12 ft", "rise=6 ft 1 in")
-	expect(t, RadiusWall, "flats", "cuts-by=count", "count=8")
+	expect(t, RadiusWall, nil, "by=chord", "chord=12 ft", "rise=6 ft")
+	expect(t, RadiusWall, []calc.Text{curveOver}, "by=chord", "chord=12 ft", "rise=6 ft 1 in")
+	expect(t, RadiusWall, []calc.Text{curveFlats}, "cuts-by=count", "count=8")
 	if res := calctest.Run(t, RadiusWall, "foam="); res.Out.Has("form-inside") || !res.Out.Has("core-inside") {
 		t.Error("faces of a form without foam")
 	}

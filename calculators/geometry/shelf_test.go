@@ -1,7 +1,7 @@
 package geometry
 
 import (
-	"strings"
+	"slices"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -21,17 +21,16 @@ func TestPrintedTables(t *testing.T) {
 	}
 }
 
-// expect runs a calculator and wants exactly these notes: keys without the
-// calculator's ID.
-func expect(t *testing.T, c *calc.Calculator, keys string, inputs ...string) calc.Result {
+// expect runs a calculator and wants exactly these notes, in this order.
+func expect(t *testing.T, c *calc.Calculator, want []calc.Text, inputs ...string) calc.Result {
 	t.Helper()
 	res := calctest.Run(t, c, inputs...)
-	var got []string
+	var got []calc.Text
 	for _, n := range res.Notes {
-		got = append(got, strings.TrimPrefix(n.Text.Key(), c.ID+".note."))
+		got = append(got, n.Text)
 	}
-	if strings.Join(got, " ") != keys {
-		t.Errorf("%s %q: notes %q, want %q", c.ID, inputs, got, keys)
+	if !slices.Equal(got, want) {
+		t.Errorf("%s %q: notes %q, want %q", c.ID, inputs, got, want)
 	}
 	return res
 }

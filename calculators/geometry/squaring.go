@@ -9,16 +9,16 @@ import (
 // turns by how it closes.
 var Squaring = &calc.Calculator{
 	ID:       "squaring",
-	Title:    calc.Text("squaring.title: Squaring a layout"),
-	Purpose:  calc.Text("squaring.purpose: Is the corner square, how far to shift it, and does the outline close?"),
+	Title:    calc.Text("Squaring a layout"),
+	Purpose:  calc.Text("Is the corner square, how far to shift it, and does the outline close?"),
 	In:       squareIn,
 	Out:      squareOut,
 	Formulas: squareFormulas,
 	Sources:  squareSources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("squaring.caution.both: Measure both diagonals. They must agree, and opposite sides must be equal too.")},
-		{Level: calc.LevelNotice, Text: calc.Text("squaring.caution.level: Hold the tape level and pull it the same each time. On a slope a tape reads long.")},
-		{Level: calc.LevelNotice, Text: calc.Text("squaring.caution.survey: Lot lines and setbacks are for a licensed surveyor.")},
+		{Level: calc.LevelNotice, Text: calc.Text("Measure both diagonals. They must agree, and opposite sides must be equal too.")},
+		{Level: calc.LevelNotice, Text: calc.Text("Hold the tape level and pull it the same each time. On a slope a tape reads long.")},
+		{Level: calc.LevelNotice, Text: calc.Text("Lot lines and setbacks are for a licensed surveyor.")},
 	},
 	Tables:  squareTables,
 	Compute: computeSquare,
@@ -34,68 +34,68 @@ const (
 func squareRectangle(c calc.Case) bool { return c.Choice("check") == checkRectangle }
 func squareOutline(c calc.Case) bool   { return c.Choice("check") == checkOutline }
 
-const squareTurnWhy = calc.Text("squaring.why.turn: No turn is more than half a circle. Change left and right instead.")
+const squareTurnWhy = calc.Text("No turn is more than half a circle. Change left and right instead.")
 
 var squareRunCols = []calc.Field{
-	{ID: "run", Label: calc.Text("squaring.runs.run: Run"), Display: &tapeFine,
+	{ID: "run", Label: calc.Text("Run"), Display: &tapeFine,
 		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "turn", Label: calc.Text("squaring.runs.turn: Then turn by"), Display: &fineAngle, Usual: "90°",
+	{ID: "turn", Label: calc.Text("Then turn by"), Display: &fineAngle, Usual: "90°",
 		Min: &calc.Limit{At: 0, Unit: "°", Why: displays.NotMinus}, Max: &calc.Limit{At: 180, Unit: "°", Why: squareTurnWhy}},
-	{ID: "side", Label: calc.Text("squaring.runs.side: To the"), Kind: calc.Choice, Usual: leftHand, Options: []calc.Option{
-		{ID: leftHand, Label: calc.Text("squaring.runs.side.left: left")},
-		{ID: rightHand, Label: calc.Text("squaring.runs.side.right: right")},
+	{ID: "side", Label: calc.Text("To the"), Kind: calc.Choice, Usual: leftHand, Options: []calc.Option{
+		{ID: leftHand, Label: calc.Text("left")},
+		{ID: rightHand, Label: calc.Text("right")},
 	}},
 }
 
 var squareIn = []calc.Field{
-	{ID: "check", Label: calc.Text("squaring.check: What to check"), Kind: calc.Choice, Usual: checkRectangle, Options: []calc.Option{
-		{ID: checkRectangle, Label: calc.Text("squaring.check.rectangle: A rectangle by its diagonal")},
-		{ID: checkOutline, Label: calc.Text("squaring.check.outline: An outline of runs and turns")},
+	{ID: "check", Label: calc.Text("What to check"), Kind: calc.Choice, Usual: checkRectangle, Options: []calc.Option{
+		{ID: checkRectangle, Label: calc.Text("A rectangle by its diagonal")},
+		{ID: checkOutline, Label: calc.Text("An outline of runs and turns")},
 	}},
-	{ID: "side-a", Label: calc.Text("squaring.side-a: Side a, the fixed line"), Display: &tapeFine, When: squareRectangle, Usual: "40 ft",
+	{ID: "side-a", Label: calc.Text("Side a, the fixed line"), Display: &tapeFine, When: squareRectangle, Usual: "40 ft",
 		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "side-b", Label: calc.Text("squaring.side-b: Side b, from its end"), Display: &tapeFine, When: squareRectangle, Usual: "30 ft",
+	{ID: "side-b", Label: calc.Text("Side b, from its end"), Display: &tapeFine, When: squareRectangle, Usual: "30 ft",
 		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "measured", Label: calc.Text("squaring.measured: Diagonal as measured"), Display: &tapeFine, When: squareRectangle, Optional: true, Usual: "50 ft 1/2 in",
-		Help: calc.Text("squaring.measured.help: Across from the far end of a to the far end of b."),
+	{ID: "measured", Label: calc.Text("Diagonal as measured"), Display: &tapeFine, When: squareRectangle, Optional: true, Usual: "50 ft 1/2 in",
+		Help: calc.Text("Across from the far end of a to the far end of b."),
 		Min:  &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 4000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "runs", Label: calc.Text("squaring.runs: Runs in order"), Kind: calc.Rows, Cols: squareRunCols, MinRows: 2, MaxRows: 40, When: squareOutline,
-		Help:  calc.Text("squaring.runs.help: Walk the outline once. The last turn faces you along the first run again."),
+	{ID: "runs", Label: calc.Text("Runs in order"), Kind: calc.Rows, Cols: squareRunCols, MinRows: 2, MaxRows: 40, When: squareOutline,
+		Help:  calc.Text("Walk the outline once. The last turn faces you along the first run again."),
 		Usual: "40 ft | 90° | left; 28 ft | 90° | left; 16 ft | 90° | left; 8 ft | 90° | right; 24 ft 1 in | 90° | left; 20 ft | 90° | left"},
 }
 
 var squareTripleCols = []calc.Field{
-	{ID: "three", Label: calc.Text("squaring.triple.three: 3 side"), Display: &wholeFeet},
-	{ID: "four", Label: calc.Text("squaring.triple.four: 4 side"), Display: &wholeFeet},
-	{ID: "five", Label: calc.Text("squaring.triple.five: 5 across"), Display: &wholeFeet},
+	{ID: "three", Label: calc.Text("3 side"), Display: &wholeFeet},
+	{ID: "four", Label: calc.Text("4 side"), Display: &wholeFeet},
+	{ID: "five", Label: calc.Text("5 across"), Display: &wholeFeet},
 }
 
 var squareTripleMetric = []calc.Field{
-	{ID: "three", Label: calc.Text("squaring.triple-m.three: 3 side"), Display: &inMetre},
-	{ID: "four", Label: calc.Text("squaring.triple-m.four: 4 side"), Display: &inMetre},
-	{ID: "five", Label: calc.Text("squaring.triple-m.five: 5 across"), Display: &inMetre},
+	{ID: "three", Label: calc.Text("3 side"), Display: &inMetre},
+	{ID: "four", Label: calc.Text("4 side"), Display: &inMetre},
+	{ID: "five", Label: calc.Text("5 across"), Display: &inMetre},
 }
 
 var squareOut = []calc.Field{
-	{ID: "diagonal", Label: calc.Text("squaring.out.diagonal: Diagonal when square"), Display: &tapeFine, Lead: true},
-	{ID: "shift", Label: calc.Text("squaring.out.shift: Shift the end of b by"), Display: &displays.Part, Lead: true},
-	{ID: "way", Label: calc.Text("squaring.out.way: Shift it so that"), Kind: calc.Choice, Options: []calc.Option{
-		{ID: "shorter", Label: calc.Text("squaring.out.way.shorter: the diagonal gets shorter")},
-		{ID: "longer", Label: calc.Text("squaring.out.way.longer: the diagonal gets longer")},
-		{ID: "none", Label: calc.Text("squaring.out.way.none: nothing moves, it is square")},
+	{ID: "diagonal", Label: calc.Text("Diagonal when square"), Display: &tapeFine, Lead: true},
+	{ID: "shift", Label: calc.Text("Shift the end of b by"), Display: &displays.Part, Lead: true},
+	{ID: "way", Label: calc.Text("Shift it so that"), Kind: calc.Choice, Options: []calc.Option{
+		{ID: "shorter", Label: calc.Text("the diagonal gets shorter")},
+		{ID: "longer", Label: calc.Text("the diagonal gets longer")},
+		{ID: "none", Label: calc.Text("nothing moves, it is square")},
 	}},
-	{ID: "error", Label: calc.Text("squaring.out.error: Corner over 90°"), Display: &fineAngle},
-	{ID: "off", Label: calc.Text("squaring.out.off: Diagonal too long by"), Display: &displays.Part},
-	{ID: "triples", Label: calc.Text("squaring.out.triples: 3-4-5 in whole feet"), Kind: calc.Rows, Cols: squareTripleCols},
-	{ID: "triples-m", Label: calc.Text("squaring.out.triples-m: 3-4-5 in metres"), Kind: calc.Rows, Cols: squareTripleMetric},
-	{ID: "gap", Label: calc.Text("squaring.out.gap: Closing gap"), Display: &tapeFine, Lead: true},
-	{ID: "bearing", Label: calc.Text("squaring.out.bearing: Gap, left of first run"), Display: &turnAngle},
-	{ID: "along", Label: calc.Text("squaring.out.along: End past start, along run 1"), Display: &tapeFine},
-	{ID: "across", Label: calc.Text("squaring.out.across: End left of start"), Display: &tapeFine},
-	{ID: "perimeter", Label: calc.Text("squaring.out.perimeter: Length of the outline"), Display: &tapeFine},
-	{ID: "ratio", Label: calc.Text("squaring.out.ratio: Length per unit of gap"), Display: &tenTo},
-	{ID: "turned", Label: calc.Text("squaring.out.turned: Turns in all, left plus"), Display: &fineAngle},
-	{ID: "turn-error", Label: calc.Text("squaring.out.turn-error: Turns off a full circle"), Display: &fineAngle},
+	{ID: "error", Label: calc.Text("Corner over 90°"), Display: &fineAngle},
+	{ID: "off", Label: calc.Text("Diagonal too long by"), Display: &displays.Part},
+	{ID: "triples", Label: calc.Text("3-4-5 in whole feet"), Kind: calc.Rows, Cols: squareTripleCols},
+	{ID: "triples-m", Label: calc.Text("3-4-5 in metres"), Kind: calc.Rows, Cols: squareTripleMetric},
+	{ID: "gap", Label: calc.Text("Closing gap"), Display: &tapeFine, Lead: true},
+	{ID: "bearing", Label: calc.Text("Gap, left of first run"), Display: &turnAngle},
+	{ID: "along", Label: calc.Text("End past start, along run 1"), Display: &tapeFine},
+	{ID: "across", Label: calc.Text("End left of start"), Display: &tapeFine},
+	{ID: "perimeter", Label: calc.Text("Length of the outline"), Display: &tapeFine},
+	{ID: "ratio", Label: calc.Text("Length per unit of gap"), Display: &tenTo},
+	{ID: "turned", Label: calc.Text("Turns in all, left plus"), Display: &fineAngle},
+	{ID: "turn-error", Label: calc.Text("Turns off a full circle"), Display: &fineAngle},
 }
 
 var squareSources = []calc.Source{
@@ -107,7 +107,7 @@ var squareSources = []calc.Source{
 }
 
 var squareTables = []calc.Table{
-	{ID: "diagonal", Title: calc.Text("squaring.table.diagonal: Diagonal of a square layout"), Out: "diagonal",
+	{ID: "diagonal", Title: calc.Text("Diagonal of a square layout"), Out: "diagonal",
 		Set: []calc.Entry{{Path: "measured", Text: ""}},
 		Down: calc.Axis{Path: "side-a", US: []string{"12 ft", "20 ft", "24 ft", "30 ft", "40 ft", "50 ft", "60 ft"},
 			Metric: []string{"3 m", "4 m", "6 m", "8 m", "10 m", "12 m", "15 m"}},

@@ -8,12 +8,12 @@ import (
 )
 
 const (
-	squareNoTriangle = calc.Text("squaring.note.no-triangle: These sides and this diagonal make no triangle. The diagonal must be between {low} and {high}.")
-	squareFarOff     = calc.Text("squaring.note.far-off: The corner is off by more than {limit}. Check that sides and diagonal are of one corner.")
-	squareSmall      = calc.Text("squaring.note.small: The sides are too short for a 3-4-5 in whole feet or half metres. Use the diagonal.")
-	squareTurns      = calc.Text("squaring.note.turns: The turns do not add up to a full circle; they are {error} off. Check the angles before the runs.")
-	squareWide       = calc.Text("squaring.note.wide: The gap is more than 1 in {limit} of the outline. Look for a run that is wrong or missing.")
-	squareFirstTwo   = calc.Text("squaring.of.run: Run {row}")
+	squareNoTriangle = calc.Text("These sides and this diagonal make no triangle. The diagonal must be between {low} and {high}.")
+	squareFarOff     = calc.Text("The corner is off by more than {limit}. Check that sides and diagonal are of one corner.")
+	squareSmall      = calc.Text("The sides are too short for a 3-4-5 in whole feet or half metres. Use the diagonal.")
+	squareTurns      = calc.Text("The turns do not add up to a full circle; they are {error} off. Check the angles before the runs.")
+	squareWide       = calc.Text("The gap is more than 1 in {limit} of the outline. Look for a run that is wrong or missing.")
+	squareFirstTwo   = calc.Text("Run {row}")
 )
 
 // What is worth a word: a corner so far off is a slip of the tape, turns so

@@ -9,16 +9,16 @@ import (
 )
 
 const (
-	squareDrawTitle   = calc.Text("squaring.draw.title: Rectangle and its diagonal")
-	squareDrawDesc    = calc.Text("squaring.draw.desc: Sides {a} and {b}. When square, the diagonal is {diagonal}.")
-	squareDrawSides   = calc.Text("squaring.draw.sides: a {a} · b {b}")
-	squareDrawLine    = calc.Text("squaring.draw.line: Diagonal when square {diagonal}")
-	squareDrawShift   = calc.Text("squaring.draw.shift: Shift the end of b by {shift}")
-	squareDrawOutline = calc.Text("squaring.draw.outline: Outline from above")
-	squareDrawCloses  = calc.Text("squaring.draw.closes: The outline is {perimeter} long and misses its start by {gap}.")
-	squareDrawStart   = calc.Text("squaring.draw.start: Start")
-	squareDrawGap     = calc.Text("squaring.draw.gap: Gap {gap}")
-	squareDrawLong    = calc.Text("squaring.draw.long: Outline {perimeter}")
+	squareDrawTitle   = calc.Text("Rectangle and its diagonal")
+	squareDrawDesc    = calc.Text("Sides {a} and {b}. When square, the diagonal is {diagonal}.")
+	squareDrawSides   = calc.Text("a {a} · b {b}")
+	squareDrawLine    = calc.Text("Diagonal when square {diagonal}")
+	squareDrawShift   = calc.Text("Shift the end of b by {shift}")
+	squareDrawOutline = calc.Text("Outline from above")
+	squareDrawCloses  = calc.Text("The outline is {perimeter} long and misses its start by {gap}.")
+	squareDrawStart   = calc.Text("Start")
+	squareDrawGap     = calc.Text("Gap {gap}")
+	squareDrawLong    = calc.Text("Outline {perimeter}")
 )
 
 // The frame of both drawings, in user units.

@@ -57,13 +57,13 @@ func ClosingRatio(perimeter, gap float64) float64 { return perimeter / gap }
 
 // Symbols that several formulas of squaring share.
 const (
-	squareAText = calc.Text("squaring.var.a: side a")
-	squareBText = calc.Text("squaring.var.b: side b")
-	squareSText = calc.Text("squaring.var.s: shift of the end of side b along side a, plus to shorten the diagonal")
-	squareXText = calc.Text("squaring.var.X: gap along the first run")
-	squareYText = calc.Text("squaring.var.Y: gap to the left of the first run")
-	squareGText = calc.Text("squaring.var.g: closing gap")
-	squarePhi   = calc.Text("squaring.var.phi: heading, to the left of the first run")
+	squareAText = calc.Text("side a")
+	squareBText = calc.Text("side b")
+	squareSText = calc.Text("shift of the end of side b along side a, plus to shorten the diagonal")
+	squareXText = calc.Text("gap along the first run")
+	squareYText = calc.Text("gap to the left of the first run")
+	squareGText = calc.Text("closing gap")
+	squarePhi   = calc.Text("heading, to the left of the first run")
 )
 
 var (
@@ -73,50 +73,50 @@ var (
 	squareX = calc.Var{Symbol: "X", Meaning: squareXText, Unit: "m", US: "ft"}
 	squareY = calc.Var{Symbol: "Y", Meaning: squareYText, Unit: "m", US: "ft"}
 	squareG = calc.Var{Symbol: "g", Meaning: squareGText, Unit: "m", US: "ft"}
-	runLong = calc.Var{Symbol: "L", Meaning: calc.Text("squaring.var.L: length of the run"), Unit: "m", US: "ft"}
+	runLong = calc.Var{Symbol: "L", Meaning: calc.Text("length of the run"), Unit: "m", US: "ft"}
 	runHead = calc.Var{Symbol: "phi", Meaning: squarePhi, Unit: "°", US: "°"}
 )
 
 var (
 	diagonalOf = &calc.Formula{
-		ID: "diagonal", Title: calc.Text("squaring.f.diagonal: Diagonal of a rectangle"), Expr: "sqrt(a^2 + b^2)",
-		Result: calc.Var{Symbol: "d", Meaning: calc.Text("squaring.var.d: diagonal"), Unit: "m", US: "ft"},
+		ID: "diagonal", Title: calc.Text("Diagonal of a rectangle"), Expr: "sqrt(a^2 + b^2)",
+		Result: calc.Var{Symbol: "d", Meaning: calc.Text("diagonal"), Unit: "m", US: "ft"},
 		Vars:   []calc.Var{squareA, squareB}, Fn: calc.Func2(Diagonal), Go: "geometry.Diagonal", Source: "pythagoras",
 	}
 	cornerShift = &calc.Formula{
-		ID: "shift", Title: calc.Text("squaring.f.shift: How far to shift the corner"), Expr: "(d^2 - a^2 - b^2)/(2*a)",
+		ID: "shift", Title: calc.Text("How far to shift the corner"), Expr: "(d^2 - a^2 - b^2)/(2*a)",
 		Result: squareS,
-		Vars:   []calc.Var{squareA, squareB, {Symbol: "d", Meaning: calc.Text("squaring.var.d_m: diagonal as measured"), Unit: "m", US: "ft"}},
+		Vars:   []calc.Var{squareA, squareB, {Symbol: "d", Meaning: calc.Text("diagonal as measured"), Unit: "m", US: "ft"}},
 		Fn:     calc.Func3(CornerShift), Go: "geometry.CornerShift", Source: "cosines",
 	}
 	cornerError = &calc.Formula{
-		ID: "error", Title: calc.Text("squaring.f.error: Corner over 90°"), Expr: "asin(s/b)*180/pi",
-		Result: calc.Var{Symbol: "e", Meaning: calc.Text("squaring.var.e: angle of the corner less 90°"), Unit: "°", US: "°"},
+		ID: "error", Title: calc.Text("Corner over 90°"), Expr: "asin(s/b)*180/pi",
+		Result: calc.Var{Symbol: "e", Meaning: calc.Text("angle of the corner less 90°"), Unit: "°", US: "°"},
 		Vars:   []calc.Var{squareS, squareB}, Fn: calc.Func2(CornerError), Go: "geometry.CornerError", Source: "cosines",
 	}
 	runAlong = &calc.Formula{
-		ID: "along", Title: calc.Text("squaring.f.along: A run, along the first one"), Expr: "L*cos(phi*pi/180)",
-		Result: calc.Var{Symbol: "x", Meaning: calc.Text("squaring.var.x: how far along"), Unit: "m", US: "ft"},
+		ID: "along", Title: calc.Text("A run, along the first one"), Expr: "L*cos(phi*pi/180)",
+		Result: calc.Var{Symbol: "x", Meaning: calc.Text("how far along"), Unit: "m", US: "ft"},
 		Vars:   []calc.Var{runLong, runHead}, Fn: calc.Func2(RunAlong), Go: "geometry.RunAlong", Source: "traverse",
 	}
 	runAcross = &calc.Formula{
-		ID: "across", Title: calc.Text("squaring.f.across: A run, to the left of the first one"), Expr: "L*sin(phi*pi/180)",
-		Result: calc.Var{Symbol: "y", Meaning: calc.Text("squaring.var.y: how far to the left"), Unit: "m", US: "ft"},
+		ID: "across", Title: calc.Text("A run, to the left of the first one"), Expr: "L*sin(phi*pi/180)",
+		Result: calc.Var{Symbol: "y", Meaning: calc.Text("how far to the left"), Unit: "m", US: "ft"},
 		Vars:   []calc.Var{runLong, runHead}, Fn: calc.Func2(RunAcross), Go: "geometry.RunAcross", Source: "traverse",
 	}
 	closingGap = &calc.Formula{
-		ID: "gap", Title: calc.Text("squaring.f.gap: Closing gap"), Expr: "sqrt(X^2 + Y^2)",
+		ID: "gap", Title: calc.Text("Closing gap"), Expr: "sqrt(X^2 + Y^2)",
 		Result: squareG, Vars: []calc.Var{squareX, squareY}, Fn: calc.Func2(Diagonal), Go: "geometry.Diagonal", Source: "traverse",
 	}
 	closingBearing = &calc.Formula{
-		ID: "bearing", Title: calc.Text("squaring.f.bearing: Direction of the gap"), Expr: "2*atan(Y/(X + sqrt(X^2 + Y^2)))*180/pi",
-		Result: calc.Var{Symbol: "beta", Meaning: calc.Text("squaring.var.beta: direction, to the left of the first run"), Unit: "°", US: "°"},
+		ID: "bearing", Title: calc.Text("Direction of the gap"), Expr: "2*atan(Y/(X + sqrt(X^2 + Y^2)))*180/pi",
+		Result: calc.Var{Symbol: "beta", Meaning: calc.Text("direction, to the left of the first run"), Unit: "°", US: "°"},
 		Vars:   []calc.Var{squareX, squareY}, Fn: calc.Func2(ClosingBearing), Go: "geometry.ClosingBearing", Source: "traverse",
 	}
 	closingRatio = &calc.Formula{
-		ID: "ratio", Title: calc.Text("squaring.f.ratio: Length per unit of gap"), Expr: "P/g",
-		Result: calc.Var{Symbol: "r", Meaning: calc.Text("squaring.var.r: length of the outline per unit of gap")},
-		Vars:   []calc.Var{{Symbol: "P", Meaning: calc.Text("squaring.var.P: length of the outline"), Unit: "m", US: "ft"}, squareG},
+		ID: "ratio", Title: calc.Text("Length per unit of gap"), Expr: "P/g",
+		Result: calc.Var{Symbol: "r", Meaning: calc.Text("length of the outline per unit of gap")},
+		Vars:   []calc.Var{{Symbol: "P", Meaning: calc.Text("length of the outline"), Unit: "m", US: "ft"}, squareG},
 		Fn:     calc.Func2(ClosingRatio), Go: "geometry.ClosingRatio", Source: "traverse",
 	}
 )

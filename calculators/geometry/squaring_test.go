@@ -30,13 +30,13 @@ func TestSquaringWays(t *testing.T) {
 		measured, way string
 		sign          float64
 	}{{"50 ft 1/2 in", "shorter", 1}, {"49 ft 11-1/2 in", "longer", -1}, {"50 ft", "none", 0}} {
-		out := expect(t, Squaring, "", "measured="+c.measured).Out
+		out := expect(t, Squaring, nil, "measured="+c.measured).Out
 		if out.Choice("way") != c.way || out.Num("error")*c.sign < 0 || out.Num("off")*c.sign < 0 {
 			t.Errorf("%s: %s, error %v", c.measured, out.Choice("way"), out.Num("error"))
 		}
 	}
-	expect(t, Squaring, "far-off", "measured=53 ft")
-	expect(t, Squaring, "small", "side-a=3 ft", "side-b=2 ft", "measured=")
+	expect(t, Squaring, []calc.Text{squareFarOff}, "measured=53 ft")
+	expect(t, Squaring, []calc.Text{squareSmall}, "side-a=3 ft", "side-b=2 ft", "measured=")
 	refused(t, Squaring, "measured", "measured=70 ft")
 	refused(t, Squaring, "measured", "measured=10 ft")
 	if out := calctest.Run(t, Squaring, "measured=").Out; out.Has("shift") || !out.Has("diagonal") {
@@ -102,14 +102,14 @@ func TestOutlineCloses(t *testing.T) {
 
 func TestOutlineNotes(t *testing.T) {
 	square := "10 m | 90° | left; 10 m | 90° | left; 10 m | 90° | left; "
-	expect(t, Squaring, "", "check=outline", "runs="+square+"10 m | 90° | left")
-	expect(t, Squaring, "", "check=outline", "runs="+square+"10.04 m | 90° | left")
-	expect(t, Squaring, "wide", "check=outline", "runs="+square+"10.05 m | 90° | left")
-	expect(t, Squaring, "turns", "check=outline", "runs="+square+"10 m | 89.9° | left")
-	expect(t, Squaring, "", "check=outline", "runs="+square+"10 m | 90.04° | left")
-	res := expect(t, Squaring, "turns", "check=outline", "runs="+square+"10 m | 90° | right")
+	expect(t, Squaring, nil, "check=outline", "runs="+square+"10 m | 90° | left")
+	expect(t, Squaring, nil, "check=outline", "runs="+square+"10.04 m | 90° | left")
+	expect(t, Squaring, []calc.Text{squareWide}, "check=outline", "runs="+square+"10.05 m | 90° | left")
+	expect(t, Squaring, []calc.Text{squareTurns}, "check=outline", "runs="+square+"10 m | 89.9° | left")
+	expect(t, Squaring, nil, "check=outline", "runs="+square+"10 m | 90.04° | left")
+	res := expect(t, Squaring, []calc.Text{squareTurns}, "check=outline", "runs="+square+"10 m | 90° | right")
 	calctest.Near(t, "turned", calc.From(res.Out.Num("turned"), "°"), 180, 1e-9)
-	if out := expect(t, Squaring, "", "check=outline", "runs=10 m | 120°; 10 m | 120°; 10 m | 120°").Out; out.Has("bearing") {
+	if out := expect(t, Squaring, nil, "check=outline", "runs=10 m | 120°; 10 m | 120°; 10 m | 120°").Out; out.Has("bearing") {
 		t.Error("a closed outline has no direction of its gap")
 	}
 }

@@ -7,16 +7,16 @@ import "coursebook/calculators/calc"
 // units: one taken for the other is the dear mistake of ordering.
 var WallVolume = &calc.Calculator{
 	ID:       "wall-volume",
-	Title:    calc.Text("wall-volume.title: Wall volume and order"),
-	Purpose:  calc.Text("wall-volume.purpose: How much concrete the walls take, and what to order."),
+	Title:    calc.Text("Wall volume and order"),
+	Purpose:  calc.Text("How much concrete the walls take, and what to order."),
 	In:       volumeIn,
 	Out:      volumeOut,
 	Formulas: volumeFormulas,
 	Sources:  volumeSources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("wall-volume.caution.say-unit: Say the unit with every order: yards or metres. Have the plant read it back.")},
-		{Level: calc.LevelNotice, Text: calc.Text("wall-volume.caution.all-openings: All openings are deducted, small ones too: bucks in foam forms are exact. Bars and ties are not deducted.")},
-		{Level: calc.LevelNotice, Text: calc.Text("wall-volume.caution.line: Pump line and hopper are not in the volume. Add what the pump holds at the end, or cover it by waste.")},
+		{Level: calc.LevelNotice, Text: calc.Text("Say the unit with every order: yards or metres. Have the plant read it back.")},
+		{Level: calc.LevelNotice, Text: calc.Text("All openings are deducted, small ones too: bucks in foam forms are exact. Bars and ties are not deducted.")},
+		{Level: calc.LevelNotice, Text: calc.Text("Pump line and hopper are not in the volume. Add what the pump holds at the end, or cover it by waste.")},
 	},
 	Tables:  volumeTables,
 	Compute: computeVolume,
@@ -45,20 +45,20 @@ var volumeSources = []calc.Source{
 var volumeTables = []calc.Table{
 	{
 		ID:    "yards",
-		Title: calc.Text("wall-volume.table.yards: Cubic yards in 10 ft (3.05 m) of wall"),
+		Title: calc.Text("Cubic yards in 10 ft (3.05 m) of wall"),
 		Note:  tableNote,
 		Out:   "net-yd", Set: tableSet("10 ft"), Down: tableCore, Across: tableHeight,
 	},
 	{
 		ID:    "metres",
-		Title: calc.Text("wall-volume.table.metres: Cubic metres in 10 m (32' 10\") of wall"),
+		Title: calc.Text("Cubic metres in 10 m (32' 10\") of wall"),
 		Note:  tableNote,
 		Out:   "net-m", Set: tableSet("10 m"), Down: tableCore, Across: tableHeight,
 	},
 }
 
 var (
-	tableNote   = calc.Text("wall-volume.table.note: Net, along the centre line, by core thickness and height. No waste, no openings.")
+	tableNote   = calc.Text("Net, along the centre line, by core thickness and height. No waste, no openings.")
 	tableCore   = calc.Axis{Path: "core", US: []string{"4 in", "6 in", "8 in", "10 in", "12 in"}, Metric: []string{"100 mm", "150 mm", "200 mm", "250 mm", "300 mm"}}
 	tableHeight = calc.Axis{Path: "runs.1.height", US: []string{"4 ft", "8 ft", "9 ft", "10 ft", "12 ft"}, Metric: []string{"1.2 m", "2.4 m", "2.7 m", "3 m", "3.6 m"}}
 )

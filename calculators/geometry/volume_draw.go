@@ -26,16 +26,16 @@ const (
 
 // The words of the drawing.
 var (
-	drawTitle = calc.Text("wall-volume.draw.title: Walls and order")
-	drawDesc  = calc.Text("wall-volume.draw.desc: Walls end to end, {length} long. Net volume {net-yd} or {net-m}. Order {order-yd} or {order-m} in {loads} loads.")
-	drawStrip = calc.Text("wall-volume.draw.strip: Walls end to end, to scale")
-	drawWalls = calc.Text("wall-volume.draw.walls: Walls {yd} · {m}")
-	drawHoles = calc.Text("wall-volume.draw.holes: Openings {yd} · {m}")
-	drawNet   = calc.Text("wall-volume.draw.net: Net {yd} · {m}")
-	drawAllow = calc.Text("wall-volume.draw.allow: Waste, rounding {yd} · {m}")
-	drawOrder = calc.Text("wall-volume.draw.order: Order {yd} · {m}")
-	drawTyped = calc.Text("wall-volume.draw.typed: Your order {yd} · {m}")
-	drawCurve = calc.Text("wall-volume.draw.curve: curve")
+	drawTitle = calc.Text("Walls and order")
+	drawDesc  = calc.Text("Walls end to end, {length} long. Net volume {net-yd} or {net-m}. Order {order-yd} or {order-m} in {loads} loads.")
+	drawStrip = calc.Text("Walls end to end, to scale")
+	drawWalls = calc.Text("Walls {yd} · {m}")
+	drawHoles = calc.Text("Openings {yd} · {m}")
+	drawNet   = calc.Text("Net {yd} · {m}")
+	drawAllow = calc.Text("Waste, rounding {yd} · {m}")
+	drawOrder = calc.Text("Order {yd} · {m}")
+	drawTyped = calc.Text("Your order {yd} · {m}")
+	drawCurve = calc.Text("curve")
 )
 
 // drawVolume shows the walls end to end to scale, then two bars on one scale:

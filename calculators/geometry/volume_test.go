@@ -103,21 +103,22 @@ func TestWholeLoadsAndSteps(t *testing.T) {
 func TestRefusals(t *testing.T) {
 	for _, c := range []struct {
 		inputs   []string
-		key, at  string
+		key      calc.Text
+		at       string
 		wantRead bool
 	}{
-		{with("runs="), "wall-volume.note.no-walls", "runs", false},
-		{[]string{"runs=2 ft | 8 ft", "openings=", "block-outs="}, "wall-volume.note.corners-eat", "runs", false},
-		{with("runs=10 ft | 8 ft", "openings=3 ft | 9 ft"), "wall-volume.note.tall-hole", "openings.1.height", false},
-		{with("runs=10 ft | 8 ft", "openings=1 ft | 1 ft; 11 ft | 3 ft"), "wall-volume.note.wide-hole", "openings.2.width", false},
-		{with("runs=10 ft | 8 ft", "openings=10 ft | 8 ft"), "wall-volume.note.holes-eat", "openings", false},
-		{with("runs=10 ft | 8 ft", "openings=5 ft | 8 ft | 3"), "wall-volume.note.holes-eat", "openings", false},
-		{with("runs=10 ft | 8 ft", "core=6 in", "block-outs=1 ft | 1 ft | 7 in"), "wall-volume.note.deep-hole", "block-outs.1.depth", false},
-		{with("runs=10 ft | 8 ft", "curve=yes", "curve-radius=6 in"), "wall-volume.note.tight-curve", "curve-radius", false},
-		{with("runs=10 ft | 8 ft", "core=1 in"), "calc.below", "core", true},
-		{with("runs=10 ft | 8 ft", "waste=-1"), "calc.below", "waste", true},
-		{with("runs=10 ft | 0"), "calc.not-above", "runs.1.height", true},
-		{with("runs=10 ft | 8 ft | 1.5"), "calc.not-whole", "runs.1.count", true},
+		{with("runs="), "There is no wall yet. Add a row of straight walls or a curved wall.", "runs", false},
+		{[]string{"runs=2 ft | 8 ft", "openings=", "block-outs="}, "The corners take off more than the walls hold. Check lengths, corners and core.", "runs", false},
+		{with("runs=10 ft | 8 ft", "openings=3 ft | 9 ft"), "This is taller than the tallest wall, {limit}.", "openings.1.height", false},
+		{with("runs=10 ft | 8 ft", "openings=1 ft | 1 ft; 11 ft | 3 ft"), "This is wider than the longest wall, {limit}.", "openings.2.width", false},
+		{with("runs=10 ft | 8 ft", "openings=10 ft | 8 ft"), "Openings and block-outs are bigger than the walls. Check sizes and counts.", "openings", false},
+		{with("runs=10 ft | 8 ft", "openings=5 ft | 8 ft | 3"), "Openings and block-outs are bigger than the walls. Check sizes and counts.", "openings", false},
+		{with("runs=10 ft | 8 ft", "core=6 in", "block-outs=1 ft | 1 ft | 7 in"), "This is deeper than the core, {limit}. Enter it as an opening.", "block-outs.1.depth", false},
+		{with("runs=10 ft | 8 ft", "curve=yes", "curve-radius=6 in"), "The core is thicker than this radius allows. The radius at the outside must be over {limit}.", "curve-radius", false},
+		{with("runs=10 ft | 8 ft", "core=1 in"), "{label} must be at least {limit}. {why}", "core", true},
+		{with("runs=10 ft | 8 ft", "waste=-1"), "{label} must be at least {limit}. {why}", "waste", true},
+		{with("runs=10 ft | 0"), "{label} must be more than {limit}. {why}", "runs.1.height", true},
+		{with("runs=10 ft | 8 ft | 1.5"), "{label} must be a whole number.", "runs.1.count", true},
 	} {
 		res := calctest.Try(WallVolume, c.inputs...)
 		n, ok := calctest.NoteOf(res, c.key)
@@ -134,22 +135,22 @@ func TestNotes(t *testing.T) {
 	wall := []string{"runs=133' 4\" | 8 ft", "core=8 in", "waste=5"} // 26.34 yd³ net, 28 with waste and step
 	for _, c := range []struct {
 		more string
-		key  string
+		key  calc.Text
 		want bool
 	}{
-		{"order=28", "wall-volume.note.other-unit", false},
-		{"order=28", "wall-volume.note.far-off", false},
-		{"order=21.4", "wall-volume.note.other-unit", true},
-		{"order=36.6; order-unit=m3", "wall-volume.note.far-off", true},
-		{"order=28; order-unit=m3", "wall-volume.note.other-unit", true},
-		{"order=50", "wall-volume.note.far-off", true},
-		{"order=27", "wall-volume.note.runs-short", true},
-		{"order=27.9", "wall-volume.note.runs-short", false},
-		{"truck-yd=9", "wall-volume.note.small-last", true},
-		{"truck-yd=10", "wall-volume.note.small-last", false},
-		{"measured=outside; outside-corners=5", "wall-volume.note.open-plan", true},
-		{"measured=outside; outside-corners=6; inside-corners=2", "wall-volume.note.open-plan", false},
-		{"curve=yes; curve-by=chord; curve-rise=7 ft", "wall-volume.note.over-half", true},
+		{"order=28", "Your order is {typed}. The walls take that number in the other unit: {right}. Which unit did you mean?", false},
+		{"order=28", "Your order is {typed}, this comes to {right}. They differ by more than 10 %. Which unit did you mean?", false},
+		{"order=21.4", "Your order is {typed}. The walls take that number in the other unit: {right}. Which unit did you mean?", true},
+		{"order=36.6; order-unit=m3", "Your order is {typed}, this comes to {right}. They differ by more than 10 %. Which unit did you mean?", true},
+		{"order=28; order-unit=m3", "Your order is {typed}. The walls take that number in the other unit: {right}. Which unit did you mean?", true},
+		{"order=50", "Your order is {typed}, this comes to {right}. They differ by more than 10 %. Which unit did you mean?", true},
+		{"order=27", "Your order of {typed} is less than the volume with waste, {need}.", true},
+		{"order=27.9", "Your order of {typed} is less than the volume with waste, {need}.", false},
+		{"truck-yd=9", "The last load is small: {load}. Ask the plant, or even out the loads.", true},
+		{"truck-yd=10", "The last load is small: {load}. Ask the plant, or even out the loads.", false},
+		{"measured=outside; outside-corners=5", "Outside less inside corners is {corners}. A closed plan has 4. Is this wall open at the ends?", true},
+		{"measured=outside; outside-corners=6; inside-corners=2", "Outside less inside corners is {corners}. A closed plan has 4. Is this wall open at the ends?", false},
+		{"curve=yes; curve-by=chord; curve-rise=7 ft", "The rise is more than half the chord, so the curve is over a half circle. Is that right?", true},
 	} {
 		res := calctest.Run(t, WallVolume, merge(with(wall...), strings.Split(c.more, "; "))...)
 		if _, got := calctest.NoteOf(res, c.key); got != c.want {
@@ -157,7 +158,7 @@ func TestNotes(t *testing.T) {
 		}
 	}
 	res := calctest.Run(t, WallVolume, "runs=40 ft | 8 ft; 40 ft | 9 ft")
-	if n, ok := calctest.NoteOf(res, "wall-volume.note.mixed-heights"); !ok || n.Slots[0].SI() != calc.SI(8, "ft") {
+	if n, ok := calctest.NoteOf(res, "Heights differ. The corners were taken at {height}, so the order does not run short."); !ok || n.Slots[0].SI() != calc.SI(8, "ft") {
 		t.Error("differing heights are not told, or at the wrong height")
 	}
 }
@@ -207,7 +208,7 @@ func TestAnyInput(t *testing.T) {
 		in := sample(rng, WallVolume.In)
 		res := calc.Run(WallVolume, in)
 		counts[res.State]++
-		if _, bad := calctest.NoteOf(res, calc.NoNumber.Key()); bad {
+		if _, bad := calctest.NoteOf(res, calc.NoNumber); bad {
 			t.Fatalf("no number for %v", calc.Locale{}.Entries(in))
 		}
 		if res.State == calc.OK {

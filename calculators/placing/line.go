@@ -10,65 +10,65 @@ import (
 // both units, as on the order.
 var PumpLine = &calc.Calculator{
 	ID:       "pump-line",
-	Title:    calc.Text("pump-line.title: Pump line, hose and prime"),
-	Purpose:  calc.Text("pump-line.purpose: What line and hopper hold, what the hose weighs, the prime, and what to order on top."),
+	Title:    calc.Text("Pump line, hose and prime"),
+	Purpose:  calc.Text("What line and hopper hold, what the hose weighs, the prime, and what to order on top."),
 	In:       lineIn,
 	Out:      lineOut,
 	Formulas: []*calc.Formula{lineVolume, primeOf, hoseWeight, hangingOf},
 	Sources:  lineSources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("pump-line.caution.whip: Air or a plug in the line makes the end hose whip. Stand beyond its reach at priming, at each restart and after a blockage.")},
-		{Level: calc.LevelWarning, Text: calc.Text("pump-line.caution.open: Never open a coupling under pressure. The pump maker and the operator say how it is done.")},
-		{Level: calc.LevelNotice, Text: calc.Text("pump-line.caution.prime: Prime and the first watery concrete never go into the wall. Catch them in a box or on a sheet.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Air or a plug in the line makes the end hose whip. Stand beyond its reach at priming, at each restart and after a blockage.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Never open a coupling under pressure. The pump maker and the operator say how it is done.")},
+		{Level: calc.LevelNotice, Text: calc.Text("Prime and the first watery concrete never go into the wall. Catch them in a box or on a sheet.")},
 	},
 	Tables:  lineTables,
 	Compute: computeLine,
 	Draw:    drawLine,
 }
 
-const whyBore = calc.Text("pump-line.why.bore: Concrete lines measure 1.5 to 8 in (40 to 200 mm).")
+const whyBore = calc.Text("Concrete lines measure 1.5 to 8 in (40 to 200 mm).")
 
 var lineIn = []calc.Field{
-	{ID: "lines", Kind: calc.Rows, MinRows: 1, MaxRows: 8, Usual: "5 in | 100 ft; 4 in | 25 ft; 3 in | 12 ft", Label: calc.Text("pump-line.lines: Pipes and hoses"),
-		Help: calc.Text("pump-line.lines.help: One row for each size, from the pump to the end hose."), Cols: []calc.Field{
-			{ID: "bore", Display: &displays.Part, Label: calc.Text("pump-line.lines.bore: Inside diameter"),
+	{ID: "lines", Kind: calc.Rows, MinRows: 1, MaxRows: 8, Usual: "5 in | 100 ft; 4 in | 25 ft; 3 in | 12 ft", Label: calc.Text("Pipes and hoses"),
+		Help: calc.Text("One row for each size, from the pump to the end hose."), Cols: []calc.Field{
+			{ID: "bore", Display: &displays.Part, Label: calc.Text("Inside diameter"),
 				Min: &calc.Limit{At: 1.5, Unit: "in", Why: whyBore}, Max: &calc.Limit{At: 8, Unit: "in", Why: whyBore}},
-			{ID: "length", Display: &displays.Height, Label: calc.Text("pump-line.lines.length: Length"),
+			{ID: "length", Display: &displays.Height, Label: calc.Text("Length"),
 				Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.LeaveOut}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.CheckUnit}},
 		}},
-	{ID: "hopper", Display: &small, Usual: "0.5 yd³", Label: calc.Text("pump-line.hopper: Concrete left in the hopper"),
-		Help: calc.Text("pump-line.hopper.help: The pump must not suck air. Ask the operator."),
+	{ID: "hopper", Display: &small, Usual: "0.5 yd³", Label: calc.Text("Concrete left in the hopper"),
+		Help: calc.Text("The pump must not suck air. Ask the operator."),
 		Min:  &calc.Limit{At: 0, Unit: "yd³", Why: displays.NotMinus}, Max: &calc.Limit{At: 2, Unit: "yd³", Why: displays.CheckUnit}},
-	{ID: "at-end", Kind: calc.Choice, Usual: "waste", Label: calc.Text("pump-line.at-end: What is in the line at last"), Options: []calc.Option{
-		{ID: "waste", Label: calc.Text("pump-line.at-end.waste: Is washed out as waste")},
-		{ID: "placed", Label: calc.Text("pump-line.at-end.placed: Is pushed out into the wall")},
+	{ID: "at-end", Kind: calc.Choice, Usual: "waste", Label: calc.Text("What is in the line at last"), Options: []calc.Option{
+		{ID: "waste", Label: calc.Text("Is washed out as waste")},
+		{ID: "placed", Label: calc.Text("Is pushed out into the wall")},
 	}},
-	{ID: "hose", Display: &displays.Part, Usual: "3 in", Label: calc.Text("pump-line.hose: End hose, inside diameter"),
+	{ID: "hose", Display: &displays.Part, Usual: "3 in", Label: calc.Text("End hose, inside diameter"),
 		Min: &calc.Limit{At: 1.5, Unit: "in", Why: whyBore}, Max: &calc.Limit{At: 8, Unit: "in", Why: whyBore}},
-	{ID: "hanging", Display: &displays.Height, Usual: "12 ft", Label: calc.Text("pump-line.hanging: Length of hose that hangs"),
+	{ID: "hanging", Display: &displays.Height, Usual: "12 ft", Label: calc.Text("Length of hose that hangs"),
 		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 100, Unit: "ft", Why: displays.CheckUnit}},
-	{ID: "empty", Display: &perLength, Usual: "4 lb/ft", Label: calc.Text("pump-line.empty: Weight of the empty hose"),
-		Help: calc.Text("pump-line.empty.help: From the hose maker. Zero: concrete alone."),
+	{ID: "empty", Display: &perLength, Usual: "4 lb/ft", Label: calc.Text("Weight of the empty hose"),
+		Help: calc.Text("From the hose maker. Zero: concrete alone."),
 		Min:  &calc.Limit{At: 0, Unit: "lb/ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 30, Unit: "lb/ft", Why: displays.CheckUnit}},
-	{ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: calc.Text("pump-line.weight: Unit weight of concrete"),
+	{ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: calc.Text("Unit weight of concrete"),
 		Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit}},
-	{ID: "stone", Display: &displays.Part, Usual: "3/8 in", Label: calc.Text("pump-line.stone: Largest stone in the mix"),
+	{ID: "stone", Display: &displays.Part, Usual: "3/8 in", Label: calc.Text("Largest stone in the mix"),
 		Min: &calc.Limit{At: 0.125, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}},
 }
 
 var lineOut = []calc.Field{
-	{ID: "extra-yd", Display: &displays.CubicYardsUp, Lead: true, Label: calc.Text("pump-line.out.extra-yd: Order on top, yd³")},
-	{ID: "extra-m", Display: &displays.CubicMetresUp, Lead: true, Label: calc.Text("pump-line.out.extra-m: Order on top, m³")},
-	{ID: "hanging-mass", Display: &displays.MassUp, Lead: true, Label: calc.Text("pump-line.out.hanging-mass: The hanging hose, filled")},
-	{ID: "hose-mass", Display: &perLength, Label: calc.Text("pump-line.out.hose-mass: Filled hose, by length")},
-	{ID: "line-yd", Display: &displays.CubicYards, Label: calc.Text("pump-line.out.line-yd: In line and hose, yd³")},
-	{ID: "line-m", Display: &displays.CubicMetres, Label: calc.Text("pump-line.out.line-m: In line and hose, m³")},
-	{ID: "held-yd", Display: &displays.CubicYards, Label: calc.Text("pump-line.out.held-yd: With the hopper, yd³")},
-	{ID: "held-m", Display: &displays.CubicMetres, Label: calc.Text("pump-line.out.held-m: With the hopper, m³")},
-	{ID: "prime-least-yd", Display: &displays.CubicYardsUp, Label: calc.Text("pump-line.out.prime-least-yd: Grout to prime, least, yd³")},
-	{ID: "prime-least-m", Display: &displays.CubicMetresUp, Label: calc.Text("pump-line.out.prime-least-m: Grout to prime, least, m³")},
-	{ID: "prime-most-yd", Display: &displays.CubicYardsUp, Label: calc.Text("pump-line.out.prime-most-yd: Grout to prime, most, yd³")},
-	{ID: "prime-most-m", Display: &displays.CubicMetresUp, Label: calc.Text("pump-line.out.prime-most-m: Grout to prime, most, m³")},
+	{ID: "extra-yd", Display: &displays.CubicYardsUp, Lead: true, Label: calc.Text("Order on top, yd³")},
+	{ID: "extra-m", Display: &displays.CubicMetresUp, Lead: true, Label: calc.Text("Order on top, m³")},
+	{ID: "hanging-mass", Display: &displays.MassUp, Lead: true, Label: calc.Text("The hanging hose, filled")},
+	{ID: "hose-mass", Display: &perLength, Label: calc.Text("Filled hose, by length")},
+	{ID: "line-yd", Display: &displays.CubicYards, Label: calc.Text("In line and hose, yd³")},
+	{ID: "line-m", Display: &displays.CubicMetres, Label: calc.Text("In line and hose, m³")},
+	{ID: "held-yd", Display: &displays.CubicYards, Label: calc.Text("With the hopper, yd³")},
+	{ID: "held-m", Display: &displays.CubicMetres, Label: calc.Text("With the hopper, m³")},
+	{ID: "prime-least-yd", Display: &displays.CubicYardsUp, Label: calc.Text("Grout to prime, least, yd³")},
+	{ID: "prime-least-m", Display: &displays.CubicMetresUp, Label: calc.Text("Grout to prime, least, m³")},
+	{ID: "prime-most-yd", Display: &displays.CubicYardsUp, Label: calc.Text("Grout to prime, most, yd³")},
+	{ID: "prime-most-m", Display: &displays.CubicMetresUp, Label: calc.Text("Grout to prime, most, m³")},
 }
 
 var lineSources = []calc.Source{
@@ -83,10 +83,10 @@ var lineSources = []calc.Source{
 }
 
 var lineTables = []calc.Table{
-	{ID: "volume", Title: calc.Text("pump-line.table.volume: Cubic yards in a line, by inside diameter and length"), Out: "line-yd", Down: calc.Axis{Path: "lines.1.bore", US: []string{"2 in", "2.5 in", "3 in", "4 in", "5 in"}, Metric: []string{"50 mm", "65 mm", "80 mm", "100 mm", "125 mm"}},
+	{ID: "volume", Title: calc.Text("Cubic yards in a line, by inside diameter and length"), Out: "line-yd", Down: calc.Axis{Path: "lines.1.bore", US: []string{"2 in", "2.5 in", "3 in", "4 in", "5 in"}, Metric: []string{"50 mm", "65 mm", "80 mm", "100 mm", "125 mm"}},
 		Across: calc.Axis{Path: "lines.1.length", US: []string{"25 ft", "50 ft", "100 ft", "150 ft", "200 ft"}, Metric: []string{"10 m", "20 m", "30 m", "40 m", "60 m"}}},
-	{ID: "mass", Title: calc.Text("pump-line.table.mass: Concrete in the hanging hose, by inside diameter and length"),
-		Note: calc.Text("pump-line.table.mass.note: Concrete alone, at 150 lb/ft³ (2400 kg/m³). The hose itself comes on top."), Out: "hanging-mass",
+	{ID: "mass", Title: calc.Text("Concrete in the hanging hose, by inside diameter and length"),
+		Note: calc.Text("Concrete alone, at 150 lb/ft³ (2400 kg/m³). The hose itself comes on top."), Out: "hanging-mass",
 		Set:    []calc.Entry{{Path: "empty", Text: "0"}},
 		Down:   calc.Axis{Path: "hose", US: []string{"2 in", "2.5 in", "3 in", "4 in", "5 in"}, Metric: []string{"50 mm", "65 mm", "80 mm", "100 mm", "125 mm"}},
 		Across: calc.Axis{Path: "hanging", US: []string{"6 ft", "10 ft", "12 ft", "16 ft", "20 ft"}, Metric: []string{"2 m", "3 m", "4 m", "5 m", "6 m"}}},

@@ -9,55 +9,55 @@ import (
 )
 
 const (
-	meansBore = calc.Text("pump-line.means.bore: inside diameter")
-	meansHose = calc.Text("pump-line.means.hose: filled hose")
-	meansPipe = calc.Text("pump-line.means.length: length of the line")
+	meansBore = calc.Text("inside diameter")
+	meansHose = calc.Text("filled hose")
+	meansPipe = calc.Text("length of the line")
 )
 
 var lineVolume = &calc.Formula{
-	ID: "volume", Title: calc.Text("pump-line.f.volume: Volume in a line"), Expr: "pi/4*d^2*L",
-	Result: calc.Var{Symbol: "V", Meaning: calc.Text("pump-line.means.volume: volume in the line"), Unit: "m³", US: "ft³"},
+	ID: "volume", Title: calc.Text("Volume in a line"), Expr: "pi/4*d^2*L",
+	Result: calc.Var{Symbol: "V", Meaning: calc.Text("volume in the line"), Unit: "m³", US: "ft³"},
 	Vars:   []calc.Var{{Symbol: "d", Meaning: meansBore, Unit: "m", US: "ft"}, {Symbol: "L", Meaning: meansPipe, Unit: "m", US: "ft"}},
 	Fn:     calc.Func2(LineVolume), Go: "placing.LineVolume", Source: "geometry",
 }
 
 var primeOf = &calc.Formula{
-	ID: "prime", Title: calc.Text("pump-line.f.prime: Grout that coats a line"), Expr: "pi*d*L*f",
-	Result: calc.Var{Symbol: "P", Meaning: calc.Text("pump-line.means.prime: grout for the prime"), Unit: "m³", US: "ft³"},
+	ID: "prime", Title: calc.Text("Grout that coats a line"), Expr: "pi*d*L*f",
+	Result: calc.Var{Symbol: "P", Meaning: calc.Text("grout for the prime"), Unit: "m³", US: "ft³"},
 	Vars: []calc.Var{{Symbol: "d", Meaning: meansBore, Unit: "m", US: "ft"}, {Symbol: "L", Meaning: meansPipe, Unit: "m", US: "ft"},
-		{Symbol: "f", Meaning: calc.Text("pump-line.means.film: film of grout"), Unit: "m", US: "ft"}},
+		{Symbol: "f", Meaning: calc.Text("film of grout"), Unit: "m", US: "ft"}},
 	Fn: calc.Func3(PrimeVolume), Go: "placing.PrimeVolume", Source: "prime",
 }
 
 var hoseWeight = &calc.Formula{
-	ID: "hose", Title: calc.Text("pump-line.f.hose: Filled hose, by length"), Expr: "pi/4*d^2*w + e",
+	ID: "hose", Title: calc.Text("Filled hose, by length"), Expr: "pi/4*d^2*w + e",
 	Result: calc.Var{Symbol: "m", Meaning: meansHose, Unit: "kg/m", US: "lb/ft"},
 	Vars: []calc.Var{{Symbol: "d", Meaning: meansBore, Unit: "m", US: "ft"},
-		{Symbol: "w", Meaning: calc.Text("pump-line.means.weight: unit weight of the concrete"), Unit: "kg/m³", US: "lb/ft³"},
-		{Symbol: "e", Meaning: calc.Text("pump-line.means.empty: empty hose"), Unit: "kg/m", US: "lb/ft"}},
+		{Symbol: "w", Meaning: calc.Text("unit weight of the concrete"), Unit: "kg/m³", US: "lb/ft³"},
+		{Symbol: "e", Meaning: calc.Text("empty hose"), Unit: "kg/m", US: "lb/ft"}},
 	Fn: calc.Func3(HoseWeight), Go: "placing.HoseWeight", Source: "hose",
 }
 
 var hangingOf = &calc.Formula{
-	ID: "hanging", Title: calc.Text("pump-line.f.hanging: The hanging hose"), Expr: "m*l",
-	Result: calc.Var{Symbol: "M", Meaning: calc.Text("pump-line.means.hanging: mass that hangs"), Unit: "kg", US: "lb"},
+	ID: "hanging", Title: calc.Text("The hanging hose"), Expr: "m*l",
+	Result: calc.Var{Symbol: "M", Meaning: calc.Text("mass that hangs"), Unit: "kg", US: "lb"},
 	Vars: []calc.Var{{Symbol: "m", Meaning: meansHose, Unit: "kg/m", US: "lb/ft"},
-		{Symbol: "l", Meaning: calc.Text("pump-line.means.hangs: length that hangs"), Unit: "m", US: "ft"}},
+		{Symbol: "l", Meaning: calc.Text("length that hangs"), Unit: "m", US: "ft"}},
 	Fn: calc.Func2(Hanging), Go: "placing.Hanging", Source: "hose",
 }
 
 const (
-	noteLift   = calc.Text("pump-line.note.lift: The filled hose weighs {mass}. One person lifts {limit} at most. Let the boom or a rope carry it and only guide.")
-	noteStone  = calc.Text("pump-line.note.stone: The stone is over a third of the smallest diameter, {bore}. Such lines plug, and a plug makes the hose whip.")
-	noteNarrow = calc.Text("pump-line.note.narrow: Hoses up to {bore} take stone of {limit} only.")
-	noteEnd    = calc.Text("pump-line.note.end: No row has the end hose's diameter. Is it in the list of pipes and hoses?")
-	notePrime  = calc.Text("pump-line.note.prime: The prime comes apart from the order. It never goes into the wall.")
-	ofFirstRow = calc.Text("pump-line.of.first: First row")
-	drawHeld   = calc.Text("pump-line.draw.title: What line and hopper hold")
-	drawHeldIn = calc.Text("pump-line.draw.desc: Line and hose hold {line}, with the hopper {held}. The hanging hose weighs {mass} filled.")
-	drawPiece  = calc.Text("pump-line.draw.piece: {bore} × {length}")
-	drawHopper = calc.Text("pump-line.draw.hopper: Hopper")
-	drawBoth   = calc.Text("pump-line.draw.both: {yd} · {m}")
+	noteLift   = calc.Text("The filled hose weighs {mass}. One person lifts {limit} at most. Let the boom or a rope carry it and only guide.")
+	noteStone  = calc.Text("The stone is over a third of the smallest diameter, {bore}. Such lines plug, and a plug makes the hose whip.")
+	noteNarrow = calc.Text("Hoses up to {bore} take stone of {limit} only.")
+	noteEnd    = calc.Text("No row has the end hose's diameter. Is it in the list of pipes and hoses?")
+	notePrime  = calc.Text("The prime comes apart from the order. It never goes into the wall.")
+	ofFirstRow = calc.Text("First row")
+	drawHeld   = calc.Text("What line and hopper hold")
+	drawHeldIn = calc.Text("Line and hose hold {line}, with the hopper {held}. The hanging hose weighs {mass} filled.")
+	drawPiece  = calc.Text("{bore} × {length}")
+	drawHopper = calc.Text("Hopper")
+	drawBoth   = calc.Text("{yd} · {m}")
 )
 
 // oneLift is the load constant of the NIOSH lifting equation, in lb.

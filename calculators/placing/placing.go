@@ -29,12 +29,12 @@ var (
 
 // Reasons of limits that several calculators here share.
 const (
-	whyPump  = calc.Text("placing.why.pump: No pump fills a wall at this rate. Check the unit.")
-	whyStill = calc.Text("placing.why.still: A pump that never runs places nothing.")
-	whyAll   = calc.Text("placing.why.all: There is no more than all of the time.")
-	whyClock = calc.Text("placing.why.clock: The clock runs from 0 to 24 h.")
-	whyTruck = calc.Text("placing.why.truck: No truck mixer is this small or this big. Check the unit.")
-	whyDay   = calc.Text("placing.why.day: This is longer than a working day.")
+	whyPump  = calc.Text("No pump fills a wall at this rate. Check the unit.")
+	whyStill = calc.Text("A pump that never runs places nothing.")
+	whyAll   = calc.Text("There is no more than all of the time.")
+	whyClock = calc.Text("The clock runs from 0 to 24 h.")
+	whyTruck = calc.Text("No truck mixer is this small or this big. Check the unit.")
+	whyDay   = calc.Text("This is longer than a working day.")
 )
 
 // write is a quantity in the reader's own words, for a drawing.

@@ -9,8 +9,8 @@ import (
 // must start at the latest, and what it costs in crew hours.
 var PourTime = &calc.Calculator{
 	ID:       "pour-time",
-	Title:    calc.Text("pour-time.title: Pour time and crew hours"),
-	Purpose:  calc.Text("pour-time.purpose: How long the pour takes, when it ends by the clock, and how many crew hours it needs."),
+	Title:    calc.Text("Pour time and crew hours"),
+	Purpose:  calc.Text("How long the pour takes, when it ends by the clock, and how many crew hours it needs."),
 	In:       pourIn,
 	Out:      pourOut,
 	Formulas: []*calc.Formula{pumpingOf, shiftOf, wholeOf, crewOf, finishOf, latestOf},
@@ -22,12 +22,12 @@ var PourTime = &calc.Calculator{
 		{ID: "practice", Title: "Set-up, clean-up and standing time as crews plan them; a warning above ten hours", Status: calc.CommonPractice},
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("pour-time.caution.plan: It is a plan, not a promise. A blocked line or a late truck takes half an hour at once.")},
-		{Level: calc.LevelWarning, Text: calc.Text("pour-time.caution.tired: Do not speed up the pump to save the clock. The form maker and the engineer set the rate, and the end hose hurts tired people.")},
+		{Level: calc.LevelNotice, Text: calc.Text("It is a plan, not a promise. A blocked line or a late truck takes half an hour at once.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Do not speed up the pump to save the clock. The form maker and the engineer set the rate, and the end hose hurts tired people.")},
 	},
 	Tables: []calc.Table{{
-		ID: "pumping", Title: calc.Text("pour-time.table.pumping: Hours from first to last concrete, by volume and pump rate"),
-		Note:   calc.Text("pour-time.table.pumping.note: With the pump running 70% of the time. Set-up and clean-up come on top."),
+		ID: "pumping", Title: calc.Text("Hours from first to last concrete, by volume and pump rate"),
+		Note:   calc.Text("With the pump running 70% of the time. Set-up and clean-up come on top."),
 		Out:    "pumping",
 		Down:   calc.Axis{Path: "volume", US: []string{"10", "20", "30", "40", "60"}, Metric: []string{"8", "15", "25", "30", "45"}},
 		Across: calc.Axis{Path: "rate", US: []string{"8", "12", "16", "20", "30"}, Metric: []string{"6", "9", "12", "15", "20"}},
@@ -37,51 +37,51 @@ var PourTime = &calc.Calculator{
 }
 
 const (
-	labelSetUp   = calc.Text("pour-time.set-up: Set-up and priming")
-	labelCleanUp = calc.Text("pour-time.clean-up: Clean-up")
-	labelPumping = calc.Text("pour-time.out.pumping: First to last concrete")
+	labelSetUp   = calc.Text("Set-up and priming")
+	labelCleanUp = calc.Text("Clean-up")
+	labelPumping = calc.Text("First to last concrete")
 )
 
 var pourIn = []calc.Field{
-	{ID: "volume", Display: &displays.Volume, Usual: "27 yd³", Label: calc.Text("pour-time.volume: Volume to place"),
+	{ID: "volume", Display: &displays.Volume, Usual: "27 yd³", Label: calc.Text("Volume to place"),
 		Min: &calc.Limit{Unit: "yd³", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "yd³", Why: displays.OneJob}},
-	{ID: "rate", Display: &displays.PumpRate, Usual: "12 yd³/h", Label: calc.Text("pour-time.rate: Pump rate while it runs"),
+	{ID: "rate", Display: &displays.PumpRate, Usual: "12 yd³/h", Label: calc.Text("Pump rate while it runs"),
 		Min: &calc.Limit{At: 0.5, Unit: "yd³/h", Why: whyPump}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: whyPump}},
-	{ID: "moving", Display: &displays.Percent, Usual: "70 %", Label: calc.Text("pour-time.moving: Time the pump runs"),
-		Help: calc.Text("pour-time.moving.help: The rest goes to trucks, moving the hose and repairs."),
+	{ID: "moving", Display: &displays.Percent, Usual: "70 %", Label: calc.Text("Time the pump runs"),
+		Help: calc.Text("The rest goes to trucks, moving the hose and repairs."),
 		Min:  &calc.Limit{At: 5, Unit: "%", Why: whyStill}, Max: &calc.Limit{At: 100, Unit: "%", Why: whyAll}},
 	{ID: "set-up", Display: &displays.Minutes, Usual: "45 min", Label: labelSetUp,
-		Help: calc.Text("pour-time.set-up.help: From the crew's start to the first concrete in the wall."),
+		Help: calc.Text("From the crew's start to the first concrete in the wall."),
 		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 12, Unit: "h", Why: whyDay}},
 	{ID: "clean-up", Display: &displays.Minutes, Usual: "60 min", Label: labelCleanUp,
-		Help: calc.Text("pour-time.clean-up.help: Pump, tools, spills, and the last check of line and plumb."),
+		Help: calc.Text("Pump, tools, spills, and the last check of line and plumb."),
 		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 12, Unit: "h", Why: whyDay}},
-	{ID: "crew", Display: &displays.Count, Whole: true, Usual: "5", Label: calc.Text("pour-time.crew: People in the crew"),
+	{ID: "crew", Display: &displays.Count, Whole: true, Usual: "5", Label: calc.Text("People in the crew"),
 		Min: &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 100, Why: displays.CheckCount}},
-	{ID: "start", Display: &clockHour, Usual: "7 h", Label: calc.Text("pour-time.start: Crew starts at"),
-		Help: calc.Text("pour-time.start.help: Hours of the day: 7 is 7:00, 13.5 is half past one."),
+	{ID: "start", Display: &clockHour, Usual: "7 h", Label: calc.Text("Crew starts at"),
+		Help: calc.Text("Hours of the day: 7 is 7:00, 13.5 is half past one."),
 		Min:  &calc.Limit{At: 0, Unit: "h", Why: whyClock}, Max: &calc.Limit{At: 24, Unit: "h", Why: whyClock}},
-	{ID: "before", Display: &clockHour, Usual: "15 h", Optional: true, Label: calc.Text("pour-time.before: Done by"),
-		Help: calc.Text("pour-time.before.help: When all must be clean: dark, rain, the plant closes."),
+	{ID: "before", Display: &clockHour, Usual: "15 h", Optional: true, Label: calc.Text("Done by"),
+		Help: calc.Text("When all must be clean: dark, rain, the plant closes."),
 		Min:  &calc.Limit{At: 0, Unit: "h", Why: whyClock}, Max: &calc.Limit{At: 24, Unit: "h", Why: whyClock}},
 }
 
 var pourOut = []calc.Field{
 	{ID: "pumping", Display: &hoursUp, Lead: true, Label: labelPumping},
-	{ID: "total", Display: &hoursUp, Lead: true, Label: calc.Text("pour-time.out.total: All in, with clean-up")},
-	{ID: "crew-hours", Display: &hoursUp, Lead: true, Label: calc.Text("pour-time.out.crew-hours: Crew hours")},
-	{ID: "booked", Display: &wholeHours, Exact: true, Label: calc.Text("pour-time.out.booked: Pump hours to book"),
-		Help: calc.Text("pour-time.out.booked.help: First to last concrete, up to the whole hour.")},
-	{ID: "standing", Display: &minutesUp, Label: calc.Text("pour-time.out.standing: Time the pump stands")},
-	{ID: "clock", Kind: calc.Rows, Label: calc.Text("pour-time.out.clock: By the clock"), Cols: []calc.Field{
-		{ID: "event", Kind: calc.Choice, Label: calc.Text("pour-time.out.event: What"), Options: []calc.Option{
-			{ID: "start", Label: calc.Text("pour-time.out.event.start: Crew starts")},
-			{ID: "first", Label: calc.Text("pour-time.out.event.first: First concrete")},
-			{ID: "last", Label: calc.Text("pour-time.out.event.last: Last concrete")},
-			{ID: "finish", Label: calc.Text("pour-time.out.event.finish: Clean and done")},
-			{ID: "latest", Label: calc.Text("pour-time.out.event.latest: Latest start")},
+	{ID: "total", Display: &hoursUp, Lead: true, Label: calc.Text("All in, with clean-up")},
+	{ID: "crew-hours", Display: &hoursUp, Lead: true, Label: calc.Text("Crew hours")},
+	{ID: "booked", Display: &wholeHours, Exact: true, Label: calc.Text("Pump hours to book"),
+		Help: calc.Text("First to last concrete, up to the whole hour.")},
+	{ID: "standing", Display: &minutesUp, Label: calc.Text("Time the pump stands")},
+	{ID: "clock", Kind: calc.Rows, Label: calc.Text("By the clock"), Cols: []calc.Field{
+		{ID: "event", Kind: calc.Choice, Label: calc.Text("What"), Options: []calc.Option{
+			{ID: "start", Label: calc.Text("Crew starts")},
+			{ID: "first", Label: calc.Text("First concrete")},
+			{ID: "last", Label: calc.Text("Last concrete")},
+			{ID: "finish", Label: calc.Text("Clean and done")},
+			{ID: "latest", Label: calc.Text("Latest start")},
 		}},
-		{ID: "hour", Display: &displays.Count, Exact: true, Label: calc.Text("pour-time.out.hour: Hour")},
-		{ID: "minute", Display: &displays.Count, Exact: true, Label: calc.Text("pour-time.out.minute: Minute")},
+		{ID: "hour", Display: &displays.Count, Exact: true, Label: calc.Text("Hour")},
+		{ID: "minute", Display: &displays.Count, Exact: true, Label: calc.Text("Minute")},
 	}},
 }

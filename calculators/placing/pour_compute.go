@@ -10,14 +10,14 @@ import (
 )
 
 const (
-	noteClock    = calc.Text("pour-time.note.clock: First concrete at {first}, last at {last}, clean and done at {finish}.")
-	noteOverrun  = calc.Text("pour-time.note.overrun: Done at {finish}, after {before}. Start by {latest}, or place less today.")
-	noteMidnight = calc.Text("pour-time.note.midnight: The pour runs past midnight. Split it at a planned joint.")
-	noteDayPrior = calc.Text("pour-time.note.day-prior: The latest start falls on the day before. The pour does not fit into one day.")
-	noteLong     = calc.Text("pour-time.note.long: Over {limit} on site. Tired people get hurt: plan relief, or split the pour.")
-	noteSmooth   = calc.Text("pour-time.note.smooth: Hardly a pour runs over 90% of the time. Is that what your own jobs show?")
-	drawDay      = calc.Text("pour-time.draw.title: The day of the pour")
-	drawSpan     = calc.Text("pour-time.draw.span: {from} to {to}")
+	noteClock    = calc.Text("First concrete at {first}, last at {last}, clean and done at {finish}.")
+	noteOverrun  = calc.Text("Done at {finish}, after {before}. Start by {latest}, or place less today.")
+	noteMidnight = calc.Text("The pour runs past midnight. Split it at a planned joint.")
+	noteDayPrior = calc.Text("The latest start falls on the day before. The pour does not fit into one day.")
+	noteLong     = calc.Text("Over {limit} on site. Tired people get hurt: plan relief, or split the pour.")
+	noteSmooth   = calc.Text("Hardly a pour runs over 90% of the time. Is that what your own jobs show?")
+	drawDay      = calc.Text("The day of the pour")
+	drawSpan     = calc.Text("{from} to {to}")
 )
 
 const longDay = 10 * 3600 // s on site after which people tire

@@ -9,16 +9,16 @@ import (
 // whether the hose comes round again before the lift below stiffens.
 var RateOfRise = &calc.Calculator{
 	ID:       "rate-of-rise",
-	Title:    calc.Text("rate-of-rise.title: Rate of rise and coming round"),
-	Purpose:  calc.Text("rate-of-rise.purpose: Shows how fast the wall rises, and if the hose comes round before the lift below stiffens."),
+	Title:    calc.Text("Rate of rise and coming round"),
+	Purpose:  calc.Text("Shows how fast the wall rises, and if the hose comes round before the lift below stiffens."),
 	In:       riseIn,
 	Out:      riseOut,
 	Formulas: []*calc.Formula{riseOf, flowFor, liftTime, ageOnReturn, longestLoop, liftCount},
 	Sources:  riseSources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("rate-of-rise.caution.open: A form that opens buries and crushes. Stand clear of the wall below the hose. Stop at the first bulge or crack.")},
-		{Level: calc.LevelWarning, Text: calc.Text("rate-of-rise.caution.maker: The form maker's data, the engineer and the local code set the lift and the rise. This page does not.")},
-		{Level: calc.LevelNotice, Text: calc.Text("rate-of-rise.caution.window: No document gives one setting time. Heat, wind and mix change it. The vibrator test has the last word.")},
+		{Level: calc.LevelWarning, Text: calc.Text("A form that opens buries and crushes. Stand clear of the wall below the hose. Stop at the first bulge or crack.")},
+		{Level: calc.LevelWarning, Text: calc.Text("The form maker's data, the engineer and the local code set the lift and the rise. This page does not.")},
+		{Level: calc.LevelNotice, Text: calc.Text("No document gives one setting time. Heat, wind and mix change it. The vibrator test has the last word.")},
 	},
 	Tables:  riseTables,
 	Compute: computeRise,
@@ -32,68 +32,68 @@ const (
 )
 
 const (
-	labelAge    = calc.Text("rate-of-rise.age: Batch to end of discharge")
-	labelLoop   = calc.Text("rate-of-rise.out.loop-time: Time for one lift round")
-	labelWindow = calc.Text("rate-of-rise.window: Setting window from batching")
-	labelReturn = calc.Text("rate-of-rise.out.return-age: Age when the hose is back")
-	whyWall     = calc.Text("rate-of-rise.why.wall: Foam walls lie well inside. Check the unit.")
-	whyWindow   = calc.Text("rate-of-rise.why.window: Concrete for walls stiffens between these times.")
-	whyRise     = calc.Text("rate-of-rise.why.rise: No wall is filled at this rate. Check the unit.")
+	labelAge    = calc.Text("Batch to end of discharge")
+	labelLoop   = calc.Text("Time for one lift round")
+	labelWindow = calc.Text("Setting window from batching")
+	labelReturn = calc.Text("Age when the hose is back")
+	whyWall     = calc.Text("Foam walls lie well inside. Check the unit.")
+	whyWindow   = calc.Text("Concrete for walls stiffens between these times.")
+	whyRise     = calc.Text("No wall is filled at this rate. Check the unit.")
 )
 
 var riseIn = []calc.Field{
-	{ID: "length", Display: &displays.Height, Usual: "140 ft", Label: calc.Text("rate-of-rise.length: Length of the loop"),
-		Help: calc.Text("rate-of-rise.length.help: All walls the hose goes round in one pass, by the centre line."),
+	{ID: "length", Display: &displays.Height, Usual: "140 ft", Label: calc.Text("Length of the loop"),
+		Help: calc.Text("All walls the hose goes round in one pass, by the centre line."),
 		Min:  &calc.Limit{At: 1, Unit: "ft", Why: whyWall}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "core", Display: &displays.Part, Usual: "8 in", Label: calc.Text("rate-of-rise.core: Core thickness"),
-		Help: calc.Text("rate-of-rise.core.help: Concrete only, without the foam."),
+	{ID: "core", Display: &displays.Part, Usual: "8 in", Label: calc.Text("Core thickness"),
+		Help: calc.Text("Concrete only, without the foam."),
 		Min:  &calc.Limit{At: 2, Unit: "in", Why: whyWall}, Max: &calc.Limit{At: 36, Unit: "in", Why: whyWall}},
-	{ID: "height", Display: &displays.Height, Usual: "8 ft", Label: calc.Text("rate-of-rise.height: Height placed today"),
+	{ID: "height", Display: &displays.Height, Usual: "8 ft", Label: calc.Text("Height placed today"),
 		Min: &calc.Limit{At: 1, Unit: "ft", Why: whyWall}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.Engineer, Source: "usbr"}},
-	{ID: "lift", Display: &displays.Height, Usual: "2' 8\"", Label: calc.Text("rate-of-rise.lift: Depth of one lift"),
-		Help: calc.Text("rate-of-rise.lift.help: From the form maker's guide."),
+	{ID: "lift", Display: &displays.Height, Usual: "2' 8\"", Label: calc.Text("Depth of one lift"),
+		Help: calc.Text("From the form maker's guide."),
 		Min:  &calc.Limit{At: 0.5, Unit: "ft", Why: whyWall}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.CheckUnit}},
-	{ID: "stop", Display: &displays.Height, Usual: "6 ft", Label: calc.Text("rate-of-rise.stop: Length filled at one stop"),
-		Help: calc.Text("rate-of-rise.stop.help: What rises while the hose stands in one place."),
+	{ID: "stop", Display: &displays.Height, Usual: "6 ft", Label: calc.Text("Length filled at one stop"),
+		Help: calc.Text("What rises while the hose stands in one place."),
 		Min:  &calc.Limit{At: 0.5, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "rate", Display: &displays.PumpRate, Usual: "12 yd³/h", Label: calc.Text("rate-of-rise.rate: Pump rate while it runs"),
+	{ID: "rate", Display: &displays.PumpRate, Usual: "12 yd³/h", Label: calc.Text("Pump rate while it runs"),
 		Min: &calc.Limit{At: 0.2, Unit: "yd³/h", Why: whyPump}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: whyPump}},
-	{ID: "moving", Display: &displays.Percent, Usual: "75 %", Label: calc.Text("rate-of-rise.moving: Time the pump runs"),
-		Help: calc.Text("rate-of-rise.moving.help: The rest goes to trucks, moving the hose and repairs."),
+	{ID: "moving", Display: &displays.Percent, Usual: "75 %", Label: calc.Text("Time the pump runs"),
+		Help: calc.Text("The rest goes to trucks, moving the hose and repairs."),
 		Min:  &calc.Limit{At: 5, Unit: "%", Why: whyStill}, Max: &calc.Limit{At: 100, Unit: "%", Why: whyAll}},
 	{ID: "age", Display: &displays.Minutes, Usual: "45 min", Label: labelAge,
-		Help: calc.Text("rate-of-rise.age.help: From the batch time on the ticket of the oldest concrete in place."),
+		Help: calc.Text("From the batch time on the ticket of the oldest concrete in place."),
 		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 300, Unit: "min", Why: whyWindow}},
 	{ID: "window", Display: &displays.Minutes, Usual: "120 min", Label: labelWindow,
-		Help: calc.Text("rate-of-rise.window.help: Ask the plant for this mix in this weather. Hot days shorten it."),
+		Help: calc.Text("Ask the plant for this mix in this weather. Hot days shorten it."),
 		Min:  &calc.Limit{At: 20, Unit: "min", Why: whyWindow}, Max: &calc.Limit{At: 600, Unit: "min", Why: whyWindow}},
-	{ID: "wanted", Display: &displays.RiseTyped, Usual: "4 ft/h", Optional: true, Label: calc.Text("rate-of-rise.wanted: Rise you want"),
-		Help: calc.Text("rate-of-rise.wanted.help: Gives the pump rate that goes with it."),
+	{ID: "wanted", Display: &displays.RiseTyped, Usual: "4 ft/h", Optional: true, Label: calc.Text("Rise you want"),
+		Help: calc.Text("Gives the pump rate that goes with it."),
 		Min:  &calc.Limit{At: 0.1, Unit: "ft/h", Why: whyRise}, Max: &calc.Limit{At: 100, Unit: "ft/h", Why: whyRise}},
 }
 
 var riseOut = []calc.Field{
-	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("rate-of-rise.out.verdict: The next lift"), Options: []calc.Option{
-		{ID: inTime, Label: calc.Text("rate-of-rise.out.in-time: Comes round in time")},
-		{ID: tooLate, Label: calc.Text("rate-of-rise.out.late: Too late: shorten the loop, retard, or plan a joint")},
-		{ID: single, Label: calc.Text("rate-of-rise.out.single: One lift only: nothing to come back to")},
+	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The next lift"), Options: []calc.Option{
+		{ID: inTime, Label: calc.Text("Comes round in time")},
+		{ID: tooLate, Label: calc.Text("Too late: shorten the loop, retard, or plan a joint")},
+		{ID: single, Label: calc.Text("One lift only: nothing to come back to")},
 	}},
-	{ID: "rise-local", Display: &displays.Rise, Lead: true, Label: calc.Text("rate-of-rise.out.rise-local: Rise where the hose stands")},
-	{ID: "rise-average", Display: &displays.Rise, Label: calc.Text("rate-of-rise.out.rise-average: Average rise, whole loop"),
-		Help: calc.Text("rate-of-rise.out.rise-average.help: With the pump running all the time.")},
-	{ID: "lifts", Display: &displays.Count, Exact: true, Label: calc.Text("rate-of-rise.out.lifts: Lifts for the height")},
+	{ID: "rise-local", Display: &displays.Rise, Lead: true, Label: calc.Text("Rise where the hose stands")},
+	{ID: "rise-average", Display: &displays.Rise, Label: calc.Text("Average rise, whole loop"),
+		Help: calc.Text("With the pump running all the time.")},
+	{ID: "lifts", Display: &displays.Count, Exact: true, Label: calc.Text("Lifts for the height")},
 	{ID: "loop-time", Display: &minutesUp, Lead: true, Label: labelLoop,
-		Help: calc.Text("rate-of-rise.out.loop-time.help: From a place to the same place again.")},
-	{ID: "stop-time", Display: &displays.Minutes, Label: calc.Text("rate-of-rise.out.stop-time: Time at one stop, pump on")},
-	{ID: "pour-time", Display: &hoursUp, Label: calc.Text("rate-of-rise.out.pour-time: Time for the whole height")},
+		Help: calc.Text("From a place to the same place again.")},
+	{ID: "stop-time", Display: &displays.Minutes, Label: calc.Text("Time at one stop, pump on")},
+	{ID: "pour-time", Display: &hoursUp, Label: calc.Text("Time for the whole height")},
 	{ID: "return-age", Display: &minutesUp, Label: labelReturn},
-	{ID: "spare", Display: &displays.MinutesAtMost, Label: calc.Text("rate-of-rise.out.spare: Time to spare"),
-		Help: calc.Text("rate-of-rise.out.spare.help: Below zero: too late by so much.")},
-	{ID: "longest", Display: &displays.HeightAtMost, Label: calc.Text("rate-of-rise.out.longest: Longest loop in time")},
-	{ID: "rate-average", Display: &displays.PumpRateAtMost, Label: calc.Text("rate-of-rise.out.rate-average: Pump rate, whole loop"),
-		Help: calc.Text("rate-of-rise.out.rate-average.help: For the rise you want, if all walls rose at once.")},
-	{ID: "rate-stop", Display: &displays.PumpRateAtMost, Label: calc.Text("rate-of-rise.out.rate-stop: Pump rate, one stop"),
-		Help: calc.Text("rate-of-rise.out.rate-stop.help: For the rise you want while the hose stands.")},
+	{ID: "spare", Display: &displays.MinutesAtMost, Label: calc.Text("Time to spare"),
+		Help: calc.Text("Below zero: too late by so much.")},
+	{ID: "longest", Display: &displays.HeightAtMost, Label: calc.Text("Longest loop in time")},
+	{ID: "rate-average", Display: &displays.PumpRateAtMost, Label: calc.Text("Pump rate, whole loop"),
+		Help: calc.Text("For the rise you want, if all walls rose at once.")},
+	{ID: "rate-stop", Display: &displays.PumpRateAtMost, Label: calc.Text("Pump rate, one stop"),
+		Help: calc.Text("For the rise you want while the hose stands.")},
 }
 
 var riseSources = []calc.Source{
@@ -109,13 +109,13 @@ var riseSources = []calc.Source{
 }
 
 var riseTables = []calc.Table{
-	{ID: "average", Title: calc.Text("rate-of-rise.table.average: Average rise by loop and pump rate"),
-		Note: calc.Text("rate-of-rise.table.average.note: For a core of 8 in (203 mm). Where the hose stands the wall rises much faster."),
+	{ID: "average", Title: calc.Text("Average rise by loop and pump rate"),
+		Note: calc.Text("For a core of 8 in (203 mm). Where the hose stands the wall rises much faster."),
 		Out:  "rise-average", Set: []calc.Entry{{Path: "core", Text: "8 in"}},
 		Down:   calc.Axis{Path: "length", US: []string{"60 ft", "100 ft", "140 ft", "180 ft", "220 ft"}, Metric: []string{"20 m", "30 m", "40 m", "50 m", "60 m"}},
 		Across: calc.Axis{Path: "rate", US: []string{"8", "12", "16", "20", "30"}, Metric: []string{"6", "9", "12", "15", "20"}}},
-	{ID: "round", Title: calc.Text("rate-of-rise.table.round: Time to come round by loop and pump rate"),
-		Note: calc.Text("rate-of-rise.table.round.note: For an 8 in (203 mm) core and a lift of 2' 8\" (0.81 m), with the pump running three quarters of the time."),
+	{ID: "round", Title: calc.Text("Time to come round by loop and pump rate"),
+		Note: calc.Text("For an 8 in (203 mm) core and a lift of 2' 8\" (0.81 m), with the pump running three quarters of the time."),
 		Out:  "loop-time", Set: []calc.Entry{{Path: "core", Text: "8 in"}},
 		Down:   calc.Axis{Path: "length", US: []string{"60 ft", "100 ft", "140 ft", "180 ft", "220 ft"}, Metric: []string{"20 m", "30 m", "40 m", "50 m", "60 m"}},
 		Across: calc.Axis{Path: "rate", US: []string{"8", "12", "16", "20", "30"}, Metric: []string{"6", "9", "12", "15", "20"}}},

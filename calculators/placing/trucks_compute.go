@@ -10,15 +10,15 @@ import (
 )
 
 const (
-	noteOld     = calc.Text("truck-spacing.note.old: The last of a truck is {age} old. The limit is {limit}. Use smaller loads, a nearer plant, or a mix made to last.")
-	noteNear    = calc.Text("truck-spacing.note.near: The last of a truck is {age} old. A short delay takes it over {limit}.")
-	noteQueue   = calc.Text("truck-spacing.note.queue: If trucks wait on site they reach {age}, over {limit}. Have the plant send one every {spacing}.")
-	noteStarved = calc.Text("truck-spacing.note.starved: The pump stands {wait} for each truck. Keep the top of the wall alive, or get {trucks} trucks.")
-	drawFleet   = calc.Text("truck-spacing.draw.title: Truck loads over time")
-	drawFleetIn = calc.Text("truck-spacing.draw.desc: {trucks} trucks, one every {spacing}. The last of each is out {age} after loading starts.")
-	drawSpaced  = calc.Text("truck-spacing.draw.spaced: One truck every {spacing}")
-	drawHaul    = calc.Text("truck-spacing.draw.haul: Load, drive, wait")
-	drawUnload  = calc.Text("truck-spacing.draw.unload: Discharge")
+	noteOld     = calc.Text("The last of a truck is {age} old. The limit is {limit}. Use smaller loads, a nearer plant, or a mix made to last.")
+	noteNear    = calc.Text("The last of a truck is {age} old. A short delay takes it over {limit}.")
+	noteQueue   = calc.Text("If trucks wait on site they reach {age}, over {limit}. Have the plant send one every {spacing}.")
+	noteStarved = calc.Text("The pump stands {wait} for each truck. Keep the top of the wall alive, or get {trucks} trucks.")
+	drawFleet   = calc.Text("Truck loads over time")
+	drawFleetIn = calc.Text("{trucks} trucks, one every {spacing}. The last of each is out {age} after loading starts.")
+	drawSpaced  = calc.Text("One truck every {spacing}")
+	drawHaul    = calc.Text("Load, drive, wait")
+	drawUnload  = calc.Text("Discharge")
 )
 
 const nearLimit = 15 * 60 // s

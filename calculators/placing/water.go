@@ -9,16 +9,16 @@ import (
 // of thumb, and whether the ticket allows it.
 var WaterAdded = &calc.Calculator{
 	ID:       "water-added",
-	Title:    calc.Text("water-added.title: Water added at the truck"),
-	Purpose:  calc.Text("water-added.purpose: What water does to slump and strength, and whether the ticket lets it go in."),
+	Title:    calc.Text("Water added at the truck"),
+	Purpose:  calc.Text("What water does to slump and strength, and whether the ticket lets it go in."),
 	In:       waterIn,
 	Out:      waterOut,
 	Formulas: []*calc.Formula{perYardOf, slumpGain, strengthLoss, waterCement, cementLost},
 	Sources:  waterSources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelCaution, Text: calc.Text("water-added.caution.withheld: Only the water the ticket shows as withheld may go in. More makes the wall weaker for good. Refuse the load instead.")},
-		{Level: calc.LevelNotice, Text: calc.Text("water-added.caution.once: It goes in on arrival, before the discharge, then 30 drum turns at mixing speed. Write it on the ticket, signed.")},
-		{Level: calc.LevelNotice, Text: calc.Text("water-added.caution.order: Order the slump, do not hose it in: a water reducer costs no strength. Plant, engineer and local code decide.")},
+		{Level: calc.LevelCaution, Text: calc.Text("Only the water the ticket shows as withheld may go in. More makes the wall weaker for good. Refuse the load instead.")},
+		{Level: calc.LevelNotice, Text: calc.Text("It goes in on arrival, before the discharge, then 30 drum turns at mixing speed. Write it on the ticket, signed.")},
+		{Level: calc.LevelNotice, Text: calc.Text("Order the slump, do not hose it in: a water reducer costs no strength. Plant, engineer and local code decide.")},
 	},
 	Tables:  waterTables,
 	Compute: computeWater,
@@ -32,53 +32,53 @@ const (
 )
 
 const (
-	labelWater    = calc.Text("water-added.water: Water you would add")
-	labelWithheld = calc.Text("water-added.withheld: Water withheld, on ticket")
+	labelWater    = calc.Text("Water you would add")
+	labelWithheld = calc.Text("Water withheld, on ticket")
 )
 
 var waterIn = []calc.Field{
-	{ID: "load", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("water-added.load: Concrete in the drum"),
-		Help: calc.Text("water-added.load.help: What is in it now. After discharge has begun, add nothing."),
+	{ID: "load", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("Concrete in the drum"),
+		Help: calc.Text("What is in it now. After discharge has begun, add nothing."),
 		Min:  &calc.Limit{At: 0.5, Unit: "yd³", Why: whyTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: whyTruck}},
 	{ID: "water", Display: &water, Usual: "18 US gal", Label: labelWater,
 		Min: &calc.Limit{Unit: "US gal", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 200, Unit: "US gal", Why: displays.CheckUnit}},
 	{ID: "withheld", Display: &water, Usual: "9 US gal", Optional: true, Label: labelWithheld,
-		Help: calc.Text("water-added.withheld.help: Also called trim water. Empty or zero: none may go in."),
+		Help: calc.Text("Also called trim water. Empty or zero: none may go in."),
 		Min:  &calc.Limit{At: 0, Unit: "US gal", Why: displays.NotMinus}, Max: &calc.Limit{At: 200, Unit: "US gal", Why: displays.CheckUnit}},
-	{ID: "slump", Display: &displays.Inches, Usual: "4 in", Label: calc.Text("water-added.slump: Slump as it came"),
-		Min: &calc.Limit{At: 0, Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 10, Unit: "in", Why: calc.Text("water-added.why.slump: A load this wet needs no water.")}},
-	{ID: "air", Kind: calc.Choice, Usual: "unknown", Label: calc.Text("water-added.air: Entrained air"),
-		Help: calc.Text("water-added.air.help: Water also raises the air, which costs more strength."), Options: []calc.Option{
-			{ID: "no", Label: calc.Text("water-added.air.no: No air entrained")},
-			{ID: "yes", Label: calc.Text("water-added.air.yes: Air entrained")},
-			{ID: "unknown", Label: calc.Text("water-added.air.unknown: Not known")},
+	{ID: "slump", Display: &displays.Inches, Usual: "4 in", Label: calc.Text("Slump as it came"),
+		Min: &calc.Limit{At: 0, Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 10, Unit: "in", Why: calc.Text("A load this wet needs no water.")}},
+	{ID: "air", Kind: calc.Choice, Usual: "unknown", Label: calc.Text("Entrained air"),
+		Help: calc.Text("Water also raises the air, which costs more strength."), Options: []calc.Option{
+			{ID: "no", Label: calc.Text("No air entrained")},
+			{ID: "yes", Label: calc.Text("Air entrained")},
+			{ID: "unknown", Label: calc.Text("Not known")},
 		}},
-	{ID: "cement", Display: &cement, Usual: "564 lb/yd³", Optional: true, Label: calc.Text("water-added.cement: Cement in the mix"),
-		Help: calc.Text("water-added.cement.help: All of it, fly ash and slag too. From the mix design."),
+	{ID: "cement", Display: &cement, Usual: "564 lb/yd³", Optional: true, Label: calc.Text("Cement in the mix"),
+		Help: calc.Text("All of it, fly ash and slag too. From the mix design."),
 		Min:  &calc.Limit{At: 250, Unit: "lb/yd³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 1200, Unit: "lb/yd³", Why: displays.CheckUnit}},
-	{ID: "ratio", Display: &displays.Factor, Usual: "0.50", Optional: true, Label: calc.Text("water-added.ratio: Water-cement ratio"),
-		Help: calc.Text("water-added.ratio.help: Of the mix design, the withheld water counted."),
+	{ID: "ratio", Display: &displays.Factor, Usual: "0.50", Optional: true, Label: calc.Text("Water-cement ratio"),
+		Help: calc.Text("Of the mix design, the withheld water counted."),
 		Min:  &calc.Limit{At: 0.25, Why: displays.CheckUnit}, Max: &calc.Limit{At: 1, Why: displays.CheckUnit}},
 }
 
 var waterOut = []calc.Field{
-	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("water-added.out.verdict: By the ticket"), Options: []calc.Option{
-		{ID: within, Label: calc.Text("water-added.out.within: Within the water withheld")},
-		{ID: beyond, Label: calc.Text("water-added.out.beyond: More than was withheld: leave it out")},
-		{ID: none, Label: calc.Text("water-added.out.none: None was withheld: add none")},
+	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("By the ticket"), Options: []calc.Option{
+		{ID: within, Label: calc.Text("Within the water withheld")},
+		{ID: beyond, Label: calc.Text("More than was withheld: leave it out")},
+		{ID: none, Label: calc.Text("None was withheld: add none")},
 	}},
-	{ID: "strength-least", Display: &rough, Lead: true, Label: calc.Text("water-added.out.strength-least: Strength lost, at least"),
-		Help: calc.Text("water-added.out.strength-least.help: Against the load as it came.")},
-	{ID: "strength-most", Display: &rough, Lead: true, Label: calc.Text("water-added.out.strength-most: Strength lost, at most")},
-	{ID: "may-add", Display: &waterDown, Label: calc.Text("water-added.out.may-add: Water that may go in")},
-	{ID: "too-much", Display: &water, Label: calc.Text("water-added.out.too-much: Water too much")},
-	{ID: "gal-per-yd", Display: &gallons, Label: calc.Text("water-added.out.gal-per-yd: Water in each yd³, US gal")},
-	{ID: "litres-per-m", Display: &litres, Label: calc.Text("water-added.out.litres-per-m: Water in each m³, L")},
-	{ID: "slump-least", Display: &displays.Inches, Label: calc.Text("water-added.out.slump-least: Slump after, at least")},
-	{ID: "slump-most", Display: &displays.Inches, Label: calc.Text("water-added.out.slump-most: Slump after, at most")},
-	{ID: "ratio-after", Display: &displays.Factor, Label: calc.Text("water-added.out.ratio-after: Water-cement ratio after")},
-	{ID: "cement-lost", Display: &displays.Mass, Label: calc.Text("water-added.out.cement-lost: Cement wasted"),
-		Help: calc.Text("water-added.out.cement-lost.help: About as if so much cement had been left out.")},
+	{ID: "strength-least", Display: &rough, Lead: true, Label: calc.Text("Strength lost, at least"),
+		Help: calc.Text("Against the load as it came.")},
+	{ID: "strength-most", Display: &rough, Lead: true, Label: calc.Text("Strength lost, at most")},
+	{ID: "may-add", Display: &waterDown, Label: calc.Text("Water that may go in")},
+	{ID: "too-much", Display: &water, Label: calc.Text("Water too much")},
+	{ID: "gal-per-yd", Display: &gallons, Label: calc.Text("Water in each yd³, US gal")},
+	{ID: "litres-per-m", Display: &litres, Label: calc.Text("Water in each m³, L")},
+	{ID: "slump-least", Display: &displays.Inches, Label: calc.Text("Slump after, at least")},
+	{ID: "slump-most", Display: &displays.Inches, Label: calc.Text("Slump after, at most")},
+	{ID: "ratio-after", Display: &displays.Factor, Label: calc.Text("Water-cement ratio after")},
+	{ID: "cement-lost", Display: &displays.Mass, Label: calc.Text("Cement wasted"),
+		Help: calc.Text("About as if so much cement had been left out.")},
 }
 
 var waterSources = []calc.Source{
@@ -97,11 +97,11 @@ var waterSources = []calc.Source{
 }
 
 var waterTables = []calc.Table{
-	{ID: "strength", Title: calc.Text("water-added.table.strength: Strength lost at most, by water and load"),
-		Note: calc.Text("water-added.table.strength.note: With air not known. A rule of thumb, not a forecast."), Out: "strength-most",
+	{ID: "strength", Title: calc.Text("Strength lost at most, by water and load"),
+		Note: calc.Text("With air not known. A rule of thumb, not a forecast."), Out: "strength-most",
 		Down:   calc.Axis{Path: "water", US: []string{"2", "5", "10", "15", "20"}, Metric: []string{"10", "20", "40", "60", "80"}},
 		Across: calc.Axis{Path: "load", US: []string{"6", "7", "8", "9", "10"}, Metric: []string{"5", "6", "7", "8", "9"}}},
-	{ID: "per-yard", Title: calc.Text("water-added.table.per-yard: US gallons in each cubic yard, by water and load"), Out: "gal-per-yd",
+	{ID: "per-yard", Title: calc.Text("US gallons in each cubic yard, by water and load"), Out: "gal-per-yd",
 		Down:   calc.Axis{Path: "water", US: []string{"2", "5", "10", "15", "20"}, Metric: []string{"10", "20", "40", "60", "80"}},
 		Across: calc.Axis{Path: "load", US: []string{"6", "7", "8", "9", "10"}, Metric: []string{"5", "6", "7", "8", "9"}}},
 }

@@ -10,61 +10,61 @@ import (
 
 // What the symbols mean.
 const (
-	meansW    = calc.Text("water-added.means.water: water added")
-	meansEach = calc.Text("water-added.means.each: so much for 1 gal in each yd³")
-	meansPer  = calc.Text("water-added.means.per-yard: gallons in each yd³")
-	meansDrum = calc.Text("water-added.means.drum: concrete in the drum")
-	ruleHolds = calc.Text("water-added.limits: A rule of thumb for plain mixes of 3 to 6 in (75 to 150 mm) of slump.")
-	ofMost    = calc.Text("water-added.of.most: At most")
+	meansW    = calc.Text("water added")
+	meansEach = calc.Text("so much for 1 gal in each yd³")
+	meansPer  = calc.Text("gallons in each yd³")
+	meansDrum = calc.Text("concrete in the drum")
+	ruleHolds = calc.Text("A rule of thumb for plain mixes of 3 to 6 in (75 to 150 mm) of slump.")
+	ofMost    = calc.Text("At most")
 )
 
 var perYardOf = &calc.Formula{
-	ID: "per-yard", Title: calc.Text("water-added.f.per-yard: Water in each cubic yard"), Expr: "W/V", Result: calc.Var{Symbol: "w", Meaning: meansPer},
+	ID: "per-yard", Title: calc.Text("Water in each cubic yard"), Expr: "W/V", Result: calc.Var{Symbol: "w", Meaning: meansPer},
 	Vars: []calc.Var{{Symbol: "W", Meaning: meansW, Unit: "US gal"}, {Symbol: "V", Meaning: meansDrum, Unit: "yd³"}},
 	Fn:   calc.Func2(PerYard), Go: "placing.PerYard", Source: "slump",
 }
 
 var slumpGain = &calc.Formula{
-	ID: "slump", Title: calc.Text("water-added.f.slump: Slump gained"), Expr: "k*w",
-	Result: calc.Var{Symbol: "s", Meaning: calc.Text("water-added.means.slump: slump gained"), Unit: "in"},
+	ID: "slump", Title: calc.Text("Slump gained"), Expr: "k*w",
+	Result: calc.Var{Symbol: "s", Meaning: calc.Text("slump gained"), Unit: "in"},
 	Vars:   []calc.Var{{Symbol: "k", Meaning: meansEach, Unit: "in"}, {Symbol: "w", Meaning: meansPer}},
 	Fn:     calc.Func2(ByRule), Go: "placing.ByRule", Source: "slump", Limits: ruleHolds,
 }
 
 var strengthLoss = &calc.Formula{
-	ID: "strength", Title: calc.Text("water-added.f.strength: Strength lost"), Expr: "k*w",
-	Result: calc.Var{Symbol: "f", Meaning: calc.Text("water-added.means.strength: strength lost"), Unit: "psi"},
+	ID: "strength", Title: calc.Text("Strength lost"), Expr: "k*w",
+	Result: calc.Var{Symbol: "f", Meaning: calc.Text("strength lost"), Unit: "psi"},
 	Vars:   []calc.Var{{Symbol: "k", Meaning: meansEach, Unit: "psi"}, {Symbol: "w", Meaning: meansPer}},
 	Fn:     calc.Func2(ByRule), Go: "placing.ByRule", Source: "air", Limits: ruleHolds,
 }
 
 var waterCement = &calc.Formula{
-	ID: "ratio", Title: calc.Text("water-added.f.ratio: Water-cement ratio after"), Expr: "r + 8.34*(W - W_h)/(V*c)",
-	Result: calc.Var{Symbol: "r_a", Meaning: calc.Text("water-added.means.after: ratio after")},
-	Vars: []calc.Var{{Symbol: "r", Meaning: calc.Text("water-added.means.design: ratio of the mix design")}, {Symbol: "W", Meaning: meansW, Unit: "US gal"},
-		{Symbol: "W_h", Meaning: calc.Text("water-added.means.withheld: water withheld"), Unit: "US gal"}, {Symbol: "V", Meaning: meansDrum, Unit: "yd³"},
-		{Symbol: "c", Meaning: calc.Text("water-added.means.cement: cement in the mix"), Unit: "lb/yd³"}},
+	ID: "ratio", Title: calc.Text("Water-cement ratio after"), Expr: "r + 8.34*(W - W_h)/(V*c)",
+	Result: calc.Var{Symbol: "r_a", Meaning: calc.Text("ratio after")},
+	Vars: []calc.Var{{Symbol: "r", Meaning: calc.Text("ratio of the mix design")}, {Symbol: "W", Meaning: meansW, Unit: "US gal"},
+		{Symbol: "W_h", Meaning: calc.Text("water withheld"), Unit: "US gal"}, {Symbol: "V", Meaning: meansDrum, Unit: "yd³"},
+		{Symbol: "c", Meaning: calc.Text("cement in the mix"), Unit: "lb/yd³"}},
 	Fn: calc.Func5(WaterCement), Go: "placing.WaterCement", Source: "weight",
 }
 
 var cementLost = &calc.Formula{
-	ID: "cement", Title: calc.Text("water-added.f.cement: Cement wasted"), Expr: "23.5*W",
-	Result: calc.Var{Symbol: "m", Meaning: calc.Text("water-added.means.cement-lost: cement wasted"), Unit: "lb"},
+	ID: "cement", Title: calc.Text("Cement wasted"), Expr: "23.5*W",
+	Result: calc.Var{Symbol: "m", Meaning: calc.Text("cement wasted"), Unit: "lb"},
 	Vars:   []calc.Var{{Symbol: "W", Meaning: meansW, Unit: "US gal"}},
 	Fn:     calc.Func1(CementLost), Go: "placing.CementLost", Source: "slump", Limits: ruleHolds,
 }
 
 const (
-	refuseSoup  = calc.Text("water-added.refuse.soup: This much water makes soup: no rule holds for it. Check the number and its unit.")
-	noteTooMuch = calc.Text("water-added.note.too-much: {water} more than was withheld. It takes strength the wall never gets back. Call the plant, or send the load back.")
-	noteNone    = calc.Text("water-added.note.none: Without withheld water on the ticket all the design water is in. Ask the plant for a water reducer.")
-	noteRatio   = calc.Text("water-added.note.ratio: The water-cement ratio goes over the design. Where salt, frost or ground water bite, that limit is law.")
-	noteWet     = calc.Text("water-added.note.wet: The slump may pass {limit}. Above it the form carries the full fluid head. Check Form pressure first.")
-	noteRange   = calc.Text("water-added.note.range: The rules were made for slumps of 3 to 6 in (75 to 150 mm). At your slump they are rougher still.")
-	noteHeavy   = calc.Text("water-added.note.heavy: The rules were shown for up to 3 gal in a yard (15 L in a m³). This is more.")
-	drawTicket  = calc.Text("water-added.draw.title: Water against the ticket")
-	drawSaid    = calc.Text("water-added.draw.desc: You would add {water}. The ticket shows {withheld} withheld. Strength lost: {least} to {most}.")
-	drawLoss    = calc.Text("water-added.draw.loss: Strength lost: {least} to {most}")
+	refuseSoup  = calc.Text("This much water makes soup: no rule holds for it. Check the number and its unit.")
+	noteTooMuch = calc.Text("{water} more than was withheld. It takes strength the wall never gets back. Call the plant, or send the load back.")
+	noteNone    = calc.Text("Without withheld water on the ticket all the design water is in. Ask the plant for a water reducer.")
+	noteRatio   = calc.Text("The water-cement ratio goes over the design. Where salt, frost or ground water bite, that limit is law.")
+	noteWet     = calc.Text("The slump may pass {limit}. Above it the form carries the full fluid head. Check Form pressure first.")
+	noteRange   = calc.Text("The rules were made for slumps of 3 to 6 in (75 to 150 mm). At your slump they are rougher still.")
+	noteHeavy   = calc.Text("The rules were shown for up to 3 gal in a yard (15 L in a m³). This is more.")
+	drawTicket  = calc.Text("Water against the ticket")
+	drawSaid    = calc.Text("You would add {water}. The ticket shows {withheld} withheld. Strength lost: {least} to {most}.")
+	drawLoss    = calc.Text("Strength lost: {least} to {most}")
 )
 
 // Rules of thumb for each gal/yd³: inches of slump, and psi of strength by

@@ -8,12 +8,12 @@ import (
 )
 
 const (
-	ciriaForm  = calc.Text("ciria-pressure.refuse.form: The form cannot be lower than what is placed: {height}.")
-	ciriaCold  = calc.Text("ciria-pressure.note.cold: The concrete is below {limit}, the coldest of the method. The full fluid head counts.")
-	ciriaHot   = calc.Text("ciria-pressure.note.hot: Heat above {limit} earns no credit.")
-	ciriaWay   = calc.Text("ciria-pressure.note.way: The method holds for placing from the top with a poker inside. Otherwise the full fluid head counts.")
-	ciriaFills = calc.Text("ciria-pressure.note.fills: At this rise the form fills before the concrete stiffens. The full fluid head counts.")
-	ciriaDrawn = calc.Text("ciria-pressure.note.drawn: The DIN line takes your setting time as true for this concrete temperature.")
+	ciriaForm  = calc.Text("The form cannot be lower than what is placed: {height}.")
+	ciriaCold  = calc.Text("The concrete is below {limit}, the coldest of the method. The full fluid head counts.")
+	ciriaHot   = calc.Text("Heat above {limit} earns no credit.")
+	ciriaWay   = calc.Text("The method holds for placing from the top with a poker inside. Otherwise the full fluid head counts.")
+	ciriaFills = calc.Text("At this rise the form fills before the concrete stiffens. The full fluid head counts.")
+	ciriaDrawn = calc.Text("The DIN line takes your setting time as true for this concrete temperature.")
 )
 
 func ciriaPour(in calc.Case) sharedCase {

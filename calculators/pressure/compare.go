@@ -12,21 +12,21 @@ import (
 
 // What the three methods are called where they stand side by side.
 const (
-	nameACI   = calc.Text("pressure-compare.aci: ACI 347")
-	nameCIRIA = calc.Text("pressure-compare.ciria: CIRIA 108")
-	nameDIN   = calc.Text("pressure-compare.din: DIN 18218")
+	nameACI   = calc.Text("ACI 347")
+	nameCIRIA = calc.Text("CIRIA 108")
+	nameDIN   = calc.Text("DIN 18218")
 
-	capACI     = calc.Text("pressure-compare.note.aci: ACI 347 uses United States cement types, each with a coefficient. The slump must be 7 in. (175 mm) or less.")
-	capCIRIA   = calc.Text("pressure-compare.note.ciria: CIRIA 108 uses groups of concrete and the height of the form. Admixtures count by what they do to the set.")
-	capDIN     = calc.Text("pressure-compare.note.din: DIN 18218 uses flow class and setting time. Its value is characteristic: no partial factor is in it yet.")
-	capOutside = calc.Text("pressure-compare.note.outside: This pour is beyond the limits of {method}. Its line is the full fluid head.")
-	capLowest  = calc.Text("pressure-compare.note.lowest: Do not pick the lowest of the three. Ask which method the form maker's rating goes with.")
+	capACI     = calc.Text("ACI 347 uses United States cement types, each with a coefficient. The slump must be 7 in. (175 mm) or less.")
+	capCIRIA   = calc.Text("CIRIA 108 uses groups of concrete and the height of the form. Admixtures count by what they do to the set.")
+	capDIN     = calc.Text("DIN 18218 uses flow class and setting time. Its value is characteristic: no partial factor is in it yet.")
+	capOutside = calc.Text("This pour is beyond the limits of {method}. Its line is the full fluid head.")
+	capLowest  = calc.Text("Do not pick the lowest of the three. Ask which method the form maker's rating goes with.")
 
-	figCompare = calc.Text("pressure-compare.figure.title: Pressure by depth, three methods")
-	figSays    = calc.Text("pressure-compare.figure.desc: For {height} of concrete, the greatest pressure is {aci} by ACI 347, {ciria} by CIRIA 108 and {din} by DIN 18218. Full fluid head at the foot: {head}.")
-	figX       = calc.Text("pressure-compare.figure.x: Pressure")
-	figY       = calc.Text("pressure-compare.figure.y: Depth from the top")
-	figLine    = calc.Text("pressure-compare.figure.line: {method}: {pressure}")
+	figCompare = calc.Text("Pressure by depth, three methods")
+	figSays    = calc.Text("For {height} of concrete, the greatest pressure is {aci} by ACI 347, {ciria} by CIRIA 108 and {din} by DIN 18218. Full fluid head at the foot: {head}.")
+	figX       = calc.Text("Pressure")
+	figY       = calc.Text("Depth from the top")
+	figLine    = calc.Text("{method}: {pressure}")
 )
 
 // sided is each method's name, key and answer.
@@ -135,4 +135,4 @@ func compareFigure(v calc.Locale, p sharedCase) figure.Drawing {
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(figCompare), Desc: v.Say(figSays, slots...), Nodes: nodes}
 }
 
-const headTitle = calc.Text("form-pressure.eq.head: Full fluid head")
+const headTitle = calc.Text("Full fluid head")

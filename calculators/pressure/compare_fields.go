@@ -7,19 +7,19 @@ import (
 
 // The words of the inputs that the calculators of both European methods ask.
 const (
-	labelRise  = calc.Text("pressure-compare.rise: Rise where the hose stands")
-	helpRise   = calc.Text("pressure-compare.rise.help: By tape at the hose. The average of the wall is too low.")
-	labelClass = calc.Text("pressure-compare.class: Consistency, flow class")
-	helpClass  = calc.Text("pressure-compare.class.help: Slumps are near values. On the border take the wetter class.")
-	labelSet   = calc.Text("pressure-compare.set: Setting time")
-	helpSet    = calc.Text("pressure-compare.set.help: From adding water to the end of setting. Ask the plant.")
-	labelWay   = calc.Text("pressure-compare.way: Placing")
+	labelRise  = calc.Text("Rise where the hose stands")
+	helpRise   = calc.Text("By tape at the hose. The average of the wall is too low.")
+	labelClass = calc.Text("Consistency, flow class")
+	helpClass  = calc.Text("Slumps are near values. On the border take the wetter class.")
+	labelSet   = calc.Text("Setting time")
+	helpSet    = calc.Text("From adding water to the end of setting. Ask the plant.")
+	labelWay   = calc.Text("Placing")
 
-	labelHead     = calc.Text("pressure-compare.head: Full fluid head at the foot")
-	labelDepth    = calc.Text("pressure-compare.fluid-depth: Depth of the fluid zone")
-	helpFluidZone = calc.Text("pressure-compare.fluid-depth.help: From the top, to where the pressure stops growing.")
-	labelMethods  = calc.Text("pressure-compare.methods: Side by side")
-	labelRule     = calc.Text("pressure-compare.rule: Decided by")
+	labelHead     = calc.Text("Full fluid head at the foot")
+	labelDepth    = calc.Text("Depth of the fluid zone")
+	helpFluidZone = calc.Text("From the top, to where the pressure stops growing.")
+	labelMethods  = calc.Text("Side by side")
+	labelRule     = calc.Text("Decided by")
 )
 
 // Their limits, which guard against slips; those of a method make notes.
@@ -37,34 +37,34 @@ var (
 )
 
 var classes = []calc.Option{
-	{ID: "f1", Label: calc.Text("pressure-compare.class.f1: F1, stiff: flow up to 340 mm, slump to 1-1/2 in. (40 mm)")},
-	{ID: "f2", Label: calc.Text("pressure-compare.class.f2: F2, plastic: flow 350 to 410 mm, slump 2 to 4 in. (50 to 90 mm)")},
-	{ID: "f3", Label: calc.Text("pressure-compare.class.f3: F3, soft: flow 420 to 480 mm, slump 4 to 6 in. (100 to 150 mm)")},
-	{ID: "f4", Label: calc.Text("pressure-compare.class.f4: F4, very soft: flow 490 to 550 mm, slump 6 to 8 in. (160 to 210 mm)")},
-	{ID: "f5", Label: calc.Text("pressure-compare.class.f5: F5, flowing: flow 560 to 620 mm")},
-	{ID: "f6", Label: calc.Text("pressure-compare.class.f6: F6, very flowing: flow 630 to 700 mm")},
-	{ID: selfLevels, Label: calc.Text("pressure-compare.class.scc: Self-compacting, no vibration")},
+	{ID: "f1", Label: calc.Text("F1, stiff: flow up to 340 mm, slump to 1-1/2 in. (40 mm)")},
+	{ID: "f2", Label: calc.Text("F2, plastic: flow 350 to 410 mm, slump 2 to 4 in. (50 to 90 mm)")},
+	{ID: "f3", Label: calc.Text("F3, soft: flow 420 to 480 mm, slump 4 to 6 in. (100 to 150 mm)")},
+	{ID: "f4", Label: calc.Text("F4, very soft: flow 490 to 550 mm, slump 6 to 8 in. (160 to 210 mm)")},
+	{ID: "f5", Label: calc.Text("F5, flowing: flow 560 to 620 mm")},
+	{ID: "f6", Label: calc.Text("F6, very flowing: flow 630 to 700 mm")},
+	{ID: selfLevels, Label: calc.Text("Self-compacting, no vibration")},
 }
 
 var ways = []calc.Option{
-	{ID: fromTop, Label: calc.Text("pressure-compare.way.top: From the top, poker inside or no vibration")},
-	{ID: "below", Label: calc.Text("pressure-compare.way.below: Pumped in from below")},
-	{ID: "outside", Label: calc.Text("pressure-compare.way.outside: Vibrated on the form, or deep down")},
+	{ID: fromTop, Label: calc.Text("From the top, poker inside or no vibration")},
+	{ID: "below", Label: calc.Text("Pumped in from below")},
+	{ID: "outside", Label: calc.Text("Vibrated on the form, or deep down")},
 }
 
 var ruledBy = []calc.Option{
-	{ID: byEquation, Label: calc.Text("pressure-compare.rule.equation: Its equation")},
-	{ID: byLeast, Label: calc.Text("pressure-compare.rule.least: Its least pressure")},
-	{ID: byFluid, Label: calc.Text("pressure-compare.rule.fluid: Full fluid head")},
-	{ID: byOutside, Label: calc.Text("pressure-compare.rule.outside: Fluid head, beyond its limits")},
+	{ID: byEquation, Label: calc.Text("Its equation")},
+	{ID: byLeast, Label: calc.Text("Its least pressure")},
+	{ID: byFluid, Label: calc.Text("Full fluid head")},
+	{ID: byOutside, Label: calc.Text("Fluid head, beyond its limits")},
 }
 
 var methodCols = []calc.Field{
-	{ID: "method", Kind: calc.Choice, Label: calc.Text("pressure-compare.method: Method"), Options: []calc.Option{
+	{ID: "method", Kind: calc.Choice, Label: calc.Text("Method"), Options: []calc.Option{
 		{ID: "aci", Label: nameACI}, {ID: "ciria", Label: nameCIRIA}, {ID: "din", Label: nameDIN},
 	}},
-	{ID: "pressure", Display: &displays.Pressure, Label: calc.Text("pressure-compare.pressure: Greatest pressure")},
-	{ID: "depth", Display: &displays.Height, Label: calc.Text("pressure-compare.depth: Fluid down to")},
+	{ID: "pressure", Display: &displays.Pressure, Label: calc.Text("Greatest pressure")},
+	{ID: "depth", Display: &displays.Height, Label: calc.Text("Fluid down to")},
 	{ID: "rule", Kind: calc.Choice, Label: labelRule, Options: ruledBy},
 }
 
@@ -90,6 +90,6 @@ var (
 
 // The standing cautions of both.
 const (
-	cautionOpen   = calc.Text("pressure-compare.caution.open: Forms that open bury and crush. Stand clear of the form below the hose, and stop at the first bulge or crack.")
-	cautionGovern = calc.Text("pressure-compare.caution.govern: The form maker's data, the engineer and the local code say which method counts. Foreign methods are here to compare.")
+	cautionOpen   = calc.Text("Forms that open bury and crush. Stand clear of the form below the hose, and stop at the first bulge or crack.")
+	cautionGovern = calc.Text("The form maker's data, the engineer and the local code say which method counts. Foreign methods are here to compare.")
 )

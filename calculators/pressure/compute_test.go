@@ -215,7 +215,7 @@ func checkSteps(t *testing.T, res calc.Result) {
 	}
 	for _, s := range res.Steps {
 		want := res.Out.Num("pressure-local")
-		if s.Of.Key() == ofAverage.Key() {
+		if s.Of.EN() == ofAverage.EN() {
 			want = res.Out.Num("pressure-average")
 		}
 		if s.Formula == eqBounded && math.Abs(s.Out-want) > 1e-9*want {

@@ -6,14 +6,14 @@ import (
 )
 
 const (
-	dinRise   = calc.Text("din-pressure.note.rise: The rise is above {limit}, the fastest of the method. The full fluid head counts.")
-	dinHeight = calc.Text("din-pressure.note.height: More than {limit} is placed in one go. The method ends there: the full fluid head counts.")
-	dinLong   = calc.Text("din-pressure.note.long: The setting time is above 20 h. The method ends there: the full fluid head counts.")
-	dinShort  = calc.Text("din-pressure.note.short: A setting time below 5 h earns no credit. It is counted as 5 h.")
-	dinWay    = calc.Text("din-pressure.note.way: The method holds for placing from the top, with a poker inside. Otherwise the full fluid head counts.")
-	dinCool   = calc.Text("din-pressure.note.cool: The concrete is cooler than its setting time holds for. It sets later: 3% more for each °C (1.8 °F).")
-	dinDesign = calc.Text("din-pressure.note.design: For limit state design multiply by 1.5. That would be {pressure}. Ratings as allowed pressure take the value as it is.")
-	dinDrawn  = calc.Text("din-pressure.note.drawn: The CIRIA line is drawn for a wall form just as high as what is placed.")
+	dinRise   = calc.Text("The rise is above {limit}, the fastest of the method. The full fluid head counts.")
+	dinHeight = calc.Text("More than {limit} is placed in one go. The method ends there: the full fluid head counts.")
+	dinLong   = calc.Text("The setting time is above 20 h. The method ends there: the full fluid head counts.")
+	dinShort  = calc.Text("A setting time below 5 h earns no credit. It is counted as 5 h.")
+	dinWay    = calc.Text("The method holds for placing from the top, with a poker inside. Otherwise the full fluid head counts.")
+	dinCool   = calc.Text("The concrete is cooler than its setting time holds for. It sets later: 3% more for each °C (1.8 °F).")
+	dinDesign = calc.Text("For limit state design multiply by 1.5. That would be {pressure}. Ratings as allowed pressure take the value as it is.")
+	dinDrawn  = calc.Text("The CIRIA line is drawn for a wall form just as high as what is placed.")
 )
 
 func dinPour(in calc.Case) sharedCase {

@@ -27,10 +27,10 @@ const (
 )
 
 const (
-	figTitle = calc.Text("form-pressure.figure.title: Pressure on the form by depth")
-	figDesc  = calc.Text("form-pressure.figure.desc: Left: the wall in section, {height} high. Right: pressure grows from the top down to {depth}, then stays at {pressure}. Full fluid head at the foot: {head}.")
-	figEntry = calc.Text("form-pressure.figure.entry: {what}: {value}")
-	figHead  = calc.Text("form-pressure.figure.head: Full fluid head")
+	figTitle = calc.Text("Pressure on the form by depth")
+	figDesc  = calc.Text("Left: the wall in section, {height} high. Right: pressure grows from the top down to {depth}, then stays at {pressure}. Full fluid head at the foot: {head}.")
+	figEntry = calc.Text("{what}: {value}")
+	figHead  = calc.Text("Full fluid head")
 )
 
 // plot scales one result to the drawing.

@@ -4,19 +4,19 @@ import "coursebook/calculators/calc"
 
 // The symbols of the equations.
 const (
-	meansP     = calc.Text("form-pressure.means.p: pressure on the form")
-	meansRate  = calc.Text("form-pressure.means.rating: rated pressure of the form")
-	meansCw    = calc.Text("form-pressure.means.cw: coefficient for unit weight")
-	meansCc    = calc.Text("form-pressure.means.cc: coefficient for chemistry")
-	meansR     = calc.Text("form-pressure.means.r: rise of the concrete")
-	meansT     = calc.Text("form-pressure.means.t: temperature of the concrete")
-	meansW     = calc.Text("form-pressure.means.w: unit weight of the concrete")
-	meansH     = calc.Text("form-pressure.means.h: depth of fluid concrete")
-	meansQ     = calc.Text("form-pressure.means.q: pump rate")
-	meansL     = calc.Text("form-pressure.means.l: length that fills")
-	meansB     = calc.Text("form-pressure.means.b: core thickness")
-	meansEq    = calc.Text("form-pressure.means.eq: pressure by the wall equation")
-	meansFloor = calc.Text("form-pressure.means.floor: least design pressure")
+	meansP     = calc.Text("pressure on the form")
+	meansRate  = calc.Text("rated pressure of the form")
+	meansCw    = calc.Text("coefficient for unit weight")
+	meansCc    = calc.Text("coefficient for chemistry")
+	meansR     = calc.Text("rise of the concrete")
+	meansT     = calc.Text("temperature of the concrete")
+	meansW     = calc.Text("unit weight of the concrete")
+	meansH     = calc.Text("depth of fluid concrete")
+	meansQ     = calc.Text("pump rate")
+	meansL     = calc.Text("length that fills")
+	meansB     = calc.Text("core thickness")
+	meansEq    = calc.Text("pressure by the wall equation")
+	meansFloor = calc.Text("least design pressure")
 )
 
 // The variables that several equations share. The plain ones are those of
@@ -32,25 +32,25 @@ var (
 )
 
 var eqSlow = &calc.Formula{
-	ID: "slow", Title: calc.Text("form-pressure.eq.slow: Slow wall equation"),
+	ID: "slow", Title: calc.Text("Slow wall equation"),
 	Expr: "C_w*C_c*(150 + 9000*R/T)", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "psf"},
 	Vars: []calc.Var{varCw, varCc, varR, varT},
 	Fn: calc.FuncN(func(v []float64) float64 {
 		return float64(WallSlow(v[0], v[1], FtPerHour(v[2]), Fahrenheit(v[3])))
 	}),
 	Go: "pressure.WallSlow", Source: "aci",
-	Limits: calc.Text("form-pressure.eq.slow.limits: Walls placed no higher than 14 ft (4.3 m), rising slower than 7 ft/h (2.1 m/h). Slump no more than 7 in. (175 mm). Poker no deeper than 4 ft (1.2 m)."),
+	Limits: calc.Text("Walls placed no higher than 14 ft (4.3 m), rising slower than 7 ft/h (2.1 m/h). Slump no more than 7 in. (175 mm). Poker no deeper than 4 ft (1.2 m)."),
 }
 
 var eqFast = &calc.Formula{
-	ID: "fast", Title: calc.Text("form-pressure.eq.fast: Fast wall equation"),
+	ID: "fast", Title: calc.Text("Fast wall equation"),
 	Expr: "C_w*C_c*(150 + 43400/T + 2800*R/T)", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "psf"},
 	Vars: []calc.Var{varCw, varCc, varR, varT},
 	Fn: calc.FuncN(func(v []float64) float64 {
 		return float64(WallFast(v[0], v[1], FtPerHour(v[2]), Fahrenheit(v[3])))
 	}),
 	Go: "pressure.WallFast", Source: "aci",
-	Limits: calc.Text("form-pressure.eq.fast.limits: Rise of 7 to 15 ft/h (2.1 to 4.6 m/h), or up to 15 ft/h (4.6 m/h) where more than 14 ft (4.3 m) is placed. It meets the slow one at 7 ft/h. Slump no more than 7 in. (175 mm). Poker no deeper than 4 ft (1.2 m)."),
+	Limits: calc.Text("Rise of 7 to 15 ft/h (2.1 to 4.6 m/h), or up to 15 ft/h (4.6 m/h) where more than 14 ft (4.3 m) is placed. It meets the slow one at 7 ft/h. Slump no more than 7 in. (175 mm). Poker no deeper than 4 ft (1.2 m)."),
 }
 
 var eqHead = &calc.Formula{
@@ -59,11 +59,11 @@ var eqHead = &calc.Formula{
 	Vars: []calc.Var{plainW, calc.Var{Symbol: "h", Meaning: meansH, Unit: "m", US: "ft"}},
 	Fn:   calc.FuncN(func(v []float64) float64 { return float64(FluidHead(PCF(v[0]), Feet(v[1]))) }),
 	Go:   "pressure.FluidHead", Source: "hurd",
-	Limits: calc.Text("form-pressure.eq.head.limits: Always true of fluid concrete. No coefficient goes with it."),
+	Limits: calc.Text("Always true of fluid concrete. No coefficient goes with it."),
 }
 
 var eqDepth = &calc.Formula{
-	ID: "depth", Title: calc.Text("form-pressure.eq.depth: Depth of fluid for a pressure"),
+	ID: "depth", Title: calc.Text("Depth of fluid for a pressure"),
 	Expr: "p/w", Result: calc.Var{Symbol: "h", Meaning: meansH, Unit: "m", US: "ft"},
 	Vars: []calc.Var{calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"}, plainW},
 	Fn:   calc.FuncN(func(v []float64) float64 { return float64(FluidDepth(PSF(v[0]), PCF(v[1]))) }),
@@ -71,16 +71,16 @@ var eqDepth = &calc.Formula{
 }
 
 var eqFloor = &calc.Formula{
-	ID: "floor", Title: calc.Text("form-pressure.eq.floor: Least design pressure"),
+	ID: "floor", Title: calc.Text("Least design pressure"),
 	Expr: "600*C_w", Result: calc.Var{Symbol: "p_min", Meaning: meansFloor, Unit: "psf"},
 	Vars: []calc.Var{varCw},
 	Fn:   calc.FuncN(func(v []float64) float64 { return float64(LeastPressure(v[0])) }),
 	Go:   "pressure.LeastPressure", Source: "aci",
-	Limits: calc.Text("form-pressure.eq.floor.limits: Never more than the full fluid head."),
+	Limits: calc.Text("Never more than the full fluid head."),
 }
 
 var eqBounded = &calc.Formula{
-	ID: "bounds", Title: calc.Text("form-pressure.eq.bounds: Between floor and fluid head"),
+	ID: "bounds", Title: calc.Text("Between floor and fluid head"),
 	Expr: "min(p_h, max(p_e, p_min))", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
 	Vars: []calc.Var{calc.Var{Symbol: "p_e", Meaning: meansEq, Unit: "kPa", US: "psf"}, calc.Var{Symbol: "p_min", Meaning: meansFloor, Unit: "kPa", US: "psf"}, calc.Var{Symbol: "p_h", Meaning: meansHead, Unit: "kPa", US: "psf"}},
 	Fn:   calc.FuncN(func(v []float64) float64 { return float64(Bounded(PSF(v[0]), PSF(v[1]), PSF(v[2]))) }),
@@ -88,7 +88,7 @@ var eqBounded = &calc.Formula{
 }
 
 var eqRise = &calc.Formula{
-	ID: "rise", Title: calc.Text("form-pressure.eq.rise: Rise of the concrete"),
+	ID: "rise", Title: calc.Text("Rise of the concrete"),
 	Expr: "Q/(L*b)", Result: plainR,
 	Vars: []calc.Var{plainQ, calc.Var{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"}, calc.Var{Symbol: "b", Meaning: meansB, Unit: "m", US: "ft"}},
 	Fn:   calc.Func3(Rise),
@@ -96,7 +96,7 @@ var eqRise = &calc.Formula{
 }
 
 var eqFlow = &calc.Formula{
-	ID: "flow", Title: calc.Text("form-pressure.eq.flow: Pump rate for a rise"),
+	ID: "flow", Title: calc.Text("Pump rate for a rise"),
 	Expr: "R*L*b", Result: plainQ,
 	Vars: []calc.Var{plainR, calc.Var{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"}, calc.Var{Symbol: "b", Meaning: meansB, Unit: "m", US: "ft"}},
 	Fn:   calc.Func3(Flow),
@@ -104,43 +104,43 @@ var eqFlow = &calc.Formula{
 }
 
 var eqRiseSlow = &calc.Formula{
-	ID: "rise-slow", Title: calc.Text("form-pressure.eq.rise-slow: Highest rise, slow equation"),
+	ID: "rise-slow", Title: calc.Text("Highest rise, slow equation"),
 	Expr: "T*(p/(C_w*C_c) - 150)/9000", Result: varR,
 	Vars: []calc.Var{varCw, varCc, calc.Var{Symbol: "p", Meaning: meansRate, Unit: "psf"}, varT},
 	Fn: calc.FuncN(func(v []float64) float64 {
 		return float64(RiseSlow(v[0], v[1], PSF(v[2]), Fahrenheit(v[3])))
 	}),
 	Go: "pressure.RiseSlow", Source: "aci",
-	Limits: calc.Text("form-pressure.eq.rise-slow.limits: Up to 7 ft/h (2.1 m/h), and only for a rating of at least 600 psf (28.7 kPa) times the weight coefficient."),
+	Limits: calc.Text("Up to 7 ft/h (2.1 m/h), and only for a rating of at least 600 psf (28.7 kPa) times the weight coefficient."),
 }
 
 var eqRiseFast = &calc.Formula{
-	ID: "rise-fast", Title: calc.Text("form-pressure.eq.rise-fast: Highest rise, fast equation"),
+	ID: "rise-fast", Title: calc.Text("Highest rise, fast equation"),
 	Expr: "(T*(p/(C_w*C_c) - 150) - 43400)/2800", Result: varR,
 	Vars: []calc.Var{varCw, varCc, calc.Var{Symbol: "p", Meaning: meansRate, Unit: "psf"}, varT},
 	Fn: calc.FuncN(func(v []float64) float64 {
 		return float64(RiseFast(v[0], v[1], PSF(v[2]), Fahrenheit(v[3])))
 	}),
 	Go: "pressure.RiseFast", Source: "aci",
-	Limits: calc.Text("form-pressure.eq.rise-fast.limits: Up to 15 ft/h (4.6 m/h), and only for a rating of at least 600 psf (28.7 kPa) times the weight coefficient."),
+	Limits: calc.Text("Up to 15 ft/h (4.6 m/h), and only for a rating of at least 600 psf (28.7 kPa) times the weight coefficient."),
 }
 
 var eqLight = &calc.Formula{
-	ID: "light", Title: calc.Text("form-pressure.eq.light: Weight coefficient, light mix"),
+	ID: "light", Title: calc.Text("Weight coefficient, light mix"),
 	Expr: "max(0.8, 0.5*(1 + w/145))", Result: varCw,
 	Vars: []calc.Var{{Symbol: "w", Meaning: meansW, Unit: "lb/ft³"}},
 	Fn:   calc.FuncN(func(v []float64) float64 { return LightWeight(PCF(v[0])) }),
 	Go:   "pressure.LightWeight", Source: "aci",
-	Limits: calc.Text("form-pressure.eq.light.limits: Below 140 lb/ft³ (2240 kg/m³). From there to 150 lb/ft³ (2400 kg/m³) the coefficient is 1; it steps at both."),
+	Limits: calc.Text("Below 140 lb/ft³ (2240 kg/m³). From there to 150 lb/ft³ (2400 kg/m³) the coefficient is 1; it steps at both."),
 }
 
 var eqHeavy = &calc.Formula{
-	ID: "heavy", Title: calc.Text("form-pressure.eq.heavy: Weight coefficient, heavy mix"),
+	ID: "heavy", Title: calc.Text("Weight coefficient, heavy mix"),
 	Expr: "w/145", Result: varCw,
 	Vars: []calc.Var{{Symbol: "w", Meaning: meansW, Unit: "lb/ft³"}},
 	Fn:   calc.FuncN(func(v []float64) float64 { return HeavyWeight(PCF(v[0])) }),
 	Go:   "pressure.HeavyWeight", Source: "aci",
-	Limits: calc.Text("form-pressure.eq.heavy.limits: Above 150 lb/ft³ (2400 kg/m³)."),
+	Limits: calc.Text("Above 150 lb/ft³ (2400 kg/m³)."),
 }
 
 var equations = []*calc.Formula{

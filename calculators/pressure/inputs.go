@@ -13,18 +13,18 @@ const (
 )
 
 const (
-	whyHeight  = calc.Text("form-pressure.why.height: A taller placement needs an engineer's design.")
-	whySmall   = calc.Text("form-pressure.why.small: Less is no wall placement. Check the unit.")
-	whyLarge   = calc.Text("form-pressure.why.large: More is no wall placement. Check the unit.")
-	whyCore    = calc.Text("form-pressure.why.core: Foam forms for walls lie well inside. Check the unit.")
-	whyPump    = calc.Text("form-pressure.why.pump: No pump fills a wall at this rate. Check the unit.")
-	whyRise    = calc.Text("form-pressure.why.rise: Check the reading and its unit.")
-	whyWeight  = calc.Text("form-pressure.why.weight: Concrete for walls lies well inside. Check the ticket and the unit.")
-	whyCold    = calc.Text("form-pressure.why.cold: Concrete this cold must not be placed.")
-	whyHot     = calc.Text("form-pressure.why.hot: Concrete this hot must not be placed.")
-	whySlump   = calc.Text("form-pressure.why.slump: The slump cone has no more.")
-	whyNothing = calc.Text("form-pressure.why.nothing: There is nothing less.")
-	whyRating  = calc.Text("form-pressure.why.rating: Form makers' ratings lie inside. Check the unit.")
+	whyHeight  = calc.Text("A taller placement needs an engineer's design.")
+	whySmall   = calc.Text("Less is no wall placement. Check the unit.")
+	whyLarge   = calc.Text("More is no wall placement. Check the unit.")
+	whyCore    = calc.Text("Foam forms for walls lie well inside. Check the unit.")
+	whyPump    = calc.Text("No pump fills a wall at this rate. Check the unit.")
+	whyRise    = calc.Text("Check the reading and its unit.")
+	whyWeight  = calc.Text("Concrete for walls lies well inside. Check the ticket and the unit.")
+	whyCold    = calc.Text("Concrete this cold must not be placed.")
+	whyHot     = calc.Text("Concrete this hot must not be placed.")
+	whySlump   = calc.Text("The slump cone has no more.")
+	whyNothing = calc.Text("There is nothing less.")
+	whyRating  = calc.Text("Form makers' ratings lie inside. Check the unit.")
 )
 
 var inputs = []calc.Field{
@@ -36,32 +36,32 @@ var inputs = []calc.Field{
 	},
 	{
 		ID: "length", Kind: calc.Number, Display: &displays.Height, Usual: "140 ft",
-		Label: calc.Text("form-pressure.length: Length of wall in plan"),
-		Help:  calc.Text("form-pressure.length.help: All walls that the hose goes round in one pass, by their centre line."),
+		Label: calc.Text("Length of wall in plan"),
+		Help:  calc.Text("All walls that the hose goes round in one pass, by their centre line."),
 		Min:   &calc.Limit{At: 1, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: whyLarge},
 	},
 	{
 		ID: "thickness", Kind: calc.Number, Display: showCore, Usual: "8 in",
-		Label: calc.Text("form-pressure.thickness: Core thickness"),
-		Help:  calc.Text("form-pressure.thickness.help: Concrete only, without the foam."),
+		Label: calc.Text("Core thickness"),
+		Help:  calc.Text("Concrete only, without the foam."),
 		Min:   &calc.Limit{At: 2, Unit: "in", Why: whyCore}, Max: &calc.Limit{At: 36, Unit: "in", Why: whyCore},
 	},
 	{
 		ID: "pump-rate", Kind: calc.Number, Display: &displays.PumpRate, Usual: "12 yd³/h",
-		Label: calc.Text("form-pressure.pump-rate: Pump rate"),
-		Help:  calc.Text("form-pressure.pump-rate.help: What the pump gives while it runs, not the day's average."),
+		Label: calc.Text("Pump rate"),
+		Help:  calc.Text("What the pump gives while it runs, not the day's average."),
 		Min:   &calc.Limit{At: 0.2, Unit: "yd³/h", Why: whyPump}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: whyPump},
 	},
 	{
 		ID: "stop", Kind: calc.Number, Display: &displays.Height, Usual: "6 ft",
-		Label: calc.Text("form-pressure.stop: Length filled at one stop"),
-		Help:  calc.Text("form-pressure.stop.help: The length of wall that rises while the hose stands in one place."),
+		Label: calc.Text("Length filled at one stop"),
+		Help:  calc.Text("The length of wall that rises while the hose stands in one place."),
 		Min:   &calc.Limit{At: 0.5, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: whyLarge},
 	},
 	{
 		ID: "rise", Kind: calc.Number, Display: &displays.RiseTyped, Optional: true,
-		Label: calc.Text("form-pressure.rise: Rise measured at the hose"),
-		Help:  calc.Text("form-pressure.rise.help: By tape, while the hose stands. It replaces the rise from the stop."),
+		Label: calc.Text("Rise measured at the hose"),
+		Help:  calc.Text("By tape, while the hose stands. It replaces the rise from the stop."),
 		Min:   &calc.Limit{At: 0.1, Unit: "ft/h", Why: whyRise}, Max: &calc.Limit{At: 3000, Unit: "ft/h", Why: whyRise},
 	},
 	{
@@ -78,8 +78,8 @@ var inputs = []calc.Field{
 	},
 	{
 		ID: "slump", Kind: calc.Number, Display: &displays.Inches, Usual: "6.5 in",
-		Label: calc.Text("form-pressure.slump: Slump at the hose"),
-		Help:  calc.Text("form-pressure.slump.help: Measured on site, after any water or admixture went in."),
+		Label: calc.Text("Slump at the hose"),
+		Help:  calc.Text("Measured on site, after any water or admixture went in."),
 		Min:   &calc.Limit{At: 0, Unit: "in", Why: whyNothing}, Max: &calc.Limit{At: 12, Unit: "in", Why: whySlump},
 	},
 	{
@@ -96,38 +96,38 @@ var inputs = []calc.Field{
 	},
 	{
 		ID: "vibration", Kind: calc.Choice, Usual: vibShallow,
-		Label: calc.Text("form-pressure.vibration: Vibration"),
-		Help:  calc.Text("form-pressure.vibration.help: How deep below the top the poker goes, or what else shakes the form."),
+		Label: calc.Text("Vibration"),
+		Help:  calc.Text("How deep below the top the poker goes, or what else shakes the form."),
 		Options: []calc.Option{
-			{ID: vibShallow, Label: calc.Text("form-pressure.vibration.shallow: Poker, no deeper than 4 ft (1.2 m)")},
-			{ID: "deep", Label: calc.Text("form-pressure.vibration.deep: Poker, deeper than 4 ft (1.2 m)")},
-			{ID: "again", Label: calc.Text("form-pressure.vibration.again: Deep revibration")},
-			{ID: "outside", Label: calc.Text("form-pressure.vibration.outside: From outside, on the form")},
+			{ID: vibShallow, Label: calc.Text("Poker, no deeper than 4 ft (1.2 m)")},
+			{ID: "deep", Label: calc.Text("Poker, deeper than 4 ft (1.2 m)")},
+			{ID: "again", Label: calc.Text("Deep revibration")},
+			{ID: "outside", Label: calc.Text("From outside, on the form")},
 		},
 	},
 	{
 		ID: "disturbed", Kind: calc.Number, Display: &displays.Height, Optional: true,
-		Label: calc.Text("form-pressure.disturbed: Depth shaken, from the top"),
-		Help:  calc.Text("form-pressure.disturbed.help: Leave empty if not sure: then it is the whole height."),
+		Label: calc.Text("Depth shaken, from the top"),
+		Help:  calc.Text("Leave empty if not sure: then it is the whole height."),
 		Min:   &calc.Limit{At: 1, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 40, Unit: "ft", Why: whyHeight},
 		When: shaken,
 	},
 	{
 		ID: "rating", Kind: calc.Number, Display: &displays.Rating, Optional: true, Usual: "900 psf",
-		Label: calc.Text("form-pressure.rating: Rated pressure of the form"),
-		Help:  calc.Text("form-pressure.rating.help: From the form maker's data. Empty: no verdict."),
+		Label: calc.Text("Rated pressure of the form"),
+		Help:  calc.Text("From the form maker's data. Empty: no verdict."),
 		Min:   &calc.Limit{At: 100, Unit: "psf", Why: whyRating}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: whyRating},
 	},
 	{
 		ID: "guide-lift", Kind: calc.Number, Display: &displays.Height, Optional: true,
-		Label: calc.Text("form-pressure.guide-lift: Lift in the maker's guide"),
-		Help:  calc.Text("form-pressure.guide-lift.help: Only if the form maker's guide gives one."),
+		Label: calc.Text("Lift in the maker's guide"),
+		Help:  calc.Text("Only if the form maker's guide gives one."),
 		Min:   &calc.Limit{At: 0.5, Unit: "ft", Why: whySmall}, Max: &calc.Limit{At: 20, Unit: "ft", Why: whyLarge},
 	},
 	{
 		ID: "guide-rate", Kind: calc.Number, Display: &displays.RiseTyped, Optional: true,
-		Label: calc.Text("form-pressure.guide-rate: Rise in the maker's guide"),
-		Help:  calc.Text("form-pressure.guide-rate.help: Only if the form maker's guide gives one."),
+		Label: calc.Text("Rise in the maker's guide"),
+		Help:  calc.Text("Only if the form maker's guide gives one."),
 		Min:   &calc.Limit{At: 0.5, Unit: "ft/h", Why: whyRise}, Max: &calc.Limit{At: 30, Unit: "ft/h", Why: whyRise},
 	},
 }

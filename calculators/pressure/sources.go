@@ -52,15 +52,15 @@ var (
 // and small pump keep the average out of the way of the rise down the side.
 var tables = []calc.Table{
 	{
-		ID: "rate", Title: calc.Text("form-pressure.table.rate: Pressure by rise at the hose and concrete temperature"),
-		Note: calc.Text("form-pressure.table.rate.note: For 14 ft (4.3 m) placed in one go, blended cement and a retarder. A lower wall never carries more than its fluid head."),
+		ID: "rate", Title: calc.Text("Pressure by rise at the hose and concrete temperature"),
+		Note: calc.Text("For 14 ft (4.3 m) placed in one go, blended cement and a retarder. A lower wall never carries more than its fluid head."),
 		Out:  "pressure-local", Set: []calc.Entry{{Path: "height", Text: "14 ft"}, {Path: "length", Text: "2000 ft"}, {Path: "pump-rate", Text: "1 yd³/h"}},
 		Down:   calc.Axis{Path: "rise", US: []string{"1", "2", "3", "4", "6", "10", "15"}, Metric: []string{"0.3", "0.6", "0.9", "1.2", "1.8", "3", "4.5"}},
 		Across: calc.Axis{Path: "temperature", US: scaleUS, Metric: scaleMetric},
 	},
 	{
-		ID: "rating", Title: calc.Text("form-pressure.table.rating: Highest rise by rating and concrete temperature"),
-		Note: calc.Text("form-pressure.table.rating.note: For 14 ft (4.3 m) placed in one go, blended cement and a retarder. The rise is the one at the hose."),
+		ID: "rating", Title: calc.Text("Highest rise by rating and concrete temperature"),
+		Note: calc.Text("For 14 ft (4.3 m) placed in one go, blended cement and a retarder. The rise is the one at the hose."),
 		Out:  "highest-rise", Set: []calc.Entry{{Path: "height", Text: "14 ft"}},
 		Down:   calc.Axis{Path: "rating", US: []string{"600", "700", "800", "900", "1000", "1200"}, Metric: []string{"30", "35", "40", "45", "50", "60"}},
 		Across: calc.Axis{Path: "temperature", US: scaleUS, Metric: scaleMetric},
@@ -71,8 +71,8 @@ var tables = []calc.Table{
 // rise. The verdict uses the rise where the hose stands, never the average.
 var FormPressure = &calc.Calculator{
 	ID:       "form-pressure",
-	Title:    calc.Text("form-pressure.title: Form pressure and placing rate"),
-	Purpose:  calc.Text("form-pressure.purpose: Shows what fresh concrete does to the form, and how fast it may rise where the hose stands."),
+	Title:    calc.Text("Form pressure and placing rate"),
+	Purpose:  calc.Text("Shows what fresh concrete does to the form, and how fast it may rise where the hose stands."),
 	In:       inputs,
 	Out:      outputs,
 	Formulas: equations,

@@ -18,7 +18,7 @@ func TestTextsFit(t *testing.T) {
 		cautions[0].Text, cautions[1].Text, cautions[2].Text} {
 		for _, sentence := range strings.Split(text.EN(), ". ") {
 			if n := len(strings.Fields(sentence)); n > 25 {
-				t.Errorf("%s: sentence of %d words", text.Key(), n)
+				t.Errorf("%s: sentence of %d words", text.EN(), n)
 			}
 		}
 	}

@@ -41,9 +41,9 @@ func (p *parser) compound(x float64, whole bool, big Unit, tail string) (float64
 		}
 		switch {
 		case !whole:
-			return 0, big, troubleFirstWhole.with("big", big.Symbol, "small", small.Symbol)
+			return 0, big, errFirstWhole.with("big", big.Symbol, "small", small.Symbol)
 		case y >= pair.ratio:
-			return 0, big, troubleCarry.with("big", big.Symbol, "small", small.Symbol, "limit", written(pair.ratio, 0, p.style.Mark))
+			return 0, big, errCarry.with("big", big.Symbol, "small", small.Symbol, "limit", written(pair.ratio, 0, p.style.Mark))
 		}
 		total := float64(x*pair.ratio) + y
 		if left == "" {

@@ -16,7 +16,7 @@ const limit = 1e300
 func (p *parser) number(s string) (x float64, whole bool, rest string, err *ParseError) {
 	literal, rest := cutLiteral(s)
 	if strings.Trim(literal, ".,") == "" {
-		return 0, false, "", troubleNoNumber.with("text", quote(p.text), "examples", p.examples())
+		return 0, false, "", errNoNumber.with("text", quote(p.text), "examples", p.examples())
 	}
 	digits, err := p.oneMark(literal)
 	if err != nil {
@@ -26,7 +26,7 @@ func (p *parser) number(s string) (x float64, whole bool, rest string, err *Pars
 	exponent := exponentIn(rest)
 	x, bad := strconv.ParseFloat(digits+rest[:exponent], 64)
 	if bad != nil || x > limit {
-		return 0, false, "", troubleTooBig.with("text", quote(p.text))
+		return 0, false, "", errTooBig.with("text", quote(p.text))
 	}
 	if exponent > 0 {
 		return x, false, skip(rest[exponent:]), nil
@@ -73,10 +73,10 @@ func exponentIn(s string) int {
 // other mark is refused with a hint, never guessed.
 func (p *parser) oneMark(literal string) (string, *ParseError) {
 	own, other := ".", ","
-	both, asDecimal, asGroups := troubleComma, troubleCommaDecimal, troubleCommaGroups
+	both, asDecimal, asGroups := errComma, errCommaDecimal, errCommaGroups
 	if p.style.Mark == Comma {
 		own, other = ",", "."
-		both, asDecimal, asGroups = troublePoint, troublePointDecimal, troublePointGroups
+		both, asDecimal, asGroups = errPoint, errPointDecimal, errPointGroups
 	}
 	owns, others := strings.Count(literal, own), strings.Count(literal, other)
 	decimal := strings.ReplaceAll(literal, other, own)
@@ -92,7 +92,7 @@ func (p *parser) oneMark(literal string) (string, *ParseError) {
 	case others > 0 && grouped:
 		return "", asGroups.with("plain", without)
 	}
-	return "", troubleTwoMarks.with("text", quote(literal))
+	return "", errTwoMarks.with("text", quote(literal))
 }
 
 // areGroups tells whether mark other sets off groups of three digits.
@@ -115,7 +115,7 @@ func areGroups(literal, own, other string) bool {
 func (p *parser) fraction(x float64, whole bool, s string) (float64, bool, string, *ParseError) {
 	if strings.HasPrefix(s, "/") && digitsIn(skip(s[1:])) > 0 {
 		if !whole {
-			return 0, false, "", troubleFraction.with()
+			return 0, false, "", errFraction.with()
 		}
 		y, rest, err := p.divide(x, s)
 		return y, false, rest, err
@@ -129,17 +129,17 @@ func (p *parser) fraction(x float64, whole bool, s string) (float64, bool, strin
 	upper, stroke := after[:n], skip(after[n:])
 	if !strings.HasPrefix(stroke, "/") || digitsIn(skip(stroke[1:])) == 0 {
 		if dash {
-			return 0, false, "", troubleDash.with("text", quote(p.text), "examples", p.examples())
+			return 0, false, "", errDash.with("text", quote(p.text), "examples", p.examples())
 		}
 		return x, whole, s, nil
 	}
 	if !whole {
-		return 0, false, "", troubleFraction.with()
+		return 0, false, "", errFraction.with()
 	}
 	num, _ := strconv.ParseFloat(upper, 64)
 	part, rest, err := p.divide(num, stroke)
 	if err == nil && part >= 1 {
-		err = troubleImproper.with()
+		err = errImproper.with()
 	}
 	return x + part, false, rest, err
 }
@@ -152,11 +152,11 @@ func (p *parser) divide(upper float64, s string) (x float64, rest string, err *P
 	rest = s[n:]
 	switch {
 	case bad != nil || math.IsInf(upper, 0):
-		return 0, "", troubleTooBig.with("text", quote(p.text))
+		return 0, "", errTooBig.with("text", quote(p.text))
 	case lower == 0:
-		return 0, "", troubleZeroFraction.with()
+		return 0, "", errZeroFraction.with()
 	case rest != "" && (isMark(rest[0]) && digitsIn(rest[1:]) > 0 || strings.HasPrefix(skip(rest), "/")):
-		return 0, "", troubleFraction.with()
+		return 0, "", errFraction.with()
 	}
 	return upper / lower, skip(rest), nil
 }

@@ -21,14 +21,14 @@ const typedLimit = 120
 func Parse(text string, show Display, style Style) (si float64, err *ParseError) {
 	p := &parser{show: show, style: style, text: text}
 	if len(text) > typedLimit {
-		return 0, troubleLong.with("examples", p.examples())
+		return 0, errLong.with("examples", p.examples())
 	}
 	p.text = plainText(text)
 	if p.text == "" {
-		return 0, troubleEmpty.with("examples", p.examples())
+		return 0, errEmpty.with("examples", p.examples())
 	}
 	if !utf8.ValidString(text) {
-		return 0, troubleNoNumber.with("text", quote(text), "examples", p.examples())
+		return 0, errNoNumber.with("text", quote(text), "examples", p.examples())
 	}
 	rest, sign := p.text, 1.0
 	switch rest[0] {
@@ -43,7 +43,7 @@ func Parse(text string, show Display, style Style) (si float64, err *ParseError)
 	}
 	si = u.ToSI(sign * x)
 	if !(math.Abs(si) <= limit) {
-		return 0, troubleTooBig.with("text", quote(p.text))
+		return 0, errTooBig.with("text", quote(p.text))
 	}
 	return si + 0, nil // + 0: never minus zero
 }
@@ -77,7 +77,7 @@ func (p *parser) value(s string) (float64, Unit, *ParseError) {
 }
 
 func (p *parser) trailing(rest string) *ParseError {
-	return troubleTrailing.with("rest", quote(rest), "examples", p.examples())
+	return errTrailing.with("rest", quote(rest), "examples", p.examples())
 }
 
 // unit reads the longest unit at the start of s. Only a unit of the wanted
@@ -91,7 +91,7 @@ func (p *parser) unit(s string) (u Unit, tail string, err *ParseError) {
 	case !known:
 		return u, "", p.unknown(s)
 	case u.Dim != p.show.Dim:
-		return u, "", troubleKind(p.show.Dim).with("unit", u.Symbol, "examples", p.examples())
+		return u, "", errKind(p.show.Dim).with("unit", u.Symbol, "examples", p.examples())
 	}
 	return u, skip(tail), nil
 }
@@ -118,10 +118,10 @@ func isLetter(c byte) bool { return 'a' <= c|0x20 && c|0x20 <= 'z' }
 
 func (p *parser) unknown(typed string) *ParseError {
 	if p.show.Dim == Number {
-		return troubleKind(Number).with("examples", p.examples())
+		return errKind(Number).with("examples", p.examples())
 	}
 	if guess, ok := nearest(typed, p.show.Dim); ok {
-		return troubleUnitClose.with("unit", quote(typed), "guess", guess.Symbol)
+		return errUnitClose.with("unit", quote(typed), "guess", guess.Symbol)
 	}
-	return troubleUnit.with("unit", quote(typed), "units", offered(p.show.Dim))
+	return errUnit.with("unit", quote(typed), "units", offered(p.show.Dim))
 }

@@ -5,9 +5,8 @@ import (
 	"unicode/utf8"
 )
 
-// ParseError is a refusal that a hand understands.
+// ParseError says in plain words why a typed quantity cannot be read.
 type ParseError struct {
-	Key   string // stable, for translation: quantity.comma
 	EN    string // the English text, with {slots}
 	Slots []Slot // what fills them
 }
@@ -15,57 +14,54 @@ type ParseError struct {
 // Slot fills one {name} of a text.
 type Slot struct{ Name, Value string }
 
-// The refusals. Slots: {text} what was typed, {unit} a unit as typed or
+// The parse errors. Slots: {text} what was typed, {unit} a unit as typed or
 // printed, {rest} what is left over, {examples} ways to write such a value,
 // {units} printed units, {guess} one of them.
 var (
-	troubleEmpty        = ParseError{Key: "quantity.empty", EN: "Nothing is written here. Write a value, like {examples}."}
-	troubleLong         = ParseError{Key: "quantity.long", EN: "This is too long for one value. Write it short, like {examples}."}
-	troubleNoNumber     = ParseError{Key: "quantity.no-number", EN: "“{text}” does not start with a number. Write a value, like {examples}."}
-	troubleTooBig       = ParseError{Key: "quantity.too-big", EN: "“{text}” is too large to be meant. Check the digits."}
-	troubleTwoMarks     = ParseError{Key: "quantity.two-marks", EN: "“{text}” has more than one decimal mark. Keep one."}
-	troubleComma        = ParseError{Key: "quantity.comma", EN: "The comma in “{text}” can be read two ways. Write {decimal} or {plain}."}
-	troubleCommaDecimal = ParseError{Key: "quantity.comma-decimal", EN: "Write a point, not a comma, before the decimals: {decimal}."}
-	troubleCommaGroups  = ParseError{Key: "quantity.comma-groups", EN: "Write the number without commas: {plain}."}
-	troublePoint        = ParseError{Key: "quantity.point", EN: "The point in “{text}” can be read two ways. Write {decimal} or {plain}."}
-	troublePointDecimal = ParseError{Key: "quantity.point-decimal", EN: "Write a comma, not a point, before the decimals: {decimal}."}
-	troublePointGroups  = ParseError{Key: "quantity.point-groups", EN: "Write the number without points: {plain}."}
-	troubleFraction     = ParseError{Key: "quantity.fraction", EN: "A fraction needs whole numbers above and below the line, like 3/4 or 6-1/2."}
-	troubleZeroFraction = ParseError{Key: "quantity.zero-fraction", EN: "The lower number of a fraction cannot be 0."}
-	troubleImproper     = ParseError{Key: "quantity.improper", EN: "After a whole number the fraction must be less than 1, as in 6-1/2."}
-	troubleDash         = ParseError{Key: "quantity.dash", EN: "The dash in “{text}” can be read two ways. Write one value, like {examples}."}
-	troubleTrailing     = ParseError{Key: "quantity.trailing", EN: "“{rest}” is left over after the value. Write one value, like {examples}."}
-	troubleCarry        = ParseError{Key: "quantity.carry", EN: "After {big}, the {small} must be less than {limit}."}
-	troubleFirstWhole   = ParseError{Key: "quantity.first-whole", EN: "Write a whole number of {big} before the {small}, or use {big} alone."}
-	troubleUnit         = ParseError{Key: "quantity.unit", EN: "“{unit}” is not a unit known here. Use one of these: {units}."}
-	troubleUnitClose    = ParseError{Key: "quantity.unit-close", EN: "“{unit}” is not a unit known here. Did you mean {guess}?"}
+	errEmpty        = ParseError{EN: "Nothing is written here. Write a value, like {examples}."}
+	errLong         = ParseError{EN: "This is too long for one value. Write it short, like {examples}."}
+	errNoNumber     = ParseError{EN: "“{text}” does not start with a number. Write a value, like {examples}."}
+	errTooBig       = ParseError{EN: "“{text}” is too large to be meant. Check the digits."}
+	errTwoMarks     = ParseError{EN: "“{text}” has more than one decimal mark. Keep one."}
+	errComma        = ParseError{EN: "The comma in “{text}” can be read two ways. Write {decimal} or {plain}."}
+	errCommaDecimal = ParseError{EN: "Write a point, not a comma, before the decimals: {decimal}."}
+	errCommaGroups  = ParseError{EN: "Write the number without commas: {plain}."}
+	errPoint        = ParseError{EN: "The point in “{text}” can be read two ways. Write {decimal} or {plain}."}
+	errPointDecimal = ParseError{EN: "Write a comma, not a point, before the decimals: {decimal}."}
+	errPointGroups  = ParseError{EN: "Write the number without points: {plain}."}
+	errFraction     = ParseError{EN: "A fraction needs whole numbers above and below the line, like 3/4 or 6-1/2."}
+	errZeroFraction = ParseError{EN: "The lower number of a fraction cannot be 0."}
+	errImproper     = ParseError{EN: "After a whole number the fraction must be less than 1, as in 6-1/2."}
+	errDash         = ParseError{EN: "The dash in “{text}” can be read two ways. Write one value, like {examples}."}
+	errTrailing     = ParseError{EN: "“{rest}” is left over after the value. Write one value, like {examples}."}
+	errCarry        = ParseError{EN: "After {big}, the {small} must be less than {limit}."}
+	errFirstWhole   = ParseError{EN: "Write a whole number of {big} before the {small}, or use {big} alone."}
+	errUnit         = ParseError{EN: "“{unit}” is not a unit known here. Use one of these: {units}."}
+	errUnitClose    = ParseError{EN: "“{unit}” is not a unit known here. Did you mean {guess}?"}
 )
 
-// troubleKind refuses a unit of another dimension. There is one text per
+// errKind is the error of a unit of another dimension. There is one text per
 // wanted dimension, so that other languages need no grammar of slots.
-func troubleKind(want Dimension) ParseError {
+func errKind(want Dimension) ParseError {
 	k := kinds[want]
-	t := ParseError{Key: "quantity.kind." + k.name}
 	if want == Number {
-		t.EN = "No unit fits here. Write " + k.noun + ", like {examples}."
-	} else {
-		t.EN = "“{unit}” does not measure " + k.noun + ". Write " + k.noun + ", like {examples}."
+		return ParseError{EN: "No unit fits here. Write " + k.noun + ", like {examples}."}
 	}
-	return t
+	return ParseError{EN: "“{unit}” does not measure " + k.noun + ". Write " + k.noun + ", like {examples}."}
 }
 
-// AllParseErrors lists every refusal's key and English text once, for
+// AllParseErrors lists the English text of every parse error once, for
 // translation. The Slots are empty.
 func AllParseErrors() []ParseError {
 	all := []ParseError{
-		troubleEmpty, troubleLong, troubleNoNumber, troubleTooBig, troubleTwoMarks,
-		troubleComma, troubleCommaDecimal, troubleCommaGroups,
-		troublePoint, troublePointDecimal, troublePointGroups,
-		troubleFraction, troubleZeroFraction, troubleImproper, troubleDash,
-		troubleTrailing, troubleCarry, troubleFirstWhole, troubleUnit, troubleUnitClose,
+		errEmpty, errLong, errNoNumber, errTooBig, errTwoMarks,
+		errComma, errCommaDecimal, errCommaGroups,
+		errPoint, errPointDecimal, errPointGroups,
+		errFraction, errZeroFraction, errImproper, errDash,
+		errTrailing, errCarry, errFirstWhole, errUnit, errUnitClose,
 	}
 	for _, d := range Dimensions() {
-		all = append(all, troubleKind(d))
+		all = append(all, errKind(d))
 	}
 	return all
 }

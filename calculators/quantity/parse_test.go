@@ -154,100 +154,100 @@ func TestParseRefuses(t *testing.T) {
 		text  string
 		show  Display
 		style Style
-		key   string
+		want  ParseError
 		says  string // part of the text
 	}{
-		{"", height, inUS, "empty", `9' 6", 2900 mm`},
-		{" \u00A0\t", height, inMetric, "empty", `2900 mm, 9' 6"`},
-		{long, height, inUS, "long", ""},
-		{"NaN", height, inUS, "no-number", "NaN"},
-		{"inf", height, inUS, "no-number", ""},
-		{"-Infinity", height, inUS, "no-number", ""},
-		{"∞", height, inUS, "no-number", ""},
-		{"ft", height, inUS, "no-number", ""},
-		{"-", height, inUS, "no-number", ""},
-		{"--5", height, inUS, "no-number", ""},
-		{"+-5", height, inUS, "no-number", ""},
-		{".", height, inUS, "no-number", ""},
-		{"x5", count, inUS, "no-number", ""},
-		{"0x10", count, inUS, "kind.number", ""},
-		{"\xff5", count, inUS, "no-number", ""},
-		{"1e400", height, inUS, "too-big", ""},
-		{"1e301", count, inUS, "too-big", ""},
-		{"9e299 mi", height, inUS, "too-big", ""},
-		{"-9e299 mi", height, inUS, "too-big", ""},
-		{"1.5.2", height, inUS, "two-marks", "1.5.2"},
-		{"1..5", height, inUS, "two-marks", ""},
-		{"1,5", height, inUS, "comma-decimal", "1.5"},
-		{"1,500", height, inUS, "comma", "1.500 or 1500"},
-		{"1,234,567", height, inUS, "comma-groups", "1234567"},
-		{"1,234.5", height, inUS, "comma-groups", "1234.5"},
-		{"0,500", height, inUS, "comma-decimal", "0.500"},
-		{"12000,5", height, inUS, "comma-decimal", "12000.5"},
-		{"1.234,5", height, inUS, "two-marks", ""},
-		{`10' 6,5"`, height, inUS, "comma-decimal", "6.5"},
-		{"1.5", height, comma, "point-decimal", "1,5"},
-		{"1.500", height, comma, "point", "1,500 or 1500"},
-		{"1.234.567", height, comma, "point-groups", "1234567"},
-		{"1.234,5", height, comma, "point-groups", "1234,5"},
-		{"1,5,2", height, comma, "two-marks", ""},
-		{"1/0 in", height, inUS, "zero-fraction", ""},
-		{"6 1/0 in", height, inUS, "zero-fraction", ""},
-		{"6 7/4 in", height, inUS, "improper", ""},
-		{"6 4/4 in", height, inUS, "improper", ""},
-		{"1.5/2 in", height, inUS, "fraction", ""},
-		{"6.5 1/2 in", height, inUS, "fraction", ""},
-		{"1/2/3 in", height, inUS, "fraction", ""},
-		{"1/2.5 in", height, inUS, "fraction", ""},
-		{"10-6", height, inUS, "dash", "10-6"},
-		{"10-6 1/2", height, inUS, "dash", ""},
-		{"10-6\"", gap, inUS, "dash", ""},
-		{"5-10 psf", press, inUS, "dash", ""},
-		{"5–10 psf", press, inUS, "dash", ""},
-		{"5.5-6 ft", height, inUS, "dash", ""},
-		{"10 6", height, inUS, "trailing", "“6”"},
-		{"10 6 1/2", height, inUS, "trailing", ""},
-		{"12 00", count, inUS, "trailing", ""},
-		{"12 0000", count, inUS, "trailing", ""},
-		{"0 500", count, inUS, "trailing", ""},
-		{"10 ft high", height, inUS, "trailing", "high"},
-		{"10 ft, 6 in", height, inUS, "trailing", ""},
-		{`10" 6'`, height, inUS, "trailing", ""},
-		{`10' 6'`, height, inUS, "trailing", ""},
-		{`10' 6" 3"`, height, inUS, "trailing", ""},
-		{"10 m 20 cm", height, inUS, "trailing", ""},
-		{"10 ft -", height, inUS, "trailing", ""},
-		{"5 psf 3", press, inUS, "trailing", ""},
-		{`5' 12"`, height, inUS, "carry", "After ft, the in must be less than 12"},
-		{"1 h 60 min", wait, inUS, "carry", "60"},
-		{`10.5' 6"`, height, inUS, "first-whole", ""},
-		{`10 1/2' 6"`, height, inUS, "first-whole", ""},
-		{"9 psf", height, inUS, "kind.length", "“psf” does not measure a length. Write a length, like"},
-		{"9 ft³", height, inUS, "kind.length", "ft³"},
-		{"10ft3", height, inUS, "kind.length", "ft³"},
-		{"9 ft", press, inUS, "kind.pressure", "600 psf, 29 kPa"},
-		{`9' 6"`, press, inMetric, "kind.pressure", "29 kPa, 600 psf"},
-		{"9 kg", tie, inUS, "kind.force", "kg"},
-		{"70°", air, inUS, "kind.temperature", "°"},
-		{"18 F°", air, inUS, "kind.temperature", "F°"},
-		{"5 ft", count, inUS, "kind.number", "12"},
-		{"5 sacks", count, inUS, "kind.number", ""},
-		{"5 m", wait, inUS, "kind.duration", ""},
-		{"9 fet", height, inUS, "unit-close", "Did you mean ft?"},
-		{"9 inchs", height, inUS, "unit-close", "Did you mean in?"},
-		{"600 pfs", press, inUS, "unit-close", "Did you mean psf?"},
-		{"30 galons", concrete, inUS, "unit-close", "Did you mean US gal?"},
-		{"9 furlongs", height, inUS, "unit", "ft, in, yd"},
-		{"9 @", height, inUS, "unit", "@"},
-		{"9 " + strings.Repeat("q", 60), height, inUS, "unit", "…"},
+		{"", height, inUS, errEmpty, `9' 6", 2900 mm`},
+		{" \u00A0\t", height, inMetric, errEmpty, `2900 mm, 9' 6"`},
+		{long, height, inUS, errLong, ""},
+		{"NaN", height, inUS, errNoNumber, "NaN"},
+		{"inf", height, inUS, errNoNumber, ""},
+		{"-Infinity", height, inUS, errNoNumber, ""},
+		{"∞", height, inUS, errNoNumber, ""},
+		{"ft", height, inUS, errNoNumber, ""},
+		{"-", height, inUS, errNoNumber, ""},
+		{"--5", height, inUS, errNoNumber, ""},
+		{"+-5", height, inUS, errNoNumber, ""},
+		{".", height, inUS, errNoNumber, ""},
+		{"x5", count, inUS, errNoNumber, ""},
+		{"0x10", count, inUS, errKind(Number), ""},
+		{"\xff5", count, inUS, errNoNumber, ""},
+		{"1e400", height, inUS, errTooBig, ""},
+		{"1e301", count, inUS, errTooBig, ""},
+		{"9e299 mi", height, inUS, errTooBig, ""},
+		{"-9e299 mi", height, inUS, errTooBig, ""},
+		{"1.5.2", height, inUS, errTwoMarks, "1.5.2"},
+		{"1..5", height, inUS, errTwoMarks, ""},
+		{"1,5", height, inUS, errCommaDecimal, "1.5"},
+		{"1,500", height, inUS, errComma, "1.500 or 1500"},
+		{"1,234,567", height, inUS, errCommaGroups, "1234567"},
+		{"1,234.5", height, inUS, errCommaGroups, "1234.5"},
+		{"0,500", height, inUS, errCommaDecimal, "0.500"},
+		{"12000,5", height, inUS, errCommaDecimal, "12000.5"},
+		{"1.234,5", height, inUS, errTwoMarks, ""},
+		{`10' 6,5"`, height, inUS, errCommaDecimal, "6.5"},
+		{"1.5", height, comma, errPointDecimal, "1,5"},
+		{"1.500", height, comma, errPoint, "1,500 or 1500"},
+		{"1.234.567", height, comma, errPointGroups, "1234567"},
+		{"1.234,5", height, comma, errPointGroups, "1234,5"},
+		{"1,5,2", height, comma, errTwoMarks, ""},
+		{"1/0 in", height, inUS, errZeroFraction, ""},
+		{"6 1/0 in", height, inUS, errZeroFraction, ""},
+		{"6 7/4 in", height, inUS, errImproper, ""},
+		{"6 4/4 in", height, inUS, errImproper, ""},
+		{"1.5/2 in", height, inUS, errFraction, ""},
+		{"6.5 1/2 in", height, inUS, errFraction, ""},
+		{"1/2/3 in", height, inUS, errFraction, ""},
+		{"1/2.5 in", height, inUS, errFraction, ""},
+		{"10-6", height, inUS, errDash, "10-6"},
+		{"10-6 1/2", height, inUS, errDash, ""},
+		{"10-6\"", gap, inUS, errDash, ""},
+		{"5-10 psf", press, inUS, errDash, ""},
+		{"5–10 psf", press, inUS, errDash, ""},
+		{"5.5-6 ft", height, inUS, errDash, ""},
+		{"10 6", height, inUS, errTrailing, "“6”"},
+		{"10 6 1/2", height, inUS, errTrailing, ""},
+		{"12 00", count, inUS, errTrailing, ""},
+		{"12 0000", count, inUS, errTrailing, ""},
+		{"0 500", count, inUS, errTrailing, ""},
+		{"10 ft high", height, inUS, errTrailing, "high"},
+		{"10 ft, 6 in", height, inUS, errTrailing, ""},
+		{`10" 6'`, height, inUS, errTrailing, ""},
+		{`10' 6'`, height, inUS, errTrailing, ""},
+		{`10' 6" 3"`, height, inUS, errTrailing, ""},
+		{"10 m 20 cm", height, inUS, errTrailing, ""},
+		{"10 ft -", height, inUS, errTrailing, ""},
+		{"5 psf 3", press, inUS, errTrailing, ""},
+		{`5' 12"`, height, inUS, errCarry, "After ft, the in must be less than 12"},
+		{"1 h 60 min", wait, inUS, errCarry, "60"},
+		{`10.5' 6"`, height, inUS, errFirstWhole, ""},
+		{`10 1/2' 6"`, height, inUS, errFirstWhole, ""},
+		{"9 psf", height, inUS, errKind(Length), "“psf” does not measure a length. Write a length, like"},
+		{"9 ft³", height, inUS, errKind(Length), "ft³"},
+		{"10ft3", height, inUS, errKind(Length), "ft³"},
+		{"9 ft", press, inUS, errKind(Pressure), "600 psf, 29 kPa"},
+		{`9' 6"`, press, inMetric, errKind(Pressure), "29 kPa, 600 psf"},
+		{"9 kg", tie, inUS, errKind(Force), "kg"},
+		{"70°", air, inUS, errKind(Temperature), "°"},
+		{"18 F°", air, inUS, errKind(Temperature), "F°"},
+		{"5 ft", count, inUS, errKind(Number), "12"},
+		{"5 sacks", count, inUS, errKind(Number), ""},
+		{"5 m", wait, inUS, errKind(Duration), ""},
+		{"9 fet", height, inUS, errUnitClose, "Did you mean ft?"},
+		{"9 inchs", height, inUS, errUnitClose, "Did you mean in?"},
+		{"600 pfs", press, inUS, errUnitClose, "Did you mean psf?"},
+		{"30 galons", concrete, inUS, errUnitClose, "Did you mean US gal?"},
+		{"9 furlongs", height, inUS, errUnit, "ft, in, yd"},
+		{"9 @", height, inUS, errUnit, "@"},
+		{"9 " + strings.Repeat("q", 60), height, inUS, errUnit, "…"},
 	} {
 		got, err := Parse(c.text, c.show, c.style)
 		if err == nil {
-			t.Errorf("Parse(%q) = %v, want quantity.%s", c.text, got, c.key)
+			t.Errorf("Parse(%q) = %v, want %q", c.text, got, c.want.EN)
 			continue
 		}
-		if got != 0 || err.Key != "quantity."+c.key || !strings.Contains(err.Error(), c.says) {
-			t.Errorf("Parse(%q) = %v, %s %q, want quantity.%s with %q", c.text, got, err.Key, err.Error(), c.key, c.says)
+		if got != 0 || err.EN != c.want.EN || !strings.Contains(err.Error(), c.says) {
+			t.Errorf("Parse(%q) = %v, %q, want %q with %q", c.text, got, err.Error(), c.want.EN, c.says)
 		}
 		if strings.ContainsAny(err.Error(), "{}") {
 			t.Errorf("Parse(%q): a slot is not filled: %s", c.text, err.Error())
@@ -260,34 +260,34 @@ func TestParseRefuses(t *testing.T) {
 
 // Every refusal that can come has its text listed for translation, once, and
 // every listed one is short.
-func TestAllTroubles(t *testing.T) {
-	listed := map[string]string{}
-	for _, tr := range AllParseErrors() {
-		if _, twice := listed[tr.Key]; twice {
-			t.Errorf("%s is listed twice", tr.Key)
+func TestAllParseErrors(t *testing.T) {
+	listed := map[string]bool{}
+	for _, e := range AllParseErrors() {
+		if listed[e.EN] {
+			t.Errorf("%q is listed twice", e.EN)
 		}
-		listed[tr.Key] = tr.EN
-		if len(tr.Slots) != 0 || !strings.HasPrefix(tr.Key, "quantity.") {
-			t.Errorf("%s has slots %v", tr.Key, tr.Slots)
+		listed[e.EN] = true
+		if len(e.Slots) != 0 || e.EN == "" {
+			t.Errorf("%q has slots %v", e.EN, e.Slots)
 		}
 	}
 	for _, text := range []string{"", "x", "1e999", "1,5", "1,500", "1,1,1", "1/0", "1 2/2", "1-2", "1 2", "1 qqqqq", "1 psf", `1' 12"`, `1.1' 1"`} {
 		_, err := Parse(text, height, inUS)
-		if err == nil || listed[err.Key] != err.EN {
+		if err == nil || !listed[err.EN] {
 			t.Errorf("Parse(%q): %v is not listed as such", text, err)
 		}
 	}
 	for _, d := range Dimensions() {
-		if k := "quantity.kind." + d.String(); listed[k] == "" {
-			t.Errorf("%s is not listed", k)
+		if !listed[errKind(d).EN] {
+			t.Errorf("the error of a wrong unit for %s is not listed", d)
 		}
 	}
 }
 
 // A slot's value is not read as text with slots.
-func TestTroubleSlots(t *testing.T) {
-	tr := &ParseError{EN: "{a} and {b} and {c", Slots: []Slot{{"a", "{b}"}, {"b", "2"}}}
-	if got := tr.Error(); got != "{b} and 2 and {c}" {
+func TestParseErrorSlots(t *testing.T) {
+	e := &ParseError{EN: "{a} and {b} and {c", Slots: []Slot{{"a", "{b}"}, {"b", "2"}}}
+	if got := e.Error(); got != "{b} and 2 and {c}" {
 		t.Errorf("got %q", got)
 	}
 }

@@ -113,7 +113,7 @@ func FuzzParse(f *testing.F) {
 		show, style := forms[int(which)%len(forms)], styles[int(how)%len(styles)]
 		x, err := Parse(text, show, style)
 		if err != nil {
-			if x != 0 || err.Key == "" || err.Error() == "" {
+			if x != 0 || err.EN == "" || err.Error() == "" {
 				t.Errorf("Parse(%q) = %v, %+v", text, x, err)
 			}
 			return

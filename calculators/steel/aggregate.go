@@ -10,8 +10,8 @@ import (
 // bars and through the hose, and the sieve size below it.
 var AggregateSize = &calc.Calculator{
 	ID:       "aggregate-size",
-	Title:    calc.Text("aggregate-size.title: Largest stone in the mix"),
-	Purpose:  calc.Text("aggregate-size.purpose: What stone still passes between the forms, past the bars and through the hose."),
+	Title:    calc.Text("Largest stone in the mix"),
+	Purpose:  calc.Text("What stone still passes between the forms, past the bars and through the hose."),
 	In:       aggregateIn,
 	Out:      aggregateOut,
 	Formulas: []*calc.Formula{formShare, gapShare, slabShare, hoseShare},
@@ -27,11 +27,11 @@ var AggregateSize = &calc.Calculator{
 		{ID: "practice", Title: "Three quarters of the clear gap between bar and form", Status: calc.CommonPractice},
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("aggregate-size.caution.maker: The form maker's data and the mix design come first. Foam forms mostly take 3/8 or 1/2 in. stone.")},
-		{Level: calc.LevelCaution, Text: calc.Text("aggregate-size.caution.ties: Webs of the form, laps and boxes narrow the way too. Measure the tightest gap.")},
+		{Level: calc.LevelNotice, Text: calc.Text("The form maker's data and the mix design come first. Foam forms mostly take 3/8 or 1/2 in. stone.")},
+		{Level: calc.LevelCaution, Text: calc.Text("Webs of the form, laps and boxes narrow the way too. Measure the tightest gap.")},
 	},
-	Tables: []calc.Table{{ID: "core", Title: calc.Text("aggregate-size.table.core: Largest stone by core and bar gap"),
-		Note: calc.Text("aggregate-size.table.core.note: Without slab and hose. Before rounding down to a sieve size."),
+	Tables: []calc.Table{{ID: "core", Title: calc.Text("Largest stone by core and bar gap"),
+		Note: calc.Text("Without slab and hose. Before rounding down to a sieve size."),
 		Out:  "most", Set: []calc.Entry{{Path: "cover", Text: ""}, {Path: "slab", Text: ""}, {Path: "hose", Text: ""}},
 		Down:   calc.Axis{Path: "core", US: []string{"4 in", "5.5 in", "6 in", "7.5 in", "8 in", "10 in"}, Metric: []string{"100 mm", "140 mm", "150 mm", "190 mm", "200 mm", "250 mm"}},
 		Across: calc.Axis{Path: "gap", US: []string{"0.75 in", "1 in", "1.5 in", "2 in", "3 in"}, Metric: []string{"20 mm", "25 mm", "40 mm", "50 mm", "75 mm"}}}},
@@ -47,8 +47,8 @@ const (
 	bySlab   = "slab"
 	byHose   = "hose"
 	bySmall  = "small-hose"
-	whyThin  = calc.Text("aggregate-size.why.thin: No core this thin can be filled and vibrated.")
-	whyClear = calc.Text("aggregate-size.why.clear: Too tight for any stone. Check the bars.")
+	whyThin  = calc.Text("No core this thin can be filled and vibrated.")
+	whyClear = calc.Text("Too tight for any stone. Check the bars.")
 )
 
 // What is most allowed is rounded down; sieve sizes keep their unit.
@@ -58,45 +58,45 @@ var (
 )
 
 var aggregateIn = []calc.Field{
-	{ID: "core", Display: &displays.Part, Usual: "6 in", Label: calc.Text("aggregate-size.core: Core thickness"),
-		Help: calc.Text("aggregate-size.core.help: Narrowest concrete between the forms, without foam."),
+	{ID: "core", Display: &displays.Part, Usual: "6 in", Label: calc.Text("Core thickness"),
+		Help: calc.Text("Narrowest concrete between the forms, without foam."),
 		Min:  &calc.Limit{At: 2, Unit: "in", Why: whyThin}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "gap", Display: &displays.Part, Optional: true, Usual: "1.25 in", Label: calc.Text("aggregate-size.gap: Clear gap between bars"),
-		Help: calc.Text("aggregate-size.gap.help: The tightest place: at laps, corners, sills."),
+	{ID: "gap", Display: &displays.Part, Optional: true, Usual: "1.25 in", Label: calc.Text("Clear gap between bars"),
+		Help: calc.Text("The tightest place: at laps, corners, sills."),
 		Min:  &calc.Limit{At: 0.25, Unit: "in", Why: whyClear}, Max: &calc.Limit{At: 48, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "cover", Display: &displays.Part, Optional: true, Usual: "1.5 in", Label: calc.Text("aggregate-size.cover: Clear gap, bar to form"),
-		Help: calc.Text("aggregate-size.cover.help: Where stone must pass outside a bar."),
+	{ID: "cover", Display: &displays.Part, Optional: true, Usual: "1.5 in", Label: calc.Text("Clear gap, bar to form"),
+		Help: calc.Text("Where stone must pass outside a bar."),
 		Min:  &calc.Limit{At: 0.25, Unit: "in", Why: whyClear}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "slab", Display: &displays.Part, Optional: true, Label: calc.Text("aggregate-size.slab: Slab placed with it"),
-		Help: calc.Text("aggregate-size.slab.help: Thickness, if the same mix goes into a slab."),
+	{ID: "slab", Display: &displays.Part, Optional: true, Label: calc.Text("Slab placed with it"),
+		Help: calc.Text("Thickness, if the same mix goes into a slab."),
 		Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "hose", Display: &displays.Part, Optional: true, Usual: "3 in", Label: calc.Text("aggregate-size.hose: Hose inside diameter"),
-		Help: calc.Text("aggregate-size.hose.help: The smallest in the line, reducer too."),
+	{ID: "hose", Display: &displays.Part, Optional: true, Usual: "3 in", Label: calc.Text("Hose inside diameter"),
+		Help: calc.Text("The smallest in the line, reducer too."),
 		Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 8, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "stone", Kind: calc.Choice, Usual: "crushed", Label: calc.Text("aggregate-size.stone: Stone"),
+	{ID: "stone", Kind: calc.Choice, Usual: "crushed", Label: calc.Text("Stone"),
 		Options: []calc.Option{
-			{ID: "crushed", Label: calc.Text("aggregate-size.stone.crushed: crushed or mixed")},
-			{ID: rounded, Label: calc.Text("aggregate-size.stone.rounded: well-rounded gravel")},
+			{ID: "crushed", Label: calc.Text("crushed or mixed")},
+			{ID: rounded, Label: calc.Text("well-rounded gravel")},
 		}},
 }
 
 var rules = []calc.Option{
-	{ID: byForms, Label: calc.Text("aggregate-size.rule.forms: 1/5 between forms")},
-	{ID: byGap, Label: calc.Text("aggregate-size.rule.gap: 3/4 of gap between bars")},
-	{ID: byCover, Label: calc.Text("aggregate-size.rule.cover: 3/4 of gap, bar to form")},
-	{ID: bySlab, Label: calc.Text("aggregate-size.rule.slab: 1/3 of slab")},
-	{ID: byHose, Label: calc.Text("aggregate-size.rule.hose: Share of hose diameter")},
-	{ID: bySmall, Label: calc.Text("aggregate-size.rule.small-hose: Small hose")},
+	{ID: byForms, Label: calc.Text("1/5 between forms")},
+	{ID: byGap, Label: calc.Text("3/4 of gap between bars")},
+	{ID: byCover, Label: calc.Text("3/4 of gap, bar to form")},
+	{ID: bySlab, Label: calc.Text("1/3 of slab")},
+	{ID: byHose, Label: calc.Text("Share of hose diameter")},
+	{ID: bySmall, Label: calc.Text("Small hose")},
 }
 
 var aggregateOut = []calc.Field{
-	{ID: "size-in", Display: &sieveInches, Lead: true, Label: calc.Text("aggregate-size.out.size-in: Sieve size, inches")},
-	{ID: "size-mm", Display: &sieveMetric, Lead: true, Label: calc.Text("aggregate-size.out.size-mm: Sieve size, mm")},
-	{ID: "most", Display: &displays.PartAtMost, Label: calc.Text("aggregate-size.out.most: Largest stone by the rules")},
-	{ID: "governs", Kind: calc.Choice, Options: rules, Label: calc.Text("aggregate-size.out.governs: Decided by")},
-	{ID: "rules", Kind: calc.Rows, Label: calc.Text("aggregate-size.out.rules: Rule by rule"), Cols: []calc.Field{
-		{ID: "rule", Kind: calc.Choice, Options: rules, Label: calc.Text("aggregate-size.out.rules.rule: Rule")},
-		{ID: "of", Display: &displays.Part, Label: calc.Text("aggregate-size.out.rules.of: Measured")},
-		{ID: "most", Display: &displays.PartAtMost, Label: calc.Text("aggregate-size.out.rules.most: Largest stone")},
+	{ID: "size-in", Display: &sieveInches, Lead: true, Label: calc.Text("Sieve size, inches")},
+	{ID: "size-mm", Display: &sieveMetric, Lead: true, Label: calc.Text("Sieve size, mm")},
+	{ID: "most", Display: &displays.PartAtMost, Label: calc.Text("Largest stone by the rules")},
+	{ID: "governs", Kind: calc.Choice, Options: rules, Label: calc.Text("Decided by")},
+	{ID: "rules", Kind: calc.Rows, Label: calc.Text("Rule by rule"), Cols: []calc.Field{
+		{ID: "rule", Kind: calc.Choice, Options: rules, Label: calc.Text("Rule")},
+		{ID: "of", Display: &displays.Part, Label: calc.Text("Measured")},
+		{ID: "most", Display: &displays.PartAtMost, Label: calc.Text("Largest stone")},
 	}},
 }

@@ -10,12 +10,12 @@ import (
 )
 
 const (
-	noteTight  = calc.Text("aggregate-size.note.tight: No usual stone is this small. Widen the gap, or ask for a mix made for it.")
-	noteHose   = calc.Text("aggregate-size.note.hose: Through a hose of {limit} or less goes 3/8 in. (10 mm) stone only, whatever its share.")
-	noteLarge  = calc.Text("aggregate-size.note.large: Larger than {limit}: British Columbia names that for walls in insulated forms. Ask the form maker.")
-	askGap     = calc.Text("aggregate-size.ask.gap: Bars decide as often as forms. What is the clear gap between them?")
-	drawStone  = calc.Text("aggregate-size.draw.title: Largest stone by each rule")
-	drawStoneD = calc.Text("aggregate-size.draw.desc: Largest stone {most}, decided by: {rule}.")
+	noteTight  = calc.Text("No usual stone is this small. Widen the gap, or ask for a mix made for it.")
+	noteHose   = calc.Text("Through a hose of {limit} or less goes 3/8 in. (10 mm) stone only, whatever its share.")
+	noteLarge  = calc.Text("Larger than {limit}: British Columbia names that for walls in insulated forms. Ask the form maker.")
+	askGap     = calc.Text("Bars decide as often as forms. What is the clear gap between them?")
+	drawStone  = calc.Text("Largest stone by each rule")
+	drawStoneD = calc.Text("Largest stone {most}, decided by: {rule}.")
 )
 
 // The sizes of sieves that aggregate is sold by, m.

@@ -20,28 +20,28 @@ func SlabShare(h float64) float64 { return h / 3 }
 // well-rounded gravel. Source: ACI 304.2R.
 func HoseShare(k, inside float64) float64 { return k * inside }
 
-const meansStone = calc.Text("aggregate-size.means.d: largest stone")
+const meansStone = calc.Text("largest stone")
 
-var formShare = &calc.Formula{ID: "forms", Title: calc.Text("aggregate-size.eq.forms: A fifth between forms"), Expr: "b/5",
+var formShare = &calc.Formula{ID: "forms", Title: calc.Text("A fifth between forms"), Expr: "b/5",
 	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
-	Vars:   []calc.Var{{Symbol: "b", Meaning: calc.Text("aggregate-size.means.b: narrowest thickness between forms"), Unit: "mm", US: "in"}},
+	Vars:   []calc.Var{{Symbol: "b", Meaning: calc.Text("narrowest thickness between forms"), Unit: "mm", US: "in"}},
 	Fn:     calc.Func1(FormShare), Go: "steel.FormShare", Source: "aci318",
-	Limits: calc.Text("aggregate-size.limits.forms: The engineer may waive it where the concrete can be placed without voids.")}
+	Limits: calc.Text("The engineer may waive it where the concrete can be placed without voids.")}
 
-var gapShare = &calc.Formula{ID: "gap", Title: calc.Text("aggregate-size.eq.gap: Three quarters of the clear gap"), Expr: "3*s/4",
+var gapShare = &calc.Formula{ID: "gap", Title: calc.Text("Three quarters of the clear gap"), Expr: "3*s/4",
 	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
-	Vars:   []calc.Var{{Symbol: "s", Meaning: calc.Text("aggregate-size.means.s: clear gap"), Unit: "mm", US: "in"}},
+	Vars:   []calc.Var{{Symbol: "s", Meaning: calc.Text("clear gap"), Unit: "mm", US: "in"}},
 	Fn:     calc.Func1(GapShare), Go: "steel.GapShare", Source: "aci318",
-	Limits: calc.Text("aggregate-size.limits.gap: Between bars by code; between bar and form by common practice.")}
+	Limits: calc.Text("Between bars by code; between bar and form by common practice.")}
 
-var slabShare = &calc.Formula{ID: "slab", Title: calc.Text("aggregate-size.eq.slab: A third of the slab"), Expr: "h/3",
+var slabShare = &calc.Formula{ID: "slab", Title: calc.Text("A third of the slab"), Expr: "h/3",
 	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
-	Vars:   []calc.Var{{Symbol: "h", Meaning: calc.Text("aggregate-size.means.h: thickness of the slab"), Unit: "mm", US: "in"}},
+	Vars:   []calc.Var{{Symbol: "h", Meaning: calc.Text("thickness of the slab"), Unit: "mm", US: "in"}},
 	Fn:     calc.Func1(SlabShare), Go: "steel.SlabShare", Source: "aci318"}
 
-var hoseShare = &calc.Formula{ID: "hose", Title: calc.Text("aggregate-size.eq.hose: Share of the hose"), Expr: "k*D",
+var hoseShare = &calc.Formula{ID: "hose", Title: calc.Text("Share of the hose"), Expr: "k*D",
 	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
-	Vars: []calc.Var{{Symbol: "k", Meaning: calc.Text("aggregate-size.means.k: 1/3 for crushed stone, 0.4 for well-rounded gravel")},
-		{Symbol: "D", Meaning: calc.Text("aggregate-size.means.hose: smallest inside diameter of the line"), Unit: "mm", US: "in"}},
+	Vars: []calc.Var{{Symbol: "k", Meaning: calc.Text("1/3 for crushed stone, 0.4 for well-rounded gravel")},
+		{Symbol: "D", Meaning: calc.Text("smallest inside diameter of the line"), Unit: "mm", US: "in"}},
 	Fn: calc.Func2(HoseShare), Go: "steel.HoseShare", Source: "aci304",
-	Limits: calc.Text("aggregate-size.limits.hose: A hose up to 2-1/2 in (64 mm) takes 3/8 in (10 mm) stone only.")}
+	Limits: calc.Text("A hose up to 2-1/2 in (64 mm) takes 3/8 in (10 mm) stone only.")}

@@ -65,25 +65,25 @@ func (b Bar) canadian() bool { return b.ID[len(b.ID)-1] == 'm' }
 
 // barOptions offers every size, by its mark with its nominal size.
 var barOptions = []calc.Option{
-	{ID: "3", Label: calc.Text("steel.bar.3: #3 (3/8 in)")},
-	{ID: "4", Label: calc.Text("steel.bar.4: #4 (1/2 in)")},
-	{ID: "5", Label: calc.Text("steel.bar.5: #5 (5/8 in)")},
-	{ID: "6", Label: calc.Text("steel.bar.6: #6 (3/4 in)")},
-	{ID: "7", Label: calc.Text("steel.bar.7: #7 (7/8 in)")},
-	{ID: "8", Label: calc.Text("steel.bar.8: #8 (1 in)")},
-	{ID: "9", Label: calc.Text("steel.bar.9: #9 (1-1/8 in)")},
-	{ID: "10", Label: calc.Text("steel.bar.10: #10 (1-1/4 in)")},
-	{ID: "11", Label: calc.Text("steel.bar.11: #11 (1-3/8 in)")},
-	{ID: "14", Label: calc.Text("steel.bar.14: #14 (1-3/4 in)")},
-	{ID: "18", Label: calc.Text("steel.bar.18: #18 (2-1/4 in)")},
-	{ID: "10m", Label: calc.Text("steel.bar.10m: 10M (11 mm)")},
-	{ID: "15m", Label: calc.Text("steel.bar.15m: 15M (16 mm)")},
-	{ID: "20m", Label: calc.Text("steel.bar.20m: 20M (20 mm)")},
-	{ID: "25m", Label: calc.Text("steel.bar.25m: 25M (25 mm)")},
-	{ID: "30m", Label: calc.Text("steel.bar.30m: 30M (30 mm)")},
-	{ID: "35m", Label: calc.Text("steel.bar.35m: 35M (36 mm)")},
-	{ID: "45m", Label: calc.Text("steel.bar.45m: 45M (44 mm)")},
-	{ID: "55m", Label: calc.Text("steel.bar.55m: 55M (56 mm)")},
+	{ID: "3", Label: calc.Text("#3 (3/8 in)")},
+	{ID: "4", Label: calc.Text("#4 (1/2 in)")},
+	{ID: "5", Label: calc.Text("#5 (5/8 in)")},
+	{ID: "6", Label: calc.Text("#6 (3/4 in)")},
+	{ID: "7", Label: calc.Text("#7 (7/8 in)")},
+	{ID: "8", Label: calc.Text("#8 (1 in)")},
+	{ID: "9", Label: calc.Text("#9 (1-1/8 in)")},
+	{ID: "10", Label: calc.Text("#10 (1-1/4 in)")},
+	{ID: "11", Label: calc.Text("#11 (1-3/8 in)")},
+	{ID: "14", Label: calc.Text("#14 (1-3/4 in)")},
+	{ID: "18", Label: calc.Text("#18 (2-1/4 in)")},
+	{ID: "10m", Label: calc.Text("10M (11 mm)")},
+	{ID: "15m", Label: calc.Text("15M (16 mm)")},
+	{ID: "20m", Label: calc.Text("20M (20 mm)")},
+	{ID: "25m", Label: calc.Text("25M (25 mm)")},
+	{ID: "30m", Label: calc.Text("30M (30 mm)")},
+	{ID: "35m", Label: calc.Text("35M (36 mm)")},
+	{ID: "45m", Label: calc.Text("45M (44 mm)")},
+	{ID: "55m", Label: calc.Text("55M (56 mm)")},
 }
 
 // The ways bars are written.
@@ -104,4 +104,4 @@ var (
 		Status: calc.Secondary, Link: "http://seaintarchive.org/mailarchive/2002c/msg01442.html"}
 )
 
-const steelNotDesign = calc.Text("steel.caution.drawing: The drawings and the engineer decide size, spacing and laps. Ask before you swap or leave out a bar.")
+const steelNotDesign = calc.Text("The drawings and the engineer decide size, spacing and laps. Ask before you swap or leave out a bar.")

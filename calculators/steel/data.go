@@ -10,8 +10,8 @@ import (
 // BarData gives the nominal size and mass of a bar and the weight of a bundle.
 var BarData = &calc.Calculator{
 	ID:       "bar-data",
-	Title:    calc.Text("bar-data.title: Bar sizes and weights"),
-	Purpose:  calc.Text("bar-data.purpose: What a bar measures and what a bundle of bars weighs."),
+	Title:    calc.Text("Bar sizes and weights"),
+	Purpose:  calc.Text("What a bar measures and what a bundle of bars weighs."),
 	In:       dataIn,
 	Out:      dataOut,
 	Formulas: []*calc.Formula{barWeight, roundArea, massPerLength, hookLength},
@@ -19,11 +19,11 @@ var BarData = &calc.Calculator{
 		{ID: "pci", Author: "PCI", Title: "Design Handbook", Edition: "7th ed.", Where: "design aid 15.4.1, bars and hooks, p. 15-34",
 			Status: calc.Confirmed, Link: "https://www.scribd.com/document/485243316/ASTM-Rebar-Chart"}},
 	Cautions: []calc.Caution{
-		{Level: calc.LevelCaution, Text: calc.Text("bar-data.caution.lift: Bars bend and slide when they are lifted. Weigh the bundle here before anyone picks it up.")},
+		{Level: calc.LevelCaution, Text: calc.Text("Bars bend and slide when they are lifted. Weigh the bundle here before anyone picks it up.")},
 		{Level: calc.LevelNotice, Text: steelNotDesign},
 	},
-	Tables: []calc.Table{{ID: "weight", Title: calc.Text("bar-data.table.weight: Weight of one bar"),
-		Note: calc.Text("bar-data.table.weight.note: One straight bar, by nominal mass, rounded up."),
+	Tables: []calc.Table{{ID: "weight", Title: calc.Text("Weight of one bar"),
+		Note: calc.Text("One straight bar, by nominal mass, rounded up."),
 		Out:  "weight", Set: []calc.Entry{{Path: "count", Text: "1"}},
 		Down:   calc.Axis{Path: "bar", US: []string{"3", "4", "5", "6", "10m", "15m", "20m"}},
 		Across: calc.Axis{Path: "length", US: []string{"4 ft", "8 ft", "10 ft", "20 ft", "40 ft"}, Metric: []string{"1.2 m", "2.4 m", "3 m", "6 m", "12 m"}}}},
@@ -32,66 +32,66 @@ var BarData = &calc.Calculator{
 }
 
 var dataIn = []calc.Field{
-	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: barOptions, Label: calc.Text("bar-data.bar: Bar"),
-		Help: calc.Text("bar-data.bar.help: The mark is rolled onto the bar.")},
-	{ID: "length", Display: &displays.Wall, Usual: "20 ft", Label: calc.Text("bar-data.length: Length of one bar"),
+	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: barOptions, Label: calc.Text("Bar"),
+		Help: calc.Text("The mark is rolled onto the bar.")},
+	{ID: "length", Display: &displays.Wall, Usual: "20 ft", Label: calc.Text("Length of one bar"),
 		Min: &calc.Limit{At: 0, Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 100, Unit: "ft", Why: displays.CheckUnit}},
-	{ID: "count", Display: &displays.Count, Whole: true, Usual: "50", Label: calc.Text("bar-data.count: How many bars"),
+	{ID: "count", Display: &displays.Count, Whole: true, Usual: "50", Label: calc.Text("How many bars"),
 		Min: &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 100000, Why: displays.CheckCount}},
 }
 
 var dataOut = []calc.Field{
-	{ID: "weight", Display: &displays.MassUp, Lead: true, Label: calc.Text("bar-data.out.weight: Weight of all bars")},
-	{ID: "one", Display: &displays.MassUp, Label: calc.Text("bar-data.out.one: Weight of one bar")},
-	{ID: "diameter", Display: &barDiameter, Label: calc.Text("bar-data.out.diameter: Nominal diameter"),
-		Help: calc.Text("bar-data.out.diameter.help: The ribs stand out further.")},
-	{ID: "area", Display: &barArea, Label: calc.Text("bar-data.out.area: Nominal area")},
-	{ID: "mass", Display: &barMass, Label: calc.Text("bar-data.out.mass: Mass per length")},
-	{ID: "total", Display: &runLength, Label: calc.Text("bar-data.out.total: Length of all bars")},
-	{ID: "bend", Display: &displays.Part, Label: calc.Text("bar-data.out.bend: Hook: inside bend diameter")},
-	{ID: "hook", Display: &hookSize, Label: calc.Text("bar-data.out.hook: Hook, 90°: outside to tail")},
+	{ID: "weight", Display: &displays.MassUp, Lead: true, Label: calc.Text("Weight of all bars")},
+	{ID: "one", Display: &displays.MassUp, Label: calc.Text("Weight of one bar")},
+	{ID: "diameter", Display: &barDiameter, Label: calc.Text("Nominal diameter"),
+		Help: calc.Text("The ribs stand out further.")},
+	{ID: "area", Display: &barArea, Label: calc.Text("Nominal area")},
+	{ID: "mass", Display: &barMass, Label: calc.Text("Mass per length")},
+	{ID: "total", Display: &runLength, Label: calc.Text("Length of all bars")},
+	{ID: "bend", Display: &displays.Part, Label: calc.Text("Hook: inside bend diameter")},
+	{ID: "hook", Display: &hookSize, Label: calc.Text("Hook, 90°: outside to tail")},
 }
 
 // A hook's tail is rounded up to the half inch.
 var hookSize = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.5, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 10, Rounding: quantity.Up}}
 
 const (
-	meansD    = calc.Text("steel.means.d: diameter of the bar")
-	meansMass = calc.Text("steel.means.mass: mass per length")
-	meansN    = calc.Text("steel.means.n: number of bars")
-	meansArea = calc.Text("steel.means.area: area of the bar")
+	meansD    = calc.Text("diameter of the bar")
+	meansMass = calc.Text("mass per length")
+	meansN    = calc.Text("number of bars")
+	meansArea = calc.Text("area of the bar")
 )
 
-var barWeight = &calc.Formula{ID: "weight", Title: calc.Text("steel.eq.weight: Weight of bars"), Expr: "w*L*n",
-	Result: calc.Var{Symbol: "W", Meaning: calc.Text("steel.means.weight: weight"), Unit: "kg", US: "lb"},
+var barWeight = &calc.Formula{ID: "weight", Title: calc.Text("Weight of bars"), Expr: "w*L*n",
+	Result: calc.Var{Symbol: "W", Meaning: calc.Text("weight"), Unit: "kg", US: "lb"},
 	Vars: []calc.Var{{Symbol: "w", Meaning: meansMass, Unit: "kg/m", US: "lb/ft"},
-		{Symbol: "L", Meaning: calc.Text("steel.means.length: length of one bar"), Unit: "m", US: "ft"}, {Symbol: "n", Meaning: meansN}},
+		{Symbol: "L", Meaning: calc.Text("length of one bar"), Unit: "m", US: "ft"}, {Symbol: "n", Meaning: meansN}},
 	Fn: calc.Func3(BarWeight), Go: "steel.BarWeight", Source: "a615"}
 
-var roundArea = &calc.Formula{ID: "area", Title: calc.Text("bar-data.eq.area: Area of a round bar"), Expr: "pi*d^2/4",
+var roundArea = &calc.Formula{ID: "area", Title: calc.Text("Area of a round bar"), Expr: "pi*d^2/4",
 	Result: calc.Var{Symbol: "A", Meaning: meansArea, Unit: "mm²", US: "in²"},
 	Vars:   []calc.Var{{Symbol: "d", Meaning: meansD, Unit: "mm", US: "in"}},
 	Fn:     calc.Func1(RoundArea), Go: "steel.RoundArea", Source: "pci",
-	Limits: calc.Text("bar-data.limits.area: The standards round it. Their nominal area counts.")}
+	Limits: calc.Text("The standards round it. Their nominal area counts.")}
 
-var massPerLength = &calc.Formula{ID: "mass", Title: calc.Text("bar-data.eq.mass: Mass per length from the area"), Expr: "rho*A",
+var massPerLength = &calc.Formula{ID: "mass", Title: calc.Text("Mass per length from the area"), Expr: "rho*A",
 	Result: calc.Var{Symbol: "w", Meaning: meansMass, Unit: "kg/m", US: "lb/ft"},
-	Vars: []calc.Var{{Symbol: "rho", Meaning: calc.Text("bar-data.means.rho: density of steel"), Unit: "kg/m³", US: "lb/ft³"},
+	Vars: []calc.Var{{Symbol: "rho", Meaning: calc.Text("density of steel"), Unit: "kg/m³", US: "lb/ft³"},
 		{Symbol: "A", Meaning: meansArea, Unit: "m²", US: "ft²"}},
 	Fn: calc.Func2(MassPerLength), Go: "steel.MassPerLength", Source: "g30",
-	Limits: calc.Text("bar-data.limits.mass: The result uses the standard's mass, which is within 2% of this.")}
+	Limits: calc.Text("The result uses the standard's mass, which is within 2% of this.")}
 
-var hookLength = &calc.Formula{ID: "hook", Title: calc.Text("bar-data.eq.hook: Standard 90° hook"), Expr: "12*d + k*d/2 + d",
-	Result: calc.Var{Symbol: "A", Meaning: calc.Text("bar-data.means.hook: outside of the hook to the end of its tail"), Unit: "mm", US: "in"},
-	Vars:   []calc.Var{{Symbol: "d", Meaning: meansD, Unit: "mm", US: "in"}, {Symbol: "k", Meaning: calc.Text("bar-data.means.k: inside bend over bar diameter")}},
+var hookLength = &calc.Formula{ID: "hook", Title: calc.Text("Standard 90° hook"), Expr: "12*d + k*d/2 + d",
+	Result: calc.Var{Symbol: "A", Meaning: calc.Text("outside of the hook to the end of its tail"), Unit: "mm", US: "in"},
+	Vars:   []calc.Var{{Symbol: "d", Meaning: meansD, Unit: "mm", US: "in"}, {Symbol: "k", Meaning: calc.Text("inside bend over bar diameter")}},
 	Fn:     calc.Func2(HookLength), Go: "steel.HookLength", Source: "pci",
-	Limits: calc.Text("bar-data.limits.hook: Main bars, #3 to #18. Ties and stirrups bend tighter.")}
+	Limits: calc.Text("Main bars, #3 to #18. Ties and stirrups bend tighter.")}
 
 const (
-	noteHeavy = calc.Text("bar-data.note.heavy: One bar weighs {weight}. Carry it with two or more, or lift it by machine.")
-	noteCSA   = calc.Text("bar-data.note.csa: For hooks of metric bars, see CSA A23.1 or the drawings.")
-	drawBars  = calc.Text("bar-data.draw.title: Weight of the bar and its neighbours")
-	drawBarsD = calc.Text("bar-data.draw.desc: {bar}: {mass}. {count} bars weigh {weight}.")
+	noteHeavy = calc.Text("One bar weighs {weight}. Carry it with two or more, or lift it by machine.")
+	noteCSA   = calc.Text("For hooks of metric bars, see CSA A23.1 or the drawings.")
+	drawBars  = calc.Text("Weight of the bar and its neighbours")
+	drawBarsD = calc.Text("{bar}: {mass}. {count} bars weigh {weight}.")
 )
 
 // heavyLift is the mass above which one bar is more than one hand should

@@ -10,8 +10,8 @@ import (
 // to hold against a drawing. It never picks one.
 var BarLaps = &calc.Calculator{
 	ID:       "bar-laps",
-	Title:    calc.Text("bar-laps.title: Laps to check a drawing by"),
-	Purpose:  calc.Text("bar-laps.purpose: What lap several codes ask for, side by side, to hold against the drawing."),
+	Title:    calc.Text("Laps to check a drawing by"),
+	Purpose:  calc.Text("What lap several codes ask for, side by side, to hold against the drawing."),
 	In:       lapsIn,
 	Out:      lapsOut,
 	Formulas: []*calc.Formula{development318, developmentA23, classB, lapIRC, hook318},
@@ -27,11 +27,11 @@ var BarLaps = &calc.Calculator{
 		sourceA615, sourceG30,
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("bar-laps.caution.check: Only to check a drawing, never to design. A short lap can bring a wall down. The drawing and the engineer decide.")},
-		{Level: calc.LevelCaution, Text: calc.Text("bar-laps.caution.side: The rows differ because the codes differ. None is picked here: ask which code the job is under.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Only to check a drawing, never to design. A short lap can bring a wall down. The drawing and the engineer decide.")},
+		{Level: calc.LevelCaution, Text: calc.Text("The rows differ because the codes differ. None is picked here: ask which code the job is under.")},
 	},
-	Tables: []calc.Table{{ID: "class-b", Title: calc.Text("bar-laps.table.class-b: Class B lap by ACI 318, cover kept"),
-		Note: calc.Text("bar-laps.table.class-b.note: Grade 60 (420 MPa), bare bars, normal weight, not top bars. To check a drawing only."),
+	Tables: []calc.Table{{ID: "class-b", Title: calc.Text("Class B lap by ACI 318, cover kept"),
+		Note: calc.Text("Grade 60 (420 MPa), bare bars, normal weight, not top bars. To check a drawing only."),
 		Out:  "lap-aci", Down: calc.Axis{Path: "bar", US: []string{"3", "4", "5", "6", "7", "10m", "15m"}},
 		Across: calc.Axis{Path: "fc", US: []string{"2500 psi", "3000 psi", "3500 psi", "4000 psi", "5000 psi"}, Metric: []string{"20 MPa", "25 MPa", "30 MPa", "35 MPa"}}}},
 	Compute: computeLaps,
@@ -39,32 +39,32 @@ var BarLaps = &calc.Calculator{
 }
 
 const (
-	whyGrade   = calc.Text("bar-laps.why.grade: Bars are sold from Grade 40 to Grade 100.")
-	whyFcLow   = calc.Text("bar-laps.why.fc-low: Codes ask for at least 2500 psi (17 MPa).")
-	whyFcHigh  = calc.Text("bar-laps.why.fc-high: Stronger concrete is beyond these simple forms.")
-	labelGrade = calc.Text("bar-laps.fy: Yield strength of the bar")
+	whyGrade   = calc.Text("Bars are sold from Grade 40 to Grade 100.")
+	whyFcLow   = calc.Text("Codes ask for at least 2500 psi (17 MPa).")
+	whyFcHigh  = calc.Text("Stronger concrete is beyond these simple forms.")
+	labelGrade = calc.Text("Yield strength of the bar")
 )
 
 // Yield strengths are written in round psi or MPa.
 var yield = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 100}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 1}}
 
 var lapsIn = []calc.Field{
-	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: barOptions, Label: calc.Text("bar-laps.bar: Bar")},
+	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: barOptions, Label: calc.Text("Bar")},
 	{ID: "fy", Display: &yield, Usual: "60000 psi", Label: labelGrade,
-		Help: calc.Text("bar-laps.fy.help: Grade 60: 60,000 psi. Grade 400: 400 MPa."),
+		Help: calc.Text("Grade 60: 60,000 psi. Grade 400: 400 MPa."),
 		Min:  &calc.Limit{At: 40000, Unit: "psi", Why: whyGrade}, Max: &calc.Limit{At: 100000, Unit: "psi", Why: whyGrade}},
-	{ID: "fc", Display: &displays.Strength, Usual: "3000 psi", Label: calc.Text("bar-laps.fc: Concrete strength, 28 days"),
+	{ID: "fc", Display: &displays.Strength, Usual: "3000 psi", Label: calc.Text("Concrete strength, 28 days"),
 		Min: &calc.Limit{At: 2450, Unit: "psi", Why: whyFcLow, Source: "aci318"}, Max: &calc.Limit{At: 15000, Unit: "psi", Why: whyFcHigh}},
-	{ID: "top", Kind: calc.Flag, Usual: "no", Label: calc.Text("bar-laps.top: Top bar"),
-		Help: calc.Text("bar-laps.top.help: Level bar with more than 12 in (300 mm) cast under it.")},
-	{ID: "coating", Kind: calc.Choice, Usual: "none", Label: calc.Text("bar-laps.coating: Coating"), Options: []calc.Option{
-		{ID: "none", Label: calc.Text("bar-laps.coating.none: bare or galvanized")},
-		{ID: "epoxy", Label: calc.Text("bar-laps.coating.epoxy: epoxy, well covered and apart")},
-		{ID: "epoxy-close", Label: calc.Text("bar-laps.coating.epoxy-close: epoxy, cover under 3 or gap under 6 diameters")},
+	{ID: "top", Kind: calc.Flag, Usual: "no", Label: calc.Text("Top bar"),
+		Help: calc.Text("Level bar with more than 12 in (300 mm) cast under it.")},
+	{ID: "coating", Kind: calc.Choice, Usual: "none", Label: calc.Text("Coating"), Options: []calc.Option{
+		{ID: "none", Label: calc.Text("bare or galvanized")},
+		{ID: "epoxy", Label: calc.Text("epoxy, well covered and apart")},
+		{ID: "epoxy-close", Label: calc.Text("epoxy, cover under 3 or gap under 6 diameters")},
 	}},
-	{ID: "light", Kind: calc.Flag, Usual: "no", Label: calc.Text("bar-laps.light: Lightweight concrete")},
-	{ID: "drawn", Display: &displays.Inches, Optional: true, Usual: "24 in", Label: calc.Text("bar-laps.drawn: Lap on the drawing"),
-		Help: calc.Text("bar-laps.drawn.help: Empty: nothing is compared."),
+	{ID: "light", Kind: calc.Flag, Usual: "no", Label: calc.Text("Lightweight concrete")},
+	{ID: "drawn", Display: &displays.Inches, Optional: true, Usual: "24 in", Label: calc.Text("Lap on the drawing"),
+		Help: calc.Text("Empty: nothing is compared."),
 		Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 400, Unit: "in", Why: displays.CheckUnit}},
 }
 
@@ -79,36 +79,36 @@ const (
 )
 
 var lapRules = []calc.Option{
-	{ID: ruleACI, Label: calc.Text("bar-laps.rule.aci-kept: ACI 318, cover kept")},
-	{ID: ruleACIOther, Label: calc.Text("bar-laps.rule.aci-other: ACI 318, other cases")},
-	{ID: ruleCSA, Label: calc.Text("bar-laps.rule.csa-kept: CSA A23.3, cover kept")},
-	{ID: ruleCSAOther, Label: calc.Text("bar-laps.rule.csa-other: CSA A23.3, other cases")},
-	{ID: ruleIRC, Label: calc.Text("bar-laps.rule.irc: IRC table, houses")},
-	{ID: ruleBC, Label: calc.Text("bar-laps.rule.bc: BC code, small houses")},
+	{ID: ruleACI, Label: calc.Text("ACI 318, cover kept")},
+	{ID: ruleACIOther, Label: calc.Text("ACI 318, other cases")},
+	{ID: ruleCSA, Label: calc.Text("CSA A23.3, cover kept")},
+	{ID: ruleCSAOther, Label: calc.Text("CSA A23.3, other cases")},
+	{ID: ruleIRC, Label: calc.Text("IRC table, houses")},
+	{ID: ruleBC, Label: calc.Text("BC code, small houses")},
 }
 
 var verdicts = []calc.Option{
-	{ID: "shorter", Label: calc.Text("bar-laps.drawing.shorter: shorter than this")},
-	{ID: "longer", Label: calc.Text("bar-laps.drawing.longer: as long or longer")},
+	{ID: "shorter", Label: calc.Text("shorter than this")},
+	{ID: "longer", Label: calc.Text("as long or longer")},
 }
 
 // The rows are the answer; what stands large is only how far they lie apart.
 var lapsOut = []calc.Field{
-	{ID: "least", Display: &lapLength, Lead: true, Label: calc.Text("bar-laps.out.least: Shortest lap of the rows")},
-	{ID: "most", Display: &lapLength, Lead: true, Label: calc.Text("bar-laps.out.most: Longest lap of the rows")},
-	{ID: "laps", Kind: calc.Rows, Label: calc.Text("bar-laps.out.laps: Rule by rule"), Cols: []calc.Field{
-		{ID: "rule", Kind: calc.Choice, Options: lapRules, Label: calc.Text("bar-laps.out.rule: Rule")},
-		{ID: "development", Display: &lapLength, Label: calc.Text("bar-laps.out.development: Development")},
-		{ID: "lap-a", Display: &lapLength, Label: calc.Text("bar-laps.out.lap-a: Lap, Class A")},
-		{ID: "lap-b", Display: &lapLength, Label: calc.Text("bar-laps.out.lap-b: Lap, Class B or table")},
-		{ID: "drawing", Kind: calc.Choice, Options: verdicts, Label: calc.Text("bar-laps.out.drawing: The drawing's lap is")},
+	{ID: "least", Display: &lapLength, Lead: true, Label: calc.Text("Shortest lap of the rows")},
+	{ID: "most", Display: &lapLength, Lead: true, Label: calc.Text("Longest lap of the rows")},
+	{ID: "laps", Kind: calc.Rows, Label: calc.Text("Rule by rule"), Cols: []calc.Field{
+		{ID: "rule", Kind: calc.Choice, Options: lapRules, Label: calc.Text("Rule")},
+		{ID: "development", Display: &lapLength, Label: calc.Text("Development")},
+		{ID: "lap-a", Display: &lapLength, Label: calc.Text("Lap, Class A")},
+		{ID: "lap-b", Display: &lapLength, Label: calc.Text("Lap, Class B or table")},
+		{ID: "drawing", Kind: calc.Choice, Options: verdicts, Label: calc.Text("The drawing's lap is")},
 	}},
-	{ID: "lap-aci", Display: &lapLength, Label: calc.Text("bar-laps.out.lap-aci: Class B, ACI, cover kept")},
-	{ID: "hook", Display: &lapLength, Label: calc.Text("bar-laps.out.hook: Hook development, ACI"),
-		Help: calc.Text("bar-laps.out.hook.help: By ACI 318-14, from the face where it is needed.")},
-	{ID: "hook-covered", Display: &lapLength, Label: calc.Text("bar-laps.out.hook-covered: Hook, well covered, ACI"),
-		Help: calc.Text("bar-laps.out.hook-covered.help: With 2-1/2 in at the side and 2 in behind a 90° tail.")},
-	{ID: "diameters", Display: &diameters, Label: calc.Text("bar-laps.out.diameters: Drawn lap in bar diameters")},
+	{ID: "lap-aci", Display: &lapLength, Label: calc.Text("Class B, ACI, cover kept")},
+	{ID: "hook", Display: &lapLength, Label: calc.Text("Hook development, ACI"),
+		Help: calc.Text("By ACI 318-14, from the face where it is needed.")},
+	{ID: "hook-covered", Display: &lapLength, Label: calc.Text("Hook, well covered, ACI"),
+		Help: calc.Text("With 2-1/2 in at the side and 2 in behind a 90° tail.")},
+	{ID: "diameters", Display: &diameters, Label: calc.Text("Drawn lap in bar diameters")},
 }
 
 var diameters = quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 1, Rounding: quantity.Down}}

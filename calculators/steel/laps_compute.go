@@ -7,12 +7,12 @@ import (
 )
 
 const (
-	noteShort = calc.Text("bar-laps.note.short: The drawing's lap is shorter than some rows. Ask the engineer which code and class it follows.")
-	noteNoLap = calc.Text("bar-laps.note.no-lap: No laps in bars this large: codes want couplers or welds.")
-	noteIRC   = calc.Text("bar-laps.note.irc: The IRC table knows only #4 to #6 of Grade 40 and 60. It has no row here.")
-	noteGrade = calc.Text("bar-laps.note.grade: Above Grade 60 the factor for the grade is from the 2019 code. Older editions have none.")
-	noteFlat  = calc.Text("bar-laps.note.flat: The IRC and BC rows know no factor for top bars, coating or lightweight concrete.")
-	noteCap   = calc.Text("bar-laps.note.cap: Concrete above {limit} earns no shorter lap: the codes cap its root.")
+	noteShort = calc.Text("The drawing's lap is shorter than some rows. Ask the engineer which code and class it follows.")
+	noteNoLap = calc.Text("No laps in bars this large: codes want couplers or welds.")
+	noteIRC   = calc.Text("The IRC table knows only #4 to #6 of Grade 40 and 60. It has no row here.")
+	noteGrade = calc.Text("Above Grade 60 the factor for the grade is from the 2019 code. Older editions have none.")
+	noteFlat  = calc.Text("The IRC and BC rows know no factor for top bars, coating or lightweight concrete.")
+	noteCap   = calc.Text("Concrete above {limit} earns no shorter lap: the codes cap its root.")
 )
 
 const (

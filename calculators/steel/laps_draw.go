@@ -9,10 +9,10 @@ import (
 )
 
 const (
-	drawLapsT  = calc.Text("bar-laps.draw.title: Laps by each rule")
-	drawLapsD  = calc.Text("bar-laps.draw.desc: Class B or table laps of {bar}, from {low} to {high}. None is picked.")
-	drawLapsL  = calc.Text("bar-laps.draw.line: Dashed: the drawing's {drawn}")
-	drawNoLaps = calc.Text("bar-laps.draw.none: No laps in bars this large")
+	drawLapsT  = calc.Text("Laps by each rule")
+	drawLapsD  = calc.Text("Class B or table laps of {bar}, from {low} to {high}. None is picked.")
+	drawLapsL  = calc.Text("Dashed: the drawing's {drawn}")
+	drawNoLaps = calc.Text("No laps in bars this large")
 )
 
 // drawLaps shows the laps of every rule on one scale, the drawing's as a

@@ -56,7 +56,7 @@ func TestNotes(t *testing.T) {
 		{AggregateSize, askGap, true, []string{"gap="}}, {AggregateSize, askGap, false, nil},
 	} {
 		if res := calctest.Run(t, c.c, c.typed...); calctest.Noted(res, c.note) != c.yes {
-			t.Errorf("%s %v: note %s: %v", c.c.ID, c.typed, c.note.Key(), !c.yes)
+			t.Errorf("%s %v: note %s: %v", c.c.ID, c.typed, c.note.EN(), !c.yes)
 		}
 	}
 }

@@ -8,12 +8,12 @@ import (
 )
 
 const (
-	refuseFirst  = calc.Text("bar-take-off.refuse.first: The first vertical is past the middle of the wall.")
-	refuseCourse = calc.Text("bar-take-off.refuse.course: The outer horizontals cross: foot and top distances exceed the height.")
-	noteLong     = calc.Text("bar-take-off.note.long: {part} are longer than the stock. They are counted with laps; the drawing must show where.")
-	askLap       = calc.Text("bar-take-off.ask.lap: This lap is under {limit} of the horizontal bar. Is it what the drawing says?")
-	askMixed     = calc.Text("bar-take-off.ask.mixed: Marks of both systems stand together. Does the drawing really mix them?")
-	askWide      = calc.Text("bar-take-off.ask.wide: Codes for such walls end at {limit} between bars. Does the drawing say more?")
+	refuseFirst  = calc.Text("The first vertical is past the middle of the wall.")
+	refuseCourse = calc.Text("The outer horizontals cross: foot and top distances exceed the height.")
+	noteLong     = calc.Text("{part} are longer than the stock. They are counted with laps; the drawing must show where.")
+	askLap       = calc.Text("This lap is under {limit} of the horizontal bar. Is it what the drawing says?")
+	askMixed     = calc.Text("Marks of both systems stand together. Does the drawing really mix them?")
+	askWide      = calc.Text("Codes for such walls end at {limit} between bars. Does the drawing say more?")
 )
 
 const (

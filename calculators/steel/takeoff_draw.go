@@ -10,8 +10,8 @@ import (
 )
 
 const (
-	drawWallT = calc.Text("bar-take-off.draw.title: Bars in the wall")
-	drawWallD = calc.Text("bar-take-off.draw.desc: {verticals} verticals and {courses} horizontals in each layer. {weight} with waste, {bars} stock bars.")
+	drawWallT = calc.Text("Bars in the wall")
+	drawWallD = calc.Text("{verticals} verticals and {courses} horizontals in each layer. {weight} with waste, {bars} stock bars.")
 
 	wallLeft, wallTop = 10.0, 8.0
 	wallWide          = figure.ChartWidth - 2*wallLeft

@@ -9,16 +9,16 @@ import "coursebook/calculators/calc"
 // equivalent age. It gives a strength only by the reader's own curve.
 var Maturity = &calc.Calculator{
 	ID:       "maturity",
-	Title:    calc.Text("maturity.title: Maturity from temperature"),
-	Purpose:  calc.Text("maturity.purpose: How mature the concrete is, from temperatures measured in it."),
+	Title:    calc.Text("Maturity from temperature"),
+	Purpose:  calc.Text("How mature the concrete is, from temperatures measured in it."),
 	In:       maturityIn,
 	Out:      maturityOut,
 	Formulas: maturityFormulas,
 	Sources:  maturitySources,
 	Cautions: []calc.Caution{
 		{Level: calc.LevelWarning, Text: estimateOnly},
-		{Level: calc.LevelCaution, Text: calc.Text("maturity.caution.mix: A strength curve holds for the one mix it was made with, while the concrete stays moist.")},
-		{Level: calc.LevelNotice, Text: calc.Text("maturity.caution.rule: Between two readings, their mean counts. The standard reads every half hour for two days; hand readings are coarser.")},
+		{Level: calc.LevelCaution, Text: calc.Text("A strength curve holds for the one mix it was made with, while the concrete stays moist.")},
+		{Level: calc.LevelNotice, Text: calc.Text("Between two readings, their mean counts. The standard reads every half hour for two days; hand readings are coarser.")},
 	},
 	Tables:  maturityTables,
 	Compute: computeMaturity,
@@ -37,8 +37,8 @@ var maturitySources = []calc.Source{
 var maturityTables = []calc.Table{
 	{
 		ID:     "constant",
-		Title:  calc.Text("maturity.table.constant: Equivalent age at steady temperature"),
-		Note:   calc.Text("maturity.table.constant.note: By time since placing and one steady temperature. Other inputs as at first."),
+		Title:  calc.Text("Equivalent age at steady temperature"),
+		Note:   calc.Text("By time since placing and one steady temperature. Other inputs as at first."),
 		Out:    "age",
 		Down:   calc.Axis{Path: "readings.1.time", US: []string{"12 h", "24 h", "48 h", "72 h", "168 h"}},
 		Across: calc.Axis{Path: "readings.1.temperature", US: []string{"40 °F", "50 °F", "60 °F", "73.4 °F", "90 °F"}, Metric: []string{"5 °C", "10 °C", "15 °C", "23 °C", "30 °C"}},

@@ -11,12 +11,12 @@ import (
 )
 
 const (
-	drawMaturityTitle = calc.Text("maturity.draw.title: Temperature over time")
-	drawMaturityDesc  = calc.Text("maturity.draw.desc: Concrete between {low} and {high} over {time}. Factor {factor}, equivalent age {age}.")
-	drawTemperature   = calc.Text("maturity.draw.temperature: Temperature, {unit}")
-	drawHours         = calc.Text("maturity.draw.hours: Hours since placing")
-	drawConcrete      = calc.Text("maturity.draw.concrete: Concrete, straight between readings")
-	drawDatum         = calc.Text("maturity.draw.datum: Datum: below it nothing counts")
+	drawMaturityTitle = calc.Text("Temperature over time")
+	drawMaturityDesc  = calc.Text("Concrete between {low} and {high} over {time}. Factor {factor}, equivalent age {age}.")
+	drawTemperature   = calc.Text("Temperature, {unit}")
+	drawHours         = calc.Text("Hours since placing")
+	drawConcrete      = calc.Text("Concrete, straight between readings")
+	drawDatum         = calc.Text("Datum: below it nothing counts")
 )
 
 // drawMaturity plots the readings over time, with the datum as a limit.

@@ -31,14 +31,14 @@ var (
 )
 
 const (
-	whyFrozen    = calc.Text("maturity.why.frozen: Frozen concrete gains nothing. Check the reading.")
-	whyBoiling   = calc.Text("maturity.why.boiling: No wall gets this hot. Check the reading.")
-	whyLong      = calc.Text("maturity.why.long: Maturity is for young concrete.")
-	whyDatum     = calc.Text("maturity.why.datum: Published datum temperatures lie between −11 °C and 10 °C.")
-	whyEnergy    = calc.Text("maturity.why.energy: Cements lie between 25 and 70 kJ/mol.")
-	whyRefer     = calc.Text("maturity.why.reference: Reference temperatures in use are 20 °C and 23 °C.")
-	whyCurve     = calc.Text("maturity.why.curve: Take the figures from the report of the curve.")
-	estimateOnly = calc.Text("strength.caution.estimate: Estimate only. It is no leave to strip, load or backfill. Those wait for the engineer's word.")
+	whyFrozen    = calc.Text("Frozen concrete gains nothing. Check the reading.")
+	whyBoiling   = calc.Text("No wall gets this hot. Check the reading.")
+	whyLong      = calc.Text("Maturity is for young concrete.")
+	whyDatum     = calc.Text("Published datum temperatures lie between −11 °C and 10 °C.")
+	whyEnergy    = calc.Text("Cements lie between 25 and 70 kJ/mol.")
+	whyRefer     = calc.Text("Reference temperatures in use are 20 °C and 23 °C.")
+	whyCurve     = calc.Text("Take the figures from the report of the curve.")
+	estimateOnly = calc.Text("Estimate only. It is no leave to strip, load or backfill. Those wait for the engineer's word.")
 )
 
 func hasCurve(c calc.Case) bool { return c.Choice("curve") != curveNone }
@@ -48,89 +48,89 @@ func isHyper(c calc.Case) bool  { return c.Choice("curve") == curveHyper }
 var maturityIn = []calc.Field{
 	{
 		ID: "readings", Kind: calc.Rows, MinRows: 1, MaxRows: 60,
-		Label: calc.Text("maturity.readings: Readings"),
-		Help:  calc.Text("maturity.readings.help: In order. One row alone means that temperature since placing."),
+		Label: calc.Text("Readings"),
+		Help:  calc.Text("In order. One row alone means that temperature since placing."),
 		Usual: "0 h | 68 °F; 6 h | 75 °F; 12 h | 92 °F; 24 h | 88 °F; 48 h | 72 °F; 72 h | 66 °F",
 		Cols: []calc.Field{
-			{ID: "time", Display: &tenthHours, Label: calc.Text("maturity.readings.time: Time since placing"),
+			{ID: "time", Display: &tenthHours, Label: calc.Text("Time since placing"),
 				Min: &calc.Limit{At: 0, Unit: "h", Why: displays.NotMinus}, Max: &calc.Limit{At: 60, Unit: "d", Why: whyLong}},
-			{ID: "temperature", Display: &reading, Label: calc.Text("maturity.readings.temperature: Concrete temperature"),
+			{ID: "temperature", Display: &reading, Label: calc.Text("Concrete temperature"),
 				Min: &calc.Limit{At: 0, Unit: "°F", Why: whyFrozen}, Max: &calc.Limit{At: 212, Unit: "°F", Why: whyBoiling}},
 		},
 	},
 	{
 		ID: "datum", Display: &reading, Usual: "32 °F",
-		Label: calc.Text("maturity.datum: Datum temperature"),
-		Help:  calc.Text("maturity.datum.help: 0 °C for plain Type I by ASTM; highway manuals use −10 °C."),
+		Label: calc.Text("Datum temperature"),
+		Help:  calc.Text("0 °C for plain Type I by ASTM; highway manuals use −10 °C."),
 		Min:   &calc.Limit{At: -12, Unit: "°C", Why: whyDatum, Source: "c1074"}, Max: &calc.Limit{At: 10, Unit: "°C", Why: whyDatum, Source: "c1074"},
 	},
 	{
 		ID: "energy", Display: &displays.Tenths, Usual: "41.5",
-		Label: calc.Text("maturity.energy: Activation energy, kJ/mol"),
-		Help:  calc.Text("maturity.energy.help: 40 to 45 for plain Type I. Other mixes need a test."),
+		Label: calc.Text("Activation energy, kJ/mol"),
+		Help:  calc.Text("40 to 45 for plain Type I. Other mixes need a test."),
 		Min:   &calc.Limit{At: 25, Why: whyEnergy}, Max: &calc.Limit{At: 70, Why: whyEnergy},
 	},
 	{
 		ID: "reference", Display: &referenceAt, Usual: "73.4 °F",
-		Label: calc.Text("maturity.reference: Reference temperature"),
-		Help:  calc.Text("maturity.reference.help: 23 °C, or 20 °C where the curve was made so."),
+		Label: calc.Text("Reference temperature"),
+		Help:  calc.Text("23 °C, or 20 °C where the curve was made so."),
 		Min:   &calc.Limit{At: 15, Unit: "°C", Why: whyRefer}, Max: &calc.Limit{At: 30, Unit: "°C", Why: whyRefer},
 	},
 	{
 		ID: "curve", Kind: calc.Choice, Usual: curveNone,
-		Label: calc.Text("maturity.curve: Strength curve of this mix"),
-		Help:  calc.Text("maturity.curve.help: From the lab's report, over the factor in °C·h."),
+		Label: calc.Text("Strength curve of this mix"),
+		Help:  calc.Text("From the lab's report, over the factor in °C·h."),
 		Options: []calc.Option{
-			{ID: curveNone, Label: calc.Text("maturity.curve.none: none")},
-			{ID: curveLog, Label: calc.Text("maturity.curve.log: a + b × log of the factor")},
-			{ID: curveHyper, Label: calc.Text("maturity.curve.hyperbolic: hyperbolic: limit, rate, start")},
+			{ID: curveNone, Label: calc.Text("none|feminine")},
+			{ID: curveLog, Label: calc.Text("a + b × log of the factor")},
+			{ID: curveHyper, Label: calc.Text("hyperbolic: limit, rate, start")},
 		},
 	},
 	{
-		ID: "curve-a", Display: &curveStrength, Optional: true, When: isLog, Label: calc.Text("maturity.curve-a: a of the curve"),
+		ID: "curve-a", Display: &curveStrength, Optional: true, When: isLog, Label: calc.Text("a of the curve"),
 		Min: &calc.Limit{At: -50000, Unit: "psi", Why: whyCurve}, Max: &calc.Limit{At: 10000, Unit: "psi", Why: whyCurve},
 	},
 	{
-		ID: "curve-b", Display: &curveStrength, Optional: true, When: isLog, Label: calc.Text("maturity.curve-b: b of the curve"),
-		Help: calc.Text("maturity.curve-b.help: Gain for each tenfold factor: the log is to base 10."),
+		ID: "curve-b", Display: &curveStrength, Optional: true, When: isLog, Label: calc.Text("b of the curve"),
+		Help: calc.Text("Gain for each tenfold factor: the log is to base 10."),
 		Min:  &calc.Limit{At: 0, Unit: "psi", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 20000, Unit: "psi", Why: whyCurve},
 	},
 	{
-		ID: "curve-limit", Display: &curveStrength, Optional: true, When: isHyper, Label: calc.Text("maturity.curve-limit: Limiting strength"),
+		ID: "curve-limit", Display: &curveStrength, Optional: true, When: isHyper, Label: calc.Text("Limiting strength"),
 		Min: &calc.Limit{At: 0, Unit: "psi", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 20000, Unit: "psi", Why: whyCurve},
 	},
 	{
-		ID: "curve-rate", Display: &perDegreeHour, Optional: true, When: isHyper, Label: calc.Text("maturity.curve-rate: Rate, per °C·h"),
+		ID: "curve-rate", Display: &perDegreeHour, Optional: true, When: isHyper, Label: calc.Text("Rate, per °C·h"),
 		Min: &calc.Limit{At: 0, Open: true, Why: whyCurve}, Max: &calc.Limit{At: 1, Why: whyCurve},
 	},
 	{
-		ID: "curve-start", Display: &celsiusHours, Optional: true, When: isHyper, Usual: "0 C°·h", Label: calc.Text("maturity.curve-start: Factor where it starts"),
+		ID: "curve-start", Display: &celsiusHours, Optional: true, When: isHyper, Usual: "0 C°·h", Label: calc.Text("Factor where it starts"),
 		Min: &calc.Limit{At: 0, Unit: "C°·h", Why: whyCurve}, Max: &calc.Limit{At: 5000, Unit: "C°·h", Why: whyCurve},
 	},
 	{
-		ID: "curve-to", Display: &celsiusHours, Optional: true, When: hasCurve, Label: calc.Text("maturity.curve-to: Largest factor tested"),
-		Help: calc.Text("maturity.curve-to.help: Past the last cylinder broken, the curve is a guess."),
+		ID: "curve-to", Display: &celsiusHours, Optional: true, When: hasCurve, Label: calc.Text("Largest factor tested"),
+		Help: calc.Text("Past the last cylinder broken, the curve is a guess."),
 		Min:  &calc.Limit{At: 0, Unit: "C°·h", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 100000, Unit: "C°·h", Why: whyCurve},
 	},
 }
 
 var maturityOut = []calc.Field{
-	{ID: "factor", Display: &factorSize, Lead: true, Label: calc.Text("maturity.out.factor: Temperature-time, °C·h")},
-	{ID: "factor-f", Display: &fahrenheitHours, Label: calc.Text("maturity.out.factor-f: The same in °F·h")},
-	{ID: "age", Display: &displays.HalfHoursAtMost, Lead: true, Label: calc.Text("maturity.out.age: Equivalent age"),
-		Help: calc.Text("maturity.out.age.help: Hours at the reference temperature that give the same.")},
-	{ID: "age-ec", Display: &displays.HalfHoursAtMost, Label: calc.Text("maturity.out.age-ec: Age by Eurocode 2, 20 °C")},
-	{ID: "elapsed", Display: &tenthHours, Label: calc.Text("maturity.out.elapsed: Time covered by readings")},
-	{ID: "mean", Display: &reading, Label: calc.Text("maturity.out.mean: Mean temperature")},
-	{ID: "strength", Display: &strengthAtLeast, Lead: true, Label: calc.Text("maturity.out.strength: Strength by your curve"),
-		Help: calc.Text("maturity.out.strength.help: Estimate only.")},
+	{ID: "factor", Display: &factorSize, Lead: true, Label: calc.Text("Temperature-time, °C·h")},
+	{ID: "factor-f", Display: &fahrenheitHours, Label: calc.Text("The same in °F·h")},
+	{ID: "age", Display: &displays.HalfHoursAtMost, Lead: true, Label: calc.Text("Equivalent age"),
+		Help: calc.Text("Hours at the reference temperature that give the same.")},
+	{ID: "age-ec", Display: &displays.HalfHoursAtMost, Label: calc.Text("Age by Eurocode 2, 20 °C")},
+	{ID: "elapsed", Display: &tenthHours, Label: calc.Text("Time covered by readings")},
+	{ID: "mean", Display: &reading, Label: calc.Text("Mean temperature")},
+	{ID: "strength", Display: &strengthAtLeast, Lead: true, Label: calc.Text("Strength by your curve"),
+		Help: calc.Text("Estimate only.")},
 	{
-		ID: "intervals", Kind: calc.Rows, Label: calc.Text("maturity.out.intervals: Interval by interval"),
+		ID: "intervals", Kind: calc.Rows, Label: calc.Text("Interval by interval"),
 		Cols: []calc.Field{
-			{ID: "to", Display: &tenthHours, Label: calc.Text("maturity.out.to: Until")},
-			{ID: "mean", Display: &reading, Label: calc.Text("maturity.out.interval-mean: Mean")},
-			{ID: "factor", Display: &factorSize, Label: calc.Text("maturity.out.interval-factor: Factor so far")},
-			{ID: "age", Display: &displays.HalfHoursAtMost, Label: calc.Text("maturity.out.interval-age: Age so far")},
+			{ID: "to", Display: &tenthHours, Label: calc.Text("Until")},
+			{ID: "mean", Display: &reading, Label: calc.Text("Mean")},
+			{ID: "factor", Display: &factorSize, Label: calc.Text("Factor so far")},
+			{ID: "age", Display: &displays.HalfHoursAtMost, Label: calc.Text("Age so far")},
 		},
 	},
 }

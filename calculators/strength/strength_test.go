@@ -65,7 +65,7 @@ func TestMaturityNotes(t *testing.T) {
 		{noteNothing, true, []string{"curve=log", "curve-a=-9000 psi", "curve-b=1500 psi", "curve-to=5000 C°·h"}},
 	} {
 		if res := calctest.Run(t, Maturity, c.typed...); calctest.Noted(res, c.note) != c.yes {
-			t.Errorf("%v: note %s: %v", c.typed, c.note.Key(), !c.yes)
+			t.Errorf("%v: note %s: %v", c.typed, c.note.EN(), !c.yes)
 		}
 	}
 }
@@ -138,7 +138,7 @@ func TestGainNotes(t *testing.T) {
 	} {
 		res := calctest.Run(t, StrengthGain, c.typed...)
 		if calctest.Noted(res, c.note) != c.yes {
-			t.Errorf("%v: note %s: %v", c.typed, c.note.Key(), !c.yes)
+			t.Errorf("%v: note %s: %v", c.typed, c.note.EN(), !c.yes)
 		}
 	}
 	if calctest.Run(t, StrengthGain, "target=106 %", "cement=steam-1").Out.Has("time-aci") {

@@ -8,66 +8,66 @@ import (
 )
 
 const (
-	blockFloats = calc.Text("block-out-uplift.note.floats: It floats. Strap it down before placing, to something that holds {force}.")
-	blockStays  = calc.Text("block-out-uplift.note.stays: Its own weight holds it down by the numbers. Strap it all the same: the poker shakes it loose.")
-	blockUneven = calc.Text("block-out-uplift.note.uneven: The levels differ by {gap}. Brace against the push, or even them out as you place.")
-	blockEven   = calc.Text("block-out-uplift.note.even: Both sides stand at one height. Keep it so while placing.")
-	blockSlow   = calc.Text("block-out-uplift.note.slow: All concrete counts as fluid. Placing slowly lets the lower part stiffen; no credit is taken for it.")
+	blockFloats = calc.Text("It floats. Strap it down before placing, to something that holds {force}.")
+	blockStays  = calc.Text("Its own weight holds it down by the numbers. Strap it all the same: the poker shakes it loose.")
+	blockUneven = calc.Text("The levels differ by {gap}. Brace against the push, or even them out as you place.")
+	blockEven   = calc.Text("Both sides stand at one height. Keep it so while placing.")
+	blockSlow   = calc.Text("All concrete counts as fluid. Placing slowly lets the lower part stiffen; no credit is taken for it.")
 )
 
 var eqVolume = &calc.Formula{
-	ID: "volume", Title: calc.Text("block-out-uplift.eq.volume: Volume in the concrete"),
+	ID: "volume", Title: calc.Text("Volume in the concrete"),
 	Expr: "l*b*min(a, h)", Result: calc.Var{Symbol: "V", Meaning: meansVolume, Unit: "m³", US: "ft³"},
 	Vars: []calc.Var{
-		{Symbol: "l", Meaning: calc.Text("block-out-uplift.means.l: length along the wall"), Unit: "m", US: "ft"},
+		{Symbol: "l", Meaning: calc.Text("length along the wall"), Unit: "m", US: "ft"},
 		{Symbol: "b", Meaning: meansThick, Unit: "m", US: "ft"}, {Symbol: "h", Meaning: meansTall, Unit: "m", US: "ft"}, {Symbol: "a", Meaning: meansLevel, Unit: "m", US: "ft"},
 	},
 	Fn: calc.Func4(Submerged), Go: "ties.Submerged", Source: "statics",
 }
 
 var eqUplift = &calc.Formula{
-	ID: "uplift", Title: calc.Text("block-out-uplift.eq.uplift: Uplift"),
+	ID: "uplift", Title: calc.Text("Uplift"),
 	Expr: "w*V - G", Result: calc.Var{Symbol: "U", Meaning: meansUplift, Unit: "kN", US: "lbf"},
 	Vars: []calc.Var{
 		{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"},
 		{Symbol: "V", Meaning: meansVolume, Unit: "m³", US: "ft³"},
-		{Symbol: "G", Meaning: calc.Text("block-out-uplift.means.g: own weight, as a force"), Unit: "kN", US: "lbf"},
+		{Symbol: "G", Meaning: calc.Text("own weight, as a force"), Unit: "kN", US: "lbf"},
 	},
 	Fn: calc.Func3(Uplift), Go: "ties.Uplift", Source: "archimedes",
-	Limits: calc.Text("block-out-uplift.eq.uplift.limits: Fresh concrete reaches its underside and is fluid all round."),
+	Limits: calc.Text("Fresh concrete reaches its underside and is fluid all round."),
 }
 
 var eqSide = &calc.Formula{
-	ID: "side", Title: calc.Text("block-out-uplift.eq.side: Push on one side"),
+	ID: "side", Title: calc.Text("Push on one side"),
 	Expr: "w*b*min(a, h)*(a - min(a, h)/2)", Result: calc.Var{Symbol: "F", Meaning: meansF, Unit: "kN", US: "lbf"},
 	Vars: []calc.Var{
 		{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}, {Symbol: "b", Meaning: meansThick, Unit: "m", US: "ft"},
 		{Symbol: "h", Meaning: meansTall, Unit: "m", US: "ft"}, {Symbol: "a", Meaning: meansLevel, Unit: "m", US: "ft"},
 	},
 	Fn: calc.Func4(SidePush), Go: "ties.SidePush", Source: "statics",
-	Limits: calc.Text("block-out-uplift.eq.side.limits: All concrete counts as fluid. What pushes the block is the difference of both sides."),
+	Limits: calc.Text("All concrete counts as fluid. What pushes the block is the difference of both sides."),
 }
 
 var eqStraps = &calc.Formula{
-	ID: "straps", Title: calc.Text("block-out-uplift.eq.straps: Straps, before rounding up"),
-	Expr: "k*U/S", Result: calc.Var{Symbol: "n", Meaning: calc.Text("block-out-uplift.means.n: straps, to be rounded up")},
+	ID: "straps", Title: calc.Text("Straps, before rounding up"),
+	Expr: "k*U/S", Result: calc.Var{Symbol: "n", Meaning: calc.Text("straps, to be rounded up")},
 	Vars: []calc.Var{
-		{Symbol: "k", Meaning: calc.Text("block-out-uplift.means.k: factor on the uplift")},
+		{Symbol: "k", Meaning: calc.Text("factor on the uplift")},
 		{Symbol: "U", Meaning: meansUplift, Unit: "kN", US: "lbf"},
-		{Symbol: "S", Meaning: calc.Text("block-out-uplift.means.s: rating of one strap"), Unit: "kN", US: "lbf"},
+		{Symbol: "S", Meaning: calc.Text("rating of one strap"), Unit: "kN", US: "lbf"},
 	},
 	Fn: calc.Func3(StrapShare), Go: "ties.StrapShare", Source: "strap",
 }
 
 const (
-	meansVolume = calc.Text("block-out-uplift.means.v: volume in the concrete")
-	meansUplift = calc.Text("block-out-uplift.means.u: uplift")
-	meansThick  = calc.Text("block-out-uplift.means.b: thickness in the wall")
-	meansTall   = calc.Text("block-out-uplift.means.h: height of the block-out")
-	meansLevel  = calc.Text("block-out-uplift.means.a: level of the concrete above its underside")
+	meansVolume = calc.Text("volume in the concrete")
+	meansUplift = calc.Text("uplift")
+	meansThick  = calc.Text("thickness in the wall")
+	meansTall   = calc.Text("height of the block-out")
+	meansLevel  = calc.Text("level of the concrete above its underside")
 
-	ofA = calc.Text("block-out-uplift.of.a: Side A")
-	ofB = calc.Text("block-out-uplift.of.b: Side B")
+	ofA = calc.Text("Side A")
+	ofB = calc.Text("Side B")
 
 	gravity = 9.80665 // m/s², standard
 )

@@ -9,11 +9,11 @@ import (
 )
 
 const (
-	blockTitle = calc.Text("block-out-uplift.figure.title: Block-out in the wall")
-	blockDesc  = calc.Text("block-out-uplift.figure.desc: Concrete stands {a} high on side A and {b} on side B. Uplift {uplift}, push to the lower side {push}, straps {straps}.")
-	blockLevel = calc.Text("block-out-uplift.figure.level: {side}: {level}")
-	blockUp    = calc.Text("block-out-uplift.figure.up: Uplift: {uplift}, straps: {straps}")
-	blockSide  = calc.Text("block-out-uplift.figure.side: Push to the lower side: {push}")
+	blockTitle = calc.Text("Block-out in the wall")
+	blockDesc  = calc.Text("Concrete stands {a} high on side A and {b} on side B. Uplift {uplift}, push to the lower side {push}, straps {straps}.")
+	blockLevel = calc.Text("{side}: {level}")
+	blockUp    = calc.Text("Uplift: {uplift}, straps: {straps}")
+	blockSide  = calc.Text("Push to the lower side: {push}")
 )
 
 // drawBlock shows the block-out between the two levels, seen on the wall.

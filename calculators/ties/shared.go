@@ -15,14 +15,14 @@ var (
 )
 
 const (
-	meansP = calc.Text("ties.means.p: pressure of the concrete")
-	meansF = calc.Text("ties.means.f: force")
-	meansW = calc.Text("ties.means.w: unit weight of the concrete")
+	meansP = calc.Text("pressure of the concrete")
+	meansF = calc.Text("force")
+	meansW = calc.Text("unit weight of the concrete")
 
-	labelWeight = calc.Text("ties.weight: Unit weight of the concrete")
-	helpWeight  = calc.Text("ties.weight.help: From the mix data. Leave the default if you do not know it.")
+	labelWeight = calc.Text("Unit weight of the concrete")
+	helpWeight  = calc.Text("From the mix data. Leave the default if you do not know it.")
 
-	cautionGovern = calc.Text("ties.caution.govern: The form maker's data, the engineer and the local code govern. This page does not replace them.")
+	cautionGovern = calc.Text("The form maker's data, the engineer and the local code govern. This page does not replace them.")
 )
 
 // Sources that several calculators name.

@@ -23,53 +23,53 @@ const (
 // checks ties alone: a weakened face is backed unless its capacity is known.
 var TieLoad = &calc.Calculator{
 	ID:      "tie-load",
-	Title:   calc.Text("tie-load.title: Load on a form tie"),
-	Purpose: calc.Text("tie-load.purpose: Shows what one tie carries, also beside missing or cut ties, and if the face must be backed."),
+	Title:   calc.Text("Load on a form tie"),
+	Purpose: calc.Text("Shows what one tie carries, also beside missing or cut ties, and if the face must be backed."),
 	In: []calc.Field{
 		{
 			ID: "pressure", Display: &displays.Rating, Usual: "600 psf",
-			Label: calc.Text("tie-load.pressure: Pressure at the tie"),
-			Help:  calc.Text("tie-load.pressure.help: At the depth of the tie, for the rise where the hose stands."),
+			Label: calc.Text("Pressure at the tie"),
+			Help:  calc.Text("At the depth of the tie, for the rise where the hose stands."),
 			Min:   &calc.Limit{At: 10, Unit: "psf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: displays.CheckUnit},
 		},
 		{
-			ID: "across", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("tie-load.across: Ties apart along the wall"),
+			ID: "across", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Ties apart along the wall"),
 			Min: &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 96, Unit: "in", Why: displays.CheckUnit},
 		},
 		{
-			ID: "up", Display: &displays.Inches, Usual: "16 in", Label: calc.Text("tie-load.up: Ties apart up the wall"),
+			ID: "up", Display: &displays.Inches, Usual: "16 in", Label: calc.Text("Ties apart up the wall"),
 			Min: &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 96, Unit: "in", Why: displays.CheckUnit},
 		},
 		{
-			ID: "missing", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("tie-load.missing: Ties missing or cut"),
-			Help: calc.Text("tie-load.missing.help: Next to one another, in one place."),
+			ID: "missing", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("Ties missing or cut"),
+			Help: calc.Text("Next to one another, in one place."),
 			Min:  &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Why: displays.Engineer},
 		},
 		{
-			ID: "sharing", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("tie-load.sharing: Whole ties that take over"),
-			Help: calc.Text("tie-load.sharing.help: Keep 2: one at each end of the gap. More only if the engineer says so."),
+			ID: "sharing", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("Whole ties that take over"),
+			Help: calc.Text("Keep 2: one at each end of the gap. More only if the engineer says so."),
 			Min:  &calc.Limit{At: 1, Why: displays.AboveZero}, Max: &calc.Limit{At: 8, Why: displays.CheckCount},
 		},
 		{
-			ID: "strength", Display: &forceIn, Optional: true, Usual: "2000 lbf", Label: calc.Text("tie-load.strength: Breaking strength of a tie"),
-			Help: calc.Text("tie-load.strength.help: From the form maker, tie in its foam. Empty: no verdict."),
+			ID: "strength", Display: &forceIn, Optional: true, Usual: "2000 lbf", Label: calc.Text("Breaking strength of a tie"),
+			Help: calc.Text("From the form maker, tie in its foam. Empty: no verdict."),
 			Min:  &calc.Limit{At: 50, Unit: "lbf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 100000, Unit: "lbf", Why: displays.CheckUnit},
 		},
 		{
-			ID: "factor", Display: &displays.Factor, Usual: "2", Label: calc.Text("tie-load.factor: Factor on breaking"),
-			Help: calc.Text("tie-load.factor.help: Breaking strength over working load. Enter 1 for a working load."),
+			ID: "factor", Display: &displays.Factor, Usual: "2", Label: calc.Text("Factor on breaking"),
+			Help: calc.Text("Breaking strength over working load. Enter 1 for a working load."),
 			Min:  &calc.Limit{At: 1, Why: displays.AskMaker}, Max: &calc.Limit{At: 10, Why: displays.CheckUnit},
 		},
 		{
-			ID: "face", Kind: calc.Choice, Usual: faceWhole, Label: calc.Text("tie-load.face: Face of the form there"),
+			ID: "face", Kind: calc.Choice, Usual: faceWhole, Label: calc.Text("Face of the form there"),
 			Options: []calc.Option{
-				{ID: faceWhole, Label: calc.Text("tie-load.face.whole: As the maker ships it")},
-				{ID: faceWeak, Label: calc.Text("tie-load.face.weak: Cut, patched, cracked or a joint on a joint")},
+				{ID: faceWhole, Label: calc.Text("As the maker ships it")},
+				{ID: faceWeak, Label: calc.Text("Cut, patched, cracked or a joint on a joint")},
 			},
 		},
 		{
-			ID: "capacity", Display: &displays.Rating, Optional: true, Label: calc.Text("tie-load.capacity: Capacity of the weak face"),
-			Help: calc.Text("tie-load.capacity.help: Only from the form maker or the engineer, for this very state."),
+			ID: "capacity", Display: &displays.Rating, Optional: true, Label: calc.Text("Capacity of the weak face"),
+			Help: calc.Text("Only from the form maker or the engineer, for this very state."),
 			Min:  &calc.Limit{At: 10, Unit: "psf", Why: displays.AskMaker}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: displays.AskMaker},
 		},
 		{
@@ -78,23 +78,23 @@ var TieLoad = &calc.Calculator{
 		},
 	},
 	Out: []calc.Field{
-		{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("tie-load.verdict: The ties alone"), Options: []calc.Option{
-			{ID: tieHolds, Label: calc.Text("tie-load.verdict.holds: Within the working load")},
-			{ID: tieFails, Label: calc.Text("tie-load.verdict.fails: Beyond the working load")},
-			{ID: tieUnrated, Label: calc.Text("tie-load.verdict.unrated: No strength, no verdict")},
+		{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The ties alone"), Options: []calc.Option{
+			{ID: tieHolds, Label: calc.Text("Within the working load")},
+			{ID: tieFails, Label: calc.Text("Beyond the working load")},
+			{ID: tieUnrated, Label: calc.Text("No strength, no verdict")},
 		}},
-		{ID: "load", Display: &displays.Force, Lead: true, Label: calc.Text("tie-load.load: Load on the busiest tie")},
-		{ID: "backing", Kind: calc.Choice, Lead: true, Label: calc.Text("tie-load.backing: The face"), Options: []calc.Option{
-			{ID: faceSound, Label: calc.Text("tie-load.backing.sound: Not weakened")},
-			{ID: faceBack, Label: calc.Text("tie-load.backing.back: Back it before placing")},
-			{ID: faceWithin, Label: calc.Text("tie-load.backing.within: Within the capacity entered")},
+		{ID: "load", Display: &displays.Force, Lead: true, Label: calc.Text("Load on the busiest tie")},
+		{ID: "backing", Kind: calc.Choice, Lead: true, Label: calc.Text("The face"), Options: []calc.Option{
+			{ID: faceSound, Label: calc.Text("Not weakened")},
+			{ID: faceBack, Label: calc.Text("Back it before placing")},
+			{ID: faceWithin, Label: calc.Text("Within the capacity entered")},
 		}},
-		{ID: "area", Display: &displays.Area, Label: calc.Text("tie-load.area: Face that one tie holds")},
-		{ID: "working", Display: &displays.ForceAtMost, Label: calc.Text("tie-load.working: Working load of a tie")},
-		{ID: "used", Display: &usedShare, Label: calc.Text("tie-load.used: Share of working load used")},
-		{ID: "widest", Display: &displays.InchesAtMost, Label: calc.Text("tie-load.widest: Widest spacing, along wall")},
-		{ID: "face-height", Display: &displays.HeightAtMost, Label: calc.Text("tie-load.face-height: Fluid height, weak face"),
-			Help: calc.Text("tie-load.face-height.help: Fluid concrete above the weak place, by the capacity entered.")},
+		{ID: "area", Display: &displays.Area, Label: calc.Text("Face that one tie holds")},
+		{ID: "working", Display: &displays.ForceAtMost, Label: calc.Text("Working load of a tie")},
+		{ID: "used", Display: &usedShare, Label: calc.Text("Share of working load used")},
+		{ID: "widest", Display: &displays.InchesAtMost, Label: calc.Text("Widest spacing, along wall")},
+		{ID: "face-height", Display: &displays.HeightAtMost, Label: calc.Text("Fluid height, weak face"),
+			Help: calc.Text("Fluid concrete above the weak place, by the capacity entered.")},
 	},
 	Formulas: []*calc.Formula{eqArea, eqLoad, eqWorking, eqWidest, eqFace},
 	Sources: []calc.Source{
@@ -107,12 +107,12 @@ var TieLoad = &calc.Calculator{
 		sourceStatics,
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("tie-load.caution.only: This checks ties only. How the foam bends and how the tie grips it is not in it.")},
+		{Level: calc.LevelWarning, Text: calc.Text("This checks ties only. How the foam bends and how the tie grips it is not in it.")},
 		{Level: calc.LevelWarning, Text: cautionGovern},
 	},
 	Tables: []calc.Table{{
-		ID: "load", Title: calc.Text("tie-load.table.load: Load on one tie by pressure and spacing along the wall"),
-		Note: calc.Text("tie-load.table.load.note: Ties 16 in. (405 mm) apart up the wall, none missing."),
+		ID: "load", Title: calc.Text("Load on one tie by pressure and spacing along the wall"),
+		Note: calc.Text("Ties 16 in. (405 mm) apart up the wall, none missing."),
 		Out:  "load", Set: []calc.Entry{{Path: "missing", Text: "0"}},
 		Down:   calc.Axis{Path: "pressure", US: []string{"300", "450", "600", "750", "900", "1200"}, Metric: []string{"15", "20", "30", "35", "45", "60"}},
 		Across: calc.Axis{Path: "across", US: []string{"6", "8", "12", "16", "24"}, Metric: []string{"150", "200", "300", "400", "600"}},

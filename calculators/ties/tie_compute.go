@@ -6,63 +6,63 @@ import (
 )
 
 const (
-	tieOver    = calc.Text("tie-load.note.over: The ties may tear. One carries {load} and may carry {working}. Do not place this way.")
-	tieFactor  = calc.Text("tie-load.note.factor: The factor is below 2. ACI 347 asks for at least 2 on form ties.")
-	tieAsk     = calc.Text("tie-load.ask.strength: What load breaks the tie? Without the form maker's figure there is no verdict.")
-	tieMany    = calc.Text("tie-load.note.many: So many missing in one place leave more than the ties in doubt. Ask the engineer.")
-	tieShare   = calc.Text("tie-load.note.share: More than two ties share the load. That holds only where the face spreads it both ways.")
-	tieBack    = calc.Text("tie-load.note.back: The face is weakened and no capacity is known. Back it with boards and a brace before placing.")
-	tieBeyond  = calc.Text("tie-load.note.beyond: The pressure of {pressure} is above the capacity entered. Back the face, or keep the fluid concrete to {height} above it.")
-	tieNoNeed  = calc.Text("tie-load.note.no-need: A capacity was entered, but the face is whole. It is not used.")
-	meansArea  = calc.Text("tie-load.means.area: face that one tie holds")
-	meansMiss  = calc.Text("tie-load.means.missing: ties missing")
-	meansShare = calc.Text("tie-load.means.sharing: whole ties that take over")
-	meansUp    = calc.Text("tie-load.means.up: ties apart up the wall")
-	meansWork  = calc.Text("tie-load.means.working: working load of a tie")
+	tieOver    = calc.Text("The ties may tear. One carries {load} and may carry {working}. Do not place this way.")
+	tieFactor  = calc.Text("The factor is below 2. ACI 347 asks for at least 2 on form ties.")
+	tieAsk     = calc.Text("What load breaks the tie? Without the form maker's figure there is no verdict.")
+	tieMany    = calc.Text("So many missing in one place leave more than the ties in doubt. Ask the engineer.")
+	tieShare   = calc.Text("More than two ties share the load. That holds only where the face spreads it both ways.")
+	tieBack    = calc.Text("The face is weakened and no capacity is known. Back it with boards and a brace before placing.")
+	tieBeyond  = calc.Text("The pressure of {pressure} is above the capacity entered. Back the face, or keep the fluid concrete to {height} above it.")
+	tieNoNeed  = calc.Text("A capacity was entered, but the face is whole. It is not used.")
+	meansArea  = calc.Text("face that one tie holds")
+	meansMiss  = calc.Text("ties missing")
+	meansShare = calc.Text("whole ties that take over")
+	meansUp    = calc.Text("ties apart up the wall")
+	meansWork  = calc.Text("working load of a tie")
 )
 
 var eqArea = &calc.Formula{
-	ID: "area", Title: calc.Text("tie-load.eq.area: Face that one tie holds"),
+	ID: "area", Title: calc.Text("Face that one tie holds"),
 	Expr: "s_h*s_v*(1 + n/m)", Result: calc.Var{Symbol: "A", Meaning: meansArea, Unit: "m²", US: "ft²"},
 	Vars: []calc.Var{
-		{Symbol: "s_h", Meaning: calc.Text("tie-load.means.across: ties apart along the wall"), Unit: "m", US: "ft"},
+		{Symbol: "s_h", Meaning: calc.Text("ties apart along the wall"), Unit: "m", US: "ft"},
 		{Symbol: "s_v", Meaning: meansUp, Unit: "m", US: "ft"},
 		{Symbol: "n", Meaning: meansMiss}, {Symbol: "m", Meaning: meansShare},
 	},
 	Fn: calc.Func4(TieArea), Go: "ties.TieArea", Source: "sharing",
-	Limits: calc.Text("tie-load.eq.area.limits: For ties only. It says nothing about the foam between them."),
+	Limits: calc.Text("For ties only. It says nothing about the foam between them."),
 }
 
 var eqLoad = &calc.Formula{
-	ID: "load", Title: calc.Text("tie-load.eq.load: Load on a tie"),
+	ID: "load", Title: calc.Text("Load on a tie"),
 	Expr: "p*A", Result: calc.Var{Symbol: "F", Meaning: meansF, Unit: "kN", US: "lbf"},
 	Vars: []calc.Var{{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"}, {Symbol: "A", Meaning: meansArea, Unit: "m²", US: "ft²"}},
 	Fn:   calc.Func2(TieForce), Go: "ties.TieForce", Source: "florida",
 }
 
 var eqWorking = &calc.Formula{
-	ID: "working", Title: calc.Text("tie-load.eq.working: Working load"),
+	ID: "working", Title: calc.Text("Working load"),
 	Expr: "F_b/k", Result: calc.Var{Symbol: "F_w", Meaning: meansWork, Unit: "kN", US: "lbf"},
-	Vars: []calc.Var{{Symbol: "F_b", Meaning: calc.Text("tie-load.means.strength: breaking strength of a tie"), Unit: "kN", US: "lbf"},
-		{Symbol: "k", Meaning: calc.Text("tie-load.means.factor: factor on breaking")}},
+	Vars: []calc.Var{{Symbol: "F_b", Meaning: calc.Text("breaking strength of a tie"), Unit: "kN", US: "lbf"},
+		{Symbol: "k", Meaning: calc.Text("factor on breaking")}},
 	Fn: calc.Func2(WorkingLoad), Go: "ties.WorkingLoad", Source: "factor",
 }
 
 var eqWidest = &calc.Formula{
-	ID: "widest", Title: calc.Text("tie-load.eq.widest: Widest spacing"),
-	Expr: "F_w/(p*s_v*(1 + n/m))", Result: calc.Var{Symbol: "s", Meaning: calc.Text("tie-load.means.widest: widest spacing along the wall"), Unit: "m", US: "ft"},
+	ID: "widest", Title: calc.Text("Widest spacing"),
+	Expr: "F_w/(p*s_v*(1 + n/m))", Result: calc.Var{Symbol: "s", Meaning: calc.Text("widest spacing along the wall"), Unit: "m", US: "ft"},
 	Vars: []calc.Var{
 		{Symbol: "F_w", Meaning: meansWork, Unit: "kN", US: "lbf"}, {Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
 		{Symbol: "s_v", Meaning: meansUp, Unit: "m", US: "ft"}, {Symbol: "n", Meaning: meansMiss}, {Symbol: "m", Meaning: meansShare},
 	},
 	Fn: calc.Func5(TieSpacing), Go: "ties.TieSpacing", Source: "army",
-	Limits: calc.Text("tie-load.eq.widest.limits: Rounded down. The working load has its factor in it already."),
+	Limits: calc.Text("Rounded down. The working load has its factor in it already."),
 }
 
 var eqFace = &calc.Formula{
-	ID: "face", Title: calc.Text("tie-load.eq.face: Fluid height for a face"),
-	Expr: "q/w", Result: calc.Var{Symbol: "h", Meaning: calc.Text("tie-load.means.height: depth of fluid concrete"), Unit: "m", US: "ft"},
-	Vars: []calc.Var{{Symbol: "q", Meaning: calc.Text("tie-load.means.capacity: capacity of the face"), Unit: "kPa", US: "psf"}, {Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}},
+	ID: "face", Title: calc.Text("Fluid height for a face"),
+	Expr: "q/w", Result: calc.Var{Symbol: "h", Meaning: calc.Text("depth of fluid concrete"), Unit: "m", US: "ft"},
+	Vars: []calc.Var{{Symbol: "q", Meaning: calc.Text("capacity of the face"), Unit: "kPa", US: "psf"}, {Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}},
 	Fn:   calc.Func2(FaceHeight), Go: "ties.FaceHeight", Source: "statics",
 }
 

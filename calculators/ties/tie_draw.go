@@ -9,10 +9,10 @@ import (
 )
 
 const (
-	tieTitle = calc.Text("tie-load.figure.title: Face of the form with its ties")
-	tieDesc  = calc.Text("tie-load.figure.desc: Ties {across} by {up} apart, {missing} missing. The shaded face of {area} hangs on one tie: {load}.")
-	tieGap   = calc.Text("tie-load.figure.gap: Cross: missing. Shaded: the face on one tie.")
-	tieSays  = calc.Text("tie-load.figure.load: Load on that tie: {load}")
+	tieTitle = calc.Text("Face of the form with its ties")
+	tieDesc  = calc.Text("Ties {across} by {up} apart, {missing} missing. The shaded face of {area} hangs on one tie: {load}.")
+	tieGap   = calc.Text("Cross: missing. Shaded: the face on one tie.")
+	tieSays  = calc.Text("Load on that tie: {load}")
 )
 
 // drawTie shows a piece of the face: whole ties as dots, missing ones as

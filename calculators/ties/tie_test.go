@@ -60,7 +60,7 @@ func TestFaceIsBackedUnlessItsCapacityIsKnown(t *testing.T) {
 		}
 		for _, n := range []calc.Text{tieBack, tieBeyond, tieNoNeed} {
 			if calctest.Noted(res, n) != (n == c.note) {
-				t.Errorf("%v: note %s", c.typed, n.Key())
+				t.Errorf("%v: note %s", c.typed, n.EN())
 			}
 		}
 	}
@@ -87,7 +87,7 @@ func TestTieVerdict(t *testing.T) {
 	res := calctest.Run(t, TieLoad)
 	for _, n := range []calc.Text{tieOver, tieFactor, tieMany, tieShare, tieAsk} {
 		if calctest.Noted(res, n) {
-			t.Errorf("the default case says %s", n.Key())
+			t.Errorf("the default case says %s", n.EN())
 		}
 	}
 }

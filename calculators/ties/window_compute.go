@@ -15,13 +15,13 @@ const (
 )
 
 const (
-	windowShort  = calc.Text("window-supports.note.short: Fewer than three spans fit on some side. There the board counts as a simple beam.")
-	windowFluid  = calc.Text("window-supports.note.fluid: No form pressure is entered: the full fluid head counts, down to {pressure} at the sill.")
-	windowCapped = calc.Text("window-supports.note.capped: The form pressure caps jambs and sill. The head carries the whole weight above it.")
-	windowNone   = calc.Text("window-supports.note.none: By the numbers one way needs no support inside. Set one in the middle all the same.")
-	windowRated  = calc.Text("window-supports.ask.rating: What may one support carry? Now only the board counts.")
-	windowTight  = calc.Text("window-supports.note.tight: Supports closer than {limit} leave no room to work. Use a thicker board or place slower.")
-	windowEven   = calc.Text("window-supports.note.even: Keep supports the same distance apart, and the first no farther from the corner.")
+	windowShort  = calc.Text("Fewer than three spans fit on some side. There the board counts as a simple beam.")
+	windowFluid  = calc.Text("No form pressure is entered: the full fluid head counts, down to {pressure} at the sill.")
+	windowCapped = calc.Text("The form pressure caps jambs and sill. The head carries the whole weight above it.")
+	windowNone   = calc.Text("By the numbers one way needs no support inside. Set one in the middle all the same.")
+	windowRated  = calc.Text("What may one support carry? Now only the board counts.")
+	windowTight  = calc.Text("Supports closer than {limit} leave no room to work. Use a thicker board or place slower.")
+	windowEven   = calc.Text("Keep supports the same distance apart, and the first no farther from the corner.")
 
 	tightest = 8 * 0.0254 // m, closest useful spacing; common practice
 )

@@ -9,12 +9,12 @@ import (
 )
 
 const (
-	windowTitle = calc.Text("window-supports.figure.title: Frame with its supports")
-	windowDesc  = calc.Text("window-supports.figure.desc: Opening {width} by {height}. Load on the head {head}, under the sill {sill}. Posts {posts}, spreaders {spreaders}, at most {spacing} apart.")
-	windowHead  = calc.Text("window-supports.figure.head: Head: {head}")
-	windowSill  = calc.Text("window-supports.figure.sill: Jamb foot and sill: {sill}")
-	windowSays  = calc.Text("window-supports.figure.says: Posts: {posts}, spreaders: {spreaders}")
-	windowApart = calc.Text("window-supports.figure.apart: At most {spacing} apart")
+	windowTitle = calc.Text("Frame with its supports")
+	windowDesc  = calc.Text("Opening {width} by {height}. Load on the head {head}, under the sill {sill}. Posts {posts}, spreaders {spreaders}, at most {spacing} apart.")
+	windowHead  = calc.Text("Head: {head}")
+	windowSill  = calc.Text("Jamb foot and sill: {sill}")
+	windowSays  = calc.Text("Posts: {posts}, spreaders: {spreaders}")
+	windowApart = calc.Text("At most {spacing} apart")
 )
 
 // drawWindow shows the frame from the front, its supports inside, the forces

@@ -105,7 +105,7 @@ func TestWindowNotes(t *testing.T) {
 	} {
 		res := calctest.Run(t, WindowSupports, c.typed...)
 		if calctest.Noted(res, c.note) != c.want {
-			t.Errorf("%v: %s is %v", c.typed, c.note.Key(), calctest.Noted(res, c.note))
+			t.Errorf("%v: %s is %v", c.typed, c.note.EN(), calctest.Noted(res, c.note))
 		}
 	}
 }

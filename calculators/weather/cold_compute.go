@@ -9,15 +9,15 @@ import (
 )
 
 const (
-	noteMild    = calc.Text("cold-weather.note.mild: No cold weather by the rule, but one frost in the first day ruins fresh concrete. Keep covers at hand.")
-	noteTooCold = calc.Text("cold-weather.note.too-cold: Below {least} this concrete must not go in. Send it back or ask the engineer.")
-	noteCooling = calc.Text("cold-weather.note.cooling: Under {least}, asked as mixed. A long haul will bring it below {placed}: place it at once.")
-	noteOverhot = calc.Text("cold-weather.note.overhot: Heated concrete may be at most 90 °F (32 °C). It sets fast and loses its slump.")
-	noteLoaded  = calc.Text("cold-weather.note.loaded: No number of days is enough for the full load. The engineer releases it on strength tested in place.")
-	notePartly  = calc.Text("cold-weather.note.partly: Backfill and floors are load. Ask the engineer before either.")
-	noteAtOnce  = calc.Text("cold-weather.note.at-once: Within 20 °F (11 °C) of the air: ACI 306.1 lets the covers come off at once.")
-	noteSlowly  = calc.Text("cold-weather.note.slowly: Uncover in steps: first loosen, then lift, then take off. A quick fall cracks the wall.")
-	noteKept    = calc.Text("cold-weather.note.kept: The concrete under its cover is below {placed}. The days of protection do not count while it is.")
+	noteMild    = calc.Text("No cold weather by the rule, but one frost in the first day ruins fresh concrete. Keep covers at hand.")
+	noteTooCold = calc.Text("Below {least} this concrete must not go in. Send it back or ask the engineer.")
+	noteCooling = calc.Text("Under {least}, asked as mixed. A long haul will bring it below {placed}: place it at once.")
+	noteOverhot = calc.Text("Heated concrete may be at most 90 °F (32 °C). It sets fast and loses its slump.")
+	noteLoaded  = calc.Text("No number of days is enough for the full load. The engineer releases it on strength tested in place.")
+	notePartly  = calc.Text("Backfill and floors are load. Ask the engineer before either.")
+	noteAtOnce  = calc.Text("Within 20 °F (11 °C) of the air: ACI 306.1 lets the covers come off at once.")
+	noteSlowly  = calc.Text("Uncover in steps: first loosen, then lift, then take off. A quick fall cracks the wall.")
+	noteKept    = calc.Text("The concrete under its cover is below {placed}. The days of protection do not count while it is.")
 )
 
 // coldFrom is the air temperature below which weather is cold.
@@ -97,13 +97,13 @@ func putUncover(r *calc.Recorder, in calc.Case, placed, drop float64) {
 }
 
 const (
-	sayColdTitle = calc.Text("cold-weather.draw: Section of the wall in the cold")
-	sayColdDesc  = calc.Text("cold-weather.draw.desc: A wall between two foam faces, its top under a cover. The core stays at {placed} or warmer; the air falls to {air}.")
-	sayCover     = calc.Text("cold-weather.draw.cover: Cover the top")
-	sayKeep      = calc.Text("cold-weather.draw.keep: at least")
-	sayAir       = calc.Text("cold-weather.draw.air: Air {air}")
-	sayFoam      = calc.Text("cold-weather.draw.foam: Foam")
-	sayFoot      = calc.Text("cold-weather.draw.foot: Footing: thawed")
+	sayColdTitle = calc.Text("Section of the wall in the cold")
+	sayColdDesc  = calc.Text("A wall between two foam faces, its top under a cover. The core stays at {placed} or warmer; the air falls to {air}.")
+	sayCover     = calc.Text("Cover the top")
+	sayKeep      = calc.Text("at least")
+	sayAir       = calc.Text("Air {air}")
+	sayFoam      = calc.Text("Foam")
+	sayFoot      = calc.Text("Footing: thawed")
 )
 
 // drawCold is a section: foam, core, footing, and the cover that counts.

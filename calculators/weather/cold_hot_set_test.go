@@ -161,7 +161,7 @@ func TestSettingNotes(t *testing.T) {
 	}
 	for _, n := range []calc.Text{noteSetCold, noteSetHot, noteJoint, noteSoon} {
 		if res := calctest.Run(t, SettingTime, "concrete=70 °F", "age=60 min"); calctest.Noted(res, n) {
-			t.Errorf("%s without cause", n.Key())
+			t.Errorf("%s without cause", n.EN())
 		}
 	}
 	if res := calctest.Run(t, SettingTime, "final=4 h"); res.State != calc.Refused || !calctest.Noted(res, refuseOrder) {

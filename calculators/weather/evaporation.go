@@ -9,15 +9,15 @@ import (
 // whether that is too fast. Uno's US form decides; the others are shown.
 var Evaporation = &calc.Calculator{
 	ID:       "evaporation",
-	Title:    calc.Text("evaporation.title: Drying of the fresh surface"),
-	Purpose:  calc.Text("evaporation.purpose: Shows how fast water leaves fresh concrete, and when to act against cracks."),
+	Title:    calc.Text("Drying of the fresh surface"),
+	Purpose:  calc.Text("Shows how fast water leaves fresh concrete, and when to act against cracks."),
 	In:       evaporationIn,
 	Out:      evaporationOut,
 	Formulas: []*calc.Formula{eqUno, eqUnoSI, eqVapour, eqMenzel, eqMenzelSI, eqWind},
 	Sources:  evaporationSources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("evaporation.caution.rough: The estimate is good to about 40 % either way. Watch the surface: when the sheen goes early, act.")},
-		{Level: calc.LevelNotice, Text: calc.Text("evaporation.caution.top: In a foam form only the open top dries. The rate also counts for any slab placed that day.")},
+		{Level: calc.LevelNotice, Text: calc.Text("The estimate is good to about 40 % either way. Watch the surface: when the sheen goes early, act.")},
+		{Level: calc.LevelNotice, Text: calc.Text("In a foam form only the open top dries. The rate also counts for any slab placed that day.")},
 	},
 	Tables:  evaporationTables,
 	Compute: computeEvaporation,
@@ -40,54 +40,54 @@ const (
 
 var evaporationIn = []calc.Field{
 	{
-		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F", Label: calc.Text("evaporation.concrete: Concrete temperature"),
+		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F", Label: calc.Text("Concrete temperature"),
 		Min: &calc.Limit{At: 32, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 110, Unit: "°F", Why: whyGel},
 	},
 	{
-		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "88 °F", Label: calc.Text("evaporation.air: Air temperature"),
-		Help: calc.Text("evaporation.air.help: In the shade, upwind, 4 to 6 ft (1.2 to 1.8 m) up."),
-		Min:  &calc.Limit{At: 32, Unit: "°F", Why: calc.Text("evaporation.why.frost: Below freezing the equations do not hold.")}, Max: &calc.Limit{At: 122, Unit: "°F", Why: whyLand, Source: "fao"},
+		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "88 °F", Label: calc.Text("Air temperature"),
+		Help: calc.Text("In the shade, upwind, 4 to 6 ft (1.2 to 1.8 m) up."),
+		Min:  &calc.Limit{At: 32, Unit: "°F", Why: calc.Text("Below freezing the equations do not hold.")}, Max: &calc.Limit{At: 122, Unit: "°F", Why: whyLand, Source: "fao"},
 	},
 	{
-		ID: "humidity", Kind: calc.Number, Display: &displays.Percent, Usual: "40%", Label: calc.Text("evaporation.humidity: Relative humidity"),
-		Min: &calc.Limit{At: 0, Unit: "%", Why: displays.NotMinus}, Max: &calc.Limit{At: 100, Unit: "%", Why: calc.Text("evaporation.why.full: Air holds no more.")},
+		ID: "humidity", Kind: calc.Number, Display: &displays.Percent, Usual: "40%", Label: calc.Text("Relative humidity"),
+		Min: &calc.Limit{At: 0, Unit: "%", Why: displays.NotMinus}, Max: &calc.Limit{At: 100, Unit: "%", Why: calc.Text("Air holds no more.")},
 	},
 	{
-		ID: "wind", Kind: calc.Number, Display: &showWind, Usual: "12 mph", Label: calc.Text("evaporation.wind: Wind"),
-		Help: calc.Text("evaporation.wind.help: Best 20 in. (0.5 m) above the concrete. A forecast is the safe side."),
-		Min:  &calc.Limit{At: 0, Unit: "mph", Why: displays.NotMinus}, Max: &calc.Limit{At: 60, Unit: "mph", Why: calc.Text("evaporation.why.gale: Nobody places concrete in more.")},
+		ID: "wind", Kind: calc.Number, Display: &showWind, Usual: "12 mph", Label: calc.Text("Wind"),
+		Help: calc.Text("Best 20 in. (0.5 m) above the concrete. A forecast is the safe side."),
+		Min:  &calc.Limit{At: 0, Unit: "mph", Why: displays.NotMinus}, Max: &calc.Limit{At: 60, Unit: "mph", Why: calc.Text("Nobody places concrete in more.")},
 	},
 	{
-		ID: "wind-height", Kind: calc.Number, Display: &showHeight, Optional: true, Label: calc.Text("evaporation.wind-height: Height of the wind reading"),
-		Help: calc.Text("evaporation.wind-height.help: Forecasts mean 33 ft (10 m). Empty: no reduction is shown."),
-		Min:  &calc.Limit{At: 0.5, Unit: "m", Why: calc.Text("evaporation.why.low: The equations want the wind at this height.")}, Max: &calc.Limit{At: 15, Unit: "m", Why: displays.CheckUnit},
+		ID: "wind-height", Kind: calc.Number, Display: &showHeight, Optional: true, Label: calc.Text("Height of the wind reading"),
+		Help: calc.Text("Forecasts mean 33 ft (10 m). Empty: no reduction is shown."),
+		Min:  &calc.Limit{At: 0.5, Unit: "m", Why: calc.Text("The equations want the wind at this height.")}, Max: &calc.Limit{At: 15, Unit: "m", Why: displays.CheckUnit},
 	},
 	{
-		ID: "mix", Kind: calc.Choice, Usual: mixPlain, Label: calc.Text("evaporation.mix: Mix"),
+		ID: "mix", Kind: calc.Choice, Usual: mixPlain, Label: calc.Text("Mix"),
 		Options: []calc.Option{
-			{ID: mixPlain, Label: calc.Text("evaporation.mix.plain: Plain cement")},
-			{ID: mixBlend, Label: calc.Text("evaporation.mix.blend: Slag or fly ash blend")},
-			{ID: mixSilica, Label: calc.Text("evaporation.mix.silica: Silica fume, or hardly bleeds")},
+			{ID: mixPlain, Label: calc.Text("Plain cement")},
+			{ID: mixBlend, Label: calc.Text("Slag or fly ash blend")},
+			{ID: mixSilica, Label: calc.Text("Silica fume, or hardly bleeds")},
 		},
 	},
 }
 
 var evaporationOut = []calc.Field{
 	{
-		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("evaporation.verdict: Drying"),
+		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("Drying"),
 		Options: []calc.Option{
-			{ID: dryLow, Label: calc.Text("evaporation.verdict.low: Slow: usual care")},
-			{ID: dryCare, Label: calc.Text("evaporation.verdict.care: Careful: have protection ready")},
-			{ID: dryAct, Label: calc.Text("evaporation.verdict.act: Too fast: act now")},
+			{ID: dryLow, Label: calc.Text("Slow: usual care")},
+			{ID: dryCare, Label: calc.Text("Careful: have protection ready")},
+			{ID: dryAct, Label: calc.Text("Too fast: act now")},
 		},
 	},
-	{ID: "rate", Kind: calc.Number, Display: &showRate, Lead: true, Label: calc.Text("evaporation.rate: Evaporation, Uno")},
-	{ID: "limit", Kind: calc.Number, Display: &showRate, Label: calc.Text("evaporation.limit: Act from")},
-	{ID: "careful", Kind: calc.Number, Display: &showRate, Label: calc.Text("evaporation.careful: Careful from")},
-	{ID: "menzel", Kind: calc.Number, Display: &showRate, Label: calc.Text("evaporation.menzel: By Menzel")},
-	{ID: "uno-si", Kind: calc.Number, Display: &showRate, Label: calc.Text("evaporation.uno-si: By Uno's rounded SI form")},
-	{ID: "wind-low", Kind: calc.Number, Display: &showWind, Label: calc.Text("evaporation.wind-low: Wind at 20 in. (0.5 m)")},
-	{ID: "rate-low", Kind: calc.Number, Display: &showRate, Label: calc.Text("evaporation.rate-low: Evaporation in that wind")},
+	{ID: "rate", Kind: calc.Number, Display: &showRate, Lead: true, Label: calc.Text("Evaporation, Uno")},
+	{ID: "limit", Kind: calc.Number, Display: &showRate, Label: calc.Text("Act from")},
+	{ID: "careful", Kind: calc.Number, Display: &showRate, Label: calc.Text("Careful from")},
+	{ID: "menzel", Kind: calc.Number, Display: &showRate, Label: calc.Text("By Menzel")},
+	{ID: "uno-si", Kind: calc.Number, Display: &showRate, Label: calc.Text("By Uno's rounded SI form")},
+	{ID: "wind-low", Kind: calc.Number, Display: &showWind, Label: calc.Text("Wind at 20 in. (0.5 m)")},
+	{ID: "rate-low", Kind: calc.Number, Display: &showRate, Label: calc.Text("Evaporation in that wind")},
 }
 
 var evaporationSources = []calc.Source{
@@ -106,8 +106,8 @@ var evaporationSources = []calc.Source{
 }
 
 var evaporationTables = []calc.Table{{
-	ID: "rate", Title: calc.Text("evaporation.table: Evaporation by humidity and wind"),
-	Note: calc.Text("evaporation.table.note: Concrete at 85 °F (29 °C), air at 88 °F (31 °C). Plain mixes: act from 0.2 lb/ft²/h (1 kg/m²/h)."),
+	ID: "rate", Title: calc.Text("Evaporation by humidity and wind"),
+	Note: calc.Text("Concrete at 85 °F (29 °C), air at 88 °F (31 °C). Plain mixes: act from 0.2 lb/ft²/h (1 kg/m²/h)."),
 	Out:  "rate", Down: calc.Axis{Path: "humidity", US: []string{"10%", "20%", "40%", "60%", "80%"}},
 	Across: calc.Axis{Path: "wind", US: []string{"0 mph", "5 mph", "10 mph", "15 mph", "20 mph", "25 mph"}, Metric: []string{"0 km/h", "8 km/h", "16 km/h", "24 km/h", "32 km/h", "40 km/h"}},
 }}

@@ -8,14 +8,14 @@ import (
 )
 
 const (
-	noteAct    = calc.Text("evaporation.note.act: Fog, break the wind, shade, or cover at once. Start curing as soon as the top is finished. Do not sprinkle water and trowel it in.")
-	noteCare   = calc.Text("evaporation.note.care: Have fog, covers and a wind break at hand before the next load.")
-	noteSplit  = calc.Text("evaporation.note.split: Menzel's equation gives {rate}, on the other side of the limit. Take the stricter.")
-	noteDew    = calc.Text("evaporation.note.dew: Dew falls on the concrete: nothing dries.")
-	noteGrid   = calc.Text("evaporation.note.grid: Outside 50 to 104 °F (10 to 40 °C) or above 25 mph (40 km/h) the equations were not compared. Take the rate as a hint.")
-	noteLow    = calc.Text("evaporation.note.low: The wind at 20 in. (0.5 m) holds on open short grass only. The verdict keeps the wind as read.")
-	ofConcrete = calc.Text("evaporation.of.concrete: At the concrete")
-	ofAir      = calc.Text("evaporation.of.air: In the air")
+	noteAct    = calc.Text("Fog, break the wind, shade, or cover at once. Start curing as soon as the top is finished. Do not sprinkle water and trowel it in.")
+	noteCare   = calc.Text("Have fog, covers and a wind break at hand before the next load.")
+	noteSplit  = calc.Text("Menzel's equation gives {rate}, on the other side of the limit. Take the stricter.")
+	noteDew    = calc.Text("Dew falls on the concrete: nothing dries.")
+	noteGrid   = calc.Text("Outside 50 to 104 °F (10 to 40 °C) or above 25 mph (40 km/h) the equations were not compared. Take the rate as a hint.")
+	noteLow    = calc.Text("The wind at 20 in. (0.5 m) holds on open short grass only. The verdict keeps the wind as read.")
+	ofConcrete = calc.Text("At the concrete")
+	ofAir      = calc.Text("In the air")
 )
 
 // dryLimit is the rate in lb/ft²/h from which a mix must be protected: the
@@ -80,11 +80,11 @@ func lowerWind(r *calc.Recorder, in calc.Case) {
 }
 
 const (
-	sayDryTitle = calc.Text("evaporation.draw: Evaporation by each equation")
-	sayDryDesc  = calc.Text("evaporation.draw.desc: Uno gives {uno} and Menzel {menzel}. The dashed line is the limit of {limit}.")
-	sayUno      = calc.Text("evaporation.draw.uno: Uno, decides")
-	sayMenzel   = calc.Text("evaporation.draw.menzel: Menzel")
-	sayUnoSI    = calc.Text("evaporation.draw.uno-si: Uno, rounded SI form")
+	sayDryTitle = calc.Text("Evaporation by each equation")
+	sayDryDesc  = calc.Text("Uno gives {uno} and Menzel {menzel}. The dashed line is the limit of {limit}.")
+	sayUno      = calc.Text("Uno, decides")
+	sayMenzel   = calc.Text("Menzel")
+	sayUnoSI    = calc.Text("Uno, rounded SI form")
 )
 
 func drawEvaporation(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {

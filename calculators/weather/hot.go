@@ -9,15 +9,15 @@ import (
 // age and the turns of its drum against the limits, sooner in heat.
 var HotWeather = &calc.Calculator{
 	ID:       "hot-weather",
-	Title:    calc.Text("hot-weather.title: Hot weather and discharge time"),
-	Purpose:  calc.Text("hot-weather.purpose: Shows how long this load may still be discharged, and whether it is too hot."),
+	Title:    calc.Text("Hot weather and discharge time"),
+	Purpose:  calc.Text("Shows how long this load may still be discharged, and whether it is too hot."),
 	In:       hotIn,
 	Out:      hotOut,
 	Formulas: []*calc.Formula{eqLeft, eqSpeed},
 	Sources:  hotSources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("hot-weather.caution.people: Heat makes people ill before it spoils concrete. Water, shade and rest for the crew; watch each other.")},
-		{Level: calc.LevelNotice, Text: calc.Text("hot-weather.caution.ticket: The specification and the ticket come first. Water added to win time costs strength.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Heat makes people ill before it spoils concrete. Water, shade and rest for the crew; watch each other.")},
+		{Level: calc.LevelNotice, Text: calc.Text("The specification and the ticket come first. Water added to win time costs strength.")},
 	},
 	Tables:  hotTables,
 	Compute: computeHot,
@@ -41,49 +41,49 @@ const (
 
 var hotIn = []calc.Field{
 	{
-		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "35 min", Label: calc.Text("hot-weather.age: Age of the load now"),
-		Help: calc.Text("hot-weather.age.help: Since water met cement: the batch time on the ticket."),
+		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "35 min", Label: calc.Text("Age of the load now"),
+		Help: calc.Text("Since water met cement: the batch time on the ticket."),
 		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 600, Unit: "min", Why: displays.CheckUnit},
 	},
-	{ID: "batched", Kind: calc.FreeText, Optional: true, MaxLen: 5, Usual: "7:40", Label: calc.Text("hot-weather.batched: Batch time on the ticket"),
-		Help: calc.Text("hot-weather.batched.help: Like 7:40 or 13:05. Gives the clock time to be empty by.")},
+	{ID: "batched", Kind: calc.FreeText, Optional: true, MaxLen: 5, Usual: "7:40", Label: calc.Text("Batch time on the ticket"),
+		Help: calc.Text("Like 7:40 or 13:05. Gives the clock time to be empty by.")},
 	{
-		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "84 °F", Label: calc.Text("hot-weather.concrete: Concrete temperature"),
+		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "84 °F", Label: calc.Text("Concrete temperature"),
 		Min: &calc.Limit{At: 32, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 120, Unit: "°F", Why: whyGel},
 	},
 	{
-		ID: "limit-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "95 °F", Label: calc.Text("hot-weather.limit-temp: Hottest allowed at discharge"),
-		Help: calc.Text("hot-weather.limit-temp.help: ACI 301 and 305.1: 95 °F (35 °C). Many specifications: 90 °F (32 °C)."),
-		Min:  &calc.Limit{At: 70, Unit: "°F", Why: calc.Text("hot-weather.why.limit: No specification for walls asks for less.")}, Max: &calc.Limit{At: 105, Unit: "°F", Why: calc.Text("hot-weather.why.more: More needs the engineer's approval and a trial.")},
+		ID: "limit-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "95 °F", Label: calc.Text("Hottest allowed at discharge"),
+		Help: calc.Text("ACI 301 and 305.1: 95 °F (35 °C). Many specifications: 90 °F (32 °C)."),
+		Min:  &calc.Limit{At: 70, Unit: "°F", Why: calc.Text("No specification for walls asks for less.")}, Max: &calc.Limit{At: 105, Unit: "°F", Why: calc.Text("More needs the engineer's approval and a trial.")},
 	},
 	{
-		ID: "rule", Kind: calc.Choice, Usual: ruleOld, Label: calc.Text("hot-weather.rule: Rule of discharge"),
+		ID: "rule", Kind: calc.Choice, Usual: ruleOld, Label: calc.Text("Rule of discharge"),
 		Options: []calc.Option{
-			{ID: ruleOld, Label: calc.Text("hot-weather.rule.c94: ASTM C94, older: 90 min or 300 turns")},
-			{ID: ruleNew, Label: calc.Text("hot-weather.rule.c94-new: ASTM C94, newer: 90 min, turns as agreed")},
-			{ID: ruleOwn, Label: calc.Text("hot-weather.rule.own: The project's specification")},
+			{ID: ruleOld, Label: calc.Text("ASTM C94, older: 90 min or 300 turns")},
+			{ID: ruleNew, Label: calc.Text("ASTM C94, newer: 90 min, turns as agreed")},
+			{ID: ruleOwn, Label: calc.Text("The project's specification")},
 		},
 	},
 	{
-		ID: "own-time", Kind: calc.Number, Display: &displays.Minutes, Usual: "60 min", When: ownRule, Label: calc.Text("hot-weather.own-time: Time by specification"),
+		ID: "own-time", Kind: calc.Number, Display: &displays.Minutes, Usual: "60 min", When: ownRule, Label: calc.Text("Time by specification"),
 		Min: &calc.Limit{At: 10, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 300, Unit: "min", Why: displays.CheckUnit},
 	},
 	{
-		ID: "own-turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, When: notOldRule, Label: calc.Text("hot-weather.own-turns: Turns of the drum allowed"),
+		ID: "own-turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, When: notOldRule, Label: calc.Text("Turns of the drum allowed"),
 		Min: &calc.Limit{At: 50, Why: displays.CheckCount}, Max: &calc.Limit{At: 2000, Why: displays.CheckCount},
 	},
 	{
-		ID: "turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, Label: calc.Text("hot-weather.turns: Turns on the counter"),
+		ID: "turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, Label: calc.Text("Turns on the counter"),
 		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 5000, Why: displays.CheckCount},
 	},
 	{
-		ID: "hot-from", Kind: calc.Number, Display: &displays.Temperature, Usual: "86 °F", Label: calc.Text("hot-weather.hot-from: Heat limit counts from"),
-		Help: calc.Text("hot-weather.hot-from.help: Temperature of the concrete. Specifications say 85 to 90 °F (30 to 32 °C)."),
+		ID: "hot-from", Kind: calc.Number, Display: &displays.Temperature, Usual: "86 °F", Label: calc.Text("Heat limit counts from"),
+		Help: calc.Text("Temperature of the concrete. Specifications say 85 to 90 °F (30 to 32 °C)."),
 		Min:  &calc.Limit{At: 70, Unit: "°F", Why: displays.CheckUnit}, Max: &calc.Limit{At: 105, Unit: "°F", Why: displays.CheckUnit},
 	},
 	{
-		ID: "hot-time", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "60 min", Label: calc.Text("hot-weather.hot-time: Time allowed in that heat"),
-		Help: calc.Text("hot-weather.hot-time.help: From the specification; 60 min is common. Empty: no earlier limit."),
+		ID: "hot-time", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "60 min", Label: calc.Text("Time allowed in that heat"),
+		Help: calc.Text("From the specification; 60 min is common. Empty: no earlier limit."),
 		Min:  &calc.Limit{At: 10, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 300, Unit: "min", Why: displays.CheckUnit},
 	},
 }
@@ -93,44 +93,44 @@ func notOldRule(c calc.Case) bool { return c.Choice("rule") != ruleOld }
 
 var hotOut = []calc.Field{
 	{
-		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("hot-weather.verdict: This load"),
+		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("This load"),
 		Options: []calc.Option{
-			{ID: loadGood, Label: calc.Text("hot-weather.verdict.good: May go in")},
-			{ID: loadHurry, Label: calc.Text("hot-weather.verdict.hurry: Must be emptied soon")},
-			{ID: loadLate, Label: calc.Text("hot-weather.verdict.late: Is past its limit")},
-			{ID: loadHot, Label: calc.Text("hot-weather.verdict.hot: Is too hot")},
+			{ID: loadGood, Label: calc.Text("May go in")},
+			{ID: loadHurry, Label: calc.Text("Must be emptied soon")},
+			{ID: loadLate, Label: calc.Text("Is past its limit")},
+			{ID: loadHot, Label: calc.Text("Is too hot")},
 		},
 	},
-	{ID: "left", Kind: calc.Number, Display: &displays.MinutesAtMost, Lead: true, Label: calc.Text("hot-weather.left: Time left")},
-	{ID: "by", Kind: calc.FreeText, Label: calc.Text("hot-weather.by: Empty by the clock at")},
-	{ID: "limit", Kind: calc.Number, Display: &displays.Minutes, Label: calc.Text("hot-weather.limit: Limit that counts")},
-	{ID: "turns-limit", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("hot-weather.turns-limit: Turns allowed")},
-	{ID: "turns-left", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("hot-weather.turns-left: Turns left")},
-	{ID: "speed", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("hot-weather.speed: Sets, against 70 °F (21 °C)"),
-		Help: calc.Text("hot-weather.speed.help: So many times as fast, by the rule of thumb.")},
-	{ID: "spare", Kind: calc.Number, Display: &showDrop, Label: calc.Text("hot-weather.spare: Below the hottest allowed by")},
+	{ID: "left", Kind: calc.Number, Display: &displays.MinutesAtMost, Lead: true, Label: calc.Text("Time left")},
+	{ID: "by", Kind: calc.FreeText, Label: calc.Text("Empty by the clock at")},
+	{ID: "limit", Kind: calc.Number, Display: &displays.Minutes, Label: calc.Text("Limit that counts")},
+	{ID: "turns-limit", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("Turns allowed")},
+	{ID: "turns-left", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("Turns left")},
+	{ID: "speed", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("Sets, against 70 °F (21 °C)"),
+		Help: calc.Text("So many times as fast, by the rule of thumb.")},
+	{ID: "spare", Kind: calc.Number, Display: &showDrop, Label: calc.Text("Below the hottest allowed by")},
 }
 
 const (
-	meansLeft  = calc.Text("hot-weather.means.left: time left")
-	meansLimit = calc.Text("hot-weather.means.limit: limit that counts")
-	meansAge   = calc.Text("hot-weather.means.age: age of the load")
-	meansSpeed = calc.Text("hot-weather.means.speed: times as fast as at 70 °F (21 °C)")
+	meansLeft  = calc.Text("time left")
+	meansLimit = calc.Text("limit that counts")
+	meansAge   = calc.Text("age of the load")
+	meansSpeed = calc.Text("times as fast as at 70 °F (21 °C)")
 )
 
 var eqLeft = &calc.Formula{
-	ID: "left", Title: calc.Text("hot-weather.eq.left: Time left"),
+	ID: "left", Title: calc.Text("Time left"),
 	Expr: "L - a", Result: calc.Var{Symbol: "t", Meaning: meansLeft, Unit: "min"},
 	Vars: []calc.Var{{Symbol: "L", Meaning: meansLimit, Unit: "min"}, {Symbol: "a", Meaning: meansAge, Unit: "min"}},
 	Fn:   calc.Func2(TimeLeft), Go: "weather.TimeLeft", Source: "hold",
 }
 
 var eqSpeed = &calc.Formula{
-	ID: "speed", Title: calc.Text("hot-weather.eq.speed: How much faster it sets"),
+	ID: "speed", Title: calc.Text("How much faster it sets"),
 	Expr: "2^((T - 70)/20)", Result: calc.Var{Symbol: "n", Meaning: meansSpeed},
 	Vars: []calc.Var{{Symbol: "T", Meaning: meansTc, Unit: "°F"}},
 	Fn:   calc.Func1(Speed), Go: "weather.Speed", Source: "nfba",
-	Limits: calc.Text("hot-weather.eq.speed.limits: A rule of thumb for plain mixes. A retarder changes it."),
+	Limits: calc.Text("A rule of thumb for plain mixes. A retarder changes it."),
 }
 
 var hotSources = []calc.Source{
@@ -150,8 +150,8 @@ var hotSources = []calc.Source{
 }
 
 var hotTables = []calc.Table{{
-	ID: "left", Title: calc.Text("hot-weather.table: Time left by age and concrete temperature"),
-	Note: calc.Text("hot-weather.table.note: For 90 min, and 60 min from 86 °F (30 °C). A load past its limit has none left."),
+	ID: "left", Title: calc.Text("Time left by age and concrete temperature"),
+	Note: calc.Text("For 90 min, and 60 min from 86 °F (30 °C). A load past its limit has none left."),
 	Out:  "left", Set: []calc.Entry{{Path: "batched", Text: ""}},
 	Down:   calc.Axis{Path: "age", US: []string{"15 min", "30 min", "45 min", "60 min", "75 min", "90 min"}},
 	Across: calc.Axis{Path: "concrete", US: []string{"70 °F", "80 °F", "88 °F"}, Metric: []string{"20 °C", "26 °C", "31 °C"}},

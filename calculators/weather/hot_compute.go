@@ -10,15 +10,15 @@ import (
 )
 
 const (
-	refuseClock = calc.Text("hot-weather.refuse.clock: Write the batch time like 7:40 or 13:05.")
-	noteLate    = calc.Text("hot-weather.note.late: The limit has passed. Only whoever ordered it may waive it, and only if it places without adding water.")
-	noteTurns   = calc.Text("hot-weather.note.turns: The drum has made all turns allowed. Grinding heats and stiffens the mix.")
-	noteTooHot  = calc.Text("hot-weather.note.too-hot: Hotter than {limit}. Do not place it without the engineer's word. Tell the plant before the next truck leaves.")
-	noteHurry   = calc.Text("hot-weather.note.hurry: Empty it next. If the pump stops, send word to the plant to hold the others.")
-	noteHeat86  = calc.Text("hot-weather.note.heat: The earlier limit in heat counts: {limit}.")
-	noteEighty  = calc.Text("hot-weather.note.eighty: From 80 °F (27 °C) hot-weather care starts. Smaller lifts and shorter walls keep the joint between lifts alive.")
-	askCounter  = calc.Text("hot-weather.ask.turns: Read the counter on the drum: the turns count as well.")
-	noteAgreed  = calc.Text("hot-weather.note.agreed: The newer standard leaves the turns, and lately the time, to the order. Ask what was agreed.")
+	refuseClock = calc.Text("Write the batch time like 7:40 or 13:05.")
+	noteLate    = calc.Text("The limit has passed. Only whoever ordered it may waive it, and only if it places without adding water.")
+	noteTurns   = calc.Text("The drum has made all turns allowed. Grinding heats and stiffens the mix.")
+	noteTooHot  = calc.Text("Hotter than {limit}. Do not place it without the engineer's word. Tell the plant before the next truck leaves.")
+	noteHurry   = calc.Text("Empty it next. If the pump stops, send word to the plant to hold the others.")
+	noteHeat86  = calc.Text("The earlier limit in heat counts: {limit}.")
+	noteEighty  = calc.Text("From 80 °F (27 °C) hot-weather care starts. Smaller lifts and shorter walls keep the joint between lifts alive.")
+	askCounter  = calc.Text("Read the counter on the drum: the turns count as well.")
+	noteAgreed  = calc.Text("The newer standard leaves the turns, and lately the time, to the order. Ask what was agreed.")
 )
 
 // hurryTime is how much time left calls for haste, in s.
@@ -102,10 +102,10 @@ func hotTurns(r *calc.Recorder, in calc.Case) bool {
 }
 
 const (
-	sayHotTitle = calc.Text("hot-weather.draw: Age of the load against its limit")
-	sayHotDesc  = calc.Text("hot-weather.draw.desc: The load is {age} old; the limit that counts is {limit}, so {left} are left.")
-	sayAge      = calc.Text("hot-weather.draw.age: Age now")
-	sayLimit    = calc.Text("hot-weather.draw.limit: Limit that counts")
+	sayHotTitle = calc.Text("Age of the load against its limit")
+	sayHotDesc  = calc.Text("The load is {age} old; the limit that counts is {limit}, so {left} are left.")
+	sayAge      = calc.Text("Age now")
+	sayLimit    = calc.Text("Limit that counts")
 )
 
 func drawHot(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {

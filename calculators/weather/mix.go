@@ -9,15 +9,15 @@ import (
 // warm water brings it to a wanted temperature.
 var MixTemp = &calc.Calculator{
 	ID:       "mix-temperature",
-	Title:    calc.Text("mix-temperature.title: Temperature of fresh concrete"),
-	Purpose:  calc.Text("mix-temperature.purpose: Shows how warm the mix gets from its parts, and what ice or warm water it needs."),
+	Title:    calc.Text("Temperature of fresh concrete"),
+	Purpose:  calc.Text("Shows how warm the mix gets from its parts, and what ice or warm water it needs."),
 	In:       mixIn,
 	Out:      mixOut,
 	Formulas: []*calc.Formula{eqFrozen, eqMix, eqCapacity, eqIce, eqWater, eqLever},
 	Sources:  mixSources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("mix-temperature.caution.plant: The plant decides what goes in. Show it these figures; never change the water of a mix on site.")},
-		{Level: calc.LevelNotice, Text: calc.Text("mix-temperature.caution.haul: The sum leaves out the haul, the pump and the heat of the cement. Measure at the truck.")},
+		{Level: calc.LevelNotice, Text: calc.Text("The plant decides what goes in. Show it these figures; never change the water of a mix on site.")},
+		{Level: calc.LevelNotice, Text: calc.Text("The sum leaves out the haul, the pump and the heat of the cement. Measure at the truck.")},
 	},
 	Tables:  mixTables,
 	Compute: computeMix,
@@ -32,70 +32,70 @@ const (
 	needBeyond  = "beyond"
 )
 
-const whyBatch = calc.Text("mix-temperature.why.batch: No truck carries more.")
+const whyBatch = calc.Text("No truck carries more.")
 
 var mixIn = []calc.Field{
 	{
-		ID: "cement", Kind: calc.Number, Display: &displays.Mass, Usual: "540 lb", Label: calc.Text("mix-temperature.cement: Cement, all powders"),
-		Help: calc.Text("mix-temperature.cement.help: All masses for one and the same batch: a yard, a metre or a load."),
+		ID: "cement", Kind: calc.Number, Display: &displays.Mass, Usual: "540 lb", Label: calc.Text("Cement, all powders"),
+		Help: calc.Text("All masses for one and the same batch: a yard, a metre or a load."),
 		Min:  &calc.Limit{At: 0, Unit: "lb", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 20000, Unit: "lb", Why: whyBatch},
 	},
 	{
-		ID: "cement-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "120 °F", Label: calc.Text("mix-temperature.cement-temp: Cement temperature"),
+		ID: "cement-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "120 °F", Label: calc.Text("Cement temperature"),
 		Min: &calc.Limit{At: -40, Unit: "°F", Why: whyLand}, Max: &calc.Limit{At: 200, Unit: "°F", Why: displays.CheckUnit},
 	},
 	{
-		ID: "aggregate", Kind: calc.Number, Display: &displays.Mass, Usual: "3000 lb", Label: calc.Text("mix-temperature.aggregate: Sand and stone"),
-		Help: calc.Text("mix-temperature.aggregate.help: Without the free water on them."),
+		ID: "aggregate", Kind: calc.Number, Display: &displays.Mass, Usual: "3000 lb", Label: calc.Text("Sand and stone"),
+		Help: calc.Text("Without the free water on them."),
 		Min:  &calc.Limit{At: 0, Unit: "lb", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 60000, Unit: "lb", Why: whyBatch},
 	},
 	{
-		ID: "aggregate-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F", Label: calc.Text("mix-temperature.aggregate-temp: Sand and stone temperature"),
+		ID: "aggregate-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F", Label: calc.Text("Sand and stone temperature"),
 		Min: &calc.Limit{At: -40, Unit: "°F", Why: whyLand}, Max: &calc.Limit{At: 180, Unit: "°F", Why: displays.CheckUnit},
 	},
 	{
-		ID: "moisture", Kind: calc.Number, Display: &displays.Mass, Usual: "60 lb", Label: calc.Text("mix-temperature.moisture: Free water on them"),
-		Help: calc.Text("mix-temperature.moisture.help: As warm as the sand and stone. Below freezing it is ice."),
+		ID: "moisture", Kind: calc.Number, Display: &displays.Mass, Usual: "60 lb", Label: calc.Text("Free water on them"),
+		Help: calc.Text("As warm as the sand and stone. Below freezing it is ice."),
 		Min:  &calc.Limit{At: 0, Unit: "lb", Why: displays.NotMinus}, Max: &calc.Limit{At: 6000, Unit: "lb", Why: whyBatch},
 	},
 	{
-		ID: "water", Kind: calc.Number, Display: &displays.Mass, Usual: "270 lb", Label: calc.Text("mix-temperature.water: Mixing water, without ice"),
+		ID: "water", Kind: calc.Number, Display: &displays.Mass, Usual: "270 lb", Label: calc.Text("Mixing water, without ice"),
 		Min: &calc.Limit{At: 0, Unit: "lb", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 8000, Unit: "lb", Why: whyBatch},
 	},
 	{
-		ID: "water-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "75 °F", Label: calc.Text("mix-temperature.water-temp: Mixing water temperature"),
-		Min: &calc.Limit{At: 32, Unit: "°F", Why: whyThaw}, Max: &calc.Limit{At: 212, Unit: "°F", Why: calc.Text("mix-temperature.why.boil: It boils.")},
+		ID: "water-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "75 °F", Label: calc.Text("Mixing water temperature"),
+		Min: &calc.Limit{At: 32, Unit: "°F", Why: whyThaw}, Max: &calc.Limit{At: 212, Unit: "°F", Why: calc.Text("It boils.")},
 	},
 	{
-		ID: "ice", Kind: calc.Number, Display: &displays.Mass, Usual: "0 lb", Label: calc.Text("mix-temperature.ice: Ice in the batch"),
+		ID: "ice", Kind: calc.Number, Display: &displays.Mass, Usual: "0 lb", Label: calc.Text("Ice in the batch"),
 		Min: &calc.Limit{At: 0, Unit: "lb", Why: displays.NotMinus}, Max: &calc.Limit{At: 8000, Unit: "lb", Why: whyBatch},
 	},
 	{
-		ID: "wanted", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "78 °F", Label: calc.Text("mix-temperature.wanted: Temperature wanted"),
-		Help: calc.Text("mix-temperature.wanted.help: At the mixer. Empty: no ice or warm water is worked out."),
-		Min:  &calc.Limit{At: 40, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 95, Unit: "°F", Why: calc.Text("mix-temperature.why.hot: Specifications end here.")},
+		ID: "wanted", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "78 °F", Label: calc.Text("Temperature wanted"),
+		Help: calc.Text("At the mixer. Empty: no ice or warm water is worked out."),
+		Min:  &calc.Limit{At: 40, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 95, Unit: "°F", Why: calc.Text("Specifications end here.")},
 	},
 }
 
 var mixOut = []calc.Field{
-	{ID: "temperature", Kind: calc.Number, Display: &displays.Temperature, Lead: true, Label: calc.Text("mix-temperature.temperature: Mix temperature")},
+	{ID: "temperature", Kind: calc.Number, Display: &displays.Temperature, Lead: true, Label: calc.Text("Mix temperature")},
 	{
-		ID: "need", Kind: calc.Choice, Lead: true, Label: calc.Text("mix-temperature.need: For the wanted temperature"),
+		ID: "need", Kind: calc.Choice, Lead: true, Label: calc.Text("For the wanted temperature"),
 		Options: []calc.Option{
-			{ID: needNothing, Label: calc.Text("mix-temperature.need.nothing: Nothing to change")},
-			{ID: needIce, Label: calc.Text("mix-temperature.need.ice: Ice in place of water")},
-			{ID: needWarm, Label: calc.Text("mix-temperature.need.warm: Warmer mixing water")},
-			{ID: needBeyond, Label: calc.Text("mix-temperature.need.beyond: Out of reach of water or ice")},
+			{ID: needNothing, Label: calc.Text("Nothing to change")},
+			{ID: needIce, Label: calc.Text("Ice in place of water")},
+			{ID: needWarm, Label: calc.Text("Warmer mixing water")},
+			{ID: needBeyond, Label: calc.Text("Out of reach of water or ice")},
 		},
 	},
-	{ID: "ice-needed", Kind: calc.Number, Display: &displays.MassUp, Label: calc.Text("mix-temperature.ice-needed: Ice, in all")},
-	{ID: "ice-share", Kind: calc.Number, Display: &displays.Percent, Label: calc.Text("mix-temperature.ice-share: Share of the batch water")},
-	{ID: "water-left", Kind: calc.Number, Display: &displays.Mass, Label: calc.Text("mix-temperature.water-left: Water beside the ice")},
-	{ID: "water-needed", Kind: calc.Number, Display: &displays.TemperatureAtLeast, Label: calc.Text("mix-temperature.water-needed: Mixing water, warmed to")},
-	{ID: "lever-aggregate", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("mix-temperature.lever-aggregate: Sand and stone, for 1 degree"),
-		Help: calc.Text("mix-temperature.lever.help: Degrees this part must change to change the mix by one.")},
-	{ID: "lever-water", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("mix-temperature.lever-water: Mixing water, for 1 degree")},
-	{ID: "lever-cement", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("mix-temperature.lever-cement: Cement, for 1 degree")},
+	{ID: "ice-needed", Kind: calc.Number, Display: &displays.MassUp, Label: calc.Text("Ice, in all")},
+	{ID: "ice-share", Kind: calc.Number, Display: &displays.Percent, Label: calc.Text("Share of the batch water")},
+	{ID: "water-left", Kind: calc.Number, Display: &displays.Mass, Label: calc.Text("Water beside the ice")},
+	{ID: "water-needed", Kind: calc.Number, Display: &displays.TemperatureAtLeast, Label: calc.Text("Mixing water, warmed to")},
+	{ID: "lever-aggregate", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("Sand and stone, for 1 degree"),
+		Help: calc.Text("Degrees this part must change to change the mix by one.")},
+	{ID: "lever-water", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("Mixing water, for 1 degree")},
+	{ID: "lever-cement", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("Cement, for 1 degree")},
 }
 
 var mixSources = []calc.Source{
@@ -115,8 +115,8 @@ var mixSources = []calc.Source{
 }
 
 var mixTables = []calc.Table{{
-	ID: "ice", Title: calc.Text("mix-temperature.table: Mix temperature by aggregate and water"),
-	Note:   calc.Text("mix-temperature.table.note: For the masses and the cement of the example, without ice."),
+	ID: "ice", Title: calc.Text("Mix temperature by aggregate and water"),
+	Note:   calc.Text("For the masses and the cement of the example, without ice."),
 	Out:    "temperature",
 	Down:   calc.Axis{Path: "aggregate-temp", US: []string{"40 °F", "55 °F", "70 °F", "85 °F", "100 °F"}, Metric: []string{"5 °C", "12 °C", "20 °C", "30 °C", "38 °C"}},
 	Across: calc.Axis{Path: "water-temp", US: []string{"40 °F", "55 °F", "75 °F", "100 °F", "140 °F"}, Metric: []string{"5 °C", "12 °C", "24 °C", "40 °C", "60 °C"}},

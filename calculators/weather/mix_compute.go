@@ -7,18 +7,18 @@ import (
 )
 
 const (
-	refuseSlush = calc.Text("mix-temperature.refuse.slush: This mix would come to the freezing point with ice left in it. Use less ice or warmer parts.")
-	refuseStiff = calc.Text("mix-temperature.refuse.boil: This mix would pass 120 °F (49 °C). No such concrete can be placed. Check the temperatures.")
-	noteFrozen  = calc.Text("mix-temperature.note.frozen: The aggregate is frozen. Its water counts as ice; lumps must be thawed before batching.")
-	noteHotMix  = calc.Text("mix-temperature.note.hot: Above 95 °F (35 °C), the usual limit at discharge.")
-	noteCool    = calc.Text("mix-temperature.note.cool: Below 55 °F (13 °C), the least for thin walls in cold weather.")
-	noteRough   = calc.Text("mix-temperature.note.rough: Ice is more than half of the batch water. The equation is not to be trusted there.")
-	noteMuch    = calc.Text("mix-temperature.note.much: Ice may be at most 75 % of the batch water. Cool the sand and stone as well.")
-	noteFar     = calc.Text("mix-temperature.note.far: Ice cools a mix by about 20 °F (11 °C) at best. Cool the sand and stone as well.")
-	noteScald   = calc.Text("mix-temperature.note.scald: Water above 140 °F (60 °C) must meet the stone before the cement, or the mix stiffens at once. It scalds.")
-	noteHeat    = calc.Text("mix-temperature.note.heat: Water alone does not do it: it would need more than 180 °F (82 °C). Warm the sand and stone.")
-	ofNow       = calc.Text("mix-temperature.of.now: As batched")
-	ofNoIce     = calc.Text("mix-temperature.of.no-ice: With all batch water liquid")
+	refuseSlush = calc.Text("This mix would come to the freezing point with ice left in it. Use less ice or warmer parts.")
+	refuseStiff = calc.Text("This mix would pass 120 °F (49 °C). No such concrete can be placed. Check the temperatures.")
+	noteFrozen  = calc.Text("The aggregate is frozen. Its water counts as ice; lumps must be thawed before batching.")
+	noteHotMix  = calc.Text("Above 95 °F (35 °C), the usual limit at discharge.")
+	noteCool    = calc.Text("Below 55 °F (13 °C), the least for thin walls in cold weather.")
+	noteRough   = calc.Text("Ice is more than half of the batch water. The equation is not to be trusted there.")
+	noteMuch    = calc.Text("Ice may be at most 75 % of the batch water. Cool the sand and stone as well.")
+	noteFar     = calc.Text("Ice cools a mix by about 20 °F (11 °C) at best. Cool the sand and stone as well.")
+	noteScald   = calc.Text("Water above 140 °F (60 °C) must meet the stone before the cement, or the mix stiffens at once. It scalds.")
+	noteHeat    = calc.Text("Water alone does not do it: it would need more than 180 °F (82 °C). Warm the sand and stone.")
+	ofNow       = calc.Text("As batched")
+	ofNoIce     = calc.Text("With all batch water liquid")
 )
 
 // batch is one mix: masses in kg, temperatures in K.
@@ -137,13 +137,13 @@ func (b *batch) withWater(wanted float64) {
 }
 
 const (
-	sayLeverTitle = calc.Text("mix-temperature.draw: Which part carries the heat")
-	sayLeverDesc  = calc.Text("mix-temperature.draw.desc: The mix comes to {t}. Cooling the sand and stone by {n} degrees cools it by one.")
-	sayAggregate  = calc.Text("mix-temperature.draw.aggregate: Sand and stone")
-	sayCement     = calc.Text("mix-temperature.draw.cement: Cement")
-	sayWater      = calc.Text("mix-temperature.draw.water: Mixing water and ice")
-	sayMoisture   = calc.Text("mix-temperature.draw.moisture: Free water")
-	sayShare      = calc.Text("mix-temperature.draw.share: {share} of the heat")
+	sayLeverTitle = calc.Text("Which part carries the heat")
+	sayLeverDesc  = calc.Text("The mix comes to {t}. Cooling the sand and stone by {n} degrees cools it by one.")
+	sayAggregate  = calc.Text("Sand and stone")
+	sayCement     = calc.Text("Cement")
+	sayWater      = calc.Text("Mixing water and ice")
+	sayMoisture   = calc.Text("Free water")
+	sayShare      = calc.Text("{share} of the heat")
 )
 
 // drawMix shows how the heat capacity of the mix is shared among its parts.

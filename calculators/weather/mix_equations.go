@@ -3,28 +3,28 @@ package weather
 import "coursebook/calculators/calc"
 
 const (
-	meansMix = calc.Text("mix-temperature.means.t: temperature of the mix")
-	meansT0  = calc.Text("mix-temperature.means.t0: temperature of the mix as batched, no ice")
-	meansTag = calc.Text("mix-temperature.means.ta: temperature of the aggregate")
-	meansWa  = calc.Text("mix-temperature.means.wa: mass of the aggregate, dry surface")
-	meansTce = calc.Text("mix-temperature.means.tc: temperature of the cement")
-	meansWc  = calc.Text("mix-temperature.means.wc: mass of the cement")
-	meansTw  = calc.Text("mix-temperature.means.tw: temperature of the mixing water")
-	meansWw  = calc.Text("mix-temperature.means.ww: mass of the mixing water")
-	meansTm  = calc.Text("mix-temperature.means.tm: temperature that the moisture counts as")
-	meansWm  = calc.Text("mix-temperature.means.wm: mass of free moisture on the aggregate")
-	meansTi  = calc.Text("mix-temperature.means.ti: melting point of ice")
-	meansL   = calc.Text("mix-temperature.means.l: heat of melting over water's specific heat")
-	meansWi  = calc.Text("mix-temperature.means.wi: mass of the ice")
-	meansC   = calc.Text("mix-temperature.means.c: mass of water that takes the same heat")
-	meansWan = calc.Text("mix-temperature.means.want: temperature wanted")
-	meansN   = calc.Text("mix-temperature.means.n: degrees of the part for one of the mix")
-	meansHc  = calc.Text("mix-temperature.means.heat: specific heat of the part against water's")
-	meansWp  = calc.Text("mix-temperature.means.part: mass of the part")
+	meansMix = calc.Text("temperature of the mix")
+	meansT0  = calc.Text("temperature of the mix as batched, no ice")
+	meansTag = calc.Text("temperature of the aggregate")
+	meansWa  = calc.Text("mass of the aggregate, dry surface")
+	meansTce = calc.Text("temperature of the cement")
+	meansWc  = calc.Text("mass of the cement")
+	meansTw  = calc.Text("temperature of the mixing water")
+	meansWw  = calc.Text("mass of the mixing water")
+	meansTm  = calc.Text("temperature that the moisture counts as")
+	meansWm  = calc.Text("mass of free moisture on the aggregate")
+	meansTi  = calc.Text("melting point of ice")
+	meansL   = calc.Text("heat of melting over water's specific heat")
+	meansWi  = calc.Text("mass of the ice")
+	meansC   = calc.Text("mass of water that takes the same heat")
+	meansWan = calc.Text("temperature wanted")
+	meansN   = calc.Text("degrees of the part for one of the mix")
+	meansHc  = calc.Text("specific heat of the part against water's")
+	meansWp  = calc.Text("mass of the part")
 )
 
 var eqMix = &calc.Formula{
-	ID: "mix", Title: calc.Text("mix-temperature.eq.mix: Temperature of the mix"),
+	ID: "mix", Title: calc.Text("Temperature of the mix"),
 	Expr:   "(0.22*(T_a*W_a + T_c*W_c) + T_w*W_w + T_m*W_m + (T_i - L)*W_i)/(0.22*(W_a + W_c) + W_w + W_m + W_i)",
 	Result: calc.Var{Symbol: "T", Meaning: meansMix, Unit: "°C", US: "°F"},
 	Vars: []calc.Var{
@@ -36,19 +36,19 @@ var eqMix = &calc.Formula{
 		{Symbol: "W_i", Meaning: meansWi, Unit: "kg", US: "lb"},
 	},
 	Fn: calc.FuncN(MixTemperature), Go: "weather.MixTemperature", Source: "aci305",
-	Limits: calc.Text("mix-temperature.eq.mix.limits: No heat of the cement, of mixing or of the haul. Only above the melting point: all ice must melt."),
+	Limits: calc.Text("No heat of the cement, of mixing or of the haul. Only above the melting point: all ice must melt."),
 }
 
 var eqFrozen = &calc.Formula{
-	ID: "frozen", Title: calc.Text("mix-temperature.eq.frozen: Frozen moisture"),
+	ID: "frozen", Title: calc.Text("Frozen moisture"),
 	Expr: "T_i + 0.5*(T_a - T_i) - L", Result: calc.Var{Symbol: "T_m", Meaning: meansTm, Unit: "°C", US: "°F"},
 	Vars: []calc.Var{{Symbol: "T_a", Meaning: meansTag, Unit: "°C", US: "°F"}, {Symbol: "T_i", Meaning: meansTi, Unit: "°C", US: "°F"}, {Symbol: "L", Meaning: meansL, Unit: "C°", US: "F°"}},
 	Fn:   calc.Func3(FrozenMoisture), Go: "weather.FrozenMoisture", Source: "aci306",
-	Limits: calc.Text("mix-temperature.eq.frozen.limits: For aggregate below freezing. All its free moisture is ice."),
+	Limits: calc.Text("For aggregate below freezing. All its free moisture is ice."),
 }
 
 var eqCapacity = &calc.Formula{
-	ID: "capacity", Title: calc.Text("mix-temperature.eq.capacity: Heat capacity of the mix"),
+	ID: "capacity", Title: calc.Text("Heat capacity of the mix"),
 	Expr: "0.22*(W_a + W_c) + W_m + W_w", Result: calc.Var{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"},
 	Vars: []calc.Var{{Symbol: "W_a", Meaning: meansWa, Unit: "kg", US: "lb"}, {Symbol: "W_c", Meaning: meansWc, Unit: "kg", US: "lb"},
 		{Symbol: "W_m", Meaning: meansWm, Unit: "kg", US: "lb"}, {Symbol: "W_w", Meaning: meansWw, Unit: "kg", US: "lb"}},
@@ -56,16 +56,16 @@ var eqCapacity = &calc.Formula{
 }
 
 var eqIce = &calc.Formula{
-	ID: "ice", Title: calc.Text("mix-temperature.eq.ice: Ice for a wanted temperature"),
+	ID: "ice", Title: calc.Text("Ice for a wanted temperature"),
 	Expr: "C*(T_0 - T)/(T_w - T_i + L)", Result: calc.Var{Symbol: "W_i", Meaning: meansWi, Unit: "kg", US: "lb"},
 	Vars: []calc.Var{{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"}, {Symbol: "T_0", Meaning: meansT0, Unit: "°C", US: "°F"}, {Symbol: "T", Meaning: meansWan, Unit: "°C", US: "°F"},
 		{Symbol: "T_w", Meaning: meansTw, Unit: "°C", US: "°F"}, {Symbol: "T_i", Meaning: meansTi, Unit: "°C", US: "°F"}, {Symbol: "L", Meaning: meansL, Unit: "C°", US: "F°"}},
 	Fn: calc.FuncN(func(v []float64) float64 { return IceNeeded(v[0], v[1], v[2], v[3], v[4], v[5]) }), Go: "weather.IceNeeded", Source: "aci305",
-	Limits: calc.Text("mix-temperature.eq.ice.limits: The ice replaces as much water. At most 75 % of the batch water, and about 20 °F (11 °C) of cooling."),
+	Limits: calc.Text("The ice replaces as much water. At most 75 % of the batch water, and about 20 °F (11 °C) of cooling."),
 }
 
 var eqWater = &calc.Formula{
-	ID: "water", Title: calc.Text("mix-temperature.eq.water: Water for a wanted temperature"),
+	ID: "water", Title: calc.Text("Water for a wanted temperature"),
 	Expr: "T_w + C*(T - T_0)/W_w", Result: calc.Var{Symbol: "T_n", Meaning: meansTw, Unit: "°C", US: "°F"},
 	Vars: []calc.Var{{Symbol: "T_w", Meaning: meansTw, Unit: "°C", US: "°F"}, {Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"}, {Symbol: "T", Meaning: meansWan, Unit: "°C", US: "°F"},
 		{Symbol: "T_0", Meaning: meansT0, Unit: "°C", US: "°F"}, {Symbol: "W_w", Meaning: meansWw, Unit: "kg", US: "lb"}},
@@ -73,7 +73,7 @@ var eqWater = &calc.Formula{
 }
 
 var eqLever = &calc.Formula{
-	ID: "lever", Title: calc.Text("mix-temperature.eq.lever: Degrees of a part for one of the mix"),
+	ID: "lever", Title: calc.Text("Degrees of a part for one of the mix"),
 	Expr: "C/(c*W)", Result: calc.Var{Symbol: "n", Meaning: meansN},
 	Vars: []calc.Var{{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"}, {Symbol: "c", Meaning: meansHc}, {Symbol: "W", Meaning: meansWp, Unit: "kg", US: "lb"}},
 	Fn:   calc.Func3(Lever), Go: "weather.Lever", Source: "aci305",

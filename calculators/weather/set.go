@@ -10,15 +10,15 @@ import (
 // known of it at another. It is an estimate; the finger decides.
 var SettingTime = &calc.Calculator{
 	ID:       "setting-time",
-	Title:    calc.Text("setting-time.title: Setting time by temperature"),
-	Purpose:  calc.Text("setting-time.purpose: Estimates when concrete sets at its temperature, from a setting time known at another."),
+	Title:    calc.Text("Setting time by temperature"),
+	Purpose:  calc.Text("Estimates when concrete sets at its temperature, from a setting time known at another."),
 	In:       setIn,
 	Out:      setOut,
 	Formulas: []*calc.Formula{eqArrhenius, eqDoubling},
 	Sources:  setSources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("setting-time.caution.test: An estimate only. Test the concrete: the running vibrator must sink by its own weight, and a finger must leave a wet mark.")},
-		{Level: calc.LevelWarning, Text: calc.Text("setting-time.caution.strength: Set is not strength. Take no brace, load or backfill from these times: the engineer decides.")},
+		{Level: calc.LevelNotice, Text: calc.Text("An estimate only. Test the concrete: the running vibrator must sink by its own weight, and a finger must leave a wet mark.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Set is not strength. Take no brace, load or backfill from these times: the engineer decides.")},
 	},
 	Tables:  setTables,
 	Compute: computeSet,
@@ -28,71 +28,71 @@ var SettingTime = &calc.Calculator{
 // showKelvin writes the constant of the Arrhenius equation.
 var showKelvin = quantity.Display{Dim: quantity.Temperature, US: quantity.UnitDisplay{Unit: "K", Step: 50}}
 
-const whyMix = calc.Text("setting-time.why.mix: No wall mix is outside this. Check the number and its unit.")
+const whyMix = calc.Text("No wall mix is outside this. Check the number and its unit.")
 
 var setIn = []calc.Field{
 	{
-		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "60 °F", Label: calc.Text("setting-time.concrete: Concrete temperature"),
-		Help: calc.Text("setting-time.concrete.help: In the form, by thermometer. Not the air."),
-		Min:  &calc.Limit{At: 33, Unit: "°F", Why: calc.Text("setting-time.why.frost: Freezing concrete does not set.")}, Max: &calc.Limit{At: 110, Unit: "°F", Why: whyGel},
+		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "60 °F", Label: calc.Text("Concrete temperature"),
+		Help: calc.Text("In the form, by thermometer. Not the air."),
+		Min:  &calc.Limit{At: 33, Unit: "°F", Why: calc.Text("Freezing concrete does not set.")}, Max: &calc.Limit{At: 110, Unit: "°F", Why: whyGel},
 	},
 	{
-		ID: "initial", Kind: calc.Number, Display: &displays.Hours, Usual: "5 h", Label: calc.Text("setting-time.initial: Known initial set"),
-		Help: calc.Text("setting-time.initial.help: From the plant's mix data (ASTM C403), admixtures included."),
+		ID: "initial", Kind: calc.Number, Display: &displays.Hours, Usual: "5 h", Label: calc.Text("Known initial set"),
+		Help: calc.Text("From the plant's mix data (ASTM C403), admixtures included."),
 		Min:  &calc.Limit{At: 0.25, Unit: "h", Why: whyMix}, Max: &calc.Limit{At: 48, Unit: "h", Why: whyMix},
 	},
 	{
-		ID: "final", Kind: calc.Number, Display: &displays.Hours, Usual: "7 h", Label: calc.Text("setting-time.final: Known final set"),
+		ID: "final", Kind: calc.Number, Display: &displays.Hours, Usual: "7 h", Label: calc.Text("Known final set"),
 		Min: &calc.Limit{At: 0.5, Unit: "h", Why: whyMix}, Max: &calc.Limit{At: 72, Unit: "h", Why: whyMix},
 	},
 	{
-		ID: "reference", Kind: calc.Number, Display: &displays.Temperature, Usual: "73 °F", Label: calc.Text("setting-time.reference: They are known at"),
+		ID: "reference", Kind: calc.Number, Display: &displays.Temperature, Usual: "73 °F", Label: calc.Text("They are known at"),
 		Min: &calc.Limit{At: 40, Unit: "°F", Why: whyMix}, Max: &calc.Limit{At: 100, Unit: "°F", Why: whyMix},
 	},
 	{
-		ID: "q", Kind: calc.Number, Display: &showKelvin, Usual: "5000 K", Label: calc.Text("setting-time.q: Sensitivity to heat, Q"),
-		Help: calc.Text("setting-time.q.help: ASTM C1074 5000 K; EN 1992 4000 K. Leave it if you do not know."),
-		Min:  &calc.Limit{At: 3000, Unit: "K", Why: calc.Text("setting-time.why.q: Cements lie between 3000 and 7500 K.")}, Max: &calc.Limit{At: 7500, Unit: "K", Why: calc.Text("setting-time.why.q: Cements lie between 3000 and 7500 K.")},
+		ID: "q", Kind: calc.Number, Display: &showKelvin, Usual: "5000 K", Label: calc.Text("Sensitivity to heat, Q"),
+		Help: calc.Text("ASTM C1074 5000 K; EN 1992 4000 K. Leave it if you do not know."),
+		Min:  &calc.Limit{At: 3000, Unit: "K", Why: calc.Text("Cements lie between 3000 and 7500 K.")}, Max: &calc.Limit{At: 7500, Unit: "K", Why: calc.Text("Cements lie between 3000 and 7500 K.")},
 	},
 	{
-		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "90 min", Label: calc.Text("setting-time.age: Age of the last lift"),
-		Help: calc.Text("setting-time.age.help: Since it was batched. Empty: no time left is shown."),
+		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "90 min", Label: calc.Text("Age of the last lift"),
+		Help: calc.Text("Since it was batched. Empty: no time left is shown."),
 		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 72, Unit: "h", Why: displays.CheckUnit},
 	},
 }
 
 var setOut = []calc.Field{
-	{ID: "initial-set", Kind: calc.Number, Display: &displays.HalfHoursAtMost, Lead: true, Label: calc.Text("setting-time.initial-set: Initial set, estimate")},
-	{ID: "final-set", Kind: calc.Number, Display: &showLatest, Lead: true, Label: calc.Text("setting-time.final-set: Final set, estimate")},
-	{ID: "left", Kind: calc.Number, Display: &showQuarter, Label: calc.Text("setting-time.left: Left, at the earliest")},
-	{ID: "earliest", Kind: calc.Number, Display: &displays.HalfHoursAtMost, Label: calc.Text("setting-time.earliest: Initial set, earliest"),
-		Help: calc.Text("setting-time.earliest.help: The earliest of the equation with Q of 4000 to 6000 K and the rule.")},
-	{ID: "latest", Kind: calc.Number, Display: &showLatest, Label: calc.Text("setting-time.latest: Initial set, latest")},
-	{ID: "rule-set", Kind: calc.Number, Display: &showHours, Label: calc.Text("setting-time.rule-set: Initial set, rule of thumb")},
-	{ID: "by-table", Kind: calc.Number, Display: &showHours, Label: calc.Text("setting-time.by-table: Plain mix, old site table")},
+	{ID: "initial-set", Kind: calc.Number, Display: &displays.HalfHoursAtMost, Lead: true, Label: calc.Text("Initial set, estimate")},
+	{ID: "final-set", Kind: calc.Number, Display: &showLatest, Lead: true, Label: calc.Text("Final set, estimate")},
+	{ID: "left", Kind: calc.Number, Display: &showQuarter, Label: calc.Text("Left, at the earliest")},
+	{ID: "earliest", Kind: calc.Number, Display: &displays.HalfHoursAtMost, Label: calc.Text("Initial set, earliest"),
+		Help: calc.Text("The earliest of the equation with Q of 4000 to 6000 K and the rule.")},
+	{ID: "latest", Kind: calc.Number, Display: &showLatest, Label: calc.Text("Initial set, latest")},
+	{ID: "rule-set", Kind: calc.Number, Display: &showHours, Label: calc.Text("Initial set, rule of thumb")},
+	{ID: "by-table", Kind: calc.Number, Display: &showHours, Label: calc.Text("Plain mix, old site table")},
 }
 
 const (
-	meansKnown = calc.Text("setting-time.means.known: setting time known")
-	meansSet   = calc.Text("setting-time.means.set: setting time")
-	meansQ     = calc.Text("setting-time.means.q: activation energy over the gas constant")
-	meansRef   = calc.Text("setting-time.means.ref: temperature it is known at")
+	meansKnown = calc.Text("setting time known")
+	meansSet   = calc.Text("setting time")
+	meansQ     = calc.Text("activation energy over the gas constant")
+	meansRef   = calc.Text("temperature it is known at")
 )
 
 var eqArrhenius = &calc.Formula{
-	ID: "arrhenius", Title: calc.Text("setting-time.eq.arrhenius: Setting time at another temperature"),
+	ID: "arrhenius", Title: calc.Text("Setting time at another temperature"),
 	Expr: "t_r*exp(Q*(1/T - 1/T_r))", Result: calc.Var{Symbol: "t", Meaning: meansSet, Unit: "h"},
 	Vars: []calc.Var{{Symbol: "t_r", Meaning: meansKnown, Unit: "h"}, {Symbol: "Q", Meaning: meansQ, Unit: "K"}, {Symbol: "T", Meaning: meansTc, Unit: "K"}, {Symbol: "T_r", Meaning: meansRef, Unit: "K"}},
 	Fn:   calc.Func4(SetArrhenius), Go: "weather.SetArrhenius", Source: "c1074",
-	Limits: calc.Text("setting-time.eq.arrhenius.limits: The same mix, at one even temperature. Best within 50 to 90 °F (10 to 32 °C)."),
+	Limits: calc.Text("The same mix, at one even temperature. Best within 50 to 90 °F (10 to 32 °C)."),
 }
 
 var eqDoubling = &calc.Formula{
-	ID: "doubling", Title: calc.Text("setting-time.eq.doubling: Rule of thumb"),
+	ID: "doubling", Title: calc.Text("Rule of thumb"),
 	Expr: "t_r*2^((T_r - T)/20)", Result: calc.Var{Symbol: "t", Meaning: meansSet, Unit: "h"},
 	Vars: []calc.Var{{Symbol: "t_r", Meaning: meansKnown, Unit: "h"}, {Symbol: "T", Meaning: meansTc, Unit: "°F"}, {Symbol: "T_r", Meaning: meansRef, Unit: "°F"}},
 	Fn:   calc.Func3(SetDoubling), Go: "weather.SetDoubling", Source: "nfba",
-	Limits: calc.Text("setting-time.eq.doubling.limits: 20 °F (11 °C) colder doubles it, 20 °F warmer halves it. Within about 30 % of the old site table."),
+	Limits: calc.Text("20 °F (11 °C) colder doubles it, 20 °F warmer halves it. Within about 30 % of the old site table."),
 }
 
 var setSources = []calc.Source{
@@ -110,8 +110,8 @@ var setSources = []calc.Source{
 }
 
 var setTables = []calc.Table{{
-	ID: "initial", Title: calc.Text("setting-time.table: Initial set by temperature and mix"),
-	Note: calc.Text("setting-time.table.note: Across: the initial set known at 73 °F (23 °C). Estimates only."),
+	ID: "initial", Title: calc.Text("Initial set by temperature and mix"),
+	Note: calc.Text("Across: the initial set known at 73 °F (23 °C). Estimates only."),
 	Out:  "initial-set", Set: []calc.Entry{{Path: "final", Text: "10 h"}},
 	Down:   calc.Axis{Path: "concrete", US: []string{"40 °F", "50 °F", "60 °F", "70 °F", "80 °F", "90 °F", "100 °F"}, Metric: []string{"5 °C", "10 °C", "15 °C", "20 °C", "25 °C", "30 °C", "35 °C"}},
 	Across: calc.Axis{Path: "initial", US: []string{"4 h", "5 h", "6 h", "8 h"}},

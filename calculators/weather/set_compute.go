@@ -10,13 +10,13 @@ import (
 )
 
 const (
-	refuseOrder = calc.Text("setting-time.refuse.order: The final set must come after the initial set, {initial}.")
-	noteSetCold = calc.Text("setting-time.note.cold: Below 50 °F (10 °C) setting is slow and uncertain. Form pressure stays high for hours longer.")
-	noteSetHot  = calc.Text("setting-time.note.hot: Above 90 °F (32 °C) mixes set faster than any estimate. Have the next lift at hand before you start one.")
-	noteJoint   = calc.Text("setting-time.note.joint: The last lift is near or past its initial set. Test it. Where the vibrator does not sink, a cold joint is there: tell the engineer.")
-	noteSoon    = calc.Text("setting-time.note.soon: Place the next lift now, and run the vibrator 6 in. (150 mm) into the last one.")
-	ofInitial   = calc.Text("setting-time.of.initial: Initial set")
-	ofFinal     = calc.Text("setting-time.of.final: Final set")
+	refuseOrder = calc.Text("The final set must come after the initial set, {initial}.")
+	noteSetCold = calc.Text("Below 50 °F (10 °C) setting is slow and uncertain. Form pressure stays high for hours longer.")
+	noteSetHot  = calc.Text("Above 90 °F (32 °C) mixes set faster than any estimate. Have the next lift at hand before you start one.")
+	noteJoint   = calc.Text("The last lift is near or past its initial set. Test it. Where the vibrator does not sink, a cold joint is there: tell the engineer.")
+	noteSoon    = calc.Text("Place the next lift now, and run the vibrator 6 in. (150 mm) into the last one.")
+	ofInitial   = calc.Text("Initial set")
+	ofFinal     = calc.Text("Final set")
 )
 
 // The sensitivities in K that frame the estimate.
@@ -64,11 +64,11 @@ func computeSet(r *calc.Recorder, in calc.Case) {
 }
 
 const (
-	saySetTitle = calc.Text("setting-time.draw: Setting time over temperature")
-	saySetDesc  = calc.Text("setting-time.draw.desc: Initial set falls as the concrete warms. At {t} it is about {initial}, final set about {final}.")
-	saySetInit  = calc.Text("setting-time.draw.initial: Initial set: {time}")
-	saySetFinal = calc.Text("setting-time.draw.final: Final set: {time}")
-	saySetHours = calc.Text("setting-time.draw.hours: Hours since batching")
+	saySetTitle = calc.Text("Setting time over temperature")
+	saySetDesc  = calc.Text("Initial set falls as the concrete warms. At {t} it is about {initial}, final set about {final}.")
+	saySetInit  = calc.Text("Initial set: {time}")
+	saySetFinal = calc.Text("Final set: {time}")
+	saySetHours = calc.Text("Hours since batching")
 )
 
 // setMarks are the temperatures marked on the drawing, in K.

@@ -23,13 +23,13 @@ var (
 
 // The reasons that several limits share.
 const (
-	whyThaw = calc.Text("weather.why.thaw: Liquid water is not colder.")
-	whyLand = calc.Text("weather.why.land: No job site is outside this. Check the number and its unit.")
-	whyGel  = calc.Text("weather.why.gel: Fresh concrete outside this is frozen or spoiled.")
+	whyThaw = calc.Text("Liquid water is not colder.")
+	whyLand = calc.Text("No job site is outside this. Check the number and its unit.")
+	whyGel  = calc.Text("Fresh concrete outside this is frozen or spoiled.")
 )
 
 // The symbols that several formulas share.
 const (
-	meansTc = calc.Text("weather.means.tc: temperature of the concrete")
-	meansTa = calc.Text("weather.means.ta: temperature of the air")
+	meansTc = calc.Text("temperature of the concrete")
+	meansTa = calc.Text("temperature of the air")
 )

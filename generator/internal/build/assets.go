@@ -143,13 +143,8 @@ func svgSize(data []byte) (width, height int) {
 // addWords adds what the module says in other languages: the calculators'
 // texts; the interface's stand in the pages.
 func (b *builder) addWords() {
-	texts, err := translated()
-	if err != nil {
-		b.fail(err)
-		return
-	}
 	for _, l := range b.Site.Languages {
-		data := wordsFile(b.Words[l.Code], texts)
+		data := wordsFile(b.Words[l.Code])
 		if len(data) == 0 {
 			continue
 		}

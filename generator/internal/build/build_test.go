@@ -155,8 +155,8 @@ func TestPictures(t *testing.T) {
 	}
 }
 
-// The words that the module is told: the calculators' own, sorted, and none
-// of the theme's.
+// The words file of the module holds the translations of the calculators' texts,
+// sorted by key, and none of the theme's.
 func TestWordsFile(t *testing.T) {
 	site := good(t)
 	f := named(t, site, "assets/words-es-", ".tsv")
@@ -164,13 +164,14 @@ func TestWordsFile(t *testing.T) {
 	if !slices.IsSorted(lines) || len(lines) < 50 {
 		t.Errorf("%d lines, sorted: %v", len(lines), slices.IsSorted(lines))
 	}
-	texts, err := translated()
+	texts, err := CalculatorTexts()
 	if err != nil {
 		t.Fatal(err)
 	}
 	for _, line := range lines {
-		key, said, ok := strings.Cut(line, "\t")
-		if _, known := texts[key]; !ok || !known || said == "" || strings.HasPrefix(key, "ui.") {
+		digits, text, ok := strings.Cut(line, "\t")
+		key, err := strconv.ParseUint(digits, 16, 64)
+		if _, known := texts[key]; !ok || err != nil || len(digits) != 16 || !known || text == "" {
 			t.Errorf("line %q", line)
 		}
 	}

@@ -2,7 +2,6 @@ package build
 
 import (
 	"fmt"
-	"maps"
 	"sync"
 
 	"coursebook/calculators/calc"
@@ -24,8 +23,9 @@ type builder struct {
 	faults *fault.List
 
 	render.Manual
-	synonyms map[string][][]string // for the search, by language
-	lists    []WordList
+	synonyms   map[string][][]string // for the search, by language
+	themeTexts translations.Keyed
+	themeWords map[string]map[string]string // by language and key
 
 	adding  sync.Mutex // for the three below
 	paths   map[string]bool
@@ -105,22 +105,23 @@ func (b *builder) parsePages(manual source.Manual, parse parser) []*markdown.Doc
 	return docs
 }
 
-// loadWords loads the theme in every language of the manual.
+// loadWords reads the translations of the calculators and loads the theme in
+// every language of the manual.
 func (b *builder) loadWords(manual source.Manual) {
-	lists, err := WordLists(b.o.Theme)
-	if err != nil {
-		b.fail(err)
-		return
-	}
-	b.lists = lists
 	byLang := map[string]map[string]string{}
 	for _, l := range manual.Languages {
-		b.Words[l.Code] = calc.Translations{}
-		for _, list := range lists {
-			maps.Copy(b.Words[l.Code], list.Read(l.Code, b.faults))
+		words, _, err := CalculatorWords(l.Code, b.faults)
+		if err != nil {
+			b.fail(err)
+			return
 		}
-		byLang[l.Code] = b.Words[l.Code]
+		b.Words[l.Code] = words
+		if b.themeTexts, byLang[l.Code], err = ThemeWords(b.o.Theme, l.Code, b.faults); err != nil {
+			b.fail(err)
+			return
+		}
 	}
+	b.themeWords = byLang
 	base, err := theme.Load(b.o.Theme, byLang, render.Templates())
 	if err != nil {
 		b.fail(err)
@@ -135,18 +136,25 @@ func (b *builder) loadWords(manual source.Manual) {
 
 // untranslated warns of texts that a language lacks.
 func (b *builder) untranslated() {
+	texts, err := CalculatorTexts()
+	if err != nil {
+		b.fail(err)
+		return
+	}
 	for _, l := range b.Site.Languages {
 		if l.Code == "en" {
 			continue
 		}
-		for _, list := range b.lists {
-			missing := translations.Missing(list.English, b.Words[l.Code])
-			if len(missing) == 0 {
-				continue
-			}
-			b.faults.Add(fault.Fault{Severity: fault.Warning, File: list.File(l.Code), Code: "words-missing",
-				Text: fmt.Sprintf("%d texts have no %s translation", len(missing), l.Name),
-				Hint: "coursebook inspect -words " + l.Code + " prints their lines, ready to be filled in"})
-		}
+		b.warnMissing(l, WordsFile(l.Code, "*"), len(texts.Missing(b.Words[l.Code])))
+		b.warnMissing(l, "theme/"+ThemeWordsFile(l.Code), len(b.themeTexts.Missing(b.themeWords[l.Code])))
 	}
+}
+
+func (b *builder) warnMissing(l *site.Language, file string, n int) {
+	if n == 0 {
+		return
+	}
+	b.faults.Add(fault.Fault{Severity: fault.Warning, File: file, Code: "words-missing",
+		Text: fmt.Sprintf("%d texts have no %s translation", n, l.Name),
+		Hint: "coursebook inspect -words " + l.Code + " prints their lines, ready to be filled in"})
 }

@@ -4,6 +4,7 @@ import (
 	"io/fs"
 	"path"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 
@@ -14,34 +15,17 @@ import (
 	"coursebook/generator/internal/translations"
 )
 
-// WordList is a set of English texts and where their translations lie: one
-// for the calculators, and one that a theme brings along.
-type WordList struct {
-	English translations.Texts
-	dir     fs.FS
-	name    string // pattern of a language's files, with {lang}
-	shown   string // folder, for messages
+// WordsFile is the file of translations of a topic, as messages show it.
+func WordsFile(lang, topic string) string {
+	return path.Join("calculators/words", lang, topic+".tsv")
 }
 
-// WordLists are the two lists of a build.
-func WordLists(dir fs.FS) ([]WordList, error) {
-	texts, err := translated()
-	if err != nil {
-		return nil, err
-	}
-	own, err := theme.Texts(dir)
-	if err != nil {
-		return nil, err
-	}
-	return []WordList{
-		{English: texts, dir: calculators.Words, name: "words/{lang}/*.tsv", shown: "calculators"},
-		{English: own, dir: dir, name: "words.{lang}.tsv", shown: "theme"},
-	}, nil
-}
+// ThemeWordsFile is a theme's file of translations.
+func ThemeWordsFile(lang string) string { return "words." + lang + ".tsv" }
 
-// translated are the English texts of the calculators, read off their sources
+// CalculatorTexts are the texts of the calculators, read from their sources
 // once: they do not change while the program runs.
-var translated = sync.OnceValues(func() (translations.Texts, error) {
+var CalculatorTexts = sync.OnceValues(func() (translations.Texts, error) {
 	var faults fault.List
 	texts, err := translations.FromSources(calculators.Sources, &faults)
 	if err == nil && faults.Errors() > 0 {
@@ -50,43 +34,56 @@ var translated = sync.OnceValues(func() (translations.Texts, error) {
 	return texts, err
 })
 
-// File is the path of a language's files, as messages show it.
-func (l WordList) File(lang string) string {
-	return path.Join(l.shown, strings.ReplaceAll(l.name, "{lang}", lang))
-}
-
-// Read reads a language's translations. A language nobody has translated yet
-// has none, and shows English texts.
-func (l WordList) Read(lang string, faults *fault.List) calc.Translations {
-	names, _ := fs.Glob(l.dir, strings.ReplaceAll(l.name, "{lang}", lang)) // the patterns above are sound
-	var all calc.Translations
-	for _, name := range names {
-		data, err := fs.ReadFile(l.dir, name)
-		if err != nil {
-			faults.Add(fault.Fault{File: path.Join(l.shown, name), Code: "word-file", Text: err.Error()})
-			continue
-		}
-		if all == nil {
-			all = calc.Translations{}
-		}
-		translations.Parse(path.Join(l.shown, name), data, l.English, all, faults)
+// CalculatorWords reads the translations of the calculators' texts into a
+// language, and returns those whose English text is gone. A language without
+// a file has none, and shows English texts.
+func CalculatorWords(lang string, faults *fault.List) (calc.Translations, []translations.Orphan, error) {
+	texts, err := CalculatorTexts()
+	if err != nil {
+		return nil, nil, err
 	}
-	return all
+	names, err := fs.Glob(calculators.Words, path.Join("words", lang, "*.tsv"))
+	if err != nil || len(names) == 0 {
+		return nil, nil, err
+	}
+	words := calc.Translations{}
+	var orphans []translations.Orphan
+	for _, name := range names {
+		data, err := fs.ReadFile(calculators.Words, name)
+		if err != nil {
+			return nil, nil, err
+		}
+		orphans = append(orphans, texts.Parse(path.Join("calculators", name), data, words, faults)...)
+	}
+	texts.Report(orphans, words)
+	return words, orphans, nil
 }
 
-// wordsFile lists the translations of the calculators' texts by key, sorted:
-// key, tab, text, a line each. It is what the module is told.
-func wordsFile(own calc.Translations, texts translations.Texts) []byte {
-	var keys []string
-	for key := range own {
-		if _, ok := texts[key]; ok {
-			keys = append(keys, key)
-		}
+// ThemeWords reads a theme's texts, and their translations into a language.
+func ThemeWords(dir fs.FS, lang string, faults *fault.List) (translations.Keyed, map[string]string, error) {
+	texts, err := theme.Texts(dir)
+	if err != nil {
+		return nil, nil, err
+	}
+	words := map[string]string{}
+	if data, err := fs.ReadFile(dir, ThemeWordsFile(lang)); err == nil {
+		texts.Parse(path.Join("theme", ThemeWordsFile(lang)), data, words, faults)
+	}
+	return texts, words, nil
+}
+
+// wordsFile lists translations for the module: key as 16 hexadecimal digits,
+// tab, text, a line each, sorted by key.
+func wordsFile(words calc.Translations) []byte {
+	keys := make([]uint64, 0, len(words))
+	for key := range words {
+		keys = append(keys, key)
 	}
 	slices.Sort(keys)
 	var out strings.Builder
 	for _, key := range keys {
-		out.WriteString(key + "\t" + own[key] + "\n")
+		digits := strconv.FormatUint(key, 16)
+		out.WriteString(strings.Repeat("0", 16-len(digits)) + digits + "\t" + words[key] + "\n")
 	}
 	return []byte(out.String())
 }

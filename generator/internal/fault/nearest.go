@@ -22,6 +22,20 @@ func Nearest(word string, known []string) (string, bool) {
 	return best, best != ""
 }
 
+// Closest finds the known text that needs the fewest edits to become text,
+// however many those are; -1 where nothing is known. Of equally close ones the
+// first is taken.
+func Closest(text string, known []string) int {
+	best, least := -1, 0
+	t := []rune(strings.ToLower(text))
+	for i, k := range known {
+		if d := distance(t, []rune(strings.ToLower(k))); best < 0 || d < least {
+			best, least = i, d
+		}
+	}
+	return best
+}
+
 // distance is the optimal string alignment distance: the edits that turn a
 // into b when no letter is edited twice.
 func distance(a, b []rune) int {

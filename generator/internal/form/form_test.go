@@ -145,7 +145,9 @@ func TestAuthorsInputs(t *testing.T) {
 }
 
 func TestOtherLanguageAndMark(t *testing.T) {
-	f := made(t, calc.Translations{"tank.title": "Tanque", "calc.between": "de {low} a {high}", "tank.cubic": "cúbico", "source.memory": "de memoria"}, quantity.Comma)
+	f := made(t, calc.Translations{
+		calc.Text("Tank").Key(): "Tanque", calc.Between.Key(): "de {low} a {high}",
+		calc.Text("cubic").Key(): "cúbico", calc.Text("from memory").Key(): "de memoria"}, quantity.Comma)
 	if f.Title != "Tanque" || f.Fields[3].Options[0].Label != "cúbico" || f.Sources[0].Status != "de memoria" {
 		t.Errorf("not translated: %s, %+v, %+v", f.Title, f.Fields[3].Options, f.Sources)
 	}

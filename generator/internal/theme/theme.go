@@ -15,7 +15,7 @@ import (
 // Theme is a theme's templates and words, ready to render.
 type Theme struct {
 	set   *template.Template
-	texts translations.Texts
+	texts translations.Keyed
 	lang  map[string]map[string]string
 	code  string // its language; empty for English
 
@@ -43,12 +43,12 @@ func Load(dir fs.FS, other map[string]map[string]string, needed []string) (*Them
 }
 
 // Texts reads a theme's own English texts: words.tsv, key and text.
-func Texts(dir fs.FS) (translations.Texts, error) {
+func Texts(dir fs.FS) (translations.Keyed, error) {
 	data, err := fs.ReadFile(dir, "words.tsv")
 	if err != nil {
 		return nil, fmt.Errorf("theme: %w", err)
 	}
-	texts := translations.Texts{}
+	texts := translations.Keyed{}
 	for i, line := range strings.Split(strings.TrimSuffix(string(data), "\n"), "\n") {
 		if line == "" || strings.HasPrefix(line, "#") {
 			continue

@@ -34,30 +34,37 @@ func sources(texts map[string]string) fstest.MapFS {
 func TestFromSources(t *testing.T) {
 	var faults fault.List
 	texts, err := FromSources(sources(map[string]string{
-		"tank/a.go":      "package tank\n\nvar a = calc.Text(\"tank.a: One {x}.\")\nvar b = Text(`tank.b: Two`)\n",
-		"tank/b.go":      "package tank\n\nfunc f() { use(calc.Text(\"tank.c: Joined \" +\n\t\"of \" + \"parts: three\")) }\n",
-		"calctest/a.go":  "package calctest\n\nvar x = calc.Text(\"calctest.x: not for readers\")\n",
-		"tank/a_test.go": "package tank\n\nvar x = calc.Text(\"tank.test: not for readers\")\n",
-		"tank/deep/c.go": "package deep\n\nvar x = calc.Text(\"deep.x: Four\")\n",
-		"tank/c.go":      "package tank\n\nvar d = calc.Text(key + \": computed\")\nvar e = Other(\"tank.e: no text\")\nvar g = calc.Text(\"no colon\")\n",
+		"tank/a.go":      "package tank\n\nvar a = calc.Text(\"One {x}.\")\nvar b = Text(`Two|feminine`)\n",
+		"tank/b.go":      "package tank\n\nfunc f() { use(calc.Text(\"Joined \" +\n\t\"of \" + \"parts: three\")) }\n",
+		"calctest/a.go":  "package calctest\n\nvar x = calc.Text(\"not for readers either\")\n",
+		"tank/a_test.go": "package tank\n\nvar x = calc.Text(\"not for readers\")\n",
+		"tank/room/c.go": "package room\n\nvar x = calc.Text(\"In a deeper folder\")\nvar y = calc.Text(\"Both\")\n",
+		"barrel/d.go":    "package barrel\n\nvar y = calc.Text(\"Both\")\n",
+		"calc/e.go":      "package calc\n\nvar z = Text(\"Of all\")\n",
+		"tank/computed.go": "package tank\n\nvar d = calc.Text(key + \"computed\")\nvar e = Other(\"no text\")\n" +
+			"var f = in.Text(\"a field\")\nvar g = calc.Text(\"\")\n",
 	}), &faults)
 	if err != nil || faults.Errors() > 0 {
 		t.Fatal(err, faults.All())
 	}
-	own := Texts{}
+	for _, e := range quantity.AllParseErrors() {
+		key := calc.Text(e.EN).Key()
+		if texts[key].Topic != "common" || string(texts[key].Text) != e.EN {
+			t.Errorf("no text for the parse error %q", e.EN)
+		}
+		delete(texts, key)
+	}
+	got := map[calc.Text]string{}
 	for key, text := range texts {
-		if !strings.HasPrefix(key, "quantity.") {
-			own[key] = text
+		if key != text.Key() {
+			t.Errorf("%q is listed under %x", text.Text, key)
 		}
+		got[text.Text] = text.Topic
 	}
-	want := Texts{"tank.a": "One {x}.", "tank.b": "Two", "tank.c": "Joined of parts: three", "deep.x": "Four"}
-	if !maps.Equal(own, want) {
-		t.Errorf("got %v, want %v", own, want)
-	}
-	for _, trouble := range quantity.AllParseErrors() {
-		if texts[trouble.Key] != trouble.EN {
-			t.Errorf("no text for the refusal %s", trouble.Key)
-		}
+	want := map[calc.Text]string{"One {x}.": "tank", "Two|feminine": "tank", "Joined of parts: three": "tank",
+		"In a deeper folder": "tank", "Both": "common", "Of all": "common"}
+	if !maps.Equal(got, want) {
+		t.Errorf("got %v, want %v", got, want)
 	}
 }
 
@@ -69,23 +76,22 @@ func TestEveryTextIsFound(t *testing.T) {
 	if err != nil || faults.Errors() > 0 {
 		t.Fatal(err, faults.All())
 	}
-	held := Texts{}
 	for _, c := range shelf.All() {
-		before := len(held)
+		held := map[calc.Text]bool{}
 		collect(reflect.ValueOf(c), held)
-		if len(held)-before < 10 {
-			t.Errorf("%s adds only %d texts", c.ID, len(held)-before)
+		if len(held) < 20 {
+			t.Errorf("%s holds only %d texts", c.ID, len(held))
 		}
-	}
-	for key, text := range held {
-		if found[key] != text {
-			t.Errorf("%s: the declaration says %q, the sources %q", key, text, found[key])
+		for text := range held {
+			if found[text.Key()].Text != text {
+				t.Errorf("%s: the sources lack the text %q", c.ID, text)
+			}
 		}
 	}
 }
 
 // collect adds every calc.Text below a value.
-func collect(v reflect.Value, texts Texts) {
+func collect(v reflect.Value, texts map[calc.Text]bool) {
 	switch v.Kind() {
 	case reflect.Pointer, reflect.Interface:
 		if !v.IsNil() {
@@ -101,22 +107,23 @@ func collect(v reflect.Value, texts Texts) {
 		}
 	case reflect.String:
 		if v.Type() == reflect.TypeFor[calc.Text]() && v.String() != "" {
-			text := calc.Text(v.String())
-			texts[text.Key()] = text.EN()
+			texts[calc.Text(v.String())] = true
 		}
 	}
 }
 
+// The two literals have the same FNV-1a hash of 64 bits.
 func TestOneKeyTwoTexts(t *testing.T) {
 	var faults fault.List
 	_, err := FromSources(sources(map[string]string{
-		"a/a.go": "package a\n\nvar a = calc.Text(\"k.a: One\")\nvar b = calc.Text(\"k.a: One\")\n",
-		"b/b.go": "package b\n\nvar a =  calc.Text(\"k.a: Two\")\n",
+		"a/a.go": "package a\n\nvar a = calc.Text(\"8yn0iYCKYHlIj4-BwPqk\")\nvar b = calc.Text(\"8yn0iYCKYHlIj4-BwPqk\")\n",
+		"b/b.go": "package b\n\nvar a =  calc.Text(\"GReLUrM4wMqfg9yzV3KQ\")\n",
 	}), &faults)
 	if err != nil {
 		t.Fatal(err)
 	}
-	want := "calculators/b/b.go:3:10: error: the key k.a has two English texts\n  hint: give one of them another key\n1 error\n"
+	want := "calculators/b/b.go:3:10: error: this text has the key of “8yn0iYCKYHlIj4-BwPqk”\n" +
+		"  hint: change a word of one of them\n1 error\n"
 	if got := printed(&faults); got != want {
 		t.Errorf("got %s", got)
 	}
@@ -135,36 +142,91 @@ func printed(faults *fault.List) string {
 	return b.String()
 }
 
-var english = Texts{"a": "Depth of {what} in {unit}", "b": "Side", "c": "Lid"}
+var english = Keyed{"a": "Depth of {what} in {unit}", "b": "Side", "c": "Lid"}
 
-func TestParse(t *testing.T) {
+func TestParseKeyed(t *testing.T) {
+	type words = map[string]string
 	for name, c := range map[string]struct {
 		file string
-		want calc.Translations
+		want words
 		says string // of the only fault
 	}{
-		"good":           {"# note\n\na\t" + Hash(english["a"]) + "\tEn {unit}: hondura de {what}\nb\t" + Hash("Side") + "\tLado\n", calc.Translations{"a": "En {unit}: hondura de {what}", "b": "Lado"}, ""},
-		"Windows lines":  {"b\t" + Hash("Side") + "\tLado\r\n\r\nc\t" + Hash("Lid") + "\tTapa\r\n", calc.Translations{"b": "Lado", "c": "Tapa"}, ""},
-		"empty":          {"", calc.Translations{}, ""},
-		"two parts":      {"\nb\tLado\n", calc.Translations{}, "es.tsv:2:1: error: a line needs three parts: key, hash, text"},
-		"no text":        {"b\t" + Hash("Side") + "\t\n", calc.Translations{}, "es.tsv:1:1: error: a line needs three parts"},
-		"tab in text":    {"b\t" + Hash("Side") + "\tLa\tdo\n", calc.Translations{}, "error: a line needs three parts"},
-		"unknown key":    {"z\t00000000\tZeta\n", calc.Translations{}, "error: no text has the key z"},
-		"stale":          {"b\t00000000\tLado\n", calc.Translations{"b": "Lado"}, "look at “Side”, correct the text and write the hash " + Hash("Side")},
-		"twice":          {"b\t" + Hash("Side") + "\tLado\nb\t" + Hash("Side") + "\tCostado\n", calc.Translations{"b": "Costado"}, "es.tsv:2:1: error: the key b stands twice"},
-		"slot forgotten": {"a\t" + Hash(english["a"]) + "\tHondura de {what}\n", calc.Translations{"a": "Hondura de {what}"}, "use exactly these: {unit} {what}"},
-		"slot renamed":   {"a\t" + Hash(english["a"]) + "\tHondura de {que} en {unit}\n", calc.Translations{"a": "Hondura de {que} en {unit}"}, "the slots of a differ from the English text"},
+		"good": {"# note\n\na\t" + Hash(english["a"]) + "\tEn {unit}: hondura de {what}\nb\t" + Hash("Side") + "\tLado\n",
+			words{"a": "En {unit}: hondura de {what}", "b": "Lado"}, ""},
+		"Windows lines": {"b\t" + Hash("Side") + "\tLado\r\n\r\nc\t" + Hash("Lid") + "\tTapa\r\n", words{"b": "Lado", "c": "Tapa"}, ""},
+		"empty":         {"", words{}, ""},
+		"two parts":     {"\nb\tLado\n", words{}, "es.tsv:2:1: error: a line needs three parts: key, hash, text"},
+		"no text":       {"b\t" + Hash("Side") + "\t\n", words{}, "es.tsv:1:1: error: a line needs three parts"},
+		"tab in text":   {"b\t" + Hash("Side") + "\tLa\tdo\n", words{}, "error: a line needs three parts"},
+		"unknown key":   {"z\t00000000\tZeta\n", words{}, "error: no text has the key z"},
+		"stale": {"b\t00000000\tLado\n", words{"b": "Lado"},
+			"look at “Side”, correct the text and write the hash " + Hash("Side")},
+		"twice": {"b\t" + Hash("Side") + "\tLado\nb\t" + Hash("Side") + "\tCostado\n", words{"b": "Costado"},
+			"es.tsv:2:1: error: the key b is given twice"},
+		"slot forgotten": {"a\t" + Hash(english["a"]) + "\tHondura de {what}\n", words{"a": "Hondura de {what}"},
+			"use exactly these: {unit} {what}"},
+		"slot renamed": {"a\t" + Hash(english["a"]) + "\tHondura de {que} en {unit}\n", words{"a": "Hondura de {que} en {unit}"},
+			"the slots differ from the English text"},
 	} {
 		var faults fault.List
-		got := calc.Translations{}
-		Parse("es.tsv", []byte(c.file), english, got, &faults)
+		got := words{}
+		english.Parse("es.tsv", []byte(c.file), got, &faults)
 		if !maps.Equal(got, c.want) {
 			t.Errorf("%s: got %v", name, got)
 		}
-		said := printed(&faults)
-		if (c.says == "") != (said == "") || !strings.Contains(said, c.says) || c.says != "" && !strings.HasSuffix(said, "\n1 error\n") {
-			t.Errorf("%s: said %q", name, said)
+		checkOnlyFault(t, name, &faults, c.says)
+	}
+}
+
+// checkOnlyFault wants no fault where says is empty, else one that contains it.
+func checkOnlyFault(t *testing.T, name string, faults *fault.List, says string) {
+	t.Helper()
+	got := printed(faults)
+	if (says == "") != (got == "") || !strings.Contains(got, says) || says != "" && !strings.HasSuffix(got, "\n1 error\n") {
+		t.Errorf("%s: said %q", name, got)
+	}
+}
+
+var tankTexts = textsOf("#3 bar", "Depth of {what} in {unit}", "Side", "How many", "How many|feminine")
+
+func textsOf(list ...calc.Text) Texts {
+	texts := Texts{}
+	for _, text := range list {
+		texts.add(Text{text, "tank"})
+	}
+	return texts
+}
+
+func TestParseTexts(t *testing.T) {
+	type words = map[calc.Text]string
+	for name, c := range map[string]struct {
+		file string
+		want words
+		says string // of the only fault
+	}{
+		"good": {"# note\n\nDepth of {what} in {unit}\tEn {unit}: hondura de {what}\nSide\tLado\r\n",
+			words{"Depth of {what} in {unit}": "En {unit}: hondura de {what}", "Side": "Lado"}, ""},
+		"number sign": {"#3 bar\tVarilla #3\n", words{"#3 bar": "Varilla #3"}, ""},
+		"marks":       {"How many\tCuántos\nHow many|feminine\tCuántas\n", words{"How many": "Cuántos", "How many|feminine": "Cuántas"}, ""},
+		"one part":    {"\nSide\n", words{}, "es.tsv:2:1: error: a line needs two parts: English text, translation"},
+		"no text":     {"Side\t\n", words{}, "es.tsv:1:1: error: a line needs two parts"},
+		"tab":         {"Side\tLa\tdo\n", words{}, "error: a line needs two parts"},
+		"twice":       {"Side\tLado\nSide\tCostado\n", words{"Side": "Costado"}, "es.tsv:2:1: error: this text is translated twice"},
+		"slot lost":   {"Depth of {what} in {unit}\tHondura\n", words{"Depth of {what} in {unit}": "Hondura"}, "use exactly these: {unit} {what}"},
+		"edited": {"Sides\tLado\n", words{},
+			"es.tsv:1:1: error: no text of the calculators reads “Sides”\n  Sides\tLado\n  ^\n  hint: write “Side” in its place"},
+	} {
+		var faults fault.List
+		got, want := calc.Translations{}, calc.Translations{}
+		for text, translation := range c.want {
+			want[text.Key()] = translation
 		}
+		orphans := tankTexts.Parse("es.tsv", []byte(c.file), got, &faults)
+		tankTexts.Report(orphans, got)
+		if !maps.Equal(got, want) {
+			t.Errorf("%s: got %v", name, got)
+		}
+		checkOnlyFault(t, name, &faults, c.says)
 	}
 }
 
@@ -179,31 +241,50 @@ func TestSlots(t *testing.T) {
 }
 
 func TestMissing(t *testing.T) {
-	all := Texts{"b": "Side", "a": "Depth", "c": "Lid"}
-	if got := Missing(all, calc.Translations{"b": "Lado"}); !slices.Equal(got, []string{"a", "c"}) {
+	if got := english.Missing(map[string]string{"b": "Lado"}); !slices.Equal(got, []string{"a", "c"}) {
 		t.Errorf("missing: %v", got)
 	}
-	if got := Missing(all, nil); len(got) != 3 {
+	if got := english.Missing(nil); len(got) != 3 {
 		t.Errorf("without words: %v", got)
+	}
+	got := tankTexts.Missing(calc.Translations{calc.Text("Side").Key(): "Lado"})
+	if len(got) != 4 || got[1].Text != "Depth of {what} in {unit}" || got[3].Text != "How many|feminine" {
+		t.Errorf("missing: %v", got)
 	}
 }
 
-// FuzzParse: whatever a file holds, a translation that is taken is of a known
-// key, and a file without faults keeps every slot.
+// FuzzParse: whatever a file holds, a translation that is accepted is of a
+// known text, and a file without faults keeps every slot.
 func FuzzParse(f *testing.F) {
 	f.Add("a\t" + Hash(english["a"]) + "\t{unit}{what}\n")
 	f.Add("b\t\t\t\n#\r\n\x00")
+	f.Add("Side\tLado\nHow many|feminine\tCuántas\nDepth of {what} in {unit}\t{unit}{what}")
 	f.Fuzz(func(t *testing.T, text string) {
 		var faults fault.List
-		got := calc.Translations{}
-		Parse("es.tsv", []byte(text), english, got, &faults)
-		for key, said := range got {
+		keyed, words := map[string]string{}, calc.Translations{}
+		english.Parse("es.tsv", []byte(text), keyed, &faults)
+		for key, said := range keyed {
 			if _, known := english[key]; !known || said == "" {
-				t.Errorf("%q is taken as %q", key, said)
+				t.Errorf("%q is accepted as %q", key, said)
 			}
 			if faults.Errors() == 0 && !slices.Equal(slotsOf(said), slotsOf(english[key])) {
 				t.Errorf("%q passes with other slots", said)
 			}
+		}
+		faults = fault.List{}
+		orphans := tankTexts.Parse("es.tsv", []byte(text), words, &faults)
+		for key, said := range words {
+			known, ok := tankTexts[key]
+			if !ok || said == "" {
+				t.Errorf("%x is accepted as %q", key, said)
+			}
+			if faults.Errors() == 0 && !slices.Equal(slotsOf(said), slotsOf(known.EN())) {
+				t.Errorf("%q passes with other slots", said)
+			}
+		}
+		tankTexts.Report(orphans, words)
+		if len(orphans) > 0 && faults.Errors() == 0 {
+			t.Errorf("orphans %v are not reported", orphans)
 		}
 	})
 }

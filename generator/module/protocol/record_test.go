@@ -68,7 +68,7 @@ func FuzzAnswer(f *testing.F) {
 	w.put("data", index)
 	load := w.b.String()
 	for _, request := range []string{
-		"", load, "coursebook\t1\thello\n", "coursebook\t1\twords\nlang\tes\nword\ttank.title\tTanque {x\n",
+		"", load, "coursebook\t1\thello\n", "coursebook\t1\twords\nlang\tes\nword\t8f2b\tTanque {x\n",
 		"coursebook\t1\trun\ncalc\ttank\nlang\tes\nstyle\tmetric\tcomma\nset\tside\t2,5 m\nset\tboxes.2.side\t1/2\nset\tboxes.3.name\t\\\\\\t\n",
 		"coursebook\t1\trun\ncalc\ttank\nset\tboxes\t\nset\tboxes.0.side\t1\nset\tboxes.1.\t1\nset\t.\t1\n",
 		"coursebook\t1\tconvert\ncalc\ttank\nstyle\tus\tpoint\nto\tmetric\tcomma\nset\tday\t2026-02-30\nset\tlid\tyes\n",

@@ -4,6 +4,7 @@
 package protocol
 
 import (
+	"strconv"
 	"strings"
 
 	"coursebook/calculators/calc"
@@ -15,8 +16,8 @@ import (
 // and search indexes that the page has sent.
 type Server struct {
 	calculators []*calc.Calculator
-	words       map[string]calc.Translations    // by language
-	indexes     map[string]*search.Index // by language
+	words       map[string]calc.Translations // by language
+	indexes     map[string]*search.Index     // by language
 }
 
 // New returns a server for the given calculators.
@@ -97,9 +98,14 @@ func (s *Server) loadWords(q request) string {
 	}
 	words := calc.Translations{}
 	for _, r := range q.records {
-		if r.at(0) == "word" {
-			words[r.at(1)] = r.at(2)
+		if r.at(0) != "word" {
+			continue
 		}
+		key, err := strconv.ParseUint(r.at(1), 16, 64)
+		if err != nil {
+			return "a word's key is not hexadecimal: " + r.at(1)
+		}
+		words[key] = r.at(2)
 	}
 	s.words[lang] = words
 	return ""

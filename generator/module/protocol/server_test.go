@@ -15,21 +15,22 @@ import (
 func TestFirstLine(t *testing.T) {
 	s := New(shelf)
 	for request, want := range map[string]string{
-		"":                                "fault|this page and its module speak different versions",
-		"coursebook":                      "fault|this page and its module speak different versions",
-		"coursebook\t2\thello":            "fault|this page and its module speak different versions",
-		"Coursebook\t1\thello":            "fault|this page and its module speak different versions",
-		"coursebook\t1":                   "fault|there is no command ",
-		"coursebook\t1\tda\\tnce":         "fault|there is no command da\tnce",
-		"coursebook\t1\thello":            "ok",
-		"coursebook\t1\thello\n":          "ok",
-		"coursebook\t1\thello\tmore\n\n":  "ok",
-		"coursebook\t1\trun":              "fault|there is no calculator ",
-		"coursebook\t1\trun\ncalc\tvat":   "fault|there is no calculator vat",
-		"coursebook\t1\tconvert":          "fault|there is no calculator ",
-		"coursebook\t1\twords":            "fault|words without a language",
-		"coursebook\t1\tsearch\nlang\ten": "fault|the index of this language is not loaded",
-		"coursebook\t1\tmark\nlang\ten":   "fault|the index of this language is not loaded",
+		"":                               "fault|this page and its module speak different versions",
+		"coursebook":                     "fault|this page and its module speak different versions",
+		"coursebook\t2\thello":           "fault|this page and its module speak different versions",
+		"Coursebook\t1\thello":           "fault|this page and its module speak different versions",
+		"coursebook\t1":                  "fault|there is no command ",
+		"coursebook\t1\tda\\tnce":        "fault|there is no command da\tnce",
+		"coursebook\t1\thello":           "ok",
+		"coursebook\t1\thello\n":         "ok",
+		"coursebook\t1\thello\tmore\n\n": "ok",
+		"coursebook\t1\trun":             "fault|there is no calculator ",
+		"coursebook\t1\trun\ncalc\tvat":  "fault|there is no calculator vat",
+		"coursebook\t1\tconvert":         "fault|there is no calculator ",
+		"coursebook\t1\twords":           "fault|words without a language",
+		"coursebook\t1\twords\nlang\tes\nword\tholds\tx": "fault|a word's key is not hexadecimal: holds",
+		"coursebook\t1\tsearch\nlang\ten":                "fault|the index of this language is not loaded",
+		"coursebook\t1\tmark\nlang\ten":                  "fault|the index of this language is not loaded",
 	} {
 		line, _, _ := strings.Cut(s.Answer(request), "\n")
 		if got := strings.Join(parseRecord(line)[2:], "|"); got != want {
@@ -125,7 +126,8 @@ func TestStyles(t *testing.T) {
 
 func TestWords(t *testing.T) {
 	s := New(shelf)
-	spanish := [][]string{{"lang", "es"}, {"word", "tank.holds", "Capacidad\t{x} \\ y"}, {"word", "calc.yes", "sí"}, {"word"}, {"else", "x"}}
+	key := func(text calc.Text) string { return strconv.FormatUint(text.Key(), 16) }
+	spanish := [][]string{{"lang", "es"}, {"word", key("Holds"), "Capacidad\t{x} \\ y"}, {"word", key("yes"), "sí"}, {"else", "x"}}
 	good(t, s, "words", spanish...)
 	run := func(lang string) []string {
 		return of(good(t, s, "run", []string{"calc", "tank"}, []string{"lang", lang}), "out")

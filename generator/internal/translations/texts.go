@@ -1,0 +1,196 @@
+package translations
+
+import (
+	"cmp"
+	"fmt"
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"path"
+	"slices"
+	"strconv"
+	"strings"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/quantity"
+	"coursebook/generator/internal/fault"
+)
+
+// Texts lists the calculators' texts by calc.Text.Key.
+type Texts map[uint64]Text
+
+// Text is a text with the topic whose sources hold it; texts outside the
+// topics, and those of several, have the topic "common".
+type Text struct {
+	calc.Text
+	Topic string
+}
+
+const common = "common"
+
+// testSupport is the folder of the test support package, whose texts no reader
+// sees.
+const testSupport = "calctest"
+
+// shared are the folders of calculators whose texts belong to no topic.
+var shared = []string{"calc", "quantity", "displays"}
+
+// FromSources reads every Text("…") from the Go files of a tree, except
+// tests and their support package, and adds the parse errors of quantities, which are made by rule.
+// Two texts with one key are a fault.
+func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
+	texts := Texts{}
+	for _, e := range quantity.AllParseErrors() {
+		texts.add(Text{calc.Text(e.EN), common})
+	}
+	err := fs.WalkDir(tree, ".", func(name string, d fs.DirEntry, err error) error {
+		if err == nil && d.IsDir() && d.Name() == testSupport {
+			return fs.SkipDir
+		}
+		if err != nil || d.IsDir() || !strings.HasSuffix(name, ".go") || strings.HasSuffix(name, "_test.go") {
+			return err
+		}
+		data, err := fs.ReadFile(tree, name)
+		if err != nil {
+			return err
+		}
+		set := token.NewFileSet()
+		file, err := parser.ParseFile(set, name, data, 0)
+		if err != nil {
+			return err
+		}
+		topic, _, _ := strings.Cut(name, "/")
+		if path.Dir(name) == "." || slices.Contains(shared, topic) {
+			topic = common
+		}
+		ast.Inspect(file, func(n ast.Node) bool {
+			text, at, ok := textOf(n)
+			if ok && !texts.add(Text{text, topic}) {
+				p := set.Position(at)
+				faults.Add(fault.Fault{File: "calculators/" + name, Line: p.Line, Col: p.Column, Code: "text-twice",
+					Text: fmt.Sprintf("this text has the key of “%s”", texts[text.Key()].Text), Hint: "change a word of one of them"})
+			}
+			return true
+		})
+		return nil
+	})
+	return texts, err
+}
+
+// add adds a text; it reports false where another text has the same key.
+func (t Texts) add(text Text) bool {
+	old, known := t[text.Key()]
+	if known && old.Topic != text.Topic {
+		text.Topic = common
+	}
+	if known && old.Text != text.Text {
+		return false
+	}
+	t[text.Key()] = text
+	return true
+}
+
+// textOf recognizes a conversion Text("…") of a literal.
+func textOf(n ast.Node) (text calc.Text, pos token.Pos, ok bool) {
+	call, isCall := n.(*ast.CallExpr)
+	if !isCall || len(call.Args) != 1 {
+		return
+	}
+	switch f := call.Fun.(type) {
+	case *ast.Ident:
+		ok = f.Name == "Text"
+	case *ast.SelectorExpr: // not a method Text
+		of, isIdent := f.X.(*ast.Ident)
+		ok = isIdent && of.Name == "calc" && f.Sel.Name == "Text"
+	}
+	whole, isLiteral := literal(call.Args[0])
+	return calc.Text(whole), call.Pos(), ok && isLiteral && whole != ""
+}
+
+// literal is the value of a string literal, or of several joined with +.
+func literal(e ast.Expr) (string, bool) {
+	switch x := e.(type) {
+	case *ast.BasicLit:
+		s, err := strconv.Unquote(x.Value)
+		return s, err == nil && x.Kind == token.STRING
+	case *ast.BinaryExpr:
+		a, ok1 := literal(x.X)
+		b, ok2 := literal(x.Y)
+		return a + b, ok1 && ok2 && x.Op == token.ADD
+	}
+	return "", false
+}
+
+// Orphan is a translation whose English text no longer exists.
+type Orphan struct {
+	English, Text string
+	line          line
+}
+
+// Parse reads translations of one language into w: English text with its
+// mark and translation, separated by a tab. It returns the orphans, for
+// Report. A line of other parts, a text given twice and other slots are
+// faults.
+func (t Texts) Parse(path string, data []byte, w calc.Translations, faults *fault.List) []Orphan {
+	var orphans []Orphan
+	for _, l := range lines(path, data, faults) {
+		if len(l.parts) != 2 || l.parts[0] == "" || l.parts[1] == "" {
+			l.add("word-line", "a line needs two parts: English text, translation", "separate them with one tab")
+			continue
+		}
+		english, text := calc.Text(l.parts[0]), l.parts[1]
+		if t[english.Key()].Text != english {
+			orphans = append(orphans, Orphan{string(english), text, l})
+			continue
+		}
+		if _, twice := w[english.Key()]; twice {
+			l.add("word-twice", "this text is translated twice", "keep one of the lines")
+		} else {
+			l.checkSlots(english.EN(), text)
+		}
+		w[english.Key()] = text
+	}
+	return orphans
+}
+
+// Report adds a fault for each orphan, with the nearest text that lacks a
+// translation.
+func (t Texts) Report(orphans []Orphan, w calc.Translations) {
+	missing := t.Missing(w)
+	for _, o := range orphans {
+		hint := "remove the line"
+		if near, ok := o.Nearest(missing); ok {
+			hint = "write “" + string(near.Text) + "” in its place if that is the text now, or remove the line"
+		}
+		o.line.add("word-gone", "no text of the calculators reads “"+o.English+"”", hint)
+	}
+}
+
+// Nearest finds the text most like the orphan's English text; false where
+// there is none.
+func (o Orphan) Nearest(missing []Text) (Text, bool) {
+	known := make([]string, len(missing))
+	for i, m := range missing {
+		known[i] = string(m.Text)
+	}
+	i := fault.Closest(o.English, known)
+	if i < 0 {
+		return Text{}, false
+	}
+	return missing[i], true
+}
+
+// Missing lists the texts without a translation, by topic and text.
+func (t Texts) Missing(w calc.Translations) []Text {
+	var list []Text
+	for key, text := range t {
+		if _, ok := w[key]; !ok {
+			list = append(list, text)
+		}
+	}
+	slices.SortFunc(list, func(a, b Text) int {
+		return cmp.Or(cmp.Compare(a.Topic, b.Topic), cmp.Compare(a.Text, b.Text))
+	})
+	return list
+}
