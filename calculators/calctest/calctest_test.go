@@ -21,9 +21,10 @@ func TestParsePublished(t *testing.T) {
 	if err != nil || len(rows) != 2 {
 		t.Fatalf("%d rows, %v", len(rows), err)
 	}
-	want := []calc.Entry{{Path: "side", Text: "2 ft"}, {Path: "boxes", Text: "1 ft | x; 2 ft | y"}, {Path: "lid", Text: "yes"}}
-	if !slices.Equal(rows[0].Inputs, want) || rows[0].Tol != 0.05 || rows[0].Source != "Book, p. 1" || rows[0].Formula() != "" {
-		t.Errorf("%+v", rows[0])
+	want := []calc.Entry{
+		{Path: "side", Text: "2 ft"}, {Path: "boxes", Text: "1 ft | x; 2 ft | y"}, {Path: "lid", Text: "yes"}}
+	if r := rows[0]; !slices.Equal(r.Inputs, want) || r.Tol != 0.05 || r.Source != "Book, p. 1" || r.Formula() != "" {
+		t.Errorf("%+v", r)
 	}
 	if rows[1].Formula() != "cube" || rows[1].Tol != 0 || rows[1].Note != "a note" {
 		t.Errorf("%+v", rows[1])
@@ -43,8 +44,9 @@ func TestParsePublishedNamesTheLine(t *testing.T) {
 			t.Errorf("%q: %v, want %s", row, err, want)
 		}
 	}
-	if _, err := ParsePublished("x.tsv", "id\tinputs\n"); err == nil || !strings.HasPrefix(err.Error(), "x.tsv:1: the header row must be id, inputs") {
-		t.Error(err)
+	const want = "x.tsv:1: the header row must be id, inputs"
+	if _, err := ParsePublished("x.tsv", "id\tinputs\n"); err == nil || !strings.HasPrefix(err.Error(), want) {
+		t.Errorf("%v, want %s", err, want)
 	}
 }
 
@@ -52,7 +54,8 @@ func TestParsePublishedNamesTheLine(t *testing.T) {
 // must not match.
 func TestCompare(t *testing.T) {
 	row := Row{ID: "a", Output: "holds", Printed: "0.33", Unit: "yd³", Tol: 0.01, Status: "confirmed", Source: "Book"}
-	show := &quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "yd³", Step: 0.01}, Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.01}}
+	show := &quantity.Display{Dim: quantity.Volume,
+		US: quantity.UnitDisplay{Unit: "yd³", Step: 0.01}, Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.01}}
 	f := calc.Field{ID: "holds", Kind: calc.Number, Display: show}
 	if d, err := row.Compare(f, calc.SI(0.34, "yd³")); err != nil || math.Abs(d-1) > 1e-6 {
 		t.Errorf("at the edge: %v, %v", d, err)
@@ -61,13 +64,15 @@ func TestCompare(t *testing.T) {
 	if err == nil {
 		t.Fatal("a value beyond its tolerance passed")
 	}
-	for _, part := range []string{"a: holds 0.349", " yd³ (displayed as 0.35 yd³, 0.267", " SI) is not the published 0.33 yd³ ± 0.01 (confirmed: Book)"} {
+	for _, part := range []string{"a: holds 0.349", " yd³ (displayed as 0.35 yd³, 0.267",
+		" SI) is not the published 0.33 yd³ ± 0.01 (confirmed: Book)"} {
 		if !strings.Contains(err.Error(), part) {
 			t.Errorf("%q lacks %q", err, part)
 		}
 	}
 	row.Status = "misprint"
-	if _, err := row.Compare(f, calc.SI(0.33, "yd³")); err == nil || !strings.Contains(err.Error(), "matches the misprint 0.33 yd³") {
+	_, err = row.Compare(f, calc.SI(0.33, "yd³"))
+	if err == nil || !strings.Contains(err.Error(), "matches the misprint 0.33 yd³") {
 		t.Errorf("a matched misprint: %v", err)
 	}
 	if d, err := row.Compare(f, calc.SI(0.5, "yd³")); err != nil || d != 0 {
@@ -84,8 +89,9 @@ func TestCompare(t *testing.T) {
 }
 
 func TestMissingFileNamesThePath(t *testing.T) {
+	const want = "hose-content has no published values: create testdata/published/hose-content.tsv;"
 	_, err := Published(&calc.Calculator{ID: "hose-content"})
-	if err == nil || !strings.HasPrefix(err.Error(), "hose-content has no published values: create testdata/published/hose-content.tsv;") {
+	if err == nil || !strings.HasPrefix(err.Error(), want) {
 		t.Error(err)
 	}
 }

@@ -118,7 +118,8 @@ func parseRow(cells []string) (Row, string) {
 	if len(cells) > len(header) {
 		return Row{}, "too many cells"
 	}
-	r := Row{ID: cells[0], Output: cells[2], Printed: cells[3], Unit: cells[4], Status: cells[6], Source: cells[7], Note: cells[8]}
+	r := Row{ID: cells[0], Output: cells[2], Printed: cells[3], Unit: cells[4], Status: cells[6], Source: cells[7],
+		Note: cells[8]}
 	if r.ID == "" || r.Output == "" || r.Printed == "" || r.Source == "" {
 		return r, "id, output, printed and source must be given"
 	}

@@ -72,7 +72,8 @@ func tankInputs() []calc.Field {
 		{ID: "lid", Label: calc.Text("Lid"), Kind: calc.Flag},
 		{ID: "shape", Label: calc.Text("Shape"), Kind: calc.Choice, Usual: "cube", Options: []calc.Option{
 			{ID: "cube", Label: calc.Text("cubic")}, {ID: "round", Label: calc.Text("round")}}},
-		{ID: "hinges", Label: calc.Text("Hinges"), Kind: calc.Number, Display: tankCount, Whole: true, Usual: "2",
+		{ID: "hinges", Label: calc.Text("Hinges"), Kind: calc.Number, Display: tankCount,
+			Whole: true, Usual: "2",
 			Min: &calc.Limit{At: 0, Why: tankReason}, Max: &calc.Limit{At: 8, Why: tankReason},
 			When: func(c calc.Case) bool { return c.Flag("lid") }},
 		{ID: "boxes", Label: calc.Text("Boxes"), Kind: calc.Rows, MaxRows: 3, Usual: "1 ft | small",
@@ -98,7 +99,8 @@ func tankOutputs() []calc.Field {
 
 func tankTables() []calc.Table {
 	return []calc.Table{
-		{ID: "both", Title: calc.Text("By side and depth"), Note: calc.Text("Cubic."), Out: "holds",
+		{ID: "both", Title: calc.Text("By side and depth"), Out: "holds",
+			Note:   calc.Text("Cubic."),
 			Down:   calc.Axis{Path: "side", US: []string{"1 ft", "2 ft"}, Metric: []string{"1 m", "2 m", "3 m"}},
 			Across: calc.Axis{Path: "depth", US: []string{"3 ft", "6 ft"}}},
 		{ID: "shapes", Title: calc.Text("By shape"), Out: "holds",
@@ -120,7 +122,8 @@ func fillTank(r *calc.Recorder, in calc.Case, cube *calc.Formula) {
 	if in.Has("depth") {
 		depth = in.Num("depth")
 	}
-	r.Put("holds", r.UseFor(calc.Text("the {what}"), []calc.Slot{calc.Word("what", "tank")}, cube, side, depth))
+	what := []calc.Slot{calc.Word("what", "tank")}
+	r.Put("holds", r.UseFor(calc.Text("the {what}"), what, cube, side, depth))
 	r.PutFlag("open", !in.Flag("lid"))
 	least := calc.SI(0.5, "ft")
 	var rows []calc.Case
@@ -131,15 +134,18 @@ func fillTank(r *calc.Recorder, in calc.Case, cube *calc.Formula) {
 				calc.Text("Box {nr} is smaller than {least}."),
 				calc.Count("nr", b.RowNumber()), calc.Amount("least", least, tankLength))
 		}
-		rows = append(rows, r.NewRow("left").With("box", calc.TextOf(b.Text("name"))).With("holds", calc.Num(cube.Value(s, s))))
+		row := r.NewRow("left").With("box", calc.TextOf(b.Text("name")))
+		rows = append(rows, row.With("holds", calc.Num(cube.Value(s, s))))
 	}
 	r.PutRows("left", rows)
 }
 
 func drawTank(v calc.Locale, in calc.Case, _ calc.Result) figure.Drawing {
-	d := figure.Drawing{Width: 100.5, Height: 50, Title: v.Say(calc.Text("Tank")), Desc: "A <tank> & \"its\" boxes"}
+	d := figure.Drawing{Width: 100.5, Height: 50,
+		Title: v.Say(calc.Text("Tank")), Desc: "A <tank> & \"its\" boxes"}
+	side := quantity.Format(in.Num("side"), *tankLength, v.Style)
 	d.Nodes = append(d.Nodes, figure.Rect(figure.Concrete, figure.Point{X: 1, Y: 2}, 30.125, 4),
-		figure.Dimension(figure.Point{X: 10, Y: 20}, figure.Point{X: 60, Y: 20}, quantity.Format(in.Num("side"), *tankLength, v.Style)))
+		figure.Dimension(figure.Point{X: 10, Y: 20}, figure.Point{X: 60, Y: 20}, side))
 	for _, b := range in.Rows("boxes") {
 		name := figure.Text(figure.Label, figure.Point{X: 3, Y: 4}, figure.Middle, b.Text("name"))
 		d.Nodes = append(d.Nodes, figure.Group(figure.Group(name)))

@@ -13,7 +13,8 @@ import (
 // own. The test prints what each was compared with.
 func TestShelf(t *testing.T) {
 	seen := map[string]bool{}
-	fmt.Printf("%-18s %9s %9s %6s %9s %7s %10s %8s\n", "calculator", "confirmed", "secondary", "memory", "misprints", "derived", "identities", "largest")
+	fmt.Printf("%-18s %9s %9s %6s %9s %7s %10s %8s\n", "calculator",
+		"confirmed", "secondary", "memory", "misprints", "derived", "identities", "largest")
 	for _, c := range All() {
 		if seen[c.ID] {
 			t.Errorf("two calculators have the id %s", c.ID)
