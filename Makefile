@@ -5,7 +5,7 @@ GO ?= go
 ADDR ?= 127.0.0.1:8080
 FUZZ ?= 3000x
 
-.PHONY: site build test check unit browser fuzz bench dist clean golden
+.PHONY: site build test check unit scripts browser fuzz bench dist clean golden
 
 # build the manual and serve it on this machine
 site:
@@ -15,8 +15,9 @@ site:
 build:
 	$(GO) run ./generator build -out dist/site -pocket dist/pocket.html
 
-# everything: formatting, vet, unit tests, published values, fuzzing, browser
-test: prepare check unit fuzz browser
+# everything: formatting, vet, unit tests, published values, types of the scripts,
+# fuzzing, browser
+test: prepare check unit scripts fuzz browser
 
 .PHONY: prepare
 prepare:
@@ -36,6 +37,10 @@ unit:
 # seconds, keeps a slow machine from ending a target in the middle of one
 fuzz:
 	sh testdata/fuzz.sh $(FUZZ)
+
+# the theme's TypeScript, type-checked: the page's scripts and the worker
+scripts:
+	cd testdata/browser && npm run --silent types
 
 browser:
 	cd testdata/browser && npm test --silent

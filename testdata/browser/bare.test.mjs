@@ -7,7 +7,7 @@ import { newPage, newPhone, plainHost } from './lib/browser.mjs';
 import { ask, calculator, eventually, expected, ready, shelf } from './lib/form.mjs';
 import { serve } from './lib/server.mjs';
 import { files, pages, releaseA, spread } from './lib/site.mjs';
-import { say } from './lib/words.mjs';
+import { like, say } from './lib/words.mjs';
 
 test('without script pages read and every script-only control is hidden', async (t) => {
 	const site = await serve(t, releaseA);
@@ -81,12 +81,20 @@ test('an HTML error page in place of the module is said', (t) =>
 	unfit(t, { answer: (name) => (name.endsWith('.wasmz') ? { body: '<!doctype html><title>Sign in</title>' } : undefined), reason: say('ui.calc.no-load') }));
 
 test('a module of another edition is refused by its fingerprint', (t) => {
-	const name = 'en/calc/form-pressure.html';
-	const html = readFileSync(`${releaseA}/${name}`, 'utf8');
-	const other = html.replace(/(data-fingerprint="?)([0-9a-f])/, (_, before, digit) => before + (digit === '0' ? '1' : '0'));
-	assert.notEqual(other, html, 'the page carries no fingerprint');
-	return unfit(t, { answer: (path) => (path === name ? { body: other } : undefined), reason: say('ui.calc.other') });
+	const list = JSON.parse(readFileSync(`${releaseA}/release.json`, 'utf8'));
+	list.fingerprint = list.fingerprint.replace(/^./, (digit) => (digit === '0' ? '1' : '0'));
+	return unfit(t, { answer: (name) => (name === 'release.json' ? { body: JSON.stringify(list) } : undefined), reason: say('ui.calc.other') });
 });
+
+for (const [what, answer] of [['is missing', { status: 404, body: 'gone' }], ['is a sign-in page', { body: '<!doctype html><title>Sign in</title>' }]]) {
+	test(`where release.json ${what} a calculator says so, and pages are found by the list of all`, async (t) => {
+		const page = await unfit(t, { answer: (name) => (name === 'release.json' ? answer : undefined), reason: say('ui.calc.no-list') });
+		assert.match(await page.locator('#page-id').innerText(), like('ui.page-id'));
+		await page.locator('#q').fill('wall');
+		await page.locator('#hits').waitFor();
+		assert.deepEqual(await page.locator('#hits li a').allInnerTexts(), [say('ui.all')]);
+	});
+}
 
 test('storage that refuses to be written does not break a page', async (t) => {
 	const site = await serve(t, releaseA);

@@ -7,7 +7,7 @@ import { agrees, ask, box, calculator, eventually, expected, ready, set, shelf, 
 import { mainJob, search } from './lib/journey.mjs';
 import { hashes, kept, saved, whole } from './lib/offline.mjs';
 import { serve } from './lib/server.mjs';
-import { newSentence, pages, releaseA, releaseB, smallA, smallB, smallPage, spread } from './lib/site.mjs';
+import { alone, newSentence, pages, releaseA, releaseB, smallA, smallB, smallPage, spread } from './lib/site.mjs';
 import { like, say } from './lib/words.mjs';
 
 // install opens the start page of a release once and waits until it is saved.
@@ -171,6 +171,38 @@ test('storage cleared: with no signal no page claims to be saved', async (t) => 
 	whole(await kept(page), smallA);
 });
 
+for (const [what, clear] of [
+	['site data cleared', async (page, context, origin) => {
+		const devtools = await context.newCDPSession(page);
+		await devtools.send('Storage.clearDataForOrigin', { origin, storageTypes: 'service_workers,cache_storage' });
+	}],
+	['worker unregistered and caches deleted', (page) => page.evaluate(async () => {
+		await (await navigator.serviceWorker.getRegistration()).unregister();
+		for (const name of await caches.keys()) await caches.delete(name);
+	})],
+]) {
+	test(`${what}: with no signal the open page stays, with its inputs`, async (t) => {
+		const { site, page, context } = await install(t, { release: smallA });
+		await page.goto(site.url + smallPage);
+		const calc = page.locator('section.calc').first();
+		await ready(calc);
+		await saved(page);
+		await set(calc, 'height', '7 ft');
+		await agrees(calc, 'form-pressure');
+		const own = await typed(calc);
+		await page.evaluate(() => { window.opened = 'before'; });
+		await site.stop();
+		await clear(page, context, site.origin);
+		if (what.startsWith('site')) await page.locator('#saved', { hasText: say('ui.saved.gone') }).waitFor();
+		await page.waitForTimeout(1500); // a reload would have come by now
+		assert.equal(await page.evaluate(() => window.opened), 'before', 'the page was reloaded');
+		assert.deepEqual(await typed(calc), own);
+		await set(calc, 'height', '6 ft');
+		await agrees(calc, 'form-pressure');
+		assert.deepEqual(page.faults, []);
+	});
+}
+
 test('one saved file lost: with no signal the page says that it is not saved, with a signal it is mended', async (t) => {
 	const { site, page } = await install(t, { release: smallA });
 	const lose = () => page.evaluate(async (lost) => {
@@ -228,6 +260,9 @@ test('a new edition: offered, accepted by the reader, whole; typed inputs surviv
 	const own = await typed(calc);
 	const second = await newPage(context);
 	await second.goto(`${site.url}en/order-concrete.html`);
+	const third = await newPage(context);
+	await third.goto(`${site.url}es/${alone}.html`);
+	await third.evaluate(() => { window.opened = 'before'; });
 
 	site.folder = releaseB;
 	await page.evaluate(async () => (await navigator.serviceWorker.getRegistration()).update());
@@ -250,6 +285,9 @@ test('a new edition: offered, accepted by the reader, whole; typed inputs surviv
 	await eventually(async () => assert.equal((await typed(calc)).find(([path]) => path === 'core')[1], '10 in', 'typed inputs are lost'));
 	await agrees(calc, 'wall-volume');
 	await second.getByText(newSentence).waitFor();
+	// The new edition has no such page: the tab keeps it, and the reader decides.
+	await third.locator('#edition').getByText(say('ui.update.newer', {}, 'es')).waitFor();
+	assert.equal(await third.evaluate(() => window.opened), 'before', 'a page that is gone was reloaded');
 	const after = await edition(page);
 	assert.notEqual(after, before, 'the edition is still A');
 	assert.equal(await edition(second), after);
@@ -265,7 +303,13 @@ test('a new edition: offered, accepted by the reader, whole; typed inputs surviv
 	await agrees(calculator(cold, 'wall-volume'), 'wall-volume');
 });
 
-function edition(page) { return page.locator('head script').first().getAttribute('data-release'); }
+function edition(page) {
+	return eventually(async () => {
+		const text = (await page.locator('#page-id').innerText()).trim();
+		assert.match(text, like('ui.edition'));
+		return text;
+	});
+}
 
 test('a new edition appearing halfway through saving leaves no mixture', async (t) => {
 	const site = await serve(t, smallA);

@@ -45,6 +45,6 @@ if [ ! -e "$mark" ] || [ package-lock.json -nt "$mark" ] || [ package.json -nt "
 	npm ci --silent
 	touch "$mark"
 fi
-for module in playwright-core axe-core vnu-jar; do
+for module in playwright-core axe-core typescript vnu-jar; do
 	[ -e "node_modules/$module/package.json" ] || die "npm ci did not bring $module"
 done

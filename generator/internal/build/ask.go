@@ -17,7 +17,7 @@ func Indexes(o Options, faults *fault.List) map[string]*search.Index {
 		return nil
 	}
 	b.makeForms()
-	b.Assets.Index, b.Assets.IndexData = map[string]string{}, map[string][]byte{}
+	b.release.Index, b.Assets.IndexData = map[string]string{}, map[string][]byte{}
 	b.makeIndexes()
 	indexes := map[string]*search.Index{}
 	for lang, data := range b.Assets.IndexData {

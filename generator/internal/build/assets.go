@@ -36,17 +36,17 @@ func (b *builder) loadModule() {
 		b.faults.Add(fault.Fault{Severity: fault.Warning, Code: CodeModule, Text: note,
 			Hint: "the site works; to add a Go version see DEVELOPERS.md, “The module”"})
 	}
-	b.Fingerprint = calc.Fingerprint(b.o.Calculators)
+	b.release.Fingerprint = calc.Fingerprint(b.o.Calculators)
 }
 
-// laterStyle is a style sheet that pages load before their foot, so that the
-// first view need not wait for the looks of what opens, ends or prints.
-const laterStyle = "css/later.css"
+// deferredStyle is an optional style sheet that pages load before their foot: the
+// first view does not wait for it.
+const deferredStyle = "css/index-deferred.css"
 
 // bundleTheme makes the theme's files and the pictures.
 func (b *builder) bundleTheme() {
 	a := &b.Assets
-	a.Index, a.Words = map[string]string{}, map[string]string{}
+	b.release.Index, b.release.Words = map[string]string{}, map[string]string{}
 	a.IndexData, a.WordsData = map[string][]byte{}, map[string][]byte{}
 	a.StyleData = bundle.Style(b.o.Theme, "css/index.css", b.faults)
 	a.ScriptData = bundle.Script(b.o.Theme, "ts/index.ts", b.faults)
@@ -56,22 +56,21 @@ func (b *builder) bundleTheme() {
 		b.fail(err)
 	}
 	a.Style = b.asset("plumb", "css", a.StyleData)
-	if _, err := fs.Stat(b.o.Theme, laterStyle); err == nil {
-		a.LaterData = bundle.Style(b.o.Theme, laterStyle, b.faults)
-		a.Later = b.asset("later", "css", a.LaterData)
+	if _, err := fs.Stat(b.o.Theme, deferredStyle); err == nil {
+		a.DeferredData = bundle.Style(b.o.Theme, deferredStyle, b.faults)
+		a.Deferred = b.asset("deferred", "css", a.DeferredData)
 	}
 	a.Script = b.asset("page", "js", a.ScriptData)
-	a.Module = b.asset("module", "wasmz", a.ModuleData)
+	b.release.Module = b.asset("module", "wasmz", a.ModuleData)
 	a.Icon = b.asset("icon", "svg", a.IconData)
 	if b.o.Preview {
 		b.add(preview.ScriptPath, []byte(preview.Script))
 	}
 	b.addPictures()
 	b.addWords()
-	b.Edition = b.editionOf()
 	b.firstView = output.NewFirstView([]output.File{{Path: a.Style, Data: a.StyleData}})
 	b.weights.Scripts = []output.File{{Path: a.Script, Data: a.ScriptData}}
-	b.weights.Module = output.File{Path: a.Module, Data: a.ModuleData}
+	b.weights.Module = output.File{Path: b.release.Module, Data: a.ModuleData}
 }
 
 // asset adds a file named by its content and returns its path.
@@ -149,19 +148,6 @@ func (b *builder) addWords() {
 			continue
 		}
 		b.Assets.WordsData[l.Code] = data
-		b.Assets.Words[l.Code] = b.asset("words-"+l.Code, "tsv", data)
+		b.release.Words[l.Code] = b.asset("words-"+l.Code, "tsv", data)
 	}
-}
-
-// editionOf hashes everything a site is made from.
-func (b *builder) editionOf() string {
-	a := &b.Assets
-	parts := [][]byte{a.StyleData, a.LaterData, a.ScriptData, a.WorkerData, a.ModuleData, []byte(b.Fingerprint)}
-	for _, f := range b.Sources {
-		parts = append(parts, []byte(f.Path), []byte(f.Sum))
-	}
-	for _, l := range b.Site.Languages {
-		parts = append(parts, b.Assets.WordsData[l.Code])
-	}
-	return edition(parts...)
 }

@@ -5,8 +5,6 @@ package build
 
 import (
 	"cmp"
-	"crypto/sha256"
-	"encoding/hex"
 	"fmt"
 	"io/fs"
 	"slices"
@@ -16,6 +14,7 @@ import (
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/markdown"
 	"coursebook/generator/internal/output"
+	"coursebook/generator/internal/release"
 	"coursebook/generator/internal/render"
 	"coursebook/generator/module/compiling"
 )
@@ -97,27 +96,17 @@ func Inspect(o Options, faults *fault.List) {
 	b.makeForms()
 }
 
-// edition is a short hash over everything a site is made from. Pages show it;
-// they cannot show the hash of themselves.
-func edition(parts ...[]byte) string {
-	h := sha256.New()
-	for _, p := range parts {
-		sum := sha256.Sum256(p)
-		h.Write(sum[:])
-	}
-	return hex.EncodeToString(h.Sum(nil)[:5])
-}
-
 // finish sorts the files, adds what is made from all others, and weighs them.
 func (b *builder) finish() *Site {
-	slices.SortFunc(b.entries, func(x, y output.Entry) int { return cmp.Compare(x.Path, y.Path) })
+	b.addRelease()
+	b.sortEntries()
 	worker, err := b.worker(b.entries)
 	if err != nil {
 		b.fail(err)
 		return nil
 	}
 	b.add(worker.Path, worker.Data)
-	slices.SortFunc(b.entries, func(x, y output.Entry) int { return cmp.Compare(x.Path, y.Path) })
+	b.sortEntries()
 	slices.SortFunc(b.files, func(x, y output.File) int { return cmp.Compare(x.Path, y.Path) })
 	for _, f := range output.CheckBudgets(b.weights) {
 		b.overBudget(f)
@@ -125,14 +114,28 @@ func (b *builder) finish() *Site {
 	site := &Site{Entries: b.entries, Files: b.files, Release: output.ReleaseOf(b.entries), Pages: len(b.Site.Pages)}
 	if b.o.Pocket {
 		b.o.Step("writing the one-file edition")
-		if site.Pocket, err = render.Pocket(&b.Manual, bundle.NewMinifier()); err != nil {
+		html, err := render.Pocket(&b.Manual, b.release, bundle.NewMinifier())
+		if err != nil {
 			b.fail(err)
 		}
+		site.Pocket, _ = release.Stamp(html)
 	}
 	if b.faults.Errors() > 0 {
 		return nil
 	}
 	return site
+}
+
+// addRelease adds the list of the release. It follows all files but the worker,
+// which lists it.
+func (b *builder) addRelease() {
+	b.sortEntries()
+	b.release.Edition = release.Edition(b.entries)
+	b.add(release.Name, b.release.JSON())
+}
+
+func (b *builder) sortEntries() {
+	slices.SortFunc(b.entries, func(x, y output.Entry) int { return cmp.Compare(x.Path, y.Path) })
 }
 
 // overBudget reports a file beyond its size limit. A preview only warns: its

@@ -25,10 +25,10 @@ func (b *builder) makeIndexes() {
 		}
 		data := []byte(search.Build(l.Code, entries, b.synonyms[l.Code], stemmer))
 		b.Assets.IndexData[l.Code] = data
-		b.Assets.Index[l.Code] = b.asset("index-"+l.Code, "txt", data)
+		b.release.Index[l.Code] = b.asset("index-"+l.Code, "txt", data)
 		if covered := search.Covered(entries); covered >= smallText {
 			b.weights.Indexes = append(b.weights.Indexes,
-				output.Index{File: output.File{Path: b.Assets.Index[l.Code], Data: data}, Text: covered})
+				output.Index{File: output.File{Path: b.release.Index[l.Code], Data: data}, Text: covered})
 		}
 	}
 }

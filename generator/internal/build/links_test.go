@@ -84,7 +84,7 @@ func templateOf(e *html.Node) *html.Node {
 // addresses are the attributes by which HTML (WHATWG, index of attributes)
 // and this theme's script refer to something.
 var addresses = []string{"href", "src", "srcset", "poster", "action", "formaction", "data", "cite", "ping", "background", "manifest",
-	"xlink:href", "data-module", "data-index", "data-words"}
+	"xlink:href"}
 
 // loads are those that a browser follows by itself.
 func loads(element, attribute string) bool { return element != "a" && element != "area" }

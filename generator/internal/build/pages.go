@@ -6,6 +6,7 @@ import (
 	"coursebook/generator/internal/bundle"
 	"coursebook/generator/internal/output"
 	"coursebook/generator/internal/preview"
+	"coursebook/generator/internal/release"
 	"coursebook/generator/internal/render"
 	"coursebook/generator/internal/site"
 )
@@ -21,21 +22,27 @@ func (b *builder) makeForms() {
 func (b *builder) renderPages() {
 	jobs := render.Jobs(&b.Manual, site.Folder)
 	min := bundle.NewMinifier()
-	errs := make([]error, len(jobs))
-	parallel(len(jobs), func(i int) { errs[i] = b.renderPage(jobs[i], min) })
+	ids, errs := make([]string, len(jobs)), make([]error, len(jobs))
+	parallel(len(jobs), func(i int) { ids[i], errs[i] = b.renderPage(jobs[i], min) })
 	for _, err := range errs {
 		if err != nil {
 			b.fail(err) // the others have the same cause, mostly
 			return
 		}
 	}
+	b.release.Pages = make(map[string]string, len(jobs))
+	for i, j := range jobs {
+		b.release.Pages[j.Path()] = ids[i]
+	}
 }
 
-func (b *builder) renderPage(j *render.Job, min *bundle.Minifier) error {
+// renderPage adds a page and returns its id.
+func (b *builder) renderPage(j *render.Job, min *bundle.Minifier) (id string, err error) {
 	html, err := j.HTML(min)
 	if err != nil {
-		return err
+		return "", err
 	}
+	html, id = release.Stamp(html)
 	if j.Weighed() {
 		if f, heavier := b.firstView.Check(output.File{Path: j.Path(), Data: html}); heavier {
 			b.overBudget(f)
@@ -46,5 +53,5 @@ func (b *builder) renderPage(j *render.Job, min *bundle.Minifier) error {
 		html = bytes.Replace(html, []byte("</body>"), []byte(script), 1)
 	}
 	b.add(j.Path(), html)
-	return nil
+	return id, nil
 }

@@ -10,6 +10,7 @@ import (
 	"coursebook/generator/internal/markdown"
 	"coursebook/generator/internal/output"
 	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/release"
 	"coursebook/generator/internal/render"
 	"coursebook/generator/internal/site"
 	"coursebook/generator/internal/source"
@@ -26,6 +27,7 @@ type builder struct {
 	synonyms   map[string][][]string // for the search, by language
 	themeTexts translations.Keyed
 	themeWords map[string]map[string]string // by language and key
+	release    release.List
 
 	adding  sync.Mutex // for the three below
 	paths   map[string]bool

@@ -4,13 +4,18 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
+	"encoding/json"
 	"fmt"
 	"os"
 	"os/exec"
+	"path"
 	"path/filepath"
+	"slices"
 	"testing"
 
+	"coursebook/calculators/calc"
 	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/release"
 )
 
 // childContent names the folder that a child of the test builds; it prints
@@ -71,27 +76,75 @@ func TestSameBytesEverywhere(t *testing.T) {
 	}
 }
 
-// One changed letter of the content makes another release and another
-// edition, and changes no file but those that show it.
+// A changed page changes itself, its language's index, the list of the release,
+// the worker and the one-file edition, and no other file.
 func TestAChangeShows(t *testing.T) {
 	before := good(t)
-	after, faults := made(t, map[string]string{"en/sizes.md": "---\ntitle: Sizes\nsummary: A list.\nkind: reference\n---\n\n| Tank | Side |\n|---|---|\n| Large | 9 ft |\n"}, nil)
+	sizes := "---\ntitle: Sizes\nsummary: A list.\nkind: reference\n---\n\n| Tank | Side |\n|---|---|\n| Large | 9 ft |\n"
+	after, faults := made(t, map[string]string{"en/sizes.md": sizes}, nil)
 	if after == nil {
 		t.Fatal(faults)
 	}
-	if before.Release == after.Release {
-		t.Error("the release is the same")
+	if before.Release == after.Release || bytes.Equal(before.Pocket, after.Pocket) {
+		t.Error("the release or the one-file edition does not change")
 	}
-	if bytes.Equal(before.Pocket, after.Pocket) || bytes.Equal(file(before, "sw.js"), file(after, "sw.js")) {
-		t.Error("the worker or the one-file edition does not change")
+	var changed []string
+	for _, f := range after.Files {
+		if !bytes.Equal(file(before, f.Path), f.Data) {
+			changed = append(changed, f.Path)
+		}
 	}
-	for _, f := range before.Files {
-		data := file(after, f.Path)
-		if data != nil && filepath.Dir(f.Path) == "assets" && !bytes.Equal(data, f.Data) {
-			t.Errorf("%s keeps its name with other content", f.Path)
+	index := named(t, after, "assets/index-en-", ".txt").Path
+	if want := []string{index, "en/sizes.html", "release.json", "sw.js"}; !slices.Equal(changed, want) {
+		t.Errorf("changed: %v, not %v", changed, want)
+	}
+}
+
+// The list of the release names every page by its id, the hash of the page
+// without it, and files that exist. Only the list and the worker hold the
+// edition, and no page holds the fingerprint or the name of a listed file.
+func TestReleaseList(t *testing.T) {
+	site := good(t)
+	var list release.List
+	if err := json.Unmarshal(file(site, release.Name), &list); err != nil {
+		t.Fatal(err)
+	}
+	if list.Fingerprint != calc.Fingerprint(invented()) {
+		t.Errorf("fingerprint %s", list.Fingerprint)
+	}
+	values := []string{list.Edition, list.Fingerprint, path.Base(list.Module)}
+	for _, named := range []string{list.Module, list.Index["en"], list.Index["es"], list.Words["es"]} {
+		values = append(values, path.Base(named))
+		if file(site, named) == nil {
+			t.Errorf("the list names %q, which is no file", named)
 		}
-		if filepath.Ext(f.Path) == ".html" && bytes.Equal(data, f.Data) {
-			t.Errorf("%s does not show the new edition", f.Path)
+	}
+	pages := 0
+	for _, f := range site.Files {
+		if path.Ext(f.Path) != ".html" {
+			continue
 		}
+		pages++
+		id := list.Pages[f.Path]
+		if len(id) != 16 || !bytes.Contains(f.Data, []byte(id)) {
+			t.Errorf("%s does not hold its id %q", f.Path, id)
+		}
+		if sum(bytes.ReplaceAll(f.Data, []byte(id), nil))[:16] != id {
+			t.Errorf("the id of %s is not its hash", f.Path)
+		}
+		for _, v := range values {
+			if bytes.Contains(f.Data, []byte(v)) {
+				t.Errorf("%s holds %s", f.Path, v)
+			}
+		}
+	}
+	if pages == 0 || pages != len(list.Pages) {
+		t.Errorf("%d pages, %d of them listed", pages, len(list.Pages))
+	}
+	if !bytes.Contains(file(site, "sw.js"), []byte(`"release.json"`)) {
+		t.Error("the worker does not keep the list")
+	}
+	if bytes.Contains(site.Pocket, []byte(release.IDPlaceholder)) {
+		t.Error("the one-file edition holds the placeholder of its id")
 	}
 }

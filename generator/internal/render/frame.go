@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/release"
 	"coursebook/generator/internal/site"
 	"coursebook/generator/internal/theme"
 )
@@ -42,7 +43,7 @@ func frame(j *Job) theme.Frame {
 		Lang: l.Code, Name: l.Title, Subtitle: l.Subtitle, Kind: j.kind.name,
 		Revised: j.Site.Manual.Revised, Root: strings.Repeat("../", strings.Count(j.at.path, "/")),
 		Home: j.homeHref(l), All: j.href(allAt(j, l)),
-		Policy: Policy, Release: j.Edition, Pocket: j.form == site.OneFile, Assets: frameAssets(j),
+		Policy: Policy, PageID: release.IDPlaceholder, Pocket: j.form == site.OneFile, Assets: frameAssets(j),
 	}
 	if len(l.Courses) > 0 {
 		f.Training = j.href(trainingAt(j, l))
@@ -60,7 +61,7 @@ func frame(j *Job) theme.Frame {
 }
 
 func frameAssets(j *Job) theme.Assets {
-	a := theme.Assets{Fingerprint: j.Fingerprint}
+	var a theme.Assets
 	if j.form == site.OneFile {
 		return a
 	}
@@ -70,9 +71,8 @@ func frameAssets(j *Job) theme.Assets {
 		}
 		return site.Rel(j.at.path, path)
 	}
-	a.Later = rel(j.Assets.Later)
-	a.Style, a.Script, a.Module, a.Icon = rel(j.Assets.Style), rel(j.Assets.Script), rel(j.Assets.Module), rel(j.Assets.Icon)
-	a.Index, a.Words, a.AppManifest = rel(j.Assets.Index[j.lang.Code]), rel(j.Assets.Words[j.lang.Code]), rel(j.Assets.AppManifest)
+	a.Style, a.Deferred, a.Script = rel(j.Assets.Style), rel(j.Assets.Deferred), rel(j.Assets.Script)
+	a.Icon, a.AppManifest = rel(j.Assets.Icon), rel(j.Assets.AppManifest)
 	return a
 }
 

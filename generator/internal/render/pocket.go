@@ -9,6 +9,7 @@ import (
 
 	"coursebook/generator/internal/bundle"
 	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/release"
 	"coursebook/generator/internal/site"
 	"coursebook/generator/internal/theme"
 )
@@ -37,8 +38,9 @@ func mediaType(path string) string {
 
 // Pocket makes the one-file edition: every page in every language, with style,
 // script, module and indexes inside, under a policy that allows just these
-// blocks and no connection at all.
-func Pocket(folder *Manual, min *bundle.Minifier) ([]byte, error) {
+// blocks and no connection at all. It holds its own list of the release, without
+// pages and paths.
+func Pocket(folder *Manual, list release.List, min *bundle.Minifier) ([]byte, error) {
 	own := *folder
 	own.Pictures = inside(folder.Pictures)
 	m := &own
@@ -47,8 +49,8 @@ func Pocket(folder *Manual, min *bundle.Minifier) ([]byte, error) {
 	if l.Home.Page != nil {
 		around.slug = l.Home.Page.Slug
 	}
-	v := theme.Pocket{Frame: frame(around), Data: pocketData(m),
-		Style:  template.CSS(slices.Concat(m.Assets.StyleData, m.Assets.LaterData)),
+	v := theme.Pocket{Frame: frame(around), Data: pocketData(m, list),
+		Style:  template.CSS(slices.Concat(m.Assets.StyleData, m.Assets.DeferredData)),
 		Script: template.JS(safeScript(m.Assets.ScriptData))}
 	v.Assets.Icon = "data:image/svg+xml;base64," + base64.StdEncoding.EncodeToString(m.Assets.IconData)
 	for _, j := range Jobs(m, site.OneFile) {
@@ -96,9 +98,10 @@ func safeScript(js []byte) []byte {
 	return js
 }
 
-func pocketData(m *Manual) []theme.Data {
+func pocketData(m *Manual, list release.List) []theme.Data {
 	encode := base64.StdEncoding.EncodeToString
-	data := []theme.Data{{ID: "module", Text: encode(m.Assets.ModuleData)}}
+	own := release.List{Edition: list.Edition, Fingerprint: list.Fingerprint}
+	data := []theme.Data{{ID: "release", Text: encode(own.JSON())}, {ID: "module", Text: encode(m.Assets.ModuleData)}}
 	for _, l := range m.Site.Languages {
 		data = append(data, theme.Data{ID: "index-" + l.Code, Text: encode(m.Assets.IndexData[l.Code])})
 		if w := m.Assets.WordsData[l.Code]; w != nil {

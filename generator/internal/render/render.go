@@ -23,9 +23,6 @@ type Manual struct {
 	Forms    *Forms
 	Pictures map[string]Picture // by the file name that pages use
 	Assets   Assets
-
-	Edition     string // short hash of everything the site is made from
-	Fingerprint string // of the calculators' declarations
 }
 
 // Picture is a picture file: as a site shows it, and its bytes.
@@ -37,12 +34,11 @@ type Picture struct {
 // Assets are the paths of what pages load, from the site's root, and the bytes
 // that the one-file edition holds.
 type Assets struct {
-	Style, Script, Module, Icon string
-	Later                       string            // deferred style sheet; empty where a theme has none
-	AppManifest                 string            // the web app manifest
-	Index, Words                map[string]string // by language
+	Style, Script, Icon string
+	Deferred            string // deferred style sheet; empty where a theme has none
+	AppManifest         string // the web app manifest
 
-	StyleData, LaterData, ScriptData, WorkerData, IconData, ModuleData []byte
+	StyleData, DeferredData, ScriptData, WorkerData, IconData, ModuleData []byte
 
 	IndexData, WordsData map[string][]byte // by language
 }

@@ -30,10 +30,9 @@ func sampleFrame(kind string) Frame {
 	return Frame{
 		Lang: "en", Name: "Invented manual " + hostile, Revised: "2026-05-14", Kind: kind, Root: "../",
 		Home: "../index.html", All: "all.html", Blowout: "blow-out.html",
-		Cautions: "cautions.html", Crew: []Role{{"foreman", "Foreman"}}, Policy: "default-src 'none'", Release: "0123456789",
-		Assets: Assets{Style: "a.css", Later: "b.css", Script: "a.js", Module: "m.wasmz", Index: "i.txt", Words: "w.tsv",
-			Icon: "i.svg", AppManifest: "app.webmanifest", Fingerprint: "f"},
-		Title: "Title " + hostile, Summary: hostile, Slug: "sample", Self: "en/sample.html",
+		Cautions: "cautions.html", Crew: []Role{{"foreman", "Foreman"}}, Policy: "default-src 'none'", PageID: "0123456789abcdef",
+		Assets: Assets{Style: "a.css", Deferred: "b.css", Script: "a.js", Icon: "i.svg", AppManifest: "app.webmanifest"},
+		Title:  "Title " + hostile, Summary: hostile, Slug: "sample", Self: "en/sample.html",
 		Languages: []Language{{Code: "en", Name: "English", Current: true}, {Code: "es", Name: "Español", Href: "../es/index.html"}},
 		Stages:    []StageLink{{"before", "Before", "../index.html#stage-before", true}, {"after", "After", "../index.html#stage-after", false}},
 	}

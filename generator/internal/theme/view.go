@@ -28,15 +28,14 @@ type Frame struct {
 	Crew               []Role // roles a reader may choose, for the settings of every page
 	Policy             string // content security policy
 	Assets             Assets
-	Release            string
-	Pocket             bool // inside the one-file edition
+	PageID             string // placeholder for the id of the page
+	Pocket             bool   // inside the one-file edition
 }
 
 // Assets are relative addresses of what a page loads.
 type Assets struct {
-	Style, Script, Module, Index, Words, Icon, AppManifest string
-	Later                                                  string // styles that the first view does not need
-	Fingerprint                                            string
+	Style, Script, Icon, AppManifest string
+	Deferred                         string // styles that the first view does not need
 }
 
 // Language is one choice of the language switch.
@@ -171,6 +170,6 @@ type Article struct {
 }
 
 // Data is a block of text that the script of the one-file edition reads. Its
-// ID is module, index-LANGUAGE or words-LANGUAGE; its text is the published
-// file of that kind in base64.
+// ID is release, module, index-LANGUAGE or words-LANGUAGE; its text is the
+// published file of that kind in base64.
 type Data struct{ ID, Text string }

@@ -96,7 +96,7 @@ export function importAnswers(text: string): number {
 
 /** Gives the reader a file to save. */
 export function handOut(name: string, content: unknown): void {
-  const link = make("a") as HTMLAnchorElement;
+  const link = make("a");
   link.href = URL.createObjectURL(new Blob([JSON.stringify(content, null, 1)], { type: "application/json" }));
   link.download = name;
   link.click();

@@ -4,11 +4,11 @@
 import { choose, onStyle, style, type Style } from "./choices";
 import { addRow, fillEntries, readEntries, sameEntries, watchRows, type Entry } from "./entries";
 import { startKeys } from "./keys";
-import { ask, NoModule, startModule } from "./module";
-import { all, say } from "./page";
+import { ask, onRestart, startModule } from "./module";
+import { all, say, Unavailable } from "./page";
 import type { Record_ } from "./records";
 import { part, showMore, showResult } from "./result";
-import { kept, load, save } from "./store";
+import { load, persistent, save } from "./store";
 
 const rounds = 4; // an answer may ask for inputs that ask for further ones
 
@@ -63,6 +63,7 @@ class Calculator {
     startKeys(this.form, () => this.changed());
     addEventListener("pagehide", () => this.keeping && this.keep());
     onStyle(() => this.later(async () => void (await this.restyle(style()))));
+    onRestart(() => this.explain("ui.restarted"));
   }
 
   private click(target: HTMLElement): void {
@@ -193,6 +194,7 @@ class Calculator {
   private async reset(): Promise<void> {
     fillEntries(this.fields, this.example, true);
     this.before = undefined;
+    this.keep(); // also after a stop: the next visit then begins with the example
     await this.run();
   }
 
@@ -204,7 +206,7 @@ class Calculator {
     const own = !sameEntries(now, this.example);
     save(this.key, own ? JSON.stringify({ style: this.at, entries: now } satisfies Kept) : "");
     this.section.toggleAttribute("data-own", own);
-    part(this.section, "tag").textContent = say(!own ? "ui.calc.example" : kept ? "ui.calc.yours" : "ui.unkept");
+    part(this.section, "tag").textContent = say(!own ? "ui.calc.example" : persistent ? "ui.calc.yours" : "ui.unkept");
     this.form.querySelector<HTMLElement>("[data-do=reset]")!.hidden = !own;
   }
 
@@ -222,9 +224,10 @@ class Calculator {
 
   /** Without a module nothing can be computed: the inputs close, and so do results of the reader's own. */
   private stop(e: unknown): void {
+    if (!this.fields.disabled) this.keep(); // the result on screen is not of these inputs
     this.fields.disabled = true;
-    const key = e instanceof NoModule ? e.message : "ui.calc.no-module";
-    if (!(e instanceof NoModule)) console.error(e);
+    const key = e instanceof Unavailable ? e.message : "ui.calc.no-module";
+    if (!(e instanceof Unavailable)) console.error(e);
     this.explain(key);
     if (!this.section.hasAttribute("data-own")) return;
     showResult(this.section, this.fields, [["state", "refused"], ["note", "refusal", "", say(key)]]);

@@ -67,7 +67,7 @@ export function startChoices(): void {
 /** A remembered language leads from the first page to its own home. */
 function goHome(): void {
   const tongue = load("tongue");
-  if (!tongue || tongue === facts.lang || facts.kind !== "home" || facts.pocket) return;
+  if (!tongue || tongue === facts.lang || facts.pocket) return;
   const here = location.pathname.replace(/index\.html$/, "");
   if (here !== root.pathname) return;
   const link = document.querySelector<HTMLAnchorElement>(`.tongue[lang="${CSS.escape(tongue)}"]`);

@@ -26,7 +26,7 @@ export function startKeys(form: HTMLFormElement, typed: (input: HTMLInputElement
 }
 
 function key(sign: string): HTMLElement {
-  const button = make("button", "", sign) as HTMLButtonElement;
+  const button = make("button", "", sign);
   button.type = "button";
   button.value = sign;
   return button;

@@ -1,29 +1,27 @@
-// What the page says of itself, and the texts of the interface, which all
-// stand in the page: the scripts hold none.
+// The page's own data, the texts of the interface, which the templates put
+// into the page, and helpers for its elements.
 
 /** The data attributes of the page's script element. */
 export const facts = (document.currentScript as HTMLScriptElement).dataset as {
   lang: string;
-  kind: string;
-  root: string; // relative way to the root of the site
-  release: string;
-  fingerprint: string;
-  module: string;
-  index: string;
-  words: string;
+  root: string; // relative path to the root of the site
+  id: string; // hash of the page without this id
   pocket?: string;
 };
 
-/** The address of the site's root; what is kept on the device carries its path. */
+/** The URL of the site's root; storage keys carry its path. */
 export const root = new URL(facts.root || ".", location.href);
 
-/** The language the reader sees: of the page, or of the open leaf of the one-file edition. */
-export function tongue(): string {
+/** Why a service of the script is closed. The message is the key of a text. */
+export class Unavailable extends Error {}
+
+/** The language on screen: of the page, or of the open article of the one-file edition. */
+export function language(): string {
   return document.querySelector<HTMLElement>(".leaf")?.lang ?? facts.lang;
 }
 
 /** A text of the interface with its {slots} filled. */
-export function say(key: string, slots: Record<string, string | number> = {}, lang = tongue()): string {
+export function say(key: string, slots: Record<string, string | number> = {}, lang = language()): string {
   for (const id of ["say-", "say-calc-", "say-train-"]) {
     const box = byId(id + lang) as HTMLTemplateElement | null;
     const text = box?.content.getElementById(key)?.textContent;
@@ -33,32 +31,32 @@ export function say(key: string, slots: Record<string, string | number> = {}, la
 }
 
 /**
- * The leaves of the one-file edition that are not open. They are no part of the
- * document, which else would be slow at every key; all and byId know them.
+ * The closed articles of the one-file edition. They are outside the document,
+ * where they would slow every key; all and byId still find their elements.
  */
-const away = document.createDocumentFragment();
+const detached = document.createDocumentFragment();
 
 /** All elements that match, as an array. */
 export function all<E extends Element = HTMLElement>(selector: string, within?: ParentNode): E[] {
   if (within) return [...within.querySelectorAll<E>(selector)];
-  return [...document.querySelectorAll<E>(selector), ...away.querySelectorAll<E>(selector)];
+  return [...document.querySelectorAll<E>(selector), ...detached.querySelectorAll<E>(selector)];
 }
 
-const inLeaves = new Map<string, HTMLElement>();
+const articleIds = new Map<string, HTMLElement>();
 
-/** Takes a leaf out of the document. A fragment looks for an id through all it holds, so they are listed once. */
-export function putAway(leaf: HTMLElement): void {
-  if (!inLeaves.has(leaf.id)) for (const e of [leaf, ...all("[id]", leaf)]) inLeaves.set(e.id, e);
-  away.append(leaf);
+/** Takes an article out of the document. Its ids are indexed once: a fragment finds an id by a walk through all its nodes. */
+export function detach(article: HTMLElement): void {
+  if (!articleIds.has(article.id)) for (const e of [article, ...all("[id]", article)]) articleIds.set(e.id, e);
+  detached.append(article);
 }
 
-/** The element with an id, be its leaf open or not. */
+/** The element with an id, in an open or a closed article. */
 export function byId(id: string): HTMLElement | null {
-  return document.getElementById(id) ?? inLeaves.get(id) ?? null;
+  return document.getElementById(id) ?? articleIds.get(id) ?? null;
 }
 
 /** A new element with a class, text and children. */
-export function make(tag: string, name = "", ...content: (string | Node)[]): HTMLElement {
+export function make<T extends keyof HTMLElementTagNameMap>(tag: T, name = "", ...content: (string | Node)[]): HTMLElementTagNameMap[T] {
   const e = document.createElement(tag);
   if (name) e.className = name;
   e.append(...content);

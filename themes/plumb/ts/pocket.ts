@@ -1,53 +1,53 @@
-// The one-file edition: shows one page at a time by the hash of the address,
-// and carries ticks and numbers out and in where the device forgets them.
+// The one-file edition: shows one article at a time by the hash of the address,
+// and exports and imports ticks and numbers for devices that do not store them.
 import { answersKey, handOut, merge } from "./answers";
-import { all, byId, putAway, say } from "./page";
-import { everything, kept, save } from "./store";
+import { all, byId, detach, say } from "./page";
+import { everything, persistent, save } from "./store";
 
 export function startPocket(): void {
   document.documentElement.classList.add("leafed");
   const [first, ...others] = all(".leaf");
-  for (const leaf of others) putAway(leaf);
-  onShow = home = first;
-  addEventListener("hashchange", turn);
-  turn();
+  for (const article of others) detach(article);
+  shown = home = first;
+  addEventListener("hashchange", navigate);
+  navigate();
   const line = document.getElementById("kept")!;
-  line.closest("details")!.open = !kept;
-  line.textContent = say(kept ? "ui.pocket.kept" : "ui.pocket.unkept");
-  document.querySelector("[data-do=export]")!.addEventListener("click", carryOut);
+  line.closest("details")!.open = !persistent;
+  line.textContent = say(persistent ? "ui.pocket.kept" : "ui.pocket.unkept");
+  document.querySelector("[data-do=export]")!.addEventListener("click", exportStored);
   document.getElementById("import")!.addEventListener("change", async (e) => {
     const file = (e.target as HTMLInputElement).files?.[0];
-    const taken = file && takeIn(await file.text());
+    const taken = file && importStored(await file.text());
     line.textContent = say(taken ? "ui.pocket.taken" : "ui.pocket.wrong");
-    if (taken && kept) location.reload();
+    if (taken && persistent) location.reload();
   });
 }
 
-let onShow: HTMLElement; // the leaf on show
+let shown: HTMLElement; // the article in the document
 let home: HTMLElement; // the first
 
-/** Turns to the page that holds the element the address names. */
-function turn(): void {
+/** Shows the article that holds the element named by the hash of the address. */
+function navigate(): void {
   const hash = location.hash || document.querySelector<HTMLAnchorElement>(".brand")!.hash;
   const target = byId(decodeURIComponent(hash.slice(1)));
   if (target && !target.closest(".leaf")) return;
-  const leaf = target?.closest<HTMLElement>(".leaf") ?? home;
-  if (leaf !== onShow) {
-    onShow.replaceWith(leaf);
-    putAway(onShow);
-    onShow = leaf;
+  const article = target?.closest<HTMLElement>(".leaf") ?? home;
+  if (article !== shown) {
+    shown.replaceWith(article);
+    detach(shown);
+    shown = article;
   }
-  document.title = leaf.dataset.title!;
-  if (!target || target === leaf) scrollTo({ top: 0, behavior: "instant" });
+  document.title = article.dataset.title!;
+  if (!target || target === article) scrollTo({ top: 0, behavior: "instant" });
   else target.scrollIntoView();
 }
 
-function carryOut(): void {
+function exportStored(): void {
   handOut("coursebook.json", { coursebook: 1, kept: everything() });
 }
 
-/** Keeps what a file holds; false where it is not one of ours. */
-function takeIn(text: string): boolean {
+/** Stores what an exported file holds; false for any other file. */
+function importStored(text: string): boolean {
   try {
     const { coursebook, kept: entries } = JSON.parse(text);
     if (coursebook !== 1) return false;

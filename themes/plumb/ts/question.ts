@@ -5,8 +5,8 @@ import { record } from "./answers";
 import { whenNear } from "./calculator";
 import { onStyle, style, type Style } from "./choices";
 import { startKeys } from "./keys";
-import { ask, NoModule } from "./module";
-import { all, make, say } from "./page";
+import { ask, onRestart } from "./module";
+import { all, make, say, Unavailable } from "./page";
 import type { Record_ } from "./records";
 import { step } from "./result";
 
@@ -22,8 +22,9 @@ interface Means {
 }
 
 export class Question {
-  private form = make("form", "answering") as HTMLFormElement;
+  private form = make("form", "answering");
   private said = make("p", "verdict");
+  private notice = ""; // comes before the verdict
   private check: HTMLElement;
   private after = make("p", "after");
   private reply: HTMLDetailsElement;
@@ -46,6 +47,7 @@ export class Question {
     this.reply.before(this.form);
     this.reply.after(this.after);
     this.ready();
+    if (kind === "number") onRestart(() => (this.said.textContent = this.notice = this.say("ui.restarted") + " "));
   }
 
   private say(key: string, slots = {}): string {
@@ -58,7 +60,7 @@ export class Question {
     this.reply.open = false;
     this.after.hidden = true;
     this.check.hidden = false;
-    this.said.textContent = "";
+    this.said.textContent = this.notice = "";
   }
 
   private async judge(): Promise<void> {
@@ -72,7 +74,7 @@ export class Question {
     if (typeof verdict === "string") return void (this.said.textContent = this.say("ui.train.unread", { why: verdict }));
     const n = record(this.item.dataset.question!, verdict);
     this.item.dataset.verdict = verdict ? "right" : "wrong";
-    this.said.textContent = this.say(verdict ? "ui.train.right" : "ui.train.not-right") + " " + this.say("ui.train.back", { n });
+    this.said.textContent = this.notice + this.say(verdict ? "ui.train.right" : "ui.train.not-right") + " " + this.say("ui.train.back", { n });
     this.reply.hidden = false;
     this.reply.open = true;
     this.check.hidden = true;
@@ -90,7 +92,7 @@ export class Question {
     });
     this.after.replaceChildren(again);
     if (this.next) {
-      const link = make("a", "button", this.say("ui.train.next")) as HTMLAnchorElement;
+      const link = make("a", "button", this.say("ui.train.next"));
       link.href = "#" + this.next;
       this.after.append(" ", link);
     }
@@ -100,15 +102,15 @@ export class Question {
 
   /** Without the module the question stands as it was printed. */
   private unable(why: unknown): void {
-    if (!(why instanceof NoModule)) console.error(why);
-    this.said.textContent = this.say(why instanceof NoModule ? why.message : "ui.calc.no-module");
+    if (!(why instanceof Unavailable)) console.error(why);
+    this.said.textContent = this.say(why instanceof Unavailable ? why.message : "ui.calc.no-module");
     this.check.hidden = true;
     this.reply.hidden = false;
   }
 }
 
 function button(text: string): HTMLButtonElement {
-  const b = make("button", "", text) as HTMLButtonElement;
+  const b = make("button", "", text);
   b.type = "button";
   return b;
 }
@@ -118,7 +120,7 @@ function choiceMeans(item: HTMLElement): Means {
   const name = "a-" + item.id;
   const box = make("fieldset", "field", make("legend", "unseen", item.querySelector("p")!.textContent!));
   all("li", list).forEach((li, i) => {
-    const radio = make("input") as HTMLInputElement;
+    const radio = make("input");
     radio.type = "radio";
     radio.name = name;
     radio.value = String(i + 1);
@@ -185,8 +187,8 @@ function shuffled<T>(list: T[]): T[] {
 
 /** A number: its inputs are drawn when the question comes near, and again each time. */
 class NumberMeans implements Means {
-  controls: HTMLFieldSetElement = make("fieldset", "field number") as HTMLFieldSetElement;
-  private input = make("input") as HTMLInputElement;
+  controls: HTMLFieldSetElement = make("fieldset", "field number");
+  private input = make("input");
   private label = make("label");
   private hint = make("p", "hint");
   private drawn?: { style: Style; sets: Record_[] };

@@ -1,7 +1,7 @@
 // The search box: results below it while one types. The index is loaded when
 // the box is first touched.
-import { ask, loadIndex } from "./module";
-import { all, byId, facts, make, say, tongue } from "./page";
+import { ask, loadIndex, onRestart } from "./module";
+import { all, byId, facts, language, make, say, Unavailable } from "./page";
 
 const pause = 50; // ms from the last key to the search
 const rest = 250; // ms from the first list to better excerpts: typing goes first
@@ -15,6 +15,8 @@ export function startSearch(): void {
   hits.append(count, list);
   let timer = 0;
   let turn = 0;
+  let notice = ""; // follows the next count
+  onRestart(() => (notice = " " + say("ui.restarted")));
   const close = () => (hits.hidden = true);
 
   const find = async () => {
@@ -22,25 +24,26 @@ export function startSearch(): void {
     const q = box.value.trim();
     if (!q) return close();
     try {
-      const lang = tongue();
+      const lang = language();
       await loadIndex(lang);
       const found = await ask("search", lang, [["q", q]]);
       if (mine !== turn) return;
       const items = found.filter((r) => r[0] === "hit").map(hit);
       count.textContent = items.length === 0 ? say("ui.search.none", { q }) : items.length === 1 ? say("ui.search.one") : say("ui.search.many", { n: items.length });
-      list.replaceChildren(...(items.length ? items : [wayOut()]));
+      count.append(notice);
+      notice = "";
+      list.replaceChildren(...(items.length ? items : [linkToAll()]));
       hits.hidden = false;
       await new Promise((done) => setTimeout(done, rest));
       for (const item of items) if (mine === turn) await sharpen(item, q, () => mine === turn);
     } catch (e) {
-      console.error(e);
-      count.textContent = say("ui.search.away");
-      list.replaceChildren(wayOut());
+      count.textContent = say(reason(e));
+      list.replaceChildren(linkToAll());
       hits.hidden = false;
     }
   };
 
-  box.addEventListener("focus", () => void loadIndex(tongue()).catch(() => {}), { once: true });
+  box.addEventListener("focus", () => void loadIndex(language()).catch(() => {}), { once: true });
   box.addEventListener("input", () => {
     clearTimeout(timer);
     timer = window.setTimeout(find, pause);
@@ -77,20 +80,28 @@ function move(e: KeyboardEvent, box: HTMLInputElement, list: Element, close: () 
 }
 
 function hit([, url, title, section, excerpt]: string[]): HTMLElement {
-  const link = make("a", "", make("b", "", title)) as HTMLAnchorElement;
-  link.href = facts.pocket ? leafOf(url) : facts.root + url;
+  const link = make("a", "", make("b", "", title));
+  link.href = facts.pocket ? articleHash(url) : facts.root + url;
   if (section) link.append(make("span", "section", section));
   link.append(make("span", "excerpt", ...marked(excerpt)));
   return make("li", "", link);
 }
 
-/** The address of a page inside the one-file edition. */
-function leafOf(url: string): string {
+/** The hash of a page inside the one-file edition. */
+function articleHash(url: string): string {
   if (url === "index.html") return document.querySelector<HTMLAnchorElement>(".brand")!.hash;
   return "#" + url.replace(".html", "").replaceAll(/[/#]/g, ".");
 }
 
-function wayOut(): HTMLElement {
+/** The text that gives the reason of a failed search. */
+function reason(e: unknown): string {
+  if (e instanceof Unavailable && /^ui\.(update|stopped)/.test(e.message)) return e.message;
+  console.error(e);
+  return "ui.search.away";
+}
+
+/** A link to the list of all pages. */
+function linkToAll(): HTMLElement {
   const source = document.querySelector<HTMLAnchorElement>(".foot-links a")!;
   return make("li", "", source.cloneNode(true));
 }
@@ -122,7 +133,7 @@ async function sharpen(item: Element, q: string, wanted: () => boolean): Promise
   if (!here && !navigator.serviceWorker?.controller) return;
   const text = sectionText(here ? document : await pageAt(address), decodeURIComponent(id ?? ""));
   if (!text || !wanted()) return;
-  const answer = await ask("mark", tongue(), [["q", q], ["text", text]]);
+  const answer = await ask("mark", language(), [["q", q], ["text", text]]);
   if (wanted() && answer[0]?.[1]) excerpt.replaceChildren(...marked(answer[0][1]));
 }
 

@@ -1,13 +1,13 @@
-// What is kept on the device, under the path of this site, so that two
-// manuals on one server stay apart. Where the browser refuses, it is kept for
-// as long as the page is open.
+// What is stored on the device, under the path of this site, so that two
+// manuals on one server do not share it. Where the browser refuses, it is kept
+// in memory until the page is closed.
 import { facts, root } from "./page";
 
 const prefix = "coursebook " + (facts.pocket ? location.pathname : root.pathname) + " ";
-const spare = new Map<string, string>();
+const memory = new Map<string, string>();
 
-/** Whether the browser keeps what is written. */
-export const kept = probe();
+/** Whether the browser stores what is written. */
+export const persistent = probe();
 
 function probe(): boolean {
   try {
@@ -22,28 +22,28 @@ function probe(): boolean {
 
 export function load(key: string): string {
   try {
-    return localStorage.getItem(prefix + key) ?? spare.get(key) ?? "";
+    return localStorage.getItem(prefix + key) ?? memory.get(key) ?? "";
   } catch {
-    return spare.get(key) ?? "";
+    return memory.get(key) ?? "";
   }
 }
 
 /** Keeps a text; an empty one is forgotten. */
 export function save(key: string, text: string): void {
-  spare.set(key, text);
+  memory.set(key, text);
   try {
     if (text) localStorage.setItem(prefix + key, text);
     else localStorage.removeItem(prefix + key);
   } catch {
-    // The copy in spare holds until the page is closed.
+    // The copy in memory is valid until the page is closed.
   }
 }
 
 /** Everything kept, for a file to carry to another device. */
 export function everything(): Record<string, string> {
   const out: Record<string, string> = {};
-  for (const [k, v] of spare) if (v) out[k] = v;
-  if (!kept) return out;
+  for (const [k, v] of memory) if (v) out[k] = v;
+  if (!persistent) return out;
   for (let i = 0; i < localStorage.length; i++) {
     const k = localStorage.key(i)!;
     if (k.startsWith(prefix)) out[k.slice(prefix.length)] = localStorage.getItem(k)!;

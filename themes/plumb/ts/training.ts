@@ -4,7 +4,7 @@ import { answers, dueToday, exportAnswers, importAnswers } from "./answers";
 import { all, make, say } from "./page";
 import { Question } from "./question";
 import { part } from "./result";
-import { kept, load, save } from "./store";
+import { load, persistent, save } from "./store";
 
 export function startTraining(): void {
   const items = all("[data-question]");
@@ -66,13 +66,13 @@ function showDue(box: HTMLElement): void {
 
 function questionLink(lesson: HTMLElement, id: string, lang: string): HTMLElement {
   const n = id.split(".")[1];
-  const link = make("a", "", say("ui.train.question", { lesson: lesson.querySelector("a")!.textContent!, n }, lang)) as HTMLAnchorElement;
+  const link = make("a", "", say("ui.train.question", { lesson: lesson.querySelector("a")!.textContent!, n }, lang));
   link.href = lesson.dataset.each + n;
   return make("li", "", link);
 }
 
 function startCarry(box: HTMLElement): void {
-  part(box, "unkept").hidden = kept;
+  part(box, "unkept").hidden = persistent;
   box.querySelector("[data-do=train-export]")!.addEventListener("click", () => exportAnswers(load("role")));
   const input = box.querySelector<HTMLInputElement>("[data-do=train-import]")!;
   input.addEventListener("change", async () => {

@@ -1,4 +1,4 @@
-// The release this worker keeps: the list the builder wrote in front.
+// The release this worker caches: the list that the build puts in front.
 
 declare const RELEASE: { id: string; bytes: number; files: [url: string, integrity: string, bytes: number][] };
 
@@ -12,7 +12,7 @@ const scope = new URL(".", location.href);
 
 export const files: File_[] = RELEASE.files.map(([url, integrity]) => ({ url, integrity, href: new URL(url, scope).href }));
 
-/** The names of all our caches begin so; other apps of the origin keep theirs. */
+/** The prefix of our caches. Other caches of the origin are not touched. */
 export const family = "coursebook-" + scope.pathname + "-";
 export const cacheName = family + RELEASE.id;
 
@@ -33,7 +33,7 @@ export function entryFor(url: URL): File_ | undefined {
   return ways.map((w) => byHref.get(w)).find(Boolean);
 }
 
-/** Whether relative links of the file would miss their aim at this address. */
+/** Whether relative links of the file would be wrong at this address. */
 export function astray(url: URL, file: File_): boolean {
   const folder = (href: string) => href.slice(0, href.lastIndexOf("/"));
   return folder(url.origin + url.pathname) !== folder(file.href);

@@ -1,13 +1,13 @@
-// The worker keeps one release on the device, whole or not at all, and serves
-// that release only. The builder puts the list of its files in front.
+// The worker caches one release on the device, whole or not at all, and serves
+// that release only. The build puts the list of its files in front.
 //
-//   release.ts   addresses of the release and their place in the list
-//   keep.ts      fetching, checking and keeping files
-//   messages.ts  what page and worker say to each other
+//   release.ts   the list of files, and the file behind an address
+//   cache.ts     fetching, checking and caching files
+//   messages.ts  the messages between page and worker
 //
 // A new worker waits until the reader accepts it; then it takes over all
-// tabs, which load anew, and only then the old release is deleted.
-import { editionKept, install, kept, repair } from "./keep";
+// tabs, which reload, and only then the old release is deleted.
+import { cached, cachedEdition, install, repair } from "./cache";
 import type { Report } from "./messages";
 import { astray, cacheName, entryFor, family, files } from "./release";
 
@@ -36,32 +36,32 @@ worker.addEventListener("message", (e) => {
   if (e.data?.type === "status") e.waitUntil(report(e.source as Client | null));
 });
 
-/** A file of the release; one that the device has lost is fetched and checked again. */
+/** A file of the release. A missing one is fetched and checked again. */
 async function serve(url: string): Promise<Response> {
-  return (await kept(url)) ?? (await repair(url)) ?? Response.error();
+  return (await cached(url)) ?? (await repair(url)) ?? Response.error();
 }
 
-/** A page that is not of this release: from the network, else the page for lost addresses. */
+/** A page that is not in this release: from the network, else the page for missing addresses. */
 async function elsewhere(request: Request): Promise<Response> {
   try {
     return await fetch(request);
   } catch {
-    return (await kept("404.html")) ?? Response.error();
+    return (await cached("404.html")) ?? Response.error();
   }
 }
 
-/** Counts what is kept, mends what is missing, and says so. */
+/** Reports what is cached, fetches what is missing, and reports again. */
 async function report(to: Client | null): Promise<void> {
-  const say = async (): Promise<number> => {
+  const count = async (): Promise<number> => {
     const cache = await caches.open(cacheName);
     const there = new Set((await cache.keys()).map((r) => r.url));
     const missing = files.filter((f) => !there.has(f.href));
-    const status: Report = { kind: "status", release: await editionKept(), count: files.length - missing.length, total: files.length };
+    const status: Report = { kind: "status", edition: await cachedEdition(), count: files.length - missing.length, total: files.length };
     to?.postMessage(status);
     for (const f of missing) await repair(f.url);
     return missing.length;
   };
-  if (await say()) await say();
+  if (await count()) await count();
 }
 
 async function toAll(message: Report): Promise<void> {

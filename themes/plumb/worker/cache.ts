@@ -1,17 +1,17 @@
-// Fetching, checking and keeping the files of the release.
+// Fetching, checking and caching the files of the release.
 import type { Report } from "./messages";
 import { cacheName, family, fileAt, files, type File_ } from "./release";
 
 const atOnce = 4; // requests at a time: a phone's signal is thin
 
-/** Keeps the whole release, or nothing of it. */
+/** Caches the whole release, or nothing of it. */
 export async function install(tell: (r: Report) => Promise<void>): Promise<void> {
   const cache = await caches.open(cacheName);
   const older = (await caches.keys()).filter((n) => n.startsWith(family) && n !== cacheName);
   const queue = [...files];
   let count = 0;
   let broken = false; // requests under way may still end after one has failed
-  const carry = async () => {
+  const work = async () => {
     for (let f = queue.pop(); f; f = queue.pop()) {
       if (!(await cache.match(f.href))) await put(cache, f, await fromOlder(older, f));
       count++;
@@ -19,7 +19,7 @@ export async function install(tell: (r: Report) => Promise<void>): Promise<void>
     }
   };
   try {
-    await Promise.all(Array.from({ length: atOnce }, carry));
+    await Promise.all(Array.from({ length: atOnce }, work));
   } catch (e) {
     broken = true;
     queue.length = 0;
@@ -29,13 +29,13 @@ export async function install(tell: (r: Report) => Promise<void>): Promise<void>
   }
 }
 
-/** A file as kept; undefined where it is not. */
-export async function kept(url: string): Promise<Response | undefined> {
+/** A file from the cache; undefined where it is missing. */
+export async function cached(url: string): Promise<Response | undefined> {
   const file = fileAt(url);
   return file && (await caches.open(cacheName)).match(file.href);
 }
 
-/** Fetches a file that is missing and keeps it, if it is the right one. */
+/** Fetches a missing file and caches it, if its hash is right. */
 export async function repair(url: string): Promise<Response | undefined> {
   const file = fileAt(url);
   if (!file) return undefined;
@@ -48,10 +48,9 @@ export async function repair(url: string): Promise<Response | undefined> {
   }
 }
 
-/** The edition that the kept pages name: a release cannot hold its own hash. */
-export async function editionKept(): Promise<string> {
-  const page = await (await kept("404.html"))?.text();
-  return page?.match(/data-release="?([\w-]+)/)?.[1] ?? "";
+/** The edition of the cached release; empty where its list is missing. */
+export async function cachedEdition(): Promise<string> {
+  return (await (await cached("release.json"))?.json())?.edition ?? "";
 }
 
 class Wrong extends Error {}
@@ -60,7 +59,7 @@ async function put(cache: Cache, file: File_, old?: Response): Promise<void> {
   await cache.put(file.href, old ?? (await fetched(file)));
 }
 
-/** Fetches a file past the browser's own cache and holds it against its hash. */
+/** Fetches a file, bypassing the HTTP cache, and checks its hash. */
 async function fetched(file: File_): Promise<Response> {
   const response = await fetch(file.href, { cache: "reload", credentials: "same-origin" });
   if (response.status !== 200 || response.type !== "basic") throw new Wrong(file.url + ": " + response.status);
@@ -69,7 +68,7 @@ async function fetched(file: File_): Promise<Response> {
   return plain(bytes, response);
 }
 
-/** Files that have not changed need no signal: an older release has them. */
+/** The file from the cache of an older release, where it is the same. */
 async function fromOlder(older: string[], file: File_): Promise<Response | undefined> {
   for (const name of older) {
     const response = await (await caches.open(name)).match(file.href);
@@ -80,7 +79,7 @@ async function fromOlder(older: string[], file: File_): Promise<Response | undef
   return undefined;
 }
 
-/** A response of our own: a redirected one would be refused for a page. */
+/** A copy of a response: a redirected one is refused for a navigation. */
 function plain(bytes: ArrayBuffer, from: Response): Response {
   return new Response(bytes, { headers: { "Content-Type": from.headers.get("Content-Type") ?? "application/octet-stream" } });
 }

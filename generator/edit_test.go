@@ -1,0 +1,114 @@
+package main
+
+import (
+	"bytes"
+	"compress/gzip"
+	"os"
+	"path/filepath"
+	"slices"
+	"testing"
+
+	"coursebook/calculators/shelf"
+	"coursebook/generator/internal/build"
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/offline"
+	editions "coursebook/generator/internal/release"
+	"coursebook/generator/module/compiling"
+)
+
+// editLimit bounds what a phone that has saved the manual fetches after one
+// added sentence, in bytes after gzip.
+const editLimit = 120_000
+
+// One sentence added to a page of the manual changes that page, the index of its
+// language, the list of the release and the worker, and no other file.
+func TestOneAddedSentence(t *testing.T) {
+	content := filepath.Join(t.TempDir(), "content")
+	if err := os.CopyFS(content, os.DirFS("../content")); err != nil {
+		t.Fatal(err)
+	}
+	before := siteOf(t, content)
+	edited := filepath.Join(content, "en", "bar-release.md")
+	text, err := os.ReadFile(edited)
+	if err != nil {
+		t.Fatal(err)
+	}
+	text = append(text, "\nWipe the lever before it goes back into its box.\n"...)
+	if err := os.WriteFile(edited, text, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	after := siteOf(t, content)
+
+	var changed, gone []string
+	for path, data := range after {
+		if !bytes.Equal(before[path], data) {
+			changed = append(changed, path)
+		}
+	}
+	for path := range before {
+		if after[path] == nil {
+			gone = append(gone, path)
+		}
+	}
+	index := func(files map[string][]byte) string {
+		for path := range files {
+			if ok, _ := filepath.Match("assets/index-en-*.txt", path); ok {
+				return path
+			}
+		}
+		return "no English index"
+	}
+	slices.Sort(changed)
+	want := []string{index(after), "en/bar-release.html", editions.Name, offline.WorkerName}
+	if !slices.Equal(changed, want) {
+		t.Errorf("changed: %v, not %v", changed, want)
+	}
+	if want := []string{index(before)}; !slices.Equal(gone, want) {
+		t.Errorf("no longer there: %v, not %v", gone, want)
+	}
+	size := 0
+	for _, path := range changed {
+		n := gzipped(t, after[path])
+		t.Logf("%s: %d B after gzip", path, n)
+		size += n
+	}
+	t.Logf("%d of %d files, %d B after gzip", len(changed), len(after), size)
+	if size > editLimit {
+		t.Errorf("an added sentence costs %d B after gzip, limit %d B", size, editLimit)
+	}
+}
+
+// siteOf builds a folder with the real calculators and theme. To a build the
+// module is bytes, so that a few stand for it.
+func siteOf(t *testing.T, content string) map[string][]byte {
+	t.Helper()
+	module := func() (compiling.Module, error) { return compiling.Module{Packed: []byte("\x1f\x8b the module")}, nil }
+	o := build.Options{Content: content, Theme: os.DirFS("../themes/plumb"), Calculators: shelf.All(), Module: module}
+	var faults fault.List
+	site := build.Make(o, &faults)
+	if site == nil {
+		fault.Print(os.Stderr, faults.All())
+		t.Fatal("the manual does not build")
+	}
+	files := map[string][]byte{}
+	for _, f := range site.Files {
+		files[f.Path] = f.Data
+	}
+	if len(files) < 300 {
+		t.Fatalf("%d files", len(files))
+	}
+	return files
+}
+
+func gzipped(t *testing.T, data []byte) int {
+	t.Helper()
+	var b bytes.Buffer
+	w := gzip.NewWriter(&b)
+	if _, err := w.Write(data); err != nil {
+		t.Fatal(err)
+	}
+	if err := w.Close(); err != nil {
+		t.Fatal(err)
+	}
+	return b.Len()
+}
