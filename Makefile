@@ -31,7 +31,7 @@ check:
 
 unit:
 	$(GO) test ./...
-	$(GO) test -run TestShelf -count=1 -v ./calculators/shelf
+	$(GO) test -run TestCatalog -count=1 -v ./calculators/catalog
 
 # each fuzz target runs so many inputs beyond its seeds; counting inputs, not
 # seconds, keeps a slow machine from ending a target in the middle of one

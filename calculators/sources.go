@@ -7,7 +7,7 @@ import "embed"
 
 // Sources are the Go files of the calculators, one folder per topic.
 //
-//go:embed */*.go
+//go:embed */*.go */*/*.go
 var Sources embed.FS
 
 // Words are the translations, a folder per language and a file per topic: key,

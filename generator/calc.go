@@ -9,9 +9,9 @@ import (
 	"strings"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/catalog"
 	"coursebook/calculators/figure"
 	"coursebook/calculators/quantity"
-	"coursebook/calculators/shelf"
 	"coursebook/generator/internal/fault"
 )
 
@@ -134,7 +134,7 @@ func entry(arg string) (calc.Entry, error) {
 }
 
 func findCalculator(id string) *calc.Calculator {
-	for _, c := range shelf.All() {
+	for _, c := range catalog.All() {
 		if c.ID == id {
 			return c
 		}
@@ -144,7 +144,7 @@ func findCalculator(id string) *calc.Calculator {
 
 func suggestion(id string) string {
 	var ids []string
-	for _, c := range shelf.All() {
+	for _, c := range catalog.All() {
 		ids = append(ids, c.ID)
 	}
 	if near, ok := fault.Nearest(id, ids); ok {
@@ -155,9 +155,9 @@ func suggestion(id string) string {
 
 func listCalculators(s std, o calcOptions) int {
 	if o.json {
-		return writeJSON(s, shelfJSON(o.voice))
+		return writeJSON(s, catalogJSON(o.voice))
 	}
-	for _, c := range shelf.All() {
+	for _, c := range catalog.All() {
 		fmt.Fprintf(s.out, "%-16s %s\n", c.ID, o.voice.Say(c.Purpose))
 	}
 	return fine

@@ -6,8 +6,8 @@ import (
 	"strings"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/catalog"
 	"coursebook/calculators/quantity"
-	"coursebook/calculators/shelf"
 )
 
 // member and object keep the declared order of inputs and outputs in JSON,
@@ -105,10 +105,10 @@ func resultJSON(c *calc.Calculator, v calc.Locale, in calc.Case, res calc.Result
 	}
 }
 
-// shelfJSON lists the calculators with their inputs and outputs.
-func shelfJSON(v calc.Locale) any {
+// catalogJSON lists the calculators with their inputs and outputs.
+func catalogJSON(v calc.Locale) any {
 	list := []object{}
-	for _, c := range shelf.All() {
+	for _, c := range catalog.All() {
 		list = append(list, object{
 			{"calculator", c.ID}, {"title", v.Say(c.Title)}, {"purpose", v.Say(c.Purpose)},
 			{"inputs", fieldsJSON(v, c.In)}, {"outputs", fieldsJSON(v, c.Out)},

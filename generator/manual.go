@@ -7,7 +7,7 @@ import (
 	"os"
 	"path/filepath"
 
-	"coursebook/calculators/shelf"
+	"coursebook/calculators/catalog"
 	"coursebook/generator/internal/build"
 	"coursebook/generator/internal/parts"
 )
@@ -43,7 +43,7 @@ func (f manualFlags) open(s std, args []string) (o build.Options, status int, do
 }
 
 func (f manualFlags) options() (build.Options, error) {
-	o := build.Options{Content: *f.content, Calculators: shelf.All()}
+	o := build.Options{Content: *f.content, Calculators: catalog.All()}
 	h, err := parts.Open()
 	if err != nil {
 		return o, err

@@ -8,32 +8,8 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// triangle is the full geometry, by coordinates: the wall turns about its
-// base at (0, 0) by an angle, and the brace runs from its foot to a point on
-// the wall. It knows nothing of the small-movement formulas.
-type triangle struct{ run, attach, below float64 }
-
-// length of the brace with the wall leaning away from it by an angle.
-func (g triangle) length(lean float64) float64 {
-	x, y := g.attach*math.Sin(lean), g.attach*math.Cos(lean)
-	return math.Hypot(x+g.run, y+g.below)
-}
-
-// lean that belongs to a length, by bisection: the length grows with it.
-func (g triangle) lean(length float64) float64 {
-	low, high := -0.2, 0.2
-	for range 80 {
-		if mid := (low + high) / 2; g.length(mid) < length {
-			low = mid
-		} else {
-			high = mid
-		}
-	}
-	return (low + high) / 2
-}
-
-func randomTriangle(rng *rand.Rand) triangle {
-	return triangle{run: 0.9 + 2.5*rng.Float64(), attach: 1 + 2.5*rng.Float64(), below: -0.5 + 1.5*rng.Float64()}
+func randomTriangle(rng *rand.Rand) calctest.Triangle {
+	return calctest.Triangle{Run: 0.9 + 2.5*rng.Float64(), Attach: 1 + 2.5*rng.Float64(), Below: -0.5 + 1.5*rng.Float64()}
 }
 
 // The slope of the exact length over the movement, by central differences, is
@@ -43,30 +19,30 @@ func TestBraceChangeAgainstExactTriangle(t *testing.T) {
 	rng := rand.New(rand.NewPCG(1, 2))
 	for range 500 {
 		g := randomTriangle(rng)
-		whole := BraceLength(g.run, g.attach, g.below)
-		calctest.Near(t, "length", whole, g.length(0), 1e-12)
+		whole := BraceLength(g.Run, g.Attach, g.Below)
+		calctest.Near(t, "length", whole, g.Length(0), 1e-12)
 		const h = 1e-5
-		slope := (g.length(math.Asin(h/g.attach)) - g.length(math.Asin(-h/g.attach))) / (2 * h)
-		calctest.Near(t, "slope", BraceChange(1, g.run, whole), slope, 1e-8)
-		calctest.Near(t, "cos", BraceChange(1, g.run, whole), math.Cos(BraceAngle(g.run, g.attach, g.below)*math.Pi/180), 1e-12)
+		slope := (g.Length(math.Asin(h/g.Attach)) - g.Length(math.Asin(-h/g.Attach))) / (2 * h)
+		calctest.Near(t, "slope", BraceChange(1, g.Run, whole), slope, 1e-8)
+		calctest.Near(t, "cos", BraceChange(1, g.Run, whole), math.Cos(BraceAngle(g.Run, g.Attach, g.Below)*math.Pi/180), 1e-12)
 		x := (rng.Float64()*2 - 1) * 0.1
-		exact := g.length(math.Asin(x/g.attach)) - g.length(0)
-		bound := x * x / (2 * whole) * (1 + math.Abs(g.below)/g.attach) * 1.1
-		calctest.Near(t, "change", BraceChange(x, g.run, whole), exact, bound)
+		exact := g.Length(math.Asin(x/g.Attach)) - g.Length(0)
+		bound := x * x / (2 * whole) * (1 + math.Abs(g.Below)/g.Attach) * 1.1
+		calctest.Near(t, "change", BraceChange(x, g.Run, whole), exact, bound)
 	}
 	// The figure in the comment: 1 in. off, on an 8 ft brace, level foot.
-	g := triangle{run: 60, attach: math.Sqrt(96*96 - 60*60)}
-	calctest.Near(t, "1 in. on 8 ft", BraceChange(1, 60, 96), g.length(math.Asin(1/g.attach))-96, 0.01)
+	g := calctest.Triangle{Run: 60, Attach: math.Sqrt(96*96 - 60*60)}
+	calctest.Near(t, "1 in. on 8 ft", BraceChange(1, 60, 96), g.Length(math.Asin(1/g.Attach))-96, 0.01)
 }
 
 func TestPerTurnUndoesTurns(t *testing.T) {
 	rng := rand.New(rand.NewPCG(3, 4))
 	for range 200 {
 		g := randomTriangle(rng)
-		whole, travel, high := g.length(0), 0.002+0.01*rng.Float64(), 1+3*rng.Float64()
+		whole, travel, high := g.Length(0), 0.002+0.01*rng.Float64(), 1+3*rng.Float64()
 		off := 0.05 * rng.Float64()
-		n := Turns(BraceChange(AtBrace(off, g.attach, high), g.run, whole), travel)
-		calctest.Near(t, "turns × movement of a turn", n*PerTurn(travel, whole, g.run, high, g.attach), off, 1e-12)
+		n := Turns(BraceChange(AtBrace(off, g.Attach, high), g.Run, whole), travel)
+		calctest.Near(t, "turns × movement of a turn", n*PerTurn(travel, whole, g.Run, high, g.Attach), off, 1e-12)
 	}
 }
 

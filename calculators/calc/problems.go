@@ -15,8 +15,8 @@ const (
 	maxHelp  = 80
 )
 
-// Problems lists what is wrong with a declaration itself: what a test of the
-// shelf must find empty. It does not run the calculator.
+// Problems lists what is wrong with a declaration itself: what a test of
+// the catalog must find empty. It does not run the calculator.
 func Problems(c *Calculator) []string {
 	s := &problems{}
 	if !plainID(c.ID) {

@@ -20,8 +20,9 @@ var us = quantity.Style{System: quantity.US}
 var styles = []quantity.Style{us, {System: quantity.Metric}, {System: quantity.Metric, Mark: quantity.Comma}}
 
 // Check runs every check on one calculator: the declaration, the default case,
-// the expressions, random inputs within the limits, and the published values.
-// The test of the shelf calls it for each calculator.
+// the expressions, random inputs within the limits, what a page prints, and the
+// published values.
+// The test of the catalog calls it for each calculator.
 func Check(t *testing.T, c *calc.Calculator) Tally {
 	t.Helper()
 	for _, s := range calc.Problems(c) {
@@ -33,6 +34,7 @@ func Check(t *testing.T, c *calc.Calculator) Tally {
 	defaultCase(t, c)
 	identities := expressions(t, c)
 	anywhere(t, c)
+	printed(t, c)
 	tally := publishedValues(t, c)
 	tally.Identities = identities
 	return tally

@@ -1,103 +1,6 @@
 package consolidation
 
-import (
-	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
-	"coursebook/calculators/quantity"
-)
-
-// BatteryPacks counts the packs for a pour with battery vibrators.
-var BatteryPacks = &calc.Calculator{
-	ID:       "battery-packs",
-	Title:    calc.Text("Battery packs for a pour"),
-	Purpose:  calc.Text("How many charged packs a pour takes, with chargers and without."),
-	In:       batteryIn,
-	Out:      batteryOut,
-	Formulas: batteryFormulas,
-	Sources:  batterySources,
-	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("A vibrator that stops in a lift leaves voids that nobody sees. Have a second one that runs without packs.")},
-		{Level: calc.LevelWarning, Text: calc.Text("Packs can burn. Charge them dry, off the wall, as their maker says. Never charge a frozen or damaged one.")},
-	},
-	Tables:  batteryTables,
-	Compute: computeBattery,
-	Draw:    drawBattery,
-}
-
-var (
-	showDraw = quantity.Display{Dim: quantity.Power, US: quantity.UnitDisplay{Unit: "W", Step: 10}}
-)
-
-const (
-	whyVolts = calc.Text("Read it off the pack again.")
-	whyDuty  = calc.Text("From a little to all of the time.")
-	whyCold  = calc.Text("A pack that loses more is worn out or frozen.")
-)
-
-var batteryIn = []calc.Field{
-	{ID: "known", Kind: calc.Choice, Usual: "minutes", Label: calc.Text("Known of a pack"), Options: []calc.Option{
-		{ID: "minutes", Label: calc.Text("Minutes it runs the tool")},
-		{ID: "label", Label: calc.Text("Volts and amp-hours on its label")}}},
-	{ID: "minutes", Display: &displays.Minutes, Usual: "25 min", Label: calc.Text("Run time of a charge"),
-		Help: calc.Text("From the maker, or by your own watch. Running, not waiting."),
-		Min:  &calc.Limit{At: 2, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 600, Unit: "min", Why: displays.CheckUnit}, When: byMinutes},
-	{ID: "volts", Display: &displays.Tenths, Usual: "18", Label: calc.Text("Volts"),
-		Min: &calc.Limit{At: 3, Why: whyVolts}, Max: &calc.Limit{At: 120, Why: whyVolts}, When: byLabel},
-	{ID: "amp-hours", Display: &displays.Tenths, Usual: "8", Label: calc.Text("Amp-hours"),
-		Min: &calc.Limit{At: 0.5, Why: whyVolts}, Max: &calc.Limit{At: 100, Why: whyVolts}, When: byLabel},
-	{ID: "draw", Display: &showDraw, Usual: "350 W", Label: calc.Text("Draw of the tool at work"),
-		Help: calc.Text("With the head in concrete. In air it is less."),
-		Min:  &calc.Limit{At: 20, Unit: "W", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "W", Why: displays.CheckUnit}, When: byLabel},
-	{ID: "cold", Display: &displays.Percent, Usual: "10%", Label: calc.Text("Run time lost to cold or age"),
-		Help: calc.Text("Your own figure. Cold packs run shorter; keep them warm."),
-		Min:  &calc.Limit{At: 0, Unit: "%", Why: displays.NotMinus}, Max: &calc.Limit{At: 80, Unit: "%", Why: whyCold}},
-	{ID: "duty", Display: &displays.Percent, Usual: "60%", Label: calc.Text("Share of the time it runs"),
-		Min: &calc.Limit{At: 5, Unit: "%", Why: whyDuty}, Max: &calc.Limit{At: 100, Unit: "%", Why: whyDuty}},
-	{ID: "pour", Display: &displays.Hours, Usual: "3 h", Label: calc.Text("Length of the pour"),
-		Min: &calc.Limit{At: 0.25, Unit: "h", Why: displays.CheckUnit}, Max: &calc.Limit{At: 24, Unit: "h", Why: displays.OneJob}},
-	{ID: "tools", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("Tools at work at once"),
-		Min: &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 20, Why: displays.CheckCount}},
-	{ID: "in-tool", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("Packs in a tool at once"),
-		Min: &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 4, Why: displays.CheckCount}},
-	{ID: "chargers", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("Chargers with power on site"),
-		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 40, Why: displays.CheckCount}},
-	{ID: "charge", Display: &displays.FiveMinutes, Usual: "60 min", Label: calc.Text("Time to charge a pack"),
-		Help: calc.Text("With the time a hot pack needs to cool first."),
-		Min:  &calc.Limit{At: 5, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 24, Unit: "h", Why: displays.CheckUnit}, When: charges},
-	{ID: "spare", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("Spare packs"),
-		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 20, Why: displays.CheckCount}},
-}
-
-func byMinutes(c calc.Case) bool { return c.Choice("known") != "label" }
-func byLabel(c calc.Case) bool   { return c.Choice("known") == "label" }
-func charges(c calc.Case) bool   { return c.Num("chargers") > 0 }
-
-var batteryOut = []calc.Field{
-	{ID: "bring", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Charged packs to bring"),
-		Help: calc.Text("With the chargers on site, and the spare.")},
-	{ID: "with", Display: &displays.Count, Exact: true, Label: calc.Text("Packs with charging")},
-	{ID: "without", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Packs without charging")},
-	{ID: "bring-without", Display: &displays.Count, Exact: true, Label: calc.Text("No charging, with spare")},
-	{ID: "run", Display: &displays.Minutes, Label: calc.Text("Run time of a full pack")},
-	{ID: "lasts", Display: &displays.Minutes, Lead: true, Label: calc.Text("A pack lasts, by the clock")},
-	{ID: "changes", Display: &displays.Count, Exact: true, Label: calc.Text("Changes at each tool")},
-	{ID: "keep-up", Display: &displays.Count, Exact: true, Label: calc.Text("Chargers that keep up")},
-}
-
-var batteryTables = []calc.Table{{
-	ID: "bring", Title: calc.Text("Charged packs to bring, by run time and length of pour"),
-	Note: calc.Text("For the job above: two tools, two chargers, one spare."),
-	Out:  "bring", Set: []calc.Entry{{Path: "known", Text: "minutes"}},
-	Down:   calc.Axis{Path: "minutes", US: []string{"15 min", "20 min", "25 min", "30 min", "40 min", "60 min"}},
-	Across: calc.Axis{Path: "pour", US: []string{"1 h", "2 h", "3 h", "4 h", "6 h"}},
-}}
-
-var batterySources = []calc.Source{
-	{ID: "cfr", Author: "US Department of Transportation", Title: "49 CFR 171.8, definitions", Where: "watt-hour: ampere-hours times volts",
-		Status: calc.Confirmed, Link: "https://www.law.cornell.edu/cfr/text/49/171.8"},
-	{ID: "practice", Title: "Common practice: cold and worn packs run shorter, by a share the crew knows; all tools change packs together; one spare",
-		Status: calc.CommonPractice},
-}
+import "coursebook/calculators/calc"
 
 const (
 	meansRun   = calc.Text("run time of a full pack")
@@ -106,9 +9,11 @@ const (
 	meansWh    = calc.Text("energy of a pack, watt-hours")
 )
 
-var batteryFormulas = []*calc.Formula{eqWattHours, eqRunTime, eqLasts, eqUncharged, eqChargers, eqBound}
+// WattHours is the energy of a pack from its label: V·A, in watt-hours for
+// volts and ampere-hours. Source: 49 CFR 171.8.
+func WattHours(volts, ampHours float64) float64 { return volts * ampHours }
 
-var eqWattHours = &calc.Formula{
+var WattHoursFormula = &calc.Formula{
 	ID: "watt-hours", Title: calc.Text("Energy of a pack"), Expr: "V*A",
 	Result: calc.Var{Symbol: "E", Meaning: meansWh},
 	Vars: []calc.Var{{Symbol: "V", Meaning: calc.Text("volts")},
@@ -116,7 +21,11 @@ var eqWattHours = &calc.Formula{
 	Fn: calc.Func2(WattHours), Go: "consolidation.WattHours", Source: "cfr",
 }
 
-var eqRunTime = &calc.Formula{
+// RunTime is how long a pack runs a tool at a steady draw, in minutes:
+// 60 E/P, for watt-hours and watts. Source: arithmetic.
+func RunTime(wattHours, watts float64) float64 { return 60 * wattHours / watts }
+
+var RunTimeFormula = &calc.Formula{
 	ID: "run-time", Title: calc.Text("Run time of a pack"), Expr: "60*E/P",
 	Result: calc.Var{Symbol: "t_r", Meaning: meansRun, Unit: "min"},
 	Vars: []calc.Var{{Symbol: "E", Meaning: meansWh},
@@ -125,7 +34,12 @@ var eqRunTime = &calc.Formula{
 	Limits: calc.Text("Packs give less than their label at a high draw. A watch on the job is better."),
 }
 
-var eqLasts = &calc.Formula{
+// Lasts is how long a pack lasts by the clock, in the unit of the run time,
+// where the tool runs only a share of it and cold takes some of the charge:
+// t(1 − c)/d. Shares are in percent. Source: arithmetic.
+func Lasts(run, cold, duty float64) float64 { return run * (1 - cold/100) / (duty / 100) }
+
+var LastsFormula = &calc.Formula{
 	ID: "lasts", Title: calc.Text("Time by the clock"), Expr: "t_r*(1 - c/100)/(d/100)",
 	Result: calc.Var{Symbol: "t", Meaning: meansLasts, Unit: "min"},
 	Vars: []calc.Var{{Symbol: "t_r", Meaning: meansRun, Unit: "min"},
@@ -134,7 +48,12 @@ var eqLasts = &calc.Formula{
 	Fn: calc.Func3(Lasts), Go: "consolidation.Lasts", Source: "practice",
 }
 
-var eqUncharged = &calc.Formula{
+// Uncharged is the number of packs for a pour without a charger: each of S
+// slots takes ⌈H/t⌉ packs, one after the other. Any unit of time.
+// Source: arithmetic.
+func Uncharged(slots, pour, lasts float64) float64 { return float64(slots * countUp(pour/lasts)) }
+
+var UnchargedFormula = &calc.Formula{
 	ID: "without", Title: calc.Text("Packs without charging"), Expr: "S*ceil(H/t)",
 	Result: calc.Var{Symbol: "N_0", Meaning: calc.Text("packs without charging")},
 	Vars: []calc.Var{{Symbol: "S", Meaning: meansSlots},
@@ -143,7 +62,11 @@ var eqUncharged = &calc.Formula{
 	Fn: calc.Func3(Uncharged), Go: "consolidation.Uncharged", Source: "practice",
 }
 
-var eqChargers = &calc.Formula{
+// Chargers is how many chargers keep up with S slots: ⌈S t_c/t⌉. Any unit of
+// time. Source: arithmetic.
+func Chargers(slots, charge, lasts float64) float64 { return countUp(slots * charge / lasts) }
+
+var ChargersFormula = &calc.Formula{
 	ID: "chargers", Title: calc.Text("Chargers that keep up"), Expr: "ceil(S*t_c/t)",
 	Result: calc.Var{Symbol: "k", Meaning: calc.Text("chargers that keep up")},
 	Vars: []calc.Var{{Symbol: "S", Meaning: meansSlots},
@@ -152,7 +75,12 @@ var eqChargers = &calc.Formula{
 	Fn: calc.Func3(Chargers), Go: "consolidation.Chargers", Source: "practice",
 }
 
-var eqBound = &calc.Formula{
+// Bound is the number of packs that must be on site for the k-th change: the
+// S(k + 1) taken by then, less the C that came off the chargers.
+// Source: arithmetic.
+func Bound(slots, change, charged float64) float64 { return float64(slots*(change+1)) - charged }
+
+var BoundFormula = &calc.Formula{
 	ID: "with", Title: calc.Text("Packs for the change that asks for most"), Expr: "S*(k + 1) - C",
 	Result: calc.Var{Symbol: "N", Meaning: calc.Text("packs with charging")},
 	Vars: []calc.Var{{Symbol: "S", Meaning: meansSlots},
@@ -160,4 +88,44 @@ var eqBound = &calc.Formula{
 		{Symbol: "C", Meaning: calc.Text("packs charged by then")}},
 	Fn: calc.Func3(Bound), Go: "consolidation.Bound", Source: "practice",
 	Limits: calc.Text("Found by going through all changes of the pour. All tools change together; each pack goes on the first free charger."),
+}
+
+// Charging finds the change that asks for most packs. All slots change at the
+// same times, which is the hardest case; a pack goes on the first free of the
+// chargers as soon as it is out. Times are in one unit; changes is the number
+// of changes in the pour.
+func Charging(slots, changes, chargers int, lasts, charge float64) (change, charged int) {
+	var done []float64 // when each pack is charged, in order
+	free := make([]float64, chargers)
+	worst := slots
+	for k := 1; k <= changes; k++ {
+		now := float64(k) * lasts
+		ready := 0
+		for ready < len(done) && done[ready] <= now*(1+calc.Slack) {
+			ready++
+		}
+		if need := slots*(k+1) - ready; need > worst {
+			worst, change, charged = need, k, ready
+		}
+		if chargers == 0 {
+			continue
+		}
+		for range slots {
+			next := first(free)
+			free[next] = max(free[next], now) + charge
+			done = append(done, free[next])
+		}
+	}
+	return change, charged
+}
+
+// first is the charger that is free soonest.
+func first(free []float64) int {
+	best := 0
+	for i, t := range free {
+		if t < free[best] {
+			best = i
+		}
+	}
+	return best
 }

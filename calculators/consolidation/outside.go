@@ -1,106 +1,24 @@
 package consolidation
 
 import (
+	"math"
+
 	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
-	"coursebook/calculators/quantity"
-)
-
-// OutsideVibration tells what is published for shaking a form from outside:
-// a rule for stiff forms, and nothing for foam.
-var OutsideVibration = &calc.Calculator{
-	ID:       "outside-vibration",
-	Title:    calc.Text("Shaking from outside"),
-	Purpose:  calc.Text("What is known about vibrating a form from outside, and what is only practice."),
-	In:       outsideIn,
-	Out:      outsideOut,
-	Formulas: []*calc.Formula{eqAcceleration, eqShake, eqFormVibrators, eqForceEach},
-	Sources:  outsideSources,
-	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Shaking the form makes concrete fluid again. The form then takes the full fluid head, and can burst.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Codes ask for a vibrator inside for forms that stay. Shaking from outside does not replace it. The form maker has the last word.")},
-	},
-	Tables:  outsideTables,
-	Compute: computeOutside,
-	Draw:    drawOutside,
-}
-
-var (
-	showSwing = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Step: 0.001}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 0.01}}
-	showShake = quantity.Display{Dim: quantity.Frequency, US: quantity.UnitDisplay{Unit: "vpm", Step: 100}, Metric: quantity.UnitDisplay{Unit: "Hz", Step: 1}}
-	showG     = quantity.Display{Dim: quantity.Acceleration, US: quantity.UnitDisplay{Unit: "gₙ", Step: 0.1}}
-	showHertz = quantity.Display{Dim: quantity.Frequency, US: quantity.UnitDisplay{Unit: "Hz", Step: 1}}
-	showThird = quantity.Display{Dim: quantity.Force, US: quantity.UnitDisplay{Unit: "lbf", Step: 10}, Metric: quantity.UnitDisplay{Unit: "kN", Step: 0.1}}
 )
 
 const (
-	whySwing = calc.Text("No form vibrator or drill swings like that. Check the unit.")
-	whyFast  = calc.Text("No such tool runs at this speed. Check the unit.")
+	meansForce = calc.Text("force of all vibrators")
+	meansForms = calc.Text("vibrators along the form")
 )
 
-const foamForm = "foam"
-
-var outsideIn = []calc.Field{
-	{ID: "form", Kind: calc.Choice, Usual: foamForm, Label: calc.Text("Form and tool"), Options: []calc.Option{
-		{ID: foamForm, Label: calc.Text("Foam form, drill-driven tool")},
-		{ID: "stiff", Label: calc.Text("Stiff steel or precast form, form vibrators")}}},
-	{ID: "frequency", Display: &showShake, Usual: "2000 vpm", Label: calc.Text("Speed of the tool"),
-		Help: calc.Text("Turns or strokes a minute, from its plate."),
-		Min:  &calc.Limit{At: 300, Unit: "vpm", Why: whyFast}, Max: &calc.Limit{At: 20000, Unit: "vpm", Why: whyFast}},
-	{ID: "amplitude", Display: &showSwing, Usual: "0.02 in", Label: calc.Text("Swing to each side"),
-		Help: calc.Text("Half of the whole travel, at the tool or on the form."),
-		Min:  &calc.Limit{At: 0.0005, Unit: "in", Why: whySwing}, Max: &calc.Limit{At: 0.25, Unit: "in", Why: whySwing}},
-	{ID: "form-mass", Display: &displays.Mass, Usual: "3000 lb", Label: calc.Text("Form weighs"),
-		Min: &calc.Limit{At: 10, Unit: "lb", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200000, Unit: "lb", Why: displays.CheckUnit}, When: stiff},
-	{ID: "concrete-mass", Display: &displays.Mass, Usual: "12000 lb", Label: calc.Text("Concrete in it weighs"),
-		Min: &calc.Limit{At: 10, Unit: "lb", Why: displays.CheckUnit}, Max: &calc.Limit{At: 1000000, Unit: "lb", Why: displays.CheckUnit}, When: stiff},
-	{ID: "length", Display: &displays.Height, Usual: "20 ft", Label: calc.Text("Length of the form"),
-		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 500, Unit: "ft", Why: displays.CheckUnit}, When: stiff},
+// Acceleration is the peak acceleration in m/s² of a part that swings by an
+// amplitude in mm to each side at a frequency in Hz: A (2πf)²/1000.
+// Source: motion of a sine, as quoted for form vibrators.
+func Acceleration(amplitude, frequency float64) float64 {
+	return amplitude * math.Pow(2*math.Pi*frequency, 2) / 1000
 }
 
-func stiff(c calc.Case) bool { return c.Choice("form") != foamForm }
-
-var outsideOut = []calc.Field{
-	{ID: "known", Kind: calc.Choice, Lead: true, Label: calc.Text("Published for this"), Options: []calc.Option{
-		{ID: "nothing", Label: calc.Text("Nothing: practice only, no force, no time")},
-		{ID: "rule", Label: calc.Text("A rule of thumb for stiff forms")}}},
-	{ID: "acceleration", Display: &showG, Lead: true, Label: calc.Text("Peak acceleration at tool"),
-		Help: calc.Text("Where it is measured. Behind foam it is less, by how much is not known.")},
-	{ID: "hertz", Display: &showHertz, Label: calc.Text("Swings a second")},
-	{ID: "floor", Kind: calc.Choice, Label: calc.Text("Against the least quoted"), Options: []calc.Option{
-		{ID: "both", Label: calc.Text("Enough swing and acceleration")},
-		{ID: "swing", Label: calc.Text("Too little swing")},
-		{ID: "acceleration", Label: calc.Text("Too little acceleration")},
-		{ID: "neither", Label: calc.Text("Too little of both")}}},
-	{ID: "force", Display: &showThird, Label: calc.Text("Force of all vibrators")},
-	{ID: "vibrators", Display: &displays.Count, Exact: true, Label: calc.Text("Vibrators along the form")},
-	{ID: "force-each", Display: &showThird, Label: calc.Text("Force of each")},
-}
-
-var outsideTables = []calc.Table{{
-	ID: "acceleration", Title: calc.Text("Peak acceleration by speed and swing"),
-	Note: calc.Text("At the tool or on the form itself. Half the speed gives a quarter."),
-	Out:  "acceleration",
-	Down: calc.Axis{Path: "frequency", US: []string{"1000 vpm", "2000 vpm", "3000 vpm", "6000 vpm", "9000 vpm", "12000 vpm"}},
-	Across: calc.Axis{Path: "amplitude", US: []string{"0.002 in", "0.005 in", "0.01 in", "0.02 in", "0.04 in"},
-		Metric: []string{"0.04 mm", "0.1 mm", "0.25 mm", "0.5 mm", "1 mm"}},
-}}
-
-var outsideSources = []calc.Source{
-	{ID: "producer", Author: "The Concrete Producer", Title: "Pneumatic external vibrators", Where: "force is a third of form and concrete; precast forms",
-		Status: calc.Confirmed, Link: "http://www.theconcreteproducer.com/air-entrainment/pneumatic-external-vibrators.aspx"},
-	{ID: "workman", Title: titleWork, Where: "form vibrators no more than 3 ft apart", Status: calc.Confirmed, Link: linkWork},
-	{ID: "least", Author: "Civil Engineering World", Title: "Minimum vibration parameters for concrete compaction", Year: "2016",
-		Where: "peak acceleration; at least 40 µm and 1.5 g", Status: calc.Secondary,
-		Link: "http://www.civil-engg-world.com/2016/05/Minimum-Vibration-Parameter-Concrete-Compaction.html"},
-	{ID: "irc", Author: "International Code Council", Title: "International Residential Code", Edition: "2018",
-		Where: "R404.1.3.3.5: vibration inside for forms that stay in place", Status: calc.Secondary,
-		Link: "https://up.codes/s/forming-of-concrete"},
-	{ID: "practice", Title: "Common practice: shaking foam forms at the foot only, briefly, from the bottom up. No document gives a figure through foam",
-		Status: calc.CommonPractice},
-}
-
-var eqAcceleration = &calc.Formula{
+var AccelerationFormula = &calc.Formula{
 	ID: "acceleration", Title: calc.Text("Peak acceleration"), Expr: "A*(2*pi*f)^2/1000",
 	Result: calc.Var{Symbol: "a", Meaning: calc.Text("peak acceleration"), Unit: "m/s²"},
 	Vars: []calc.Var{{Symbol: "A", Meaning: calc.Text("swing to each side"), Unit: "mm"},
@@ -109,12 +27,13 @@ var eqAcceleration = &calc.Formula{
 	Limits: calc.Text("At the place where the swing is measured. 1 g is 9.80665 m/s²."),
 }
 
-const (
-	meansForce = calc.Text("force of all vibrators")
-	meansForms = calc.Text("vibrators along the form")
-)
+// Shake is the force of all vibrators on a stiff form: a third of the weight
+// of form and concrete. Any unit of force. Written for precast forms; more
+// for stiff mixes. Source: The Concrete Producer, pneumatic external
+// vibrators.
+func Shake(form, concrete float64) float64 { return (form + concrete) / 3 }
 
-var eqShake = &calc.Formula{
+var ShakeFormula = &calc.Formula{
 	ID: "force", Title: calc.Text("Force of all vibrators"), Expr: "(W_f + W_c)/3",
 	Result: calc.Var{Symbol: "F", Meaning: meansForce, Unit: "kN", US: "lbf"},
 	Vars: []calc.Var{{Symbol: "W_f", Meaning: calc.Text("weight of the form"), Unit: "kN", US: "lbf"},
@@ -123,7 +42,11 @@ var eqShake = &calc.Formula{
 	Limits: calc.Text("A rule of thumb for stiff precast forms. Stiff mixes need more. Not for foam forms."),
 }
 
-var eqFormVibrators = &calc.Formula{
+// FormVibrators is how many stand along a form: ⌈L/s⌉, at least one. Any unit
+// of length. Source: Concrete Construction, no more than 3 ft apart.
+func FormVibrators(length, spacing float64) float64 { return countUp(length / spacing) }
+
+var FormVibratorsFormula = &calc.Formula{
 	ID: "count", Title: calc.Text("Vibrators along the form"), Expr: "ceil(L/s)",
 	Result: calc.Var{Symbol: "n", Meaning: meansForms},
 	Vars: []calc.Var{{Symbol: "L", Meaning: calc.Text("length of the form"), Unit: "m", US: "ft"},
@@ -131,7 +54,10 @@ var eqFormVibrators = &calc.Formula{
 	Fn: calc.Func2(FormVibrators), Go: "consolidation.FormVibrators", Source: "workman",
 }
 
-var eqForceEach = &calc.Formula{
+// ForceEach is the force of each of n vibrators. Source: arithmetic.
+func ForceEach(force, count float64) float64 { return force / count }
+
+var ForceEachFormula = &calc.Formula{
 	ID: "each", Title: calc.Text("Force of each"), Expr: "F/n",
 	Result: calc.Var{Symbol: "F_1", Meaning: calc.Text("force of each vibrator"), Unit: "kN", US: "lbf"},
 	Vars:   []calc.Var{{Symbol: "F", Meaning: meansForce, Unit: "kN", US: "lbf"}, {Symbol: "n", Meaning: meansForms}},

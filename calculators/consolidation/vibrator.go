@@ -1,108 +1,159 @@
 package consolidation
 
 import (
+	"math"
+
 	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
-	"coursebook/calculators/quantity"
 )
 
-// InternalVibrator plans the places, the time and the vibrators for one lift.
-var InternalVibrator = &calc.Calculator{
-	ID:       "vibrator",
-	Title:    calc.Text("Vibrators to keep up"),
-	Purpose:  calc.Text("Where and how long to vibrate a lift, and how many vibrators keep up with the pump."),
-	In:       vibratorIn,
-	Out:      vibratorOut,
-	Formulas: vibratorFormulas,
-	Sources:  vibratorSources,
-	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Too long or too deep vibration pushes on the form like fluid. Stop at the first bulge or creak.")},
-		{Level: calc.LevelWarning, Text: calc.Text("Long work with a vibrator harms hands and hearing, and wet cords can kill. Take turns, wear protection, use a ground-fault breaker.")},
-		{Level: calc.LevelNotice, Text: calc.Text("The tables leave out ties, webs and bars. These shrink the reach, and so does stiff concrete. Watch the surface, not the clock.")},
-	},
-	Tables:  vibratorTables,
-	Compute: computeVibrator,
-	Draw:    drawVibrator,
-}
-
-var (
-	showRadius    = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 1}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 10}}
-	showApart     = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.5, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 5, Rounding: quantity.Down}}
-	showFrequency = quantity.Display{Dim: quantity.Frequency, US: quantity.UnitDisplay{Unit: "vpm", Step: 500}, Metric: quantity.UnitDisplay{Unit: "Hz", Step: 10}}
-	showRate      = quantity.Display{Dim: quantity.FlowRate, US: quantity.UnitDisplay{Unit: "yd³/h", Step: 1}, Metric: quantity.UnitDisplay{Unit: "m³/h", Step: 0.1}}
-	showSpeed     = quantity.Display{Dim: quantity.Speed, US: quantity.UnitDisplay{Unit: "in/s", Step: 0.5}, Metric: quantity.UnitDisplay{Unit: "mm/s", Step: 5}}
-	showSeconds   = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "s", Step: 1}}
-)
+// overlap is the share of the radius of action by which two places lie apart:
+// their fields overlap by a quarter of their width.
+// Source: ACI 309R, from memory.
+const overlap = 1.5
 
 const (
-	whyThin  = calc.Text("No core this thin can be filled and vibrated.")
-	whyPull  = calc.Text("Nobody pulls a head at this speed.")
-	whyLift  = calc.Text("A lift is never this deep. Split it.")
-	whyHands = calc.Text("One to three people work one vibrator.")
+	meansR      = calc.Text("radius of action")
+	meansS      = calc.Text("from place to place")
+	meansL      = calc.Text("length of wall")
+	meansAlong  = calc.Text("places along the wall")
+	meansPlaces = calc.Text("places in the lift")
+	meansEach   = calc.Text("time for one place")
+	meansPass   = calc.Text("time for all places, one vibrator")
+	meansFill   = calc.Text("time the pump takes for the lift")
+	meansQ      = calc.Text("pump rate")
+	meansCount  = calc.Text("vibrators")
 )
 
-var vibratorIn = []calc.Field{
-	{ID: "head", Kind: calc.Choice, Options: headOptions, Usual: "thin", Label: calc.Text("Size of the head")},
-	{ID: "plan", Kind: calc.Choice, Usual: "middle", Label: calc.Text("Radius to plan with"),
-		Help: calc.Text("Many ties or bars: the low end. Measure it on the first lift."),
-		Options: []calc.Option{
-			{ID: "low", Label: calc.Text("Low end of the table")},
-			{ID: "middle", Label: calc.Text("Middle of the table")},
-			{ID: "high", Label: calc.Text("High end of the table")},
-			{ID: "seen", Label: calc.Text("As seen on the job")}}},
-	{ID: "seen", Display: &displays.Inches, Usual: "6 in", Label: calc.Text("Radius seen"),
-		Help: calc.Text("From the head to where the surface no longer moves."),
-		Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}, When: asSeen},
-	{ID: "gap", Display: &displays.Inches, Usual: "3 in", Label: calc.Text("Clear gap for the head"),
-		Help: calc.Text("The narrowest way down, between ties and bars."),
-		Min:  &calc.Limit{At: 0.5, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "concrete", Kind: calc.Choice, Usual: "air", Label: calc.Text("Concrete"),
-		Options: []calc.Option{{ID: "air", Label: calc.Text("Air-entrained")},
-			{ID: "plain", Label: calc.Text("Not air-entrained")}}},
-	{ID: "length", Display: &displays.Height, Usual: "100 ft", Label: calc.Text("Length of wall"),
-		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "core", Display: &displays.Part, Usual: "8 in", Label: calc.Text("Core thickness"),
-		Min: &calc.Limit{At: 2, Unit: "in", Why: whyThin}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "lift", Display: &displays.Inches, Usual: "24 in", Label: calc.Text("Depth of the lift"),
-		Min: &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 10, Unit: "ft", Why: whyLift}},
-	{ID: "into", Display: &displays.Inches, Usual: "6 in", Label: calc.Text("Into the lift below"),
-		Help: calc.Text("At least 4 in. (100 mm). Zero only for the first lift."),
-		Min:  &calc.Limit{At: 0, Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 48, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "openings", Display: &displays.Count, Whole: true, Usual: "3", Label: calc.Text("Openings in this lift"),
-		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 200, Why: displays.CheckCount}},
-	{ID: "sill", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("More under each sill"),
-		Help: calc.Text("Through openings in the sill. Zero where the lift has no sill."),
-		Min:  &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 20, Why: displays.CheckCount}},
-	{ID: "speed", Display: &showSpeed, Usual: "3 in/s", Label: calc.Text("Speed of pulling out"),
-		Min: &calc.Limit{At: 0.5, Unit: "in/s", Why: whyPull}, Max: &calc.Limit{At: 12, Unit: "in/s", Why: whyPull}},
-	{ID: "move", Display: &showSeconds, Usual: "5 s", Label: calc.Text("To the next place and in"),
-		Min: &calc.Limit{At: 0, Unit: "s", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "s", Why: displays.CheckUnit}},
-	{ID: "pump", Display: &displays.PumpRate, Usual: "10 yd³/h", Label: calc.Text("Pump rate"),
-		Min: &calc.Limit{At: 0.5, Unit: "yd³/h", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: displays.CheckUnit}},
-	{ID: "hands", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("People for one vibrator"),
-		Help: calc.Text("Two where one carries the motor for a long whip."),
-		Min:  &calc.Limit{At: 1, Why: whyHands}, Max: &calc.Limit{At: 3, Why: whyHands}},
-	{ID: "height", Display: &displays.Height, Usual: "9 ft", Label: calc.Text("Top of form above the foot"),
-		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.OneStorey}},
-	{ID: "whip", Display: &displays.Height, Usual: "14 ft", Label: calc.Text("Whip with its head"),
-		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "ft", Why: displays.CheckUnit}},
-	{ID: "above", Display: &displays.Height, Usual: "3 ft", Label: calc.Text("Of it above the form"),
-		Help: calc.Text("What the hand and the motor need over the top."),
-		Min:  &calc.Limit{At: 0, Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 10, Unit: "ft", Why: displays.CheckUnit}},
-	{ID: "foot", Kind: calc.Choice, Optional: true, Label: calc.Text("The foot is vibrated by"), When: short,
-		Options: []calc.Option{
-			{ID: "longer", Label: calc.Text("A longer whip")},
-			{ID: "window", Label: calc.Text("An opening in the form")},
-			{ID: "outside", Label: calc.Text("From outside, at the foot")},
-			{ID: "stages", Label: calc.Text("A lower form first")}}},
+// Spacing is how far apart the head goes in: s = 1.5 R. Any unit of length.
+// Source: ACI 309R, from memory.
+func Spacing(radius float64) float64 { return overlap * radius }
+
+var SpacingFormula = &calc.Formula{
+	ID: "spacing", Title: calc.Text("From place to place"), Expr: "1.5*R",
+	Result: calc.Var{Symbol: "s", Meaning: meansS, Unit: "mm", US: "in"},
+	Vars:   []calc.Var{{Symbol: "R", Meaning: meansR, Unit: "mm", US: "in"}},
+	Fn:     calc.Func1(Spacing), Go: "consolidation.Spacing", Source: "aci309",
+	Limits: calc.Text("The table's radius is for the slump of its group, without ties and bars. The 18 in. (450 mm) of older manuals is for a head that reaches 12 in. (300 mm)."),
 }
 
-func asSeen(c calc.Case) bool { return c.Choice("plan") == "seen" }
-
-// short tells that the head does not reach the foot of the wall.
-func short(c calc.Case) bool {
-	return Unreached(c.Num("height"), c.Num("above"), c.Num("whip")) > footSlack
+// Reach is how far the fields of two neighbours reach to each side, half way
+// between them: √(R² − (s/2)²). Any unit of length. s is below 2 R.
+// Source: geometry of two circles.
+func Reach(radius, spacing float64) float64 {
+	return math.Sqrt(math.Pow(radius, 2) - math.Pow(spacing/2, 2))
 }
 
-// footSlack is less than anyone measures down a wall, in m.
-const footSlack = 0.001
+var ReachFormula = &calc.Formula{
+	ID: "reach", Title: calc.Text("Reach to each side between places"), Expr: "sqrt(R^2 - (s/2)^2)",
+	Result: calc.Var{Symbol: "y", Meaning: calc.Text("reach to each side"), Unit: "mm", US: "in"},
+	Vars:   []calc.Var{{Symbol: "R", Meaning: meansR, Unit: "mm", US: "in"}, {Symbol: "s", Meaning: meansS, Unit: "mm", US: "in"}},
+	Fn:     calc.Func2(Reach), Go: "consolidation.Reach", Source: "practice",
+}
+
+// Along is the number of places along a wall: ⌈L/s⌉, the first half a spacing
+// from the end. Any unit of length. Source: arithmetic.
+func Along(length, spacing float64) float64 { return countUp(length / spacing) }
+
+var AlongFormula = &calc.Formula{
+	ID: "along", Title: calc.Text("Places along the wall"), Expr: "ceil(L/s)",
+	Result: calc.Var{Symbol: "n", Meaning: meansAlong},
+	Vars:   []calc.Var{{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"}, {Symbol: "s", Meaning: meansS, Unit: "m", US: "ft"}},
+	Fn:     calc.Func2(Along), Go: "consolidation.Along", Source: "practice",
+}
+
+// Places is the number of places of one pass: n + N(2 + k), one more at each
+// side of each of N openings and k more at its sill.
+// Source: common practice, after ACI 309R and 304R, from memory.
+func Places(along, openings, sill float64) float64 {
+	return along + float64(openings*(2+sill))
+}
+
+var PlacesFormula = &calc.Formula{
+	ID: "places", Title: calc.Text("Places with the openings"), Expr: "n + o*(2 + k)",
+	Result: calc.Var{Symbol: "N", Meaning: meansPlaces},
+	Vars: []calc.Var{{Symbol: "n", Meaning: meansAlong}, {Symbol: "o", Meaning: calc.Text("openings in the lift")},
+		{Symbol: "k", Meaning: calc.Text("more under each sill")}},
+	Fn: calc.Func3(Places), Go: "consolidation.Places", Source: "practice",
+}
+
+// Each is the time for one place: at rest in the concrete, out through lift
+// and overlap at a speed, on to the next: t + d/v + m.
+// Source: US Army EN5466 for the time at rest; arithmetic.
+func Each(rest, depth, speed, move float64) float64 { return rest + depth/speed + move }
+
+var EachFormula = &calc.Formula{
+	ID: "each", Title: calc.Text("Time for one place"), Expr: "t_v + d/v + t_m",
+	Result: calc.Var{Symbol: "t_1", Meaning: meansEach, Unit: "s", US: "s"},
+	Vars: []calc.Var{
+		{Symbol: "t_v", Meaning: calc.Text("time at rest in the concrete"), Unit: "s", US: "s"},
+		{Symbol: "d", Meaning: calc.Text("lift and overlap"), Unit: "mm", US: "in"},
+		{Symbol: "v", Meaning: calc.Text("speed of pulling out"), Unit: "mm/s", US: "in/s"},
+		{Symbol: "t_m", Meaning: calc.Text("to the next place and in"), Unit: "s", US: "s"},
+	},
+	Fn: calc.Func4(Each), Go: "consolidation.Each", Source: "army",
+}
+
+// Pass is the time one vibrator takes for all places: N t. In minutes, with
+// the time for one place in seconds.
+func Pass(places, each float64) float64 { return places * each / 60 }
+
+var PassFormula = &calc.Formula{
+	ID: "pass", Title: calc.Text("Time for all places"), Expr: "N*t_1/60",
+	Result: calc.Var{Symbol: "T", Meaning: meansPass, Unit: "min"},
+	Vars:   []calc.Var{{Symbol: "N", Meaning: meansPlaces}, {Symbol: "t_1", Meaning: meansEach, Unit: "s"}},
+	Fn:     calc.Func2(Pass), Go: "consolidation.Pass", Source: "practice",
+}
+
+// Fill is the time the pump takes for a lift: L b h/Q. Coherent units.
+func Fill(length, core, lift, flow float64) float64 { return length * core * lift / flow }
+
+var FillFormula = &calc.Formula{
+	ID: "fill", Title: calc.Text("Time the pump takes"), Expr: "L*b*h/Q",
+	Result: calc.Var{Symbol: "t_f", Meaning: meansFill, Unit: "h", US: "h"},
+	Vars: []calc.Var{
+		{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"},
+		{Symbol: "b", Meaning: calc.Text("core thickness"), Unit: "m", US: "ft"},
+		{Symbol: "h", Meaning: calc.Text("depth of the lift"), Unit: "m", US: "ft"},
+		{Symbol: "Q", Meaning: meansQ, Unit: "m³/h", US: "ft³/h"},
+	},
+	Fn: calc.Func4(Fill), Go: "consolidation.Fill", Source: "practice",
+}
+
+// KeepUp is the number of vibrators that finish a pass while the pump fills
+// the next lift: ⌈T/t⌉. Any unit of time.
+func KeepUp(pass, fill float64) float64 { return countUp(pass / fill) }
+
+var KeepUpFormula = &calc.Formula{
+	ID: "keep-up", Title: calc.Text("Vibrators to keep up"), Expr: "ceil(T/t_f)",
+	Result: calc.Var{Symbol: "z", Meaning: meansCount},
+	Vars:   []calc.Var{{Symbol: "T", Meaning: meansPass, Unit: "min"}, {Symbol: "t_f", Meaning: meansFill, Unit: "min"}},
+	Fn:     calc.Func2(KeepUp), Go: "consolidation.KeepUp", Source: "practice",
+}
+
+// ByRate is the number of vibrators for a pump rate by the published rate of
+// one: ⌈Q/q⌉. Any unit of flow. Source: CCANZ table 1, column of rates.
+func ByRate(flow, rate float64) float64 { return countUp(flow / rate) }
+
+var ByRateFormula = &calc.Formula{
+	ID: "by-rate", Title: calc.Text("Vibrators by published rate"), Expr: "ceil(Q/q)",
+	Result: calc.Var{Symbol: "z", Meaning: meansCount},
+	Vars: []calc.Var{{Symbol: "Q", Meaning: meansQ, Unit: "m³/h", US: "yd³/h"},
+		{Symbol: "q", Meaning: calc.Text("rate of one vibrator"), Unit: "m³/h", US: "yd³/h"}},
+	Fn: calc.Func2(ByRate), Go: "consolidation.ByRate", Source: "ccanz",
+}
+
+// Unreached is the foot of the wall that the head does not come down to:
+// max(0, H + a − w) for a wall of height H, a whip of length w and a length a
+// of it that stays above the form. Any unit of length.
+func Unreached(height, above, whip float64) float64 { return math.Max(0, height+above-whip) }
+
+var UnreachedFormula = &calc.Formula{
+	ID: "unreached", Title: calc.Text("Foot the head misses"), Expr: "max(0, H + a - w)",
+	Result: calc.Var{Symbol: "u", Meaning: calc.Text("foot the head misses"), Unit: "m", US: "ft"},
+	Vars: []calc.Var{
+		{Symbol: "H", Meaning: calc.Text("height of the form"), Unit: "m", US: "ft"},
+		{Symbol: "a", Meaning: calc.Text("whip above the form"), Unit: "m", US: "ft"},
+		{Symbol: "w", Meaning: calc.Text("whip with its head"), Unit: "m", US: "ft"},
+	},
+	Fn: calc.Func3(Unreached), Go: "consolidation.Unreached", Source: "practice",
+}

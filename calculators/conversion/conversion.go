@@ -1,46 +1,53 @@
+// Package conversion turns a value of any kind the field uses into the units
+// of both systems, and lists it in every unit of its kind.
 package conversion
 
 import "coursebook/calculators/calc"
 
-// UnitConversion turns a typed value into the field's usual units of both
-// systems, and lists it in every unit of its kind.
-var UnitConversion = &calc.Calculator{
-	ID:       "unit-conversion",
-	Title:    calc.Text("Unit conversion"),
-	Purpose:  calc.Text("A length, volume, pressure or temperature in the units of both systems."),
-	In:       conversionIn,
-	Out:      conversionOut,
-	Formulas: []*calc.Formula{inUnit, celsius, fahrenheit},
-	Sources: []calc.Source{
-		{ID: "sp811", Author: "NIST", Title: "Guide for the Use of the International System of Units, SP 811", Year: "2008",
-			Where: "appendix B, conversion factors", Status: calc.Secondary, Link: "https://www.nist.gov/pml/special-publication-811"},
-	},
-	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Convert a limit only once, from the document that sets it. Round it to the safe side.")},
-		{Level: calc.LevelNotice, Text: calc.Text("A yard of concrete is a cubic yard, three quarters of a cubic metre. Say which with every order.")},
-		{Level: calc.LevelNotice, Text: calc.Text("A pound on a scale is a mass, a pound of pull is a force. Choose the kind that is meant.")},
-	},
-	Tables:  conversionTables,
-	Compute: compute,
-	Draw:    draw,
+const (
+	inCelsius    = calc.Text("temperature in °C")
+	inFahrenheit = calc.Text("temperature in °F")
+	points       = calc.Text("Temperatures, not differences: a difference only takes the 1.8.")
+)
+
+// Celsius is a temperature in degrees Celsius, t_C = (t_F − 32) / 1.8.
+//
+// Units: °F, °C. Limits: none; a point on the scale, not a difference.
+// Source: NIST SP 811, appendix B.8.
+func Celsius(fahrenheit float64) float64 { return (fahrenheit - 32) / 1.8 }
+
+var CelsiusFormula = &calc.Formula{
+	ID: "celsius", Title: calc.Text("Fahrenheit to Celsius"), Expr: "(t_F - 32)/1.8",
+	Result: calc.Var{Symbol: "t_C", Meaning: inCelsius, Unit: "°C"},
+	Vars:   []calc.Var{{Symbol: "t_F", Meaning: inFahrenheit, Unit: "°F"}},
+	Fn:     calc.Func1(Celsius), Go: "conversion.Celsius", Source: "sp811", Limits: points,
 }
 
-const tableNote = calc.Text("From your units on the left to the other units.")
+// Fahrenheit is a temperature in degrees Fahrenheit, t_F = 1.8 t_C + 32.
+//
+// Units: °C, °F. Limits: none; a point on the scale, not a difference.
+// Source: NIST SP 811, appendix B.8.
+func Fahrenheit(celsius float64) float64 { return float64(1.8*celsius) + 32 }
 
-var conversionTables = []calc.Table{
-	{ID: "length", Title: calc.Text("Lengths"), Note: tableNote, Out: "length-other",
-		Down: calc.Axis{Path: "length", US: []string{"1 in", "2-1/2 in", "4 in", "6 in", "8 in", "12 in", "48 in"},
-			Metric: []string{"0.025 m", "0.05 m", "0.1 m", "0.2 m", "0.3 m", "1 m", "2.4 m"}}},
-	{ID: "volume", Title: calc.Text("Volumes of concrete"), Note: tableNote, Out: "volume-other",
-		Set: []calc.Entry{{Path: "kind", Text: "volume"}},
-		Down: calc.Axis{Path: "volume", US: []string{"0.5 yd³", "1 yd³", "5 yd³", "8 yd³", "10 yd³", "20 yd³", "50 yd³"},
-			Metric: []string{"0.5 m³", "1 m³", "5 m³", "6 m³", "8 m³", "20 m³", "50 m³"}}},
-	{ID: "pressure", Title: calc.Text("Pressures on a form"), Note: tableNote, Out: "pressure-other",
-		Set: []calc.Entry{{Path: "kind", Text: "pressure"}},
-		Down: calc.Axis{Path: "pressure", US: []string{"100 psf", "300 psf", "450 psf", "600 psf", "750 psf", "900 psf", "1200 psf"},
-			Metric: []string{"5 kPa", "15 kPa", "20 kPa", "30 kPa", "35 kPa", "45 kPa", "60 kPa"}}},
-	{ID: "temperature", Title: calc.Text("Temperatures"), Note: tableNote, Out: "temperature-other",
-		Set: []calc.Entry{{Path: "kind", Text: "temperature"}},
-		Down: calc.Axis{Path: "temperature", US: []string{"20 °F", "32 °F", "40 °F", "50 °F", "70 °F", "90 °F", "95 °F"},
-			Metric: []string{"-5 °C", "0 °C", "5 °C", "10 °C", "20 °C", "30 °C", "35 °C"}}},
+var FahrenheitFormula = &calc.Formula{
+	ID: "fahrenheit", Title: calc.Text("Celsius to Fahrenheit"), Expr: "1.8*t_C + 32",
+	Result: calc.Var{Symbol: "t_F", Meaning: inFahrenheit, Unit: "°F"},
+	Vars:   []calc.Var{{Symbol: "t_C", Meaning: inCelsius, Unit: "°C"}},
+	Fn:     calc.Func1(Fahrenheit), Go: "conversion.Fahrenheit", Source: "sp811", Limits: points,
+}
+
+// InUnit is a value in a unit, x = v / u, with v the value in SI units and u
+// the size of the unit in SI units: 47.88026 Pa for the pound-force on a
+// square foot.
+//
+// Units: the same for both. Limits: no temperature on a scale, whose zero is
+// elsewhere. Source: NIST SP 811, appendix B.
+func InUnit(value, size float64) float64 { return value / size }
+
+var InUnitFormula = &calc.Formula{
+	ID: "in-unit", Title: calc.Text("Value in a unit"), Expr: "v/u",
+	Result: calc.Var{Symbol: "x", Meaning: calc.Text("value in the unit")},
+	Vars: []calc.Var{{Symbol: "v", Meaning: calc.Text("value in SI units")},
+		{Symbol: "u", Meaning: calc.Text("size of the unit in SI units")}},
+	Fn: calc.Func2(InUnit), Go: "conversion.InUnit", Source: "sp811",
 }

@@ -1,123 +1,31 @@
 package geometry
 
-import (
-	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
-)
+import "coursebook/calculators/calc"
 
-// FootingVolume computes the concrete of footings, grade beams, stem walls
-// and pads, and what to order. Every volume stands in both units.
-var FootingVolume = &calc.Calculator{
-	ID:       "footing-volume",
-	Title:    calc.Text("Footing volume and order"),
-	Purpose:  calc.Text("How much concrete the footings, grade beams, stem walls and pads take."),
-	In:       footingIn,
-	Out:      footingOut,
-	Formulas: footingFormulas,
-	Sources:  footingSources,
-	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("The sides of a trench can cave in with no sign. Slope, shore or shield them as local rules ask before anyone steps in.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Say the unit with every order: yards or metres. Have the plant read it back.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Measure the trench as it is dug. Earth sides are wider and deeper than the drawing, and concrete fills it all.")},
+// RunVolume is the volume of count equal footings, grade beams, stem walls or
+// pads, V = n (L − c w) w h.
+//
+// A strip that turns right-angled corners is shorter along its middle than
+// along its outside by one width at each outside corner; c counts outside
+// less inside corners, and is 0 for a length taken along the middle and for a
+// pad. See CentreLine.
+//
+// Units: m, m³ (any coherent set). Limits: right angles; L > c w.
+// Source: NAVEDTRA 14070, take-off of figure 5-2; corner rule derived.
+func RunVolume(count, length, corners, width, height float64) float64 {
+	return count * CentreLine(length, corners, width) * width * height
+}
+
+var RunVolumeFormula = &calc.Formula{
+	ID: "part", Title: calc.Text("Volume of one row"), Expr: "n*(L - c*w)*w*h",
+	Result: calc.Var{Symbol: "V", Meaning: calc.Text("volume of the row"), Unit: "m³", US: "ft³"},
+	Vars: []calc.Var{
+		{Symbol: "n", Meaning: calc.Text("how many")},
+		{Symbol: "L", Meaning: calc.Text("length"), Unit: "m", US: "ft"},
+		{Symbol: "c", Meaning: calc.Text("corners to take off")},
+		{Symbol: "w", Meaning: calc.Text("width or thickness"), Unit: "m", US: "ft"},
+		{Symbol: "h", Meaning: calc.Text("depth or height"), Unit: "m", US: "ft"},
 	},
-	Tables:  footingTables,
-	Compute: computeFootings,
-	Draw:    drawFootings,
-}
-
-// The kinds of part.
-const (
-	footingKind   = "footing"
-	gradeBeamKind = "grade-beam"
-	stemWallKind  = "stem-wall"
-	padKind       = "pad"
-)
-
-var footingKinds = []calc.Option{
-	{ID: footingKind, Label: calc.Text("Footing")},
-	{ID: gradeBeamKind, Label: calc.Text("Grade beam")},
-	{ID: stemWallKind, Label: calc.Text("Stem wall")},
-	{ID: padKind, Label: calc.Text("Pad")},
-}
-
-const footingKindLabel = calc.Text("Kind")
-
-var footingCols = []calc.Field{
-	{ID: "kind", Label: footingKindLabel, Kind: calc.Choice, Options: footingKinds, Usual: footingKind},
-	{ID: "length", Label: calc.Text("Length"), Display: &displays.Wall,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "width", Label: calc.Text("Width or thickness"), Display: &displays.Part,
-		Min: &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "ft", Why: displays.CheckUnit}},
-	{ID: "depth", Label: calc.Text("Depth or height"), Display: &displays.Part,
-		Min: &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 20, Unit: "ft", Why: displays.CheckUnit}},
-	{ID: "corners", Label: calc.Text("Corners to take off"), Display: &displays.Count, Whole: true, Usual: "0",
-		Help: calc.Text("0 along the middle. Along the outside: outside less inside corners."),
-		Min:  &calc.Limit{At: -200, Why: displays.CheckCount}, Max: &calc.Limit{At: 200, Why: displays.CheckCount}},
-	{ID: "count", Label: calc.Text("How many"), Display: &displays.Count, Whole: true, Usual: "1",
-		Min: &calc.Limit{At: 1, Why: displays.LeaveOut}, Max: &calc.Limit{At: 500, Why: displays.CheckCount}},
-}
-
-const (
-	footingNoWaste   = calc.Text("Waste never makes concrete.")
-	footingMuchWaste = calc.Text("Measure the trench again instead.")
-	footingStepWhy   = calc.Text("Ask the plant for the step it sells in.")
-)
-
-var footingIn = []calc.Field{
-	{ID: "parts", Label: calc.Text("Footings and other parts"), Kind: calc.Rows, Cols: footingCols, MinRows: 1, MaxRows: 40,
-		Help:  calc.Text("One row for each size. A pad has a length, a width and a depth."),
-		Usual: "footing | 138 ft 8 in | 16 in | 8 in | 4 | 1; stem-wall | 22 ft | 8 in | 24 in | 0 | 1; pad | 30 in | 30 in | 12 in | 0 | 3"},
-	{ID: "waste", Label: calc.Text("Waste and spill"), Display: &wasteShow, Usual: "5 %",
-		Help: calc.Text("Earth sides and a rough bottom need more than forms."),
-		Min:  &calc.Limit{At: 0, Unit: "%", Why: footingNoWaste}, Max: &calc.Limit{At: 40, Unit: "%", Why: footingMuchWaste}},
-	{ID: "sold-in", Label: calc.Text("The plant sells in"), Kind: calc.Choice, Usual: "yd3", Options: volumeUnits},
-	{ID: "step-yd", Label: calc.Text("Order step in yd³"), Display: &displays.CubicYards, When: soldInYd, Usual: "0.5 yd³",
-		Min: &calc.Limit{At: 0.05, Unit: "yd³", Why: footingStepWhy}, Max: &calc.Limit{At: 5, Unit: "yd³", Why: footingStepWhy}},
-	{ID: "step-m", Label: calc.Text("Order step in m³"), Display: &displays.CubicMetres, When: soldInM, Usual: "0.5 m³",
-		Min: &calc.Limit{At: 0.05, Unit: "m³", Why: footingStepWhy}, Max: &calc.Limit{At: 5, Unit: "m³", Why: footingStepWhy}},
-}
-
-var footingOut = []calc.Field{
-	{ID: "order-yd", Label: calc.Text("Order in cubic yards"), Display: &displays.CubicYardsUp, Lead: true},
-	{ID: "order-m", Label: calc.Text("Order in cubic metres"), Display: &displays.CubicMetresUp, Lead: true},
-	{ID: "net-yd", Label: calc.Text("Net volume, yd³"), Display: &displays.CubicYards},
-	{ID: "net-m", Label: calc.Text("Net volume, m³"), Display: &displays.CubicMetres},
-	{ID: "with-waste-yd", Label: calc.Text("With waste, yd³"), Display: &displays.CubicYards},
-	{ID: "with-waste-m", Label: calc.Text("With waste, m³"), Display: &displays.CubicMetres},
-	{ID: "extra", Label: calc.Text("Order over net volume"), Display: &extraShow},
-	{ID: "by-kind", Label: calc.Text("Net volume by kind"), Kind: calc.Rows, Cols: []calc.Field{
-		{ID: "kind", Label: footingKindLabel, Kind: calc.Choice, Options: footingKinds},
-		{ID: "yd", Label: calc.Text("yd³"), Display: &displays.CubicYards},
-		{ID: "m", Label: calc.Text("m³"), Display: &displays.CubicMetres},
-	}},
-}
-
-var footingSources = []calc.Source{
-	{ID: "navedtra", Author: "US Navy", Title: "Engineering Aid, NAVEDTRA 14070", Where: "concrete take-off of figure 5-2",
-		Status: calc.Confirmed, Link: "https://engineeringtraining.tpub.com/14070/css/14070_103.htm"},
-	{ID: "waste", Author: "Concrete Construction", Title: "Yield problems and waste allowance",
-		Where: "allowances by kind of work: 5 % for foundations, 3 % on the ground", Status: calc.Confirmed,
-		Link: "https://www.concreteconstruction.net/how-to/yield-problems-and-waste-allowance_o"},
-	{ID: "sp811", Author: "NIST", Title: "Guide for the Use of the International System of Units, SP 811", Year: "2008",
-		Where: "appendix B, units of volume", Status: calc.Memory, Link: "https://www.nist.gov/pml/special-publication-811"},
-	{ID: "irc", Author: "ICC", Title: "International Residential Code", Where: "R403.1.1: spread footings at least 6 in. thick",
-		Status: calc.Secondary, Link: "http://www.docstoc.com/docs/18940987/deck_footings"},
-	{ID: "practice", Title: "Order steps, corner rule for strips", Status: calc.CommonPractice},
-}
-
-const footingTableNote = calc.Text("Net, along the middle, by width and depth. No waste.")
-
-var footingTables = []calc.Table{
-	{ID: "yards", Title: calc.Text("Cubic yards in 10 ft (3.05 m) of footing"), Note: footingTableNote,
-		Out: "net-yd", Set: []calc.Entry{{Path: "parts.1.length", Text: "10 ft"}},
-		Down: calc.Axis{Path: "parts.1.width", US: []string{"12 in", "16 in", "18 in", "20 in", "24 in", "30 in", "36 in"},
-			Metric: []string{"300 mm", "400 mm", "450 mm", "500 mm", "600 mm", "750 mm", "900 mm"}},
-		Across: calc.Axis{Path: "parts.1.depth", US: []string{"6 in", "8 in", "10 in", "12 in", "16 in"},
-			Metric: []string{"150 mm", "200 mm", "250 mm", "300 mm", "400 mm"}}},
-	{ID: "metres", Title: calc.Text("Cubic metres in 10 m (32' 10\") of footing"), Note: footingTableNote,
-		Out: "net-m", Set: []calc.Entry{{Path: "parts.1.length", Text: "10 m"}},
-		Down: calc.Axis{Path: "parts.1.width", US: []string{"12 in", "16 in", "18 in", "20 in", "24 in", "30 in", "36 in"},
-			Metric: []string{"300 mm", "400 mm", "450 mm", "500 mm", "600 mm", "750 mm", "900 mm"}},
-		Across: calc.Axis{Path: "parts.1.depth", US: []string{"6 in", "8 in", "10 in", "12 in", "16 in"},
-			Metric: []string{"150 mm", "200 mm", "250 mm", "300 mm", "400 mm"}}},
+	Fn: calc.Func5(RunVolume), Go: "geometry.RunVolume", Source: "navedtra",
+	Limits: calc.Text("Right-angled corners only."),
 }

@@ -1,123 +1,156 @@
 package geometry
 
 import (
+	"math"
+
 	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
 )
 
-// RadiusWall lays out a curved wall: its arc, the lengths of its faces, the
-// cuts that let a straight form bend, and the concrete of its core.
-var RadiusWall = &calc.Calculator{
-	ID:       "radius-wall",
-	Title:    calc.Text("Curved wall"),
-	Purpose:  calc.Text("Arc, lengths of the faces, saw cuts and concrete of a curved wall."),
-	In:       curveIn,
-	Out:      curveOut,
-	Formulas: curveFormulas,
-	Sources:  curveSources,
-	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Cut panels are weak. A curved form needs closer bracing and strapping, as the form maker says, or it can burst.")},
-		{Level: calc.LevelNotice, Text: calc.Text("The form maker's least radius, cut spacing and cut side come first. Here the outside keeps its length and cuts close on the inside.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Mark the cuts by running distance from one end, not one from the next. Small roundings add up.")},
-	},
-	Tables:  curveTables,
-	Compute: computeCurve,
-	Draw:    drawCurvedWall,
-}
-
-func radiusGiven(c calc.Case) bool  { return c.Choice("by") == "radius" }
-func chordGiven(c calc.Case) bool   { return c.Choice("by") == "chord" }
-func spacingGiven(c calc.Case) bool { return c.Choice("cuts-by") == "spacing" }
-func countGiven(c calc.Case) bool   { return c.Choice("cuts-by") == "count" }
-func gapGiven(c calc.Case) bool     { return c.Choice("cuts-by") == "gap" }
-
+// Symbols that several formulas of the curve share.
 const (
-	curveCircle   = calc.Text("A full circle has 360°.")
-	curveCore     = calc.Text("No core this thin can be filled and vibrated.")
-	curveSpacing  = calc.Text("Cuts this close leave no panel.")
-	curveSpacings = calc.Text("A form with cuts this far apart does not bend.")
-	curveKerf     = calc.Text("No saw cuts this fine.")
-	curveKerfs    = calc.Text("Wider gaps need cut pieces, not kerfs.")
+	curveThetaText  = calc.Text("angle the wall turns through")
+	curveCutsText   = calc.Text("number of cuts")
+	curveMiddleText = calc.Text("radius to the middle of the core")
+	curveFormText   = calc.Text("length of the outside face")
+	curveThickText  = calc.Text("thickness of the form, foam and core")
+	curveGapText    = calc.Text("gap that a cut closes")
 )
 
-var curveIn = []calc.Field{
-	{ID: "by", Label: calc.Text("Curve is given by"), Kind: calc.Choice, Usual: "radius", Options: []calc.Option{
-		{ID: "radius", Label: calc.Text("radius and angle")},
-		{ID: "chord", Label: calc.Text("chord and rise")},
-	}},
-	{ID: "at", Label: calc.Text("Measured at"), Kind: calc.Choice, Usual: "outside", Options: []calc.Option{
-		{ID: "outside", Label: calc.Text("outside face of core")},
-		{ID: "centre", Label: calc.Text("middle of core")},
-		{ID: "inside", Label: calc.Text("inside face of core")},
-	}},
-	{ID: "radius", Label: calc.Text("Radius"), Display: &displays.Wall, When: radiusGiven, Usual: "15 ft",
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 1000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "angle", Label: calc.Text("Angle of the curve"), Display: &turnAngle, When: radiusGiven, Usual: "90°",
-		Help: calc.Text("How far the wall turns: 90° is a quarter circle."),
-		Min:  &calc.Limit{At: 1, Unit: "°", Why: displays.AboveZero}, Max: &calc.Limit{At: 360, Unit: "°", Why: curveCircle}},
-	{ID: "chord", Label: calc.Text("Chord"), Display: &displays.Wall, When: chordGiven, Usual: "12 ft",
-		Help: calc.Text("Straight from end to end of the curve."),
-		Min:  &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 1000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "rise", Label: calc.Text("Rise"), Display: &displays.Wall, When: chordGiven, Usual: "2 ft",
-		Help: calc.Text("From the middle of the chord to the curve."),
-		Min:  &calc.Limit{At: 0.25, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 1000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "core", Label: calc.Text("Core thickness"), Display: &displays.Part, Usual: "8 in",
-		Min: &calc.Limit{At: 2, Unit: "in", Why: curveCore}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "foam", Label: calc.Text("Foam of one panel"), Display: &displays.Part, Usual: "2.5 in", Optional: true,
-		Help: calc.Text("Thickness of the panel on one side. Leave empty for the core alone."),
-		Min:  &calc.Limit{At: 0.5, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 12, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "height", Label: calc.Text("Height of the wall"), Display: &displays.Height, Usual: "8 ft",
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 60, Unit: "ft", Why: displays.OneStorey}},
-	{ID: "cuts-by", Label: calc.Text("Cuts are set by"), Kind: calc.Choice, Usual: "spacing", Options: []calc.Option{
-		{ID: "spacing", Label: calc.Text("greatest spacing")},
-		{ID: "count", Label: calc.Text("number of cuts")},
-		{ID: "gap", Label: calc.Text("width of one cut")},
-	}},
-	{ID: "spacing", Label: calc.Text("Greatest spacing of cuts"), Display: &displays.Part, When: spacingGiven, Usual: "8 in",
-		Help: calc.Text("From the form maker, marked on the straight form."),
-		Min:  &calc.Limit{At: 1, Unit: "in", Why: curveSpacing}, Max: &calc.Limit{At: 10, Unit: "ft", Why: curveSpacings}},
-	{ID: "count", Label: calc.Text("Number of cuts"), Display: &displays.Count, When: countGiven, Usual: "36", Whole: true,
-		Min: &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 5000, Why: displays.CheckCount}},
-	{ID: "gap", Label: calc.Text("Width of one cut"), Display: &displays.Part, When: gapGiven, Usual: "3/4 in",
-		Help: calc.Text("What one cut can close, at the inside face of the form."),
-		Min:  &calc.Limit{At: 1.0 / 16, Unit: "in", Why: curveKerf}, Max: &calc.Limit{At: 6, Unit: "in", Why: curveKerfs}},
+var (
+	curveTheta = calc.Var{Symbol: "theta", Meaning: curveThetaText, Unit: "°", US: "°"}
+	curveR     = calc.Var{Symbol: "R", Meaning: calc.Text("radius of the measured line"), Unit: "m", US: "ft"}
+	curveCuts  = calc.Var{Symbol: "n", Meaning: curveCutsText}
+	curveThick = calc.Var{Symbol: "T", Meaning: curveThickText, Unit: "mm", US: "in"}
+	curveGap   = calc.Var{Symbol: "g", Meaning: curveGapText, Unit: "mm", US: "in"}
+	curveFlank = calc.Var{Symbol: "b", Meaning: curveFormText, Unit: "m", US: "ft"}
+	curveApart = calc.Var{Symbol: "s", Meaning: calc.Text("spacing of the cuts"), Unit: "m", US: "ft"}
+)
+
+// ChordLength is the straight from end to end of an arc, c = 2 R sin(θ/2).
+//
+// Units: degrees, m. Limits: 0 to 360°. Source: geometry.
+func ChordLength(radius, degrees float64) float64 {
+	return 2 * radius * math.Sin(math.Pi*degrees/360)
 }
 
-var curveOut = []calc.Field{
-	{ID: "arc", Label: calc.Text("Arc at the measured line"), Display: &displays.Wall, Lead: true},
-	{ID: "cuts", Label: calc.Text("Number of cuts"), Display: &displays.Count, Lead: true, Exact: true},
-	{ID: "cut-gap", Label: calc.Text("Each cut closes"), Display: &displays.Part, Lead: true},
-	{ID: "cut-spacing", Label: calc.Text("Cuts apart, form straight"), Display: &displays.Part},
-	{ID: "turn", Label: calc.Text("Turn at each cut"), Display: &turnAngle},
-	{ID: "flat", Label: calc.Text("Flats stand off the curve"), Display: &displays.Part},
-	{ID: "curve-radius", Label: calc.Text("Radius, measured line"), Display: &displays.Wall},
-	{ID: "curve-angle", Label: calc.Text("Angle"), Display: &turnAngle},
-	{ID: "curve-chord", Label: calc.Text("Chord, measured line"), Display: &displays.Wall},
-	{ID: "curve-rise", Label: calc.Text("Rise, measured line"), Display: &displays.Wall},
-	{ID: "form-outside", Label: calc.Text("Form, outside face"), Display: &displays.Wall},
-	{ID: "core-outside", Label: calc.Text("Core, outside face"), Display: &displays.Wall},
-	{ID: "core-middle", Label: calc.Text("Core, middle"), Display: &displays.Wall},
-	{ID: "core-inside", Label: calc.Text("Core, inside face"), Display: &displays.Wall},
-	{ID: "form-inside", Label: calc.Text("Form, inside face"), Display: &displays.Wall},
-	{ID: "radius-inside", Label: calc.Text("Radius, innermost face"), Display: &displays.Wall},
-	{ID: "volume-yd", Label: calc.Text("Core volume, yd³"), Display: &displays.CubicYards},
-	{ID: "volume-m", Label: calc.Text("Core volume, m³"), Display: &displays.CubicMetres},
+var ChordLengthFormula = &calc.Formula{
+	ID: "chord", Title: calc.Text("Chord from radius and angle"), Expr: "2*R*sin(pi*theta/360)",
+	Result: calc.Var{Symbol: "c", Meaning: calc.Text("chord"), Unit: "m", US: "ft"},
+	Vars:   []calc.Var{curveR, curveTheta}, Fn: calc.Func2(ChordLength), Go: "geometry.ChordLength", Source: "geometry",
 }
 
-var curveSources = []calc.Source{
-	{ID: "geometry", Title: "Arc, chord and rise of a circle; length of parallel arcs", Where: "handbook relations", Status: calc.Memory},
-	{ID: "practice", Title: "Even cuts that close on the inside face, the first half a spacing from the end", Status: calc.CommonPractice},
+// ArcRise is how far the middle of an arc stands off its chord,
+// s = R (1 − cos(θ/2)), written without the loss of digits at small angles.
+//
+// Units: degrees, m. Limits: 0 to 360°. Source: geometry.
+func ArcRise(radius, degrees float64) float64 {
+	half := math.Sin(math.Pi * degrees / 720)
+	return 2 * radius * half * half
 }
 
-var curveTables = []calc.Table{
-	{ID: "arc", Title: calc.Text("Arc by radius and angle"), Note: calc.Text("Along the line whose radius is given."),
-		Out: "arc", Set: []calc.Entry{{Path: "at", Text: "outside"}},
-		Down: calc.Axis{Path: "radius", US: []string{"4 ft", "6 ft", "8 ft", "10 ft", "15 ft", "20 ft", "30 ft"},
-			Metric: []string{"1.2 m", "1.8 m", "2.4 m", "3 m", "4.5 m", "6 m", "9 m"}},
-		Across: calc.Axis{Path: "angle", US: []string{"30°", "45°", "60°", "90°", "180°"}}},
-	{ID: "gap", Title: calc.Text("What each cut closes"), Note: calc.Text("Core 8 in. (203 mm), foam 2-1/2 in. (64 mm) a side, cuts at most 8 in. (203 mm) apart, quarter circle."),
-		Out: "cut-gap",
-		Down: calc.Axis{Path: "radius", US: []string{"4 ft", "6 ft", "8 ft", "10 ft", "15 ft", "20 ft", "30 ft"},
-			Metric: []string{"1.2 m", "1.8 m", "2.4 m", "3 m", "4.5 m", "6 m", "9 m"}},
-		Across: calc.Axis{Path: "spacing", US: []string{"4 in", "6 in", "8 in", "12 in"}, Metric: []string{"100 mm", "150 mm", "200 mm", "300 mm"}}},
+var ArcRiseFormula = &calc.Formula{
+	ID: "rise", Title: calc.Text("Rise from radius and angle"), Expr: "2*R*sin(pi*theta/720)^2",
+	Result: calc.Var{Symbol: "s", Meaning: calc.Text("rise|of a curve"), Unit: "m", US: "ft"},
+	Vars:   []calc.Var{curveR, curveTheta}, Fn: calc.Func2(ArcRise), Go: "geometry.ArcRise", Source: "geometry",
+}
+
+// MiddleRadius is the radius of the middle of a curved wall from that of the
+// line that was measured, R_c = R − e, with e from the middle out to that
+// line: half a core for the outside face, minus half a core for the inside.
+//
+// Units: m. Limits: none. Source: geometry.
+func MiddleRadius(radius, offset float64) float64 { return radius - offset }
+
+var MiddleRadiusFormula = &calc.Formula{
+	ID: "middle", Title: calc.Text("Radius to the middle of the core"), Expr: "R - e",
+	Result: calc.Var{Symbol: "R_c", Meaning: curveMiddleText, Unit: "m", US: "ft"},
+	Vars: []calc.Var{curveR, {Symbol: "e", Meaning: calc.Text("from the middle out to the measured line, minus toward the centre"),
+		Unit: "m", US: "ft"}},
+	Fn: calc.Func2(MiddleRadius), Go: "geometry.MiddleRadius", Source: "geometry",
+}
+
+// Developed is the length of a face of a curved wall laid out straight,
+// b = π θ (R_c + e) / 180, with e from the middle out to the face.
+//
+// Units: degrees, m. Limits: R_c + e > 0. Source: geometry.
+func Developed(degrees, middle, offset float64) float64 {
+	return ArcLength(degrees, middle+offset)
+}
+
+var DevelopedFormula = &calc.Formula{
+	ID: "developed", Title: calc.Text("Length of a face, laid straight"), Expr: "pi*theta/180*(R_c + e)",
+	Result: calc.Var{Symbol: "b", Meaning: calc.Text("length of the face"), Unit: "m", US: "ft"},
+	Vars: []calc.Var{curveTheta, {Symbol: "R_c", Meaning: curveMiddleText, Unit: "m", US: "ft"},
+		{Symbol: "e", Meaning: calc.Text("from the middle out to the face, minus toward the centre"), Unit: "m", US: "ft"}},
+	Fn: calc.Func3(Developed), Go: "geometry.Developed", Source: "geometry",
+}
+
+// CutsBySpacing is the fewest cuts that stand no farther apart than the form
+// maker allows, n = ⌈b / s⌉, with b along the straight form.
+//
+// Units: any, the same for both. Limits: s > 0. Source: common practice.
+func CutsBySpacing(length, spacing float64) float64 { return math.Ceil(length/spacing - stepSlack) }
+
+var CutsBySpacingFormula = &calc.Formula{
+	ID: "cuts-by-spacing", Title: calc.Text("Cuts from the greatest spacing"), Expr: "ceil(b/s)",
+	Result: curveCuts, Vars: []calc.Var{curveFlank, curveApart},
+	Fn: calc.Func2(CutsBySpacing), Go: "geometry.CutsBySpacing", Source: "practice",
+}
+
+// CutsByGap is the fewest cuts of width g that let the form close,
+// n = ⌈π θ T / (180 g)⌉.
+//
+// Units: degrees; mm for both widths. Limits: g > 0. Source: the two faces of
+// the bent form differ by π θ T / 180 in length.
+func CutsByGap(degrees, thickness, gap float64) float64 {
+	return math.Ceil(ArcLength(degrees, thickness)/gap - stepSlack)
+}
+
+var CutsByGapFormula = &calc.Formula{
+	ID: "cuts-by-gap", Title: calc.Text("Cuts from their width"), Expr: "ceil(pi*theta/180*T/g)",
+	Result: curveCuts, Vars: []calc.Var{curveTheta, curveThick, curveGap},
+	Fn: calc.Func3(CutsByGap), Go: "geometry.CutsByGap", Source: "geometry",
+}
+
+// GapPerCut is what each cut closes at the inside face, g = π θ T / (180 n),
+// where the outside face keeps its length. T is the whole form, foam and core.
+//
+// Units: degrees; mm. Limits: n ≥ 1; the bend is shared evenly. Source: as
+// CutsByGap.
+func GapPerCut(degrees, thickness, cuts float64) float64 {
+	return ArcLength(degrees, thickness) / cuts
+}
+
+var GapPerCutFormula = &calc.Formula{
+	ID: "gap", Title: calc.Text("What each cut closes"), Expr: "pi*theta/180*T/n",
+	Result: curveGap, Vars: []calc.Var{curveTheta, curveThick, curveCuts},
+	Fn: calc.Func3(GapPerCut), Go: "geometry.GapPerCut", Source: "geometry",
+	Limits: calc.Text("The outside face keeps its length, and the cuts share the bend evenly."),
+}
+
+// CutSpacing is how far apart the cuts are marked on the straight form,
+// s = b / n; the first stands half a spacing from the end.
+//
+// Units: m. Limits: n ≥ 1. Source: even share.
+func CutSpacing(length, cuts float64) float64 { return length / cuts }
+
+var CutSpacingFormula = &calc.Formula{
+	ID: "spacing", Title: calc.Text("Spacing of the cuts on the straight form"), Expr: "b/n",
+	Result: curveApart, Vars: []calc.Var{curveFlank, curveCuts},
+	Fn: calc.Func2(CutSpacing), Go: "geometry.CutSpacing", Source: "geometry",
+}
+
+// FlatOffset is how far a straight piece between two cuts stands off the true
+// curve in its middle, f = R (1 − cos(θ / 2n)).
+//
+// Units: degrees, m. Limits: n ≥ 1; the form bends at the cuts only.
+// Source: ArcRise of one piece.
+func FlatOffset(radius, degrees, cuts float64) float64 { return ArcRise(radius, degrees/cuts) }
+
+var FlatOffsetFormula = &calc.Formula{
+	ID: "flat", Title: calc.Text("Flat piece off the true curve"), Expr: "2*R*sin(pi*theta/(720*n))^2",
+	Result: calc.Var{Symbol: "f", Meaning: calc.Text("greatest distance off the curve"), Unit: "mm", US: "in"},
+	Vars: []calc.Var{{Symbol: "R", Meaning: calc.Text("radius of the outside face"), Unit: "mm", US: "in"},
+		curveTheta, curveCuts},
+	Fn: calc.Func3(FlatOffset), Go: "geometry.FlatOffset", Source: "geometry",
 }

@@ -5,7 +5,6 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
 )
 
@@ -25,73 +24,4 @@ func TestArcInverse(t *testing.T) {
 	}
 	calctest.Near(t, "half circle", ChordLength(3, 180), 6, 1e-12)
 	calctest.Near(t, "full circle", ChordLength(3, 360), 0, 1e-12)
-}
-
-// The cuts close the difference of the two faces, and what is left of the
-// inside face is its developed length.
-func TestCutsCloseTheDifference(t *testing.T) {
-	for _, by := range []string{"cuts-by=spacing", "cuts-by=count", "cuts-by=gap"} {
-		for _, at := range []string{"outside", "centre", "inside"} {
-			out := expect(t, RadiusWall, nil, by, "at="+at).Out
-			n := out.Num("cuts")
-			calctest.Near(t, by, n*out.Num("cut-gap"), out.Num("form-outside")-out.Num("form-inside"), 1e-9)
-			calctest.Near(t, by, n*out.Num("cut-spacing"), out.Num("form-outside"), 1e-9)
-			calctest.Near(t, by, n*out.Num("turn"), out.Num("curve-angle"), 1e-9)
-			calctest.Near(t, "arc is the face measured", out.Num("arc"), out.Num(map[string]string{
-				"outside": "core-outside", "centre": "core-middle", "inside": "core-inside"}[at]), 1e-9)
-		}
-	}
-}
-
-func TestCutCounts(t *testing.T) {
-	out := calctest.Run(t, RadiusWall, "cuts-by=spacing", "spacing=8 in").Out
-	if calc.From(out.Num("cut-spacing"), "in") > 8 || calc.From(out.Num("form-outside"), "in")/(out.Num("cuts")-1) <= 8 {
-		t.Errorf("%v cuts are not the fewest that stand within 8 in.", out.Num("cuts"))
-	}
-	out = calctest.Run(t, RadiusWall, "cuts-by=gap", "gap=1/2 in").Out
-	gap := calc.From(out.Num("cut-gap"), "in")
-	if gap > 0.5 || gap*out.Num("cuts")/(out.Num("cuts")-1) <= 0.5 {
-		t.Errorf("%v cuts are not the fewest of 1/2 in.", out.Num("cuts"))
-	}
-}
-
-// The volume is the difference of two sectors, whatever line is measured.
-func TestCurvedCore(t *testing.T) {
-	out := calctest.Run(t, RadiusWall, "at=inside", "radius=12 ft", "angle=75°", "core=10 in", "height=9 ft").Out
-	ri, ro := 12.0, 12+10.0/12
-	calctest.Near(t, "volume", calc.From(out.Num("volume-yd"), "ft³"), 75.0/360*math.Pi*(ro*ro-ri*ri)*9, 1e-9)
-	calctest.Near(t, "both units", out.Num("volume-m"), out.Num("volume-yd"), 0)
-}
-
-func TestRadiusLimits(t *testing.T) {
-	// inside face of an 8 in. core with 2-1/2 in. foam: over 10-1/2 in.
-	refused(t, RadiusWall, "radius", "radius=10-1/2 in")
-	expect(t, RadiusWall, nil, "radius=10-9/16 in", "cuts-by=count", "count=90")
-	refused(t, RadiusWall, "radius", "radius=8 in", "foam=")
-	expect(t, RadiusWall, []calc.Text{curveNoFoam}, "radius=8-1/16 in", "foam=", "cuts-by=count", "count=90")
-	refused(t, RadiusWall, "chord", "by=chord", "chord=1 ft", "rise=5 in")
-	res := calctest.Run(t, RadiusWall, "radius=10 in")
-	calctest.Near(t, "limit told", calc.From(res.Notes[0].Slots[0].SI(), "in"), 10.5, 1e-9)
-}
-
-func TestRadiusNotes(t *testing.T) {
-	expect(t, RadiusWall, nil, "by=chord", "chord=12 ft", "rise=6 ft")
-	expect(t, RadiusWall, []calc.Text{curveOver}, "by=chord", "chord=12 ft", "rise=6 ft 1 in")
-	expect(t, RadiusWall, []calc.Text{curveFlats}, "cuts-by=count", "count=8")
-	if res := calctest.Run(t, RadiusWall, "foam="); res.Out.Has("form-inside") || !res.Out.Has("core-inside") {
-		t.Error("faces of a form without foam")
-	}
-}
-
-// Foam and core only add up: the outer face grows with each, the inner
-// shrinks.
-func TestFacesInOrder(t *testing.T) {
-	out := calctest.Run(t, RadiusWall).Out
-	last := math.Inf(1)
-	for _, id := range []string{"form-outside", "core-outside", "core-middle", "core-inside", "form-inside"} {
-		if out.Num(id) >= last {
-			t.Errorf("%s is not shorter than the face outside it", id)
-		}
-		last = out.Num(id)
-	}
 }

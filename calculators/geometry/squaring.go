@@ -1,115 +1,127 @@
 package geometry
 
 import (
+	"math"
+
 	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
 )
 
-// Squaring checks a rectangle by its diagonal, and an outline of runs and
-// turns by how it closes.
-var Squaring = &calc.Calculator{
-	ID:       "squaring",
-	Title:    calc.Text("Squaring a layout"),
-	Purpose:  calc.Text("Is the corner square, how far to shift it, and does the outline close?"),
-	In:       squareIn,
-	Out:      squareOut,
-	Formulas: squareFormulas,
-	Sources:  squareSources,
-	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("Measure both diagonals. They must agree, and opposite sides must be equal too.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Hold the tape level and pull it the same each time. On a slope a tape reads long.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Lot lines and setbacks are for a licensed surveyor.")},
-	},
-	Tables:  squareTables,
-	Compute: computeSquare,
-	Draw:    drawSquare,
-}
-
-// What can be checked.
+// Symbols that several formulas of squaring share.
 const (
-	checkRectangle = "rectangle"
-	checkOutline   = "outline"
+	squareAText = calc.Text("side a")
+	squareBText = calc.Text("side b")
+	squareSText = calc.Text("shift of the end of side b along side a, plus to shorten the diagonal")
+	squareXText = calc.Text("gap along the first run")
+	squareYText = calc.Text("gap to the left of the first run")
+	squareGText = calc.Text("closing gap")
+	squarePhi   = calc.Text("heading, to the left of the first run")
 )
 
-func squareRectangle(c calc.Case) bool { return c.Choice("check") == checkRectangle }
-func squareOutline(c calc.Case) bool   { return c.Choice("check") == checkOutline }
+var (
+	squareA = calc.Var{Symbol: "a", Meaning: squareAText, Unit: "m", US: "ft"}
+	squareB = calc.Var{Symbol: "b", Meaning: squareBText, Unit: "m", US: "ft"}
+	squareS = calc.Var{Symbol: "s", Meaning: squareSText, Unit: "m", US: "ft"}
+	squareX = calc.Var{Symbol: "X", Meaning: squareXText, Unit: "m", US: "ft"}
+	squareY = calc.Var{Symbol: "Y", Meaning: squareYText, Unit: "m", US: "ft"}
+	squareG = calc.Var{Symbol: "g", Meaning: squareGText, Unit: "m", US: "ft"}
+	runLong = calc.Var{Symbol: "L", Meaning: calc.Text("length of the run"), Unit: "m", US: "ft"}
+	runHead = calc.Var{Symbol: "phi", Meaning: squarePhi, Unit: "°", US: "°"}
+)
 
-const squareTurnWhy = calc.Text("No turn is more than half a circle. Change left and right instead.")
-
-var squareRunCols = []calc.Field{
-	{ID: "run", Label: calc.Text("Run"), Display: &tapeFine,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "turn", Label: calc.Text("Then turn by"), Display: &fineAngle, Usual: "90°",
-		Min: &calc.Limit{At: 0, Unit: "°", Why: displays.NotMinus}, Max: &calc.Limit{At: 180, Unit: "°", Why: squareTurnWhy}},
-	{ID: "side", Label: calc.Text("To the"), Kind: calc.Choice, Usual: leftHand, Options: []calc.Option{
-		{ID: leftHand, Label: calc.Text("left")},
-		{ID: rightHand, Label: calc.Text("right")},
-	}},
+// Diagonal is the diagonal of a rectangle, d = √(a² + b²).
+//
+// Units: m (any, the same for all). Limits: right angle. Source: Pythagoras.
+func Diagonal(a, b float64) float64 {
+	return math.Sqrt(float64(a*a) + float64(b*b))
 }
 
-var squareIn = []calc.Field{
-	{ID: "check", Label: calc.Text("What to check"), Kind: calc.Choice, Usual: checkRectangle, Options: []calc.Option{
-		{ID: checkRectangle, Label: calc.Text("A rectangle by its diagonal")},
-		{ID: checkOutline, Label: calc.Text("An outline of runs and turns")},
-	}},
-	{ID: "side-a", Label: calc.Text("Side a, the fixed line"), Display: &tapeFine, When: squareRectangle, Usual: "40 ft",
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "side-b", Label: calc.Text("Side b, from its end"), Display: &tapeFine, When: squareRectangle, Usual: "30 ft",
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "measured", Label: calc.Text("Diagonal as measured"), Display: &tapeFine, When: squareRectangle, Optional: true, Usual: "50 ft 1/2 in",
-		Help: calc.Text("Across from the far end of a to the far end of b."),
-		Min:  &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 4000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "runs", Label: calc.Text("Runs in order"), Kind: calc.Rows, Cols: squareRunCols, MinRows: 2, MaxRows: 40, When: squareOutline,
-		Help:  calc.Text("Walk the outline once. The last turn faces you along the first run again."),
-		Usual: "40 ft | 90° | left; 28 ft | 90° | left; 16 ft | 90° | left; 8 ft | 90° | right; 24 ft 1 in | 90° | left; 20 ft | 90° | left"},
+var DiagonalOfFormula = &calc.Formula{
+	ID: "diagonal", Title: calc.Text("Diagonal of a rectangle"), Expr: "sqrt(a^2 + b^2)",
+	Result: calc.Var{Symbol: "d", Meaning: calc.Text("diagonal"), Unit: "m", US: "ft"},
+	Vars:   []calc.Var{squareA, squareB}, Fn: calc.Func2(Diagonal), Go: "geometry.Diagonal", Source: "pythagoras",
 }
 
-var squareTripleCols = []calc.Field{
-	{ID: "three", Label: calc.Text("3 side"), Display: &wholeFeet},
-	{ID: "four", Label: calc.Text("4 side"), Display: &wholeFeet},
-	{ID: "five", Label: calc.Text("5 across"), Display: &wholeFeet},
+var ClosingGapFormula = &calc.Formula{
+	ID: "gap", Title: calc.Text("Closing gap"), Expr: "sqrt(X^2 + Y^2)",
+	Result: squareG, Vars: []calc.Var{squareX, squareY}, Fn: calc.Func2(Diagonal), Go: "geometry.Diagonal", Source: "traverse",
 }
 
-var squareTripleMetric = []calc.Field{
-	{ID: "three", Label: calc.Text("3 side"), Display: &inMetre},
-	{ID: "four", Label: calc.Text("4 side"), Display: &inMetre},
-	{ID: "five", Label: calc.Text("5 across"), Display: &inMetre},
+// CornerShift is how far the end of side b must move along side a to make the
+// corner square, s = (d² − a² − b²) / (2 a). It is above zero where the
+// diagonal is too long and the end must move so as to shorten it.
+//
+// Units: m (any, the same for all). Limits: |a − b| < d < a + b. Source: law
+// of cosines, s = −b cos C.
+func CornerShift(a, b, diagonal float64) float64 {
+	return (float64(diagonal*diagonal) - float64(a*a) - float64(b*b)) / (2 * a)
 }
 
-var squareOut = []calc.Field{
-	{ID: "diagonal", Label: calc.Text("Diagonal when square"), Display: &tapeFine, Lead: true},
-	{ID: "shift", Label: calc.Text("Shift the end of b by"), Display: &displays.Part, Lead: true},
-	{ID: "way", Label: calc.Text("Shift it so that"), Kind: calc.Choice, Options: []calc.Option{
-		{ID: "shorter", Label: calc.Text("the diagonal gets shorter")},
-		{ID: "longer", Label: calc.Text("the diagonal gets longer")},
-		{ID: "none", Label: calc.Text("nothing moves, it is square")},
-	}},
-	{ID: "error", Label: calc.Text("Corner over 90°"), Display: &fineAngle},
-	{ID: "off", Label: calc.Text("Diagonal too long by"), Display: &displays.Part},
-	{ID: "triples", Label: calc.Text("3-4-5 in whole feet"), Kind: calc.Rows, Cols: squareTripleCols},
-	{ID: "triples-m", Label: calc.Text("3-4-5 in metres"), Kind: calc.Rows, Cols: squareTripleMetric},
-	{ID: "gap", Label: calc.Text("Closing gap"), Display: &tapeFine, Lead: true},
-	{ID: "bearing", Label: calc.Text("Gap, left of first run"), Display: &turnAngle},
-	{ID: "along", Label: calc.Text("End past start, along run 1"), Display: &tapeFine},
-	{ID: "across", Label: calc.Text("End left of start"), Display: &tapeFine},
-	{ID: "perimeter", Label: calc.Text("Length of the outline"), Display: &tapeFine},
-	{ID: "ratio", Label: calc.Text("Length per unit of gap"), Display: &tenTo},
-	{ID: "turned", Label: calc.Text("Turns in all, left plus"), Display: &fineAngle},
-	{ID: "turn-error", Label: calc.Text("Turns off a full circle"), Display: &fineAngle},
+var CornerShiftFormula = &calc.Formula{
+	ID: "shift", Title: calc.Text("How far to shift the corner"), Expr: "(d^2 - a^2 - b^2)/(2*a)",
+	Result: squareS,
+	Vars:   []calc.Var{squareA, squareB, {Symbol: "d", Meaning: calc.Text("diagonal as measured"), Unit: "m", US: "ft"}},
+	Fn:     calc.Func3(CornerShift), Go: "geometry.CornerShift", Source: "cosines",
 }
 
-var squareSources = []calc.Source{
-	{ID: "pythagoras", Author: "US Army", Title: "Subcourse EN0069A, building layout", Where: "figure 1-36: diagonal from two sides, and the 3-4-5 triangle",
-		Status: calc.Confirmed, Link: "http://armyengineer.tpub.com/en0069a/Figure-1-35-Headers-And-Trimmers-41.htm"},
-	{ID: "cosines", Title: "Law of cosines", Where: "plane trigonometry", Status: calc.Memory},
-	{ID: "traverse", Title: "Traverse computations, chapter D: closure", Where: "linear closure from the sums of latitudes and departures", Status: calc.Confirmed,
-		Author: "Open Access Surveying", Link: "https://jerrymahun.com/index.php/home/open-access/17-trav-comps/43-travcomps-chap-d?start=1"},
+// CornerError is how far the corner is over 90°, e = asin(s / b).
+//
+// Units: m, degrees. Limits: |s| ≤ b. Source: law of cosines,
+// C = 90° + asin(s / b).
+func CornerError(shift, b float64) float64 { return math.Asin(shift/b) * 180 / math.Pi }
+
+var CornerErrorFormula = &calc.Formula{
+	ID: "error", Title: calc.Text("Corner over 90°"), Expr: "asin(s/b)*180/pi",
+	Result: calc.Var{Symbol: "e", Meaning: calc.Text("angle of the corner less 90°"), Unit: "°", US: "°"},
+	Vars:   []calc.Var{squareS, squareB}, Fn: calc.Func2(CornerError), Go: "geometry.CornerError", Source: "cosines",
 }
 
-var squareTables = []calc.Table{
-	{ID: "diagonal", Title: calc.Text("Diagonal of a square layout"), Out: "diagonal",
-		Set: []calc.Entry{{Path: "measured", Text: ""}},
-		Down: calc.Axis{Path: "side-a", US: []string{"12 ft", "20 ft", "24 ft", "30 ft", "40 ft", "50 ft", "60 ft"},
-			Metric: []string{"3 m", "4 m", "6 m", "8 m", "10 m", "12 m", "15 m"}},
-		Across: calc.Axis{Path: "side-b", US: []string{"8 ft", "16 ft", "24 ft", "28 ft", "32 ft"}, Metric: []string{"2 m", "4 m", "6 m", "8 m", "10 m"}}},
+// RunAlong is how far a run goes along the first one, x = L cos φ.
+//
+// Units: m, degrees. Limits: none. Source: traverse computation.
+func RunAlong(length, heading float64) float64 { return length * math.Cos(heading*math.Pi/180) }
+
+var RunAlongFormula = &calc.Formula{
+	ID: "along", Title: calc.Text("A run, along the first one"), Expr: "L*cos(phi*pi/180)",
+	Result: calc.Var{Symbol: "x", Meaning: calc.Text("how far along"), Unit: "m", US: "ft"},
+	Vars:   []calc.Var{runLong, runHead}, Fn: calc.Func2(RunAlong), Go: "geometry.RunAlong", Source: "traverse",
+}
+
+// RunAcross is how far a run goes to the left of the first one, y = L sin φ.
+//
+// Units: m, degrees. Limits: none. Source: traverse computation.
+func RunAcross(length, heading float64) float64 { return length * math.Sin(heading*math.Pi/180) }
+
+var RunAcrossFormula = &calc.Formula{
+	ID: "across", Title: calc.Text("A run, to the left of the first one"), Expr: "L*sin(phi*pi/180)",
+	Result: calc.Var{Symbol: "y", Meaning: calc.Text("how far to the left"), Unit: "m", US: "ft"},
+	Vars:   []calc.Var{runLong, runHead}, Fn: calc.Func2(RunAcross), Go: "geometry.RunAcross", Source: "traverse",
+}
+
+// ClosingBearing is the direction of a gap, X along and Y to the left of the
+// first run, as an angle to the left of that run between −180° and 180°,
+// β = 2 atan(Y / (X + √(X² + Y²))).
+//
+// Units: m, degrees. Limits: gap above 0. Source: half-angle form of atan(Y/X)
+// for all quarters.
+func ClosingBearing(along, across float64) float64 {
+	return math.Atan2(across, along) * 180 / math.Pi
+}
+
+var ClosingBearingFormula = &calc.Formula{
+	ID: "bearing", Title: calc.Text("Direction of the gap"), Expr: "2*atan(Y/(X + sqrt(X^2 + Y^2)))*180/pi",
+	Result: calc.Var{Symbol: "beta", Meaning: calc.Text("direction, to the left of the first run"), Unit: "°", US: "°"},
+	Vars:   []calc.Var{squareX, squareY}, Fn: calc.Func2(ClosingBearing), Go: "geometry.ClosingBearing", Source: "traverse",
+}
+
+// ClosingRatio is the length of the outline per unit of its closing gap,
+// r = P / g.
+//
+// Units: m. Limits: g > 0. Source: traverse computation.
+func ClosingRatio(perimeter, gap float64) float64 { return perimeter / gap }
+
+var ClosingRatioFormula = &calc.Formula{
+	ID: "ratio", Title: calc.Text("Length per unit of gap"), Expr: "P/g",
+	Result: calc.Var{Symbol: "r", Meaning: calc.Text("length of the outline per unit of gap")},
+	Vars:   []calc.Var{{Symbol: "P", Meaning: calc.Text("length of the outline"), Unit: "m", US: "ft"}, squareG},
+	Fn:     calc.Func2(ClosingRatio), Go: "geometry.ClosingRatio", Source: "traverse",
 }

@@ -1,69 +1,286 @@
 package geometry
 
-import "coursebook/calculators/calc"
+import (
+	"math"
 
-// WallVolume computes the concrete of a wall form and the order for it. Every
-// volume stands in cubic yards and in cubic metres, whatever the reader's
-// units: one taken for the other is the dear mistake of ordering.
-var WallVolume = &calc.Calculator{
-	ID:       "wall-volume",
-	Title:    calc.Text("Wall volume and order"),
-	Purpose:  calc.Text("How much concrete the walls take, and what to order."),
-	In:       volumeIn,
-	Out:      volumeOut,
-	Formulas: volumeFormulas,
-	Sources:  volumeSources,
-	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("Say the unit with every order: yards or metres. Have the plant read it back.")},
-		{Level: calc.LevelNotice, Text: calc.Text("All openings are deducted, small ones too: bucks in foam forms are exact. Bars and ties are not deducted.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Pump line and hopper are not in the volume. Add what the pump holds at the end, or cover it by waste.")},
-	},
-	Tables:  volumeTables,
-	Compute: computeVolume,
-	Draw:    drawVolume,
-}
-
-var volumeSources = []calc.Source{
-	{ID: "navedtra", Author: "US Navy", Title: "Engineering Aid, NAVEDTRA 14070", Where: "concrete take-off of figure 5-2",
-		Status: calc.Confirmed, Link: "https://engineeringtraining.tpub.com/14070/css/14070_103.htm"},
-	{ID: "lejeune", Author: "E. G. Le Jeune", Title: "Estimating Concrete Work II: foundation walls, Concrete Construction", Year: "1967",
-		Where: "lines A, B and basement", Status: calc.Confirmed, Link: "https://it.scribd.com/document/366969248/"},
-	{ID: "griffith", Author: "I. S. Griffith", Title: "Carpentry", Where: "concrete estimating", Status: calc.Confirmed,
-		Link: "https://chestofbooks.com/home-improvement/woodworking/Ira-S-Griffith/Carpentry/Concrete.html"},
-	{ID: "waste", Author: "Concrete Construction", Title: "Yield problems and waste allowance",
-		Where: "allowances by kind of work; textbooks run from 0 to 10 %", Status: calc.Confirmed,
-		Link: "https://www.concreteconstruction.net/how-to/yield-problems-and-waste-allowance_o"},
-	{ID: "loads", Author: "Ready-mix producer's guide", Title: "Calculating truck requirements", Where: "number of loads",
-		Status: calc.Confirmed, Link: "http://www.lafarge-na.com/wps/portal/na/en/3_A_11_1-Calculating_Truck_Requirements"},
-	{ID: "sp811", Author: "NIST", Title: "Guide for the Use of the International System of Units, SP 811", Year: "2008",
-		Where: "appendix B, units of volume", Status: calc.Memory, Link: "https://www.nist.gov/pml/special-publication-811"},
-	{ID: "geometry", Author: "", Title: "Corner rule for right angles, chord and rise of an arc", Where: "derived; handbook relations from memory",
-		Status: calc.Memory},
-	{ID: "practice", Title: "Order steps, truck sizes, deducting every opening in foam forms", Status: calc.CommonPractice},
-}
-
-var volumeTables = []calc.Table{
-	{
-		ID:    "yards",
-		Title: calc.Text("Cubic yards in 10 ft (3.05 m) of wall"),
-		Note:  tableNote,
-		Out:   "net-yd", Set: tableSet("10 ft"), Down: tableCore, Across: tableHeight,
-	},
-	{
-		ID:    "metres",
-		Title: calc.Text("Cubic metres in 10 m (32' 10\") of wall"),
-		Note:  tableNote,
-		Out:   "net-m", Set: tableSet("10 m"), Down: tableCore, Across: tableHeight,
-	},
-}
-
-var (
-	tableNote   = calc.Text("Net, along the centre line, by core thickness and height. No waste, no openings.")
-	tableCore   = calc.Axis{Path: "core", US: []string{"4 in", "6 in", "8 in", "10 in", "12 in"}, Metric: []string{"100 mm", "150 mm", "200 mm", "250 mm", "300 mm"}}
-	tableHeight = calc.Axis{Path: "runs.1.height", US: []string{"4 ft", "8 ft", "9 ft", "10 ft", "12 ft"}, Metric: []string{"1.2 m", "2.4 m", "2.7 m", "3 m", "3.6 m"}}
+	"coursebook/calculators/calc"
 )
 
-// tableSet is a bare piece of wall, measured along its middle.
-func tableSet(length string) []calc.Entry {
-	return []calc.Entry{{Path: "measured", Text: "centre"}, {Path: "runs.1.length", Text: length}, {Path: "openings", Text: ""}, {Path: "block-outs", Text: ""}}
+// Symbols that several formulas share.
+var (
+	varThickness = calc.Var{Symbol: "t", Meaning: calc.Text("core thickness"), Unit: "m", US: "ft"}
+	varHeight    = calc.Var{Symbol: "h", Meaning: calc.Text("height"), Unit: "m", US: "ft"}
+	varCorners   = calc.Var{Symbol: "c", Meaning: calc.Text("corners to take off: outside less inside; minus for inside faces")}
+	varAngle     = calc.Var{Symbol: "theta", Meaning: calc.Text("angle the curve turns through"), Unit: "°", US: "°"}
+	varRise      = calc.Var{Symbol: "s", Meaning: calc.Text("rise|of a curve"), Unit: "m", US: "ft"}
+	varChord     = calc.Var{Symbol: "c", Meaning: calc.Text("chord"), Unit: "m", US: "ft"}
+	rightAngles  = calc.Text("Right-angled corners only.")
+)
+
+// Meanings that several formulas share.
+var (
+	sayNet       = calc.Text("net volume")
+	sayOrder     = calc.Text("order")
+	sayTruck     = calc.Text("what a truck carries")
+	sayLoads     = calc.Text("loads")
+	sayWithWaste = calc.Text("volume with waste")
+)
+
+// CubicFeet and CubicYards are the units of the published US take-offs.
+type (
+	CubicFeet  float64
+	CubicYards float64
+)
+
+// Prism is the volume of count equal boxes, V = n w h d: a straight wall, an
+// opening through a wall or a block-out in one.
+//
+// Units: m, m³ (any coherent set). Limits: none; exact for square-cut boxes.
+// Source: NAVEDTRA 14070, take-off of figure 5-2.
+func Prism(count, width, height, depth float64) float64 {
+	return count * width * height * depth
+}
+
+var PrismFormula = &calc.Formula{
+	ID: "prism", Title: calc.Text("Volume of equal boxes"), Expr: "n*w*h*d",
+	Result: cubic("V", calc.Text("volume")),
+	Vars: []calc.Var{{Symbol: "n", Meaning: calc.Text("how many")}, long("w", calc.Text("length or width")),
+		varHeight, long("d", calc.Text("depth; the core for openings"))},
+	Fn: calc.Func4(Prism), Go: "geometry.Prism", Source: "navedtra",
+}
+
+// CentreLine is the length along the middle of a wall whose length was taken
+// along a face, L_c = L − c t.
+//
+// At a right-angled corner the line through the middle is shorter than the
+// line along the outer face by half a thickness on each leg, so by t. c
+// counts outside corners less inside corners for lengths on the outside face,
+// the negative of that on the inside face, and is 0 on the centre line. In a
+// closed plan with right angles only, outside corners exceed inside corners
+// by four, hence the trade's rule "outside less four thicknesses".
+//
+// Units: m. Limits: right angles only. Source: derived; reproduces the sum of
+// NAVEDTRA 14070, figure 5-2.
+func CentreLine(length, corners, thickness float64) float64 {
+	return length - float64(corners*thickness)
+}
+
+var CentreLineFormula = &calc.Formula{
+	ID: "centre-line", Title: calc.Text("Length along the middle of the core"), Expr: "L - c*t",
+	Result: long("L_c", calc.Text("length along the middle")),
+	Vars:   []calc.Var{long("L", calc.Text("length as measured")), varCorners, varThickness},
+	Fn:     calc.Func3(CentreLine), Go: "geometry.CentreLine", Source: "geometry", Limits: rightAngles,
+}
+
+// WallsVolume is the volume of straight walls before deductions,
+// V = t (A − c t h_c), with A the sum of length × height along the measured
+// line and c as in CentreLine.
+//
+// With one height throughout it equals t × h × CentreLine and is exact. Where
+// heights differ, h_c stands for the heights at the corners, which are not
+// asked for.
+//
+// Units: m, m², m³. Limits: right angles only. Source: derived.
+func WallsVolume(thickness, area, corners, cornerHeight float64) float64 {
+	return thickness * (area - float64(corners*thickness*cornerHeight))
+}
+
+var WallsVolumeFormula = &calc.Formula{
+	ID: "walls", Title: calc.Text("Volume of the straight walls"), Expr: "t*(A - c*t*h_c)",
+	Result: cubic("V", calc.Text("volume before deductions")),
+	Vars: []calc.Var{varThickness, {Symbol: "A", Meaning: calc.Text("sum of length × height, as measured"), Unit: "m²", US: "ft²"},
+		varCorners, long("h_c", calc.Text("height at the corners"))},
+	Fn: calc.Func4(WallsVolume), Go: "geometry.WallsVolume", Source: "geometry", Limits: rightAngles,
+}
+
+// ChordRadius is the radius of an arc from its chord and its rise over the
+// chord, R = (c²/4 + s²) / (2 s).
+//
+// Units: m. Limits: s > 0. Source: chord and rise relation of the handbooks.
+func ChordRadius(chord, rise float64) float64 {
+	return (float64(chord*chord)/4 + float64(rise*rise)) / (2 * rise)
+}
+
+var ChordRadiusFormula = &calc.Formula{
+	ID: "chord-radius", Title: calc.Text("Radius from chord and rise"), Expr: "(c^2/4 + s^2)/(2*s)",
+	Result: long("R", calc.Text("radius")), Vars: []calc.Var{varChord, varRise},
+	Fn: calc.Func2(ChordRadius), Go: "geometry.ChordRadius", Source: "geometry",
+}
+
+// ChordAngle is the angle an arc turns through, θ = 4 atan(2 s / c), which
+// also holds beyond the half circle.
+//
+// Units: m, degrees. Limits: c > 0. Source: half-angle form of ChordRadius.
+func ChordAngle(chord, rise float64) float64 {
+	return 4 * math.Atan(2*rise/chord) * 180 / math.Pi
+}
+
+var ChordAngleFormula = &calc.Formula{
+	ID: "chord-angle", Title: calc.Text("Angle from chord and rise"), Expr: "4*atan(2*s/c)*180/pi",
+	Result: varAngle, Vars: []calc.Var{varRise, varChord},
+	Fn: calc.FuncN(func(v []float64) float64 { return ChordAngle(v[1], v[0]) }), Go: "geometry.ChordAngle", Source: "geometry",
+}
+
+// CentreRadius is the radius of the middle of a curved wall from that of its
+// outside face, R_c = R − t/2.
+//
+// Units: m. Limits: R > t. Source: geometry.
+func CentreRadius(radius, thickness float64) float64 {
+	return radius - thickness/2
+}
+
+var CentreRadiusFormula = &calc.Formula{
+	ID: "centre-radius", Title: calc.Text("Radius to the middle of the core"), Expr: "R - t/2",
+	Result: long("R_c", calc.Text("radius to the middle")),
+	Vars:   []calc.Var{long("R", calc.Text("radius to the outside face")), varThickness},
+	Fn:     calc.Func2(CentreRadius), Go: "geometry.CentreRadius", Source: "geometry",
+}
+
+// ArcLength is the length of an arc, b = π θ R / 180.
+//
+// Units: degrees, m. Limits: 0 to 360°. Source: geometry.
+func ArcLength(degrees, radius float64) float64 {
+	return math.Pi * degrees / 180 * radius
+}
+
+var ArcLengthFormula = &calc.Formula{
+	ID: "arc-length", Title: calc.Text("Length of the curve"), Expr: "pi*theta/180*R",
+	Result: long("b", calc.Text("length of the curve")), Vars: []calc.Var{varAngle, long("R", calc.Text("radius to the middle"))},
+	Fn: calc.Func2(ArcLength), Go: "geometry.ArcLength", Source: "geometry",
+}
+
+// ArcVolume is the volume of a curved wall, V = b t h, with b along the
+// middle of the core. By Pappus' theorem this is exact, not approximate.
+//
+// Units: m, m³. Limits: inside radius above 0. Source: geometry.
+func ArcVolume(length, thickness, height float64) float64 {
+	return length * thickness * height
+}
+
+var ArcVolumeFormula = &calc.Formula{
+	ID: "arc-volume", Title: calc.Text("Volume of the curved wall"), Expr: "b*t*h",
+	Result: cubic("V", calc.Text("volume of the curve")),
+	Vars:   []calc.Var{long("b", calc.Text("length along the middle")), varThickness, varHeight},
+	Fn:     calc.Func3(ArcVolume), Go: "geometry.ArcVolume", Source: "geometry",
+}
+
+// NetVolume is what is left of the walls without their holes, V = V_g − V_h.
+//
+// Units: m³. Limits: V_h < V_g. Source: Le Jeune, foundation walls.
+func NetVolume(walls, holes float64) float64 { return walls - holes }
+
+var NetVolumeFormula = &calc.Formula{
+	ID: "net", Title: calc.Text("Net volume"), Expr: "V_g - V_h",
+	Result: cubic("V", sayNet),
+	Vars:   []calc.Var{cubic("V_g", calc.Text("walls without holes")), cubic("V_h", calc.Text("openings and block-outs"))},
+	Fn:     calc.Func2(NetVolume), Go: "geometry.NetVolume", Source: "lejeune",
+}
+
+// WithWaste adds an allowance in percent, V_w = V (1 + w/100).
+//
+// Units: m³ and %. Limits: w ≥ 0. Source: NAVEDTRA 14070, figure 5-2.
+func WithWaste(volume, percent float64) float64 {
+	return volume * (1 + percent/100)
+}
+
+var WithWasteFormula = &calc.Formula{
+	ID: "with-waste", Title: calc.Text("Volume with waste"), Expr: "V*(1 + w/100)",
+	Result: cubic("V_w", sayWithWaste),
+	Vars:   []calc.Var{cubic("V", sayNet), {Symbol: "w", Meaning: calc.Text("waste"), Unit: "%", US: "%"}},
+	Fn:     calc.Func2(WithWaste), Go: "geometry.WithWaste", Source: "navedtra",
+}
+
+// InCubicYards divides by the 27 ft³ of a cubic yard.
+//
+// Limits: none, exact. Source: NIST SP 811, table of units.
+func InCubicYards(v CubicFeet) CubicYards { return CubicYards(v / 27) }
+
+var InCubicYardsFormula = &calc.Formula{
+	ID: "cubic-yards", Title: calc.Text("Cubic feet to cubic yards"), Expr: "V/27",
+	Result: calc.Var{Symbol: "V_y", Meaning: calc.Text("volume in cubic yards"), Unit: "yd³"},
+	Vars:   []calc.Var{{Symbol: "V", Meaning: calc.Text("volume in cubic feet"), Unit: "ft³"}},
+	Fn:     calc.FuncN(func(v []float64) float64 { return float64(InCubicYards(CubicFeet(v[0]))) }), Go: "geometry.InCubicYards", Source: "sp811",
+}
+
+// RoundUp is the order: the smallest whole number of steps that holds the
+// volume, V_o = ⌈V / s⌉ s.
+//
+// Units: any, the same for both. Limits: s > 0. Source: rounding down runs
+// short, as the printed 21 yd³ of NAVEDTRA 14070 does.
+func RoundUp(volume, step float64) float64 {
+	return math.Ceil(volume/step-stepSlack) * step
+}
+
+// Loads is the number of trucks an order fills, N = ⌈V_o / T⌉.
+//
+// Units: any, the same for both. Limits: T > 0. Source: ready-mix producer's
+// guide "Calculating truck requirements".
+func Loads(order, truck float64) float64 {
+	return math.Ceil(order/truck - stepSlack)
+}
+
+var LoadsFormula = &calc.Formula{
+	ID: "loads", Title: calc.Text("Number of loads"), Expr: "ceil(V_o/T)",
+	Result: calc.Var{Symbol: "N", Meaning: sayLoads},
+	Vars:   []calc.Var{delivered("V_o", sayOrder), delivered("T", sayTruck)},
+	Fn:     calc.Func2(Loads), Go: "geometry.Loads", Source: "loads",
+}
+
+// LastLoad is what is left for the last truck, V_l = V_o − (N − 1) T.
+//
+// Units: any, the same throughout. Limits: N = Loads. Source: arithmetic.
+func LastLoad(order, loads, truck float64) float64 {
+	return order - float64((loads-1)*truck)
+}
+
+var LastLoadFormula = &calc.Formula{
+	ID: "last-load", Title: calc.Text("Last load"), Expr: "V_o - (N - 1)*T",
+	Result: delivered("V_l", calc.Text("last load")),
+	Vars: []calc.Var{delivered("V_o", sayOrder), {Symbol: "N", Meaning: sayLoads},
+		delivered("T", sayTruck)},
+	Fn: calc.Func3(LastLoad), Go: "geometry.LastLoad", Source: "practice",
+}
+
+// Extra is what an order holds over the net volume, in percent of the net
+// volume, p = 100 (V_o − V) / V.
+//
+// Units: m³, %. Limits: V > 0. Source: Concrete Construction, "Yield problems
+// and waste allowance".
+func Extra(order, net float64) float64 {
+	return 100 * (order - net) / net
+}
+
+var ExtraFormula = &calc.Formula{
+	ID: "extra", Title: calc.Text("Order over net volume"), Expr: "100*(V_o - V)/V",
+	Result: calc.Var{Symbol: "p", Meaning: calc.Text("waste and rounding together"), Unit: "%", US: "%"},
+	Vars:   []calc.Var{delivered("V_o", sayOrder), delivered("V", sayNet)},
+	Fn:     calc.Func2(Extra), Go: "geometry.Extra", Source: "waste",
+}
+
+func cubic(symbol string, meaning calc.Text) calc.Var {
+	return calc.Var{Symbol: symbol, Meaning: meaning, Unit: "m³", US: "ft³"}
+}
+
+func long(symbol string, meaning calc.Text) calc.Var {
+	return calc.Var{Symbol: symbol, Meaning: meaning, Unit: "m", US: "ft"}
+}
+
+// delivered is a volume in yards for a reader of US units.
+func delivered(symbol string, meaning calc.Text) calc.Var {
+	return calc.Var{Symbol: symbol, Meaning: meaning, Unit: "m³", US: "yd³"}
+}
+
+var OrderYardsFormula = orderIn("order-yd", calc.Text("Order, rounded up, in cubic yards"), "yd³")
+
+var OrderMetresFormula = orderIn("order-m", calc.Text("Order, rounded up, in cubic metres"), "m³")
+
+// orderIn is the order in the unit the plant sells in, whoever reads it.
+func orderIn(id string, title calc.Text, unit string) *calc.Formula {
+	return &calc.Formula{
+		ID: id, Title: title, Expr: "ceil(V/s)*s",
+		Result: calc.Var{Symbol: "V_o", Meaning: sayOrder, Unit: unit},
+		Vars: []calc.Var{{Symbol: "V", Meaning: sayWithWaste, Unit: unit},
+			{Symbol: "s", Meaning: calc.Text("step the plant sells in"), Unit: unit}},
+		Fn: calc.Func2(RoundUp), Go: "geometry.RoundUp", Source: "navedtra",
+	}
 }

@@ -1,93 +1,68 @@
 package placing
 
 import (
+	"math"
+
 	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
 )
 
-// PumpLine tells what pump line, hose and hopper hold, what the hanging hose
-// weighs, what the prime takes and what to order on top. Volumes stand in
-// both units, as on the order.
-var PumpLine = &calc.Calculator{
-	ID:       "pump-line",
-	Title:    calc.Text("Pump line, hose and prime"),
-	Purpose:  calc.Text("What line and hopper hold, what the hose weighs, the prime, and what to order on top."),
-	In:       lineIn,
-	Out:      lineOut,
-	Formulas: []*calc.Formula{lineVolume, primeOf, hoseWeight, hangingOf},
-	Sources:  lineSources,
-	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Air or a plug in the line makes the end hose whip. Stand beyond its reach at priming, at each restart and after a blockage.")},
-		{Level: calc.LevelWarning, Text: calc.Text("Never open a coupling under pressure. The pump maker and the operator say how it is done.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Prime and the first watery concrete never go into the wall. Catch them in a box or on a sheet.")},
-	},
-	Tables:  lineTables,
-	Compute: computeLine,
-	Draw:    drawLine,
+const (
+	meansBore = calc.Text("inside diameter")
+	meansHose = calc.Text("filled hose")
+	meansPipe = calc.Text("length of the line")
+)
+
+// LineVolume is what a line of inside diameter d and length L holds,
+// π/4·d²·L. Any unit of length. Source: geometry.
+func LineVolume(bore, length float64) float64 {
+	return math.Pi / 4 * math.Pow(bore, 2) * length
 }
 
-const whyBore = calc.Text("Concrete lines measure 1.5 to 8 in (40 to 200 mm).")
-
-var lineIn = []calc.Field{
-	{ID: "lines", Kind: calc.Rows, MinRows: 1, MaxRows: 8, Usual: "5 in | 100 ft; 4 in | 25 ft; 3 in | 12 ft", Label: calc.Text("Pipes and hoses"),
-		Help: calc.Text("One row for each size, from the pump to the end hose."), Cols: []calc.Field{
-			{ID: "bore", Display: &displays.Part, Label: calc.Text("Inside diameter"),
-				Min: &calc.Limit{At: 1.5, Unit: "in", Why: whyBore}, Max: &calc.Limit{At: 8, Unit: "in", Why: whyBore}},
-			{ID: "length", Display: &displays.Height, Label: calc.Text("Length"),
-				Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.LeaveOut}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.CheckUnit}},
-		}},
-	{ID: "hopper", Display: &small, Usual: "0.5 yd³", Label: calc.Text("Concrete left in the hopper"),
-		Help: calc.Text("The pump must not suck air. Ask the operator."),
-		Min:  &calc.Limit{At: 0, Unit: "yd³", Why: displays.NotMinus}, Max: &calc.Limit{At: 2, Unit: "yd³", Why: displays.CheckUnit}},
-	{ID: "at-end", Kind: calc.Choice, Usual: "waste", Label: calc.Text("What is in the line at last"), Options: []calc.Option{
-		{ID: "waste", Label: calc.Text("Is washed out as waste")},
-		{ID: "placed", Label: calc.Text("Is pushed out into the wall")},
-	}},
-	{ID: "hose", Display: &displays.Part, Usual: "3 in", Label: calc.Text("End hose, inside diameter"),
-		Min: &calc.Limit{At: 1.5, Unit: "in", Why: whyBore}, Max: &calc.Limit{At: 8, Unit: "in", Why: whyBore}},
-	{ID: "hanging", Display: &displays.Height, Usual: "12 ft", Label: calc.Text("Length of hose that hangs"),
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 100, Unit: "ft", Why: displays.CheckUnit}},
-	{ID: "empty", Display: &perLength, Usual: "4 lb/ft", Label: calc.Text("Weight of the empty hose"),
-		Help: calc.Text("From the hose maker. Zero: concrete alone."),
-		Min:  &calc.Limit{At: 0, Unit: "lb/ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 30, Unit: "lb/ft", Why: displays.CheckUnit}},
-	{ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: calc.Text("Unit weight of concrete"),
-		Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit}},
-	{ID: "stone", Display: &displays.Part, Usual: "3/8 in", Label: calc.Text("Largest stone in the mix"),
-		Min: &calc.Limit{At: 0.125, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}},
+var LineVolumeFormula = &calc.Formula{
+	ID: "volume", Title: calc.Text("Volume in a line"), Expr: "pi/4*d^2*L",
+	Result: calc.Var{Symbol: "V", Meaning: calc.Text("volume in the line"), Unit: "m³", US: "ft³"},
+	Vars:   []calc.Var{{Symbol: "d", Meaning: meansBore, Unit: "m", US: "ft"}, {Symbol: "L", Meaning: meansPipe, Unit: "m", US: "ft"}},
+	Fn:     calc.Func2(LineVolume), Go: "placing.LineVolume", Source: "geometry",
 }
 
-var lineOut = []calc.Field{
-	{ID: "extra-yd", Display: &displays.CubicYardsUp, Lead: true, Label: calc.Text("Order on top, yd³")},
-	{ID: "extra-m", Display: &displays.CubicMetresUp, Lead: true, Label: calc.Text("Order on top, m³")},
-	{ID: "hanging-mass", Display: &displays.MassUp, Lead: true, Label: calc.Text("The hanging hose, filled")},
-	{ID: "hose-mass", Display: &perLength, Label: calc.Text("Filled hose, by length")},
-	{ID: "line-yd", Display: &displays.CubicYards, Label: calc.Text("In line and hose, yd³")},
-	{ID: "line-m", Display: &displays.CubicMetres, Label: calc.Text("In line and hose, m³")},
-	{ID: "held-yd", Display: &displays.CubicYards, Label: calc.Text("With the hopper, yd³")},
-	{ID: "held-m", Display: &displays.CubicMetres, Label: calc.Text("With the hopper, m³")},
-	{ID: "prime-least-yd", Display: &displays.CubicYardsUp, Label: calc.Text("Grout to prime, least, yd³")},
-	{ID: "prime-least-m", Display: &displays.CubicMetresUp, Label: calc.Text("Grout to prime, least, m³")},
-	{ID: "prime-most-yd", Display: &displays.CubicYardsUp, Label: calc.Text("Grout to prime, most, yd³")},
-	{ID: "prime-most-m", Display: &displays.CubicMetresUp, Label: calc.Text("Grout to prime, most, m³")},
+// HoseWeight is concrete and hose together for each length of hose,
+// π/4·d²·w + e, with e the weight of the empty hose. Any coherent units.
+// Source: Concrete Construction, "Concrete pumping".
+func HoseWeight(bore, weight, empty float64) float64 {
+	return float64(math.Pi/4*math.Pow(bore, 2)*weight) + empty
 }
 
-var lineSources = []calc.Source{
-	{ID: "hose", Author: "Concrete Construction", Title: "Concrete pumping", Where: "10 ft of 2-1/2 in hose hold about 50 lb; hoses to 2-1/2 in: 3/8 in stone only", Status: calc.Confirmed,
-		Link: "https://ro.scribd.com/document/364505809/"},
-	{ID: "whip", Author: "American Concrete Pumping Association", Title: "Hose whipping bulletin", Where: "as quoted in Concrete Construction, pump safety: stand beyond the hose's length", Status: calc.Secondary,
-		Link: "http://www.concreteconstruction.net/business/management/safety-matters-concrete-pump-safety_o"},
-	{ID: "prime", Title: "A film of 1/4 to 1/2 in (6 to 13 mm) of grout; 1 yd³ for 1000 ft of 5 in line as in ACI 304.2R", Where: "start of pumping, not read", Status: calc.Memory},
-	{ID: "third", Author: "ACI Committee 304", Title: "Placing Concrete by Pumping Methods, ACI 304.2R", Where: "largest stone: a third of the smallest diameter", Status: calc.Memory},
-	{ID: "niosh", Author: "NIOSH", Title: "Revised lifting equation", Year: "1994", Where: "load constant 51 lb (23 kg)", Status: calc.Memory},
-	{ID: "geometry", Title: "Volume of a pipe", Where: "geometry", Status: calc.CommonPractice},
+var HoseWeightFormula = &calc.Formula{
+	ID: "hose", Title: calc.Text("Filled hose, by length"), Expr: "pi/4*d^2*w + e",
+	Result: calc.Var{Symbol: "m", Meaning: meansHose, Unit: "kg/m", US: "lb/ft"},
+	Vars: []calc.Var{{Symbol: "d", Meaning: meansBore, Unit: "m", US: "ft"},
+		{Symbol: "w", Meaning: calc.Text("unit weight of the concrete"), Unit: "kg/m³", US: "lb/ft³"},
+		{Symbol: "e", Meaning: calc.Text("empty hose"), Unit: "kg/m", US: "lb/ft"}},
+	Fn: calc.Func3(HoseWeight), Go: "placing.HoseWeight", Source: "hose",
 }
 
-var lineTables = []calc.Table{
-	{ID: "volume", Title: calc.Text("Cubic yards in a line, by inside diameter and length"), Out: "line-yd", Down: calc.Axis{Path: "lines.1.bore", US: []string{"2 in", "2.5 in", "3 in", "4 in", "5 in"}, Metric: []string{"50 mm", "65 mm", "80 mm", "100 mm", "125 mm"}},
-		Across: calc.Axis{Path: "lines.1.length", US: []string{"25 ft", "50 ft", "100 ft", "150 ft", "200 ft"}, Metric: []string{"10 m", "20 m", "30 m", "40 m", "60 m"}}},
-	{ID: "mass", Title: calc.Text("Concrete in the hanging hose, by inside diameter and length"),
-		Note: calc.Text("Concrete alone, at 150 lb/ft³ (2400 kg/m³). The hose itself comes on top."), Out: "hanging-mass",
-		Set:    []calc.Entry{{Path: "empty", Text: "0"}},
-		Down:   calc.Axis{Path: "hose", US: []string{"2 in", "2.5 in", "3 in", "4 in", "5 in"}, Metric: []string{"50 mm", "65 mm", "80 mm", "100 mm", "125 mm"}},
-		Across: calc.Axis{Path: "hanging", US: []string{"6 ft", "10 ft", "12 ft", "16 ft", "20 ft"}, Metric: []string{"2 m", "3 m", "4 m", "5 m", "6 m"}}},
+// Hanging is the mass of a hanging length of hose, m·l. Any coherent units.
+func Hanging(perLength, length float64) float64 { return perLength * length }
+
+var HangingFormula = &calc.Formula{
+	ID: "hanging", Title: calc.Text("The hanging hose"), Expr: "m*l",
+	Result: calc.Var{Symbol: "M", Meaning: calc.Text("mass that hangs"), Unit: "kg", US: "lb"},
+	Vars: []calc.Var{{Symbol: "m", Meaning: meansHose, Unit: "kg/m", US: "lb/ft"},
+		{Symbol: "l", Meaning: calc.Text("length that hangs"), Unit: "m", US: "ft"}},
+	Fn: calc.Func2(Hanging), Go: "placing.Hanging", Source: "hose",
+}
+
+// PrimeVolume coats the inside of a line with a film of grout, π·d·L·f. Any
+// unit of length. Limits: a film of 1/4 in. gives the 1 yd³ for 1000 ft of
+// 5 in. line of the handbooks. Source: common practice.
+func PrimeVolume(bore, length, film float64) float64 {
+	return math.Pi * bore * length * film
+}
+
+var PrimeVolumeFormula = &calc.Formula{
+	ID: "prime", Title: calc.Text("Grout that coats a line"), Expr: "pi*d*L*f",
+	Result: calc.Var{Symbol: "P", Meaning: calc.Text("grout for the prime"), Unit: "m³", US: "ft³"},
+	Vars: []calc.Var{{Symbol: "d", Meaning: meansBore, Unit: "m", US: "ft"}, {Symbol: "L", Meaning: meansPipe, Unit: "m", US: "ft"},
+		{Symbol: "f", Meaning: calc.Text("film of grout"), Unit: "m", US: "ft"}},
+	Fn: calc.Func3(PrimeVolume), Go: "placing.PrimeVolume", Source: "prime",
 }

@@ -1,122 +1,99 @@
 package placing
 
 import (
+	"math"
+
 	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
 )
 
-// RateOfRise tells how fast the wall rises, at the hose and on average, and
-// whether the hose comes round again before the lift below stiffens.
-var RateOfRise = &calc.Calculator{
-	ID:       "rate-of-rise",
-	Title:    calc.Text("Rate of rise and coming round"),
-	Purpose:  calc.Text("Shows how fast the wall rises, and if the hose comes round before the lift below stiffens."),
-	In:       riseIn,
-	Out:      riseOut,
-	Formulas: []*calc.Formula{riseOf, flowFor, liftTime, ageOnReturn, longestLoop, liftCount},
-	Sources:  riseSources,
-	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("A form that opens buries and crushes. Stand clear of the wall below the hose. Stop at the first bulge or crack.")},
-		{Level: calc.LevelWarning, Text: calc.Text("The form maker's data, the engineer and the local code set the lift and the rise. This page does not.")},
-		{Level: calc.LevelNotice, Text: calc.Text("No document gives one setting time. Heat, wind and mix change it. The vibrator test has the last word.")},
-	},
-	Tables:  riseTables,
-	Compute: computeRise,
-	Draw:    drawRise,
-}
-
+// What the symbols of the rise formulas mean.
 const (
-	inTime  = "in-time"
-	tooLate = "late"
-	single  = "single"
+	meansRise   = calc.Text("rise")
+	meansFlow   = calc.Text("pump rate while it runs")
+	meansLength = calc.Text("length of wall that fills")
+	meansCore   = calc.Text("core thickness")
+	meansDepth  = calc.Text("depth of the lift")
+	meansShare  = calc.Text("share of the time the pump runs")
+	meansLoop   = calc.Text("time for this depth and length")
+	meansAge    = calc.Text("age when it leaves the hose")
 )
 
-const (
-	labelAge    = calc.Text("Batch to end of discharge")
-	labelLoop   = calc.Text("Time for one lift round")
-	labelWindow = calc.Text("Setting window from batching")
-	labelReturn = calc.Text("Age when the hose is back")
-	whyWall     = calc.Text("Foam walls lie well inside. Check the unit.")
-	whyWindow   = calc.Text("Concrete for walls stiffens between these times.")
-	whyRise     = calc.Text("No wall is filled at this rate. Check the unit.")
-)
+// Rise is how fast concrete rises where a flow fills a plan area,
+// R = Q/(L·b). Any coherent units, length and core above 0.
+// Source: US Army EN5151, part C: volume per hour over plan area.
+func Rise(flow, length, core float64) float64 { return flow / (length * core) }
 
-var riseIn = []calc.Field{
-	{ID: "length", Display: &displays.Height, Usual: "140 ft", Label: calc.Text("Length of the loop"),
-		Help: calc.Text("All walls the hose goes round in one pass, by the centre line."),
-		Min:  &calc.Limit{At: 1, Unit: "ft", Why: whyWall}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "core", Display: &displays.Part, Usual: "8 in", Label: calc.Text("Core thickness"),
-		Help: calc.Text("Concrete only, without the foam."),
-		Min:  &calc.Limit{At: 2, Unit: "in", Why: whyWall}, Max: &calc.Limit{At: 36, Unit: "in", Why: whyWall}},
-	{ID: "height", Display: &displays.Height, Usual: "8 ft", Label: calc.Text("Height placed today"),
-		Min: &calc.Limit{At: 1, Unit: "ft", Why: whyWall}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.Engineer, Source: "usbr"}},
-	{ID: "lift", Display: &displays.Height, Usual: "2' 8\"", Label: calc.Text("Depth of one lift"),
-		Help: calc.Text("From the form maker's guide."),
-		Min:  &calc.Limit{At: 0.5, Unit: "ft", Why: whyWall}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.CheckUnit}},
-	{ID: "stop", Display: &displays.Height, Usual: "6 ft", Label: calc.Text("Length filled at one stop"),
-		Help: calc.Text("What rises while the hose stands in one place."),
-		Min:  &calc.Limit{At: 0.5, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
-	{ID: "rate", Display: &displays.PumpRate, Usual: "12 yd³/h", Label: calc.Text("Pump rate while it runs"),
-		Min: &calc.Limit{At: 0.2, Unit: "yd³/h", Why: whyPump}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: whyPump}},
-	{ID: "moving", Display: &displays.Percent, Usual: "75 %", Label: calc.Text("Time the pump runs"),
-		Help: calc.Text("The rest goes to trucks, moving the hose and repairs."),
-		Min:  &calc.Limit{At: 5, Unit: "%", Why: whyStill}, Max: &calc.Limit{At: 100, Unit: "%", Why: whyAll}},
-	{ID: "age", Display: &displays.Minutes, Usual: "45 min", Label: labelAge,
-		Help: calc.Text("From the batch time on the ticket of the oldest concrete in place."),
-		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 300, Unit: "min", Why: whyWindow}},
-	{ID: "window", Display: &displays.Minutes, Usual: "120 min", Label: labelWindow,
-		Help: calc.Text("Ask the plant for this mix in this weather. Hot days shorten it."),
-		Min:  &calc.Limit{At: 20, Unit: "min", Why: whyWindow}, Max: &calc.Limit{At: 600, Unit: "min", Why: whyWindow}},
-	{ID: "wanted", Display: &displays.RiseTyped, Usual: "4 ft/h", Optional: true, Label: calc.Text("Rise you want"),
-		Help: calc.Text("Gives the pump rate that goes with it."),
-		Min:  &calc.Limit{At: 0.1, Unit: "ft/h", Why: whyRise}, Max: &calc.Limit{At: 100, Unit: "ft/h", Why: whyRise}},
+var RiseFormula = &calc.Formula{
+	ID: "rise", Title: calc.Text("Rise from pump rate"), Expr: "Q/(L*b)",
+	Result: calc.Var{Symbol: "R", Meaning: meansRise, Unit: "m/h", US: "ft/h"},
+	Vars: []calc.Var{{Symbol: "Q", Meaning: meansFlow, Unit: "m³/h", US: "ft³/h"},
+		{Symbol: "L", Meaning: meansLength, Unit: "m", US: "ft"}, {Symbol: "b", Meaning: meansCore, Unit: "m", US: "ft"}},
+	Fn: calc.Func3(Rise), Go: "placing.Rise", Source: "army",
 }
 
-var riseOut = []calc.Field{
-	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The next lift"), Options: []calc.Option{
-		{ID: inTime, Label: calc.Text("Comes round in time")},
-		{ID: tooLate, Label: calc.Text("Too late: shorten the loop, retard, or plan a joint")},
-		{ID: single, Label: calc.Text("One lift only: nothing to come back to")},
-	}},
-	{ID: "rise-local", Display: &displays.Rise, Lead: true, Label: calc.Text("Rise where the hose stands")},
-	{ID: "rise-average", Display: &displays.Rise, Label: calc.Text("Average rise, whole loop"),
-		Help: calc.Text("With the pump running all the time.")},
-	{ID: "lifts", Display: &displays.Count, Exact: true, Label: calc.Text("Lifts for the height")},
-	{ID: "loop-time", Display: &minutesUp, Lead: true, Label: labelLoop,
-		Help: calc.Text("From a place to the same place again.")},
-	{ID: "stop-time", Display: &displays.Minutes, Label: calc.Text("Time at one stop, pump on")},
-	{ID: "pour-time", Display: &hoursUp, Label: calc.Text("Time for the whole height")},
-	{ID: "return-age", Display: &minutesUp, Label: labelReturn},
-	{ID: "spare", Display: &displays.MinutesAtMost, Label: calc.Text("Time to spare"),
-		Help: calc.Text("Below zero: too late by so much.")},
-	{ID: "longest", Display: &displays.HeightAtMost, Label: calc.Text("Longest loop in time")},
-	{ID: "rate-average", Display: &displays.PumpRateAtMost, Label: calc.Text("Pump rate, whole loop"),
-		Help: calc.Text("For the rise you want, if all walls rose at once.")},
-	{ID: "rate-stop", Display: &displays.PumpRateAtMost, Label: calc.Text("Pump rate, one stop"),
-		Help: calc.Text("For the rise you want while the hose stands.")},
+// Flow is the pump rate that makes a length of wall rise at r, Q = R·L·b.
+// Any coherent units. Source: algebra on Rise.
+func Flow(rise, length, core float64) float64 { return rise * length * core }
+
+var FlowFormula = &calc.Formula{
+	ID: "flow", Title: calc.Text("Pump rate for a rise"), Expr: "R*L*b",
+	Result: calc.Var{Symbol: "Q", Meaning: meansFlow, Unit: "m³/h", US: "ft³/h"},
+	Vars: []calc.Var{{Symbol: "R", Meaning: meansRise, Unit: "m/h", US: "ft/h"},
+		{Symbol: "L", Meaning: meansLength, Unit: "m", US: "ft"}, {Symbol: "b", Meaning: meansCore, Unit: "m", US: "ft"}},
+	Fn: calc.Func3(Flow), Go: "placing.Flow", Source: "army",
 }
 
-var riseSources = []calc.Source{
-	{ID: "army", Author: "US Army Engineer School", Title: "Design Forms for a Concrete Wall", Edition: "Subcourse EN5151", Where: "part C: rate of placing, plan area, whole hours", Status: calc.Confirmed},
-	{ID: "placing", Author: "US Army Engineer School", Title: "Concrete Engineering", Edition: "EN5466, ed. A", Year: "1992", Where: "placing page: 5 ft/h; step 17: time is height over rise",
-		Status: calc.Confirmed, Link: "https://armyengineer.tpub.com/EN5466A/EN5466A0119.htm"},
-	{ID: "navy", Author: "US Navy", Title: "Builder 3 & 2, NAVEDTRA 10648-G", Year: "1981", Where: "p. 7-37: 4 ft/h", Status: calc.Confirmed},
-	{ID: "aci", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Edition: "ACI 347R-14", Year: "2014", Where: "sec. 4.2.2.1: full fluid head above 15 ft/h", Status: calc.Memory},
-	{ID: "usbr", Author: "US Bureau of Reclamation", Title: "Concrete Manual", Edition: "8th ed.", Year: "1975", Where: "p. 270: walls up to 40 ft in one operation; p. 352: a running vibrator shows that no cold joint forms", Status: calc.Confirmed},
-	{ID: "joint", Author: "The Concrete Producer", Title: "How long before a cold joint?", Where: "no set time limit: the vibrator must still go in (ACI 309R-96)", Status: calc.Confirmed,
-		Link: "http://www.theconcreteproducer.com/associations/how-long-before-a-cold-joint-.aspx"},
-	{ID: "practice", Title: "Two hours from batching as a first guess; a quarter of an hour to spare; clock from the ticket", Status: calc.CommonPractice},
+// LiftTime is how long a depth of concrete takes over a length of wall,
+// T = L·b·d/(Q·m), with m the share of the time that the pump runs, 0 to 1.
+// Any coherent units. Source: US Army EN5466, step 17: height over rise.
+func LiftTime(length, core, depth, flow, share float64) float64 {
+	return length * core * depth / (flow * share)
 }
 
-var riseTables = []calc.Table{
-	{ID: "average", Title: calc.Text("Average rise by loop and pump rate"),
-		Note: calc.Text("For a core of 8 in (203 mm). Where the hose stands the wall rises much faster."),
-		Out:  "rise-average", Set: []calc.Entry{{Path: "core", Text: "8 in"}},
-		Down:   calc.Axis{Path: "length", US: []string{"60 ft", "100 ft", "140 ft", "180 ft", "220 ft"}, Metric: []string{"20 m", "30 m", "40 m", "50 m", "60 m"}},
-		Across: calc.Axis{Path: "rate", US: []string{"8", "12", "16", "20", "30"}, Metric: []string{"6", "9", "12", "15", "20"}}},
-	{ID: "round", Title: calc.Text("Time to come round by loop and pump rate"),
-		Note: calc.Text("For an 8 in (203 mm) core and a lift of 2' 8\" (0.81 m), with the pump running three quarters of the time."),
-		Out:  "loop-time", Set: []calc.Entry{{Path: "core", Text: "8 in"}},
-		Down:   calc.Axis{Path: "length", US: []string{"60 ft", "100 ft", "140 ft", "180 ft", "220 ft"}, Metric: []string{"20 m", "30 m", "40 m", "50 m", "60 m"}},
-		Across: calc.Axis{Path: "rate", US: []string{"8", "12", "16", "20", "30"}, Metric: []string{"6", "9", "12", "15", "20"}}},
+var LiftTimeFormula = &calc.Formula{
+	ID: "lift-time", Title: calc.Text("Time to fill a depth"), Expr: "L*b*d/(Q*m)",
+	Result: calc.Var{Symbol: "T", Meaning: meansLoop, Unit: "h", US: "h"},
+	Vars: []calc.Var{{Symbol: "L", Meaning: meansLength, Unit: "m", US: "ft"}, {Symbol: "b", Meaning: meansCore, Unit: "m", US: "ft"},
+		{Symbol: "d", Meaning: meansDepth, Unit: "m", US: "ft"}, {Symbol: "Q", Meaning: meansFlow, Unit: "m³/h", US: "ft³/h"},
+		{Symbol: "m", Meaning: meansShare}},
+	Fn: calc.Func5(LiftTime), Go: "placing.LiftTime", Source: "placing",
+}
+
+// LongestLoop is the length of wall whose lift takes the time that is left,
+// L = (W − a)·Q·m/(b·d): LiftTime turned round. Any coherent units; W is
+// above a. Source: algebra on LiftTime.
+func LongestLoop(window, age, flow, share, core, depth float64) float64 {
+	return (window - age) * flow * share / (core * depth)
+}
+
+var LongestLoopFormula = &calc.Formula{
+	ID: "longest", Title: calc.Text("Longest loop that comes round in time"), Expr: "(W - a)*Q*m/(b*d)",
+	Result: calc.Var{Symbol: "L", Meaning: meansLength, Unit: "m", US: "ft"},
+	Vars: []calc.Var{{Symbol: "W", Meaning: calc.Text("setting window from batching"), Unit: "h", US: "h"},
+		{Symbol: "a", Meaning: meansAge, Unit: "h", US: "h"}, {Symbol: "Q", Meaning: meansFlow, Unit: "m³/h", US: "ft³/h"},
+		{Symbol: "m", Meaning: meansShare}, {Symbol: "b", Meaning: meansCore, Unit: "m", US: "ft"}, {Symbol: "d", Meaning: meansDepth, Unit: "m", US: "ft"}},
+	Fn: calc.FuncN(func(v []float64) float64 { return LongestLoop(v[0], v[1], v[2], v[3], v[4], v[5]) }), Go: "placing.LongestLoop", Source: "practice",
+}
+
+// AgeOnReturn is how old the lift below is when the hose is back, A = a + T,
+// counted from the batch time on the ticket. Any unit of time.
+// Source: common practice.
+func AgeOnReturn(age, loop float64) float64 { return age + loop }
+
+var AgeOnReturnFormula = &calc.Formula{
+	ID: "return-age", Title: calc.Text("Age of the lift below on return"), Expr: "a + T",
+	Result: calc.Var{Symbol: "A", Meaning: calc.Text("age of the lift below"), Unit: "min", US: "min"},
+	Vars:   []calc.Var{{Symbol: "a", Meaning: meansAge, Unit: "min", US: "min"}, {Symbol: "T", Meaning: meansLoop, Unit: "min", US: "min"}},
+	Fn:     calc.Func2(AgeOnReturn), Go: "placing.AgeOnReturn", Source: "practice",
+}
+
+// Lifts is the number of lifts for a height, N = ⌈H/d⌉. Any unit of length;
+// the depth is above 0. Source: arithmetic.
+func Lifts(height, depth float64) float64 { return math.Ceil(height/depth - calc.Slack) }
+
+var LiftsFormula = &calc.Formula{
+	ID: "lifts", Title: calc.Text("Lifts for the height"), Expr: "ceil(H/d)",
+	Result: calc.Var{Symbol: "N", Meaning: calc.Text("number of lifts")},
+	Vars:   []calc.Var{{Symbol: "H", Meaning: calc.Text("height placed"), Unit: "m", US: "ft"}, {Symbol: "d", Meaning: meansDepth, Unit: "m", US: "ft"}},
+	Fn:     calc.Func2(Lifts), Go: "placing.Lifts", Source: "practice",
 }

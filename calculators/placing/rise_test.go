@@ -1,10 +1,8 @@
 package placing
 
 import (
-	"math"
 	"testing"
 
-	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
 )
 
@@ -16,71 +14,5 @@ func TestRiseInverse(t *testing.T) {
 	calctest.NearBy(t, "twice the length, twice the time", LiftTime(80, 0.2, 0.8, 9, 0.7), 2*LiftTime(40, 0.2, 0.8, 9, 0.7), 1e-12)
 	for _, c := range []struct{ height, depth, want float64 }{{8, 4, 2}, {8, 8.0 / 3, 3}, {8.1, 4, 3}, {2.4, 0.8, 3}, {1, 4, 1}} {
 		calctest.NearBy(t, "lifts", Lifts(c.height, c.depth), c.want, 0)
-	}
-}
-
-// The verdict turns exactly where the age on return passes the window: a lift
-// of 81 ft³ at 81 ft³/h takes one hour.
-func TestVerdictTurns(t *testing.T) {
-	job := []string{"length=81 ft", "core=12 in", "height=8 ft", "lift=1 ft", "rate=3 yd³/h", "moving=100 %", "stop=6 ft"}
-	for _, c := range []struct {
-		age, window, want  string
-		tight, late, stale bool
-	}{
-		{"60 min", "120 min", inTime, true, false, false},
-		{"60 min", "119 min", tooLate, false, true, false},
-		{"45 min", "120 min", inTime, false, false, false},
-		{"45.1 min", "120 min", inTime, true, false, false},
-		{"120 min", "120 min", tooLate, false, false, true},
-	} {
-		res := calctest.Run(t, RateOfRise, append(job, "age="+c.age, "window="+c.window)...)
-		if got := res.Out.Choice("verdict"); got != c.want || calctest.Noted(res, noteTight) != c.tight || calctest.Noted(res, noteLate) != c.late || calctest.Noted(res, noteStale) != c.stale {
-			t.Errorf("age %s, window %s: %s, notes %v", c.age, c.window, got, res.Notes)
-		}
-		if !calctest.Noted(res, noteAlive) {
-			t.Error("the vibrator test is not told")
-		}
-	}
-	res := calctest.Run(t, RateOfRise, append(job, "age=60 min", "window=119 min")...)
-	if longest := calc.From(res.Out.Num("longest"), "ft"); math.Abs(longest-81*59.0/60) > 1e-6 {
-		t.Errorf("longest loop %v ft", longest)
-	}
-	again := calctest.Run(t, RateOfRise, append(job[1:6], "length=79.65 ft", "age=60 min", "window=119 min")...)
-	if again.Out.Choice("verdict") != inTime {
-		t.Error("the longest loop does not come round in time")
-	}
-}
-
-// The limits of ACI 347 (15 ft/h) and US Army EN5466 (5 ft/h) are open: at
-// the limit nothing is said, just above it is.
-func TestRiseLimits(t *testing.T) {
-	for _, c := range []struct {
-		inputs      []string
-		fluid, fast bool
-	}{
-		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=5 yd³/h"}, false, false},
-		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=5.01 yd³/h"}, false, true},
-		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=15 yd³/h"}, false, true},
-		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=15.01 yd³/h"}, true, true},
-		{[]string{"length=270 ft", "stop=2 ft", "core=12 in", "rate=15 yd³/h"}, true, false},
-	} {
-		res := calctest.Run(t, RateOfRise, c.inputs...)
-		if calctest.Noted(res, noteFluid) != c.fluid || calctest.Noted(res, noteFast) != c.fast {
-			t.Errorf("%v: %v", c.inputs, res.Notes)
-		}
-	}
-}
-
-func TestRiseEdges(t *testing.T) {
-	if res := calctest.Run(t, RateOfRise, "length=5 ft", "stop=6 ft"); res.State != calc.Refused || !calctest.Noted(res, refuseStop) {
-		t.Error("a stop longer than the loop is not refused")
-	}
-	res := calctest.Run(t, RateOfRise, "height=8 ft", "lift=10 ft")
-	if res.Out.Choice("verdict") != single || res.Out.Num("lifts") != 1 || res.Out.Has("spare") || calctest.Noted(res, noteAlive) {
-		t.Errorf("one lift: %v", res.Notes)
-	}
-	calctest.NearBy(t, "one lift is the whole height", res.Out.Num("loop-time"), res.Out.Num("pour-time"), 1e-12)
-	if res := calctest.Run(t, RateOfRise, "wanted="); res.Out.Has("rate-stop") || res.Out.Has("rate-average") {
-		t.Error("a pump rate without a wanted rise")
 	}
 }

@@ -1,99 +1,121 @@
 package placing
 
 import (
+	"math"
+
 	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
 )
 
-// TruckSpacing tells how many trucks keep the pump fed, how far apart they
-// come and how old the concrete is when the last of a truck is out.
-var TruckSpacing = &calc.Calculator{
-	ID:       "truck-spacing",
-	Title:    calc.Text("Truck spacing"),
-	Purpose:  calc.Text("How many trucks keep the pump fed, how far apart they come, and how old the concrete gets."),
-	In:       trucksIn,
-	Out:      trucksOut,
-	Formulas: []*calc.Formula{spacingOf, cycleOf, loadCount, truckCount, ageAtEnd, pumpWait, truckWait},
-	Sources:  trucksSources,
-	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("A truck that backs up crushes. One guide in the driver's mirror, nobody between truck and pump.")},
-		{Level: calc.LevelNotice, Text: calc.Text("ASTM C94 once stopped discharge at 90 min or 300 drum turns. Since 2021 the purchaser or the plant states a limit. Read the ticket.")},
-		{Level: calc.LevelNotice, Text: calc.Text("The form maker and the engineer set the rise, and so the pump rate. More trucks must not push it up.")},
-	},
-	Tables:  trucksTables,
-	Compute: computeTrucks,
-	Draw:    drawTrucks,
-}
-
+// What the symbols of the truck formulas mean.
 const (
-	fed     = "fed"
-	starved = "starved"
+	meansCycle   = calc.Text("round trip of a truck")
+	meansSpacing = calc.Text("time between trucks")
+	meansTrucks  = calc.Text("trucks on the job")
+	meansLoads   = calc.Text("loads")
+	meansTruck   = calc.Text("volume of one load")
+	meansLoad    = calc.Text("loading")
+	meansCheck   = calc.Text("check and rinse")
+	meansHaul    = calc.Text("drive to the site")
+	meansWait    = calc.Text("wait and slump check")
+	meansUnload  = calc.Text("discharge")
 )
 
-var trucksIn = []calc.Field{
-	{ID: "order", Display: &displays.Volume, Usual: "27 yd³", Label: calc.Text("Order"),
-		Min: &calc.Limit{Unit: "yd³", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "yd³", Why: displays.OneJob}},
-	{ID: "truck", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("Volume of one load"),
-		Min: &calc.Limit{At: 0.5, Unit: "yd³", Why: whyTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: whyTruck}},
-	{ID: "rate", Display: &displays.PumpRate, Usual: "18 yd³/h", Label: calc.Text("Pump rate, stops included"),
-		Help: calc.Text("What really leaves a truck in an hour, moving the hose included."),
-		Min:  &calc.Limit{At: 0.5, Unit: "yd³/h", Why: whyPump}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: whyPump}},
-	{ID: "load", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("Loading at the plant"),
-		Min: &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: displays.CheckUnit}},
-	{ID: "check", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("Check and rinse there"),
-		Min: &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: displays.CheckUnit}},
-	{ID: "haul", Display: &displays.Minutes, Usual: "20 min", Label: calc.Text("Drive to the site"),
-		Min: &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 240, Unit: "min", Why: displays.CheckUnit}},
-	{ID: "wait", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("Wait and slump check"),
-		Help: calc.Text("On site, before the first concrete is out."),
-		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: displays.CheckUnit}},
-	{ID: "wash", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("Washing out"),
-		Min: &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: displays.CheckUnit}},
-	{ID: "back", Display: &displays.Minutes, Optional: true, Label: calc.Text("Drive back"),
-		Help: calc.Text("Empty: as long as the drive to the site."),
-		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 240, Unit: "min", Why: displays.CheckUnit}},
-	{ID: "have", Display: &displays.Count, Whole: true, Optional: true, Label: calc.Text("Trucks you can get"),
-		Help: calc.Text("Empty: as many as it takes."),
-		Min:  &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 100, Why: displays.CheckCount}},
-	{ID: "limit", Display: &displays.Minutes, Usual: "90 min", Label: calc.Text("Discharge limit"),
-		Help: calc.Text("From the ticket or the specification, counted from batching."),
-		Min:  &calc.Limit{At: 20, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 600, Unit: "min", Why: displays.CheckUnit, Source: "c94-21"}},
+// Spacing is the time from one truck to the next that keeps the pump fed,
+// s = V/Q: the time the pump takes to empty one. Any coherent units.
+// Source: ready-mix producer's guide "Calculating truck requirements".
+func Spacing(truck, flow float64) float64 { return truck / flow }
+
+var SpacingFormula = &calc.Formula{
+	ID: "spacing", Title: calc.Text("Time between trucks"), Expr: "V/Q",
+	Result: calc.Var{Symbol: "s", Meaning: meansSpacing, Unit: "h", US: "h"},
+	Vars: []calc.Var{{Symbol: "V", Meaning: meansTruck, Unit: "m³", US: "yd³"},
+		{Symbol: "Q", Meaning: calc.Text("pump rate, stops included"), Unit: "m³/h", US: "yd³/h"}},
+	Fn: calc.Func2(Spacing), Go: "placing.Spacing", Source: "guide",
 }
 
-var trucksOut = []calc.Field{
-	{ID: "trucks", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Trucks that keep it fed")},
-	{ID: "spacing", Display: &displays.Minutes, Lead: true, Label: calc.Text("One truck every")},
-	{ID: "age-last", Display: &minutesUp, Lead: true, Label: calc.Text("Age, last out of a truck")},
-	{ID: "age-first", Display: &minutesUp, Label: calc.Text("Age, first out of a truck")},
-	{ID: "feed", Kind: calc.Choice, Label: calc.Text("With the trucks you get"), Options: []calc.Option{
-		{ID: fed, Label: calc.Text("The pump never waits")},
-		{ID: starved, Label: calc.Text("The pump waits for trucks")},
-	}},
-	{ID: "pump-wait", Display: &minutesUp, Label: calc.Text("Pump waits, each truck")},
-	{ID: "truck-wait", Display: &minutesUp, Label: calc.Text("Truck waits, each trip"),
-		Help: calc.Text("Best spent empty, at the plant.")},
-	{ID: "real-rate", Display: &displays.PumpRateAtMost, Label: calc.Text("Rate the trucks allow")},
-	{ID: "cycle", Display: &displays.Minutes, Label: calc.Text("Round trip of a truck")},
-	{ID: "per-pump", Display: &displays.Factor, Label: calc.Text("Round trip over spacing"),
-		Help: calc.Text("Rounded up, it is the number of trucks.")},
-	{ID: "loads", Display: &displays.Count, Exact: true, Label: calc.Text("Loads")},
+// Cycle is a truck's round trip: load + check + haul + wait + discharge +
+// wash + return, all in one unit of time. Source: as Spacing.
+func Cycle(load, check, haul, wait, discharge, wash, back float64) float64 {
+	return load + check + haul + wait + discharge + wash + back
 }
 
-var trucksSources = []calc.Source{
-	{ID: "guide", Author: "Ready-mix producer's guide", Title: "Calculating truck requirements", Where: "worked example: 65 min round trip, 7 trucks", Status: calc.Confirmed,
-		Link: "http://www.lafarge-na.com/wps/portal/na/en/3_A_11_1-Calculating_Truck_Requirements"},
-	{ID: "c94-old", Author: "ASTM", Title: "C94, ready-mixed concrete", Edition: "older editions", Where: "sec. 10.7: 1.5 h or 300 drum turns, as quoted in Concrete Construction", Status: calc.Secondary,
-		Link: "http://www.concreteconstruction.net/how-to/hold-the-deliveries_o"},
-	{ID: "c94-21", Author: "ASTM", Title: "C94, ready-mixed concrete", Edition: "C94-21", Year: "2021", Where: "sec. 6.1.10 and 12.9: no default limit, purchaser or plant states it on the ticket", Status: calc.Secondary,
-		Link: "https://www.concretepumpers.com/acpa-news/2022/06/21/change-astm-c94-21-time-limit"},
-	{ID: "practice", Title: "Waiting of pump and trucks by arithmetic; a warning within a quarter of an hour of the limit", Status: calc.CommonPractice},
+var CycleFormula = &calc.Formula{
+	ID: "cycle", Title: calc.Text("Round trip"), Expr: "t_l + t_c + t_h + t_w + t_d + t_r + t_b",
+	Result: calc.Var{Symbol: "C", Meaning: meansCycle, Unit: "min", US: "min"},
+	Vars: []calc.Var{{Symbol: "t_l", Meaning: meansLoad, Unit: "min", US: "min"}, {Symbol: "t_c", Meaning: meansCheck, Unit: "min", US: "min"},
+		{Symbol: "t_h", Meaning: meansHaul, Unit: "min", US: "min"}, {Symbol: "t_w", Meaning: meansWait, Unit: "min", US: "min"},
+		{Symbol: "t_d", Meaning: meansUnload, Unit: "min", US: "min"},
+		{Symbol: "t_r", Meaning: calc.Text("washing out"), Unit: "min", US: "min"},
+		{Symbol: "t_b", Meaning: calc.Text("drive back"), Unit: "min", US: "min"}},
+	Fn: calc.FuncN(func(v []float64) float64 { return Cycle(v[0], v[1], v[2], v[3], v[4], v[5], v[6]) }), Go: "placing.Cycle", Source: "guide",
 }
 
-var trucksTables = []calc.Table{
-	{ID: "spacing", Title: calc.Text("Time between trucks by load and pump rate"), Out: "spacing",
-		Down: calc.Axis{Path: "truck", US: []string{"6", "7", "8", "9", "10"}, Metric: []string{"5", "6", "7", "8", "9"}}, Across: calc.Axis{Path: "rate", US: []string{"10", "15", "20", "30", "40"}, Metric: []string{"8", "12", "16", "24", "30"}}},
-	{ID: "trucks", Title: calc.Text("Trucks that keep the pump fed, by drive and pump rate"),
-		Note: calc.Text("For 9 yd³ (7 m³) loads and 20 min at plant and site beside the drive and discharge."), Out: "trucks",
-		Set:  []calc.Entry{{Path: "order", Text: "500 yd³"}, {Path: "truck", Text: "9 yd³"}},
-		Down: calc.Axis{Path: "haul", US: []string{"10", "20", "30", "40", "50"}}, Across: calc.Axis{Path: "rate", US: []string{"10", "15", "20", "30", "40"}, Metric: []string{"8", "12", "16", "24", "30"}}},
+// Trucks is how many keep the pump fed, n = min(⌈C/s⌉, loads). Cycle and
+// spacing in one unit of time, spacing above 0. Source: as Spacing.
+func Trucks(cycle, spacing, loads float64) float64 {
+	return math.Min(math.Ceil(cycle/spacing-calc.Slack), loads)
+}
+
+var TrucksFormula = &calc.Formula{
+	ID: "trucks", Title: calc.Text("Trucks that keep the pump fed"), Expr: "min(ceil(C/s), N)",
+	Result: calc.Var{Symbol: "n", Meaning: meansTrucks},
+	Vars: []calc.Var{{Symbol: "C", Meaning: meansCycle, Unit: "min", US: "min"}, {Symbol: "s", Meaning: meansSpacing, Unit: "min", US: "min"},
+		{Symbol: "N", Meaning: meansLoads}},
+	Fn: calc.Func3(Trucks), Go: "placing.Trucks", Source: "guide",
+	Limits: calc.Text("One truck pulls up as the last one leaves."),
+}
+
+// Loads is the number of truck loads of an order, N = ⌈V_o/V⌉. Any unit of
+// volume. Source: as Spacing.
+func Loads(order, truck float64) float64 { return math.Ceil(order/truck - calc.Slack) }
+
+var LoadsFormula = &calc.Formula{
+	ID: "loads", Title: calc.Text("Loads"), Expr: "ceil(V_o/V)",
+	Result: calc.Var{Symbol: "N", Meaning: meansLoads},
+	Vars:   []calc.Var{{Symbol: "V_o", Meaning: calc.Text("order"), Unit: "m³", US: "yd³"}, {Symbol: "V", Meaning: meansTruck, Unit: "m³", US: "yd³"}},
+	Fn:     calc.Func2(Loads), Go: "placing.Loads", Source: "guide",
+}
+
+// AgeAtEnd is the age of the last concrete out of a truck: load + check +
+// haul + wait + discharge, all in one unit of time. The clock of ASTM C94
+// starts when water meets cement, so at loading.
+func AgeAtEnd(load, check, haul, wait, discharge float64) float64 {
+	return load + check + haul + wait + discharge
+}
+
+var AgeAtEndFormula = &calc.Formula{
+	ID: "age", Title: calc.Text("Age of the last concrete out"), Expr: "t_l + t_c + t_h + t_w + t_d",
+	Result: calc.Var{Symbol: "A", Meaning: calc.Text("age at the end of discharge"), Unit: "min", US: "min"},
+	Vars: []calc.Var{{Symbol: "t_l", Meaning: meansLoad, Unit: "min", US: "min"}, {Symbol: "t_c", Meaning: meansCheck, Unit: "min", US: "min"},
+		{Symbol: "t_h", Meaning: meansHaul, Unit: "min", US: "min"}, {Symbol: "t_w", Meaning: meansWait, Unit: "min", US: "min"},
+		{Symbol: "t_d", Meaning: meansUnload, Unit: "min", US: "min"}},
+	Fn: calc.Func5(AgeAtEnd), Go: "placing.AgeAtEnd", Source: "c94-old",
+}
+
+// PumpWait is how long the pump stands for each truck when n trucks go round,
+// max(0, C/n − s). Any unit of time, n above 0. Source: arithmetic.
+func PumpWait(cycle, trucks, spacing float64) float64 {
+	return math.Max(0, cycle/trucks-spacing)
+}
+
+var PumpWaitFormula = &calc.Formula{
+	ID: "pump-wait", Title: calc.Text("Pump waits for each truck"), Expr: "max(0, C/n - s)",
+	Result: calc.Var{Symbol: "w_p", Meaning: calc.Text("pump stands"), Unit: "min", US: "min"},
+	Vars: []calc.Var{{Symbol: "C", Meaning: meansCycle, Unit: "min", US: "min"}, {Symbol: "n", Meaning: meansTrucks},
+		{Symbol: "s", Meaning: meansSpacing, Unit: "min", US: "min"}},
+	Fn: calc.Func3(PumpWait), Go: "placing.PumpWait", Source: "practice",
+}
+
+// TruckWait is how long each truck stands in a round trip when n trucks go
+// round, max(0, n·s − C). Any unit of time. Source: arithmetic.
+func TruckWait(trucks, spacing, cycle float64) float64 {
+	return math.Max(0, float64(trucks*spacing)-cycle)
+}
+
+var TruckWaitFormula = &calc.Formula{
+	ID: "truck-wait", Title: calc.Text("Truck waits on each trip"), Expr: "max(0, n*s - C)",
+	Result: calc.Var{Symbol: "w_t", Meaning: calc.Text("truck stands"), Unit: "min", US: "min"},
+	Vars: []calc.Var{{Symbol: "n", Meaning: meansTrucks}, {Symbol: "s", Meaning: meansSpacing, Unit: "min", US: "min"},
+		{Symbol: "C", Meaning: meansCycle, Unit: "min", US: "min"}},
+	Fn: calc.Func3(TruckWait), Go: "placing.TruckWait", Source: "practice",
 }

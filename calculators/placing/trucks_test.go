@@ -1,12 +1,6 @@
 package placing
 
-import (
-	"math"
-	"testing"
-
-	"coursebook/calculators/calc"
-	"coursebook/calculators/calctest"
-)
+import "testing"
 
 // The number of trucks is the least that lets the pump run: one fewer starves
 // it. Trucks and pump never both wait.
@@ -26,65 +20,5 @@ func TestTrucksAreTheLeast(t *testing.T) {
 				}
 			}
 		}
-	}
-}
-
-// The guide's job (65 min round trip, 10 min each) with too few, enough and
-// too many trucks; 5 trucks make 10 yd³ every 13 min, 46.15 yd³/h.
-func TestFeed(t *testing.T) {
-	guide := []string{"load=5 min", "check=5 min", "haul=20 min", "wait=0 min", "wash=5 min", "truck=10 yd³", "rate=60 yd³/h", "order=150 yd³"}
-	for _, c := range []struct {
-		have        string
-		feed        string
-		pump, truck float64 // min
-		rate        float64 // yd³/h
-	}{
-		{"have=5", starved, 3, 0, 600.0 / 13},
-		{"have=7", fed, 0, 5, 60},
-		{"have=", fed, 0, 5, 60},
-		{"have=9", fed, 0, 25, 60},
-		{"have=15", fed, 0, 0, 60},
-		{"have=40", fed, 0, 0, 60},
-	} {
-		res := calctest.Run(t, TruckSpacing, append(guide, c.have)...)
-		if res.Out.Choice("feed") != c.feed || calctest.Noted(res, noteStarved) != (c.feed == starved) {
-			t.Errorf("%s: %s", c.have, res.Out.Choice("feed"))
-		}
-		calctest.NearBy(t, c.have+" pump", res.Out.Num("pump-wait")+60, 60*(1+c.pump), 1e-9)
-		calctest.NearBy(t, c.have+" truck", res.Out.Num("truck-wait")+60, 60*(1+c.truck), 1e-9)
-		calctest.NearBy(t, c.have+" rate", calc.From(res.Out.Num("real-rate"), "yd³/h"), c.rate, 1e-9)
-	}
-	// the drive back is the drive out where it is left empty
-	calctest.NearBy(t, "cycle", calctest.Run(t, TruckSpacing, guide...).Out.Num("cycle"), 65*60, 1e-12)
-}
-
-// ASTM C94, older editions: 90 min to the end of discharge. At the limit the
-// load may still go in; a minute later it is told.
-func TestDischargeLimit(t *testing.T) {
-	job := []string{"load=0 min", "check=0 min", "wait=0 min", "wash=0 min", "truck=10 yd³", "rate=20 yd³/h", "order=10 yd³"}
-	for _, c := range []struct {
-		haul      string
-		old, near bool
-	}{{"60 min", false, true}, {"61 min", true, false}, {"46 min", false, true}, {"45 min", false, false}} {
-		res := calctest.Run(t, TruckSpacing, append(job, "haul="+c.haul)...)
-		if calctest.Noted(res, noteOld) != c.old || calctest.Noted(res, noteNear) != c.near {
-			t.Errorf("haul %s: %v", c.haul, res.Notes)
-		}
-	}
-	queue := []string{"load=5 min", "check=5 min", "haul=20 min", "wait=0 min", "wash=5 min", "truck=10 yd³", "rate=60 yd³/h", "order=150 yd³", "limit=60 min"}
-	if !calctest.Noted(calctest.Run(t, TruckSpacing, append(queue, "have=9")...), noteQueue) || calctest.Noted(calctest.Run(t, TruckSpacing, append(queue, "have=7")...), noteQueue) {
-		t.Error("trucks that queue past the limit are not told, or told without need")
-	}
-}
-
-// A faster pump needs more trucks and never makes the concrete older.
-func TestTrucksMonotonic(t *testing.T) {
-	last, age := 0.0, math.Inf(1)
-	for _, rate := range []string{"5", "10", "15", "20", "30", "45", "60", "90"} {
-		res := calctest.Run(t, TruckSpacing, "order=900 yd³", "rate="+rate)
-		if n := res.Out.Num("trucks"); n < last || res.Out.Num("age-last") > age {
-			t.Errorf("at %s: %v trucks after %v", rate, n, last)
-		}
-		last, age = res.Out.Num("trucks"), res.Out.Num("age-last")
 	}
 }

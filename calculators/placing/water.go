@@ -1,107 +1,69 @@
 package placing
 
-import (
-	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
-)
+import "coursebook/calculators/calc"
 
-// WaterAdded tells what water added at the truck does, in ranges of the rules
-// of thumb, and whether the ticket allows it.
-var WaterAdded = &calc.Calculator{
-	ID:       "water-added",
-	Title:    calc.Text("Water added at the truck"),
-	Purpose:  calc.Text("What water does to slump and strength, and whether the ticket lets it go in."),
-	In:       waterIn,
-	Out:      waterOut,
-	Formulas: []*calc.Formula{perYardOf, slumpGain, strengthLoss, waterCement, cementLost},
-	Sources:  waterSources,
-	Cautions: []calc.Caution{
-		{Level: calc.LevelCaution, Text: calc.Text("Only the water the ticket shows as withheld may go in. More makes the wall weaker for good. Refuse the load instead.")},
-		{Level: calc.LevelNotice, Text: calc.Text("It goes in on arrival, before the discharge, then 30 drum turns at mixing speed. Write it on the ticket, signed.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Order the slump, do not hose it in: a water reducer costs no strength. Plant, engineer and local code decide.")},
-	},
-	Tables:  waterTables,
-	Compute: computeWater,
-	Draw:    drawWater,
-}
-
+// What the symbols mean.
 const (
-	within = "within"
-	beyond = "beyond"
-	none   = "none"
+	meansW    = calc.Text("water added")
+	meansEach = calc.Text("so much for 1 gal in each yd³")
+	meansPer  = calc.Text("gallons in each yd³")
+	meansDrum = calc.Text("concrete in the drum")
+	ruleHolds = calc.Text("A rule of thumb for plain mixes of 3 to 6 in (75 to 150 mm) of slump.")
 )
 
-const (
-	labelWater    = calc.Text("Water you would add")
-	labelWithheld = calc.Text("Water withheld, on ticket")
-)
+// PerYard is the water added to each cubic yard, gal/yd³, from US gal and yd³.
+func PerYard(gallons, yards float64) float64 { return gallons / yards }
 
-var waterIn = []calc.Field{
-	{ID: "load", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("Concrete in the drum"),
-		Help: calc.Text("What is in it now. After discharge has begun, add nothing."),
-		Min:  &calc.Limit{At: 0.5, Unit: "yd³", Why: whyTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: whyTruck}},
-	{ID: "water", Display: &water, Usual: "18 US gal", Label: labelWater,
-		Min: &calc.Limit{Unit: "US gal", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 200, Unit: "US gal", Why: displays.CheckUnit}},
-	{ID: "withheld", Display: &water, Usual: "9 US gal", Optional: true, Label: labelWithheld,
-		Help: calc.Text("Also called trim water. Empty or zero: none may go in."),
-		Min:  &calc.Limit{At: 0, Unit: "US gal", Why: displays.NotMinus}, Max: &calc.Limit{At: 200, Unit: "US gal", Why: displays.CheckUnit}},
-	{ID: "slump", Display: &displays.Inches, Usual: "4 in", Label: calc.Text("Slump as it came"),
-		Min: &calc.Limit{At: 0, Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 10, Unit: "in", Why: calc.Text("A load this wet needs no water.")}},
-	{ID: "air", Kind: calc.Choice, Usual: "unknown", Label: calc.Text("Entrained air"),
-		Help: calc.Text("Water also raises the air, which costs more strength."), Options: []calc.Option{
-			{ID: "no", Label: calc.Text("No air entrained")},
-			{ID: "yes", Label: calc.Text("Air entrained")},
-			{ID: "unknown", Label: calc.Text("Not known")},
-		}},
-	{ID: "cement", Display: &cement, Usual: "564 lb/yd³", Optional: true, Label: calc.Text("Cement in the mix"),
-		Help: calc.Text("All of it, fly ash and slag too. From the mix design."),
-		Min:  &calc.Limit{At: 250, Unit: "lb/yd³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 1200, Unit: "lb/yd³", Why: displays.CheckUnit}},
-	{ID: "ratio", Display: &displays.Factor, Usual: "0.50", Optional: true, Label: calc.Text("Water-cement ratio"),
-		Help: calc.Text("Of the mix design, the withheld water counted."),
-		Min:  &calc.Limit{At: 0.25, Why: displays.CheckUnit}, Max: &calc.Limit{At: 1, Why: displays.CheckUnit}},
+var PerYardFormula = &calc.Formula{
+	ID: "per-yard", Title: calc.Text("Water in each cubic yard"), Expr: "W/V", Result: calc.Var{Symbol: "w", Meaning: meansPer},
+	Vars: []calc.Var{{Symbol: "W", Meaning: meansW, Unit: "US gal"}, {Symbol: "V", Meaning: meansDrum, Unit: "yd³"}},
+	Fn:   calc.Func2(PerYard), Go: "placing.PerYard", Source: "slump",
 }
 
-var waterOut = []calc.Field{
-	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("By the ticket"), Options: []calc.Option{
-		{ID: within, Label: calc.Text("Within the water withheld")},
-		{ID: beyond, Label: calc.Text("More than was withheld: leave it out")},
-		{ID: none, Label: calc.Text("None was withheld: add none")},
-	}},
-	{ID: "strength-least", Display: &rough, Lead: true, Label: calc.Text("Strength lost, at least"),
-		Help: calc.Text("Against the load as it came.")},
-	{ID: "strength-most", Display: &rough, Lead: true, Label: calc.Text("Strength lost, at most")},
-	{ID: "may-add", Display: &waterDown, Label: calc.Text("Water that may go in")},
-	{ID: "too-much", Display: &water, Label: calc.Text("Water too much")},
-	{ID: "gal-per-yd", Display: &gallons, Label: calc.Text("Water in each yd³, US gal")},
-	{ID: "litres-per-m", Display: &litres, Label: calc.Text("Water in each m³, L")},
-	{ID: "slump-least", Display: &displays.Inches, Label: calc.Text("Slump after, at least")},
-	{ID: "slump-most", Display: &displays.Inches, Label: calc.Text("Slump after, at most")},
-	{ID: "ratio-after", Display: &displays.Factor, Label: calc.Text("Water-cement ratio after")},
-	{ID: "cement-lost", Display: &displays.Mass, Label: calc.Text("Cement wasted"),
-		Help: calc.Text("About as if so much cement had been left out.")},
+// ByRule applies a rule of thumb: so much of something for each gal/yd³.
+// Limits: plain mixes at 3 to 6 in. of slump. Source: Concrete Construction,
+// "Adjusting slump in the field" and "Adding water".
+func ByRule(each, perYard float64) float64 { return each * perYard }
+
+var SlumpGainFormula = &calc.Formula{
+	ID: "slump", Title: calc.Text("Slump gained"), Expr: "k*w",
+	Result: calc.Var{Symbol: "s", Meaning: calc.Text("slump gained"), Unit: "in"},
+	Vars:   []calc.Var{{Symbol: "k", Meaning: meansEach, Unit: "in"}, {Symbol: "w", Meaning: meansPer}},
+	Fn:     calc.Func2(ByRule), Go: "placing.ByRule", Source: "slump", Limits: ruleHolds,
 }
 
-var waterSources = []calc.Source{
-	{ID: "slump", Author: "Concrete Construction", Title: "Adjusting slump in the field", Where: "1 gal/yd³: 1 in of slump, 150 to 200 psi, a quarter bag of cement, 10% more shrinkage", Status: calc.Confirmed,
-		Link: "http://www.concreteconstruction.net/how-to/materials/adjusting-slump-in-the-field_o"},
-	{ID: "air", Author: "Concrete Construction", Title: "Adding water", Where: "1 gal/yd³: 200 to 400 psi with the air it brings", Status: calc.Confirmed,
-		Link: "http://www.concreteconstruction.net/how-to/adding-water_o"},
-	{ID: "cip26", Author: "NRMCA", Title: "Jobsite addition of water, CIP 26", Where: "figure 1: 0 to 3 gal/yd³; withheld or trim water", Status: calc.Confirmed},
-	{ID: "notes", Title: "Mix rules of thumb, civil engineering notes", Where: "4 L/m³: 25 mm of slump, 1.5 to 2 MPa", Status: calc.Confirmed,
-		Link: "http://econcretebazaar.com/index.php/2015/10/06/10-concrete-mix-thumb-rules-you-should-know/"},
-	{ID: "c94", Author: "ASTM", Title: "C94, ready-mixed concrete", Edition: "C94-90", Where: "sec. 11.7: within the water-cement limit, on arrival, 30 turns", Status: calc.Secondary,
-		Link: "http://www.concreteconstruction.net/how-to/adding-water-to-concrete-at-the-jobsite_o"},
-	{ID: "hurd", Author: "M. K. Hurd", Title: "Use updated wall pressure formulas", Where: "slump above 7 in: full fluid head", Status: calc.Confirmed,
-		Link: "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o"},
-	{ID: "weight", Title: "A US gallon of water weighs 8.34 lb", Where: "handbook value at 60 °F", Status: calc.Memory},
+var StrengthLossFormula = &calc.Formula{
+	ID: "strength", Title: calc.Text("Strength lost"), Expr: "k*w",
+	Result: calc.Var{Symbol: "f", Meaning: calc.Text("strength lost"), Unit: "psi"},
+	Vars:   []calc.Var{{Symbol: "k", Meaning: meansEach, Unit: "psi"}, {Symbol: "w", Meaning: meansPer}},
+	Fn:     calc.Func2(ByRule), Go: "placing.ByRule", Source: "air", Limits: ruleHolds,
 }
 
-var waterTables = []calc.Table{
-	{ID: "strength", Title: calc.Text("Strength lost at most, by water and load"),
-		Note: calc.Text("With air not known. A rule of thumb, not a forecast."), Out: "strength-most",
-		Down:   calc.Axis{Path: "water", US: []string{"2", "5", "10", "15", "20"}, Metric: []string{"10", "20", "40", "60", "80"}},
-		Across: calc.Axis{Path: "load", US: []string{"6", "7", "8", "9", "10"}, Metric: []string{"5", "6", "7", "8", "9"}}},
-	{ID: "per-yard", Title: calc.Text("US gallons in each cubic yard, by water and load"), Out: "gal-per-yd",
-		Down:   calc.Axis{Path: "water", US: []string{"2", "5", "10", "15", "20"}, Metric: []string{"10", "20", "40", "60", "80"}},
-		Across: calc.Axis{Path: "load", US: []string{"6", "7", "8", "9", "10"}, Metric: []string{"5", "6", "7", "8", "9"}}},
+// WaterCement is the water-cement ratio after water went in at the truck,
+// r + 8.34·(W − W_h)/(V·c), with r the ratio of the mix design, which counts
+// the water withheld. A US gallon of water weighs 8.34 lb. W and W_h in US
+// gal, V in yd³, c in lb/yd³. Source: definition of the ratio.
+func WaterCement(design, added, withheld, yards, cement float64) float64 {
+	return design + float64(8.34*(added-withheld))/(yards*cement)
+}
+
+var WaterCementFormula = &calc.Formula{
+	ID: "ratio", Title: calc.Text("Water-cement ratio after"), Expr: "r + 8.34*(W - W_h)/(V*c)",
+	Result: calc.Var{Symbol: "r_a", Meaning: calc.Text("ratio after")},
+	Vars: []calc.Var{{Symbol: "r", Meaning: calc.Text("ratio of the mix design")}, {Symbol: "W", Meaning: meansW, Unit: "US gal"},
+		{Symbol: "W_h", Meaning: calc.Text("water withheld"), Unit: "US gal"}, {Symbol: "V", Meaning: meansDrum, Unit: "yd³"},
+		{Symbol: "c", Meaning: calc.Text("cement in the mix"), Unit: "lb/yd³"}},
+	Fn: calc.Func5(WaterCement), Go: "placing.WaterCement", Source: "weight",
+}
+
+// CementLost is the cement in lb whose strength the water takes: a quarter of
+// a 94 lb bag for each gal/yd³, so 23.5 lb for each US gal.
+// Source: Concrete Construction, "Adjusting slump in the field".
+func CementLost(gallons float64) float64 { return 23.5 * gallons }
+
+var CementLostFormula = &calc.Formula{
+	ID: "cement", Title: calc.Text("Cement wasted"), Expr: "23.5*W",
+	Result: calc.Var{Symbol: "m", Meaning: calc.Text("cement wasted"), Unit: "lb"},
+	Vars:   []calc.Var{{Symbol: "W", Meaning: meansW, Unit: "US gal"}},
+	Fn:     calc.Func1(CementLost), Go: "placing.CementLost", Source: "slump", Limits: ruleHolds,
 }

@@ -2,9 +2,6 @@ package pressure
 
 import "coursebook/calculators/calc"
 
-// Cement groups binders by what they do to the pressure.
-type Cement string
-
 // The groups of ACI 347R-14.
 const (
 	Plain Cement = "plain" // Types I, II and III
@@ -19,13 +16,34 @@ const (
 	HeavyAbove PCF = 150
 )
 
+// Cement groups binders by what they do to the pressure.
+type Cement string
+
 // LightWeight is the unit weight coefficient of concrete below 140 lb/ft³:
 // 0.5·(1 + w/145), at least 0.80. Source: ACI 347R-14.
 func LightWeight(w PCF) float64 { return max(0.8, 0.5*(1+float64(w)/145)) }
 
+var LightWeightFormula = &calc.Formula{
+	ID: "light", Title: calc.Text("Weight coefficient, light mix"),
+	Expr: "max(0.8, 0.5*(1 + w/145))", Result: varCw,
+	Vars: []calc.Var{{Symbol: "w", Meaning: meansW, Unit: "lb/ft³"}},
+	Fn:   calc.FuncN(func(v []float64) float64 { return LightWeight(PCF(v[0])) }),
+	Go:   "pressure.LightWeight", Source: "aci",
+	Limits: calc.Text("Below 140 lb/ft³ (2240 kg/m³). From there to 150 lb/ft³ (2400 kg/m³) the coefficient is 1; it steps at both."),
+}
+
 // HeavyWeight is the unit weight coefficient of concrete above 150 lb/ft³:
 // w/145. Source: ACI 347R-14.
 func HeavyWeight(w PCF) float64 { return float64(w) / 145 }
+
+var HeavyWeightFormula = &calc.Formula{
+	ID: "heavy", Title: calc.Text("Weight coefficient, heavy mix"),
+	Expr: "w/145", Result: varCw,
+	Vars: []calc.Var{{Symbol: "w", Meaning: meansW, Unit: "lb/ft³"}},
+	Fn:   calc.FuncN(func(v []float64) float64 { return HeavyWeight(PCF(v[0])) }),
+	Go:   "pressure.HeavyWeight", Source: "aci",
+	Limits: calc.Text("Above 150 lb/ft³ (2400 kg/m³)."),
+}
 
 // WeightCoefficient is C_w for a unit weight in lb/ft³. Source: ACI 347R-14.
 func WeightCoefficient(w PCF) float64 {

@@ -34,49 +34,49 @@ type sided struct {
 	id   string
 	name calc.Text
 	role figure.Role
-	answer
+	Answer
 }
 
-func (p sharedCase) methods() [3]sided {
+func (p SharedCase) methods() [3]sided {
 	return [3]sided{
 		{"aci", nameACI, figure.Line, p.aci()},
-		{"ciria", nameCIRIA, figure.Measure, p.ciria()},
-		{"din", nameDIN, figure.Ink, p.din()},
+		{"ciria", nameCIRIA, figure.Measure, p.CIRIA()},
+		{"din", nameDIN, figure.Ink, p.DIN()},
 	}
 }
 
-// pourOf reads a pour in the units of the European methods. What a calculator
+// PourOf reads a pour in the units of the European methods. What a calculator
 // does not ask is put to the standard case: a form as high as the placement,
 // and a setting time that holds for the concrete as it is.
-func pourOf(in calc.Case) sharedCase {
-	p := sharedCase{
-		height: in.Num("height"), form: in.Num("height"),
-		rise:   calc.From(in.Num("rise"), "m/h"),
-		weight: calc.From(in.Num("weight"), "kN/m³"),
-		temp:   calc.From(in.Num("temperature"), "°C"),
-		set:    calc.From(in.Num("set"), "h"),
-		cement: Cement(in.Choice("cement")), retarded: in.Choice("admixture") != admixNone,
-		class: in.Choice("class"), way: in.Choice("way"),
+func PourOf(in calc.Case) SharedCase {
+	p := SharedCase{
+		Height: in.Num("height"), Form: in.Num("height"),
+		Rise:   calc.From(in.Num("rise"), "m/h"),
+		Weight: calc.From(in.Num("weight"), "kN/m³"),
+		Temp:   calc.From(in.Num("temperature"), "°C"),
+		Set:    calc.From(in.Num("set"), "h"),
+		Cement: Cement(in.Choice("cement")), Retarded: in.Choice("admixture") != AdmixNone,
+		Class: in.Choice("class"), Way: in.Choice("way"),
 	}
-	p.ref = p.temp
+	p.Ref = p.Temp
 	return p
 }
 
-func kPa(x float64) float64 { return calc.SI(x, "kPa") }
+func KPa(x float64) float64 { return calc.SI(x, "kPa") }
 
-// putCompare puts the outputs that both calculators share; own is the answer
+// PutComparison puts the outputs that both calculators share; own is the answer
 // of the calculator's method. It keeps the fluid zone as a step.
-func putCompare(r *calc.Recorder, in calc.Case, p sharedCase, own answer) {
-	r.Put("pressure", kPa(own.pressure))
+func PutComparison(r *calc.Recorder, in calc.Case, p SharedCase, own Answer) {
+	r.Put("pressure", KPa(own.Pressure))
 	r.PutChoice("rule", own.rule)
-	r.Put("head", kPa(p.head()))
-	r.Put("fluid-depth", r.Use(eqDepth, kPa(own.pressure), in.Num("weight")))
+	r.Put("head", KPa(p.head()))
+	r.Put("fluid-depth", r.Use(FluidDepthFormula, KPa(own.Pressure), in.Num("weight")))
 	var rows []calc.Case
 	for _, m := range p.methods() {
 		rows = append(rows, r.NewRow("methods").
-			With("method", calc.ChoiceOf(m.id)).With("pressure", calc.Num(kPa(m.pressure))).
-			With("depth", calc.Num(m.pressure/p.weight)).With("rule", calc.ChoiceOf(m.rule)))
-		if m.rule == byOutside {
+			With("method", calc.ChoiceOf(m.id)).With("pressure", calc.Num(KPa(m.Pressure))).
+			With("depth", calc.Num(m.Pressure/p.Weight)).With("rule", calc.ChoiceOf(m.rule)))
+		if m.rule == SetByOutside {
 			r.Note(calc.LevelNotice, calc.Path{}, capOutside, calc.Said("method", m.name))
 		}
 	}
@@ -90,49 +90,47 @@ func putCompare(r *calc.Recorder, in calc.Case, p sharedCase, own answer) {
 // marks are the depths in m at which the names of the lines stand: the lowest
 // pressure topmost, each where its line has left the fluid head, and far
 // enough apart to be read.
-func (p sharedCase) marks() (at [3]float64) {
+func (p SharedCase) marks() (at [3]float64) {
 	const apart = 0.11
 	methods := p.methods()
 	order := []int{0, 1, 2}
 	slices.SortStableFunc(order, func(a, b int) int {
-		if methods[a].pressure > methods[b].pressure {
+		if methods[a].Pressure > methods[b].Pressure {
 			return -1
 		}
 		return 1
 	})
 	below := 1 + apart
 	for i, k := range order {
-		bend := methods[k].pressure / p.head()
+		bend := methods[k].Pressure / p.head()
 		share := math.Min(below-apart, math.Max(0.95-float64(apart*float64(i)), bend))
-		at[k], below = share*p.height, share
+		at[k], below = share*p.Height, share
 	}
 	return at
 }
 
-// compareFigure plots the three methods by depth in one picture; the marks
+// ComparisonFigure plots the three methods by depth in one picture; the marks
 // on the lines name them, so that none is told by colour alone.
-func compareFigure(v calc.Locale, p sharedCase) figure.Drawing {
+func ComparisonFigure(v calc.Locale, p SharedCase) figure.Drawing {
 	top := p.head()
-	say := func(kpa float64) string { return quantity.Format(kPa(kpa), displays.Pressure, v.Style) }
+	say := func(kpa float64) string { return quantity.Format(KPa(kpa), displays.Pressure, v.Style) }
 	depth := func(m float64) string { return quantity.Format(m, displays.Height, v.Style) }
 	x := figure.Axis{Title: v.Say(figX), To: top, Marks: []figure.Mark{{At: top / 2, Text: say(top / 2)}, {At: top, Text: ""}}}
-	y := figure.Axis{Title: v.Say(figY), From: -p.height, Marks: []figure.Mark{
-		{At: 0, Text: "0"}, {At: -p.height / 2, Text: depth(p.height / 2)}, {At: -p.height, Text: depth(p.height)}}}
+	y := figure.Axis{Title: v.Say(figY), From: -p.Height, Marks: []figure.Mark{
+		{At: 0, Text: "0"}, {At: -p.Height / 2, Text: depth(p.Height / 2)}, {At: -p.Height, Text: depth(p.Height)}}}
 	curves := []figure.Curve{{Role: figure.Limit, Name: v.Say(figLine, calc.Said("method", headTitle), calc.Word("pressure", say(top))),
-		Points: []figure.Point{{}, {X: top, Y: -p.height}}}}
+		Points: []figure.Point{{}, {X: top, Y: -p.Height}}}}
 	var spots []figure.Spot
 	var slots []calc.Slot
 	marks := p.marks()
 	for i, m := range p.methods() {
-		curves = append(curves, figure.Curve{Role: m.role, Name: v.Say(figLine, calc.Said("method", m.name), calc.Word("pressure", say(m.pressure))),
-			Points: []figure.Point{{}, {X: m.pressure, Y: -m.pressure / p.weight}, {X: m.pressure, Y: -p.height}}})
-		at := figure.Point{X: math.Min(m.pressure, p.weight*marks[i]), Y: -marks[i]}
+		curves = append(curves, figure.Curve{Role: m.role, Name: v.Say(figLine, calc.Said("method", m.name), calc.Word("pressure", say(m.Pressure))),
+			Points: []figure.Point{{}, {X: m.Pressure, Y: -m.Pressure / p.Weight}, {X: m.Pressure, Y: -p.Height}}})
+		at := figure.Point{X: math.Min(m.Pressure, p.Weight*marks[i]), Y: -marks[i]}
 		spots = append(spots, figure.Spot{Role: m.role, At: at, Text: v.Say(m.name)})
-		slots = append(slots, calc.Word(m.id, say(m.pressure)))
+		slots = append(slots, calc.Word(m.id, say(m.Pressure)))
 	}
 	nodes, foot := figure.Plot(x, y, curves, spots)
-	slots = append(slots, calc.Word("height", depth(p.height)), calc.Word("head", say(top)))
+	slots = append(slots, calc.Word("height", depth(p.Height)), calc.Word("head", say(top)))
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(figCompare), Desc: v.Say(figSays, slots...), Nodes: nodes}
 }
-
-const headTitle = calc.Text("Full fluid head")

@@ -1,66 +1,10 @@
 package pressure
 
 import (
-	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
-	"coursebook/calculators/figure"
-)
+	"math"
 
-// DINPressure answers what fresh concrete does to a form by DIN 18218:2010-01,
-// beside ACI 347 and CIRIA Report 108.
-var DINPressure = &calc.Calculator{
-	ID:      "din-pressure",
-	Title:   calc.Text("Form pressure by DIN 18218"),
-	Purpose: calc.Text("Shows what fresh concrete does to the form by the German method, beside ACI 347 and CIRIA 108."),
-	In: []calc.Field{
-		{ID: "height", Display: &displays.Height, Usual: "10 ft", Min: &leastHeight, Max: &mostHeight, Label: labelHeight, Help: helpHeight},
-		{ID: "rise", Display: &displays.RiseTyped, Usual: "4 ft/h", Min: &leastRise, Max: &mostRise, Label: labelRise, Help: helpRise},
-		{ID: "class", Kind: calc.Choice, Usual: "f3", Label: labelClass, Help: helpClass, Options: classes},
-		{ID: "set", Display: &displays.Hours, Usual: "7 h", Min: &shortestTime, Max: &longestTime, Label: labelSet, Help: helpSet},
-		{
-			ID: "set-at", Display: &displays.Temperature, Usual: "60 °F",
-			Label: calc.Text("Setting time holds at"),
-			Help:  calc.Text("Concrete temperature at which the setting time was found."),
-			Min:   &coldest, Max: &hottest,
-		},
-		{ID: "temperature", Display: &displays.Temperature, Usual: "60 °F", Min: &coldest, Max: &hottest, Label: labelTemp, Help: helpTemp},
-		{ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Min: &lightest, Max: &heaviest, Label: labelWeight, Help: helpWeight},
-		{ID: "way", Kind: calc.Choice, Usual: fromTop, Label: labelWay, Options: ways},
-		{ID: "cement", Kind: calc.Choice, Usual: string(Blend), Label: labelCement, Help: helpCement, Options: cements},
-		{ID: "admixture", Kind: calc.Choice, Usual: admixRetards, Label: labelAdmix, Help: helpAdmix, Options: admixtures},
-	},
-	Out: []calc.Field{
-		{ID: "pressure", Display: &displays.Pressure, Lead: true, Label: calc.Text("Characteristic pressure")},
-		{ID: "rule", Kind: calc.Choice, Options: ruledBy, Lead: true, Label: labelRule},
-		{ID: "fluid-depth", Display: &displays.Height, Label: labelDepth, Help: helpFluidZone},
-		{ID: "head", Display: &displays.Pressure, Label: labelHead},
-		{ID: "k1", Display: &displays.Factor, Label: calc.Text("Setting time factor")},
-		{ID: "cool", Display: &displays.Factor, Label: calc.Text("Temperature factor")},
-		{ID: "methods", Kind: calc.Rows, Label: labelMethods, Cols: methodCols},
-	},
-	Formulas: []*calc.Formula{eqDINSet, eqDINCool, eqDINStiff, eqDINFlowing, eqHead, eqCapped, eqDepth},
-	Sources: []calc.Source{
-		sourceDIN, sourceDINMemory, sourceClasses, sourceACI, sourceHurd, sourceCIRIA,
-	},
-	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: cautionOpen}, {Level: calc.LevelWarning, Text: cautionGovern},
-		{Level: calc.LevelCaution, Text: calc.Text("Only the line for self-compacting concrete was read in print. Check the other classes against the standard.")},
-	},
-	Tables: []calc.Table{{
-		ID: "rate", Title: calc.Text("Pressure of class F3 by rise and setting time"),
-		Note: calc.Text("Characteristic, for 13 ft (4 m) placed in one go. A lower wall never carries more than its fluid head."),
-		Out:  "pressure", Set: []calc.Entry{{Path: "height", Text: "13 ft"}},
-		Down:   calc.Axis{Path: "rise", US: []string{"1", "2", "3", "5", "7", "10", "15"}, Metric: []string{"0.3", "0.6", "1", "1.5", "2", "3", "5"}},
-		Across: calc.Axis{Path: "set", US: []string{"5 h", "7 h", "10 h", "15 h", "20 h"}},
-	}},
-	Compute: computeDIN,
-	Draw: func(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
-		if res.State != calc.OK {
-			return figure.Drawing{}
-		}
-		return compareFigure(v, dinPour(in))
-	},
-}
+	"coursebook/calculators/calc"
+)
 
 const (
 	meansK1   = calc.Text("factor for the setting time")
@@ -68,7 +12,54 @@ const (
 	meansSet  = calc.Text("setting time, at least 5 h")
 )
 
-var eqDINSet = &calc.Formula{
+// The limits of DIN 18218:2010-01. Beyond them the full fluid head counts.
+const (
+	DINRise    = 7.0  // m/h, fastest rise
+	DINHeight  = 10.0 // m, tallest placement
+	DINSetLow  = 5.0  // h; a shorter setting time earns no credit
+	DINSetHigh = 20.0 // h, longest setting time
+	DINFactor  = 1.5  // partial factor of limit state design; not in the pressure
+)
+
+// flowClasses stand in the order of the standard. The flowing ones are given
+// there as 25 + 30·v·K_1 and 25 + 38·v·K_1 with K_1 = t_E/5 at 25 kN/m³.
+var flowClasses = [...]FlowClass{
+	{id: "f1", Slope: 5, Base: 21, Set: 0.03},
+	{id: "f2", Slope: 10, Base: 19, Set: 0.053},
+	{id: "f3", Slope: 14, Base: 18, Set: 0.077},
+	{id: "f4", Slope: 17, Base: 17, Set: 0.14},
+	{id: "f5", Reach: 0.24},
+	{id: "f6", Reach: 0.304},
+	{id: "scc", Reach: 0.26},
+}
+
+// FlowClass is what the standard gives for one class of consistency. The
+// stiff classes F1 to F4 go by (slope·v + base)·K_1, the flowing ones by
+// γ·(1 + reach·v·t_E).
+type FlowClass struct {
+	id          string
+	Slope, Base float64 // kPa per m/h, kPa; stiff classes
+	Set         float64 // 1/h, growth of K_1 with the setting time; stiff classes
+	Reach       float64 // flowing classes, 0 for the stiff
+}
+
+// ClassOf finds a class; one it does not know counts as F6, the worst.
+func ClassOf(id string) FlowClass {
+	for _, c := range flowClasses {
+		if c.id == id {
+			return c
+		}
+	}
+	return ClassOf("f6")
+}
+
+func (c FlowClass) Flows() bool { return c.Reach > 0 }
+
+// DINSet is the factor K_1 of the classes F1 to F4 for a setting time in
+// hours: 1 + k·(t_E − 5). Source: DIN 18218:2010-01.
+func DINSet(k, set float64) float64 { return 1 + float64(k*(set-5)) }
+
+var DINSetFormula = &calc.Formula{
 	ID: "set", Title: calc.Text("Setting time factor, F1 to F4"),
 	Expr: "1 + k*(t_E - 5)", Result: calc.Var{Symbol: "K_1", Meaning: meansK1},
 	Vars: []calc.Var{{Symbol: "k", Meaning: calc.Text("growth per hour, by class")}, {Symbol: "t_E", Meaning: meansSet, Unit: "h"}},
@@ -76,7 +67,12 @@ var eqDINSet = &calc.Formula{
 	Limits: calc.Text("For 5 to 20 h. The growth is 0.03 for F1, 0.053 for F2, 0.077 for F3 and 0.14 for F4."),
 }
 
-var eqDINCool = &calc.Formula{
+// DINCool is the factor for concrete placed cooler, at t °C, than the
+// temperature ref °C that its setting time holds for: 3 % more for each
+// degree. Warmer concrete earns no credit here. Source: DIN 18218:2010-01.
+func DINCool(ref, t float64) float64 { return math.Max(1, 1+float64(0.03*(ref-t))) }
+
+var DINCoolFormula = &calc.Formula{
 	ID: "cool", Title: calc.Text("Temperature factor"),
 	Expr: "max(1, 1 + 0.03*(T_r - T))", Result: calc.Var{Symbol: "f_T", Meaning: meansCool},
 	Vars: []calc.Var{
@@ -87,7 +83,14 @@ var eqDINCool = &calc.Formula{
 	Limits: calc.Text("Warmer concrete earns no credit."),
 }
 
-var eqDINStiff = &calc.Formula{
+// DINStiff is the characteristic pressure in kPa of the classes F1 to F4:
+// (a·v + b)·K_1·f_T·γ/25, at least 25 kPa; v in m/h, γ in kN/m³.
+// Source: DIN 18218:2010-01.
+func DINStiff(a, b, v, k1, cool, gamma float64) float64 {
+	return math.Max(25, (float64(a*v)+b)*k1*cool*gamma/25)
+}
+
+var DINStiffFormula = &calc.Formula{
 	ID: "stiff", Title: calc.Text("Pressure of F1 to F4"),
 	Expr: "max(25, (a*v + b)*K_1*f_T*gamma/25)", Result: calc.Var{Symbol: "sigma", Meaning: meansP, Unit: "kPa"},
 	Vars: []calc.Var{
@@ -101,7 +104,15 @@ var eqDINStiff = &calc.Formula{
 	Limits: calc.Text("Rise to 7 m/h, height to 10 m, placed from the top, poker inside. By class: 5v + 21, 10v + 19, 14v + 18, 17v + 17."),
 }
 
-var eqDINFlowing = &calc.Formula{
+// DINFlowing is the characteristic pressure in kPa of the classes F5 and F6
+// and of self-compacting concrete: (1 + c·v·t_E)·γ·f_T, at least 30 kPa; v in
+// m/h, t_E in h, γ in kN/m³. Source: DIN 18218:2010-01, Eq. (1) for
+// self-compacting concrete.
+func DINFlowing(c, v, set, cool, gamma float64) float64 {
+	return math.Max(30, (1+float64(c*v*set))*gamma*cool)
+}
+
+var DINFlowingFormula = &calc.Formula{
 	ID: "flowing", Title: calc.Text("Pressure of F5, F6 and SCC"),
 	Expr: "max(30, (1 + c*v*t_E)*gamma*f_T)", Result: calc.Var{Symbol: "sigma", Meaning: meansP, Unit: "kPa"},
 	Vars: []calc.Var{

@@ -7,9 +7,11 @@ import (
 )
 
 // kilopascals and its fellows are exact by NIST SP 811 (2008), appendix B.
-func kilopascals(p PSF) float64         { return float64(p) * 4.4482216152605 / (0.3048 * 0.3048) / 1000 }
+func kilopascals(p PSF) float64 { return float64(p) * 4.4482216152605 / (0.3048 * 0.3048) / 1000 }
+
 func metresPerHour(r FtPerHour) float64 { return float64(r) * 0.3048 }
-func celsius(t Fahrenheit) float64      { return (float64(t) - 32) / 1.8 }
+
+func celsius(t Fahrenheit) float64 { return (float64(t) - 32) / 1.8 }
 
 // The metric editions print the equations with constants of their own
 // (7.2, 785, 1156, 244 and 17.8, from memory). They are roundings of the US

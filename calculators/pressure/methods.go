@@ -8,118 +8,116 @@ import (
 
 // The options of how the concrete is placed, and of the shape of the form.
 const (
-	fromTop    = "top"
-	asWall     = "wall"
-	asColumn   = "column"
-	selfLevels = "scc"
+	FromTop    = "top"
+	SelfLevels = "scc"
 )
 
 // The options of what sets the pressure by a method.
 const (
-	byEquation = "equation"
-	byLeast    = "least"
-	byFluid    = "fluid"
-	byOutside  = "outside"
+	SetByEquation = "equation"
+	SetByLeast    = "least"
+	SetByFluid    = "fluid"
+	SetByOutside  = "outside"
 )
 
-// sharedCase is one pour as all three methods see it, in the units of the
+// SharedCase is one pour as all three methods see it, in the units of the
 // European ones.
-type sharedCase struct {
-	height, form float64 // m, placed in one go and of the form
-	rise         float64 // m/h
-	weight       float64 // kN/m³
-	temp         float64 // °C
-	set, ref     float64 // h, and the °C it holds for
-	cement       Cement
-	retarded     bool
-	class, way   string
-	column       bool
+type SharedCase struct {
+	Height, Form float64 // m, placed in one go and of the form
+	Rise         float64 // m/h
+	Weight       float64 // kN/m³
+	Temp         float64 // °C
+	Set, Ref     float64 // h, and the °C it holds for
+	Cement       Cement
+	Retarded     bool
+	Class, Way   string
+	Column       bool
 }
 
-// answer is the greatest pressure by one method and what sets it.
-type answer struct {
-	pressure float64 // kPa
+// Answer is the greatest pressure by one method and what sets it.
+type Answer struct {
+	Pressure float64 // kPa
 	rule     string
 }
 
-func (p sharedCase) head() float64 { return p.weight * p.height }
+func (p SharedCase) head() float64 { return p.Weight * p.Height }
 
-func (p sharedCase) fluid(rule string) answer { return answer{p.head(), rule} }
+func (p SharedCase) fluid(rule string) Answer { return Answer{p.head(), rule} }
 
 // capped is a pressure by its equation, no more than the fluid head.
-func (p sharedCase) capped(pressure float64, rule string) answer {
+func (p SharedCase) capped(pressure float64, rule string) Answer {
 	if !(pressure < p.head()) {
-		return p.fluid(byFluid)
+		return p.fluid(SetByFluid)
 	}
-	return answer{pressure, rule}
+	return Answer{pressure, rule}
 }
 
 // wetter tells that some of the class is beyond the slump of the ACI
 // equations: F4 runs from 6 to over 8 in. of slump.
-func (p sharedCase) wetter() bool { return p.class == "f4" || classOf(p.class).flows() }
+func (p SharedCase) wetter() bool { return p.Class == "f4" || ClassOf(p.Class).Flows() }
 
 // aci is the answer of the ACI wall equations, as form-pressure gives it.
-func (p sharedCase) aci() answer {
-	if p.wetter() || p.way != fromTop || p.column {
-		return p.fluid(byOutside)
+func (p SharedCase) aci() Answer {
+	if p.wetter() || p.Way != FromTop || p.Column {
+		return p.fluid(SetByOutside)
 	}
 	pour := Pour{
-		Height: Feet(calc.From(p.height, "ft")),
-		Weight: PCF(calc.From(calc.SI(p.weight, "kN/m³"), "lb/ft³")),
-		Temp:   Fahrenheit(calc.From(calc.SI(p.temp, "°C"), "°F")),
-		Cc:     ChemistryCoefficient(p.cement, p.retarded),
+		Height: Feet(calc.From(p.Height, "ft")),
+		Weight: PCF(calc.From(calc.SI(p.Weight, "kN/m³"), "lb/ft³")),
+		Temp:   Fahrenheit(calc.From(calc.SI(p.Temp, "°C"), "°F")),
+		Cc:     ChemistryCoefficient(p.Cement, p.Retarded),
 	}
 	pour.Cw = WeightCoefficient(pour.Weight)
-	rise := FtPerHour(calc.From(calc.SI(p.rise, "m/h"), "ft/h"))
+	rise := FtPerHour(calc.From(calc.SI(p.Rise, "m/h"), "ft/h"))
 	greatest, rule := pour.Pressure(rise)
 	if pour.Equation(rise) == Fluid {
-		return p.fluid(byOutside)
+		return p.fluid(SetByOutside)
 	}
-	kPa := calc.From(psf(greatest), "kPa")
+	kPa := calc.From(SI(greatest), "kPa")
 	if rule == Floor {
-		return p.capped(kPa, byLeast)
+		return p.capped(kPa, SetByLeast)
 	}
-	return p.capped(kPa, byEquation)
+	return p.capped(kPa, SetByEquation)
 }
 
-func (p sharedCase) c1() float64 { return pick(p.column, CIRIAColumn, CIRIAWall) }
+func (p SharedCase) C1() float64 { return pick(p.Column, CIRIAColumn, CIRIAWall) }
 
-// credit is the temperature put into the CIRIA equation.
-func (p sharedCase) credit() float64 { return math.Min(p.temp, CIRIAWarmest) }
+// Credit is the temperature put into the CIRIA equation.
+func (p SharedCase) Credit() float64 { return math.Min(p.Temp, CIRIAWarmest) }
 
-func (p sharedCase) ciriaHolds() bool {
-	return p.way == fromTop && p.class != selfLevels && !calc.Under(p.temp, CIRIAColdest)
+func (p SharedCase) CIRIAHolds() bool {
+	return p.Way == FromTop && p.Class != SelfLevels && !calc.Under(p.Temp, CIRIAColdest)
 }
 
-// ciria is the answer of CIRIA Report 108. Where the concrete fills the form
+// CIRIA is the answer of CIRIA Report 108. Where the concrete fills the form
 // before it stiffens the equation has no root: fluid head.
-func (p sharedCase) ciria() answer {
-	if !p.ciriaHolds() {
-		return p.fluid(byOutside)
+func (p SharedCase) CIRIA() Answer {
+	if !p.CIRIAHolds() {
+		return p.fluid(SetByOutside)
 	}
-	c2 := CIRIAMix(p.cement, p.retarded)
-	return p.capped(CIRIAPressure(p.weight, p.c1(), c2, CIRIATemperature(p.credit()), p.form, p.rise), byEquation)
+	c2 := CIRIAMix(p.Cement, p.Retarded)
+	return p.capped(CIRIAPressure(p.Weight, p.C1(), c2, CIRIATemperature(p.Credit()), p.Form, p.Rise), SetByEquation)
 }
 
-func (p sharedCase) dinHolds() bool {
-	return p.way == fromTop && !calc.Over(p.rise, DINRise) && !calc.Over(p.height, DINHeight) && !calc.Over(p.set, DINSetHigh)
+func (p SharedCase) DINHolds() bool {
+	return p.Way == FromTop && !calc.Over(p.Rise, DINRise) && !calc.Over(p.Height, DINHeight) && !calc.Over(p.Set, DINSetHigh)
 }
 
-// hours is the setting time put into the DIN equations.
-func (p sharedCase) hours() float64 { return math.Max(p.set, DINSetLow) }
+// Hours is the setting time put into the DIN equations.
+func (p SharedCase) Hours() float64 { return math.Max(p.Set, DINSetLow) }
 
-// din is the characteristic answer of DIN 18218.
-func (p sharedCase) din() answer {
-	if !p.dinHolds() {
-		return p.fluid(byOutside)
+// DIN is the characteristic answer of DIN 18218.
+func (p SharedCase) DIN() Answer {
+	if !p.DINHolds() {
+		return p.fluid(SetByOutside)
 	}
-	c, cool := classOf(p.class), DINCool(p.ref, p.temp)
-	pressure, least := DINStiff(c.slope, c.base, p.rise, DINSet(c.set, p.hours()), cool, p.weight), 25.0
-	if c.flows() {
-		pressure, least = DINFlowing(c.reach, p.rise, p.hours(), cool, p.weight), 30
+	c, cool := ClassOf(p.Class), DINCool(p.Ref, p.Temp)
+	pressure, least := DINStiff(c.Slope, c.Base, p.Rise, DINSet(c.Set, p.Hours()), cool, p.Weight), 25.0
+	if c.Flows() {
+		pressure, least = DINFlowing(c.Reach, p.Rise, p.Hours(), cool, p.Weight), 30
 	}
 	if pressure == least {
-		return p.capped(pressure, byLeast)
+		return p.capped(pressure, SetByLeast)
 	}
-	return p.capped(pressure, byEquation)
+	return p.capped(pressure, SetByEquation)
 }

@@ -14,9 +14,6 @@ const (
 	HotAbove       Fahrenheit = 90 // warmest; more heat earns no credit
 )
 
-// Rule names what sets the pressure.
-type Rule string
-
 // The rules.
 const (
 	Slow  Rule = "slow"  // WallSlow
@@ -24,6 +21,19 @@ const (
 	Fluid Rule = "fluid" // full fluid head
 	Floor Rule = "floor" // LeastPressure
 )
+
+// The answers of HighestRise.
+const (
+	ByEquation  Reach = iota // the equation reaches the rating at the rise given
+	ByMethod                 // the form would take more, the method ends at MethodRise
+	AnyRise                  // the form takes the full fluid head
+	BelowFloor               // rated below 600·C_w: no rise is slow enough
+	FluidAnyway              // slump, cold or vibration: fluid whatever the rise
+	TooTall                  // taller than 14 ft, and the fast equation exceeds the rating at any rise
+)
+
+// Rule names what sets the pressure.
+type Rule string
 
 // Pour is one placement, all but its rise.
 type Pour struct {
@@ -99,16 +109,6 @@ func (p Pour) AtDepth(d Feet, greatest PSF) PSF { return min(FluidHead(p.Weight,
 
 // Reach says what slowing down can do for a form.
 type Reach uint8
-
-// The answers of HighestRise.
-const (
-	ByEquation  Reach = iota // the equation reaches the rating at the rise given
-	ByMethod                 // the form would take more, the method ends at MethodRise
-	AnyRise                  // the form takes the full fluid head
-	BelowFloor               // rated below 600·C_w: no rise is slow enough
-	FluidAnyway              // slump, cold or vibration: fluid whatever the rise
-	TooTall                  // taller than 14 ft, and the fast equation exceeds the rating at any rise
-)
 
 // HighestRise is the fastest rise at which a form of the given rating holds
 // by Pressure. The rise is 0 for the answers that have none.

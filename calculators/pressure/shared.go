@@ -1,28 +1,158 @@
 package pressure
 
-import "coursebook/calculators/calc"
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+)
+
+const (
+	meansTC   = calc.Text("temperature of the concrete at placing")
+	meansHead = calc.Text("full fluid head")
+)
+
+// The symbols of the equations.
+const (
+	meansP  = calc.Text("pressure on the form")
+	meansCw = calc.Text("coefficient for unit weight")
+	meansR  = calc.Text("rise of the concrete")
+	meansW  = calc.Text("unit weight of the concrete")
+)
+
+// The variables that several equations share. The plain ones are those of
+// equations that hold in either system.
+var varCw = calc.Var{Symbol: "C_w", Meaning: meansCw}
 
 // The labels and help of inputs that several calculators ask.
 const (
-	labelHeight = calc.Text("Height placed in one go")
-	helpHeight  = calc.Text("All that is placed today. One lift of several is not enough.")
-	labelWeight = calc.Text("Unit weight of the concrete")
-	helpWeight  = calc.Text("From the mix data. Leave the default if you do not know it.")
-	labelTemp   = calc.Text("Temperature of the concrete")
-	helpTemp    = calc.Text("In the concrete, by thermometer. Not the air.")
-	labelCement = calc.Text("Cement")
-	helpCement  = calc.Text("From the ticket. If it does not say, keep “other types and blends”.")
-	labelAdmix  = calc.Text("Admixtures")
-	helpAdmix   = calc.Text("Most water reducers slow the set and count as retarders.")
+	LabelHeight = calc.Text("Height placed in one go")
+	HelpHeight  = calc.Text("All that is placed today. One lift of several is not enough.")
+	LabelWeight = calc.Text("Unit weight of the concrete")
+	HelpWeight  = calc.Text("From the mix data. Leave the default if you do not know it.")
+	LabelTemp   = calc.Text("Temperature of the concrete")
+	HelpTemp    = calc.Text("In the concrete, by thermometer. Not the air.")
+	LabelCement = calc.Text("Cement")
+	HelpCement  = calc.Text("From the ticket. If it does not say, keep “other types and blends”.")
+	LabelAdmix  = calc.Text("Admixtures")
+	HelpAdmix   = calc.Text("Most water reducers slow the set and count as retarders.")
 )
 
-var cements = []calc.Option{
+var Cements = []calc.Option{
 	{ID: string(Plain), Label: calc.Text("Type I, II or III alone")},
 	{ID: string(Blend), Label: calc.Text("Other types and blends, below 70% slag or 40% fly ash")},
 	{ID: string(Rich), Label: calc.Text("Blends with more slag or fly ash")},
 }
 
-var admixtures = []calc.Option{
-	{ID: admixRetards, Label: calc.Text("A retarder or water reducer, or unknown")},
-	{ID: admixNone, Label: calc.Text("Nothing that slows the set")},
+var Admixtures = []calc.Option{
+	{ID: AdmixRetards, Label: calc.Text("A retarder or water reducer, or unknown")},
+	{ID: AdmixNone, Label: calc.Text("Nothing that slows the set")},
 }
+
+var SourceACI = calc.Source{
+	ID: "aci", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Edition: "ACI 347R-14", Year: "2014",
+	Where: "sec. 4.2.2.1: wall equations, coefficients and 600·C_w floor; fluid head above 15 ft/h", Status: calc.Memory,
+}
+
+var SourceHurd = calc.Source{
+	ID: "hurd", Author: "M. K. Hurd", Title: "Use updated wall pressure formulas", Edition: "letter on ACI 347-04 sec. 2.2.2, Concrete Construction",
+	Where: "heights, rates and slump of each wall equation; fluid head takes no coefficient", Status: calc.Confirmed,
+	Link: "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o",
+}
+
+// The words of the inputs that the calculators of both European methods ask.
+const (
+	LabelRise  = calc.Text("Rise where the hose stands")
+	HelpRise   = calc.Text("By tape at the hose. The average of the wall is too low.")
+	LabelClass = calc.Text("Consistency, flow class")
+	HelpClass  = calc.Text("Slumps are near values. On the border take the wetter class.")
+	LabelSet   = calc.Text("Setting time")
+	HelpSet    = calc.Text("From adding water to the end of setting. Ask the plant.")
+	LabelWay   = calc.Text("Placing")
+
+	LabelHead     = calc.Text("Full fluid head at the foot")
+	LabelDepth    = calc.Text("Depth of the fluid zone")
+	HelpFluidZone = calc.Text("From the top, to where the pressure stops growing.")
+	LabelMethods  = calc.Text("Side by side")
+	LabelRule     = calc.Text("Decided by")
+)
+
+// Their limits, which guard against slips; those of a method make notes.
+var (
+	LeastHeight  = calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}
+	MostHeight   = calc.Limit{At: 40, Unit: "ft", Why: displays.Engineer}
+	LeastRise    = calc.Limit{At: 0.1, Unit: "ft/h", Why: displays.CheckUnit}
+	MostRise     = calc.Limit{At: 300, Unit: "ft/h", Why: displays.CheckUnit}
+	Coldest      = calc.Limit{At: 32, Unit: "°F", Why: displays.CheckUnit}
+	Hottest      = calc.Limit{At: 120, Unit: "°F", Why: displays.CheckUnit}
+	Lightest     = calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}
+	Heaviest     = calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit}
+	ShortestTime = calc.Limit{At: 1, Unit: "h", Why: displays.CheckUnit}
+	LongestTime  = calc.Limit{At: 72, Unit: "h", Why: displays.CheckUnit}
+)
+
+var Classes = []calc.Option{
+	{ID: "f1", Label: calc.Text("F1, stiff: flow up to 340 mm, slump to 1-1/2 in. (40 mm)")},
+	{ID: "f2", Label: calc.Text("F2, plastic: flow 350 to 410 mm, slump 2 to 4 in. (50 to 90 mm)")},
+	{ID: "f3", Label: calc.Text("F3, soft: flow 420 to 480 mm, slump 4 to 6 in. (100 to 150 mm)")},
+	{ID: "f4", Label: calc.Text("F4, very soft: flow 490 to 550 mm, slump 6 to 8 in. (160 to 210 mm)")},
+	{ID: "f5", Label: calc.Text("F5, flowing: flow 560 to 620 mm")},
+	{ID: "f6", Label: calc.Text("F6, very flowing: flow 630 to 700 mm")},
+	{ID: SelfLevels, Label: calc.Text("Self-compacting, no vibration")},
+}
+
+var Ways = []calc.Option{
+	{ID: FromTop, Label: calc.Text("From the top, poker inside or no vibration")},
+	{ID: "below", Label: calc.Text("Pumped in from below")},
+	{ID: "outside", Label: calc.Text("Vibrated on the form, or deep down")},
+}
+
+var RuledBy = []calc.Option{
+	{ID: SetByEquation, Label: calc.Text("Its equation")},
+	{ID: SetByLeast, Label: calc.Text("Its least pressure")},
+	{ID: SetByFluid, Label: calc.Text("Full fluid head")},
+	{ID: SetByOutside, Label: calc.Text("Fluid head, beyond its limits")},
+}
+
+var MethodCols = []calc.Field{
+	{ID: "method", Kind: calc.Choice, Label: calc.Text("Method"), Options: []calc.Option{
+		{ID: "aci", Label: nameACI}, {ID: "ciria", Label: nameCIRIA}, {ID: "din", Label: nameDIN},
+	}},
+	{ID: "pressure", Display: &displays.Pressure, Label: calc.Text("Greatest pressure")},
+	{ID: "depth", Display: &displays.Height, Label: calc.Text("Fluid down to")},
+	{ID: "rule", Kind: calc.Choice, Label: LabelRule, Options: RuledBy},
+}
+
+// The sources that both European methods share.
+var (
+	SourceCIRIA = calc.Source{
+		ID: "ciria", Author: "C. A. Clear and T. A. Harrison", Title: "Concrete pressure on formwork", Edition: "CIRIA Report 108", Year: "1985",
+		Where: "pressure equation, K, C_1, and never above the fluid head, as other works apply it", Status: calc.Secondary,
+	}
+	SourceDIN = calc.Source{
+		ID: "din", Author: "Concrete International", Title: "DIN Standard on Formwork Pressures Updated", Edition: "vol. 32 no. 6", Year: "2010",
+		Where: "Eq. (1): self-compacting concrete", Status: calc.Confirmed, Link: "https://www.scribd.com/document/340295831/",
+	}
+	SourceDINMemory = calc.Source{
+		ID: "din-memory", Title: "DIN 18218", Edition: "2010-01", Year: "2010",
+		Where: "classes F1 to F6, K_1, limits, 3% for each degree, partial factor; from memory", Status: calc.Memory,
+	}
+	SourceClasses = calc.Source{
+		ID: "classes", Title: "Consistency of concrete, encyclopedia article", Where: "flow classes F1 to F6; the slumps beside them are common practice", Status: calc.Secondary,
+	}
+)
+
+// The standing cautions of both.
+const (
+	CautionOpen   = calc.Text("Forms that open bury and crush. Stand clear of the form below the hose, and stop at the first bulge or crack.")
+	CautionGovern = calc.Text("The form maker's data, the engineer and the local code say which method counts. Foreign methods are here to compare.")
+)
+
+// The IDs of options that the computation asks for.
+const (
+	AdmixRetards = "retards"
+	AdmixNone    = "none"
+)
+
+// What the formulas of the worked example are used for.
+const OfHeight = calc.Text("Over the whole height")
+
+func SI(p PSF) float64 { return calc.SI(float64(p), "psf") }

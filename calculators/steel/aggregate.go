@@ -1,102 +1,47 @@
 package steel
 
-import (
-	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
-	"coursebook/calculators/quantity"
-)
+import "coursebook/calculators/calc"
 
-// AggregateSize finds the largest stone that still passes between forms and
-// bars and through the hose, and the sieve size below it.
-var AggregateSize = &calc.Calculator{
-	ID:       "aggregate-size",
-	Title:    calc.Text("Largest stone in the mix"),
-	Purpose:  calc.Text("What stone still passes between the forms, past the bars and through the hose."),
-	In:       aggregateIn,
-	Out:      aggregateOut,
-	Formulas: []*calc.Formula{formShare, gapShare, slabShare, hoseShare},
-	Sources: []calc.Source{
-		{ID: "aci318", Author: "ACI", Title: "318-19, Building code for structural concrete", Year: "2019",
-			Where: "26.4.2.1(a)(5), as quoted in the institute's answer 754", Status: calc.Confirmed, Link: "https://www.concrete.org/tools/frequentlyaskedquestions.aspx?faqid=754"},
-		{ID: "irc", Author: "ICC", Title: "International Residential Code", Edition: "2018", Where: "R608.5.1.3", Status: calc.Secondary,
-			Link: "https://codeoperative.net/models/irc/2018/irc18_608.5.1.3.php"},
-		{ID: "bc", Author: "British Columbia", Title: "Building Code", Where: "9.3.1.1.(4), walls in flat insulated forms: 19 mm", Status: calc.Confirmed,
-			Link: "http://www.code.greenkeyservices.ca/public/b09-9.3-materials-systems-and-equipment.php"},
-		{ID: "aci304", Author: "ACI", Title: "304.2R, Placing concrete by pumping methods", Where: "aggregate for pumping: a third, 40 % if rounded; as repeated elsewhere", Status: calc.Secondary},
-		{ID: "hoses", Author: "Concrete Construction", Title: "Concrete pumping", Where: "2 to 2-1/2 in. hose: 3/8 in. stone only", Status: calc.Confirmed},
-		{ID: "practice", Title: "Three quarters of the clear gap between bar and form", Status: calc.CommonPractice},
-	},
-	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("The form maker's data and the mix design come first. Foam forms mostly take 3/8 or 1/2 in. stone.")},
-		{Level: calc.LevelCaution, Text: calc.Text("Webs of the form, laps and boxes narrow the way too. Measure the tightest gap.")},
-	},
-	Tables: []calc.Table{{ID: "core", Title: calc.Text("Largest stone by core and bar gap"),
-		Note: calc.Text("Without slab and hose. Before rounding down to a sieve size."),
-		Out:  "most", Set: []calc.Entry{{Path: "cover", Text: ""}, {Path: "slab", Text: ""}, {Path: "hose", Text: ""}},
-		Down:   calc.Axis{Path: "core", US: []string{"4 in", "5.5 in", "6 in", "7.5 in", "8 in", "10 in"}, Metric: []string{"100 mm", "140 mm", "150 mm", "190 mm", "200 mm", "250 mm"}},
-		Across: calc.Axis{Path: "gap", US: []string{"0.75 in", "1 in", "1.5 in", "2 in", "3 in"}, Metric: []string{"20 mm", "25 mm", "40 mm", "50 mm", "75 mm"}}}},
-	Compute: computeAggregate,
-	Draw:    drawAggregate,
-}
+const meansStone = calc.Text("largest stone")
 
-const (
-	rounded  = "rounded"
-	byForms  = "forms"
-	byGap    = "gap"
-	byCover  = "cover"
-	bySlab   = "slab"
-	byHose   = "hose"
-	bySmall  = "small-hose"
-	whyThin  = calc.Text("No core this thin can be filled and vibrated.")
-	whyClear = calc.Text("Too tight for any stone. Check the bars.")
-)
+// FormShare is the largest stone between two forms, in the unit of the
+// thickness: d = b/5. Source: ACI 318-19, 26.4.2.1(a)(5); IRC R608.5.1.3.
+func FormShare(b float64) float64 { return b / 5 }
 
-// What is most allowed is rounded down; sieve sizes keep their unit.
-var (
-	sieveInches = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.125}}
-	sieveMetric = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "mm", Step: 1}}
-)
+var FormShareFormula = &calc.Formula{ID: "forms", Title: calc.Text("A fifth between forms"), Expr: "b/5",
+	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
+	Vars:   []calc.Var{{Symbol: "b", Meaning: calc.Text("narrowest thickness between forms"), Unit: "mm", US: "in"}},
+	Fn:     calc.Func1(FormShare), Go: "steel.FormShare", Source: "aci318",
+	Limits: calc.Text("The engineer may waive it where the concrete can be placed without voids.")}
 
-var aggregateIn = []calc.Field{
-	{ID: "core", Display: &displays.Part, Usual: "6 in", Label: calc.Text("Core thickness"),
-		Help: calc.Text("Narrowest concrete between the forms, without foam."),
-		Min:  &calc.Limit{At: 2, Unit: "in", Why: whyThin}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "gap", Display: &displays.Part, Optional: true, Usual: "1.25 in", Label: calc.Text("Clear gap between bars"),
-		Help: calc.Text("The tightest place: at laps, corners, sills."),
-		Min:  &calc.Limit{At: 0.25, Unit: "in", Why: whyClear}, Max: &calc.Limit{At: 48, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "cover", Display: &displays.Part, Optional: true, Usual: "1.5 in", Label: calc.Text("Clear gap, bar to form"),
-		Help: calc.Text("Where stone must pass outside a bar."),
-		Min:  &calc.Limit{At: 0.25, Unit: "in", Why: whyClear}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "slab", Display: &displays.Part, Optional: true, Label: calc.Text("Slab placed with it"),
-		Help: calc.Text("Thickness, if the same mix goes into a slab."),
-		Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "hose", Display: &displays.Part, Optional: true, Usual: "3 in", Label: calc.Text("Hose inside diameter"),
-		Help: calc.Text("The smallest in the line, reducer too."),
-		Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 8, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "stone", Kind: calc.Choice, Usual: "crushed", Label: calc.Text("Stone"),
-		Options: []calc.Option{
-			{ID: "crushed", Label: calc.Text("crushed or mixed")},
-			{ID: rounded, Label: calc.Text("well-rounded gravel")},
-		}},
-}
+// GapShare is the largest stone past bars, in the unit of the clear gap:
+// d = 3·s/4. Source: ACI 318-19, 26.4.2.1(a)(5); IRC R608.5.1.3. Between bar
+// and form it is common practice.
+func GapShare(s float64) float64 { return 3 * s / 4 }
 
-var rules = []calc.Option{
-	{ID: byForms, Label: calc.Text("1/5 between forms")},
-	{ID: byGap, Label: calc.Text("3/4 of gap between bars")},
-	{ID: byCover, Label: calc.Text("3/4 of gap, bar to form")},
-	{ID: bySlab, Label: calc.Text("1/3 of slab")},
-	{ID: byHose, Label: calc.Text("Share of hose diameter")},
-	{ID: bySmall, Label: calc.Text("Small hose")},
-}
+var GapShareFormula = &calc.Formula{ID: "gap", Title: calc.Text("Three quarters of the clear gap"), Expr: "3*s/4",
+	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
+	Vars:   []calc.Var{{Symbol: "s", Meaning: calc.Text("clear gap"), Unit: "mm", US: "in"}},
+	Fn:     calc.Func1(GapShare), Go: "steel.GapShare", Source: "aci318",
+	Limits: calc.Text("Between bars by code; between bar and form by common practice.")}
 
-var aggregateOut = []calc.Field{
-	{ID: "size-in", Display: &sieveInches, Lead: true, Label: calc.Text("Sieve size, inches")},
-	{ID: "size-mm", Display: &sieveMetric, Lead: true, Label: calc.Text("Sieve size, mm")},
-	{ID: "most", Display: &displays.PartAtMost, Label: calc.Text("Largest stone by the rules")},
-	{ID: "governs", Kind: calc.Choice, Options: rules, Label: calc.Text("Decided by")},
-	{ID: "rules", Kind: calc.Rows, Label: calc.Text("Rule by rule"), Cols: []calc.Field{
-		{ID: "rule", Kind: calc.Choice, Options: rules, Label: calc.Text("Rule")},
-		{ID: "of", Display: &displays.Part, Label: calc.Text("Measured")},
-		{ID: "most", Display: &displays.PartAtMost, Label: calc.Text("Largest stone")},
-	}},
-}
+// SlabShare is the largest stone in a slab, in the unit of its thickness:
+// d = h/3. Source: ACI 318-19, 26.4.2.1(a)(5).
+func SlabShare(h float64) float64 { return h / 3 }
+
+var SlabShareFormula = &calc.Formula{ID: "slab", Title: calc.Text("A third of the slab"), Expr: "h/3",
+	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
+	Vars:   []calc.Var{{Symbol: "h", Meaning: calc.Text("thickness of the slab"), Unit: "mm", US: "in"}},
+	Fn:     calc.Func1(SlabShare), Go: "steel.SlabShare", Source: "aci318"}
+
+// HoseShare is the largest stone through a hose, in the unit of its inside
+// diameter: d = k·D, with k one third for crushed stone and 0.4 for
+// well-rounded gravel. Source: ACI 304.2R.
+func HoseShare(k, inside float64) float64 { return k * inside }
+
+var HoseShareFormula = &calc.Formula{ID: "hose", Title: calc.Text("Share of the hose"), Expr: "k*D",
+	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
+	Vars: []calc.Var{{Symbol: "k", Meaning: calc.Text("1/3 for crushed stone, 0.4 for well-rounded gravel")},
+		{Symbol: "D", Meaning: calc.Text("smallest inside diameter of the line"), Unit: "mm", US: "in"}},
+	Fn: calc.Func2(HoseShare), Go: "steel.HoseShare", Source: "aci304",
+	Limits: calc.Text("A hose up to 2-1/2 in (64 mm) takes 3/8 in (10 mm) stone only.")}

@@ -1,114 +1,98 @@
 package steel
 
 import (
+	"math"
+
 	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
-	"coursebook/calculators/quantity"
 )
-
-// BarLaps sets the development and lap lengths of several codes side by side,
-// to hold against a drawing. It never picks one.
-var BarLaps = &calc.Calculator{
-	ID:       "bar-laps",
-	Title:    calc.Text("Laps to check a drawing by"),
-	Purpose:  calc.Text("What lap several codes ask for, side by side, to hold against the drawing."),
-	In:       lapsIn,
-	Out:      lapsOut,
-	Formulas: []*calc.Formula{development318, developmentA23, classB, lapIRC, hook318},
-	Sources: []calc.Source{
-		{ID: "aci318", Author: "ACI", Title: "318-14, Building code for structural concrete", Year: "2014", Where: "table 25.4.2.2, 25.4.3, 25.5.2, as explained in CRSI note ETN-D-1-15",
-			Status: calc.Secondary, Link: "https://studylib.net/doc/26118889/dev-and-lap-splice-lengths-etn-d-1-15"},
-		{ID: "factors", Author: "ACI", Title: "318-14 and 318-19", Where: "factors for place, coating, weight and grade; no laps above #11", Status: calc.Memory},
-		{ID: "a233", Author: "CSA", Title: "A23.3, Design of concrete structures", Where: "12.2.3, table of development lengths in a public repository; factors from memory", Status: calc.Secondary},
-		{ID: "irc", Author: "ICC", Title: "International Residential Code", Where: "table R608.5.4(1), as adopted in the Los Angeles Residential Code",
-			Status: calc.Confirmed, Link: "https://up.codes/s/reinforcement-installation-details"},
-		{ID: "bc", Author: "British Columbia", Title: "Building Code", Where: "9.3.1.1.(4): 450 mm for 10M, 650 mm for 15M", Status: calc.Confirmed,
-			Link: "http://www.code.greenkeyservices.ca/public/b09-9.3-materials-systems-and-equipment.php"},
-		sourceA615, sourceG30,
-	},
-	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Only to check a drawing, never to design. A short lap can bring a wall down. The drawing and the engineer decide.")},
-		{Level: calc.LevelCaution, Text: calc.Text("The rows differ because the codes differ. None is picked here: ask which code the job is under.")},
-	},
-	Tables: []calc.Table{{ID: "class-b", Title: calc.Text("Class B lap by ACI 318, cover kept"),
-		Note: calc.Text("Grade 60 (420 MPa), bare bars, normal weight, not top bars. To check a drawing only."),
-		Out:  "lap-aci", Down: calc.Axis{Path: "bar", US: []string{"3", "4", "5", "6", "7", "10m", "15m"}},
-		Across: calc.Axis{Path: "fc", US: []string{"2500 psi", "3000 psi", "3500 psi", "4000 psi", "5000 psi"}, Metric: []string{"20 MPa", "25 MPa", "30 MPa", "35 MPa"}}}},
-	Compute: computeLaps,
-	Draw:    drawLaps,
-}
 
 const (
-	whyGrade   = calc.Text("Bars are sold from Grade 40 to Grade 100.")
-	whyFcLow   = calc.Text("Codes ask for at least 2500 psi (17 MPa).")
-	whyFcHigh  = calc.Text("Stronger concrete is beyond these simple forms.")
-	labelGrade = calc.Text("Yield strength of the bar")
+	meansFy   = calc.Text("yield strength of the bar")
+	meansFc   = calc.Text("strength of the concrete")
+	meansLd   = calc.Text("development length")
+	meansCase = calc.Text("constant of bar size and of cover and spacing")
+	meansLam  = calc.Text("1, or 0.75 for lightweight concrete")
 )
 
-// Yield strengths are written in round psi or MPa.
-var yield = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 100}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 1}}
-
-var lapsIn = []calc.Field{
-	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: barOptions, Label: calc.Text("Bar")},
-	{ID: "fy", Display: &yield, Usual: "60000 psi", Label: labelGrade,
-		Help: calc.Text("Grade 60: 60,000 psi. Grade 400: 400 MPa."),
-		Min:  &calc.Limit{At: 40000, Unit: "psi", Why: whyGrade}, Max: &calc.Limit{At: 100000, Unit: "psi", Why: whyGrade}},
-	{ID: "fc", Display: &displays.Strength, Usual: "3000 psi", Label: calc.Text("Concrete strength, 28 days"),
-		Min: &calc.Limit{At: 2450, Unit: "psi", Why: whyFcLow, Source: "aci318"}, Max: &calc.Limit{At: 15000, Unit: "psi", Why: whyFcHigh}},
-	{ID: "top", Kind: calc.Flag, Usual: "no", Label: calc.Text("Top bar"),
-		Help: calc.Text("Level bar with more than 12 in (300 mm) cast under it.")},
-	{ID: "coating", Kind: calc.Choice, Usual: "none", Label: calc.Text("Coating"), Options: []calc.Option{
-		{ID: "none", Label: calc.Text("bare or galvanized")},
-		{ID: "epoxy", Label: calc.Text("epoxy, well covered and apart")},
-		{ID: "epoxy-close", Label: calc.Text("epoxy, cover under 3 or gap under 6 diameters")},
-	}},
-	{ID: "light", Kind: calc.Flag, Usual: "no", Label: calc.Text("Lightweight concrete")},
-	{ID: "drawn", Display: &displays.Inches, Optional: true, Usual: "24 in", Label: calc.Text("Lap on the drawing"),
-		Help: calc.Text("Empty: nothing is compared."),
-		Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 400, Unit: "in", Why: displays.CheckUnit}},
+// Development318 is the length that develops a bar in tension by the simple
+// form of ACI 318, in:
+//
+//	l_d = f_y·ψ·ψ_g/(c·λ·min(√f'c, 100))·d
+//
+// in US units only: f_y and f'c in psi, d in in. ψ is ψ_t·ψ_e, at most 1.7;
+// ψ_g goes with the grade; c is 25 for #6 and smaller and 20 for #7 and larger
+// where cover and spacing are kept, else 50/3 and 40/3. At least 12 in.
+// Source: ACI 318-14, table 25.4.2.2 (ψ_g: 318-19, from memory).
+func Development318(fy, psi, lambda, fc, c, grade, d float64) float64 {
+	return fy * psi * grade / (c * lambda * math.Min(math.Sqrt(fc), 100)) * d
 }
 
-// The rules that the rows stand for.
-const (
-	ruleACI      = "aci-kept"
-	ruleACIOther = "aci-other"
-	ruleCSA      = "csa-kept"
-	ruleCSAOther = "csa-other"
-	ruleIRC      = "irc"
-	ruleBC       = "bc"
-)
+var Development318Formula = &calc.Formula{ID: "aci", Title: calc.Text("Development by ACI 318"),
+	Expr: "f_y*psi*psi_g/(c*lambda*min(sqrt(f'c), 100))*d", Result: calc.Var{Symbol: "l_d", Meaning: meansLd, Unit: "in"},
+	Vars: []calc.Var{{Symbol: "f_y", Meaning: meansFy, Unit: "psi"},
+		{Symbol: "psi", Meaning: calc.Text("1.3 for top bars times 1.2 or 1.5 for epoxy, at most 1.7")},
+		{Symbol: "lambda", Meaning: meansLam}, {Symbol: "f'c", Meaning: meansFc, Unit: "psi"}, {Symbol: "c", Meaning: meansCase},
+		{Symbol: "psi_g", Meaning: calc.Text("1; 1.15 above Grade 60; 1.3 above Grade 80")},
+		{Symbol: "d", Meaning: meansD, Unit: "in"}},
+	Fn: calc.FuncN(func(v []float64) float64 { return Development318(v[0], v[1], v[2], v[3], v[4], v[5], v[6]) }),
+	Go: "steel.Development318", Source: "aci318",
+	Limits: calc.Text("Cover kept: clear cover of one bar, clear spacing of two, or one with ties. Then c is 25 to #6, 20 above; else 16.67 and 13.33. At least 12 in (300 mm).")}
 
-var lapRules = []calc.Option{
-	{ID: ruleACI, Label: calc.Text("ACI 318, cover kept")},
-	{ID: ruleACIOther, Label: calc.Text("ACI 318, other cases")},
-	{ID: ruleCSA, Label: calc.Text("CSA A23.3, cover kept")},
-	{ID: ruleCSAOther, Label: calc.Text("CSA A23.3, other cases")},
-	{ID: ruleIRC, Label: calc.Text("IRC table, houses")},
-	{ID: ruleBC, Label: calc.Text("BC code, small houses")},
+// DevelopmentA23 is the same length by the simple form of CSA A23.3, mm:
+//
+//	l_d = c·k·k_4·f_y/min(√f'c, 8)·d
+//
+// in metric units only: f_y and f'c in MPa, d in mm. k is k_1·k_2·k_3; k_4 is
+// 0.8 up to 20M and 1 above; c is 0.45 where cover and spacing are kept, else
+// 0.6. At least 300 mm. Source: CSA A23.3, 12.2.3 and table 12.1.
+func DevelopmentA23(c, k, size, fy, fc, d float64) float64 {
+	return c * k * size * fy / math.Min(math.Sqrt(fc), 8) * d
 }
 
-var verdicts = []calc.Option{
-	{ID: "shorter", Label: calc.Text("shorter than this")},
-	{ID: "longer", Label: calc.Text("as long or longer")},
+var DevelopmentA23Formula = &calc.Formula{ID: "csa", Title: calc.Text("Development by CSA A23.3"),
+	Expr: "c*k*k_4*f_y/min(sqrt(f'c), 8)*d", Result: calc.Var{Symbol: "l_d", Meaning: meansLd, Unit: "mm"},
+	Vars: []calc.Var{{Symbol: "c", Meaning: meansCase},
+		{Symbol: "k", Meaning: calc.Text("1.3 for top bars times 1.2 or 1.5 for epoxy, at most 1.7; times 1.3 if lightweight")},
+		{Symbol: "k_4", Meaning: calc.Text("0.8 up to 20M, else 1")}, {Symbol: "f_y", Meaning: meansFy, Unit: "MPa"},
+		{Symbol: "f'c", Meaning: meansFc, Unit: "MPa"}, {Symbol: "d", Meaning: meansD, Unit: "mm"}},
+	Fn: calc.FuncN(func(v []float64) float64 { return DevelopmentA23(v[0], v[1], v[2], v[3], v[4], v[5]) }),
+	Go: "steel.DevelopmentA23", Source: "a233",
+	Limits: calc.Text("c is 0.45 where cover and spacing are kept, else 0.6. At least 300 mm (12 in).")}
+
+// ClassB is the Class B lap of a development length, in its unit:
+// l_st = max(1.3·l_d, l_min). Source: ACI 318-14, 25.5.2.1; CSA A23.3, 12.15.
+func ClassB(development, least float64) float64 { return math.Max(1.3*development, least) }
+
+var ClassBFormula = &calc.Formula{ID: "class-b", Title: calc.Text("Class B lap"),
+	Expr: "max(1.3*l_d, l_min)", Result: calc.Var{Symbol: "l_st", Meaning: calc.Text("lap length"), Unit: "mm", US: "in"},
+	Vars: []calc.Var{{Symbol: "l_d", Meaning: meansLd, Unit: "mm", US: "in"}, {Symbol: "l_min", Meaning: calc.Text("12 in (CSA: 300 mm)"), Unit: "mm", US: "in"}},
+	Fn:   calc.Func2(ClassB), Go: "steel.ClassB", Source: "aci318",
+	Limits: calc.Text("Class A is 1.0 of it: only where half the bars or fewer are lapped, with twice the steel needed. No laps above #11 or 35M.")}
+
+// LapIRC is the lap of the residential code's table, in its unit:
+// l = n·d, with n 60 for Grade 60 and 40 for Grade 40 bars.
+// Source: IRC, table R608.5.4(1); the rule is inferred from its cells.
+func LapIRC(n, d float64) float64 { return n * d }
+
+var LapIRCFormula = &calc.Formula{ID: "irc", Title: calc.Text("Lap by the IRC table"),
+	Expr: "n*d", Result: calc.Var{Symbol: "l", Meaning: calc.Text("lap length"), Unit: "mm", US: "in"},
+	Vars: []calc.Var{{Symbol: "n", Meaning: calc.Text("60 for Grade 60, 40 for Grade 40")}, {Symbol: "d", Meaning: meansD, Unit: "mm", US: "in"}},
+	Fn:   calc.Func2(LapIRC), Go: "steel.LapIRC", Source: "irc",
+	Limits: calc.Text("#4 to #6, Grade 40 or 60, in walls by that code. Its development length is the lap over 1.3, cut to the inch.")}
+
+// Hook318 is the length that develops a standard hook by ACI 318-14, in:
+//
+//	l_dh = max(f_y·ψ_e/(50·λ·min(√f'c, 100))·d, 8·d, 6)
+//
+// in US units only. Side cover of 2-1/2 in. and 2 in. behind a 90° tail allow
+// 0.7 of the first term. Source: ACI 318-14, 25.4.3.1.
+func Hook318(fy, coating, lambda, fc, d float64) float64 {
+	return math.Max(fy*coating/(50*lambda*math.Min(math.Sqrt(fc), 100))*d, math.Max(8*d, 6))
 }
 
-// The rows are the answer; what stands large is only how far they lie apart.
-var lapsOut = []calc.Field{
-	{ID: "least", Display: &lapLength, Lead: true, Label: calc.Text("Shortest lap of the rows")},
-	{ID: "most", Display: &lapLength, Lead: true, Label: calc.Text("Longest lap of the rows")},
-	{ID: "laps", Kind: calc.Rows, Label: calc.Text("Rule by rule"), Cols: []calc.Field{
-		{ID: "rule", Kind: calc.Choice, Options: lapRules, Label: calc.Text("Rule")},
-		{ID: "development", Display: &lapLength, Label: calc.Text("Development")},
-		{ID: "lap-a", Display: &lapLength, Label: calc.Text("Lap, Class A")},
-		{ID: "lap-b", Display: &lapLength, Label: calc.Text("Lap, Class B or table")},
-		{ID: "drawing", Kind: calc.Choice, Options: verdicts, Label: calc.Text("The drawing's lap is")},
-	}},
-	{ID: "lap-aci", Display: &lapLength, Label: calc.Text("Class B, ACI, cover kept")},
-	{ID: "hook", Display: &lapLength, Label: calc.Text("Hook development, ACI"),
-		Help: calc.Text("By ACI 318-14, from the face where it is needed.")},
-	{ID: "hook-covered", Display: &lapLength, Label: calc.Text("Hook, well covered, ACI"),
-		Help: calc.Text("With 2-1/2 in at the side and 2 in behind a 90° tail.")},
-	{ID: "diameters", Display: &diameters, Label: calc.Text("Drawn lap in bar diameters")},
-}
-
-var diameters = quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 1, Rounding: quantity.Down}}
+var Hook318Formula = &calc.Formula{ID: "hook", Title: calc.Text("Hook by ACI 318-14"),
+	Expr: "max(f_y*psi_e/(50*lambda*min(sqrt(f'c), 100))*d, max(8*d, 6))", Result: calc.Var{Symbol: "l_dh", Meaning: calc.Text("development length of the hook"), Unit: "in"},
+	Vars: []calc.Var{{Symbol: "f_y", Meaning: meansFy, Unit: "psi"}, {Symbol: "psi_e", Meaning: calc.Text("1, or 1.2 for epoxy")},
+		{Symbol: "lambda", Meaning: meansLam}, {Symbol: "f'c", Meaning: meansFc, Unit: "psi"}, {Symbol: "d", Meaning: meansD, Unit: "in"}},
+	Fn: calc.Func5(Hook318), Go: "steel.Hook318", Source: "aci318",
+	Limits: calc.Text("The 2019 edition has another form. Well covered: 0.7 of the first term, at #11 and smaller.")}

@@ -1,133 +1,84 @@
 package steel
 
 import (
+	"math"
+
 	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
 )
-
-// BarTakeOff counts the bars of a straight wall and the stock to order.
-var BarTakeOff = &calc.Calculator{
-	ID:       "bar-take-off",
-	Title:    calc.Text("Bar take-off for a wall"),
-	Purpose:  calc.Text("How many bars a wall takes, what they weigh, and what stock to order."),
-	In:       takeOffIn,
-	Out:      takeOffOut,
-	Formulas: []*calc.Formula{barCount, pieces, lappedLength, barWeight, stockBars, withWaste},
-	Sources: []calc.Source{sourceA615, sourceG30,
-		{ID: "count", Title: "Take-off by counting spaces, laps and stock lengths", Status: calc.CommonPractice},
-		{ID: "irc", Author: "ICC", Title: "International Residential Code", Where: "table R608.5.4(1): laps of 40 bar diameters and more; bars beside openings within 12 in.",
-			Status: calc.Confirmed, Link: "https://up.codes/s/reinforcement-installation-details"},
-		{ID: "aci332", Author: "ACI", Title: "332, Residential concrete", Where: "8.2.7: laps of at least 24 in., as quoted on a forum", Status: calc.Secondary}},
-	Cautions: []calc.Caution{
-		{Level: calc.LevelCaution, Text: steelNotDesign},
-		{Level: calc.LevelNotice, Text: calc.Text("Bars are counted as if there were no openings. What they save covers trimming; add the extra bars.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Off-cuts are not used again in the count of stock bars, and the waste comes on top. Ties, chairs and wire are not in it.")},
-	},
-	Tables: []calc.Table{{ID: "weight", Title: calc.Text("Weight of bars, example wall"),
-		Note: calc.Text("The example's wall, by its length and the spacing of verticals. With waste."),
-		Out:  "weight", Down: calc.Axis{Path: "length", US: []string{"10 ft", "20 ft", "30 ft", "40 ft", "60 ft"}, Metric: []string{"3 m", "6 m", "9 m", "12 m", "18 m"}},
-		Across: calc.Axis{Path: "spacing", US: []string{"8 in", "12 in", "16 in", "24 in", "32 in"}, Metric: []string{"200 mm", "300 mm", "400 mm", "600 mm", "800 mm"}}}},
-	Compute: computeTakeOff,
-	Draw:    drawTakeOff,
-}
 
 const (
-	whyClose   = calc.Text("Concrete does not pass bars this close.")
-	whyWide    = calc.Text("Codes end at 48 in (1.2 m) between bars. Enter what the drawing says.")
-	whyShort   = calc.Text("Bars are sold longer.")
-	whyHauled  = calc.Text("No truck brings longer bars to a house.")
-	whyLap     = calc.Text("Look it up on the drawing again.")
-	whyCurtain = calc.Text("A wall has one layer or two.")
-	whyWaste   = calc.Text("Find the reason for so much waste.")
+	meansRun    = calc.Text("length to cover")
+	meansLap    = calc.Text("lap length")
+	meansStock  = calc.Text("stock length")
+	meansPieces = calc.Text("number of pieces")
 )
 
-func withDowels(c calc.Case) bool  { return c.Flag("dowels") }
-func withCorners(c calc.Case) bool { return c.Num("corners") > 0 }
-func withExtra(c calc.Case) bool   { return c.Num("extra") > 0 }
-
-var takeOffIn = []calc.Field{
-	{ID: "length", Display: &displays.Wall, Usual: "40 ft", Label: calc.Text("Length of wall"),
-		Help: calc.Text("One straight wall. Work out the others by themselves."),
-		Min:  &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 400, Unit: "ft", Why: displays.OneJob}},
-	{ID: "height", Display: &displays.Wall, Usual: "9 ft", Label: calc.Text("Height of wall"),
-		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.OneStorey}},
-	{ID: "layers", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("Layers of bars"),
-		Min: &calc.Limit{At: 1, Why: whyCurtain}, Max: &calc.Limit{At: 2, Why: whyCurtain}},
-	{ID: "vertical", Kind: calc.Choice, Usual: "5", Options: barOptions, Label: calc.Text("Vertical bar")},
-	{ID: "spacing", Display: &displays.Inches, Usual: "16 in", Label: calc.Text("Spacing of verticals"),
-		Min: &calc.Limit{At: 2, Unit: "in", Why: whyClose}, Max: &calc.Limit{At: 96, Unit: "in", Why: whyWide}},
-	{ID: "first", Display: &displays.Inches, Usual: "6 in", Label: calc.Text("First vertical from end"),
-		Min: &calc.Limit{At: 0, Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 96, Unit: "in", Why: whyWide}},
-	{ID: "projection", Display: &displays.Inches, Usual: "24 in", Label: calc.Text("Verticals stand out above"),
-		Help: calc.Text("For the lap into the next storey. 0 for none."),
-		Min:  &calc.Limit{At: 0, Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "in", Why: whyLap}},
-	{ID: "horizontal", Kind: calc.Choice, Usual: "4", Options: barOptions, Label: calc.Text("Horizontal bar")},
-	{ID: "course", Display: &displays.Inches, Usual: "16 in", Label: calc.Text("Spacing of horizontals"),
-		Min: &calc.Limit{At: 2, Unit: "in", Why: whyClose}, Max: &calc.Limit{At: 96, Unit: "in", Why: whyWide}},
-	{ID: "course-first", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Outer ones from foot, top"),
-		Min: &calc.Limit{At: 0, Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 96, Unit: "in", Why: whyWide}},
-	{ID: "courses", Display: &displays.Count, Whole: true, Optional: true, Label: calc.Text("Horizontals, if counted"),
-		Help: calc.Text("Rows of bars in one layer. It replaces the spacing."),
-		Min:  &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 240, Why: displays.CheckCount}},
-	{ID: "stock", Display: &displays.Wall, Usual: "20 ft", Label: calc.Text("Stock length of bars"),
-		Min: &calc.Limit{At: 10, Unit: "ft", Why: whyShort}, Max: &calc.Limit{At: 60, Unit: "ft", Why: whyHauled}},
-	{ID: "lap", Display: &displays.Inches, Usual: "24 in", Label: calc.Text("Lap length"),
-		Help: calc.Text("From the drawing."),
-		Min:  &calc.Limit{At: 6, Unit: "in", Why: whyLap}, Max: &calc.Limit{At: 108, Unit: "in", Why: whyLap}},
-	{ID: "dowels", Kind: calc.Flag, Usual: "yes", Label: calc.Text("A dowel at each vertical")},
-	{ID: "dowel", Kind: calc.Choice, Usual: "5", Options: barOptions, When: withDowels, Label: calc.Text("Dowel bar")},
-	{ID: "dowel-length", Display: &displays.Inches, Usual: "36 in", When: withDowels, Label: calc.Text("Length of a dowel"),
-		Help: calc.Text("Straight, hook and all."),
-		Min:  &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 120, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "corners", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("Corners to count here"),
-		Help: calc.Text("A bar at each horizontal. Count each corner with one wall only."),
-		Min:  &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 20, Why: displays.CheckCount}},
-	{ID: "leg", Display: &displays.Inches, Usual: "24 in", When: withCorners, Label: calc.Text("Leg of a corner bar"),
-		Min: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "extra", Display: &displays.Count, Whole: true, Usual: "8", Label: calc.Text("Extra bars at openings"),
-		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 1000, Why: displays.CheckCount}},
-	{ID: "extra-bar", Kind: calc.Choice, Usual: "5", Options: barOptions, When: withExtra, Label: calc.Text("Extra bar")},
-	{ID: "extra-length", Display: &displays.Inches, Usual: "84 in", When: withExtra, Label: calc.Text("Length of an extra bar"),
-		Min: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 480, Unit: "in", Why: displays.CheckUnit}},
-	{ID: "waste", Display: &displays.Percent, Usual: "5 %", Label: calc.Text("Waste"),
-		Min: &calc.Limit{At: 0, Unit: "%", Why: displays.NotMinus}, Max: &calc.Limit{At: 30, Unit: "%", Why: whyWaste}},
+// BarCount is how many bars stand along a length, first and last at the same
+// distance from its ends:
+//
+//	n = ⌈(L − 2·e)/s⌉ + 1
+//
+// with the length L, the distance e and the greatest spacing s in one unit.
+// The last space may be smaller. Source: arithmetic of take-off.
+func BarCount(length, edge, spacing float64) float64 {
+	return math.Ceil((length-float64(2*edge))/spacing) + 1
 }
 
-// The parts of a wall's steel, in the order of the rows.
-var parts = []calc.Option{
-	{ID: "verticals", Label: calc.Text("Verticals")},
-	{ID: "horizontals", Label: calc.Text("Horizontals")},
-	{ID: "dowels", Label: calc.Text("Dowels")},
-	{ID: "corners", Label: calc.Text("Corner bars")},
-	{ID: "extra", Label: calc.Text("Extra bars")},
+var BarCountFormula = &calc.Formula{ID: "count", Title: calc.Text("Bars along a length"), Expr: "ceil((L - 2*e)/s) + 1",
+	Result: calc.Var{Symbol: "n", Meaning: meansN},
+	Vars: []calc.Var{{Symbol: "L", Meaning: meansRun, Unit: "m", US: "ft"},
+		{Symbol: "e", Meaning: calc.Text("first bar from the end"), Unit: "m", US: "ft"},
+		{Symbol: "s", Meaning: calc.Text("greatest spacing"), Unit: "m", US: "ft"}},
+	Fn: calc.Func3(BarCount), Go: "steel.BarCount", Source: "count",
+	Limits: calc.Text("Rounded up: no space is larger than the spacing, the last may be smaller.")}
+
+// Pieces is how many stock bars lapped end to end cover a length:
+//
+//	n = max(1, ⌈(L − l)/(S − l)⌉)
+//
+// with the length L, the lap l and the stock length S in one unit, l below S.
+// Source: arithmetic of take-off: n bars and n − 1 laps.
+func Pieces(length, lap, stock float64) float64 {
+	return math.Max(1, math.Ceil((length-lap)/(stock-lap)))
 }
 
-const (
-	labelBar    = calc.Text("Bar")
-	labelWeight = calc.Text("Weight")
-	labelStock  = calc.Text("Stock bars")
-	labelLength = calc.Text("Length of steel")
-)
+var PiecesFormula = &calc.Formula{ID: "pieces", Title: calc.Text("Lapped pieces for a run"), Expr: "max(1, ceil((L - l)/(S - l)))",
+	Result: calc.Var{Symbol: "n", Meaning: meansPieces},
+	Vars: []calc.Var{{Symbol: "L", Meaning: meansRun, Unit: "m", US: "ft"}, {Symbol: "l", Meaning: meansLap, Unit: "m", US: "ft"},
+		{Symbol: "S", Meaning: meansStock, Unit: "m", US: "ft"}},
+	Fn: calc.Func3(Pieces), Go: "steel.Pieces", Source: "count"}
 
-var takeOffOut = []calc.Field{
-	{ID: "weight", Display: &displays.MassUp, Lead: true, Label: calc.Text("Weight with waste")},
-	{ID: "stock-bars", Display: &displays.Count, Lead: true, Exact: true, Label: calc.Text("Stock bars to order")},
-	{ID: "net", Display: &displays.MassUp, Label: calc.Text("Weight in the wall")},
-	{ID: "verticals", Display: &displays.Count, Exact: true, Label: calc.Text("Verticals in one layer")},
-	{ID: "courses", Display: &displays.Count, Exact: true, Label: calc.Text("Horizontals in one layer")},
-	{ID: "run-pieces", Display: &displays.Count, Exact: true, Label: calc.Text("Pieces per horizontal")},
-	{ID: "sizes", Kind: calc.Rows, Label: calc.Text("By bar size, with waste"), Cols: []calc.Field{
-		{ID: "bar", Kind: calc.Choice, Options: barOptions, Label: labelBar},
-		{ID: "weight", Display: &displays.MassUp, Label: labelWeight},
-		{ID: "stock", Display: &displays.Count, Exact: true, Label: labelStock},
-	}},
-	{ID: "parts", Kind: calc.Rows, Label: calc.Text("Part by part, without waste"), Cols: []calc.Field{
-		{ID: "part", Kind: calc.Choice, Options: parts, Label: calc.Text("Part")},
-		{ID: "bar", Kind: calc.Choice, Options: barOptions, Label: labelBar},
-		{ID: "count", Display: &displays.Count, Exact: true, Label: calc.Text("How many|feminine")},
-		{ID: "each", Display: &displays.Wall, Label: calc.Text("Length of one")},
-		{ID: "length", Display: &runLength, Label: labelLength},
-		{ID: "weight", Display: &displays.MassUp, Label: labelWeight},
-		{ID: "stock", Display: &displays.Count, Exact: true, Label: labelStock},
-	}},
+// LappedLength is the steel in a run of n lapped pieces: L + (n − 1)·l, in
+// the unit of the lengths. Source: arithmetic of take-off.
+func LappedLength(length, pieces, lap float64) float64 { return length + float64((pieces-1)*lap) }
+
+var LappedLengthFormula = &calc.Formula{ID: "lapped", Title: calc.Text("Steel in a lapped run"), Expr: "L + (n - 1)*l",
+	Result: calc.Var{Symbol: "L_s", Meaning: calc.Text("length of steel"), Unit: "m", US: "ft"},
+	Vars:   []calc.Var{{Symbol: "L", Meaning: meansRun, Unit: "m", US: "ft"}, {Symbol: "n", Meaning: meansPieces}, {Symbol: "l", Meaning: meansLap, Unit: "m", US: "ft"}},
+	Fn:     calc.Func3(LappedLength), Go: "steel.LappedLength", Source: "count"}
+
+// StockBars is how many stock bars n pieces of one length are cut from:
+//
+//	N = ⌈n/⌊S/L⌋⌉
+//
+// with the stock length S and the piece L, no longer than S, in one unit.
+// What is left of a bar is not used again. Source: arithmetic of take-off.
+func StockBars(pieces, stock, length float64) float64 {
+	return math.Ceil(pieces / math.Floor(stock/length))
 }
+
+var StockBarsFormula = &calc.Formula{ID: "stock", Title: calc.Text("Stock bars for cut pieces"), Expr: "ceil(n/floor(S/L))",
+	Result: calc.Var{Symbol: "N", Meaning: calc.Text("stock bars")},
+	Vars: []calc.Var{{Symbol: "n", Meaning: meansPieces}, {Symbol: "S", Meaning: meansStock, Unit: "m", US: "ft"},
+		{Symbol: "L", Meaning: calc.Text("length of a piece"), Unit: "m", US: "ft"}},
+	Fn: calc.Func3(StockBars), Go: "steel.StockBars", Source: "count",
+	Limits: calc.Text("For pieces no longer than the stock. Off-cuts are not used again.")}
+
+// WithWaste adds a share of waste: W = W_0·(1 + w). Source: arithmetic.
+func WithWaste(weight, waste float64) float64 { return weight * (1 + waste) }
+
+var WithWasteFormula = &calc.Formula{ID: "waste", Title: calc.Text("With waste"), Expr: "W_0*(1 + w)",
+	Result: calc.Var{Symbol: "W", Meaning: calc.Text("weight with waste"), Unit: "kg", US: "lb"},
+	Vars: []calc.Var{{Symbol: "W_0", Meaning: calc.Text("weight in the wall"), Unit: "kg", US: "lb"},
+		{Symbol: "w", Meaning: calc.Text("share of waste")}},
+	Fn: calc.Func2(WithWaste), Go: "steel.WithWaste", Source: "count"}

@@ -1,113 +1,113 @@
 package weather
 
 import (
+	"math"
+
 	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
 )
 
-// Evaporation answers how fast the open top of fresh concrete dries, and
-// whether that is too fast. Uno's US form decides; the others are shown.
-var Evaporation = &calc.Calculator{
-	ID:       "evaporation",
-	Title:    calc.Text("Drying of the fresh surface"),
-	Purpose:  calc.Text("Shows how fast water leaves fresh concrete, and when to act against cracks."),
-	In:       evaporationIn,
-	Out:      evaporationOut,
-	Formulas: []*calc.Formula{eqUno, eqUnoSI, eqVapour, eqMenzel, eqMenzelSI, eqWind},
-	Sources:  evaporationSources,
-	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("The estimate is good to about 40 % either way. Watch the surface: when the sheen goes early, act.")},
-		{Level: calc.LevelNotice, Text: calc.Text("In a foam form only the open top dries. The rate also counts for any slab placed that day.")},
-	},
-	Tables:  evaporationTables,
-	Compute: computeEvaporation,
-	Draw:    drawEvaporation,
-}
-
-// The mixes, by how little they bleed.
 const (
-	mixPlain  = "plain"
-	mixBlend  = "blend"
-	mixSilica = "silica"
+	meansE  = calc.Text("evaporation rate")
+	meansR  = calc.Text("relative humidity, 0 to 1")
+	meansV  = calc.Text("wind just above the concrete")
+	meansE0 = calc.Text("vapour pressure at the concrete")
+	meansEa = calc.Text("full vapour pressure of the air")
+	meansEs = calc.Text("full vapour pressure")
+	meansT  = calc.Text("temperature")
+	meansU  = calc.Text("wind as read")
+	meansH  = calc.Text("height wanted")
+	meansZ  = calc.Text("height of the reading")
 )
 
-// The verdicts on a rate.
-const (
-	dryLow  = "low"
-	dryCare = "care"
-	dryAct  = "act"
-)
-
-var evaporationIn = []calc.Field{
-	{
-		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F", Label: calc.Text("Concrete temperature"),
-		Min: &calc.Limit{At: 32, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 110, Unit: "°F", Why: whyGel},
-	},
-	{
-		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "88 °F", Label: calc.Text("Air temperature"),
-		Help: calc.Text("In the shade, upwind, 4 to 6 ft (1.2 to 1.8 m) up."),
-		Min:  &calc.Limit{At: 32, Unit: "°F", Why: calc.Text("Below freezing the equations do not hold.")}, Max: &calc.Limit{At: 122, Unit: "°F", Why: whyLand, Source: "fao"},
-	},
-	{
-		ID: "humidity", Kind: calc.Number, Display: &displays.Percent, Usual: "40%", Label: calc.Text("Relative humidity"),
-		Min: &calc.Limit{At: 0, Unit: "%", Why: displays.NotMinus}, Max: &calc.Limit{At: 100, Unit: "%", Why: calc.Text("Air holds no more.")},
-	},
-	{
-		ID: "wind", Kind: calc.Number, Display: &showWind, Usual: "12 mph", Label: calc.Text("Wind"),
-		Help: calc.Text("Best 20 in. (0.5 m) above the concrete. A forecast is the safe side."),
-		Min:  &calc.Limit{At: 0, Unit: "mph", Why: displays.NotMinus}, Max: &calc.Limit{At: 60, Unit: "mph", Why: calc.Text("Nobody places concrete in more.")},
-	},
-	{
-		ID: "wind-height", Kind: calc.Number, Display: &showHeight, Optional: true, Label: calc.Text("Height of the wind reading"),
-		Help: calc.Text("Forecasts mean 33 ft (10 m). Empty: no reduction is shown."),
-		Min:  &calc.Limit{At: 0.5, Unit: "m", Why: calc.Text("The equations want the wind at this height.")}, Max: &calc.Limit{At: 15, Unit: "m", Why: displays.CheckUnit},
-	},
-	{
-		ID: "mix", Kind: calc.Choice, Usual: mixPlain, Label: calc.Text("Mix"),
-		Options: []calc.Option{
-			{ID: mixPlain, Label: calc.Text("Plain cement")},
-			{ID: mixBlend, Label: calc.Text("Slag or fly ash blend")},
-			{ID: mixSilica, Label: calc.Text("Silica fume, or hardly bleeds")},
-		},
-	},
+// UnoUS is the rate in lb/ft²/h at which free water leaves a level surface:
+// (T_c^2.5 - r·T_a^2.5)·(1 + 0.4·V)/10⁶. Temperatures of concrete and air in
+// °F, at least 0; r is relative humidity from 0 to 1; V is wind in mph 20 in.
+// above the surface. It is below 0 where dew falls.
+// Source: P. J. Uno, ACI Materials Journal 95-M34, 1998.
+func UnoUS(concrete, air, r, wind float64) float64 {
+	return (math.Pow(concrete, 2.5) - float64(r*math.Pow(air, 2.5))) * (1 + float64(0.4*wind)) / 1000000
 }
 
-var evaporationOut = []calc.Field{
-	{
-		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("Drying"),
-		Options: []calc.Option{
-			{ID: dryLow, Label: calc.Text("Slow: usual care")},
-			{ID: dryCare, Label: calc.Text("Careful: have protection ready")},
-			{ID: dryAct, Label: calc.Text("Too fast: act now")},
-		},
-	},
-	{ID: "rate", Kind: calc.Number, Display: &showRate, Lead: true, Label: calc.Text("Evaporation, Uno")},
-	{ID: "limit", Kind: calc.Number, Display: &showRate, Label: calc.Text("Act from")},
-	{ID: "careful", Kind: calc.Number, Display: &showRate, Label: calc.Text("Careful from")},
-	{ID: "menzel", Kind: calc.Number, Display: &showRate, Label: calc.Text("By Menzel")},
-	{ID: "uno-si", Kind: calc.Number, Display: &showRate, Label: calc.Text("By Uno's rounded SI form")},
-	{ID: "wind-low", Kind: calc.Number, Display: &showWind, Label: calc.Text("Wind at 20 in. (0.5 m)")},
-	{ID: "rate-low", Kind: calc.Number, Display: &showRate, Label: calc.Text("Evaporation in that wind")},
+var UnoUSFormula = &calc.Formula{
+	ID: "uno", Title: calc.Text("Uno, US form"),
+	Expr: "(T_c^2.5 - r*T_a^2.5)*(1 + 0.4*V)/1000000", Result: calc.Var{Symbol: "E", Meaning: meansE, Unit: "lb/ft²/h"},
+	Vars: []calc.Var{{Symbol: "T_c", Meaning: meansTc, Unit: "°F"}, {Symbol: "T_a", Meaning: meansTa, Unit: "°F"},
+		{Symbol: "r", Meaning: meansR}, {Symbol: "V", Meaning: meansV, Unit: "mph"}},
+	Fn: calc.Func4(UnoUS), Go: "weather.UnoUS", Source: "uno",
+	Limits: calc.Text("Free water on a level surface, while it bleeds. Within about 20 % of Menzel."),
 }
 
-var evaporationSources = []calc.Source{
-	{ID: "uno", Author: "P. J. Uno", Title: "Plastic Shrinkage Cracking and Evaporation Formulas, ACI Materials Journal", Edition: "95-M34", Year: "1998", Where: "US form of the equation", Status: calc.Memory},
-	{ID: "ccaa", Author: "Cement Concrete & Aggregates Australia", Title: "Data sheet: Hot-Weather Concreting", Year: "2004", Where: "p. 1, SI form of the equation", Status: calc.Confirmed,
-		Link: "https://www.scribd.com/document/404988245/CCAA-HOT-WEATHER-CONCRETING-pdf0-pdf"},
-	{ID: "menzel", Author: "C. A. Menzel", Title: "Causes and prevention of crack development in plastic concrete", Year: "1954", Where: "evaporation equation, as in ACI 305R", Status: calc.Memory},
-	{ID: "fao", Author: "FAO", Title: "Irrigation and Drainage Paper 56", Year: "1998", Where: "equations 11 and 47", Status: calc.Confirmed},
-	{ID: "fhwa", Author: "FHWA", Title: "Guide for Curing of Portland Cement Concrete Pavements II", Edition: "HRT-05-038", Year: "2006", Where: "chapter 5: act above 1.0, careful above 0.5 kg/m²/h", Status: calc.Confirmed,
-		Link: "https://www.fhwa.dot.gov/publications/research/infrastructure/pavements/pccp/05038/005.cfm"},
-	{ID: "silica", Author: "Silica Fume Association", Title: "Silica fume user's course", Where: "chapter 4: 0.2 lb/ft²/h, about half with silica fume", Status: calc.Confirmed,
-		Link: "http://www.silicafume.org/slideshow.cgi?p=41&c=4&l=54"},
-	{ID: "hover", Author: "K. C. Hover", Title: "After Two Hundred Years of Estimating Evaporation, It Is Still a Mystery", Edition: "ACI SP-338", Year: "2020", Where: "abstract: 40 % either way", Status: calc.Confirmed,
-		Link: "https://concrete.org/publications/internationalconcreteabstractsportal.aspx?id=51724723&m=details"},
-	{ID: "practice", Title: "Three quarters of the limit for slag and fly ash blends; careful from half of each limit", Status: calc.CommonPractice},
+// UnoSI is the same author's rate in kg/m²/h with rounded constants:
+// 5·((T_c + 18)^2.5 - r·(T_a + 18)^2.5)·(V + 4)/10⁶. Temperatures in °C, wind
+// in km/h. It reads about 4 % below UnoUS: the exact change of units gives
+// 5.276, 17.78 and 4.02. Source: CCAA data sheet of November 2004, p. 1.
+func UnoSI(concrete, air, r, wind float64) float64 {
+	return 5 * (math.Pow(concrete+18, 2.5) - float64(r*math.Pow(air+18, 2.5))) * (wind + 4) / 1000000
 }
 
-var evaporationTables = []calc.Table{{
-	ID: "rate", Title: calc.Text("Evaporation by humidity and wind"),
-	Note: calc.Text("Concrete at 85 °F (29 °C), air at 88 °F (31 °C). Plain mixes: act from 0.2 lb/ft²/h (1 kg/m²/h)."),
-	Out:  "rate", Down: calc.Axis{Path: "humidity", US: []string{"10%", "20%", "40%", "60%", "80%"}},
-	Across: calc.Axis{Path: "wind", US: []string{"0 mph", "5 mph", "10 mph", "15 mph", "20 mph", "25 mph"}, Metric: []string{"0 km/h", "8 km/h", "16 km/h", "24 km/h", "32 km/h", "40 km/h"}},
-}}
+var UnoSIFormula = &calc.Formula{
+	ID: "uno-si", Title: calc.Text("Uno, SI form"),
+	Expr: "5*((T_c + 18)^2.5 - r*(T_a + 18)^2.5)*(V + 4)/1000000", Result: calc.Var{Symbol: "E", Meaning: meansE, Unit: "kg/m²/h"},
+	Vars: []calc.Var{{Symbol: "T_c", Meaning: meansTc, Unit: "°C"}, {Symbol: "T_a", Meaning: meansTa, Unit: "°C"},
+		{Symbol: "r", Meaning: meansR}, {Symbol: "V", Meaning: meansV, Unit: "km/h"}},
+	Fn: calc.Func4(UnoSI), Go: "weather.UnoSI", Source: "ccaa",
+	Limits: calc.Text("Its constants are rounded: it reads about 4 % below the US form."),
+}
+
+// MenzelUS is the rate in lb/ft²/h from vapour pressures in psi:
+// 0.44·(e_0 - r·e_a)·(0.253 + 0.096·V), wind in mph. With pressures in inches
+// of mercury it would read twice too high. Source: C. A. Menzel, 1954.
+func MenzelUS(surface, air, r, wind float64) float64 {
+	return 0.44 * (surface - float64(r*air)) * (0.253 + float64(0.096*wind))
+}
+
+var MenzelUSFormula = &calc.Formula{
+	ID: "menzel", Title: calc.Text("Menzel, US form"),
+	Expr: "0.44*(e_0 - r*e_a)*(0.253 + 0.096*V)", Result: calc.Var{Symbol: "E", Meaning: meansE, Unit: "lb/ft²/h"},
+	Vars: []calc.Var{{Symbol: "e_0", Meaning: meansE0, Unit: "psi"}, {Symbol: "e_a", Meaning: meansEa, Unit: "psi"},
+		{Symbol: "r", Meaning: meansR}, {Symbol: "V", Meaning: meansV, Unit: "mph"}},
+	Fn: calc.Func4(MenzelUS), Go: "weather.MenzelUS", Source: "menzel",
+	Limits: calc.Text("Pressures in psi. In inches of mercury the answer would be double."),
+}
+
+// MenzelSI is the rate in kg/m²/h from vapour pressures in kPa and wind in
+// km/h: 0.315·(e_0 - r·e_a)·(0.253 + 0.06·V). Source: C. A. Menzel, 1954.
+func MenzelSI(surface, air, r, wind float64) float64 {
+	return 0.315 * (surface - float64(r*air)) * (0.253 + float64(0.06*wind))
+}
+
+var MenzelSIFormula = &calc.Formula{
+	ID: "menzel-si", Title: calc.Text("Menzel, SI form"),
+	Expr: "0.315*(e_0 - r*e_a)*(0.253 + 0.06*V)", Result: calc.Var{Symbol: "E", Meaning: meansE, Unit: "kg/m²/h"},
+	Vars: []calc.Var{{Symbol: "e_0", Meaning: meansE0, Unit: "kPa"}, {Symbol: "e_a", Meaning: meansEa, Unit: "kPa"},
+		{Symbol: "r", Meaning: meansR}, {Symbol: "V", Meaning: meansV, Unit: "km/h"}},
+	Fn: calc.Func4(MenzelSI), Go: "weather.MenzelSI", Source: "menzel",
+}
+
+// VapourPressure is the pressure in kPa of saturated vapour over water at t
+// in °C, 0 to 50: 0.6108·exp(17.27·T/(T + 237.3)).
+// Source: FAO Irrigation and Drainage Paper 56, equation 11.
+func VapourPressure(t float64) float64 { return 0.6108 * math.Exp(17.27*t/(t+237.3)) }
+
+var VapourPressureFormula = &calc.Formula{
+	ID: "vapour", Title: calc.Text("Vapour pressure over water"),
+	Expr: "0.6108*exp(17.27*T/(T + 237.3))", Result: calc.Var{Symbol: "e", Meaning: meansEs, Unit: "kPa"},
+	Vars: []calc.Var{{Symbol: "T", Meaning: meansT, Unit: "°C"}},
+	Fn:   calc.Func1(VapourPressure), Go: "weather.VapourPressure", Source: "fao",
+	Limits: calc.Text("0 to 50 °C (32 to 122 °F)."),
+}
+
+// WindAt carries a wind u read z m above open short grass to the height h:
+// u·ln(67.8·h - 5.42)/ln(67.8·z - 5.42). Both heights are above 0.1 m.
+// Source: the wind profile behind FAO paper 56, equation 47, where h is 2 m.
+func WindAt(u, h, z float64) float64 {
+	return u * math.Log(float64(67.8*h)-5.42) / math.Log(float64(67.8*z)-5.42)
+}
+
+var WindAtFormula = &calc.Formula{
+	ID: "wind", Title: calc.Text("Wind at another height"),
+	Expr: "u*ln(67.8*h - 5.42)/ln(67.8*z - 5.42)", Result: calc.Var{Symbol: "V", Meaning: meansV, Unit: "m/s", US: "mph"},
+	Vars: []calc.Var{{Symbol: "u", Meaning: meansU, Unit: "m/s", US: "mph"}, {Symbol: "h", Meaning: meansH, Unit: "m"}, {Symbol: "z", Meaning: meansZ, Unit: "m"}},
+	Fn:   calc.Func3(WindAt), Go: "weather.WindAt", Source: "fao",
+	Limits: calc.Text("Open short grass. Forms, fences and houses change the wind."),
+}

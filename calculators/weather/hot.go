@@ -1,115 +1,6 @@
 package weather
 
-import (
-	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
-)
-
-// HotWeather answers whether a load may still go in: its temperature, its
-// age and the turns of its drum against the limits, sooner in heat.
-var HotWeather = &calc.Calculator{
-	ID:       "hot-weather",
-	Title:    calc.Text("Hot weather and discharge time"),
-	Purpose:  calc.Text("Shows how long this load may still be discharged, and whether it is too hot."),
-	In:       hotIn,
-	Out:      hotOut,
-	Formulas: []*calc.Formula{eqLeft, eqSpeed},
-	Sources:  hotSources,
-	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Heat makes people ill before it spoils concrete. Water, shade and rest for the crew; watch each other.")},
-		{Level: calc.LevelNotice, Text: calc.Text("The specification and the ticket come first. Water added to win time costs strength.")},
-	},
-	Tables:  hotTables,
-	Compute: computeHot,
-	Draw:    drawHot,
-}
-
-// The rules of discharge.
-const (
-	ruleOld = "c94"
-	ruleNew = "c94-new"
-	ruleOwn = "own"
-)
-
-// The verdicts on a load.
-const (
-	loadGood  = "good"
-	loadHurry = "hurry"
-	loadLate  = "late"
-	loadHot   = "hot"
-)
-
-var hotIn = []calc.Field{
-	{
-		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "35 min", Label: calc.Text("Age of the load now"),
-		Help: calc.Text("Since water met cement: the batch time on the ticket."),
-		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 600, Unit: "min", Why: displays.CheckUnit},
-	},
-	{ID: "batched", Kind: calc.FreeText, Optional: true, MaxLen: 5, Usual: "7:40", Label: calc.Text("Batch time on the ticket"),
-		Help: calc.Text("Like 7:40 or 13:05. Gives the clock time to be empty by.")},
-	{
-		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "84 °F", Label: calc.Text("Concrete temperature"),
-		Min: &calc.Limit{At: 32, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 120, Unit: "°F", Why: whyGel},
-	},
-	{
-		ID: "limit-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "95 °F", Label: calc.Text("Hottest allowed at discharge"),
-		Help: calc.Text("ACI 301 and 305.1: 95 °F (35 °C). Many specifications: 90 °F (32 °C)."),
-		Min:  &calc.Limit{At: 70, Unit: "°F", Why: calc.Text("No specification for walls asks for less.")}, Max: &calc.Limit{At: 105, Unit: "°F", Why: calc.Text("More needs the engineer's approval and a trial.")},
-	},
-	{
-		ID: "rule", Kind: calc.Choice, Usual: ruleOld, Label: calc.Text("Rule of discharge"),
-		Options: []calc.Option{
-			{ID: ruleOld, Label: calc.Text("ASTM C94, older: 90 min or 300 turns")},
-			{ID: ruleNew, Label: calc.Text("ASTM C94, newer: 90 min, turns as agreed")},
-			{ID: ruleOwn, Label: calc.Text("The project's specification")},
-		},
-	},
-	{
-		ID: "own-time", Kind: calc.Number, Display: &displays.Minutes, Usual: "60 min", When: ownRule, Label: calc.Text("Time by specification"),
-		Min: &calc.Limit{At: 10, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 300, Unit: "min", Why: displays.CheckUnit},
-	},
-	{
-		ID: "own-turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, When: notOldRule, Label: calc.Text("Turns of the drum allowed"),
-		Min: &calc.Limit{At: 50, Why: displays.CheckCount}, Max: &calc.Limit{At: 2000, Why: displays.CheckCount},
-	},
-	{
-		ID: "turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, Label: calc.Text("Turns on the counter"),
-		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 5000, Why: displays.CheckCount},
-	},
-	{
-		ID: "hot-from", Kind: calc.Number, Display: &displays.Temperature, Usual: "86 °F", Label: calc.Text("Heat limit counts from"),
-		Help: calc.Text("Temperature of the concrete. Specifications say 85 to 90 °F (30 to 32 °C)."),
-		Min:  &calc.Limit{At: 70, Unit: "°F", Why: displays.CheckUnit}, Max: &calc.Limit{At: 105, Unit: "°F", Why: displays.CheckUnit},
-	},
-	{
-		ID: "hot-time", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "60 min", Label: calc.Text("Time allowed in that heat"),
-		Help: calc.Text("From the specification; 60 min is common. Empty: no earlier limit."),
-		Min:  &calc.Limit{At: 10, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 300, Unit: "min", Why: displays.CheckUnit},
-	},
-}
-
-func ownRule(c calc.Case) bool    { return c.Choice("rule") == ruleOwn }
-func notOldRule(c calc.Case) bool { return c.Choice("rule") != ruleOld }
-
-var hotOut = []calc.Field{
-	{
-		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("This load"),
-		Options: []calc.Option{
-			{ID: loadGood, Label: calc.Text("May go in")},
-			{ID: loadHurry, Label: calc.Text("Must be emptied soon")},
-			{ID: loadLate, Label: calc.Text("Is past its limit")},
-			{ID: loadHot, Label: calc.Text("Is too hot")},
-		},
-	},
-	{ID: "left", Kind: calc.Number, Display: &displays.MinutesAtMost, Lead: true, Label: calc.Text("Time left")},
-	{ID: "by", Kind: calc.FreeText, Label: calc.Text("Empty by the clock at")},
-	{ID: "limit", Kind: calc.Number, Display: &displays.Minutes, Label: calc.Text("Limit that counts")},
-	{ID: "turns-limit", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("Turns allowed")},
-	{ID: "turns-left", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("Turns left")},
-	{ID: "speed", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("Sets, against 70 °F (21 °C)"),
-		Help: calc.Text("So many times as fast, by the rule of thumb.")},
-	{ID: "spare", Kind: calc.Number, Display: &showDrop, Label: calc.Text("Below the hottest allowed by")},
-}
+import "coursebook/calculators/calc"
 
 const (
 	meansLeft  = calc.Text("time left")
@@ -118,41 +9,26 @@ const (
 	meansSpeed = calc.Text("times as fast as at 70 °F (21 °C)")
 )
 
-var eqLeft = &calc.Formula{
+// TimeLeft is what is left of a limit: L - a, both in minutes. Below 0 the
+// limit has passed. Source: ASTM C94, which counts from the first meeting of
+// water and cement.
+func TimeLeft(limit, age float64) float64 { return limit - age }
+
+var TimeLeftFormula = &calc.Formula{
 	ID: "left", Title: calc.Text("Time left"),
 	Expr: "L - a", Result: calc.Var{Symbol: "t", Meaning: meansLeft, Unit: "min"},
 	Vars: []calc.Var{{Symbol: "L", Meaning: meansLimit, Unit: "min"}, {Symbol: "a", Meaning: meansAge, Unit: "min"}},
 	Fn:   calc.Func2(TimeLeft), Go: "weather.TimeLeft", Source: "hold",
 }
 
-var eqSpeed = &calc.Formula{
+// Speed is how many times as fast as at 70 °F concrete sets at t in °F:
+// 2^((T - 70)/20). Source: the rule of thumb that 20 °F doubles or halves it.
+func Speed(t float64) float64 { return pow2((t - 70) / 20) }
+
+var SpeedFormula = &calc.Formula{
 	ID: "speed", Title: calc.Text("How much faster it sets"),
 	Expr: "2^((T - 70)/20)", Result: calc.Var{Symbol: "n", Meaning: meansSpeed},
 	Vars: []calc.Var{{Symbol: "T", Meaning: meansTc, Unit: "°F"}},
 	Fn:   calc.Func1(Speed), Go: "weather.Speed", Source: "nfba",
 	Limits: calc.Text("A rule of thumb for plain mixes. A retarder changes it."),
 }
-
-var hotSources = []calc.Source{
-	{ID: "hold", Author: "Concrete Construction", Title: "Hold the deliveries: ASTM C94 sec. 10.7", Where: "1½ h or 300 turns; the purchaser may waive it, or set less in heat", Status: calc.Confirmed,
-		Link: "http://www.concreteconstruction.net/how-to/hold-the-deliveries_o"},
-	{ID: "ascc", Author: "American Society of Concrete Contractors", Title: "Position statement 32: Concrete discharge time requirements", Where: "1½ h in ASTM C94 and ACI 301; waived where it places without water", Status: calc.Confirmed,
-		Link: "https://ascconline.org/concrete-technical-resources/position-statements/concrete-discharge-time-requirements"},
-	{ID: "c94-17", Author: "ASTM", Title: "C94/C94M-17a Ready-Mixed Concrete", Year: "2017", Where: "sec. 6.1.9: the purchaser, else the maker, states the turns", Status: calc.Confirmed},
-	{ID: "c94-late", Author: "ASTM", Title: "C94/C94M Ready-Mixed Concrete, recent editions", Where: "the purchaser may set the time of discharge", Status: calc.Memory},
-	{ID: "aci305", Author: "ACI Committee 305", Title: "Specification for Hot Weather Concreting, ACI 305.1-14", Year: "2014", Where: "sec. 1.3 and 3.3: hot weather from 80 °F; 95 °F at discharge", Status: calc.Secondary,
-		Link: "https://www.scribd.com/document/469447287/Maximum-Fresh-Concrete-Temperature-requirements-MMSP-Project"},
-	{ID: "county", Author: "San Joaquin County", Title: "Special provisions, delivery of concrete", Where: "1½ h or 250 turns; less from 30 °C; 2 h or 300 turns with a retarder", Status: calc.Confirmed,
-		Link: "https://lfweb.sjgov.org/WebLink/0/doc/15050/Page118.aspx"},
-	{ID: "nfba", Author: "National Frame Building Association", Title: "Frame Building News", Year: "2020", Where: "October, p. 17: 20 °F doubles or halves the time", Status: calc.Confirmed,
-		Link: "https://www.nfba.org/resources/newsletters/magazines/2020-10/inc/html/17.html"},
-	{ID: "practice", Title: "60 min in heat where the specification is silent; haste in the last 15 min", Status: calc.CommonPractice},
-}
-
-var hotTables = []calc.Table{{
-	ID: "left", Title: calc.Text("Time left by age and concrete temperature"),
-	Note: calc.Text("For 90 min, and 60 min from 86 °F (30 °C). A load past its limit has none left."),
-	Out:  "left", Set: []calc.Entry{{Path: "batched", Text: ""}},
-	Down:   calc.Axis{Path: "age", US: []string{"15 min", "30 min", "45 min", "60 min", "75 min", "90 min"}},
-	Across: calc.Axis{Path: "concrete", US: []string{"70 °F", "80 °F", "88 °F"}, Metric: []string{"20 °C", "26 °C", "31 °C"}},
-}}

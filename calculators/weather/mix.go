@@ -1,123 +1,123 @@
 package weather
 
-import (
-	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
-)
+import "coursebook/calculators/calc"
 
-// MixTemp answers how warm concrete leaves the mixer, and how much ice or how
-// warm water brings it to a wanted temperature.
-var MixTemp = &calc.Calculator{
-	ID:       "mix-temperature",
-	Title:    calc.Text("Temperature of fresh concrete"),
-	Purpose:  calc.Text("Shows how warm the mix gets from its parts, and what ice or warm water it needs."),
-	In:       mixIn,
-	Out:      mixOut,
-	Formulas: []*calc.Formula{eqFrozen, eqMix, eqCapacity, eqIce, eqWater, eqLever},
-	Sources:  mixSources,
-	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("The plant decides what goes in. Show it these figures; never change the water of a mix on site.")},
-		{Level: calc.LevelNotice, Text: calc.Text("The sum leaves out the haul, the pump and the heat of the cement. Measure at the truck.")},
-	},
-	Tables:  mixTables,
-	Compute: computeMix,
-	Draw:    drawMix,
-}
-
-// What brings the mix to the wanted temperature.
 const (
-	needNothing = "nothing"
-	needIce     = "ice"
-	needWarm    = "warm"
-	needBeyond  = "beyond"
+	meansMix = calc.Text("temperature of the mix")
+	meansT0  = calc.Text("temperature of the mix as batched, no ice")
+	meansTag = calc.Text("temperature of the aggregate")
+	meansWa  = calc.Text("mass of the aggregate, dry surface")
+	meansTce = calc.Text("temperature of the cement")
+	meansWc  = calc.Text("mass of the cement")
+	meansTw  = calc.Text("temperature of the mixing water")
+	meansWw  = calc.Text("mass of the mixing water")
+	meansTm  = calc.Text("temperature that the moisture counts as")
+	meansWm  = calc.Text("mass of free moisture on the aggregate")
+	meansTi  = calc.Text("melting point of ice")
+	meansL   = calc.Text("heat of melting over water's specific heat")
+	meansWi  = calc.Text("mass of the ice")
+	meansC   = calc.Text("mass of water that takes the same heat")
+	meansWan = calc.Text("temperature wanted")
+	meansN   = calc.Text("degrees of the part for one of the mix")
+	meansHc  = calc.Text("specific heat of the part against water's")
+	meansWp  = calc.Text("mass of the part")
 )
 
-const whyBatch = calc.Text("No truck carries more.")
-
-var mixIn = []calc.Field{
-	{
-		ID: "cement", Kind: calc.Number, Display: &displays.Mass, Usual: "540 lb", Label: calc.Text("Cement, all powders"),
-		Help: calc.Text("All masses for one and the same batch: a yard, a metre or a load."),
-		Min:  &calc.Limit{At: 0, Unit: "lb", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 20000, Unit: "lb", Why: whyBatch},
-	},
-	{
-		ID: "cement-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "120 °F", Label: calc.Text("Cement temperature"),
-		Min: &calc.Limit{At: -40, Unit: "°F", Why: whyLand}, Max: &calc.Limit{At: 200, Unit: "°F", Why: displays.CheckUnit},
-	},
-	{
-		ID: "aggregate", Kind: calc.Number, Display: &displays.Mass, Usual: "3000 lb", Label: calc.Text("Sand and stone"),
-		Help: calc.Text("Without the free water on them."),
-		Min:  &calc.Limit{At: 0, Unit: "lb", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 60000, Unit: "lb", Why: whyBatch},
-	},
-	{
-		ID: "aggregate-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F", Label: calc.Text("Sand and stone temperature"),
-		Min: &calc.Limit{At: -40, Unit: "°F", Why: whyLand}, Max: &calc.Limit{At: 180, Unit: "°F", Why: displays.CheckUnit},
-	},
-	{
-		ID: "moisture", Kind: calc.Number, Display: &displays.Mass, Usual: "60 lb", Label: calc.Text("Free water on them"),
-		Help: calc.Text("As warm as the sand and stone. Below freezing it is ice."),
-		Min:  &calc.Limit{At: 0, Unit: "lb", Why: displays.NotMinus}, Max: &calc.Limit{At: 6000, Unit: "lb", Why: whyBatch},
-	},
-	{
-		ID: "water", Kind: calc.Number, Display: &displays.Mass, Usual: "270 lb", Label: calc.Text("Mixing water, without ice"),
-		Min: &calc.Limit{At: 0, Unit: "lb", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 8000, Unit: "lb", Why: whyBatch},
-	},
-	{
-		ID: "water-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "75 °F", Label: calc.Text("Mixing water temperature"),
-		Min: &calc.Limit{At: 32, Unit: "°F", Why: whyThaw}, Max: &calc.Limit{At: 212, Unit: "°F", Why: calc.Text("It boils.")},
-	},
-	{
-		ID: "ice", Kind: calc.Number, Display: &displays.Mass, Usual: "0 lb", Label: calc.Text("Ice in the batch"),
-		Min: &calc.Limit{At: 0, Unit: "lb", Why: displays.NotMinus}, Max: &calc.Limit{At: 8000, Unit: "lb", Why: whyBatch},
-	},
-	{
-		ID: "wanted", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "78 °F", Label: calc.Text("Temperature wanted"),
-		Help: calc.Text("At the mixer. Empty: no ice or warm water is worked out."),
-		Min:  &calc.Limit{At: 40, Unit: "°F", Why: whyGel}, Max: &calc.Limit{At: 95, Unit: "°F", Why: calc.Text("Specifications end here.")},
-	},
+// MixTemperature is the temperature of a mix from its parts, in °C or °F:
+// (0.22·(T_a·W_a + T_c·W_c) + T_w·W_w + T_m·W_m + (T_i - L)·W_i) /
+// (0.22·(W_a + W_c) + W_w + W_m + W_i), the values in the order T_a, W_a, T_c,
+// W_c, T_w, W_w, T_m, W_m, T_i, L, W_i. Masses of aggregate, cement, mixing
+// water, free moisture and ice in any one unit; T_i is the melting point and L
+// the heat of melting over water's specific heat: 80 C°, 144 F°. Heat of
+// hydration, mixing and haul are left out. It does not hold at or below the
+// melting point. Source: ACI 305R and 306R.
+func MixTemperature(v []float64) float64 {
+	solid := 0.22 * (float64(v[0]*v[1]) + float64(v[2]*v[3]))
+	wet := float64(solid) + float64(v[4]*v[5]) + float64(v[6]*v[7])
+	return (wet + float64((v[8]-v[9])*v[10])) / (float64(0.22*(v[1]+v[3])) + v[5] + v[7] + v[10])
 }
 
-var mixOut = []calc.Field{
-	{ID: "temperature", Kind: calc.Number, Display: &displays.Temperature, Lead: true, Label: calc.Text("Mix temperature")},
-	{
-		ID: "need", Kind: calc.Choice, Lead: true, Label: calc.Text("For the wanted temperature"),
-		Options: []calc.Option{
-			{ID: needNothing, Label: calc.Text("Nothing to change")},
-			{ID: needIce, Label: calc.Text("Ice in place of water")},
-			{ID: needWarm, Label: calc.Text("Warmer mixing water")},
-			{ID: needBeyond, Label: calc.Text("Out of reach of water or ice")},
-		},
+var MixTemperatureFormula = &calc.Formula{
+	ID: "mix", Title: calc.Text("Temperature of the mix"),
+	Expr:   "(0.22*(T_a*W_a + T_c*W_c) + T_w*W_w + T_m*W_m + (T_i - L)*W_i)/(0.22*(W_a + W_c) + W_w + W_m + W_i)",
+	Result: calc.Var{Symbol: "T", Meaning: meansMix, Unit: "°C", US: "°F"},
+	Vars: []calc.Var{
+		{Symbol: "T_a", Meaning: meansTag, Unit: "°C", US: "°F"}, {Symbol: "W_a", Meaning: meansWa, Unit: "kg", US: "lb"},
+		{Symbol: "T_c", Meaning: meansTce, Unit: "°C", US: "°F"}, {Symbol: "W_c", Meaning: meansWc, Unit: "kg", US: "lb"},
+		{Symbol: "T_w", Meaning: meansTw, Unit: "°C", US: "°F"}, {Symbol: "W_w", Meaning: meansWw, Unit: "kg", US: "lb"},
+		{Symbol: "T_m", Meaning: meansTm, Unit: "°C", US: "°F"}, {Symbol: "W_m", Meaning: meansWm, Unit: "kg", US: "lb"},
+		{Symbol: "T_i", Meaning: meansTi, Unit: "°C", US: "°F"}, {Symbol: "L", Meaning: meansL, Unit: "C°", US: "F°"},
+		{Symbol: "W_i", Meaning: meansWi, Unit: "kg", US: "lb"},
 	},
-	{ID: "ice-needed", Kind: calc.Number, Display: &displays.MassUp, Label: calc.Text("Ice, in all")},
-	{ID: "ice-share", Kind: calc.Number, Display: &displays.Percent, Label: calc.Text("Share of the batch water")},
-	{ID: "water-left", Kind: calc.Number, Display: &displays.Mass, Label: calc.Text("Water beside the ice")},
-	{ID: "water-needed", Kind: calc.Number, Display: &displays.TemperatureAtLeast, Label: calc.Text("Mixing water, warmed to")},
-	{ID: "lever-aggregate", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("Sand and stone, for 1 degree"),
-		Help: calc.Text("Degrees this part must change to change the mix by one.")},
-	{ID: "lever-water", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("Mixing water, for 1 degree")},
-	{ID: "lever-cement", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("Cement, for 1 degree")},
+	Fn: calc.FuncN(MixTemperature), Go: "weather.MixTemperature", Source: "aci305",
+	Limits: calc.Text("No heat of the cement, of mixing or of the haul. Only above the melting point: all ice must melt."),
 }
 
-var mixSources = []calc.Source{
-	{ID: "aci305", Author: "ACI Committee 305", Title: "Hot Weather Concreting, ACI 305R", Where: "mix temperature with and without ice; the form read in teaching notes", Status: calc.Secondary,
-		Link: "https://www.scribd.com/document/680176225/CT-4-20marks"},
-	{ID: "aci306", Author: "ACI Committee 306", Title: "Cold Weather Concreting, ACI 306R-88", Year: "1988", Where: "sec. 3.7: frozen moisture on aggregate", Status: calc.Memory},
-	{ID: "crd", Author: "US Army Corps of Engineers", Title: "CRD-C 307-91, amount of ice", Year: "1991", Where: "sec. 2: heat of fusion 143.5 Btu/lb", Status: calc.Confirmed,
-		Link: "https://www.scribd.com/document/549540178/Ice-Calc"},
-	{ID: "producer", Author: "The Concrete Producer", Title: "Concrete on ice", Where: "ice up to 75 % of batch water, 20 °F of cooling at best, after ACI 305", Status: calc.Secondary,
-		Link: "http://www.theconcreteproducer.com/how-to/concrete-production/concrete-on-ice_o"},
-	{ID: "wasit", Author: "A. M. Jabbar", Title: "Estimation of fresh concrete temperature, Wasit Journal of Engineering Sciences", Year: "2017", Where: "abstract: rough above 20 % ice, not to be used above 50 %", Status: calc.Confirmed,
-		Link: "https://www.iasj.net/iasj/article/167318"},
-	{ID: "winter", Author: "Concrete Construction", Title: "Some notes on cold weather concrete", Where: "water up to 180 °F on cement with aggregate, never on cement alone", Status: calc.Confirmed,
-		Link: "http://www.concreteconstruction.net/how-to/materials/some-notes-on-cold-weather-concrete_o"},
-	{ID: "society", Author: "The Concrete Society", Title: "Heating concrete using hot water", Where: "the same equation; water at most 60 to 80 °C", Status: calc.Confirmed,
-		Link: "https://concrete.org.uk/fingertips-nuggets.asp?cmd=display&id=935"},
+// FrozenMoisture is what free moisture on aggregate below freezing counts as,
+// in place of its temperature: T_i + 0.5·(T_a - T_i) - L, in °C or °F. In °F
+// that is 0.5·T_a - 128. Source: ACI 306R-88, section 3.7.
+func FrozenMoisture(aggregate, melting, latent float64) float64 {
+	return melting + float64(0.5*(aggregate-melting)) - latent
 }
 
-var mixTables = []calc.Table{{
-	ID: "ice", Title: calc.Text("Mix temperature by aggregate and water"),
-	Note:   calc.Text("For the masses and the cement of the example, without ice."),
-	Out:    "temperature",
-	Down:   calc.Axis{Path: "aggregate-temp", US: []string{"40 °F", "55 °F", "70 °F", "85 °F", "100 °F"}, Metric: []string{"5 °C", "12 °C", "20 °C", "30 °C", "38 °C"}},
-	Across: calc.Axis{Path: "water-temp", US: []string{"40 °F", "55 °F", "75 °F", "100 °F", "140 °F"}, Metric: []string{"5 °C", "12 °C", "24 °C", "40 °C", "60 °C"}},
-}}
+var FrozenMoistureFormula = &calc.Formula{
+	ID: "frozen", Title: calc.Text("Frozen moisture"),
+	Expr: "T_i + 0.5*(T_a - T_i) - L", Result: calc.Var{Symbol: "T_m", Meaning: meansTm, Unit: "°C", US: "°F"},
+	Vars: []calc.Var{{Symbol: "T_a", Meaning: meansTag, Unit: "°C", US: "°F"}, {Symbol: "T_i", Meaning: meansTi, Unit: "°C", US: "°F"}, {Symbol: "L", Meaning: meansL, Unit: "C°", US: "F°"}},
+	Fn:   calc.Func3(FrozenMoisture), Go: "weather.FrozenMoisture", Source: "aci306",
+	Limits: calc.Text("For aggregate below freezing. All its free moisture is ice."),
+}
+
+// HeatCapacity is the mass of water that takes as much heat as the mix:
+// 0.22·(W_a + W_c) + W_m + W_w. Source: the denominator of ACI 305R.
+func HeatCapacity(aggregate, cement, moisture, water float64) float64 {
+	return float64(0.22*(aggregate+cement)) + moisture + water
+}
+
+var HeatCapacityFormula = &calc.Formula{
+	ID: "capacity", Title: calc.Text("Heat capacity of the mix"),
+	Expr: "0.22*(W_a + W_c) + W_m + W_w", Result: calc.Var{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"},
+	Vars: []calc.Var{{Symbol: "W_a", Meaning: meansWa, Unit: "kg", US: "lb"}, {Symbol: "W_c", Meaning: meansWc, Unit: "kg", US: "lb"},
+		{Symbol: "W_m", Meaning: meansWm, Unit: "kg", US: "lb"}, {Symbol: "W_w", Meaning: meansWw, Unit: "kg", US: "lb"}},
+	Fn: calc.Func4(HeatCapacity), Go: "weather.HeatCapacity", Source: "aci305",
+}
+
+// IceNeeded is the mass of ice that, in place of as much water, brings a mix
+// from t0 to t: C·(T_0 - T)/(T_w - T_i + L). Source: algebra on MixTemperature.
+func IceNeeded(capacity, t0, t, water, melting, latent float64) float64 {
+	return capacity * (t0 - t) / (water - melting + latent)
+}
+
+var IceNeededFormula = &calc.Formula{
+	ID: "ice", Title: calc.Text("Ice for a wanted temperature"),
+	Expr: "C*(T_0 - T)/(T_w - T_i + L)", Result: calc.Var{Symbol: "W_i", Meaning: meansWi, Unit: "kg", US: "lb"},
+	Vars: []calc.Var{{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"}, {Symbol: "T_0", Meaning: meansT0, Unit: "°C", US: "°F"}, {Symbol: "T", Meaning: meansWan, Unit: "°C", US: "°F"},
+		{Symbol: "T_w", Meaning: meansTw, Unit: "°C", US: "°F"}, {Symbol: "T_i", Meaning: meansTi, Unit: "°C", US: "°F"}, {Symbol: "L", Meaning: meansL, Unit: "C°", US: "F°"}},
+	Fn: calc.FuncN(func(v []float64) float64 { return IceNeeded(v[0], v[1], v[2], v[3], v[4], v[5]) }), Go: "weather.IceNeeded", Source: "aci305",
+	Limits: calc.Text("The ice replaces as much water. At most 75 % of the batch water, and about 20 °F (11 °C) of cooling."),
+}
+
+// WaterNeeded is the temperature of the mixing water that brings a mix from
+// t0 to t: T_w + C·(T - T_0)/W_w. Source: algebra on MixTemperature.
+func WaterNeeded(water, capacity, t, t0, mass float64) float64 {
+	return water + capacity*(t-t0)/mass
+}
+
+var WaterNeededFormula = &calc.Formula{
+	ID: "water", Title: calc.Text("Water for a wanted temperature"),
+	Expr: "T_w + C*(T - T_0)/W_w", Result: calc.Var{Symbol: "T_n", Meaning: meansTw, Unit: "°C", US: "°F"},
+	Vars: []calc.Var{{Symbol: "T_w", Meaning: meansTw, Unit: "°C", US: "°F"}, {Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"}, {Symbol: "T", Meaning: meansWan, Unit: "°C", US: "°F"},
+		{Symbol: "T_0", Meaning: meansT0, Unit: "°C", US: "°F"}, {Symbol: "W_w", Meaning: meansWw, Unit: "kg", US: "lb"}},
+	Fn: calc.Func5(WaterNeeded), Go: "weather.WaterNeeded", Source: "aci306",
+}
+
+// Lever is by how many degrees one part must change to change the mix by one:
+// C/(c·W), c the part's specific heat against water's. Source: as above.
+func Lever(capacity, heat, mass float64) float64 { return capacity / (heat * mass) }
+
+var LeverFormula = &calc.Formula{
+	ID: "lever", Title: calc.Text("Degrees of a part for one of the mix"),
+	Expr: "C/(c*W)", Result: calc.Var{Symbol: "n", Meaning: meansN},
+	Vars: []calc.Var{{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"}, {Symbol: "c", Meaning: meansHc}, {Symbol: "W", Meaning: meansWp, Unit: "kg", US: "lb"}},
+	Fn:   calc.Func3(Lever), Go: "weather.Lever", Source: "aci305",
+}

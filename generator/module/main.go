@@ -8,12 +8,12 @@ package main
 import (
 	"unsafe"
 
-	"coursebook/calculators/shelf"
+	"coursebook/calculators/catalog"
 	"coursebook/generator/module/protocol"
 )
 
 var (
-	server = protocol.New(shelf.All())
+	server = protocol.New(catalog.All())
 	shared []byte
 )
 

@@ -12,7 +12,7 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
-	"coursebook/calculators/shelf"
+	"coursebook/calculators/catalog"
 	"coursebook/generator/module/compiling"
 	"coursebook/generator/module/protocol"
 	"coursebook/generator/module/wasmtest"
@@ -72,7 +72,7 @@ func TestModuleImportsAndSize(t *testing.T) {
 
 func TestModuleHasTheFingerprintOfTheDeclarations(t *testing.T) {
 	got := ask(t, start(t), "coursebook\t1\thello")
-	want := "fingerprint\t" + calc.Fingerprint(shelf.All())
+	want := "fingerprint\t" + calc.Fingerprint(catalog.All())
 	if len(got) != 2 || got[1] != want {
 		t.Errorf("got %q, want %q", got, want)
 	}
@@ -81,8 +81,8 @@ func TestModuleHasTheFingerprintOfTheDeclarations(t *testing.T) {
 // The module answers with the very text that the same code gives natively:
 // for the default case of every calculator, in both systems of units.
 func TestModuleAnswersLikeNativeCode(t *testing.T) {
-	m, server := start(t), protocol.New(shelf.All())
-	for _, c := range shelf.All() {
+	m, server := start(t), protocol.New(catalog.All())
+	for _, c := range catalog.All() {
 		for _, style := range []string{"us\tpoint", "metric\tpoint", "metric\tcomma"} {
 			request := "coursebook\t1\trun\ncalc\t" + c.ID + "\nlang\ten\nstyle\t" + style + "\n"
 			got, err := m.Ask(context.Background(), request)
@@ -97,9 +97,9 @@ func TestModuleAnswersLikeNativeCode(t *testing.T) {
 // Questions of numbers are drawn and marked in the module as natively, for the
 // first output of every calculator that is a number.
 func TestModulePractisesLikeNativeCode(t *testing.T) {
-	m, server := start(t), protocol.New(shelf.All())
+	m, server := start(t), protocol.New(catalog.All())
 	asked := 0
-	for _, c := range shelf.All() {
+	for _, c := range catalog.All() {
 		i := slices.IndexFunc(c.Out, func(f calc.Field) bool { return f.Kind == calc.Number })
 		k := slices.IndexFunc(c.In, func(f calc.Field) bool { return f.Kind == calc.Number && f.Usual != "" && f.UsualValue().Num != 0 })
 		if i < 0 || k < 0 {
@@ -165,7 +165,7 @@ func sameAnswer(t *testing.T, what, native, module string) {
 // shipped module too.
 func TestPublishedValuesInTheModule(t *testing.T) {
 	m := start(t)
-	for _, c := range shelf.All() {
+	for _, c := range catalog.All() {
 		t.Run(c.ID, func(t *testing.T) {
 			rows, err := calctest.Published(c)
 			if err != nil {

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { test } from 'node:test';
 import { desk, newPage, newPhone, phone } from './lib/browser.mjs';
-import { calculator, numbers, ready, shelf } from './lib/form.mjs';
+import { calculator, numbers, ready, catalog } from './lib/form.mjs';
 import { lookAt } from './lib/look.mjs';
 import { serve } from './lib/server.mjs';
 import { pages, releaseA, spread } from './lib/site.mjs';
@@ -40,7 +40,7 @@ async function runAxe(page, rules) {
 // is set. What the other states change are colours and widths, which come from
 // one style sheet: they are looked at on a part of these.
 const everywhere = spread(pages(), 10);
-const looked = [...new Set([...spread(pages(), 30), ...everywhere, ...shelf.map((c) => `en/calc/${c.calculator}.html`)])];
+const looked = [...new Set([...spread(pages(), 30), ...everywhere, ...catalog.map((c) => `en/calc/${c.calculator}.html`)])];
 
 // lookEverywhere opens every page once and looks at it in its states. It
 // gives the findings by what was looked for, each with the pages it is on.
@@ -163,7 +163,7 @@ test('the tests of this file do see faults', async (t) => {
 	assert.ok((await page.evaluate(lookAt.clipped)).length > 0);
 });
 
-for (const { calculator: id, inputs } of shelf) {
+for (const { calculator: id, inputs } of catalog) {
 	test(`${id}: the keyboard alone fills it in, focus always in sight`, async (t) => {
 		const site = await serve(t, releaseA);
 		const page = await newPage(await newPhone(t, { saving: false, reducedMotion: 'reduce' }));

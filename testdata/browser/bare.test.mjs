@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { newPage, newPhone, plainHost } from './lib/browser.mjs';
-import { ask, calculator, eventually, expected, ready, shelf } from './lib/form.mjs';
+import { ask, calculator, eventually, expected, ready, catalog } from './lib/form.mjs';
 import { serve } from './lib/server.mjs';
 import { files, pages, releaseA, spread } from './lib/site.mjs';
 import { like, say } from './lib/words.mjs';
@@ -23,7 +23,7 @@ test('without script pages read and every script-only control is hidden', async 
 	}
 });
 
-for (const { calculator: id } of spread(shelf, 9)) {
+for (const { calculator: id } of spread(catalog, 9)) {
 	test(`${id}: without script the worked example, formulas and tables read`, async (t) => {
 		const site = await serve(t, releaseA);
 		const page = await newPage(await newPhone(t, { javaScriptEnabled: false, saving: false }));

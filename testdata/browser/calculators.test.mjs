@@ -4,7 +4,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { newPage, newPhone } from './lib/browser.mjs';
-import { agrees, ask, box, calculator, eventually, fill, numbers, published, ready, rowCount, set, shelf, shown, typed, units } from './lib/form.mjs';
+import { agrees, ask, box, calculator, eventually, fill, numbers, published, ready, rowCount, set, catalog, shown, typed, units } from './lib/form.mjs';
 import { serve } from './lib/server.mjs';
 import { releaseA } from './lib/site.mjs';
 import { say } from './lib/words.mjs';
@@ -19,16 +19,16 @@ async function open(t, id) {
 	return { page, calc };
 }
 
-assert.ok(shelf.length >= 30, 'the shelf is nearly empty');
+assert.ok(catalog.length >= 30, 'the catalog is nearly empty');
 
 // These have every kind of input between them, and are tried field by field.
 // The others go through the same motions with fewer cases: their declarations
 // are read by the same code, every input of each is tried on the command line
-// (generator/shelf_test.go), and the published values in the shipped module
+// (generator/catalog_test.go), and the published values in the shipped module
 // (generator/module/module_test.go).
 const thorough = new Set(['wall-volume', 'form-pressure', 'string-line', 'daylight']);
 
-for (const { calculator: id, inputs } of shelf) {
+for (const { calculator: id, inputs } of catalog) {
 	const whole = thorough.has(id);
 	const lists = Object.entries(inputs).filter(([, field]) => field.columns).map(([path]) => path);
 

@@ -3,7 +3,7 @@
 // and figure of each calculator. Part of `make bench`; it asserts nothing.
 import { chromium } from 'playwright-core';
 import { launchOptions, phone } from './lib/chromium.mjs';
-import { calculator, ready, shelf } from './lib/form.mjs';
+import { calculator, ready, catalog } from './lib/form.mjs';
 import { Site } from './lib/server.mjs';
 import { releaseA } from './lib/site.mjs';
 
@@ -56,7 +56,7 @@ for (const word of words) {
 report('search', searches);
 
 const every = [];
-for (const { calculator: id, inputs } of shelf) {
+for (const { calculator: id, inputs } of catalog) {
 	await page.goto(`${site.url}en/calc/${id}.html`);
 	await ready(calculator(page, id));
 	const times = [];

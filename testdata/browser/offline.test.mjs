@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { newPage, newPhone } from './lib/browser.mjs';
-import { agrees, ask, box, calculator, eventually, expected, ready, set, shelf, typed } from './lib/form.mjs';
+import { agrees, ask, box, calculator, eventually, expected, ready, set, catalog, typed } from './lib/form.mjs';
 import { mainJob, search } from './lib/journey.mjs';
 import { hashes, kept, saved, whole } from './lib/offline.mjs';
 import { serve } from './lib/server.mjs';
@@ -42,7 +42,7 @@ for (const base of ['/', '/a/', '/a/b/']) {
 }
 
 async function someCalculators(page, site) {
-	for (const { calculator: id } of spread(shelf, 6)) {
+	for (const { calculator: id } of spread(catalog, 6)) {
 		await page.goto(`${site.url}en/calc/${id}.html`);
 		const calc = calculator(page, id);
 		await ready(calc);
@@ -367,7 +367,7 @@ test('caches of other apps and of other manuals on the same origin are left alon
 test('with no signal calculators show the command line’s example, and refuses bad input', async (t) => {
 	const { site, page } = await install(t);
 	await site.stop();
-	for (const { calculator: id, inputs } of spread(shelf, 9)) {
+	for (const { calculator: id, inputs } of spread(catalog, 9)) {
 		await page.goto(`${site.url}es/calc/${id}.html`);
 		const calc = calculator(page, id);
 		await ready(calc);

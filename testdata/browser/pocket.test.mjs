@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { test } from 'node:test';
 import { pathToFileURL } from 'node:url';
 import { newPage, newPhone } from './lib/browser.mjs';
-import { agrees, ask, eventually, fill, published, ready, shelf, units } from './lib/form.mjs';
+import { agrees, ask, eventually, fill, published, ready, catalog, units } from './lib/form.mjs';
 import { search } from './lib/journey.mjs';
 import { pocket, spread, work } from './lib/site.mjs';
 import { say } from './lib/words.mjs';
@@ -23,7 +23,7 @@ async function open(t, options = {}) {
 
 test('calculators compute the command line’s values, with no request', async (t) => {
 	const { context, page } = await open(t);
-	for (const { calculator: id } of spread(shelf, 9)) {
+	for (const { calculator: id } of spread(catalog, 9)) {
 		await page.goto(`${address}#${anchor(id)}`);
 		const leaf = page.locator('.leaf:visible');
 		await eventually(async () => assert.match(await leaf.getAttribute('id'), new RegExp(`\\.${id}$`)));

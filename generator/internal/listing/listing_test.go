@@ -11,7 +11,7 @@ import (
 	"testing/fstest"
 
 	"coursebook/calculators"
-	"coursebook/calculators/shelf"
+	"coursebook/calculators/catalog"
 )
 
 const code = `package tank
@@ -108,14 +108,14 @@ func TestHighlight(t *testing.T) {
 	}
 }
 
-// Every formula of the shelf has its function, with a comment above it, and
+// Every formula of the catalog has its function, with a comment above it, and
 // the page shows the very bytes of the source.
 func TestEveryFormulaHasAListing(t *testing.T) {
 	b := NewBook(calculators.Sources)
-	if c := len(shelf.All()); c < 37 {
+	if c := len(catalog.All()); c < 37 {
 		t.Errorf("only %d calculators are listed", c)
 	}
-	for _, c := range shelf.All() {
+	for _, c := range catalog.All() {
 		for _, f := range c.Formulas {
 			l, err := b.Find(f.Go)
 			if err != nil {

@@ -63,17 +63,17 @@ func usedIn(j *Job, id string) []theme.Link {
 }
 
 // listings sets each function once for all languages and builds of a run.
-var listings = sync.OnceValue(func() *listingShelf {
-	return &listingShelf{book: listing.NewBook(calculators.Sources), done: map[string]listing.Listing{}}
+var listings = sync.OnceValue(func() *listingCache {
+	return &listingCache{book: listing.NewBook(calculators.Sources), done: map[string]listing.Listing{}}
 })
 
-type listingShelf struct {
+type listingCache struct {
 	mu   sync.Mutex
 	book *listing.Book
 	done map[string]listing.Listing
 }
 
-func (s *listingShelf) find(name string) (listing.Listing, error) {
+func (s *listingCache) find(name string) (listing.Listing, error) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	if l, ok := s.done[name]; ok {

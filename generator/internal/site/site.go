@@ -20,7 +20,7 @@ type Site struct {
 	// Pages are all pages, by language and then in the order of the day; the
 	// pages that stand on no stage come last.
 	Pages []*Page
-	// Calculators are in the shelf's order.
+	// Calculators are in the order of the catalog.
 	Calculators []*calc.Calculator
 	// Outbound lists the https addresses that pages link to, sorted, each once.
 	Outbound []string

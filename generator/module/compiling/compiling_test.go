@@ -14,7 +14,7 @@ import (
 	"time"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/shelf"
+	"coursebook/calculators/catalog"
 	"coursebook/generator/module/wasmtest"
 )
 
@@ -64,7 +64,7 @@ func TestSlimModuleKeepsAnswering(t *testing.T) {
 	}
 	defer m.Close(ctx)
 	requests := []string{"coursebook\t1\thello\n", "coursebook\t1\tdance\n", strings.Repeat("x", 5000)}
-	for _, c := range shelf.All() {
+	for _, c := range catalog.All() {
 		for _, style := range []string{"us\tpoint", "metric\tcomma"} {
 			requests = append(requests, "coursebook\t1\trun\ncalc\t"+c.ID+"\nlang\ten\nstyle\t"+style+"\n")
 		}
@@ -85,7 +85,7 @@ func TestSlimModuleKeepsAnswering(t *testing.T) {
 			t.Fatalf("request %d: the answer to %q has changed", i, requests[k])
 		}
 	}
-	if want := calc.Fingerprint(shelf.All()); !strings.Contains(first[0], want) || !strings.Contains(first[3], "state\tok") {
+	if want := calc.Fingerprint(catalog.All()); !strings.Contains(first[0], want) || !strings.Contains(first[3], "state\tok") {
 		t.Errorf("the module answers nonsense: %q", first[:4])
 	}
 }

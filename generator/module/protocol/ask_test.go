@@ -9,8 +9,8 @@ import (
 )
 
 var (
-	tank  = calctest.Tank()
-	shelf = []*calc.Calculator{tank, calctest.Bare()}
+	tank    = calctest.Tank()
+	catalog = []*calc.Calculator{tank, calctest.Bare()}
 )
 
 // ask sends records, each of fields yet unescaped, and returns the answer's.

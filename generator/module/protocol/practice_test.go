@@ -10,7 +10,7 @@ import (
 
 func practice(t *testing.T, seed string, style ...string) []record {
 	t.Helper()
-	return good(t, New(shelf), "practice", []string{"calc", "tank"}, append([]string{"style"}, style...), []string{"vary", "side"},
+	return good(t, New(catalog), "practice", []string{"calc", "tank"}, append([]string{"style"}, style...), []string{"vary", "side"},
 		[]string{"answer", "holds"}, []string{"tolerance", "2 %"}, []string{"set", "boxes", ""}, []string{"seed", seed})
 }
 
@@ -62,7 +62,7 @@ func TestJudge(t *testing.T) {
 				records = append(records, r)
 			}
 		}
-		answer := good(t, New(shelf), "judge", records...)
+		answer := good(t, New(catalog), "judge", records...)
 		verdict := of(answer, "verdict")
 		unread := c.verdict == "verdict|unread|"
 		if len(verdict) != 1 || !strings.HasPrefix(verdict[0], c.verdict) || (verdict[0] != c.verdict) != unread {
@@ -97,7 +97,7 @@ func TestPracticeFaults(t *testing.T) {
 			}
 			lines = append(lines, line)
 		}
-		first := parseRecord(strings.Split(New(shelf).Answer(strings.Join(lines, "\n")), "\n")[0])
+		first := parseRecord(strings.Split(New(catalog).Answer(strings.Join(lines, "\n")), "\n")[0])
 		if first.at(2) != "fault" || !strings.Contains(first.at(3), c.want) {
 			t.Errorf("%s with %q: %q, want %q", c.command, c.line, first, c.want)
 		}

@@ -78,7 +78,7 @@ func FuzzAnswer(f *testing.F) {
 	}
 	known := []string{"fingerprint", "asked", "state", "out", "note", "step", "drawing", "node", "set", "hit", "excerpt"}
 	f.Fuzz(func(t *testing.T, request string) {
-		s := New(shelf)
+		s := New(catalog)
 		s.Answer(load)
 		answer := s.Answer(request)
 		lines := strings.Split(strings.TrimSuffix(answer, "\n"), "\n")

@@ -13,7 +13,7 @@ import (
 )
 
 func TestFirstLine(t *testing.T) {
-	s := New(shelf)
+	s := New(catalog)
 	for request, want := range map[string]string{
 		"":                               "fault|this page and its module speak different versions",
 		"coursebook":                     "fault|this page and its module speak different versions",
@@ -37,14 +37,14 @@ func TestFirstLine(t *testing.T) {
 			t.Errorf("%q: %q, want %q", request, got, want)
 		}
 	}
-	if got := good(t, s, "hello"); len(got) != 1 || got[0].at(1) != calc.Fingerprint(shelf) {
+	if got := good(t, s, "hello"); len(got) != 1 || got[0].at(1) != calc.Fingerprint(catalog) {
 		t.Errorf("hello: %q", got)
 	}
 }
 
 // 3 ft cubed is 27 ft³, 0.76455486 m³ (GNU units 2.22).
 func TestRun(t *testing.T) {
-	s := New(shelf)
+	s := New(catalog)
 	got := good(t, s, "run", []string{"calc", "tank"}, []string{"lang", "en"}, []string{"style", "us", "point"},
 		[]string{"set", "boxes.1.name", "left\tof\nthe \\door"}, []string{"set", "boxes.1.side", "3 in"})
 	for name, want := range map[string][]string{
@@ -71,7 +71,7 @@ func TestRun(t *testing.T) {
 // Which fields are asked is told before anything else, so that the page shows
 // a field even while another cannot be read.
 func TestAsked(t *testing.T) {
-	s := New(shelf)
+	s := New(catalog)
 	for lid, want := range map[string]string{"yes": "asked|hinges|1", "no": "asked|hinges|0", "": "asked|hinges|0"} {
 		for _, side := range []string{"2 ft", "no number"} {
 			got := good(t, s, "run", []string{"calc", "tank"}, []string{"set", "lid", lid}, []string{"set", "side", side})
@@ -86,7 +86,7 @@ func TestAsked(t *testing.T) {
 }
 
 func TestStates(t *testing.T) {
-	s := New(shelf)
+	s := New(catalog)
 	for name, c := range map[string]struct {
 		set         []string
 		state, note string
@@ -115,7 +115,7 @@ func TestStates(t *testing.T) {
 }
 
 func TestStyles(t *testing.T) {
-	s := New(shelf)
+	s := New(catalog)
 	for style, want := range map[string]string{"us|point": "27.0 ft³", "us|comma": "27,0 ft³", "metric|point": "0.76 m³", "metric|comma": "0,76 m³", "": "27.0 ft³"} {
 		got := good(t, s, "run", []string{"calc", "tank"}, append([]string{"style"}, strings.Split(style, "|")...))
 		if out := of(got, "out"); !strings.Contains(out[0], "|"+want+"|") {
@@ -125,7 +125,7 @@ func TestStyles(t *testing.T) {
 }
 
 func TestWords(t *testing.T) {
-	s := New(shelf)
+	s := New(catalog)
 	key := func(text calc.Text) string { return strconv.FormatUint(text.Key(), 16) }
 	spanish := [][]string{{"lang", "es"}, {"word", key("Holds"), "Capacidad\t{x} \\ y"}, {"word", key("yes"), "sí"}, {"else", "x"}}
 	good(t, s, "words", spanish...)
@@ -160,7 +160,7 @@ func sets(list []record) [][]string {
 // There and back again the inputs read as they were typed; 3 ft are 0.914 m
 // on the way.
 func TestConvert(t *testing.T) {
-	s := New(shelf)
+	s := New(catalog)
 	head := func(from, to []string, more ...[]string) [][]string {
 		return append([][]string{{"calc", "tank"}, append([]string{"style"}, from...), append([]string{"to"}, to...)}, more...)
 	}
@@ -212,7 +212,7 @@ func element(list []record, depth int) (nodes []figure.Node) {
 
 // The flat nodes rebuild to the very SVG that stands in the built page.
 func TestDrawing(t *testing.T) {
-	s := New(shelf)
+	s := New(catalog)
 	hostile := "<script>alert(\"x\")</script>\t&amp;\\n"
 	got := good(t, s, "run", []string{"calc", "tank"}, []string{"set", "boxes.1.side", "1"}, []string{"set", "boxes.1.name", hostile})
 	var heads, nodes []record
@@ -240,7 +240,7 @@ func TestDrawing(t *testing.T) {
 }
 
 func TestSearchAndMark(t *testing.T) {
-	s := New(shelf)
+	s := New(catalog)
 	same := func(w string) string { return w }
 	data := search.Build("en", []search.Entry{
 		{URL: "en/pour.html#lifts", Title: "Pour", Section: "Lifts", Text: "Place concrete in level lifts\\and\tcome round.", Kind: "procedure"},

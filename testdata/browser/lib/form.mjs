@@ -6,8 +6,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { binary, command, root } from './site.mjs';
 
-// shelf is the list of calculators as the command line gives it.
-export const shelf = JSON.parse(command('calc', '-json'));
+// catalog is the list of calculators as the command line gives it.
+export const catalog = JSON.parse(command('calc', '-json'));
 
 export function calculator(page, id) { return page.locator(`section.calc[data-calc="${id}"]`); }
 
@@ -101,7 +101,7 @@ export function expected(answer) {
 	const lists = {};
 	for (const [path, value] of Object.entries(answer.outputs)) {
 		if (Array.isArray(value)) {
-			const cols = shelf.find((c) => c.calculator === answer.calculator).outputs[path].columns;
+			const cols = catalog.find((c) => c.calculator === answer.calculator).outputs[path].columns;
 			lists[path] = value.map((row) => Object.keys(cols).map((col) => row[col]?.text ?? ''));
 		} else if (value.text !== '') {
 			outs[path] = value.text;

@@ -1,0 +1,153 @@
+package bracelayout
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+)
+
+// Any wall with any openings and stack lines: the rules hold for every brace.
+func TestLayoutKeepsItsRules(t *testing.T) {
+	rng := rand.New(rand.NewPCG(11, 12))
+	for range 2000 {
+		in := randomLayout(rng)
+		res := calc.Run(Calculator, in)
+		if res.State != calc.OK {
+			t.Fatal(res.Notes)
+		}
+		braces := res.Out.Rows("braces")
+		for i, b := range braces {
+			at := b.Num("at")
+			if at < 0 || at > in.Num("length")+1e-9 || openAt(in, at) {
+				t.Fatalf("brace %d at %v stands in an opening or off the wall", i+1, at)
+			}
+			if i == 0 {
+				continue
+			}
+			from := braces[i-1].Num("at")
+			if gap := at - from; gap < in.Num("closest")-1e-6 && !openBetween(in, from, at) && b.Choice("for") != "between" && braces[i-1].Choice("for") != "between" {
+				t.Fatalf("braces %d and %d are %v apart", i, i+1, gap)
+			} else if gap > in.Num("spacing")+1e-9 && !openBetween(in, from, at) {
+				t.Fatalf("gap %v is over the spacing %v", gap, in.Num("spacing"))
+			}
+		}
+		for _, s := range in.Rows("stacks") {
+			if at := s.Num("at"); !openAt(in, at) && nearest(braces, at) > in.Num("closest") {
+				t.Fatalf("no brace near the stack line at %v", at)
+			}
+		}
+		for _, o := range in.Rows("openings") {
+			for _, at := range []float64{o.Num("start") - in.Num("side"), o.Num("start") + o.Num("width") + in.Num("side")} {
+				if at >= 0 && at <= in.Num("length") && !openAt(in, at) && nearest(braces, at) > in.Num("closest")+1e-6 {
+					t.Fatalf("no brace near the side of an opening at %v", at)
+				}
+			}
+		}
+	}
+}
+
+func randomLayout(rng *rand.Rand) calc.Case {
+	length := 5 + 40*rng.Float64()
+	in := calc.NewCase(inputs).With("length", calc.Num(length)).With("spacing", calc.Num(1+2*rng.Float64())).
+		With("closest", calc.Num(0.3*rng.Float64())).With("corner", calc.Num(1.5*rng.Float64()))
+	var openings, stacks []calc.Case
+	for range rng.IntN(4) {
+		start := length * 0.8 * rng.Float64()
+		openings = append(openings, calc.NewCase(openingCols).With("start", calc.Num(start)).With("width", calc.Num(0.2+(length-start-0.2)*0.5*rng.Float64())))
+	}
+	for range rng.IntN(4) {
+		stacks = append(stacks, calc.NewCase(stackCols).With("at", calc.Num(length*rng.Float64())))
+	}
+	return in.With("openings", calc.RowsOf(openings...)).With("stacks", calc.RowsOf(stacks...))
+}
+
+func openAt(in calc.Case, at float64) bool {
+	for _, o := range in.Rows("openings") {
+		if at > o.Num("start")+1e-6 && at < o.Num("start")+o.Num("width")-1e-6 {
+			return true
+		}
+	}
+	return false
+}
+
+func openBetween(in calc.Case, from, to float64) bool {
+	for _, o := range in.Rows("openings") {
+		if mid := o.Num("start") + o.Num("width")/2; mid > from && mid < to {
+			return true
+		}
+	}
+	return false
+}
+
+func nearest(braces []calc.Case, at float64) float64 {
+	best := math.Inf(1)
+	for _, b := range braces {
+		best = math.Min(best, math.Abs(b.Num("at")-at))
+	}
+	return best
+}
+
+// A plain wall by hand: 36 ft between the corner braces are six spaces of 6
+// ft; a quarter inch more takes one more brace. A wall in metres and the same
+// one in feet take the same braces.
+func TestPlainWall(t *testing.T) {
+	plain := "openings=; stacks=; spacing=6 ft; corner=2 ft; length="
+	for length, want := range map[string]float64{"40 ft": 7, "40 ft 0-1/4 in": 8, "12.192 m": 7, "10 ft": 2, "4 ft": 1} {
+		if got := calctest.Run(t, Calculator, calctest.Inputs(plain+length)...).Out.Num("count"); got != want {
+			t.Errorf("%s: %v braces, want %v", length, got, want)
+		}
+	}
+	last := 0.0
+	for _, spacing := range []string{"10 ft", "8 ft", "6 ft", "4 ft", "3 ft"} {
+		got := calctest.Run(t, Calculator, calctest.Inputs("openings=; stacks=; spacing="+spacing)...).Out.Num("count")
+		if got <= last {
+			t.Errorf("%s: %v braces after %v", spacing, got, last)
+		}
+		last = got
+	}
+}
+
+func TestLayoutNotes(t *testing.T) {
+	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
+		{"openings=38 ft | 3 ft", "This opening ends past the wall, which is {length} long.", "openings.1.width", true},
+		{"openings=37 ft | 3 ft", "This opening ends past the wall, which is {length} long.", "", false},
+		{"stacks=41 ft", "This line is past the wall, which is {length} long.", "stacks.1.at", true},
+		{"stacks=9 ft", "This line is inside an opening. No brace is set for it: brace above and below as the form maker says.", "stacks.1.at", true},
+		{"stacks=8 ft", "This line is inside an opening. No brace is set for it: brace above and below as the form maker says.", "", false},
+		{"stacks=12 ft 6 in", "Two rules ask for braces {gap} apart near {at}. One is set. Is that right with the form maker?", "closest", true},
+		{"stacks=12 ft", "Two rules ask for braces {gap} apart near {at}. One is set. Is that right with the form maker?", "", false},
+		{"openings=0.5 ft | 3 ft", "There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.", "openings.1.start", true},
+		{"openings=8 ft | 3 ft; 11.5 ft | 3 ft", "There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.", "openings.1.start", true},
+		{"openings=8 ft | 4 ft", "{gap} across this opening is more than the largest spacing. Brace the buck and the wall above it.", "", false},
+		{"openings=8 ft | 4.1 ft", "{gap} across this opening is more than the largest spacing. Brace the buck and the wall above it.", "openings.1.width", true},
+		{"span=7 ft", "The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.", "span", true},
+		{"span=8 ft", "The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.", "", false},
+		{"span=7 ft; platform=no", "The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.", "", false},
+		{"plank=8 ft", "With this lap, a plank does not reach over the largest gap. Use longer planks.", "plank", true},
+		{"plank=9 ft", "With this lap, a plank does not reach over the largest gap. Use longer planks.", "", false},
+		{"lap=11 in", "{label} must be at least {limit}. {why}", "lap", true},
+		{"width=17 in", "{label} must be at least {limit}. {why}", "width", true},
+	})
+	if calctest.Run(t, Calculator, "platform=no").Out.Has("planks") {
+		t.Error("planks without a platform")
+	}
+	for _, inputs := range []string{"openings=38 ft | 3 ft", "stacks=41 ft"} {
+		if res := calctest.Run(t, Calculator, calctest.Inputs(inputs)...); res.State != calc.Refused {
+			t.Errorf("%s is not refused", inputs)
+		}
+	}
+}
+
+// Between a stack line and the side of an opening the stack line stays: there
+// the form can hinge.
+func TestStackLineStays(t *testing.T) {
+	for _, b := range calctest.Run(t, Calculator, "stacks=12 ft 6 in").Out.Rows("braces") {
+		if at := calc.From(b.Num("at"), "ft"); math.Abs(at-12.5) < 1e-9 && b.Choice("for") == "stack" {
+			return
+		}
+	}
+	t.Error("no brace at the stack line")
+}

@@ -1,0 +1,214 @@
+package bracelayout
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"coursebook/calculators/bracing"
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+)
+
+const (
+	openBeyond  = calc.Text("This opening ends past the wall, which is {length} long.")
+	stackBeyond = calc.Text("This line is past the wall, which is {length} long.")
+	stackInOpen = calc.Text("This line is inside an opening. No brace is set for it: brace above and below as the form maker says.")
+	oneForTwo   = calc.Text("Two rules ask for braces {gap} apart near {at}. One is set. Is that right with the form maker?")
+	noPier      = calc.Text("There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.")
+	openWide    = calc.Text("{gap} across this opening is more than the largest spacing. Brace the buck and the wall above it.")
+	plankSpan   = calc.Text("The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.")
+	plankShort  = calc.Text("With this lap, a plank does not reach over the largest gap. Use longer planks.")
+)
+
+// spot is one brace on its way to its row.
+type spot struct {
+	at   float64 // m from the start
+	kind string
+}
+
+// hole is one opening, from its near to its far side in m.
+type hole struct {
+	from, to float64
+	row      calc.Case
+}
+
+func compute(r *calc.Recorder, in calc.Case) {
+	length := in.Num("length")
+	holes, ok := readHoles(r, in, length)
+	if !ok {
+		return
+	}
+	fixed, ok := fixedSpots(r, in, holes, length)
+	if !ok {
+		return
+	}
+	spots := fillSpots(r, in, merge(r, in, fixed, holes), holes)
+	largest := putSpots(r, spots)
+	r.Put("count", float64(len(spots)))
+	r.Put("largest", largest)
+	if in.Flag("platform") {
+		putPlatform(r, in, length, largest)
+	}
+}
+
+func readHoles(r *calc.Recorder, in calc.Case, length float64) ([]hole, bool) {
+	var holes []hole
+	for _, row := range in.Rows("openings") {
+		h := hole{row.Num("start"), row.Num("start") + row.Num("width"), row}
+		if bracing.Exceeds(h.to, length) {
+			r.Refuse(calc.Cell("openings", row.RowNumber(), "width"), openBeyond, calc.Amount("length", length, &displays.Wall))
+			return nil, false
+		}
+		holes = append(holes, h)
+	}
+	return holes, true
+}
+
+// inside tells whether a place is within an opening, its edges left out.
+func inside(holes []hole, at float64) bool {
+	for _, h := range holes {
+		if at > h.from+calc.Slack && at < h.to-calc.Slack {
+			return true
+		}
+	}
+	return false
+}
+
+// fixedSpots are the braces that a rule puts at a place.
+func fixedSpots(r *calc.Recorder, in calc.Case, holes []hole, length float64) ([]spot, bool) {
+	var spots []spot
+	corner := math.Min(in.Num("corner"), length/2)
+	for _, at := range []float64{corner, length - corner} {
+		if !inside(holes, at) {
+			spots = append(spots, spot{at, "corner"})
+		}
+	}
+	side := in.Num("side")
+	for _, h := range holes {
+		for _, at := range []float64{h.from - side, h.to + side} {
+			if at < -calc.Slack || bracing.Exceeds(at, length) || inside(holes, at) {
+				r.Note(calc.LevelAsk, calc.Cell("openings", h.row.RowNumber(), "start"), noPier,
+					calc.Amount("at", math.Min(math.Max(at, 0), length), &displays.Wall))
+				continue
+			}
+			spots = append(spots, spot{math.Max(at, 0), "opening"})
+		}
+	}
+	for _, row := range in.Rows("stacks") {
+		at := row.Num("at")
+		switch cell := calc.Cell("stacks", row.RowNumber(), "at"); {
+		case bracing.Exceeds(at, length):
+			r.Refuse(cell, stackBeyond, calc.Amount("length", length, &displays.Wall))
+			return nil, false
+		case inside(holes, at):
+			r.Note(calc.LevelAsk, cell, stackInOpen)
+		default:
+			spots = append(spots, spot{at, "stack"})
+		}
+	}
+	return spots, true
+}
+
+// rankOf says which of two braces too close to each other stays: a stack line
+// hinges where it is, an opening is held at its side, a corner has some play.
+func rankOf(kind string) int {
+	return slices.Index([]string{"corner", "opening", "stack"}, kind)
+}
+
+// merge sorts the fixed braces and keeps one of two that stand closer than
+// the hand can set them, never of two with an opening between. It asks about
+// those that do not coincide.
+func merge(r *calc.Recorder, in calc.Case, spots []spot, holes []hole) []spot {
+	slices.SortStableFunc(spots, func(a, b spot) int { return cmp.Compare(a.at, b.at) })
+	var kept []spot
+	for _, s := range spots {
+		if len(kept) == 0 {
+			kept = append(kept, s)
+			continue
+		}
+		last := &kept[len(kept)-1]
+		gap := s.at - last.at
+		_, over := across(holes, last.at, s.at)
+		if over || gap > bracing.SameSpot && gap >= in.Num("closest")-calc.Slack {
+			kept = append(kept, s)
+			continue
+		}
+		if gap > bracing.SameSpot {
+			r.Note(calc.LevelAsk, calc.At("closest"), oneForTwo,
+				calc.Amount("gap", gap, &displays.Part), calc.Amount("at", last.at, &displays.Wall))
+		}
+		if rankOf(s.kind) > rankOf(last.kind) {
+			*last = s
+		}
+	}
+	return kept
+}
+
+// fillSpots spreads braces evenly where two fixed ones stand farther apart
+// than the largest spacing. Across an opening there is no wall to brace. The
+// widest filled gap is worked out step by step.
+func fillSpots(r *calc.Recorder, in calc.Case, fixed []spot, holes []hole) []spot {
+	spacing := in.Num("spacing")
+	widest := 0.0
+	var spots []spot
+	for i, s := range fixed {
+		if i > 0 {
+			from, gap := fixed[i-1].at, s.at-fixed[i-1].at
+			if h, over := across(holes, from, s.at); over {
+				if bracing.Exceeds(gap, spacing) {
+					r.Note(calc.LevelCaution, calc.Cell("openings", h.row.RowNumber(), "width"), openWide, calc.Amount("gap", gap, &displays.Wall))
+				}
+			} else {
+				widest = math.Max(widest, gap)
+				n := bracing.FillBracesFormula.Value(gap, spacing)
+				for k := 1.0; k <= n; k++ {
+					spots = append(spots, spot{from + float64(k*bracing.EvenGapFormula.Value(gap, n)), "between"})
+				}
+			}
+		}
+		spots = append(spots, s)
+	}
+	if widest > 0 {
+		r.Use(bracing.EvenGapFormula, widest, r.Use(bracing.FillBracesFormula, widest, spacing))
+	}
+	return spots
+}
+
+// across finds an opening between two places.
+func across(holes []hole, from, to float64) (hole, bool) {
+	for _, h := range holes {
+		if h.from >= from-calc.Slack && h.to <= to+calc.Slack {
+			return h, true
+		}
+	}
+	return hole{}, false
+}
+
+// putSpots writes the rows and tells the largest gap.
+func putSpots(r *calc.Recorder, spots []spot) (largest float64) {
+	rows := make([]calc.Case, len(spots))
+	for i, s := range spots {
+		rows[i] = r.NewRow("braces").With("nr", calc.Num(float64(i+1))).With("at", calc.Num(s.at)).With("for", calc.ChoiceOf(s.kind))
+		if i > 0 {
+			gap := s.at - spots[i-1].at
+			rows[i] = rows[i].With("gap", calc.Num(gap))
+			largest = math.Max(largest, gap)
+		}
+	}
+	r.PutRows("braces", rows)
+	return largest
+}
+
+func putPlatform(r *calc.Recorder, in calc.Case, length, largest float64) {
+	plank, lap := in.Num("plank"), in.Num("lap")
+	r.Put("planks", r.Use(bracing.PlankCountFormula, in.Num("abreast"), length, plank, lap))
+	r.Put("platform-length", length)
+	r.Put("rail", r.Use(bracing.RailLengthFormula, length, in.Num("width")))
+	if bracing.Exceeds(largest, in.Num("span")) {
+		r.Note(calc.LevelWarning, calc.At("span"), plankSpan, calc.Amount("span", in.Num("span"), &displays.Wall))
+	}
+	if bracing.Exceeds(largest+lap, plank) {
+		r.Note(calc.LevelCaution, calc.At("plank"), plankShort)
+	}
+}

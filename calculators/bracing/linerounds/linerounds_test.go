@@ -1,0 +1,149 @@
+package linerounds
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"coursebook/calculators/bracing"
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+	"coursebook/calculators/quantity"
+)
+
+func TestWays(t *testing.T) {
+	for rows, want := range map[string]string{
+		"1 | 1-1/2 in | 1-1/4 in":           "closer",
+		"1 | 1-1/2 in | 1 in":               "good",
+		"1 | 1-1/2 in | 1-1/2 in":           "still",
+		"1 | 1-1/2 in | 1-17/32 in":         "still", // less than a tape shows
+		"1 | 1-1/2 in | 1-9/16 in":          "wrong",
+		"1 | 1-1/2 in | 1/4 in":             "past",
+		"1 | 7/8 in | 1-1/8 in":             "dragged",
+		"1 | 2-1/2 in | 1-1/2 in | 2 in":    "wrong", // the last round counts
+		"1 | 2-1/2 in | 3 in | 1-1/2 in":    "closer",
+		"1 | 1/4 in | 0 in":                 "wrong", // too near and nearer
+		"1 | 1-1/2 in | 1-1/4 in | 7/8 in":  "good",
+		"1 | 1 in | 1 in | 1-3/4 in":        "dragged",
+		"1 | 1-1/2 in | 15/16 in | 9/16 in": "good",
+	} {
+		if got := calctest.Run(t, Calculator, "braces="+rows).Out.Rows("lines")[0].Choice("way"); got != want {
+			t.Errorf("%s: %s, want %s", rows, got, want)
+		}
+	}
+}
+
+func TestRoundsDone(t *testing.T) {
+	for rows, want := range map[string]string{
+		"1 | 3/4 in | 3/4 in; 2 | 1 in | 7/8 in":                              "round-1",
+		"1 | 3/4 in | 3/4 in; 2 | 1-1/8 in | 7/8 in":                          "round-2",
+		"1 | 3/4 in | 1-1/8 in; 2 | 1-1/8 in | 7/8 in":                        "not-yet",
+		"1 | 3/4 in | 1-1/8 in | 1 in; 2 | 1-1/8 in | 7/8 in | 1 in":          "round-3",
+		"1 | 3/4 in | 3/4 in | 1-1/8 in; 2 | 1-1/8 in | 7/8 in | 1 in":        "not-yet", // good once is not enough
+		"1 | 3/4 in | 1-1/8 in; 2 | 1-1/8 in | 7/8 in | 1 in":                 "not-yet", // the latest reading stands
+		"1 | 1-1/8 in | 1-1/16 in | 7/8 in; 2 | 3/4 in | 13/16 in | 13/16 in": "round-3",
+	} {
+		if got := calctest.Run(t, Calculator, "braces="+rows).Out.Choice("done"); got != want {
+			t.Errorf("%s: %s, want %s", rows, got, want)
+		}
+	}
+}
+
+func TestRoundsNotes(t *testing.T) {
+	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
+		{"", "Which side is the string on? Lengthen or shorten is told once you answer.", "string-side", true},
+		{"string-side=brace", "Which side is the string on? Lengthen or shorten is told once you answer.", "", false},
+		{"concrete=stiff", "The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.", "concrete", true},
+		{"", "The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.", "", false},
+		{"braces=1 | 1-1/4 in | 1-3/4 in", "Brace {name} went {moved} farther off. Check the string side and which way its thread runs before you turn it again.", "braces.1.gap-2", true},
+		{"braces=1 | 1-1/4 in | 1-3/4 in", "Its error about doubled. That is the mark of a turn the wrong way.", "braces.1.gap-2", true},
+		{"braces=1 | 1-3/4 in | 1-7/8 in", "Its error about doubled. That is the mark of a turn the wrong way.", "", false},
+		{"braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/4 in | 1-3/4 in", "More braces went the wrong way than came in. Is the string on the side you think?", "string-side", true},
+		{"braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/4 in | 3/4 in", "More braces went the wrong way than came in. Is the string on the side you think?", "", false},
+		{"braces=1 | 1-1/2 in | 1/4 in", "Brace {name} went past the line. Check the travel of one turn, and turn less.", "braces.1.gap-2", true},
+		{"braces=1 | 1-1/2 in | 1-1/2 in", "Brace {name} did not move. Look for play, a loose foot or a brace that is not fixed to the wall.", "braces.1.gap-2", true},
+		{"braces=1 | 3/4 in | 7/8 in", "A brace that was good moved {moved}. The wall moves together: read the neighbours after each brace.", "braces", true},
+		{"braces=1 | 3/4 in | 3/4 in", "A brace that was good moved {moved}. The wall moves together: read the neighbours after each brace.", "", false},
+		{"braces=1 | 3/4 in | 3/4 in | 3/4 in; 2 | 1 in | 3/4 in", "Not every brace was read in round 3. Read them all: the wall moves together.", "braces.2.gap-3", true},
+		{"", "Not every brace was read in round 3. Read them all: the wall moves together.", "", false},
+		{"braces=1 | 3 in | 2-1/2 in", "Brace {name} needs {turns} turns. Turn two, read all again, then go on.", "braces.1.gap-2", true},
+	})
+}
+
+// Stiffened concrete: readings stay, every turn and every order goes.
+func TestRoundsStiff(t *testing.T) {
+	res := calctest.Run(t, Calculator, "concrete=stiff", "string-side=brace")
+	if res.State != calc.OK || res.Out.Has("turns") || res.Out.Num("to-turn") != 0 || res.Out.Choice("next") != "stop" {
+		t.Error("turns are told for stiffened concrete")
+	}
+	for _, l := range res.Out.Rows("lines") {
+		if l.Has("turns") || l.Has("turn") || !l.Has("off-2") {
+			t.Error("a row tells turns, or loses its reading")
+		}
+	}
+}
+
+// A brace that went the wrong way is told no way to turn: repeating the order
+// would repeat the slip.
+func TestWrongWayGetsNoOrder(t *testing.T) {
+	lines := calctest.Run(t, Calculator, "string-side=brace", "braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/2 in | 1-1/8 in").Out.Rows("lines")
+	if lines[0].Has("turn") || lines[1].Choice("turn") != "shorten" {
+		t.Error(lines[0].Choice("turn"), lines[1].Choice("turn"))
+	}
+}
+
+// A wall whose braces drag their neighbours is brought in by rounds: each
+// round turns what the last one told, and the worst falls within tolerance.
+func TestRoundsBringAWallIn(t *testing.T) {
+	rng := rand.New(rand.NewPCG(17, 18))
+	for range 200 {
+		off := make([]float64, 6)
+		for i := range off {
+			off[i] = (rng.Float64()*2 - 1) * 0.018
+		}
+		before, done := append([]float64(nil), off...), false
+		for range 12 {
+			res := calc.Run(Calculator, roundsCase(before, off))
+			if res.Out.Choice("done") != "not-yet" {
+				done = true
+				break
+			}
+			copy(before, off)
+			turnBraces(off, res.Out.Rows("lines"))
+		}
+		if !done {
+			t.Fatalf("not in line after 12 rounds: %v", off)
+		}
+	}
+}
+
+func roundsCase(before, off []float64) calc.Case {
+	cols := inputs[2].Cols
+	var rows []calc.Case
+	for i := range off {
+		rows = append(rows, calc.NewCase(cols).With("gap-1", calc.Num(0.019+before[i])).With("gap-2", calc.Num(0.019+off[i])))
+	}
+	return calc.NewCase(inputs).With("block", calc.Num(0.019)).With("braces", calc.RowsOf(rows...))
+}
+
+// turnBraces turns each brace to the nearest quarter; a fifth of its movement
+// goes to each neighbour.
+func turnBraces(off []float64, lines []calc.Case) {
+	move := make([]float64, len(off))
+	for i, l := range lines {
+		by := quantity.Round(l.Num("turns"), *bracing.Quarters, quantity.US) *
+			bracing.PerTurn(calc.SI(0.2, "in"), math.Sqrt(61)*0.3048, 5*0.3048, 8*0.3048, 6*0.3048)
+		if l.Choice("move") == "toward" {
+			by = -by
+		}
+		move[i] += by
+		for _, k := range []int{i - 1, i + 1} {
+			if k >= 0 && k < len(move) {
+				move[k] += by / 5
+			}
+		}
+	}
+	for i := range off {
+		off[i] += move[i]
+	}
+}

@@ -1,0 +1,122 @@
+// Package plumbcheck holds readings of a wall against the plumb limits of several
+// documents side by side. The editions differ by more than three times for a
+// basement wall, so the verdict names the edition in every line.
+package plumbcheck
+
+import (
+	"coursebook/calculators/bracing"
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+)
+
+// Calculator holds readings of a wall against the plumb limits of several
+// documents side by side. The editions differ by more than three times for a
+// basement wall, so the verdict names the edition in every line.
+var Calculator = &calc.Calculator{
+	ID:       "plumb-check",
+	Title:    calc.Text("Plumb and plane check"),
+	Purpose:  calc.Text("Whether a wall is plumb and plane enough, by each edition of the book."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: []*calc.Formula{bracing.PlumbLimitFormula, bracing.EdgeLimitFormula, bracing.HomeLimitFormula, bracing.LeanFormula, bracing.SlopeLimitFormula, bracing.OutOfStraightFormula},
+	Sources:  sources,
+	Cautions: []calc.Caution{
+		{Level: calc.LevelNotice, Text: calc.Text("The project papers say which edition counts. They may be tighter than all of these.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Never pull a wall straight once the concrete has stiffened. Tell the foreman instead.")},
+	},
+	Tables:  tables,
+	Compute: compute,
+	Draw:    draw,
+}
+
+var sources = []calc.Source{
+	{ID: "aci117", Author: "ACI Committee 117", Title: "Specification for Tolerances for Concrete Construction, ACI 117", Edition: "06, 10", Year: "2010",
+		Where: "section 4.1.1: 0.3 % of the height, at most 1 in., up to 83 ft 4 in.", Status: calc.Secondary, Link: "https://www.eng-tips.com/viewthread.cfm?qid=372892"},
+	{ID: "aci117-edge", Author: "ACI Committee 117", Title: "ACI 117", Edition: "10", Year: "2010", Where: "section 4.1.2, exposed corner columns and grooves: 0.2 %, at most 1/2 in.", Status: calc.Memory},
+	{ID: "aci117-90", Author: "ACI Committee 117", Title: "ACI 117", Edition: "90", Year: "1990",
+		Where: "vertical alignment up to 100 ft: 1 in.; exposed corner column or joint groove 1/2 in.; as printed in UFGS 03700, page 26", Status: calc.Confirmed,
+		Link: "https://ufgscriteriadocreport.tpub.com/03700/037000026.htm"},
+	{ID: "ufgs21", Author: "US Army, Navy, Air Force", Title: "UFGS 03700, Concrete", Where: "page 21: abrupt and gradual irregularities by class, other deviation 10 mm in 3 m", Status: calc.Confirmed,
+		Link: "https://ufgscriteriadocreport.tpub.com/03700/037000021.htm"},
+	{ID: "nahb", Author: "NAHB", Title: "Residential Construction Performance Guidelines", Where: "guideline 2-13: 1-1/2 in. in 8 ft", Status: calc.Secondary},
+	{ID: "straight", Title: "Straight line through two points", Where: "geometry", Status: calc.Memory},
+}
+
+var tables = []calc.Table{
+	{
+		ID: "limit", Title: calc.Text("Plumb limit of ACI 117-06 and -10 at the top"),
+		Note: calc.Text("Lines and surfaces, rounded down. The 1990 edition allows 1 in. (25 mm) at each of these heights."),
+		Out:  "limit-top", Set: []calc.Entry{{Path: "readings", Text: "1 ft | 0 in"}},
+		Down: calc.Axis{Path: "height", US: []string{"4 ft", "8 ft", "9 ft", "10 ft", "12 ft", "20 ft", "28 ft"}, Metric: []string{"1.2 m", "2.4 m", "2.7 m", "3 m", "3.6 m", "6 m", "8.5 m"}},
+	},
+}
+
+// The reasons of the limits.
+const (
+	bookHeight = calc.Text("The limit of this book ends here.")
+	leanMost   = calc.Text("A wall this far out is falling. Check the unit.")
+)
+
+var inputs = []calc.Field{
+	{ID: "height", Label: calc.Text("Height of the wall"), Display: &displays.Height, Usual: "9 ft",
+		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 83.0 + 1.0/3, Unit: "ft", Why: bookHeight, Source: "aci117"}},
+	{ID: "readings", Label: calc.Text("Readings up the wall"), Kind: calc.Rows, MinRows: 1, MaxRows: 20,
+		Help:  calc.Text("Out of plumb against the base. Minus is toward the braces."),
+		Usual: "3 ft | 1/8 in; 6 ft | 1/4 in; 9 ft | 3/8 in", Cols: []calc.Field{
+			{ID: "up", Label: calc.Text("Height above the base"), Display: &displays.Height,
+				Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.LeaveOut}, Max: &calc.Limit{At: 83.0 + 1.0/3, Unit: "ft", Why: bookHeight, Source: "aci117"}},
+			{ID: "off", Label: calc.Text("Out of plumb"), Display: &displays.Part,
+				Min: &calc.Limit{At: -12, Unit: "in", Why: leanMost}, Max: &calc.Limit{At: 12, Unit: "in", Why: leanMost}},
+		}},
+	{ID: "what", Label: calc.Text("Read at"), Kind: calc.Choice, Usual: "surface", Options: []calc.Option{
+		{ID: "surface", Label: calc.Text("wall face or edge")},
+		{ID: "edge", Label: calc.Text("exposed column corner or groove")}}},
+	{ID: "class", Label: calc.Text("Class of surface"), Kind: calc.Choice, Usual: "c",
+		Help: calc.Text("From the project papers. Foam hides the face: C or D is usual."), Options: []calc.Option{
+			{ID: "a", Label: calc.Text("A: prominent, shows")},
+			{ID: "b", Label: calc.Text("B: coarse finish over it")},
+			{ID: "c", Label: calc.Text("C: general, shows")},
+			{ID: "d", Label: calc.Text("D: hidden for good")}}},
+	{ID: "gap", Label: calc.Text("Gap under the straightedge"), Display: &displays.Part, Optional: true, Usual: "1/4 in",
+		Help: calc.Text("5 ft (1.5 m) straightedge, set anywhere on the face."),
+		Min:  &calc.Limit{Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "step", Label: calc.Text("Step at a form joint"), Display: &displays.Part, Optional: true,
+		Min: &calc.Limit{Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "own", Label: calc.Text("Tolerance of your project"), Display: &displays.Part, Optional: true,
+		Help: calc.Text("Out of plumb at any height, if the papers name one."),
+		Min:  &calc.Limit{At: 1.0 / 16, Unit: "in", Why: bracing.TightOwn}, Max: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "storeys", Label: calc.Text("Storeys still to come on top"), Kind: calc.Choice, Usual: "none", Options: []calc.Option{
+		{ID: "none", Label: calc.Text("none")},
+		{ID: "one", Label: calc.Text("one or more")}}},
+}
+
+// bookOptions name the lines of the table.
+var bookOptions = []calc.Option{
+	{ID: "new", Label: calc.Text("ACI 117-06, -10: plumb")},
+	{ID: "old", Label: calc.Text("ACI 117-90: plumb")},
+	{ID: "slope", Label: calc.Text("ACI 117-90, UFGS: 10 mm in 3 m")},
+	{ID: "home", Label: calc.Text("Home-builder guideline: plumb")},
+	{ID: "own", Label: calc.Text("Your project: plumb")},
+	{ID: "plane", Label: calc.Text("UFGS, by class: straightedge")},
+	{ID: "step", Label: calc.Text("UFGS, by class: step")},
+}
+
+var outputs = []calc.Field{
+	{ID: "worst", Label: calc.Text("Worst, out of plumb by"), Display: &displays.Part, Lead: true},
+	{ID: "new", Label: calc.Text("By ACI 117-06 and -10"), Kind: calc.Choice, Options: withinOptions, Lead: true},
+	{ID: "old", Label: calc.Text("By ACI 117-90"), Kind: calc.Choice, Options: withinOptions, Lead: true},
+	{ID: "checks", Label: calc.Text("Edition by edition"), Kind: calc.Rows, Cols: []calc.Field{
+		{ID: "book", Label: calc.Text("By"), Kind: calc.Choice, Options: bookOptions},
+		{ID: "up", Label: calc.Text("At height"), Display: &displays.Height},
+		{ID: "limit", Label: calc.Text("Limit"), Display: &displays.PartAtMost},
+		{ID: "measured", Label: calc.Text("Measured"), Display: &displays.Part},
+		{ID: "within", Label: calc.Text("Within"), Kind: calc.Flag},
+	}},
+	{ID: "limit-top", Label: calc.Text("Limit at the top, 117-10"), Display: &displays.PartAtMost},
+	{ID: "bow", Label: calc.Text("Bow, base to top reading"), Display: &displays.Part},
+}
+
+var withinOptions = []calc.Option{
+	{ID: "within", Label: calc.Text("within")},
+	{ID: "beyond", Label: calc.Text("BEYOND")},
+}

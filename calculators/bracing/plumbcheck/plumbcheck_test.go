@@ -1,0 +1,108 @@
+package plumbcheck
+
+import (
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+)
+
+// Right on a limit is within it, a sixteenth over is beyond.
+func TestPlumbVerdicts(t *testing.T) {
+	for _, c := range []struct{ inputs, out, want string }{
+		{"height=10 ft; readings=10 ft | 0.36 in", "new", "within"},
+		{"height=10 ft; readings=10 ft | 0.361 in", "new", "beyond"},
+		{"height=10 ft; readings=10 ft | -0.36 in", "new", "within"},
+		{"height=10 ft; readings=10 ft | -0.361 in", "new", "beyond"},
+		{"height=10 ft; readings=10 ft | 1 in", "old", "within"},
+		{"height=10 ft; readings=10 ft | 1.01 in", "old", "beyond"},
+		{"height=40 ft; readings=40 ft | 1 in", "new", "within"}, // from 27 ft 9 in. both say 1 in.
+		{"height=40 ft; readings=40 ft | 1.01 in", "new", "beyond"},
+		{"height=10 ft; readings=5 ft | 0.19 in; 10 ft | 0 in", "new", "beyond"}, // a belly counts at its own height
+		{"what=edge; height=10 ft; readings=10 ft | 0.24 in", "new", "within"},
+		{"what=edge; height=10 ft; readings=10 ft | 0.25 in", "new", "beyond"},
+		{"what=edge; height=10 ft; readings=10 ft | 0.51 in", "old", "beyond"},
+	} {
+		if got := calctest.Run(t, Calculator, calctest.Inputs(c.inputs)...).Out.Choice(c.out); got != c.want {
+			t.Errorf("%s: %s by the %s book, want %s", c.inputs, got, c.out, c.want)
+		}
+	}
+}
+
+func find(res calc.Result, book string) calc.Case {
+	for _, row := range res.Out.Rows("checks") {
+		if row.Choice("book") == book {
+			return row
+		}
+	}
+	return calc.Case{}
+}
+
+// Readings lean to both sides: from one to the next the wall leans by both.
+func TestLeanBetweenReadings(t *testing.T) {
+	res := calctest.Run(t, Calculator, "height=9 ft", "readings=6 ft | 1/4 in; 9 ft | -1/4 in")
+	row := find(res, "slope")
+	calctest.Near(t, "measured", calc.From(row.Num("measured"), "in"), 0.5, 1e-9)
+	calctest.Near(t, "limit", calc.From(row.Num("limit"), "mm"), 10, 1e-9)
+	if row.Flag("within") || res.Out.Choice("old") != "within" {
+		t.Error("a kink of 1/2 in. in 3 ft passes")
+	}
+	// Far apart, the limit grows with the distance: 6 m, 20 mm.
+	row = find(calctest.Run(t, Calculator, "height=6 m", "readings=6 m | 19 mm"), "slope")
+	calctest.Near(t, "limit", calc.From(row.Num("limit"), "mm"), 20, 1e-9)
+}
+
+// The order in which readings are typed does not matter.
+func TestReadingsAreSorted(t *testing.T) {
+	a := calctest.Run(t, Calculator, "readings=3 ft | 1/8 in; 6 ft | 1/2 in; 9 ft | 1/4 in")
+	b := calctest.Run(t, Calculator, "readings=9 ft | 1/4 in; 3 ft | 1/8 in; 6 ft | 1/2 in")
+	for _, id := range []string{"worst", "bow", "limit-top"} {
+		if a.Out.Num(id) != b.Out.Num(id) {
+			t.Errorf("%s: %v and %v", id, a.Out.Num(id), b.Out.Num(id))
+		}
+	}
+	// At 6 ft the line from base to top stands 1/6 in. off: 1/2 − 1/6.
+	calctest.Near(t, "bow", calc.From(a.Out.Num("bow"), "in"), 1.0/3, 1e-9)
+}
+
+// The editions of a basement wall differ by more than three times, the
+// home-builder guideline by more than five (ACI 117-90 and -10, NAHB 2-13).
+func TestEditionsDiffer(t *testing.T) {
+	res := calctest.Run(t, Calculator, "height=8 ft", "readings=8 ft | 1/16 in", "own=1/4 in", "step=1/8 in")
+	limit := func(book string) float64 { return calc.From(find(res, book).Num("limit"), "in") }
+	calctest.Near(t, "old to new", limit("old")/limit("new"), 3.47, 0.005)
+	calctest.Near(t, "home to new", limit("home")/limit("new"), 5.21, 0.005)
+	calctest.Near(t, "own", limit("own"), 0.25, 1e-9)
+	if len(res.Out.Rows("checks")) != 7 {
+		t.Errorf("%d lines", len(res.Out.Rows("checks")))
+	}
+	if n := len(calctest.Run(t, Calculator, "gap=").Out.Rows("checks")); n != 4 {
+		t.Errorf("%d lines without straightedge, step and own tolerance", n)
+	}
+}
+
+func TestPlumbNotes(t *testing.T) {
+	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
+		{"readings=10 ft | 0 in", "This reading is above the wall, which is {height} high.", "readings.1.up", true},
+		{"readings=4 ft | 0 in; 4 ft | 1/8 in", "Two readings stand at the same height. Give one for each height.", "readings", true},
+		{"readings=8 ft | 0 in", "The highest reading is at {up}. Read the top of the wall too.", "readings", true},
+		{"readings=8 ft 2 in | 0 in", "The highest reading is at {up}. Read the top of the wall too.", "", false},
+		{"readings=9 ft | 3/8 in", "The editions differ: plumb by the 1990 one, beyond by the newer ones. Ask which edition the project papers name.", "readings", true},
+		{"readings=9 ft | 1-1/8 in", "The editions differ: plumb by the 1990 one, beyond by the newer ones. Ask which edition the project papers name.", "", false},
+		{"readings=9 ft | 1-1/8 in", "Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, tell the foreman.", "readings", true},
+		{"readings=9 ft | 1/4 in", "Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, tell the foreman.", "", false},
+		{"readings=9 ft | 1 in", "The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.", "readings", true},
+		{"readings=9 ft | 2 in", "The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.", "", false},
+		{"own=3/8 in", "Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?", "own", true},
+		{"own=5/16 in", "Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?", "", false},
+		{"storeys=one", "Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to storey.", "storeys", true},
+		{"", "Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to storey.", "", false},
+		{"what=edge", "The tighter limits are for exposed corner columns and joint grooves. For a plain wall corner take the wall face.", "what", true},
+		{"height=84 ft", "{label} must be at most {limit}. {why}", "height", true},
+	})
+	for _, inputs := range []string{"readings=10 ft | 0 in", "readings=4 ft | 0 in; 4 ft | 1/8 in"} {
+		if res := calctest.Run(t, Calculator, calctest.Inputs(inputs)...); res.State != calc.Refused {
+			t.Errorf("%s is not refused", inputs)
+		}
+	}
+}

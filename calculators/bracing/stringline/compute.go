@@ -1,0 +1,218 @@
+package stringline
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"coursebook/calculators/bracing"
+	"coursebook/calculators/calc"
+	"coursebook/calculators/quantity"
+)
+
+// rig is the geometry of a brace and what its adjuster does.
+type rig struct {
+	run, attach, stringHeight float64 // m
+	length                    float64 // m
+	travel                    float64 // m in one turn
+}
+
+func compute(r *calc.Recorder, in calc.Case) {
+	lines := readLines(in)
+	worst := worstOf(lines)
+	off := r.UseFor(ofWorst, []calc.Slot{calc.Count("row", lines[worst].Nr)}, bracing.DeviationFormula, lines[worst].Row.Num("gap"), in.Num("block"))
+	b := rigOf(r, in)
+	answer(lines, b, in)
+	rank(lines)
+	if !bracing.Stiff(in) {
+		r.Put("turns", worstTurns(r, b, lines[worst]))
+	}
+	step := bracing.PerTurnFormula.Value(b.travel, b.length, b.run, b.stringHeight, b.attach)
+	r.Put("to-turn", float64(countTurns(lines)))
+	r.Put("worst", math.Abs(off))
+	r.Put("worst-row", float64(lines[worst].Nr))
+	r.Put("per-turn", step)
+	r.Put("turn-travel", b.travel)
+	r.Put("slope", bracing.BraceAngleFormula.Value(b.run, b.attach, in.Num("foot-below")))
+	r.Put("plumb-limit", r.Use(bracing.PlumbLimitFormula, in.Num("string-height")))
+	putBow(r, lines)
+	putLines(r, in, lines)
+	noteLine(r, in, lines, step)
+}
+
+// worstTurns works the turns of the worst reading out step by step; 0 where
+// its brace is to be left alone.
+func worstTurns(r *calc.Recorder, b rig, worst bracing.Line) float64 {
+	if !worst.ToTurn {
+		return 0
+	}
+	at := r.Use(bracing.AtBraceFormula, worst.Off, b.attach, b.stringHeight)
+	return r.Use(bracing.TurnsFormula, r.Use(bracing.BraceChangeFormula, at, b.run, b.length), b.travel)
+}
+
+func countTurns(lines []bracing.Line) int {
+	n := 0
+	for _, l := range lines {
+		if l.ToTurn {
+			n++
+		}
+	}
+	return n
+}
+
+var ofWorst = calc.Text("The worst reading, row {row}")
+
+func readLines(in calc.Case) []bracing.Line {
+	rows := in.Rows("readings")
+	lines := make([]bracing.Line, len(rows))
+	for i, row := range rows {
+		off := bracing.DeviationFormula.Value(row.Num("gap"), in.Num("block"))
+		nr := row.RowNumber()
+		if nr == 0 { // a default, never typed
+			nr = i + 1
+		}
+		lines[i] = bracing.Line{Row: row, Nr: nr, Off: off, Within: !bracing.Exceeds(math.Abs(off), in.Num("tolerance"))}
+	}
+	first, last := ends(lines)
+	lines[first].End, lines[last].End = true, true
+	return lines
+}
+
+// ends are the readings nearest the two ends of the string: by distance where
+// every row has one, else the first and the last row.
+func ends(lines []bracing.Line) (first, last int) {
+	last = len(lines) - 1
+	if !placed(lines) {
+		return first, last
+	}
+	for i, l := range lines {
+		if l.Row.Num("along") < lines[first].Row.Num("along") {
+			first = i
+		}
+		if l.Row.Num("along") > lines[last].Row.Num("along") {
+			last = i
+		}
+	}
+	return first, last
+}
+
+// placed tells whether every reading has its distance along the wall.
+func placed(lines []bracing.Line) bool {
+	for _, l := range lines {
+		if !l.Row.Has("along") {
+			return false
+		}
+	}
+	return true
+}
+
+// worstOf is the reading farthest off the line, the first of equals.
+func worstOf(lines []bracing.Line) int {
+	worst := 0
+	for i, l := range lines {
+		if math.Abs(l.Off) > math.Abs(lines[worst].Off) {
+			worst = i
+		}
+	}
+	return worst
+}
+
+func rigOf(r *calc.Recorder, in calc.Case) rig {
+	b := rig{run: in.Num("foot-distance"), attach: in.Num("attach-height"), stringHeight: in.Num("string-height")}
+	b.length = r.Use(bracing.BraceLengthFormula, b.run, b.attach, in.Num("foot-below"))
+	threaded := 1.0
+	if in.Choice("ends") == "both" {
+		threaded = 2
+	}
+	switch in.Choice("thread-as") {
+	case "threads":
+		b.travel = r.Use(bracing.TravelByThreadsFormula, threaded, in.Num("threads"))
+	case "pitch":
+		b.travel = r.Use(bracing.TravelByPitchFormula, threaded, in.Num("pitch"))
+	default:
+		b.travel = in.Num("travel")
+	}
+	return b
+}
+
+// answer works out the turns of every brace. A brace within tolerance is left
+// alone, and so is one for which less than half a quarter turn comes out.
+func answer(lines []bracing.Line, b rig, in calc.Case) {
+	for i := range lines {
+		l := &lines[i]
+		at := bracing.AtBraceFormula.Value(l.Off, b.attach, b.stringHeight)
+		l.Turns = bracing.TurnsFormula.Value(bracing.BraceChangeFormula.Value(at, b.run, b.length), b.travel)
+		l.ToTurn = !l.Within && quantity.Round(l.Turns, *bracing.Quarters, quantity.US) > 0 && !bracing.Stiff(in)
+	}
+}
+
+// rank numbers the braces to turn: the ends first, for the wall between them
+// follows, then the worst.
+func rank(lines []bracing.Line) {
+	var list []int
+	for i, l := range lines {
+		if l.ToTurn {
+			list = append(list, i)
+		}
+	}
+	slices.SortStableFunc(list, func(a, b int) int {
+		if lines[a].End != lines[b].End {
+			if lines[a].End {
+				return -1
+			}
+			return 1
+		}
+		return cmp.Compare(math.Abs(lines[b].Off), math.Abs(lines[a].Off))
+	})
+	for n, i := range list {
+		lines[i].Order = n + 1
+	}
+}
+
+func putLines(r *calc.Recorder, in calc.Case, lines []bracing.Line) {
+	rows := make([]calc.Case, len(lines))
+	for i, l := range lines {
+		row := r.NewRow("lines").With("name", calc.TextOf(l.Name())).With("off", calc.Num(l.Off)).With("within", calc.Bool(l.Within))
+		move := bracing.MoveOf(l)
+		row = row.With("move", calc.ChoiceOf(move))
+		if in.Has("string-side") && !bracing.Stiff(in) {
+			seen, turn := bracing.AtTheBrace(move, in.Choice("string-side"))
+			row = row.With("brace-move", calc.ChoiceOf(seen)).With("turn", calc.ChoiceOf(turn))
+		}
+		if l.ToTurn {
+			row = row.With("turns", calc.Num(l.Turns)).With("order", calc.Num(float64(l.Order)))
+		}
+		rows[i] = row
+	}
+	r.PutRows("lines", rows)
+}
+
+// putBow tells the bow of the wall as a radius where distances were given and
+// a reading stands near the middle.
+//
+// Distances that differ by less than bracing.SameSpot count as equal: a place typed in
+// feet and one converted from another unit differ in the last bit, and the
+// bow must not jump with it.
+func putBow(r *calc.Recorder, lines []bracing.Line) {
+	if len(lines) < 3 || !placed(lines) {
+		return
+	}
+	first, last := ends(lines)
+	from, to := lines[first].Row.Num("along"), lines[last].Row.Num("along")
+	length := to - from
+	aside := func(i int) float64 { return math.Abs(lines[i].Row.Num("along") - (from+to)/2) }
+	middle := first
+	for i := range lines {
+		if aside(i) < aside(middle)-bracing.SameSpot {
+			middle = i
+		}
+	}
+	offset := math.Abs(lines[middle].Off - (lines[first].Off+lines[last].Off)/2)
+	if length <= 0 || offset < leastBow || aside(middle) > length/10+bracing.SameSpot {
+		return
+	}
+	r.Put("bow-radius", bracing.BowRadiusFormula.Value(length, offset))
+}
+
+// leastBow is what a tape still shows; less is a straight wall.
+const leastBow = 0.001

@@ -1,0 +1,227 @@
+package stringline
+
+import (
+	"math"
+	"unicode/utf8"
+
+	"coursebook/calculators/bracing"
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/figure"
+)
+
+// The frame of the drawing, in user units. At 330 px of a phone one unit is
+// about one pixel. The wall runs down the page, one step for each reading.
+const (
+	frameWidth  = 350.0
+	nameX       = 6.0
+	leftFootX   = 60.0
+	stringX     = 100.0
+	straightX   = stringX + 34 // where the wall's face is when on the line
+	mostOff     = 26.0         // how far the worst reading is drawn off the line
+	wallThick   = 16.0
+	rightFootX  = 208.0
+	textX       = 216.0
+	firstY      = 84.0
+	rowStep     = 46.0
+	blockY      = 44.0
+	step        = 20.0
+	nameLetters = 6
+)
+
+// The words of the drawing.
+var (
+	drawTitle  = calc.Text("String line from above")
+	drawDesc   = calc.Text("{count} readings, {turn} braces to turn. Worst is brace {name}, off by {worst}.")
+	drawAbove  = calc.Text("From above, offsets enlarged")
+	drawString = calc.Text("string")
+	drawWall   = calc.Text("wall")
+	drawOff    = calc.Text("{off} off")
+	drawOK     = calc.Text("{off}, good")
+	drawTurns  = calc.Text("{turns} turns")
+	drawTurn   = calc.Text("{turn} {turns}")
+	drawWithin = calc.Text("within {tolerance}")
+	drawBeyond = calc.Text("beyond: go as the arrow shows")
+	drawSide   = calc.Text("String: {side}")
+	drawNoSide = calc.Text("Side not answered: no brace drawn")
+)
+
+// draw shows string, blocks and wall from above, a round mark at readings
+// within tolerance and a diamond at those beyond, an arrow where the wall must
+// go, and the braces once their side is known.
+func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	p := plan{voice: v, in: in, lines: res.Out.Rows("lines")}
+	worst := 0
+	for i, l := range p.lines {
+		if math.Abs(l.Num("off")) > math.Abs(p.lines[worst].Num("off")) {
+			worst = i
+		}
+	}
+	if most := math.Max(res.Out.Num("worst"), in.Num("tolerance")); most > 0 {
+		p.scale = mostOff / most
+	}
+	p.ground()
+	for i := range p.lines {
+		p.reading(i)
+	}
+	height := p.legend()
+	return figure.Drawing{Width: frameWidth, Height: height, Title: v.Say(drawTitle), Nodes: p.nodes,
+		Desc: v.Say(drawDesc, calc.Count("count", len(p.lines)), calc.Count("turn", int(res.Out.Num("to-turn"))),
+			calc.Word("name", p.lines[worst].Text("name")), calc.Amount("worst", res.Out.Num("worst"), &displays.Part))}
+}
+
+type plan struct {
+	voice calc.Locale
+	in    calc.Case
+	lines []calc.Case
+	scale float64 // units to the metre off the line
+	nodes []figure.Node
+}
+
+func (p *plan) add(nodes ...figure.Node) { p.nodes = append(p.nodes, nodes...) }
+
+func (p *plan) text(role figure.Role, x, y float64, anchor figure.Anchor, s string) {
+	p.add(figure.Text(role, figure.Point{X: x, Y: y}, anchor, s))
+}
+
+func rowY(i int) float64 { return firstY + float64(i)*rowStep }
+
+func (p *plan) faceX(i int) float64 { return straightX + p.lines[i].Num("off")*p.scale }
+
+// braceBelow is how far below its reading a brace is drawn, clear of the gap.
+const braceBelow = 14.0
+
+// faceBelow is where the wall's face is at the level of the brace.
+func (p *plan) faceBelow(i int) float64 {
+	next, below := straightX, p.foot()
+	if i+1 < len(p.lines) {
+		next, below = p.faceX(i+1), rowY(i+1)
+	}
+	return p.faceX(i) + float64((next-p.faceX(i))*braceBelow/(below-rowY(i)))
+}
+
+// foot is the y of the second block, past the last reading.
+func (p *plan) foot() float64 { return rowY(len(p.lines)-1) + 40 }
+
+// ground draws what does not depend on one reading: wall, string, blocks and
+// the lines of tolerance.
+func (p *plan) ground() {
+	foot := p.foot()
+	left := []figure.Point{{X: straightX, Y: blockY}}
+	for i := range p.lines {
+		left = append(left, figure.Point{X: p.faceX(i), Y: rowY(i)})
+	}
+	left = append(left, figure.Point{X: straightX, Y: foot})
+	outline := append([]figure.Point(nil), left...)
+	for i := len(left) - 1; i >= 0; i-- {
+		outline = append(outline, figure.Point{X: left[i].X + wallThick, Y: left[i].Y})
+	}
+	p.text(figure.Label, nameX, 16, figure.Start, p.voice.Say(drawAbove))
+	p.text(figure.Line, stringX, 36, figure.Middle, p.voice.Say(drawString))
+	p.text(figure.Label, straightX+wallThick/2+6, 36, figure.Start, p.voice.Say(drawWall))
+	p.add(figure.Polygon(figure.Concrete, outline...))
+	for _, y := range []float64{blockY, foot - 8} {
+		p.add(figure.Rect(figure.Opening, figure.Point{X: stringX, Y: y}, straightX-stringX, 8))
+	}
+	tolerance := p.in.Num("tolerance") * p.scale
+	for _, x := range []float64{straightX - tolerance, straightX + tolerance} {
+		p.add(figure.Segment(figure.Limit, figure.Point{X: x, Y: blockY + 12}, figure.Point{X: x, Y: foot - 12}))
+	}
+	p.add(figure.Segment(figure.Line, figure.Point{X: stringX, Y: blockY}, figure.Point{X: stringX, Y: foot}))
+}
+
+func (p *plan) reading(i int) {
+	l, x, y := p.lines[i], p.faceX(i), rowY(i)
+	p.text(figure.Label, nameX, y+5, figure.Start, shortName(l.Text("name")))
+	p.add(figure.Segment(figure.Thin, figure.Point{X: stringX, Y: y}, figure.Point{X: x, Y: y}))
+	p.brace(p.faceBelow(i), y+braceBelow)
+	off := calc.Amount("off", math.Abs(l.Num("off")), &displays.Part)
+	if l.Flag("within") {
+		p.add(figure.Circle(figure.Within, figure.Point{X: x, Y: y}, 6))
+		p.text(figure.Label, textX, y+5, figure.Start, p.voice.Say(drawOK, off))
+		return
+	}
+	p.add(diamond(x, y))
+	p.arrow(l.Choice("move"), x+wallThick, y)
+	p.text(figure.Number, textX, y-3, figure.Start, p.voice.Say(drawOff, off))
+	if s := p.turning(l); s != "" {
+		p.text(figure.Number, textX, y+15, figure.Start, s)
+	}
+}
+
+// turning is the second line beside a reading: what the adjuster must do, as
+// far as it is known.
+func (p *plan) turning(l calc.Case) string {
+	if !l.Has("turns") {
+		return ""
+	}
+	turns := calc.Amount("turns", l.Num("turns"), bracing.Quarters)
+	if !l.Has("turn") {
+		return p.voice.Say(drawTurns, turns)
+	}
+	for _, f := range outCols {
+		if f.ID == "turn" {
+			return p.voice.Say(drawTurn, calc.Word("turn", p.voice.Write(f, l.Value("turn"))), turns)
+		}
+	}
+	return ""
+}
+
+// brace runs from the wall to its foot on the side where the braces stand.
+func (p *plan) brace(faceX, y float64) {
+	from, foot := faceX, leftFootX
+	switch p.in.Choice("string-side") {
+	case "":
+		return
+	case "other":
+		from, foot = faceX+wallThick, rightFootX
+	}
+	p.add(figure.Segment(figure.Steel, figure.Point{X: from, Y: y}, figure.Point{X: foot, Y: y}),
+		figure.Rect(figure.Ground, figure.Point{X: foot - 4, Y: y - 4}, 8, 8))
+}
+
+func diamond(x, y float64) figure.Node {
+	const r = 8
+	return figure.Polygon(figure.Beyond, figure.Point{X: x, Y: y - r}, figure.Point{X: x + r, Y: y}, figure.Point{X: x, Y: y + r}, figure.Point{X: x - r, Y: y})
+}
+
+// arrow stands behind the wall and points where the wall must go: to the left
+// is toward the string.
+func (p *plan) arrow(move string, backX, y float64) {
+	tail, tip, head := backX+28, backX+6, 7.0
+	if move == "away" {
+		tail, tip, head = tip, tail, -head
+	}
+	p.add(figure.Segment(figure.Ink, figure.Point{X: tail, Y: y}, figure.Point{X: tip, Y: y}),
+		figure.Polyline(figure.Ink, figure.Point{X: tip + head, Y: y - 6}, figure.Point{X: tip, Y: y}, figure.Point{X: tip + head, Y: y + 6}))
+}
+
+// legend explains the marks and returns the height of the drawing.
+func (p *plan) legend() float64 {
+	y := p.foot() + 26
+	p.add(figure.Circle(figure.Within, figure.Point{X: 16, Y: y - 5}, 6))
+	p.text(figure.Label, 32, y, figure.Start, p.voice.Say(drawWithin, calc.Amount("tolerance", p.in.Num("tolerance"), &displays.Part)))
+	y += step
+	p.add(diamond(16, y-5))
+	p.text(figure.Label, 32, y, figure.Start, p.voice.Say(drawBeyond))
+	y += step
+	side := p.voice.Say(drawNoSide)
+	for _, o := range bracing.SideOptions {
+		if o.ID == p.in.Choice("string-side") {
+			side = p.voice.Say(drawSide, calc.Said("side", o.Label))
+		}
+	}
+	p.text(figure.Label, nameX, y, figure.Start, side)
+	return y + 10
+}
+
+// shortName cuts a long name; the table beside has it in full.
+func shortName(name string) string {
+	if utf8.RuneCountInString(name) <= nameLetters {
+		return name
+	}
+	return string([]rune(name)[:nameLetters-1]) + "…"
+}

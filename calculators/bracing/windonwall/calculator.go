@@ -1,0 +1,203 @@
+// Package windonwall tells what the wind does to an empty or fresh wall and to its
+// braces. It gives forces, not a design: a verdict comes only from ratings
+// that the reader gives.
+package windonwall
+
+import (
+	"coursebook/calculators/bracing"
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/quantity"
+)
+
+// Calculator tells what the wind does to an empty or fresh wall and to its
+// braces. It gives forces, not a design: a verdict comes only from ratings
+// that the reader gives.
+var Calculator = &calc.Calculator{
+	ID:       "wind-on-wall",
+	Title:    calc.Text("Wind on a braced wall"),
+	Purpose:  calc.Text("What the wind and the planks put on one brace and its anchor."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: formulas,
+	Sources:  sources,
+	Cautions: []calc.Caution{
+		{Level: calc.LevelDanger, Text: calc.Text("A wall that blows over kills. Clear the planks and the fall zone before the wind gets strong.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Bracing is the work of an engineer or of the form maker. These forces help you ask, they are no design.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Local code, the anchor maker's data and the soil decide. An anchor in young concrete holds far less.")},
+	},
+	Tables:  tables,
+	Compute: compute,
+	Draw:    draw,
+}
+
+var sources = []calc.Source{
+	{ID: "asce7", Author: "ASCE", Title: "Minimum Design Loads for Buildings and Other Structures, ASCE 7", Edition: "7-05 to 7-16",
+		Where: "velocity pressure and exposure coefficients, as used in City of Rexburg permit calculations 19-00780", Status: calc.Secondary,
+		Link: "https://laserfiche.rexburg.org/WebLink/DocView.aspx?dbid=0&id=435445&repo=Rexburg"},
+	{ID: "walls", Author: "ASCE", Title: "ASCE 7, solid freestanding walls", Edition: "7-10, 7-16",
+		Where: "force coefficients for s/h = 1, cases A to C; same table in CIRSOC 102-2025, figure 4.4-1", Status: calc.Secondary},
+	{ID: "asce716", Author: "ASCE", Title: "ASCE 7-16", Year: "2017", Where: "table 26.9-1, ground elevation factor; section 2.4.1, 0.6 W", Status: calc.Memory},
+	{ID: "asce37", Author: "ASCE", Title: "Design Loads on Structures during Construction, ASCE 37", Where: "factors for the construction period; 0.8 as repeated in the tilt-up bracing guideline",
+		Status: calc.Memory, Link: "https://www.concreteconstruction.net/business/tilt-up-concrete-association-bracing-guideline_o"},
+	{ID: "aci347", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Where: "least level load on wall forms, as in a textbook chapter on wall form design, section 7.2.2",
+		Status: calc.Secondary, Link: "http://zhclg.com/concrete-formwork/horizontal-loads.htm"},
+	{ID: "statics", Title: "Moments about the base of the wall", Where: "P = H h l / (h' l') of the same chapter, Design of lateral bracing", Status: calc.Secondary,
+		Link: "http://zhclg.com/concrete-formwork/design-of-lateral-bracing.htm"},
+	{ID: "osha-l", Author: "OSHA", Title: "29 CFR 1926 Subpart L, Appendix A", Where: "light, medium and heavy duty: 25, 50 and 75 psf", Status: calc.Secondary,
+		Link: "https://www.osha.gov/laws-regs/regulations/standardnumber/1926/1926SubpartLAppA"},
+	{ID: "masonry", Author: "NCMA", Title: "Bracing concrete masonry walls during construction, TEK 3-4B", Year: "2005",
+		Where: "clear at 20 mph in the first period, 35 mph later; zone of height plus 4 ft", Status: calc.Confirmed,
+		Link: "https://learnwithseu.com/be-safe-around-masonry-walls-under-construction/"},
+	{ID: "army", Author: "US Army", Title: "EN5466, Concrete and masonry", Edition: "A", Year: "1992", Where: "brace design: sin θ = y/L, slopes of 20° to 60°",
+		Status: calc.Confirmed, Link: "https://armyengineer.tpub.com/EN5466A/EN5466A0082.htm"},
+}
+
+var tables = []calc.Table{
+	{
+		ID: "force", Title: calc.Text("Force along the brace, by wall height and wind"),
+		Note: calc.Text("Brace every 6 ft (1.83 m), held at 6 ft, foot 5 ft (1.52 m) out. Exposure C, up to 6 weeks, no planks. Low winds: the least load counts."),
+		Out:  "push", Set: []calc.Entry{{Path: "duty", Text: "none"}},
+		Down:   calc.Axis{Path: "wind", US: []string{"80 mph", "90 mph", "100 mph", "110 mph", "120 mph", "130 mph"}, Metric: []string{"36 m/s", "40 m/s", "45 m/s", "50 m/s", "54 m/s", "58 m/s"}},
+		Across: calc.Axis{Path: "height", US: []string{"8 ft", "9 ft", "10 ft", "12 ft"}, Metric: []string{"2.4 m", "2.7 m", "3 m", "3.6 m"}},
+	},
+}
+
+var formulas = []*calc.Formula{
+	bracing.DesignWindFormula, bracing.HeightFactorFormula, bracing.GroundFactorFormula, bracing.VelocityPressureFormula, bracing.WallPressureFormula, bracing.WindLineFormula, bracing.WindMomentFormula, bracing.LeastMomentFormula,
+	bracing.PlankLoadFormula, bracing.PlankHoldFormula, bracing.BraceHoldFormula, bracing.BraceLengthFormula, bracing.BraceForceFormula, bracing.AnchorUpliftFormula, bracing.PlainPressureFormula, bracing.ClearZoneFormula,
+}
+
+var (
+	// Wind pressures are a tenth of what concrete brings.
+	pressureShow = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psf", Step: 0.1, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "kPa", Step: 0.01, Rounding: quantity.Up}}
+	lineLoadShow = quantity.Display{Dim: quantity.LineLoad, US: quantity.UnitDisplay{Unit: "lbf/ft", Step: 1, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "kN/m", Step: 0.01, Rounding: quantity.Up}}
+	groundShow   = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "ft", Step: 100}, Metric: quantity.UnitDisplay{Unit: "m", Step: 50}}
+)
+
+// The reasons of the limits.
+const (
+	no         = calc.Text("No map shows so little. Use the map of the local code.")
+	storm      = calc.Text("No map shows so much. Check the unit.")
+	lowWall    = calc.Text("So low a wall needs no sheet.")
+	steepBrace = calc.Text("A brace this steep cannot hold the wall.")
+	hillLeast  = calc.Text("A hill never slows the wind by the code.")
+	forceLeast = calc.Text("The table of the code starts at 1.3.")
+	noRating   = calc.Text("Leave it empty if you do not know it.")
+)
+
+func withPlanks(c calc.Case) bool { return c.Choice("duty") != "none" }
+
+func ownDuty(c calc.Case) bool { return c.Choice("duty") == "own" }
+
+func ownForce(c calc.Case) bool { return c.Choice("part") == "own" }
+
+func byLength(c calc.Case) bool { return !ownForce(c) }
+
+var inputs = []calc.Field{
+	{ID: "wind", Label: calc.Text("Basic wind of the map"), Display: &displays.Wind, Usual: "110 mph",
+		Help: calc.Text("3-second gust, from the local code or the engineer."),
+		Min:  &calc.Limit{At: 60, Unit: "mph", Why: no}, Max: &calc.Limit{At: 220, Unit: "mph", Why: storm}},
+	{ID: "period", Label: calc.Text("The wall stands braced"), Kind: calc.Choice, Usual: "weeks", Options: []calc.Option{
+		{ID: "weeks", Label: calc.Text("up to 6 weeks")},
+		{ID: "year", Label: calc.Text("6 weeks to 1 year")},
+		{ID: "two", Label: calc.Text("1 to 2 years")},
+		{ID: "five", Label: calc.Text("2 to 5 years")},
+		{ID: "full", Label: calc.Text("take the full wind")}}},
+	{ID: "factor", Label: calc.Text("Count the wind as"), Kind: calc.Choice, Usual: "full",
+		Help: calc.Text("0.6 only for maps since 2010 and ratings that are safe loads."), Options: []calc.Option{
+			{ID: "full", Label: calc.Text("full (1.0)")},
+			{ID: "allowable", Label: calc.Text("allowable (0.6)")}}},
+	{ID: "exposure", Label: calc.Text("Land around"), Kind: calc.Choice, Usual: "c", Options: []calc.Option{
+		{ID: "b", Label: calc.Text("B: houses or woods all around")},
+		{ID: "c", Label: calc.Text("C: open land")},
+		{ID: "d", Label: calc.Text("D: open water or mud flats")}}},
+	{ID: "hill", Label: calc.Text("Factor for a hill, Kzt"), Display: &displays.Factor, Usual: "1",
+		Help: calc.Text("1 on level land. On a ridge or bluff ask the engineer."),
+		Min:  &calc.Limit{At: 1, Why: hillLeast, Source: "asce7"}, Max: &calc.Limit{At: 3, Why: displays.Engineer}},
+	{ID: "direction", Label: calc.Text("Factor for direction, Kd"), Display: &displays.Factor, Usual: "0.85",
+		Help: calc.Text("0.85 for a solid wall; 1 leaves it out."),
+		Min:  &calc.Limit{At: 0.85, Why: displays.Engineer, Source: "asce7"}, Max: &calc.Limit{At: 1, Why: displays.CheckUnit}},
+	{ID: "ground", Label: calc.Text("Ground over sea level"), Display: &groundShow, Usual: "0 ft",
+		Min: &calc.Limit{At: -1500, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 14000, Unit: "ft", Why: displays.CheckUnit}},
+	{ID: "wall", Label: calc.Text("The wall is"), Kind: calc.Choice, Usual: "empty", Options: []calc.Option{
+		{ID: "empty", Label: calc.Text("empty, form and bars only")},
+		{ID: "fresh", Label: calc.Text("full of fresh concrete")}}},
+	{ID: "height", Label: calc.Text("Height of the wall"), Display: &displays.Height, Usual: "9 ft",
+		Min: &calc.Limit{At: 2, Unit: "ft", Why: lowWall}, Max: &calc.Limit{At: 30, Unit: "ft", Why: displays.OneStorey}},
+	{ID: "base", Label: calc.Text("Wall base over the ground"), Display: &displays.Height, Usual: "0 ft",
+		Min: &calc.Limit{Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 100, Unit: "ft", Why: displays.Engineer}},
+	{ID: "part", Label: calc.Text("Part of the wall"), Kind: calc.Choice, Usual: "whole",
+		Help: calc.Text("An end within one height of a free edge gets more."), Options: []calc.Option{
+			{ID: "whole", Label: calc.Text("away from the ends")},
+			{ID: "end", Label: calc.Text("near a free end")},
+			{ID: "own", Label: calc.Text("own coefficient")}}},
+	{ID: "length", Label: calc.Text("Length of the wall"), Display: &displays.Wall, Usual: "40 ft", When: byLength,
+		Min: &calc.Limit{At: 2, Unit: "ft", Why: lowWall}, Max: &calc.Limit{At: 1000, Unit: "ft", Why: displays.OneJob}},
+	{ID: "coefficient", Label: calc.Text("Force coefficient, Cf"), Display: &displays.Factor, Usual: "1.4", When: ownForce,
+		Min: &calc.Limit{At: 1.3, Why: forceLeast, Source: "walls"}, Max: &calc.Limit{At: 4.5, Why: displays.CheckUnit}},
+	{ID: "spacing", Label: calc.Text("Wall on one brace"), Display: &displays.Wall, Usual: "6 ft",
+		Help: calc.Text("Half of the gap on each side, added up."),
+		Min:  &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 20, Unit: "ft", Why: displays.Engineer}},
+	{ID: "attach", Label: calc.Text("Brace holds at height"), Display: &displays.Height, Usual: "6 ft",
+		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 30, Unit: "ft", Why: displays.OneStorey}},
+	{ID: "run", Label: calc.Text("Brace foot from the wall"), Display: &displays.Height, Usual: "5 ft",
+		Min: &calc.Limit{At: 1, Unit: "ft", Why: steepBrace}, Max: &calc.Limit{At: 30, Unit: "ft", Why: displays.CheckUnit}},
+	{ID: "below", Label: calc.Text("Foot below the wall base"), Display: &displays.Height, Usual: "0 ft",
+		Min: &calc.Limit{Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Unit: "ft", Why: displays.CheckUnit}},
+	{ID: "duty", Label: calc.Text("Load on the planks"), Kind: calc.Choice, Usual: "light", Options: []calc.Option{
+		{ID: "none", Label: calc.Text("no planks in the wind")},
+		{ID: "light", Label: calc.Text("light, 25 psf (1.2 kPa)")},
+		{ID: "medium", Label: calc.Text("medium, 50 psf (2.4 kPa)")},
+		{ID: "heavy", Label: calc.Text("heavy, 75 psf (3.6 kPa)")},
+		{ID: "own", Label: calc.Text("own load")}}},
+	{ID: "load", Label: calc.Text("Own load on the planks"), Display: &displays.Rating, Usual: "25 psf", When: ownDuty,
+		Min: &calc.Limit{Unit: "psf", Why: displays.NotMinus}, Max: &calc.Limit{At: 150, Unit: "psf", Why: displays.Engineer}},
+	{ID: "width", Label: calc.Text("Width of the platform"), Display: &displays.Part, Usual: "19 in", When: withPlanks,
+		Min: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "out", Label: calc.Text("Planks' middle from the wall"), Display: &displays.Part, Usual: "16 in", When: withPlanks,
+		Min: &calc.Limit{Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 60, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "brace-rating", Label: calc.Text("Rating of the brace"), Display: &displays.Force, Optional: true,
+		Help: calc.Text("From its maker, at this length. Empty: no verdict."),
+		Min:  &calc.Limit{Unit: "lbf", Open: true, Why: noRating}, Max: &calc.Limit{At: 50000, Unit: "lbf", Why: displays.AskMaker}},
+	{ID: "anchor-rating", Label: calc.Text("Uplift rating of the anchor"), Display: &displays.Force, Optional: true,
+		Help: calc.Text("In this ground or slab, with the level force acting too."),
+		Min:  &calc.Limit{Unit: "lbf", Open: true, Why: noRating}, Max: &calc.Limit{At: 50000, Unit: "lbf", Why: displays.AskMaker}},
+	{ID: "clear", Label: calc.Text("Crew leaves the planks at"), Display: &displays.Wind, Usual: "20 mph",
+		Help: calc.Text("Site rule. Masons: 20 mph (9 m/s) the first day, 35 mph (16 m/s) later."),
+		Min:  &calc.Limit{At: 5, Unit: "mph", Why: displays.CheckUnit}, Max: &calc.Limit{At: 35, Unit: "mph", Why: clearMost, Source: "masonry"}},
+}
+
+const clearMost = calc.Text("Even masons on a braced, set wall leave at 35 mph (16 m/s).")
+
+var verdictOptions = []calc.Option{
+	{ID: "within", Label: calc.Text("within its rating")},
+	{ID: "beyond", Label: calc.Text("BEYOND its rating")},
+}
+
+var outputs = []calc.Field{
+	{ID: "push", Label: calc.Text("Push along the brace"), Display: &displays.Force, Lead: true},
+	{ID: "pull", Label: calc.Text("Pull along the brace"), Display: &displays.Force, Lead: true},
+	{ID: "uplift", Label: calc.Text("Uplift at the anchor"), Display: &displays.Force, Lead: true},
+	{ID: "brace-verdict", Label: calc.Text("The brace is"), Kind: calc.Choice, Options: verdictOptions, Lead: true},
+	{ID: "anchor-verdict", Label: calc.Text("The anchor is"), Kind: calc.Choice, Options: verdictOptions, Lead: true},
+	{ID: "spacing-limit", Label: calc.Text("Most wall for these ratings"), Display: &displays.HeightAtMost},
+	{ID: "level", Label: calc.Text("Level force at the anchor"), Display: &displays.Force},
+	{ID: "down", Label: calc.Text("Down on the anchor"), Display: &displays.Force},
+	{ID: "leg", Label: calc.Text("Down in the upright"), Display: &displays.Force},
+	{ID: "planks", Label: calc.Text("Planks on one brace"), Display: &displays.Force},
+	{ID: "governs", Label: calc.Text("What counts is"), Kind: calc.Choice, Options: []calc.Option{
+		{ID: "wind", Label: calc.Text("the wind")},
+		{ID: "least", Label: calc.Text("the least load of ACI 347")}}},
+	{ID: "design-wind", Label: calc.Text("Wind for this time"), Display: &displays.Wind},
+	{ID: "kz", Label: calc.Text("Height factor, Kz"), Display: &displays.Factor},
+	{ID: "q", Label: calc.Text("Velocity pressure"), Display: &pressureShow},
+	{ID: "cf", Label: calc.Text("Force coefficient, Cf"), Display: &displays.Factor},
+	{ID: "pressure", Label: calc.Text("Pressure on the wall"), Display: &pressureShow},
+	{ID: "line", Label: calc.Text("Wind on each length of wall"), Display: &lineLoadShow},
+	{ID: "slope", Label: calc.Text("Slope of the brace"), Display: &displays.Degrees},
+	{ID: "zone", Label: calc.Text("Fall zone, each side"), Display: &zoneShow},
+	{ID: "q-clear", Label: calc.Text("Pressure when crew leaves"), Display: &pressureShow},
+}
+
+var zoneShow = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "m", Step: 0.1, Rounding: quantity.Up}}

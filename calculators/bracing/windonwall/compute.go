@@ -1,0 +1,207 @@
+package windonwall
+
+import (
+	"math"
+
+	"coursebook/calculators/bracing"
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+)
+
+const (
+	highAttach  = calc.Text("The brace cannot hold above the wall, which is {height} high.")
+	slope       = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
+	lowAttach   = calc.Text("The brace holds below the middle of the wind. The base gets pushed the other way: fix it well.")
+	leastCounts = calc.Text("ACI 347 asks for more than this wind gives: 15 psf (0.72 kPa), or 100 lb on each foot (1.46 kN/m) at the top.")
+	clearOut    = calc.Text("Leave the planks and keep {zone} clear on both sides when the wind passes {wind}. Read it with a wind meter at the wall.")
+	noForm      = calc.Text("That rule is for masonry. No limit is published for foam walls, and an empty one is far lighter.")
+	freshNote   = calc.Text("Fresh concrete adds weight but no strength. A leaning wall pulls harder on its braces. Count on the braces alone.")
+	firstDay    = calc.Text("Masons leave at 20 mph (9 m/s) on the first day. Is a higher wind right here?")
+	noEnd       = calc.Text("A wall shorter than two heights has no end zone. The coefficient is that of the whole wall.")
+	bothWays    = calc.Text("The wind also blows the other way. The brace must be fixed to pull, at the wall and at the foot.")
+	noVerdict   = calc.Text("Without ratings there is no verdict. Ask the makers of brace and anchor for safe loads.")
+	overRating  = calc.Text("This is beyond the rating. Do not put the wall up like this: set more braces or ask the engineer.")
+	strengthMix = calc.Text("With 0.6 the ratings must be safe loads, not breaking loads. Is that so?")
+)
+
+// gustFactor is G of a rigid wall.
+const gustFactor = 0.85
+
+// firstPeriod is the wind at which masons leave on the first day.
+var firstPeriod = calc.SI(20, "mph")
+
+// The numbers behind the choices.
+func periodFactor(id string) float64 {
+	switch id {
+	case "weeks":
+		return 0.75
+	case "year":
+		return 0.8
+	case "two":
+		return 0.85
+	case "five":
+		return 0.9
+	}
+	return 1
+}
+
+// terrain is the gradient height in m and the exponent of an exposure.
+func terrain(id string) (gradient, alpha float64) {
+	switch id {
+	case "b":
+		return calc.SI(1200, "ft"), 7
+	case "c":
+		return calc.SI(900, "ft"), 9.5
+	}
+	return calc.SI(700, "ft"), 11.5
+}
+
+// dutyLoad is the load on the planks in Pa.
+func dutyLoad(in calc.Case) float64 {
+	switch in.Choice("duty") {
+	case "light":
+		return calc.SI(25, "psf")
+	case "medium":
+		return calc.SI(50, "psf")
+	case "heavy":
+		return calc.SI(75, "psf")
+	case "own":
+		return in.Num("load")
+	}
+	return 0
+}
+
+func forceCoefficient(in calc.Case) float64 {
+	switch aspect := in.Num("length") / in.Num("height"); in.Choice("part") {
+	case "whole":
+		return bracing.ForceWhole(aspect)
+	case "end":
+		return bracing.ForceEnd(aspect)
+	}
+	return in.Num("coefficient")
+}
+
+func compute(r *calc.Recorder, in calc.Case) {
+	height, attach := in.Num("height"), in.Num("attach")
+	if bracing.Exceeds(attach, height) {
+		r.Refuse(calc.At("attach"), highAttach, calc.Amount("height", height, &displays.Height))
+		return
+	}
+	moment := on(r, in)
+	share, run, below := in.Num("spacing"), in.Num("run"), in.Num("below")
+	level := r.Use(bracing.BraceHoldFormula, moment, share, attach)
+	load, planks := plankShare(in)
+	long := bracing.BraceLengthFormula.Value(run, attach, below)
+	push := r.Use(bracing.BraceForceFormula, level+planks, long, run)
+	pull := bracing.BraceForceFormula.Value(level, long, run)
+	uplift := r.Use(bracing.AnchorUpliftFormula, level, attach, below, run)
+	down := bracing.AnchorUpliftFormula.Value(level+planks, attach, below, run)
+	r.Put("push", push)
+	r.Put("pull", pull)
+	r.Put("uplift", uplift)
+	r.Put("level", level+planks)
+	r.Put("down", down)
+	// The pull of the brace bears on the upright, the planks' own push lifts it.
+	r.Put("leg", math.Max(load+uplift-bracing.AnchorUpliftFormula.Value(planks, attach, below, run), 0))
+	if withPlanks(in) {
+		r.Put("planks", load)
+	}
+	r.Put("slope", bracing.BraceAngleFormula.Value(run, attach, below))
+	r.Put("zone", bracing.ClearZoneFormula.Value(height))
+	r.Put("q-clear", bracing.PlainPressureFormula.Value(in.Num("clear")))
+	verdicts(r, in, push, uplift)
+	noteWind(r, in)
+}
+
+// on works out the pressure and the moment that counts, for each length of
+// wall.
+func on(r *calc.Recorder, in calc.Case) float64 {
+	wind := r.Use(bracing.DesignWindFormula, periodFactor(in.Choice("period")), in.Num("wind"))
+	gradient, alpha := terrain(in.Choice("exposure"))
+	height := in.Num("height")
+	kz := r.Use(bracing.HeightFactorFormula, height+in.Num("base"), gradient, alpha)
+	ke := bracing.GroundFactorFormula.Value(in.Num("ground"))
+	q := r.Use(bracing.VelocityPressureFormula, kz, in.Num("hill"), in.Num("direction"), ke, wind)
+	factor := 1.0
+	if in.Choice("factor") == "allowable" {
+		factor = 0.6
+	}
+	cf := forceCoefficient(in)
+	pressure := r.Use(bracing.WallPressureFormula, factor, q, gustFactor, cf)
+	line := bracing.WindLineFormula.Value(pressure, height)
+	r.Put("design-wind", wind)
+	r.Put("kz", kz)
+	r.Put("q", q)
+	r.Put("cf", cf)
+	r.Put("pressure", pressure)
+	r.Put("line", line)
+	moment, least := bracing.WindMomentFormula.Value(line, height), bracing.LeastMomentFormula.Value(height)
+	if least > moment {
+		r.PutChoice("governs", "least")
+		r.Note(calc.LevelNotice, calc.At("wind"), leastCounts)
+		return r.Use(bracing.LeastMomentFormula, height)
+	}
+	r.PutChoice("governs", "wind")
+	return r.Use(bracing.WindMomentFormula, line, height)
+}
+
+// plankShare is the planks' load on one brace and the level force from it.
+func plankShare(in calc.Case) (load, level float64) {
+	if !withPlanks(in) {
+		return 0, 0
+	}
+	load = bracing.PlankLoadFormula.Value(dutyLoad(in), in.Num("width"), in.Num("spacing"))
+	return load, bracing.PlankHoldFormula.Value(load, in.Num("out"), in.Num("attach"))
+}
+
+// verdicts hold the forces against ratings that the reader gave. All forces
+// grow with the length of wall on one brace, so the ratings tell the most.
+func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
+	most := math.Inf(1)
+	judge := func(rating, verdict string, force float64) {
+		if !in.Has(rating) {
+			return
+		}
+		most = math.Min(most, in.Num("spacing")*in.Num(rating)/force)
+		if bracing.Exceeds(force, in.Num(rating)) {
+			r.PutChoice(verdict, "beyond")
+			r.Note(calc.LevelDanger, calc.At(rating), overRating)
+			return
+		}
+		r.PutChoice(verdict, "within")
+	}
+	judge("brace-rating", "brace-verdict", push)
+	judge("anchor-rating", "anchor-verdict", uplift)
+	if math.IsInf(most, 1) {
+		r.Note(calc.LevelAsk, calc.At("brace-rating"), noVerdict)
+		return
+	}
+	r.Put("spacing-limit", most)
+	if in.Choice("factor") == "allowable" {
+		r.Note(calc.LevelAsk, calc.At("factor"), strengthMix)
+	}
+}
+
+func noteWind(r *calc.Recorder, in calc.Case) {
+	height, attach := in.Num("height"), in.Num("attach")
+	r.Note(calc.LevelWarning, calc.At("clear"), clearOut,
+		calc.Amount("zone", bracing.ClearZoneFormula.Value(height), &zoneShow), calc.Amount("wind", in.Num("clear"), &displays.Wind))
+	r.Note(calc.LevelNotice, calc.At("clear"), noForm)
+	r.Note(calc.LevelWarning, calc.Path{}, bothWays)
+	if in.Choice("wall") == "fresh" {
+		r.Note(calc.LevelWarning, calc.At("wall"), freshNote)
+	}
+	if bracing.Exceeds(in.Num("clear"), firstPeriod) {
+		r.Note(calc.LevelAsk, calc.At("clear"), firstDay)
+	}
+	if in.Choice("part") == "end" && in.Num("length") < 2*height {
+		r.Note(calc.LevelNotice, calc.At("part"), noEnd)
+	}
+	if attach < 0.55*height-calc.Slack {
+		r.Note(calc.LevelCaution, calc.At("attach"), lowAttach)
+	}
+	angle := bracing.BraceAngleFormula.Value(in.Num("run"), attach, in.Num("below"))
+	if a := calc.From(angle, "°"); a < bracing.LeastSlope-calc.Slack || a > bracing.MostSlope+calc.Slack {
+		r.Note(calc.LevelCaution, calc.At("run"), slope, calc.Amount("slope", angle, &displays.Degrees))
+	}
+}

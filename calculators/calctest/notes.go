@@ -1,0 +1,73 @@
+package calctest
+
+import (
+	"slices"
+	"testing"
+
+	"coursebook/calculators/calc"
+)
+
+// NoteCase says whether a calculator gives a note for some inputs.
+type NoteCase struct {
+	Inputs string // as Inputs splits them: "a=1; b=2"
+	Note   calc.Text
+	At     string // path of the field it points at; empty: any
+	Want   bool
+}
+
+// CheckNotes runs a calculator for each case and wants the note, or its
+// absence.
+func CheckNotes(t *testing.T, c *calc.Calculator, cases []NoteCase) {
+	t.Helper()
+	for _, k := range cases {
+		n, got := NoteOf(Try(c, Inputs(k.Inputs)...), k.Note)
+		if got != k.Want || (got && k.At != "" && n.At.String() != k.At) {
+			t.Errorf("%s %s: note %q is %v at %s, want %v at %s",
+				c.ID, k.Inputs, k.Note, got, n.At.String(), k.Want, k.At)
+		}
+	}
+}
+
+// NotesCase lists those of some notes that a calculator gives for some inputs.
+type NotesCase struct {
+	Inputs []string
+	Want   []calc.Text
+}
+
+// CheckNotesAmong runs a calculator for each case and wants the wanted notes,
+// and no other one of all.
+func CheckNotesAmong(t *testing.T, c *calc.Calculator, all []calc.Text, cases []NotesCase) {
+	t.Helper()
+	for _, k := range cases {
+		res := Run(t, c, k.Inputs...)
+		for _, note := range all {
+			if Noted(res, note) != slices.Contains(k.Want, note) {
+				t.Errorf("%s %v (%s): note %q", c.ID, k.Inputs, res.State, note)
+			}
+		}
+	}
+}
+
+// RunNotes runs a calculator and wants exactly these notes, in this order.
+func RunNotes(t *testing.T, c *calc.Calculator, want []calc.Text, inputs ...string) calc.Result {
+	t.Helper()
+	res := Run(t, c, inputs...)
+	var got []calc.Text
+	for _, n := range res.Notes {
+		got = append(got, n.Text)
+	}
+	if !slices.Equal(got, want) {
+		t.Errorf("%s %q: notes %q, want %q", c.ID, inputs, got, want)
+	}
+	return res
+}
+
+// Refused wants a calculator to refuse some inputs, with its last note at a
+// path.
+func Refused(t *testing.T, c *calc.Calculator, at string, inputs ...string) {
+	t.Helper()
+	res := Run(t, c, inputs...)
+	if res.State != calc.Refused || res.Notes[len(res.Notes)-1].At.String() != at {
+		t.Errorf("%s %q: %s %v, want a refusal at %s", c.ID, inputs, res.State, res.Notes, at)
+	}
+}

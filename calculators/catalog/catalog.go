@@ -1,0 +1,94 @@
+// Package catalog is the list of calculators, in the order of the pour.
+package catalog
+
+import (
+	"coursebook/calculators/bracing/bracelayout"
+	"coursebook/calculators/bracing/linerounds"
+	"coursebook/calculators/bracing/plumbcheck"
+	"coursebook/calculators/bracing/stringline"
+	"coursebook/calculators/bracing/windonwall"
+	"coursebook/calculators/calc"
+	"coursebook/calculators/consolidation/batterypacks"
+	"coursebook/calculators/consolidation/outsidevibration"
+	"coursebook/calculators/consolidation/vibrator"
+	"coursebook/calculators/conversion/unitconversion"
+	"coursebook/calculators/daylight/daylighthours"
+	"coursebook/calculators/geometry/coursetakeoff"
+	"coursebook/calculators/geometry/footingvolume"
+	"coursebook/calculators/geometry/radiuswall"
+	"coursebook/calculators/geometry/squaring"
+	"coursebook/calculators/geometry/wallvolume"
+	"coursebook/calculators/placing/pourtime"
+	"coursebook/calculators/placing/pumpline"
+	"coursebook/calculators/placing/rateofrise"
+	"coursebook/calculators/placing/truckspacing"
+	"coursebook/calculators/placing/wateradded"
+	"coursebook/calculators/pressure/ciriapressure"
+	"coursebook/calculators/pressure/dinpressure"
+	"coursebook/calculators/pressure/formpressure"
+	"coursebook/calculators/steel/aggregatesize"
+	"coursebook/calculators/steel/bardata"
+	"coursebook/calculators/steel/barlaps"
+	"coursebook/calculators/steel/bartakeoff"
+	"coursebook/calculators/strength/maturity"
+	"coursebook/calculators/strength/strengthgain"
+	"coursebook/calculators/ties/blockoutuplift"
+	"coursebook/calculators/ties/tieload"
+	"coursebook/calculators/ties/windowsupports"
+	"coursebook/calculators/weather/coldweather"
+	"coursebook/calculators/weather/evaporation"
+	"coursebook/calculators/weather/hotweather"
+	"coursebook/calculators/weather/mixtemperature"
+	"coursebook/calculators/weather/settingtime"
+)
+
+// All lists every calculator once. A test finds two with one ID.
+func All() []*calc.Calculator {
+	return []*calc.Calculator{
+		// quantities
+		wallvolume.Calculator,
+		footingvolume.Calculator,
+		radiuswall.Calculator,
+		coursetakeoff.Calculator,
+		squaring.Calculator,
+		// pressure
+		formpressure.Calculator,
+		ciriapressure.Calculator,
+		dinpressure.Calculator,
+		tieload.Calculator,
+		blockoutuplift.Calculator,
+		windowsupports.Calculator,
+		// placing
+		rateofrise.Calculator,
+		truckspacing.Calculator,
+		pourtime.Calculator,
+		wateradded.Calculator,
+		pumpline.Calculator,
+		// consolidation
+		vibrator.Calculator,
+		batterypacks.Calculator,
+		outsidevibration.Calculator,
+		// bracing
+		bracelayout.Calculator,
+		windonwall.Calculator,
+		stringline.Calculator,
+		linerounds.Calculator,
+		plumbcheck.Calculator,
+		// weather and time
+		evaporation.Calculator,
+		mixtemperature.Calculator,
+		coldweather.Calculator,
+		hotweather.Calculator,
+		settingtime.Calculator,
+		maturity.Calculator,
+		strengthgain.Calculator,
+		daylighthours.Calculator,
+		// steel
+		bardata.Calculator,
+		bartakeoff.Calculator,
+		barlaps.Calculator,
+		aggregatesize.Calculator,
+		// general
+		unitconversion.Calculator,
+	}
+}

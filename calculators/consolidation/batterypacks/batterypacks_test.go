@@ -1,0 +1,44 @@
+package batterypacks
+
+import (
+	"math"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+)
+
+// With enough chargers the stock is bounded; charging never asks for more.
+func TestChargingBounds(t *testing.T) {
+	for _, pour := range []string{"1 h", "3 h", "8 h", "24 h"} {
+		out := calctest.Run(t, Calculator, "pour="+pour).Out
+		if out.Num("with") > out.Num("without") || out.Num("bring") != out.Num("with")+1 {
+			t.Errorf("%s: %v with, %v without, %v to bring", pour, out.Num("with"), out.Num("without"), out.Num("bring"))
+		}
+		many := calctest.Run(t, Calculator, "pour="+pour, "chargers=40").Out.Num("with")
+		if many > 2*(1+math.Ceil(60/37.5)) {
+			t.Errorf("%s: %v packs with chargers for all", pour, many)
+		}
+	}
+	none := calctest.Run(t, Calculator, "chargers=0").Out
+	if none.Num("with") != none.Num("without") || none.Has("keep-up") {
+		t.Error("no charger must mean the same packs as without charging")
+	}
+}
+
+func TestBatteryNotes(t *testing.T) {
+	all := []calc.Text{noteChargers, notePower, noteSpare, askCold, noteHard}
+	calctest.CheckNotesAmong(t, Calculator, all, []calctest.NotesCase{
+		{nil, []calc.Text{noteChargers}},
+		{[]string{"chargers=4"}, nil},
+		{[]string{"chargers=0"}, []calc.Text{notePower}},
+		{[]string{"chargers=0", "spare=0"}, []calc.Text{notePower, noteSpare}},
+		{[]string{"chargers=4", "cold=0%"}, []calc.Text{askCold}},
+		{[]string{"chargers=40", "minutes=5 min", "duty=100%"}, []calc.Text{noteHard}},
+		{[]string{"pour=30 min"}, nil}, // no pack is ever changed
+	})
+	label := calctest.Run(t, Calculator, "known=label", "volts=18", "amp-hours=5", "draw=360 W")
+	if got := label.Out.Num("run") / 60; math.Abs(got-15) > 1e-9 { // 90 Wh over 360 W
+		t.Errorf("a 90 Wh pack runs 360 W for %v min", got)
+	}
+}

@@ -1,0 +1,66 @@
+package outsidevibration
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/consolidation"
+)
+
+const (
+	noteNothing  = calc.Text("No document gives a force, a time or a reach through foam. What follows is common practice.")
+	noteOnlyFoot = calc.Text("Common practice: only at the foot, and only where no head comes down inside.")
+	noteShort    = calc.Text("Common practice: a few seconds at one place, then on. Go from the bottom up.")
+	noteWeb      = calc.Text("Common practice: on a web or tie of the form, through a board. Bare foam only dents.")
+	noteBulge    = calc.Text("Common practice: one person does nothing but watch the form. Stop at the first bulge, creak or leak.")
+	noteNever    = calc.Text("Never in place of the vibrator inside. Tap the form after: a hollow sound is a void.")
+	noteBuiltFor = calc.Text("The rule is for stiff forms that were built to be shaken. Ask the form's maker and its designer first.")
+	noteLow      = calc.Text("Below the least quoted, {swing} and {least}. Such shaking does little.")
+)
+
+// The limits of what is published, in SI units.
+const (
+	mostApart = 3 * 0.3048    // 3 ft
+	leastSway = 0.04e-3       // 40 µm
+	leastG    = 1.5 * gravity // 1.5 g
+	gravity   = 9.80665       // m/s²
+)
+
+func compute(r *calc.Recorder, in calc.Case) {
+	a := r.Use(consolidation.AccelerationFormula, in.Num("amplitude"), in.Num("frequency"))
+	r.Put("acceleration", a)
+	r.Put("hertz", in.Num("frequency"))
+	if !stiff(in) {
+		r.PutChoice("known", "nothing")
+		r.Note(calc.LevelCaution, calc.At("form"), noteNothing)
+		for _, practice := range []calc.Text{noteOnlyFoot, noteShort, noteWeb} {
+			r.Note(calc.LevelNotice, calc.At("form"), practice)
+		}
+		r.Note(calc.LevelWarning, calc.At("form"), noteBulge)
+		r.Note(calc.LevelNotice, calc.At("form"), noteNever)
+		return
+	}
+	r.PutChoice("known", "rule")
+	r.Note(calc.LevelNotice, calc.At("form"), noteBuiltFor)
+	putFloor(r, in, a)
+	force := r.Use(consolidation.ShakeFormula, in.Num("form-mass")*gravity, in.Num("concrete-mass")*gravity)
+	count := r.Use(consolidation.FormVibratorsFormula, in.Num("length"), mostApart)
+	r.Put("force", force)
+	r.Put("vibrators", count)
+	r.Put("force-each", r.Use(consolidation.ForceEachFormula, force, count))
+}
+
+func putFloor(r *calc.Recorder, in calc.Case, a float64) {
+	sway, pull := in.Num("amplitude") >= leastSway*(1-calc.Slack), a >= leastG*(1-calc.Slack)
+	floor := "neither"
+	switch {
+	case sway && pull:
+		floor = "both"
+	case pull:
+		floor = "swing"
+	case sway:
+		floor = "acceleration"
+	}
+	r.PutChoice("floor", floor)
+	if floor != "both" {
+		r.Note(calc.LevelNotice, calc.At("amplitude"), noteLow, calc.Amount("swing", leastSway, &showSwing), calc.Amount("least", leastG, &showG))
+	}
+}

@@ -1,0 +1,220 @@
+// Package vibrator plans the places, the time and the vibrators for one lift.
+package vibrator
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/consolidation"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/quantity"
+)
+
+// Calculator plans the places, the time and the vibrators for one lift.
+var Calculator = &calc.Calculator{
+	ID:       "vibrator",
+	Title:    calc.Text("Vibrators to keep up"),
+	Purpose:  calc.Text("Where and how long to vibrate a lift, and how many vibrators keep up with the pump."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: formulas,
+	Sources:  sources,
+	Cautions: []calc.Caution{
+		{Level: calc.LevelWarning, Text: calc.Text("Too long or too deep vibration pushes on the form like fluid. Stop at the first bulge or creak.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Long work with a vibrator harms hands and hearing, and wet cords can kill. Take turns, wear protection, use a ground-fault breaker.")},
+		{Level: calc.LevelNotice, Text: calc.Text("The tables leave out ties, webs and bars. These shrink the reach, and so does stiff concrete. Watch the surface, not the clock.")},
+	},
+	Tables:  tables,
+	Compute: compute,
+	Draw:    draw,
+}
+
+// span is a published range.
+type span struct{ low, high float64 }
+
+func (s span) middle() float64 { return (s.low + s.high) / 2 }
+
+// head is one group of internal vibrators.
+type head struct {
+	id        string
+	diameter  span // mm
+	frequency span // Hz
+	radius    span // mm, radius of action
+	rate      span // m³/h for one vibrator
+}
+
+// heads are the published groups in metric units. The table in inches of ACI
+// 309R is the same to its rounding. Figures hold for the slump of each group
+// and for open concrete: ties and bars are not in them.
+// Source: CCANZ, Compaction Equipment, table 1.
+var heads = []head{
+	{"pencil", span{20, 40}, span{150, 250}, span{80, 150}, span{0.8, 4}},
+	{"thin", span{30, 60}, span{140, 210}, span{130, 250}, span{2.3, 8}},
+	{"normal", span{50, 90}, span{130, 200}, span{180, 360}, span{4.6, 15}},
+	{"heavy", span{80, 150}, span{120, 180}, span{300, 500}, span{11, 31}},
+	{"mass", span{130, 180}, span{90, 140}, span{400, 600}, span{19, 38}},
+}
+
+// stiffFrom is the first group that is published for slump below 3 in.
+const stiffFrom = 2
+
+func findHead(id string) int {
+	for i, h := range heads {
+		if h.id == id {
+			return i
+		}
+	}
+	return 0
+}
+
+var headOptions = []calc.Option{
+	{ID: "pencil", Label: calc.Text("¾ to 1½ in. (20–40 mm), pencil")},
+	{ID: "thin", Label: calc.Text("1¼ to 2½ in. (30–60 mm), thin walls")},
+	{ID: "normal", Label: calc.Text("2 to 3½ in. (50–90 mm), stiffer mix")},
+	{ID: "heavy", Label: calc.Text("3 to 6 in. (80–150 mm), open forms")},
+	{ID: "mass", Label: calc.Text("5 to 7 in. (130–180 mm), mass concrete")},
+}
+
+// The published times at rest, in seconds. Source: US Army EN5466.
+var (
+	restAir   = span{5, 10}
+	restPlain = span{10, 15}
+)
+
+// sources are shared by the calculators of the package.
+const (
+	titleArmy = "Subcourse EN5466 ed. A, Concrete Engineering"
+	linkArmy  = "https://armyengineer.tpub.com/EN5466A/EN5466A0120.htm"
+)
+
+var (
+	showRadius    = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 1}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 10}}
+	showApart     = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.5, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 5, Rounding: quantity.Down}}
+	showFrequency = quantity.Display{Dim: quantity.Frequency, US: quantity.UnitDisplay{Unit: "vpm", Step: 500}, Metric: quantity.UnitDisplay{Unit: "Hz", Step: 10}}
+	showRate      = quantity.Display{Dim: quantity.FlowRate, US: quantity.UnitDisplay{Unit: "yd³/h", Step: 1}, Metric: quantity.UnitDisplay{Unit: "m³/h", Step: 0.1}}
+	showSpeed     = quantity.Display{Dim: quantity.Speed, US: quantity.UnitDisplay{Unit: "in/s", Step: 0.5}, Metric: quantity.UnitDisplay{Unit: "mm/s", Step: 5}}
+	showSeconds   = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "s", Step: 1}}
+)
+
+const (
+	whyThin  = calc.Text("No core this thin can be filled and vibrated.")
+	whyPull  = calc.Text("Nobody pulls a head at this speed.")
+	whyLift  = calc.Text("A lift is never this deep. Split it.")
+	whyHands = calc.Text("One to three people work one vibrator.")
+)
+
+var inputs = []calc.Field{
+	{ID: "head", Kind: calc.Choice, Options: headOptions, Usual: "thin", Label: calc.Text("Size of the head")},
+	{ID: "plan", Kind: calc.Choice, Usual: "middle", Label: calc.Text("Radius to plan with"),
+		Help: calc.Text("Many ties or bars: the low end. Measure it on the first lift."),
+		Options: []calc.Option{
+			{ID: "low", Label: calc.Text("Low end of the table")},
+			{ID: "middle", Label: calc.Text("Middle of the table")},
+			{ID: "high", Label: calc.Text("High end of the table")},
+			{ID: "seen", Label: calc.Text("As seen on the job")}}},
+	{ID: "seen", Display: &displays.Inches, Usual: "6 in", Label: calc.Text("Radius seen"),
+		Help: calc.Text("From the head to where the surface no longer moves."),
+		Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}, When: asSeen},
+	{ID: "gap", Display: &displays.Inches, Usual: "3 in", Label: calc.Text("Clear gap for the head"),
+		Help: calc.Text("The narrowest way down, between ties and bars."),
+		Min:  &calc.Limit{At: 0.5, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "concrete", Kind: calc.Choice, Usual: "air", Label: calc.Text("Concrete"),
+		Options: []calc.Option{{ID: "air", Label: calc.Text("Air-entrained")},
+			{ID: "plain", Label: calc.Text("Not air-entrained")}}},
+	{ID: "length", Display: &displays.Height, Usual: "100 ft", Label: calc.Text("Length of wall"),
+		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
+	{ID: "core", Display: &displays.Part, Usual: "8 in", Label: calc.Text("Core thickness"),
+		Min: &calc.Limit{At: 2, Unit: "in", Why: whyThin}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "lift", Display: &displays.Inches, Usual: "24 in", Label: calc.Text("Depth of the lift"),
+		Min: &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 10, Unit: "ft", Why: whyLift}},
+	{ID: "into", Display: &displays.Inches, Usual: "6 in", Label: calc.Text("Into the lift below"),
+		Help: calc.Text("At least 4 in. (100 mm). Zero only for the first lift."),
+		Min:  &calc.Limit{At: 0, Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 48, Unit: "in", Why: displays.CheckUnit}},
+	{ID: "openings", Display: &displays.Count, Whole: true, Usual: "3", Label: calc.Text("Openings in this lift"),
+		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 200, Why: displays.CheckCount}},
+	{ID: "sill", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("More under each sill"),
+		Help: calc.Text("Through openings in the sill. Zero where the lift has no sill."),
+		Min:  &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 20, Why: displays.CheckCount}},
+	{ID: "speed", Display: &showSpeed, Usual: "3 in/s", Label: calc.Text("Speed of pulling out"),
+		Min: &calc.Limit{At: 0.5, Unit: "in/s", Why: whyPull}, Max: &calc.Limit{At: 12, Unit: "in/s", Why: whyPull}},
+	{ID: "move", Display: &showSeconds, Usual: "5 s", Label: calc.Text("To the next place and in"),
+		Min: &calc.Limit{At: 0, Unit: "s", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "s", Why: displays.CheckUnit}},
+	{ID: "pump", Display: &displays.PumpRate, Usual: "10 yd³/h", Label: calc.Text("Pump rate"),
+		Min: &calc.Limit{At: 0.5, Unit: "yd³/h", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: displays.CheckUnit}},
+	{ID: "hands", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("People for one vibrator"),
+		Help: calc.Text("Two where one carries the motor for a long whip."),
+		Min:  &calc.Limit{At: 1, Why: whyHands}, Max: &calc.Limit{At: 3, Why: whyHands}},
+	{ID: "height", Display: &displays.Height, Usual: "9 ft", Label: calc.Text("Top of form above the foot"),
+		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.OneStorey}},
+	{ID: "whip", Display: &displays.Height, Usual: "14 ft", Label: calc.Text("Whip with its head"),
+		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "ft", Why: displays.CheckUnit}},
+	{ID: "above", Display: &displays.Height, Usual: "3 ft", Label: calc.Text("Of it above the form"),
+		Help: calc.Text("What the hand and the motor need over the top."),
+		Min:  &calc.Limit{At: 0, Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 10, Unit: "ft", Why: displays.CheckUnit}},
+	{ID: "foot", Kind: calc.Choice, Optional: true, Label: calc.Text("The foot is vibrated by"), When: short,
+		Options: []calc.Option{
+			{ID: "longer", Label: calc.Text("A longer whip")},
+			{ID: "window", Label: calc.Text("An opening in the form")},
+			{ID: "outside", Label: calc.Text("From outside, at the foot")},
+			{ID: "stages", Label: calc.Text("A lower form first")}}},
+}
+
+func asSeen(c calc.Case) bool { return c.Choice("plan") == "seen" }
+
+// short tells that the head does not reach the foot of the wall.
+func short(c calc.Case) bool {
+	return consolidation.Unreached(c.Num("height"), c.Num("above"), c.Num("whip")) > footSlack
+}
+
+// footSlack is less than anyone measures down a wall, in m.
+const footSlack = 0.001
+
+var formulas = []*calc.Formula{consolidation.SpacingFormula, consolidation.ReachFormula, consolidation.AlongFormula, consolidation.PlacesFormula, consolidation.EachFormula, consolidation.PassFormula, consolidation.FillFormula, consolidation.KeepUpFormula, consolidation.ByRateFormula, consolidation.UnreachedFormula}
+
+var outputs = []calc.Field{
+	{ID: "vibrators", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Vibrators to keep up"),
+		Help: calc.Text("By the places and the longer time at each.")},
+	{ID: "with-spare", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("On site, with a spare")},
+	{ID: "hands-needed", Display: &displays.Count, Exact: true, Label: calc.Text("People to run them")},
+	{ID: "spacing", Display: &showApart, Lead: true, Label: calc.Text("From place to place")},
+	{ID: "spacing-least", Display: &showApart, Label: calc.Text("Spacing, low end")},
+	{ID: "spacing-most", Display: &showApart, Label: calc.Text("Spacing, high end")},
+	{ID: "reach", Display: &showApart, Label: calc.Text("Reach to each side between"),
+		Help: calc.Text("Half way from place to place. It must reach the form.")},
+	{ID: "along", Display: &displays.Count, Exact: true, Label: calc.Text("Places along the wall")},
+	{ID: "extra", Display: &displays.Count, Exact: true, Label: calc.Text("More at the openings")},
+	{ID: "places", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Places in this lift")},
+	{ID: "each-low", Display: &showSeconds, Label: calc.Text("Time for one place, from")},
+	{ID: "each-high", Display: &showSeconds, Label: calc.Text("Time for one place, to")},
+	{ID: "pass-low", Display: &displays.Minutes, Label: calc.Text("Pass, one vibrator, from")},
+	{ID: "pass-high", Display: &displays.Minutes, Label: calc.Text("Pass, one vibrator, to")},
+	{ID: "fill", Display: &displays.Minutes, Label: calc.Text("The pump fills the lift in")},
+	{ID: "by-rate-low", Display: &displays.Count, Exact: true, Label: calc.Text("By published rate, from"),
+		Help: calc.Text("To compare: pump rate over the rate of one vibrator.")},
+	{ID: "by-rate-high", Display: &displays.Count, Exact: true, Label: calc.Text("By published rate, to")},
+	{ID: "unreached", Display: &displays.Height, Label: calc.Text("Foot the head misses")},
+	{ID: "frequency-low", Display: &showFrequency, Label: calc.Text("Frequency, from")},
+	{ID: "frequency-high", Display: &showFrequency, Label: calc.Text("Frequency, to")},
+	{ID: "radius-low", Display: &showRadius, Label: calc.Text("Radius of action, from")},
+	{ID: "radius-high", Display: &showRadius, Label: calc.Text("Radius of action, to")},
+	{ID: "rate-low", Display: &showRate, Label: calc.Text("Rate of one vibrator, from")},
+	{ID: "rate-high", Display: &showRate, Label: calc.Text("Rate of one vibrator, to")},
+}
+
+var tables = []calc.Table{{
+	ID: "keep-up", Title: calc.Text("Vibrators to keep up, by pump rate and core"),
+	Note: calc.Text("For the job above: 24 in. (600 mm) lifts. Add a spare. The length of wall hardly matters."),
+	Out:  "vibrators", Set: []calc.Entry{{Path: "lift", Text: "600 mm"}},
+	Down:   calc.Axis{Path: "pump", US: []string{"4", "6", "8", "10", "12", "16"}, Metric: []string{"3", "5", "6", "8", "10", "12"}},
+	Across: calc.Axis{Path: "core", US: []string{"6 in", "8 in", "10 in"}, Metric: []string{"150 mm", "200 mm", "250 mm"}},
+}}
+
+var sources = []calc.Source{
+	{ID: "ccanz", Author: "Cement & Concrete Association of New Zealand", Title: "Compaction Equipment", Where: "table 1",
+		Status: calc.Confirmed, Link: "https://concretenz.org.nz/page/compaction"},
+	{ID: "aci309", Author: "ACI Committee 309", Title: "Guide for Consolidation of Concrete", Edition: "ACI 309R-05", Year: "2005",
+		Where: "table 5.1 and ch. 7: spacing 1.5 times the radius, about 6 in. into the lift below, 3 in/s", Status: calc.Memory},
+	{ID: "army", Author: "US Army", Title: titleArmy, Year: "1992", Where: "consolidation page: seconds by air-entrained or not, 18 in. apart",
+		Status: calc.Confirmed, Link: linkArmy},
+	{ID: "workman", Title: consolidation.TitleWork, Where: "4 in. into the lift below, layers of no more than 2 ft", Status: calc.Confirmed, Link: consolidation.LinkWork},
+	{ID: "practice", Title: "Common practice: one place more at each side of an opening, the first place half a spacing from the end, one spare",
+		Status: calc.CommonPractice},
+}

@@ -1,0 +1,183 @@
+package vibrator
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/consolidation"
+	"coursebook/calculators/displays"
+)
+
+const (
+	refuseGap  = calc.Text("No head of this size goes through a gap of {gap}. Choose a smaller one.")
+	noteGap    = calc.Text("Only heads up to {gap} of this group go down here. Measure the head you bring.")
+	noteStiff  = calc.Text("This group's figures are for slump below 3 in. (80 mm). Forms that stay need more slump.")
+	noteFace   = calc.Text("Half way between places this reaches {reach} to each side, but the form is {half} away. Go in closer, or by turns near each face.")
+	askSeen    = calc.Text("The table gives {low} to {high} for this head. Is the radius seen right?")
+	noteLift   = calc.Text("Published layers are no deeper than {limit}. Vibrate this lift in two goes while it comes up.")
+	noteInto   = calc.Text("Less than {limit} into the lift below leaves a seam. It is right for the first lift only.")
+	noteFast   = calc.Text("Pulled faster than {limit} the head leaves a hole behind it.")
+	noteMany   = calc.Text("That many vibrators get in each other's way. Slow the pump, or use a head that reaches farther.")
+	refuseWhip = calc.Text("All of the whip stays above the form. It must be longer than {above}.")
+	refuseLift = calc.Text("The lift is deeper than the form is tall, {height}.")
+
+	noteFoot   = calc.Text("The head misses the lowest {length} of the wall. Voids there stay hidden behind the form.")
+	askFoot    = calc.Text("How will the lowest {length} be vibrated? Choose a way.")
+	footLonger = calc.Text("The whip must be at least {length} with its head. Let it down to the foot before the first concrete.")
+	footWindow = calc.Text("Cut the opening within the lowest {length}. Close and brace it before concrete reaches it, as the form maker allows.")
+	footOut    = calc.Text("Nothing is published for shaking through foam. See “Shaking from outside”. It never replaces the head inside.")
+	footStages = calc.Text("Build the form no higher than {length} before the first concrete. Build on when that has set.")
+)
+
+// The limits of the published rules, in SI units, and a count of vibrators
+// that crews do not run on one wall.
+const (
+	mostLift  = 2 * 0.3048 // 2 ft
+	leastInto = 4 * 0.0254 // 4 in
+	mostSpeed = 3 * 0.0254 // 3 in/s
+	crowd     = 4
+)
+
+func compute(r *calc.Recorder, in calc.Case) {
+	nr := findHead(in.Choice("head"))
+	h := heads[nr]
+	if !fits(r, in, h) {
+		return
+	}
+	putHead(r, h)
+	radius := planned(r, in, h)
+	spacing := r.Use(consolidation.SpacingFormula, radius)
+	r.Put("spacing", spacing)
+	r.Put("reach", consolidation.ReachFormula.Value(radius, spacing))
+	places := putPlaces(r, in, spacing)
+	putTimes(r, in, places)
+	r.Put("by-rate-low", consolidation.ByRateFormula.Value(in.Num("pump"), calc.SI(h.rate.high, "m³/h")))
+	r.Put("by-rate-high", consolidation.ByRateFormula.Value(in.Num("pump"), calc.SI(h.rate.low, "m³/h")))
+	sayPlan(r, in, nr, radius, spacing)
+	sayFoot(r, in)
+}
+
+// fits tells whether the head goes down, and whip and lift suit the form.
+func fits(r *calc.Recorder, in calc.Case, h head) bool {
+	gap, above, height := in.Num("gap"), in.Num("above"), in.Num("height")
+	least, most := calc.SI(h.diameter.low, "mm"), calc.SI(h.diameter.high, "mm")
+	switch {
+	case least > gap:
+		r.Refuse(calc.At("head"), refuseGap, calc.Amount("gap", gap, &displays.Inches))
+	case in.Num("whip") <= above:
+		r.Refuse(calc.At("whip"), refuseWhip, calc.Amount("above", above, &displays.Height))
+	case in.Num("lift") > height*(1+calc.Slack):
+		r.Refuse(calc.At("lift"), refuseLift, calc.Amount("height", height, &displays.Height))
+	default:
+		if most > gap {
+			r.Note(calc.LevelNotice, calc.At("gap"), noteGap, calc.Amount("gap", gap, &displays.Inches))
+		}
+		return true
+	}
+	return false
+}
+
+func putHead(r *calc.Recorder, h head) {
+	put := func(low, high, unit string, s span) {
+		r.Put(low, calc.SI(s.low, unit))
+		r.Put(high, calc.SI(s.high, unit))
+	}
+	put("frequency-low", "frequency-high", "Hz", h.frequency)
+	put("radius-low", "radius-high", "mm", h.radius)
+	put("rate-low", "rate-high", "m³/h", h.rate)
+	put("spacing-least", "spacing-most", "mm", span{consolidation.Spacing(h.radius.low), consolidation.Spacing(h.radius.high)})
+}
+
+// planned is the radius to plan with, in m.
+func planned(r *calc.Recorder, in calc.Case, h head) float64 {
+	low, high := calc.SI(h.radius.low, "mm"), calc.SI(h.radius.high, "mm")
+	switch in.Choice("plan") {
+	case "low":
+		return low
+	case "high":
+		return high
+	case "seen":
+		if x := in.Num("seen"); x < low || x > high {
+			r.Note(calc.LevelAsk, calc.At("seen"), askSeen, calc.Amount("low", low, &showRadius), calc.Amount("high", high, &showRadius))
+		}
+		return in.Num("seen")
+	}
+	return calc.SI(h.radius.middle(), "mm")
+}
+
+func putPlaces(r *calc.Recorder, in calc.Case, spacing float64) float64 {
+	along := r.Use(consolidation.AlongFormula, in.Num("length"), spacing)
+	places := r.Use(consolidation.PlacesFormula, along, in.Num("openings"), in.Num("sill"))
+	r.Put("along", along)
+	r.Put("extra", places-along)
+	r.Put("places", places)
+	return places
+}
+
+// putTimes holds the time of a pass, at the longer time for each place,
+// against the time the pump takes.
+func putTimes(r *calc.Recorder, in calc.Case, places float64) {
+	rest := restAir
+	if in.Choice("concrete") == "plain" {
+		rest = restPlain
+	}
+	depth, speed, move := in.Num("lift")+in.Num("into"), in.Num("speed"), in.Num("move")
+	quick := consolidation.EachFormula.Value(rest.low, depth, speed, move)
+	each := r.Use(consolidation.EachFormula, rest.high, depth, speed, move)
+	pass := r.Use(consolidation.PassFormula, places, each)
+	fill := r.Use(consolidation.FillFormula, in.Num("length"), in.Num("core"), in.Num("lift"), in.Num("pump"))
+	count := r.Use(consolidation.KeepUpFormula, pass, fill)
+	r.Put("each-low", quick)
+	r.Put("each-high", each)
+	r.Put("pass-low", consolidation.PassFormula.Value(places, quick))
+	r.Put("pass-high", pass)
+	r.Put("fill", fill)
+	r.Put("vibrators", count)
+	r.Put("with-spare", count+1)
+	r.Put("hands-needed", count*in.Num("hands"))
+	if count > crowd {
+		r.Note(calc.LevelNotice, calc.At("pump"), noteMany)
+	}
+}
+
+// sayPlan tells where the plan leaves what is published, or the geometry.
+func sayPlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
+	if nr >= stiffFrom {
+		r.Note(calc.LevelNotice, calc.At("head"), noteStiff)
+	}
+	if reach, half := consolidation.Reach(radius, spacing), in.Num("core")/2; reach < half {
+		r.Note(calc.LevelNotice, calc.At("core"), noteFace, calc.Amount("reach", reach, &showApart), calc.Amount("half", half, &displays.Inches))
+	}
+	if in.Num("lift") > mostLift*(1+calc.Slack) {
+		r.Note(calc.LevelNotice, calc.At("lift"), noteLift, calc.Amount("limit", mostLift, &displays.Height))
+	}
+	if in.Num("into") < leastInto*(1-calc.Slack) {
+		r.Note(calc.LevelNotice, calc.At("into"), noteInto, calc.Amount("limit", leastInto, &displays.Inches))
+	}
+	if in.Num("speed") > mostSpeed*(1+calc.Slack) {
+		r.Note(calc.LevelNotice, calc.At("speed"), noteFast, calc.Amount("limit", mostSpeed, &showSpeed))
+	}
+}
+
+// sayFoot names the foot that the head misses and the way chosen for it.
+func sayFoot(r *calc.Recorder, in calc.Case) {
+	height, above, whip := in.Num("height"), in.Num("above"), in.Num("whip")
+	if !short(in) {
+		r.Put("unreached", 0)
+		return
+	}
+	foot := r.Use(consolidation.UnreachedFormula, height, above, whip)
+	r.Put("unreached", foot)
+	length := calc.Amount("length", foot, &displays.Height)
+	r.Note(calc.LevelCaution, calc.At("whip"), noteFoot, length)
+	switch in.Choice("foot") {
+	case "longer":
+		r.Note(calc.LevelNotice, calc.At("foot"), footLonger, calc.Amount("length", height+above, &displays.Height))
+	case "window":
+		r.Note(calc.LevelWarning, calc.At("foot"), footWindow, length)
+	case "outside":
+		r.Note(calc.LevelCaution, calc.At("foot"), footOut)
+	case "stages":
+		r.Note(calc.LevelNotice, calc.At("foot"), footStages, calc.Amount("length", whip-above, &displays.HeightAtMost))
+	default:
+		r.Note(calc.LevelAsk, calc.At("foot"), askFoot, length)
+	}
+}

@@ -1,0 +1,142 @@
+package vibrator
+
+import (
+	"strings"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+	"coursebook/calculators/consolidation"
+	"coursebook/calculators/quantity"
+)
+
+func TestVibratorNotes(t *testing.T) {
+	all := []calc.Text{refuseGap, refuseWhip, refuseLift, noteGap, noteStiff, noteFace, askSeen, noteLift, noteInto, noteFast, noteMany,
+		noteFoot, askFoot, footLonger, footWindow, footOut, footStages}
+	calctest.CheckNotesAmong(t, Calculator, all, []calctest.NotesCase{
+		{nil, nil},
+		{[]string{"gap=2.3 in"}, []calc.Text{noteGap}},
+		{[]string{"gap=30 mm"}, []calc.Text{noteGap}},
+		{[]string{"gap=29 mm"}, []calc.Text{refuseGap}},
+		{[]string{"head=normal", "gap=90 mm"}, []calc.Text{noteStiff}},
+		{[]string{"head=pencil"}, []calc.Text{noteFace}},
+		{[]string{"core=9.8 in"}, nil},
+		{[]string{"core=10 in"}, []calc.Text{noteFace}},
+		{[]string{"plan=low"}, []calc.Text{noteFace}},
+		{[]string{"plan=low", "core=6 in"}, nil},
+		{[]string{"plan=seen", "seen=10.5 in"}, []calc.Text{askSeen}},
+		{[]string{"plan=seen", "seen=9 in"}, nil},
+		{[]string{"lift=610 mm"}, []calc.Text{noteLift}},
+		{[]string{"lift=2 ft"}, nil},
+		{[]string{"into=3.9 in"}, []calc.Text{noteInto}},
+		{[]string{"into=4 in"}, nil},
+		{[]string{"speed=3.1 in/s"}, []calc.Text{noteFast}},
+		{[]string{"pump=30 yd³/h"}, []calc.Text{noteMany}},
+		{[]string{"height=11 ft"}, nil},
+		{[]string{"height=12 ft"}, []calc.Text{noteFoot, askFoot}},
+		{[]string{"height=12 ft", "foot=longer"}, []calc.Text{noteFoot, footLonger}},
+		{[]string{"height=12 ft", "foot=window"}, []calc.Text{noteFoot, footWindow}},
+		{[]string{"height=12 ft", "foot=outside"}, []calc.Text{noteFoot, footOut}},
+		{[]string{"height=12 ft", "foot=stages"}, []calc.Text{noteFoot, footStages}},
+		{[]string{"height=9 ft", "foot=stages"}, nil},
+		{[]string{"whip=3 ft"}, []calc.Text{refuseWhip}},
+		{[]string{"lift=4 ft", "height=3 ft"}, []calc.Text{refuseLift}},
+	})
+}
+
+// The length of a wall cancels: as many vibrators keep up on a long wall as
+// on a short one, but for rounding places up.
+func TestVibratorsDoNotDependOnLength(t *testing.T) {
+	for _, length := range []string{"50 ft", "100 ft", "500 ft", "2000 ft"} {
+		if got := calctest.Run(t, Calculator, "length="+length, "openings=0").Out.Num("vibrators"); got != 2 {
+			t.Errorf("%s of wall: %v vibrators", length, got)
+		}
+	}
+}
+
+// More pump, more time at rest, a shorter reach or a thinner core never ask
+// for fewer vibrators.
+func TestVibratorsMonotone(t *testing.T) {
+	for _, c := range [][]string{
+		{"pump", "2 yd³/h", "6 yd³/h", "12 yd³/h", "24 yd³/h", "60 yd³/h"},
+		{"plan", "high", "middle", "low"},
+		{"core", "18 in", "12 in", "8 in", "6 in", "4 in"},
+		{"speed", "6 in/s", "3 in/s", "1 in/s"},
+		{"concrete", "air", "plain"},
+		{"openings", "0", "3", "20", "100"},
+	} {
+		last := 0.0
+		for _, text := range c[1:] {
+			got := calctest.Run(t, Calculator, c[0]+"="+text).Out.Num("vibrators")
+			if got < last {
+				t.Errorf("%s %s: %v vibrators, fewer than %v", c[0], text, got, last)
+			}
+			last = got
+		}
+	}
+}
+
+// The vibrators found do keep up, and one less would not.
+func TestVibratorsKeepUp(t *testing.T) {
+	for _, pump := range []string{"3 yd³/h", "8 yd³/h", "10 yd³/h", "17 yd³/h", "60 yd³/h"} {
+		out := calctest.Run(t, Calculator, "pump="+pump).Out
+		n, pass, fill := out.Num("vibrators"), out.Num("pass-high"), out.Num("fill")
+		if pass/n > fill || n > 1 && pass/(n-1) <= fill {
+			t.Errorf("%s: %v vibrators for %v s of work in %v s", pump, n, pass, fill)
+		}
+		if out.Num("with-spare") != n+1 {
+			t.Errorf("%s: %v with a spare", pump, out.Num("with-spare"))
+		}
+	}
+}
+
+func TestCountsAtTheEdge(t *testing.T) {
+	if got := consolidation.Along(19.5, 0.195); got != 100 {
+		t.Errorf("100 spacings make %v places", got)
+	}
+	if got := consolidation.Along(19.5001, 0.195); got != 101 {
+		t.Errorf("a little more than 100 spacings make %v places", got)
+	}
+	out := calctest.Run(t, Calculator, "plan=low", "length=19.5 m", "openings=0").Out
+	if out.Num("along") != 100 || out.Num("extra") != 0 {
+		t.Errorf("%v places and %v more", out.Num("along"), out.Num("extra"))
+	}
+}
+
+// The groups grow from one to the next, and every option has its group.
+func TestHeads(t *testing.T) {
+	for i, h := range heads {
+		if headOptions[i].ID != h.id || findHead(h.id) != i {
+			t.Errorf("group %s is not option %d", h.id, i)
+		}
+		for _, s := range []span{h.diameter, h.frequency, h.radius, h.rate} {
+			if s.low >= s.high {
+				t.Errorf("%s: range %v", h.id, s)
+			}
+		}
+		if i > 0 && (h.radius.low <= heads[i-1].radius.low || h.rate.high <= heads[i-1].rate.high || h.frequency.high >= heads[i-1].frequency.high) {
+			t.Errorf("%s does not follow %s", h.id, heads[i-1].id)
+		}
+	}
+}
+
+// Texts without slots repeat some limits in words; they must be those of the
+// method.
+func TestTextsNameTheLimits(t *testing.T) {
+	inches := func(m float64) string {
+		return quantity.Exact(m, quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in"}}, quantity.Style{})
+	}
+	mm := func(s span) string {
+		return "(" + quantity.Exact(s.low, quantity.Display{}, quantity.Style{}) + "–" + quantity.Exact(s.high, quantity.Display{}, quantity.Style{}) + " mm)"
+	}
+	for _, f := range inputs {
+		if f.ID == "into" && !strings.Contains(f.Help.EN(), inches(leastInto)+".") {
+			t.Errorf("“%s” does not name %s", f.Help.EN(), inches(leastInto))
+		}
+	}
+	for i, o := range headOptions {
+		if !strings.Contains(o.Label.EN(), mm(heads[i].diameter)) {
+			t.Errorf("“%s” does not name %s", o.Label.EN(), mm(heads[i].diameter))
+		}
+	}
+}

@@ -1,0 +1,108 @@
+package unitconversion
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/quantity"
+)
+
+const (
+	drawTitle = calc.Text("Both scales side by side")
+	drawDesc  = calc.Text("{own} on the one scale stands beside {other} on the other.")
+)
+
+// The frame of the scales, in user units.
+const (
+	scaleLeft = 44.0
+	scaleWide = 252.0
+	scaleTop  = 58.0  // of the upper scale
+	scaleLow  = 92.0  // of the lower scale
+	scaleFoot = 152.0 // of the drawing
+	tickLong  = 8.0
+	warmSpan  = 25.0 // K to each side of a temperature
+)
+
+// ruler is a stretch of a quantity laid along the page, ends in SI units.
+type ruler struct {
+	from, to float64
+	style    quantity.Style
+}
+
+func (r ruler) x(si float64) float64 {
+	return scaleLeft + scaleWide*math.Min(1, math.Max(0, (si-r.from)/(r.to-r.from)))
+}
+
+// stretch chooses the ends round a value: from nothing to a quarter beyond
+// it, or a span of weather round a temperature.
+func stretch(si float64, unit quantity.Unit) (from, to float64) {
+	switch {
+	case unit.Offset != 0:
+		return si - warmSpan, si + warmSpan
+	case si == 0:
+		return 0, unit.Scale
+	case si < 0:
+		return 1.25 * si, 0
+	}
+	return 0, 1.25 * si
+}
+
+// ticks draws the marks of one unit, away from the line on the given side:
+// -1 above it, 1 below it.
+func (r ruler) ticks(y, side float64, unit quantity.Unit) []figure.Node {
+	low, high := unit.FromSI(r.from), unit.FromSI(r.to)
+	apart := round125((high - low) / 4)
+	text := y + 19
+	if side < 0 {
+		text = y - 12
+	}
+	nodes := []figure.Node{figure.Segment(figure.Ink, figure.Point{X: scaleLeft, Y: y}, figure.Point{X: scaleLeft + scaleWide, Y: y})}
+	for k := math.Ceil(low/apart - 1e-9); k*apart <= high*(1+1e-9)+1e-12; k++ {
+		x := r.x(unit.ToSI(k * apart))
+		nodes = append(nodes, figure.Segment(figure.Ink, figure.Point{X: x, Y: y}, figure.Point{X: x, Y: y + side*tickLong}),
+			figure.Text(figure.Label, figure.Point{X: x, Y: text}, figure.Middle, quantity.Format(k*apart, listed, r.style)))
+	}
+	return nodes
+}
+
+// round125 is the least of 1, 2 and 5 times a power of ten that is at least x.
+func round125(x float64) float64 {
+	power := math.Pow(10, math.Floor(math.Log10(x)))
+	for _, m := range [3]float64{1, 2, 5} {
+		if m*power >= x*(1-1e-9) {
+			return m * power
+		}
+	}
+	return 10 * power
+}
+
+// draw shows both usual units as two scales, and the value across them.
+func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	kind := in.Choice("kind")
+	si := in.Num(kind)
+	upper, lower := find(outputs, kind+"-own"), find(outputs, kind+"-other")
+	own, other := usual(upper, v.Style.System), usual(lower, v.Style.System)
+	from, to := stretch(si, own)
+	r := ruler{from: from, to: to, style: v.Style}
+	x := r.x(si)
+	nodes := append(r.ticks(scaleTop, -1, own), r.ticks(scaleLow, 1, other)...)
+	saidOwn, saidOther := said(v, si, upper), said(v, si, lower)
+	nodes = append(nodes, figure.Segment(figure.Line, figure.Point{X: x, Y: scaleTop - tickLong}, figure.Point{X: x, Y: scaleLow + tickLong}),
+		figure.Text(figure.Number, figure.Point{X: figure.ChartWidth / 2, Y: 20}, figure.Middle, saidOwn),
+		figure.Text(figure.Number, figure.Point{X: figure.ChartWidth / 2, Y: scaleFoot - 12}, figure.Middle, saidOther))
+	return figure.Drawing{Width: figure.ChartWidth, Height: scaleFoot, Title: v.Say(drawTitle), Nodes: nodes,
+		Desc: v.Say(drawDesc, calc.Word("own", saidOwn), calc.Word("other", saidOther))}
+}
+
+// said is the value in a usual unit: rounded for the field where it is large
+// enough for that, else with all its digits.
+func said(v calc.Locale, si float64, f *calc.Field) string {
+	if small(si, f, v.Style.System) {
+		return quantity.Exact(si, *f.Display, v.Style)
+	}
+	return quantity.Format(si, *f.Display, v.Style)
+}

@@ -1,0 +1,200 @@
+package unitconversion
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+)
+
+const (
+	coldest = calc.Text("Nothing is colder than absolute zero.")
+	tooMuch = calc.Text("No job has so much. Check the number and its unit.")
+	value   = calc.Text("Value with its unit")
+	anyUnit = calc.Text("Type any unit of this kind. A bare number takes your usual unit.")
+)
+
+func isLength(c calc.Case) bool { return c.Choice("kind") == "length" }
+
+func isArea(c calc.Case) bool { return c.Choice("kind") == "area" }
+
+func isVolume(c calc.Case) bool { return c.Choice("kind") == "volume" }
+
+func isMass(c calc.Case) bool { return c.Choice("kind") == "mass" }
+
+func isForce(c calc.Case) bool { return c.Choice("kind") == "force" }
+
+func isPressure(c calc.Case) bool { return c.Choice("kind") == "pressure" }
+
+func isDensity(c calc.Case) bool { return c.Choice("kind") == "density" }
+
+func isSpeed(c calc.Case) bool { return c.Choice("kind") == "speed" }
+
+func isFlow(c calc.Case) bool { return c.Choice("kind") == "flow" }
+
+func isTemperature(c calc.Case) bool { return c.Choice("kind") == "temperature" }
+
+func isDifference(c calc.Case) bool { return c.Choice("kind") == "temperature-difference" }
+
+func isDuration(c calc.Case) bool { return c.Choice("kind") == "duration" }
+
+func isEvaporation(c calc.Case) bool { return c.Choice("kind") == "evaporation" }
+
+func isLineLoad(c calc.Case) bool { return c.Choice("kind") == "line-load" }
+
+func isMassPerLength(c calc.Case) bool { return c.Choice("kind") == "mass-per-length" }
+
+func isMassPerArea(c calc.Case) bool { return c.Choice("kind") == "mass-per-area" }
+
+func isSteel(c calc.Case) bool { return c.Choice("kind") == "steel" }
+
+func isMoment(c calc.Case) bool { return c.Choice("kind") == "moment" }
+
+func isEnergy(c calc.Case) bool { return c.Choice("kind") == "energy" }
+
+func isPower(c calc.Case) bool { return c.Choice("kind") == "power" }
+
+func isFrequency(c calc.Case) bool { return c.Choice("kind") == "frequency" }
+
+func isTemperatureRate(c calc.Case) bool { return c.Choice("kind") == "temperature-rate" }
+
+func isMaturity(c calc.Case) bool { return c.Choice("kind") == "maturity" }
+
+var kinds = []calc.Option{
+	{ID: "length", Label: calc.Text("Length|dimension")},
+	{ID: "area", Label: calc.Text("Area")},
+	{ID: "volume", Label: calc.Text("Volume")},
+	{ID: "mass", Label: calc.Text("Mass, weight on a scale")},
+	{ID: "force", Label: calc.Text("Force")},
+	{ID: "pressure", Label: calc.Text("Pressure, strength")},
+	{ID: "density", Label: calc.Text("Unit weight")},
+	{ID: "speed", Label: calc.Text("Speed")},
+	{ID: "flow", Label: calc.Text("Flow, pump rate")},
+	{ID: "temperature", Label: calc.Text("Temperature")},
+	{ID: "temperature-difference", Label: calc.Text("Temperature difference")},
+	{ID: "duration", Label: calc.Text("Time")},
+	{ID: "evaporation", Label: calc.Text("Evaporation rate")},
+	{ID: "line-load", Label: calc.Text("Load on a length")},
+	{ID: "mass-per-length", Label: calc.Text("Mass of a length")},
+	{ID: "mass-per-area", Label: calc.Text("Mass on an area")},
+	{ID: "steel", Label: calc.Text("Steel area on a length")},
+	{ID: "moment", Label: calc.Text("Moment, torque")},
+	{ID: "energy", Label: calc.Text("Energy, heat")},
+	{ID: "power", Label: calc.Text("Power")},
+	{ID: "frequency", Label: calc.Text("Vibrations")},
+	{ID: "temperature-rate", Label: calc.Text("Rate of cooling or warming")},
+	{ID: "maturity", Label: calc.Text("Maturity")},
+}
+
+// inputs asks for the kind, and then for one value of that kind.
+var inputs = []calc.Field{
+	{ID: "kind", Label: calc.Text("What to convert"), Kind: calc.Choice, Usual: "length", Options: kinds},
+	{ID: "length", Label: value, Help: anyUnit, Display: &lengthTyped, When: isLength, Usual: "9 ft 6 in",
+		Min: &calc.Limit{At: 0, Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "ft", Why: tooMuch}},
+	{ID: "area", Label: value, Help: anyUnit, Display: &areaTyped, When: isArea, Usual: "320 ft²",
+		Min: &calc.Limit{At: 0, Unit: "ft²", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "ft²", Why: tooMuch}},
+	{ID: "volume", Label: value, Help: anyUnit, Display: &volumeTyped, When: isVolume, Usual: "9.5 yd³",
+		Min: &calc.Limit{At: 0, Unit: "yd³", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "yd³", Why: tooMuch}},
+	{ID: "mass", Label: value, Help: anyUnit, Display: &massTyped, When: isMass, Usual: "94 lb",
+		Min: &calc.Limit{At: 0, Unit: "lb", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "lb", Why: tooMuch}},
+	{ID: "force", Label: value, Help: anyUnit, Display: &forceTyped, When: isForce, Usual: "3000 lbf",
+		Min: &calc.Limit{At: 0, Unit: "lbf", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "lbf", Why: tooMuch}},
+	{ID: "pressure", Label: value, Help: anyUnit, Display: &pressureTyped, When: isPressure, Usual: "600 psf",
+		Min: &calc.Limit{At: 0, Unit: "psf", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "psf", Why: tooMuch}},
+	{ID: "density", Label: value, Help: anyUnit, Display: &densityTyped, When: isDensity, Usual: "150 lb/ft³",
+		Min: &calc.Limit{At: 0, Unit: "lb/ft³", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "lb/ft³", Why: tooMuch}},
+	{ID: "speed", Label: value, Help: anyUnit, Display: &speedTyped, When: isSpeed, Usual: "15 mph",
+		Min: &calc.Limit{At: 0, Unit: "mph", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "mph", Why: tooMuch}},
+	{ID: "flow", Label: value, Help: anyUnit, Display: &flowTyped, When: isFlow, Usual: "30 yd³/h",
+		Min: &calc.Limit{At: 0, Unit: "yd³/h", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "yd³/h", Why: tooMuch}},
+	{ID: "temperature", Label: value, Help: anyUnit, Display: &temperatureTyped, When: isTemperature, Usual: "70 °F",
+		Min: &calc.Limit{At: 0, Unit: "K", Why: coldest}, Max: &calc.Limit{At: 5000, Unit: "°F", Why: tooMuch}},
+	{ID: "temperature-difference", Label: value, Help: anyUnit, Display: &differenceTyped, When: isDifference, Usual: "35 F°",
+		Min: &calc.Limit{At: -5000, Unit: "F°", Why: tooMuch}, Max: &calc.Limit{At: 5000, Unit: "F°", Why: tooMuch}},
+	{ID: "duration", Label: value, Help: anyUnit, Display: &durationTyped, When: isDuration, Usual: "90 min",
+		Min: &calc.Limit{At: 0, Unit: "h", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "h", Why: tooMuch}},
+	{ID: "evaporation", Label: value, Help: anyUnit, Display: &evaporationTyped, When: isEvaporation, Usual: "0.2 lb/ft²/h",
+		Min: &calc.Limit{At: 0, Unit: "lb/ft²/h", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "lb/ft²/h", Why: tooMuch}},
+	{ID: "line-load", Label: value, Help: anyUnit, Display: &lineLoadTyped, When: isLineLoad, Usual: "400 lbf/ft",
+		Min: &calc.Limit{At: 0, Unit: "lbf/ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "lbf/ft", Why: tooMuch}},
+	{ID: "mass-per-length", Label: value, Help: anyUnit, Display: &massPerLengthTyped, When: isMassPerLength, Usual: "0.668 lb/ft",
+		Min: &calc.Limit{At: 0, Unit: "lb/ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "lb/ft", Why: tooMuch}},
+	{ID: "mass-per-area", Label: value, Help: anyUnit, Display: &massPerAreaTyped, When: isMassPerArea, Usual: "75 lb/ft²",
+		Min: &calc.Limit{At: 0, Unit: "lb/ft²", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "lb/ft²", Why: tooMuch}},
+	{ID: "steel", Label: value, Help: anyUnit, Display: &steelTyped, When: isSteel, Usual: "0.31 in²/ft",
+		Min: &calc.Limit{At: 0, Unit: "in²/ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "in²/ft", Why: tooMuch}},
+	{ID: "moment", Label: value, Help: anyUnit, Display: &momentTyped, When: isMoment, Usual: "500 ft·lbf",
+		Min: &calc.Limit{At: 0, Unit: "ft·lbf", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "ft·lbf", Why: tooMuch}},
+	{ID: "energy", Label: value, Help: anyUnit, Display: &energyTyped, When: isEnergy, Usual: "200 Btu",
+		Min: &calc.Limit{At: 0, Unit: "Btu", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "Btu", Why: tooMuch}},
+	{ID: "power", Label: value, Help: anyUnit, Display: &powerTyped, When: isPower, Usual: "5 hp",
+		Min: &calc.Limit{At: 0, Unit: "hp", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "hp", Why: tooMuch}},
+	{ID: "frequency", Label: value, Help: anyUnit, Display: &frequencyTyped, When: isFrequency, Usual: "10000 vpm",
+		Min: &calc.Limit{At: 0, Unit: "vpm", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "vpm", Why: tooMuch}},
+	{ID: "temperature-rate", Label: value, Help: anyUnit, Display: &temperatureRateTyped, When: isTemperatureRate, Usual: "5 F°/h",
+		Min: &calc.Limit{At: -5000, Unit: "F°/h", Why: tooMuch}, Max: &calc.Limit{At: 5000, Unit: "F°/h", Why: tooMuch}},
+	{ID: "maturity", Label: value, Help: anyUnit, Display: &maturityTyped, When: isMaturity, Usual: "3000 F°·h",
+		Min: &calc.Limit{At: 0, Unit: "F°·h", Why: displays.NotMinus}, Max: &calc.Limit{At: 1e6, Unit: "F°·h", Why: tooMuch}},
+}
+
+const (
+	inOwn     = calc.Text("In your units")
+	inOther   = calc.Text("In the other units")
+	inHours   = calc.Text("In hours")
+	inMinutes = calc.Text("In minutes")
+	perMinute = calc.Text("In a minute")
+	perSecond = calc.Text("In a second")
+)
+
+// outputs holds a pair for each kind, of which only the chosen kind's
+// is given, and the list of all units of that kind.
+var outputs = []calc.Field{
+	{ID: "length-own", Label: inOwn, Display: &lengthOwn, Lead: true},
+	{ID: "length-other", Label: inOther, Display: &lengthOther, Lead: true},
+	{ID: "area-own", Label: inOwn, Display: &areaOwn, Lead: true},
+	{ID: "area-other", Label: inOther, Display: &areaOther, Lead: true},
+	{ID: "volume-own", Label: inOwn, Display: &volumeOwn, Lead: true},
+	{ID: "volume-other", Label: inOther, Display: &volumeOther, Lead: true},
+	{ID: "mass-own", Label: inOwn, Display: &massOwn, Lead: true},
+	{ID: "mass-other", Label: inOther, Display: &massOther, Lead: true},
+	{ID: "force-own", Label: inOwn, Display: &forceOwn, Lead: true},
+	{ID: "force-other", Label: inOther, Display: &forceOther, Lead: true},
+	{ID: "pressure-own", Label: inOwn, Display: &pressureOwn, Lead: true},
+	{ID: "pressure-other", Label: inOther, Display: &pressureOther, Lead: true},
+	{ID: "density-own", Label: inOwn, Display: &densityOwn, Lead: true},
+	{ID: "density-other", Label: inOther, Display: &densityOther, Lead: true},
+	{ID: "speed-own", Label: inOwn, Display: &speedOwn, Lead: true},
+	{ID: "speed-other", Label: inOther, Display: &speedOther, Lead: true},
+	{ID: "flow-own", Label: inOwn, Display: &flowOwn, Lead: true},
+	{ID: "flow-other", Label: inOther, Display: &flowOther, Lead: true},
+	{ID: "temperature-own", Label: inOwn, Display: &temperatureOwn, Lead: true},
+	{ID: "temperature-other", Label: inOther, Display: &temperatureOther, Lead: true},
+	{ID: "temperature-difference-own", Label: inOwn, Display: &differenceOwn, Lead: true},
+	{ID: "temperature-difference-other", Label: inOther, Display: &differenceOther, Lead: true},
+	{ID: "duration-own", Label: inHours, Display: &durationOwn, Lead: true},
+	{ID: "duration-other", Label: inMinutes, Display: &durationOther, Lead: true},
+	{ID: "evaporation-own", Label: inOwn, Display: &evaporationOwn, Lead: true},
+	{ID: "evaporation-other", Label: inOther, Display: &evaporationOther, Lead: true},
+	{ID: "line-load-own", Label: inOwn, Display: &lineLoadOwn, Lead: true},
+	{ID: "line-load-other", Label: inOther, Display: &lineLoadOther, Lead: true},
+	{ID: "mass-per-length-own", Label: inOwn, Display: &massPerLengthOwn, Lead: true},
+	{ID: "mass-per-length-other", Label: inOther, Display: &massPerLengthOther, Lead: true},
+	{ID: "mass-per-area-own", Label: inOwn, Display: &massPerAreaOwn, Lead: true},
+	{ID: "mass-per-area-other", Label: inOther, Display: &massPerAreaOther, Lead: true},
+	{ID: "steel-own", Label: inOwn, Display: &steelOwn, Lead: true},
+	{ID: "steel-other", Label: inOther, Display: &steelOther, Lead: true},
+	{ID: "moment-own", Label: inOwn, Display: &momentOwn, Lead: true},
+	{ID: "moment-other", Label: inOther, Display: &momentOther, Lead: true},
+	{ID: "energy-own", Label: inOwn, Display: &energyOwn, Lead: true},
+	{ID: "energy-other", Label: inOther, Display: &energyOther, Lead: true},
+	{ID: "power-own", Label: inOwn, Display: &powerOwn, Lead: true},
+	{ID: "power-other", Label: inOther, Display: &powerOther, Lead: true},
+	{ID: "frequency-own", Label: perMinute, Display: &frequencyOwn, Lead: true},
+	{ID: "frequency-other", Label: perSecond, Display: &frequencyOther, Lead: true},
+	{ID: "temperature-rate-own", Label: inOwn, Display: &temperatureRateOwn, Lead: true},
+	{ID: "temperature-rate-other", Label: inOther, Display: &temperatureRateOther, Lead: true},
+	{ID: "maturity-own", Label: inOwn, Display: &maturityOwn, Lead: true},
+	{ID: "maturity-other", Label: inOther, Display: &maturityOther, Lead: true},
+	{ID: "units", Label: calc.Text("In every unit of the kind"), Kind: calc.Rows, Cols: []calc.Field{
+		{ID: "value", Label: calc.Text("Value"), Display: &listed, Exact: true},
+		{ID: "unit", Label: calc.Text("Unit"), Kind: calc.FreeText},
+	}},
+}

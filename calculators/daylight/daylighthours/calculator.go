@@ -1,0 +1,194 @@
+// Package daylighthours tells sunrise, sunset and civil twilight at a site and how much of
+// a pour lies in daylight.
+package daylighthours
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/daylight"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/quantity"
+)
+
+// Calculator tells sunrise, sunset and civil twilight at a site and how much of
+// a pour lies in daylight.
+var Calculator = &calc.Calculator{
+	ID:       "daylight",
+	Title:    calc.Text("Daylight for a pour"),
+	Purpose:  calc.Text("When it gets light and dark on the day, and how long a pour can see."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: equations,
+	Sources:  sources,
+	Cautions: []calc.Caution{
+		{Level: calc.LevelWarning, Text: calc.Text("People fall and get struck where they cannot see. Set up lights before dusk, or do not start.")},
+		{Level: calc.LevelNotice, Text: calc.Text("The times are for level ground and a clear sky. Hills, trees, deep pits and clouds make it dark sooner.")},
+	},
+	Tables:  tables,
+	Compute: compute,
+	Draw:    draw,
+}
+
+// clockText writes minutes after midnight as a clock shows them, to the
+// nearest minute: 06:05.
+func clockText(minutes float64) string {
+	m := int(math.Round(minutes)) % 1440
+	if m < 0 {
+		m += 1440
+	}
+	return two(m/60) + ":" + two(m%60)
+}
+
+func two(n int) string {
+	s := strconv.Itoa(n)
+	if len(s) < 2 {
+		return "0" + s
+	}
+	return s
+}
+
+// readClock reads a time of day into minutes after midnight: 6:30, 06:30,
+// 0630, 7, 2:15 pm.
+func readClock(text string) (minutes float64, ok bool) {
+	s := strings.ToLower(strings.ReplaceAll(strings.ReplaceAll(text, " ", ""), ".", ""))
+	s, half := strings.CutSuffix(s, "m")
+	after := 0
+	if half {
+		if s == "" {
+			return 0, false
+		}
+		if last := s[len(s)-1]; last == 'p' {
+			after = 12
+		} else if last != 'a' {
+			return 0, false
+		}
+		s = s[:len(s)-1]
+	}
+	hours, mins, split := strings.Cut(s, ":")
+	if !split && len(s) > 2 {
+		hours, mins, split = s[:len(s)-2], s[len(s)-2:], true
+	}
+	h, okH := digits(hours)
+	m, okM := digits(mins)
+	if !okH || split && (!okM || len(mins) != 2) || m > 59 {
+		return 0, false
+	}
+	if half {
+		if h < 1 || h > 12 {
+			return 0, false
+		}
+		h = h%12 + after
+	}
+	return float64(60*h + m), h < 24
+}
+
+// digits reads one or two digits.
+func digits(s string) (int, bool) {
+	if len(s) < 1 || len(s) > 2 || s[0] < '0' || s[0] > '9' {
+		return 0, false
+	}
+	n, err := strconv.Atoi(s)
+	return n, err == nil
+}
+
+// A place on the earth is told to a ten-thousandth of a degree, some 30 ft, as
+// maps give it. A zone is told in quarter hours.
+var (
+	showPlace = quantity.Display{Dim: quantity.Angle, US: quantity.UnitDisplay{Unit: "°", Step: 0.0001}}
+	showSpan  = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.1, Rounding: quantity.Down}}
+)
+
+const (
+	whyPole  = calc.Text("At the poles there is one sunrise a year.")
+	whyRound = calc.Text("The earth has 180° each way. East is plus, west is minus.")
+	whyZone  = calc.Text("Zones run from 12 hours behind UTC to 14 ahead.")
+	whyPour  = calc.Text("A longer pour needs a second crew and its own plan.")
+)
+
+var inputs = []calc.Field{
+	{ID: "date", Kind: calc.Day, Usual: "2026-11-12", Label: calc.Text("Date")},
+	{ID: "latitude", Display: &showPlace, Usual: "44.5", Label: calc.Text("Latitude"),
+		Help: calc.Text("North is plus, south is minus. Any map on a phone shows it."),
+		Min:  &calc.Limit{At: -89, Unit: "°", Why: whyPole}, Max: &calc.Limit{At: 89, Unit: "°", Why: whyPole}},
+	{ID: "longitude", Display: &showPlace, Usual: "-93.2", Label: calc.Text("Longitude"),
+		Help: calc.Text("East is plus, west is minus. All of the Americas is minus."),
+		Min:  &calc.Limit{At: -180, Unit: "°", Why: whyRound}, Max: &calc.Limit{At: 180, Unit: "°", Why: whyRound}},
+	{ID: "zone", Display: &displays.Hours, Usual: "-6 h", Label: calc.Text("Clock, hours from UTC"),
+		Help: calc.Text("As the clock stands that day, summer time included. West is minus."),
+		Min:  &calc.Limit{At: -12, Unit: "h", Why: whyZone}, Max: &calc.Limit{At: 14, Unit: "h", Why: whyZone}},
+	{ID: "start", Kind: calc.FreeText, MaxLen: 10, Optional: true, Usual: "11:00", Label: calc.Text("First concrete at"),
+		Help: calc.Text("By the 24-hour clock, like 06:30 or 14:00. Empty: daylight only.")},
+	{ID: "pour", Display: &displays.Hours, Usual: "3.5 h", Label: calc.Text("Length of the pour"),
+		Min: &calc.Limit{At: 0, Unit: "h", Why: displays.NotMinus}, Max: &calc.Limit{At: 24, Unit: "h", Why: whyPour}, When: hasStart},
+	{ID: "after", Display: &displays.Hours, Usual: "1 h", Label: calc.Text("Work after the pour"),
+		Help: calc.Text("Straighten the walls, finish the top, set anchors, wash out."),
+		Min:  &calc.Limit{At: 0, Unit: "h", Why: displays.NotMinus}, Max: &calc.Limit{At: 12, Unit: "h", Why: whyPour}, When: hasStart},
+}
+
+func hasStart(c calc.Case) bool { return c.Has("start") }
+
+const (
+	sayDawn    = calc.Text("First light")
+	saySunrise = calc.Text("Sunrise")
+	sayNoon    = calc.Text("Sun highest")
+	saySunset  = calc.Text("Sunset")
+	sayDusk    = calc.Text("Last light")
+)
+
+// skies says what the sun does that day.
+var skies = []calc.Option{
+	{ID: "usual", Label: calc.Text("Rises and sets")},
+	{ID: "up", Label: calc.Text("Stays up all day")},
+	{ID: "down", Label: calc.Text("Does not rise")},
+}
+
+// A clock time is text: it is read, not counted with. The rows hold the same
+// times as minutes after midnight.
+var outputs = []calc.Field{
+	{ID: "sunrise", Kind: calc.FreeText, Lead: true, Label: saySunrise},
+	{ID: "sunset", Kind: calc.FreeText, Lead: true, Label: saySunset},
+	{ID: "left", Display: &showSpan, Lead: true, Label: calc.Text("Daylight after the start"),
+		Help: calc.Text("From the first concrete to sunset.")},
+	{ID: "finish", Kind: calc.FreeText, Label: calc.Text("Crew done at")},
+	{ID: "margin", Display: &showSpan, Label: calc.Text("Daylight left when done"),
+		Help: calc.Text("Minus: the crew works so long after sunset.")},
+	{ID: "day-length", Display: &showSpan, Label: calc.Text("Sunrise to sunset")},
+	{ID: "dawn", Kind: calc.FreeText, Label: sayDawn, Help: calc.Text("Civil twilight begins. The ground can be seen in a clear sky.")},
+	{ID: "dusk", Kind: calc.FreeText, Label: sayDusk, Help: calc.Text("Civil twilight ends. From here on work needs lights.")},
+	{ID: "sky", Kind: calc.Choice, Options: skies, Label: calc.Text("The sun")},
+	{ID: "events", Kind: calc.Rows, Label: calc.Text("The day in order"), Cols: []calc.Field{
+		{ID: "event", Kind: calc.Choice, Label: calc.Text("Event"), Options: []calc.Option{
+			{ID: "dawn", Label: sayDawn}, {ID: "sunrise", Label: saySunrise}, {ID: "noon", Label: sayNoon},
+			{ID: "sunset", Label: saySunset}, {ID: "dusk", Label: sayDusk}}},
+		{ID: "clock", Kind: calc.FreeText, Label: calc.Text("Clock")},
+		{ID: "since", Display: &displays.Minutes, Label: calc.Text("After midnight")},
+	}},
+}
+
+var sources = []calc.Source{
+	{ID: "meeus", Author: "J. Meeus", Title: "Astronomical Algorithms", Edition: "2nd ed.", Year: "1998",
+		Where: "ch. 22, 25 and 28; examples 25.a and 28.b; the short series for the sun", Status: calc.Secondary},
+	{ID: "noaa", Author: "NOAA Global Monitoring Laboratory", Title: "General Solar Position Calculations",
+		Where: "hour angle, sunrise and sunset; stated good to a minute between 72° south and north", Status: calc.Confirmed,
+		Link: "https://docslib.org/doc/12926600/general-solar-position-calculations-noaa-global-monitoring-division"},
+	{ID: "usno", Author: "US Naval Observatory", Title: "Rise, set and twilight definitions",
+		Where: "sun's centre at 90° 50' for rise and set, 96° for civil twilight", Status: calc.Secondary,
+		Link: "https://pdfdrive.to/book/rise-set-and-twilight-definitions-2004-pdf"},
+	{ID: "fao", Author: "R. G. Allen et al.", Title: "Crop evapotranspiration, FAO Irrigation and Drainage Paper 56", Year: "1998",
+		Where: "eq. 34; examples 8 and 9, pp. 80 to 83", Status: calc.Secondary},
+}
+
+var tables = []calc.Table{{
+	ID: "length", Title: calc.Text("Sunrise to sunset by date and latitude"),
+	Note: calc.Text("For northern latitudes. For the south, read the date six months away."),
+	Out:  "day-length", Set: []calc.Entry{{Path: "start", Text: ""}},
+	Down:   calc.Axis{Path: "date", US: []string{"2026-12-21", "2026-02-10", "2026-03-20", "2026-04-28", "2026-06-21", "2026-09-01", "2026-10-27"}},
+	Across: calc.Axis{Path: "latitude", US: []string{"25", "35", "40", "45", "50", "60"}},
+}}
+
+var equations = []*calc.Formula{
+	daylight.CenturyFormula, daylight.MeanLongitudeFormula, daylight.AnomalyFormula, daylight.LongitudeFormula, daylight.TiltFormula, daylight.DeclinationFormula, daylight.EccentricityFormula, daylight.TiltSquareFormula, daylight.EquationOfTimeFormula, daylight.HourAngleFormula, daylight.NoonFormula, daylight.RisingFormula, daylight.SettingFormula, daylight.DayLengthFormula,
+}

@@ -1,0 +1,182 @@
+package daylighthours
+
+import (
+	"math"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+)
+
+// The US Naval Observatory's tables, turned to clock text: what the crew
+// reads. Atlanta, 6 September 2009, daylight time, as in the PyEphem manual.
+func TestClockAsPrinted(t *testing.T) {
+	res := calctest.Run(t, Calculator, "date=2009-09-06", "latitude=33.8", "longitude=-84.4", "zone=-4", "start=")
+	for id, want := range map[string]string{"dawn": "06:50", "sunrise": "07:15", "sunset": "19:56", "dusk": "20:21"} {
+		if got := res.Out.Text(id); got != want {
+			t.Errorf("%s is %s, printed %s", id, got, want)
+		}
+	}
+}
+
+// Polar day, polar night and white nights are told as such.
+// Anchorage in June 2020 has no civil twilight by the US Naval Observatory.
+func TestSkies(t *testing.T) {
+	for _, c := range []struct {
+		date, latitude, sky string
+		rows                int
+		note                calc.Text
+	}{
+		{"2020-06-15", "61.216667", "usual", 3, noteNoDark},
+		{"2020-06-25", "61.216667", "usual", 3, noteNoDark},
+		{"2020-06-05", "61.216667", "usual", 5, ""},
+		{"2020-06-21", "70", "up", 1, noteUp},
+		{"2020-12-21", "70", "down", 3, noteDown}, // civil twilight at noon
+		{"2020-12-21", "80", "down", 1, noteDown},
+		{"2020-12-21", "-70", "up", 1, noteUp},
+		{"2020-06-21", "66", "up", 1, noteUp},
+		{"2020-06-21", "65", "usual", 3, noteNoDark},
+	} {
+		res := calctest.Run(t, Calculator, "date="+c.date, "latitude="+c.latitude, "longitude=-149.866667", "zone=-9")
+		if res.State != calc.OK || res.Out.Choice("sky") != c.sky || len(res.Out.Rows("events")) != c.rows {
+			t.Errorf("%s at %s: %s, %s, %d rows", c.date, c.latitude, res.State, res.Out.Choice("sky"), len(res.Out.Rows("events")))
+		}
+		for _, note := range []calc.Text{noteNoDark, noteUp, noteDown} {
+			if calctest.Noted(res, note) != (note == c.note) {
+				t.Errorf("%s at %s: note %s", c.date, c.latitude, note.EN())
+			}
+		}
+	}
+}
+
+// Between the polar circles the day grows with the sun's height, is half the
+// day and a little more at the equinox, and turns round between hemispheres.
+func TestDayLength(t *testing.T) {
+	length := func(date, latitude string) float64 {
+		return calctest.Run(t, Calculator, "date="+date, "latitude="+latitude, "longitude=0", "zone=0").Out.Num("day-length") / 3600
+	}
+	for _, lat := range []string{"25", "45", "60"} {
+		last := 0.0
+		for _, date := range []string{"2026-12-21", "2026-02-01", "2026-03-20", "2026-05-01", "2026-06-21"} {
+			if got := length(date, lat); got <= last {
+				t.Errorf("%s at %s: %v h is no longer than %v", date, lat, got, last)
+			} else {
+				last = got
+			}
+		}
+		if got := length("2026-03-20", lat); got < 12 || got > 12.4 {
+			t.Errorf("equinox at %s: %v h", lat, got)
+		}
+		north, south := length("2026-06-21", lat), length("2026-12-21", "-"+lat)
+		if math.Abs(north-south) > 0.03 {
+			t.Errorf("midsummer at %s: %v h north, %v h south", lat, north, south)
+		}
+	}
+}
+
+// An hour of zone moves every time by an hour and nothing else; a degree of
+// longitude moves it by four minutes.
+func TestZoneAndLongitude(t *testing.T) {
+	sunset := func(lon, zone string) float64 {
+		res := calctest.Run(t, Calculator, "longitude="+lon, "zone="+zone)
+		return res.Out.Rows("events")[3].Num("since") / 60
+	}
+	if got := sunset("-93.2", "-5") - sunset("-93.2", "-6"); math.Abs(got-60) > 1e-6 {
+		t.Errorf("an hour of zone moves sunset by %v min", got)
+	}
+	if got := sunset("-93.2", "-6") - sunset("-92.2", "-6"); math.Abs(got-4) > 0.01 {
+		t.Errorf("a degree of longitude moves sunset by %v min", got)
+	}
+	if got := sunset("-93.2", "-5.75") - sunset("-93.2", "-6"); math.Abs(got-15) > 1e-6 {
+		t.Errorf("a quarter of an hour of zone moves sunset by %v min", got)
+	}
+}
+
+// The worked steps end at the sunset that is shown.
+func TestStepsEndAtSunset(t *testing.T) {
+	res := calctest.Run(t, Calculator)
+	last := res.Steps[len(res.Steps)-1]
+	if got := res.Out.Rows("events")[3].Num("since"); math.Abs(last.Out-got) > 0.5 {
+		t.Errorf("steps give %v s, shown %v s", last.Out, got)
+	}
+}
+
+func TestPour(t *testing.T) {
+	for _, c := range []struct {
+		start, pour string
+		note        calc.Text // the only one about the pour
+	}{
+		{"11:00", "3.5 h", ""}, {"6:00", "3 h", noteDarkStart}, {"6:50", "3 h", noteEarly},
+		{"12:30", "3 h", ""}, {"13:10", "3 h", noteLate}, {"14:00", "3 h", noteDarkEnd}, {"11:00", "14 h", noteDarkEnd},
+	} {
+		res := calctest.Run(t, Calculator, "start="+c.start, "pour="+c.pour, "after=45 min")
+		for _, note := range []calc.Text{noteDarkStart, noteEarly, noteDarkEnd, noteLate} {
+			if calctest.Noted(res, note) != (note == c.note) {
+				t.Errorf("start %s for %s: note %s", c.start, c.pour, note.EN())
+			}
+		}
+		rise, set := res.Out.Rows("events")[1].Num("since"), res.Out.Rows("events")[3].Num("since")
+		start, _ := readClock(c.start)
+		if got, want := res.Out.Num("left"), set-math.Max(start*60, rise); math.Abs(got-want) > 1e-6 {
+			t.Errorf("start %s: %v s left, want %v", c.start, got, want)
+		}
+		hours := calc.From(res.Out.Num("margin"), "h")
+		if late := c.note == noteLate || c.note == noteDarkEnd; late != (hours < 0) {
+			t.Errorf("start %s: margin %v h", c.start, hours)
+		}
+	}
+}
+
+func TestRefusals(t *testing.T) {
+	for _, c := range []struct {
+		path, text string
+		note       calc.Text
+	}{
+		{"date", "1900-12-31", refuseYear}, {"date", "2100-01-01", refuseYear},
+		{"zone", "-6.1", refuseZone}, {"start", "25:00", refuseClock}, {"start", "noon", refuseClock}, {"start", "7:60", refuseClock},
+	} {
+		if res := calctest.Run(t, Calculator, c.path+"="+c.text); res.State != calc.Refused || !calctest.Noted(res, c.note) {
+			t.Errorf("%s=%s is %s: %v", c.path, c.text, res.State, res.Notes)
+		}
+	}
+	for _, date := range []string{"1901-01-01", "2099-12-31"} {
+		if res := calctest.Run(t, Calculator, "date="+date); res.State != calc.OK {
+			t.Errorf("%s is %s", date, res.State)
+		}
+	}
+}
+
+// A west longitude typed as east is caught by the sun's noon.
+func TestAskForNoon(t *testing.T) {
+	if res := calctest.Run(t, Calculator); calctest.Noted(res, askNoon) {
+		t.Error("the default asks about noon")
+	}
+	if res := calctest.Run(t, Calculator, "longitude=93.2"); !calctest.Noted(res, askNoon) {
+		t.Error("nothing asked for a longitude of the wrong sign")
+	}
+	if res := calctest.Run(t, Calculator, "latitude=65.5"); !calctest.Noted(res, noteNorth) {
+		t.Error("nothing said about the far north")
+	}
+	if res := calctest.Run(t, Calculator, "latitude=65"); calctest.Noted(res, noteNorth) {
+		t.Error("the far north starts beyond 65°")
+	}
+}
+
+func TestReadClock(t *testing.T) {
+	for text, want := range map[string]float64{"6:30": 390, "06:30": 390, "0630": 390, "630": 390, "7": 420, "00:00": 0, "23:59": 1439,
+		"12 am": 0, "12 pm": 720, "2:15 PM": 855, "2 p.m.": 840, "11:59am": 719} {
+		if got, ok := readClock(text); !ok || got != want {
+			t.Errorf("%s reads as %v, %v", text, got, ok)
+		}
+	}
+	for _, text := range []string{"", "m", "am", "24:00", "7:5", "7:60", "13 pm", "0 am", "12345", "7:", ":30", "-1", "7xm", "1:2:3", "+7", "7:+5"} {
+		if got, ok := readClock(text); ok {
+			t.Errorf("%q reads as %v", text, got)
+		}
+	}
+	for minutes, want := range map[float64]string{0: "00:00", 389.6: "06:30", 1439.6: "00:00", -1: "23:59", 1500: "01:00"} {
+		if got := clockText(minutes); got != want {
+			t.Errorf("%v is %s, want %s", minutes, got, want)
+		}
+	}
+}

@@ -1,0 +1,138 @@
+package daylighthours
+
+import (
+	"math"
+	"strconv"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/quantity"
+)
+
+const (
+	drawTitle = calc.Text("The day on a 24-hour strip")
+	drawDesc  = calc.Text("Sunrise {rise}, sunset {set}, {length} of day.")
+	drawHours = calc.Text("Hours of the clock")
+	drawDay   = calc.Text("Day {from} to {to}")
+	drawHalf  = calc.Text("Twilight {from} to {to}")
+	drawNight = calc.Text("Dark")
+	drawPour  = calc.Text("Pour {from} to {to}")
+	drawAfter = calc.Text("Work after it, to {to}")
+	drawNever = calc.Text("none|absent")
+	drawUp    = calc.Text("Day, all round")
+	drawLit   = calc.Text("Twilight until sunrise")
+)
+
+// The frame of the strip.
+const (
+	left, wide   = 10.0, figure.ChartWidth - 20
+	skyTop, tall = 28.0, 40.0
+	workTop      = skyTop + tall
+	workTall     = 18.0
+	line         = 22.0
+)
+
+type strip struct {
+	nodes []figure.Node
+	y     float64
+}
+
+// band fills a stretch of the strip; what passes midnight goes on at the
+// other end.
+func (s *strip) band(role figure.Role, top, high, from, to float64) {
+	for _, shift := range []float64{-1440, 0, 1440} {
+		a, b := math.Max(0, from+shift), math.Min(1440, to+shift)
+		if b > a {
+			s.nodes = append(s.nodes, figure.Rect(role, figure.Point{X: left + a*wide/1440, Y: top}, (b-a)*wide/1440, high))
+		}
+	}
+}
+
+func (s *strip) key(role figure.Role, text string) {
+	s.y += line
+	s.nodes = append(s.nodes, figure.Rect(role, figure.Point{X: left, Y: s.y - 12}, 14, 14),
+		figure.Text(figure.Label, figure.Point{X: left + 22, Y: s.y}, figure.Start, text))
+}
+
+func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	out := res.Out
+	s := &strip{y: workTop + workTall + 24,
+		nodes: []figure.Node{figure.Text(figure.Label, figure.Point{X: left, Y: 18}, figure.Start, v.Say(drawHours))}}
+	s.sky(v, out)
+	if start, ok := readClock(in.Text("start")); ok {
+		end := start + in.Num("pour")/minuteInSI
+		s.band(figure.Ground, workTop, workTall, start, end)
+		s.band(figure.Foam, workTop, workTall, end, end+in.Num("after")/minuteInSI)
+		s.key(figure.Ground, v.Say(drawPour, between(clockText(start), clockText(end))...))
+		s.key(figure.Foam, v.Say(drawAfter, calc.Word("to", out.Text("finish"))))
+	}
+	hours(s)
+	rise, set := out.Text("sunrise"), out.Text("sunset")
+	if rise == "" {
+		rise, set = v.Say(drawNever), v.Say(drawNever)
+	}
+	return figure.Drawing{Width: figure.ChartWidth, Height: s.y + 12, Title: v.Say(drawTitle), Nodes: s.nodes,
+		Desc: v.Say(drawDesc, calc.Word("rise", rise), calc.Word("set", set),
+			calc.Word("length", quantity.Format(out.Num("day-length"), showSpan, v.Style)))}
+}
+
+func between(from, to string) []calc.Slot {
+	return []calc.Slot{calc.Word("from", from), calc.Word("to", to)}
+}
+
+// sky draws dark, twilight and day, one over the other, and the key of what
+// is there.
+func (s *strip) sky(v calc.Locale, out calc.Case) {
+	since := func(event string) float64 {
+		for _, row := range out.Rows("events") {
+			if row.Choice("event") == event {
+				return row.Num("since") / minuteInSI
+			}
+		}
+		return 0
+	}
+	s.band(figure.Steel, skyTop, tall, 0, 1440)
+	twilight, sky := out.Has("dawn"), out.Choice("sky")
+	switch {
+	case twilight:
+		s.band(figure.Concrete, skyTop, tall, since("dawn"), since("dusk"))
+	case sky == "usual":
+		s.band(figure.Concrete, skyTop, tall, 0, 1440)
+	}
+	switch sky {
+	case "usual":
+		s.band(figure.Opening, skyTop, tall, since("sunrise"), since("sunset"))
+		s.key(figure.Opening, v.Say(drawDay, between(out.Text("sunrise"), out.Text("sunset"))...))
+	case "up":
+		s.band(figure.Opening, skyTop, tall, 0, 1440)
+		s.key(figure.Opening, v.Say(drawUp))
+	}
+	switch {
+	case twilight:
+		s.key(figure.Concrete, v.Say(drawHalf, between(out.Text("dawn"), out.Text("dusk"))...))
+	case sky == "usual":
+		s.key(figure.Concrete, v.Say(drawLit))
+	}
+	if twilight || sky == "down" {
+		s.key(figure.Steel, v.Say(drawNight))
+	}
+}
+
+// hours marks every third hour.
+func hours(s *strip) {
+	for h := 0; h <= 24; h += 3 {
+		x := left + float64(h)*wide/24
+		anchor := figure.Middle
+		switch h {
+		case 0:
+			anchor = figure.Start
+		case 24:
+			anchor = figure.End
+		}
+		s.nodes = append(s.nodes, figure.Segment(figure.Thin, figure.Point{X: x, Y: skyTop}, figure.Point{X: x, Y: workTop + workTall}),
+			figure.Text(figure.Label, figure.Point{X: x, Y: workTop + workTall + 18}, anchor, strconv.Itoa(h)))
+	}
+}

@@ -1,0 +1,175 @@
+// Package wallvolume computes the concrete of a wall form and the order for it. Every
+// volume stands in cubic yards and in cubic metres, whatever the reader's
+// units: one taken for the other is the dear mistake of ordering.
+package wallvolume
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/geometry"
+	"coursebook/calculators/quantity"
+)
+
+// Calculator computes the concrete of a wall form and the order for it. Every
+// volume stands in cubic yards and in cubic metres, whatever the reader's
+// units: one taken for the other is the dear mistake of ordering.
+var Calculator = &calc.Calculator{
+	ID:       "wall-volume",
+	Title:    calc.Text("Wall volume and order"),
+	Purpose:  calc.Text("How much concrete the walls take, and what to order."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: formulas,
+	Sources:  sources,
+	Cautions: []calc.Caution{
+		{Level: calc.LevelNotice, Text: calc.Text("Say the unit with every order: yards or metres. Have the plant read it back.")},
+		{Level: calc.LevelNotice, Text: calc.Text("All openings are deducted, small ones too: bucks in foam forms are exact. Bars and ties are not deducted.")},
+		{Level: calc.LevelNotice, Text: calc.Text("Pump line and hopper are not in the volume. Add what the pump holds at the end, or cover it by waste.")},
+	},
+	Tables:  tables,
+	Compute: compute,
+	Draw:    draw,
+}
+
+var sources = []calc.Source{
+	{ID: "navedtra", Author: "US Navy", Title: "Engineering Aid, NAVEDTRA 14070", Where: "concrete take-off of figure 5-2",
+		Status: calc.Confirmed, Link: "https://engineeringtraining.tpub.com/14070/css/14070_103.htm"},
+	{ID: "lejeune", Author: "E. G. Le Jeune", Title: "Estimating Concrete Work II: foundation walls, Concrete Construction", Year: "1967",
+		Where: "lines A, B and basement", Status: calc.Confirmed, Link: "https://it.scribd.com/document/366969248/"},
+	{ID: "griffith", Author: "I. S. Griffith", Title: "Carpentry", Where: "concrete estimating", Status: calc.Confirmed,
+		Link: "https://chestofbooks.com/home-improvement/woodworking/Ira-S-Griffith/Carpentry/Concrete.html"},
+	{ID: "waste", Author: "Concrete Construction", Title: "Yield problems and waste allowance",
+		Where: "allowances by kind of work; textbooks run from 0 to 10 %", Status: calc.Confirmed,
+		Link: "https://www.concreteconstruction.net/how-to/yield-problems-and-waste-allowance_o"},
+	{ID: "loads", Author: "Ready-mix producer's guide", Title: "Calculating truck requirements", Where: "number of loads",
+		Status: calc.Confirmed, Link: "http://www.lafarge-na.com/wps/portal/na/en/3_A_11_1-Calculating_Truck_Requirements"},
+	{ID: "sp811", Author: "NIST", Title: "Guide for the Use of the International System of Units, SP 811", Year: "2008",
+		Where: "appendix B, units of volume", Status: calc.Memory, Link: "https://www.nist.gov/pml/special-publication-811"},
+	{ID: "geometry", Author: "", Title: "Corner rule for right angles, chord and rise of an arc", Where: "derived; handbook relations from memory",
+		Status: calc.Memory},
+	{ID: "practice", Title: "Order steps, truck sizes, deducting every opening in foam forms", Status: calc.CommonPractice},
+}
+
+var tables = []calc.Table{
+	{
+		ID:    "yards",
+		Title: calc.Text("Cubic yards in 10 ft (3.05 m) of wall"),
+		Note:  tableNote,
+		Out:   "net-yd", Set: tableSet("10 ft"), Down: tableCore, Across: tableHeight,
+	},
+	{
+		ID:    "metres",
+		Title: calc.Text("Cubic metres in 10 m (32' 10\") of wall"),
+		Note:  tableNote,
+		Out:   "net-m", Set: tableSet("10 m"), Down: tableCore, Across: tableHeight,
+	},
+}
+
+var (
+	tableNote   = calc.Text("Net, along the centre line, by core thickness and height. No waste, no openings.")
+	tableCore   = calc.Axis{Path: "core", US: []string{"4 in", "6 in", "8 in", "10 in", "12 in"}, Metric: []string{"100 mm", "150 mm", "200 mm", "250 mm", "300 mm"}}
+	tableHeight = calc.Axis{Path: "runs.1.height", US: []string{"4 ft", "8 ft", "9 ft", "10 ft", "12 ft"}, Metric: []string{"1.2 m", "2.4 m", "2.7 m", "3 m", "3.6 m"}}
+)
+
+// tableSet is a bare piece of wall, measured along its middle.
+func tableSet(length string) []calc.Entry {
+	return []calc.Entry{{Path: "measured", Text: "centre"}, {Path: "runs.1.length", Text: length}, {Path: "openings", Text: ""}, {Path: "block-outs", Text: ""}}
+}
+
+var formulas = []*calc.Formula{
+	geometry.CentreLineFormula, geometry.WallsVolumeFormula, geometry.PrismFormula, geometry.ChordRadiusFormula, geometry.ChordAngleFormula, geometry.CentreRadiusFormula, geometry.ArcLengthFormula, geometry.ArcVolumeFormula,
+	geometry.NetVolumeFormula, geometry.WithWasteFormula, geometry.InCubicYardsFormula, geometry.OrderYardsFormula, geometry.OrderMetresFormula, geometry.LoadsFormula, geometry.LastLoadFormula, geometry.ExtraFormula,
+}
+
+// computeOrder turns the net volume into an order, loads, and a check of the
+// order the reader has in hand.
+func computeOrder(r *calc.Recorder, in calc.Case, net float64) {
+	need := r.Use(geometry.WithWasteFormula, net, in.Num("waste"))
+	order, truck := plantOrder(r, in, need)
+	loads := r.Use(geometry.LoadsFormula, order, truck)
+	last := geometry.LastLoadFormula.Value(order, loads, truck)
+	geometry.PutVolume(r, "with-waste", need)
+	geometry.PutVolume(r, "order", order)
+	geometry.PutVolume(r, "last-load", last)
+	r.Put("loads", loads)
+	r.Put("extra", geometry.ExtraFormula.Value(order, net))
+	if loads > 1 && last < smallShare*truck {
+		r.Note(calc.LevelNotice, calc.At(truckField(in)), smallLast, calc.Amount("load", last, showOf(in.Choice("sold-in"))))
+	}
+	if in.Has("order") {
+		checkOrder(r, in, order, need)
+	}
+}
+
+// plantOrder rounds up in the unit the plant sells in. Both volumes are SI.
+func plantOrder(r *calc.Recorder, in calc.Case, need float64) (order, truck float64) {
+	if in.Choice("sold-in") == "m3" {
+		return r.Use(geometry.OrderMetresFormula, need, in.Num("step-m")), in.Num("truck-m")
+	}
+	r.Use(geometry.InCubicYardsFormula, need)
+	return r.Use(geometry.OrderYardsFormula, need, in.Num("step-yd")), in.Num("truck-yd")
+}
+
+func truckField(in calc.Case) string {
+	if in.Choice("sold-in") == "m3" {
+		return "truck-m"
+	}
+	return "truck-yd"
+}
+
+func showOf(unit string) *quantity.Display {
+	if unit == "m3" {
+		return inMetres
+	}
+	return inYards
+}
+
+// checkOrder compares the typed order with the computed one. A number that
+// fits in the other unit is said plainly to do so.
+func checkOrder(r *calc.Recorder, in calc.Case, order, need float64) {
+	unit, other := in.Choice("order-unit"), "m3"
+	if unit == "m3" {
+		other = "yd3"
+	}
+	own, swapped := showOf(unit), showOf(other)
+	typed := calc.SI(in.Num("order"), own.US.Unit)
+	geometry.PutVolume(r, "difference", typed-order)
+	mistaken := calc.SI(in.Num("order"), swapped.US.Unit)
+	switch {
+	case !far(typed, order) && calc.Over(need, typed):
+		r.Note(calc.LevelNotice, calc.At("order"), runsShort, calc.Amount("typed", typed, own), calc.Amount("need", need, own))
+	case !far(typed, order):
+	case !far(mistaken, order):
+		r.Note(calc.LevelAsk, calc.At("order-unit"), otherUnit, calc.Amount("typed", typed, own), calc.Amount("right", order, swapped))
+	default:
+		r.Note(calc.LevelAsk, calc.At("order"), farOff, calc.Amount("typed", typed, own), calc.Amount("right", order, own))
+	}
+}
+
+// far tells whether two volumes differ by more than farShare of the computed.
+func far(typed, computed float64) bool {
+	return math.Abs(typed-computed) > farShare*computed*(1+1e-9)
+}
+
+// The IDs of a volume in both units end in -yd and -m.
+var outputs = []calc.Field{
+	{ID: "order-yd", Label: calc.Text("Order in cubic yards"), Display: &displays.CubicYardsUp, Lead: true},
+	{ID: "order-m", Label: calc.Text("Order in cubic metres"), Display: &displays.CubicMetresUp, Lead: true},
+	{ID: "loads", Label: calc.Text("Truck loads"), Display: &displays.Count, Exact: true, Lead: true},
+	{ID: "last-load-yd", Label: calc.Text("Last load, yd³"), Display: inYards},
+	{ID: "last-load-m", Label: calc.Text("Last load, m³"), Display: inMetres},
+	{ID: "walls-yd", Label: calc.Text("Walls without holes, yd³"), Display: inYards},
+	{ID: "walls-m", Label: calc.Text("Walls without holes, m³"), Display: inMetres},
+	{ID: "holes-yd", Label: calc.Text("Openings deducted, yd³"), Display: inYards},
+	{ID: "holes-m", Label: calc.Text("Openings deducted, m³"), Display: inMetres},
+	{ID: "net-yd", Label: calc.Text("Net volume, yd³"), Display: inYards},
+	{ID: "net-m", Label: calc.Text("Net volume, m³"), Display: inMetres},
+	{ID: "with-waste-yd", Label: calc.Text("With waste, yd³"), Display: inYards},
+	{ID: "with-waste-m", Label: calc.Text("With waste, m³"), Display: inMetres},
+	{ID: "extra", Label: calc.Text("Order over net volume"), Display: &geometry.ExtraShow},
+	{ID: "length", Label: calc.Text("Length along the middle"), Display: &displays.Wall},
+	{ID: "difference-yd", Label: calc.Text("Your order less this, yd³"), Display: inYards},
+	{ID: "difference-m", Label: calc.Text("Your order less this, m³"), Display: inMetres},
+}

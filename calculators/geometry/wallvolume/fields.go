@@ -1,0 +1,131 @@
+package wallvolume
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/geometry"
+	"coursebook/calculators/quantity"
+)
+
+// The ways a wall's size is written.
+var (
+	decimal = &quantity.Display{Dim: quantity.Number}
+
+	// Volumes keep their unit for every reader. A hundredth is finer than any
+	// order, but lets a hand see why 26.52 was rounded up to 27.
+	inYards  = &displays.CubicYards
+	inMetres = &displays.CubicMetres
+)
+
+// howMany labels every count of equal pieces.
+const howMany = calc.Text("How many")
+
+// The reasons of the limits.
+var (
+	no         = calc.Text("A wall without size takes no concrete.")
+	oneJob     = calc.Text("Split a job of this size into parts.")
+	oneStorey  = calc.Text("Work out each storey by itself.")
+	thinCore   = calc.Text("No core this thin can be filled and vibrated.")
+	thickCore  = calc.Text("No foam form for walls is this thick. Check the unit.")
+	oneAtLeast = calc.Text("Leave the row out instead.")
+	manyAlike  = calc.Text("Check the count.")
+	noCorner   = calc.Text("A count is never below zero.")
+	noWaste    = calc.Text("Waste never makes concrete.")
+	muchWaste  = calc.Text("Find the reason for so much waste, or fix the sizes.")
+	noStep     = calc.Text("No plant sells in steps this small.")
+	bigStep    = calc.Text("A step this big is a load, not a step.")
+	noTruck    = calc.Text("No truck mixer is this small.")
+	bigTruck   = calc.Text("No truck mixer carries this much. Check the unit.")
+	noOrder    = calc.Text("Leave it empty if nothing is ordered yet.")
+	bigOrder   = calc.Text("Check the number.")
+	noCurve    = calc.Text("A curve needs a size above zero.")
+	fullCircle = calc.Text("A full circle has 360°.")
+)
+
+var runCols = []calc.Field{
+	{ID: "length", Label: calc.Text("Length"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: oneJob}},
+	{ID: "height", Label: calc.Text("Height"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
+	{ID: "count", Label: howMany, Display: &displays.Count, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
+	{ID: "name", Label: calc.Text("Name"), Kind: calc.FreeText, Optional: true, MaxLen: 40},
+}
+
+var openingCols = []calc.Field{
+	{ID: "width", Label: calc.Text("Width"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 200, Unit: "ft", Why: oneJob}},
+	{ID: "height", Label: calc.Text("Height"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
+	{ID: "count", Label: howMany, Display: &displays.Count, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
+}
+
+var blockOutCols = []calc.Field{
+	{ID: "width", Label: calc.Text("Width"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 200, Unit: "ft", Why: oneJob}},
+	{ID: "height", Label: calc.Text("Height"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
+	{ID: "depth", Label: calc.Text("Depth into the core"), Display: &displays.Part, Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 4, Unit: "ft", Why: oneJob}},
+	{ID: "count", Label: howMany, Display: &displays.Count, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
+}
+
+func curved(c calc.Case) bool { return c.Flag("curve") }
+
+func byRadius(c calc.Case) bool { return curved(c) && c.Choice("curve-by") == "radius" }
+
+func byChord(c calc.Case) bool { return curved(c) && c.Choice("curve-by") == "chord" }
+
+func onFace(c calc.Case) bool { return c.Choice("measured") != "centre" }
+
+func hasOrder(c calc.Case) bool { return c.Has("order") }
+
+var inputs = []calc.Field{
+	{ID: "measured", Label: calc.Text("Lengths are taken along"), Kind: calc.Choice, Usual: "outside",
+		Help: calc.Text("Faces of the core, not of the foam."),
+		Options: []calc.Option{
+			{ID: "outside", Label: calc.Text("outside face of core")},
+			{ID: "centre", Label: calc.Text("centre line")},
+			{ID: "inside", Label: calc.Text("inside face of core")},
+		}},
+	{ID: "core", Label: calc.Text("Core thickness"), Display: &displays.Part, Usual: "8 in",
+		Help: calc.Text("Concrete only, without the foam."),
+		Min:  &calc.Limit{At: 2, Unit: "in", Why: thinCore}, Max: &calc.Limit{At: 36, Unit: "in", Why: thickCore}},
+	{ID: "runs", Label: calc.Text("Straight walls"), Kind: calc.Rows, Cols: runCols, MaxRows: 40,
+		Help:  calc.Text("One row for each length or height."),
+		Usual: "40 ft | 8 ft | 2 | Front, back; 28 ft | 8 ft | 2 | Sides"},
+	{ID: "outside-corners", Label: calc.Text("Outside corners"), Help: calc.Text("Corners that point out, in all walls together."), Display: &displays.Count, Whole: true, When: onFace, Usual: "4", Min: &calc.Limit{Why: noCorner}, Max: &calc.Limit{At: 200, Why: manyAlike}},
+	{ID: "inside-corners", Label: calc.Text("Inside corners"), Help: calc.Text("Corners that point in. A closed plan has four fewer of them."), Display: &displays.Count, Whole: true, When: onFace, Usual: "0", Min: &calc.Limit{Why: noCorner}, Max: &calc.Limit{At: 200, Why: manyAlike}},
+	{ID: "openings", Label: calc.Text("Openings"), Kind: calc.Rows, Cols: openingCols, MaxRows: 40,
+		Help:  calc.Text("Size of the hole in the concrete: outside of the buck."),
+		Usual: "38 in | 82 in | 1; 36 in | 24 in | 4"},
+	{ID: "block-outs", Label: calc.Text("Block-outs"), Kind: calc.Rows, Cols: blockOutCols, MaxRows: 40,
+		Help:  calc.Text("Beam pockets, ledges, sleeves: what does not go right through."),
+		Usual: "8 in | 10 in | 4 in | 2"},
+
+	// a curved wall
+	{ID: "curve", Label: calc.Text("Add a curved wall"), Kind: calc.Flag, Usual: "no"},
+	{ID: "curve-by", Label: calc.Text("Curve is given by"), Kind: calc.Choice, Usual: "radius", When: curved,
+		Options: []calc.Option{
+			{ID: "radius", Label: calc.Text("radius and angle")},
+			{ID: "chord", Label: calc.Text("chord and rise")},
+		}},
+	{ID: "curve-at", Label: calc.Text("Curve is measured at"), Kind: calc.Choice, Usual: "outside", When: curved,
+		Options: []calc.Option{
+			{ID: "outside", Label: calc.Text("outside face of core")},
+			{ID: "centre", Label: calc.Text("centre line")},
+		}},
+	{ID: "curve-radius", Label: calc.Text("Radius"), Display: &displays.Wall, When: byRadius, Usual: "15 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
+	{ID: "curve-angle", Label: calc.Text("Angle of the curve"), Display: &displays.Degrees, When: byRadius,
+		Help: calc.Text("How far the wall turns: 90° is a quarter circle."),
+		Min:  &calc.Limit{At: 0, Unit: "°", Open: true, Why: noCurve}, Max: &calc.Limit{At: 360, Unit: "°", Why: fullCircle}, Usual: "90 °"},
+	{ID: "curve-chord", Label: calc.Text("Chord"), Help: calc.Text("Straight from end to end of the curve."), Display: &displays.Wall, When: byChord, Usual: "12 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
+	{ID: "curve-rise", Label: calc.Text("Rise"), Help: calc.Text("From the middle of the chord to the curve."), Display: &displays.Wall, When: byChord, Usual: "2 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
+	{ID: "curve-height", Label: calc.Text("Height of the curve"), Display: &displays.Wall, When: curved, Usual: "8 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
+
+	// the order
+	{ID: "waste", Label: calc.Text("Waste and spill"), Display: &geometry.WasteShow, Usual: "5 %",
+		Help: calc.Text("Books say 0 to 10 %. Use what your own jobs show."),
+		Min:  &calc.Limit{At: 0, Unit: "%", Why: noWaste}, Max: &calc.Limit{At: 25, Unit: "%", Why: muchWaste}},
+	{ID: "sold-in", Label: calc.Text("The plant sells in"), Kind: calc.Choice, Usual: "yd3", Options: geometry.VolumeUnits},
+	{ID: "step-yd", Label: calc.Text("Order step in yd³"), Display: inYards, When: geometry.SoldInYd, Usual: "0.5 yd³", Min: &calc.Limit{At: 0.05, Unit: "yd³", Why: noStep}, Max: &calc.Limit{At: 5, Unit: "yd³", Why: bigStep}},
+	{ID: "step-m", Label: calc.Text("Order step in m³"), Display: inMetres, When: geometry.SoldInM, Usual: "0.5 m³", Min: &calc.Limit{At: 0.05, Unit: "m³", Why: noStep}, Max: &calc.Limit{At: 5, Unit: "m³", Why: bigStep}},
+	{ID: "truck-yd", Label: calc.Text("Truck carries, in yd³"), Display: inYards, When: geometry.SoldInYd, Usual: "10 yd³", Min: &calc.Limit{At: 1, Unit: "yd³", Why: noTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: bigTruck}},
+	{ID: "truck-m", Label: calc.Text("Truck carries, in m³"), Display: inMetres, When: geometry.SoldInM, Usual: "8 m³", Min: &calc.Limit{At: 1, Unit: "m³", Why: noTruck}, Max: &calc.Limit{At: 13, Unit: "m³", Why: bigTruck}},
+	{ID: "order", Label: calc.Text("Your order, if you have one"), Display: decimal, Optional: true,
+		Help: calc.Text("The number alone, as you would say it on the phone."),
+		Min:  &calc.Limit{At: 0, Open: true, Why: noOrder}, Max: &calc.Limit{At: 5000, Why: bigOrder}},
+	{ID: "order-unit", Label: calc.Text("Your order is in"), Kind: calc.Choice, Usual: "yd3", Options: geometry.VolumeUnits, When: hasOrder},
+}

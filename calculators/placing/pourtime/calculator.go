@@ -1,0 +1,104 @@
+// Package pourtime tells how long a pour takes, when it ends by the clock, when it
+// must start at the latest, and what it costs in crew hours.
+package pourtime
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/placing"
+	"coursebook/calculators/quantity"
+)
+
+// Calculator tells how long a pour takes, when it ends by the clock, when it
+// must start at the latest, and what it costs in crew hours.
+var Calculator = &calc.Calculator{
+	ID:       "pour-time",
+	Title:    calc.Text("Pour time and crew hours"),
+	Purpose:  calc.Text("How long the pour takes, when it ends by the clock, and how many crew hours it needs."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: []*calc.Formula{placing.PumpingFormula, placing.ShiftFormula, placing.WholeHoursFormula, placing.CrewHoursFormula, placing.FinishFormula, placing.LatestStartFormula},
+	Sources: []calc.Source{
+		{ID: "step17", Author: "US Army Engineer School", Title: "Concrete Engineering", Edition: "EN5466, ed. A", Year: "1992", Where: "step 17: time is height over rise",
+			Status: calc.Confirmed, Link: "https://armyengineer.tpub.com/EN5466A/EN5466A0078.htm"},
+		{ID: "en5151", Author: "US Army Engineer School", Title: "Design Forms for a Concrete Wall", Edition: "Subcourse EN5151", Where: "steps 14 to 17: placing time up to the whole hour",
+			Status: calc.Confirmed, Link: "http://armyengineer.tpub.com/EN5151/Figure-2-Double-Wales-On-An-8-Foot-Wall-Form-24.htm"},
+		{ID: "practice", Title: "Set-up, clean-up and standing time as crews plan them; a warning above ten hours", Status: calc.CommonPractice},
+	},
+	Cautions: []calc.Caution{
+		{Level: calc.LevelNotice, Text: calc.Text("It is a plan, not a promise. A blocked line or a late truck takes half an hour at once.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Do not speed up the pump to save the clock. The form maker and the engineer set the rate, and the end hose hurts tired people.")},
+	},
+	Tables: []calc.Table{{
+		ID: "pumping", Title: calc.Text("Hours from first to last concrete, by volume and pump rate"),
+		Note:   calc.Text("With the pump running 70% of the time. Set-up and clean-up come on top."),
+		Out:    "pumping",
+		Down:   calc.Axis{Path: "volume", US: []string{"10", "20", "30", "40", "60"}, Metric: []string{"8", "15", "25", "30", "45"}},
+		Across: calc.Axis{Path: "rate", US: []string{"8", "12", "16", "20", "30"}, Metric: []string{"6", "9", "12", "15", "20"}},
+	}},
+	Compute: compute,
+	Draw:    draw,
+}
+
+// How quantities are written here. Time that is needed is rounded up, time
+// that is left down, and so are a rate or a length that must not be exceeded.
+var (
+	wholeHours = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 1}}
+	clockHour  = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.05}}
+)
+
+// Reasons of limits that several calculators here share.
+const (
+	whyClock = calc.Text("The clock runs from 0 to 24 h.")
+	whyDay   = calc.Text("This is longer than a working day.")
+)
+
+const (
+	labelSetUp   = calc.Text("Set-up and priming")
+	labelCleanUp = calc.Text("Clean-up")
+	labelPumping = calc.Text("First to last concrete")
+)
+
+var inputs = []calc.Field{
+	{ID: "volume", Display: &displays.Volume, Usual: "27 yd³", Label: calc.Text("Volume to place"),
+		Min: &calc.Limit{Unit: "yd³", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "yd³", Why: displays.OneJob}},
+	{ID: "rate", Display: &displays.PumpRate, Usual: "12 yd³/h", Label: calc.Text("Pump rate while it runs"),
+		Min: &calc.Limit{At: 0.5, Unit: "yd³/h", Why: placing.WhyPump}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: placing.WhyPump}},
+	{ID: "moving", Display: &displays.Percent, Usual: "70 %", Label: calc.Text("Time the pump runs"),
+		Help: calc.Text("The rest goes to trucks, moving the hose and repairs."),
+		Min:  &calc.Limit{At: 5, Unit: "%", Why: placing.WhyStill}, Max: &calc.Limit{At: 100, Unit: "%", Why: placing.WhyAll}},
+	{ID: "set-up", Display: &displays.Minutes, Usual: "45 min", Label: labelSetUp,
+		Help: calc.Text("From the crew's start to the first concrete in the wall."),
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 12, Unit: "h", Why: whyDay}},
+	{ID: "clean-up", Display: &displays.Minutes, Usual: "60 min", Label: labelCleanUp,
+		Help: calc.Text("Pump, tools, spills, and the last check of line and plumb."),
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 12, Unit: "h", Why: whyDay}},
+	{ID: "crew", Display: &displays.Count, Whole: true, Usual: "5", Label: calc.Text("People in the crew"),
+		Min: &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 100, Why: displays.CheckCount}},
+	{ID: "start", Display: &clockHour, Usual: "7 h", Label: calc.Text("Crew starts at"),
+		Help: calc.Text("Hours of the day: 7 is 7:00, 13.5 is half past one."),
+		Min:  &calc.Limit{At: 0, Unit: "h", Why: whyClock}, Max: &calc.Limit{At: 24, Unit: "h", Why: whyClock}},
+	{ID: "before", Display: &clockHour, Usual: "15 h", Optional: true, Label: calc.Text("Done by"),
+		Help: calc.Text("When all must be clean: dark, rain, the plant closes."),
+		Min:  &calc.Limit{At: 0, Unit: "h", Why: whyClock}, Max: &calc.Limit{At: 24, Unit: "h", Why: whyClock}},
+}
+
+var outputs = []calc.Field{
+	{ID: "pumping", Display: &placing.HoursUp, Lead: true, Label: labelPumping},
+	{ID: "total", Display: &placing.HoursUp, Lead: true, Label: calc.Text("All in, with clean-up")},
+	{ID: "crew-hours", Display: &placing.HoursUp, Lead: true, Label: calc.Text("Crew hours")},
+	{ID: "booked", Display: &wholeHours, Exact: true, Label: calc.Text("Pump hours to book"),
+		Help: calc.Text("First to last concrete, up to the whole hour.")},
+	{ID: "standing", Display: &placing.MinutesUp, Label: calc.Text("Time the pump stands")},
+	{ID: "clock", Kind: calc.Rows, Label: calc.Text("By the clock"), Cols: []calc.Field{
+		{ID: "event", Kind: calc.Choice, Label: calc.Text("What"), Options: []calc.Option{
+			{ID: "start", Label: calc.Text("Crew starts")},
+			{ID: "first", Label: calc.Text("First concrete")},
+			{ID: "last", Label: calc.Text("Last concrete")},
+			{ID: "finish", Label: calc.Text("Clean and done")},
+			{ID: "latest", Label: calc.Text("Latest start")},
+		}},
+		{ID: "hour", Display: &displays.Count, Exact: true, Label: calc.Text("Hour")},
+		{ID: "minute", Display: &displays.Count, Exact: true, Label: calc.Text("Minute")},
+	}},
+}

@@ -1,0 +1,83 @@
+package pourtime
+
+import (
+	"math"
+	"strconv"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/placing"
+)
+
+const (
+	noteClock    = calc.Text("First concrete at {first}, last at {last}, clean and done at {finish}.")
+	noteOverrun  = calc.Text("Done at {finish}, after {before}. Start by {latest}, or place less today.")
+	noteMidnight = calc.Text("The pour runs past midnight. Split it at a planned joint.")
+	noteDayPrior = calc.Text("The latest start falls on the day before. The pour does not fit into one day.")
+	noteLong     = calc.Text("Over {limit} on site. Tired people get hurt: plan relief, or split the pour.")
+	noteSmooth   = calc.Text("Hardly a pour runs over 90% of the time. Is that what your own jobs show?")
+)
+
+const longDay = 10 * 3600 // s on site after which people tire
+
+func compute(r *calc.Recorder, in calc.Case) {
+	setUp, start := in.Num("set-up"), in.Num("start")
+	pumping := r.Use(placing.PumpingFormula, in.Num("volume"), in.Num("rate"), in.Num("moving"))
+	total := r.Use(placing.ShiftFormula, setUp, pumping, in.Num("clean-up"))
+	r.Put("pumping", pumping)
+	r.Put("total", total)
+	r.Put("booked", r.Use(placing.WholeHoursFormula, pumping))
+	r.Put("crew-hours", r.Use(placing.CrewHoursFormula, in.Num("crew"), total))
+	r.Put("standing", pumping-float64(pumping*in.Num("moving")))
+	finish := r.Use(placing.FinishFormula, start, total)
+	first := start + setUp
+	rows := []calc.Case{moment(r, "start", start), moment(r, "first", first), moment(r, "last", first+pumping), moment(r, "finish", finish)}
+	r.Note(calc.LevelNotice, calc.At("start"), noteClock, calc.Word("first", clock(first)), calc.Word("last", clock(first+pumping)), calc.Word("finish", clock(finish)))
+	if in.Has("before") {
+		before := in.Num("before")
+		latest := r.Use(placing.LatestStartFormula, before, total)
+		rows = append(rows, moment(r, "latest", whole(latest)))
+		sayLatest(r, finish, before, latest)
+	}
+	r.PutRows("clock", rows)
+	if calc.Over(finish, 24*3600) {
+		r.Note(calc.LevelNotice, calc.At("start"), noteMidnight)
+	}
+	if calc.Over(total, longDay) {
+		r.Note(calc.LevelCaution, calc.At("volume"), noteLong, calc.Amount("limit", longDay, &wholeHours))
+	}
+	if calc.Over(in.Num("moving"), 0.9) {
+		r.Note(calc.LevelAsk, calc.At("moving"), noteSmooth)
+	}
+}
+
+func sayLatest(r *calc.Recorder, finish, before, latest float64) {
+	switch {
+	case latest < -calc.Slack:
+		r.Note(calc.LevelNotice, calc.At("before"), noteDayPrior)
+	case calc.Over(finish, before):
+		r.Note(calc.LevelNotice, calc.At("before"), noteOverrun, calc.Word("finish", clock(finish)),
+			calc.Word("before", clock(before)), calc.Word("latest", clock(whole(latest))))
+	}
+}
+
+// whole cuts a latest start down to the minute, so that it is not late.
+func whole(s float64) float64 { return math.Floor(s/60+1e-6) * 60 }
+
+// hourMinute is a time of day on the 24-hour clock, up to the next minute.
+func hourMinute(s float64) (hour, minute int) {
+	const day = 24 * 60
+	m := ((int(math.Ceil(s/60-1e-6)) % day) + day) % day
+	return m / 60, m % 60
+}
+
+// clock writes a time of day: 13:05.
+func clock(s float64) string {
+	hour, minute := hourMinute(s)
+	return strconv.Itoa(hour) + ":" + strconv.Itoa(minute/10) + strconv.Itoa(minute%10)
+}
+
+func moment(r *calc.Recorder, event string, s float64) calc.Case {
+	hour, minute := hourMinute(s)
+	return r.NewRow("clock").With("event", calc.ChoiceOf(event)).
+		With("hour", calc.Num(float64(hour))).With("minute", calc.Num(float64(minute)))
+}

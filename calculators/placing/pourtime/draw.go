@@ -1,0 +1,38 @@
+package pourtime
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/placing"
+)
+
+const (
+	drawDay  = calc.Text("The day of the pour")
+	drawSpan = calc.Text("{from} to {to}")
+)
+
+func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	at := in.Num("start")
+	var bars []figure.Bar
+	desc := ""
+	for _, part := range []struct {
+		name calc.Text
+		role figure.Role
+		time float64
+	}{
+		{labelSetUp, figure.Foam, in.Num("set-up")},
+		{labelPumping, figure.Concrete, res.Out.Num("pumping")},
+		{labelCleanUp, figure.Foam, in.Num("clean-up")},
+	} {
+		span := v.Say(drawSpan, calc.Word("from", clock(at)), calc.Word("to", clock(at+part.time)))
+		bars = append(bars, figure.Bar{Role: part.role, Name: v.Say(part.name), Text: span, Size: part.time})
+		desc += v.Say(part.name) + ", " + placing.Write(v, part.time, &displays.Minutes) + ", " + span + ". "
+		at += part.time
+	}
+	nodes, foot := figure.Bars(0, bars, 0)
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawDay), Desc: desc, Nodes: nodes}
+}

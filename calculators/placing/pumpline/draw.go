@@ -1,0 +1,38 @@
+package pumpline
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/placing"
+)
+
+const (
+	drawHeld   = calc.Text("What line and hopper hold")
+	drawHeldIn = calc.Text("Line and hose hold {line}, with the hopper {held}. The hanging hose weighs {mass} filled.")
+	drawPiece  = calc.Text("{bore} × {length}")
+	drawHopper = calc.Text("Hopper")
+	drawBoth   = calc.Text("{yd} · {m}")
+)
+
+func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	var bars []figure.Bar
+	for _, row := range in.Rows("lines") {
+		size := placing.LineVolumeFormula.Value(row.Num("bore"), row.Num("length"))
+		name := v.Say(drawPiece, calc.Amount("bore", row.Num("bore"), &displays.Part), calc.Amount("length", row.Num("length"), &displays.Height))
+		bars = append(bars, figure.Bar{Role: figure.Concrete, Name: name, Text: both(v, size), Size: size})
+	}
+	bars = append(bars, figure.Bar{Role: figure.Foam, Name: v.Say(drawHopper), Text: both(v, in.Num("hopper")), Size: in.Num("hopper")})
+	nodes, foot := figure.Bars(0, bars, 0)
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawHeld), Nodes: nodes,
+		Desc: v.Say(drawHeldIn, calc.Word("line", both(v, res.Out.Num("line-yd"))), calc.Word("held", both(v, res.Out.Num("held-yd"))),
+			calc.Amount("mass", res.Out.Num("hanging-mass"), &displays.MassUp))}
+}
+
+// both writes a volume in cubic yards and in cubic metres.
+func both(v calc.Locale, si float64) string {
+	return v.Say(drawBoth, calc.Amount("yd", si, &displays.CubicYards), calc.Amount("m", si, &displays.CubicMetres))
+}

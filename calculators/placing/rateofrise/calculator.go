@@ -1,0 +1,125 @@
+// Package rateofrise tells how fast the wall rises, at the hose and on average, and
+// whether the hose comes round again before the lift below stiffens.
+package rateofrise
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/placing"
+)
+
+// Calculator tells how fast the wall rises, at the hose and on average, and
+// whether the hose comes round again before the lift below stiffens.
+var Calculator = &calc.Calculator{
+	ID:       "rate-of-rise",
+	Title:    calc.Text("Rate of rise and coming round"),
+	Purpose:  calc.Text("Shows how fast the wall rises, and if the hose comes round before the lift below stiffens."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: []*calc.Formula{placing.RiseFormula, placing.FlowFormula, placing.LiftTimeFormula, placing.AgeOnReturnFormula, placing.LongestLoopFormula, placing.LiftsFormula},
+	Sources:  sources,
+	Cautions: []calc.Caution{
+		{Level: calc.LevelWarning, Text: calc.Text("A form that opens buries and crushes. Stand clear of the wall below the hose. Stop at the first bulge or crack.")},
+		{Level: calc.LevelWarning, Text: calc.Text("The form maker's data, the engineer and the local code set the lift and the rise. This page does not.")},
+		{Level: calc.LevelNotice, Text: calc.Text("No document gives one setting time. Heat, wind and mix change it. The vibrator test has the last word.")},
+	},
+	Tables:  tables,
+	Compute: compute,
+	Draw:    draw,
+}
+
+const (
+	inTime  = "in-time"
+	tooLate = "late"
+	single  = "single"
+)
+
+const (
+	labelAge    = calc.Text("Batch to end of discharge")
+	labelLoop   = calc.Text("Time for one lift round")
+	labelWindow = calc.Text("Setting window from batching")
+	labelReturn = calc.Text("Age when the hose is back")
+	whyWall     = calc.Text("Foam walls lie well inside. Check the unit.")
+	whyWindow   = calc.Text("Concrete for walls stiffens between these times.")
+	whyRise     = calc.Text("No wall is filled at this rate. Check the unit.")
+)
+
+var inputs = []calc.Field{
+	{ID: "length", Display: &displays.Height, Usual: "140 ft", Label: calc.Text("Length of the loop"),
+		Help: calc.Text("All walls the hose goes round in one pass, by the centre line."),
+		Min:  &calc.Limit{At: 1, Unit: "ft", Why: whyWall}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
+	{ID: "core", Display: &displays.Part, Usual: "8 in", Label: calc.Text("Core thickness"),
+		Help: calc.Text("Concrete only, without the foam."),
+		Min:  &calc.Limit{At: 2, Unit: "in", Why: whyWall}, Max: &calc.Limit{At: 36, Unit: "in", Why: whyWall}},
+	{ID: "height", Display: &displays.Height, Usual: "8 ft", Label: calc.Text("Height placed today"),
+		Min: &calc.Limit{At: 1, Unit: "ft", Why: whyWall}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.Engineer, Source: "usbr"}},
+	{ID: "lift", Display: &displays.Height, Usual: "2' 8\"", Label: calc.Text("Depth of one lift"),
+		Help: calc.Text("From the form maker's guide."),
+		Min:  &calc.Limit{At: 0.5, Unit: "ft", Why: whyWall}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.CheckUnit}},
+	{ID: "stop", Display: &displays.Height, Usual: "6 ft", Label: calc.Text("Length filled at one stop"),
+		Help: calc.Text("What rises while the hose stands in one place."),
+		Min:  &calc.Limit{At: 0.5, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
+	{ID: "rate", Display: &displays.PumpRate, Usual: "12 yd³/h", Label: calc.Text("Pump rate while it runs"),
+		Min: &calc.Limit{At: 0.2, Unit: "yd³/h", Why: placing.WhyPump}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: placing.WhyPump}},
+	{ID: "moving", Display: &displays.Percent, Usual: "75 %", Label: calc.Text("Time the pump runs"),
+		Help: calc.Text("The rest goes to trucks, moving the hose and repairs."),
+		Min:  &calc.Limit{At: 5, Unit: "%", Why: placing.WhyStill}, Max: &calc.Limit{At: 100, Unit: "%", Why: placing.WhyAll}},
+	{ID: "age", Display: &displays.Minutes, Usual: "45 min", Label: labelAge,
+		Help: calc.Text("From the batch time on the ticket of the oldest concrete in place."),
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 300, Unit: "min", Why: whyWindow}},
+	{ID: "window", Display: &displays.Minutes, Usual: "120 min", Label: labelWindow,
+		Help: calc.Text("Ask the plant for this mix in this weather. Hot days shorten it."),
+		Min:  &calc.Limit{At: 20, Unit: "min", Why: whyWindow}, Max: &calc.Limit{At: 600, Unit: "min", Why: whyWindow}},
+	{ID: "wanted", Display: &displays.RiseTyped, Usual: "4 ft/h", Optional: true, Label: calc.Text("Rise you want"),
+		Help: calc.Text("Gives the pump rate that goes with it."),
+		Min:  &calc.Limit{At: 0.1, Unit: "ft/h", Why: whyRise}, Max: &calc.Limit{At: 100, Unit: "ft/h", Why: whyRise}},
+}
+
+var outputs = []calc.Field{
+	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The next lift"), Options: []calc.Option{
+		{ID: inTime, Label: calc.Text("Comes round in time")},
+		{ID: tooLate, Label: calc.Text("Too late: shorten the loop, retard, or plan a joint")},
+		{ID: single, Label: calc.Text("One lift only: nothing to come back to")},
+	}},
+	{ID: "rise-local", Display: &displays.Rise, Lead: true, Label: calc.Text("Rise where the hose stands")},
+	{ID: "rise-average", Display: &displays.Rise, Label: calc.Text("Average rise, whole loop"),
+		Help: calc.Text("With the pump running all the time.")},
+	{ID: "lifts", Display: &displays.Count, Exact: true, Label: calc.Text("Lifts for the height")},
+	{ID: "loop-time", Display: &placing.MinutesUp, Lead: true, Label: labelLoop,
+		Help: calc.Text("From a place to the same place again.")},
+	{ID: "stop-time", Display: &displays.Minutes, Label: calc.Text("Time at one stop, pump on")},
+	{ID: "pour-time", Display: &placing.HoursUp, Label: calc.Text("Time for the whole height")},
+	{ID: "return-age", Display: &placing.MinutesUp, Label: labelReturn},
+	{ID: "spare", Display: &displays.MinutesAtMost, Label: calc.Text("Time to spare"),
+		Help: calc.Text("Below zero: too late by so much.")},
+	{ID: "longest", Display: &displays.HeightAtMost, Label: calc.Text("Longest loop in time")},
+	{ID: "rate-average", Display: &displays.PumpRateAtMost, Label: calc.Text("Pump rate, whole loop"),
+		Help: calc.Text("For the rise you want, if all walls rose at once.")},
+	{ID: "rate-stop", Display: &displays.PumpRateAtMost, Label: calc.Text("Pump rate, one stop"),
+		Help: calc.Text("For the rise you want while the hose stands.")},
+}
+
+var sources = []calc.Source{
+	{ID: "army", Author: "US Army Engineer School", Title: "Design Forms for a Concrete Wall", Edition: "Subcourse EN5151", Where: "part C: rate of placing, plan area, whole hours", Status: calc.Confirmed},
+	{ID: "placing", Author: "US Army Engineer School", Title: "Concrete Engineering", Edition: "EN5466, ed. A", Year: "1992", Where: "placing page: 5 ft/h; step 17: time is height over rise",
+		Status: calc.Confirmed, Link: "https://armyengineer.tpub.com/EN5466A/EN5466A0119.htm"},
+	{ID: "navy", Author: "US Navy", Title: "Builder 3 & 2, NAVEDTRA 10648-G", Year: "1981", Where: "p. 7-37: 4 ft/h", Status: calc.Confirmed},
+	{ID: "aci", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Edition: "ACI 347R-14", Year: "2014", Where: "sec. 4.2.2.1: full fluid head above 15 ft/h", Status: calc.Memory},
+	{ID: "usbr", Author: "US Bureau of Reclamation", Title: "Concrete Manual", Edition: "8th ed.", Year: "1975", Where: "p. 270: walls up to 40 ft in one operation; p. 352: a running vibrator shows that no cold joint forms", Status: calc.Confirmed},
+	{ID: "joint", Author: "The Concrete Producer", Title: "How long before a cold joint?", Where: "no set time limit: the vibrator must still go in (ACI 309R-96)", Status: calc.Confirmed,
+		Link: "http://www.theconcreteproducer.com/associations/how-long-before-a-cold-joint-.aspx"},
+	{ID: "practice", Title: "Two hours from batching as a first guess; a quarter of an hour to spare; clock from the ticket", Status: calc.CommonPractice},
+}
+
+var tables = []calc.Table{
+	{ID: "average", Title: calc.Text("Average rise by loop and pump rate"),
+		Note: calc.Text("For a core of 8 in (203 mm). Where the hose stands the wall rises much faster."),
+		Out:  "rise-average", Set: []calc.Entry{{Path: "core", Text: "8 in"}},
+		Down:   calc.Axis{Path: "length", US: []string{"60 ft", "100 ft", "140 ft", "180 ft", "220 ft"}, Metric: []string{"20 m", "30 m", "40 m", "50 m", "60 m"}},
+		Across: calc.Axis{Path: "rate", US: []string{"8", "12", "16", "20", "30"}, Metric: []string{"6", "9", "12", "15", "20"}}},
+	{ID: "round", Title: calc.Text("Time to come round by loop and pump rate"),
+		Note: calc.Text("For an 8 in (203 mm) core and a lift of 2' 8\" (0.81 m), with the pump running three quarters of the time."),
+		Out:  "loop-time", Set: []calc.Entry{{Path: "core", Text: "8 in"}},
+		Down:   calc.Axis{Path: "length", US: []string{"60 ft", "100 ft", "140 ft", "180 ft", "220 ft"}, Metric: []string{"20 m", "30 m", "40 m", "50 m", "60 m"}},
+		Across: calc.Axis{Path: "rate", US: []string{"8", "12", "16", "20", "30"}, Metric: []string{"6", "9", "12", "15", "20"}}},
+}

@@ -1,0 +1,102 @@
+// Package truckspacing tells how many trucks keep the pump fed, how far apart they
+// come and how old the concrete is when the last of a truck is out.
+package truckspacing
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/placing"
+)
+
+// Calculator tells how many trucks keep the pump fed, how far apart they
+// come and how old the concrete is when the last of a truck is out.
+var Calculator = &calc.Calculator{
+	ID:       "truck-spacing",
+	Title:    calc.Text("Truck spacing"),
+	Purpose:  calc.Text("How many trucks keep the pump fed, how far apart they come, and how old the concrete gets."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: []*calc.Formula{placing.SpacingFormula, placing.CycleFormula, placing.LoadsFormula, placing.TrucksFormula, placing.AgeAtEndFormula, placing.PumpWaitFormula, placing.TruckWaitFormula},
+	Sources:  sources,
+	Cautions: []calc.Caution{
+		{Level: calc.LevelWarning, Text: calc.Text("A truck that backs up crushes. One guide in the driver's mirror, nobody between truck and pump.")},
+		{Level: calc.LevelNotice, Text: calc.Text("ASTM C94 once stopped discharge at 90 min or 300 drum turns. Since 2021 the purchaser or the plant states a limit. Read the ticket.")},
+		{Level: calc.LevelNotice, Text: calc.Text("The form maker and the engineer set the rise, and so the pump rate. More trucks must not push it up.")},
+	},
+	Tables:  tables,
+	Compute: compute,
+	Draw:    draw,
+}
+
+const (
+	fed     = "fed"
+	starved = "starved"
+)
+
+var inputs = []calc.Field{
+	{ID: "order", Display: &displays.Volume, Usual: "27 yd³", Label: calc.Text("Order"),
+		Min: &calc.Limit{Unit: "yd³", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "yd³", Why: displays.OneJob}},
+	{ID: "truck", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("Volume of one load"),
+		Min: &calc.Limit{At: 0.5, Unit: "yd³", Why: placing.WhyTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: placing.WhyTruck}},
+	{ID: "rate", Display: &displays.PumpRate, Usual: "18 yd³/h", Label: calc.Text("Pump rate, stops included"),
+		Help: calc.Text("What really leaves a truck in an hour, moving the hose included."),
+		Min:  &calc.Limit{At: 0.5, Unit: "yd³/h", Why: placing.WhyPump}, Max: &calc.Limit{At: 200, Unit: "yd³/h", Why: placing.WhyPump}},
+	{ID: "load", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("Loading at the plant"),
+		Min: &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: displays.CheckUnit}},
+	{ID: "check", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("Check and rinse there"),
+		Min: &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: displays.CheckUnit}},
+	{ID: "haul", Display: &displays.Minutes, Usual: "20 min", Label: calc.Text("Drive to the site"),
+		Min: &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 240, Unit: "min", Why: displays.CheckUnit}},
+	{ID: "wait", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("Wait and slump check"),
+		Help: calc.Text("On site, before the first concrete is out."),
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: displays.CheckUnit}},
+	{ID: "wash", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("Washing out"),
+		Min: &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 120, Unit: "min", Why: displays.CheckUnit}},
+	{ID: "back", Display: &displays.Minutes, Optional: true, Label: calc.Text("Drive back"),
+		Help: calc.Text("Empty: as long as the drive to the site."),
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 240, Unit: "min", Why: displays.CheckUnit}},
+	{ID: "have", Display: &displays.Count, Whole: true, Optional: true, Label: calc.Text("Trucks you can get"),
+		Help: calc.Text("Empty: as many as it takes."),
+		Min:  &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 100, Why: displays.CheckCount}},
+	{ID: "limit", Display: &displays.Minutes, Usual: "90 min", Label: calc.Text("Discharge limit"),
+		Help: calc.Text("From the ticket or the specification, counted from batching."),
+		Min:  &calc.Limit{At: 20, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 600, Unit: "min", Why: displays.CheckUnit, Source: "c94-21"}},
+}
+
+var outputs = []calc.Field{
+	{ID: "trucks", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Trucks that keep it fed")},
+	{ID: "spacing", Display: &displays.Minutes, Lead: true, Label: calc.Text("One truck every")},
+	{ID: "age-last", Display: &placing.MinutesUp, Lead: true, Label: calc.Text("Age, last out of a truck")},
+	{ID: "age-first", Display: &placing.MinutesUp, Label: calc.Text("Age, first out of a truck")},
+	{ID: "feed", Kind: calc.Choice, Label: calc.Text("With the trucks you get"), Options: []calc.Option{
+		{ID: fed, Label: calc.Text("The pump never waits")},
+		{ID: starved, Label: calc.Text("The pump waits for trucks")},
+	}},
+	{ID: "pump-wait", Display: &placing.MinutesUp, Label: calc.Text("Pump waits, each truck")},
+	{ID: "truck-wait", Display: &placing.MinutesUp, Label: calc.Text("Truck waits, each trip"),
+		Help: calc.Text("Best spent empty, at the plant.")},
+	{ID: "real-rate", Display: &displays.PumpRateAtMost, Label: calc.Text("Rate the trucks allow")},
+	{ID: "cycle", Display: &displays.Minutes, Label: calc.Text("Round trip of a truck")},
+	{ID: "per-pump", Display: &displays.Factor, Label: calc.Text("Round trip over spacing"),
+		Help: calc.Text("Rounded up, it is the number of trucks.")},
+	{ID: "loads", Display: &displays.Count, Exact: true, Label: calc.Text("Loads")},
+}
+
+var sources = []calc.Source{
+	{ID: "guide", Author: "Ready-mix producer's guide", Title: "Calculating truck requirements", Where: "worked example: 65 min round trip, 7 trucks", Status: calc.Confirmed,
+		Link: "http://www.lafarge-na.com/wps/portal/na/en/3_A_11_1-Calculating_Truck_Requirements"},
+	{ID: "c94-old", Author: "ASTM", Title: "C94, ready-mixed concrete", Edition: "older editions", Where: "sec. 10.7: 1.5 h or 300 drum turns, as quoted in Concrete Construction", Status: calc.Secondary,
+		Link: "http://www.concreteconstruction.net/how-to/hold-the-deliveries_o"},
+	{ID: "c94-21", Author: "ASTM", Title: "C94, ready-mixed concrete", Edition: "C94-21", Year: "2021", Where: "sec. 6.1.10 and 12.9: no default limit, purchaser or plant states it on the ticket", Status: calc.Secondary,
+		Link: "https://www.concretepumpers.com/acpa-news/2022/06/21/change-astm-c94-21-time-limit"},
+	{ID: "practice", Title: "Waiting of pump and trucks by arithmetic; a warning within a quarter of an hour of the limit", Status: calc.CommonPractice},
+}
+
+var tables = []calc.Table{
+	{ID: "spacing", Title: calc.Text("Time between trucks by load and pump rate"), Out: "spacing",
+		Down: calc.Axis{Path: "truck", US: []string{"6", "7", "8", "9", "10"}, Metric: []string{"5", "6", "7", "8", "9"}}, Across: calc.Axis{Path: "rate", US: []string{"10", "15", "20", "30", "40"}, Metric: []string{"8", "12", "16", "24", "30"}}},
+	{ID: "trucks", Title: calc.Text("Trucks that keep the pump fed, by drive and pump rate"),
+		Note: calc.Text("For 9 yd³ (7 m³) loads and 20 min at plant and site beside the drive and discharge."), Out: "trucks",
+		Set:  []calc.Entry{{Path: "order", Text: "500 yd³"}, {Path: "truck", Text: "9 yd³"}},
+		Down: calc.Axis{Path: "haul", US: []string{"10", "20", "30", "40", "50"}}, Across: calc.Axis{Path: "rate", US: []string{"10", "15", "20", "30", "40"}, Metric: []string{"8", "12", "16", "24", "30"}}},
+}

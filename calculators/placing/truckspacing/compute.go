@@ -1,0 +1,79 @@
+package truckspacing
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/placing"
+)
+
+const (
+	noteOld     = calc.Text("The last of a truck is {age} old. The limit is {limit}. Use smaller loads, a nearer plant, or a mix made to last.")
+	noteNear    = calc.Text("The last of a truck is {age} old. A short delay takes it over {limit}.")
+	noteQueue   = calc.Text("If trucks wait on site they reach {age}, over {limit}. Have the plant send one every {spacing}.")
+	noteStarved = calc.Text("The pump stands {wait} for each truck. Keep the top of the wall alive, or get {trucks} trucks.")
+)
+
+const nearLimit = 15 * 60 // s
+
+func compute(r *calc.Recorder, in calc.Case) {
+	load, check, haul, wait := in.Num("load"), in.Num("check"), in.Num("haul"), in.Num("wait")
+	back := haul
+	if in.Has("back") {
+		back = in.Num("back")
+	}
+	spacing := r.Use(placing.SpacingFormula, in.Num("truck"), in.Num("rate"))
+	cycle := r.Use(placing.CycleFormula, load, check, haul, wait, spacing, in.Num("wash"), back)
+	loads := r.Use(placing.LoadsFormula, in.Num("order"), in.Num("truck"))
+	trucks := r.Use(placing.TrucksFormula, cycle, spacing, loads)
+	age := r.Use(placing.AgeAtEndFormula, load, check, haul, wait, spacing)
+	r.Put("trucks", trucks)
+	r.Put("spacing", spacing)
+	r.Put("age-first", load+check+haul+wait)
+	r.Put("age-last", age)
+	r.Put("cycle", cycle)
+	r.Put("per-pump", cycle/spacing)
+	r.Put("loads", loads)
+	sayAge(r, age, in.Num("limit"))
+	feed(r, in, fleet{cycle: cycle, spacing: spacing, trucks: trucks, loads: loads, age: age})
+}
+
+func sayAge(r *calc.Recorder, age, limit float64) {
+	slots := []calc.Slot{calc.Amount("age", age, &placing.MinutesUp), calc.Amount("limit", limit, &displays.Minutes)}
+	switch {
+	case calc.Over(age, limit):
+		r.Note(calc.LevelCaution, calc.At("limit"), noteOld, slots...)
+	case limit-age < nearLimit:
+		r.Note(calc.LevelNotice, calc.At("limit"), noteNear, slots...)
+	}
+}
+
+// fleet is the trucks of a job: times in s, and trucks that keep it fed.
+type fleet struct{ cycle, spacing, trucks, loads, age float64 }
+
+// feed tells who waits with the trucks there are. Trucks that each come once
+// wait for nobody.
+func feed(r *calc.Recorder, in calc.Case, f fleet) {
+	n := f.trucks
+	if in.Has("have") {
+		n = math.Min(in.Num("have"), f.loads)
+	}
+	var pump, truck float64
+	if n < f.loads {
+		pump = r.Use(placing.PumpWaitFormula, f.cycle, n, f.spacing)
+		truck = r.Use(placing.TruckWaitFormula, n, f.spacing, f.cycle)
+	}
+	r.Put("pump-wait", pump)
+	r.Put("truck-wait", truck)
+	r.Put("real-rate", in.Num("truck")/(f.spacing+pump))
+	r.PutChoice("feed", fed)
+	if pump > calc.Slack*f.spacing {
+		r.PutChoice("feed", starved)
+		r.Note(calc.LevelNotice, calc.At("have"), noteStarved, calc.Amount("wait", pump, &placing.MinutesUp), calc.Count("trucks", int(f.trucks)))
+	}
+	if limit := in.Num("limit"); !calc.Over(f.age, limit) && calc.Over(f.age+truck, limit) {
+		r.Note(calc.LevelNotice, calc.At("have"), noteQueue, calc.Amount("age", f.age+truck, &placing.MinutesUp),
+			calc.Amount("limit", limit, &displays.Minutes), calc.Amount("spacing", f.spacing, &displays.Minutes))
+	}
+}

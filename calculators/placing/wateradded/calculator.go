@@ -1,0 +1,122 @@
+// Package wateradded tells what water added at the truck does, in ranges of the rules
+// of thumb, and whether the ticket allows it.
+package wateradded
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/placing"
+	"coursebook/calculators/quantity"
+)
+
+// Calculator tells what water added at the truck does, in ranges of the rules
+// of thumb, and whether the ticket allows it.
+var Calculator = &calc.Calculator{
+	ID:       "water-added",
+	Title:    calc.Text("Water added at the truck"),
+	Purpose:  calc.Text("What water does to slump and strength, and whether the ticket lets it go in."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: []*calc.Formula{placing.PerYardFormula, placing.SlumpGainFormula, placing.StrengthLossFormula, placing.WaterCementFormula, placing.CementLostFormula},
+	Sources:  sources,
+	Cautions: []calc.Caution{
+		{Level: calc.LevelCaution, Text: calc.Text("Only the water the ticket shows as withheld may go in. More makes the wall weaker for good. Refuse the load instead.")},
+		{Level: calc.LevelNotice, Text: calc.Text("It goes in on arrival, before the discharge, then 30 drum turns at mixing speed. Write it on the ticket, signed.")},
+		{Level: calc.LevelNotice, Text: calc.Text("Order the slump, do not hose it in: a water reducer costs no strength. Plant, engineer and local code decide.")},
+	},
+	Tables:  tables,
+	Compute: compute,
+	Draw:    draw,
+}
+
+// How quantities are written here. Time that is needed is rounded up, time
+// that is left down, and so are a rate or a length that must not be exceeded.
+var (
+	water     = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "US gal", Step: 0.5}, Metric: quantity.UnitDisplay{Unit: "L", Step: 1}}
+	waterDown = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "US gal", Step: 0.5, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "L", Step: 1, Rounding: quantity.Down}}
+	gallons   = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "US gal", Step: 0.1}}
+	litres    = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "L", Step: 0.5}}
+	rough     = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 50}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.5}}
+	cement    = quantity.Display{Dim: quantity.Density, US: quantity.UnitDisplay{Unit: "lb/yd³", Step: 1}, Metric: quantity.UnitDisplay{Unit: "kg/m³", Step: 1}}
+)
+
+const (
+	within = "within"
+	beyond = "beyond"
+	none   = "none"
+)
+
+const (
+	labelWater    = calc.Text("Water you would add")
+	labelWithheld = calc.Text("Water withheld, on ticket")
+)
+
+var inputs = []calc.Field{
+	{ID: "load", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("Concrete in the drum"),
+		Help: calc.Text("What is in it now. After discharge has begun, add nothing."),
+		Min:  &calc.Limit{At: 0.5, Unit: "yd³", Why: placing.WhyTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: placing.WhyTruck}},
+	{ID: "water", Display: &water, Usual: "18 US gal", Label: labelWater,
+		Min: &calc.Limit{Unit: "US gal", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 200, Unit: "US gal", Why: displays.CheckUnit}},
+	{ID: "withheld", Display: &water, Usual: "9 US gal", Optional: true, Label: labelWithheld,
+		Help: calc.Text("Also called trim water. Empty or zero: none may go in."),
+		Min:  &calc.Limit{At: 0, Unit: "US gal", Why: displays.NotMinus}, Max: &calc.Limit{At: 200, Unit: "US gal", Why: displays.CheckUnit}},
+	{ID: "slump", Display: &displays.Inches, Usual: "4 in", Label: calc.Text("Slump as it came"),
+		Min: &calc.Limit{At: 0, Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 10, Unit: "in", Why: calc.Text("A load this wet needs no water.")}},
+	{ID: "air", Kind: calc.Choice, Usual: "unknown", Label: calc.Text("Entrained air"),
+		Help: calc.Text("Water also raises the air, which costs more strength."), Options: []calc.Option{
+			{ID: "no", Label: calc.Text("No air entrained")},
+			{ID: "yes", Label: calc.Text("Air entrained")},
+			{ID: "unknown", Label: calc.Text("Not known")},
+		}},
+	{ID: "cement", Display: &cement, Usual: "564 lb/yd³", Optional: true, Label: calc.Text("Cement in the mix"),
+		Help: calc.Text("All of it, fly ash and slag too. From the mix design."),
+		Min:  &calc.Limit{At: 250, Unit: "lb/yd³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 1200, Unit: "lb/yd³", Why: displays.CheckUnit}},
+	{ID: "ratio", Display: &displays.Factor, Usual: "0.50", Optional: true, Label: calc.Text("Water-cement ratio"),
+		Help: calc.Text("Of the mix design, the withheld water counted."),
+		Min:  &calc.Limit{At: 0.25, Why: displays.CheckUnit}, Max: &calc.Limit{At: 1, Why: displays.CheckUnit}},
+}
+
+var outputs = []calc.Field{
+	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("By the ticket"), Options: []calc.Option{
+		{ID: within, Label: calc.Text("Within the water withheld")},
+		{ID: beyond, Label: calc.Text("More than was withheld: leave it out")},
+		{ID: none, Label: calc.Text("None was withheld: add none")},
+	}},
+	{ID: "strength-least", Display: &rough, Lead: true, Label: calc.Text("Strength lost, at least"),
+		Help: calc.Text("Against the load as it came.")},
+	{ID: "strength-most", Display: &rough, Lead: true, Label: calc.Text("Strength lost, at most")},
+	{ID: "may-add", Display: &waterDown, Label: calc.Text("Water that may go in")},
+	{ID: "too-much", Display: &water, Label: calc.Text("Water too much")},
+	{ID: "gal-per-yd", Display: &gallons, Label: calc.Text("Water in each yd³, US gal")},
+	{ID: "litres-per-m", Display: &litres, Label: calc.Text("Water in each m³, L")},
+	{ID: "slump-least", Display: &displays.Inches, Label: calc.Text("Slump after, at least")},
+	{ID: "slump-most", Display: &displays.Inches, Label: calc.Text("Slump after, at most")},
+	{ID: "ratio-after", Display: &displays.Factor, Label: calc.Text("Water-cement ratio after")},
+	{ID: "cement-lost", Display: &displays.Mass, Label: calc.Text("Cement wasted"),
+		Help: calc.Text("About as if so much cement had been left out.")},
+}
+
+var sources = []calc.Source{
+	{ID: "slump", Author: "Concrete Construction", Title: "Adjusting slump in the field", Where: "1 gal/yd³: 1 in of slump, 150 to 200 psi, a quarter bag of cement, 10% more shrinkage", Status: calc.Confirmed,
+		Link: "http://www.concreteconstruction.net/how-to/materials/adjusting-slump-in-the-field_o"},
+	{ID: "air", Author: "Concrete Construction", Title: "Adding water", Where: "1 gal/yd³: 200 to 400 psi with the air it brings", Status: calc.Confirmed,
+		Link: "http://www.concreteconstruction.net/how-to/adding-water_o"},
+	{ID: "cip26", Author: "NRMCA", Title: "Jobsite addition of water, CIP 26", Where: "figure 1: 0 to 3 gal/yd³; withheld or trim water", Status: calc.Confirmed},
+	{ID: "notes", Title: "Mix rules of thumb, civil engineering notes", Where: "4 L/m³: 25 mm of slump, 1.5 to 2 MPa", Status: calc.Confirmed,
+		Link: "http://econcretebazaar.com/index.php/2015/10/06/10-concrete-mix-thumb-rules-you-should-know/"},
+	{ID: "c94", Author: "ASTM", Title: "C94, ready-mixed concrete", Edition: "C94-90", Where: "sec. 11.7: within the water-cement limit, on arrival, 30 turns", Status: calc.Secondary,
+		Link: "http://www.concreteconstruction.net/how-to/adding-water-to-concrete-at-the-jobsite_o"},
+	{ID: "hurd", Author: "M. K. Hurd", Title: "Use updated wall pressure formulas", Where: "slump above 7 in: full fluid head", Status: calc.Confirmed,
+		Link: "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o"},
+	{ID: "weight", Title: "A US gallon of water weighs 8.34 lb", Where: "handbook value at 60 °F", Status: calc.Memory},
+}
+
+var tables = []calc.Table{
+	{ID: "strength", Title: calc.Text("Strength lost at most, by water and load"),
+		Note: calc.Text("With air not known. A rule of thumb, not a forecast."), Out: "strength-most",
+		Down:   calc.Axis{Path: "water", US: []string{"2", "5", "10", "15", "20"}, Metric: []string{"10", "20", "40", "60", "80"}},
+		Across: calc.Axis{Path: "load", US: []string{"6", "7", "8", "9", "10"}, Metric: []string{"5", "6", "7", "8", "9"}}},
+	{ID: "per-yard", Title: calc.Text("US gallons in each cubic yard, by water and load"), Out: "gal-per-yd",
+		Down:   calc.Axis{Path: "water", US: []string{"2", "5", "10", "15", "20"}, Metric: []string{"10", "20", "40", "60", "80"}},
+		Across: calc.Axis{Path: "load", US: []string{"6", "7", "8", "9", "10"}, Metric: []string{"5", "6", "7", "8", "9"}}},
+}

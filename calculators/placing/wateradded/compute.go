@@ -1,0 +1,92 @@
+package wateradded
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/placing"
+)
+
+// What the symbols mean.
+const ofMost = calc.Text("At most")
+
+const (
+	refuseSoup  = calc.Text("This much water makes soup: no rule holds for it. Check the number and its unit.")
+	noteTooMuch = calc.Text("{water} more than was withheld. It takes strength the wall never gets back. Call the plant, or send the load back.")
+	noteNone    = calc.Text("Without withheld water on the ticket all the design water is in. Ask the plant for a water reducer.")
+	noteRatio   = calc.Text("The water-cement ratio goes over the design. Where salt, frost or ground water bite, that limit is law.")
+	noteWet     = calc.Text("The slump may pass {limit}. Above it the form carries the full fluid head. Check Form pressure first.")
+	noteRange   = calc.Text("The rules were made for slumps of 3 to 6 in (75 to 150 mm). At your slump they are rougher still.")
+	noteHeavy   = calc.Text("The rules were shown for up to 3 gal in a yard (15 L in a m³). This is more.")
+)
+
+// Rules of thumb for each gal/yd³: inches of slump, and psi of strength by
+// what is known of the air.
+const slumpLeast, slumpMost = 1.0, 1.25
+
+func strengthRule(air string) (least, most float64) {
+	switch air {
+	case "no":
+		return 150, 200
+	case "yes":
+		return 200, 400
+	}
+	return 150, 400
+}
+
+func compute(r *calc.Recorder, in calc.Case) {
+	load, added, slump := in.Num("load"), in.Num("water"), in.Num("slump")
+	each := r.Use(placing.PerYardFormula, added, load)
+	after := slump + placing.SlumpGainFormula.Value(calc.SI(slumpLeast, "in"), each)
+	if calc.Over(after, calc.SI(11, "in")) {
+		r.Refuse(calc.At("water"), refuseSoup)
+		return
+	}
+	wettest := math.Min(slump+r.UseFor(ofMost, nil, placing.SlumpGainFormula, calc.SI(slumpMost, "in"), each), calc.SI(12, "in"))
+	least, most := strengthRule(in.Choice("air"))
+	r.Put("gal-per-yd", calc.SI(each, "US gal"))
+	r.Put("litres-per-m", added/load)
+	r.Put("slump-least", after)
+	r.Put("slump-most", wettest)
+	r.Put("strength-least", placing.StrengthLossFormula.Value(calc.SI(least, "psi"), each))
+	r.Put("strength-most", r.UseFor(ofMost, nil, placing.StrengthLossFormula, calc.SI(most, "psi"), each))
+	r.Put("cement-lost", r.Use(placing.CementLostFormula, added))
+	ticket(r, in, added, load)
+	if limit := calc.SI(7, "in"); calc.Over(wettest, limit) {
+		r.Note(calc.LevelWarning, calc.At("slump"), noteWet, calc.Amount("limit", limit, &displays.Inches))
+	}
+	if calc.Over(calc.SI(3, "in"), slump) || calc.Over(slump, calc.SI(6, "in")) {
+		r.Note(calc.LevelNotice, calc.At("slump"), noteRange)
+	}
+	if calc.Over(each, 3) {
+		r.Note(calc.LevelNotice, calc.At("water"), noteHeavy)
+	}
+}
+
+// ticket holds the water against what the ticket withheld.
+func ticket(r *calc.Recorder, in calc.Case, added, load float64) {
+	withheld := in.Num("withheld")
+	tooMuch := math.Max(0, added-withheld)
+	if !calc.Over(added, withheld) {
+		tooMuch = 0
+	}
+	r.Put("may-add", withheld)
+	r.Put("too-much", tooMuch)
+	switch {
+	case withheld == 0:
+		r.PutChoice("verdict", none)
+		r.Note(calc.LevelCaution, calc.At("withheld"), noteNone)
+	case tooMuch > 0:
+		r.PutChoice("verdict", beyond)
+		r.Note(calc.LevelCaution, calc.At("water"), noteTooMuch, calc.Amount("water", tooMuch, &water))
+	default:
+		r.PutChoice("verdict", within)
+	}
+	if in.Has("cement") && in.Has("ratio") {
+		r.Put("ratio-after", r.Use(placing.WaterCementFormula, in.Num("ratio"), added, withheld, load, in.Num("cement")))
+		if tooMuch > 0 {
+			r.Note(calc.LevelNotice, calc.At("ratio"), noteRatio)
+		}
+	}
+}

@@ -1,0 +1,189 @@
+package pressure
+
+import "coursebook/calculators/calc"
+
+const headTitle = calc.Text("Full fluid head")
+
+// The symbols of the equations.
+const (
+	meansRate  = calc.Text("rated pressure of the form")
+	meansCc    = calc.Text("coefficient for chemistry")
+	meansT     = calc.Text("temperature of the concrete")
+	meansH     = calc.Text("depth of fluid concrete")
+	meansQ     = calc.Text("pump rate")
+	meansL     = calc.Text("length that fills")
+	meansB     = calc.Text("core thickness")
+	meansEq    = calc.Text("pressure by the wall equation")
+	meansFloor = calc.Text("least design pressure")
+)
+
+// The variables that several equations share. The plain ones are those of
+// equations that hold in either system.
+var (
+	varCc  = calc.Var{Symbol: "C_c", Meaning: meansCc}
+	varR   = calc.Var{Symbol: "R", Meaning: meansR, Unit: "ft/h"}
+	varT   = calc.Var{Symbol: "T", Meaning: meansT, Unit: "°F"}
+	plainW = calc.Var{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}
+	plainR = calc.Var{Symbol: "R", Meaning: meansR, Unit: "m/h", US: "ft/h"}
+	plainQ = calc.Var{Symbol: "Q", Meaning: meansQ, Unit: "m³/h", US: "ft³/h"}
+)
+
+// The units of the published equations.
+type (
+	PSF        float64 // pressure, lbf/ft²
+	PCF        float64 // unit weight, lb/ft³
+	Feet       float64 // height or depth, ft
+	Inches     float64 // slump, in.
+	FtPerHour  float64 // rise of the concrete in the form, ft/h
+	Fahrenheit float64 // temperature of the concrete, °F
+)
+
+// WallSlow is the pressure in psf of a wall no taller than 14 ft that rises
+// slower than 7 ft/h: C_w·C_c·(150 + 9000·R/T). cw and cc are the unit weight
+// and the chemistry coefficient, t the temperature of the concrete itself.
+// The bounds by 600·C_w and the fluid head are not part of it.
+// Source: ACI 347-04 sec. 2.2.2 and 347R-14, wall equations.
+func WallSlow(cw, cc float64, r FtPerHour, t Fahrenheit) PSF {
+	return PSF(cw * cc * (150 + 9000*float64(r)/float64(t)))
+}
+
+var WallSlowFormula = &calc.Formula{
+	ID: "slow", Title: calc.Text("Slow wall equation"),
+	Expr: "C_w*C_c*(150 + 9000*R/T)", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "psf"},
+	Vars: []calc.Var{varCw, varCc, varR, varT},
+	Fn: calc.FuncN(func(v []float64) float64 {
+		return float64(WallSlow(v[0], v[1], FtPerHour(v[2]), Fahrenheit(v[3])))
+	}),
+	Go: "pressure.WallSlow", Source: "aci",
+	Limits: calc.Text("Walls placed no higher than 14 ft (4.3 m), rising slower than 7 ft/h (2.1 m/h). Slump no more than 7 in. (175 mm). Poker no deeper than 4 ft (1.2 m)."),
+}
+
+// WallFast is the pressure in psf of a wall that rises at 7 to 15 ft/h, and
+// of one taller than 14 ft at any rise up to 15 ft/h:
+// C_w·C_c·(150 + 43400/T + 2800·R/T). It meets WallSlow at 7 ft/h.
+// Source: ACI 347-04 sec. 2.2.2 and 347R-14, wall equations.
+func WallFast(cw, cc float64, r FtPerHour, t Fahrenheit) PSF {
+	return PSF(cw * cc * (150 + 43400/float64(t) + 2800*float64(r)/float64(t)))
+}
+
+var WallFastFormula = &calc.Formula{
+	ID: "fast", Title: calc.Text("Fast wall equation"),
+	Expr: "C_w*C_c*(150 + 43400/T + 2800*R/T)", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "psf"},
+	Vars: []calc.Var{varCw, varCc, varR, varT},
+	Fn: calc.FuncN(func(v []float64) float64 {
+		return float64(WallFast(v[0], v[1], FtPerHour(v[2]), Fahrenheit(v[3])))
+	}),
+	Go: "pressure.WallFast", Source: "aci",
+	Limits: calc.Text("Rise of 7 to 15 ft/h (2.1 to 4.6 m/h), or up to 15 ft/h (4.6 m/h) where more than 14 ft (4.3 m) is placed. It meets the slow one at 7 ft/h. Slump no more than 7 in. (175 mm). Poker no deeper than 4 ft (1.2 m)."),
+}
+
+// RiseSlow turns WallSlow round: the rise in ft/h at which it reaches p. It
+// is negative where p is below 150·C_w·C_c. Source: algebra on WallSlow.
+func RiseSlow(cw, cc float64, p PSF, t Fahrenheit) FtPerHour {
+	return FtPerHour(float64(t) * (float64(p)/(cw*cc) - 150) / 9000)
+}
+
+var RiseSlowFormula = &calc.Formula{
+	ID: "rise-slow", Title: calc.Text("Highest rise, slow equation"),
+	Expr: "T*(p/(C_w*C_c) - 150)/9000", Result: varR,
+	Vars: []calc.Var{varCw, varCc, calc.Var{Symbol: "p", Meaning: meansRate, Unit: "psf"}, varT},
+	Fn: calc.FuncN(func(v []float64) float64 {
+		return float64(RiseSlow(v[0], v[1], PSF(v[2]), Fahrenheit(v[3])))
+	}),
+	Go: "pressure.RiseSlow", Source: "aci",
+	Limits: calc.Text("Up to 7 ft/h (2.1 m/h), and only for a rating of at least 600 psf (28.7 kPa) times the weight coefficient."),
+}
+
+// RiseFast turns WallFast round: the rise in ft/h at which it reaches p. It
+// is negative where the equation exceeds p at any rise.
+// Source: algebra on WallFast.
+func RiseFast(cw, cc float64, p PSF, t Fahrenheit) FtPerHour {
+	atRest := float64(float64(t) * (float64(p)/(cw*cc) - 150))
+	return FtPerHour((atRest - 43400) / 2800)
+}
+
+var RiseFastFormula = &calc.Formula{
+	ID: "rise-fast", Title: calc.Text("Highest rise, fast equation"),
+	Expr: "(T*(p/(C_w*C_c) - 150) - 43400)/2800", Result: varR,
+	Vars: []calc.Var{varCw, varCc, calc.Var{Symbol: "p", Meaning: meansRate, Unit: "psf"}, varT},
+	Fn: calc.FuncN(func(v []float64) float64 {
+		return float64(RiseFast(v[0], v[1], PSF(v[2]), Fahrenheit(v[3])))
+	}),
+	Go: "pressure.RiseFast", Source: "aci",
+	Limits: calc.Text("Up to 15 ft/h (4.6 m/h), and only for a rating of at least 600 psf (28.7 kPa) times the weight coefficient."),
+}
+
+// FluidHead is the pressure in psf under a depth of fluid concrete: w·h, with
+// no coefficient. Source: ACI 347-04 sec. 2.2.2.
+func FluidHead(w PCF, h Feet) PSF { return PSF(float64(w) * float64(h)) }
+
+var FluidHeadFormula = &calc.Formula{
+	ID: "head", Title: headTitle,
+	Expr: "w*h", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
+	Vars: []calc.Var{plainW, calc.Var{Symbol: "h", Meaning: meansH, Unit: "m", US: "ft"}},
+	Fn:   calc.FuncN(func(v []float64) float64 { return float64(FluidHead(PCF(v[0]), Feet(v[1]))) }),
+	Go:   "pressure.FluidHead", Source: "hurd",
+	Limits: calc.Text("Always true of fluid concrete. No coefficient goes with it."),
+}
+
+// FluidDepth is the depth in ft at which the fluid head reaches p: p/w. w is
+// above 0. Source: algebra on FluidHead.
+func FluidDepth(p PSF, w PCF) Feet { return Feet(float64(p) / float64(w)) }
+
+var FluidDepthFormula = &calc.Formula{
+	ID: "depth", Title: calc.Text("Depth of fluid for a pressure"),
+	Expr: "p/w", Result: calc.Var{Symbol: "h", Meaning: meansH, Unit: "m", US: "ft"},
+	Vars: []calc.Var{calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"}, plainW},
+	Fn:   calc.FuncN(func(v []float64) float64 { return float64(FluidDepth(PSF(v[0]), PCF(v[1]))) }),
+	Go:   "pressure.FluidDepth", Source: "hurd",
+}
+
+// LeastPressure is the floor in psf, 600·C_w: no wall is designed for less,
+// however slow, unless its full fluid head is less. Source: ACI 347R-14.
+func LeastPressure(cw float64) PSF { return PSF(600 * cw) }
+
+var LeastPressureFormula = &calc.Formula{
+	ID: "floor", Title: calc.Text("Least design pressure"),
+	Expr: "600*C_w", Result: calc.Var{Symbol: "p_min", Meaning: meansFloor, Unit: "psf"},
+	Vars: []calc.Var{varCw},
+	Fn:   calc.FuncN(func(v []float64) float64 { return float64(LeastPressure(v[0])) }),
+	Go:   "pressure.LeastPressure", Source: "aci",
+	Limits: calc.Text("Never more than the full fluid head."),
+}
+
+// Bounded keeps the pressure of an equation between the floor and the fluid
+// head; where the two cross, the fluid head has the last word.
+// Source: ACI 347-04 sec. 2.2.2.
+func Bounded(equation, floor, head PSF) PSF { return min(head, max(equation, floor)) }
+
+var BoundedFormula = &calc.Formula{
+	ID: "bounds", Title: calc.Text("Between floor and fluid head"),
+	Expr: "min(p_h, max(p_e, p_min))", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
+	Vars: []calc.Var{calc.Var{Symbol: "p_e", Meaning: meansEq, Unit: "kPa", US: "psf"}, calc.Var{Symbol: "p_min", Meaning: meansFloor, Unit: "kPa", US: "psf"}, calc.Var{Symbol: "p_h", Meaning: meansHead, Unit: "kPa", US: "psf"}},
+	Fn:   calc.FuncN(func(v []float64) float64 { return float64(Bounded(PSF(v[0]), PSF(v[1]), PSF(v[2]))) }),
+	Go:   "pressure.Bounded", Source: "hurd",
+}
+
+// Rise is how fast concrete rises where a flow q fills a length of wall of
+// the given thickness: q/(length·thickness). Any coherent units; length and
+// thickness are above 0.
+func Rise(q, length, thickness float64) float64 { return q / (length * thickness) }
+
+var RiseFormula = &calc.Formula{
+	ID: "rise", Title: calc.Text("Rise of the concrete"),
+	Expr: "Q/(L*b)", Result: plainR,
+	Vars: []calc.Var{plainQ, calc.Var{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"}, calc.Var{Symbol: "b", Meaning: meansB, Unit: "m", US: "ft"}},
+	Fn:   calc.Func3(Rise),
+	Go:   "pressure.Rise", Source: "army",
+}
+
+// Flow turns Rise round: the flow that makes a length of wall rise at r.
+func Flow(r, length, thickness float64) float64 { return r * length * thickness }
+
+var FlowFormula = &calc.Formula{
+	ID: "flow", Title: calc.Text("Pump rate for a rise"),
+	Expr: "R*L*b", Result: plainQ,
+	Vars: []calc.Var{plainR, calc.Var{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"}, calc.Var{Symbol: "b", Meaning: meansB, Unit: "m", US: "ft"}},
+	Fn:   calc.Func3(Flow),
+	Go:   "pressure.Flow", Source: "army",
+}

@@ -1,0 +1,36 @@
+package bardata
+
+import (
+	"testing"
+
+	"coursebook/calculators/calctest"
+	"coursebook/calculators/steel"
+)
+
+// The list of options and the list of bars are one list.
+func TestBarsAndOptionsAgree(t *testing.T) {
+	if len(steel.Bars) != len(steel.BarOptions) {
+		t.Fatalf("%d bars, %d options", len(steel.Bars), len(steel.BarOptions))
+	}
+	for i, b := range steel.Bars {
+		if steel.BarOptions[i].ID != b.ID {
+			t.Errorf("bar %d is %s, its option %s", i, b.ID, steel.BarOptions[i].ID)
+		}
+		// A bar weighs what a round bar of its area weighs, within the
+		// rounding of the standards.
+		calctest.Near(t, b.ID+" mass", b.Mass, steel.MassPerLength(steelDensity, b.Area), 0.02*b.Mass)
+		calctest.Near(t, b.ID+" area", b.Area, steel.RoundArea(b.Diameter), 0.021*b.Area)
+		if i > 0 && b.Canadian() == steel.Bars[i-1].Canadian() && (b.Diameter <= steel.Bars[i-1].Diameter || b.Mass <= steel.Bars[i-1].Mass) {
+			t.Errorf("%s is no larger than the bar before it", b.ID)
+		}
+	}
+}
+
+func TestNotes(t *testing.T) {
+	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
+		{Inputs: "bar=8; length=20 ft", Note: noteHeavy, Want: true},
+		{Inputs: "bar=8; length=18 ft", Note: noteHeavy, Want: false},
+		{Inputs: "bar=15M", Note: noteCSA, Want: true},
+		{Note: noteCSA, Want: false},
+	})
+}

@@ -1,0 +1,98 @@
+// Package bardata gives the nominal size and mass of a bar and the weight of a bundle.
+package bardata
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/quantity"
+	"coursebook/calculators/steel"
+)
+
+// Calculator gives the nominal size and mass of a bar and the weight of a bundle.
+var Calculator = &calc.Calculator{
+	ID:       "bar-data",
+	Title:    calc.Text("Bar sizes and weights"),
+	Purpose:  calc.Text("What a bar measures and what a bundle of bars weighs."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: []*calc.Formula{steel.BarWeightFormula, steel.RoundAreaFormula, steel.MassPerLengthFormula, steel.HookLengthFormula},
+	Sources: []calc.Source{steel.SourceA615, steel.SourceG30,
+		{ID: "pci", Author: "PCI", Title: "Design Handbook", Edition: "7th ed.", Where: "design aid 15.4.1, bars and hooks, p. 15-34",
+			Status: calc.Confirmed, Link: "https://www.scribd.com/document/485243316/ASTM-Rebar-Chart"}},
+	Cautions: []calc.Caution{
+		{Level: calc.LevelCaution, Text: calc.Text("Bars bend and slide when they are lifted. Weigh the bundle here before anyone picks it up.")},
+		{Level: calc.LevelNotice, Text: steel.SteelNotDesign},
+	},
+	Tables: []calc.Table{{ID: "weight", Title: calc.Text("Weight of one bar"),
+		Note: calc.Text("One straight bar, by nominal mass, rounded up."),
+		Out:  "weight", Set: []calc.Entry{{Path: "count", Text: "1"}},
+		Down:   calc.Axis{Path: "bar", US: []string{"3", "4", "5", "6", "10m", "15m", "20m"}},
+		Across: calc.Axis{Path: "length", US: []string{"4 ft", "8 ft", "10 ft", "20 ft", "40 ft"}, Metric: []string{"1.2 m", "2.4 m", "3 m", "6 m", "12 m"}}}},
+	Compute: compute,
+	Draw:    draw,
+}
+
+// The ways bars are written.
+var (
+	barDiameter = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Step: 0.001}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 0.1}}
+	barArea     = quantity.Display{Dim: quantity.Area, US: quantity.UnitDisplay{Unit: "in²", Step: 0.01}, Metric: quantity.UnitDisplay{Unit: "mm²", Step: 1}}
+	barMass     = quantity.Display{Dim: quantity.MassPerLength, US: quantity.UnitDisplay{Unit: "lb/ft", Step: 0.001}, Metric: quantity.UnitDisplay{Unit: "kg/m", Step: 0.001}}
+)
+
+var inputs = []calc.Field{
+	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: steel.BarOptions, Label: calc.Text("Bar"),
+		Help: calc.Text("The mark is rolled onto the bar.")},
+	{ID: "length", Display: &displays.Wall, Usual: "20 ft", Label: calc.Text("Length of one bar"),
+		Min: &calc.Limit{At: 0, Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 100, Unit: "ft", Why: displays.CheckUnit}},
+	{ID: "count", Display: &displays.Count, Whole: true, Usual: "50", Label: calc.Text("How many bars"),
+		Min: &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 100000, Why: displays.CheckCount}},
+}
+
+var outputs = []calc.Field{
+	{ID: "weight", Display: &displays.MassUp, Lead: true, Label: calc.Text("Weight of all bars")},
+	{ID: "one", Display: &displays.MassUp, Label: calc.Text("Weight of one bar")},
+	{ID: "diameter", Display: &barDiameter, Label: calc.Text("Nominal diameter"),
+		Help: calc.Text("The ribs stand out further.")},
+	{ID: "area", Display: &barArea, Label: calc.Text("Nominal area")},
+	{ID: "mass", Display: &barMass, Label: calc.Text("Mass per length")},
+	{ID: "total", Display: &steel.RunLength, Label: calc.Text("Length of all bars")},
+	{ID: "bend", Display: &displays.Part, Label: calc.Text("Hook: inside bend diameter")},
+	{ID: "hook", Display: &hookSize, Label: calc.Text("Hook, 90°: outside to tail")},
+}
+
+// A hook's tail is rounded up to the half inch.
+var hookSize = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.5, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 10, Rounding: quantity.Up}}
+
+const (
+	noteHeavy = calc.Text("One bar weighs {weight}. Carry it with two or more, or lift it by machine.")
+	noteCSA   = calc.Text("For hooks of metric bars, see CSA A23.1 or the drawings.")
+)
+
+// heavyLift is the mass above which one bar is more than one hand should
+// carry, kg: common practice, 50 lb.
+const heavyLift = 50 * 0.45359237
+
+func compute(r *calc.Recorder, in calc.Case) {
+	b, length, count := steel.BarOf(in, "bar"), in.Num("length"), in.Num("count")
+	one := b.Mass * length
+	r.Put("weight", r.Use(steel.BarWeightFormula, b.Mass, length, count))
+	r.Put("one", one)
+	r.Put("diameter", b.Diameter)
+	r.Put("area", b.Area)
+	r.Put("mass", b.Mass)
+	r.Put("total", length*count)
+	r.Use(steel.RoundAreaFormula, b.Diameter)
+	r.Use(steel.MassPerLengthFormula, steelDensity, b.Area)
+	if b.Bend > 0 {
+		r.Put("bend", b.Bend*b.Diameter)
+		r.Put("hook", r.Use(steel.HookLengthFormula, b.Diameter, b.Bend))
+	} else {
+		r.Note(calc.LevelNotice, calc.At("bar"), noteCSA)
+	}
+	if one > heavyLift*(1+calc.Slack) {
+		r.Note(calc.LevelCaution, calc.At("length"), noteHeavy, calc.Amount("weight", one, &displays.MassUp))
+	}
+}
+
+// steelDensity is the density of reinforcing steel, kg/m³: 7850 (490 lb/ft³).
+const steelDensity = 7850

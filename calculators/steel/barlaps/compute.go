@@ -1,0 +1,202 @@
+package barlaps
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/steel"
+)
+
+const (
+	noteShort = calc.Text("The drawing's lap is shorter than some rows. Ask the engineer which code and class it follows.")
+	noteNo    = calc.Text("No laps in bars this large: codes want couplers or welds.")
+	noteIRC   = calc.Text("The IRC table knows only #4 to #6 of Grade 40 and 60. It has no row here.")
+	noteGrade = calc.Text("Above Grade 60 the factor for the grade is from the 2019 code. Older editions have none.")
+	noteFlat  = calc.Text("The IRC and BC rows know no factor for top bars, coating or lightweight concrete.")
+	noteCap   = calc.Text("Concrete above {limit} earns no shorter lap: the codes cap its root.")
+)
+
+const (
+	least318 = 12 * steel.Inch
+	leastA23 = 300 * steel.Mm
+	// largest is the diameter of the largest bar that codes lap, m: #11 or 35M.
+	largest = 36 * steel.Mm
+	// smaller is the diameter up to which bars count as #6 or 20M and smaller, m.
+	smaller = 20 * steel.Mm
+	// capA23 is where CSA caps the root of the strength, MPa; ACI does at
+	// 10000 psi, a little above.
+	capA23 = 64.0
+)
+
+// bc are the laps of the British Columbia code, m, by bar.
+var bc = [...]struct {
+	bar string
+	lap float64
+}{{"10m", 450 * steel.Mm}, {"15m", 650 * steel.Mm}}
+
+// table is one run over the rules.
+type table struct {
+	*calc.Recorder
+	in    calc.Case
+	bar   steel.Bar
+	rows  []calc.Case
+	short bool
+	least float64 // of the laps, m
+	most  float64
+}
+
+func compute(r *calc.Recorder, in calc.Case) {
+	t := &table{Recorder: r, in: in, bar: steel.BarOf(in, "bar")}
+	kept, other := 20.0, 40.0/3
+	if t.bar.Diameter <= smaller {
+		kept, other = 25, 50.0/3
+	}
+	t.code(ruleACI, t.aci(0, kept), least318)
+	t.code(ruleACIOther, t.aci(1, other), least318)
+	t.code(ruleCSA, t.csa(2, 0.45), leastA23)
+	t.code(ruleCSAOther, t.csa(3, 0.6), leastA23)
+	t.irc()
+	for _, b := range bc {
+		// The code names these laps for steel of 400 MPa.
+		if b.bar == t.bar.ID && t.grade() == 1 {
+			t.row(ruleBC, calc.Value{}, calc.Value{}, b.lap)
+		}
+	}
+	r.PutRows("laps", t.rows)
+	r.Put("least", t.least)
+	r.Put("most", t.most)
+	t.hook()
+	t.say()
+}
+
+// coat is the factor of the coating, before any cap.
+func (t *table) coat() float64 {
+	switch t.in.Choice("coating") {
+	case "epoxy":
+		return 1.2
+	case "epoxy-close":
+		return 1.5
+	}
+	return 1
+}
+
+// place is the factor of place and coating together, capped as codes do.
+func (t *table) place() float64 {
+	if t.in.Flag("top") {
+		return math.Min(1.3*t.coat(), 1.7)
+	}
+	return t.coat()
+}
+
+func (t *table) lambda() float64 {
+	if t.in.Flag("light") {
+		return 0.75
+	}
+	return 1
+}
+
+// grade is ψ_g of the 2019 code; grades between its steps take the higher.
+func (t *table) grade() float64 {
+	switch fy := calc.From(t.in.Num("fy"), "psi"); {
+	case fy > 80000*(1+calc.Slack):
+		return 1.3
+	case fy > 60000*(1+calc.Slack):
+		return 1.15
+	}
+	return 1
+}
+
+// aci is the development length by ACI 318 for one of the rules.
+func (t *table) aci(rule int, c float64) float64 {
+	return t.UseFor(rules[rule].Label, nil, steel.Development318Formula, t.in.Num("fy"), t.place(), t.lambda(), t.in.Num("fc"), c, t.grade(), t.bar.Diameter)
+}
+
+// csa is the development length by CSA A23.3 for one of the rules.
+func (t *table) csa(rule int, c float64) float64 {
+	k, size := t.place(), 1.0
+	if t.in.Flag("light") {
+		k *= 1.3
+	}
+	if t.bar.Diameter <= smaller {
+		size = 0.8
+	}
+	return t.UseFor(rules[rule].Label, nil, steel.DevelopmentA23Formula, c, k, size, t.in.Num("fy"), t.in.Num("fc"), t.bar.Diameter)
+}
+
+// code adds a row with both classes; the least length holds for all of them.
+func (t *table) code(rule string, development, least float64) {
+	a := math.Max(development, least)
+	if t.bar.Diameter > largest {
+		t.rows = append(t.rows, t.NewRow("laps").With("rule", calc.ChoiceOf(rule)).With("development", calc.Num(a)))
+		return
+	}
+	lap := 0.0
+	if rule == ruleACI {
+		lap = t.Use(steel.ClassBFormula, development, least)
+		t.Put("lap-aci", lap)
+	} else {
+		lap = steel.ClassBFormula.Value(development, least)
+	}
+	t.row(rule, calc.Num(a), calc.Num(a), lap)
+}
+
+// row adds a row and holds the drawing's lap against it.
+func (t *table) row(rule string, development, a calc.Value, lap float64) {
+	row := t.NewRow("laps").With("rule", calc.ChoiceOf(rule)).With("development", development).With("lap-a", a).With("lap-b", calc.Num(lap))
+	if t.in.Has("drawn") {
+		verdict := "longer"
+		if t.in.Num("drawn") < lap*(1-calc.Slack) {
+			verdict, t.short = "shorter", true
+		}
+		row = row.With("drawing", calc.ChoiceOf(verdict))
+	}
+	if len(t.rows) == 0 || lap < t.least {
+		t.least = lap
+	}
+	t.most = math.Max(t.most, lap)
+	t.rows = append(t.rows, row)
+}
+
+// irc adds the residential code's row for the bars and grades it knows. The
+// development length is cut to the inch and the lap rounded to it, as printed.
+func (t *table) irc() {
+	n, fy := 60.0, calc.From(t.in.Num("fy"), "psi")
+	if fy <= 40000*(1+calc.Slack) {
+		n = 40
+	}
+	if t.bar.ID != "4" && t.bar.ID != "5" && t.bar.ID != "6" || fy > 60000*(1+calc.Slack) {
+		t.Note(calc.LevelNotice, calc.At("bar"), noteIRC)
+		return
+	}
+	lap := t.Use(steel.LapIRCFormula, n, t.bar.Diameter)
+	t.row(ruleIRC, calc.Num(math.Floor(lap/1.3/steel.Inch)*steel.Inch), calc.Value{}, math.Round(lap/steel.Inch)*steel.Inch)
+}
+
+func (t *table) hook() {
+	fy, fc, d := t.in.Num("fy"), t.in.Num("fc"), t.bar.Diameter
+	coat := math.Min(t.coat(), 1.2)
+	t.Put("hook", t.Use(steel.Hook318Formula, fy, coat, t.lambda(), fc, d))
+	if d <= largest {
+		t.Put("hook-covered", steel.Hook318Formula.Value(fy, 0.7*coat, t.lambda(), fc, d))
+	}
+}
+
+func (t *table) say() {
+	if t.short {
+		t.Note(calc.LevelAsk, calc.At("drawn"), noteShort)
+	}
+	if t.bar.Diameter > largest {
+		t.Note(calc.LevelWarning, calc.At("bar"), noteNo)
+	} else if t.in.Has("drawn") {
+		t.Put("diameters", t.in.Num("drawn")/t.bar.Diameter)
+	}
+	if t.place() > 1 || t.lambda() < 1 {
+		t.Note(calc.LevelNotice, calc.At("coating"), noteFlat)
+	}
+	if t.grade() > 1 {
+		t.Note(calc.LevelNotice, calc.At("fy"), noteGrade)
+	}
+	if t.in.Num("fc") > calc.SI(capA23, "MPa")*(1+calc.Slack) {
+		t.Note(calc.LevelNotice, calc.At("fc"), noteCap, calc.Amount("limit", calc.SI(capA23, "MPa"), &yield))
+	}
+}

@@ -1,0 +1,176 @@
+// Package maturity sums temperature readings to a temperature-time factor and an
+// equivalent age. It gives a strength only by the reader's own curve.
+package maturity
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/quantity"
+	"coursebook/calculators/strength"
+)
+
+// Calculator sums temperature readings to a temperature-time factor and an
+// equivalent age. It gives a strength only by the reader's own curve.
+var Calculator = &calc.Calculator{
+	ID:       "maturity",
+	Title:    calc.Text("Maturity from temperature"),
+	Purpose:  calc.Text("How mature the concrete is, from temperatures measured in it."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: formulas,
+	Sources:  sources,
+	Cautions: []calc.Caution{
+		{Level: calc.LevelWarning, Text: strength.EstimateOnly},
+		{Level: calc.LevelCaution, Text: calc.Text("A strength curve holds for the one mix it was made with, while the concrete stays moist.")},
+		{Level: calc.LevelNotice, Text: calc.Text("Between two readings, their mean counts. The standard reads every half hour for two days; hand readings are coarser.")},
+	},
+	Tables:  tables,
+	Compute: compute,
+	Draw:    draw,
+}
+
+var sources = []calc.Source{
+	{ID: "iowa", Author: "Iowa DOT", Title: "I.M. 383, Testing the strength of PCC using the maturity method", Edition: "October 2020",
+		Where: "equation 2; datum −10 °C", Status: calc.Confirmed, Link: "https://iowadot.gov/erl/archiveoct2020/IM/content/383.htm"},
+	{ID: "c1074", Author: "ASTM", Title: "C1074, Estimating concrete strength by the maturity method",
+		Where: "temperature-time factor, equivalent age, appendix X1: datum 0 °C, 40 to 45 kJ/mol for Type I", Status: calc.Memory},
+	{ID: "ec2", Author: "CEN", Title: "EN 1992-1-1, Eurocode 2", Year: "2004", Where: "eq. (B.10), read in an open library of the fib",
+		Status: calc.Secondary, Link: "https://github.com/fib-international/structuralcodes"},
+}
+
+var tables = []calc.Table{
+	{
+		ID:     "constant",
+		Title:  calc.Text("Equivalent age at steady temperature"),
+		Note:   calc.Text("By time since placing and one steady temperature. Other inputs as at first."),
+		Out:    "age",
+		Down:   calc.Axis{Path: "readings.1.time", US: []string{"12 h", "24 h", "48 h", "72 h", "168 h"}},
+		Across: calc.Axis{Path: "readings.1.temperature", US: []string{"40 °F", "50 °F", "60 °F", "73.4 °F", "90 °F"}, Metric: []string{"5 °C", "10 °C", "15 °C", "23 °C", "30 °C"}},
+	},
+}
+
+var formulas = []*calc.Formula{strength.TimeFactorFormula, strength.ActivationRatioFormula, strength.EquivalentAgeFormula, strength.EurocodeAgeFormula, strength.LogStrengthFormula, strength.HyperbolicStrengthFormula}
+
+// The options of the calibration curve.
+const (
+	curveNone  = "none"
+	curveLog   = "log"
+	curveHyper = "hyperbolic"
+)
+
+// The ways the inputs and results of both calculators are written. Curves are
+// made in °C·h, so those keep their unit for every reader.
+var (
+	celsiusHours    = quantity.Display{Dim: quantity.Maturity, US: quantity.UnitDisplay{Unit: "C°·h", Step: 1}}
+	factorSize      = quantity.Display{Dim: quantity.Maturity, US: quantity.UnitDisplay{Unit: "C°·h", Step: 10, Rounding: quantity.Down}}
+	fahrenheitHours = quantity.Display{Dim: quantity.Maturity, US: quantity.UnitDisplay{Unit: "F°·h", Step: 10, Rounding: quantity.Down}}
+	perDegreeHour   = quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 0.0001}}
+	curveStrength   = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 1}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.01}}
+	tenthHours      = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.1}}
+	reading         = quantity.Display{Dim: quantity.Temperature, US: quantity.UnitDisplay{Unit: "°F", Step: 0.5}, Metric: quantity.UnitDisplay{Unit: "°C", Step: 0.5}}
+	referenceAt     = quantity.Display{Dim: quantity.Temperature, US: quantity.UnitDisplay{Unit: "°F", Step: 0.1}, Metric: quantity.UnitDisplay{Unit: "°C", Step: 0.1}}
+)
+
+const (
+	whyLong   = calc.Text("Maturity is for young concrete.")
+	whyDatum  = calc.Text("Published datum temperatures lie between −11 °C and 10 °C.")
+	whyEnergy = calc.Text("Cements lie between 25 and 70 kJ/mol.")
+	whyRefer  = calc.Text("Reference temperatures in use are 20 °C and 23 °C.")
+	whyCurve  = calc.Text("Take the figures from the report of the curve.")
+)
+
+func hasCurve(c calc.Case) bool { return c.Choice("curve") != curveNone }
+
+func isLog(c calc.Case) bool { return c.Choice("curve") == curveLog }
+
+func isHyper(c calc.Case) bool { return c.Choice("curve") == curveHyper }
+
+var inputs = []calc.Field{
+	{
+		ID: "readings", Kind: calc.Rows, MinRows: 1, MaxRows: 60,
+		Label: calc.Text("Readings"),
+		Help:  calc.Text("In order. One row alone means that temperature since placing."),
+		Usual: "0 h | 68 °F; 6 h | 75 °F; 12 h | 92 °F; 24 h | 88 °F; 48 h | 72 °F; 72 h | 66 °F",
+		Cols: []calc.Field{
+			{ID: "time", Display: &tenthHours, Label: calc.Text("Time since placing"),
+				Min: &calc.Limit{At: 0, Unit: "h", Why: displays.NotMinus}, Max: &calc.Limit{At: 60, Unit: "d", Why: whyLong}},
+			{ID: "temperature", Display: &reading, Label: calc.Text("Concrete temperature"),
+				Min: &calc.Limit{At: 0, Unit: "°F", Why: strength.WhyFrozen}, Max: &calc.Limit{At: 212, Unit: "°F", Why: strength.WhyBoiling}},
+		},
+	},
+	{
+		ID: "datum", Display: &reading, Usual: "32 °F",
+		Label: calc.Text("Datum temperature"),
+		Help:  calc.Text("0 °C for plain Type I by ASTM; highway manuals use −10 °C."),
+		Min:   &calc.Limit{At: -12, Unit: "°C", Why: whyDatum, Source: "c1074"}, Max: &calc.Limit{At: 10, Unit: "°C", Why: whyDatum, Source: "c1074"},
+	},
+	{
+		ID: "energy", Display: &displays.Tenths, Usual: "41.5",
+		Label: calc.Text("Activation energy, kJ/mol"),
+		Help:  calc.Text("40 to 45 for plain Type I. Other mixes need a test."),
+		Min:   &calc.Limit{At: 25, Why: whyEnergy}, Max: &calc.Limit{At: 70, Why: whyEnergy},
+	},
+	{
+		ID: "reference", Display: &referenceAt, Usual: "73.4 °F",
+		Label: calc.Text("Reference temperature"),
+		Help:  calc.Text("23 °C, or 20 °C where the curve was made so."),
+		Min:   &calc.Limit{At: 15, Unit: "°C", Why: whyRefer}, Max: &calc.Limit{At: 30, Unit: "°C", Why: whyRefer},
+	},
+	{
+		ID: "curve", Kind: calc.Choice, Usual: curveNone,
+		Label: calc.Text("Strength curve of this mix"),
+		Help:  calc.Text("From the lab's report, over the factor in °C·h."),
+		Options: []calc.Option{
+			{ID: curveNone, Label: calc.Text("none|feminine")},
+			{ID: curveLog, Label: calc.Text("a + b × log of the factor")},
+			{ID: curveHyper, Label: calc.Text("hyperbolic: limit, rate, start")},
+		},
+	},
+	{
+		ID: "curve-a", Display: &curveStrength, Optional: true, When: isLog, Label: calc.Text("a of the curve"),
+		Min: &calc.Limit{At: -50000, Unit: "psi", Why: whyCurve}, Max: &calc.Limit{At: 10000, Unit: "psi", Why: whyCurve},
+	},
+	{
+		ID: "curve-b", Display: &curveStrength, Optional: true, When: isLog, Label: calc.Text("b of the curve"),
+		Help: calc.Text("Gain for each tenfold factor: the log is to base 10."),
+		Min:  &calc.Limit{At: 0, Unit: "psi", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 20000, Unit: "psi", Why: whyCurve},
+	},
+	{
+		ID: "curve-limit", Display: &curveStrength, Optional: true, When: isHyper, Label: calc.Text("Limiting strength"),
+		Min: &calc.Limit{At: 0, Unit: "psi", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 20000, Unit: "psi", Why: whyCurve},
+	},
+	{
+		ID: "curve-rate", Display: &perDegreeHour, Optional: true, When: isHyper, Label: calc.Text("Rate, per °C·h"),
+		Min: &calc.Limit{At: 0, Open: true, Why: whyCurve}, Max: &calc.Limit{At: 1, Why: whyCurve},
+	},
+	{
+		ID: "curve-start", Display: &celsiusHours, Optional: true, When: isHyper, Usual: "0 C°·h", Label: calc.Text("Factor where it starts"),
+		Min: &calc.Limit{At: 0, Unit: "C°·h", Why: whyCurve}, Max: &calc.Limit{At: 5000, Unit: "C°·h", Why: whyCurve},
+	},
+	{
+		ID: "curve-to", Display: &celsiusHours, Optional: true, When: hasCurve, Label: calc.Text("Largest factor tested"),
+		Help: calc.Text("Past the last cylinder broken, the curve is a guess."),
+		Min:  &calc.Limit{At: 0, Unit: "C°·h", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 100000, Unit: "C°·h", Why: whyCurve},
+	},
+}
+
+var outputs = []calc.Field{
+	{ID: "factor", Display: &factorSize, Lead: true, Label: calc.Text("Temperature-time, °C·h")},
+	{ID: "factor-f", Display: &fahrenheitHours, Label: calc.Text("The same in °F·h")},
+	{ID: "age", Display: &displays.HalfHoursAtMost, Lead: true, Label: calc.Text("Equivalent age"),
+		Help: calc.Text("Hours at the reference temperature that give the same.")},
+	{ID: "age-ec", Display: &displays.HalfHoursAtMost, Label: calc.Text("Age by Eurocode 2, 20 °C")},
+	{ID: "elapsed", Display: &tenthHours, Label: calc.Text("Time covered by readings")},
+	{ID: "mean", Display: &reading, Label: calc.Text("Mean temperature")},
+	{ID: "strength", Display: &strength.StrengthAtLeast, Lead: true, Label: calc.Text("Strength by your curve"),
+		Help: calc.Text("Estimate only.")},
+	{
+		ID: "intervals", Kind: calc.Rows, Label: calc.Text("Interval by interval"),
+		Cols: []calc.Field{
+			{ID: "to", Display: &tenthHours, Label: calc.Text("Until")},
+			{ID: "mean", Display: &reading, Label: calc.Text("Mean")},
+			{ID: "factor", Display: &factorSize, Label: calc.Text("Factor so far")},
+			{ID: "age", Display: &displays.HalfHoursAtMost, Label: calc.Text("Age so far")},
+		},
+	},
+}

@@ -1,0 +1,162 @@
+package maturity
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/strength"
+)
+
+const (
+	// hot is above what the methods were tested for, °C; cold is below it.
+	hot  = 40.0
+	cold = 0.0
+)
+
+const (
+	refuseOrder  = calc.Text("This reading is earlier than the one before it. Put them in order.")
+	refuseNoTime = calc.Text("The readings cover no time. Enter a later one.")
+	ofFirst      = calc.Text("Interval that ends at {time}")
+	noteSteady   = calc.Text("One reading only: it is taken as the temperature since placing.")
+	noteLate     = calc.Text("The first {time} before the first reading count for nothing.")
+	noteJump     = calc.Text("Two rows have the same time. Is that a jump in temperature, or a slip?")
+	noteBelow    = calc.Text("Some time lies below the datum temperature. It adds nothing.")
+	noteHot      = calc.Text("Hotter than {limit}. Concrete hot at first ends weaker than its maturity says.")
+	noteCold     = calc.Text("Colder than {limit}. Young concrete that freezes is damaged. Maturity does not show it.")
+	askCurve     = calc.Text("No strength without all figures of the curve. Enter them from the report.")
+	noteNothing  = calc.Text("By this curve the concrete has no strength yet.")
+	noteRange    = calc.Text("The factor is past the largest tested. The strength is a guess and must be proved.")
+	askRange     = calc.Text("Up to what factor was the curve tested?")
+)
+
+// history is the sum over the readings.
+type history struct {
+	*calc.Recorder
+	in             calc.Case
+	ratio          float64 // Q, K
+	factor         float64 // °C·h in SI, K·s
+	age, ageEC     float64 // s
+	heat           float64 // K·s over absolute zero, for the mean
+	covered        float64 // s
+	low, high      float64 // °C, of the readings
+	below, stepped bool
+	rows           []calc.Case
+}
+
+func compute(r *calc.Recorder, in calc.Case) {
+	h := &history{Recorder: r, in: in, low: math.Inf(1), high: math.Inf(-1)}
+	h.ratio = r.Use(strength.ActivationRatioFormula, in.Num("energy"))
+	list := in.Rows("readings")
+	for i, row := range list {
+		t := calc.From(row.Num("temperature"), "°C")
+		h.low, h.high = math.Min(h.low, t), math.Max(h.high, t)
+		if i > 0 && !h.between(list[i-1], row) {
+			return
+		}
+	}
+	if len(list) == 1 {
+		h.interval(list[0].Num("time"), list[0].Num("time"), list[0].Num("temperature"))
+	}
+	if !(h.covered > 0) {
+		r.Refuse(calc.At("readings"), refuseNoTime)
+		return
+	}
+	h.put()
+	h.say(list)
+	if hasCurve(in) {
+		h.strength()
+	}
+}
+
+// between adds the interval from one reading to the next; false where it
+// would run backwards.
+func (h *history) between(a, b calc.Case) bool {
+	long := b.Num("time") - a.Num("time")
+	switch {
+	case long < -calc.Slack*b.Num("time"):
+		h.Refuse(calc.Cell("readings", b.RowNumber(), "time"), refuseOrder)
+		return false
+	case long <= calc.Slack*b.Num("time"):
+		h.Note(calc.LevelAsk, calc.Cell("readings", b.RowNumber(), "time"), noteJump)
+	default:
+		h.interval(long, b.Num("time"), (a.Num("temperature")+b.Num("temperature"))/2)
+	}
+	return true
+}
+
+// interval adds a stretch of so many seconds that ends at a time, with its
+// mean temperature in K. The first one is kept as worked steps.
+func (h *history) interval(long, end, mean float64) {
+	use := func(f *calc.Formula, si ...float64) float64 { return f.Value(si...) }
+	if !h.stepped {
+		h.stepped = true
+		use = func(f *calc.Formula, si ...float64) float64 {
+			return h.UseFor(ofFirst, []calc.Slot{calc.Amount("time", end, &tenthHours)}, f, si...)
+		}
+	}
+	h.factor += use(strength.TimeFactorFormula, mean, h.in.Num("datum"), long)
+	h.age += use(strength.EquivalentAgeFormula, h.ratio, mean, h.in.Num("reference"), long)
+	h.ageEC += use(strength.EurocodeAgeFormula, mean, long)
+	h.heat += float64(mean * long)
+	h.covered += long
+	h.below = h.below || mean < h.in.Num("datum")
+	h.rows = append(h.rows, h.NewRow("intervals").
+		With("to", calc.Num(end)).With("mean", calc.Num(mean)).
+		With("factor", calc.Num(h.factor)).With("age", calc.Num(h.age)))
+}
+
+func (h *history) put() {
+	h.Put("factor", h.factor)
+	h.Put("factor-f", h.factor)
+	h.Put("age", h.age)
+	h.Put("age-ec", h.ageEC)
+	h.Put("elapsed", h.covered)
+	h.Put("mean", h.heat/h.covered)
+	h.PutRows("intervals", h.rows)
+}
+
+func (h *history) say(list []calc.Case) {
+	at := calc.At("readings")
+	if len(list) == 1 {
+		h.Note(calc.LevelNotice, at, noteSteady)
+	} else if first := list[0].Num("time"); first > 0 {
+		h.Note(calc.LevelNotice, at, noteLate, calc.Amount("time", first, &tenthHours))
+	}
+	if h.below {
+		h.Note(calc.LevelNotice, calc.At("datum"), noteBelow)
+	}
+	if h.high > hot+calc.Slack {
+		h.Note(calc.LevelWarning, at, noteHot, calc.Amount("limit", calc.SI(hot, "°C"), &reading))
+	}
+	if h.low < cold-calc.Slack {
+		h.Note(calc.LevelWarning, at, noteCold, calc.Amount("limit", calc.SI(cold, "°C"), &reading))
+	}
+}
+
+// strength is given only by the reader's own curve.
+func (h *history) strength() {
+	in, s := h.in, 0.0
+	switch {
+	case isLog(in) && in.Has("curve-a") && in.Has("curve-b"):
+		if h.factor > 0 {
+			s = h.Use(strength.LogStrengthFormula, in.Num("curve-a"), in.Num("curve-b"), h.factor)
+		}
+	case isHyper(in) && in.Has("curve-limit") && in.Has("curve-rate"):
+		if h.factor > in.Num("curve-start") {
+			s = h.Use(strength.HyperbolicStrengthFormula, in.Num("curve-limit"), in.Num("curve-rate"), h.factor, in.Num("curve-start"))
+		}
+	default:
+		h.Note(calc.LevelAsk, calc.At("curve"), askCurve)
+		return
+	}
+	h.Put("strength", math.Max(s, 0))
+	if s <= 0 {
+		h.Note(calc.LevelNotice, calc.At("curve"), noteNothing)
+	}
+	switch most := in.Num("curve-to"); {
+	case !in.Has("curve-to"):
+		h.Note(calc.LevelAsk, calc.At("curve-to"), askRange)
+	case h.factor > most*(1+calc.Slack):
+		h.Note(calc.LevelWarning, calc.At("curve-to"), noteRange)
+	}
+}

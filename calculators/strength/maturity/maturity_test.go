@@ -1,0 +1,93 @@
+package maturity
+
+import (
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+	"coursebook/calculators/strength"
+)
+
+// At the reference temperature equivalent age is age; hotter it is more, and
+// more readings of one steady temperature change nothing.
+func TestEquivalentAge(t *testing.T) {
+	for _, q := range []float64{3000, 5000, 8000} {
+		calctest.Near(t, "at the reference", strength.EquivalentAge(q, 296.15, 296.15, 17), 17, 1e-12)
+	}
+	before := 0.0
+	for c := 0.0; c <= 60; c += 5 {
+		age := strength.EquivalentAge(5000, c+273.15, 296.15, 24)
+		if age <= before {
+			t.Errorf("at %v °C the equivalent age falls to %v", c, age)
+		}
+		before = age
+	}
+	one := calctest.Run(t, Calculator, "readings=48 h | 60 °F")
+	many := calctest.Run(t, Calculator, "readings=0 h | 60 °F; 5 h | 60 °F; 30 h | 60 °F; 48 h | 60 °F")
+	for _, id := range []string{"factor", "factor-f", "age", "age-ec", "elapsed", "mean"} {
+		calctest.Near(t, id, many.Out.Num(id), one.Out.Num(id), 1e-6)
+	}
+}
+
+// A ramp has the factor of the area under it: the trapezoid is exact above
+// the datum.
+func TestRampIsExact(t *testing.T) {
+	res := calctest.Run(t, Calculator, "datum=0 °C", "readings=0 h | 10 °C; 40 h | 30 °C")
+	calctest.Near(t, "area under the ramp", calc.From(res.Out.Num("factor"), "C°·h"), 800, 1e-9)
+	calctest.Near(t, "the same in °F·h", calc.From(res.Out.Num("factor-f"), "F°·h"), 1440, 1e-9)
+}
+
+func TestMaturityNotes(t *testing.T) {
+	for _, c := range []struct {
+		note  calc.Text
+		yes   bool
+		typed []string
+	}{
+		{noteSteady, true, []string{"readings=48 h | 60 °F"}},
+		{noteSteady, false, nil},
+		{noteLate, true, []string{"readings=2 h | 60 °F; 9 h | 70 °F"}},
+		{noteLate, false, nil},
+		{noteJump, true, []string{"readings=0 h | 60 °F; 9 h | 70 °F; 9 h | 60 °F; 12 h | 60 °F"}},
+		{noteJump, false, nil},
+		{noteHot, true, []string{"readings=0 h | 20 °C; 9 h | 40.5 °C"}},
+		{noteHot, false, []string{"readings=0 h | 20 °C; 9 h | 40 °C"}},
+		{noteCold, true, []string{"readings=0 h | 20 °C; 9 h | 31 °F"}},
+		{noteCold, false, []string{"readings=0 h | 20 °C; 9 h | 32 °F"}},
+		{noteBelow, true, []string{"datum=10 °C", "readings=0 h | 9 °C; 9 h | 9 °C; 20 h | 15 °C"}},
+		{noteBelow, false, []string{"datum=10 °C", "readings=0 h | 11 °C; 20 h | 15 °C"}},
+		{askCurve, true, []string{"curve=log", "curve-a=-3000"}},
+		{askCurve, true, []string{"curve=hyperbolic"}},
+		{askCurve, false, nil},
+		{askRange, true, []string{"curve=log", "curve-a=-3000 psi", "curve-b=1500 psi"}},
+		{noteRange, true, []string{"curve=log", "curve-a=-3000 psi", "curve-b=1500 psi", "curve-to=1000 C°·h"}},
+		{noteRange, false, []string{"curve=log", "curve-a=-3000 psi", "curve-b=1500 psi", "curve-to=5000 C°·h"}},
+		{noteNothing, true, []string{"curve=log", "curve-a=-9000 psi", "curve-b=1500 psi", "curve-to=5000 C°·h"}},
+	} {
+		if res := calctest.Run(t, Calculator, c.typed...); calctest.Noted(res, c.note) != c.yes {
+			t.Errorf("%v: note %s: %v", c.typed, c.note.EN(), !c.yes)
+		}
+	}
+}
+
+func TestMaturityRefuses(t *testing.T) {
+	if res := calctest.Run(t, Calculator, "readings=0 h | 60 °F; 9 h | 70 °F; 8 h | 60 °F"); res.State != calc.Refused || !calctest.Noted(res, refuseOrder) {
+		t.Error("an earlier reading after a later one is taken")
+	}
+	if res := calctest.Run(t, Calculator, "readings=0 h | 60 °F"); res.State != calc.Refused || !calctest.Noted(res, refuseNoTime) {
+		t.Error("no time at all is taken")
+	}
+}
+
+// No strength stands without a curve, and never one below nothing.
+func TestStrengthOnlyByCurve(t *testing.T) {
+	if calctest.Run(t, Calculator).Out.Has("strength") {
+		t.Error("a strength without a curve")
+	}
+	hyper := calctest.Run(t, Calculator, "curve=hyperbolic", "curve-limit=5000 psi", "curve-rate=0.01", "readings=200 h | 20 °C", "datum=0 °C")
+	// 5000·0.01·4000/(1 + 40) by hand.
+	calctest.Near(t, "hyperbolic", calc.From(hyper.Out.Num("strength"), "psi"), 5000*40.0/41, 1e-6)
+	none := calctest.Run(t, Calculator, "curve=hyperbolic", "curve-limit=5000 psi", "curve-rate=0.01", "curve-start=5000 C°·h")
+	if none.Out.Num("strength") != 0 || !calctest.Noted(none, noteNothing) {
+		t.Error("strength before the start of the curve")
+	}
+}

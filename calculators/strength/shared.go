@@ -1,0 +1,36 @@
+package strength
+
+import (
+	"math"
+	"strconv"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/quantity"
+)
+
+// What is estimated is rounded down, a wait up.
+
+var StrengthAtLeast = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 50, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.5, Rounding: quantity.Down}}
+
+const (
+	WhyFrozen    = calc.Text("Frozen concrete gains nothing. Check the reading.")
+	WhyBoiling   = calc.Text("No wall gets this hot. Check the reading.")
+	EstimateOnly = calc.Text("Estimate only. It is no leave to strip, load or backfill. Those wait for the engineer's word.")
+)
+
+// Axis spans two values with round marks, about five of them.
+func Axis(low, high float64) figure.Axis {
+	step := math.Pow(10, math.Floor(math.Log10((high-low)/5)))
+	for _, times := range []float64{1, 2, 5, 10} {
+		if (high-low)/(step*times) <= 6 {
+			step *= times
+			break
+		}
+	}
+	a := figure.Axis{From: float64(math.Floor(low/step) * step), To: float64(math.Ceil(high/step) * step)}
+	for k := math.Round(a.From / step); float64(k*step) <= a.To+step/2; k++ {
+		a.Marks = append(a.Marks, figure.Mark{At: k * step, Text: strconv.FormatFloat(k*step, 'g', 4, 64)})
+	}
+	return a
+}

@@ -1,0 +1,138 @@
+// Package strengthgain sets two published curves of strength with age side by side.
+// Neither is chosen for the reader.
+package strengthgain
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/quantity"
+	"coursebook/calculators/strength"
+)
+
+// Calculator sets two published curves of strength with age side by side.
+// Neither is chosen for the reader.
+var Calculator = &calc.Calculator{
+	ID:       "strength-gain",
+	Title:    calc.Text("Strength with age"),
+	Purpose:  calc.Text("What share of its 28-day strength concrete of a given age may have."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: formulas,
+	Sources:  sources,
+	Cautions: []calc.Caution{
+		{Level: calc.LevelWarning, Text: strength.EstimateOnly},
+		{Level: calc.LevelWarning, Text: calc.Text("Backfill also needs the wall held at its top, by the floor or by braces. Both wait for the engineer's word.")},
+		{Level: calc.LevelCaution, Text: calc.Text("Both curves are for moist concrete near 20 °C (68 °F). Cold concrete is far slower: measure it.")},
+	},
+	Tables:  tables,
+	Compute: compute,
+	Draw:    draw,
+}
+
+var sources = []calc.Source{
+	{ID: "aci209", Author: "ACI", Title: "209R-92, Prediction of creep, shrinkage and temperature effects", Year: "1992",
+		Where: "eq. (2-1) and table 2.2.1, read in a highway department's open library", Status: calc.Secondary, Link: "https://github.com/WSDOT/WBFL"},
+	{ID: "ec2", Author: "CEN", Title: "EN 1992-1-1, Eurocode 2", Year: "2004", Where: "eq. (3.2), 3.1.2(6), read in an open library of the fib",
+		Status: calc.Secondary, Link: "https://github.com/fib-international/structuralcodes"},
+	{ID: "society", Author: "The Concrete Society", Title: "Strength development and cement class", Where: "classes of blends",
+		Status: calc.Confirmed, Link: "https://concrete.org.uk/fingertips-nuggets.asp?cmd=display&id=1058"},
+	{ID: "yeh", Author: "I-C. Yeh", Title: "Concrete compressive strength data", Year: "1998",
+		Where: "232 rows of plain cement: median 0.646 at 7 days, 0.834 at 14 days", Status: calc.Confirmed},
+	{ID: "backfill", Author: "Ontario", Title: "O. Reg. 332/12, foundation walls", Where: "9.15.4, lateral support", Status: calc.Confirmed,
+		Link: "https://www.oncodes.ca/foundation/foundation-walls-considered-to-be-laterally-supported-at-the-bottom/"},
+}
+
+var tables = []calc.Table{
+	{ID: "aci", Title: calc.Text("Share of 28-day strength, ACI 209"), Out: "share-aci",
+		Note: tableNote, Down: tableAges,
+		Across: calc.Axis{Path: "cement", US: []string{"moist-1", "moist-3", "steam-1", "steam-3"}}},
+	{ID: "ec", Title: calc.Text("Share of 28-day strength, Eurocode 2"), Out: "share-ec",
+		Note: tableNote, Down: tableAges,
+		Across: calc.Axis{Path: "class", US: []string{"r", "n", "s"}}},
+}
+
+const tableNote = calc.Text("Estimate only, moist, near 20 °C (68 °F).")
+
+var tableAges = calc.Axis{Path: "age", US: []string{"1 d", "3 d", "7 d", "14 d", "28 d", "56 d", "90 d"}}
+
+const (
+	whyEarly  = calc.Text("Below one day neither curve holds. Use maturity or a test.")
+	whyOld    = calc.Text("Past a year, ask for cores.")
+	whyWeak   = calc.Text("Concrete for walls is stronger. Check the unit.")
+	whyStrong = calc.Text("Stronger concrete gains in its own way.")
+	whyShare  = calc.Text("Ask for a share between these.")
+)
+
+var inputs = []calc.Field{
+	{ID: "f28", Display: &displays.Strength, Usual: "3000 psi", Label: calc.Text("Strength at 28 days"),
+		Help: calc.Text("As specified, not as hoped for."),
+		Min:  &calc.Limit{At: 1500, Unit: "psi", Why: whyWeak}, Max: &calc.Limit{At: 8700, Unit: "psi", Why: whyStrong, Source: "ec2"}},
+	{ID: "age", Display: &ageDays, Usual: "7 d", Label: calc.Text("Age"),
+		Min: &calc.Limit{At: 1, Unit: "d", Why: whyEarly, Source: "aci209"}, Max: &calc.Limit{At: 365, Unit: "d", Why: whyOld}},
+	{ID: "cement", Kind: calc.Choice, Usual: "moist-1", Label: calc.Text("Cement and curing, ACI 209"),
+		Help: calc.Text("Blends with slag or fly ash are slower than Type I."),
+		Options: []calc.Option{
+			{ID: "moist-1", Label: calc.Text("Type I, moist")},
+			{ID: "moist-3", Label: calc.Text("Type III, moist")},
+			{ID: "steam-1", Label: calc.Text("Type I, steam")},
+			{ID: "steam-3", Label: calc.Text("Type III, steam")},
+		}},
+	{ID: "class", Kind: calc.Choice, Usual: "n", Label: calc.Text("Cement class, Eurocode 2"),
+		Help: calc.Text("Much slag (35 to 65 %) or fly ash (20 to 35 %): N. More: S."),
+		Options: []calc.Option{
+			{ID: "r", Label: calc.Text("R, rapid (s = 0.20)")},
+			{ID: "n", Label: calc.Text("N, normal (s = 0.25)")},
+			{ID: "s", Label: calc.Text("S, slow (s = 0.38)")},
+		}},
+	{ID: "target", Display: &displays.Percent, Usual: "70 %", Label: calc.Text("Share looked for"),
+		Help: calc.Text("The share itself comes from the engineer or the drawings."),
+		Min:  &calc.Limit{At: 20, Unit: "%", Why: whyShare}, Max: &calc.Limit{At: 120, Unit: "%", Why: whyShare}},
+	{ID: "temperature", Display: &displays.Temperature, Optional: true, Usual: "68 °F", Label: calc.Text("Concrete temperature"),
+		Help: calc.Text("Its mean since placing. It changes no number here."),
+		Min:  &calc.Limit{At: 0, Unit: "°F", Why: strength.WhyFrozen}, Max: &calc.Limit{At: 212, Unit: "°F", Why: strength.WhyBoiling}},
+}
+
+var outputs = []calc.Field{
+	{ID: "share-aci", Display: &displays.Percent, Lead: true, Label: calc.Text("Share by ACI 209"),
+		Help: calc.Text("Estimate only.")},
+	{ID: "share-ec", Display: &displays.Percent, Lead: true, Label: calc.Text("Share by Eurocode 2"),
+		Help: calc.Text("Estimate only.")},
+	{ID: "strength-aci", Display: &strength.StrengthAtLeast, Label: calc.Text("Strength by ACI 209")},
+	{ID: "strength-ec", Display: &strength.StrengthAtLeast, Label: calc.Text("Strength by Eurocode 2")},
+	{ID: "time-aci", Display: &daysAtLeast, Label: calc.Text("Time to share, ACI 209")},
+	{ID: "time-ec", Display: &daysAtLeast, Label: calc.Text("Time to share, Eurocode 2")},
+	{ID: "ages", Kind: calc.Rows, Label: calc.Text("By age"), Cols: []calc.Field{
+		{ID: "age", Display: &displays.Days, Label: calc.Text("Age")},
+		{ID: "aci", Display: &displays.Percent, Label: calc.Text("ACI 209")},
+		{ID: "ec", Display: &displays.Percent, Label: calc.Text("Eurocode 2")},
+	}},
+}
+
+var formulas = []*calc.Formula{strength.Share209Formula, strength.ShareECFormula, strength.StrengthFormula, strength.Age209Formula, strength.AgeECFormula}
+
+// constants209 are a in days and b of Share209.
+type constants209 struct {
+	id   string
+	a, b float64
+}
+
+// gain209 are the constants of ACI 209R-92, table 2.2.1.
+var gain209 = [...]constants209{
+	{"moist-1", 4.0, 0.85}, {"moist-3", 2.3, 0.92}, {"steam-1", 1.0, 0.95}, {"steam-3", 0.70, 0.98},
+}
+
+// classEC is s of ShareEC.
+type classEC struct {
+	id string
+	s  float64
+}
+
+// gainEC are the cement classes of EN 1992-1-1, 3.1.2(6).
+var gainEC = [...]classEC{{"r", 0.20}, {"n", 0.25}, {"s", 0.38}}
+
+// The ways the inputs and results of both calculators are written. Curves are
+// made in °C·h, so those keep their unit for every reader.
+var (
+	daysAtLeast = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "d", Step: 0.5, Rounding: quantity.Up}}
+	ageDays     = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "d", Step: 0.5}}
+)

@@ -1,0 +1,99 @@
+package strengthgain
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/strength"
+)
+
+const (
+	// The band of temperatures in which the curves are taken as they stand,
+	// °C: common practice around the 20 °C of the standard.
+	cool, warm = 15.0, 25.0
+	// early is the age in days below which Eurocode 2 wants tests.
+	early = 3.0
+	// full is the age in days at which both curves mean 100 %.
+	full = 28.0
+)
+
+const (
+	noteCool  = calc.Text("Below {limit} the concrete is behind both curves. Use maturity or a test.")
+	noteWarm  = calc.Text("Above {limit} the concrete is ahead at first and ends weaker.")
+	noteEarly = calc.Text("Before {limit} Eurocode 2 asks for tests in place of the curve.")
+	noteFull  = calc.Text("Past 28 days nobody may count on more than the specified strength without tests.")
+	noteNever = calc.Text("By {curve} this concrete never reaches {share}.")
+	askTemp   = calc.Text("How warm has the concrete been? Both curves are for 20 °C (68 °F).")
+	nameACI   = calc.Text("ACI 209")
+	nameEC    = calc.Text("Eurocode 2")
+)
+
+// listedAges are the ages of the rows, days.
+var listedAges = [...]float64{1, 3, 7, 14, 28, 56, 90}
+
+// constants finds the two curves of a case.
+func constants(in calc.Case) (aci constants209, ec classEC) {
+	for _, c := range gain209 {
+		if c.id == in.Choice("cement") {
+			aci = c
+		}
+	}
+	for _, c := range gainEC {
+		if c.id == in.Choice("class") {
+			ec = c
+		}
+	}
+	return aci, ec
+}
+
+func compute(r *calc.Recorder, in calc.Case) {
+	aci, ec := constants(in)
+	age, f28 := in.Num("age"), in.Num("f28")
+	byACI := r.Use(strength.Share209Formula, age, aci.a, aci.b)
+	byEC := r.Use(strength.ShareECFormula, ec.s, age)
+	r.Put("share-aci", byACI)
+	r.Put("share-ec", byEC)
+	r.Put("strength-aci", r.UseFor(nameACI, nil, strength.StrengthFormula, byACI, f28))
+	r.Put("strength-ec", r.UseFor(nameEC, nil, strength.StrengthFormula, byEC, f28))
+	target := in.Num("target")
+	if target < (1-calc.Slack)/aci.b {
+		r.Put("time-aci", r.Use(strength.Age209Formula, target, aci.a, aci.b))
+	} else {
+		never(r, nameACI, target)
+	}
+	if target < (1-calc.Slack)*math.Exp(ec.s) {
+		r.Put("time-ec", r.Use(strength.AgeECFormula, target, ec.s))
+	} else {
+		never(r, nameEC, target)
+	}
+	rows := make([]calc.Case, len(listedAges))
+	for i, d := range listedAges {
+		rows[i] = r.NewRow("ages").With("age", calc.In(d, "d")).
+			With("aci", calc.Num(strength.Share209(d, aci.a, aci.b))).With("ec", calc.Num(strength.ShareEC(ec.s, d)))
+	}
+	r.PutRows("ages", rows)
+	sayGain(r, in)
+}
+
+func never(r *calc.Recorder, curve calc.Text, share float64) {
+	r.Note(calc.LevelNotice, calc.At("target"), noteNever, calc.Said("curve", curve), calc.Amount("share", share, &displays.Percent))
+}
+
+func sayGain(r *calc.Recorder, in calc.Case) {
+	age := calc.From(in.Num("age"), "d")
+	if age < early*(1-calc.Slack) {
+		r.Note(calc.LevelCaution, calc.At("age"), noteEarly, calc.Amount("limit", calc.SI(early, "d"), &displays.Days))
+	}
+	if age > full*(1+calc.Slack) {
+		r.Note(calc.LevelCaution, calc.At("age"), noteFull)
+	}
+	switch t := calc.From(in.Num("temperature"), "°C"); {
+	case !in.Has("temperature"):
+		r.Note(calc.LevelAsk, calc.At("temperature"), askTemp)
+	case t < cool-calc.Slack:
+		r.Note(calc.LevelWarning, calc.At("temperature"), noteCool, calc.Amount("limit", calc.SI(cool, "°C"), &displays.Temperature))
+	case t > warm+calc.Slack:
+		r.Note(calc.LevelCaution, calc.At("temperature"), noteWarm, calc.Amount("limit", calc.SI(warm, "°C"), &displays.Temperature))
+	}
+}

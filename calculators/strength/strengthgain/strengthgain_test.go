@@ -1,0 +1,63 @@
+package strengthgain
+
+import (
+	"math"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+	"coursebook/calculators/strength"
+)
+
+// Age and share are inverse to each other, and both curves only rise.
+func TestGainTurnsRound(t *testing.T) {
+	for _, c := range gain209 {
+		before := 0.0
+		for age := 1.0; age < 400; age *= 1.3 {
+			p := strength.Share209(age, c.a, c.b)
+			calctest.Near(t, c.id, strength.Age209(p, c.a, c.b), age, 1e-9*age*age)
+			if p <= before || p >= 1/c.b {
+				t.Errorf("%s at %v days: share %v", c.id, age, p)
+			}
+			before = p
+		}
+	}
+	for _, c := range gainEC {
+		before := 0.0
+		for age := 1.0; age < 400; age *= 1.3 {
+			p := strength.ShareEC(c.s, age)
+			calctest.Near(t, c.id, strength.AgeEC(p, c.s), age, 1e-9*age)
+			if p <= before || p >= math.Exp(c.s) {
+				t.Errorf("%s at %v days: share %v", c.id, age, p)
+			}
+			before = p
+		}
+		calctest.Near(t, "28 days", strength.ShareEC(c.s, 28), 1, 1e-15)
+	}
+}
+
+func TestGainNotes(t *testing.T) {
+	for _, c := range []struct {
+		note  calc.Text
+		yes   bool
+		typed []string
+	}{
+		{noteEarly, true, []string{"age=2.5 d"}}, {noteEarly, false, []string{"age=3 d"}},
+		{noteFull, true, []string{"age=28.5 d"}}, {noteFull, false, []string{"age=28 d"}},
+		{noteCool, true, []string{"temperature=14 °C"}}, {noteCool, false, []string{"temperature=15 °C"}},
+		{noteWarm, true, []string{"temperature=26 °C"}}, {noteWarm, false, []string{"temperature=25 °C"}},
+		{askTemp, true, []string{"temperature="}}, {askTemp, false, nil},
+		// Steam-cured Type I tends to 1/0.95, which is 105.3 %.
+		{noteNever, true, []string{"target=106 %", "cement=steam-1"}},
+		{noteNever, false, []string{"target=105 %", "cement=steam-1"}},
+		{noteNever, false, []string{"target=105 %", "cement=moist-1", "class=s"}},
+	} {
+		res := calctest.Run(t, Calculator, c.typed...)
+		if calctest.Noted(res, c.note) != c.yes {
+			t.Errorf("%v: note %s: %v", c.typed, c.note.EN(), !c.yes)
+		}
+	}
+	if calctest.Run(t, Calculator, "target=106 %", "cement=steam-1").Out.Has("time-aci") {
+		t.Error("a time for a share that is never reached")
+	}
+}

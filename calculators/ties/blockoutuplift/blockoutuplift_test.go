@@ -1,0 +1,56 @@
+package blockoutuplift
+
+import (
+	"testing"
+
+	"coursebook/calculators/calctest"
+)
+
+// Covered on both sides by the same amount more, neither the uplift nor the
+// net push on a covered block-out of even levels changes.
+func TestUpliftEndsAtTheTop(t *testing.T) {
+	a := calctest.Run(t, Calculator, "side-a=2' 6\"", "side-b=2' 6\"")
+	b := calctest.Run(t, Calculator, "side-a=9'", "side-b=9'")
+	if !calctest.Equal(a.Out.Num("uplift"), b.Out.Num("uplift")) || a.Out.Num("push") != 0 || b.Out.Num("push") != 0 {
+		t.Errorf("%v and %v N", a.Out.Num("uplift"), b.Out.Num("uplift"))
+	}
+	if !calctest.Noted(a, even) || calctest.Noted(a, uneven) {
+		t.Error("even levels are not told")
+	}
+}
+
+// The sides may be named either way round.
+func TestSidesMirror(t *testing.T) {
+	a := calctest.Run(t, Calculator, "side-a=3'", "side-b=1'")
+	b := calctest.Run(t, Calculator, "side-a=1'", "side-b=3'")
+	for _, id := range []string{"uplift", "push", "straps"} {
+		if a.Out.Num(id) != b.Out.Num(id) {
+			t.Errorf("%s: %v and %v", id, a.Out.Num(id), b.Out.Num(id))
+		}
+	}
+	if !calctest.Noted(a, uneven) || calctest.Noted(a, even) {
+		t.Error("uneven levels are not told")
+	}
+}
+
+// Straps are rounded up, an exact number stays, one is never enough.
+func TestStraps(t *testing.T) {
+	// 5 by 1 by 2 ft in 150 lb/ft³ less 200 lb is 1300 lbf
+	block := []string{"length=5'", "thickness=12", "height=2'", "side-a=3'", "side-b=3'", "own=200", "factor=1"}
+	for _, c := range []struct {
+		rating string
+		want   float64
+	}{{"650", 2}, {"649", 3}, {"260", 5}, {"259", 6}, {"5000", 2}} {
+		res := calctest.Run(t, Calculator, append([]string{"rating=" + c.rating}, block...)...)
+		if res.Out.Num("straps") != c.want {
+			t.Errorf("rated %s: %v straps, want %v", c.rating, res.Out.Num("straps"), c.want)
+		}
+	}
+}
+
+func TestHeavyBlockStays(t *testing.T) {
+	res := calctest.Run(t, Calculator, "own=20000")
+	if res.Out.Num("uplift") != 0 || res.Out.Num("straps") != 0 || !calctest.Noted(res, stays) || calctest.Noted(res, floats) {
+		t.Errorf("uplift %v, straps %v", res.Out.Num("uplift"), res.Out.Num("straps"))
+	}
+}

@@ -1,0 +1,92 @@
+// Package blockoutuplift answers what lifts a block-out in fresh concrete and pushes
+// it sideways, and how many straps hold it down.
+package blockoutuplift
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/quantity"
+	"coursebook/calculators/ties"
+)
+
+// Calculator answers what lifts a block-out in fresh concrete and pushes
+// it sideways, and how many straps hold it down.
+var Calculator = &calc.Calculator{
+	ID:      "block-out-uplift",
+	Title:   calc.Text("Block-out: uplift and side push"),
+	Purpose: calc.Text("Shows what lifts a block-out, what pushes it sideways, and how many straps hold it down."),
+	In: []calc.Field{
+		{
+			ID: "length", Display: &displays.Inches, Usual: "24 in", Label: calc.Text("Length along the wall"),
+			Min: &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 30, Unit: "ft", Why: displays.Engineer},
+		},
+		{
+			ID: "thickness", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Thickness in the wall"),
+			Help: calc.Text("What is in the core. All of it if the block-out goes through."),
+			Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "in", Why: displays.CheckUnit},
+		},
+		{
+			ID: "height", Display: &displays.Inches, Usual: "30 in", Label: calc.Text("Height of the block-out"),
+			Min: &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 20, Unit: "ft", Why: displays.Engineer},
+		},
+		{
+			ID: "side-a", Display: &displays.Height, Usual: "2' 6\"", Label: calc.Text("Concrete above its foot, A"),
+			Help: calc.Text("Level of fluid concrete on one side, from the underside up."),
+			Min:  &calc.Limit{At: 0, Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.Engineer},
+		},
+		{
+			ID: "side-b", Display: &displays.Height, Usual: "1' 6\"", Label: calc.Text("Concrete above its foot, B"),
+			Help: calc.Text("Level on the other side at the worst moment."),
+			Min:  &calc.Limit{At: 0, Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.Engineer},
+		},
+		{
+			ID: "own", Display: &displays.Mass, Usual: "15 lb", Label: calc.Text("Own weight of the block-out"),
+			Min: &calc.Limit{At: 0, Unit: "lb", Why: displays.NotMinus}, Max: &calc.Limit{At: 20000, Unit: "lb", Why: displays.CheckUnit},
+		},
+		{
+			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight, Help: ties.HelpWeight,
+			Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit},
+		},
+		{
+			ID: "rating", Display: &ties.ForceIn, Usual: "250 lbf", Label: calc.Text("Rating of one strap"),
+			Help: calc.Text("Strap with both its fastenings: the weakest of the three."),
+			Min:  &calc.Limit{At: 10, Unit: "lbf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 20000, Unit: "lbf", Why: displays.CheckUnit},
+		},
+		{
+			ID: "factor", Display: &displays.Factor, Usual: "1.5", Label: calc.Text("Factor on the uplift"),
+			Help: calc.Text("Common practice, for the shake of the poker. Never below 1."),
+			Min:  &calc.Limit{At: 1, Why: displays.Engineer}, Max: &calc.Limit{At: 5, Why: displays.CheckUnit},
+		},
+	},
+	Out: []calc.Field{
+		{ID: "straps", Display: &displays.CountUp, Exact: true, Lead: true, Label: calc.Text("Straps to hold it down")},
+		{ID: "uplift", Display: &displays.Force, Lead: true, Label: calc.Text("Uplift")},
+		{ID: "push", Display: &displays.Force, Lead: true, Label: calc.Text("Push to the lower side")},
+		{ID: "volume", Display: &cubicFeet, Label: calc.Text("Volume in the concrete")},
+		{ID: "push-a", Display: &displays.Force, Label: calc.Text("Push on side A")},
+		{ID: "push-b", Display: &displays.Force, Label: calc.Text("Push on side B")},
+	},
+	Formulas: []*calc.Formula{ties.SubmergedFormula, ties.UpliftFormula, ties.SidePushFormula, ties.StrapShareFormula},
+	Sources: []calc.Source{
+		ties.SourceStatics,
+		{ID: "archimedes", Title: "Principle of Archimedes", Where: "buoyancy is the weight of the fluid displaced; from memory", Status: calc.Memory},
+		{ID: "strap", Title: "Common practice: a factor of 1.5 on uplift, straps rounded up, at least two", Status: calc.CommonPractice},
+	},
+	Cautions: []calc.Caution{
+		{Level: calc.LevelWarning, Text: calc.Text("Place slowly and keep both sides at one height. That is the defence against side push; straps are not.")},
+		{Level: calc.LevelWarning, Text: calc.Text("A strap is as strong as what it is fixed to. Do not fix it to foam alone.")},
+		{Level: calc.LevelWarning, Text: ties.CautionGovern},
+	},
+	Tables: []calc.Table{{
+		ID: "uplift", Title: calc.Text("Uplift by length and height of the block-out"),
+		Note: calc.Text("8 in. (200 mm) thick, covered by concrete on both sides, own weight 15 lb (7 kg)."),
+		Out:  "uplift", Set: []calc.Entry{{Path: "side-a", Text: "10 ft"}, {Path: "side-b", Text: "10 ft"}},
+		Down:   calc.Axis{Path: "length", US: []string{"12", "24", "36", "48", "72"}, Metric: []string{"300", "600", "900", "1200", "1800"}},
+		Across: calc.Axis{Path: "height", US: []string{"8", "12", "24", "36", "48"}, Metric: []string{"200", "300", "600", "900", "1200"}},
+	}},
+	Compute: compute,
+	Draw:    draw,
+}
+
+// A share used is rounded up and so is a load per length.
+var cubicFeet = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "ft³", Step: 0.1}, Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.005}}

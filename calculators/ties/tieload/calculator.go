@@ -1,0 +1,129 @@
+// Package tieload answers what one tie carries, whole or beside missing ones. It
+// checks ties alone: a weakened face is backed unless its capacity is known.
+package tieload
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/quantity"
+	"coursebook/calculators/ties"
+)
+
+// Calculator answers what one tie carries, whole or beside missing ones. It
+// checks ties alone: a weakened face is backed unless its capacity is known.
+var Calculator = &calc.Calculator{
+	ID:      "tie-load",
+	Title:   calc.Text("Load on a form tie"),
+	Purpose: calc.Text("Shows what one tie carries, also beside missing or cut ties, and if the face must be backed."),
+	In: []calc.Field{
+		{
+			ID: "pressure", Display: &displays.Rating, Usual: "600 psf",
+			Label: calc.Text("Pressure at the tie"),
+			Help:  calc.Text("At the depth of the tie, for the rise where the hose stands."),
+			Min:   &calc.Limit{At: 10, Unit: "psf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: displays.CheckUnit},
+		},
+		{
+			ID: "across", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Ties apart along the wall"),
+			Min: &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 96, Unit: "in", Why: displays.CheckUnit},
+		},
+		{
+			ID: "up", Display: &displays.Inches, Usual: "16 in", Label: calc.Text("Ties apart up the wall"),
+			Min: &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 96, Unit: "in", Why: displays.CheckUnit},
+		},
+		{
+			ID: "missing", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("Ties missing or cut"),
+			Help: calc.Text("Next to one another, in one place."),
+			Min:  &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Why: displays.Engineer},
+		},
+		{
+			ID: "sharing", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("Whole ties that take over"),
+			Help: calc.Text("Keep 2: one at each end of the gap. More only if the engineer says so."),
+			Min:  &calc.Limit{At: 1, Why: displays.AboveZero}, Max: &calc.Limit{At: 8, Why: displays.CheckCount},
+		},
+		{
+			ID: "strength", Display: &ties.ForceIn, Optional: true, Usual: "2000 lbf", Label: calc.Text("Breaking strength of a tie"),
+			Help: calc.Text("From the form maker, tie in its foam. Empty: no verdict."),
+			Min:  &calc.Limit{At: 50, Unit: "lbf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 100000, Unit: "lbf", Why: displays.CheckUnit},
+		},
+		{
+			ID: "factor", Display: &displays.Factor, Usual: "2", Label: calc.Text("Factor on breaking"),
+			Help: calc.Text("Breaking strength over working load. Enter 1 for a working load."),
+			Min:  &calc.Limit{At: 1, Why: displays.AskMaker}, Max: &calc.Limit{At: 10, Why: displays.CheckUnit},
+		},
+		{
+			ID: "face", Kind: calc.Choice, Usual: faceWhole, Label: calc.Text("Face of the form there"),
+			Options: []calc.Option{
+				{ID: faceWhole, Label: calc.Text("As the maker ships it")},
+				{ID: faceWeak, Label: calc.Text("Cut, patched, cracked or a joint on a joint")},
+			},
+		},
+		{
+			ID: "capacity", Display: &displays.Rating, Optional: true, Label: calc.Text("Capacity of the weak face"),
+			Help: calc.Text("Only from the form maker or the engineer, for this very state."),
+			Min:  &calc.Limit{At: 10, Unit: "psf", Why: displays.AskMaker}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: displays.AskMaker},
+		},
+		{
+			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight, Help: ties.HelpWeight,
+			Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit},
+		},
+	},
+	Out: []calc.Field{
+		{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The ties alone"), Options: []calc.Option{
+			{ID: holds, Label: calc.Text("Within the working load")},
+			{ID: fails, Label: calc.Text("Beyond the working load")},
+			{ID: unrated, Label: calc.Text("No strength, no verdict")},
+		}},
+		{ID: "load", Display: &displays.Force, Lead: true, Label: calc.Text("Load on the busiest tie")},
+		{ID: "backing", Kind: calc.Choice, Lead: true, Label: calc.Text("The face"), Options: []calc.Option{
+			{ID: faceSound, Label: calc.Text("Not weakened")},
+			{ID: faceBack, Label: calc.Text("Back it before placing")},
+			{ID: faceWithin, Label: calc.Text("Within the capacity entered")},
+		}},
+		{ID: "area", Display: &displays.Area, Label: calc.Text("Face that one tie holds")},
+		{ID: "working", Display: &displays.ForceAtMost, Label: calc.Text("Working load of a tie")},
+		{ID: "used", Display: &usedShare, Label: calc.Text("Share of working load used")},
+		{ID: "widest", Display: &displays.InchesAtMost, Label: calc.Text("Widest spacing, along wall")},
+		{ID: "face-height", Display: &displays.HeightAtMost, Label: calc.Text("Fluid height, weak face"),
+			Help: calc.Text("Fluid concrete above the weak place, by the capacity entered.")},
+	},
+	Formulas: []*calc.Formula{ties.TieAreaFormula, ties.TieForceFormula, ties.WorkingLoadFormula, ties.TieSpacingFormula, ties.FaceHeightFormula},
+	Sources: []calc.Source{
+		ties.SourceFlorida,
+		{ID: "factor", Author: "Concrete Construction", Title: "Safety factor for form ties", Where: "factor of 1.5 by custom, at least 2 by ACI 347; 4,500 lb over 1.5 is 3,000 lb",
+			Status: calc.Confirmed, Link: "https://www.concreteconstruction.net/how-to/safety-factor-for-form-ties_o"},
+		{ID: "army", Author: "US Army Engineer School", Title: "Design Forms for a Concrete Wall", Edition: "Subcourse EN5151",
+			Where: "Part C: tie spacing rounded down, from breaking strength with no factor", Status: calc.Confirmed},
+		{ID: "sharing", Title: "Common practice: the ties at both ends of a gap take over its load", Status: calc.CommonPractice},
+		ties.SourceStatics,
+	},
+	Cautions: []calc.Caution{
+		{Level: calc.LevelWarning, Text: calc.Text("This checks ties only. How the foam bends and how the tie grips it is not in it.")},
+		{Level: calc.LevelWarning, Text: ties.CautionGovern},
+	},
+	Tables: []calc.Table{{
+		ID: "load", Title: calc.Text("Load on one tie by pressure and spacing along the wall"),
+		Note: calc.Text("Ties 16 in. (405 mm) apart up the wall, none missing."),
+		Out:  "load", Set: []calc.Entry{{Path: "missing", Text: "0"}},
+		Down:   calc.Axis{Path: "pressure", US: []string{"300", "450", "600", "750", "900", "1200"}, Metric: []string{"15", "20", "30", "35", "45", "60"}},
+		Across: calc.Axis{Path: "across", US: []string{"6", "8", "12", "16", "24"}, Metric: []string{"150", "200", "300", "400", "600"}},
+	}},
+	Compute: compute,
+	Draw:    draw,
+}
+
+// A share used is rounded up and so is a load per length.
+var usedShare = quantity.Display{Dim: quantity.Ratio, US: quantity.UnitDisplay{Unit: "%", Step: 1, Rounding: quantity.Up}}
+
+// The options of the face and of the verdicts.
+const (
+	faceWhole = "whole"
+	faceWeak  = "weak"
+
+	holds   = "holds"
+	fails   = "fails"
+	unrated = "unrated"
+
+	faceSound  = "sound"
+	faceBack   = "back"
+	faceWithin = "within"
+)

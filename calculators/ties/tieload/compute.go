@@ -1,0 +1,79 @@
+package tieload
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/ties"
+)
+
+const (
+	over   = calc.Text("The ties may tear. One carries {load} and may carry {working}. Do not place this way.")
+	factor = calc.Text("The factor is below 2. ACI 347 asks for at least 2 on form ties.")
+	tieAsk = calc.Text("What load breaks the tie? Without the form maker's figure there is no verdict.")
+	many   = calc.Text("So many missing in one place leave more than the ties in doubt. Ask the engineer.")
+	share  = calc.Text("More than two ties share the load. That holds only where the face spreads it both ways.")
+	back   = calc.Text("The face is weakened and no capacity is known. Back it with boards and a brace before placing.")
+	beyond = calc.Text("The pressure of {pressure} is above the capacity entered. Back the face, or keep the fluid concrete to {height} above it.")
+	noNeed = calc.Text("A capacity was entered, but the face is whole. It is not used.")
+)
+
+func compute(r *calc.Recorder, in calc.Case) {
+	n, m, p := in.Num("missing"), in.Num("sharing"), in.Num("pressure")
+	area := r.Use(ties.TieAreaFormula, in.Num("across"), in.Num("up"), n, m)
+	load := r.Use(ties.TieForceFormula, p, area)
+	r.Put("area", area)
+	r.Put("load", load)
+	r.PutChoice("verdict", unrated)
+	if in.Has("strength") {
+		rate(r, in, load)
+	} else {
+		r.Note(calc.LevelAsk, calc.At("strength"), tieAsk)
+	}
+	if n >= 3 {
+		r.Note(calc.LevelWarning, calc.At("missing"), many)
+	}
+	if n > 0 && m > 2 {
+		r.Note(calc.LevelCaution, calc.At("sharing"), share)
+	}
+	rateFace(r, in)
+}
+
+func rate(r *calc.Recorder, in calc.Case, load float64) {
+	working := r.Use(ties.WorkingLoadFormula, in.Num("strength"), in.Num("factor"))
+	r.Put("working", working)
+	r.Put("used", load/working)
+	r.Put("widest", r.Use(ties.TieSpacingFormula, working, in.Num("pressure"), in.Num("up"), in.Num("missing"), in.Num("sharing")))
+	r.PutChoice("verdict", holds)
+	if calc.Over(load, working) {
+		r.PutChoice("verdict", fails)
+		r.Note(calc.LevelWarning, calc.At("strength"), over, calc.Amount("load", load, &displays.Force), calc.Amount("working", working, &displays.ForceAtMost))
+	}
+	if in.Num("factor") < 2 {
+		r.Note(calc.LevelCaution, calc.At("factor"), factor)
+	}
+}
+
+// rateFace answers 'back it' for a weakened face, unless its capacity is
+// known from those who may give one and covers the pressure.
+func rateFace(r *calc.Recorder, in calc.Case) {
+	known := in.Has("capacity")
+	if in.Num("missing") == 0 && in.Choice("face") == faceWhole {
+		r.PutChoice("backing", faceSound)
+		if known {
+			r.Note(calc.LevelNotice, calc.At("capacity"), noNeed)
+		}
+		return
+	}
+	if !known {
+		r.PutChoice("backing", faceBack)
+		r.Note(calc.LevelWarning, calc.At("face"), back)
+		return
+	}
+	height := r.Use(ties.FaceHeightFormula, in.Num("capacity"), in.Num("weight"))
+	r.Put("face-height", height)
+	r.PutChoice("backing", faceWithin)
+	if calc.Over(in.Num("pressure"), in.Num("capacity")) {
+		r.PutChoice("backing", faceBack)
+		r.Note(calc.LevelWarning, calc.At("capacity"), beyond, calc.Amount("pressure", in.Num("pressure"), &displays.Rating), calc.Amount("height", height, &displays.HeightAtMost))
+	}
+}

@@ -1,0 +1,146 @@
+// Package windowsupports answers what fresh concrete does to the frame of an opening
+// and how far apart its inside supports may stand.
+package windowsupports
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/quantity"
+	"coursebook/calculators/ties"
+)
+
+// Calculator answers what fresh concrete does to the frame of an opening
+// and how far apart its inside supports may stand.
+var Calculator = &calc.Calculator{
+	ID:      "window-supports",
+	Title:   calc.Text("Supports inside a window frame"),
+	Purpose: calc.Text("Shows what fresh concrete does to a window or door frame, and how far apart its supports may stand."),
+	In: []calc.Field{
+		{
+			ID: "width", Display: &displays.Inches, Usual: "36 in", Label: calc.Text("Width of the opening"),
+			Min: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 20, Unit: "ft", Why: displays.Engineer},
+		},
+		{
+			ID: "height", Display: &displays.Inches, Usual: "48 in", Label: calc.Text("Height of the opening"),
+			Min: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 16, Unit: "ft", Why: displays.Engineer},
+		},
+		{
+			ID: "cover", Display: &displays.Height, Usual: "1' 4\"", Label: calc.Text("Concrete above the head"),
+			Help: calc.Text("All that is placed in one go above the opening."),
+			Min:  &calc.Limit{At: 0, Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 30, Unit: "ft", Why: displays.Engineer},
+		},
+		{
+			ID: "core", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Core thickness"),
+			Help: calc.Text("Width of concrete that bears on the frame."),
+			Min:  &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit},
+		},
+		{
+			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight, Help: ties.HelpWeight,
+			Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit},
+		},
+		{
+			ID: "form-pressure", Display: &displays.Rating, Optional: true, Label: calc.Text("Form pressure, if known"),
+			Help: calc.Text("At the hose. It caps jambs and sill. Empty: full fluid head."),
+			Min:  &calc.Limit{At: 100, Unit: "psf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: displays.CheckUnit},
+		},
+		{
+			ID: "rating", Display: &ties.ForceIn, Optional: true, Usual: "1500 lbf", Label: calc.Text("Rating of one support"),
+			Help: calc.Text("Post or spreader as you set it. Empty: only the board counts."),
+			Min:  &calc.Limit{At: 50, Unit: "lbf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 50000, Unit: "lbf", Why: displays.CheckUnit},
+		},
+		{
+			ID: "beam", Kind: calc.Choice, Usual: spanSimple, Label: calc.Text("The board spans as"),
+			Options: []calc.Option{
+				{ID: spanSimple, Label: calc.Text("Simple beam, from support to support (safe side)")},
+				{ID: spanThrough, Label: calc.Text("One board over three or more spans")},
+			},
+		},
+		{
+			ID: "board-wide", Display: &displays.Inches, Usual: "9.25 in", Label: calc.Text("Width of the board"),
+			Help: calc.Text("Across the wall. Real size, not the name of the lumber."),
+			Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit},
+		},
+		{
+			ID: "board-thick", Display: &displays.Part, Usual: "1.5 in", Label: calc.Text("Thickness of the board"),
+			Help: calc.Text("The way it bends, laid flat."),
+			Min:  &calc.Limit{At: 0.25, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 8, Unit: "in", Why: displays.CheckUnit},
+		},
+		{
+			ID: "stress", Display: &displays.Strength, Usual: "800 psi", Label: calc.Text("Allowed bending stress"),
+			Help: calc.Text("Default is common practice for wet lumber. Use your grade's."),
+			Min:  &calc.Limit{At: 100, Unit: "psi", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psi", Why: displays.CheckUnit},
+		},
+		{
+			ID: "modulus", Display: &modulus, Usual: "1200000 psi", Label: calc.Text("Modulus of elasticity"),
+			Help: calc.Text("Default is common practice for wet lumber. Use your grade's."),
+			Min:  &calc.Limit{At: 100000, Unit: "psi", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000000, Unit: "psi", Why: displays.CheckUnit},
+		},
+		{
+			ID: "sag", Display: &displays.Count, Usual: "360", Label: calc.Text("Bends by one part in"),
+			Help: calc.Text("Of the span. Common practice: 360."),
+			Min:  &calc.Limit{At: 120, Why: displays.CheckUnit}, Max: &calc.Limit{At: 1000, Why: displays.CheckUnit},
+		},
+	},
+	Out: []calc.Field{
+		{ID: "spacing", Display: &displays.InchesAtMost, Lead: true, Label: calc.Text("Closest spacing needed")},
+		{ID: "posts", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Posts, sill to head")},
+		{ID: "spreaders", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Spreaders, jamb to jamb")},
+		{ID: "sill", Display: &displays.Pressure, Label: calc.Text("Pressure under the sill")},
+		{
+			ID: "sides", Kind: calc.Rows, Label: calc.Text("Side by side of the frame"),
+			Cols: []calc.Field{
+				{ID: "side", Kind: calc.Choice, Label: calc.Text("Side"), Options: []calc.Option{
+					{ID: "head", Label: nameHead}, {ID: "jamb", Label: nameJamb}, {ID: "sill", Label: nameSill},
+				}},
+				{ID: "pressure", Display: &displays.Pressure, Label: calc.Text("Pressure")},
+				{ID: "load", Display: &lineLoad, Label: calc.Text("Load per length")},
+				{ID: "spacing", Display: &displays.InchesAtMost, Label: calc.Text("Supports apart at most")},
+				{ID: "supports", Display: &displays.Count, Exact: true, Label: calc.Text("Supports inside")},
+				{ID: "governs", Kind: calc.Choice, Label: calc.Text("Decided by"), Options: []calc.Option{
+					{ID: byBend, Label: calc.Text("Stress in the board")},
+					{ID: bySag, Label: calc.Text("Bending of the board")},
+					{ID: bySupport, Label: calc.Text("Rating of the support")},
+				}},
+			},
+		},
+	},
+	Formulas: []*calc.Formula{ties.HeadFormula, ties.LowerFormula, ties.LineLoadFormula, ties.BendSpanFormula, ties.SagSpanFormula, ties.SupportSpanFormula},
+	Sources: []calc.Source{
+		ties.SourceFlorida, ties.SourceStatics,
+		{ID: "hurd", Author: "M. K. Hurd", Title: "Use updated wall pressure formulas", Edition: "letter on ACI 347-04, Concrete Construction",
+			Where: "fluid head takes no coefficient", Status: calc.Confirmed, Link: "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o"},
+		{ID: "lumber", Title: "Common practice: 800 psi and 1,200,000 psi for wet construction lumber, a bend of 1/360 of the span", Status: calc.CommonPractice},
+	},
+	Cautions: []calc.Caution{
+		{Level: calc.LevelWarning, Text: calc.Text("Place both sides of the opening at one height. A frame pushed from one side racks, however well it is propped.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Shear, bearing and nails of the frame are not checked here. Nor is the form around it.")},
+		{Level: calc.LevelWarning, Text: ties.CautionGovern},
+	},
+	Tables: []calc.Table{{
+		ID: "posts", Title: calc.Text("Closest spacing by height of the opening and concrete above it"),
+		Note:   calc.Text("Core 8 in. (200 mm), board 1-1/2 by 9-1/4 in. (38 by 235 mm) as a simple beam. All other inputs as first shown."),
+		Out:    "spacing",
+		Down:   calc.Axis{Path: "height", US: []string{"24", "36", "48", "60", "72", "84"}, Metric: []string{"600", "900", "1200", "1500", "1800", "2100"}},
+		Across: calc.Axis{Path: "cover", US: []string{"0", "1", "2", "4", "6"}, Metric: []string{"0", "0.3", "0.6", "1.2", "1.8"}},
+	}},
+	Compute: compute,
+	Draw:    draw,
+}
+
+// A share used is rounded up and so is a load per length.
+var (
+	lineLoad = quantity.Display{Dim: quantity.LineLoad, US: quantity.UnitDisplay{Unit: "lbf/ft", Step: 5, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "kN/m", Step: 0.1, Rounding: quantity.Up}}
+	modulus  = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 10000}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 100}}
+)
+
+// The options of how the board of the frame spans.
+const (
+	spanSimple  = "simple"
+	spanThrough = "through"
+)
+
+const (
+	nameHead = calc.Text("Head, pressed down")
+	nameJamb = calc.Text("Jamb, pressed in")
+	nameSill = calc.Text("Sill, pressed up")
+)

@@ -1,0 +1,149 @@
+package windowsupports
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/ties"
+)
+
+// What decides a spacing.
+const (
+	byBend    = "bend"
+	bySag     = "sag"
+	bySupport = "support"
+)
+
+const (
+	windowShort  = calc.Text("Fewer than three spans fit on some side. There the board counts as a simple beam.")
+	fluid        = calc.Text("No form pressure is entered: the full fluid head counts, down to {pressure} at the sill.")
+	windowCapped = calc.Text("The form pressure caps jambs and sill. The head carries the whole weight above it.")
+	none         = calc.Text("By the numbers one way needs no support inside. Set one in the middle all the same.")
+	rated        = calc.Text("What may one support carry? Now only the board counts.")
+	tight        = calc.Text("Supports closer than {limit} leave no room to work. Use a thicker board or place slower.")
+	even         = calc.Text("Keep supports the same distance apart, and the first no farther from the corner.")
+
+	tightest = 8 * 0.0254 // m, closest useful spacing; common practice
+)
+
+// beam holds the coefficients of a board: moment q·L²/n, deflection
+// q·L⁴/(m·E·I), load on a support k·q·L.
+type beam struct{ n, m, k float64 }
+
+var (
+	simpleBeam  = beam{8, 76.8, 1}
+	throughBeam = beam{10, 145, 1.25}
+	twoSpanBeam = beam{8, 76.8, 1.25} // runs through, but too short for three
+)
+
+// side is one side of the frame and what holds it.
+type side struct {
+	id             string
+	span           float64 // m, length of the side
+	pressure, load float64
+	spacing        float64
+	supports       float64
+	governs        string
+	by             beam // the coefficients it got
+}
+
+func compute(r *calc.Recorder, in calc.Case) {
+	w, cover := in.Num("weight"), in.Num("cover")
+	head := ties.HeadFormula.Value(w, cover)
+	sill := r.UseFor(nameSill, nil, ties.HeadFormula, w, cover+in.Num("height"))
+	if in.Has("form-pressure") {
+		sill = r.Use(ties.LowerFormula, sill, in.Num("form-pressure"))
+		r.Note(calc.LevelNotice, calc.At("form-pressure"), windowCapped)
+	} else {
+		r.Note(calc.LevelNotice, calc.At("form-pressure"), fluid, calc.Amount("pressure", sill, &displays.Pressure))
+	}
+	sides := []side{
+		{id: "head", span: in.Num("width"), pressure: head},
+		{id: "jamb", span: in.Num("height"), pressure: sill},
+		{id: "sill", span: in.Num("width"), pressure: sill},
+	}
+	short := false
+	for i := range sides {
+		s := &sides[i]
+		s.load = ties.LineLoadFormula.Value(s.pressure, in.Num("core"))
+		short = s.support(in) || short
+	}
+	showSteps(r, in, sides[2])
+	putWindow(r, sides)
+	if short {
+		r.Note(calc.LevelNotice, calc.At("beam"), windowShort)
+	}
+	if !in.Has("rating") {
+		r.Note(calc.LevelAsk, calc.At("rating"), rated)
+	}
+	r.Note(calc.LevelNotice, calc.Path{}, even)
+}
+
+// support finds spacing and number of supports of a side. It tells whether a
+// board that should run over three spans has fewer.
+func (s *side) support(in calc.Case) (short bool) {
+	if s.load <= 0 { // no concrete above the head
+		s.spacing, s.governs = s.span, byBend
+		return false
+	}
+	if in.Choice("beam") == spanSimple {
+		s.fit(in, simpleBeam)
+		return false
+	}
+	s.fit(in, throughBeam)
+	if s.supports >= 2 {
+		return false
+	}
+	s.fit(in, twoSpanBeam)
+	return s.supports < 2
+}
+
+// fit takes the least of what stress, bending and the support allow.
+func (s *side) fit(in calc.Case, b beam) {
+	s.by = b
+	wide, thick := in.Num("board-wide"), in.Num("board-thick")
+	s.spacing, s.governs = ties.BendSpanFormula.Value(b.n, in.Num("stress"), wide, thick, s.load), byBend
+	if sag := ties.SagSpanFormula.Value(b.m, in.Num("modulus"), wide, thick, s.load, in.Num("sag")); sag < s.spacing {
+		s.spacing, s.governs = sag, bySag
+	}
+	if in.Has("rating") {
+		if by := ties.SupportSpanFormula.Value(in.Num("rating"), b.k, s.load); by < s.spacing {
+			s.spacing, s.governs = by, bySupport
+		}
+	}
+	s.supports = math.Max(0, ties.UpTo(s.span/s.spacing)-1)
+}
+
+// showSteps works the sill by hand with the coefficients that it got.
+func showSteps(r *calc.Recorder, in calc.Case, s side) {
+	wide, thick := in.Num("board-wide"), in.Num("board-thick")
+	r.UseFor(nameSill, nil, ties.LineLoadFormula, s.pressure, in.Num("core"))
+	r.UseFor(nameSill, nil, ties.BendSpanFormula, s.by.n, in.Num("stress"), wide, thick, s.load)
+	r.UseFor(nameSill, nil, ties.SagSpanFormula, s.by.m, in.Num("modulus"), wide, thick, s.load, in.Num("sag"))
+	if in.Has("rating") {
+		r.UseFor(nameSill, nil, ties.SupportSpanFormula, in.Num("rating"), s.by.k, s.load)
+	}
+}
+
+func putWindow(r *calc.Recorder, sides []side) {
+	closest, posts := math.Inf(1), math.Max(sides[0].supports, sides[2].supports)
+	var rows []calc.Case
+	for _, s := range sides {
+		closest = math.Min(closest, s.spacing)
+		rows = append(rows, r.NewRow("sides").
+			With("side", calc.ChoiceOf(s.id)).With("pressure", calc.Num(s.pressure)).With("load", calc.Num(s.load)).
+			With("spacing", calc.Num(s.spacing)).With("supports", calc.Num(s.supports)).With("governs", calc.ChoiceOf(s.governs)))
+	}
+	r.Put("spacing", closest)
+	r.Put("posts", posts)
+	r.Put("spreaders", sides[1].supports)
+	r.Put("sill", sides[2].pressure)
+	r.PutRows("sides", rows)
+	if posts == 0 || sides[1].supports == 0 {
+		r.Note(calc.LevelNotice, calc.Path{}, none)
+	}
+	if closest < tightest {
+		r.Note(calc.LevelWarning, calc.At("board-thick"), tight, calc.Amount("limit", tightest, &displays.Inches))
+	}
+}

@@ -1,0 +1,93 @@
+package windowsupports
+
+import (
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+)
+
+func row(res calc.Result, side int) calc.Case { return res.Out.Rows("sides")[side] }
+
+func TestFormPressureCapsJambsAndSillOnly(t *testing.T) {
+	free := calctest.Run(t, Calculator, "cover=10'", "height=48")
+	capped := calctest.Run(t, Calculator, "cover=10'", "height=48", "form-pressure=700")
+	if got := calc.From(free.Out.Num("sill"), "psf"); !calctest.Equal(got, 2100) {
+		t.Errorf("fluid head at the sill %v", got)
+	}
+	if got := calc.From(capped.Out.Num("sill"), "psf"); !calctest.Equal(got, 700) {
+		t.Errorf("capped at %v", got)
+	}
+	if head := calc.From(row(capped, 0).Num("pressure"), "psf"); !calctest.Equal(head, 1500) {
+		t.Errorf("the head carries %v", head)
+	}
+	if !calctest.Noted(capped, windowCapped) || calctest.Noted(capped, fluid) || !calctest.Noted(free, fluid) || calctest.Noted(free, windowCapped) {
+		t.Error("what counts is not told")
+	}
+}
+
+// n supports make n + 1 spans, none wider than allowed; one fewer would.
+func TestSupportsAreEnoughAndNoMore(t *testing.T) {
+	for _, beam := range []string{spanSimple, spanThrough} {
+		for _, width := range []string{"12", "36", "72", "120", "200"} {
+			in, res := calctest.RunCase(t, Calculator, "width="+width, "beam="+beam)
+			for i, span := range []float64{in.Num("width"), in.Num("height"), in.Num("width")} {
+				n, l := row(res, i).Num("supports"), row(res, i).Num("spacing")
+				if span/(n+1) > l*(1+1e-9) || n > 0 && span/n <= l*(1-1e-9) {
+					t.Errorf("%s %s side %d: %v supports at %v over %v m", beam, width, i, n, l, span)
+				}
+			}
+		}
+	}
+}
+
+// A board that runs through spans farther only where three spans fit.
+func TestContinuousBoard(t *testing.T) {
+	simple := calctest.Run(t, Calculator, "width=150", "rating=")
+	through := calctest.Run(t, Calculator, "width=150", "rating=", "beam=through")
+	if !(row(through, 2).Num("spacing") > row(simple, 2).Num("spacing")) {
+		t.Error("a board over many spans gains nothing")
+	}
+	short := calctest.Run(t, Calculator, "width=30", "rating=", "beam=through")
+	alike := calctest.Run(t, Calculator, "width=30", "rating=")
+	if row(short, 2).Num("spacing") != row(alike, 2).Num("spacing") || !calctest.Noted(short, windowShort) {
+		t.Error("a board over two spans counts as more")
+	}
+	if calctest.Noted(alike, windowShort) {
+		t.Error("a simple beam is told to be short")
+	}
+}
+
+func TestWindowNotes(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		note  calc.Text
+		want  bool
+	}{
+		{nil, rated, false},
+		{[]string{"rating="}, rated, true},
+		{nil, none, false},
+		{[]string{"width=10"}, none, true},
+		{[]string{"height=12", "width=60"}, none, true},
+		{[]string{"cover=4'", "width=100", "height=80"}, none, false},
+		{[]string{"rating=100"}, tight, true},
+		{nil, tight, false},
+	} {
+		res := calctest.Run(t, Calculator, c.typed...)
+		if calctest.Noted(res, c.note) != c.want {
+			t.Errorf("%v: %s is %v", c.typed, c.note.EN(), calctest.Noted(res, c.note))
+		}
+	}
+}
+
+// A weaker support stands closer, and decides.
+func TestSupportDecides(t *testing.T) {
+	res := calctest.Run(t, Calculator, "rating=500")
+	if row(res, 2).Choice("governs") != bySupport {
+		t.Errorf("decided by %s", row(res, 2).Choice("governs"))
+	}
+	want := 500 / (calc.From(row(res, 2).Num("load"), "lbf/ft"))
+	if got := calc.From(row(res, 2).Num("spacing"), "ft"); !calctest.Equal(got, want) {
+		t.Errorf("%v ft, want %v", got, want)
+	}
+}

@@ -1,0 +1,198 @@
+// Package coldweather answers how warm concrete must be in the cold, how long it is
+// protected and how slowly it may cool afterwards.
+package coldweather
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/quantity"
+	"coursebook/calculators/weather"
+)
+
+// Calculator answers how warm concrete must be in the cold, how long it is
+// protected and how slowly it may cool afterwards.
+var Calculator = &calc.Calculator{
+	ID:       "cold-weather",
+	Title:    calc.Text("Cold weather placing and protection"),
+	Purpose:  calc.Text("Shows how warm concrete must be in the cold, how long to protect it, and how slowly to cool it."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: []*calc.Formula{weather.CoolingTimeFormula},
+	Sources:  sources,
+	Cautions: []calc.Caution{
+		{Level: calc.LevelDanger, Text: calc.Text("Vent every fuel heater to the outside. Its fumes kill in a closed space, and they soften the fresh surface.")},
+		{Level: calc.LevelNotice, Text: calc.Text("The foam keeps the faces warm, not the top. Cover the top at once, and the openings, ends and starter bars (common practice).")},
+		{Level: calc.LevelNotice, Text: calc.Text("Never place on frozen ground or in forms with snow or ice. The project's specification and the engineer come first.")},
+	},
+	Tables:  tables,
+	Compute: compute,
+	Draw:    draw,
+}
+
+const (
+	yes      = "cold"
+	no       = "mild"
+	warmOK   = "ok"
+	warmNot  = "too-cold"
+	warmNone = "unread"
+	early    = "early"
+)
+
+var inputs = []calc.Field{
+	{
+		ID: "section", Kind: calc.Number, Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Least dimension"),
+		Help: calc.Text("For a wall, the thickness of its core."),
+		Min:  &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 240, Unit: "in", Why: displays.CheckUnit},
+	},
+	{
+		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "25 °F", Label: calc.Text("Coldest air expected"),
+		Help: calc.Text("From placing to the end of protection, nights too."),
+		Min:  &calc.Limit{At: -40, Unit: "°F", Why: weather.WhyLand}, Max: &calc.Limit{At: 100, Unit: "°F", Why: weather.WhyLand},
+	},
+	{
+		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "62 °F", Label: calc.Text("Concrete, as it is placed"),
+		Min: &calc.Limit{At: 20, Unit: "°F", Why: weather.WhyGel}, Max: &calc.Limit{At: 110, Unit: "°F", Why: weather.WhyGel},
+	},
+	{
+		ID: "service", Kind: calc.Choice, Usual: serviceExposed, Label: calc.Text("The wall, while young"),
+		Options: []calc.Option{
+			{ID: serviceSheltered, Label: calc.Text("No load, no frost later (buried)")},
+			{ID: serviceExposed, Label: calc.Text("No load, open to the weather")},
+			{ID: servicePartly, Label: calc.Text("Part of its load, open to the weather")},
+			{ID: serviceLoaded, Label: calc.Text("Its full load")},
+		},
+	},
+	{
+		ID: "cement", Kind: calc.Choice, Usual: "usual", Label: calc.Text("Mix"),
+		Options: []calc.Option{
+			{ID: "usual", Label: calc.Text("Type I or II cement, nothing added")},
+			{ID: early, Label: calc.Text("Type III, accelerator, or 100 lb/yd³ (60 kg/m³) more cement")},
+		},
+	},
+	{
+		ID: "surface", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "60 °F", Label: calc.Text("Concrete under its cover"),
+		Help: calc.Text("When protection ends, on the surface. Empty: no cooling time."),
+		Min:  &calc.Limit{At: 20, Unit: "°F", Why: weather.WhyGel}, Max: &calc.Limit{At: 180, Unit: "°F", Why: displays.CheckUnit},
+	},
+}
+
+var outputs = []calc.Field{
+	{
+		ID: "weather", Kind: calc.Choice, Label: calc.Text("By the definition, this is"),
+		Options: []calc.Option{
+			{ID: yes, Label: calc.Text("Cold weather: protect")},
+			{ID: no, Label: calc.Text("No cold weather")},
+		},
+	},
+	{
+		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The concrete is"),
+		Options: []calc.Option{
+			{ID: warmOK, Label: calc.Text("Warm enough to place")},
+			{ID: warmNot, Label: calc.Text("Too cold to place")},
+			{ID: warmNone, Label: calc.Text("Not measured yet")},
+		},
+	},
+	{ID: "placed", Kind: calc.Number, Display: &displays.TemperatureAtLeast, Lead: true, Label: calc.Text("Least, placed and kept")},
+	{ID: "mixed", Kind: calc.Number, Display: &displays.TemperatureAtLeast, Label: calc.Text("Least, as mixed")},
+	{ID: "frost", Kind: calc.Number, Display: &displays.Days, Exact: true, Label: calc.Text("Protect against frost")},
+	{ID: "strength", Kind: calc.Number, Display: &displays.Days, Exact: true, Label: calc.Text("Protect for strength")},
+	{ID: "specified", Kind: calc.Number, Display: &displays.Days, Exact: true, Label: calc.Text("Where ACI 306.1 is specified")},
+	{ID: "drop", Kind: calc.Number, Display: &weather.ShowDrop, Label: calc.Text("Greatest fall in 24 h after")},
+	{ID: "uncover", Kind: calc.Number, Display: &showHoursUp, Label: calc.Text("Take, to uncover, at least")},
+}
+
+var sources = []calc.Source{
+	{ID: "aci306", Author: "ACI Committee 306", Title: "Cold Weather Concreting, ACI 306R-88", Year: "1988", Where: "Table 3.1; sections above 36 in. and fully loaded members", Status: calc.Memory},
+	{ID: "book", Author: "McGraw-Hill", Title: "Masonry and Concrete", Year: "2004", Where: "Figs. 3-37 and 3-38, adapted from ACI 306R", Status: calc.Secondary,
+		Link: "https://digilib.universitaspertamina.ac.id/ebook/Masonry%20and%20Concrete/"},
+	{ID: "spec", Author: "Concrete Construction", Title: "Length of protection period in cold weather", Where: "ACI 306.1-90: 3 days or 2; 50 °F in 24 h; within 20 °F of the air", Status: calc.Confirmed,
+		Link: "http://www.concreteconstruction.net/how-to/length-of-protection-period-in-cold-weather_o"},
+	{ID: "topic", Author: "American Concrete Institute", Title: "Topics in concrete: cold weather concrete", Where: "definition of ACI 306R-16: air at or expected below 40 °F", Status: calc.Confirmed,
+		Link: "https://concrete.org/topicsinconcrete/topicdetail/cold%20weather%20concrete?search=Cold+Weather+Concrete"},
+	{ID: "pca", Author: "Portland Cement Association", Title: "Design and Control of Concrete Mixtures, chapter 14", Where: "older definition; frost risk ends at 500 psi (3.5 MPa)", Status: calc.Confirmed,
+		Link: "https://www.scribd.com/doc/218695401/PCA-Cold-Weather-Concreting-pdf"},
+	{ID: "astm", Author: "ASTM", Title: "C94/C94M-15a Ready-Mixed Concrete", Year: "2015", Where: "sec. 12.11: heated concrete at most 90 °F", Status: calc.Confirmed,
+		Link: "https://www.scribd.com/document/469447287/Maximum-Fresh-Concrete-Temperature-requirements-MMSP-Project"},
+	{ID: "practice", Title: "Foam faces insulate and the top does not; cover the top first", Status: calc.CommonPractice},
+}
+
+var tables = []calc.Table{{
+	ID: "mixed", Title: calc.Text("Least temperature as mixed"),
+	Note:   calc.Text("By least dimension and coldest air."),
+	Out:    "mixed",
+	Down:   calc.Axis{Path: "section", US: []string{"8 in", "12 in", "48 in", "80 in"}, Metric: []string{"200 mm", "350 mm", "1200 mm", "2000 mm"}},
+	Across: calc.Axis{Path: "air", US: []string{"35 °F", "20 °F", "-10 °F"}, Metric: []string{"2 °C", "-7 °C", "-23 °C"}},
+}}
+
+// row is one column of the cold-weather table, for one range of the least
+// dimension: temperatures in °F, the drop in F°.
+type row struct {
+	placed float64    // least as placed and kept
+	mixed  [3]float64 // least as mixed: air above 30 °F, 0 to 30 °F, below 0 °F
+	drop   float64    // greatest gradual fall in the first 24 h after protection
+}
+
+// The table of ACI 306R-88, by least dimension: below 12 in., 12 to 36 in.,
+// above 36 to 72 in., above 72 in. The first two as repeated in Masonry and
+// Concrete, Fig. 3-37; the last two from memory.
+var rows = [...]row{
+	{55, [3]float64{60, 65, 70}, 50},
+	{50, [3]float64{55, 60, 65}, 40},
+	{45, [3]float64{50, 55, 60}, 30},
+	{40, [3]float64{45, 50, 55}, 20},
+}
+
+// column is the row of the table for a least dimension in in. A limit
+// itself belongs to the warmer, stricter row but for 12 in., as printed.
+func column(inches float64) *row {
+	switch {
+	case calc.Under(inches, 12):
+		return &rows[0]
+	case !calc.Over(inches, 36):
+		return &rows[1]
+	case !calc.Over(inches, 72):
+		return &rows[2]
+	}
+	return &rows[3]
+}
+
+// airRange is the column of row.mixed for an air temperature in °F.
+func airRange(air float64) int {
+	switch {
+	case air > 30+calc.Slack:
+		return 0
+	case air >= -calc.Slack:
+		return 1
+	}
+	return 2
+}
+
+// protection is days of protection, for usual cement and for early strength.
+type protection struct{ frost, strength [2]float64 }
+
+// The services, by what the wall bears and sees while young.
+const (
+	serviceSheltered = "sheltered"
+	serviceExposed   = "exposed"
+	servicePartly    = "partly"
+	serviceLoaded    = "loaded"
+)
+
+// protectionDays is the days of ACI 306R, as repeated in Masonry and Concrete,
+// Fig. 3-38. A fully loaded member has no days for strength: it must be proved
+// in place. Source: ACI 306R.
+func protectionDays(service string) protection {
+	switch service {
+	case serviceSheltered:
+		return protection{[2]float64{2, 1}, [2]float64{2, 1}}
+	case servicePartly:
+		return protection{[2]float64{3, 2}, [2]float64{6, 4}}
+	case serviceLoaded:
+		return protection{frost: [2]float64{3, 2}}
+	}
+	return protection{[2]float64{3, 2}, [2]float64{3, 2}}
+}
+
+// How the quantities of this package are written. A limit that is least is
+// rounded up and one that is greatest is rounded down.
+var showHoursUp = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 1, Rounding: quantity.Up}}

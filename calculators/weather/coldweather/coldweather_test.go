@@ -1,0 +1,55 @@
+package coldweather
+
+import (
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+)
+
+// Colder air never asks for less, nor does a thinner section.
+func TestColdRunsTheRightWay(t *testing.T) {
+	for i, row := range rows {
+		if row.mixed[0] <= row.placed || row.mixed[1] <= row.mixed[0] || row.mixed[2] <= row.mixed[1] {
+			t.Errorf("row %d: %v", i, row)
+		}
+		if i > 0 && (row.placed >= rows[i-1].placed || row.drop >= rows[i-1].drop || row.mixed[2] >= rows[i-1].mixed[2]) {
+			t.Errorf("row %d against the one before: %v", i, row)
+		}
+	}
+	for _, s := range []string{serviceSheltered, serviceExposed, servicePartly} {
+		d := protectionDays(s)
+		if d.frost[1] >= d.frost[0] || d.strength[1] >= d.strength[0] || d.strength[0] < d.frost[0] {
+			t.Errorf("%s: %v", s, d)
+		}
+	}
+}
+
+func TestColdNotes(t *testing.T) {
+	for _, c := range []struct {
+		typed   []string
+		verdict string
+		note    calc.Text
+	}{
+		{[]string{"concrete=54 °F"}, warmNot, noteToo},
+		{[]string{"concrete=55 °F"}, warmOK, noteCooling},
+		{[]string{"concrete=65 °F"}, warmOK, noteSlowly},
+		{[]string{"concrete=91 °F"}, warmOK, noteOverhot},
+		{[]string{"concrete="}, warmNone, noteSlowly},
+		{[]string{"concrete=65 °F", "air=45 °F"}, warmOK, noteMild},
+		{[]string{"concrete=65 °F", "surface=45 °F"}, warmOK, noteAtOnce},
+		{[]string{"concrete=65 °F", "surface=50 °F"}, warmOK, noteKept},
+		{[]string{"concrete=65 °F", "service=partly"}, warmOK, notePartly},
+		{[]string{"concrete=65 °F", "service=loaded"}, warmOK, noteLoaded},
+	} {
+		res := calctest.Run(t, Calculator, c.typed...)
+		if res.Out.Choice("verdict") != c.verdict || !calctest.Noted(res, c.note) {
+			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("verdict"), res.Notes)
+		}
+	}
+	if calctest.Run(t, Calculator, "service=loaded").Out.Has("strength") {
+		t.Error("days are told for a full load")
+	}
+	// 60 °F under the cover, 0 °F outside, 8 in. wall: 60 of 50 F° in 24 h.
+	calctest.Near(t, "uncover", calctest.Run(t, Calculator, "air=0 °F", "surface=60 °F").Out.Num("uncover")/3600, 28.8, 1e-9)
+}

@@ -1,0 +1,97 @@
+package coldweather
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/weather"
+)
+
+const (
+	noteMild    = calc.Text("No cold weather by the rule, but one frost in the first day ruins fresh concrete. Keep covers at hand.")
+	noteToo     = calc.Text("Below {least} this concrete must not go in. Send it back or ask the engineer.")
+	noteCooling = calc.Text("Under {least}, asked as mixed. A long haul will bring it below {placed}: place it at once.")
+	noteOverhot = calc.Text("Heated concrete may be at most 90 °F (32 °C). It sets fast and loses its slump.")
+	noteLoaded  = calc.Text("No number of days is enough for the full load. The engineer releases it on strength tested in place.")
+	notePartly  = calc.Text("Backfill and floors are load. Ask the engineer before either.")
+	noteAtOnce  = calc.Text("Within 20 °F (11 °C) of the air: ACI 306.1 lets the covers come off at once.")
+	noteSlowly  = calc.Text("Uncover in steps: first loosen, then lift, then take off. A quick fall cracks the wall.")
+	noteKept    = calc.Text("The concrete under its cover is below {placed}. The days of protection do not count while it is.")
+)
+
+// coldFrom is the air temperature below which weather is cold.
+const fromF = 40.0
+
+func compute(r *calc.Recorder, in calc.Case) {
+	row := column(calc.From(in.Num("section"), "in"))
+	air := calc.From(in.Num("air"), "°F")
+	placed, mixed := calc.SI(row.placed, "°F"), calc.SI(row.mixed[airRange(air)], "°F")
+	r.Put("placed", placed)
+	r.Put("mixed", mixed)
+	r.PutChoice("weather", no)
+	if air <= fromF+calc.Slack {
+		r.PutChoice("weather", yes)
+	} else {
+		r.Note(calc.LevelNotice, calc.At("air"), noteMild)
+	}
+	putWarm(r, in, placed, mixed)
+	putProtection(r, in)
+	r.Put("drop", calc.SI(row.drop, "F°"))
+	putUncover(r, in, placed, calc.SI(row.drop, "F°"))
+}
+
+// putWarm judges the concrete at the truck.
+func putWarm(r *calc.Recorder, in calc.Case, placed, mixed float64) {
+	t := in.Num("concrete")
+	least := calc.Amount("least", placed, &displays.TemperatureAtLeast)
+	switch {
+	case !in.Has("concrete"):
+		r.PutChoice("verdict", warmNone)
+		return
+	case calc.Under(t, placed):
+		r.PutChoice("verdict", warmNot)
+		r.Note(calc.LevelWarning, calc.At("concrete"), noteToo, least)
+		return
+	case calc.Under(t, mixed) && in.Num("air") <= calc.SI(fromF, "°F"):
+		r.Note(calc.LevelNotice, calc.At("concrete"), noteCooling, calc.Amount("least", mixed, &displays.TemperatureAtLeast), calc.Amount("placed", placed, &displays.TemperatureAtLeast))
+	case calc.Over(t, calc.SI(90, "°F")):
+		r.Note(calc.LevelNotice, calc.At("concrete"), noteOverhot)
+	}
+	r.PutChoice("verdict", warmOK)
+}
+
+func putProtection(r *calc.Recorder, in calc.Case) {
+	days, i := protectionDays(in.Choice("service")), 0
+	if in.Choice("cement") == early {
+		i = 1
+	}
+	r.Put("frost", calc.SI(days.frost[i], "d"))
+	r.Put("specified", calc.SI([2]float64{3, 2}[i], "d"))
+	switch in.Choice("service") {
+	case serviceLoaded:
+		r.Note(calc.LevelWarning, calc.At("service"), noteLoaded)
+		return
+	case servicePartly:
+		r.Note(calc.LevelWarning, calc.At("service"), notePartly)
+	}
+	r.Put("strength", calc.SI(days.strength[i], "d"))
+}
+
+// putUncover tells how slowly the covers come off.
+func putUncover(r *calc.Recorder, in calc.Case, placed, drop float64) {
+	if !in.Has("surface") {
+		return
+	}
+	surface, air := in.Num("surface"), in.Num("air")
+	if calc.Under(surface, placed) {
+		r.Note(calc.LevelNotice, calc.At("surface"), noteKept, calc.Amount("placed", placed, &displays.TemperatureAtLeast))
+	}
+	if surface-air <= calc.SI(20, "F°")*(1+calc.Slack) {
+		r.Put("uncover", 0)
+		r.Note(calc.LevelNotice, calc.At("surface"), noteAtOnce)
+		return
+	}
+	r.Put("uncover", math.Max(0, r.Use(weather.CoolingTimeFormula, surface, air, drop)))
+	r.Note(calc.LevelNotice, calc.At("surface"), noteSlowly)
+}

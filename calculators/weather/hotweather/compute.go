@@ -1,0 +1,102 @@
+package hotweather
+
+import (
+	"math"
+	"strings"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/weather"
+)
+
+const (
+	refuseClock = calc.Text("Write the batch time like 7:40 or 13:05.")
+	noteLate    = calc.Text("The limit has passed. Only whoever ordered it may waive it, and only if it places without adding water.")
+	noteTurns   = calc.Text("The drum has made all turns allowed. Grinding heats and stiffens the mix.")
+	noteToo     = calc.Text("Hotter than {limit}. Do not place it without the engineer's word. Tell the plant before the next truck leaves.")
+	noteHurry   = calc.Text("Empty it next. If the pump stops, send word to the plant to hold the others.")
+	noteHeat86  = calc.Text("The earlier limit in heat counts: {limit}.")
+	noteEighty  = calc.Text("From 80 °F (27 °C) hot-weather care starts. Smaller lifts and shorter walls keep the joint between lifts alive.")
+	askCounter  = calc.Text("Read the counter on the drum: the turns count as well.")
+	noteAgreed  = calc.Text("The newer standard leaves the turns, and lately the time, to the order. Ask what was agreed.")
+)
+
+// hurryTime is how much time left calls for haste, in s.
+const hurryTime = 15 * 60
+
+func compute(r *calc.Recorder, in calc.Case) {
+	start, ok := 0, true
+	if in.Has("batched") {
+		if start, ok = clock(strings.TrimSpace(in.Text("batched"))); !ok {
+			r.Refuse(calc.At("batched"), refuseClock)
+			return
+		}
+	}
+	limit := hotLimit(r, in)
+	left := r.Use(weather.TimeLeftFormula, limit, in.Num("age"))
+	r.Put("limit", limit)
+	r.Put("left", math.Max(0, left))
+	if in.Has("batched") {
+		r.PutChoice("by", clockText(start+int(math.Floor(limit/60+calc.Slack))))
+	}
+	r.Put("speed", r.Use(weather.SpeedFormula, in.Num("concrete")))
+	r.Put("spare", math.Max(0, in.Num("limit-temp")-in.Num("concrete")))
+	turning := turns(r, in)
+	switch {
+	case calc.Over(in.Num("concrete"), in.Num("limit-temp")):
+		r.PutChoice("verdict", load)
+		r.Note(calc.LevelWarning, calc.At("concrete"), noteToo, calc.Amount("limit", in.Num("limit-temp"), &displays.TemperatureAtMost))
+	case left < -calc.Slack*limit || turning:
+		r.PutChoice("verdict", loadLate)
+	case left <= hurryTime:
+		r.PutChoice("verdict", loadHurry)
+		r.Note(calc.LevelNotice, calc.At("age"), noteHurry)
+	default:
+		r.PutChoice("verdict", loadGood)
+	}
+	if left < -calc.Slack*limit {
+		r.Note(calc.LevelWarning, calc.At("age"), noteLate)
+	}
+	if !calc.Under(in.Num("concrete"), calc.SI(80, "°F")) {
+		r.Note(calc.LevelNotice, calc.At("concrete"), noteEighty)
+	}
+}
+
+// hotLimit is the time in s that counts: the rule's, or less in heat.
+func hotLimit(r *calc.Recorder, in calc.Case) float64 {
+	limit := calc.SI(90, "min")
+	switch in.Choice("rule") {
+	case ruleOwn:
+		limit = in.Num("own-time")
+	case ruleNew:
+		r.Note(calc.LevelNotice, calc.At("rule"), noteAgreed)
+	}
+	hot := in.Num("hot-time")
+	if in.Has("hot-time") && hot < limit && !calc.Under(in.Num("concrete"), in.Num("hot-from")) {
+		r.Note(calc.LevelNotice, calc.At("hot-time"), noteHeat86, calc.Amount("limit", hot, &displays.Minutes))
+		return hot
+	}
+	return limit
+}
+
+// turns tells whether the drum has made more turns than allowed.
+func turns(r *calc.Recorder, in calc.Case) bool {
+	allowed := 300.0
+	if notOldRule(in) {
+		if !in.Has("own-turns") {
+			return false
+		}
+		allowed = in.Num("own-turns")
+	}
+	r.Put("turns-limit", allowed)
+	if !in.Has("turns") {
+		r.Note(calc.LevelAsk, calc.At("turns"), askCounter)
+		return false
+	}
+	r.Put("turns-left", math.Max(0, allowed-in.Num("turns")))
+	if in.Num("turns") <= allowed {
+		return false
+	}
+	r.Note(calc.LevelWarning, calc.At("turns"), noteTurns)
+	return true
+}

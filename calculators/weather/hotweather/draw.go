@@ -1,0 +1,32 @@
+package hotweather
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/figure"
+	"coursebook/calculators/weather"
+)
+
+const (
+	sayTitle = calc.Text("Age of the load against its limit")
+	sayDesc  = calc.Text("The load is {age} old; the limit that counts is {limit}, so {left} are left.")
+	sayAge   = calc.Text("Age now")
+	sayLimit = calc.Text("Limit that counts")
+)
+
+func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
+	if res.State != calc.OK {
+		return figure.Drawing{}
+	}
+	age, limit := in.Num("age"), res.Out.Num("limit")
+	role := figure.Within
+	if calc.Over(age, limit) {
+		role = figure.Beyond
+	}
+	ageText, limitText := weather.Amount(v, in, "age"), weather.Amount(v, res.Out, "limit")
+	nodes, foot := figure.Bars(0, []figure.Bar{
+		{Role: role, Name: v.Say(sayAge), Text: ageText, Size: age},
+		{Role: figure.Concrete, Name: v.Say(sayLimit), Text: limitText, Size: limit},
+	}, 0)
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayTitle), Nodes: nodes,
+		Desc: v.Say(sayDesc, calc.Word("age", ageText), calc.Word("limit", limitText), calc.Word("left", weather.Amount(v, res.Out, "left")))}
+}

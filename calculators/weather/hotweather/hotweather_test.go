@@ -1,0 +1,61 @@
+package hotweather
+
+import (
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+)
+
+func TestHotLoads(t *testing.T) {
+	for _, c := range []struct {
+		typed   []string
+		verdict string
+		left    float64 // min
+		note    calc.Text
+	}{
+		{[]string{"concrete=75 °F"}, loadGood, 55, askCounter},
+		{[]string{"concrete=75 °F", "age=80 min"}, loadHurry, 10, noteHurry},
+		{[]string{"concrete=75 °F", "age=95 min"}, loadLate, 0, noteLate},
+		{[]string{"concrete=75 °F", "turns=301"}, loadLate, 55, noteTurns},
+		{[]string{"concrete=86 °F"}, loadGood, 25, noteHeat86},
+		{[]string{"concrete=85.9 °F"}, loadGood, 55, noteEighty},
+		{[]string{"concrete=86 °F", "hot-time="}, loadGood, 55, noteEighty},
+		{[]string{"concrete=96 °F", "hot-time=120 min"}, load, 55, noteToo},
+		{[]string{"concrete=75 °F", "rule=c94-new"}, loadGood, 55, noteAgreed},
+	} {
+		res := calctest.Run(t, Calculator, c.typed...)
+		if res.Out.Choice("verdict") != c.verdict || !calctest.Noted(res, c.note) {
+			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("verdict"), res.Notes)
+		}
+		calctest.Near(t, "time left", res.Out.Num("left")/60, c.left, 1e-9)
+	}
+	if calctest.Noted(calctest.Run(t, Calculator, "concrete=79 °F"), noteEighty) || calctest.Noted(calctest.Run(t, Calculator, "concrete=85.9 °F"), noteHeat86) {
+		t.Error("a note on heat comes too early")
+	}
+	if res := calctest.Run(t, Calculator, "concrete=75 °F", "rule=own", "own-time=45 min"); res.Out.Has("turns-limit") || res.Out.Num("limit") != 45*60 {
+		t.Errorf("own rule: %v", res.Out.Num("limit"))
+	}
+}
+
+func TestClock(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		want int
+		ok   bool
+	}{
+		{"7:40", 460, true}, {"07:40", 460, true}, {"0:00", 0, true}, {"23:59", 1439, true},
+		{"24:00", 0, false}, {"7:60", 0, false}, {"740", 0, false}, {"7:4", 0, false}, {"", 0, false}, {":40", 0, false}, {"7:40:", 0, false}, {"7 40", 0, false}, {"123:00", 0, false},
+	} {
+		got, ok := clock(c.text)
+		if ok != c.ok || ok && got != c.want {
+			t.Errorf("%q: %d, %v", c.text, got, ok)
+		}
+	}
+	if res := calctest.Run(t, Calculator, "batched=23:10", "concrete=75 °F"); res.Out.Text("by") != "00:40" {
+		t.Errorf("past midnight: %s", res.Out.Text("by"))
+	}
+	if res := calctest.Run(t, Calculator, "batched=10am"); res.State != calc.Refused || !calctest.Noted(res, refuseClock) {
+		t.Error("a batch time that is none")
+	}
+}

@@ -1,0 +1,136 @@
+package mixtemperature
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/weather"
+)
+
+const (
+	refuseSlush = calc.Text("This mix would come to the freezing point with ice left in it. Use less ice or warmer parts.")
+	refuseStiff = calc.Text("This mix would pass 120 °F (49 °C). No such concrete can be placed. Check the temperatures.")
+	noteFrozen  = calc.Text("The aggregate is frozen. Its water counts as ice; lumps must be thawed before batching.")
+	noteHot     = calc.Text("Above 95 °F (35 °C), the usual limit at discharge.")
+	noteCool    = calc.Text("Below 55 °F (13 °C), the least for thin walls in cold weather.")
+	noteRough   = calc.Text("Ice is more than half of the batch water. The equation is not to be trusted there.")
+	noteMuch    = calc.Text("Ice may be at most 75 % of the batch water. Cool the sand and stone as well.")
+	noteFar     = calc.Text("Ice cools a mix by about 20 °F (11 °C) at best. Cool the sand and stone as well.")
+	noteScald   = calc.Text("Water above 140 °F (60 °C) must meet the stone before the cement, or the mix stiffens at once. It scalds.")
+	noteHeat    = calc.Text("Water alone does not do it: it would need more than 180 °F (82 °C). Warm the sand and stone.")
+	ofNow       = calc.Text("As batched")
+	ofNoIce     = calc.Text("With all batch water liquid")
+)
+
+// batch is one mix: masses in kg, temperatures in K.
+type batch struct {
+	*calc.Recorder
+	in                      calc.Case
+	aggregate, cement       float64
+	moisture, moistureHeat  float64 // mass, and the temperature it counts as
+	melting, latent         float64
+	capacity, liquid, water float64 // kg of water, mix without ice in K, whole batch water in kg
+}
+
+func compute(r *calc.Recorder, in calc.Case) {
+	b := &batch{Recorder: r, in: in, aggregate: in.Num("aggregate"), cement: in.Num("cement"), moisture: in.Num("moisture"),
+		moistureHeat: in.Num("aggregate-temp"), melting: calc.SI(freezingC, "°C"), latent: latentC}
+	if in.Num("aggregate-temp") < b.melting*(1-calc.Slack) && b.moisture > 0 {
+		b.moistureHeat = r.Use(weather.FrozenMoistureFormula, in.Num("aggregate-temp"), b.melting, b.latent)
+		r.Note(calc.LevelNotice, calc.At("aggregate-temp"), noteFrozen)
+	}
+	ice := in.Num("ice")
+	b.water = in.Num("water") + ice
+	t := b.mixed(ofNow, in.Num("water"), ice)
+	if !calc.Over(t, b.melting) {
+		r.Refuse(calc.At("ice"), refuseSlush)
+		return
+	}
+	if calc.Over(t, calc.SI(120, "°F")) {
+		r.Refuse(calc.At("aggregate-temp"), refuseStiff)
+		return
+	}
+	b.liquid = t
+	if ice > 0 {
+		b.liquid = b.mixed(ofNoIce, b.water, 0)
+	}
+	b.capacity = r.Use(weather.HeatCapacityFormula, b.aggregate, b.cement, b.moisture, b.water)
+	r.Put("temperature", t)
+	r.Put("lever-aggregate", weather.LeverFormula.Value(b.capacity, solidHeat, b.aggregate))
+	r.Put("lever-water", weather.LeverFormula.Value(b.capacity, 1, b.water))
+	r.Put("lever-cement", weather.LeverFormula.Value(b.capacity, solidHeat, b.cement))
+	b.sayTemperature(t)
+	b.sayIce(ice)
+	if in.Has("wanted") {
+		b.reach(in.Num("wanted"), t)
+	}
+}
+
+func (b *batch) mixed(of calc.Text, water, ice float64) float64 {
+	return b.UseFor(of, nil, weather.MixTemperatureFormula, b.in.Num("aggregate-temp"), b.aggregate, b.in.Num("cement-temp"), b.cement,
+		b.in.Num("water-temp"), water, b.moistureHeat, b.moisture, b.melting, b.latent, ice)
+}
+
+func (b *batch) sayTemperature(t float64) {
+	switch {
+	case calc.Over(t, calc.SI(95, "°F")):
+		b.Note(calc.LevelNotice, calc.Path{}, noteHot)
+	case t < calc.SI(55, "°F")*(1-calc.Slack):
+		b.Note(calc.LevelNotice, calc.Path{}, noteCool)
+	}
+}
+
+// sayIce tells where the equation or the practice of ice ends.
+func (b *batch) sayIce(ice float64) {
+	switch {
+	case calc.Over(ice, maxIce*b.water):
+		b.Note(calc.LevelNotice, calc.At("ice"), noteMuch)
+	case calc.Over(ice, 0.5*b.water):
+		b.Note(calc.LevelNotice, calc.At("ice"), noteRough)
+	}
+}
+
+// sameTemperature is how close to the wanted temperature counts as there, in K.
+const sameTemperature = 0.3
+
+// reach finds what brings the mix to the wanted temperature: ice for all that
+// is above it, warm water where even without ice it is below.
+func (b *batch) reach(wanted, now float64) {
+	switch {
+	case now-wanted <= sameTemperature && wanted-now <= sameTemperature:
+		b.PutChoice("need", needNothing)
+	case b.liquid > wanted:
+		b.withIce(wanted)
+	default:
+		b.withWater(wanted)
+	}
+}
+
+func (b *batch) withIce(wanted float64) {
+	ice := b.Use(weather.IceNeededFormula, b.capacity, b.liquid, wanted, b.in.Num("water-temp"), b.melting, b.latent)
+	if calc.Over(ice, maxIce*b.water) {
+		b.PutChoice("need", needBeyond)
+		b.Note(calc.LevelNotice, calc.At("wanted"), noteMuch)
+		return
+	}
+	b.PutChoice("need", needIce)
+	b.Put("ice-needed", ice)
+	b.Put("ice-share", ice/b.water)
+	b.Put("water-left", b.water-ice)
+	b.sayIce(ice)
+	if calc.Over(b.liquid-wanted, calc.SI(20, "F°")) {
+		b.Note(calc.LevelNotice, calc.At("wanted"), noteFar)
+	}
+}
+
+func (b *batch) withWater(wanted float64) {
+	t := b.Use(weather.WaterNeededFormula, b.in.Num("water-temp"), b.capacity, wanted, b.liquid, b.water)
+	switch {
+	case calc.Over(t, calc.SI(180, "°F")):
+		b.PutChoice("need", needBeyond)
+		b.Note(calc.LevelNotice, calc.At("wanted"), noteHeat)
+		return
+	case calc.Over(t, calc.SI(140, "°F")):
+		b.Note(calc.LevelCaution, calc.At("wanted"), noteScald)
+	}
+	b.PutChoice("need", needWarm)
+	b.Put("water-needed", t)
+}

@@ -1,0 +1,123 @@
+// Package settingtime answers when concrete sets at its own temperature, from what is
+// known of it at another. It is an estimate; the finger decides.
+package settingtime
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/quantity"
+	"coursebook/calculators/weather"
+)
+
+// Calculator answers when concrete sets at its own temperature, from what is
+// known of it at another. It is an estimate; the finger decides.
+var Calculator = &calc.Calculator{
+	ID:       "setting-time",
+	Title:    calc.Text("Setting time by temperature"),
+	Purpose:  calc.Text("Estimates when concrete sets at its temperature, from a setting time known at another."),
+	In:       inputs,
+	Out:      outputs,
+	Formulas: []*calc.Formula{weather.SetArrheniusFormula, weather.SetDoublingFormula},
+	Sources:  sources,
+	Cautions: []calc.Caution{
+		{Level: calc.LevelNotice, Text: calc.Text("An estimate only. Test the concrete: the running vibrator must sink by its own weight, and a finger must leave a wet mark.")},
+		{Level: calc.LevelWarning, Text: calc.Text("Set is not strength. Take no brace, load or backfill from these times: the engineer decides.")},
+	},
+	Tables:  tables,
+	Compute: compute,
+	Draw:    draw,
+}
+
+// showKelvin writes the constant of the Arrhenius equation.
+var showKelvin = quantity.Display{Dim: quantity.Temperature, US: quantity.UnitDisplay{Unit: "K", Step: 50}}
+
+const whyMix = calc.Text("No wall mix is outside this. Check the number and its unit.")
+
+var inputs = []calc.Field{
+	{
+		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "60 °F", Label: calc.Text("Concrete temperature"),
+		Help: calc.Text("In the form, by thermometer. Not the air."),
+		Min:  &calc.Limit{At: 33, Unit: "°F", Why: calc.Text("Freezing concrete does not set.")}, Max: &calc.Limit{At: 110, Unit: "°F", Why: weather.WhyGel},
+	},
+	{
+		ID: "initial", Kind: calc.Number, Display: &displays.Hours, Usual: "5 h", Label: calc.Text("Known initial set"),
+		Help: calc.Text("From the plant's mix data (ASTM C403), admixtures included."),
+		Min:  &calc.Limit{At: 0.25, Unit: "h", Why: whyMix}, Max: &calc.Limit{At: 48, Unit: "h", Why: whyMix},
+	},
+	{
+		ID: "final", Kind: calc.Number, Display: &displays.Hours, Usual: "7 h", Label: calc.Text("Known final set"),
+		Min: &calc.Limit{At: 0.5, Unit: "h", Why: whyMix}, Max: &calc.Limit{At: 72, Unit: "h", Why: whyMix},
+	},
+	{
+		ID: "reference", Kind: calc.Number, Display: &displays.Temperature, Usual: "73 °F", Label: calc.Text("They are known at"),
+		Min: &calc.Limit{At: 40, Unit: "°F", Why: whyMix}, Max: &calc.Limit{At: 100, Unit: "°F", Why: whyMix},
+	},
+	{
+		ID: "q", Kind: calc.Number, Display: &showKelvin, Usual: "5000 K", Label: calc.Text("Sensitivity to heat, Q"),
+		Help: calc.Text("ASTM C1074 5000 K; EN 1992 4000 K. Leave it if you do not know."),
+		Min:  &calc.Limit{At: 3000, Unit: "K", Why: calc.Text("Cements lie between 3000 and 7500 K.")}, Max: &calc.Limit{At: 7500, Unit: "K", Why: calc.Text("Cements lie between 3000 and 7500 K.")},
+	},
+	{
+		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "90 min", Label: calc.Text("Age of the last lift"),
+		Help: calc.Text("Since it was batched. Empty: no time left is shown."),
+		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 72, Unit: "h", Why: displays.CheckUnit},
+	},
+}
+
+var outputs = []calc.Field{
+	{ID: "initial-set", Kind: calc.Number, Display: &displays.HalfHoursAtMost, Lead: true, Label: calc.Text("Initial set, estimate")},
+	{ID: "final-set", Kind: calc.Number, Display: &showLatest, Lead: true, Label: calc.Text("Final set, estimate")},
+	{ID: "left", Kind: calc.Number, Display: &showQuarter, Label: calc.Text("Left, at the earliest")},
+	{ID: "earliest", Kind: calc.Number, Display: &displays.HalfHoursAtMost, Label: calc.Text("Initial set, earliest"),
+		Help: calc.Text("The earliest of the equation with Q of 4000 to 6000 K and the rule.")},
+	{ID: "latest", Kind: calc.Number, Display: &showLatest, Label: calc.Text("Initial set, latest")},
+	{ID: "rule-set", Kind: calc.Number, Display: &showHours, Label: calc.Text("Initial set, rule of thumb")},
+	{ID: "by-table", Kind: calc.Number, Display: &showHours, Label: calc.Text("Plain mix, old site table")},
+}
+
+var sources = []calc.Source{
+	{ID: "c1074", Author: "ASTM", Title: "C1074 Estimating Concrete Strength by the Maturity Method", Where: "equivalent age; Q of 5000 K", Status: calc.Memory},
+	{ID: "ec2", Author: "CEN", Title: "EN 1992-1-1", Year: "2004", Where: "equation B.10: Q of 4000 K", Status: calc.Confirmed},
+	{ID: "nordtest", Author: "Nordtest", Title: "NT BUILD 476, initial setting time and activation energy during setting", Year: "1996", Where: "abstract: setting times are carried by maturity with the activation energy of the setting period", Status: calc.Confirmed,
+		Link: "https://www.nordtest.info/wp/1996/11/21/concrete-fresh-initial-setting-time-and-activation-energy-during-setting-nt-build-476/"},
+	{ID: "nfba", Author: "National Frame Building Association", Title: "Frame Building News", Year: "2020", Where: "October, p. 17: 20 °F doubles or halves the time", Status: calc.Confirmed,
+		Link: "https://www.nfba.org/resources/newsletters/magazines/2020-10/inc/html/17.html"},
+	{ID: "table", Title: "Approximate setting-time table for plain mixes, reprinted on secondary pages", Where: "30 and 60 to 100 °F; 40 and 50 °F from memory", Status: calc.Secondary,
+		Link: "https://www.ehow.com/info_8743352_setting-time-curing-time-concrete.html"},
+	{ID: "c403", Author: "ASTM", Title: "C403/C403M Time of Setting by Penetration Resistance", Where: "initial set at 500 psi (3.5 MPa), final set at 4000 psi (27.6 MPa)", Status: calc.Secondary,
+		Link: "https://asipl.com/products/pocket-concrete-penetrometer-asi-213"},
+	{ID: "practice", Title: "Vibrator and finger test; the next lift well before initial set", Status: calc.CommonPractice},
+}
+
+var tables = []calc.Table{{
+	ID: "initial", Title: calc.Text("Initial set by temperature and mix"),
+	Note: calc.Text("Across: the initial set known at 73 °F (23 °C). Estimates only."),
+	Out:  "initial-set", Set: []calc.Entry{{Path: "final", Text: "10 h"}},
+	Down:   calc.Axis{Path: "concrete", US: []string{"40 °F", "50 °F", "60 °F", "70 °F", "80 °F", "90 °F", "100 °F"}, Metric: []string{"5 °C", "10 °C", "15 °C", "20 °C", "25 °C", "30 °C", "35 °C"}},
+	Across: calc.Axis{Path: "initial", US: []string{"4 h", "5 h", "6 h", "8 h"}},
+}}
+
+// table is the approximate setting time in h of a plain mix at 30 to
+// 100 °F in steps of 10. Source: a table reprinted on secondary pages, 40 and
+// 50 °F from memory.
+var table = [...]float64{19, 14.67, 10.67, 8, 6, 4, 2.67, 1.67}
+
+// byTable reads table at t in °F, straight between its rows; not ok
+// outside it.
+func byTable(t float64) (hours float64, ok bool) {
+	x := (t - 30) / 10
+	if x < -calc.Slack || x > float64(len(table)-1)+calc.Slack {
+		return 0, false
+	}
+	i := max(0, min(int(x), len(table)-2))
+	part := x - float64(i)
+	return table[i] + float64(part*(table[i+1]-table[i])), true
+}
+
+// How the quantities of this package are written. A limit that is least is
+// rounded up and one that is greatest is rounded down.
+var (
+	showLatest  = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.5, Rounding: quantity.Up}}
+	showHours   = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.5}}
+	showQuarter = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "min", Step: 15, Rounding: quantity.Down}}
+)

@@ -1,0 +1,63 @@
+package settingtime
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/weather"
+)
+
+const (
+	refuseOrder = calc.Text("The final set must come after the initial set, {initial}.")
+	noteCold    = calc.Text("Below 50 °F (10 °C) setting is slow and uncertain. Form pressure stays high for hours longer.")
+	noteHot     = calc.Text("Above 90 °F (32 °C) mixes set faster than any estimate. Have the next lift at hand before you start one.")
+	noteJoint   = calc.Text("The last lift is near or past its initial set. Test it. Where the vibrator does not sink, a cold joint is there: tell the engineer.")
+	noteSoon    = calc.Text("Place the next lift now, and run the vibrator 6 in. (150 mm) into the last one.")
+	ofInitial   = calc.Text("Initial set")
+	ofFinal     = calc.Text("Final set")
+)
+
+// The sensitivities in K that frame the estimate.
+const (
+	leastQ = 4000
+	mostQ  = 6000
+)
+
+func compute(r *calc.Recorder, in calc.Case) {
+	initial, final := in.Num("initial"), in.Num("final")
+	t, ref, q := in.Num("concrete"), in.Num("reference"), in.Num("q")
+	if final <= initial {
+		r.Refuse(calc.At("final"), refuseOrder, calc.Amount("initial", initial, &displays.HalfHoursAtMost))
+		return
+	}
+	set := r.UseFor(ofInitial, nil, weather.SetArrheniusFormula, initial, q, t, ref)
+	rule := r.UseFor(ofInitial, nil, weather.SetDoublingFormula, initial, t, ref)
+	low, high := weather.SetArrheniusFormula.Value(initial, leastQ, t, ref), weather.SetArrheniusFormula.Value(initial, mostQ, t, ref)
+	r.Put("initial-set", set)
+	r.Put("final-set", r.UseFor(ofFinal, nil, weather.SetArrheniusFormula, final, q, t, ref))
+	r.Put("rule-set", rule)
+	earliest := min(set, rule, low, high)
+	r.Put("earliest", earliest)
+	r.Put("latest", max(set, rule, low, high))
+	f := calc.From(t, "°F")
+	if hours, ok := byTable(f); ok {
+		r.Put("by-table", calc.SI(hours, "h"))
+	}
+	switch {
+	case f < 50-calc.Slack:
+		r.Note(calc.LevelNotice, calc.At("concrete"), noteCold)
+	case f > 90+calc.Slack:
+		r.Note(calc.LevelNotice, calc.At("concrete"), noteHot)
+	}
+	if !in.Has("age") {
+		return
+	}
+	r.Put("left", math.Max(0, earliest-in.Num("age")))
+	switch age := in.Num("age"); {
+	case !calc.Under(age, earliest):
+		r.Note(calc.LevelNotice, calc.At("age"), noteJoint)
+	case age > earliest/2:
+		r.Note(calc.LevelNotice, calc.At("age"), noteSoon)
+	}
+}

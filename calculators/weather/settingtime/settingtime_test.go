@@ -1,0 +1,57 @@
+package settingtime
+
+import (
+	"math"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+)
+
+func TestSetTable(t *testing.T) {
+	if h, ok := byTable(75); !ok || math.Abs(h-5) > 1e-12 {
+		t.Errorf("between 70 and 80 °F: %v, %v", h, ok)
+	}
+	if h, ok := byTable(100); !ok || h != 1.67 {
+		t.Errorf("last row: %v, %v", h, ok)
+	}
+	// The reference has 19 h at 30 °F, below what the calculator accepts.
+	if h, ok := byTable(30); !ok || h != 19 {
+		t.Errorf("first row: %v, %v", h, ok)
+	}
+	for _, f := range []float64{29, 101} {
+		if _, ok := byTable(f); ok {
+			t.Errorf("%v °F is outside the table", f)
+		}
+	}
+}
+
+func TestSettingNotes(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		note  calc.Text
+	}{
+		{[]string{"concrete=49 °F"}, noteCold}, {[]string{"concrete=91 °F"}, noteHot},
+		{[]string{"age=10 h"}, noteJoint}, {[]string{"age=5 h"}, noteSoon},
+	} {
+		if res := calctest.Run(t, Calculator, c.typed...); !calctest.Noted(res, c.note) {
+			t.Errorf("%v: %v", c.typed, res.Notes)
+		}
+	}
+	for _, n := range []calc.Text{noteCold, noteHot, noteJoint, noteSoon} {
+		if res := calctest.Run(t, Calculator, "concrete=70 °F", "age=60 min"); calctest.Noted(res, n) {
+			t.Errorf("%s without cause", n.EN())
+		}
+	}
+	if res := calctest.Run(t, Calculator, "final=4 h"); res.State != calc.Refused || !calctest.Noted(res, refuseOrder) {
+		t.Error("final set before initial set")
+	}
+	res := calctest.Run(t, Calculator, "concrete=50 °F", "age=")
+	o := res.Out
+	if o.Has("left") || !(o.Num("earliest") <= o.Num("initial-set") && o.Num("initial-set") <= o.Num("latest") && o.Num("initial-set") < o.Num("final-set")) {
+		t.Errorf("%v", o)
+	}
+	if calctest.Run(t, Calculator, "concrete=105 °F").Out.Has("by-table") {
+		t.Error("the old table ends at 100 °F")
+	}
+}
