@@ -74,7 +74,7 @@ var WallFastFormula = &calc.Formula{
 		return float64(WallFast(v[0], v[1], FtPerHour(v[2]), Fahrenheit(v[3])))
 	}),
 	Go: "pressure.WallFast", Source: "aci",
-	Limits: calc.Text("Rise of 7 to 15 ft/h (2.1 to 4.6 m/h), or up to 15 ft/h (4.6 m/h) where more than 14 ft (4.3 m) is placed. It meets the slow one at 7 ft/h. Slump no more than 7 in. (175 mm). Poker no deeper than 4 ft (1.2 m)."),
+	Limits: calc.Text("Rise of 7 to 15 ft/h (2.1 to 4.6 m/h). Up to 15 ft/h (4.6 m/h) where more than 14 ft (4.3 m) is placed. It meets the slow one at 7 ft/h. Slump no more than 7 in. (175 mm). Poker no deeper than 4 ft (1.2 m)."),
 }
 
 // RiseSlow turns WallSlow round: the rise in ft/h at which it reaches p. It

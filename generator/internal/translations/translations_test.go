@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"maps"
 	"reflect"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -11,8 +12,8 @@ import (
 
 	"coursebook/calculators"
 	"coursebook/calculators/calc"
+	"coursebook/calculators/catalog"
 	"coursebook/calculators/quantity"
-	"coursebook/calculators/shelf"
 	"coursebook/generator/internal/fault"
 )
 
@@ -76,7 +77,7 @@ func TestEveryTextIsFound(t *testing.T) {
 	if err != nil || faults.Errors() > 0 {
 		t.Fatal(err, faults.All())
 	}
-	for _, c := range shelf.All() {
+	for _, c := range catalog.All() {
 		held := map[calc.Text]bool{}
 		collect(reflect.ValueOf(c), held)
 		if len(held) < 20 {
@@ -86,6 +87,30 @@ func TestEveryTextIsFound(t *testing.T) {
 			if found[text.Key()].Text != text {
 				t.Errorf("%s: the sources lack the text %q", c.ID, text)
 			}
+		}
+	}
+}
+
+// The sentences of every text are short enough for a reader with gloves on,
+// and signal words are left to the theme, which shows them for the level.
+func TestSentencesAreShort(t *testing.T) {
+	var faults fault.List
+	found, err := FromSources(calculators.Sources, &faults)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(found) < 2000 {
+		t.Errorf("only %d texts are found", len(found))
+	}
+	signal := regexp.MustCompile(`\b(DANGER|WARNING|CAUTION|NOTICE)\b`)
+	for _, text := range found {
+		for _, sentence := range strings.Split(text.EN(), ". ") {
+			if n := len(strings.Fields(sentence)); n > 25 {
+				t.Errorf("a sentence of %d words: %s", n, sentence)
+			}
+		}
+		if signal.MatchString(text.EN()) {
+			t.Errorf("a signal word: %s", text.EN())
 		}
 	}
 }
