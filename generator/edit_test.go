@@ -8,7 +8,7 @@ import (
 	"slices"
 	"testing"
 
-	"coursebook/calculators/shelf"
+	"coursebook/calculators/catalog"
 	"coursebook/generator/internal/build"
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/offline"
@@ -83,7 +83,7 @@ func TestOneAddedSentence(t *testing.T) {
 func siteOf(t *testing.T, content string) map[string][]byte {
 	t.Helper()
 	module := func() (compiling.Module, error) { return compiling.Module{Packed: []byte("\x1f\x8b the module")}, nil }
-	o := build.Options{Content: content, Theme: os.DirFS("../themes/plumb"), Calculators: shelf.All(), Module: module}
+	o := build.Options{Content: content, Theme: os.DirFS("../themes/plumb"), Calculators: catalog.All(), Module: module}
 	var faults fault.List
 	site := build.Make(o, &faults)
 	if site == nil {

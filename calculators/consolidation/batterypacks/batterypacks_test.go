@@ -29,13 +29,13 @@ func TestChargingBounds(t *testing.T) {
 func TestBatteryNotes(t *testing.T) {
 	all := []calc.Text{noteChargers, notePower, noteSpare, askCold, noteHard}
 	calctest.CheckNotesAmong(t, Calculator, all, []calctest.NotesCase{
-		{nil, []calc.Text{noteChargers}},
-		{[]string{"chargers=4"}, nil},
-		{[]string{"chargers=0"}, []calc.Text{notePower}},
-		{[]string{"chargers=0", "spare=0"}, []calc.Text{notePower, noteSpare}},
-		{[]string{"chargers=4", "cold=0%"}, []calc.Text{askCold}},
-		{[]string{"chargers=40", "minutes=5 min", "duty=100%"}, []calc.Text{noteHard}},
-		{[]string{"pour=30 min"}, nil}, // no pack is ever changed
+		{Inputs: nil, Want: []calc.Text{noteChargers}},
+		{Inputs: []string{"chargers=4"}, Want: nil},
+		{Inputs: []string{"chargers=0"}, Want: []calc.Text{notePower}},
+		{Inputs: []string{"chargers=0", "spare=0"}, Want: []calc.Text{notePower, noteSpare}},
+		{Inputs: []string{"chargers=4", "cold=0%"}, Want: []calc.Text{askCold}},
+		{Inputs: []string{"chargers=40", "minutes=5 min", "duty=100%"}, Want: []calc.Text{noteHard}},
+		{Inputs: []string{"pour=30 min"}, Want: nil}, // no pack is ever changed
 	})
 	label := calctest.Run(t, Calculator, "known=label", "volts=18", "amp-hours=5", "draw=360 W")
 	if got := label.Out.Num("run") / 60; math.Abs(got-15) > 1e-9 { // 90 Wh over 360 W

@@ -19,10 +19,10 @@ func TestOutside(t *testing.T) {
 	}
 	practice := []calc.Text{noteNothing, noteOnlyFoot, noteShort, noteWeb, noteBulge, noteNever}
 	calctest.CheckNotesAmong(t, Calculator, append([]calc.Text{noteBuiltFor, noteLow}, practice...), []calctest.NotesCase{
-		{nil, practice},
-		{[]string{"form=stiff"}, []calc.Text{noteBuiltFor}},
-		{[]string{"form=stiff", "amplitude=0.001 in", "frequency=9000 vpm"}, []calc.Text{noteBuiltFor, noteLow}},
-		{[]string{"form=stiff", "amplitude=0.04 mm", "frequency=9000 vpm"}, []calc.Text{noteBuiltFor}},
+		{Inputs: nil, Want: practice},
+		{Inputs: []string{"form=stiff"}, Want: []calc.Text{noteBuiltFor}},
+		{Inputs: []string{"form=stiff", "amplitude=0.001 in", "frequency=9000 vpm"}, Want: []calc.Text{noteBuiltFor, noteLow}},
+		{Inputs: []string{"form=stiff", "amplitude=0.04 mm", "frequency=9000 vpm"}, Want: []calc.Text{noteBuiltFor}},
 	})
 	half, full := calctest.Run(t, Calculator, "frequency=3000 vpm").Out, calctest.Run(t, Calculator, "frequency=6000 vpm").Out
 	if r := full.Num("acceleration") / half.Num("acceleration"); math.Abs(r-4) > 1e-12 {
