@@ -54,7 +54,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 		r.Refuse(calc.At("start"), refuseClock, calc.Word("text", in.Text("start")))
 		return
 	}
-	p := daylight.Place{float64(in.Days("date")), calc.From(in.Num("latitude"), "°"), calc.From(in.Num("longitude"), "°"), zone}
+	p := daylight.Place{Day: float64(in.Days("date")), Latitude: calc.From(in.Num("latitude"), "°"),
+		Longitude: calc.From(in.Num("longitude"), "°"), Zone: zone}
 	d := p.Light()
 	putDay(r, d)
 	steps(r, p, d)
