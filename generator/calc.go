@@ -210,8 +210,9 @@ func units(f calc.Field, v calc.Locale) []string {
 	if u := f.Display.In(v.Style.System).Unit; u != "" {
 		parts = append(parts, u)
 	}
-	if f.Min != nil && f.Max != nil {
-		parts = append(parts, v.Say(calc.Between, calc.Amount("low", f.Min.SI(), f.Display), calc.Amount("high", f.Max.SI(), f.Display)))
+	if least, most, ok := f.Limits(); ok {
+		low, high := calc.Amount("low", least.SI, f.Display), calc.Amount("high", most.SI, f.Display)
+		parts = append(parts, v.Say(calc.Between, low, high))
 	}
 	return parts
 }

@@ -238,7 +238,7 @@ func TestKeyIsFNV1a(t *testing.T) {
 func TestFingerprintChangesWithTheDeclaration(t *testing.T) {
 	same := calc.Fingerprint([]*calc.Calculator{tank})
 	limited, computed := calctest.Tank(), calctest.Tank()
-	limited.In[0].Max.At = 29
+	limited.In[0].Range = "over 0 to 29 ft"
 	computed.Compute = func(r *calc.Recorder, in calc.Case) { tank.Compute(r, in); r.Put("holds", 1) }
 	for _, other := range []*calc.Calculator{limited, computed} {
 		if calc.Fingerprint([]*calc.Calculator{other}) == same {
@@ -267,6 +267,58 @@ func TestDays(t *testing.T) {
 	for _, text := range []string{"", "2026-13-01", "2026-00-10", "2026-02-30", "1900-02-29", "2026-1-1", "26-01-01", "2026-01-01x", "+026-01-01"} {
 		if _, ok := calc.ParseDay(text); ok {
 			t.Errorf("%q was read as a date", text)
+		}
+	}
+}
+
+// A range is read in US units; the unit of the upper end counts for both.
+func TestLimits(t *testing.T) {
+	length := &quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Form: quantity.FeetInches, Unit: "ft"},
+		Metric: quantity.UnitDisplay{Unit: "m"}}
+	for _, c := range []struct {
+		text      string
+		low, high float64 // ft
+		open      [2]bool
+	}{
+		{"1 to 40 ft", 1, 40, [2]bool{}},
+		{"-2 to 3 ft", -2, 3, [2]bool{}},
+		{"over 0 to 30 ft", 0, 30, [2]bool{true, false}},
+		{"0 to under 12 in", 0, 1, [2]bool{false, true}},
+		{"1/16 to 6 in", 1.0 / 192, 0.5, [2]bool{}},
+		{"6 in to 83 ft 4 in", 0.5, 83 + 1.0/3, [2]bool{}},
+	} {
+		f := calc.Field{ID: "x", Display: length, Range: c.text, Why: "low", WhyMost: "high", MostSource: "book"}
+		least, most, ok := f.Limits()
+		near := func(si, feet float64) bool { return math.Abs(si-calc.SI(feet, "ft")) < 1e-12 }
+		if !ok || !near(least.SI, c.low) || !near(most.SI, c.high) || [2]bool{least.Open, most.Open} != c.open {
+			t.Errorf("%s: %+v to %+v", c.text, least, most)
+		}
+		if least.Why != "low" || most.Why != "high" || least.Source != "" || most.Source != "book" {
+			t.Errorf("%s: reasons of %+v to %+v", c.text, least, most)
+		}
+	}
+	f := calc.Field{ID: "x", Display: length, Range: "1 to 40 ft", Why: "both"}
+	if least, most, _ := f.Limits(); least.Why != "both" || most.Why != "both" {
+		t.Errorf("one reason serves both ends: %+v, %+v", least, most)
+	}
+	if _, _, ok := (&calc.Field{}).Limits(); ok {
+		t.Error("a field without a range has limits")
+	}
+}
+
+func TestBadRangesAreProblems(t *testing.T) {
+	for _, c := range []struct{ text, want string }{
+		{"", "input side needs a range"},
+		{"40 ft", "input side: the range: it is not written LOW to HIGH"},
+		{"40 to 1 ft", "input side: the range: the upper limit is not above the lower one"},
+		{"1 to 40 psf", "input side: the range: “psf” does not measure a length."},
+		{"1 to many", "input side: the range: "},
+	} {
+		bad := calctest.Tank()
+		bad.In[0].Range = c.text
+		problems := calc.Problems(bad)
+		if !slices.ContainsFunc(problems, func(p string) bool { return strings.HasPrefix(p, c.want) }) {
+			t.Errorf("%q: %q", c.text, problems)
 		}
 	}
 }

@@ -23,8 +23,15 @@ type Field struct {
 	Kind    Kind
 	Display *quantity.Display // Number: dimension, units, rounding
 	Whole   bool              // Number: whole numbers only
-	Min     *Limit            // Number
-	Max     *Limit            // Number
+	// Range bounds a Number, in US units: "1 to 40 ft", "1/16 to 1 in". An end
+	// that is itself outside is written "over 0 to 40 ft" or "0 to under 90 °".
+	// Inputs need one; outputs have none.
+	Range string
+	// Why is the reason of both ends, WhyMost that of the upper end where it is
+	// another. LeastSource and MostSource are IDs of the calculator's sources;
+	// empty for a plain reason.
+	Why, WhyMost            Text
+	LeastSource, MostSource string
 	// Usual is what the field holds at first, as a reader of US units types it:
 	// "8 in", "outside", "yes", "40 ft | 8 ft | 2; 28 ft | 8 ft | 2". Empty
 	// means nothing. It is text so that a declaration is data and not code.
@@ -46,19 +53,6 @@ type Option struct {
 	ID    string
 	Label Text
 }
-
-// Limit bounds a Number. The reader is told Why; Source is the ID of one of
-// the calculator's sources, or empty for plain reason.
-type Limit struct {
-	At     float64 // in Unit
-	Unit   string  // "" for a pure number
-	Open   bool    // the limit itself is outside
-	Why    Text
-	Source string
-}
-
-// SI is the limit in SI units; it panics on an unknown unit.
-func (l *Limit) SI() float64 { return SI(l.At, l.Unit) }
 
 // Value is the content of a field. The zero Value is unset.
 type Value struct {

@@ -66,11 +66,7 @@ func (h *hash) fields(fields []Field) {
 			}
 			h.text(f.Display.In(sys).Unit, strconv.FormatFloat(f.Display.In(sys).Step, 'g', -1, 64))
 		}
-		for _, l := range []*Limit{f.Min, f.Max} {
-			if l != nil {
-				h.text(strconv.FormatFloat(l.SI(), 'g', 12, 64))
-			}
-		}
+		h.text(f.Range)
 		for _, o := range f.Options {
 			h.text(o.ID)
 		}

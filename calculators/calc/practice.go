@@ -167,11 +167,8 @@ func (c Case) cell(path string) (Case, string) {
 // fresh is a value near the usual one, in steps that are easy to say.
 func fresh(f Field, usual float64, r *random, sys quantity.System) float64 {
 	low, high := usual/2, usual*1.5
-	if f.Min != nil {
-		low = math.Max(low, f.Min.SI())
-	}
-	if f.Max != nil {
-		high = math.Min(high, f.Max.SI())
+	if least, most, ok := f.Limits(); ok {
+		low, high = math.Max(low, least.SI), math.Min(high, most.SI)
 	}
 	sc := f.Display.In(sys)
 	unit, sizes := sc.Unit, []float64{1, 2, 5}

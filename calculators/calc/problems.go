@@ -3,6 +3,7 @@ package calc
 import (
 	"slices"
 	"strconv"
+	"strings"
 	"unicode/utf8"
 
 	"coursebook/calculators/expression"
@@ -39,9 +40,9 @@ func Problems(c *Calculator) []string {
 		s.text(n.Text, "caution")
 	}
 	for _, f := range c.In {
-		for _, l := range []*Limit{f.Min, f.Max} {
-			if l != nil && l.Source != "" && !slices.Contains(sources, l.Source) {
-				s.add("limit of %s names no source of the calculator: %s", f.ID, l.Source)
+		for _, id := range []string{f.LeastSource, f.MostSource} {
+			if id != "" && !slices.Contains(sources, id) {
+				s.add("limit of %s names no source of the calculator: %s", f.ID, id)
 			}
 		}
 	}
@@ -141,17 +142,18 @@ func (s *problems) field(what, name string, f Field) {
 }
 
 func (s *problems) number(what, name string, f Field) {
-	for _, l := range []*Limit{f.Min, f.Max} {
-		if l == nil {
-			continue
+	if f.Range == "" {
+		if strings.HasPrefix(what, "input") {
+			s.add("%s needs a range", name)
 		}
-		s.text(l.Why, name+" limit")
-		if _, ok := quantity.Find(l.Unit); !ok {
-			s.add("%s: a limit has the unknown unit %s", name, l.Unit)
-		}
+		return
 	}
-	if len(what) >= 5 && what[:5] == "input" && (f.Min == nil || f.Max == nil) {
-		s.add("%s needs a lower and an upper limit", name)
+	s.text(f.Why, name+" range")
+	if f.Display == nil {
+		return
+	}
+	if _, _, problem := f.limits(); problem != "" {
+		s.add("%s: the range: %s", name, problem)
 	}
 }
 
@@ -162,12 +164,23 @@ func (s *problems) usual(name string, f Field) {
 	}
 	probe := &reader{fields: []Field{f}, out: Empty([]Field{f})}
 	probe.out.values[0] = probe.declared(f)
-	if len(probe.notes) == 0 && f.When == nil {
+	if len(probe.notes) == 0 && f.When == nil && rangesAreSound(f) {
 		probe.limits()
 	}
 	for _, n := range probe.notes {
 		s.add("%s: the usual value: %s", name, Locale{}.Say(n.Text, n.Slots...))
 	}
+}
+
+// rangesAreSound reports whether the ranges of a field and its columns can be
+// read.
+func rangesAreSound(f Field) bool {
+	if f.Range != "" && f.Display != nil {
+		if _, _, problem := f.limits(); problem != "" {
+			return false
+		}
+	}
+	return !slices.ContainsFunc(f.Cols, func(col Field) bool { return !rangesAreSound(col) })
 }
 
 func (s *problems) choice(what, name string, f Field) {

@@ -150,32 +150,22 @@ func (rd *reader) bounds(f Field, at Path, si float64) {
 		rd.refuse(at, notWhole, Said("label", f.Label))
 		return
 	}
-	if f.Min != nil {
-		least, slack := f.Min.slack()
-		switch {
-		case f.Min.Open && si <= least+slack:
-			rd.outside(f, at, notAbove, f.Min)
-		case si < least-slack:
-			rd.outside(f, at, below, f.Min)
-		}
+	least, most, ok := f.Limits()
+	if !ok {
+		return
 	}
-	if f.Max != nil {
-		most, slack := f.Max.slack()
-		switch {
-		case f.Max.Open && si >= most-slack:
-			rd.outside(f, at, notBelow, f.Max)
-		case si > most+slack:
-			rd.outside(f, at, above, f.Max)
-		}
+	switch {
+	case least.Open && si <= least.SI+least.slack():
+		rd.outside(f, at, notAbove, least)
+	case si < least.SI-least.slack():
+		rd.outside(f, at, below, least)
+	case most.Open && si >= most.SI-most.slack():
+		rd.outside(f, at, notBelow, most)
+	case si > most.SI+most.slack():
+		rd.outside(f, at, above, most)
 	}
 }
 
-// slack is the limit in SI units and how far a value may miss it.
-func (l *Limit) slack() (si, slack float64) {
-	si = l.SI()
-	return si, Slack * math.Abs(si)
-}
-
-func (rd *reader) outside(f Field, at Path, t Text, l *Limit) {
-	rd.refuse(at, t, Said("label", f.Label), Amount("limit", l.SI(), f.Display), Said("why", l.Why))
+func (rd *reader) outside(f Field, at Path, t Text, l Limit) {
+	rd.refuse(at, t, Said("label", f.Label), Amount("limit", l.SI, f.Display), Said("why", l.Why))
 }

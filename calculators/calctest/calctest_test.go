@@ -140,9 +140,9 @@ func TestTank(t *testing.T) {
 	if out := Run(t, tank).Out; math.Abs(out.Num("holds")-calc.SI(27, "ft³")) > 1e-12 || len(out.Rows("left")) != 1 {
 		t.Errorf("the default case gives %v", out)
 	}
-	tank.In[0].Max.At = 1
+	tank.In[0].Range = "0 to 1 ft"
 	tank.Formulas[0].Vars[0].Symbol = "b"
-	if other := Tank(); other.In[0].Max.At != 30 || other.Formulas[0].Vars[0].Symbol != "a" {
+	if other := Tank(); other.In[0].Range != "over 0 to 30 ft" || other.Formulas[0].Vars[0].Symbol != "a" {
 		t.Error("a change to one tank changes the next")
 	}
 	expressions(t, Tank())

@@ -107,15 +107,16 @@ func filled(rnd *rand.Rand, f calc.Field) calc.Case {
 
 // number lies within the limits, at one of them now and then.
 func number(rnd *rand.Rand, f calc.Field) float64 {
-	low, high := f.Min.SI(), f.Max.SI()
+	least, most, _ := f.Limits()
+	low, high := least.SI, most.SI
 	x := low + rnd.Float64()*(high-low)
 	switch rnd.IntN(8) {
 	case 0:
-		if !f.Min.Open {
+		if !least.Open {
 			x = low
 		}
 	case 1:
-		if !f.Max.Open {
+		if !most.Open {
 			x = high
 		}
 	case 2, 3, 4: // small jobs are likelier than the largest allowed

@@ -47,8 +47,6 @@ var (
 
 const tankReason = calc.Text("A tank is no lake.")
 
-func feet(at float64) *calc.Limit { return &calc.Limit{At: at, Unit: "ft", Why: tankReason} }
-
 func tankFormula() *calc.Formula {
 	return &calc.Formula{
 		ID: "cube", Title: calc.Text("Volume of a cube"), Expr: "a^2*h",
@@ -66,20 +64,20 @@ func tankInputs() []calc.Field {
 	return []calc.Field{
 		{ID: "side", Label: calc.Text("Side"), Help: calc.Text("Inside."),
 			Kind: calc.Number, Display: tankLength, Usual: "3 ft",
-			Min: &calc.Limit{At: 0, Unit: "ft", Open: true, Why: tankReason}, Max: feet(30)},
+			Range: "over 0 to 30 ft", Why: tankReason},
 		{ID: "depth", Label: calc.Text("Depth"), Kind: calc.Number, Display: tankLength, Optional: true,
-			Min: feet(1), Max: feet(9)},
+			Range: "1 to 9 ft", Why: tankReason},
 		{ID: "lid", Label: calc.Text("Lid"), Kind: calc.Flag},
 		{ID: "shape", Label: calc.Text("Shape"), Kind: calc.Choice, Usual: "cube", Options: []calc.Option{
 			{ID: "cube", Label: calc.Text("cubic")}, {ID: "round", Label: calc.Text("round")}}},
 		{ID: "hinges", Label: calc.Text("Hinges"), Kind: calc.Number, Display: tankCount,
 			Whole: true, Usual: "2",
-			Min: &calc.Limit{At: 0, Why: tankReason}, Max: &calc.Limit{At: 8, Why: tankReason},
+			Range: "0 to 8", Why: tankReason,
 			When: func(c calc.Case) bool { return c.Flag("lid") }},
 		{ID: "boxes", Label: calc.Text("Boxes"), Kind: calc.Rows, MaxRows: 3, Usual: "1 ft | small",
 			Cols: []calc.Field{
 				{ID: "side", Label: calc.Text("Box side"), Kind: calc.Number, Display: tankLength,
-					Min: feet(0), Max: feet(30)},
+					Range: "0 to 30 ft", Why: tankReason},
 				{ID: "name", Label: calc.Text("Name"), Kind: calc.FreeText, Optional: true},
 			}},
 		{ID: "day", Label: calc.Text("Day"), Kind: calc.Day, Optional: true},

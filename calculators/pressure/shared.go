@@ -75,18 +75,14 @@ const (
 	LabelRule     = calc.Text("Decided by")
 )
 
-// Their limits, which guard against slips; those of a method make notes.
-var (
-	LeastHeight  = calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}
-	MostHeight   = calc.Limit{At: 40, Unit: "ft", Why: displays.Engineer}
-	LeastRise    = calc.Limit{At: 0.1, Unit: "ft/h", Why: displays.CheckUnit}
-	MostRise     = calc.Limit{At: 300, Unit: "ft/h", Why: displays.CheckUnit}
-	Coldest      = calc.Limit{At: 32, Unit: "°F", Why: displays.CheckUnit}
-	Hottest      = calc.Limit{At: 120, Unit: "°F", Why: displays.CheckUnit}
-	Lightest     = calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}
-	Heaviest     = calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit}
-	ShortestTime = calc.Limit{At: 1, Unit: "h", Why: displays.CheckUnit}
-	LongestTime  = calc.Limit{At: 72, Unit: "h", Why: displays.CheckUnit}
+// Their ranges, which guard against a mistyped value; the limits of a method
+// make notes.
+const (
+	HeightRange      = "1 to 40 ft"
+	RiseRange        = "0.1 to 300 ft/h"
+	TemperatureRange = "32 to 120 °F"
+	WeightRange      = "85 to 200 lb/ft³"
+	SettingRange     = "1 to 72 h"
 )
 
 var Classes = []calc.Option{

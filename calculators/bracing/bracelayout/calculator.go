@@ -67,45 +67,45 @@ func withPlatform(c calc.Case) bool { return c.Flag("platform") }
 
 var openingCols = []calc.Field{
 	{ID: "start", Label: calc.Text("Near side, from start"), Display: &displays.Wall,
-		Min: &calc.Limit{Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 400, Unit: "ft", Why: displays.OneJob}},
+		Range: "0 to 400 ft", Why: displays.NotMinus, WhyMost: displays.OneJob},
 	{ID: "width", Label: calc.Text("Width"), Display: &displays.Wall,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.LeaveOut}, Max: &calc.Limit{At: 60, Unit: "ft", Why: displays.CheckUnit}},
+		Range: "over 0 to 60 ft", Why: displays.LeaveOut, WhyMost: displays.CheckUnit},
 }
 
 var stackCols = []calc.Field{
 	{ID: "at", Label: calc.Text("From start"), Display: &displays.Wall,
-		Min: &calc.Limit{Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 400, Unit: "ft", Why: displays.OneJob}},
+		Range: "0 to 400 ft", Why: displays.NotMinus, WhyMost: displays.OneJob},
 }
 
 var inputs = []calc.Field{
 	{ID: "length", Label: calc.Text("Length of the wall"), Display: &displays.Wall, Usual: "40 ft",
-		Help: calc.Text("The tape starts at the left end, seen from the braces."),
-		Min:  &calc.Limit{At: 4, Unit: "ft", Why: shortWall}, Max: &calc.Limit{At: 400, Unit: "ft", Why: displays.OneJob}},
+		Help:  calc.Text("The tape starts at the left end, seen from the braces."),
+		Range: "4 to 400 ft", Why: shortWall, WhyMost: displays.OneJob},
 	{ID: "spacing", Label: calc.Text("Largest spacing"), Display: &displays.Wall, Usual: "6 ft",
-		Help: calc.Text("From the form maker or the engineer."),
-		Min:  &calc.Limit{At: 2, Unit: "ft", Why: tightBraces}, Max: &calc.Limit{At: 12, Unit: "ft", Why: wideBraces, Source: "rules"}},
+		Help:  calc.Text("From the form maker or the engineer."),
+		Range: "2 to 12 ft", Why: tightBraces, WhyMost: wideBraces, MostSource: "rules"},
 	{ID: "corner", Label: calc.Text("First brace from a corner"), Display: &displays.Wall, Usual: "2 ft",
-		Min: &calc.Limit{Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Unit: "ft", Why: farCorner, Source: "rules"}},
+		Range: "0 to 6 ft", Why: displays.NotMinus, WhyMost: farCorner, MostSource: "rules"},
 	{ID: "side", Label: calc.Text("Brace from an opening's edge"), Display: &displays.Part, Usual: "12 in",
-		Min: &calc.Limit{Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 36, Unit: "in", Why: farSide, Source: "rules"}},
+		Range: "0 to 36 in", Why: displays.NotMinus, WhyMost: farSide, MostSource: "rules"},
 	{ID: "closest", Label: calc.Text("Closest two braces may stand"), Display: &displays.Part, Usual: "12 in",
-		Help: calc.Text("Where two rules ask for more, one brace serves both."),
-		Min:  &calc.Limit{Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 24, Unit: "in", Why: displays.CheckUnit}},
+		Help:  calc.Text("Where two rules ask for more, one brace serves both."),
+		Range: "0 to 24 in", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 	{ID: "openings", Label: calc.Text("Openings"), Kind: calc.Rows, Cols: openingCols, MaxRows: 20, Usual: "8 ft | 3 ft; 24 ft | 6 ft"},
 	{ID: "stacks", Label: calc.Text("Lines of stacked joints"), Kind: calc.Rows, Cols: stackCols, MaxRows: 20, Usual: "20 ft",
 		Help: calc.Text("Where joints stand above each other and the form can hinge.")},
 	{ID: "platform", Label: calc.Text("Planks on the braces"), Kind: calc.Flag, Usual: "yes"},
 	{ID: "plank", Label: calc.Text("Length of a plank"), Display: &displays.Wall, Usual: "16 ft", When: withPlatform,
-		Min: &calc.Limit{At: 6, Unit: "ft", Why: shortPlank}, Max: &calc.Limit{At: 32, Unit: "ft", Why: displays.CheckUnit}},
+		Range: "6 to 32 ft", Why: shortPlank, WhyMost: displays.CheckUnit},
 	{ID: "span", Label: calc.Text("Longest span of a plank"), Display: &displays.Wall, Usual: "8 ft", When: withPlatform,
-		Help: calc.Text("For the load on it. A 2 × 10 under light duty: 8 ft (2.4 m)."),
-		Min:  &calc.Limit{At: 3, Unit: "ft", Why: shortPlank}, Max: &calc.Limit{At: 16, Unit: "ft", Why: displays.CheckUnit}},
+		Help:  calc.Text("For the load on it. A 2 × 10 under light duty: 8 ft (2.4 m)."),
+		Range: "3 to 16 ft", Why: shortPlank, WhyMost: displays.CheckUnit},
 	{ID: "lap", Label: calc.Text("Lap of two planks"), Display: &displays.Part, Usual: "12 in", When: withPlatform,
-		Min: &calc.Limit{At: 12, Unit: "in", Why: leastLap, Source: "osha451"}, Max: &calc.Limit{At: 48, Unit: "in", Why: displays.CheckUnit}},
+		Range: "12 to 48 in", Why: leastLap, WhyMost: displays.CheckUnit, LeastSource: "osha451"},
 	{ID: "abreast", Label: calc.Text("Planks side by side"), Display: &displays.Count, Whole: true, Usual: "2", When: withPlatform,
-		Min: &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 6, Why: displays.CheckCount}},
+		Range: "1 to 6", Why: displays.CheckCount},
 	{ID: "width", Label: calc.Text("Width of the platform"), Display: &displays.Part, Usual: "19 in", When: withPlatform,
-		Min: &calc.Limit{At: 18, Unit: "in", Why: leastWide, Source: "osha451"}, Max: &calc.Limit{At: 60, Unit: "in", Why: displays.CheckUnit}},
+		Range: "18 to 60 in", Why: leastWide, WhyMost: displays.CheckUnit, LeastSource: "osha451"},
 }
 
 // kindOptions says which rule a brace stands for.

@@ -59,14 +59,14 @@ const (
 
 var inputs = []calc.Field{
 	{ID: "height", Label: calc.Text("Height of the wall"), Display: &displays.Height, Usual: "9 ft",
-		Min: &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 83.0 + 1.0/3, Unit: "ft", Why: bookHeight, Source: "aci117"}},
+		Range: "1 ft to 83 ft 4 in", Why: displays.CheckUnit, WhyMost: bookHeight, MostSource: "aci117"},
 	{ID: "readings", Label: calc.Text("Readings up the wall"), Kind: calc.Rows, MinRows: 1, MaxRows: 20,
 		Help:  calc.Text("Out of plumb against the base. Minus is toward the braces."),
 		Usual: "3 ft | 1/8 in; 6 ft | 1/4 in; 9 ft | 3/8 in", Cols: []calc.Field{
 			{ID: "up", Label: calc.Text("Height above the base"), Display: &displays.Height,
-				Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.LeaveOut}, Max: &calc.Limit{At: 83.0 + 1.0/3, Unit: "ft", Why: bookHeight, Source: "aci117"}},
+				Range: "over 0 ft to 83 ft 4 in", Why: displays.LeaveOut, WhyMost: bookHeight, MostSource: "aci117"},
 			{ID: "off", Label: calc.Text("Out of plumb"), Display: &displays.Part,
-				Min: &calc.Limit{At: -12, Unit: "in", Why: leanMost}, Max: &calc.Limit{At: 12, Unit: "in", Why: leanMost}},
+				Range: "-12 to 12 in", Why: leanMost},
 		}},
 	{ID: "what", Label: calc.Text("Read at"), Kind: calc.Choice, Usual: "surface", Options: []calc.Option{
 		{ID: "surface", Label: calc.Text("wall face or edge")},
@@ -78,13 +78,13 @@ var inputs = []calc.Field{
 			{ID: "c", Label: calc.Text("C: general, shows")},
 			{ID: "d", Label: calc.Text("D: hidden for good")}}},
 	{ID: "gap", Label: calc.Text("Gap under the straightedge"), Display: &displays.Part, Optional: true, Usual: "1/4 in",
-		Help: calc.Text("5 ft (1.5 m) straightedge, set anywhere on the face."),
-		Min:  &calc.Limit{Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}},
+		Help:  calc.Text("5 ft (1.5 m) straightedge, set anywhere on the face."),
+		Range: "0 to 6 in", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 	{ID: "step", Label: calc.Text("Step at a form joint"), Display: &displays.Part, Optional: true,
-		Min: &calc.Limit{Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}},
+		Range: "0 to 6 in", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 	{ID: "own", Label: calc.Text("Tolerance of your project"), Display: &displays.Part, Optional: true,
-		Help: calc.Text("Out of plumb at any height, if the papers name one."),
-		Min:  &calc.Limit{At: 1.0 / 16, Unit: "in", Why: bracing.TightOwn}, Max: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}},
+		Help:  calc.Text("Out of plumb at any height, if the papers name one."),
+		Range: "1/16 to 6 in", Why: bracing.TightOwn, WhyMost: displays.CheckUnit},
 	{ID: "storeys", Label: calc.Text("Storeys still to come on top"), Kind: calc.Choice, Usual: "none", Options: []calc.Option{
 		{ID: "none", Label: calc.Text("none")},
 		{ID: "one", Label: calc.Text("one or more")}}},

@@ -264,7 +264,8 @@ func sample(rng *rand.Rand, fields []calc.Field) calc.Case {
 		switch f.Kind {
 		case calc.Number:
 			if !f.Optional || rng.IntN(4) > 0 {
-				c = c.With(f.ID, calc.Num(f.Min.SI()+rng.Float64()*(f.Max.SI()-f.Min.SI())))
+				least, most, _ := f.Limits()
+				c = c.With(f.ID, calc.Num(least.SI+rng.Float64()*(most.SI-least.SI)))
 			}
 		case calc.Choice:
 			if !f.Optional || rng.IntN(3) > 0 {

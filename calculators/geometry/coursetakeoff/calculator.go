@@ -39,42 +39,42 @@ const (
 
 var wallCols = []calc.Field{
 	{ID: "length", Label: sizeLen, Display: &displays.Wall,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
+		Range: "over 0 to 2000 ft", Why: displays.AboveZero, WhyMost: displays.OneJob},
 	{ID: "height", Label: sizeHigh, Display: &displays.Wall,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.OneStorey}},
+		Range: "over 0 to 40 ft", Why: displays.AboveZero, WhyMost: displays.OneStorey},
 	{ID: "count", Label: sizeCount, Display: &displays.Count, Whole: true, Usual: "1",
-		Min: &calc.Limit{At: 1, Why: displays.LeaveOut}, Max: &calc.Limit{At: 200, Why: displays.CheckCount}},
+		Range: "1 to 200", Why: displays.LeaveOut, WhyMost: displays.CheckCount},
 }
 
 var holeCols = []calc.Field{
 	{ID: "width", Label: calc.Text("Width"), Display: &displays.Wall,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 200, Unit: "ft", Why: displays.OneJob}},
+		Range: "over 0 to 200 ft", Why: displays.AboveZero, WhyMost: displays.OneJob},
 	{ID: "height", Label: sizeHigh, Display: &displays.Wall,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.OneStorey}},
+		Range: "over 0 to 40 ft", Why: displays.AboveZero, WhyMost: displays.OneStorey},
 	{ID: "count", Label: sizeCount, Display: &displays.Count, Whole: true, Usual: "1",
-		Min: &calc.Limit{At: 1, Why: displays.LeaveOut}, Max: &calc.Limit{At: 200, Why: displays.CheckCount}},
+		Range: "1 to 200", Why: displays.LeaveOut, WhyMost: displays.CheckCount},
 }
 
 var inputs = []calc.Field{
 	{ID: "block", Label: calc.Text("Block length"), Display: &displays.Part, Usual: "48 in",
-		Min: &calc.Limit{At: 12, Unit: "in", Why: blockWhy}, Max: &calc.Limit{At: 20, Unit: "ft", Why: blockWhy}},
+		Range: "12 in to 20 ft", Why: blockWhy},
 	{ID: "course", Label: calc.Text("Course height"), Display: &displays.Part, Usual: "16 in",
-		Min: &calc.Limit{At: 6, Unit: "in", Why: blockWhy}, Max: &calc.Limit{At: 10, Unit: "ft", Why: blockWhy}},
+		Range: "6 in to 10 ft", Why: blockWhy},
 	{ID: "thickness", Label: calc.Text("Form thickness"), Display: &displays.Part, Usual: "13 in",
-		Help: calc.Text("Foam and core together. Only inside corners need it."),
-		Min:  &calc.Limit{At: 4, Unit: "in", Why: blockWhy}, Max: &calc.Limit{At: 48, Unit: "in", Why: blockWhy}},
+		Help:  calc.Text("Foam and core together. Only inside corners need it."),
+		Range: "4 to 48 in", Why: blockWhy},
 	{ID: "long-leg", Label: calc.Text("Corner block, long leg"), Display: &displays.Part, Usual: "44 in",
-		Help: calc.Text("Along the outside of the form, from the corner."),
-		Min:  &calc.Limit{At: 4, Unit: "in", Why: blockWhy}, Max: &calc.Limit{At: 10, Unit: "ft", Why: blockWhy}},
+		Help:  calc.Text("Along the outside of the form, from the corner."),
+		Range: "4 in to 10 ft", Why: blockWhy},
 	{ID: "short-leg", Label: calc.Text("Corner block, short leg"), Display: &displays.Part, Usual: "20 in",
-		Min: &calc.Limit{At: 4, Unit: "in", Why: blockWhy}, Max: &calc.Limit{At: 10, Unit: "ft", Why: blockWhy}},
+		Range: "4 in to 10 ft", Why: blockWhy},
 	{ID: "walls", Label: calc.Text("Walls"), Kind: calc.Rows, Cols: wallCols, MinRows: 1, MaxRows: 40,
 		Help:  calc.Text("Lengths along the outside of the form, corner to corner."),
 		Usual: "41 ft | 9 ft | 2; 29 ft | 9 ft | 2"},
 	{ID: "outside-corners", Label: calc.Text("Outside corners"), Display: &displays.Count, Whole: true, Usual: "4",
-		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 200, Why: displays.CheckCount}},
+		Range: "0 to 200", Why: displays.NotMinus, WhyMost: displays.CheckCount},
 	{ID: "inside-corners", Label: calc.Text("Inside corners"), Display: &displays.Count, Whole: true, Usual: "0",
-		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 200, Why: displays.CheckCount}},
+		Range: "0 to 200", Why: displays.NotMinus, WhyMost: displays.CheckCount},
 	{ID: "start", Label: calc.Text("Bottom course starts with"), Kind: calc.Choice, Usual: geometry.LeftHand,
 		Help: calc.Text("At outside corners. The hand is the side of the long leg, from outside."),
 		Options: []calc.Option{
@@ -85,8 +85,8 @@ var inputs = []calc.Field{
 		Help:  calc.Text("Hole in the form. Only whole courses are taken off."),
 		Usual: "38 in | 82 in | 1; 36 in | 24 in | 4"},
 	{ID: "waste", Label: calc.Text("Cut waste"), Display: &geometry.WasteShow, Usual: "5 %",
-		Help: calc.Text("On straight blocks only."),
-		Min:  &calc.Limit{At: 0, Unit: "%", Why: wasteWhy}, Max: &calc.Limit{At: 30, Unit: "%", Why: wastesWhy}},
+		Help:  calc.Text("On straight blocks only."),
+		Range: "0 to 30 %", Why: wasteWhy, WhyMost: wastesWhy},
 }
 
 const (

@@ -48,16 +48,16 @@ const kindLabel = calc.Text("Kind")
 var cols = []calc.Field{
 	{ID: "kind", Label: kindLabel, Kind: calc.Choice, Options: kinds, Usual: kind},
 	{ID: "length", Label: calc.Text("Length"), Display: &displays.Wall,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
+		Range: "over 0 to 2000 ft", Why: displays.AboveZero, WhyMost: displays.OneJob},
 	{ID: "width", Label: calc.Text("Width or thickness"), Display: &displays.Part,
-		Min: &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "ft", Why: displays.CheckUnit}},
+		Range: "2 in to 60 ft", Why: displays.CheckUnit},
 	{ID: "depth", Label: calc.Text("Depth or height"), Display: &displays.Part,
-		Min: &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 20, Unit: "ft", Why: displays.CheckUnit}},
+		Range: "2 in to 20 ft", Why: displays.CheckUnit},
 	{ID: "corners", Label: calc.Text("Corners to take off"), Display: &displays.Count, Whole: true, Usual: "0",
-		Help: calc.Text("0 along the middle. Along the outside: outside less inside corners."),
-		Min:  &calc.Limit{At: -200, Why: displays.CheckCount}, Max: &calc.Limit{At: 200, Why: displays.CheckCount}},
+		Help:  calc.Text("0 along the middle. Along the outside: outside less inside corners."),
+		Range: "-200 to 200", Why: displays.CheckCount},
 	{ID: "count", Label: calc.Text("How many"), Display: &displays.Count, Whole: true, Usual: "1",
-		Min: &calc.Limit{At: 1, Why: displays.LeaveOut}, Max: &calc.Limit{At: 500, Why: displays.CheckCount}},
+		Range: "1 to 500", Why: displays.LeaveOut, WhyMost: displays.CheckCount},
 }
 
 const (
@@ -71,13 +71,13 @@ var inputs = []calc.Field{
 		Help:  calc.Text("One row for each size. A pad has a length, a width and a depth."),
 		Usual: "footing | 138 ft 8 in | 16 in | 8 in | 4 | 1; stem-wall | 22 ft | 8 in | 24 in | 0 | 1; pad | 30 in | 30 in | 12 in | 0 | 3"},
 	{ID: "waste", Label: calc.Text("Waste and spill"), Display: &geometry.WasteShow, Usual: "5 %",
-		Help: calc.Text("Earth sides and a rough bottom need more than forms."),
-		Min:  &calc.Limit{At: 0, Unit: "%", Why: noWaste}, Max: &calc.Limit{At: 40, Unit: "%", Why: muchWaste}},
+		Help:  calc.Text("Earth sides and a rough bottom need more than forms."),
+		Range: "0 to 40 %", Why: noWaste, WhyMost: muchWaste},
 	{ID: "sold-in", Label: calc.Text("The plant sells in"), Kind: calc.Choice, Usual: "yd3", Options: geometry.VolumeUnits},
 	{ID: "step-yd", Label: calc.Text("Order step in yd³"), Display: &displays.CubicYards, When: geometry.SoldInYd, Usual: "0.5 yd³",
-		Min: &calc.Limit{At: 0.05, Unit: "yd³", Why: stepWhy}, Max: &calc.Limit{At: 5, Unit: "yd³", Why: stepWhy}},
+		Range: "0.05 to 5 yd³", Why: stepWhy},
 	{ID: "step-m", Label: calc.Text("Order step in m³"), Display: &displays.CubicMetres, When: geometry.SoldInM, Usual: "0.5 m³",
-		Min: &calc.Limit{At: 0.05, Unit: "m³", Why: stepWhy}, Max: &calc.Limit{At: 5, Unit: "m³", Why: stepWhy}},
+		Range: "0.05 to 5 m³", Why: stepWhy},
 }
 
 var outputs = []calc.Field{

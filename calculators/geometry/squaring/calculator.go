@@ -54,9 +54,9 @@ const turnWhy = calc.Text("No turn is more than half a circle. Change left and r
 
 var runCols = []calc.Field{
 	{ID: "run", Label: calc.Text("Run"), Display: &tapeFine,
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
+		Range: "over 0 to 2000 ft", Why: displays.AboveZero, WhyMost: displays.OneJob},
 	{ID: "turn", Label: calc.Text("Then turn by"), Display: &fineAngle, Usual: "90°",
-		Min: &calc.Limit{At: 0, Unit: "°", Why: displays.NotMinus}, Max: &calc.Limit{At: 180, Unit: "°", Why: turnWhy}},
+		Range: "0 to 180 °", Why: displays.NotMinus, WhyMost: turnWhy},
 	{ID: "side", Label: calc.Text("To the"), Kind: calc.Choice, Usual: geometry.LeftHand, Options: []calc.Option{
 		{ID: geometry.LeftHand, Label: calc.Text("left")},
 		{ID: geometry.RightHand, Label: calc.Text("right")},
@@ -69,12 +69,12 @@ var inputs = []calc.Field{
 		{ID: checkOutline, Label: calc.Text("An outline of runs and turns")},
 	}},
 	{ID: "side-a", Label: calc.Text("Side a, the fixed line"), Display: &tapeFine, When: rectangle, Usual: "40 ft",
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
+		Range: "over 0 to 2000 ft", Why: displays.AboveZero, WhyMost: displays.OneJob},
 	{ID: "side-b", Label: calc.Text("Side b, from its end"), Display: &tapeFine, When: rectangle, Usual: "30 ft",
-		Min: &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: displays.OneJob}},
+		Range: "over 0 to 2000 ft", Why: displays.AboveZero, WhyMost: displays.OneJob},
 	{ID: "measured", Label: calc.Text("Diagonal as measured"), Display: &tapeFine, When: rectangle, Optional: true, Usual: "50 ft 1/2 in",
-		Help: calc.Text("Across from the far end of a to the far end of b."),
-		Min:  &calc.Limit{Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 4000, Unit: "ft", Why: displays.OneJob}},
+		Help:  calc.Text("Across from the far end of a to the far end of b."),
+		Range: "over 0 to 4000 ft", Why: displays.AboveZero, WhyMost: displays.OneJob},
 	{ID: "runs", Label: calc.Text("Runs in order"), Kind: calc.Rows, Cols: runCols, MinRows: 2, MaxRows: 40, When: outline,
 		Help:  calc.Text("Walk the outline once. The last turn faces you along the first run again."),
 		Usual: "40 ft | 90° | left; 28 ft | 90° | left; 16 ft | 90° | left; 8 ft | 90° | right; 24 ft 1 in | 90° | left; 20 ft | 90° | left"},

@@ -43,23 +43,23 @@ var (
 )
 
 var runCols = []calc.Field{
-	{ID: "length", Label: calc.Text("Length"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 2000, Unit: "ft", Why: oneJob}},
-	{ID: "height", Label: calc.Text("Height"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
-	{ID: "count", Label: howMany, Display: &displays.Count, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
+	{ID: "length", Label: calc.Text("Length"), Display: &displays.Wall, Range: "over 0 to 2000 ft", Why: no, WhyMost: oneJob},
+	{ID: "height", Label: calc.Text("Height"), Display: &displays.Wall, Range: "over 0 to 60 ft", Why: no, WhyMost: oneStorey},
+	{ID: "count", Label: howMany, Display: &displays.Count, Whole: true, Range: "1 to 200", Why: oneAtLeast, WhyMost: manyAlike, Usual: "1"},
 	{ID: "name", Label: calc.Text("Name"), Kind: calc.FreeText, Optional: true, MaxLen: 40},
 }
 
 var openingCols = []calc.Field{
-	{ID: "width", Label: calc.Text("Width"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 200, Unit: "ft", Why: oneJob}},
-	{ID: "height", Label: calc.Text("Height"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
-	{ID: "count", Label: howMany, Display: &displays.Count, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
+	{ID: "width", Label: calc.Text("Width"), Display: &displays.Wall, Range: "over 0 to 200 ft", Why: no, WhyMost: oneJob},
+	{ID: "height", Label: calc.Text("Height"), Display: &displays.Wall, Range: "over 0 to 60 ft", Why: no, WhyMost: oneStorey},
+	{ID: "count", Label: howMany, Display: &displays.Count, Whole: true, Range: "1 to 200", Why: oneAtLeast, WhyMost: manyAlike, Usual: "1"},
 }
 
 var blockOutCols = []calc.Field{
-	{ID: "width", Label: calc.Text("Width"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 200, Unit: "ft", Why: oneJob}},
-	{ID: "height", Label: calc.Text("Height"), Display: &displays.Wall, Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
-	{ID: "depth", Label: calc.Text("Depth into the core"), Display: &displays.Part, Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 4, Unit: "ft", Why: oneJob}},
-	{ID: "count", Label: howMany, Display: &displays.Count, Whole: true, Min: &calc.Limit{At: 1, Why: oneAtLeast}, Max: &calc.Limit{At: 200, Why: manyAlike}, Usual: "1"},
+	{ID: "width", Label: calc.Text("Width"), Display: &displays.Wall, Range: "over 0 to 200 ft", Why: no, WhyMost: oneJob},
+	{ID: "height", Label: calc.Text("Height"), Display: &displays.Wall, Range: "over 0 to 60 ft", Why: no, WhyMost: oneStorey},
+	{ID: "depth", Label: calc.Text("Depth into the core"), Display: &displays.Part, Range: "over 0 to 4 ft", Why: no, WhyMost: oneJob},
+	{ID: "count", Label: howMany, Display: &displays.Count, Whole: true, Range: "1 to 200", Why: oneAtLeast, WhyMost: manyAlike, Usual: "1"},
 }
 
 func curved(c calc.Case) bool { return c.Flag("curve") }
@@ -81,13 +81,13 @@ var inputs = []calc.Field{
 			{ID: "inside", Label: calc.Text("inside face of core")},
 		}},
 	{ID: "core", Label: calc.Text("Core thickness"), Display: &displays.Part, Usual: "8 in",
-		Help: calc.Text("Concrete only, without the foam."),
-		Min:  &calc.Limit{At: 2, Unit: "in", Why: thinCore}, Max: &calc.Limit{At: 36, Unit: "in", Why: thickCore}},
+		Help:  calc.Text("Concrete only, without the foam."),
+		Range: "2 to 36 in", Why: thinCore, WhyMost: thickCore},
 	{ID: "runs", Label: calc.Text("Straight walls"), Kind: calc.Rows, Cols: runCols, MaxRows: 40,
 		Help:  calc.Text("One row for each length or height."),
 		Usual: "40 ft | 8 ft | 2 | Front, back; 28 ft | 8 ft | 2 | Sides"},
-	{ID: "outside-corners", Label: calc.Text("Outside corners"), Help: calc.Text("Corners that point out, in all walls together."), Display: &displays.Count, Whole: true, When: onFace, Usual: "4", Min: &calc.Limit{Why: noCorner}, Max: &calc.Limit{At: 200, Why: manyAlike}},
-	{ID: "inside-corners", Label: calc.Text("Inside corners"), Help: calc.Text("Corners that point in. A closed plan has four fewer of them."), Display: &displays.Count, Whole: true, When: onFace, Usual: "0", Min: &calc.Limit{Why: noCorner}, Max: &calc.Limit{At: 200, Why: manyAlike}},
+	{ID: "outside-corners", Label: calc.Text("Outside corners"), Help: calc.Text("Corners that point out, in all walls together."), Display: &displays.Count, Whole: true, When: onFace, Usual: "4", Range: "0 to 200", Why: noCorner, WhyMost: manyAlike},
+	{ID: "inside-corners", Label: calc.Text("Inside corners"), Help: calc.Text("Corners that point in. A closed plan has four fewer of them."), Display: &displays.Count, Whole: true, When: onFace, Usual: "0", Range: "0 to 200", Why: noCorner, WhyMost: manyAlike},
 	{ID: "openings", Label: calc.Text("Openings"), Kind: calc.Rows, Cols: openingCols, MaxRows: 40,
 		Help:  calc.Text("Size of the hole in the concrete: outside of the buck."),
 		Usual: "38 in | 82 in | 1; 36 in | 24 in | 4"},
@@ -107,25 +107,25 @@ var inputs = []calc.Field{
 			{ID: "outside", Label: calc.Text("outside face of core")},
 			{ID: "centre", Label: calc.Text("centre line")},
 		}},
-	{ID: "curve-radius", Label: calc.Text("Radius"), Display: &displays.Wall, When: byRadius, Usual: "15 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
+	{ID: "curve-radius", Label: calc.Text("Radius"), Display: &displays.Wall, When: byRadius, Usual: "15 ft", Range: "over 0 to 500 ft", Why: no, WhyMost: oneJob},
 	{ID: "curve-angle", Label: calc.Text("Angle of the curve"), Display: &displays.Degrees, When: byRadius,
-		Help: calc.Text("How far the wall turns: 90° is a quarter circle."),
-		Min:  &calc.Limit{At: 0, Unit: "°", Open: true, Why: noCurve}, Max: &calc.Limit{At: 360, Unit: "°", Why: fullCircle}, Usual: "90 °"},
-	{ID: "curve-chord", Label: calc.Text("Chord"), Help: calc.Text("Straight from end to end of the curve."), Display: &displays.Wall, When: byChord, Usual: "12 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
-	{ID: "curve-rise", Label: calc.Text("Rise"), Help: calc.Text("From the middle of the chord to the curve."), Display: &displays.Wall, When: byChord, Usual: "2 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 500, Unit: "ft", Why: oneJob}},
-	{ID: "curve-height", Label: calc.Text("Height of the curve"), Display: &displays.Wall, When: curved, Usual: "8 ft", Min: &calc.Limit{Unit: "ft", Open: true, Why: no}, Max: &calc.Limit{At: 60, Unit: "ft", Why: oneStorey}},
+		Help:  calc.Text("How far the wall turns: 90° is a quarter circle."),
+		Range: "over 0 to 360 °", Why: noCurve, WhyMost: fullCircle, Usual: "90 °"},
+	{ID: "curve-chord", Label: calc.Text("Chord"), Help: calc.Text("Straight from end to end of the curve."), Display: &displays.Wall, When: byChord, Usual: "12 ft", Range: "over 0 to 500 ft", Why: no, WhyMost: oneJob},
+	{ID: "curve-rise", Label: calc.Text("Rise"), Help: calc.Text("From the middle of the chord to the curve."), Display: &displays.Wall, When: byChord, Usual: "2 ft", Range: "over 0 to 500 ft", Why: no, WhyMost: oneJob},
+	{ID: "curve-height", Label: calc.Text("Height of the curve"), Display: &displays.Wall, When: curved, Usual: "8 ft", Range: "over 0 to 60 ft", Why: no, WhyMost: oneStorey},
 
 	// the order
 	{ID: "waste", Label: calc.Text("Waste and spill"), Display: &geometry.WasteShow, Usual: "5 %",
-		Help: calc.Text("Books say 0 to 10 %. Use what your own jobs show."),
-		Min:  &calc.Limit{At: 0, Unit: "%", Why: noWaste}, Max: &calc.Limit{At: 25, Unit: "%", Why: muchWaste}},
+		Help:  calc.Text("Books say 0 to 10 %. Use what your own jobs show."),
+		Range: "0 to 25 %", Why: noWaste, WhyMost: muchWaste},
 	{ID: "sold-in", Label: calc.Text("The plant sells in"), Kind: calc.Choice, Usual: "yd3", Options: geometry.VolumeUnits},
-	{ID: "step-yd", Label: calc.Text("Order step in yd³"), Display: inYards, When: geometry.SoldInYd, Usual: "0.5 yd³", Min: &calc.Limit{At: 0.05, Unit: "yd³", Why: noStep}, Max: &calc.Limit{At: 5, Unit: "yd³", Why: bigStep}},
-	{ID: "step-m", Label: calc.Text("Order step in m³"), Display: inMetres, When: geometry.SoldInM, Usual: "0.5 m³", Min: &calc.Limit{At: 0.05, Unit: "m³", Why: noStep}, Max: &calc.Limit{At: 5, Unit: "m³", Why: bigStep}},
-	{ID: "truck-yd", Label: calc.Text("Truck carries, in yd³"), Display: inYards, When: geometry.SoldInYd, Usual: "10 yd³", Min: &calc.Limit{At: 1, Unit: "yd³", Why: noTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: bigTruck}},
-	{ID: "truck-m", Label: calc.Text("Truck carries, in m³"), Display: inMetres, When: geometry.SoldInM, Usual: "8 m³", Min: &calc.Limit{At: 1, Unit: "m³", Why: noTruck}, Max: &calc.Limit{At: 13, Unit: "m³", Why: bigTruck}},
+	{ID: "step-yd", Label: calc.Text("Order step in yd³"), Display: inYards, When: geometry.SoldInYd, Usual: "0.5 yd³", Range: "0.05 to 5 yd³", Why: noStep, WhyMost: bigStep},
+	{ID: "step-m", Label: calc.Text("Order step in m³"), Display: inMetres, When: geometry.SoldInM, Usual: "0.5 m³", Range: "0.05 to 5 m³", Why: noStep, WhyMost: bigStep},
+	{ID: "truck-yd", Label: calc.Text("Truck carries, in yd³"), Display: inYards, When: geometry.SoldInYd, Usual: "10 yd³", Range: "1 to 16 yd³", Why: noTruck, WhyMost: bigTruck},
+	{ID: "truck-m", Label: calc.Text("Truck carries, in m³"), Display: inMetres, When: geometry.SoldInM, Usual: "8 m³", Range: "1 to 13 m³", Why: noTruck, WhyMost: bigTruck},
 	{ID: "order", Label: calc.Text("Your order, if you have one"), Display: decimal, Optional: true,
-		Help: calc.Text("The number alone, as you would say it on the phone."),
-		Min:  &calc.Limit{At: 0, Open: true, Why: noOrder}, Max: &calc.Limit{At: 5000, Why: bigOrder}},
+		Help:  calc.Text("The number alone, as you would say it on the phone."),
+		Range: "over 0 to 5000", Why: noOrder, WhyMost: bigOrder},
 	{ID: "order-unit", Label: calc.Text("Your order is in"), Kind: calc.Choice, Usual: "yd3", Options: geometry.VolumeUnits, When: hasOrder},
 }

@@ -262,7 +262,8 @@ func sample(rng *rand.Rand, fields []calc.Field) calc.Case {
 }
 
 func between(rng *rand.Rand, f calc.Field) float64 {
-	low, high := f.Min.SI(), f.Max.SI()
+	least, most, _ := f.Limits()
+	low, high := least.SI, most.SI
 	from := math.Max(low, high*1e-4)
 	x := from * math.Pow(high/from, rng.Float64())
 	if f.Whole {

@@ -53,15 +53,15 @@ const (
 
 var inputs = []calc.Field{
 	{ID: "load", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("Concrete in the drum"),
-		Help: calc.Text("What is in it now. After discharge has begun, add nothing."),
-		Min:  &calc.Limit{At: 0.5, Unit: "yd³", Why: placing.WhyTruck}, Max: &calc.Limit{At: 16, Unit: "yd³", Why: placing.WhyTruck}},
+		Help:  calc.Text("What is in it now. After discharge has begun, add nothing."),
+		Range: "0.5 to 16 yd³", Why: placing.WhyTruck},
 	{ID: "water", Display: &water, Usual: "18 US gal", Label: labelWater,
-		Min: &calc.Limit{Unit: "US gal", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 200, Unit: "US gal", Why: displays.CheckUnit}},
+		Range: "over 0 to 200 US gal", Why: displays.AboveZero, WhyMost: displays.CheckUnit},
 	{ID: "withheld", Display: &water, Usual: "9 US gal", Optional: true, Label: labelWithheld,
-		Help: calc.Text("Also called trim water. Empty or zero: none may go in."),
-		Min:  &calc.Limit{At: 0, Unit: "US gal", Why: displays.NotMinus}, Max: &calc.Limit{At: 200, Unit: "US gal", Why: displays.CheckUnit}},
+		Help:  calc.Text("Also called trim water. Empty or zero: none may go in."),
+		Range: "0 to 200 US gal", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 	{ID: "slump", Display: &displays.Inches, Usual: "4 in", Label: calc.Text("Slump as it came"),
-		Min: &calc.Limit{At: 0, Unit: "in", Why: displays.NotMinus}, Max: &calc.Limit{At: 10, Unit: "in", Why: calc.Text("A load this wet needs no water.")}},
+		Range: "0 to 10 in", Why: displays.NotMinus, WhyMost: calc.Text("A load this wet needs no water.")},
 	{ID: "air", Kind: calc.Choice, Usual: "unknown", Label: calc.Text("Entrained air"),
 		Help: calc.Text("Water also raises the air, which costs more strength."), Options: []calc.Option{
 			{ID: "no", Label: calc.Text("No air entrained")},
@@ -69,11 +69,11 @@ var inputs = []calc.Field{
 			{ID: "unknown", Label: calc.Text("Not known")},
 		}},
 	{ID: "cement", Display: &cement, Usual: "564 lb/yd³", Optional: true, Label: calc.Text("Cement in the mix"),
-		Help: calc.Text("All of it, fly ash and slag too. From the mix design."),
-		Min:  &calc.Limit{At: 250, Unit: "lb/yd³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 1200, Unit: "lb/yd³", Why: displays.CheckUnit}},
+		Help:  calc.Text("All of it, fly ash and slag too. From the mix design."),
+		Range: "250 to 1200 lb/yd³", Why: displays.CheckUnit},
 	{ID: "ratio", Display: &displays.Factor, Usual: "0.50", Optional: true, Label: calc.Text("Water-cement ratio"),
-		Help: calc.Text("Of the mix design, the withheld water counted."),
-		Min:  &calc.Limit{At: 0.25, Why: displays.CheckUnit}, Max: &calc.Limit{At: 1, Why: displays.CheckUnit}},
+		Help:  calc.Text("Of the mix design, the withheld water counted."),
+		Range: "0.25 to 1", Why: displays.CheckUnit},
 }
 
 var outputs = []calc.Field{

@@ -16,16 +16,16 @@ var Calculator = &calc.Calculator{
 	Title:   calc.Text("Form pressure by CIRIA 108"),
 	Purpose: calc.Text("Shows what fresh concrete does to the form by the British method, beside ACI 347 and DIN 18218."),
 	In: []calc.Field{
-		{ID: "height", Display: &displays.Height, Usual: "10 ft", Min: &pressure.LeastHeight, Max: &pressure.MostHeight, Label: pressure.LabelHeight, Help: pressure.HelpHeight},
+		{ID: "height", Display: &displays.Height, Usual: "10 ft", Range: pressure.HeightRange, Why: displays.CheckUnit, WhyMost: displays.Engineer, Label: pressure.LabelHeight, Help: pressure.HelpHeight},
 		{
 			ID: "form-height", Display: &displays.Height, Usual: "10 ft",
 			Label: calc.Text("Height of the form"),
 			Help:  calc.Text("From its foot to its top edge, at least what is placed."),
-			Min:   &calc.Limit{At: 1, Unit: "ft", Why: displays.CheckUnit}, Max: &calc.Limit{At: 50, Unit: "ft", Why: displays.Engineer},
+			Range: "1 to 50 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
 		},
-		{ID: "rise", Display: &displays.RiseTyped, Usual: "4 ft/h", Min: &pressure.LeastRise, Max: &pressure.MostRise, Label: pressure.LabelRise, Help: pressure.HelpRise},
-		{ID: "temperature", Display: &displays.Temperature, Usual: "60 °F", Min: &pressure.Coldest, Max: &pressure.Hottest, Label: pressure.LabelTemp, Help: pressure.HelpTemp},
-		{ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Min: &pressure.Lightest, Max: &pressure.Heaviest, Label: pressure.LabelWeight, Help: pressure.HelpWeight},
+		{ID: "rise", Display: &displays.RiseTyped, Usual: "4 ft/h", Range: pressure.RiseRange, Why: displays.CheckUnit, Label: pressure.LabelRise, Help: pressure.HelpRise},
+		{ID: "temperature", Display: &displays.Temperature, Usual: "60 °F", Range: pressure.TemperatureRange, Why: displays.CheckUnit, Label: pressure.LabelTemp, Help: pressure.HelpTemp},
+		{ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Range: pressure.WeightRange, Why: displays.CheckUnit, Label: pressure.LabelWeight, Help: pressure.HelpWeight},
 		{ID: "cement", Kind: calc.Choice, Usual: string(pressure.Blend), Label: pressure.LabelCement, Help: pressure.HelpCement, Options: pressure.Cements},
 		{ID: "admixture", Kind: calc.Choice, Usual: pressure.AdmixRetards, Label: pressure.LabelAdmix, Help: pressure.HelpAdmix, Options: pressure.Admixtures},
 		{
@@ -38,7 +38,7 @@ var Calculator = &calc.Calculator{
 		},
 		{ID: "way", Kind: calc.Choice, Usual: pressure.FromTop, Label: pressure.LabelWay, Options: pressure.Ways},
 		{ID: "class", Kind: calc.Choice, Usual: "f3", Label: pressure.LabelClass, Help: pressure.HelpClass, Options: pressure.Classes},
-		{ID: "set", Display: &displays.Hours, Usual: "7 h", Min: &pressure.ShortestTime, Max: &pressure.LongestTime, Label: pressure.LabelSet, Help: pressure.HelpSet},
+		{ID: "set", Display: &displays.Hours, Usual: "7 h", Range: pressure.SettingRange, Why: displays.CheckUnit, Label: pressure.LabelSet, Help: pressure.HelpSet},
 	},
 	Out: []calc.Field{
 		{ID: "pressure", Display: &displays.Pressure, Lead: true, Label: calc.Text("Greatest pressure, CIRIA 108")},

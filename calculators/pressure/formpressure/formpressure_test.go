@@ -158,9 +158,10 @@ func anyCase(rnd *rand.Rand) calc.Case {
 		case f.Optional && rnd.IntN(2) == 0:
 			in = in.With(f.ID, calc.Value{})
 		default:
-			x := f.Min.SI() + (f.Max.SI()-f.Min.SI())*math.Pow(rnd.Float64(), 2)
+			least, most, _ := f.Limits()
+			x := least.SI + (most.SI-least.SI)*math.Pow(rnd.Float64(), 2)
 			if rnd.IntN(10) == 0 {
-				x = []float64{f.Min.SI(), f.Max.SI()}[rnd.IntN(2)]
+				x = []float64{least.SI, most.SI}[rnd.IntN(2)]
 			}
 			in = in.With(f.ID, calc.Num(x))
 		}

@@ -43,9 +43,9 @@ var inputs = []calc.Field{
 	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: steel.BarOptions, Label: calc.Text("Bar"),
 		Help: calc.Text("The mark is rolled onto the bar.")},
 	{ID: "length", Display: &displays.Wall, Usual: "20 ft", Label: calc.Text("Length of one bar"),
-		Min: &calc.Limit{At: 0, Unit: "ft", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 100, Unit: "ft", Why: displays.CheckUnit}},
+		Range: "over 0 to 100 ft", Why: displays.AboveZero, WhyMost: displays.CheckUnit},
 	{ID: "count", Display: &displays.Count, Whole: true, Usual: "50", Label: calc.Text("How many bars"),
-		Min: &calc.Limit{At: 1, Why: displays.CheckCount}, Max: &calc.Limit{At: 100000, Why: displays.CheckCount}},
+		Range: "1 to 100000", Why: displays.CheckCount},
 }
 
 var outputs = []calc.Field{

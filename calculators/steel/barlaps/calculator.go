@@ -58,10 +58,10 @@ var yield = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Un
 var inputs = []calc.Field{
 	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: steel.BarOptions, Label: calc.Text("Bar")},
 	{ID: "fy", Display: &yield, Usual: "60000 psi", Label: labelGrade,
-		Help: calc.Text("Grade 60: 60,000 psi. Grade 400: 400 MPa."),
-		Min:  &calc.Limit{At: 40000, Unit: "psi", Why: whyGrade}, Max: &calc.Limit{At: 100000, Unit: "psi", Why: whyGrade}},
+		Help:  calc.Text("Grade 60: 60,000 psi. Grade 400: 400 MPa."),
+		Range: "40000 to 100000 psi", Why: whyGrade},
 	{ID: "fc", Display: &displays.Strength, Usual: "3000 psi", Label: calc.Text("Concrete strength, 28 days"),
-		Min: &calc.Limit{At: 2450, Unit: "psi", Why: whyFcLow, Source: "aci318"}, Max: &calc.Limit{At: 15000, Unit: "psi", Why: whyFcHigh}},
+		Range: "2450 to 15000 psi", Why: whyFcLow, WhyMost: whyFcHigh, LeastSource: "aci318"},
 	{ID: "top", Kind: calc.Flag, Usual: "no", Label: calc.Text("Top bar"),
 		Help: calc.Text("Level bar with more than 12 in (300 mm) cast under it.")},
 	{ID: "coating", Kind: calc.Choice, Usual: "none", Label: calc.Text("Coating"), Options: []calc.Option{
@@ -71,8 +71,8 @@ var inputs = []calc.Field{
 	}},
 	{ID: "light", Kind: calc.Flag, Usual: "no", Label: calc.Text("Lightweight concrete")},
 	{ID: "drawn", Display: &displays.Inches, Optional: true, Usual: "24 in", Label: calc.Text("Lap on the drawing"),
-		Help: calc.Text("Empty: nothing is compared."),
-		Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 400, Unit: "in", Why: displays.CheckUnit}},
+		Help:  calc.Text("Empty: nothing is compared."),
+		Range: "1 to 400 in", Why: displays.CheckUnit},
 }
 
 // The rules that the rows stand for.

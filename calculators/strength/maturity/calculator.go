@@ -93,28 +93,28 @@ var inputs = []calc.Field{
 		Usual: "0 h | 68 °F; 6 h | 75 °F; 12 h | 92 °F; 24 h | 88 °F; 48 h | 72 °F; 72 h | 66 °F",
 		Cols: []calc.Field{
 			{ID: "time", Display: &tenthHours, Label: calc.Text("Time since placing"),
-				Min: &calc.Limit{At: 0, Unit: "h", Why: displays.NotMinus}, Max: &calc.Limit{At: 60, Unit: "d", Why: whyLong}},
+				Range: "0 h to 60 d", Why: displays.NotMinus, WhyMost: whyLong},
 			{ID: "temperature", Display: &reading, Label: calc.Text("Concrete temperature"),
-				Min: &calc.Limit{At: 0, Unit: "°F", Why: strength.WhyFrozen}, Max: &calc.Limit{At: 212, Unit: "°F", Why: strength.WhyBoiling}},
+				Range: "0 to 212 °F", Why: strength.WhyFrozen, WhyMost: strength.WhyBoiling},
 		},
 	},
 	{
 		ID: "datum", Display: &reading, Usual: "32 °F",
 		Label: calc.Text("Datum temperature"),
 		Help:  calc.Text("0 °C for plain Type I by ASTM; highway manuals use −10 °C."),
-		Min:   &calc.Limit{At: -12, Unit: "°C", Why: whyDatum, Source: "c1074"}, Max: &calc.Limit{At: 10, Unit: "°C", Why: whyDatum, Source: "c1074"},
+		Range: "-12 to 10 °C", Why: whyDatum, LeastSource: "c1074", MostSource: "c1074",
 	},
 	{
 		ID: "energy", Display: &displays.Tenths, Usual: "41.5",
 		Label: calc.Text("Activation energy, kJ/mol"),
 		Help:  calc.Text("40 to 45 for plain Type I. Other mixes need a test."),
-		Min:   &calc.Limit{At: 25, Why: whyEnergy}, Max: &calc.Limit{At: 70, Why: whyEnergy},
+		Range: "25 to 70", Why: whyEnergy,
 	},
 	{
 		ID: "reference", Display: &referenceAt, Usual: "73.4 °F",
 		Label: calc.Text("Reference temperature"),
 		Help:  calc.Text("23 °C, or 20 °C where the curve was made so."),
-		Min:   &calc.Limit{At: 15, Unit: "°C", Why: whyRefer}, Max: &calc.Limit{At: 30, Unit: "°C", Why: whyRefer},
+		Range: "15 to 30 °C", Why: whyRefer,
 	},
 	{
 		ID: "curve", Kind: calc.Choice, Usual: curveNone,
@@ -128,29 +128,29 @@ var inputs = []calc.Field{
 	},
 	{
 		ID: "curve-a", Display: &curveStrength, Optional: true, When: isLog, Label: calc.Text("a of the curve"),
-		Min: &calc.Limit{At: -50000, Unit: "psi", Why: whyCurve}, Max: &calc.Limit{At: 10000, Unit: "psi", Why: whyCurve},
+		Range: "-50000 to 10000 psi", Why: whyCurve,
 	},
 	{
 		ID: "curve-b", Display: &curveStrength, Optional: true, When: isLog, Label: calc.Text("b of the curve"),
-		Help: calc.Text("Gain for each tenfold factor: the log is to base 10."),
-		Min:  &calc.Limit{At: 0, Unit: "psi", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 20000, Unit: "psi", Why: whyCurve},
+		Help:  calc.Text("Gain for each tenfold factor: the log is to base 10."),
+		Range: "over 0 to 20000 psi", Why: whyCurve,
 	},
 	{
 		ID: "curve-limit", Display: &curveStrength, Optional: true, When: isHyper, Label: calc.Text("Limiting strength"),
-		Min: &calc.Limit{At: 0, Unit: "psi", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 20000, Unit: "psi", Why: whyCurve},
+		Range: "over 0 to 20000 psi", Why: whyCurve,
 	},
 	{
 		ID: "curve-rate", Display: &perDegreeHour, Optional: true, When: isHyper, Label: calc.Text("Rate, per °C·h"),
-		Min: &calc.Limit{At: 0, Open: true, Why: whyCurve}, Max: &calc.Limit{At: 1, Why: whyCurve},
+		Range: "over 0 to 1", Why: whyCurve,
 	},
 	{
 		ID: "curve-start", Display: &celsiusHours, Optional: true, When: isHyper, Usual: "0 C°·h", Label: calc.Text("Factor where it starts"),
-		Min: &calc.Limit{At: 0, Unit: "C°·h", Why: whyCurve}, Max: &calc.Limit{At: 5000, Unit: "C°·h", Why: whyCurve},
+		Range: "0 to 5000 C°·h", Why: whyCurve,
 	},
 	{
 		ID: "curve-to", Display: &celsiusHours, Optional: true, When: hasCurve, Label: calc.Text("Largest factor tested"),
-		Help: calc.Text("Past the last cylinder broken, the curve is a guess."),
-		Min:  &calc.Limit{At: 0, Unit: "C°·h", Open: true, Why: whyCurve}, Max: &calc.Limit{At: 100000, Unit: "C°·h", Why: whyCurve},
+		Help:  calc.Text("Past the last cylinder broken, the curve is a guess."),
+		Range: "over 0 to 100000 C°·h", Why: whyCurve,
 	},
 }
 

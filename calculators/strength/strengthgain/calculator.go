@@ -65,10 +65,10 @@ const (
 
 var inputs = []calc.Field{
 	{ID: "f28", Display: &displays.Strength, Usual: "3000 psi", Label: calc.Text("Strength at 28 days"),
-		Help: calc.Text("As specified, not as hoped for."),
-		Min:  &calc.Limit{At: 1500, Unit: "psi", Why: whyWeak}, Max: &calc.Limit{At: 8700, Unit: "psi", Why: whyStrong, Source: "ec2"}},
+		Help:  calc.Text("As specified, not as hoped for."),
+		Range: "1500 to 8700 psi", Why: whyWeak, WhyMost: whyStrong, MostSource: "ec2"},
 	{ID: "age", Display: &ageDays, Usual: "7 d", Label: calc.Text("Age"),
-		Min: &calc.Limit{At: 1, Unit: "d", Why: whyEarly, Source: "aci209"}, Max: &calc.Limit{At: 365, Unit: "d", Why: whyOld}},
+		Range: "1 to 365 d", Why: whyEarly, WhyMost: whyOld, LeastSource: "aci209"},
 	{ID: "cement", Kind: calc.Choice, Usual: "moist-1", Label: calc.Text("Cement and curing, ACI 209"),
 		Help: calc.Text("Blends with slag or fly ash are slower than Type I."),
 		Options: []calc.Option{
@@ -85,11 +85,11 @@ var inputs = []calc.Field{
 			{ID: "s", Label: calc.Text("S, slow (s = 0.38)")},
 		}},
 	{ID: "target", Display: &displays.Percent, Usual: "70 %", Label: calc.Text("Share looked for"),
-		Help: calc.Text("The share itself comes from the engineer or the drawings."),
-		Min:  &calc.Limit{At: 20, Unit: "%", Why: whyShare}, Max: &calc.Limit{At: 120, Unit: "%", Why: whyShare}},
+		Help:  calc.Text("The share itself comes from the engineer or the drawings."),
+		Range: "20 to 120 %", Why: whyShare},
 	{ID: "temperature", Display: &displays.Temperature, Optional: true, Usual: "68 °F", Label: calc.Text("Concrete temperature"),
-		Help: calc.Text("Its mean since placing. It changes no number here."),
-		Min:  &calc.Limit{At: 0, Unit: "°F", Why: strength.WhyFrozen}, Max: &calc.Limit{At: 212, Unit: "°F", Why: strength.WhyBoiling}},
+		Help:  calc.Text("Its mean since placing. It changes no number here."),
+		Range: "0 to 212 °F", Why: strength.WhyFrozen, WhyMost: strength.WhyBoiling},
 }
 
 var outputs = []calc.Field{

@@ -18,44 +18,44 @@ var Calculator = &calc.Calculator{
 	In: []calc.Field{
 		{
 			ID: "length", Display: &displays.Inches, Usual: "24 in", Label: calc.Text("Length along the wall"),
-			Min: &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 30, Unit: "ft", Why: displays.Engineer},
+			Range: "1 in to 30 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
 		},
 		{
 			ID: "thickness", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Thickness in the wall"),
-			Help: calc.Text("What is in the core. All of it if the block-out goes through."),
-			Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 60, Unit: "in", Why: displays.CheckUnit},
+			Help:  calc.Text("What is in the core. All of it if the block-out goes through."),
+			Range: "1 to 60 in", Why: displays.CheckUnit,
 		},
 		{
 			ID: "height", Display: &displays.Inches, Usual: "30 in", Label: calc.Text("Height of the block-out"),
-			Min: &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 20, Unit: "ft", Why: displays.Engineer},
+			Range: "1 in to 20 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
 		},
 		{
 			ID: "side-a", Display: &displays.Height, Usual: "2' 6\"", Label: calc.Text("Concrete above its foot, A"),
-			Help: calc.Text("Level of fluid concrete on one side, from the underside up."),
-			Min:  &calc.Limit{At: 0, Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.Engineer},
+			Help:  calc.Text("Level of fluid concrete on one side, from the underside up."),
+			Range: "0 to 40 ft", Why: displays.NotMinus, WhyMost: displays.Engineer,
 		},
 		{
 			ID: "side-b", Display: &displays.Height, Usual: "1' 6\"", Label: calc.Text("Concrete above its foot, B"),
-			Help: calc.Text("Level on the other side at the worst moment."),
-			Min:  &calc.Limit{At: 0, Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 40, Unit: "ft", Why: displays.Engineer},
+			Help:  calc.Text("Level on the other side at the worst moment."),
+			Range: "0 to 40 ft", Why: displays.NotMinus, WhyMost: displays.Engineer,
 		},
 		{
 			ID: "own", Display: &displays.Mass, Usual: "15 lb", Label: calc.Text("Own weight of the block-out"),
-			Min: &calc.Limit{At: 0, Unit: "lb", Why: displays.NotMinus}, Max: &calc.Limit{At: 20000, Unit: "lb", Why: displays.CheckUnit},
+			Range: "0 to 20000 lb", Why: displays.NotMinus, WhyMost: displays.CheckUnit,
 		},
 		{
 			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight, Help: ties.HelpWeight,
-			Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit},
+			Range: "85 to 200 lb/ft³", Why: displays.CheckUnit,
 		},
 		{
 			ID: "rating", Display: &ties.ForceIn, Usual: "250 lbf", Label: calc.Text("Rating of one strap"),
-			Help: calc.Text("Strap with both its fastenings: the weakest of the three."),
-			Min:  &calc.Limit{At: 10, Unit: "lbf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 20000, Unit: "lbf", Why: displays.CheckUnit},
+			Help:  calc.Text("Strap with both its fastenings: the weakest of the three."),
+			Range: "10 to 20000 lbf", Why: displays.CheckUnit,
 		},
 		{
 			ID: "factor", Display: &displays.Factor, Usual: "1.5", Label: calc.Text("Factor on the uplift"),
-			Help: calc.Text("Common practice, for the shake of the poker. Never below 1."),
-			Min:  &calc.Limit{At: 1, Why: displays.Engineer}, Max: &calc.Limit{At: 5, Why: displays.CheckUnit},
+			Help:  calc.Text("Common practice, for the shake of the poker. Never below 1."),
+			Range: "1 to 5", Why: displays.Engineer, WhyMost: displays.CheckUnit,
 		},
 	},
 	Out: []calc.Field{

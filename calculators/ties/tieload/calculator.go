@@ -20,35 +20,35 @@ var Calculator = &calc.Calculator{
 			ID: "pressure", Display: &displays.Rating, Usual: "600 psf",
 			Label: calc.Text("Pressure at the tie"),
 			Help:  calc.Text("At the depth of the tie, for the rise where the hose stands."),
-			Min:   &calc.Limit{At: 10, Unit: "psf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: displays.CheckUnit},
+			Range: "10 to 5000 psf", Why: displays.CheckUnit,
 		},
 		{
 			ID: "across", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Ties apart along the wall"),
-			Min: &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 96, Unit: "in", Why: displays.CheckUnit},
+			Range: "1 to 96 in", Why: displays.CheckUnit,
 		},
 		{
 			ID: "up", Display: &displays.Inches, Usual: "16 in", Label: calc.Text("Ties apart up the wall"),
-			Min: &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 96, Unit: "in", Why: displays.CheckUnit},
+			Range: "1 to 96 in", Why: displays.CheckUnit,
 		},
 		{
 			ID: "missing", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("Ties missing or cut"),
-			Help: calc.Text("Next to one another, in one place."),
-			Min:  &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 6, Why: displays.Engineer},
+			Help:  calc.Text("Next to one another, in one place."),
+			Range: "0 to 6", Why: displays.NotMinus, WhyMost: displays.Engineer,
 		},
 		{
 			ID: "sharing", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("Whole ties that take over"),
-			Help: calc.Text("Keep 2: one at each end of the gap. More only if the engineer says so."),
-			Min:  &calc.Limit{At: 1, Why: displays.AboveZero}, Max: &calc.Limit{At: 8, Why: displays.CheckCount},
+			Help:  calc.Text("Keep 2: one at each end of the gap. More only if the engineer says so."),
+			Range: "1 to 8", Why: displays.AboveZero, WhyMost: displays.CheckCount,
 		},
 		{
 			ID: "strength", Display: &ties.ForceIn, Optional: true, Usual: "2000 lbf", Label: calc.Text("Breaking strength of a tie"),
-			Help: calc.Text("From the form maker, tie in its foam. Empty: no verdict."),
-			Min:  &calc.Limit{At: 50, Unit: "lbf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 100000, Unit: "lbf", Why: displays.CheckUnit},
+			Help:  calc.Text("From the form maker, tie in its foam. Empty: no verdict."),
+			Range: "50 to 100000 lbf", Why: displays.CheckUnit,
 		},
 		{
 			ID: "factor", Display: &displays.Factor, Usual: "2", Label: calc.Text("Factor on breaking"),
-			Help: calc.Text("Breaking strength over working load. Enter 1 for a working load."),
-			Min:  &calc.Limit{At: 1, Why: displays.AskMaker}, Max: &calc.Limit{At: 10, Why: displays.CheckUnit},
+			Help:  calc.Text("Breaking strength over working load. Enter 1 for a working load."),
+			Range: "1 to 10", Why: displays.AskMaker, WhyMost: displays.CheckUnit,
 		},
 		{
 			ID: "face", Kind: calc.Choice, Usual: faceWhole, Label: calc.Text("Face of the form there"),
@@ -59,12 +59,12 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID: "capacity", Display: &displays.Rating, Optional: true, Label: calc.Text("Capacity of the weak face"),
-			Help: calc.Text("Only from the form maker or the engineer, for this very state."),
-			Min:  &calc.Limit{At: 10, Unit: "psf", Why: displays.AskMaker}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: displays.AskMaker},
+			Help:  calc.Text("Only from the form maker or the engineer, for this very state."),
+			Range: "10 to 5000 psf", Why: displays.AskMaker,
 		},
 		{
 			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight, Help: ties.HelpWeight,
-			Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit},
+			Range: "85 to 200 lb/ft³", Why: displays.CheckUnit,
 		},
 	},
 	Out: []calc.Field{

@@ -18,35 +18,35 @@ var Calculator = &calc.Calculator{
 	In: []calc.Field{
 		{
 			ID: "width", Display: &displays.Inches, Usual: "36 in", Label: calc.Text("Width of the opening"),
-			Min: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 20, Unit: "ft", Why: displays.Engineer},
+			Range: "6 in to 20 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
 		},
 		{
 			ID: "height", Display: &displays.Inches, Usual: "48 in", Label: calc.Text("Height of the opening"),
-			Min: &calc.Limit{At: 6, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 16, Unit: "ft", Why: displays.Engineer},
+			Range: "6 in to 16 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
 		},
 		{
 			ID: "cover", Display: &displays.Height, Usual: "1' 4\"", Label: calc.Text("Concrete above the head"),
-			Help: calc.Text("All that is placed in one go above the opening."),
-			Min:  &calc.Limit{At: 0, Unit: "ft", Why: displays.NotMinus}, Max: &calc.Limit{At: 30, Unit: "ft", Why: displays.Engineer},
+			Help:  calc.Text("All that is placed in one go above the opening."),
+			Range: "0 to 30 ft", Why: displays.NotMinus, WhyMost: displays.Engineer,
 		},
 		{
 			ID: "core", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Core thickness"),
-			Help: calc.Text("Width of concrete that bears on the frame."),
-			Min:  &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit},
+			Help:  calc.Text("Width of concrete that bears on the frame."),
+			Range: "2 to 36 in", Why: displays.CheckUnit,
 		},
 		{
 			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight, Help: ties.HelpWeight,
-			Min: &calc.Limit{At: 85, Unit: "lb/ft³", Why: displays.CheckUnit}, Max: &calc.Limit{At: 200, Unit: "lb/ft³", Why: displays.CheckUnit},
+			Range: "85 to 200 lb/ft³", Why: displays.CheckUnit,
 		},
 		{
 			ID: "form-pressure", Display: &displays.Rating, Optional: true, Label: calc.Text("Form pressure, if known"),
-			Help: calc.Text("At the hose. It caps jambs and sill. Empty: full fluid head."),
-			Min:  &calc.Limit{At: 100, Unit: "psf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psf", Why: displays.CheckUnit},
+			Help:  calc.Text("At the hose. It caps jambs and sill. Empty: full fluid head."),
+			Range: "100 to 5000 psf", Why: displays.CheckUnit,
 		},
 		{
 			ID: "rating", Display: &ties.ForceIn, Optional: true, Usual: "1500 lbf", Label: calc.Text("Rating of one support"),
-			Help: calc.Text("Post or spreader as you set it. Empty: only the board counts."),
-			Min:  &calc.Limit{At: 50, Unit: "lbf", Why: displays.CheckUnit}, Max: &calc.Limit{At: 50000, Unit: "lbf", Why: displays.CheckUnit},
+			Help:  calc.Text("Post or spreader as you set it. Empty: only the board counts."),
+			Range: "50 to 50000 lbf", Why: displays.CheckUnit,
 		},
 		{
 			ID: "beam", Kind: calc.Choice, Usual: spanSimple, Label: calc.Text("The board spans as"),
@@ -57,28 +57,28 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID: "board-wide", Display: &displays.Inches, Usual: "9.25 in", Label: calc.Text("Width of the board"),
-			Help: calc.Text("Across the wall. Real size, not the name of the lumber."),
-			Min:  &calc.Limit{At: 1, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 36, Unit: "in", Why: displays.CheckUnit},
+			Help:  calc.Text("Across the wall. Real size, not the name of the lumber."),
+			Range: "1 to 36 in", Why: displays.CheckUnit,
 		},
 		{
 			ID: "board-thick", Display: &displays.Part, Usual: "1.5 in", Label: calc.Text("Thickness of the board"),
-			Help: calc.Text("The way it bends, laid flat."),
-			Min:  &calc.Limit{At: 0.25, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 8, Unit: "in", Why: displays.CheckUnit},
+			Help:  calc.Text("The way it bends, laid flat."),
+			Range: "0.25 to 8 in", Why: displays.CheckUnit,
 		},
 		{
 			ID: "stress", Display: &displays.Strength, Usual: "800 psi", Label: calc.Text("Allowed bending stress"),
-			Help: calc.Text("Default is common practice for wet lumber. Use your grade's."),
-			Min:  &calc.Limit{At: 100, Unit: "psi", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000, Unit: "psi", Why: displays.CheckUnit},
+			Help:  calc.Text("Default is common practice for wet lumber. Use your grade's."),
+			Range: "100 to 5000 psi", Why: displays.CheckUnit,
 		},
 		{
 			ID: "modulus", Display: &modulus, Usual: "1200000 psi", Label: calc.Text("Modulus of elasticity"),
-			Help: calc.Text("Default is common practice for wet lumber. Use your grade's."),
-			Min:  &calc.Limit{At: 100000, Unit: "psi", Why: displays.CheckUnit}, Max: &calc.Limit{At: 5000000, Unit: "psi", Why: displays.CheckUnit},
+			Help:  calc.Text("Default is common practice for wet lumber. Use your grade's."),
+			Range: "100000 to 5000000 psi", Why: displays.CheckUnit,
 		},
 		{
 			ID: "sag", Display: &displays.Count, Usual: "360", Label: calc.Text("Bends by one part in"),
-			Help: calc.Text("Of the span. Common practice: 360."),
-			Min:  &calc.Limit{At: 120, Why: displays.CheckUnit}, Max: &calc.Limit{At: 1000, Why: displays.CheckUnit},
+			Help:  calc.Text("Of the span. Common practice: 360."),
+			Range: "120 to 1000", Why: displays.CheckUnit,
 		},
 	},
 	Out: []calc.Field{

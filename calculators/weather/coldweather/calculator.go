@@ -41,17 +41,17 @@ const (
 var inputs = []calc.Field{
 	{
 		ID: "section", Kind: calc.Number, Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Least dimension"),
-		Help: calc.Text("For a wall, the thickness of its core."),
-		Min:  &calc.Limit{At: 2, Unit: "in", Why: displays.CheckUnit}, Max: &calc.Limit{At: 240, Unit: "in", Why: displays.CheckUnit},
+		Help:  calc.Text("For a wall, the thickness of its core."),
+		Range: "2 to 240 in", Why: displays.CheckUnit,
 	},
 	{
 		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "25 °F", Label: calc.Text("Coldest air expected"),
-		Help: calc.Text("From placing to the end of protection, nights too."),
-		Min:  &calc.Limit{At: -40, Unit: "°F", Why: weather.WhyLand}, Max: &calc.Limit{At: 100, Unit: "°F", Why: weather.WhyLand},
+		Help:  calc.Text("From placing to the end of protection, nights too."),
+		Range: "-40 to 100 °F", Why: weather.WhyLand,
 	},
 	{
 		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "62 °F", Label: calc.Text("Concrete, as it is placed"),
-		Min: &calc.Limit{At: 20, Unit: "°F", Why: weather.WhyGel}, Max: &calc.Limit{At: 110, Unit: "°F", Why: weather.WhyGel},
+		Range: "20 to 110 °F", Why: weather.WhyGel,
 	},
 	{
 		ID: "service", Kind: calc.Choice, Usual: serviceExposed, Label: calc.Text("The wall, while young"),
@@ -71,8 +71,8 @@ var inputs = []calc.Field{
 	},
 	{
 		ID: "surface", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "60 °F", Label: calc.Text("Concrete under its cover"),
-		Help: calc.Text("When protection ends, on the surface. Empty: no cooling time."),
-		Min:  &calc.Limit{At: 20, Unit: "°F", Why: weather.WhyGel}, Max: &calc.Limit{At: 180, Unit: "°F", Why: displays.CheckUnit},
+		Help:  calc.Text("When protection ends, on the surface. Empty: no cooling time."),
+		Range: "20 to 180 °F", Why: weather.WhyGel, WhyMost: displays.CheckUnit,
 	},
 }
 

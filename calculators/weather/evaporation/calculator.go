@@ -45,26 +45,26 @@ const (
 var inputs = []calc.Field{
 	{
 		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F", Label: calc.Text("Concrete temperature"),
-		Min: &calc.Limit{At: 32, Unit: "°F", Why: weather.WhyGel}, Max: &calc.Limit{At: 110, Unit: "°F", Why: weather.WhyGel},
+		Range: "32 to 110 °F", Why: weather.WhyGel,
 	},
 	{
 		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "88 °F", Label: calc.Text("Air temperature"),
-		Help: calc.Text("In the shade, upwind, 4 to 6 ft (1.2 to 1.8 m) up."),
-		Min:  &calc.Limit{At: 32, Unit: "°F", Why: calc.Text("Below freezing the equations do not hold.")}, Max: &calc.Limit{At: 122, Unit: "°F", Why: weather.WhyLand, Source: "fao"},
+		Help:  calc.Text("In the shade, upwind, 4 to 6 ft (1.2 to 1.8 m) up."),
+		Range: "32 to 122 °F", Why: calc.Text("Below freezing the equations do not hold."), WhyMost: weather.WhyLand, MostSource: "fao",
 	},
 	{
 		ID: "humidity", Kind: calc.Number, Display: &displays.Percent, Usual: "40%", Label: calc.Text("Relative humidity"),
-		Min: &calc.Limit{At: 0, Unit: "%", Why: displays.NotMinus}, Max: &calc.Limit{At: 100, Unit: "%", Why: calc.Text("Air holds no more.")},
+		Range: "0 to 100 %", Why: displays.NotMinus, WhyMost: calc.Text("Air holds no more."),
 	},
 	{
 		ID: "wind", Kind: calc.Number, Display: &showWind, Usual: "12 mph", Label: calc.Text("Wind"),
-		Help: calc.Text("Best 20 in. (0.5 m) above the concrete. A forecast is the safe side."),
-		Min:  &calc.Limit{At: 0, Unit: "mph", Why: displays.NotMinus}, Max: &calc.Limit{At: 60, Unit: "mph", Why: calc.Text("Nobody places concrete in more.")},
+		Help:  calc.Text("Best 20 in. (0.5 m) above the concrete. A forecast is the safe side."),
+		Range: "0 to 60 mph", Why: displays.NotMinus, WhyMost: calc.Text("Nobody places concrete in more."),
 	},
 	{
 		ID: "wind-height", Kind: calc.Number, Display: &showHeight, Optional: true, Label: calc.Text("Height of the wind reading"),
-		Help: calc.Text("Forecasts mean 33 ft (10 m). Empty: no reduction is shown."),
-		Min:  &calc.Limit{At: 0.5, Unit: "m", Why: calc.Text("The equations want the wind at this height.")}, Max: &calc.Limit{At: 15, Unit: "m", Why: displays.CheckUnit},
+		Help:  calc.Text("Forecasts mean 33 ft (10 m). Empty: no reduction is shown."),
+		Range: "0.5 to 15 m", Why: calc.Text("The equations want the wind at this height."), WhyMost: displays.CheckUnit,
 	},
 	{
 		ID: "mix", Kind: calc.Choice, Usual: mixPlain, Label: calc.Text("Mix"),

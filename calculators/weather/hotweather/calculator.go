@@ -45,19 +45,19 @@ const (
 var inputs = []calc.Field{
 	{
 		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "35 min", Label: calc.Text("Age of the load now"),
-		Help: calc.Text("Since water met cement: the batch time on the ticket."),
-		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 600, Unit: "min", Why: displays.CheckUnit},
+		Help:  calc.Text("Since water met cement: the batch time on the ticket."),
+		Range: "0 to 600 min", Why: displays.NotMinus, WhyMost: displays.CheckUnit,
 	},
 	{ID: "batched", Kind: calc.FreeText, Optional: true, MaxLen: 5, Usual: "7:40", Label: calc.Text("Batch time on the ticket"),
 		Help: calc.Text("Like 7:40 or 13:05. Gives the clock time to be empty by.")},
 	{
 		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "84 °F", Label: calc.Text("Concrete temperature"),
-		Min: &calc.Limit{At: 32, Unit: "°F", Why: weather.WhyGel}, Max: &calc.Limit{At: 120, Unit: "°F", Why: weather.WhyGel},
+		Range: "32 to 120 °F", Why: weather.WhyGel,
 	},
 	{
 		ID: "limit-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "95 °F", Label: calc.Text("Hottest allowed at discharge"),
-		Help: calc.Text("ACI 301 and 305.1: 95 °F (35 °C). Many specifications: 90 °F (32 °C)."),
-		Min:  &calc.Limit{At: 70, Unit: "°F", Why: calc.Text("No specification for walls asks for less.")}, Max: &calc.Limit{At: 105, Unit: "°F", Why: calc.Text("More needs the engineer's approval and a trial.")},
+		Help:  calc.Text("ACI 301 and 305.1: 95 °F (35 °C). Many specifications: 90 °F (32 °C)."),
+		Range: "70 to 105 °F", Why: calc.Text("No specification for walls asks for less."), WhyMost: calc.Text("More needs the engineer's approval and a trial."),
 	},
 	{
 		ID: "rule", Kind: calc.Choice, Usual: ruleOld, Label: calc.Text("Rule of discharge"),
@@ -69,25 +69,25 @@ var inputs = []calc.Field{
 	},
 	{
 		ID: "own-time", Kind: calc.Number, Display: &displays.Minutes, Usual: "60 min", When: ownRule, Label: calc.Text("Time by specification"),
-		Min: &calc.Limit{At: 10, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 300, Unit: "min", Why: displays.CheckUnit},
+		Range: "10 to 300 min", Why: displays.CheckUnit,
 	},
 	{
 		ID: "own-turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, When: notOldRule, Label: calc.Text("Turns of the drum allowed"),
-		Min: &calc.Limit{At: 50, Why: displays.CheckCount}, Max: &calc.Limit{At: 2000, Why: displays.CheckCount},
+		Range: "50 to 2000", Why: displays.CheckCount,
 	},
 	{
 		ID: "turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, Label: calc.Text("Turns on the counter"),
-		Min: &calc.Limit{At: 0, Why: displays.NotMinus}, Max: &calc.Limit{At: 5000, Why: displays.CheckCount},
+		Range: "0 to 5000", Why: displays.NotMinus, WhyMost: displays.CheckCount,
 	},
 	{
 		ID: "hot-from", Kind: calc.Number, Display: &displays.Temperature, Usual: "86 °F", Label: calc.Text("Heat limit counts from"),
-		Help: calc.Text("Temperature of the concrete. Specifications say 85 to 90 °F (30 to 32 °C)."),
-		Min:  &calc.Limit{At: 70, Unit: "°F", Why: displays.CheckUnit}, Max: &calc.Limit{At: 105, Unit: "°F", Why: displays.CheckUnit},
+		Help:  calc.Text("Temperature of the concrete. Specifications say 85 to 90 °F (30 to 32 °C)."),
+		Range: "70 to 105 °F", Why: displays.CheckUnit,
 	},
 	{
 		ID: "hot-time", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "60 min", Label: calc.Text("Time allowed in that heat"),
-		Help: calc.Text("From the specification; 60 min is common. Empty: no earlier limit."),
-		Min:  &calc.Limit{At: 10, Unit: "min", Why: displays.CheckUnit}, Max: &calc.Limit{At: 300, Unit: "min", Why: displays.CheckUnit},
+		Help:  calc.Text("From the specification; 60 min is common. Empty: no earlier limit."),
+		Range: "10 to 300 min", Why: displays.CheckUnit,
 	},
 }
 

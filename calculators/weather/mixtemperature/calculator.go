@@ -40,43 +40,43 @@ const whyBatch = calc.Text("No truck carries more.")
 var inputs = []calc.Field{
 	{
 		ID: "cement", Kind: calc.Number, Display: &displays.Mass, Usual: "540 lb", Label: calc.Text("Cement, all powders"),
-		Help: calc.Text("All masses for one and the same batch: a yard, a metre or a load."),
-		Min:  &calc.Limit{At: 0, Unit: "lb", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 20000, Unit: "lb", Why: whyBatch},
+		Help:  calc.Text("All masses for one and the same batch: a yard, a metre or a load."),
+		Range: "over 0 to 20000 lb", Why: displays.AboveZero, WhyMost: whyBatch,
 	},
 	{
 		ID: "cement-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "120 °F", Label: calc.Text("Cement temperature"),
-		Min: &calc.Limit{At: -40, Unit: "°F", Why: weather.WhyLand}, Max: &calc.Limit{At: 200, Unit: "°F", Why: displays.CheckUnit},
+		Range: "-40 to 200 °F", Why: weather.WhyLand, WhyMost: displays.CheckUnit,
 	},
 	{
 		ID: "aggregate", Kind: calc.Number, Display: &displays.Mass, Usual: "3000 lb", Label: calc.Text("Sand and stone"),
-		Help: calc.Text("Without the free water on them."),
-		Min:  &calc.Limit{At: 0, Unit: "lb", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 60000, Unit: "lb", Why: whyBatch},
+		Help:  calc.Text("Without the free water on them."),
+		Range: "over 0 to 60000 lb", Why: displays.AboveZero, WhyMost: whyBatch,
 	},
 	{
 		ID: "aggregate-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F", Label: calc.Text("Sand and stone temperature"),
-		Min: &calc.Limit{At: -40, Unit: "°F", Why: weather.WhyLand}, Max: &calc.Limit{At: 180, Unit: "°F", Why: displays.CheckUnit},
+		Range: "-40 to 180 °F", Why: weather.WhyLand, WhyMost: displays.CheckUnit,
 	},
 	{
 		ID: "moisture", Kind: calc.Number, Display: &displays.Mass, Usual: "60 lb", Label: calc.Text("Free water on them"),
-		Help: calc.Text("As warm as the sand and stone. Below freezing it is ice."),
-		Min:  &calc.Limit{At: 0, Unit: "lb", Why: displays.NotMinus}, Max: &calc.Limit{At: 6000, Unit: "lb", Why: whyBatch},
+		Help:  calc.Text("As warm as the sand and stone. Below freezing it is ice."),
+		Range: "0 to 6000 lb", Why: displays.NotMinus, WhyMost: whyBatch,
 	},
 	{
 		ID: "water", Kind: calc.Number, Display: &displays.Mass, Usual: "270 lb", Label: calc.Text("Mixing water, without ice"),
-		Min: &calc.Limit{At: 0, Unit: "lb", Open: true, Why: displays.AboveZero}, Max: &calc.Limit{At: 8000, Unit: "lb", Why: whyBatch},
+		Range: "over 0 to 8000 lb", Why: displays.AboveZero, WhyMost: whyBatch,
 	},
 	{
 		ID: "water-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "75 °F", Label: calc.Text("Mixing water temperature"),
-		Min: &calc.Limit{At: 32, Unit: "°F", Why: whyThaw}, Max: &calc.Limit{At: 212, Unit: "°F", Why: calc.Text("It boils.")},
+		Range: "32 to 212 °F", Why: whyThaw, WhyMost: calc.Text("It boils."),
 	},
 	{
 		ID: "ice", Kind: calc.Number, Display: &displays.Mass, Usual: "0 lb", Label: calc.Text("Ice in the batch"),
-		Min: &calc.Limit{At: 0, Unit: "lb", Why: displays.NotMinus}, Max: &calc.Limit{At: 8000, Unit: "lb", Why: whyBatch},
+		Range: "0 to 8000 lb", Why: displays.NotMinus, WhyMost: whyBatch,
 	},
 	{
 		ID: "wanted", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "78 °F", Label: calc.Text("Temperature wanted"),
-		Help: calc.Text("At the mixer. Empty: no ice or warm water is worked out."),
-		Min:  &calc.Limit{At: 40, Unit: "°F", Why: weather.WhyGel}, Max: &calc.Limit{At: 95, Unit: "°F", Why: calc.Text("Specifications end here.")},
+		Help:  calc.Text("At the mixer. Empty: no ice or warm water is worked out."),
+		Range: "40 to 95 °F", Why: weather.WhyGel, WhyMost: calc.Text("Specifications end here."),
 	},
 }
 

@@ -36,31 +36,31 @@ const whyMix = calc.Text("No wall mix is outside this. Check the number and its 
 var inputs = []calc.Field{
 	{
 		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "60 °F", Label: calc.Text("Concrete temperature"),
-		Help: calc.Text("In the form, by thermometer. Not the air."),
-		Min:  &calc.Limit{At: 33, Unit: "°F", Why: calc.Text("Freezing concrete does not set.")}, Max: &calc.Limit{At: 110, Unit: "°F", Why: weather.WhyGel},
+		Help:  calc.Text("In the form, by thermometer. Not the air."),
+		Range: "33 to 110 °F", Why: calc.Text("Freezing concrete does not set."), WhyMost: weather.WhyGel,
 	},
 	{
 		ID: "initial", Kind: calc.Number, Display: &displays.Hours, Usual: "5 h", Label: calc.Text("Known initial set"),
-		Help: calc.Text("From the plant's mix data (ASTM C403), admixtures included."),
-		Min:  &calc.Limit{At: 0.25, Unit: "h", Why: whyMix}, Max: &calc.Limit{At: 48, Unit: "h", Why: whyMix},
+		Help:  calc.Text("From the plant's mix data (ASTM C403), admixtures included."),
+		Range: "0.25 to 48 h", Why: whyMix,
 	},
 	{
 		ID: "final", Kind: calc.Number, Display: &displays.Hours, Usual: "7 h", Label: calc.Text("Known final set"),
-		Min: &calc.Limit{At: 0.5, Unit: "h", Why: whyMix}, Max: &calc.Limit{At: 72, Unit: "h", Why: whyMix},
+		Range: "0.5 to 72 h", Why: whyMix,
 	},
 	{
 		ID: "reference", Kind: calc.Number, Display: &displays.Temperature, Usual: "73 °F", Label: calc.Text("They are known at"),
-		Min: &calc.Limit{At: 40, Unit: "°F", Why: whyMix}, Max: &calc.Limit{At: 100, Unit: "°F", Why: whyMix},
+		Range: "40 to 100 °F", Why: whyMix,
 	},
 	{
 		ID: "q", Kind: calc.Number, Display: &showKelvin, Usual: "5000 K", Label: calc.Text("Sensitivity to heat, Q"),
-		Help: calc.Text("ASTM C1074 5000 K; EN 1992 4000 K. Leave it if you do not know."),
-		Min:  &calc.Limit{At: 3000, Unit: "K", Why: calc.Text("Cements lie between 3000 and 7500 K.")}, Max: &calc.Limit{At: 7500, Unit: "K", Why: calc.Text("Cements lie between 3000 and 7500 K.")},
+		Help:  calc.Text("ASTM C1074 5000 K; EN 1992 4000 K. Leave it if you do not know."),
+		Range: "3000 to 7500 K", Why: calc.Text("Cements lie between 3000 and 7500 K."),
 	},
 	{
 		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "90 min", Label: calc.Text("Age of the last lift"),
-		Help: calc.Text("Since it was batched. Empty: no time left is shown."),
-		Min:  &calc.Limit{At: 0, Unit: "min", Why: displays.NotMinus}, Max: &calc.Limit{At: 72, Unit: "h", Why: displays.CheckUnit},
+		Help:  calc.Text("Since it was batched. Empty: no time left is shown."),
+		Range: "0 min to 72 h", Why: displays.NotMinus, WhyMost: displays.CheckUnit,
 	},
 }
 

@@ -168,10 +168,11 @@ func (w writer) field(prefix string, f calc.Field, x calc.Value) Field {
 }
 
 func limits(v calc.Locale, f calc.Field) string {
-	if f.Min == nil || f.Max == nil {
+	least, most, ok := f.Limits()
+	if !ok {
 		return ""
 	}
-	return v.Say(calc.Between, calc.Amount("low", f.Min.SI(), f.Display), calc.Amount("high", f.Max.SI(), f.Display))
+	return v.Say(calc.Between, calc.Amount("low", least.SI, f.Display), calc.Amount("high", most.SI, f.Display))
 }
 
 func (w writer) outputs(out calc.Case) (list []Output, lists []List) {

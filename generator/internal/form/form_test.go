@@ -10,11 +10,11 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// tank is the invented calculator with what a form shows in its own way: a limit
-// at one end, a symbol with one unit, two rows and a least number of them.
+// tank is the invented calculator with what a form shows in its own way: an input
+// without a range, a symbol with one unit, two rows and a least number of them.
 var tank = func() *calc.Calculator {
 	c := calctest.Tank()
-	c.In[1].Max = nil
+	c.In[1].Range = ""
 	c.In[5].MinRows, c.In[5].Usual = 1, "1 ft | small; 2 ft"
 	c.Formulas[0].Vars[1].US = "m"
 	return c
