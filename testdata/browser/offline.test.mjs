@@ -303,6 +303,18 @@ test('a new edition: offered, accepted by the reader, whole; typed inputs surviv
 	await agrees(calculator(cold, 'wall-volume'), 'wall-volume');
 });
 
+test('a new edition: only files that differ are fetched', async (t) => {
+	const { site, page } = await install(t, { release: smallA });
+	site.requests.length = 0;
+	site.folder = smallB;
+	await page.evaluate(async () => (await navigator.serviceWorker.getRegistration()).update());
+	await page.locator('#edition').waitFor({ timeout: 30_000 });
+	const old = hashes(smallA);
+	const differ = [...hashes(smallB)].filter(([path, sum]) => old.get(path) !== sum).map(([path]) => path.slice(1));
+	assert.deepEqual([...new Set(site.requests)].sort(), differ.sort());
+	assert.ok(differ.length <= 4, `${differ}`);
+});
+
 function edition(page) {
 	return eventually(async () => {
 		const text = (await page.locator('#page-id').innerText()).trim();
