@@ -2,13 +2,13 @@
 // usual papers and read back.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
-import { cpSync, appendFileSync, writeFileSync } from 'node:fs';
+import { cpSync, appendFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { newPage, newPhone } from './lib/browser.mjs';
 import { serve } from './lib/server.mjs';
 import { command, releaseA, root, work } from './lib/site.mjs';
-import { say } from './lib/words.mjs';
+import { like, say } from './lib/words.mjs';
 
 const papers = { A4: [595, 842], Letter: [612, 792] };
 const mm = 96 / 25.4;
@@ -26,10 +26,16 @@ function withAddress() {
 	return addressed;
 }
 
+// edition is what the script writes on each card and poster.
+function edition(lang) {
+	return say('ui.edition', { id: JSON.parse(readFileSync(join(withAddress(), 'release.json'), 'utf8')).edition }, lang);
+}
+
 async function open(t, path, folder = releaseA) {
 	const site = await serve(t, folder);
 	const page = await newPage(await newPhone(t, { saving: false }));
 	await page.goto(site.url + path);
+	await page.getByText(like('ui.edition', path.slice(0, 2))).first().waitFor({ state: 'attached' });
 	return page;
 }
 
@@ -103,6 +109,7 @@ for (const lang of ['en', 'es']) {
 			const addresses = await page.locator('.pocket .address').allInnerTexts();
 			assert.ok(addresses.every((address) => address.startsWith(`https://example.org/walls/${lang}/`)), `${addresses}`);
 			assert.ok(paper.every((sheet) => /20\d\d-\d\d-\d\d/.test(sheet)), 'a sheet without a date');
+			assert.ok(paper.every((sheet) => sheet.includes(edition(lang))), 'a sheet without its edition');
 			for (const sheet of await lay(page, format)) {
 				assert.ok(sheet.width < 191 && sheet.height < 257, `a sheet of ${sheet.width} by ${sheet.height} mm`);
 				assert.ok(sheet.rows.length <= 2 && sheet.cards.length <= 4, `${sheet.cards.length} cards on a sheet`);
@@ -121,6 +128,7 @@ for (const lang of ['en', 'es']) {
 			assert.equal(count, posters.length, 'sheets of paper');
 			posters.forEach((parts, i) => {
 				for (const part of parts) assert.deepEqual(missing(sheets[i], part), [], `poster ${i + 1} lacks words of “${part}”`);
+				assert.ok(sheets[i].includes(edition(lang)), `poster ${i + 1} lacks its edition`);
 				assert.match(sheets[i], new RegExp(`https://example\\.org/walls/${lang}/[a-z-]+\\.html`), 'no address in one piece');
 			});
 			for (const sheet of await lay(page, format)) assert.ok(sheet.least >= 10.5, `type of ${sheet.least} pt`);

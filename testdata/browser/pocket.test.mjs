@@ -25,9 +25,9 @@ test('calculators compute the command line’s values, with no request', async (
 	const { context, page } = await open(t);
 	for (const { calculator: id } of spread(catalog, 9)) {
 		await page.goto(`${address}#${anchor(id)}`);
-		const leaf = page.locator('.leaf:visible');
-		await eventually(async () => assert.match(await leaf.getAttribute('id'), new RegExp(`\\.${id}$`)));
-		const calc = leaf.locator(`section.calc[data-calc="${id}"]`);
+		const article = page.locator('.article:visible');
+		await eventually(async () => assert.match(await article.getAttribute('id'), new RegExp(`\\.${id}$`)));
+		const calc = article.locator(`section.calc[data-calc="${id}"]`);
 		await ready(calc);
 		await units(calc, 'us');
 		await agrees(calc, id);
@@ -46,31 +46,31 @@ test('calculators compute the command line’s values, with no request', async (
 
 test('search, pages and ticks work in one file, one page at a time', async (t) => {
 	const { page, context } = await open(t);
-	assert.equal(await page.locator('.leaf:visible').count(), 1);
+	assert.equal(await page.locator('.article:visible').count(), 1);
 	await search(page, 'dry line');
 	const link = page.locator('#hits li a[href*="string-line"]').first();
 	await link.click();
-	await eventually(async () => assert.match(await page.locator('.leaf:visible').getAttribute('id'), /string-line/));
-	await page.locator('.leaf:visible ul.checks label').first().click();
+	await eventually(async () => assert.match(await page.locator('.article:visible').getAttribute('id'), /string-line/));
+	await page.locator('.article:visible ul.checks label').first().click();
 	await page.reload();
-	assert.ok(await page.locator('.leaf:visible ul.checks input').first().isChecked());
+	assert.ok(await page.locator('.article:visible ul.checks input').first().isChecked());
 	const html = readFileSync(pocket, 'utf8');
 	const listed = (pattern) => [...html.matchAll(pattern)].map((m) => m[1]);
-	const leaves = listed(/<div class="?leaf"? id="?([^" >]+)/g);
-	assert.ok(leaves.length > 300, `only ${leaves.length} leaves`);
-	// As a link does, without a word between test and page at each of some 400 leaves.
-	const wrong = await page.evaluate(async (leaves) => {
+	const articles = listed(/<div class="?article"? id="?([^" >]+)/g);
+	assert.ok(articles.length > 300, `only ${articles.length} articles`);
+	// As a link does, without a word between test and page at each of some 400 articles.
+	const wrong = await page.evaluate(async (articles) => {
 		const wrong = [];
-		for (const leaf of leaves) {
-			const turned = location.hash === `#${leaf}` ? null : new Promise((done) => addEventListener('hashchange', done, { once: true }));
-			location.hash = `#${leaf}`;
+		for (const article of articles) {
+			const turned = location.hash === `#${article}` ? null : new Promise((done) => addEventListener('hashchange', done, { once: true }));
+			location.hash = `#${article}`;
 			await turned;
-			const open = [...document.querySelectorAll('.leaf')].filter((l) => l.checkVisibility());
-			if (open.length !== 1 || open[0].id !== leaf) wrong.push(`${leaf} opens ${open.map((l) => l.id)}`);
-			else if (open[0].querySelector('h1').textContent.trim().length <= 2) wrong.push(`${leaf} has no title`);
+			const open = [...document.querySelectorAll('.article')].filter((l) => l.checkVisibility());
+			if (open.length !== 1 || open[0].id !== article) wrong.push(`${article} opens ${open.map((l) => l.id)}`);
+			else if (open[0].querySelector('h1').textContent.trim().length <= 2) wrong.push(`${article} has no title`);
 		}
 		return wrong;
-	}, leaves);
+	}, articles);
 	assert.deepEqual(wrong, []);
 	const ids = new Set(listed(/\sid="?([^" >]+)/g));
 	const links = listed(/<a[^>]*\shref="?#([^" >]+)/g);
@@ -84,7 +84,7 @@ test('search, pages and ticks work in one file, one page at a time', async (t) =
 test('ticks and numbers can be carried to a file and read again on another device', async (t) => {
 	const { page } = await open(t);
 	await page.goto(`${address}#en.blow-out`);
-	await page.locator('.leaf:visible ul.checks label').first().click();
+	await page.locator('.article:visible ul.checks label').first().click();
 	await page.locator('.keep summary').click();
 	const [download] = await Promise.all([page.waitForEvent('download'), page.locator('[data-do=export]').click()]);
 	const path = join(work, 'carried.json');
@@ -92,12 +92,12 @@ test('ticks and numbers can be carried to a file and read again on another devic
 	assert.equal(JSON.parse(readFileSync(path, 'utf8')).coursebook, 1);
 	const other = await open(t);
 	await other.page.goto(`${address}#en.blow-out`);
-	assert.ok(!await other.page.locator('.leaf:visible ul.checks input').first().isChecked());
+	assert.ok(!await other.page.locator('.article:visible ul.checks input').first().isChecked());
 	await other.page.locator('#import').setInputFiles({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from('{"a":1}') });
 	await eventually(async () => assert.equal(await other.page.locator('#kept').innerText(), say('ui.pocket.wrong')));
 	// What is read is shown by opening the one file again, which takes its time.
 	await Promise.all([other.page.waitForEvent('load', { timeout: 30_000 }), other.page.locator('#import').setInputFiles(path)]);
-	await eventually(async () => assert.ok(await other.page.locator('.leaf:visible ul.checks input').first().isChecked()));
+	await eventually(async () => assert.ok(await other.page.locator('.article:visible ul.checks input').first().isChecked()));
 });
 
 test('a device that forgets is told apart', async (t) => {
@@ -111,12 +111,12 @@ test('a device that forgets is told apart', async (t) => {
 
 test('without script the one file is one long readable document', async (t) => {
 	const { page } = await open(t, { javaScriptEnabled: false });
-	const [leaves, unseen] = await page.evaluate(() => {
-		const leaves = [...document.querySelectorAll('.leaf')];
+	const [articles, unseen] = await page.evaluate(() => {
+		const articles = [...document.querySelectorAll('.article')];
 		const seen = (e) => e?.checkVisibility({ visibilityProperty: true }) && e.textContent.trim() !== '';
-		return [leaves.length, leaves.filter((leaf) => !seen(leaf.querySelector('h1'))).map((leaf) => leaf.id)];
+		return [articles.length, articles.filter((article) => !seen(article.querySelector('h1'))).map((article) => article.id)];
 	});
-	assert.ok(leaves > 300, `only ${leaves} leaves`);
-	assert.deepEqual(unseen, [], 'leaves without a title in sight');
+	assert.ok(articles > 300, `only ${articles} articles`);
+	assert.deepEqual(unseen, [], 'articles without a title in sight');
 	assert.equal(await page.locator('.live:visible').count(), 0);
 });

@@ -168,7 +168,7 @@ test('a page without a twin leads to the other language’s start page', async (
 	const { site, page } = await phone(t);
 	site.folder = releaseB;
 	await page.goto(`${site.url}en/${alone}.html`);
-	await page.locator('.tongue[lang=es]').click();
+	await page.locator('.language[lang=es]').click();
 	await page.waitForURL(/\/es\/(index\.html)?$/);
 	assert.equal(await page.locator('html').getAttribute('lang'), 'es');
 });

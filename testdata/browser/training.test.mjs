@@ -366,17 +366,17 @@ test('the one-file edition trains too, and its file carries the answers', async 
 	const page = await newPage(context);
 	const address = pathToFileURL(pocket).href;
 	await page.goto(`${address}#en.lesson-square`);
-	const leaf = page.locator('.leaf:visible');
-	const q = leaf.locator('.question').first();
+	const article = page.locator('.article:visible');
+	const q = article.locator('.question').first();
 	const right = Math.hypot(...(await drawn(q)).map(feet));
 	await type(q, `${right} ft`);
 	await says(q, 'ui.train.right', 2);
 	await q.getByRole('link', { name: say('ui.train.next') }).click();
 	assert.match(decodeURIComponent(page.url()), /#en\.lesson-square\.q-2$/);
-	assert.equal(await leaf.getAttribute('id'), 'en.lesson-square');
+	assert.equal(await article.getAttribute('id'), 'en.lesson-square');
 	await page.goto(`${address}#es.lesson-corner`);
-	await choose(leaf.locator('.question').first(), 2);
-	await eventually(async () => assert.match(await leaf.locator('.verdict').first().innerText(), new RegExp(say('ui.train.right', {}, 'es'))));
+	await choose(article.locator('.question').first(), 2);
+	await eventually(async () => assert.match(await article.locator('.verdict').first().innerText(), new RegExp(say('ui.train.right', {}, 'es'))));
 	const before = await page.evaluate(() => Object.values(localStorage).find((v) => v.includes('lesson-square')));
 	const path = join(work, `${process.pid}-pocket.json`);
 	writeFileSync(path, JSON.stringify({ coursebook: 1, kept: { answers: before.replaceAll(/"at":\d+/g, '"at":5').replaceAll(/"box":1/g, '"box":3') } }));
@@ -387,9 +387,9 @@ test('the one-file edition trains too, and its file carries the answers', async 
 	await page.evaluate(() => localStorage.setItem(Object.keys(localStorage).find((k) => k.endsWith('answers')),
 		Object.values(localStorage).find((v) => v.includes('lesson-square')).replaceAll(/"due":\d+/g, '"due":1')));
 	await page.reload();
-	assert.equal(await leaf.locator('[data-part=due-list] a').count(), 2);
-	await leaf.locator('[data-part=due-list] a').first().click();
-	await eventually(async () => assert.match(await leaf.getAttribute('id'), /^en\.lesson-/));
+	assert.equal(await article.locator('[data-part=due-list] a').count(), 2);
+	await article.locator('[data-part=due-list] a').first().click();
+	await eventually(async () => assert.match(await article.getAttribute('id'), /^en\.lesson-/));
 	assert.deepEqual(page.faults, []);
 	assert.deepEqual(context.foreign, []);
 });

@@ -100,7 +100,7 @@ func TestTwins(t *testing.T) {
 	} {
 		found := false
 		for _, a := range elements(parse(t, file(site, name)), "a") {
-			if attr(a, "class") == "tongue" {
+			if attr(a, "class") == "language" {
 				found = true
 				if got := attr(a, "href"); got != want {
 					t.Errorf("%s: the language switch leads to %s, not %s", name, got, want)

@@ -128,8 +128,9 @@ const (
 	footLine    = 10 // a line of the imprint
 )
 
-// dateOnFoot is as long as what stands before a card's address.
-const dateOnFoot = "Revised 2026-11-25. "
+// dateOnFoot is as long as the text before a card's address, with the edition
+// that the script writes in the place of the longer page id.
+const dateOnFoot = "Revisado 2026-11-25. Edición 0123456789. "
 
 // needs is the height in points of a card's text.
 func (m measure) needs(c theme.Card) int {
@@ -139,7 +140,7 @@ func (m measure) needs(c theme.Card) int {
 	}
 	n += footLine * rows(template.HTML(c.Address), m.foot)
 	if len(dateOnFoot)+len(c.Address) > m.foot {
-		n += footLine // the date stands alone
+		n += footLine // the address begins on a line of its own
 	}
 	for _, check := range c.Checks {
 		n += checkFrame + m.line*rows(check, m.check)

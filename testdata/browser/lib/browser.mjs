@@ -33,7 +33,7 @@ export async function newPhone(t, { saving = true, ...options } = {}) {
 	// stays as it is: all of it at once is more than a browser should lay out.
 	await context.addInitScript(() => {
 		const sheet = new CSSStyleSheet();
-		sheet.replaceSync(':not(.leaf) { content-visibility: visible !important; }');
+		sheet.replaceSync(':not(.article) { content-visibility: visible !important; }');
 		document.adoptedStyleSheets = [sheet];
 	});
 	context.setDefaultTimeout(10_000);

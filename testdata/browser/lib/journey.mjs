@@ -48,7 +48,7 @@ export async function mainJob(page, home) {
 	await units(calc, 'metric');
 	await agrees(calc, 'string-line', { units: 'metric' });
 
-	await page.locator('.tongue[lang=es]').click();
+	await page.locator('.language[lang=es]').click();
 	await page.waitForURL(/\/es\/string-line\.html/);
 	assert.equal(await page.locator('html').getAttribute('lang'), 'es');
 	assert.equal(await page.locator('#q').getAttribute('placeholder'), say('ui.search.short', {}, 'es'));
@@ -56,7 +56,7 @@ export async function mainJob(page, home) {
 	await agrees(calc, 'string-line', { units: 'metric', lang: 'es' });
 	await eventually(async () => assert.ok(await calc.locator('[data-do=reset]').isVisible(), 'the reader’s own numbers did not come along'));
 
-	await page.locator('.tongue[lang=en]').click();
+	await page.locator('.language[lang=en]').click();
 	await page.waitForURL(/\/en\/string-line\.html/);
 	await ready(calc);
 	await units(calc, 'us');

@@ -100,6 +100,7 @@ class Calculator {
         await this.restyle(yours.style);
         fillEntries(this.fields, yours.entries, true);
         this.before = undefined;
+        this.keep(); // marks them as the reader's own
       }
       if (await this.restyle(style())) return;
       if (yours) await this.run();

@@ -4,8 +4,8 @@ import { load, save } from "./store";
 
 /** The page a list of checks belongs to: the address without its site. */
 function pageOf(list: Element): string {
-  const leaf = list.closest(".leaf");
-  if (leaf) return leaf.id;
+  const article = list.closest(".article");
+  if (article) return article.id;
   return location.pathname.slice(root.pathname.length).replace(/\.html$/, "") || facts.lang;
 }
 

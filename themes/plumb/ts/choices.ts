@@ -41,8 +41,8 @@ export function applyChoices(): void {
 
 export function startChoices(): void {
   goHome();
-  for (const link of all<HTMLAnchorElement>(".tongue")) {
-    link.addEventListener("click", () => save("tongue", link.lang));
+  for (const link of all<HTMLAnchorElement>(".language")) {
+    link.addEventListener("click", () => save("language", link.lang));
   }
   document.addEventListener("change", (e) => {
     const input = e.target as HTMLInputElement;
@@ -66,11 +66,11 @@ export function startChoices(): void {
 
 /** A remembered language leads from the first page to its own home. */
 function goHome(): void {
-  const tongue = load("tongue");
-  if (!tongue || tongue === facts.lang || facts.pocket) return;
+  const language = load("language");
+  if (!language || language === facts.lang || facts.pocket) return;
   const here = location.pathname.replace(/index\.html$/, "");
   if (here !== root.pathname) return;
-  const link = document.querySelector<HTMLAnchorElement>(`.tongue[lang="${CSS.escape(tongue)}"]`);
+  const link = document.querySelector<HTMLAnchorElement>(`.language[lang="${CSS.escape(language)}"]`);
   if (link) location.replace(link.href);
 }
 

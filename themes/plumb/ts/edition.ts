@@ -1,12 +1,12 @@
 // The edition: its name in the foot of the page, and the box that offers a
 // newer one.
-import { byId, facts, say } from "./page";
+import { all, byId, facts, say } from "./page";
 import { release } from "./release";
 
-/** Writes the edition into the foot, or says that this page is of another one. */
+/** Writes the edition where the page has its id: in the foot, on cards and posters. Or says that the page is of another edition. */
 export function startEdition(): void {
   release().then(
-    ({ edition }) => (byId("page-id")!.textContent = say("ui.edition", { id: edition })),
+    ({ edition }) => all("#page-id, [data-part=page-id]").forEach((e) => (e.textContent = say("ui.edition", { id: edition }))),
     (e) => e.message === "ui.update.newer" && offerReload(),
   );
 }

@@ -17,7 +17,7 @@ export class Unavailable extends Error {}
 
 /** The language on screen: of the page, or of the open article of the one-file edition. */
 export function language(): string {
-  return document.querySelector<HTMLElement>(".leaf")?.lang ?? facts.lang;
+  return document.querySelector<HTMLElement>(".article")?.lang ?? facts.lang;
 }
 
 /** A text of the interface with its {slots} filled. */

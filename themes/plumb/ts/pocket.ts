@@ -5,8 +5,8 @@ import { all, byId, detach, say } from "./page";
 import { everything, persistent, save } from "./store";
 
 export function startPocket(): void {
-  document.documentElement.classList.add("leafed");
-  const [first, ...others] = all(".leaf");
+  document.documentElement.classList.add("paged");
+  const [first, ...others] = all(".article");
   for (const article of others) detach(article);
   shown = home = first;
   addEventListener("hashchange", navigate);
@@ -30,8 +30,8 @@ let home: HTMLElement; // the first
 function navigate(): void {
   const hash = location.hash || document.querySelector<HTMLAnchorElement>(".brand")!.hash;
   const target = byId(decodeURIComponent(hash.slice(1)));
-  if (target && !target.closest(".leaf")) return;
-  const article = target?.closest<HTMLElement>(".leaf") ?? home;
+  if (target && !target.closest(".article")) return;
+  const article = target?.closest<HTMLElement>(".article") ?? home;
   if (article !== shown) {
     shown.replaceWith(article);
     detach(shown);

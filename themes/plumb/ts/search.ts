@@ -164,7 +164,7 @@ const blocks = "li, p, td, th, dt, dd, figcaption, pre";
  */
 function sectionText(page: Document | null, id: string): string {
   const named = !id ? page?.querySelector("main") : page === document ? byId(id) : page?.getElementById(id);
-  const head = named?.matches("main, .leaf") ? named.querySelector("h1") : named;
+  const head = named?.matches("main, .article") ? named.querySelector("h1") : named;
   let text = "";
   let block: Element | null = null;
   for (let e = head?.nextElementSibling; e && !/^H[1-6]$/.test(e.tagName); e = e.nextElementSibling) {
