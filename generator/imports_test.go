@@ -63,7 +63,8 @@ var allowed = map[string][]string{
 	"generator/internal/render": {"generator/internal/fault", "generator/internal/source", "generator/internal/page",
 		"generator/internal/markdown", "generator/internal/markdown/amount", "generator/internal/readability",
 		"generator/internal/site", "generator/internal/form", "generator/internal/listing", "generator/internal/qr",
-		"generator/internal/theme", "generator/internal/bundle", "generator/internal/release", "calculators", "calculators/calc", "calculators/quantity"},
+		"generator/internal/theme", "generator/internal/bundle", "generator/internal/release", "generator/internal/output",
+		"calculators", "calculators/calc", "calculators/quantity"},
 	// the one owner of order
 	"generator/internal/build": {"generator/*", "calculators", "calculators/calc", "calculators/quantity"},
 	"generator/bench":          {"generator/internal/*", "generator/module/compiling"},

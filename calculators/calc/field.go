@@ -38,14 +38,18 @@ type Field struct {
 	Usual string
 	// Optional inputs may be left empty; the calculator asks Has before use.
 	Optional bool
-	Options  []Option        // Choice
-	When     func(Case) bool // asked only where true; nil: always
-	Cols     []Field         // Rows
-	MinRows  int             // Rows
-	MaxRows  int             // Rows
-	MaxLen   int             // FreeText: longest text in bytes; 0 means 200
-	Lead     bool            // an output shown large, first
-	Exact    bool            // an output that is exact as shown (counts); no unrounded value is offered
+	// Maker marks an input that only the maker of the form or part gives: a
+	// rating, a plate, a guide. A page shows no answer of the example that rests
+	// on one, because a reader may take the invented rating for his own.
+	Maker   bool
+	Options []Option        // Choice
+	When    func(Case) bool // asked only where true; nil: always
+	Cols    []Field         // Rows
+	MinRows int             // Rows
+	MaxRows int             // Rows
+	MaxLen  int             // FreeText: longest text in bytes; 0 means 200
+	Lead    bool            // an output shown large, first
+	Exact   bool            // an output that is exact as shown (counts); no unrounded value is offered
 }
 
 // Option is one answer of a Choice.

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { test } from 'node:test';
 import { desk, newPage, newPhone, phone } from './lib/browser.mjs';
-import { calculator, numbers, ready, catalog } from './lib/form.mjs';
+import { calculator, numbers, openCards, ready, catalog } from './lib/form.mjs';
 import { lookAt } from './lib/look.mjs';
 import { serve } from './lib/server.mjs';
 import { pages, releaseA, spread } from './lib/site.mjs';
@@ -59,6 +59,8 @@ async function lookEverywhere(t) {
 		await page.emulateMedia(plain);
 		await page.setViewportSize(phone);
 		await page.goto(site.url + name);
+		note('targets', await page.evaluate(lookAt.targets)); // with its cards closed
+		await openCards(page);
 		for (const calc of await page.locator('section.calc').all()) await ready(calc);
 		await page.evaluate(() => {
 			for (const details of document.querySelectorAll('details:not(.settings)')) details.open = true;

@@ -37,14 +37,14 @@ for (const { calculator: id } of spread(catalog, 9)) {
 				assert.ok(shown.includes(text.replace(/\s+/g, ' ')), `${path} shows “${shown}”, not ${text}`);
 			}
 		}
-		assert.ok(await page.locator('.formula math').first().isVisible());
-		for (const formula of await page.locator('.formula').all()) assert.ok((await formula.locator('.plain').innerText()).length > 3);
-		const tables = calc.locator('details.tables');
-		assert.ok(await tables.count() > 0, 'no printed table');
-		await tables.locator('summary').click();
-		for (const table of await tables.locator('table').all()) assert.ok((await table.locator('td').count()) > 3, 'an empty table');
 		await calc.locator('details.work summary').click();
 		assert.ok(await calc.locator('details.work code').first().isVisible(), 'no worked arithmetic');
+		await page.getByRole('link', { name: say('ui.calc.listing') }).click();
+		assert.ok(await page.locator('.formula math').first().isVisible());
+		for (const formula of await page.locator('.formula').all()) assert.ok((await formula.locator('.plain').innerText()).length > 3);
+		const tables = page.locator('section.tables');
+		assert.ok(await tables.count() > 0, 'no printed table');
+		for (const table of await tables.locator('table').all()) assert.ok((await table.locator('td').count()) > 3, 'an empty table');
 	});
 }
 
@@ -63,12 +63,12 @@ async function unfit(t, { init, answer, path = 'en/calc/form-pressure.html', rea
 	const leads = await calc.locator('.lead dd:visible').allInnerTexts();
 	assert.match(leads.join(), /\d/, 'the example result is gone');
 	assert.ok(await calc.locator('[data-part=tag]').isVisible(), 'nothing marks the numbers as an example');
-	assert.ok(await calc.locator('details.tables').isVisible(), 'the table is gone');
+	assert.ok(await page.getByRole('link', { name: say('ui.calc.listing') }).isVisible(), 'the way to the tables is gone');
 	assert.deepEqual(page.faults, []);
 	return page;
 }
 
-test('without WebAssembly a calculator says why and keeps example and table', (t) =>
+test('without WebAssembly a calculator says why and keeps the example and the way to its tables', (t) =>
 	unfit(t, { init: 'delete window.WebAssembly', reason: say('ui.calc.no-module') }));
 
 test('without DecompressionStream a calculator says why', (t) =>

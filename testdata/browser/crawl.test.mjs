@@ -5,7 +5,7 @@ import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { newPage, newPhone } from './lib/browser.mjs';
-import { calculator, ready } from './lib/form.mjs';
+import { calculator, openCards, ready } from './lib/form.mjs';
 import { serve } from './lib/server.mjs';
 import { files, pages, releaseA, spread } from './lib/site.mjs';
 
@@ -45,6 +45,7 @@ test('pages load with no violation, no error and no foreign request', async (t) 
 	for (const name of spread(pages(), 24)) {
 		await page.goto(site.url + name, { waitUntil: 'load' });
 		assert.ok((await page.title()).length > 3, `${name} has no title`);
+		await openCards(page);
 		for (const calc of await page.locator('section.calc').all()) await ready(calc);
 	}
 	assert.deepEqual(page.faults, []);

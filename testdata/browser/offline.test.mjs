@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { newPage, newPhone } from './lib/browser.mjs';
-import { agrees, ask, box, calculator, eventually, expected, ready, set, catalog, typed } from './lib/form.mjs';
+import { agrees, ask, box, calculator, eventually, expected, openCard, ready, set, catalog, typed } from './lib/form.mjs';
 import { mainJob, search } from './lib/journey.mjs';
 import { hashes, kept, saved, whole } from './lib/offline.mjs';
 import { serve } from './lib/server.mjs';
@@ -184,8 +184,7 @@ for (const [what, clear] of [
 	test(`${what}: with no signal the open page stays, with its inputs`, async (t) => {
 		const { site, page, context } = await install(t, { release: smallA });
 		await page.goto(site.url + smallPage);
-		const calc = page.locator('section.calc').first();
-		await ready(calc);
+		const calc = await openCard(page, 'form-pressure');
 		await saved(page);
 		await set(calc, 'height', '7 ft');
 		await agrees(calc, 'form-pressure');

@@ -5,7 +5,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { newPage, newPhone } from './lib/browser.mjs';
-import { calculator, expected, ask, ready, set, agrees } from './lib/form.mjs';
+import { calculator, expected, ask, openCard, ready, set, agrees } from './lib/form.mjs';
 import { serve } from './lib/server.mjs';
 import { releaseA, work } from './lib/site.mjs';
 import { say } from './lib/words.mjs';
@@ -56,7 +56,7 @@ test('a long procedure on paper: no step or check is split between pages', async
 	assert.deepEqual(split, [], 'rows that are on no page as a whole');
 });
 
-test('a calculator on paper: the reader’s inputs and results in ink, tables and formulas unfolded', async (t) => {
+test('a calculator on paper: the reader’s inputs and results in ink, tables and formulas on its second page', async (t) => {
 	const page = await open(t, 'en/calc/form-pressure.html');
 	const calc = calculator(page, 'form-pressure');
 	await ready(calc);
@@ -67,9 +67,36 @@ test('a calculator on paper: the reader’s inputs and results in ink, tables an
 	assert.ok(count >= 2 && count <= 15, `${count} pages`);
 	assert.match(size, /612 x 792|595/, `paper of ${size}`);
 	for (const [path, text] of Object.entries(outs)) assert.ok(flat.includes(text.replace(/\s+/g, ' ')), `${path} ${text} is not on paper`);
-	for (const title of await page.locator('.chart h4, .formula h3').allInnerTexts()) assert.ok(flat.includes(title.replace(/\s+/g, ' ').trim()), `“${title}” is not on paper`);
 	assert.ok(flat.includes('9 ft'), 'the input is not on paper');
 	for (const control of ['ui.calc.reset', 'ui.search.short', 'ui.settings']) assert.ok(!flat.includes(say(control)), `${say(control)} is printed`);
+
+	await page.goto(page.url().replace('.html', '-source.html'));
+	const second = await paper(page, 'second');
+	const titles = await page.locator('.chart h3, .formula h3, .function h3').allInnerTexts();
+	assert.ok(titles.length > 20, `${titles.length} tables, formulas and functions`);
+	for (const title of titles) assert.ok(second.flat.includes(title.replace(/\s+/g, ' ').trim()), `“${title}” is not on paper`);
+});
+
+test('a closed calculator on paper: what it answers and where it is, never the example; open, the reader’s own numbers', async (t) => {
+	const page = await open(t, 'en/order-concrete.html');
+	const card = page.locator('[data-card=wall-volume]');
+	const answer = await card.locator('.answer').innerText();
+	assert.ok(answer.startsWith(say('ui.card.example')), answer);
+	const never = async (name) => {
+		const { flat } = await paper(page, name);
+		for (const part of [await card.locator('h3').innerText(), 'en/calc/wall-volume.html']) assert.ok(flat.includes(part), `${name}: “${part}” is not on paper`);
+		for (const part of [say('ui.card.example'), say('ui.calc.example'), say('ui.card.open'), say('ui.card.close'), 'Order in cubic yards']) assert.ok(!flat.includes(part), `${name}: “${part}” is printed`);
+	};
+	await never('closed');
+	const calc = await openCard(page, 'wall-volume');
+	await never('opened');
+	await set(calc, 'core', '6 in');
+	await agrees(calc, 'wall-volume');
+	await calc.locator('[data-do=reset]').waitFor();
+	const { flat } = await paper(page, 'own');
+	const { outs } = expected(ask('wall-volume', [['core', '6 in']]));
+	assert.ok(flat.includes(outs['order-yd'].replace(/\s+/g, ' ')), 'the reader’s own result is not on paper');
+	assert.ok(!flat.includes(say('ui.card.example')));
 });
 
 test('on paper both systems of units stand, whatever the reader chose', async (t) => {

@@ -6,7 +6,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { newPage, newPhone } from './lib/browser.mjs';
-import { eventually, ready, set, shown } from './lib/form.mjs';
+import { eventually, openCard, set, shown } from './lib/form.mjs';
 import { serve } from './lib/server.mjs';
 import { newSentence, smallA, smallB, smallPage } from './lib/site.mjs';
 import { like, say } from './lib/words.mjs';
@@ -36,11 +36,21 @@ async function open(t, answer) {
 	});
 	const page = await newPage(context);
 	await page.goto(site.url + smallPage);
-	return { site, context, page, calc: page.locator('section.calc').first() };
+	return { site, context, page };
 }
 
-// closed fails unless the calculator is closed for this reason, with its example.
-async function closed(calc, reason) {
+// closed fails unless the calculator is closed for this reason: a page of
+// another edition does not open its card, and in an opened card the form shows
+// its example.
+async function closed(page, reason) {
+	const card = page.locator('[data-card]');
+	await card.locator('.open button').click();
+	if (reason === 'ui.update.newer') {
+		await card.locator('[data-part=failed]', { hasText: say(reason) }).waitFor();
+		assert.equal(await card.locator('section.calc').count(), 0, 'a form is open');
+		return;
+	}
+	const calc = card.locator('section.calc');
 	await calc.scrollIntoViewIfNeeded();
 	await eventually(async () => assert.equal((await calc.locator('[data-part=why]').innerText()).trim(), say(reason)), 15_000);
 	assert.ok(await calc.locator('fieldset.fields').evaluate((fields) => fields.disabled), 'the inputs are open');
@@ -55,14 +65,13 @@ for (const page of ['A', 'B']) {
 			// missing, or not be the one that is listed.
 			const reason = page !== list ? 'ui.update.newer' : list !== module ? 'ui.calc.no-load' : list === 'B' ? 'ui.calc.other' : '';
 			test(`page of ${page}, list of ${list}, module of ${module}: ${reason || 'works'}`, async (t) => {
-				const { site, page: tab, calc } = await open(t, (name) => served(name, state));
+				const { site, page: tab } = await open(t, (name) => served(name, state));
 				if (!reason) {
-					await ready(calc);
-					assert.ok((await shown(calc)).outs);
+					assert.ok((await shown(await openCard(tab, 'form-pressure'))).outs);
 					await eventually(async () => assert.equal((await tab.locator('#page-id').innerText()).trim(), say('ui.edition', { id: listA.edition })));
 					return;
 				}
-				await closed(calc, reason);
+				await closed(tab, reason);
 				if (reason === 'ui.calc.other') assert.equal(await tab.evaluate(() => window.started), 1);
 				else assert.equal(await tab.evaluate(() => window.started), 0, 'a module was started');
 				assert.deepEqual(tab.faults, []);
@@ -71,7 +80,7 @@ for (const page of ['A', 'B']) {
 				assert.match(await tab.locator('#page-id').innerText(), like('ui.page-id'));
 				assert.equal(site.count(smallPage), 2, 'the page is not fetched again once');
 				await tab.locator('#edition button').click();
-				await closed(calc, reason);
+				await closed(tab, reason);
 				assert.equal(site.count(smallPage), 3, 'a page that was reloaded is fetched again');
 			});
 		}
@@ -90,18 +99,18 @@ test('a page from a stale cache is loaded again once and is then the new one', a
 	const context = await newPhone(t, { saving: false });
 	const first = await newPage(context);
 	await first.goto(site.url + smallPage);
-	await ready(first.locator('section.calc').first());
+	const calc = await openCard(first, 'form-pressure');
 	site.folder = smallB;
 	const second = await newPage(context);
 	await second.goto(site.url + smallPage);
 	await second.getByText(newSentence).waitFor();
-	await ready(second.locator('section.calc').first());
+	await openCard(second, 'form-pressure');
 	const { edition } = JSON.parse(read(smallB, 'release.json'));
 	await eventually(async () => assert.equal((await second.locator('#page-id').innerText()).trim(), say('ui.edition', { id: edition })));
 	assert.equal(site.count(smallPage), 3, 'not: first tab, once more for the second, and its reload');
 	// The first tab goes on with the release it began with.
-	await set(first.locator('section.calc').first(), 'height', '7 ft');
-	assert.equal((await shown(first.locator('section.calc').first())).none, '');
+	await set(calc, 'height', '7 ft');
+	assert.equal((await shown(calc)).none, '');
 });
 
 test('without script the foot of a page shows the page’s own id', async (t) => {

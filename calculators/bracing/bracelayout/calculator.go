@@ -81,7 +81,7 @@ var inputs = []calc.Field{
 	{ID: "length", Label: calc.Text("Length of the wall"), Display: &displays.Wall, Usual: "40 ft",
 		Help:  calc.Text("The tape starts at the left end, seen from the braces."),
 		Range: "4 to 400 ft", Why: shortWall, WhyMost: displays.OneJob},
-	{ID: "spacing", Label: calc.Text("Largest spacing"), Display: &displays.Wall, Usual: "6 ft",
+	{ID: "spacing", Maker: true, Label: calc.Text("Largest spacing"), Display: &displays.Wall, Usual: "6 ft",
 		Help:  calc.Text("From the form maker or the engineer."),
 		Range: "2 to 12 ft", Why: tightBraces, WhyMost: wideBraces, MostSource: "rules"},
 	{ID: "corner", Label: calc.Text("First brace from a corner"), Display: &displays.Wall, Usual: "2 ft",

@@ -47,7 +47,7 @@ var inputs = []calc.Field{
 	{ID: "form", Kind: calc.Choice, Usual: foamForm, Label: calc.Text("Form and tool"), Options: []calc.Option{
 		{ID: foamForm, Label: calc.Text("Foam form, drill-driven tool")},
 		{ID: "stiff", Label: calc.Text("Stiff steel or precast form, form vibrators")}}},
-	{ID: "frequency", Display: &showShake, Usual: "2000 vpm", Label: calc.Text("Speed of the tool"),
+	{ID: "frequency", Maker: true, Display: &showShake, Usual: "2000 vpm", Label: calc.Text("Speed of the tool"),
 		Help:  calc.Text("Turns or strokes a minute, from its plate."),
 		Range: "300 to 20000 vpm", Why: whyFast},
 	{ID: "amplitude", Display: &showSwing, Usual: "0.02 in", Label: calc.Text("Swing to each side"),

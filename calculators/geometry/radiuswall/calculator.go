@@ -80,7 +80,7 @@ var curveIn = []calc.Field{
 		{ID: "count", Label: calc.Text("number of cuts")},
 		{ID: "gap", Label: calc.Text("width of one cut")},
 	}},
-	{ID: "spacing", Label: calc.Text("Greatest spacing of cuts"), Display: &displays.Part, When: spacingGiven, Usual: "8 in",
+	{ID: "spacing", Maker: true, Label: calc.Text("Greatest spacing of cuts"), Display: &displays.Part, When: spacingGiven, Usual: "8 in",
 		Help:  calc.Text("From the form maker, marked on the straight form."),
 		Range: "1 in to 10 ft", Why: curveSpacing, WhyMost: curveSpacings},
 	{ID: "count", Label: calc.Text("Number of cuts"), Display: &displays.Count, When: countGiven, Usual: "36", Whole: true,

@@ -53,7 +53,7 @@ var inputs = []calc.Field{
 		Range: "2 to 36 in", Why: whyWall},
 	{ID: "height", Display: &displays.Height, Usual: "8 ft", Label: calc.Text("Height placed today"),
 		Range: "1 to 40 ft", Why: whyWall, WhyMost: displays.Engineer, MostSource: "usbr"},
-	{ID: "lift", Display: &displays.Height, Usual: "2' 8\"", Label: calc.Text("Depth of one lift"),
+	{ID: "lift", Maker: true, Display: &displays.Height, Usual: "2' 8\"", Label: calc.Text("Depth of one lift"),
 		Help:  calc.Text("From the form maker's guide."),
 		Range: "0.5 to 40 ft", Why: whyWall, WhyMost: displays.CheckUnit},
 	{ID: "stop", Display: &displays.Height, Usual: "6 ft", Label: calc.Text("Length filled at one stop"),

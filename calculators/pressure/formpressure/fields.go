@@ -110,19 +110,19 @@ var inputs = []calc.Field{
 		When: shaken,
 	},
 	{
-		ID: "rating", Kind: calc.Number, Display: &displays.Rating, Optional: true, Usual: "900 psf",
+		ID: "rating", Maker: true, Kind: calc.Number, Display: &displays.Rating, Optional: true, Usual: "900 psf",
 		Label: calc.Text("Rated pressure of the form"),
 		Help:  calc.Text("From the form maker's data. Empty: no verdict."),
 		Range: "100 to 5000 psf", Why: whyRating,
 	},
 	{
-		ID: "guide-lift", Kind: calc.Number, Display: &displays.Height, Optional: true,
+		ID: "guide-lift", Maker: true, Kind: calc.Number, Display: &displays.Height, Optional: true,
 		Label: calc.Text("Lift in the maker's guide"),
 		Help:  calc.Text("Only if the form maker's guide gives one."),
 		Range: "0.5 to 20 ft", Why: whySmall, WhyMost: whyLarge,
 	},
 	{
-		ID: "guide-rate", Kind: calc.Number, Display: &displays.RiseTyped, Optional: true,
+		ID: "guide-rate", Maker: true, Kind: calc.Number, Display: &displays.RiseTyped, Optional: true,
 		Label: calc.Text("Rise in the maker's guide"),
 		Help:  calc.Text("Only if the form maker's guide gives one."),
 		Range: "0.5 to 30 ft/h", Why: whyRise,

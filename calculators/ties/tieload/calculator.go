@@ -41,7 +41,7 @@ var Calculator = &calc.Calculator{
 			Range: "1 to 8", Why: displays.AboveZero, WhyMost: displays.CheckCount,
 		},
 		{
-			ID: "strength", Display: &ties.ForceIn, Optional: true, Usual: "2000 lbf", Label: calc.Text("Breaking strength of a tie"),
+			ID: "strength", Maker: true, Display: &ties.ForceIn, Optional: true, Usual: "2000 lbf", Label: calc.Text("Breaking strength of a tie"),
 			Help:  calc.Text("From the form maker, tie in its foam. Empty: no verdict."),
 			Range: "50 to 100000 lbf", Why: displays.CheckUnit,
 		},
@@ -58,7 +58,7 @@ var Calculator = &calc.Calculator{
 			},
 		},
 		{
-			ID: "capacity", Display: &displays.Rating, Optional: true, Label: calc.Text("Capacity of the weak face"),
+			ID: "capacity", Maker: true, Display: &displays.Rating, Optional: true, Label: calc.Text("Capacity of the weak face"),
 			Help:  calc.Text("Only from the form maker or the engineer, for this very state."),
 			Range: "10 to 5000 psf", Why: displays.AskMaker,
 		},

@@ -44,7 +44,7 @@ var Calculator = &calc.Calculator{
 			Range: "100 to 5000 psf", Why: displays.CheckUnit,
 		},
 		{
-			ID: "rating", Display: &ties.ForceIn, Optional: true, Usual: "1500 lbf", Label: calc.Text("Rating of one support"),
+			ID: "rating", Maker: true, Display: &ties.ForceIn, Optional: true, Usual: "1500 lbf", Label: calc.Text("Rating of one support"),
 			Help:  calc.Text("Post or spreader as you set it. Empty: only the board counts."),
 			Range: "50 to 50000 lbf", Why: displays.CheckUnit,
 		},

@@ -45,15 +45,15 @@ func TestPageOfEachKind(t *testing.T) {
 	site := good(t)
 	for name, parts := range map[string][]string{
 		"index.html":               {"Tank book", "Before", "Filling", "Begin with"},
-		"en/fill.html":             {"Fill the tank", "Morning", "Hose", "Turn the valve", "The valve is shut", "&lt;b>wets", "8.0 ft³", "27.0 ft³", "By side", "Which first?", "<svg"},
+		"en/fill.html":             {"Fill the tank", "Morning", "Hose", "Turn the valve", "The valve is shut", "&lt;b>wets", "8.0 ft³", "27.0 ft³", "By side", "Which first?", "<svg", "Open the calculator"},
 		"en/blow-out.html":         {"Stand back"},
 		"en/words.html":            {"the top of a tank"},
 		"en/cautions.html":         {"Deep water"},
 		"en/sizes.html":            {"<table"},
 		"en/all.html":              {"When a tank opens", "Bare"},
-		"en/calc/tank.html":        {"How much a tank holds.", "<math", "27.0 ft³", "0.76 m³"},
+		"en/calc/tank.html":        {"How much a tank holds.", "27.0 ft³", "0.76 m³", `href="tank-source.html"`, "Invented"},
 		"en/calc/bare.html":        {"One."},
-		"en/calc/tank-source.html": {"calc/", "ParseDay"},
+		"en/calc/tank-source.html": {"Tank: tables and formulas", ">Tables and formulas<", "<math", "By side", "calc/", "ParseDay"},
 		"es/index.html":            {"Libro de tanques", "Empiece con"},
 		"es/fill.html":             {"Llene el tanque", "27,0 ft³"},
 		"es/all.html":              {"Llene el tanque"},
@@ -241,7 +241,7 @@ func TestPreviewAddsItsScript(t *testing.T) {
 // to see the page in order to shorten it. The preview's own script is not
 // weighed.
 func TestPreviewShowsAPageOverBudget(t *testing.T) {
-	words := make([]string, 4*output.FirstViewLimit)
+	words := make([]string, 4*output.PageLimit)
 	for i := range words {
 		words[i] = strconv.FormatUint(uint64(i)*0x9E3779B97F4A7C15, 36) // gzip finds nothing to save
 	}

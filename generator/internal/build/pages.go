@@ -43,10 +43,8 @@ func (b *builder) renderPage(j *render.Job, min *bundle.Minifier) (id string, er
 		return "", err
 	}
 	html, id = release.Stamp(html)
-	if j.Weighed() {
-		if f, heavier := b.firstView.Check(output.File{Path: j.Path(), Data: html}); heavier {
-			b.overBudget(f)
-		}
+	if f, heavier := b.firstView.Check(output.File{Path: j.Path(), Data: html}, j.Budget()); heavier {
+		b.overBudget(f)
 	}
 	if b.o.Preview { // after the check: the reload script is not part of the published page
 		script := `<script src="` + site.Rel(j.Path(), preview.ScriptPath) + `"></script></body>`

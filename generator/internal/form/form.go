@@ -29,10 +29,12 @@ type Form struct {
 	Cautions           []Note
 	Figure             string // SVG, or empty
 	Refused            bool
-	Tables             []Table
-	Steps              []calc.Worked
-	Formulas           []Formula
-	Sources            []Source
+	// Maker reports that the example rests on a number that only a maker gives.
+	Maker    bool
+	Tables   []Table
+	Steps    []calc.Worked
+	Formulas []Formula
+	Sources  []Source
 }
 
 // Field is one input.
@@ -99,6 +101,7 @@ func New(c *calc.Calculator, words calc.Translations, mark quantity.Mark, typed 
 		Fields:  w.fields("", in),
 		Notes:   w.notes(res.Notes),
 		Refused: res.State != calc.OK,
+		Maker:   restsOnMaker(in),
 		Sources: sources(us, c.Sources),
 	}
 	f.Outputs, f.Lists = w.outputs(res.Out)

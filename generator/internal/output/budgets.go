@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"compress/gzip"
 	"fmt"
+	"slices"
 	"sync"
 
 	"coursebook/generator/internal/fault"
@@ -11,9 +12,15 @@ import (
 
 // The size budgets, all after gzip. The build fails beyond them.
 const (
-	// FirstViewLimit bounds a page's HTML and the style sheets it waits for, in
-	// bytes: what about ten packets carry before the first acknowledgement.
-	FirstViewLimit = 14_600
+	// PageLimit bounds the first view of a page: its HTML and the style sheets
+	// it waits for, in bytes.
+	PageLimit = 12_000
+	// HomeLimit bounds the first view of the home page: what about ten packets
+	// carry before the first acknowledgement.
+	HomeLimit = 14_600
+	// CalculatorLimit bounds the first view of a calculator's pages: HomeLimit
+	// with 300 B to spare.
+	CalculatorLimit = HomeLimit - 300
 	// ScriptLimit bounds all scripts of a page together, in bytes.
 	ScriptLimit = 30_000
 	// ModuleLimit bounds the WebAssembly module, in bytes: about 690,000 for the
@@ -25,9 +32,34 @@ const (
 	IndexPercent = 25
 )
 
-// ExemptKinds are the kinds of page that may be long: they are meant for paper
-// or for looking things up, not for the first view at the wall.
-var ExemptKinds = []string{"book", "glossary", "credits"}
+// The kinds of page that have a limit of their own, or none. A page of any other
+// kind is held to PageLimit.
+const (
+	KindHome       = "home"
+	KindCalculator = "calculator" // and its second page
+	KindGlossary   = "glossary"
+	KindAll        = "all"    // the list from A to Z
+	KindTables     = "tables" // a reference page of printed tables
+	KindPaper      = "paper"  // pocket cards, posters
+)
+
+// Exempt lists the kinds of page that may be long: they are made for paper or
+// for looking things up, not for the first view at the wall.
+var Exempt = []string{KindGlossary, KindAll, KindTables, KindPaper}
+
+// FirstViewLimit is the limit of the first view of a kind of page; weighed is
+// false for an exempt kind.
+func FirstViewLimit(kind string) (limit int, weighed bool) {
+	switch {
+	case slices.Contains(Exempt, kind):
+		return 0, false
+	case kind == KindHome:
+		return HomeLimit, true
+	case kind == KindCalculator:
+		return CalculatorLimit, true
+	}
+	return PageLimit, true
+}
 
 // Weights is what a site has but once, for CheckBudgets.
 type Weights struct {
@@ -54,7 +86,7 @@ type FirstView struct {
 	styles int // bytes
 }
 
-// NewFirstView is a balance for pages with these style sheets.
+// NewFirstView weighs pages with these style sheets.
 func NewFirstView(styles []File) FirstView {
 	var v FirstView
 	for _, f := range styles {
@@ -63,13 +95,17 @@ func NewFirstView(styles []File) FirstView {
 	return v
 }
 
-// Check returns a fault for a page beyond the limit.
-func (v FirstView) Check(page File) (f fault.Fault, heavier bool) {
-	html := packed(page.Data, FirstViewLimit-v.styles)
-	if html+v.styles <= FirstViewLimit {
+// Check returns a fault for a page beyond the limit of its kind.
+func (v FirstView) Check(page File, kind string) (f fault.Fault, heavier bool) {
+	limit, weighed := FirstViewLimit(kind)
+	if !weighed {
 		return fault.Fault{}, false
 	}
-	return heavy(page.Path, fmt.Sprintf("first view (%d B of HTML, %d B of CSS)", html, v.styles), html+v.styles, FirstViewLimit,
+	html := packed(page.Data, limit-v.styles)
+	if html+v.styles <= limit {
+		return fault.Fault{}, false
+	}
+	return heavy(page.Path, fmt.Sprintf("first view (%d B of HTML, %d B of CSS)", html, v.styles), html+v.styles, limit,
 		"split the page, or move details to a linked page"), true
 }
 

@@ -50,8 +50,8 @@ func TestBudgetsKept(t *testing.T) {
 		t.Errorf("got %v", faults)
 	}
 	view := NewFirstView([]File{{"assets/a.css", noise(5_000)}})
-	for _, page := range []File{{"en/a.html", noise(9_000)}, {"en/b.html", bytes.Repeat([]byte("wall "), 50_000)}} {
-		if f, heavier := view.Check(page); heavier {
+	for _, page := range []File{{"en/a.html", noise(6_900)}, {"en/b.html", bytes.Repeat([]byte("wall "), 50_000)}} {
+		if f, heavier := view.Check(page, "procedure"); heavier {
 			t.Errorf("got %v", f)
 		}
 	}
@@ -70,7 +70,7 @@ func TestBudgetsExceeded(t *testing.T) {
 	})
 	view := NewFirstView([]File{{"assets/a.css", style}})
 	for _, p := range []File{{"en/a.html", page}, {"en/small.html", []byte("small")}} {
-		if f, heavier := view.Check(p); heavier {
+		if f, heavier := view.Check(p, KindHome); heavier {
 			got = append(got, f)
 		}
 	}
@@ -89,6 +89,44 @@ func TestBudgetsExceeded(t *testing.T) {
 	}
 	if !slices.Equal(lines, want) {
 		t.Errorf("got\n%s\nwant\n%s", strings.Join(lines, "\n"), strings.Join(want, "\n"))
+	}
+}
+
+// Each kind of page is held to its own limit to the byte, and an exempt one to
+// none.
+func TestFirstViewLimits(t *testing.T) {
+	style := noise(5_000)
+	view := NewFirstView([]File{{"assets/a.css", style}})
+	page := noise(9_000)
+	size := func(n int) int {
+		return len(gzipped(page[:n], gzip.DefaultCompression)) + len(gzipped(style, gzip.DefaultCompression))
+	}
+	for kind, limit := range map[string]int{
+		"procedure": 12_000, "lesson": 12_000, "course": 12_000, "cautions": 12_000, "reference": 12_000, "training": 12_000, "missing": 12_000,
+		"home": 14_600, "calculator": 14_300,
+		"glossary": 0, "all": 0, "tables": 0, "paper": 0,
+	} {
+		if limit == 0 {
+			if f, heavier := view.Check(File{"en/a.html", noise(100_000)}, kind); heavier {
+				t.Errorf("%s is exempt: %v", kind, f)
+			}
+			continue
+		}
+		n := limit - size(0)
+		page = noise(n + 1_000)
+		for size(n) > limit {
+			n--
+		}
+		for size(n) < limit {
+			n++
+		}
+		if f, heavier := view.Check(File{"en/a.html", page[:n]}, kind); heavier {
+			t.Errorf("%s of %d B: %v", kind, size(n), f)
+		}
+		want := fmt.Sprintf("limit %d B", limit)
+		if f, heavier := view.Check(File{"en/a.html", page[:n+1]}, kind); !heavier || !strings.HasSuffix(f.Text, want) {
+			t.Errorf("%s of %d B: a fault %v, %q", kind, size(n+1), heavier, f.Text)
+		}
 	}
 }
 
@@ -119,7 +157,7 @@ func BenchmarkBudgetsOfThousandPages(b *testing.B) {
 	view := NewFirstView(nil)
 	for b.Loop() {
 		for range 1000 {
-			view.Check(page)
+			view.Check(page, "procedure")
 		}
 	}
 }

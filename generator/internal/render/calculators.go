@@ -1,23 +1,34 @@
 package render
 
 import (
+	"encoding/json"
 	"html/template"
 	"slices"
+	"strings"
 	"sync"
 
 	"coursebook/calculators"
+	"coursebook/calculators/calc"
 	"coursebook/generator/internal/listing"
 	"coursebook/generator/internal/page"
 	"coursebook/generator/internal/site"
 	"coursebook/generator/internal/theme"
 )
 
-// listCalculators gives each calculator of a language: for its page, and for
-// the listing of its formulas.
+// listCalculators gives each calculator of a language, for its page.
 func listCalculators(m *Manual, l *site.Language) []*Job {
 	var list []*Job
 	for _, f := range m.Forms.In(l.Code) {
 		list = append(list, &Job{slug: f.ID, title: f.Title, calculator: f})
+	}
+	return list
+}
+
+// listListings gives each calculator of a language, for its second page.
+func listListings(m *Manual, l *site.Language) []*Job {
+	list := listCalculators(m, l)
+	for _, j := range list {
+		j.title = strings.ReplaceAll(m.Themes[l.Code].Text("ui.listing.title"), "{title}", j.title)
 	}
 	return list
 }
@@ -34,11 +45,43 @@ func listingAt(j *Job, l *site.Language) address {
 
 func calculatorHref(j *Job, id string) string { return j.href(calculatorAddress(j.lang.Code, id)) }
 
+// closed is a calculator that a page places, closed: what it answers, the answer
+// of its example, and where its form is.
+func closed(j *Job, place page.Place) (*theme.Closed, error) {
+	f := j.Forms.at(j.lang.Code, place)
+	at := calculatorAddress(j.lang.Code, f.ID)
+	c := &theme.Closed{ID: f.ID, Title: f.Title, Purpose: f.Purpose, Href: j.href(at), Address: j.Site.Manual.Address + at.path}
+	if out, ok := f.Answer(); ok {
+		c.Answer = &out
+	}
+	var ids []string
+	for _, in := range place.Set {
+		id, _, _ := strings.Cut(in.Path, ".")
+		ids = append(ids, id)
+	}
+	if len(ids) == 0 {
+		return c, nil
+	}
+	set, err := entryPairs(f.Entries(ids))
+	c.Set = set
+	return c, err
+}
+
+// entryPairs are inputs as the script takes them: a JSON list of pairs, path
+// and text.
+func entryPairs(entries []calc.Entry) (string, error) {
+	pairs := make([][2]string, len(entries))
+	for i, e := range entries {
+		pairs[i] = [2]string{e.Path, e.Text}
+	}
+	text, err := json.Marshal(pairs)
+	return string(text), err
+}
+
 // calculatorView is a calculator's own page.
 func calculatorView(j *Job) (any, error) {
-	v := theme.Calculator{Frame: frame(j), Form: j.calculator, UsedIn: usedIn(j, j.slug)}
+	v := theme.Calculator{Frame: frame(j), Form: j.calculator, Listing: j.href(listingAt(j, j.lang)), UsedIn: usedIn(j, j.slug)}
 	v.Summary = j.calculator.Purpose
-	v.Listing = j.href(listingAt(j, j.lang))
 	return v, nil
 }
 
@@ -86,9 +129,10 @@ func (s *listingCache) find(name string) (listing.Listing, error) {
 	return l, err
 }
 
-// listingView shows the Go functions behind a calculator's formulas.
+// listingView is a calculator's second page: formulas, printed tables, and the
+// Go functions that compute the formulas.
 func listingView(j *Job) (any, error) {
-	v := theme.Listing{Frame: frame(j), Back: theme.Link{Title: j.title, Href: calculatorHref(j, j.slug)}}
+	v := theme.Listing{Frame: frame(j), Form: j.calculator, Back: theme.Link{Title: j.calculator.Title, Href: calculatorHref(j, j.slug)}}
 	for _, formula := range j.calculator.Formulas {
 		item, err := listings().find(formula.Go)
 		if err != nil {

@@ -1,6 +1,7 @@
 package render
 
 import (
+	"coursebook/generator/internal/output"
 	"coursebook/generator/internal/page"
 	"coursebook/generator/internal/site"
 )
@@ -13,8 +14,9 @@ type kind struct {
 	// template makes the page; template-body makes its article in the one-file
 	// edition.
 	template string
-	// weighed holds the page to the budget of the first view.
-	weighed bool
+	// budget is the kind of page by which package output weighs it; empty for
+	// the usual limit.
+	budget string
 	// list gives the pages that the generator adds in a language; nil for a
 	// kind of the content.
 	list func(m *Manual, l *site.Language) []*Job
@@ -28,20 +30,20 @@ type kind struct {
 // kinds are all kinds of page: first those of the content, then those that the
 // generator adds, in the order of their articles in the one-file edition.
 var kinds = []kind{
-	{name: string(page.Home), template: "home", weighed: true, at: contentAt, view: homeView},
-	{name: string(page.Procedure), template: "procedure", weighed: true, at: contentAt, view: procedureView},
-	{name: string(page.Reference), template: "procedure", weighed: true, at: contentAt, view: procedureView},
-	{name: string(page.Cautions), template: "procedure", weighed: true, at: contentAt, view: procedureView},
-	{name: string(page.Glossary), template: "procedure", at: contentAt, view: procedureView},
-	{name: string(page.Lesson), template: "lesson", weighed: true, at: contentAt, view: lessonView},
-	{name: string(page.Course), template: "course", weighed: true, at: contentAt, view: courseView},
+	{name: string(page.Home), template: "home", budget: output.KindHome, at: contentAt, view: homeView},
+	{name: string(page.Procedure), template: "procedure", at: contentAt, view: procedureView},
+	{name: string(page.Reference), template: "procedure", at: contentAt, view: procedureView},
+	{name: string(page.Cautions), template: "procedure", at: contentAt, view: procedureView},
+	{name: string(page.Glossary), template: "procedure", budget: output.KindGlossary, at: contentAt, view: procedureView},
+	{name: string(page.Lesson), template: "lesson", at: contentAt, view: lessonView},
+	{name: string(page.Course), template: "course", at: contentAt, view: courseView},
 
-	{name: "calculator", template: "calculator", weighed: true, list: listCalculators, at: calculatorAt, view: calculatorView},
-	{name: "listing", template: "listing", list: listCalculators, at: listingAt, view: listingView},
-	{name: "all", template: "all", list: listAll, at: allAt, view: allView},
-	{name: "book", template: "paper", list: listCards, at: cardsAt, view: cardsView},
-	{name: "book", template: "paper", list: listPosters, at: postersAt, view: postersView},
-	{name: "training", template: "training", weighed: true, list: listTraining, at: trainingAt, view: trainingView},
+	{name: "calculator", template: "calculator", budget: output.KindCalculator, list: listCalculators, at: calculatorAt, view: calculatorView},
+	{name: "listing", template: "listing", budget: output.KindCalculator, list: listListings, at: listingAt, view: listingView},
+	{name: "all", template: "all", budget: output.KindAll, list: listAll, at: allAt, view: allView},
+	{name: "book", template: "paper", budget: output.KindPaper, list: listCards, at: cardsAt, view: cardsView},
+	{name: "book", template: "paper", budget: output.KindPaper, list: listPosters, at: postersAt, view: postersView},
+	{name: "training", template: "training", list: listTraining, at: trainingAt, view: trainingView},
 	{name: "missing", template: "missing", list: listMissing, at: missingAt, view: missingView},
 }
 

@@ -130,8 +130,10 @@ func parts(j *Job) ([]theme.Part, error) {
 			continue
 		}
 		place := p.Places[c.Place]
-		part := placePart(j, place, "p"+strconv.Itoa(i))
-		var err error
+		part, err := placePart(j, place, "p"+strconv.Itoa(i))
+		if err != nil {
+			return nil, err
+		}
 		if part.Questions, err = questions(j, place.Questions, asked); err != nil {
 			return nil, err
 		}
@@ -141,11 +143,11 @@ func parts(j *Job) ([]theme.Part, error) {
 	return parts, nil
 }
 
-func placePart(j *Job, place page.Place, key string) theme.Part {
-	part := theme.Part{Key: key}
+func placePart(j *Job, place page.Place, key string) (part theme.Part, err error) {
+	part.Key = key
 	switch place.Kind {
 	case page.Calculator:
-		part.Form, part.FormHref = j.Forms.at(j.lang.Code, place), calculatorHref(j, place.Calculator)
+		part.Closed, err = closed(j, place)
 	case page.Table:
 		part.Table, part.FormHref = tableOf(j.Forms.at(j.lang.Code, place), place.Table), calculatorHref(j, place.Calculator)
 	case page.Figure:
@@ -153,7 +155,7 @@ func placePart(j *Job, place page.Place, key string) theme.Part {
 	case page.Example:
 		part.Example = example(j, place)
 	}
-	return part
+	return part, err
 }
 
 func tableOf(f *form.Form, id string) *form.Table {

@@ -3,10 +3,13 @@
 package render
 
 import (
+	"slices"
+
 	"coursebook/calculators/calc"
 	"coursebook/generator/internal/bundle"
 	"coursebook/generator/internal/form"
 	"coursebook/generator/internal/markdown"
+	"coursebook/generator/internal/output"
 	"coursebook/generator/internal/page"
 	"coursebook/generator/internal/site"
 	"coursebook/generator/internal/source"
@@ -99,8 +102,15 @@ func Jobs(m *Manual, f site.Form) []*Job {
 // Path is the page's file, from the site's root.
 func (j *Job) Path() string { return j.at.path }
 
-// Weighed reports whether the page is held to the budget of the first view.
-func (j *Job) Weighed() bool { return j.kind.weighed }
+// Budget is the kind of page by which package output weighs it. A reference page
+// that places printed tables is a page of tables.
+func (j *Job) Budget() string {
+	tables := func(p page.Place) bool { return p.Kind == page.Table }
+	if j.page != nil && j.page.Header.Kind == page.Reference && slices.ContainsFunc(j.page.Places, tables) {
+		return output.KindTables
+	}
+	return j.kind.budget
+}
 
 // HTML is the page as published.
 func (j *Job) HTML(min *bundle.Minifier) ([]byte, error) {

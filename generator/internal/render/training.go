@@ -1,7 +1,6 @@
 package render
 
 import (
-	"encoding/json"
 	"hash/fnv"
 	"strconv"
 	"strings"
@@ -148,16 +147,12 @@ func number(j *Job, n *page.Number, seed uint64) (*theme.Number, error) {
 	if !ok { // a rare miss; site has tried the first seeds
 		ask, _ = form.NewAsk(d, j.Words[j.lang.Code], j.lang.Mark, 0)
 	}
-	pairs := make([][2]string, len(d.Set))
-	for i, e := range d.Set {
-		pairs[i] = [2]string{e.Path, e.Text}
-	}
-	set, err := json.Marshal(pairs)
+	set, err := entryPairs(d.Set)
 	if err != nil {
 		return nil, err
 	}
 	return &theme.Number{Ask: ask, Calculator: n.Calculator, Answer: n.Answer, Tolerance: d.Tolerance,
-		Vary: strings.Join(n.Vary, " "), Set: string(set)}, nil
+		Vary: strings.Join(n.Vary, " "), Set: set}, nil
 }
 
 // mixed are steps out of their order: every other one, from the second on.

@@ -15,21 +15,20 @@ import (
 func (t *Theme) functions(lang string) template.FuncMap {
 	return template.FuncMap{
 		// say is a text of the theme with its {slots} filled: name, value, …
-		"say":      func(key string, slots ...string) (string, error) { return t.say(lang, key, slots) },
-		"both":     func(b form.Both) template.HTML { return pair("q", b) },
-		"either":   func(b form.Both) template.HTML { return pair("either", b) },
-		"dict":     dict,
-		"svg":      func(s string) template.HTML { return template.HTML(s) },
-		"few":      func(o []form.Option) bool { return len(o) <= mostCards },
-		"last":     func(path string) string { return path[strings.LastIndexByte(path, '.')+1:] },
-		"keys":     keys,
-		"signs":    func(unit form.Both) string { return keys(form.Field{Unit: unit}) },
-		"alike":    func(t form.Table) bool { return reflect.DeepEqual(t.US, t.Metric) },
-		"computes": computes,
-		"image":    image,
-		"carry":    carry,
-		"placed":   placed,
-		"sum":      func(a, b int) string { return strconv.Itoa(a + b) },
+		"say":    func(key string, slots ...string) (string, error) { return t.say(lang, key, slots) },
+		"both":   func(b form.Both) template.HTML { return pair("q", b) },
+		"either": func(b form.Both) template.HTML { return pair("either", b) },
+		"dict":   dict,
+		"svg":    func(s string) template.HTML { return template.HTML(s) },
+		"few":    func(o []form.Option) bool { return len(o) <= mostCards },
+		"last":   func(path string) string { return path[strings.LastIndexByte(path, '.')+1:] },
+		"keys":   keys,
+		"signs":  func(unit form.Both) string { return keys(form.Field{Unit: unit}) },
+		"alike":  func(t form.Table) bool { return reflect.DeepEqual(t.US, t.Metric) },
+		"image":  image,
+		"carry":  carry,
+		"placed": placed,
+		"sum":    func(a, b int) string { return strconv.Itoa(a + b) },
 		"rest": func(outs []form.Output) bool {
 			return slices.ContainsFunc(outs, func(o form.Output) bool { return !o.Lead })
 		},
@@ -100,16 +99,6 @@ func keys(f form.Field) string {
 		return "-"
 	}
 	return ""
-}
-
-// computes tells whether a calculator stands among the parts of a page.
-func computes(parts []Part) bool {
-	for _, p := range parts {
-		if p.Form != nil {
-			return true
-		}
-	}
-	return false
 }
 
 // image is the address of a picture: a file of the site, or the picture

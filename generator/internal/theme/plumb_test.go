@@ -39,6 +39,9 @@ func keysIn(text string) map[string]bool {
 	return set
 }
 
+// inTitles are texts that the generator makes the titles of pages of.
+var inTitles = map[string]bool{"ui.listing.title": true}
+
 // Every text is used and every used text exists; what a script says stands in
 // the page.
 func TestWords(t *testing.T) {
@@ -53,7 +56,7 @@ func TestWords(t *testing.T) {
 		}
 	}
 	for k := range texts {
-		if !templates[k] {
+		if !templates[k] && !inTitles[k] {
 			t.Errorf("no template says %s", k)
 		}
 	}

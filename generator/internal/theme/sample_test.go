@@ -68,7 +68,8 @@ func sampleForm() *form.Form {
 func sampleParts() []Part {
 	return []Part{
 		{HTML: template.HTML("<p>Text</p>")},
-		{Form: sampleForm(), FormHref: "calc/sample.html", Key: "p1"},
+		{Closed: &Closed{ID: "sample", Title: hostile, Purpose: hostile, Href: "calc/sample.html", Address: hostile, Answer: &sampleForm().Outputs[0], Set: hostile}, Key: "p1"},
+		{Closed: &Closed{ID: "sample", Title: "T", Purpose: "P", Href: "calc/sample.html", Address: "en/calc/sample.html"}, Key: "p8"},
 		{Table: &sampleForm().Tables[0], FormHref: "calc/sample.html", Key: "p2"},
 		{Figure: &Figure{Src: "a.svg", Width: 3, Height: 2, Alt: hostile, Caption: hostile}, Key: "p3"},
 		{Questions: []Question{{Ask: hostile, Choices: []string{"A", "B"}, Right: 2, Why: "W"}, {Ask: "Q", Words: "text"}}, Key: "p4"},
@@ -101,7 +102,7 @@ func samples() map[string]any {
 		"home": Home{Frame: sampleFrame("home"), Parts: sampleParts(), Roles: []Role{{"foreman", hostile}},
 			Stages: []Stage{{ID: "stage-before", Title: "Before", Hint: hostile, Pages: []Link{link}, More: 3}}, Calculators: []Link{link}},
 		"calculator": Calculator{Frame: sampleFrame("calculator"), Form: sampleForm(), Listing: "s.html", UsedIn: []Link{link}},
-		"listing":    Listing{Frame: sampleFrame("listing"), Back: link, Items: []ListingItem{{"F", "a.go", 3, "<pre>x</pre>"}}},
+		"listing":    Listing{Frame: sampleFrame("listing"), Form: sampleForm(), Back: link, Items: []ListingItem{{"F", "a.go", 3, "<pre>x</pre>"}}},
 		"all":        All{Frame: sampleFrame("all"), Groups: []Group{{"A", []Link{link}}}, Calculators: []Link{link}, Paper: []Link{link}},
 		"paper": Paper{Frame: sampleFrame("book"),
 			Sheets: []Sheet{{Rows: [][]Card{{

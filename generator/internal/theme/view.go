@@ -64,13 +64,23 @@ type Link struct {
 // Part is one piece of a page's body, in order: exactly one field is set.
 type Part struct {
 	HTML      template.HTML
-	Form      *form.Form
-	FormHref  string // the calculator's own page; with Form and Table
+	Closed    *Closed
 	Table     *form.Table
+	FormHref  string // the calculator's own page; with Table
 	Figure    *Figure
 	Questions []Question
 	Example   *Example
 	Key       string // unique on the page, for ids
+}
+
+// Closed is a calculator that a page places, closed. A script opens its form in
+// place; without script it is a link to the calculator's own page.
+type Closed struct {
+	ID, Title, Purpose string
+	Href               string       // of the calculator's own page
+	Address            string       // the same on paper: complete, or from the site's root
+	Answer             *form.Output // of the example; nil where none may be shown
+	Set                string       // the inputs that the author presets: a JSON list of pairs, path and text; may be empty
 }
 
 // Figure is a picture or a calculator's drawing.
@@ -115,18 +125,20 @@ type Stage struct {
 // Role is one role a reader may choose.
 type Role struct{ ID, Title string }
 
-// Calculator shows one calculator with everything there is of it.
+// Calculator shows one calculator: inputs, result, sources.
 type Calculator struct {
 	Frame
 	Form    *form.Form
-	Listing string // address of the page with the Go source
+	Listing string // address of its second page
 	UsedIn  []Link
 }
 
-// Listing shows the Go functions behind a calculator's formulas.
+// Listing is a calculator's second page: formulas, tables, and the Go functions
+// that compute the formulas.
 type Listing struct {
 	Frame
-	Back  Link
+	Form  *form.Form
+	Back  Link // to the calculator
 	Items []ListingItem
 }
 

@@ -16,6 +16,26 @@ export function numbers(inputs) {
 	return Object.entries(inputs).filter(([, field]) => field.unit !== undefined).map(([path]) => path);
 }
 
+// openCard opens the closed card of a calculator on a page that places it, and
+// gives the calculator.
+export async function openCard(page, id) {
+	const card = page.locator(`[data-card="${id}"]:visible`).first();
+	const button = card.locator('.open button');
+	await button.waitFor();
+	if (await button.getAttribute('aria-expanded') === 'false') await button.click();
+	const calc = card.locator(`section.calc[data-calc="${id}"]`);
+	await ready(calc);
+	return calc;
+}
+
+// openCards opens every closed card of a page.
+export async function openCards(page) {
+	for (const card of await page.locator('[data-card]:visible').all()) {
+		await card.locator('.open button[aria-expanded=false]').click();
+		await ready(card.locator('section.calc'));
+	}
+}
+
 // ready waits until the calculator answers: its inputs are open. It starts
 // when it comes near the screen.
 export async function ready(calc) {

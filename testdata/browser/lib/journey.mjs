@@ -1,7 +1,7 @@
 // The main job of a reader, from the start page to a result, in both
 // languages. Other tests do it again with no signal, below a path, and so on.
 import assert from 'node:assert/strict';
-import { agrees, calculator, eventually, ready, set, units } from './form.mjs';
+import { agrees, eventually, openCard, set, units } from './form.mjs';
 import { say } from './words.mjs';
 
 // search types into the box and waits for the places found.
@@ -39,8 +39,7 @@ export async function mainJob(page, home) {
 	await page.reload();
 	assert.ok(await tick.isChecked(), 'the tick is forgotten');
 
-	const calc = calculator(page, 'string-line');
-	await ready(calc);
+	const calc = await openCard(page, 'string-line');
 	await units(calc, 'us');
 	await agrees(calc, 'string-line');
 	await set(calc, 'readings.1.gap', '7/8 in');
@@ -52,13 +51,13 @@ export async function mainJob(page, home) {
 	await page.waitForURL(/\/es\/string-line\.html/);
 	assert.equal(await page.locator('html').getAttribute('lang'), 'es');
 	assert.equal(await page.locator('#q').getAttribute('placeholder'), say('ui.search.short', {}, 'es'));
-	await ready(calc);
+	await openCard(page, 'string-line');
 	await agrees(calc, 'string-line', { units: 'metric', lang: 'es' });
 	await eventually(async () => assert.ok(await calc.locator('[data-do=reset]').isVisible(), 'the reader’s own numbers did not come along'));
 
 	await page.locator('.language[lang=en]').click();
 	await page.waitForURL(/\/en\/string-line\.html/);
-	await ready(calc);
+	await openCard(page, 'string-line');
 	await units(calc, 'us');
 	await agrees(calc, 'string-line');
 	await calc.locator('[data-do=reset]').click();

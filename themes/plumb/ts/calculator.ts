@@ -7,7 +7,7 @@ import { startKeys } from "./keys";
 import { ask, onRestart, startModule } from "./module";
 import { all, say, Unavailable } from "./page";
 import type { Record_ } from "./records";
-import { part, showMore, showResult } from "./result";
+import { clearResult, part, showMore, showResult } from "./result";
 import { load, persistent, save } from "./store";
 
 const rounds = 4; // an answer may ask for inputs that ask for further ones
@@ -20,6 +20,11 @@ interface Kept {
 
 export function startCalculators(): void {
   for (const section of all("[data-calc]")) new Calculator(section);
+}
+
+/** Starts a calculator that was inserted in the page, with the inputs that its place presets. */
+export function startCalculator(section: HTMLElement, preset: Entry[]): void {
+  new Calculator(section, preset, true);
 }
 
 class Calculator {
@@ -36,19 +41,20 @@ class Calculator {
   private run_ = 0; // counts runs: only the last may show
   private queue: Promise<void> = Promise.resolve();
 
-  constructor(private section: HTMLElement) {
+  constructor(private section: HTMLElement, private preset: Entry[] = [], now = false) {
     this.form = section.querySelector("form")!;
     this.fields = this.form.querySelector(".fields")!;
     this.lang = section.closest<HTMLElement>("[lang]")!.lang;
     this.key = "calc " + section.dataset.calc;
     // What a browser restores on going back is none of the example.
     this.form.reset();
+    if (preset.length) this.fillPreset();
     this.printed = this.example = readEntries(this.fields);
     this.listen();
     this.showUnits();
     this.explain("ui.calc.loading");
     // A module that is saved on the device costs no signal: then nothing waits.
-    if (load(this.key) || navigator.serviceWorker?.controller) this.start();
+    if (now || load(this.key) || navigator.serviceWorker?.controller) this.start();
     else whenNear(section, () => this.start());
   }
 
@@ -103,9 +109,20 @@ class Calculator {
         this.keep(); // marks them as the reader's own
       }
       if (await this.restyle(style())) return;
-      if (yours) await this.run();
+      if (yours || this.preset.length) await this.run();
       else showMore(this.section, await this.answer());
     });
+  }
+
+  /**
+   * Fills the inputs that the page presets. The result that came with the form
+   * is of other inputs: it goes until the module has answered.
+   */
+  private fillPreset(): void {
+    const named = new Set(this.preset.map(([path]) => path.split(".")[0]));
+    const others = readEntries(this.fields).filter(([path]) => !named.has(path.split(".")[0]));
+    fillEntries(this.fields, [...others, ...this.preset], true);
+    clearResult(this.section);
   }
 
   /** The inputs kept from an earlier visit, if they can be understood. */

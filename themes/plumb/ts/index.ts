@@ -7,6 +7,8 @@
 //   checks.ts    ticks
 //   module.ts    the WebAssembly module; wasi.ts implements its imports
 //   records.ts   the text that page and module exchange
+//   cards.ts     a calculator in a procedure: closed, and its form on demand,
+//                which fetched.ts gets from the calculator's own page
 //   calculator.ts  a calculator: entries.ts reads and fills its inputs,
 //                  result.ts shows the answer, figure.ts draws, keys.ts adds
 //                  the signs a number pad lacks
@@ -21,6 +23,7 @@
 // It runs in the head, so that choices are made before anything is painted;
 // the rest waits for the page. There is no arithmetic on quantities here.
 import { startCalculators } from "./calculator";
+import { startCards } from "./cards";
 import { startChecks } from "./checks";
 import { applyChoices, startChoices } from "./choices";
 import { startEdition } from "./edition";
@@ -39,6 +42,7 @@ release().catch(() => {}); // starts the request; those who need the list handle
 document.addEventListener("DOMContentLoaded", () => {
   startChoices();
   startChecks();
+  startCards(); // before startCalculators: the one-file edition takes forms as they came
   startCalculators();
   startTraining();
   startSearch();

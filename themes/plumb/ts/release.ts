@@ -32,6 +32,12 @@ async function read(): Promise<Release> {
   throw new Unavailable("ui.update.newer");
 }
 
+/** Whether a fetched page is part of the release, so that its form fits the module. */
+export async function isPart(page: Document): Promise<boolean> {
+  const id = page.querySelector<HTMLElement>("script[data-id]")?.dataset.id;
+  return !!id && release().then((list) => isListed(list, id), () => false);
+}
+
 /** A service worker answers from the release it serves; no other cache may. */
 async function load(): Promise<Release> {
   try {

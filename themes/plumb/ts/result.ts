@@ -33,6 +33,12 @@ export function showResult(section: HTMLElement, fields: Element, records: Recor
   announce(section, none.textContent);
 }
 
+/** Takes away the result that came with the form. */
+export function clearResult(section: HTMLElement): void {
+  for (const box of all("[data-part=given], [data-part=work]", section)) box.hidden = true;
+  part(section, "notes").replaceChildren();
+}
+
 /** Shows what stands behind a result: drawing, unrounded values, arithmetic. */
 export function showMore(section: HTMLElement, records: Record_[]): void {
   const outs = records.filter((r) => r[0] === "out");

@@ -1,5 +1,6 @@
 // The search box: results below it while one types. The index is loaded when
 // the box is first touched.
+import { pageAt } from "./fetched";
 import { ask, loadIndex, onRestart } from "./module";
 import { all, byId, facts, language, make, say, Unavailable } from "./page";
 
@@ -137,25 +138,6 @@ async function sharpen(item: Element, q: string, wanted: () => boolean): Promise
   if (wanted() && answer[0]?.[1]) excerpt.replaceChildren(...marked(answer[0][1]));
 }
 
-const pages = new Map<string, Promise<Document | null>>();
-
-/** A page as a document without life, parsed by the browser's own loader. */
-function pageAt(address: string): Promise<Document | null> {
-  let page = pages.get(address);
-  if (!page) {
-    page = new Promise((done) => {
-      const request = new XMLHttpRequest();
-      request.open("GET", address);
-      request.responseType = "document";
-      request.onload = () => done(request.responseXML);
-      request.onerror = () => done(null);
-      request.send();
-    });
-    pages.set(address, page);
-  }
-  return page;
-}
-
 const blocks = "li, p, td, th, dt, dd, figcaption, pre";
 
 /**
@@ -168,7 +150,7 @@ function sectionText(page: Document | null, id: string): string {
   let text = "";
   let block: Element | null = null;
   for (let e = head?.nextElementSibling; e && !/^H[1-6]$/.test(e.tagName); e = e.nextElementSibling) {
-    if (e.matches("[data-calc], .who")) continue;
+    if (e.matches("[data-calc], [data-card], .who")) continue;
     const walker = page!.createTreeWalker(e, NodeFilter.SHOW_TEXT);
     for (let n = walker.nextNode(); n; n = walker.nextNode()) {
       const parent = n.parentElement!;

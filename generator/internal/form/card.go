@@ -1,0 +1,56 @@
+package form
+
+import (
+	"slices"
+
+	"coursebook/calculators/calc"
+)
+
+// restsOnMaker reports whether an input of a maker's is asked for and filled.
+func restsOnMaker(in calc.Case) bool {
+	for i, f := range in.Fields() {
+		if f.Maker && in.Asked(f.ID) && in.At(i).Set {
+			return true
+		}
+	}
+	return false
+}
+
+// Answer is the leading result of the example, for a reader who has not opened
+// the calculator. There is none where the example is refused, or rests on a
+// number that only a maker gives.
+func (f *Form) Answer() (Output, bool) {
+	if f.Refused || f.Maker {
+		return Output{}, false
+	}
+	for _, out := range f.Outputs {
+		if out.Lead && out.Shown.US != "" {
+			return out, true
+		}
+	}
+	return Output{}, false
+}
+
+// Entries are the inputs of some fields as typed, with every row of a list; a
+// list without rows is an entry with no text.
+func (f *Form) Entries(ids []string) []calc.Entry {
+	var list []calc.Entry
+	for _, field := range f.Fields {
+		if !slices.Contains(ids, field.Path) {
+			continue
+		}
+		if field.Type != typeNames[calc.Rows] {
+			list = append(list, calc.Entry{Path: field.Path, Text: field.Text.US})
+			continue
+		}
+		if len(field.Rows) == 0 {
+			list = append(list, calc.Entry{Path: field.Path})
+		}
+		for _, row := range field.Rows {
+			for _, cell := range row {
+				list = append(list, calc.Entry{Path: cell.Path, Text: cell.Text.US})
+			}
+		}
+	}
+	return list
+}

@@ -1,0 +1,60 @@
+package form
+
+import (
+	"slices"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/quantity"
+)
+
+// A card answers with the leading result of its example, but not with one that
+// rests on a maker's number or that is refused.
+func TestAnswer(t *testing.T) {
+	if out, ok := made(t, nil, quantity.Point).Answer(); !ok || out.Label != "Holds" || out.Shown.US != "27.0 ft³" {
+		t.Errorf("the answer is %v, %v", out, ok)
+	}
+	if out, ok := made(t, nil, quantity.Point, calc.Entry{Path: "shape", Text: "round"}).Answer(); ok {
+		t.Errorf("a refused example answers %v", out)
+	}
+	rated := *tank
+	rated.In = slices.Clone(tank.In)
+	for i := range rated.In {
+		rated.In[i].Maker = rated.In[i].ID == "depth" || rated.In[i].ID == "hinges"
+	}
+	for _, c := range []struct {
+		typed   []calc.Entry
+		answers bool
+	}{
+		{nil, true}, // the depth is empty; hinges are not asked for
+		{[]calc.Entry{{Path: "depth", Text: "2 ft"}}, false},
+		{[]calc.Entry{{Path: "lid", Text: "yes"}}, false},
+	} {
+		f, notes := New(&rated, nil, quantity.Point, c.typed)
+		if len(notes) > 0 {
+			t.Fatal(notes)
+		}
+		if _, ok := f.Answer(); ok != c.answers || f.Maker == c.answers {
+			t.Errorf("%v: an answer %v, of a maker %v", c.typed, ok, f.Maker)
+		}
+	}
+}
+
+// The entries of a field are its texts as the form shows them, with every row.
+func TestEntries(t *testing.T) {
+	f := made(t, nil, quantity.Point, calc.Entry{Path: "side", Text: "2 ft"})
+	want := []calc.Entry{{Path: "side", Text: `2' 0"`}, {Path: "depth"}, {Path: "shape", Text: "cube"},
+		{Path: "boxes.1.side", Text: `1' 0"`}, {Path: "boxes.1.name", Text: "small"},
+		{Path: "boxes.2.side", Text: `2' 0"`}, {Path: "boxes.2.name"}}
+	if got := f.Entries([]string{"boxes", "side", "shape", "depth"}); !slices.Equal(got, want) {
+		t.Errorf("%q\nnot %q", got, want)
+	}
+	for i := range f.Fields {
+		if f.Fields[i].Type == "rows" {
+			f.Fields[i].Rows = nil
+		}
+	}
+	if got := f.Entries([]string{"boxes"}); !slices.Equal(got, []calc.Entry{{Path: "boxes"}}) {
+		t.Errorf("no rows: %q", got)
+	}
+}
