@@ -233,12 +233,12 @@ test('typed inputs are kept, marked as the reader’s own, and go back to the ex
 	await page.reload();
 	await ready(calc);
 	await eventually(async () => assert.deepEqual(await typed(calc), own));
-	assert.equal(await calc.locator('[data-part=tag]').innerText(), say('ui.calc.yours'));
+	await eventually(async () => assert.equal(await calc.locator('[data-part=tag]').innerText(), say('ui.calc.yours')));
 	await agrees(calc, 'wall-volume');
 	await calc.locator('[data-do=reset]').click();
 	await eventually(async () => assert.deepEqual(await typed(calc), example));
 	await agrees(calc, 'wall-volume');
-	assert.equal(await calc.locator('[data-part=tag]').innerText(), say('ui.calc.example'));
+	await eventually(async () => assert.equal(await calc.locator('[data-part=tag]').innerText(), say('ui.calc.example')));
 });
 
 test('while one types, a result is never older than the refusal beside it', async (t) => {
