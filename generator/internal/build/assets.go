@@ -34,7 +34,7 @@ func (b *builder) loadModule() {
 	b.weights.ModuleUnreduced = len(m.Notes) > 0
 	for _, note := range m.Notes {
 		b.faults.Add(fault.Fault{Severity: fault.Warning, Code: CodeModule, Text: note,
-			Hint: "the site works; to add a Go version see DEVELOPERS.md, “The module”"})
+			Hint: "the site works; its module is larger than usual"})
 	}
 	b.release.Fingerprint = calc.Fingerprint(b.o.Calculators)
 }

@@ -1,5 +1,7 @@
 // Package compiling makes the WebAssembly module behind the pages from the
-// sources of a checkout: compiled, made smaller, packed with gzip.
+// sources of a checkout. Go's linker writes it with function names that are
+// used only for tracebacks and in very many data segments. The package removes
+// both and packs the module with gzip.
 package compiling
 
 import (
@@ -21,41 +23,62 @@ type Module struct {
 	Notes []string
 }
 
-// flags make the same bytes in every folder. Inlining (-l turns it off) makes
-// the standard library faster and smaller, because functions with one or two
-// callers disappear. It makes our own packages larger, whose small functions
-// have many callers; it is on for the two that every keystroke runs through.
-var flags = []string{"build", "-trimpath", "-buildvcs=false",
-	"-gcflags=all=-l", "-gcflags=std=",
-	"-gcflags=coursebook/calculators/quantity=", "-gcflags=coursebook/generator/module/protocol=",
-	"-ldflags=-w -buildid=", "-buildmode=c-shared"}
+// flags make the same bytes in every folder, without symbol tables. Inlining
+// (-l turns it off) makes the standard library faster and smaller, because
+// functions with one or two callers disappear. It makes our own packages
+// larger, whose small functions have many callers, and no keystroke faster.
+var flags = []string{"build", "-trimpath", "-buildvcs=false", "-gcflags=coursebook/...=-l",
+	"-ldflags=-s -w -buildid=", "-buildmode=c-shared"}
+
+// command is the package of the module.
+const command = "./generator/module"
 
 // Compile makes the module of the checkout at root.
 func Compile(root string) (Module, error) {
-	raw, err := compile(root)
+	raw, err := compile(root, command)
 	if err != nil {
 		return Module{}, err
 	}
-	var m Module
-	if lean, err := slim(raw); err == nil {
-		raw = lean
-	} else {
-		m.Notes = append(m.Notes, fmt.Sprintf("the tables of function names stay in the module: %v", err))
-	}
-	m.Packed, err = pack(raw)
-	return m, err
+	small, notes := reduce(raw, goVersion(root))
+	packed, err := pack(small)
+	return Module{packed, notes}, err
 }
 
-// compile returns the linker's output. It works in a temporary folder, so
-// that builds can run side by side.
-func compile(root string) ([]byte, error) {
+// goVersion is the version of the Go command as it names it, such as go1.26.8.
+// Where it cannot be had, the result is the reason; it is no tested version.
+func goVersion(root string) string {
+	out, err := goCommand(root, "env", "GOVERSION")
+	if err != nil {
+		return "unknown: " + err.Error()
+	}
+	return strings.TrimSpace(out)
+}
+
+// reduce makes a module smaller without changing what it computes. A step that
+// is not possible is left out, and a note gives the reason.
+func reduce(raw []byte, goVersion string) (module []byte, notes []string) {
+	m, err := readLinked(raw)
+	if err != nil {
+		return raw, []string{fmt.Sprintf("the module is published as the linker wrote it: %v", err)}
+	}
+	if image, err := blankedBy(goVersion, m.image); err == nil {
+		m.image = image
+	} else {
+		notes = append(notes, fmt.Sprintf("the module keeps its function names and line numbers: %v", err))
+	}
+	return m.write(), notes
+}
+
+// compile returns the linker's output for a package. It works in a temporary
+// folder, so that builds can run side by side.
+func compile(root, pkg string) ([]byte, error) {
 	dir, err := os.MkdirTemp("", "coursebook-")
 	if err != nil {
 		return nil, err
 	}
 	defer os.RemoveAll(dir)
 	out := filepath.Join(dir, "module.wasm")
-	if _, err := goCommand(root, append(flags, "-o", out, "./generator/module")...); err != nil {
+	if _, err := goCommand(root, append(flags, "-o", out, pkg)...); err != nil {
 		return nil, fmt.Errorf("the module for the pages does not compile: %w", err)
 	}
 	return os.ReadFile(out)

@@ -5,11 +5,13 @@ import (
 	"compress/gzip"
 	"context"
 	"encoding/binary"
+	"errors"
 	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 	"time"
 
@@ -44,18 +46,43 @@ func TestCompress(t *testing.T) {
 	}
 }
 
+// checkout is the root of this project.
+const checkout = "../../.."
+
+// linkerOutput is the module as the linker wrote it; compiled once.
+var linkerOutput = sync.OnceValues(func() ([]byte, error) { return compile(checkout, command) })
+
+func compiled(t *testing.T) []byte {
+	t.Helper()
+	raw, err := linkerOutput()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return raw
+}
+
+// reduced is the module after every step that makes it smaller.
+func reduced(t *testing.T) []byte {
+	t.Helper()
+	small, notes := reduce(compiled(t), goVersion(checkout))
+	if len(notes) > 0 {
+		t.Fatalf("add the Go version to testedVersions if all other tests pass: %q", notes)
+	}
+	return small
+}
+
 func packedModule(t *testing.T) []byte {
 	t.Helper()
-	packed, err := pack(slimmed(t))
+	packed, err := pack(reduced(t))
 	if err != nil {
 		t.Fatal(err)
 	}
 	return packed
 }
 
-// Without its tables of names the module still answers after thousands of
-// requests, each letter by letter as the first time.
-func TestSlimModuleKeepsAnswering(t *testing.T) {
+// The reduced module still answers after thousands of requests, byte for byte
+// as the first time.
+func TestReducedModuleKeepsAnswering(t *testing.T) {
 	const rounds = 2000
 	ctx := context.Background()
 	m, err := wasmtest.Start(ctx, packedModule(t))
@@ -90,10 +117,9 @@ func TestSlimModuleKeepsAnswering(t *testing.T) {
 	}
 }
 
-// The garbage collector works without the tables: the module is given requests
-// of more than the memory it ends up with. And a panic, which would print a
-// traceback from the blanked tables, ends at once.
-func TestCollectorAndPanic(t *testing.T) {
+// The garbage collector works without the blanked tables: the requests need
+// more memory in all than the module has in the end.
+func TestGarbageIsCollected(t *testing.T) {
 	ctx := context.Background()
 	m, err := wasmtest.Start(ctx, packedModule(t))
 	if err != nil {
@@ -110,20 +136,47 @@ func TestCollectorAndPanic(t *testing.T) {
 	// a record of three strings, in a list, as a line of a list of lines, as bytes
 	const asked = requests * records * (3*16 + 24 + 16 + 8)
 	if size := m.Memory(); size > asked/2 {
-		t.Errorf("the memory grew to %d bytes while %d were asked for: nothing is collected", size, asked)
+		t.Errorf("the memory grew to %d bytes while %d were asked for: no garbage is collected", size, asked)
+	}
+}
+
+// A panic, which would print a traceback from the blanked tables, traps at
+// once. The trapped instance answers nothing more; a fresh one does.
+func TestTrap(t *testing.T) {
+	ctx := context.Background()
+	m, err := wasmtest.Start(ctx, packedModule(t))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer m.Close(ctx)
+	const hello = "coursebook\t1\thello\n"
+	want, err := m.Ask(ctx, hello)
+	if err != nil {
+		t.Fatal(err)
 	}
 	ended := make(chan error, 1)
 	go func() {
-		_, err := m.Call(ctx, "answer", 1<<30)
+		_, err := m.Call(ctx, "answer", 1<<30) // beyond the buffer
 		ended <- err
 	}()
 	select {
 	case err := <-ended:
-		if err == nil {
-			t.Error("a length beyond the buffer was answered")
+		if err == nil || errors.Is(err, wasmtest.ErrTrapped) {
+			t.Fatalf("a length beyond the buffer gives %v, not a trap", err)
 		}
 	case <-time.After(30 * time.Second):
 		t.Fatal("the module did not end after a panic")
+	}
+	if got, err := m.Ask(ctx, hello); !errors.Is(err, wasmtest.ErrTrapped) || got != "" {
+		t.Errorf("a trapped instance answers %q, %v", got, err)
+	}
+	fresh, err := wasmtest.Start(ctx, packedModule(t))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer fresh.Close(ctx)
+	if got, err := fresh.Ask(ctx, hello); err != nil || got != want {
+		t.Errorf("a fresh instance answers %q, %v", got, err)
 	}
 }
 
@@ -136,7 +189,7 @@ func TestSameBytesInAnotherFolder(t *testing.T) {
 	for _, name := range []string{"go.mod", "go.sum"} {
 		copyFile(t, filepath.Join(checkout, name), filepath.Join(other, name))
 	}
-	raw, err := compile(other)
+	raw, err := compile(other, command)
 	if err != nil {
 		t.Fatal(err)
 	}

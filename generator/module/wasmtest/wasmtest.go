@@ -16,10 +16,15 @@ import (
 	"github.com/tetratelabs/wazero/imports/wasi_snapshot_preview1"
 )
 
-// Instance is a running module. It is not safe for concurrent use.
+// ErrTrapped is the error of every call to an instance that has trapped.
+var ErrTrapped = errors.New("wasmtest: the module has trapped; start it again")
+
+// Instance is a running module. It is not safe for concurrent use. After a trap
+// its memory is in an unknown state, so every further call is refused.
 type Instance struct {
 	runtime wazero.Runtime
 	module  api.Module
+	trapped bool
 }
 
 // compiled caches what wazero has compiled, so that all instances of a test
@@ -44,7 +49,7 @@ func Start(ctx context.Context, packed []byte) (*Instance, error) {
 	if err != nil {
 		return nil, errors.Join(err, r.Close(ctx))
 	}
-	return &Instance{r, m}, nil
+	return &Instance{runtime: r, module: m}, nil
 }
 
 // Ask sends one request and returns the answer.
@@ -73,14 +78,19 @@ func (m *Instance) Ask(ctx context.Context, request string) (string, error) {
 // Memory is the size of the module's memory in bytes. It never shrinks.
 func (m *Instance) Memory() int { return int(m.module.Memory().Size()) }
 
-// Call calls one of the module's exports.
+// Call calls one of the module's exports. An error of the module itself is a
+// trap.
 func (m *Instance) Call(ctx context.Context, name string, arg uint64) (uint64, error) {
+	if m.trapped {
+		return 0, ErrTrapped
+	}
 	f := m.module.ExportedFunction(name)
 	if f == nil {
 		return 0, fmt.Errorf("wasmtest: the module does not export %s", name)
 	}
 	res, err := f.Call(ctx, arg)
 	if err != nil {
+		m.trapped = true
 		return 0, err
 	}
 	return res[0], nil
