@@ -29,8 +29,6 @@ func (c cost) String() string {
 	return fmt.Sprintf("%6.2f s wall %6.2f s CPU", c.wall.Seconds(), c.cpu.Seconds())
 }
 
-func (c cost) less(d cost) cost { return cost{c.wall - d.wall, c.cpu - d.cpu, c.peak} }
-
 func ms(d time.Duration) float64 { return float64(d) / float64(time.Millisecond) }
 
 func ratio(a, b time.Duration) float64 { return float64(a) / float64(b) }
@@ -82,10 +80,15 @@ func tail(text string, most int) string {
 	return strings.Join(lines, "\n")
 }
 
-// compileModule does what a build in a checkout does for the module.
-func compileModule(dir string) (cost, error) {
-	return spendIn([]string{"GOOS=wasip1", "GOARCH=wasm", "GOFLAGS=", "GOWASM="}, nil, "go", "build", "-trimpath", "-buildvcs=false",
-		"-ldflags=-s -w -buildid=", "-buildmode=c-shared", "-o", filepath.Join(dir, "module.wasm"), "./generator/module")
+// makeBinary builds the binary that users get, with the module inside, and
+// returns its path and the cost of compiling, reducing and packing the module
+// with a warm build cache.
+func makeBinary(dir string) (binary string, module cost, err error) {
+	if _, err = spend("make", "-s", "dist"); err != nil {
+		return "", cost{}, err
+	}
+	module, err = spend("go", "run", "./generator/pack", "-out", filepath.Join(dir, "pack"))
+	return filepath.Join("dist", "coursebook"), module, err
 }
 
 // convertApart converts a folder in a process of its own, so that its memory

@@ -71,10 +71,11 @@ func bench(o options) error {
 	} else {
 		defer os.RemoveAll(dir)
 	}
-	binary := filepath.Join(dir, "coursebook")
-	if _, err := spend("go", "build", "-o", binary, "./generator"); err != nil {
+	binary, module, err := makeBinary(dir)
+	if err != nil {
 		return err
 	}
+	fmt.Printf("module for the pages, compiled with a warm build cache: %v\n\n", module)
 	if err := benchBuilds(o, dir, binary); err != nil {
 		return err
 	}
@@ -83,11 +84,6 @@ func bench(o options) error {
 
 // benchBuilds builds each invented manual and converts the same text plainly.
 func benchBuilds(o options, dir, binary string) error {
-	module, err := best(o.rounds, func() (cost, error) { return compileModule(dir) })
-	if err != nil {
-		return err
-	}
-	fmt.Printf("module for the pages, compiled with a warm build cache: %v\n\n", module)
 	samples, err := headerLists(filepath.Join("content", "en"))
 	if err != nil {
 		return err
@@ -100,7 +96,7 @@ func benchBuilds(o options, dir, binary string) error {
 			return err
 		}
 		out := filepath.Join(dir, fmt.Sprintf("site-%d", n))
-		whole, err := best(o.rounds, func() (cost, error) {
+		build, err := best(o.rounds, func() (cost, error) {
 			return spend(binary, "build", "-content", content, "-out", out)
 		})
 		if err != nil {
@@ -110,9 +106,8 @@ func benchBuilds(o options, dir, binary string) error {
 		if err != nil {
 			return err
 		}
-		build := whole.less(module)
 		fmt.Printf("%6d pages, %d B of Markdown each\n", n, bytes/n)
-		fmt.Printf("       build without the module  %v  %.2f ms CPU a page, peak memory %d MB\n", build, ms(build.cpu)/float64(n), whole.peak>>20)
+		fmt.Printf("       build                     %v  %.2f ms CPU a page, peak memory %d MB\n", build, ms(build.cpu)/float64(n), build.peak>>20)
 		fmt.Printf("       plain conversion          %v  %.3f ms CPU a page\n", plain, ms(plain.cpu)/float64(n))
 		fmt.Printf("       ratio                     %.1f × wall, %.1f × CPU\n\n", ratio(build.wall, plain.wall), ratio(build.cpu, plain.cpu))
 		builds, plains = append(builds, build), append(plains, plain)
