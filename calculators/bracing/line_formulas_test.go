@@ -9,7 +9,11 @@ import (
 )
 
 func randomTriangle(rng *rand.Rand) calctest.Triangle {
-	return calctest.Triangle{Run: 0.9 + 2.5*rng.Float64(), Attach: 1 + 2.5*rng.Float64(), Below: -0.5 + 1.5*rng.Float64()}
+	return calctest.Triangle{
+		Run:    0.9 + 2.5*rng.Float64(),
+		Attach: 1 + 2.5*rng.Float64(),
+		Below:  -0.5 + 1.5*rng.Float64(),
+	}
 }
 
 // The slope of the exact length over the movement, by central differences, is
@@ -24,7 +28,13 @@ func TestBraceChangeAgainstExactTriangle(t *testing.T) {
 		const h = 1e-5
 		slope := (g.Length(math.Asin(h/g.Attach)) - g.Length(math.Asin(-h/g.Attach))) / (2 * h)
 		calctest.Near(t, "slope", BraceChange(1, g.Run, whole), slope, 1e-8)
-		calctest.Near(t, "cos", BraceChange(1, g.Run, whole), math.Cos(BraceAngle(g.Run, g.Attach, g.Below)*math.Pi/180), 1e-12)
+		calctest.Near(
+			t,
+			"cos",
+			BraceChange(1, g.Run, whole),
+			math.Cos(BraceAngle(g.Run, g.Attach, g.Below)*math.Pi/180),
+			1e-12,
+		)
 		x := (rng.Float64()*2 - 1) * 0.1
 		exact := g.Length(math.Asin(x/g.Attach)) - g.Length(0)
 		bound := x * x / (2 * whole) * (1 + math.Abs(g.Below)/g.Attach) * 1.1

@@ -24,7 +24,9 @@ var EdgeLimitFormula = &calc.Formula{
 	ID: "edge-limit", Title: calc.Text("Limit for an exposed edge"), Expr: "min(0.002*h, 0.5)",
 	Result: calc.Var{Symbol: "u", Meaning: calc.Text("most lean at this height"), Unit: "in"},
 	Vars:   []calc.Var{{Symbol: "h", Meaning: sayReadHigh, Unit: "in"}},
-	Fn:     calc.FuncN(func(v []float64) float64 { return float64(EdgeLimit(Inches(v[0]))) }), Go: "bracing.EdgeLimit", Source: "aci117-edge",
+	Fn: calc.FuncN(
+		func(v []float64) float64 { return float64(EdgeLimit(Inches(v[0]))) },
+	), Go: "bracing.EdgeLimit", Source: "aci117-edge",
 }
 
 // HomeLimit is how far a foundation wall may lean by a home-builder guideline,
@@ -38,7 +40,9 @@ var HomeLimitFormula = &calc.Formula{
 	ID: "home-limit", Title: calc.Text("Limit of the home-builder guideline"), Expr: "1.5*h/96",
 	Result: calc.Var{Symbol: "u_n", Meaning: calc.Text("most lean at this height"), Unit: "in"},
 	Vars:   []calc.Var{{Symbol: "h", Meaning: sayReadHigh, Unit: "in"}},
-	Fn:     calc.FuncN(func(v []float64) float64 { return float64(HomeLimit(Inches(v[0]))) }), Go: "bracing.HomeLimit", Source: "nahb",
+	Fn: calc.FuncN(
+		func(v []float64) float64 { return float64(HomeLimit(Inches(v[0]))) },
+	), Go: "bracing.HomeLimit", Source: "nahb",
 }
 
 // SlopeLimit is how far a wall may lean between two places z apart,
@@ -90,5 +94,7 @@ var OutOfStraightFormula = &calc.Formula{
 		{Symbol: "z_1", Meaning: calc.Text("height of the lower"), Unit: "mm", US: "in"},
 		{Symbol: "e_2", Meaning: sayUpper, Unit: "mm", US: "in"},
 		{Symbol: "z_2", Meaning: calc.Text("height of the upper"), Unit: "mm", US: "in"}},
-	Fn: calc.FuncN(func(v []float64) float64 { return OutOfStraight(v[0], v[1], v[2], v[3], v[4], v[5]) }), Go: "bracing.OutOfStraight", Source: "straight",
+	Fn: calc.FuncN(
+		func(v []float64) float64 { return OutOfStraight(v[0], v[1], v[2], v[3], v[4], v[5]) },
+	), Go: "bracing.OutOfStraight", Source: "straight",
 }

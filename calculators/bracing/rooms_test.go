@@ -14,7 +14,12 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-var more = []*calc.Calculator{bracelayout.Calculator, windonwall.Calculator, linerounds.Calculator, plumbcheck.Calculator}
+var more = []*calc.Calculator{
+	bracelayout.Calculator,
+	windonwall.Calculator,
+	linerounds.Calculator,
+	plumbcheck.Calculator,
+}
 
 // The values of each printed table grow down its columns, in both systems.
 func TestTablesRunOneWay(t *testing.T) {
@@ -31,7 +36,10 @@ func TestTablesRunOneWay(t *testing.T) {
 				for _, b := range across {
 					last := 0.0
 					for _, a := range down {
-						entries := append(append([]calc.Entry(nil), table.Set...), calc.Entry{Path: table.Down.Path, Text: a})
+						entries := append(
+							append([]calc.Entry(nil), table.Set...),
+							calc.Entry{Path: table.Down.Path, Text: a},
+						)
 						if b != "" {
 							entries = append(entries, calc.Entry{Path: table.Across.Path, Text: b})
 						}
@@ -61,7 +69,17 @@ func TestRoundsAgreeWithOneReading(t *testing.T) {
 			With("readings", calc.RowsOf(calc.NewCase(columns(stringline.Calculator, "readings")).With("gap", calc.Num(gap))))
 		many := calc.NewCase(linerounds.Calculator.In).With("foot-distance", calc.Num(run)).
 			With("braces", calc.RowsOf(calc.NewCase(columns(linerounds.Calculator, "braces")).With("gap-1", calc.Num(0.1*rng.Float64())).With("gap-2", calc.Num(gap))))
-		a, b := calc.Run(stringline.Calculator, one).Out.Num("turns"), calc.Run(linerounds.Calculator, many).Out.Num("turns")
+		a, b := calc.Run(
+			stringline.Calculator,
+			one,
+		).Out.Num(
+			"turns",
+		), calc.Run(
+			linerounds.Calculator,
+			many,
+		).Out.Num(
+			"turns",
+		)
 		calctest.Near(t, "turns", a, b, 1e-12)
 	}
 }

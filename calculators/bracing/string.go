@@ -115,7 +115,9 @@ var TravelByThreadsFormula = &calc.Formula{
 	ID: "travel-by-threads", Title: calc.Text("Travel of one turn, by threads"), Expr: "m/N",
 	Result: calc.Var{Symbol: "p", Meaning: sayOneTurn, Unit: "in"},
 	Vars:   []calc.Var{varEnds, {Symbol: "N", Meaning: calc.Text("threads in one inch")}},
-	Fn:     calc.FuncN(func(v []float64) float64 { return float64(TravelByThreads(v[0], v[1])) }), Go: "bracing.TravelByThreads", Source: "thread",
+	Fn: calc.FuncN(
+		func(v []float64) float64 { return float64(TravelByThreads(v[0], v[1])) },
+	), Go: "bracing.TravelByThreads", Source: "thread",
 }
 
 // TravelByPitch is the travel of one turn from the pitch, p = m P.
@@ -151,7 +153,10 @@ func PerTurn(travel, length, run, stringHeight, attach float64) float64 {
 
 var PerTurnFormula = &calc.Formula{
 	ID: "per-turn", Title: calc.Text("One turn at the string"), Expr: "p*L/d*h_s/a",
-	Result: small("y", calc.Text("movement at the string")), Vars: []calc.Var{varTravel, varLong, varRun, varString, varAttach},
+	Result: small(
+		"y",
+		calc.Text("movement at the string"),
+	), Vars: []calc.Var{varTravel, varLong, varRun, varString, varAttach},
 	Fn: calc.Func5(PerTurn), Go: "bracing.PerTurn", Source: "derived", Limits: smallMove,
 }
 
@@ -165,7 +170,9 @@ var PlumbLimitFormula = &calc.Formula{
 	ID: "plumb-limit", Title: calc.Text("Plumb limit at the string"), Expr: "min(0.003*h, 1)",
 	Result: calc.Var{Symbol: "u", Meaning: calc.Text("most lean at this height"), Unit: "in"},
 	Vars:   []calc.Var{{Symbol: "h", Meaning: calc.Text("height of the string"), Unit: "in"}},
-	Fn:     calc.FuncN(func(v []float64) float64 { return float64(PlumbLimit(Inches(v[0]))) }), Go: "bracing.PlumbLimit", Source: "aci117",
+	Fn: calc.FuncN(
+		func(v []float64) float64 { return float64(PlumbLimit(Inches(v[0]))) },
+	), Go: "bracing.PlumbLimit", Source: "aci117",
 	Limits: calc.Text("Heights up to 83 ft 4 in. (25.4 m)."),
 }
 

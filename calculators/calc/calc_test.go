@@ -44,10 +44,13 @@ func TestLongLabelsAndHelp(t *testing.T) {
 		want    []string
 	}{
 		{fits, fits, nil},
-		{long, fits, []string{"input x: label has 29 letters, at most 28 fit", "input x: help has 81 letters, at most 80 fit"}},
-		{fits, long, []string{"output x: label has 29 letters, at most 28 fit", "output x: help has 81 letters, at most 80 fit"}},
+		{long, fits, []string{"input x: label has 29 letters, at most 28 fit", "input x: help has 81 letters, at most " +
+			"80 fit"}},
+		{fits, long, []string{"output x: label has 29 letters, at most 28 fit", "output x: help has 81 letters, at most " +
+			"80 fit"}},
 		{calc.Field{ID: "r", Label: fits.Label, Kind: calc.Rows, MaxRows: 2, Cols: []calc.Field{long}}, fits,
-			[]string{"input r x: label has 29 letters, at most 28 fit", "input r x: help has 81 letters, at most 80 fit"}},
+			[]string{"input r x: label has 29 letters, at most 28 fit", "input r x: help has 81 letters, at most 80 " +
+				"fit"}},
 	} {
 		changed := *tank
 		changed.In, changed.Out = append([]calc.Field{c.in}, tank.In...), append([]calc.Field{c.out}, tank.Out...)
@@ -66,7 +69,8 @@ func TestDefaultCase(t *testing.T) {
 	if got := (calc.Locale{Style: us}).Write(tank.Out[0], res.Out.Value("holds")); got != "27.0 ft³" {
 		t.Errorf("holds %s, want 27.0 ft³", got)
 	}
-	if rows := res.Out.Rows("left"); len(rows) != 1 || rows[0].Text("box") != "small" || math.Abs(rows[0].Num("holds")-calc.SI(1, "ft³")) > 1e-12 {
+	if rows := res.Out.Rows("left"); len(rows) != 1 || rows[0].Text("box") != "small" ||
+		math.Abs(rows[0].Num("holds")-calc.SI(1, "ft³")) > 1e-12 {
 		t.Errorf("rows: %v", rows)
 	}
 }
@@ -82,7 +86,8 @@ func TestRefusals(t *testing.T) {
 		{"lid", "perhaps", "lid", "Lid is yes or no, not “perhaps”."},
 		{"shape", "egg", "shape", "Shape has no answer “egg”. Choose one of: cube, round."},
 		{"day", "2026-02-29", "day", "Day needs a date written year-month-day, like 2026-05-14."},
-		{"width", "3", "width", "There is no input “width”. The inputs are: side, depth, lid, shape, hinges, boxes, day."},
+		{"width", "3", "width", "There is no input “width”. The inputs are: side, depth, lid, shape, hinges, boxes, " +
+			"day."},
 		{"boxes.1.width", "3", "boxes.1.width", ""},
 		{"boxes.0.side", "3", "boxes.0.side", ""},
 		{"boxes.2.side", "99 ft", "boxes.2.side", "Box side must be at most 30' 0\". A tank is no lake."},
@@ -137,7 +142,11 @@ func TestRowSyntax(t *testing.T) {
 // Rows keep the number under which they were typed, so that a note finds its
 // row even where an empty one stands before it.
 func TestRowNumbersSurviveEmptyRows(t *testing.T) {
-	in, _ := calc.Read(tank, entries("boxes.1.side", "", "boxes.1.name", "", "boxes.2.side", "1 in", "boxes.2.name", ""), us)
+	in, _ := calc.Read(
+		tank,
+		entries("boxes.1.side", "", "boxes.1.name", "", "boxes.2.side", "1 in", "boxes.2.name", ""),
+		us,
+	)
 	res := calc.Run(tank, in)
 	if len(res.Notes) != 1 || res.Notes[0].At.String() != "boxes.2.side" {
 		t.Fatalf("notes %+v", res.Notes)
@@ -188,7 +197,8 @@ func TestRefusedRunHasNoNumbers(t *testing.T) {
 func TestNotFiniteIsRefused(t *testing.T) {
 	c := *tank
 	c.Compute = func(r *calc.Recorder, in calc.Case) { r.Put("holds", math.Inf(1)) }
-	if res := calc.Run(&c, calc.NewCase(c.In)); res.State != calc.Refused || res.Notes[0].Text.Key() != calc.NoNumber.Key() {
+	if res := calc.Run(&c, calc.NewCase(c.In)); res.State != calc.Refused ||
+		res.Notes[0].Text.Key() != calc.NoNumber.Key() {
 		t.Errorf("%+v", res)
 	}
 }

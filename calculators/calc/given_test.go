@@ -11,7 +11,11 @@ import (
 // What varies comes first, cell by cell; a row's other cells stand together.
 // What is not asked or left empty is not stated. 3 ft are 0.9144 m (NIST SP 811).
 func TestGivens(t *testing.T) {
-	in, notes := calc.Read(tank, []calc.Entry{{"side", "3 ft"}, {"boxes.1.side", "1 ft"}, {"boxes.1.name", "small"}, {"boxes.2.side", "2 ft"}}, quantity.Style{})
+	in, notes := calc.Read(
+		tank,
+		[]calc.Entry{{"side", "3 ft"}, {"boxes.1.side", "1 ft"}, {"boxes.1.name", "small"}, {"boxes.2.side", "2 ft"}},
+		quantity.Style{},
+	)
 	if len(notes) > 0 {
 		t.Fatal(notes)
 	}

@@ -68,7 +68,8 @@ func TestJudge(t *testing.T) {
 		{"1,5", us, calc.Unread},
 		{"0,0 m3", comma, calc.Wrong},
 	} {
-		if got, note := tankDrill.Judge(res, c.typed, c.style); got != c.want || (got == calc.Unread) != (note.Text != "") {
+		if got, note := tankDrill.Judge(res, c.typed, c.style); got != c.want ||
+			(got == calc.Unread) != (note.Text != "") {
 			t.Errorf("%q: %s (%s), want %s", c.typed, got, note.Text, c.want)
 		}
 	}

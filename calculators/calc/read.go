@@ -67,7 +67,12 @@ func (rd *reader) entries(entries []Entry) {
 		i, row, col, ok := rd.locate(e.Path)
 		switch {
 		case !ok:
-			rd.refuse(Path{Field: e.Path}, noInput, Word("text", e.Path), Word("inputs", strings.Join(rd.names(), ", ")))
+			rd.refuse(
+				Path{Field: e.Path},
+				noInput,
+				Word("text", e.Path),
+				Word("inputs", strings.Join(rd.names(), ", ")),
+			)
 		case row == 0:
 			plain[i] = append(plain[i], e.Text)
 		default:

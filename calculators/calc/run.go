@@ -111,7 +111,10 @@ func (r *Recorder) Use(f *Formula, si ...float64) float64 { return r.UseFor("", 
 // UseFor is Use with a line that says what the formula is used for.
 func (r *Recorder) UseFor(of Text, slots []Slot, f *Formula, si ...float64) float64 {
 	out := f.Value(si...)
-	r.result.Steps = append(r.result.Steps, Step{Formula: f, Of: of, Slots: slots, In: append([]float64(nil), si...), Out: out})
+	r.result.Steps = append(
+		r.result.Steps,
+		Step{Formula: f, Of: of, Slots: slots, In: append([]float64(nil), si...), Out: out},
+	)
 	return out
 }
 

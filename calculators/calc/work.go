@@ -35,7 +35,20 @@ func (v Locale) Work(s Step) Worked {
 	for i, x := range f.Vars {
 		unit := v.unit(x)
 		values[x.Symbol] = v.digits(s.In[i], unit)
-		w.Where = append(w.Where, expression.Spell(x.Symbol)+" = "+joinUnit(values[x.Symbol], unit)+v.aside(s.In[i], unit)+": "+v.Say(x.Meaning))
+		w.Where = append(
+			w.Where,
+			expression.Spell(
+				x.Symbol,
+			)+" = "+joinUnit(
+				values[x.Symbol],
+				unit,
+			)+v.aside(
+				s.In[i],
+				unit,
+			)+": "+v.Say(
+				x.Meaning,
+			),
+		)
 	}
 	result := v.unit(f.Result)
 	w.Plain = expression.Spell(f.Result.Symbol) + " = " + v.mark(expression.Plain(tree))
@@ -108,10 +121,16 @@ type home struct {
 // the other system knows it as.
 var homeUnit = map[string]home{
 	"ft": {quantity.US, "m"}, "in": {quantity.US, "mm"}, "ft²": {quantity.US, "m²"}, "ft³": {quantity.US, "m³"},
-	"yd³": {quantity.US, "m³"}, "psf": {quantity.US, "kPa"}, "psi": {quantity.US, "MPa"}, "lb/ft³": {quantity.US, "kg/m³"},
+	"yd³": {
+		quantity.US,
+		"m³",
+	}, "psf": {quantity.US, "kPa"}, "psi": {quantity.US, "MPa"}, "lb/ft³": {quantity.US, "kg/m³"},
 	"ft/h": {quantity.US, "m/h"}, "yd³/h": {quantity.US, "m³/h"}, "°F": {quantity.US, "°C"}, "lb": {quantity.US, "kg"},
 	"lbf": {quantity.US, "kN"}, "mph": {quantity.US, "km/h"},
-	"m": {quantity.Metric, "ft"}, "mm": {quantity.Metric, "in"}, "m³": {quantity.Metric, "yd³"}, "kPa": {quantity.Metric, "psf"},
+	"m": {
+		quantity.Metric,
+		"ft",
+	}, "mm": {quantity.Metric, "in"}, "m³": {quantity.Metric, "yd³"}, "kPa": {quantity.Metric, "psf"},
 	"°C": {quantity.Metric, "°F"}, "m/h": {quantity.Metric, "ft/h"}, "kN": {quantity.Metric, "lbf"},
 }
 

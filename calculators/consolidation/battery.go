@@ -87,7 +87,10 @@ var BoundFormula = &calc.Formula{
 		{Symbol: "k", Meaning: calc.Text("number of the change")},
 		{Symbol: "C", Meaning: calc.Text("packs charged by then")}},
 	Fn: calc.Func3(Bound), Go: "consolidation.Bound", Source: "practice",
-	Limits: calc.Text("Found by going through all changes of the pour. All tools change together; each pack goes on the first free charger."),
+	Limits: calc.Text(
+		"Found by going through all changes of the pour. All tools change together; each pack goes on the first free " +
+			"charger.",
+	),
 }
 
 // Charging finds the change that asks for most packs. All slots change at the

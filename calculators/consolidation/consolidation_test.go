@@ -70,8 +70,17 @@ func TestChargingAgainstPlay(t *testing.T) {
 		lasts, charge := float64(10+rnd.IntN(50)), float64(10+rnd.IntN(120))
 		change, charged := Charging(slots, changes, chargers, lasts, charge)
 		packs := int(Bound(float64(slots), float64(change), float64(charged)))
-		if !stock(packs, slots, changes, chargers, lasts, charge) || stock(packs-1, slots, changes, chargers, lasts, charge) {
-			t.Fatalf("%d slots, %d changes of %v min, %d chargers of %v min: %d packs", slots, changes, lasts, chargers, charge, packs)
+		if !stock(packs, slots, changes, chargers, lasts, charge) ||
+			stock(packs-1, slots, changes, chargers, lasts, charge) {
+			t.Fatalf(
+				"%d slots, %d changes of %v min, %d chargers of %v min: %d packs",
+				slots,
+				changes,
+				lasts,
+				chargers,
+				charge,
+				packs,
+			)
 		}
 	}
 }

@@ -33,7 +33,10 @@ var SpacingFormula = &calc.Formula{
 	Result: calc.Var{Symbol: "s", Meaning: meansS, Unit: "mm", US: "in"},
 	Vars:   []calc.Var{{Symbol: "R", Meaning: meansR, Unit: "mm", US: "in"}},
 	Fn:     calc.Func1(Spacing), Go: "consolidation.Spacing", Source: "aci309",
-	Limits: calc.Text("The table's radius is for the slump of its group, without ties and bars. The 18 in. (450 mm) of older manuals is for a head that reaches 12 in. (300 mm)."),
+	Limits: calc.Text(
+		"The table's radius is for the slump of its group, without ties and bars. The 18 in. (450 mm) of older " +
+			"manuals is for a head that reaches 12 in. (300 mm).",
+	),
 }
 
 // Reach is how far the fields of two neighbours reach to each side, half way
@@ -46,8 +49,11 @@ func Reach(radius, spacing float64) float64 {
 var ReachFormula = &calc.Formula{
 	ID: "reach", Title: calc.Text("Reach to each side between places"), Expr: "sqrt(R^2 - (s/2)^2)",
 	Result: calc.Var{Symbol: "y", Meaning: calc.Text("reach to each side"), Unit: "mm", US: "in"},
-	Vars:   []calc.Var{{Symbol: "R", Meaning: meansR, Unit: "mm", US: "in"}, {Symbol: "s", Meaning: meansS, Unit: "mm", US: "in"}},
-	Fn:     calc.Func2(Reach), Go: "consolidation.Reach", Source: "practice",
+	Vars: []calc.Var{
+		{Symbol: "R", Meaning: meansR, Unit: "mm", US: "in"},
+		{Symbol: "s", Meaning: meansS, Unit: "mm", US: "in"},
+	},
+	Fn: calc.Func2(Reach), Go: "consolidation.Reach", Source: "practice",
 }
 
 // Along is the number of places along a wall: ⌈L/s⌉, the first half a spacing
@@ -57,8 +63,11 @@ func Along(length, spacing float64) float64 { return countUp(length / spacing) }
 var AlongFormula = &calc.Formula{
 	ID: "along", Title: calc.Text("Places along the wall"), Expr: "ceil(L/s)",
 	Result: calc.Var{Symbol: "n", Meaning: meansAlong},
-	Vars:   []calc.Var{{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"}, {Symbol: "s", Meaning: meansS, Unit: "m", US: "ft"}},
-	Fn:     calc.Func2(Along), Go: "consolidation.Along", Source: "practice",
+	Vars: []calc.Var{
+		{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"},
+		{Symbol: "s", Meaning: meansS, Unit: "m", US: "ft"},
+	},
+	Fn: calc.Func2(Along), Go: "consolidation.Along", Source: "practice",
 }
 
 // Places is the number of places of one pass: n + N(2 + k), one more at each
@@ -126,8 +135,11 @@ func KeepUp(pass, fill float64) float64 { return countUp(pass / fill) }
 var KeepUpFormula = &calc.Formula{
 	ID: "keep-up", Title: calc.Text("Vibrators to keep up"), Expr: "ceil(T/t_f)",
 	Result: calc.Var{Symbol: "z", Meaning: meansCount},
-	Vars:   []calc.Var{{Symbol: "T", Meaning: meansPass, Unit: "min"}, {Symbol: "t_f", Meaning: meansFill, Unit: "min"}},
-	Fn:     calc.Func2(KeepUp), Go: "consolidation.KeepUp", Source: "practice",
+	Vars: []calc.Var{
+		{Symbol: "T", Meaning: meansPass, Unit: "min"},
+		{Symbol: "t_f", Meaning: meansFill, Unit: "min"},
+	},
+	Fn: calc.Func2(KeepUp), Go: "consolidation.KeepUp", Source: "practice",
 }
 
 // ByRate is the number of vibrators for a pump rate by the published rate of

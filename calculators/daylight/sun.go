@@ -99,8 +99,12 @@ var LongitudeFormula = &calc.Formula{
 	Expr: "L + (1.914602 - T*(0.004817 + 0.000014*T))*sin(M*pi/180) + (0.019993 - 0.000101*T)*sin(2*M*pi/180)" +
 		" + 0.000289*sin(3*M*pi/180) - 0.00569 - 0.00478*sin((125.04 - 1934.136*T)*pi/180)",
 	Result: calc.Var{Symbol: "lambda", Meaning: meansLambda, Unit: "°"},
-	Vars:   []calc.Var{{Symbol: "T", Meaning: meansT}, {Symbol: "L", Meaning: meansL, Unit: "°"}, {Symbol: "M", Meaning: meansM, Unit: "°"}},
-	Fn:     calc.Func3(Longitude), Go: "daylight.Longitude", Source: "meeus",
+	Vars: []calc.Var{
+		{Symbol: "T", Meaning: meansT},
+		{Symbol: "L", Meaning: meansL, Unit: "°"},
+		{Symbol: "M", Meaning: meansM, Unit: "°"},
+	},
+	Fn: calc.Func3(Longitude), Go: "daylight.Longitude", Source: "meeus",
 }
 
 // Tilt is the obliquity of the ecliptic in degrees, corrected for the main
@@ -129,8 +133,11 @@ var DeclinationFormula = &calc.Formula{
 	ID: "declination", Title: calc.Text("Declination of the sun"),
 	Expr:   "180/pi*asin(sin(theta*pi/180)*sin(lambda*pi/180))",
 	Result: calc.Var{Symbol: "delta", Meaning: meansDelta, Unit: "°"},
-	Vars:   []calc.Var{{Symbol: "theta", Meaning: meansTheta, Unit: "°"}, {Symbol: "lambda", Meaning: meansLambda, Unit: "°"}},
-	Fn:     calc.Func2(Declination), Go: "daylight.Declination", Source: "meeus",
+	Vars: []calc.Var{
+		{Symbol: "theta", Meaning: meansTheta, Unit: "°"},
+		{Symbol: "lambda", Meaning: meansLambda, Unit: "°"},
+	},
+	Fn: calc.Func2(Declination), Go: "daylight.Declination", Source: "meeus",
 }
 
 // Eccentricity is that of the earth's orbit. Source: Meeus, eq. 25.4.
@@ -193,7 +200,10 @@ var HourAngleFormula = &calc.Formula{
 		{Symbol: "delta", Meaning: meansDelta, Unit: "°"},
 	},
 	Fn: calc.Func3(HourAngle), Go: "daylight.HourAngle", Source: "noaa",
-	Limits: calc.Text("Sunrise and sunset at 90° 50', which allows for air and the sun's own size. Civil twilight ends at 96°. Near the poles there is no answer on some days."),
+	Limits: calc.Text(
+		"Sunrise and sunset at 90° 50', which allows for air and the sun's own size. Civil twilight ends at 96°. " +
+			"Near the poles there is no answer on some days.",
+	),
 }
 
 // cosHourAngle is above 1 where the sun stays below and below −1 where it

@@ -55,7 +55,8 @@ func TestBars(t *testing.T) {
 	if len(wide) != 3 || wide[1] != 4*wide[0] || wide[2] != 0 {
 		t.Errorf("widths %v, want 1 to 4 to 0", wide)
 	}
-	if x := attr(nodes[len(nodes)-1], "x1"); nodes[len(nodes)-1].Tag != "line" || x != Coordinate(chartMargin+wide[1]/2) {
+	if x := attr(nodes[len(nodes)-1], "x1"); nodes[len(nodes)-1].Tag != "line" ||
+		x != Coordinate(chartMargin+wide[1]/2) {
 		t.Errorf("the limit stands at %s", x)
 	}
 	nodes, foot = Bars(0, []Bar{{Concrete, "none", "0", 0}}, 0)

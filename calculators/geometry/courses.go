@@ -45,7 +45,11 @@ func TopCourse(height, courses, course float64) float64 {
 var TopCourseFormula = &calc.Formula{
 	ID: "top-course", Title: calc.Text("Height of the top course"), Expr: "H - (N - 1)*h",
 	Result: calc.Var{Symbol: "u", Meaning: calc.Text("height of the top course"), Unit: "mm", US: "in"},
-	Vars:   []calc.Var{courseH, courseN, courseh}, Fn: calc.Func3(TopCourse), Go: "geometry.TopCourse", Source: "arithmetic",
+	Vars: []calc.Var{
+		courseH,
+		courseN,
+		courseh,
+	}, Fn: calc.Func3(TopCourse), Go: "geometry.TopCourse", Source: "arithmetic",
 }
 
 // CornerRun is the length that the corner blocks of one course take of the

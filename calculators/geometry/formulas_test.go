@@ -39,7 +39,14 @@ func TestCornerRuleAgainstAreas(t *testing.T) {
 		th := 0.05 + 0.3*rng.Float64()
 		h := 1 + 3*rng.Float64()
 		outer := [][2]float64{{0, 0}, {a, 0}, {a, d}, {c, d}, {c, b}, {0, b}}
-		inner := [][2]float64{{th, th}, {a - th, th}, {a - th, d - th}, {c - th, d - th}, {c - th, b - th}, {th, b - th}}
+		inner := [][2]float64{
+			{th, th},
+			{a - th, th},
+			{a - th, d - th},
+			{c - th, d - th},
+			{c - th, b - th},
+			{th, b - th},
+		}
 		want := (shoelace(outer) - shoelace(inner)) * h
 		out := perimeter(outer)
 		calctest.Near(t, "L from outside", WallsVolume(th, out*h, 5-1, h), want, 1e-9*want)

@@ -64,8 +64,11 @@ func MiddleRadius(radius, offset float64) float64 { return radius - offset }
 var MiddleRadiusFormula = &calc.Formula{
 	ID: "middle", Title: calc.Text("Radius to the middle of the core"), Expr: "R - e",
 	Result: calc.Var{Symbol: "R_c", Meaning: curveMiddleText, Unit: "m", US: "ft"},
-	Vars: []calc.Var{curveR, {Symbol: "e", Meaning: calc.Text("from the middle out to the measured line, minus toward the centre"),
-		Unit: "m", US: "ft"}},
+	Vars: []calc.Var{
+		curveR,
+		{Symbol: "e", Meaning: calc.Text("from the middle out to the measured line, minus toward the centre"),
+			Unit: "m", US: "ft"},
+	},
 	Fn: calc.Func2(MiddleRadius), Go: "geometry.MiddleRadius", Source: "geometry",
 }
 
@@ -81,7 +84,12 @@ var DevelopedFormula = &calc.Formula{
 	ID: "developed", Title: calc.Text("Length of a face, laid straight"), Expr: "pi*theta/180*(R_c + e)",
 	Result: calc.Var{Symbol: "b", Meaning: calc.Text("length of the face"), Unit: "m", US: "ft"},
 	Vars: []calc.Var{curveTheta, {Symbol: "R_c", Meaning: curveMiddleText, Unit: "m", US: "ft"},
-		{Symbol: "e", Meaning: calc.Text("from the middle out to the face, minus toward the centre"), Unit: "m", US: "ft"}},
+		{
+			Symbol:  "e",
+			Meaning: calc.Text("from the middle out to the face, minus toward the centre"),
+			Unit:    "m",
+			US:      "ft",
+		}},
 	Fn: calc.Func3(Developed), Go: "geometry.Developed", Source: "geometry",
 }
 

@@ -59,8 +59,12 @@ func CornerShift(a, b, diagonal float64) float64 {
 var CornerShiftFormula = &calc.Formula{
 	ID: "shift", Title: calc.Text("How far to shift the corner"), Expr: "(d^2 - a^2 - b^2)/(2*a)",
 	Result: squareS,
-	Vars:   []calc.Var{squareA, squareB, {Symbol: "d", Meaning: calc.Text("diagonal as measured"), Unit: "m", US: "ft"}},
-	Fn:     calc.Func3(CornerShift), Go: "geometry.CornerShift", Source: "cosines",
+	Vars: []calc.Var{
+		squareA,
+		squareB,
+		{Symbol: "d", Meaning: calc.Text("diagonal as measured"), Unit: "m", US: "ft"},
+	},
+	Fn: calc.Func3(CornerShift), Go: "geometry.CornerShift", Source: "cosines",
 }
 
 // CornerError is how far the corner is over 90°, e = asin(s / b).
@@ -110,7 +114,10 @@ func ClosingBearing(along, across float64) float64 {
 var ClosingBearingFormula = &calc.Formula{
 	ID: "bearing", Title: calc.Text("Direction of the gap"), Expr: "2*atan(Y/(X + sqrt(X^2 + Y^2)))*180/pi",
 	Result: calc.Var{Symbol: "beta", Meaning: calc.Text("direction, to the left of the first run"), Unit: "°", US: "°"},
-	Vars:   []calc.Var{squareX, squareY}, Fn: calc.Func2(ClosingBearing), Go: "geometry.ClosingBearing", Source: "traverse",
+	Vars: []calc.Var{
+		squareX,
+		squareY,
+	}, Fn: calc.Func2(ClosingBearing), Go: "geometry.ClosingBearing", Source: "traverse",
 }
 
 // ClosingRatio is the length of the outline per unit of its closing gap,

@@ -10,11 +10,14 @@ import (
 var (
 	varThickness = calc.Var{Symbol: "t", Meaning: calc.Text("core thickness"), Unit: "m", US: "ft"}
 	varHeight    = calc.Var{Symbol: "h", Meaning: calc.Text("height"), Unit: "m", US: "ft"}
-	varCorners   = calc.Var{Symbol: "c", Meaning: calc.Text("corners to take off: outside less inside; minus for inside faces")}
-	varAngle     = calc.Var{Symbol: "theta", Meaning: calc.Text("angle the curve turns through"), Unit: "°", US: "°"}
-	varRise      = calc.Var{Symbol: "s", Meaning: calc.Text("rise|of a curve"), Unit: "m", US: "ft"}
-	varChord     = calc.Var{Symbol: "c", Meaning: calc.Text("chord"), Unit: "m", US: "ft"}
-	rightAngles  = calc.Text("Right-angled corners only.")
+	varCorners   = calc.Var{
+		Symbol:  "c",
+		Meaning: calc.Text("corners to take off: outside less inside; minus for inside faces"),
+	}
+	varAngle    = calc.Var{Symbol: "theta", Meaning: calc.Text("angle the curve turns through"), Unit: "°", US: "°"}
+	varRise     = calc.Var{Symbol: "s", Meaning: calc.Text("rise|of a curve"), Unit: "m", US: "ft"}
+	varChord    = calc.Var{Symbol: "c", Meaning: calc.Text("chord"), Unit: "m", US: "ft"}
+	rightAngles = calc.Text("Right-angled corners only.")
 )
 
 // Meanings that several formulas share.
@@ -88,8 +91,12 @@ func WallsVolume(thickness, area, corners, cornerHeight float64) float64 {
 var WallsVolumeFormula = &calc.Formula{
 	ID: "walls", Title: calc.Text("Volume of the straight walls"), Expr: "t*(A - c*t*h_c)",
 	Result: cubic("V", calc.Text("volume before deductions")),
-	Vars: []calc.Var{varThickness, {Symbol: "A", Meaning: calc.Text("sum of length × height, as measured"), Unit: "m²", US: "ft²"},
-		varCorners, long("h_c", calc.Text("height at the corners"))},
+	Vars: []calc.Var{
+		varThickness,
+		{Symbol: "A", Meaning: calc.Text("sum of length × height, as measured"), Unit: "m²", US: "ft²"},
+		varCorners,
+		long("h_c", calc.Text("height at the corners")),
+	},
 	Fn: calc.Func4(WallsVolume), Go: "geometry.WallsVolume", Source: "geometry", Limits: rightAngles,
 }
 
@@ -118,7 +125,9 @@ func ChordAngle(chord, rise float64) float64 {
 var ChordAngleFormula = &calc.Formula{
 	ID: "chord-angle", Title: calc.Text("Angle from chord and rise"), Expr: "4*atan(2*s/c)*180/pi",
 	Result: varAngle, Vars: []calc.Var{varRise, varChord},
-	Fn: calc.FuncN(func(v []float64) float64 { return ChordAngle(v[1], v[0]) }), Go: "geometry.ChordAngle", Source: "geometry",
+	Fn: calc.FuncN(
+		func(v []float64) float64 { return ChordAngle(v[1], v[0]) },
+	), Go: "geometry.ChordAngle", Source: "geometry",
 }
 
 // CentreRadius is the radius of the middle of a curved wall from that of its
@@ -145,7 +154,10 @@ func ArcLength(degrees, radius float64) float64 {
 
 var ArcLengthFormula = &calc.Formula{
 	ID: "arc-length", Title: calc.Text("Length of the curve"), Expr: "pi*theta/180*R",
-	Result: long("b", calc.Text("length of the curve")), Vars: []calc.Var{varAngle, long("R", calc.Text("radius to the middle"))},
+	Result: long(
+		"b",
+		calc.Text("length of the curve"),
+	), Vars: []calc.Var{varAngle, long("R", calc.Text("radius to the middle"))},
 	Fn: calc.Func2(ArcLength), Go: "geometry.ArcLength", Source: "geometry",
 }
 
@@ -172,8 +184,11 @@ func NetVolume(walls, holes float64) float64 { return walls - holes }
 var NetVolumeFormula = &calc.Formula{
 	ID: "net", Title: calc.Text("Net volume"), Expr: "V_g - V_h",
 	Result: cubic("V", sayNet),
-	Vars:   []calc.Var{cubic("V_g", calc.Text("walls without holes")), cubic("V_h", calc.Text("openings and block-outs"))},
-	Fn:     calc.Func2(NetVolume), Go: "geometry.NetVolume", Source: "lejeune",
+	Vars: []calc.Var{
+		cubic("V_g", calc.Text("walls without holes")),
+		cubic("V_h", calc.Text("openings and block-outs")),
+	},
+	Fn: calc.Func2(NetVolume), Go: "geometry.NetVolume", Source: "lejeune",
 }
 
 // WithWaste adds an allowance in percent, V_w = V (1 + w/100).
@@ -199,7 +214,9 @@ var InCubicYardsFormula = &calc.Formula{
 	ID: "cubic-yards", Title: calc.Text("Cubic feet to cubic yards"), Expr: "V/27",
 	Result: calc.Var{Symbol: "V_y", Meaning: calc.Text("volume in cubic yards"), Unit: "yd³"},
 	Vars:   []calc.Var{{Symbol: "V", Meaning: calc.Text("volume in cubic feet"), Unit: "ft³"}},
-	Fn:     calc.FuncN(func(v []float64) float64 { return float64(InCubicYards(CubicFeet(v[0]))) }), Go: "geometry.InCubicYards", Source: "sp811",
+	Fn: calc.FuncN(
+		func(v []float64) float64 { return float64(InCubicYards(CubicFeet(v[0]))) },
+	), Go: "geometry.InCubicYards", Source: "sp811",
 }
 
 // RoundUp is the order: the smallest whole number of steps that holds the

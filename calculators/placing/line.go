@@ -21,8 +21,11 @@ func LineVolume(bore, length float64) float64 {
 var LineVolumeFormula = &calc.Formula{
 	ID: "volume", Title: calc.Text("Volume in a line"), Expr: "pi/4*d^2*L",
 	Result: calc.Var{Symbol: "V", Meaning: calc.Text("volume in the line"), Unit: "m³", US: "ft³"},
-	Vars:   []calc.Var{{Symbol: "d", Meaning: meansBore, Unit: "m", US: "ft"}, {Symbol: "L", Meaning: meansPipe, Unit: "m", US: "ft"}},
-	Fn:     calc.Func2(LineVolume), Go: "placing.LineVolume", Source: "geometry",
+	Vars: []calc.Var{
+		{Symbol: "d", Meaning: meansBore, Unit: "m", US: "ft"},
+		{Symbol: "L", Meaning: meansPipe, Unit: "m", US: "ft"},
+	},
+	Fn: calc.Func2(LineVolume), Go: "placing.LineVolume", Source: "geometry",
 }
 
 // HoseWeight is concrete and hose together for each length of hose,
@@ -62,7 +65,10 @@ func PrimeVolume(bore, length, film float64) float64 {
 var PrimeVolumeFormula = &calc.Formula{
 	ID: "prime", Title: calc.Text("Grout that coats a line"), Expr: "pi*d*L*f",
 	Result: calc.Var{Symbol: "P", Meaning: calc.Text("grout for the prime"), Unit: "m³", US: "ft³"},
-	Vars: []calc.Var{{Symbol: "d", Meaning: meansBore, Unit: "m", US: "ft"}, {Symbol: "L", Meaning: meansPipe, Unit: "m", US: "ft"},
-		{Symbol: "f", Meaning: calc.Text("film of grout"), Unit: "m", US: "ft"}},
+	Vars: []calc.Var{
+		{Symbol: "d", Meaning: meansBore, Unit: "m", US: "ft"},
+		{Symbol: "L", Meaning: meansPipe, Unit: "m", US: "ft"},
+		{Symbol: "f", Meaning: calc.Text("film of grout"), Unit: "m", US: "ft"},
+	},
 	Fn: calc.Func3(PrimeVolume), Go: "placing.PrimeVolume", Source: "prime",
 }

@@ -10,8 +10,20 @@ import (
 func TestRiseInverse(t *testing.T) {
 	calctest.NearBy(t, "flow of a rise", Flow(Rise(9.2, 43, 0.2), 43, 0.2), 9.2, 1e-12)
 	longest := LongestLoop(2, 0.75, 9.2, 0.75, 0.2, 0.8)
-	calctest.NearBy(t, "loop that fills the window", AgeOnReturn(0.75, LiftTime(longest, 0.2, 0.8, 9.2, 0.75)), 2, 1e-12)
-	calctest.NearBy(t, "twice the length, twice the time", LiftTime(80, 0.2, 0.8, 9, 0.7), 2*LiftTime(40, 0.2, 0.8, 9, 0.7), 1e-12)
+	calctest.NearBy(
+		t,
+		"loop that fills the window",
+		AgeOnReturn(0.75, LiftTime(longest, 0.2, 0.8, 9.2, 0.75)),
+		2,
+		1e-12,
+	)
+	calctest.NearBy(
+		t,
+		"twice the length, twice the time",
+		LiftTime(80, 0.2, 0.8, 9, 0.7),
+		2*LiftTime(40, 0.2, 0.8, 9, 0.7),
+		1e-12,
+	)
 	for _, c := range []struct{ height, depth, want float64 }{{8, 4, 2}, {8, 8.0 / 3, 3}, {8.1, 4, 3}, {2.4, 0.8, 3}, {1, 4, 1}} {
 		calctest.NearBy(t, "lifts", Lifts(c.height, c.depth), c.want, 0)
 	}

@@ -8,8 +8,14 @@ import (
 // How quantities are written here. Time that is needed is rounded up, time
 // that is left down, and so are a rate or a length that must not be exceeded.
 var (
-	MinutesUp = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "min", Step: 1, Rounding: quantity.Up}}
-	HoursUp   = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.25, Rounding: quantity.Up}}
+	MinutesUp = quantity.Display{
+		Dim: quantity.Duration,
+		US:  quantity.UnitDisplay{Unit: "min", Step: 1, Rounding: quantity.Up},
+	}
+	HoursUp = quantity.Display{
+		Dim: quantity.Duration,
+		US:  quantity.UnitDisplay{Unit: "h", Step: 0.25, Rounding: quantity.Up},
+	}
 )
 
 // Reasons of limits that several calculators here share.

@@ -33,8 +33,11 @@ func Shift(setUp, pumping, cleanUp float64) float64 { return setUp + pumping + c
 var ShiftFormula = &calc.Formula{
 	ID: "total", Title: calc.Text("All in"), Expr: "a + P + b",
 	Result: calc.Var{Symbol: "T", Meaning: meansTotal, Unit: "h", US: "h"},
-	Vars: []calc.Var{{Symbol: "a", Meaning: calc.Text("set-up"), Unit: "h", US: "h"}, {Symbol: "P", Meaning: meansPumping, Unit: "h", US: "h"},
-		{Symbol: "b", Meaning: calc.Text("clean-up"), Unit: "h", US: "h"}},
+	Vars: []calc.Var{
+		{Symbol: "a", Meaning: calc.Text("set-up"), Unit: "h", US: "h"},
+		{Symbol: "P", Meaning: meansPumping, Unit: "h", US: "h"},
+		{Symbol: "b", Meaning: calc.Text("clean-up"), Unit: "h", US: "h"},
+	},
 	Fn: calc.Func3(Shift), Go: "placing.Shift", Source: "practice",
 }
 
@@ -55,8 +58,11 @@ func CrewHours(people, hours float64) float64 { return people * hours }
 var CrewHoursFormula = &calc.Formula{
 	ID: "crew-hours", Title: calc.Text("Crew hours"), Expr: "n*T",
 	Result: calc.Var{Symbol: "H", Meaning: calc.Text("crew hours"), Unit: "h", US: "h"},
-	Vars:   []calc.Var{{Symbol: "n", Meaning: calc.Text("people in the crew")}, {Symbol: "T", Meaning: meansTotal, Unit: "h", US: "h"}},
-	Fn:     calc.Func2(CrewHours), Go: "placing.CrewHours", Source: "practice",
+	Vars: []calc.Var{
+		{Symbol: "n", Meaning: calc.Text("people in the crew")},
+		{Symbol: "T", Meaning: meansTotal, Unit: "h", US: "h"},
+	},
+	Fn: calc.Func2(CrewHours), Go: "placing.CrewHours", Source: "practice",
 }
 
 // Finish is the end of a shift in hours of the day, S + T; over 24 it is past
@@ -66,8 +72,11 @@ func Finish(start, total float64) float64 { return start + total }
 var FinishFormula = &calc.Formula{
 	ID: "finish", Title: calc.Text("End by the clock"), Expr: "S + T",
 	Result: calc.Var{Symbol: "F", Meaning: calc.Text("end, hours of the day"), Unit: "h", US: "h"},
-	Vars:   []calc.Var{{Symbol: "S", Meaning: calc.Text("start, hours of the day"), Unit: "h", US: "h"}, {Symbol: "T", Meaning: meansTotal, Unit: "h", US: "h"}},
-	Fn:     calc.Func2(Finish), Go: "placing.Finish", Source: "practice",
+	Vars: []calc.Var{
+		{Symbol: "S", Meaning: calc.Text("start, hours of the day"), Unit: "h", US: "h"},
+		{Symbol: "T", Meaning: meansTotal, Unit: "h", US: "h"},
+	},
+	Fn: calc.Func2(Finish), Go: "placing.Finish", Source: "practice",
 }
 
 // LatestStart is when a shift must start to be done by an hour of the day,
@@ -77,6 +86,9 @@ func LatestStart(done, total float64) float64 { return done - total }
 var LatestStartFormula = &calc.Formula{
 	ID: "latest", Title: calc.Text("Latest start"), Expr: "D - T",
 	Result: calc.Var{Symbol: "S", Meaning: calc.Text("latest start, hours of the day"), Unit: "h", US: "h"},
-	Vars:   []calc.Var{{Symbol: "D", Meaning: calc.Text("done by, hours of the day"), Unit: "h", US: "h"}, {Symbol: "T", Meaning: meansTotal, Unit: "h", US: "h"}},
-	Fn:     calc.Func2(LatestStart), Go: "placing.LatestStart", Source: "practice",
+	Vars: []calc.Var{
+		{Symbol: "D", Meaning: calc.Text("done by, hours of the day"), Unit: "h", US: "h"},
+		{Symbol: "T", Meaning: meansTotal, Unit: "h", US: "h"},
+	},
+	Fn: calc.Func2(LatestStart), Go: "placing.LatestStart", Source: "practice",
 }

@@ -42,12 +42,23 @@ func Cycle(load, check, haul, wait, discharge, wash, back float64) float64 {
 var CycleFormula = &calc.Formula{
 	ID: "cycle", Title: calc.Text("Round trip"), Expr: "t_l + t_c + t_h + t_w + t_d + t_r + t_b",
 	Result: calc.Var{Symbol: "C", Meaning: meansCycle, Unit: "min", US: "min"},
-	Vars: []calc.Var{{Symbol: "t_l", Meaning: meansLoad, Unit: "min", US: "min"}, {Symbol: "t_c", Meaning: meansCheck, Unit: "min", US: "min"},
-		{Symbol: "t_h", Meaning: meansHaul, Unit: "min", US: "min"}, {Symbol: "t_w", Meaning: meansWait, Unit: "min", US: "min"},
+	Vars: []calc.Var{
+		{Symbol: "t_l", Meaning: meansLoad, Unit: "min", US: "min"},
+		{Symbol: "t_c", Meaning: meansCheck, Unit: "min", US: "min"},
+		{
+			Symbol:  "t_h",
+			Meaning: meansHaul,
+			Unit:    "min",
+			US:      "min",
+		},
+		{Symbol: "t_w", Meaning: meansWait, Unit: "min", US: "min"},
 		{Symbol: "t_d", Meaning: meansUnload, Unit: "min", US: "min"},
 		{Symbol: "t_r", Meaning: calc.Text("washing out"), Unit: "min", US: "min"},
-		{Symbol: "t_b", Meaning: calc.Text("drive back"), Unit: "min", US: "min"}},
-	Fn: calc.FuncN(func(v []float64) float64 { return Cycle(v[0], v[1], v[2], v[3], v[4], v[5], v[6]) }), Go: "placing.Cycle", Source: "guide",
+		{Symbol: "t_b", Meaning: calc.Text("drive back"), Unit: "min", US: "min"},
+	},
+	Fn: calc.FuncN(
+		func(v []float64) float64 { return Cycle(v[0], v[1], v[2], v[3], v[4], v[5], v[6]) },
+	), Go: "placing.Cycle", Source: "guide",
 }
 
 // Trucks is how many keep the pump fed, n = min(⌈C/s⌉, loads). Cycle and
@@ -59,8 +70,11 @@ func Trucks(cycle, spacing, loads float64) float64 {
 var TrucksFormula = &calc.Formula{
 	ID: "trucks", Title: calc.Text("Trucks that keep the pump fed"), Expr: "min(ceil(C/s), N)",
 	Result: calc.Var{Symbol: "n", Meaning: meansTrucks},
-	Vars: []calc.Var{{Symbol: "C", Meaning: meansCycle, Unit: "min", US: "min"}, {Symbol: "s", Meaning: meansSpacing, Unit: "min", US: "min"},
-		{Symbol: "N", Meaning: meansLoads}},
+	Vars: []calc.Var{
+		{Symbol: "C", Meaning: meansCycle, Unit: "min", US: "min"},
+		{Symbol: "s", Meaning: meansSpacing, Unit: "min", US: "min"},
+		{Symbol: "N", Meaning: meansLoads},
+	},
 	Fn: calc.Func3(Trucks), Go: "placing.Trucks", Source: "guide",
 	Limits: calc.Text("One truck pulls up as the last one leaves."),
 }
@@ -72,8 +86,11 @@ func Loads(order, truck float64) float64 { return math.Ceil(order/truck - calc.S
 var LoadsFormula = &calc.Formula{
 	ID: "loads", Title: calc.Text("Loads"), Expr: "ceil(V_o/V)",
 	Result: calc.Var{Symbol: "N", Meaning: meansLoads},
-	Vars:   []calc.Var{{Symbol: "V_o", Meaning: calc.Text("order"), Unit: "m³", US: "yd³"}, {Symbol: "V", Meaning: meansTruck, Unit: "m³", US: "yd³"}},
-	Fn:     calc.Func2(Loads), Go: "placing.Loads", Source: "guide",
+	Vars: []calc.Var{
+		{Symbol: "V_o", Meaning: calc.Text("order"), Unit: "m³", US: "yd³"},
+		{Symbol: "V", Meaning: meansTruck, Unit: "m³", US: "yd³"},
+	},
+	Fn: calc.Func2(Loads), Go: "placing.Loads", Source: "guide",
 }
 
 // AgeAtEnd is the age of the last concrete out of a truck: load + check +
@@ -86,9 +103,18 @@ func AgeAtEnd(load, check, haul, wait, discharge float64) float64 {
 var AgeAtEndFormula = &calc.Formula{
 	ID: "age", Title: calc.Text("Age of the last concrete out"), Expr: "t_l + t_c + t_h + t_w + t_d",
 	Result: calc.Var{Symbol: "A", Meaning: calc.Text("age at the end of discharge"), Unit: "min", US: "min"},
-	Vars: []calc.Var{{Symbol: "t_l", Meaning: meansLoad, Unit: "min", US: "min"}, {Symbol: "t_c", Meaning: meansCheck, Unit: "min", US: "min"},
-		{Symbol: "t_h", Meaning: meansHaul, Unit: "min", US: "min"}, {Symbol: "t_w", Meaning: meansWait, Unit: "min", US: "min"},
-		{Symbol: "t_d", Meaning: meansUnload, Unit: "min", US: "min"}},
+	Vars: []calc.Var{
+		{Symbol: "t_l", Meaning: meansLoad, Unit: "min", US: "min"},
+		{Symbol: "t_c", Meaning: meansCheck, Unit: "min", US: "min"},
+		{
+			Symbol:  "t_h",
+			Meaning: meansHaul,
+			Unit:    "min",
+			US:      "min",
+		},
+		{Symbol: "t_w", Meaning: meansWait, Unit: "min", US: "min"},
+		{Symbol: "t_d", Meaning: meansUnload, Unit: "min", US: "min"},
+	},
 	Fn: calc.Func5(AgeAtEnd), Go: "placing.AgeAtEnd", Source: "c94-old",
 }
 

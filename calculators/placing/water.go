@@ -50,9 +50,17 @@ func WaterCement(design, added, withheld, yards, cement float64) float64 {
 var WaterCementFormula = &calc.Formula{
 	ID: "ratio", Title: calc.Text("Water-cement ratio after"), Expr: "r + 8.34*(W - W_h)/(V*c)",
 	Result: calc.Var{Symbol: "r_a", Meaning: calc.Text("ratio after")},
-	Vars: []calc.Var{{Symbol: "r", Meaning: calc.Text("ratio of the mix design")}, {Symbol: "W", Meaning: meansW, Unit: "US gal"},
-		{Symbol: "W_h", Meaning: calc.Text("water withheld"), Unit: "US gal"}, {Symbol: "V", Meaning: meansDrum, Unit: "yd³"},
-		{Symbol: "c", Meaning: calc.Text("cement in the mix"), Unit: "lb/yd³"}},
+	Vars: []calc.Var{
+		{Symbol: "r", Meaning: calc.Text("ratio of the mix design")},
+		{Symbol: "W", Meaning: meansW, Unit: "US gal"},
+		{
+			Symbol:  "W_h",
+			Meaning: calc.Text("water withheld"),
+			Unit:    "US gal",
+		},
+		{Symbol: "V", Meaning: meansDrum, Unit: "yd³"},
+		{Symbol: "c", Meaning: calc.Text("cement in the mix"), Unit: "lb/yd³"},
+	},
 	Fn: calc.Func5(WaterCement), Go: "placing.WaterCement", Source: "weight",
 }
 

@@ -55,7 +55,10 @@ var WallSlowFormula = &calc.Formula{
 		return float64(WallSlow(v[0], v[1], FtPerHour(v[2]), Fahrenheit(v[3])))
 	}),
 	Go: "pressure.WallSlow", Source: "aci",
-	Limits: calc.Text("Walls placed no higher than 14 ft (4.3 m), rising slower than 7 ft/h (2.1 m/h). Slump no more than 7 in. (175 mm). Poker no deeper than 4 ft (1.2 m)."),
+	Limits: calc.Text(
+		"Walls placed no higher than 14 ft (4.3 m), rising slower than 7 ft/h (2.1 m/h). Slump no more than 7 in. " +
+			"(175 mm). Poker no deeper than 4 ft (1.2 m).",
+	),
 }
 
 // WallFast is the pressure in psf of a wall that rises at 7 to 15 ft/h, and
@@ -74,7 +77,10 @@ var WallFastFormula = &calc.Formula{
 		return float64(WallFast(v[0], v[1], FtPerHour(v[2]), Fahrenheit(v[3])))
 	}),
 	Go: "pressure.WallFast", Source: "aci",
-	Limits: calc.Text("Rise of 7 to 15 ft/h (2.1 to 4.6 m/h). Up to 15 ft/h (4.6 m/h) where more than 14 ft (4.3 m) is placed. It meets the slow one at 7 ft/h. Slump no more than 7 in. (175 mm). Poker no deeper than 4 ft (1.2 m)."),
+	Limits: calc.Text(
+		"Rise of 7 to 15 ft/h (2.1 to 4.6 m/h). Up to 15 ft/h (4.6 m/h) where more than 14 ft (4.3 m) is placed. It " +
+			"meets the slow one at 7 ft/h. Slump no more than 7 in. (175 mm). Poker no deeper than 4 ft (1.2 m).",
+	),
 }
 
 // RiseSlow turns WallSlow round: the rise in ft/h at which it reaches p. It
@@ -91,7 +97,9 @@ var RiseSlowFormula = &calc.Formula{
 		return float64(RiseSlow(v[0], v[1], PSF(v[2]), Fahrenheit(v[3])))
 	}),
 	Go: "pressure.RiseSlow", Source: "aci",
-	Limits: calc.Text("Up to 7 ft/h (2.1 m/h), and only for a rating of at least 600 psf (28.7 kPa) times the weight coefficient."),
+	Limits: calc.Text(
+		"Up to 7 ft/h (2.1 m/h), and only for a rating of at least 600 psf (28.7 kPa) times the weight coefficient.",
+	),
 }
 
 // RiseFast turns WallFast round: the rise in ft/h at which it reaches p. It
@@ -110,7 +118,9 @@ var RiseFastFormula = &calc.Formula{
 		return float64(RiseFast(v[0], v[1], PSF(v[2]), Fahrenheit(v[3])))
 	}),
 	Go: "pressure.RiseFast", Source: "aci",
-	Limits: calc.Text("Up to 15 ft/h (4.6 m/h), and only for a rating of at least 600 psf (28.7 kPa) times the weight coefficient."),
+	Limits: calc.Text(
+		"Up to 15 ft/h (4.6 m/h), and only for a rating of at least 600 psf (28.7 kPa) times the weight coefficient.",
+	),
 }
 
 // FluidHead is the pressure in psf under a depth of fluid concrete: w·h, with
@@ -159,9 +169,13 @@ func Bounded(equation, floor, head PSF) PSF { return min(head, max(equation, flo
 var BoundedFormula = &calc.Formula{
 	ID: "bounds", Title: calc.Text("Between floor and fluid head"),
 	Expr: "min(p_h, max(p_e, p_min))", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
-	Vars: []calc.Var{calc.Var{Symbol: "p_e", Meaning: meansEq, Unit: "kPa", US: "psf"}, calc.Var{Symbol: "p_min", Meaning: meansFloor, Unit: "kPa", US: "psf"}, calc.Var{Symbol: "p_h", Meaning: meansHead, Unit: "kPa", US: "psf"}},
-	Fn:   calc.FuncN(func(v []float64) float64 { return float64(Bounded(PSF(v[0]), PSF(v[1]), PSF(v[2]))) }),
-	Go:   "pressure.Bounded", Source: "hurd",
+	Vars: []calc.Var{
+		calc.Var{Symbol: "p_e", Meaning: meansEq, Unit: "kPa", US: "psf"},
+		calc.Var{Symbol: "p_min", Meaning: meansFloor, Unit: "kPa", US: "psf"},
+		calc.Var{Symbol: "p_h", Meaning: meansHead, Unit: "kPa", US: "psf"},
+	},
+	Fn: calc.FuncN(func(v []float64) float64 { return float64(Bounded(PSF(v[0]), PSF(v[1]), PSF(v[2]))) }),
+	Go: "pressure.Bounded", Source: "hurd",
 }
 
 // Rise is how fast concrete rises where a flow q fills a length of wall of
@@ -172,9 +186,13 @@ func Rise(q, length, thickness float64) float64 { return q / (length * thickness
 var RiseFormula = &calc.Formula{
 	ID: "rise", Title: calc.Text("Rise of the concrete"),
 	Expr: "Q/(L*b)", Result: plainR,
-	Vars: []calc.Var{plainQ, calc.Var{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"}, calc.Var{Symbol: "b", Meaning: meansB, Unit: "m", US: "ft"}},
-	Fn:   calc.Func3(Rise),
-	Go:   "pressure.Rise", Source: "army",
+	Vars: []calc.Var{
+		plainQ,
+		calc.Var{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"},
+		calc.Var{Symbol: "b", Meaning: meansB, Unit: "m", US: "ft"},
+	},
+	Fn: calc.Func3(Rise),
+	Go: "pressure.Rise", Source: "army",
 }
 
 // Flow turns Rise round: the flow that makes a length of wall rise at r.
@@ -183,7 +201,11 @@ func Flow(r, length, thickness float64) float64 { return r * length * thickness 
 var FlowFormula = &calc.Formula{
 	ID: "flow", Title: calc.Text("Pump rate for a rise"),
 	Expr: "R*L*b", Result: plainQ,
-	Vars: []calc.Var{plainR, calc.Var{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"}, calc.Var{Symbol: "b", Meaning: meansB, Unit: "m", US: "ft"}},
-	Fn:   calc.Func3(Flow),
-	Go:   "pressure.Flow", Source: "army",
+	Vars: []calc.Var{
+		plainR,
+		calc.Var{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"},
+		calc.Var{Symbol: "b", Meaning: meansB, Unit: "m", US: "ft"},
+	},
+	Fn: calc.Func3(Flow),
+	Go: "pressure.Flow", Source: "army",
 }

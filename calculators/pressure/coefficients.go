@@ -29,7 +29,9 @@ var LightWeightFormula = &calc.Formula{
 	Vars: []calc.Var{{Symbol: "w", Meaning: meansW, Unit: "lb/ft³"}},
 	Fn:   calc.FuncN(func(v []float64) float64 { return LightWeight(PCF(v[0])) }),
 	Go:   "pressure.LightWeight", Source: "aci",
-	Limits: calc.Text("Below 140 lb/ft³ (2240 kg/m³). From there to 150 lb/ft³ (2400 kg/m³) the coefficient is 1; it steps at both."),
+	Limits: calc.Text(
+		"Below 140 lb/ft³ (2240 kg/m³). From there to 150 lb/ft³ (2400 kg/m³) the coefficient is 1; it steps at both.",
+	),
 }
 
 // HeavyWeight is the unit weight coefficient of concrete above 150 lb/ft³:

@@ -16,17 +16,26 @@ const (
 	nameCIRIA = calc.Text("CIRIA 108")
 	nameDIN   = calc.Text("DIN 18218")
 
-	capACI     = calc.Text("ACI 347 uses United States cement types, each with a coefficient. The slump must be 7 in. (175 mm) or less.")
-	capCIRIA   = calc.Text("CIRIA 108 uses groups of concrete and the height of the form. Admixtures count by what they do to the set.")
-	capDIN     = calc.Text("DIN 18218 uses flow class and setting time. Its value is characteristic: no partial factor is in it yet.")
+	capACI = calc.Text(
+		"ACI 347 uses United States cement types, each with a coefficient. The slump must be 7 in. (175 mm) or less.",
+	)
+	capCIRIA = calc.Text(
+		"CIRIA 108 uses groups of concrete and the height of the form. Admixtures count by what they do to the set.",
+	)
+	capDIN = calc.Text(
+		"DIN 18218 uses flow class and setting time. Its value is characteristic: no partial factor is in it yet.",
+	)
 	capOutside = calc.Text("This pour is beyond the limits of {method}. Its line is the full fluid head.")
 	capLowest  = calc.Text("Do not pick the lowest of the three. Ask which method the form maker's rating goes with.")
 
 	figCompare = calc.Text("Pressure by depth, three methods")
-	figSays    = calc.Text("For {height} of concrete, the greatest pressure is {aci} by ACI 347, {ciria} by CIRIA 108 and {din} by DIN 18218. Full fluid head at the foot: {head}.")
-	figX       = calc.Text("Pressure")
-	figY       = calc.Text("Depth from the top")
-	figLine    = calc.Text("{method}: {pressure}")
+	figSays    = calc.Text(
+		"For {height} of concrete, the greatest pressure is {aci} by ACI 347, {ciria} by CIRIA 108 and {din} by DIN " +
+			"18218. Full fluid head at the foot: {head}.",
+	)
+	figX    = calc.Text("Pressure")
+	figY    = calc.Text("Depth from the top")
+	figLine = calc.Text("{method}: {pressure}")
 )
 
 // sided is each method's name, key and answer.
@@ -115,22 +124,40 @@ func ComparisonFigure(v calc.Locale, p SharedCase) figure.Drawing {
 	top := p.head()
 	say := func(kpa float64) string { return quantity.Format(KPa(kpa), displays.Pressure, v.Style) }
 	depth := func(m float64) string { return quantity.Format(m, displays.Height, v.Style) }
-	x := figure.Axis{Title: v.Say(figX), To: top, Marks: []figure.Mark{{At: top / 2, Text: say(top / 2)}, {At: top, Text: ""}}}
+	x := figure.Axis{
+		Title: v.Say(figX),
+		To:    top,
+		Marks: []figure.Mark{{At: top / 2, Text: say(top / 2)}, {At: top, Text: ""}},
+	}
 	y := figure.Axis{Title: v.Say(figY), From: -p.Height, Marks: []figure.Mark{
 		{At: 0, Text: "0"}, {At: -p.Height / 2, Text: depth(p.Height / 2)}, {At: -p.Height, Text: depth(p.Height)}}}
-	curves := []figure.Curve{{Role: figure.Limit, Name: v.Say(figLine, calc.Said("method", headTitle), calc.Word("pressure", say(top))),
-		Points: []figure.Point{{}, {X: top, Y: -p.Height}}}}
+	curves := []figure.Curve{
+		{Role: figure.Limit, Name: v.Say(figLine, calc.Said("method", headTitle), calc.Word("pressure", say(top))),
+			Points: []figure.Point{{}, {X: top, Y: -p.Height}}},
+	}
 	var spots []figure.Spot
 	var slots []calc.Slot
 	marks := p.marks()
 	for i, m := range p.methods() {
-		curves = append(curves, figure.Curve{Role: m.role, Name: v.Say(figLine, calc.Said("method", m.name), calc.Word("pressure", say(m.Pressure))),
-			Points: []figure.Point{{}, {X: m.Pressure, Y: -m.Pressure / p.Weight}, {X: m.Pressure, Y: -p.Height}}})
+		curves = append(
+			curves,
+			figure.Curve{
+				Role:   m.role,
+				Name:   v.Say(figLine, calc.Said("method", m.name), calc.Word("pressure", say(m.Pressure))),
+				Points: []figure.Point{{}, {X: m.Pressure, Y: -m.Pressure / p.Weight}, {X: m.Pressure, Y: -p.Height}},
+			},
+		)
 		at := figure.Point{X: math.Min(m.Pressure, p.Weight*marks[i]), Y: -marks[i]}
 		spots = append(spots, figure.Spot{Role: m.role, At: at, Text: v.Say(m.name)})
 		slots = append(slots, calc.Word(m.id, say(m.Pressure)))
 	}
 	nodes, foot := figure.Plot(x, y, curves, spots)
 	slots = append(slots, calc.Word("height", depth(p.Height)), calc.Word("head", say(top)))
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(figCompare), Desc: v.Say(figSays, slots...), Nodes: nodes}
+	return figure.Drawing{
+		Width:  figure.ChartWidth,
+		Height: foot,
+		Title:  v.Say(figCompare),
+		Desc:   v.Say(figSays, slots...),
+		Nodes:  nodes,
+	}
 }

@@ -62,8 +62,11 @@ func DINSet(k, set float64) float64 { return 1 + float64(k*(set-5)) }
 var DINSetFormula = &calc.Formula{
 	ID: "set", Title: calc.Text("Setting time factor, F1 to F4"),
 	Expr: "1 + k*(t_E - 5)", Result: calc.Var{Symbol: "K_1", Meaning: meansK1},
-	Vars: []calc.Var{{Symbol: "k", Meaning: calc.Text("growth per hour, by class")}, {Symbol: "t_E", Meaning: meansSet, Unit: "h"}},
-	Fn:   calc.Func2(DINSet), Go: "pressure.DINSet", Source: "din-memory",
+	Vars: []calc.Var{
+		{Symbol: "k", Meaning: calc.Text("growth per hour, by class")},
+		{Symbol: "t_E", Meaning: meansSet, Unit: "h"},
+	},
+	Fn: calc.Func2(DINSet), Go: "pressure.DINSet", Source: "din-memory",
 	Limits: calc.Text("For 5 to 20 h. The growth is 0.03 for F1, 0.053 for F2, 0.077 for F3 and 0.14 for F4."),
 }
 
@@ -96,12 +99,19 @@ var DINStiffFormula = &calc.Formula{
 	Vars: []calc.Var{
 		{Symbol: "a", Meaning: calc.Text("growth with the rise, by class")},
 		{Symbol: "b", Meaning: calc.Text("pressure at rest, by class"), Unit: "kPa"},
-		{Symbol: "v", Meaning: meansR, Unit: "m/h"}, {Symbol: "K_1", Meaning: meansK1}, {Symbol: "f_T", Meaning: meansCool},
+		{
+			Symbol:  "v",
+			Meaning: meansR,
+			Unit:    "m/h",
+		}, {Symbol: "K_1", Meaning: meansK1}, {Symbol: "f_T", Meaning: meansCool},
 		{Symbol: "gamma", Meaning: meansW, Unit: "kN/m³"},
 	},
 	Fn: calc.FuncN(func(v []float64) float64 { return DINStiff(v[0], v[1], v[2], v[3], v[4], v[5]) }),
 	Go: "pressure.DINStiff", Source: "din-memory",
-	Limits: calc.Text("Rise to 7 m/h, height to 10 m, placed from the top, poker inside. By class: 5v + 21, 10v + 19, 14v + 18, 17v + 17."),
+	Limits: calc.Text(
+		"Rise to 7 m/h, height to 10 m, placed from the top, poker inside. By class: 5v + 21, 10v + 19, 14v + 18, " +
+			"17v + 17.",
+	),
 }
 
 // DINFlowing is the characteristic pressure in kPa of the classes F5 and F6
@@ -121,5 +131,7 @@ var DINFlowingFormula = &calc.Formula{
 		{Symbol: "f_T", Meaning: meansCool}, {Symbol: "gamma", Meaning: meansW, Unit: "kN/m³"},
 	},
 	Fn: calc.Func5(DINFlowing), Go: "pressure.DINFlowing", Source: "din",
-	Limits: calc.Text("Rise to 7 m/h, height to 10 m, placed from the top. The share is 0.24 for F5, 0.304 for F6 and 0.26 for SCC."),
+	Limits: calc.Text(
+		"Rise to 7 m/h, height to 10 m, placed from the top. The share is 0.24 for F5, 0.304 for F6 and 0.26 for SCC.",
+	),
 }

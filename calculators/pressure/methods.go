@@ -100,7 +100,8 @@ func (p SharedCase) CIRIA() Answer {
 }
 
 func (p SharedCase) DINHolds() bool {
-	return p.Way == FromTop && !calc.Over(p.Rise, DINRise) && !calc.Over(p.Height, DINHeight) && !calc.Over(p.Set, DINSetHigh)
+	return p.Way == FromTop && !calc.Over(p.Rise, DINRise) && !calc.Over(p.Height, DINHeight) &&
+		!calc.Over(p.Set, DINSetHigh)
 }
 
 // Hours is the setting time put into the DIN equations.

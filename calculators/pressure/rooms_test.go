@@ -66,7 +66,10 @@ func TestMonotonic(t *testing.T) {
 // Both calculators and form-pressure agree on one and the same pour.
 func TestThreeCalculatorsAgree(t *testing.T) {
 	pour := []string{"height=13'", "rise=4", "temperature=60 °F", "weight=150", "cement=blend", "admixture=retards"}
-	aci := calctest.Run(t, formpressure.Calculator, append([]string{"slump=5 in", "length=2000 ft", "pump-rate=1"}, pour...)...)
+	aci := calctest.Run(
+		t,
+		formpressure.Calculator,
+		append([]string{"slump=5 in", "length=2000 ft", "pump-rate=1"}, pour...)...)
 	ciria := calctest.Run(t, ciriapressure.Calculator, append([]string{"form-height=13'"}, pour...)...)
 	din := calctest.Run(t, dinpressure.Calculator, append([]string{"set-at=60 °F"}, pour...)...)
 	for i, want := range []float64{aci.Out.Num("pressure-local"), ciria.Out.Num("pressure"), din.Out.Num("pressure")} {

@@ -53,7 +53,8 @@ var SourceACI = calc.Source{
 }
 
 var SourceHurd = calc.Source{
-	ID: "hurd", Author: "M. K. Hurd", Title: "Use updated wall pressure formulas", Edition: "letter on ACI 347-04 sec. 2.2.2, Concrete Construction",
+	ID: "hurd", Author: "M. K. Hurd", Title: "Use updated wall pressure formulas", Edition: "letter on ACI 347-04 sec. 2.2.2, " +
+		"Concrete Construction",
 	Where: "heights, rates and slump of each wall equation; fluid head takes no coefficient", Status: calc.Confirmed,
 	Link: "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o",
 }
@@ -132,14 +133,20 @@ var (
 		Where: "classes F1 to F6, K_1, limits, 3% for each degree, partial factor; from memory", Status: calc.Memory,
 	}
 	SourceClasses = calc.Source{
-		ID: "classes", Title: "Consistency of concrete, encyclopedia article", Where: "flow classes F1 to F6; the slumps beside them are common practice", Status: calc.Secondary,
+		ID: "classes", Title: "Consistency of concrete, encyclopedia article", Where: "flow classes F1 to F6; the slumps " +
+			"beside them are common practice", Status: calc.Secondary,
 	}
 )
 
 // The standing cautions of both.
 const (
-	CautionOpen   = calc.Text("Forms that open bury and crush. Stand clear of the form below the hose, and stop at the first bulge or crack.")
-	CautionGovern = calc.Text("The form maker's data, the engineer and the local code say which method counts. Foreign methods are here to compare.")
+	CautionOpen = calc.Text(
+		"Forms that open bury and crush. Stand clear of the form below the hose, and stop at the first bulge or crack.",
+	)
+	CautionGovern = calc.Text(
+		"The form maker's data, the engineer and the local code say which method counts. Foreign methods are here to " +
+			"compare.",
+	)
 )
 
 // The IDs of options that the computation asks for.

@@ -12,15 +12,19 @@ var (
 	height   = Display{Length, UnitDisplay{Form: FeetInches, Step: 1.0 / 16}, UnitDisplay{Unit: "m", Step: 0.01}}
 	gap      = Display{Length, UnitDisplay{Form: Inches, Step: 1.0 / 16}, UnitDisplay{Unit: "mm", Step: 1}}
 	press    = Display{Pressure, UnitDisplay{Unit: "psf", Step: 10}, UnitDisplay{Unit: "kPa", Step: 0.5}}
-	concrete = Display{Volume, UnitDisplay{Unit: "yd³", Step: 0.25, Rounding: Up}, UnitDisplay{Unit: "m³", Step: 0.1, Rounding: Up}}
-	air      = Display{Temperature, UnitDisplay{Unit: "°F", Step: 1}, UnitDisplay{Unit: "°C", Step: 0.5}}
-	drop     = Display{TemperatureDifference, UnitDisplay{Unit: "F°", Step: 1}, UnitDisplay{Unit: "C°", Step: 1}}
-	wait     = Display{Dim: Duration, US: UnitDisplay{Unit: "min", Step: 1}}
-	count    = Display{Dim: Number, US: UnitDisplay{Step: 0}}
-	share    = Display{Dim: Ratio, US: UnitDisplay{Unit: "%", Step: 1}}
-	weight   = Display{Density, UnitDisplay{Unit: "lb/ft³", Step: 1}, UnitDisplay{Unit: "kg/m³", Step: 10}}
-	tie      = Display{Force, UnitDisplay{Unit: "lbf", Step: 10}, UnitDisplay{Unit: "kN", Step: 0.1}}
-	lean     = Display{Dim: Angle, US: UnitDisplay{Unit: "°", Step: 1}}
+	concrete = Display{
+		Volume,
+		UnitDisplay{Unit: "yd³", Step: 0.25, Rounding: Up},
+		UnitDisplay{Unit: "m³", Step: 0.1, Rounding: Up},
+	}
+	air    = Display{Temperature, UnitDisplay{Unit: "°F", Step: 1}, UnitDisplay{Unit: "°C", Step: 0.5}}
+	drop   = Display{TemperatureDifference, UnitDisplay{Unit: "F°", Step: 1}, UnitDisplay{Unit: "C°", Step: 1}}
+	wait   = Display{Dim: Duration, US: UnitDisplay{Unit: "min", Step: 1}}
+	count  = Display{Dim: Number, US: UnitDisplay{Step: 0}}
+	share  = Display{Dim: Ratio, US: UnitDisplay{Unit: "%", Step: 1}}
+	weight = Display{Density, UnitDisplay{Unit: "lb/ft³", Step: 1}, UnitDisplay{Unit: "kg/m³", Step: 10}}
+	tie    = Display{Force, UnitDisplay{Unit: "lbf", Step: 10}, UnitDisplay{Unit: "kN", Step: 0.1}}
+	lean   = Display{Dim: Angle, US: UnitDisplay{Unit: "°", Step: 1}}
 )
 
 func TestParse(t *testing.T) {

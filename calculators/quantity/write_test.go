@@ -154,7 +154,8 @@ func TestShow(t *testing.T) {
 		{Display{Dim: Length, US: UnitDisplay{Unit: "m", Step: 1.0 / 3}}, "a step must have at most 9 decimals"},
 		{Display{Dim: Length, US: UnitDisplay{Unit: "m", Form: FeetInches}}, "feet and inches need the unit ft"},
 		{Display{Dim: Length, US: UnitDisplay{Unit: "ft", Form: Inches}}, "inches need the unit in"},
-		{Display{Dim: Length, US: UnitDisplay{Form: Inches, Step: 0.1}}, "a step of inches must be a whole number or a fraction like 1/16"},
+		{Display{Dim: Length, US: UnitDisplay{Form: Inches, Step: 0.1}}, "a step of inches must be a whole number or " +
+			"a fraction like 1/16"},
 		{Display{Dim: Pressure, US: UnitDisplay{Form: Inches}}, " is no unit of pressure"},
 		{Display{Length, UnitDisplay{Unit: "ft"}, UnitDisplay{Unit: "kPa"}}, "kPa is no unit of length"},
 	} {

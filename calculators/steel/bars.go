@@ -106,7 +106,15 @@ var BarWeightFormula = &calc.Formula{ID: "weight", Title: calc.Text("Weight of b
 func HookLength(d, k float64) float64 { return float64(12*d) + float64(k*d/2) + d }
 
 var HookLengthFormula = &calc.Formula{ID: "hook", Title: calc.Text("Standard 90° hook"), Expr: "12*d + k*d/2 + d",
-	Result: calc.Var{Symbol: "A", Meaning: calc.Text("outside of the hook to the end of its tail"), Unit: "mm", US: "in"},
-	Vars:   []calc.Var{{Symbol: "d", Meaning: meansD, Unit: "mm", US: "in"}, {Symbol: "k", Meaning: calc.Text("inside bend over bar diameter")}},
-	Fn:     calc.Func2(HookLength), Go: "steel.HookLength", Source: "pci",
+	Result: calc.Var{
+		Symbol:  "A",
+		Meaning: calc.Text("outside of the hook to the end of its tail"),
+		Unit:    "mm",
+		US:      "in",
+	},
+	Vars: []calc.Var{
+		{Symbol: "d", Meaning: meansD, Unit: "mm", US: "in"},
+		{Symbol: "k", Meaning: calc.Text("inside bend over bar diameter")},
+	},
+	Fn: calc.Func2(HookLength), Go: "steel.HookLength", Source: "pci",
 	Limits: calc.Text("Main bars, #3 to #18. Ties and stirrups bend tighter.")}

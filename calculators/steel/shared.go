@@ -35,17 +35,35 @@ var BarOptions = []calc.Option{
 }
 
 // The ways bars are written.
-var RunLength = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "ft", Step: 1, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "m", Step: 0.5, Rounding: quantity.Up}}
+var RunLength = quantity.Display{
+	Dim:    quantity.Length,
+	US:     quantity.UnitDisplay{Unit: "ft", Step: 1, Rounding: quantity.Up},
+	Metric: quantity.UnitDisplay{Unit: "m", Step: 0.5, Rounding: quantity.Up},
+}
 
 // The sources of the bars' sizes.
 var (
-	SourceA615 = calc.Source{ID: "a615", Author: "ASTM", Title: "A615/A615M, Deformed and plain carbon-steel bars", Where: "table 1, as reprinted by Concrete Construction",
-		Status: calc.Secondary, Link: "http://www.concreteconstruction.net/how-to/rebar-size-and-weights_o"}
-	SourceG30 = calc.Source{ID: "g30", Author: "CSA", Title: "G30.18, Carbon steel bars for concrete reinforcement", Where: "bar sizes, as repeated by an engineers' list; 55M mass from its area",
-		Status: calc.Secondary, Link: "http://seaintarchive.org/mailarchive/2002c/msg01442.html"}
+	SourceA615 = calc.Source{
+		ID:     "a615",
+		Author: "ASTM",
+		Title:  "A615/A615M, Deformed and plain carbon-steel bars",
+		Where:  "table 1, as reprinted by Concrete Construction",
+		Status: calc.Secondary,
+		Link:   "http://www.concreteconstruction.net/how-to/rebar-size-and-weights_o",
+	}
+	SourceG30 = calc.Source{
+		ID:     "g30",
+		Author: "CSA",
+		Title:  "G30.18, Carbon steel bars for concrete reinforcement",
+		Where:  "bar sizes, as repeated by an engineers' list; 55M mass from its area",
+		Status: calc.Secondary,
+		Link:   "http://seaintarchive.org/mailarchive/2002c/msg01442.html",
+	}
 )
 
-const SteelNotDesign = calc.Text("The drawings and the engineer decide size, spacing and laps. Ask before you swap or leave out a bar.")
+const SteelNotDesign = calc.Text(
+	"The drawings and the engineer decide size, spacing and laps. Ask before you swap or leave out a bar.",
+)
 
 const (
 	meansD = calc.Text("diameter of the bar")

@@ -42,11 +42,20 @@ func Pieces(length, lap, stock float64) float64 {
 	return math.Max(1, math.Ceil((length-lap)/(stock-lap)))
 }
 
-var PiecesFormula = &calc.Formula{ID: "pieces", Title: calc.Text("Lapped pieces for a run"), Expr: "max(1, ceil((L - l)/(S - l)))",
+var PiecesFormula = &calc.Formula{
+	ID:     "pieces",
+	Title:  calc.Text("Lapped pieces for a run"),
+	Expr:   "max(1, ceil((L - l)/(S - l)))",
 	Result: calc.Var{Symbol: "n", Meaning: meansPieces},
-	Vars: []calc.Var{{Symbol: "L", Meaning: meansRun, Unit: "m", US: "ft"}, {Symbol: "l", Meaning: meansLap, Unit: "m", US: "ft"},
-		{Symbol: "S", Meaning: meansStock, Unit: "m", US: "ft"}},
-	Fn: calc.Func3(Pieces), Go: "steel.Pieces", Source: "count"}
+	Vars: []calc.Var{
+		{Symbol: "L", Meaning: meansRun, Unit: "m", US: "ft"},
+		{Symbol: "l", Meaning: meansLap, Unit: "m", US: "ft"},
+		{Symbol: "S", Meaning: meansStock, Unit: "m", US: "ft"},
+	},
+	Fn:     calc.Func3(Pieces),
+	Go:     "steel.Pieces",
+	Source: "count",
+}
 
 // LappedLength is the steel in a run of n lapped pieces: L + (n − 1)·l, in
 // the unit of the lengths. Source: arithmetic of take-off.
@@ -54,8 +63,12 @@ func LappedLength(length, pieces, lap float64) float64 { return length + float64
 
 var LappedLengthFormula = &calc.Formula{ID: "lapped", Title: calc.Text("Steel in a lapped run"), Expr: "L + (n - 1)*l",
 	Result: calc.Var{Symbol: "L_s", Meaning: calc.Text("length of steel"), Unit: "m", US: "ft"},
-	Vars:   []calc.Var{{Symbol: "L", Meaning: meansRun, Unit: "m", US: "ft"}, {Symbol: "n", Meaning: meansPieces}, {Symbol: "l", Meaning: meansLap, Unit: "m", US: "ft"}},
-	Fn:     calc.Func3(LappedLength), Go: "steel.LappedLength", Source: "count"}
+	Vars: []calc.Var{
+		{Symbol: "L", Meaning: meansRun, Unit: "m", US: "ft"},
+		{Symbol: "n", Meaning: meansPieces},
+		{Symbol: "l", Meaning: meansLap, Unit: "m", US: "ft"},
+	},
+	Fn: calc.Func3(LappedLength), Go: "steel.LappedLength", Source: "count"}
 
 // StockBars is how many stock bars n pieces of one length are cut from:
 //
@@ -67,12 +80,18 @@ func StockBars(pieces, stock, length float64) float64 {
 	return math.Ceil(pieces / math.Floor(stock/length))
 }
 
-var StockBarsFormula = &calc.Formula{ID: "stock", Title: calc.Text("Stock bars for cut pieces"), Expr: "ceil(n/floor(S/L))",
+var StockBarsFormula = &calc.Formula{
+	ID:     "stock",
+	Title:  calc.Text("Stock bars for cut pieces"),
+	Expr:   "ceil(n/floor(S/L))",
 	Result: calc.Var{Symbol: "N", Meaning: calc.Text("stock bars")},
 	Vars: []calc.Var{{Symbol: "n", Meaning: meansPieces}, {Symbol: "S", Meaning: meansStock, Unit: "m", US: "ft"},
 		{Symbol: "L", Meaning: calc.Text("length of a piece"), Unit: "m", US: "ft"}},
-	Fn: calc.Func3(StockBars), Go: "steel.StockBars", Source: "count",
-	Limits: calc.Text("For pieces no longer than the stock. Off-cuts are not used again.")}
+	Fn:     calc.Func3(StockBars),
+	Go:     "steel.StockBars",
+	Source: "count",
+	Limits: calc.Text("For pieces no longer than the stock. Off-cuts are not used again."),
+}
 
 // WithWaste adds a share of waste: W = W_0·(1 + w). Source: arithmetic.
 func WithWaste(weight, waste float64) float64 { return weight * (1 + waste) }

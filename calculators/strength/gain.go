@@ -25,9 +25,16 @@ func Share209(age, a, b float64) float64 { return age / (a + float64(b*age)) }
 
 var Share209Formula = &calc.Formula{ID: "share-aci", Title: calc.Text("Share by ACI 209"),
 	Expr: "t/(a + b*t)", Result: calc.Var{Symbol: "p", Meaning: meansShare},
-	Vars: []calc.Var{{Symbol: "t", Meaning: meansAge, Unit: "d"}, {Symbol: "a", Meaning: meansA}, {Symbol: "b", Meaning: meansB}},
-	Fn:   calc.Func3(Share209), Go: "strength.Share209", Source: "aci209",
-	Limits: calc.Text("From 1 day on. Type I moist: a = 4.0, b = 0.85, which gives 100.7% at 28 days. Measured plain mixes lay lower: median 65% at 7 days.")}
+	Vars: []calc.Var{
+		{Symbol: "t", Meaning: meansAge, Unit: "d"},
+		{Symbol: "a", Meaning: meansA},
+		{Symbol: "b", Meaning: meansB},
+	},
+	Fn: calc.Func3(Share209), Go: "strength.Share209", Source: "aci209",
+	Limits: calc.Text(
+		"From 1 day on. Type I moist: a = 4.0, b = 0.85, which gives 100.7% at 28 days. Measured plain mixes lay " +
+			"lower: median 65% at 7 days.",
+	)}
 
 // Age209 turns Share209 round: the age in days for a share,
 //
@@ -39,8 +46,12 @@ func Age209(share, a, b float64) float64 { return a * share / (1 - float64(b*sha
 
 var Age209Formula = &calc.Formula{ID: "time-aci", Title: calc.Text("Time to a share, ACI 209"),
 	Expr: "a*p/(1 - b*p)", Result: calc.Var{Symbol: "t", Meaning: meansAge, Unit: "d"},
-	Vars: []calc.Var{{Symbol: "p", Meaning: meansShare}, {Symbol: "a", Meaning: meansA}, {Symbol: "b", Meaning: meansB}},
-	Fn:   calc.Func3(Age209), Go: "strength.Age209", Source: "aci209",
+	Vars: []calc.Var{
+		{Symbol: "p", Meaning: meansShare},
+		{Symbol: "a", Meaning: meansA},
+		{Symbol: "b", Meaning: meansB},
+	},
+	Fn: calc.Func3(Age209), Go: "strength.Age209", Source: "aci209",
 	Limits: calc.Text("For shares below 1/b, which the curve never reaches.")}
 
 // ShareEC is the share of the 28-day mean strength by Eurocode 2:
@@ -77,5 +88,8 @@ func Strength(share, f28 float64) float64 { return share * f28 }
 
 var StrengthFormula = &calc.Formula{ID: "strength", Title: calc.Text("Strength from the share"),
 	Expr: "p*f_28", Result: calc.Var{Symbol: "f", Meaning: calc.Text("strength at that age"), Unit: "MPa", US: "psi"},
-	Vars: []calc.Var{{Symbol: "p", Meaning: meansShare}, {Symbol: "f_28", Meaning: calc.Text("strength at 28 days"), Unit: "MPa", US: "psi"}},
-	Fn:   calc.Func2(Strength), Go: "strength.Strength", Source: "aci209"}
+	Vars: []calc.Var{
+		{Symbol: "p", Meaning: meansShare},
+		{Symbol: "f_28", Meaning: calc.Text("strength at 28 days"), Unit: "MPa", US: "psi"},
+	},
+	Fn: calc.Func2(Strength), Go: "strength.Strength", Source: "aci209"}

@@ -35,8 +35,11 @@ var TimeFactorFormula = &calc.Formula{
 	ID: "factor", Title: calc.Text("Temperature-time factor"),
 	Expr:   "max(T_a - T_0, 0)*t",
 	Result: calc.Var{Symbol: "M", Meaning: meansFactor, Unit: "C°·h", US: "F°·h"},
-	Vars: []calc.Var{{Symbol: "T_a", Meaning: meansMean, Unit: "°C", US: "°F"}, {Symbol: "T_0", Meaning: meansDatum, Unit: "°C", US: "°F"},
-		{Symbol: "t", Meaning: meansHours, Unit: "h", US: "h"}},
+	Vars: []calc.Var{
+		{Symbol: "T_a", Meaning: meansMean, Unit: "°C", US: "°F"},
+		{Symbol: "T_0", Meaning: meansDatum, Unit: "°C", US: "°F"},
+		{Symbol: "t", Meaning: meansHours, Unit: "h", US: "h"},
+	},
 	Fn: calc.Func3(TimeFactor), Go: "strength.TimeFactor", Source: "iowa",
 	Limits: calc.Text("Summed over all intervals. Best between 0 and 40 °C (32 and 104 °F)."),
 }
@@ -72,7 +75,11 @@ var EquivalentAgeFormula = &calc.Formula{
 	Expr:   "exp(-Q*(1/T - 1/T_s))*t",
 	Result: calc.Var{Symbol: "t_e", Meaning: calc.Text("equivalent age of the interval"), Unit: "h"},
 	Vars: []calc.Var{{Symbol: "Q", Meaning: meansQ}, {Symbol: "T", Meaning: meansMean, Unit: "K"},
-		{Symbol: "T_s", Meaning: calc.Text("reference temperature"), Unit: "K"}, {Symbol: "t", Meaning: meansHours, Unit: "h"}},
+		{
+			Symbol:  "T_s",
+			Meaning: calc.Text("reference temperature"),
+			Unit:    "K",
+		}, {Symbol: "t", Meaning: meansHours, Unit: "h"}},
 	Fn: calc.Func4(EquivalentAge), Go: "strength.EquivalentAge", Source: "c1074",
 	Limits: calc.Text("Summed over all intervals. Temperatures in kelvin: °C + 273.15."),
 }

@@ -11,12 +11,18 @@ import (
 
 // What is estimated is rounded down, a wait up.
 
-var StrengthAtLeast = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 50, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.5, Rounding: quantity.Down}}
+var StrengthAtLeast = quantity.Display{
+	Dim:    quantity.Pressure,
+	US:     quantity.UnitDisplay{Unit: "psi", Step: 50, Rounding: quantity.Down},
+	Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.5, Rounding: quantity.Down},
+}
 
 const (
 	WhyFrozen    = calc.Text("Frozen concrete gains nothing. Check the reading.")
 	WhyBoiling   = calc.Text("No wall gets this hot. Check the reading.")
-	EstimateOnly = calc.Text("Estimate only. It is no leave to strip, load or backfill. Those wait for the engineer's word.")
+	EstimateOnly = calc.Text(
+		"Estimate only. It is no leave to strip, load or backfill. Those wait for the engineer's word.",
+	)
 )
 
 // Axis spans two values with round marks, about five of them.

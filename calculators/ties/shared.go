@@ -9,7 +9,11 @@ import (
 )
 
 // A share used is rounded up and so is a load per length.
-var ForceIn = quantity.Display{Dim: quantity.Force, US: quantity.UnitDisplay{Unit: "lbf", Step: 10}, Metric: quantity.UnitDisplay{Unit: "kN", Step: 0.05}}
+var ForceIn = quantity.Display{
+	Dim:    quantity.Force,
+	US:     quantity.UnitDisplay{Unit: "lbf", Step: 10},
+	Metric: quantity.UnitDisplay{Unit: "kN", Step: 0.05},
+}
 
 const (
 	meansP = calc.Text("pressure of the concrete")
@@ -19,7 +23,9 @@ const (
 	LabelWeight = calc.Text("Unit weight of the concrete")
 	HelpWeight  = calc.Text("From the mix data. Leave the default if you do not know it.")
 
-	CautionGovern = calc.Text("The form maker's data, the engineer and the local code govern. This page does not replace them.")
+	CautionGovern = calc.Text(
+		"The form maker's data, the engineer and the local code govern. This page does not replace them.",
+	)
 )
 
 // Sources that several calculators name.
@@ -28,7 +34,11 @@ var (
 		ID: "florida", Author: "University of Florida", Title: "Temporary structures, lecture notes", Year: "2014",
 		Where: "Week 7, Wall Forms: tributary area, line load, span equations", Status: calc.Secondary,
 	}
-	SourceStatics = calc.Source{ID: "statics", Title: "Common practice: statics of fluids and beams", Status: calc.CommonPractice}
+	SourceStatics = calc.Source{
+		ID:     "statics",
+		Title:  "Common practice: statics of fluids and beams",
+		Status: calc.CommonPractice,
+	}
 )
 
 // UpTo is the least whole number that is not below x.

@@ -20,8 +20,11 @@ func Head(w, d float64) float64 { return w * d }
 var HeadFormula = &calc.Formula{
 	ID: "head", Title: calc.Text("Fluid head at a depth"),
 	Expr: "w*d", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
-	Vars: []calc.Var{{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}, {Symbol: "d", Meaning: meansDepth, Unit: "m", US: "ft"}},
-	Fn:   calc.Func2(Head), Go: "ties.Head", Source: "hurd",
+	Vars: []calc.Var{
+		{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"},
+		{Symbol: "d", Meaning: meansDepth, Unit: "m", US: "ft"},
+	},
+	Fn: calc.Func2(Head), Go: "ties.Head", Source: "hurd",
 }
 
 // Lower is the lower of two pressures.
@@ -30,8 +33,11 @@ func Lower(p, most float64) float64 { return math.Min(p, most) }
 var LowerFormula = &calc.Formula{
 	ID: "lower", Title: calc.Text("Capped by the form pressure"),
 	Expr: "min(p, p_f)", Result: calc.Var{Symbol: "p_s", Meaning: meansP, Unit: "kPa", US: "psf"},
-	Vars: []calc.Var{{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"}, {Symbol: "p_f", Meaning: calc.Text("form pressure"), Unit: "kPa", US: "psf"}},
-	Fn:   calc.Func2(Lower), Go: "ties.Lower", Source: "statics",
+	Vars: []calc.Var{
+		{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
+		{Symbol: "p_f", Meaning: calc.Text("form pressure"), Unit: "kPa", US: "psf"},
+	},
+	Fn: calc.Func2(Lower), Go: "ties.Lower", Source: "statics",
 	Limits: calc.Text("For jambs and sill. The head carries all that stands on it."),
 }
 
@@ -41,8 +47,11 @@ func LineLoad(p, width float64) float64 { return p * width }
 var LineLoadFormula = &calc.Formula{
 	ID: "line", Title: calc.Text("Load per length of board"),
 	Expr: "p*t", Result: calc.Var{Symbol: "q", Meaning: meansQ, Unit: "kN/m", US: "lbf/ft"},
-	Vars: []calc.Var{{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"}, {Symbol: "t", Meaning: calc.Text("width of concrete that bears on the board"), Unit: "m", US: "ft"}},
-	Fn:   calc.Func2(LineLoad), Go: "ties.LineLoad", Source: "florida",
+	Vars: []calc.Var{
+		{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
+		{Symbol: "t", Meaning: calc.Text("width of concrete that bears on the board"), Unit: "m", US: "ft"},
+	},
+	Fn: calc.Func2(LineLoad), Go: "ties.LineLoad", Source: "florida",
 }
 
 // BendSpan is the span in inches at which a board b in. wide and d in. thick,
@@ -57,7 +66,11 @@ var BendSpanFormula = &calc.Formula{
 	Vars: []calc.Var{
 		{Symbol: "n", Meaning: calc.Text("8 for a simple beam, 10 for three or more spans")},
 		{Symbol: "F", Meaning: calc.Text("allowed bending stress"), Unit: "psi"},
-		{Symbol: "b", Meaning: meansWide, Unit: "in"}, {Symbol: "d", Meaning: meansThin, Unit: "in"}, {Symbol: "q", Meaning: meansQ, Unit: "lbf/ft"},
+		{
+			Symbol:  "b",
+			Meaning: meansWide,
+			Unit:    "in",
+		}, {Symbol: "d", Meaning: meansThin, Unit: "in"}, {Symbol: "q", Meaning: meansQ, Unit: "lbf/ft"},
 	},
 	Fn: calc.Func5(BendSpan), Go: "ties.BendSpan", Source: "florida",
 	Limits: calc.Text("Board laid flat, load even along it. Shear is not checked."),
@@ -77,7 +90,11 @@ var SagSpanFormula = &calc.Formula{
 	Vars: []calc.Var{
 		{Symbol: "m", Meaning: calc.Text("76.8 for a simple beam, 145 for three or more spans")},
 		{Symbol: "E", Meaning: calc.Text("modulus of elasticity"), Unit: "psi"},
-		{Symbol: "b", Meaning: meansWide, Unit: "in"}, {Symbol: "d", Meaning: meansThin, Unit: "in"}, {Symbol: "q", Meaning: meansQ, Unit: "lbf/ft"},
+		{
+			Symbol:  "b",
+			Meaning: meansWide,
+			Unit:    "in",
+		}, {Symbol: "d", Meaning: meansThin, Unit: "in"}, {Symbol: "q", Meaning: meansQ, Unit: "lbf/ft"},
 		{Symbol: "r", Meaning: calc.Text("the board may bend by one part in r of its span")},
 	},
 	Fn: calc.FuncN(func(v []float64) float64 { return SagSpan(v[0], v[1], v[2], v[3], v[4], v[5]) }),

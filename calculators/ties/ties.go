@@ -37,8 +37,11 @@ func TieForce(p, area float64) float64 { return p * area }
 var TieForceFormula = &calc.Formula{
 	ID: "load", Title: calc.Text("Load on a tie"),
 	Expr: "p*A", Result: calc.Var{Symbol: "F", Meaning: meansF, Unit: "kN", US: "lbf"},
-	Vars: []calc.Var{{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"}, {Symbol: "A", Meaning: meansArea, Unit: "m²", US: "ft²"}},
-	Fn:   calc.Func2(TieForce), Go: "ties.TieForce", Source: "florida",
+	Vars: []calc.Var{
+		{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
+		{Symbol: "A", Meaning: meansArea, Unit: "m²", US: "ft²"},
+	},
+	Fn: calc.Func2(TieForce), Go: "ties.TieForce", Source: "florida",
 }
 
 // WorkingLoad is what a tie may carry: breaking strength over a factor.
@@ -62,8 +65,18 @@ var TieSpacingFormula = &calc.Formula{
 	ID: "widest", Title: calc.Text("Widest spacing"),
 	Expr: "F_w/(p*s_v*(1 + n/m))", Result: calc.Var{Symbol: "s", Meaning: calc.Text("widest spacing along the wall"), Unit: "m", US: "ft"},
 	Vars: []calc.Var{
-		{Symbol: "F_w", Meaning: meansWork, Unit: "kN", US: "lbf"}, {Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
-		{Symbol: "s_v", Meaning: meansUp, Unit: "m", US: "ft"}, {Symbol: "n", Meaning: meansMiss}, {Symbol: "m", Meaning: meansShare},
+		{
+			Symbol:  "F_w",
+			Meaning: meansWork,
+			Unit:    "kN",
+			US:      "lbf",
+		}, {Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
+		{
+			Symbol:  "s_v",
+			Meaning: meansUp,
+			Unit:    "m",
+			US:      "ft",
+		}, {Symbol: "n", Meaning: meansMiss}, {Symbol: "m", Meaning: meansShare},
 	},
 	Fn: calc.Func5(TieSpacing), Go: "ties.TieSpacing", Source: "army",
 	Limits: calc.Text("Rounded down. The working load has its factor in it already."),
@@ -76,6 +89,9 @@ func FaceHeight(capacity, w float64) float64 { return capacity / w }
 var FaceHeightFormula = &calc.Formula{
 	ID: "face", Title: calc.Text("Fluid height for a face"),
 	Expr: "q/w", Result: calc.Var{Symbol: "h", Meaning: calc.Text("depth of fluid concrete"), Unit: "m", US: "ft"},
-	Vars: []calc.Var{{Symbol: "q", Meaning: calc.Text("capacity of the face"), Unit: "kPa", US: "psf"}, {Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}},
-	Fn:   calc.Func2(FaceHeight), Go: "ties.FaceHeight", Source: "statics",
+	Vars: []calc.Var{
+		{Symbol: "q", Meaning: calc.Text("capacity of the face"), Unit: "kPa", US: "psf"},
+		{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"},
+	},
+	Fn: calc.Func2(FaceHeight), Go: "ties.FaceHeight", Source: "statics",
 }

@@ -23,7 +23,12 @@ var SubmergedFormula = &calc.Formula{
 	Expr: "l*b*min(a, h)", Result: calc.Var{Symbol: "V", Meaning: meansVolume, Unit: "m³", US: "ft³"},
 	Vars: []calc.Var{
 		{Symbol: "l", Meaning: calc.Text("length along the wall"), Unit: "m", US: "ft"},
-		{Symbol: "b", Meaning: meansThick, Unit: "m", US: "ft"}, {Symbol: "h", Meaning: meansTall, Unit: "m", US: "ft"}, {Symbol: "a", Meaning: meansLevel, Unit: "m", US: "ft"},
+		{
+			Symbol:  "b",
+			Meaning: meansThick,
+			Unit:    "m",
+			US:      "ft",
+		}, {Symbol: "h", Meaning: meansTall, Unit: "m", US: "ft"}, {Symbol: "a", Meaning: meansLevel, Unit: "m", US: "ft"},
 	},
 	Fn: calc.Func4(Submerged), Go: "ties.Submerged", Source: "statics",
 }
@@ -57,7 +62,12 @@ var SidePushFormula = &calc.Formula{
 	ID: "side", Title: calc.Text("Push on one side"),
 	Expr: "w*b*min(a, h)*(a - min(a, h)/2)", Result: calc.Var{Symbol: "F", Meaning: meansF, Unit: "kN", US: "lbf"},
 	Vars: []calc.Var{
-		{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}, {Symbol: "b", Meaning: meansThick, Unit: "m", US: "ft"},
+		{
+			Symbol:  "w",
+			Meaning: meansW,
+			Unit:    "kN/m³",
+			US:      "lb/ft³",
+		}, {Symbol: "b", Meaning: meansThick, Unit: "m", US: "ft"},
 		{Symbol: "h", Meaning: meansTall, Unit: "m", US: "ft"}, {Symbol: "a", Meaning: meansLevel, Unit: "m", US: "ft"},
 	},
 	Fn: calc.Func4(SidePush), Go: "ties.SidePush", Source: "statics",

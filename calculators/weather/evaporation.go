@@ -107,7 +107,11 @@ func WindAt(u, h, z float64) float64 {
 var WindAtFormula = &calc.Formula{
 	ID: "wind", Title: calc.Text("Wind at another height"),
 	Expr: "u*ln(67.8*h - 5.42)/ln(67.8*z - 5.42)", Result: calc.Var{Symbol: "V", Meaning: meansV, Unit: "m/s", US: "mph"},
-	Vars: []calc.Var{{Symbol: "u", Meaning: meansU, Unit: "m/s", US: "mph"}, {Symbol: "h", Meaning: meansH, Unit: "m"}, {Symbol: "z", Meaning: meansZ, Unit: "m"}},
-	Fn:   calc.Func3(WindAt), Go: "weather.WindAt", Source: "fao",
+	Vars: []calc.Var{
+		{Symbol: "u", Meaning: meansU, Unit: "m/s", US: "mph"},
+		{Symbol: "h", Meaning: meansH, Unit: "m"},
+		{Symbol: "z", Meaning: meansZ, Unit: "m"},
+	},
+	Fn: calc.Func3(WindAt), Go: "weather.WindAt", Source: "fao",
 	Limits: calc.Text("Open short grass. Forms, fences and houses change the wind."),
 }

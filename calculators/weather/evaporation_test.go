@@ -20,8 +20,19 @@ func TestUnoForms(t *testing.T) {
 		us := calc.SI(UnoUS(1.8*c+32, 1.8*a+32, r, v/1.609344), "lb/ft²/h") * 3600
 		calctest.Near(t, "exact change of units", us, si, 1e-9*math.Max(1, math.Abs(si)))
 	}
-	calctest.Near(t, "scale", 1e-6*math.Pow(1.8, 2.5)*0.4/1.609344*4.882427636383051, 5.276e-6, 1.5e-9) // weather meters use 5.275
-	ratio := UnoSI(calc.From(calc.SI(87, "°F"), "°C"), calc.From(calc.SI(80, "°F"), "°C"), 0.5, 12*1.609344) / (UnoUS(87, 80, 0.5, 12) * 4.882427636383051)
+	calctest.Near(
+		t,
+		"scale",
+		1e-6*math.Pow(1.8, 2.5)*0.4/1.609344*4.882427636383051,
+		5.276e-6,
+		1.5e-9,
+	) // weather meters use 5.275
+	ratio := UnoSI(
+		calc.From(calc.SI(87, "°F"), "°C"),
+		calc.From(calc.SI(80, "°F"), "°C"),
+		0.5,
+		12*1.609344,
+	) / (UnoUS(87, 80, 0.5, 12) * 4.882427636383051)
 	calctest.Near(t, "ratio of the forms at the chart's example", ratio, 0.957, 0.001)
 }
 

@@ -42,15 +42,37 @@ var MixTemperatureFormula = &calc.Formula{
 	Expr:   "(0.22*(T_a*W_a + T_c*W_c) + T_w*W_w + T_m*W_m + (T_i - L)*W_i)/(0.22*(W_a + W_c) + W_w + W_m + W_i)",
 	Result: calc.Var{Symbol: "T", Meaning: meansMix, Unit: "°C", US: "°F"},
 	Vars: []calc.Var{
-		{Symbol: "T_a", Meaning: meansTag, Unit: "°C", US: "°F"}, {Symbol: "W_a", Meaning: meansWa, Unit: "kg", US: "lb"},
-		{Symbol: "T_c", Meaning: meansTce, Unit: "°C", US: "°F"}, {Symbol: "W_c", Meaning: meansWc, Unit: "kg", US: "lb"},
-		{Symbol: "T_w", Meaning: meansTw, Unit: "°C", US: "°F"}, {Symbol: "W_w", Meaning: meansWw, Unit: "kg", US: "lb"},
-		{Symbol: "T_m", Meaning: meansTm, Unit: "°C", US: "°F"}, {Symbol: "W_m", Meaning: meansWm, Unit: "kg", US: "lb"},
+		{
+			Symbol:  "T_a",
+			Meaning: meansTag,
+			Unit:    "°C",
+			US:      "°F",
+		}, {Symbol: "W_a", Meaning: meansWa, Unit: "kg", US: "lb"},
+		{
+			Symbol:  "T_c",
+			Meaning: meansTce,
+			Unit:    "°C",
+			US:      "°F",
+		}, {Symbol: "W_c", Meaning: meansWc, Unit: "kg", US: "lb"},
+		{
+			Symbol:  "T_w",
+			Meaning: meansTw,
+			Unit:    "°C",
+			US:      "°F",
+		}, {Symbol: "W_w", Meaning: meansWw, Unit: "kg", US: "lb"},
+		{
+			Symbol:  "T_m",
+			Meaning: meansTm,
+			Unit:    "°C",
+			US:      "°F",
+		}, {Symbol: "W_m", Meaning: meansWm, Unit: "kg", US: "lb"},
 		{Symbol: "T_i", Meaning: meansTi, Unit: "°C", US: "°F"}, {Symbol: "L", Meaning: meansL, Unit: "C°", US: "F°"},
 		{Symbol: "W_i", Meaning: meansWi, Unit: "kg", US: "lb"},
 	},
 	Fn: calc.FuncN(MixTemperature), Go: "weather.MixTemperature", Source: "aci305",
-	Limits: calc.Text("No heat of the cement, of mixing or of the haul. Only above the melting point: all ice must melt."),
+	Limits: calc.Text(
+		"No heat of the cement, of mixing or of the haul. Only above the melting point: all ice must melt.",
+	),
 }
 
 // FrozenMoisture is what free moisture on aggregate below freezing counts as,
@@ -63,8 +85,12 @@ func FrozenMoisture(aggregate, melting, latent float64) float64 {
 var FrozenMoistureFormula = &calc.Formula{
 	ID: "frozen", Title: calc.Text("Frozen moisture"),
 	Expr: "T_i + 0.5*(T_a - T_i) - L", Result: calc.Var{Symbol: "T_m", Meaning: meansTm, Unit: "°C", US: "°F"},
-	Vars: []calc.Var{{Symbol: "T_a", Meaning: meansTag, Unit: "°C", US: "°F"}, {Symbol: "T_i", Meaning: meansTi, Unit: "°C", US: "°F"}, {Symbol: "L", Meaning: meansL, Unit: "C°", US: "F°"}},
-	Fn:   calc.Func3(FrozenMoisture), Go: "weather.FrozenMoisture", Source: "aci306",
+	Vars: []calc.Var{
+		{Symbol: "T_a", Meaning: meansTag, Unit: "°C", US: "°F"},
+		{Symbol: "T_i", Meaning: meansTi, Unit: "°C", US: "°F"},
+		{Symbol: "L", Meaning: meansL, Unit: "C°", US: "F°"},
+	},
+	Fn: calc.Func3(FrozenMoisture), Go: "weather.FrozenMoisture", Source: "aci306",
 	Limits: calc.Text("For aggregate below freezing. All its free moisture is ice."),
 }
 
@@ -77,8 +103,17 @@ func HeatCapacity(aggregate, cement, moisture, water float64) float64 {
 var HeatCapacityFormula = &calc.Formula{
 	ID: "capacity", Title: calc.Text("Heat capacity of the mix"),
 	Expr: "0.22*(W_a + W_c) + W_m + W_w", Result: calc.Var{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"},
-	Vars: []calc.Var{{Symbol: "W_a", Meaning: meansWa, Unit: "kg", US: "lb"}, {Symbol: "W_c", Meaning: meansWc, Unit: "kg", US: "lb"},
-		{Symbol: "W_m", Meaning: meansWm, Unit: "kg", US: "lb"}, {Symbol: "W_w", Meaning: meansWw, Unit: "kg", US: "lb"}},
+	Vars: []calc.Var{
+		{Symbol: "W_a", Meaning: meansWa, Unit: "kg", US: "lb"},
+		{Symbol: "W_c", Meaning: meansWc, Unit: "kg", US: "lb"},
+		{
+			Symbol:  "W_m",
+			Meaning: meansWm,
+			Unit:    "kg",
+			US:      "lb",
+		},
+		{Symbol: "W_w", Meaning: meansWw, Unit: "kg", US: "lb"},
+	},
 	Fn: calc.Func4(HeatCapacity), Go: "weather.HeatCapacity", Source: "aci305",
 }
 
@@ -91,10 +126,25 @@ func IceNeeded(capacity, t0, t, water, melting, latent float64) float64 {
 var IceNeededFormula = &calc.Formula{
 	ID: "ice", Title: calc.Text("Ice for a wanted temperature"),
 	Expr: "C*(T_0 - T)/(T_w - T_i + L)", Result: calc.Var{Symbol: "W_i", Meaning: meansWi, Unit: "kg", US: "lb"},
-	Vars: []calc.Var{{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"}, {Symbol: "T_0", Meaning: meansT0, Unit: "°C", US: "°F"}, {Symbol: "T", Meaning: meansWan, Unit: "°C", US: "°F"},
-		{Symbol: "T_w", Meaning: meansTw, Unit: "°C", US: "°F"}, {Symbol: "T_i", Meaning: meansTi, Unit: "°C", US: "°F"}, {Symbol: "L", Meaning: meansL, Unit: "C°", US: "F°"}},
-	Fn: calc.FuncN(func(v []float64) float64 { return IceNeeded(v[0], v[1], v[2], v[3], v[4], v[5]) }), Go: "weather.IceNeeded", Source: "aci305",
-	Limits: calc.Text("The ice replaces as much water. At most 75 % of the batch water, and about 20 °F (11 °C) of cooling."),
+	Vars: []calc.Var{
+		{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"},
+		{Symbol: "T_0", Meaning: meansT0, Unit: "°C", US: "°F"},
+		{Symbol: "T", Meaning: meansWan, Unit: "°C", US: "°F"},
+		{
+			Symbol:  "T_w",
+			Meaning: meansTw,
+			Unit:    "°C",
+			US:      "°F",
+		},
+		{Symbol: "T_i", Meaning: meansTi, Unit: "°C", US: "°F"},
+		{Symbol: "L", Meaning: meansL, Unit: "C°", US: "F°"},
+	},
+	Fn: calc.FuncN(
+		func(v []float64) float64 { return IceNeeded(v[0], v[1], v[2], v[3], v[4], v[5]) },
+	), Go: "weather.IceNeeded", Source: "aci305",
+	Limits: calc.Text(
+		"The ice replaces as much water. At most 75 % of the batch water, and about 20 °F (11 °C) of cooling.",
+	),
 }
 
 // WaterNeeded is the temperature of the mixing water that brings a mix from
@@ -106,8 +156,18 @@ func WaterNeeded(water, capacity, t, t0, mass float64) float64 {
 var WaterNeededFormula = &calc.Formula{
 	ID: "water", Title: calc.Text("Water for a wanted temperature"),
 	Expr: "T_w + C*(T - T_0)/W_w", Result: calc.Var{Symbol: "T_n", Meaning: meansTw, Unit: "°C", US: "°F"},
-	Vars: []calc.Var{{Symbol: "T_w", Meaning: meansTw, Unit: "°C", US: "°F"}, {Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"}, {Symbol: "T", Meaning: meansWan, Unit: "°C", US: "°F"},
-		{Symbol: "T_0", Meaning: meansT0, Unit: "°C", US: "°F"}, {Symbol: "W_w", Meaning: meansWw, Unit: "kg", US: "lb"}},
+	Vars: []calc.Var{
+		{Symbol: "T_w", Meaning: meansTw, Unit: "°C", US: "°F"},
+		{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"},
+		{Symbol: "T", Meaning: meansWan, Unit: "°C", US: "°F"},
+		{
+			Symbol:  "T_0",
+			Meaning: meansT0,
+			Unit:    "°C",
+			US:      "°F",
+		},
+		{Symbol: "W_w", Meaning: meansWw, Unit: "kg", US: "lb"},
+	},
 	Fn: calc.Func5(WaterNeeded), Go: "weather.WaterNeeded", Source: "aci306",
 }
 
@@ -118,6 +178,10 @@ func Lever(capacity, heat, mass float64) float64 { return capacity / (heat * mas
 var LeverFormula = &calc.Formula{
 	ID: "lever", Title: calc.Text("Degrees of a part for one of the mix"),
 	Expr: "C/(c*W)", Result: calc.Var{Symbol: "n", Meaning: meansN},
-	Vars: []calc.Var{{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"}, {Symbol: "c", Meaning: meansHc}, {Symbol: "W", Meaning: meansWp, Unit: "kg", US: "lb"}},
-	Fn:   calc.Func3(Lever), Go: "weather.Lever", Source: "aci305",
+	Vars: []calc.Var{
+		{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"},
+		{Symbol: "c", Meaning: meansHc},
+		{Symbol: "W", Meaning: meansWp, Unit: "kg", US: "lb"},
+	},
+	Fn: calc.Func3(Lever), Go: "weather.Lever", Source: "aci305",
 }

@@ -24,8 +24,13 @@ func SetArrhenius(known, q, t, reference float64) float64 {
 var SetArrheniusFormula = &calc.Formula{
 	ID: "arrhenius", Title: calc.Text("Setting time at another temperature"),
 	Expr: "t_r*exp(Q*(1/T - 1/T_r))", Result: calc.Var{Symbol: "t", Meaning: meansSet, Unit: "h"},
-	Vars: []calc.Var{{Symbol: "t_r", Meaning: meansKnown, Unit: "h"}, {Symbol: "Q", Meaning: meansQ, Unit: "K"}, {Symbol: "T", Meaning: meansTc, Unit: "K"}, {Symbol: "T_r", Meaning: meansRef, Unit: "K"}},
-	Fn:   calc.Func4(SetArrhenius), Go: "weather.SetArrhenius", Source: "c1074",
+	Vars: []calc.Var{
+		{Symbol: "t_r", Meaning: meansKnown, Unit: "h"},
+		{Symbol: "Q", Meaning: meansQ, Unit: "K"},
+		{Symbol: "T", Meaning: meansTc, Unit: "K"},
+		{Symbol: "T_r", Meaning: meansRef, Unit: "K"},
+	},
+	Fn: calc.Func4(SetArrhenius), Go: "weather.SetArrhenius", Source: "c1074",
 	Limits: calc.Text("The same mix, at one even temperature. Best within 50 to 90 °F (10 to 32 °C)."),
 }
 
@@ -36,7 +41,13 @@ func SetDoubling(known, t, reference float64) float64 { return known * pow2((ref
 var SetDoublingFormula = &calc.Formula{
 	ID: "doubling", Title: calc.Text("Rule of thumb"),
 	Expr: "t_r*2^((T_r - T)/20)", Result: calc.Var{Symbol: "t", Meaning: meansSet, Unit: "h"},
-	Vars: []calc.Var{{Symbol: "t_r", Meaning: meansKnown, Unit: "h"}, {Symbol: "T", Meaning: meansTc, Unit: "°F"}, {Symbol: "T_r", Meaning: meansRef, Unit: "°F"}},
-	Fn:   calc.Func3(SetDoubling), Go: "weather.SetDoubling", Source: "nfba",
-	Limits: calc.Text("20 °F (11 °C) colder doubles it, 20 °F warmer halves it. Within about 30 % of the old site table."),
+	Vars: []calc.Var{
+		{Symbol: "t_r", Meaning: meansKnown, Unit: "h"},
+		{Symbol: "T", Meaning: meansTc, Unit: "°F"},
+		{Symbol: "T_r", Meaning: meansRef, Unit: "°F"},
+	},
+	Fn: calc.Func3(SetDoubling), Go: "weather.SetDoubling", Source: "nfba",
+	Limits: calc.Text(
+		"20 °F (11 °C) colder doubles it, 20 °F warmer halves it. Within about 30 % of the old site table.",
+	),
 }

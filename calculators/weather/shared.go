@@ -9,7 +9,11 @@ import (
 
 // How the quantities of this package are written. A limit that is least is
 // rounded up and one that is greatest is rounded down.
-var ShowDrop = quantity.Display{Dim: quantity.TemperatureDifference, US: quantity.UnitDisplay{Unit: "F°", Step: 1, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "C°", Step: 1, Rounding: quantity.Down}}
+var ShowDrop = quantity.Display{
+	Dim:    quantity.TemperatureDifference,
+	US:     quantity.UnitDisplay{Unit: "F°", Step: 1, Rounding: quantity.Down},
+	Metric: quantity.UnitDisplay{Unit: "C°", Step: 1, Rounding: quantity.Down},
+}
 
 // The reasons that several limits share.
 const (

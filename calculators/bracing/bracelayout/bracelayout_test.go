@@ -28,7 +28,9 @@ func TestLayoutKeepsItsRules(t *testing.T) {
 				continue
 			}
 			from := braces[i-1].Num("at")
-			if gap := at - from; gap < in.Num("closest")-1e-6 && !openBetween(in, from, at) && b.Choice("for") != "between" && braces[i-1].Choice("for") != "between" {
+			if gap := at - from; gap < in.Num("closest")-1e-6 && !openBetween(in, from, at) &&
+				b.Choice("for") != "between" &&
+				braces[i-1].Choice("for") != "between" {
 				t.Fatalf("braces %d and %d are %v apart", i, i+1, gap)
 			} else if gap > in.Num("spacing")+1e-9 && !openBetween(in, from, at) {
 				t.Fatalf("gap %v is over the spacing %v", gap, in.Num("spacing"))
@@ -41,7 +43,8 @@ func TestLayoutKeepsItsRules(t *testing.T) {
 		}
 		for _, o := range in.Rows("openings") {
 			for _, at := range []float64{o.Num("start") - in.Num("side"), o.Num("start") + o.Num("width") + in.Num("side")} {
-				if at >= 0 && at <= in.Num("length") && !openAt(in, at) && nearest(braces, at) > in.Num("closest")+1e-6 {
+				if at >= 0 && at <= in.Num("length") && !openAt(in, at) &&
+					nearest(braces, at) > in.Num("closest")+1e-6 {
 					t.Fatalf("no brace near the side of an opening at %v", at)
 				}
 			}
@@ -56,7 +59,12 @@ func randomLayout(rng *rand.Rand) calc.Case {
 	var openings, stacks []calc.Case
 	for range rng.IntN(4) {
 		start := length * 0.8 * rng.Float64()
-		openings = append(openings, calc.NewCase(openingCols).With("start", calc.Num(start)).With("width", calc.Num(0.2+(length-start-0.2)*0.5*rng.Float64())))
+		openings = append(
+			openings,
+			calc.NewCase(openingCols).
+				With("start", calc.Num(start)).
+				With("width", calc.Num(0.2+(length-start-0.2)*0.5*rng.Float64())),
+		)
 	}
 	for range rng.IntN(4) {
 		stacks = append(stacks, calc.NewCase(stackCols).With("at", calc.Num(length*rng.Float64())))
@@ -112,22 +120,104 @@ func TestPlainWall(t *testing.T) {
 
 func TestLayoutNotes(t *testing.T) {
 	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
-		{Inputs: "openings=38 ft | 3 ft", Note: "This opening ends past the wall, which is {length} long.", At: "openings.1.width", Want: true},
-		{Inputs: "openings=37 ft | 3 ft", Note: "This opening ends past the wall, which is {length} long.", At: "", Want: false},
-		{Inputs: "stacks=41 ft", Note: "This line is past the wall, which is {length} long.", At: "stacks.1.at", Want: true},
-		{Inputs: "stacks=9 ft", Note: "This line is inside an opening. No brace is set for it: brace above and below as the form maker says.", At: "stacks.1.at", Want: true},
-		{Inputs: "stacks=8 ft", Note: "This line is inside an opening. No brace is set for it: brace above and below as the form maker says.", At: "", Want: false},
-		{Inputs: "stacks=12 ft 6 in", Note: "Two rules ask for braces {gap} apart near {at}. One is set. Is that right with the form maker?", At: "closest", Want: true},
-		{Inputs: "stacks=12 ft", Note: "Two rules ask for braces {gap} apart near {at}. One is set. Is that right with the form maker?", At: "", Want: false},
-		{Inputs: "openings=0.5 ft | 3 ft", Note: "There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.", At: "openings.1.start", Want: true},
-		{Inputs: "openings=8 ft | 3 ft; 11.5 ft | 3 ft", Note: "There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.", At: "openings.1.start", Want: true},
-		{Inputs: "openings=8 ft | 4 ft", Note: "{gap} across this opening is more than the largest spacing. Brace the buck and the wall above it.", At: "", Want: false},
-		{Inputs: "openings=8 ft | 4.1 ft", Note: "{gap} across this opening is more than the largest spacing. Brace the buck and the wall above it.", At: "openings.1.width", Want: true},
-		{Inputs: "span=7 ft", Note: "The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.", At: "span", Want: true},
-		{Inputs: "span=8 ft", Note: "The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.", At: "", Want: false},
-		{Inputs: "span=7 ft; platform=no", Note: "The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.", At: "", Want: false},
-		{Inputs: "plank=8 ft", Note: "With this lap, a plank does not reach over the largest gap. Use longer planks.", At: "plank", Want: true},
-		{Inputs: "plank=9 ft", Note: "With this lap, a plank does not reach over the largest gap. Use longer planks.", At: "", Want: false},
+		{
+			Inputs: "openings=38 ft | 3 ft",
+			Note:   "This opening ends past the wall, which is {length} long.",
+			At:     "openings.1.width",
+			Want:   true,
+		},
+		{
+			Inputs: "openings=37 ft | 3 ft",
+			Note:   "This opening ends past the wall, which is {length} long.",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Inputs: "stacks=41 ft",
+			Note:   "This line is past the wall, which is {length} long.",
+			At:     "stacks.1.at",
+			Want:   true,
+		},
+		{
+			Inputs: "stacks=9 ft",
+			Note: "This line is inside an opening. No brace is set for it: brace above and below as the form maker " +
+				"says.",
+			At:   "stacks.1.at",
+			Want: true,
+		},
+		{
+			Inputs: "stacks=8 ft",
+			Note: "This line is inside an opening. No brace is set for it: brace above and below as the form maker " +
+				"says.",
+			At:   "",
+			Want: false,
+		},
+		{
+			Inputs: "stacks=12 ft 6 in",
+			Note:   "Two rules ask for braces {gap} apart near {at}. One is set. Is that right with the form maker?",
+			At:     "closest",
+			Want:   true,
+		},
+		{
+			Inputs: "stacks=12 ft",
+			Note:   "Two rules ask for braces {gap} apart near {at}. One is set. Is that right with the form maker?",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Inputs: "openings=0.5 ft | 3 ft",
+			Note:   "There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.",
+			At:     "openings.1.start",
+			Want:   true,
+		},
+		{
+			Inputs: "openings=8 ft | 3 ft; 11.5 ft | 3 ft",
+			Note:   "There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.",
+			At:     "openings.1.start",
+			Want:   true,
+		},
+		{
+			Inputs: "openings=8 ft | 4 ft",
+			Note:   "{gap} across this opening is more than the largest spacing. Brace the buck and the wall above it.",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Inputs: "openings=8 ft | 4.1 ft",
+			Note:   "{gap} across this opening is more than the largest spacing. Brace the buck and the wall above it.",
+			At:     "openings.1.width",
+			Want:   true,
+		},
+		{
+			Inputs: "span=7 ft",
+			Note:   "The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.",
+			At:     "span",
+			Want:   true,
+		},
+		{
+			Inputs: "span=8 ft",
+			Note:   "The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Inputs: "span=7 ft; platform=no",
+			Note:   "The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Inputs: "plank=8 ft",
+			Note:   "With this lap, a plank does not reach over the largest gap. Use longer planks.",
+			At:     "plank",
+			Want:   true,
+		},
+		{
+			Inputs: "plank=9 ft",
+			Note:   "With this lap, a plank does not reach over the largest gap. Use longer planks.",
+			At:     "",
+			Want:   false,
+		},
 		{Inputs: "lap=11 in", Note: "{label} must be at least {limit}. {why}", At: "lap", Want: true},
 		{Inputs: "width=17 in", Note: "{label} must be at least {limit}. {why}", At: "width", Want: true},
 	})

@@ -13,16 +13,32 @@ import (
 // maker or the engineer want one, and evenly between. It holds no spacing of
 // its own: the largest spacing is always the reader's.
 var Calculator = &calc.Calculator{
-	ID:       "brace-layout",
-	Title:    calc.Text("Brace layout"),
-	Purpose:  calc.Text("How many braces one wall takes, and where each one stands."),
-	In:       inputs,
-	Out:      outputs,
-	Formulas: []*calc.Formula{bracing.FillBracesFormula, bracing.EvenGapFormula, bracing.PlankCountFormula, bracing.RailLengthFormula},
-	Sources:  sources,
+	ID:      "brace-layout",
+	Title:   calc.Text("Brace layout"),
+	Purpose: calc.Text("How many braces one wall takes, and where each one stands."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{
+		bracing.FillBracesFormula,
+		bracing.EvenGapFormula,
+		bracing.PlankCountFormula,
+		bracing.RailLengthFormula,
+	},
+	Sources: sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("The largest spacing comes from the form maker or the engineer. This sheet only sets it out.")},
-		{Level: calc.LevelWarning, Text: calc.Text("Planks 6 ft (1.8 m) up or more need guardrails or harnesses: that is the rule for formwork. Scaffolds have it from 10 ft (3 m).")},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"The largest spacing comes from the form maker or the engineer. This sheet only sets it out.",
+			),
+		},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Planks 6 ft (1.8 m) up or more need guardrails or harnesses: that is the rule for formwork. " +
+					"Scaffolds have it from 10 ft (3 m).",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -30,24 +46,43 @@ var Calculator = &calc.Calculator{
 }
 
 var sources = []calc.Source{
-	{ID: "rules", Title: "A brace near each corner, at each side of an opening and at each line of stacked joints, evenly between; the distances are the form maker's",
-		Status: calc.CommonPractice},
+	{
+		ID: "rules",
+		Title: "A brace near each corner, at each side of an opening and at each line of stacked joints, evenly " +
+			"between; the distances are the form maker's",
+		Status: calc.CommonPractice,
+	},
 	{ID: "even", Title: "Division of a length into equal parts", Where: "arithmetic", Status: calc.Memory},
 	{ID: "osha451", Author: "OSHA", Title: "29 CFR 1926.451, Scaffolds, general requirements",
-		Where: "(b)(2) width 18 in., (b)(3) gap to the face 14 in., (b)(7) lap 12 in., (f)(16) sag 1/60, (g)(1) falls over 10 ft; formwork over 6 ft: 1926.501(b)(5)", Status: calc.Secondary,
+		Where: "(b)(2) width 18 in., (b)(3) gap to the face 14 in., (b)(7) lap 12 in., (f)(16) sag 1/60, (g)(1) " +
+			"falls over 10 ft; formwork over 6 ft: 1926.501(b)(5)", Status: calc.Secondary,
 		Link: "https://www.osha.gov/laws-regs/regulations/standardnumber/1926/1926.451"},
-	{ID: "planks", Author: "OSHA", Title: "29 CFR 1926 Subpart L, Appendix A", Where: "table of spans of 2 × 10 planks", Status: calc.Secondary,
-		Link: "https://www.osha.gov/laws-regs/regulations/standardnumber/1926/1926SubpartLAppA"},
+	{
+		ID:     "planks",
+		Author: "OSHA",
+		Title:  "29 CFR 1926 Subpart L, Appendix A",
+		Where:  "table of spans of 2 × 10 planks",
+		Status: calc.Secondary,
+		Link:   "https://www.osha.gov/laws-regs/regulations/standardnumber/1926/1926SubpartLAppA",
+	},
 }
 
 var tables = []calc.Table{
 	{
 		ID: "count", Title: calc.Text("Braces, by length of wall and largest spacing"),
-		Note:   calc.Text("A plain wall without openings. First and last brace 2 ft (0.6 m) from the corners."),
-		Out:    "count",
-		Set:    []calc.Entry{{Path: "openings", Text: ""}, {Path: "stacks", Text: ""}},
-		Down:   calc.Axis{Path: "length", US: []string{"12 ft", "20 ft", "28 ft", "40 ft", "60 ft", "80 ft"}, Metric: []string{"3.6 m", "6 m", "9 m", "12 m", "18 m", "24 m"}},
-		Across: calc.Axis{Path: "spacing", US: []string{"4 ft", "5 ft", "6 ft", "7 ft", "8 ft"}, Metric: []string{"1.2 m", "1.5 m", "1.8 m", "2.1 m", "2.4 m"}},
+		Note: calc.Text("A plain wall without openings. First and last brace 2 ft (0.6 m) from the corners."),
+		Out:  "count",
+		Set:  []calc.Entry{{Path: "openings", Text: ""}, {Path: "stacks", Text: ""}},
+		Down: calc.Axis{
+			Path:   "length",
+			US:     []string{"12 ft", "20 ft", "28 ft", "40 ft", "60 ft", "80 ft"},
+			Metric: []string{"3.6 m", "6 m", "9 m", "12 m", "18 m", "24 m"},
+		},
+		Across: calc.Axis{
+			Path:   "spacing",
+			US:     []string{"4 ft", "5 ft", "6 ft", "7 ft", "8 ft"},
+			Metric: []string{"1.2 m", "1.5 m", "1.8 m", "2.1 m", "2.4 m"},
+		},
 	},
 }
 
@@ -91,21 +126,60 @@ var inputs = []calc.Field{
 	{ID: "closest", Label: calc.Text("Closest two braces may stand"), Display: &displays.Part, Usual: "12 in",
 		Help:  calc.Text("Where two rules ask for more, one brace serves both."),
 		Range: "0 to 24 in", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
-	{ID: "openings", Label: calc.Text("Openings"), Kind: calc.Rows, Cols: openingCols, MaxRows: 20, Usual: "8 ft | 3 ft; 24 ft | 6 ft"},
-	{ID: "stacks", Label: calc.Text("Lines of stacked joints"), Kind: calc.Rows, Cols: stackCols, MaxRows: 20, Usual: "20 ft",
-		Help: calc.Text("Where joints stand above each other and the form can hinge.")},
+	{
+		ID:      "openings",
+		Label:   calc.Text("Openings"),
+		Kind:    calc.Rows,
+		Cols:    openingCols,
+		MaxRows: 20,
+		Usual:   "8 ft | 3 ft; 24 ft | 6 ft",
+	},
+	{
+		ID:      "stacks",
+		Label:   calc.Text("Lines of stacked joints"),
+		Kind:    calc.Rows,
+		Cols:    stackCols,
+		MaxRows: 20,
+		Usual:   "20 ft",
+		Help:    calc.Text("Where joints stand above each other and the form can hinge."),
+	},
 	{ID: "platform", Label: calc.Text("Planks on the braces"), Kind: calc.Flag, Usual: "yes"},
 	{ID: "plank", Label: calc.Text("Length of a plank"), Display: &displays.Wall, Usual: "16 ft", When: withPlatform,
 		Range: "6 to 32 ft", Why: shortPlank, WhyMost: displays.CheckUnit},
-	{ID: "span", Label: calc.Text("Longest span of a plank"), Display: &displays.Wall, Usual: "8 ft", When: withPlatform,
-		Help:  calc.Text("For the load on it. A 2 × 10 under light duty: 8 ft (2.4 m)."),
-		Range: "3 to 16 ft", Why: shortPlank, WhyMost: displays.CheckUnit},
+	{
+		ID:      "span",
+		Label:   calc.Text("Longest span of a plank"),
+		Display: &displays.Wall,
+		Usual:   "8 ft",
+		When:    withPlatform,
+		Help:    calc.Text("For the load on it. A 2 × 10 under light duty: 8 ft (2.4 m)."),
+		Range:   "3 to 16 ft",
+		Why:     shortPlank,
+		WhyMost: displays.CheckUnit,
+	},
 	{ID: "lap", Label: calc.Text("Lap of two planks"), Display: &displays.Part, Usual: "12 in", When: withPlatform,
 		Range: "12 to 48 in", Why: leastLap, WhyMost: displays.CheckUnit, LeastSource: "osha451"},
-	{ID: "abreast", Label: calc.Text("Planks side by side"), Display: &displays.Count, Whole: true, Usual: "2", When: withPlatform,
-		Range: "1 to 6", Why: displays.CheckCount},
-	{ID: "width", Label: calc.Text("Width of the platform"), Display: &displays.Part, Usual: "19 in", When: withPlatform,
-		Range: "18 to 60 in", Why: leastWide, WhyMost: displays.CheckUnit, LeastSource: "osha451"},
+	{
+		ID:      "abreast",
+		Label:   calc.Text("Planks side by side"),
+		Display: &displays.Count,
+		Whole:   true,
+		Usual:   "2",
+		When:    withPlatform,
+		Range:   "1 to 6",
+		Why:     displays.CheckCount,
+	},
+	{
+		ID:          "width",
+		Label:       calc.Text("Width of the platform"),
+		Display:     &displays.Part,
+		Usual:       "19 in",
+		When:        withPlatform,
+		Range:       "18 to 60 in",
+		Why:         leastWide,
+		WhyMost:     displays.CheckUnit,
+		LeastSource: "osha451",
+	},
 }
 
 // kindOptions says which rule a brace stands for.

@@ -13,12 +13,20 @@ import (
 const (
 	openBeyond  = calc.Text("This opening ends past the wall, which is {length} long.")
 	stackBeyond = calc.Text("This line is past the wall, which is {length} long.")
-	stackInOpen = calc.Text("This line is inside an opening. No brace is set for it: brace above and below as the form maker says.")
-	oneForTwo   = calc.Text("Two rules ask for braces {gap} apart near {at}. One is set. Is that right with the form maker?")
-	noPier      = calc.Text("There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.")
-	openWide    = calc.Text("{gap} across this opening is more than the largest spacing. Brace the buck and the wall above it.")
-	plankSpan   = calc.Text("The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.")
-	plankShort  = calc.Text("With this lap, a plank does not reach over the largest gap. Use longer planks.")
+	stackInOpen = calc.Text(
+		"This line is inside an opening. No brace is set for it: brace above and below as the form maker says.",
+	)
+	oneForTwo = calc.Text(
+		"Two rules ask for braces {gap} apart near {at}. One is set. Is that right with the form maker?",
+	)
+	noPier = calc.Text(
+		"There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.",
+	)
+	openWide = calc.Text(
+		"{gap} across this opening is more than the largest spacing. Brace the buck and the wall above it.",
+	)
+	plankSpan  = calc.Text("The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.")
+	plankShort = calc.Text("With this lap, a plank does not reach over the largest gap. Use longer planks.")
 )
 
 // spot is one brace on its way to its row.
@@ -57,7 +65,11 @@ func readHoles(r *calc.Recorder, in calc.Case, length float64) ([]hole, bool) {
 	for _, row := range in.Rows("openings") {
 		h := hole{row.Num("start"), row.Num("start") + row.Num("width"), row}
 		if bracing.Exceeds(h.to, length) {
-			r.Refuse(calc.Cell("openings", row.RowNumber(), "width"), openBeyond, calc.Amount("length", length, &displays.Wall))
+			r.Refuse(
+				calc.Cell("openings", row.RowNumber(), "width"),
+				openBeyond,
+				calc.Amount("length", length, &displays.Wall),
+			)
 			return nil, false
 		}
 		holes = append(holes, h)
@@ -157,7 +169,12 @@ func fillSpots(r *calc.Recorder, in calc.Case, fixed []spot, holes []hole) []spo
 			from, gap := fixed[i-1].at, s.at-fixed[i-1].at
 			if h, over := across(holes, from, s.at); over {
 				if bracing.Exceeds(gap, spacing) {
-					r.Note(calc.LevelCaution, calc.Cell("openings", h.row.RowNumber(), "width"), openWide, calc.Amount("gap", gap, &displays.Wall))
+					r.Note(
+						calc.LevelCaution,
+						calc.Cell("openings", h.row.RowNumber(), "width"),
+						openWide,
+						calc.Amount("gap", gap, &displays.Wall),
+					)
 				}
 			} else {
 				widest = math.Max(widest, gap)
@@ -189,7 +206,10 @@ func across(holes []hole, from, to float64) (hole, bool) {
 func putSpots(r *calc.Recorder, spots []spot) (largest float64) {
 	rows := make([]calc.Case, len(spots))
 	for i, s := range spots {
-		rows[i] = r.NewRow("braces").With("nr", calc.Num(float64(i+1))).With("at", calc.Num(s.at)).With("for", calc.ChoiceOf(s.kind))
+		rows[i] = r.NewRow("braces").
+			With("nr", calc.Num(float64(i+1))).
+			With("at", calc.Num(s.at)).
+			With("for", calc.ChoiceOf(s.kind))
 		if i > 0 {
 			gap := s.at - spots[i-1].at
 			rows[i] = rows[i].With("gap", calc.Num(gap))

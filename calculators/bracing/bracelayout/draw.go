@@ -34,16 +34,26 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	length := in.Num("length")
 	x := func(at float64) float64 { return left + wide*at/length }
 	nodes := []figure.Node{
-		figure.Dimension(figure.Point{X: left, Y: 28}, figure.Point{X: left + wide, Y: 28}, v.Write(inputs[0], calc.Num(length))),
+		figure.Dimension(
+			figure.Point{X: left, Y: 28},
+			figure.Point{X: left + wide, Y: 28},
+			v.Write(inputs[0], calc.Num(length)),
+		),
 		figure.Rect(figure.Foam, figure.Point{X: left, Y: wall}, wide, thick),
 	}
 	for _, o := range in.Rows("openings") {
 		from := x(o.Num("start"))
-		nodes = append(nodes, figure.Rect(figure.Opening, figure.Point{X: from, Y: wall}, x(o.Num("start")+o.Num("width"))-from, thick))
+		nodes = append(
+			nodes,
+			figure.Rect(figure.Opening, figure.Point{X: from, Y: wall}, x(o.Num("start")+o.Num("width"))-from, thick),
+		)
 	}
 	for _, s := range in.Rows("stacks") {
 		at := x(s.Num("at"))
-		nodes = append(nodes, figure.Segment(figure.Limit, figure.Point{X: at, Y: wall - 6}, figure.Point{X: at, Y: wall + thick + 6}))
+		nodes = append(
+			nodes,
+			figure.Segment(figure.Limit, figure.Point{X: at, Y: wall - 6}, figure.Point{X: at, Y: wall + thick + 6}),
+		)
 	}
 	nodes = append(nodes, braceMarks(res.Out.Rows("braces"), x)...)
 	gap := calc.Amount("gap", res.Out.Num("largest"), &displays.Wall)
@@ -54,7 +64,12 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		figure.Text(figure.Label, figure.Point{X: 176, Y: 144}, figure.Start, v.Say(stack)),
 		figure.Text(figure.Number, figure.Point{X: left, Y: 166}, figure.Start, v.Say(layoutGap, gap)))
 	return figure.Drawing{Width: figure.ChartWidth, Height: height, Title: v.Say(title), Nodes: nodes,
-		Desc: v.Say(desc, calc.Amount("length", length, &displays.Wall), calc.Count("count", len(res.Out.Rows("braces"))), gap)}
+		Desc: v.Say(
+			desc,
+			calc.Amount("length", length, &displays.Wall),
+			calc.Count("count", len(res.Out.Rows("braces"))),
+			gap,
+		)}
 }
 
 // braceMarks draws each brace with its foot; its number only where there is
@@ -67,7 +82,10 @@ func braceMarks(braces []calc.Case, x func(float64) float64) (nodes []figure.Nod
 			figure.Segment(figure.Steel, figure.Point{X: at, Y: wall + thick}, figure.Point{X: at, Y: foot}),
 			figure.Rect(figure.Ground, figure.Point{X: at - 4, Y: foot - 4}, 8, 8))
 		if at >= free {
-			nodes = append(nodes, figure.Text(figure.Number, figure.Point{X: at, Y: foot + 20}, figure.Middle, strconv.Itoa(i+1)))
+			nodes = append(
+				nodes,
+				figure.Text(figure.Number, figure.Point{X: at, Y: foot + 20}, figure.Middle, strconv.Itoa(i+1)),
+			)
 			free = at + digits
 		}
 	}

@@ -19,13 +19,21 @@ import (
 // As in StringLine, lengthen or shorten is told only once the side of the
 // string is answered.
 var Calculator = &calc.Calculator{
-	ID:       "line-rounds",
-	Title:    calc.Text("String line, round by round"),
-	Purpose:  calc.Text("Whether the wall comes in, what to turn next, and whether another round is needed."),
-	In:       inputs,
-	Out:      outputs,
-	Formulas: []*calc.Formula{bracing.DeviationFormula, bracing.MovementFormula, bracing.LeftOverFormula, bracing.BraceLengthFormula, bracing.AtBraceFormula, bracing.BraceChangeFormula, bracing.TurnsFormula},
-	Sources:  sources,
+	ID:      "line-rounds",
+	Title:   calc.Text("String line, round by round"),
+	Purpose: calc.Text("Whether the wall comes in, what to turn next, and whether another round is needed."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{
+		bracing.DeviationFormula,
+		bracing.MovementFormula,
+		bracing.LeftOverFormula,
+		bracing.BraceLengthFormula,
+		bracing.AtBraceFormula,
+		bracing.BraceChangeFormula,
+		bracing.TurnsFormula,
+	},
+	Sources: sources,
 	Cautions: []calc.Caution{
 		{Level: calc.LevelWarning, Text: calc.Text("Hold point: never turn a brace once the concrete has stiffened.")},
 	},
@@ -35,28 +43,66 @@ var Calculator = &calc.Calculator{
 }
 
 var sources = []calc.Source{
-	{ID: "practice", Title: "String on equal blocks, all braces read again after each round; at most two turns in one go; done when every brace is within tolerance in the same round",
-		Status: calc.CommonPractice},
-	{ID: "derived", Title: "Movement of a wall that turns about its base, held by a sloping brace", Where: "derived from the triangle of wall, ground and brace",
-		Status: calc.Memory},
-	{ID: "army", Author: "US Army", Title: "EN5466, Concrete and masonry", Edition: "A", Year: "1992", Where: "brace design: triangle of wall, ground and brace",
-		Status: calc.Confirmed, Link: "https://armyengineer.tpub.com/EN5466A/EN5466A0082.htm"},
+	{
+		ID: "practice",
+		Title: "String on equal blocks, all braces read again after each round; at most two turns in one go; done " +
+			"when every brace is within tolerance in the same round",
+		Status: calc.CommonPractice,
+	},
+	{
+		ID:     "derived",
+		Title:  "Movement of a wall that turns about its base, held by a sloping brace",
+		Where:  "derived from the triangle of wall, ground and brace",
+		Status: calc.Memory,
+	},
+	{
+		ID:      "army",
+		Author:  "US Army",
+		Title:   "EN5466, Concrete and masonry",
+		Edition: "A",
+		Year:    "1992",
+		Where:   "brace design: triangle of wall, ground and brace",
+		Status:  calc.Confirmed,
+		Link:    "https://armyengineer.tpub.com/EN5466A/EN5466A0082.htm",
+	},
 }
 
 var tables = []calc.Table{
 	{
 		ID: "turns", Title: calc.Text("Turns still needed, by gap read and travel of one turn"),
-		Note: calc.Text("Block 3/4 in. (19 mm), brace 6 ft (1.83 m) up, foot 5 ft (1.52 m) out, string at 8 ft (2.44 m)."),
-		Out:  "turns", Set: []calc.Entry{{Path: "tolerance", Text: "1/16 in"}, {Path: "braces.1.gap-1", Text: "2 in"}},
-		Down:   calc.Axis{Path: "braces.1.gap-2", US: []string{"7/8 in", "1 in", "1 1/8 in", "1 1/4 in", "1 1/2 in"}, Metric: []string{"23 mm", "26 mm", "30 mm", "32 mm", "40 mm"}},
-		Across: calc.Axis{Path: "travel", US: []string{"0.1 in", "0.125 in", "0.2 in", "0.25 in", "0.4 in"}, Metric: []string{"2.5 mm", "3 mm", "5 mm", "6 mm", "10 mm"}},
+		Note: calc.Text(
+			"Block 3/4 in. (19 mm), brace 6 ft (1.83 m) up, foot 5 ft (1.52 m) out, string at 8 ft (2.44 m).",
+		),
+		Out: "turns", Set: []calc.Entry{{Path: "tolerance", Text: "1/16 in"}, {Path: "braces.1.gap-1", Text: "2 in"}},
+		Down: calc.Axis{
+			Path:   "braces.1.gap-2",
+			US:     []string{"7/8 in", "1 in", "1 1/8 in", "1 1/4 in", "1 1/2 in"},
+			Metric: []string{"23 mm", "26 mm", "30 mm", "32 mm", "40 mm"},
+		},
+		Across: calc.Axis{
+			Path:   "travel",
+			US:     []string{"0.1 in", "0.125 in", "0.2 in", "0.25 in", "0.4 in"},
+			Metric: []string{"2.5 mm", "3 mm", "5 mm", "6 mm", "10 mm"},
+		},
 	},
 }
 
 var inputs = []calc.Field{
-	{ID: "concrete", Label: calc.Text("The concrete is"), Kind: calc.Choice, Options: bracing.ConcreteOptions, Usual: "plastic"},
-	{ID: "string-side", Label: calc.Text("The string is on the"), Kind: calc.Choice, Options: bracing.SideOptions, Optional: true,
-		Help: calc.Text("Go and look. Until answered, no way to turn is told.")},
+	{
+		ID:      "concrete",
+		Label:   calc.Text("The concrete is"),
+		Kind:    calc.Choice,
+		Options: bracing.ConcreteOptions,
+		Usual:   "plastic",
+	},
+	{
+		ID:       "string-side",
+		Label:    calc.Text("The string is on the"),
+		Kind:     calc.Choice,
+		Options:  bracing.SideOptions,
+		Optional: true,
+		Help:     calc.Text("Go and look. Until answered, no way to turn is told."),
+	},
 	{ID: "braces", Label: calc.Text("Gaps at each brace"), Kind: calc.Rows, MinRows: 1, MaxRows: 40,
 		Help:  calc.Text("In order along the wall. Leave round 3 empty until it is read."),
 		Usual: "1 | 3/4 in | 3/4 in; 2 | 1-1/4 in | 1 in; 3 | 1-1/2 in | 1-1/8 in; 4 | 7/8 in | 3/4 in", Cols: []calc.Field{

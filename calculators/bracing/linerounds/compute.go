@@ -148,7 +148,11 @@ func stepsFor(r *calc.Recorder, p post, in calc.Case) float64 {
 		return 0
 	}
 	attach, run := in.Num("attach-height"), in.Num("foot-distance")
-	r.Use(bracing.MovementFormula, p.row.Num("gap-"+strconv.Itoa(len(p.off)-1)), p.row.Num("gap-"+strconv.Itoa(len(p.off))))
+	r.Use(
+		bracing.MovementFormula,
+		p.row.Num("gap-"+strconv.Itoa(len(p.off)-1)),
+		p.row.Num("gap-"+strconv.Itoa(len(p.off))),
+	)
 	long := r.Use(bracing.BraceLengthFormula, run, attach, in.Num("foot-below"))
 	at := r.Use(bracing.AtBraceFormula, p.last(), attach, in.Num("string-height"))
 	return r.Use(bracing.TurnsFormula, r.Use(bracing.BraceChangeFormula, at, run, long), in.Num("travel"))
@@ -197,8 +201,11 @@ func putPosts(r *calc.Recorder, in calc.Case, posts []post) {
 	rows := make([]calc.Case, len(posts))
 	for i, p := range posts {
 		move := bracing.MoveOf(bracing.Line{Off: p.last(), Within: p.way == "good"})
-		row := r.NewRow("lines").With("name", calc.TextOf(p.name())).With("moved", calc.Num(bracing.MovementFormula.Value(p.prev(), p.last()))).
-			With("way", calc.ChoiceOf(p.way)).With("move", calc.ChoiceOf(move))
+		row := r.NewRow("lines").
+			With("name", calc.TextOf(p.name())).
+			With("moved", calc.Num(bracing.MovementFormula.Value(p.prev(), p.last()))).
+			With("way", calc.ChoiceOf(p.way)).
+			With("move", calc.ChoiceOf(move))
 		for k, off := range p.off {
 			row = row.With("off-"+strconv.Itoa(k+1), calc.Num(off))
 		}
@@ -218,16 +225,25 @@ func putPosts(r *calc.Recorder, in calc.Case, posts []post) {
 
 // What the calculator says about a wall on its way.
 const (
-	roundStiff  = calc.Text("The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.")
-	roundSide   = calc.Text("Which side is the string on? Lengthen or shorten is told once you answer.")
-	roundRead   = calc.Text("Not every brace was read in round 3. Read them all: the wall moves together.")
-	roundWrong  = calc.Text("Brace {name} went {moved} farther off. Check the string side and which way its thread runs before you turn it again.")
+	roundStiff = calc.Text(
+		"The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.",
+	)
+	roundSide  = calc.Text("Which side is the string on? Lengthen or shorten is told once you answer.")
+	roundRead  = calc.Text("Not every brace was read in round 3. Read them all: the wall moves together.")
+	roundWrong = calc.Text(
+		"Brace {name} went {moved} farther off. Check the string side and which way its thread runs before you turn " +
+			"it again.",
+	)
 	roundDouble = calc.Text("Its error about doubled. That is the mark of a turn the wrong way.")
 	roundMany   = calc.Text("More braces went the wrong way than came in. Is the string on the side you think?")
 	roundPast   = calc.Text("Brace {name} went past the line. Check the travel of one turn, and turn less.")
-	roundStill  = calc.Text("Brace {name} did not move. Look for play, a loose foot or a brace that is not fixed to the wall.")
-	roundDrag   = calc.Text("A brace that was good moved {moved}. The wall moves together: read the neighbours after each brace.")
-	roundTwo    = calc.Text("Brace {name} needs {turns} turns. Turn two, read all again, then go on.")
+	roundStill  = calc.Text(
+		"Brace {name} did not move. Look for play, a loose foot or a brace that is not fixed to the wall.",
+	)
+	roundDrag = calc.Text(
+		"A brace that was good moved {moved}. The wall moves together: read the neighbours after each brace.",
+	)
+	roundTwo = calc.Text("Brace {name} needs {turns} turns. Turn two, read all again, then go on.")
 )
 
 // notePosts speaks of single braces, each at its last reading.

@@ -61,9 +61,22 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 			rows = append(rows, figure.Mark{At: float64(i + 1), Text: strconv.Itoa(i + 1)})
 		}
 	}
-	nodes, foot := figure.Plot(figure.Axis{Title: v.Say(row), From: 0.5, To: ends + 0.5, Marks: rows},
-		figure.Axis{Title: v.Say(off), From: -1.1 * most, To: 1.1 * most, Marks: []figure.Mark{{At: 0, Text: "0"}}}, curves, spots)
+	nodes, foot := figure.Plot(
+		figure.Axis{Title: v.Say(row), From: 0.5, To: ends + 0.5, Marks: rows},
+		figure.Axis{
+			Title: v.Say(off),
+			From:  -1.1 * most,
+			To:    1.1 * most,
+			Marks: []figure.Mark{{At: 0, Text: "0"}},
+		},
+		curves,
+		spots,
+	)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
-		Desc: v.Say(desc, calc.Amount("first", res.Out.Num("first-worst"), &displays.Part), calc.Amount("last", res.Out.Num("worst"), &displays.Part),
-			calc.Count("count", int(res.Out.Num("to-turn"))))}
+		Desc: v.Say(
+			desc,
+			calc.Amount("first", res.Out.Num("first-worst"), &displays.Part),
+			calc.Amount("last", res.Out.Num("worst"), &displays.Part),
+			calc.Count("count", int(res.Out.Num("to-turn"))),
+		)}
 }

@@ -51,22 +51,98 @@ func TestRoundsDone(t *testing.T) {
 
 func TestRoundsNotes(t *testing.T) {
 	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
-		{Note: "Which side is the string on? Lengthen or shorten is told once you answer.", At: "string-side", Want: true},
-		{Inputs: "string-side=brace", Note: "Which side is the string on? Lengthen or shorten is told once you answer.", At: "", Want: false},
-		{Inputs: "concrete=stiff", Note: "The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.", At: "concrete", Want: true},
-		{Note: "The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.", At: "", Want: false},
-		{Inputs: "braces=1 | 1-1/4 in | 1-3/4 in", Note: "Brace {name} went {moved} farther off. Check the string side and which way its thread runs before you turn it again.", At: "braces.1.gap-2", Want: true},
-		{Inputs: "braces=1 | 1-1/4 in | 1-3/4 in", Note: "Its error about doubled. That is the mark of a turn the wrong way.", At: "braces.1.gap-2", Want: true},
-		{Inputs: "braces=1 | 1-3/4 in | 1-7/8 in", Note: "Its error about doubled. That is the mark of a turn the wrong way.", At: "", Want: false},
-		{Inputs: "braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/4 in | 1-3/4 in", Note: "More braces went the wrong way than came in. Is the string on the side you think?", At: "string-side", Want: true},
-		{Inputs: "braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/4 in | 3/4 in", Note: "More braces went the wrong way than came in. Is the string on the side you think?", At: "", Want: false},
-		{Inputs: "braces=1 | 1-1/2 in | 1/4 in", Note: "Brace {name} went past the line. Check the travel of one turn, and turn less.", At: "braces.1.gap-2", Want: true},
-		{Inputs: "braces=1 | 1-1/2 in | 1-1/2 in", Note: "Brace {name} did not move. Look for play, a loose foot or a brace that is not fixed to the wall.", At: "braces.1.gap-2", Want: true},
-		{Inputs: "braces=1 | 3/4 in | 7/8 in", Note: "A brace that was good moved {moved}. The wall moves together: read the neighbours after each brace.", At: "braces", Want: true},
-		{Inputs: "braces=1 | 3/4 in | 3/4 in", Note: "A brace that was good moved {moved}. The wall moves together: read the neighbours after each brace.", At: "", Want: false},
-		{Inputs: "braces=1 | 3/4 in | 3/4 in | 3/4 in; 2 | 1 in | 3/4 in", Note: "Not every brace was read in round 3. Read them all: the wall moves together.", At: "braces.2.gap-3", Want: true},
+		{
+			Note: "Which side is the string on? Lengthen or shorten is told once you answer.",
+			At:   "string-side",
+			Want: true,
+		},
+		{
+			Inputs: "string-side=brace",
+			Note:   "Which side is the string on? Lengthen or shorten is told once you answer.",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Inputs: "concrete=stiff",
+			Note:   "The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.",
+			At:     "concrete",
+			Want:   true,
+		},
+		{
+			Note: "The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.",
+			At:   "",
+			Want: false,
+		},
+		{
+			Inputs: "braces=1 | 1-1/4 in | 1-3/4 in",
+			Note: "Brace {name} went {moved} farther off. Check the string side and which way its thread runs " +
+				"before you turn it again.",
+			At:   "braces.1.gap-2",
+			Want: true,
+		},
+		{
+			Inputs: "braces=1 | 1-1/4 in | 1-3/4 in",
+			Note:   "Its error about doubled. That is the mark of a turn the wrong way.",
+			At:     "braces.1.gap-2",
+			Want:   true,
+		},
+		{
+			Inputs: "braces=1 | 1-3/4 in | 1-7/8 in",
+			Note:   "Its error about doubled. That is the mark of a turn the wrong way.",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Inputs: "braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/4 in | 1-3/4 in",
+			Note:   "More braces went the wrong way than came in. Is the string on the side you think?",
+			At:     "string-side",
+			Want:   true,
+		},
+		{
+			Inputs: "braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/4 in | 3/4 in",
+			Note:   "More braces went the wrong way than came in. Is the string on the side you think?",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Inputs: "braces=1 | 1-1/2 in | 1/4 in",
+			Note:   "Brace {name} went past the line. Check the travel of one turn, and turn less.",
+			At:     "braces.1.gap-2",
+			Want:   true,
+		},
+		{
+			Inputs: "braces=1 | 1-1/2 in | 1-1/2 in",
+			Note:   "Brace {name} did not move. Look for play, a loose foot or a brace that is not fixed to the wall.",
+			At:     "braces.1.gap-2",
+			Want:   true,
+		},
+		{
+			Inputs: "braces=1 | 3/4 in | 7/8 in",
+			Note: "A brace that was good moved {moved}. The wall moves together: read the neighbours after each " +
+				"brace.",
+			At:   "braces",
+			Want: true,
+		},
+		{
+			Inputs: "braces=1 | 3/4 in | 3/4 in",
+			Note: "A brace that was good moved {moved}. The wall moves together: read the neighbours after each " +
+				"brace.",
+			At:   "",
+			Want: false,
+		},
+		{
+			Inputs: "braces=1 | 3/4 in | 3/4 in | 3/4 in; 2 | 1 in | 3/4 in",
+			Note:   "Not every brace was read in round 3. Read them all: the wall moves together.",
+			At:     "braces.2.gap-3",
+			Want:   true,
+		},
 		{Note: "Not every brace was read in round 3. Read them all: the wall moves together.", At: "", Want: false},
-		{Inputs: "braces=1 | 3 in | 2-1/2 in", Note: "Brace {name} needs {turns} turns. Turn two, read all again, then go on.", At: "braces.1.gap-2", Want: true},
+		{
+			Inputs: "braces=1 | 3 in | 2-1/2 in",
+			Note:   "Brace {name} needs {turns} turns. Turn two, read all again, then go on.",
+			At:     "braces.1.gap-2",
+			Want:   true,
+		},
 	})
 }
 
@@ -86,7 +162,14 @@ func TestRoundsStiff(t *testing.T) {
 // A brace that went the wrong way is told no way to turn: repeating the order
 // would repeat the slip.
 func TestWrongWayGetsNoOrder(t *testing.T) {
-	lines := calctest.Run(t, Calculator, "string-side=brace", "braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/2 in | 1-1/8 in").Out.Rows("lines")
+	lines := calctest.Run(
+		t,
+		Calculator,
+		"string-side=brace",
+		"braces=1 | 1-1/4 in | 1-3/4 in; 2 | 1-1/2 in | 1-1/8 in",
+	).Out.Rows(
+		"lines",
+	)
 	if lines[0].Has("turn") || lines[1].Choice("turn") != "shorten" {
 		t.Error(lines[0].Choice("turn"), lines[1].Choice("turn"))
 	}
@@ -121,7 +204,10 @@ func roundsCase(before, off []float64) calc.Case {
 	cols := inputs[2].Cols
 	var rows []calc.Case
 	for i := range off {
-		rows = append(rows, calc.NewCase(cols).With("gap-1", calc.Num(0.019+before[i])).With("gap-2", calc.Num(0.019+off[i])))
+		rows = append(
+			rows,
+			calc.NewCase(cols).With("gap-1", calc.Num(0.019+before[i])).With("gap-2", calc.Num(0.019+off[i])),
+		)
 	}
 	return calc.NewCase(inputs).With("block", calc.Num(0.019)).With("braces", calc.RowsOf(rows...))
 }

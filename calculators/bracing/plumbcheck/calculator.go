@@ -13,16 +13,29 @@ import (
 // documents side by side. The editions differ by more than three times for a
 // basement wall, so the verdict names the edition in every line.
 var Calculator = &calc.Calculator{
-	ID:       "plumb-check",
-	Title:    calc.Text("Plumb and plane check"),
-	Purpose:  calc.Text("Whether a wall is plumb and plane enough, by each edition of the book."),
-	In:       inputs,
-	Out:      outputs,
-	Formulas: []*calc.Formula{bracing.PlumbLimitFormula, bracing.EdgeLimitFormula, bracing.HomeLimitFormula, bracing.LeanFormula, bracing.SlopeLimitFormula, bracing.OutOfStraightFormula},
-	Sources:  sources,
+	ID:      "plumb-check",
+	Title:   calc.Text("Plumb and plane check"),
+	Purpose: calc.Text("Whether a wall is plumb and plane enough, by each edition of the book."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{
+		bracing.PlumbLimitFormula,
+		bracing.EdgeLimitFormula,
+		bracing.HomeLimitFormula,
+		bracing.LeanFormula,
+		bracing.SlopeLimitFormula,
+		bracing.OutOfStraightFormula,
+	},
+	Sources: sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("The project papers say which edition counts. They may be tighter than all of these.")},
-		{Level: calc.LevelWarning, Text: calc.Text("Never pull a wall straight once the concrete has stiffened. Tell the foreman instead.")},
+		{
+			Level: calc.LevelNotice,
+			Text:  calc.Text("The project papers say which edition counts. They may be tighter than all of these."),
+		},
+		{
+			Level: calc.LevelWarning,
+			Text:  calc.Text("Never pull a wall straight once the concrete has stiffened. Tell the foreman instead."),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -30,24 +43,59 @@ var Calculator = &calc.Calculator{
 }
 
 var sources = []calc.Source{
-	{ID: "aci117", Author: "ACI Committee 117", Title: "Specification for Tolerances for Concrete Construction, ACI 117", Edition: "06, 10", Year: "2010",
-		Where: "section 4.1.1: 0.3 % of the height, at most 1 in., up to 83 ft 4 in.", Status: calc.Secondary, Link: "https://www.eng-tips.com/viewthread.cfm?qid=372892"},
-	{ID: "aci117-edge", Author: "ACI Committee 117", Title: "ACI 117", Edition: "10", Year: "2010", Where: "section 4.1.2, exposed corner columns and grooves: 0.2 %, at most 1/2 in.", Status: calc.Memory},
+	{
+		ID:      "aci117",
+		Author:  "ACI Committee 117",
+		Title:   "Specification for Tolerances for Concrete Construction, ACI 117",
+		Edition: "06, 10",
+		Year:    "2010",
+		Where:   "section 4.1.1: 0.3 % of the height, at most 1 in., up to 83 ft 4 in.",
+		Status:  calc.Secondary,
+		Link:    "https://www.eng-tips.com/viewthread.cfm?qid=372892",
+	},
+	{
+		ID:      "aci117-edge",
+		Author:  "ACI Committee 117",
+		Title:   "ACI 117",
+		Edition: "10",
+		Year:    "2010",
+		Where:   "section 4.1.2, exposed corner columns and grooves: 0.2 %, at most 1/2 in.",
+		Status:  calc.Memory,
+	},
 	{ID: "aci117-90", Author: "ACI Committee 117", Title: "ACI 117", Edition: "90", Year: "1990",
-		Where: "vertical alignment up to 100 ft: 1 in.; exposed corner column or joint groove 1/2 in.; as printed in UFGS 03700, page 26", Status: calc.Confirmed,
+		Where: "vertical alignment up to 100 ft: 1 in.; exposed corner column or joint groove 1/2 in.; as printed in " +
+			"UFGS 03700, page 26", Status: calc.Confirmed,
 		Link: "https://ufgscriteriadocreport.tpub.com/03700/037000026.htm"},
-	{ID: "ufgs21", Author: "US Army, Navy, Air Force", Title: "UFGS 03700, Concrete", Where: "page 21: abrupt and gradual irregularities by class, other deviation 10 mm in 3 m", Status: calc.Confirmed,
-		Link: "https://ufgscriteriadocreport.tpub.com/03700/037000021.htm"},
-	{ID: "nahb", Author: "NAHB", Title: "Residential Construction Performance Guidelines", Where: "guideline 2-13: 1-1/2 in. in 8 ft", Status: calc.Secondary},
+	{
+		ID:     "ufgs21",
+		Author: "US Army, Navy, Air Force",
+		Title:  "UFGS 03700, Concrete",
+		Where:  "page 21: abrupt and gradual irregularities by class, other deviation 10 mm in 3 m",
+		Status: calc.Confirmed,
+		Link:   "https://ufgscriteriadocreport.tpub.com/03700/037000021.htm",
+	},
+	{
+		ID:     "nahb",
+		Author: "NAHB",
+		Title:  "Residential Construction Performance Guidelines",
+		Where:  "guideline 2-13: 1-1/2 in. in 8 ft",
+		Status: calc.Secondary,
+	},
 	{ID: "straight", Title: "Straight line through two points", Where: "geometry", Status: calc.Memory},
 }
 
 var tables = []calc.Table{
 	{
 		ID: "limit", Title: calc.Text("Plumb limit of ACI 117-06 and -10 at the top"),
-		Note: calc.Text("Lines and surfaces, rounded down. The 1990 edition allows 1 in. (25 mm) at each of these heights."),
-		Out:  "limit-top", Set: []calc.Entry{{Path: "readings", Text: "1 ft | 0 in"}},
-		Down: calc.Axis{Path: "height", US: []string{"4 ft", "8 ft", "9 ft", "10 ft", "12 ft", "20 ft", "28 ft"}, Metric: []string{"1.2 m", "2.4 m", "2.7 m", "3 m", "3.6 m", "6 m", "8.5 m"}},
+		Note: calc.Text(
+			"Lines and surfaces, rounded down. The 1990 edition allows 1 in. (25 mm) at each of these heights.",
+		),
+		Out: "limit-top", Set: []calc.Entry{{Path: "readings", Text: "1 ft | 0 in"}},
+		Down: calc.Axis{
+			Path:   "height",
+			US:     []string{"4 ft", "8 ft", "9 ft", "10 ft", "12 ft", "20 ft", "28 ft"},
+			Metric: []string{"1.2 m", "2.4 m", "2.7 m", "3 m", "3.6 m", "6 m", "8.5 m"},
+		},
 	},
 }
 
@@ -77,17 +125,31 @@ var inputs = []calc.Field{
 			{ID: "b", Label: calc.Text("B: coarse finish over it")},
 			{ID: "c", Label: calc.Text("C: general, shows")},
 			{ID: "d", Label: calc.Text("D: hidden for good")}}},
-	{ID: "gap", Label: calc.Text("Gap under the straightedge"), Display: &displays.Part, Optional: true, Usual: "1/4 in",
-		Help:  calc.Text("5 ft (1.5 m) straightedge, set anywhere on the face."),
-		Range: "0 to 6 in", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
+	{
+		ID:       "gap",
+		Label:    calc.Text("Gap under the straightedge"),
+		Display:  &displays.Part,
+		Optional: true,
+		Usual:    "1/4 in",
+		Help:     calc.Text("5 ft (1.5 m) straightedge, set anywhere on the face."),
+		Range:    "0 to 6 in",
+		Why:      displays.NotMinus,
+		WhyMost:  displays.CheckUnit,
+	},
 	{ID: "step", Label: calc.Text("Step at a form joint"), Display: &displays.Part, Optional: true,
 		Range: "0 to 6 in", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 	{ID: "own", Label: calc.Text("Tolerance of your project"), Display: &displays.Part, Optional: true,
 		Help:  calc.Text("Out of plumb at any height, if the papers name one."),
 		Range: "1/16 to 6 in", Why: bracing.TightOwn, WhyMost: displays.CheckUnit},
-	{ID: "storeys", Label: calc.Text("Storeys still to come on top"), Kind: calc.Choice, Usual: "none", Options: []calc.Option{
-		{ID: "none", Label: calc.Text("none")},
-		{ID: "one", Label: calc.Text("one or more")}}},
+	{
+		ID:    "storeys",
+		Label: calc.Text("Storeys still to come on top"),
+		Kind:  calc.Choice,
+		Usual: "none",
+		Options: []calc.Option{
+			{ID: "none", Label: calc.Text("none")},
+			{ID: "one", Label: calc.Text("one or more")}},
+	},
 }
 
 // bookOptions name the lines of the table.

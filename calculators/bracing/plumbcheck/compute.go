@@ -14,12 +14,25 @@ const (
 	overWall   = calc.Text("This reading is above the wall, which is {height} high.")
 	sameUp     = calc.Text("Two readings stand at the same height. Give one for each height.")
 	notTop     = calc.Text("The highest reading is at {up}. Read the top of the wall too.")
-	booksSplit = calc.Text("The editions differ: plumb by the 1990 one, beyond by the newer ones. Ask which edition the project papers name.")
-	ownLoose   = calc.Text("Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?")
-	onTop      = calc.Text("Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to storey.")
-	beyondNew  = calc.Text("Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, tell the foreman.")
-	homeRule   = calc.Text("The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.")
-	edgeOld    = calc.Text("The tighter limits are for exposed corner columns and joint grooves. For a plain wall corner take the wall face.")
+	booksSplit = calc.Text(
+		"The editions differ: plumb by the 1990 one, beyond by the newer ones. Ask which edition the project papers " +
+			"name.",
+	)
+	ownLoose = calc.Text("Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?")
+	onTop    = calc.Text(
+		"Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to storey.",
+	)
+	beyondNew = calc.Text(
+		"Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, tell the " +
+			"foreman.",
+	)
+	homeRule = calc.Text(
+		"The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.",
+	)
+	edgeOld = calc.Text(
+		"The tighter limits are for exposed corner columns and joint grooves. For a plain wall corner take the wall " +
+			"face.",
+	)
 )
 
 // reading is one place up the wall; the base is one of them, at 0 and plumb.
@@ -81,7 +94,11 @@ func wallReadings(in calc.Case) (reads []reading) {
 func readPlumb(r *calc.Recorder, in calc.Case) ([]reading, bool) {
 	for _, row := range in.Rows("readings") {
 		if bracing.Exceeds(row.Num("up"), in.Num("height")) {
-			r.Refuse(calc.Cell("readings", row.RowNumber(), "up"), overWall, calc.Amount("height", in.Num("height"), &displays.Height))
+			r.Refuse(
+				calc.Cell("readings", row.RowNumber(), "up"),
+				overWall,
+				calc.Amount("height", in.Num("height"), &displays.Height),
+			)
 			return nil, false
 		}
 	}
@@ -159,7 +176,12 @@ func slopeCheck(r *calc.Recorder, reads []reading) check {
 			}
 		}
 	}
-	return check{"slope", high.up, r.Use(bracing.SlopeLimitFormula, high.up-low.up), r.Use(bracing.LeanFormula, low.off, high.off)}
+	return check{
+		"slope",
+		high.up,
+		r.Use(bracing.SlopeLimitFormula, high.up-low.up),
+		r.Use(bracing.LeanFormula, low.off, high.off),
+	}
 }
 
 // classLimit is the most irregularity of a surface class. Class C is where
@@ -205,7 +227,13 @@ func notePlumb(r *calc.Recorder, in calc.Case, reads []reading, checks []check) 
 		}
 	}
 	if limit := newLimit(in).Value(in.Num("height")); in.Has("own") && bracing.Exceeds(in.Num("own"), limit) {
-		r.Note(calc.LevelAsk, calc.At("own"), ownLoose, calc.Amount("up", in.Num("height"), &displays.Height), calc.Amount("limit", limit, &displays.PartAtMost))
+		r.Note(
+			calc.LevelAsk,
+			calc.At("own"),
+			ownLoose,
+			calc.Amount("up", in.Num("height"), &displays.Height),
+			calc.Amount("limit", limit, &displays.PartAtMost),
+		)
 	}
 	if in.Choice("storeys") == "one" {
 		r.Note(calc.LevelNotice, calc.At("storeys"), onTop)

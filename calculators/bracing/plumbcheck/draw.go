@@ -11,8 +11,10 @@ import (
 )
 
 const (
-	title     = calc.Text("Readings up the wall")
-	desc      = calc.Text("The worst reading is out of plumb by {worst}. The limit of ACI 117-10 at the top is {limit}.")
+	title = calc.Text("Readings up the wall")
+	desc  = calc.Text(
+		"The worst reading is out of plumb by {worst}. The limit of ACI 117-10 at the top is {limit}.",
+	)
 	plumbUp   = calc.Text("Height")
 	off       = calc.Text("out of plumb, enlarged")
 	plumbNew  = calc.Text("limit of ACI 117-10, {limit} at the top")
@@ -21,7 +23,11 @@ const (
 )
 
 // axisHeight is short enough to stand beside the axis.
-var axisHeight = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1}, Metric: quantity.UnitDisplay{Unit: "m", Step: 0.1}}
+var axisHeight = quantity.Display{
+	Dim:    quantity.Length,
+	US:     quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1},
+	Metric: quantity.UnitDisplay{Unit: "m", Step: 0.1},
+}
 
 // limitSteps is how finely the bent limit is drawn.
 const limitSteps = 24
@@ -57,13 +63,23 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	top := calc.Amount("limit", limit.Value(height), &displays.PartAtMost)
 	nodes, foot := figure.Plot(
 		figure.Axis{Title: v.Say(off), From: -most, To: most, Marks: []figure.Mark{{At: 0, Text: "0"}}},
-		figure.Axis{Title: v.Say(plumbUp), To: height, Marks: []figure.Mark{{At: height, Text: quantity.Format(height, axisHeight, v.Style)}}},
+		figure.Axis{
+			Title: v.Say(plumbUp),
+			To:    height,
+			Marks: []figure.Mark{{At: height, Text: quantity.Format(height, axisHeight, v.Style)}},
+		},
 		[]figure.Curve{
 			{Role: figure.Limit, Points: left}, {Role: figure.Limit, Name: v.Say(plumbNew, top), Points: right},
 			{Role: figure.Measure, Points: []figure.Point{{X: -old}, {X: -old, Y: height}}},
-			{Role: figure.Measure, Name: v.Say(plumbOld, calc.Amount("limit", old, &displays.Part)), Points: []figure.Point{{X: old}, {X: old, Y: height}}},
+			{
+				Role:   figure.Measure,
+				Name:   v.Say(plumbOld, calc.Amount("limit", old, &displays.Part)),
+				Points: []figure.Point{{X: old}, {X: old, Y: height}},
+			},
 			{Role: figure.Concrete, Name: v.Say(plumbWall), Points: wall},
-		}, spots)
+		},
+		spots,
+	)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(desc, calc.Amount("worst", res.Out.Num("worst"), &displays.Part), top)}
 }

@@ -83,21 +83,104 @@ func TestEditionsDiffer(t *testing.T) {
 
 func TestPlumbNotes(t *testing.T) {
 	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
-		{Inputs: "readings=10 ft | 0 in", Note: "This reading is above the wall, which is {height} high.", At: "readings.1.up", Want: true},
-		{Inputs: "readings=4 ft | 0 in; 4 ft | 1/8 in", Note: "Two readings stand at the same height. Give one for each height.", At: "readings", Want: true},
-		{Inputs: "readings=8 ft | 0 in", Note: "The highest reading is at {up}. Read the top of the wall too.", At: "readings", Want: true},
-		{Inputs: "readings=8 ft 2 in | 0 in", Note: "The highest reading is at {up}. Read the top of the wall too.", At: "", Want: false},
-		{Inputs: "readings=9 ft | 3/8 in", Note: "The editions differ: plumb by the 1990 one, beyond by the newer ones. Ask which edition the project papers name.", At: "readings", Want: true},
-		{Inputs: "readings=9 ft | 1-1/8 in", Note: "The editions differ: plumb by the 1990 one, beyond by the newer ones. Ask which edition the project papers name.", At: "", Want: false},
-		{Inputs: "readings=9 ft | 1-1/8 in", Note: "Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, tell the foreman.", At: "readings", Want: true},
-		{Inputs: "readings=9 ft | 1/4 in", Note: "Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, tell the foreman.", At: "", Want: false},
-		{Inputs: "readings=9 ft | 1 in", Note: "The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.", At: "readings", Want: true},
-		{Inputs: "readings=9 ft | 2 in", Note: "The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.", At: "", Want: false},
-		{Inputs: "own=3/8 in", Note: "Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?", At: "own", Want: true},
-		{Inputs: "own=5/16 in", Note: "Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?", At: "", Want: false},
-		{Inputs: "storeys=one", Note: "Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to storey.", At: "storeys", Want: true},
-		{Note: "Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to storey.", At: "", Want: false},
-		{Inputs: "what=edge", Note: "The tighter limits are for exposed corner columns and joint grooves. For a plain wall corner take the wall face.", At: "what", Want: true},
+		{
+			Inputs: "readings=10 ft | 0 in",
+			Note:   "This reading is above the wall, which is {height} high.",
+			At:     "readings.1.up",
+			Want:   true,
+		},
+		{
+			Inputs: "readings=4 ft | 0 in; 4 ft | 1/8 in",
+			Note:   "Two readings stand at the same height. Give one for each height.",
+			At:     "readings",
+			Want:   true,
+		},
+		{
+			Inputs: "readings=8 ft | 0 in",
+			Note:   "The highest reading is at {up}. Read the top of the wall too.",
+			At:     "readings",
+			Want:   true,
+		},
+		{
+			Inputs: "readings=8 ft 2 in | 0 in",
+			Note:   "The highest reading is at {up}. Read the top of the wall too.",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Inputs: "readings=9 ft | 3/8 in",
+			Note: "The editions differ: plumb by the 1990 one, beyond by the newer ones. Ask which edition the " +
+				"project papers name.",
+			At:   "readings",
+			Want: true,
+		},
+		{
+			Inputs: "readings=9 ft | 1-1/8 in",
+			Note: "The editions differ: plumb by the 1990 one, beyond by the newer ones. Ask which edition the " +
+				"project papers name.",
+			At:   "",
+			Want: false,
+		},
+		{
+			Inputs: "readings=9 ft | 1-1/8 in",
+			Note: "Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, " +
+				"tell the foreman.",
+			At:   "readings",
+			Want: true,
+		},
+		{
+			Inputs: "readings=9 ft | 1/4 in",
+			Note: "Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, " +
+				"tell the foreman.",
+			At:   "",
+			Want: false,
+		},
+		{
+			Inputs: "readings=9 ft | 1 in",
+			Note: "The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is " +
+				"no aim.",
+			At:   "readings",
+			Want: true,
+		},
+		{
+			Inputs: "readings=9 ft | 2 in",
+			Note: "The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is " +
+				"no aim.",
+			At:   "",
+			Want: false,
+		},
+		{
+			Inputs: "own=3/8 in",
+			Note:   "Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?",
+			At:     "own",
+			Want:   true,
+		},
+		{
+			Inputs: "own=5/16 in",
+			Note:   "Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Inputs: "storeys=one",
+			Note: "Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey " +
+				"to storey.",
+			At:   "storeys",
+			Want: true,
+		},
+		{
+			Note: "Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to " +
+				"storey.",
+			At:   "",
+			Want: false,
+		},
+		{
+			Inputs: "what=edge",
+			Note: "The tighter limits are for exposed corner columns and joint grooves. For a plain wall corner " +
+				"take the wall face.",
+			At:   "what",
+			Want: true,
+		},
 		{Inputs: "height=84 ft", Note: "{label} must be at most {limit}. {why}", At: "height", Want: true},
 	})
 	for _, inputs := range []string{"readings=10 ft | 0 in", "readings=4 ft | 0 in; 4 ft | 1/8 in"} {

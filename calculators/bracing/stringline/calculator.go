@@ -40,15 +40,46 @@ var Calculator = &calc.Calculator{
 }
 
 var sources = []calc.Source{
-	{ID: "practice", Title: "String on equal blocks at both ends, read at each brace, set before the concrete stiffens; 1/4 in. as working tolerance; at most two turns in one go",
-		Status: calc.CommonPractice},
-	{ID: "derived", Title: "Movement of a wall that turns about its base, held by a sloping brace", Where: "derived from the triangle of wall, ground and brace; the derivation stands in the listing of BraceChange",
-		Status: calc.Memory},
-	{ID: "army", Author: "US Army", Title: "EN5466, Concrete and masonry", Edition: "A", Year: "1992", Where: "brace design: sin θ = y/L, slopes of 20° to 60°",
-		Status: calc.Confirmed, Link: "https://armyengineer.tpub.com/EN5466A/EN5466A0082.htm"},
-	{ID: "thread", Author: "ASME", Title: "Unified inch screw threads B1.1, Acme screw threads B1.5", Where: "pitch and threads per inch", Status: calc.Memory},
-	{ID: "aci117", Author: "ACI Committee 117", Title: "Specification for Tolerances for Concrete Construction, ACI 117", Edition: "10", Year: "2010",
-		Where: "section 4.1.1; the 1990 edition allowed 1 in.", Status: calc.Secondary, Link: "https://www.eng-tips.com/viewthread.cfm?qid=372892"},
+	{
+		ID: "practice",
+		Title: "String on equal blocks at both ends, read at each brace, set before the concrete stiffens; 1/4 in. " +
+			"as working tolerance; at most two turns in one go",
+		Status: calc.CommonPractice,
+	},
+	{
+		ID:    "derived",
+		Title: "Movement of a wall that turns about its base, held by a sloping brace",
+		Where: "derived from the triangle of wall, ground and brace; the derivation stands in the listing of " +
+			"BraceChange",
+		Status: calc.Memory,
+	},
+	{
+		ID:      "army",
+		Author:  "US Army",
+		Title:   "EN5466, Concrete and masonry",
+		Edition: "A",
+		Year:    "1992",
+		Where:   "brace design: sin θ = y/L, slopes of 20° to 60°",
+		Status:  calc.Confirmed,
+		Link:    "https://armyengineer.tpub.com/EN5466A/EN5466A0082.htm",
+	},
+	{
+		ID:     "thread",
+		Author: "ASME",
+		Title:  "Unified inch screw threads B1.1, Acme screw threads B1.5",
+		Where:  "pitch and threads per inch",
+		Status: calc.Memory,
+	},
+	{
+		ID:      "aci117",
+		Author:  "ACI Committee 117",
+		Title:   "Specification for Tolerances for Concrete Construction, ACI 117",
+		Edition: "10",
+		Year:    "2010",
+		Where:   "section 4.1.1; the 1990 edition allowed 1 in.",
+		Status:  calc.Secondary,
+		Link:    "https://www.eng-tips.com/viewthread.cfm?qid=372892",
+	},
 	{ID: "chord", Title: "Chord and rise of an arc", Where: "handbook relation for shallow arcs", Status: calc.Memory},
 }
 
@@ -57,13 +88,21 @@ var tables = []calc.Table{
 		ID: "foot", Title: calc.Text("Turns, by how far off and distance of the brace foot"),
 		Note: calc.Text("Brace 6 ft (1.83 m) up, string at 8 ft (2.44 m), 5 threads per inch, one threaded end."),
 		Out:  "turns", Set: noBlocks(), Down: tableOff,
-		Across: calc.Axis{Path: "foot-distance", US: []string{"4 ft", "5 ft", "6 ft", "7 ft", "8 ft"}, Metric: []string{"1.2 m", "1.5 m", "1.8 m", "2.1 m", "2.4 m"}},
+		Across: calc.Axis{
+			Path:   "foot-distance",
+			US:     []string{"4 ft", "5 ft", "6 ft", "7 ft", "8 ft"},
+			Metric: []string{"1.2 m", "1.5 m", "1.8 m", "2.1 m", "2.4 m"},
+		},
 	},
 	{
 		ID: "travel", Title: calc.Text("Turns, by how far off and travel of one turn"),
 		Note: calc.Text("Brace 6 ft (1.83 m) up, its foot 5 ft (1.52 m) out, string at 8 ft (2.44 m)."),
 		Out:  "turns", Set: noBlocks(calc.Entry{Path: "thread-as", Text: "travel"}), Down: tableOff,
-		Across: calc.Axis{Path: "travel", US: []string{"0.1 in", "0.125 in", "0.2 in", "0.25 in", "0.4 in"}, Metric: []string{"2.5 mm", "3 mm", "5 mm", "6 mm", "10 mm"}},
+		Across: calc.Axis{
+			Path:   "travel",
+			US:     []string{"0.1 in", "0.125 in", "0.2 in", "0.25 in", "0.4 in"},
+			Metric: []string{"2.5 mm", "3 mm", "5 mm", "6 mm", "10 mm"},
+		},
 	},
 }
 
@@ -72,7 +111,14 @@ var tableOff = calc.Axis{Path: "readings.1.gap", US: []string{"1/8 in", "1/4 in"
 	Metric: []string{"3 mm", "6 mm", "10 mm", "12 mm", "20 mm", "25 mm"}}
 
 func noBlocks(more ...calc.Entry) []calc.Entry {
-	return append([]calc.Entry{{Path: "block", Text: "0 in"}, {Path: "first-end", Text: ""}, {Path: "second-end", Text: ""}, {Path: "tolerance", Text: "1/16 in"}}, more...)
+	return append(
+		[]calc.Entry{
+			{Path: "block", Text: "0 in"},
+			{Path: "first-end", Text: ""},
+			{Path: "second-end", Text: ""},
+			{Path: "tolerance", Text: "1/16 in"},
+		},
+		more...)
 }
 
 var formulas = []*calc.Formula{
@@ -128,19 +174,50 @@ var readingCols = []calc.Field{
 }
 
 var inputs = []calc.Field{
-	{ID: "string-side", Label: calc.Text("The string is on the"), Kind: calc.Choice, Options: bracing.SideOptions, Optional: true,
-		Help: calc.Text("Go and look. The wrong side doubles the error.")},
-	{ID: "concrete", Label: calc.Text("The concrete is"), Kind: calc.Choice, Options: bracing.ConcreteOptions, Usual: "plastic"},
+	{
+		ID:       "string-side",
+		Label:    calc.Text("The string is on the"),
+		Kind:     calc.Choice,
+		Options:  bracing.SideOptions,
+		Optional: true,
+		Help:     calc.Text("Go and look. The wrong side doubles the error."),
+	},
+	{
+		ID:      "concrete",
+		Label:   calc.Text("The concrete is"),
+		Kind:    calc.Choice,
+		Options: bracing.ConcreteOptions,
+		Usual:   "plastic",
+	},
 	{ID: "block", Label: calc.Text("Block at both ends"), Display: &displays.Part, Usual: "0.75 in",
 		Help:  calc.Text("What holds the string off the wall. Equal at both ends."),
 		Range: "0 to 4 in", Why: noGap, WhyMost: wideBlock},
-	{ID: "first-end", Label: calc.Text("Gap at the first block"), Display: &displays.Part, Optional: true, Usual: "3/4 in", Help: proveString,
-		Range: "0 to 12 in", Why: noGap, WhyMost: fallen},
-	{ID: "second-end", Label: calc.Text("Gap at the second block"), Display: &displays.Part, Optional: true, Usual: "3/4 in", Help: proveString,
-		Range: "0 to 12 in", Why: noGap, WhyMost: fallen},
+	{
+		ID:       "first-end",
+		Label:    calc.Text("Gap at the first block"),
+		Display:  &displays.Part,
+		Optional: true,
+		Usual:    "3/4 in",
+		Help:     proveString,
+		Range:    "0 to 12 in",
+		Why:      noGap,
+		WhyMost:  fallen,
+	},
+	{
+		ID:       "second-end",
+		Label:    calc.Text("Gap at the second block"),
+		Display:  &displays.Part,
+		Optional: true,
+		Usual:    "3/4 in",
+		Help:     proveString,
+		Range:    "0 to 12 in",
+		Why:      noGap,
+		WhyMost:  fallen,
+	},
 	{ID: "readings", Label: calc.Text("Readings"), Kind: calc.Rows, Cols: readingCols, MinRows: 1, MaxRows: 30,
-		Help:  calc.Text("String to wall at each brace, in order along the wall."),
-		Usual: "1 | 3/4 in | 2 ft; 2 | 1-1/16 in | 8 ft; 3 | 1-1/4 in | 14 ft; 4 | 7/8 in | 20 ft; 5 | 3/8 in | 26 ft; 6 | 11/16 in | 32 ft"},
+		Help: calc.Text("String to wall at each brace, in order along the wall."),
+		Usual: "1 | 3/4 in | 2 ft; 2 | 1-1/16 in | 8 ft; 3 | 1-1/4 in | 14 ft; 4 | 7/8 in | 20 ft; 5 | 3/8 in | 26 " +
+			"ft; 6 | 11/16 in | 32 ft"},
 	{ID: "tolerance", Label: calc.Text("Tolerance"), Display: &displays.Part, Usual: "0.25 in",
 		Help:  calc.Text("Off by no more than this is left alone. 1/4 in. (6 mm) is usual."),
 		Range: "1/16 to 1 in", Why: tightTol, WhyMost: looseTol},

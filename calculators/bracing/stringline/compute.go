@@ -20,7 +20,13 @@ type rig struct {
 func compute(r *calc.Recorder, in calc.Case) {
 	lines := readLines(in)
 	worst := worstOf(lines)
-	off := r.UseFor(ofWorst, []calc.Slot{calc.Count("row", lines[worst].Nr)}, bracing.DeviationFormula, lines[worst].Row.Num("gap"), in.Num("block"))
+	off := r.UseFor(
+		ofWorst,
+		[]calc.Slot{calc.Count("row", lines[worst].Nr)},
+		bracing.DeviationFormula,
+		lines[worst].Row.Num("gap"),
+		in.Num("block"),
+	)
 	b := rigOf(r, in)
 	answer(lines, b, in)
 	rank(lines)
@@ -71,7 +77,12 @@ func readLines(in calc.Case) []bracing.Line {
 		if nr == 0 { // a default, never typed
 			nr = i + 1
 		}
-		lines[i] = bracing.Line{Row: row, Nr: nr, Off: off, Within: !bracing.Exceeds(math.Abs(off), in.Num("tolerance"))}
+		lines[i] = bracing.Line{
+			Row:    row,
+			Nr:     nr,
+			Off:    off,
+			Within: !bracing.Exceeds(math.Abs(off), in.Num("tolerance")),
+		}
 	}
 	first, last := ends(lines)
 	lines[first].End, lines[last].End = true, true
@@ -172,7 +183,10 @@ func rank(lines []bracing.Line) {
 func putLines(r *calc.Recorder, in calc.Case, lines []bracing.Line) {
 	rows := make([]calc.Case, len(lines))
 	for i, l := range lines {
-		row := r.NewRow("lines").With("name", calc.TextOf(l.Name())).With("off", calc.Num(l.Off)).With("within", calc.Bool(l.Within))
+		row := r.NewRow("lines").
+			With("name", calc.TextOf(l.Name())).
+			With("off", calc.Num(l.Off)).
+			With("within", calc.Bool(l.Within))
 		move := bracing.MoveOf(l)
 		row = row.With("move", calc.ChoiceOf(move))
 		if in.Has("string-side") && !bracing.Stiff(in) {

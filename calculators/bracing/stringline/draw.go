@@ -185,7 +185,13 @@ func (p *plan) brace(faceX, y float64) {
 
 func diamond(x, y float64) figure.Node {
 	const r = 8
-	return figure.Polygon(figure.Beyond, figure.Point{X: x, Y: y - r}, figure.Point{X: x + r, Y: y}, figure.Point{X: x, Y: y + r}, figure.Point{X: x - r, Y: y})
+	return figure.Polygon(
+		figure.Beyond,
+		figure.Point{X: x, Y: y - r},
+		figure.Point{X: x + r, Y: y},
+		figure.Point{X: x, Y: y + r},
+		figure.Point{X: x - r, Y: y},
+	)
 }
 
 // arrow stands behind the wall and points where the wall must go: to the left
@@ -195,15 +201,28 @@ func (p *plan) arrow(move string, backX, y float64) {
 	if move == "away" {
 		tail, tip, head = tip, tail, -head
 	}
-	p.add(figure.Segment(figure.Ink, figure.Point{X: tail, Y: y}, figure.Point{X: tip, Y: y}),
-		figure.Polyline(figure.Ink, figure.Point{X: tip + head, Y: y - 6}, figure.Point{X: tip, Y: y}, figure.Point{X: tip + head, Y: y + 6}))
+	p.add(
+		figure.Segment(figure.Ink, figure.Point{X: tail, Y: y}, figure.Point{X: tip, Y: y}),
+		figure.Polyline(
+			figure.Ink,
+			figure.Point{X: tip + head, Y: y - 6},
+			figure.Point{X: tip, Y: y},
+			figure.Point{X: tip + head, Y: y + 6},
+		),
+	)
 }
 
 // legend explains the marks and returns the height of the drawing.
 func (p *plan) legend() float64 {
 	y := p.foot() + 26
 	p.add(figure.Circle(figure.Within, figure.Point{X: 16, Y: y - 5}, 6))
-	p.text(figure.Label, 32, y, figure.Start, p.voice.Say(drawWithin, calc.Amount("tolerance", p.in.Num("tolerance"), &displays.Part)))
+	p.text(
+		figure.Label,
+		32,
+		y,
+		figure.Start,
+		p.voice.Say(drawWithin, calc.Amount("tolerance", p.in.Num("tolerance"), &displays.Part)),
+	)
 	y += step
 	p.add(diamond(16, y-5))
 	p.text(figure.Label, 32, y, figure.Start, p.voice.Say(drawBeyond))

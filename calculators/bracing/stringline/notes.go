@@ -10,14 +10,21 @@ import (
 
 // What the calculator says about a set of readings.
 var (
-	tryOne      = calc.Text("Turn one brace a quarter turn and watch the gap before you turn the rest. Threads run either way.")
-	inOrder     = calc.Text("Set ends and corners first, then the worst. Read the neighbours again after each brace.")
-	askSide     = calc.Text("Which side is the string on? Lengthen or shorten is told once you answer.")
-	sideBrace   = calc.Text("For a string on the brace side: wide gap, shorten; narrow gap, lengthen.")
-	sideOther   = calc.Text("For a string on the far side of the wall: wide gap, lengthen; narrow gap, shorten.")
-	tooLate     = calc.Text("The concrete has stiffened. Do not turn any brace: it would crack the wall or tear the brace loose. Write the readings down and tell the foreman.")
-	endUnread   = calc.Text("Read the gap at both end blocks. Until then the string is not proved.")
-	endOff      = calc.Text("The gap here is {gap}, the block is {block}. Set the string again before you turn a brace.")
+	tryOne = calc.Text(
+		"Turn one brace a quarter turn and watch the gap before you turn the rest. Threads run either way.",
+	)
+	inOrder   = calc.Text("Set ends and corners first, then the worst. Read the neighbours again after each brace.")
+	askSide   = calc.Text("Which side is the string on? Lengthen or shorten is told once you answer.")
+	sideBrace = calc.Text("For a string on the brace side: wide gap, shorten; narrow gap, lengthen.")
+	sideOther = calc.Text("For a string on the far side of the wall: wide gap, lengthen; narrow gap, shorten.")
+	tooLate   = calc.Text(
+		"The concrete has stiffened. Do not turn any brace: it would crack the wall or tear the brace loose. Write " +
+			"the readings down and tell the foreman.",
+	)
+	endUnread = calc.Text("Read the gap at both end blocks. Until then the string is not proved.")
+	endOff    = calc.Text(
+		"The gap here is {gap}, the block is {block}. Set the string again before you turn a brace.",
+	)
 	thinBlock   = calc.Text("With blocks under {least} a bulge lifts the string. Are the blocks right?")
 	touches     = calc.Text("The wall touches or lifts the string here. Use thicker blocks and read again.")
 	oneWay      = calc.Text("All readings are off the same way. Check the end blocks before you turn a brace.")
@@ -91,7 +98,13 @@ func noteString(r *calc.Recorder, in calc.Case) {
 		case !in.Has(id):
 			unread = true
 		case math.Abs(in.Num(id)-block) > bracing.TapeSlack+1e-9:
-			r.Note(calc.LevelAsk, calc.At(id), endOff, calc.Amount("gap", in.Num(id), &displays.Part), calc.Amount("block", block, &displays.Part))
+			r.Note(
+				calc.LevelAsk,
+				calc.At(id),
+				endOff,
+				calc.Amount("gap", in.Num(id), &displays.Part),
+				calc.Amount("block", block, &displays.Part),
+			)
 		}
 	}
 	if unread {

@@ -37,8 +37,20 @@ func TestDefaultByHand(t *testing.T) {
 // Nothing is assumed about the string's side: unanswered, no output says
 // lengthen or shorten; the number of turns is the same for both answers.
 func TestSideIsAskedNeverAssumed(t *testing.T) {
-	open, brace, other := calctest.Run(t, Calculator), calctest.Run(t, Calculator, "string-side=brace"), calctest.Run(t, Calculator, "string-side=other")
-	if n, ok := calctest.NoteOf(open, "Which side is the string on? Lengthen or shorten is told once you answer."); !ok || n.Level != calc.LevelAsk {
+	open, brace, other := calctest.Run(
+		t,
+		Calculator,
+	), calctest.Run(
+		t,
+		Calculator,
+		"string-side=brace",
+	), calctest.Run(
+		t,
+		Calculator,
+		"string-side=other",
+	)
+	if n, ok := calctest.NoteOf(open, "Which side is the string on? Lengthen or shorten is told once you answer."); !ok ||
+		n.Level != calc.LevelAsk {
 		t.Error("the side is not asked for")
 	}
 	for i, l := range open.Out.Rows("lines") {
@@ -46,7 +58,8 @@ func TestSideIsAskedNeverAssumed(t *testing.T) {
 			t.Errorf("row %d tells a way to turn with the side unanswered", i+1)
 		}
 		b, o := brace.Out.Rows("lines")[i], other.Out.Rows("lines")[i]
-		if l.Num("turns") != b.Num("turns") || b.Num("turns") != o.Num("turns") || b.Choice("move") != o.Choice("move") {
+		if l.Num("turns") != b.Num("turns") || b.Num("turns") != o.Num("turns") ||
+			b.Choice("move") != o.Choice("move") {
 			t.Errorf("row %d: the side changes more than the way to turn", i+1)
 		}
 		opposite := map[string]string{"lengthen": "shorten", "shorten": "lengthen", "leave": "leave"}
@@ -57,7 +70,8 @@ func TestSideIsAskedNeverAssumed(t *testing.T) {
 	if _, ok := calctest.NoteOf(brace, "For a string on the brace side: wide gap, shorten; narrow gap, lengthen."); !ok {
 		t.Error("the answer is not repeated")
 	}
-	if _, ok := calctest.NoteOf(other, "For a string on the far side of the wall: wide gap, lengthen; narrow gap, shorten."); !ok {
+	if _, ok := calctest.NoteOf(other, "For a string on the far side of the wall: wide gap, lengthen; narrow gap, "+
+		"shorten."); !ok {
 		t.Error("the answer is not repeated")
 	}
 }
@@ -86,7 +100,9 @@ func TestTurningSetsTheWall(t *testing.T) {
 				in = in.With(id, calc.Num(x))
 			}
 			row := calc.NewCase(readingCols).With("gap", calc.Num(gap))
-			in = in.With("thread-as", calc.ChoiceOf("travel")).With("string-side", calc.ChoiceOf(side)).With("readings", calc.RowsOf(row))
+			in = in.With("thread-as", calc.ChoiceOf("travel")).
+				With("string-side", calc.ChoiceOf(side)).
+				With("readings", calc.RowsOf(row))
 			l := calc.Run(Calculator, in).Out.Rows("lines")[0]
 			turns := quantity.Round(l.Num("turns"), *bracing.Quarters, quantity.US)
 			length := g.Length(lean)
@@ -104,7 +120,14 @@ func TestTurningSetsTheWall(t *testing.T) {
 				limit = calc.SI(1.0/16, "in") * (1 + 1e-6)
 			}
 			if after > limit {
-				t.Fatalf("string on the %s side: off %v before, %v after %v turns to %s", side, before, after, turns, l.Choice("turn"))
+				t.Fatalf(
+					"string on the %s side: off %v before, %v after %v turns to %s",
+					side,
+					before,
+					after,
+					turns,
+					l.Choice("turn"),
+				)
 			}
 		}
 	}
@@ -112,7 +135,12 @@ func TestTurningSetsTheWall(t *testing.T) {
 
 // Tolerance, order of work and rounding.
 func TestOrderOfWork(t *testing.T) {
-	res := calctest.Run(t, Calculator, "string-side=brace", "readings=A | 1-1/16 in | 2 ft; B | 1-3/4 in | 8 ft; C | 1 in | 14 ft; D | 0.2 in | 20 ft; E | 3/4 in | 26 ft")
+	res := calctest.Run(
+		t,
+		Calculator,
+		"string-side=brace",
+		"readings=A | 1-1/16 in | 2 ft; B | 1-3/4 in | 8 ft; C | 1 in | 14 ft; D | 0.2 in | 20 ft; E | 3/4 in | 26 ft",
+	)
 	var order []int
 	for _, l := range res.Out.Rows("lines") {
 		order = append(order, int(l.Num("order")))
@@ -125,17 +153,23 @@ func TestOrderOfWork(t *testing.T) {
 	}
 	// Given distances, the ends are the outermost readings, not the first rows.
 	res = calctest.Run(t, Calculator, "readings=B | 1-3/4 in | 8 ft; A | 1-1/16 in | 2 ft; C | 1-1/2 in | 14 ft")
-	if lines := res.Out.Rows("lines"); lines[1].Num("order") != 2 || lines[2].Num("order") != 1 || lines[0].Num("order") != 3 {
+	if lines := res.Out.Rows("lines"); lines[1].Num("order") != 2 || lines[2].Num("order") != 1 ||
+		lines[0].Num("order") != 3 {
 		t.Error("the ends are not taken by distance")
 	}
-	if lines := calctest.Run(t, Calculator, "readings=B | 1-3/4 in; A | 2 in").Out.Rows("lines"); lines[1].Num("order") != 1 {
+	if lines := calctest.Run(t, Calculator, "readings=B | 1-3/4 in; A | 2 in").Out.Rows("lines"); lines[1].Num(
+		"order",
+	) != 1 {
 		t.Error("of two ends the worse is not first")
 	}
 }
 
 func TestTooLate(t *testing.T) {
 	res := calctest.Run(t, Calculator, "concrete=stiff", "string-side=brace")
-	if n, ok := calctest.NoteOf(res, "The concrete has stiffened. Do not turn any brace: it would crack the wall or tear the brace loose. Write the readings down and tell the foreman."); !ok || n.Level != calc.LevelWarning || res.State != calc.OK {
+	if n, ok := calctest.NoteOf(res, "The concrete has stiffened. Do not turn any brace: it would crack the wall or "+
+		"tear the brace loose. Write the readings down and tell the foreman."); !ok ||
+		n.Level != calc.LevelWarning ||
+		res.State != calc.OK {
 		t.Fatal("no warning that the concrete has stiffened")
 	}
 	if res.Out.Has("turns") || res.Out.Num("to-turn") != 0 {
@@ -165,26 +199,35 @@ func TestNotes(t *testing.T) {
 	}{
 		{"", "Brace {name} needs {turns} turns. Turn two, read all again, then go on.", "", false},
 		{"readings=7 | 2-1/2 in", "Brace {name} needs {turns} turns. Turn two, read all again, then go on.", "readings.1.gap", true},
-		{"first-end=7/8 in", "The gap here is {gap}, the block is {block}. Set the string again before you turn a brace.", "first-end", true},
-		{"second-end=25/32 in", "The gap here is {gap}, the block is {block}. Set the string again before you turn a brace.", "", false},
+		{"first-end=7/8 in", "The gap here is {gap}, the block is {block}. Set the string again before you turn a " +
+			"brace.", "first-end", true},
+		{"second-end=25/32 in", "The gap here is {gap}, the block is {block}. Set the string again before you turn a " +
+			"brace.", "", false},
 		{"second-end=", "Read the gap at both end blocks. Until then the string is not proved.", "first-end", true},
 		{"block=3/8 in", "With blocks under {least} a bulge lifts the string. Are the blocks right?", "block", true},
 		{"block=1/2 in", "With blocks under {least} a bulge lifts the string. Are the blocks right?", "", false},
 		{"readings=1 | 0 in", "The wall touches or lifts the string here. Use thicker blocks and read again.", "readings.1.gap", true},
-		{"readings=1 | 1-1/4 in; 2 | 1-1/2 in; 3 | 1-1/4 in", "All readings are off the same way. Check the end blocks before you turn a brace.", "readings", true},
-		{"readings=1 | 1-1/4 in; 2 | 1/4 in; 3 | 1-1/4 in", "All readings are off the same way. Check the end blocks before you turn a brace.", "", false},
+		{"readings=1 | 1-1/4 in; 2 | 1-1/2 in; 3 | 1-1/4 in", "All readings are off the same way. Check the end " +
+			"blocks before you turn a brace.", "readings", true},
+		{"readings=1 | 1-1/4 in; 2 | 1/4 in; 3 | 1-1/4 in", "All readings are off the same way. Check the end blocks " +
+			"before you turn a brace.", "", false},
 		{"readings=1 | 3/4 in; 2 | 1-7/8 in", "This reading is {jump} from the one before. Read it again.", "readings.2.gap", true},
 		{"readings=1 | 3/4 in; 2 | 1-3/4 in", "This reading is {jump} from the one before. Read it again.", "", false},
 		{"string-side=brace", "Shortening pulls the wall. The brace must be fixed to pull, at wall and foot.", "", true},
-		{"string-side=brace; readings=1 | 1/4 in", "Shortening pulls the wall. The brace must be fixed to pull, at wall and foot.", "", false},
-		{"foot-distance=3 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.", "foot-distance", true},
-		{"foot-distance=17 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.", "foot-distance", true},
-		{"foot-distance=5 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.", "", false},
+		{"string-side=brace; readings=1 | 1/4 in", "Shortening pulls the wall. The brace must be fixed to pull, at " +
+			"wall and foot.", "", false},
+		{"foot-distance=3 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds " +
+			"badly.", "foot-distance", true},
+		{"foot-distance=17 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds " +
+			"badly.", "foot-distance", true},
+		{"foot-distance=5 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds " +
+			"badly.", "", false},
 		{"tolerance=3/8 in", "This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.", "tolerance", true},
 		{"tolerance=1/4 in", "This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.", "", false},
 		{"", "The worst is beyond the plumb limit of ACI 117-10 at this height, {limit}.", "readings", true},
 		{"string-height=15 ft", "The worst is beyond the plumb limit of ACI 117-10 at this height, {limit}.", "", false},
-		{"thread-as=travel; travel=1 in; tolerance=1/8 in", "A quarter turn moves the wall by {move}, more than the tolerance. Turn by eighths.", "tolerance", true},
+		{"thread-as=travel; travel=1 in; tolerance=1/8 in", "A quarter turn moves the wall by {move}, more than the " +
+			"tolerance. Turn by eighths.", "tolerance", true},
 		{"readings=1 | -1/8 in", "{label} must be at least {limit}. {why}", "readings.1.gap", true},
 		{"readings=1 | 13 in", "{label} must be at most {limit}. {why}", "readings.1.gap", true},
 		{"readings=", "{label} needs at least {min} rows.", "readings", true},
@@ -201,8 +244,10 @@ func TestNotes(t *testing.T) {
 func TestBowOutput(t *testing.T) {
 	res := calctest.Run(t, Calculator, "readings=1 | 3/4 in | 0 ft; 2 | 1-1/4 in | 20 ft; 3 | 3/4 in | 40 ft")
 	calctest.Near(t, "radius", calc.From(res.Out.Num("bow-radius"), "ft"), 4800, 1e-6)
-	for _, rows := range []string{"1 | 3/4 in; 2 | 1-1/4 in; 3 | 3/4 in", "1 | 3/4 in | 0 ft; 2 | 3/4 in | 20 ft; 3 | 3/4 in | 40 ft",
-		"1 | 3/4 in | 0 ft; 2 | 1-1/4 in | 10 ft; 3 | 3/4 in | 40 ft", "1 | 3/4 in | 5 ft; 2 | 1 in | 5 ft; 3 | 3/4 in | 5 ft"} {
+	for _, rows := range []string{"1 | 3/4 in; 2 | 1-1/4 in; 3 | 3/4 in", "1 | 3/4 in | 0 ft; 2 | 3/4 in | 20 ft; 3 " +
+		"| 3/4 in | 40 ft",
+		"1 | 3/4 in | 0 ft; 2 | 1-1/4 in | 10 ft; 3 | 3/4 in | 40 ft", "1 | 3/4 in | 5 ft; 2 | 1 in | 5 ft; 3 | 3/4 " +
+			"in | 5 ft"} {
 		if calctest.Run(t, Calculator, "readings="+rows).Out.Has("bow-radius") {
 			t.Errorf("%s: a bow is told without ground", rows)
 		}
@@ -219,7 +264,11 @@ func TestTables(t *testing.T) {
 			for _, b := range across {
 				last := 0.0
 				for _, a := range down {
-					entries := append(append([]calc.Entry(nil), table.Set...), calc.Entry{Path: table.Down.Path, Text: a}, calc.Entry{Path: table.Across.Path, Text: b})
+					entries := append(
+						append([]calc.Entry(nil), table.Set...),
+						calc.Entry{Path: table.Down.Path, Text: a},
+						calc.Entry{Path: table.Across.Path, Text: b},
+					)
 					in, notes := calc.Read(Calculator, entries, quantity.Style{System: sys})
 					res := calc.Run(Calculator, in)
 					if len(notes) > 0 || res.State != calc.OK {

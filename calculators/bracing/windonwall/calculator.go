@@ -22,9 +22,25 @@ var Calculator = &calc.Calculator{
 	Formulas: formulas,
 	Sources:  sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelDanger, Text: calc.Text("A wall that blows over kills. Clear the planks and the fall zone before the wind gets strong.")},
-		{Level: calc.LevelWarning, Text: calc.Text("Bracing is the work of an engineer or of the form maker. These forces help you ask, they are no design.")},
-		{Level: calc.LevelWarning, Text: calc.Text("Local code, the anchor maker's data and the soil decide. An anchor in young concrete holds far less.")},
+		{
+			Level: calc.LevelDanger,
+			Text: calc.Text(
+				"A wall that blows over kills. Clear the planks and the fall zone before the wind gets strong.",
+			),
+		},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Bracing is the work of an engineer or of the form maker. These forces help you ask, they are no " +
+					"design.",
+			),
+		},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Local code, the anchor maker's data and the soil decide. An anchor in young concrete holds far less.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -32,34 +48,89 @@ var Calculator = &calc.Calculator{
 }
 
 var sources = []calc.Source{
-	{ID: "asce7", Author: "ASCE", Title: "Minimum Design Loads for Buildings and Other Structures, ASCE 7", Edition: "7-05 to 7-16",
-		Where: "velocity pressure and exposure coefficients, as used in City of Rexburg permit calculations 19-00780", Status: calc.Secondary,
-		Link: "https://laserfiche.rexburg.org/WebLink/DocView.aspx?dbid=0&id=435445&repo=Rexburg"},
+	{
+		ID:      "asce7",
+		Author:  "ASCE",
+		Title:   "Minimum Design Loads for Buildings and Other Structures, ASCE 7",
+		Edition: "7-05 to 7-16",
+		Where:   "velocity pressure and exposure coefficients, as used in City of Rexburg permit calculations 19-00780",
+		Status:  calc.Secondary,
+		Link:    "https://laserfiche.rexburg.org/WebLink/DocView.aspx?dbid=0&id=435445&repo=Rexburg",
+	},
 	{ID: "walls", Author: "ASCE", Title: "ASCE 7, solid freestanding walls", Edition: "7-10, 7-16",
 		Where: "force coefficients for s/h = 1, cases A to C; same table in CIRSOC 102-2025, figure 4.4-1", Status: calc.Secondary},
-	{ID: "asce716", Author: "ASCE", Title: "ASCE 7-16", Year: "2017", Where: "table 26.9-1, ground elevation factor; section 2.4.1, 0.6 W", Status: calc.Memory},
-	{ID: "asce37", Author: "ASCE", Title: "Design Loads on Structures during Construction, ASCE 37", Where: "factors for the construction period; 0.8 as repeated in the tilt-up bracing guideline",
-		Status: calc.Memory, Link: "https://www.concreteconstruction.net/business/tilt-up-concrete-association-bracing-guideline_o"},
-	{ID: "aci347", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Where: "least level load on wall forms, as in a textbook chapter on wall form design, section 7.2.2",
-		Status: calc.Secondary, Link: "http://zhclg.com/concrete-formwork/horizontal-loads.htm"},
-	{ID: "statics", Title: "Moments about the base of the wall", Where: "P = H h l / (h' l') of the same chapter, Design of lateral bracing", Status: calc.Secondary,
-		Link: "http://zhclg.com/concrete-formwork/design-of-lateral-bracing.htm"},
-	{ID: "osha-l", Author: "OSHA", Title: "29 CFR 1926 Subpart L, Appendix A", Where: "light, medium and heavy duty: 25, 50 and 75 psf", Status: calc.Secondary,
-		Link: "https://www.osha.gov/laws-regs/regulations/standardnumber/1926/1926SubpartLAppA"},
+	{
+		ID:     "asce716",
+		Author: "ASCE",
+		Title:  "ASCE 7-16",
+		Year:   "2017",
+		Where:  "table 26.9-1, ground elevation factor; section 2.4.1, 0.6 W",
+		Status: calc.Memory,
+	},
+	{
+		ID:     "asce37",
+		Author: "ASCE",
+		Title:  "Design Loads on Structures during Construction, ASCE 37",
+		Where:  "factors for the construction period; 0.8 as repeated in the tilt-up bracing guideline",
+		Status: calc.Memory,
+		Link:   "https://www.concreteconstruction.net/business/tilt-up-concrete-association-bracing-guideline_o",
+	},
+	{
+		ID:     "aci347",
+		Author: "ACI Committee 347",
+		Title:  "Guide to Formwork for Concrete",
+		Where:  "least level load on wall forms, as in a textbook chapter on wall form design, section 7.2.2",
+		Status: calc.Secondary,
+		Link:   "http://zhclg.com/concrete-formwork/horizontal-loads.htm",
+	},
+	{
+		ID:     "statics",
+		Title:  "Moments about the base of the wall",
+		Where:  "P = H h l / (h' l') of the same chapter, Design of lateral bracing",
+		Status: calc.Secondary,
+		Link:   "http://zhclg.com/concrete-formwork/design-of-lateral-bracing.htm",
+	},
+	{
+		ID:     "osha-l",
+		Author: "OSHA",
+		Title:  "29 CFR 1926 Subpart L, Appendix A",
+		Where:  "light, medium and heavy duty: 25, 50 and 75 psf",
+		Status: calc.Secondary,
+		Link:   "https://www.osha.gov/laws-regs/regulations/standardnumber/1926/1926SubpartLAppA",
+	},
 	{ID: "masonry", Author: "NCMA", Title: "Bracing concrete masonry walls during construction, TEK 3-4B", Year: "2005",
 		Where: "clear at 20 mph in the first period, 35 mph later; zone of height plus 4 ft", Status: calc.Confirmed,
 		Link: "https://learnwithseu.com/be-safe-around-masonry-walls-under-construction/"},
-	{ID: "army", Author: "US Army", Title: "EN5466, Concrete and masonry", Edition: "A", Year: "1992", Where: "brace design: sin θ = y/L, slopes of 20° to 60°",
-		Status: calc.Confirmed, Link: "https://armyengineer.tpub.com/EN5466A/EN5466A0082.htm"},
+	{
+		ID:      "army",
+		Author:  "US Army",
+		Title:   "EN5466, Concrete and masonry",
+		Edition: "A",
+		Year:    "1992",
+		Where:   "brace design: sin θ = y/L, slopes of 20° to 60°",
+		Status:  calc.Confirmed,
+		Link:    "https://armyengineer.tpub.com/EN5466A/EN5466A0082.htm",
+	},
 }
 
 var tables = []calc.Table{
 	{
 		ID: "force", Title: calc.Text("Force along the brace, by wall height and wind"),
-		Note: calc.Text("Brace every 6 ft (1.83 m), held at 6 ft, foot 5 ft (1.52 m) out. Exposure C, up to 6 weeks, no planks. Low winds: the least load counts."),
-		Out:  "push", Set: []calc.Entry{{Path: "duty", Text: "none"}},
-		Down:   calc.Axis{Path: "wind", US: []string{"80 mph", "90 mph", "100 mph", "110 mph", "120 mph", "130 mph"}, Metric: []string{"36 m/s", "40 m/s", "45 m/s", "50 m/s", "54 m/s", "58 m/s"}},
-		Across: calc.Axis{Path: "height", US: []string{"8 ft", "9 ft", "10 ft", "12 ft"}, Metric: []string{"2.4 m", "2.7 m", "3 m", "3.6 m"}},
+		Note: calc.Text(
+			"Brace every 6 ft (1.83 m), held at 6 ft, foot 5 ft (1.52 m) out. Exposure C, up to 6 weeks, no planks. " +
+				"Low winds: the least load counts.",
+		),
+		Out: "push", Set: []calc.Entry{{Path: "duty", Text: "none"}},
+		Down: calc.Axis{
+			Path:   "wind",
+			US:     []string{"80 mph", "90 mph", "100 mph", "110 mph", "120 mph", "130 mph"},
+			Metric: []string{"36 m/s", "40 m/s", "45 m/s", "50 m/s", "54 m/s", "58 m/s"},
+		},
+		Across: calc.Axis{
+			Path:   "height",
+			US:     []string{"8 ft", "9 ft", "10 ft", "12 ft"},
+			Metric: []string{"2.4 m", "2.7 m", "3 m", "3.6 m"},
+		},
 	},
 }
 
@@ -70,9 +141,21 @@ var formulas = []*calc.Formula{
 
 var (
 	// Wind pressures are a tenth of what concrete brings.
-	pressureShow = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psf", Step: 0.1, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "kPa", Step: 0.01, Rounding: quantity.Up}}
-	lineLoadShow = quantity.Display{Dim: quantity.LineLoad, US: quantity.UnitDisplay{Unit: "lbf/ft", Step: 1, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "kN/m", Step: 0.01, Rounding: quantity.Up}}
-	groundShow   = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "ft", Step: 100}, Metric: quantity.UnitDisplay{Unit: "m", Step: 50}}
+	pressureShow = quantity.Display{
+		Dim:    quantity.Pressure,
+		US:     quantity.UnitDisplay{Unit: "psf", Step: 0.1, Rounding: quantity.Up},
+		Metric: quantity.UnitDisplay{Unit: "kPa", Step: 0.01, Rounding: quantity.Up},
+	}
+	lineLoadShow = quantity.Display{
+		Dim:    quantity.LineLoad,
+		US:     quantity.UnitDisplay{Unit: "lbf/ft", Step: 1, Rounding: quantity.Up},
+		Metric: quantity.UnitDisplay{Unit: "kN/m", Step: 0.01, Rounding: quantity.Up},
+	}
+	groundShow = quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "ft", Step: 100},
+		Metric: quantity.UnitDisplay{Unit: "m", Step: 50},
+	}
 )
 
 // The reasons of the limits.
@@ -98,12 +181,18 @@ var inputs = []calc.Field{
 	{ID: "wind", Label: calc.Text("Basic wind of the map"), Display: &displays.Wind, Usual: "110 mph",
 		Help:  calc.Text("3-second gust, from the local code or the engineer."),
 		Range: "60 to 220 mph", Why: no, WhyMost: storm},
-	{ID: "period", Label: calc.Text("The wall stands braced"), Kind: calc.Choice, Usual: "weeks", Options: []calc.Option{
-		{ID: "weeks", Label: calc.Text("up to 6 weeks")},
-		{ID: "year", Label: calc.Text("6 weeks to 1 year")},
-		{ID: "two", Label: calc.Text("1 to 2 years")},
-		{ID: "five", Label: calc.Text("2 to 5 years")},
-		{ID: "full", Label: calc.Text("take the full wind")}}},
+	{
+		ID:    "period",
+		Label: calc.Text("The wall stands braced"),
+		Kind:  calc.Choice,
+		Usual: "weeks",
+		Options: []calc.Option{
+			{ID: "weeks", Label: calc.Text("up to 6 weeks")},
+			{ID: "year", Label: calc.Text("6 weeks to 1 year")},
+			{ID: "two", Label: calc.Text("1 to 2 years")},
+			{ID: "five", Label: calc.Text("2 to 5 years")},
+			{ID: "full", Label: calc.Text("take the full wind")}},
+	},
 	{ID: "factor", Label: calc.Text("Count the wind as"), Kind: calc.Choice, Usual: "full",
 		Help: calc.Text("0.6 only for maps since 2010 and ratings that are safe loads."), Options: []calc.Option{
 			{ID: "full", Label: calc.Text("full (1.0)")},
@@ -134,8 +223,17 @@ var inputs = []calc.Field{
 			{ID: "own", Label: calc.Text("own coefficient")}}},
 	{ID: "length", Label: calc.Text("Length of the wall"), Display: &displays.Wall, Usual: "40 ft", When: byLength,
 		Range: "2 to 1000 ft", Why: lowWall, WhyMost: displays.OneJob},
-	{ID: "coefficient", Label: calc.Text("Force coefficient, Cf"), Display: &displays.Factor, Usual: "1.4", When: ownForce,
-		Range: "1.3 to 4.5", Why: forceLeast, WhyMost: displays.CheckUnit, LeastSource: "walls"},
+	{
+		ID:          "coefficient",
+		Label:       calc.Text("Force coefficient, Cf"),
+		Display:     &displays.Factor,
+		Usual:       "1.4",
+		When:        ownForce,
+		Range:       "1.3 to 4.5",
+		Why:         forceLeast,
+		WhyMost:     displays.CheckUnit,
+		LeastSource: "walls",
+	},
 	{ID: "spacing", Label: calc.Text("Wall on one brace"), Display: &displays.Wall, Usual: "6 ft",
 		Help:  calc.Text("Half of the gap on each side, added up."),
 		Range: "1 to 20 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer},
@@ -155,14 +253,30 @@ var inputs = []calc.Field{
 		Range: "0 to 150 psf", Why: displays.NotMinus, WhyMost: displays.Engineer},
 	{ID: "width", Label: calc.Text("Width of the platform"), Display: &displays.Part, Usual: "19 in", When: withPlanks,
 		Range: "6 to 60 in", Why: displays.CheckUnit},
-	{ID: "out", Label: calc.Text("Planks' middle from the wall"), Display: &displays.Part, Usual: "16 in", When: withPlanks,
-		Range: "0 to 60 in", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
+	{
+		ID:      "out",
+		Label:   calc.Text("Planks' middle from the wall"),
+		Display: &displays.Part,
+		Usual:   "16 in",
+		When:    withPlanks,
+		Range:   "0 to 60 in",
+		Why:     displays.NotMinus,
+		WhyMost: displays.CheckUnit,
+	},
 	{ID: "brace-rating", Maker: true, Label: calc.Text("Rating of the brace"), Display: &displays.Force, Optional: true,
 		Help:  calc.Text("From its maker, at this length. Empty: no verdict."),
 		Range: "over 0 to 50000 lbf", Why: noRating, WhyMost: displays.AskMaker},
-	{ID: "anchor-rating", Maker: true, Label: calc.Text("Uplift rating of the anchor"), Display: &displays.Force, Optional: true,
-		Help:  calc.Text("In this ground or slab, with the level force acting too."),
-		Range: "over 0 to 50000 lbf", Why: noRating, WhyMost: displays.AskMaker},
+	{
+		ID:       "anchor-rating",
+		Maker:    true,
+		Label:    calc.Text("Uplift rating of the anchor"),
+		Display:  &displays.Force,
+		Optional: true,
+		Help:     calc.Text("In this ground or slab, with the level force acting too."),
+		Range:    "over 0 to 50000 lbf",
+		Why:      noRating,
+		WhyMost:  displays.AskMaker,
+	},
 	{ID: "clear", Label: calc.Text("Crew leaves the planks at"), Display: &displays.Wind, Usual: "20 mph",
 		Help:  calc.Text("Site rule. Masons: 20 mph (9 m/s) the first day, 35 mph (16 m/s) later."),
 		Range: "5 to 35 mph", Why: displays.CheckUnit, WhyMost: clearMost, MostSource: "masonry"},
@@ -200,4 +314,8 @@ var outputs = []calc.Field{
 	{ID: "q-clear", Label: calc.Text("Pressure when crew leaves"), Display: &pressureShow},
 }
 
-var zoneShow = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "m", Step: 0.1, Rounding: quantity.Up}}
+var zoneShow = quantity.Display{
+	Dim:    quantity.Length,
+	US:     quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1, Rounding: quantity.Up},
+	Metric: quantity.UnitDisplay{Unit: "m", Step: 0.1, Rounding: quantity.Up},
+}

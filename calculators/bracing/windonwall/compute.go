@@ -9,18 +9,36 @@ import (
 )
 
 const (
-	highAttach  = calc.Text("The brace cannot hold above the wall, which is {height} high.")
-	slope       = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
-	lowAttach   = calc.Text("The brace holds below the middle of the wind. The base gets pushed the other way: fix it well.")
-	leastCounts = calc.Text("ACI 347 asks for more than this wind gives: 15 psf (0.72 kPa), or 100 lb on each foot (1.46 kN/m) at the top.")
-	clearOut    = calc.Text("Leave the planks and keep {zone} clear on both sides when the wind passes {wind}. Read it with a wind meter at the wall.")
-	noForm      = calc.Text("That rule is for masonry. No limit is published for foam walls, and an empty one is far lighter.")
-	freshNote   = calc.Text("Fresh concrete adds weight but no strength. A leaning wall pulls harder on its braces. Count on the braces alone.")
-	firstDay    = calc.Text("Masons leave at 20 mph (9 m/s) on the first day. Is a higher wind right here?")
-	noEnd       = calc.Text("A wall shorter than two heights has no end zone. The coefficient is that of the whole wall.")
-	bothWays    = calc.Text("The wind also blows the other way. The brace must be fixed to pull, at the wall and at the foot.")
-	noVerdict   = calc.Text("Without ratings there is no verdict. Ask the makers of brace and anchor for safe loads.")
-	overRating  = calc.Text("This is beyond the rating. Do not put the wall up like this: set more braces or ask the engineer.")
+	highAttach = calc.Text("The brace cannot hold above the wall, which is {height} high.")
+	slope      = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
+	lowAttach  = calc.Text(
+		"The brace holds below the middle of the wind. The base gets pushed the other way: fix it well.",
+	)
+	leastCounts = calc.Text(
+		"ACI 347 asks for more than this wind gives: 15 psf (0.72 kPa), or 100 lb on each foot (1.46 kN/m) at the top.",
+	)
+	clearOut = calc.Text(
+		"Leave the planks and keep {zone} clear on both sides when the wind passes {wind}. Read it with a wind meter " +
+			"at the wall.",
+	)
+	noForm = calc.Text(
+		"That rule is for masonry. No limit is published for foam walls, and an empty one is far lighter.",
+	)
+	freshNote = calc.Text(
+		"Fresh concrete adds weight but no strength. A leaning wall pulls harder on its braces. Count on the braces " +
+			"alone.",
+	)
+	firstDay = calc.Text("Masons leave at 20 mph (9 m/s) on the first day. Is a higher wind right here?")
+	noEnd    = calc.Text(
+		"A wall shorter than two heights has no end zone. The coefficient is that of the whole wall.",
+	)
+	bothWays = calc.Text(
+		"The wind also blows the other way. The brace must be fixed to pull, at the wall and at the foot.",
+	)
+	noVerdict  = calc.Text("Without ratings there is no verdict. Ask the makers of brace and anchor for safe loads.")
+	overRating = calc.Text(
+		"This is beyond the rating. Do not put the wall up like this: set more braces or ask the engineer.",
+	)
 	strengthMix = calc.Text("With 0.6 the ratings must be safe loads, not breaking loads. Is that so?")
 )
 
@@ -184,8 +202,17 @@ func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 
 func noteWind(r *calc.Recorder, in calc.Case) {
 	height, attach := in.Num("height"), in.Num("attach")
-	r.Note(calc.LevelWarning, calc.At("clear"), clearOut,
-		calc.Amount("zone", bracing.ClearZoneFormula.Value(height), &zoneShow), calc.Amount("wind", in.Num("clear"), &displays.Wind))
+	r.Note(
+		calc.LevelWarning,
+		calc.At("clear"),
+		clearOut,
+		calc.Amount(
+			"zone",
+			bracing.ClearZoneFormula.Value(height),
+			&zoneShow,
+		),
+		calc.Amount("wind", in.Num("clear"), &displays.Wind),
+	)
 	r.Note(calc.LevelNotice, calc.At("clear"), noForm)
 	r.Note(calc.LevelWarning, calc.Path{}, bothWays)
 	if in.Choice("wall") == "fresh" {

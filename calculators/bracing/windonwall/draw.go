@@ -43,7 +43,11 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	nodes := []figure.Node{
 		figure.Segment(figure.Ground, figure.Point{X: 10, Y: base}, figure.Point{X: face + 8, Y: base}),
-		figure.Segment(figure.Ground, figure.Point{X: face + 8, Y: foot.Y}, figure.Point{X: figure.ChartWidth - 6, Y: foot.Y}),
+		figure.Segment(
+			figure.Ground,
+			figure.Point{X: face + 8, Y: foot.Y},
+			figure.Point{X: figure.ChartWidth - 6, Y: foot.Y},
+		),
 		figure.Rect(role, figure.Point{X: wallX, Y: top}, thick, base-top),
 		figure.Segment(figure.Steel, figure.Point{X: face, Y: hold}, foot),
 		figure.Rect(figure.Ground, figure.Point{X: foot.X - 5, Y: foot.Y - 5}, 10, 10),
@@ -55,23 +59,52 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		out, wide := scale*in.Num("out"), scale*in.Num("width")
 		left := math.Max(face, face+out-wide/2)
 		wide = math.Min(wide, figure.ChartWidth-left)
-		nodes = append(nodes, figure.Segment(figure.Ink, figure.Point{X: face, Y: hold}, figure.Point{X: left + wide, Y: hold}),
-			figure.Rect(figure.Steel, figure.Point{X: left, Y: hold - 5}, wide, 5))
+		nodes = append(
+			nodes,
+			figure.Segment(figure.Ink, figure.Point{X: face, Y: hold}, figure.Point{X: left + wide, Y: hold}),
+			figure.Rect(figure.Steel, figure.Point{X: left, Y: hold - 5}, wide, 5),
+		)
 	}
-	line, push := calc.Amount("line", res.Out.Num("line"), &lineLoadShow), calc.Amount("push", res.Out.Num("push"), &displays.Force)
+	line, push := calc.Amount(
+		"line",
+		res.Out.Num("line"),
+		&lineLoadShow,
+	), calc.Amount(
+		"push",
+		res.Out.Num("push"),
+		&displays.Force,
+	)
 	uplift := calc.Amount("uplift", res.Out.Num("uplift"), &displays.Force)
-	nodes = append(nodes,
+	nodes = append(
+		nodes,
 		figure.Text(figure.Label, figure.Point{X: 10, Y: 20}, figure.Start, v.Say(arrow, line)),
 		figure.Text(figure.Number, figure.Point{X: 170, Y: 272}, figure.Middle, v.Say(windPush, push)),
 		figure.Text(figure.Number, figure.Point{X: 10, Y: 296}, figure.Start, v.Say(windUplift, uplift)),
-		figure.Text(figure.Number, figure.Point{X: 330, Y: 296}, figure.End, v.Say(level, calc.Amount("level", res.Out.Num("level"), &displays.Force))))
-	return figure.Drawing{Width: figure.ChartWidth, Height: tall, Title: v.Say(title), Desc: v.Say(desc, line, push, uplift), Nodes: nodes}
+		figure.Text(
+			figure.Number,
+			figure.Point{X: 330, Y: 296},
+			figure.End,
+			v.Say(level, calc.Amount("level", res.Out.Num("level"), &displays.Force)),
+		),
+	)
+	return figure.Drawing{
+		Width:  figure.ChartWidth,
+		Height: tall,
+		Title:  v.Say(title),
+		Desc:   v.Say(desc, line, push, uplift),
+		Nodes:  nodes,
+	}
 }
 
 // blow is one arrow of the wind, its tip at x.
 func blow(x, y float64) []figure.Node {
 	return []figure.Node{
 		figure.Segment(figure.Ink, figure.Point{X: x - 60, Y: y}, figure.Point{X: x, Y: y}),
-		figure.Polyline(figure.Ink, figure.Point{X: x - 7, Y: y - 5}, figure.Point{X: x, Y: y}, figure.Point{X: x - 7, Y: y + 5}),
+		figure.Polyline(
+			figure.Ink,
+			figure.Point{X: x - 7, Y: y - 5},
+			figure.Point{X: x, Y: y},
+			figure.Point{X: x - 7, Y: y + 5},
+		),
 	}
 }

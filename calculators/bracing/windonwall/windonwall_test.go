@@ -21,7 +21,13 @@ func TestHeightFactorTable(t *testing.T) {
 	} {
 		zg, alpha := terrain(exposure)
 		for i, z := range heights {
-			calctest.Near(t, exposure, bracing.HeightFactor(z, calc.From(zg, "ft"), alpha), printed[i], 0.007) // 1.13 is printed for 1.1366
+			calctest.Near(
+				t,
+				exposure,
+				bracing.HeightFactor(z, calc.From(zg, "ft"), alpha),
+				printed[i],
+				0.007,
+			) // 1.13 is printed for 1.1366
 		}
 	}
 }
@@ -33,7 +39,8 @@ func TestBraceIsInBalance(t *testing.T) {
 	rng := rand.New(rand.NewPCG(13, 14))
 	for range 500 {
 		in := calc.NewCase(inputs).With("height", calc.Num(2+3*rng.Float64())).With("run", calc.Num(1+2*rng.Float64())).
-			With("below", calc.Num(rng.Float64())).With("wind", calc.In(90+80*rng.Float64(), "mph")).With("spacing", calc.Num(1+2*rng.Float64())).
+			With("below", calc.Num(rng.Float64())).
+			With("wind", calc.In(90+80*rng.Float64(), "mph")).With("spacing", calc.Num(1+2*rng.Float64())).
 			With("out", calc.Num(rng.Float64()))
 		in = in.With("attach", calc.Num(in.Num("height")*(0.3+0.7*rng.Float64())))
 		res := calc.Run(Calculator, in)
@@ -77,7 +84,13 @@ func TestWindScales(t *testing.T) {
 		"wind=200 mph; period=full; factor=allowable; duty=none": 0.6 * 200 * 200 / (120 * 120),
 		strong + "; part=own; coefficient=2.7":                   2.7 / bracing.ForceWhole(40.0/9),
 	} {
-		calctest.Near(t, inputs, calctest.Run(t, Calculator, calctest.Inputs(inputs)...).Out.Num("push")/base.Num("push"), want, 1e-9)
+		calctest.Near(
+			t,
+			inputs,
+			calctest.Run(t, Calculator, calctest.Inputs(inputs)...).Out.Num("push")/base.Num("push"),
+			want,
+			1e-9,
+		)
 	}
 	last := 0.0
 	for _, exposure := range []string{"b", "c", "d"} {
@@ -87,13 +100,21 @@ func TestWindScales(t *testing.T) {
 		}
 		last = got
 	}
-	if high := calctest.Run(t, Calculator, calctest.Inputs(strong+"; ground=5000 ft")...).Out.Num("q"); high >= base.Num("q") {
+	if high := calctest.Run(t, Calculator, calctest.Inputs(strong+"; ground=5000 ft")...).Out.Num("q"); high >= base.Num(
+		"q",
+	) {
 		t.Error("thin air does not lower the pressure")
 	}
 	if calctest.Run(t, Calculator, calctest.Inputs(strong+"; part=end")...).Out.Num("cf") <= base.Num("cf") {
 		t.Error("an end gets no more than the middle")
 	}
-	if got := calctest.Run(t, Calculator, "duty=light").Out.Num("uplift"); got != calctest.Run(t, Calculator, "duty=heavy").Out.Num("uplift") {
+	if got := calctest.Run(t, Calculator, "duty=light").Out.Num("uplift"); got != calctest.Run(
+		t,
+		Calculator,
+		"duty=heavy",
+	).Out.Num(
+		"uplift",
+	) {
 		t.Error("planks hold the anchor down")
 	}
 }
@@ -118,29 +139,139 @@ func TestRatings(t *testing.T) {
 
 func TestWindNotes(t *testing.T) {
 	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
-		{Inputs: "attach=9 ft 1 in", Note: "The brace cannot hold above the wall, which is {height} high.", At: "attach", Want: true},
-		{Inputs: "attach=9 ft", Note: "The brace cannot hold above the wall, which is {height} high.", At: "", Want: false},
-		{Inputs: "run=3 ft", Note: "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.", At: "run", Want: true},
-		{Inputs: "run=20 ft", Note: "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.", At: "run", Want: true},
-		{Inputs: "run=6 ft", Note: "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.", At: "", Want: false},
-		{Inputs: "attach=4 ft 11 in", Note: "The brace holds below the middle of the wind. The base gets pushed the other way: fix it well.", At: "attach", Want: true},
-		{Inputs: "attach=5 ft", Note: "The brace holds below the middle of the wind. The base gets pushed the other way: fix it well.", At: "", Want: false},
-		{Note: "ACI 347 asks for more than this wind gives: 15 psf (0.72 kPa), or 100 lb on each foot (1.46 kN/m) at the top.", At: "wind", Want: true},
-		{Inputs: "wind=150 mph", Note: "ACI 347 asks for more than this wind gives: 15 psf (0.72 kPa), or 100 lb on each foot (1.46 kN/m) at the top.", At: "", Want: false},
-		{Inputs: "wall=fresh", Note: "Fresh concrete adds weight but no strength. A leaning wall pulls harder on its braces. Count on the braces alone.", At: "wall", Want: true},
-		{Note: "Fresh concrete adds weight but no strength. A leaning wall pulls harder on its braces. Count on the braces alone.", At: "", Want: false},
-		{Inputs: "clear=21 mph", Note: "Masons leave at 20 mph (9 m/s) on the first day. Is a higher wind right here?", At: "clear", Want: true},
-		{Inputs: "clear=20 mph", Note: "Masons leave at 20 mph (9 m/s) on the first day. Is a higher wind right here?", At: "", Want: false},
+		{
+			Inputs: "attach=9 ft 1 in",
+			Note:   "The brace cannot hold above the wall, which is {height} high.",
+			At:     "attach",
+			Want:   true,
+		},
+		{
+			Inputs: "attach=9 ft",
+			Note:   "The brace cannot hold above the wall, which is {height} high.",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Inputs: "run=3 ft",
+			Note:   "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.",
+			At:     "run",
+			Want:   true,
+		},
+		{
+			Inputs: "run=20 ft",
+			Note:   "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.",
+			At:     "run",
+			Want:   true,
+		},
+		{
+			Inputs: "run=6 ft",
+			Note:   "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Inputs: "attach=4 ft 11 in",
+			Note:   "The brace holds below the middle of the wind. The base gets pushed the other way: fix it well.",
+			At:     "attach",
+			Want:   true,
+		},
+		{
+			Inputs: "attach=5 ft",
+			Note:   "The brace holds below the middle of the wind. The base gets pushed the other way: fix it well.",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Note: "ACI 347 asks for more than this wind gives: 15 psf (0.72 kPa), or 100 lb on each foot (1.46 kN/m) " +
+				"at the top.",
+			At:   "wind",
+			Want: true,
+		},
+		{
+			Inputs: "wind=150 mph",
+			Note: "ACI 347 asks for more than this wind gives: 15 psf (0.72 kPa), or 100 lb on each foot (1.46 " +
+				"kN/m) at the top.",
+			At:   "",
+			Want: false,
+		},
+		{
+			Inputs: "wall=fresh",
+			Note: "Fresh concrete adds weight but no strength. A leaning wall pulls harder on its braces. Count on " +
+				"the braces alone.",
+			At:   "wall",
+			Want: true,
+		},
+		{
+			Note: "Fresh concrete adds weight but no strength. A leaning wall pulls harder on its braces. Count on " +
+				"the braces alone.",
+			At:   "",
+			Want: false,
+		},
+		{
+			Inputs: "clear=21 mph",
+			Note:   "Masons leave at 20 mph (9 m/s) on the first day. Is a higher wind right here?",
+			At:     "clear",
+			Want:   true,
+		},
+		{
+			Inputs: "clear=20 mph",
+			Note:   "Masons leave at 20 mph (9 m/s) on the first day. Is a higher wind right here?",
+			At:     "",
+			Want:   false,
+		},
 		{Inputs: "clear=36 mph", Note: "{label} must be at most {limit}. {why}", At: "clear", Want: true},
-		{Inputs: "part=end; length=17 ft", Note: "A wall shorter than two heights has no end zone. The coefficient is that of the whole wall.", At: "part", Want: true},
-		{Inputs: "part=end; length=18 ft", Note: "A wall shorter than two heights has no end zone. The coefficient is that of the whole wall.", At: "", Want: false},
-		{Note: "Without ratings there is no verdict. Ask the makers of brace and anchor for safe loads.", At: "brace-rating", Want: true},
-		{Inputs: "brace-rating=1000 lbf", Note: "Without ratings there is no verdict. Ask the makers of brace and anchor for safe loads.", At: "", Want: false},
-		{Inputs: "brace-rating=1000 lbf", Note: "This is beyond the rating. Do not put the wall up like this: set more braces or ask the engineer.", At: "brace-rating", Want: true},
-		{Inputs: "brace-rating=5000 lbf", Note: "This is beyond the rating. Do not put the wall up like this: set more braces or ask the engineer.", At: "", Want: false},
-		{Inputs: "brace-rating=5000 lbf; factor=allowable", Note: "With 0.6 the ratings must be safe loads, not breaking loads. Is that so?", At: "factor", Want: true},
-		{Note: "Leave the planks and keep {zone} clear on both sides when the wind passes {wind}. Read it with a wind meter at the wall.", At: "clear", Want: true},
-		{Note: "The wind also blows the other way. The brace must be fixed to pull, at the wall and at the foot.", At: "", Want: true},
+		{
+			Inputs: "part=end; length=17 ft",
+			Note:   "A wall shorter than two heights has no end zone. The coefficient is that of the whole wall.",
+			At:     "part",
+			Want:   true,
+		},
+		{
+			Inputs: "part=end; length=18 ft",
+			Note:   "A wall shorter than two heights has no end zone. The coefficient is that of the whole wall.",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Note: "Without ratings there is no verdict. Ask the makers of brace and anchor for safe loads.",
+			At:   "brace-rating",
+			Want: true,
+		},
+		{
+			Inputs: "brace-rating=1000 lbf",
+			Note:   "Without ratings there is no verdict. Ask the makers of brace and anchor for safe loads.",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Inputs: "brace-rating=1000 lbf",
+			Note:   "This is beyond the rating. Do not put the wall up like this: set more braces or ask the engineer.",
+			At:     "brace-rating",
+			Want:   true,
+		},
+		{
+			Inputs: "brace-rating=5000 lbf",
+			Note:   "This is beyond the rating. Do not put the wall up like this: set more braces or ask the engineer.",
+			At:     "",
+			Want:   false,
+		},
+		{
+			Inputs: "brace-rating=5000 lbf; factor=allowable",
+			Note:   "With 0.6 the ratings must be safe loads, not breaking loads. Is that so?",
+			At:     "factor",
+			Want:   true,
+		},
+		{
+			Note: "Leave the planks and keep {zone} clear on both sides when the wind passes {wind}. Read it with a " +
+				"wind meter at the wall.",
+			At:   "clear",
+			Want: true,
+		},
+		{
+			Note: "The wind also blows the other way. The brace must be fixed to pull, at the wall and at the foot.",
+			At:   "",
+			Want: true,
+		},
 	})
 	if calctest.Run(t, Calculator, "attach=9 ft 1 in").State != calc.Refused {
 		t.Error("a brace above the wall is not refused")

@@ -13,7 +13,13 @@ func TestChargingBounds(t *testing.T) {
 	for _, pour := range []string{"1 h", "3 h", "8 h", "24 h"} {
 		out := calctest.Run(t, Calculator, "pour="+pour).Out
 		if out.Num("with") > out.Num("without") || out.Num("bring") != out.Num("with")+1 {
-			t.Errorf("%s: %v with, %v without, %v to bring", pour, out.Num("with"), out.Num("without"), out.Num("bring"))
+			t.Errorf(
+				"%s: %v with, %v without, %v to bring",
+				pour,
+				out.Num("with"),
+				out.Num("without"),
+				out.Num("bring"),
+			)
 		}
 		many := calctest.Run(t, Calculator, "pour="+pour, "chargers=40").Out.Num("with")
 		if many > 2*(1+math.Ceil(60/37.5)) {

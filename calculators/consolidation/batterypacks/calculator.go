@@ -18,8 +18,20 @@ var Calculator = &calc.Calculator{
 	Formulas: formulas,
 	Sources:  sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("A vibrator that stops in a lift leaves voids that nobody sees. Have a second one that runs without packs.")},
-		{Level: calc.LevelWarning, Text: calc.Text("Packs can burn. Charge them dry, off the wall, as their maker says. Never charge a frozen or damaged one.")},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"A vibrator that stops in a lift leaves voids that nobody sees. Have a second one that runs without " +
+					"packs.",
+			),
+		},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Packs can burn. Charge them dry, off the wall, as their maker says. Never charge a frozen or " +
+					"damaged one.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -95,10 +107,27 @@ var tables = []calc.Table{{
 }}
 
 var sources = []calc.Source{
-	{ID: "cfr", Author: "US Department of Transportation", Title: "49 CFR 171.8, definitions", Where: "watt-hour: ampere-hours times volts",
-		Status: calc.Confirmed, Link: "https://www.law.cornell.edu/cfr/text/49/171.8"},
-	{ID: "practice", Title: "Common practice: cold and worn packs run shorter, by a share the crew knows; all tools change packs together; one spare",
-		Status: calc.CommonPractice},
+	{
+		ID:     "cfr",
+		Author: "US Department of Transportation",
+		Title:  "49 CFR 171.8, definitions",
+		Where:  "watt-hour: ampere-hours times volts",
+		Status: calc.Confirmed,
+		Link:   "https://www.law.cornell.edu/cfr/text/49/171.8",
+	},
+	{
+		ID: "practice",
+		Title: "Common practice: cold and worn packs run shorter, by a share the crew knows; all tools change packs " +
+			"together; one spare",
+		Status: calc.CommonPractice,
+	},
 }
 
-var formulas = []*calc.Formula{consolidation.WattHoursFormula, consolidation.RunTimeFormula, consolidation.LastsFormula, consolidation.UnchargedFormula, consolidation.ChargersFormula, consolidation.BoundFormula}
+var formulas = []*calc.Formula{
+	consolidation.WattHoursFormula,
+	consolidation.RunTimeFormula,
+	consolidation.LastsFormula,
+	consolidation.UnchargedFormula,
+	consolidation.ChargersFormula,
+	consolidation.BoundFormula,
+}

@@ -8,11 +8,15 @@ import (
 )
 
 const (
-	noteChargers = calc.Text("It takes {count} chargers to keep up. With fewer the stock of packs runs down over the pour.")
-	notePower    = calc.Text("No charging on site: every pack must come charged.")
-	noteSpare    = calc.Text("Without a spare, one bad pack stops a vibrator in the middle of a lift.")
-	askCold      = calc.Text("Is it cold, or are the packs old? Then they run shorter than new. Enter your share.")
-	noteHard     = calc.Text("A pack empties faster than anyone can change and charge it. Use a tool with a cord or motor.")
+	noteChargers = calc.Text(
+		"It takes {count} chargers to keep up. With fewer the stock of packs runs down over the pour.",
+	)
+	notePower = calc.Text("No charging on site: every pack must come charged.")
+	noteSpare = calc.Text("Without a spare, one bad pack stops a vibrator in the middle of a lift.")
+	askCold   = calc.Text("Is it cold, or are the packs old? Then they run shorter than new. Enter your share.")
+	noteHard  = calc.Text(
+		"A pack empties faster than anyone can change and charge it. Use a tool with a cord or motor.",
+	)
 )
 
 // hard is how short a pack may last before changing it is all one does.
@@ -21,7 +25,11 @@ const hard = 10 * 60 // s
 func compute(r *calc.Recorder, in calc.Case) {
 	run := in.Num("minutes")
 	if byLabel(in) {
-		run = r.Use(consolidation.RunTimeFormula, r.Use(consolidation.WattHoursFormula, in.Num("volts"), in.Num("amp-hours")), in.Num("draw"))
+		run = r.Use(
+			consolidation.RunTimeFormula,
+			r.Use(consolidation.WattHoursFormula, in.Num("volts"), in.Num("amp-hours")),
+			in.Num("draw"),
+		)
 	}
 	lasts := r.Use(consolidation.LastsFormula, run, in.Num("cold"), in.Num("duty"))
 	slots := in.Num("tools") * in.Num("in-tool")

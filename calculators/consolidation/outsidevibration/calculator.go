@@ -12,16 +12,32 @@ import (
 // Calculator tells what is published for shaking a form from outside:
 // a rule for stiff forms, and nothing for foam.
 var Calculator = &calc.Calculator{
-	ID:       "outside-vibration",
-	Title:    calc.Text("Shaking from outside"),
-	Purpose:  calc.Text("What is known about vibrating a form from outside, and what is only practice."),
-	In:       inputs,
-	Out:      outputs,
-	Formulas: []*calc.Formula{consolidation.AccelerationFormula, consolidation.ShakeFormula, consolidation.FormVibratorsFormula, consolidation.ForceEachFormula},
-	Sources:  sources,
+	ID:      "outside-vibration",
+	Title:   calc.Text("Shaking from outside"),
+	Purpose: calc.Text("What is known about vibrating a form from outside, and what is only practice."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{
+		consolidation.AccelerationFormula,
+		consolidation.ShakeFormula,
+		consolidation.FormVibratorsFormula,
+		consolidation.ForceEachFormula,
+	},
+	Sources: sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Shaking the form makes concrete fluid again. The form then takes the full fluid head, and can burst.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Codes ask for a vibrator inside for forms that stay. Shaking from outside does not replace it. The form maker has the last word.")},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Shaking the form makes concrete fluid again. The form then takes the full fluid head, and can burst.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"Codes ask for a vibrator inside for forms that stay. Shaking from outside does not replace it. The " +
+					"form maker has the last word.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -29,11 +45,23 @@ var Calculator = &calc.Calculator{
 }
 
 var (
-	showSwing = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Step: 0.001}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 0.01}}
-	showShake = quantity.Display{Dim: quantity.Frequency, US: quantity.UnitDisplay{Unit: "vpm", Step: 100}, Metric: quantity.UnitDisplay{Unit: "Hz", Step: 1}}
+	showSwing = quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "in", Step: 0.001},
+		Metric: quantity.UnitDisplay{Unit: "mm", Step: 0.01},
+	}
+	showShake = quantity.Display{
+		Dim:    quantity.Frequency,
+		US:     quantity.UnitDisplay{Unit: "vpm", Step: 100},
+		Metric: quantity.UnitDisplay{Unit: "Hz", Step: 1},
+	}
 	showG     = quantity.Display{Dim: quantity.Acceleration, US: quantity.UnitDisplay{Unit: "gₙ", Step: 0.1}}
 	showHertz = quantity.Display{Dim: quantity.Frequency, US: quantity.UnitDisplay{Unit: "Hz", Step: 1}}
-	showThird = quantity.Display{Dim: quantity.Force, US: quantity.UnitDisplay{Unit: "lbf", Step: 10}, Metric: quantity.UnitDisplay{Unit: "kN", Step: 0.1}}
+	showThird = quantity.Display{
+		Dim:    quantity.Force,
+		US:     quantity.UnitDisplay{Unit: "lbf", Step: 10},
+		Metric: quantity.UnitDisplay{Unit: "kN", Step: 0.1},
+	}
 )
 
 const (
@@ -84,21 +112,46 @@ var tables = []calc.Table{{
 	ID: "acceleration", Title: calc.Text("Peak acceleration by speed and swing"),
 	Note: calc.Text("At the tool or on the form itself. Half the speed gives a quarter."),
 	Out:  "acceleration",
-	Down: calc.Axis{Path: "frequency", US: []string{"1000 vpm", "2000 vpm", "3000 vpm", "6000 vpm", "9000 vpm", "12000 vpm"}},
+	Down: calc.Axis{
+		Path: "frequency",
+		US:   []string{"1000 vpm", "2000 vpm", "3000 vpm", "6000 vpm", "9000 vpm", "12000 vpm"},
+	},
 	Across: calc.Axis{Path: "amplitude", US: []string{"0.002 in", "0.005 in", "0.01 in", "0.02 in", "0.04 in"},
 		Metric: []string{"0.04 mm", "0.1 mm", "0.25 mm", "0.5 mm", "1 mm"}},
 }}
 
 var sources = []calc.Source{
-	{ID: "producer", Author: "The Concrete Producer", Title: "Pneumatic external vibrators", Where: "force is a third of form and concrete; precast forms",
-		Status: calc.Confirmed, Link: "http://www.theconcreteproducer.com/air-entrainment/pneumatic-external-vibrators.aspx"},
-	{ID: "workman", Title: consolidation.TitleWork, Where: "form vibrators no more than 3 ft apart", Status: calc.Confirmed, Link: consolidation.LinkWork},
-	{ID: "least", Author: "Civil Engineering World", Title: "Minimum vibration parameters for concrete compaction", Year: "2016",
-		Where: "peak acceleration; at least 40 µm and 1.5 g", Status: calc.Secondary,
-		Link: "http://www.civil-engg-world.com/2016/05/Minimum-Vibration-Parameter-Concrete-Compaction.html"},
+	{
+		ID:     "producer",
+		Author: "The Concrete Producer",
+		Title:  "Pneumatic external vibrators",
+		Where:  "force is a third of form and concrete; precast forms",
+		Status: calc.Confirmed,
+		Link:   "http://www.theconcreteproducer.com/air-entrainment/pneumatic-external-vibrators.aspx",
+	},
+	{
+		ID:     "workman",
+		Title:  consolidation.TitleWork,
+		Where:  "form vibrators no more than 3 ft apart",
+		Status: calc.Confirmed,
+		Link:   consolidation.LinkWork,
+	},
+	{
+		ID:     "least",
+		Author: "Civil Engineering World",
+		Title:  "Minimum vibration parameters for concrete compaction",
+		Year:   "2016",
+		Where:  "peak acceleration; at least 40 µm and 1.5 g",
+		Status: calc.Secondary,
+		Link:   "http://www.civil-engg-world.com/2016/05/Minimum-Vibration-Parameter-Concrete-Compaction.html",
+	},
 	{ID: "irc", Author: "International Code Council", Title: "International Residential Code", Edition: "2018",
 		Where: "R404.1.3.3.5: vibration inside for forms that stay in place", Status: calc.Secondary,
 		Link: "https://up.codes/s/forming-of-concrete"},
-	{ID: "practice", Title: "Common practice: shaking foam forms at the foot only, briefly, from the bottom up. No document gives a figure through foam",
-		Status: calc.CommonPractice},
+	{
+		ID: "practice",
+		Title: "Common practice: shaking foam forms at the foot only, briefly, from the bottom up. No document " +
+			"gives a figure through foam",
+		Status: calc.CommonPractice,
+	},
 }

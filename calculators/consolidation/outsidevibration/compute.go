@@ -6,14 +6,20 @@ import (
 )
 
 const (
-	noteNothing  = calc.Text("No document gives a force, a time or a reach through foam. What follows is common practice.")
+	noteNothing = calc.Text(
+		"No document gives a force, a time or a reach through foam. What follows is common practice.",
+	)
 	noteOnlyFoot = calc.Text("Common practice: only at the foot, and only where no head comes down inside.")
 	noteShort    = calc.Text("Common practice: a few seconds at one place, then on. Go from the bottom up.")
 	noteWeb      = calc.Text("Common practice: on a web or tie of the form, through a board. Bare foam only dents.")
-	noteBulge    = calc.Text("Common practice: one person does nothing but watch the form. Stop at the first bulge, creak or leak.")
+	noteBulge    = calc.Text(
+		"Common practice: one person does nothing but watch the form. Stop at the first bulge, creak or leak.",
+	)
 	noteNever    = calc.Text("Never in place of the vibrator inside. Tap the form after: a hollow sound is a void.")
-	noteBuiltFor = calc.Text("The rule is for stiff forms that were built to be shaken. Ask the form's maker and its designer first.")
-	noteLow      = calc.Text("Below the least quoted, {swing} and {least}. Such shaking does little.")
+	noteBuiltFor = calc.Text(
+		"The rule is for stiff forms that were built to be shaken. Ask the form's maker and its designer first.",
+	)
+	noteLow = calc.Text("Below the least quoted, {swing} and {least}. Such shaking does little.")
 )
 
 // The limits of what is published, in SI units.
@@ -61,6 +67,12 @@ func putFloor(r *calc.Recorder, in calc.Case, a float64) {
 	}
 	r.PutChoice("floor", floor)
 	if floor != "both" {
-		r.Note(calc.LevelNotice, calc.At("amplitude"), noteLow, calc.Amount("swing", leastSway, &showSwing), calc.Amount("least", leastG, &showG))
+		r.Note(
+			calc.LevelNotice,
+			calc.At("amplitude"),
+			noteLow,
+			calc.Amount("swing", leastSway, &showSwing),
+			calc.Amount("least", leastG, &showG),
+		)
 	}
 }

@@ -18,13 +18,32 @@ func TestOutside(t *testing.T) {
 		}
 	}
 	practice := []calc.Text{noteNothing, noteOnlyFoot, noteShort, noteWeb, noteBulge, noteNever}
-	calctest.CheckNotesAmong(t, Calculator, append([]calc.Text{noteBuiltFor, noteLow}, practice...), []calctest.NotesCase{
-		{Inputs: nil, Want: practice},
-		{Inputs: []string{"form=stiff"}, Want: []calc.Text{noteBuiltFor}},
-		{Inputs: []string{"form=stiff", "amplitude=0.001 in", "frequency=9000 vpm"}, Want: []calc.Text{noteBuiltFor, noteLow}},
-		{Inputs: []string{"form=stiff", "amplitude=0.04 mm", "frequency=9000 vpm"}, Want: []calc.Text{noteBuiltFor}},
-	})
-	half, full := calctest.Run(t, Calculator, "frequency=3000 vpm").Out, calctest.Run(t, Calculator, "frequency=6000 vpm").Out
+	calctest.CheckNotesAmong(
+		t,
+		Calculator,
+		append([]calc.Text{noteBuiltFor, noteLow}, practice...),
+		[]calctest.NotesCase{
+			{Inputs: nil, Want: practice},
+			{Inputs: []string{"form=stiff"}, Want: []calc.Text{noteBuiltFor}},
+			{
+				Inputs: []string{"form=stiff", "amplitude=0.001 in", "frequency=9000 vpm"},
+				Want:   []calc.Text{noteBuiltFor, noteLow},
+			},
+			{
+				Inputs: []string{"form=stiff", "amplitude=0.04 mm", "frequency=9000 vpm"},
+				Want:   []calc.Text{noteBuiltFor},
+			},
+		},
+	)
+	half, full := calctest.Run(
+		t,
+		Calculator,
+		"frequency=3000 vpm",
+	).Out, calctest.Run(
+		t,
+		Calculator,
+		"frequency=6000 vpm",
+	).Out
 	if r := full.Num("acceleration") / half.Num("acceleration"); math.Abs(r-4) > 1e-12 {
 		t.Errorf("twice the speed gives %v times the acceleration", r)
 	}

@@ -18,9 +18,26 @@ var Calculator = &calc.Calculator{
 	Formulas: formulas,
 	Sources:  sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Too long or too deep vibration pushes on the form like fluid. Stop at the first bulge or creak.")},
-		{Level: calc.LevelWarning, Text: calc.Text("Long work with a vibrator harms hands and hearing, and wet cords can kill. Take turns, wear protection, use a ground-fault breaker.")},
-		{Level: calc.LevelNotice, Text: calc.Text("The tables leave out ties, webs and bars. These shrink the reach, and so does stiff concrete. Watch the surface, not the clock.")},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Too long or too deep vibration pushes on the form like fluid. Stop at the first bulge or creak.",
+			),
+		},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Long work with a vibrator harms hands and hearing, and wet cords can kill. Take turns, wear " +
+					"protection, use a ground-fault breaker.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"The tables leave out ties, webs and bars. These shrink the reach, and so does stiff concrete. Watch " +
+					"the surface, not the clock.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -86,12 +103,32 @@ const (
 )
 
 var (
-	showRadius    = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 1}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 10}}
-	showApart     = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.5, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 5, Rounding: quantity.Down}}
-	showFrequency = quantity.Display{Dim: quantity.Frequency, US: quantity.UnitDisplay{Unit: "vpm", Step: 500}, Metric: quantity.UnitDisplay{Unit: "Hz", Step: 10}}
-	showRate      = quantity.Display{Dim: quantity.FlowRate, US: quantity.UnitDisplay{Unit: "yd³/h", Step: 1}, Metric: quantity.UnitDisplay{Unit: "m³/h", Step: 0.1}}
-	showSpeed     = quantity.Display{Dim: quantity.Speed, US: quantity.UnitDisplay{Unit: "in/s", Step: 0.5}, Metric: quantity.UnitDisplay{Unit: "mm/s", Step: 5}}
-	showSeconds   = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "s", Step: 1}}
+	showRadius = quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 1},
+		Metric: quantity.UnitDisplay{Unit: "mm", Step: 10},
+	}
+	showApart = quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.5, Rounding: quantity.Down},
+		Metric: quantity.UnitDisplay{Unit: "mm", Step: 5, Rounding: quantity.Down},
+	}
+	showFrequency = quantity.Display{
+		Dim:    quantity.Frequency,
+		US:     quantity.UnitDisplay{Unit: "vpm", Step: 500},
+		Metric: quantity.UnitDisplay{Unit: "Hz", Step: 10},
+	}
+	showRate = quantity.Display{
+		Dim:    quantity.FlowRate,
+		US:     quantity.UnitDisplay{Unit: "yd³/h", Step: 1},
+		Metric: quantity.UnitDisplay{Unit: "m³/h", Step: 0.1},
+	}
+	showSpeed = quantity.Display{
+		Dim:    quantity.Speed,
+		US:     quantity.UnitDisplay{Unit: "in/s", Step: 0.5},
+		Metric: quantity.UnitDisplay{Unit: "mm/s", Step: 5},
+	}
+	showSeconds = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "s", Step: 1}}
 )
 
 const (
@@ -167,7 +204,18 @@ func short(c calc.Case) bool {
 // footSlack is less than anyone measures down a wall, in m.
 const footSlack = 0.001
 
-var formulas = []*calc.Formula{consolidation.SpacingFormula, consolidation.ReachFormula, consolidation.AlongFormula, consolidation.PlacesFormula, consolidation.EachFormula, consolidation.PassFormula, consolidation.FillFormula, consolidation.KeepUpFormula, consolidation.ByRateFormula, consolidation.UnreachedFormula}
+var formulas = []*calc.Formula{
+	consolidation.SpacingFormula,
+	consolidation.ReachFormula,
+	consolidation.AlongFormula,
+	consolidation.PlacesFormula,
+	consolidation.EachFormula,
+	consolidation.PassFormula,
+	consolidation.FillFormula,
+	consolidation.KeepUpFormula,
+	consolidation.ByRateFormula,
+	consolidation.UnreachedFormula,
+}
 
 var outputs = []calc.Field{
 	{ID: "vibrators", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Vibrators to keep up"),
@@ -203,18 +251,56 @@ var tables = []calc.Table{{
 	ID: "keep-up", Title: calc.Text("Vibrators to keep up, by pump rate and core"),
 	Note: calc.Text("For the job above: 24 in. (600 mm) lifts. Add a spare. The length of wall hardly matters."),
 	Out:  "vibrators", Set: []calc.Entry{{Path: "lift", Text: "600 mm"}},
-	Down:   calc.Axis{Path: "pump", US: []string{"4", "6", "8", "10", "12", "16"}, Metric: []string{"3", "5", "6", "8", "10", "12"}},
-	Across: calc.Axis{Path: "core", US: []string{"6 in", "8 in", "10 in"}, Metric: []string{"150 mm", "200 mm", "250 mm"}},
+	Down: calc.Axis{
+		Path:   "pump",
+		US:     []string{"4", "6", "8", "10", "12", "16"},
+		Metric: []string{"3", "5", "6", "8", "10", "12"},
+	},
+	Across: calc.Axis{
+		Path:   "core",
+		US:     []string{"6 in", "8 in", "10 in"},
+		Metric: []string{"150 mm", "200 mm", "250 mm"},
+	},
 }}
 
 var sources = []calc.Source{
-	{ID: "ccanz", Author: "Cement & Concrete Association of New Zealand", Title: "Compaction Equipment", Where: "table 1",
-		Status: calc.Confirmed, Link: "https://concretenz.org.nz/page/compaction"},
-	{ID: "aci309", Author: "ACI Committee 309", Title: "Guide for Consolidation of Concrete", Edition: "ACI 309R-05", Year: "2005",
-		Where: "table 5.1 and ch. 7: spacing 1.5 times the radius, about 6 in. into the lift below, 3 in/s", Status: calc.Memory},
-	{ID: "army", Author: "US Army", Title: titleArmy, Year: "1992", Where: "consolidation page: seconds by air-entrained or not, 18 in. apart",
-		Status: calc.Confirmed, Link: linkArmy},
-	{ID: "workman", Title: consolidation.TitleWork, Where: "4 in. into the lift below, layers of no more than 2 ft", Status: calc.Confirmed, Link: consolidation.LinkWork},
-	{ID: "practice", Title: "Common practice: one place more at each side of an opening, the first place half a spacing from the end, one spare",
-		Status: calc.CommonPractice},
+	{
+		ID:     "ccanz",
+		Author: "Cement & Concrete Association of New Zealand",
+		Title:  "Compaction Equipment",
+		Where:  "table 1",
+		Status: calc.Confirmed,
+		Link:   "https://concretenz.org.nz/page/compaction",
+	},
+	{
+		ID:      "aci309",
+		Author:  "ACI Committee 309",
+		Title:   "Guide for Consolidation of Concrete",
+		Edition: "ACI 309R-05",
+		Year:    "2005",
+		Where:   "table 5.1 and ch. 7: spacing 1.5 times the radius, about 6 in. into the lift below, 3 in/s",
+		Status:  calc.Memory,
+	},
+	{
+		ID:     "army",
+		Author: "US Army",
+		Title:  titleArmy,
+		Year:   "1992",
+		Where:  "consolidation page: seconds by air-entrained or not, 18 in. apart",
+		Status: calc.Confirmed,
+		Link:   linkArmy,
+	},
+	{
+		ID:     "workman",
+		Title:  consolidation.TitleWork,
+		Where:  "4 in. into the lift below, layers of no more than 2 ft",
+		Status: calc.Confirmed,
+		Link:   consolidation.LinkWork,
+	},
+	{
+		ID: "practice",
+		Title: "Common practice: one place more at each side of an opening, the first place half a spacing from the " +
+			"end, one spare",
+		Status: calc.CommonPractice,
+	},
 }

@@ -7,24 +7,40 @@ import (
 )
 
 const (
-	refuseGap  = calc.Text("No head of this size goes through a gap of {gap}. Choose a smaller one.")
-	noteGap    = calc.Text("Only heads up to {gap} of this group go down here. Measure the head you bring.")
-	noteStiff  = calc.Text("This group's figures are for slump below 3 in. (80 mm). Forms that stay need more slump.")
-	noteFace   = calc.Text("Half way between places this reaches {reach} to each side, but the form is {half} away. Go in closer, or by turns near each face.")
-	askSeen    = calc.Text("The table gives {low} to {high} for this head. Is the radius seen right?")
-	noteLift   = calc.Text("Published layers are no deeper than {limit}. Vibrate this lift in two goes while it comes up.")
-	noteInto   = calc.Text("Less than {limit} into the lift below leaves a seam. It is right for the first lift only.")
-	noteFast   = calc.Text("Pulled faster than {limit} the head leaves a hole behind it.")
-	noteMany   = calc.Text("That many vibrators get in each other's way. Slow the pump, or use a head that reaches farther.")
+	refuseGap = calc.Text("No head of this size goes through a gap of {gap}. Choose a smaller one.")
+	noteGap   = calc.Text("Only heads up to {gap} of this group go down here. Measure the head you bring.")
+	noteStiff = calc.Text("This group's figures are for slump below 3 in. (80 mm). Forms that stay need more slump.")
+	noteFace  = calc.Text(
+		"Half way between places this reaches {reach} to each side, but the form is {half} away. Go in closer, or by " +
+			"turns near each face.",
+	)
+	askSeen  = calc.Text("The table gives {low} to {high} for this head. Is the radius seen right?")
+	noteLift = calc.Text(
+		"Published layers are no deeper than {limit}. Vibrate this lift in two goes while it comes up.",
+	)
+	noteInto = calc.Text("Less than {limit} into the lift below leaves a seam. It is right for the first lift only.")
+	noteFast = calc.Text("Pulled faster than {limit} the head leaves a hole behind it.")
+	noteMany = calc.Text(
+		"That many vibrators get in each other's way. Slow the pump, or use a head that reaches farther.",
+	)
 	refuseWhip = calc.Text("All of the whip stays above the form. It must be longer than {above}.")
 	refuseLift = calc.Text("The lift is deeper than the form is tall, {height}.")
 
 	noteFoot   = calc.Text("The head misses the lowest {length} of the wall. Voids there stay hidden behind the form.")
 	askFoot    = calc.Text("How will the lowest {length} be vibrated? Choose a way.")
-	footLonger = calc.Text("The whip must be at least {length} with its head. Let it down to the foot before the first concrete.")
-	footWindow = calc.Text("Cut the opening within the lowest {length}. Close and brace it before concrete reaches it, as the form maker allows.")
-	footOut    = calc.Text("Nothing is published for shaking through foam. See “Shaking from outside”. It never replaces the head inside.")
-	footStages = calc.Text("Build the form no higher than {length} before the first concrete. Build on when that has set.")
+	footLonger = calc.Text(
+		"The whip must be at least {length} with its head. Let it down to the foot before the first concrete.",
+	)
+	footWindow = calc.Text(
+		"Cut the opening within the lowest {length}. Close and brace it before concrete reaches it, as the form " +
+			"maker allows.",
+	)
+	footOut = calc.Text(
+		"Nothing is published for shaking through foam. See “Shaking from outside”. It never replaces the head inside.",
+	)
+	footStages = calc.Text(
+		"Build the form no higher than {length} before the first concrete. Build on when that has set.",
+	)
 )
 
 // The limits of the published rules, in SI units, and a count of vibrators
@@ -83,7 +99,12 @@ func putHead(r *calc.Recorder, h head) {
 	put("frequency-low", "frequency-high", "Hz", h.frequency)
 	put("radius-low", "radius-high", "mm", h.radius)
 	put("rate-low", "rate-high", "m³/h", h.rate)
-	put("spacing-least", "spacing-most", "mm", span{consolidation.Spacing(h.radius.low), consolidation.Spacing(h.radius.high)})
+	put(
+		"spacing-least",
+		"spacing-most",
+		"mm",
+		span{consolidation.Spacing(h.radius.low), consolidation.Spacing(h.radius.high)},
+	)
 }
 
 // planned is the radius to plan with, in m.
@@ -96,7 +117,13 @@ func planned(r *calc.Recorder, in calc.Case, h head) float64 {
 		return high
 	case "seen":
 		if x := in.Num("seen"); x < low || x > high {
-			r.Note(calc.LevelAsk, calc.At("seen"), askSeen, calc.Amount("low", low, &showRadius), calc.Amount("high", high, &showRadius))
+			r.Note(
+				calc.LevelAsk,
+				calc.At("seen"),
+				askSeen,
+				calc.Amount("low", low, &showRadius),
+				calc.Amount("high", high, &showRadius),
+			)
 		}
 		return in.Num("seen")
 	}
@@ -144,7 +171,13 @@ func sayPlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 		r.Note(calc.LevelNotice, calc.At("head"), noteStiff)
 	}
 	if reach, half := consolidation.Reach(radius, spacing), in.Num("core")/2; reach < half {
-		r.Note(calc.LevelNotice, calc.At("core"), noteFace, calc.Amount("reach", reach, &showApart), calc.Amount("half", half, &displays.Inches))
+		r.Note(
+			calc.LevelNotice,
+			calc.At("core"),
+			noteFace,
+			calc.Amount("reach", reach, &showApart),
+			calc.Amount("half", half, &displays.Inches),
+		)
 	}
 	if in.Num("lift") > mostLift*(1+calc.Slack) {
 		r.Note(calc.LevelNotice, calc.At("lift"), noteLift, calc.Amount("limit", mostLift, &displays.Height))

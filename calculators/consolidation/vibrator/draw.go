@@ -15,7 +15,10 @@ const (
 	drawAbove  = calc.Text("Core from above, to scale")
 	drawPump   = calc.Text("The pump fills the lift in")
 	drawPass   = calc.Text("A pass with {count} takes up to")
-	drawTold   = calc.Text("Places {spacing} apart in a core of {core}, {places} in the lift. The pump takes {fill}, the pass {pass} with {count} vibrators.")
+	drawTold   = calc.Text(
+		"Places {spacing} apart in a core of {core}, {places} in the lift. The pump takes {fill}, the pass {pass} " +
+			"with {count} vibrators.",
+	)
 )
 
 // The frame of the picture from above: three places, their fields, the form.
@@ -50,7 +53,14 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		nodes = append(nodes, figure.Circle(figure.Limit, at, r), figure.Circle(figure.Steel, at, 5))
 	}
 	y := mid + math.Max(r, half+foamThick) + 24
-	nodes = append(nodes, figure.Dimension(figure.Point{X: centre, Y: y}, figure.Point{X: centre + step, Y: y}, quantity.Format(spacing, showApart, v.Style)))
+	nodes = append(
+		nodes,
+		figure.Dimension(
+			figure.Point{X: centre, Y: y},
+			figure.Point{X: centre + step, Y: y},
+			quantity.Format(spacing, showApart, v.Style),
+		),
+	)
 	count := calc.Count("count", int(out.Num("vibrators")))
 	fill, pass := out.Num("fill"), out.Num("pass-high")/out.Num("vibrators")
 	time := func(s float64) string { return quantity.Format(s, displays.Minutes, v.Style) }
@@ -58,7 +68,19 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		{Role: figure.Concrete, Name: v.Say(drawPump), Text: time(fill), Size: fill},
 		{Role: figure.Steel, Name: v.Say(drawPass, count), Text: time(pass), Size: pass},
 	}, 0)
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawPlaces), Nodes: append(nodes, bars...),
-		Desc: v.Say(drawTold, count, calc.Amount("spacing", spacing, &showApart), calc.Amount("core", core, &displays.Part),
-			calc.Count("places", int(out.Num("places"))), calc.Word("fill", time(fill)), calc.Word("pass", time(pass)))}
+	return figure.Drawing{
+		Width:  figure.ChartWidth,
+		Height: foot,
+		Title:  v.Say(drawPlaces),
+		Nodes:  append(nodes, bars...),
+		Desc: v.Say(
+			drawTold,
+			count,
+			calc.Amount("spacing", spacing, &showApart),
+			calc.Amount("core", core, &displays.Part),
+			calc.Count("places", int(out.Num("places"))),
+			calc.Word("fill", time(fill)),
+			calc.Word("pass", time(pass)),
+		),
+	}
 }

@@ -11,8 +11,25 @@ import (
 )
 
 func TestVibratorNotes(t *testing.T) {
-	all := []calc.Text{refuseGap, refuseWhip, refuseLift, noteGap, noteStiff, noteFace, askSeen, noteLift, noteInto, noteFast, noteMany,
-		noteFoot, askFoot, footLonger, footWindow, footOut, footStages}
+	all := []calc.Text{
+		refuseGap,
+		refuseWhip,
+		refuseLift,
+		noteGap,
+		noteStiff,
+		noteFace,
+		askSeen,
+		noteLift,
+		noteInto,
+		noteFast,
+		noteMany,
+		noteFoot,
+		askFoot,
+		footLonger,
+		footWindow,
+		footOut,
+		footStages,
+	}
 	calctest.CheckNotesAmong(t, Calculator, all, []calctest.NotesCase{
 		{Inputs: nil, Want: nil},
 		{Inputs: []string{"gap=2.3 in"}, Want: []calc.Text{noteGap}},
@@ -114,7 +131,8 @@ func TestHeads(t *testing.T) {
 				t.Errorf("%s: range %v", h.id, s)
 			}
 		}
-		if i > 0 && (h.radius.low <= heads[i-1].radius.low || h.rate.high <= heads[i-1].rate.high || h.frequency.high >= heads[i-1].frequency.high) {
+		if i > 0 &&
+			(h.radius.low <= heads[i-1].radius.low || h.rate.high <= heads[i-1].rate.high || h.frequency.high >= heads[i-1].frequency.high) {
 			t.Errorf("%s does not follow %s", h.id, heads[i-1].id)
 		}
 	}
@@ -124,10 +142,22 @@ func TestHeads(t *testing.T) {
 // method.
 func TestTextsNameTheLimits(t *testing.T) {
 	inches := func(m float64) string {
-		return quantity.Exact(m, quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in"}}, quantity.Style{})
+		return quantity.Exact(
+			m,
+			quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in"}},
+			quantity.Style{},
+		)
 	}
 	mm := func(s span) string {
-		return "(" + quantity.Exact(s.low, quantity.Display{}, quantity.Style{}) + "–" + quantity.Exact(s.high, quantity.Display{}, quantity.Style{}) + " mm)"
+		return "(" + quantity.Exact(
+			s.low,
+			quantity.Display{},
+			quantity.Style{},
+		) + "–" + quantity.Exact(
+			s.high,
+			quantity.Display{},
+			quantity.Style{},
+		) + " mm)"
 	}
 	for _, f := range inputs {
 		if f.ID == "into" && !strings.Contains(f.Help.EN(), inches(leastInto)+".") {

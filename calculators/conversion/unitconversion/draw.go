@@ -57,11 +57,21 @@ func (r ruler) ticks(y, side float64, unit quantity.Unit) []figure.Node {
 	if side < 0 {
 		text = y - 12
 	}
-	nodes := []figure.Node{figure.Segment(figure.Ink, figure.Point{X: scaleLeft, Y: y}, figure.Point{X: scaleLeft + scaleWide, Y: y})}
+	nodes := []figure.Node{
+		figure.Segment(figure.Ink, figure.Point{X: scaleLeft, Y: y}, figure.Point{X: scaleLeft + scaleWide, Y: y}),
+	}
 	for k := math.Ceil(low/apart - 1e-9); k*apart <= high*(1+1e-9)+1e-12; k++ {
 		x := r.x(unit.ToSI(k * apart))
-		nodes = append(nodes, figure.Segment(figure.Ink, figure.Point{X: x, Y: y}, figure.Point{X: x, Y: y + side*tickLong}),
-			figure.Text(figure.Label, figure.Point{X: x, Y: text}, figure.Middle, quantity.Format(k*apart, listed, r.style)))
+		nodes = append(
+			nodes,
+			figure.Segment(figure.Ink, figure.Point{X: x, Y: y}, figure.Point{X: x, Y: y + side*tickLong}),
+			figure.Text(
+				figure.Label,
+				figure.Point{X: x, Y: text},
+				figure.Middle,
+				quantity.Format(k*apart, listed, r.style),
+			),
+		)
 	}
 	return nodes
 }
@@ -91,9 +101,16 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	x := r.x(si)
 	nodes := append(r.ticks(scaleTop, -1, own), r.ticks(scaleLow, 1, other)...)
 	saidOwn, saidOther := said(v, si, upper), said(v, si, lower)
-	nodes = append(nodes, figure.Segment(figure.Line, figure.Point{X: x, Y: scaleTop - tickLong}, figure.Point{X: x, Y: scaleLow + tickLong}),
+	nodes = append(
+		nodes,
+		figure.Segment(
+			figure.Line,
+			figure.Point{X: x, Y: scaleTop - tickLong},
+			figure.Point{X: x, Y: scaleLow + tickLong},
+		),
 		figure.Text(figure.Number, figure.Point{X: figure.ChartWidth / 2, Y: 20}, figure.Middle, saidOwn),
-		figure.Text(figure.Number, figure.Point{X: figure.ChartWidth / 2, Y: scaleFoot - 12}, figure.Middle, saidOther))
+		figure.Text(figure.Number, figure.Point{X: figure.ChartWidth / 2, Y: scaleFoot - 12}, figure.Middle, saidOther),
+	)
 	return figure.Drawing{Width: figure.ChartWidth, Height: scaleFoot, Title: v.Say(drawTitle), Nodes: nodes,
 		Desc: v.Say(drawDesc, calc.Word("own", saidOwn), calc.Word("other", saidOther))}
 }

@@ -12,7 +12,11 @@ import (
 
 func convert(t *testing.T, kind, text string) calc.Result {
 	t.Helper()
-	in, notes := calc.Read(Calculator, []calc.Entry{{Path: "kind", Text: kind}, {Path: kind, Text: text}}, quantity.Style{})
+	in, notes := calc.Read(
+		Calculator,
+		[]calc.Entry{{Path: "kind", Text: kind}, {Path: kind, Text: text}},
+		quantity.Style{},
+	)
 	if len(notes) > 0 {
 		return calc.Result{State: calc.Bad, Notes: notes}
 	}
@@ -131,10 +135,14 @@ func TestTables(t *testing.T) {
 			style := quantity.Style{System: quantity.System(sys)}
 			foreign := usual(find(outputs, table.Down.Path+"-own"), 1-style.System).Symbol
 			for _, text := range typed {
-				entries := append(append([]calc.Entry(nil), table.Set...), calc.Entry{Path: table.Down.Path, Text: text})
+				entries := append(
+					append([]calc.Entry(nil), table.Set...),
+					calc.Entry{Path: table.Down.Path, Text: text},
+				)
 				in, notes := calc.Read(Calculator, entries, style)
 				res := calc.Run(Calculator, in)
-				if len(notes) > 0 || !res.Out.Has(table.Out) || usual(find(outputs, table.Out), style.System).Symbol != foreign {
+				if len(notes) > 0 || !res.Out.Has(table.Out) ||
+					usual(find(outputs, table.Out), style.System).Symbol != foreign {
 					t.Errorf("table %s at %s: %v", table.ID, text, notes)
 				}
 			}

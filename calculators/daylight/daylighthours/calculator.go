@@ -24,8 +24,19 @@ var Calculator = &calc.Calculator{
 	Formulas: equations,
 	Sources:  sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("People fall and get struck where they cannot see. Set up lights before dusk, or do not start.")},
-		{Level: calc.LevelNotice, Text: calc.Text("The times are for level ground and a clear sky. Hills, trees, deep pits and clouds make it dark sooner.")},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"People fall and get struck where they cannot see. Set up lights before dusk, or do not start.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"The times are for level ground and a clear sky. Hills, trees, deep pits and clouds make it dark " +
+					"sooner.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -98,7 +109,10 @@ func digits(s string) (int, bool) {
 // maps give it. A zone is told in quarter hours.
 var (
 	showPlace = quantity.Display{Dim: quantity.Angle, US: quantity.UnitDisplay{Unit: "°", Step: 0.0001}}
-	showSpan  = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.1, Rounding: quantity.Down}}
+	showSpan  = quantity.Display{
+		Dim: quantity.Duration,
+		US:  quantity.UnitDisplay{Unit: "h", Step: 0.1, Rounding: quantity.Down},
+	}
 )
 
 const (
@@ -119,8 +133,15 @@ var inputs = []calc.Field{
 	{ID: "zone", Display: &displays.Hours, Usual: "-6 h", Label: calc.Text("Clock, hours from UTC"),
 		Help:  calc.Text("As the clock stands that day, summer time included. West is minus."),
 		Range: "-12 to 14 h", Why: whyZone},
-	{ID: "start", Kind: calc.FreeText, MaxLen: 10, Optional: true, Usual: "11:00", Label: calc.Text("First concrete at"),
-		Help: calc.Text("By the 24-hour clock, like 06:30 or 14:00. Empty: daylight only.")},
+	{
+		ID:       "start",
+		Kind:     calc.FreeText,
+		MaxLen:   10,
+		Optional: true,
+		Usual:    "11:00",
+		Label:    calc.Text("First concrete at"),
+		Help:     calc.Text("By the 24-hour clock, like 06:30 or 14:00. Empty: daylight only."),
+	},
 	{ID: "pour", Display: &displays.Hours, Usual: "3.5 h", Label: calc.Text("Length of the pour"),
 		Range: "0 to 24 h", Why: displays.NotMinus, WhyMost: whyPour, When: hasStart},
 	{ID: "after", Display: &displays.Hours, Usual: "1 h", Label: calc.Text("Work after the pour"),
@@ -156,8 +177,18 @@ var outputs = []calc.Field{
 	{ID: "margin", Display: &showSpan, Label: calc.Text("Daylight left when done"),
 		Help: calc.Text("Minus: the crew works so long after sunset.")},
 	{ID: "day-length", Display: &showSpan, Label: calc.Text("Sunrise to sunset")},
-	{ID: "dawn", Kind: calc.FreeText, Label: sayDawn, Help: calc.Text("Civil twilight begins. The ground can be seen in a clear sky.")},
-	{ID: "dusk", Kind: calc.FreeText, Label: sayDusk, Help: calc.Text("Civil twilight ends. From here on work needs lights.")},
+	{
+		ID:    "dawn",
+		Kind:  calc.FreeText,
+		Label: sayDawn,
+		Help:  calc.Text("Civil twilight begins. The ground can be seen in a clear sky."),
+	},
+	{
+		ID:    "dusk",
+		Kind:  calc.FreeText,
+		Label: sayDusk,
+		Help:  calc.Text("Civil twilight ends. From here on work needs lights."),
+	},
 	{ID: "sky", Kind: calc.Choice, Options: skies, Label: calc.Text("The sun")},
 	{ID: "events", Kind: calc.Rows, Label: calc.Text("The day in order"), Cols: []calc.Field{
 		{ID: "event", Kind: calc.Choice, Label: calc.Text("Event"), Options: []calc.Option{
@@ -177,15 +208,32 @@ var sources = []calc.Source{
 	{ID: "usno", Author: "US Naval Observatory", Title: "Rise, set and twilight definitions",
 		Where: "sun's centre at 90° 50' for rise and set, 96° for civil twilight", Status: calc.Secondary,
 		Link: "https://pdfdrive.to/book/rise-set-and-twilight-definitions-2004-pdf"},
-	{ID: "fao", Author: "R. G. Allen et al.", Title: "Crop evapotranspiration, FAO Irrigation and Drainage Paper 56", Year: "1998",
-		Where: "eq. 34; examples 8 and 9, pp. 80 to 83", Status: calc.Secondary},
+	{
+		ID:     "fao",
+		Author: "R. G. Allen et al.",
+		Title:  "Crop evapotranspiration, FAO Irrigation and Drainage Paper 56",
+		Year:   "1998",
+		Where:  "eq. 34; examples 8 and 9, pp. 80 to 83",
+		Status: calc.Secondary,
+	},
 }
 
 var tables = []calc.Table{{
 	ID: "length", Title: calc.Text("Sunrise to sunset by date and latitude"),
 	Note: calc.Text("For northern latitudes. For the south, read the date six months away."),
 	Out:  "day-length", Set: []calc.Entry{{Path: "start", Text: ""}},
-	Down:   calc.Axis{Path: "date", US: []string{"2026-12-21", "2026-02-10", "2026-03-20", "2026-04-28", "2026-06-21", "2026-09-01", "2026-10-27"}},
+	Down: calc.Axis{
+		Path: "date",
+		US: []string{
+			"2026-12-21",
+			"2026-02-10",
+			"2026-03-20",
+			"2026-04-28",
+			"2026-06-21",
+			"2026-09-01",
+			"2026-10-27",
+		},
+	},
 	Across: calc.Axis{Path: "latitude", US: []string{"25", "35", "40", "45", "50", "60"}},
 }}
 

@@ -18,12 +18,16 @@ const (
 	noteNoDark   = calc.Text("Twilight lasts all night. There is some light the whole day.")
 	noteOtherDay = calc.Text("One of these times falls on the day before or after.")
 	noteNorth    = calc.Text("Beyond {limit} from the equator the air can shift sunrise and sunset by several minutes.")
-	askNoon      = calc.Text("By these inputs the sun stands highest at {noon}. Check the sign of the longitude, and the zone.")
+	askNoon      = calc.Text(
+		"By these inputs the sun stands highest at {noon}. Check the sign of the longitude, and the zone.",
+	)
 
 	noteDarkStart = calc.Text("The pour starts in the dark. First light is at {dawn}. Have lights up, or start later.")
 	noteEarly     = calc.Text("The pour starts before sunrise, in twilight.")
-	noteDarkEnd   = calc.Text("The crew is done at {finish}. Last light is at {dusk}. Have lights up before sunset, or start sooner.")
-	noteLate      = calc.Text("The crew is done at {finish}, after sunset. Twilight lasts until {dusk}.")
+	noteDarkEnd   = calc.Text(
+		"The crew is done at {finish}. Last light is at {dusk}. Have lights up before sunset, or start sooner.",
+	)
+	noteLate = calc.Text("The crew is done at {finish}, after sunset. Twilight lasts until {dusk}.")
 )
 
 // The first and the last day of the years the method is held good for, in
@@ -109,7 +113,13 @@ func steps(r *calc.Recorder, p daylight.Place, d daylight.Light) {
 	longitude := r.Use(daylight.LongitudeFormula, t, l, m)
 	tilt := r.Use(daylight.TiltFormula, t)
 	declination := r.Use(daylight.DeclinationFormula, tilt, longitude)
-	e := r.Use(daylight.EquationOfTimeFormula, l, m, daylight.EccentricityFormula.Value(t), daylight.TiltSquareFormula.Value(tilt))
+	e := r.Use(
+		daylight.EquationOfTimeFormula,
+		l,
+		m,
+		daylight.EccentricityFormula.Value(t),
+		daylight.TiltSquareFormula.Value(tilt),
+	)
 	h := r.Use(daylight.HourAngleFormula, deg(daylight.ZenithRise), deg(p.Latitude), declination)
 	r.Use(daylight.SettingFormula, deg(p.Longitude), h, e, p.Zone*minuteInSI)
 }
@@ -129,7 +139,12 @@ func sayDay(r *calc.Recorder, p daylight.Place, d daylight.Light) {
 		}
 	}
 	if math.Abs(p.Latitude) > steadyTo {
-		r.Note(calc.LevelNotice, calc.At("latitude"), noteNorth, calc.Amount("limit", calc.SI(steadyTo, "°"), &displays.WholeDegrees))
+		r.Note(
+			calc.LevelNotice,
+			calc.At("latitude"),
+			noteNorth,
+			calc.Amount("limit", calc.SI(steadyTo, "°"), &displays.WholeDegrees),
+		)
 	}
 	if d.Noon < noonEarly || d.Noon > noonLate {
 		r.Note(calc.LevelAsk, calc.At("longitude"), askNoon, calc.Word("noon", clockText(d.Noon)))

@@ -39,7 +39,14 @@ func TestSkies(t *testing.T) {
 	} {
 		res := calctest.Run(t, Calculator, "date="+c.date, "latitude="+c.latitude, "longitude=-149.866667", "zone=-9")
 		if res.State != calc.OK || res.Out.Choice("sky") != c.sky || len(res.Out.Rows("events")) != c.rows {
-			t.Errorf("%s at %s: %s, %s, %d rows", c.date, c.latitude, res.State, res.Out.Choice("sky"), len(res.Out.Rows("events")))
+			t.Errorf(
+				"%s at %s: %s, %s, %d rows",
+				c.date,
+				c.latitude,
+				res.State,
+				res.Out.Choice("sky"),
+				len(res.Out.Rows("events")),
+			)
 		}
 		for _, note := range []calc.Text{noteNoDark, noteUp, noteDown} {
 			if calctest.Noted(res, note) != (note == c.note) {
@@ -53,7 +60,16 @@ func TestSkies(t *testing.T) {
 // day and a little more at the equinox, and turns round between hemispheres.
 func TestDayLength(t *testing.T) {
 	length := func(date, latitude string) float64 {
-		return calctest.Run(t, Calculator, "date="+date, "latitude="+latitude, "longitude=0", "zone=0").Out.Num("day-length") / 3600
+		return calctest.Run(
+			t,
+			Calculator,
+			"date="+date,
+			"latitude="+latitude,
+			"longitude=0",
+			"zone=0",
+		).Out.Num(
+			"day-length",
+		) / 3600
 	}
 	for _, lat := range []string{"25", "45", "60"} {
 		last := 0.0
@@ -135,7 +151,8 @@ func TestRefusals(t *testing.T) {
 		{"date", "1900-12-31", refuseYear}, {"date", "2100-01-01", refuseYear},
 		{"zone", "-6.1", refuseZone}, {"start", "25:00", refuseClock}, {"start", "noon", refuseClock}, {"start", "7:60", refuseClock},
 	} {
-		if res := calctest.Run(t, Calculator, c.path+"="+c.text); res.State != calc.Refused || !calctest.Noted(res, c.note) {
+		if res := calctest.Run(t, Calculator, c.path+"="+c.text); res.State != calc.Refused ||
+			!calctest.Noted(res, c.note) {
 			t.Errorf("%s=%s is %s: %v", c.path, c.text, res.State, res.Notes)
 		}
 	}

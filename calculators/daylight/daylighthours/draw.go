@@ -43,7 +43,10 @@ func (s *strip) band(role figure.Role, top, high, from, to float64) {
 	for _, shift := range []float64{-1440, 0, 1440} {
 		a, b := math.Max(0, from+shift), math.Min(1440, to+shift)
 		if b > a {
-			s.nodes = append(s.nodes, figure.Rect(role, figure.Point{X: left + a*wide/1440, Y: top}, (b-a)*wide/1440, high))
+			s.nodes = append(
+				s.nodes,
+				figure.Rect(role, figure.Point{X: left + a*wide/1440, Y: top}, (b-a)*wide/1440, high),
+			)
 		}
 	}
 }
@@ -132,7 +135,10 @@ func hours(s *strip) {
 		case 24:
 			anchor = figure.End
 		}
-		s.nodes = append(s.nodes, figure.Segment(figure.Thin, figure.Point{X: x, Y: skyTop}, figure.Point{X: x, Y: workTop + workTall}),
-			figure.Text(figure.Label, figure.Point{X: x, Y: workTop + workTall + 18}, anchor, strconv.Itoa(h)))
+		s.nodes = append(
+			s.nodes,
+			figure.Segment(figure.Thin, figure.Point{X: x, Y: skyTop}, figure.Point{X: x, Y: workTop + workTall}),
+			figure.Text(figure.Label, figure.Point{X: x, Y: workTop + workTall + 18}, anchor, strconv.Itoa(h)),
+		)
 	}
 }

@@ -19,9 +19,20 @@ var Calculator = &calc.Calculator{
 	Formulas: formulas,
 	Sources:  sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("The sizes here are invented. Type those of your own block, from the form maker.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Some corner blocks can be turned over, so left and right are one part. Then order the sum.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Other angles, brick ledges, tapered tops and end caps are not counted.")},
+		{
+			Level: calc.LevelNotice,
+			Text:  calc.Text("The sizes here are invented. Type those of your own block, from the form maker."),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"Some corner blocks can be turned over, so left and right are one part. Then order the sum.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text:  calc.Text("Other angles, brick ledges, tapered tops and end caps are not counted."),
+		},
 	},
 	Tables:  tables,
 	Compute: computeCourses,
@@ -115,9 +126,19 @@ var outputs = []calc.Field{
 
 var sources = []calc.Source{
 	{ID: "arithmetic", Title: "Lengths of courses less corners and openings", Where: "derived", Status: calc.Memory},
-	{ID: "en5151", Author: "US Army", Title: "Subcourse EN5151", Where: "step 14: height over spacing, rounded up", Status: calc.Confirmed,
-		Link: "http://armyengineer.tpub.com/EN5151/Figure-2-Double-Wales-On-An-8-Foot-Wall-Form-24.htm"},
-	{ID: "practice", Title: "Corner blocks change hand with every course; openings are taken off by whole courses", Status: calc.CommonPractice},
+	{
+		ID:     "en5151",
+		Author: "US Army",
+		Title:  "Subcourse EN5151",
+		Where:  "step 14: height over spacing, rounded up",
+		Status: calc.Confirmed,
+		Link:   "http://armyengineer.tpub.com/EN5151/Figure-2-Double-Wales-On-An-8-Foot-Wall-Form-24.htm",
+	},
+	{
+		ID:     "practice",
+		Title:  "Corner blocks change hand with every course; openings are taken off by whole courses",
+		Status: calc.CommonPractice,
+	},
 }
 
 var tables = []calc.Table{
@@ -125,13 +146,28 @@ var tables = []calc.Table{
 		Set: []calc.Entry{{Path: "walls.1.length", Text: "40 ft"}, {Path: "openings", Text: ""}},
 		Down: calc.Axis{Path: "walls.1.height", US: []string{"4 ft", "8 ft", "9 ft", "10 ft", "12 ft", "14 ft"},
 			Metric: []string{"1.2 m", "2.4 m", "2.7 m", "3 m", "3.6 m", "4.2 m"}},
-		Across: calc.Axis{Path: "course", US: []string{"12 in", "16 in", "18 in", "24 in"}, Metric: []string{"300 mm", "400 mm", "450 mm", "600 mm"}}},
+		Across: calc.Axis{
+			Path:   "course",
+			US:     []string{"12 in", "16 in", "18 in", "24 in"},
+			Metric: []string{"300 mm", "400 mm", "450 mm", "600 mm"},
+		}},
 	{ID: "top", Title: calc.Text("Height of the top course"), Out: "top",
 		Note: calc.Text("Where it is the full course height, nothing is cut."),
 		Set:  []calc.Entry{{Path: "walls.1.length", Text: "40 ft"}, {Path: "openings", Text: ""}},
 		Down: calc.Axis{Path: "walls.1.height", US: []string{"4 ft", "8 ft", "9 ft", "10 ft", "12 ft", "14 ft"},
 			Metric: []string{"1.2 m", "2.4 m", "2.7 m", "3 m", "3.6 m", "4.2 m"}},
-		Across: calc.Axis{Path: "course", US: []string{"12 in", "16 in", "18 in", "24 in"}, Metric: []string{"300 mm", "400 mm", "450 mm", "600 mm"}}},
+		Across: calc.Axis{
+			Path:   "course",
+			US:     []string{"12 in", "16 in", "18 in", "24 in"},
+			Metric: []string{"300 mm", "400 mm", "450 mm", "600 mm"},
+		}},
 }
 
-var formulas = []*calc.Formula{geometry.CoursesFormula, geometry.TopCourseFormula, geometry.CornerRunFormula, geometry.StraightRunFormula, geometry.StraightBlocksFormula, geometry.CornerBlocksFormula}
+var formulas = []*calc.Formula{
+	geometry.CoursesFormula,
+	geometry.TopCourseFormula,
+	geometry.CornerRunFormula,
+	geometry.StraightRunFormula,
+	geometry.StraightBlocksFormula,
+	geometry.CornerBlocksFormula,
+}

@@ -9,9 +9,12 @@ import (
 )
 
 const (
-	eat     = calc.Text("Corners and openings take more than the walls hold. Check lengths, corners and openings.")
-	thick   = calc.Text("The form is thicker than the corner legs allow at an inside corner. Check legs and thickness.")
-	mixed   = calc.Text("Heights differ. Corner blocks are counted for the tallest wall and taken off for the lowest, so neither runs short.")
+	eat   = calc.Text("Corners and openings take more than the walls hold. Check lengths, corners and openings.")
+	thick = calc.Text("The form is thicker than the corner legs allow at an inside corner. Check legs and thickness.")
+	mixed = calc.Text(
+		"Heights differ. Corner blocks are counted for the tallest wall and taken off for the lowest, so neither " +
+			"runs short.",
+	)
 	legSwap = calc.Text("The long leg is shorter than the short leg. Are they swapped?")
 	tall    = calc.Text("This opening is taller than the tallest wall, {limit}.")
 	rip     = calc.Text("The top course is cut down to {top}. Cut {off} off, or choose a height in whole courses.")
@@ -40,7 +43,14 @@ func computeCourses(r *calc.Recorder, in calc.Case) {
 	if !ok {
 		return
 	}
-	corner := r.Use(geometry.CornerRunFormula, outside, inside, in.Num("long-leg"), in.Num("short-leg"), in.Num("thickness"))
+	corner := r.Use(
+		geometry.CornerRunFormula,
+		outside,
+		inside,
+		in.Num("long-leg"),
+		in.Num("short-leg"),
+		in.Num("thickness"),
+	)
 	run := r.Use(geometry.StraightRunFormula, w.laid, w.lowest, corner, holes)
 	if run < -1e-9*w.laid {
 		r.Refuse(calc.At("walls"), eat)
@@ -119,6 +129,12 @@ func (w *takeOff) notes(corners float64) {
 	}
 	top := geometry.TopCourseFormula.Value(w.high, w.tallest, w.course)
 	if off := w.cutOff(top); off > 0 {
-		w.Note(calc.LevelNotice, calc.At("walls"), rip, calc.Amount("top", top, &displays.Part), calc.Amount("off", off, &displays.Part))
+		w.Note(
+			calc.LevelNotice,
+			calc.At("walls"),
+			rip,
+			calc.Amount("top", top, &displays.Part),
+			calc.Amount("off", off, &displays.Part),
+		)
 	}
 }

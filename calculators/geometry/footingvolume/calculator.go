@@ -19,9 +19,24 @@ var Calculator = &calc.Calculator{
 	Formulas: formulas,
 	Sources:  sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("The sides of a trench can cave in with no sign. Slope, shore or shield them as local rules ask before anyone steps in.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Say the unit with every order: yards or metres. Have the plant read it back.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Measure the trench as it is dug. Earth sides are wider and deeper than the drawing, and concrete fills it all.")},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"The sides of a trench can cave in with no sign. Slope, shore or shield them as local rules ask " +
+					"before anyone steps in.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text:  calc.Text("Say the unit with every order: yards or metres. Have the plant read it back."),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"Measure the trench as it is dug. Earth sides are wider and deeper than the drawing, and concrete " +
+					"fills it all.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: computeFootings,
@@ -68,16 +83,37 @@ const (
 
 var inputs = []calc.Field{
 	{ID: "parts", Label: calc.Text("Footings and other parts"), Kind: calc.Rows, Cols: cols, MinRows: 1, MaxRows: 40,
-		Help:  calc.Text("One row for each size. A pad has a length, a width and a depth."),
-		Usual: "footing | 138 ft 8 in | 16 in | 8 in | 4 | 1; stem-wall | 22 ft | 8 in | 24 in | 0 | 1; pad | 30 in | 30 in | 12 in | 0 | 3"},
+		Help: calc.Text("One row for each size. A pad has a length, a width and a depth."),
+		Usual: "footing | 138 ft 8 in | 16 in | 8 in | 4 | 1; stem-wall | 22 ft | 8 in | 24 in | 0 | 1; pad | 30 in " +
+			"| 30 in | 12 in | 0 | 3"},
 	{ID: "waste", Label: calc.Text("Waste and spill"), Display: &geometry.WasteShow, Usual: "5 %",
 		Help:  calc.Text("Earth sides and a rough bottom need more than forms."),
 		Range: "0 to 40 %", Why: noWaste, WhyMost: muchWaste},
-	{ID: "sold-in", Label: calc.Text("The plant sells in"), Kind: calc.Choice, Usual: "yd3", Options: geometry.VolumeUnits},
-	{ID: "step-yd", Label: calc.Text("Order step in yd³"), Display: &displays.CubicYards, When: geometry.SoldInYd, Usual: "0.5 yd³",
-		Range: "0.05 to 5 yd³", Why: stepWhy},
-	{ID: "step-m", Label: calc.Text("Order step in m³"), Display: &displays.CubicMetres, When: geometry.SoldInM, Usual: "0.5 m³",
-		Range: "0.05 to 5 m³", Why: stepWhy},
+	{
+		ID:      "sold-in",
+		Label:   calc.Text("The plant sells in"),
+		Kind:    calc.Choice,
+		Usual:   "yd3",
+		Options: geometry.VolumeUnits,
+	},
+	{
+		ID:      "step-yd",
+		Label:   calc.Text("Order step in yd³"),
+		Display: &displays.CubicYards,
+		When:    geometry.SoldInYd,
+		Usual:   "0.5 yd³",
+		Range:   "0.05 to 5 yd³",
+		Why:     stepWhy,
+	},
+	{
+		ID:      "step-m",
+		Label:   calc.Text("Order step in m³"),
+		Display: &displays.CubicMetres,
+		When:    geometry.SoldInM,
+		Usual:   "0.5 m³",
+		Range:   "0.05 to 5 m³",
+		Why:     stepWhy,
+	},
 }
 
 var outputs = []calc.Field{
@@ -96,15 +132,27 @@ var outputs = []calc.Field{
 }
 
 var sources = []calc.Source{
-	{ID: "navedtra", Author: "US Navy", Title: "Engineering Aid, NAVEDTRA 14070", Where: "concrete take-off of figure 5-2",
-		Status: calc.Confirmed, Link: "https://engineeringtraining.tpub.com/14070/css/14070_103.htm"},
+	{
+		ID:     "navedtra",
+		Author: "US Navy",
+		Title:  "Engineering Aid, NAVEDTRA 14070",
+		Where:  "concrete take-off of figure 5-2",
+		Status: calc.Confirmed,
+		Link:   "https://engineeringtraining.tpub.com/14070/css/14070_103.htm",
+	},
 	{ID: "waste", Author: "Concrete Construction", Title: "Yield problems and waste allowance",
 		Where: "allowances by kind of work: 5 % for foundations, 3 % on the ground", Status: calc.Confirmed,
 		Link: "https://www.concreteconstruction.net/how-to/yield-problems-and-waste-allowance_o"},
 	{ID: "sp811", Author: "NIST", Title: "Guide for the Use of the International System of Units, SP 811", Year: "2008",
 		Where: "appendix B, units of volume", Status: calc.Memory, Link: "https://www.nist.gov/pml/special-publication-811"},
-	{ID: "irc", Author: "ICC", Title: "International Residential Code", Where: "R403.1.1: spread footings at least 6 in. thick",
-		Status: calc.Secondary, Link: "http://www.docstoc.com/docs/18940987/deck_footings"},
+	{
+		ID:     "irc",
+		Author: "ICC",
+		Title:  "International Residential Code",
+		Where:  "R403.1.1: spread footings at least 6 in. thick",
+		Status: calc.Secondary,
+		Link:   "http://www.docstoc.com/docs/18940987/deck_footings",
+	},
 	{ID: "practice", Title: "Order steps, corner rule for strips", Status: calc.CommonPractice},
 }
 
@@ -113,16 +161,29 @@ const tableNote = calc.Text("Net, along the middle, by width and depth. No waste
 var tables = []calc.Table{
 	{ID: "yards", Title: calc.Text("Cubic yards in 10 ft (3.05 m) of footing"), Note: tableNote,
 		Out: "net-yd", Set: []calc.Entry{{Path: "parts.1.length", Text: "10 ft"}},
-		Down: calc.Axis{Path: "parts.1.width", US: []string{"12 in", "16 in", "18 in", "20 in", "24 in", "30 in", "36 in"},
-			Metric: []string{"300 mm", "400 mm", "450 mm", "500 mm", "600 mm", "750 mm", "900 mm"}},
+		Down: calc.Axis{
+			Path:   "parts.1.width",
+			US:     []string{"12 in", "16 in", "18 in", "20 in", "24 in", "30 in", "36 in"},
+			Metric: []string{"300 mm", "400 mm", "450 mm", "500 mm", "600 mm", "750 mm", "900 mm"},
+		},
 		Across: calc.Axis{Path: "parts.1.depth", US: []string{"6 in", "8 in", "10 in", "12 in", "16 in"},
 			Metric: []string{"150 mm", "200 mm", "250 mm", "300 mm", "400 mm"}}},
 	{ID: "metres", Title: calc.Text("Cubic metres in 10 m (32' 10\") of footing"), Note: tableNote,
 		Out: "net-m", Set: []calc.Entry{{Path: "parts.1.length", Text: "10 m"}},
-		Down: calc.Axis{Path: "parts.1.width", US: []string{"12 in", "16 in", "18 in", "20 in", "24 in", "30 in", "36 in"},
-			Metric: []string{"300 mm", "400 mm", "450 mm", "500 mm", "600 mm", "750 mm", "900 mm"}},
+		Down: calc.Axis{
+			Path:   "parts.1.width",
+			US:     []string{"12 in", "16 in", "18 in", "20 in", "24 in", "30 in", "36 in"},
+			Metric: []string{"300 mm", "400 mm", "450 mm", "500 mm", "600 mm", "750 mm", "900 mm"},
+		},
 		Across: calc.Axis{Path: "parts.1.depth", US: []string{"6 in", "8 in", "10 in", "12 in", "16 in"},
 			Metric: []string{"150 mm", "200 mm", "250 mm", "300 mm", "400 mm"}}},
 }
 
-var formulas = []*calc.Formula{geometry.RunVolumeFormula, geometry.WithWasteFormula, geometry.InCubicYardsFormula, geometry.OrderYardsFormula, geometry.OrderMetresFormula, geometry.ExtraFormula}
+var formulas = []*calc.Formula{
+	geometry.RunVolumeFormula,
+	geometry.WithWasteFormula,
+	geometry.InCubicYardsFormula,
+	geometry.OrderYardsFormula,
+	geometry.OrderMetresFormula,
+	geometry.ExtraFormula,
+}

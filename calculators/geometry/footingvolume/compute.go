@@ -83,7 +83,13 @@ func putFootings(r *calc.Recorder, in calc.Case, net float64, byKind []float64) 
 	var rows []calc.Case
 	for i, v := range byKind {
 		if v > 0 {
-			rows = append(rows, r.NewRow("by-kind").With("kind", calc.ChoiceOf(kinds[i].ID)).With("yd", calc.Num(v)).With("m", calc.Num(v)))
+			rows = append(
+				rows,
+				r.NewRow("by-kind").
+					With("kind", calc.ChoiceOf(kinds[i].ID)).
+					With("yd", calc.Num(v)).
+					With("m", calc.Num(v)),
+			)
 		}
 	}
 	r.PutRows("by-kind", rows)

@@ -19,9 +19,26 @@ var Calculator = &calc.Calculator{
 	Formulas: curveFormulas,
 	Sources:  curveSources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Cut panels are weak. A curved form needs closer bracing and strapping, as the form maker says, or it can burst.")},
-		{Level: calc.LevelNotice, Text: calc.Text("The form maker's least radius, cut spacing and cut side come first. Here the outside keeps its length and cuts close on the inside.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Mark the cuts by running distance from one end, not one from the next. Small roundings add up.")},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Cut panels are weak. A curved form needs closer bracing and strapping, as the form maker says, or " +
+					"it can burst.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"The form maker's least radius, cut spacing and cut side come first. Here the outside keeps its " +
+					"length and cuts close on the inside.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"Mark the cuts by running distance from one end, not one from the next. Small roundings add up.",
+			),
+		},
 	},
 	Tables:  curveTables,
 	Compute: computeCurve,
@@ -80,11 +97,28 @@ var curveIn = []calc.Field{
 		{ID: "count", Label: calc.Text("number of cuts")},
 		{ID: "gap", Label: calc.Text("width of one cut")},
 	}},
-	{ID: "spacing", Maker: true, Label: calc.Text("Greatest spacing of cuts"), Display: &displays.Part, When: spacingGiven, Usual: "8 in",
-		Help:  calc.Text("From the form maker, marked on the straight form."),
-		Range: "1 in to 10 ft", Why: curveSpacing, WhyMost: curveSpacings},
-	{ID: "count", Label: calc.Text("Number of cuts"), Display: &displays.Count, When: countGiven, Usual: "36", Whole: true,
-		Range: "1 to 5000", Why: displays.CheckCount},
+	{
+		ID:      "spacing",
+		Maker:   true,
+		Label:   calc.Text("Greatest spacing of cuts"),
+		Display: &displays.Part,
+		When:    spacingGiven,
+		Usual:   "8 in",
+		Help:    calc.Text("From the form maker, marked on the straight form."),
+		Range:   "1 in to 10 ft",
+		Why:     curveSpacing,
+		WhyMost: curveSpacings,
+	},
+	{
+		ID:      "count",
+		Label:   calc.Text("Number of cuts"),
+		Display: &displays.Count,
+		When:    countGiven,
+		Usual:   "36",
+		Whole:   true,
+		Range:   "1 to 5000",
+		Why:     displays.CheckCount,
+	},
 	{ID: "gap", Label: calc.Text("Width of one cut"), Display: &displays.Part, When: gapGiven, Usual: "3/4 in",
 		Help:  calc.Text("What one cut can close, at the inside face of the form."),
 		Range: "1/16 to 6 in", Why: curveKerf, WhyMost: curveKerfs},
@@ -112,8 +146,17 @@ var curveOut = []calc.Field{
 }
 
 var curveSources = []calc.Source{
-	{ID: "geometry", Title: "Arc, chord and rise of a circle; length of parallel arcs", Where: "handbook relations", Status: calc.Memory},
-	{ID: "practice", Title: "Even cuts that close on the inside face, the first half a spacing from the end", Status: calc.CommonPractice},
+	{
+		ID:     "geometry",
+		Title:  "Arc, chord and rise of a circle; length of parallel arcs",
+		Where:  "handbook relations",
+		Status: calc.Memory,
+	},
+	{
+		ID:     "practice",
+		Title:  "Even cuts that close on the inside face, the first half a spacing from the end",
+		Status: calc.CommonPractice,
+	},
 }
 
 var curveTables = []calc.Table{
@@ -122,12 +165,34 @@ var curveTables = []calc.Table{
 		Down: calc.Axis{Path: "radius", US: []string{"4 ft", "6 ft", "8 ft", "10 ft", "15 ft", "20 ft", "30 ft"},
 			Metric: []string{"1.2 m", "1.8 m", "2.4 m", "3 m", "4.5 m", "6 m", "9 m"}},
 		Across: calc.Axis{Path: "angle", US: []string{"30°", "45°", "60°", "90°", "180°"}}},
-	{ID: "gap", Title: calc.Text("What each cut closes"), Note: calc.Text("Core 8 in. (203 mm), foam 2-1/2 in. (64 mm) a side, cuts at most 8 in. (203 mm) apart, quarter circle."),
+	{
+		ID:    "gap",
+		Title: calc.Text("What each cut closes"),
+		Note: calc.Text(
+			"Core 8 in. (203 mm), foam 2-1/2 in. (64 mm) a side, cuts at most 8 in. (203 mm) apart, quarter circle.",
+		),
 		Out: "cut-gap",
 		Down: calc.Axis{Path: "radius", US: []string{"4 ft", "6 ft", "8 ft", "10 ft", "15 ft", "20 ft", "30 ft"},
 			Metric: []string{"1.2 m", "1.8 m", "2.4 m", "3 m", "4.5 m", "6 m", "9 m"}},
-		Across: calc.Axis{Path: "spacing", US: []string{"4 in", "6 in", "8 in", "12 in"}, Metric: []string{"100 mm", "150 mm", "200 mm", "300 mm"}}},
+		Across: calc.Axis{
+			Path:   "spacing",
+			US:     []string{"4 in", "6 in", "8 in", "12 in"},
+			Metric: []string{"100 mm", "150 mm", "200 mm", "300 mm"},
+		},
+	},
 }
 
-var curveFormulas = []*calc.Formula{geometry.ChordRadiusFormula, geometry.ChordAngleFormula, geometry.ChordLengthFormula, geometry.ArcRiseFormula, geometry.MiddleRadiusFormula, geometry.DevelopedFormula,
-	geometry.CutsBySpacingFormula, geometry.CutsByGapFormula, geometry.CutSpacingFormula, geometry.GapPerCutFormula, geometry.FlatOffsetFormula, geometry.ArcVolumeFormula}
+var curveFormulas = []*calc.Formula{
+	geometry.ChordRadiusFormula,
+	geometry.ChordAngleFormula,
+	geometry.ChordLengthFormula,
+	geometry.ArcRiseFormula,
+	geometry.MiddleRadiusFormula,
+	geometry.DevelopedFormula,
+	geometry.CutsBySpacingFormula,
+	geometry.CutsByGapFormula,
+	geometry.CutSpacingFormula,
+	geometry.GapPerCutFormula,
+	geometry.FlatOffsetFormula,
+	geometry.ArcVolumeFormula,
+}

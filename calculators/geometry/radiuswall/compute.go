@@ -7,10 +7,14 @@ import (
 )
 
 const (
-	curveTight  = calc.Text("The wall is too thick for this curve. The radius at this line must be more than {limit}.")
-	curveFlats  = calc.Text("Between cuts the wall is flat and stands up to {flat} off the curve. More cuts bring it closer.")
-	curveNoFoam = calc.Text("How thick is the foam? Without it the gap is taken across the core alone, which is too little.")
-	curveOver   = calc.Text("The rise is more than half the chord, so the curve is over a half circle. Is that right?")
+	curveTight = calc.Text("The wall is too thick for this curve. The radius at this line must be more than {limit}.")
+	curveFlats = calc.Text(
+		"Between cuts the wall is flat and stands up to {flat} off the curve. More cuts bring it closer.",
+	)
+	curveNoFoam = calc.Text(
+		"How thick is the foam? Without it the gap is taken across the core alone, which is too little.",
+	)
+	curveOver = calc.Text("The rise is more than half the chord, so the curve is over a half circle. Is that right?")
 )
 
 // plainFlat is the distance off the curve in metres, 1/4 in., from which a
@@ -43,7 +47,16 @@ func computeCurve(r *calc.Recorder, in calc.Case) {
 	r.Put("arc", geometry.DevelopedFormula.Value(c.angle, c.middle, offset))
 	outside := c.faces()
 	c.cuts(outside)
-	geometry.PutVolume(r, "volume", r.Use(geometry.ArcVolumeFormula, geometry.DevelopedFormula.Value(c.angle, c.middle, 0), c.core, in.Num("height")))
+	geometry.PutVolume(
+		r,
+		"volume",
+		r.Use(
+			geometry.ArcVolumeFormula,
+			geometry.DevelopedFormula.Value(c.angle, c.middle, 0),
+			c.core,
+			in.Num("height"),
+		),
+	)
 	if !in.Has("foam") {
 		r.Note(calc.LevelAsk, calc.At("foam"), curveNoFoam)
 	}

@@ -26,7 +26,8 @@ func TestCutsCloseTheDifference(t *testing.T) {
 
 func TestCutCounts(t *testing.T) {
 	out := calctest.Run(t, Calculator, "cuts-by=spacing", "spacing=8 in").Out
-	if calc.From(out.Num("cut-spacing"), "in") > 8 || calc.From(out.Num("form-outside"), "in")/(out.Num("cuts")-1) <= 8 {
+	if calc.From(out.Num("cut-spacing"), "in") > 8 ||
+		calc.From(out.Num("form-outside"), "in")/(out.Num("cuts")-1) <= 8 {
 		t.Errorf("%v cuts are not the fewest that stand within 8 in.", out.Num("cuts"))
 	}
 	out = calctest.Run(t, Calculator, "cuts-by=gap", "gap=1/2 in").Out

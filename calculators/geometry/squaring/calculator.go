@@ -20,8 +20,14 @@ var Calculator = &calc.Calculator{
 	Formulas: formulas,
 	Sources:  sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("Measure both diagonals. They must agree, and opposite sides must be equal too.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Hold the tape level and pull it the same each time. On a slope a tape reads long.")},
+		{
+			Level: calc.LevelNotice,
+			Text:  calc.Text("Measure both diagonals. They must agree, and opposite sides must be equal too."),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text:  calc.Text("Hold the tape level and pull it the same each time. On a slope a tape reads long."),
+		},
 		{Level: calc.LevelNotice, Text: calc.Text("Lot lines and setbacks are for a licensed surveyor.")},
 	},
 	Tables:  tables,
@@ -34,7 +40,11 @@ var Calculator = &calc.Calculator{
 // feet or in metres keeps its unit for every reader.
 var (
 	fineAngle = quantity.Display{Dim: quantity.Angle, US: quantity.UnitDisplay{Unit: "°", Step: 0.01}}
-	tapeFine  = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1.0 / 16}, Metric: quantity.UnitDisplay{Unit: "m", Step: 0.001}}
+	tapeFine  = quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1.0 / 16},
+		Metric: quantity.UnitDisplay{Unit: "m", Step: 0.001},
+	}
 	wholeFeet = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "ft", Step: 1}}
 	inMetre   = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "m", Step: 0.1}}
 	tenTo     = quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 10, Rounding: quantity.Down}}
@@ -72,12 +82,30 @@ var inputs = []calc.Field{
 		Range: "over 0 to 2000 ft", Why: displays.AboveZero, WhyMost: displays.OneJob},
 	{ID: "side-b", Label: calc.Text("Side b, from its end"), Display: &tapeFine, When: rectangle, Usual: "30 ft",
 		Range: "over 0 to 2000 ft", Why: displays.AboveZero, WhyMost: displays.OneJob},
-	{ID: "measured", Label: calc.Text("Diagonal as measured"), Display: &tapeFine, When: rectangle, Optional: true, Usual: "50 ft 1/2 in",
-		Help:  calc.Text("Across from the far end of a to the far end of b."),
-		Range: "over 0 to 4000 ft", Why: displays.AboveZero, WhyMost: displays.OneJob},
-	{ID: "runs", Label: calc.Text("Runs in order"), Kind: calc.Rows, Cols: runCols, MinRows: 2, MaxRows: 40, When: outline,
-		Help:  calc.Text("Walk the outline once. The last turn faces you along the first run again."),
-		Usual: "40 ft | 90° | left; 28 ft | 90° | left; 16 ft | 90° | left; 8 ft | 90° | right; 24 ft 1 in | 90° | left; 20 ft | 90° | left"},
+	{
+		ID:       "measured",
+		Label:    calc.Text("Diagonal as measured"),
+		Display:  &tapeFine,
+		When:     rectangle,
+		Optional: true,
+		Usual:    "50 ft 1/2 in",
+		Help:     calc.Text("Across from the far end of a to the far end of b."),
+		Range:    "over 0 to 4000 ft",
+		Why:      displays.AboveZero,
+		WhyMost:  displays.OneJob,
+	},
+	{
+		ID:      "runs",
+		Label:   calc.Text("Runs in order"),
+		Kind:    calc.Rows,
+		Cols:    runCols,
+		MinRows: 2,
+		MaxRows: 40,
+		When:    outline,
+		Help:    calc.Text("Walk the outline once. The last turn faces you along the first run again."),
+		Usual: "40 ft | 90° | left; 28 ft | 90° | left; 16 ft | 90° | left; 8 ft | 90° | right; 24 ft 1 in | 90° | " +
+			"left; 20 ft | 90° | left",
+	},
 }
 
 var tripleCols = []calc.Field{
@@ -115,11 +143,23 @@ var outputs = []calc.Field{
 }
 
 var sources = []calc.Source{
-	{ID: "pythagoras", Author: "US Army", Title: "Subcourse EN0069A, building layout", Where: "figure 1-36: diagonal from two sides, and the 3-4-5 triangle",
-		Status: calc.Confirmed, Link: "http://armyengineer.tpub.com/en0069a/Figure-1-35-Headers-And-Trimmers-41.htm"},
+	{
+		ID:     "pythagoras",
+		Author: "US Army",
+		Title:  "Subcourse EN0069A, building layout",
+		Where:  "figure 1-36: diagonal from two sides, and the 3-4-5 triangle",
+		Status: calc.Confirmed,
+		Link:   "http://armyengineer.tpub.com/en0069a/Figure-1-35-Headers-And-Trimmers-41.htm",
+	},
 	{ID: "cosines", Title: "Law of cosines", Where: "plane trigonometry", Status: calc.Memory},
-	{ID: "traverse", Title: "Traverse computations, chapter D: closure", Where: "linear closure from the sums of latitudes and departures", Status: calc.Confirmed,
-		Author: "Open Access Surveying", Link: "https://jerrymahun.com/index.php/home/open-access/17-trav-comps/43-travcomps-chap-d?start=1"},
+	{
+		ID:     "traverse",
+		Title:  "Traverse computations, chapter D: closure",
+		Where:  "linear closure from the sums of latitudes and departures",
+		Status: calc.Confirmed,
+		Author: "Open Access Surveying",
+		Link:   "https://jerrymahun.com/index.php/home/open-access/17-trav-comps/43-travcomps-chap-d?start=1",
+	},
 }
 
 var tables = []calc.Table{
@@ -127,7 +167,20 @@ var tables = []calc.Table{
 		Set: []calc.Entry{{Path: "measured", Text: ""}},
 		Down: calc.Axis{Path: "side-a", US: []string{"12 ft", "20 ft", "24 ft", "30 ft", "40 ft", "50 ft", "60 ft"},
 			Metric: []string{"3 m", "4 m", "6 m", "8 m", "10 m", "12 m", "15 m"}},
-		Across: calc.Axis{Path: "side-b", US: []string{"8 ft", "16 ft", "24 ft", "28 ft", "32 ft"}, Metric: []string{"2 m", "4 m", "6 m", "8 m", "10 m"}}},
+		Across: calc.Axis{
+			Path:   "side-b",
+			US:     []string{"8 ft", "16 ft", "24 ft", "28 ft", "32 ft"},
+			Metric: []string{"2 m", "4 m", "6 m", "8 m", "10 m"},
+		}},
 }
 
-var formulas = []*calc.Formula{geometry.DiagonalOfFormula, geometry.CornerShiftFormula, geometry.CornerErrorFormula, geometry.RunAlongFormula, geometry.RunAcrossFormula, geometry.ClosingGapFormula, geometry.ClosingBearingFormula, geometry.ClosingRatioFormula}
+var formulas = []*calc.Formula{
+	geometry.DiagonalOfFormula,
+	geometry.CornerShiftFormula,
+	geometry.CornerErrorFormula,
+	geometry.RunAlongFormula,
+	geometry.RunAcrossFormula,
+	geometry.ClosingGapFormula,
+	geometry.ClosingBearingFormula,
+	geometry.ClosingRatioFormula,
+}

@@ -9,12 +9,16 @@ import (
 )
 
 const (
-	noTriangle = calc.Text("These sides and this diagonal make no triangle. The diagonal must be between {low} and {high}.")
-	farOff     = calc.Text("The corner is off by more than {limit}. Check that sides and diagonal are of one corner.")
-	small      = calc.Text("The sides are too short for a 3-4-5 in whole feet or half metres. Use the diagonal.")
-	turns      = calc.Text("The turns do not add up to a full circle; they are {error} off. Check the angles before the runs.")
-	wide       = calc.Text("The gap is more than 1 in {limit} of the outline. Look for a run that is wrong or missing.")
-	firstTwo   = calc.Text("Run {row}")
+	noTriangle = calc.Text(
+		"These sides and this diagonal make no triangle. The diagonal must be between {low} and {high}.",
+	)
+	farOff = calc.Text("The corner is off by more than {limit}. Check that sides and diagonal are of one corner.")
+	small  = calc.Text("The sides are too short for a 3-4-5 in whole feet or half metres. Use the diagonal.")
+	turns  = calc.Text(
+		"The turns do not add up to a full circle; they are {error} off. Check the angles before the runs.",
+	)
+	wide     = calc.Text("The gap is more than 1 in {limit} of the outline. Look for a run that is wrong or missing.")
+	firstTwo = calc.Text("Run {row}")
 )
 
 // What is worth a word: a corner so far off is a slip of the tape, turns so
@@ -57,7 +61,10 @@ func triples(r *calc.Recorder, id string, a, b, step float64) bool {
 	var rows []calc.Case
 	for k := most; k >= 1 && len(rows) < tripleMost; k-- {
 		leg := k * step
-		rows = append(rows, r.NewRow(id).With("three", calc.Num(3*leg)).With("four", calc.Num(4*leg)).With("five", calc.Num(5*leg)))
+		rows = append(
+			rows,
+			r.NewRow(id).With("three", calc.Num(3*leg)).With("four", calc.Num(4*leg)).With("five", calc.Num(5*leg)),
+		)
 	}
 	r.PutRows(id, rows)
 	return len(rows) > 0
@@ -66,7 +73,12 @@ func triples(r *calc.Recorder, id string, a, b, step float64) bool {
 // judge compares a measured diagonal with that of the square corner.
 func judge(r *calc.Recorder, a, b, measured, square float64) {
 	if !calc.Over(measured, math.Abs(a-b)) || !calc.Over(a+b, measured) {
-		r.Refuse(calc.At("measured"), noTriangle, calc.Amount("low", math.Abs(a-b), &tapeFine), calc.Amount("high", a+b, &tapeFine))
+		r.Refuse(
+			calc.At("measured"),
+			noTriangle,
+			calc.Amount("low", math.Abs(a-b), &tapeFine),
+			calc.Amount("high", a+b, &tapeFine),
+		)
 		return
 	}
 	shift := r.Use(geometry.CornerShiftFormula, a, b, measured)

@@ -44,7 +44,10 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 func under(nodes []figure.Node, y float64, lines ...string) ([]figure.Node, float64) {
 	for _, text := range lines {
 		y += geometry.LineStep
-		nodes = append(nodes, figure.Text(figure.Label, figure.Point{X: geometry.FrameMargin, Y: y}, figure.Start, text))
+		nodes = append(
+			nodes,
+			figure.Text(figure.Label, figure.Point{X: geometry.FrameMargin, Y: y}, figure.Start, text),
+		)
 	}
 	return nodes, y + 10
 }
@@ -64,7 +67,15 @@ func drawRectangle(v calc.Locale, in, out calc.Case) figure.Drawing {
 		if a < b {
 			x, y = rows[0].Num("three")*scale, rows[0].Num("four")*scale
 		}
-		nodes = append(nodes, figure.Polygon(figure.Foam, corner, figure.Point{X: corner.X + x, Y: base}, figure.Point{X: corner.X, Y: base - y}))
+		nodes = append(
+			nodes,
+			figure.Polygon(
+				figure.Foam,
+				corner,
+				figure.Point{X: corner.X + x, Y: base},
+				figure.Point{X: corner.X, Y: base - y},
+			),
+		)
 	}
 	nodes = append(nodes, figure.Segment(figure.Line, far, figure.Point{X: layoutLeft, Y: layoutTop}),
 		figure.Text(figure.Label, figure.Point{X: layoutLeft + wide/2, Y: base + 16}, figure.Middle, "a"),
@@ -77,7 +88,13 @@ func drawRectangle(v calc.Locale, in, out calc.Case) figure.Drawing {
 		nodes = append(nodes, figure.Circle(figure.Beyond, figure.Point{X: layoutLeft, Y: layoutTop}, 5))
 	}
 	nodes, foot := under(nodes, base+20, lines...)
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawTitle), Desc: v.Say(drawDesc, slots...), Nodes: nodes}
+	return figure.Drawing{
+		Width:  figure.ChartWidth,
+		Height: foot,
+		Title:  v.Say(drawTitle),
+		Desc:   v.Say(drawDesc, slots...),
+		Nodes:  nodes,
+	}
 }
 
 // drawOutline shows the runs to scale, start and end, and the gap.
@@ -91,19 +108,36 @@ func drawOutline(v calc.Locale, runs []calc.Case, out calc.Case) figure.Drawing 
 	scale := math.Min(layoutWide/math.Max(east-west, 1e-9), layoutTall/math.Max(north-south, 1e-9))
 	points := make([]figure.Point, len(xs))
 	for i := range xs {
-		points[i] = figure.Point{X: layoutLeft + float64((xs[i]-west)*scale), Y: layoutTop + float64((north-ys[i])*scale)}
+		points[i] = figure.Point{
+			X: layoutLeft + float64((xs[i]-west)*scale),
+			Y: layoutTop + float64((north-ys[i])*scale),
+		}
 	}
 	start, end := points[0], points[len(points)-1]
 	side, text := figure.Start, start.X+10
 	if start.X > figure.ChartWidth/2 {
 		side, text = figure.End, start.X-10
 	}
-	slots := []calc.Slot{calc.Amount("gap", out.Num("gap"), &tapeFine), calc.Amount("perimeter", out.Num("perimeter"), &tapeFine)}
+	slots := []calc.Slot{
+		calc.Amount("gap", out.Num("gap"), &tapeFine),
+		calc.Amount("perimeter", out.Num("perimeter"), &tapeFine),
+	}
 	nodes := []figure.Node{
 		figure.Polyline(figure.Line, points...), figure.Segment(figure.Limit, end, start),
 		figure.Circle(figure.Within, start, 5), figure.Circle(figure.Beyond, end, 4),
 		figure.Text(figure.Label, figure.Point{X: text, Y: start.Y - 8}, side, v.Say(drawStart)),
 	}
-	nodes, foot := under(nodes, layoutTop+float64((north-south)*scale)+6, v.Say(drawLong, slots...), v.Say(drawGap, slots...))
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(titleOutline), Desc: v.Say(drawCloses, slots...), Nodes: nodes}
+	nodes, foot := under(
+		nodes,
+		layoutTop+float64((north-south)*scale)+6,
+		v.Say(drawLong, slots...),
+		v.Say(drawGap, slots...),
+	)
+	return figure.Drawing{
+		Width:  figure.ChartWidth,
+		Height: foot,
+		Title:  v.Say(titleOutline),
+		Desc:   v.Say(drawCloses, slots...),
+		Nodes:  nodes,
+	}
 }

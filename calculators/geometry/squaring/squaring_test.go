@@ -63,7 +63,10 @@ func TestOutlineCloses(t *testing.T) {
 		if turn < 0 {
 			side = geometry.RightHand
 		}
-		return calc.Empty(runCols).With("run", calc.Num(run)).With("turn", calc.Num(math.Abs(turn))).With("side", calc.ChoiceOf(side))
+		return calc.Empty(runCols).
+			With("run", calc.Num(run)).
+			With("turn", calc.Num(math.Abs(turn))).
+			With("side", calc.ChoiceOf(side))
 	}
 	for range 300 {
 		var rows []calc.Case
@@ -77,7 +80,10 @@ func TestOutlineCloses(t *testing.T) {
 			if len(rows) == 1 {
 				continue
 			}
-			closing := append(append(append([]calc.Case(nil), rows[:len(rows)-1]...), row(l, back)), row(math.Hypot(x, y)+0.25, 0))
+			closing := append(
+				append(append([]calc.Case(nil), rows[:len(rows)-1]...), row(l, back)),
+				row(math.Hypot(x, y)+0.25, 0),
+			)
 			out := calc.Run(Calculator, in.With("runs", calc.RowsOf(closing...))).Out
 			calctest.Near(t, "gap", out.Num("gap"), 0.25, 1e-9)
 			calctest.Near(t, "bearing", math.Cos(out.Num("bearing")), -x/math.Hypot(x, y), 1e-6)
@@ -94,7 +100,9 @@ func TestOutlineNotes(t *testing.T) {
 	calctest.RunNotes(t, Calculator, nil, "check=outline", "runs="+square+"10 m | 90.04° | left")
 	res := calctest.RunNotes(t, Calculator, []calc.Text{turns}, "check=outline", "runs="+square+"10 m | 90° | right")
 	calctest.Near(t, "turned", calc.From(res.Out.Num("turned"), "°"), 180, 1e-9)
-	if out := calctest.RunNotes(t, Calculator, nil, "check=outline", "runs=10 m | 120°; 10 m | 120°; 10 m | 120°").Out; out.Has("bearing") {
+	if out := calctest.RunNotes(t, Calculator, nil, "check=outline", "runs=10 m | 120°; 10 m | 120°; 10 m | 120°").Out; out.Has(
+		"bearing",
+	) {
 		t.Error("a closed outline has no direction of its gap")
 	}
 }

@@ -24,9 +24,23 @@ var Calculator = &calc.Calculator{
 	Formulas: formulas,
 	Sources:  sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("Say the unit with every order: yards or metres. Have the plant read it back.")},
-		{Level: calc.LevelNotice, Text: calc.Text("All openings are deducted, small ones too: bucks in foam forms are exact. Bars and ties are not deducted.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Pump line and hopper are not in the volume. Add what the pump holds at the end, or cover it by waste.")},
+		{
+			Level: calc.LevelNotice,
+			Text:  calc.Text("Say the unit with every order: yards or metres. Have the plant read it back."),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"All openings are deducted, small ones too: bucks in foam forms are exact. Bars and ties are not " +
+					"deducted.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"Pump line and hopper are not in the volume. Add what the pump holds at the end, or cover it by waste.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -34,22 +48,50 @@ var Calculator = &calc.Calculator{
 }
 
 var sources = []calc.Source{
-	{ID: "navedtra", Author: "US Navy", Title: "Engineering Aid, NAVEDTRA 14070", Where: "concrete take-off of figure 5-2",
-		Status: calc.Confirmed, Link: "https://engineeringtraining.tpub.com/14070/css/14070_103.htm"},
-	{ID: "lejeune", Author: "E. G. Le Jeune", Title: "Estimating Concrete Work II: foundation walls, Concrete Construction", Year: "1967",
-		Where: "lines A, B and basement", Status: calc.Confirmed, Link: "https://it.scribd.com/document/366969248/"},
+	{
+		ID:     "navedtra",
+		Author: "US Navy",
+		Title:  "Engineering Aid, NAVEDTRA 14070",
+		Where:  "concrete take-off of figure 5-2",
+		Status: calc.Confirmed,
+		Link:   "https://engineeringtraining.tpub.com/14070/css/14070_103.htm",
+	},
+	{
+		ID:     "lejeune",
+		Author: "E. G. Le Jeune",
+		Title:  "Estimating Concrete Work II: foundation walls, Concrete Construction",
+		Year:   "1967",
+		Where:  "lines A, B and basement",
+		Status: calc.Confirmed,
+		Link:   "https://it.scribd.com/document/366969248/",
+	},
 	{ID: "griffith", Author: "I. S. Griffith", Title: "Carpentry", Where: "concrete estimating", Status: calc.Confirmed,
 		Link: "https://chestofbooks.com/home-improvement/woodworking/Ira-S-Griffith/Carpentry/Concrete.html"},
 	{ID: "waste", Author: "Concrete Construction", Title: "Yield problems and waste allowance",
 		Where: "allowances by kind of work; textbooks run from 0 to 10 %", Status: calc.Confirmed,
 		Link: "https://www.concreteconstruction.net/how-to/yield-problems-and-waste-allowance_o"},
-	{ID: "loads", Author: "Ready-mix producer's guide", Title: "Calculating truck requirements", Where: "number of loads",
-		Status: calc.Confirmed, Link: "http://www.lafarge-na.com/wps/portal/na/en/3_A_11_1-Calculating_Truck_Requirements"},
+	{
+		ID:     "loads",
+		Author: "Ready-mix producer's guide",
+		Title:  "Calculating truck requirements",
+		Where:  "number of loads",
+		Status: calc.Confirmed,
+		Link:   "http://www.lafarge-na.com/wps/portal/na/en/3_A_11_1-Calculating_Truck_Requirements",
+	},
 	{ID: "sp811", Author: "NIST", Title: "Guide for the Use of the International System of Units, SP 811", Year: "2008",
 		Where: "appendix B, units of volume", Status: calc.Memory, Link: "https://www.nist.gov/pml/special-publication-811"},
-	{ID: "geometry", Author: "", Title: "Corner rule for right angles, chord and rise of an arc", Where: "derived; handbook relations from memory",
-		Status: calc.Memory},
-	{ID: "practice", Title: "Order steps, truck sizes, deducting every opening in foam forms", Status: calc.CommonPractice},
+	{
+		ID:     "geometry",
+		Author: "",
+		Title:  "Corner rule for right angles, chord and rise of an arc",
+		Where:  "derived; handbook relations from memory",
+		Status: calc.Memory,
+	},
+	{
+		ID:     "practice",
+		Title:  "Order steps, truck sizes, deducting every opening in foam forms",
+		Status: calc.CommonPractice,
+	},
 }
 
 var tables = []calc.Table{
@@ -68,14 +110,27 @@ var tables = []calc.Table{
 }
 
 var (
-	tableNote   = calc.Text("Net, along the centre line, by core thickness and height. No waste, no openings.")
-	tableCore   = calc.Axis{Path: "core", US: []string{"4 in", "6 in", "8 in", "10 in", "12 in"}, Metric: []string{"100 mm", "150 mm", "200 mm", "250 mm", "300 mm"}}
-	tableHeight = calc.Axis{Path: "runs.1.height", US: []string{"4 ft", "8 ft", "9 ft", "10 ft", "12 ft"}, Metric: []string{"1.2 m", "2.4 m", "2.7 m", "3 m", "3.6 m"}}
+	tableNote = calc.Text("Net, along the centre line, by core thickness and height. No waste, no openings.")
+	tableCore = calc.Axis{
+		Path:   "core",
+		US:     []string{"4 in", "6 in", "8 in", "10 in", "12 in"},
+		Metric: []string{"100 mm", "150 mm", "200 mm", "250 mm", "300 mm"},
+	}
+	tableHeight = calc.Axis{
+		Path:   "runs.1.height",
+		US:     []string{"4 ft", "8 ft", "9 ft", "10 ft", "12 ft"},
+		Metric: []string{"1.2 m", "2.4 m", "2.7 m", "3 m", "3.6 m"},
+	}
 )
 
 // tableSet is a bare piece of wall, measured along its middle.
 func tableSet(length string) []calc.Entry {
-	return []calc.Entry{{Path: "measured", Text: "centre"}, {Path: "runs.1.length", Text: length}, {Path: "openings", Text: ""}, {Path: "block-outs", Text: ""}}
+	return []calc.Entry{
+		{Path: "measured", Text: "centre"},
+		{Path: "runs.1.length", Text: length},
+		{Path: "openings", Text: ""},
+		{Path: "block-outs", Text: ""},
+	}
 }
 
 var formulas = []*calc.Formula{
@@ -96,7 +151,12 @@ func computeOrder(r *calc.Recorder, in calc.Case, net float64) {
 	r.Put("loads", loads)
 	r.Put("extra", geometry.ExtraFormula.Value(order, net))
 	if loads > 1 && last < smallShare*truck {
-		r.Note(calc.LevelNotice, calc.At(truckField(in)), smallLast, calc.Amount("load", last, showOf(in.Choice("sold-in"))))
+		r.Note(
+			calc.LevelNotice,
+			calc.At(truckField(in)),
+			smallLast,
+			calc.Amount("load", last, showOf(in.Choice("sold-in"))),
+		)
 	}
 	if in.Has("order") {
 		checkOrder(r, in, order, need)
@@ -139,12 +199,30 @@ func checkOrder(r *calc.Recorder, in calc.Case, order, need float64) {
 	mistaken := calc.SI(in.Num("order"), swapped.US.Unit)
 	switch {
 	case !far(typed, order) && calc.Over(need, typed):
-		r.Note(calc.LevelNotice, calc.At("order"), runsShort, calc.Amount("typed", typed, own), calc.Amount("need", need, own))
+		r.Note(
+			calc.LevelNotice,
+			calc.At("order"),
+			runsShort,
+			calc.Amount("typed", typed, own),
+			calc.Amount("need", need, own),
+		)
 	case !far(typed, order):
 	case !far(mistaken, order):
-		r.Note(calc.LevelAsk, calc.At("order-unit"), otherUnit, calc.Amount("typed", typed, own), calc.Amount("right", order, swapped))
+		r.Note(
+			calc.LevelAsk,
+			calc.At("order-unit"),
+			otherUnit,
+			calc.Amount("typed", typed, own),
+			calc.Amount("right", order, swapped),
+		)
 	default:
-		r.Note(calc.LevelAsk, calc.At("order"), farOff, calc.Amount("typed", typed, own), calc.Amount("right", order, own))
+		r.Note(
+			calc.LevelAsk,
+			calc.At("order"),
+			farOff,
+			calc.Amount("typed", typed, own),
+			calc.Amount("right", order, own),
+		)
 	}
 }
 

@@ -10,20 +10,28 @@ import (
 
 // What the calculator refuses, and what it asks.
 var (
-	noWalls      = calc.Text("There is no wall yet. Add a row of straight walls or a curved wall.")
-	cornersEat   = calc.Text("The corners take off more than the walls hold. Check lengths, corners and core.")
-	tallHole     = calc.Text("This is taller than the tallest wall, {limit}.")
-	wideHole     = calc.Text("This is wider than the longest wall, {limit}.")
-	deepHole     = calc.Text("This is deeper than the core, {limit}. Enter it as an opening.")
-	holesEat     = calc.Text("Openings and block-outs are bigger than the walls. Check sizes and counts.")
-	tightCurve   = calc.Text("The core is thicker than this radius allows. The radius at the outside must be over {limit}.")
-	overHalf     = calc.Text("The rise is more than half the chord, so the curve is over a half circle. Is that right?")
-	openPlan     = calc.Text("Outside less inside corners is {corners}. A closed plan has 4. Is this wall open at the ends?")
+	noWalls    = calc.Text("There is no wall yet. Add a row of straight walls or a curved wall.")
+	cornersEat = calc.Text("The corners take off more than the walls hold. Check lengths, corners and core.")
+	tallHole   = calc.Text("This is taller than the tallest wall, {limit}.")
+	wideHole   = calc.Text("This is wider than the longest wall, {limit}.")
+	deepHole   = calc.Text("This is deeper than the core, {limit}. Enter it as an opening.")
+	holesEat   = calc.Text("Openings and block-outs are bigger than the walls. Check sizes and counts.")
+	tightCurve = calc.Text(
+		"The core is thicker than this radius allows. The radius at the outside must be over {limit}.",
+	)
+	overHalf = calc.Text("The rise is more than half the chord, so the curve is over a half circle. Is that right?")
+	openPlan = calc.Text(
+		"Outside less inside corners is {corners}. A closed plan has 4. Is this wall open at the ends?",
+	)
 	mixedHeights = calc.Text("Heights differ. The corners were taken at {height}, so the order does not run short.")
 	smallLast    = calc.Text("The last load is small: {load}. Ask the plant, or even out the loads.")
-	otherUnit    = calc.Text("Your order is {typed}. The walls take that number in the other unit: {right}. Which unit did you mean?")
-	farOff       = calc.Text("Your order is {typed}, this comes to {right}. They differ by more than 10 %. Which unit did you mean?")
-	runsShort    = calc.Text("Your order of {typed} is less than the volume with waste, {need}.")
+	otherUnit    = calc.Text(
+		"Your order is {typed}. The walls take that number in the other unit: {right}. Which unit did you mean?",
+	)
+	farOff = calc.Text(
+		"Your order is {typed}, this comes to {right}. They differ by more than 10 %. Which unit did you mean?",
+	)
+	runsShort = calc.Text("Your order of {typed} is less than the volume with waste, {need}.")
 )
 
 // farShare is the difference between a typed and a computed order from which
@@ -172,7 +180,11 @@ func (w *walls) holes(r *calc.Recorder, in calc.Case) (volume float64, ok bool) 
 			return 0, false
 		}
 		if calc.Over(b.Num("depth"), w.core) {
-			r.Refuse(calc.Cell("block-outs", b.RowNumber(), "depth"), deepHole, calc.Amount("limit", w.core, &displays.Part))
+			r.Refuse(
+				calc.Cell("block-outs", b.RowNumber(), "depth"),
+				deepHole,
+				calc.Amount("limit", w.core, &displays.Part),
+			)
 			return 0, false
 		}
 		volume += geometry.PrismFormula.Value(b.Num("count"), b.Num("width"), b.Num("height"), b.Num("depth"))

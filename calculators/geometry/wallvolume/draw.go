@@ -26,7 +26,10 @@ const (
 // The words of the drawing.
 var (
 	drawTitle = calc.Text("Walls and order")
-	drawDesc  = calc.Text("Walls end to end, {length} long. Net volume {net-yd} or {net-m}. Order {order-yd} or {order-m} in {loads} loads.")
+	drawDesc  = calc.Text(
+		"Walls end to end, {length} long. Net volume {net-yd} or {net-m}. Order {order-yd} or {order-m} in {loads} " +
+			"loads.",
+	)
 	drawStrip = calc.Text("Walls end to end, to scale")
 	drawWalls = calc.Text("Walls {yd} · {m}")
 	drawHoles = calc.Text("Openings {yd} · {m}")
@@ -49,10 +52,19 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	p.bars(in, res.Out)
 	return figure.Drawing{
 		Width: frameWidth, Height: p.y, Title: v.Say(drawTitle), Nodes: p.nodes,
-		Desc: v.Say(drawDesc, calc.Amount("length", res.Out.Num("length"), &displays.Wall),
-			calc.Amount("net-yd", res.Out.Num("net-yd"), inYards), calc.Amount("net-m", res.Out.Num("net-m"), inMetres),
-			calc.Amount("order-yd", res.Out.Num("order-yd"), &displays.CubicYardsUp), calc.Amount("order-m", res.Out.Num("order-m"), &displays.CubicMetresUp),
-			calc.Count("loads", int(res.Out.Num("loads")))),
+		Desc: v.Say(
+			drawDesc,
+			calc.Amount("length", res.Out.Num("length"), &displays.Wall),
+			calc.Amount("net-yd", res.Out.Num("net-yd"), inYards),
+			calc.Amount("net-m", res.Out.Num("net-m"), inMetres),
+			calc.Amount(
+				"order-yd",
+				res.Out.Num("order-yd"),
+				&displays.CubicYardsUp,
+			),
+			calc.Amount("order-m", res.Out.Num("order-m"), &displays.CubicMetresUp),
+			calc.Count("loads", int(res.Out.Num("loads"))),
+		),
 	}
 }
 
@@ -111,7 +123,13 @@ func (p *plate) strip(in, out calc.Case) {
 		}
 		x += wide
 	}
-	p.add(figure.Segment(figure.Ground, figure.Point{X: geometry.FrameMargin, Y: base}, figure.Point{X: frameWidth - geometry.FrameMargin, Y: base}))
+	p.add(
+		figure.Segment(
+			figure.Ground,
+			figure.Point{X: geometry.FrameMargin, Y: base},
+			figure.Point{X: frameWidth - geometry.FrameMargin, Y: base},
+		),
+	)
 	p.y = base + 46
 	text := quantity.Format(out.Num("length"), displays.Wall, p.voice.Style)
 	// The dimension's own text needs room; a short strip gets it beside.
@@ -137,7 +155,14 @@ func (p *plate) bars(in, out calc.Case) {
 	p.keyed(figure.Concrete, drawNet, net)
 	p.keyed(figure.Opening, drawHoles, walls-net)
 	p.y += 6
-	p.line(figure.Number, p.voice.Say(drawOrder, calc.Amount("yd", order, &displays.CubicYardsUp), calc.Amount("m", order, &displays.CubicMetresUp)))
+	p.line(
+		figure.Number,
+		p.voice.Say(
+			drawOrder,
+			calc.Amount("yd", order, &displays.CubicYardsUp),
+			calc.Amount("m", order, &displays.CubicMetresUp),
+		),
+	)
 	p.bar(scale, figure.Concrete, net, figure.Foam, order-net)
 	if typed > 0 {
 		x := geometry.FrameMargin + typed*scale

@@ -85,8 +85,13 @@ func TestScalingAndFaces(t *testing.T) {
 	middle := net("runs=130 ft | 8 ft", "core=6 in")
 	calctest.Near(t, "outside", net("measured=outside", "runs=132 ft | 8 ft", "core=6 in"), middle, 1e-9)
 	calctest.Near(t, "inside", net("measured=inside", "runs=128 ft | 8 ft", "core=6 in"), middle, 1e-9)
-	calctest.Near(t, "curve of 360°", net("runs=", "core=6 in", "curve=yes", "curve-radius=10 ft", "curve-angle=360", "curve-height=8 ft"),
-		math.Pi*(100-9.5*9.5)*8*calc.SI(1, "ft³"), 1e-9)
+	calctest.Near(
+		t,
+		"curve of 360°",
+		net("runs=", "core=6 in", "curve=yes", "curve-radius=10 ft", "curve-angle=360", "curve-height=8 ft"),
+		math.Pi*(100-9.5*9.5)*8*calc.SI(1, "ft³"),
+		1e-9,
+	)
 }
 
 func TestWholeLoadsAndSteps(t *testing.T) {
@@ -94,7 +99,10 @@ func TestWholeLoadsAndSteps(t *testing.T) {
 	res := calctest.Run(t, Calculator, with("runs=10 ft | 8 ft", "core=4.05 in", "step-yd=0.25", "truck-yd=1")...)
 	calctest.Near(t, "one yard stays one yard", calc.From(res.Out.Num("order-yd"), "yd³"), 1, 1e-9)
 	calctest.Near(t, "one load", res.Out.Num("loads"), 1, 0)
-	res = calctest.Run(t, Calculator, with("runs=10 m | 2.5 m", "core=200 mm", "sold-in=m3", "step-m=0.5", "truck-m=8")...)
+	res = calctest.Run(
+		t,
+		Calculator,
+		with("runs=10 m | 2.5 m", "core=200 mm", "sold-in=m3", "step-m=0.5", "truck-m=8")...)
 	calctest.Near(t, "five metres", res.Out.Num("order-m"), 5, 1e-9)
 	res = calctest.Run(t, Calculator, with("runs=10 m | 2.5 m", "core=201 mm", "sold-in=m3")...)
 	calctest.Near(t, "a little more is the next step", res.Out.Num("order-m"), 5.5, 1e-9)
@@ -108,13 +116,19 @@ func TestRefusals(t *testing.T) {
 		wantRead bool
 	}{
 		{with("runs="), "There is no wall yet. Add a row of straight walls or a curved wall.", "runs", false},
-		{[]string{"runs=2 ft | 8 ft", "openings=", "block-outs="}, "The corners take off more than the walls hold. Check lengths, corners and core.", "runs", false},
+		{[]string{"runs=2 ft | 8 ft", "openings=", "block-outs="}, "The corners take off more than the walls hold. " +
+			"Check lengths, corners and core.", "runs", false},
 		{with("runs=10 ft | 8 ft", "openings=3 ft | 9 ft"), "This is taller than the tallest wall, {limit}.", "openings.1.height", false},
-		{with("runs=10 ft | 8 ft", "openings=1 ft | 1 ft; 11 ft | 3 ft"), "This is wider than the longest wall, {limit}.", "openings.2.width", false},
-		{with("runs=10 ft | 8 ft", "openings=10 ft | 8 ft"), "Openings and block-outs are bigger than the walls. Check sizes and counts.", "openings", false},
-		{with("runs=10 ft | 8 ft", "openings=5 ft | 8 ft | 3"), "Openings and block-outs are bigger than the walls. Check sizes and counts.", "openings", false},
-		{with("runs=10 ft | 8 ft", "core=6 in", "block-outs=1 ft | 1 ft | 7 in"), "This is deeper than the core, {limit}. Enter it as an opening.", "block-outs.1.depth", false},
-		{with("runs=10 ft | 8 ft", "curve=yes", "curve-radius=6 in"), "The core is thicker than this radius allows. The radius at the outside must be over {limit}.", "curve-radius", false},
+		{with("runs=10 ft | 8 ft", "openings=1 ft | 1 ft; 11 ft | 3 ft"), "This is wider than the longest wall, " +
+			"{limit}.", "openings.2.width", false},
+		{with("runs=10 ft | 8 ft", "openings=10 ft | 8 ft"), "Openings and block-outs are bigger than the walls. " +
+			"Check sizes and counts.", "openings", false},
+		{with("runs=10 ft | 8 ft", "openings=5 ft | 8 ft | 3"), "Openings and block-outs are bigger than the walls. " +
+			"Check sizes and counts.", "openings", false},
+		{with("runs=10 ft | 8 ft", "core=6 in", "block-outs=1 ft | 1 ft | 7 in"), "This is deeper than the core, {limit}. " +
+			"Enter it as an opening.", "block-outs.1.depth", false},
+		{with("runs=10 ft | 8 ft", "curve=yes", "curve-radius=6 in"), "The core is thicker than this radius allows. " +
+			"The radius at the outside must be over {limit}.", "curve-radius", false},
 		{with("runs=10 ft | 8 ft", "core=1 in"), "{label} must be at least {limit}. {why}", "core", true},
 		{with("runs=10 ft | 8 ft", "waste=-1"), "{label} must be at least {limit}. {why}", "waste", true},
 		{with("runs=10 ft | 0"), "{label} must be more than {limit}. {why}", "runs.1.height", true},
@@ -138,19 +152,28 @@ func TestNotes(t *testing.T) {
 		key  calc.Text
 		want bool
 	}{
-		{"order=28", "Your order is {typed}. The walls take that number in the other unit: {right}. Which unit did you mean?", false},
-		{"order=28", "Your order is {typed}, this comes to {right}. They differ by more than 10 %. Which unit did you mean?", false},
-		{"order=21.4", "Your order is {typed}. The walls take that number in the other unit: {right}. Which unit did you mean?", true},
-		{"order=36.6; order-unit=m3", "Your order is {typed}, this comes to {right}. They differ by more than 10 %. Which unit did you mean?", true},
-		{"order=28; order-unit=m3", "Your order is {typed}. The walls take that number in the other unit: {right}. Which unit did you mean?", true},
-		{"order=50", "Your order is {typed}, this comes to {right}. They differ by more than 10 %. Which unit did you mean?", true},
+		{"order=28", "Your order is {typed}. The walls take that number in the other unit: {right}. Which unit did " +
+			"you mean?", false},
+		{"order=28", "Your order is {typed}, this comes to {right}. They differ by more than 10 %. Which unit did " +
+			"you mean?", false},
+		{"order=21.4", "Your order is {typed}. The walls take that number in the other unit: {right}. Which unit did " +
+			"you mean?", true},
+		{"order=36.6; order-unit=m3", "Your order is {typed}, this comes to {right}. They differ by more than 10 %. " +
+			"Which unit did you mean?", true},
+		{"order=28; order-unit=m3", "Your order is {typed}. The walls take that number in the other unit: {right}. " +
+			"Which unit did you mean?", true},
+		{"order=50", "Your order is {typed}, this comes to {right}. They differ by more than 10 %. Which unit did " +
+			"you mean?", true},
 		{"order=27", "Your order of {typed} is less than the volume with waste, {need}.", true},
 		{"order=27.9", "Your order of {typed} is less than the volume with waste, {need}.", false},
 		{"truck-yd=9", "The last load is small: {load}. Ask the plant, or even out the loads.", true},
 		{"truck-yd=10", "The last load is small: {load}. Ask the plant, or even out the loads.", false},
-		{"measured=outside; outside-corners=5", "Outside less inside corners is {corners}. A closed plan has 4. Is this wall open at the ends?", true},
-		{"measured=outside; outside-corners=6; inside-corners=2", "Outside less inside corners is {corners}. A closed plan has 4. Is this wall open at the ends?", false},
-		{"curve=yes; curve-by=chord; curve-rise=7 ft", "The rise is more than half the chord, so the curve is over a half circle. Is that right?", true},
+		{"measured=outside; outside-corners=5", "Outside less inside corners is {corners}. A closed plan has 4. Is " +
+			"this wall open at the ends?", true},
+		{"measured=outside; outside-corners=6; inside-corners=2", "Outside less inside corners is {corners}. A " +
+			"closed plan has 4. Is this wall open at the ends?", false},
+		{"curve=yes; curve-by=chord; curve-rise=7 ft", "The rise is more than half the chord, so the curve is over a " +
+			"half circle. Is that right?", true},
 	} {
 		res := calctest.Run(t, Calculator, merge(with(wall...), strings.Split(c.more, "; "))...)
 		if _, got := calctest.NoteOf(res, c.key); got != c.want {
@@ -158,7 +181,9 @@ func TestNotes(t *testing.T) {
 		}
 	}
 	res := calctest.Run(t, Calculator, "runs=40 ft | 8 ft; 40 ft | 9 ft")
-	if n, ok := calctest.NoteOf(res, "Heights differ. The corners were taken at {height}, so the order does not run short."); !ok || n.Slots[0].SI() != calc.SI(8, "ft") {
+	if n, ok := calctest.NoteOf(res, "Heights differ. The corners were taken at {height}, so the order does not run "+
+		"short."); !ok ||
+		n.Slots[0].SI() != calc.SI(8, "ft") {
 		t.Error("differing heights are not told, or at the wrong height")
 	}
 }
@@ -183,7 +208,15 @@ func merge(first, second []string) []string {
 // what any way of sharing out the corners needs.
 func TestMixedHeightsNeverShort(t *testing.T) {
 	for _, side := range []string{"outside", "inside"} {
-		res := calctest.Run(t, Calculator, "measured="+side, "runs=40 ft | 8 ft; 40 ft | 10 ft", "core=8 in", "openings=", "block-outs=")
+		res := calctest.Run(
+			t,
+			Calculator,
+			"measured="+side,
+			"runs=40 ft | 8 ft; 40 ft | 10 ft",
+			"core=8 in",
+			"openings=",
+			"block-outs=",
+		)
 		got := calc.From(res.Out.Num("walls-yd"), "ft³")
 		sign := 1.0
 		if side == "inside" {
@@ -225,7 +258,17 @@ func TestAnyInput(t *testing.T) {
 
 func checkOut(t *testing.T, out calc.Case) {
 	t.Helper()
-	walls, holes, net, need, order := out.Num("walls-m"), out.Num("holes-m"), out.Num("net-m"), out.Num("with-waste-m"), out.Num("order-m")
+	walls, holes, net, need, order := out.Num(
+		"walls-m",
+	), out.Num(
+		"holes-m",
+	), out.Num(
+		"net-m",
+	), out.Num(
+		"with-waste-m",
+	), out.Num(
+		"order-m",
+	)
 	if !(holes >= 0 && net > 0 && need >= net && order >= need*(1-1e-8) && math.Abs(walls-holes-net) <= 1e-9*walls) {
 		t.Fatalf("walls %v, holes %v, net %v, need %v, order %v", walls, holes, net, need, order)
 	}
@@ -334,7 +377,11 @@ func TestTables(t *testing.T) {
 			}
 			for _, a := range down {
 				for _, b := range across {
-					entries := append(append([]calc.Entry(nil), table.Set...), calc.Entry{Path: table.Down.Path, Text: a}, calc.Entry{Path: table.Across.Path, Text: b})
+					entries := append(
+						append([]calc.Entry(nil), table.Set...),
+						calc.Entry{Path: table.Down.Path, Text: a},
+						calc.Entry{Path: table.Across.Path, Text: b},
+					)
 					in, notes := calc.Read(Calculator, entries, quantity.Style{System: sys})
 					if len(notes) > 0 {
 						t.Fatal(notes)

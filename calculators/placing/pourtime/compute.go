@@ -30,8 +30,20 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("standing", pumping-float64(pumping*in.Num("moving")))
 	finish := r.Use(placing.FinishFormula, start, total)
 	first := start + setUp
-	rows := []calc.Case{moment(r, "start", start), moment(r, "first", first), moment(r, "last", first+pumping), moment(r, "finish", finish)}
-	r.Note(calc.LevelNotice, calc.At("start"), noteClock, calc.Word("first", clock(first)), calc.Word("last", clock(first+pumping)), calc.Word("finish", clock(finish)))
+	rows := []calc.Case{
+		moment(r, "start", start),
+		moment(r, "first", first),
+		moment(r, "last", first+pumping),
+		moment(r, "finish", finish),
+	}
+	r.Note(
+		calc.LevelNotice,
+		calc.At("start"),
+		noteClock,
+		calc.Word("first", clock(first)),
+		calc.Word("last", clock(first+pumping)),
+		calc.Word("finish", clock(finish)),
+	)
 	if in.Has("before") {
 		before := in.Num("before")
 		latest := r.Use(placing.LatestStartFormula, before, total)

@@ -20,7 +20,14 @@ func TestClock(t *testing.T) {
 // The latest start, taken as the start, ends just on time; a minute later it
 // does not.
 func TestLatestStart(t *testing.T) {
-	job := []string{"volume=27 yd³", "rate=18 yd³/h", "moving=50 %", "set-up=30 min", "clean-up=45 min", "before=15 h"} // 4 h 15 min
+	job := []string{
+		"volume=27 yd³",
+		"rate=18 yd³/h",
+		"moving=50 %",
+		"set-up=30 min",
+		"clean-up=45 min",
+		"before=15 h",
+	} // 4 h 15 min
 	for _, c := range []struct {
 		start   string
 		overrun bool
@@ -68,5 +75,11 @@ func TestPourNotes(t *testing.T) {
 	res := calctest.Run(t, Calculator, "volume=12 yd³", "rate=12 yd³/h", "moving=50 %")
 	calctest.NearBy(t, "pumping", res.Out.Num("pumping"), 7200, 1e-12)
 	calctest.NearBy(t, "standing", res.Out.Num("standing"), 3600, 1e-12)
-	calctest.NearBy(t, "crew hours", calctest.Run(t, Calculator, "crew=10").Out.Num("crew-hours"), 2*calctest.Run(t, Calculator, "crew=5").Out.Num("crew-hours"), 1e-12)
+	calctest.NearBy(
+		t,
+		"crew hours",
+		calctest.Run(t, Calculator, "crew=10").Out.Num("crew-hours"),
+		2*calctest.Run(t, Calculator, "crew=5").Out.Num("crew-hours"),
+		1e-12,
+	)
 }

@@ -14,17 +14,38 @@ import (
 // weighs, what the prime takes and what to order on top. Volumes stand in
 // both units, as on the order.
 var Calculator = &calc.Calculator{
-	ID:       "pump-line",
-	Title:    calc.Text("Pump line, hose and prime"),
-	Purpose:  calc.Text("What line and hopper hold, what the hose weighs, the prime, and what to order on top."),
-	In:       inputs,
-	Out:      outputs,
-	Formulas: []*calc.Formula{placing.LineVolumeFormula, placing.PrimeVolumeFormula, placing.HoseWeightFormula, placing.HangingFormula},
-	Sources:  sources,
+	ID:      "pump-line",
+	Title:   calc.Text("Pump line, hose and prime"),
+	Purpose: calc.Text("What line and hopper hold, what the hose weighs, the prime, and what to order on top."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{
+		placing.LineVolumeFormula,
+		placing.PrimeVolumeFormula,
+		placing.HoseWeightFormula,
+		placing.HangingFormula,
+	},
+	Sources: sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Air or a plug in the line makes the end hose whip. Stand beyond its reach at priming, at each restart and after a blockage.")},
-		{Level: calc.LevelWarning, Text: calc.Text("Never open a coupling under pressure. The pump maker and the operator say how it is done.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Prime and the first watery concrete never go into the wall. Catch them in a box or on a sheet.")},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Air or a plug in the line makes the end hose whip. Stand beyond its reach at priming, at each " +
+					"restart and after a blockage.",
+			),
+		},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Never open a coupling under pressure. The pump maker and the operator say how it is done.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"Prime and the first watery concrete never go into the wall. Catch them in a box or on a sheet.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -34,20 +55,34 @@ var Calculator = &calc.Calculator{
 const whyBore = calc.Text("Concrete lines measure 1.5 to 8 in (40 to 200 mm).")
 
 var inputs = []calc.Field{
-	{ID: "lines", Kind: calc.Rows, MinRows: 1, MaxRows: 8, Usual: "5 in | 100 ft; 4 in | 25 ft; 3 in | 12 ft", Label: calc.Text("Pipes and hoses"),
-		Help: calc.Text("One row for each size, from the pump to the end hose."), Cols: []calc.Field{
+	{
+		ID:      "lines",
+		Kind:    calc.Rows,
+		MinRows: 1,
+		MaxRows: 8,
+		Usual:   "5 in | 100 ft; 4 in | 25 ft; 3 in | 12 ft",
+		Label:   calc.Text("Pipes and hoses"),
+		Help:    calc.Text("One row for each size, from the pump to the end hose."),
+		Cols: []calc.Field{
 			{ID: "bore", Display: &displays.Part, Label: calc.Text("Inside diameter"),
 				Range: "1.5 to 8 in", Why: whyBore},
 			{ID: "length", Display: &displays.Height, Label: calc.Text("Length"),
 				Range: "over 0 to 2000 ft", Why: displays.LeaveOut, WhyMost: displays.CheckUnit},
-		}},
+		},
+	},
 	{ID: "hopper", Display: &small, Usual: "0.5 yd³", Label: calc.Text("Concrete left in the hopper"),
 		Help:  calc.Text("The pump must not suck air. Ask the operator."),
 		Range: "0 to 2 yd³", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
-	{ID: "at-end", Kind: calc.Choice, Usual: "waste", Label: calc.Text("What is in the line at last"), Options: []calc.Option{
-		{ID: "waste", Label: calc.Text("Is washed out as waste")},
-		{ID: "placed", Label: calc.Text("Is pushed out into the wall")},
-	}},
+	{
+		ID:    "at-end",
+		Kind:  calc.Choice,
+		Usual: "waste",
+		Label: calc.Text("What is in the line at last"),
+		Options: []calc.Option{
+			{ID: "waste", Label: calc.Text("Is washed out as waste")},
+			{ID: "placed", Label: calc.Text("Is pushed out into the wall")},
+		},
+	},
 	{ID: "hose", Display: &displays.Part, Usual: "3 in", Label: calc.Text("End hose, inside diameter"),
 		Range: "1.5 to 8 in", Why: whyBore},
 	{ID: "hanging", Display: &displays.Height, Usual: "12 ft", Label: calc.Text("Length of hose that hangs"),
@@ -77,33 +112,102 @@ var outputs = []calc.Field{
 }
 
 var sources = []calc.Source{
-	{ID: "hose", Author: "Concrete Construction", Title: "Concrete pumping", Where: "10 ft of 2-1/2 in hose hold about 50 lb; hoses to 2-1/2 in: 3/8 in stone only", Status: calc.Confirmed,
-		Link: "https://ro.scribd.com/document/364505809/"},
-	{ID: "whip", Author: "American Concrete Pumping Association", Title: "Hose whipping bulletin", Where: "as quoted in Concrete Construction, pump safety: stand beyond the hose's length", Status: calc.Secondary,
-		Link: "http://www.concreteconstruction.net/business/management/safety-matters-concrete-pump-safety_o"},
-	{ID: "prime", Title: "A film of 1/4 to 1/2 in (6 to 13 mm) of grout; 1 yd³ for 1000 ft of 5 in line as in ACI 304.2R", Where: "start of pumping, not read", Status: calc.Memory},
-	{ID: "third", Author: "ACI Committee 304", Title: "Placing Concrete by Pumping Methods, ACI 304.2R", Where: "largest stone: a third of the smallest diameter", Status: calc.Memory},
-	{ID: "niosh", Author: "NIOSH", Title: "Revised lifting equation", Year: "1994", Where: "load constant 51 lb (23 kg)", Status: calc.Memory},
+	{
+		ID:     "hose",
+		Author: "Concrete Construction",
+		Title:  "Concrete pumping",
+		Where:  "10 ft of 2-1/2 in hose hold about 50 lb; hoses to 2-1/2 in: 3/8 in stone only",
+		Status: calc.Confirmed,
+		Link:   "https://ro.scribd.com/document/364505809/",
+	},
+	{
+		ID:     "whip",
+		Author: "American Concrete Pumping Association",
+		Title:  "Hose whipping bulletin",
+		Where:  "as quoted in Concrete Construction, pump safety: stand beyond the hose's length",
+		Status: calc.Secondary,
+		Link:   "http://www.concreteconstruction.net/business/management/safety-matters-concrete-pump-safety_o",
+	},
+	{
+		ID:     "prime",
+		Title:  "A film of 1/4 to 1/2 in (6 to 13 mm) of grout; 1 yd³ for 1000 ft of 5 in line as in ACI 304.2R",
+		Where:  "start of pumping, not read",
+		Status: calc.Memory,
+	},
+	{
+		ID:     "third",
+		Author: "ACI Committee 304",
+		Title:  "Placing Concrete by Pumping Methods, ACI 304.2R",
+		Where:  "largest stone: a third of the smallest diameter",
+		Status: calc.Memory,
+	},
+	{
+		ID:     "niosh",
+		Author: "NIOSH",
+		Title:  "Revised lifting equation",
+		Year:   "1994",
+		Where:  "load constant 51 lb (23 kg)",
+		Status: calc.Memory,
+	},
 	{ID: "geometry", Title: "Volume of a pipe", Where: "geometry", Status: calc.CommonPractice},
 }
 
 var tables = []calc.Table{
-	{ID: "volume", Title: calc.Text("Cubic yards in a line, by inside diameter and length"), Out: "line-yd", Down: calc.Axis{Path: "lines.1.bore", US: []string{"2 in", "2.5 in", "3 in", "4 in", "5 in"}, Metric: []string{"50 mm", "65 mm", "80 mm", "100 mm", "125 mm"}},
-		Across: calc.Axis{Path: "lines.1.length", US: []string{"25 ft", "50 ft", "100 ft", "150 ft", "200 ft"}, Metric: []string{"10 m", "20 m", "30 m", "40 m", "60 m"}}},
+	{
+		ID:    "volume",
+		Title: calc.Text("Cubic yards in a line, by inside diameter and length"),
+		Out:   "line-yd",
+		Down: calc.Axis{
+			Path:   "lines.1.bore",
+			US:     []string{"2 in", "2.5 in", "3 in", "4 in", "5 in"},
+			Metric: []string{"50 mm", "65 mm", "80 mm", "100 mm", "125 mm"},
+		},
+		Across: calc.Axis{
+			Path:   "lines.1.length",
+			US:     []string{"25 ft", "50 ft", "100 ft", "150 ft", "200 ft"},
+			Metric: []string{"10 m", "20 m", "30 m", "40 m", "60 m"},
+		},
+	},
 	{ID: "mass", Title: calc.Text("Concrete in the hanging hose, by inside diameter and length"),
-		Note: calc.Text("Concrete alone, at 150 lb/ft³ (2400 kg/m³). The hose itself comes on top."), Out: "hanging-mass",
-		Set:    []calc.Entry{{Path: "empty", Text: "0"}},
-		Down:   calc.Axis{Path: "hose", US: []string{"2 in", "2.5 in", "3 in", "4 in", "5 in"}, Metric: []string{"50 mm", "65 mm", "80 mm", "100 mm", "125 mm"}},
-		Across: calc.Axis{Path: "hanging", US: []string{"6 ft", "10 ft", "12 ft", "16 ft", "20 ft"}, Metric: []string{"2 m", "3 m", "4 m", "5 m", "6 m"}}},
+		Note: calc.Text(
+			"Concrete alone, at 150 lb/ft³ (2400 kg/m³). The hose itself comes on top.",
+		), Out: "hanging-mass",
+		Set: []calc.Entry{{Path: "empty", Text: "0"}},
+		Down: calc.Axis{
+			Path:   "hose",
+			US:     []string{"2 in", "2.5 in", "3 in", "4 in", "5 in"},
+			Metric: []string{"50 mm", "65 mm", "80 mm", "100 mm", "125 mm"},
+		},
+		Across: calc.Axis{
+			Path:   "hanging",
+			US:     []string{"6 ft", "10 ft", "12 ft", "16 ft", "20 ft"},
+			Metric: []string{"2 m", "3 m", "4 m", "5 m", "6 m"},
+		}},
 }
 
 // How quantities are written here. Time that is needed is rounded up, time
 // that is left down, and so are a rate or a length that must not be exceeded.
 var (
-	small     = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "yd³", Step: 0.05}, Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.05}}
-	perLength = quantity.Display{Dim: quantity.MassPerLength, US: quantity.UnitDisplay{Unit: "lb/ft", Step: 0.1}, Metric: quantity.UnitDisplay{Unit: "kg/m", Step: 0.1}}
-	massDown  = quantity.Display{Dim: quantity.Mass, US: quantity.UnitDisplay{Unit: "lb", Step: 1, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "kg", Step: 1, Rounding: quantity.Down}}
-	partDown  = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 1.0 / 8, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 1, Rounding: quantity.Down}}
+	small = quantity.Display{
+		Dim:    quantity.Volume,
+		US:     quantity.UnitDisplay{Unit: "yd³", Step: 0.05},
+		Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.05},
+	}
+	perLength = quantity.Display{
+		Dim:    quantity.MassPerLength,
+		US:     quantity.UnitDisplay{Unit: "lb/ft", Step: 0.1},
+		Metric: quantity.UnitDisplay{Unit: "kg/m", Step: 0.1},
+	}
+	massDown = quantity.Display{
+		Dim:    quantity.Mass,
+		US:     quantity.UnitDisplay{Unit: "lb", Step: 1, Rounding: quantity.Down},
+		Metric: quantity.UnitDisplay{Unit: "kg", Step: 1, Rounding: quantity.Down},
+	}
+	partDown = quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 1.0 / 8, Rounding: quantity.Down},
+		Metric: quantity.UnitDisplay{Unit: "mm", Step: 1, Rounding: quantity.Down},
+	}
 )
 
 // putBoth fills a volume in cubic yards and the same in cubic metres.

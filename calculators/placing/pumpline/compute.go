@@ -9,8 +9,13 @@ import (
 )
 
 const (
-	noteLift   = calc.Text("The filled hose weighs {mass}. One person lifts {limit} at most. Let the boom or a rope carry it and only guide.")
-	noteStone  = calc.Text("The stone is over a third of the smallest diameter, {bore}. Such lines plug, and a plug makes the hose whip.")
+	noteLift = calc.Text(
+		"The filled hose weighs {mass}. One person lifts {limit} at most. Let the boom or a rope carry it and only " +
+			"guide.",
+	)
+	noteStone = calc.Text(
+		"The stone is over a third of the smallest diameter, {bore}. Such lines plug, and a plug makes the hose whip.",
+	)
 	noteNarrow = calc.Text("Hoses up to {bore} take stone of {limit} only.")
 	noteEnd    = calc.Text("No row has the end hose's diameter. Is it in the list of pipes and hoses?")
 	notePrime  = calc.Text("The prime comes apart from the order. It never goes into the wall.")
@@ -59,7 +64,13 @@ func weigh(r *calc.Recorder, in calc.Case) {
 	r.Put("hose-mass", each)
 	r.Put("hanging-mass", mass)
 	if limit := calc.SI(oneLift, "lb"); calc.Over(mass, limit) {
-		r.Note(calc.LevelWarning, calc.At("hanging"), noteLift, calc.Amount("mass", mass, &displays.MassUp), calc.Amount("limit", limit, &massDown))
+		r.Note(
+			calc.LevelWarning,
+			calc.At("hanging"),
+			noteLift,
+			calc.Amount("mass", mass, &displays.MassUp),
+			calc.Amount("limit", limit, &massDown),
+		)
 	}
 }
 
@@ -69,6 +80,12 @@ func sayStone(r *calc.Recorder, stone, bore float64) {
 	case calc.Over(stone, bore/3):
 		r.Note(calc.LevelWarning, calc.At("stone"), noteStone, calc.Amount("bore", bore, &displays.Part))
 	case !calc.Over(bore, narrow) && calc.Over(stone, fine):
-		r.Note(calc.LevelWarning, calc.At("stone"), noteNarrow, calc.Amount("bore", narrow, &displays.Part), calc.Amount("limit", fine, &partDown))
+		r.Note(
+			calc.LevelWarning,
+			calc.At("stone"),
+			noteNarrow,
+			calc.Amount("bore", narrow, &displays.Part),
+			calc.Amount("limit", fine, &partDown),
+		)
 	}
 }

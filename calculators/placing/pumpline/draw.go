@@ -22,14 +22,25 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	var bars []figure.Bar
 	for _, row := range in.Rows("lines") {
 		size := placing.LineVolumeFormula.Value(row.Num("bore"), row.Num("length"))
-		name := v.Say(drawPiece, calc.Amount("bore", row.Num("bore"), &displays.Part), calc.Amount("length", row.Num("length"), &displays.Height))
+		name := v.Say(
+			drawPiece,
+			calc.Amount("bore", row.Num("bore"), &displays.Part),
+			calc.Amount("length", row.Num("length"), &displays.Height),
+		)
 		bars = append(bars, figure.Bar{Role: figure.Concrete, Name: name, Text: both(v, size), Size: size})
 	}
-	bars = append(bars, figure.Bar{Role: figure.Foam, Name: v.Say(drawHopper), Text: both(v, in.Num("hopper")), Size: in.Num("hopper")})
+	bars = append(
+		bars,
+		figure.Bar{Role: figure.Foam, Name: v.Say(drawHopper), Text: both(v, in.Num("hopper")), Size: in.Num("hopper")},
+	)
 	nodes, foot := figure.Bars(0, bars, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawHeld), Nodes: nodes,
-		Desc: v.Say(drawHeldIn, calc.Word("line", both(v, res.Out.Num("line-yd"))), calc.Word("held", both(v, res.Out.Num("held-yd"))),
-			calc.Amount("mass", res.Out.Num("hanging-mass"), &displays.MassUp))}
+		Desc: v.Say(
+			drawHeldIn,
+			calc.Word("line", both(v, res.Out.Num("line-yd"))),
+			calc.Word("held", both(v, res.Out.Num("held-yd"))),
+			calc.Amount("mass", res.Out.Num("hanging-mass"), &displays.MassUp),
+		)}
 }
 
 // both writes a volume in cubic yards and in cubic metres.

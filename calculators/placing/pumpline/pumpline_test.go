@@ -10,13 +10,31 @@ import (
 )
 
 func TestLineVolumes(t *testing.T) {
-	calctest.NearBy(t, "twice the bore, four times the volume", placing.LineVolume(0.1, 20), 4*placing.LineVolume(0.05, 20), 1e-12)
+	calctest.NearBy(
+		t,
+		"twice the bore, four times the volume",
+		placing.LineVolume(0.1, 20),
+		4*placing.LineVolume(0.05, 20),
+		1e-12,
+	)
 	two := calctest.Run(t, Calculator, "lines=5 in | 100 ft; 3 in | 25 ft").Out
-	calctest.NearBy(t, "rows add up", two.Num("line-m"), placing.LineVolume(0.127, 30.48)+placing.LineVolume(0.0762, 7.62), 1e-12)
+	calctest.NearBy(
+		t,
+		"rows add up",
+		two.Num("line-m"),
+		placing.LineVolume(0.127, 30.48)+placing.LineVolume(0.0762, 7.62),
+		1e-12,
+	)
 	calctest.NearBy(t, "both units hold one volume", two.Num("line-yd"), two.Num("line-m"), 0)
 	calctest.NearBy(t, "with the hopper", two.Num("held-yd"), two.Num("line-yd")+calc.SI(0.5, "yd³"), 1e-12)
 	calctest.NearBy(t, "waste is ordered", two.Num("extra-yd"), two.Num("held-yd"), 1e-12)
-	calctest.NearBy(t, "what is placed is not", calctest.Run(t, Calculator, "at-end=placed").Out.Num("extra-yd"), calc.SI(0.5, "yd³"), 1e-12)
+	calctest.NearBy(
+		t,
+		"what is placed is not",
+		calctest.Run(t, Calculator, "at-end=placed").Out.Num("extra-yd"),
+		calc.SI(0.5, "yd³"),
+		1e-12,
+	)
 	calctest.NearBy(t, "prime range", two.Num("prime-most-m"), 2*two.Num("prime-least-m"), 1e-12)
 	if two.Num("prime-most-m") >= two.Num("line-m") {
 		t.Error("a film of grout fills the line")
@@ -62,7 +80,9 @@ func TestLineNotes(t *testing.T) {
 		{[]string{"lines=5 in | 100 ft; 2 in | 20 ft", "hose=2 in", "hanging=4 ft", "stone=3/4 in"}, false, true, false, false},
 	} {
 		res := calctest.Run(t, Calculator, c.inputs...)
-		if calctest.Noted(res, noteLift) != c.lift || calctest.Noted(res, noteStone) != c.stone || calctest.Noted(res, noteNarrow) != c.narrow || calctest.Noted(res, noteEnd) != c.end {
+		if calctest.Noted(res, noteLift) != c.lift || calctest.Noted(res, noteStone) != c.stone ||
+			calctest.Noted(res, noteNarrow) != c.narrow ||
+			calctest.Noted(res, noteEnd) != c.end {
 			t.Errorf("%v: %v", c.inputs, res.Notes)
 		}
 		if !calctest.Noted(res, notePrime) {
@@ -70,5 +90,11 @@ func TestLineNotes(t *testing.T) {
 		}
 	}
 	light := calctest.Run(t, Calculator, "hanging=4 ft", "empty=0 lb/ft").Out.Num("hanging-mass")
-	calctest.NearBy(t, "the hose itself counts", calctest.Run(t, Calculator, "hanging=4 ft", "empty=4 lb/ft").Out.Num("hanging-mass"), light+calc.SI(16, "lb"), 1e-9)
+	calctest.NearBy(
+		t,
+		"the hose itself counts",
+		calctest.Run(t, Calculator, "hanging=4 ft", "empty=4 lb/ft").Out.Num("hanging-mass"),
+		light+calc.SI(16, "lb"),
+		1e-9,
+	)
 }

@@ -11,17 +11,41 @@ import (
 // Calculator tells how fast the wall rises, at the hose and on average, and
 // whether the hose comes round again before the lift below stiffens.
 var Calculator = &calc.Calculator{
-	ID:       "rate-of-rise",
-	Title:    calc.Text("Rate of rise and coming round"),
-	Purpose:  calc.Text("Shows how fast the wall rises, and if the hose comes round before the lift below stiffens."),
-	In:       inputs,
-	Out:      outputs,
-	Formulas: []*calc.Formula{placing.RiseFormula, placing.FlowFormula, placing.LiftTimeFormula, placing.AgeOnReturnFormula, placing.LongestLoopFormula, placing.LiftsFormula},
-	Sources:  sources,
+	ID:      "rate-of-rise",
+	Title:   calc.Text("Rate of rise and coming round"),
+	Purpose: calc.Text("Shows how fast the wall rises, and if the hose comes round before the lift below stiffens."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{
+		placing.RiseFormula,
+		placing.FlowFormula,
+		placing.LiftTimeFormula,
+		placing.AgeOnReturnFormula,
+		placing.LongestLoopFormula,
+		placing.LiftsFormula,
+	},
+	Sources: sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("A form that opens buries and crushes. Stand clear of the wall below the hose. Stop at the first bulge or crack.")},
-		{Level: calc.LevelWarning, Text: calc.Text("The form maker's data, the engineer and the local code set the lift and the rise. This page does not.")},
-		{Level: calc.LevelNotice, Text: calc.Text("No document gives one setting time. Heat, wind and mix change it. The vibrator test has the last word.")},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"A form that opens buries and crushes. Stand clear of the wall below the hose. Stop at the first " +
+					"bulge or crack.",
+			),
+		},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"The form maker's data, the engineer and the local code set the lift and the rise. This page does not.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"No document gives one setting time. Heat, wind and mix change it. The vibrator test has the last " +
+					"word.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -100,26 +124,94 @@ var outputs = []calc.Field{
 }
 
 var sources = []calc.Source{
-	{ID: "army", Author: "US Army Engineer School", Title: "Design Forms for a Concrete Wall", Edition: "Subcourse EN5151", Where: "part C: rate of placing, plan area, whole hours", Status: calc.Confirmed},
-	{ID: "placing", Author: "US Army Engineer School", Title: "Concrete Engineering", Edition: "EN5466, ed. A", Year: "1992", Where: "placing page: 5 ft/h; step 17: time is height over rise",
-		Status: calc.Confirmed, Link: "https://armyengineer.tpub.com/EN5466A/EN5466A0119.htm"},
-	{ID: "navy", Author: "US Navy", Title: "Builder 3 & 2, NAVEDTRA 10648-G", Year: "1981", Where: "p. 7-37: 4 ft/h", Status: calc.Confirmed},
-	{ID: "aci", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Edition: "ACI 347R-14", Year: "2014", Where: "sec. 4.2.2.1: full fluid head above 15 ft/h", Status: calc.Memory},
-	{ID: "usbr", Author: "US Bureau of Reclamation", Title: "Concrete Manual", Edition: "8th ed.", Year: "1975", Where: "p. 270: walls up to 40 ft in one operation; p. 352: a running vibrator shows that no cold joint forms", Status: calc.Confirmed},
-	{ID: "joint", Author: "The Concrete Producer", Title: "How long before a cold joint?", Where: "no set time limit: the vibrator must still go in (ACI 309R-96)", Status: calc.Confirmed,
-		Link: "http://www.theconcreteproducer.com/associations/how-long-before-a-cold-joint-.aspx"},
-	{ID: "practice", Title: "Two hours from batching as a first guess; a quarter of an hour to spare; clock from the ticket", Status: calc.CommonPractice},
+	{
+		ID:      "army",
+		Author:  "US Army Engineer School",
+		Title:   "Design Forms for a Concrete Wall",
+		Edition: "Subcourse EN5151",
+		Where:   "part C: rate of placing, plan area, whole hours",
+		Status:  calc.Confirmed,
+	},
+	{
+		ID:      "placing",
+		Author:  "US Army Engineer School",
+		Title:   "Concrete Engineering",
+		Edition: "EN5466, ed. A",
+		Year:    "1992",
+		Where:   "placing page: 5 ft/h; step 17: time is height over rise",
+		Status:  calc.Confirmed,
+		Link:    "https://armyengineer.tpub.com/EN5466A/EN5466A0119.htm",
+	},
+	{
+		ID:     "navy",
+		Author: "US Navy",
+		Title:  "Builder 3 & 2, NAVEDTRA 10648-G",
+		Year:   "1981",
+		Where:  "p. 7-37: 4 ft/h",
+		Status: calc.Confirmed,
+	},
+	{
+		ID:      "aci",
+		Author:  "ACI Committee 347",
+		Title:   "Guide to Formwork for Concrete",
+		Edition: "ACI 347R-14",
+		Year:    "2014",
+		Where:   "sec. 4.2.2.1: full fluid head above 15 ft/h",
+		Status:  calc.Memory,
+	},
+	{
+		ID:      "usbr",
+		Author:  "US Bureau of Reclamation",
+		Title:   "Concrete Manual",
+		Edition: "8th ed.",
+		Year:    "1975",
+		Where: "p. 270: walls up to 40 ft in one operation; p. 352: a running vibrator shows that no cold joint " +
+			"forms",
+		Status: calc.Confirmed,
+	},
+	{
+		ID:     "joint",
+		Author: "The Concrete Producer",
+		Title:  "How long before a cold joint?",
+		Where:  "no set time limit: the vibrator must still go in (ACI 309R-96)",
+		Status: calc.Confirmed,
+		Link:   "http://www.theconcreteproducer.com/associations/how-long-before-a-cold-joint-.aspx",
+	},
+	{
+		ID:     "practice",
+		Title:  "Two hours from batching as a first guess; a quarter of an hour to spare; clock from the ticket",
+		Status: calc.CommonPractice,
+	},
 }
 
 var tables = []calc.Table{
 	{ID: "average", Title: calc.Text("Average rise by loop and pump rate"),
 		Note: calc.Text("For a core of 8 in (203 mm). Where the hose stands the wall rises much faster."),
 		Out:  "rise-average", Set: []calc.Entry{{Path: "core", Text: "8 in"}},
-		Down:   calc.Axis{Path: "length", US: []string{"60 ft", "100 ft", "140 ft", "180 ft", "220 ft"}, Metric: []string{"20 m", "30 m", "40 m", "50 m", "60 m"}},
-		Across: calc.Axis{Path: "rate", US: []string{"8", "12", "16", "20", "30"}, Metric: []string{"6", "9", "12", "15", "20"}}},
+		Down: calc.Axis{
+			Path:   "length",
+			US:     []string{"60 ft", "100 ft", "140 ft", "180 ft", "220 ft"},
+			Metric: []string{"20 m", "30 m", "40 m", "50 m", "60 m"},
+		},
+		Across: calc.Axis{
+			Path:   "rate",
+			US:     []string{"8", "12", "16", "20", "30"},
+			Metric: []string{"6", "9", "12", "15", "20"},
+		}},
 	{ID: "round", Title: calc.Text("Time to come round by loop and pump rate"),
-		Note: calc.Text("For an 8 in (203 mm) core and a lift of 2' 8\" (0.81 m), with the pump running three quarters of the time."),
-		Out:  "loop-time", Set: []calc.Entry{{Path: "core", Text: "8 in"}},
-		Down:   calc.Axis{Path: "length", US: []string{"60 ft", "100 ft", "140 ft", "180 ft", "220 ft"}, Metric: []string{"20 m", "30 m", "40 m", "50 m", "60 m"}},
-		Across: calc.Axis{Path: "rate", US: []string{"8", "12", "16", "20", "30"}, Metric: []string{"6", "9", "12", "15", "20"}}},
+		Note: calc.Text(
+			"For an 8 in (203 mm) core and a lift of 2' 8\" (0.81 m), with the pump running three quarters of the " +
+				"time.",
+		),
+		Out: "loop-time", Set: []calc.Entry{{Path: "core", Text: "8 in"}},
+		Down: calc.Axis{
+			Path:   "length",
+			US:     []string{"60 ft", "100 ft", "140 ft", "180 ft", "220 ft"},
+			Metric: []string{"20 m", "30 m", "40 m", "50 m", "60 m"},
+		},
+		Across: calc.Axis{
+			Path:   "rate",
+			US:     []string{"8", "12", "16", "20", "30"},
+			Metric: []string{"6", "9", "12", "15", "20"},
+		}},
 }

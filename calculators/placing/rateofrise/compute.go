@@ -10,16 +10,31 @@ import (
 
 const (
 	refuseStop = calc.Text("The hose cannot fill more than the loop: {length} at most.")
-	noteFluid  = calc.Text("At the hose the wall rises at {rise}. Above {limit} the form carries the full fluid head. Check it in Form pressure.")
-	noteFast   = calc.Text("Even the average rise is over {limit}, where the Army's manual stops. Slow the pump unless the form maker allows it.")
-	noteLate   = calc.Text("The hose is back {time} too late: a cold joint. Shorten the loop to {length}, have the plant retard the mix, or stop at a planned joint.")
-	noteStale  = calc.Text("The window is over before this concrete is in the wall. Have the plant retard the mix, or stop at a planned joint.")
-	noteTight  = calc.Text("Only {time} to spare. One late truck makes a cold joint.")
-	noteAlive  = calc.Text("Test before each new lift. A running vibrator head that sinks in by its own weight shows the lift below is alive.")
-	ofHose     = calc.Text("Where the hose stands")
-	ofLoop     = calc.Text("Whole loop")
-	ofLift     = calc.Text("One lift, round the loop")
-	ofWhole    = calc.Text("The whole height")
+	noteFluid  = calc.Text(
+		"At the hose the wall rises at {rise}. Above {limit} the form carries the full fluid head. Check it in Form " +
+			"pressure.",
+	)
+	noteFast = calc.Text(
+		"Even the average rise is over {limit}, where the Army's manual stops. Slow the pump unless the form maker " +
+			"allows it.",
+	)
+	noteLate = calc.Text(
+		"The hose is back {time} too late: a cold joint. Shorten the loop to {length}, have the plant retard the " +
+			"mix, or stop at a planned joint.",
+	)
+	noteStale = calc.Text(
+		"The window is over before this concrete is in the wall. Have the plant retard the mix, or stop at a planned " +
+			"joint.",
+	)
+	noteTight = calc.Text("Only {time} to spare. One late truck makes a cold joint.")
+	noteAlive = calc.Text(
+		"Test before each new lift. A running vibrator head that sinks in by its own weight shows the lift below is " +
+			"alive.",
+	)
+	ofHose  = calc.Text("Where the hose stands")
+	ofLoop  = calc.Text("Whole loop")
+	ofLift  = calc.Text("One lift, round the loop")
+	ofWhole = calc.Text("The whole height")
 )
 
 const tightSpare = 15 * 60 // s; less than this is one late truck
@@ -47,7 +62,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 		r.Put("rate-stop", placing.FlowFormula.Value(in.Num("wanted"), in.Num("stop"), core))
 	}
 	if limit := calc.SI(15, "ft/h"); calc.Over(local, limit) {
-		r.Note(calc.LevelWarning, calc.At("stop"), noteFluid, calc.Amount("rise", local, &displays.Rise), calc.Amount("limit", limit, &displays.RiseAtMost))
+		r.Note(
+			calc.LevelWarning,
+			calc.At("stop"),
+			noteFluid,
+			calc.Amount("rise", local, &displays.Rise),
+			calc.Amount("limit", limit, &displays.RiseAtMost),
+		)
 	}
 	if limit := calc.SI(5, "ft/h"); calc.Over(average, limit) {
 		r.Note(calc.LevelWarning, calc.At("rate"), noteFast, calc.Amount("limit", limit, &displays.RiseAtMost))
@@ -78,9 +99,20 @@ func comeRound(r *calc.Recorder, in calc.Case, lift, lifts, loop float64) {
 		r.Note(calc.LevelNotice, calc.At("age"), noteStale)
 	case calc.Over(back, window):
 		r.PutChoice("verdict", tooLate)
-		r.Note(calc.LevelNotice, calc.At("length"), noteLate, calc.Amount("time", -spare, &placing.MinutesUp), calc.Amount("length", longest, &displays.HeightAtMost))
+		r.Note(
+			calc.LevelNotice,
+			calc.At("length"),
+			noteLate,
+			calc.Amount("time", -spare, &placing.MinutesUp),
+			calc.Amount("length", longest, &displays.HeightAtMost),
+		)
 	case spare < tightSpare:
-		r.Note(calc.LevelNotice, calc.At("window"), noteTight, calc.Amount("time", math.Max(spare, 0), &displays.MinutesAtMost))
+		r.Note(
+			calc.LevelNotice,
+			calc.At("window"),
+			noteTight,
+			calc.Amount("time", math.Max(spare, 0), &displays.MinutesAtMost),
+		)
 	}
 	r.Note(calc.LevelNotice, calc.At("window"), noteAlive)
 }

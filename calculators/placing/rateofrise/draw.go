@@ -9,7 +9,9 @@ import (
 
 const (
 	drawAt = calc.Text("One lift against the setting window")
-	drawIn = calc.Text("Concrete is {age} old when placed. One lift round takes {loop}. The setting window is {window}.")
+	drawIn = calc.Text(
+		"Concrete is {age} old when placed. One lift round takes {loop}. The setting window is {window}.",
+	)
 )
 
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
@@ -27,10 +29,31 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 			role = figure.Beyond
 		}
 		back := res.Out.Num("return-age")
-		bars = append(bars, figure.Bar{Role: role, Name: v.Say(labelReturn), Text: placing.Write(v, back, &placing.MinutesUp), Size: back})
+		bars = append(
+			bars,
+			figure.Bar{
+				Role: role,
+				Name: v.Say(labelReturn),
+				Text: placing.Write(v, back, &placing.MinutesUp),
+				Size: back,
+			},
+		)
 	}
-	bars = append(bars, figure.Bar{Role: figure.Opening, Name: v.Say(labelWindow), Text: placing.Write(v, window, &displays.Minutes), Size: window})
+	bars = append(
+		bars,
+		figure.Bar{
+			Role: figure.Opening,
+			Name: v.Say(labelWindow),
+			Text: placing.Write(v, window, &displays.Minutes),
+			Size: window,
+		},
+	)
 	nodes, foot := figure.Bars(0, bars, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawAt), Nodes: nodes,
-		Desc: v.Say(drawIn, calc.Amount("age", age, &displays.Minutes), calc.Amount("loop", loop, &placing.MinutesUp), calc.Amount("window", window, &displays.Minutes))}
+		Desc: v.Say(
+			drawIn,
+			calc.Amount("age", age, &displays.Minutes),
+			calc.Amount("loop", loop, &placing.MinutesUp),
+			calc.Amount("window", window, &displays.Minutes),
+		)}
 }

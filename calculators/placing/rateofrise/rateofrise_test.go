@@ -11,7 +11,15 @@ import (
 // The verdict turns exactly where the age on return passes the window: a lift
 // of 81 ft³ at 81 ft³/h takes one hour.
 func TestVerdictTurns(t *testing.T) {
-	job := []string{"length=81 ft", "core=12 in", "height=8 ft", "lift=1 ft", "rate=3 yd³/h", "moving=100 %", "stop=6 ft"}
+	job := []string{
+		"length=81 ft",
+		"core=12 in",
+		"height=8 ft",
+		"lift=1 ft",
+		"rate=3 yd³/h",
+		"moving=100 %",
+		"stop=6 ft",
+	}
 	for _, c := range []struct {
 		age, window, want  string
 		tight, late, stale bool
@@ -23,7 +31,9 @@ func TestVerdictTurns(t *testing.T) {
 		{"120 min", "120 min", tooLate, false, false, true},
 	} {
 		res := calctest.Run(t, Calculator, append(job, "age="+c.age, "window="+c.window)...)
-		if got := res.Out.Choice("verdict"); got != c.want || calctest.Noted(res, noteTight) != c.tight || calctest.Noted(res, noteLate) != c.late || calctest.Noted(res, noteStale) != c.stale {
+		if got := res.Out.Choice("verdict"); got != c.want || calctest.Noted(res, noteTight) != c.tight ||
+			calctest.Noted(res, noteLate) != c.late ||
+			calctest.Noted(res, noteStale) != c.stale {
 			t.Errorf("age %s, window %s: %s, notes %v", c.age, c.window, got, res.Notes)
 		}
 		if !calctest.Noted(res, noteAlive) {
@@ -61,11 +71,13 @@ func TestRiseLimits(t *testing.T) {
 }
 
 func TestRiseEdges(t *testing.T) {
-	if res := calctest.Run(t, Calculator, "length=5 ft", "stop=6 ft"); res.State != calc.Refused || !calctest.Noted(res, refuseStop) {
+	if res := calctest.Run(t, Calculator, "length=5 ft", "stop=6 ft"); res.State != calc.Refused ||
+		!calctest.Noted(res, refuseStop) {
 		t.Error("a stop longer than the loop is not refused")
 	}
 	res := calctest.Run(t, Calculator, "height=8 ft", "lift=10 ft")
-	if res.Out.Choice("verdict") != single || res.Out.Num("lifts") != 1 || res.Out.Has("spare") || calctest.Noted(res, noteAlive) {
+	if res.Out.Choice("verdict") != single || res.Out.Num("lifts") != 1 || res.Out.Has("spare") ||
+		calctest.Noted(res, noteAlive) {
 		t.Errorf("one lift: %v", res.Notes)
 	}
 	calctest.NearBy(t, "one lift is the whole height", res.Out.Num("loop-time"), res.Out.Num("pour-time"), 1e-12)

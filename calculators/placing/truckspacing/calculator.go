@@ -11,17 +11,41 @@ import (
 // Calculator tells how many trucks keep the pump fed, how far apart they
 // come and how old the concrete is when the last of a truck is out.
 var Calculator = &calc.Calculator{
-	ID:       "truck-spacing",
-	Title:    calc.Text("Truck spacing"),
-	Purpose:  calc.Text("How many trucks keep the pump fed, how far apart they come, and how old the concrete gets."),
-	In:       inputs,
-	Out:      outputs,
-	Formulas: []*calc.Formula{placing.SpacingFormula, placing.CycleFormula, placing.LoadsFormula, placing.TrucksFormula, placing.AgeAtEndFormula, placing.PumpWaitFormula, placing.TruckWaitFormula},
-	Sources:  sources,
+	ID:      "truck-spacing",
+	Title:   calc.Text("Truck spacing"),
+	Purpose: calc.Text("How many trucks keep the pump fed, how far apart they come, and how old the concrete gets."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{
+		placing.SpacingFormula,
+		placing.CycleFormula,
+		placing.LoadsFormula,
+		placing.TrucksFormula,
+		placing.AgeAtEndFormula,
+		placing.PumpWaitFormula,
+		placing.TruckWaitFormula,
+	},
+	Sources: sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("A truck that backs up crushes. One guide in the driver's mirror, nobody between truck and pump.")},
-		{Level: calc.LevelNotice, Text: calc.Text("ASTM C94 once stopped discharge at 90 min or 300 drum turns. Since 2021 the purchaser or the plant states a limit. Read the ticket.")},
-		{Level: calc.LevelNotice, Text: calc.Text("The form maker and the engineer set the rise, and so the pump rate. More trucks must not push it up.")},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"A truck that backs up crushes. One guide in the driver's mirror, nobody between truck and pump.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"ASTM C94 once stopped discharge at 90 min or 300 drum turns. Since 2021 the purchaser or the plant " +
+					"states a limit. Read the ticket.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"The form maker and the engineer set the rise, and so the pump rate. More trucks must not push it up.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -83,20 +107,54 @@ var outputs = []calc.Field{
 }
 
 var sources = []calc.Source{
-	{ID: "guide", Author: "Ready-mix producer's guide", Title: "Calculating truck requirements", Where: "worked example: 65 min round trip, 7 trucks", Status: calc.Confirmed,
-		Link: "http://www.lafarge-na.com/wps/portal/na/en/3_A_11_1-Calculating_Truck_Requirements"},
-	{ID: "c94-old", Author: "ASTM", Title: "C94, ready-mixed concrete", Edition: "older editions", Where: "sec. 10.7: 1.5 h or 300 drum turns, as quoted in Concrete Construction", Status: calc.Secondary,
-		Link: "http://www.concreteconstruction.net/how-to/hold-the-deliveries_o"},
-	{ID: "c94-21", Author: "ASTM", Title: "C94, ready-mixed concrete", Edition: "C94-21", Year: "2021", Where: "sec. 6.1.10 and 12.9: no default limit, purchaser or plant states it on the ticket", Status: calc.Secondary,
-		Link: "https://www.concretepumpers.com/acpa-news/2022/06/21/change-astm-c94-21-time-limit"},
-	{ID: "practice", Title: "Waiting of pump and trucks by arithmetic; a warning within a quarter of an hour of the limit", Status: calc.CommonPractice},
+	{
+		ID:     "guide",
+		Author: "Ready-mix producer's guide",
+		Title:  "Calculating truck requirements",
+		Where:  "worked example: 65 min round trip, 7 trucks",
+		Status: calc.Confirmed,
+		Link:   "http://www.lafarge-na.com/wps/portal/na/en/3_A_11_1-Calculating_Truck_Requirements",
+	},
+	{
+		ID:      "c94-old",
+		Author:  "ASTM",
+		Title:   "C94, ready-mixed concrete",
+		Edition: "older editions",
+		Where:   "sec. 10.7: 1.5 h or 300 drum turns, as quoted in Concrete Construction",
+		Status:  calc.Secondary,
+		Link:    "http://www.concreteconstruction.net/how-to/hold-the-deliveries_o",
+	},
+	{
+		ID:      "c94-21",
+		Author:  "ASTM",
+		Title:   "C94, ready-mixed concrete",
+		Edition: "C94-21",
+		Year:    "2021",
+		Where:   "sec. 6.1.10 and 12.9: no default limit, purchaser or plant states it on the ticket",
+		Status:  calc.Secondary,
+		Link:    "https://www.concretepumpers.com/acpa-news/2022/06/21/change-astm-c94-21-time-limit",
+	},
+	{
+		ID:     "practice",
+		Title:  "Waiting of pump and trucks by arithmetic; a warning within a quarter of an hour of the limit",
+		Status: calc.CommonPractice,
+	},
 }
 
 var tables = []calc.Table{
 	{ID: "spacing", Title: calc.Text("Time between trucks by load and pump rate"), Out: "spacing",
-		Down: calc.Axis{Path: "truck", US: []string{"6", "7", "8", "9", "10"}, Metric: []string{"5", "6", "7", "8", "9"}}, Across: calc.Axis{Path: "rate", US: []string{"10", "15", "20", "30", "40"}, Metric: []string{"8", "12", "16", "24", "30"}}},
+		Down: calc.Axis{
+			Path:   "truck",
+			US:     []string{"6", "7", "8", "9", "10"},
+			Metric: []string{"5", "6", "7", "8", "9"},
+		}, Across: calc.Axis{Path: "rate", US: []string{"10", "15", "20", "30", "40"}, Metric: []string{"8", "12", "16", "24", "30"}}},
 	{ID: "trucks", Title: calc.Text("Trucks that keep the pump fed, by drive and pump rate"),
-		Note: calc.Text("For 9 yd³ (7 m³) loads and 20 min at plant and site beside the drive and discharge."), Out: "trucks",
-		Set:  []calc.Entry{{Path: "order", Text: "500 yd³"}, {Path: "truck", Text: "9 yd³"}},
-		Down: calc.Axis{Path: "haul", US: []string{"10", "20", "30", "40", "50"}}, Across: calc.Axis{Path: "rate", US: []string{"10", "15", "20", "30", "40"}, Metric: []string{"8", "12", "16", "24", "30"}}},
+		Note: calc.Text(
+			"For 9 yd³ (7 m³) loads and 20 min at plant and site beside the drive and discharge.",
+		), Out: "trucks",
+		Set: []calc.Entry{{Path: "order", Text: "500 yd³"}, {Path: "truck", Text: "9 yd³"}},
+		Down: calc.Axis{
+			Path: "haul",
+			US:   []string{"10", "20", "30", "40", "50"},
+		}, Across: calc.Axis{Path: "rate", US: []string{"10", "15", "20", "30", "40"}, Metric: []string{"8", "12", "16", "24", "30"}}},
 }

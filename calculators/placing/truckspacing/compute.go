@@ -9,10 +9,17 @@ import (
 )
 
 const (
-	noteOld     = calc.Text("The last of a truck is {age} old. The limit is {limit}. Use smaller loads, a nearer plant, or a mix made to last.")
-	noteNear    = calc.Text("The last of a truck is {age} old. A short delay takes it over {limit}.")
-	noteQueue   = calc.Text("If trucks wait on site they reach {age}, over {limit}. Have the plant send one every {spacing}.")
-	noteStarved = calc.Text("The pump stands {wait} for each truck. Keep the top of the wall alive, or get {trucks} trucks.")
+	noteOld = calc.Text(
+		"The last of a truck is {age} old. The limit is {limit}. Use smaller loads, a nearer plant, or a mix made to " +
+			"last.",
+	)
+	noteNear  = calc.Text("The last of a truck is {age} old. A short delay takes it over {limit}.")
+	noteQueue = calc.Text(
+		"If trucks wait on site they reach {age}, over {limit}. Have the plant send one every {spacing}.",
+	)
+	noteStarved = calc.Text(
+		"The pump stands {wait} for each truck. Keep the top of the wall alive, or get {trucks} trucks.",
+	)
 )
 
 const nearLimit = 15 * 60 // s
@@ -70,7 +77,13 @@ func feed(r *calc.Recorder, in calc.Case, f fleet) {
 	r.PutChoice("feed", fed)
 	if pump > calc.Slack*f.spacing {
 		r.PutChoice("feed", starved)
-		r.Note(calc.LevelNotice, calc.At("have"), noteStarved, calc.Amount("wait", pump, &placing.MinutesUp), calc.Count("trucks", int(f.trucks)))
+		r.Note(
+			calc.LevelNotice,
+			calc.At("have"),
+			noteStarved,
+			calc.Amount("wait", pump, &placing.MinutesUp),
+			calc.Count("trucks", int(f.trucks)),
+		)
 	}
 	if limit := in.Num("limit"); !calc.Over(f.age, limit) && calc.Over(f.age+truck, limit) {
 		r.Note(calc.LevelNotice, calc.At("have"), noteQueue, calc.Amount("age", f.age+truck, &placing.MinutesUp),

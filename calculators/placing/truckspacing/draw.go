@@ -30,7 +30,9 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	rows := int(math.Min(res.Out.Num("loads"), 6))
 	scale := (right - left) / (float64(float64(rows-1)*gap) + last)
 	spacing := calc.Amount("spacing", gap, &displays.Minutes)
-	nodes := []figure.Node{figure.Text(figure.Number, figure.Point{X: 10, Y: 16}, figure.Start, v.Say(drawSpaced, spacing))}
+	nodes := []figure.Node{
+		figure.Text(figure.Number, figure.Point{X: 10, Y: 16}, figure.Start, v.Say(drawSpaced, spacing)),
+	}
 	for i := range rows {
 		y := 26 + float64(float64(i)*step)
 		start := left + float64(float64(i)*gap*scale)
@@ -47,5 +49,10 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		figure.Rect(figure.Concrete, figure.Point{X: 220, Y: y - tall + 2}, 20, tall),
 		figure.Text(figure.Label, figure.Point{X: 246, Y: y}, figure.Start, v.Say(drawUnload)))
 	return figure.Drawing{Width: figure.ChartWidth, Height: y + 10, Title: v.Say(drawFleet), Nodes: nodes,
-		Desc: v.Say(drawFleetIn, calc.Count("trucks", int(res.Out.Num("trucks"))), spacing, calc.Amount("age", last, &placing.MinutesUp))}
+		Desc: v.Say(
+			drawFleetIn,
+			calc.Count("trucks", int(res.Out.Num("trucks"))),
+			spacing,
+			calc.Amount("age", last, &placing.MinutesUp),
+		)}
 }

@@ -11,7 +11,16 @@ import (
 // The guide's job (65 min round trip, 10 min each) with too few, enough and
 // too many trucks; 5 trucks make 10 yd³ every 13 min, 46.15 yd³/h.
 func TestFeed(t *testing.T) {
-	guide := []string{"load=5 min", "check=5 min", "haul=20 min", "wait=0 min", "wash=5 min", "truck=10 yd³", "rate=60 yd³/h", "order=150 yd³"}
+	guide := []string{
+		"load=5 min",
+		"check=5 min",
+		"haul=20 min",
+		"wait=0 min",
+		"wash=5 min",
+		"truck=10 yd³",
+		"rate=60 yd³/h",
+		"order=150 yd³",
+	}
 	for _, c := range []struct {
 		have        string
 		feed        string
@@ -40,7 +49,15 @@ func TestFeed(t *testing.T) {
 // ASTM C94, older editions: 90 min to the end of discharge. At the limit the
 // load may still go in; a minute later it is told.
 func TestDischargeLimit(t *testing.T) {
-	job := []string{"load=0 min", "check=0 min", "wait=0 min", "wash=0 min", "truck=10 yd³", "rate=20 yd³/h", "order=10 yd³"}
+	job := []string{
+		"load=0 min",
+		"check=0 min",
+		"wait=0 min",
+		"wash=0 min",
+		"truck=10 yd³",
+		"rate=20 yd³/h",
+		"order=10 yd³",
+	}
 	for _, c := range []struct {
 		haul      string
 		old, near bool
@@ -50,8 +67,19 @@ func TestDischargeLimit(t *testing.T) {
 			t.Errorf("haul %s: %v", c.haul, res.Notes)
 		}
 	}
-	queue := []string{"load=5 min", "check=5 min", "haul=20 min", "wait=0 min", "wash=5 min", "truck=10 yd³", "rate=60 yd³/h", "order=150 yd³", "limit=60 min"}
-	if !calctest.Noted(calctest.Run(t, Calculator, append(queue, "have=9")...), noteQueue) || calctest.Noted(calctest.Run(t, Calculator, append(queue, "have=7")...), noteQueue) {
+	queue := []string{
+		"load=5 min",
+		"check=5 min",
+		"haul=20 min",
+		"wait=0 min",
+		"wash=5 min",
+		"truck=10 yd³",
+		"rate=60 yd³/h",
+		"order=150 yd³",
+		"limit=60 min",
+	}
+	if !calctest.Noted(calctest.Run(t, Calculator, append(queue, "have=9")...), noteQueue) ||
+		calctest.Noted(calctest.Run(t, Calculator, append(queue, "have=7")...), noteQueue) {
 		t.Error("trucks that queue past the limit are not told, or told without need")
 	}
 }

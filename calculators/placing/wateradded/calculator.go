@@ -12,17 +12,41 @@ import (
 // Calculator tells what water added at the truck does, in ranges of the rules
 // of thumb, and whether the ticket allows it.
 var Calculator = &calc.Calculator{
-	ID:       "water-added",
-	Title:    calc.Text("Water added at the truck"),
-	Purpose:  calc.Text("What water does to slump and strength, and whether the ticket lets it go in."),
-	In:       inputs,
-	Out:      outputs,
-	Formulas: []*calc.Formula{placing.PerYardFormula, placing.SlumpGainFormula, placing.StrengthLossFormula, placing.WaterCementFormula, placing.CementLostFormula},
-	Sources:  sources,
+	ID:      "water-added",
+	Title:   calc.Text("Water added at the truck"),
+	Purpose: calc.Text("What water does to slump and strength, and whether the ticket lets it go in."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{
+		placing.PerYardFormula,
+		placing.SlumpGainFormula,
+		placing.StrengthLossFormula,
+		placing.WaterCementFormula,
+		placing.CementLostFormula,
+	},
+	Sources: sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelCaution, Text: calc.Text("Only the water the ticket shows as withheld may go in. More makes the wall weaker for good. Refuse the load instead.")},
-		{Level: calc.LevelNotice, Text: calc.Text("It goes in on arrival, before the discharge, then 30 drum turns at mixing speed. Write it on the ticket, signed.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Order the slump, do not hose it in: a water reducer costs no strength. Plant, engineer and local code decide.")},
+		{
+			Level: calc.LevelCaution,
+			Text: calc.Text(
+				"Only the water the ticket shows as withheld may go in. More makes the wall weaker for good. Refuse " +
+					"the load instead.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"It goes in on arrival, before the discharge, then 30 drum turns at mixing speed. Write it on the " +
+					"ticket, signed.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"Order the slump, do not hose it in: a water reducer costs no strength. Plant, engineer and local " +
+					"code decide.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -32,12 +56,28 @@ var Calculator = &calc.Calculator{
 // How quantities are written here. Time that is needed is rounded up, time
 // that is left down, and so are a rate or a length that must not be exceeded.
 var (
-	water     = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "US gal", Step: 0.5}, Metric: quantity.UnitDisplay{Unit: "L", Step: 1}}
-	waterDown = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "US gal", Step: 0.5, Rounding: quantity.Down}, Metric: quantity.UnitDisplay{Unit: "L", Step: 1, Rounding: quantity.Down}}
-	gallons   = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "US gal", Step: 0.1}}
-	litres    = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "L", Step: 0.5}}
-	rough     = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 50}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.5}}
-	cement    = quantity.Display{Dim: quantity.Density, US: quantity.UnitDisplay{Unit: "lb/yd³", Step: 1}, Metric: quantity.UnitDisplay{Unit: "kg/m³", Step: 1}}
+	water = quantity.Display{
+		Dim:    quantity.Volume,
+		US:     quantity.UnitDisplay{Unit: "US gal", Step: 0.5},
+		Metric: quantity.UnitDisplay{Unit: "L", Step: 1},
+	}
+	waterDown = quantity.Display{
+		Dim:    quantity.Volume,
+		US:     quantity.UnitDisplay{Unit: "US gal", Step: 0.5, Rounding: quantity.Down},
+		Metric: quantity.UnitDisplay{Unit: "L", Step: 1, Rounding: quantity.Down},
+	}
+	gallons = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "US gal", Step: 0.1}}
+	litres  = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "L", Step: 0.5}}
+	rough   = quantity.Display{
+		Dim:    quantity.Pressure,
+		US:     quantity.UnitDisplay{Unit: "psi", Step: 50},
+		Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.5},
+	}
+	cement = quantity.Display{
+		Dim:    quantity.Density,
+		US:     quantity.UnitDisplay{Unit: "lb/yd³", Step: 1},
+		Metric: quantity.UnitDisplay{Unit: "kg/m³", Step: 1},
+	}
 )
 
 const (
@@ -97,26 +137,78 @@ var outputs = []calc.Field{
 }
 
 var sources = []calc.Source{
-	{ID: "slump", Author: "Concrete Construction", Title: "Adjusting slump in the field", Where: "1 gal/yd³: 1 in of slump, 150 to 200 psi, a quarter bag of cement, 10% more shrinkage", Status: calc.Confirmed,
-		Link: "http://www.concreteconstruction.net/how-to/materials/adjusting-slump-in-the-field_o"},
-	{ID: "air", Author: "Concrete Construction", Title: "Adding water", Where: "1 gal/yd³: 200 to 400 psi with the air it brings", Status: calc.Confirmed,
-		Link: "http://www.concreteconstruction.net/how-to/adding-water_o"},
-	{ID: "cip26", Author: "NRMCA", Title: "Jobsite addition of water, CIP 26", Where: "figure 1: 0 to 3 gal/yd³; withheld or trim water", Status: calc.Confirmed},
-	{ID: "notes", Title: "Mix rules of thumb, civil engineering notes", Where: "4 L/m³: 25 mm of slump, 1.5 to 2 MPa", Status: calc.Confirmed,
-		Link: "http://econcretebazaar.com/index.php/2015/10/06/10-concrete-mix-thumb-rules-you-should-know/"},
-	{ID: "c94", Author: "ASTM", Title: "C94, ready-mixed concrete", Edition: "C94-90", Where: "sec. 11.7: within the water-cement limit, on arrival, 30 turns", Status: calc.Secondary,
-		Link: "http://www.concreteconstruction.net/how-to/adding-water-to-concrete-at-the-jobsite_o"},
-	{ID: "hurd", Author: "M. K. Hurd", Title: "Use updated wall pressure formulas", Where: "slump above 7 in: full fluid head", Status: calc.Confirmed,
-		Link: "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o"},
+	{
+		ID:     "slump",
+		Author: "Concrete Construction",
+		Title:  "Adjusting slump in the field",
+		Where:  "1 gal/yd³: 1 in of slump, 150 to 200 psi, a quarter bag of cement, 10% more shrinkage",
+		Status: calc.Confirmed,
+		Link:   "http://www.concreteconstruction.net/how-to/materials/adjusting-slump-in-the-field_o",
+	},
+	{
+		ID:     "air",
+		Author: "Concrete Construction",
+		Title:  "Adding water",
+		Where:  "1 gal/yd³: 200 to 400 psi with the air it brings",
+		Status: calc.Confirmed,
+		Link:   "http://www.concreteconstruction.net/how-to/adding-water_o",
+	},
+	{
+		ID:     "cip26",
+		Author: "NRMCA",
+		Title:  "Jobsite addition of water, CIP 26",
+		Where:  "figure 1: 0 to 3 gal/yd³; withheld or trim water",
+		Status: calc.Confirmed,
+	},
+	{
+		ID:     "notes",
+		Title:  "Mix rules of thumb, civil engineering notes",
+		Where:  "4 L/m³: 25 mm of slump, 1.5 to 2 MPa",
+		Status: calc.Confirmed,
+		Link:   "http://econcretebazaar.com/index.php/2015/10/06/10-concrete-mix-thumb-rules-you-should-know/",
+	},
+	{
+		ID:      "c94",
+		Author:  "ASTM",
+		Title:   "C94, ready-mixed concrete",
+		Edition: "C94-90",
+		Where:   "sec. 11.7: within the water-cement limit, on arrival, 30 turns",
+		Status:  calc.Secondary,
+		Link:    "http://www.concreteconstruction.net/how-to/adding-water-to-concrete-at-the-jobsite_o",
+	},
+	{
+		ID:     "hurd",
+		Author: "M. K. Hurd",
+		Title:  "Use updated wall pressure formulas",
+		Where:  "slump above 7 in: full fluid head",
+		Status: calc.Confirmed,
+		Link:   "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o",
+	},
 	{ID: "weight", Title: "A US gallon of water weighs 8.34 lb", Where: "handbook value at 60 °F", Status: calc.Memory},
 }
 
 var tables = []calc.Table{
 	{ID: "strength", Title: calc.Text("Strength lost at most, by water and load"),
 		Note: calc.Text("With air not known. A rule of thumb, not a forecast."), Out: "strength-most",
-		Down:   calc.Axis{Path: "water", US: []string{"2", "5", "10", "15", "20"}, Metric: []string{"10", "20", "40", "60", "80"}},
-		Across: calc.Axis{Path: "load", US: []string{"6", "7", "8", "9", "10"}, Metric: []string{"5", "6", "7", "8", "9"}}},
+		Down: calc.Axis{
+			Path:   "water",
+			US:     []string{"2", "5", "10", "15", "20"},
+			Metric: []string{"10", "20", "40", "60", "80"},
+		},
+		Across: calc.Axis{
+			Path:   "load",
+			US:     []string{"6", "7", "8", "9", "10"},
+			Metric: []string{"5", "6", "7", "8", "9"},
+		}},
 	{ID: "per-yard", Title: calc.Text("US gallons in each cubic yard, by water and load"), Out: "gal-per-yd",
-		Down:   calc.Axis{Path: "water", US: []string{"2", "5", "10", "15", "20"}, Metric: []string{"10", "20", "40", "60", "80"}},
-		Across: calc.Axis{Path: "load", US: []string{"6", "7", "8", "9", "10"}, Metric: []string{"5", "6", "7", "8", "9"}}},
+		Down: calc.Axis{
+			Path:   "water",
+			US:     []string{"2", "5", "10", "15", "20"},
+			Metric: []string{"10", "20", "40", "60", "80"},
+		},
+		Across: calc.Axis{
+			Path:   "load",
+			US:     []string{"6", "7", "8", "9", "10"},
+			Metric: []string{"5", "6", "7", "8", "9"},
+		}},
 }

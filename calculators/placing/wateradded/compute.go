@@ -13,12 +13,23 @@ const ofMost = calc.Text("At most")
 
 const (
 	refuseSoup  = calc.Text("This much water makes soup: no rule holds for it. Check the number and its unit.")
-	noteTooMuch = calc.Text("{water} more than was withheld. It takes strength the wall never gets back. Call the plant, or send the load back.")
-	noteNone    = calc.Text("Without withheld water on the ticket all the design water is in. Ask the plant for a water reducer.")
-	noteRatio   = calc.Text("The water-cement ratio goes over the design. Where salt, frost or ground water bite, that limit is law.")
-	noteWet     = calc.Text("The slump may pass {limit}. Above it the form carries the full fluid head. Check Form pressure first.")
-	noteRange   = calc.Text("The rules were made for slumps of 3 to 6 in (75 to 150 mm). At your slump they are rougher still.")
-	noteHeavy   = calc.Text("The rules were shown for up to 3 gal in a yard (15 L in a m³). This is more.")
+	noteTooMuch = calc.Text(
+		"{water} more than was withheld. It takes strength the wall never gets back. Call the plant, or send the " +
+			"load back.",
+	)
+	noteNone = calc.Text(
+		"Without withheld water on the ticket all the design water is in. Ask the plant for a water reducer.",
+	)
+	noteRatio = calc.Text(
+		"The water-cement ratio goes over the design. Where salt, frost or ground water bite, that limit is law.",
+	)
+	noteWet = calc.Text(
+		"The slump may pass {limit}. Above it the form carries the full fluid head. Check Form pressure first.",
+	)
+	noteRange = calc.Text(
+		"The rules were made for slumps of 3 to 6 in (75 to 150 mm). At your slump they are rougher still.",
+	)
+	noteHeavy = calc.Text("The rules were shown for up to 3 gal in a yard (15 L in a m³). This is more.")
 )
 
 // Rules of thumb for each gal/yd³: inches of slump, and psi of strength by
@@ -43,7 +54,10 @@ func compute(r *calc.Recorder, in calc.Case) {
 		r.Refuse(calc.At("water"), refuseSoup)
 		return
 	}
-	wettest := math.Min(slump+r.UseFor(ofMost, nil, placing.SlumpGainFormula, calc.SI(slumpMost, "in"), each), calc.SI(12, "in"))
+	wettest := math.Min(
+		slump+r.UseFor(ofMost, nil, placing.SlumpGainFormula, calc.SI(slumpMost, "in"), each),
+		calc.SI(12, "in"),
+	)
 	least, most := strengthRule(in.Choice("air"))
 	r.Put("gal-per-yd", calc.SI(each, "US gal"))
 	r.Put("litres-per-m", added/load)
@@ -84,7 +98,10 @@ func ticket(r *calc.Recorder, in calc.Case, added, load float64) {
 		r.PutChoice("verdict", within)
 	}
 	if in.Has("cement") && in.Has("ratio") {
-		r.Put("ratio-after", r.Use(placing.WaterCementFormula, in.Num("ratio"), added, withheld, load, in.Num("cement")))
+		r.Put(
+			"ratio-after",
+			r.Use(placing.WaterCementFormula, in.Num("ratio"), added, withheld, load, in.Num("cement")),
+		)
 		if tooMuch > 0 {
 			r.Note(calc.LevelNotice, calc.At("ratio"), noteRatio)
 		}

@@ -8,8 +8,10 @@ import (
 
 const (
 	drawTicket = calc.Text("Water against the ticket")
-	drawSaid   = calc.Text("You would add {water}. The ticket shows {withheld} withheld. Strength lost: {least} to {most}.")
-	drawLoss   = calc.Text("Strength lost: {least} to {most}")
+	drawSaid   = calc.Text(
+		"You would add {water}. The ticket shows {withheld} withheld. Strength lost: {least} to {most}.",
+	)
+	drawLoss = calc.Text("Strength lost: {least} to {most}")
 )
 
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
@@ -22,11 +24,24 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		role = figure.Within
 	}
 	slots := []calc.Slot{calc.Amount("water", added, &water), calc.Amount("withheld", withheld, &water),
-		calc.Amount("least", res.Out.Num("strength-least"), &rough), calc.Amount("most", res.Out.Num("strength-most"), &rough)}
+		calc.Amount(
+			"least",
+			res.Out.Num("strength-least"),
+			&rough,
+		), calc.Amount("most", res.Out.Num("strength-most"), &rough)}
 	nodes, foot := figure.Bars(0, []figure.Bar{
 		{Role: figure.Foam, Name: v.Say(labelWithheld), Text: placing.Write(v, withheld, &water), Size: withheld},
 		{Role: role, Name: v.Say(labelWater), Text: placing.Write(v, added, &water), Size: added},
 	}, 0)
-	nodes = append(nodes, figure.Text(figure.Number, figure.Point{X: 10, Y: foot + 10}, figure.Start, v.Say(drawLoss, slots...)))
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot + 18, Title: v.Say(drawTicket), Desc: v.Say(drawSaid, slots...), Nodes: nodes}
+	nodes = append(
+		nodes,
+		figure.Text(figure.Number, figure.Point{X: 10, Y: foot + 10}, figure.Start, v.Say(drawLoss, slots...)),
+	)
+	return figure.Drawing{
+		Width:  figure.ChartWidth,
+		Height: foot + 18,
+		Title:  v.Say(drawTicket),
+		Desc:   v.Say(drawSaid, slots...),
+		Nodes:  nodes,
+	}
 }

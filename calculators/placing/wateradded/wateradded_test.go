@@ -33,7 +33,8 @@ func TestTicket(t *testing.T) {
 		{"1 US gal", "0 US gal", none}, {"1 US gal", "", none},
 	} {
 		res := calctest.Run(t, Calculator, "water="+c.water, "withheld="+c.withheld)
-		if got := res.Out.Choice("verdict"); got != c.want || calctest.Noted(res, noteTooMuch) != (c.want == beyond) || calctest.Noted(res, noteNone) != (c.want == none) {
+		if got := res.Out.Choice("verdict"); got != c.want || calctest.Noted(res, noteTooMuch) != (c.want == beyond) ||
+			calctest.Noted(res, noteNone) != (c.want == none) {
 			t.Errorf("%s of %s: %s, %v", c.water, c.withheld, got, res.Notes)
 		}
 		if (res.Out.Num("too-much") > 0) != (c.want != within) {
@@ -51,7 +52,17 @@ func TestTicket(t *testing.T) {
 // in each yard of a 564 lb mix adds 8.34/564.
 func TestRatio(t *testing.T) {
 	ratio := func(water string) float64 {
-		return calctest.Run(t, Calculator, "load=9 yd³", "water="+water, "withheld=9 US gal", "cement=564 lb/yd³", "ratio=0.5").Out.Num("ratio-after")
+		return calctest.Run(
+			t,
+			Calculator,
+			"load=9 yd³",
+			"water="+water,
+			"withheld=9 US gal",
+			"cement=564 lb/yd³",
+			"ratio=0.5",
+		).Out.Num(
+			"ratio-after",
+		)
 	}
 	calctest.NearBy(t, "all withheld water", ratio("9 US gal"), 0.5, 1e-12)
 	calctest.NearBy(t, "a gallon more in each yard", ratio("18 US gal"), 0.5+8.34/564, 1e-12)
@@ -73,11 +84,13 @@ func TestWaterNotes(t *testing.T) {
 		{[]string{"load=10 yd³", "water=31 US gal", "slump=3 in"}, false, false, true},
 	} {
 		res := calctest.Run(t, Calculator, c.inputs...)
-		if calctest.Noted(res, noteWet) != c.wet || calctest.Noted(res, noteRange) != c.rough || calctest.Noted(res, noteHeavy) != c.heavy {
+		if calctest.Noted(res, noteWet) != c.wet || calctest.Noted(res, noteRange) != c.rough ||
+			calctest.Noted(res, noteHeavy) != c.heavy {
 			t.Errorf("%v: %v", c.inputs, res.Notes)
 		}
 	}
-	if res := calctest.Run(t, Calculator, "load=2 yd³", "water=15 US gal", "slump=4 in"); res.State != calc.Refused || !calctest.Noted(res, refuseSoup) {
+	if res := calctest.Run(t, Calculator, "load=2 yd³", "water=15 US gal", "slump=4 in"); res.State != calc.Refused ||
+		!calctest.Noted(res, refuseSoup) {
 		t.Error("soup is not refused")
 	}
 	one, two := calctest.Run(t, Calculator, "water=9 US gal").Out, calctest.Run(t, Calculator, "water=18 US gal").Out

@@ -9,10 +9,12 @@ import (
 )
 
 const (
-	form       = calc.Text("The form cannot be lower than what is placed: {height}.")
-	cold       = calc.Text("The concrete is below {limit}, the coldest of the method. The full fluid head counts.")
-	hot        = calc.Text("Heat above {limit} earns no credit.")
-	way        = calc.Text("The method holds for placing from the top with a poker inside. Otherwise the full fluid head counts.")
+	form = calc.Text("The form cannot be lower than what is placed: {height}.")
+	cold = calc.Text("The concrete is below {limit}, the coldest of the method. The full fluid head counts.")
+	hot  = calc.Text("Heat above {limit} earns no credit.")
+	way  = calc.Text(
+		"The method holds for placing from the top with a poker inside. Otherwise the full fluid head counts.",
+	)
 	ciriaFills = calc.Text("At this rise the form fills before the concrete stiffens. The full fluid head counts.")
 	drawn      = calc.Text("The DIN line takes your setting time as true for this concrete temperature.")
 )
@@ -41,7 +43,15 @@ func compute(r *calc.Recorder, in calc.Case) {
 	case math.IsNaN(fills): // no root: C_1·√R is above H
 		r.Note(calc.LevelNotice, calc.At("rise"), ciriaFills)
 	default:
-		greatest := r.Use(pressure.CIRIAPressureFormula, in.Num("weight"), p.C1(), c2, pressure.CIRIATemperature(p.Credit()), p.Form, in.Num("rise"))
+		greatest := r.Use(
+			pressure.CIRIAPressureFormula,
+			in.Num("weight"),
+			p.C1(),
+			c2,
+			pressure.CIRIATemperature(p.Credit()),
+			p.Form,
+			in.Num("rise"),
+		)
 		r.Use(pressure.CappedFormula, greatest, head)
 	}
 	sayCIRIA(r, p)
@@ -52,9 +62,19 @@ func compute(r *calc.Recorder, in calc.Case) {
 func sayCIRIA(r *calc.Recorder, p pressure.SharedCase) {
 	switch {
 	case calc.Under(p.Temp, pressure.CIRIAColdest):
-		r.Note(calc.LevelWarning, calc.At("temperature"), cold, calc.Amount("limit", calc.SI(pressure.CIRIAColdest, "°C"), &displays.TemperatureAtLeast))
+		r.Note(
+			calc.LevelWarning,
+			calc.At("temperature"),
+			cold,
+			calc.Amount("limit", calc.SI(pressure.CIRIAColdest, "°C"), &displays.TemperatureAtLeast),
+		)
 	case calc.Over(p.Temp, pressure.CIRIAWarmest):
-		r.Note(calc.LevelNotice, calc.At("temperature"), hot, calc.Amount("limit", calc.SI(pressure.CIRIAWarmest, "°C"), &displays.TemperatureAtMost))
+		r.Note(
+			calc.LevelNotice,
+			calc.At("temperature"),
+			hot,
+			calc.Amount("limit", calc.SI(pressure.CIRIAWarmest, "°C"), &displays.TemperatureAtMost),
+		)
 	}
 	if p.Way != pressure.FromTop || p.Class == pressure.SelfLevels {
 		r.Note(calc.LevelWarning, calc.At("way"), way)

@@ -7,14 +7,21 @@ import (
 )
 
 const (
-	rise    = calc.Text("The rise is above {limit}, the fastest of the method. The full fluid head counts.")
-	height  = calc.Text("More than {limit} is placed in one go. The method ends there: the full fluid head counts.")
-	long    = calc.Text("The setting time is above 20 h. The method ends there: the full fluid head counts.")
-	short   = calc.Text("A setting time below 5 h earns no credit. It is counted as 5 h.")
-	way     = calc.Text("The method holds for placing from the top, with a poker inside. Otherwise the full fluid head counts.")
-	dinCool = calc.Text("The concrete is cooler than its setting time holds for. It sets later: 3% more for each °C (1.8 °F).")
-	design  = calc.Text("For limit state design multiply by 1.5. That would be {pressure}. Ratings as allowed pressure take the value as it is.")
-	drawn   = calc.Text("The CIRIA line is drawn for a wall form just as high as what is placed.")
+	rise   = calc.Text("The rise is above {limit}, the fastest of the method. The full fluid head counts.")
+	height = calc.Text("More than {limit} is placed in one go. The method ends there: the full fluid head counts.")
+	long   = calc.Text("The setting time is above 20 h. The method ends there: the full fluid head counts.")
+	short  = calc.Text("A setting time below 5 h earns no credit. It is counted as 5 h.")
+	way    = calc.Text(
+		"The method holds for placing from the top, with a poker inside. Otherwise the full fluid head counts.",
+	)
+	dinCool = calc.Text(
+		"The concrete is cooler than its setting time holds for. It sets later: 3% more for each °C (1.8 °F).",
+	)
+	design = calc.Text(
+		"For limit state design multiply by 1.5. That would be {pressure}. Ratings as allowed pressure take the " +
+			"value as it is.",
+	)
+	drawn = calc.Text("The CIRIA line is drawn for a wall form just as high as what is placed.")
 )
 
 func pour(in calc.Case) pressure.SharedCase {
@@ -46,7 +53,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 	sayDIN(r, p, cool)
 	own := p.DIN()
 	pressure.PutComparison(r, in, p, own)
-	r.Note(calc.LevelNotice, calc.Path{}, design, calc.Amount("pressure", pressure.KPa(pressure.DINFactor*own.Pressure), &displays.Pressure))
+	r.Note(
+		calc.LevelNotice,
+		calc.Path{},
+		design,
+		calc.Amount("pressure", pressure.KPa(pressure.DINFactor*own.Pressure), &displays.Pressure),
+	)
 	r.Note(calc.LevelNotice, calc.Path{}, drawn)
 }
 
@@ -55,10 +67,20 @@ func sayDIN(r *calc.Recorder, p pressure.SharedCase, cool float64) {
 		r.Note(calc.LevelWarning, calc.At("way"), way)
 	}
 	if calc.Over(p.Rise, pressure.DINRise) {
-		r.Note(calc.LevelWarning, calc.At("rise"), rise, calc.Amount("limit", calc.SI(pressure.DINRise, "m/h"), &displays.RiseAtMost))
+		r.Note(
+			calc.LevelWarning,
+			calc.At("rise"),
+			rise,
+			calc.Amount("limit", calc.SI(pressure.DINRise, "m/h"), &displays.RiseAtMost),
+		)
 	}
 	if calc.Over(p.Height, pressure.DINHeight) {
-		r.Note(calc.LevelWarning, calc.At("height"), height, calc.Amount("limit", pressure.DINHeight, &displays.HeightAtMost))
+		r.Note(
+			calc.LevelWarning,
+			calc.At("height"),
+			height,
+			calc.Amount("limit", pressure.DINHeight, &displays.HeightAtMost),
+		)
 	}
 	switch {
 	case calc.Over(p.Set, pressure.DINSetHigh):

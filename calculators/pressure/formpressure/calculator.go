@@ -30,12 +30,23 @@ var equations = []*calc.Formula{
 
 // How quantities of this topic are written that no other topic has.
 var (
-	showCore   = &quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.25}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 1}}
+	showCore = &quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.25},
+		Metric: quantity.UnitDisplay{Unit: "mm", Step: 1},
+	}
 	showFactor = &quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 0.001}}
-	showTime   = &quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "min", Step: 5, Rounding: quantity.Up}}
+	showTime   = &quantity.Display{
+		Dim: quantity.Duration,
+		US:  quantity.UnitDisplay{Unit: "min", Step: 5, Rounding: quantity.Up},
+	}
 
 	// Limits of the method fall on the strict side when they are converted.
-	showWettest = &quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.25}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 5, Rounding: quantity.Down}}
+	showWettest = &quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.25},
+		Metric: quantity.UnitDisplay{Unit: "mm", Step: 5, Rounding: quantity.Down},
+	}
 )
 
 var sources = []calc.Source{
@@ -45,7 +56,8 @@ var sources = []calc.Source{
 		Where: "Week 7, Wall Forms: both wall equations", Status: calc.Secondary,
 	},
 	{
-		ID: "washington", Author: "University of Washington", Title: "CM 420 Temporary Structures, wall form design example",
+		ID: "washington", Author: "University of Washington", Title: "CM 420 Temporary Structures, wall form design " +
+			"example",
 		Where: "slides 1 to 6: least pressure of 600 psf", Status: calc.Secondary,
 	},
 	{
@@ -62,7 +74,8 @@ var sources = []calc.Source{
 		Where: "Part C: rate of placing is the volume per hour over the plan area", Status: calc.Confirmed,
 	},
 	{
-		ID: "practice", Title: "Common practice: 40 to 90 °F as the range of the equations, fluid head below it, no credit above it; a warning within one twentieth of a jump",
+		ID: "practice", Title: "Common practice: 40 to 90 °F as the range of the equations, fluid head below it, no " +
+			"credit above it; a warning within one twentieth of a jump",
 		Status: calc.CommonPractice,
 	},
 }
@@ -78,16 +91,29 @@ var (
 var tables = []calc.Table{
 	{
 		ID: "rate", Title: calc.Text("Pressure by rise at the hose and concrete temperature"),
-		Note: calc.Text("For 14 ft (4.3 m) placed in one go, blended cement and a retarder. A lower wall never carries more than its fluid head."),
-		Out:  "pressure-local", Set: []calc.Entry{{Path: "height", Text: "14 ft"}, {Path: "length", Text: "2000 ft"}, {Path: "pump-rate", Text: "1 yd³/h"}},
-		Down:   calc.Axis{Path: "rise", US: []string{"1", "2", "3", "4", "6", "10", "15"}, Metric: []string{"0.3", "0.6", "0.9", "1.2", "1.8", "3", "4.5"}},
+		Note: calc.Text(
+			"For 14 ft (4.3 m) placed in one go, blended cement and a retarder. A lower wall never carries more than " +
+				"its fluid head.",
+		),
+		Out: "pressure-local", Set: []calc.Entry{{Path: "height", Text: "14 ft"}, {Path: "length", Text: "2000 ft"}, {Path: "pump-rate", Text: "1 yd³/h"}},
+		Down: calc.Axis{
+			Path:   "rise",
+			US:     []string{"1", "2", "3", "4", "6", "10", "15"},
+			Metric: []string{"0.3", "0.6", "0.9", "1.2", "1.8", "3", "4.5"},
+		},
 		Across: calc.Axis{Path: "temperature", US: scaleUS, Metric: scaleMetric},
 	},
 	{
 		ID: "rating", Title: calc.Text("Highest rise by rating and concrete temperature"),
-		Note: calc.Text("For 14 ft (4.3 m) placed in one go, blended cement and a retarder. The rise is the one at the hose."),
-		Out:  "highest-rise", Set: []calc.Entry{{Path: "height", Text: "14 ft"}},
-		Down:   calc.Axis{Path: "rating", US: []string{"600", "700", "800", "900", "1000", "1200"}, Metric: []string{"30", "35", "40", "45", "50", "60"}},
+		Note: calc.Text(
+			"For 14 ft (4.3 m) placed in one go, blended cement and a retarder. The rise is the one at the hose.",
+		),
+		Out: "highest-rise", Set: []calc.Entry{{Path: "height", Text: "14 ft"}},
+		Down: calc.Axis{
+			Path:   "rating",
+			US:     []string{"600", "700", "800", "900", "1000", "1200"},
+			Metric: []string{"30", "35", "40", "45", "50", "60"},
+		},
 		Across: calc.Axis{Path: "temperature", US: scaleUS, Metric: scaleMetric},
 	},
 }

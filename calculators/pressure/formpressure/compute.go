@@ -75,7 +75,10 @@ func (j *job) mix() {
 		Weight: pressure.PCF(j.us("weight", "lb/ft³")),
 		Temp:   pressure.Fahrenheit(j.us("temperature", "°F")),
 		Slump:  pressure.Inches(j.us("slump", "in")),
-		Cc:     pressure.ChemistryCoefficient(pressure.Cement(j.in.Choice("cement")), j.in.Choice("admixture") != pressure.AdmixNone),
+		Cc: pressure.ChemistryCoefficient(
+			pressure.Cement(j.in.Choice("cement")),
+			j.in.Choice("admixture") != pressure.AdmixNone,
+		),
 	}
 	j.pour.Cw = pressure.WeightCoefficient(j.pour.Weight)
 	if shaken(j.in) {
@@ -105,7 +108,15 @@ func (j *job) steps() {
 	if equation == nil {
 		return
 	}
-	p := j.UseFor(of, nil, equation, j.pour.Cw, j.pour.Cc, calc.SI(float64(shown.rise), "ft/h"), calc.SI(float64(j.pour.Credit()), "°F"))
+	p := j.UseFor(
+		of,
+		nil,
+		equation,
+		j.pour.Cw,
+		j.pour.Cc,
+		calc.SI(float64(shown.rise), "ft/h"),
+		calc.SI(float64(j.pour.Credit()), "°F"),
+	)
 	least := max(pressure.LeastPressure(j.pour.Cw), pressure.FluidHead(j.pour.Weight, j.pour.Depth()))
 	j.UseFor(of, nil, pressure.BoundedFormula, p, pressure.SI(least), head)
 }
@@ -169,7 +180,15 @@ func (j *job) putHighest(rise pressure.FtPerHour, reach pressure.Reach) {
 		inverse = pressure.RiseFastFormula
 	}
 	if reach == pressure.ByEquation {
-		j.UseFor(ofRating, nil, inverse, j.pour.Cw, j.pour.Cc, j.in.Num("rating"), calc.SI(float64(j.pour.Credit()), "°F"))
+		j.UseFor(
+			ofRating,
+			nil,
+			inverse,
+			j.pour.Cw,
+			j.pour.Cc,
+			j.in.Num("rating"),
+			calc.SI(float64(j.pour.Credit()), "°F"),
+		)
 	}
 	core := j.in.Num("thickness")
 	j.Put("highest-rise", ftPerH(rise))

@@ -29,7 +29,10 @@ const (
 
 const (
 	figTitle = calc.Text("Pressure on the form by depth")
-	figDesc  = calc.Text("Left: the wall in section, {height} high. Right: pressure grows from the top down to {depth}, then stays at {pressure}. Full fluid head at the foot: {head}.")
+	figDesc  = calc.Text(
+		"Left: the wall in section, {height} high. Right: pressure grows from the top down to {depth}, then stays at " +
+			"{pressure}. Full fluid head at the foot: {head}.",
+	)
 	figEntry = calc.Text("{what}: {value}")
 	figHead  = calc.Text("Full fluid head")
 )
@@ -71,8 +74,13 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	return figure.Drawing{
 		Width: figWidth, Height: bottom,
 		Title: v.Say(figTitle),
-		Desc: v.Say(figDesc, calc.Amount("height", p.height, &displays.Height), calc.Amount("depth", res.Out.Num("fluid-depth"), &displays.Height),
-			calc.Amount("pressure", p.local, &displays.Pressure), calc.Amount("head", p.head, &displays.Pressure)),
+		Desc: v.Say(
+			figDesc,
+			calc.Amount("height", p.height, &displays.Height),
+			calc.Amount("depth", res.Out.Num("fluid-depth"), &displays.Height),
+			calc.Amount("pressure", p.local, &displays.Pressure),
+			calc.Amount("head", p.head, &displays.Pressure),
+		),
 		Nodes: append(nodes, key...),
 	}
 }
@@ -120,7 +128,10 @@ func (p plot) diagram() []figure.Node {
 	}
 	if p.rating > 0 {
 		x := p.x(p.rating)
-		nodes = append(nodes, figure.Segment(figure.Limit, figure.Point{X: x, Y: figTop - 10}, figure.Point{X: x, Y: figBottom}))
+		nodes = append(
+			nodes,
+			figure.Segment(figure.Limit, figure.Point{X: x, Y: figTop - 10}, figure.Point{X: x, Y: figBottom}),
+		)
 	}
 	return nodes
 }

@@ -143,7 +143,9 @@ func TestGuide(t *testing.T) {
 	expect(t, res, "guide-lifts", 3, "")
 	expect(t, res, "guide-time", 60, "min")
 	expect(t, res, "guide-flow", 4*140*8/12.0/27, "yd³/h")
-	if res = calctest.Run(t, Calculator, "guide-lift=4 ft", "guide-rate=4", "height=8'"); res.Out.Num("guide-lifts") != 2 {
+	if res = calctest.Run(t, Calculator, "guide-lift=4 ft", "guide-rate=4", "height=8'"); res.Out.Num(
+		"guide-lifts",
+	) != 2 {
 		t.Errorf("8 ft in lifts of 4 ft: %v", res.Out.Num("guide-lifts"))
 	}
 }
@@ -208,7 +210,12 @@ func checkVerdict(t *testing.T, in calc.Case, res calc.Result) {
 	case res.Out.Has("highest-rise"):
 		slower := res.Out.Num("rise-local") <= res.Out.Num("highest-rise")*(1+1e-9)
 		if slower != holding {
-			t.Fatalf("%s although the rise %v is against %v", verdict, res.Out.Num("rise-local"), res.Out.Num("highest-rise"))
+			t.Fatalf(
+				"%s although the rise %v is against %v",
+				verdict,
+				res.Out.Num("rise-local"),
+				res.Out.Num("highest-rise"),
+			)
 		}
 	}
 	last := res.Out.Rows("by-depth")[depthRows-1]
@@ -230,7 +237,8 @@ func checkSteps(t *testing.T, res calc.Result) {
 		if s.Formula == pressure.BoundedFormula && math.Abs(s.Out-want) > 1e-9*want {
 			t.Fatalf("the worked example ends in %v, the result is %v", s.Out, want)
 		}
-		if (s.Formula == pressure.RiseSlowFormula || s.Formula == pressure.RiseFastFormula) && math.Abs(s.Out-res.Out.Num("highest-rise")) > 1e-9*s.Out {
+		if (s.Formula == pressure.RiseSlowFormula || s.Formula == pressure.RiseFastFormula) &&
+			math.Abs(s.Out-res.Out.Num("highest-rise")) > 1e-9*s.Out {
 			t.Fatalf("the worked example ends in %v, the highest rise is %v", s.Out, res.Out.Num("highest-rise"))
 		}
 	}
@@ -406,7 +414,11 @@ func TestTables(t *testing.T) {
 			grid := make([][]float64, len(down))
 			for i, d := range down {
 				for _, a := range across {
-					entries := append(append([]calc.Entry{}, table.Set...), calc.Entry{Path: table.Down.Path, Text: d}, calc.Entry{Path: table.Across.Path, Text: a})
+					entries := append(
+						append([]calc.Entry{}, table.Set...),
+						calc.Entry{Path: table.Down.Path, Text: d},
+						calc.Entry{Path: table.Across.Path, Text: a},
+					)
 					in, notes := calc.Read(Calculator, entries, quantity.Style{System: sys})
 					res := calc.Run(Calculator, in)
 					if len(notes) > 0 || !res.Out.Has(table.Out) {

@@ -12,32 +12,78 @@ import (
 // Calculator finds the largest stone that still passes between forms and
 // bars and through the hose, and the sieve size below it.
 var Calculator = &calc.Calculator{
-	ID:       "aggregate-size",
-	Title:    calc.Text("Largest stone in the mix"),
-	Purpose:  calc.Text("What stone still passes between the forms, past the bars and through the hose."),
-	In:       inputs,
-	Out:      outputs,
-	Formulas: []*calc.Formula{steel.FormShareFormula, steel.GapShareFormula, steel.SlabShareFormula, steel.HoseShareFormula},
+	ID:      "aggregate-size",
+	Title:   calc.Text("Largest stone in the mix"),
+	Purpose: calc.Text("What stone still passes between the forms, past the bars and through the hose."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{
+		steel.FormShareFormula,
+		steel.GapShareFormula,
+		steel.SlabShareFormula,
+		steel.HoseShareFormula,
+	},
 	Sources: []calc.Source{
 		{ID: "aci318", Author: "ACI", Title: "318-19, Building code for structural concrete", Year: "2019",
 			Where: "26.4.2.1(a)(5), as quoted in the institute's answer 754", Status: calc.Confirmed, Link: "https://www.concrete.org/tools/frequentlyaskedquestions.aspx?faqid=754"},
-		{ID: "irc", Author: "ICC", Title: "International Residential Code", Edition: "2018", Where: "R608.5.1.3", Status: calc.Secondary,
-			Link: "https://codeoperative.net/models/irc/2018/irc18_608.5.1.3.php"},
-		{ID: "bc", Author: "British Columbia", Title: "Building Code", Where: "9.3.1.1.(4), walls in flat insulated forms: 19 mm", Status: calc.Confirmed,
-			Link: "http://www.code.greenkeyservices.ca/public/b09-9.3-materials-systems-and-equipment.php"},
-		{ID: "aci304", Author: "ACI", Title: "304.2R, Placing concrete by pumping methods", Where: "aggregate for pumping: a third, 40 % if rounded; as repeated elsewhere", Status: calc.Secondary},
-		{ID: "hoses", Author: "Concrete Construction", Title: "Concrete pumping", Where: "2 to 2-1/2 in. hose: 3/8 in. stone only", Status: calc.Confirmed},
+		{
+			ID:      "irc",
+			Author:  "ICC",
+			Title:   "International Residential Code",
+			Edition: "2018",
+			Where:   "R608.5.1.3",
+			Status:  calc.Secondary,
+			Link:    "https://codeoperative.net/models/irc/2018/irc18_608.5.1.3.php",
+		},
+		{
+			ID:     "bc",
+			Author: "British Columbia",
+			Title:  "Building Code",
+			Where:  "9.3.1.1.(4), walls in flat insulated forms: 19 mm",
+			Status: calc.Confirmed,
+			Link:   "http://www.code.greenkeyservices.ca/public/b09-9.3-materials-systems-and-equipment.php",
+		},
+		{
+			ID:     "aci304",
+			Author: "ACI",
+			Title:  "304.2R, Placing concrete by pumping methods",
+			Where:  "aggregate for pumping: a third, 40 % if rounded; as repeated elsewhere",
+			Status: calc.Secondary,
+		},
+		{
+			ID:     "hoses",
+			Author: "Concrete Construction",
+			Title:  "Concrete pumping",
+			Where:  "2 to 2-1/2 in. hose: 3/8 in. stone only",
+			Status: calc.Confirmed,
+		},
 		{ID: "practice", Title: "Three quarters of the clear gap between bar and form", Status: calc.CommonPractice},
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("The form maker's data and the mix design come first. Foam forms mostly take 3/8 or 1/2 in. stone.")},
-		{Level: calc.LevelCaution, Text: calc.Text("Webs of the form, laps and boxes narrow the way too. Measure the tightest gap.")},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"The form maker's data and the mix design come first. Foam forms mostly take 3/8 or 1/2 in. stone.",
+			),
+		},
+		{
+			Level: calc.LevelCaution,
+			Text:  calc.Text("Webs of the form, laps and boxes narrow the way too. Measure the tightest gap."),
+		},
 	},
 	Tables: []calc.Table{{ID: "core", Title: calc.Text("Largest stone by core and bar gap"),
 		Note: calc.Text("Without slab and hose. Before rounding down to a sieve size."),
 		Out:  "most", Set: []calc.Entry{{Path: "cover", Text: ""}, {Path: "slab", Text: ""}, {Path: "hose", Text: ""}},
-		Down:   calc.Axis{Path: "core", US: []string{"4 in", "5.5 in", "6 in", "7.5 in", "8 in", "10 in"}, Metric: []string{"100 mm", "140 mm", "150 mm", "190 mm", "200 mm", "250 mm"}},
-		Across: calc.Axis{Path: "gap", US: []string{"0.75 in", "1 in", "1.5 in", "2 in", "3 in"}, Metric: []string{"20 mm", "25 mm", "40 mm", "50 mm", "75 mm"}}}},
+		Down: calc.Axis{
+			Path:   "core",
+			US:     []string{"4 in", "5.5 in", "6 in", "7.5 in", "8 in", "10 in"},
+			Metric: []string{"100 mm", "140 mm", "150 mm", "190 mm", "200 mm", "250 mm"},
+		},
+		Across: calc.Axis{
+			Path:   "gap",
+			US:     []string{"0.75 in", "1 in", "1.5 in", "2 in", "3 in"},
+			Metric: []string{"20 mm", "25 mm", "40 mm", "50 mm", "75 mm"},
+		}}},
 	Compute: compute,
 	Draw:    draw,
 }
@@ -56,7 +102,10 @@ const (
 
 // What is most allowed is rounded down; sieve sizes keep their unit.
 var (
-	sieveInches = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.125}}
+	sieveInches = quantity.Display{
+		Dim: quantity.Length,
+		US:  quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.125},
+	}
 	sieveMetric = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "mm", Step: 1}}
 )
 

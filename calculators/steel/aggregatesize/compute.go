@@ -11,13 +11,21 @@ import (
 const (
 	noteTight = calc.Text("No usual stone is this small. Widen the gap, or ask for a mix made for it.")
 	noteHose  = calc.Text("Through a hose of {limit} or less goes 3/8 in. (10 mm) stone only, whatever its share.")
-	noteLarge = calc.Text("Larger than {limit}: British Columbia names that for walls in insulated forms. Ask the form maker.")
-	askGap    = calc.Text("Bars decide as often as forms. What is the clear gap between them?")
+	noteLarge = calc.Text(
+		"Larger than {limit}: British Columbia names that for walls in insulated forms. Ask the form maker.",
+	)
+	askGap = calc.Text("Bars decide as often as forms. What is the clear gap between them?")
 )
 
 // The sizes of sieves that aggregate is sold by, m.
 var (
-	inchSizes   = [...]float64{0.375 * steel.Inch, 0.5 * steel.Inch, 0.75 * steel.Inch, 1 * steel.Inch, 1.5 * steel.Inch}
+	inchSizes = [...]float64{
+		0.375 * steel.Inch,
+		0.5 * steel.Inch,
+		0.75 * steel.Inch,
+		1 * steel.Inch,
+		1.5 * steel.Inch,
+	}
 	metricSizes = [...]float64{10 * steel.Mm, 14 * steel.Mm, 20 * steel.Mm, 25 * steel.Mm, 40 * steel.Mm}
 )
 
@@ -57,7 +65,10 @@ func (s *stones) limit(rule string, of, most float64) {
 	if most < s.most*(1-calc.Slack) {
 		s.most, s.rule = most, rule
 	}
-	s.lines = append(s.lines, s.NewRow("rules").With("rule", calc.ChoiceOf(rule)).With("of", calc.Num(of)).With("most", calc.Num(most)))
+	s.lines = append(
+		s.lines,
+		s.NewRow("rules").With("rule", calc.ChoiceOf(rule)).With("of", calc.Num(of)).With("most", calc.Num(most)),
+	)
 }
 
 func compute(r *calc.Recorder, in calc.Case) {

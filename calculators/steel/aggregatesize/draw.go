@@ -27,10 +27,22 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 			if o.ID == res.Out.Choice("governs") {
 				role, governs = figure.Steel, o.Label
 			}
-			bars = append(bars, figure.Bar{Role: role, Name: v.Say(o.Label), Size: line.Num("most"), Text: quantity.Format(line.Num("most"), displays.PartAtMost, v.Style)})
+			bars = append(
+				bars,
+				figure.Bar{
+					Role: role,
+					Name: v.Say(o.Label),
+					Size: line.Num("most"),
+					Text: quantity.Format(line.Num("most"), displays.PartAtMost, v.Style),
+				},
+			)
 		}
 	}
 	nodes, foot := figure.Bars(0, bars, res.Out.Num("most"))
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawStone), Nodes: nodes,
-		Desc: v.Say(drawStoneD, calc.Amount("most", res.Out.Num("most"), &displays.PartAtMost), calc.Said("rule", governs))}
+		Desc: v.Say(
+			drawStoneD,
+			calc.Amount("most", res.Out.Num("most"), &displays.PartAtMost),
+			calc.Said("rule", governs),
+		)}
 }

@@ -20,7 +20,8 @@ func TestBarsAndOptionsAgree(t *testing.T) {
 		// rounding of the standards.
 		calctest.Near(t, b.ID+" mass", b.Mass, steel.MassPerLength(steelDensity, b.Area), 0.02*b.Mass)
 		calctest.Near(t, b.ID+" area", b.Area, steel.RoundArea(b.Diameter), 0.021*b.Area)
-		if i > 0 && b.Canadian() == steel.Bars[i-1].Canadian() && (b.Diameter <= steel.Bars[i-1].Diameter || b.Mass <= steel.Bars[i-1].Mass) {
+		if i > 0 && b.Canadian() == steel.Bars[i-1].Canadian() &&
+			(b.Diameter <= steel.Bars[i-1].Diameter || b.Mass <= steel.Bars[i-1].Mass) {
 			t.Errorf("%s is no larger than the bar before it", b.ID)
 		}
 	}

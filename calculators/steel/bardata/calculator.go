@@ -10,33 +10,66 @@ import (
 
 // Calculator gives the nominal size and mass of a bar and the weight of a bundle.
 var Calculator = &calc.Calculator{
-	ID:       "bar-data",
-	Title:    calc.Text("Bar sizes and weights"),
-	Purpose:  calc.Text("What a bar measures and what a bundle of bars weighs."),
-	In:       inputs,
-	Out:      outputs,
-	Formulas: []*calc.Formula{steel.BarWeightFormula, steel.RoundAreaFormula, steel.MassPerLengthFormula, steel.HookLengthFormula},
+	ID:      "bar-data",
+	Title:   calc.Text("Bar sizes and weights"),
+	Purpose: calc.Text("What a bar measures and what a bundle of bars weighs."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{
+		steel.BarWeightFormula,
+		steel.RoundAreaFormula,
+		steel.MassPerLengthFormula,
+		steel.HookLengthFormula,
+	},
 	Sources: []calc.Source{steel.SourceA615, steel.SourceG30,
-		{ID: "pci", Author: "PCI", Title: "Design Handbook", Edition: "7th ed.", Where: "design aid 15.4.1, bars and hooks, p. 15-34",
-			Status: calc.Confirmed, Link: "https://www.scribd.com/document/485243316/ASTM-Rebar-Chart"}},
+		{
+			ID:      "pci",
+			Author:  "PCI",
+			Title:   "Design Handbook",
+			Edition: "7th ed.",
+			Where:   "design aid 15.4.1, bars and hooks, p. 15-34",
+			Status:  calc.Confirmed,
+			Link:    "https://www.scribd.com/document/485243316/ASTM-Rebar-Chart",
+		}},
 	Cautions: []calc.Caution{
-		{Level: calc.LevelCaution, Text: calc.Text("Bars bend and slide when they are lifted. Weigh the bundle here before anyone picks it up.")},
+		{
+			Level: calc.LevelCaution,
+			Text: calc.Text(
+				"Bars bend and slide when they are lifted. Weigh the bundle here before anyone picks it up.",
+			),
+		},
 		{Level: calc.LevelNotice, Text: steel.SteelNotDesign},
 	},
 	Tables: []calc.Table{{ID: "weight", Title: calc.Text("Weight of one bar"),
 		Note: calc.Text("One straight bar, by nominal mass, rounded up."),
 		Out:  "weight", Set: []calc.Entry{{Path: "count", Text: "1"}},
-		Down:   calc.Axis{Path: "bar", US: []string{"3", "4", "5", "6", "10m", "15m", "20m"}},
-		Across: calc.Axis{Path: "length", US: []string{"4 ft", "8 ft", "10 ft", "20 ft", "40 ft"}, Metric: []string{"1.2 m", "2.4 m", "3 m", "6 m", "12 m"}}}},
+		Down: calc.Axis{Path: "bar", US: []string{"3", "4", "5", "6", "10m", "15m", "20m"}},
+		Across: calc.Axis{
+			Path:   "length",
+			US:     []string{"4 ft", "8 ft", "10 ft", "20 ft", "40 ft"},
+			Metric: []string{"1.2 m", "2.4 m", "3 m", "6 m", "12 m"},
+		}}},
 	Compute: compute,
 	Draw:    draw,
 }
 
 // The ways bars are written.
 var (
-	barDiameter = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Step: 0.001}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 0.1}}
-	barArea     = quantity.Display{Dim: quantity.Area, US: quantity.UnitDisplay{Unit: "in²", Step: 0.01}, Metric: quantity.UnitDisplay{Unit: "mm²", Step: 1}}
-	barMass     = quantity.Display{Dim: quantity.MassPerLength, US: quantity.UnitDisplay{Unit: "lb/ft", Step: 0.001}, Metric: quantity.UnitDisplay{Unit: "kg/m", Step: 0.001}}
+	barDiameter = quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "in", Step: 0.001},
+		Metric: quantity.UnitDisplay{Unit: "mm", Step: 0.1},
+	}
+	barArea = quantity.Display{
+		Dim:    quantity.Area,
+		US:     quantity.UnitDisplay{Unit: "in²", Step: 0.01},
+		Metric: quantity.UnitDisplay{Unit: "mm²", Step: 1},
+	}
+	barMass = quantity.Display{
+		Dim:    quantity.MassPerLength,
+		US:     quantity.UnitDisplay{Unit: "lb/ft", Step: 0.001},
+		Metric: quantity.UnitDisplay{Unit: "kg/m", Step: 0.001},
+	}
 )
 
 var inputs = []calc.Field{
@@ -61,7 +94,11 @@ var outputs = []calc.Field{
 }
 
 // A hook's tail is rounded up to the half inch.
-var hookSize = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.5, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 10, Rounding: quantity.Up}}
+var hookSize = quantity.Display{
+	Dim:    quantity.Length,
+	US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.5, Rounding: quantity.Up},
+	Metric: quantity.UnitDisplay{Unit: "mm", Step: 10, Rounding: quantity.Up},
+}
 
 const (
 	noteHeavy = calc.Text("One bar weighs {weight}. Carry it with two or more, or lift it by machine.")

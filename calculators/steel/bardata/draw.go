@@ -33,10 +33,27 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		if i == at {
 			role = figure.Steel
 		}
-		bars = append(bars, figure.Bar{Role: role, Name: v.Say(steel.BarOptions[i].Label), Text: quantity.Format(steel.Bars[i].Mass, barMass, v.Style), Size: steel.Bars[i].Mass})
+		bars = append(
+			bars,
+			figure.Bar{
+				Role: role,
+				Name: v.Say(steel.BarOptions[i].Label),
+				Text: quantity.Format(steel.Bars[i].Mass, barMass, v.Style),
+				Size: steel.Bars[i].Mass,
+			},
+		)
 	}
 	nodes, foot := figure.Bars(0, bars, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawBars), Nodes: nodes,
-		Desc: v.Say(drawBarsD, calc.Said("bar", steel.BarOptions[at].Label), calc.Amount("mass", steel.Bars[at].Mass, &barMass),
-			calc.Amount("count", in.Num("count"), &displays.Count), calc.Amount("weight", res.Out.Num("weight"), &displays.MassUp))}
+		Desc: v.Say(
+			drawBarsD,
+			calc.Said("bar", steel.BarOptions[at].Label),
+			calc.Amount("mass", steel.Bars[at].Mass, &barMass),
+			calc.Amount(
+				"count",
+				in.Num("count"),
+				&displays.Count,
+			),
+			calc.Amount("weight", res.Out.Num("weight"), &displays.MassUp),
+		)}
 }

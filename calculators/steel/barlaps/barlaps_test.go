@@ -22,7 +22,8 @@ func TestShownLengthsOfA23(t *testing.T) {
 	} {
 		res := calctest.Run(t, Calculator, "bar="+c.bar, "fy=400 MPa", "fc="+c.fc)
 		row := res.Out.Rows("laps")[2]
-		if got := quantity.Format(row.Num("development"), length, metric); row.Choice("rule") != ruleCSA || got != c.want {
+		if got := quantity.Format(row.Num("development"), length, metric); row.Choice("rule") != ruleCSA ||
+			got != c.want {
 			t.Errorf("%s at %s: %s, printed %s", c.bar, c.fc, got, c.want)
 		}
 	}
@@ -66,15 +67,33 @@ func TestFactors(t *testing.T) {
 			calctest.Near(t, rule+" with "+c.typed[0], got, want, 1e-9)
 		}
 	}
-	calctest.Near(t, "other cases, ACI", row(t, plain, ruleACIOther).Num("development")/row(t, plain, ruleACI).Num("development"), 1.5, 1e-9)
-	calctest.Near(t, "other cases, CSA", row(t, plain, ruleCSAOther).Num("development")/row(t, plain, ruleCSA).Num("development"), 4.0/3, 1e-9)
+	calctest.Near(
+		t,
+		"other cases, ACI",
+		row(t, plain, ruleACIOther).Num("development")/row(t, plain, ruleACI).Num("development"),
+		1.5,
+		1e-9,
+	)
+	calctest.Near(
+		t,
+		"other cases, CSA",
+		row(t, plain, ruleCSAOther).Num("development")/row(t, plain, ruleCSA).Num("development"),
+		4.0/3,
+		1e-9,
+	)
 }
 
 // Between #6 and #7 the constant of ACI steps from 25 to 20; laps of either
 // class are never below the least length, and Class B is 1.3 times Class A.
 func TestClassesAndSteps(t *testing.T) {
 	six, seven := calctest.Run(t, Calculator, "bar=6"), calctest.Run(t, Calculator, "bar=7")
-	calctest.Near(t, "the step at #7", row(t, seven, ruleACI).Num("development")/row(t, six, ruleACI).Num("development"), 7.0/6*25/20, 1e-9)
+	calctest.Near(
+		t,
+		"the step at #7",
+		row(t, seven, ruleACI).Num("development")/row(t, six, ruleACI).Num("development"),
+		7.0/6*25/20,
+		1e-9,
+	)
 	for _, b := range steel.Bars {
 		res := calctest.Run(t, Calculator, "bar="+b.ID)
 		for _, r := range res.Out.Rows("laps")[:4] {

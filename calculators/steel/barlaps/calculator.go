@@ -12,38 +12,94 @@ import (
 // Calculator sets the development and lap lengths of several codes side by side,
 // to hold against a drawing. It never picks one.
 var Calculator = &calc.Calculator{
-	ID:       "bar-laps",
-	Title:    calc.Text("Laps to check a drawing by"),
-	Purpose:  calc.Text("What lap several codes ask for, side by side, to hold against the drawing."),
-	In:       inputs,
-	Out:      outputs,
-	Formulas: []*calc.Formula{steel.Development318Formula, steel.DevelopmentA23Formula, steel.ClassBFormula, steel.LapIRCFormula, steel.Hook318Formula},
+	ID:      "bar-laps",
+	Title:   calc.Text("Laps to check a drawing by"),
+	Purpose: calc.Text("What lap several codes ask for, side by side, to hold against the drawing."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{
+		steel.Development318Formula,
+		steel.DevelopmentA23Formula,
+		steel.ClassBFormula,
+		steel.LapIRCFormula,
+		steel.Hook318Formula,
+	},
 	Sources: []calc.Source{
-		{ID: "aci318", Author: "ACI", Title: "318-14, Building code for structural concrete", Year: "2014", Where: "table 25.4.2.2, 25.4.3, 25.5.2, as explained in CRSI note ETN-D-1-15",
-			Status: calc.Secondary, Link: "https://studylib.net/doc/26118889/dev-and-lap-splice-lengths-etn-d-1-15"},
-		{ID: "factors", Author: "ACI", Title: "318-14 and 318-19", Where: "factors for place, coating, weight and grade; no laps above #11", Status: calc.Memory},
-		{ID: "a233", Author: "CSA", Title: "A23.3, Design of concrete structures", Where: "12.2.3, table of development lengths in a public repository; factors from memory", Status: calc.Secondary},
-		{ID: "irc", Author: "ICC", Title: "International Residential Code", Where: "table R608.5.4(1), as adopted in the Los Angeles Residential Code",
-			Status: calc.Confirmed, Link: "https://up.codes/s/reinforcement-installation-details"},
-		{ID: "bc", Author: "British Columbia", Title: "Building Code", Where: "9.3.1.1.(4): 450 mm for 10M, 650 mm for 15M", Status: calc.Confirmed,
-			Link: "http://www.code.greenkeyservices.ca/public/b09-9.3-materials-systems-and-equipment.php"},
+		{
+			ID:     "aci318",
+			Author: "ACI",
+			Title:  "318-14, Building code for structural concrete",
+			Year:   "2014",
+			Where:  "table 25.4.2.2, 25.4.3, 25.5.2, as explained in CRSI note ETN-D-1-15",
+			Status: calc.Secondary,
+			Link:   "https://studylib.net/doc/26118889/dev-and-lap-splice-lengths-etn-d-1-15",
+		},
+		{
+			ID:     "factors",
+			Author: "ACI",
+			Title:  "318-14 and 318-19",
+			Where:  "factors for place, coating, weight and grade; no laps above #11",
+			Status: calc.Memory,
+		},
+		{
+			ID:     "a233",
+			Author: "CSA",
+			Title:  "A23.3, Design of concrete structures",
+			Where:  "12.2.3, table of development lengths in a public repository; factors from memory",
+			Status: calc.Secondary,
+		},
+		{
+			ID:     "irc",
+			Author: "ICC",
+			Title:  "International Residential Code",
+			Where:  "table R608.5.4(1), as adopted in the Los Angeles Residential Code",
+			Status: calc.Confirmed,
+			Link:   "https://up.codes/s/reinforcement-installation-details",
+		},
+		{
+			ID:     "bc",
+			Author: "British Columbia",
+			Title:  "Building Code",
+			Where:  "9.3.1.1.(4): 450 mm for 10M, 650 mm for 15M",
+			Status: calc.Confirmed,
+			Link:   "http://www.code.greenkeyservices.ca/public/b09-9.3-materials-systems-and-equipment.php",
+		},
 		steel.SourceA615, steel.SourceG30,
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Only to check a drawing, never to design. A short lap can bring a wall down. The drawing and the engineer decide.")},
-		{Level: calc.LevelCaution, Text: calc.Text("The rows differ because the codes differ. None is picked here: ask which code the job is under.")},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Only to check a drawing, never to design. A short lap can bring a wall down. The drawing and the " +
+					"engineer decide.",
+			),
+		},
+		{
+			Level: calc.LevelCaution,
+			Text: calc.Text(
+				"The rows differ because the codes differ. None is picked here: ask which code the job is under.",
+			),
+		},
 	},
 	Tables: []calc.Table{{ID: "class-b", Title: calc.Text("Class B lap by ACI 318, cover kept"),
 		Note: calc.Text("Grade 60 (420 MPa), bare bars, normal weight, not top bars. To check a drawing only."),
 		Out:  "lap-aci", Down: calc.Axis{Path: "bar", US: []string{"3", "4", "5", "6", "7", "10m", "15m"}},
-		Across: calc.Axis{Path: "fc", US: []string{"2500 psi", "3000 psi", "3500 psi", "4000 psi", "5000 psi"}, Metric: []string{"20 MPa", "25 MPa", "30 MPa", "35 MPa"}}}},
+		Across: calc.Axis{
+			Path:   "fc",
+			US:     []string{"2500 psi", "3000 psi", "3500 psi", "4000 psi", "5000 psi"},
+			Metric: []string{"20 MPa", "25 MPa", "30 MPa", "35 MPa"},
+		}}},
 	Compute: compute,
 	Draw:    draw,
 }
 
 // A lap is rounded up, by the inch or by 10 mm as the tables are.
 
-var length = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 1, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "mm", Step: 10, Rounding: quantity.Up}}
+var length = quantity.Display{
+	Dim:    quantity.Length,
+	US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 1, Rounding: quantity.Up},
+	Metric: quantity.UnitDisplay{Unit: "mm", Step: 10, Rounding: quantity.Up},
+}
 
 const (
 	whyGrade   = calc.Text("Bars are sold from Grade 40 to Grade 100.")
@@ -53,7 +109,11 @@ const (
 )
 
 // Yield strengths are written in round psi or MPa.
-var yield = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 100}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 1}}
+var yield = quantity.Display{
+	Dim:    quantity.Pressure,
+	US:     quantity.UnitDisplay{Unit: "psi", Step: 100},
+	Metric: quantity.UnitDisplay{Unit: "MPa", Step: 1},
+}
 
 var inputs = []calc.Field{
 	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: steel.BarOptions, Label: calc.Text("Bar")},

@@ -8,7 +8,9 @@ import (
 )
 
 const (
-	noteShort = calc.Text("The drawing's lap is shorter than some rows. Ask the engineer which code and class it follows.")
+	noteShort = calc.Text(
+		"The drawing's lap is shorter than some rows. Ask the engineer which code and class it follows.",
+	)
 	noteNo    = calc.Text("No laps in bars this large: codes want couplers or welds.")
 	noteIRC   = calc.Text("The IRC table knows only #4 to #6 of Grade 40 and 60. It has no row here.")
 	noteGrade = calc.Text("Above Grade 60 the factor for the grade is from the 2019 code. Older editions have none.")
@@ -108,7 +110,18 @@ func (t *table) grade() float64 {
 
 // aci is the development length by ACI 318 for one of the rules.
 func (t *table) aci(rule int, c float64) float64 {
-	return t.UseFor(rules[rule].Label, nil, steel.Development318Formula, t.in.Num("fy"), t.place(), t.lambda(), t.in.Num("fc"), c, t.grade(), t.bar.Diameter)
+	return t.UseFor(
+		rules[rule].Label,
+		nil,
+		steel.Development318Formula,
+		t.in.Num("fy"),
+		t.place(),
+		t.lambda(),
+		t.in.Num("fc"),
+		c,
+		t.grade(),
+		t.bar.Diameter,
+	)
 }
 
 // csa is the development length by CSA A23.3 for one of the rules.
@@ -120,7 +133,17 @@ func (t *table) csa(rule int, c float64) float64 {
 	if t.bar.Diameter <= smaller {
 		size = 0.8
 	}
-	return t.UseFor(rules[rule].Label, nil, steel.DevelopmentA23Formula, c, k, size, t.in.Num("fy"), t.in.Num("fc"), t.bar.Diameter)
+	return t.UseFor(
+		rules[rule].Label,
+		nil,
+		steel.DevelopmentA23Formula,
+		c,
+		k,
+		size,
+		t.in.Num("fy"),
+		t.in.Num("fc"),
+		t.bar.Diameter,
+	)
 }
 
 // code adds a row with both classes; the least length holds for all of them.
@@ -142,7 +165,11 @@ func (t *table) code(rule string, development, least float64) {
 
 // row adds a row and holds the drawing's lap against it.
 func (t *table) row(rule string, development, a calc.Value, lap float64) {
-	row := t.NewRow("laps").With("rule", calc.ChoiceOf(rule)).With("development", development).With("lap-a", a).With("lap-b", calc.Num(lap))
+	row := t.NewRow("laps").
+		With("rule", calc.ChoiceOf(rule)).
+		With("development", development).
+		With("lap-a", a).
+		With("lap-b", calc.Num(lap))
 	if t.in.Has("drawn") {
 		verdict := "longer"
 		if t.in.Num("drawn") < lap*(1-calc.Slack) {
@@ -169,7 +196,12 @@ func (t *table) irc() {
 		return
 	}
 	lap := t.Use(steel.LapIRCFormula, n, t.bar.Diameter)
-	t.row(ruleIRC, calc.Num(math.Floor(lap/1.3/steel.Inch)*steel.Inch), calc.Value{}, math.Round(lap/steel.Inch)*steel.Inch)
+	t.row(
+		ruleIRC,
+		calc.Num(math.Floor(lap/1.3/steel.Inch)*steel.Inch),
+		calc.Value{},
+		math.Round(lap/steel.Inch)*steel.Inch,
+	)
 }
 
 func (t *table) hook() {

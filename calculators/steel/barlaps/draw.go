@@ -33,7 +33,15 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		low, high = math.Min(low, x), math.Max(high, x)
 		for _, o := range rules {
 			if o.ID == row.Choice("rule") {
-				bars = append(bars, figure.Bar{Role: figure.Steel, Name: v.Say(o.Label), Text: quantity.Format(x, length, v.Style), Size: x})
+				bars = append(
+					bars,
+					figure.Bar{
+						Role: figure.Steel,
+						Name: v.Say(o.Label),
+						Text: quantity.Format(x, length, v.Style),
+						Size: x,
+					},
+				)
 			}
 		}
 	}
@@ -50,5 +58,10 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		foot += 18
 	}
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawT), Nodes: nodes,
-		Desc: v.Say(drawD, calc.Word("bar", v.Write(in.Fields()[0], in.At(0))), calc.Amount("low", low, &length), calc.Amount("high", high, &length))}
+		Desc: v.Say(
+			drawD,
+			calc.Word("bar", v.Write(in.Fields()[0], in.At(0))),
+			calc.Amount("low", low, &length),
+			calc.Amount("high", high, &length),
+		)}
 }

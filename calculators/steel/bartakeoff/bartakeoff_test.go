@@ -8,10 +8,12 @@ import (
 )
 
 func TestRefusals(t *testing.T) {
-	if res := calctest.Run(t, Calculator, "length=2 ft", "first=13 in"); res.State != calc.Refused || !calctest.Noted(res, refuseFirst) {
+	if res := calctest.Run(t, Calculator, "length=2 ft", "first=13 in"); res.State != calc.Refused ||
+		!calctest.Noted(res, refuseFirst) {
 		t.Error("a first vertical past the middle is taken")
 	}
-	if res := calctest.Run(t, Calculator, "height=1 ft", "course-first=7 in"); res.State != calc.Refused || !calctest.Noted(res, refuseCourse) {
+	if res := calctest.Run(t, Calculator, "height=1 ft", "course-first=7 in"); res.State != calc.Refused ||
+		!calctest.Noted(res, refuseCourse) {
 		t.Error("crossing horizontals are taken")
 	}
 	if res := calctest.Run(t, Calculator, "height=1 ft", "course-first=7 in", "courses=1"); res.State != calc.OK {

@@ -11,10 +11,12 @@ import (
 const (
 	refuseFirst  = calc.Text("The first vertical is past the middle of the wall.")
 	refuseCourse = calc.Text("The outer horizontals cross: foot and top distances exceed the height.")
-	noteLong     = calc.Text("{part} are longer than the stock. They are counted with laps; the drawing must show where.")
-	askLap       = calc.Text("This lap is under {limit} of the horizontal bar. Is it what the drawing says?")
-	askMixed     = calc.Text("Marks of both systems stand together. Does the drawing really mix them?")
-	askWide      = calc.Text("Codes for such walls end at {limit} between bars. Does the drawing say more?")
+	noteLong     = calc.Text(
+		"{part} are longer than the stock. They are counted with laps; the drawing must show where.",
+	)
+	askLap   = calc.Text("This lap is under {limit} of the horizontal bar. Is it what the drawing says?")
+	askMixed = calc.Text("Marks of both systems stand together. Does the drawing really mix them?")
+	askWide  = calc.Text("Codes for such walls end at {limit} between bars. Does the drawing say more?")
 )
 
 const (
@@ -51,7 +53,14 @@ func compute(r *calc.Recorder, in calc.Case) {
 			r.Refuse(calc.At("course-first"), refuseCourse)
 			return
 		}
-		courses = t.UseFor(parts[1].Label, nil, steel.BarCountFormula, in.Num("height"), in.Num("course-first"), in.Num("course")*(1+calc.Slack))
+		courses = t.UseFor(
+			parts[1].Label,
+			nil,
+			steel.BarCountFormula,
+			in.Num("height"),
+			in.Num("course-first"),
+			in.Num("course")*(1+calc.Slack),
+		)
 	}
 	t.count(courses)
 	t.put()
@@ -61,7 +70,14 @@ func compute(r *calc.Recorder, in calc.Case) {
 // count goes through the parts of the wall.
 func (t *takeOff) count(courses float64) {
 	in, layers := t.in, t.in.Num("layers")
-	verticals := t.UseFor(parts[0].Label, nil, steel.BarCountFormula, in.Num("length"), in.Num("first"), in.Num("spacing")*(1+calc.Slack))
+	verticals := t.UseFor(
+		parts[0].Label,
+		nil,
+		steel.BarCountFormula,
+		in.Num("length"),
+		in.Num("first"),
+		in.Num("spacing")*(1+calc.Slack),
+	)
 	t.Put("verticals", verticals)
 	t.Put("courses", courses)
 	t.part(0, "vertical", verticals*layers, in.Num("height")+in.Num("projection"))
@@ -101,9 +117,12 @@ func (t *takeOff) part(kind int, field string, count, each float64) {
 	weight := use(steel.BarWeightFormula, b.Mass, length, count)
 	t.net += weight
 	t.order(b, weight, bars)
-	t.rows = append(t.rows, t.NewRow("parts").With("part", calc.ChoiceOf(parts[kind].ID)).With("bar", calc.ChoiceOf(b.ID)).
-		With("count", calc.Num(count)).With("each", calc.Num(length)).With("length", calc.Num(length*count)).
-		With("weight", calc.Num(weight)).With("stock", calc.Num(bars)))
+	t.rows = append(
+		t.rows,
+		t.NewRow("parts").With("part", calc.ChoiceOf(parts[kind].ID)).With("bar", calc.ChoiceOf(b.ID)).
+			With("count", calc.Num(count)).With("each", calc.Num(length)).With("length", calc.Num(length*count)).
+			With("weight", calc.Num(weight)).With("stock", calc.Num(bars)),
+	)
 }
 
 // order adds to what is needed of a bar size.

@@ -11,7 +11,9 @@ import (
 
 const (
 	drawWallT = calc.Text("Bars in the wall")
-	drawWallD = calc.Text("{verticals} verticals and {courses} horizontals in each layer. {weight} with waste, {bars} stock bars.")
+	drawWallD = calc.Text(
+		"{verticals} verticals and {courses} horizontals in each layer. {weight} with waste, {bars} stock bars.",
+	)
 
 	wallLeft, wallTop = 10.0, 8.0
 	wallWide          = figure.ChartWidth - 2*wallLeft
@@ -37,9 +39,23 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		}
 	}
 	chart, foot := figure.Bars(foot, bars, 0)
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawWallT), Nodes: append(nodes, chart...),
-		Desc: v.Say(drawWallD, calc.Amount("verticals", res.Out.Num("verticals"), &displays.Count), calc.Amount("courses", res.Out.Num("courses"), &displays.Count),
-			calc.Amount("weight", res.Out.Num("weight"), &displays.MassUp), calc.Amount("bars", res.Out.Num("stock-bars"), &displays.Count))}
+	return figure.Drawing{
+		Width:  figure.ChartWidth,
+		Height: foot,
+		Title:  v.Say(drawWallT),
+		Nodes:  append(nodes, chart...),
+		Desc: v.Say(
+			drawWallD,
+			calc.Amount("verticals", res.Out.Num("verticals"), &displays.Count),
+			calc.Amount("courses", res.Out.Num("courses"), &displays.Count),
+			calc.Amount(
+				"weight",
+				res.Out.Num("weight"),
+				&displays.MassUp,
+			),
+			calc.Amount("bars", res.Out.Num("stock-bars"), &displays.Count),
+		),
+	}
 }
 
 // elevation is the wall to scale with one layer of its bars.
@@ -59,11 +75,30 @@ func elevation(v calc.Locale, in, out calc.Case) (nodes []figure.Node, foot floa
 	}
 	for _, at := range places(height, first, course, out.Num("courses")) {
 		y := base - float64(at*scale)
-		nodes = append(nodes, figure.Segment(figure.Line, figure.Point{X: wallLeft, Y: y}, figure.Point{X: wallLeft + float64(length*scale), Y: y}))
+		nodes = append(
+			nodes,
+			figure.Segment(
+				figure.Line,
+				figure.Point{X: wallLeft, Y: y},
+				figure.Point{X: wallLeft + float64(length*scale), Y: y},
+			),
+		)
 	}
 	foot = base + 28
-	nodes = append(nodes, figure.Segment(figure.Measure, figure.Point{X: wallLeft, Y: base + 8}, figure.Point{X: wallLeft + float64(length*scale), Y: base + 8}),
-		figure.Text(figure.Label, figure.Point{X: wallLeft, Y: foot - 4}, figure.Start, quantity.Format(length, displays.Wall, v.Style)+" × "+quantity.Format(height, displays.Wall, v.Style)))
+	nodes = append(
+		nodes,
+		figure.Segment(
+			figure.Measure,
+			figure.Point{X: wallLeft, Y: base + 8},
+			figure.Point{X: wallLeft + float64(length*scale), Y: base + 8},
+		),
+		figure.Text(
+			figure.Label,
+			figure.Point{X: wallLeft, Y: foot - 4},
+			figure.Start,
+			quantity.Format(length, displays.Wall, v.Style)+" × "+quantity.Format(height, displays.Wall, v.Style),
+		),
+	)
 	return nodes, foot
 }
 

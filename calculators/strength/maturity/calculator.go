@@ -21,8 +21,19 @@ var Calculator = &calc.Calculator{
 	Sources:  sources,
 	Cautions: []calc.Caution{
 		{Level: calc.LevelWarning, Text: strength.EstimateOnly},
-		{Level: calc.LevelCaution, Text: calc.Text("A strength curve holds for the one mix it was made with, while the concrete stays moist.")},
-		{Level: calc.LevelNotice, Text: calc.Text("Between two readings, their mean counts. The standard reads every half hour for two days; hand readings are coarser.")},
+		{
+			Level: calc.LevelCaution,
+			Text: calc.Text(
+				"A strength curve holds for the one mix it was made with, while the concrete stays moist.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"Between two readings, their mean counts. The standard reads every half hour for two days; hand " +
+					"readings are coarser.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -30,26 +41,51 @@ var Calculator = &calc.Calculator{
 }
 
 var sources = []calc.Source{
-	{ID: "iowa", Author: "Iowa DOT", Title: "I.M. 383, Testing the strength of PCC using the maturity method", Edition: "October 2020",
-		Where: "equation 2; datum −10 °C", Status: calc.Confirmed, Link: "https://iowadot.gov/erl/archiveoct2020/IM/content/383.htm"},
+	{
+		ID:      "iowa",
+		Author:  "Iowa DOT",
+		Title:   "I.M. 383, Testing the strength of PCC using the maturity method",
+		Edition: "October 2020",
+		Where:   "equation 2; datum −10 °C",
+		Status:  calc.Confirmed,
+		Link:    "https://iowadot.gov/erl/archiveoct2020/IM/content/383.htm",
+	},
 	{ID: "c1074", Author: "ASTM", Title: "C1074, Estimating concrete strength by the maturity method",
 		Where: "temperature-time factor, equivalent age, appendix X1: datum 0 °C, 40 to 45 kJ/mol for Type I", Status: calc.Memory},
-	{ID: "ec2", Author: "CEN", Title: "EN 1992-1-1, Eurocode 2", Year: "2004", Where: "eq. (B.10), read in an open library of the fib",
-		Status: calc.Secondary, Link: "https://github.com/fib-international/structuralcodes"},
+	{
+		ID:     "ec2",
+		Author: "CEN",
+		Title:  "EN 1992-1-1, Eurocode 2",
+		Year:   "2004",
+		Where:  "eq. (B.10), read in an open library of the fib",
+		Status: calc.Secondary,
+		Link:   "https://github.com/fib-international/structuralcodes",
+	},
 }
 
 var tables = []calc.Table{
 	{
-		ID:     "constant",
-		Title:  calc.Text("Equivalent age at steady temperature"),
-		Note:   calc.Text("By time since placing and one steady temperature. Other inputs as at first."),
-		Out:    "age",
-		Down:   calc.Axis{Path: "readings.1.time", US: []string{"12 h", "24 h", "48 h", "72 h", "168 h"}},
-		Across: calc.Axis{Path: "readings.1.temperature", US: []string{"40 °F", "50 °F", "60 °F", "73.4 °F", "90 °F"}, Metric: []string{"5 °C", "10 °C", "15 °C", "23 °C", "30 °C"}},
+		ID:    "constant",
+		Title: calc.Text("Equivalent age at steady temperature"),
+		Note:  calc.Text("By time since placing and one steady temperature. Other inputs as at first."),
+		Out:   "age",
+		Down:  calc.Axis{Path: "readings.1.time", US: []string{"12 h", "24 h", "48 h", "72 h", "168 h"}},
+		Across: calc.Axis{
+			Path:   "readings.1.temperature",
+			US:     []string{"40 °F", "50 °F", "60 °F", "73.4 °F", "90 °F"},
+			Metric: []string{"5 °C", "10 °C", "15 °C", "23 °C", "30 °C"},
+		},
 	},
 }
 
-var formulas = []*calc.Formula{strength.TimeFactorFormula, strength.ActivationRatioFormula, strength.EquivalentAgeFormula, strength.EurocodeAgeFormula, strength.LogStrengthFormula, strength.HyperbolicStrengthFormula}
+var formulas = []*calc.Formula{
+	strength.TimeFactorFormula,
+	strength.ActivationRatioFormula,
+	strength.EquivalentAgeFormula,
+	strength.EurocodeAgeFormula,
+	strength.LogStrengthFormula,
+	strength.HyperbolicStrengthFormula,
+}
 
 // The options of the calibration curve.
 const (
@@ -61,14 +97,32 @@ const (
 // The ways the inputs and results of both calculators are written. Curves are
 // made in °C·h, so those keep their unit for every reader.
 var (
-	celsiusHours    = quantity.Display{Dim: quantity.Maturity, US: quantity.UnitDisplay{Unit: "C°·h", Step: 1}}
-	factorSize      = quantity.Display{Dim: quantity.Maturity, US: quantity.UnitDisplay{Unit: "C°·h", Step: 10, Rounding: quantity.Down}}
-	fahrenheitHours = quantity.Display{Dim: quantity.Maturity, US: quantity.UnitDisplay{Unit: "F°·h", Step: 10, Rounding: quantity.Down}}
-	perDegreeHour   = quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 0.0001}}
-	curveStrength   = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 1}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.01}}
-	tenthHours      = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.1}}
-	reading         = quantity.Display{Dim: quantity.Temperature, US: quantity.UnitDisplay{Unit: "°F", Step: 0.5}, Metric: quantity.UnitDisplay{Unit: "°C", Step: 0.5}}
-	referenceAt     = quantity.Display{Dim: quantity.Temperature, US: quantity.UnitDisplay{Unit: "°F", Step: 0.1}, Metric: quantity.UnitDisplay{Unit: "°C", Step: 0.1}}
+	celsiusHours = quantity.Display{Dim: quantity.Maturity, US: quantity.UnitDisplay{Unit: "C°·h", Step: 1}}
+	factorSize   = quantity.Display{
+		Dim: quantity.Maturity,
+		US:  quantity.UnitDisplay{Unit: "C°·h", Step: 10, Rounding: quantity.Down},
+	}
+	fahrenheitHours = quantity.Display{
+		Dim: quantity.Maturity,
+		US:  quantity.UnitDisplay{Unit: "F°·h", Step: 10, Rounding: quantity.Down},
+	}
+	perDegreeHour = quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 0.0001}}
+	curveStrength = quantity.Display{
+		Dim:    quantity.Pressure,
+		US:     quantity.UnitDisplay{Unit: "psi", Step: 1},
+		Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.01},
+	}
+	tenthHours = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.1}}
+	reading    = quantity.Display{
+		Dim:    quantity.Temperature,
+		US:     quantity.UnitDisplay{Unit: "°F", Step: 0.5},
+		Metric: quantity.UnitDisplay{Unit: "°C", Step: 0.5},
+	}
+	referenceAt = quantity.Display{
+		Dim:    quantity.Temperature,
+		US:     quantity.UnitDisplay{Unit: "°F", Step: 0.1},
+		Metric: quantity.UnitDisplay{Unit: "°C", Step: 0.1},
+	}
 )
 
 const (

@@ -143,7 +143,13 @@ func (h *history) strength() {
 		}
 	case isHyper(in) && in.Has("curve-limit") && in.Has("curve-rate"):
 		if h.factor > in.Num("curve-start") {
-			s = h.Use(strength.HyperbolicStrengthFormula, in.Num("curve-limit"), in.Num("curve-rate"), h.factor, in.Num("curve-start"))
+			s = h.Use(
+				strength.HyperbolicStrengthFormula,
+				in.Num("curve-limit"),
+				in.Num("curve-rate"),
+				h.factor,
+				in.Num("curve-start"),
+			)
 		}
 	default:
 		h.Note(calc.LevelAsk, calc.At("curve"), askCurve)

@@ -40,12 +40,25 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	x.Title, y.Title = v.Say(drawHours), v.Say(drawTemperature, calc.Word("unit", unit))
 	nodes, foot := figure.Plot(x, y, []figure.Curve{
 		{Role: figure.Line, Name: v.Say(drawConcrete), Points: points},
-		{Role: figure.Limit, Name: v.Say(drawDatum), Points: []figure.Point{{X: x.From, Y: datum}, {X: x.To, Y: datum}}},
+		{
+			Role:   figure.Limit,
+			Name:   v.Say(drawDatum),
+			Points: []figure.Point{{X: x.From, Y: datum}, {X: x.To, Y: datum}},
+		},
 	}, nil)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawTitle), Nodes: nodes,
-		Desc: v.Say(drawDesc, calc.Amount("low", calc.SI(coolest, unit), &reading), calc.Amount("high", calc.SI(warmest, unit), &reading),
-			calc.Amount("time", calc.SI(last, "h"), &tenthHours), calc.Amount("factor", res.Out.Num("factor"), &factorSize),
-			calc.Amount("age", res.Out.Num("age"), &displays.HalfHoursAtMost))}
+		Desc: v.Say(
+			drawDesc,
+			calc.Amount("low", calc.SI(coolest, unit), &reading),
+			calc.Amount("high", calc.SI(warmest, unit), &reading),
+			calc.Amount(
+				"time",
+				calc.SI(last, "h"),
+				&tenthHours,
+			),
+			calc.Amount("factor", res.Out.Num("factor"), &factorSize),
+			calc.Amount("age", res.Out.Num("age"), &displays.HalfHoursAtMost),
+		)}
 }
 
 // readings are the readings as points, hours to the right; one alone becomes
@@ -53,7 +66,10 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 func readings(in calc.Case, unit string) []figure.Point {
 	var points []figure.Point
 	for _, row := range in.Rows("readings") {
-		points = append(points, figure.Point{X: calc.From(row.Num("time"), "h"), Y: calc.From(row.Num("temperature"), unit)})
+		points = append(
+			points,
+			figure.Point{X: calc.From(row.Num("time"), "h"), Y: calc.From(row.Num("temperature"), unit)},
+		)
 	}
 	if len(points) == 1 {
 		points = append([]figure.Point{{X: 0, Y: points[0].Y}}, points...)

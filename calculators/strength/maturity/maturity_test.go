@@ -70,10 +70,12 @@ func TestMaturityNotes(t *testing.T) {
 }
 
 func TestMaturityRefuses(t *testing.T) {
-	if res := calctest.Run(t, Calculator, "readings=0 h | 60 °F; 9 h | 70 °F; 8 h | 60 °F"); res.State != calc.Refused || !calctest.Noted(res, refuseOrder) {
+	if res := calctest.Run(t, Calculator, "readings=0 h | 60 °F; 9 h | 70 °F; 8 h | 60 °F"); res.State != calc.Refused ||
+		!calctest.Noted(res, refuseOrder) {
 		t.Error("an earlier reading after a later one is taken")
 	}
-	if res := calctest.Run(t, Calculator, "readings=0 h | 60 °F"); res.State != calc.Refused || !calctest.Noted(res, refuseNoTime) {
+	if res := calctest.Run(t, Calculator, "readings=0 h | 60 °F"); res.State != calc.Refused ||
+		!calctest.Noted(res, refuseNoTime) {
 		t.Error("no time at all is taken")
 	}
 }
@@ -83,10 +85,25 @@ func TestStrengthOnlyByCurve(t *testing.T) {
 	if calctest.Run(t, Calculator).Out.Has("strength") {
 		t.Error("a strength without a curve")
 	}
-	hyper := calctest.Run(t, Calculator, "curve=hyperbolic", "curve-limit=5000 psi", "curve-rate=0.01", "readings=200 h | 20 °C", "datum=0 °C")
+	hyper := calctest.Run(
+		t,
+		Calculator,
+		"curve=hyperbolic",
+		"curve-limit=5000 psi",
+		"curve-rate=0.01",
+		"readings=200 h | 20 °C",
+		"datum=0 °C",
+	)
 	// 5000·0.01·4000/(1 + 40) by hand.
 	calctest.Near(t, "hyperbolic", calc.From(hyper.Out.Num("strength"), "psi"), 5000*40.0/41, 1e-6)
-	none := calctest.Run(t, Calculator, "curve=hyperbolic", "curve-limit=5000 psi", "curve-rate=0.01", "curve-start=5000 C°·h")
+	none := calctest.Run(
+		t,
+		Calculator,
+		"curve=hyperbolic",
+		"curve-limit=5000 psi",
+		"curve-rate=0.01",
+		"curve-start=5000 C°·h",
+	)
 	if none.Out.Num("strength") != 0 || !calctest.Noted(none, noteNothing) {
 		t.Error("strength before the start of the curve")
 	}

@@ -21,8 +21,19 @@ var Calculator = &calc.Calculator{
 	Sources:  sources,
 	Cautions: []calc.Caution{
 		{Level: calc.LevelWarning, Text: strength.EstimateOnly},
-		{Level: calc.LevelWarning, Text: calc.Text("Backfill also needs the wall held at its top, by the floor or by braces. Both wait for the engineer's word.")},
-		{Level: calc.LevelCaution, Text: calc.Text("Both curves are for moist concrete near 20 °C (68 °F). Cold concrete is far slower: measure it.")},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Backfill also needs the wall held at its top, by the floor or by braces. Both wait for the " +
+					"engineer's word.",
+			),
+		},
+		{
+			Level: calc.LevelCaution,
+			Text: calc.Text(
+				"Both curves are for moist concrete near 20 °C (68 °F). Cold concrete is far slower: measure it.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -30,16 +41,42 @@ var Calculator = &calc.Calculator{
 }
 
 var sources = []calc.Source{
-	{ID: "aci209", Author: "ACI", Title: "209R-92, Prediction of creep, shrinkage and temperature effects", Year: "1992",
-		Where: "eq. (2-1) and table 2.2.1, read in a highway department's open library", Status: calc.Secondary, Link: "https://github.com/WSDOT/WBFL"},
-	{ID: "ec2", Author: "CEN", Title: "EN 1992-1-1, Eurocode 2", Year: "2004", Where: "eq. (3.2), 3.1.2(6), read in an open library of the fib",
-		Status: calc.Secondary, Link: "https://github.com/fib-international/structuralcodes"},
-	{ID: "society", Author: "The Concrete Society", Title: "Strength development and cement class", Where: "classes of blends",
-		Status: calc.Confirmed, Link: "https://concrete.org.uk/fingertips-nuggets.asp?cmd=display&id=1058"},
+	{
+		ID:     "aci209",
+		Author: "ACI",
+		Title:  "209R-92, Prediction of creep, shrinkage and temperature effects",
+		Year:   "1992",
+		Where:  "eq. (2-1) and table 2.2.1, read in a highway department's open library",
+		Status: calc.Secondary,
+		Link:   "https://github.com/WSDOT/WBFL",
+	},
+	{
+		ID:     "ec2",
+		Author: "CEN",
+		Title:  "EN 1992-1-1, Eurocode 2",
+		Year:   "2004",
+		Where:  "eq. (3.2), 3.1.2(6), read in an open library of the fib",
+		Status: calc.Secondary,
+		Link:   "https://github.com/fib-international/structuralcodes",
+	},
+	{
+		ID:     "society",
+		Author: "The Concrete Society",
+		Title:  "Strength development and cement class",
+		Where:  "classes of blends",
+		Status: calc.Confirmed,
+		Link:   "https://concrete.org.uk/fingertips-nuggets.asp?cmd=display&id=1058",
+	},
 	{ID: "yeh", Author: "I-C. Yeh", Title: "Concrete compressive strength data", Year: "1998",
 		Where: "232 rows of plain cement: median 0.646 at 7 days, 0.834 at 14 days", Status: calc.Confirmed},
-	{ID: "backfill", Author: "Ontario", Title: "O. Reg. 332/12, foundation walls", Where: "9.15.4, lateral support", Status: calc.Confirmed,
-		Link: "https://www.oncodes.ca/foundation/foundation-walls-considered-to-be-laterally-supported-at-the-bottom/"},
+	{
+		ID:     "backfill",
+		Author: "Ontario",
+		Title:  "O. Reg. 332/12, foundation walls",
+		Where:  "9.15.4, lateral support",
+		Status: calc.Confirmed,
+		Link:   "https://www.oncodes.ca/foundation/foundation-walls-considered-to-be-laterally-supported-at-the-bottom/",
+	},
 }
 
 var tables = []calc.Table{
@@ -87,9 +124,17 @@ var inputs = []calc.Field{
 	{ID: "target", Display: &displays.Percent, Usual: "70 %", Label: calc.Text("Share looked for"),
 		Help:  calc.Text("The share itself comes from the engineer or the drawings."),
 		Range: "20 to 120 %", Why: whyShare},
-	{ID: "temperature", Display: &displays.Temperature, Optional: true, Usual: "68 °F", Label: calc.Text("Concrete temperature"),
-		Help:  calc.Text("Its mean since placing. It changes no number here."),
-		Range: "0 to 212 °F", Why: strength.WhyFrozen, WhyMost: strength.WhyBoiling},
+	{
+		ID:       "temperature",
+		Display:  &displays.Temperature,
+		Optional: true,
+		Usual:    "68 °F",
+		Label:    calc.Text("Concrete temperature"),
+		Help:     calc.Text("Its mean since placing. It changes no number here."),
+		Range:    "0 to 212 °F",
+		Why:      strength.WhyFrozen,
+		WhyMost:  strength.WhyBoiling,
+	},
 }
 
 var outputs = []calc.Field{
@@ -108,7 +153,13 @@ var outputs = []calc.Field{
 	}},
 }
 
-var formulas = []*calc.Formula{strength.Share209Formula, strength.ShareECFormula, strength.StrengthFormula, strength.Age209Formula, strength.AgeECFormula}
+var formulas = []*calc.Formula{
+	strength.Share209Formula,
+	strength.ShareECFormula,
+	strength.StrengthFormula,
+	strength.Age209Formula,
+	strength.AgeECFormula,
+}
 
 // constants209 are a in days and b of Share209.
 type constants209 struct {
@@ -133,6 +184,9 @@ var gainEC = [...]classEC{{"r", 0.20}, {"n", 0.25}, {"s", 0.38}}
 // The ways the inputs and results of both calculators are written. Curves are
 // made in °C·h, so those keep their unit for every reader.
 var (
-	daysAtLeast = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "d", Step: 0.5, Rounding: quantity.Up}}
-	ageDays     = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "d", Step: 0.5}}
+	daysAtLeast = quantity.Display{
+		Dim: quantity.Duration,
+		US:  quantity.UnitDisplay{Unit: "d", Step: 0.5, Rounding: quantity.Up},
+	}
+	ageDays = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "d", Step: 0.5}}
 )

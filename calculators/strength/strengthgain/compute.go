@@ -77,7 +77,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 }
 
 func never(r *calc.Recorder, curve calc.Text, share float64) {
-	r.Note(calc.LevelNotice, calc.At("target"), noteNever, calc.Said("curve", curve), calc.Amount("share", share, &displays.Percent))
+	r.Note(
+		calc.LevelNotice,
+		calc.At("target"),
+		noteNever,
+		calc.Said("curve", curve),
+		calc.Amount("share", share, &displays.Percent),
+	)
 }
 
 func sayGain(r *calc.Recorder, in calc.Case) {
@@ -92,8 +98,18 @@ func sayGain(r *calc.Recorder, in calc.Case) {
 	case !in.Has("temperature"):
 		r.Note(calc.LevelAsk, calc.At("temperature"), askTemp)
 	case t < cool-calc.Slack:
-		r.Note(calc.LevelWarning, calc.At("temperature"), noteCool, calc.Amount("limit", calc.SI(cool, "°C"), &displays.Temperature))
+		r.Note(
+			calc.LevelWarning,
+			calc.At("temperature"),
+			noteCool,
+			calc.Amount("limit", calc.SI(cool, "°C"), &displays.Temperature),
+		)
 	case t > warm+calc.Slack:
-		r.Note(calc.LevelCaution, calc.At("temperature"), noteWarm, calc.Amount("limit", calc.SI(warm, "°C"), &displays.Temperature))
+		r.Note(
+			calc.LevelCaution,
+			calc.At("temperature"),
+			noteWarm,
+			calc.Amount("limit", calc.SI(warm, "°C"), &displays.Temperature),
+		)
 	}
 }

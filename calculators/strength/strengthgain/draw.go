@@ -26,7 +26,10 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	aci, ec := constants(in)
 	age, target := calc.From(in.Num("age"), "d"), 100*in.Num("target")
 	x := strength.Axis(0, math.Max(full, age))
-	y := strength.Axis(0, 100*math.Max(1.2, math.Max(strength.Share209(x.To, aci.a, aci.b), strength.ShareEC(ec.s, x.To))))
+	y := strength.Axis(
+		0,
+		100*math.Max(1.2, math.Max(strength.Share209(x.To, aci.a, aci.b), strength.ShareEC(ec.s, x.To))),
+	)
 	x.Title, y.Title = v.Say(drawAge), v.Say(drawShare)
 	var one, two []figure.Point
 	for i := range 60 {
@@ -39,10 +42,19 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	nodes, foot := figure.Plot(x, y, []figure.Curve{
 		{Role: figure.Line, Name: v.Say(nameACI) + ": " + percent(v, byACI), Points: one},
 		{Role: figure.Ink, Name: v.Say(nameEC) + ": " + percent(v, byEC), Points: two},
-		{Role: figure.Limit, Name: v.Say(drawTarget) + ": " + percent(v, in.Num("target")), Points: []figure.Point{{X: 0, Y: target}, {X: x.To, Y: target}}},
+		{
+			Role:   figure.Limit,
+			Name:   v.Say(drawTarget) + ": " + percent(v, in.Num("target")),
+			Points: []figure.Point{{X: 0, Y: target}, {X: x.To, Y: target}},
+		},
 	}, []figure.Spot{{Role: figure.Ink, At: figure.Point{X: age, Y: 100 * byACI}}, {Role: figure.Ink, At: figure.Point{X: age, Y: 100 * byEC}}})
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawTitle), Nodes: nodes,
-		Desc: v.Say(drawDesc, calc.Amount("age", in.Num("age"), &ageDays), calc.Word("aci", percent(v, byACI)), calc.Word("ec", percent(v, byEC)))}
+		Desc: v.Say(
+			drawDesc,
+			calc.Amount("age", in.Num("age"), &ageDays),
+			calc.Word("aci", percent(v, byACI)),
+			calc.Word("ec", percent(v, byEC)),
+		)}
 }
 
 func percent(v calc.Locale, share float64) string {

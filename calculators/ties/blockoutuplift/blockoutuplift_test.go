@@ -50,7 +50,8 @@ func TestStraps(t *testing.T) {
 
 func TestHeavyBlockStays(t *testing.T) {
 	res := calctest.Run(t, Calculator, "own=20000")
-	if res.Out.Num("uplift") != 0 || res.Out.Num("straps") != 0 || !calctest.Noted(res, stays) || calctest.Noted(res, floats) {
+	if res.Out.Num("uplift") != 0 || res.Out.Num("straps") != 0 || !calctest.Noted(res, stays) ||
+		calctest.Noted(res, floats) {
 		t.Errorf("uplift %v, straps %v", res.Out.Num("uplift"), res.Out.Num("straps"))
 	}
 }

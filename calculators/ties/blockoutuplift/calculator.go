@@ -69,24 +69,54 @@ var Calculator = &calc.Calculator{
 	Formulas: []*calc.Formula{ties.SubmergedFormula, ties.UpliftFormula, ties.SidePushFormula, ties.StrapShareFormula},
 	Sources: []calc.Source{
 		ties.SourceStatics,
-		{ID: "archimedes", Title: "Principle of Archimedes", Where: "buoyancy is the weight of the fluid displaced; from memory", Status: calc.Memory},
-		{ID: "strap", Title: "Common practice: a factor of 1.5 on uplift, straps rounded up, at least two", Status: calc.CommonPractice},
+		{
+			ID:     "archimedes",
+			Title:  "Principle of Archimedes",
+			Where:  "buoyancy is the weight of the fluid displaced; from memory",
+			Status: calc.Memory,
+		},
+		{
+			ID:     "strap",
+			Title:  "Common practice: a factor of 1.5 on uplift, straps rounded up, at least two",
+			Status: calc.CommonPractice,
+		},
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Place slowly and keep both sides at one height. That is the defence against side push; straps are not.")},
-		{Level: calc.LevelWarning, Text: calc.Text("A strap is as strong as what it is fixed to. Do not fix it to foam alone.")},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Place slowly and keep both sides at one height. That is the defence against side push; straps are " +
+					"not.",
+			),
+		},
+		{
+			Level: calc.LevelWarning,
+			Text:  calc.Text("A strap is as strong as what it is fixed to. Do not fix it to foam alone."),
+		},
 		{Level: calc.LevelWarning, Text: ties.CautionGovern},
 	},
 	Tables: []calc.Table{{
 		ID: "uplift", Title: calc.Text("Uplift by length and height of the block-out"),
 		Note: calc.Text("8 in. (200 mm) thick, covered by concrete on both sides, own weight 15 lb (7 kg)."),
 		Out:  "uplift", Set: []calc.Entry{{Path: "side-a", Text: "10 ft"}, {Path: "side-b", Text: "10 ft"}},
-		Down:   calc.Axis{Path: "length", US: []string{"12", "24", "36", "48", "72"}, Metric: []string{"300", "600", "900", "1200", "1800"}},
-		Across: calc.Axis{Path: "height", US: []string{"8", "12", "24", "36", "48"}, Metric: []string{"200", "300", "600", "900", "1200"}},
+		Down: calc.Axis{
+			Path:   "length",
+			US:     []string{"12", "24", "36", "48", "72"},
+			Metric: []string{"300", "600", "900", "1200", "1800"},
+		},
+		Across: calc.Axis{
+			Path:   "height",
+			US:     []string{"8", "12", "24", "36", "48"},
+			Metric: []string{"200", "300", "600", "900", "1200"},
+		},
 	}},
 	Compute: compute,
 	Draw:    draw,
 }
 
 // A share used is rounded up and so is a load per length.
-var cubicFeet = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "ft³", Step: 0.1}, Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.005}}
+var cubicFeet = quantity.Display{
+	Dim:    quantity.Volume,
+	US:     quantity.UnitDisplay{Unit: "ft³", Step: 0.1},
+	Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.005},
+}

@@ -13,7 +13,9 @@ const (
 	stays  = calc.Text("Its own weight holds it down by the numbers. Strap it all the same: the poker shakes it loose.")
 	uneven = calc.Text("The levels differ by {gap}. Brace against the push, or even them out as you place.")
 	even   = calc.Text("Both sides stand at one height. Keep it so while placing.")
-	slow   = calc.Text("All concrete counts as fluid. Placing slowly lets the lower part stiffen; no credit is taken for it.")
+	slow   = calc.Text(
+		"All concrete counts as fluid. Placing slowly lets the lower part stiffen; no credit is taken for it.",
+	)
 )
 
 const (
@@ -39,8 +41,16 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("straps", 0)
 	if uplift > 0 {
 		// one strap lets a block-out turn: never fewer than two
-		r.Put("straps", math.Max(2, ties.UpTo(r.Use(ties.StrapShareFormula, in.Num("factor"), uplift, in.Num("rating")))))
-		r.Note(calc.LevelWarning, calc.At("rating"), floats, calc.Amount("force", uplift*in.Num("factor"), &displays.Force))
+		r.Put(
+			"straps",
+			math.Max(2, ties.UpTo(r.Use(ties.StrapShareFormula, in.Num("factor"), uplift, in.Num("rating")))),
+		)
+		r.Note(
+			calc.LevelWarning,
+			calc.At("rating"),
+			floats,
+			calc.Amount("force", uplift*in.Num("factor"), &displays.Force),
+		)
 	} else {
 		r.Note(calc.LevelNotice, calc.At("own"), stays)
 	}

@@ -10,8 +10,11 @@ import (
 )
 
 const (
-	title      = calc.Text("Block-out in the wall")
-	desc       = calc.Text("Concrete stands {a} high on side A and {b} on side B. Uplift {uplift}, push to the lower side {push}, straps {straps}.")
+	title = calc.Text("Block-out in the wall")
+	desc  = calc.Text(
+		"Concrete stands {a} high on side A and {b} on side B. Uplift {uplift}, push to the lower side {push}, " +
+			"straps {straps}.",
+	)
 	blockLevel = calc.Text("{side}: {level}")
 	blockUp    = calc.Text("Uplift: {uplift}, straps: {straps}")
 	side       = calc.Text("Push to the lower side: {push}")
@@ -28,7 +31,11 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	y := func(level float64) float64 { return foot - float64(tall*level/most) }
 	slots := []calc.Slot{
 		calc.Amount("a", a, &displays.Height), calc.Amount("b", b, &displays.Height),
-		calc.Amount("uplift", res.Out.Num("uplift"), &displays.Force), calc.Amount("push", res.Out.Num("push"), &displays.Force),
+		calc.Amount(
+			"uplift",
+			res.Out.Num("uplift"),
+			&displays.Force,
+		), calc.Amount("push", res.Out.Num("push"), &displays.Force),
 		calc.Amount("straps", res.Out.Num("straps"), &displays.Count),
 	}
 	level := func(x float64, name string, at float64) figure.Node {
@@ -58,5 +65,11 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	nodes = append(nodes,
 		figure.Text(figure.Number, figure.Point{X: 10, Y: foot + 46}, figure.Start, v.Say(blockUp, slots...)),
 		figure.Text(figure.Number, figure.Point{X: 10, Y: foot + 66}, figure.Start, v.Say(side, slots...)))
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot + 76, Title: v.Say(title), Desc: v.Say(desc, slots...), Nodes: nodes}
+	return figure.Drawing{
+		Width:  figure.ChartWidth,
+		Height: foot + 76,
+		Title:  v.Say(title),
+		Desc:   v.Say(desc, slots...),
+		Nodes:  nodes,
+	}
 }

@@ -86,33 +86,69 @@ var Calculator = &calc.Calculator{
 		{ID: "face-height", Display: &displays.HeightAtMost, Label: calc.Text("Fluid height, weak face"),
 			Help: calc.Text("Fluid concrete above the weak place, by the capacity entered.")},
 	},
-	Formulas: []*calc.Formula{ties.TieAreaFormula, ties.TieForceFormula, ties.WorkingLoadFormula, ties.TieSpacingFormula, ties.FaceHeightFormula},
+	Formulas: []*calc.Formula{
+		ties.TieAreaFormula,
+		ties.TieForceFormula,
+		ties.WorkingLoadFormula,
+		ties.TieSpacingFormula,
+		ties.FaceHeightFormula,
+	},
 	Sources: []calc.Source{
 		ties.SourceFlorida,
-		{ID: "factor", Author: "Concrete Construction", Title: "Safety factor for form ties", Where: "factor of 1.5 by custom, at least 2 by ACI 347; 4,500 lb over 1.5 is 3,000 lb",
-			Status: calc.Confirmed, Link: "https://www.concreteconstruction.net/how-to/safety-factor-for-form-ties_o"},
-		{ID: "army", Author: "US Army Engineer School", Title: "Design Forms for a Concrete Wall", Edition: "Subcourse EN5151",
-			Where: "Part C: tie spacing rounded down, from breaking strength with no factor", Status: calc.Confirmed},
-		{ID: "sharing", Title: "Common practice: the ties at both ends of a gap take over its load", Status: calc.CommonPractice},
+		{
+			ID:     "factor",
+			Author: "Concrete Construction",
+			Title:  "Safety factor for form ties",
+			Where:  "factor of 1.5 by custom, at least 2 by ACI 347; 4,500 lb over 1.5 is 3,000 lb",
+			Status: calc.Confirmed,
+			Link:   "https://www.concreteconstruction.net/how-to/safety-factor-for-form-ties_o",
+		},
+		{
+			ID:      "army",
+			Author:  "US Army Engineer School",
+			Title:   "Design Forms for a Concrete Wall",
+			Edition: "Subcourse EN5151",
+			Where:   "Part C: tie spacing rounded down, from breaking strength with no factor",
+			Status:  calc.Confirmed,
+		},
+		{
+			ID:     "sharing",
+			Title:  "Common practice: the ties at both ends of a gap take over its load",
+			Status: calc.CommonPractice,
+		},
 		ties.SourceStatics,
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("This checks ties only. How the foam bends and how the tie grips it is not in it.")},
+		{
+			Level: calc.LevelWarning,
+			Text:  calc.Text("This checks ties only. How the foam bends and how the tie grips it is not in it."),
+		},
 		{Level: calc.LevelWarning, Text: ties.CautionGovern},
 	},
 	Tables: []calc.Table{{
 		ID: "load", Title: calc.Text("Load on one tie by pressure and spacing along the wall"),
 		Note: calc.Text("Ties 16 in. (405 mm) apart up the wall, none missing."),
 		Out:  "load", Set: []calc.Entry{{Path: "missing", Text: "0"}},
-		Down:   calc.Axis{Path: "pressure", US: []string{"300", "450", "600", "750", "900", "1200"}, Metric: []string{"15", "20", "30", "35", "45", "60"}},
-		Across: calc.Axis{Path: "across", US: []string{"6", "8", "12", "16", "24"}, Metric: []string{"150", "200", "300", "400", "600"}},
+		Down: calc.Axis{
+			Path:   "pressure",
+			US:     []string{"300", "450", "600", "750", "900", "1200"},
+			Metric: []string{"15", "20", "30", "35", "45", "60"},
+		},
+		Across: calc.Axis{
+			Path:   "across",
+			US:     []string{"6", "8", "12", "16", "24"},
+			Metric: []string{"150", "200", "300", "400", "600"},
+		},
 	}},
 	Compute: compute,
 	Draw:    draw,
 }
 
 // A share used is rounded up and so is a load per length.
-var usedShare = quantity.Display{Dim: quantity.Ratio, US: quantity.UnitDisplay{Unit: "%", Step: 1, Rounding: quantity.Up}}
+var usedShare = quantity.Display{
+	Dim: quantity.Ratio,
+	US:  quantity.UnitDisplay{Unit: "%", Step: 1, Rounding: quantity.Up},
+}
 
 // The options of the face and of the verdicts.
 const (

@@ -13,7 +13,10 @@ const (
 	many   = calc.Text("So many missing in one place leave more than the ties in doubt. Ask the engineer.")
 	share  = calc.Text("More than two ties share the load. That holds only where the face spreads it both ways.")
 	back   = calc.Text("The face is weakened and no capacity is known. Back it with boards and a brace before placing.")
-	beyond = calc.Text("The pressure of {pressure} is above the capacity entered. Back the face, or keep the fluid concrete to {height} above it.")
+	beyond = calc.Text(
+		"The pressure of {pressure} is above the capacity entered. Back the face, or keep the fluid concrete to " +
+			"{height} above it.",
+	)
 	noNeed = calc.Text("A capacity was entered, but the face is whole. It is not used.")
 )
 
@@ -42,11 +45,20 @@ func rate(r *calc.Recorder, in calc.Case, load float64) {
 	working := r.Use(ties.WorkingLoadFormula, in.Num("strength"), in.Num("factor"))
 	r.Put("working", working)
 	r.Put("used", load/working)
-	r.Put("widest", r.Use(ties.TieSpacingFormula, working, in.Num("pressure"), in.Num("up"), in.Num("missing"), in.Num("sharing")))
+	r.Put(
+		"widest",
+		r.Use(ties.TieSpacingFormula, working, in.Num("pressure"), in.Num("up"), in.Num("missing"), in.Num("sharing")),
+	)
 	r.PutChoice("verdict", holds)
 	if calc.Over(load, working) {
 		r.PutChoice("verdict", fails)
-		r.Note(calc.LevelWarning, calc.At("strength"), over, calc.Amount("load", load, &displays.Force), calc.Amount("working", working, &displays.ForceAtMost))
+		r.Note(
+			calc.LevelWarning,
+			calc.At("strength"),
+			over,
+			calc.Amount("load", load, &displays.Force),
+			calc.Amount("working", working, &displays.ForceAtMost),
+		)
 	}
 	if in.Num("factor") < 2 {
 		r.Note(calc.LevelCaution, calc.At("factor"), factor)
@@ -74,6 +86,12 @@ func rateFace(r *calc.Recorder, in calc.Case) {
 	r.PutChoice("backing", faceWithin)
 	if calc.Over(in.Num("pressure"), in.Num("capacity")) {
 		r.PutChoice("backing", faceBack)
-		r.Note(calc.LevelWarning, calc.At("capacity"), beyond, calc.Amount("pressure", in.Num("pressure"), &displays.Rating), calc.Amount("height", height, &displays.HeightAtMost))
+		r.Note(
+			calc.LevelWarning,
+			calc.At("capacity"),
+			beyond,
+			calc.Amount("pressure", in.Num("pressure"), &displays.Rating),
+			calc.Amount("height", height, &displays.HeightAtMost),
+		)
 	}
 }

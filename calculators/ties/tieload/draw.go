@@ -9,8 +9,10 @@ import (
 )
 
 const (
-	title  = calc.Text("Face of the form with its ties")
-	desc   = calc.Text("Ties {across} by {up} apart, {missing} missing. The shaded face of {area} hangs on one tie: {load}.")
+	title = calc.Text("Face of the form with its ties")
+	desc  = calc.Text(
+		"Ties {across} by {up} apart, {missing} missing. The shaded face of {area} hangs on one tie: {load}.",
+	)
 	tieGap = calc.Text("Cross: missing. Shaded: the face on one tie.")
 	says   = calc.Text("Load on that tie: {load}")
 )
@@ -38,8 +40,19 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		for c := range cols {
 			p := at(c, r)
 			if r == 1 && c > 1 && c <= 1+gap {
-				nodes = append(nodes, figure.Segment(figure.Beyond, figure.Point{X: p.X - 6, Y: p.Y - 6}, figure.Point{X: p.X + 6, Y: p.Y + 6}),
-					figure.Segment(figure.Beyond, figure.Point{X: p.X - 6, Y: p.Y + 6}, figure.Point{X: p.X + 6, Y: p.Y - 6}))
+				nodes = append(
+					nodes,
+					figure.Segment(
+						figure.Beyond,
+						figure.Point{X: p.X - 6, Y: p.Y - 6},
+						figure.Point{X: p.X + 6, Y: p.Y + 6},
+					),
+					figure.Segment(
+						figure.Beyond,
+						figure.Point{X: p.X - 6, Y: p.Y + 6},
+						figure.Point{X: p.X + 6, Y: p.Y - 6},
+					),
+				)
 				continue
 			}
 			nodes = append(nodes, figure.Circle(figure.Steel, p, 4))

@@ -12,9 +12,11 @@ import (
 // Calculator answers what fresh concrete does to the frame of an opening
 // and how far apart its inside supports may stand.
 var Calculator = &calc.Calculator{
-	ID:      "window-supports",
-	Title:   calc.Text("Supports inside a window frame"),
-	Purpose: calc.Text("Shows what fresh concrete does to a window or door frame, and how far apart its supports may stand."),
+	ID:    "window-supports",
+	Title: calc.Text("Supports inside a window frame"),
+	Purpose: calc.Text(
+		"Shows what fresh concrete does to a window or door frame, and how far apart its supports may stand.",
+	),
 	In: []calc.Field{
 		{
 			ID: "width", Display: &displays.Inches, Usual: "36 in", Label: calc.Text("Width of the opening"),
@@ -84,7 +86,13 @@ var Calculator = &calc.Calculator{
 	Out: []calc.Field{
 		{ID: "spacing", Display: &displays.InchesAtMost, Lead: true, Label: calc.Text("Closest spacing needed")},
 		{ID: "posts", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Posts, sill to head")},
-		{ID: "spreaders", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Spreaders, jamb to jamb")},
+		{
+			ID:      "spreaders",
+			Display: &displays.Count,
+			Exact:   true,
+			Lead:    true,
+			Label:   calc.Text("Spreaders, jamb to jamb"),
+		},
 		{ID: "sill", Display: &displays.Pressure, Label: calc.Text("Pressure under the sill")},
 		{
 			ID: "sides", Kind: calc.Rows, Label: calc.Text("Side by side of the frame"),
@@ -104,24 +112,63 @@ var Calculator = &calc.Calculator{
 			},
 		},
 	},
-	Formulas: []*calc.Formula{ties.HeadFormula, ties.LowerFormula, ties.LineLoadFormula, ties.BendSpanFormula, ties.SagSpanFormula, ties.SupportSpanFormula},
+	Formulas: []*calc.Formula{
+		ties.HeadFormula,
+		ties.LowerFormula,
+		ties.LineLoadFormula,
+		ties.BendSpanFormula,
+		ties.SagSpanFormula,
+		ties.SupportSpanFormula,
+	},
 	Sources: []calc.Source{
 		ties.SourceFlorida, ties.SourceStatics,
-		{ID: "hurd", Author: "M. K. Hurd", Title: "Use updated wall pressure formulas", Edition: "letter on ACI 347-04, Concrete Construction",
-			Where: "fluid head takes no coefficient", Status: calc.Confirmed, Link: "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o"},
-		{ID: "lumber", Title: "Common practice: 800 psi and 1,200,000 psi for wet construction lumber, a bend of 1/360 of the span", Status: calc.CommonPractice},
+		{
+			ID:      "hurd",
+			Author:  "M. K. Hurd",
+			Title:   "Use updated wall pressure formulas",
+			Edition: "letter on ACI 347-04, Concrete Construction",
+			Where:   "fluid head takes no coefficient",
+			Status:  calc.Confirmed,
+			Link:    "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o",
+		},
+		{
+			ID: "lumber",
+			Title: "Common practice: 800 psi and 1,200,000 psi for wet construction lumber, a bend of 1/360 of the " +
+				"span",
+			Status: calc.CommonPractice,
+		},
 	},
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Place both sides of the opening at one height. A frame pushed from one side racks, however well it is propped.")},
-		{Level: calc.LevelWarning, Text: calc.Text("Shear, bearing and nails of the frame are not checked here. Nor is the form around it.")},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Place both sides of the opening at one height. A frame pushed from one side racks, however well it " +
+					"is propped.",
+			),
+		},
+		{
+			Level: calc.LevelWarning,
+			Text:  calc.Text("Shear, bearing and nails of the frame are not checked here. Nor is the form around it."),
+		},
 		{Level: calc.LevelWarning, Text: ties.CautionGovern},
 	},
 	Tables: []calc.Table{{
 		ID: "posts", Title: calc.Text("Closest spacing by height of the opening and concrete above it"),
-		Note:   calc.Text("Core 8 in. (200 mm), board 1-1/2 by 9-1/4 in. (38 by 235 mm) as a simple beam. All other inputs as first shown."),
-		Out:    "spacing",
-		Down:   calc.Axis{Path: "height", US: []string{"24", "36", "48", "60", "72", "84"}, Metric: []string{"600", "900", "1200", "1500", "1800", "2100"}},
-		Across: calc.Axis{Path: "cover", US: []string{"0", "1", "2", "4", "6"}, Metric: []string{"0", "0.3", "0.6", "1.2", "1.8"}},
+		Note: calc.Text(
+			"Core 8 in. (200 mm), board 1-1/2 by 9-1/4 in. (38 by 235 mm) as a simple beam. All other inputs as " +
+				"first shown.",
+		),
+		Out: "spacing",
+		Down: calc.Axis{
+			Path:   "height",
+			US:     []string{"24", "36", "48", "60", "72", "84"},
+			Metric: []string{"600", "900", "1200", "1500", "1800", "2100"},
+		},
+		Across: calc.Axis{
+			Path:   "cover",
+			US:     []string{"0", "1", "2", "4", "6"},
+			Metric: []string{"0", "0.3", "0.6", "1.2", "1.8"},
+		},
 	}},
 	Compute: compute,
 	Draw:    draw,
@@ -129,8 +176,16 @@ var Calculator = &calc.Calculator{
 
 // A share used is rounded up and so is a load per length.
 var (
-	lineLoad = quantity.Display{Dim: quantity.LineLoad, US: quantity.UnitDisplay{Unit: "lbf/ft", Step: 5, Rounding: quantity.Up}, Metric: quantity.UnitDisplay{Unit: "kN/m", Step: 0.1, Rounding: quantity.Up}}
-	modulus  = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 10000}, Metric: quantity.UnitDisplay{Unit: "MPa", Step: 100}}
+	lineLoad = quantity.Display{
+		Dim:    quantity.LineLoad,
+		US:     quantity.UnitDisplay{Unit: "lbf/ft", Step: 5, Rounding: quantity.Up},
+		Metric: quantity.UnitDisplay{Unit: "kN/m", Step: 0.1, Rounding: quantity.Up},
+	}
+	modulus = quantity.Display{
+		Dim:    quantity.Pressure,
+		US:     quantity.UnitDisplay{Unit: "psi", Step: 10000},
+		Metric: quantity.UnitDisplay{Unit: "MPa", Step: 100},
+	}
 )
 
 // The options of how the board of the frame spans.

@@ -133,7 +133,8 @@ func putWindow(r *calc.Recorder, sides []side) {
 		closest = math.Min(closest, s.spacing)
 		rows = append(rows, r.NewRow("sides").
 			With("side", calc.ChoiceOf(s.id)).With("pressure", calc.Num(s.pressure)).With("load", calc.Num(s.load)).
-			With("spacing", calc.Num(s.spacing)).With("supports", calc.Num(s.supports)).With("governs", calc.ChoiceOf(s.governs)))
+			With("spacing", calc.Num(s.spacing)).
+			With("supports", calc.Num(s.supports)).With("governs", calc.ChoiceOf(s.governs)))
 	}
 	r.Put("spacing", closest)
 	r.Put("posts", posts)

@@ -11,7 +11,10 @@ import (
 
 const (
 	title = calc.Text("Frame with its supports")
-	desc  = calc.Text("Opening {width} by {height}. Load on the head {head}, under the sill {sill}. Posts {posts}, spreaders {spreaders}, at most {spacing} apart.")
+	desc  = calc.Text(
+		"Opening {width} by {height}. Load on the head {head}, under the sill {sill}. Posts {posts}, spreaders " +
+			"{spreaders}, at most {spacing} apart.",
+	)
 	head  = calc.Text("Head: {head}")
 	sill  = calc.Text("Jamb foot and sill: {sill}")
 	says  = calc.Text("Posts: {posts}, spreaders: {spreaders}")
@@ -30,9 +33,17 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	left, top := (figure.ChartWidth-w)/2, 36+(tall-h)/2
 	rows := res.Out.Rows("sides")
 	slots := []calc.Slot{
-		calc.Amount("width", in.Num("width"), &displays.Inches), calc.Amount("height", in.Num("height"), &displays.Inches),
+		calc.Amount(
+			"width",
+			in.Num("width"),
+			&displays.Inches,
+		), calc.Amount("height", in.Num("height"), &displays.Inches),
 		calc.Amount("head", rows[0].Num("load"), &lineLoad), calc.Amount("sill", rows[2].Num("load"), &lineLoad),
-		calc.Amount("posts", res.Out.Num("posts"), &displays.Count), calc.Amount("spreaders", res.Out.Num("spreaders"), &displays.Count),
+		calc.Amount(
+			"posts",
+			res.Out.Num("posts"),
+			&displays.Count,
+		), calc.Amount("spreaders", res.Out.Num("spreaders"), &displays.Count),
 		calc.Amount("spacing", res.Out.Num("spacing"), &displays.InchesAtMost),
 	}
 	nodes := []figure.Node{
@@ -46,7 +57,10 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	for _, s := range spreaders {
 		y := top + float64(h*s)
-		nodes = append(nodes, figure.Segment(figure.Steel, figure.Point{X: left, Y: y}, figure.Point{X: left + w, Y: y}))
+		nodes = append(
+			nodes,
+			figure.Segment(figure.Steel, figure.Point{X: left, Y: y}, figure.Point{X: left + w, Y: y}),
+		)
 	}
 	mid, low := left+w/2, top+float64(h*0.8)
 	nodes = append(nodes,
@@ -63,7 +77,13 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		}
 		nodes = append(nodes, figure.Text(role, figure.Point{X: 10, Y: y}, figure.Start, v.Say(text, slots...)))
 	}
-	return figure.Drawing{Width: figure.ChartWidth, Height: y + 10, Title: v.Say(title), Desc: v.Say(desc, slots...), Nodes: nodes}
+	return figure.Drawing{
+		Width:  figure.ChartWidth,
+		Height: y + 10,
+		Title:  v.Say(title),
+		Desc:   v.Say(desc, slots...),
+		Nodes:  nodes,
+	}
 }
 
 // share lists where n supports stand, as shares of the side; a picture has

@@ -21,7 +21,8 @@ func TestFormPressureCapsJambsAndSillOnly(t *testing.T) {
 	if head := calc.From(row(capped, 0).Num("pressure"), "psf"); !calctest.Equal(head, 1500) {
 		t.Errorf("the head carries %v", head)
 	}
-	if !calctest.Noted(capped, windowCapped) || calctest.Noted(capped, fluid) || !calctest.Noted(free, fluid) || calctest.Noted(free, windowCapped) {
+	if !calctest.Noted(capped, windowCapped) || calctest.Noted(capped, fluid) || !calctest.Noted(free, fluid) ||
+		calctest.Noted(free, windowCapped) {
 		t.Error("what counts is not told")
 	}
 }

@@ -12,17 +12,37 @@ import (
 // Calculator answers how warm concrete must be in the cold, how long it is
 // protected and how slowly it may cool afterwards.
 var Calculator = &calc.Calculator{
-	ID:       "cold-weather",
-	Title:    calc.Text("Cold weather placing and protection"),
-	Purpose:  calc.Text("Shows how warm concrete must be in the cold, how long to protect it, and how slowly to cool it."),
+	ID:    "cold-weather",
+	Title: calc.Text("Cold weather placing and protection"),
+	Purpose: calc.Text(
+		"Shows how warm concrete must be in the cold, how long to protect it, and how slowly to cool it.",
+	),
 	In:       inputs,
 	Out:      outputs,
 	Formulas: []*calc.Formula{weather.CoolingTimeFormula},
 	Sources:  sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelDanger, Text: calc.Text("Vent every fuel heater to the outside. Its fumes kill in a closed space, and they soften the fresh surface.")},
-		{Level: calc.LevelNotice, Text: calc.Text("The foam keeps the faces warm, not the top. Cover the top at once, and the openings, ends and starter bars (common practice).")},
-		{Level: calc.LevelNotice, Text: calc.Text("Never place on frozen ground or in forms with snow or ice. The project's specification and the engineer come first.")},
+		{
+			Level: calc.LevelDanger,
+			Text: calc.Text(
+				"Vent every fuel heater to the outside. Its fumes kill in a closed space, and they soften the fresh " +
+					"surface.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"The foam keeps the faces warm, not the top. Cover the top at once, and the openings, ends and " +
+					"starter bars (common practice).",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"Never place on frozen ground or in forms with snow or ice. The project's specification and the " +
+					"engineer come first.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -92,36 +112,99 @@ var outputs = []calc.Field{
 			{ID: warmNone, Label: calc.Text("Not measured yet")},
 		},
 	},
-	{ID: "placed", Kind: calc.Number, Display: &displays.TemperatureAtLeast, Lead: true, Label: calc.Text("Least, placed and kept")},
+	{
+		ID:      "placed",
+		Kind:    calc.Number,
+		Display: &displays.TemperatureAtLeast,
+		Lead:    true,
+		Label:   calc.Text("Least, placed and kept"),
+	},
 	{ID: "mixed", Kind: calc.Number, Display: &displays.TemperatureAtLeast, Label: calc.Text("Least, as mixed")},
 	{ID: "frost", Kind: calc.Number, Display: &displays.Days, Exact: true, Label: calc.Text("Protect against frost")},
 	{ID: "strength", Kind: calc.Number, Display: &displays.Days, Exact: true, Label: calc.Text("Protect for strength")},
-	{ID: "specified", Kind: calc.Number, Display: &displays.Days, Exact: true, Label: calc.Text("Where ACI 306.1 is specified")},
+	{
+		ID:      "specified",
+		Kind:    calc.Number,
+		Display: &displays.Days,
+		Exact:   true,
+		Label:   calc.Text("Where ACI 306.1 is specified"),
+	},
 	{ID: "drop", Kind: calc.Number, Display: &weather.ShowDrop, Label: calc.Text("Greatest fall in 24 h after")},
 	{ID: "uncover", Kind: calc.Number, Display: &showHoursUp, Label: calc.Text("Take, to uncover, at least")},
 }
 
 var sources = []calc.Source{
-	{ID: "aci306", Author: "ACI Committee 306", Title: "Cold Weather Concreting, ACI 306R-88", Year: "1988", Where: "Table 3.1; sections above 36 in. and fully loaded members", Status: calc.Memory},
-	{ID: "book", Author: "McGraw-Hill", Title: "Masonry and Concrete", Year: "2004", Where: "Figs. 3-37 and 3-38, adapted from ACI 306R", Status: calc.Secondary,
-		Link: "https://digilib.universitaspertamina.ac.id/ebook/Masonry%20and%20Concrete/"},
-	{ID: "spec", Author: "Concrete Construction", Title: "Length of protection period in cold weather", Where: "ACI 306.1-90: 3 days or 2; 50 °F in 24 h; within 20 °F of the air", Status: calc.Confirmed,
-		Link: "http://www.concreteconstruction.net/how-to/length-of-protection-period-in-cold-weather_o"},
-	{ID: "topic", Author: "American Concrete Institute", Title: "Topics in concrete: cold weather concrete", Where: "definition of ACI 306R-16: air at or expected below 40 °F", Status: calc.Confirmed,
-		Link: "https://concrete.org/topicsinconcrete/topicdetail/cold%20weather%20concrete?search=Cold+Weather+Concrete"},
-	{ID: "pca", Author: "Portland Cement Association", Title: "Design and Control of Concrete Mixtures, chapter 14", Where: "older definition; frost risk ends at 500 psi (3.5 MPa)", Status: calc.Confirmed,
-		Link: "https://www.scribd.com/doc/218695401/PCA-Cold-Weather-Concreting-pdf"},
-	{ID: "astm", Author: "ASTM", Title: "C94/C94M-15a Ready-Mixed Concrete", Year: "2015", Where: "sec. 12.11: heated concrete at most 90 °F", Status: calc.Confirmed,
-		Link: "https://www.scribd.com/document/469447287/Maximum-Fresh-Concrete-Temperature-requirements-MMSP-Project"},
-	{ID: "practice", Title: "Foam faces insulate and the top does not; cover the top first", Status: calc.CommonPractice},
+	{
+		ID:     "aci306",
+		Author: "ACI Committee 306",
+		Title:  "Cold Weather Concreting, ACI 306R-88",
+		Year:   "1988",
+		Where:  "Table 3.1; sections above 36 in. and fully loaded members",
+		Status: calc.Memory,
+	},
+	{
+		ID:     "book",
+		Author: "McGraw-Hill",
+		Title:  "Masonry and Concrete",
+		Year:   "2004",
+		Where:  "Figs. 3-37 and 3-38, adapted from ACI 306R",
+		Status: calc.Secondary,
+		Link:   "https://digilib.universitaspertamina.ac.id/ebook/Masonry%20and%20Concrete/",
+	},
+	{
+		ID:     "spec",
+		Author: "Concrete Construction",
+		Title:  "Length of protection period in cold weather",
+		Where:  "ACI 306.1-90: 3 days or 2; 50 °F in 24 h; within 20 °F of the air",
+		Status: calc.Confirmed,
+		Link:   "http://www.concreteconstruction.net/how-to/length-of-protection-period-in-cold-weather_o",
+	},
+	{
+		ID:     "topic",
+		Author: "American Concrete Institute",
+		Title:  "Topics in concrete: cold weather concrete",
+		Where:  "definition of ACI 306R-16: air at or expected below 40 °F",
+		Status: calc.Confirmed,
+		Link:   "https://concrete.org/topicsinconcrete/topicdetail/cold%20weather%20concrete?search=Cold+Weather+Concrete",
+	},
+	{
+		ID:     "pca",
+		Author: "Portland Cement Association",
+		Title:  "Design and Control of Concrete Mixtures, chapter 14",
+		Where:  "older definition; frost risk ends at 500 psi (3.5 MPa)",
+		Status: calc.Confirmed,
+		Link:   "https://www.scribd.com/doc/218695401/PCA-Cold-Weather-Concreting-pdf",
+	},
+	{
+		ID:     "astm",
+		Author: "ASTM",
+		Title:  "C94/C94M-15a Ready-Mixed Concrete",
+		Year:   "2015",
+		Where:  "sec. 12.11: heated concrete at most 90 °F",
+		Status: calc.Confirmed,
+		Link:   "https://www.scribd.com/document/469447287/Maximum-Fresh-Concrete-Temperature-requirements-MMSP-Project",
+	},
+	{
+		ID:     "practice",
+		Title:  "Foam faces insulate and the top does not; cover the top first",
+		Status: calc.CommonPractice,
+	},
 }
 
 var tables = []calc.Table{{
 	ID: "mixed", Title: calc.Text("Least temperature as mixed"),
-	Note:   calc.Text("By least dimension and coldest air."),
-	Out:    "mixed",
-	Down:   calc.Axis{Path: "section", US: []string{"8 in", "12 in", "48 in", "80 in"}, Metric: []string{"200 mm", "350 mm", "1200 mm", "2000 mm"}},
-	Across: calc.Axis{Path: "air", US: []string{"35 °F", "20 °F", "-10 °F"}, Metric: []string{"2 °C", "-7 °C", "-23 °C"}},
+	Note: calc.Text("By least dimension and coldest air."),
+	Out:  "mixed",
+	Down: calc.Axis{
+		Path:   "section",
+		US:     []string{"8 in", "12 in", "48 in", "80 in"},
+		Metric: []string{"200 mm", "350 mm", "1200 mm", "2000 mm"},
+	},
+	Across: calc.Axis{
+		Path:   "air",
+		US:     []string{"35 °F", "20 °F", "-10 °F"},
+		Metric: []string{"2 °C", "-7 °C", "-23 °C"},
+	},
 }}
 
 // row is one column of the cold-weather table, for one range of the least
@@ -195,4 +278,7 @@ func protectionDays(service string) protection {
 
 // How the quantities of this package are written. A limit that is least is
 // rounded up and one that is greatest is rounded down.
-var showHoursUp = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 1, Rounding: quantity.Up}}
+var showHoursUp = quantity.Display{
+	Dim: quantity.Duration,
+	US:  quantity.UnitDisplay{Unit: "h", Step: 1, Rounding: quantity.Up},
+}

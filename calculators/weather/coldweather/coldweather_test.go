@@ -13,7 +13,8 @@ func TestColdRunsTheRightWay(t *testing.T) {
 		if row.mixed[0] <= row.placed || row.mixed[1] <= row.mixed[0] || row.mixed[2] <= row.mixed[1] {
 			t.Errorf("row %d: %v", i, row)
 		}
-		if i > 0 && (row.placed >= rows[i-1].placed || row.drop >= rows[i-1].drop || row.mixed[2] >= rows[i-1].mixed[2]) {
+		if i > 0 &&
+			(row.placed >= rows[i-1].placed || row.drop >= rows[i-1].drop || row.mixed[2] >= rows[i-1].mixed[2]) {
 			t.Errorf("row %d against the one before: %v", i, row)
 		}
 	}
@@ -51,5 +52,11 @@ func TestColdNotes(t *testing.T) {
 		t.Error("days are told for a full load")
 	}
 	// 60 °F under the cover, 0 °F outside, 8 in. wall: 60 of 50 F° in 24 h.
-	calctest.Near(t, "uncover", calctest.Run(t, Calculator, "air=0 °F", "surface=60 °F").Out.Num("uncover")/3600, 28.8, 1e-9)
+	calctest.Near(
+		t,
+		"uncover",
+		calctest.Run(t, Calculator, "air=0 °F", "surface=60 °F").Out.Num("uncover")/3600,
+		28.8,
+		1e-9,
+	)
 }

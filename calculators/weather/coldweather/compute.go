@@ -9,15 +9,23 @@ import (
 )
 
 const (
-	noteMild    = calc.Text("No cold weather by the rule, but one frost in the first day ruins fresh concrete. Keep covers at hand.")
+	noteMild = calc.Text(
+		"No cold weather by the rule, but one frost in the first day ruins fresh concrete. Keep covers at hand.",
+	)
 	noteToo     = calc.Text("Below {least} this concrete must not go in. Send it back or ask the engineer.")
-	noteCooling = calc.Text("Under {least}, asked as mixed. A long haul will bring it below {placed}: place it at once.")
+	noteCooling = calc.Text(
+		"Under {least}, asked as mixed. A long haul will bring it below {placed}: place it at once.",
+	)
 	noteOverhot = calc.Text("Heated concrete may be at most 90 °F (32 °C). It sets fast and loses its slump.")
-	noteLoaded  = calc.Text("No number of days is enough for the full load. The engineer releases it on strength tested in place.")
-	notePartly  = calc.Text("Backfill and floors are load. Ask the engineer before either.")
-	noteAtOnce  = calc.Text("Within 20 °F (11 °C) of the air: ACI 306.1 lets the covers come off at once.")
-	noteSlowly  = calc.Text("Uncover in steps: first loosen, then lift, then take off. A quick fall cracks the wall.")
-	noteKept    = calc.Text("The concrete under its cover is below {placed}. The days of protection do not count while it is.")
+	noteLoaded  = calc.Text(
+		"No number of days is enough for the full load. The engineer releases it on strength tested in place.",
+	)
+	notePartly = calc.Text("Backfill and floors are load. Ask the engineer before either.")
+	noteAtOnce = calc.Text("Within 20 °F (11 °C) of the air: ACI 306.1 lets the covers come off at once.")
+	noteSlowly = calc.Text("Uncover in steps: first loosen, then lift, then take off. A quick fall cracks the wall.")
+	noteKept   = calc.Text(
+		"The concrete under its cover is below {placed}. The days of protection do not count while it is.",
+	)
 )
 
 // coldFrom is the air temperature below which weather is cold.
@@ -54,7 +62,13 @@ func putWarm(r *calc.Recorder, in calc.Case, placed, mixed float64) {
 		r.Note(calc.LevelWarning, calc.At("concrete"), noteToo, least)
 		return
 	case calc.Under(t, mixed) && in.Num("air") <= calc.SI(fromF, "°F"):
-		r.Note(calc.LevelNotice, calc.At("concrete"), noteCooling, calc.Amount("least", mixed, &displays.TemperatureAtLeast), calc.Amount("placed", placed, &displays.TemperatureAtLeast))
+		r.Note(
+			calc.LevelNotice,
+			calc.At("concrete"),
+			noteCooling,
+			calc.Amount("least", mixed, &displays.TemperatureAtLeast),
+			calc.Amount("placed", placed, &displays.TemperatureAtLeast),
+		)
 	case calc.Over(t, calc.SI(90, "°F")):
 		r.Note(calc.LevelNotice, calc.At("concrete"), noteOverhot)
 	}
@@ -85,7 +99,12 @@ func putUncover(r *calc.Recorder, in calc.Case, placed, drop float64) {
 	}
 	surface, air := in.Num("surface"), in.Num("air")
 	if calc.Under(surface, placed) {
-		r.Note(calc.LevelNotice, calc.At("surface"), noteKept, calc.Amount("placed", placed, &displays.TemperatureAtLeast))
+		r.Note(
+			calc.LevelNotice,
+			calc.At("surface"),
+			noteKept,
+			calc.Amount("placed", placed, &displays.TemperatureAtLeast),
+		)
 	}
 	if surface-air <= calc.SI(20, "F°")*(1+calc.Slack) {
 		r.Put("uncover", 0)

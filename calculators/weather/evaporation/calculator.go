@@ -12,16 +12,33 @@ import (
 // Calculator answers how fast the open top of fresh concrete dries, and
 // whether that is too fast. Uno's US form decides; the others are shown.
 var Calculator = &calc.Calculator{
-	ID:       "evaporation",
-	Title:    calc.Text("Drying of the fresh surface"),
-	Purpose:  calc.Text("Shows how fast water leaves fresh concrete, and when to act against cracks."),
-	In:       inputs,
-	Out:      outputs,
-	Formulas: []*calc.Formula{weather.UnoUSFormula, weather.UnoSIFormula, weather.VapourPressureFormula, weather.MenzelUSFormula, weather.MenzelSIFormula, weather.WindAtFormula},
-	Sources:  sources,
+	ID:      "evaporation",
+	Title:   calc.Text("Drying of the fresh surface"),
+	Purpose: calc.Text("Shows how fast water leaves fresh concrete, and when to act against cracks."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{
+		weather.UnoUSFormula,
+		weather.UnoSIFormula,
+		weather.VapourPressureFormula,
+		weather.MenzelUSFormula,
+		weather.MenzelSIFormula,
+		weather.WindAtFormula,
+	},
+	Sources: sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("The estimate is good to about 40 % either way. Watch the surface: when the sheen goes early, act.")},
-		{Level: calc.LevelNotice, Text: calc.Text("In a foam form only the open top dries. The rate also counts for any slab placed that day.")},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"The estimate is good to about 40 % either way. Watch the surface: when the sheen goes early, act.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"In a foam form only the open top dries. The rate also counts for any slab placed that day.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -95,31 +112,102 @@ var outputs = []calc.Field{
 }
 
 var sources = []calc.Source{
-	{ID: "uno", Author: "P. J. Uno", Title: "Plastic Shrinkage Cracking and Evaporation Formulas, ACI Materials Journal", Edition: "95-M34", Year: "1998", Where: "US form of the equation", Status: calc.Memory},
-	{ID: "ccaa", Author: "Cement Concrete & Aggregates Australia", Title: "Data sheet: Hot-Weather Concreting", Year: "2004", Where: "p. 1, SI form of the equation", Status: calc.Confirmed,
-		Link: "https://www.scribd.com/document/404988245/CCAA-HOT-WEATHER-CONCRETING-pdf0-pdf"},
-	{ID: "menzel", Author: "C. A. Menzel", Title: "Causes and prevention of crack development in plastic concrete", Year: "1954", Where: "evaporation equation, as in ACI 305R", Status: calc.Memory},
-	{ID: "fao", Author: "FAO", Title: "Irrigation and Drainage Paper 56", Year: "1998", Where: "equations 11 and 47", Status: calc.Confirmed},
-	{ID: "fhwa", Author: "FHWA", Title: "Guide for Curing of Portland Cement Concrete Pavements II", Edition: "HRT-05-038", Year: "2006", Where: "chapter 5: act above 1.0, careful above 0.5 kg/m²/h", Status: calc.Confirmed,
-		Link: "https://www.fhwa.dot.gov/publications/research/infrastructure/pavements/pccp/05038/005.cfm"},
-	{ID: "silica", Author: "Silica Fume Association", Title: "Silica fume user's course", Where: "chapter 4: 0.2 lb/ft²/h, about half with silica fume", Status: calc.Confirmed,
-		Link: "http://www.silicafume.org/slideshow.cgi?p=41&c=4&l=54"},
-	{ID: "hover", Author: "K. C. Hover", Title: "After Two Hundred Years of Estimating Evaporation, It Is Still a Mystery", Edition: "ACI SP-338", Year: "2020", Where: "abstract: 40 % either way", Status: calc.Confirmed,
-		Link: "https://concrete.org/publications/internationalconcreteabstractsportal.aspx?id=51724723&m=details"},
-	{ID: "practice", Title: "Three quarters of the limit for slag and fly ash blends; careful from half of each limit", Status: calc.CommonPractice},
+	{
+		ID:      "uno",
+		Author:  "P. J. Uno",
+		Title:   "Plastic Shrinkage Cracking and Evaporation Formulas, ACI Materials Journal",
+		Edition: "95-M34",
+		Year:    "1998",
+		Where:   "US form of the equation",
+		Status:  calc.Memory,
+	},
+	{
+		ID:     "ccaa",
+		Author: "Cement Concrete & Aggregates Australia",
+		Title:  "Data sheet: Hot-Weather Concreting",
+		Year:   "2004",
+		Where:  "p. 1, SI form of the equation",
+		Status: calc.Confirmed,
+		Link:   "https://www.scribd.com/document/404988245/CCAA-HOT-WEATHER-CONCRETING-pdf0-pdf",
+	},
+	{
+		ID:     "menzel",
+		Author: "C. A. Menzel",
+		Title:  "Causes and prevention of crack development in plastic concrete",
+		Year:   "1954",
+		Where:  "evaporation equation, as in ACI 305R",
+		Status: calc.Memory,
+	},
+	{
+		ID:     "fao",
+		Author: "FAO",
+		Title:  "Irrigation and Drainage Paper 56",
+		Year:   "1998",
+		Where:  "equations 11 and 47",
+		Status: calc.Confirmed,
+	},
+	{
+		ID:      "fhwa",
+		Author:  "FHWA",
+		Title:   "Guide for Curing of Portland Cement Concrete Pavements II",
+		Edition: "HRT-05-038",
+		Year:    "2006",
+		Where:   "chapter 5: act above 1.0, careful above 0.5 kg/m²/h",
+		Status:  calc.Confirmed,
+		Link:    "https://www.fhwa.dot.gov/publications/research/infrastructure/pavements/pccp/05038/005.cfm",
+	},
+	{
+		ID:     "silica",
+		Author: "Silica Fume Association",
+		Title:  "Silica fume user's course",
+		Where:  "chapter 4: 0.2 lb/ft²/h, about half with silica fume",
+		Status: calc.Confirmed,
+		Link:   "http://www.silicafume.org/slideshow.cgi?p=41&c=4&l=54",
+	},
+	{
+		ID:      "hover",
+		Author:  "K. C. Hover",
+		Title:   "After Two Hundred Years of Estimating Evaporation, It Is Still a Mystery",
+		Edition: "ACI SP-338",
+		Year:    "2020",
+		Where:   "abstract: 40 % either way",
+		Status:  calc.Confirmed,
+		Link:    "https://concrete.org/publications/internationalconcreteabstractsportal.aspx?id=51724723&m=details",
+	},
+	{
+		ID:     "practice",
+		Title:  "Three quarters of the limit for slag and fly ash blends; careful from half of each limit",
+		Status: calc.CommonPractice,
+	},
 }
 
 var tables = []calc.Table{{
 	ID: "rate", Title: calc.Text("Evaporation by humidity and wind"),
 	Note: calc.Text("Concrete at 85 °F (29 °C), air at 88 °F (31 °C). Plain mixes: act from 0.2 lb/ft²/h (1 kg/m²/h)."),
 	Out:  "rate", Down: calc.Axis{Path: "humidity", US: []string{"10%", "20%", "40%", "60%", "80%"}},
-	Across: calc.Axis{Path: "wind", US: []string{"0 mph", "5 mph", "10 mph", "15 mph", "20 mph", "25 mph"}, Metric: []string{"0 km/h", "8 km/h", "16 km/h", "24 km/h", "32 km/h", "40 km/h"}},
+	Across: calc.Axis{
+		Path:   "wind",
+		US:     []string{"0 mph", "5 mph", "10 mph", "15 mph", "20 mph", "25 mph"},
+		Metric: []string{"0 km/h", "8 km/h", "16 km/h", "24 km/h", "32 km/h", "40 km/h"},
+	},
 }}
 
 // How the quantities of this package are written. A limit that is least is
 // rounded up and one that is greatest is rounded down.
 var (
-	showRate   = quantity.Display{Dim: quantity.EvaporationRate, US: quantity.UnitDisplay{Unit: "lb/ft²/h", Step: 0.01}, Metric: quantity.UnitDisplay{Unit: "kg/m²/h", Step: 0.05}}
-	showWind   = quantity.Display{Dim: quantity.Speed, US: quantity.UnitDisplay{Unit: "mph", Step: 1}, Metric: quantity.UnitDisplay{Unit: "km/h", Step: 1}}
-	showHeight = quantity.Display{Dim: quantity.Length, US: quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1}, Metric: quantity.UnitDisplay{Unit: "m", Step: 0.1}}
+	showRate = quantity.Display{
+		Dim:    quantity.EvaporationRate,
+		US:     quantity.UnitDisplay{Unit: "lb/ft²/h", Step: 0.01},
+		Metric: quantity.UnitDisplay{Unit: "kg/m²/h", Step: 0.05},
+	}
+	showWind = quantity.Display{
+		Dim:    quantity.Speed,
+		US:     quantity.UnitDisplay{Unit: "mph", Step: 1},
+		Metric: quantity.UnitDisplay{Unit: "km/h", Step: 1},
+	}
+	showHeight = quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1},
+		Metric: quantity.UnitDisplay{Unit: "m", Step: 0.1},
+	}
 )

@@ -8,12 +8,20 @@ import (
 )
 
 const (
-	noteAct    = calc.Text("Fog, break the wind, shade, or cover at once. Start curing as soon as the top is finished. Do not sprinkle water and trowel it in.")
-	noteCare   = calc.Text("Have fog, covers and a wind break at hand before the next load.")
-	noteSplit  = calc.Text("Menzel's equation gives {rate}, on the other side of the limit. Take the stricter.")
-	noteDew    = calc.Text("Dew falls on the concrete: nothing dries.")
-	noteGrid   = calc.Text("Outside 50 to 104 °F (10 to 40 °C) or above 25 mph (40 km/h) the equations were not compared. Take the rate as a hint.")
-	noteLow    = calc.Text("The wind at 20 in. (0.5 m) holds on open short grass only. The verdict keeps the wind as read.")
+	noteAct = calc.Text(
+		"Fog, break the wind, shade, or cover at once. Start curing as soon as the top is finished. Do not sprinkle " +
+			"water and trowel it in.",
+	)
+	noteCare  = calc.Text("Have fog, covers and a wind break at hand before the next load.")
+	noteSplit = calc.Text("Menzel's equation gives {rate}, on the other side of the limit. Take the stricter.")
+	noteDew   = calc.Text("Dew falls on the concrete: nothing dries.")
+	noteGrid  = calc.Text(
+		"Outside 50 to 104 °F (10 to 40 °C) or above 25 mph (40 km/h) the equations were not compared. Take the rate " +
+			"as a hint.",
+	)
+	noteLow = calc.Text(
+		"The wind at 20 in. (0.5 m) holds on open short grass only. The verdict keeps the wind as read.",
+	)
 	ofConcrete = calc.Text("At the concrete")
 	ofAir      = calc.Text("In the air")
 )
@@ -37,7 +45,17 @@ func compute(r *calc.Recorder, in calc.Case) {
 	concrete, air, humidity, wind := in.Num("concrete"), in.Num("air"), in.Num("humidity"), in.Num("wind")
 	raw := r.Use(weather.UnoUSFormula, concrete, air, humidity, wind)
 	rate := math.Max(0, raw)
-	e0, ea := r.UseFor(ofConcrete, nil, weather.VapourPressureFormula, concrete), r.UseFor(ofAir, nil, weather.VapourPressureFormula, air)
+	e0, ea := r.UseFor(
+		ofConcrete,
+		nil,
+		weather.VapourPressureFormula,
+		concrete,
+	), r.UseFor(
+		ofAir,
+		nil,
+		weather.VapourPressureFormula,
+		air,
+	)
 	menzel := math.Max(0, r.Use(weather.MenzelUSFormula, e0, ea, humidity, wind))
 	limit := calc.SI(dryLimit(in.Choice("mix")), "lb/ft²/h")
 	r.Put("rate", rate)
@@ -61,7 +79,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if raw < 0 {
 		r.Note(calc.LevelNotice, calc.At("humidity"), noteDew)
 	}
-	if t := calc.From(concrete, "°C"); t < 10-calc.Slack || t > 40+calc.Slack || calc.Over(calc.From(wind, "km/h"), 40.3) {
+	if t := calc.From(concrete, "°C"); t < 10-calc.Slack || t > 40+calc.Slack ||
+		calc.Over(calc.From(wind, "km/h"), 40.3) {
 		r.Note(calc.LevelNotice, calc.At("concrete"), noteGrid)
 	}
 	lowerWind(r, in)
@@ -75,6 +94,9 @@ func lowerWind(r *calc.Recorder, in calc.Case) {
 	}
 	low := r.Use(weather.WindAtFormula, in.Num("wind"), windHeight, in.Num("wind-height"))
 	r.Put("wind-low", low)
-	r.Put("rate-low", math.Max(0, weather.UnoUSFormula.Value(in.Num("concrete"), in.Num("air"), in.Num("humidity"), low)))
+	r.Put(
+		"rate-low",
+		math.Max(0, weather.UnoUSFormula.Value(in.Num("concrete"), in.Num("air"), in.Num("humidity"), low)),
+	)
 	r.Note(calc.LevelNotice, calc.At("wind-height"), noteLow)
 }

@@ -26,7 +26,16 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		}
 		return figure.Bar{Role: role, Name: v.Say(name), Text: weather.Amount(v, out, id), Size: out.Num(id)}
 	}
-	nodes, foot := figure.Bars(0, []figure.Bar{bar(sayUno, "rate"), bar(sayMenzel, "menzel"), bar(sayUnoSI, "uno-si")}, limit)
+	nodes, foot := figure.Bars(
+		0,
+		[]figure.Bar{bar(sayUno, "rate"), bar(sayMenzel, "menzel"), bar(sayUnoSI, "uno-si")},
+		limit,
+	)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayDryTitle), Nodes: nodes,
-		Desc: v.Say(sayDryDesc, calc.Word("uno", weather.Amount(v, out, "rate")), calc.Word("menzel", weather.Amount(v, out, "menzel")), calc.Word("limit", weather.Amount(v, out, "limit")))}
+		Desc: v.Say(
+			sayDryDesc,
+			calc.Word("uno", weather.Amount(v, out, "rate")),
+			calc.Word("menzel", weather.Amount(v, out, "menzel")),
+			calc.Word("limit", weather.Amount(v, out, "limit")),
+		)}
 }

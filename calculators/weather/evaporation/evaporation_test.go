@@ -25,7 +25,8 @@ func TestEvaporationNotes(t *testing.T) {
 		if res.Out.Choice("verdict") != c.verdict || c.note != "" && !calctest.Noted(res, c.note) {
 			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("verdict"), res.Notes)
 		}
-		if calctest.Noted(res, noteDew) != (c.note == noteDew) || calctest.Noted(res, noteGrid) != (c.note == noteGrid || c.note == noteDew) {
+		if calctest.Noted(res, noteDew) != (c.note == noteDew) ||
+			calctest.Noted(res, noteGrid) != (c.note == noteGrid || c.note == noteDew) {
 			t.Errorf("%v: notes %v", c.typed, res.Notes)
 		}
 	}
@@ -33,7 +34,10 @@ func TestEvaporationNotes(t *testing.T) {
 		t.Errorf("dew dries: %v", res.Out.Num("rate"))
 	}
 	// Just above 0.2 lb/ft²/h by Uno, below it by Menzel: the stricter is told.
-	if res := calctest.Run(t, Calculator, "concrete=70 °F", "air=70 °F", "humidity=30%", "wind=15.6 mph"); !calctest.Noted(res, noteSplit) {
+	if res := calctest.Run(t, Calculator, "concrete=70 °F", "air=70 °F", "humidity=30%", "wind=15.6 mph"); !calctest.Noted(
+		res,
+		noteSplit,
+	) {
 		t.Errorf("the methods split: %v and %v", res.Out.Num("rate")*3600/4.882, res.Out.Num("menzel")*3600/4.882)
 	}
 }

@@ -19,8 +19,17 @@ var Calculator = &calc.Calculator{
 	Formulas: []*calc.Formula{weather.TimeLeftFormula, weather.SpeedFormula},
 	Sources:  sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Heat makes people ill before it spoils concrete. Water, shade and rest for the crew; watch each other.")},
-		{Level: calc.LevelNotice, Text: calc.Text("The specification and the ticket come first. Water added to win time costs strength.")},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Heat makes people ill before it spoils concrete. Water, shade and rest for the crew; watch each " +
+					"other.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text:  calc.Text("The specification and the ticket come first. Water added to win time costs strength."),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -48,8 +57,15 @@ var inputs = []calc.Field{
 		Help:  calc.Text("Since water met cement: the batch time on the ticket."),
 		Range: "0 to 600 min", Why: displays.NotMinus, WhyMost: displays.CheckUnit,
 	},
-	{ID: "batched", Kind: calc.FreeText, Optional: true, MaxLen: 5, Usual: "7:40", Label: calc.Text("Batch time on the ticket"),
-		Help: calc.Text("Like 7:40 or 13:05. Gives the clock time to be empty by.")},
+	{
+		ID:       "batched",
+		Kind:     calc.FreeText,
+		Optional: true,
+		MaxLen:   5,
+		Usual:    "7:40",
+		Label:    calc.Text("Batch time on the ticket"),
+		Help:     calc.Text("Like 7:40 or 13:05. Gives the clock time to be empty by."),
+	},
 	{
 		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "84 °F", Label: calc.Text("Concrete temperature"),
 		Range: "32 to 120 °F", Why: weather.WhyGel,
@@ -57,7 +73,8 @@ var inputs = []calc.Field{
 	{
 		ID: "limit-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "95 °F", Label: calc.Text("Hottest allowed at discharge"),
 		Help:  calc.Text("ACI 301 and 305.1: 95 °F (35 °C). Many specifications: 90 °F (32 °C)."),
-		Range: "70 to 105 °F", Why: calc.Text("No specification for walls asks for less."), WhyMost: calc.Text("More needs the engineer's approval and a trial."),
+		Range: "70 to 105 °F", Why: calc.Text("No specification for walls asks for less."), WhyMost: calc.Text("More needs the engineer's approval and " +
+			"a trial."),
 	},
 	{
 		ID: "rule", Kind: calc.Choice, Usual: ruleOld, Label: calc.Text("Rule of discharge"),
@@ -116,27 +133,80 @@ var outputs = []calc.Field{
 }
 
 var sources = []calc.Source{
-	{ID: "hold", Author: "Concrete Construction", Title: "Hold the deliveries: ASTM C94 sec. 10.7", Where: "1½ h or 300 turns; the purchaser may waive it, or set less in heat", Status: calc.Confirmed,
-		Link: "http://www.concreteconstruction.net/how-to/hold-the-deliveries_o"},
-	{ID: "ascc", Author: "American Society of Concrete Contractors", Title: "Position statement 32: Concrete discharge time requirements", Where: "1½ h in ASTM C94 and ACI 301; waived where it places without water", Status: calc.Confirmed,
-		Link: "https://ascconline.org/concrete-technical-resources/position-statements/concrete-discharge-time-requirements"},
-	{ID: "c94-17", Author: "ASTM", Title: "C94/C94M-17a Ready-Mixed Concrete", Year: "2017", Where: "sec. 6.1.9: the purchaser, else the maker, states the turns", Status: calc.Confirmed},
-	{ID: "c94-late", Author: "ASTM", Title: "C94/C94M Ready-Mixed Concrete, recent editions", Where: "the purchaser may set the time of discharge", Status: calc.Memory},
-	{ID: "aci305", Author: "ACI Committee 305", Title: "Specification for Hot Weather Concreting, ACI 305.1-14", Year: "2014", Where: "sec. 1.3 and 3.3: hot weather from 80 °F; 95 °F at discharge", Status: calc.Secondary,
-		Link: "https://www.scribd.com/document/469447287/Maximum-Fresh-Concrete-Temperature-requirements-MMSP-Project"},
-	{ID: "county", Author: "San Joaquin County", Title: "Special provisions, delivery of concrete", Where: "1½ h or 250 turns; less from 30 °C; 2 h or 300 turns with a retarder", Status: calc.Confirmed,
-		Link: "https://lfweb.sjgov.org/WebLink/0/doc/15050/Page118.aspx"},
-	{ID: "nfba", Author: "National Frame Building Association", Title: "Frame Building News", Year: "2020", Where: "October, p. 17: 20 °F doubles or halves the time", Status: calc.Confirmed,
-		Link: "https://www.nfba.org/resources/newsletters/magazines/2020-10/inc/html/17.html"},
-	{ID: "practice", Title: "60 min in heat where the specification is silent; haste in the last 15 min", Status: calc.CommonPractice},
+	{
+		ID:     "hold",
+		Author: "Concrete Construction",
+		Title:  "Hold the deliveries: ASTM C94 sec. 10.7",
+		Where:  "1½ h or 300 turns; the purchaser may waive it, or set less in heat",
+		Status: calc.Confirmed,
+		Link:   "http://www.concreteconstruction.net/how-to/hold-the-deliveries_o",
+	},
+	{
+		ID:     "ascc",
+		Author: "American Society of Concrete Contractors",
+		Title:  "Position statement 32: Concrete discharge time requirements",
+		Where:  "1½ h in ASTM C94 and ACI 301; waived where it places without water",
+		Status: calc.Confirmed,
+		Link:   "https://ascconline.org/concrete-technical-resources/position-statements/concrete-discharge-time-requirements",
+	},
+	{
+		ID:     "c94-17",
+		Author: "ASTM",
+		Title:  "C94/C94M-17a Ready-Mixed Concrete",
+		Year:   "2017",
+		Where:  "sec. 6.1.9: the purchaser, else the maker, states the turns",
+		Status: calc.Confirmed,
+	},
+	{
+		ID:     "c94-late",
+		Author: "ASTM",
+		Title:  "C94/C94M Ready-Mixed Concrete, recent editions",
+		Where:  "the purchaser may set the time of discharge",
+		Status: calc.Memory,
+	},
+	{
+		ID:     "aci305",
+		Author: "ACI Committee 305",
+		Title:  "Specification for Hot Weather Concreting, ACI 305.1-14",
+		Year:   "2014",
+		Where:  "sec. 1.3 and 3.3: hot weather from 80 °F; 95 °F at discharge",
+		Status: calc.Secondary,
+		Link:   "https://www.scribd.com/document/469447287/Maximum-Fresh-Concrete-Temperature-requirements-MMSP-Project",
+	},
+	{
+		ID:     "county",
+		Author: "San Joaquin County",
+		Title:  "Special provisions, delivery of concrete",
+		Where:  "1½ h or 250 turns; less from 30 °C; 2 h or 300 turns with a retarder",
+		Status: calc.Confirmed,
+		Link:   "https://lfweb.sjgov.org/WebLink/0/doc/15050/Page118.aspx",
+	},
+	{
+		ID:     "nfba",
+		Author: "National Frame Building Association",
+		Title:  "Frame Building News",
+		Year:   "2020",
+		Where:  "October, p. 17: 20 °F doubles or halves the time",
+		Status: calc.Confirmed,
+		Link:   "https://www.nfba.org/resources/newsletters/magazines/2020-10/inc/html/17.html",
+	},
+	{
+		ID:     "practice",
+		Title:  "60 min in heat where the specification is silent; haste in the last 15 min",
+		Status: calc.CommonPractice,
+	},
 }
 
 var tables = []calc.Table{{
 	ID: "left", Title: calc.Text("Time left by age and concrete temperature"),
 	Note: calc.Text("For 90 min, and 60 min from 86 °F (30 °C). A load past its limit has none left."),
 	Out:  "left", Set: []calc.Entry{{Path: "batched", Text: ""}},
-	Down:   calc.Axis{Path: "age", US: []string{"15 min", "30 min", "45 min", "60 min", "75 min", "90 min"}},
-	Across: calc.Axis{Path: "concrete", US: []string{"70 °F", "80 °F", "88 °F"}, Metric: []string{"20 °C", "26 °C", "31 °C"}},
+	Down: calc.Axis{Path: "age", US: []string{"15 min", "30 min", "45 min", "60 min", "75 min", "90 min"}},
+	Across: calc.Axis{
+		Path:   "concrete",
+		US:     []string{"70 °F", "80 °F", "88 °F"},
+		Metric: []string{"20 °C", "26 °C", "31 °C"},
+	},
 }}
 
 // clock reads a time of day like 7:40 or 19:05: minutes since midnight.

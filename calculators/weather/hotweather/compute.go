@@ -11,14 +11,24 @@ import (
 
 const (
 	refuseClock = calc.Text("Write the batch time like 7:40 or 13:05.")
-	noteLate    = calc.Text("The limit has passed. Only whoever ordered it may waive it, and only if it places without adding water.")
-	noteTurns   = calc.Text("The drum has made all turns allowed. Grinding heats and stiffens the mix.")
-	noteToo     = calc.Text("Hotter than {limit}. Do not place it without the engineer's word. Tell the plant before the next truck leaves.")
-	noteHurry   = calc.Text("Empty it next. If the pump stops, send word to the plant to hold the others.")
-	noteHeat86  = calc.Text("The earlier limit in heat counts: {limit}.")
-	noteEighty  = calc.Text("From 80 °F (27 °C) hot-weather care starts. Smaller lifts and shorter walls keep the joint between lifts alive.")
-	askCounter  = calc.Text("Read the counter on the drum: the turns count as well.")
-	noteAgreed  = calc.Text("The newer standard leaves the turns, and lately the time, to the order. Ask what was agreed.")
+	noteLate    = calc.Text(
+		"The limit has passed. Only whoever ordered it may waive it, and only if it places without adding water.",
+	)
+	noteTurns = calc.Text("The drum has made all turns allowed. Grinding heats and stiffens the mix.")
+	noteToo   = calc.Text(
+		"Hotter than {limit}. Do not place it without the engineer's word. Tell the plant before the next truck " +
+			"leaves.",
+	)
+	noteHurry  = calc.Text("Empty it next. If the pump stops, send word to the plant to hold the others.")
+	noteHeat86 = calc.Text("The earlier limit in heat counts: {limit}.")
+	noteEighty = calc.Text(
+		"From 80 °F (27 °C) hot-weather care starts. Smaller lifts and shorter walls keep the joint between lifts " +
+			"alive.",
+	)
+	askCounter = calc.Text("Read the counter on the drum: the turns count as well.")
+	noteAgreed = calc.Text(
+		"The newer standard leaves the turns, and lately the time, to the order. Ask what was agreed.",
+	)
 )
 
 // hurryTime is how much time left calls for haste, in s.
@@ -45,7 +55,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 	switch {
 	case calc.Over(in.Num("concrete"), in.Num("limit-temp")):
 		r.PutChoice("verdict", load)
-		r.Note(calc.LevelWarning, calc.At("concrete"), noteToo, calc.Amount("limit", in.Num("limit-temp"), &displays.TemperatureAtMost))
+		r.Note(
+			calc.LevelWarning,
+			calc.At("concrete"),
+			noteToo,
+			calc.Amount("limit", in.Num("limit-temp"), &displays.TemperatureAtMost),
+		)
 	case left < -calc.Slack*limit || turning:
 		r.PutChoice("verdict", loadLate)
 	case left <= hurryTime:

@@ -28,5 +28,10 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		{Role: figure.Concrete, Name: v.Say(sayLimit), Text: limitText, Size: limit},
 	}, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayTitle), Nodes: nodes,
-		Desc: v.Say(sayDesc, calc.Word("age", ageText), calc.Word("limit", limitText), calc.Word("left", weather.Amount(v, res.Out, "left")))}
+		Desc: v.Say(
+			sayDesc,
+			calc.Word("age", ageText),
+			calc.Word("limit", limitText),
+			calc.Word("left", weather.Amount(v, res.Out, "left")),
+		)}
 }

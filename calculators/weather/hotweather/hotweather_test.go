@@ -30,10 +30,14 @@ func TestHotLoads(t *testing.T) {
 		}
 		calctest.Near(t, "time left", res.Out.Num("left")/60, c.left, 1e-9)
 	}
-	if calctest.Noted(calctest.Run(t, Calculator, "concrete=79 °F"), noteEighty) || calctest.Noted(calctest.Run(t, Calculator, "concrete=85.9 °F"), noteHeat86) {
+	if calctest.Noted(calctest.Run(t, Calculator, "concrete=79 °F"), noteEighty) ||
+		calctest.Noted(calctest.Run(t, Calculator, "concrete=85.9 °F"), noteHeat86) {
 		t.Error("a note on heat comes too early")
 	}
-	if res := calctest.Run(t, Calculator, "concrete=75 °F", "rule=own", "own-time=45 min"); res.Out.Has("turns-limit") || res.Out.Num("limit") != 45*60 {
+	if res := calctest.Run(t, Calculator, "concrete=75 °F", "rule=own", "own-time=45 min"); res.Out.Has(
+		"turns-limit",
+	) ||
+		res.Out.Num("limit") != 45*60 {
 		t.Errorf("own rule: %v", res.Out.Num("limit"))
 	}
 }
@@ -55,7 +59,8 @@ func TestClock(t *testing.T) {
 	if res := calctest.Run(t, Calculator, "batched=23:10", "concrete=75 °F"); res.Out.Text("by") != "00:40" {
 		t.Errorf("past midnight: %s", res.Out.Text("by"))
 	}
-	if res := calctest.Run(t, Calculator, "batched=10am"); res.State != calc.Refused || !calctest.Noted(res, refuseClock) {
+	if res := calctest.Run(t, Calculator, "batched=10am"); res.State != calc.Refused ||
+		!calctest.Noted(res, refuseClock) {
 		t.Error("a batch time that is none")
 	}
 }

@@ -11,16 +11,31 @@ import (
 // Calculator answers how warm concrete leaves the mixer, and how much ice or how
 // warm water brings it to a wanted temperature.
 var Calculator = &calc.Calculator{
-	ID:       "mix-temperature",
-	Title:    calc.Text("Temperature of fresh concrete"),
-	Purpose:  calc.Text("Shows how warm the mix gets from its parts, and what ice or warm water it needs."),
-	In:       inputs,
-	Out:      outputs,
-	Formulas: []*calc.Formula{weather.FrozenMoistureFormula, weather.MixTemperatureFormula, weather.HeatCapacityFormula, weather.IceNeededFormula, weather.WaterNeededFormula, weather.LeverFormula},
-	Sources:  sources,
+	ID:      "mix-temperature",
+	Title:   calc.Text("Temperature of fresh concrete"),
+	Purpose: calc.Text("Shows how warm the mix gets from its parts, and what ice or warm water it needs."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{
+		weather.FrozenMoistureFormula,
+		weather.MixTemperatureFormula,
+		weather.HeatCapacityFormula,
+		weather.IceNeededFormula,
+		weather.WaterNeededFormula,
+		weather.LeverFormula,
+	},
+	Sources: sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("The plant decides what goes in. Show it these figures; never change the water of a mix on site.")},
-		{Level: calc.LevelNotice, Text: calc.Text("The sum leaves out the haul, the pump and the heat of the cement. Measure at the truck.")},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"The plant decides what goes in. Show it these figures; never change the water of a mix on site.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text:  calc.Text("The sum leaves out the haul, the pump and the heat of the cement. Measure at the truck."),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -81,7 +96,13 @@ var inputs = []calc.Field{
 }
 
 var outputs = []calc.Field{
-	{ID: "temperature", Kind: calc.Number, Display: &displays.Temperature, Lead: true, Label: calc.Text("Mix temperature")},
+	{
+		ID:      "temperature",
+		Kind:    calc.Number,
+		Display: &displays.Temperature,
+		Lead:    true,
+		Label:   calc.Text("Mix temperature"),
+	},
 	{
 		ID: "need", Kind: calc.Choice, Lead: true, Label: calc.Text("For the wanted temperature"),
 		Options: []calc.Option{
@@ -94,35 +115,98 @@ var outputs = []calc.Field{
 	{ID: "ice-needed", Kind: calc.Number, Display: &displays.MassUp, Label: calc.Text("Ice, in all")},
 	{ID: "ice-share", Kind: calc.Number, Display: &displays.Percent, Label: calc.Text("Share of the batch water")},
 	{ID: "water-left", Kind: calc.Number, Display: &displays.Mass, Label: calc.Text("Water beside the ice")},
-	{ID: "water-needed", Kind: calc.Number, Display: &displays.TemperatureAtLeast, Label: calc.Text("Mixing water, warmed to")},
-	{ID: "lever-aggregate", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("Sand and stone, for 1 degree"),
-		Help: calc.Text("Degrees this part must change to change the mix by one.")},
+	{
+		ID:      "water-needed",
+		Kind:    calc.Number,
+		Display: &displays.TemperatureAtLeast,
+		Label:   calc.Text("Mixing water, warmed to"),
+	},
+	{
+		ID:      "lever-aggregate",
+		Kind:    calc.Number,
+		Display: &displays.Tenths,
+		Label:   calc.Text("Sand and stone, for 1 degree"),
+		Help:    calc.Text("Degrees this part must change to change the mix by one."),
+	},
 	{ID: "lever-water", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("Mixing water, for 1 degree")},
 	{ID: "lever-cement", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("Cement, for 1 degree")},
 }
 
 var sources = []calc.Source{
-	{ID: "aci305", Author: "ACI Committee 305", Title: "Hot Weather Concreting, ACI 305R", Where: "mix temperature with and without ice; the form read in teaching notes", Status: calc.Secondary,
-		Link: "https://www.scribd.com/document/680176225/CT-4-20marks"},
-	{ID: "aci306", Author: "ACI Committee 306", Title: "Cold Weather Concreting, ACI 306R-88", Year: "1988", Where: "sec. 3.7: frozen moisture on aggregate", Status: calc.Memory},
-	{ID: "crd", Author: "US Army Corps of Engineers", Title: "CRD-C 307-91, amount of ice", Year: "1991", Where: "sec. 2: heat of fusion 143.5 Btu/lb", Status: calc.Confirmed,
-		Link: "https://www.scribd.com/document/549540178/Ice-Calc"},
-	{ID: "producer", Author: "The Concrete Producer", Title: "Concrete on ice", Where: "ice up to 75 % of batch water, 20 °F of cooling at best, after ACI 305", Status: calc.Secondary,
-		Link: "http://www.theconcreteproducer.com/how-to/concrete-production/concrete-on-ice_o"},
-	{ID: "wasit", Author: "A. M. Jabbar", Title: "Estimation of fresh concrete temperature, Wasit Journal of Engineering Sciences", Year: "2017", Where: "abstract: rough above 20 % ice, not to be used above 50 %", Status: calc.Confirmed,
-		Link: "https://www.iasj.net/iasj/article/167318"},
-	{ID: "winter", Author: "Concrete Construction", Title: "Some notes on cold weather concrete", Where: "water up to 180 °F on cement with aggregate, never on cement alone", Status: calc.Confirmed,
-		Link: "http://www.concreteconstruction.net/how-to/materials/some-notes-on-cold-weather-concrete_o"},
-	{ID: "society", Author: "The Concrete Society", Title: "Heating concrete using hot water", Where: "the same equation; water at most 60 to 80 °C", Status: calc.Confirmed,
-		Link: "https://concrete.org.uk/fingertips-nuggets.asp?cmd=display&id=935"},
+	{
+		ID:     "aci305",
+		Author: "ACI Committee 305",
+		Title:  "Hot Weather Concreting, ACI 305R",
+		Where:  "mix temperature with and without ice; the form read in teaching notes",
+		Status: calc.Secondary,
+		Link:   "https://www.scribd.com/document/680176225/CT-4-20marks",
+	},
+	{
+		ID:     "aci306",
+		Author: "ACI Committee 306",
+		Title:  "Cold Weather Concreting, ACI 306R-88",
+		Year:   "1988",
+		Where:  "sec. 3.7: frozen moisture on aggregate",
+		Status: calc.Memory,
+	},
+	{
+		ID:     "crd",
+		Author: "US Army Corps of Engineers",
+		Title:  "CRD-C 307-91, amount of ice",
+		Year:   "1991",
+		Where:  "sec. 2: heat of fusion 143.5 Btu/lb",
+		Status: calc.Confirmed,
+		Link:   "https://www.scribd.com/document/549540178/Ice-Calc",
+	},
+	{
+		ID:     "producer",
+		Author: "The Concrete Producer",
+		Title:  "Concrete on ice",
+		Where:  "ice up to 75 % of batch water, 20 °F of cooling at best, after ACI 305",
+		Status: calc.Secondary,
+		Link:   "http://www.theconcreteproducer.com/how-to/concrete-production/concrete-on-ice_o",
+	},
+	{
+		ID:     "wasit",
+		Author: "A. M. Jabbar",
+		Title:  "Estimation of fresh concrete temperature, Wasit Journal of Engineering Sciences",
+		Year:   "2017",
+		Where:  "abstract: rough above 20 % ice, not to be used above 50 %",
+		Status: calc.Confirmed,
+		Link:   "https://www.iasj.net/iasj/article/167318",
+	},
+	{
+		ID:     "winter",
+		Author: "Concrete Construction",
+		Title:  "Some notes on cold weather concrete",
+		Where:  "water up to 180 °F on cement with aggregate, never on cement alone",
+		Status: calc.Confirmed,
+		Link:   "http://www.concreteconstruction.net/how-to/materials/some-notes-on-cold-weather-concrete_o",
+	},
+	{
+		ID:     "society",
+		Author: "The Concrete Society",
+		Title:  "Heating concrete using hot water",
+		Where:  "the same equation; water at most 60 to 80 °C",
+		Status: calc.Confirmed,
+		Link:   "https://concrete.org.uk/fingertips-nuggets.asp?cmd=display&id=935",
+	},
 }
 
 var tables = []calc.Table{{
 	ID: "ice", Title: calc.Text("Mix temperature by aggregate and water"),
-	Note:   calc.Text("For the masses and the cement of the example, without ice."),
-	Out:    "temperature",
-	Down:   calc.Axis{Path: "aggregate-temp", US: []string{"40 °F", "55 °F", "70 °F", "85 °F", "100 °F"}, Metric: []string{"5 °C", "12 °C", "20 °C", "30 °C", "38 °C"}},
-	Across: calc.Axis{Path: "water-temp", US: []string{"40 °F", "55 °F", "75 °F", "100 °F", "140 °F"}, Metric: []string{"5 °C", "12 °C", "24 °C", "40 °C", "60 °C"}},
+	Note: calc.Text("For the masses and the cement of the example, without ice."),
+	Out:  "temperature",
+	Down: calc.Axis{
+		Path:   "aggregate-temp",
+		US:     []string{"40 °F", "55 °F", "70 °F", "85 °F", "100 °F"},
+		Metric: []string{"5 °C", "12 °C", "20 °C", "30 °C", "38 °C"},
+	},
+	Across: calc.Axis{
+		Path:   "water-temp",
+		US:     []string{"40 °F", "55 °F", "75 °F", "100 °F", "140 °F"},
+		Metric: []string{"5 °C", "12 °C", "24 °C", "40 °C", "60 °C"},
+	},
 }}
 
 // The heat of a mix, counted in masses of water.

@@ -6,18 +6,26 @@ import (
 )
 
 const (
-	refuseSlush = calc.Text("This mix would come to the freezing point with ice left in it. Use less ice or warmer parts.")
-	refuseStiff = calc.Text("This mix would pass 120 °F (49 °C). No such concrete can be placed. Check the temperatures.")
-	noteFrozen  = calc.Text("The aggregate is frozen. Its water counts as ice; lumps must be thawed before batching.")
-	noteHot     = calc.Text("Above 95 °F (35 °C), the usual limit at discharge.")
-	noteCool    = calc.Text("Below 55 °F (13 °C), the least for thin walls in cold weather.")
-	noteRough   = calc.Text("Ice is more than half of the batch water. The equation is not to be trusted there.")
-	noteMuch    = calc.Text("Ice may be at most 75 % of the batch water. Cool the sand and stone as well.")
-	noteFar     = calc.Text("Ice cools a mix by about 20 °F (11 °C) at best. Cool the sand and stone as well.")
-	noteScald   = calc.Text("Water above 140 °F (60 °C) must meet the stone before the cement, or the mix stiffens at once. It scalds.")
-	noteHeat    = calc.Text("Water alone does not do it: it would need more than 180 °F (82 °C). Warm the sand and stone.")
-	ofNow       = calc.Text("As batched")
-	ofNoIce     = calc.Text("With all batch water liquid")
+	refuseSlush = calc.Text(
+		"This mix would come to the freezing point with ice left in it. Use less ice or warmer parts.",
+	)
+	refuseStiff = calc.Text(
+		"This mix would pass 120 °F (49 °C). No such concrete can be placed. Check the temperatures.",
+	)
+	noteFrozen = calc.Text("The aggregate is frozen. Its water counts as ice; lumps must be thawed before batching.")
+	noteHot    = calc.Text("Above 95 °F (35 °C), the usual limit at discharge.")
+	noteCool   = calc.Text("Below 55 °F (13 °C), the least for thin walls in cold weather.")
+	noteRough  = calc.Text("Ice is more than half of the batch water. The equation is not to be trusted there.")
+	noteMuch   = calc.Text("Ice may be at most 75 % of the batch water. Cool the sand and stone as well.")
+	noteFar    = calc.Text("Ice cools a mix by about 20 °F (11 °C) at best. Cool the sand and stone as well.")
+	noteScald  = calc.Text(
+		"Water above 140 °F (60 °C) must meet the stone before the cement, or the mix stiffens at once. It scalds.",
+	)
+	noteHeat = calc.Text(
+		"Water alone does not do it: it would need more than 180 °F (82 °C). Warm the sand and stone.",
+	)
+	ofNow   = calc.Text("As batched")
+	ofNoIce = calc.Text("With all batch water liquid")
 )
 
 // batch is one mix: masses in kg, temperatures in K.
@@ -31,8 +39,16 @@ type batch struct {
 }
 
 func compute(r *calc.Recorder, in calc.Case) {
-	b := &batch{Recorder: r, in: in, aggregate: in.Num("aggregate"), cement: in.Num("cement"), moisture: in.Num("moisture"),
-		moistureHeat: in.Num("aggregate-temp"), melting: calc.SI(freezingC, "°C"), latent: latentC}
+	b := &batch{
+		Recorder:     r,
+		in:           in,
+		aggregate:    in.Num("aggregate"),
+		cement:       in.Num("cement"),
+		moisture:     in.Num("moisture"),
+		moistureHeat: in.Num("aggregate-temp"),
+		melting:      calc.SI(freezingC, "°C"),
+		latent:       latentC,
+	}
 	if in.Num("aggregate-temp") < b.melting*(1-calc.Slack) && b.moisture > 0 {
 		b.moistureHeat = r.Use(weather.FrozenMoistureFormula, in.Num("aggregate-temp"), b.melting, b.latent)
 		r.Note(calc.LevelNotice, calc.At("aggregate-temp"), noteFrozen)
@@ -65,8 +81,22 @@ func compute(r *calc.Recorder, in calc.Case) {
 }
 
 func (b *batch) mixed(of calc.Text, water, ice float64) float64 {
-	return b.UseFor(of, nil, weather.MixTemperatureFormula, b.in.Num("aggregate-temp"), b.aggregate, b.in.Num("cement-temp"), b.cement,
-		b.in.Num("water-temp"), water, b.moistureHeat, b.moisture, b.melting, b.latent, ice)
+	return b.UseFor(
+		of,
+		nil,
+		weather.MixTemperatureFormula,
+		b.in.Num("aggregate-temp"),
+		b.aggregate,
+		b.in.Num("cement-temp"),
+		b.cement,
+		b.in.Num("water-temp"),
+		water,
+		b.moistureHeat,
+		b.moisture,
+		b.melting,
+		b.latent,
+		ice,
+	)
 }
 
 func (b *batch) sayTemperature(t float64) {

@@ -27,7 +27,11 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		role figure.Role
 		heat float64
 	}{
-		{sayAggregate, figure.Ground, solidHeat * in.Num("aggregate")}, {sayWater, figure.Line, in.Num("water") + in.Num("ice")},
+		{
+			sayAggregate,
+			figure.Ground,
+			solidHeat * in.Num("aggregate"),
+		}, {sayWater, figure.Line, in.Num("water") + in.Num("ice")},
 		{sayCement, figure.Concrete, solidHeat * in.Num("cement")}, {sayMoisture, figure.Opening, in.Num("moisture")},
 	}
 	total := 0.0
@@ -36,9 +40,18 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	bars := make([]figure.Bar, len(parts))
 	for i, p := range parts {
-		bars[i] = figure.Bar{Role: p.role, Name: v.Say(p.name), Text: v.Say(sayShare, calc.Amount("share", p.heat/total, &displays.Percent)), Size: p.heat}
+		bars[i] = figure.Bar{
+			Role: p.role,
+			Name: v.Say(p.name),
+			Text: v.Say(sayShare, calc.Amount("share", p.heat/total, &displays.Percent)),
+			Size: p.heat,
+		}
 	}
 	nodes, foot := figure.Bars(0, bars, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayLeverTitle), Nodes: nodes,
-		Desc: v.Say(sayLeverDesc, calc.Word("t", weather.Amount(v, res.Out, "temperature")), calc.Word("n", weather.Amount(v, res.Out, "lever-aggregate")))}
+		Desc: v.Say(
+			sayLeverDesc,
+			calc.Word("t", weather.Amount(v, res.Out, "temperature")),
+			calc.Word("n", weather.Amount(v, res.Out, "lever-aggregate")),
+		)}
 }

@@ -16,7 +16,10 @@ func TestMixInverse(t *testing.T) {
 	if res.Out.Choice("need") != needIce || !(ice > 0) {
 		t.Fatalf("%v", res.Out)
 	}
-	in := calc.NewCase(Calculator.In).With("water", calc.Num(left)).With("ice", calc.Num(ice)).With("wanted", calc.In(75, "°F"))
+	in := calc.NewCase(Calculator.In).
+		With("water", calc.Num(left)).
+		With("ice", calc.Num(ice)).
+		With("wanted", calc.In(75, "°F"))
 	back := calc.Run(Calculator, in)
 	calctest.Near(t, "with that ice", back.Out.Num("temperature"), calc.SI(75, "°F"), 1e-9)
 	if back.Out.Choice("need") != needNothing {
@@ -26,7 +29,10 @@ func TestMixInverse(t *testing.T) {
 	if res.Out.Choice("need") != needWarm {
 		t.Fatalf("need %s", res.Out.Choice("need"))
 	}
-	in = calc.NewCase(Calculator.In).With("aggregate-temp", calc.In(40, "°F")).With("cement-temp", calc.In(40, "°F")).With("water-temp", calc.Num(res.Out.Num("water-needed")))
+	in = calc.NewCase(Calculator.In).
+		With("aggregate-temp", calc.In(40, "°F")).
+		With("cement-temp", calc.In(40, "°F")).
+		With("water-temp", calc.Num(res.Out.Num("water-needed")))
 	calctest.Near(t, "with that water", calc.Run(Calculator, in).Out.Num("temperature"), calc.SI(60, "°F"), 1e-9)
 }
 
@@ -43,14 +49,22 @@ func TestFrozenMoisture(t *testing.T) {
 		t.Error("the note on frozen aggregate")
 	}
 	// 60 lb of ice take 60·144/1108.8 F° from the mix of the example.
-	calctest.Near(t, "jump", calc.From(thawed.Out.Num("temperature")-frozen.Out.Num("temperature"), "F°"), 60*144/1108.8, 0.2)
+	calctest.Near(
+		t,
+		"jump",
+		calc.From(thawed.Out.Num("temperature")-frozen.Out.Num("temperature"), "F°"),
+		60*144/1108.8,
+		0.2,
+	)
 }
 
 func TestMixLimits(t *testing.T) {
-	if res := calctest.Run(t, Calculator, "ice=800 lb", "water=20 lb"); res.State != calc.Refused || !calctest.Noted(res, refuseSlush) {
+	if res := calctest.Run(t, Calculator, "ice=800 lb", "water=20 lb"); res.State != calc.Refused ||
+		!calctest.Noted(res, refuseSlush) {
 		t.Errorf("slush: %v", res.State)
 	}
-	if res := calctest.Run(t, Calculator, "aggregate-temp=180 °F"); res.State != calc.Refused || !calctest.Noted(res, refuseStiff) {
+	if res := calctest.Run(t, Calculator, "aggregate-temp=180 °F"); res.State != calc.Refused ||
+		!calctest.Noted(res, refuseStiff) {
 		t.Errorf("boil: %v", res.State)
 	}
 	for _, c := range []struct {
@@ -68,7 +82,13 @@ func TestMixLimits(t *testing.T) {
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
 		if res.Out.Choice("need") != c.need || !calctest.Noted(res, c.note) {
-			t.Errorf("%v: %s, %v at %v °F", c.typed, res.Out.Choice("need"), res.Notes, calc.From(res.Out.Num("temperature"), "°F"))
+			t.Errorf(
+				"%v: %s, %v at %v °F",
+				c.typed,
+				res.Out.Choice("need"),
+				res.Notes,
+				calc.From(res.Out.Num("temperature"), "°F"),
+			)
 		}
 		if res.Out.Has("ice-needed") && res.Out.Num("ice-share") > maxIce+1e-9 {
 			t.Errorf("%v: ice share %v", c.typed, res.Out.Num("ice-share"))

@@ -20,8 +20,19 @@ var Calculator = &calc.Calculator{
 	Formulas: []*calc.Formula{weather.SetArrheniusFormula, weather.SetDoublingFormula},
 	Sources:  sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelNotice, Text: calc.Text("An estimate only. Test the concrete: the running vibrator must sink by its own weight, and a finger must leave a wet mark.")},
-		{Level: calc.LevelWarning, Text: calc.Text("Set is not strength. Take no brace, load or backfill from these times: the engineer decides.")},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"An estimate only. Test the concrete: the running vibrator must sink by its own weight, and a finger " +
+					"must leave a wet mark.",
+			),
+		},
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Set is not strength. Take no brace, load or backfill from these times: the engineer decides.",
+			),
+		},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -65,7 +76,13 @@ var inputs = []calc.Field{
 }
 
 var outputs = []calc.Field{
-	{ID: "initial-set", Kind: calc.Number, Display: &displays.HalfHoursAtMost, Lead: true, Label: calc.Text("Initial set, estimate")},
+	{
+		ID:      "initial-set",
+		Kind:    calc.Number,
+		Display: &displays.HalfHoursAtMost,
+		Lead:    true,
+		Label:   calc.Text("Initial set, estimate"),
+	},
 	{ID: "final-set", Kind: calc.Number, Display: &showLatest, Lead: true, Label: calc.Text("Final set, estimate")},
 	{ID: "left", Kind: calc.Number, Display: &showQuarter, Label: calc.Text("Left, at the earliest")},
 	{ID: "earliest", Kind: calc.Number, Display: &displays.HalfHoursAtMost, Label: calc.Text("Initial set, earliest"),
@@ -76,24 +93,70 @@ var outputs = []calc.Field{
 }
 
 var sources = []calc.Source{
-	{ID: "c1074", Author: "ASTM", Title: "C1074 Estimating Concrete Strength by the Maturity Method", Where: "equivalent age; Q of 5000 K", Status: calc.Memory},
-	{ID: "ec2", Author: "CEN", Title: "EN 1992-1-1", Year: "2004", Where: "equation B.10: Q of 4000 K", Status: calc.Confirmed},
-	{ID: "nordtest", Author: "Nordtest", Title: "NT BUILD 476, initial setting time and activation energy during setting", Year: "1996", Where: "abstract: setting times are carried by maturity with the activation energy of the setting period", Status: calc.Confirmed,
-		Link: "https://www.nordtest.info/wp/1996/11/21/concrete-fresh-initial-setting-time-and-activation-energy-during-setting-nt-build-476/"},
-	{ID: "nfba", Author: "National Frame Building Association", Title: "Frame Building News", Year: "2020", Where: "October, p. 17: 20 °F doubles or halves the time", Status: calc.Confirmed,
-		Link: "https://www.nfba.org/resources/newsletters/magazines/2020-10/inc/html/17.html"},
-	{ID: "table", Title: "Approximate setting-time table for plain mixes, reprinted on secondary pages", Where: "30 and 60 to 100 °F; 40 and 50 °F from memory", Status: calc.Secondary,
-		Link: "https://www.ehow.com/info_8743352_setting-time-curing-time-concrete.html"},
-	{ID: "c403", Author: "ASTM", Title: "C403/C403M Time of Setting by Penetration Resistance", Where: "initial set at 500 psi (3.5 MPa), final set at 4000 psi (27.6 MPa)", Status: calc.Secondary,
-		Link: "https://asipl.com/products/pocket-concrete-penetrometer-asi-213"},
-	{ID: "practice", Title: "Vibrator and finger test; the next lift well before initial set", Status: calc.CommonPractice},
+	{
+		ID:     "c1074",
+		Author: "ASTM",
+		Title:  "C1074 Estimating Concrete Strength by the Maturity Method",
+		Where:  "equivalent age; Q of 5000 K",
+		Status: calc.Memory,
+	},
+	{
+		ID:     "ec2",
+		Author: "CEN",
+		Title:  "EN 1992-1-1",
+		Year:   "2004",
+		Where:  "equation B.10: Q of 4000 K",
+		Status: calc.Confirmed,
+	},
+	{
+		ID:     "nordtest",
+		Author: "Nordtest",
+		Title:  "NT BUILD 476, initial setting time and activation energy during setting",
+		Year:   "1996",
+		Where:  "abstract: setting times are carried by maturity with the activation energy of the setting period",
+		Status: calc.Confirmed,
+		Link:   "https://www.nordtest.info/wp/1996/11/21/concrete-fresh-initial-setting-time-and-activation-energy-during-setting-nt-build-476/",
+	},
+	{
+		ID:     "nfba",
+		Author: "National Frame Building Association",
+		Title:  "Frame Building News",
+		Year:   "2020",
+		Where:  "October, p. 17: 20 °F doubles or halves the time",
+		Status: calc.Confirmed,
+		Link:   "https://www.nfba.org/resources/newsletters/magazines/2020-10/inc/html/17.html",
+	},
+	{
+		ID:     "table",
+		Title:  "Approximate setting-time table for plain mixes, reprinted on secondary pages",
+		Where:  "30 and 60 to 100 °F; 40 and 50 °F from memory",
+		Status: calc.Secondary,
+		Link:   "https://www.ehow.com/info_8743352_setting-time-curing-time-concrete.html",
+	},
+	{
+		ID:     "c403",
+		Author: "ASTM",
+		Title:  "C403/C403M Time of Setting by Penetration Resistance",
+		Where:  "initial set at 500 psi (3.5 MPa), final set at 4000 psi (27.6 MPa)",
+		Status: calc.Secondary,
+		Link:   "https://asipl.com/products/pocket-concrete-penetrometer-asi-213",
+	},
+	{
+		ID:     "practice",
+		Title:  "Vibrator and finger test; the next lift well before initial set",
+		Status: calc.CommonPractice,
+	},
 }
 
 var tables = []calc.Table{{
 	ID: "initial", Title: calc.Text("Initial set by temperature and mix"),
 	Note: calc.Text("Across: the initial set known at 73 °F (23 °C). Estimates only."),
 	Out:  "initial-set", Set: []calc.Entry{{Path: "final", Text: "10 h"}},
-	Down:   calc.Axis{Path: "concrete", US: []string{"40 °F", "50 °F", "60 °F", "70 °F", "80 °F", "90 °F", "100 °F"}, Metric: []string{"5 °C", "10 °C", "15 °C", "20 °C", "25 °C", "30 °C", "35 °C"}},
+	Down: calc.Axis{
+		Path:   "concrete",
+		US:     []string{"40 °F", "50 °F", "60 °F", "70 °F", "80 °F", "90 °F", "100 °F"},
+		Metric: []string{"5 °C", "10 °C", "15 °C", "20 °C", "25 °C", "30 °C", "35 °C"},
+	},
 	Across: calc.Axis{Path: "initial", US: []string{"4 h", "5 h", "6 h", "8 h"}},
 }}
 
@@ -117,7 +180,13 @@ func byTable(t float64) (hours float64, ok bool) {
 // How the quantities of this package are written. A limit that is least is
 // rounded up and one that is greatest is rounded down.
 var (
-	showLatest  = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.5, Rounding: quantity.Up}}
+	showLatest = quantity.Display{
+		Dim: quantity.Duration,
+		US:  quantity.UnitDisplay{Unit: "h", Step: 0.5, Rounding: quantity.Up},
+	}
 	showHours   = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.5}}
-	showQuarter = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "min", Step: 15, Rounding: quantity.Down}}
+	showQuarter = quantity.Display{
+		Dim: quantity.Duration,
+		US:  quantity.UnitDisplay{Unit: "min", Step: 15, Rounding: quantity.Down},
+	}
 )

@@ -10,12 +10,19 @@ import (
 
 const (
 	refuseOrder = calc.Text("The final set must come after the initial set, {initial}.")
-	noteCold    = calc.Text("Below 50 °F (10 °C) setting is slow and uncertain. Form pressure stays high for hours longer.")
-	noteHot     = calc.Text("Above 90 °F (32 °C) mixes set faster than any estimate. Have the next lift at hand before you start one.")
-	noteJoint   = calc.Text("The last lift is near or past its initial set. Test it. Where the vibrator does not sink, a cold joint is there: tell the engineer.")
-	noteSoon    = calc.Text("Place the next lift now, and run the vibrator 6 in. (150 mm) into the last one.")
-	ofInitial   = calc.Text("Initial set")
-	ofFinal     = calc.Text("Final set")
+	noteCold    = calc.Text(
+		"Below 50 °F (10 °C) setting is slow and uncertain. Form pressure stays high for hours longer.",
+	)
+	noteHot = calc.Text(
+		"Above 90 °F (32 °C) mixes set faster than any estimate. Have the next lift at hand before you start one.",
+	)
+	noteJoint = calc.Text(
+		"The last lift is near or past its initial set. Test it. Where the vibrator does not sink, a cold joint is " +
+			"there: tell the engineer.",
+	)
+	noteSoon  = calc.Text("Place the next lift now, and run the vibrator 6 in. (150 mm) into the last one.")
+	ofInitial = calc.Text("Initial set")
+	ofFinal   = calc.Text("Final set")
 )
 
 // The sensitivities in K that frame the estimate.
@@ -33,7 +40,17 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 	set := r.UseFor(ofInitial, nil, weather.SetArrheniusFormula, initial, q, t, ref)
 	rule := r.UseFor(ofInitial, nil, weather.SetDoublingFormula, initial, t, ref)
-	low, high := weather.SetArrheniusFormula.Value(initial, leastQ, t, ref), weather.SetArrheniusFormula.Value(initial, mostQ, t, ref)
+	low, high := weather.SetArrheniusFormula.Value(
+		initial,
+		leastQ,
+		t,
+		ref,
+	), weather.SetArrheniusFormula.Value(
+		initial,
+		mostQ,
+		t,
+		ref,
+	)
 	r.Put("initial-set", set)
 	r.Put("final-set", r.UseFor(ofFinal, nil, weather.SetArrheniusFormula, final, q, t, ref))
 	r.Put("rule-set", rule)

@@ -11,7 +11,9 @@ import (
 
 const (
 	sayTitle = calc.Text("Setting time over temperature")
-	sayDesc  = calc.Text("Initial set falls as the concrete warms. At {t} it is about {initial}, final set about {final}.")
+	sayDesc  = calc.Text(
+		"Initial set falls as the concrete warms. At {t} it is about {initial}, final set about {final}.",
+	)
 	sayInit  = calc.Text("Initial set: {time}")
 	sayFinal = calc.Text("Final set: {time}")
 	sayHours = calc.Text("Hours since batching")
@@ -28,7 +30,10 @@ func curve(in calc.Case, id string, from, to float64) []figure.Point {
 	points := make([]figure.Point, 13)
 	for i := range points {
 		t := from + (to-from)*float64(i)/12
-		points[i] = figure.Point{X: t, Y: calc.From(weather.SetArrheniusFormula.Value(in.Num(id), in.Num("q"), t, in.Num("reference")), "h")}
+		points[i] = figure.Point{
+			X: t,
+			Y: calc.From(weather.SetArrheniusFormula.Value(in.Num(id), in.Num("q"), t, in.Num("reference")), "h"),
+		}
 	}
 	return points
 }
@@ -51,11 +56,34 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	step := math.Max(0.5, math.Ceil(final[0].Y/4))
 	y := figure.Axis{Title: v.Say(sayHours), To: 4 * step}
 	for i := range 5 {
-		y.Marks = append(y.Marks, figure.Mark{At: float64(i) * step, Text: quantity.Format(float64(i)*step, plain, v.Style)})
+		y.Marks = append(
+			y.Marks,
+			figure.Mark{At: float64(i) * step, Text: quantity.Format(float64(i)*step, plain, v.Style)},
+		)
 	}
 	t, set := in.Num("concrete"), res.Out.Num("initial-set")
-	nodes, foot := figure.Plot(x, y, []figure.Curve{{Role: figure.Line, Name: v.Say(sayInit, calc.Word("time", weather.Amount(v, res.Out, "initial-set"))), Points: initial}, {Role: figure.Ink, Name: v.Say(sayFinal, calc.Word("time", weather.Amount(v, res.Out, "final-set"))), Points: final}},
-		[]figure.Spot{{Role: figure.Within, At: figure.Point{X: t, Y: calc.From(set, "h")}}})
+	nodes, foot := figure.Plot(
+		x,
+		y,
+		[]figure.Curve{
+			{
+				Role:   figure.Line,
+				Name:   v.Say(sayInit, calc.Word("time", weather.Amount(v, res.Out, "initial-set"))),
+				Points: initial,
+			},
+			{
+				Role:   figure.Ink,
+				Name:   v.Say(sayFinal, calc.Word("time", weather.Amount(v, res.Out, "final-set"))),
+				Points: final,
+			},
+		},
+		[]figure.Spot{{Role: figure.Within, At: figure.Point{X: t, Y: calc.From(set, "h")}}},
+	)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayTitle), Nodes: nodes,
-		Desc: v.Say(sayDesc, calc.Word("t", weather.Amount(v, in, "concrete")), calc.Word("initial", weather.Amount(v, res.Out, "initial-set")), calc.Word("final", weather.Amount(v, res.Out, "final-set")))}
+		Desc: v.Say(
+			sayDesc,
+			calc.Word("t", weather.Amount(v, in, "concrete")),
+			calc.Word("initial", weather.Amount(v, res.Out, "initial-set")),
+			calc.Word("final", weather.Amount(v, res.Out, "final-set")),
+		)}
 }

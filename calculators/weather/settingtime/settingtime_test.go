@@ -48,7 +48,8 @@ func TestSettingNotes(t *testing.T) {
 	}
 	res := calctest.Run(t, Calculator, "concrete=50 °F", "age=")
 	o := res.Out
-	if o.Has("left") || !(o.Num("earliest") <= o.Num("initial-set") && o.Num("initial-set") <= o.Num("latest") && o.Num("initial-set") < o.Num("final-set")) {
+	if o.Has("left") ||
+		!(o.Num("earliest") <= o.Num("initial-set") && o.Num("initial-set") <= o.Num("latest") && o.Num("initial-set") < o.Num("final-set")) {
 		t.Errorf("%v", o)
 	}
 	if calctest.Run(t, Calculator, "concrete=105 °F").Out.Has("by-table") {
