@@ -65,6 +65,9 @@ var allowed = map[string][]string{
 		"generator/internal/site", "generator/internal/form", "generator/internal/listing", "generator/internal/qr",
 		"generator/internal/theme", "generator/internal/bundle", "generator/internal/release", "generator/internal/output",
 		"calculators", "calculators/calc", "calculators/quantity"},
+	"generator/internal/pictures": {"generator/internal/fault", "generator/internal/source"},
+	"generator/internal/entries": {"generator/internal/page", "generator/internal/site", "generator/internal/form",
+		"generator/search"},
 	// the one owner of order
 	"generator/internal/build": {"generator/*", "calculators", "calculators/calc", "calculators/quantity"},
 	"generator/bench":          {"generator/internal/*", "generator/module/compiling"},

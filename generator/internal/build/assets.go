@@ -1,22 +1,16 @@
 package build
 
 import (
-	"bytes"
-	"image"
-	_ "image/jpeg" // sizes of pictures
-	_ "image/png"
 	"io/fs"
 	"path"
-	"regexp"
-	"strconv"
 	"strings"
-	"unicode"
 
 	"coursebook/calculators/calc"
 	"coursebook/generator/internal/bundle"
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/output"
 	"coursebook/generator/internal/page"
+	"coursebook/generator/internal/pictures"
 	"coursebook/generator/internal/preview"
 	"coursebook/generator/internal/render"
 	"coursebook/generator/internal/source"
@@ -96,47 +90,12 @@ func (b *builder) addPictures() {
 		}
 		ext := path.Ext(name)
 		img := page.Image{Src: b.asset(strings.TrimSuffix(name, ext), ext[1:], f.Data)}
-		img.Width, img.Height = b.size(f)
+		var err error
+		if img.Width, img.Height, err = pictures.Size(f); err != nil {
+			b.fail(err)
+		}
 		b.Pictures[name] = render.Picture{Image: img, Data: f.Data}
 	}
-}
-
-// size reads the size of a picture; 0 where the format does not tell simply.
-func (b *builder) size(f source.File) (width, height int) {
-	if path.Ext(f.Path) == ".svg" {
-		return svgSize(f.Data)
-	}
-	if path.Ext(f.Path) == ".webp" {
-		return 0, 0
-	}
-	c, _, err := image.DecodeConfig(bytes.NewReader(f.Data))
-	if err != nil {
-		b.faults.Add(fault.Fault{File: f.Path, Code: "picture", Text: "this is no picture that a browser shows", Hint: "save it again as SVG, PNG or JPEG"})
-		return 0, 0
-	}
-	return c.Width, c.Height
-}
-
-// viewBox is that of an SVG picture: four numbers parted by spaces or commas
-// (SVG 2, section 8.6).
-var viewBox = regexp.MustCompile(`\sviewBox\s*=\s*["']([^"']*)["']`)
-
-// svgSize reads the size off the viewBox; 0 where there is none.
-func svgSize(data []byte) (width, height int) {
-	m := viewBox.FindSubmatch(data)
-	if m == nil {
-		return 0, 0
-	}
-	parts := strings.FieldsFunc(string(m[1]), func(r rune) bool { return r == ',' || unicode.IsSpace(r) })
-	if len(parts) != 4 {
-		return 0, 0
-	}
-	w, err1 := strconv.ParseFloat(parts[2], 64)
-	h, err2 := strconv.ParseFloat(parts[3], 64)
-	if err1 != nil || err2 != nil || !(w > 0 && h > 0 && w < 1e6 && h < 1e6) {
-		return 0, 0
-	}
-	return int(w + 0.5), int(h + 0.5)
 }
 
 // addWords adds what the module says in other languages: the calculators'

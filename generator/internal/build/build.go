@@ -162,7 +162,8 @@ func (b *builder) fail(err error) {
 func (b *builder) add(path string, data []byte) {
 	f := output.File{Path: path, Data: data}
 	if !b.enter(f) {
-		b.fail(fault.Fault{File: path, Code: "path-twice", Text: "two files of the site have this path", Hint: "rename one of the pages or pictures"})
+		b.fail(fault.Fault{File: path, Code: "path-twice", Text: "two files of the site have this path",
+			Hint: "rename one of the pages or pictures"})
 		return
 	}
 	if b.o.Keep == nil {

@@ -1,7 +1,6 @@
 package build
 
 import (
-	"bytes"
 	"slices"
 	"strconv"
 	"strings"
@@ -37,7 +36,10 @@ func TestClosedCards(t *testing.T) {
 	if len(cards) != 2 {
 		t.Fatalf("%d cards, not 2", len(cards))
 	}
-	for i, want := range []struct{ set, answer string }{{`[["side","2' 0\""]]`, "Example: Holds: 8.0 ft³0.23 m³"}, {"", "Example: Holds: 27.0 ft³0.76 m³"}} {
+	for i, want := range []struct{ set, answer string }{
+		{`[["side","2' 0\""]]`, "Example: Holds: 8.0 ft³0.23 m³"},
+		{"", "Example: Holds: 27.0 ft³0.76 m³"},
+	} {
 		if got := attr(cards[i], "data-set"); got != want.set {
 			t.Errorf("card %d presets %q, not %q", i, got, want.set)
 		}
@@ -95,7 +97,8 @@ func TestPagesAreWeighedByKind(t *testing.T) {
 		name, text string
 		limit      int
 	}{
-		{"en/heavy.md", head + "procedure\nstage: filling\norder: 30\nwhen: Now\nsources: [common practice]\n---" + body, output.PageLimit},
+		{"en/heavy.md", head + "procedure\nstage: filling\norder: 30\nwhen: Now\nsources: [common practice]\n---" + body,
+			output.PageLimit},
 		{"en/heavy.md", head + "reference\n---" + body, output.PageLimit},
 		{"en/heavy.md", head + "reference\n---" + body + table, 0},
 		{"en/index.md", strings.TrimRight(content()["en/index.md"], "\n") + body, 0},
@@ -108,7 +111,7 @@ func TestPagesAreWeighedByKind(t *testing.T) {
 		heavy := slices.IndexFunc(faults, func(f fault.Fault) bool { return f.Code == "budget" })
 		if (heavy >= 0) != (c.limit > 0) {
 			t.Errorf("%s %.60q: %v", c.name, c.text, faults)
-		} else if heavy >= 0 && !bytes.HasSuffix([]byte(faults[heavy].Text), []byte("limit "+strconv.Itoa(c.limit)+" B")) {
+		} else if heavy >= 0 && !strings.HasSuffix(faults[heavy].Text, "limit "+strconv.Itoa(c.limit)+" B") {
 			t.Errorf("%s: %s", c.name, faults[heavy].Text)
 		}
 	}

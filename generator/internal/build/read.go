@@ -75,7 +75,8 @@ func (b *builder) manual() (source.Manual, bool) {
 	}
 	if !found {
 		if b.faults.Errors() == 0 {
-			b.faults.Add(fault.Fault{File: "manual.yaml", Code: "no-manual", Text: "there is no manual.yaml in the content folder",
+			b.faults.Add(fault.Fault{File: "manual.yaml", Code: "no-manual",
+				Text: "there is no manual.yaml in the content folder",
 				Hint: "name the folder with -content, or begin one with coursebook start DIR"})
 		}
 		return manual, false

@@ -27,7 +27,8 @@ func (b *builder) worker(files []output.Entry) (output.File, error) {
 	if err != nil {
 		return output.File{}, err
 	}
-	return output.File{Path: offline.WorkerName, Data: []byte(offline.Worker(string(b.Assets.WorkerData), release))}, nil
+	worker := offline.Worker(string(b.Assets.WorkerData), release)
+	return output.File{Path: offline.WorkerName, Data: []byte(worker)}, nil
 }
 
 func (b *builder) addAppManifest() {

@@ -138,7 +138,8 @@ func CheckBudgets(w Weights) []fault.Fault {
 }
 
 func heavy(path, what string, size, limit int, hint string) fault.Fault {
-	return fault.Fault{File: path, Code: "budget", Text: fmt.Sprintf("%s is %d B after gzip, limit %d B", what, size, limit), Hint: hint}
+	text := fmt.Sprintf("%s is %d B after gzip, limit %d B", what, size, limit)
+	return fault.Fault{File: path, Code: "budget", Text: text, Hint: hint}
 }
 
 // packed is the size of data after gzip, at the level that servers use. Where

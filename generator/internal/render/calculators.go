@@ -50,7 +50,8 @@ func calculatorHref(j *Job, id string) string { return j.href(calculatorAddress(
 func closed(j *Job, place page.Place) (*theme.Closed, error) {
 	f := j.Forms.at(j.lang.Code, place)
 	at := calculatorAddress(j.lang.Code, f.ID)
-	c := &theme.Closed{ID: f.ID, Title: f.Title, Purpose: f.Purpose, Href: j.href(at), Address: j.Site.Manual.Address + at.path}
+	c := &theme.Closed{ID: f.ID, Title: f.Title, Purpose: f.Purpose,
+		Href: j.href(at), Address: j.Site.Manual.Address + at.path}
 	if out, ok := f.Answer(); ok {
 		c.Answer = &out
 	}
@@ -80,7 +81,8 @@ func entryPairs(entries []calc.Entry) (string, error) {
 
 // calculatorView is a calculator's own page.
 func calculatorView(j *Job) (any, error) {
-	v := theme.Calculator{Frame: frame(j), Form: j.calculator, Listing: j.href(listingAt(j, j.lang)), UsedIn: usedIn(j, j.slug)}
+	v := theme.Calculator{Frame: frame(j), Form: j.calculator,
+		Listing: j.href(listingAt(j, j.lang)), UsedIn: usedIn(j, j.slug)}
 	v.Summary = j.calculator.Purpose
 	return v, nil
 }
@@ -132,13 +134,15 @@ func (s *listingCache) find(name string) (listing.Listing, error) {
 // listingView is a calculator's second page: formulas, printed tables, and the
 // Go functions that compute the formulas.
 func listingView(j *Job) (any, error) {
-	v := theme.Listing{Frame: frame(j), Form: j.calculator, Back: theme.Link{Title: j.calculator.Title, Href: calculatorHref(j, j.slug)}}
+	back := theme.Link{Title: j.calculator.Title, Href: calculatorHref(j, j.slug)}
+	v := theme.Listing{Frame: frame(j), Form: j.calculator, Back: back}
 	for _, formula := range j.calculator.Formulas {
 		item, err := listings().find(formula.Go)
 		if err != nil {
 			return nil, err
 		}
-		v.Items = append(v.Items, theme.ListingItem{Title: formula.Title, File: item.File, Line: item.Line, Code: template.HTML(item.HTML)})
+		v.Items = append(v.Items, theme.ListingItem{Title: formula.Title, File: item.File, Line: item.Line,
+			Code: template.HTML(item.HTML)})
 	}
 	return v, nil
 }

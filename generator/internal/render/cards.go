@@ -173,7 +173,8 @@ func checkCards(m *Manual, p *site.Page, faults *fault.List) {
 	for _, c := range cardsOf(m, site.Entry{Page: p}) {
 		if n := broad.needs(c); c.Wide && n > broad.height {
 			warn(m, faults, p.File, p.Checks[0].Line, "card-full",
-				fmt.Sprintf("the text of the pocket card is %d %% of what a wide card holds", 100*n/broad.height), "shorten the checks and the first caution")
+				fmt.Sprintf("the text of the pocket card is %d %% of what a wide card holds", 100*n/broad.height),
+				"shorten the checks and the first caution")
 			return
 		}
 	}

@@ -28,7 +28,9 @@ func NewForms(s *site.Site, words map[string]calc.Translations, faults *fault.Li
 		for _, c := range s.Calculators {
 			f, notes := form.New(c, words[l.Code], l.Mark, nil)
 			if len(notes) > 0 {
-				faults.Add(fault.Fault{Code: "calculator", Text: "the example case of the calculator " + c.ID + " is refused: " + say(notes[0]), Hint: "mend its declaration"})
+				faults.Add(fault.Fault{Code: "calculator",
+					Text: "the example case of the calculator " + c.ID + " is refused: " + say(notes[0]),
+					Hint: "mend its declaration"})
 				continue
 			}
 			forms.byLang[l.Code] = append(forms.byLang[l.Code], f)

@@ -104,7 +104,8 @@ func stageID(id string) string { return "stage-" + id }
 func languageLinks(j *Job) []theme.Language {
 	var list []theme.Language
 	for i, l := range j.Site.Languages {
-		link := theme.Language{Code: l.Code, Name: l.Name, Decimal: j.Site.Manual.Languages[i].Decimal, Current: l == j.lang, Own: true}
+		decimal := j.Site.Manual.Languages[i].Decimal
+		link := theme.Language{Code: l.Code, Name: l.Name, Decimal: decimal, Current: l == j.lang, Own: true}
 		if twin := j.kind.at(j, l); twin != (address{}) {
 			link.Href = j.href(twin)
 		} else {

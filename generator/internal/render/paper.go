@@ -61,7 +61,8 @@ func postersView(j *Job) (any, error) {
 func paperLinks(j *Job) []theme.Link {
 	var list []theme.Link
 	add := func(key string, at address, slug string) {
-		list = append(list, theme.Link{Title: j.theme().Text(key), Summary: j.theme().Text(key + ".lede"), Href: j.href(at), Slug: slug})
+		title, summary := j.theme().Text(key), j.theme().Text(key+".lede")
+		list = append(list, theme.Link{Title: title, Summary: summary, Href: j.href(at), Slug: slug})
 	}
 	if hasCards(j.Manual) {
 		add("ui.cards", cardsAt(j, j.lang), "cards")

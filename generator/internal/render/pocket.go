@@ -45,7 +45,8 @@ func Pocket(folder *Manual, list release.List, min *bundle.Minifier) ([]byte, er
 	own.Pictures = inside(folder.Pictures)
 	m := &own
 	l := m.Site.Languages[0]
-	around := &Job{Manual: m, kind: &aroundAll, form: site.OneFile, at: address{path: "index.html"}, lang: l, title: l.Title}
+	around := &Job{Manual: m, kind: &aroundAll, form: site.OneFile, lang: l, title: l.Title}
+	around.at.path = "index.html"
 	if l.Home.Page != nil {
 		around.slug = l.Home.Page.Slug
 	}
@@ -60,8 +61,9 @@ func Pocket(folder *Manual, list release.List, min *bundle.Minifier) ([]byte, er
 		}
 		v.Articles = append(v.Articles, article)
 	}
-	v.Policy = "default-src 'none'; script-src " + bundle.Hash([]byte(v.Script)) + " 'wasm-unsafe-eval'; style-src " + bundle.Hash([]byte(v.Style)) +
-		"; img-src data:; connect-src 'none'; base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; trusted-types coursebook"
+	v.Policy = "default-src 'none'; script-src " + bundle.Hash([]byte(v.Script)) + " 'wasm-unsafe-eval'; " +
+		"style-src " + bundle.Hash([]byte(v.Style)) + "; img-src data:; connect-src 'none'; base-uri 'none'; " +
+		"form-action 'none'; require-trusted-types-for 'script'; trusted-types coursebook"
 	return m.Themes[l.Code].Render("pocket", v)
 }
 

@@ -86,7 +86,8 @@ func neighbour(j *Job, e site.Entry) *theme.Link {
 
 func link(j *Job, e site.Entry) theme.Link {
 	h := e.Page.Header
-	l := theme.Link{Title: h.Title, Summary: h.Summary, Href: j.pageHref(e.Page), Time: h.Time, Roles: h.Roles, Slug: e.Page.Slug}
+	l := theme.Link{Title: h.Title, Summary: h.Summary, Href: j.pageHref(e.Page),
+		Time: h.Time, Roles: h.Roles, Slug: e.Page.Slug}
 	if e.Fallback {
 		l.Lang = e.Page.Lang
 	}
@@ -149,7 +150,8 @@ func placePart(j *Job, place page.Place, key string) (part theme.Part, err error
 	case page.Calculator:
 		part.Closed, err = closed(j, place)
 	case page.Table:
-		part.Table, part.FormHref = tableOf(j.Forms.at(j.lang.Code, place), place.Table), calculatorHref(j, place.Calculator)
+		part.Table = tableOf(j.Forms.at(j.lang.Code, place), place.Table)
+		part.FormHref = calculatorHref(j, place.Calculator)
 	case page.Figure:
 		part.Figure = figure(j, place)
 	case page.Example:

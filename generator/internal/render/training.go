@@ -82,7 +82,8 @@ func example(j *Job, place page.Place) *theme.Example {
 		e.Words, e.Hidden, e.First = place.Steps[:shown], place.Steps[shown:], shown+1
 		return e
 	}
-	worked, _ := form.NewExample(j.Site.Calculator(place.Calculator), j.Words[j.lang.Code], j.lang.Mark, site.Entries(place.Set))
+	c := j.Site.Calculator(place.Calculator)
+	worked, _ := form.NewExample(c, j.Words[j.lang.Code], j.lang.Mark, site.Entries(place.Set))
 	shown := len(worked.Steps) - place.Hide
 	e.Worked, e.Steps, e.Covered, e.First = worked, worked.Steps[:shown], worked.Steps[shown:], shown+1
 	if e.Title == "" {
@@ -108,7 +109,8 @@ func questions(j *Job, list []page.Question, before int) ([]theme.Question, erro
 // ask is one question; its answers are kept where it stands in a lesson.
 func ask(j *Job, q page.Question, id string, nr int) (v theme.Question, err error) {
 	p := j.page
-	v = theme.Question{Kind: "open", Ask: q.Ask, Choices: q.Choices, Right: q.Answer + 1, Order: q.Order, Words: q.Words, Why: q.Why}
+	v = theme.Question{Kind: "open", Ask: q.Ask, Choices: q.Choices, Right: q.Answer + 1, Order: q.Order,
+		Words: q.Words, Why: q.Why}
 	if p.Header.Kind == page.Lesson {
 		v.ID, v.Anchor = id, "q-"+strconv.Itoa(nr)
 		if j.form == site.OneFile {
