@@ -98,8 +98,8 @@ func (b *builder) addPictures() {
 	}
 }
 
-// addWords adds what the module says in other languages: the calculators'
-// texts; the interface's stand in the pages.
+// addWords adds a file of the calculators' translations for each language. The
+// texts of the interface are in the pages.
 func (b *builder) addWords() {
 	for _, l := range b.Site.Languages {
 		data := wordsFile(b.Words[l.Code])

@@ -1,6 +1,6 @@
-// Package build is the one owner of order: it reads the content, resolves it,
-// makes the forms, indexes and pages, and hands over each file as it is made,
-// or the whole site in memory. It writes nothing; publishing is output's job.
+// Package build runs the steps of a build in their order: it reads and resolves
+// the content, makes forms, indexes and pages, and passes on each file as it is
+// made, or returns the whole site. It writes nothing; package output publishes.
 package build
 
 import (
@@ -38,7 +38,7 @@ type Options struct {
 	// site then does not hold it. It may be called for a site that has errors
 	// in the end. Without it the site holds all files.
 	Keep func(output.File) error
-	// Step is told what is being done, for a progress line; may be nil.
+	// Step is called with the name of each step, for a progress line; may be nil.
 	Step func(what string)
 }
 
@@ -156,9 +156,9 @@ func (b *builder) fail(err error) {
 	b.faults.Add(fault.Fault{Text: fmt.Sprint(err), Code: "build"})
 }
 
-// add hands a file of the site on; it may be called from several goroutines.
-// Two files with one path are a slip in the generator or two pages with one
-// address, and never overwrite each other. The data is the site's from then on.
+// add passes a file to Options.Keep, or stores it. It may be called from several
+// goroutines. A second file with the same path is a fault and does not replace the
+// first. The caller must not change the data afterwards.
 func (b *builder) add(path string, data []byte) {
 	f := output.File{Path: path, Data: data}
 	if !b.enter(f) {
@@ -174,7 +174,7 @@ func (b *builder) add(path string, data []byte) {
 	}
 }
 
-// enter notes a file, and holds it where nobody else does.
+// enter lists a file, and holds its data where Options.Keep is nil.
 func (b *builder) enter(f output.File) bool {
 	entry := f.Entry()
 	b.adding.Lock()

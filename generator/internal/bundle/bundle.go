@@ -121,8 +121,7 @@ func NewMinifier() *Minifier {
 	return &Minifier{m}
 }
 
-// HTML minifies a page. The page is used up: its bytes are changed where they
-// stand.
+// HTML minifies a page. It overwrites the bytes of the page.
 func (x *Minifier) HTML(page []byte) ([]byte, error) {
 	b := scratch.Get().(*bytes.Buffer)
 	defer scratch.Put(b)
@@ -134,5 +133,5 @@ func (x *Minifier) HTML(page []byte) ([]byte, error) {
 	return bytes.Clone(b.Bytes()), nil
 }
 
-// scratch keeps the room that a page is made in for the next one.
+// scratch holds buffers for reuse.
 var scratch = sync.Pool{New: func() any { return new(bytes.Buffer) }}

@@ -16,7 +16,7 @@ import (
 // own; without a choice, and in print, both.
 type Both struct{ US, Metric string }
 
-// Same tells whether there is only one text to show.
+// Same reports whether both texts are equal.
 func (b Both) Same() bool { return b.US == b.Metric }
 
 // Form is one calculator, ready for the page.

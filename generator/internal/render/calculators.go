@@ -107,7 +107,8 @@ func usedIn(j *Job, id string) []theme.Link {
 	return list
 }
 
-// listings sets each function once for all languages and builds of a run.
+// listings caches the highlighted functions: they are the same in every language
+// and every build of a run.
 var listings = sync.OnceValue(func() *listingCache {
 	return &listingCache{book: listing.NewBook(calculators.Sources), done: map[string]listing.Listing{}}
 })

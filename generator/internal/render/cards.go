@@ -10,8 +10,9 @@ import (
 	"coursebook/generator/internal/theme"
 )
 
-// talkSlug is the page whose card stands first: what is said to the whole
-// crew before a pour. A manual without such a page begins with the day.
+// talkSlug is the page whose card is the first: the talk to the whole crew
+// before a pour. In a manual without such a page the cards are in the order of
+// the day.
 const talkSlug = "crew-talk"
 
 // mostOnCard is the most checks a card holds: a list of fewer than ten is

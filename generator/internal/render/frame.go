@@ -76,8 +76,8 @@ func frameAssets(j *Job) theme.Assets {
 	return a
 }
 
-// stageLinks are the knots of the line through every page: each leads to its
-// stage on the home page.
+// stageLinks lists the stages of the day, each with a link to its heading on the
+// home page.
 func stageLinks(j *Job) []theme.StageLink {
 	current := ""
 	if j.page != nil && j.page.Stage != nil {

@@ -13,8 +13,8 @@ import (
 	"coursebook/generator/internal/theme"
 )
 
-// Pages for paper. Nobody waits for one at the wall, so they are not held to
-// the budget of the first view.
+// The pages for paper: pocket cards and posters. They are exempt from the budget
+// of the first view, because they are not read on a phone.
 
 func listCards(m *Manual, l *site.Language) []*Job {
 	if !hasCards(m) {
@@ -73,7 +73,7 @@ func paperLinks(j *Job) []theme.Link {
 	return list
 }
 
-// line is a text of a page's model as it stands on paper.
+// line is a text of a page's model as HTML for paper.
 func line(p *site.Page, text string, lead int) template.HTML {
 	finder := amount.New(p.Lang, p.Language.Mark, p.Header.Least...)
 	return template.HTML(markdown.Line(strings.ReplaceAll(text, "\n", " "), lead, finder))
@@ -96,7 +96,8 @@ func revisedOf(m *Manual, p *site.Page) string {
 	return m.Site.Manual.Revised
 }
 
-// langOf marks a page that stands in for one in the reader's language.
+// langOf is the language of a page that is listed in place of a missing
+// translation; empty for others.
 func langOf(e site.Entry) string {
 	if e.Fallback {
 		return e.Page.Lang
@@ -107,7 +108,7 @@ func langOf(e site.Entry) string {
 // CheckPaper warns of pages that will be awkward on paper.
 func CheckPaper(m *Manual, faults *fault.List) {
 	if len(m.Site.Languages) == 0 || len(m.Themes) < len(m.Site.Languages) {
-		return // said already
+		return // reported by read
 	}
 	for _, p := range m.Site.Pages {
 		if isCardPage(p) {

@@ -66,7 +66,8 @@ func poster(m *Manual, e site.Entry) (theme.Poster, error) {
 }
 
 // fewWords is a step's lead, or its first sentence where it has none. A hold
-// point is said in more words, for its lead alone does not say who holds whom.
+// point gets further sentences up to lengthOfHold: its lead does not name who
+// holds whom.
 func fewWords(p *site.Page, s page.Step) template.HTML {
 	if s.Lead > 0 && !s.Hold {
 		return line(p, s.Text[:s.Lead], 0)
@@ -93,7 +94,7 @@ func checkPosters(m *Manual, faults *fault.List) {
 	for _, named := range m.Site.Manual.Posters {
 		p := m.Site.Page(m.Site.Languages[0].Code, named.Slug)
 		if p == nil {
-			continue // said already
+			continue // reported by package site
 		}
 		if n := len(addressOf(m, p)); n > densest {
 			warn(m, faults, "manual.yaml", named.Line, "poster-dense",
@@ -104,5 +105,6 @@ func checkPosters(m *Manual, faults *fault.List) {
 	}
 }
 
-// addressOf is where a page will stand.
+// addressOf is the address of a page on paper: complete where the manual names
+// its own, else from the site's root.
 func addressOf(m *Manual, p *site.Page) string { return m.Site.Manual.Address + p.Path }

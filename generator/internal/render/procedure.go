@@ -33,8 +33,8 @@ func homeView(j *Job) (any, error) {
 	return v, nil
 }
 
-// isUrgent tells that a page is opened in trouble: it is the urgent page, or of
-// its stage.
+// isUrgent reports whether a page is the urgent page or of the same stage: its
+// steps then come before who does them and with what.
 func isUrgent(m *Manual, p *site.Page) bool {
 	e, ok := m.Site.In(p.Language, urgentSlug)
 	return ok && (p == e.Page || p.Header.Stage != "" && p.Header.Stage == e.Page.Header.Stage)

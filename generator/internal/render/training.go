@@ -92,7 +92,8 @@ func example(j *Job, place page.Place) *theme.Example {
 	return e
 }
 
-// questions are a block's questions, of which so many stand before on the page.
+// questions are a block's questions; before counts those of earlier blocks on the
+// page.
 func questions(j *Job, list []page.Question, before int) ([]theme.Question, error) {
 	var all []theme.Question
 	ids := j.Site.QuestionIDs(j.page)
@@ -106,7 +107,8 @@ func questions(j *Job, list []page.Question, before int) ([]theme.Question, erro
 	return all, nil
 }
 
-// ask is one question; its answers are kept where it stands in a lesson.
+// ask is one question. Only a lesson's has an ID, by which a reader's answers are
+// stored.
 func ask(j *Job, q page.Question, id string, nr int) (v theme.Question, err error) {
 	p := j.page
 	v = theme.Question{Kind: "open", Ask: q.Ask, Choices: q.Choices, Right: q.Answer + 1, Order: q.Order,

@@ -9,7 +9,7 @@ type Lesson struct {
 	Courses []Belongs
 }
 
-// Belongs is a course that a lesson stands in, and the lesson after it there.
+// Belongs is a course with the lesson, and the lesson after it in that course.
 type Belongs struct {
 	Course Link
 	Then   *Link
