@@ -9,15 +9,17 @@ FUZZ ?= 3000x
 
 # build the manual and serve it on this machine
 site:
-	$(GO) run ./generator preview -addr $(ADDR)
+	@echo "Building the manual. The first run compiles the generator and its module, which takes a minute or two."
+	@$(GO) run ./generator preview -addr $(ADDR)
 
 # write the manual to dist/site, ready for any static server, with the one-file edition
 build:
 	$(GO) run ./generator build -out dist/site -pocket dist/pocket.html
 
 # everything: formatting, vet, unit tests, published values, types of the scripts,
-# fuzzing, browser
-test: prepare check unit scripts fuzz browser
+# fuzzing, browser; prints at its end what CPU time it took
+test:
+	@MAKE="$(MAKE)" sh testdata/test.sh prepare check unit scripts fuzz browser
 
 .PHONY: prepare
 prepare:

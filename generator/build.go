@@ -95,6 +95,9 @@ func newProgress(w io.Writer) *progress {
 	return &progress{w: w, start: time.Now()}
 }
 
+// begin starts the wait for the first line anew.
+func (p *progress) begin() { p.start = time.Now() }
+
 func (p *progress) step(what string) {
 	if p.w == nil || time.Since(p.start) < time.Second {
 		return
@@ -106,5 +109,6 @@ func (p *progress) step(what string) {
 func (p *progress) clear() {
 	if p.shown {
 		fmt.Fprint(p.w, "\r\x1b[K")
+		p.shown = false
 	}
 }

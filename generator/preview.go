@@ -21,10 +21,12 @@ func runPreview(s std, args []string) int {
 		return status
 	}
 	o.Preview = true
+	progress := newProgress(s.err)
+	o.Step = progress.step
 	o.Module = sync.OnceValues(o.Module) // the module does not change while content does
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
-	server := preview.New(previewBuild(o), func(format string, args ...any) { fmt.Fprintf(s.err, format+"\n", args...) })
+	server := preview.New(previewBuild(o, progress), func(format string, args ...any) { fmt.Fprintf(s.err, format+"\n", args...) })
 	err := server.Run(ctx, *addr, flags.folders(), func(url string) {
 		fmt.Fprintf(s.out, "The manual is at %s (stop with Ctrl-C)\n", url)
 	})
@@ -34,10 +36,12 @@ func runPreview(s std, args []string) int {
 	return fine
 }
 
-func previewBuild(o build.Options) preview.Build {
+func previewBuild(o build.Options, progress *progress) preview.Build {
 	return func() (map[string][]byte, []fault.Fault) {
 		var faults fault.List
+		progress.begin()
 		site := build.Make(o, &faults)
+		progress.clear()
 		if site == nil {
 			return nil, faults.All()
 		}
