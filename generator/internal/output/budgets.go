@@ -143,8 +143,9 @@ func heavy(path, what string, size, limit int, hint string) fault.Fault {
 }
 
 // packed is the size of data after gzip, at the level that servers use. Where
-// the raw data is within the limit it returns that larger size instead, so
-// limit 0 gives the true size. Data that is packed already counts as it is.
+// the raw data is within the limit, or data compressed at the fastest level, it
+// returns that size instead, so limit 0 gives the true size. Data that is packed
+// already counts as it is.
 func packed(data []byte, limit int) int {
 	const frame = 64 // more than gzip adds to data it stores unpacked, per 64 kB
 	if bytes.HasPrefix(data, []byte{0x1f, 0x8b}) {
@@ -153,17 +154,39 @@ func packed(data []byte, limit int) int {
 	if n := len(data) + frame*(1+len(data)>>16); n <= limit {
 		return n
 	}
-	w := packers.Get().(*gzip.Writer)
-	defer packers.Put(w)
+	if limit > 0 {
+		if n := compressed(&fastest, data); n <= limit {
+			return n
+		}
+	}
+	return compressed(&usual, data)
+}
+
+// The compressors of two levels; each is reused, with its tables. The fastest
+// level takes a third of the time.
+var (
+	fastest = sync.Pool{New: func() any { return newWriter(gzip.BestSpeed) }}
+	usual   = sync.Pool{New: func() any { return newWriter(gzip.DefaultCompression) }}
+)
+
+func newWriter(level int) *gzip.Writer {
+	w, err := gzip.NewWriterLevel(nil, level)
+	if err != nil {
+		panic(err) // the level is a constant of the package
+	}
+	return w
+}
+
+// compressed is the size of data after gzip with a writer of the pool.
+func compressed(pool *sync.Pool, data []byte) int {
+	w := pool.Get().(*gzip.Writer)
+	defer pool.Put(w)
 	var n counter
 	w.Reset(&n)
-	w.Write(data) // a counter takes everything
+	w.Write(data) // a counter accepts everything
 	w.Close()
 	return int(n)
 }
-
-// packers keep their tables from one file to the next.
-var packers = sync.Pool{New: func() any { return gzip.NewWriter(nil) }}
 
 // counter counts the bytes written to it.
 type counter int

@@ -132,13 +132,18 @@ func TestFirstViewLimits(t *testing.T) {
 	}
 }
 
-// Data is compressed only where its raw size exceeds the limit.
+// Data is compressed only where its raw size exceeds the limit, and at the
+// usual level only where the fastest one exceeds it too.
 func TestPacked(t *testing.T) {
 	data := prose(60_000)
-	size := len(gzipped(data, gzip.DefaultCompression))
+	size, fast := len(gzipped(data, gzip.DefaultCompression)), len(gzipped(data, gzip.BestSpeed))
+	if size >= fast {
+		t.Fatalf("the usual level gives %d B, the fastest %d B", size, fast)
+	}
 	const frame = 64
 	raw := len(data) + frame
-	for limit, want := range map[int]int{size: size, size - 1: size, raw - 1: size, raw: raw, 0: size} {
+	for limit, want := range map[int]int{0: size, size: size, size - 1: size, fast - 1: size,
+		fast: fast, raw - 1: fast, raw: raw} {
 		if got := packed(data, limit); got != want {
 			t.Errorf("limit %d: packed gives %d, want %d", limit, got, want)
 		}
