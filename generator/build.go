@@ -12,9 +12,17 @@ import (
 )
 
 func runBuild(s std, args []string) int {
-	flags := newManualFlags(s, "build", "Writes the whole site. The last good site stays in place until the new one is whole.")
+	flags := newManualFlags(
+		s,
+		"build",
+		"Writes the whole site. The last good site stays in place until the new one is whole.",
+	)
 	out := flags.String("out", "site", "folder to publish into")
-	pocket := flags.String("pocket", "", "also write the whole manual as this one HTML file, outside of -content and -out")
+	pocket := flags.String(
+		"pocket",
+		"",
+		"also write the whole manual as this one HTML file, outside of -content and -out",
+	)
 	o, status, done := flags.open(s, args)
 	if done {
 		return status
@@ -50,7 +58,14 @@ func runBuild(s std, args []string) int {
 	if err := publish(site, draft, edition); err != nil {
 		return s.fail("build", err)
 	}
-	fmt.Fprintf(s.out, "%d pages, %d files in %s (%d ms)\n", site.Pages, len(site.Entries), *out, time.Since(start).Milliseconds())
+	fmt.Fprintf(
+		s.out,
+		"%d pages, %d files in %s (%d ms)\n",
+		site.Pages,
+		len(site.Entries),
+		*out,
+		time.Since(start).Milliseconds(),
+	)
 	if n := faults.Warnings(); n > 0 {
 		fmt.Fprintf(s.err, "%d warnings; coursebook inspect lists them and checks the prose\n", n)
 	} else {

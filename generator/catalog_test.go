@@ -22,7 +22,8 @@ func said(args ...string) (out, errs string, status int) {
 func TestEveryCalculatorOnTheCommandLine(t *testing.T) {
 	for _, c := range catalog.All() {
 		t.Run(c.ID, func(t *testing.T) {
-			for _, options := range [][]string{nil, {"-work"}, {"-units", "metric"}, {"-units", "metric", "-comma"}, {"-lang", "es"}} {
+			for _, options := range [][]string{nil, {"-work"}, {"-units", "metric"}, {"-units", "metric", "-comma"},
+				{"-lang", "es"}} {
 				out, errs, status := said(append([]string{"calc", c.ID}, options...)...)
 				if status != fine || len(out) < 40 {
 					t.Errorf("%v: status %d, %q, %q", options, status, out, errs)
@@ -73,7 +74,8 @@ func slips(t *testing.T, c *calc.Calculator) {
 			tried++
 		}
 	}
-	if _, errs, status := said("calc", c.ID, "no-such-input=1"); status != faulty || !strings.Contains(errs, "no-such-input") {
+	if _, errs, status := said("calc", c.ID, "no-such-input=1"); status != faulty ||
+		!strings.Contains(errs, "no-such-input") {
 		t.Errorf("an unknown input: status %d, %q", status, errs)
 	}
 	if tried == 0 {

@@ -58,7 +58,8 @@ func TestKilledBuildLeavesAWholeSite(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, e := range beside {
-			if strings.HasSuffix(e.Name(), "-stage") || strings.HasSuffix(e.Name(), "-old") || strings.HasSuffix(e.Name(), "-journal") {
+			if strings.HasSuffix(e.Name(), "-stage") || strings.HasSuffix(e.Name(), "-old") ||
+				strings.HasSuffix(e.Name(), "-journal") {
 				t.Errorf("after kill %d the next start leaves %s", i, e.Name())
 			}
 		}
@@ -93,7 +94,15 @@ func bench(t *testing.T) workshop {
 	b.write(t, "two/en/more.md", "---\ntitle: More\nsummary: One page more.\nkind: reference\n---\nText.\n", 0o644)
 	b.write(t, "broken/en/more.md", "---\ntitel: More\n---\nText.\n", 0o644)
 	b.write(t, "module.wasm", string(compiledModule(t, root)), 0o644)
-	b.write(t, "bin/go", "#!/bin/sh\nwhile [ $# -gt 1 ]; do\n\tif [ \"$1\" = -o ]; then exec cp '"+filepath.Join(b.dir, "module.wasm")+"' \"$2\"; fi\n\tshift\ndone\nexit 1\n", 0o755)
+	b.write(
+		t,
+		"bin/go",
+		"#!/bin/sh\nwhile [ $# -gt 1 ]; do\n\tif [ \"$1\" = -o ]; then exec cp '"+filepath.Join(
+			b.dir,
+			"module.wasm",
+		)+"' \"$2\"; fi\n\tshift\ndone\nexit 1\n",
+		0o755,
+	)
 	return b
 }
 

@@ -14,7 +14,11 @@ import (
 )
 
 func runPreview(s std, args []string) int {
-	flags := newManualFlags(s, "preview", "Builds the manual, serves it on this machine, and rebuilds it when a file changes.")
+	flags := newManualFlags(
+		s,
+		"preview",
+		"Builds the manual, serves it on this machine, and rebuilds it when a file changes.",
+	)
 	addr := flags.String("addr", "127.0.0.1:8080", "address on this machine")
 	o, status, done := flags.open(s, args)
 	if done {
@@ -26,7 +30,10 @@ func runPreview(s std, args []string) int {
 	o.Module = sync.OnceValues(o.Module) // the module does not change while content does
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
-	server := preview.New(previewBuild(o, progress), func(format string, args ...any) { fmt.Fprintf(s.err, format+"\n", args...) })
+	server := preview.New(
+		previewBuild(o, progress),
+		func(format string, args ...any) { fmt.Fprintf(s.err, format+"\n", args...) },
+	)
 	err := server.Run(ctx, *addr, flags.folders(), func(url string) {
 		fmt.Fprintf(s.out, "The manual is at %s (stop with Ctrl-C)\n", url)
 	})

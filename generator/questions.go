@@ -30,7 +30,9 @@ type question struct {
 func readQuestions(name string, faults *fault.List) []question {
 	data, err := os.ReadFile(name)
 	if err != nil {
-		faults.Add(fault.Fault{File: name, Code: "questions", Text: err.Error(), Hint: "name a file of judged searches"})
+		faults.Add(
+			fault.Fault{File: name, Code: "questions", Text: err.Error(), Hint: "name a file of judged searches"},
+		)
 		return nil
 	}
 	var list []question
@@ -60,7 +62,15 @@ func askQuestions(s std, o build.Options, file string) int {
 		x := indexes[q.lang]
 		if x == nil {
 			if faults.Errors() == 0 {
-				faults.Add(fault.Fault{File: file, Line: q.line, Code: "questions", Text: "there is no index in the language " + q.lang, Hint: "use a language of the manual"})
+				faults.Add(
+					fault.Fault{
+						File: file,
+						Line: q.line,
+						Code: "questions",
+						Text: "there is no index in the language " + q.lang,
+						Hint: "use a language of the manual",
+					},
+				)
 			}
 			continue
 		}
@@ -70,10 +80,21 @@ func askQuestions(s std, o build.Options, file string) int {
 			found[q.lang]++
 			continue
 		}
-		fmt.Fprintf(s.out, "%s:%d: %s: wanted %s, found %s\n", file, q.line, q.text, strings.Join(q.wanted, " or "), strings.Join(pages, ", "))
+		fmt.Fprintf(
+			s.out,
+			"%s:%d: %s: wanted %s, found %s\n",
+			file,
+			q.line,
+			q.text,
+			strings.Join(q.wanted, " or "),
+			strings.Join(pages, ", "),
+		)
 	}
 	if faults.Errors() > 0 {
-		fault.Print(s.err, slices.DeleteFunc(faults.All(), func(f fault.Fault) bool { return f.Severity != fault.Error }))
+		fault.Print(
+			s.err,
+			slices.DeleteFunc(faults.All(), func(f fault.Fault) bool { return f.Severity != fault.Error }),
+		)
 		return faulty
 	}
 	return judge(s, asked, found)
@@ -88,7 +109,14 @@ func judge(s std, asked, found map[string]int) int {
 	}
 	slices.Sort(langs)
 	for _, lang := range langs {
-		fmt.Fprintf(s.out, "%s: %d of %d questions have their page among the first %d\n", lang, found[lang], asked[lang], topResults)
+		fmt.Fprintf(
+			s.out,
+			"%s: %d of %d questions have their page among the first %d\n",
+			lang,
+			found[lang],
+			asked[lang],
+			topResults,
+		)
 		if float64(found[lang]) < wantedRate*float64(asked[lang]) {
 			status = faulty
 		}

@@ -66,9 +66,11 @@ func TestRoundsAgreeWithOneReading(t *testing.T) {
 	for range 300 {
 		gap, run := 0.005+0.08*rng.Float64(), 1+2*rng.Float64()
 		one := calc.NewCase(stringline.Calculator.In).With("foot-distance", calc.Num(run)).
-			With("readings", calc.RowsOf(calc.NewCase(columns(stringline.Calculator, "readings")).With("gap", calc.Num(gap))))
+			With("readings", calc.RowsOf(calc.NewCase(columns(stringline.Calculator, "readings")).With("gap",
+				calc.Num(gap))))
 		many := calc.NewCase(linerounds.Calculator.In).With("foot-distance", calc.Num(run)).
-			With("braces", calc.RowsOf(calc.NewCase(columns(linerounds.Calculator, "braces")).With("gap-1", calc.Num(0.1*rng.Float64())).With("gap-2", calc.Num(gap))))
+			With("braces", calc.RowsOf(calc.NewCase(columns(linerounds.Calculator, "braces")).With("gap-1",
+				calc.Num(0.1*rng.Float64())).With("gap-2", calc.Num(gap))))
 		a, b := calc.Run(
 			stringline.Calculator,
 			one,

@@ -44,10 +44,12 @@ func TestLongLabelsAndHelp(t *testing.T) {
 		want    []string
 	}{
 		{fits, fits, nil},
-		{long, fits, []string{"input x: label has 29 letters, at most 28 fit", "input x: help has 81 letters, at most " +
-			"80 fit"}},
-		{fits, long, []string{"output x: label has 29 letters, at most 28 fit", "output x: help has 81 letters, at most " +
-			"80 fit"}},
+		{long, fits, []string{"input x: label has 29 letters, at most 28 fit",
+			"input x: help has 81 letters, at most " +
+				"80 fit"}},
+		{fits, long, []string{"output x: label has 29 letters, at most 28 fit",
+			"output x: help has 81 letters, at most " +
+				"80 fit"}},
 		{calc.Field{ID: "r", Label: fits.Label, Kind: calc.Rows, MaxRows: 2, Cols: []calc.Field{long}}, fits,
 			[]string{"input r x: label has 29 letters, at most 28 fit", "input r x: help has 81 letters, at most 80 " +
 				"fit"}},
@@ -151,7 +153,8 @@ func TestRowNumbersSurviveEmptyRows(t *testing.T) {
 	if len(res.Notes) != 1 || res.Notes[0].At.String() != "boxes.2.side" {
 		t.Fatalf("notes %+v", res.Notes)
 	}
-	if got := (calc.Locale{Style: us}).Say(res.Notes[0].Text, res.Notes[0].Slots...); got != `Box 2 is smaller than 0' 6".` {
+	if got := (calc.Locale{Style: us}).Say(res.Notes[0].Text,
+		res.Notes[0].Slots...); got != `Box 2 is smaller than 0' 6".` {
 		t.Error(got)
 	}
 }
@@ -263,7 +266,8 @@ func TestFingerprintChangesWithTheDeclaration(t *testing.T) {
 // Days are checked against Julian day numbers of the US Naval Observatory
 // (from memory): 1970-01-01 is JD 2440587.5, 2000-01-01 JD 2451544.5.
 func TestDays(t *testing.T) {
-	for text, want := range map[string]int{"1970-01-01": 0, "2000-01-01": 10957, "2000-02-29": 11016, "1969-12-31": -1, "2026-11-25": 20782} {
+	for text, want := range map[string]int{"1970-01-01": 0, "2000-01-01": 10957, "2000-02-29": 11016, "1969-12-31": -1,
+		"2026-11-25": 20782} {
 		days, ok := calc.ParseDay(text)
 		if !ok || days != want || calc.FormatDay(days) != text {
 			t.Errorf("%s: %d %v %s, want %d", text, days, ok, calc.FormatDay(days), want)
@@ -274,7 +278,8 @@ func TestDays(t *testing.T) {
 			t.Fatalf("day %d became %d", d, back)
 		}
 	}
-	for _, text := range []string{"", "2026-13-01", "2026-00-10", "2026-02-30", "1900-02-29", "2026-1-1", "26-01-01", "2026-01-01x", "+026-01-01"} {
+	for _, text := range []string{"", "2026-13-01", "2026-00-10", "2026-02-30", "1900-02-29", "2026-1-1", "26-01-01",
+		"2026-01-01x", "+026-01-01"} {
 		if _, ok := calc.ParseDay(text); ok {
 			t.Errorf("%q was read as a date", text)
 		}

@@ -32,6 +32,8 @@ func TestGivens(t *testing.T) {
 }
 
 const (
-	wantMetric = `[{side Side 0,914 m true false} {boxes.2.side Boxes 2: Box side 0,610 m true false} {boxes.1 Boxes 1 Box side 0,305 m; Name small false false} {shape Shape cubic false true}]`
-	wantUS     = `[{side Side 3' 0" false false} {boxes.1 Boxes 1 Box side 1' 0"; Name small false false} {boxes.2 Boxes 2 Box side 2' 0" false false} {shape Shape cubic false true}]`
+	wantMetric = `[{side Side 0,914 m true false} {boxes.2.side Boxes 2: Box side 0,610 m true false} ` +
+		`{boxes.1 Boxes 1 Box side 0,305 m; Name small false false} {shape Shape cubic false true}]`
+	wantUS = `[{side Side 3' 0" false false} {boxes.1 Boxes 1 Box side 1' 0"; Name small false false} ` +
+		`{boxes.2 Boxes 2 Box side 2' 0" false false} {shape Shape cubic false true}]`
 )

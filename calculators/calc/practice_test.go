@@ -84,14 +84,22 @@ func TestJudge(t *testing.T) {
 func TestDrillSlips(t *testing.T) {
 	for want, d := range map[string]calc.Drill{
 		"": tankDrill,
-		"tank has no output lid that is a number":                                            {Of: tank, Answer: "lid", Tolerance: "2 %"},
-		"tank has no output left that is a number":                                           {Of: tank, Answer: "left", Tolerance: "2 %"},
-		"the tolerance near is neither a share (2 %) nor an amount of the answer (1/16 in.)": {Of: tank, Answer: "holds", Tolerance: "near"},
-		"tank has no input width":                                                            {Of: tank, Answer: "holds", Tolerance: "2 %", Vary: []string{"width"}},
-		"tank has no input boxes.2.side":                                                     {Of: tank, Answer: "holds", Tolerance: "2 %", Vary: []string{"boxes.2.side"}},
-		"depth has no usual value to vary":                                                   {Of: tank, Answer: "holds", Tolerance: "2 %", Vary: []string{"depth"}},
-		"day is nothing that varies":                                                         {Of: tank, Answer: "holds", Tolerance: "2 %", Vary: []string{"day"}},
-		"side: Side must be at most 30' 0\". A tank is no lake.":                             {Of: tank, Answer: "holds", Tolerance: "2 %", Set: []calc.Entry{{"side", "90 ft"}}},
+		"tank has no output lid that is a number": {Of: tank, Answer: "lid",
+			Tolerance: "2 %"},
+		"tank has no output left that is a number": {Of: tank,
+			Answer: "left", Tolerance: "2 %"},
+		"the tolerance near is neither a share (2 %) nor an amount of the answer (1/16 in.)": {Of: tank,
+			Answer: "holds", Tolerance: "near"},
+		"tank has no input width": {Of: tank,
+			Answer: "holds", Tolerance: "2 %", Vary: []string{"width"}},
+		"tank has no input boxes.2.side": {Of: tank,
+			Answer: "holds", Tolerance: "2 %", Vary: []string{"boxes.2.side"}},
+		"depth has no usual value to vary": {Of: tank,
+			Answer: "holds", Tolerance: "2 %", Vary: []string{"depth"}},
+		"day is nothing that varies": {Of: tank,
+			Answer: "holds", Tolerance: "2 %", Vary: []string{"day"}},
+		"side: Side must be at most 30' 0\". A tank is no lake.": {Of: tank,
+			Answer: "holds", Tolerance: "2 %", Set: []calc.Entry{{"side", "90 ft"}}},
 	} {
 		if got := d.Problem(); got != want {
 			t.Errorf("got %q, want %q", got, want)

@@ -27,7 +27,7 @@ func TestAddingACalculator(t *testing.T) {
 	start := time.Now()
 	project := copyProject(t)
 	before := project.read(t)
-	added, err := txtar.ParseFile("testdata/hose-content.txtar")
+	added, err := txtar.ParseFile("../../testdata/added/hose-content.txtar")
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -161,7 +161,8 @@ func (p *parser) atom() (*Node, error) {
 
 func (p *parser) word() (*Node, error) {
 	start := p.pos
-	for p.pos < len(p.text) && (isLetter(p.text[p.pos]) || isDigit(p.text[p.pos]) || p.text[p.pos] == '_' || p.text[p.pos] == '\'') {
+	for p.pos < len(p.text) && (isLetter(p.text[p.pos]) || isDigit(p.text[p.pos]) || p.text[p.pos] == '_' ||
+		p.text[p.pos] == '\'') {
 		p.pos++
 	}
 	name := p.text[start:p.pos]

@@ -42,7 +42,8 @@ func TestWellFormed(t *testing.T) {
 }
 
 func TestCoordinate(t *testing.T) {
-	for in, want := range map[float64]string{1: "1", 1.5: "1.5", 1.239: "1.24", -0.001: "0", 100: "100", -2.10: "-2.1"} {
+	for in, want := range map[float64]string{1: "1", 1.5: "1.5", 1.239: "1.24", -0.001: "0", 100: "100",
+		-2.10: "-2.1"} {
 		if got := Coordinate(in); got != want {
 			t.Errorf("Coordinate(%v) = %s, want %s", in, got, want)
 		}

@@ -14,13 +14,17 @@ func File(d Drawing) string {
 
 // fileStyle gives the roles their colours where no theme does: the theme's
 // light colours, which also print well in grey.
-const fileStyle = `<style>svg{background:#fff;font:14px system-ui,sans-serif}line,polyline,path{fill:none;stroke:#16181d;stroke-width:2}` +
-	`text{fill:#16181d}.f-thin{stroke:#9aa0a8;stroke-width:1}.f-concrete{fill:#c3c6cc;stroke:#16181d;stroke-width:1.5}` +
+const fileStyle = `<style>svg{background:#fff;font:14px system-ui,sans-serif}` +
+	`line,polyline,path{fill:none;stroke:#16181d;stroke-width:2}` +
+	`text{fill:#16181d}.f-thin{stroke:#9aa0a8;stroke-width:1}` +
+	`.f-concrete{fill:#c3c6cc;stroke:#16181d;stroke-width:1.5}` +
 	`.f-foam{fill:#efe9da;stroke:#16181d;stroke-width:1.5}.f-steel{fill:#5a5f69;stroke:#3c4048;stroke-width:3}` +
 	`.f-ground{fill:#ddd3c2;stroke:#6b6250;stroke-width:1.5}.f-opening{fill:#fff;stroke:#16181d;stroke-width:1.5}` +
 	`.f-line{fill:none;stroke:#1f4e9c;stroke-width:2.5}.f-measure{stroke:#3c4048;stroke-width:1.5}` +
-	`.f-limit{fill:none;stroke:#9b2423;stroke-width:2;stroke-dasharray:6 4}.f-within{fill:#fff;stroke:#16181d;stroke-width:2}` +
-	`.f-beyond{fill:#9b2423;stroke:#9b2423;stroke-width:2}text.f-number{font-weight:700}text.f-line{fill:#1f4e9c;stroke:none}` +
+	`.f-limit{fill:none;stroke:#9b2423;stroke-width:2;stroke-dasharray:6 4}` +
+	`.f-within{fill:#fff;stroke:#16181d;stroke-width:2}` +
+	`.f-beyond{fill:#9b2423;stroke:#9b2423;stroke-width:2}` +
+	`text.f-number{font-weight:700}text.f-line{fill:#1f4e9c;stroke:none}` +
 	`text.f-limit{fill:#9b2423;stroke:none}text.f-beyond{fill:#9b2423;stroke:none}</style>`
 
 func svg(d Drawing, style string) string {

@@ -31,7 +31,8 @@ func Courses(height, course float64) float64 { return math.Ceil(height/course - 
 
 var CoursesFormula = &calc.Formula{
 	ID: "courses", Title: calc.Text("Courses of a wall"), Expr: "ceil(H/h)",
-	Result: courseN, Vars: []calc.Var{courseH, courseh}, Fn: calc.Func2(Courses), Go: "geometry.Courses", Source: "en5151",
+	Result: courseN, Vars: []calc.Var{courseH, courseh}, Fn: calc.Func2(Courses), Go: "geometry.Courses",
+	Source: "en5151",
 }
 
 // TopCourse is the height that the last course is cut to, u = H − (N − 1) h.

@@ -75,7 +75,8 @@ func TestCurveAgainstSectors(t *testing.T) {
 
 func TestOrder(t *testing.T) {
 	for _, c := range []struct{ volume, step, want float64 }{
-		{14.01, 0.5, 14.5}, {14.5, 0.5, 14.5}, {14.500001, 0.5, 15}, {0.3, 0.1, 0.3}, {0.7, 0.1, 0.7}, {20.1, 1, 21}, {0.01, 0.25, 0.25},
+		{14.01, 0.5, 14.5}, {14.5, 0.5, 14.5}, {14.500001, 0.5, 15}, {0.3, 0.1, 0.3}, {0.7, 0.1, 0.7}, {20.1, 1, 21},
+		{0.01, 0.25, 0.25},
 	} {
 		calctest.Near(t, "RoundUp", RoundUp(c.volume, c.step), c.want, 1e-12)
 	}

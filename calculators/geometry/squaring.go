@@ -43,7 +43,8 @@ var DiagonalOfFormula = &calc.Formula{
 
 var ClosingGapFormula = &calc.Formula{
 	ID: "gap", Title: calc.Text("Closing gap"), Expr: "sqrt(X^2 + Y^2)",
-	Result: squareG, Vars: []calc.Var{squareX, squareY}, Fn: calc.Func2(Diagonal), Go: "geometry.Diagonal", Source: "traverse",
+	Result: squareG, Vars: []calc.Var{squareX, squareY}, Fn: calc.Func2(Diagonal), Go: "geometry.Diagonal",
+	Source: "traverse",
 }
 
 // CornerShift is how far the end of side b must move along side a to make the

@@ -98,7 +98,8 @@ var LongestLoopFormula = &calc.Formula{
 		{
 			Symbol:  "m",
 			Meaning: meansShare,
-		}, {Symbol: "b", Meaning: meansCore, Unit: "m", US: "ft"}, {Symbol: "d", Meaning: meansDepth, Unit: "m", US: "ft"}},
+		}, {Symbol: "b", Meaning: meansCore, Unit: "m", US: "ft"},
+		{Symbol: "d", Meaning: meansDepth, Unit: "m", US: "ft"}},
 	Fn: calc.FuncN(
 		func(v []float64) float64 { return LongestLoop(v[0], v[1], v[2], v[3], v[4], v[5]) },
 	), Go: "placing.LongestLoop", Source: "practice",

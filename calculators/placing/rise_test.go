@@ -24,7 +24,8 @@ func TestRiseInverse(t *testing.T) {
 		2*LiftTime(40, 0.2, 0.8, 9, 0.7),
 		1e-12,
 	)
-	for _, c := range []struct{ height, depth, want float64 }{{8, 4, 2}, {8, 8.0 / 3, 3}, {8.1, 4, 3}, {2.4, 0.8, 3}, {1, 4, 1}} {
+	for _, c := range []struct{ height, depth, want float64 }{{8, 4, 2}, {8, 8.0 / 3, 3}, {8.1, 4, 3}, {2.4, 0.8, 3},
+		{1, 4, 1}} {
 		calctest.NearBy(t, "lifts", Lifts(c.height, c.depth), c.want, 0)
 	}
 }

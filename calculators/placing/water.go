@@ -15,9 +15,10 @@ const (
 func PerYard(gallons, yards float64) float64 { return gallons / yards }
 
 var PerYardFormula = &calc.Formula{
-	ID: "per-yard", Title: calc.Text("Water in each cubic yard"), Expr: "W/V", Result: calc.Var{Symbol: "w", Meaning: meansPer},
-	Vars: []calc.Var{{Symbol: "W", Meaning: meansW, Unit: "US gal"}, {Symbol: "V", Meaning: meansDrum, Unit: "yd³"}},
-	Fn:   calc.Func2(PerYard), Go: "placing.PerYard", Source: "slump",
+	ID: "per-yard", Title: calc.Text("Water in each cubic yard"), Expr: "W/V",
+	Result: calc.Var{Symbol: "w", Meaning: meansPer},
+	Vars:   []calc.Var{{Symbol: "W", Meaning: meansW, Unit: "US gal"}, {Symbol: "V", Meaning: meansDrum, Unit: "yd³"}},
+	Fn:     calc.Func2(PerYard), Go: "placing.PerYard", Source: "slump",
 }
 
 // ByRule applies a rule of thumb: so much of something for each gal/yd³.

@@ -48,9 +48,11 @@ func TestJumps(t *testing.T) {
 		{"14.01 ft", wall(14.01), 3, 1068, Fast},     // 1.2·(150 + (43400 + 8400)/70)
 		{"15 ft/h", wall(30), 15, 1644, Fast},        // 1.2·(150 + (43400 + 42000)/70)
 		{"15.01 ft/h", wall(30), 15.01, 4500, Fluid}, // 150·30
-		{"slump 7.01", Pour{Height: 12, Weight: 150, Cw: 1.1, Cc: 1.4, Temp: 70, Slump: 7.01}, 1, 1800, Fluid}, // no coefficient
+		// no coefficient
+		{"slump 7.01", Pour{Height: 12, Weight: 150, Cw: 1.1, Cc: 1.4, Temp: 70, Slump: 7.01}, 1, 1800, Fluid},
 		{"39.9 °F", Pour{Height: 12, Weight: 150, Cw: 1, Cc: 1, Temp: 39.9, Slump: 5}, 1, 1800, Fluid},
-		{"110 °F as 90 °F", Pour{Height: 14, Weight: 150, Cw: 1, Cc: 1, Temp: 110, Slump: 5}, 6, 750, Slow}, // 150 + 54000/90
+		// 150 + 54000/90
+		{"110 °F as 90 °F", Pour{Height: 14, Weight: 150, Cw: 1, Cc: 1, Temp: 110, Slump: 5}, 6, 750, Slow},
 		{"floor", wall(12), 0.5, 600, Floor},
 		{"floor of light concrete", Pour{Height: 14, Weight: 115, Cw: 0.9, Cc: 1, Temp: 70, Slump: 5}, 1, 540, Floor},
 		{"head below the floor", wall(3), 1, 450, Fluid},

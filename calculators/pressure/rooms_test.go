@@ -92,7 +92,8 @@ func TestCompareFigure(t *testing.T) {
 		in, res := calctest.RunCase(t, c)
 		d := c.Draw(calc.Locale{Style: quantity.Style{}}, in, res)
 		text := figure.SVG(d)
-		for _, want := range []string{"ACI 347: ", "CIRIA 108: ", "DIN 18218: ", "Full fluid head: 1500 psf", "f-limit"} {
+		for _, want := range []string{"ACI 347: ", "CIRIA 108: ", "DIN 18218: ", "Full fluid head: 1500 psf",
+			"f-limit"} {
 			if !strings.Contains(text, want) {
 				t.Errorf("%s does not draw %q", c.ID, want)
 			}

@@ -275,7 +275,8 @@ func TestAllParseErrors(t *testing.T) {
 			t.Errorf("%q has slots %v", e.EN, e.Slots)
 		}
 	}
-	for _, text := range []string{"", "x", "1e999", "1,5", "1,500", "1,1,1", "1/0", "1 2/2", "1-2", "1 2", "1 qqqqq", "1 psf", `1' 12"`, `1.1' 1"`} {
+	for _, text := range []string{"", "x", "1e999", "1,5", "1,500", "1,1,1", "1/0", "1 2/2", "1-2", "1 2", "1 qqqqq",
+		"1 psf", `1' 12"`, `1.1' 1"`} {
 		_, err := Parse(text, height, inUS)
 		if err == nil || !listed[err.EN] {
 			t.Errorf("Parse(%q): %v is not listed as such", text, err)

@@ -59,7 +59,8 @@ func TestFind(t *testing.T) {
 		{"F°", "F°", TemperatureDifference}, {"C°", "C°", TemperatureDifference},
 		{"deg", "°", Angle}, {"inch", "in", Length}, {"in.", "in", Length}, {`"`, "in", Length}, {"'", "ft", Length},
 		{"gal", "US gal", Volume}, {"US gal", "US gal", Volume}, {"cu. yd.", "yd³", Volume}, {"yd", "yd", Length},
-		{"lb", "lb", Mass}, {"lb/ft", "lb/ft", MassPerLength}, {"psf", "psf", Pressure}, {"lb/ft²", "lb/ft²", MassPerArea},
+		{"lb", "lb", Mass}, {"lb/ft", "lb/ft", MassPerLength}, {"psf", "psf", Pressure},
+		{"lb/ft²", "lb/ft²", MassPerArea},
 		{"ft lbf", "ft·lbf", Moment}, {"N*m", "N·m", Moment}, {"kg/(m²·h)", "kg/m²/h", EvaporationRate},
 	} {
 		u, ok := Find(c.name)
@@ -250,7 +251,8 @@ func TestPrintedFactors(t *testing.T) {
 // Fixed points of the scales: NIST SP 811, appendix B.8 (°F to °C and K), and
 // the point where both scales show the same number.
 func TestTemperatures(t *testing.T) {
-	for _, c := range []struct{ f, c float64 }{{32, 0}, {212, 100}, {-40, -40}, {50, 10}, {95, 35}, {-459.67, -273.15}} {
+	for _, c := range []struct{ f, c float64 }{{32, 0}, {212, 100}, {-40, -40}, {50, 10}, {95, 35},
+		{-459.67, -273.15}} {
 		f, _ := Find("°F")
 		cel, _ := Find("°C")
 		if got := cel.FromSI(f.ToSI(c.f)); math.Abs(got-c.c) > 1e-12*300 {

@@ -28,7 +28,8 @@ func Development318(fy, psi, lambda, fc, c, grade, d float64) float64 {
 }
 
 var Development318Formula = &calc.Formula{ID: "aci", Title: calc.Text("Development by ACI 318"),
-	Expr: "f_y*psi*psi_g/(c*lambda*min(sqrt(f'c), 100))*d", Result: calc.Var{Symbol: "l_d", Meaning: meansLd, Unit: "in"},
+	Expr:   "f_y*psi*psi_g/(c*lambda*min(sqrt(f'c), 100))*d",
+	Result: calc.Var{Symbol: "l_d", Meaning: meansLd, Unit: "in"},
 	Vars: []calc.Var{{Symbol: "f_y", Meaning: meansFy, Unit: "psi"},
 		{Symbol: "psi", Meaning: calc.Text("1.3 for top bars times 1.2 or 1.5 for epoxy, at most 1.7")},
 		{
@@ -73,7 +74,8 @@ var DevelopmentA23Formula = &calc.Formula{ID: "csa", Title: calc.Text("Developme
 func ClassB(development, least float64) float64 { return math.Max(1.3*development, least) }
 
 var ClassBFormula = &calc.Formula{ID: "class-b", Title: calc.Text("Class B lap"),
-	Expr: "max(1.3*l_d, l_min)", Result: calc.Var{Symbol: "l_st", Meaning: calc.Text("lap length"), Unit: "mm", US: "in"},
+	Expr: "max(1.3*l_d, l_min)", Result: calc.Var{Symbol: "l_st", Meaning: calc.Text("lap length"), Unit: "mm",
+		US: "in"},
 	Vars: []calc.Var{
 		{Symbol: "l_d", Meaning: meansLd, Unit: "mm", US: "in"},
 		{Symbol: "l_min", Meaning: calc.Text("12 in (CSA: 300 mm)"), Unit: "mm", US: "in"},
@@ -111,7 +113,8 @@ func Hook318(fy, coating, lambda, fc, d float64) float64 {
 }
 
 var Hook318Formula = &calc.Formula{ID: "hook", Title: calc.Text("Hook by ACI 318-14"),
-	Expr: "max(f_y*psi_e/(50*lambda*min(sqrt(f'c), 100))*d, max(8*d, 6))", Result: calc.Var{Symbol: "l_dh", Meaning: calc.Text("development length of the hook"), Unit: "in"},
+	Expr:   "max(f_y*psi_e/(50*lambda*min(sqrt(f'c), 100))*d, max(8*d, 6))",
+	Result: calc.Var{Symbol: "l_dh", Meaning: calc.Text("development length of the hook"), Unit: "in"},
 	Vars: []calc.Var{
 		{Symbol: "f_y", Meaning: meansFy, Unit: "psi"},
 		{Symbol: "psi_e", Meaning: calc.Text("1, or 1.2 for epoxy")},

@@ -63,7 +63,8 @@ func TieSpacing(working, p, sv, missing, sharing float64) float64 {
 
 var TieSpacingFormula = &calc.Formula{
 	ID: "widest", Title: calc.Text("Widest spacing"),
-	Expr: "F_w/(p*s_v*(1 + n/m))", Result: calc.Var{Symbol: "s", Meaning: calc.Text("widest spacing along the wall"), Unit: "m", US: "ft"},
+	Expr: "F_w/(p*s_v*(1 + n/m))", Result: calc.Var{Symbol: "s", Meaning: calc.Text("widest spacing along the wall"),
+		Unit: "m", US: "ft"},
 	Vars: []calc.Var{
 		{
 			Symbol:  "F_w",

@@ -28,7 +28,8 @@ var SubmergedFormula = &calc.Formula{
 			Meaning: meansThick,
 			Unit:    "m",
 			US:      "ft",
-		}, {Symbol: "h", Meaning: meansTall, Unit: "m", US: "ft"}, {Symbol: "a", Meaning: meansLevel, Unit: "m", US: "ft"},
+		}, {Symbol: "h", Meaning: meansTall, Unit: "m", US: "ft"},
+		{Symbol: "a", Meaning: meansLevel, Unit: "m", US: "ft"},
 	},
 	Fn: calc.Func4(Submerged), Go: "ties.Submerged", Source: "statics",
 }

@@ -9,7 +9,8 @@ func CoolingTime(concrete, air, drop float64) float64 { return 24 * (concrete - 
 
 var CoolingTimeFormula = &calc.Formula{
 	ID: "cooling", Title: calc.Text("Least time for uncovering"),
-	Expr: "24*(T_c - T_a)/D", Result: calc.Var{Symbol: "t", Meaning: calc.Text("time from covered to open"), Unit: "h", US: "h"},
+	Expr: "24*(T_c - T_a)/D", Result: calc.Var{Symbol: "t", Meaning: calc.Text("time from covered to open"), Unit: "h",
+		US: "h"},
 	Vars: []calc.Var{
 		{Symbol: "T_c", Meaning: calc.Text("temperature of the concrete under its cover"), Unit: "°C", US: "°F"},
 		{Symbol: "T_a", Meaning: meansTa, Unit: "°C", US: "°F"},

@@ -47,7 +47,8 @@ func UnoSI(concrete, air, r, wind float64) float64 {
 
 var UnoSIFormula = &calc.Formula{
 	ID: "uno-si", Title: calc.Text("Uno, SI form"),
-	Expr: "5*((T_c + 18)^2.5 - r*(T_a + 18)^2.5)*(V + 4)/1000000", Result: calc.Var{Symbol: "E", Meaning: meansE, Unit: "kg/m²/h"},
+	Expr:   "5*((T_c + 18)^2.5 - r*(T_a + 18)^2.5)*(V + 4)/1000000",
+	Result: calc.Var{Symbol: "E", Meaning: meansE, Unit: "kg/m²/h"},
 	Vars: []calc.Var{{Symbol: "T_c", Meaning: meansTc, Unit: "°C"}, {Symbol: "T_a", Meaning: meansTa, Unit: "°C"},
 		{Symbol: "r", Meaning: meansR}, {Symbol: "V", Meaning: meansV, Unit: "km/h"}},
 	Fn: calc.Func4(UnoSI), Go: "weather.UnoSI", Source: "ccaa",
@@ -106,7 +107,8 @@ func WindAt(u, h, z float64) float64 {
 
 var WindAtFormula = &calc.Formula{
 	ID: "wind", Title: calc.Text("Wind at another height"),
-	Expr: "u*ln(67.8*h - 5.42)/ln(67.8*z - 5.42)", Result: calc.Var{Symbol: "V", Meaning: meansV, Unit: "m/s", US: "mph"},
+	Expr:   "u*ln(67.8*h - 5.42)/ln(67.8*z - 5.42)",
+	Result: calc.Var{Symbol: "V", Meaning: meansV, Unit: "m/s", US: "mph"},
 	Vars: []calc.Var{
 		{Symbol: "u", Meaning: meansU, Unit: "m/s", US: "mph"},
 		{Symbol: "h", Meaning: meansH, Unit: "m"},

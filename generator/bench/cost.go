@@ -62,7 +62,13 @@ func spendIn(env []string, out io.Writer, name string, args ...string) (cost, er
 	err := cmd.Run()
 	wall := time.Since(start)
 	if err != nil {
-		return cost{}, fmt.Errorf("%s %s: %w\n%s", filepath.Base(name), strings.Join(args, " "), err, tail(complaint.String(), 20))
+		return cost{}, fmt.Errorf(
+			"%s %s: %w\n%s",
+			filepath.Base(name),
+			strings.Join(args, " "),
+			err,
+			tail(complaint.String(), 20),
+		)
 	}
 	c := cost{wall: wall, cpu: cmd.ProcessState.UserTime() + cmd.ProcessState.SystemTime()}
 	if usage, ok := cmd.ProcessState.SysUsage().(*syscall.Rusage); ok {

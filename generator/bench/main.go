@@ -107,9 +107,18 @@ func benchBuilds(o options, dir, binary string) error {
 			return err
 		}
 		fmt.Printf("%6d pages, %d B of Markdown each\n", n, bytes/n)
-		fmt.Printf("       build                     %v  %.2f ms CPU a page, peak memory %d MB\n", build, ms(build.cpu)/float64(n), build.peak>>20)
+		fmt.Printf(
+			"       build                     %v  %.2f ms CPU a page, peak memory %d MB\n",
+			build,
+			ms(build.cpu)/float64(n),
+			build.peak>>20,
+		)
 		fmt.Printf("       plain conversion          %v  %.3f ms CPU a page\n", plain, ms(plain.cpu)/float64(n))
-		fmt.Printf("       ratio                     %.1f × wall, %.1f × CPU\n\n", ratio(build.wall, plain.wall), ratio(build.cpu, plain.cpu))
+		fmt.Printf(
+			"       ratio                     %.1f × wall, %.1f × CPU\n\n",
+			ratio(build.wall, plain.wall),
+			ratio(build.cpu, plain.cpu),
+		)
 		builds, plains = append(builds, build), append(plains, plain)
 		if !o.keep {
 			os.RemoveAll(out)
@@ -130,5 +139,10 @@ func growth(sizes []int, builds, plains []cost) {
 	theirs := (plains[last].cpu - plains[0].cpu).Seconds() * 1000 / pages
 	fmt.Printf("%d against %d pages: %.1f × wall, %.1f × CPU (budget 11 ×)\n", sizes[last], sizes[0],
 		ratio(builds[last].wall, builds[0].wall), ratio(builds[last].cpu, builds[0].cpu))
-	fmt.Printf("marginal CPU a page: %.3f ms, plain conversion %.3f ms: %.1f × (budget 10 ×)\n\n", ours, theirs, ours/theirs)
+	fmt.Printf(
+		"marginal CPU a page: %.3f ms, plain conversion %.3f ms: %.1f × (budget 10 ×)\n\n",
+		ours,
+		theirs,
+		ours/theirs,
+	)
 }

@@ -101,7 +101,10 @@ func TestModulePractisesLikeNativeCode(t *testing.T) {
 	asked := 0
 	for _, c := range catalog.All() {
 		i := slices.IndexFunc(c.Out, func(f calc.Field) bool { return f.Kind == calc.Number })
-		k := slices.IndexFunc(c.In, func(f calc.Field) bool { return f.Kind == calc.Number && f.Usual != "" && f.UsualValue().Num != 0 })
+		k := slices.IndexFunc(
+			c.In,
+			func(f calc.Field) bool { return f.Kind == calc.Number && f.Usual != "" && f.UsualValue().Num != 0 },
+		)
 		if i < 0 || k < 0 {
 			continue
 		}

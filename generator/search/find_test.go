@@ -67,7 +67,12 @@ func TestForms(t *testing.T) {
 		"Cure it, curing, cured.", "Lifts are lifted."), nil)
 	expect(t, x, "pump", "c a b")   // exact before its forms
 	expect(t, x, "pumped", "a b c") // unknown, by an ending that two other words take
-	x = open(t, "es", texts("La vibración del hormigón.", "Hay que vibrar despacio.", "Las armaduras.", "Señal de niño."), nil)
+	x = open(
+		t,
+		"es",
+		texts("La vibración del hormigón.", "Hay que vibrar despacio.", "Las armaduras.", "Señal de niño."),
+		nil,
+	)
 	expect(t, x, "vibracion", "a")
 	expect(t, x, "VIBRACIÓN", "a")
 	expect(t, x, "hormigones", "a")
@@ -89,7 +94,12 @@ func TestPrefix(t *testing.T) {
 }
 
 func TestTypos(t *testing.T) {
-	x := open(t, "en", texts("rebar", "vibrator", "wet", "#5 bars", "3/8 stone", "10M steel", "grade 60", "consolidation"), nil)
+	x := open(
+		t,
+		"en",
+		texts("rebar", "vibrator", "wet", "#5 bars", "3/8 stone", "10M steel", "grade 60", "consolidation"),
+		nil,
+	)
 	for query, want := range map[string]string{
 		"rebra": "a", "rebr": "a", "rebaar": "a", "rebat": "a", "erbar": "a", // one edit, each kind
 		"rbera": "", "rexxr": "", "reb4r": "", // two edits in five letters; a digit
@@ -117,7 +127,16 @@ func TestOrder(t *testing.T) {
 	expect(t, x, "stream", "b a")
 	x = open(t, "en", texts("vibratxx", "vibratxr", "vibrator"), nil)
 	expect(t, x, "vibratyr", "b c") // nearest only, both one edit away
-	weights := []float64{weightExact, weightStem, weightEnding, weightPrefix, weightSynonym, weightTypo, weightTypo2, weightTypoing}
+	weights := []float64{
+		weightExact,
+		weightStem,
+		weightEnding,
+		weightPrefix,
+		weightSynonym,
+		weightTypo,
+		weightTypo2,
+		weightTypoing,
+	}
 	for i := 1; i < len(weights); i++ {
 		if weights[i] >= weights[i-1] {
 			t.Errorf("weight %d is not below the one before", i)
@@ -151,7 +170,18 @@ func TestAllWordsFirst(t *testing.T) {
 
 func TestSynonyms(t *testing.T) {
 	groups := [][]string{{"whip", "stinger", "internal vibrator", "poker"}, {"rebar", "bar", "steel"}}
-	x := open(t, "en", texts("Lower the whip.", "The internal vibrator hums.", "An internal matter.", "The vibrator.", "Steel is cut."), groups)
+	x := open(
+		t,
+		"en",
+		texts(
+			"Lower the whip.",
+			"The internal vibrator hums.",
+			"An internal matter.",
+			"The vibrator.",
+			"Steel is cut.",
+		),
+		groups,
+	)
 	expect(t, x, "stinger", "a b")
 	expect(t, x, "stingr", "a b") // mistyped synonym
 	expect(t, x, "sting", "a b")  // begun synonym
@@ -183,7 +213,10 @@ func TestSpread(t *testing.T) {
 		t.Errorf("%d hits of three pages, want two each: %s", len(got), urls(got))
 	}
 	for p := range 6 {
-		entries = append(entries, Entry{URL: string(rune('m'+p)) + ".html", Title: "Other", Text: "hose and many other things"})
+		entries = append(
+			entries,
+			Entry{URL: string(rune('m'+p)) + ".html", Title: "Other", Text: "hose and many other things"},
+		)
 	}
 	hits := open(t, "en", entries, nil).Find("hose", 100)
 	if len(hits) != 24 {
@@ -207,8 +240,20 @@ func TestSpread(t *testing.T) {
 func TestHit(t *testing.T) {
 	x := open(t, "en", []Entry{
 		{URL: "en/pour.html", Title: "Pour day", Kind: "procedure", Text: "Walk the forms first."},
-		{URL: "en/pour.html#before-the-pump", Title: "Pour day", Kind: "procedure", Section: "Before the pump", Text: "Grease the hose."},
-		{URL: "en/pour.html#s2", Title: "Pour day", Kind: "procedure", Section: "Lifts", Text: "Lift <by> lift, with \tbig\nhoses."},
+		{
+			URL:     "en/pour.html#before-the-pump",
+			Title:   "Pour day",
+			Kind:    "procedure",
+			Section: "Before the pump",
+			Text:    "Grease the hose.",
+		},
+		{
+			URL:     "en/pour.html#s2",
+			Title:   "Pour day",
+			Kind:    "procedure",
+			Section: "Lifts",
+			Text:    "Lift <by> lift, with \tbig\nhoses.",
+		},
 	}, nil)
 	hits := x.Find("hose", 5)
 	want := []Hit{
@@ -229,10 +274,16 @@ func TestHit(t *testing.T) {
 
 func TestExcerpt(t *testing.T) {
 	filler := strings.Repeat("other words fill the line here ", 20)
-	x := open(t, "en", texts(filler+"grease the hose and the clamp "+filler, "hose"), [][]string{{"hose", "elephant trunk"}})
+	x := open(
+		t,
+		"en",
+		texts(filler+"grease the hose and the clamp "+filler, "hose"),
+		[][]string{{"hose", "elephant trunk"}},
+	)
 	text := "The hose lies here. " + filler + "Grease the hose, then the clamp; the  elephant trunk\nhangs. " + filler
 	got := x.Excerpt(text, "hose clamp")
-	for _, part := range []string{"\x01hose\x02, then the \x01clamp\x02; the \x01elephant\x02 \x01trunk\x02 hangs.", "… ", " …"} {
+	for _, part := range []string{"\x01hose\x02, then the \x01clamp\x02; the \x01elephant\x02 \x01trunk\x02 hangs.",
+		"… ", " …"} {
 		if !strings.Contains(got, part) {
 			t.Errorf("%q does not hold %q", got, part)
 		}

@@ -96,7 +96,14 @@ func TestDeterministic(t *testing.T) {
 // TestHostileEntries: any text can be indexed, and found again.
 func TestHostileEntries(t *testing.T) {
 	x := open(t, "es", []Entry{
-		{URL: "a\tb\n.html#x\ty", Title: "P\tQ\nR", Section: "\xff\x00S", Text: "uno\x01dos\xfftres \u2028 ñandú ñoño", Words: []string{"a\tb", ""}, Kind: "\n"},
+		{
+			URL:     "a\tb\n.html#x\ty",
+			Title:   "P\tQ\nR",
+			Section: "\xff\x00S",
+			Text:    "uno\x01dos\xfftres \u2028 ñandú ñoño",
+			Words:   []string{"a\tb", ""},
+			Kind:    "\n",
+		},
 		{URL: "b.html", Text: strings.Repeat("sinespacios", 50)},
 		{},
 	}, [][]string{{"", "de"}, {"solo"}, nil, {"x\ty", "Ñandú"}})
@@ -201,7 +208,8 @@ func FuzzFind(f *testing.F) {
 func BenchmarkFind(b *testing.B) {
 	x := open(b, "en", invented(300, 100), inventedGroups)
 	b.Logf("%d words", len(x.words))
-	for _, query := range []string{"b", "internal vibrator", "badabodx kugixisu", "mistypedd longwords alltogether unfindable", "a b c d e f g h i j k l m n o p"} {
+	for _, query := range []string{"b", "internal vibrator", "badabodx kugixisu", "mistypedd longwords alltogether " +
+		"unfindable", "a b c d e f g h i j k l m n o p"} {
 		b.Run(query, func(b *testing.B) {
 			for b.Loop() {
 				x.Find(query, 20)

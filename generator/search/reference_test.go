@@ -95,9 +95,17 @@ func TestScoresAgainstTextbook(t *testing.T) {
 	var docs [][4]string
 	var entries []Entry
 	for i := range 40 {
-		d := [4]string{sample(r, words, 1+r.IntN(4)), sample(r, words, r.IntN(5)), sample(r, words, r.IntN(4)), sample(r, words, r.IntN(80))}
+		d := [4]string{
+			sample(r, words, 1+r.IntN(4)),
+			sample(r, words, r.IntN(5)),
+			sample(r, words, r.IntN(4)),
+			sample(r, words, r.IntN(80)),
+		}
 		docs = append(docs, d)
-		entries = append(entries, Entry{URL: pageName(i), Title: d[0], Section: d[1], Words: strings.Fields(d[2]), Text: d[3]})
+		entries = append(
+			entries,
+			Entry{URL: pageName(i), Title: d[0], Section: d[1], Words: strings.Fields(d[2]), Text: d[3]},
+		)
 	}
 	x := open(t, "", entries, nil)
 	checked := 0

@@ -73,7 +73,8 @@ func TestLatinTables(t *testing.T) {
 	if len(latin1) != 64 || len(latinA) != 128 {
 		t.Fatalf("tables of %d and %d letters", len(latin1), len(latinA))
 	}
-	for from, to := range map[string]string{"ÁÉÍÓÚÜÑ": "aeiouun", "áéíóúüñ": "aeiouun", "ŠŽąęłńśź": "szaelnsz", "Øøß": "oos"} {
+	for from, to := range map[string]string{"ÁÉÍÓÚÜÑ": "aeiouun", "áéíóúüñ": "aeiouun", "ŠŽąęłńśź": "szaelnsz",
+		"Øøß": "oos"} {
 		if got := string(fold(from).text); got != to {
 			t.Errorf("%s: %s, want %s", from, got, to)
 		}

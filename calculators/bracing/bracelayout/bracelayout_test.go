@@ -42,7 +42,8 @@ func TestLayoutKeepsItsRules(t *testing.T) {
 			}
 		}
 		for _, o := range in.Rows("openings") {
-			for _, at := range []float64{o.Num("start") - in.Num("side"), o.Num("start") + o.Num("width") + in.Num("side")} {
+			for _, at := range []float64{o.Num("start") - in.Num("side"),
+				o.Num("start") + o.Num("width") + in.Num("side")} {
 				if at >= 0 && at <= in.Num("length") && !openAt(in, at) &&
 					nearest(braces, at) > in.Num("closest")+1e-6 {
 					t.Fatalf("no brace near the side of an opening at %v", at)
@@ -103,7 +104,8 @@ func nearest(braces []calc.Case, at float64) float64 {
 // one in feet take the same braces.
 func TestPlainWall(t *testing.T) {
 	plain := "openings=; stacks=; spacing=6 ft; corner=2 ft; length="
-	for length, want := range map[string]float64{"40 ft": 7, "40 ft 0-1/4 in": 8, "12.192 m": 7, "10 ft": 2, "4 ft": 1} {
+	for length, want := range map[string]float64{"40 ft": 7, "40 ft 0-1/4 in": 8, "12.192 m": 7, "10 ft": 2,
+		"4 ft": 1} {
 		if got := calctest.Run(t, Calculator, calctest.Inputs(plain+length)...).Out.Num("count"); got != want {
 			t.Errorf("%s: %v braces, want %v", length, got, want)
 		}

@@ -105,7 +105,8 @@ var inputs = []calc.Field{
 	},
 	{ID: "braces", Label: calc.Text("Gaps at each brace"), Kind: calc.Rows, MinRows: 1, MaxRows: 40,
 		Help:  calc.Text("In order along the wall. Leave round 3 empty until it is read."),
-		Usual: "1 | 3/4 in | 3/4 in; 2 | 1-1/4 in | 1 in; 3 | 1-1/2 in | 1-1/8 in; 4 | 7/8 in | 3/4 in", Cols: []calc.Field{
+		Usual: "1 | 3/4 in | 3/4 in; 2 | 1-1/4 in | 1 in; 3 | 1-1/2 in | 1-1/8 in; 4 | 7/8 in | 3/4 in",
+		Cols: []calc.Field{
 			{ID: "name", Label: calc.Text("Brace"), Kind: calc.FreeText, Optional: true, MaxLen: 24},
 			{ID: "gap-1", Label: calc.Text("Round 1"), Display: &displays.Part,
 				Range: "0 to 12 in", Why: touching, WhyMost: lostLine},

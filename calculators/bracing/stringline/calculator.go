@@ -122,7 +122,9 @@ func noBlocks(more ...calc.Entry) []calc.Entry {
 }
 
 var formulas = []*calc.Formula{
-	bracing.DeviationFormula, bracing.BraceLengthFormula, bracing.BraceAngleFormula, bracing.TravelByThreadsFormula, bracing.TravelByPitchFormula, bracing.AtBraceFormula, bracing.BraceChangeFormula, bracing.TurnsFormula, bracing.PerTurnFormula, bracing.PlumbLimitFormula, bracing.BowRadiusFormula,
+	bracing.DeviationFormula, bracing.BraceLengthFormula, bracing.BraceAngleFormula, bracing.TravelByThreadsFormula,
+	bracing.TravelByPitchFormula, bracing.AtBraceFormula, bracing.BraceChangeFormula, bracing.TurnsFormula,
+	bracing.PerTurnFormula, bracing.PlumbLimitFormula, bracing.BowRadiusFormula,
 }
 
 // The ways gaps, heights and turns are written.

@@ -49,8 +49,8 @@ func TestSideIsAskedNeverAssumed(t *testing.T) {
 		Calculator,
 		"string-side=other",
 	)
-	if n, ok := calctest.NoteOf(open, "Which side is the string on? Lengthen or shorten is told once you answer."); !ok ||
-		n.Level != calc.LevelAsk {
+	n, ok := calctest.NoteOf(open, "Which side is the string on? Lengthen or shorten is told once you answer.")
+	if !ok || n.Level != calc.LevelAsk {
 		t.Error("the side is not asked for")
 	}
 	for i, l := range open.Out.Rows("lines") {
@@ -67,7 +67,8 @@ func TestSideIsAskedNeverAssumed(t *testing.T) {
 			t.Errorf("row %d: %s on the brace side, %s on the other", i+1, b.Choice("turn"), o.Choice("turn"))
 		}
 	}
-	if _, ok := calctest.NoteOf(brace, "For a string on the brace side: wide gap, shorten; narrow gap, lengthen."); !ok {
+	_, ok = calctest.NoteOf(brace, "For a string on the brace side: wide gap, shorten; narrow gap, lengthen.")
+	if !ok {
 		t.Error("the answer is not repeated")
 	}
 	if _, ok := calctest.NoteOf(other, "For a string on the far side of the wall: wide gap, lengthen; narrow gap, "+
@@ -95,8 +96,9 @@ func TestTurningSetsTheWall(t *testing.T) {
 				continue
 			}
 			in := calc.NewCase(Calculator.In)
-			for id, x := range map[string]float64{"block": block, "string-height": high, "attach-height": g.Attach, "foot-distance": g.Run,
-				"foot-below": g.Below, "travel": travel, "tolerance": calc.SI(1.0/16, "in")} {
+			for id, x := range map[string]float64{"block": block, "string-height": high, "attach-height": g.Attach,
+				"foot-distance": g.Run,
+				"foot-below":    g.Below, "travel": travel, "tolerance": calc.SI(1.0/16, "in")} {
 				in = in.With(id, calc.Num(x))
 			}
 			row := calc.NewCase(readingCols).With("gap", calc.Num(gap))
@@ -198,7 +200,8 @@ func TestNotes(t *testing.T) {
 		want   bool
 	}{
 		{"", "Brace {name} needs {turns} turns. Turn two, read all again, then go on.", "", false},
-		{"readings=7 | 2-1/2 in", "Brace {name} needs {turns} turns. Turn two, read all again, then go on.", "readings.1.gap", true},
+		{"readings=7 | 2-1/2 in", "Brace {name} needs {turns} turns. Turn two, read all again, then go on.",
+			"readings.1.gap", true},
 		{"first-end=7/8 in", "The gap here is {gap}, the block is {block}. Set the string again before you turn a " +
 			"brace.", "first-end", true},
 		{"second-end=25/32 in", "The gap here is {gap}, the block is {block}. Set the string again before you turn a " +
@@ -206,14 +209,17 @@ func TestNotes(t *testing.T) {
 		{"second-end=", "Read the gap at both end blocks. Until then the string is not proved.", "first-end", true},
 		{"block=3/8 in", "With blocks under {least} a bulge lifts the string. Are the blocks right?", "block", true},
 		{"block=1/2 in", "With blocks under {least} a bulge lifts the string. Are the blocks right?", "", false},
-		{"readings=1 | 0 in", "The wall touches or lifts the string here. Use thicker blocks and read again.", "readings.1.gap", true},
+		{"readings=1 | 0 in", "The wall touches or lifts the string here. Use thicker blocks and read again.",
+			"readings.1.gap", true},
 		{"readings=1 | 1-1/4 in; 2 | 1-1/2 in; 3 | 1-1/4 in", "All readings are off the same way. Check the end " +
 			"blocks before you turn a brace.", "readings", true},
 		{"readings=1 | 1-1/4 in; 2 | 1/4 in; 3 | 1-1/4 in", "All readings are off the same way. Check the end blocks " +
 			"before you turn a brace.", "", false},
-		{"readings=1 | 3/4 in; 2 | 1-7/8 in", "This reading is {jump} from the one before. Read it again.", "readings.2.gap", true},
+		{"readings=1 | 3/4 in; 2 | 1-7/8 in", "This reading is {jump} from the one before. Read it again.",
+			"readings.2.gap", true},
 		{"readings=1 | 3/4 in; 2 | 1-3/4 in", "This reading is {jump} from the one before. Read it again.", "", false},
-		{"string-side=brace", "Shortening pulls the wall. The brace must be fixed to pull, at wall and foot.", "", true},
+		{"string-side=brace", "Shortening pulls the wall. The brace must be fixed to pull, at wall and foot.", "",
+			true},
 		{"string-side=brace; readings=1 | 1/4 in", "Shortening pulls the wall. The brace must be fixed to pull, at " +
 			"wall and foot.", "", false},
 		{"foot-distance=3 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds " +
@@ -222,10 +228,13 @@ func TestNotes(t *testing.T) {
 			"badly.", "foot-distance", true},
 		{"foot-distance=5 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds " +
 			"badly.", "", false},
-		{"tolerance=3/8 in", "This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.", "tolerance", true},
-		{"tolerance=1/4 in", "This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.", "", false},
+		{"tolerance=3/8 in", "This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.",
+			"tolerance", true},
+		{"tolerance=1/4 in", "This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.", "",
+			false},
 		{"", "The worst is beyond the plumb limit of ACI 117-10 at this height, {limit}.", "readings", true},
-		{"string-height=15 ft", "The worst is beyond the plumb limit of ACI 117-10 at this height, {limit}.", "", false},
+		{"string-height=15 ft", "The worst is beyond the plumb limit of ACI 117-10 at this height, {limit}.", "",
+			false},
 		{"thread-as=travel; travel=1 in; tolerance=1/8 in", "A quarter turn moves the wall by {move}, more than the " +
 			"tolerance. Turn by eighths.", "tolerance", true},
 		{"readings=1 | -1/8 in", "{label} must be at least {limit}. {why}", "readings.1.gap", true},

@@ -58,7 +58,8 @@ var sources = []calc.Source{
 		Link:    "https://laserfiche.rexburg.org/WebLink/DocView.aspx?dbid=0&id=435445&repo=Rexburg",
 	},
 	{ID: "walls", Author: "ASCE", Title: "ASCE 7, solid freestanding walls", Edition: "7-10, 7-16",
-		Where: "force coefficients for s/h = 1, cases A to C; same table in CIRSOC 102-2025, figure 4.4-1", Status: calc.Secondary},
+		Where:  "force coefficients for s/h = 1, cases A to C; same table in CIRSOC 102-2025, figure 4.4-1",
+		Status: calc.Secondary},
 	{
 		ID:     "asce716",
 		Author: "ASCE",
@@ -135,8 +136,11 @@ var tables = []calc.Table{
 }
 
 var formulas = []*calc.Formula{
-	bracing.DesignWindFormula, bracing.HeightFactorFormula, bracing.GroundFactorFormula, bracing.VelocityPressureFormula, bracing.WallPressureFormula, bracing.WindLineFormula, bracing.WindMomentFormula, bracing.LeastMomentFormula,
-	bracing.PlankLoadFormula, bracing.PlankHoldFormula, bracing.BraceHoldFormula, bracing.BraceLengthFormula, bracing.BraceForceFormula, bracing.AnchorUpliftFormula, bracing.PlainPressureFormula, bracing.ClearZoneFormula,
+	bracing.DesignWindFormula, bracing.HeightFactorFormula, bracing.GroundFactorFormula,
+	bracing.VelocityPressureFormula, bracing.WallPressureFormula, bracing.WindLineFormula, bracing.WindMomentFormula,
+	bracing.LeastMomentFormula,
+	bracing.PlankLoadFormula, bracing.PlankHoldFormula, bracing.BraceHoldFormula, bracing.BraceLengthFormula,
+	bracing.BraceForceFormula, bracing.AnchorUpliftFormula, bracing.PlainPressureFormula, bracing.ClearZoneFormula,
 }
 
 var (

@@ -100,7 +100,8 @@ func TestWindScales(t *testing.T) {
 		}
 		last = got
 	}
-	if high := calctest.Run(t, Calculator, calctest.Inputs(strong+"; ground=5000 ft")...).Out.Num("q"); high >= base.Num(
+	if high := calctest.Run(t, Calculator, calctest.Inputs(strong+
+		"; ground=5000 ft")...).Out.Num("q"); high >= base.Num(
 		"q",
 	) {
 		t.Error("thin air does not lower the pressure")

@@ -132,7 +132,8 @@ func TestHeads(t *testing.T) {
 			}
 		}
 		if i > 0 &&
-			(h.radius.low <= heads[i-1].radius.low || h.rate.high <= heads[i-1].rate.high || h.frequency.high >= heads[i-1].frequency.high) {
+			(h.radius.low <= heads[i-1].radius.low || h.rate.high <= heads[i-1].rate.high ||
+				h.frequency.high >= heads[i-1].frequency.high) {
 			t.Errorf("%s does not follow %s", h.id, heads[i-1].id)
 		}
 	}

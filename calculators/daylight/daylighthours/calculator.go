@@ -203,8 +203,9 @@ var sources = []calc.Source{
 	{ID: "meeus", Author: "J. Meeus", Title: "Astronomical Algorithms", Edition: "2nd ed.", Year: "1998",
 		Where: "ch. 22, 25 and 28; examples 25.a and 28.b; the short series for the sun", Status: calc.Secondary},
 	{ID: "noaa", Author: "NOAA Global Monitoring Laboratory", Title: "General Solar Position Calculations",
-		Where: "hour angle, sunrise and sunset; stated good to a minute between 72° south and north", Status: calc.Confirmed,
-		Link: "https://docslib.org/doc/12926600/general-solar-position-calculations-noaa-global-monitoring-division"},
+		Where:  "hour angle, sunrise and sunset; stated good to a minute between 72° south and north",
+		Status: calc.Confirmed,
+		Link:   "https://docslib.org/doc/12926600/general-solar-position-calculations-noaa-global-monitoring-division"},
 	{ID: "usno", Author: "US Naval Observatory", Title: "Rise, set and twilight definitions",
 		Where: "sun's centre at 90° 50' for rise and set, 96° for civil twilight", Status: calc.Secondary,
 		Link: "https://pdfdrive.to/book/rise-set-and-twilight-definitions-2004-pdf"},
@@ -238,5 +239,8 @@ var tables = []calc.Table{{
 }}
 
 var equations = []*calc.Formula{
-	daylight.CenturyFormula, daylight.MeanLongitudeFormula, daylight.AnomalyFormula, daylight.LongitudeFormula, daylight.TiltFormula, daylight.DeclinationFormula, daylight.EccentricityFormula, daylight.TiltSquareFormula, daylight.EquationOfTimeFormula, daylight.HourAngleFormula, daylight.NoonFormula, daylight.RisingFormula, daylight.SettingFormula, daylight.DayLengthFormula,
+	daylight.CenturyFormula, daylight.MeanLongitudeFormula, daylight.AnomalyFormula, daylight.LongitudeFormula,
+	daylight.TiltFormula, daylight.DeclinationFormula, daylight.EccentricityFormula, daylight.TiltSquareFormula,
+	daylight.EquationOfTimeFormula, daylight.HourAngleFormula, daylight.NoonFormula, daylight.RisingFormula,
+	daylight.SettingFormula, daylight.DayLengthFormula,
 }

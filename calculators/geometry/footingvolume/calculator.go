@@ -144,7 +144,8 @@ var sources = []calc.Source{
 		Where: "allowances by kind of work: 5 % for foundations, 3 % on the ground", Status: calc.Confirmed,
 		Link: "https://www.concreteconstruction.net/how-to/yield-problems-and-waste-allowance_o"},
 	{ID: "sp811", Author: "NIST", Title: "Guide for the Use of the International System of Units, SP 811", Year: "2008",
-		Where: "appendix B, units of volume", Status: calc.Memory, Link: "https://www.nist.gov/pml/special-publication-811"},
+		Where: "appendix B, units of volume", Status: calc.Memory,
+		Link: "https://www.nist.gov/pml/special-publication-811"},
 	{
 		ID:     "irc",
 		Author: "ICC",

@@ -100,7 +100,8 @@ func TestOutlineNotes(t *testing.T) {
 	calctest.RunNotes(t, Calculator, nil, "check=outline", "runs="+square+"10 m | 90.04° | left")
 	res := calctest.RunNotes(t, Calculator, []calc.Text{turns}, "check=outline", "runs="+square+"10 m | 90° | right")
 	calctest.Near(t, "turned", calc.From(res.Out.Num("turned"), "°"), 180, 1e-9)
-	if out := calctest.RunNotes(t, Calculator, nil, "check=outline", "runs=10 m | 120°; 10 m | 120°; 10 m | 120°").Out; out.Has(
+	if out := calctest.RunNotes(t, Calculator, nil, "check=outline",
+		"runs=10 m | 120°; 10 m | 120°; 10 m | 120°").Out; out.Has(
 		"bearing",
 	) {
 		t.Error("a closed outline has no direction of its gap")

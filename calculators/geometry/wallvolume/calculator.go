@@ -79,7 +79,8 @@ var sources = []calc.Source{
 		Link:   "http://www.lafarge-na.com/wps/portal/na/en/3_A_11_1-Calculating_Truck_Requirements",
 	},
 	{ID: "sp811", Author: "NIST", Title: "Guide for the Use of the International System of Units, SP 811", Year: "2008",
-		Where: "appendix B, units of volume", Status: calc.Memory, Link: "https://www.nist.gov/pml/special-publication-811"},
+		Where: "appendix B, units of volume", Status: calc.Memory,
+		Link: "https://www.nist.gov/pml/special-publication-811"},
 	{
 		ID:     "geometry",
 		Author: "",
@@ -134,8 +135,10 @@ func tableSet(length string) []calc.Entry {
 }
 
 var formulas = []*calc.Formula{
-	geometry.CentreLineFormula, geometry.WallsVolumeFormula, geometry.PrismFormula, geometry.ChordRadiusFormula, geometry.ChordAngleFormula, geometry.CentreRadiusFormula, geometry.ArcLengthFormula, geometry.ArcVolumeFormula,
-	geometry.NetVolumeFormula, geometry.WithWasteFormula, geometry.InCubicYardsFormula, geometry.OrderYardsFormula, geometry.OrderMetresFormula, geometry.LoadsFormula, geometry.LastLoadFormula, geometry.ExtraFormula,
+	geometry.CentreLineFormula, geometry.WallsVolumeFormula, geometry.PrismFormula, geometry.ChordRadiusFormula,
+	geometry.ChordAngleFormula, geometry.CentreRadiusFormula, geometry.ArcLengthFormula, geometry.ArcVolumeFormula,
+	geometry.NetVolumeFormula, geometry.WithWasteFormula, geometry.InCubicYardsFormula, geometry.OrderYardsFormula,
+	geometry.OrderMetresFormula, geometry.LoadsFormula, geometry.LastLoadFormula, geometry.ExtraFormula,
 }
 
 // computeOrder turns the net volume into an order, loads, and a check of the

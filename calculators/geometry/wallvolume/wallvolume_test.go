@@ -118,15 +118,17 @@ func TestRefusals(t *testing.T) {
 		{with("runs="), "There is no wall yet. Add a row of straight walls or a curved wall.", "runs", false},
 		{[]string{"runs=2 ft | 8 ft", "openings=", "block-outs="}, "The corners take off more than the walls hold. " +
 			"Check lengths, corners and core.", "runs", false},
-		{with("runs=10 ft | 8 ft", "openings=3 ft | 9 ft"), "This is taller than the tallest wall, {limit}.", "openings.1.height", false},
+		{with("runs=10 ft | 8 ft", "openings=3 ft | 9 ft"), "This is taller than the tallest wall, {limit}.",
+			"openings.1.height", false},
 		{with("runs=10 ft | 8 ft", "openings=1 ft | 1 ft; 11 ft | 3 ft"), "This is wider than the longest wall, " +
 			"{limit}.", "openings.2.width", false},
 		{with("runs=10 ft | 8 ft", "openings=10 ft | 8 ft"), "Openings and block-outs are bigger than the walls. " +
 			"Check sizes and counts.", "openings", false},
 		{with("runs=10 ft | 8 ft", "openings=5 ft | 8 ft | 3"), "Openings and block-outs are bigger than the walls. " +
 			"Check sizes and counts.", "openings", false},
-		{with("runs=10 ft | 8 ft", "core=6 in", "block-outs=1 ft | 1 ft | 7 in"), "This is deeper than the core, {limit}. " +
-			"Enter it as an opening.", "block-outs.1.depth", false},
+		{with("runs=10 ft | 8 ft", "core=6 in", "block-outs=1 ft | 1 ft | 7 in"),
+			"This is deeper than the core, {limit}. " +
+				"Enter it as an opening.", "block-outs.1.depth", false},
 		{with("runs=10 ft | 8 ft", "curve=yes", "curve-radius=6 in"), "The core is thicker than this radius allows. " +
 			"The radius at the outside must be over {limit}.", "curve-radius", false},
 		{with("runs=10 ft | 8 ft", "core=1 in"), "{label} must be at least {limit}. {why}", "core", true},

@@ -10,7 +10,8 @@ func TestClock(t *testing.T) {
 	for _, c := range []struct {
 		hours float64
 		want  string
-	}{{7, "7:00"}, {13.25, "13:15"}, {0, "0:00"}, {24, "0:00"}, {25.5, "1:30"}, {-1.25, "22:45"}, {9 + 1.0/3, "9:20"}, {9.999999999, "10:00"}, {23.995, "0:00"}} {
+	}{{7, "7:00"}, {13.25, "13:15"}, {0, "0:00"}, {24, "0:00"}, {25.5, "1:30"}, {-1.25, "22:45"}, {9 + 1.0/3, "9:20"},
+		{9.999999999, "10:00"}, {23.995, "0:00"}} {
 		if got := clock(c.hours * 3600); got != c.want {
 			t.Errorf("%v h is %s, want %s", c.hours, got, c.want)
 		}
@@ -57,8 +58,11 @@ func TestPourNotes(t *testing.T) {
 		text   string
 		want   bool
 	}{
-		{[]string{"volume=99 yd³", "rate=12 yd³/h", "moving=100 %", "set-up=45 min", "clean-up=60 min"}, string(noteLong), false}, // 10 h
-		{[]string{"volume=99.6 yd³", "rate=12 yd³/h", "moving=100 %", "set-up=45 min", "clean-up=60 min"}, string(noteLong), true},
+		// 10 h
+		{[]string{"volume=99 yd³", "rate=12 yd³/h", "moving=100 %", "set-up=45 min", "clean-up=60 min"},
+			string(noteLong), false},
+		{[]string{"volume=99.6 yd³", "rate=12 yd³/h", "moving=100 %", "set-up=45 min", "clean-up=60 min"},
+			string(noteLong), true},
 		{[]string{"moving=90 %"}, string(noteSmooth), false},
 		{[]string{"moving=91 %"}, string(noteSmooth), true},
 	} {

@@ -77,7 +77,8 @@ func TestLineNotes(t *testing.T) {
 		{[]string{"stone=1-1/16 in"}, true, true, false, false},
 		{[]string{"hose=2.5 in", "hanging=4 ft", "stone=1/2 in"}, false, false, true, true},
 		{[]string{"hose=2.5 in", "hanging=4 ft", "stone=3/8 in"}, false, false, false, true},
-		{[]string{"lines=5 in | 100 ft; 2 in | 20 ft", "hose=2 in", "hanging=4 ft", "stone=3/4 in"}, false, true, false, false},
+		{[]string{"lines=5 in | 100 ft; 2 in | 20 ft", "hose=2 in", "hanging=4 ft", "stone=3/4 in"}, false, true,
+			false, false},
 	} {
 		res := calctest.Run(t, Calculator, c.inputs...)
 		if calctest.Noted(res, noteLift) != c.lift || calctest.Noted(res, noteStone) != c.stone ||

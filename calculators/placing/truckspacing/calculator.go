@@ -147,7 +147,8 @@ var tables = []calc.Table{
 			Path:   "truck",
 			US:     []string{"6", "7", "8", "9", "10"},
 			Metric: []string{"5", "6", "7", "8", "9"},
-		}, Across: calc.Axis{Path: "rate", US: []string{"10", "15", "20", "30", "40"}, Metric: []string{"8", "12", "16", "24", "30"}}},
+		}, Across: calc.Axis{Path: "rate", US: []string{"10", "15", "20", "30", "40"},
+			Metric: []string{"8", "12", "16", "24", "30"}}},
 	{ID: "trucks", Title: calc.Text("Trucks that keep the pump fed, by drive and pump rate"),
 		Note: calc.Text(
 			"For 9 yd³ (7 m³) loads and 20 min at plant and site beside the drive and discharge.",
@@ -156,5 +157,6 @@ var tables = []calc.Table{
 		Down: calc.Axis{
 			Path: "haul",
 			US:   []string{"10", "20", "30", "40", "50"},
-		}, Across: calc.Axis{Path: "rate", US: []string{"10", "15", "20", "30", "40"}, Metric: []string{"8", "12", "16", "24", "30"}}},
+		}, Across: calc.Axis{Path: "rate", US: []string{"10", "15", "20", "30", "40"},
+			Metric: []string{"8", "12", "16", "24", "30"}}},
 }

@@ -15,7 +15,8 @@ func TestStrengthRangeHoldsOtherRules(t *testing.T) {
 		inputs []string
 		lost   float64 // Pa
 	}{
-		{"Concrete Construction, excess water: 4 to 7 in of slump costs about 800 psi", []string{"load=9 yd³", "water=27 US gal", "slump=4 in"}, calc.SI(800, "psi")},
+		{"Concrete Construction, excess water: 4 to 7 in of slump costs about 800 psi",
+			[]string{"load=9 yd³", "water=27 US gal", "slump=4 in"}, calc.SI(800, "psi")},
 		{"notes page: 4 L/m³ cost 1.5 MPa", []string{"load=1 m³", "water=4 L"}, 1.5e6},
 		{"notes page: 4 L/m³ cost 2 MPa", []string{"load=1 m³", "water=4 L"}, 2e6},
 		{"concrete magazine's 200 psi for 1 gal/yd³", []string{"load=9 yd³", "water=9 US gal"}, calc.SI(200, "psi")},

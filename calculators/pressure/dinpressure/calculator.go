@@ -115,7 +115,8 @@ var Calculator = &calc.Calculator{
 		pressure.FluidDepthFormula,
 	},
 	Sources: []calc.Source{
-		pressure.SourceDIN, pressure.SourceDINMemory, pressure.SourceClasses, pressure.SourceACI, pressure.SourceHurd, pressure.SourceCIRIA,
+		pressure.SourceDIN, pressure.SourceDINMemory, pressure.SourceClasses, pressure.SourceACI, pressure.SourceHurd,
+		pressure.SourceCIRIA,
 	},
 	Cautions: []calc.Caution{
 		{

@@ -46,7 +46,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 		if c.Flows() {
 			greatest = r.Use(pressure.DINFlowingFormula, c.Reach, in.Num("rise"), set, cool, in.Num("weight"))
 		} else {
-			greatest = r.Use(pressure.DINStiffFormula, c.Slope, pressure.KPa(c.Base), in.Num("rise"), k1, cool, in.Num("weight"))
+			greatest = r.Use(pressure.DINStiffFormula, c.Slope, pressure.KPa(c.Base), in.Num("rise"), k1, cool,
+				in.Num("weight"))
 		}
 		r.Use(pressure.CappedFormula, greatest, head)
 	}

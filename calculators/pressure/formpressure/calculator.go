@@ -25,7 +25,9 @@ var Calculator = &calc.Calculator{
 }
 
 var equations = []*calc.Formula{
-	pressure.RiseFormula, pressure.WallSlowFormula, pressure.WallFastFormula, pressure.FluidHeadFormula, pressure.LeastPressureFormula, pressure.BoundedFormula, pressure.FluidDepthFormula, pressure.RiseSlowFormula, pressure.RiseFastFormula, pressure.FlowFormula, pressure.LightWeightFormula, pressure.HeavyWeightFormula,
+	pressure.RiseFormula, pressure.WallSlowFormula, pressure.WallFastFormula, pressure.FluidHeadFormula,
+	pressure.LeastPressureFormula, pressure.BoundedFormula, pressure.FluidDepthFormula, pressure.RiseSlowFormula,
+	pressure.RiseFastFormula, pressure.FlowFormula, pressure.LightWeightFormula, pressure.HeavyWeightFormula,
 }
 
 // How quantities of this topic are written that no other topic has.
@@ -70,8 +72,9 @@ var sources = []calc.Source{
 		Where: "p. 270: walls up to 40 ft in one operation; p. 271: fluid beside the vibrator", Status: calc.Confirmed,
 	},
 	{
-		ID: "army", Author: "US Army Engineer School", Title: "Design Forms for a Concrete Wall", Edition: "Subcourse EN5151",
-		Where: "Part C: rate of placing is the volume per hour over the plan area", Status: calc.Confirmed,
+		ID: "army", Author: "US Army Engineer School", Title: "Design Forms for a Concrete Wall",
+		Edition: "Subcourse EN5151",
+		Where:   "Part C: rate of placing is the volume per hour over the plan area", Status: calc.Confirmed,
 	},
 	{
 		ID: "practice", Title: "Common practice: 40 to 90 °F as the range of the equations, fluid head below it, no " +
@@ -95,7 +98,8 @@ var tables = []calc.Table{
 			"For 14 ft (4.3 m) placed in one go, blended cement and a retarder. A lower wall never carries more than " +
 				"its fluid head.",
 		),
-		Out: "pressure-local", Set: []calc.Entry{{Path: "height", Text: "14 ft"}, {Path: "length", Text: "2000 ft"}, {Path: "pump-rate", Text: "1 yd³/h"}},
+		Out: "pressure-local", Set: []calc.Entry{{Path: "height", Text: "14 ft"}, {Path: "length", Text: "2000 ft"},
+			{Path: "pump-rate", Text: "1 yd³/h"}},
 		Down: calc.Axis{
 			Path:   "rise",
 			US:     []string{"1", "2", "3", "4", "6", "10", "15"},

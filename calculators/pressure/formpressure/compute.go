@@ -104,7 +104,8 @@ func (j *job) steps() {
 	if j.pour.Equation(shown.rise) == pressure.Fluid {
 		of, shown = ofAverage, j.average
 	}
-	equation := map[pressure.Rule]*calc.Formula{pressure.Slow: pressure.WallSlowFormula, pressure.Fast: pressure.WallFastFormula}[j.pour.Equation(shown.rise)]
+	equation := map[pressure.Rule]*calc.Formula{pressure.Slow: pressure.WallSlowFormula,
+		pressure.Fast: pressure.WallFastFormula}[j.pour.Equation(shown.rise)]
 	if equation == nil {
 		return
 	}

@@ -108,7 +108,8 @@ func TestRefusesALongStop(t *testing.T) {
 func TestRefusesWhatNoWallIs(t *testing.T) {
 	for _, c := range []struct{ path, text string }{
 		{"height", "41 ft"}, {"height", "0"}, {"thickness", "1 in"}, {"pump-rate", "300"}, {"weight", "15"},
-		{"temperature", "30 °F"}, {"temperature", "130"}, {"slump", "13"}, {"rating", "50"}, {"length", ""}, {"cement", "mystery"},
+		{"temperature", "30 °F"}, {"temperature", "130"}, {"slump", "13"}, {"rating", "50"}, {"length", ""},
+		{"cement", "mystery"},
 	} {
 		_, notes := calc.Read(Calculator, []calc.Entry{{Path: c.path, Text: c.text}}, us)
 		if len(notes) != 1 || notes[0].At.Field != c.path || notes[0].Level != calc.LevelRefusal {
@@ -131,7 +132,8 @@ func TestGuide(t *testing.T) {
 		{"average only", []string{"guide-lift=4 ft", "guide-rate=4"}, guideAverage, noteGuideAverage},
 		{"beyond", []string{"guide-lift=4 ft", "guide-rate=3"}, guideBeyond, noteGuideBeyond},
 		{"within", []string{"guide-lift=4 ft", "guide-rate=4", "rise=3.9"}, guideWithin, noteGuideWithin},
-		{"lift above the rating", []string{"guide-lift=4 ft", "guide-rate=4", "rating=500"}, guideAverage, noteGuideLift},
+		{"lift above the rating", []string{"guide-lift=4 ft", "guide-rate=4", "rating=500"}, guideAverage,
+			noteGuideLift},
 		{"lifts", []string{"guide-lift=4 ft", "guide-rate=4", "rating="}, guideAverage, noteLifts},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
@@ -348,8 +350,10 @@ func TestDrawingWithoutRating(t *testing.T) {
 
 // Sentences are short enough for gloved hands.
 func TestTextsFit(t *testing.T) {
-	for _, text := range []calc.Text{noteRapid, noteWet, noteCold, noteShaken, noteHot, noteFloor, noteHeight, noteRise, noteSlump, noteChilly,
-		askRise, askDisturbed, refuseStop, askRating, noteFails, noteAverage, noteAny, noteMethod, helpDepth, helpBelow, helpSlow, helpFluid,
+	for _, text := range []calc.Text{noteRapid, noteWet, noteCold, noteShaken, noteHot, noteFloor, noteHeight,
+		noteRise, noteSlump, noteChilly,
+		askRise, askDisturbed, refuseStop, askRating, noteFails, noteAverage, noteAny, noteMethod, helpDepth,
+		helpBelow, helpSlow, helpFluid,
 		helpTall, askGuide, askGuideBoth, noteLifts, noteGuideWithin, noteGuideAverage, noteGuideBeyond, noteGuideLift,
 		cautions[0].Text, cautions[1].Text, cautions[2].Text} {
 		for _, sentence := range strings.Split(text.EN(), ". ") {
@@ -367,13 +371,17 @@ func TestTextsNameTheMethodsLimits(t *testing.T) {
 		return strings.TrimSuffix(quantity.Exact(ft(x), displays.Height, us), " ft") + " ft"
 	}
 	for _, c := range []struct{ in, want string }{
-		{pressure.WallSlowFormula.Limits.EN(), feet(pressure.SlowHeight) + " ("}, {pressure.WallSlowFormula.Limits.EN(), feet(pressure.VibrationDepth) + " ("},
+		{pressure.WallSlowFormula.Limits.EN(), feet(pressure.SlowHeight) + " ("},
+		{pressure.WallSlowFormula.Limits.EN(), feet(pressure.VibrationDepth) + " ("},
 		{pressure.WallSlowFormula.Limits.EN(), quantity.Exact(ftPerH(pressure.SlowRise), displays.RiseTyped, us)},
-		{pressure.WallSlowFormula.Limits.EN(), strings.TrimSuffix(quantity.Exact(calc.SI(float64(pressure.MethodSlump), "in"), displays.Inches, us), " in") + " in."},
+		{pressure.WallSlowFormula.Limits.EN(), strings.TrimSuffix(quantity.Exact(calc.SI(float64(pressure.MethodSlump),
+			"in"), displays.Inches, us), " in") + " in."},
 		{pressure.WallFastFormula.Limits.EN(), quantity.Exact(ftPerH(pressure.MethodRise), displays.RiseTyped, us)},
 		{tables[0].Note.EN(), feet(pressure.SlowHeight)},
-		{pressure.HeavyWeightFormula.Limits.EN(), quantity.Exact(calc.SI(float64(pressure.HeavyAbove), "lb/ft³"), displays.UnitWeight, us)},
-		{pressure.LightWeightFormula.Limits.EN(), quantity.Exact(calc.SI(float64(pressure.LightBelow), "lb/ft³"), displays.UnitWeight, us)},
+		{pressure.HeavyWeightFormula.Limits.EN(), quantity.Exact(calc.SI(float64(pressure.HeavyAbove), "lb/ft³"),
+			displays.UnitWeight, us)},
+		{pressure.LightWeightFormula.Limits.EN(), quantity.Exact(calc.SI(float64(pressure.LightBelow), "lb/ft³"),
+			displays.UnitWeight, us)},
 		{inputs[11].Options[0].Label.EN(), feet(pressure.VibrationDepth)},
 	} {
 		if !strings.Contains(c.in, c.want) {
@@ -385,9 +393,11 @@ func TestTextsNameTheMethodsLimits(t *testing.T) {
 // Every note has its slots filled, in both systems.
 func TestSlotsAreFilled(t *testing.T) {
 	for _, typed := range [][]string{
-		{}, {"rating=500", "guide-lift=4 ft", "guide-rate=4"}, {"slump=8"}, {"temperature=38"}, {"temperature=95", "rise=3.6"},
+		{}, {"rating=500", "guide-lift=4 ft", "guide-rate=4"}, {"slump=8"}, {"temperature=38"},
+		{"temperature=95", "rise=3.6"},
 		{"vibration=deep", "disturbed=3'"}, {"height=20'", "rise=3.6"}, {"height=14'", "rise=15", "rating=2000"},
-		{"temperature=41", "rise=3", "height=9'"}, {"rise=3.6", "length=1000"}, {"length=10", "stop=11"}, {"rating=1200"},
+		{"temperature=41", "rise=3", "height=9'"}, {"rise=3.6", "length=1000"}, {"length=10", "stop=11"},
+		{"rating=1200"},
 		{"guide-lift=4 ft", "guide-rate=2"}, {"guide-lift=4 ft", "guide-rate=4", "rise=3.6"}, {"rise=1", "length=1000"},
 	} {
 		res := calctest.Run(t, Calculator, typed...)

@@ -14,8 +14,10 @@ func TestStoneRoundsDown(t *testing.T) {
 		most    float64
 		in, met float64 // inches, mm; 0 for none
 	}{
-		{9 * steel.Mm, 0, 0}, {0.375 * steel.Inch, 0.375, 0}, {10 * steel.Mm, 0.375, 10}, {0.49 * steel.Inch, 0.375, 10}, {0.5 * steel.Inch, 0.5, 10}, {14 * steel.Mm, 0.5, 14},
-		{0.75 * steel.Inch, 0.75, 14}, {20 * steel.Mm, 0.75, 20}, {1 * steel.Inch, 1, 25}, {1.49 * steel.Inch, 1, 25}, {1.5 * steel.Inch, 1.5, 25}, {40 * steel.Mm, 1.5, 40}, {100 * steel.Mm, 1.5, 40},
+		{9 * steel.Mm, 0, 0}, {0.375 * steel.Inch, 0.375, 0}, {10 * steel.Mm, 0.375, 10},
+		{0.49 * steel.Inch, 0.375, 10}, {0.5 * steel.Inch, 0.5, 10}, {14 * steel.Mm, 0.5, 14},
+		{0.75 * steel.Inch, 0.75, 14}, {20 * steel.Mm, 0.75, 20}, {1 * steel.Inch, 1, 25}, {1.49 * steel.Inch, 1, 25},
+		{1.5 * steel.Inch, 1.5, 25}, {40 * steel.Mm, 1.5, 40}, {100 * steel.Mm, 1.5, 40},
 	} {
 		calctest.Near(t, "inch sieve", sieve(inchSizes[:], c.most)/steel.Inch, c.in, 1e-12)
 		calctest.Near(t, "metric sieve", sieve(metricSizes[:], c.most)/steel.Mm, c.met, 1e-12)
@@ -24,8 +26,10 @@ func TestStoneRoundsDown(t *testing.T) {
 		typed   []string
 		governs string
 	}{
-		{nil, byGap}, {[]string{"core=4 in"}, byForms}, {[]string{"cover=0.75 in"}, byCover}, {[]string{"slab=2 in"}, bySlab},
-		{[]string{"hose=2.6 in"}, byHose}, {[]string{"hose=2 in"}, bySmall}, {[]string{"hose=2.6 in", "stone=rounded"}, byGap},
+		{nil, byGap}, {[]string{"core=4 in"}, byForms}, {[]string{"cover=0.75 in"}, byCover},
+		{[]string{"slab=2 in"}, bySlab},
+		{[]string{"hose=2.6 in"}, byHose}, {[]string{"hose=2 in"}, bySmall},
+		{[]string{"hose=2.6 in", "stone=rounded"}, byGap},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
 		if got := res.Out.Choice("governs"); got != c.governs {

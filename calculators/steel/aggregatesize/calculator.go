@@ -25,7 +25,8 @@ var Calculator = &calc.Calculator{
 	},
 	Sources: []calc.Source{
 		{ID: "aci318", Author: "ACI", Title: "318-19, Building code for structural concrete", Year: "2019",
-			Where: "26.4.2.1(a)(5), as quoted in the institute's answer 754", Status: calc.Confirmed, Link: "https://www.concrete.org/tools/frequentlyaskedquestions.aspx?faqid=754"},
+			Where: "26.4.2.1(a)(5), as quoted in the institute's answer 754", Status: calc.Confirmed,
+			Link: "https://www.concrete.org/tools/frequentlyaskedquestions.aspx?faqid=754"},
 		{
 			ID:      "irc",
 			Author:  "ICC",

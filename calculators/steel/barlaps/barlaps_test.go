@@ -16,7 +16,8 @@ import (
 func TestShownLengthsOfA23(t *testing.T) {
 	metric := quantity.Style{System: quantity.Metric}
 	for _, c := range []struct{ bar, fc, want string }{
-		{"10m", "20 MPa", "370 mm"}, {"15m", "20 MPa", "520 mm"}, {"25m", "20 MPa", "1020 mm"}, {"30m", "20 MPa", "1210 mm"},
+		{"10m", "20 MPa", "370 mm"}, {"15m", "20 MPa", "520 mm"}, {"25m", "20 MPa", "1020 mm"},
+		{"30m", "20 MPa", "1210 mm"},
 		{"15m", "25 MPa", "470 mm"}, {"20m", "25 MPa", "570 mm"}, {"30m", "25 MPa", "1080 mm"},
 		{"10m", "30 MPa", "300 mm"}, {"30m", "30 MPa", "990 mm"},
 	} {
@@ -62,7 +63,8 @@ func TestFactors(t *testing.T) {
 		{[]string{"fy=100000"}, 1.3 * 5 / 3, 5.0 / 3},
 	} {
 		res := calctest.Run(t, Calculator, append([]string{"bar=6"}, c.typed...)...)
-		for rule, want := range map[string]float64{ruleACI: c.aci, ruleACIOther: c.aci, ruleCSA: c.csa, ruleCSAOther: c.csa} {
+		for rule, want := range map[string]float64{ruleACI: c.aci, ruleACIOther: c.aci, ruleCSA: c.csa,
+			ruleCSAOther: c.csa} {
 			got := row(t, res, rule).Num("development") / row(t, plain, rule).Num("development")
 			calctest.Near(t, rule+" with "+c.typed[0], got, want, 1e-9)
 		}

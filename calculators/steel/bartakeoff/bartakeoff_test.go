@@ -26,7 +26,8 @@ func TestRefusals(t *testing.T) {
 func TestTakeOffAddsUp(t *testing.T) {
 	for _, typed := range [][]string{
 		nil, {"layers=2"}, {"dowels=no", "corners=0", "extra=0"}, {"horizontal=5"},
-		{"height=30 ft", "stock=20 ft"}, {"waste=0 %"}, {"vertical=15M", "horizontal=10M", "dowel=15M", "extra-bar=15M"},
+		{"height=30 ft", "stock=20 ft"}, {"waste=0 %"},
+		{"vertical=15M", "horizontal=10M", "dowel=15M", "extra-bar=15M"},
 	} {
 		res := calctest.Run(t, Calculator, typed...)
 		var byPart, bySize, stock float64

@@ -57,7 +57,8 @@ var Calculator = &calc.Calculator{
 	},
 	Tables: []calc.Table{{ID: "weight", Title: calc.Text("Weight of bars, example wall"),
 		Note: calc.Text("The example's wall, by its length and the spacing of verticals. With waste."),
-		Out:  "weight", Down: calc.Axis{Path: "length", US: []string{"10 ft", "20 ft", "30 ft", "40 ft", "60 ft"}, Metric: []string{"3 m", "6 m", "9 m", "12 m", "18 m"}},
+		Out:  "weight", Down: calc.Axis{Path: "length", US: []string{"10 ft", "20 ft", "30 ft", "40 ft", "60 ft"},
+			Metric: []string{"3 m", "6 m", "9 m", "12 m", "18 m"}},
 		Across: calc.Axis{
 			Path:   "spacing",
 			US:     []string{"8 in", "12 in", "16 in", "24 in", "32 in"},

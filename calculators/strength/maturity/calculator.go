@@ -51,7 +51,8 @@ var sources = []calc.Source{
 		Link:    "https://iowadot.gov/erl/archiveoct2020/IM/content/383.htm",
 	},
 	{ID: "c1074", Author: "ASTM", Title: "C1074, Estimating concrete strength by the maturity method",
-		Where: "temperature-time factor, equivalent age, appendix X1: datum 0 °C, 40 to 45 kJ/mol for Type I", Status: calc.Memory},
+		Where:  "temperature-time factor, equivalent age, appendix X1: datum 0 °C, 40 to 45 kJ/mol for Type I",
+		Status: calc.Memory},
 	{
 		ID:     "ec2",
 		Author: "CEN",
@@ -190,7 +191,8 @@ var inputs = []calc.Field{
 		Range: "over 0 to 20000 psi", Why: whyCurve,
 	},
 	{
-		ID: "curve-limit", Display: &curveStrength, Optional: true, When: isHyper, Label: calc.Text("Limiting strength"),
+		ID: "curve-limit", Display: &curveStrength, Optional: true, When: isHyper,
+		Label: calc.Text("Limiting strength"),
 		Range: "over 0 to 20000 psi", Why: whyCurve,
 	},
 	{
@@ -198,11 +200,13 @@ var inputs = []calc.Field{
 		Range: "over 0 to 1", Why: whyCurve,
 	},
 	{
-		ID: "curve-start", Display: &celsiusHours, Optional: true, When: isHyper, Usual: "0 C°·h", Label: calc.Text("Factor where it starts"),
+		ID: "curve-start", Display: &celsiusHours, Optional: true, When: isHyper, Usual: "0 C°·h",
+		Label: calc.Text("Factor where it starts"),
 		Range: "0 to 5000 C°·h", Why: whyCurve,
 	},
 	{
-		ID: "curve-to", Display: &celsiusHours, Optional: true, When: hasCurve, Label: calc.Text("Largest factor tested"),
+		ID: "curve-to", Display: &celsiusHours, Optional: true, When: hasCurve,
+		Label: calc.Text("Largest factor tested"),
 		Help:  calc.Text("Past the last cylinder broken, the curve is a guess."),
 		Range: "over 0 to 100000 C°·h", Why: whyCurve,
 	},

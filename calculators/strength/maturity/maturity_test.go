@@ -70,8 +70,8 @@ func TestMaturityNotes(t *testing.T) {
 }
 
 func TestMaturityRefuses(t *testing.T) {
-	if res := calctest.Run(t, Calculator, "readings=0 h | 60 °F; 9 h | 70 °F; 8 h | 60 °F"); res.State != calc.Refused ||
-		!calctest.Noted(res, refuseOrder) {
+	res := calctest.Run(t, Calculator, "readings=0 h | 60 °F; 9 h | 70 °F; 8 h | 60 °F")
+	if res.State != calc.Refused || !calctest.Noted(res, refuseOrder) {
 		t.Error("an earlier reading after a later one is taken")
 	}
 	if res := calctest.Run(t, Calculator, "readings=0 h | 60 °F"); res.State != calc.Refused ||

@@ -75,7 +75,8 @@ var sources = []calc.Source{
 		Title:  "O. Reg. 332/12, foundation walls",
 		Where:  "9.15.4, lateral support",
 		Status: calc.Confirmed,
-		Link:   "https://www.oncodes.ca/foundation/foundation-walls-considered-to-be-laterally-supported-at-the-bottom/",
+		Link: "https://www.oncodes.ca/foundation/" +
+			"foundation-walls-considered-to-be-laterally-supported-at-the-bottom/",
 	},
 }
 

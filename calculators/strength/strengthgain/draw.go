@@ -47,7 +47,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 			Name:   v.Say(drawTarget) + ": " + percent(v, in.Num("target")),
 			Points: []figure.Point{{X: 0, Y: target}, {X: x.To, Y: target}},
 		},
-	}, []figure.Spot{{Role: figure.Ink, At: figure.Point{X: age, Y: 100 * byACI}}, {Role: figure.Ink, At: figure.Point{X: age, Y: 100 * byEC}}})
+	}, []figure.Spot{{Role: figure.Ink, At: figure.Point{X: age, Y: 100 * byACI}},
+		{Role: figure.Ink, At: figure.Point{X: age, Y: 100 * byEC}}})
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawTitle), Nodes: nodes,
 		Desc: v.Say(
 			drawDesc,

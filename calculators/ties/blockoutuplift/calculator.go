@@ -44,11 +44,13 @@ var Calculator = &calc.Calculator{
 			Range: "0 to 20000 lb", Why: displays.NotMinus, WhyMost: displays.CheckUnit,
 		},
 		{
-			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight, Help: ties.HelpWeight,
+			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight,
+			Help:  ties.HelpWeight,
 			Range: "85 to 200 lb/ft³", Why: displays.CheckUnit,
 		},
 		{
-			ID: "rating", Maker: true, Display: &ties.ForceIn, Usual: "250 lbf", Label: calc.Text("Rating of one strap"),
+			ID: "rating", Maker: true, Display: &ties.ForceIn, Usual: "250 lbf",
+			Label: calc.Text("Rating of one strap"),
 			Help:  calc.Text("Strap with both its fastenings: the weakest of the three."),
 			Range: "10 to 20000 lbf", Why: displays.CheckUnit,
 		},

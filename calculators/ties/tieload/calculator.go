@@ -36,12 +36,14 @@ var Calculator = &calc.Calculator{
 			Range: "0 to 6", Why: displays.NotMinus, WhyMost: displays.Engineer,
 		},
 		{
-			ID: "sharing", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("Whole ties that take over"),
+			ID: "sharing", Display: &displays.Count, Whole: true, Usual: "2",
+			Label: calc.Text("Whole ties that take over"),
 			Help:  calc.Text("Keep 2: one at each end of the gap. More only if the engineer says so."),
 			Range: "1 to 8", Why: displays.AboveZero, WhyMost: displays.CheckCount,
 		},
 		{
-			ID: "strength", Maker: true, Display: &ties.ForceIn, Optional: true, Usual: "2000 lbf", Label: calc.Text("Breaking strength of a tie"),
+			ID: "strength", Maker: true, Display: &ties.ForceIn, Optional: true, Usual: "2000 lbf",
+			Label: calc.Text("Breaking strength of a tie"),
 			Help:  calc.Text("From the form maker, tie in its foam. Empty: no verdict."),
 			Range: "50 to 100000 lbf", Why: displays.CheckUnit,
 		},
@@ -58,12 +60,14 @@ var Calculator = &calc.Calculator{
 			},
 		},
 		{
-			ID: "capacity", Maker: true, Display: &displays.Rating, Optional: true, Label: calc.Text("Capacity of the weak face"),
+			ID: "capacity", Maker: true, Display: &displays.Rating, Optional: true,
+			Label: calc.Text("Capacity of the weak face"),
 			Help:  calc.Text("Only from the form maker or the engineer, for this very state."),
 			Range: "10 to 5000 psf", Why: displays.AskMaker,
 		},
 		{
-			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight, Help: ties.HelpWeight,
+			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight,
+			Help:  ties.HelpWeight,
 			Range: "85 to 200 lb/ft³", Why: displays.CheckUnit,
 		},
 	},

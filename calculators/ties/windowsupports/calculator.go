@@ -37,7 +37,8 @@ var Calculator = &calc.Calculator{
 			Range: "2 to 36 in", Why: displays.CheckUnit,
 		},
 		{
-			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight, Help: ties.HelpWeight,
+			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight,
+			Help:  ties.HelpWeight,
 			Range: "85 to 200 lb/ft³", Why: displays.CheckUnit,
 		},
 		{
@@ -46,7 +47,8 @@ var Calculator = &calc.Calculator{
 			Range: "100 to 5000 psf", Why: displays.CheckUnit,
 		},
 		{
-			ID: "rating", Maker: true, Display: &ties.ForceIn, Optional: true, Usual: "1500 lbf", Label: calc.Text("Rating of one support"),
+			ID: "rating", Maker: true, Display: &ties.ForceIn, Optional: true, Usual: "1500 lbf",
+			Label: calc.Text("Rating of one support"),
 			Help:  calc.Text("Post or spreader as you set it. Empty: only the board counts."),
 			Range: "50 to 50000 lbf", Why: displays.CheckUnit,
 		},

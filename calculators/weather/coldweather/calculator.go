@@ -65,12 +65,14 @@ var inputs = []calc.Field{
 		Range: "2 to 240 in", Why: displays.CheckUnit,
 	},
 	{
-		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "25 °F", Label: calc.Text("Coldest air expected"),
+		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "25 °F",
+		Label: calc.Text("Coldest air expected"),
 		Help:  calc.Text("From placing to the end of protection, nights too."),
 		Range: "-40 to 100 °F", Why: weather.WhyLand,
 	},
 	{
-		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "62 °F", Label: calc.Text("Concrete, as it is placed"),
+		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "62 °F",
+		Label: calc.Text("Concrete, as it is placed"),
 		Range: "20 to 110 °F", Why: weather.WhyGel,
 	},
 	{
@@ -90,7 +92,8 @@ var inputs = []calc.Field{
 		},
 	},
 	{
-		ID: "surface", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "60 °F", Label: calc.Text("Concrete under its cover"),
+		ID: "surface", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "60 °F",
+		Label: calc.Text("Concrete under its cover"),
 		Help:  calc.Text("When protection ends, on the surface. Empty: no cooling time."),
 		Range: "20 to 180 °F", Why: weather.WhyGel, WhyMost: displays.CheckUnit,
 	},
@@ -165,7 +168,8 @@ var sources = []calc.Source{
 		Title:  "Topics in concrete: cold weather concrete",
 		Where:  "definition of ACI 306R-16: air at or expected below 40 °F",
 		Status: calc.Confirmed,
-		Link:   "https://concrete.org/topicsinconcrete/topicdetail/cold%20weather%20concrete?search=Cold+Weather+Concrete",
+		Link: "https://concrete.org/topicsinconcrete/topicdetail/" +
+			"cold%20weather%20concrete?search=Cold+Weather+Concrete",
 	},
 	{
 		ID:     "pca",
@@ -182,7 +186,8 @@ var sources = []calc.Source{
 		Year:   "2015",
 		Where:  "sec. 12.11: heated concrete at most 90 °F",
 		Status: calc.Confirmed,
-		Link:   "https://www.scribd.com/document/469447287/Maximum-Fresh-Concrete-Temperature-requirements-MMSP-Project",
+		Link: "https://www.scribd.com/document/469447287/" +
+			"Maximum-Fresh-Concrete-Temperature-requirements-MMSP-Project",
 	},
 	{
 		ID:     "practice",

@@ -61,16 +61,20 @@ const (
 
 var inputs = []calc.Field{
 	{
-		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F", Label: calc.Text("Concrete temperature"),
+		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F",
+		Label: calc.Text("Concrete temperature"),
 		Range: "32 to 110 °F", Why: weather.WhyGel,
 	},
 	{
-		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "88 °F", Label: calc.Text("Air temperature"),
+		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "88 °F",
+		Label: calc.Text("Air temperature"),
 		Help:  calc.Text("In the shade, upwind, 4 to 6 ft (1.2 to 1.8 m) up."),
-		Range: "32 to 122 °F", Why: calc.Text("Below freezing the equations do not hold."), WhyMost: weather.WhyLand, MostSource: "fao",
+		Range: "32 to 122 °F", Why: calc.Text("Below freezing the equations do not hold."), WhyMost: weather.WhyLand,
+		MostSource: "fao",
 	},
 	{
-		ID: "humidity", Kind: calc.Number, Display: &displays.Percent, Usual: "40%", Label: calc.Text("Relative humidity"),
+		ID: "humidity", Kind: calc.Number, Display: &displays.Percent, Usual: "40%",
+		Label: calc.Text("Relative humidity"),
 		Range: "0 to 100 %", Why: displays.NotMinus, WhyMost: calc.Text("Air holds no more."),
 	},
 	{
@@ -79,9 +83,11 @@ var inputs = []calc.Field{
 		Range: "0 to 60 mph", Why: displays.NotMinus, WhyMost: calc.Text("Nobody places concrete in more."),
 	},
 	{
-		ID: "wind-height", Kind: calc.Number, Display: &showHeight, Optional: true, Label: calc.Text("Height of the wind reading"),
+		ID: "wind-height", Kind: calc.Number, Display: &showHeight, Optional: true,
+		Label: calc.Text("Height of the wind reading"),
 		Help:  calc.Text("Forecasts mean 33 ft (10 m). Empty: no reduction is shown."),
-		Range: "0.5 to 15 m", Why: calc.Text("The equations want the wind at this height."), WhyMost: displays.CheckUnit,
+		Range: "0.5 to 15 m", Why: calc.Text("The equations want the wind at this height."),
+		WhyMost: displays.CheckUnit,
 	},
 	{
 		ID: "mix", Kind: calc.Choice, Usual: mixPlain, Label: calc.Text("Mix"),

@@ -34,7 +34,8 @@ func TestEvaporationNotes(t *testing.T) {
 		t.Errorf("dew dries: %v", res.Out.Num("rate"))
 	}
 	// Just above 0.2 lb/ft²/h by Uno, below it by Menzel: the stricter is told.
-	if res := calctest.Run(t, Calculator, "concrete=70 °F", "air=70 °F", "humidity=30%", "wind=15.6 mph"); !calctest.Noted(
+	if res := calctest.Run(t, Calculator, "concrete=70 °F", "air=70 °F", "humidity=30%",
+		"wind=15.6 mph"); !calctest.Noted(
 		res,
 		noteSplit,
 	) {

@@ -53,7 +53,8 @@ const (
 
 var inputs = []calc.Field{
 	{
-		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "35 min", Label: calc.Text("Age of the load now"),
+		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "35 min",
+		Label: calc.Text("Age of the load now"),
 		Help:  calc.Text("Since water met cement: the batch time on the ticket."),
 		Range: "0 to 600 min", Why: displays.NotMinus, WhyMost: displays.CheckUnit,
 	},
@@ -67,13 +68,16 @@ var inputs = []calc.Field{
 		Help:     calc.Text("Like 7:40 or 13:05. Gives the clock time to be empty by."),
 	},
 	{
-		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "84 °F", Label: calc.Text("Concrete temperature"),
+		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "84 °F",
+		Label: calc.Text("Concrete temperature"),
 		Range: "32 to 120 °F", Why: weather.WhyGel,
 	},
 	{
-		ID: "limit-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "95 °F", Label: calc.Text("Hottest allowed at discharge"),
+		ID: "limit-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "95 °F",
+		Label: calc.Text("Hottest allowed at discharge"),
 		Help:  calc.Text("ACI 301 and 305.1: 95 °F (35 °C). Many specifications: 90 °F (32 °C)."),
-		Range: "70 to 105 °F", Why: calc.Text("No specification for walls asks for less."), WhyMost: calc.Text("More needs the engineer's approval and " +
+		Range: "70 to 105 °F", Why: calc.Text("No specification for walls asks for less."),
+		WhyMost: calc.Text("More needs the engineer's approval and " +
 			"a trial."),
 	},
 	{
@@ -85,24 +89,29 @@ var inputs = []calc.Field{
 		},
 	},
 	{
-		ID: "own-time", Kind: calc.Number, Display: &displays.Minutes, Usual: "60 min", When: ownRule, Label: calc.Text("Time by specification"),
+		ID: "own-time", Kind: calc.Number, Display: &displays.Minutes, Usual: "60 min", When: ownRule,
+		Label: calc.Text("Time by specification"),
 		Range: "10 to 300 min", Why: displays.CheckUnit,
 	},
 	{
-		ID: "own-turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, When: notOldRule, Label: calc.Text("Turns of the drum allowed"),
+		ID: "own-turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, When: notOldRule,
+		Label: calc.Text("Turns of the drum allowed"),
 		Range: "50 to 2000", Why: displays.CheckCount,
 	},
 	{
-		ID: "turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, Label: calc.Text("Turns on the counter"),
+		ID: "turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true,
+		Label: calc.Text("Turns on the counter"),
 		Range: "0 to 5000", Why: displays.NotMinus, WhyMost: displays.CheckCount,
 	},
 	{
-		ID: "hot-from", Kind: calc.Number, Display: &displays.Temperature, Usual: "86 °F", Label: calc.Text("Heat limit counts from"),
+		ID: "hot-from", Kind: calc.Number, Display: &displays.Temperature, Usual: "86 °F",
+		Label: calc.Text("Heat limit counts from"),
 		Help:  calc.Text("Temperature of the concrete. Specifications say 85 to 90 °F (30 to 32 °C)."),
 		Range: "70 to 105 °F", Why: displays.CheckUnit,
 	},
 	{
-		ID: "hot-time", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "60 min", Label: calc.Text("Time allowed in that heat"),
+		ID: "hot-time", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "60 min",
+		Label: calc.Text("Time allowed in that heat"),
 		Help:  calc.Text("From the specification; 60 min is common. Empty: no earlier limit."),
 		Range: "10 to 300 min", Why: displays.CheckUnit,
 	},
@@ -147,7 +156,8 @@ var sources = []calc.Source{
 		Title:  "Position statement 32: Concrete discharge time requirements",
 		Where:  "1½ h in ASTM C94 and ACI 301; waived where it places without water",
 		Status: calc.Confirmed,
-		Link:   "https://ascconline.org/concrete-technical-resources/position-statements/concrete-discharge-time-requirements",
+		Link: "https://ascconline.org/concrete-technical-resources/position-statements/" +
+			"concrete-discharge-time-requirements",
 	},
 	{
 		ID:     "c94-17",
@@ -171,7 +181,8 @@ var sources = []calc.Source{
 		Year:   "2014",
 		Where:  "sec. 1.3 and 3.3: hot weather from 80 °F; 95 °F at discharge",
 		Status: calc.Secondary,
-		Link:   "https://www.scribd.com/document/469447287/Maximum-Fresh-Concrete-Temperature-requirements-MMSP-Project",
+		Link: "https://www.scribd.com/document/469447287/" +
+			"Maximum-Fresh-Concrete-Temperature-requirements-MMSP-Project",
 	},
 	{
 		ID:     "county",

@@ -54,34 +54,41 @@ const whyBatch = calc.Text("No truck carries more.")
 
 var inputs = []calc.Field{
 	{
-		ID: "cement", Kind: calc.Number, Display: &displays.Mass, Usual: "540 lb", Label: calc.Text("Cement, all powders"),
+		ID: "cement", Kind: calc.Number, Display: &displays.Mass, Usual: "540 lb",
+		Label: calc.Text("Cement, all powders"),
 		Help:  calc.Text("All masses for one and the same batch: a yard, a metre or a load."),
 		Range: "over 0 to 20000 lb", Why: displays.AboveZero, WhyMost: whyBatch,
 	},
 	{
-		ID: "cement-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "120 °F", Label: calc.Text("Cement temperature"),
+		ID: "cement-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "120 °F",
+		Label: calc.Text("Cement temperature"),
 		Range: "-40 to 200 °F", Why: weather.WhyLand, WhyMost: displays.CheckUnit,
 	},
 	{
-		ID: "aggregate", Kind: calc.Number, Display: &displays.Mass, Usual: "3000 lb", Label: calc.Text("Sand and stone"),
+		ID: "aggregate", Kind: calc.Number, Display: &displays.Mass, Usual: "3000 lb",
+		Label: calc.Text("Sand and stone"),
 		Help:  calc.Text("Without the free water on them."),
 		Range: "over 0 to 60000 lb", Why: displays.AboveZero, WhyMost: whyBatch,
 	},
 	{
-		ID: "aggregate-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F", Label: calc.Text("Sand and stone temperature"),
+		ID: "aggregate-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F",
+		Label: calc.Text("Sand and stone temperature"),
 		Range: "-40 to 180 °F", Why: weather.WhyLand, WhyMost: displays.CheckUnit,
 	},
 	{
-		ID: "moisture", Kind: calc.Number, Display: &displays.Mass, Usual: "60 lb", Label: calc.Text("Free water on them"),
+		ID: "moisture", Kind: calc.Number, Display: &displays.Mass, Usual: "60 lb",
+		Label: calc.Text("Free water on them"),
 		Help:  calc.Text("As warm as the sand and stone. Below freezing it is ice."),
 		Range: "0 to 6000 lb", Why: displays.NotMinus, WhyMost: whyBatch,
 	},
 	{
-		ID: "water", Kind: calc.Number, Display: &displays.Mass, Usual: "270 lb", Label: calc.Text("Mixing water, without ice"),
+		ID: "water", Kind: calc.Number, Display: &displays.Mass, Usual: "270 lb",
+		Label: calc.Text("Mixing water, without ice"),
 		Range: "over 0 to 8000 lb", Why: displays.AboveZero, WhyMost: whyBatch,
 	},
 	{
-		ID: "water-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "75 °F", Label: calc.Text("Mixing water temperature"),
+		ID: "water-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "75 °F",
+		Label: calc.Text("Mixing water temperature"),
 		Range: "32 to 212 °F", Why: whyThaw, WhyMost: calc.Text("It boils."),
 	},
 	{
@@ -89,7 +96,8 @@ var inputs = []calc.Field{
 		Range: "0 to 8000 lb", Why: displays.NotMinus, WhyMost: whyBatch,
 	},
 	{
-		ID: "wanted", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "78 °F", Label: calc.Text("Temperature wanted"),
+		ID: "wanted", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "78 °F",
+		Label: calc.Text("Temperature wanted"),
 		Help:  calc.Text("At the mixer. Empty: no ice or warm water is worked out."),
 		Range: "40 to 95 °F", Why: weather.WhyGel, WhyMost: calc.Text("Specifications end here."),
 	},

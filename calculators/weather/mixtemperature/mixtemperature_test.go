@@ -75,8 +75,10 @@ func TestMixLimits(t *testing.T) {
 		{[]string{"wanted=45 °F"}, needBeyond, noteMuch},
 		{[]string{"wanted=66 °F"}, needIce, noteFar},
 		{[]string{"wanted=60 °F"}, needIce, noteRough},
-		{[]string{"aggregate-temp=30 °F", "cement-temp=30 °F", "water-temp=100 °F", "wanted=65 °F"}, needBeyond, noteHeat},
-		{[]string{"aggregate-temp=40 °F", "cement-temp=40 °F", "water-temp=60 °F", "wanted=70 °F"}, needWarm, noteScald},
+		{[]string{"aggregate-temp=30 °F", "cement-temp=30 °F", "water-temp=100 °F", "wanted=65 °F"}, needBeyond,
+			noteHeat},
+		{[]string{"aggregate-temp=40 °F", "cement-temp=40 °F", "water-temp=60 °F", "wanted=70 °F"}, needWarm,
+			noteScald},
 		{[]string{"aggregate-temp=100 °F", "wanted="}, "", noteHot},
 		{[]string{"aggregate-temp=45 °F", "cement-temp=45 °F", "water-temp=45 °F", "wanted="}, "", noteCool},
 	} {

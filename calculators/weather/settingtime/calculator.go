@@ -46,7 +46,8 @@ const whyMix = calc.Text("No wall mix is outside this. Check the number and its 
 
 var inputs = []calc.Field{
 	{
-		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "60 °F", Label: calc.Text("Concrete temperature"),
+		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "60 °F",
+		Label: calc.Text("Concrete temperature"),
 		Help:  calc.Text("In the form, by thermometer. Not the air."),
 		Range: "33 to 110 °F", Why: calc.Text("Freezing concrete does not set."), WhyMost: weather.WhyGel,
 	},
@@ -60,7 +61,8 @@ var inputs = []calc.Field{
 		Range: "0.5 to 72 h", Why: whyMix,
 	},
 	{
-		ID: "reference", Kind: calc.Number, Display: &displays.Temperature, Usual: "73 °F", Label: calc.Text("They are known at"),
+		ID: "reference", Kind: calc.Number, Display: &displays.Temperature, Usual: "73 °F",
+		Label: calc.Text("They are known at"),
 		Range: "40 to 100 °F", Why: whyMix,
 	},
 	{
@@ -69,7 +71,8 @@ var inputs = []calc.Field{
 		Range: "3000 to 7500 K", Why: calc.Text("Cements lie between 3000 and 7500 K."),
 	},
 	{
-		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "90 min", Label: calc.Text("Age of the last lift"),
+		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "90 min",
+		Label: calc.Text("Age of the last lift"),
 		Help:  calc.Text("Since it was batched. Empty: no time left is shown."),
 		Range: "0 min to 72 h", Why: displays.NotMinus, WhyMost: displays.CheckUnit,
 	},
@@ -115,7 +118,8 @@ var sources = []calc.Source{
 		Year:   "1996",
 		Where:  "abstract: setting times are carried by maturity with the activation energy of the setting period",
 		Status: calc.Confirmed,
-		Link:   "https://www.nordtest.info/wp/1996/11/21/concrete-fresh-initial-setting-time-and-activation-energy-during-setting-nt-build-476/",
+		Link: "https://www.nordtest.info/wp/1996/11/21/" +
+			"concrete-fresh-initial-setting-time-and-activation-energy-during-setting-nt-build-476/",
 	},
 	{
 		ID:     "nfba",

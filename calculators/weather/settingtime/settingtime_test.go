@@ -49,7 +49,8 @@ func TestSettingNotes(t *testing.T) {
 	res := calctest.Run(t, Calculator, "concrete=50 °F", "age=")
 	o := res.Out
 	if o.Has("left") ||
-		!(o.Num("earliest") <= o.Num("initial-set") && o.Num("initial-set") <= o.Num("latest") && o.Num("initial-set") < o.Num("final-set")) {
+		!(o.Num("earliest") <= o.Num("initial-set") && o.Num("initial-set") <= o.Num("latest") &&
+			o.Num("initial-set") < o.Num("final-set")) {
 		t.Errorf("%v", o)
 	}
 	if calctest.Run(t, Calculator, "concrete=105 °F").Out.Has("by-table") {

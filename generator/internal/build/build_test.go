@@ -44,23 +44,26 @@ func named(t *testing.T, site *Site, begin, end string) output.File {
 func TestPageOfEachKind(t *testing.T) {
 	site := good(t)
 	for name, parts := range map[string][]string{
-		"index.html":               {"Tank book", "Before", "Filling", "Begin with"},
-		"en/fill.html":             {"Fill the tank", "Morning", "Hose", "Turn the valve", "The valve is shut", "&lt;b>wets", "8.0 ft³", "27.0 ft³", "By side", "Which first?", "<svg", "Open the calculator"},
-		"en/blow-out.html":         {"Stand back"},
-		"en/words.html":            {"the top of a tank"},
-		"en/cautions.html":         {"Deep water"},
-		"en/sizes.html":            {"<table"},
-		"en/all.html":              {"When a tank opens", "Bare"},
-		"en/calc/tank.html":        {"How much a tank holds.", "27.0 ft³", "0.76 m³", `href="tank-source.html"`, "Invented"},
-		"en/calc/bare.html":        {"One."},
-		"en/calc/tank-source.html": {"Tank: tables and formulas", ">Tables and formulas<", "<math", "By side", "calc/", "ParseDay"},
-		"es/index.html":            {"Libro de tanques", "Empiece con"},
-		"es/fill.html":             {"Llene el tanque", "27,0 ft³"},
-		"es/all.html":              {"Llene el tanque"},
-		"es/calc/tank.html":        {"27,0 ft³"},
-		"404.html":                 {"Tank book"},
-		"sw.js":                    {"assets/"},
-		"app.webmanifest":          {"Tank book"},
+		"index.html": {"Tank book", "Before", "Filling", "Begin with"},
+		"en/fill.html": {"Fill the tank", "Morning", "Hose", "Turn the valve", "The valve is shut",
+			"&lt;b>wets", "8.0 ft³", "27.0 ft³", "By side", "Which first?", "<svg", "Open the calculator"},
+		"en/blow-out.html": {"Stand back"},
+		"en/words.html":    {"the top of a tank"},
+		"en/cautions.html": {"Deep water"},
+		"en/sizes.html":    {"<table"},
+		"en/all.html":      {"When a tank opens", "Bare"},
+		"en/calc/tank.html": {"How much a tank holds.", "27.0 ft³", "0.76 m³", `href="tank-source.html"`,
+			"Invented"},
+		"en/calc/bare.html": {"One."},
+		"en/calc/tank-source.html": {"Tank: tables and formulas", ">Tables and formulas<", "<math", "By side", "calc/",
+			"ParseDay"},
+		"es/index.html":     {"Libro de tanques", "Empiece con"},
+		"es/fill.html":      {"Llene el tanque", "27,0 ft³"},
+		"es/all.html":       {"Llene el tanque"},
+		"es/calc/tank.html": {"27,0 ft³"},
+		"404.html":          {"Tank book"},
+		"sw.js":             {"assets/"},
+		"app.webmanifest":   {"Tank book"},
 	} {
 		data := file(site, name)
 		if data == nil {
@@ -111,7 +114,8 @@ func TestTwins(t *testing.T) {
 			t.Errorf("%s has no language switch", name)
 		}
 	}
-	for name, want := range map[string]string{"es/index.html": "../en/blow-out.html", "es/all.html": "../en/sizes.html"} {
+	for name, want := range map[string]string{"es/index.html": "../en/blow-out.html",
+		"es/all.html": "../en/sizes.html"} {
 		marked := false
 		for _, a := range elements(parse(t, file(site, name)), "a") {
 			marked = marked || attr(a, "href") == want && attr(a, "lang") == "en" && attr(a, "hreflang") == "en"
@@ -140,9 +144,12 @@ func TestPictures(t *testing.T) {
 	if len(want) > 0 {
 		t.Errorf("not shown: %v", want)
 	}
-	if _, faults := made(t, map[string]string{"pictures/photo.png": "no picture"}, nil); !slices.ContainsFunc(faults, func(f fault.Fault) bool {
-		return f.Severity == fault.Error && f.File == "pictures/photo.png" && strings.Contains(f.Hint, "PNG")
-	}) {
+	if _, faults := made(t, map[string]string{"pictures/photo.png": "no picture"}, nil); !slices.ContainsFunc(
+		faults,
+		func(f fault.Fault) bool {
+			return f.Severity == fault.Error && f.File == "pictures/photo.png" && strings.Contains(f.Hint, "PNG")
+		},
+	) {
 		t.Errorf("a broken picture: %v", faults)
 	}
 }
@@ -183,14 +190,27 @@ func TestHostileTitleInSingleQuotes(t *testing.T) {
 			return err
 		}
 		data, err := fs.ReadFile(optionsFor("").Theme, name)
-		theme[name] = &fstest.MapFile{Data: bytes.ReplaceAll(data, []byte("<h1>{{.Title}}</h1>"), []byte("<h1 title='{{.Title}}'>{{.Title}}</h1>"))}
+		theme[name] = &fstest.MapFile{
+			Data: bytes.ReplaceAll(
+				data,
+				[]byte("<h1>{{.Title}}</h1>"),
+				[]byte("<h1 title='{{.Title}}'>{{.Title}}</h1>"),
+			),
+		}
 		return err
 	})
 	if err != nil {
 		t.Fatal(err)
 	}
 	const title = `It's onclick=alert(1) x=' "+<b>`
-	changes := map[string]string{"en/fill.md": strings.Replace(fillPage, "title: Fill the tank", "title: '"+strings.ReplaceAll(title, "'", "''")+"'", 1)}
+	changes := map[string]string{
+		"en/fill.md": strings.Replace(
+			fillPage,
+			"title: Fill the tank",
+			"title: '"+strings.ReplaceAll(title, "'", "''")+"'",
+			1,
+		),
+	}
 	site, faults := made(t, changes, func(o *Options) { o.Theme = theme })
 	if site == nil {
 		t.Fatal(faults)
@@ -275,12 +295,16 @@ func TestFaultsStop(t *testing.T) {
 		if site != nil || asked {
 			t.Errorf("%s: site %v, module asked for %v", name, site != nil, asked)
 		}
-		if !slices.ContainsFunc(faults, func(f fault.Fault) bool { return strings.HasPrefix(f.Error(), c.want) && f.Hint != "" }) {
+		if !slices.ContainsFunc(
+			faults,
+			func(f fault.Fault) bool { return strings.HasPrefix(f.Error(), c.want) && f.Hint != "" },
+		) {
 			t.Errorf("%s: want %s, got %v", name, c.want, faults)
 		}
 	}
 	site, faults := made(t, bad(head+"A <b>bold</b> word.\n"), nil)
-	if site == nil || len(faults) == 0 || !bytes.Contains(file(site, "en/bad.html"), []byte("A &lt;b>bold&lt;/b> word.")) {
+	if site == nil || len(faults) == 0 ||
+		!bytes.Contains(file(site, "en/bad.html"), []byte("A &lt;b>bold&lt;/b> word.")) {
 		t.Errorf("raw HTML: %v", faults)
 	}
 }
@@ -295,13 +319,15 @@ func TestOtherFaults(t *testing.T) {
 		}, "error: no compiler"},
 		"no theme": {func(o *Options) { o.Theme = fstest.MapFS{} }, "words.tsv"},
 		"no page template": {func(o *Options) {
-			o.Theme = fstest.MapFS{"words.tsv": {Data: []byte("a\tb\n")}, "templates/x.html": {Data: []byte("{{define \"home\"}}{{end}}")}}
+			o.Theme = fstest.MapFS{"words.tsv": {Data: []byte("a\tb\n")},
+				"templates/x.html": {Data: []byte("{{define \"home\"}}{{end}}")}}
 		},
 			"no template named"},
 		"no folder": {func(o *Options) { o.Content = o.Content + "/none" }, "cannot open the content folder"},
 	} {
 		site, faults := made(t, nil, c.with)
-		if site != nil || !slices.ContainsFunc(faults, func(f fault.Fault) bool { return strings.Contains(f.Error(), c.want) }) {
+		if site != nil ||
+			!slices.ContainsFunc(faults, func(f fault.Fault) bool { return strings.Contains(f.Error(), c.want) }) {
 			t.Errorf("%s: %v", name, faults)
 		}
 	}
@@ -317,7 +343,8 @@ func TestInspectAndIndexes(t *testing.T) {
 		t.Fatal(inspected.All())
 	}
 	found := Indexes(optionsFor(dir), &indexed)
-	if hits := found["en"].Find("vat", 5); len(hits) == 0 || !slices.Contains([]string{"en/fill.html", "en/calc/tank.html"}, strings.Split(hits[0].URL, "#")[0]) {
+	if hits := found["en"].Find("vat", 5); len(hits) == 0 ||
+		!slices.Contains([]string{"en/fill.html", "en/calc/tank.html"}, strings.Split(hits[0].URL, "#")[0]) {
 		t.Errorf("a synonym finds %v", hits)
 	}
 	if hits := found["es"].Find("llenar", 5); len(hits) == 0 || !strings.HasPrefix(hits[0].URL, "es/fill.html") {

@@ -97,7 +97,8 @@ func TestPagesAreWeighedByKind(t *testing.T) {
 		name, text string
 		limit      int
 	}{
-		{"en/heavy.md", head + "procedure\nstage: filling\norder: 30\nwhen: Now\nsources: [common practice]\n---" + body,
+		{"en/heavy.md", head + "procedure\nstage: filling\norder: 30\nwhen: Now\nsources: [common practice]\n---" +
+			body,
 			output.PageLimit},
 		{"en/heavy.md", head + "reference\n---" + body, output.PageLimit},
 		{"en/heavy.md", head + "reference\n---" + body + table, 0},

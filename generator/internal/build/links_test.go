@@ -83,8 +83,20 @@ func templateOf(e *html.Node) *html.Node {
 
 // addresses are the attributes by which HTML (WHATWG, index of attributes)
 // and this theme's script refer to something.
-var addresses = []string{"href", "src", "srcset", "poster", "action", "formaction", "data", "cite", "ping", "background", "manifest",
-	"xlink:href"}
+var addresses = []string{
+	"href",
+	"src",
+	"srcset",
+	"poster",
+	"action",
+	"formaction",
+	"data",
+	"cite",
+	"ping",
+	"background",
+	"manifest",
+	"xlink:href",
+}
 
 // loads are those that a browser follows by itself.
 func loads(element, attribute string) bool { return element != "a" && element != "area" }
@@ -171,7 +183,8 @@ func TestEveryPage(t *testing.T) {
 			t.Errorf("%s: %d style elements", f.Path, n)
 		}
 		for _, e := range elements(doc, "") {
-			if e.Data == "script" && attr(e, "src") == "" && attr(e, "type") != "text/plain" && text(e) != "" && !strings.HasPrefix(attr(e, "type"), "application/") {
+			if e.Data == "script" && attr(e, "src") == "" && attr(e, "type") != "text/plain" && text(e) != "" &&
+				!strings.HasPrefix(attr(e, "type"), "application/") {
 				t.Errorf("%s: an inline script", f.Path)
 			}
 			for _, a := range e.Attr {
@@ -196,7 +209,9 @@ func policyOf(doc *html.Node) string {
 func TestOtherReferences(t *testing.T) {
 	site := good(t)
 	for _, f := range site.Files {
-		if path.Ext(f.Path) == ".css" && (bytes.Contains(f.Data, []byte("http")) || bytes.Contains(f.Data, []byte("@import")) || bytes.Contains(f.Data, []byte("url(/"))) {
+		if path.Ext(f.Path) == ".css" &&
+			(bytes.Contains(f.Data, []byte("http")) || bytes.Contains(f.Data, []byte("@import")) ||
+				bytes.Contains(f.Data, []byte("url(/"))) {
 			t.Errorf("%s loads something from elsewhere", f.Path)
 		}
 	}
@@ -218,7 +233,8 @@ func TestOtherReferences(t *testing.T) {
 func TestPocket(t *testing.T) {
 	doc := parse(t, good(t).Pocket)
 	policy := policyOf(doc)
-	for _, want := range []string{"default-src 'none'", "connect-src 'none'", "img-src data:", "base-uri 'none'", "form-action 'none'"} {
+	for _, want := range []string{"default-src 'none'", "connect-src 'none'", "img-src data:", "base-uri 'none'",
+		"form-action 'none'"} {
 		if !strings.Contains(policy, want) {
 			t.Errorf("the policy lacks %s: %s", want, policy)
 		}

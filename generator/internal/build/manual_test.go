@@ -69,8 +69,10 @@ and [a standard](https://example.org/standard?a=1&b=2#part).
 
 - [ ] The valve is shut.
 
-` + "```calculator\nid: tank\nset: {side: 2 ft}\n```\n\n```calculator\nid: tank\n```\n\n```table\ncalculator: tank\ntable: sides\n```\n\n" +
-	"```figure\nfile: photo.png\nalt: A photo\ncaption: By day\n```\n\n```figure\ncalculator: tank\nalt: A drawing\n```\n\n" +
+` + "```calculator\nid: tank\nset: {side: 2 ft}\n```\n\n```calculator\nid: tank\n```\n\n```table\ncalculator: " +
+	"tank\ntable: sides\n```\n\n" +
+	"```figure\nfile: photo.png\nalt: A photo\ncaption: By day\n```\n\n```figure\ncalculator: tank\nalt: A " +
+	"drawing\n```\n\n" +
 	"```questions\n- ask: Which first?\n  choices: [Rim, Floor]\n  answer: 2\n  why: Water falls.\n```\n"
 
 // content is a small manual with a page of each kind.
@@ -80,15 +82,21 @@ func content() map[string]string {
 		"synonyms.tsv": "tank\tvat\n",
 		"en/index.md":  "---\ntitle: Home\nkind: home\nsummary: The day.\n---\n\nBegin with [filling](fill.md).\n",
 		"en/fill.md":   fillPage,
-		"en/blow-out.md": "---\ntitle: When a tank opens\nsummary: Stand back.\nstage: filling\norder: 20\nsources: [common practice]\n---\n\n" +
+		"en/blow-out.md": "---\ntitle: When a tank opens\nsummary: Stand back.\nstage: filling\norder: 20\nsources: " +
+			"[common practice]\n---\n\n" +
 			"## Steps\n\n1. Stand back from the rim.\n",
-		"en/words.md":    "---\ntitle: Words\nsummary: What words mean.\nkind: glossary\n---\n\n## Words\n\n- **Rim** (also: edge): the top of a tank.\n",
-		"en/cautions.md": "---\ntitle: Cautions\nsummary: All of them.\nkind: cautions\n---\n\n> **DANGER** Deep water.\n",
-		"en/sizes.md":    "---\ntitle: Sizes\nsummary: A list.\nkind: reference\n---\n\n| Tank | Side |\n|---|---|\n| Small | 1 ft |\n",
-		"es/index.md":    "---\ntitle: Inicio\nkind: home\nsummary: El día.\n---\n\nEmpiece con [llenar](fill.md).\n",
-		"es/fill.md": "---\ntitle: Llene el tanque\nsummary: Despacio.\nstage: filling\norder: 10\nroles: [hand]\nsources: [common practice]\n---\n\n" +
+		"en/words.md": "---\ntitle: Words\nsummary: What words mean.\nkind: glossary\n---\n\n## Words\n\n- " +
+			"**Rim** (also: edge): the top of a tank.\n",
+		"en/cautions.md": "---\ntitle: Cautions\nsummary: All of them.\nkind: cautions\n---\n\n> **DANGER** Deep " +
+			"water.\n",
+		"en/sizes.md": "---\ntitle: Sizes\nsummary: A list.\nkind: reference\n---\n\n| Tank | Side " +
+			"|\n|---|---|\n| Small | 1 ft |\n",
+		"es/index.md": "---\ntitle: Inicio\nkind: home\nsummary: El día.\n---\n\nEmpiece con [llenar](fill.md).\n",
+		"es/fill.md": "---\ntitle: Llene el tanque\nsummary: Despacio.\nstage: filling\norder: 10\nroles: " +
+			"[hand]\nsources: [common practice]\n---\n\n" +
 			"Deje 2,5 ft libres.\n\n```calculator\nid: tank\n```\n",
-		"pictures/tank.svg":  `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 120.4 80"><title>Tank</title></svg>`,
+		"pictures/tank.svg": `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 120.4 80">` +
+			`<title>Tank</title></svg>`,
 		"pictures/photo.png": photo(),
 	}
 }

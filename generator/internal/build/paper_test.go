@@ -37,17 +37,33 @@ func titles(doc *html.Node, class string) []string {
 
 // checkPage is a procedure with so many checks.
 func checkPage(title string, order, n int) string {
-	return fmt.Sprintf("---\ntitle: %s\nsummary: One.\nstage: filling\norder: %d\nwhen: At 2 ft\nsources: [common practice]\nrevised: 2026-02-03\n---\n\n"+
-		"> **DANGER** Deep & cold.\n\n## Check\n\n", title, order) + strings.Repeat("- [ ] **Rim.** Is it dry?\n", n)
+	return fmt.Sprintf(
+		"---\ntitle: %s\nsummary: One.\nstage: filling\norder: %d\nwhen: At 2 ft\nsources: [common "+
+			"practice]\nrevised: 2026-02-03\n---\n\n"+
+			"> **DANGER** Deep & cold.\n\n## Check\n\n",
+		title,
+		order,
+	) + strings.Repeat(
+		"- [ ] **Rim.** Is it dry?\n",
+		n,
+	)
 }
 
 func TestCards(t *testing.T) {
-	site, faults := made(t, map[string]string{"en/crew-talk.md": checkPage("Talk", 90, 7), "en/long.md": checkPage("Long", 95, 11)}, nil)
+	site, faults := made(
+		t,
+		map[string]string{"en/crew-talk.md": checkPage("Talk", 90, 7), "en/long.md": checkPage("Long", 95, 11)},
+		nil,
+	)
 	if site == nil {
 		t.Fatal(faults)
 	}
 	doc := parse(t, file(site, "en/cards.html"))
-	if got, want := titles(doc, "pocket"), []string{"Talk", "Fill the tank", "Long 1 of 2", "Long 2 of 2"}; !slices.Equal(got, want) {
+	if got, want := titles(doc, "pocket"), []string{"Talk", "Fill the tank", "Long 1 of 2",
+		"Long 2 of 2"}; !slices.Equal(
+		got,
+		want,
+	) {
 		t.Errorf("cards %q, not %q", got, want)
 	}
 	cards := classed(doc, "pocket")
@@ -56,7 +72,8 @@ func TestCards(t *testing.T) {
 			t.Errorf("card %d has %d checks, not %d", i, n, checks)
 		}
 	}
-	for _, part := range []string{"At 2 ft600 mm", "DANGER", "Deep & cold.", "Rim. Is it dry?", "2026-02-03", "en/crew-talk.html"} {
+	for _, part := range []string{"At 2 ft600 mm", "DANGER", "Deep & cold.", "Rim. Is it dry?", "2026-02-03",
+		"en/crew-talk.html"} {
 		if !strings.Contains(text(cards[0]), part) {
 			t.Errorf("the first card lacks %q: %s", part, text(cards[0]))
 		}
@@ -87,7 +104,9 @@ func TestPaperWarnings(t *testing.T) {
 	tedious := checkPage("Tedious", 95, 0) + strings.Repeat("- [ ] "+strings.Repeat("Is it dry? ", 30)+"\n", 9)
 	faults := inspected(t, map[string]string{
 		"en/long.md": checkPage("Long", 95, 11), "en/tedious.md": tedious,
-		"manual.yaml": manualYAML + "address: https://a-long-host-name.example.org/and-a-long-folder/for-the-crews/of/\nposters:\n- fill\n",
+		"manual.yaml": manualYAML +
+			"address: https://a-long-host-name.example.org/and-a-long-folder/for-the-crews/of/\n" +
+			"posters:\n- fill\n",
 	})
 	for _, want := range []struct {
 		code, file string
@@ -99,15 +118,23 @@ func TestPaperWarnings(t *testing.T) {
 		{"poster-dense", "manual.yaml", 15, "- fill"},
 	} {
 		found := slices.ContainsFunc(faults, func(f fault.Fault) bool {
-			return f.Code == want.code && f.Severity == fault.Warning && strings.HasSuffix(f.File, want.file) && f.Line == want.line && strings.HasPrefix(f.Source, want.source)
+			return f.Code == want.code && f.Severity == fault.Warning && strings.HasSuffix(f.File, want.file) &&
+				f.Line == want.line &&
+				strings.HasPrefix(f.Source, want.source)
 		})
 		if !found {
 			t.Errorf("no warning %s at %s:%d: %v", want.code, want.file, want.line, faults)
 		}
 	}
-	if faults := inspected(t, map[string]string{"en/nine.md": checkPage("Nine", 95, 9), "manual.yaml": manualYAML + "address: https://example.org\nposters: [fill]\n"}); slices.ContainsFunc(faults, func(f fault.Fault) bool {
-		return strings.HasPrefix(f.Code, "card-") || strings.HasPrefix(f.Code, "poster-")
-	}) {
+	if faults := inspected(t, map[string]string{"en/nine.md": checkPage("Nine", 95, 9),
+		"manual.yaml": manualYAML +
+			"address: https://example.org\nposters: " +
+			"[fill]\n"}); slices.ContainsFunc(
+		faults,
+		func(f fault.Fault) bool {
+			return strings.HasPrefix(f.Code, "card-") || strings.HasPrefix(f.Code, "poster-")
+		},
+	) {
 		t.Errorf("warnings about nothing: %v", faults)
 	}
 }
@@ -122,7 +149,8 @@ func TestPosterFaults(t *testing.T) {
 	}
 	want := []string{
 		`manual.yaml:13:11 poster-unknown no page "fil" for a poster | did you mean fill?`,
-		`manual.yaml:13:16 poster-empty the page "sizes" has no steps for a poster | name a page with steps, or remove it`,
+		`manual.yaml:13:16 poster-empty the page "sizes" has no steps for a poster | ` +
+			`name a page with steps, or remove it`,
 	}
 	if !slices.Equal(got, want) {
 		t.Errorf("got %q\nwant %q", got, want)
@@ -131,10 +159,19 @@ func TestPosterFaults(t *testing.T) {
 
 // Without an address a poster says in words how to get to the page.
 func TestPosterWithoutAddress(t *testing.T) {
-	steps := "1. **Open.** Turn the valve.\n2. **Hold point** The foreman looks. Nobody goes in before. " + strings.Repeat("It is a long, long wait for all of us and for the truck and the pump at the gate. ", 2) +
+	steps := "1. **Open.** Turn the valve.\n2. **Hold point** The foreman looks. Nobody goes in before. " +
+		strings.Repeat(
+			"It is a long, long wait for all of us and for the truck and the pump at the gate. ",
+			2,
+		) +
 		"\n3. **Level.** Look.\n" + "4. **Step 4.**\n5. **Step 5.**\n6. **Step 6.**\n7. **Step 7.**\n8. **Step 8.**\n"
 	pages := map[string]string{"manual.yaml": manualYAML + "posters: [fill, blow-out]\n",
-		"en/fill.md": strings.Replace(fillPage, "1. **Open.** Turn the valve.\n2. **Hold point: level.** Look at it.\n", steps, 1)}
+		"en/fill.md": strings.Replace(
+			fillPage,
+			"1. **Open.** Turn the valve.\n2. **Hold point: level.** Look at it.\n",
+			steps,
+			1,
+		)}
 	site, faults := made(t, pages, nil)
 	if site == nil {
 		t.Fatal(faults)
@@ -144,7 +181,9 @@ func TestPosterWithoutAddress(t *testing.T) {
 		t.Errorf("posters %q", got)
 	}
 	posters := classed(doc, "poster")
-	for _, part := range []string{"WARNING", "Water drowns & <b>wets</b>.", "Open.", "Level.", "The foreman looks. Nobody goes in before.", "One more step", "open “Tank book” on the phone and search for “Fill the tank”"} {
+	for _, part := range []string{"WARNING", "Water drowns & <b>wets</b>.", "Open.", "Level.",
+		"The foreman looks. Nobody goes in " +
+			"before.", "One more step", "open “Tank book” on the phone and search for “Fill the tank”"} {
 		if !strings.Contains(text(posters[0]), part) {
 			t.Errorf("the first poster lacks %q: %s", part, text(posters[0]))
 		}
@@ -168,11 +207,16 @@ func TestPosterWithoutAddress(t *testing.T) {
 // The code on a poster, as it stands in the page, leads another reader to the
 // page's address, which is printed beneath; its modules are 1 mm wide or more.
 func TestPosterCode(t *testing.T) {
-	site, faults := made(t, map[string]string{"manual.yaml": manualYAML + "posters: [fill]\naddress: https://example.org/tanks\n"}, nil)
+	site, faults := made(
+		t,
+		map[string]string{"manual.yaml": manualYAML + "posters: [fill]\naddress: https://example.org/tanks\n"},
+		nil,
+	)
 	if site == nil {
 		t.Fatal(faults)
 	}
-	for page, want := range map[string]string{"en/posters.html": "https://example.org/tanks/en/fill.html", "es/posters.html": "https://example.org/tanks/es/fill.html"} {
+	for page, want := range map[string]string{"en/posters.html": "https://example.org/tanks/en/fill.html",
+		"es/posters.html": "https://example.org/tanks/es/fill.html"} {
 		doc := parse(t, file(site, page))
 		codes := classed(doc, "qr")
 		if len(codes) != 1 {

@@ -80,7 +80,8 @@ func TestSameBytesEverywhere(t *testing.T) {
 // the worker and the one-file edition, and no other file.
 func TestAChangeShows(t *testing.T) {
 	before := good(t)
-	sizes := "---\ntitle: Sizes\nsummary: A list.\nkind: reference\n---\n\n| Tank | Side |\n|---|---|\n| Large | 9 ft |\n"
+	sizes := "---\ntitle: Sizes\nsummary: A list.\nkind: reference\n---\n\n| Tank | Side |\n|---|---|\n| Large | 9 " +
+		"ft |\n"
 	after, faults := made(t, map[string]string{"en/sizes.md": sizes}, nil)
 	if after == nil {
 		t.Fatal(faults)

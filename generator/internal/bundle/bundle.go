@@ -26,7 +26,10 @@ import (
 // target is the oldest browser the script is written for: the first with
 // everything the page needs, DecompressionStream last of all.
 var target = []api.Engine{
-	{Name: api.EngineChrome, Version: "105"}, {Name: api.EngineFirefox, Version: "113"}, {Name: api.EngineSafari, Version: "16.4"},
+	{
+		Name:    api.EngineChrome,
+		Version: "105",
+	}, {Name: api.EngineFirefox, Version: "113"}, {Name: api.EngineSafari, Version: "16.4"},
 }
 
 // Style bundles and minifies a style sheet of a theme.
@@ -55,10 +58,20 @@ func build(dir fs.FS, entry string, faults *fault.List) []byte {
 // report adds what esbuild says, with the place in the theme.
 func report(entry string, severity fault.Severity, messages []api.Message, faults *fault.List) {
 	for _, m := range messages {
-		f := fault.Fault{Severity: severity, Text: strings.ToLower(m.Text[:1]) + m.Text[1:], Code: "bundle", File: entry}
+		f := fault.Fault{
+			Severity: severity,
+			Text:     strings.ToLower(m.Text[:1]) + m.Text[1:],
+			Code:     "bundle",
+			File:     entry,
+		}
 		if at := m.Location; at != nil { // its column counts bytes, from 0
 			before := at.LineText[:min(at.Column, len(at.LineText))]
-			f.File, f.Line, f.Col, f.Source = strings.TrimPrefix(at.File, "theme:"), at.Line, utf8.RuneCountInString(before)+1, at.LineText
+			f.File, f.Line, f.Col, f.Source = strings.TrimPrefix(
+				at.File,
+				"theme:",
+			), at.Line, utf8.RuneCountInString(
+				before,
+			)+1, at.LineText
 		}
 		faults.Add(f)
 	}
@@ -117,7 +130,10 @@ type Minifier struct{ m *minify.M }
 // so that pages stay valid by the letter.
 func NewMinifier() *Minifier {
 	m := minify.New()
-	m.Add("text/html", &html.Minifier{KeepDocumentTags: true, KeepEndTags: true, KeepQuotes: true, KeepDefaultAttrVals: true})
+	m.Add(
+		"text/html",
+		&html.Minifier{KeepDocumentTags: true, KeepEndTags: true, KeepQuotes: true, KeepDefaultAttrVals: true},
+	)
 	return &Minifier{m}
 }
 

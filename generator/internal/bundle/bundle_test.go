@@ -52,21 +52,25 @@ func TestStyle(t *testing.T) {
 
 func TestScript(t *testing.T) {
 	dir := theme(map[string]string{
-		"ts/index.ts":   "import { add } from './lib/add'\nconst n: number = add(1, 2)\nconsole.log(`${n}</script>ñ`)\n",
-		"ts/lib/add.ts": "/*! a licence */ import { one } from '../one.ts'\nexport const add = (a: number, b: number): number => a + b + one\nexport const unused = 'no one needs this'\n",
-		"ts/one.ts":     "export const one = 1\n",
+		"ts/index.ts": "import { add } from './lib/add'\nconst n: number = add(1, " +
+			"2)\nconsole.log(`${n}</script>ñ`)\n",
+		"ts/lib/add.ts": "/*! a licence */ import { one } from '../one.ts'\nexport const add = (a: number, b: " +
+			"number): number => a + b + one\nexport const unused = 'no one needs this'\n",
+		"ts/one.ts": "export const one = 1\n",
 	})
 	var faults fault.List
 	got := string(Script(dir, "ts/index.ts", &faults))
 	if s := printed(&faults); s != "" {
 		t.Fatal(s)
 	}
-	for _, not := range []string{"import", "export", "number", "no one needs", "a licence", "</script>", "sourceMapping"} {
+	for _, not := range []string{"import", "export", "number", "no one needs", "a licence", "</script>",
+		"sourceMapping"} {
 		if strings.Contains(got, not) {
 			t.Errorf("%s in %s", not, got)
 		}
 	}
-	if !strings.HasPrefix(got, "(()=>{") && !strings.HasPrefix(got, `"use strict";(()=>{`) || !strings.Contains(got, "ñ") {
+	if !strings.HasPrefix(got, "(()=>{") && !strings.HasPrefix(got, `"use strict";(()=>{`) ||
+		!strings.Contains(got, "ñ") {
 		t.Errorf("no classic script in UTF-8: %s", got)
 	}
 	if again := Script(dir, "ts/index.ts", &faults); string(again) != got {
@@ -81,16 +85,29 @@ func TestFaults(t *testing.T) {
 		files map[string]string
 		want  string
 	}{
-		"syntax":        {"ts/index.ts", map[string]string{"ts/index.ts": "const a = 1\nconst = 2\n"}, "ts/index.ts:2:7: error: "},
-		"runes":         {"ts/index.ts", map[string]string{"ts/index.ts": "/* ñññ */ const = 2\n"}, "ts/index.ts:1:17: error: "},
-		"in an import":  {"ts/index.ts", map[string]string{"ts/index.ts": "import './a'\n", "ts/a.ts": "\n\n  let let\n"}, "ts/a.ts:3:"},
-		"not there":     {"ts/index.ts", map[string]string{"ts/index.ts": "import './gone'\n"}, "ts/index.ts:1:8: error: the theme has no file ts/gone"},
-		"no entry":      {"ts/index.ts", map[string]string{}, "the theme has no file ts/index.ts"},
-		"outside":       {"ts/index.ts", map[string]string{"ts/index.ts": "import '../../x'\n"}, "ts/index.ts:1:8: error: the theme has no file ../x"},
-		"absolute":      {"ts/index.ts", map[string]string{"ts/index.ts": "import '/etc/passwd'\n"}, "error: the theme has no file ts/etc/passwd"},
-		"a package":     {"ts/index.ts", map[string]string{"ts/index.ts": "import 'left-pad'\n"}, "error: the theme has no file ts/left-pad"},
-		"style import":  {"css/index.css", map[string]string{"css/index.css": "\n@import './gone.css';\n"}, "css/index.css:2:9: error: the theme has no file css/gone.css"},
-		"style, syntax": {"css/index.css", map[string]string{"css/index.css": "a { color: red\nb { margin 1px }\n"}, "css/index.css:2:11: warning: "},
+		"syntax": {"ts/index.ts", map[string]string{"ts/index.ts": "const a = 1\nconst = 2\n"},
+			"ts/index.ts:2:7: error: "},
+		"runes": {"ts/index.ts", map[string]string{"ts/index.ts": "/* ñññ */ const = 2\n"},
+			"ts/index.ts:1:17: error: "},
+		"in an import": {"ts/index.ts", map[string]string{"ts/index.ts": "import './a'\n",
+			"ts/a.ts": "\n\n  let let\n"}, "ts/a.ts:3:"},
+		"not there": {"ts/index.ts", map[string]string{"ts/index.ts": "import './gone'\n"},
+			"ts/index.ts:1:8: error: the theme has " +
+				"no file ts/gone"},
+		"no entry": {"ts/index.ts", map[string]string{}, "the theme has no file ts/index.ts"},
+		"outside": {"ts/index.ts", map[string]string{"ts/index.ts": "import '../../x'\n"},
+			"ts/index.ts:1:8: error: the theme has " +
+				"no file ../x"},
+		"absolute": {"ts/index.ts", map[string]string{"ts/index.ts": "import '/etc/passwd'\n"},
+			"error: the theme has no file " +
+				"ts/etc/passwd"},
+		"a package": {"ts/index.ts", map[string]string{"ts/index.ts": "import 'left-pad'\n"},
+			"error: the theme has no file ts/left-pad"},
+		"style import": {"css/index.css", map[string]string{"css/index.css": "\n@import './gone.css';\n"},
+			"css/index.css:2:9: error: the theme has " +
+				"no file css/gone.css"},
+		"style, syntax": {"css/index.css", map[string]string{"css/index.css": "a { color: red\nb { margin 1px }\n"},
+			"css/index.css:2:11: warning: "},
 	} {
 		var faults fault.List
 		out := build(theme(c.files), c.entry, &faults)
@@ -108,7 +125,8 @@ func TestFaults(t *testing.T) {
 // hash is held against the standard library's.
 func TestNamed(t *testing.T) {
 	sum := sha256.Sum256([]byte("abc"))
-	if got, want := Named("page", "js", []byte("abc")), "assets/page-"+hex.EncodeToString(sum[:])[:10]+".js"; got != want {
+	if got, want := Named("page", "js", []byte("abc")),
+		"assets/page-"+hex.EncodeToString(sum[:])[:10]+".js"; got != want {
 		t.Errorf("got %s, want %s", got, want)
 	}
 	if Named("page", "js", []byte("abd")) == Named("page", "js", []byte("abc")) {
@@ -125,15 +143,18 @@ func TestHash(t *testing.T) {
 }
 
 func TestMinifier(t *testing.T) {
-	const page = "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>A  B</title>\n</head>\n<body>\n" +
+	const page = "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>A  " +
+		"B</title>\n</head>\n<body>\n" +
 		"<p  class=\"a b\">One   two <b>three</b> four</p>\n<!-- a note -->\n<pre>\n  kept  as is\n</pre>\n" +
-		"<input type=\"text\" value=\"8&#39; 0&#34;\"><ul><li>x</li></ul>\n<script type=\"text/plain\" id=\"d\">A+/=  =</script></body></html>\n"
+		"<input type=\"text\" value=\"8&#39; 0&#34;\"><ul><li>x</li></ul>\n<script type=\"text/plain\" id=\"d\">A+/= " +
+		" =</script></body></html>\n"
 	m := NewMinifier()
 	got, err := m.HTML([]byte(page))
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, want := range []string{"<!doctype html>", `<html lang="en">`, "</body>", "</html>", "</p>", "</li>", `class="a b"`, "One two <b>three</b> four",
+	for _, want := range []string{"<!doctype html>", `<html lang="en">`, "</body>", "</html>", "</p>", "</li>",
+		`class="a b"`, "One two <b>three</b> four",
 		"\n  kept  as is\n", `type="text"`, "A+/=  ="} {
 		if !strings.Contains(string(got), want) {
 			t.Errorf("no %q in %s", want, got)

@@ -39,8 +39,11 @@ func TestPrint(t *testing.T) {
 		{"direction marks are shown and pushed past", []Fault{{File: "a.md", Line: 1, Col: 3, Text: "bad",
 			Source: "a\u202eb"}},
 			"a.md:1:3: error: bad\n  a\\u202eb\n         ^\n1 error\n"},
-		{"controls and broken bytes", []Fault{{File: "a\x1b.md", Line: 1, Col: 1, Text: "bad \x07", Source: "\xff\x1b[2J\U000E0001"}},
-			"a\\x1b.md:1:1: error: bad \\x07\n  \\xff\\x1b[2J\\U000e0001\n  ^\n1 error\n"},
+		{
+			"controls and broken bytes",
+			[]Fault{{File: "a\x1b.md", Line: 1, Col: 1, Text: "bad \x07", Source: "\xff\x1b[2J\U000E0001"}},
+			"a\\x1b.md:1:1: error: bad \\x07\n  \\xff\\x1b[2J\\U000e0001\n  ^\n1 error\n",
+		},
 		{"caret behind the end", []Fault{{File: "a.md", Line: 1, Col: 99, Text: "unclosed", Source: "ab"}},
 			"a.md:1:99: error: unclosed\n  ab\n    ^\n1 error\n"},
 		{"no column, no caret", []Fault{{File: "a.md", Line: 4, Text: "odd", Source: "text", Severity: Warning}},
@@ -139,7 +142,8 @@ func TestLineAndPosition(t *testing.T) {
 			t.Errorf("line %d is %q, want %q", n, got, want)
 		}
 	}
-	for offset, want := range map[int][2]int{-3: {1, 1}, 0: {1, 1}, 5: {2, 1}, 10: {2, 5}, 12: {3, 1}, 13: {4, 1}, 999: {4, 5}} {
+	for offset, want := range map[int][2]int{-3: {1, 1}, 0: {1, 1}, 5: {2, 1}, 10: {2, 5}, 12: {3, 1}, 13: {4, 1},
+		999: {4, 5}} {
 		if line, col := Position(data, offset); line != want[0] || col != want[1] {
 			t.Errorf("offset %d is at %d:%d, want %v", offset, line, col, want)
 		}

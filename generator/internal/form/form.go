@@ -227,7 +227,10 @@ func sources(v calc.Locale, list []calc.Source) []Source {
 				parts = append(parts, p)
 			}
 		}
-		out = append(out, Source{ID: s.ID, Text: strings.Join(parts, ", "), Status: v.Say(s.Status.Text()), Link: s.Link})
+		out = append(
+			out,
+			Source{ID: s.ID, Text: strings.Join(parts, ", "), Status: v.Say(s.Status.Text()), Link: s.Link},
+		)
 	}
 	return out
 }

@@ -53,20 +53,23 @@ func TestFieldsAndOutputsInBothSystems(t *testing.T) {
 		{"cell path", f.Fields[5].Rows[1][0].Path, "boxes.2.side"},
 		{"cell text", f.Fields[5].Rows[1][0].Text, Both{`2' 0"`, "0.610 m"}},
 		{"empty cell's column", []any{f.Fields[5].Cols[0].Path, f.Fields[5].Cols[0].Text}, []any{"side", Both{}}},
-		{"lead output", f.Outputs, []Output{{"holds", "Holds", Both{"27.0 ft³", "0.76 m³"}, Both{"27 ft³", "0.7645549 m³"}, true},
+		{"lead output", f.Outputs, []Output{{"holds", "Holds", Both{"27.0 ft³", "0.76 m³"},
+			Both{"27 ft³", "0.7645549 m³"}, true},
 			{"open", "Open", Both{"yes", "yes"}, Both{}, false}}},
 		{"list", f.Lists, []List{{"left", "In boxes", []string{"Box", "Holds"}, []string{"box", "holds"},
 			[][]Both{{{"small", "small"}, {"1.0 ft³", "0.03 m³"}}, {{}, {"8.0 ft³", "0.23 m³"}}}}}},
 		{"note", small.Notes, []Note{{"caution", "boxes.1.side",
 			Both{`Box 1 is smaller than 0' 6".`, "Box 1 is smaller than 0.152 m."}}}},
 		{"caution", f.Cautions, []Note{{"warning", "", Both{"Water drowns.", "Water drowns."}}}},
-		{"source", f.Sources, []Source{{"book", "N. N., Invented, 1900, page 1", "from memory", "https://example.org/"}}},
+		{"source", f.Sources, []Source{{"book", "N. N., Invented, 1900, page 1", "from memory",
+			"https://example.org/"}}},
 	} {
 		if !reflect.DeepEqual(c.got, c.want) {
 			t.Errorf("%s: %#v, want %#v", c.what, c.got, c.want)
 		}
 	}
-	if !strings.Contains(f.Figure, "<title>Tank</title>") || !strings.Contains(f.Figure, `3&#39; 0`) && !strings.Contains(f.Figure, `3' 0`) {
+	if !strings.Contains(f.Figure, "<title>Tank</title>") ||
+		!strings.Contains(f.Figure, `3&#39; 0`) && !strings.Contains(f.Figure, `3' 0`) {
 		t.Errorf("figure: %s", f.Figure)
 	}
 	if !f.Cautions[0].Text.Same() || small.Notes[0].Text.Same() {
@@ -101,7 +104,14 @@ func TestTypedTextIsReadBack(t *testing.T) {
 				continue
 			}
 			if got := in.Num("depth"); got < 1.2190 || got > 1.2194 || !in.Flag("lid") || len(in.Rows("boxes")) != 2 {
-				t.Errorf("mark %d, system %d: depth %v, lid %v, boxes %d", mark, system, got, in.Flag("lid"), len(in.Rows("boxes")))
+				t.Errorf(
+					"mark %d, system %d: depth %v, lid %v, boxes %d",
+					mark,
+					system,
+					got,
+					in.Flag("lid"),
+					len(in.Rows("boxes")),
+				)
 			}
 		}
 	}
@@ -134,10 +144,12 @@ func TestAuthorsInputs(t *testing.T) {
 		t.Errorf("the author's inputs do not show: %+v, %+v", f.Outputs, f.Fields[0])
 	}
 	f = made(t, nil, quantity.Point, calc.Entry{Path: "shape", Text: "round"})
-	if !f.Refused || f.Figure != "" || f.Outputs[0].Shown != (Both{}) || len(f.Steps) != 0 || f.Notes[0].Level != "refusal" {
+	if !f.Refused || f.Figure != "" || f.Outputs[0].Shown != (Both{}) || len(f.Steps) != 0 ||
+		f.Notes[0].Level != "refusal" {
 		t.Errorf("a refused case shows a result: %+v", f)
 	}
-	for _, e := range []calc.Entry{{Path: "side", Text: "31 ft"}, {Path: "sid", Text: "1"}, {Path: "side", Text: "1,5"}} {
+	for _, e := range []calc.Entry{{Path: "side", Text: "31 ft"}, {Path: "sid", Text: "1"},
+		{Path: "side", Text: "1,5"}} {
 		if f, notes := New(tank, nil, quantity.Point, []calc.Entry{e}); f != nil || len(notes) == 0 {
 			t.Errorf("%v is taken", e)
 		}

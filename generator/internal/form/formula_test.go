@@ -19,7 +19,17 @@ import (
 // children lists the elements of MathML Core (W3C, "MathML Core", chapter 3)
 // that an equation may use, with the number of children each needs there; -1
 // means any number, 0 means text only.
-var children = map[string]int{"math": -1, "mrow": -1, "mi": 0, "mn": 0, "mo": 0, "mfrac": 2, "msup": 2, "msub": 2, "msqrt": -1}
+var children = map[string]int{
+	"math":  -1,
+	"mrow":  -1,
+	"mi":    0,
+	"mn":    0,
+	"mo":    0,
+	"mfrac": 2,
+	"msup":  2,
+	"msub":  2,
+	"msqrt": -1,
+}
 
 // element is one element of an equation, as the standard library reads it.
 type element struct {
@@ -141,7 +151,22 @@ func random(r *rand.Rand, depth int) string {
 // MathML it has the same value.
 func TestMathMLSaysTheSame(t *testing.T) {
 	r := rand.New(rand.NewPCG(11, 3))
-	texts := []string{"-R^2", "2^R^2", "-(R + 1)^2", "8 - (3 - 2)", "8/(4/2)", "8/4/2", "(R/2)^2", "R^-2", "3*-2", "-R/2", "(R + 1)/(R - 1)", "pi*R", "2*(R)", "sqrt((R + 1)*2)"}
+	texts := []string{
+		"-R^2",
+		"2^R^2",
+		"-(R + 1)^2",
+		"8 - (3 - 2)",
+		"8/(4/2)",
+		"8/4/2",
+		"(R/2)^2",
+		"R^-2",
+		"3*-2",
+		"-R/2",
+		"(R + 1)/(R - 1)",
+		"pi*R",
+		"2*(R)",
+		"sqrt((R + 1)*2)",
+	}
 	for range 400 {
 		texts = append(texts, random(r, 4))
 	}
@@ -206,14 +231,18 @@ func TestMathMLOfEveryFunction(t *testing.T) {
 
 func TestFormula(t *testing.T) {
 	f := newFormula(calc.Locale{Style: quantity.Style{}}, tank.Formulas[0])
-	if f.Plain != "V_t = a^2 × h" || f.Title != "Volume of a cube" || f.Limits != "Where walls are upright." || f.Go != "tank.Cube" || f.Source != "book" {
+	if f.Plain != "V_t = a^2 × h" || f.Title != "Volume of a cube" || f.Limits != "Where walls are upright." ||
+		f.Go != "tank.Cube" ||
+		f.Source != "book" {
 		t.Errorf("got %+v", f)
 	}
 	want := []Symbol{{"V_t", "volume", "ft³ / m³"}, {"a", "side", "ft / m"}, {"h", "depth", "m"}}
 	if !slices.Equal(f.Where, want) {
 		t.Errorf("symbols: %+v, want %+v", f.Where, want)
 	}
-	if want := `<math display="block"><mrow><msub><mi>V</mi><mi>t</mi></msub><mo>=</mo><msup><mrow><mi>a</mi></mrow><mrow><mn>2</mn></mrow></msup><mo>×</mo><mi>h</mi></mrow></math>`; f.MathML != want {
-		t.Errorf("got  %s\nwant %s", f.MathML, want)
+	math := `<math display="block"><mrow><msub><mi>V</mi><mi>t</mi></msub><mo>=</mo>` +
+		`<msup><mrow><mi>a</mi></mrow><mrow><mn>2</mn></mrow></msup><mo>×</mo><mi>h</mi></mrow></math>`
+	if f.MathML != math {
+		t.Errorf("got  %s\nwant %s", f.MathML, math)
 	}
 }

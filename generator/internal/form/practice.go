@@ -39,7 +39,12 @@ type Ask struct {
 }
 
 // NewExample works a calculator out for typed inputs, as New does.
-func NewExample(c *calc.Calculator, words calc.Translations, mark quantity.Mark, typed []calc.Entry) (*Example, []calc.Note) {
+func NewExample(
+	c *calc.Calculator,
+	words calc.Translations,
+	mark quantity.Mark,
+	typed []calc.Entry,
+) (*Example, []calc.Note) {
 	w := newWriter(words, mark)
 	in, refusals := calc.Read(c, typed, w.us.Style)
 	if len(refusals) > 0 {

@@ -42,9 +42,10 @@ func TestTableOverACell(t *testing.T) {
 // A slip in a declaration is named: calculator, input and why.
 func TestTableNamesTheSlip(t *testing.T) {
 	for name, table := range map[string]calc.Table{
-		"tank: side=99 ft":  {ID: "x", Out: "holds", Down: calc.Axis{Path: "side", US: []string{"99 ft"}}},
-		"tank: sid=1 ft":    {ID: "x", Out: "holds", Down: calc.Axis{Path: "sid", US: []string{"1 ft"}}},
-		"table x of tank: ": {ID: "x", Out: "holds", Set: []calc.Entry{{Path: "depth", Text: "deep"}}, Down: calc.Axis{Path: "side", US: []string{"1 ft"}}},
+		"tank: side=99 ft": {ID: "x", Out: "holds", Down: calc.Axis{Path: "side", US: []string{"99 ft"}}},
+		"tank: sid=1 ft":   {ID: "x", Out: "holds", Down: calc.Axis{Path: "sid", US: []string{"1 ft"}}},
+		"table x of tank: ": {ID: "x", Out: "holds", Set: []calc.Entry{{Path: "depth", Text: "deep"}},
+			Down: calc.Axis{Path: "side", US: []string{"1 ft"}}},
 	} {
 		c := *tank
 		c.Tables = []calc.Table{table}

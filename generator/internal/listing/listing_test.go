@@ -60,7 +60,8 @@ func TestFind(t *testing.T) {
 			continue
 		}
 		got := strings.TrimSuffix(text(l.HTML), "\n")
-		if l.File != "tank/tank.go" || l.Line != c.line || !strings.HasPrefix(got, c.first) || !strings.HasSuffix(got, c.last) {
+		if l.File != "tank/tank.go" || l.Line != c.line || !strings.HasPrefix(got, c.first) ||
+			!strings.HasSuffix(got, c.last) {
 			t.Errorf("%s: %s:%d\n%s", name, l.File, l.Line, got)
 		}
 		if !strings.Contains(code, got) {

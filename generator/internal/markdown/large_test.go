@@ -13,7 +13,8 @@ import (
 	"github.com/yuin/goldmark/extension"
 )
 
-// A page as large as the limits allow takes no more than a few times what goldmark alone takes: nothing here may grow with the square.
+// A page as large as the limits allow takes no more than a few times what
+// goldmark alone takes: nothing here may grow with the square.
 func TestLargePages(t *testing.T) {
 	md := goldmark.New(goldmark.WithExtensions(extension.GFM))
 	for name, unit := range map[string]string{

@@ -65,15 +65,21 @@ func Webmanifest(a App) ([]byte, error) {
 	case strings.TrimSpace(a.Name) == "" || strings.TrimSpace(a.ShortName) == "":
 		wrong, hint = "name or short name is missing", "give the manual a title"
 	case !hexColour.MatchString(a.Theme) || !hexColour.MatchString(a.Background):
-		wrong, hint = fmt.Sprintf("colours %q and %q are not both of the form #rrggbb", a.Theme, a.Background), "write six hexadecimal digits after #"
+		wrong, hint = fmt.Sprintf(
+			"colours %q and %q are not both of the form #rrggbb",
+			a.Theme,
+			a.Background,
+		), "write six hexadecimal digits after #"
 	case len(a.Icons) == 0:
 		wrong, hint = "there is no icon", "add an icon to the theme"
 	}
 	for _, i := range a.Icons {
 		if !plainURL.MatchString(i.Src) {
 			wrong, hint = fmt.Sprintf("icon %q is not a plain relative URL", i.Src), "name a file of the site"
-		} else if !iconSizes.MatchString(i.Sizes) || !purposes.MatchString(i.Purpose) || !strings.HasPrefix(i.Type, "image/") {
-			wrong, hint = fmt.Sprintf("icon %q has sizes %q, type %q and purpose %q", i.Src, i.Sizes, i.Type, i.Purpose),
+		} else if !iconSizes.MatchString(i.Sizes) || !purposes.MatchString(i.Purpose) ||
+			!strings.HasPrefix(i.Type, "image/") {
+			wrong, hint = fmt.Sprintf("icon %q has sizes %q, type %q and purpose %q", i.Src, i.Sizes, i.Type,
+				i.Purpose),
 				"write such as 192x192, image/png and maskable"
 		}
 	}
@@ -81,5 +87,6 @@ func Webmanifest(a App) ([]byte, error) {
 		return nil, refuse(AppName, wrong, hint)
 	}
 	return encode(appFile{Name: a.Name, ShortName: a.ShortName, Description: a.Description, Language: a.Language,
-		StartURL: ".", Scope: ".", Display: "standalone", Theme: a.Theme, Background: a.Background, Icons: a.Icons}, "  "), nil
+		StartURL: ".", Scope: ".", Display: "standalone", Theme: a.Theme, Background: a.Background, Icons: a.Icons},
+		"  "), nil
 }

@@ -57,9 +57,17 @@ func Manifest(files []output.Entry) (Release, error) {
 	for _, f := range files {
 		switch {
 		case f.Path == WorkerName:
-			return Release{}, refuse(f.Path, "the worker script cannot list itself", "make it from the list of all other files")
+			return Release{}, refuse(
+				f.Path,
+				"the worker script cannot list itself",
+				"make it from the list of all other files",
+			)
 		case !plainURL.MatchString(f.Path):
-			return Release{}, refuse(f.Path, fmt.Sprintf("path %q is not a plain relative URL", f.Path), "use letters, digits, dot, hyphen and underscore, parted by /")
+			return Release{}, refuse(
+				f.Path,
+				fmt.Sprintf("path %q is not a plain relative URL", f.Path),
+				"use letters, digits, dot, hyphen and underscore, parted by /",
+			)
 		}
 		r.Entries = append(r.Entries, Entry{f.Path, "sha256-" + base64.StdEncoding.EncodeToString(f.Sum[:]), f.Bytes})
 		r.Bytes += f.Bytes

@@ -171,7 +171,10 @@ func TestWorker(t *testing.T) {
 
 func TestWebmanifest(t *testing.T) {
 	app := App{Name: "Wall <book> & cards", ShortName: "Walls", Language: "en", Theme: "#1a4f9c", Background: "#ffffff",
-		Icons: []Icon{{"assets/icon-0123456789.png", "192x192", "image/png", ""}, {"assets/icon-9876543210.svg", "any", "image/svg+xml", "any maskable"}}}
+		Icons: []Icon{
+			{"assets/icon-0123456789.png", "192x192", "image/png", ""},
+			{"assets/icon-9876543210.svg", "any", "image/svg+xml", "any maskable"},
+		}}
 	const want = `{
   "name": "Wall <book> & cards",
   "short_name": "Walls",

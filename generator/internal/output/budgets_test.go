@@ -23,7 +23,9 @@ func noise(n int) []byte {
 // prose repeats itself, as pages do, but not too well.
 func prose(n int) []byte {
 	random := rand.New(rand.NewPCG(3, 4))
-	words := strings.Fields("form block course corner brace level plumb pour lift hose vibrator rebar window buck strap deck")
+	words := strings.Fields(
+		"form block course corner brace level plumb pour lift hose vibrator rebar window buck strap deck",
+	)
 	var b bytes.Buffer
 	for b.Len() < n {
 		b.WriteString(words[random.IntN(len(words))] + " ")
@@ -62,7 +64,17 @@ func TestBudgetsKept(t *testing.T) {
 
 func TestBudgetsExceeded(t *testing.T) {
 	size := func(data []byte) int { return len(gzipped(data, gzip.DefaultCompression)) }
-	page, style, script, module, index := noise(10_000), noise(5_000), noise(15_500), noise(ModuleLimit+1_000), noise(26_000)
+	page, style, script, module, index := noise(
+		10_000,
+	), noise(
+		5_000,
+	), noise(
+		15_500,
+	), noise(
+		ModuleLimit+1_000,
+	), noise(
+		26_000,
+	)
 	got := CheckBudgets(Weights{
 		Scripts: []File{{"assets/a.js", script}, {"assets/b.js", script}},
 		Module:  File{"assets/m.wasm", module},
@@ -83,7 +95,10 @@ func TestBudgetsExceeded(t *testing.T) {
 	}
 	want := []string{
 		fmt.Sprintf("assets/a.js: error: script is %d B after gzip, limit 30000 B", 2*size(script)),
-		fmt.Sprintf("assets/en.txt: error: search index of 100000 B of text is %d B after gzip, limit 25000 B", size(index)),
+		fmt.Sprintf(
+			"assets/en.txt: error: search index of 100000 B of text is %d B after gzip, limit 25000 B",
+			size(index),
+		),
 		fmt.Sprintf("assets/m.wasm: error: module is %d B after gzip, limit %d B", size(module), ModuleLimit),
 		fmt.Sprintf("en/a.html: error: first view (%d B of HTML, %d B of CSS) is %d B after gzip, limit 14600 B",
 			size(page), size(style), size(page)+size(style)),

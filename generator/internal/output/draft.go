@@ -107,7 +107,12 @@ func (d *Draft) start() error {
 // error, except when removing the replaced release fails after the exchange.
 func (d *Draft) Publish(release string) error {
 	if release == "" || strings.ContainsAny(release, "\r\n") {
-		return fault.Fault{File: d.target, Code: "release", Text: fmt.Sprintf("release %q is not one word", release), Hint: "use the hash of all files"}
+		return fault.Fault{
+			File: d.target,
+			Code: "release",
+			Text: fmt.Sprintf("release %q is not one word", release),
+			Hint: "use the hash of all files",
+		}
 	}
 	if err := d.begin(); err != nil { // also where no file was put
 		return err
@@ -116,7 +121,8 @@ func (d *Draft) Publish(release string) error {
 		return err
 	}
 	slices.Sort(d.paths)
-	if old := d.stage.old; old.there && old.Release == release && d.kept == len(d.paths) && slices.Equal(old.Paths, d.paths) {
+	if old := d.stage.old; old.there && old.Release == release && d.kept == len(d.paths) &&
+		slices.Equal(old.Paths, d.paths) {
 		return nil
 	}
 	if err := d.stage.seal(d.site.stage, release, d.paths); err != nil {

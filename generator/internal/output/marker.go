@@ -78,14 +78,20 @@ func (s *site) inspect() (marker, error) {
 	data, err := os.ReadFile(filepath.Join(s.target, markerName))
 	m, ok := parseMarker(string(data))
 	if err != nil || !ok {
-		return refuse("target is not empty and was not written by coursebook", "name another folder, or empty this one yourself")
+		return refuse(
+			"target is not empty and was not written by coursebook",
+			"name another folder, or empty this one yourself",
+		)
 	}
 	stranger, err := s.stranger(m)
 	switch {
 	case err != nil:
 		return marker{}, trouble(s.target, "cannot look into the target", err)
 	case stranger != "":
-		return refuse(fmt.Sprintf("target holds %q, which coursebook did not write and would delete", stranger), "move it out of the target")
+		return refuse(
+			fmt.Sprintf("target holds %q, which coursebook did not write and would delete", stranger),
+			"move it out of the target",
+		)
 	}
 	m.there, m.mode = true, info.Mode().Perm()
 	return m, nil

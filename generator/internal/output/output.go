@@ -114,8 +114,12 @@ func open(target string, create bool) (*site, func(), error) {
 	}
 	parent, base := filepath.Split(full)
 	if base == "" || target == "" {
-		return nil, nil, fault.Fault{File: target, Code: "target", Text: fmt.Sprintf("%q cannot be a target folder", target),
-			Hint: "name a folder of its own for the site"}
+		return nil, nil, fault.Fault{
+			File: target,
+			Code: "target",
+			Text: fmt.Sprintf("%q cannot be a target folder", target),
+			Hint: "name a folder of its own for the site",
+		}
 	}
 	parent = filepath.Clean(parent)
 	beside := func(what string) string { return filepath.Join(parent, "."+base+".coursebook-"+what) }
@@ -169,7 +173,11 @@ func checkPaths(paths []string) error {
 		lower := strings.ToLower(p)
 		for i := strings.LastIndexByte(lower, '/'); i > 0; i = strings.LastIndexByte(lower[:i], '/') {
 			if first, taken := seen[lower[:i]]; taken {
-				return refusePath(p, fmt.Sprintf("needs a folder where the file %q stands", first), "rename one of the two")
+				return refusePath(
+					p,
+					fmt.Sprintf("needs a folder where the file %q stands", first),
+					"rename one of the two",
+				)
 			}
 		}
 	}
@@ -178,8 +186,13 @@ func checkPaths(paths []string) error {
 
 func checkPath(p string) error {
 	switch {
-	case !fs.ValidPath(p) || p == "." || !filepath.IsLocal(filepath.FromSlash(p)) || strings.ContainsAny(p, "\\:\x00\r\n"):
-		return refusePath(p, fmt.Sprintf("path %q leaves the target folder or is no plain path", p), "use names parted by /, without .. and without a leading /")
+	case !fs.ValidPath(p) || p == "." || !filepath.IsLocal(filepath.FromSlash(p)) ||
+		strings.ContainsAny(p, "\\:\x00\r\n"):
+		return refusePath(
+			p,
+			fmt.Sprintf("path %q leaves the target folder or is no plain path", p),
+			"use names parted by /, without .. and without a leading /",
+		)
 	case p == markerName || strings.HasPrefix(p, markerName+"/"):
 		return refusePath(p, "name is kept for the marker of the target", "rename the file")
 	}

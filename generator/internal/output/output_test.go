@@ -175,7 +175,8 @@ func TestTargetsOfOthers(t *testing.T) {
 
 func TestPaths(t *testing.T) {
 	target := filepath.Join(t.TempDir(), "site")
-	for _, path := range []string{"../x", "a/../../x", "/etc/x", "", ".", "a//b", "a/", "./a", `a\b`, "c:x", "a\x00", "a\nb"} {
+	for _, path := range []string{"../x", "a/../../x", "/etc/x", "", ".", "a//b", "a/", "./a", `a\b`, "c:x", "a\x00",
+		"a\nb"} {
 		files := []File{{path, nil}}
 		err := Publish(target, files, "r")
 		var f fault.Fault
@@ -285,7 +286,8 @@ func TestRelease(t *testing.T) {
 	if Release(a) != Release(b) {
 		t.Error("the order of the files changes the release")
 	}
-	for _, other := range [][]File{{{"a", []byte("2")}, {"b", []byte("1")}}, a[:1], {{"a", []byte("1")}, {"c", []byte("2")}}} {
+	for _, other := range [][]File{{{"a", []byte("2")}, {"b", []byte("1")}}, a[:1],
+		{{"a", []byte("1")}, {"c", []byte("2")}}} {
 		if Release(other) == Release(a) {
 			t.Errorf("%v has the release of %v", other, a)
 		}

@@ -91,8 +91,12 @@ func (s *site) recover() error {
 	// The journal goes first: from then on the rest is mere litter.
 	for _, path := range leftovers {
 		if err := os.RemoveAll(path); err != nil {
-			return fault.Fault{File: path, Code: "output", Text: "cannot remove what the last publication left: " + err.Error(),
-				Hint: "remove it yourself"}
+			return fault.Fault{
+				File: path,
+				Code: "output",
+				Text: "cannot remove what the last publication left: " + err.Error(),
+				Hint: "remove it yourself",
+			}
 		}
 	}
 	return nil

@@ -40,7 +40,8 @@ const reg=navigator.serviceWorker&&await navigator.serviceWorker.getRegistration
 if(!reg||!navigator.serviceWorker.controller)return location.reload();
 navigator.serviceWorker.addEventListener("controllerchange",()=>location.reload());
 const accept=w=>w&&w.postMessage({type:"accept"});
-reg.addEventListener("updatefound",()=>{const w=reg.installing;w.addEventListener("statechange",()=>{if(w.state==="installed")accept(w)})});
+reg.addEventListener("updatefound",()=>{
+const w=reg.installing;w.addEventListener("statechange",()=>{if(w.state==="installed")accept(w)})});
 await reg.update();accept(reg.waiting);
 };
 events.addEventListener("faults",e=>{panel.textContent=JSON.parse(e.data);panel.hidden=!panel.textContent});

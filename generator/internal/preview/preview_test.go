@@ -30,8 +30,12 @@ func (s *site) build() (map[string][]byte, []fault.Fault) { return s.files, s.fa
 
 func whole(text string) map[string][]byte {
 	return map[string][]byte{
-		"index.html": []byte("<h1>" + text + "</h1>"), "404.html": []byte("missing"), "en/index.html": []byte("english"),
-		"en/corner.html": []byte("corner"), "assets/a.css": []byte("p{}"), "assets/b.wasmz": {0x1f, 0x8b}, "sw.js": []byte("1"),
+		"index.html": []byte(
+			"<h1>" + text + "</h1>",
+		), "404.html": []byte("missing"), "en/index.html": []byte("english"),
+		"en/corner.html": []byte(
+			"corner",
+		), "assets/a.css": []byte("p{}"), "assets/b.wasmz": {0x1f, 0x8b}, "sw.js": []byte("1"),
 		"assets/w.tsv": []byte("k\tv"), "app.webmanifest": []byte("{}"), "assets/p.svg": []byte("<svg/>"),
 	}
 }
@@ -76,7 +80,8 @@ func TestServes(t *testing.T) {
 		"/%2e%2e/%2e%2e/etc/hosts": {404, "text/html; charset=utf-8", "missing"},
 	} {
 		r := get(t, s, "GET", path)
-		if got := body(t, r); r.StatusCode != want.status || got != want.body || r.Header.Get("Content-Type") != want.kind {
+		if got := body(t, r); r.StatusCode != want.status || got != want.body ||
+			r.Header.Get("Content-Type") != want.kind {
 			t.Errorf("%s: %d %s %q", path, r.StatusCode, r.Header.Get("Content-Type"), got)
 		}
 		if r.Header.Get("Cache-Control") != "no-cache" || r.Header.Get("Content-Encoding") != "" {
@@ -97,8 +102,10 @@ func TestLastGoodBuildStays(t *testing.T) {
 	s := New(b.build, func(format string, args ...any) { fmt.Fprintf(&log, format+"\n", args...) })
 	s.Rebuild()
 	r := get(t, s, "GET", "/en/corner.html")
-	if got := body(t, r); r.StatusCode != 503 || !strings.Contains(got, "en/corner.md:3:1: error: unknown key") || !strings.Contains(got, "hint: write title") ||
-		r.Header.Get("Refresh") == "" || !strings.HasPrefix(r.Header.Get("Content-Type"), "text/plain") {
+	if got := body(t, r); r.StatusCode != 503 || !strings.Contains(got, "en/corner.md:3:1: error: unknown key") ||
+		!strings.Contains(got, "hint: write title") ||
+		r.Header.Get("Refresh") == "" ||
+		!strings.HasPrefix(r.Header.Get("Content-Type"), "text/plain") {
 		t.Errorf("%d %v %s", r.StatusCode, r.Header, got)
 	}
 	if got := log.String(); !strings.Contains(got, "en/corner.md:3:1") || !strings.Contains(got, "1 error") {

@@ -112,13 +112,28 @@ func TestBlot(t *testing.T) {
 		for side*side*10 < modules*modules {
 			side++
 		}
-		for _, at := range [][2]int{{9, 9}, {modules - side - 9, 9}, {9, modules - side - 9}, {(modules - side) / 2, (modules - side) / 2}} {
+		for _, at := range [][2]int{{9, 9}, {modules - side - 9, 9}, {9, modules - side - 9},
+			{(modules - side) / 2, (modules - side) / 2}} {
 			for _, blot := range []color.Gray{{0}, {255}, {90}} {
 				img := drawn(t, c)
 				from := image.Pt((Quiet+at[0])*dots, (Quiet+at[1])*dots)
-				draw.Draw(img, image.Rectangle{from, from.Add(image.Pt(side*dots, side*dots))}, image.NewUniform(blot), image.Point{}, draw.Src)
+				draw.Draw(
+					img,
+					image.Rectangle{from, from.Add(image.Pt(side*dots, side*dots))},
+					image.NewUniform(blot),
+					image.Point{},
+					draw.Src,
+				)
 				if got, _, err := read(img); err != nil || got != address {
-					t.Errorf("%s, a blot of %d modules a side at %v, grey %d: read as %q: %v", address, side, at, blot.Y, got, err)
+					t.Errorf(
+						"%s, a blot of %d modules a side at %v, grey %d: read as %q: %v",
+						address,
+						side,
+						at,
+						blot.Y,
+						got,
+						err,
+					)
 				}
 			}
 		}

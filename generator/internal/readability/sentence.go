@@ -8,8 +8,10 @@ import (
 
 // abbreviations end with a point that ends no sentence.
 var abbreviations = map[string]bool{
-	"e.g": true, "i.e": true, "approx": true, "no": true, "nos": true, "p": true, "pp": true, "vs": true, "fig": true, "eq": true, "ed": true,
-	"sec": true, "min": true, "max": true, "dia": true, "u.s": true, "aprox": true, "núm": true, "pág": true, "ej": true, "máx": true, "mín": true, "pulg": true,
+	"e.g": true, "i.e": true, "approx": true, "no": true, "nos": true, "p": true, "pp": true, "vs": true, "fig": true,
+	"eq": true, "ed": true,
+	"sec": true, "min": true, "max": true, "dia": true, "u.s": true, "aprox": true, "núm": true, "pág": true,
+	"ej": true, "máx": true, "mín": true, "pulg": true,
 }
 
 // closers may be between a sentence's mark and its end.
@@ -77,7 +79,8 @@ func Words(sentence string) int {
 func plainWords(sentence string) []string {
 	var words []string
 	first := true
-	for _, w := range strings.FieldsFunc(sentence, func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '\'' && r != '’' }) {
+	for _, w := range strings.FieldsFunc(sentence,
+		func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '\'' && r != '’' }) {
 		w = strings.Trim(w, "'’")
 		if w == "" {
 			continue

@@ -29,7 +29,13 @@ func parseExceptions(text string) map[string]int {
 		word, digits, _ := strings.Cut(line, "\t")
 		n, err := strconv.Atoi(digits)
 		if err != nil || n < 1 || word != strings.ToLower(word) || counts[word] > 0 {
-			panic(fmt.Sprintf("exceptions.tsv:%d: want a new lower-case word, a tab and a number of syllables: %q", i+1, line))
+			panic(
+				fmt.Sprintf(
+					"exceptions.tsv:%d: want a new lower-case word, a tab and a number of syllables: %q",
+					i+1,
+					line,
+				),
+			)
 		}
 		counts[word] = n
 	}
@@ -74,13 +80,15 @@ func breaks(word string, i int) bool {
 	case "io":
 		return i < 2 || strings.IndexByte("ctsgxn", word[i-2]) < 0
 	case "iu", "eo":
-		return pair == "iu" || rest != "n" && rest != "ns" && !strings.HasPrefix(rest, "u") && !strings.HasPrefix(rest, "ple")
+		return pair == "iu" ||
+			rest != "n" && rest != "ns" && !strings.HasPrefix(rest, "u") && !strings.HasPrefix(rest, "ple")
 	case "yi":
 		return true
 	case "ei", "oi", "ui":
 		return pair != "oi" && rest == "ng"
 	case "ie":
-		return strings.HasSuffix(word, "iest") && rest == "st" || rest == "r" && len(word) > 4 || rest == "ty" || rest == "nt"
+		return strings.HasSuffix(word, "iest") && rest == "st" || rest == "r" && len(word) > 4 || rest == "ty" ||
+			rest == "nt"
 	}
 	return false
 }
@@ -90,11 +98,16 @@ func silent(word string) int {
 	switch {
 	case len(word) < 3:
 		return 0
-	case strings.HasSuffix(word, "ely") && len(word) > 4, strings.HasSuffix(word, "eful"), strings.HasSuffix(word, "eless"), strings.HasSuffix(word, "ement") && len(word) > 6:
+	case strings.HasSuffix(word, "ely") && len(word) > 4,
+		strings.HasSuffix(word, "eful"),
+		strings.HasSuffix(word, "eless"),
+		strings.HasSuffix(word, "ement") && len(word) > 6:
 		return 1
-	case strings.HasSuffix(word, "le") && isConsonant(word[len(word)-3]), strings.HasSuffix(word, "les") && len(word) > 3 && isConsonant(word[len(word)-4]):
+	case strings.HasSuffix(word, "le") && isConsonant(word[len(word)-3]),
+		strings.HasSuffix(word, "les") && len(word) > 3 && isConsonant(word[len(word)-4]):
 		return 0 // ta-ble
-	case strings.HasSuffix(word, "e") && isConsonant(word[len(word)-2]), strings.HasSuffix(word, "ue") && strings.HasSuffix(word, "que"):
+	case strings.HasSuffix(word, "e") && isConsonant(word[len(word)-2]),
+		strings.HasSuffix(word, "ue") && strings.HasSuffix(word, "que"):
 		return 1
 	case strings.HasSuffix(word, "es"):
 		before := word[:len(word)-2]
@@ -104,7 +117,8 @@ func silent(word string) int {
 	case strings.HasSuffix(word, "ed"):
 		before := word[:len(word)-2]
 		last := before[len(before)-1]
-		if isConsonant(last) && last != 't' && last != 'd' && !(last == 'l' && len(before) > 2 && isConsonant(before[len(before)-2]) && before[len(before)-2] != 'l') {
+		if isConsonant(last) && last != 't' && last != 'd' &&
+			!(last == 'l' && len(before) > 2 && isConsonant(before[len(before)-2]) && before[len(before)-2] != 'l') {
 			return 1 // placed, but pour-ed is one, wait-ed two
 		}
 	}
@@ -150,7 +164,24 @@ func Spanish(word string) int {
 
 const spanishVowels = "aeiouáéíóúü"
 
-var silentU = strings.NewReplacer("gue", "ge", "gui", "gi", "gué", "gé", "guí", "gí", "que", "qe", "qui", "qi", "qué", "qé", "quí", "qí")
+var silentU = strings.NewReplacer(
+	"gue",
+	"ge",
+	"gui",
+	"gi",
+	"gué",
+	"gé",
+	"guí",
+	"gí",
+	"que",
+	"qe",
+	"qui",
+	"qi",
+	"qué",
+	"qé",
+	"quí",
+	"qí",
+)
 
 // weak reports whether a vowel joins its neighbour: i and u without a stress
 // mark.

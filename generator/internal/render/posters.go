@@ -97,10 +97,19 @@ func checkPosters(m *Manual, faults *fault.List) {
 			continue // reported by package site
 		}
 		if n := len(addressOf(m, p)); n > densest {
-			warn(m, faults, "manual.yaml", named.Line, "poster-dense",
-				fmt.Sprintf("the page's address has %d bytes; beyond %d its code on the poster is so fine that dirt spoils it",
-					n, densest),
-				"give the site a shorter address, or the page a shorter name")
+			warn(
+				m,
+				faults,
+				"manual.yaml",
+				named.Line,
+				"poster-dense",
+				fmt.Sprintf(
+					"the page's address has %d bytes; beyond %d its code on the poster is so fine that dirt spoils it",
+					n,
+					densest,
+				),
+				"give the site a shorter address, or the page a shorter name",
+			)
 		}
 	}
 }

@@ -115,7 +115,16 @@ func (a *assembler) place(pages []*page.Page) {
 		if lang == nil {
 			if !lost[p.Lang] {
 				lost[p.Lang] = true
-				a.at(fault.Error, p.File, 0, 0, "language-unknown", "add the language to manual.yaml, or remove the folder", "folder %q is none of the manual's languages", p.Lang)
+				a.at(
+					fault.Error,
+					p.File,
+					0,
+					0,
+					"language-unknown",
+					"add the language to manual.yaml, or remove the folder",
+					"folder %q is none of the manual's languages",
+					p.Lang,
+				)
 			}
 			continue
 		}
@@ -144,12 +153,28 @@ func (a *assembler) kind(lang *Language, p *Page) {
 		slot = &lang.Cautions
 	default:
 		if p.Slug == "index" {
-			a.atKey(fault.Error, p, "kind", "slug-kept", "write kind: home, or rename the page", "name index is kept for the home page")
+			a.atKey(
+				fault.Error,
+				p,
+				"kind",
+				"slug-kept",
+				"write kind: home, or rename the page",
+				"name index is kept for the home page",
+			)
 		}
 		return
 	}
 	if slot.Page != nil {
-		a.atKey(fault.Error, p, "kind", "kind-twice", "give one of the two another kind", "%s is a %s page too", slot.Page.File, p.Header.Kind)
+		a.atKey(
+			fault.Error,
+			p,
+			"kind",
+			"kind-twice",
+			"give one of the two another kind",
+			"%s is a %s page too",
+			slot.Page.File,
+			p.Header.Kind,
+		)
 		return
 	}
 	slot.Page = p
@@ -163,12 +188,22 @@ func (a *assembler) standIn(lang *Language, isDefault bool) {
 	}
 	if isDefault {
 		if lang.Home.Page == nil {
-			a.at(fault.Error, "manual.yaml", 0, 0, "home-missing", "add a page with kind: home to the folder "+lang.Code, "no home page in %s", lang.Code)
+			a.at(
+				fault.Error,
+				"manual.yaml",
+				0,
+				0,
+				"home-missing",
+				"add a page with kind: home to the folder "+lang.Code,
+				"no home page in %s",
+				lang.Code,
+			)
 		}
 		return
 	}
 	first := a.site.Languages[0]
-	for _, pair := range []struct{ own, other *Entry }{{&lang.Home, &first.Home}, {&lang.Glossary, &first.Glossary}, {&lang.Cautions, &first.Cautions}} {
+	for _, pair := range []struct{ own, other *Entry }{{&lang.Home, &first.Home}, {&lang.Glossary, &first.Glossary},
+		{&lang.Cautions, &first.Cautions}} {
 		if pair.own.Page == nil && pair.other.Page != nil {
 			*pair.own = Entry{Page: pair.other.Page, Fallback: true}
 		}
@@ -206,8 +241,17 @@ func (a *assembler) order() {
 func (a *assembler) titles(lang *Language) {
 	for i := 1; i < len(lang.All); i++ {
 		p, before := lang.All[i].Page, lang.All[i-1].Page
-		if p.Language == lang && before.Language == lang && p.Header.Title != "" && strings.EqualFold(p.Header.Title, before.Header.Title) {
-			a.atKey(fault.Warning, p, "title", "title-twice", "say in the title what is different", "%s has the same title", before.File)
+		if p.Language == lang && before.Language == lang && p.Header.Title != "" &&
+			strings.EqualFold(p.Header.Title, before.Header.Title) {
+			a.atKey(
+				fault.Warning,
+				p,
+				"title",
+				"title-twice",
+				"say in the title what is different",
+				"%s has the same title",
+				before.File,
+			)
 		}
 	}
 }
@@ -267,7 +311,42 @@ func compareTitles(x, y Entry) int {
 }
 
 // accents folds the letters of Spanish and its neighbours for sorting.
-var accents = strings.NewReplacer("á", "a", "é", "e", "í", "i", "ó", "o", "ú", "u", "ü", "u", "ñ", "n~", "à", "a", "â", "a", "ç", "c", "è", "e", "ê", "e", "ë", "e", "ö", "o", "ä", "a", "¿", "", "¡", "")
+var accents = strings.NewReplacer(
+	"á",
+	"a",
+	"é",
+	"e",
+	"í",
+	"i",
+	"ó",
+	"o",
+	"ú",
+	"u",
+	"ü",
+	"u",
+	"ñ",
+	"n~",
+	"à",
+	"a",
+	"â",
+	"a",
+	"ç",
+	"c",
+	"è",
+	"e",
+	"ê",
+	"e",
+	"ë",
+	"e",
+	"ö",
+	"o",
+	"ä",
+	"a",
+	"¿",
+	"",
+	"¡",
+	"",
+)
 
 func sortKey(title string) string { return accents.Replace(strings.ToLower(title)) }
 

@@ -43,7 +43,12 @@ func (a *assembler) resolve(p *Page, l page.Link) linked {
 	case strings.HasPrefix(l.Target, "calc:"):
 		id := strings.TrimPrefix(l.Target, "calc:")
 		if a.site.byID[id] == nil {
-			return fail("link-calculator", a.guess(id, a.calculatorIDs, "use one of: "+strings.Join(a.calculatorIDs(), ", ")), "no calculator %q", id)
+			return fail(
+				"link-calculator",
+				a.guess(id, a.calculatorIDs, "use one of: "+strings.Join(a.calculatorIDs(), ", ")),
+				"no calculator %q",
+				id,
+			)
 		}
 		return linked{calculator: id}
 	}
@@ -58,11 +63,22 @@ func (a *assembler) resolve(p *Page, l page.Link) linked {
 			return fail("link-file", "write "+bare(file)+".md", "link %q names no page", l.Target)
 		}
 		if to, ok = a.site.In(p.Language, slug); !ok {
-			return fail("link-dead", a.guess(file, func() []string { return a.fileNames(p.Language) }, "name the file of a page: slug.md"), "no page %q", file)
+			return fail(
+				"link-dead",
+				a.guess(file, func() []string { return a.fileNames(p.Language) }, "name the file of a page: slug.md"),
+				"no page %q",
+				file,
+			)
 		}
 	}
 	if hasAnchor && !to.Page.has(anchor) {
-		return fail("link-anchor", a.guess(anchor, to.Page.anchors, "name a heading in lower case with hyphens"), "no heading %q in %s", anchor, to.Page.File)
+		return fail(
+			"link-anchor",
+			a.guess(anchor, to.Page.anchors, "name a heading in lower case with hyphens"),
+			"no heading %q in %s",
+			anchor,
+			to.Page.File,
+		)
 	}
 	return linked{page: to.Page, anchor: anchor, fallback: to.Fallback}
 }
@@ -139,7 +155,20 @@ func (p *Page) anchors() []string {
 func (a *assembler) picturesOf(p *Page) {
 	for _, pic := range p.Pictures {
 		if _, ok := a.pictures[pic.File]; !ok {
-			a.at(fault.Error, p.File, pic.Line, pic.Col, "picture-missing", a.guess(pic.File, func() []string { return sortedKeys(a.pictures) }, "put the picture in the folder pictures"), "no picture %q", pic.File)
+			a.at(
+				fault.Error,
+				p.File,
+				pic.Line,
+				pic.Col,
+				"picture-missing",
+				a.guess(
+					pic.File,
+					func() []string { return sortedKeys(a.pictures) },
+					"put the picture in the folder pictures",
+				),
+				"no picture %q",
+				pic.File,
+			)
 			continue
 		}
 		a.pictures[pic.File] = true
@@ -151,7 +180,15 @@ func (a *assembler) picturesOf(p *Page) {
 func (a *assembler) unused() {
 	for _, name := range sortedKeys(a.pictures) {
 		if !a.pictures[name] {
-			a.at(fault.Warning, pictureFolder+name, 0, 0, "picture-unused", "show it on a page, or remove it", "no page shows this picture")
+			a.at(
+				fault.Warning,
+				pictureFolder+name,
+				0,
+				0,
+				"picture-unused",
+				"show it on a page, or remove it",
+				"no page shows this picture",
+			)
 		}
 	}
 }

@@ -38,7 +38,16 @@ func (a *assembler) placesOf(p *Page) {
 			a.table(p, pl, c)
 		case page.Figure:
 			if c.Draw == nil {
-				a.at(fault.Error, p.File, pl.Lines["calculator"], 0, "figure-none", "show a file, or place the calculator", "calculator %q draws no figure", c.ID)
+				a.at(
+					fault.Error,
+					p.File,
+					pl.Lines["calculator"],
+					0,
+					"figure-none",
+					"show a file, or place the calculator",
+					"calculator %q draws no figure",
+					c.ID,
+				)
 			}
 		}
 	}
@@ -61,7 +70,17 @@ func (a *assembler) table(p *Page, pl *page.Place, c *calc.Calculator) {
 	if len(ids) == 0 {
 		hint = "place the calculator instead"
 	}
-	a.at(fault.Error, p.File, pl.Lines["table"], 0, "table-unknown", a.guess(pl.Table, func() []string { return ids }, hint), "calculator %q has no table %q", c.ID, pl.Table)
+	a.at(
+		fault.Error,
+		p.File,
+		pl.Lines["table"],
+		0,
+		"table-unknown",
+		a.guess(pl.Table, func() []string { return ids }, hint),
+		"calculator %q has no table %q",
+		c.ID,
+		pl.Table,
+	)
 }
 
 // inputs reads a block's inputs as the form would, and runs the calculator:

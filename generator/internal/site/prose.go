@@ -27,13 +27,34 @@ func (a *assembler) prose(p *Page) {
 		blocks[i] = b.Text
 		for _, s := range readability.Sentences(b.Text) {
 			if n := readability.Words(s); n > readability.MaxWords {
-				a.at(fault.Warning, p.File, b.Line, 0, "sentence-long", "make two of it", "sentence of %d words, more than %d: %q", n, readability.MaxWords, opening(s))
+				a.at(
+					fault.Warning,
+					p.File,
+					b.Line,
+					0,
+					"sentence-long",
+					"make two of it",
+					"sentence of %d words, more than %d: %q",
+					n,
+					readability.MaxWords,
+					opening(s),
+				)
 			}
 		}
 	}
 	if p.Header.Kind != page.Glossary {
 		if s := readability.Measure(p.Lang, blocks); s.Hard {
-			a.atKey(fault.Warning, p, "title", "reading-hard", "shorten sentences, use shorter words", "%s is %.1f; the limit is %.0f", s.Formula, s.Value, s.Limit)
+			a.atKey(
+				fault.Warning,
+				p,
+				"title",
+				"reading-hard",
+				"shorten sentences, use shorter words",
+				"%s is %.1f; the limit is %.0f",
+				s.Formula,
+				s.Value,
+				s.Limit,
+			)
 		}
 	}
 }
@@ -42,7 +63,17 @@ func (a *assembler) prose(p *Page) {
 func (a *assembler) sourced(p *Page) {
 	if len(p.Amounts) > 0 && len(p.Header.Sources) == 0 {
 		first := p.Amounts[0]
-		a.at(fault.Warning, p.File, first.Line, 0, "unsourced", "add sources: to the header, or sources: [common practice]", "numbers without a source: %d, the first is %q", len(p.Amounts), first.Text)
+		a.at(
+			fault.Warning,
+			p.File,
+			first.Line,
+			0,
+			"unsourced",
+			"add sources: to the header, or sources: [common practice]",
+			"numbers without a source: %d, the first is %q",
+			len(p.Amounts),
+			first.Text,
+		)
 	}
 }
 

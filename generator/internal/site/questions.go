@@ -36,7 +36,16 @@ func (s *Site) QuestionIDs(p *Page) []string {
 func (a *assembler) question(p *Page, q *page.Question) {
 	if q.See != "" {
 		if _, ok := a.site.In(p.Language, q.See); !ok {
-			a.at(fault.Error, p.File, q.Lines["see"], 0, "see-unknown", a.guess(q.See, func() []string { return a.slugs(p.Language) }, "name a page's file without .md"), "no page %q", q.See)
+			a.at(
+				fault.Error,
+				p.File,
+				q.Lines["see"],
+				0,
+				"see-unknown",
+				a.guess(q.See, func() []string { return a.slugs(p.Language) }, "name a page's file without .md"),
+				"no page %q",
+				q.See,
+			)
 		}
 	}
 	if q.Number != nil {
@@ -48,7 +57,13 @@ func (a *assembler) question(p *Page, q *page.Question) {
 // decimal mark of the page's language, a drill in points. The calculator must
 // be there.
 func (s *Site) Drill(p *Page, n *page.Number) calc.Drill {
-	d := calc.Drill{Of: s.byID[n.Calculator], Set: Entries(n.Set), Vary: n.Vary, Answer: n.Answer, Tolerance: n.Tolerance}
+	d := calc.Drill{
+		Of:        s.byID[n.Calculator],
+		Set:       Entries(n.Set),
+		Vary:      n.Vary,
+		Answer:    n.Answer,
+		Tolerance: n.Tolerance,
+	}
 	if p.Language.Mark == quantity.Point {
 		return d
 	}
@@ -105,7 +120,16 @@ func (a *assembler) drawn(p *Page, q *page.Question, d calc.Drill) {
 	for seed := range uint64(trialDraws) {
 		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
 			if _, _, ok := d.Sample(seed, sys); !ok {
-				a.at(fault.Error, p.File, q.Lines["vary"], 0, "question-vary", "let fewer inputs vary, or set others that fit them", "fresh values give %s no result too often", d.Of.ID)
+				a.at(
+					fault.Error,
+					p.File,
+					q.Lines["vary"],
+					0,
+					"question-vary",
+					"let fewer inputs vary, or set others that fit them",
+					"fresh values give %s no result too often",
+					d.Of.ID,
+				)
 				return
 			}
 		}
@@ -121,8 +145,27 @@ func (a *assembler) covered(p *Page, pl *page.Place, c *calc.Calculator) {
 	steps := len(calc.Run(c, in).Steps)
 	switch {
 	case steps == 0:
-		a.at(fault.Error, p.File, pl.Lines["calculator"], 0, "example-steps", "write steps: and a list instead", "calculator %q shows no steps", c.ID)
+		a.at(
+			fault.Error,
+			p.File,
+			pl.Lines["calculator"],
+			0,
+			"example-steps",
+			"write steps: and a list instead",
+			"calculator %q shows no steps",
+			c.ID,
+		)
 	case pl.Hide >= steps:
-		a.at(fault.Error, p.File, pl.Lines["hide"], 0, "example-hidden", "leave at least the first step in sight", "example covers %d of %d steps", pl.Hide, steps)
+		a.at(
+			fault.Error,
+			p.File,
+			pl.Lines["hide"],
+			0,
+			"example-hidden",
+			"leave at least the first step in sight",
+			"example covers %d of %d steps",
+			pl.Hide,
+			steps,
+		)
 	}
 }

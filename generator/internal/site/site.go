@@ -106,9 +106,20 @@ type key struct{ lang, slug string }
 // and faults show their lines. What has a fault is left out or left unlinked,
 // so that one run finds all faults. How the pages read is checked apart, by
 // CheckProse.
-func Assemble(manual source.Manual, files []source.File, pages []*page.Page, calculators []*calc.Calculator, faults *fault.List) *Site {
+func Assemble(
+	manual source.Manual,
+	files []source.File,
+	pages []*page.Page,
+	calculators []*calc.Calculator,
+	faults *fault.List,
+) *Site {
 	a := &assembler{
-		site:     &Site{Manual: manual, Calculators: calculators, byID: map[string]*calc.Calculator{}, pages: map[key]*Page{}},
+		site: &Site{
+			Manual:      manual,
+			Calculators: calculators,
+			byID:        map[string]*calc.Calculator{},
+			pages:       map[key]*Page{},
+		},
 		faults:   faults,
 		files:    map[string]source.File{},
 		pictures: map[string]bool{},

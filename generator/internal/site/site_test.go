@@ -29,11 +29,15 @@ roles:
 // small is a manual in two languages; two pages have no twin.
 func small() fstest.MapFS {
 	files := map[string]string{
-		"manual.yaml":         manualText,
-		"en/start.md":         "---\ntitle: Start\nsummary: x\nkind: home\n---\n[plan](plan.md) [tank](calc:tank) [out](https://example.org/x)\n",
-		"es/start.md":         "---\ntitle: Inicio\nsummary: x\nkind: home\n---\nTexto.\n",
-		"en/plan.md":          "---\ntitle: Plan\nsummary: x\nstage: before\norder: 2\nnext: [corners, words]\n---\n## Größe\n\nA lift. [c](corners.md#step-1) [g](plan.md#gr%C3%B6%C3%9Fe) [w](words.md#lift)\n\n![A corner](corner.svg)\n",
-		"es/plan.md":          "---\ntitle: Plano\nsummary: x\nstage: before\norder: 2\n---\nTexto. [c](corners.md) [tanque](calc:tank)\n",
+		"manual.yaml": manualText,
+		"en/start.md": "---\ntitle: Start\nsummary: x\nkind: home\n---\n[plan](plan.md) [tank](calc:tank) " +
+			"[out](https://example.org/x)\n",
+		"es/start.md": "---\ntitle: Inicio\nsummary: x\nkind: home\n---\nTexto.\n",
+		"en/plan.md": "---\ntitle: Plan\nsummary: x\nstage: before\norder: 2\nnext: [corners, " +
+			"words]\n---\n## Größe\n\nA lift. [c](corners.md#step-1) [g](plan.md#gr%C3%B6%C3%9Fe) " +
+			"[w](words.md#lift)\n\n![A corner](corner.svg)\n",
+		"es/plan.md": "---\ntitle: Plano\nsummary: x\nstage: before\norder: 2\n---\nTexto. [c](corners.md) " +
+			"[tanque](calc:tank)\n",
 		"en/order.md":         "---\ntitle: Order\nsummary: x\nstage: before\norder: 1\n---\nText.\n",
 		"es/order.md":         "---\ntitle: Pedido\nsummary: x\nstage: before\norder: 1\n---\nTexto. Una capa.\n",
 		"en/corners.md":       "---\ntitle: Corners\nsummary: x\nstage: placing\n---\n1. Stop.\n",
@@ -111,7 +115,8 @@ func TestOrder(t *testing.T) {
 	for _, p := range s.Pages {
 		files = append(files, p.File)
 	}
-	if got := strings.Join(files, " "); got != "en/order.md en/plan.md en/corners.md en/start.md en/words.md es/order.md es/plan.md es/start.md" {
+	if got := strings.Join(files, " "); got != "en/order.md en/plan.md en/corners.md en/start.md en/words.md "+
+		"es/order.md es/plan.md es/start.md" {
 		t.Errorf("pages are %s", got)
 	}
 }
@@ -119,7 +124,8 @@ func TestOrder(t *testing.T) {
 func TestPaths(t *testing.T) {
 	s := assembleSmall(t)
 	for path, want := range map[string]string{
-		s.Page("en", "start").Path: "index.html", s.Page("es", "start").Path: "es/index.html", s.Page("es", "plan").Path: "es/plan.html",
+		s.Page("en", "start").Path: "index.html", s.Page("es", "start").Path: "es/index.html",
+		s.Page("es", "plan").Path:  "es/plan.html",
 		s.HomePath(s.Languages[1]): "es/index.html", site.CalculatorPath("es", "tank"): "es/calc/tank.html",
 		site.ListingPath("en", "tank"): "en/calc/tank-source.html", site.AllPath("en"): "en/all.html",
 	} {
@@ -132,10 +138,14 @@ func TestPaths(t *testing.T) {
 // The wanted addresses resolve to the second path by RFC 3986, section 5.2.
 func TestRel(t *testing.T) {
 	for _, c := range [][3]string{
-		{"index.html", "en/a.html", "en/a.html"}, {"en/a.html", "index.html", "../index.html"}, {"en/a.html", "en/b.html#x", "b.html#x"},
-		{"en/a.html", "en/a.html#x", "#x"}, {"en/a.html", "en/a.html", "a.html"}, {"en/calc/t.html", "es/calc/t.html", "../../es/calc/t.html"},
-		{"en/calc/t.html", "en/a.html", "../a.html"}, {"en/a.html", "assets/x.css", "../assets/x.css"}, {"en/a.html", "en/calc/t.html", "calc/t.html"},
-		{"index.html", "sw.js", "sw.js"}, {"en/a.html", "eng/a.html", "../eng/a.html"}, {"a/b/c.html", "a/d/e.html", "../d/e.html"},
+		{"index.html", "en/a.html", "en/a.html"}, {"en/a.html", "index.html", "../index.html"},
+		{"en/a.html", "en/b.html#x", "b.html#x"},
+		{"en/a.html", "en/a.html#x", "#x"}, {"en/a.html", "en/a.html", "a.html"},
+		{"en/calc/t.html", "es/calc/t.html", "../../es/calc/t.html"},
+		{"en/calc/t.html", "en/a.html", "../a.html"}, {"en/a.html", "assets/x.css", "../assets/x.css"},
+		{"en/a.html", "en/calc/t.html", "calc/t.html"},
+		{"index.html", "sw.js", "sw.js"}, {"en/a.html", "eng/a.html", "../eng/a.html"},
+		{"a/b/c.html", "a/d/e.html", "../d/e.html"},
 	} {
 		if got := site.Rel(c[0], c[1]); got != c[2] {
 			t.Errorf("from %s to %s: %s, want %s", c[0], c[1], got, c[2])
@@ -155,7 +165,11 @@ func TestResolution(t *testing.T) {
 		t.Errorf("picture %+v", got)
 	}
 	r = s.Resolution(s.Page("en", "start"), site.Folder, nil)
-	want = []page.Target{{Href: "en/plan.html"}, {Href: "en/calc/tank.html"}, {Href: "https://example.org/x", Outbound: true}}
+	want = []page.Target{
+		{Href: "en/plan.html"},
+		{Href: "en/calc/tank.html"},
+		{Href: "https://example.org/x", Outbound: true},
+	}
 	if fmt.Sprint(r.Links) != fmt.Sprint(want) || r.Glossary != "en/words.html#" {
 		t.Errorf("got %+v", r)
 	}
@@ -229,7 +243,13 @@ func assembleMany(n int) time.Duration {
 	pages := make([]*page.Page, n)
 	for i := range pages {
 		p := &page.Page{Lang: "en", Slug: fmt.Sprintf("p%05d", i), File: fmt.Sprintf("en/p%05d.md", i),
-			Header: page.Header{Title: fmt.Sprint("Page ", i), Summary: "x", Stage: "before", Order: i % 7, Kind: page.Procedure}}
+			Header: page.Header{
+				Title:   fmt.Sprint("Page ", i),
+				Summary: "x",
+				Stage:   "before",
+				Order:   i % 7,
+				Kind:    page.Procedure,
+			}}
 		for k := 1; k <= 5; k++ {
 			p.Links = append(p.Links, page.Link{Target: fmt.Sprintf("p%05d.md", (i*k+k)%n)})
 		}

@@ -34,7 +34,14 @@ func (a *assembler) training() {
 	}
 	for _, p := range a.site.Pages {
 		if p.Header.Kind == page.Lesson && len(p.Courses) == 0 {
-			a.atKey(fault.Warning, p, "kind", "lesson-lost", "name it among the lessons of a course", "no course has this lesson")
+			a.atKey(
+				fault.Warning,
+				p,
+				"kind",
+				"lesson-lost",
+				"name it among the lessons of a course",
+				"no course has this lesson",
+			)
 		}
 	}
 }
@@ -49,7 +56,11 @@ func (a *assembler) coursesOf(l *Language, isDefault bool) {
 		}
 	}
 	slices.SortStableFunc(l.Courses, func(x, y Entry) int {
-		return cmp.Or(cmp.Compare(rank(x), rank(y)), cmp.Compare(x.Page.Header.Order, y.Page.Header.Order), cmp.Compare(x.Page.Slug, y.Page.Slug))
+		return cmp.Or(
+			cmp.Compare(rank(x), rank(y)),
+			cmp.Compare(x.Page.Header.Order, y.Page.Header.Order),
+			cmp.Compare(x.Page.Slug, y.Page.Slug),
+		)
 	})
 }
 
@@ -67,11 +78,28 @@ func (a *assembler) named(p *Page, name string, slugs []string) (list []Entry) {
 		e, ok := a.site.In(p.Language, slug)
 		switch {
 		case !ok:
-			a.atKey(fault.Error, p, name, name+"-unknown", a.guess(slug, func() []string { return a.slugs(p.Language) }, "name a page's file without .md"), "no page %q", slug)
+			a.atKey(
+				fault.Error,
+				p,
+				name,
+				name+"-unknown",
+				a.guess(slug, func() []string { return a.slugs(p.Language) }, "name a page's file without .md"),
+				"no page %q",
+				slug,
+			)
 		case e.Page == p:
 			a.atKey(fault.Error, p, name, name+"-self", "remove it", "page names itself")
 		case name == "lessons" && e.Page.Header.Kind != page.Lesson:
-			a.atKey(fault.Error, p, name, "lessons-kind", "give it kind: lesson, or name another page", "%s is no lesson but a %s page", e.Page.File, e.Page.Header.Kind)
+			a.atKey(
+				fault.Error,
+				p,
+				name,
+				"lessons-kind",
+				"give it kind: lesson, or name another page",
+				"%s is no lesson but a %s page",
+				e.Page.File,
+				e.Page.Header.Kind,
+			)
 		default:
 			list = append(list, e)
 		}
@@ -81,7 +109,15 @@ func (a *assembler) named(p *Page, name string, slugs []string) (list []Entry) {
 
 func (a *assembler) course(p *Page) {
 	if len(p.Header.Roles) != 1 {
-		a.atKey(fault.Error, p, "roles", "course-role", "name the one role whose course it is: roles: [id]", "course is for %d roles, not one", len(p.Header.Roles))
+		a.atKey(
+			fault.Error,
+			p,
+			"roles",
+			"course-role",
+			"name the one role whose course it is: roles: [id]",
+			"course is for %d roles, not one",
+			len(p.Header.Roles),
+		)
 	}
 	p.Lessons = a.named(p, "lessons", p.Header.Lessons)
 	for _, e := range p.Lessons {
@@ -90,22 +126,69 @@ func (a *assembler) course(p *Page) {
 		}
 	}
 	if n := len(p.Header.Lessons); n < fewLessons || n > manyLessons {
-		a.atKey(fault.Warning, p, "lessons", "course-length", "name 3 to 8 lessons", "lessons in the course: %d, outside %d to %d", n, fewLessons, manyLessons)
+		a.atKey(
+			fault.Warning,
+			p,
+			"lessons",
+			"course-length",
+			"name 3 to 8 lessons",
+			"lessons in the course: %d, outside %d to %d",
+			n,
+			fewLessons,
+			manyLessons,
+		)
 	}
 	switch n := len(p.Checks); {
 	case n == 0:
-		a.atKey(fault.Error, p, "title", "course-sign-off", "list under ## Sign-off what the hand shows on the wall: - [ ] …", "course has no list to sign off")
+		a.atKey(
+			fault.Error,
+			p,
+			"title",
+			"course-sign-off",
+			"list under ## Sign-off what the hand shows on the wall: - [ ] …",
+			"course has no list to sign off",
+		)
 	case n > manySignOff:
-		a.at(fault.Warning, p.File, p.Checks[manySignOff].Line, 0, "course-sign-off", "keep what matters most, so that the sheet fits one page", "course has %d lines to sign off, more than %d", n, manySignOff)
+		a.at(
+			fault.Warning,
+			p.File,
+			p.Checks[manySignOff].Line,
+			0,
+			"course-sign-off",
+			"keep what matters most, so that the sheet fits one page",
+			"course has %d lines to sign off, more than %d",
+			n,
+			manySignOff,
+		)
 	}
 }
 
 func (a *assembler) lesson(p *Page) {
 	if n := len(p.Header.Reads); n < 1 || n > manyReads {
-		a.atKey(fault.Warning, p, "reads", "lesson-reads", "name one or two pages to read first: reads: [slug]", "pages to read first: %d, outside 1 to %d", n, manyReads)
+		a.atKey(
+			fault.Warning,
+			p,
+			"reads",
+			"lesson-reads",
+			"name one or two pages to read first: reads: [slug]",
+			"pages to read first: %d, outside 1 to %d",
+			n,
+			manyReads,
+		)
 	}
 	if n := len(p.Questions()); n < fewQuestions || n > manyQuestions {
-		a.at(fault.Warning, p.File, lineOf(p, page.Questions), 0, "lesson-questions", "ask three to five questions", "questions in the lesson: %d, outside %d to %d", n, fewQuestions, manyQuestions)
+		a.at(
+			fault.Warning,
+			p.File,
+			lineOf(p, page.Questions),
+			0,
+			"lesson-questions",
+			"ask three to five questions",
+			"questions in the lesson: %d, outside %d to %d",
+			n,
+			fewQuestions,
+			manyQuestions,
+		)
 	}
 	worked, half := false, false
 	for _, pl := range p.Places {
@@ -113,10 +196,26 @@ func (a *assembler) lesson(p *Page) {
 		half = half || pl.Kind == page.Example && pl.Hide > 0
 	}
 	if !worked {
-		a.at(fault.Warning, p.File, lineOf(p, page.Example), 0, "lesson-worked", "add a block example without hide", "lesson has no worked example")
+		a.at(
+			fault.Warning,
+			p.File,
+			lineOf(p, page.Example),
+			0,
+			"lesson-worked",
+			"add a block example without hide",
+			"lesson has no worked example",
+		)
 	}
 	if !half {
-		a.at(fault.Warning, p.File, lineOf(p, page.Example), 0, "lesson-half", "add a block example with hide: 2", "lesson has no half-worked example")
+		a.at(
+			fault.Warning,
+			p.File,
+			lineOf(p, page.Example),
+			0,
+			"lesson-half",
+			"add a block example with hide: 2",
+			"lesson has no half-worked example",
+		)
 	}
 }
 
@@ -138,10 +237,27 @@ func (a *assembler) misplaced(p *Page) {
 		of   page.Kind
 	}{{"lessons", page.Course}, {"reads", page.Lesson}} {
 		if p.Header.Lines[k.name] > 0 && kind != k.of {
-			a.atKey(fault.Error, p, k.name, "key-kind", "remove it, or write kind: "+string(k.of), "a %s page has no %s", kind, k.name)
+			a.atKey(
+				fault.Error,
+				p,
+				k.name,
+				"key-kind",
+				"remove it, or write kind: "+string(k.of),
+				"a %s page has no %s",
+				kind,
+				k.name,
+			)
 		}
 	}
 	if p.Header.Stage != "" && (kind == page.Course || kind == page.Lesson) {
-		a.atKey(fault.Error, p, "stage", "key-kind", "remove it: the page of the training lists it", "a %s stands on no stage", kind)
+		a.atKey(
+			fault.Error,
+			p,
+			"stage",
+			"key-kind",
+			"remove it: the page of the training lists it",
+			"a %s stands on no stage",
+			kind,
+		)
 	}
 }

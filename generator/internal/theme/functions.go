@@ -118,5 +118,7 @@ func carry(id, text string) (template.HTML, error) {
 	if strings.Contains(low, "</script") || strings.Contains(low, "<!--") {
 		return "", fmt.Errorf("the data block %s holds a tag that would end it", id)
 	}
-	return template.HTML(`<script type="text/plain" id="` + template.HTMLEscapeString(id) + `">` + text + `</script>`), nil
+	return template.HTML(
+		`<script type="text/plain" id="` + template.HTMLEscapeString(id) + `">` + text + `</script>`,
+	), nil
 }

@@ -71,7 +71,8 @@ func TestWords(t *testing.T) {
 // Scripts hold no text of the interface and never turn text into markup.
 func TestScripts(t *testing.T) {
 	scripts := files(t, "ts/*.ts") + files(t, "worker/*.ts")
-	for _, sink := range []string{"innerHTML", "outerHTML", "insertAdjacentHTML", "document.write", "eval(", "new Function", "DOMParser", ".cssText", `setAttribute("style"`} {
+	for _, sink := range []string{"innerHTML", "outerHTML", "insertAdjacentHTML", "document.write", "eval(",
+		"new Function", "DOMParser", ".cssText", `setAttribute("style"`} {
 		if strings.Contains(scripts, sink) {
 			t.Errorf("scripts use %s", sink)
 		}
@@ -97,7 +98,8 @@ func TestFigureList(t *testing.T) {
 			listed[name] = true
 		}
 	}
-	for _, m := range regexp.MustCompile(`(?:shape\(|num\(|Attr\{|Tag: )"([a-z0-9-]+)"`).FindAllStringSubmatch(string(source), -1) {
+	names := regexp.MustCompile(`(?:shape\(|num\(|Attr\{|Tag: )"([a-z0-9-]+)"`)
+	for _, m := range names.FindAllStringSubmatch(string(source), -1) {
 		if !listed[m[1]] {
 			t.Errorf("figure.ts does not draw %s", m[1])
 		}
@@ -190,7 +192,11 @@ func TestContrast(t *testing.T) {
 		text, ground string
 		least        float64
 	}{
-		{"ink", "paper", 15}, {"ink", "wash", 15}, {"soft", "paper", 7}, {"soft", "wash", 7}, {"chalk", "paper", 7}, {"chalk", "wash", 7},
+		{
+			"ink",
+			"paper",
+			15,
+		}, {"ink", "wash", 15}, {"soft", "paper", 7}, {"soft", "wash", 7}, {"chalk", "paper", 7}, {"chalk", "wash", 7},
 		{"limit", "paper", 7}, {"edge", "paper", 3}, {"ink", "bright", 7}, {"ink", "concrete", 7}, {"ink", "foam", 4.5},
 	}
 	for i, set := range sets {
@@ -200,7 +206,8 @@ func TestContrast(t *testing.T) {
 			}
 		}
 	}
-	for signal, text := range map[string]string{"danger": "white", "warning": "black", "caution": "black", "notice": "white"} {
+	for signal, text := range map[string]string{"danger": "white", "warning": "black", "caution": "black",
+		"notice": "white"} {
 		if got := contrast(sets[0][signal], sets[0][text]); got < 7 {
 			t.Errorf("signal word %s on %s is %.2f, want 7", text, signal, got)
 		}

@@ -34,7 +34,10 @@ func TestEveryKind(t *testing.T) {
 }
 
 // policyFirst matches a page whose policy holds for all that it loads.
-var policyFirst = regexp.MustCompile(`<head>\s*<meta charset="utf-8">\s*<meta http-equiv="Content-Security-Policy" content="default-src &#39;none&#39;">`)
+var policyFirst = regexp.MustCompile(
+	`<head>\s*<meta charset="utf-8">\s*` +
+		`<meta http-equiv="Content-Security-Policy" content="default-src &#39;none&#39;">`,
+)
 
 // void elements have no end tag in HTML.
 var void = regexp.MustCompile(`<(meta|link|input|img|br|hr|path|circle)(\s[^>]*[^/])?>`)
@@ -113,7 +116,8 @@ func TestTranslation(t *testing.T) {
 	if err != nil || !strings.Contains(string(out), ">Todas<") {
 		t.Errorf("no translated text, error %v", err)
 	}
-	if es.Text("ui.all") != "Todas" || th.Text("ui.all") != "All pages, A to Z" || es.Text("ui.unknown") != "ui.unknown" {
+	if es.Text("ui.all") != "Todas" || th.Text("ui.all") != "All pages, A to Z" ||
+		es.Text("ui.unknown") != "ui.unknown" {
 		t.Error("Text does not follow the language")
 	}
 }
@@ -124,13 +128,22 @@ func TestFaults(t *testing.T) {
 		want  string
 	}{
 		"no words": {fstest.MapFS{}, "words.tsv"},
-		"twice":    {fstest.MapFS{"words.tsv": {Data: []byte("ui.a\tA\nui.a\tB\n")}}, "words.tsv:2: a line is a key of its own, a tab, and a text"},
-		"no tab":   {fstest.MapFS{"words.tsv": {Data: []byte("# words\nui.a A\n")}}, "words.tsv:2:"},
-		"no kind": {fstest.MapFS{"words.tsv": {Data: []byte("ui.a\tA\n")}, "templates/a.html": {Data: []byte(`{{define "procedure"}}{{end}}`)}},
-			`no template named "home"`},
+		"twice": {
+			fstest.MapFS{"words.tsv": {Data: []byte("ui.a\tA\nui.a\tB\n")}},
+			"words.tsv:2: a line is a key of its own, a tab, and a text",
+		},
+		"no tab": {fstest.MapFS{"words.tsv": {Data: []byte("# words\nui.a A\n")}}, "words.tsv:2:"},
+		"no kind": {
+			fstest.MapFS{
+				"words.tsv":        {Data: []byte("ui.a\tA\n")},
+				"templates/a.html": {Data: []byte(`{{define "procedure"}}{{end}}`)},
+			},
+			`no template named "home"`,
+		},
 	}
 	for name, c := range cases {
-		if _, err := Load(c.files, nil, []string{"procedure", "home"}); err == nil || !strings.Contains(err.Error(), c.want) {
+		if _, err := Load(c.files, nil, []string{"procedure", "home"}); err == nil ||
+			!strings.Contains(err.Error(), c.want) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}

@@ -80,7 +80,8 @@ type Closed struct {
 	Href               string       // of the calculator's own page
 	Address            string       // the same on paper: complete, or from the site's root
 	Answer             *form.Output // of the example; nil where none may be shown
-	Set                string       // the inputs that the author presets: a JSON list of pairs, path and text; may be empty
+	// the inputs that the author presets: a JSON list of pairs, path and text; may be empty
+	Set string
 }
 
 // Figure is a picture or a calculator's drawing.

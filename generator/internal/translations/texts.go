@@ -69,7 +69,10 @@ func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
 			if ok && !texts.add(Text{text, topic}) {
 				p := set.Position(at)
 				faults.Add(fault.Fault{File: "calculators/" + name, Line: p.Line, Col: p.Column, Code: "text-twice",
-					Text: fmt.Sprintf("this text has the key of “%s”", texts[text.Key()].Text), Hint: "change a word of one of them"})
+					Text: fmt.Sprintf(
+						"this text has the key of “%s”",
+						texts[text.Key()].Text,
+					), Hint: "change a word of one of them"})
 			}
 			return true
 		})

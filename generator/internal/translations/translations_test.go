@@ -141,7 +141,8 @@ func collect(v reflect.Value, texts map[calc.Text]bool) {
 func TestOneKeyTwoTexts(t *testing.T) {
 	var faults fault.List
 	_, err := FromSources(sources(map[string]string{
-		"a/a.go": "package a\n\nvar a = calc.Text(\"8yn0iYCKYHlIj4-BwPqk\")\nvar b = calc.Text(\"8yn0iYCKYHlIj4-BwPqk\")\n",
+		"a/a.go": "package a\n\nvar a = calc.Text(\"8yn0iYCKYHlIj4-BwPqk\")\nvar b = " +
+			"calc.Text(\"8yn0iYCKYHlIj4-BwPqk\")\n",
 		"b/b.go": "package b\n\nvar a =  calc.Text(\"GReLUrM4wMqfg9yzV3KQ\")\n",
 	}), &faults)
 	if err != nil {
@@ -156,7 +157,8 @@ func TestOneKeyTwoTexts(t *testing.T) {
 
 func TestSourcesThatDoNotParse(t *testing.T) {
 	var faults fault.List
-	if _, err := FromSources(sources(map[string]string{"a/a.go": "package a\nvar"}), &faults); err == nil || !strings.Contains(err.Error(), "a/a.go:2") {
+	if _, err := FromSources(sources(map[string]string{"a/a.go": "package a\nvar"}), &faults); err == nil ||
+		!strings.Contains(err.Error(), "a/a.go:2") {
 		t.Errorf("got %v", err)
 	}
 }
@@ -176,21 +178,24 @@ func TestParseKeyed(t *testing.T) {
 		want words
 		says string // of the only fault
 	}{
-		"good": {"# note\n\na\t" + Hash(english["a"]) + "\tEn {unit}: hondura de {what}\nb\t" + Hash("Side") + "\tLado\n",
+		"good": {"# note\n\na\t" + Hash(english["a"]) + "\tEn {unit}: hondura de {what}\nb\t" + Hash("Side") +
+			"\tLado\n",
 			words{"a": "En {unit}: hondura de {what}", "b": "Lado"}, ""},
-		"Windows lines": {"b\t" + Hash("Side") + "\tLado\r\n\r\nc\t" + Hash("Lid") + "\tTapa\r\n", words{"b": "Lado", "c": "Tapa"}, ""},
-		"empty":         {"", words{}, ""},
-		"two parts":     {"\nb\tLado\n", words{}, "es.tsv:2:1: error: a line needs three parts: key, hash, text"},
-		"no text":       {"b\t" + Hash("Side") + "\t\n", words{}, "es.tsv:1:1: error: a line needs three parts"},
-		"tab in text":   {"b\t" + Hash("Side") + "\tLa\tdo\n", words{}, "error: a line needs three parts"},
-		"unknown key":   {"z\t00000000\tZeta\n", words{}, "error: no text has the key z"},
+		"Windows lines": {"b\t" + Hash("Side") + "\tLado\r\n\r\nc\t" + Hash("Lid") + "\tTapa\r\n",
+			words{"b": "Lado", "c": "Tapa"}, ""},
+		"empty":       {"", words{}, ""},
+		"two parts":   {"\nb\tLado\n", words{}, "es.tsv:2:1: error: a line needs three parts: key, hash, text"},
+		"no text":     {"b\t" + Hash("Side") + "\t\n", words{}, "es.tsv:1:1: error: a line needs three parts"},
+		"tab in text": {"b\t" + Hash("Side") + "\tLa\tdo\n", words{}, "error: a line needs three parts"},
+		"unknown key": {"z\t00000000\tZeta\n", words{}, "error: no text has the key z"},
 		"stale": {"b\t00000000\tLado\n", words{"b": "Lado"},
 			"look at “Side”, correct the text and write the hash " + Hash("Side")},
 		"twice": {"b\t" + Hash("Side") + "\tLado\nb\t" + Hash("Side") + "\tCostado\n", words{"b": "Costado"},
 			"es.tsv:2:1: error: the key b is given twice"},
 		"slot forgotten": {"a\t" + Hash(english["a"]) + "\tHondura de {what}\n", words{"a": "Hondura de {what}"},
 			"use exactly these: {unit} {what}"},
-		"slot renamed": {"a\t" + Hash(english["a"]) + "\tHondura de {que} en {unit}\n", words{"a": "Hondura de {que} en {unit}"},
+		"slot renamed": {"a\t" + Hash(english["a"]) + "\tHondura de {que} en {unit}\n",
+			words{"a": "Hondura de {que} en {unit}"},
 			"the slots differ from the English text"},
 	} {
 		var faults fault.List
@@ -207,7 +212,8 @@ func TestParseKeyed(t *testing.T) {
 func checkOnlyFault(t *testing.T, name string, faults *fault.List, says string) {
 	t.Helper()
 	got := printed(faults)
-	if (says == "") != (got == "") || !strings.Contains(got, says) || says != "" && !strings.HasSuffix(got, "\n1 error\n") {
+	if (says == "") != (got == "") || !strings.Contains(got, says) ||
+		says != "" && !strings.HasSuffix(got, "\n1 error\n") {
 		t.Errorf("%s: said %q", name, got)
 	}
 }
@@ -232,14 +238,18 @@ func TestParseTexts(t *testing.T) {
 		"good": {"# note\n\nDepth of {what} in {unit}\tEn {unit}: hondura de {what}\nSide\tLado\r\n",
 			words{"Depth of {what} in {unit}": "En {unit}: hondura de {what}", "Side": "Lado"}, ""},
 		"number sign": {"#3 bar\tVarilla #3\n", words{"#3 bar": "Varilla #3"}, ""},
-		"marks":       {"How many\tCuántos\nHow many|feminine\tCuántas\n", words{"How many": "Cuántos", "How many|feminine": "Cuántas"}, ""},
-		"one part":    {"\nSide\n", words{}, "es.tsv:2:1: error: a line needs two parts: English text, translation"},
-		"no text":     {"Side\t\n", words{}, "es.tsv:1:1: error: a line needs two parts"},
-		"tab":         {"Side\tLa\tdo\n", words{}, "error: a line needs two parts"},
-		"twice":       {"Side\tLado\nSide\tCostado\n", words{"Side": "Costado"}, "es.tsv:2:1: error: this text is translated twice"},
-		"slot lost":   {"Depth of {what} in {unit}\tHondura\n", words{"Depth of {what} in {unit}": "Hondura"}, "use exactly these: {unit} {what}"},
+		"marks": {"How many\tCuántos\nHow many|feminine\tCuántas\n",
+			words{"How many": "Cuántos", "How many|feminine": "Cuántas"}, ""},
+		"one part": {"\nSide\n", words{}, "es.tsv:2:1: error: a line needs two parts: English text, translation"},
+		"no text":  {"Side\t\n", words{}, "es.tsv:1:1: error: a line needs two parts"},
+		"tab":      {"Side\tLa\tdo\n", words{}, "error: a line needs two parts"},
+		"twice": {"Side\tLado\nSide\tCostado\n", words{"Side": "Costado"}, "es.tsv:2:1: error: this text is " +
+			"translated twice"},
+		"slot lost": {"Depth of {what} in {unit}\tHondura\n", words{"Depth of {what} in {unit}": "Hondura"},
+			"use exactly these: {unit} {what}"},
 		"edited": {"Sides\tLado\n", words{},
-			"es.tsv:1:1: error: no text of the calculators reads “Sides”\n  Sides\tLado\n  ^\n  hint: write “Side” in its place"},
+			"es.tsv:1:1: error: no text of the calculators reads “Sides”\n  Sides\tLado\n  ^\n  hint: write “Side” " +
+				"in its place"},
 	} {
 		var faults fault.List
 		got, want := calc.Translations{}, calc.Translations{}

@@ -112,7 +112,8 @@ func TestReducedModuleKeepsAnswering(t *testing.T) {
 			t.Fatalf("request %d: the answer to %q has changed", i, requests[k])
 		}
 	}
-	if want := calc.Fingerprint(catalog.All()); !strings.Contains(first[0], want) || !strings.Contains(first[3], "state\tok") {
+	if want := calc.Fingerprint(catalog.All()); !strings.Contains(first[0], want) ||
+		!strings.Contains(first[3], "state\tok") {
 		t.Errorf("the module answers nonsense: %q", first[:4])
 	}
 }
@@ -235,7 +236,9 @@ func TestModuleThatDoesNotCompile(t *testing.T) {
 	if err := os.MkdirAll(filepath.Join(root, "generator/module"), 0o755); err != nil {
 		t.Fatal(err)
 	}
-	for name, text := range map[string]string{"go.mod": "module coursebook\n\ngo 1.26\n", "generator/module/main.go": "package main\n\nfunc main() { nothing() }\n"} {
+	for name, text := range map[string]string{"go.mod": "module coursebook\n\ngo 1.26\n",
+		"generator/module/main.go": "package main\n\nfunc main() { nothing() " +
+			"}\n"} {
 		if err := os.WriteFile(filepath.Join(root, name), []byte(text), 0o644); err != nil {
 			t.Fatal(err)
 		}

@@ -65,24 +65,28 @@ func TestDataSection(t *testing.T) {
 	for name, c := range map[string]struct {
 		module, image, want string // want is empty where the module is refused
 	}{
-		"no data":       {head, "", head},
-		"one segment":   {head + "\x0b\x09\x01\x00\x41\x08\x0b\x03abc", "\x00\x00\x00\x00\x00\x00\x00\x00abc", head + "\x0b\x09\x01\x00\x41\x08\x0b\x03abc"},
-		"other section": {head + "\x0a\x02\x01\x00" + "\x0b\x07\x01\x00\x41\x00\x0b\x01a", "a", head + "\x0a\x02\x01\x00" + "\x0b\x07\x01\x00\x41\x00\x0b\x01a"},
+		"no data": {head, "", head},
+		"one segment": {head + "\x0b\x09\x01\x00\x41\x08\x0b\x03abc", "\x00\x00\x00\x00\x00\x00\x00\x00abc",
+			head + "\x0b\x09\x01\x00\x41\x08\x0b\x03abc"},
+		"other section": {head + "\x0a\x02\x01\x00" + "\x0b\x07\x01\x00\x41\x00\x0b\x01a", "a",
+			head + "\x0a\x02\x01\x00" + "\x0b\x07\x01\x00\x41\x00\x0b\x01a"},
 		"neighbours are joined, the data count follows": {
 			head + "\x0c\x01\x02" + "\x0b\x0d\x02\x00\x41\x00\x0b\x01a\x00\x41\x02\x0b\x01c", "a\x00c",
 			head + "\x0c\x01\x01" + "\x0b\x09\x01\x00\x41\x00\x0b\x03a\x00c"},
-		"the later of two overlapping wins": {head + "\x0b\x0f\x02\x00\x41\x00\x0b\x03abc\x00\x41\x01\x0b\x01x", "axc", head + "\x0b\x09\x01\x00\x41\x00\x0b\x03axc"},
-		"only zeros":                        {head + "\x0b\x08\x01\x00\x41\x00\x0b\x02\x00\x00", "\x00\x00", head + "\x0b\x01\x00"},
-		"a custom section goes":             {head + "\x00\x05\x04name", "", head},
-		"passive segment":                   {head + "\x0b\x06\x01\x01\x03abc", "", ""},
-		"explicit memory":                   {head + "\x0b\x0a\x01\x02\x00\x41\x08\x0b\x03abc", "", ""},
-		"address of a global":               {head + "\x0b\x09\x01\x00\x23\x00\x0b\x03abc", "", ""},
-		"negative address":                  {head + "\x0b\x09\x01\x00\x41\x78\x0b\x03abc", "", ""},
-		"address beyond all memory":         {head + "\x0b\x0d\x01\x00\x41\xff\xff\xff\xff\x07\x0b\x03abc", "", ""},
-		"size beyond the section":           {head + "\x0b\x09\x01\x00\x41\x08\x0b\x7fabc", "", ""},
-		"count beyond the section":          {head + "\x0b\x05\xff\xff\xff\xff\x0f", "", ""},
-		"more than the count":               {head + "\x0b\x0a\x01\x00\x41\x08\x0b\x03abcd", "", ""},
-		"cut in a number":                   {head + "\x0b\x80", "", ""},
+		"the later of two overlapping wins": {head + "\x0b\x0f\x02\x00\x41\x00\x0b\x03abc\x00\x41\x01\x0b\x01x", "axc",
+			head + "\x0b\x09\x01\x00\x41\x00\x0b\x03axc"},
+		"only zeros": {head + "\x0b\x08\x01\x00\x41\x00\x0b\x02\x00\x00", "\x00\x00",
+			head + "\x0b\x01\x00"},
+		"a custom section goes":     {head + "\x00\x05\x04name", "", head},
+		"passive segment":           {head + "\x0b\x06\x01\x01\x03abc", "", ""},
+		"explicit memory":           {head + "\x0b\x0a\x01\x02\x00\x41\x08\x0b\x03abc", "", ""},
+		"address of a global":       {head + "\x0b\x09\x01\x00\x23\x00\x0b\x03abc", "", ""},
+		"negative address":          {head + "\x0b\x09\x01\x00\x41\x78\x0b\x03abc", "", ""},
+		"address beyond all memory": {head + "\x0b\x0d\x01\x00\x41\xff\xff\xff\xff\x07\x0b\x03abc", "", ""},
+		"size beyond the section":   {head + "\x0b\x09\x01\x00\x41\x08\x0b\x7fabc", "", ""},
+		"count beyond the section":  {head + "\x0b\x05\xff\xff\xff\xff\x0f", "", ""},
+		"more than the count":       {head + "\x0b\x0a\x01\x00\x41\x08\x0b\x03abcd", "", ""},
+		"cut in a number":           {head + "\x0b\x80", "", ""},
 	} {
 		m, err := readLinked([]byte(c.module))
 		if (err == nil) != (c.want != "") {
@@ -114,7 +118,8 @@ func TestSplit(t *testing.T) {
 		back := make([]byte, len(image))
 		end := -longZeros
 		for _, s := range split(image) {
-			if s.at-end < longZeros || s.data[0] == 0 || s.data[len(s.data)-1] == 0 || bytes.Contains(s.data, make([]byte, longZeros)) {
+			if s.at-end < longZeros || s.data[0] == 0 || s.data[len(s.data)-1] == 0 ||
+				bytes.Contains(s.data, make([]byte, longZeros)) {
 				t.Errorf("a segment at %d of %d bytes after one that ends at %d", s.at, len(s.data), end)
 			}
 			end = s.at + len(s.data)

@@ -32,7 +32,8 @@ func TestLEB(t *testing.T) {
 }
 
 func TestLEBErrors(t *testing.T) {
-	for _, data := range []string{"", "\x80", "\xff\xff", "\xff\xff\xff\xff\xff", "\xff\xff\xff\xff\x1f", "\x80\x80\x80\x80\x80\x00"} {
+	for _, data := range []string{"", "\x80", "\xff\xff", "\xff\xff\xff\xff\xff", "\xff\xff\xff\xff\x1f",
+		"\x80\x80\x80\x80\x80\x00"} {
 		if r := (&reader{data: []byte(data)}); r.unsigned() != 0 && r.err == nil || r.err == nil {
 			t.Errorf("%x is accepted", data)
 		}
@@ -48,10 +49,12 @@ func TestLEBErrors(t *testing.T) {
 
 func TestReadSections(t *testing.T) {
 	list, err := readSections([]byte("\x00asm\x01\x00\x00\x00" + "\x01\x02ab" + "\x00\x00"))
-	if err != nil || len(list) != 2 || list[0].id != 1 || string(list[0].body) != "ab" || list[1].id != 0 || len(list[1].body) != 0 {
+	if err != nil || len(list) != 2 || list[0].id != 1 || string(list[0].body) != "ab" || list[1].id != 0 ||
+		len(list[1].body) != 0 {
 		t.Errorf("%v, %v", list, err)
 	}
-	for _, module := range []string{"", "\x00asm", "\x00asm\x02\x00\x00\x00", "\x00asm\x01\x00\x00\x00\x01", "\x00asm\x01\x00\x00\x00\x01\x02a"} {
+	for _, module := range []string{"", "\x00asm", "\x00asm\x02\x00\x00\x00", "\x00asm\x01\x00\x00\x00\x01",
+		"\x00asm\x01\x00\x00\x00\x01\x02a"} {
 		if _, err := readSections([]byte(module)); err == nil {
 			t.Errorf("%q is accepted", module)
 		}

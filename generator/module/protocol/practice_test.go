@@ -10,8 +10,18 @@ import (
 
 func practice(t *testing.T, seed string, style ...string) []record {
 	t.Helper()
-	return good(t, New(catalog), "practice", []string{"calc", "tank"}, append([]string{"style"}, style...), []string{"vary", "side"},
-		[]string{"answer", "holds"}, []string{"tolerance", "2 %"}, []string{"set", "boxes", ""}, []string{"seed", seed})
+	return good(
+		t,
+		New(catalog),
+		"practice",
+		[]string{"calc", "tank"},
+		append([]string{"style"}, style...),
+		[]string{"vary", "side"},
+		[]string{"answer", "holds"},
+		[]string{"tolerance", "2 %"},
+		[]string{"set", "boxes", ""},
+		[]string{"seed", seed},
+	)
 }
 
 // Fresh numbers come first and marked; the case given back is complete.
@@ -20,7 +30,9 @@ func TestPractice(t *testing.T) {
 	for seed := range 20 {
 		got := practice(t, strconv.Itoa(seed), "metric", "comma")
 		given := of(got, "given")
-		if len(given) != 2 || !strings.HasPrefix(given[0], "given|side|Side|") || !strings.HasSuffix(given[0], " m|1|0") || given[1] != "given|shape|Shape|cubic|0|1" {
+		if len(given) != 2 || !strings.HasPrefix(given[0], "given|side|Side|") ||
+			!strings.HasSuffix(given[0], " m|1|0") ||
+			given[1] != "given|shape|Shape|cubic|0|1" {
 			t.Fatalf("seed %d: %q", seed, given)
 		}
 		seen[given[0]] = true
@@ -42,7 +54,10 @@ func TestPractice(t *testing.T) {
 // The answer is the side cubed: worked out here from what practice states.
 func TestJudge(t *testing.T) {
 	got := practice(t, "3", "metric", "comma")
-	side, err := strconv.ParseFloat(strings.ReplaceAll(strings.TrimSuffix(of(got, "given")[0][len("given|side|Side|"):], " m|1|0"), ",", "."), 64)
+	side, err := strconv.ParseFloat(
+		strings.ReplaceAll(strings.TrimSuffix(of(got, "given")[0][len("given|side|Side|"):], " m|1|0"), ",", "."),
+		64,
+	)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -56,7 +71,13 @@ func TestJudge(t *testing.T) {
 		{"much", "verdict|unread|"},
 		{"1.5", "verdict|unread|"},
 	} {
-		records := [][]string{{"calc", "tank"}, {"style", "metric", "comma"}, {"answer", "holds"}, {"tolerance", "2 %"}, {"typed", c.typed}}
+		records := [][]string{
+			{"calc", "tank"},
+			{"style", "metric", "comma"},
+			{"answer", "holds"},
+			{"tolerance", "2 %"},
+			{"typed", c.typed},
+		}
 		for _, r := range got {
 			if r.at(0) == "set" {
 				records = append(records, r)
@@ -76,7 +97,14 @@ func TestJudge(t *testing.T) {
 
 // What makes no sense is a fault, never a verdict.
 func TestPracticeFaults(t *testing.T) {
-	ok := map[string]string{"calc": "calc\ttank", "answer": "answer\tholds", "tolerance": "tolerance\t2 %", "seed": "seed\t1", "vary": "vary\tside", "typed": "typed\t27"}
+	ok := map[string]string{
+		"calc":      "calc\ttank",
+		"answer":    "answer\tholds",
+		"tolerance": "tolerance\t2 %",
+		"seed":      "seed\t1",
+		"vary":      "vary\tside",
+		"typed":     "typed\t27",
+	}
 	for _, c := range []struct{ command, name, line, want string }{
 		{"practice", "calc", "calc\tvat", "there is no calculator vat"},
 		{"practice", "answer", "answer\topen", "tank has no output open that is a number"},

@@ -11,7 +11,8 @@ import (
 // What is put is read back, whatever text it is; a carriage return is dropped.
 func TestRecords(t *testing.T) {
 	for _, fields := range [][]string{
-		{""}, {"", ""}, {"a", "", "b"}, {"tab\there", "line\nhere", "back\\slash"}, {`\t`, `\n`, `\\`, `\`}, {"\\\t\\\n\\"},
+		{""}, {"", ""}, {"a", "", "b"}, {"tab\there", "line\nhere", "back\\slash"}, {`\t`, `\n`, `\\`, `\`},
+		{"\\\t\\\n\\"},
 		{"<script>alert(1)</script>", "\x00\x01\x02\xff", "‮ ñ 𝄞"}, {"\\\\t", "ends in \\"},
 	} {
 		w := &writer{}
@@ -32,7 +33,8 @@ func TestRecords(t *testing.T) {
 }
 
 func TestUnescape(t *testing.T) {
-	for in, want := range map[string]string{`\x`: "x", `\`: `\`, `a\`: `a\`, `\\`: `\`, `\\n`: `\n`, `\t\n`: "\t\n", "": ""} {
+	for in, want := range map[string]string{`\x`: "x", `\`: `\`, `a\`: `a\`, `\\`: `\`, `\\n`: `\n`, `\t\n`: "\t\n",
+		"": ""} {
 		if got := unescape(in); got != want {
 			t.Errorf("%q becomes %q, want %q", in, got, want)
 		}
@@ -60,8 +62,12 @@ func FuzzRecord(f *testing.F) {
 // FuzzAnswer: no request makes the module panic, and every answer begins with
 // ok or fault and is made of known records.
 func FuzzAnswer(f *testing.F) {
-	index := search.Build("en", []search.Entry{{URL: "en/a.html", Title: "Brace", Text: "Set a brace at every corner.", Kind: "procedure"}}, nil,
-		func(w string) string { return w })
+	index := search.Build(
+		"en",
+		[]search.Entry{{URL: "en/a.html", Title: "Brace", Text: "Set a brace at every corner.", Kind: "procedure"}},
+		nil,
+		func(w string) string { return w },
+	)
 	w := &writer{}
 	w.put(magic, Version, "index")
 	w.put("lang", "en")
@@ -69,14 +75,29 @@ func FuzzAnswer(f *testing.F) {
 	load := w.b.String()
 	for _, request := range []string{
 		"", load, "coursebook\t1\thello\n", "coursebook\t1\twords\nlang\tes\nword\t8f2b\tTanque {x\n",
-		"coursebook\t1\trun\ncalc\ttank\nlang\tes\nstyle\tmetric\tcomma\nset\tside\t2,5 m\nset\tboxes.2.side\t1/2\nset\tboxes.3.name\t\\\\\\t\n",
+		"coursebook\t1\trun\ncalc\ttank\nlang\tes\nstyle\tmetric\tcomma\nset\tside\t2,5 " +
+			"m\nset\tboxes.2.side\t1/2\nset\tboxes.3.name\t\\\\\\t\n",
 		"coursebook\t1\trun\ncalc\ttank\nset\tboxes\t\nset\tboxes.0.side\t1\nset\tboxes.1.\t1\nset\t.\t1\n",
-		"coursebook\t1\tconvert\ncalc\ttank\nstyle\tus\tpoint\nto\tmetric\tcomma\nset\tday\t2026-02-30\nset\tlid\tyes\n",
-		"coursebook\t1\tsearch\nlang\ten\nq\tbrcae corner\n", "coursebook\t1\tmark\nlang\ten\nq\tbrace\ntext\ta brace\\nhere\n",
+		"coursebook\t1\tconvert\ncalc\ttank\nstyle\tus\tpoint\n" +
+			"to\tmetric\tcomma\nset\tday\t2026-02-30\nset\tlid\tyes\n",
+		"coursebook\t1\tsearch\nlang\ten\nq\tbrcae corner\n", "coursebook\t1\tmark\nlang\ten\nq\tbrace\ntext\ta " +
+			"brace\\nhere\n",
 	} {
 		f.Add(request)
 	}
-	known := []string{"fingerprint", "asked", "state", "out", "note", "step", "drawing", "node", "set", "hit", "excerpt"}
+	known := []string{
+		"fingerprint",
+		"asked",
+		"state",
+		"out",
+		"note",
+		"step",
+		"drawing",
+		"node",
+		"set",
+		"hit",
+		"excerpt",
+	}
 	f.Fuzz(func(t *testing.T, request string) {
 		s := New(catalog)
 		s.Answer(load)

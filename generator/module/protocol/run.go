@@ -80,7 +80,8 @@ func notes(w *writer, v calc.Locale, list []calc.Note) {
 func steps(w *writer, v calc.Locale, list []calc.Step) {
 	for _, s := range list {
 		step := v.Work(s)
-		w.put(append([]string{"step", step.Title, step.Of, step.Plain, step.Substituted, step.Result}, step.Where...)...)
+		w.put(
+			append([]string{"step", step.Title, step.Of, step.Plain, step.Substituted, step.Result}, step.Where...)...)
 	}
 }
 

@@ -58,7 +58,9 @@ func TestRun(t *testing.T) {
 		}
 	}
 	outs := of(got, "out")
-	for i, want := range []string{"out|holds|Holds|27.0 ft³|27 ft³|0.764554857", "out|open|Open|yes||", "out|left.1.box|Box|left\tof\nthe \\door||", "out|left.1.holds|Holds|0.0 ft³|0.015625 ft³|0.00044"} {
+	for i, want := range []string{"out|holds|Holds|27.0 ft³|27 ft³|0.764554857", "out|open|Open|yes||",
+		"out|left.1.box|Box|left\tof\nthe " +
+			"\\door||", "out|left.1.holds|Holds|0.0 ft³|0.015625 ft³|0.00044"} {
 		if i >= len(outs) || !strings.HasPrefix(outs[i], want) {
 			t.Errorf("outputs %q, want %q", outs, want)
 		}
@@ -74,7 +76,14 @@ func TestAsked(t *testing.T) {
 	s := New(catalog)
 	for lid, want := range map[string]string{"yes": "asked|hinges|1", "no": "asked|hinges|0", "": "asked|hinges|0"} {
 		for _, side := range []string{"2 ft", "no number"} {
-			got := good(t, s, "run", []string{"calc", "tank"}, []string{"set", "lid", lid}, []string{"set", "side", side})
+			got := good(
+				t,
+				s,
+				"run",
+				[]string{"calc", "tank"},
+				[]string{"set", "lid", lid},
+				[]string{"set", "side", side},
+			)
 			if strings.Join(got[0], "|") != want {
 				t.Errorf("lid %q, side %q: %q first, want %s", lid, side, got[0], want)
 			}
@@ -91,7 +100,8 @@ func TestStates(t *testing.T) {
 		set         []string
 		state, note string
 	}{
-		"refused":      {[]string{"set", "shape", "round"}, "refused", "note|refusal|shape|Round tanks are not in this book."},
+		"refused": {[]string{"set", "shape", "round"}, "refused", "note|refusal|shape|Round tanks are not in " +
+			"this book."},
 		"out of range": {[]string{"set", "side", "31 ft"}, "bad", "note|refusal|side|"},
 		"no number":    {[]string{"set", "side", "<b>\t\n"}, "bad", "note|refusal|side|"},
 		"comma":        {[]string{"set", "side", "1,5"}, "bad", "Write a point, not a comma"},
@@ -116,7 +126,8 @@ func TestStates(t *testing.T) {
 
 func TestStyles(t *testing.T) {
 	s := New(catalog)
-	for style, want := range map[string]string{"us|point": "27.0 ft³", "us|comma": "27,0 ft³", "metric|point": "0.76 m³", "metric|comma": "0,76 m³", "": "27.0 ft³"} {
+	for style, want := range map[string]string{"us|point": "27.0 ft³", "us|comma": "27,0 ft³",
+		"metric|point": "0.76 m³", "metric|comma": "0,76 m³", "": "27.0 ft³"} {
 		got := good(t, s, "run", []string{"calc", "tank"}, append([]string{"style"}, strings.Split(style, "|")...))
 		if out := of(got, "out"); !strings.Contains(out[0], "|"+want+"|") {
 			t.Errorf("%s: %s", style, out[0])
@@ -127,12 +138,18 @@ func TestStyles(t *testing.T) {
 func TestWords(t *testing.T) {
 	s := New(catalog)
 	key := func(text calc.Text) string { return strconv.FormatUint(text.Key(), 16) }
-	spanish := [][]string{{"lang", "es"}, {"word", key("Holds"), "Capacidad\t{x} \\ y"}, {"word", key("yes"), "sí"}, {"else", "x"}}
+	spanish := [][]string{
+		{"lang", "es"},
+		{"word", key("Holds"), "Capacidad\t{x} \\ y"},
+		{"word", key("yes"), "sí"},
+		{"else", "x"},
+	}
 	good(t, s, "words", spanish...)
 	run := func(lang string) []string {
 		return of(good(t, s, "run", []string{"calc", "tank"}, []string{"lang", lang}), "out")
 	}
-	if got := run("es"); !strings.HasPrefix(got[0], "out|holds|Capacidad\t{x} \\ y|") || !strings.Contains(got[1], "|sí|") {
+	if got := run("es"); !strings.HasPrefix(got[0], "out|holds|Capacidad\t{x} \\ y|") ||
+		!strings.Contains(got[1], "|sí|") {
 		t.Errorf("in Spanish: %q", got)
 	}
 	for _, lang := range []string{"en", "fr", ""} {
@@ -162,12 +179,28 @@ func sets(list []record) [][]string {
 func TestConvert(t *testing.T) {
 	s := New(catalog)
 	head := func(from, to []string, more ...[]string) [][]string {
-		return append([][]string{{"calc", "tank"}, append([]string{"style"}, from...), append([]string{"to"}, to...)}, more...)
+		return append(
+			[][]string{{"calc", "tank"}, append([]string{"style"}, from...), append([]string{"to"}, to...)},
+			more...)
 	}
 	us, metric := []string{"us", "point"}, []string{"metric", "comma"}
-	typed := [][]string{{"set", "side", "3"}, {"set", "lid", "yes"}, {"set", "day", "2026-11-25"}, {"set", "boxes.1.side", "1 1/2"}, {"set", "boxes.1.name", "a\\b\tc"}}
+	typed := [][]string{
+		{"set", "side", "3"},
+		{"set", "lid", "yes"},
+		{"set", "day", "2026-11-25"},
+		{"set", "boxes.1.side", "1 1/2"},
+		{"set", "boxes.1.name", "a\\b\tc"},
+	}
 	there := sets(good(t, s, "convert", head(us, metric, typed...)...))
-	want := map[string]string{"side": "0,914 m", "lid": "yes", "shape": "cube", "day": "2026-11-25", "hinges": "2", "boxes.1.side": "0,457 m", "boxes.1.name": "a\\b\tc"}
+	want := map[string]string{
+		"side":         "0,914 m",
+		"lid":          "yes",
+		"shape":        "cube",
+		"day":          "2026-11-25",
+		"hinges":       "2",
+		"boxes.1.side": "0,457 m",
+		"boxes.1.name": "a\\b\tc",
+	}
 	for _, s := range there {
 		if want[s[1]] != s[2] {
 			t.Errorf("%s became %q, want %q", s[1], s[2], want[s[1]])
@@ -183,7 +216,8 @@ func TestConvert(t *testing.T) {
 			t.Errorf("back again %s is %q", s[1], s[2])
 		}
 	}
-	for _, s := range sets(good(t, s, "convert", head(us, metric, []string{"set", "side", "three"}, []string{"set", "lid", "no"})...)) {
+	for _, s := range sets(good(t, s, "convert", head(us, metric, []string{"set", "side", "three"},
+		[]string{"set", "lid", "no"})...)) {
 		if s[1] == "side" {
 			t.Errorf("an input that cannot be read became %q", s[2])
 		}
@@ -214,7 +248,14 @@ func element(list []record, depth int) (nodes []figure.Node) {
 func TestDrawing(t *testing.T) {
 	s := New(catalog)
 	hostile := "<script>alert(\"x\")</script>\t&amp;\\n"
-	got := good(t, s, "run", []string{"calc", "tank"}, []string{"set", "boxes.1.side", "1"}, []string{"set", "boxes.1.name", hostile})
+	got := good(
+		t,
+		s,
+		"run",
+		[]string{"calc", "tank"},
+		[]string{"set", "boxes.1.side", "1"},
+		[]string{"set", "boxes.1.name", hostile},
+	)
 	var heads, nodes []record
 	for _, r := range got {
 		switch r.at(0) {
@@ -229,8 +270,20 @@ func TestDrawing(t *testing.T) {
 	}
 	width, _ := strconv.ParseFloat(heads[0].at(1), 64)
 	height, _ := strconv.ParseFloat(heads[0].at(2), 64)
-	rebuilt := figure.SVG(figure.Drawing{Width: width, Height: height, Title: heads[0].at(3), Desc: heads[0].at(4), Nodes: element(nodes, 0)})
-	in, _ := calc.Read(tank, []calc.Entry{{Path: "boxes.1.side", Text: "1"}, {Path: "boxes.1.name", Text: hostile}}, quantity.Style{})
+	rebuilt := figure.SVG(
+		figure.Drawing{
+			Width:  width,
+			Height: height,
+			Title:  heads[0].at(3),
+			Desc:   heads[0].at(4),
+			Nodes:  element(nodes, 0),
+		},
+	)
+	in, _ := calc.Read(
+		tank,
+		[]calc.Entry{{Path: "boxes.1.side", Text: "1"}, {Path: "boxes.1.name", Text: hostile}},
+		quantity.Style{},
+	)
 	if want := figure.SVG(tank.Draw(calc.Locale{}, in, calc.Result{})); rebuilt != want {
 		t.Errorf("rebuilt %s\nwant    %s", rebuilt, want)
 	}
@@ -243,15 +296,24 @@ func TestSearchAndMark(t *testing.T) {
 	s := New(catalog)
 	same := func(w string) string { return w }
 	data := search.Build("en", []search.Entry{
-		{URL: "en/pour.html#lifts", Title: "Pour", Section: "Lifts", Text: "Place concrete in level lifts\\and\tcome round.", Kind: "procedure"},
+		{
+			URL:     "en/pour.html#lifts",
+			Title:   "Pour",
+			Section: "Lifts",
+			Text:    "Place concrete in level lifts\\and\tcome round.",
+			Kind:    "procedure",
+		},
 		{URL: "en/brace.html", Title: "Brace", Text: "Set a brace at every corner.", Kind: "procedure"},
 	}, nil, same)
 	good(t, s, "index", []string{"lang", "en"}, []string{"data", data})
 	got := good(t, s, "search", []string{"lang", "en"}, []string{"q", "corner"})
-	if len(got) != 1 || strings.Join(got[0][:4], "|") != "hit|en/brace.html|Brace|" || !strings.Contains(got[0].at(4), "\x01") {
+	if len(got) != 1 || strings.Join(got[0][:4], "|") != "hit|en/brace.html|Brace|" ||
+		!strings.Contains(got[0].at(4), "\x01") {
 		t.Errorf("got %q", got)
 	}
-	if got := good(t, s, "search", []string{"lang", "en"}, []string{"q", "level lifts"}); len(got) == 0 || got[0].at(1) != "en/pour.html#lifts" || got[0].at(3) != "Lifts" {
+	if got := good(t, s, "search", []string{"lang", "en"}, []string{"q", "level lifts"}); len(got) == 0 ||
+		got[0].at(1) != "en/pour.html#lifts" ||
+		got[0].at(3) != "Lifts" {
 		t.Errorf("got %q", got)
 	}
 	for _, q := range []string{"", "zzzz", "\t\n\\", "\x01\x02"} {

@@ -17,7 +17,8 @@ func TestSample(t *testing.T) {
 		"es": {
 			"cheque": "chequ", "chica": "chic", "chicos": "chic", "chihuahua": "chihuahu", "chillar": "chill",
 			"chimenea": "chimene", "chocolate": "chocolat", "torneado": "torn", "toreado": "tor",
-			"torear": "tor", "torero": "torer", "tornillo": "tornill", "tortuga": "tortug", "tómbola": "tombol", "tonta": "tont",
+			"torear": "tor", "torero": "torer", "tornillo": "tornill", "tortuga": "tortug", "tómbola": "tombol",
+			"tonta": "tont",
 		},
 	}
 	for lang, words := range samples {
@@ -36,8 +37,18 @@ func TestSample(t *testing.T) {
 // TestTrade: what the manual needs: forms of one trade word share a stem.
 func TestTrade(t *testing.T) {
 	groups := map[string][][]string{
-		"en": {{"pour", "pours", "poured", "pouring"}, {"vibrate", "vibrated", "vibrating"}, {"form", "forms"}, {"brace", "bracing", "braces"}},
-		"es": {{"hormigón", "hormigones"}, {"vibrar", "vibrando", "vibrado"}, {"armadura", "armaduras"}, {"muro", "muros"}},
+		"en": {
+			{"pour", "pours", "poured", "pouring"},
+			{"vibrate", "vibrated", "vibrating"},
+			{"form", "forms"},
+			{"brace", "bracing", "braces"},
+		},
+		"es": {
+			{"hormigón", "hormigones"},
+			{"vibrar", "vibrando", "vibrado"},
+			{"armadura", "armaduras"},
+			{"muro", "muros"},
+		},
 	}
 	for lang, list := range groups {
 		stem, _ := For(lang + "-US")

@@ -165,7 +165,8 @@ func (f *Finder) given(text string, a one, last bool) (b one, start, end int, ok
 		return one{}, 0, 0, false
 	}
 	b, ok = f.read(text, at, last)
-	if !ok || !strings.HasPrefix(text[b.end:], ")") || b.unit.Dim != a.unit.Dim || b.unit.side == a.unit.side || b.unit.side == noSide {
+	if !ok || !strings.HasPrefix(text[b.end:], ")") || b.unit.Dim != a.unit.Dim || b.unit.side == a.unit.side ||
+		b.unit.side == noSide {
 		return one{}, 0, 0, false
 	}
 	return b, start, b.end + 1, true

@@ -45,16 +45,22 @@ var (
 var counterparts = map[side]map[string][]choice{
 	us: {
 		"ft": toMetres, "in": toMetres, "ft²": {{"m²", 0}}, "yd²": {{"m²", 0}}, "in²": {{"mm²", 0}},
-		"yd³": {{"m³", 0}}, "ft³": toLitres, "in³": {{"mL", 0}}, "US gal": {{"L", 0}}, "US qt": {{"L", 0}}, "US fl oz": {{"mL", 0}},
+		"yd³": {
+			{"m³", 0},
+		}, "ft³": toLitres, "in³": {{"mL", 0}}, "US gal": {{"L", 0}}, "US qt": {{"L", 0}}, "US fl oz": {{"mL", 0}},
 		"lb": {{"kg", 0}}, "oz": {{"g", 0}}, "US ton": {{"t", 0}},
 		"lbf": toNewton, "kip": {{"kN", 0}},
 		"psf": {{"kPa", 0}}, "psi": toMPa, "ksi": {{"MPa", 0}}, "ksf": {{"kPa", 0}},
 		"lb/ft³": {{"kg/m³", 0}}, "lb/yd³": {{"kg/m³", 0}},
-		"ft/h": {{"m/h", 0}}, "in/h": {{"m/h", 0}}, "ft/min": {{"m/h", 0}}, "ft/s": {{"m/s", 0}}, "in/s": {{"mm/s", 0}}, "mph": {{"km/h", 0}},
+		"ft/h": {
+			{"m/h", 0},
+		}, "in/h": {{"m/h", 0}}, "ft/min": {{"m/h", 0}}, "ft/s": {{"m/s", 0}}, "in/s": {{"mm/s", 0}},
+		"mph":   {{"km/h", 0}},
 		"yd³/h": {{"m³/h", 0}}, "ft³/h": {{"m³/h", 0}}, "ft³/min": {{"L/s", 0}}, "US gal/min": {{"L/min", 0}},
 		"°F": {{"°C", 0}}, "F°": {{"C°", 0}}, "F°/h": {{"C°/h", 0}}, "F°·h": {{"C°·h", 0}},
-		"lbf/ft": toLineKN, "kip/ft": {{"kN/m", 0}}, "lb/ft": {{"kg/m", 0}}, "lb/ft²": {{"kg/m²", 0}}, "in²/ft": {{"mm²/m", 0}},
-		"vpm": {{"Hz", 0}}, "hp": {{"kW", 0}}, "ft·lbf": toMoment, "in·lbf": toMoment, "kip·ft": {{"kN·m", 0}},
+		"lbf/ft": toLineKN, "kip/ft": {{"kN/m", 0}}, "lb/ft": {{"kg/m", 0}}, "lb/ft²": {{"kg/m²", 0}},
+		"in²/ft": {{"mm²/m", 0}},
+		"vpm":    {{"Hz", 0}}, "hp": {{"kW", 0}}, "ft·lbf": toMoment, "in·lbf": toMoment, "kip·ft": {{"kN·m", 0}},
 		"lb/ft²/h": {{"kg/m²/h", 0}},
 	},
 	metric: {
@@ -67,8 +73,11 @@ var counterparts = map[side]map[string][]choice{
 		"m/h": {{"ft/h", 0}}, "m/s": {{"ft/s", 0}}, "mm/s": {{"in/s", 0}}, "km/h": {{"mph", 0}},
 		"m³/h": {{"yd³/h", 0}}, "L/min": {{"US gal/min", 0}}, "L/s": {{"US gal/min", 0}},
 		"°C": {{"°F", 0}}, "C°": {{"F°", 0}}, "C°/h": {{"F°/h", 0}}, "C°·h": {{"F°·h", 0}},
-		"N/m": {{"lbf/ft", 0}}, "kN/m": {{"lbf/ft", 0}}, "kg/m": {{"lb/ft", 0}}, "kg/m²": {{"lb/ft²", 0}}, "mm²/m": {{"in²/ft", 0}}, "cm²/m": {{"in²/ft", 0}},
-		"Hz": {{"vpm", 0}}, "kW": {{"hp", 0}}, "N·m": {{"ft·lbf", 0}}, "kN·m": {{"ft·lbf", 0}},
+		"N/m": {
+			{"lbf/ft", 0},
+		}, "kN/m": {{"lbf/ft", 0}}, "kg/m": {{"lb/ft", 0}}, "kg/m²": {{"lb/ft²", 0}}, "mm²/m": {{"in²/ft", 0}},
+		"cm²/m": {{"in²/ft", 0}},
+		"Hz":    {{"vpm", 0}}, "kW": {{"hp", 0}}, "N·m": {{"ft·lbf", 0}}, "kN·m": {{"ft·lbf", 0}},
 		"kg/m²/h": {{"lb/ft²/h", 0}},
 	},
 }

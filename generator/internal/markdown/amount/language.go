@@ -18,19 +18,57 @@ var wordings = map[string]wording{
 	"en": {
 		joins: []string{" to ", " or ", " by "},
 		and:   []string{" and "}, between: []string{"between "},
-		about:      []string{"about ", "approx. ", "roughly ", "≈ ", "≈", "~"},
-		riseBefore: []string{"within ", "rise of ", "drop of ", "fall of ", "change of ", "difference of ", "gap of ", "swing of "},
-		riseAfter: []string{" per hour", " per h", " per day", " a day", " an hour", " warmer", " colder", " cooler", " hotter", " higher",
-			" lower", " apart", " difference", " rise", " drop", " change", " in 24 h", " in one hour", " in an hour", " in any 24 h", " in any hour"},
+		about: []string{"about ", "approx. ", "roughly ", "≈ ", "≈", "~"},
+		riseBefore: []string{
+			"within ",
+			"rise of ",
+			"drop of ",
+			"fall of ",
+			"change of ",
+			"difference of ",
+			"gap of ",
+			"swing of ",
+		},
+		riseAfter: []string{
+			" per hour",
+			" per h",
+			" per day",
+			" a day",
+			" an hour",
+			" warmer",
+			" colder",
+			" cooler",
+			" hotter",
+			" higher",
+			" lower",
+			" apart",
+			" difference",
+			" rise",
+			" drop",
+			" change",
+			" in 24 h",
+			" in one hour",
+			" in an hour",
+			" in any 24 h",
+			" in any hour",
+		},
 		doubtBefore: []string{"by ", "up ", "down "},
 		doubtAfter:  []string{" per ", " over ", " under ", " above ", " below ", " in any "},
 	},
 	"es": {
 		joins: []string{" a ", " o ", " por "},
 		and:   []string{" y "}, between: []string{"entre "},
-		about:       []string{"unos ", "unas ", "aprox. ", "≈ ", "≈", "~"},
-		riseBefore:  []string{"aumento de ", "descenso de ", "caída de ", "subida de ", "diferencia de ", "cambio de "},
-		riseAfter:   []string{" por hora", " por h", " por día", " al día", " de diferencia", " en 24 h", " en una hora"},
+		about:      []string{"unos ", "unas ", "aprox. ", "≈ ", "≈", "~"},
+		riseBefore: []string{"aumento de ", "descenso de ", "caída de ", "subida de ", "diferencia de ", "cambio de "},
+		riseAfter: []string{
+			" por hora",
+			" por h",
+			" por día",
+			" al día",
+			" de diferencia",
+			" en 24 h",
+			" en una hora",
+		},
 		doubtBefore: []string{"en ", "hasta en "},
 		doubtAfter:  []string{" por ", " más", " menos", " sobre ", " bajo ", " en cualquier "},
 	},
@@ -84,7 +122,8 @@ func hasSuffixFold(text string, words []string) bool {
 			continue
 		}
 		end := strings.ReplaceAll(text[len(text)-len(w):], "\n", " ")
-		if strings.EqualFold(end, w) && (len(text) == len(w) || strings.IndexByte(" \n(", text[len(text)-len(w)-1]) >= 0) {
+		if strings.EqualFold(end, w) &&
+			(len(text) == len(w) || strings.IndexByte(" \n(", text[len(text)-len(w)-1]) >= 0) {
 			return true
 		}
 	}

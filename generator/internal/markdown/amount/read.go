@@ -167,8 +167,10 @@ const lookBack = 400
 // inQuotes tells whether a quotation is open at text[:at].
 func inQuotes(text string, at int) bool {
 	before := text[max(0, at-lookBack):at]
-	return strings.Count(before, `"`)%2 == 1 && !hasInchMark(before) || strings.Count(before, "“") > strings.Count(before, "”") ||
-		strings.HasSuffix(before, "'") || strings.HasSuffix(before, "‘")
+	return strings.Count(before, `"`)%2 == 1 && !hasInchMark(before) ||
+		strings.Count(before, "“") > strings.Count(before, "”") ||
+		strings.HasSuffix(before, "'") ||
+		strings.HasSuffix(before, "‘")
 }
 
 // hasInchMark tells whether the last straight quotation mark follows a digit.

@@ -13,19 +13,23 @@ import (
 // concrete, a volume. Write yd³, m³, ft or m.
 var spellings = map[string]string{
 	"feet": "ft", "foot": "ft", "'": "ft", "′": "ft", "’": "ft", "pies": "ft", "pie": "ft",
-	"in.": "in", "inch": "in", "inches": "in", `"`: "in", "″": "in", "”": "in", "pulgadas": "in", "pulgada": "in", "pulg.": "in",
+	"in.": "in", "inch": "in", "inches": "in", `"`: "in", "″": "in", "”": "in", "pulgadas": "in", "pulgada": "in",
+	"pulg.": "in",
 	"sq ft": "ft²", "sq. ft": "ft²", "square feet": "ft²", "square foot": "ft²", "ft2": "ft²", "ft^2": "ft²",
 	"sq in.": "in²", "sq. in.": "in²", "square inches": "in²", "in.²": "in²", "in2": "in²",
 	"m2": "m²", "m^2": "m²", "square meters": "m²", "square metres": "m²",
-	"cu yd": "yd³", "cu. yd": "yd³", "cubic yards": "yd³", "cubic yard": "yd³", "yd3": "yd³", "yd^3": "yd³", "yardas cúbicas": "yd³",
-	"cu ft": "ft³", "cu. ft": "ft³", "cubic feet": "ft³", "cubic foot": "ft³", "ft3": "ft³", "ft^3": "ft³",
+	"cu yd": "yd³", "cu. yd": "yd³", "cubic yards": "yd³", "cubic yard": "yd³", "yd3": "yd³", "yd^3": "yd³",
+	"yardas cúbicas": "yd³",
+	"cu ft":          "ft³", "cu. ft": "ft³", "cubic feet": "ft³", "cubic foot": "ft³", "ft3": "ft³", "ft^3": "ft³",
 	"m3": "m³", "m^3": "m³", "cubic meters": "m³", "cubic metres": "m³", "metros cúbicos": "m³",
-	"gal": "US gal", "gallons": "US gal", "gallon": "US gal", "galones": "US gal", "liters": "L", "litres": "L", "liter": "L", "litros": "L",
+	"gal": "US gal", "gallons": "US gal", "gallon": "US gal", "galones": "US gal", "liters": "L", "litres": "L",
+	"liter": "L", "litros": "L",
 	"lbs": "lb", "pounds": "lb", "pound": "lb", "libras": "lb", "ounces": "oz",
 	"lb/in²": "psi", "lb/ft2": "psf", "lb per square foot": "psf", "pounds per square foot": "psf",
 	"pcf": "lb/ft³", "lb/ft3": "lb/ft³", "lb/yd3": "lb/yd³", "kg/m3": "kg/m³", "plf": "plf",
 	"degrees F": "°F", "degrees C": "°C", "° F": "°F", "° C": "°C", "ºF": "°F", "ºC": "°C",
-	"minutes": "min", "minute": "min", "minutos": "min", "hours": "h", "hour": "h", "hr": "h", "hrs": "h", "horas": "h", "hora": "h",
+	"minutes": "min", "minute": "min", "minutos": "min", "hours": "h", "hour": "h", "hr": "h", "hrs": "h",
+	"horas": "h", "hora": "h",
 	"seconds": "s", "second": "s", "sec": "s", "segundos": "s", "days": "d", "day": "d", "días": "d", "día": "d",
 	"percent": "%", "por ciento": "%", "degrees": "°",
 	"fpm": "ft/min", "cfm": "ft³/min", "gpm": "US gal/min", "in./s": "in/s", "in./h": "in/h",
@@ -33,7 +37,20 @@ var spellings = map[string]string{
 
 // wordsAlone are symbols that would also be read in words: a number before
 // them proves nothing.
-var wordsAlone = map[string]bool{"in": true, "g": true, "t": true, "d": true, "s": true, "K": true, "yd": true, "mi": true, "bar": true, "W": true, "J": true, "N": true}
+var wordsAlone = map[string]bool{
+	"in":  true,
+	"g":   true,
+	"t":   true,
+	"d":   true,
+	"s":   true,
+	"K":   true,
+	"yd":  true,
+	"mi":  true,
+	"bar": true,
+	"W":   true,
+	"J":   true,
+	"N":   true,
+}
 
 // written leads from the first byte of a unit to its writings, longest first.
 var written = index()
@@ -108,8 +125,36 @@ func endsWord(s string, size int) bool {
 
 // perUnits are the units below the stroke of a rate that change with the
 // system: a rate over one of them is only converted whole.
-var perUnits = []string{"ft", "foot", "in.", "inch", "yd", "m", "mm", "ft²", "ft2", "ft³", "ft3", "yd³", "yd3", "m²", "m2", "m³", "m3",
-	"square foot", "cubic foot", "cubic yard", "square meter", "cubic meter", "lb", "kg", "gal", "L", "pie", "metro"}
+var perUnits = []string{
+	"ft",
+	"foot",
+	"in.",
+	"inch",
+	"yd",
+	"m",
+	"mm",
+	"ft²",
+	"ft2",
+	"ft³",
+	"ft3",
+	"yd³",
+	"yd3",
+	"m²",
+	"m2",
+	"m³",
+	"m3",
+	"square foot",
+	"cubic foot",
+	"cubic yard",
+	"square meter",
+	"cubic meter",
+	"lb",
+	"kg",
+	"gal",
+	"L",
+	"pie",
+	"metro",
+}
 
 // rate looks behind a unit for "/h" or "per hour" and makes the two one unit.
 // ok is false where the rate is over a unit of length, area, volume or mass
