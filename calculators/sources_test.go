@@ -8,7 +8,7 @@ import (
 	"testing"
 )
 
-// The embedded trees hold every Go file below this folder, at whatever depth,
+// The embedded trees hold every Go file below this folder, at any depth,
 // and every file of translations. A pattern that misses a level of folders
 // would lose its listings and texts without an error.
 func TestEmbeddedTreesAreComplete(t *testing.T) {

@@ -92,7 +92,7 @@ func (s std) fail(command string, err error) int {
 	return faulty
 }
 
-// progress tells on a terminal what takes long; in a pipe it is quiet.
+// progress shows on a terminal the step in work; in a pipe it is quiet.
 type progress struct {
 	w     io.Writer
 	start time.Time

@@ -12,7 +12,7 @@ import (
 )
 
 // allowed says which packages of the project each package may import: one
-// way, from the bottom up. The same table stands in DEVELOPERS.md, where the
+// way, from the bottom up. The same table is in DEVELOPERS.md, where the
 // reasons are.
 var allowed = map[string][]string{
 	"calculators":            {},

@@ -154,7 +154,7 @@ func (b workshop) run(t *testing.T, good bool, args ...string) {
 }
 
 // kill starts a build and kills it: at any moment of it, or shortly after it
-// has begun to write. It tells whether the build was still at work.
+// has begun to write. It reports whether the build was still at work.
 func (b workshop) kill(t *testing.T, book, target string, writing bool, random *rand.Rand, usual time.Duration) bool {
 	t.Helper()
 	c := b.command("build", "-content", book, "-out", target)

@@ -26,7 +26,7 @@ func newManualFlags(s std, name, what string) manualFlags {
 }
 
 // open parses the words of the command and finds the theme and the module.
-// done tells that the command is over, with its status.
+// done reports whether the command is over, with its status.
 func (f manualFlags) open(s std, args []string) (o build.Options, status int, done bool) {
 	if status, done := parse(f.FlagSet, args); done {
 		return o, status, true

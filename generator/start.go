@@ -64,7 +64,7 @@ func newFlags(s std, name, operands, what string) *flag.FlagSet {
 	return flags
 }
 
-// parse reads options; done tells that the command is over, with its status.
+// parse reads options; done reports whether the command is over, with its status.
 func parse(flags *flag.FlagSet, args []string) (status int, done bool) {
 	switch err := flags.Parse(args); {
 	case errors.Is(err, flag.ErrHelp):

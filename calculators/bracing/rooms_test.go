@@ -60,7 +60,7 @@ func TestTablesRunOneWay(t *testing.T) {
 	}
 }
 
-// The turns are those of the single reading, whatever the rounds before.
+// The turns are those of the single reading, regardless of the rounds before.
 func TestRoundsAgreeWithOneReading(t *testing.T) {
 	rng := rand.New(rand.NewPCG(15, 16))
 	for range 300 {

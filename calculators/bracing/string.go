@@ -204,7 +204,7 @@ type Line struct {
 
 func Stiff(in calc.Case) bool { return in.Choice("concrete") == "stiff" }
 
-// Exceeds tells whether x is over a limit by more than the noise of units: a
+// Exceeds reports whether x is over a limit by more than the noise of units: a
 // reading right on the tolerance is within it.
 func Exceeds(x, limit float64) bool { return x > limit+1e-9 }
 

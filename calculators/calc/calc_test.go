@@ -142,7 +142,7 @@ func TestRowSyntax(t *testing.T) {
 }
 
 // Rows keep the number under which they were typed, so that a note finds its
-// row even where an empty one stands before it.
+// row even where an empty one precedes it.
 func TestRowNumbersSurviveEmptyRows(t *testing.T) {
 	in, _ := calc.Read(
 		tank,

@@ -2,7 +2,7 @@ package calc
 
 // Case is a filled-in set of fields: the inputs or the outputs of one run, or
 // one row of a Rows field. Asking for a field that was not declared panics:
-// a slip in a calculator, which its tests run into.
+// a mistake in a calculator, which its tests run into.
 type Case struct{ *filled }
 
 // filled is what a case holds. A case is one pointer wide, since it is passed
@@ -47,7 +47,7 @@ func (c Case) index(id string) int {
 // Value is the content of a field.
 func (c Case) Value(id string) Value { return c.values[c.index(id)] }
 
-// Has tells whether a field is set.
+// Has reports whether a field is set.
 func (c Case) Has(id string) bool { return c.Value(id).Set }
 
 // Num is a Number in SI units; 0 where unset.
@@ -81,5 +81,5 @@ func (c Case) With(id string, v Value) Case {
 
 func (c Case) asked(f Field) bool { return f.When == nil || f.When(c) }
 
-// Asked tells whether the field with this ID is asked in this case.
+// Asked reports whether the field with this ID is asked in this case.
 func (c Case) Asked(id string) bool { return c.asked(c.fields[c.index(id)]) }

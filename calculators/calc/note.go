@@ -45,7 +45,7 @@ func (p Path) String() string {
 	return s
 }
 
-// Note is a caution, a question or a refusal, pointing at what it speaks of.
+// Note is a caution, a question or a refusal, with the path it is about.
 type Note struct {
 	Level Level
 	At    Path // zero: the whole calculator

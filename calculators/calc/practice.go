@@ -147,7 +147,7 @@ func varied(in Case, path string, r *random, sys quantity.System) Case {
 }
 
 // cell finds the case, itself or one of its rows, and the field that a path
-// speaks of.
+// is about.
 func (c Case) cell(path string) (Case, string) {
 	i, nr, col, ok := (&reader{fields: c.fields}).locate(path)
 	switch {
@@ -201,7 +201,7 @@ func easy(wanted float64, sizes []float64, tens bool) float64 {
 	return best
 }
 
-// within tells whether a case keeps the limits of its fields.
+// within reports whether a case keeps the limits of its fields.
 func within(c *Calculator, in Case) bool {
 	rd := &reader{fields: c.In, out: in}
 	rd.limits()

@@ -53,13 +53,13 @@ type Slot struct{ *filling }
 // passed is code on the phone.
 type filling struct {
 	name string
-	text string            // as it stands
+	text string            // unchanged
 	said Text              // translated
 	si   float64           // with show
 	show *quantity.Display // how si is written
 }
 
-// Word fills a slot with text as it stands.
+// Word fills a slot with text unchanged.
 func Word(name, text string) Slot { return Slot{&filling{name: name, text: text}} }
 
 // Said fills a slot with another text, translated.
@@ -78,7 +78,7 @@ func Count(name string, n int) Slot { return Word(name, strconv.Itoa(n)) }
 
 // Say fills the slots of t in the reader's language, units and decimal mark.
 // A slot that the text does not name is ignored; a name without a slot stays
-// visible in its braces, so that a slip is seen rather than hidden.
+// visible in its braces, so that a mistake is seen rather than hidden.
 func (v Locale) Say(t Text, slots ...Slot) string {
 	text := t.EN()
 	if v.Words != nil {

@@ -8,14 +8,14 @@ import (
 )
 
 // Slack lets a value typed in another unit touch its limit: the binary noise of
-// a conversion is far below it, a reader's slip far above. It is a share of the
+// a conversion is far below it, a reader's mistake far above. It is a share of the
 // limit.
 const Slack = 1e-9
 
-// Over tells whether x is beyond a limit above 0 by more than that noise.
+// Over reports whether x is beyond a limit above 0 by more than that noise.
 func Over(x, limit float64) bool { return x > limit*(1+Slack) }
 
-// Under tells whether x is short of a limit above 0 by more than that noise.
+// Under reports whether x is short of a limit above 0 by more than that noise.
 func Under(x, limit float64) bool { return x < limit*(1-Slack) }
 
 // UsualValue reads Usual. It panics where that cannot be read.

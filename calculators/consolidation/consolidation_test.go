@@ -23,7 +23,7 @@ func TestReachIsWhereFieldsMeet(t *testing.T) {
 }
 
 // stock plays a pour through minute by minute in another way than Charging:
-// it tries a number of packs and tells whether the pour stops.
+// it tries a number of packs and reports whether the pour stops.
 func stock(packs, slots, changes, chargers int, lasts, charge float64) bool {
 	full := packs - slots
 	if full < 0 {

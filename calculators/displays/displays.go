@@ -1,5 +1,5 @@
 // Package displays holds how the calculators write their quantities and the
-// reasons they give for a limit, wherever several of them share one.
+// reasons they give for a limit, where several of them share one.
 //
 // The ways are variables and the reasons constants, so that a declaration
 // that takes the address of one (Show: &displays.Height) is data, not code.
@@ -65,7 +65,7 @@ var (
 )
 
 // Areas and volumes. CubicYards and CubicMetres keep their unit for every
-// reader; Volume is told in the reader's.
+// reader; Volume is shown in the reader's.
 var (
 	Area = quantity.Display{
 		Dim:    quantity.Area,

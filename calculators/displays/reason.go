@@ -2,7 +2,7 @@ package displays
 
 import "coursebook/calculators/calc"
 
-// The reasons of limits that guard against a slip of the hand rather than
+// The reasons of limits that guard against a mistyped value rather than
 // against a limit of the method.
 const (
 	AboveZero  = calc.Text("It must be more than nothing.")

@@ -1,4 +1,4 @@
-// Package expression reads the right-hand side of a formula as it stands in a
+// Package expression reads the right-hand side of a formula as written in a
 // declaration, for the eye: it is written out as a plain line, with numbers
 // put in, or walked to make MathML. The arithmetic of the calculators is Go;
 // a test holds each expression against its function with Eval.

@@ -8,7 +8,7 @@ package figure
 
 import "strconv"
 
-// Role says what a shape stands for.
+// Role says what a shape represents.
 type Role string
 
 // The roles a theme gives colours to.
@@ -48,7 +48,7 @@ type Drawing struct {
 	Nodes         []Node
 }
 
-// Empty tells whether there is nothing to show.
+// Empty reports whether there is nothing to show.
 func (d Drawing) Empty() bool { return len(d.Nodes) == 0 }
 
 // Point is a place in user units, x to the right and y down.

@@ -80,7 +80,7 @@ var CentreLineFormula = &calc.Formula{
 // line and c as in CentreLine.
 //
 // With one height throughout it equals t × h × CentreLine and is exact. Where
-// heights differ, h_c stands for the heights at the corners, which are not
+// heights differ, h_c represents the heights at the corners, which are not
 // asked for.
 //
 // Units: m, m², m³. Limits: right angles only. Source: derived.
@@ -291,7 +291,7 @@ var OrderYardsFormula = orderIn("order-yd", calc.Text("Order, rounded up, in cub
 
 var OrderMetresFormula = orderIn("order-m", calc.Text("Order, rounded up, in cubic metres"), "m³")
 
-// orderIn is the order in the unit the plant sells in, whoever reads it.
+// orderIn is the order in the unit the plant sells in, regardless of the reader.
 func orderIn(id string, title calc.Text, unit string) *calc.Formula {
 	return &calc.Formula{
 		ID: id, Title: title, Expr: "ceil(V/s)*s",

@@ -119,7 +119,7 @@ func (p SharedCase) marks() (at [3]float64) {
 }
 
 // ComparisonFigure plots the three methods by depth in one picture; the marks
-// on the lines name them, so that none is told by colour alone.
+// on the lines name them, so that none is known by colour alone.
 func ComparisonFigure(v calc.Locale, p SharedCase) figure.Drawing {
 	top := p.head()
 	say := func(kpa float64) string { return quantity.Format(KPa(kpa), displays.Pressure, v.Style) }

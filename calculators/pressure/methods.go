@@ -52,7 +52,7 @@ func (p SharedCase) capped(pressure float64, rule string) Answer {
 	return Answer{pressure, rule}
 }
 
-// wetter tells that some of the class is beyond the slump of the ACI
+// wetter reports whether some of the class is beyond the slump of the ACI
 // equations: F4 runs from 6 to over 8 in. of slump.
 func (p SharedCase) wetter() bool { return p.Class == "f4" || ClassOf(p.Class).Flows() }
 

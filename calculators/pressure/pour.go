@@ -28,7 +28,7 @@ const (
 	ByMethod                 // the form would take more, the method ends at MethodRise
 	AnyRise                  // the form takes the full fluid head
 	BelowFloor               // rated below 600·C_w: no rise is slow enough
-	FluidAnyway              // slump, cold or vibration: fluid whatever the rise
+	FluidAnyway              // slump, cold or vibration: fluid regardless of the rise
 	TooTall                  // taller than 14 ft, and the fast equation exceeds the rating at any rise
 )
 
@@ -54,13 +54,13 @@ func (p Pour) Head() PSF { return FluidHead(p.Weight, p.Height) }
 // than the placement is high.
 func (p Pour) Depth() Feet { return min(p.Disturbed, p.Height) }
 
-// Wet tells that the mix is wetter than the equations allow.
+// Wet reports whether the mix is wetter than the equations allow.
 func (p Pour) Wet() bool { return calc.Over(float64(p.Slump), float64(MethodSlump)) }
 
-// Cold tells that the concrete is cooler than the equations are used for.
+// Cold reports whether the concrete is cooler than the equations are used for.
 func (p Pour) Cold() bool { return calc.Under(float64(p.Temp), float64(ColdBelow)) }
 
-// Tall tells that the placement is too high for the slow equation.
+// Tall reports whether the placement is too high for the slow equation.
 func (p Pour) Tall() bool { return calc.Over(float64(p.Height), float64(SlowHeight)) }
 
 // Credit is the temperature put into the equations.

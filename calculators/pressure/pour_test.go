@@ -65,7 +65,7 @@ func TestJumps(t *testing.T) {
 	}
 }
 
-// Shaken concrete is a fluid over the shaken depth, whatever the equation.
+// Shaken concrete is a fluid over the shaken depth, regardless of the equation.
 func TestDisturbed(t *testing.T) {
 	p := wall(12)
 	p.Disturbed = 6

@@ -73,7 +73,7 @@ func (s Display) In(sys System) UnitDisplay {
 }
 
 // unit is the unit of a bare number and of Exact. It panics on a unit that
-// does not exist or measures something else: a slip in a declaration, which
+// does not exist or measures something else: a mistake in a declaration, which
 // Check reports without panic.
 func (s Display) unit(sys System) Unit {
 	sc := s.In(sys)

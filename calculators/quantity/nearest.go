@@ -17,7 +17,7 @@ func offered(d Dimension) string {
 }
 
 // nearest finds the unit of a dimension whose writing is closest to what was
-// typed: one slip in a short unit, two in one of five letters or more. A unit
+// typed: one mistake in a short unit, two in one of five letters or more. A unit
 // that shares no letter with the typed one is no guess.
 func nearest(typed string, d Dimension) (best Unit, ok bool) {
 	word := []rune(strings.ToLower(fold(typed)))

@@ -11,7 +11,7 @@ import (
 const limit = 1e300
 
 // number reads a number without a sign at the start of s: 12 000.5, 3/4,
-// 6 1/2, 6-1/2. whole tells that it is a plain whole number; rest is what
+// 6 1/2, 6-1/2. whole reports whether it is a plain whole number; rest is what
 // follows, without spaces in front.
 func (p *parser) number(s string) (x float64, whole bool, rest string, err *ParseError) {
 	literal, rest := cutLiteral(s)
@@ -95,7 +95,7 @@ func (p *parser) oneMark(literal string) (string, *ParseError) {
 	return "", errTwoMarks.with("text", quote(literal))
 }
 
-// areGroups tells whether mark other sets off groups of three digits.
+// areGroups reports whether mark other sets off groups of three digits.
 func areGroups(literal, own, other string) bool {
 	before, _, _ := strings.Cut(literal, own)
 	if strings.Count(before, other) != strings.Count(literal, other) {

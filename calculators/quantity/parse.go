@@ -13,7 +13,7 @@ const typedLimit = 120
 // reader's system, or with any unit of the dimension. Lengths and times may
 // be given in two units (10' 6-1/2", 1 h 30 min). A sign may stand in front;
 // whether one makes sense is for the caller to say. The value is in SI and
-// finite; on trouble it is 0.
+// finite; on an error it is 0.
 //
 // A number alone is in feet for the form FeetInches, in inches for Inches.
 // Between degrees as a temperature and degrees as a difference the wanted

@@ -44,10 +44,10 @@ func places(step float64) int {
 	return finest
 }
 
-// isDecimal tells whether multiples of step can be written in full.
+// isDecimal reports whether multiples of step can be written in full.
 func isDecimal(step float64) bool { return step == 0 || isWhole(step*1e9) }
 
-// isWhole tells whether x is a whole number from 1 on, but for binary rounding.
+// isWhole reports whether x is a whole number from 1 on, but for binary rounding.
 func isWhole(x float64) bool {
 	return x > 0.5 && math.Abs(x-math.Round(x)) <= 1e-12*x
 }

@@ -136,7 +136,7 @@ func TestHomogeneity(t *testing.T) {
 			symbol = long
 		}
 		exp, scale := parts(t, symbol)
-		if u.Symbol == "kN/m³" { // a weight density stands for the mass density under it
+		if u.Symbol == "kN/m³" { // a weight density represents the mass density under it
 			exp[0], exp[2], scale = exp[0]-1, exp[2]+2, scale/9.80665
 		}
 		if exp != u.Dim.Exponents() {

@@ -7,7 +7,7 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// Parts of one temperature mix to it, whatever their masses; and the
+// Parts of one temperature mix to it, regardless of their masses; and the
 // temperature of a mix lies between those of its parts.
 func TestMixOfEqualParts(t *testing.T) {
 	rnd := rand.New(rand.NewPCG(3, 3))

@@ -14,7 +14,7 @@ type Entry struct {
 	Text    string   // running text of the section, without the heading
 	Words   []string // trade synonyms from the page header
 	Kind    string   // kind of page, handed through to Hit
-	Second  bool     // it says again what another page says, which is to stand before it
+	Second  bool     // it says again what another page says, which is to precede it
 }
 
 // Stemmer brings a lower-case word, accents in place, to its stem.
@@ -269,7 +269,7 @@ func level(count int) int {
 	return n
 }
 
-// commonest returns the most frequent spelling, whatever its case; among
+// commonest returns the most frequent spelling, regardless of its case; among
 // equals the last in order, which prefers accents.
 func commonest(written []form) string {
 	forms := make(map[string]int, len(written))
@@ -334,7 +334,7 @@ func clean(text string) string {
 
 func isGap(c byte) bool { return c <= ' ' || c == 0x7f }
 
-// isClean tells of the most usual case, text that is fit as it stands.
+// isClean tells of the most usual case, text that is fit unchanged.
 func isClean(text string) bool {
 	gap := true // a space at the beginning is one too many
 	for i := range len(text) {

@@ -42,9 +42,9 @@
 //	G  synonyms of one meaning
 //	V  all words, sorted and front-coded
 //	F  for each word: how many words back its last relative by stem stands
-//	N  for each word: in how many sections it stands behind the lead
+//	N  for each word: in how many sections it is after the lead
 //	D  those sections, as gaps
-//	T  how often it stands there, in four levels: 1, 2, 3 to 4, 5 and more
+//	T  how often it is there, in four levels: 1, 2, 3 to 4, 5 and more
 //
 // Words of titles, headings, synonyms and leads are counted from their text
 // when the index is opened, and so cost nothing twice. Numbers are variable in
@@ -54,10 +54,10 @@
 // # Ranking
 //
 // BM25F over title, heading, header words and text; constants and sources
-// stand in find.go. A word of the query is answered, in falling weight, by
+// are in find.go. A word of the query is answered, in falling weight, by
 // the word itself, other forms of its stem, learnt endings, words it begins,
-// synonyms, and words one or two edits away; weights stand in query.go.
-// Sections that answer every word stand before those that answer some. A word
+// synonyms, and words one or two edits away; weights are in query.go.
+// Sections that answer every word precede those that answer some. A word
 // that nothing answers is ignored. Where no stemmer is at hand, an unknown
 // form (pumped) is brought to known ones (pump, pumping) by the endings that
 // the families of this very index differ in.

@@ -86,7 +86,7 @@ func (x *Index) Excerpt(text, query string) string {
 
 // window chooses what to show of a text: the stretch with the most different
 // terms, then the most matches, then the first; a third of the room that is
-// left stands before it.
+// left precedes it.
 func window(text string, list []found) (from, to int) {
 	var best found // terms holds the value
 	for i, first := range list {

@@ -37,7 +37,7 @@ type Hit struct {
 	Section string  // heading, or empty above the first
 	Kind    string  // kind of page, as given to Build
 	Excerpt string  // opening of the section; found words between \x01 and \x02
-	Score   float64 // BM25F; sections with every word of the query come first whatever their score
+	Score   float64 // BM25F; sections with every word of the query come first regardless of their score
 }
 
 // Find returns the best sections for a query, at most limit.
@@ -109,7 +109,7 @@ func (x *Index) rank(terms []term) []rank {
 }
 
 // frequencies fills sum with the weighted frequency of a term in each section
-// and returns in how many it stands. The words of a term count as one word in
+// and returns in how many it is. The words of a term count as one word in
 // several spellings, each by its weight, so they share one rarity. The
 // order of adding is fixed, to give every machine the same last digit.
 func (x *Index) frequencies(t term, sum, part []float64) (found int) {

@@ -144,7 +144,7 @@ func TestOrder(t *testing.T) {
 	}
 }
 
-// TestSecond: what says again what another page says stands behind it, unless
+// TestSecond: what says again what another page says ranks after it, unless
 // only it answers every word.
 func TestSecond(t *testing.T) {
 	list := texts("hose hose hose", "hose and much else", "hose clamp, and much else")

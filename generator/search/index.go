@@ -14,7 +14,7 @@ type Index struct {
 	shared   []int     // bytes each word shares with the one before
 	family   []int32   // word → the first word with the same stem
 	kin      [][]int32 // family → its words, where it has more than one
-	places   [][]place // word → where it stands
+	places   [][]place // word → where it is
 	endings  []string  // what the words of families differ in, shortest first
 	synonyms [][]phrase
 	leads    [][]member // family → the synonyms that begin with it

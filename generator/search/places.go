@@ -17,7 +17,7 @@ type counts struct {
 
 // readPlaces counts every word in every section and weighs the counts.
 // Titles, headings, synonyms and leads are read from their own text; the
-// blocks hold only the counts of what stands behind the leads.
+// blocks hold only the counts of what follows the leads.
 func (r *reader) readPlaces() bool {
 	lists := make([][]counts, len(r.words))
 	for i, s := range r.sections {

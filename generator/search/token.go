@@ -3,7 +3,7 @@ package search
 // Token is one findable word of a text.
 type Token struct {
 	Word       string // as the index knows it: folded, joined, units in their short form
-	Start, End int    // where it stands in the text, in bytes
+	Start, End int    // where it is in the text, in bytes
 }
 
 // Tokens splits a text into words. The same rules serve the index and the
@@ -35,7 +35,7 @@ type scanner struct {
 	folded
 	pos      int
 	word     []byte // the word being put together
-	from, to int    // where it stands in the text
+	from, to int    // where it is in the text
 	skip     int    // characters behind the word that belong to no word
 }
 

@@ -50,7 +50,7 @@ func (x *Index) addTypos(t *term, last bool) {
 }
 
 // walk is the edit-distance table of one query word against the sorted
-// vocabulary. Row d stands for the first d bytes of a word of the vocabulary,
+// vocabulary. Row d represents the first d bytes of a word of the vocabulary,
 // so words with a common beginning share their rows, and a row in which every
 // value exceeds the limit rules out all words that begin so.
 type walk struct {

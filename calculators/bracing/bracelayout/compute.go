@@ -77,7 +77,7 @@ func readHoles(r *calc.Recorder, in calc.Case, length float64) ([]hole, bool) {
 	return holes, true
 }
 
-// inside tells whether a place is within an opening, its edges left out.
+// inside reports whether a place is within an opening, its edges left out.
 func inside(holes []hole, at float64) bool {
 	for _, h := range holes {
 		if at > h.from+calc.Slack && at < h.to-calc.Slack {

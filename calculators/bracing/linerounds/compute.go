@@ -210,7 +210,7 @@ func putPosts(r *calc.Recorder, in calc.Case, posts []post) {
 			row = row.With("off-"+strconv.Itoa(k+1), calc.Num(off))
 		}
 		// A brace that went the wrong way gets no new order: the side or its
-		// thread may be the slip, and the same order would repeat it.
+		// thread may be wrong, and the same order would repeat it.
 		if in.Has("string-side") && !bracing.Stiff(in) && p.way != "wrong" {
 			_, turn := bracing.AtTheBrace(move, in.Choice("string-side"))
 			row = row.With("turn", calc.ChoiceOf(turn))
@@ -246,7 +246,7 @@ const (
 	roundTwo = calc.Text("Brace {name} needs {turns} turns. Turn two, read all again, then go on.")
 )
 
-// notePosts speaks of single braces, each at its last reading.
+// notePosts notes single braces, each at its last reading.
 func notePosts(r *calc.Recorder, in calc.Case, posts []post, rounds int) {
 	if bracing.Stiff(in) {
 		r.Note(calc.LevelWarning, calc.At("concrete"), roundStiff)

@@ -160,7 +160,7 @@ func TestRoundsStiff(t *testing.T) {
 }
 
 // A brace that went the wrong way is told no way to turn: repeating the order
-// would repeat the slip.
+// would repeat the mistake.
 func TestWrongWayGetsNoOrder(t *testing.T) {
 	lines := calctest.Run(
 		t,

@@ -198,7 +198,7 @@ func classLimit(class string, classC float64) float64 {
 	return calc.SI(1, "in")
 }
 
-// putBowUp tells the greatest bow off the line from base to top reading.
+// putBowUp puts the greatest bow off the line from base to top reading.
 func putBowUp(r *calc.Recorder, reads []reading) {
 	if len(reads) < 3 {
 		return

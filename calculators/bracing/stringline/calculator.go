@@ -4,7 +4,7 @@
 // Which side of the wall the string is on has no default. The number of turns
 // does not depend on it, but lengthen or shorten does, and the wrong one
 // doubles the error. So the default case is worked in full, with every
-// direction told by the string, and the direction of turning is withheld
+// direction given by the string, and the direction of turning is withheld
 // until the question is answered. Once answered, a note repeats the answer.
 package stringline
 
@@ -21,7 +21,7 @@ import (
 // Which side of the wall the string is on has no default. The number of turns
 // does not depend on it, but lengthen or shorten does, and the wrong one
 // doubles the error. So the default case is worked in full, with every
-// direction told by the string, and the direction of turning is withheld
+// direction given by the string, and the direction of turning is withheld
 // until the question is answered. Once answered, a note repeats the answer.
 var Calculator = &calc.Calculator{
 	ID:       "string-line",
@@ -270,8 +270,8 @@ var outputs = []calc.Field{
 	{ID: "bow-radius", Label: calc.Text("Bow, as a radius of about"), Display: bowSize},
 }
 
-// outCols is one reading answered. Move is told by the string, which is known;
-// turn is told by the brace and stays empty until the side is answered.
+// outCols is one reading answered. Move is given by the string, which is known;
+// turn is given by the brace and stays empty until the side is answered.
 var outCols = []calc.Field{
 	{ID: "name", Label: sayBrace, Kind: calc.FreeText},
 	{ID: "off", Label: calc.Text("Off the line"), Display: &displays.Part},

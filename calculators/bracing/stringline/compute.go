@@ -107,7 +107,7 @@ func ends(lines []bracing.Line) (first, last int) {
 	return first, last
 }
 
-// placed tells whether every reading has its distance along the wall.
+// placed reports whether every reading has its distance along the wall.
 func placed(lines []bracing.Line) bool {
 	for _, l := range lines {
 		if !l.Row.Has("along") {
@@ -201,7 +201,7 @@ func putLines(r *calc.Recorder, in calc.Case, lines []bracing.Line) {
 	r.PutRows("lines", rows)
 }
 
-// putBow tells the bow of the wall as a radius where distances were given and
+// putBow puts the bow of the wall as a radius where distances were given and
 // a reading stands near the middle.
 //
 // Distances that differ by less than bracing.SameSpot count as equal: a place typed in

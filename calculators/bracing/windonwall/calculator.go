@@ -1,4 +1,4 @@
-// Package windonwall tells what the wind does to an empty or fresh wall and to its
+// Package windonwall computes what the wind does to an empty or fresh wall and to its
 // braces. It gives forces, not a design: a verdict comes only from ratings
 // that the reader gives.
 package windonwall
@@ -10,7 +10,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator tells what the wind does to an empty or fresh wall and to its
+// Calculator computes what the wind does to an empty or fresh wall and to its
 // braces. It gives forces, not a design: a verdict comes only from ratings
 // that the reader gives.
 var Calculator = &calc.Calculator{

@@ -56,7 +56,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	sayBattery(r, in, lasts, math.Min(keepUp, without-slots))
 }
 
-// sayBattery tells what the count hangs on. Chargers beyond the packs that
+// sayBattery notes what the count hangs on. Chargers beyond the packs that
 // are ever changed are of no use.
 func sayBattery(r *calc.Recorder, in calc.Case, lasts, useful float64) {
 	switch {

@@ -1,4 +1,4 @@
-// Package outsidevibration tells what is published for shaking a form from outside:
+// Package outsidevibration gives what is published for shaking a form from outside:
 // a rule for stiff forms, and nothing for foam.
 package outsidevibration
 
@@ -9,7 +9,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator tells what is published for shaking a form from outside:
+// Calculator gives what is published for shaking a form from outside:
 // a rule for stiff forms, and nothing for foam.
 var Calculator = &calc.Calculator{
 	ID:      "outside-vibration",

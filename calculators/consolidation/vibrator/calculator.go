@@ -196,7 +196,7 @@ var inputs = []calc.Field{
 
 func asSeen(c calc.Case) bool { return c.Choice("plan") == "seen" }
 
-// short tells that the head does not reach the foot of the wall.
+// short reports whether the head does not reach the foot of the wall.
 func short(c calc.Case) bool {
 	return consolidation.Unreached(c.Num("height"), c.Num("above"), c.Num("whip")) > footSlack
 }

@@ -71,7 +71,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	sayFoot(r, in)
 }
 
-// fits tells whether the head goes down, and whip and lift suit the form.
+// fits reports whether the head goes down, and whip and lift suit the form.
 func fits(r *calc.Recorder, in calc.Case, h head) bool {
 	gap, above, height := in.Num("gap"), in.Num("above"), in.Num("height")
 	least, most := calc.SI(h.diameter.low, "mm"), calc.SI(h.diameter.high, "mm")
@@ -165,7 +165,7 @@ func putTimes(r *calc.Recorder, in calc.Case, places float64) {
 	}
 }
 
-// sayPlan tells where the plan leaves what is published, or the geometry.
+// sayPlan notes where the plan leaves what is published, or the geometry.
 func sayPlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 	if nr >= stiffFrom {
 		r.Note(calc.LevelNotice, calc.At("head"), noteStiff)

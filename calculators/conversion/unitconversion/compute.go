@@ -13,7 +13,7 @@ const (
 	inUnitFor = calc.Text("In {unit}")
 )
 
-// leastSteps is how many steps of rounding a value must have to be told in a
+// leastSteps is how many steps of rounding a value must have to be shown in a
 // usual unit: with fewer, rounding would change it by more than a twentieth.
 const leastSteps = 10
 
@@ -61,13 +61,13 @@ func tell(r *calc.Recorder, kind string, si float64, f *calc.Field) {
 	}
 }
 
-// usual is the unit that an output is told in.
+// usual is the unit that an output is shown in.
 func usual(f *calc.Field, sys quantity.System) quantity.Unit {
 	u, _ := quantity.Find(f.Display.In(sys).Unit)
 	return u
 }
 
-// small tells whether rounding would spoil a value told in a usual unit. The
+// small reports whether rounding would spoil a value told in a usual unit. The
 // step of a tape is in inches. A temperature is never small: its zero is no
 // nothing.
 func small(si float64, f *calc.Field, sys quantity.System) bool {

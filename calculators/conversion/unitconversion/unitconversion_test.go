@@ -61,8 +61,8 @@ func TestListReadsBack(t *testing.T) {
 	}
 }
 
-// A value too small for a usual unit is told in the list alone, with a note;
-// nothing and a temperature are told as they are.
+// A value too small for a usual unit is shown in the list alone, with a note;
+// nothing and a temperature are shown as they are.
 func TestTooSmall(t *testing.T) {
 	for _, c := range []struct {
 		kind, text string
@@ -130,7 +130,7 @@ func TestScales(t *testing.T) {
 	}
 }
 
-// Every cell of the printed tables is told in the other reader's unit.
+// Every cell of the printed tables is shown in the other reader's unit.
 func TestTables(t *testing.T) {
 	for _, table := range tables {
 		for sys, typed := range [][]string{table.Down.US, table.Down.Metric} {

@@ -1,4 +1,4 @@
-// Package daylighthours tells sunrise, sunset and civil twilight at a site and how much of
+// Package daylighthours computes sunrise, sunset and civil twilight at a site and how much of
 // a pour lies in daylight.
 package daylighthours
 
@@ -13,7 +13,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator tells sunrise, sunset and civil twilight at a site and how much of
+// Calculator computes sunrise, sunset and civil twilight at a site and how much of
 // a pour lies in daylight.
 var Calculator = &calc.Calculator{
 	ID:       "daylight",
@@ -105,8 +105,8 @@ func digits(s string) (int, bool) {
 	return n, err == nil
 }
 
-// A place on the earth is told to a ten-thousandth of a degree, some 30 ft, as
-// maps give it. A zone is told in quarter hours.
+// A place on the earth is shown to a ten-thousandth of a degree, some 30 ft, as
+// maps give it. A zone is shown in quarter hours.
 var (
 	showPlace = quantity.Display{Dim: quantity.Angle, US: quantity.UnitDisplay{Unit: "°", Step: 0.0001}}
 	showSpan  = quantity.Display{

@@ -102,7 +102,7 @@ func putDay(r *calc.Recorder, d daylight.Light) {
 	r.Put("day-length", length*minuteInSI)
 }
 
-// steps works sunset by hand, from the sun as it stands then.
+// steps works sunset by hand, from the sun at that moment.
 func steps(r *calc.Recorder, p daylight.Place, d daylight.Light) {
 	if d.Sky != daylight.Crosses {
 		return

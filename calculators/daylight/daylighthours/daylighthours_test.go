@@ -19,7 +19,7 @@ func TestClockAsPrinted(t *testing.T) {
 	}
 }
 
-// Polar day, polar night and white nights are told as such.
+// Polar day, polar night and white nights are shown as such.
 // Anchorage in June 2020 has no civil twilight by the US Naval Observatory.
 func TestSkies(t *testing.T) {
 	for _, c := range []struct {

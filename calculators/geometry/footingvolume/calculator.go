@@ -1,5 +1,5 @@
 // Package footingvolume computes the concrete of footings, grade beams, stem walls
-// and pads, and what to order. Every volume stands in both units.
+// and pads, and what to order. Every volume is given in both units.
 package footingvolume
 
 import (
@@ -9,7 +9,7 @@ import (
 )
 
 // Calculator computes the concrete of footings, grade beams, stem walls
-// and pads, and what to order. Every volume stands in both units.
+// and pads, and what to order. Every volume is given in both units.
 var Calculator = &calc.Calculator{
 	ID:       "footing-volume",
 	Title:    calc.Text("Footing volume and order"),

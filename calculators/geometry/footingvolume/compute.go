@@ -50,7 +50,7 @@ func kindAt(id string) int {
 	return 0
 }
 
-// askFooting asks where a size looks like a slip of the hand.
+// askFooting asks where a size looks like a mistyped value.
 func askFooting(r *calc.Recorder, p calc.Case) {
 	width, depth := p.Num("width"), p.Num("depth")
 	at := calc.Cell("parts", p.RowNumber(), "depth")

@@ -21,8 +21,8 @@ const (
 	firstTwo = calc.Text("Run {row}")
 )
 
-// What is worth a word: a corner so far off is a slip of the tape, turns so
-// far off a full circle a slip of the angle, and a gap of more than 1 in 1000
+// What is worth a word: a corner so far off is a misread tape, turns so
+// far off a full circle a misread angle, and a gap of more than 1 in 1000
 // a wrong run (common practice of layout by tape).
 const (
 	slipAngle = 5 * math.Pi / 180

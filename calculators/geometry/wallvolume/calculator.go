@@ -1,5 +1,5 @@
 // Package wallvolume computes the concrete of a wall form and the order for it. Every
-// volume stands in cubic yards and in cubic metres, whatever the reader's
+// volume is given in cubic yards and in cubic metres, regardless of the reader's
 // units: one taken for the other is the dear mistake of ordering.
 package wallvolume
 
@@ -13,7 +13,7 @@ import (
 )
 
 // Calculator computes the concrete of a wall form and the order for it. Every
-// volume stands in cubic yards and in cubic metres, whatever the reader's
+// volume is given in cubic yards and in cubic metres, regardless of the reader's
 // units: one taken for the other is the dear mistake of ordering.
 var Calculator = &calc.Calculator{
 	ID:       "wall-volume",
@@ -229,7 +229,7 @@ func checkOrder(r *calc.Recorder, in calc.Case, order, need float64) {
 	}
 }
 
-// far tells whether two volumes differ by more than farShare of the computed.
+// far reports whether two volumes differ by more than farShare of the computed.
 func far(typed, computed float64) bool {
 	return math.Abs(typed-computed) > farShare*computed*(1+1e-9)
 }

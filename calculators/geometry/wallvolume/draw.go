@@ -184,7 +184,7 @@ func (p *plate) line(role figure.Role, text string) {
 	p.add(figure.Text(role, figure.Point{X: geometry.FrameMargin, Y: p.y}, figure.Start, text))
 }
 
-// keyed is a line of text behind a sample of the role it speaks of.
+// keyed is a line of text behind a sample of the role it names.
 func (p *plate) keyed(role figure.Role, t calc.Text, si float64) {
 	p.y += geometry.LineStep
 	p.add(figure.Rect(role, figure.Point{X: geometry.FrameMargin, Y: p.y - 11}, 12, 12),

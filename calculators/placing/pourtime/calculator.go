@@ -1,4 +1,4 @@
-// Package pourtime tells how long a pour takes, when it ends by the clock, when it
+// Package pourtime computes how long a pour takes, when it ends by the clock, when it
 // must start at the latest, and what it costs in crew hours.
 package pourtime
 
@@ -9,7 +9,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator tells how long a pour takes, when it ends by the clock, when it
+// Calculator computes how long a pour takes, when it ends by the clock, when it
 // must start at the latest, and what it costs in crew hours.
 var Calculator = &calc.Calculator{
 	ID:      "pour-time",

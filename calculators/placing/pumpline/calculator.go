@@ -1,5 +1,5 @@
-// Package pumpline tells what pump line, hose and hopper hold, what the hanging hose
-// weighs, what the prime takes and what to order on top. Volumes stand in
+// Package pumpline computes what pump line, hose and hopper hold, what the hanging hose
+// weighs, what the prime takes and what to order on top. Volumes are given in
 // both units, as on the order.
 package pumpline
 
@@ -10,8 +10,8 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator tells what pump line, hose and hopper hold, what the hanging hose
-// weighs, what the prime takes and what to order on top. Volumes stand in
+// Calculator computes what pump line, hose and hopper hold, what the hanging hose
+// weighs, what the prime takes and what to order on top. Volumes are given in
 // both units, as on the order.
 var Calculator = &calc.Calculator{
 	ID:      "pump-line",

@@ -1,4 +1,4 @@
-// Package rateofrise tells how fast the wall rises, at the hose and on average, and
+// Package rateofrise computes how fast the wall rises, at the hose and on average, and
 // whether the hose comes round again before the lift below stiffens.
 package rateofrise
 
@@ -8,7 +8,7 @@ import (
 	"coursebook/calculators/placing"
 )
 
-// Calculator tells how fast the wall rises, at the hose and on average, and
+// Calculator computes how fast the wall rises, at the hose and on average, and
 // whether the hose comes round again before the lift below stiffens.
 var Calculator = &calc.Calculator{
 	ID:      "rate-of-rise",

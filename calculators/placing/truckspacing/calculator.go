@@ -1,4 +1,4 @@
-// Package truckspacing tells how many trucks keep the pump fed, how far apart they
+// Package truckspacing computes how many trucks keep the pump fed, how far apart they
 // come and how old the concrete is when the last of a truck is out.
 package truckspacing
 
@@ -8,7 +8,7 @@ import (
 	"coursebook/calculators/placing"
 )
 
-// Calculator tells how many trucks keep the pump fed, how far apart they
+// Calculator computes how many trucks keep the pump fed, how far apart they
 // come and how old the concrete is when the last of a truck is out.
 var Calculator = &calc.Calculator{
 	ID:      "truck-spacing",

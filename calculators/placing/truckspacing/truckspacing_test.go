@@ -47,7 +47,7 @@ func TestFeed(t *testing.T) {
 }
 
 // ASTM C94, older editions: 90 min to the end of discharge. At the limit the
-// load may still go in; a minute later it is told.
+// load may still go in; a minute later it is noted.
 func TestDischargeLimit(t *testing.T) {
 	job := []string{
 		"load=0 min",

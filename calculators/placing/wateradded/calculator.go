@@ -1,4 +1,4 @@
-// Package wateradded tells what water added at the truck does, in ranges of the rules
+// Package wateradded computes what water added at the truck does, in ranges of the rules
 // of thumb, and whether the ticket allows it.
 package wateradded
 
@@ -9,7 +9,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator tells what water added at the truck does, in ranges of the rules
+// Calculator computes what water added at the truck does, in ranges of the rules
 // of thumb, and whether the ticket allows it.
 var Calculator = &calc.Calculator{
 	ID:      "water-added",

@@ -89,7 +89,7 @@ var (
 	scaleMetric = []string{"5", "10", "15", "20", "25", "30"}
 )
 
-// The tables stand for the tallest wall of the slow equation. The long wall
+// The tables are for the tallest wall of the slow equation. The long wall
 // and small pump keep the average out of the way of the rise down the side.
 var tables = []calc.Table{
 	{

@@ -152,7 +152,7 @@ func (j *job) putDepths() {
 	j.PutRows("by-depth", rows)
 }
 
-// takes tells whether the form's rating covers a pressure.
+// takes reports whether the form's rating covers a pressure.
 func (j *job) takes(p pressure.PSF) bool { return !calc.Over(float64(p), float64(j.rating)) }
 
 // putVerdict judges by the rise at the hose and turns the method round.

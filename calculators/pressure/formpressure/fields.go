@@ -129,7 +129,7 @@ var inputs = []calc.Field{
 	},
 }
 
-// shaken tells that the vibration reaches deeper than the equations allow.
+// shaken reports whether the vibration reaches deeper than the equations allow.
 func shaken(c calc.Case) bool { return c.Choice("vibration") != vibShallow }
 
 // The options of the verdict.

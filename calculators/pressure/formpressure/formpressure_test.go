@@ -46,7 +46,7 @@ func TestDefaultCase(t *testing.T) {
 	}
 }
 
-// No form passes on the average: whatever the average, a rise at the hose
+// No form passes on the average: regardless of the average, a rise at the hose
 // that exceeds the rating fails.
 func TestNeverOnTheAverageAlone(t *testing.T) {
 	for _, length := range []string{"50", "200", "1000", "2000"} {
@@ -93,7 +93,7 @@ func TestVerdicts(t *testing.T) {
 	}
 }
 
-// A stop longer than the wall is a slip, and a local rise below the average.
+// A stop longer than the wall is refused, and a local rise below the average.
 func TestRefusesALongStop(t *testing.T) {
 	res := calctest.Run(t, Calculator, "length=10 ft", "stop=12 ft")
 	if res.State != calc.Refused || !calctest.Noted(res, refuseStop) || res.Notes[0].At.Field != "stop" {
@@ -104,7 +104,7 @@ func TestRefusesALongStop(t *testing.T) {
 	}
 }
 
-// Outside the limits of an input the reader is told where and why.
+// Outside the limits of an input the reader learns where and why.
 func TestRefusesWhatNoWallIs(t *testing.T) {
 	for _, c := range []struct{ path, text string }{
 		{"height", "41 ft"}, {"height", "0"}, {"thickness", "1 in"}, {"pump-rate", "300"}, {"weight", "15"},

@@ -6,7 +6,7 @@ import (
 	"coursebook/calculators/pressure"
 )
 
-// near is the share of a limit within which a jump just beyond it is told.
+// near is the share of a limit within which a jump just beyond it is noted.
 const near = 0.05
 
 // nearSlump is how close to its limit a slump counts as near: loads differ
@@ -44,7 +44,7 @@ func amountOf(p pressure.PSF) calc.Slot {
 	return calc.Amount("pressure", pressure.SI(p), &displays.Pressure)
 }
 
-// sayFluid tells why the fluid head counts, or the floor, or less heat than
+// sayFluid notes why the fluid head counts, or the floor, or less heat than
 // the concrete has.
 func (j *job) sayFluid() {
 	if j.pour.Wet() {
@@ -126,7 +126,7 @@ func (j *job) sayNear() {
 	}
 }
 
-// sayVerdict tells what the verdict means and what helps.
+// sayVerdict notes what the verdict means and what helps.
 func (j *job) sayVerdict() {
 	if !j.rated {
 		j.Note(calc.LevelAsk, calc.At("rating"), askRating)
@@ -204,7 +204,7 @@ func (j *job) askGuide(lift, rate bool) {
 	}
 }
 
-// sayGuide tells what the form maker's guide means for this pour; fill is the
+// sayGuide notes what the form maker's guide means for this pour; fill is the
 // depth of one lift in m, time its least duration in s.
 func (j *job) sayGuide(verdict string, fill, time float64) {
 	rate := calc.Amount("rate", j.in.Num("guide-rate"), &displays.RiseTyped)

@@ -12,7 +12,7 @@ import (
 
 // The shown development lengths are those printed in the table of CSA A23.3,
 // rounded up to 10 mm (public repository of engineers' general values; the
-// two slips of that table are left out).
+// two misprints of that table are left out).
 func TestShownLengthsOfA23(t *testing.T) {
 	metric := quantity.Style{System: quantity.Metric}
 	for _, c := range []struct{ bar, fc, want string }{
@@ -129,7 +129,7 @@ func TestNoRowIsPicked(t *testing.T) {
 			t.Errorf("%s stands out among the rules", f.ID)
 		}
 	}
-	// What stands large is the span of the rows, both ends of it.
+	// What is shown large is the span of the rows, both ends of it.
 	out := calctest.Run(t, Calculator, "bar=6").Out
 	for _, row := range out.Rows("laps") {
 		if lap := row.Num("lap-b"); lap < out.Num("least") || lap > out.Num("most") {

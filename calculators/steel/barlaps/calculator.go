@@ -159,7 +159,7 @@ var verdicts = []calc.Option{
 	{ID: "longer", Label: calc.Text("as long or longer")},
 }
 
-// The rows are the answer; what stands large is only how far they lie apart.
+// The rows are the answer; what is shown large is only how far they lie apart.
 var outputs = []calc.Field{
 	{ID: "least", Display: &length, Lead: true, Label: calc.Text("Shortest lap of the rows")},
 	{ID: "most", Display: &length, Lead: true, Label: calc.Text("Longest lap of the rows")},

@@ -9,7 +9,7 @@ import (
 )
 
 const (
-	// The band of temperatures in which the curves are taken as they stand,
+	// The band of temperatures in which the curves are taken unchanged,
 	// °C: common practice around the 20 °C of the standard.
 	cool, warm = 15.0, 25.0
 	// early is the age in days below which Eurocode 2 wants tests.

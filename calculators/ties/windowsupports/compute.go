@@ -80,7 +80,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Note(calc.LevelNotice, calc.Path{}, even)
 }
 
-// support finds spacing and number of supports of a side. It tells whether a
+// support finds spacing and number of supports of a side. It reports whether a
 // board that should run over three spans has fewer.
 func (s *side) support(in calc.Case) (short bool) {
 	if s.load <= 0 { // no concrete above the head

@@ -92,7 +92,7 @@ func putProtection(r *calc.Recorder, in calc.Case) {
 	r.Put("strength", calc.SI(days.strength[i], "d"))
 }
 
-// putUncover tells how slowly the covers come off.
+// putUncover puts how slowly the covers come off.
 func putUncover(r *calc.Recorder, in calc.Case, placed, drop float64) {
 	if !in.Has("surface") {
 		return

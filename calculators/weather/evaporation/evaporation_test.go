@@ -33,7 +33,7 @@ func TestEvaporationNotes(t *testing.T) {
 	if res := calctest.Run(t, Calculator, "concrete=45 °F", "air=85 °F", "humidity=95%"); res.Out.Num("rate") != 0 {
 		t.Errorf("dew dries: %v", res.Out.Num("rate"))
 	}
-	// Just above 0.2 lb/ft²/h by Uno, below it by Menzel: the stricter is told.
+	// Just above 0.2 lb/ft²/h by Uno, below it by Menzel: the stricter is noted.
 	if res := calctest.Run(t, Calculator, "concrete=70 °F", "air=70 °F", "humidity=30%",
 		"wind=15.6 mph"); !calctest.Noted(
 		res,

@@ -94,7 +94,7 @@ func hotLimit(r *calc.Recorder, in calc.Case) float64 {
 	return limit
 }
 
-// turns tells whether the drum has made more turns than allowed.
+// turns reports whether the drum has made more turns than allowed.
 func turns(r *calc.Recorder, in calc.Case) bool {
 	allowed := 300.0
 	if notOldRule(in) {

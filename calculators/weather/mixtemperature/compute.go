@@ -108,7 +108,7 @@ func (b *batch) sayTemperature(t float64) {
 	}
 }
 
-// sayIce tells where the equation or the practice of ice ends.
+// sayIce notes where the equation or the practice of ice ends.
 func (b *batch) sayIce(ice float64) {
 	switch {
 	case calc.Over(ice, maxIce*b.water):

@@ -54,7 +54,7 @@ func text(n *html.Node) string {
 	return b.String()
 }
 
-// idsOf lists the ids of a page, and reports one that stands twice in a tree.
+// idsOf lists the ids of a page, and reports one that occurs twice in a tree.
 // What a template element holds is a tree of its own (WHATWG HTML, 4.12.3).
 func idsOf(t *testing.T, name string, doc *html.Node) map[string]bool {
 	t.Helper()

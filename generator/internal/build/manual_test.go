@@ -124,7 +124,7 @@ func write(t testing.TB, dir string, files map[string]string) {
 	}
 }
 
-// module stands for the compiled module: to a build it is bytes.
+// module represents the compiled module: to a build it is bytes.
 var module = []byte("\x1f\x8b\x08\x00 the module")
 
 func optionsFor(dir string) Options {

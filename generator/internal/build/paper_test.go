@@ -204,7 +204,7 @@ func TestPosterWithoutAddress(t *testing.T) {
 	}
 }
 
-// The code on a poster, as it stands in the page, leads another reader to the
+// The code on a poster, as written in the page, leads another reader to the
 // page's address, which is printed beneath; its modules are 1 mm wide or more.
 func TestPosterCode(t *testing.T) {
 	site, faults := made(

@@ -48,7 +48,7 @@ func build(dir fs.FS, entry string, faults *fault.List) []byte {
 		Plugins: []api.Plugin{fromFS(dir)},
 	})
 	report(entry, fault.Error, res.Errors, faults)
-	report(entry, fault.Warning, res.Warnings, faults) // a slip in a style sheet is only this
+	report(entry, fault.Warning, res.Warnings, faults) // a mistake in a style sheet is only this
 	if len(res.Errors) > 0 || len(res.OutputFiles) == 0 {
 		return nil
 	}

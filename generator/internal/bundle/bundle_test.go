@@ -78,7 +78,7 @@ func TestScript(t *testing.T) {
 	}
 }
 
-// A slip in a theme is located, in the theme's own paths.
+// A mistake in a theme is located, in the theme's own paths.
 func TestFaults(t *testing.T) {
 	for name, c := range map[string]struct {
 		entry string

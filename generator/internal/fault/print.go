@@ -12,7 +12,7 @@ import (
 // lines are cut to the part around the column.
 const maxShown = 120
 
-// indent stands before each line that belongs to the fault above it.
+// indent precedes each line that belongs to the fault above it.
 const indent = "  "
 
 // Print writes each fault as

@@ -30,7 +30,7 @@ type Example struct {
 	Outputs []Output // those that lead
 }
 
-// Ask is a question of numbers as it stands in print: one drawing of them.
+// Ask is a question of numbers as printed: one drawing of them.
 type Ask struct {
 	Given []Given
 	Asked Output // what is asked for, with its value

@@ -15,7 +15,7 @@ import (
 var live = regexp.MustCompile(`(?i)<(script|iframe|object|style|svg|form|link|meta|base)[\s/>]|` +
 	`<[^>]*\s(on[a-z]+|style)=|(href|src)="[^"]*(javascript|data|vbscript):`)
 
-// FuzzParse: whatever the page holds, parsing and rendering end, the HTML is
+// FuzzParse: for any page, parsing and rendering end, the HTML is
 // UTF-8 and its tags are closed, and nothing of the author's becomes markup.
 func FuzzParse(f *testing.F) {
 	cases, _ := filepath.Glob("testdata/*.md")
@@ -58,7 +58,7 @@ func FuzzParse(f *testing.F) {
 	})
 }
 
-// tagsOnly keeps what stands between < and >, which is all that a browser
+// tagsOnly keeps what is between < and >, which is all that a browser
 // reads as markup once every < of the text is escaped.
 func tagsOnly(out string) string {
 	return strings.Join(tag.FindAllString(out, -1), "\n")

@@ -90,7 +90,7 @@ func cost(text string) (faults []fault.Fault, allocated uint64, took time.Durati
 	return list.All(), after.TotalAlloc - before.TotalAlloc, took
 }
 
-// Whatever a page holds, it parses, or is refused, in a bounded time and with a
+// Any page parses or is refused in a bounded time and with a
 // bounded number of bytes allocated in all. Without limits the 18 kB of a wide
 // table take 1 GB.
 func TestBlowUp(t *testing.T) {

@@ -45,7 +45,7 @@ type Entry struct {
 	Bytes int64
 }
 
-// plainURL matches paths that are URLs as they stand, without any escaping and
+// plainURL matches paths that need no escaping as URLs, without any escaping and
 // without a first part that could be read as a scheme.
 var plainURL = regexp.MustCompile(`^[A-Za-z0-9_-][A-Za-z0-9._-]*(/[A-Za-z0-9_-][A-Za-z0-9._-]*)*$`)
 
@@ -101,7 +101,7 @@ func Worker(code string, r Release) string {
 		if i > 0 {
 			b.WriteByte(',')
 		}
-		// plain URLs and base64 are strings of both languages as they stand
+		// plain URLs and base64 are strings of both languages unchanged
 		b.WriteString("\n[\"" + e.URL + "\",\"" + e.Integrity + "\"," + strconv.FormatInt(e.Bytes, 10) + "]")
 	}
 	b.WriteString("\n]};\n" + code)

@@ -67,7 +67,7 @@ type Weights struct {
 	Scripts []File
 	// Module is the WebAssembly module, packed with gzip or not.
 	Module File
-	// ModuleUnreduced tells that a step which makes the module smaller was left
+	// ModuleUnreduced reports whether a step which makes the module smaller was left
 	// out. A module over its limit is then a warning.
 	ModuleUnreduced bool
 	// Indexes are the search indexes, one for each language.

@@ -11,7 +11,7 @@ import (
 )
 
 // Draft is a release that is written while it is made, so that no more of it
-// need be held in memory than what is being made. It stands beside the target,
+// need be held in memory than what is being made. It lies beside the target,
 // which stays as it is until Publish, whatever happens to the draft.
 type Draft struct {
 	target string

@@ -1,7 +1,7 @@
 // Package output publishes a whole site into a folder in one step, and holds
 // the table of size budgets.
 //
-// The guarantee: whatever the moment of a kill or a power cut, after the next
+// The guarantee: regardless of the moment of a kill or a power cut, after the next
 // start (Publish or Recover) the target holds exactly the old or exactly the
 // new release. On Linux the target is whole even before that start, because the
 // two folders are exchanged by one system call; where that call is missing or
@@ -44,7 +44,7 @@ type Entry struct {
 func (f File) Entry() Entry { return Entry{f.Path, int64(len(f.Data)), sha256.Sum256(f.Data)} }
 
 // Release names a set of files: the SHA-256 over their paths and contents in
-// hexadecimal, whatever their order.
+// hexadecimal, regardless of their order.
 func Release(files []File) string {
 	entries := make([]Entry, len(files))
 	for i, f := range files {
@@ -98,7 +98,7 @@ func Recover(target string) error {
 	return s.recover()
 }
 
-// site holds the names of a target and of what stands beside it while a release
+// site holds the names of a target and of what lies beside it while a release
 // is published. All lie in one folder, thus on one disk.
 type site struct {
 	target, parent              string

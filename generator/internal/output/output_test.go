@@ -60,7 +60,7 @@ func holds(t *testing.T, target, version string) {
 	}
 }
 
-// alone checks that nothing stands beside the target.
+// alone checks that nothing lies beside the target.
 func alone(t *testing.T, target string) {
 	t.Helper()
 	entries, err := os.ReadDir(filepath.Dir(target))

@@ -11,7 +11,7 @@ import (
 	"time"
 )
 
-// stage is the folder in which a new release comes to be.
+// stage is the folder in which a new release is staged.
 //
 // Files with the bytes of the old release keep their modification time. All
 // others get the release's own, which is at least a whole second later than any
@@ -56,7 +56,7 @@ func (s *stage) close() {
 }
 
 // put writes one file; it may be called from several goroutines. unchanged
-// tells that the old release has the same file.
+// reports whether the old release has the same file.
 func (s *stage) put(f File) (unchanged bool, err error) {
 	when := s.stamp
 	if s.old.there {

@@ -82,7 +82,7 @@ type Picture struct {
 type Step struct {
 	ID   string // unique on the page
 	Text string
-	Lead int  // bytes at the beginning of Text that stand in bold
+	Lead int  // bytes at the beginning of Text that are bold
 	Hold bool // a hold point
 	Line int
 }
@@ -91,7 +91,7 @@ type Step struct {
 type Check struct {
 	ID   string
 	Text string
-	Lead int // bytes at the beginning of Text that stand in bold
+	Lead int // bytes at the beginning of Text that are bold
 	Line int
 }
 

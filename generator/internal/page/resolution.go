@@ -9,10 +9,10 @@ type Resolution struct {
 	Pictures map[string]Image
 	// Terms finds the glossary's terms in running text; nil links none.
 	Terms *Vocabulary
-	// Glossary is what stands before a term's ID in a link to it:
+	// Glossary is what precedes a term's ID in a link to it:
 	// "glossary.html#".
 	Glossary string
-	// Prefix stands before every id that the page's HTML declares, so that
+	// Prefix precedes every id that the page's HTML declares, so that
 	// many pages can share one file; empty on the site. Links are complete as
 	// they are and take no prefix.
 	Prefix string

@@ -6,7 +6,7 @@ import (
 	"unicode/utf8"
 )
 
-// Vocabulary finds the terms of one glossary in running text, whatever their
+// Vocabulary finds the terms of one glossary in running text, regardless of their
 // case, in the plural too (a last word with s or es), the longest first. It
 // is safe for concurrent use.
 type Vocabulary struct {
@@ -79,7 +79,7 @@ func (v *Vocabulary) longest(list []wording, text string, end int) (stop, term i
 	return stop, term, ok
 }
 
-// follows tells whether the rest of the wording stands at text[at:], each
+// follows reports whether the rest of the wording stands at text[at:], each
 // word after one space, line feed or hyphen.
 func (w wording) follows(text string, at int) (end int, ok bool) {
 	for i, word := range w.rest {

@@ -1,5 +1,5 @@
 // Package preview serves a manual on this machine while it is written: it
-// builds into memory, rebuilds when a file changes, tells open pages, and
+// builds into memory, rebuilds when a file changes, notifies open pages, and
 // shows faults in them. The last good build stays up while there are faults.
 package preview
 
@@ -69,7 +69,7 @@ func New(build Build, log func(format string, args ...any)) *Server {
 	return &Server{build: build, log: log, clients: map[chan event]bool{}}
 }
 
-// Rebuild builds and tells the open pages.
+// Rebuild builds and notifies the open pages.
 func (s *Server) Rebuild() {
 	start := time.Now()
 	files, faults := s.build()
@@ -92,7 +92,7 @@ func (s *Server) Rebuild() {
 	}
 }
 
-// faultsEvent tells a page the faults as they are now; none hides its panel.
+// faultsEvent is the event with the current faults; none hides its panel.
 func faultsEvent(shown string) event {
 	data, _ := json.Marshal(shown) // a string always marshals
 	return event{"faults", string(data)}
@@ -194,7 +194,7 @@ func (s *Server) events(w http.ResponseWriter, r *http.Request) {
 }
 
 // Run serves on a loopback address until ctx ends, and rebuilds when a file
-// below one of the folders changes. ready is told the address in use.
+// below one of the folders changes. ready is called with the listening address.
 func (s *Server) Run(ctx context.Context, addr string, folders []string, ready func(url string)) error {
 	if err := loopback(addr); err != nil {
 		return err

@@ -200,7 +200,7 @@ func TestEvents(t *testing.T) {
 	b.files, b.faults = nil, broken
 	s.Rebuild()
 	first.want("faults", "en/corner.md:3:1: error: unknown key \"titel\"\n")
-	late := listen(t, server.URL) // a page opened while there are faults is told too
+	late := listen(t, server.URL) // a page opened while there are faults is notified too
 	late.want("faults", "hint: write title")
 	b.files, b.faults = whole("two"), nil
 	s.Rebuild()

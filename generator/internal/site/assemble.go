@@ -63,8 +63,8 @@ func (a *assembler) atKey(s fault.Severity, p *Page, name, code, hint, format st
 	a.at(s, p.File, line, col, code, hint, format, args...)
 }
 
-// mostGuesses bounds the search for near names, which compares a slip with
-// every name: beyond so many slips it is not spelling that is wrong.
+// mostGuesses bounds the search for near names, which compares a misspelling with
+// every name: beyond so many misspellings it is not spelling that is wrong.
 const mostGuesses = 50
 
 // guess is a hint that names the nearest known name, or says what to do. The
@@ -237,7 +237,7 @@ func (a *assembler) order() {
 	})
 }
 
-// titles warns of pages that nobody can tell apart in a list.
+// titles warns of pages that readers cannot tell apart in a list.
 func (a *assembler) titles(lang *Language) {
 	for i := 1; i < len(lang.All); i++ {
 		p, before := lang.All[i].Page, lang.All[i-1].Page

@@ -92,7 +92,7 @@ func (a *assembler) fileNames(lang *Language) []string {
 	return names
 }
 
-// isAddress tells whether an https address has a host and no password.
+// isAddress reports whether an https address has a host and no password.
 func isAddress(s string) bool {
 	rest, ok := strings.CutPrefix(s, "https://")
 	host, _, _ := strings.Cut(rest, "/")
@@ -116,7 +116,7 @@ func (a *assembler) calculatorIDs() []string {
 	return ids
 }
 
-// has tells whether a page declares an id.
+// has reports whether a page declares an id.
 func (p *Page) has(id string) bool {
 	if len(p.Headings)+len(p.Steps)+len(p.Terms) <= fewIDs {
 		return slices.ContainsFunc(p.Headings, func(h page.Heading) bool { return h.ID == id }) ||

@@ -60,7 +60,7 @@ type Page struct {
 // language, where the listing language has no twin of it.
 type Entry struct {
 	Page *Page // nil: none
-	// Fallback tells that the page is not in the language of the list.
+	// Fallback reports whether the page is not in the language of the list.
 	Fallback bool
 }
 

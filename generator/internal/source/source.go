@@ -1,6 +1,6 @@
 // Package source reads a content folder: its files, checked for everything that
 // would trip a reader's machine, and their strict YAML (page headers,
-// manual.yaml, the bodies of fenced blocks). Whatever is wrong becomes a fault
+// manual.yaml, the bodies of fenced blocks). Every mistake becomes a fault
 // with file, line and column; nothing is guessed.
 //
 // Paths, also those in faults, are slash paths relative to the content folder.

@@ -141,7 +141,7 @@ func (r *reader) date(what string, into *string) func(*yaml.Node) {
 	}
 }
 
-// looksLikeDate reports the form 0000-00-00, whatever its digits.
+// looksLikeDate reports the form 0000-00-00, regardless of its digits.
 func looksLikeDate(s string) bool {
 	if len(s) != len("2006-01-02") {
 		return false

@@ -110,7 +110,7 @@ func image(src string) any {
 	return src
 }
 
-// carry sets a block of text that a script reads as it stands. What such an
+// carry sets a block of text that a script reads unchanged. What such an
 // element may not hold is refused rather than escaped, because nothing
 // unescapes it.
 func carry(id, text string) (template.HTML, error) {

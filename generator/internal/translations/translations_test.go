@@ -288,7 +288,7 @@ func TestMissing(t *testing.T) {
 	}
 }
 
-// FuzzParse: whatever a file holds, a translation that is accepted is of a
+// FuzzParse: in any file a translation that is accepted is of a
 // known text, and a file without faults keeps every slot.
 func FuzzParse(f *testing.F) {
 	f.Add("a\t" + Hash(english["a"]) + "\t{unit}{what}\n")

@@ -100,7 +100,7 @@ func findTable(image []byte) (table, error) {
 	return t, nil
 }
 
-// check tells whether the record of the i-th function lies in the image.
+// check reports whether the record of the i-th function lies in the image.
 func (t table) check(i int) error {
 	const most = 16 // tables of a kind; Go 1.26 has fewer
 	f := t.function(i)

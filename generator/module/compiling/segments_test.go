@@ -106,7 +106,7 @@ func TestDataSection(t *testing.T) {
 	}
 }
 
-// split loses no byte, whatever the runs of zeros, and splits at long runs only.
+// split loses no byte, regardless of the runs of zeros, and splits at long runs only.
 func TestSplit(t *testing.T) {
 	r := rand.New(rand.NewPCG(7, 9))
 	for range 200 {

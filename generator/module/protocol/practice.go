@@ -73,7 +73,7 @@ func (s *Server) judge(q request, w *writer) string {
 	return ""
 }
 
-// drill is the question a request speaks of, without what varies, and the
+// drill is the question a request names, without what varies, and the
 // output it asks for.
 func (s *Server) drill(q request) (calc.Drill, calc.Field, string) {
 	c := s.calculator(q)

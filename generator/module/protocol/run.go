@@ -61,7 +61,7 @@ func outputs(w *writer, v calc.Locale, out calc.Case) {
 	}
 }
 
-// output writes one value as shown, unrounded for whoever asks, and as the SI
+// output writes one value as shown, unrounded for the caller, and as the SI
 // number itself, which the tests hold against the native run.
 func output(w *writer, v calc.Locale, path string, f calc.Field, x calc.Value) {
 	raw := ""
@@ -109,7 +109,7 @@ func node(w *writer, depth int, n figure.Node) {
 }
 
 // convert writes the typed inputs anew in another system of units or with
-// another decimal mark. An input that cannot be read is left as it stands.
+// another decimal mark. An input that cannot be read is left unchanged.
 func (s *Server) convert(q request, w *writer) string {
 	c := s.calculator(q)
 	if c == nil {

@@ -157,7 +157,7 @@ func TestWords(t *testing.T) {
 			t.Errorf("%q: %q", lang, got)
 		}
 	}
-	good(t, s, "words", []string{"lang", "es"}) // told anew, the old ones are forgotten
+	good(t, s, "words", []string{"lang", "es"}) // new words replace the old ones
 	if got := run("es"); !strings.HasPrefix(got[0], "out|holds|Holds|") {
 		t.Errorf("after new words: %q", got)
 	}

@@ -48,7 +48,7 @@ type Finder struct {
 }
 
 // New makes a finder for a language and its decimal mark. The counterparts of
-// least distances and the like are rounded up wherever they stand; one that
+// least distances and the like are rounded up everywhere; one that
 // Whole does not take is passed over.
 func New(lang string, mark quantity.Mark, least ...string) *Finder {
 	f := &Finder{mark: mark, words: wordingOf(lang)}
@@ -61,7 +61,7 @@ func New(lang string, mark quantity.Mark, least ...string) *Finder {
 	return f
 }
 
-// Whole tells whether a text is one amount with a counterpart and nothing else.
+// Whole reports whether a text is one amount with a counterpart and nothing else.
 func (f *Finder) Whole(text string) bool {
 	a, ok := f.Next(text, 0, true)
 	return ok && a.Start == 0 && a.End == len(text) && (a.Own == US || a.Own == Metric)
@@ -90,11 +90,11 @@ func (f *Finder) Next(text string, from int, last bool) (Found, bool) {
 	return Found{}, false
 }
 
-// one is an amount as it stands in the text.
+// one is an amount as written in the text.
 type one struct {
 	start, end int
 	values     []value
-	joins      []string // what stands between the values
+	joins      []string // what is between the values
 	unit       unit
 	gap        string // between the number and the unit: "", " " or "-"
 }
@@ -197,7 +197,7 @@ func nextNumber(text string, from int) int {
 }
 
 // withSign moves back over a minus that is no hyphen: one that no letter or
-// digit stands before.
+// digit precedes.
 func withSign(text string, from, at int) int {
 	for _, minus := range []string{"-", "−"} {
 		start := at - len(minus)
@@ -208,7 +208,7 @@ func withSign(text string, from, at int) int {
 	return at
 }
 
-// standsFree tells whether a number may start here: not within a word, a
+// standsFree reports whether a number may start here: not within a word, a
 // section number, a bar size or a price.
 func standsFree(text string, at int) bool {
 	if at == 0 {
@@ -242,6 +242,6 @@ func oneLine(s string) string {
 	return strings.ReplaceAll(s, "\n", " ")
 }
 
-// MaxApart is the share from which two figures of one amount are taken for a slip
+// MaxApart is the share from which two figures of one amount are taken for a mistake
 // of the author: rounding for the field stays below it.
 const MaxApart = 0.1

@@ -210,7 +210,7 @@ func TestCounterparts(t *testing.T) {
 }
 
 // A counterpart is never further from the exact value than the widest
-// tolerance allows, whatever the figure.
+// tolerance allows, regardless of the figure.
 func TestTolerance(t *testing.T) {
 	f := New("en", quantity.Point)
 	for n := 1; n <= 3000; n++ {

@@ -91,7 +91,7 @@ func sideOf(symbol string) side {
 	return noSide
 }
 
-// convert writes an amount in the other system. point tells that a full stop
+// convert writes an amount in the other system. point reports whether a full stop
 // follows, which then serves the abbreviation too.
 func (f *Finder) convert(a one, point bool) (string, bool) {
 	most := math.Abs(a.si())

@@ -88,7 +88,7 @@ const (
 	either                // the words leave it open
 )
 
-// degrees reads what stands around degrees: 10 °F warmer is not -12 °C. Where
+// degrees reads what is around degrees: 10 °F warmer is not -12 °C. Where
 // the words leave it open the amount keeps the author's unit alone. The
 // certain way to write a rise is 10 F°.
 func (f *Finder) degrees(text string, a one) degrees {
@@ -104,7 +104,7 @@ func (f *Finder) degrees(text string, a one) degrees {
 	return point
 }
 
-// goesOn tells whether text starts with one of the words.
+// goesOn reports whether text starts with one of the words.
 func goesOn(text string, words []string) bool {
 	for _, w := range words {
 		if hasPrefix(text, w) {
@@ -114,7 +114,7 @@ func goesOn(text string, words []string) bool {
 	return false
 }
 
-// hasSuffixFold tells whether text ends with one of the words, whatever its
+// hasSuffixFold reports whether text ends with one of the words, regardless of its
 // first letter's case.
 func hasSuffixFold(text string, words []string) bool {
 	for _, w := range words {

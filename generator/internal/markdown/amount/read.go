@@ -127,7 +127,7 @@ func (f *Finder) whole(text string, a one) (one, bool) {
 	return a, true
 }
 
-// join is what may stand between two numbers of one unit: a dash, a times
+// join is what may be between two numbers of one unit: a dash, a times
 // sign, or a word of the language.
 func (f *Finder) join(text string, at int, a one) string {
 	s := text[at:]
@@ -151,7 +151,7 @@ func (f *Finder) join(text string, at int, a one) string {
 
 func startsNumber(s string) bool { return nextNumber(s, 0) == 0 }
 
-// gapAt is what stands between a number and its unit.
+// gapAt is what is between a number and its unit.
 func gapAt(s string) string {
 	for _, gap := range []string{" ", "\n", "\u00A0", "\u202F", "\u2009", "-", "\u2011"} {
 		if strings.HasPrefix(s, gap) {
@@ -164,7 +164,7 @@ func gapAt(s string) string {
 // lookBack is how far back, in bytes, an open quotation is looked for.
 const lookBack = 400
 
-// inQuotes tells whether a quotation is open at text[:at].
+// inQuotes reports whether a quotation is open at text[:at].
 func inQuotes(text string, at int) bool {
 	before := text[max(0, at-lookBack):at]
 	return strings.Count(before, `"`)%2 == 1 && !hasInchMark(before) ||
@@ -173,13 +173,13 @@ func inQuotes(text string, at int) bool {
 		strings.HasSuffix(before, "‘")
 }
 
-// hasInchMark tells whether the last straight quotation mark follows a digit.
+// hasInchMark reports whether the last straight quotation mark follows a digit.
 func hasInchMark(s string) bool {
 	i := strings.LastIndexByte(s, '"')
 	return i > 0 && isDigit(s[i-1])
 }
 
-// endsSentence tells whether the point of "in." before end also ends its
+// endsSentence reports whether the point of "in." before end also ends its
 // sentence: a capital word follows, or the paragraph ends and has sentences.
 func endsSentence(text string, end int, last bool) bool {
 	rest := strings.TrimLeft(text[end:], " \n")
@@ -194,7 +194,7 @@ func endsSentence(text string, end int, last bool) bool {
 	return unicode.IsUpper(r) && (unicode.IsLower(next) || unicode.IsSpace(next))
 }
 
-// hasSentence tells whether a sentence ends within s: a point, a space and a
+// hasSentence reports whether a sentence ends within s: a point, a space and a
 // capital.
 func hasSentence(s string) bool {
 	for i := 0; i+2 < len(s); i++ {

@@ -174,7 +174,7 @@ func (r rounder) wholeFeet(x, tolerance float64) (feet float64, ok bool) {
 	return y, math.Abs(y-x) <= tolerance
 }
 
-// carries tells whether a value has to be written in feet and inches.
+// carries reports whether a value has to be written in feet and inches.
 func (r rounder) carries(from quantity.Unit, v value) bool {
 	if r.to.Symbol != "ft" {
 		return false

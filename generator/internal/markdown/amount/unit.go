@@ -113,7 +113,7 @@ func hasPrefix(s, prefix string) bool {
 	return strings.ReplaceAll(s[:len(prefix)], "\n", " ") == prefix
 }
 
-// endsWord tells whether a unit of size bytes ends where no letter, digit or
+// endsWord reports whether a unit of size bytes ends where no letter, digit or
 // exponent goes on.
 func endsWord(s string, size int) bool {
 	if size == len(s) {
