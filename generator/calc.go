@@ -38,7 +38,7 @@ type calcOptions struct {
 	json, help bool
 	work       bool
 	svg        string
-	voice      calc.Locale
+	locale     calc.Locale
 }
 
 func runCalc(s std, args []string) int {
@@ -60,7 +60,7 @@ func runCalc(s std, args []string) int {
 		return misuse
 	}
 	if o.help {
-		describe(s.out, c, o.voice)
+		describe(s.out, c, o.locale)
 		return fine
 	}
 	return calculate(s, c, o)
@@ -85,7 +85,7 @@ func parseCalc(args []string) (o calcOptions, why string) {
 		case a == "-work":
 			o.work = true
 		case a == "-comma":
-			o.voice.Style.Mark = quantity.Comma
+			o.locale.Style.Mark = quantity.Comma
 		case a == "-svg":
 			o.svg = take(&i)
 		case a == "-lang":
@@ -94,7 +94,7 @@ func parseCalc(args []string) (o calcOptions, why string) {
 			switch take(&i) {
 			case "us":
 			case "metric":
-				o.voice.Style.System = quantity.Metric
+				o.locale.Style.System = quantity.Metric
 			default:
 				if why == "" {
 					why = "-units is us or metric"
@@ -115,7 +115,7 @@ func parseCalc(args []string) (o calcOptions, why string) {
 		}
 	}
 	if why == "" && lang != "en" {
-		o.voice.Words, why = readTranslations(lang)
+		o.locale.Words, why = readTranslations(lang)
 	}
 	return o, why
 }
@@ -155,10 +155,10 @@ func suggestion(id string) string {
 
 func listCalculators(s std, o calcOptions) int {
 	if o.json {
-		return writeJSON(s, catalogJSON(o.voice))
+		return writeJSON(s, catalogJSON(o.locale))
 	}
 	for _, c := range catalog.All() {
-		fmt.Fprintf(s.out, "%-16s %s\n", c.ID, o.voice.Say(c.Purpose))
+		fmt.Fprintf(s.out, "%-16s %s\n", c.ID, o.locale.Say(c.Purpose))
 	}
 	return fine
 }
@@ -218,10 +218,10 @@ func units(f calc.Field, v calc.Locale) []string {
 }
 
 func calculate(s std, c *calc.Calculator, o calcOptions) int {
-	in, refusals := calc.Read(c, o.entries, o.voice.Style)
+	in, refusals := calc.Read(c, o.entries, o.locale.Style)
 	if len(refusals) > 0 {
 		for _, n := range refusals {
-			fmt.Fprintf(s.err, "coursebook calc %s: %s: %s\n", c.ID, n.At, o.voice.Say(n.Text, n.Slots...))
+			fmt.Fprintf(s.err, "coursebook calc %s: %s: %s\n", c.ID, n.At, o.locale.Say(n.Text, n.Slots...))
 		}
 		return faulty
 	}
@@ -232,15 +232,15 @@ func calculate(s std, c *calc.Calculator, o calcOptions) int {
 		}
 	}
 	if o.json && res.State == calc.OK {
-		return writeJSON(s, resultJSON(c, o.voice, in, res))
+		return writeJSON(s, resultJSON(c, o.locale, in, res))
 	}
 	if res.State == calc.OK {
-		results(s.out, o.voice, res.Out)
+		results(s.out, o.locale, res.Out)
 	}
 	if o.work {
-		arithmetic(s.out, o.voice, res)
+		arithmetic(s.out, o.locale, res)
 	}
-	remarks(s, c, o.voice, res)
+	remarks(s, c, o.locale, res)
 	if res.State != calc.OK {
 		return faulty
 	}
@@ -252,7 +252,7 @@ func writeFigure(s std, c *calc.Calculator, o calcOptions, in calc.Case, res cal
 		fmt.Fprintf(s.err, "coursebook calc: %s has no figure\n", c.ID)
 		return misuse
 	}
-	svg := figure.File(c.Draw(o.voice, in, res))
+	svg := figure.File(c.Draw(o.locale, in, res))
 	if err := os.WriteFile(filepath.Clean(o.svg), []byte(svg), 0o644); err != nil {
 		fmt.Fprintf(s.err, "coursebook calc: %v\n", err)
 		return faulty

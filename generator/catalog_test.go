@@ -9,8 +9,8 @@ import (
 	"coursebook/calculators/catalog"
 )
 
-// said runs the command and returns what it says and its status.
-func said(args ...string) (out, errs string, status int) {
+// printed runs the command and returns what it says and its status.
+func printed(args ...string) (out, errs string, status int) {
 	var o, e strings.Builder
 	status = run(std{&o, &e}, args)
 	return o.String(), e.String(), status
@@ -24,26 +24,26 @@ func TestEveryCalculatorOnTheCommandLine(t *testing.T) {
 		t.Run(c.ID, func(t *testing.T) {
 			for _, options := range [][]string{nil, {"-work"}, {"-units", "metric"}, {"-units", "metric", "-comma"},
 				{"-lang", "es"}} {
-				out, errs, status := said(append([]string{"calc", c.ID}, options...)...)
+				out, errs, status := printed(append([]string{"calc", c.ID}, options...)...)
 				if status != fine || len(out) < 40 {
 					t.Errorf("%v: status %d, %q, %q", options, status, out, errs)
 				}
 			}
-			out, _, status := said("calc", c.ID, "-h")
+			out, _, status := printed("calc", c.ID, "-h")
 			for _, f := range c.In {
 				if status != fine || !strings.Contains(out, f.ID) {
 					t.Errorf("-h does not explain %s", f.ID)
 				}
 			}
 			asJSON(t, c)
-			slips(t, c)
+			mistakes(t, c)
 		})
 	}
 }
 
 func asJSON(t *testing.T, c *calc.Calculator) {
 	t.Helper()
-	out, errs, status := said("calc", c.ID, "-json")
+	out, errs, status := printed("calc", c.ID, "-json")
 	var answer struct {
 		Calculator string
 		Inputs     map[string]any
@@ -57,8 +57,8 @@ func asJSON(t *testing.T, c *calc.Calculator) {
 	}
 }
 
-// slips types nonsense into each number that is asked for in the default case.
-func slips(t *testing.T, c *calc.Calculator) {
+// mistakes types nonsense into each number that is asked for in the default case.
+func mistakes(t *testing.T, c *calc.Calculator) {
 	t.Helper()
 	usual := calc.NewCase(c.In)
 	tried := 0
@@ -67,14 +67,14 @@ func slips(t *testing.T, c *calc.Calculator) {
 			continue
 		}
 		for _, bad := range []string{"abc", "1,500", "1e400", "9 furlongs", "NaN"} {
-			out, errs, status := said("calc", c.ID, f.ID+"="+bad)
+			out, errs, status := printed("calc", c.ID, f.ID+"="+bad)
 			if status != faulty || out != "" || !strings.Contains(errs, c.ID+": "+f.ID+": ") {
 				t.Errorf("%s=%s: status %d, %q, %q", f.ID, bad, status, out, errs)
 			}
 			tried++
 		}
 	}
-	if _, errs, status := said("calc", c.ID, "no-such-input=1"); status != faulty ||
+	if _, errs, status := printed("calc", c.ID, "no-such-input=1"); status != faulty ||
 		!strings.Contains(errs, "no-such-input") {
 		t.Errorf("an unknown input: status %d, %q", status, errs)
 	}

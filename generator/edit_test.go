@@ -79,7 +79,7 @@ func TestOneAddedSentence(t *testing.T) {
 }
 
 // siteOf builds a folder with the real calculators and theme. To a build the
-// module is bytes, so that a few stand for it.
+// module is bytes, so that a few replace it.
 func siteOf(t *testing.T, content string) map[string][]byte {
 	t.Helper()
 	module := func() (compiling.Module, error) { return compiling.Module{Packed: []byte("\x1f\x8b the module")}, nil }

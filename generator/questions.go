@@ -52,7 +52,7 @@ func readQuestions(name string, faults *fault.List) []question {
 	return list
 }
 
-// askQuestions runs judged searches and tells which wanted pages are missed.
+// askQuestions runs judged searches and reports which wanted pages are missed.
 func askQuestions(s std, o build.Options, file string) int {
 	var faults fault.List
 	indexes := build.Indexes(o, &faults)

@@ -28,7 +28,7 @@ var ConcreteOptions = []calc.Option{
 	{ID: "stiff", Label: calc.Text("has stiffened")},
 }
 
-// MoveOptions tell where the wall must go, seen from the string.
+// MoveOptions say where the wall must go, seen from the string.
 var MoveOptions = []calc.Option{
 	{ID: "toward", Label: calc.Text("toward the string")},
 	{ID: "away", Label: calc.Text("away from the string")},

@@ -25,8 +25,8 @@ var (
 	smallMove = calc.Text("Small movements; the base of the wall stays put.")
 )
 
-// SameSpot is far below what a tape shows and far above binary calc.Slack, in m.
-const SameSpot = 1e-6
+// SamePlace is far below what a tape shows and far above binary calc.Slack, in m.
+const SamePlace = 1e-6
 
 // Thresholds of common practice.
 var (
@@ -132,7 +132,7 @@ var TravelByPitchFormula = &calc.Formula{
 }
 
 // Turns is the number of turns for a change of length, n = |b| / p. Which way
-// to turn is told apart, in words.
+// to turn is a separate output, in words.
 //
 // Units: any length, the same for both. Limits: p > 0. Source: definition.
 func Turns(change, travel float64) float64 { return math.Abs(change) / travel }
@@ -227,7 +227,7 @@ func MoveOf(l Line) string {
 	return "away"
 }
 
-// AtTheBrace tells a movement seen from the string as one seen from the
+// AtTheBrace converts a movement seen from the string to one seen from the
 // brace, and how the adjuster does it. On the brace side the two agree; on the
 // other side of the wall they are opposite. A shorter brace pulls the wall
 // toward itself.

@@ -102,7 +102,7 @@ var HeightFactorFormula = &calc.Formula{
 	Limits: calc.Text("Editions 7-05 to 7-16. The 2022 edition gives the same for low walls."),
 }
 
-// GroundFactor tells the thinner air of high ground, K_e = exp(−0.0000362 z_e).
+// GroundFactor is the factor of the thinner air of high ground, K_e = exp(−0.0000362 z_e).
 //
 // Units: ft above sea level. Limits: none; 1 is on the safe side above sea
 // level. Source: ASCE 7-16, table 26.9-1.

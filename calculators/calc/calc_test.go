@@ -77,7 +77,7 @@ func TestDefaultCase(t *testing.T) {
 	}
 }
 
-// Each refusal stands at its field and row and says what to do.
+// Each refusal has the path of its field and row and names the mend.
 func TestRefusals(t *testing.T) {
 	for _, c := range []struct{ path, text, at, say string }{
 		{"side", "0", "side", "Side must be more than 0' 0\". A tank is no lake."},
@@ -225,7 +225,7 @@ func TestTranslationAndSlots(t *testing.T) {
 	const both, word, marked = calc.Text("{a} and {b}"), calc.Text("word"), calc.Text("word|feminine")
 	words := calc.Translations{both.Key(): "{b} y {a} {z}", word.Key(): "palabra", marked.Key(): "voz"}
 	v := calc.Locale{Words: words, Style: us}
-	got := v.Say(both, calc.Word("a", "1"), calc.Said("b", word))
+	got := v.Say(both, calc.WordSlot("a", "1"), calc.TextSlot("b", word))
 	if got != "palabra y 1 {z}" {
 		t.Error(got)
 	}

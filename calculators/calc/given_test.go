@@ -8,7 +8,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// What varies comes first, cell by cell; a row's other cells stand together.
+// What varies comes first, cell by cell; a row's other cells follow together.
 // What is not asked or left empty is not stated. 3 ft are 0.9144 m (NIST SP 811).
 func TestGivens(t *testing.T) {
 	in, notes := calc.Read(

@@ -12,7 +12,7 @@ const (
 	LevelWarning              // could result in death or serious injury
 	LevelCaution              // could result in minor or moderate injury
 	LevelNotice               // not related to injury
-	LevelAsk                  // a question to the reader; the result stands
+	LevelAsk                  // a question to the reader; the result is valid
 )
 
 var levelNames = [...]string{"refusal", "danger", "warning", "caution", "notice", "ask"}

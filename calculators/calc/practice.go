@@ -46,7 +46,7 @@ func (d Drill) Sample(seed uint64, sys quantity.System) (in Case, res Result, ok
 	return Case{}, Result{}, false
 }
 
-// Problem tells what is wrong with a drill itself, or is empty.
+// Problem returns what is wrong with a drill itself; empty if nothing is.
 func (d Drill) Problem() string {
 	i := fieldOf(d.Of.Out, d.Answer)
 	if i < 0 || d.Of.Out[i].Kind != Number {

@@ -81,7 +81,7 @@ func TestJudge(t *testing.T) {
 	}
 }
 
-func TestDrillSlips(t *testing.T) {
+func TestDrillProblems(t *testing.T) {
 	for want, d := range map[string]calc.Drill{
 		"": tankDrill,
 		"tank has no output lid that is a number": {Of: tank, Answer: "lid",

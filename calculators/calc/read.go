@@ -70,8 +70,8 @@ func (rd *reader) entries(entries []Entry) {
 			rd.refuse(
 				Path{Field: e.Path},
 				noInput,
-				Word("text", e.Path),
-				Word("inputs", strings.Join(rd.names(), ", ")),
+				WordSlot("text", e.Path),
+				WordSlot("inputs", strings.Join(rd.names(), ", ")),
 			)
 		case row == 0:
 			plain[i] = append(plain[i], e.Text)
@@ -83,14 +83,14 @@ func (rd *reader) entries(entries []Entry) {
 				cells[i][row] = map[string]string{}
 			}
 			if _, dup := cells[i][row][col]; dup {
-				rd.refuse(Cell(rd.fields[i].ID, row, col), twice, Said("label", rd.fields[i].Label))
+				rd.refuse(Cell(rd.fields[i].ID, row, col), twice, TextSlot("label", rd.fields[i].Label))
 			}
 			cells[i][row][col] = e.Text
 		}
 	}
 	for i, f := range rd.fields {
 		if len(plain[i]) > 1 || (len(plain[i]) == 1 && cells[i] != nil) {
-			rd.refuse(At(f.ID), twice, Said("label", f.Label))
+			rd.refuse(At(f.ID), twice, TextSlot("label", f.Label))
 			continue
 		}
 		switch {

@@ -17,15 +17,15 @@ func (rd *reader) split(f Field, text string) map[int]map[string]string {
 		if i == 0 && isHeader(f, cells) {
 			order = cells
 			if dup := firstTwice(cells); dup != "" {
-				rd.refuse(At(f.ID), headerTwice, Said("label", f.Label), Word("text", dup))
+				rd.refuse(At(f.ID), headerTwice, TextSlot("label", f.Label), WordSlot("text", dup))
 				return nil
 			}
 			continue
 		}
 		nr++
 		if len(cells) > len(order) {
-			rd.refuse(Cell(f.ID, nr, ""), manyCells, Count("row", nr), Said("label", f.Label),
-				Count("cells", len(cells)), Word("cols", strings.Join(order, " | ")))
+			rd.refuse(Cell(f.ID, nr, ""), manyCells, Count("row", nr), TextSlot("label", f.Label),
+				Count("cells", len(cells)), WordSlot("cols", strings.Join(order, " | ")))
 			continue
 		}
 		rows[nr] = map[string]string{}

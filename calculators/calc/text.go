@@ -10,7 +10,7 @@ import (
 // Text is one sentence or label, written as its English text. {Slots} in
 // braces are filled when the text is shown. Translations are found by the hash
 // of the whole literal. Where one English text needs two translations, a mark
-// after | tells the two apart and is not shown: "How many|feminine".
+// after | distinguishes the two and is not shown: "How many|feminine".
 //
 // It is a string, and written as a conversion of a literal, so that the
 // hundreds of texts are data in the module and not code; the translators'
@@ -52,18 +52,18 @@ type Slot struct{ *filling }
 // on a pointer because slots are passed in hundreds of places, and each word
 // passed is code on the phone.
 type filling struct {
-	name string
-	text string            // unchanged
-	said Text              // translated
-	si   float64           // with show
-	show *quantity.Display // how si is written
+	name       string
+	text       string            // unchanged
+	translated Text              // translated
+	si         float64           // with show
+	show       *quantity.Display // how si is written
 }
 
-// Word fills a slot with text unchanged.
-func Word(name, text string) Slot { return Slot{&filling{name: name, text: text}} }
+// WordSlot fills a slot with text unchanged.
+func WordSlot(name, text string) Slot { return Slot{&filling{name: name, text: text}} }
 
-// Said fills a slot with another text, translated.
-func Said(name string, t Text) Slot { return Slot{&filling{name: name, said: t}} }
+// TextSlot fills a slot with another text, translated.
+func TextSlot(name string, t Text) Slot { return Slot{&filling{name: name, translated: t}} }
 
 // Amount fills a slot with a quantity, si in SI units.
 func Amount(name string, si float64, show *quantity.Display) Slot {
@@ -74,7 +74,7 @@ func Amount(name string, si float64, show *quantity.Display) Slot {
 func (s Slot) SI() float64 { return s.si }
 
 // Count fills a slot with a whole number.
-func Count(name string, n int) Slot { return Word(name, strconv.Itoa(n)) }
+func Count(name string, n int) Slot { return WordSlot(name, strconv.Itoa(n)) }
 
 // Say fills the slots of t in the reader's language, units and decimal mark.
 // A slot that the text does not name is ignored; a name without a slot stays
@@ -116,8 +116,8 @@ func (v Locale) fill(name string, slots []Slot) string {
 		switch {
 		case s.show != nil:
 			return quantity.Format(s.si, *s.show, v.Style)
-		case s.said != "":
-			return v.Say(s.said)
+		case s.translated != "":
+			return v.Say(s.translated)
 		}
 		return s.text
 	}
@@ -128,7 +128,7 @@ func (v Locale) fill(name string, slots []Slot) string {
 func parseErrorText(t *quantity.ParseError) (Text, []Slot) {
 	slots := make([]Slot, len(t.Slots))
 	for i, s := range t.Slots {
-		slots[i] = Word(s.Name, s.Value)
+		slots[i] = WordSlot(s.Name, s.Value)
 	}
 	return Text(t.EN), slots
 }

@@ -42,7 +42,7 @@ func (rd *reader) declared(f Field) Value {
 func (rd *reader) value(f Field, at Path, text string) Value {
 	text = strings.TrimSpace(text)
 	if f.Kind == Rows {
-		rd.refuse(at, notRows, Said("label", f.Label))
+		rd.refuse(at, notRows, TextSlot("label", f.Label))
 		return Value{}
 	}
 	if text == "" {
@@ -56,7 +56,7 @@ func (rd *reader) value(f Field, at Path, text string) Value {
 	case Day:
 		days, ok := ParseDay(text)
 		if !ok {
-			rd.refuse(at, noDay, Said("label", f.Label))
+			rd.refuse(at, noDay, TextSlot("label", f.Label))
 			return Value{}
 		}
 		return Num(float64(days))
@@ -66,7 +66,7 @@ func (rd *reader) value(f Field, at Path, text string) Value {
 			max = 200
 		}
 		if len(text) > max {
-			rd.refuse(at, tooLong, Said("label", f.Label), Count("max", max))
+			rd.refuse(at, tooLong, TextSlot("label", f.Label), Count("max", max))
 			return Value{}
 		}
 		return TextOf(text)
@@ -88,7 +88,7 @@ func (rd *reader) choice(f Field, at Path, text string) Value {
 			return ChoiceOf(o.ID)
 		}
 	}
-	rd.refuse(at, noOption, Said("label", f.Label), Word("text", text), Word("options", strings.Join(ids, ", ")))
+	rd.refuse(at, noOption, TextSlot("label", f.Label), WordSlot("text", text), WordSlot("options", strings.Join(ids, ", ")))
 	return Value{}
 }
 
@@ -99,7 +99,7 @@ func (rd *reader) flag(f Field, at Path, text string) Value {
 	case "no", "off", "false", "0":
 		return Bool(false)
 	}
-	rd.refuse(at, noFlag, Said("label", f.Label), Word("text", text))
+	rd.refuse(at, noFlag, TextSlot("label", f.Label), WordSlot("text", text))
 	return Value{}
 }
 
@@ -112,10 +112,10 @@ func (rd *reader) limits() {
 		}
 		rows := rd.out.values[i].Rows
 		if len(rows) < f.MinRows {
-			rd.refuse(At(f.ID), fewRows, Said("label", f.Label), Count("min", f.MinRows))
+			rd.refuse(At(f.ID), fewRows, TextSlot("label", f.Label), Count("min", f.MinRows))
 		}
 		if f.MaxRows > 0 && len(rows) > f.MaxRows {
-			rd.refuse(At(f.ID), manyRows, Said("label", f.Label), Count("max", f.MaxRows))
+			rd.refuse(At(f.ID), manyRows, TextSlot("label", f.Label), Count("max", f.MaxRows))
 		}
 		for k, row := range rows {
 			if row.row == 0 {
@@ -135,7 +135,7 @@ func (rd *reader) check(c Case, at func(id string) Path) {
 		v, path := c.values[i], at(f.ID)
 		if !v.Set {
 			if !f.Optional && f.Kind != Flag {
-				rd.refuse(path, needsValue, Said("label", f.Label))
+				rd.refuse(path, needsValue, TextSlot("label", f.Label))
 			}
 			continue
 		}
@@ -147,7 +147,7 @@ func (rd *reader) check(c Case, at func(id string) Path) {
 
 func (rd *reader) bounds(f Field, at Path, si float64) {
 	if f.Whole && si != math.Trunc(si) {
-		rd.refuse(at, notWhole, Said("label", f.Label))
+		rd.refuse(at, notWhole, TextSlot("label", f.Label))
 		return
 	}
 	least, most, ok := f.Limits()
@@ -167,5 +167,5 @@ func (rd *reader) bounds(f Field, at Path, si float64) {
 }
 
 func (rd *reader) outside(f Field, at Path, t Text, l Limit) {
-	rd.refuse(at, t, Said("label", f.Label), Amount("limit", l.SI, f.Display), Said("why", l.Why))
+	rd.refuse(at, t, TextSlot("label", f.Label), Amount("limit", l.SI, f.Display), TextSlot("why", l.Why))
 }

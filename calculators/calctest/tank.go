@@ -120,7 +120,7 @@ func fillTank(r *calc.Recorder, in calc.Case, cube *calc.Formula) {
 	if in.Has("depth") {
 		depth = in.Num("depth")
 	}
-	what := []calc.Slot{calc.Word("what", "tank")}
+	what := []calc.Slot{calc.WordSlot("what", "tank")}
 	r.Put("holds", r.UseFor(calc.Text("the {what}"), what, cube, side, depth))
 	r.PutFlag("open", !in.Flag("lid"))
 	least := calc.SI(0.5, "ft")

@@ -42,7 +42,7 @@ var ShakeFormula = &calc.Formula{
 	Limits: calc.Text("A rule of thumb for stiff precast forms. Stiff mixes need more. Not for foam forms."),
 }
 
-// FormVibrators is how many stand along a form: ⌈L/s⌉, at least one. Any unit
+// FormVibrators is the number along a form: ⌈L/s⌉, at least one. Any unit
 // of length. Source: Concrete Construction, no more than 3 ft apart.
 func FormVibrators(length, spacing float64) float64 { return countUp(length / spacing) }
 

@@ -13,9 +13,9 @@ const (
 const rounds = 8
 
 const (
-	Stays   Standing = -1 // it stays below all day
-	Crosses Standing = 0
-	Above   Standing = 1 // it stays above all day
+	Stays   Crossing = -1 // it stays below all day
+	Crosses Crossing = 0
+	Above   Crossing = 1 // it stays above all day
 )
 
 // Place is where and when: the day by its number since 1970-01-01, angles in
@@ -56,13 +56,13 @@ func (p Place) noon() (clock float64, s Sun) {
 	return clock, s
 }
 
-// Standing says whether the sun crosses a height on a day.
-type Standing int8
+// Crossing says whether the sun crosses a height on a day.
+type Crossing int8
 
 // event finds when the sun comes to a distance from straight up: before noon
 // for side −1, after it for side 1. The sun is the one at the event, which
 // the worked steps show.
-func (p Place) event(zenith, side float64) (clock float64, s Sun, how Standing) {
+func (p Place) event(zenith, side float64) (clock float64, s Sun, how Crossing) {
 	noon, _ := p.noon()
 	clock = noon
 	for range rounds {
@@ -85,7 +85,7 @@ func (p Place) event(zenith, side float64) (clock float64, s Sun, how Standing) 
 // Light is the day at a place. Times are in minutes after midnight.
 type Light struct {
 	Dawn, Rise, Noon, Set, Dusk float64
-	Sky, Twilight               Standing
+	Sky, Twilight               Crossing
 	AtSet                       Sun
 }
 

@@ -2,7 +2,7 @@ package expression
 
 import "strings"
 
-// Greek spells the Greek letters a name may stand for.
+// Greek spells the Greek letters that may be a name.
 var Greek = map[string]string{
 	"alpha": "α", "beta": "β", "gamma": "γ", "delta": "δ", "theta": "θ", "lambda": "λ",
 	"mu": "μ", "pi": "π", "rho": "ρ", "sigma": "σ", "phi": "φ", "psi": "ψ", "omega": "ω",

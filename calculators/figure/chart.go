@@ -68,7 +68,7 @@ func (a Axis) share(x float64) float64 {
 	return math.Min(1, math.Max(0, (x-a.From)/(a.To-a.From)))
 }
 
-// Curve is one line of a plot, in the units of the axes. Name stands in the
+// Curve is one line of a plot, in the units of the axes. Name is in the
 // key below the plot.
 type Curve struct {
 	Role   Role
@@ -76,8 +76,8 @@ type Curve struct {
 	Points []Point
 }
 
-// Spot is a marked point of a plot with its text.
-type Spot struct {
+// Marker is a marked point of a plot with its text.
+type Marker struct {
 	Role Role
 	At   Point
 	Text string
@@ -86,7 +86,7 @@ type Spot struct {
 // Plot draws curves over two axes, x to the right and y upward, and spots on
 // them. What lies outside the axes is drawn on their edge. It returns the
 // foot of the plot, key included.
-func Plot(x, y Axis, curves []Curve, spots []Spot) (nodes []Node, foot float64) {
+func Plot(x, y Axis, curves []Curve, spots []Marker) (nodes []Node, foot float64) {
 	const right, bottom = ChartWidth - chartMargin, plotTop + plotTall
 	place := func(p Point) Point {
 		return Point{plotLeft + (right-plotLeft)*x.share(p.X), bottom - plotTall*y.share(p.Y)}

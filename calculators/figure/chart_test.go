@@ -40,7 +40,7 @@ func attr(n Node, name string) string {
 	return ""
 }
 
-// Bars are as long as their sizes are to each other; the limit stands where a
+// Bars are as long as their sizes are to each other; the limit is where a
 // bar of its size would end.
 func TestBars(t *testing.T) {
 	nodes, foot := Bars(0, []Bar{{Concrete, "one", "1 m", 1}, {Foam, "four", "4 m", 4}, {Foam, "none", "0", 0}}, 2)
@@ -68,7 +68,7 @@ func TestPlot(t *testing.T) {
 	x := Axis{"Hours", 0, 10, []Mark{{0, "0"}, {5, "5"}, {10, "10"}}}
 	y := Axis{"psi", 0, 100, []Mark{{0, "0"}, {50, "50"}, {100, "100"}}}
 	nodes, foot := Plot(x, y, []Curve{{Concrete, "strength", []Point{{0, 0}, {5, 50}, {10, 100}, {20, 300}}}},
-		[]Spot{{Line, Point{5, 50}, "now"}, {Line, Point{10, 100}, "end"}})
+		[]Marker{{Line, Point{5, 50}, "now"}, {Line, Point{10, 100}, "end"}})
 	inside(t, nodes, ChartWidth, foot)
 	const right, bottom = ChartWidth - chartMargin, plotTop + plotTall
 	want := Coordinate(plotLeft) + "," + Coordinate(bottom) + " " +

@@ -112,7 +112,7 @@ func list(points []Point) string {
 	return s
 }
 
-// Anchor says which end of a text stands at its point.
+// Anchor is the end of a text that is at its point.
 type Anchor string
 
 // The anchors of SVG text.

@@ -10,7 +10,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// What the three methods are called where they stand side by side.
+// The names of the three methods in the comparison.
 const (
 	nameACI   = calc.Text("ACI 347")
 	nameCIRIA = calc.Text("CIRIA 108")
@@ -86,7 +86,7 @@ func PutComparison(r *calc.Recorder, in calc.Case, p SharedCase, own Answer) {
 			With("method", calc.ChoiceOf(m.id)).With("pressure", calc.Num(KPa(m.Pressure))).
 			With("depth", calc.Num(m.Pressure/p.Weight)).With("rule", calc.ChoiceOf(m.rule)))
 		if m.rule == SetByOutside {
-			r.Note(calc.LevelNotice, calc.Path{}, capOutside, calc.Said("method", m.name))
+			r.Note(calc.LevelNotice, calc.Path{}, capOutside, calc.TextSlot("method", m.name))
 		}
 	}
 	r.PutRows("methods", rows)
@@ -96,7 +96,7 @@ func PutComparison(r *calc.Recorder, in calc.Case, p SharedCase, own Answer) {
 	r.Note(calc.LevelCaution, calc.Path{}, capLowest)
 }
 
-// marks are the depths in m at which the names of the lines stand: the lowest
+// marks are the depths in m of the names of the lines: the lowest
 // pressure topmost, each where its line has left the fluid head, and far
 // enough apart to be read.
 func (p SharedCase) marks() (at [3]float64) {
@@ -132,10 +132,10 @@ func ComparisonFigure(v calc.Locale, p SharedCase) figure.Drawing {
 	y := figure.Axis{Title: v.Say(figY), From: -p.Height, Marks: []figure.Mark{
 		{At: 0, Text: "0"}, {At: -p.Height / 2, Text: depth(p.Height / 2)}, {At: -p.Height, Text: depth(p.Height)}}}
 	curves := []figure.Curve{
-		{Role: figure.Limit, Name: v.Say(figLine, calc.Said("method", headTitle), calc.Word("pressure", say(top))),
+		{Role: figure.Limit, Name: v.Say(figLine, calc.TextSlot("method", headTitle), calc.WordSlot("pressure", say(top))),
 			Points: []figure.Point{{}, {X: top, Y: -p.Height}}},
 	}
-	var spots []figure.Spot
+	var spots []figure.Marker
 	var slots []calc.Slot
 	marks := p.marks()
 	for i, m := range p.methods() {
@@ -143,16 +143,16 @@ func ComparisonFigure(v calc.Locale, p SharedCase) figure.Drawing {
 			curves,
 			figure.Curve{
 				Role:   m.role,
-				Name:   v.Say(figLine, calc.Said("method", m.name), calc.Word("pressure", say(m.Pressure))),
+				Name:   v.Say(figLine, calc.TextSlot("method", m.name), calc.WordSlot("pressure", say(m.Pressure))),
 				Points: []figure.Point{{}, {X: m.Pressure, Y: -m.Pressure / p.Weight}, {X: m.Pressure, Y: -p.Height}},
 			},
 		)
 		at := figure.Point{X: math.Min(m.Pressure, p.Weight*marks[i]), Y: -marks[i]}
-		spots = append(spots, figure.Spot{Role: m.role, At: at, Text: v.Say(m.name)})
-		slots = append(slots, calc.Word(m.id, say(m.Pressure)))
+		spots = append(spots, figure.Marker{Role: m.role, At: at, Text: v.Say(m.name)})
+		slots = append(slots, calc.WordSlot(m.id, say(m.Pressure)))
 	}
 	nodes, foot := figure.Plot(x, y, curves, spots)
-	slots = append(slots, calc.Word("height", depth(p.Height)), calc.Word("head", say(top)))
+	slots = append(slots, calc.WordSlot("height", depth(p.Height)), calc.WordSlot("head", say(top)))
 	return figure.Drawing{
 		Width:  figure.ChartWidth,
 		Height: foot,

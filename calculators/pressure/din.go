@@ -21,7 +21,7 @@ const (
 	DINFactor  = 1.5  // partial factor of limit state design; not in the pressure
 )
 
-// flowClasses stand in the order of the standard. The flowing ones are given
+// flowClasses are in the order of the standard. The flowing ones are given
 // there as 25 + 30·v·K_1 and 25 + 38·v·K_1 with K_1 = t_E/5 at 25 kN/m³.
 var flowClasses = [...]FlowClass{
 	{id: "f1", Slope: 5, Base: 21, Set: 0.03},

@@ -28,7 +28,7 @@ func nearest(typed string, d Dimension) (best Unit, ok bool) {
 	for _, u := range Units(d) {
 		for _, name := range append([]string{fold(u.Symbol)}, u.Aliases...) {
 			letters := []rune(strings.ToLower(name))
-			n := slips(word, letters)
+			n := edits(word, letters)
 			if n < least && n < len(letters) && n < len(word) {
 				best, least, ok = u, n, true
 			}
@@ -37,9 +37,9 @@ func nearest(typed string, d Dimension) (best Unit, ok bool) {
 	return best, ok
 }
 
-// slips counts the letters put in, left out, changed or swapped with their
+// edits counts the letters put in, left out, changed or swapped with their
 // neighbour between two words (optimal string alignment distance).
-func slips(a, b []rune) int {
+func edits(a, b []rune) int {
 	var before, last []int // two rows above and one row above
 	row := make([]int, len(b)+1)
 	for j := range row {

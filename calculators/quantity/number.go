@@ -35,7 +35,7 @@ func (p *parser) number(s string) (x float64, whole bool, rest string, err *Pars
 }
 
 // cutLiteral cuts the digits and marks off the front of s. Groups of three
-// digits may stand apart by one space: 12 000. A group before a stroke is the
+// digits may be separated by one space: 12 000. A group before a stroke is the
 // upper part of a fraction: 6 125/1000.
 func cutLiteral(s string) (literal, rest string) {
 	i := digitsIn(s)

@@ -11,7 +11,7 @@ const typedLimit = 120
 
 // Parse reads a typed value: a number alone, which is in Show's unit of the
 // reader's system, or with any unit of the dimension. Lengths and times may
-// be given in two units (10' 6-1/2", 1 h 30 min). A sign may stand in front;
+// be given in two units (10' 6-1/2", 1 h 30 min). A sign may precede the value;
 // whether one makes sense is for the caller to say. The value is in SI and
 // finite; on an error it is 0.
 //

@@ -52,7 +52,7 @@ func isWhole(x float64) bool {
 	return x > 0.5 && math.Abs(x-math.Round(x)) <= 1e-12*x
 }
 
-// rounded is a value as it is written: decimals is how many digits stand
+// rounded is a value as it is written: decimals is how many digits are
 // after the mark, or -1 for up to 7 significant digits. The value is the
 // float64 nearest to the written digits, as reading them gives it.
 func rounded(x float64, sc UnitDisplay) (value float64, decimals int) {

@@ -73,7 +73,7 @@ func TestRoundTrip(t *testing.T) {
 	}
 }
 
-// Rounding stays within a step, on the side it was told to.
+// Rounding stays within a step, on the side asked for.
 func TestRoundSide(t *testing.T) {
 	random := rand.New(rand.NewPCG(8, 11))
 	for _, way := range []Rounding{Nearest, Up, Down} {

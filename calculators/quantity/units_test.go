@@ -11,7 +11,7 @@ func near(a, b, relative float64) bool {
 	return math.Abs(a-b) <= relative*math.Max(math.Abs(a), math.Abs(b))
 }
 
-// Whatever names a unit finds it, and no name stands for two in a dimension.
+// Every name of a unit finds it, and no name belongs to two units of a dimension.
 func TestNames(t *testing.T) {
 	symbols := map[string]bool{}
 	for _, d := range Dimensions() {

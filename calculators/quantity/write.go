@@ -9,7 +9,7 @@ import (
 // thinSpace sets off groups of three digits; it does not break a line.
 const thinSpace = "\u202F"
 
-// noValue stands for a value that is no finite number. Callers refuse such a
+// noValue represents a value that is no finite number. Callers refuse such a
 // value before it is written.
 const noValue = "—"
 
@@ -42,7 +42,7 @@ func Exact(si float64, show Display, style Style) string {
 	return withUnit(written(inUnit(si, u), -1, style.Mark), u)
 }
 
-// withUnit puts the unit behind a number; % and ° stand close.
+// withUnit puts the unit behind a number; % and ° follow it without a space.
 func withUnit(number string, u Unit) string {
 	switch u.Symbol {
 	case "":

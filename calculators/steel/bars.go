@@ -49,7 +49,7 @@ type Bar struct {
 	Bend     float64 // inside bend of a standard hook over Diameter; 0: not known here
 }
 
-// Canadian tells a bar of CSA G30.18 from one of ASTM A615.
+// Canadian reports whether a bar is of CSA G30.18 and not of ASTM A615.
 func (b Bar) Canadian() bool { return b.ID[len(b.ID)-1] == 'm' }
 
 // RoundArea is the area of a round bar, mm² from mm or in² from in:

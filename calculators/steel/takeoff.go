@@ -13,7 +13,7 @@ const (
 	meansPieces = calc.Text("number of pieces")
 )
 
-// BarCount is how many bars stand along a length, first and last at the same
+// BarCount is the number of bars along a length, first and last at the same
 // distance from its ends:
 //
 //	n = ⌈(L − 2·e)/s⌉ + 1

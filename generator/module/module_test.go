@@ -164,7 +164,7 @@ func sameAnswer(t *testing.T, what, native, module string) {
 	}
 }
 
-// Every published value that a calculator's output stands for holds in the
+// Every published value of an output of a calculator holds in the
 // shipped module too.
 func TestPublishedValuesInTheModule(t *testing.T) {
 	m := start(t)

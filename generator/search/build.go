@@ -42,7 +42,7 @@ func Covered(entries []Entry) int {
 }
 
 // Build writes the index of one language as text: valid UTF-8, the same for
-// the same input. Entries of one page stand together, best in reading order.
+// the same input. Entries of one page are adjacent, best in reading order.
 // Each of synonyms is a group of words or phrases with one meaning. A nil
 // stem leaves words as they are. The layout is described in the package
 // comment.
@@ -74,7 +74,7 @@ type entryWord struct {
 	stop  bool
 	forms []form // its spellings, as written; mostly one or two
 
-	// In texts behind the lead: in how many sections it stands, the gaps
+	// In texts behind the lead: in how many sections it occurs, the gaps
 	// between these and the levels of their counts as the index has them, and
 	// the last section with its count, which may not be done.
 	sections     int
@@ -240,7 +240,7 @@ func (b *builder) write(stem Stemmer) string {
 }
 
 // writeFamilies writes for each word how many words back the last one with
-// the same stem stands; 0 for the first of its family.
+// the same stem is; 0 for the first of its family.
 func (b *builder) writeFamilies(out *strings.Builder, words []string, stem Stemmer) {
 	last := map[string]int{}
 	for i, w := range words {
@@ -334,7 +334,7 @@ func clean(text string) string {
 
 func isGap(c byte) bool { return c <= ' ' || c == 0x7f }
 
-// isClean tells of the most usual case, text that is fit unchanged.
+// isClean reports the most usual case: text that needs no change.
 func isClean(text string) bool {
 	gap := true // a space at the beginning is one too many
 	for i := range len(text) {

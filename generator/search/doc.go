@@ -41,14 +41,14 @@
 //	   the anchor otherwise), heading, lead
 //	G  synonyms of one meaning
 //	V  all words, sorted and front-coded
-//	F  for each word: how many words back its last relative by stem stands
+//	F  for each word: how many words back its last relative by stem is
 //	N  for each word: in how many sections it is after the lead
 //	D  those sections, as gaps
 //	T  how often it is there, in four levels: 1, 2, 3 to 4, 5 and more
 //
 // Words of titles, headings, synonyms and leads are counted from their text
 // when the index is opened, and so cost nothing twice. Numbers are variable in
-// length, in printable characters (see pack). Like things stand in one block,
+// length, in printable characters (see pack). Values of one kind are in one block,
 // so that gzip adapts to each.
 //
 // # Ranking

@@ -68,7 +68,7 @@ func (m marks) mark(text string, from, to int) string {
 }
 
 // Excerpt cuts from a text about 160 characters where the words of the query
-// stand closest, and marks them. The text is that of the found section, taken
+// are closest, and marks them. The text is that of the found section, taken
 // from its page. Without any match the excerpt is the beginning of the text.
 func (x *Index) Excerpt(text, query string) string {
 	text = clean(text)

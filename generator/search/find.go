@@ -133,9 +133,9 @@ func (x *Index) frequencies(t term, sum, part []float64) (found int) {
 	return found
 }
 
-// phraseFrequencies fills out with how often a phrase can stand in each
+// phraseFrequencies fills out with how often a phrase can occur in each
 // section: as often as the rarest of its words. Where in the section the
-// words stand the index does not know.
+// words are the index does not hold.
 func (x *Index) phraseFrequencies(p phrase, out []float64) {
 	word := make([]float64, len(out))
 	for i, family := range p {

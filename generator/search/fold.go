@@ -184,6 +184,6 @@ func fraction(r rune) string {
 
 func isDigit(b byte) bool { return b >= '0' && b <= '9' }
 
-// isLetter tells letters of folded text; bytes beyond ASCII belong to letters
+// isLetter reports whether a byte of folded text is part of a letter; bytes beyond ASCII belong to letters
 // of other scripts.
 func isLetter(b byte) bool { return b >= 'a' && b <= 'z' || b >= utf8.RuneSelf }

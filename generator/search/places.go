@@ -9,7 +9,7 @@ const (
 	fieldCount
 )
 
-// counts says how often a word stands in each field of one section.
+// counts is how often a word occurs in each field of one section.
 type counts struct {
 	section int32
 	in      [fieldCount]int32

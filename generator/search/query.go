@@ -31,7 +31,7 @@ type term struct {
 	word    string
 	stop    bool       // a stop word: it adds to the score, but no section needs it
 	words   list       // words of the index with their weights
-	phrases []weighted // synonyms of several words, which count where all their words stand
+	phrases []weighted // synonyms of several words, which count where all their words occur
 }
 
 // weighted is one synonym with its weight.

@@ -6,7 +6,7 @@ import (
 )
 
 // stopWords are words that say nothing about a section. They are left out of
-// the index; a query drops them unless they stand last, where they may be the
+// the index; a query drops them unless they are last, where they may be the
 // beginning of another word (but, button). Words of place and order (off, up,
 // before, between, without) are kept: on a site they carry the meaning.
 // Both lists are common practice, cut down by hand.

@@ -1,6 +1,6 @@
 package search
 
-// addSynonyms widens the terms by the groups in which they stand, alone or as
+// addSynonyms adds the groups that contain the terms, alone or as
 // part of a phrase. A phrase of the query keeps its words and gains, for each
 // of them, the other members of its group: sections with the synonym then
 // answer all of the phrase at once.

@@ -161,13 +161,13 @@ func (s *scanner) figure() {
 	}
 }
 
-// three reports whether exactly three digits stand n places on.
+// three reports whether exactly three digits are n places on.
 func (s *scanner) three(n int) bool {
 	return isDigit(s.peek(n)) && isDigit(s.peek(n+1)) && isDigit(s.peek(n+2)) && !isDigit(s.peek(n+3))
 }
 
 // fractionAt reports whether a fraction of one or two digits over one or two
-// stands n places on.
+// is n places on.
 func (s *scanner) fractionAt(n int) bool {
 	start := n
 	for isDigit(s.peek(n)) {
@@ -203,7 +203,7 @@ func (s *scanner) by() int {
 	return n
 }
 
-// blanks returns n, or n+1 where a space stands n places on.
+// blanks returns n, or n+1 where a space is n places on.
 func (s *scanner) blanks(n int) int {
 	if c := s.peek(n); (c == ' ' || c == narrow) && s.pos+n < len(s.text) {
 		return n + 1
@@ -244,7 +244,7 @@ func (s *scanner) joined() {
 	s.alnum()
 }
 
-// apart reads a unit that stands apart: 4 in., 4-inch, 70 °F, 70 F.
+// apart reads a unit that is separated from its number: 4 in., 4-inch, 70 °F, 70 F.
 func (s *scanner) apart() {
 	n := s.blanks(0)
 	if n == 0 && s.peek(0) == '-' {
@@ -261,7 +261,7 @@ func (s *scanner) apart() {
 	}
 }
 
-// unitAt returns the unit that stands as a whole word n places on.
+// unitAt returns the unit that is a whole word n places on.
 func (s *scanner) unitAt(n int) (size int, unit string) {
 	for s.alnumAt(n + size) {
 		size++

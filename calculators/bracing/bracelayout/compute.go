@@ -29,8 +29,8 @@ const (
 	plankShort = calc.Text("With this lap, a plank does not reach over the largest gap. Use longer planks.")
 )
 
-// spot is one brace on its way to its row.
-type spot struct {
+// placedBrace is one brace on its way to its row.
+type placedBrace struct {
 	at   float64 // m from the start
 	kind string
 }
@@ -47,12 +47,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if !ok {
 		return
 	}
-	fixed, ok := fixedSpots(r, in, holes, length)
+	fixed, ok := fixedBraces(r, in, holes, length)
 	if !ok {
 		return
 	}
-	spots := fillSpots(r, in, merge(r, in, fixed, holes), holes)
-	largest := putSpots(r, spots)
+	spots := fillBraces(r, in, merge(r, in, fixed, holes), holes)
+	largest := putBraces(r, spots)
 	r.Put("count", float64(len(spots)))
 	r.Put("largest", largest)
 	if in.Flag("platform") {
@@ -87,13 +87,13 @@ func inside(holes []hole, at float64) bool {
 	return false
 }
 
-// fixedSpots are the braces that a rule puts at a place.
-func fixedSpots(r *calc.Recorder, in calc.Case, holes []hole, length float64) ([]spot, bool) {
-	var spots []spot
+// fixedBraces are the braces that a rule puts at a place.
+func fixedBraces(r *calc.Recorder, in calc.Case, holes []hole, length float64) ([]placedBrace, bool) {
+	var spots []placedBrace
 	corner := math.Min(in.Num("corner"), length/2)
 	for _, at := range []float64{corner, length - corner} {
 		if !inside(holes, at) {
-			spots = append(spots, spot{at, "corner"})
+			spots = append(spots, placedBrace{at, "corner"})
 		}
 	}
 	side := in.Num("side")
@@ -104,7 +104,7 @@ func fixedSpots(r *calc.Recorder, in calc.Case, holes []hole, length float64) ([
 					calc.Amount("at", math.Min(math.Max(at, 0), length), &displays.Wall))
 				continue
 			}
-			spots = append(spots, spot{math.Max(at, 0), "opening"})
+			spots = append(spots, placedBrace{math.Max(at, 0), "opening"})
 		}
 	}
 	for _, row := range in.Rows("stacks") {
@@ -116,7 +116,7 @@ func fixedSpots(r *calc.Recorder, in calc.Case, holes []hole, length float64) ([
 		case inside(holes, at):
 			r.Note(calc.LevelAsk, cell, stackInOpen)
 		default:
-			spots = append(spots, spot{at, "stack"})
+			spots = append(spots, placedBrace{at, "stack"})
 		}
 	}
 	return spots, true
@@ -131,9 +131,9 @@ func rankOf(kind string) int {
 // merge sorts the fixed braces and keeps one of two that stand closer than
 // the hand can set them, never of two with an opening between. It asks about
 // those that do not coincide.
-func merge(r *calc.Recorder, in calc.Case, spots []spot, holes []hole) []spot {
-	slices.SortStableFunc(spots, func(a, b spot) int { return cmp.Compare(a.at, b.at) })
-	var kept []spot
+func merge(r *calc.Recorder, in calc.Case, spots []placedBrace, holes []hole) []placedBrace {
+	slices.SortStableFunc(spots, func(a, b placedBrace) int { return cmp.Compare(a.at, b.at) })
+	var kept []placedBrace
 	for _, s := range spots {
 		if len(kept) == 0 {
 			kept = append(kept, s)
@@ -142,11 +142,11 @@ func merge(r *calc.Recorder, in calc.Case, spots []spot, holes []hole) []spot {
 		last := &kept[len(kept)-1]
 		gap := s.at - last.at
 		_, over := across(holes, last.at, s.at)
-		if over || gap > bracing.SameSpot && gap >= in.Num("closest")-calc.Slack {
+		if over || gap > bracing.SamePlace && gap >= in.Num("closest")-calc.Slack {
 			kept = append(kept, s)
 			continue
 		}
-		if gap > bracing.SameSpot {
+		if gap > bracing.SamePlace {
 			r.Note(calc.LevelAsk, calc.At("closest"), oneForTwo,
 				calc.Amount("gap", gap, &displays.Part), calc.Amount("at", last.at, &displays.Wall))
 		}
@@ -157,13 +157,13 @@ func merge(r *calc.Recorder, in calc.Case, spots []spot, holes []hole) []spot {
 	return kept
 }
 
-// fillSpots spreads braces evenly where two fixed ones stand farther apart
+// fillBraces spreads braces evenly where two fixed ones stand farther apart
 // than the largest spacing. Across an opening there is no wall to brace. The
 // widest filled gap is worked out step by step.
-func fillSpots(r *calc.Recorder, in calc.Case, fixed []spot, holes []hole) []spot {
+func fillBraces(r *calc.Recorder, in calc.Case, fixed []placedBrace, holes []hole) []placedBrace {
 	spacing := in.Num("spacing")
 	widest := 0.0
-	var spots []spot
+	var spots []placedBrace
 	for i, s := range fixed {
 		if i > 0 {
 			from, gap := fixed[i-1].at, s.at-fixed[i-1].at
@@ -180,7 +180,7 @@ func fillSpots(r *calc.Recorder, in calc.Case, fixed []spot, holes []hole) []spo
 				widest = math.Max(widest, gap)
 				n := bracing.FillBracesFormula.Value(gap, spacing)
 				for k := 1.0; k <= n; k++ {
-					spots = append(spots, spot{from + float64(k*bracing.EvenGapFormula.Value(gap, n)), "between"})
+					spots = append(spots, placedBrace{from + float64(k*bracing.EvenGapFormula.Value(gap, n)), "between"})
 				}
 			}
 		}
@@ -202,8 +202,8 @@ func across(holes []hole, from, to float64) (hole, bool) {
 	return hole{}, false
 }
 
-// putSpots writes the rows and tells the largest gap.
-func putSpots(r *calc.Recorder, spots []spot) (largest float64) {
+// putBraces writes the rows and returns the largest gap.
+func putBraces(r *calc.Recorder, spots []placedBrace) (largest float64) {
 	rows := make([]calc.Case, len(spots))
 	for i, s := range spots {
 		rows[i] = r.NewRow("braces").

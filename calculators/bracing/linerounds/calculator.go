@@ -2,7 +2,7 @@
 // rounds of reading and turning. One brace drags its neighbours, so a wall is
 // brought in by rounds, and a brace turned the wrong way shows in the second.
 //
-// As in StringLine, lengthen or shorten is told only once the side of the
+// As in StringLine, lengthen or shorten is given only once the side of the
 // string is answered.
 package linerounds
 
@@ -16,7 +16,7 @@ import (
 // rounds of reading and turning. One brace drags its neighbours, so a wall is
 // brought in by rounds, and a brace turned the wrong way shows in the second.
 //
-// As in StringLine, lengthen or shorten is told only once the side of the
+// As in StringLine, lengthen or shorten is given only once the side of the
 // string is answered.
 var Calculator = &calc.Calculator{
 	ID:      "line-rounds",

@@ -47,7 +47,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 		r.Put("turns", stepsFor(r, w, in))
 	}
 	before := math.Abs(posts[first].in(0))
-	if before > bracing.SameSpot {
+	if before > bracing.SamePlace {
 		r.Put("left", r.Use(bracing.LeftOverFormula, before, w.last()))
 	}
 	toTurn, wrong, closer := 0, 0, 0
@@ -80,7 +80,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 }
 
-// readPosts reads the rows, and tells how many rounds were read at all.
+// readPosts reads the rows and returns how many rounds were read at all.
 func readPosts(in calc.Case) (posts []post, rounds int) {
 	tolerance, block := in.Num("tolerance"), in.Num("block")
 	for i, row := range in.Rows("braces") {
@@ -258,7 +258,7 @@ func notePosts(r *calc.Recorder, in calc.Case, posts []post, rounds int) {
 		if len(p.off) < rounds {
 			r.Note(calc.LevelAsk, calc.Cell("braces", p.nr, "gap-3"), roundRead)
 		}
-		name, moved := calc.Word("name", p.name()), calc.Amount("moved", math.Abs(p.last()-p.prev()), &displays.Part)
+		name, moved := calc.WordSlot("name", p.name()), calc.Amount("moved", math.Abs(p.last()-p.prev()), &displays.Part)
 		switch p.way {
 		case "wrong":
 			r.Note(calc.LevelCaution, at, roundWrong, name, moved)

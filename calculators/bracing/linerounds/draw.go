@@ -49,14 +49,14 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		}
 		curves = append(curves, figure.Curve{Role: roles[k], Name: v.Say(names[k]), Points: points})
 	}
-	var spots []figure.Spot
+	var spots []figure.Marker
 	var rows []figure.Mark
 	for i, p := range posts {
 		role := figure.Within
 		if p.way != "good" {
 			role = figure.Beyond
 		}
-		spots = append(spots, figure.Spot{Role: role, At: figure.Point{X: float64(i + 1), Y: p.last()}})
+		spots = append(spots, figure.Marker{Role: role, At: figure.Point{X: float64(i + 1), Y: p.last()}})
 		if len(posts) <= 12 || (i+1)%5 == 0 {
 			rows = append(rows, figure.Mark{At: float64(i + 1), Text: strconv.Itoa(i + 1)})
 		}

@@ -40,7 +40,7 @@ func TestRoundsDone(t *testing.T) {
 		"1 | 3/4 in | 1-1/8 in; 2 | 1-1/8 in | 7/8 in":                        "not-yet",
 		"1 | 3/4 in | 1-1/8 in | 1 in; 2 | 1-1/8 in | 7/8 in | 1 in":          "round-3",
 		"1 | 3/4 in | 3/4 in | 1-1/8 in; 2 | 1-1/8 in | 7/8 in | 1 in":        "not-yet", // good once is not enough
-		"1 | 3/4 in | 1-1/8 in; 2 | 1-1/8 in | 7/8 in | 1 in":                 "not-yet", // the latest reading stands
+		"1 | 3/4 in | 1-1/8 in; 2 | 1-1/8 in | 7/8 in | 1 in":                 "not-yet", // the latest reading counts
 		"1 | 1-1/8 in | 1-1/16 in | 7/8 in; 2 | 3/4 in | 13/16 in | 13/16 in": "round-3",
 	} {
 		if got := calctest.Run(t, Calculator, "braces="+rows).Out.Choice("done"); got != want {
@@ -159,7 +159,7 @@ func TestRoundsStiff(t *testing.T) {
 	}
 }
 
-// A brace that went the wrong way is told no way to turn: repeating the order
+// A brace that went the wrong way gets no way to turn: repeating the order
 // would repeat the mistake.
 func TestWrongWayGetsNoOrder(t *testing.T) {
 	lines := calctest.Run(
@@ -176,7 +176,7 @@ func TestWrongWayGetsNoOrder(t *testing.T) {
 }
 
 // A wall whose braces drag their neighbours is brought in by rounds: each
-// round turns what the last one told, and the worst falls within tolerance.
+// round turns what the last one gave, and the worst falls within tolerance.
 func TestRoundsBringAWallIn(t *testing.T) {
 	rng := rand.New(rand.NewPCG(17, 18))
 	for range 200 {

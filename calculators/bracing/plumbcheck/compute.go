@@ -104,7 +104,7 @@ func readPlumb(r *calc.Recorder, in calc.Case) ([]reading, bool) {
 	}
 	reads := append([]reading{{}}, wallReadings(in)...)
 	for i := 1; i < len(reads); i++ {
-		if reads[i].up-reads[i-1].up < bracing.SameSpot {
+		if reads[i].up-reads[i-1].up < bracing.SamePlace {
 			r.Refuse(calc.At("readings"), sameUp)
 			return nil, false
 		}
@@ -165,7 +165,7 @@ func worstCheck(book string, reads []reading, limit func(up float64) float64) (w
 }
 
 // slopeCheck is the pair of readings, the base among them, that takes up most
-// of its limit, the highest of equals. It stands at the upper one.
+// of its limit, the highest of equals. It is given at the upper one.
 func slopeCheck(r *calc.Recorder, reads []reading) check {
 	most := -1.0
 	var low, high reading

@@ -22,7 +22,7 @@ const (
 	plumbWall = calc.Text("the wall as read")
 )
 
-// axisHeight is short enough to stand beside the axis.
+// axisHeight is short enough for a label beside the axis.
 var axisHeight = quantity.Display{
 	Dim:    quantity.Length,
 	US:     quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1},
@@ -47,7 +47,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		left, right = append(left, figure.Point{X: -x, Y: up}), append(right, figure.Point{X: x, Y: up})
 	}
 	wall := []figure.Point{{}}
-	var spots []figure.Spot
+	var spots []figure.Marker
 	for _, x := range wallReadings(in) {
 		at := figure.Point{X: x.off, Y: x.up}
 		role := figure.Within
@@ -55,7 +55,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 			role = figure.Beyond
 		}
 		wall = append(wall, at)
-		spots = append(spots, figure.Spot{Role: role, At: at})
+		spots = append(spots, figure.Marker{Role: role, At: at})
 	}
 	if n := len(spots); n > 0 {
 		spots[n-1].Text = v.Write(inputs[1].Cols[1], calc.Num(spots[n-1].At.X))

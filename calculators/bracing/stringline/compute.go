@@ -217,12 +217,12 @@ func putBow(r *calc.Recorder, lines []bracing.Line) {
 	aside := func(i int) float64 { return math.Abs(lines[i].Row.Num("along") - (from+to)/2) }
 	middle := first
 	for i := range lines {
-		if aside(i) < aside(middle)-bracing.SameSpot {
+		if aside(i) < aside(middle)-bracing.SamePlace {
 			middle = i
 		}
 	}
 	offset := math.Abs(lines[middle].Off - (lines[first].Off+lines[last].Off)/2)
-	if length <= 0 || offset < leastBow || aside(middle) > length/10+bracing.SameSpot {
+	if length <= 0 || offset < leastBow || aside(middle) > length/10+bracing.SamePlace {
 		return
 	}
 	r.Put("bow-radius", bracing.BowRadiusFormula.Value(length, offset))

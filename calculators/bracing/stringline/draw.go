@@ -53,7 +53,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
-	p := plan{voice: v, in: in, lines: res.Out.Rows("lines")}
+	p := plan{locale: v, in: in, lines: res.Out.Rows("lines")}
 	worst := 0
 	for i, l := range p.lines {
 		if math.Abs(l.Num("off")) > math.Abs(p.lines[worst].Num("off")) {
@@ -70,15 +70,15 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	height := p.legend()
 	return figure.Drawing{Width: frameWidth, Height: height, Title: v.Say(drawTitle), Nodes: p.nodes,
 		Desc: v.Say(drawDesc, calc.Count("count", len(p.lines)), calc.Count("turn", int(res.Out.Num("to-turn"))),
-			calc.Word("name", p.lines[worst].Text("name")), calc.Amount("worst", res.Out.Num("worst"), &displays.Part))}
+			calc.WordSlot("name", p.lines[worst].Text("name")), calc.Amount("worst", res.Out.Num("worst"), &displays.Part))}
 }
 
 type plan struct {
-	voice calc.Locale
-	in    calc.Case
-	lines []calc.Case
-	scale float64 // units to the metre off the line
-	nodes []figure.Node
+	locale calc.Locale
+	in     calc.Case
+	lines  []calc.Case
+	scale  float64 // units to the metre off the line
+	nodes  []figure.Node
 }
 
 func (p *plan) add(nodes ...figure.Node) { p.nodes = append(p.nodes, nodes...) }
@@ -119,9 +119,9 @@ func (p *plan) ground() {
 	for i := len(left) - 1; i >= 0; i-- {
 		outline = append(outline, figure.Point{X: left[i].X + wallThick, Y: left[i].Y})
 	}
-	p.text(figure.Label, nameX, 16, figure.Start, p.voice.Say(drawAbove))
-	p.text(figure.Line, stringX, 36, figure.Middle, p.voice.Say(drawString))
-	p.text(figure.Label, straightX+wallThick/2+6, 36, figure.Start, p.voice.Say(drawWall))
+	p.text(figure.Label, nameX, 16, figure.Start, p.locale.Say(drawAbove))
+	p.text(figure.Line, stringX, 36, figure.Middle, p.locale.Say(drawString))
+	p.text(figure.Label, straightX+wallThick/2+6, 36, figure.Start, p.locale.Say(drawWall))
 	p.add(figure.Polygon(figure.Concrete, outline...))
 	for _, y := range []float64{blockY, foot - 8} {
 		p.add(figure.Rect(figure.Opening, figure.Point{X: stringX, Y: y}, straightX-stringX, 8))
@@ -141,12 +141,12 @@ func (p *plan) reading(i int) {
 	off := calc.Amount("off", math.Abs(l.Num("off")), &displays.Part)
 	if l.Flag("within") {
 		p.add(figure.Circle(figure.Within, figure.Point{X: x, Y: y}, 6))
-		p.text(figure.Label, textX, y+5, figure.Start, p.voice.Say(drawOK, off))
+		p.text(figure.Label, textX, y+5, figure.Start, p.locale.Say(drawOK, off))
 		return
 	}
 	p.add(diamond(x, y))
 	p.arrow(l.Choice("move"), x+wallThick, y)
-	p.text(figure.Number, textX, y-3, figure.Start, p.voice.Say(drawOff, off))
+	p.text(figure.Number, textX, y-3, figure.Start, p.locale.Say(drawOff, off))
 	if s := p.turning(l); s != "" {
 		p.text(figure.Number, textX, y+15, figure.Start, s)
 	}
@@ -160,11 +160,11 @@ func (p *plan) turning(l calc.Case) string {
 	}
 	turns := calc.Amount("turns", l.Num("turns"), bracing.Quarters)
 	if !l.Has("turn") {
-		return p.voice.Say(drawTurns, turns)
+		return p.locale.Say(drawTurns, turns)
 	}
 	for _, f := range outCols {
 		if f.ID == "turn" {
-			return p.voice.Say(drawTurn, calc.Word("turn", p.voice.Write(f, l.Value("turn"))), turns)
+			return p.locale.Say(drawTurn, calc.WordSlot("turn", p.locale.Write(f, l.Value("turn"))), turns)
 		}
 	}
 	return ""
@@ -221,16 +221,16 @@ func (p *plan) legend() float64 {
 		32,
 		y,
 		figure.Start,
-		p.voice.Say(drawWithin, calc.Amount("tolerance", p.in.Num("tolerance"), &displays.Part)),
+		p.locale.Say(drawWithin, calc.Amount("tolerance", p.in.Num("tolerance"), &displays.Part)),
 	)
 	y += step
 	p.add(diamond(16, y-5))
-	p.text(figure.Label, 32, y, figure.Start, p.voice.Say(drawBeyond))
+	p.text(figure.Label, 32, y, figure.Start, p.locale.Say(drawBeyond))
 	y += step
-	side := p.voice.Say(drawNoSide)
+	side := p.locale.Say(drawNoSide)
 	for _, o := range bracing.SideOptions {
 		if o.ID == p.in.Choice("string-side") {
-			side = p.voice.Say(drawSide, calc.Said("side", o.Label))
+			side = p.locale.Say(drawSide, calc.TextSlot("side", o.Label))
 		}
 	}
 	p.text(figure.Label, nameX, y, figure.Start, side)

@@ -81,7 +81,7 @@ func noteRounds(r *calc.Recorder, lines []bracing.Line) {
 	for _, l := range lines {
 		if l.ToTurn && l.Turns > bracing.RoundTurns+1e-9 {
 			r.Note(calc.LevelCaution, calc.Cell("readings", l.Nr, "gap"), inRounds,
-				calc.Word("name", l.Name()), calc.Amount("turns", l.Turns, bracing.Quarters))
+				calc.WordSlot("name", l.Name()), calc.Amount("turns", l.Turns, bracing.Quarters))
 		}
 	}
 }

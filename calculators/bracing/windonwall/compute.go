@@ -173,7 +173,7 @@ func plankShare(in calc.Case) (load, level float64) {
 }
 
 // verdicts hold the forces against ratings that the reader gave. All forces
-// grow with the length of wall on one brace, so the ratings tell the most.
+// grow with the length of wall on one brace, so the ratings matter most.
 func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 	most := math.Inf(1)
 	judge := func(rating, verdict string, force float64) {

@@ -24,6 +24,6 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		{Role: figure.Concrete, Name: v.Say(drawWithout), Text: count("without"), Size: res.Out.Num("without")},
 	}, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawPacks), Nodes: nodes,
-		Desc: v.Say(drawNeeds, calc.Word("with", count("with")), calc.Word("without", count("without")),
+		Desc: v.Say(drawNeeds, calc.WordSlot("with", count("with")), calc.WordSlot("without", count("without")),
 			calc.Amount("lasts", res.Out.Num("lasts"), &displays.Minutes))}
 }

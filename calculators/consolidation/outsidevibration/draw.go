@@ -30,5 +30,5 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	nodes, foot := figure.Bars(0, bars, 0)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawShaking), Nodes: nodes,
-		Desc: v.Say(drawShook, calc.Word("a", g(a)), calc.Word("least", g(leastG)))}
+		Desc: v.Say(drawShook, calc.WordSlot("a", g(a)), calc.WordSlot("least", g(leastG)))}
 }

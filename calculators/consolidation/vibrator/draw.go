@@ -15,7 +15,7 @@ const (
 	drawAbove  = calc.Text("Core from above, to scale")
 	drawPump   = calc.Text("The pump fills the lift in")
 	drawPass   = calc.Text("A pass with {count} takes up to")
-	drawTold   = calc.Text(
+	drawDesc   = calc.Text(
 		"Places {spacing} apart in a core of {core}, {places} in the lift. The pump takes {fill}, the pass {pass} " +
 			"with {count} vibrators.",
 	)
@@ -74,13 +74,13 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		Title:  v.Say(drawPlaces),
 		Nodes:  append(nodes, bars...),
 		Desc: v.Say(
-			drawTold,
+			drawDesc,
 			count,
 			calc.Amount("spacing", spacing, &showApart),
 			calc.Amount("core", core, &displays.Part),
 			calc.Count("places", int(out.Num("places"))),
-			calc.Word("fill", time(fill)),
-			calc.Word("pass", time(pass)),
+			calc.WordSlot("fill", time(fill)),
+			calc.WordSlot("pass", time(pass)),
 		),
 	}
 }

@@ -43,7 +43,7 @@ func find(fields []calc.Field, id string) *calc.Field {
 
 // tell puts a value in one usual unit and works it as a step. Since the two
 // readers' pairs are the same two units, a value too small for either unit is
-// told to neither reader.
+// shown to neither reader.
 func tell(r *calc.Recorder, kind string, si float64, f *calc.Field) {
 	unit := usual(f, quantity.US)
 	switch {
@@ -52,10 +52,10 @@ func tell(r *calc.Recorder, kind string, si float64, f *calc.Field) {
 	case unit.Symbol == "°F":
 		r.Use(conversion.FahrenheitFormula, si)
 	default:
-		r.UseFor(inUnitFor, []calc.Slot{calc.Word("unit", unit.Symbol)}, conversion.InUnitFormula, si, unit.Scale)
+		r.UseFor(inUnitFor, []calc.Slot{calc.WordSlot("unit", unit.Symbol)}, conversion.InUnitFormula, si, unit.Scale)
 	}
 	if small(si, f, quantity.US) {
-		r.Note(calc.LevelNotice, calc.At(kind), tooSmall, calc.Word("unit", unit.Symbol))
+		r.Note(calc.LevelNotice, calc.At(kind), tooSmall, calc.WordSlot("unit", unit.Symbol))
 	} else if !small(si, f, quantity.Metric) {
 		r.Put(f.ID, si)
 	}
@@ -67,7 +67,7 @@ func usual(f *calc.Field, sys quantity.System) quantity.Unit {
 	return u
 }
 
-// small reports whether rounding would spoil a value told in a usual unit. The
+// small reports whether rounding would spoil a value shown in a usual unit. The
 // step of a tape is in inches. A temperature is never small: its zero is no
 // nothing.
 func small(si float64, f *calc.Field, sys quantity.System) bool {

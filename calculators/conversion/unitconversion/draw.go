@@ -100,7 +100,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	r := ruler{from: from, to: to, style: v.Style}
 	x := r.x(si)
 	nodes := append(r.ticks(scaleTop, -1, own), r.ticks(scaleLow, 1, other)...)
-	saidOwn, saidOther := said(v, si, upper), said(v, si, lower)
+	saidOwn, saidOther := written(v, si, upper), written(v, si, lower)
 	nodes = append(
 		nodes,
 		figure.Segment(
@@ -112,12 +112,12 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		figure.Text(figure.Number, figure.Point{X: figure.ChartWidth / 2, Y: scaleFoot - 12}, figure.Middle, saidOther),
 	)
 	return figure.Drawing{Width: figure.ChartWidth, Height: scaleFoot, Title: v.Say(drawTitle), Nodes: nodes,
-		Desc: v.Say(drawDesc, calc.Word("own", saidOwn), calc.Word("other", saidOther))}
+		Desc: v.Say(drawDesc, calc.WordSlot("own", saidOwn), calc.WordSlot("other", saidOther))}
 }
 
-// said is the value in a usual unit: rounded for the field where it is large
+// written is the value in a usual unit: rounded for the field where it is large
 // enough for that, else with all its digits.
-func said(v calc.Locale, si float64, f *calc.Field) string {
+func written(v calc.Locale, si float64, f *calc.Field) string {
 	if small(si, f, v.Style.System) {
 		return quantity.Exact(si, *f.Display, v.Style)
 	}

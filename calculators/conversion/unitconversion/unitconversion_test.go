@@ -105,7 +105,7 @@ func TestLimits(t *testing.T) {
 	}
 }
 
-// The marks of the scales stand at round values that lie where they are drawn.
+// The marks of the scales are at round values that lie where they are drawn.
 func TestScales(t *testing.T) {
 	for _, x := range []float64{0.03, 0.9, 1, 1.01, 4.9, 50, 51, 7e6} {
 		got := round125(x)

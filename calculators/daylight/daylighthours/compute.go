@@ -31,7 +31,7 @@ const (
 )
 
 // The first and the last day of the years the method is held good for, in
-// days since 1970-01-01, and the latitude from which the air is told of.
+// days since 1970-01-01, and the latitude from which the refraction is noted.
 const (
 	firstDay   = -25202 // 1901-01-01
 	lastDay    = 47481  // 2099-12-31
@@ -55,7 +55,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 	start, ok := readClock(in.Text("start"))
 	if in.Has("start") && !ok {
-		r.Refuse(calc.At("start"), refuseClock, calc.Word("text", in.Text("start")))
+		r.Refuse(calc.At("start"), refuseClock, calc.WordSlot("text", in.Text("start")))
 		return
 	}
 	p := daylight.Place{Day: float64(in.Days("date")), Latitude: calc.From(in.Num("latitude"), "°"),
@@ -147,7 +147,7 @@ func sayDay(r *calc.Recorder, p daylight.Place, d daylight.Light) {
 		)
 	}
 	if d.Noon < noonEarly || d.Noon > noonLate {
-		r.Note(calc.LevelAsk, calc.At("longitude"), askNoon, calc.Word("noon", clockText(d.Noon)))
+		r.Note(calc.LevelAsk, calc.At("longitude"), askNoon, calc.WordSlot("noon", clockText(d.Noon)))
 	}
 }
 
@@ -163,15 +163,15 @@ func putPour(r *calc.Recorder, in calc.Case, d daylight.Light, start float64) {
 	dark := d.Twilight == daylight.Crosses
 	switch {
 	case dark && start < d.Dawn:
-		r.Note(calc.LevelCaution, calc.At("start"), noteDarkStart, calc.Word("dawn", clockText(d.Dawn)))
+		r.Note(calc.LevelCaution, calc.At("start"), noteDarkStart, calc.WordSlot("dawn", clockText(d.Dawn)))
 	case start < d.Rise:
 		r.Note(calc.LevelNotice, calc.At("start"), noteEarly)
 	}
-	done := calc.Word("finish", clockText(finish))
+	done := calc.WordSlot("finish", clockText(finish))
 	switch {
 	case dark && finish > d.Dusk:
-		r.Note(calc.LevelCaution, calc.At("start"), noteDarkEnd, done, calc.Word("dusk", clockText(d.Dusk)))
+		r.Note(calc.LevelCaution, calc.At("start"), noteDarkEnd, done, calc.WordSlot("dusk", clockText(d.Dusk)))
 	case dark && finish > d.Set:
-		r.Note(calc.LevelNotice, calc.At("start"), noteLate, done, calc.Word("dusk", clockText(d.Dusk)))
+		r.Note(calc.LevelNotice, calc.At("start"), noteLate, done, calc.WordSlot("dusk", clockText(d.Dusk)))
 	}
 }

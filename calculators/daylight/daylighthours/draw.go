@@ -70,7 +70,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		s.band(figure.Ground, workTop, workTall, start, end)
 		s.band(figure.Foam, workTop, workTall, end, end+in.Num("after")/minuteInSI)
 		s.key(figure.Ground, v.Say(drawPour, between(clockText(start), clockText(end))...))
-		s.key(figure.Foam, v.Say(drawAfter, calc.Word("to", out.Text("finish"))))
+		s.key(figure.Foam, v.Say(drawAfter, calc.WordSlot("to", out.Text("finish"))))
 	}
 	hours(s)
 	rise, set := out.Text("sunrise"), out.Text("sunset")
@@ -78,12 +78,12 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		rise, set = v.Say(drawNever), v.Say(drawNever)
 	}
 	return figure.Drawing{Width: figure.ChartWidth, Height: s.y + 12, Title: v.Say(drawTitle), Nodes: s.nodes,
-		Desc: v.Say(drawDesc, calc.Word("rise", rise), calc.Word("set", set),
-			calc.Word("length", quantity.Format(out.Num("day-length"), showSpan, v.Style)))}
+		Desc: v.Say(drawDesc, calc.WordSlot("rise", rise), calc.WordSlot("set", set),
+			calc.WordSlot("length", quantity.Format(out.Num("day-length"), showSpan, v.Style)))}
 }
 
 func between(from, to string) []calc.Slot {
-	return []calc.Slot{calc.Word("from", from), calc.Word("to", to)}
+	return []calc.Slot{calc.WordSlot("from", from), calc.WordSlot("to", to)}
 }
 
 // sky draws dark, twilight and day, one over the other, and the key of what

@@ -25,9 +25,9 @@ const (
 // far off a full circle a misread angle, and a gap of more than 1 in 1000
 // a wrong run (common practice of layout by tape).
 const (
-	slipAngle = 5 * math.Pi / 180
-	slipTurns = 0.05 * math.Pi / 180
-	slipRatio = 1000
+	doubtfulAngle = 5 * math.Pi / 180
+	doubtfulTurns = 0.05 * math.Pi / 180
+	doubtfulRatio = 1000
 )
 
 // The steps of the 3-4-5 triangles, and how many of them are shown.
@@ -94,8 +94,8 @@ func judge(r *calc.Recorder, a, b, measured, square float64) {
 	r.PutChoice("way", way)
 	r.Put("error", over)
 	r.Put("off", measured-square)
-	if calc.Over(math.Abs(over), slipAngle) {
-		r.Note(calc.LevelAsk, calc.At("measured"), farOff, calc.Amount("limit", slipAngle, &displays.Degrees))
+	if calc.Over(math.Abs(over), doubtfulAngle) {
+		r.Note(calc.LevelAsk, calc.At("measured"), farOff, calc.Amount("limit", doubtfulAngle, &displays.Degrees))
 	}
 }
 
@@ -130,7 +130,7 @@ func closeOutline(r *calc.Recorder, runs []calc.Case) {
 	r.Put("turned", turned)
 	off := settle(math.Abs(turned)-2*math.Pi, 2*math.Pi)
 	r.Put("turn-error", off)
-	if math.Abs(off) > slipTurns {
+	if math.Abs(off) > doubtfulTurns {
 		r.Note(calc.LevelAsk, calc.At("runs"), turns, calc.Amount("error", off, &fineAngle))
 	}
 	if gap == 0 {
@@ -139,8 +139,8 @@ func closeOutline(r *calc.Recorder, runs []calc.Case) {
 	r.Put("bearing", r.Use(geometry.ClosingBearingFormula, along, across))
 	ratio := r.Use(geometry.ClosingRatioFormula, perimeter, gap)
 	r.Put("ratio", ratio)
-	if ratio < slipRatio*(1-calc.Slack) {
-		r.Note(calc.LevelAsk, calc.At("runs"), wide, calc.Count("limit", slipRatio))
+	if ratio < doubtfulRatio*(1-calc.Slack) {
+		r.Note(calc.LevelAsk, calc.At("runs"), wide, calc.Count("limit", doubtfulRatio))
 	}
 }
 

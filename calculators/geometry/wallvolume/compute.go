@@ -35,7 +35,7 @@ var (
 )
 
 // farShare is the difference between a typed and a computed order from which
-// the unit is asked for. Yard and metre differ by 24 %, so a tenth tells them
+// the unit is asked for. Yard and metre differ by 24 %, so a tenth distinguishes them
 // apart.
 const farShare = 0.10
 
@@ -117,7 +117,7 @@ func straight(r *calc.Recorder, in calc.Case) (w walls, ok bool) {
 	return w, true
 }
 
-// noteCorners asks where the corner count is unusual and tells which height
+// noteCorners asks where the corner count is unusual and notes which height
 // the corners were taken at: the one that cannot make the order short.
 func noteCorners(r *calc.Recorder, in calc.Case, corners, lowest, tallest, at float64) {
 	if corners == 0 {

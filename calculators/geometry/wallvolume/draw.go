@@ -47,7 +47,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
-	p := &plate{voice: v}
+	p := &plate{locale: v}
 	p.strip(in, res.Out)
 	p.bars(in, res.Out)
 	return figure.Drawing{
@@ -70,9 +70,9 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 
 // plate collects nodes from the top down; y is the foot of what is drawn.
 type plate struct {
-	voice calc.Locale
-	nodes []figure.Node
-	y     float64
+	locale calc.Locale
+	nodes  []figure.Node
+	y      float64
 }
 
 func (p *plate) add(nodes ...figure.Node) { p.nodes = append(p.nodes, nodes...) }
@@ -105,7 +105,7 @@ func pieces(v calc.Locale, in calc.Case, out calc.Case) []piece {
 }
 
 func (p *plate) strip(in, out calc.Case) {
-	list := pieces(p.voice, in, out)
+	list := pieces(p.locale, in, out)
 	total, tallest := 0.0, 0.0
 	for _, w := range list {
 		total += w.length
@@ -113,7 +113,7 @@ func (p *plate) strip(in, out calc.Case) {
 	}
 	scale := math.Min(frameInner/total, stripTall/tallest)
 	base := stripTop + float64(tallest*scale)
-	p.add(figure.Text(figure.Label, figure.Point{X: geometry.FrameMargin, Y: 16}, figure.Start, p.voice.Say(drawStrip)))
+	p.add(figure.Text(figure.Label, figure.Point{X: geometry.FrameMargin, Y: 16}, figure.Start, p.locale.Say(drawStrip)))
 	x := geometry.FrameMargin
 	for _, w := range list {
 		wide, high := w.length*scale, w.height*scale
@@ -131,7 +131,7 @@ func (p *plate) strip(in, out calc.Case) {
 		),
 	)
 	p.y = base + 46
-	text := quantity.Format(out.Num("length"), displays.Wall, p.voice.Style)
+	text := quantity.Format(out.Num("length"), displays.Wall, p.locale.Style)
 	// The dimension's own text needs room; a short strip gets it beside.
 	if x-geometry.FrameMargin >= float64(utf8.RuneCountInString(text))*letterWidth {
 		p.add(figure.Dimension(figure.Point{X: geometry.FrameMargin, Y: p.y}, figure.Point{X: x, Y: p.y}, text))
@@ -157,7 +157,7 @@ func (p *plate) bars(in, out calc.Case) {
 	p.y += 6
 	p.line(
 		figure.Number,
-		p.voice.Say(
+		p.locale.Say(
 			drawOrder,
 			calc.Amount("yd", order, &displays.CubicYardsUp),
 			calc.Amount("m", order, &displays.CubicMetresUp),
@@ -176,7 +176,7 @@ func (p *plate) bars(in, out calc.Case) {
 }
 
 func (p *plate) say(t calc.Text, si float64) string {
-	return p.voice.Say(t, calc.Amount("yd", si, inYards), calc.Amount("m", si, inMetres))
+	return p.locale.Say(t, calc.Amount("yd", si, inYards), calc.Amount("m", si, inMetres))
 }
 
 func (p *plate) line(role figure.Role, text string) {

@@ -40,9 +40,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 		calc.LevelNotice,
 		calc.At("start"),
 		noteClock,
-		calc.Word("first", clock(first)),
-		calc.Word("last", clock(first+pumping)),
-		calc.Word("finish", clock(finish)),
+		calc.WordSlot("first", clock(first)),
+		calc.WordSlot("last", clock(first+pumping)),
+		calc.WordSlot("finish", clock(finish)),
 	)
 	if in.Has("before") {
 		before := in.Num("before")
@@ -67,8 +67,8 @@ func sayLatest(r *calc.Recorder, finish, before, latest float64) {
 	case latest < -calc.Slack:
 		r.Note(calc.LevelNotice, calc.At("before"), noteDayPrior)
 	case calc.Over(finish, before):
-		r.Note(calc.LevelNotice, calc.At("before"), noteOverrun, calc.Word("finish", clock(finish)),
-			calc.Word("before", clock(before)), calc.Word("latest", clock(whole(latest))))
+		r.Note(calc.LevelNotice, calc.At("before"), noteOverrun, calc.WordSlot("finish", clock(finish)),
+			calc.WordSlot("before", clock(before)), calc.WordSlot("latest", clock(whole(latest))))
 	}
 }
 

@@ -28,7 +28,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		{labelPumping, figure.Concrete, res.Out.Num("pumping")},
 		{labelCleanUp, figure.Foam, in.Num("clean-up")},
 	} {
-		span := v.Say(drawSpan, calc.Word("from", clock(at)), calc.Word("to", clock(at+part.time)))
+		span := v.Say(drawSpan, calc.WordSlot("from", clock(at)), calc.WordSlot("to", clock(at+part.time)))
 		bars = append(bars, figure.Bar{Role: part.role, Name: v.Say(part.name), Text: span, Size: part.time})
 		desc += v.Say(part.name) + ", " + placing.Write(v, part.time, &displays.Minutes) + ", " + span + ". "
 		at += part.time

@@ -37,8 +37,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawHeld), Nodes: nodes,
 		Desc: v.Say(
 			drawHeldIn,
-			calc.Word("line", both(v, res.Out.Num("line-yd"))),
-			calc.Word("held", both(v, res.Out.Num("held-yd"))),
+			calc.WordSlot("line", both(v, res.Out.Num("line-yd"))),
+			calc.WordSlot("held", both(v, res.Out.Num("held-yd"))),
 			calc.Amount("mass", res.Out.Num("hanging-mass"), &displays.MassUp),
 		)}
 }

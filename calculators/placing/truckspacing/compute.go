@@ -59,7 +59,7 @@ func sayAge(r *calc.Recorder, age, limit float64) {
 // fleet is the trucks of a job: times in s, and trucks that keep it fed.
 type fleet struct{ cycle, spacing, trucks, loads, age float64 }
 
-// feed tells who waits with the trucks there are. Trucks that each come once
+// feed notes who waits with the trucks there are. Trucks that each come once
 // wait for nobody.
 func feed(r *calc.Recorder, in calc.Case, f fleet) {
 	n := f.trucks

@@ -8,7 +8,7 @@ import (
 
 const (
 	drawTicket = calc.Text("Water against the ticket")
-	drawSaid   = calc.Text(
+	drawDesc   = calc.Text(
 		"You would add {water}. The ticket shows {withheld} withheld. Strength lost: {least} to {most}.",
 	)
 	drawLoss = calc.Text("Strength lost: {least} to {most}")
@@ -41,7 +41,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		Width:  figure.ChartWidth,
 		Height: foot + 18,
 		Title:  v.Say(drawTicket),
-		Desc:   v.Say(drawSaid, slots...),
+		Desc:   v.Say(drawDesc, slots...),
 		Nodes:  nodes,
 	}
 }

@@ -52,7 +52,7 @@ func (j *job) us(id, unit string) float64 { return calc.From(j.in.Num(id), unit)
 
 // rises finds the rise at the hose and on average. A rise measured below the
 // average of the whole wall cannot be the greatest anywhere: the average
-// stands in for it.
+// replaces it.
 func (j *job) rises() {
 	flow, core := j.in.Num("pump-rate"), j.in.Num("thickness")
 	average := j.UseFor(ofAverage, nil, pressure.RiseFormula, flow, j.in.Num("length"), core)

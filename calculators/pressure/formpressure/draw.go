@@ -167,7 +167,7 @@ func (p plot) key() (nodes []figure.Node, bottom float64) {
 		a := figure.Point{X: figWall, Y: y - 5}
 		b := figure.Point{X: figWall + figKeyMark, Y: y - 5}
 		nodes = append(nodes, mark(a, b), figure.Text(role, figure.Point{X: figKeyText, Y: y}, figure.Start,
-			p.v.Say(figEntry, calc.Said("what", what), calc.Word("value", value))))
+			p.v.Say(figEntry, calc.TextSlot("what", what), calc.WordSlot("value", value))))
 		y += figKeyStep
 	}
 	shown := func(id string) (calc.Text, string) {

@@ -118,7 +118,7 @@ func TestRefusesWhatNoWallIs(t *testing.T) {
 	}
 }
 
-// The form maker's lift and rise stand apart from the rating and say so.
+// The form maker's lift and rise are separate from the rating, and a note says so.
 func TestGuide(t *testing.T) {
 	for _, c := range []struct {
 		name  string

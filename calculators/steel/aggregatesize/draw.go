@@ -43,6 +43,6 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		Desc: v.Say(
 			drawStoneD,
 			calc.Amount("most", res.Out.Num("most"), &displays.PartAtMost),
-			calc.Said("rule", governs),
+			calc.TextSlot("rule", governs),
 		)}
 }

@@ -47,7 +47,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawBars), Nodes: nodes,
 		Desc: v.Say(
 			drawBarsD,
-			calc.Said("bar", steel.BarOptions[at].Label),
+			calc.TextSlot("bar", steel.BarOptions[at].Label),
 			calc.Amount("mass", steel.Bars[at].Mass, &barMass),
 			calc.Amount(
 				"count",

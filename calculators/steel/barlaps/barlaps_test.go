@@ -114,7 +114,7 @@ func TestClassesAndSteps(t *testing.T) {
 }
 
 // Nothing says which row to take: every rule that knows the bar has its row,
-// in the same order whatever is longest.
+// in the same order, also where another is the longest.
 func TestNoRowIsPicked(t *testing.T) {
 	for bar, want := range map[string]int{"3": 4, "4": 5, "6": 5, "7": 4, "10m": 5, "15m": 5, "20m": 4} {
 		if got := len(calctest.Run(t, Calculator, "bar="+bar).Out.Rows("laps")); got != want {

@@ -135,7 +135,7 @@ var inputs = []calc.Field{
 		Range: "1 to 400 in", Why: displays.CheckUnit},
 }
 
-// The rules that the rows stand for.
+// The rule of each row.
 const (
 	ruleACI      = "aci-kept"
 	ruleACIOther = "aci-other"

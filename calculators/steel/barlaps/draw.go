@@ -60,7 +60,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawT), Nodes: nodes,
 		Desc: v.Say(
 			drawD,
-			calc.Word("bar", v.Write(in.Fields()[0], in.At(0))),
+			calc.WordSlot("bar", v.Write(in.Fields()[0], in.At(0))),
 			calc.Amount("low", low, &length),
 			calc.Amount("high", high, &length),
 		)}

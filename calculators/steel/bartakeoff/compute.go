@@ -108,7 +108,7 @@ func (t *takeOff) part(kind int, field string, count, each float64) {
 		if parts[kind].ID == "horizontals" {
 			t.Put("run-pieces", n)
 		} else {
-			t.Note(calc.LevelNotice, calc.At("stock"), noteLong, calc.Said("part", parts[kind].Label))
+			t.Note(calc.LevelNotice, calc.At("stock"), noteLong, calc.TextSlot("part", parts[kind].Label))
 		}
 	}
 	if each <= stock*(1+calc.Slack) {

@@ -37,7 +37,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	low, high = math.Min(low, coolest), math.Max(high, warmest)
 	x, y := strength.Axis(0, last), strength.Axis(low, high)
-	x.Title, y.Title = v.Say(drawHours), v.Say(drawTemperature, calc.Word("unit", unit))
+	x.Title, y.Title = v.Say(drawHours), v.Say(drawTemperature, calc.WordSlot("unit", unit))
 	nodes, foot := figure.Plot(x, y, []figure.Curve{
 		{Role: figure.Line, Name: v.Say(drawConcrete), Points: points},
 		{

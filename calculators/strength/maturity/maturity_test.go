@@ -80,7 +80,7 @@ func TestMaturityRefuses(t *testing.T) {
 	}
 }
 
-// No strength stands without a curve, and never one below nothing.
+// No strength is given without a curve, and never one below nothing.
 func TestStrengthOnlyByCurve(t *testing.T) {
 	if calctest.Run(t, Calculator).Out.Has("strength") {
 		t.Error("a strength without a curve")

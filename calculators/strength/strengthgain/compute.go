@@ -81,7 +81,7 @@ func never(r *calc.Recorder, curve calc.Text, share float64) {
 		calc.LevelNotice,
 		calc.At("target"),
 		noteNever,
-		calc.Said("curve", curve),
+		calc.TextSlot("curve", curve),
 		calc.Amount("share", share, &displays.Percent),
 	)
 }

@@ -47,14 +47,14 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 			Name:   v.Say(drawTarget) + ": " + percent(v, in.Num("target")),
 			Points: []figure.Point{{X: 0, Y: target}, {X: x.To, Y: target}},
 		},
-	}, []figure.Spot{{Role: figure.Ink, At: figure.Point{X: age, Y: 100 * byACI}},
+	}, []figure.Marker{{Role: figure.Ink, At: figure.Point{X: age, Y: 100 * byACI}},
 		{Role: figure.Ink, At: figure.Point{X: age, Y: 100 * byEC}}})
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawTitle), Nodes: nodes,
 		Desc: v.Say(
 			drawDesc,
 			calc.Amount("age", in.Num("age"), &ageDays),
-			calc.Word("aci", percent(v, byACI)),
-			calc.Word("ec", percent(v, byEC)),
+			calc.WordSlot("aci", percent(v, byACI)),
+			calc.WordSlot("ec", percent(v, byEC)),
 		)}
 }
 

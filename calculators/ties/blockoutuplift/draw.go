@@ -39,7 +39,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		calc.Amount("straps", res.Out.Num("straps"), &displays.Count),
 	}
 	level := func(x float64, name string, at float64) figure.Node {
-		text := v.Say(blockLevel, calc.Word("side", name), calc.Amount("level", at, &displays.Height))
+		text := v.Say(blockLevel, calc.WordSlot("side", name), calc.Amount("level", at, &displays.Height))
 		return figure.Text(figure.Label, figure.Point{X: x, Y: y(at) - 6}, figure.Middle, text)
 	}
 	nodes := []figure.Node{

@@ -39,7 +39,7 @@ func TestColdNotes(t *testing.T) {
 		{[]string{"concrete="}, warmNone, noteSlowly},
 		{[]string{"concrete=65 °F", "air=45 °F"}, warmOK, noteMild},
 		{[]string{"concrete=65 °F", "surface=45 °F"}, warmOK, noteAtOnce},
-		{[]string{"concrete=65 °F", "surface=50 °F"}, warmOK, noteKept},
+		{[]string{"concrete=65 °F", "surface=50 °F"}, warmOK, noteInsulated},
 		{[]string{"concrete=65 °F", "service=partly"}, warmOK, notePartly},
 		{[]string{"concrete=65 °F", "service=loaded"}, warmOK, noteLoaded},
 	} {

@@ -20,10 +20,10 @@ const (
 	noteLoaded  = calc.Text(
 		"No number of days is enough for the full load. The engineer releases it on strength tested in place.",
 	)
-	notePartly = calc.Text("Backfill and floors are load. Ask the engineer before either.")
-	noteAtOnce = calc.Text("Within 20 °F (11 °C) of the air: ACI 306.1 lets the covers come off at once.")
-	noteSlowly = calc.Text("Uncover in steps: first loosen, then lift, then take off. A quick fall cracks the wall.")
-	noteKept   = calc.Text(
+	notePartly    = calc.Text("Backfill and floors are load. Ask the engineer before either.")
+	noteAtOnce    = calc.Text("Within 20 °F (11 °C) of the air: ACI 306.1 lets the covers come off at once.")
+	noteSlowly    = calc.Text("Uncover in steps: first loosen, then lift, then take off. A quick fall cracks the wall.")
+	noteInsulated = calc.Text(
 		"The concrete under its cover is below {placed}. The days of protection do not count while it is.",
 	)
 )
@@ -102,7 +102,7 @@ func putUncover(r *calc.Recorder, in calc.Case, placed, drop float64) {
 		r.Note(
 			calc.LevelNotice,
 			calc.At("surface"),
-			noteKept,
+			noteInsulated,
 			calc.Amount("placed", placed, &displays.TemperatureAtLeast),
 		)
 	}

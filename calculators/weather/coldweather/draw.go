@@ -25,7 +25,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
-	placed, air := calc.Word(
+	placed, air := calc.WordSlot(
 		"placed",
 		weather.Amount(v, res.Out, "placed"),
 	), calc.Amount(

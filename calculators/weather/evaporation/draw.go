@@ -34,8 +34,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayDryTitle), Nodes: nodes,
 		Desc: v.Say(
 			sayDryDesc,
-			calc.Word("uno", weather.Amount(v, out, "rate")),
-			calc.Word("menzel", weather.Amount(v, out, "menzel")),
-			calc.Word("limit", weather.Amount(v, out, "limit")),
+			calc.WordSlot("uno", weather.Amount(v, out, "rate")),
+			calc.WordSlot("menzel", weather.Amount(v, out, "menzel")),
+			calc.WordSlot("limit", weather.Amount(v, out, "limit")),
 		)}
 }

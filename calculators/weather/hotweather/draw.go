@@ -30,8 +30,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayTitle), Nodes: nodes,
 		Desc: v.Say(
 			sayDesc,
-			calc.Word("age", ageText),
-			calc.Word("limit", limitText),
-			calc.Word("left", weather.Amount(v, res.Out, "left")),
+			calc.WordSlot("age", ageText),
+			calc.WordSlot("limit", limitText),
+			calc.WordSlot("left", weather.Amount(v, res.Out, "left")),
 		)}
 }

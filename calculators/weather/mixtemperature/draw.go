@@ -51,7 +51,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayLeverTitle), Nodes: nodes,
 		Desc: v.Say(
 			sayLeverDesc,
-			calc.Word("t", weather.Amount(v, res.Out, "temperature")),
-			calc.Word("n", weather.Amount(v, res.Out, "lever-aggregate")),
+			calc.WordSlot("t", weather.Amount(v, res.Out, "temperature")),
+			calc.WordSlot("n", weather.Amount(v, res.Out, "lever-aggregate")),
 		)}
 }

@@ -9,7 +9,7 @@ import (
 	"coursebook/calculators/weather"
 )
 
-// The ice and the water that are told bring the mix to the wanted temperature.
+// The computed ice and water bring the mix to the wanted temperature.
 func TestMixInverse(t *testing.T) {
 	res := calctest.Run(t, Calculator, "wanted=75 °F")
 	ice, left := res.Out.Num("ice-needed"), res.Out.Num("water-left")

@@ -68,22 +68,22 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		[]figure.Curve{
 			{
 				Role:   figure.Line,
-				Name:   v.Say(sayInit, calc.Word("time", weather.Amount(v, res.Out, "initial-set"))),
+				Name:   v.Say(sayInit, calc.WordSlot("time", weather.Amount(v, res.Out, "initial-set"))),
 				Points: initial,
 			},
 			{
 				Role:   figure.Ink,
-				Name:   v.Say(sayFinal, calc.Word("time", weather.Amount(v, res.Out, "final-set"))),
+				Name:   v.Say(sayFinal, calc.WordSlot("time", weather.Amount(v, res.Out, "final-set"))),
 				Points: final,
 			},
 		},
-		[]figure.Spot{{Role: figure.Within, At: figure.Point{X: t, Y: calc.From(set, "h")}}},
+		[]figure.Marker{{Role: figure.Within, At: figure.Point{X: t, Y: calc.From(set, "h")}}},
 	)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayTitle), Nodes: nodes,
 		Desc: v.Say(
 			sayDesc,
-			calc.Word("t", weather.Amount(v, in, "concrete")),
-			calc.Word("initial", weather.Amount(v, res.Out, "initial-set")),
-			calc.Word("final", weather.Amount(v, res.Out, "final-set")),
+			calc.WordSlot("t", weather.Amount(v, in, "concrete")),
+			calc.WordSlot("initial", weather.Amount(v, res.Out, "initial-set")),
+			calc.WordSlot("final", weather.Amount(v, res.Out, "final-set")),
 		)}
 }

@@ -126,7 +126,7 @@ func TestTwins(t *testing.T) {
 	}
 }
 
-// Pictures stand in the page with the size that their own bytes tell.
+// Pictures are in the page with the size that their own bytes give.
 func TestPictures(t *testing.T) {
 	site := good(t)
 	want := map[string][2]string{

@@ -98,7 +98,7 @@ func (l *List) All() []Fault {
 	return slices.CompactFunc(all, func(a, b Fault) bool { return compare(a, b) == 0 })
 }
 
-// compare orders faults for reading; two that compare equal tell the author
+// compare orders faults for reading; two that compare equal give the author
 // the same thing.
 func compare(a, b Fault) int {
 	return cmp.Or(
@@ -128,7 +128,7 @@ func count(faults []Fault, s Severity) int {
 
 // Under returns the faults with dir put before every file name. Parts of the
 // generator name files relative to the folder they read; the command shows
-// them relative to where the author stands.
+// them relative to the author's working folder.
 func Under(dir string, faults []Fault) []Fault {
 	out := slices.Clone(faults)
 	for i := range out {

@@ -63,7 +63,7 @@ func Count(faults []Fault) string {
 }
 
 // writeSource shows the line and a caret under column col, if that is known.
-// Tabs are copied into the caret's line, so both lines advance alike whatever
+// Tabs are copied into the caret's line, so both lines advance alike for any
 // the terminal's tab width; every other rune counts as one place.
 func writeSource(b *strings.Builder, source string, col int) {
 	shown, col := window(source, col)

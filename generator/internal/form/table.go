@@ -23,7 +23,7 @@ type Grid struct {
 	Cells [][]string
 }
 
-// hole stands in a cell where the method gives no number.
+// hole is the content of a cell where the method gives no number.
 const hole = "—"
 
 func (w writer) table(c *calc.Calculator, t calc.Table) Table {

@@ -40,7 +40,7 @@ func TestTableOverACell(t *testing.T) {
 }
 
 // A mistake in a declaration is named: calculator, input and why.
-func TestTableNamesTheSlip(t *testing.T) {
+func TestTableNamesTheMistake(t *testing.T) {
 	for name, table := range map[string]calc.Table{
 		"tank: side=99 ft": {ID: "x", Out: "holds", Down: calc.Axis{Path: "side", US: []string{"99 ft"}}},
 		"tank: sid=1 ft":   {ID: "x", Out: "holds", Down: calc.Axis{Path: "sid", US: []string{"1 ft"}}},

@@ -45,7 +45,7 @@ func (w *walker) inlines(n ast.Node, m mode) {
 			if t.HardLineBreak() {
 				w.run(strings.TrimRight(string(joined), " "), start, false, m)
 				w.raw("<br>")
-				w.said("\n")
+				w.addText("\n")
 				joined, start = joined[:0], t.Segment.Stop
 			} else if t.SoftLineBreak() {
 				joined = append(joined, '\n')
@@ -94,7 +94,7 @@ func (w *walker) bare(text string, m mode) {
 	if text == "" {
 		return
 	}
-	w.said(text)
+	w.addText(text)
 	if m.terms && !m.inLink {
 		w.running(text)
 	} else {
@@ -102,8 +102,8 @@ func (w *walker) bare(text string, m mode) {
 	}
 }
 
-// said adds text to the plain text and the prose.
-func (w *walker) said(text string) {
+// addText adds text to the plain text and the prose.
+func (w *walker) addText(text string) {
 	if strings.IndexByte(text, '\n') >= 0 {
 		text = strings.ReplaceAll(text, "\n", " ")
 	}

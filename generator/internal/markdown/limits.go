@@ -122,7 +122,7 @@ func columns(line []byte) int {
 // whose links take more from definitions than they may, once, and returns false
 // from then on.
 func (w *walker) expands(offset int, address, title []byte) bool {
-	most := len(w.src) + mostExpanded // what stands in the links themselves is part of the page
+	most := len(w.src) + mostExpanded // what the links themselves contain is part of the page
 	before := w.expanded
 	w.expanded += len(address) + len(title)
 	if before <= most && w.expanded > most {

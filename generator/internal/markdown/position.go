@@ -37,12 +37,12 @@ func (w *walker) position(offset int) (line, col int) {
 	if w.last.offset >= from && w.last.offset <= offset && w.last.col > 0 {
 		from, col = w.last.offset, w.last.col
 	}
-	w.last = spot{offset, col + utf8.RuneCount(w.src[from:offset])}
+	w.last = cachedPosition{offset, col + utf8.RuneCount(w.src[from:offset])}
 	return line, w.last.col
 }
 
-// spot is a byte of the body and its column.
-type spot struct{ offset, col int }
+// cachedPosition is a byte of the body and its column.
+type cachedPosition struct{ offset, col int }
 
 // mostFaults bounds the faults of one page: what comes after is seldom new.
 const mostFaults = 100

@@ -18,7 +18,7 @@ import (
 type walker struct {
 	src    []byte // the body
 	file   source.File
-	whole  string // the body again, for texts that stand in it as they are read
+	whole  string // the body again, for texts that are a part of it
 	first  int    // the file's line of the body's first
 	faults *fault.List
 
@@ -35,9 +35,9 @@ type walker struct {
 	ids    ids
 	starts []int // of the body's lines
 
-	last     spot // the last position asked for
-	reported int  // faults so far
-	expanded int  // bytes of the addresses and titles of links
+	last     cachedPosition // the last position asked for
+	reported int            // faults so far
+	expanded int            // bytes of the addresses and titles of links
 
 	section page.Section
 	begin   int            // where in the plain text the section begins

@@ -37,7 +37,7 @@ type Icon struct {
 }
 
 // appFile gives the members of the Web Application Manifest (W3C) their order.
-// The start is the folder of the manifest itself, wherever the site stands.
+// The start is the folder of the manifest itself, so the site works below any path.
 type appFile struct {
 	Name        string `json:"name"`
 	ShortName   string `json:"short_name"`

@@ -12,7 +12,7 @@ import (
 
 // Draft is a release that is written while it is made, so that no more of it
 // need be held in memory than what is being made. It lies beside the target,
-// which stays as it is until Publish, whatever happens to the draft.
+// which stays as it is until Publish, also if the draft fails.
 type Draft struct {
 	target string
 
@@ -44,7 +44,7 @@ func (d *Draft) Put(f File) error {
 	}
 	unchanged, err := d.stage.put(f)
 	if err != nil {
-		return d.failed(trouble(d.site.target, "cannot write the new release", err))
+		return d.failed(systemFault(d.site.target, "cannot write the new release", err))
 	}
 	d.mu.Lock()
 	defer d.mu.Unlock()
@@ -95,7 +95,7 @@ func (d *Draft) start() error {
 		return err
 	}
 	if d.stage, err = newStage(d.site.stage, d.site.target, old); err != nil {
-		return trouble(d.site.target, "cannot write the new release", err)
+		return systemFault(d.site.target, "cannot write the new release", err)
 	}
 	return nil
 }
@@ -126,7 +126,7 @@ func (d *Draft) Publish(release string) error {
 		return nil
 	}
 	if err := d.stage.seal(d.site.stage, release, d.paths); err != nil {
-		return trouble(d.site.target, "cannot write the new release", err)
+		return systemFault(d.site.target, "cannot write the new release", err)
 	}
 	d.swapped = true
 	return d.site.swap(d.stage.old.there)

@@ -69,7 +69,7 @@ func TestKill(t *testing.T) {
 }
 
 // killChild starts a child, waits for some publications and some more time, and
-// kills it in the middle of whatever it does.
+// kills it at a random moment.
 func killChild(t *testing.T, target string, journal bool, publications int, wait time.Duration) {
 	t.Helper()
 	self, err := os.Executable()

@@ -62,7 +62,7 @@ func (s *site) inspect() (marker, error) {
 	case os.IsNotExist(err):
 		return marker{}, nil
 	case err != nil:
-		return marker{}, trouble(s.target, "cannot look at the target", err)
+		return marker{}, systemFault(s.target, "cannot look at the target", err)
 	case info.Mode()&fs.ModeSymlink != 0:
 		return refuse("target is a symbolic link", "name the folder it leads to")
 	case !info.IsDir():
@@ -70,7 +70,7 @@ func (s *site) inspect() (marker, error) {
 	}
 	entries, err := os.ReadDir(s.target)
 	if err != nil {
-		return marker{}, trouble(s.target, "cannot look into the target", err)
+		return marker{}, systemFault(s.target, "cannot look into the target", err)
 	}
 	if len(entries) == 0 {
 		return marker{there: true, mode: info.Mode().Perm()}, nil
@@ -86,7 +86,7 @@ func (s *site) inspect() (marker, error) {
 	stranger, err := s.stranger(m)
 	switch {
 	case err != nil:
-		return marker{}, trouble(s.target, "cannot look into the target", err)
+		return marker{}, systemFault(s.target, "cannot look into the target", err)
 	case stranger != "":
 		return refuse(
 			fmt.Sprintf("target holds %q, which coursebook did not write and would delete", stranger),

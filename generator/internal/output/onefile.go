@@ -38,12 +38,12 @@ func (o OneFile) Check() error {
 	name := filepath.Clean(o.Path)
 	full, err := resolve(name)
 	if err != nil {
-		return trouble(o.Path, "cannot find the file's folder", err)
+		return systemFault(o.Path, "cannot find the file's folder", err)
 	}
 	for _, folder := range []struct{ path, flag string }{{o.Content, "-content"}, {o.Site, "-out"}} {
 		top, err := resolve(folder.path)
 		if err != nil {
-			return trouble(folder.path, "cannot find the folder of "+folder.flag, err)
+			return systemFault(folder.path, "cannot find the folder of "+folder.flag, err)
 		}
 		if within(full, top) {
 			return refuse("lies inside %s, the folder of %s", filepath.ToSlash(folder.path), folder.flag)
@@ -57,7 +57,7 @@ func (o OneFile) Check() error {
 	case errors.Is(err, fs.ErrNotExist):
 		return nil
 	case err != nil:
-		return trouble(o.Path, "cannot look at the file", err)
+		return systemFault(o.Path, "cannot look at the file", err)
 	case info.Mode()&fs.ModeSymlink != 0:
 		return refuse("is a symbolic link")
 	case info.IsDir():
@@ -68,7 +68,7 @@ func (o OneFile) Check() error {
 	own, err := hasMark(name)
 	switch {
 	case err != nil:
-		return trouble(o.Path, "cannot read the file that would be replaced", err)
+		return systemFault(o.Path, "cannot read the file that would be replaced", err)
 	case !own:
 		return fault.Fault{File: filepath.ToSlash(o.Path), Code: "pocket",
 			Text: "exists and is not an earlier one-file edition",
@@ -102,24 +102,24 @@ func (o OneFile) Write(html []byte) error {
 	name := filepath.Clean(o.Path)
 	folder, base := filepath.Dir(name), filepath.Base(name)
 	if err := os.MkdirAll(folder, 0o755); err != nil {
-		return trouble(o.Path, "cannot make the file's folder", err)
+		return systemFault(o.Path, "cannot make the file's folder", err)
 	}
 	beside := filepath.Join(folder, "."+base+".coursebook-")
 	unlock, err := lock(beside + "lock")
 	if err != nil {
-		return trouble(o.Path, "cannot lock the file", err)
+		return systemFault(o.Path, "cannot lock the file", err)
 	}
 	defer unlock()
 	stage := beside + "stage"
 	defer os.Remove(stage)
 	if err := writeNew(stage, html); err != nil {
-		return trouble(o.Path, "cannot write the file", err)
+		return systemFault(o.Path, "cannot write the file", err)
 	}
 	if err := os.Rename(stage, name); err != nil {
-		return trouble(o.Path, "cannot replace the file", err)
+		return systemFault(o.Path, "cannot replace the file", err)
 	}
 	if err := syncOne(folder, true); err != nil {
-		return trouble(o.Path, "cannot write the file", err)
+		return systemFault(o.Path, "cannot write the file", err)
 	}
 	return nil
 }

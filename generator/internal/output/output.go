@@ -110,7 +110,7 @@ type site struct {
 func open(target string, create bool) (*site, func(), error) {
 	full, err := filepath.Abs(target)
 	if err != nil {
-		return nil, nil, trouble(target, "cannot find the target folder", err)
+		return nil, nil, systemFault(target, "cannot find the target folder", err)
 	}
 	parent, base := filepath.Split(full)
 	if base == "" || target == "" {
@@ -130,18 +130,18 @@ func open(target string, create bool) (*site, func(), error) {
 			return nil, nil, nil
 		}
 		if err := os.MkdirAll(parent, 0o755); err != nil {
-			return nil, nil, trouble(parent, "cannot make the folder for the target", err)
+			return nil, nil, systemFault(parent, "cannot make the folder for the target", err)
 		}
 	}
 	unlock, err := lock(s.lock)
 	if err != nil {
-		return nil, nil, trouble(s.target, "cannot lock the target", err)
+		return nil, nil, systemFault(s.target, "cannot lock the target", err)
 	}
 	return s, unlock, nil
 }
 
-// trouble wraps an error of the operating system for the author.
-func trouble(file, text string, err error) error {
+// systemFault wraps an error of the operating system for the author.
+func systemFault(file, text string, err error) error {
 	if f, ok := err.(fault.Fault); ok {
 		return f
 	}

@@ -14,7 +14,7 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// madeUp is a small invented site; every file tells its version.
+// madeUp is a small invented site; every file contains its version.
 func madeUp(version string) []File {
 	files := []File{{"index.html", []byte("home " + version)}, {"sw.js", []byte("worker " + version)}}
 	for i := range 30 {
@@ -225,7 +225,7 @@ func TestUnchangedTarget(t *testing.T) {
 	publish(t, target, "one")
 }
 
-// Web servers that tell versions apart by size and time look at whole seconds
+// Web servers that distinguish versions by size and time look at whole seconds
 // (nginx: ETag is time and size in hexadecimal). Publishing pages of equal size
 // as fast as possible must still give each change a new second, also when a page
 // was away in between, and must leave unchanged pages their time.

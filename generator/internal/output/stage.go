@@ -15,7 +15,7 @@ import (
 //
 // Files with the bytes of the old release keep their modification time. All
 // others get the release's own, which is at least a whole second later than any
-// time the target ever had: a web server that tells versions apart by time in
+// time the target ever had: a web server that distinguishes versions by time in
 // seconds and size then never takes a changed page for the old one.
 type stage struct {
 	root   *os.Root

@@ -27,14 +27,14 @@ func (s *site) swap(there bool) error {
 	}
 	if err != nil {
 		os.RemoveAll(s.stage)
-		return trouble(s.target, "cannot put the new release in place", err)
+		return systemFault(s.target, "cannot put the new release in place", err)
 	}
 	// The stage now holds the old release, if there was one.
 	if err := syncOne(s.parent, true); err != nil {
-		return trouble(s.parent, "the new release is in place, but not surely on disk", err)
+		return systemFault(s.parent, "the new release is in place, but not surely on disk", err)
 	}
 	if err := os.RemoveAll(s.stage); err != nil {
-		return trouble(s.stage, "the new release is in place, but the old one cannot be removed", err)
+		return systemFault(s.stage, "the new release is in place, but the old one cannot be removed", err)
 	}
 	return nil
 }
@@ -45,7 +45,7 @@ func (s *site) swapByJournal() error {
 	for _, step := range s.journalSteps() {
 		if err := step(); err != nil {
 			// Finishing or undoing is the same work as after a kill.
-			return errors.Join(trouble(s.target, "cannot put the new release in place", err), s.recover())
+			return errors.Join(systemFault(s.target, "cannot put the new release in place", err), s.recover())
 		}
 	}
 	return nil
@@ -82,11 +82,11 @@ func (s *site) recover() error {
 			from = s.retired
 		}
 		if err := os.Rename(from, s.target); err != nil && !os.IsNotExist(err) {
-			return trouble(s.target, "cannot finish the last publication", err)
+			return systemFault(s.target, "cannot finish the last publication", err)
 		}
 	}
 	if err := syncOne(s.parent, true); err != nil {
-		return trouble(s.parent, "cannot finish the last publication", err)
+		return systemFault(s.parent, "cannot finish the last publication", err)
 	}
 	// The journal goes first: from then on the rest is mere litter.
 	for _, path := range leftovers {

@@ -112,7 +112,7 @@ type Term struct {
 }
 
 // Section is a heading with the text below it; the first has no heading.
-// Blocks of the text are parted by line feeds. Numbers stand as the author
+// Blocks of the text are separated by line feeds. Numbers are as the author
 // wrote them, without their counterpart in the other system of units.
 type Section struct {
 	ID    string

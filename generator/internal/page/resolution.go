@@ -24,10 +24,10 @@ type Target struct {
 	Href string
 	// Outbound leads out of the manual.
 	Outbound bool
-	// Lang is the language of the page that stands in for a missing twin;
+	// Lang is the language of the page that replaces a missing twin;
 	// empty when it is the reader's own.
 	Lang string
-	// Missing leads nowhere; the text stands without a link.
+	// Missing leads nowhere; the text has no link.
 	Missing bool
 }
 

@@ -79,7 +79,7 @@ func (v *Vocabulary) longest(list []wording, text string, end int) (stop, term i
 	return stop, term, ok
 }
 
-// follows reports whether the rest of the wording stands at text[at:], each
+// follows reports whether the rest of the wording is at text[at:], each
 // word after one space, line feed or hyphen.
 func (w wording) follows(text string, at int) (end int, ok bool) {
 	for i, word := range w.rest {

@@ -94,8 +94,8 @@ func TestServes(t *testing.T) {
 	}
 }
 
-// Without a build the faults stand in the page, which asks again by itself.
-// With one, it stays up whatever is broken later.
+// Without a build the page shows the faults and reloads by itself.
+// With one, the last good build stays up after later faults.
 func TestLastGoodBuildStays(t *testing.T) {
 	var log strings.Builder
 	b := &site{faults: broken}

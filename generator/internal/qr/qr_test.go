@@ -99,7 +99,7 @@ func TestQuietZone(t *testing.T) {
 }
 
 // A blot of concrete over a tenth of the whole square leaves the code legible
-// where it falls on data: level Q stands the loss of 25 % of the words. One
+// where it falls on data: level Q survives the loss of 25 % of the words. One
 // that hides the patterns of the corners keeps a reader from finding the code.
 func TestBlot(t *testing.T) {
 	for _, address := range addresses[1:4] {

@@ -48,7 +48,7 @@ func (l List) JSON() []byte {
 	return append(data, '\n')
 }
 
-// Stamp writes the id of a page wherever it has the placeholder. The id is the
+// Stamp writes the id of a page in place of each placeholder. The id is the
 // start of the SHA-256 of the page without the placeholder.
 func Stamp(page []byte) (stamped []byte, id string) {
 	sum := sha256.Sum256(bytes.ReplaceAll(page, []byte(IDPlaceholder), nil))

@@ -92,7 +92,7 @@ func (j *Job) article(min *bundle.Minifier) (theme.Article, error) {
 }
 
 // safeScript keeps a script from ending its element early, and its bytes to
-// those that HTML allows, whatever strings it holds.
+// those that HTML allows, for any strings in it.
 func safeScript(js []byte) []byte {
 	for _, r := range [][2]string{{"</script", `<\/script`}, {"<!--", `<\!--`}, {"\x01", `\x01`}, {"\x02", `\x02`}} {
 		js = bytes.ReplaceAll(js, []byte(r[0]), []byte(r[1]))

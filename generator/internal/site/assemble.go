@@ -134,7 +134,7 @@ func (a *assembler) place(pages []*page.Page) {
 		a.kind(lang, q)
 	}
 	for i, lang := range a.site.Languages {
-		a.standIn(lang, i == 0)
+		a.replacement(lang, i == 0)
 	}
 	for _, p := range a.site.Pages {
 		p.Path = a.site.path(p)
@@ -180,9 +180,9 @@ func (a *assembler) kind(lang *Language, p *Page) {
 	slot.Page = p
 }
 
-// standIn lends a language the default's pages that it lacks. A glossary is
+// replacement lends a language the default's pages that it lacks. A glossary is
 // lent for its page only: its terms are words of another language.
-func (a *assembler) standIn(lang *Language, isDefault bool) {
+func (a *assembler) replacement(lang *Language, isDefault bool) {
 	if lang.Glossary.Page != nil {
 		lang.Terms = page.NewVocabulary(lang.Glossary.Page.Terms)
 	}
@@ -237,7 +237,7 @@ func (a *assembler) order() {
 	})
 }
 
-// titles warns of pages that readers cannot tell apart in a list.
+// titles warns of pages that readers cannot distinguish in a list.
 func (a *assembler) titles(lang *Language) {
 	for i := 1; i < len(lang.All); i++ {
 		p, before := lang.All[i].Page, lang.All[i-1].Page

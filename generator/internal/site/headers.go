@@ -266,7 +266,7 @@ func (a *assembler) missing() {
 	a.posters()
 }
 
-// posters finds the pages that are hung on the wall. They must stand in the
+// posters finds the pages that are printed as posters. They must be in the
 // first language, so that every language has a poster of each.
 func (a *assembler) posters() {
 	if len(a.site.Languages) == 0 {

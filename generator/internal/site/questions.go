@@ -74,8 +74,8 @@ func (s *Site) Drill(p *Page, n *page.Number) calc.Drill {
 	return d
 }
 
-// number checks a question of numbers part by part, so that a fault stands at
-// the key that has it.
+// number checks a question of numbers part by part, so that a fault has the
+// line of its key.
 func (a *assembler) number(p *Page, q *page.Question) {
 	n := q.Number
 	if a.site.byID[n.Calculator] == nil {

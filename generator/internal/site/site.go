@@ -18,7 +18,7 @@ type Site struct {
 	// Languages are in the manual's order; the first is the default.
 	Languages []*Language
 	// Pages are all pages, by language and then in the order of the day; the
-	// pages that stand on no stage come last.
+	// pages without a stage come last.
 	Pages []*Page
 	// Calculators are in the order of the catalog.
 	Calculators []*calc.Calculator
@@ -38,7 +38,7 @@ type Page struct {
 	Path string
 	// Language is the page's.
 	Language *Language
-	// Stage is where the page stands in the day; nil on none.
+	// Stage is the part of the day the page belongs to; nil for none.
 	Stage *Stage
 	// Previous and Next are its neighbours in the day; zero at the ends and
 	// off the stages.

@@ -42,7 +42,7 @@ func keysIn(text string) map[string]bool {
 // inTitles are texts that the generator makes the titles of pages of.
 var inTitles = map[string]bool{"ui.listing.title": true}
 
-// Every text is used and every used text exists; what a script says stands in
+// Every text is used and every used text exists; what a script shows is in
 // the page.
 func TestWords(t *testing.T) {
 	texts, err := Texts(plumb())

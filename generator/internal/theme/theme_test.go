@@ -63,7 +63,7 @@ func wellNested(t *testing.T, kind, html string) {
 	}
 }
 
-// IDs are unique on each page, and whatever a label or a description points
+// IDs are unique on each page, and every id that a label or a description points
 // at is there.
 func TestIDs(t *testing.T) {
 	th := load(t, nil)

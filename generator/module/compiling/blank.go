@@ -54,7 +54,7 @@ func blanked(image []byte) ([]byte, error) {
 
 // Of the tables that each function names, the runtime needs these (internal/
 // abi/symtab.go): where pointers are on the stack, and its open-coded defers.
-// The others tell where a function may be interrupted, what was inlined and
+// The others record where a function may be interrupted, what was inlined and
 // what the arguments were: for tracebacks, debuggers and other threads.
 const (
 	stackMapIndex   = 1 // PCDATA_StackMapIndex

@@ -8,7 +8,7 @@ import (
 )
 
 // practice draws fresh numbers for a question. It writes each input as the
-// reader is told it, those that vary first and marked 1; what is asked for with
+// reader sees it, those that vary first and marked 1; what is asked for with
 // its unit; and the whole case as typed inputs, which judge takes back.
 func (s *Server) practice(q request, w *writer) string {
 	drill, asked, why := s.drill(q)
@@ -27,7 +27,7 @@ func (s *Server) practice(q request, w *writer) string {
 	if why := drill.Problem(); why != "" {
 		return why
 	}
-	v := s.voice(q)
+	v := s.locale(q)
 	in, _, ok := drill.Sample(seed, v.Style.System)
 	if !ok {
 		return "fresh values give " + drill.Of.ID + " no result"
@@ -49,7 +49,7 @@ func (s *Server) judge(q request, w *writer) string {
 	if why != "" {
 		return why
 	}
-	v := s.voice(q)
+	v := s.locale(q)
 	in, refusals := calc.Read(drill.Of, q.entries(), v.Style)
 	if len(refusals) > 0 {
 		return v.Say(refusals[0].Text, refusals[0].Slots...)

@@ -8,7 +8,7 @@ import (
 	"coursebook/generator/search"
 )
 
-// What is put is read back, whatever text it is; a carriage return is dropped.
+// What is put is read back, for any text; a carriage return is dropped.
 func TestRecords(t *testing.T) {
 	for _, fields := range [][]string{
 		{""}, {"", ""}, {"a", "", "b"}, {"tab\there", "line\nhere", "back\\slash"}, {`\t`, `\n`, `\\`, `\`},

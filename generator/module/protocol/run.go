@@ -13,7 +13,7 @@ func (s *Server) run(q request, w *writer) string {
 	if c == nil {
 		return "there is no calculator " + q.one("calc").at(1)
 	}
-	v := s.voice(q)
+	v := s.locale(q)
 	in, refusals := calc.Read(c, q.entries(), v.Style)
 	for _, f := range c.In {
 		if f.When != nil {
@@ -115,7 +115,7 @@ func (s *Server) convert(q request, w *writer) string {
 	if c == nil {
 		return "there is no calculator " + q.one("calc").at(1)
 	}
-	v := s.voice(q)
+	v := s.locale(q)
 	in, refusals := calc.Read(c, q.entries(), v.Style)
 	refused := map[string]bool{}
 	for _, n := range refusals {

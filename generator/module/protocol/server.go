@@ -120,7 +120,7 @@ func (s *Server) calculator(q request) *calc.Calculator {
 	return nil
 }
 
-func (s *Server) voice(q request) calc.Locale {
+func (s *Server) locale(q request) calc.Locale {
 	return calc.Locale{Words: s.words[q.one("lang").at(1)], Style: style(q.one("style"))}
 }
 

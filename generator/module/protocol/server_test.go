@@ -70,7 +70,7 @@ func TestRun(t *testing.T) {
 	}
 }
 
-// Which fields are asked is told before anything else, so that the page shows
+// The fields that are asked come before anything else, so that the page shows
 // a field even while another cannot be read.
 func TestAsked(t *testing.T) {
 	s := New(catalog)
@@ -244,7 +244,7 @@ func element(list []record, depth int) (nodes []figure.Node) {
 	return nodes
 }
 
-// The flat nodes rebuild to the very SVG that stands in the built page.
+// The flat nodes rebuild the same SVG as in the built page.
 func TestDrawing(t *testing.T) {
 	s := New(catalog)
 	hostile := "<script>alert(\"x\")</script>\t&amp;\\n"

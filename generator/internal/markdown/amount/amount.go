@@ -76,7 +76,7 @@ func (f *Finder) Next(text string, from int, last bool) (Found, bool) {
 		if start < 0 {
 			break
 		}
-		if !standsFree(text, start) {
+		if !mayStart(text, start) {
 			at = skipToken(text, start)
 			continue
 		}
@@ -208,9 +208,9 @@ func withSign(text string, from, at int) int {
 	return at
 }
 
-// standsFree reports whether a number may start here: not within a word, a
+// mayStart reports whether a number may start here: not within a word, a
 // section number, a bar size or a price.
-func standsFree(text string, at int) bool {
+func mayStart(text string, at int) bool {
 	if at == 0 {
 		return true
 	}

@@ -79,7 +79,7 @@ func wordingOf(lang string) wording {
 	return wordings[base]
 }
 
-// degrees says what degrees stand for.
+// degrees is the meaning of a degree sign.
 type degrees uint8
 
 const (
