@@ -88,7 +88,8 @@ func (rd *reader) choice(f Field, at Path, text string) Value {
 			return ChoiceOf(o.ID)
 		}
 	}
-	rd.refuse(at, noOption, TextSlot("label", f.Label), WordSlot("text", text), WordSlot("options", strings.Join(ids, ", ")))
+	rd.refuse(at, noOption, TextSlot("label", f.Label), WordSlot("text", text),
+		WordSlot("options", strings.Join(ids, ", ")))
 	return Value{}
 }
 

@@ -132,7 +132,8 @@ func ComparisonFigure(v calc.Locale, p SharedCase) figure.Drawing {
 	y := figure.Axis{Title: v.Say(figY), From: -p.Height, Marks: []figure.Mark{
 		{At: 0, Text: "0"}, {At: -p.Height / 2, Text: depth(p.Height / 2)}, {At: -p.Height, Text: depth(p.Height)}}}
 	curves := []figure.Curve{
-		{Role: figure.Limit, Name: v.Say(figLine, calc.TextSlot("method", headTitle), calc.WordSlot("pressure", say(top))),
+		{Role: figure.Limit, Name: v.Say(figLine, calc.TextSlot("method", headTitle),
+			calc.WordSlot("pressure", say(top))),
 			Points: []figure.Point{{}, {X: top, Y: -p.Height}}},
 	}
 	var spots []figure.Marker

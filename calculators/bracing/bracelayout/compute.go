@@ -180,7 +180,8 @@ func fillBraces(r *calc.Recorder, in calc.Case, fixed []placedBrace, holes []hol
 				widest = math.Max(widest, gap)
 				n := bracing.FillBracesFormula.Value(gap, spacing)
 				for k := 1.0; k <= n; k++ {
-					spots = append(spots, placedBrace{from + float64(k*bracing.EvenGapFormula.Value(gap, n)), "between"})
+					spots = append(spots, placedBrace{from + float64(k*bracing.EvenGapFormula.Value(gap, n)),
+						"between"})
 				}
 			}
 		}

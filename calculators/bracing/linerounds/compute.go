@@ -258,7 +258,8 @@ func notePosts(r *calc.Recorder, in calc.Case, posts []post, rounds int) {
 		if len(p.off) < rounds {
 			r.Note(calc.LevelAsk, calc.Cell("braces", p.nr, "gap-3"), roundRead)
 		}
-		name, moved := calc.WordSlot("name", p.name()), calc.Amount("moved", math.Abs(p.last()-p.prev()), &displays.Part)
+		name, moved := calc.WordSlot("name", p.name()),
+			calc.Amount("moved", math.Abs(p.last()-p.prev()), &displays.Part)
 		switch p.way {
 		case "wrong":
 			r.Note(calc.LevelCaution, at, roundWrong, name, moved)

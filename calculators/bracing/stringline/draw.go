@@ -70,7 +70,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	height := p.legend()
 	return figure.Drawing{Width: frameWidth, Height: height, Title: v.Say(drawTitle), Nodes: p.nodes,
 		Desc: v.Say(drawDesc, calc.Count("count", len(p.lines)), calc.Count("turn", int(res.Out.Num("to-turn"))),
-			calc.WordSlot("name", p.lines[worst].Text("name")), calc.Amount("worst", res.Out.Num("worst"), &displays.Part))}
+			calc.WordSlot("name", p.lines[worst].Text("name")),
+			calc.Amount("worst", res.Out.Num("worst"), &displays.Part))}
 }
 
 type plan struct {

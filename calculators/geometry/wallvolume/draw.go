@@ -113,7 +113,8 @@ func (p *plate) strip(in, out calc.Case) {
 	}
 	scale := math.Min(frameInner/total, stripTall/tallest)
 	base := stripTop + float64(tallest*scale)
-	p.add(figure.Text(figure.Label, figure.Point{X: geometry.FrameMargin, Y: 16}, figure.Start, p.locale.Say(drawStrip)))
+	p.add(figure.Text(figure.Label, figure.Point{X: geometry.FrameMargin, Y: 16}, figure.Start,
+		p.locale.Say(drawStrip)))
 	x := geometry.FrameMargin
 	for _, w := range list {
 		wide, high := w.length*scale, w.height*scale
