@@ -66,12 +66,21 @@ func runBuild(s std, args []string) int {
 		*out,
 		time.Since(start).Milliseconds(),
 	)
-	if n := faults.Warnings(); n > 0 {
+	s.warn(&faults)
+	return fine
+}
+
+// warn prints the warnings that only a build finds, and counts the others.
+func (s std) warn(faults *fault.List) {
+	listed := build.BuildOnly(faults.All())
+	if len(listed) > 0 {
+		fault.Print(s.err, listed)
+	}
+	if n := faults.Warnings() - len(listed); n > 0 {
 		fmt.Fprintf(s.err, "%d warnings; coursebook inspect lists them and checks the prose\n", n)
 	} else {
 		fmt.Fprintln(s.err, "No warnings; coursebook inspect checks the prose too")
 	}
-	return fine
 }
 
 // publish puts the site in its place, then the one-file edition, if any.

@@ -90,7 +90,7 @@ var allowed = map[string][]string{
 		"generator/search"},
 	// the one owner of order
 	"generator/internal/build": {"generator/*", "calculators", "calculators/calc", "calculators/quantity"},
-	"generator/bench":          {"generator/internal/*", "generator/module/compiling"},
+	"generator/bench":          {},
 	"generator/pack":           {"generator/internal/parts"},
 	"generator":                {"generator/*", "calculators", "calculators/*"},
 }

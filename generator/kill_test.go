@@ -94,16 +94,23 @@ func bench(t *testing.T) workshop {
 	b.write(t, "two/en/more.md", "---\ntitle: More\nsummary: One page more.\nkind: reference\n---\nText.\n", 0o644)
 	b.write(t, "broken/en/more.md", "---\ntitel: More\n---\nText.\n", 0o644)
 	b.write(t, "module.wasm", string(compiledModule(t, root)), 0o644)
-	b.write(
-		t,
-		"bin/go",
-		"#!/bin/sh\nwhile [ $# -gt 1 ]; do\n\tif [ \"$1\" = -o ]; then exec cp '"+filepath.Join(
-			b.dir,
-			"module.wasm",
-		)+"' \"$2\"; fi\n\tshift\ndone\nexit 1\n",
-		0o755,
-	)
+	b.writeGo(t, "go1.26.0")
 	return b
+}
+
+// writeGo writes the Go command: it gives its version, and copies the module.
+func (b workshop) writeGo(t *testing.T, version string) {
+	t.Helper()
+	script := `#!/bin/sh
+if [ "$1" = env ]; then echo VERSION; exit; fi
+while [ $# -gt 1 ]; do
+	if [ "$1" = -o ]; then exec cp 'MODULE' "$2"; fi
+	shift
+done
+exit 1
+`
+	names := strings.NewReplacer("VERSION", version, "MODULE", filepath.Join(b.dir, "module.wasm"))
+	b.write(t, "bin/go", names.Replace(script), 0o755)
 }
 
 func (b workshop) write(t *testing.T, name, text string, mode fs.FileMode) {

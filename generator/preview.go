@@ -31,7 +31,7 @@ func runPreview(s std, args []string) int {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
 	server := preview.New(
-		previewBuild(o, progress),
+		previewBuild(s, o, progress),
 		func(format string, args ...any) { fmt.Fprintf(s.err, format+"\n", args...) },
 	)
 	err := server.Run(ctx, *addr, flags.folders(), func(url string) {
@@ -43,7 +43,9 @@ func runPreview(s std, args []string) int {
 	return fine
 }
 
-func previewBuild(o build.Options, progress *progress) preview.Build {
+// previewBuild builds for the preview. It prints the warnings that inspect does
+// not list.
+func previewBuild(s std, o build.Options, progress *progress) preview.Build {
 	return func() (map[string][]byte, []fault.Fault) {
 		var faults fault.List
 		progress.begin()
@@ -51,6 +53,9 @@ func previewBuild(o build.Options, progress *progress) preview.Build {
 		progress.clear()
 		if site == nil {
 			return nil, faults.All()
+		}
+		if listed := build.BuildOnly(faults.All()); len(listed) > 0 {
+			fault.Print(s.err, listed)
 		}
 		files := make(map[string][]byte, len(site.Files))
 		for _, f := range site.Files {

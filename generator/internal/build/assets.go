@@ -27,7 +27,7 @@ func (b *builder) loadModule() {
 	b.Assets.ModuleData = m.Packed
 	b.weights.ModuleUnreduced = len(m.Notes) > 0
 	for _, note := range m.Notes {
-		b.faults.Add(fault.Fault{Severity: fault.Warning, Code: CodeModule, Text: note,
+		b.faults.Add(fault.Fault{Severity: fault.Warning, Code: codeModule, Text: note,
 			Hint: "the site works; its module is larger than usual"})
 	}
 	b.release.Fingerprint = calc.Fingerprint(b.o.Calculators)

@@ -19,8 +19,20 @@ import (
 	"coursebook/generator/module/compiling"
 )
 
-// CodeModule is the code of a warning about how the module was compiled.
-const CodeModule = "module"
+// codeModule is the code of a warning about how the module was compiled.
+const codeModule = "module"
+
+// BuildOnly returns the warnings of Make that Inspect does not find: they are
+// about the module and the size of what was built, not about the content.
+func BuildOnly(faults []fault.Fault) []fault.Fault {
+	var list []fault.Fault
+	for _, f := range faults {
+		if f.Severity == fault.Warning && (f.Code == codeModule || f.Code == output.CodeBudget) {
+			list = append(list, f)
+		}
+	}
+	return list
+}
 
 // Options is what a site is made from.
 type Options struct {

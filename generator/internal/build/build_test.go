@@ -309,6 +309,40 @@ func TestFaultsStop(t *testing.T) {
 	}
 }
 
+// A step of the module's compilation that was left out is a warning with its
+// reason. It makes a module over its size limit a warning too.
+func TestModuleNotes(t *testing.T) {
+	heavy := append([]byte("\x1f\x8b"), make([]byte, output.ModuleLimit)...) // gzip data counts as it is
+	for name, c := range map[string]struct {
+		module compiling.Module
+		want   []string // of BuildOnly; nil where the build fails
+	}{
+		"reduced":   {compiling.Module{Packed: module}, []string{}},
+		"unreduced": {compiling.Module{Packed: module, Notes: []string{"why"}}, []string{"warning: why"}},
+		"heavy":     {compiling.Module{Packed: heavy}, nil},
+		"unreduced and heavy": {compiling.Module{Packed: heavy, Notes: []string{"why"}},
+			[]string{"warning: why", "warning: module is"}},
+	} {
+		site, faults := made(t, nil, func(o *Options) {
+			o.Module = func() (compiling.Module, error) { return c.module, nil }
+		})
+		if (site != nil) != (c.want != nil) {
+			t.Errorf("%s: site %v, %v", name, site != nil, faults)
+			continue
+		}
+		got := BuildOnly(faults)
+		if len(got) != len(c.want) {
+			t.Errorf("%s: %v", name, got)
+			continue
+		}
+		for i, f := range got {
+			if !strings.Contains(f.Error(), c.want[i]) || f.Hint == "" {
+				t.Errorf("%s: %+v, want %s", name, f, c.want[i])
+			}
+		}
+	}
+}
+
 func TestOtherFaults(t *testing.T) {
 	for name, c := range map[string]struct {
 		with func(*Options)

@@ -32,6 +32,9 @@ const (
 	IndexPercent = 25
 )
 
+// CodeBudget is the code of a fault about a file beyond its limit.
+const CodeBudget = "budget"
+
 // The kinds of page that have a limit of their own, or none. A page of any other
 // kind is held to PageLimit.
 const (
@@ -139,7 +142,7 @@ func CheckBudgets(w Weights) []fault.Fault {
 
 func heavy(path, what string, size, limit int, hint string) fault.Fault {
 	text := fmt.Sprintf("%s is %d B after gzip, limit %d B", what, size, limit)
-	return fault.Fault{File: path, Code: "budget", Text: text, Hint: hint}
+	return fault.Fault{File: path, Code: CodeBudget, Text: text, Hint: hint}
 }
 
 // packed is the size of data after gzip, at the level that servers use. Where

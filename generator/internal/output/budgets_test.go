@@ -8,6 +8,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"coursebook/generator/internal/fault"
 )
 
 // noise is data that gzip cannot shrink.
@@ -62,19 +64,26 @@ func TestBudgetsKept(t *testing.T) {
 	}
 }
 
+// A module of which a step was left out may be over its limit, with a warning.
+func TestModuleUnreduced(t *testing.T) {
+	w := Weights{Module: File{"assets/m.wasmz", gzipped(noise(ModuleLimit+1_000), 6)}}
+	for _, c := range []struct {
+		unreduced bool
+		want      fault.Severity
+		hint      string
+	}{{false, fault.Error, "look for a package"}, {true, fault.Warning, "another warning names the step"}} {
+		w.ModuleUnreduced = c.unreduced
+		got := CheckBudgets(w)
+		if len(got) != 1 || got[0].Severity != c.want || !strings.Contains(got[0].Hint, c.hint) {
+			t.Errorf("unreduced %v: %+v", c.unreduced, got)
+		}
+	}
+}
+
 func TestBudgetsExceeded(t *testing.T) {
 	size := func(data []byte) int { return len(gzipped(data, gzip.DefaultCompression)) }
-	page, style, script, module, index := noise(
-		10_000,
-	), noise(
-		5_000,
-	), noise(
-		15_500,
-	), noise(
-		ModuleLimit+1_000,
-	), noise(
-		26_000,
-	)
+	page, style, script := noise(10_000), noise(5_000), noise(15_500)
+	module, index := noise(ModuleLimit+1_000), noise(26_000)
 	got := CheckBudgets(Weights{
 		Scripts: []File{{"assets/a.js", script}, {"assets/b.js", script}},
 		Module:  File{"assets/m.wasm", module},

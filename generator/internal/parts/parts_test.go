@@ -91,3 +91,37 @@ func TestPacked(t *testing.T) {
 		t.Errorf("starter %v, %v", names, err)
 	}
 }
+
+// What Pack writes is what a binary reads that embeds it. Files of an earlier
+// pack are gone.
+func TestPack(t *testing.T) {
+	out := t.TempDir()
+	if err := os.WriteFile(filepath.Join(out, "old"), nil, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	for _, notes := range []string{"", "one", "one\ntwo"} {
+		from := &Source{packed: fstest.MapFS{
+			modulePath:                   {Data: []byte("module")},
+			notesPath:                    {Data: []byte(notes)},
+			ThemePath + "/icon.svg":      {Data: []byte("icon")},
+			StarterPath + "/manual.yaml": {Data: []byte("manual")},
+		}}
+		if _, err := from.Pack(out); err != nil {
+			t.Fatal(err)
+		}
+		read := &Source{packed: os.DirFS(out)}
+		m, err := read.Module()
+		if err != nil || string(m.Packed) != "module" || strings.Join(m.Notes, "\n") != notes {
+			t.Errorf("%q: module %q, %v", notes, m, err)
+		}
+		wants := map[string]string{ThemePath + "/icon.svg": "icon", StarterPath + "/manual.yaml": "manual"}
+		for name, text := range wants {
+			if data, err := fs.ReadFile(read.packed, name); err != nil || string(data) != text {
+				t.Errorf("%s: %q, %v", name, data, err)
+			}
+		}
+		if _, err := fs.Stat(read.packed, "old"); err == nil {
+			t.Error("a file of an earlier pack is still there")
+		}
+	}
+}

@@ -141,8 +141,8 @@ func TestGarbageIsCollected(t *testing.T) {
 	}
 }
 
-// A panic, which would print a traceback from the blanked tables, traps at
-// once. The trapped instance answers nothing more; a fresh one does.
+// A panic prints its message, with a traceback from the blanked tables, and
+// traps. The trapped instance answers nothing more; a fresh one does.
 func TestTrap(t *testing.T) {
 	ctx := context.Background()
 	m, err := wasmtest.Start(ctx, packedModule(t))
@@ -167,6 +167,9 @@ func TestTrap(t *testing.T) {
 		}
 	case <-time.After(30 * time.Second):
 		t.Fatal("the module did not end after a panic")
+	}
+	if got := m.Printed(); !strings.Contains(got, "panic: runtime error: slice bounds out of range") {
+		t.Errorf("the panic prints %q", got)
 	}
 	if got, err := m.Ask(ctx, hello); !errors.Is(err, wasmtest.ErrTrapped) || got != "" {
 		t.Errorf("a trapped instance answers %q, %v", got, err)

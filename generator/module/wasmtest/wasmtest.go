@@ -24,6 +24,7 @@ var ErrTrapped = errors.New("wasmtest: the module has trapped; start it again")
 type Instance struct {
 	runtime wazero.Runtime
 	module  api.Module
+	printed *bytes.Buffer
 	trapped bool
 }
 
@@ -45,11 +46,13 @@ func Start(ctx context.Context, packed []byte) (*Instance, error) {
 	if _, err := wasi_snapshot_preview1.Instantiate(ctx, r); err != nil {
 		return nil, errors.Join(err, r.Close(ctx))
 	}
-	m, err := r.InstantiateWithConfig(ctx, raw, wazero.NewModuleConfig().WithStartFunctions("_initialize"))
+	printed := &bytes.Buffer{}
+	config := wazero.NewModuleConfig().WithStderr(printed).WithStartFunctions("_initialize")
+	m, err := r.InstantiateWithConfig(ctx, raw, config)
 	if err != nil {
 		return nil, errors.Join(err, r.Close(ctx))
 	}
-	return &Instance{runtime: r, module: m}, nil
+	return &Instance{runtime: r, module: m, printed: printed}, nil
 }
 
 // Ask sends one request and returns the answer.
@@ -77,6 +80,9 @@ func (m *Instance) Ask(ctx context.Context, request string) (string, error) {
 
 // Memory is the size of the module's memory in bytes. It never shrinks.
 func (m *Instance) Memory() int { return int(m.module.Memory().Size()) }
+
+// Printed is what the module has written to standard error.
+func (m *Instance) Printed() string { return m.printed.String() }
 
 // Call calls one of the module's exports. An error of the module itself is a
 // trap.

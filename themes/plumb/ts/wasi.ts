@@ -20,7 +20,7 @@ export function imports(module: WebAssembly.Module, memory: () => WebAssembly.Me
       view().setBigUint64(at, BigInt(Math.round(performance.now() * 1e6) + 1), true);
       return 0;
     },
-    // What the runtime prints as it dies helps whoever opens the console.
+    // A panic prints its message before the trap. Its traceback has no names: they are not in the module.
     fd_write: (_fd, list, count, written) => {
       let bytes = 0;
       for (let i = 0; i < count; i++) {
