@@ -45,9 +45,9 @@ for (const { calculator: id, inputs } of catalog) {
 			if (await reset.isVisible()) await reset.click();
 			await eventually(() => agrees(calc, id));
 		}
-		const open_ = [];
-		for (const path of numbers(inputs)) if (await box(calc, path).isVisible()) open_.push(path);
-		for (const path of whole ? open_ : open_.slice(0, 1)) await badInput(calc, id, path, whole ? ['abc', '1,500', '99999999', '-5'] : ['abc']);
+		const visible = [];
+		for (const path of numbers(inputs)) if (await box(calc, path).isVisible()) visible.push(path);
+		for (const path of whole ? visible : visible.slice(0, 1)) await badInput(calc, id, path, whole ? ['abc', '1,500', '99999999', '-5'] : ['abc']);
 		for (const list of whole ? lists : []) await rows(calc, id, inputs, list);
 		assert.deepEqual(page.faults, []);
 	});
@@ -73,7 +73,7 @@ async function bothUnits(calc, id) {
 	await agrees(calc, id);
 }
 
-// badInput tries slips of the hand at one field: each is refused there, with
+// badInput tries mistyped values at one field: each is refused there, with
 // no number left on show, and the good value brings the result back.
 async function badInput(calc, id, path, slips) {
 	const input = box(calc, path).locator('input');
@@ -106,7 +106,7 @@ async function rows(calc, id, inputs, list) {
 }
 
 // refusedAt waits for the refusal and checks that it is at the field, that a
-// screen reader is told, and that no result of any kind is left on show.
+// screen reader is notified, and that no result of any kind is left on show.
 async function refusedAt(calc, path, bad) {
 	await eventually(async () => {
 		const now = await shown(calc);

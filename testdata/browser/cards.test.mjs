@@ -115,7 +115,7 @@ test('a card opens by keyboard, and the focus goes from its button into the form
 	assert.deepEqual(page.faults, []);
 });
 
-// uniqueIds checks that no id stands twice and that every reference leads to
+// uniqueIds checks that no id occurs twice and that every reference leads to
 // an element of its own card.
 async function uniqueIds(page) {
 	const wrong = await page.evaluate(() => {

@@ -75,8 +75,8 @@ await browser.close();
 await site.stop();
 
 // key types into a number field, to and fro between the example and one more:
-// 9' 0" reads as well as 8' 0", which 8.25' 0" would not. The field stands in
-// the middle of the screen, as it does for whoever types into it.
+// 9' 0" reads as well as 8' 0", which 8.25' 0" would not. The field is in
+// the middle of the screen, as it is for a reader who types into it.
 function key(path, nr) {
 	return page.evaluate(async ([path, nr]) => {
 		const section = document.querySelector('section.calc');

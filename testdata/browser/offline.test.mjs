@@ -5,7 +5,7 @@ import { test } from 'node:test';
 import { newPage, newPhone } from './lib/browser.mjs';
 import { agrees, ask, box, calculator, eventually, expected, openCard, ready, set, catalog, typed } from './lib/form.mjs';
 import { mainJob, search } from './lib/journey.mjs';
-import { hashes, kept, saved, whole } from './lib/offline.mjs';
+import { cached, hashes, saved, whole } from './lib/offline.mjs';
 import { serve } from './lib/server.mjs';
 import { alone, newSentence, pages, releaseA, releaseB, smallA, smallB, smallPage, spread } from './lib/site.mjs';
 import { like, say } from './lib/words.mjs';
@@ -24,7 +24,7 @@ async function install(t, { release = releaseA, ...options } = {}) {
 for (const base of ['/', '/a/', '/a/b/']) {
 	test(`below ${base}: saved by one visit to the start page, then everything works with no signal`, async (t) => {
 		const { site, context, page } = await install(t, { base });
-		whole(await kept(page), releaseA, base);
+		whole(await cached(page), releaseA, base);
 		await page.close();
 		await site.stop();
 		const cold = await newPage(context);
@@ -80,7 +80,7 @@ test('addresses with and without slash, index.html, .html and a query all open w
 
 test('a server that redirects index.html does not spoil what is saved', async (t) => {
 	const { site, page, context } = await install(t, { redirectIndex: true });
-	whole(await kept(page), releaseA);
+	whole(await cached(page), releaseA);
 	await site.stop();
 	const cold = await newPage(context);
 	for (const path of ['', 'index.html', 'es/index.html', 'es/']) {
@@ -101,12 +101,12 @@ for (const [name, types] of [['application/octet-stream', undefined], ['text/pla
 	});
 }
 
-test('a missing file: nothing is called saved, and nothing half is kept', async (t) => {
+test('a missing file: nothing is called saved, and nothing half is cached', async (t) => {
 	const site = await serve(t, smallA, { answer: (path) => (path === smallPage ? { status: 404, body: 'gone' } : undefined) });
 	const page = await newPage(await newPhone(t));
 	await page.goto(site.url);
 	await page.locator('#saved', { hasText: say('ui.saved.changed') }).waitFor({ timeout: 30_000 });
-	assert.deepEqual(await kept(page), []);
+	assert.deepEqual(await cached(page), []);
 });
 
 for (const [what, answer] of [
@@ -128,7 +128,7 @@ for (const [what, answer] of [
 		assert.ok(gone, 'the new edition was accepted');
 		assert.ok(asked > 0, 'the broken file was never asked for');
 		assert.ok(!await page.locator('#edition').isVisible(), 'a broken edition is offered');
-		whole(await kept(page), smallA);
+		whole(await cached(page), smallA);
 		await site.stop();
 		const cold = await newPage(context);
 		await cold.goto(site.url);
@@ -138,7 +138,7 @@ for (const [what, answer] of [
 	});
 }
 
-// refused asks for an update and tells whether the new worker was thrown away.
+// refused asks for an update and reports whether the new worker was thrown away.
 function refused(page) {
 	return page.evaluate(async () => {
 		const registration = await navigator.serviceWorker.getRegistration();
@@ -168,7 +168,7 @@ test('storage cleared: with no signal no page claims to be saved', async (t) => 
 	await site.start();
 	await page.goto(site.url);
 	await saved(page);
-	whole(await kept(page), smallA);
+	whole(await cached(page), smallA);
 });
 
 for (const [what, clear] of [
@@ -215,13 +215,13 @@ test('one saved file lost: with no signal the page says that it is not saved, wi
 	await site.start();
 	await page.reload();
 	await saved(page);
-	whole(await kept(page), smallA);
+	whole(await cached(page), smallA);
 	// A wrong file in its place is not taken.
 	assert.ok(await lose());
 	site.answer = (path) => (path === smallPage ? { body: '<!doctype html><title>Sign in</title>' } : undefined);
 	await page.reload();
 	await eventually(async () => assert.match(await page.locator('#saved').innerText(), like('ui.saved.part')));
-	assert.ok(!(await kept(page)).some(({ path }) => path === `/${smallPage}`), 'a wrong file was kept');
+	assert.ok(!(await cached(page)).some(({ path }) => path === `/${smallPage}`), 'a wrong file was cached');
 });
 
 test('a full device: the install fails cleanly, says so, and the old edition stays', async (t) => {
@@ -230,8 +230,8 @@ test('a full device: the install fails cleanly, says so, and the old edition sta
 	const { usage } = await devtools.send('Storage.getUsageAndQuota', { origin: site.origin });
 	await devtools.send('Storage.overrideQuotaForOrigin', { origin: site.origin, quotaSize: usage + 20_000 });
 	site.folder = smallB;
-	assert.ok(await refused(page), 'the new edition was kept beyond the quota');
-	whole(await kept(page), smallA);
+	assert.ok(await refused(page), 'the new edition was cached beyond the quota');
+	whole(await cached(page), smallA);
 	await site.stop();
 	await page.reload();
 	await saved(page);
@@ -245,7 +245,7 @@ test('a first visit to a full device says that it is full', async (t) => {
 	await devtools.send('Storage.overrideQuotaForOrigin', { origin: site.origin, quotaSize: 100_000 });
 	await page.goto(site.url);
 	await page.locator('#saved', { hasText: say('ui.saved.full') }).waitFor({ timeout: 30_000 });
-	assert.deepEqual(await kept(page), []);
+	assert.deepEqual(await cached(page), []);
 });
 
 test('a new edition: offered, accepted by the reader, whole; typed inputs survive', async (t) => {
@@ -290,7 +290,7 @@ test('a new edition: offered, accepted by the reader, whole; typed inputs surviv
 	const after = await edition(page);
 	assert.notEqual(after, before, 'the edition is still A');
 	assert.equal(await edition(second), after);
-	await eventually(async () => whole(await kept(page), releaseB));
+	await eventually(async () => whole(await cached(page), releaseB));
 	await saved(page);
 	await site.stop();
 	const cold = await newPage(context);
@@ -336,7 +336,7 @@ test('a new edition appearing halfway through saving leaves no mixture', async (
 	const a = hashes(smallA);
 	const b = hashes(smallB);
 	await eventually(async () => {
-		const byCache = Map.groupBy ? Map.groupBy(await kept(page), (entry) => entry.cache) : group(await kept(page));
+		const byCache = Map.groupBy ? Map.groupBy(await cached(page), (entry) => entry.cache) : group(await cached(page));
 		const line = (await page.locator('#saved').innerText()).trim();
 		assert.doesNotMatch(line, like('ui.saved.going'), 'still saving');
 		for (const [cache, list] of byCache) {

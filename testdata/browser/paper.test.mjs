@@ -54,8 +54,8 @@ const sized = (size, format) => size.every((length, i) => Math.abs(length - pape
 // words lists the words of a text, letters and digits alone.
 const words = (text) => text.match(/[\p{L}\p{N}]+/gu) ?? [];
 
-// holds tells whether a sheet has all words of a text as often as the text.
-// Two cards stand side by side, so that their lines are mixed.
+// holds reports whether a sheet has all words of a text as often as the text.
+// Two cards are side by side, so that their lines are mixed.
 function missing(sheet, text) {
 	const left = new Map();
 	for (const word of words(sheet)) left.set(word, (left.get(word) ?? 0) + 1);

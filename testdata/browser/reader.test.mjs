@@ -246,7 +246,7 @@ test('while one types, a result is never older than the refusal beside it', asyn
 	await page.goto(`${site.url}en/calc/form-pressure.html`);
 	const calc = calculator(page, 'form-pressure');
 	await ready(calc);
-	// Watch every change of the page: an error and a number never stand together.
+	// Watch every change of the page: an error and a number are never shown together.
 	await page.evaluate(() => {
 		window.clashes = [];
 		const section = document.querySelector('section.calc');

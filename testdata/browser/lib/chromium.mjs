@@ -8,7 +8,7 @@ export const phone = { width: 360, height: 740 };
 export const desk = { width: 1280, height: 800 };
 
 // An address that is neither https nor this machine's own, as on a job-site
-// network; the browser is told to find it here.
+// network; the browser is configured to find it here.
 export const plainHost = 'manual.example';
 
 export const launchOptions = {

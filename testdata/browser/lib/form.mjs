@@ -131,7 +131,7 @@ export function expected(answer) {
 }
 
 // agrees waits until the page shows what the command line says for the texts
-// that stand in the form, and fails with both where it never does.
+// that are in the form, and fails with both where it never does.
 export async function agrees(calc, id, style = {}) {
 	const entries = await typed(calc);
 	const answer = ask(id, entries, style);

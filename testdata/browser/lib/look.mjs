@@ -1,5 +1,5 @@
 // What the tests measure inside a page. Each function runs in the page and
-// stands by itself; it returns findings as lines.
+// is independent; it returns findings as lines.
 export const lookAt = {
 	// contrast walks all visible text: 7 to 1 for all, 15 to 1 for body text,
 	// numbers and cautions. Links, marked words, signal words and the small
@@ -74,7 +74,7 @@ export const lookAt = {
 		return [...new Set(found)];
 	},
 
-	// targets measures whatever can be touched. A radio or checkbox inside a
+	// targets measures every element that can be touched. A radio or checkbox inside a
 	// label is touched by its label. Links inside a sentence are inline.
 	targets() {
 		const found = [];
@@ -192,7 +192,7 @@ export const lookAt = {
 		document.adoptedStyleSheets = [sheet];
 	},
 
-	// focus tells where the focus is, whether it is in sight and shows.
+	// focus reports where the focus is, whether it is in view and has a ring.
 	focus() {
 		const node = document.activeElement;
 		if (!node || node === document.body) return null;

@@ -12,8 +12,8 @@ export async function saved(page, lang = 'en') {
 	await eventually(async () => assert.equal((await page.locator('#saved').innerText()).trim(), say('ui.saved.yes', {}, lang)), 30_000);
 }
 
-// kept lists what all caches of the origin hold: cache name, path, SHA-256.
-export function kept(page) {
+// cached lists what all caches of the origin hold: cache name, path, SHA-256.
+export function cached(page) {
 	return page.evaluate(async () => {
 		const list = [];
 		for (const name of await caches.keys()) {

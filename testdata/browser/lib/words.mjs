@@ -19,7 +19,7 @@ export function say(key, slots = {}, lang = 'en') {
 	return text;
 }
 
-// like is a pattern that matches a text of the interface whatever its slots hold.
+// like is a pattern that matches a text of the interface for any content of its slots.
 export function like(key, lang = 'en') {
 	const parts = say(key, {}, lang).split(/\{\w+\}/);
 	return new RegExp('^\\s*' + parts.map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/\s+/g, '\\s+')).join('[^]*?') + '\\s*$');

@@ -13,7 +13,7 @@ interface Answer {
 
 type Answers = Record<string, Answer>;
 
-/** Under what the answers are kept. */
+/** The key under which the answers are stored. */
 export const answersKey = "answers";
 
 const waits = [0, 2, 7, 30]; // days, by box
@@ -29,7 +29,7 @@ export function answers(): Answers {
 }
 
 /**
- * Keeps an answer and tells in how many days the question comes back. A right
+ * Stores an answer and returns in how many days the question comes back. A right
  * answer moves it on only when it is new or due; a wrong one brings it back.
  */
 export function record(id: string, right: boolean): number {
@@ -52,7 +52,7 @@ export function dueToday(): string[] {
   return Object.entries(answers()).filter(([, a]) => a.due <= now).map(([id]) => id);
 }
 
-/** Takes in kept answers; of two to one question the later counts. Gives their number, or -1 where the text is none of ours. */
+/** Imports stored answers; of two answers to one question the later counts. Returns their number, or -1 for a text of another format. */
 export function merge(text: string): number {
   const theirs = read(text);
   if (!theirs) return -1;
@@ -65,7 +65,7 @@ export function merge(text: string): number {
   return Object.keys(theirs).length;
 }
 
-/** Answers as they are kept; nothing where the text holds anything else. */
+/** Parses stored answers; undefined for any other text. */
 function read(text: string): Answers | undefined {
   try {
     const list = JSON.parse(text) as Answers;

@@ -1,18 +1,18 @@
 // A calculator on a page: reads its inputs, asks the module, shows the
 // answer. The page comes with the example worked out; until the reader
-// changes something, that is what stands there.
+// changes something, the example is shown.
 import { choose, onStyle, style, type Style } from "./choices";
 import { addRow, fillEntries, readEntries, sameEntries, watchRows, type Entry } from "./entries";
 import { startKeys } from "./keys";
 import { ask, onRestart, startModule } from "./module";
 import { all, say, Unavailable } from "./page";
-import type { Record_ } from "./records";
+import type { ProtocolRecord } from "./records";
 import { clearResult, part, showMore, showResult } from "./result";
 import { load, persistent, save } from "./store";
 
 const rounds = 4; // an answer may ask for inputs that ask for further ones
 
-/** What is kept of a reader's inputs. */
+/** What is stored of a reader's inputs. */
 interface Kept {
   style: Style;
   entries: Entry[];
@@ -33,12 +33,12 @@ class Calculator {
   private key: string;
   private lang: string;
   private printed: Entry[]; // the example as the page came with it, US and point
-  private example: Entry[]; // the example in the style the inputs stand in
+  private example: Entry[]; // the example in the style of the inputs
   private at: Style = { system: "us", mark: "point" };
   private before?: { style: Style; entries: Entry[]; shown: Entry[] }; // the last change of units
   private keeping = 0;
   private due = false; // a run is queued that will read what is typed by then
-  private run_ = 0; // counts runs: only the last may show
+  private lastRun = 0; // counts runs: only the last may show
   private queue: Promise<void> = Promise.resolve();
 
   constructor(private section: HTMLElement, private preset: Entry[] = [], now = false) {
@@ -125,7 +125,7 @@ class Calculator {
     clearResult(this.section);
   }
 
-  /** The inputs kept from an earlier visit, if they can be understood. */
+  /** The inputs stored at an earlier visit, if they can be parsed. */
   private yours(): Kept | undefined {
     try {
       const k = JSON.parse(load(this.key)) as Kept;
@@ -147,30 +147,30 @@ class Calculator {
   }
 
   private async run(): Promise<void> {
-    const nr = ++this.run_;
-    let answer: Record_[] = [];
+    const nr = ++this.lastRun;
+    let answer: ProtocolRecord[] = [];
     for (let i = 0; i < rounds; i++) {
       answer = await this.answer();
-      if (nr !== this.run_) return;
+      if (nr !== this.lastRun) return;
       if (!this.showAsked(answer)) break;
     }
     showResult(this.section, this.fields, answer);
-    // What is typed is kept once the result has been painted: the reader waits
+    // Inputs are stored once the result has been painted: the reader waits
     // for that.
     clearTimeout(this.keeping);
     this.keeping = window.setTimeout(() => this.keep(), 100);
   }
 
-  private answer(): Promise<Record_[]> {
+  private answer(): Promise<ProtocolRecord[]> {
     return ask("run", this.lang, [...this.head(this.at), ...sets(readEntries(this.fields, true))]);
   }
 
-  private head(s: Style): Record_[] {
+  private head(s: Style): ProtocolRecord[] {
     return [["calc", this.section.dataset.calc!], ["style", s.system, s.mark]];
   }
 
-  /** Shows the inputs that are asked for now and hides the others; tells whether that changed. */
-  private showAsked(answer: Record_[]): boolean {
+  /** Shows the inputs that are asked for now and hides the others; returns whether that changed. */
+  private showAsked(answer: ProtocolRecord[]): boolean {
     let changed = false;
     for (const [name, path, yes] of answer) {
       const place = name === "asked" && this.fields.querySelector<HTMLElement>(`:scope > [data-field="${path}"], :scope > [data-rows="${path}"]`);
@@ -252,7 +252,7 @@ class Calculator {
   }
 }
 
-function sets(entries: Entry[]): Record_[] {
+function sets(entries: Entry[]): ProtocolRecord[] {
   return entries.map(([path, text]) => ["set", path, text]);
 }
 

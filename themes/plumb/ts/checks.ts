@@ -1,4 +1,4 @@
-// Ticks: kept on the device for each page and each site the reader names.
+// Ticks: stored on the device for each page and each site the reader names.
 import { all, facts, make, root, say } from "./page";
 import { load, save } from "./store";
 

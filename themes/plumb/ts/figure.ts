@@ -1,13 +1,13 @@
 // Draws what the module answers, element by element. Only the tags and
 // attributes of the drawing vocabulary pass; nothing is ever parsed as markup.
-import type { Record_ } from "./records";
+import type { ProtocolRecord } from "./records";
 
 const space = "http://www.w3.org/2000/svg";
 const tags = new Set("g line rect circle polyline polygon path text".split(" "));
 const attributes = new Set("class x y x1 y1 x2 y2 cx cy r rx width height points d text-anchor transform".split(" "));
 
 /** Builds the drawing of an answer. */
-export function draw(records: Record_[]): SVGElement {
+export function draw(records: ProtocolRecord[]): SVGElement {
   const svg = document.createElementNS(space, "svg");
   svg.setAttribute("class", "figure");
   svg.setAttribute("role", "img");
@@ -16,7 +16,7 @@ export function draw(records: Record_[]): SVGElement {
 }
 
 /** What an element was last drawn from. */
-const drawn = new WeakMap<Element, Record_>();
+const drawn = new WeakMap<Element, ProtocolRecord>();
 
 /** An element whose children are being drawn, and the child that comes next. */
 interface Pen {
@@ -25,11 +25,11 @@ interface Pen {
 }
 
 /**
- * Changes a drawing into what the records say. An element that stands where
- * one with its tag is wanted is kept, and only what differs is touched: from
+ * Changes a drawing into what the records say. An element that is where
+ * one with its tag is wanted is reused, and only what differs is touched: from
  * key to key that is little, and a phone feels the difference.
  */
-export function redraw(svg: Element, records: Record_[]): void {
+export function redraw(svg: Element, records: ProtocolRecord[]): void {
   const pens: Pen[] = [{ within: svg, next: svg.firstElementChild }];
   for (const record of records) {
     if (record[0] === "drawing") {
@@ -47,8 +47,8 @@ export function redraw(svg: Element, records: Record_[]): void {
   for (const pen of pens) wipe(pen);
 }
 
-/** The next element: the one that stands there if its tag is right, else a new one. */
-function put(pen: Pen, record: Record_): Element {
+/** The next element: the present one if its tag is right, else a new one. */
+function put(pen: Pen, record: ProtocolRecord): Element {
   const [, , tag, text] = record;
   let node = pen.next;
   if (node?.tagName === tag) pen.next = node.nextElementSibling;

@@ -1,6 +1,6 @@
 // The signs that a phone's number pad lacks, below the input that has the
 // focus. They stay when the focus moves on to something that needs none, so
-// that nothing slips away under a finger.
+// that nothing moves away under a finger.
 import { make } from "./page";
 
 /** Watches a form; typed is called after a key has changed an input. */

@@ -4,7 +4,7 @@
 // the request is repeated.
 import { bytesOf, isGzip, isInline, openFile, textOf } from "./files";
 import { root, Unavailable } from "./page";
-import { decode, encode, type Record_ } from "./records";
+import { decode, encode, type ProtocolRecord } from "./records";
 import { release, type Release } from "./release";
 import { imports } from "./wasi";
 
@@ -39,7 +39,7 @@ export function startModule(): Promise<void> {
 }
 
 /** Asks the module in a language. Rejects with Unavailable where there is no module to ask. */
-export async function ask(command: string, lang: string, records: Record_[]): Promise<Record_[]> {
+export async function ask(command: string, lang: string, records: ProtocolRecord[]): Promise<ProtocolRecord[]> {
   await once("words-" + lang, () => loadWords(lang));
   return withInstance((instance) => call(instance, command, [["lang", lang], ...records]));
 }
@@ -62,9 +62,9 @@ async function loadWords(lang: string): Promise<void> {
 }
 
 /** What every instance must be given before it is asked: words and indexes. */
-const given: [command: string, records: Record_[]][] = [];
+const given: [command: string, records: ProtocolRecord[]][] = [];
 
-function give(command: string, records: Record_[]): Promise<void> {
+function give(command: string, records: ProtocolRecord[]): Promise<void> {
   return withInstance((instance) => {
     call(instance, command, records);
     given.push([command, records]);
@@ -137,7 +137,7 @@ function isModule(bytes: Uint8Array): boolean {
   return String.fromCharCode(...bytes.subarray(0, 4)) === "\0asm";
 }
 
-function call(instance: Instance, command: string, records: Record_[]): Record_[] {
+function call(instance: Instance, command: string, records: ProtocolRecord[]): ProtocolRecord[] {
   const request = new TextEncoder().encode(encode(command, records));
   return decode(new TextDecoder().decode(exchange(instance, request)));
 }

@@ -7,7 +7,7 @@ import { onStyle, style, type Style } from "./choices";
 import { startKeys } from "./keys";
 import { ask, onRestart } from "./module";
 import { all, make, say, Unavailable } from "./page";
-import type { Record_ } from "./records";
+import type { ProtocolRecord } from "./records";
 import { step } from "./result";
 
 /** What came of an answer: right, wrong, or why it could not be read. */
@@ -31,8 +31,8 @@ export class Question {
   private means: Means;
   private lang: string;
 
-  /** told is called when an answer has been kept. */
-  constructor(private item: HTMLElement, private next: string | undefined, private told: () => void) {
+  /** onAnswered is called when an answer has been stored. */
+  constructor(private item: HTMLElement, private next: string | undefined, private onAnswered: () => void) {
     this.lang = item.closest<HTMLElement>("[lang]")!.lang;
     this.reply = item.querySelector(":scope > .reply")!;
     const kind = item.dataset.kind;
@@ -79,7 +79,7 @@ export class Question {
     this.reply.open = true;
     this.check.hidden = true;
     this.follow();
-    this.told();
+    this.onAnswered();
   }
 
   /** What a reader may do after an answer. */
@@ -100,7 +100,7 @@ export class Question {
     again.focus({ preventScroll: true });
   }
 
-  /** Without the module the question stands as it was printed. */
+  /** Without the module the question is left as printed. */
   private unable(why: unknown): void {
     if (!(why instanceof Unavailable)) console.error(why);
     this.said.textContent = this.say(why instanceof Unavailable ? why.message : "ui.calc.no-module");
@@ -191,7 +191,7 @@ class NumberMeans implements Means {
   private input = make("input");
   private label = make("label");
   private hint = make("p", "hint");
-  private drawn?: { style: Style; sets: Record_[] };
+  private drawn?: { style: Style; sets: ProtocolRecord[] };
   private answered = false;
 
   constructor(private item: HTMLElement, private reply: Element, private lang: string, private failed: (why: unknown) => void) {
@@ -221,7 +221,7 @@ class NumberMeans implements Means {
     void this.draw();
   }
 
-  private head(s: Style): Record_[] {
+  private head(s: Style): ProtocolRecord[] {
     const d = this.item.dataset;
     return [["calc", d.calculator!], ["style", s.system, s.mark], ["answer", d.answer!], ["tolerance", d.tolerance!]];
   }
@@ -241,7 +241,7 @@ class NumberMeans implements Means {
     }
   }
 
-  private show(answer: Record_[]): void {
+  private show(answer: ProtocolRecord[]): void {
     const given = answer.filter((r) => r[0] === "given");
     for (const list of all(".given", this.item)) {
       const mine = list.parentElement!.matches(".usual") ? "1" : "0";

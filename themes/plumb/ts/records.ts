@@ -3,14 +3,14 @@
 
 const head = ["coursebook", "1"];
 
-export type Record_ = string[];
+export type ProtocolRecord = string[];
 
-export function encode(command: string, records: Record_[]): string {
+export function encode(command: string, records: ProtocolRecord[]): string {
   return [[...head, command], ...records].map((r) => r.map(escape).join("\t")).join("\n") + "\n";
 }
 
 /** The records of an answer; a fault is thrown with the module's own words. */
-export function decode(text: string): Record_[] {
+export function decode(text: string): ProtocolRecord[] {
   const [first, ...rest] = text.replace(/\n$/, "").split("\n").map((line) => line.split("\t").map(unescape));
   if (first[0] !== head[0] || first[1] !== head[1] || first[2] !== "ok") throw new Error(first[3] ?? "");
   return rest.filter((r) => r[0]);

@@ -3,14 +3,14 @@
 import { placeOf } from "./entries";
 import { draw, redraw } from "./figure";
 import { all, make, say } from "./page";
-import type { Record_ } from "./records";
+import type { ProtocolRecord } from "./records";
 
 /** The part of a calculator that the templates marked with data-part. */
 export function part(section: Element, name: string): HTMLElement {
   return section.querySelector<HTMLElement>(`[data-part=${name}]`)!;
 }
 
-export function showResult(section: HTMLElement, fields: Element, records: Record_[]): void {
+export function showResult(section: HTMLElement, fields: Element, records: ProtocolRecord[]): void {
   const state = records.find((r) => r[0] === "state")?.[1];
   const notes = records.filter((r) => r[0] === "note");
   const outs = records.filter((r) => r[0] === "out");
@@ -27,8 +27,8 @@ export function showResult(section: HTMLElement, fields: Element, records: Recor
   for (const given of all("[data-part=given]", section)) given.hidden = !ok;
   showOutputs(section, ok ? outs : []);
   showLists(section, ok ? outs : []);
-  const told = notes.filter((n) => n[1] !== "refusal");
-  renew(part(section, "notes"), told, (box) => box.replaceChildren(...told.map((n) => note(n[1], n[3]))));
+  const cautions = notes.filter((n) => n[1] !== "refusal");
+  renew(part(section, "notes"), cautions, (box) => box.replaceChildren(...cautions.map((n) => note(n[1], n[3]))));
   showMore(section, records);
   announce(section, none.textContent);
 }
@@ -39,8 +39,8 @@ export function clearResult(section: HTMLElement): void {
   part(section, "notes").replaceChildren();
 }
 
-/** Shows what stands behind a result: drawing, unrounded values, arithmetic. */
-export function showMore(section: HTMLElement, records: Record_[]): void {
+/** Shows the details of a result: drawing, unrounded values, arithmetic. */
+export function showMore(section: HTMLElement, records: ProtocolRecord[]): void {
   const outs = records.filter((r) => r[0] === "out");
   const steps = records.filter((r) => r[0] === "step");
   showDrawing(section, records);
@@ -50,7 +50,7 @@ export function showMore(section: HTMLElement, records: Record_[]): void {
 
 const folded = new WeakMap<Element, number>();
 
-/** Fills what lies open or has nothing to tell at once, and what is folded when the result has been painted. */
+/** Fills open and empty parts at once, and folded parts after the result has been painted. */
 function unfolded(box: HTMLElement, none: boolean, fill: () => void): void {
   clearTimeout(folded.get(box));
   if (none || (box as HTMLDetailsElement).open) fill();
@@ -82,7 +82,7 @@ function markError(place: HTMLElement, text: string): void {
   const error = make(place.matches("label") ? "span" : "p", "error", text);
   error.id = errorId + ++errors;
   const input = place.matches(".rows, li") ? null : place.querySelector("input:not([type=radio], [type=checkbox]), select");
-  // under what was typed, above keys and hints: the result may stand over those
+  // under what was typed, above keys and hints: the result may cover those
   if (input?.parentElement === place) input.after(error);
   else place.append(error);
   if (!input) return;
@@ -93,20 +93,20 @@ function markError(place: HTMLElement, text: string): void {
 
 const standing = new WeakMap<Element, string>();
 
-/** Builds a part anew, but only where it would differ from what stands there. */
-function renew<E extends Element>(box: E, records: Record_[], build: (box: E) => void): void {
+/** Builds a part anew, but only where it would differ from the present one. */
+function renew<E extends Element>(box: E, records: ProtocolRecord[], build: (box: E) => void): void {
   const now = JSON.stringify(records);
   if (standing.get(box) === now) return;
   standing.set(box, now);
   build(box);
 }
 
-/** Writes a text where it would differ from what stands there, which may be both systems of units side by side. */
+/** Writes a text where it would differ from the present one, which may be both systems of units side by side. */
 function write(box: Element, text: string): void {
   if (box.childElementCount || box.textContent !== text) box.textContent = text;
 }
 
-function showOutputs(section: Element, outs: Record_[]): void {
+function showOutputs(section: Element, outs: ProtocolRecord[]): void {
   const shown = new Map(outs.map((o) => [o[1], o[3]]));
   for (const box of all("[data-out]", section)) {
     const text = shown.get(box.dataset.out!);
@@ -115,7 +115,7 @@ function showOutputs(section: Element, outs: Record_[]): void {
   }
 }
 
-function showLists(section: Element, outs: Record_[]): void {
+function showLists(section: Element, outs: ProtocolRecord[]): void {
   for (const table of all<HTMLTableElement>("[data-list]", section)) {
     const cols = table.dataset.cols!.trim().split(" ");
     const mine = outs.filter(([, path]) => path.startsWith(table.dataset.list + "."));
@@ -124,8 +124,8 @@ function showLists(section: Element, outs: Record_[]): void {
   }
 }
 
-/** Fills a table with the outputs of its columns, keeping the rows that stand. */
-function fillTable(body: HTMLTableSectionElement, cols: string[], outs: Record_[]): void {
+/** Fills a table with the outputs of its columns, reusing the present rows. */
+function fillTable(body: HTMLTableSectionElement, cols: string[], outs: ProtocolRecord[]): void {
   const rows: string[][] = [];
   for (const [, path, , shown] of outs) {
     const [, row, col] = path.split(".");
@@ -145,7 +145,7 @@ function note(level: string, text: string): HTMLElement {
   return box;
 }
 
-function showDrawing(section: Element, records: Record_[]): void {
+function showDrawing(section: Element, records: ProtocolRecord[]): void {
   const box = part(section, "drawing");
   const lines = records.filter((r) => r[0] === "drawing" || r[0] === "node");
   box.hidden = !lines.length;
@@ -155,7 +155,7 @@ function showDrawing(section: Element, records: Record_[]): void {
   else box.append(draw(lines));
 }
 
-function showExact(section: Element, outs: Record_[]): void {
+function showExact(section: Element, outs: ProtocolRecord[]): void {
   const single = outs.filter((o) => o[4] && !o[1].includes("."));
   renew(part(section, "exact"), single, (box) => {
     box.hidden = !single.length;
@@ -163,7 +163,7 @@ function showExact(section: Element, outs: Record_[]): void {
   });
 }
 
-function showWork(section: Element, steps: Record_[]): void {
+function showWork(section: Element, steps: ProtocolRecord[]): void {
   renew(part(section, "work"), steps, (box) => {
     box.hidden = !steps.length;
     box.querySelector("ol")!.replaceChildren(...steps.map(step));
@@ -171,7 +171,7 @@ function showWork(section: Element, steps: Record_[]): void {
 }
 
 /** One step of the arithmetic. */
-export function step([, title, of, plain, put, result, ...where]: Record_): HTMLElement {
+export function step([, title, of, plain, put, result, ...where]: ProtocolRecord): HTMLElement {
   const item = make("li", "", make("p", "step-title", of ? title + ": " + of : title),
     make("p", "", make("code", "", plain)), make("p", "", make("code", "", "= " + put)),
     make("p", "", make("code", "", "= ", make("b", "", result))));

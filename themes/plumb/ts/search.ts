@@ -121,7 +121,7 @@ function marked(text: string): (string | Node)[] {
 }
 
 /**
- * Replaces the opening of a section by the lines where the words stand. The
+ * Replaces the opening of a section by the lines that contain the words. The
  * text comes from the page itself, but only where that costs no signal: from
  * this page, or from a worker that has it saved.
  */

@@ -1,5 +1,5 @@
 // What is stored on the device, under the path of this site, so that two
-// manuals on one server do not share it. Where the browser refuses, it is kept
+// manuals on one server do not share it. Where the browser refuses, it is held
 // in memory until the page is closed.
 import { facts, root } from "./page";
 
@@ -39,7 +39,7 @@ export function save(key: string, text: string): void {
   }
 }
 
-/** Everything kept, for a file to carry to another device. */
+/** Everything stored, for a file to carry to another device. */
 export function everything(): Record<string, string> {
   const out: Record<string, string> = {};
   for (const [k, v] of memory) if (v) out[k] = v;
