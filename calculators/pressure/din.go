@@ -19,6 +19,9 @@ const (
 	DINSetLow  = 5.0  // h; a shorter setting time earns no credit
 	DINSetHigh = 20.0 // h, longest setting time
 	DINFactor  = 1.5  // partial factor of limit state design; not in the pressure
+
+	DINLeastStiff   = 25.0 // kPa, least pressure of F1 to F4
+	DINLeastFlowing = 30.0 // kPa, least pressure of F5, F6 and SCC
 )
 
 // flowClasses are in the order of the standard. The flowing ones are given
@@ -87,10 +90,10 @@ var DINCoolFormula = &calc.Formula{
 }
 
 // DINStiff is the characteristic pressure in kPa of the classes F1 to F4:
-// (a·v + b)·K_1·f_T·γ/25, at least 25 kPa; v in m/h, γ in kN/m³.
-// Source: DIN 18218:2010-01.
-func DINStiff(a, b, v, k1, cool, gamma float64) float64 {
-	return math.Max(25, (float64(a*v)+b)*k1*cool*gamma/25)
+// (a·v + b)·K_1·f_T·γ/25, at least DINLeastStiff; v in m/h, γ in kN/m³. The
+// rule is SetByEquation or SetByLeast. Source: DIN 18218:2010-01.
+func DINStiff(a, b, v, k1, cool, gamma float64) (kPa float64, rule string) {
+	return atLeast(DINLeastStiff, (float64(a*v)+b)*k1*cool*gamma/25)
 }
 
 var DINStiffFormula = &calc.Formula{
@@ -106,7 +109,10 @@ var DINStiffFormula = &calc.Formula{
 		}, {Symbol: "K_1", Meaning: meansK1}, {Symbol: "f_T", Meaning: meansCool},
 		{Symbol: "gamma", Meaning: meansW, Unit: "kN/m³"},
 	},
-	Fn: calc.FuncN(func(v []float64) float64 { return DINStiff(v[0], v[1], v[2], v[3], v[4], v[5]) }),
+	Fn: calc.FuncN(func(v []float64) float64 {
+		kPa, _ := DINStiff(v[0], v[1], v[2], v[3], v[4], v[5])
+		return kPa
+	}),
 	Go: "pressure.DINStiff", Source: "din-memory",
 	Limits: calc.Text(
 		"Rise to 7 m/h, height to 10 m, placed from the top, poker inside. By class: 5v + 21, 10v + 19, 14v + 18, " +
@@ -115,11 +121,21 @@ var DINStiffFormula = &calc.Formula{
 }
 
 // DINFlowing is the characteristic pressure in kPa of the classes F5 and F6
-// and of self-compacting concrete: (1 + c·v·t_E)·γ·f_T, at least 30 kPa; v in
-// m/h, t_E in h, γ in kN/m³. Source: DIN 18218:2010-01, Eq. (1) for
-// self-compacting concrete.
-func DINFlowing(c, v, set, cool, gamma float64) float64 {
-	return math.Max(30, (1+float64(c*v*set))*gamma*cool)
+// and of self-compacting concrete: (1 + c·v·t_E)·γ·f_T, at least
+// DINLeastFlowing; v in m/h, t_E in h, γ in kN/m³. The rule is SetByEquation
+// or SetByLeast. Source: DIN 18218:2010-01, Eq. (1) for self-compacting
+// concrete.
+func DINFlowing(c, v, set, cool, gamma float64) (kPa float64, rule string) {
+	return atLeast(DINLeastFlowing, (1+float64(c*v*set))*gamma*cool)
+}
+
+// atLeast bounds the pressure of an equation from below, both in kPa, and
+// returns which of the two sets it.
+func atLeast(least, equation float64) (kPa float64, rule string) {
+	if equation <= least {
+		return least, SetByLeast
+	}
+	return equation, SetByEquation
 }
 
 var DINFlowingFormula = &calc.Formula{
@@ -130,7 +146,10 @@ var DINFlowingFormula = &calc.Formula{
 		{Symbol: "v", Meaning: meansR, Unit: "m/h"}, {Symbol: "t_E", Meaning: meansSet, Unit: "h"},
 		{Symbol: "f_T", Meaning: meansCool}, {Symbol: "gamma", Meaning: meansW, Unit: "kN/m³"},
 	},
-	Fn: calc.Func5(DINFlowing), Go: "pressure.DINFlowing", Source: "din",
+	Fn: calc.Func5(func(c, v, set, cool, gamma float64) float64 {
+		kPa, _ := DINFlowing(c, v, set, cool, gamma)
+		return kPa
+	}), Go: "pressure.DINFlowing", Source: "din",
 	Limits: calc.Text(
 		"Rise to 7 m/h, height to 10 m, placed from the top. The share is 0.24 for F5, 0.304 for F6 and 0.26 for SCC.",
 	),

@@ -113,12 +113,8 @@ func (p SharedCase) DIN() Answer {
 		return p.fluid(SetByOutside)
 	}
 	c, cool := ClassOf(p.Class), DINCool(p.Ref, p.Temp)
-	pressure, least := DINStiff(c.Slope, c.Base, p.Rise, DINSet(c.Set, p.Hours()), cool, p.Weight), 25.0
 	if c.Flows() {
-		pressure, least = DINFlowing(c.Reach, p.Rise, p.Hours(), cool, p.Weight), 30
+		return p.capped(DINFlowing(c.Reach, p.Rise, p.Hours(), cool, p.Weight))
 	}
-	if pressure == least {
-		return p.capped(pressure, SetByLeast)
-	}
-	return p.capped(pressure, SetByEquation)
+	return p.capped(DINStiff(c.Slope, c.Base, p.Rise, DINSet(c.Set, p.Hours()), cool, p.Weight))
 }
