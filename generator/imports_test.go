@@ -30,7 +30,7 @@ var allowed = map[string][]string{
 	"calculators/geometry":      topic,
 	"calculators/pressure":      topic,
 	"calculators/ties":          topic,
-	"calculators/placing":       topic,
+	"calculators/placing":       append(slices.Clone(topic), "calculators/geometry"), // Loads
 	"calculators/consolidation": topic,
 	"calculators/bracing":       topic,
 	"calculators/weather":       topic,

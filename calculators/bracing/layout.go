@@ -19,7 +19,7 @@ const (
 // Units: any length, the same for both; a count. Limits: s > 0. Source:
 // arithmetic; the spacing itself is the form maker's or the engineer's.
 func FillBraces(gap, spacing float64) float64 {
-	return math.Max(math.Ceil(gap/spacing-calc.Slack)-1, 0)
+	return math.Max(calc.Ceil(gap/spacing)-1, 0)
 }
 
 var FillBracesFormula = &calc.Formula{
@@ -52,7 +52,7 @@ var EvenGapFormula = &calc.Formula{
 // Units: any length, the same for all; a count. Limits: p > k; at least one
 // plank in each line. Source: arithmetic; the lap is 29 CFR 1926.451(b)(7).
 func PlankCount(side, length, plank, lap float64) float64 {
-	return side * math.Max(math.Ceil((length-lap)/(plank-lap)-calc.Slack), 1)
+	return side * math.Max(calc.Ceil((length-lap)/(plank-lap)), 1)
 }
 
 var PlankCountFormula = &calc.Formula{

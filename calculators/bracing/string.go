@@ -206,7 +206,7 @@ func Stiff(in calc.Case) bool { return in.Choice("concrete") == "stiff" }
 
 // Exceeds reports whether x is over a limit by more than the noise of units: a
 // reading right on the tolerance is within it.
-func Exceeds(x, limit float64) bool { return x > limit+1e-9 }
+func Exceeds(x, limit float64) bool { return x > limit+calc.Slack }
 
 // Name is what the brace is called, or the number of its row.
 func (l Line) Name() string {

@@ -102,7 +102,7 @@ func (d Drill) Judge(res Result, typed string, style quantity.Style) (Verdict, N
 	right := res.Out.Num(d.Answer)
 	slack, _ := d.slack(f, right)
 	slack = math.Max(slack, math.Abs(quantity.Round(right, *f.Display, style.System)-right))
-	if math.Abs(x-right) <= slack*(1+Slack) {
+	if !Over(math.Abs(x-right), slack) {
 		return Right, Note{}
 	}
 	return Wrong, Note{}

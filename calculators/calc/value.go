@@ -18,6 +18,10 @@ func Over(x, limit float64) bool { return x > limit*(1+Slack) }
 // Under reports whether x is short of a limit above 0 by more than that noise.
 func Under(x, limit float64) bool { return x < limit*(1-Slack) }
 
+// Ceil is the least whole number of pieces, loads or steps that is not below x.
+// A count that conversion noise lifts above a whole number stays that number.
+func Ceil(x float64) float64 { return math.Ceil(x - Slack) }
+
 // UsualValue reads Usual. It panics where that cannot be read.
 func (f Field) UsualValue() Value {
 	if f.Usual == "" {

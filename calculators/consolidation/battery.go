@@ -51,7 +51,7 @@ var LastsFormula = &calc.Formula{
 // Uncharged is the number of packs for a pour without a charger: each of S
 // slots takes ⌈H/t⌉ packs, one after the other. Any unit of time.
 // Source: arithmetic.
-func Uncharged(slots, pour, lasts float64) float64 { return float64(slots * countUp(pour/lasts)) }
+func Uncharged(slots, pour, lasts float64) float64 { return float64(slots * calc.Ceil(pour/lasts)) }
 
 var UnchargedFormula = &calc.Formula{
 	ID: "without", Title: calc.Text("Packs without charging"), Expr: "S*ceil(H/t)",
@@ -64,7 +64,7 @@ var UnchargedFormula = &calc.Formula{
 
 // Chargers is how many chargers keep up with S slots: ⌈S t_c/t⌉. Any unit of
 // time. Source: arithmetic.
-func Chargers(slots, charge, lasts float64) float64 { return countUp(slots * charge / lasts) }
+func Chargers(slots, charge, lasts float64) float64 { return calc.Ceil(slots * charge / lasts) }
 
 var ChargersFormula = &calc.Formula{
 	ID: "chargers", Title: calc.Text("Chargers that keep up"), Expr: "ceil(S*t_c/t)",
@@ -104,7 +104,7 @@ func Charging(slots, changes, chargers int, lasts, charge float64) (change, char
 	for k := 1; k <= changes; k++ {
 		now := float64(k) * lasts
 		ready := 0
-		for ready < len(done) && done[ready] <= now*(1+calc.Slack) {
+		for ready < len(done) && !calc.Over(done[ready], now) {
 			ready++
 		}
 		if need := slots*(k+1) - ready; need > worst {

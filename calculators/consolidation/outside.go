@@ -44,7 +44,7 @@ var ShakeFormula = &calc.Formula{
 
 // FormVibrators is the number along a form: ⌈L/s⌉, at least one. Any unit
 // of length. Source: Concrete Construction, no more than 3 ft apart.
-func FormVibrators(length, spacing float64) float64 { return countUp(length / spacing) }
+func FormVibrators(length, spacing float64) float64 { return calc.Ceil(length / spacing) }
 
 var FormVibratorsFormula = &calc.Formula{
 	ID: "count", Title: calc.Text("Vibrators along the form"), Expr: "ceil(L/s)",

@@ -58,7 +58,7 @@ var ReachFormula = &calc.Formula{
 
 // Along is the number of places along a wall: ⌈L/s⌉, the first half a spacing
 // from the end. Any unit of length. Source: arithmetic.
-func Along(length, spacing float64) float64 { return countUp(length / spacing) }
+func Along(length, spacing float64) float64 { return calc.Ceil(length / spacing) }
 
 var AlongFormula = &calc.Formula{
 	ID: "along", Title: calc.Text("Places along the wall"), Expr: "ceil(L/s)",
@@ -130,7 +130,7 @@ var FillFormula = &calc.Formula{
 
 // KeepUp is the number of vibrators that finish a pass while the pump fills
 // the next lift: ⌈T/t⌉. Any unit of time.
-func KeepUp(pass, fill float64) float64 { return countUp(pass / fill) }
+func KeepUp(pass, fill float64) float64 { return calc.Ceil(pass / fill) }
 
 var KeepUpFormula = &calc.Formula{
 	ID: "keep-up", Title: calc.Text("Vibrators to keep up"), Expr: "ceil(T/t_f)",
@@ -144,7 +144,7 @@ var KeepUpFormula = &calc.Formula{
 
 // ByRate is the number of vibrators for a pump rate by the published rate of
 // one: ⌈Q/q⌉. Any unit of flow. Source: CCANZ table 1, column of rates.
-func ByRate(flow, rate float64) float64 { return countUp(flow / rate) }
+func ByRate(flow, rate float64) float64 { return calc.Ceil(flow / rate) }
 
 var ByRateFormula = &calc.Formula{
 	ID: "by-rate", Title: calc.Text("Vibrators by published rate"), Expr: "ceil(Q/q)",

@@ -27,7 +27,7 @@ var (
 //
 // Units: any, the same for both. Limits: h > 0. Source: rounding up, as for
 // the rows of wales in US Army EN5151, step 14.
-func Courses(height, course float64) float64 { return math.Ceil(height/course - stepSlack) }
+func Courses(height, course float64) float64 { return calc.Ceil(height / course) }
 
 var CoursesFormula = &calc.Formula{
 	ID: "courses", Title: calc.Text("Courses of a wall"), Expr: "ceil(H/h)",
@@ -103,7 +103,7 @@ var StraightRunFormula = &calc.Formula{
 //
 // Units: m, %. Limits: l > 0, w ≥ 0. Source: arithmetic.
 func StraightBlocks(run, percent, block float64) float64 {
-	return math.Ceil(WithWaste(run, percent)/block - stepSlack)
+	return calc.Ceil(WithWaste(run, percent) / block)
 }
 
 var StraightBlocksFormula = &calc.Formula{

@@ -97,7 +97,7 @@ var DevelopedFormula = &calc.Formula{
 // maker allows, n = ⌈b / s⌉, with b along the straight form.
 //
 // Units: any, the same for both. Limits: s > 0. Source: common practice.
-func CutsBySpacing(length, spacing float64) float64 { return math.Ceil(length/spacing - stepSlack) }
+func CutsBySpacing(length, spacing float64) float64 { return calc.Ceil(length / spacing) }
 
 var CutsBySpacingFormula = &calc.Formula{
 	ID: "cuts-by-spacing", Title: calc.Text("Cuts from the greatest spacing"), Expr: "ceil(b/s)",
@@ -111,7 +111,7 @@ var CutsBySpacingFormula = &calc.Formula{
 // Units: degrees; mm for both widths. Limits: g > 0. Source: the two faces of
 // the bent form differ by π θ T / 180 in length.
 func CutsByGap(degrees, thickness, gap float64) float64 {
-	return math.Ceil(ArcLength(degrees, thickness)/gap - stepSlack)
+	return calc.Ceil(ArcLength(degrees, thickness) / gap)
 }
 
 var CutsByGapFormula = &calc.Formula{

@@ -11,10 +11,6 @@ const (
 	RightHand = "right"
 )
 
-// stepSlack keeps the noise of binary arithmetic from buying a whole further
-// step when the volume is a whole number of steps already.
-const stepSlack = 1e-9
-
 // Ways to write that only this package needs. An order is rounded up in both
 // units, so that it is never short in the other one. A triple laid out in
 // feet or in metres keeps its unit for every reader.

@@ -225,7 +225,7 @@ var InCubicYardsFormula = &calc.Formula{
 // Units: any, the same for both. Limits: s > 0. Source: rounding down runs
 // short, as the printed 21 yd³ of NAVEDTRA 14070 does.
 func RoundUp(volume, step float64) float64 {
-	return math.Ceil(volume/step-stepSlack) * step
+	return calc.Ceil(volume/step) * step
 }
 
 // Loads is the number of trucks an order fills, N = ⌈V_o / T⌉.
@@ -233,7 +233,7 @@ func RoundUp(volume, step float64) float64 {
 // Units: any, the same for both. Limits: T > 0. Source: ready-mix producer's
 // guide "Calculating truck requirements".
 func Loads(order, truck float64) float64 {
-	return math.Ceil(order/truck - stepSlack)
+	return calc.Ceil(order / truck)
 }
 
 var LoadsFormula = &calc.Formula{

@@ -1,10 +1,6 @@
 package placing
 
-import (
-	"math"
-
-	"coursebook/calculators/calc"
-)
+import "coursebook/calculators/calc"
 
 // What the symbols of the rise formulas mean.
 const (
@@ -122,7 +118,7 @@ var AgeOnReturnFormula = &calc.Formula{
 
 // Lifts is the number of lifts for a height, N = ⌈H/d⌉. Any unit of length;
 // the depth is above 0. Source: arithmetic.
-func Lifts(height, depth float64) float64 { return math.Ceil(height/depth - calc.Slack) }
+func Lifts(height, depth float64) float64 { return calc.Ceil(height / depth) }
 
 var LiftsFormula = &calc.Formula{
 	ID: "lifts", Title: calc.Text("Lifts for the height"), Expr: "ceil(H/d)",

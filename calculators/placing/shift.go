@@ -1,10 +1,6 @@
 package placing
 
-import (
-	"math"
-
-	"coursebook/calculators/calc"
-)
+import "coursebook/calculators/calc"
 
 // What the symbols of the pour's formulas mean.
 const (
@@ -43,7 +39,7 @@ var ShiftFormula = &calc.Formula{
 
 // WholeHours is a time rounded up to whole hours, for booking, in h.
 // Source: US Army EN5151, steps 14 to 17.
-func WholeHours(hours float64) float64 { return math.Ceil(hours - calc.Slack) }
+func WholeHours(hours float64) float64 { return calc.Ceil(hours) }
 
 var WholeHoursFormula = &calc.Formula{
 	ID: "booked", Title: calc.Text("Up to the whole hour"), Expr: "ceil(P)",

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/geometry"
 )
 
 // What the symbols of the truck formulas mean.
@@ -64,7 +65,7 @@ var CycleFormula = &calc.Formula{
 // Trucks is how many keep the pump fed, n = min(⌈C/s⌉, loads). Cycle and
 // spacing in one unit of time, spacing above 0. Source: as Spacing.
 func Trucks(cycle, spacing, loads float64) float64 {
-	return math.Min(math.Ceil(cycle/spacing-calc.Slack), loads)
+	return math.Min(calc.Ceil(cycle/spacing), loads)
 }
 
 var TrucksFormula = &calc.Formula{
@@ -79,10 +80,6 @@ var TrucksFormula = &calc.Formula{
 	Limits: calc.Text("One truck pulls up as the last one leaves."),
 }
 
-// Loads is the number of truck loads of an order, N = ⌈V_o/V⌉. Any unit of
-// volume. Source: as Spacing.
-func Loads(order, truck float64) float64 { return math.Ceil(order/truck - calc.Slack) }
-
 var LoadsFormula = &calc.Formula{
 	ID: "loads", Title: calc.Text("Loads"), Expr: "ceil(V_o/V)",
 	Result: calc.Var{Symbol: "N", Meaning: meansLoads},
@@ -90,7 +87,7 @@ var LoadsFormula = &calc.Formula{
 		{Symbol: "V_o", Meaning: calc.Text("order"), Unit: "m³", US: "yd³"},
 		{Symbol: "V", Meaning: meansTruck, Unit: "m³", US: "yd³"},
 	},
-	Fn: calc.Func2(Loads), Go: "placing.Loads", Source: "guide",
+	Fn: calc.Func2(geometry.Loads), Go: "geometry.Loads", Source: "guide",
 }
 
 // AgeAtEnd is the age of the last concrete out of a truck: load + check +

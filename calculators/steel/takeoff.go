@@ -21,7 +21,7 @@ const (
 // with the length L, the distance e and the greatest spacing s in one unit.
 // The last space may be smaller. Source: arithmetic of take-off.
 func BarCount(length, edge, spacing float64) float64 {
-	return math.Ceil((length-float64(2*edge))/spacing) + 1
+	return calc.Ceil((length-float64(2*edge))/spacing) + 1
 }
 
 var BarCountFormula = &calc.Formula{ID: "count", Title: calc.Text("Bars along a length"), Expr: "ceil((L - 2*e)/s) + 1",
@@ -39,7 +39,7 @@ var BarCountFormula = &calc.Formula{ID: "count", Title: calc.Text("Bars along a 
 // with the length L, the lap l and the stock length S in one unit, l below S.
 // Source: arithmetic of take-off: n bars and n − 1 laps.
 func Pieces(length, lap, stock float64) float64 {
-	return math.Max(1, math.Ceil((length-lap)/(stock-lap)))
+	return math.Max(1, calc.Ceil((length-lap)/(stock-lap)))
 }
 
 var PiecesFormula = &calc.Formula{
@@ -77,7 +77,7 @@ var LappedLengthFormula = &calc.Formula{ID: "lapped", Title: calc.Text("Steel in
 // with the stock length S and the piece L, no longer than S, in one unit.
 // What is left of a bar is not used again. Source: arithmetic of take-off.
 func StockBars(pieces, stock, length float64) float64 {
-	return math.Ceil(pieces / math.Floor(stock/length))
+	return calc.Ceil(pieces / math.Floor(stock/length+calc.Slack))
 }
 
 var StockBarsFormula = &calc.Formula{

@@ -42,7 +42,7 @@ var (
 )
 
 // UpTo is the least whole number that is not below x.
-func UpTo(x float64) float64 { return math.Max(0, math.Ceil(x-calc.Slack)) }
+func UpTo(x float64) float64 { return math.Max(0, calc.Ceil(x)) }
 
 // Arrow is a force, its head at b.
 func Arrow(a, b figure.Point) figure.Node {

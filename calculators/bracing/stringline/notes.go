@@ -79,7 +79,7 @@ func noteSide(r *calc.Recorder, in calc.Case, lines []bracing.Line) {
 
 func noteRounds(r *calc.Recorder, lines []bracing.Line) {
 	for _, l := range lines {
-		if l.ToTurn && l.Turns > bracing.RoundTurns+1e-9 {
+		if l.ToTurn && l.Turns > bracing.RoundTurns+calc.Slack {
 			r.Note(calc.LevelCaution, calc.Cell("readings", l.Nr, "gap"), inRounds,
 				calc.WordSlot("name", l.Name()), calc.Amount("turns", l.Turns, bracing.Quarters))
 		}
@@ -97,7 +97,7 @@ func noteString(r *calc.Recorder, in calc.Case) {
 		switch {
 		case !in.Has(id):
 			unread = true
-		case math.Abs(in.Num(id)-block) > bracing.TapeSlack+1e-9:
+		case math.Abs(in.Num(id)-block) > bracing.TapeSlack+calc.Slack:
 			r.Note(
 				calc.LevelAsk,
 				calc.At(id),
@@ -143,7 +143,7 @@ func noteLimits(r *calc.Recorder, in calc.Case, lines []bracing.Line, step float
 		r.Note(calc.LevelNotice, calc.At("tolerance"), coarse, calc.Amount("move", step/4, &displays.Part))
 	}
 	angle := bracing.BraceAngleFormula.Value(in.Num("foot-distance"), in.Num("attach-height"), in.Num("foot-below"))
-	if a := calc.From(angle, "°"); a < bracing.LeastSlope-1e-9 || a > bracing.MostSlope+1e-9 {
+	if a := calc.From(angle, "°"); a < bracing.LeastSlope-calc.Slack || a > bracing.MostSlope+calc.Slack {
 		r.Note(calc.LevelCaution, calc.At("foot-distance"), steep, calc.Amount("slope", angle, &displays.WholeDegrees))
 	}
 }

@@ -55,7 +55,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 }
 
 func putFloor(r *calc.Recorder, in calc.Case, a float64) {
-	sway, pull := in.Num("amplitude") >= leastSway*(1-calc.Slack), a >= leastG*(1-calc.Slack)
+	sway, pull := !calc.Under(in.Num("amplitude"), leastSway), !calc.Under(a, leastG)
 	floor := "neither"
 	switch {
 	case sway && pull:

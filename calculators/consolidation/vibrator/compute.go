@@ -80,7 +80,7 @@ func fits(r *calc.Recorder, in calc.Case, h head) bool {
 		r.Refuse(calc.At("head"), refuseGap, calc.Amount("gap", gap, &displays.Inches))
 	case in.Num("whip") <= above:
 		r.Refuse(calc.At("whip"), refuseWhip, calc.Amount("above", above, &displays.Height))
-	case in.Num("lift") > height*(1+calc.Slack):
+	case calc.Over(in.Num("lift"), height):
 		r.Refuse(calc.At("lift"), refuseLift, calc.Amount("height", height, &displays.Height))
 	default:
 		if most > gap {
@@ -179,13 +179,13 @@ func sayPlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 			calc.Amount("half", half, &displays.Inches),
 		)
 	}
-	if in.Num("lift") > mostLift*(1+calc.Slack) {
+	if calc.Over(in.Num("lift"), mostLift) {
 		r.Note(calc.LevelNotice, calc.At("lift"), noteLift, calc.Amount("limit", mostLift, &displays.Height))
 	}
-	if in.Num("into") < leastInto*(1-calc.Slack) {
+	if calc.Under(in.Num("into"), leastInto) {
 		r.Note(calc.LevelNotice, calc.At("into"), noteInto, calc.Amount("limit", leastInto, &displays.Inches))
 	}
-	if in.Num("speed") > mostSpeed*(1+calc.Slack) {
+	if calc.Over(in.Num("speed"), mostSpeed) {
 		r.Note(calc.LevelNotice, calc.At("speed"), noteFast, calc.Amount("limit", mostSpeed, &showSpeed))
 	}
 }

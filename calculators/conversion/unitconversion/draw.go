@@ -60,7 +60,8 @@ func (r ruler) ticks(y, side float64, unit quantity.Unit) []figure.Node {
 	nodes := []figure.Node{
 		figure.Segment(figure.Ink, figure.Point{X: scaleLeft, Y: y}, figure.Point{X: scaleLeft + scaleWide, Y: y}),
 	}
-	for k := math.Ceil(low/apart - 1e-9); k*apart <= high*(1+1e-9)+1e-12; k++ {
+	last := math.Floor(high/apart + calc.Slack)
+	for k := calc.Ceil(low / apart); k <= last; k++ {
 		x := r.x(unit.ToSI(k * apart))
 		nodes = append(
 			nodes,
@@ -80,7 +81,7 @@ func (r ruler) ticks(y, side float64, unit quantity.Unit) []figure.Node {
 func round125(x float64) float64 {
 	power := math.Pow(10, math.Floor(math.Log10(x)))
 	for _, m := range [3]float64{1, 2, 5} {
-		if m*power >= x*(1-1e-9) {
+		if !calc.Under(m*power, x) {
 			return m * power
 		}
 	}

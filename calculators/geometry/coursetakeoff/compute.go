@@ -52,7 +52,7 @@ func computeCourses(r *calc.Recorder, in calc.Case) {
 		in.Num("thickness"),
 	)
 	run := r.Use(geometry.StraightRunFormula, w.laid, w.lowest, corner, holes)
-	if run < -1e-9*w.laid {
+	if run < -calc.Slack*w.laid {
 		r.Refuse(calc.At("walls"), eat)
 		return
 	}

@@ -139,7 +139,7 @@ func closeOutline(r *calc.Recorder, runs []calc.Case) {
 	r.Put("bearing", r.Use(geometry.ClosingBearingFormula, along, across))
 	ratio := r.Use(geometry.ClosingRatioFormula, perimeter, gap)
 	r.Put("ratio", ratio)
-	if ratio < doubtfulRatio*(1-calc.Slack) {
+	if calc.Under(ratio, doubtfulRatio) {
 		r.Note(calc.LevelAsk, calc.At("runs"), wide, calc.Count("limit", doubtfulRatio))
 	}
 }

@@ -231,7 +231,7 @@ func checkOrder(r *calc.Recorder, in calc.Case, order, need float64) {
 
 // far reports whether two volumes differ by more than farShare of the computed.
 func far(typed, computed float64) bool {
-	return math.Abs(typed-computed) > farShare*computed*(1+1e-9)
+	return calc.Over(math.Abs(typed-computed), farShare*computed)
 }
 
 // The IDs of a volume in both units end in -yd and -m.

@@ -30,7 +30,7 @@ type job struct {
 
 func compute(r *calc.Recorder, in calc.Case) {
 	j := &job{Recorder: r, in: in, rated: in.Has("rating")}
-	if in.Num("stop") > in.Num("length")*(1+calc.Slack) {
+	if calc.Over(in.Num("stop"), in.Num("length")) {
 		r.Refuse(calc.At("stop"), refuseStop, calc.Amount("length", in.Num("length"), &displays.Height))
 		return
 	}
@@ -60,7 +60,7 @@ func (j *job) rises() {
 	switch {
 	case !j.in.Has("rise"):
 		local = j.UseFor(ofLocal, nil, pressure.RiseFormula, flow, j.in.Num("stop"), core)
-	case local < average*(1-calc.Slack):
+	case calc.Under(local, average):
 		local = average
 		j.Note(calc.LevelAsk, calc.At("rise"), askRise)
 	}
@@ -215,7 +215,7 @@ func (j *job) putGuide() {
 		verdict = guideAverage
 	}
 	j.PutChoice("guide", verdict)
-	j.Put("guide-lifts", math.Ceil(j.in.Num("height")/fill*(1-calc.Slack)))
+	j.Put("guide-lifts", calc.Ceil(j.in.Num("height")/fill))
 	j.Put("guide-time", fill/most)
 	j.Put("guide-flow", pressure.FlowFormula.Value(most, j.in.Num("length"), j.in.Num("thickness")))
 	j.sayGuide(verdict, fill, fill/most)

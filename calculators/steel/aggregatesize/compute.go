@@ -45,7 +45,7 @@ const (
 func sieve(sizes []float64, most float64) float64 {
 	best := 0.0
 	for _, s := range sizes {
-		if s <= most*(1+calc.Slack) {
+		if !calc.Over(s, most) {
 			best = s
 		}
 	}
@@ -62,7 +62,7 @@ type stones struct {
 }
 
 func (s *stones) limit(rule string, of, most float64) {
-	if most < s.most*(1-calc.Slack) {
+	if calc.Under(most, s.most) {
 		s.most, s.rule = most, rule
 	}
 	s.lines = append(
@@ -89,7 +89,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 			share = roundedShare
 		}
 		s.limit(byHose, d, r.Use(steel.HoseShareFormula, share, d))
-		if d <= smallHose*(1+calc.Slack) {
+		if !calc.Over(d, smallHose) {
 			s.limit(bySmall, d, smallStone)
 			r.Note(calc.LevelNotice, calc.At("hose"), noteHose, calc.Amount("limit", smallHose, &displays.Part))
 		}
@@ -111,7 +111,7 @@ func (s *stones) put() {
 	switch {
 	case inches == 0 && metric == 0:
 		s.Note(calc.LevelWarning, calc.Path{}, noteTight)
-	case max(inches, metric) > metricNamed*(1+calc.Slack):
+	case calc.Over(max(inches, metric), metricNamed):
 		s.Note(calc.LevelNotice, calc.Path{}, noteLarge, calc.Amount("limit", namedStone, &displays.Part))
 	}
 	if !s.in.Has("gap") {

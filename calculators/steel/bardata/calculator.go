@@ -126,7 +126,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	} else {
 		r.Note(calc.LevelNotice, calc.At("bar"), noteCSA)
 	}
-	if one > heavyLift*(1+calc.Slack) {
+	if calc.Over(one, heavyLift) {
 		r.Note(calc.LevelCaution, calc.At("length"), noteHeavy, calc.Amount("weight", one, &displays.MassUp))
 	}
 }

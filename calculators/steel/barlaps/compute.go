@@ -100,9 +100,9 @@ func (t *table) lambda() float64 {
 // grade is ψ_g of the 2019 code; grades between its steps take the higher.
 func (t *table) grade() float64 {
 	switch fy := calc.From(t.in.Num("fy"), "psi"); {
-	case fy > 80000*(1+calc.Slack):
+	case calc.Over(fy, 80000):
 		return 1.3
-	case fy > 60000*(1+calc.Slack):
+	case calc.Over(fy, 60000):
 		return 1.15
 	}
 	return 1
@@ -172,7 +172,7 @@ func (t *table) row(rule string, development, a calc.Value, lap float64) {
 		With("lap-b", calc.Num(lap))
 	if t.in.Has("drawn") {
 		verdict := "longer"
-		if t.in.Num("drawn") < lap*(1-calc.Slack) {
+		if calc.Under(t.in.Num("drawn"), lap) {
 			verdict, t.short = "shorter", true
 		}
 		row = row.With("drawing", calc.ChoiceOf(verdict))
@@ -188,10 +188,10 @@ func (t *table) row(rule string, development, a calc.Value, lap float64) {
 // development length is cut to the inch and the lap rounded to it, as printed.
 func (t *table) irc() {
 	n, fy := 60.0, calc.From(t.in.Num("fy"), "psi")
-	if fy <= 40000*(1+calc.Slack) {
+	if !calc.Over(fy, 40000) {
 		n = 40
 	}
-	if t.bar.ID != "4" && t.bar.ID != "5" && t.bar.ID != "6" || fy > 60000*(1+calc.Slack) {
+	if t.bar.ID != "4" && t.bar.ID != "5" && t.bar.ID != "6" || calc.Over(fy, 60000) {
 		t.Note(calc.LevelNotice, calc.At("bar"), noteIRC)
 		return
 	}
@@ -228,7 +228,7 @@ func (t *table) say() {
 	if t.grade() > 1 {
 		t.Note(calc.LevelNotice, calc.At("fy"), noteGrade)
 	}
-	if t.in.Num("fc") > calc.SI(capA23, "MPa")*(1+calc.Slack) {
+	if calc.Over(t.in.Num("fc"), calc.SI(capA23, "MPa")) {
 		t.Note(calc.LevelNotice, calc.At("fc"), noteCap, calc.Amount("limit", calc.SI(capA23, "MPa"), &yield))
 	}
 }

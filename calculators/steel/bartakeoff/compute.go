@@ -1,8 +1,6 @@
 package bartakeoff
 
 import (
-	"math"
-
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
 	"coursebook/calculators/steel"
@@ -43,13 +41,13 @@ type takeOff struct {
 
 func compute(r *calc.Recorder, in calc.Case) {
 	t := &takeOff{Recorder: r, in: in}
-	if 2*in.Num("first") > in.Num("length")*(1+calc.Slack) {
+	if calc.Over(2*in.Num("first"), in.Num("length")) {
 		r.Refuse(calc.At("first"), refuseFirst)
 		return
 	}
 	courses := in.Num("courses")
 	if !in.Has("courses") {
-		if 2*in.Num("course-first") > in.Num("height")*(1+calc.Slack) {
+		if calc.Over(2*in.Num("course-first"), in.Num("height")) {
 			r.Refuse(calc.At("course-first"), refuseCourse)
 			return
 		}
@@ -59,7 +57,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 			steel.BarCountFormula,
 			in.Num("height"),
 			in.Num("course-first"),
-			in.Num("course")*(1+calc.Slack),
+			in.Num("course"),
 		)
 	}
 	t.count(courses)
@@ -76,7 +74,7 @@ func (t *takeOff) count(courses float64) {
 		steel.BarCountFormula,
 		in.Num("length"),
 		in.Num("first"),
-		in.Num("spacing")*(1+calc.Slack),
+		in.Num("spacing"),
 	)
 	t.Put("verticals", verticals)
 	t.Put("courses", courses)
@@ -101,8 +99,8 @@ func (t *takeOff) part(kind int, field string, count, each float64) {
 		use = t.Use
 	}
 	length, bars := each, 0.0
-	if each > stock*(1+calc.Slack) || parts[kind].ID == "horizontals" {
-		n := use(steel.PiecesFormula, each*(1-calc.Slack), lap, stock)
+	if calc.Over(each, stock) || parts[kind].ID == "horizontals" {
+		n := use(steel.PiecesFormula, each, lap, stock)
 		length = use(steel.LappedLengthFormula, each, n, lap)
 		bars = n * count
 		if parts[kind].ID == "horizontals" {
@@ -111,8 +109,8 @@ func (t *takeOff) part(kind int, field string, count, each float64) {
 			t.Note(calc.LevelNotice, calc.At("stock"), noteLong, calc.TextSlot("part", parts[kind].Label))
 		}
 	}
-	if each <= stock*(1+calc.Slack) {
-		bars = steel.StockBarsFormula.Value(count, stock*(1+calc.Slack), each)
+	if !calc.Over(each, stock) {
+		bars = steel.StockBarsFormula.Value(count, stock, each)
 	}
 	weight := use(steel.BarWeightFormula, b.Mass, length, count)
 	t.net += weight
@@ -142,7 +140,7 @@ func (t *takeOff) put() {
 	var rows []calc.Case
 	for _, o := range t.orders {
 		// Stock is bought whole, so waste is rounded up size by size.
-		bars := math.Ceil(float64(o.stock*(1+waste)) * (1 - calc.Slack))
+		bars := calc.Ceil(float64(o.stock * (1 + waste)))
 		total += bars
 		rows = append(rows, t.NewRow("sizes").With("bar", calc.ChoiceOf(o.bar.ID)).
 			With("weight", calc.Num(steel.WithWasteFormula.Value(o.weight, waste))).With("stock", calc.Num(bars)))
@@ -156,7 +154,7 @@ func (t *takeOff) put() {
 
 func (t *takeOff) say() {
 	horizontal := steel.BarOf(t.in, "horizontal")
-	if least := leastLap * horizontal.Diameter; t.in.Num("lap") < least*(1-calc.Slack) {
+	if least := leastLap * horizontal.Diameter; calc.Under(t.in.Num("lap"), least) {
 		t.Note(calc.LevelAsk, calc.At("lap"), askLap, calc.Amount("limit", least, &displays.InchesAtLeast))
 	}
 	for _, o := range t.orders[1:] {
@@ -166,7 +164,7 @@ func (t *takeOff) say() {
 		}
 	}
 	for _, id := range [...]string{"spacing", "course"} {
-		if t.in.Num(id) > widest*(1+calc.Slack) && !(id == "course" && t.in.Has("courses")) {
+		if calc.Over(t.in.Num(id), widest) && !(id == "course" && t.in.Has("courses")) {
 			t.Note(calc.LevelAsk, calc.At(id), askWide, calc.Amount("limit", widest, &displays.Inches))
 		}
 	}

@@ -162,7 +162,7 @@ func (h *history) strength() {
 	switch most := in.Num("curve-to"); {
 	case !in.Has("curve-to"):
 		h.Note(calc.LevelAsk, calc.At("curve-to"), askRange)
-	case h.factor > most*(1+calc.Slack):
+	case calc.Over(h.factor, most):
 		h.Note(calc.LevelWarning, calc.At("curve-to"), noteRange)
 	}
 }

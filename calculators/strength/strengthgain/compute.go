@@ -57,12 +57,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("strength-aci", r.UseFor(nameACI, nil, strength.StrengthFormula, byACI, f28))
 	r.Put("strength-ec", r.UseFor(nameEC, nil, strength.StrengthFormula, byEC, f28))
 	target := in.Num("target")
-	if target < (1-calc.Slack)/aci.b {
+	if calc.Under(target, 1/aci.b) {
 		r.Put("time-aci", r.Use(strength.Age209Formula, target, aci.a, aci.b))
 	} else {
 		never(r, nameACI, target)
 	}
-	if target < (1-calc.Slack)*math.Exp(ec.s) {
+	if calc.Under(target, math.Exp(ec.s)) {
 		r.Put("time-ec", r.Use(strength.AgeECFormula, target, ec.s))
 	} else {
 		never(r, nameEC, target)
@@ -88,10 +88,10 @@ func never(r *calc.Recorder, curve calc.Text, share float64) {
 
 func sayGain(r *calc.Recorder, in calc.Case) {
 	age := calc.From(in.Num("age"), "d")
-	if age < early*(1-calc.Slack) {
+	if calc.Under(age, early) {
 		r.Note(calc.LevelCaution, calc.At("age"), noteEarly, calc.Amount("limit", calc.SI(early, "d"), &displays.Days))
 	}
-	if age > full*(1+calc.Slack) {
+	if calc.Over(age, full) {
 		r.Note(calc.LevelCaution, calc.At("age"), noteFull)
 	}
 	switch t := calc.From(in.Num("temperature"), "°C"); {

@@ -106,7 +106,7 @@ func putUncover(r *calc.Recorder, in calc.Case, placed, drop float64) {
 			calc.Amount("placed", placed, &displays.TemperatureAtLeast),
 		)
 	}
-	if surface-air <= calc.SI(20, "F°")*(1+calc.Slack) {
+	if !calc.Over(surface-air, calc.SI(20, "F°")) {
 		r.Put("uncover", 0)
 		r.Note(calc.LevelNotice, calc.At("surface"), noteAtOnce)
 		return

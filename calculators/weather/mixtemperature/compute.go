@@ -49,7 +49,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 		melting:      calc.SI(freezingC, "°C"),
 		latent:       latentC,
 	}
-	if in.Num("aggregate-temp") < b.melting*(1-calc.Slack) && b.moisture > 0 {
+	if calc.Under(in.Num("aggregate-temp"), b.melting) && b.moisture > 0 {
 		b.moistureHeat = r.Use(weather.FrozenMoistureFormula, in.Num("aggregate-temp"), b.melting, b.latent)
 		r.Note(calc.LevelNotice, calc.At("aggregate-temp"), noteFrozen)
 	}
@@ -103,7 +103,7 @@ func (b *batch) sayTemperature(t float64) {
 	switch {
 	case calc.Over(t, calc.SI(95, "°F")):
 		b.Note(calc.LevelNotice, calc.Path{}, noteHot)
-	case t < calc.SI(55, "°F")*(1-calc.Slack):
+	case calc.Under(t, calc.SI(55, "°F")):
 		b.Note(calc.LevelNotice, calc.Path{}, noteCool)
 	}
 }
