@@ -46,15 +46,15 @@ const (
 	KindPaper      = "paper"  // pocket cards, posters
 )
 
-// Exempt lists the kinds of page that may be long: they are made for paper or
+// exempt lists the kinds of page that may be long: they are made for paper or
 // for looking things up, not for the first view at the wall.
-var Exempt = []string{KindGlossary, KindAll, KindTables, KindPaper}
+var exempt = []string{KindGlossary, KindAll, KindTables, KindPaper}
 
-// FirstViewLimit is the limit of the first view of a kind of page; weighed is
+// firstViewLimit is the limit of the first view of a kind of page; weighed is
 // false for an exempt kind.
-func FirstViewLimit(kind string) (limit int, weighed bool) {
+func firstViewLimit(kind string) (limit int, weighed bool) {
 	switch {
-	case slices.Contains(Exempt, kind):
+	case slices.Contains(exempt, kind):
 		return 0, false
 	case kind == KindHome:
 		return HomeLimit, true
@@ -100,7 +100,7 @@ func NewFirstView(styles []File) FirstView {
 
 // Check returns a fault for a page beyond the limit of its kind.
 func (v FirstView) Check(page File, kind string) (f fault.Fault, heavier bool) {
-	limit, weighed := FirstViewLimit(kind)
+	limit, weighed := firstViewLimit(kind)
 	if !weighed {
 		return fault.Fault{}, false
 	}

@@ -45,11 +45,12 @@ func Compile(root string) (Module, error) {
 }
 
 // goVersion is the version of the Go command as it names it, such as go1.26.8.
-// Where it cannot be had, the result is the reason; it is no tested version.
+// Where it cannot be had, the result is the reason, on one line; it is no tested
+// version.
 func goVersion(root string) string {
 	out, err := goCommand(root, "env", "GOVERSION")
 	if err != nil {
-		return "unknown: " + err.Error()
+		return "unknown: " + strings.Join(strings.Fields(err.Error()), " ")
 	}
 	return strings.TrimSpace(out)
 }

@@ -240,8 +240,7 @@ func TestModuleThatDoesNotCompile(t *testing.T) {
 		t.Fatal(err)
 	}
 	for name, text := range map[string]string{"go.mod": "module coursebook\n\ngo 1.26\n",
-		"generator/module/main.go": "package main\n\nfunc main() { nothing() " +
-			"}\n"} {
+		"generator/module/main.go": "package main\n\nfunc main() { nothing() }\n"} {
 		if err := os.WriteFile(filepath.Join(root, name), []byte(text), 0o644); err != nil {
 			t.Fatal(err)
 		}
@@ -253,5 +252,8 @@ func TestModuleThatDoesNotCompile(t *testing.T) {
 	t.Setenv("PATH", t.TempDir())
 	if _, err := Compile(root); err == nil {
 		t.Error("the module was compiled without Go")
+	}
+	if got := goVersion(root); !strings.Contains(got, "unknown: go env: ") || strings.Contains(got, "\n") {
+		t.Errorf("without Go its version is %q", got)
 	}
 }
