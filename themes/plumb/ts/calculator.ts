@@ -256,12 +256,16 @@ function sets(entries: Entry[]): ProtocolRecord[] {
   return entries.map(([path, text]) => ["set", path, text]);
 }
 
-/** Calls once, when an element comes near the screen and the page is at rest. */
+const longestWait = 1000; // ms; a busy page may never be idle
+
+/** Calls once, when an element comes near the screen and the page is idle, or after the longest wait. */
 export function whenNear(element: Element, work: () => void): void {
-  const rest = window.requestIdleCallback ?? ((f: () => void) => setTimeout(f, 200));
+  const whenIdle = window.requestIdleCallback
+    ? () => window.requestIdleCallback(work, { timeout: longestWait })
+    : () => setTimeout(work, 200);
   new IntersectionObserver((seen, observer) => {
     if (!seen.some((s) => s.isIntersecting)) return;
     observer.disconnect();
-    rest(work);
+    whenIdle();
   }, { rootMargin: "800px" }).observe(element);
 }
