@@ -8,7 +8,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// A share used is rounded up and so is a load per length.
+// ForceIn is the display of a force that is entered.
 var ForceIn = quantity.Display{
 	Dim:    quantity.Force,
 	US:     quantity.UnitDisplay{Unit: "lbf", Step: 10},
@@ -20,15 +20,17 @@ const (
 	meansF = calc.Text("force")
 	meansW = calc.Text("unit weight of the concrete")
 
+	// LabelWeight and HelpWeight are of the field of the unit weight.
 	LabelWeight = calc.Text("Unit weight of the concrete")
 	HelpWeight  = calc.Text("From the mix data. Leave the default if you do not know it.")
 
+	// CautionGovern is a caution of every calculator of the topic.
 	CautionGovern = calc.Text(
 		"The form maker's data, the engineer and the local code govern. This page does not replace them.",
 	)
 )
 
-// Sources that several calculators name.
+// Sources that several calculators cite.
 var (
 	SourceFlorida = calc.Source{
 		ID: "florida", Author: "University of Florida", Title: "Temporary structures, lecture notes", Year: "2014",
@@ -41,10 +43,11 @@ var (
 	}
 )
 
-// UpTo is the least whole number that is not below x.
+// UpTo returns x rounded up to a whole number, at least 0. An excess below
+// calc.Slack is not rounded up.
 func UpTo(x float64) float64 { return math.Max(0, calc.Ceil(x)) }
 
-// Arrow is a force, its head at b.
+// Arrow draws a force as an arrow from a to b, its head at b.
 func Arrow(a, b figure.Point) figure.Node {
 	long := math.Hypot(b.X-a.X, b.Y-a.Y)
 	ux, uy := (b.X-a.X)/long, (b.Y-a.Y)/long

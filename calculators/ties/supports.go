@@ -14,7 +14,7 @@ const (
 	meansSpan  = calc.Text("spacing of supports")
 )
 
-// Head is the pressure at a depth of fluid concrete: w·d.
+// Head is the pressure at a depth of fluid concrete, w·d. Any coherent units.
 func Head(w, d float64) float64 { return w * d }
 
 var HeadFormula = &calc.Formula{
@@ -27,7 +27,7 @@ var HeadFormula = &calc.Formula{
 	Fn: calc.Func2(Head), Go: "ties.Head", Source: "hurd",
 }
 
-// Lower is the lower of two pressures.
+// Lower is the lower of two pressures: the fluid head and the form pressure.
 func Lower(p, most float64) float64 { return math.Min(p, most) }
 
 var LowerFormula = &calc.Formula{
@@ -41,7 +41,8 @@ var LowerFormula = &calc.Formula{
 	Limits: calc.Text("For jambs and sill. The head carries all that stands on it."),
 }
 
-// LineLoad is the load on a run of board: pressure times the width it acts on.
+// LineLoad is the load per length of board, p·t: pressure times the width of
+// concrete that bears on the board. Any coherent units.
 func LineLoad(p, width float64) float64 { return p * width }
 
 var LineLoadFormula = &calc.Formula{
@@ -77,7 +78,7 @@ var BendSpanFormula = &calc.Formula{
 }
 
 // SagSpan is the span in inches at which a board b in. wide and d in. thick,
-// of modulus e psi, bends by one part in r of its span under q lbf/ft:
+// of modulus e psi, deflects by one part in r of its span under q lbf/ft:
 // ∛(m·E·b·d³/(q·r)). The deflection is q·L⁴/(m·E·I). Source: beam theory;
 // with m = 145 and r = 360 it is L = 1.69·∛(E·I/w) of form design.
 func SagSpan(m, e, b, d, q, r float64) float64 {
@@ -101,8 +102,9 @@ var SagSpanFormula = &calc.Formula{
 	Go: "ties.SagSpan", Source: "florida",
 }
 
-// SupportSpan is the spacing at which a support carries its rating: s/(k·q).
-// k is 1 for boards cut at each support and 1.25 for one that runs through.
+// SupportSpan is the spacing at which a support carries its rating, S/(k·q), with
+// k = 1 for boards cut at each support and 1.25 for a continuous board. Any
+// coherent units.
 func SupportSpan(rating, k, q float64) float64 { return rating / (k * q) }
 
 var SupportSpanFormula = &calc.Formula{

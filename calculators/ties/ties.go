@@ -1,5 +1,5 @@
-// Package ties says what fresh concrete does to the small parts that hold a
-// wall form together and open: ties, block-outs and window frames.
+// Package ties computes the loads that fresh concrete puts on the small parts
+// of a wall form: ties, block-outs and window frames.
 package ties
 
 import "coursebook/calculators/calc"
@@ -12,9 +12,10 @@ const (
 	meansWork  = calc.Text("working load of a tie")
 )
 
-// TieArea is the face that one tie holds: s_h·s_v, and its share of the n
-// missing ties that m whole ones round them must carry: times (1 + n/m). With
-// two to share, this is the even split along a row. Source: tributary area.
+// TieArea is the area of the face that one tie holds, s_h·s_v·(1 + n/m): its
+// tributary area and its share of n missing ties whose load m whole ties around
+// them carry. With m = 2 it is the even split along a row. Any coherent units.
+// Source: tributary area.
 func TieArea(sh, sv, missing, sharing float64) float64 {
 	return sh * sv * (1 + missing/sharing)
 }
@@ -31,7 +32,8 @@ var TieAreaFormula = &calc.Formula{
 	Limits: calc.Text("For ties only. It says nothing about the foam between them."),
 }
 
-// TieForce is the load on a tie: pressure times the face it holds.
+// TieForce is the load on a tie, p·A: pressure times the area it holds. Any
+// coherent units.
 func TieForce(p, area float64) float64 { return p * area }
 
 var TieForceFormula = &calc.Formula{
@@ -44,7 +46,8 @@ var TieForceFormula = &calc.Formula{
 	Fn: calc.Func2(TieForce), Go: "ties.TieForce", Source: "florida",
 }
 
-// WorkingLoad is what a tie may carry: breaking strength over a factor.
+// WorkingLoad is the load a tie may carry, F_b/k: breaking strength over a factor
+// of safety. Any unit of force.
 func WorkingLoad(strength, factor float64) float64 { return strength / factor }
 
 var WorkingLoadFormula = &calc.Formula{
@@ -55,8 +58,8 @@ var WorkingLoadFormula = &calc.Formula{
 	Fn: calc.Func2(WorkingLoad), Go: "ties.WorkingLoad", Source: "factor",
 }
 
-// TieSpacing turns TieForce round: the widest spacing along the wall at which
-// a tie carries no more than its working load.
+// TieSpacing is the inverse of TieForce and TieArea: the widest spacing along the
+// wall at which a tie carries no more than its working load. Any coherent units.
 func TieSpacing(working, p, sv, missing, sharing float64) float64 {
 	return working / (p * sv * (1 + missing/sharing))
 }
@@ -83,8 +86,8 @@ var TieSpacingFormula = &calc.Formula{
 	Limits: calc.Text("Rounded down. The working load has its factor in it already."),
 }
 
-// FaceHeight is the depth of fluid concrete that brings a face to its
-// capacity: q/w.
+// FaceHeight is the depth of fluid concrete at which the pressure reaches the
+// capacity of a face, q/w. Any coherent units.
 func FaceHeight(capacity, w float64) float64 { return capacity / w }
 
 var FaceHeightFormula = &calc.Formula{

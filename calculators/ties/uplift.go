@@ -14,8 +14,9 @@ const (
 	meansLevel  = calc.Text("level of the concrete above its underside")
 )
 
-// Submerged is the volume of a box of length l, width b and height h that
-// stands in concrete to the level a above its underside.
+// Submerged is the submerged volume of a box of length l, width b and height h
+// in concrete up to the level a above its underside, l·b·min(a, h). Any unit of
+// length.
 func Submerged(l, b, h, a float64) float64 { return l * b * math.Min(a, h) }
 
 var SubmergedFormula = &calc.Formula{
@@ -34,10 +35,10 @@ var SubmergedFormula = &calc.Formula{
 	Fn: calc.Func4(Submerged), Go: "ties.Submerged", Source: "statics",
 }
 
-// Uplift is what lifts a body in fluid concrete: the weight of the concrete
-// it takes the place of, less its own. It is negative for a body that sinks.
-// Source: Archimedes.
-func Uplift(w, volume, own float64) float64 { return float64(w*volume) - own }
+// Uplift is the net upward force on a body in fluid concrete, w·V − G: the weight
+// of the displaced concrete less the weight of the body. It is negative for a
+// body that sinks. Any coherent units. Source: Archimedes.
+func Uplift(w, volume, weight float64) float64 { return float64(w*volume) - weight }
 
 var UpliftFormula = &calc.Formula{
 	ID: "uplift", Title: calc.Text("Uplift"),
@@ -52,7 +53,7 @@ var UpliftFormula = &calc.Formula{
 }
 
 // SidePush is the force on one side of a box of width b and height h, in
-// fluid concrete to the level a above its underside: w·b·m·(a − m/2), with m
+// fluid concrete up to the level a above its underside: w·b·m·(a − m/2), with m
 // the wetted height. Below the top it is w·b·a²/2.
 func SidePush(w, b, h, a float64) float64 {
 	wet := math.Min(a, h)
@@ -75,7 +76,7 @@ var SidePushFormula = &calc.Formula{
 	Limits: calc.Text("All concrete counts as fluid. What pushes the block is the difference of both sides."),
 }
 
-// StrapShare is how many straps a force needs, not yet rounded up.
+// StrapShare is the number of straps for an uplift, k·U/S, not rounded up.
 func StrapShare(factor, force, rating float64) float64 { return factor * force / rating }
 
 var StrapShareFormula = &calc.Formula{

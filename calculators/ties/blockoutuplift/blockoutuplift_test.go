@@ -6,20 +6,20 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// Covered on both sides by the same amount more, neither the uplift nor the
-// net push on a covered block-out of even levels changes.
+// More concrete above a covered block-out, the same on both sides, changes
+// neither the uplift nor the net push.
 func TestUpliftEndsAtTheTop(t *testing.T) {
 	a := calctest.Run(t, Calculator, "side-a=2' 6\"", "side-b=2' 6\"")
 	b := calctest.Run(t, Calculator, "side-a=9'", "side-b=9'")
 	if !calctest.Equal(a.Out.Num("uplift"), b.Out.Num("uplift")) || a.Out.Num("push") != 0 || b.Out.Num("push") != 0 {
 		t.Errorf("%v and %v N", a.Out.Num("uplift"), b.Out.Num("uplift"))
 	}
-	if !calctest.Noted(a, even) || calctest.Noted(a, uneven) {
-		t.Error("even levels are not told")
+	if !calctest.Noted(a, noteEven) || calctest.Noted(a, noteUneven) {
+		t.Error("no note on even levels")
 	}
 }
 
-// The sides may be named either way round.
+// Exchanging the sides changes no result.
 func TestSidesMirror(t *testing.T) {
 	a := calctest.Run(t, Calculator, "side-a=3'", "side-b=1'")
 	b := calctest.Run(t, Calculator, "side-a=1'", "side-b=3'")
@@ -28,14 +28,14 @@ func TestSidesMirror(t *testing.T) {
 			t.Errorf("%s: %v and %v", id, a.Out.Num(id), b.Out.Num(id))
 		}
 	}
-	if !calctest.Noted(a, uneven) || calctest.Noted(a, even) {
-		t.Error("uneven levels are not told")
+	if !calctest.Noted(a, noteUneven) || calctest.Noted(a, noteEven) {
+		t.Error("no note on uneven levels")
 	}
 }
 
-// Straps are rounded up, an exact number stays, one is never enough.
+// Straps are rounded up, an exact number is not, and there are at least two.
 func TestStraps(t *testing.T) {
-	// 5 by 1 by 2 ft in 150 lb/ft³ less 200 lb is 1300 lbf
+	// Uplift: 5 by 1 by 2 ft in 150 lb/ft³ less 200 lb is 1300 lbf.
 	block := []string{"length=5'", "thickness=12", "height=2'", "side-a=3'", "side-b=3'", "own=200", "factor=1"}
 	for _, c := range []struct {
 		rating string
@@ -50,8 +50,8 @@ func TestStraps(t *testing.T) {
 
 func TestHeavyBlockStays(t *testing.T) {
 	res := calctest.Run(t, Calculator, "own=20000")
-	if res.Out.Num("uplift") != 0 || res.Out.Num("straps") != 0 || !calctest.Noted(res, stays) ||
-		calctest.Noted(res, floats) {
+	if res.Out.Num("uplift") != 0 || res.Out.Num("straps") != 0 || !calctest.Noted(res, noteStays) ||
+		calctest.Noted(res, noteFloats) {
 		t.Errorf("uplift %v, straps %v", res.Out.Num("uplift"), res.Out.Num("straps"))
 	}
 }

@@ -1,5 +1,5 @@
-// Package blockoutuplift answers what lifts a block-out in fresh concrete and pushes
-// it sideways, and how many straps hold it down.
+// Package blockoutuplift computes the uplift and the net sideways force on a
+// block-out in fluid concrete, and the number of straps that hold it down.
 package blockoutuplift
 
 import (
@@ -9,8 +9,7 @@ import (
 	"coursebook/calculators/ties"
 )
 
-// Calculator answers what lifts a block-out in fresh concrete and pushes
-// it sideways, and how many straps hold it down.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "block-out-uplift",
 	Title:   calc.Text("Block-out: uplift and side push"),
@@ -116,7 +115,7 @@ var Calculator = &calc.Calculator{
 	Draw:    draw,
 }
 
-// A share used is rounded up and so is a load per length.
+// cubicFeet displays the volume in the concrete.
 var cubicFeet = quantity.Display{
 	Dim:    quantity.Volume,
 	US:     quantity.UnitDisplay{Unit: "ft³", Step: 0.1},

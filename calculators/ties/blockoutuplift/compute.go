@@ -9,11 +9,11 @@ import (
 )
 
 const (
-	floats = calc.Text("It floats. Strap it down before placing, to something that holds {force}.")
-	stays  = calc.Text("Its own weight holds it down by the numbers. Strap it all the same: the poker shakes it loose.")
-	uneven = calc.Text("The levels differ by {gap}. Brace against the push, or even them out as you place.")
-	even   = calc.Text("Both sides stand at one height. Keep it so while placing.")
-	slow   = calc.Text(
+	noteFloats = calc.Text("It floats. Strap it down before placing, to something that holds {force}.")
+	noteStays  = calc.Text("Its own weight holds it down by the numbers. Strap it all the same: the poker shakes it loose.")
+	noteUneven = calc.Text("The levels differ by {gap}. Brace against the push, or even them out as you place.")
+	noteEven   = calc.Text("Both sides stand at one height. Keep it so while placing.")
+	noteFluid  = calc.Text(
 		"All concrete counts as fluid. Placing slowly lets the lower part stiffen; no credit is taken for it.",
 	)
 )
@@ -25,8 +25,8 @@ const (
 	gravity = 9.80665 // m/s², standard
 )
 
-// compute takes the higher side for the volume: the concrete runs under
-// the block-out and lifts all of it.
+// compute takes the level of the higher side for the submerged volume: the
+// concrete runs under the block-out and lifts all of it.
 func compute(r *calc.Recorder, in calc.Case) {
 	w, b, h, a, low := in.Num("weight"), in.Num("thickness"), in.Num("height"), in.Num("side-a"), in.Num("side-b")
 	volume := r.Use(ties.SubmergedFormula, in.Num("length"), b, h, math.Max(a, low))
@@ -40,7 +40,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("uplift", math.Max(0, uplift))
 	r.Put("straps", 0)
 	if uplift > 0 {
-		// one strap lets a block-out turn: never fewer than two
+		// A block-out on one strap can turn: at least two.
 		r.Put(
 			"straps",
 			math.Max(2, ties.UpTo(r.Use(ties.StrapShareFormula, in.Num("factor"), uplift, in.Num("rating")))),
@@ -48,16 +48,16 @@ func compute(r *calc.Recorder, in calc.Case) {
 		r.Note(
 			calc.LevelWarning,
 			calc.At("rating"),
-			floats,
+			noteFloats,
 			calc.Amount("force", uplift*in.Num("factor"), &displays.Force),
 		)
 	} else {
-		r.Note(calc.LevelNotice, calc.At("own"), stays)
+		r.Note(calc.LevelNotice, calc.At("own"), noteStays)
 	}
 	if gap := math.Abs(a - low); gap > calc.Slack {
-		r.Note(calc.LevelWarning, calc.At("side-b"), uneven, calc.Amount("gap", gap, &displays.Height))
+		r.Note(calc.LevelWarning, calc.At("side-b"), noteUneven, calc.Amount("gap", gap, &displays.Height))
 	} else {
-		r.Note(calc.LevelNotice, calc.At("side-b"), even)
+		r.Note(calc.LevelNotice, calc.At("side-b"), noteEven)
 	}
-	r.Note(calc.LevelNotice, calc.Path{}, slow)
+	r.Note(calc.LevelNotice, calc.Path{}, noteFluid)
 }

@@ -15,12 +15,13 @@ const (
 		"Concrete stands {a} high on side A and {b} on side B. Uplift {uplift}, push to the lower side {push}, " +
 			"straps {straps}.",
 	)
-	blockLevel = calc.Text("{side}: {level}")
-	blockUp    = calc.Text("Uplift: {uplift}, straps: {straps}")
-	side       = calc.Text("Push to the lower side: {push}")
+	labelLevel  = calc.Text("{side}: {level}")
+	labelUplift = calc.Text("Uplift: {uplift}, straps: {straps}")
+	labelPush   = calc.Text("Push to the lower side: {push}")
 )
 
-// draw shows the block-out between the two levels, seen on the wall.
+// draw shows the block-out in elevation, with the level of the concrete on each
+// side, the uplift and the net push.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -39,7 +40,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		calc.Amount("straps", res.Out.Num("straps"), &displays.Count),
 	}
 	level := func(x float64, name string, at float64) figure.Node {
-		text := v.Say(blockLevel, calc.WordSlot("side", name), calc.Amount("level", at, &displays.Height))
+		text := v.Say(labelLevel, calc.WordSlot("side", name), calc.Amount("level", at, &displays.Height))
 		return figure.Text(figure.Label, figure.Point{X: x, Y: y(at) - 6}, figure.Middle, text)
 	}
 	nodes := []figure.Node{
@@ -63,8 +64,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		nodes = append(nodes, ties.Arrow(from, to))
 	}
 	nodes = append(nodes,
-		figure.Text(figure.Number, figure.Point{X: 10, Y: foot + 46}, figure.Start, v.Say(blockUp, slots...)),
-		figure.Text(figure.Number, figure.Point{X: 10, Y: foot + 66}, figure.Start, v.Say(side, slots...)))
+		figure.Text(figure.Number, figure.Point{X: 10, Y: foot + 46}, figure.Start, v.Say(labelUplift, slots...)),
+		figure.Text(figure.Number, figure.Point{X: 10, Y: foot + 66}, figure.Start, v.Say(labelPush, slots...)))
 	return figure.Drawing{
 		Width:  figure.ChartWidth,
 		Height: foot + 76,

@@ -1,5 +1,7 @@
-// Package tieload answers what one tie carries, whole or beside missing ones. It
-// checks ties alone: a weakened face is backed unless its capacity is known.
+// Package tieload computes the load on one form tie, with all its neighbours or
+// with some missing, and compares it with the working load of the tie. Only
+// ties are checked: a weakened face gets the verdict "back it" unless its
+// capacity is known.
 package tieload
 
 import (
@@ -9,8 +11,7 @@ import (
 	"coursebook/calculators/ties"
 )
 
-// Calculator answers what one tie carries, whole or beside missing ones. It
-// checks ties alone: a weakened face is backed unless its capacity is known.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "tie-load",
 	Title:   calc.Text("Load on a form tie"),
@@ -148,13 +149,13 @@ var Calculator = &calc.Calculator{
 	Draw:    draw,
 }
 
-// A share used is rounded up and so is a load per length.
+// usedShare displays the share of the working load that is used, rounded up.
 var usedShare = quantity.Display{
 	Dim: quantity.Ratio,
 	US:  quantity.UnitDisplay{Unit: "%", Step: 1, Rounding: quantity.Up},
 }
 
-// The options of the face and of the verdicts.
+// IDs of the options of the face and of the verdicts.
 const (
 	faceWhole = "whole"
 	faceWeak  = "weak"

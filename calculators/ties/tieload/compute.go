@@ -7,17 +7,17 @@ import (
 )
 
 const (
-	over   = calc.Text("The ties may tear. One carries {load} and may carry {working}. Do not place this way.")
-	factor = calc.Text("The factor is below 2. ACI 347 asks for at least 2 on form ties.")
-	tieAsk = calc.Text("What load breaks the tie? Without the form maker's figure there is no verdict.")
-	many   = calc.Text("So many missing in one place leave more than the ties in doubt. Ask the engineer.")
-	share  = calc.Text("More than two ties share the load. That holds only where the face spreads it both ways.")
-	back   = calc.Text("The face is weakened and no capacity is known. Back it with boards and a brace before placing.")
-	beyond = calc.Text(
+	noteOver    = calc.Text("The ties may tear. One carries {load} and may carry {working}. Do not place this way.")
+	noteFactor  = calc.Text("The factor is below 2. ACI 347 asks for at least 2 on form ties.")
+	askStrength = calc.Text("What load breaks the tie? Without the form maker's figure there is no verdict.")
+	noteMany    = calc.Text("So many missing in one place leave more than the ties in doubt. Ask the engineer.")
+	noteShared  = calc.Text("More than two ties share the load. That holds only where the face spreads it both ways.")
+	noteBack    = calc.Text("The face is weakened and no capacity is known. Back it with boards and a brace before placing.")
+	noteBeyond  = calc.Text(
 		"The pressure of {pressure} is above the capacity entered. Back the face, or keep the fluid concrete to " +
 			"{height} above it.",
 	)
-	noNeed = calc.Text("A capacity was entered, but the face is whole. It is not used.")
+	noteUnused = calc.Text("A capacity was entered, but the face is whole. It is not used.")
 )
 
 func compute(r *calc.Recorder, in calc.Case) {
@@ -30,13 +30,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if in.Has("strength") {
 		rate(r, in, load)
 	} else {
-		r.Note(calc.LevelAsk, calc.At("strength"), tieAsk)
+		r.Note(calc.LevelAsk, calc.At("strength"), askStrength)
 	}
 	if n >= 3 {
-		r.Note(calc.LevelWarning, calc.At("missing"), many)
+		r.Note(calc.LevelWarning, calc.At("missing"), noteMany)
 	}
 	if n > 0 && m > 2 {
-		r.Note(calc.LevelCaution, calc.At("sharing"), share)
+		r.Note(calc.LevelCaution, calc.At("sharing"), noteShared)
 	}
 	rateFace(r, in)
 }
@@ -55,30 +55,30 @@ func rate(r *calc.Recorder, in calc.Case, load float64) {
 		r.Note(
 			calc.LevelWarning,
 			calc.At("strength"),
-			over,
+			noteOver,
 			calc.Amount("load", load, &displays.Force),
 			calc.Amount("working", working, &displays.ForceAtMost),
 		)
 	}
 	if in.Num("factor") < 2 {
-		r.Note(calc.LevelCaution, calc.At("factor"), factor)
+		r.Note(calc.LevelCaution, calc.At("factor"), noteFactor)
 	}
 }
 
-// rateFace answers 'back it' for a weakened face, unless its capacity is
-// known from those who may give one and covers the pressure.
+// rateFace puts the verdict on the face. A weakened face is to be backed unless
+// a capacity is entered that is not below the pressure.
 func rateFace(r *calc.Recorder, in calc.Case) {
 	known := in.Has("capacity")
 	if in.Num("missing") == 0 && in.Choice("face") == faceWhole {
 		r.PutChoice("backing", faceSound)
 		if known {
-			r.Note(calc.LevelNotice, calc.At("capacity"), noNeed)
+			r.Note(calc.LevelNotice, calc.At("capacity"), noteUnused)
 		}
 		return
 	}
 	if !known {
 		r.PutChoice("backing", faceBack)
-		r.Note(calc.LevelWarning, calc.At("face"), back)
+		r.Note(calc.LevelWarning, calc.At("face"), noteBack)
 		return
 	}
 	height := r.Use(ties.FaceHeightFormula, in.Num("capacity"), in.Num("weight"))
@@ -89,7 +89,7 @@ func rateFace(r *calc.Recorder, in calc.Case) {
 		r.Note(
 			calc.LevelWarning,
 			calc.At("capacity"),
-			beyond,
+			noteBeyond,
 			calc.Amount("pressure", in.Num("pressure"), &displays.Rating),
 			calc.Amount("height", height, &displays.HeightAtMost),
 		)

@@ -13,8 +13,8 @@ const (
 	desc  = calc.Text(
 		"Ties {across} by {up} apart, {missing} missing. The shaded face of {area} hangs on one tie: {load}.",
 	)
-	tieGap = calc.Text("Cross: missing. Shaded: the face on one tie.")
-	says   = calc.Text("Load on that tie: {load}")
+	labelMarks = calc.Text("Cross: missing. Shaded: the face on one tie.")
+	labelLoad  = calc.Text("Load on that tie: {load}")
 )
 
 // draw shows a piece of the face: whole ties as dots, missing ones as
@@ -59,8 +59,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		}
 	}
 	nodes = append(nodes,
-		figure.Text(figure.Number, figure.Point{X: 10, Y: foot + 22}, figure.Start, v.Say(says, load)),
-		figure.Text(figure.Label, figure.Point{X: 10, Y: foot + 42}, figure.Start, v.Say(tieGap)))
+		figure.Text(figure.Number, figure.Point{X: 10, Y: foot + 22}, figure.Start, v.Say(labelLoad, load)),
+		figure.Text(figure.Label, figure.Point{X: 10, Y: foot + 42}, figure.Start, v.Say(labelMarks)))
 	return figure.Drawing{
 		Width: figure.ChartWidth, Height: foot + 52, Title: v.Say(title),
 		Desc: v.Say(desc, calc.Amount("across", across, &displays.Inches), calc.Amount("up", up, &displays.Inches),

@@ -7,8 +7,8 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// The Army subcourse EN5151 rounds the spacing of ties down: 13.6 in. is
-// 13 in. (Part C), and so does this.
+// The spacing of ties is rounded down as in the Army subcourse EN5151, part C:
+// 13.6 in. to 13 in.
 func TestSpacingIsRoundedDown(t *testing.T) {
 	res := calctest.Run(t, Calculator, "strength=1420", "factor=1", "pressure=1250", "up=12", "missing=0")
 	if got := shown(Calculator, res, "widest"); got != `13"` {
@@ -24,10 +24,10 @@ func TestFaceIsBackedUnlessItsCapacityIsKnown(t *testing.T) {
 		height bool
 	}{
 		{[]string{"missing=0"}, faceSound, "", false},
-		{[]string{"missing=0", "capacity=300"}, faceSound, noNeed, false},
-		{[]string{"missing=1"}, faceBack, back, false},
-		{[]string{"missing=0", "face=weak"}, faceBack, back, false},
-		{[]string{"missing=1", "capacity=599"}, faceBack, beyond, true},
+		{[]string{"missing=0", "capacity=300"}, faceSound, noteUnused, false},
+		{[]string{"missing=1"}, faceBack, noteBack, false},
+		{[]string{"missing=0", "face=weak"}, faceBack, noteBack, false},
+		{[]string{"missing=1", "capacity=599"}, faceBack, noteBeyond, true},
 		{[]string{"missing=1", "capacity=600"}, faceWithin, "", true},
 		{[]string{"missing=0", "face=weak", "capacity=700"}, faceWithin, "", true},
 	} {
@@ -35,7 +35,7 @@ func TestFaceIsBackedUnlessItsCapacityIsKnown(t *testing.T) {
 		if res.Out.Choice("backing") != c.want || res.Out.Has("face-height") != c.height {
 			t.Errorf("%v: %s, height %v", c.typed, res.Out.Choice("backing"), res.Out.Has("face-height"))
 		}
-		for _, n := range []calc.Text{back, beyond, noNeed} {
+		for _, n := range []calc.Text{noteBack, noteBeyond, noteUnused} {
 			if calctest.Noted(res, n) != (n == c.note) {
 				t.Errorf("%v: note %s", c.typed, n.EN())
 			}
@@ -43,18 +43,18 @@ func TestFaceIsBackedUnlessItsCapacityIsKnown(t *testing.T) {
 	}
 }
 
-func TestTieVerdict(t *testing.T) {
+func TestVerdict(t *testing.T) {
 	for _, c := range []struct {
 		typed []string
 		want  string
 		note  calc.Text
 	}{
 		{[]string{"missing=0", "strength=1070"}, holds, ""},
-		{[]string{"missing=0", "strength=1060"}, fails, over}, // 600 psf on 8 by 16 in. is 533.3 lbf
-		{[]string{"strength="}, unrated, tieAsk},
-		{[]string{"factor=1.9"}, holds, factor},
-		{[]string{"missing=3"}, fails, many},
-		{[]string{"sharing=3"}, holds, share},
+		{[]string{"missing=0", "strength=1060"}, fails, noteOver}, // 600 psf on 8 by 16 in. is 533.3 lbf
+		{[]string{"strength="}, unrated, askStrength},
+		{[]string{"factor=1.9"}, holds, noteFactor},
+		{[]string{"missing=3"}, fails, noteMany},
+		{[]string{"sharing=3"}, holds, noteShared},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
 		if res.Out.Choice("verdict") != c.want || c.note != "" && !calctest.Noted(res, c.note) {
@@ -62,14 +62,14 @@ func TestTieVerdict(t *testing.T) {
 		}
 	}
 	res := calctest.Run(t, Calculator)
-	for _, n := range []calc.Text{over, factor, many, share, tieAsk} {
+	for _, n := range []calc.Text{noteOver, noteFactor, noteMany, noteShared, askStrength} {
 		if calctest.Noted(res, n) {
 			t.Errorf("the default case says %s", n.EN())
 		}
 	}
 }
 
-// shown is an output as a reader of US units sees it.
+// shown formats an output in US units.
 func shown(c *calc.Calculator, res calc.Result, id string) string {
 	for i, f := range res.Out.Fields() {
 		if f.ID == id {

@@ -1,5 +1,5 @@
-// Package windowsupports answers what fresh concrete does to the frame of an opening
-// and how far apart its inside supports may stand.
+// Package windowsupports computes the pressure on the frame of an opening in a
+// wall and the largest spacing of the supports inside it.
 package windowsupports
 
 import (
@@ -9,8 +9,7 @@ import (
 	"coursebook/calculators/ties"
 )
 
-// Calculator answers what fresh concrete does to the frame of an opening
-// and how far apart its inside supports may stand.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:    "window-supports",
 	Title: calc.Text("Supports inside a window frame"),
@@ -176,7 +175,7 @@ var Calculator = &calc.Calculator{
 	Draw:    draw,
 }
 
-// A share used is rounded up and so is a load per length.
+// Displays of the outputs. A load per length is rounded up.
 var (
 	lineLoad = quantity.Display{
 		Dim:    quantity.LineLoad,
@@ -190,7 +189,7 @@ var (
 	}
 )
 
-// The options of how the board of the frame spans.
+// IDs of the options of how the board of the frame spans.
 const (
 	spanSimple  = "simple"
 	spanThrough = "through"

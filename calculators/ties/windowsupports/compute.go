@@ -8,7 +8,7 @@ import (
 	"coursebook/calculators/ties"
 )
 
-// What decides a spacing.
+// IDs of what governs a spacing.
 const (
 	byBend    = "bend"
 	bySag     = "sag"
@@ -16,13 +16,13 @@ const (
 )
 
 const (
-	windowShort  = calc.Text("Fewer than three spans fit on some side. There the board counts as a simple beam.")
-	fluid        = calc.Text("No form pressure is entered: the full fluid head counts, down to {pressure} at the sill.")
-	windowCapped = calc.Text("The form pressure caps jambs and sill. The head carries the whole weight above it.")
-	none         = calc.Text("By the numbers one way needs no support inside. Set one in the middle all the same.")
-	rated        = calc.Text("What may one support carry? Now only the board counts.")
-	tight        = calc.Text("Supports closer than {limit} leave no room to work. Use a thicker board or place slower.")
-	even         = calc.Text("Keep supports the same distance apart, and the first no farther from the corner.")
+	noteShort  = calc.Text("Fewer than three spans fit on some side. There the board counts as a simple beam.")
+	noteFluid  = calc.Text("No form pressure is entered: the full fluid head counts, down to {pressure} at the sill.")
+	noteCapped = calc.Text("The form pressure caps jambs and sill. The head carries the whole weight above it.")
+	noteNone   = calc.Text("By the numbers one way needs no support inside. Set one in the middle all the same.")
+	askRating  = calc.Text("What may one support carry? Now only the board counts.")
+	noteTight  = calc.Text("Supports closer than {limit} leave no room to work. Use a thicker board or place slower.")
+	noteEven   = calc.Text("Keep supports the same distance apart, and the first no farther from the corner.")
 
 	tightest = 8 * 0.0254 // m, closest useful spacing; common practice
 )
@@ -34,10 +34,10 @@ type beam struct{ n, m, k float64 }
 var (
 	simpleBeam  = beam{8, 76.8, 1}
 	throughBeam = beam{10, 145, 1.25}
-	twoSpanBeam = beam{8, 76.8, 1.25} // runs through, but too short for three
+	twoSpanBeam = beam{8, 76.8, 1.25} // continuous over fewer than three spans
 )
 
-// side is one side of the frame and what holds it.
+// side is one side of the frame with its loads and supports.
 type side struct {
 	id             string
 	span           float64 // m, length of the side
@@ -45,7 +45,7 @@ type side struct {
 	spacing        float64
 	supports       float64
 	governs        string
-	by             beam // the coefficients it got
+	by             beam // the coefficients used
 }
 
 func compute(r *calc.Recorder, in calc.Case) {
@@ -54,9 +54,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 	sill := r.UseFor(nameSill, nil, ties.HeadFormula, w, cover+in.Num("height"))
 	if in.Has("form-pressure") {
 		sill = r.Use(ties.LowerFormula, sill, in.Num("form-pressure"))
-		r.Note(calc.LevelNotice, calc.At("form-pressure"), windowCapped)
+		r.Note(calc.LevelNotice, calc.At("form-pressure"), noteCapped)
 	} else {
-		r.Note(calc.LevelNotice, calc.At("form-pressure"), fluid, calc.Amount("pressure", sill, &displays.Pressure))
+		r.Note(calc.LevelNotice, calc.At("form-pressure"), noteFluid, calc.Amount("pressure", sill, &displays.Pressure))
 	}
 	sides := []side{
 		{id: "head", span: in.Num("width"), pressure: head},
@@ -70,18 +70,18 @@ func compute(r *calc.Recorder, in calc.Case) {
 		short = s.support(in) || short
 	}
 	showSteps(r, in, sides[2])
-	putWindow(r, sides)
+	put(r, sides)
 	if short {
-		r.Note(calc.LevelNotice, calc.At("beam"), windowShort)
+		r.Note(calc.LevelNotice, calc.At("beam"), noteShort)
 	}
 	if !in.Has("rating") {
-		r.Note(calc.LevelAsk, calc.At("rating"), rated)
+		r.Note(calc.LevelAsk, calc.At("rating"), askRating)
 	}
-	r.Note(calc.LevelNotice, calc.Path{}, even)
+	r.Note(calc.LevelNotice, calc.Path{}, noteEven)
 }
 
-// support finds spacing and number of supports of a side. It reports whether a
-// board that should run over three spans has fewer.
+// support sets spacing and number of supports of a side. It reports whether a
+// continuous board has fewer than three spans.
 func (s *side) support(in calc.Case) (short bool) {
 	if s.load <= 0 { // no concrete above the head
 		s.spacing, s.governs = s.span, byBend
@@ -99,7 +99,8 @@ func (s *side) support(in calc.Case) (short bool) {
 	return s.supports < 2
 }
 
-// fit takes the least of what stress, bending and the support allow.
+// fit sets the spacing to the least that stress, bending and the rating of a
+// support allow.
 func (s *side) fit(in calc.Case, b beam) {
 	s.by = b
 	wide, thick := in.Num("board-wide"), in.Num("board-thick")
@@ -115,7 +116,7 @@ func (s *side) fit(in calc.Case, b beam) {
 	s.supports = math.Max(0, ties.UpTo(s.span/s.spacing)-1)
 }
 
-// showSteps works the sill by hand with the coefficients that it got.
+// showSteps records the worked steps of the sill with the coefficients used.
 func showSteps(r *calc.Recorder, in calc.Case, s side) {
 	wide, thick := in.Num("board-wide"), in.Num("board-thick")
 	r.UseFor(nameSill, nil, ties.LineLoadFormula, s.pressure, in.Num("core"))
@@ -126,7 +127,7 @@ func showSteps(r *calc.Recorder, in calc.Case, s side) {
 	}
 }
 
-func putWindow(r *calc.Recorder, sides []side) {
+func put(r *calc.Recorder, sides []side) {
 	closest, posts := math.Inf(1), math.Max(sides[0].supports, sides[2].supports)
 	var rows []calc.Case
 	for _, s := range sides {
@@ -142,9 +143,9 @@ func putWindow(r *calc.Recorder, sides []side) {
 	r.Put("sill", sides[2].pressure)
 	r.PutRows("sides", rows)
 	if posts == 0 || sides[1].supports == 0 {
-		r.Note(calc.LevelNotice, calc.Path{}, none)
+		r.Note(calc.LevelNotice, calc.Path{}, noteNone)
 	}
 	if closest < tightest {
-		r.Note(calc.LevelWarning, calc.At("board-thick"), tight, calc.Amount("limit", tightest, &displays.Inches))
+		r.Note(calc.LevelWarning, calc.At("board-thick"), noteTight, calc.Amount("limit", tightest, &displays.Inches))
 	}
 }

@@ -15,14 +15,13 @@ const (
 		"Opening {width} by {height}. Load on the head {head}, under the sill {sill}. Posts {posts}, spreaders " +
 			"{spreaders}, at most {spacing} apart.",
 	)
-	head  = calc.Text("Head: {head}")
-	sill  = calc.Text("Jamb foot and sill: {sill}")
-	says  = calc.Text("Posts: {posts}, spreaders: {spreaders}")
-	apart = calc.Text("At most {spacing} apart")
+	labelHead    = calc.Text("Head: {head}")
+	labelSill    = calc.Text("Jamb foot and sill: {sill}")
+	labelCounts  = calc.Text("Posts: {posts}, spreaders: {spreaders}")
+	labelSpacing = calc.Text("At most {spacing} apart")
 )
 
-// draw shows the frame from the front, its supports inside, the forces
-// that press on it.
+// draw shows the frame in elevation, its supports and the forces on it.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -50,7 +49,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		figure.Rect(figure.Concrete, figure.Point{X: 10, Y: 6}, figure.ChartWidth-20, foot-6),
 		figure.Rect(figure.Opening, figure.Point{X: left, Y: top}, w, h),
 	}
-	posts, spreaders := share(res.Out.Num("posts")), share(res.Out.Num("spreaders"))
+	posts, spreaders := positions(res.Out.Num("posts")), positions(res.Out.Num("spreaders"))
 	for _, s := range posts {
 		x := left + float64(w*s)
 		nodes = append(nodes, figure.Segment(figure.Steel, figure.Point{X: x, Y: top}, figure.Point{X: x, Y: top + h}))
@@ -69,7 +68,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		ties.Arrow(figure.Point{X: left - 26, Y: low}, figure.Point{X: left - 2, Y: low}),
 		ties.Arrow(figure.Point{X: left + w + 26, Y: low}, figure.Point{X: left + w + 2, Y: low}))
 	y := foot
-	for i, text := range []calc.Text{says, apart, head, sill} {
+	for i, text := range []calc.Text{labelCounts, labelSpacing, labelHead, labelSill} {
 		y += 20
 		role := figure.Label
 		if i < 2 {
@@ -86,9 +85,9 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 }
 
-// share lists where n supports stand, as shares of the side; a picture has
-// room for 24.
-func share(n float64) []float64 {
+// positions returns the positions of n supports as fractions of the side. At most 24
+// are drawn.
+func positions(n float64) []float64 {
 	count := int(math.Min(n, 24))
 	at := make([]float64, count)
 	for i := range at {

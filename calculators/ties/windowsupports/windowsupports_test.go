@@ -21,13 +21,14 @@ func TestFormPressureCapsJambsAndSillOnly(t *testing.T) {
 	if head := calc.From(row(capped, 0).Num("pressure"), "psf"); !calctest.Equal(head, 1500) {
 		t.Errorf("the head carries %v", head)
 	}
-	if !calctest.Noted(capped, windowCapped) || calctest.Noted(capped, fluid) || !calctest.Noted(free, fluid) ||
-		calctest.Noted(free, windowCapped) {
-		t.Error("what counts is not told")
+	if !calctest.Noted(capped, noteCapped) || calctest.Noted(capped, noteFluid) || !calctest.Noted(free, noteFluid) ||
+		calctest.Noted(free, noteCapped) {
+		t.Error("wrong notes on the form pressure")
 	}
 }
 
-// n supports make n + 1 spans, none wider than allowed; one fewer would.
+// n supports make n + 1 spans, none wider than the spacing; n − 1 supports make
+// wider ones.
 func TestSupportsAreEnoughAndNoMore(t *testing.T) {
 	for _, beam := range []string{spanSimple, spanThrough} {
 		for _, width := range []string{"12", "36", "72", "120", "200"} {
@@ -42,7 +43,7 @@ func TestSupportsAreEnoughAndNoMore(t *testing.T) {
 	}
 }
 
-// A board that runs through spans farther only where three spans fit.
+// A continuous board spans farther only over three spans or more.
 func TestContinuousBoard(t *testing.T) {
 	simple := calctest.Run(t, Calculator, "width=150", "rating=")
 	through := calctest.Run(t, Calculator, "width=150", "rating=", "beam=through")
@@ -51,28 +52,28 @@ func TestContinuousBoard(t *testing.T) {
 	}
 	short := calctest.Run(t, Calculator, "width=30", "rating=", "beam=through")
 	alike := calctest.Run(t, Calculator, "width=30", "rating=")
-	if row(short, 2).Num("spacing") != row(alike, 2).Num("spacing") || !calctest.Noted(short, windowShort) {
+	if row(short, 2).Num("spacing") != row(alike, 2).Num("spacing") || !calctest.Noted(short, noteShort) {
 		t.Error("a board over two spans counts as more")
 	}
-	if calctest.Noted(alike, windowShort) {
-		t.Error("a simple beam is told to be short")
+	if calctest.Noted(alike, noteShort) {
+		t.Error("a simple beam has the note on short spans")
 	}
 }
 
-func TestWindowNotes(t *testing.T) {
+func TestNotes(t *testing.T) {
 	for _, c := range []struct {
 		typed []string
 		note  calc.Text
 		want  bool
 	}{
-		{nil, rated, false},
-		{[]string{"rating="}, rated, true},
-		{nil, none, false},
-		{[]string{"width=10"}, none, true},
-		{[]string{"height=12", "width=60"}, none, true},
-		{[]string{"cover=4'", "width=100", "height=80"}, none, false},
-		{[]string{"rating=100"}, tight, true},
-		{nil, tight, false},
+		{nil, askRating, false},
+		{[]string{"rating="}, askRating, true},
+		{nil, noteNone, false},
+		{[]string{"width=10"}, noteNone, true},
+		{[]string{"height=12", "width=60"}, noteNone, true},
+		{[]string{"cover=4'", "width=100", "height=80"}, noteNone, false},
+		{[]string{"rating=100"}, noteTight, true},
+		{nil, noteTight, false},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
 		if calctest.Noted(res, c.note) != c.want {
@@ -81,7 +82,7 @@ func TestWindowNotes(t *testing.T) {
 	}
 }
 
-// A weaker support stands closer, and decides.
+// A weak support governs, at a closer spacing.
 func TestSupportDecides(t *testing.T) {
 	res := calctest.Run(t, Calculator, "rating=500")
 	if row(res, 2).Choice("governs") != bySupport {

@@ -5,8 +5,7 @@ import (
 	"testing"
 )
 
-// The push on a side is the pressure summed over its height: held against a
-// plain sum of thin strips.
+// SidePush equals the pressure integrated over the height numerically.
 func TestSidePushIsTheSumOfStrips(t *testing.T) {
 	for _, c := range []struct{ h, a float64 }{{2, 0}, {2, 1}, {2, 2}, {2, 5}, {0.3, 0.2}} {
 		const strips = 20000

@@ -21,9 +21,9 @@ func TestSpanEquations(t *testing.T) {
 	}
 }
 
-// A simple beam bends by 5·q·L⁴/(384·E·I) and carries q·L²/8: put back in,
-// both spans give the stress and the bend that were asked.
-func TestSpansTurnBeamTheoryRound(t *testing.T) {
+// A simple beam deflects by 5·q·L⁴/(384·E·I) under a moment of q·L²/8: both spans
+// put into beam theory give back the stress and the deflection.
+func TestSpansInvertBeamTheory(t *testing.T) {
 	const b, d, q, f, e, r = 9.25, 1.5, 400.0, 800.0, 1.2e6, 360.0
 	s, i, line := b*d*d/6, b*d*d*d/12, q/12 // lbf/in
 	l := BendSpan(8, f, b, d, q)

@@ -7,7 +7,7 @@ import (
 )
 
 // At the widest spacing a tie carries exactly its working load.
-func TestSpacingTurnsLoadRound(t *testing.T) {
+func TestSpacingInvertsLoad(t *testing.T) {
 	for n := range 7 {
 		for m := 1; m < 8; m++ {
 			s := TieSpacing(900, 600, 1.5, float64(n), float64(m))
@@ -18,8 +18,8 @@ func TestSpacingTurnsLoadRound(t *testing.T) {
 	}
 }
 
-// What the ties of a row carry together is the pressure on the whole row,
-// however many are missing between two whole ones.
+// The two ties beside a gap carry together the pressure on all of it, with any
+// number of ties missing between them.
 func TestLoadIsNeverLost(t *testing.T) {
 	for n := range 7 {
 		end := TieForce(600, TieArea(1, 1, float64(n), 2))
