@@ -108,7 +108,11 @@ var outputs = []calc.Field{
 			{ID: dryAct, Label: calc.Text("Too fast: act now")},
 		},
 	},
-	{ID: "rate", Kind: calc.Number, Display: &showRate, Lead: true, Label: calc.Text("Evaporation, Uno")},
+	{
+		ID: "worst", Kind: calc.Number, Display: &showRate, Lead: true, Label: calc.Text("Evaporation"),
+		Help: calc.Text("The faster one of two equations."),
+	},
+	{ID: "rate", Kind: calc.Number, Display: &showRate, Label: calc.Text("By Uno")},
 	{ID: "limit", Kind: calc.Number, Display: &showRate, Label: calc.Text("Act from")},
 	{ID: "careful", Kind: calc.Number, Display: &showRate, Label: calc.Text("Careful from")},
 	{ID: "menzel", Kind: calc.Number, Display: &showRate, Label: calc.Text("By Menzel")},
@@ -190,7 +194,7 @@ var sources = []calc.Source{
 var tables = []calc.Table{{
 	ID: "rate", Title: calc.Text("Evaporation by humidity and wind"),
 	Note: calc.Text("Concrete at 85 °F (29 °C), air at 88 °F (31 °C). Plain mixes: act from 0.2 lb/ft²/h (1 kg/m²/h)."),
-	Out:  "rate", Down: calc.Axis{Path: "humidity", US: []string{"10%", "20%", "40%", "60%", "80%"}},
+	Out:  "worst", Down: calc.Axis{Path: "humidity", US: []string{"10%", "20%", "40%", "60%", "80%"}},
 	Across: calc.Axis{
 		Path:   "wind",
 		US:     []string{"0 mph", "5 mph", "10 mph", "15 mph", "20 mph", "25 mph"},
@@ -203,8 +207,8 @@ var tables = []calc.Table{{
 var (
 	showRate = quantity.Display{
 		Dim:    quantity.EvaporationRate,
-		US:     quantity.UnitDisplay{Unit: "lb/ft²/h", Step: 0.01},
-		Metric: quantity.UnitDisplay{Unit: "kg/m²/h", Step: 0.05},
+		US:     quantity.UnitDisplay{Unit: "lb/ft²/h", Step: 0.001},
+		Metric: quantity.UnitDisplay{Unit: "kg/m²/h", Step: 0.01},
 	}
 	showWind = quantity.Display{
 		Dim:    quantity.Speed,

@@ -13,7 +13,7 @@ const (
 			"water and trowel it in.",
 	)
 	noteCare  = calc.Text("Have fog, covers and a wind break at hand before the next load.")
-	noteSplit = calc.Text("Menzel's equation gives {rate}, on the other side of the limit. Take the stricter.")
+	noteSplit = calc.Text("Uno's equation gives {uno} and Menzel's {menzel}. The faster one counts.")
 	noteDew   = calc.Text("Dew falls on the concrete: nothing dries.")
 	noteGrid  = calc.Text(
 		"Outside 50 to 104 °F (10 to 40 °C) or above 25 mph (40 km/h) the equations were not compared. Take the rate " +
@@ -58,25 +58,28 @@ func compute(r *calc.Recorder, in calc.Case) {
 	)
 	menzel := math.Max(0, r.Use(weather.MenzelUSFormula, e0, ea, humidity, wind))
 	limit := calc.SI(dryLimit(in.Choice("mix")), "lb/ft²/h")
+	worst := math.Max(rate, menzel)
+	r.Put("worst", worst)
 	r.Put("rate", rate)
 	r.Put("menzel", menzel)
 	r.Put("uno-si", math.Max(0, r.Use(weather.UnoSIFormula, concrete, air, humidity, wind)))
 	r.Put("limit", limit)
 	r.Put("careful", limit/2)
 	switch {
-	case !calc.Under(rate, limit):
+	case !calc.Under(worst, limit):
 		r.PutChoice("verdict", dryAct)
 		r.Note(calc.LevelNotice, calc.Path{}, noteAct)
-	case !calc.Under(rate, limit/2):
+	case !calc.Under(worst, limit/2):
 		r.PutChoice("verdict", dryCare)
 		r.Note(calc.LevelNotice, calc.Path{}, noteCare)
 	default:
 		r.PutChoice("verdict", dryLow)
 	}
 	if !calc.Under(rate, limit) != !calc.Under(menzel, limit) {
-		r.Note(calc.LevelNotice, calc.Path{}, noteSplit, calc.Amount("rate", menzel, &showRate))
+		r.Note(calc.LevelNotice, calc.Path{}, noteSplit,
+			calc.Amount("uno", rate, &showRate), calc.Amount("menzel", menzel, &showRate))
 	}
-	if raw < 0 {
+	if raw < 0 && menzel == 0 {
 		r.Note(calc.LevelNotice, calc.At("humidity"), noteDew)
 	}
 	if t := calc.From(concrete, "°C"); t < 10-calc.Slack || t > 40+calc.Slack ||

@@ -33,6 +33,13 @@ func TestEvaporationNotes(t *testing.T) {
 	if res := calctest.Run(t, Calculator, "concrete=45 °F", "air=85 °F", "humidity=95%"); res.Out.Num("rate") != 0 {
 		t.Errorf("dew dries: %v", res.Out.Num("rate"))
 	}
+	// ACI 305R-99, table 2.1.5 (from memory): 0.2 lb/ft²/h. Uno gives 0.19 and
+	// Menzel 0.22: the faster one decides.
+	res := calctest.Run(t, Calculator, "concrete=105 °F", "air=95 °F", "humidity=85%", "wind=10 mph")
+	if res.Out.Choice("verdict") != dryAct || res.Out.Num("worst") != res.Out.Num("menzel") ||
+		!calctest.Noted(res, noteSplit) {
+		t.Errorf("the slower equation decides: %v", res.Notes)
+	}
 	// Just above 0.2 lb/ft²/h by Uno, below it by Menzel: the stricter is noted.
 	if res := calctest.Run(t, Calculator, "concrete=70 °F", "air=70 °F", "humidity=30%",
 		"wind=15.6 mph"); !calctest.Noted(
