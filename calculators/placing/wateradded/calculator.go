@@ -131,7 +131,7 @@ var outputs = []calc.Field{
 	{ID: "litres-per-m", Display: &litres, Label: calc.Text("Water in each m³, L")},
 	{ID: "slump-least", Display: &displays.Inches, Label: calc.Text("Slump after, at least")},
 	{ID: "slump-most", Display: &displays.Inches, Label: calc.Text("Slump after, at most")},
-	{ID: "ratio-after", Display: &displays.Factor, Label: calc.Text("Water-cement ratio after")},
+	{ID: "ratio-after", Display: &ratioUp, Label: calc.Text("Water-cement ratio after")},
 	{ID: "cement-lost", Display: &displays.Mass, Label: calc.Text("Cement wasted"),
 		Help: calc.Text("About as if so much cement had been left out.")},
 }

@@ -6,6 +6,7 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
 	"coursebook/calculators/placing"
+	"coursebook/calculators/quantity"
 )
 
 // What the symbols mean.
@@ -20,6 +21,9 @@ const (
 	noteNone = calc.Text(
 		"Without withheld water on the ticket all the design water is in. Ask the plant for a water reducer.",
 	)
+	noteWithin = calc.Text(
+		"Within the withheld water nothing is lost against the design. The losses are against the load as it came.",
+	)
 	noteRatio = calc.Text(
 		"The water-cement ratio goes over the design. Where salt, frost or ground water bite, that limit is law.",
 	)
@@ -31,6 +35,12 @@ const (
 	)
 	noteHeavy = calc.Text("The rules were shown for up to 3 gal in a yard (15 L in a m³). This is more.")
 )
+
+// ratioUp writes a water-cement ratio, which a durability limit bounds from
+// above: rounded up.
+var ratioUp = quantity.Display{
+	Dim: quantity.Number, US: quantity.UnitDisplay{Step: 0.001, Rounding: quantity.Up},
+}
 
 // Rules of thumb for each gal/yd³: inches of slump, and psi of strength by
 // what is known of the air.
@@ -96,6 +106,7 @@ func ticket(r *calc.Recorder, in calc.Case, added, load float64) {
 		r.Note(calc.LevelCaution, calc.At("water"), noteTooMuch, calc.Amount("water", tooMuch, &water))
 	default:
 		r.PutChoice("verdict", within)
+		r.Note(calc.LevelNotice, calc.At("withheld"), noteWithin)
 	}
 	if in.Has("cement") && in.Has("ratio") {
 		r.Put(

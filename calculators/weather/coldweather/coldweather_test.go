@@ -38,7 +38,8 @@ func TestColdNotes(t *testing.T) {
 		{[]string{"concrete=91 °F"}, warmOK, noteOverhot},
 		{[]string{"concrete="}, warmNone, noteSlowly},
 		{[]string{"concrete=65 °F", "air=45 °F"}, warmOK, noteMild},
-		{[]string{"concrete=65 °F", "surface=45 °F"}, warmOK, noteAtOnce},
+		{[]string{"concrete=65 °F", "air=38 °F", "surface=56 °F"}, warmOK, noteAtOnce},
+		{[]string{"concrete=65 °F", "air=38 °F", "surface=56 °F"}, warmOK, noteProved},
 		{[]string{"concrete=65 °F", "surface=50 °F"}, warmOK, noteInsulated},
 		{[]string{"concrete=65 °F", "service=partly"}, warmOK, notePartly},
 		{[]string{"concrete=65 °F", "service=loaded"}, warmOK, noteLoaded},
@@ -47,6 +48,11 @@ func TestColdNotes(t *testing.T) {
 		if res.Out.Choice("verdict") != c.verdict || !calctest.Noted(res, c.note) {
 			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("verdict"), res.Notes)
 		}
+	}
+	// Near-freezing concrete: 32 °F under its cover in air of 25 °F.
+	cold := calctest.Run(t, Calculator, "air=25 °F", "surface=32 °F")
+	if cold.Out.Has("uncover") || calctest.Noted(cold, noteAtOnce) || !calctest.Noted(cold, noteInsulated) {
+		t.Errorf("covers come off cold concrete: %v", cold.Notes)
 	}
 	if calctest.Run(t, Calculator, "service=loaded").Out.Has("strength") {
 		t.Error("days are told for a full load")

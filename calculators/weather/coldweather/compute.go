@@ -20,11 +20,15 @@ const (
 	noteLoaded  = calc.Text(
 		"No number of days is enough for the full load. The engineer releases it on strength tested in place.",
 	)
-	notePartly    = calc.Text("Backfill and floors are load. Ask the engineer before either.")
-	noteAtOnce    = calc.Text("Within 20 °F (11 °C) of the air: ACI 306.1 lets the covers come off at once.")
+	notePartly = calc.Text("Backfill and floors are load. Ask the engineer before either.")
+	noteProved = calc.Text(
+		"This counts only once the days of protection are over and the strength is proved. Until then the covers stay.",
+	)
+	noteAtOnce    = calc.Text("Within 20 °F (11 °C) of the air ACI 306.1 asks for no slow cooling.")
 	noteSlowly    = calc.Text("Uncover in steps: first loosen, then lift, then take off. A quick fall cracks the wall.")
 	noteInsulated = calc.Text(
-		"The concrete under its cover is below {placed}. The days of protection do not count while it is.",
+		"The concrete under its cover is below {placed}. Keep the covers on: the days of protection do not count while " +
+			"it is so cold.",
 	)
 )
 
@@ -92,7 +96,8 @@ func putProtection(r *calc.Recorder, in calc.Case) {
 	r.Put("strength", calc.SI(days.strength[i], "d"))
 }
 
-// putUncover puts how slowly the covers come off.
+// putUncover puts how slowly the covers come off. Concrete too cold to be
+// protected gets no answer.
 func putUncover(r *calc.Recorder, in calc.Case, placed, drop float64) {
 	if !in.Has("surface") {
 		return
@@ -100,12 +105,14 @@ func putUncover(r *calc.Recorder, in calc.Case, placed, drop float64) {
 	surface, air := in.Num("surface"), in.Num("air")
 	if calc.Under(surface, placed) {
 		r.Note(
-			calc.LevelNotice,
+			calc.LevelWarning,
 			calc.At("surface"),
 			noteInsulated,
 			calc.Amount("placed", placed, &displays.TemperatureAtLeast),
 		)
+		return
 	}
+	r.Note(calc.LevelWarning, calc.At("surface"), noteProved)
 	if !calc.Over(surface-air, calc.SI(20, "F°")) {
 		r.Put("uncover", 0)
 		r.Note(calc.LevelNotice, calc.At("surface"), noteAtOnce)

@@ -12,13 +12,14 @@ import (
 const (
 	refuseClock = calc.Text("Write the batch time like 7:40 or 13:05.")
 	noteLate    = calc.Text(
-		"The limit has passed. Only whoever ordered it may waive it, and only if it places without adding water.",
+		"The limit has passed. Only the one who ordered it may waive it, and only if it places without adding water.",
 	)
 	noteTurns = calc.Text("The drum has made all turns allowed. Grinding heats and stiffens the mix.")
 	noteToo   = calc.Text(
 		"Hotter than {limit}. Do not place it without the engineer's word. Tell the plant before the next truck " +
 			"leaves.",
 	)
+	noteDrum   = calc.Text("Only {turns} turns of the drum are left. Empty it next.")
 	noteHurry  = calc.Text("Empty it next. If the pump stops, send word to the plant to hold the others.")
 	noteHeat86 = calc.Text("The earlier limit in heat counts: {limit}.")
 	noteEighty = calc.Text(
@@ -31,8 +32,12 @@ const (
 	)
 )
 
-// hurryTime is how much time left calls for haste, in s.
-const hurryTime = 15 * 60
+// A load is emptied next from so much time left, in s, or so many turns of the
+// drum, some five minutes of mixing. Our own limits.
+const (
+	hurryTime  = 15 * 60
+	hurryTurns = 30
+)
 
 func compute(r *calc.Recorder, in calc.Case) {
 	start, ok := 0, true
@@ -45,35 +50,53 @@ func compute(r *calc.Recorder, in calc.Case) {
 	limit := hotLimit(r, in)
 	left := r.Use(weather.TimeLeftFormula, limit, in.Num("age"))
 	r.Put("limit", limit)
-	r.Put("left", math.Max(0, left))
-	if in.Has("batched") {
-		r.PutChoice("by", clockText(start+int(math.Floor(limit/60+calc.Slack))))
-	}
 	r.Put("speed", r.Use(weather.SpeedFormula, in.Num("concrete")))
 	r.Put("spare", math.Max(0, in.Num("limit-temp")-in.Num("concrete")))
-	turning := turns(r, in)
+	allowed, counted := turns(r, in)
+	turnsLeft := allowed - in.Num("turns")
+	late := left < -calc.Slack*limit
+	verdict := loadGood
 	switch {
 	case calc.Over(in.Num("concrete"), in.Num("limit-temp")):
-		r.PutChoice("verdict", load)
+		verdict = load
 		r.Note(
 			calc.LevelWarning,
 			calc.At("concrete"),
 			noteToo,
 			calc.Amount("limit", in.Num("limit-temp"), &displays.TemperatureAtMost),
 		)
-	case left < -calc.Slack*limit || turning:
-		r.PutChoice("verdict", loadLate)
+	case late || counted && turnsLeft <= 0:
+		verdict = loadLate
 	case left <= hurryTime:
-		r.PutChoice("verdict", loadHurry)
+		verdict = loadHurry
 		r.Note(calc.LevelNotice, calc.At("age"), noteHurry)
-	default:
-		r.PutChoice("verdict", loadGood)
+	case counted && turnsLeft <= hurryTurns:
+		verdict = loadHurry
+		r.Note(calc.LevelNotice, calc.At("turns"), noteDrum, calc.Count("turns", int(turnsLeft)))
 	}
-	if left < -calc.Slack*limit {
+	r.PutChoice("verdict", verdict)
+	switch {
+	case late:
+		r.Put("left", 0)
+	case verdict == loadGood || verdict == loadHurry:
+		putLeft(r, in, start, limit, left)
+		if counted {
+			r.Put("turns-left", turnsLeft)
+		}
+	}
+	if late {
 		r.Note(calc.LevelWarning, calc.At("age"), noteLate)
 	}
 	if !calc.Under(in.Num("concrete"), calc.SI(80, "°F")) {
 		r.Note(calc.LevelNotice, calc.At("concrete"), noteEighty)
+	}
+}
+
+// putLeft puts the time left. A load that is refused has none.
+func putLeft(r *calc.Recorder, in calc.Case, start int, limit, left float64) {
+	r.Put("left", math.Max(0, left))
+	if in.Has("batched") {
+		r.PutChoice("by", clockText(start+int(math.Floor(limit/60+calc.Slack))))
 	}
 }
 
@@ -94,24 +117,24 @@ func hotLimit(r *calc.Recorder, in calc.Case) float64 {
 	return limit
 }
 
-// turns reports whether the drum has made more turns than allowed.
-func turns(r *calc.Recorder, in calc.Case) bool {
-	allowed := 300.0
+// turns returns the turns of the drum that the rule allows; counted is false
+// where it allows any number, or the counter was not read. By ASTM C94 the load
+// is discharged before the last turn allowed.
+func turns(r *calc.Recorder, in calc.Case) (allowed float64, counted bool) {
+	allowed = 300
 	if notOldRule(in) {
 		if !in.Has("own-turns") {
-			return false
+			return 0, false
 		}
 		allowed = in.Num("own-turns")
 	}
 	r.Put("turns-limit", allowed)
 	if !in.Has("turns") {
 		r.Note(calc.LevelAsk, calc.At("turns"), askCounter)
-		return false
+		return allowed, false
 	}
-	r.Put("turns-left", math.Max(0, allowed-in.Num("turns")))
-	if in.Num("turns") <= allowed {
-		return false
+	if in.Num("turns") >= allowed {
+		r.Note(calc.LevelWarning, calc.At("turns"), noteTurns)
 	}
-	r.Note(calc.LevelWarning, calc.At("turns"), noteTurns)
-	return true
+	return allowed, true
 }

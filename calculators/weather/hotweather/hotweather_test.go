@@ -8,6 +8,7 @@ import (
 )
 
 func TestHotLoads(t *testing.T) {
+	const none = -1 // no time left is given
 	for _, c := range []struct {
 		typed   []string
 		verdict string
@@ -17,16 +18,27 @@ func TestHotLoads(t *testing.T) {
 		{[]string{"concrete=75 °F"}, loadGood, 55, askCounter},
 		{[]string{"concrete=75 °F", "age=80 min"}, loadHurry, 10, noteHurry},
 		{[]string{"concrete=75 °F", "age=95 min"}, loadLate, 0, noteLate},
-		{[]string{"concrete=75 °F", "turns=301"}, loadLate, 55, noteTurns},
+		{[]string{"concrete=75 °F", "turns=269"}, loadGood, 55, ""},
+		{[]string{"concrete=75 °F", "turns=270"}, loadHurry, 55, noteDrum},
+		{[]string{"concrete=75 °F", "turns=300"}, loadLate, none, noteTurns},
+		{[]string{"concrete=75 °F", "turns=301"}, loadLate, none, noteTurns},
 		{[]string{"concrete=86 °F"}, loadGood, 25, noteHeat86},
 		{[]string{"concrete=85.9 °F"}, loadGood, 55, noteEighty},
 		{[]string{"concrete=86 °F", "hot-time="}, loadGood, 55, noteEighty},
-		{[]string{"concrete=96 °F", "hot-time=120 min"}, load, 55, noteToo},
+		{[]string{"concrete=96 °F", "hot-time=120 min"}, load, none, noteToo},
 		{[]string{"concrete=75 °F", "rule=c94-new"}, loadGood, 55, noteAgreed},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
-		if res.Out.Choice("verdict") != c.verdict || !calctest.Noted(res, c.note) {
+		if res.Out.Choice("verdict") != c.verdict || c.note != "" && !calctest.Noted(res, c.note) {
 			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("verdict"), res.Notes)
+		}
+		if c.left == none {
+			for _, id := range []string{"left", "by", "turns-left"} {
+				if res.Out.Has(id) {
+					t.Errorf("%v: a refused load has %s", c.typed, id)
+				}
+			}
+			continue
 		}
 		calctest.Near(t, "time left", res.Out.Num("left")/60, c.left, 1e-9)
 	}
