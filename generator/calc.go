@@ -189,6 +189,8 @@ func describeField(w io.Writer, indent string, f calc.Field, v calc.Locale) {
 		line += " [yes | no]"
 	case calc.Day:
 		line += " [year-month-day]"
+	case calc.Clock:
+		line += " [7:30, 13:05, 7:30 am]"
 	case calc.Rows:
 		line += fmt.Sprintf(" [rows, %d to %d]", f.MinRows, f.MaxRows)
 	}

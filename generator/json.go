@@ -67,6 +67,8 @@ func valueJSON(v calc.Locale, f calc.Field, x calc.Value, typed bool) any {
 		value = x.Num != 0
 	case calc.Day:
 		value = calc.FormatDay(int(x.Num))
+	case calc.Clock:
+		value = calc.FormatClock(x.Num)
 	default:
 		value = x.Word
 	}

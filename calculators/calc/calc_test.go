@@ -337,3 +337,37 @@ func TestBadRangesAreProblems(t *testing.T) {
 		}
 	}
 }
+
+func TestParseClock(t *testing.T) {
+	for text, want := range map[string]float64{ // h
+		"6:30": 6.5, "06:30": 6.5, "0630": 6.5, "630": 6.5, "7": 7, "7h": 7, "7h30": 7.5, "7 h 30": 7.5, "00:00": 0,
+		"23:45": 23.75, "12 am": 0, "12 pm": 12, "2:15 PM": 14.25, "2 p.m.": 14, "11:45am": 11.75, " 7:30 a.m.": 7.5,
+	} {
+		if got, ok := calc.ParseClock(text); !ok || got != want*3600 {
+			t.Errorf("%q is %v s, %v; want %v h", text, got, ok, want)
+		}
+	}
+	for _, text := range []string{"", "m", "am", "24:00", "7:5", "7:60", "13 pm", "0 am", "12345", "7:", ":30", "-1",
+		"7xm", "1:2:3", "+7", "7:+5", "7h5", "h30", "7h3x", "7:30 am pm"} {
+		if got, ok := calc.ParseClock(text); ok {
+			t.Errorf("%q is accepted as %v s", text, got)
+		}
+	}
+}
+
+// A time of day is written so that it reads back, with the day where it is
+// another one.
+func TestFormatClock(t *testing.T) {
+	for hours, want := range map[float64]string{0: "0:00", 7.5: "7:30", 13.0833333: "13:05", 23.99999: "0:00 (+1 d)",
+		25.5: "1:30 (+1 d)", 49: "1:00 (+2 d)", -2: "22:00 (-1 d)"} {
+		if got := calc.FormatClock(hours * 3600); got != want {
+			t.Errorf("%v h is %q, want %q", hours, got, want)
+		}
+	}
+	for minute := range 24 * 60 {
+		text := calc.FormatClock(float64(60 * minute))
+		if back, ok := calc.ParseClock(text); !ok || back != float64(60*minute) {
+			t.Errorf("%s reads back as %v s", text, back)
+		}
+	}
+}

@@ -12,6 +12,7 @@ const (
 	Flag                 // yes or no
 	Day                  // a calendar date
 	FreeText             // free text: a name, a place
+	Clock                // a time of day, kept in seconds after midnight
 	Rows                 // a list of rows, each with Cols; rows are not nested
 )
 
@@ -61,7 +62,7 @@ type Option struct {
 // Value is the content of a field. The zero Value is unset.
 type Value struct {
 	Set  bool
-	Num  float64 // Number in SI; Flag 0 or 1; Day in days since 1970-01-01
+	Num  float64 // Number in SI; Flag 0 or 1; Day in days since 1970-01-01; Clock in seconds
 	Word string  // Choice: option ID; FreeText: the text
 	Rows []Case  // Rows
 }

@@ -17,6 +17,7 @@ var (
 	notWhole    = Text("{label} must be a whole number.")
 	noOption    = Text("{label} has no answer “{text}”. Choose one of: {options}.")
 	noFlag      = Text("{label} is yes or no, not “{text}”.")
+	noClock     = Text("{label}: “{text}” is not a time of day. Write it like 7:30, 13:05 or 7:30 am.")
 	noDay       = Text("{label} needs a date written year-month-day, like 2026-05-14.")
 	tooLong     = Text("{label} is too long. Use at most {max} letters.")
 	noInput     = Text("There is no input “{text}”. The inputs are: {inputs}.")

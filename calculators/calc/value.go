@@ -64,6 +64,13 @@ func (rd *reader) value(f Field, at Path, text string) Value {
 			return Value{}
 		}
 		return Num(float64(days))
+	case Clock:
+		seconds, ok := ParseClock(text)
+		if !ok {
+			rd.refuse(at, noClock, TextSlot("label", f.Label), WordSlot("text", text))
+			return Value{}
+		}
+		return Num(seconds)
 	case FreeText:
 		max := f.MaxLen
 		if max == 0 {

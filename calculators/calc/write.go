@@ -47,6 +47,8 @@ func (v Locale) Write(f Field, x Value) string {
 		return v.Say(NoText)
 	case Day:
 		return FormatDay(int(x.Num))
+	case Clock:
+		return FormatClock(x.Num)
 	case Rows:
 		return strconv.Itoa(len(x.Rows))
 	}

@@ -75,6 +75,8 @@ func random(rnd *rand.Rand, in calc.Case) calc.Case {
 			in = in.With(f.ID, calc.Bool(rnd.IntN(2) == 0))
 		case calc.Day:
 			in = in.With(f.ID, calc.Num(float64(20000+rnd.IntN(2000))))
+		case calc.Clock:
+			in = in.With(f.ID, calc.Num(float64(60*rnd.IntN(24*60))))
 		case calc.Rows:
 			var rows []calc.Case
 			for range f.MinRows + rnd.IntN(min(f.MaxRows-f.MinRows, 6)+1) {
@@ -100,6 +102,8 @@ func filled(rnd *rand.Rand, f calc.Field) calc.Case {
 			row = row.With(col.ID, calc.ChoiceOf(col.Options[0].ID))
 		case calc.Day:
 			row = row.With(col.ID, calc.Num(20000))
+		case calc.Clock:
+			row = row.With(col.ID, calc.Num(7*3600))
 		}
 	}
 	return row

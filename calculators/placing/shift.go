@@ -42,9 +42,9 @@ var ShiftFormula = &calc.Formula{
 func WholeHours(hours float64) float64 { return calc.Ceil(hours) }
 
 var WholeHoursFormula = &calc.Formula{
-	ID: "booked", Title: calc.Text("Up to the whole hour"), Expr: "ceil(P)",
+	ID: "booked", Title: calc.Text("Up to the whole hour"), Expr: "ceil(T)",
 	Result: calc.Var{Symbol: "B", Meaning: calc.Text("hours to book"), Unit: "h", US: "h"},
-	Vars:   []calc.Var{{Symbol: "P", Meaning: meansPumping, Unit: "h", US: "h"}},
+	Vars:   []calc.Var{{Symbol: "T", Meaning: meansTotal, Unit: "h", US: "h"}},
 	Fn:     calc.Func1(WholeHours), Go: "placing.WholeHours", Source: "en5151",
 }
 

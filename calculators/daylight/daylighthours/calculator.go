@@ -3,10 +3,6 @@
 package daylighthours
 
 import (
-	"math"
-	"strconv"
-	"strings"
-
 	"coursebook/calculators/calc"
 	"coursebook/calculators/daylight"
 	"coursebook/calculators/displays"
@@ -43,67 +39,8 @@ var Calculator = &calc.Calculator{
 	Draw:    draw,
 }
 
-// clockText writes minutes after midnight as a clock shows them, to the
-// nearest minute: 06:05.
-func clockText(minutes float64) string {
-	m := int(math.Round(minutes)) % 1440
-	if m < 0 {
-		m += 1440
-	}
-	return two(m/60) + ":" + two(m%60)
-}
-
-func two(n int) string {
-	s := strconv.Itoa(n)
-	if len(s) < 2 {
-		return "0" + s
-	}
-	return s
-}
-
-// readClock reads a time of day into minutes after midnight: 6:30, 06:30,
-// 0630, 7, 2:15 pm.
-func readClock(text string) (minutes float64, ok bool) {
-	s := strings.ToLower(strings.ReplaceAll(strings.ReplaceAll(text, " ", ""), ".", ""))
-	s, half := strings.CutSuffix(s, "m")
-	after := 0
-	if half {
-		if s == "" {
-			return 0, false
-		}
-		if last := s[len(s)-1]; last == 'p' {
-			after = 12
-		} else if last != 'a' {
-			return 0, false
-		}
-		s = s[:len(s)-1]
-	}
-	hours, mins, split := strings.Cut(s, ":")
-	if !split && len(s) > 2 {
-		hours, mins, split = s[:len(s)-2], s[len(s)-2:], true
-	}
-	h, okH := digits(hours)
-	m, okM := digits(mins)
-	if !okH || split && (!okM || len(mins) != 2) || m > 59 {
-		return 0, false
-	}
-	if half {
-		if h < 1 || h > 12 {
-			return 0, false
-		}
-		h = h%12 + after
-	}
-	return float64(60*h + m), h < 24
-}
-
-// digits reads one or two digits.
-func digits(s string) (int, bool) {
-	if len(s) < 1 || len(s) > 2 || s[0] < '0' || s[0] > '9' {
-		return 0, false
-	}
-	n, err := strconv.Atoi(s)
-	return n, err == nil
-}
+// clockText writes minutes after midnight as a time of day.
+func clockText(minutes float64) string { return calc.FormatClock(minutes * minuteInSI) }
 
 // A place on the earth is shown to a ten-thousandth of a degree, some 30 ft, as
 // maps give it. A zone is shown in quarter hours.
@@ -135,12 +72,11 @@ var inputs = []calc.Field{
 		Range: "-12 to 14 h", Why: whyZone},
 	{
 		ID:       "start",
-		Kind:     calc.FreeText,
-		MaxLen:   10,
+		Kind:     calc.Clock,
 		Optional: true,
 		Usual:    "11:00",
 		Label:    calc.Text("First concrete at"),
-		Help:     calc.Text("By the 24-hour clock, like 06:30 or 14:00. Empty: daylight only."),
+		Help:     calc.Text("Empty: daylight only."),
 	},
 	{ID: "pour", Display: &displays.Hours, Usual: "3.5 h", Label: calc.Text("Length of the pour"),
 		Range: "0 to 24 h", Why: displays.NotMinus, WhyMost: whyPour, When: hasStart},
@@ -166,26 +102,25 @@ var skies = []calc.Option{
 	{ID: "down", Label: calc.Text("Does not rise")},
 }
 
-// A clock time is text: it is read, not counted with. The rows hold the same
-// times as minutes after midnight.
+// The rows hold the same times as minutes after midnight.
 var outputs = []calc.Field{
-	{ID: "sunrise", Kind: calc.FreeText, Lead: true, Label: saySunrise},
-	{ID: "sunset", Kind: calc.FreeText, Lead: true, Label: saySunset},
+	{ID: "sunrise", Kind: calc.Clock, Lead: true, Label: saySunrise},
+	{ID: "sunset", Kind: calc.Clock, Lead: true, Label: saySunset},
 	{ID: "left", Display: &showSpan, Lead: true, Label: calc.Text("Daylight after the start"),
 		Help: calc.Text("From the first concrete to sunset.")},
-	{ID: "finish", Kind: calc.FreeText, Label: calc.Text("Crew done at")},
+	{ID: "finish", Kind: calc.Clock, Label: calc.Text("Crew done at")},
 	{ID: "margin", Display: &showSpan, Label: calc.Text("Daylight left when done"),
 		Help: calc.Text("Minus: the crew works so long after sunset.")},
 	{ID: "day-length", Display: &showSpan, Label: calc.Text("Sunrise to sunset")},
 	{
 		ID:    "dawn",
-		Kind:  calc.FreeText,
+		Kind:  calc.Clock,
 		Label: sayDawn,
 		Help:  calc.Text("Civil twilight begins. The ground can be seen in a clear sky."),
 	},
 	{
 		ID:    "dusk",
-		Kind:  calc.FreeText,
+		Kind:  calc.Clock,
 		Label: sayDusk,
 		Help:  calc.Text("Civil twilight ends. From here on work needs lights."),
 	},
@@ -194,7 +129,7 @@ var outputs = []calc.Field{
 		{ID: "event", Kind: calc.Choice, Label: calc.Text("Event"), Options: []calc.Option{
 			{ID: "dawn", Label: sayDawn}, {ID: "sunrise", Label: saySunrise}, {ID: "noon", Label: sayNoon},
 			{ID: "sunset", Label: saySunset}, {ID: "dusk", Label: sayDusk}}},
-		{ID: "clock", Kind: calc.FreeText, Label: calc.Text("Clock")},
+		{ID: "clock", Kind: calc.Clock, Label: calc.Text("Clock")},
 		{ID: "since", Display: &displays.Minutes, Label: calc.Text("After midnight")},
 	}},
 }

@@ -9,10 +9,8 @@ import (
 )
 
 const (
-	refuseYear  = calc.Text("The series is held good for 1901 to 2099 only.")
-	refuseZone  = calc.Text("Zones run in quarter hours. Write it like -7, 5.5 or 5.75.")
-	refuseClock = calc.Text("“{text}” is no time of day. Write it like 06:30 or 14:00.")
-
+	refuseYear   = calc.Text("The series is held good for 1901 to 2099 only.")
+	refuseZone   = calc.Text("Zones run in quarter hours. Write it like -7, 5.5 or 5.75.")
 	noteUp       = calc.Text("At this place the sun stays up the whole day.")
 	noteDown     = calc.Text("At this place the sun does not rise that day. Work by lights.")
 	noteNoDark   = calc.Text("Twilight lasts all night. There is some light the whole day.")
@@ -53,11 +51,6 @@ func compute(r *calc.Recorder, in calc.Case) {
 		r.Refuse(calc.At("zone"), refuseZone)
 		return
 	}
-	start, ok := readClock(in.Text("start"))
-	if in.Has("start") && !ok {
-		r.Refuse(calc.At("start"), refuseClock, calc.WordSlot("text", in.Text("start")))
-		return
-	}
 	p := daylight.Place{Day: float64(in.Days("date")), Latitude: calc.From(in.Num("latitude"), "°"),
 		Longitude: calc.From(in.Num("longitude"), "°"), Zone: zone}
 	d := p.Light()
@@ -65,7 +58,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	steps(r, p, d)
 	sayDay(r, p, d)
 	if in.Has("start") {
-		putPour(r, in, d, start)
+		putPour(r, in, d, in.Num("start")/minuteInSI)
 	}
 }
 
@@ -73,9 +66,9 @@ func putDay(r *calc.Recorder, d daylight.Light) {
 	var rows []calc.Case
 	add := func(event string, minutes float64) {
 		rows = append(rows, r.NewRow("events").With("event", calc.ChoiceOf(event)).
-			With("clock", calc.TextOf(clockText(minutes))).With("since", calc.Num(minutes*minuteInSI)))
+			With("clock", calc.Num(minutes*minuteInSI)).With("since", calc.Num(minutes*minuteInSI)))
 		if event != "noon" {
-			r.PutChoice(event, clockText(minutes))
+			r.Put(event, minutes*minuteInSI)
 		}
 	}
 	if d.Twilight == daylight.Crosses {
@@ -154,7 +147,7 @@ func sayDay(r *calc.Recorder, p daylight.Place, d daylight.Light) {
 // putPour holds the pour against the day.
 func putPour(r *calc.Recorder, in calc.Case, d daylight.Light, start float64) {
 	finish := start + (in.Num("pour")+in.Num("after"))/minuteInSI
-	r.PutChoice("finish", clockText(finish))
+	r.Put("finish", finish*minuteInSI)
 	if d.Sky != daylight.Crosses {
 		return
 	}

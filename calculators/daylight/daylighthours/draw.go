@@ -65,15 +65,16 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	s := &strip{y: workTop + workTall + 24,
 		nodes: []figure.Node{figure.Text(figure.Label, figure.Point{X: left, Y: 18}, figure.Start, v.Say(drawHours))}}
 	s.sky(v, out)
-	if start, ok := readClock(in.Text("start")); ok {
+	if in.Has("start") {
+		start := in.Num("start") / minuteInSI
 		end := start + in.Num("pour")/minuteInSI
 		s.band(figure.Ground, workTop, workTall, start, end)
 		s.band(figure.Foam, workTop, workTall, end, end+in.Num("after")/minuteInSI)
 		s.key(figure.Ground, v.Say(drawPour, between(clockText(start), clockText(end))...))
-		s.key(figure.Foam, v.Say(drawAfter, calc.WordSlot("to", out.Text("finish"))))
+		s.key(figure.Foam, v.Say(drawAfter, calc.WordSlot("to", clockOf(out, "finish"))))
 	}
 	hours(s)
-	rise, set := out.Text("sunrise"), out.Text("sunset")
+	rise, set := clockOf(out, "sunrise"), clockOf(out, "sunset")
 	if rise == "" {
 		rise, set = v.Say(drawNever), v.Say(drawNever)
 	}
@@ -108,14 +109,14 @@ func (s *strip) sky(v calc.Locale, out calc.Case) {
 	switch sky {
 	case "usual":
 		s.band(figure.Opening, skyTop, tall, since("sunrise"), since("sunset"))
-		s.key(figure.Opening, v.Say(drawDay, between(out.Text("sunrise"), out.Text("sunset"))...))
+		s.key(figure.Opening, v.Say(drawDay, between(clockOf(out, "sunrise"), clockOf(out, "sunset"))...))
 	case "up":
 		s.band(figure.Opening, skyTop, tall, 0, 1440)
 		s.key(figure.Opening, v.Say(drawUp))
 	}
 	switch {
 	case twilight:
-		s.key(figure.Concrete, v.Say(drawHalf, between(out.Text("dawn"), out.Text("dusk"))...))
+		s.key(figure.Concrete, v.Say(drawHalf, between(clockOf(out, "dawn"), clockOf(out, "dusk"))...))
 	case sky == "usual":
 		s.key(figure.Concrete, v.Say(drawLit))
 	}
@@ -141,4 +142,12 @@ func hours(s *strip) {
 			figure.Text(figure.Label, figure.Point{X: x, Y: workTop + workTall + 18}, anchor, strconv.Itoa(h)),
 		)
 	}
+}
+
+// clockOf is an output of a time of day; empty where it is not set.
+func clockOf(out calc.Case, id string) string {
+	if !out.Has(id) {
+		return ""
+	}
+	return calc.FormatClock(out.Num(id))
 }

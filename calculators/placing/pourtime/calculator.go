@@ -87,13 +87,11 @@ var Calculator = &calc.Calculator{
 // that is left down, and so are a rate or a length that must not be exceeded.
 var (
 	wholeHours = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 1}}
-	clockHour  = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.05}}
 )
 
 // Reasons of limits that several calculators here share.
 const (
-	whyClock = calc.Text("The clock runs from 0 to 24 h.")
-	whyDay   = calc.Text("This is longer than a working day.")
+	whyDay = calc.Text("This is longer than a working day.")
 )
 
 const (
@@ -118,12 +116,9 @@ var inputs = []calc.Field{
 		Range: "0 min to 12 h", Why: displays.NotMinus, WhyMost: whyDay},
 	{ID: "crew", Display: &displays.Count, Whole: true, Usual: "5", Label: calc.Text("People in the crew"),
 		Range: "1 to 100", Why: displays.CheckCount},
-	{ID: "start", Display: &clockHour, Usual: "7 h", Label: calc.Text("Crew starts at"),
-		Help:  calc.Text("Hours of the day: 7 is 7:00, 13.5 is half past one."),
-		Range: "0 to 24 h", Why: whyClock},
-	{ID: "before", Display: &clockHour, Usual: "15 h", Optional: true, Label: calc.Text("Done by"),
-		Help:  calc.Text("When all must be clean: dark, rain, the plant closes."),
-		Range: "0 to 24 h", Why: whyClock},
+	{ID: "start", Kind: calc.Clock, Usual: "7:00", Label: calc.Text("Crew starts at")},
+	{ID: "before", Kind: calc.Clock, Usual: "15:00", Optional: true, Label: calc.Text("Done by"),
+		Help: calc.Text("All clean by then: dark, rain, the plant closes. Before the start: next day.")},
 }
 
 var outputs = []calc.Field{
@@ -131,7 +126,7 @@ var outputs = []calc.Field{
 	{ID: "total", Display: &placing.HoursUp, Lead: true, Label: calc.Text("All in, with clean-up")},
 	{ID: "crew-hours", Display: &placing.HoursUp, Lead: true, Label: calc.Text("Crew hours")},
 	{ID: "booked", Display: &wholeHours, Exact: true, Label: calc.Text("Pump hours to book"),
-		Help: calc.Text("First to last concrete, up to the whole hour.")},
+		Help: calc.Text("Set-up, pumping and wash-out, up to the whole hour.")},
 	{ID: "standing", Display: &placing.MinutesUp, Label: calc.Text("Time the pump stands")},
 	{ID: "clock", Kind: calc.Rows, Label: calc.Text("By the clock"), Cols: []calc.Field{
 		{ID: "event", Kind: calc.Choice, Label: calc.Text("What"), Options: []calc.Option{
@@ -141,7 +136,6 @@ var outputs = []calc.Field{
 			{ID: "finish", Label: calc.Text("Clean and done")},
 			{ID: "latest", Label: calc.Text("Latest start")},
 		}},
-		{ID: "hour", Display: &displays.Count, Exact: true, Label: calc.Text("Hour")},
-		{ID: "minute", Display: &displays.Count, Exact: true, Label: calc.Text("Minute")},
+		{ID: "time", Kind: calc.Clock, Label: calc.Text("Time")},
 	}},
 }

@@ -2,7 +2,6 @@ package pourtime
 
 import (
 	"math"
-	"strconv"
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/placing"
@@ -17,6 +16,8 @@ const (
 	noteSmooth   = calc.Text("Hardly a pour runs over 90% of the time. Is that what your own jobs show?")
 )
 
+const day = 24 * 3600 // s
+
 const longDay = 10 * 3600 // s on site after which people tire
 
 func compute(r *calc.Recorder, in calc.Case) {
@@ -25,7 +26,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	total := r.Use(placing.ShiftFormula, setUp, pumping, in.Num("clean-up"))
 	r.Put("pumping", pumping)
 	r.Put("total", total)
-	r.Put("booked", r.Use(placing.WholeHoursFormula, pumping))
+	r.Put("booked", r.Use(placing.WholeHoursFormula, total))
 	r.Put("crew-hours", r.Use(placing.CrewHoursFormula, in.Num("crew"), total))
 	r.Put("standing", pumping-float64(pumping*in.Num("moving")))
 	finish := r.Use(placing.FinishFormula, start, total)
@@ -46,12 +47,15 @@ func compute(r *calc.Recorder, in calc.Case) {
 	)
 	if in.Has("before") {
 		before := in.Num("before")
+		if calc.Under(before, start) {
+			before += day
+		}
 		latest := r.Use(placing.LatestStartFormula, before, total)
 		rows = append(rows, moment(r, "latest", whole(latest)))
 		sayLatest(r, finish, before, latest)
 	}
 	r.PutRows("clock", rows)
-	if calc.Over(finish, 24*3600) {
+	if calc.Over(finish, day) {
 		r.Note(calc.LevelNotice, calc.At("start"), noteMidnight)
 	}
 	if calc.Over(total, longDay) {
@@ -75,21 +79,11 @@ func sayLatest(r *calc.Recorder, finish, before, latest float64) {
 // whole cuts a latest start down to the minute, so that it is not late.
 func whole(s float64) float64 { return math.Floor(s/60+1e-6) * 60 }
 
-// hourMinute is a time of day on the 24-hour clock, up to the next minute.
-func hourMinute(s float64) (hour, minute int) {
-	const day = 24 * 60
-	m := ((int(math.Ceil(s/60-1e-6)) % day) + day) % day
-	return m / 60, m % 60
-}
+// clock writes a time of day, up to the next minute.
+func clock(s float64) string { return calc.FormatClock(upToMinute(s)) }
 
-// clock writes a time of day: 13:05.
-func clock(s float64) string {
-	hour, minute := hourMinute(s)
-	return strconv.Itoa(hour) + ":" + strconv.Itoa(minute/10) + strconv.Itoa(minute%10)
-}
+func upToMinute(s float64) float64 { return math.Ceil(s/60-1e-6) * 60 }
 
 func moment(r *calc.Recorder, event string, s float64) calc.Case {
-	hour, minute := hourMinute(s)
-	return r.NewRow("clock").With("event", calc.ChoiceOf(event)).
-		With("hour", calc.Num(float64(hour))).With("minute", calc.Num(float64(minute)))
+	return r.NewRow("clock").With("event", calc.ChoiceOf(event)).With("time", calc.Num(upToMinute(s)))
 }

@@ -3,6 +3,7 @@ package pourtime
 import (
 	"testing"
 
+	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
 )
 
@@ -10,8 +11,8 @@ func TestClock(t *testing.T) {
 	for _, c := range []struct {
 		hours float64
 		want  string
-	}{{7, "7:00"}, {13.25, "13:15"}, {0, "0:00"}, {24, "0:00"}, {25.5, "1:30"}, {-1.25, "22:45"}, {9 + 1.0/3, "9:20"},
-		{9.999999999, "10:00"}, {23.995, "0:00"}} {
+	}{{7, "7:00"}, {13.25, "13:15"}, {0, "0:00"}, {24, "0:00 (+1 d)"}, {25.5, "1:30 (+1 d)"}, {-1.25, "22:45 (-1 d)"}, {9 + 1.0/3, "9:20"},
+		{9.999999999, "10:00"}, {23.995, "0:00 (+1 d)"}} {
 		if got := clock(c.hours * 3600); got != c.want {
 			t.Errorf("%v h is %s, want %s", c.hours, got, c.want)
 		}
@@ -27,28 +28,37 @@ func TestLatestStart(t *testing.T) {
 		"moving=50 %",
 		"set-up=30 min",
 		"clean-up=45 min",
-		"before=15 h",
+		"before=15:00",
 	} // 4 h 15 min
 	for _, c := range []struct {
 		start   string
 		overrun bool
-	}{{"10 h 45 min", false}, {"10 h 46 min", true}, {"7 h", false}} {
+	}{{"10:45", false}, {"10:46 am", true}, {"7h00", false}} {
 		res := calctest.Run(t, Calculator, append(job, "start="+c.start)...)
 		if calctest.Noted(res, noteOverrun) != c.overrun || !calctest.Noted(res, noteClock) {
 			t.Errorf("start %s: %v", c.start, res.Notes)
 		}
-		if rows := res.Out.Rows("clock"); len(rows) != 5 || rows[4].Num("hour") != 10 || rows[4].Num("minute") != 45 {
+		if rows := res.Out.Rows("clock"); len(rows) != 5 || rows[4].Num("time") != 10.75*3600 {
 			t.Errorf("clock %v", rows)
 		}
 	}
-	if res := calctest.Run(t, Calculator, append(job[:5], "before=4 h")...); !calctest.Noted(res, noteDayPrior) {
+	if res := calctest.Run(t, Calculator, append(job[:5], "start=0:30", "before=3:00")...); !calctest.Noted(res, noteDayPrior) {
 		t.Error("a latest start before midnight is not told")
 	}
 	if res := calctest.Run(t, Calculator, append(job[:5], "before=")...); len(res.Out.Rows("clock")) != 4 {
 		t.Error("a latest start without a wish")
 	}
-	if res := calctest.Run(t, Calculator, append(job[:5], "start=20 h")...); !calctest.Noted(res, noteMidnight) {
-		t.Error("a pour past midnight is not told")
+	if res := calctest.Run(t, Calculator, append(job[:5], "start=20:00")...); !calctest.Noted(res, noteMidnight) {
+		t.Error("a pour past midnight is not noted")
+	}
+	// From 23:00 to 3:15 of the next day, wanted by 5:00: in time.
+	night := calctest.Run(t, Calculator, append(job[:5], "start=23:00", "before=5:00")...)
+	if calctest.Noted(night, noteOverrun) || calc.FormatClock(night.Out.Rows("clock")[3].Num("time")) != "3:15 (+1 d)" {
+		t.Errorf("a pour over midnight: %v", night.Notes)
+	}
+	// The pump is on site for set-up, pumping and wash-out: 4 h 15 min.
+	if booked := night.Out.Num("booked"); booked != 5*3600 {
+		t.Errorf("%v s are booked", booked)
 	}
 }
 

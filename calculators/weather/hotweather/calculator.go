@@ -60,12 +60,11 @@ var inputs = []calc.Field{
 	},
 	{
 		ID:       "batched",
-		Kind:     calc.FreeText,
+		Kind:     calc.Clock,
 		Optional: true,
-		MaxLen:   5,
 		Usual:    "7:40",
 		Label:    calc.Text("Batch time on the ticket"),
-		Help:     calc.Text("Like 7:40 or 13:05. Gives the clock time to be empty by."),
+		Help:     calc.Text("Gives the clock time to be empty by."),
 	},
 	{
 		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "84 °F",
@@ -132,7 +131,7 @@ var outputs = []calc.Field{
 		},
 	},
 	{ID: "left", Kind: calc.Number, Display: &displays.MinutesAtMost, Lead: true, Label: calc.Text("Time left")},
-	{ID: "by", Kind: calc.FreeText, Label: calc.Text("Empty by the clock at")},
+	{ID: "by", Kind: calc.Clock, Label: calc.Text("Empty by the clock at")},
 	{ID: "limit", Kind: calc.Number, Display: &displays.Minutes, Label: calc.Text("Limit that counts")},
 	{ID: "turns-limit", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("Turns allowed")},
 	{ID: "turns-left", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("Turns left")},
@@ -219,28 +218,3 @@ var tables = []calc.Table{{
 		Metric: []string{"20 °C", "26 °C", "31 °C"},
 	},
 }}
-
-// clock reads a time of day like 7:40 or 19:05: minutes since midnight.
-func clock(text string) (minutes int, ok bool) {
-	digits, mark := 0, false
-	hours := 0
-	for i := 0; i < len(text); i++ {
-		c := text[i]
-		switch {
-		case '0' <= c && c <= '9' && digits < 2:
-			minutes, digits = minutes*10+int(c-'0'), digits+1
-		case c == ':' && !mark && digits > 0:
-			hours, minutes, digits, mark = minutes, 0, 0, true
-		default:
-			return 0, false
-		}
-	}
-	return hours*60 + minutes, mark && digits == 2 && hours < 24 && minutes < 60
-}
-
-// clockText writes minutes since midnight as a time of day of 24 hours.
-func clockText(minutes int) string {
-	minutes %= 24 * 60
-	h, m := minutes/60, minutes%60
-	return string([]byte{byte('0' + h/10), byte('0' + h%10), ':', byte('0' + m/10), byte('0' + m%10)})
-}

@@ -2,7 +2,6 @@ package hotweather
 
 import (
 	"math"
-	"strings"
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
@@ -10,8 +9,7 @@ import (
 )
 
 const (
-	refuseClock = calc.Text("Write the batch time like 7:40 or 13:05.")
-	noteLate    = calc.Text(
+	noteLate = calc.Text(
 		"The limit has passed. Only the one who ordered it may waive it, and only if it places without adding water.",
 	)
 	noteTurns = calc.Text("The drum has made all turns allowed. Grinding heats and stiffens the mix.")
@@ -40,13 +38,6 @@ const (
 )
 
 func compute(r *calc.Recorder, in calc.Case) {
-	start, ok := 0, true
-	if in.Has("batched") {
-		if start, ok = clock(strings.TrimSpace(in.Text("batched"))); !ok {
-			r.Refuse(calc.At("batched"), refuseClock)
-			return
-		}
-	}
 	limit := hotLimit(r, in)
 	left := r.Use(weather.TimeLeftFormula, limit, in.Num("age"))
 	r.Put("limit", limit)
@@ -79,7 +70,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	case late:
 		r.Put("left", 0)
 	case verdict == loadGood || verdict == loadHurry:
-		putLeft(r, in, start, limit, left)
+		putLeft(r, in, limit, left)
 		if counted {
 			r.Put("turns-left", turnsLeft)
 		}
@@ -93,10 +84,10 @@ func compute(r *calc.Recorder, in calc.Case) {
 }
 
 // putLeft puts the time left. A load that is refused has none.
-func putLeft(r *calc.Recorder, in calc.Case, start int, limit, left float64) {
+func putLeft(r *calc.Recorder, in calc.Case, limit, left float64) {
 	r.Put("left", math.Max(0, left))
 	if in.Has("batched") {
-		r.PutChoice("by", clockText(start+int(math.Floor(limit/60+calc.Slack))))
+		r.Put("by", in.Num("batched")+float64(60*math.Floor(limit/60+calc.Slack)))
 	}
 }
 

@@ -54,26 +54,9 @@ func TestHotLoads(t *testing.T) {
 	}
 }
 
-func TestClock(t *testing.T) {
-	for _, c := range []struct {
-		text string
-		want int
-		ok   bool
-	}{
-		{"7:40", 460, true}, {"07:40", 460, true}, {"0:00", 0, true}, {"23:59", 1439, true},
-		{"24:00", 0, false}, {"7:60", 0, false}, {"740", 0, false}, {"7:4", 0, false}, {"", 0, false},
-		{":40", 0, false}, {"7:40:", 0, false}, {"7 40", 0, false}, {"123:00", 0, false},
-	} {
-		got, ok := clock(c.text)
-		if ok != c.ok || ok && got != c.want {
-			t.Errorf("%q: %d, %v", c.text, got, ok)
-		}
-	}
-	if res := calctest.Run(t, Calculator, "batched=23:10", "concrete=75 °F"); res.Out.Text("by") != "00:40" {
-		t.Errorf("past midnight: %s", res.Out.Text("by"))
-	}
-	if res := calctest.Run(t, Calculator, "batched=10am"); res.State != calc.Refused ||
-		!calctest.Noted(res, refuseClock) {
-		t.Error("a batch time that is none")
+func TestEmptyBy(t *testing.T) {
+	res := calctest.Run(t, Calculator, "batched=11:10 pm", "concrete=75 °F")
+	if got := calc.FormatClock(res.Out.Num("by")); got != "0:40 (+1 d)" {
+		t.Errorf("empty by %s", got)
 	}
 }

@@ -145,7 +145,7 @@ func (w writer) fields(prefix string, c calc.Case) []Field {
 
 var typeNames = map[calc.Kind]string{
 	calc.Number: "number", calc.Choice: "choice", calc.Flag: "flag",
-	calc.Day: "day", calc.FreeText: "words", calc.Rows: "rows",
+	calc.Day: "day", calc.Clock: "clock", calc.FreeText: "words", calc.Rows: "rows",
 }
 
 func (w writer) field(prefix string, f calc.Field, x calc.Value) Field {
