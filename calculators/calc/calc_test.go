@@ -77,7 +77,7 @@ func TestDefaultCase(t *testing.T) {
 	}
 }
 
-// Each refusal has the path of its field and row and names the mend.
+// Each refusal has the path of its field and row and names what is accepted.
 func TestRefusals(t *testing.T) {
 	for _, c := range []struct{ path, text, at, say string }{
 		{"side", "0", "side", "Side must be more than 0' 0\". A tank is no lake."},
@@ -141,8 +141,8 @@ func TestRowSyntax(t *testing.T) {
 	}
 }
 
-// Rows keep the number under which they were typed, so that a note finds its
-// row even where an empty one precedes it.
+// Rows keep the number under which they were typed, so that a note has the
+// right row even after an empty one.
 func TestRowNumbersSurviveEmptyRows(t *testing.T) {
 	in, _ := calc.Read(
 		tank,
@@ -171,7 +171,7 @@ func TestGivenTwice(t *testing.T) {
 	}
 }
 
-// What a form holds reads back to the same case, in both systems.
+// Entries read back to the same case, in both systems.
 func TestTypedReadsBack(t *testing.T) {
 	in, _ := calc.Read(tank, entries("lid", "yes", "day", "2024-02-29", "boxes", "2 ft | x; 3 ft | y"), us)
 	for _, style := range []quantity.Style{us, metric} {

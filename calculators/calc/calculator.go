@@ -1,9 +1,10 @@
-// Package calc is the vocabulary of a calculator's declaration, the reading
-// and checking of its inputs, and its run.
+// Package calc defines the types of a calculator's declaration, reads and
+// checks inputs, and runs a calculator.
 //
 // A calculator is declared once. The declaration feeds the form on the page,
 // the module behind it, the printed table, the command line, the questions
-// and the tests. The package travels to the phone: no fmt, no reflection.
+// and the tests. The package is compiled into the WebAssembly module: no fmt, no
+// reflection.
 package calc
 
 import "coursebook/calculators/figure"
@@ -12,34 +13,34 @@ import "coursebook/calculators/figure"
 type Calculator struct {
 	ID       string
 	Title    Text
-	Purpose  Text // one sentence: what it answers
+	Purpose  Text // one sentence: what it computes
 	In       []Field
 	Out      []Field
 	Formulas []*Formula
 	Sources  []Source
 	Cautions []Caution // always shown
 	Tables   []Table
-	// Compute reads checked inputs and fills the run. It does not know the
-	// reader's language or units.
+	// Compute reads checked inputs and records outputs, notes and steps. It is
+	// independent of the reader's language and units.
 	Compute func(*Recorder, Case)
-	// Draw draws the result; nil where nobody would rather look than read.
+	// Draw draws the result; nil: the calculator has no drawing.
 	Draw func(Locale, Case, Result) figure.Drawing
 }
 
-// Caution is a standing caution of a calculator.
+// Caution is a caution that a calculator always shows.
 type Caution struct {
 	Level Level
 	Text  Text
 }
 
-// Status says how well a source is known.
+// Status is how well a source was checked.
 type Status uint8
 
 // The statuses of a source.
 const (
 	Confirmed      Status = iota // read in the document itself or on its issuer's page
 	Secondary                    // read where another document repeats or applies it
-	Memory                       // known, not read: 'from memory'
+	Memory                       // not read; quoted from memory
 	CommonPractice               // a fact of the trade with no document behind it
 )
 
@@ -55,12 +56,12 @@ type Source struct {
 	Link    string // https address, or empty
 }
 
-// Formula is one equation: an expression for the eye and a Go function for
-// the arithmetic. A test compares the two at random points.
+// Formula is one equation: an expression to display and a Go function to
+// compute. A test compares the two at random points.
 type Formula struct {
 	ID    string
 	Title Text
-	// Expr is the right-hand side in the grammar of package expression.
+	// Expr is the right-hand side in the syntax of package expression.
 	Expr   string
 	Result Var
 	Vars   []Var // in the order Fn takes them

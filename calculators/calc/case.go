@@ -1,21 +1,20 @@
 package calc
 
 // Case is a filled-in set of fields: the inputs or the outputs of one run, or
-// one row of a Rows field. Asking for a field that was not declared panics:
-// a mistake in a calculator, which its tests run into.
+// one row of a Rows field. Its methods panic on a field that is not declared.
 type Case struct{ *filled }
 
-// filled is what a case holds. A case is one pointer wide, since it is passed
-// at every step of every computation, and each word passed is code on the
-// phone.
+// filled holds the fields and values of a case. A Case is a single pointer
+// because it is passed at every step of every computation, and each further
+// word of an argument adds code to the module.
 type filled struct {
 	fields []Field
 	values []Value
 	row    int
 }
 
-// NewCase is a case of the fields' usual values. It panics on one that cannot
-// be read: a mistake in a declaration, which Problems reports without panic.
+// NewCase returns a case of the fields' usual values. It panics if one cannot
+// be read; Problems reports that without a panic.
 func NewCase(fields []Field) Case {
 	c := Empty(fields)
 	for i, f := range fields {
@@ -24,7 +23,7 @@ func NewCase(fields []Field) Case {
 	return c
 }
 
-// Empty is a case with nothing set.
+// Empty returns a case in which no field is set.
 func Empty(fields []Field) Case {
 	return Case{&filled{fields: fields, values: make([]Value, len(fields))}}
 }
@@ -68,11 +67,11 @@ func (c Case) Days(id string) int { return int(c.Value(id).Num) }
 // Rows are the rows of a Rows field.
 func (c Case) Rows(id string) []Case { return c.Value(id).Rows }
 
-// RowNumber is the number of a row as the reader typed it, from 1; empty rows that
-// were passed over count. It is 0 for a case that is no row.
+// RowNumber is the number of a row as typed, from 1; skipped empty rows count.
+// It is 0 for a case that is not a row.
 func (c Case) RowNumber() int { return c.row }
 
-// With is a copy of the case with one field changed.
+// With returns a copy of the case with one field changed.
 func (c Case) With(id string, v Value) Case {
 	d := Case{&filled{fields: c.fields, values: append([]Value(nil), c.values...), row: c.row}}
 	d.values[d.index(id)] = v
@@ -81,5 +80,5 @@ func (c Case) With(id string, v Value) Case {
 
 func (c Case) asked(f Field) bool { return f.When == nil || f.When(c) }
 
-// Asked reports whether the field with this ID is asked in this case.
+// Asked reports whether the field with this ID applies in this case.
 func (c Case) Asked(id string) bool { return c.asked(c.fields[c.index(id)]) }

@@ -6,7 +6,7 @@ import (
 )
 
 // ParseDay reads an ISO 8601 calendar date, year-month-day, into days since
-// 1970-01-01. It knows the lengths of the months and leap years.
+// 1970-01-01. It rejects days that the month does not have.
 func ParseDay(text string) (days int, ok bool) {
 	parts := strings.Split(text, "-")
 	if len(parts) != 3 || len(parts[0]) != 4 || len(parts[1]) != 2 || len(parts[2]) != 2 {

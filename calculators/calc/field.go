@@ -2,13 +2,13 @@ package calc
 
 import "coursebook/calculators/quantity"
 
-// Kind says what a field holds.
+// Kind is the kind of value of a field.
 type Kind uint8
 
 // The kinds of field.
 const (
-	Number   Kind = iota // a quantity, kept in SI
-	Choice               // one of Options, kept as the option's ID
+	Number   Kind = iota // a quantity, stored in SI
+	Choice               // one of Options, stored as the option's ID
 	Flag                 // yes or no
 	Day                  // a calendar date
 	FreeText             // free text: a name, a place
@@ -25,23 +25,24 @@ type Field struct {
 	Display *quantity.Display // Number: dimension, units, rounding
 	Whole   bool              // Number: whole numbers only
 	// Range bounds a Number, in US units: "1 to 40 ft", "1/16 to 1 in". An end
-	// that is itself outside is written "over 0 to 40 ft" or "0 to under 90 °".
+	// that is excluded is written "over 0 to 40 ft" or "0 to under 90 °".
 	// Inputs need one; outputs have none.
 	Range string
 	// Why is the reason of both ends, WhyMost that of the upper end where it is
 	// another. LeastSource and MostSource are IDs of the calculator's sources;
-	// empty for a plain reason.
+	// empty if the reason cites no source.
 	Why, WhyMost            Text
 	LeastSource, MostSource string
-	// Usual is what the field holds at first, as a reader of US units types it:
-	// "8 in", "outside", "yes", "40 ft | 8 ft | 2; 28 ft | 8 ft | 2". Empty
-	// means nothing. It is text so that a declaration is data and not code.
+	// Usual is the default value, as a reader of US units types it: "8 in",
+	// "outside", "yes", "40 ft | 8 ft | 2; 28 ft | 8 ft | 2". If empty, the
+	// field is unset at first. It is text so that a declaration is data and not
+	// code.
 	Usual string
-	// Optional inputs may be left empty; the calculator asks Has before use.
+	// Optional inputs may be left empty; the calculator checks Has before use.
 	Optional bool
 	// Maker marks an input that only the maker of the form or part gives: a
-	// rating, a plate, a guide. A page shows no answer of the example that rests
-	// on one, because a reader may take the invented rating for his own.
+	// rating, a plate, a guide. A page shows no example result that depends on
+	// one, because a reader may mistake the invented rating for the real one.
 	Maker   bool
 	Options []Option        // Choice
 	When    func(Case) bool // asked only where true; nil: always

@@ -1,13 +1,13 @@
 package calc
 
-// Function is the arithmetic of a formula: one of the types below. Each wraps
-// a plain function as data, so that a declaration needs no code of its own.
+// Function is the arithmetic of a formula: one of the types below. Each adapts
+// a Go function, so that a declaration needs no adapter code.
 type Function interface {
 	// Call computes from the values in the order of Formula.Vars.
 	Call(v []float64) float64
 }
 
-// The functions of so many values, and one of any number.
+// Functions of one to five values, and of any number.
 type (
 	Func1 func(a float64) float64
 	Func2 func(a, b float64) float64

@@ -6,19 +6,19 @@ import (
 	"strings"
 )
 
-// Given is what a question or an example states of a case: one input, or one
-// row of them.
+// Given is one input of a case, or one row of inputs, as a question or an
+// example states it.
 type Given struct {
 	Path, Label, Text string
-	Fresh             bool // it varies from one asking to the next
-	Usual             bool // it neither varies nor was set: it is what it usually is
+	Varies            bool // differs each time the question is asked
+	Usual             bool // uses the default value
 }
 
-// Givens are the inputs of a case that are asked for and filled in: first those
-// that vary, each by itself, then those that were set and all rows, a row of
-// cells as one, and last what has its usual value.
+// Givens lists the inputs of a case that apply and are filled in. Inputs that
+// vary come first, one Given each. Inputs in set and rows follow, one Given for
+// each row. Inputs with their usual value are last.
 func (v Locale) Givens(c Case, vary []string, set []Entry) []Given {
-	var fresh, fixed, usual []Given
+	var varying, fixed, usual []Given
 	for i, f := range c.fields {
 		x := c.values[i]
 		switch text := v.Write(f, x); {
@@ -26,24 +26,24 @@ func (v Locale) Givens(c Case, vary []string, set []Entry) []Given {
 		case f.Kind == Rows:
 			for k, row := range x.Rows {
 				cells, rest := v.givenRow(f, row, k+1, vary)
-				fresh = append(fresh, cells...)
+				varying = append(varying, cells...)
 				if rest.Text != "" {
 					fixed = append(fixed, rest)
 				}
 			}
 		case slices.Contains(vary, f.ID):
-			fresh = append(fresh, Given{f.ID, v.Say(f.Label), text, true, false})
+			varying = append(varying, Given{f.ID, v.Say(f.Label), text, true, false})
 		case slices.ContainsFunc(set, func(e Entry) bool { return e.Path == f.ID }):
 			fixed = append(fixed, Given{f.ID, v.Say(f.Label), text, false, false})
 		default:
 			usual = append(usual, Given{f.ID, v.Say(f.Label), text, false, true})
 		}
 	}
-	return slices.Concat(fresh, fixed, usual)
+	return slices.Concat(varying, fixed, usual)
 }
 
-// givenRow parts the cells of a row into those that vary and the rest.
-func (v Locale) givenRow(f Field, row Case, nr int, vary []string) (fresh []Given, rest Given) {
+// givenRow separates the cells of a row that vary from the rest.
+func (v Locale) givenRow(f Field, row Case, nr int, vary []string) (varying []Given, rest Given) {
 	if row.row > 0 {
 		nr = row.row
 	}
@@ -54,10 +54,10 @@ func (v Locale) givenRow(f Field, row Case, nr int, vary []string) (fresh []Give
 		switch {
 		case text == "":
 		case slices.Contains(vary, path):
-			fresh = append(fresh, Given{path, label + ": " + v.Say(col.Label), text, true, false})
+			varying = append(varying, Given{path, label + ": " + v.Say(col.Label), text, true, false})
 		default:
 			parts = append(parts, v.Say(col.Label)+" "+text)
 		}
 	}
-	return fresh, Given{Path: Cell(f.ID, nr, "").String(), Label: label, Text: strings.Join(parts, "; ")}
+	return varying, Given{Path: Cell(f.ID, nr, "").String(), Label: label, Text: strings.Join(parts, "; ")}
 }

@@ -8,8 +8,8 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// What varies comes first, cell by cell; a row's other cells follow together.
-// What is not asked or left empty is not stated. 3 ft are 0.9144 m (NIST SP 811).
+// Varying cells come first, one Given each; the other cells of a row follow
+// together. Inputs that do not apply or are empty are left out. 3 ft are 0.9144 m (NIST SP 811).
 func TestGivens(t *testing.T) {
 	in, notes := calc.Read(
 		tank,

@@ -10,9 +10,9 @@ import (
 // Limit is one end of a field's Range.
 type Limit struct {
 	SI     float64
-	Open   bool // the limit itself is outside
+	Open   bool // the limit itself is excluded
 	Why    Text
-	Source string // ID of one of the calculator's sources; empty for a plain reason
+	Source string // ID of one of the calculator's sources; empty if the reason cites no source
 }
 
 // Limits returns the two ends of a Number's Range; ok is false where it has
@@ -28,7 +28,7 @@ func (f *Field) Limits() (least, most Limit, ok bool) {
 	return least, most, true
 }
 
-// limits reads the Range; problem says why it cannot be read.
+// limits reads the Range; problem is the reason if it cannot be read.
 func (f *Field) limits() (least, most Limit, problem string) {
 	low, high, ok := strings.Cut(f.Range, " to ")
 	if !ok {
@@ -59,10 +59,10 @@ func (f *Field) limits() (least, most Limit, problem string) {
 	return least, most, ""
 }
 
-// unitAt is where the unit of a quantity begins; -1 for a number alone.
+// unitAt is the offset of the unit in a quantity; -1 if there is no unit.
 func unitAt(text string) int {
 	return strings.IndexFunc(text, func(r rune) bool { return !strings.ContainsRune("0123456789.+-/ ", r) })
 }
 
-// slack is how far a value may miss the limit, for rounding.
+// slack is how far a value may exceed the limit because of rounding, in SI.
 func (l Limit) slack() float64 { return Slack * math.Abs(l.SI) }

@@ -45,7 +45,7 @@ func (p Path) String() string {
 	return s
 }
 
-// Note is a caution, a question or a refusal, with the path it is about.
+// Note is a caution, a question or a refusal, with the path of its input or output.
 type Note struct {
 	Level Level
 	At    Path // zero: the whole calculator

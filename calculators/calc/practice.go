@@ -8,8 +8,8 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Drill is a question whose numbers are fresh each time: the calculator that
-// asks, the inputs held fixed, those that vary, and the output asked for.
+// Drill is a practice question with random numbers: a calculator, its fixed
+// inputs, the inputs that vary, and the output to answer.
 type Drill struct {
 	Of        *Calculator
 	Set       []Entry  // fixed inputs, as a reader of US units types them
@@ -18,13 +18,13 @@ type Drill struct {
 	Tolerance string   // "2 %" of the right value, or an amount: "1/16 in"
 }
 
-// drillTries bounds the search for numbers that the calculator answers.
+// drillTries is how many random cases Sample tries before it gives up.
 const drillTries = 50
 
-// Sample gives fresh numbers for a drill: each input that varies lies between
-// half and one and a half times its usual value, within its limits, and is
-// round enough to be said aloud. The same seed gives the same numbers. It
-// fails where the calculator answers none of many draws.
+// Sample returns a random case of the drill and its result. Each varying
+// input lies between 0.5 and 1.5 times its usual value, within its limits, and
+// is a round number. The same seed gives the same case. ok is false if the
+// calculator refuses every case tried.
 func (d Drill) Sample(seed uint64, sys quantity.System) (in Case, res Result, ok bool) {
 	base, notes := Read(d.Of, d.Set, quantity.Style{})
 	if len(notes) > 0 {
@@ -46,7 +46,7 @@ func (d Drill) Sample(seed uint64, sys quantity.System) (in Case, res Result, ok
 	return Case{}, Result{}, false
 }
 
-// Problem returns what is wrong with a drill itself; empty if nothing is.
+// Problem returns what is wrong with the declaration of a drill, or "".
 func (d Drill) Problem() string {
 	i := fieldOf(d.Of.Out, d.Answer)
 	if i < 0 || d.Of.Out[i].Kind != Number {
@@ -75,14 +75,14 @@ func (d Drill) Problem() string {
 	return ""
 }
 
-// Verdict is what a typed answer comes to.
+// Verdict is the result of judging a typed answer.
 type Verdict uint8
 
 // The verdicts.
 const (
 	Right Verdict = iota
 	Wrong
-	Unread // the answer could not be read; the note says why
+	Unread // the answer cannot be read; the note has the reason
 )
 
 var verdictNames = [...]string{"right", "wrong", "unread"}
@@ -90,7 +90,7 @@ var verdictNames = [...]string{"right", "wrong", "unread"}
 // String is the verdict's name in lower case.
 func (v Verdict) String() string { return verdictNames[v] }
 
-// Judge marks a typed answer: right within the tolerance, or within half the
+// Judge judges a typed answer. It is right within the tolerance, or within half the
 // step that results are rounded to, whichever is wider.
 func (d Drill) Judge(res Result, typed string, style quantity.Style) (Verdict, Note) {
 	f := d.Of.Out[fieldOf(d.Of.Out, d.Answer)]
@@ -108,7 +108,7 @@ func (d Drill) Judge(res Result, typed string, style quantity.Style) (Verdict, N
 	return Wrong, Note{}
 }
 
-// slack is how far an answer may lie off, in SI units.
+// slack is how far a right answer may be from the exact one, in SI.
 func (d Drill) slack(f Field, right float64) (float64, *quantity.ParseError) {
 	share := quantity.Display{Dim: quantity.Ratio, US: quantity.UnitDisplay{Unit: "%"}}
 	if strings.HasSuffix(d.Tolerance, "%") && f.Display.Dim != quantity.Ratio {
@@ -118,7 +118,7 @@ func (d Drill) slack(f Field, right float64) (float64, *quantity.ParseError) {
 	return quantity.Parse(d.Tolerance, *f.Display, quantity.Style{})
 }
 
-// varied is a case with one input changed.
+// varied returns the case with one input replaced by a random value.
 func varied(in Case, path string, r *random, sys quantity.System) Case {
 	c, id := in.cell(path)
 	if c.filled == nil {
@@ -127,7 +127,7 @@ func varied(in Case, path string, r *random, sys quantity.System) Case {
 	f := c.fields[c.index(id)]
 	switch f.Kind {
 	case Number:
-		c = c.With(id, Num(fresh(f, c.Num(id), r, sys)))
+		c = c.With(id, Num(sample(f, c.Num(id), r, sys)))
 	case Choice:
 		c = c.With(id, ChoiceOf(f.Options[int(r.share()*float64(len(f.Options)))].ID))
 	case Flag:
@@ -146,8 +146,8 @@ func varied(in Case, path string, r *random, sys quantity.System) Case {
 	return in.With(field, RowsOf(rows...))
 }
 
-// cell finds the case, itself or one of its rows, and the field that a path
-// is about.
+// cell resolves a path to a case, which is c or one of its rows, and a field
+// ID. The case is the zero Case if the path does not exist.
 func (c Case) cell(path string) (Case, string) {
 	i, nr, col, ok := (&reader{fields: c.fields}).locate(path)
 	switch {
@@ -164,8 +164,8 @@ func (c Case) cell(path string) (Case, string) {
 	return Case{}, ""
 }
 
-// fresh is a value near the usual one, in steps that are easy to say.
-func fresh(f Field, usual float64, r *random, sys quantity.System) float64 {
+// sample returns a random round value near the usual one, both in SI.
+func sample(f Field, usual float64, r *random, sys quantity.System) float64 {
 	low, high := usual/2, usual*1.5
 	if least, most, ok := f.Limits(); ok {
 		low, high = math.Max(low, least.SI), math.Min(high, most.SI)
@@ -185,8 +185,8 @@ func fresh(f Field, usual float64, r *random, sys quantity.System) float64 {
 	return quantity.Round(SI(x, unit), *f.Display, sys)
 }
 
-// easy is the largest of the sizes that is no larger than wanted, or the
-// smallest; where they go by tens, in the power of ten that wanted has.
+// easy is the largest of the sizes that does not exceed wanted, or the smallest
+// size. If tens is set, the sizes are scaled by the power of ten of wanted.
 func easy(wanted float64, sizes []float64, tens bool) float64 {
 	scale := 1.0
 	if tens && wanted > 0 {
@@ -201,17 +201,18 @@ func easy(wanted float64, sizes []float64, tens bool) float64 {
 	return best
 }
 
-// within reports whether a case keeps the limits of its fields.
+// within reports whether all inputs of a case are within their limits.
 func within(c *Calculator, in Case) bool {
 	rd := &reader{fields: c.In, out: in}
 	rd.limits()
 	return len(rd.notes) == 0
 }
 
-// random is the generator SplitMix64 (Steele, Lea, Flood, 2014): a drill needs
-// variety, not surprise, and the same numbers on every machine.
+// random is the generator SplitMix64 (Steele, Lea, Flood, 2014): it gives
+// the same numbers on every machine. It is not for secrets.
 type random uint64
 
+// share returns the next number from 0 to under 1.
 func (r *random) share() float64 {
 	*r += 0x9e3779b97f4a7c15
 	z := uint64(*r)
@@ -221,7 +222,7 @@ func (r *random) share() float64 {
 	return float64(z>>11) / (1 << 53)
 }
 
-// fieldOf is the place of a field among others, or -1.
+// fieldOf is the index of the field with this ID, or -1.
 func fieldOf(fields []Field, id string) int {
 	return slices.IndexFunc(fields, func(f Field) bool { return f.ID == id })
 }

@@ -11,20 +11,20 @@ import (
 
 var tankDrill = calc.Drill{Of: tank, Vary: []string{"side", "boxes.1.side"}, Answer: "holds", Tolerance: "2 %"}
 
-// Fresh numbers differ from draw to draw, keep the limits, are what a reader
-// can type, and are the same for the same seed.
-func TestDraw(t *testing.T) {
+// Sampled inputs differ from seed to seed, are within their limits, read back as
+// typed, and are the same for the same seed.
+func TestSample(t *testing.T) {
 	for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
 		v := calc.Locale{Style: quantity.Style{System: sys}}
 		seen := map[string]bool{}
 		for seed := range uint64(60) {
 			in, res, ok := tankDrill.Sample(seed, sys)
 			if !ok || res.State != calc.OK {
-				t.Fatalf("seed %d draws nothing", seed)
+				t.Fatalf("seed %d gives no case", seed)
 			}
 			again, _, _ := tankDrill.Sample(seed, sys)
 			if again.Num("side") != in.Num("side") {
-				t.Errorf("seed %d draws two ways", seed)
+				t.Errorf("seed %d gives two different cases", seed)
 			}
 			if side := in.Num("side"); side < calc.SI(1.5, "ft")-1e-9 || side > calc.SI(4.5, "ft")+1e-9 {
 				t.Errorf("side %v m is too far from 3 ft", side)
@@ -34,7 +34,7 @@ func TestDraw(t *testing.T) {
 				t.Errorf("seed %d: typed, %v becomes %v: %v", seed, in.Num("side"), typed.Num("side"), notes)
 			}
 			if in.Rows("boxes")[0].Text("name") != "small" {
-				t.Error("what does not vary has changed")
+				t.Error("a fixed input has changed")
 			}
 			seen[v.Write(tank.In[0], in.Value("side"))] = true
 		}
@@ -47,7 +47,7 @@ func TestDraw(t *testing.T) {
 func TestJudge(t *testing.T) {
 	_, res, ok := tankDrill.Sample(7, quantity.US)
 	if !ok {
-		t.Fatal("nothing drawn")
+		t.Fatal("no case")
 	}
 	right := calc.From(res.Out.Num("holds"), "ft³")
 	us, comma := quantity.Style{}, quantity.Style{System: quantity.Metric, Mark: quantity.Comma}
@@ -77,7 +77,7 @@ func TestJudge(t *testing.T) {
 	narrow.Tolerance = "0.001 ft³"
 	shown := calc.Locale{}.Write(tank.Out[0], res.Out.Value("holds"))
 	if got, _ := narrow.Judge(res, shown, us); got != calc.Right {
-		t.Errorf("what the page would show, %s, is marked %s", shown, got)
+		t.Errorf("the result as shown, %s, is judged %s", shown, got)
 	}
 }
 

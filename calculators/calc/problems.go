@@ -10,17 +10,17 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// The longest label and help of a field, in letters: what fits a phone.
+// The longest label and help of a field, in letters, limited by the width of a phone.
 const (
 	maxLabel = 28
 	maxHelp  = 80
 )
 
-// Problems lists what is wrong with a declaration itself: what a test of
-// the catalog must find empty. It does not run the calculator.
+// Problems lists what is wrong with a declaration. A test of the catalog
+// requires an empty list. It does not run the calculator.
 func Problems(c *Calculator) []string {
 	s := &problems{}
-	if !plainID(c.ID) {
+	if !validID(c.ID) {
 		s.add("id %s is not lower-case letters, digits and hyphens", c.ID)
 	}
 	s.text(c.Title, "title")
@@ -85,7 +85,7 @@ func (s *problems) short(t Text, most int, what string) {
 	}
 }
 
-func plainID(id string) bool {
+func validID(id string) bool {
 	for i := 0; i < len(id); i++ {
 		b := id[i]
 		if !('a' <= b && b <= 'z' || '0' <= b && b <= '9' || b == '-' && i > 0) {
@@ -99,11 +99,11 @@ func (s *problems) fields(what string, fields []Field) {
 	seen := []string{}
 	for _, f := range fields {
 		name := what + " " + f.ID
-		if !plainID(f.ID) {
+		if !validID(f.ID) {
 			s.add("%s: id is not lower-case letters, digits and hyphens", name)
 		}
 		if slices.Contains(seen, f.ID) {
-			s.add("%s stands twice", name)
+			s.add("%s is declared twice", name)
 		}
 		seen = append(seen, f.ID)
 		s.text(f.Label, name)
@@ -119,8 +119,8 @@ func (s *problems) field(what, name string, f Field) {
 	case Number:
 		if f.Display == nil {
 			s.add("%s does not say how its number is written", name)
-		} else if slip := f.Display.Check(); slip != "" {
-			s.add("%s: %s", name, slip)
+		} else if problem := f.Display.Check(); problem != "" {
+			s.add("%s: %s", name, problem)
 		}
 		s.number(what, name, f)
 	case Choice:
@@ -157,7 +157,7 @@ func (s *problems) number(what, name string, f Field) {
 	}
 }
 
-// usual finds a usual value that a reader could not type.
+// usual reports a usual value that cannot be read or is outside the range.
 func (s *problems) usual(name string, f Field) {
 	if f.Usual == "" {
 		return
@@ -254,7 +254,7 @@ func (s *problems) variable(f *Formula, v Var) {
 
 func (s *problems) tables(c *Calculator) {
 	for _, t := range c.Tables {
-		if !plainID(t.ID) {
+		if !validID(t.ID) {
 			s.add("table %s: id", t.ID)
 		}
 		s.text(t.Title, "table "+t.ID)

@@ -7,7 +7,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// The refusals of reading, said at the field.
+// The refusals of Read, each shown at its field.
 var (
 	needsValue  = Text("{label} needs a value.")
 	below       = Text("{label} must be at least {limit}. {why}")
@@ -32,8 +32,8 @@ var (
 // Read fills a case from typed inputs and checks it. Inputs that are not
 // typed keep their defaults. A Rows field may be given cell by cell
 // (readings.3.gap) or whole, in the row syntax of SplitRows; an empty text
-// means no rows. The notes are refusals, each at its field; the case is only
-// fit to run when there are none.
+// means no rows. The notes are refusals, each at its field; the case
+// may be run only if there are none.
 func Read(c *Calculator, entries []Entry, style quantity.Style) (Case, []Note) {
 	rd := &reader{style: style, fields: c.In, out: Empty(c.In)}
 	rd.entries(entries)
@@ -62,7 +62,7 @@ func (rd *reader) refuse(at Path, t Text, slots ...Slot) {
 
 // entries sorts the typed inputs by field, so that each field is read once.
 func (rd *reader) entries(entries []Entry) {
-	plain := make([][]string, len(rd.fields))
+	whole := make([][]string, len(rd.fields))
 	cells := make([]map[int]map[string]string, len(rd.fields))
 	for _, e := range entries {
 		i, row, col, ok := rd.locate(e.Path)
@@ -75,7 +75,7 @@ func (rd *reader) entries(entries []Entry) {
 				WordSlot("inputs", strings.Join(rd.names(), ", ")),
 			)
 		case row == 0:
-			plain[i] = append(plain[i], e.Text)
+			whole[i] = append(whole[i], e.Text)
 		default:
 			if cells[i] == nil {
 				cells[i] = map[int]map[string]string{}
@@ -90,17 +90,17 @@ func (rd *reader) entries(entries []Entry) {
 		}
 	}
 	for i, f := range rd.fields {
-		if len(plain[i]) > 1 || (len(plain[i]) == 1 && cells[i] != nil) {
+		if len(whole[i]) > 1 || (len(whole[i]) == 1 && cells[i] != nil) {
 			rd.refuse(At(f.ID), twice, TextSlot("label", f.Label))
 			continue
 		}
 		switch {
 		case f.Kind == Rows && cells[i] != nil:
 			rd.out.values[i] = rd.cells(f, cells[i])
-		case f.Kind == Rows && len(plain[i]) == 1:
-			rd.out.values[i] = rd.cells(f, rd.split(f, plain[i][0]))
-		case len(plain[i]) == 1:
-			rd.out.values[i] = rd.value(f, At(f.ID), plain[i][0])
+		case f.Kind == Rows && len(whole[i]) == 1:
+			rd.out.values[i] = rd.cells(f, rd.split(f, whole[i][0]))
+		case len(whole[i]) == 1:
+			rd.out.values[i] = rd.value(f, At(f.ID), whole[i][0])
 		default:
 			rd.out.values[i] = f.UsualValue()
 		}

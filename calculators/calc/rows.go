@@ -81,7 +81,7 @@ func firstTwice(cells []string) string {
 	return ""
 }
 
-// cells reads typed cells into rows, passing over rows with nothing in them.
+// cells reads typed cells into rows, skipping empty rows.
 func (rd *reader) cells(f Field, typed map[int]map[string]string) Value {
 	numbers := make([]int, 0, len(typed))
 	for nr := range typed {

@@ -2,14 +2,14 @@ package calc
 
 import "math"
 
-// State says what came of a run.
+// State is the outcome of a run.
 type State uint8
 
 // The states of a result.
 const (
 	OK      State = iota
-	Refused       // the method does not allow a result; a note says why
-	Bad           // an input could not be read; a note points at it
+	Refused       // the method does not allow a result; a note has the reason
+	Bad           // an input could not be read; a note has its path
 )
 
 var stateNames = [...]string{"ok", "refused", "bad"}
@@ -17,7 +17,7 @@ var stateNames = [...]string{"ok", "refused", "bad"}
 // String is the state's name in lower case.
 func (s State) String() string { return stateNames[s] }
 
-// Result is what a run gives. Out is empty unless State is OK.
+// Result is the result of a run. Out is empty unless State is OK.
 type Result struct {
 	State State
 	Out   Case
@@ -28,8 +28,8 @@ type Result struct {
 // Step is one use of a formula in the worked example.
 type Step struct {
 	Formula *Formula
-	Of      Text      // what it was used for; may be empty
-	Slots   []Slot    // of Of
+	Of      Text      // the purpose; may be empty
+	Slots   []Slot    // the slots of Of
 	In      []float64 // SI, in the order of Formula.Vars
 	Out     float64   // SI
 }
@@ -46,7 +46,7 @@ var (
 )
 
 // Run runs a calculator on checked inputs. A result that is not finite is
-// refused, never shown.
+// refused.
 func Run(c *Calculator, in Case) Result {
 	r := &Recorder{calculator: c}
 	r.result.Out = Empty(c.Out)
@@ -98,17 +98,17 @@ func (r *Recorder) Note(level Level, at Path, text Text, slots ...Slot) {
 	r.result.Notes = append(r.result.Notes, Note{Level: level, At: at, Text: text, Slots: slots})
 }
 
-// Refuse says why there is no result. The computation should return at once.
+// Refuse records why there is no result. Compute must return at once.
 func (r *Recorder) Refuse(at Path, text Text, slots ...Slot) {
 	r.Note(LevelRefusal, at, text, slots...)
 	r.result.State = Refused
 }
 
-// Use computes a formula and keeps it as a step of the worked example.
+// Use computes a formula and records it as a step of the worked example.
 // Values and result are in SI.
 func (r *Recorder) Use(f *Formula, si ...float64) float64 { return r.UseFor("", nil, f, si...) }
 
-// UseFor is Use with a line that says what the formula is used for.
+// UseFor is Use with a line that states the purpose of the step.
 func (r *Recorder) UseFor(of Text, slots []Slot, f *Formula, si ...float64) float64 {
 	out := f.Value(si...)
 	r.result.Steps = append(
@@ -118,7 +118,7 @@ func (r *Recorder) UseFor(of Text, slots []Slot, f *Formula, si ...float64) floa
 	return out
 }
 
-// Value computes a formula without keeping a step. Values and result are in SI.
+// Value computes a formula without recording a step. Values and result are in SI.
 func (f *Formula) Value(si ...float64) float64 {
 	if len(si) != len(f.Vars) {
 		panic("calc: formula " + f.ID + " takes another number of values")

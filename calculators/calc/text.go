@@ -13,13 +13,13 @@ import (
 // after | distinguishes the two and is not shown: "How many|feminine".
 //
 // It is a string, and written as a conversion of a literal, so that the
-// hundreds of texts are data in the module and not code; the translators'
-// list is read from the same literals.
+// hundreds of texts are data in the module and not code. The list for
+// translators is generated from the same literals.
 type Text string
 
 // Key identifies a text in the translations: FNV-1a, 64 bits, of the whole
 // literal with its mark. Package hash/fnv computes the same; it is not used
-// here because the hash is a few lines and the package travels to the phone.
+// here to keep the WebAssembly module small.
 func (t Text) Key() uint64 {
 	h := uint64(14695981039346656037)
 	for i := 0; i < len(t); i++ {
@@ -44,13 +44,13 @@ type Locale struct {
 	Style quantity.Style
 }
 
-// Slot fills one {name} of a text. Quantities are kept in SI until the
-// reader's units are known.
+// Slot fills one {name} of a text. A quantity is in SI and is
+// written in the reader's units.
 type Slot struct{ *filling }
 
-// filling is what a slot holds: exactly one of text, said and show. It hangs
-// on a pointer because slots are passed in hundreds of places, and each word
-// passed is code on the phone.
+// filling is the content of a slot: exactly one of text, translated and show is
+// set. It is behind a pointer because slots are passed in hundreds of places,
+// and each further word of an argument adds code to the module.
 type filling struct {
 	name       string
 	text       string            // unchanged
@@ -76,9 +76,9 @@ func (s Slot) SI() float64 { return s.si }
 // Count fills a slot with a whole number.
 func Count(name string, n int) Slot { return WordSlot(name, strconv.Itoa(n)) }
 
-// Say fills the slots of t in the reader's language, units and decimal mark.
-// A slot that the text does not name is ignored; a name without a slot stays
-// visible in its braces, so that a mistake is seen rather than hidden.
+// Say translates t and fills its slots in the reader's units and decimal mark.
+// A slot that the text does not name is ignored. A name without a slot is left
+// in its braces.
 func (v Locale) Say(t Text, slots ...Slot) string {
 	text := t.EN()
 	if v.Words != nil {
@@ -124,7 +124,7 @@ func (v Locale) fill(name string, slots []Slot) string {
 	return "{" + name + "}"
 }
 
-// parseErrorText is a quantity's parse error as a text with its slots.
+// parseErrorText converts a parse error to a text with its slots.
 func parseErrorText(t *quantity.ParseError) (Text, []Slot) {
 	slots := make([]Slot, len(t.Slots))
 	for i, s := range t.Slots {

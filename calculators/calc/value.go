@@ -7,22 +7,22 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Slack lets a value typed in another unit touch its limit: the binary noise of
-// a conversion is far below it, a reader's mistake far above. It is a share of the
-// limit.
+// Slack is the tolerance of comparisons, relative to the limit. It is far above
+// the rounding error of a unit conversion and far below a mistyped digit, so
+// that a limit typed in another unit is accepted.
 const Slack = 1e-9
 
-// Over reports whether x is beyond a limit above 0 by more than that noise.
+// Over reports whether x exceeds limit by more than Slack. limit is above 0.
 func Over(x, limit float64) bool { return x > limit*(1+Slack) }
 
-// Under reports whether x is short of a limit above 0 by more than that noise.
+// Under reports whether x is below limit by more than Slack. limit is above 0.
 func Under(x, limit float64) bool { return x < limit*(1-Slack) }
 
-// Ceil is the least whole number of pieces, loads or steps that is not below x.
-// A count that conversion noise lifts above a whole number stays that number.
+// Ceil rounds a count up to a whole number. A count that exceeds a whole number
+// by no more than Slack, here absolute, is that number.
 func Ceil(x float64) float64 { return math.Ceil(x - Slack) }
 
-// UsualValue reads Usual. It panics where that cannot be read.
+// UsualValue parses Usual. It panics if that cannot be read.
 func (f Field) UsualValue() Value {
 	if f.Usual == "" {
 		return Value{}
@@ -42,7 +42,7 @@ func (rd *reader) declared(f Field) Value {
 	return rd.value(f, At(f.ID), f.Usual)
 }
 
-// value reads one typed text for a field that is no Rows field.
+// value reads one typed text for a field of any kind but Rows.
 func (rd *reader) value(f Field, at Path, text string) Value {
 	text = strings.TrimSpace(text)
 	if f.Kind == Rows {
@@ -115,7 +115,7 @@ func (rd *reader) flag(f Field, at Path, text string) Value {
 	return Value{}
 }
 
-// limits checks every asked input, and every cell, once all are read.
+// limits checks every input and cell that applies, once all are read.
 func (rd *reader) limits() {
 	rd.check(rd.out, func(id string) Path { return At(id) })
 	for i, f := range rd.out.fields {

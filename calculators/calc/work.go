@@ -12,18 +12,17 @@ import (
 // Worked is one step of the worked example, as text for the reader.
 type Worked struct {
 	Title       string
-	Of          string   // what it is used for; may be empty
+	Of          string   // the purpose; may be empty
 	Plain       string   // the equation in symbols: p = C_w × (150 + …)
 	Substituted string   // the right-hand side with numbers
 	Result      string   // with unit
-	Where       []string // each symbol with its value and unit, and in the reader's own unit where it differs
+	Where       []string // each symbol with value, unit, meaning, and the value in the reader's unit if that differs
 }
 
-// figures is the number of significant digits of numbers put into a formula:
-// enough to follow the arithmetic by hand, no more.
+// figures is the number of significant digits of the numbers in a step.
 const figures = 5
 
-// Work writes a step out for the reader.
+// Work writes a step in the reader's language and units.
 func (v Locale) Work(s Step) Worked {
 	f := s.Formula
 	tree, err := expression.Parse(f.Expr)
@@ -35,20 +34,8 @@ func (v Locale) Work(s Step) Worked {
 	for i, x := range f.Vars {
 		unit := v.unit(x)
 		values[x.Symbol] = v.digits(s.In[i], unit)
-		w.Where = append(
-			w.Where,
-			expression.Spell(
-				x.Symbol,
-			)+" = "+joinUnit(
-				values[x.Symbol],
-				unit,
-			)+v.aside(
-				s.In[i],
-				unit,
-			)+": "+v.Say(
-				x.Meaning,
-			),
-		)
+		value := joinUnit(values[x.Symbol], unit) + v.aside(s.In[i], unit)
+		w.Where = append(w.Where, expression.Spell(x.Symbol)+" = "+value+": "+v.Say(x.Meaning))
 	}
 	result := v.unit(f.Result)
 	w.Plain = expression.Spell(f.Result.Symbol) + " = " + v.mark(expression.Plain(tree))
@@ -65,8 +52,7 @@ func (v Locale) unit(x Var) string {
 	return x.Unit
 }
 
-// digits writes an SI value in a unit with the figures of hand arithmetic.
-// The decimal mark stays a point here: mark sets it for a whole line.
+// digits writes an SI value in a unit with figures significant digits.
 func (v Locale) digits(si float64, unit string) string {
 	x := si
 	if unit != "" {
@@ -102,36 +88,31 @@ func (v Locale) mark(s string) string {
 	return strings.ReplaceAll(strings.ReplaceAll(s, ", ", "; "), ".", ",")
 }
 
-// aside adds the value in the reader's own system where a formula holds in
-// units of the other one only.
+// aside writes the value in the reader's system, in parentheses, if the formula
+// is in units of the other system.
 func (v Locale) aside(si float64, unit string) string {
-	other, ok := homeUnit[unit]
+	other, ok := counterparts[unit]
 	if !ok || other.system == v.Style.System {
 		return ""
 	}
 	return " (" + joinUnit(v.digits(si, other.unit), other.unit) + ")"
 }
 
-type home struct {
+type counterpart struct {
 	system quantity.System
-	unit   string // the counterpart in the other system
+	unit   string // in the other system
 }
 
-// homeUnit says which system a formula's unit belongs to and what a reader of
-// the other system knows it as.
-var homeUnit = map[string]home{
+// counterparts maps a formula's unit to its system and to the unit that readers
+// of the other system use.
+var counterparts = map[string]counterpart{
 	"ft": {quantity.US, "m"}, "in": {quantity.US, "mm"}, "ft²": {quantity.US, "m²"}, "ft³": {quantity.US, "m³"},
-	"yd³": {
-		quantity.US,
-		"m³",
-	}, "psf": {quantity.US, "kPa"}, "psi": {quantity.US, "MPa"}, "lb/ft³": {quantity.US, "kg/m³"},
-	"ft/h": {quantity.US, "m/h"}, "yd³/h": {quantity.US, "m³/h"}, "°F": {quantity.US, "°C"}, "lb": {quantity.US, "kg"},
-	"lbf": {quantity.US, "kN"}, "mph": {quantity.US, "km/h"},
-	"m": {
-		quantity.Metric,
-		"ft",
-	}, "mm": {quantity.Metric, "in"}, "m³": {quantity.Metric, "yd³"}, "kPa": {quantity.Metric, "psf"},
-	"°C": {quantity.Metric, "°F"}, "m/h": {quantity.Metric, "ft/h"}, "kN": {quantity.Metric, "lbf"},
+	"yd³": {quantity.US, "m³"}, "psf": {quantity.US, "kPa"}, "psi": {quantity.US, "MPa"},
+	"lb/ft³": {quantity.US, "kg/m³"}, "ft/h": {quantity.US, "m/h"}, "yd³/h": {quantity.US, "m³/h"},
+	"°F": {quantity.US, "°C"}, "lb": {quantity.US, "kg"}, "lbf": {quantity.US, "kN"}, "mph": {quantity.US, "km/h"},
+	"m": {quantity.Metric, "ft"}, "mm": {quantity.Metric, "in"}, "m³": {quantity.Metric, "yd³"},
+	"kPa": {quantity.Metric, "psf"}, "°C": {quantity.Metric, "°F"}, "m/h": {quantity.Metric, "ft/h"},
+	"kN": {quantity.Metric, "lbf"},
 }
 
 func joinUnit(number, unit string) string {

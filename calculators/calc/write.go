@@ -6,7 +6,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// What the page says around values.
+// Texts written with values.
 var (
 	YesText = Text("yes")
 	NoText  = Text("no")
@@ -24,8 +24,7 @@ func (s Status) Text() Text {
 	return [...]Text{confirmed, secondary, memory, commonPractice}[s]
 }
 
-// Write is a value as the reader sees it: rounded for the field, with its
-// unit. Unset values are written as an empty text, Rows as their number.
+// Write writes a value for the reader: rounded for the field, with its unit. Unset values are written as an empty text, Rows as their number.
 func (v Locale) Write(f Field, x Value) string {
 	if !x.Set {
 		return ""
@@ -55,7 +54,7 @@ func (v Locale) Write(f Field, x Value) string {
 	return x.Word
 }
 
-// InputText is a value as it would be typed into the input: what Read reads back.
+// InputText writes a value as text for the input; Read reads it back.
 func (v Locale) InputText(f Field, x Value) string {
 	switch {
 	case !x.Set:
@@ -70,8 +69,8 @@ func (v Locale) InputText(f Field, x Value) string {
 	return v.Write(f, x)
 }
 
-// Unrounded is an output before rounding for the field, shown on demand;
-// empty where there is nothing more to show.
+// Unrounded writes an output with up to 7 significant digits; "" if the field
+// is exact or not a number.
 func (v Locale) Unrounded(f Field, x Value) string {
 	if !x.Set || f.Kind != Number || f.Exact {
 		return ""
@@ -79,9 +78,9 @@ func (v Locale) Unrounded(f Field, x Value) string {
 	return quantity.Exact(x.Num, *f.Display, v.Style)
 }
 
-// Entries lists a case's inputs as entries, rows cell by cell: what a form
-// holds, and what Read turns back into the same case. A Rows field with no
-// rows is one entry with an empty text.
+// Entries lists a case's inputs as entries, rows cell by cell. Read
+// returns the same case from them. A Rows field without rows is one entry with
+// an empty text.
 func (v Locale) Entries(c Case) []Entry {
 	var list []Entry
 	for i, f := range c.fields {

@@ -90,7 +90,7 @@ func (w writer) given(in calc.Case, vary []string, set []calc.Entry) []Given {
 	var list []Given
 	metric := w.metric.Givens(in, vary, set)
 	for i, us := range w.us.Givens(in, vary, set) {
-		list = append(list, Given{us.Label, Both{us.Text, metric[i].Text}, us.Fresh, us.Usual})
+		list = append(list, Given{us.Label, Both{us.Text, metric[i].Text}, us.Varies, us.Usual})
 	}
 	return list
 }

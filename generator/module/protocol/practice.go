@@ -33,7 +33,7 @@ func (s *Server) practice(q request, w *writer) string {
 		return "fresh values give " + drill.Of.ID + " no result"
 	}
 	for _, g := range v.Givens(in, drill.Vary, drill.Set) {
-		w.put("given", g.Path, g.Label, g.Text, yesNo(g.Fresh), yesNo(g.Usual))
+		w.put("given", g.Path, g.Label, g.Text, yesNo(g.Varies), yesNo(g.Usual))
 	}
 	w.put("asked", v.Say(asked.Label), asked.Display.In(v.Style.System).Unit)
 	for _, e := range v.Entries(in) {
