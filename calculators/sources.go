@@ -1,6 +1,7 @@
-// Package calculators holds the calculators' own sources and translations for
-// the generator: the listing of each formula is shown beside it, and the
-// translators' list is read off the code. It never travels to the phone.
+// Package calculators embeds the sources and translations of the calculators
+// for the generator: a page shows the listing of each formula, and the list of
+// texts to translate is read from the code. It is not part of the WebAssembly
+// module.
 package calculators
 
 import "embed"

@@ -9,8 +9,8 @@ import (
 )
 
 // The embedded trees hold every Go file below this folder, at any depth,
-// and every file of translations. A pattern that misses a level of folders
-// would lose its listings and texts without an error.
+// and every file of translations. A pattern that omits a level of folders
+// omits its listings and texts without an error.
 func TestEmbeddedTreesAreComplete(t *testing.T) {
 	sources, words := 0, 0
 	err := fs.WalkDir(os.DirFS("."), ".", func(name string, d fs.DirEntry, err error) error {

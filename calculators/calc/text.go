@@ -48,15 +48,15 @@ type Locale struct {
 // written in the reader's units.
 type Slot struct{ *filling }
 
-// filling is the content of a slot: exactly one of text, translated and show is
+// filling is the content of a slot: exactly one of text, translated and display is
 // set. It is behind a pointer because slots are passed in hundreds of places,
 // and each further word of an argument adds code to the module.
 type filling struct {
 	name       string
 	text       string            // unchanged
 	translated Text              // translated
-	si         float64           // with show
-	show       *quantity.Display // how si is written
+	si         float64           // with display
+	display    *quantity.Display // how si is written
 }
 
 // WordSlot fills a slot with text unchanged.
@@ -66,8 +66,8 @@ func WordSlot(name, text string) Slot { return Slot{&filling{name: name, text: t
 func TextSlot(name string, t Text) Slot { return Slot{&filling{name: name, translated: t}} }
 
 // Amount fills a slot with a quantity, si in SI units.
-func Amount(name string, si float64, show *quantity.Display) Slot {
-	return Slot{&filling{name: name, si: si, show: show}}
+func Amount(name string, si float64, display *quantity.Display) Slot {
+	return Slot{&filling{name: name, si: si, display: display}}
 }
 
 // SI is the quantity an Amount fills in, for tests; 0 for other slots.
@@ -114,8 +114,8 @@ func (v Locale) fill(name string, slots []Slot) string {
 			continue
 		}
 		switch {
-		case s.show != nil:
-			return quantity.Format(s.si, *s.show, v.Style)
+		case s.display != nil:
+			return quantity.Format(s.si, *s.display, v.Style)
 		case s.translated != "":
 			return v.Say(s.translated)
 		}

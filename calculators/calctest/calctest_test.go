@@ -50,8 +50,8 @@ func TestParsePublishedNamesTheLine(t *testing.T) {
 	}
 }
 
-// The edge of a tolerance passes, what lies beyond does not, and a misprint
-// must not match.
+// A value at its tolerance passes and one beyond it fails; a misprint must not
+// match.
 func TestCompare(t *testing.T) {
 	row := Row{ID: "a", Output: "holds", Printed: "0.33", Unit: "yd³", Tol: 0.01, Status: "confirmed", Source: "Book"}
 	show := &quantity.Display{Dim: quantity.Volume,
@@ -62,7 +62,7 @@ func TestCompare(t *testing.T) {
 	}
 	_, err := row.Compare(f, calc.SI(0.3232, "yd³")+0.02)
 	if err == nil {
-		t.Fatal("a value beyond its tolerance passed")
+		t.Fatal("a value beyond its tolerance is accepted")
 	}
 	for _, part := range []string{"a: holds 0.349", " yd³ (displayed as 0.35 yd³, 0.267",
 		" SI) is not the published 0.33 yd³ ± 0.01 (confirmed: Book)"} {
@@ -80,7 +80,7 @@ func TestCompare(t *testing.T) {
 	}
 	exact := Row{ID: "b", Printed: "4", Status: "derived"}
 	if _, err := exact.Compare(calc.Field{}, 4+1e-8); err == nil {
-		t.Error("without a tolerance a wrong number passed")
+		t.Error("without a tolerance a wrong number is accepted")
 	}
 	exact.Unit = "furlong"
 	if _, err := exact.Compare(calc.Field{}, 4); err == nil || err.Error() != "b: unknown unit furlong" {
@@ -96,7 +96,7 @@ func TestMissingFileNamesThePath(t *testing.T) {
 	}
 }
 
-// The columns of DEVELOPERS.md are those of the files, in their order.
+// DEVELOPERS.md lists the columns of the files in their order.
 func TestColumnsAreDescribed(t *testing.T) {
 	text, err := os.ReadFile("../../DEVELOPERS.md")
 	if err != nil {

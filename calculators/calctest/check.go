@@ -1,7 +1,7 @@
 // Package calctest supports the tests of calculators. Check compares a
-// calculator with its declaration and with its published values; Run executes
+// calculator with its declaration and with its published values; Run runs
 // one on typed inputs; Tank is an invented calculator for tests of other
-// packages. No code outside tests imports the package.
+// packages. Only tests import the package.
 package calctest
 
 import (
@@ -16,13 +16,13 @@ import (
 
 var us = quantity.Style{System: quantity.US}
 
-// Styles are the ways a reader may write and read.
+// Styles are the styles that readers may choose.
 var styles = []quantity.Style{us, {System: quantity.Metric}, {System: quantity.Metric, Mark: quantity.Comma}}
 
 // Check runs every check on one calculator: the declaration, the default case,
-// the expressions, random inputs within the limits, what a page prints, and the
-// published values.
-// The test of the catalog calls it for each calculator.
+// the expressions, random inputs within the limits, the printed texts and
+// tables, and the published values. The test of the catalog calls it for each
+// calculator.
 func Check(t *testing.T, c *calc.Calculator) Tally {
 	t.Helper()
 	for _, s := range calc.Problems(c) {
@@ -40,8 +40,8 @@ func Check(t *testing.T, c *calc.Calculator) Tally {
 	return tally
 }
 
-// defaultCase checks that the default is a believable job: it runs, and what
-// its form holds reads back to the same result in every style.
+// defaultCase checks that the default case gives a result, and that its entries
+// read back to the same result in every style.
 func defaultCase(t *testing.T, c *calc.Calculator) {
 	t.Helper()
 	for _, style := range styles {
@@ -63,7 +63,7 @@ func defaultCase(t *testing.T, c *calc.Calculator) {
 			sameShown(t, c.ID, v, res.Out, again.Out)
 		}
 		if c.Draw != nil && c.Draw(v, in, res).Empty() {
-			t.Errorf("%s: the default case draws nothing", c.ID)
+			t.Errorf("%s: the default case has no drawing", c.ID)
 		}
 		for _, s := range res.Steps {
 			v.Work(s)
@@ -71,8 +71,8 @@ func defaultCase(t *testing.T, c *calc.Calculator) {
 	}
 }
 
-// sameShown holds what a reader sees of two results against each other: the
-// example on the page must not change when the reader types what it shows.
+// sameShown checks that two results are written the same: the example on the
+// page must not change when the reader types the values that it shows.
 func sameShown(t *testing.T, what string, v calc.Locale, a, b calc.Case) {
 	t.Helper()
 	for i, f := range a.Fields() {
@@ -86,9 +86,8 @@ func sameShown(t *testing.T, what string, v calc.Locale, a, b calc.Case) {
 	}
 }
 
-// expressions checks that each expression shown to the reader is the function
-// that computes, at random points of everyday size, in each system of units.
-// It returns how many were held against each other.
+// expressions checks that each displayed expression equals its Go function, at
+// random points, in each system of units. It returns the number of formulas.
 func expressions(t *testing.T, c *calc.Calculator) int {
 	t.Helper()
 	rnd := rand.New(rand.NewPCG(1, 2))
@@ -135,8 +134,8 @@ func point(rnd *rand.Rand, f *calc.Formula) ([]float64, map[string]float64) {
 	return v, vars
 }
 
-// coherent holds the expression in US units against the function in SI units
-// for formulas that are shown to each reader in his own.
+// coherent compares the expression in US units with the function in SI units,
+// for formulas with variables in both.
 func coherent(t *testing.T, c *calc.Calculator, f *calc.Formula, tree *expression.Node, v []float64, got float64) {
 	if f.Result.US == "" {
 		return

@@ -7,7 +7,7 @@ import (
 	"coursebook/calculators/calc"
 )
 
-// NoteCase says whether a calculator gives a note for some inputs.
+// NoteCase states whether a calculator gives a note for some inputs.
 type NoteCase struct {
 	Inputs string // as Inputs splits them: "a=1; b=2"
 	Note   calc.Text
@@ -15,8 +15,8 @@ type NoteCase struct {
 	Want   bool
 }
 
-// CheckNotes runs a calculator for each case and wants the note, or its
-// absence.
+// CheckNotes runs a calculator for each case and checks that the note is
+// present or absent.
 func CheckNotes(t *testing.T, c *calc.Calculator, cases []NoteCase) {
 	t.Helper()
 	for _, k := range cases {
@@ -28,14 +28,14 @@ func CheckNotes(t *testing.T, c *calc.Calculator, cases []NoteCase) {
 	}
 }
 
-// NotesCase lists those of some notes that a calculator gives for some inputs.
+// NotesCase lists the notes that a calculator gives for some inputs.
 type NotesCase struct {
 	Inputs []string
 	Want   []calc.Text
 }
 
-// CheckNotesAmong runs a calculator for each case and wants the wanted notes,
-// and no other one of all.
+// CheckNotesAmong runs a calculator for each case and checks that, of all, only
+// the wanted notes are present.
 func CheckNotesAmong(t *testing.T, c *calc.Calculator, all []calc.Text, cases []NotesCase) {
 	t.Helper()
 	for _, k := range cases {
@@ -48,7 +48,7 @@ func CheckNotesAmong(t *testing.T, c *calc.Calculator, all []calc.Text, cases []
 	}
 }
 
-// RunNotes runs a calculator and wants exactly these notes, in this order.
+// RunNotes runs a calculator and checks for exactly these notes, in this order.
 func RunNotes(t *testing.T, c *calc.Calculator, want []calc.Text, inputs ...string) calc.Result {
 	t.Helper()
 	res := Run(t, c, inputs...)
@@ -62,7 +62,7 @@ func RunNotes(t *testing.T, c *calc.Calculator, want []calc.Text, inputs ...stri
 	return res
 }
 
-// Refused wants a calculator to refuse some inputs, with its last note at a
+// Refused checks that a calculator refuses some inputs, with its last note at a
 // path.
 func Refused(t *testing.T, c *calc.Calculator, at string, inputs ...string) {
 	t.Helper()

@@ -8,7 +8,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// What fits a printed page: our own limits.
+// The limits of a printed page.
 const (
 	mostSteps    = 9 // of the worked example
 	mostCautions = 3
@@ -17,8 +17,8 @@ const (
 	mostWords    = 25 // of a sentence
 )
 
-// printed checks what a page prints: the worked example, the cautions, and a
-// value in every cell of every table, in each system of units.
+// printed checks the worked example, the cautions and the tables of a page, in
+// each system of units.
 func printed(t *testing.T, c *calc.Calculator) {
 	t.Helper()
 	if res := calc.Run(c, calc.NewCase(c.In)); len(res.Steps) > mostSteps {
@@ -46,7 +46,7 @@ func shortSentences(t *testing.T, what string, text calc.Text) {
 	}
 }
 
-// tableCells wants a table that fits a page and has a value in every cell.
+// tableCells checks that a table fits a page and has a value in every cell.
 func tableCells(t *testing.T, c *calc.Calculator, table calc.Table, sys quantity.System) {
 	t.Helper()
 	down, across := axis(table.Down, sys), []string{""}
@@ -73,7 +73,7 @@ func tableCells(t *testing.T, c *calc.Calculator, table calc.Table, sys quantity
 	}
 }
 
-// axis lists what a table types into one input for readers of a system.
+// axis lists the typed values of a table axis in a system of units.
 func axis(a calc.Axis, sys quantity.System) []string {
 	if sys == quantity.Metric && a.Metric != nil {
 		return a.Metric

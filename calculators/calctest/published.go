@@ -15,8 +15,8 @@ import (
 )
 
 // The published values of a calculator are the numbers of handbooks, standards
-// and worked examples, as printed. They are kept in testdata/published/ID.tsv,
-// apart from the declaration, so that one error cannot be in both. A file has
+// and worked examples, as printed. They are in testdata/published/ID.tsv, separate
+// from the declaration, so that an error is not in both. A file has
 // comment lines (#), a header row, and rows of tab-separated cells; the table
 // in DEVELOPERS.md describes the columns.
 
@@ -39,7 +39,7 @@ var Statuses = []string{"confirmed", "secondary", "memory", "common practice", "
 
 var header = []string{"id", "inputs", "output", "printed", "unit", "tol", "status", "source", "note"}
 
-// PublishedDir is the folder of the published values, found from the folder of
+// PublishedDir is the folder of the published values, relative to the folder of
 // the running test.
 func PublishedDir() (string, error) {
 	dir, err := os.Getwd()
@@ -58,8 +58,8 @@ func PublishedDir() (string, error) {
 	}
 }
 
-// Published reads the published values of a calculator. Where the file is
-// missing the error names the path to create.
+// Published reads the published values of a calculator. The error of a missing
+// file has the path to create.
 func Published(c *calc.Calculator) ([]Row, error) {
 	dir, err := PublishedDir()
 	if err != nil {
@@ -77,7 +77,7 @@ func Published(c *calc.Calculator) ([]Row, error) {
 	return ParsePublished("testdata/published/"+name, string(data))
 }
 
-// ParsePublished reads the text of a file of published values. Errors begin
+// ParsePublished reads the text of a file of published values. Errors start
 // with name and line.
 func ParsePublished(name, text string) ([]Row, error) {
 	var rows []Row
@@ -143,7 +143,7 @@ func parseRow(cells []string) (Row, string) {
 	return r, ""
 }
 
-// Formula is the ID of the formula that the row checks directly; empty where
+// Formula is the ID of the formula that the row checks directly; empty if
 // it checks an output.
 func (r Row) Formula() string {
 	id, ok := strings.CutPrefix(r.Output, "formula:")
@@ -154,9 +154,9 @@ func (r Row) Formula() string {
 }
 
 // Compare compares a computed value, in SI, with the printed one. It returns
-// the deviation in units of the tolerance; a row without a tolerance is held to
-// 1e-9, relative above 1. The error says how the value misses the row. A
-// misprint has deviation 0 and an error where the value does match.
+// the deviation in units of the tolerance; the tolerance is at least 1e-9, relative
+// above 1. The error describes a mismatch. A misprint has deviation 0, and an
+// error if the value matches.
 func (r Row) Compare(f calc.Field, si float64) (deviation float64, err error) {
 	printed, err := strconv.ParseFloat(r.Printed, 64)
 	if err != nil {
@@ -172,8 +172,7 @@ func (r Row) Compare(f calc.Field, si float64) (deviation float64, err error) {
 	}
 	tol := math.Max(r.Tol, 1e-9*math.Max(1, math.Abs(printed)))
 	deviation = math.Abs(got-printed) / tol
-	// A value at the edge of its tolerance passes despite the rounding of the
-	// subtraction.
+	// The slack allows for the rounding of the subtraction.
 	match := deviation <= 1+1e-9
 	if r.Status == "misprint" {
 		if match {

@@ -11,12 +11,12 @@ import (
 	"coursebook/calculators/figure"
 )
 
-// anywhereRounds is how many random jobs each calculator is given.
+// anywhereRounds is the number of random cases for each calculator.
 const anywhereRounds = 400
 
-// anywhere gives a calculator random inputs within their limits: it must
-// answer or refuse, every text must have its slots filled, and what it draws
-// must lie inside its frame.
+// anywhere runs a calculator on random inputs within their limits. It must give
+// a result or refuse, the slots of every text must be filled, and its drawing
+// must be inside the frame.
 func anywhere(t *testing.T, c *calc.Calculator) {
 	t.Helper()
 	rnd := rand.New(rand.NewPCG(3, 4))
@@ -28,7 +28,7 @@ func anywhere(t *testing.T, c *calc.Calculator) {
 		res := calc.Run(c, in)
 		for _, n := range res.Notes {
 			if text := v.Say(n.Text, n.Slots...); strings.ContainsAny(text, "{}") {
-				t.Fatalf("%s: a slot is left open in %q", c.ID, text)
+				t.Fatalf("%s: a slot is not filled in %q", c.ID, text)
 			}
 		}
 		if res.State == calc.Refused && len(res.Notes) == 0 {
@@ -45,14 +45,14 @@ func anywhere(t *testing.T, c *calc.Calculator) {
 		}
 		d := c.Draw(v, in, res)
 		if text := d.Title + d.Desc; strings.ContainsAny(text, "{}") {
-			t.Fatalf("%s: a slot is left open in the drawing: %q", c.ID, text)
+			t.Fatalf("%s: a slot is not filled in the drawing: %q", c.ID, text)
 		}
 		if !insideFrame(t, c, d.Nodes, d) {
 			t.Fatalf("%s draws outside its frame for %v", c.ID, v.Entries(in))
 		}
 	}
 	if answered < anywhereRounds/20 {
-		t.Errorf("%s answers only %d of %d random jobs", c.ID, answered, anywhereRounds)
+		t.Errorf("%s gives a result for only %d of %d random cases", c.ID, answered, anywhereRounds)
 	}
 }
 
@@ -88,7 +88,7 @@ func random(rnd *rand.Rand, in calc.Case) calc.Case {
 	return in
 }
 
-// filled is a row with every number set, as a reader's must be.
+// filled returns a row with every number set, as Read requires.
 func filled(rnd *rand.Rand, f calc.Field) calc.Case {
 	row := random(rnd, calc.NewCase(f.Cols))
 	for _, col := range f.Cols {
@@ -109,7 +109,7 @@ func filled(rnd *rand.Rand, f calc.Field) calc.Case {
 	return row
 }
 
-// number lies within the limits, at one of them now and then.
+// number returns a random value within the limits, sometimes one of them.
 func number(rnd *rand.Rand, f calc.Field) float64 {
 	least, most, _ := f.Limits()
 	low, high := least.SI, most.SI
@@ -123,7 +123,7 @@ func number(rnd *rand.Rand, f calc.Field) float64 {
 		if !most.Open {
 			x = high
 		}
-	case 2, 3, 4: // small jobs are likelier than the largest allowed
+	case 2, 3, 4: // low values are more likely than the largest allowed
 		x = low + rnd.Float64()*rnd.Float64()*rnd.Float64()*(high-low)
 	}
 	if f.Whole {
@@ -132,8 +132,8 @@ func number(rnd *rand.Rand, f calc.Field) float64 {
 	return x
 }
 
-// insideFrame checks the coordinates of shapes; what a text's letters take up
-// is the author's to see.
+// insideFrame checks the coordinates of shapes, and of texts without the width
+// of their letters.
 func insideFrame(t *testing.T, c *calc.Calculator, nodes []figure.Node, d figure.Drawing) bool {
 	for _, n := range nodes {
 		for _, a := range n.Attrs {

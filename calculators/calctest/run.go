@@ -9,10 +9,9 @@ import (
 	"coursebook/calculators/calc"
 )
 
-// Run fills a calculator for a reader of US units and executes it. Each input
-// is "name=value", as on the command line; an input that is not given keeps its
-// usual value. An input that cannot be read ends the test; a refusal by the
-// calculator itself does not.
+// Run runs a calculator on inputs in US units. Each input is "name=value", as on
+// the command line; the others have their usual values. An input that cannot be
+// read fails the test; a refusal by the calculator does not.
 func Run(t testing.TB, c *calc.Calculator, inputs ...string) calc.Result {
 	t.Helper()
 	_, res := RunCase(t, c, inputs...)
@@ -32,8 +31,8 @@ func RunCase(t testing.TB, c *calc.Calculator, inputs ...string) (calc.Case, cal
 	return in, res
 }
 
-// Try is Run for tests of refused inputs: where an input cannot be read, the
-// result has the state Bad and its notes give the reasons.
+// Try is Run for tests of refused inputs: if an input cannot be read, the result
+// has the state Bad and its notes have the reasons.
 func Try(c *calc.Calculator, inputs ...string) calc.Result {
 	_, res := try(c, inputs)
 	return res
@@ -52,8 +51,8 @@ func try(c *calc.Calculator, inputs []string) (calc.Case, calc.Result) {
 	return in, calc.Run(c, in)
 }
 
-// Inputs splits "name=value; name=value" at each semicolon that a name
-// follows. The semicolons between the rows of a list stay in its value.
+// Inputs splits "name=value; name=value" at each semicolon before a name. The
+// semicolons between the rows of a value do not split it.
 func Inputs(text string) []string {
 	var list []string
 	for _, part := range strings.Split(text, "; ") {
@@ -68,7 +67,7 @@ func Inputs(text string) []string {
 	return list
 }
 
-// Noted reports whether a result carries a note with this text.
+// Noted reports whether a result has a note with this text.
 func Noted(res calc.Result, text calc.Text) bool {
 	return slices.ContainsFunc(res.Notes, func(n calc.Note) bool { return n.Text == text })
 }
@@ -82,8 +81,7 @@ func NoteOf(res calc.Result, text calc.Text) (calc.Note, bool) {
 	return res.Notes[i], true
 }
 
-// Near fails the test where got differs from want by more than tol, or is not
-// a number.
+// Near fails the test if got differs from want by more than tol, or is NaN.
 func Near(t testing.TB, what string, got, want, tol float64) {
 	t.Helper()
 	if !(math.Abs(got-want) <= tol) {

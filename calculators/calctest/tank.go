@@ -7,9 +7,10 @@ import (
 )
 
 // Tank returns an invented calculator, for tests of the packages that read,
-// run and show calculators: how much a tank, and the boxes in it, hold. It has
+// run and display calculators. It computes the volume of a tank and of the boxes
+// in it. It has
 // every kind of field, a formula, tables, notes and a drawing; it refuses round
-// tanks. Each call returns a new one, which a test may change.
+// tanks. Each call returns a new one, so that a test may change it.
 func Tank() *calc.Calculator {
 	cube := tankFormula()
 	return &calc.Calculator{

@@ -10,7 +10,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Tally counts what a calculator was compared with.
+// Tally counts the comparisons of a calculator.
 type Tally struct {
 	ByStatus   map[string]int // rows of published values, by status
 	Identities int            // expressions compared with their functions
@@ -77,13 +77,13 @@ func checkFormula(t *testing.T, c *calc.Calculator, r Row, id string) float64 {
 			t.Errorf("%s %s: no value for %s", c.ID, r.ID, x.Symbol)
 			return 0
 		}
-		show := quantity.Display{Dim: quantity.Number}
+		display := quantity.Display{Dim: quantity.Number}
 		if u, ok := quantity.Find(x.Unit); ok && x.Unit != "" {
-			show = quantity.Display{Dim: u.Dim, US: quantity.UnitDisplay{Unit: x.Unit}}
+			display = quantity.Display{Dim: u.Dim, US: quantity.UnitDisplay{Unit: x.Unit}}
 		}
-		si, trouble := quantity.Parse(r.Inputs[k].Text, show, us)
-		if trouble != nil {
-			t.Errorf("%s %s: %s: %v", c.ID, r.ID, x.Symbol, trouble)
+		si, err := quantity.Parse(r.Inputs[k].Text, display, us)
+		if err != nil {
+			t.Errorf("%s %s: %s: %v", c.ID, r.ID, x.Symbol, err)
 			return 0
 		}
 		values[i] = si

@@ -21,8 +21,8 @@ const (
 )
 
 // Adding a calculator takes a folder, a file of published values, translations
-// and two lines of the catalog. The test does so in a copy of the project, and
-// wants a fault for each part that is left out.
+// and two lines of the catalog. The test adds one in a copy of the project,
+// and expects a fault for each part that is left out.
 func TestAddingACalculator(t *testing.T) {
 	start := time.Now()
 	project := copyProject(t)
@@ -88,7 +88,7 @@ func copyProject(t *testing.T) project {
 	return p
 }
 
-// read returns every file of the project by its path with slashes.
+// read returns every file of the project by its slash-separated path.
 func (p project) read(t *testing.T) map[string]string {
 	t.Helper()
 	files := map[string]string{}
@@ -121,7 +121,7 @@ func (p project) write(t *testing.T, name, text string) {
 	}
 }
 
-// run runs a command in the project and returns all that it prints.
+// run runs a command in the project and returns its combined output.
 func (p project) run(args ...string) (string, error) {
 	cmd := exec.Command(args[0], args[1:]...)
 	cmd.Dir = p.root
@@ -144,7 +144,7 @@ func (p project) fails(t *testing.T, want string, args ...string) {
 	}
 }
 
-// checkChanges wants the files of the addition and no other change.
+// checkChanges checks that only the files of the addition have changed.
 func (p project) checkChanges(t *testing.T, before map[string]string) {
 	t.Helper()
 	after := p.read(t)
@@ -175,7 +175,7 @@ func lines(text string) int { return bytes.Count([]byte(text), []byte("\n")) }
 func insertBefore(t *testing.T, text, line, added string) string {
 	t.Helper()
 	if strings.Count(text, line) != 1 {
-		t.Fatalf("the catalog does not hold the line %q once", line)
+		t.Fatalf("the catalog does not have the line %q exactly once", line)
 	}
 	return strings.Replace(text, line, added+line, 1)
 }

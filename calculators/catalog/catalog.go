@@ -1,4 +1,4 @@
-// Package catalog is the list of calculators, in the order of the pour.
+// Package catalog lists the calculators, in the order of the work.
 package catalog
 
 import (
@@ -42,7 +42,7 @@ import (
 	"coursebook/calculators/weather/settingtime"
 )
 
-// All lists every calculator once. A test finds two with one ID.
+// All returns every calculator. IDs are unique.
 func All() []*calc.Calculator {
 	return []*calc.Calculator{
 		// quantities

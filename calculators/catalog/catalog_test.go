@@ -9,8 +9,8 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// Every calculator passes the checks of package calctest and has an ID of its
-// own. The test prints what each was compared with.
+// Every calculator passes the checks of package calctest and has a unique ID.
+// The test logs what each was compared with.
 func TestCatalog(t *testing.T) {
 	seen := map[string]bool{}
 	fmt.Printf("%-18s %9s %9s %6s %9s %7s %10s %8s\n", "calculator",

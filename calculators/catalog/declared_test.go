@@ -13,8 +13,8 @@ import (
 	"coursebook/calculators"
 )
 
-// Every calculator that the sources declare is listed, and no other; those of
-// the test support package are not meant for readers.
+// The catalog lists exactly the calculators that the sources declare, without
+// those of package calctest.
 func TestEveryDeclarationIsListed(t *testing.T) {
 	var declared, listed []string
 	err := fs.WalkDir(calculators.Sources, ".", func(name string, d fs.DirEntry, err error) error {
@@ -51,7 +51,7 @@ func TestEveryDeclarationIsListed(t *testing.T) {
 }
 
 // declaredID is the ID of a literal calc.Calculator{ID: "…", …}; empty for
-// every other node.
+// any other node.
 func declaredID(n ast.Node) string {
 	lit, ok := n.(*ast.CompositeLit)
 	if !ok {

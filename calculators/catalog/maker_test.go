@@ -7,8 +7,8 @@ import (
 	"coursebook/calculators/calc"
 )
 
-// notOfMaker lists inputs that name a maker and whose example value a page may
-// still answer with: no form or person is held by them.
+// notOfMaker lists inputs that mention a maker but whose example value a page may
+// use: no form or person depends on them.
 var notOfMaker = map[string]string{
 	"battery-packs.minutes": "the reader's own watch serves as well",
 	"pump-line.empty":       "a catalogue weight",
@@ -17,8 +17,8 @@ var notOfMaker = map[string]string{
 
 var namesMaker = regexp.MustCompile(`(?i)\bmaker|\bratings?\b|\bplate\b`)
 
-// Every input that rests on a maker's rating, plate or guide is marked, because
-// a page shows no answer of the example for those.
+// Every input with a maker's rating, plate or guide is marked: a page shows no
+// example result that depends on one.
 func TestNumbersOfMakersAreMarked(t *testing.T) {
 	english := calc.Locale{}
 	marked := 0

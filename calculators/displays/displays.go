@@ -1,13 +1,13 @@
-// Package displays holds how the calculators write their quantities and the
-// reasons they give for a limit, where several of them share one.
+// Package displays holds the formats of quantities and the reasons of limits
+// that several calculators share.
 //
-// The ways are variables and the reasons constants, so that a declaration
-// that takes the address of one (Show: &displays.Height) is data, not code.
+// The formats are variables, so that a declaration that takes the address of
+// one (Display: &displays.Height) is data, not code.
 package displays
 
 import "coursebook/calculators/quantity"
 
-// Lengths. A tape shows a wall to the quarter inch and a part to a sixteenth.
+// Lengths. A wall is measured to a quarter of an inch, a part to a sixteenth.
 var (
 	Wall = quantity.Display{
 		Dim:    quantity.Length,
@@ -30,7 +30,7 @@ var (
 		Metric: quantity.UnitDisplay{Unit: "mm", Step: 5},
 	}
 
-	// A greatest spacing or height is rounded down, what is needed up.
+	// A greatest spacing or height is rounded down, a least one up.
 	PartAtMost = quantity.Display{
 		Dim:    quantity.Length,
 		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 1.0 / 16, Rounding: quantity.Down},
@@ -64,8 +64,8 @@ var (
 	WholeDegrees = quantity.Display{Dim: quantity.Angle, US: quantity.UnitDisplay{Unit: "°", Step: 1}}
 )
 
-// Areas and volumes. CubicYards and CubicMetres keep their unit for every
-// reader; Volume is shown in the reader's.
+// Areas and volumes. CubicYards and CubicMetres have the same unit for
+// every reader; Volume is in the reader's unit.
 var (
 	Area = quantity.Display{
 		Dim:    quantity.Area,
@@ -80,7 +80,7 @@ var (
 	CubicYards  = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "yd³", Step: 0.01}}
 	CubicMetres = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "m³", Step: 0.01}}
 
-	// An order is written so that it is never short in the other unit.
+	// An order is rounded up, so that it is not short in the other unit.
 	CubicYardsUp = quantity.Display{
 		Dim: quantity.Volume,
 		US:  quantity.UnitDisplay{Unit: "yd³", Step: 0.01, Rounding: quantity.Up},
@@ -91,7 +91,7 @@ var (
 	}
 )
 
-// Loads. What acts is rounded up, what a part may carry down.
+// Loads. An acting load is rounded up, an allowed one down.
 var (
 	Pressure = quantity.Display{
 		Dim:    quantity.Pressure,
@@ -184,7 +184,7 @@ var (
 		US:     quantity.UnitDisplay{Unit: "°F", Step: 1},
 		Metric: quantity.UnitDisplay{Unit: "°C", Step: 1},
 	}
-	// A limit falls on the strict side when it is converted.
+	// A converted limit is rounded to the strict side.
 	TemperatureAtMost = quantity.Display{
 		Dim:    quantity.Temperature,
 		US:     quantity.UnitDisplay{Unit: "°F", Step: 1, Rounding: quantity.Down},

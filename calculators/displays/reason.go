@@ -2,8 +2,7 @@ package displays
 
 import "coursebook/calculators/calc"
 
-// The reasons of limits that guard against a mistyped value rather than
-// against a limit of the method.
+// The reasons of limits that catch mistyped values, not limits of a method.
 const (
 	AboveZero  = calc.Text("It must be more than nothing.")
 	NotMinus   = calc.Text("It is never below zero.")

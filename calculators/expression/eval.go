@@ -93,8 +93,8 @@ func call(name string, a []float64) float64 {
 	return best
 }
 
-// Names lists the variables of an expression once each, in reading order;
-// pi is no variable.
+// Names lists the variables of an expression once each, in order of appearance,
+// without pi.
 func Names(n *Node) []string {
 	var names []string
 	collect(n, &names)

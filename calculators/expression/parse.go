@@ -1,7 +1,7 @@
-// Package expression reads the right-hand side of a formula as written in a
-// declaration, for the eye: it is written out as a plain line, with numbers
-// put in, or walked to make MathML. The arithmetic of the calculators is Go;
-// a test holds each expression against its function with Eval.
+// Package expression parses the right-hand side of a formula for display: it is
+// written as a line of text, with numbers substituted, or converted to MathML.
+// Calculators compute with Go functions; a test compares each expression with
+// its function by Eval.
 //
 // Grammar: numbers, names (R, C_w, f'c, theta), + - * / ^ with the usual
 // precedence (^ binds to the right), parentheses, and the functions of
@@ -27,7 +27,7 @@ const (
 	Pow
 	Neg
 	Call  // Name holds the function, Args its arguments
-	Paren // a parenthesis that the writer set; Args[0]
+	Paren // parentheses in the source; Args[0]
 )
 
 // Node is one node of the tree.
@@ -49,7 +49,7 @@ type parser struct {
 	pos  int
 }
 
-// Parse reads an expression. The error names the byte where reading stopped.
+// Parse reads an expression. The error has the byte offset.
 func Parse(text string) (*Node, error) {
 	p := &parser{text: text}
 	n, err := p.sum()
@@ -66,7 +66,7 @@ func (p *parser) fail(what string) error {
 	return errors.New("expression: " + what + " at byte " + strconv.Itoa(p.pos) + " of " + strconv.Quote(p.text))
 }
 
-// peek is the next byte that is no space; 0 at the end.
+// peek is the next byte that is not a space; 0 at the end.
 func (p *parser) peek() byte {
 	for p.pos < len(p.text) && p.text[p.pos] == ' ' {
 		p.pos++

@@ -2,14 +2,14 @@ package expression
 
 import "strings"
 
-// Greek spells the Greek letters that may be a name.
+// Greek maps the spelled names of Greek letters to the letters.
 var Greek = map[string]string{
 	"alpha": "α", "beta": "β", "gamma": "γ", "delta": "δ", "theta": "θ", "lambda": "λ",
 	"mu": "μ", "pi": "π", "rho": "ρ", "sigma": "σ", "phi": "φ", "psi": "ψ", "omega": "ω",
 }
 
-// Spell is a name for one line of plain text: Greek letters as such, the
-// underscore of a subscript kept, so that C_w and Cw stay apart.
+// Spell writes a name for one line of text, with Greek letters as characters.
+// The underscore of a subscript is kept, so that C_w and Cw differ.
 func Spell(name string) string {
 	base, sub, has := strings.Cut(name, "_")
 	if g, ok := Greek[base]; ok {
@@ -25,7 +25,7 @@ func Spell(name string) string {
 func Plain(n *Node) string { return write(n, Spell) }
 
 // Substitute writes an expression on one line with values in place of names;
-// a name that values does not know stays. Negative values are set in
+// a name without a value is left as it is. Negative values are set in
 // parentheses.
 func Substitute(n *Node, values map[string]string) string {
 	return write(n, func(name string) string {

@@ -17,13 +17,13 @@ const (
 type Bar struct {
 	Role Role
 	Name string
-	Text string  // the quantity as it is written
+	Text string  // the quantity as text
 	Size float64 // in any unit, the same for all bars; at least 0
 }
 
 // Bars draws quantities below each other on one scale, each with its name and
-// text above it, from y downward. It returns the foot of the chart. A limit
-// above 0 is drawn as a dashed line across each bar, clear of the texts.
+// text above it, from y downward. It returns the y of the lower edge. A limit
+// above 0 is drawn as a dashed line across each bar.
 func Bars(y float64, bars []Bar, limit float64) (nodes []Node, foot float64) {
 	most := limit
 	for _, b := range bars {
@@ -48,7 +48,7 @@ func Bars(y float64, bars []Bar, limit float64) (nodes []Node, foot float64) {
 	return nodes, y + chartMargin
 }
 
-// Mark is a labelled place on an axis.
+// Mark is a labelled position on an axis.
 type Mark struct {
 	At   float64
 	Text string
@@ -83,10 +83,10 @@ type Marker struct {
 	Text string
 }
 
-// Plot draws curves over two axes, x to the right and y upward, and spots on
-// them. What lies outside the axes is drawn on their edge. It returns the
-// foot of the plot, key included.
-func Plot(x, y Axis, curves []Curve, spots []Marker) (nodes []Node, foot float64) {
+// Plot draws curves over two axes, x to the right and y upward, and markers
+// on them. Points outside the axes are moved to the edge. It returns the y of
+// the lower edge of the plot and its key.
+func Plot(x, y Axis, curves []Curve, markers []Marker) (nodes []Node, foot float64) {
 	const right, bottom = ChartWidth - chartMargin, plotTop + plotTall
 	place := func(p Point) Point {
 		return Point{plotLeft + (right-plotLeft)*x.share(p.X), bottom - plotTall*y.share(p.Y)}
@@ -124,7 +124,7 @@ func Plot(x, y Axis, curves []Curve, spots []Marker) (nodes []Node, foot float64
 		nodes = append(nodes, Segment(c.Role, Point{chartMargin, foot - 12}, Point{chartMargin + 24, foot - 12}),
 			Text(Label, Point{chartMargin + 32, foot - 7}, Start, c.Name))
 	}
-	for _, s := range spots {
+	for _, s := range markers {
 		at := place(s.At)
 		nodes = append(nodes, Circle(s.Role, at, 5))
 		anchor, side := Start, 9.0

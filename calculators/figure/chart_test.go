@@ -8,7 +8,7 @@ import (
 	"testing"
 )
 
-// inside checks that no coordinate of a drawing leaves its frame.
+// inside checks that all coordinates of a drawing are inside its frame.
 func inside(t *testing.T, nodes []Node, width, height float64) {
 	t.Helper()
 	for _, n := range nodes {

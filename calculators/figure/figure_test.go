@@ -17,8 +17,7 @@ func sample() Drawing {
 	}}
 }
 
-// Both forms are well-formed XML by the standard library's reader, and
-// hostile text stays text.
+// Both forms are well-formed XML, and text with markup is escaped.
 func TestWellFormed(t *testing.T) {
 	for _, text := range []string{SVG(sample()), File(sample())} {
 		dec := xml.NewDecoder(strings.NewReader(text))

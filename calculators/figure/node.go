@@ -1,26 +1,26 @@
-// Package figure is the drawing vocabulary of the calculators: plain nodes
-// that become the same SVG on the page, in print and on the command line.
+// Package figure defines the drawings of the calculators: nodes that are written
+// as the same SVG on the page, in print and on the command line.
 //
-// A node names a role, never a colour: the theme gives roles their colours
-// for light, dark, high contrast and print. Only the tags and attributes of
-// this package ever reach the page, which builds them element by element.
+// A node has a role, never a colour: the theme sets the colours of roles for
+// light, dark, high contrast and print. The page creates an element for each
+// node, and only the tags and attributes of this package are used.
 package figure
 
 import "strconv"
 
-// Role says what a shape represents.
+// Role is what a shape represents.
 type Role string
 
-// The roles a theme gives colours to.
+// The roles that a theme sets colours for.
 const (
 	Ink      Role = "ink"      // outlines and leaders
 	Thin     Role = "thin"     // grid and helper lines
-	Concrete Role = "concrete" // fresh or set concrete
+	Concrete Role = "concrete" // concrete, hardened or not
 	Foam     Role = "foam"     // the form
 	Steel    Role = "steel"    // bars, ties, braces
 	Ground   Role = "ground"   // soil, footing
 	Opening  Role = "opening"  // openings, block-outs
-	Line     Role = "line"     // the string line: chalk-line blue
+	Line     Role = "line"     // the string line
 	Measure  Role = "measure"  // dimension lines
 	Limit    Role = "limit"    // a limit, dashed
 	Within   Role = "within"   // a reading within tolerance
@@ -40,22 +40,21 @@ type Node struct {
 // Attr is one attribute.
 type Attr struct{ Name, Value string }
 
-// Drawing is a picture with its size in user units and the words for those
-// who cannot see it.
+// Drawing is a picture with its size in user units and its text alternative.
 type Drawing struct {
 	Width, Height float64
 	Title, Desc   string
 	Nodes         []Node
 }
 
-// Empty reports whether there is nothing to show.
+// Empty reports whether a drawing has no nodes.
 func (d Drawing) Empty() bool { return len(d.Nodes) == 0 }
 
-// Point is a place in user units, x to the right and y down.
+// Point is a position in user units, x to the right and y down.
 type Point struct{ X, Y float64 }
 
-// Coordinate writes a coordinate with at most two decimals, which is finer
-// than any screen or printer shows at this size.
+// Coordinate writes a coordinate with at most two decimals, the resolution of
+// a screen or printer at this size.
 func Coordinate(x float64) string {
 	s := strconv.FormatFloat(x, 'f', 2, 64)
 	for s[len(s)-1] == '0' {
@@ -112,7 +111,7 @@ func list(points []Point) string {
 	return s
 }
 
-// Anchor is the end of a text that is at its point.
+// Anchor is the part of a text that is placed at its point.
 type Anchor string
 
 // The anchors of SVG text.

@@ -2,18 +2,18 @@ package figure
 
 import "strings"
 
-// SVG writes a drawing as an inline svg element; its colours come from the
-// page's style sheet by class. The words are kept as title and desc.
+// SVG writes a drawing as an inline svg element; the page's style
+// sheet sets its colours by class. Title and Desc are its title and desc.
 func SVG(d Drawing) string { return svg(d, "") }
 
-// File writes a drawing as an SVG document of its own, with the roles'
-// colours inside, for print shops and the command line.
+// File writes a drawing as a standalone SVG document that includes the colours
+// of the roles, for print shops and the command line.
 func File(d Drawing) string {
 	return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg(d, fileStyle) + "\n"
 }
 
-// fileStyle gives the roles their colours where no theme does: the theme's
-// light colours, which also print well in grey.
+// fileStyle sets the colours of roles in a file without a theme: the light
+// colours of the default theme, which also print well in grey.
 const fileStyle = `<style>svg{background:#fff;font:14px system-ui,sans-serif}` +
 	`line,polyline,path{fill:none;stroke:#16181d;stroke-width:2}` +
 	`text{fill:#16181d}.f-thin{stroke:#9aa0a8;stroke-width:1}` +

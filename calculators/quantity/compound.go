@@ -2,7 +2,7 @@ package quantity
 
 import "strings"
 
-// pairs are the units that may follow one another in one value.
+// pairs are the units that may follow each other in one value.
 var pairs = []struct {
 	big, small string
 	ratio      float64 // small units per big one
@@ -13,8 +13,8 @@ var pairs = []struct {
 	{"min", "s", 60},
 }
 
-// compound reads what follows a number x in the unit big: 6-1/2" after 10',
-// 30 min after 1 h. A dash may join the two (10'-6"); the small unit may be
+// compound reads the smaller units after a number x in the unit big: 6-1/2"
+// after 10', 30 min after 1 h. A dash may join the two (10'-6"); the small unit may be
 // left out. The value returned is in the small unit, so that 10' 6-1/2" is
 // exactly 126.5 in.
 func (p *parser) compound(x float64, whole bool, big Unit, tail string) (float64, Unit, *ParseError) {

@@ -1,20 +1,20 @@
-// Package quantity holds the units of the trade: it reads what a hand types
-// into SI, and writes SI values rounded for the field.
+// Package quantity holds the units of the trade. It parses typed quantities to
+// SI, and writes SI values rounded for the field.
 //
-// Everything inside the program is SI: metre, kilogram, second, kelvin and
-// what follows from them. Only Parse, Format, Exact and Round know what a
-// reader sees. The package travels to the phone and imports nothing but
+// All values inside the program are in SI: metre, kilogram, second, kelvin and
+// units derived from them. Only Parse, Format, Exact and Round use the reader's
+// units. The package is compiled into the WebAssembly module and imports only
 // strconv, math, strings, errors and unicode/utf8.
 package quantity
 
-// Dimension is the kind of a quantity. Two kinds may share their exponents
-// (a moment and an energy, a temperature and a temperature difference) and
-// still be refused in each other's place.
+// Dimension is the kind of a quantity. Two dimensions may have the same
+// exponents (a moment and an energy, a temperature and a temperature
+// difference); a unit of one is still an error for the other.
 type Dimension uint8
 
-// The dimensions, with the SI unit in which their values are kept.
+// The dimensions, with the SI unit in which their values are stored.
 const (
-	Number                Dimension = iota // a plain number or count; 1
+	Number                Dimension = iota // a number or count; 1
 	Length                                 // m
 	Area                                   // m²
 	Volume                                 // m³
@@ -44,16 +44,16 @@ const (
 	dimensionCount
 )
 
-// kind is what the program knows about a dimension.
+// kind describes a dimension.
 type kind struct {
 	name string  // stable, lower-case, part of a ParseError's key
 	noun string  // with its article, for refusals
 	exp  [4]int8 // length, mass, time, temperature
-	us   string  // an example a reader of US units would type
-	si   string  // the same for a reader of metric units
+	us   string  // an example in US units
+	si   string  // an example in metric units
 }
 
-// Examples are whole numbers, so that they fit either decimal mark.
+// Examples are whole numbers, so that they suit either decimal mark.
 var kinds = [dimensionCount]kind{
 	Number:      {"number", "a plain number", [4]int8{}, "12", "12"},
 	Length:      {"length", "a length", [4]int8{1, 0, 0, 0}, `9' 6"`, "2900 mm"},
@@ -111,7 +111,7 @@ func Dimensions() []Dimension {
 	return all
 }
 
-// String is the dimension's stable name: length, mass-per-length.
+// String returns the dimension's stable name: length, mass-per-length.
 func (d Dimension) String() string { return kinds[d].name }
 
 // Exponents are the powers of length, mass, time and temperature in the

@@ -18,7 +18,7 @@ const (
 	Comma
 )
 
-// Style is how one reader writes numbers.
+// Style is a reader's system of units and decimal mark.
 type Style struct {
 	System System
 	Mark   Mark
@@ -37,34 +37,34 @@ const (
 // Rounding is the direction of rounding.
 type Rounding uint8
 
-// The ways. Up and Down go towards greater and smaller values, also below
-// zero; Nearest takes a half away from zero.
+// The directions. Up and Down round towards greater and smaller values, also
+// below zero; Nearest rounds a half away from zero.
 const (
 	Nearest Rounding = iota
 	Up
 	Down
 )
 
-// UnitDisplay says how a value is written in one system of units, and which unit a
-// bare number means.
+// UnitDisplay is the unit, layout and rounding of a value in one system of
+// units. A number typed without a unit is in Unit.
 type UnitDisplay struct {
 	Unit string // symbol; FeetInches and Inches may leave it empty
 	Form Form
-	// Step is what values are rounded to: in Unit for Decimal, in inches for
-	// the other forms, where it is a whole number or a binary fraction down
+	// Step is the multiple that values are rounded to: in Unit for Decimal, in inches for
+	// the other forms, for which it is a whole number or a binary fraction down
 	// to 1/64. 0 means unrounded for Decimal and 1/16 in. otherwise.
 	Step     float64
 	Rounding Rounding
 }
 
-// Display says how a value is written in each system of units. A Display whose
-// Metric is left out is written as US in both.
+// Display is the dimension of a value and its UnitDisplay in each system of
+// units. If Metric is zero, US applies to both.
 type Display struct {
 	Dim        Dimension
 	US, Metric UnitDisplay
 }
 
-// In is the scale for a system of units.
+// In is the UnitDisplay for a system of units.
 func (s Display) In(sys System) UnitDisplay {
 	if sys == Metric && s.Metric != (UnitDisplay{}) {
 		return s.Metric
@@ -73,12 +73,11 @@ func (s Display) In(sys System) UnitDisplay {
 }
 
 // unit is the unit of a bare number and of Exact. It panics on a unit that
-// does not exist or measures something else: a mistake in a declaration, which
-// Check reports without panic.
+// does not exist or has another dimension; Check reports that without a panic.
 func (s Display) unit(sys System) Unit {
 	sc := s.In(sys)
-	if slip := s.check(sc); slip != "" {
-		panic("quantity: " + slip)
+	if problem := s.check(sc); problem != "" {
+		panic("quantity: " + problem)
 	}
 	return s.unitOf(sc)
 }
@@ -98,11 +97,10 @@ func (s Display) unitOf(sc UnitDisplay) Unit {
 	return u
 }
 
-// Check tests a declaration: it returns what is wrong with it in plain words,
-// or an empty string.
+// Check returns what is wrong with a declaration, or "".
 func (s Display) Check() string {
-	if slip := s.check(s.In(US)); slip != "" {
-		return slip
+	if problem := s.check(s.In(US)); problem != "" {
+		return problem
 	}
 	return s.check(s.In(Metric))
 }

@@ -2,10 +2,10 @@ package quantity
 
 import "strings"
 
-// offeredUnits is how many units a refusal names.
+// offeredUnits is how many units a parse error lists.
 const offeredUnits = 8
 
-// offered names the first units of a dimension.
+// offered lists the first units of a dimension.
 func offered(d Dimension) string {
 	var names []string
 	for _, u := range Units(d) {
@@ -16,9 +16,9 @@ func offered(d Dimension) string {
 	return strings.Join(names, ", ")
 }
 
-// nearest finds the unit of a dimension whose writing is closest to what was
-// typed: one mistake in a short unit, two in one of five letters or more. A unit
-// that shares no letter with the typed one is no guess.
+// nearest finds the unit of a dimension with the least edit distance to the
+// typed one: at most 1, or 2 for a typed unit of five letters or more. A unit
+// that shares no letter with the typed one is not a match.
 func nearest(typed string, d Dimension) (best Unit, ok bool) {
 	word := []rune(strings.ToLower(fold(typed)))
 	least := 2
@@ -37,7 +37,7 @@ func nearest(typed string, d Dimension) (best Unit, ok bool) {
 	return best, ok
 }
 
-// edits counts the letters put in, left out, changed or swapped with their
+// edits counts the letters inserted, deleted, replaced or swapped with their
 // neighbour between two words (optimal string alignment distance).
 func edits(a, b []rune) int {
 	var before, last []int // two rows above and one row above

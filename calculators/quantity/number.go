@@ -6,13 +6,13 @@ import (
 	"strings"
 )
 
-// limit bounds what is accepted, typed or converted. No quantity of the trade
-// comes near; products of a few such values stay finite.
+// limit is the largest value accepted, typed or converted. It is far above any
+// quantity of the trade.
 const limit = 1e300
 
 // number reads a number without a sign at the start of s: 12 000.5, 3/4,
-// 6 1/2, 6-1/2. whole reports whether it is a plain whole number; rest is what
-// follows, without spaces in front.
+// 6 1/2, 6-1/2. whole reports whether it is a whole number without a
+// fraction or decimals; rest is the text behind it, without leading spaces.
 func (p *parser) number(s string) (x float64, whole bool, rest string, err *ParseError) {
 	literal, rest := cutLiteral(s)
 	if strings.Trim(literal, ".,") == "" {
@@ -34,9 +34,9 @@ func (p *parser) number(s string) (x float64, whole bool, rest string, err *Pars
 	return p.fraction(x, whole, skip(rest))
 }
 
-// cutLiteral cuts the digits and marks off the front of s. Groups of three
-// digits may be separated by one space: 12 000. A group before a stroke is the
-// upper part of a fraction: 6 125/1000.
+// cutLiteral splits s behind its leading digits and marks. Groups of three
+// digits may be separated by one space: 12 000. A group before a slash is the
+// numerator of a fraction: 6 125/1000.
 func cutLiteral(s string) (literal, rest string) {
 	i := digitsIn(s)
 	literal = s[:i]
@@ -70,24 +70,24 @@ func exponentIn(s string) int {
 }
 
 // oneMark checks the decimal mark and returns the literal with a point. The
-// other mark is refused with a hint, never guessed.
+// other mark is an error with a hint; its meaning is not guessed.
 func (p *parser) oneMark(literal string) (string, *ParseError) {
-	own, other := ".", ","
+	mark, other := ".", ","
 	both, asDecimal, asGroups := errComma, errCommaDecimal, errCommaGroups
 	if p.style.Mark == Comma {
-		own, other = ",", "."
+		mark, other = ",", "."
 		both, asDecimal, asGroups = errPoint, errPointDecimal, errPointGroups
 	}
-	owns, others := strings.Count(literal, own), strings.Count(literal, other)
-	decimal := strings.ReplaceAll(literal, other, own)
+	marks, others := strings.Count(literal, mark), strings.Count(literal, other)
+	decimal := strings.ReplaceAll(literal, other, mark)
 	without := strings.ReplaceAll(literal, other, "")
-	grouped := owns <= 1 && areGroups(literal, own, other)
+	grouped := marks <= 1 && areGroups(literal, mark, other)
 	switch {
-	case others == 0 && owns <= 1:
-		return strings.Replace(literal, own, ".", 1), nil
-	case others == 1 && owns == 0 && grouped:
+	case others == 0 && marks <= 1:
+		return strings.Replace(literal, mark, ".", 1), nil
+	case others == 1 && marks == 0 && grouped:
 		return "", both.with("text", literal, "decimal", decimal, "plain", without)
-	case others == 1 && owns == 0:
+	case others == 1 && marks == 0:
 		return "", asDecimal.with("decimal", decimal)
 	case others > 0 && grouped:
 		return "", asGroups.with("plain", without)
@@ -95,9 +95,10 @@ func (p *parser) oneMark(literal string) (string, *ParseError) {
 	return "", errTwoMarks.with("text", quote(literal))
 }
 
-// areGroups reports whether mark other sets off groups of three digits.
-func areGroups(literal, own, other string) bool {
-	before, _, _ := strings.Cut(literal, own)
+// areGroups reports whether other separates groups of three digits in front of
+// the decimal mark.
+func areGroups(literal, mark, other string) bool {
+	before, _, _ := strings.Cut(literal, mark)
 	if strings.Count(before, other) != strings.Count(literal, other) {
 		return false
 	}
@@ -110,8 +111,8 @@ func areGroups(literal, own, other string) bool {
 	return groups[0][0] != '0'
 }
 
-// fraction reads what may follow a number x: a stroke and the lower part, or
-// a fraction added to a whole number. s has no spaces in front.
+// fraction reads what may follow a number x: a slash and the denominator, or a
+// fraction added to a whole number. s has no leading spaces.
 func (p *parser) fraction(x float64, whole bool, s string) (float64, bool, string, *ParseError) {
 	if strings.HasPrefix(s, "/") && digitsIn(skip(s[1:])) > 0 {
 		if !whole {
@@ -126,8 +127,8 @@ func (p *parser) fraction(x float64, whole bool, s string) (float64, bool, strin
 	if n == 0 {
 		return x, whole, s, nil
 	}
-	upper, stroke := after[:n], skip(after[n:])
-	if !strings.HasPrefix(stroke, "/") || digitsIn(skip(stroke[1:])) == 0 {
+	upper, slash := after[:n], skip(after[n:])
+	if !strings.HasPrefix(slash, "/") || digitsIn(skip(slash[1:])) == 0 {
 		if dash {
 			return 0, false, "", errDash.with("text", quote(p.text), "examples", p.examples())
 		}
@@ -137,14 +138,14 @@ func (p *parser) fraction(x float64, whole bool, s string) (float64, bool, strin
 		return 0, false, "", errFraction.with()
 	}
 	num, _ := strconv.ParseFloat(upper, 64)
-	part, rest, err := p.divide(num, stroke)
+	part, rest, err := p.divide(num, slash)
 	if err == nil && part >= 1 {
 		err = errImproper.with()
 	}
 	return x + part, false, rest, err
 }
 
-// divide reads a stroke and a whole number and divides by it.
+// divide reads a slash and a whole number and divides by it.
 func (p *parser) divide(upper float64, s string) (x float64, rest string, err *ParseError) {
 	s = skip(s[1:])
 	n := digitsIn(s)

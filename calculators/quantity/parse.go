@@ -9,21 +9,21 @@ import (
 // is less than half as long.
 const typedLimit = 120
 
-// Parse reads a typed value: a number alone, which is in Show's unit of the
-// reader's system, or with any unit of the dimension. Lengths and times may
+// Parse reads a typed value: a number alone, which is in the display's unit
+// of the reader's system, or with any unit of the dimension. Lengths and times may
 // be given in two units (10' 6-1/2", 1 h 30 min). A sign may precede the value;
-// whether one makes sense is for the caller to say. The value is in SI and
-// finite; on an error it is 0.
+// the caller checks whether a negative value is allowed. The value is in SI
+// and finite; on an error it is 0.
 //
 // A number alone is in feet for the form FeetInches, in inches for Inches.
-// Between degrees as a temperature and degrees as a difference the wanted
-// dimension decides: 20 °F typed for a difference is 20 F°.
-func Parse(text string, show Display, style Style) (si float64, err *ParseError) {
-	p := &parser{show: show, style: style, text: text}
+// Degrees are a temperature or a difference according to the dimension of the
+// display: 20 °F typed for a difference is 20 F°.
+func Parse(text string, display Display, style Style) (si float64, err *ParseError) {
+	p := &parser{display: display, style: style, text: text}
 	if len(text) > typedLimit {
 		return 0, errLong.with("examples", p.examples())
 	}
-	p.text = plainText(text)
+	p.text = normalized(text)
 	if p.text == "" {
 		return 0, errEmpty.with("examples", p.examples())
 	}
@@ -48,26 +48,26 @@ func Parse(text string, show Display, style Style) (si float64, err *ParseError)
 	return si + 0, nil // + 0: never minus zero
 }
 
-// parser is one reading.
+// parser holds the state of one Parse.
 type parser struct {
-	show  Display
-	style Style
-	text  string // what was typed, in plain signs
+	display Display
+	style   Style
+	text    string // the typed text, normalized
 }
 
-func (p *parser) examples() string { return examples(p.show.Dim, p.style.System) }
+func (p *parser) examples() string { return examples(p.display.Dim, p.style.System) }
 
 // value reads a number and its unit.
 func (p *parser) value(s string) (float64, Unit, *ParseError) {
-	own := p.show.unit(p.style.System)
+	bare := p.display.unit(p.style.System)
 	x, whole, rest, err := p.number(s)
 	switch {
 	case err != nil:
-		return 0, own, err
+		return 0, bare, err
 	case rest == "":
-		return x, own, nil
+		return x, bare, nil
 	case isDigit(rest[0]):
-		return 0, own, p.trailing(rest)
+		return 0, bare, p.trailing(rest)
 	}
 	u, tail, err := p.unit(rest)
 	if err != nil || tail == "" {
@@ -83,28 +83,28 @@ func (p *parser) trailing(rest string) *ParseError {
 // unit reads the longest unit at the start of s. Only a unit of the wanted
 // dimension may have a tail: in 10ft3in the 3 is not an exponent.
 func (p *parser) unit(s string) (u Unit, tail string, err *ParseError) {
-	u, known := lookup(s, p.show.Dim)
+	u, known := lookup(s, p.display.Dim)
 	if !known {
 		u, tail, known = p.unitBefore(s)
 	}
 	switch {
 	case !known:
 		return u, "", p.unknown(s)
-	case u.Dim != p.show.Dim:
-		return u, "", errKind(p.show.Dim).with("unit", u.Symbol, "examples", p.examples())
+	case u.Dim != p.display.Dim:
+		return u, "", errKind(p.display.Dim).with("unit", u.Symbol, "examples", p.examples())
 	}
 	return u, skip(tail), nil
 }
 
-// unitBefore finds the longest unit that is followed by something else, one
-// of the wanted dimension before any other.
+// unitBefore finds the longest unit that is followed by other text. A unit of
+// the wanted dimension takes precedence.
 func (p *parser) unitBefore(s string) (u Unit, tail string, known bool) {
 	for end := len(s) - 1; end > 0; end-- {
 		if !utf8.RuneStart(s[end]) || isLetter(s[end]) {
 			continue
 		}
-		found, ok := lookup(s[:end], p.show.Dim)
-		if ok && found.Dim == p.show.Dim {
+		found, ok := lookup(s[:end], p.display.Dim)
+		if ok && found.Dim == p.display.Dim {
 			return found, s[end:], true
 		}
 		if ok && !known {
@@ -117,11 +117,11 @@ func (p *parser) unitBefore(s string) (u Unit, tail string, known bool) {
 func isLetter(c byte) bool { return 'a' <= c|0x20 && c|0x20 <= 'z' }
 
 func (p *parser) unknown(typed string) *ParseError {
-	if p.show.Dim == Number {
+	if p.display.Dim == Number {
 		return errKind(Number).with("examples", p.examples())
 	}
-	if guess, ok := nearest(typed, p.show.Dim); ok {
+	if guess, ok := nearest(typed, p.display.Dim); ok {
 		return errUnitClose.with("unit", quote(typed), "guess", guess.Symbol)
 	}
-	return errUnit.with("unit", quote(typed), "units", offered(p.show.Dim))
+	return errUnit.with("unit", quote(typed), "units", offered(p.display.Dim))
 }

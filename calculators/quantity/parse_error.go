@@ -5,17 +5,17 @@ import (
 	"unicode/utf8"
 )
 
-// ParseError says in plain words why a typed quantity cannot be read.
+// ParseError is the reason, for the reader, why a typed quantity cannot be read.
 type ParseError struct {
 	EN    string // the English text, with {slots}
-	Slots []Slot // what fills them
+	Slots []Slot // the values of the slots
 }
 
 // Slot fills one {name} of a text.
 type Slot struct{ Name, Value string }
 
 // The parse errors. Slots: {text} what was typed, {unit} a unit as typed or
-// printed, {rest} what is left over, {examples} ways to write such a value,
+// printed, {rest} the text behind the value, {examples} ways to write such a value,
 // {units} printed units, {guess} one of them.
 var (
 	errEmpty        = ParseError{EN: "Nothing is written here. Write a value, like {examples}."}
@@ -40,8 +40,8 @@ var (
 	errUnitClose    = ParseError{EN: "“{unit}” is not a unit known here. Did you mean {guess}?"}
 )
 
-// errKind is the error of a unit of another dimension. There is one text per
-// wanted dimension, so that other languages need no grammar of slots.
+// errKind is the error of a unit of another dimension. There is one text for
+// each wanted dimension, so that translations need no inflected slots.
 func errKind(want Dimension) ParseError {
 	k := kinds[want]
 	if want == Number {
@@ -66,7 +66,7 @@ func AllParseErrors() []ParseError {
 	return all
 }
 
-// with fills the slots of a copy: name, value, name, value.
+// with returns a copy with slots added: name, value, name, value.
 func (t ParseError) with(namesAndValues ...string) *ParseError {
 	for i := 0; i+1 < len(namesAndValues); i += 2 {
 		t.Slots = append(t.Slots, Slot{namesAndValues[i], namesAndValues[i+1]})
@@ -74,8 +74,8 @@ func (t ParseError) with(namesAndValues ...string) *ParseError {
 	return &t
 }
 
-// Error is the English text with its slots filled. What fills a slot is not
-// searched for slots again.
+// Error is the English text with its slots filled. Slot values
+// are not expanded.
 func (t *ParseError) Error() string {
 	var b strings.Builder
 	text := t.EN
@@ -100,10 +100,10 @@ func (t *ParseError) slot(name string) string {
 	return "{" + name + "}"
 }
 
-// quoteLimit bounds what a refusal repeats of the typed text, in letters.
+// quoteLimit is the longest quotation of typed text in an error, in letters.
 const quoteLimit = 24
 
-// quote is typed text as a refusal repeats it.
+// quote shortens typed text for an error.
 func quote(text string) string {
 	text = strings.ToValidUTF8(text, "\uFFFD")
 	if utf8.RuneCountInString(text) <= quoteLimit {
@@ -112,8 +112,8 @@ func quote(text string) string {
 	return string([]rune(text)[:quoteLimit-1]) + "…"
 }
 
-// examples are ways to write a value of the dimension, the reader's own
-// system first.
+// examples are ways to write a value of the dimension, the reader's system
+// first.
 func examples(d Dimension, sys System) string {
 	k := kinds[d]
 	switch {

@@ -30,12 +30,12 @@ var (
 func TestParse(t *testing.T) {
 	inches := func(x float64) float64 { return x * 0.0254 }
 	for _, c := range []struct {
-		text  string
-		show  Display
-		style Style
-		want  float64
+		text    string
+		display Display
+		style   Style
+		want    float64
 	}{
-		// Feet, inches and fractions, in all the ways a hand types them.
+		// Feet, inches and fractions, as typed.
 		{`10' 6-1/2"`, height, inUS, inches(126.5)},
 		{`10' 6 1/2"`, height, inUS, inches(126.5)},
 		{`10'6-1/2"`, height, inUS, inches(126.5)},
@@ -142,7 +142,7 @@ func TestParse(t *testing.T) {
 		{`10' 6,5"`, height, Style{US, Comma}, inches(126.5)},
 		{",5", count, Style{US, Comma}, 0.5},
 	} {
-		got, err := Parse(c.text, c.show, c.style)
+		got, err := Parse(c.text, c.display, c.style)
 		if err != nil {
 			t.Errorf("Parse(%q): %v", c.text, err)
 		} else if !near(got, c.want, 1e-15) || math.Signbit(got) != math.Signbit(c.want) {
@@ -155,11 +155,11 @@ func TestParseRefuses(t *testing.T) {
 	comma := Style{Metric, Comma}
 	long := strings.Repeat("9", typedLimit+1)
 	for _, c := range []struct {
-		text  string
-		show  Display
-		style Style
-		want  ParseError
-		says  string // part of the text
+		text    string
+		display Display
+		style   Style
+		want    ParseError
+		says    string // part of the text
 	}{
 		{"", height, inUS, errEmpty, `9' 6", 2900 mm`},
 		{" \u00A0\t", height, inMetric, errEmpty, `2900 mm, 9' 6"`},
@@ -245,7 +245,7 @@ func TestParseRefuses(t *testing.T) {
 		{"9 @", height, inUS, errUnit, "@"},
 		{"9 " + strings.Repeat("q", 60), height, inUS, errUnit, "…"},
 	} {
-		got, err := Parse(c.text, c.show, c.style)
+		got, err := Parse(c.text, c.display, c.style)
 		if err == nil {
 			t.Errorf("Parse(%q) = %v, want %q", c.text, got, c.want.EN)
 			continue
@@ -262,8 +262,7 @@ func TestParseRefuses(t *testing.T) {
 	}
 }
 
-// Every refusal that can come has its text listed for translation, once, and
-// every listed one is short.
+// AllParseErrors lists every error of Parse once, and each text is short.
 func TestAllParseErrors(t *testing.T) {
 	listed := map[string]bool{}
 	for _, e := range AllParseErrors() {
@@ -289,7 +288,7 @@ func TestAllParseErrors(t *testing.T) {
 	}
 }
 
-// A slot's value is not read as text with slots.
+// The value of a slot is not expanded.
 func TestParseErrorSlots(t *testing.T) {
 	e := &ParseError{EN: "{a} and {b} and {c", Slots: []Slot{{"a", "{b}"}, {"b", "2"}}}
 	if got := e.Error(); got != "{b} and 2 and {c}" {
@@ -297,14 +296,14 @@ func TestParseErrorSlots(t *testing.T) {
 	}
 }
 
-// The examples in refusals are themselves accepted, in both systems.
+// The examples in parse errors are accepted by Parse, in both systems.
 func TestExamples(t *testing.T) {
 	for _, d := range Dimensions() {
 		units := Units(d)
-		show := Display{Dim: d, US: UnitDisplay{Unit: units[0].Symbol}}
+		display := Display{Dim: d, US: UnitDisplay{Unit: units[0].Symbol}}
 		for _, text := range []string{kinds[d].us, kinds[d].si} {
 			for _, mark := range []Mark{Point, Comma} {
-				if _, err := Parse(text, show, Style{US, mark}); err != nil {
+				if _, err := Parse(text, display, Style{US, mark}); err != nil {
 					t.Errorf("%v: the example %q is refused: %v", d, text, err)
 				}
 			}
@@ -315,10 +314,10 @@ func TestExamples(t *testing.T) {
 // Every name of every unit is read behind a number, with and without a space.
 func TestParseEveryName(t *testing.T) {
 	for _, u := range units {
-		show := Display{Dim: u.Dim, US: UnitDisplay{Unit: u.Symbol}}
+		display := Display{Dim: u.Dim, US: UnitDisplay{Unit: u.Symbol}}
 		for _, name := range append([]string{u.Symbol, fold(u.Symbol)}, u.Aliases...) {
 			for _, text := range []string{"7" + name, "7 " + name} {
-				got, err := Parse(text, show, inUS)
+				got, err := Parse(text, display, inUS)
 				if err != nil || got != u.ToSI(7) {
 					t.Errorf("%v: Parse(%q) = %v, %v; want %v", u.Dim, text, got, err, u.ToSI(7))
 				}

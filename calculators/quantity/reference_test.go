@@ -8,8 +8,8 @@ import (
 	"testing"
 )
 
-// gnu names each unit in the language of GNU units, a general-purpose
-// converter with its own table of definitions.
+// gnu maps each unit to its name in GNU units, a general-purpose converter with
+// an independent table of definitions.
 var gnu = map[string]string{
 	"":   "1",
 	"ft": "foot", "in": "inch", "yd": "yard", "mi": "mile", "m": "m", "cm": "cm", "mm": "mm", "km": "km",
@@ -80,7 +80,7 @@ func TestAgainstGNUUnits(t *testing.T) {
 		// Points on a temperature scale are compared relative to their
 		// distance from absolute zero.
 		if err != nil || math.Abs(got-want) > 1e-9*(math.Abs(want)+q.to.Offset) {
-			t.Errorf("%v %s is %v %s, GNU units says %s", q.x, q.from.Symbol, got, q.to.Symbol, answers[i])
+			t.Errorf("%v %s is %v %s, GNU units gives %s", q.x, q.from.Symbol, got, q.to.Symbol, answers[i])
 		}
 	}
 	t.Logf("%d conversions", len(asked))

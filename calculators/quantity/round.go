@@ -5,33 +5,33 @@ import (
 	"strconv"
 )
 
-// noise is the relative distance from a step within which a value counts as
-// on it, so that what is left of a conversion does not push 12 up to 13.
+// noise is the relative tolerance within which a value counts as a multiple of
+// the step, so that a rounding error does not round 12 up to 13.
 const noise = 1e-9
 
-// significant is how many digits a value has where no step says otherwise.
+// significant is the number of significant digits of a value without a step.
 const significant = 7
 
-// steps rounds q, a number of steps, to a whole number of them.
-func steps(q float64, way Rounding) float64 {
+// steps rounds q, a number of steps, to a whole number.
+func steps(q float64, rounding Rounding) float64 {
 	slack := noise * math.Max(1, math.Abs(q))
 	if on := math.Round(q); math.Abs(q-on) <= slack {
 		return on
 	}
-	switch way {
+	switch rounding {
 	case Up:
 		return math.Ceil(q)
 	case Down:
 		return math.Floor(q)
 	}
-	// A half that noise has pulled towards zero is still a half.
+	// A half that is short by a rounding error still rounds as a half.
 	return math.Copysign(math.Floor(math.Abs(q)+0.5+slack), q)
 }
 
 // tooFine bounds the number of steps that a float64 can count.
 const tooFine = 1e15
 
-// finest is how many decimals a step may have.
+// finest is the largest number of decimals of a step.
 const finest = 9
 
 // places is how many decimals a multiple of step needs.
@@ -47,14 +47,14 @@ func places(step float64) int {
 // isDecimal reports whether multiples of step can be written in full.
 func isDecimal(step float64) bool { return step == 0 || isWhole(step*1e9) }
 
-// isWhole reports whether x is a whole number from 1 on, but for binary rounding.
+// isWhole reports whether x is a whole number from 1 on, within binary rounding.
 func isWhole(x float64) bool {
 	return x > 0.5 && math.Abs(x-math.Round(x)) <= 1e-12*x
 }
 
-// rounded is a value as it is written: decimals is how many digits are
-// after the mark, or -1 for up to 7 significant digits. The value is the
-// float64 nearest to the written digits, as reading them gives it.
+// rounded rounds a value for writing: decimals is the number of digits after
+// the mark, or -1 for up to 7 significant digits. The value is the float64
+// nearest to the written digits, the same as parsing them gives.
 func rounded(x float64, sc UnitDisplay) (value float64, decimals int) {
 	switch {
 	case sc.Step > 0 && math.Abs(x/sc.Step) < tooFine:
@@ -72,8 +72,8 @@ func reread(digits string) float64 {
 	return x + 0 // + 0: never minus zero
 }
 
-// inUnit converts to a unit. Near the zero of a temperature scale what is
-// left of the offset is no temperature.
+// inUnit converts to a unit. Near the zero of a temperature scale it returns 0
+// instead of the rounding error of the offset.
 func inUnit(si float64, u Unit) float64 {
 	x := u.FromSI(si)
 	if math.Abs(x) <= 1e-12*u.Offset {
@@ -82,10 +82,10 @@ func inUnit(si float64, u Unit) float64 {
 	return x
 }
 
-// Round is the SI value of what Format shows, and of what Parse reads from
-// it. NaN and infinities stay as they are.
-func Round(si float64, show Display, sys System) float64 {
-	u, sc := show.unit(sys), show.In(sys)
+// Round returns the SI value that Format writes and Parse reads back. NaN and
+// infinities are returned unchanged.
+func Round(si float64, display Display, sys System) float64 {
+	u, sc := display.unit(sys), display.In(sys)
 	if math.IsNaN(si) || math.IsInf(si, 0) {
 		return si
 	}
@@ -99,12 +99,12 @@ func Round(si float64, show Display, sys System) float64 {
 	return u.ToSI(x)
 }
 
-// finestDefault is the step of feet and inches where none is given: what a
-// tape shows.
+// finestDefault is the default step of feet and inches, in inches: the finest
+// division of a tape.
 const finestDefault = 1.0 / 16
 
-// wholeSteps rounds a length to steps of inches; not ok where there are more
-// than can be counted.
+// wholeSteps rounds a length to steps of inches; ok is false if there are more
+// steps than a float64 can count.
 func wholeSteps(si float64, sc UnitDisplay) (inches float64, ok bool) {
 	step := sc.Step
 	if step == 0 {

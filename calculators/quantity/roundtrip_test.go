@@ -9,9 +9,9 @@ import (
 
 var styles = []Style{{US, Point}, {US, Comma}, {Metric, Point}, {Metric, Comma}}
 
-// shows are ways to write every unit: without a step, with fine and coarse
-// ones, in every direction; and lengths as a tape is read.
-func shows() []Display {
+// displays are formats of every unit: without a step, with fine and coarse steps,
+// with every rounding; and lengths as on a tape.
+func displays() []Display {
 	var all []Display
 	for _, way := range []Rounding{Nearest, Up, Down} {
 		for _, u := range units {
@@ -29,26 +29,26 @@ func shows() []Display {
 	return all
 }
 
-// What Format writes, Parse reads back to what Round gives, to the last bit;
-// and writing that again gives the same text.
-func checkRoundTrip(t *testing.T, x float64, show Display, style Style) {
+// Parse reads the text of Format back to the value of Round, to the last bit, and
+// Format writes that as the same text.
+func checkRoundTrip(t *testing.T, x float64, display Display, style Style) {
 	t.Helper()
-	text := Format(x, show, style)
-	want := Round(x, show, style.System)
-	got, err := Parse(text, show, style)
+	text := Format(x, display, style)
+	want := Round(x, display, style.System)
+	got, err := Parse(text, display, style)
 	switch {
 	case err != nil:
-		t.Errorf("%v in %+v is written %q, which is refused: %v", x, show.In(style.System), text, err)
+		t.Errorf("%v in %+v is written %q, which is refused: %v", x, display.In(style.System), text, err)
 	case got != want:
-		t.Errorf("%v in %+v is written %q, read as %v, rounded as %v", x, show.In(style.System), text, got, want)
-	case Format(got, show, style) != text:
-		t.Errorf("%v in %+v is written %q, then %q", x, show.In(style.System), text, Format(got, show, style))
+		t.Errorf("%v in %+v is written %q, read as %v, rounded as %v", x, display.In(style.System), text, got, want)
+	case Format(got, display, style) != text:
+		t.Errorf("%v in %+v is written %q, then %q", x, display.In(style.System), text, Format(got, display, style))
 	case strings.HasPrefix(text, "-") && strings.Trim(text, "-0.,%° ") == "":
 		t.Errorf("%v is written %q", x, text)
 	}
-	exact := Exact(x, show, style)
-	near7, err := Parse(exact, show, style)
-	u := show.unit(style.System)
+	exact := Exact(x, display, style)
+	near7, err := Parse(exact, display, style)
+	u := display.unit(style.System)
 	if err != nil || math.Abs(u.FromSI(near7)-u.FromSI(x)) > 1e-6*math.Abs(u.FromSI(x))+1e-11*u.Offset {
 		t.Errorf("%v is written exactly as %q, read as %v, %v", x, exact, near7, err)
 	}
@@ -56,15 +56,15 @@ func checkRoundTrip(t *testing.T, x float64, show Display, style Style) {
 
 func TestRoundTrip(t *testing.T) {
 	random := rand.New(rand.NewPCG(20, 26))
-	for _, show := range shows() {
-		u := show.unit(US)
+	for _, display := range displays() {
+		u := display.unit(US)
 		for _, style := range styles {
 			values := []float64{0, 1, -1, 0.5, 12, 1.0 / 3, 11.96875, 12345.678, 1e6, 1e20, -1e-9}
 			for range 4 {
 				values = append(values, random.NormFloat64()*math.Pow(10, random.Float64()*9-3))
 			}
 			for _, x := range values {
-				checkRoundTrip(t, u.ToSI(x), show, style)
+				checkRoundTrip(t, u.ToSI(x), display, style)
 			}
 			if t.Failed() {
 				t.FailNow()
@@ -73,14 +73,14 @@ func TestRoundTrip(t *testing.T) {
 	}
 }
 
-// Rounding stays within a step, on the side asked for.
+// Rounding changes a value by less than a step, in its direction.
 func TestRoundSide(t *testing.T) {
 	random := rand.New(rand.NewPCG(8, 11))
 	for _, way := range []Rounding{Nearest, Up, Down} {
-		show := Display{Dim: Number, US: UnitDisplay{Step: 0.25, Rounding: way}}
+		display := Display{Dim: Number, US: UnitDisplay{Step: 0.25, Rounding: way}}
 		for range 2000 {
 			x := random.NormFloat64() * 100
-			d := Round(x, show, US) - x
+			d := Round(x, display, US) - x
 			slack := 1e-9 * math.Max(1, math.Abs(x))
 			low, high := -0.125, 0.125
 			switch way {
@@ -99,7 +99,7 @@ func TestRoundSide(t *testing.T) {
 	}
 }
 
-// A round trip through the other system's typed text keeps the value.
+// A round trip through text in the other system does not change the value.
 func FuzzParse(f *testing.F) {
 	for _, text := range []string{
 		"", "9", `10' 6-1/2"`, "10 ft 6 1/2 in", "10ft6in", `6.5"`, "½", "10′ 6½″", "-1/4 in", "1,500", "1.5.2",
@@ -110,8 +110,8 @@ func FuzzParse(f *testing.F) {
 	}
 	forms := []Display{height, gap, press, concrete, air, drop, wait, count, share, weight, tie, lean}
 	f.Fuzz(func(t *testing.T, text string, which, how uint8) {
-		show, style := forms[int(which)%len(forms)], styles[int(how)%len(styles)]
-		x, err := Parse(text, show, style)
+		display, style := forms[int(which)%len(forms)], styles[int(how)%len(styles)]
+		x, err := Parse(text, display, style)
 		if err != nil {
 			if x != 0 || err.EN == "" || err.Error() == "" {
 				t.Errorf("Parse(%q) = %v, %+v", text, x, err)
@@ -122,7 +122,7 @@ func FuzzParse(f *testing.F) {
 			t.Fatalf("Parse(%q) = %v", text, x)
 		}
 		if math.Abs(x) < 1e290 { // beyond, rounding may pass the limit
-			checkRoundTrip(t, x, show, style)
+			checkRoundTrip(t, x, display, style)
 		}
 	})
 }

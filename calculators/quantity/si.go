@@ -1,7 +1,7 @@
 package quantity
 
-// siSymbols names the SI unit of each dimension, as the constants of
-// Dimension state it. A number, a ratio and nothing else have none.
+// siSymbols has the SI unit of each dimension, the same as in the comments of
+// the Dimension constants. Only a number and a ratio have none.
 var siSymbols = [dimensionCount]string{
 	Length: "m", Area: "m²", Volume: "m³", Mass: "kg", Force: "N", Pressure: "Pa", Density: "kg/m³",
 	Speed: "m/s", FlowRate: "m³/s", Temperature: "K", TemperatureDifference: "K", Duration: "s", Angle: "rad",
@@ -10,6 +10,6 @@ var siSymbols = [dimensionCount]string{
 	TemperatureRate: "K/s", Maturity: "K·s",
 }
 
-// SI is the symbol of the SI unit in which values of the dimension are kept;
-// empty for plain numbers and ratios.
+// SI is the symbol of the SI unit in which values of the dimension are stored;
+// empty for numbers and ratios.
 func (d Dimension) SI() string { return siSymbols[d] }

@@ -2,8 +2,8 @@ package quantity
 
 import "testing"
 
-// Every dimension but the pure ones names its SI unit, and where the table of
-// units holds that symbol it is the unit of scale 1.
+// Every dimension but numbers and ratios has an SI unit. If the table of units
+// has its symbol, its scale is 1.
 func TestSISymbols(t *testing.T) {
 	for _, d := range Dimensions() {
 		symbol := d.SI()

@@ -2,9 +2,9 @@ package quantity
 
 import "math"
 
-// The exact definitions behind the table, as NIST Special Publication 811
-// (2008), appendix B, gives them. Constants of Go are exact, so every factor
-// below is the nearest float64 to its exact value.
+// The exact definitions of the units. Go constants are exact, so every factor is
+// the float64 nearest to its exact value. Source: NIST Special Publication 811
+// (2008), appendix B.
 const (
 	inch     = 0.0254                   // m; international inch, 25.4 mm
 	foot     = 12 * inch                // m; international foot, 0.3048 m
@@ -29,13 +29,13 @@ const (
 	horse    = 550 * foot * lbForce     // W; horsepower, 550 ft·lbf/s
 )
 
-// units is the table of units. Within a dimension the order is that in which
-// they are offered. Aliases are unique within a dimension.
+// units is the table of units. Within a dimension they are in the order of
+// the list in a parse error. Aliases are unique within a dimension.
 //
 // A pound, where a force is asked for, is a pound-force; kN/m³, where a
 // density is asked for, is the weight per volume under standard gravity.
 var units = []Unit{
-	// A plain number.
+	// A number without a unit.
 	{Symbol: "", Dim: Number, Scale: 1},
 
 	{

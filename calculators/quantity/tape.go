@@ -5,7 +5,7 @@ import (
 	"strconv"
 )
 
-// tape writes inches as a tape is read: 10' 6-1/2", or 126-1/2" for the form
+// tape writes inches as read from a tape: 10' 6-1/2", or 126-1/2" for the form
 // Inches. The inches are a multiple of 1/64.
 func tape(inches float64, form Form) string {
 	sign := ""
@@ -20,7 +20,7 @@ func tape(inches float64, form Form) string {
 }
 
 // inchesText writes whole inches and a fraction in lowest terms. After feet
-// the whole inches are written even where they are 0: 9' 0-3/4".
+// the whole inches are written even if they are 0: 9' 0-3/4".
 func inchesText(inches float64, afterFeet bool) string {
 	whole := math.Floor(inches)
 	upper, lower := int((inches-whole)*64), 64

@@ -2,10 +2,10 @@ package quantity
 
 import "strings"
 
-// The many signs that phones, keyboards and other programs put in place of
-// plain ones. A fraction sign becomes a space and a plain fraction, so that
-// 6½ reads as 6 1/2.
-var plain = strings.NewReplacer(
+// asciiSigns replaces the typographic signs that phones, keyboards and other
+// programs insert by ASCII ones. A fraction character becomes a space and a
+// fraction with a slash, so that 6½ reads as 6 1/2.
+var asciiSigns = strings.NewReplacer(
 	"\u00A0", " ", "\u2007", " ", "\u2008", " ", "\u2009", " ", "\u200A", " ", "\u202F", " ",
 	"\t", " ", "\r", " ", "\n", " ",
 	"‘", "'", "’", "'", "‛", "'", "′", "'", "´", "'", "`", "'", "ʹ", "'", "ʼ", "'",
@@ -17,14 +17,14 @@ var plain = strings.NewReplacer(
 	"⅐", " 1/7", "⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8", "⅑", " 1/9", "⅒", " 1/10",
 )
 
-// plainText brings typed text to plain signs. Two apostrophes are an inch
-// mark.
-func plainText(text string) string {
-	text = strings.ReplaceAll(plain.Replace(text), "''", `"`)
+// normalized returns typed text with ASCII signs and without spaces around it.
+// Two apostrophes are an inch mark.
+func normalized(text string) string {
+	text = strings.ReplaceAll(asciiSigns.Replace(text), "''", `"`)
 	return strings.TrimSpace(text)
 }
 
-// skip drops the spaces in front.
+// skip drops leading spaces.
 func skip(s string) string { return strings.TrimLeft(s, " ") }
 
 // digitsIn counts the digits at the start of s.

@@ -5,7 +5,7 @@ import "strings"
 // Unit is a unit of one dimension. A value x in the unit is
 // (x + Offset) * Scale in SI.
 type Unit struct {
-	Symbol  string    // as it is printed: lb/ft³
+	Symbol  string    // as printed: lb/ft³
 	Dim     Dimension // what it measures
 	Scale   float64   // SI units per unit
 	Offset  float64   // added before scaling; only temperatures have one
@@ -18,10 +18,10 @@ func (u Unit) ToSI(x float64) float64 { return (x + u.Offset) * u.Scale }
 // FromSI converts an SI value to the unit.
 func (u Unit) FromSI(si float64) float64 { return si/u.Scale - u.Offset }
 
-// Find finds a unit by its symbol or an alias: ft³, ft^3, ft3, pcf. Where a
-// symbol is short for two kinds (lb is a mass, and what a hand calls a
-// force), Find gives the unit whose printed symbol it is. The empty symbol
-// is the unit of a plain number.
+// Find finds a unit by its symbol or an alias: ft³, ft^3, ft3, pcf. If a
+// symbol has two dimensions (lb is a mass, and in the trade a force), Find
+// returns the unit whose printed symbol it is. The empty symbol is the unit of
+// a number.
 func Find(symbol string) (Unit, bool) {
 	for i := range units {
 		if units[i].Symbol == symbol {
@@ -45,9 +45,9 @@ func Units(d Dimension) []Unit {
 	return of
 }
 
-// lookup finds a typed unit, first among those of the wanted dimension, so
-// that lb is a force where a force is asked for. Case counts only where the
-// exact writing names a unit.
+// lookup finds a typed unit. A unit of the wanted dimension takes precedence, so
+// that lb is a force where a force is asked for. An exact match takes precedence
+// over one that ignores case.
 func lookup(typed string, want Dimension) (Unit, bool) {
 	name := fold(typed)
 	if name == "" {
@@ -69,8 +69,8 @@ func lookup(typed string, want Dimension) (Unit, bool) {
 	return Unit{}, false
 }
 
-// directory finds the places in the table by each folded name as it is
-// written and, behind a tilde, in lower case.
+// directory maps each folded name to its indexes in units: the name itself and,
+// prefixed with a tilde, the name in lower case.
 var directory = newDirectory()
 
 func newDirectory() map[string][]int {
@@ -89,12 +89,12 @@ func newDirectory() map[string][]int {
 	return places
 }
 
-// fold brings the ways to type one unit together: lb / ft^3, lb/ft³ and
-// lb/ft3 are one, so are ft·lbf and ft lbf, cu. yd. and cu yd. A space before
-// a digit stays: in 10 ft 3 the 3 is no exponent.
+// fold maps the ways to type a unit to one form: lb / ft^3, lb/ft³ and lb/ft3
+// are the same, and so are ft·lbf and ft lbf, cu. yd. and cu yd. A space before
+// a digit is kept: in 10 ft 3 the 3 is not an exponent.
 func fold(unit string) string {
 	unit = strings.TrimSpace(unit)
-	if plainLetters(unit) {
+	if onlyLetters(unit) {
 		return unit
 	}
 	var b strings.Builder
@@ -122,8 +122,8 @@ func fold(unit string) string {
 	return b.String()
 }
 
-// plainLetters spares most units the folding.
-func plainLetters(unit string) bool {
+// onlyLetters reports whether fold would leave a unit unchanged, as for most.
+func onlyLetters(unit string) bool {
 	for i := 0; i < len(unit); i++ {
 		if !isLetter(unit[i]) {
 			return false

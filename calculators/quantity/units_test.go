@@ -11,14 +11,15 @@ func near(a, b, relative float64) bool {
 	return math.Abs(a-b) <= relative*math.Max(math.Abs(a), math.Abs(b))
 }
 
-// Every name of a unit finds it, and no name belongs to two units of a dimension.
+// Find and lookup find a unit by each of its names; within a dimension names are
+// unique.
 func TestNames(t *testing.T) {
 	symbols := map[string]bool{}
 	for _, d := range Dimensions() {
 		names := map[string]string{}
 		for _, u := range Units(d) {
 			if symbols[u.Symbol] {
-				t.Errorf("the symbol %q stands for two units", u.Symbol)
+				t.Errorf("two units have the symbol %q", u.Symbol)
 			}
 			symbols[u.Symbol] = true
 			if got, ok := Find(u.Symbol); !ok || got.Symbol != u.Symbol {
@@ -37,7 +38,7 @@ func TestNames(t *testing.T) {
 					t.Errorf("lookup(%q, %v) gives %q, want %q", name, d, got.Symbol, u.Symbol)
 				}
 				if _, ok := Find(name); !ok {
-					t.Errorf("Find(%q) finds nothing", name)
+					t.Errorf("Find(%q) finds no unit", name)
 				}
 			}
 		}
@@ -91,15 +92,15 @@ var simple = map[string][4]int8{
 	"": {}, "%": {}, "°": {}, "rad": {},
 }
 
-// spelled writes out the symbols that hide their parts.
+// spelled expands the symbols that do not show their parts.
 var spelled = map[string]string{
 	"psf": "lbf/ft²", "psi": "lbf/in²", "ksi": "kip/in²", "ksf": "kip/ft²", "mph": "mi/h",
 	"kWh": "kW·h", "vpm": "/min",
 	"Pa": "N/m²", "J": "N·m", "W": "J/s", "mL": "cm³", "bar": "", "N": "kg·m/s²",
 }
 
-// parts takes a symbol apart: the exponents and the product of the scales of
-// its simple units.
+// parts splits a symbol into simple units and returns their exponents and the
+// product of their scales.
 func parts(t *testing.T, symbol string) (exp [4]int8, scale float64) {
 	scale = 1
 	for i, side := range strings.Split(symbol, "/") {
@@ -127,8 +128,8 @@ func parts(t *testing.T, symbol string) (exp [4]int8, scale float64) {
 	return exp, scale
 }
 
-// Every unit's exponents are its dimension's, and a compound unit's factor is
-// the product of its parts'.
+// Every unit has the exponents of its dimension, and the factor of a compound unit
+// is the product of its parts.
 func TestHomogeneity(t *testing.T) {
 	for _, u := range units {
 		symbol := u.Symbol
@@ -151,7 +152,7 @@ func TestHomogeneity(t *testing.T) {
 // Each dimension has one coherent SI unit (two where °C is offered too), and
 // only points on the temperature scale have an offset.
 func TestCoherence(t *testing.T) {
-	without := map[Dimension]bool{ // kept in units nobody types
+	without := map[Dimension]bool{ // SI unit not in the table
 		Ratio: true, EvaporationRate: true, TemperatureRate: true, Maturity: true, AreaPerLength: true,
 	}
 	for _, d := range Dimensions() {

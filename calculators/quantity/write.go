@@ -6,19 +6,18 @@ import (
 	"strings"
 )
 
-// thinSpace sets off groups of three digits; it does not break a line.
+// thinSpace separates groups of three digits; it is a non-breaking space.
 const thinSpace = "\u202F"
 
-// noValue represents a value that is no finite number. Callers refuse such a
-// value before it is written.
+// noValue is written for NaN and infinities, which callers refuse before.
 const noValue = "—"
 
 // Format writes a value rounded for the field, with its unit: 9' 0", 2.75 m,
-// 150 lb/ft³. Parse reads it back to exactly what Round gives. A Decimal
-// scale without a step writes whole numbers in full and others with up to 7
+// 150 lb/ft³. Parse reads back the value of Round. A Decimal
+// display without a step writes whole numbers in full and others with up to 7
 // significant digits.
-func Format(si float64, show Display, style Style) string {
-	u, sc := show.unit(style.System), show.In(style.System)
+func Format(si float64, display Display, style Style) string {
+	u, sc := display.unit(style.System), display.In(style.System)
 	if math.IsNaN(si) || math.IsInf(si, 0) {
 		return noValue
 	}
@@ -33,9 +32,9 @@ func Format(si float64, show Display, style Style) string {
 }
 
 // Exact writes a value unrounded, with up to 7 significant digits, as a
-// decimal number in the scale's unit: 10.54167 ft.
-func Exact(si float64, show Display, style Style) string {
-	u := show.unit(style.System)
+// decimal number in the display's unit: 10.54167 ft.
+func Exact(si float64, display Display, style Style) string {
+	u := display.unit(style.System)
 	if math.IsNaN(si) || math.IsInf(si, 0) {
 		return noValue
 	}
@@ -79,7 +78,7 @@ func written(x float64, decimals int, mark Mark) string {
 }
 
 // shortest writes up to 7 significant digits; very large and very small
-// numbers get a power of ten.
+// numbers are written with an exponent.
 func shortest(x float64) string {
 	x = reread(strconv.FormatFloat(x, 'e', significant-1, 64))
 	if x != 0 && (x < 1e-6 || x >= tooFine) {
@@ -88,7 +87,7 @@ func shortest(x float64) string {
 	return strconv.FormatFloat(x, 'f', -1, 64)
 }
 
-// grouped sets off groups of three from five digits on.
+// grouped separates groups of three digits if there are five or more.
 func grouped(digits string) string {
 	if len(digits) < 5 {
 		return digits

@@ -16,14 +16,14 @@ func si(x float64, unit string) float64 {
 func TestFormat(t *testing.T) {
 	usComma, metricComma := Style{US, Comma}, Style{Metric, Comma}
 	fine := Display{Length, UnitDisplay{Form: FeetInches}, UnitDisplay{Unit: "mm", Step: 1}}
-	up := func(step float64, way Rounding) Display {
-		return Display{Dim: Number, US: UnitDisplay{Step: step, Rounding: way}}
+	up := func(step float64, rounding Rounding) Display {
+		return Display{Dim: Number, US: UnitDisplay{Step: step, Rounding: rounding}}
 	}
 	for _, c := range []struct {
-		si    float64
-		show  Display
-		style Style
-		want  string
+		si      float64
+		display Display
+		style   Style
+		want    string
 	}{
 		{si(108, "in"), height, inUS, `9' 0"`},
 		{si(126.5, "in"), height, inUS, `10' 6-1/2"`},
@@ -77,7 +77,7 @@ func TestFormat(t *testing.T) {
 		{math.Copysign(0, -1), count, inUS, "0"},
 		{math.NaN(), count, inUS, "—"},
 		{math.Inf(-1), height, inUS, "—"},
-		// Ways of rounding, and noise.
+		// Rounding, and rounding errors.
 		{12.000000001, up(1, Up), inUS, "12"},
 		{12.00001, up(1, Up), inUS, "13"},
 		{11.999999999, up(1, Down), inUS, "12"},
@@ -95,18 +95,18 @@ func TestFormat(t *testing.T) {
 		{7, up(2.5, Nearest), inUS, "7.5"},
 		{1234, up(50, Up), inUS, "1250"},
 	} {
-		if got := Format(c.si, c.show, c.style); got != c.want {
-			t.Errorf("Format(%v, %+v) = %q, want %q", c.si, c.show.In(c.style.System), got, c.want)
+		if got := Format(c.si, c.display, c.style); got != c.want {
+			t.Errorf("Format(%v, %+v) = %q, want %q", c.si, c.display.In(c.style.System), got, c.want)
 		}
 	}
 }
 
 func TestExact(t *testing.T) {
 	for _, c := range []struct {
-		si    float64
-		show  Display
-		style Style
-		want  string
+		si      float64
+		display Display
+		style   Style
+		want    string
 	}{
 		{si(126.5, "in"), height, inUS, "10.54167 ft"},
 		{si(126.5, "in"), gap, inUS, "126.5 in"},
@@ -123,7 +123,7 @@ func TestExact(t *testing.T) {
 		{math.NaN(), count, inUS, "—"},
 		{math.Copysign(0, -1), count, inUS, "0"},
 	} {
-		if got := Exact(c.si, c.show, c.style); got != c.want {
+		if got := Exact(c.si, c.display, c.style); got != c.want {
 			t.Errorf("Exact(%v) = %q, want %q", c.si, got, c.want)
 		}
 	}
@@ -143,8 +143,8 @@ func TestShow(t *testing.T) {
 		t.Error("without a metric scale the other is used")
 	}
 	for _, c := range []struct {
-		show Display
-		want string
+		display Display
+		want    string
 	}{
 		{height, ""}, {gap, ""}, {press, ""}, {count, ""}, {share, ""},
 		{Display{Dim: Ratio, US: UnitDisplay{Step: 0.01}}, ""},
@@ -161,8 +161,8 @@ func TestShow(t *testing.T) {
 		{Display{Dim: Pressure, US: UnitDisplay{Form: Inches}}, " is no unit of pressure"},
 		{Display{Length, UnitDisplay{Unit: "ft"}, UnitDisplay{Unit: "kPa"}}, "kPa is no unit of length"},
 	} {
-		if got := c.show.Check(); got != c.want {
-			t.Errorf("Check(%+v) = %q, want %q", c.show, got, c.want)
+		if got := c.display.Check(); got != c.want {
+			t.Errorf("Check(%+v) = %q, want %q", c.display, got, c.want)
 		}
 	}
 	defer func() {

@@ -114,7 +114,7 @@ func TestTurningSetsTheWall(t *testing.T) {
 			case "shorten":
 				length -= turns * travel
 			}
-			after := math.Abs(high * math.Sin(g.Lean(length)))
+			after := math.Abs(high * math.Sin(g.OffPlumb(length)))
 			before := math.Abs(high * math.Sin(lean))
 			eighth := bracing.PerTurn(travel, g.Length(0), g.Run, high, g.Attach) / 8
 			limit := math.Max(eighth, 0)*1.05 + 0.02*before
