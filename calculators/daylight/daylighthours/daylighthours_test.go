@@ -12,8 +12,8 @@ import (
 // reads. Atlanta, 6 September 2009, daylight time, as in the PyEphem manual.
 func TestClockAsPrinted(t *testing.T) {
 	res := calctest.Run(t, Calculator, "date=2009-09-06", "latitude=33.8", "longitude=-84.4", "zone=-4", "start=")
-	for id, want := range map[string]string{"dawn": "06:50", "sunrise": "07:15", "sunset": "19:56", "dusk": "20:21"} {
-		if got := res.Out.Text(id); got != want {
+	for id, want := range map[string]string{"dawn": "6:50", "sunrise": "7:15", "sunset": "19:56", "dusk": "20:21"} {
+		if got := calc.FormatClock(res.Out.Num(id)); got != want {
 			t.Errorf("%s is %s, printed %s", id, got, want)
 		}
 	}
