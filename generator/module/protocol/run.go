@@ -62,10 +62,10 @@ func outputs(w *writer, v calc.Locale, out calc.Case) {
 }
 
 // output writes one value as shown, unrounded for the caller, and as the SI
-// number itself, which the tests hold against the native run.
+// number (of a Number or a Clock) itself, which the tests hold against the native run.
 func output(w *writer, v calc.Locale, path string, f calc.Field, x calc.Value) {
 	raw := ""
-	if f.Kind == calc.Number && x.Set {
+	if x.Set && (f.Kind == calc.Number || f.Kind == calc.Clock) {
 		raw = strconv.FormatFloat(x.Num, 'g', -1, 64)
 	}
 	w.put("out", path, v.Say(f.Label), v.Write(f, x), v.Unrounded(f, x), raw)
