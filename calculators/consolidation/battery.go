@@ -21,8 +21,8 @@ var WattHoursFormula = &calc.Formula{
 	Fn: calc.Func2(WattHours), Go: "consolidation.WattHours", Source: "cfr",
 }
 
-// RunTime is how long a pack runs a tool at a steady draw, in minutes:
-// 60 E/P, for watt-hours and watts. Source: arithmetic.
+// RunTime is how long a pack runs a tool at a steady draw, 60 E/P in minutes, for
+// watt-hours and watts. Source: arithmetic.
 func RunTime(wattHours, watts float64) float64 { return 60 * wattHours / watts }
 
 var RunTimeFormula = &calc.Formula{
@@ -34,9 +34,9 @@ var RunTimeFormula = &calc.Formula{
 	Limits: calc.Text("Packs give less than their label at a high draw. A watch on the job is better."),
 }
 
-// Lasts is how long a pack lasts by the clock, in the unit of the run time,
-// where the tool runs only a share of it and cold takes some of the charge:
-// t(1 − c)/d. Shares are in percent. Source: arithmetic.
+// Lasts is the time between changes of a pack, t(1 − c)/d, in the unit of the run
+// time: the tool runs for d percent of the time and cold costs c percent of the
+// charge. Source: arithmetic.
 func Lasts(run, cold, duty float64) float64 { return run * (1 - cold/100) / (duty / 100) }
 
 var LastsFormula = &calc.Formula{
@@ -49,7 +49,7 @@ var LastsFormula = &calc.Formula{
 }
 
 // Uncharged is the number of packs for a pour without a charger: each of S
-// slots takes ⌈H/t⌉ packs, one after the other. Any unit of time.
+// slots takes ⌈H/t⌉ packs in turn. Any unit of time.
 // Source: arithmetic.
 func Uncharged(slots, pour, lasts float64) float64 { return float64(slots * calc.Ceil(pour/lasts)) }
 
@@ -62,8 +62,8 @@ var UnchargedFormula = &calc.Formula{
 	Fn: calc.Func3(Uncharged), Go: "consolidation.Uncharged", Source: "practice",
 }
 
-// Chargers is how many chargers keep up with S slots: ⌈S t_c/t⌉. Any unit of
-// time. Source: arithmetic.
+// Chargers is the number of chargers that keep up with S slots, ⌈S t_c/t⌉. Any
+// unit of time. Source: arithmetic.
 func Chargers(slots, charge, lasts float64) float64 { return calc.Ceil(slots * charge / lasts) }
 
 var ChargersFormula = &calc.Formula{
@@ -75,8 +75,8 @@ var ChargersFormula = &calc.Formula{
 	Fn: calc.Func3(Chargers), Go: "consolidation.Chargers", Source: "practice",
 }
 
-// Bound is the number of packs that must be on site for the k-th change: the
-// S(k + 1) taken by then, less the C that came off the chargers.
+// Bound is the number of packs that must be on site for the k-th change,
+// S(k + 1) − C: those inserted by then less the C charged by then.
 // Source: arithmetic.
 func Bound(slots, change, charged float64) float64 { return float64(slots*(change+1)) - charged }
 
@@ -93,10 +93,10 @@ var BoundFormula = &calc.Formula{
 	),
 }
 
-// Charging finds the change that asks for most packs. All slots change at the
-// same times, which is the hardest case; a pack goes on the first free of the
-// chargers as soon as it is out. Times are in one unit; changes is the number
-// of changes in the pour.
+// Charging returns the change that needs the most packs, and how many packs are
+// charged by then. All slots change at the same times, which is the worst case;
+// an empty pack goes on the first free charger. Times are in one unit; changes is
+// the number of changes in the pour.
 func Charging(slots, changes, chargers int, lasts, charge float64) (change, charged int) {
 	var done []float64 // when each pack is charged, in order
 	free := make([]float64, chargers)
@@ -122,7 +122,7 @@ func Charging(slots, changes, chargers int, lasts, charge float64) (change, char
 	return change, charged
 }
 
-// first is the charger that is free soonest.
+// first returns the charger that is free first.
 func first(free []float64) int {
 	best := 0
 	for i, t := range free {

@@ -7,8 +7,7 @@ import (
 	"testing"
 )
 
-// Two fields that overlap by a quarter of their width cover a strip: at the
-// reach the two circles meet, on paper and by the formula.
+// At the reach the circles of two fields meet; it is √7/4 of the radius.
 func TestReachIsWhereFieldsMeet(t *testing.T) {
 	for _, r := range []float64{80, 130, 250, 600} {
 		s := Spacing(r)
@@ -22,9 +21,9 @@ func TestReachIsWhereFieldsMeet(t *testing.T) {
 	}
 }
 
-// stock plays a pour through minute by minute in another way than Charging:
-// it tries a number of packs and reports whether the pour stops.
-func stock(packs, slots, changes, chargers int, lasts, charge float64) bool {
+// simulate simulates a pour with a number of packs, independently of Charging, and
+// reports whether it runs to the end.
+func simulate(packs, slots, changes, chargers int, lasts, charge float64) bool {
 	full := packs - slots
 	if full < 0 {
 		return false
@@ -62,16 +61,16 @@ func stock(packs, slots, changes, chargers int, lasts, charge float64) bool {
 	return true
 }
 
-// Charging gives the fewest packs with which a played pour does not stop.
-func TestChargingAgainstPlay(t *testing.T) {
+// Charging gives the fewest packs with which a simulated pour runs to the end.
+func TestChargingAgainstSimulation(t *testing.T) {
 	rnd := rand.New(rand.NewPCG(5, 6))
 	for range 2000 {
 		slots, chargers, changes := 1+rnd.IntN(5), rnd.IntN(6), rnd.IntN(12)
 		lasts, charge := float64(10+rnd.IntN(50)), float64(10+rnd.IntN(120))
 		change, charged := Charging(slots, changes, chargers, lasts, charge)
 		packs := int(Bound(float64(slots), float64(change), float64(charged)))
-		if !stock(packs, slots, changes, chargers, lasts, charge) ||
-			stock(packs-1, slots, changes, chargers, lasts, charge) {
+		if !simulate(packs, slots, changes, chargers, lasts, charge) ||
+			simulate(packs-1, slots, changes, chargers, lasts, charge) {
 			t.Fatalf(
 				"%d slots, %d changes of %v min, %d chargers of %v min: %d packs",
 				slots,

@@ -1,6 +1,6 @@
 package consolidation
 
-// sources are shared by the calculators of the package.
+// Title and link of a source that several calculators cite.
 const (
 	TitleWork = "A workman's guide to vibrating concrete, Concrete Construction"
 	LinkWork  = "http://www.concreteconstruction.net/products/concrete-construction-equipment-tools/" +

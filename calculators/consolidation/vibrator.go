@@ -6,8 +6,8 @@ import (
 	"coursebook/calculators/calc"
 )
 
-// overlap is the share of the radius of action by which two places lie apart:
-// their fields overlap by a quarter of their width.
+// overlap is the distance of two places over the radius of action: their fields
+// overlap by a quarter of their width.
 // Source: ACI 309R, from memory.
 const overlap = 1.5
 
@@ -24,7 +24,7 @@ const (
 	meansCount  = calc.Text("vibrators")
 )
 
-// Spacing is how far apart the head goes in: s = 1.5 R. Any unit of length.
+// Spacing is the distance between places, s = 1.5 R. Any unit of length.
 // Source: ACI 309R, from memory.
 func Spacing(radius float64) float64 { return overlap * radius }
 
@@ -39,8 +39,8 @@ var SpacingFormula = &calc.Formula{
 	),
 }
 
-// Reach is how far the fields of two neighbours reach to each side, half way
-// between them: √(R² − (s/2)²). Any unit of length. s is below 2 R.
+// Reach is the half-width that two neighbouring fields cover half way between
+// them, √(R² − (s/2)²). Any unit of length. s is below 2 R.
 // Source: geometry of two circles.
 func Reach(radius, spacing float64) float64 {
 	return math.Sqrt(math.Pow(radius, 2) - math.Pow(spacing/2, 2))
@@ -56,8 +56,8 @@ var ReachFormula = &calc.Formula{
 	Fn: calc.Func2(Reach), Go: "consolidation.Reach", Source: "practice",
 }
 
-// Along is the number of places along a wall: ⌈L/s⌉, the first half a spacing
-// from the end. Any unit of length. Source: arithmetic.
+// Along is the number of places along a wall, ⌈L/s⌉, with the first at half a
+// spacing from the end. Any unit of length. Source: arithmetic.
 func Along(length, spacing float64) float64 { return calc.Ceil(length / spacing) }
 
 var AlongFormula = &calc.Formula{
@@ -70,7 +70,7 @@ var AlongFormula = &calc.Formula{
 	Fn: calc.Func2(Along), Go: "consolidation.Along", Source: "practice",
 }
 
-// Places is the number of places of one pass: n + N(2 + k), one more at each
+// Places is the number of places of one pass, n + N(2 + k): one more at each
 // side of each of N openings and k more at its sill.
 // Source: common practice, after ACI 309R and 304R, from memory.
 func Places(along, openings, sill float64) float64 {
@@ -85,8 +85,8 @@ var PlacesFormula = &calc.Formula{
 	Fn: calc.Func3(Places), Go: "consolidation.Places", Source: "practice",
 }
 
-// Each is the time for one place: at rest in the concrete, out through lift
-// and overlap at a speed, on to the next: t + d/v + m.
+// Each is the time for one place, t + d/v + m: at rest, out through a depth d of
+// lift and overlap at the speed v, and on to the next place. Coherent units.
 // Source: US Army EN5466 for the time at rest; arithmetic.
 func Each(rest, depth, speed, move float64) float64 { return rest + depth/speed + move }
 
@@ -102,7 +102,7 @@ var EachFormula = &calc.Formula{
 	Fn: calc.Func4(Each), Go: "consolidation.Each", Source: "army",
 }
 
-// Pass is the time one vibrator takes for all places: N t. In minutes, with
+// Pass is the time that one vibrator takes for all places, N t, in minutes, with
 // the time for one place in seconds.
 func Pass(places, each float64) float64 { return places * each / 60 }
 
@@ -113,7 +113,7 @@ var PassFormula = &calc.Formula{
 	Fn:     calc.Func2(Pass), Go: "consolidation.Pass", Source: "practice",
 }
 
-// Fill is the time the pump takes for a lift: L b h/Q. Coherent units.
+// Fill is the time that the pump takes for a lift, L b h/Q. Coherent units.
 func Fill(length, core, lift, flow float64) float64 { return length * core * lift / flow }
 
 var FillFormula = &calc.Formula{
@@ -129,7 +129,7 @@ var FillFormula = &calc.Formula{
 }
 
 // KeepUp is the number of vibrators that finish a pass while the pump fills
-// the next lift: ⌈T/t⌉. Any unit of time.
+// the next lift, ⌈T/t⌉. Any unit of time.
 func KeepUp(pass, fill float64) float64 { return calc.Ceil(pass / fill) }
 
 var KeepUpFormula = &calc.Formula{
@@ -143,7 +143,7 @@ var KeepUpFormula = &calc.Formula{
 }
 
 // ByRate is the number of vibrators for a pump rate by the published rate of
-// one: ⌈Q/q⌉. Any unit of flow. Source: CCANZ table 1, column of rates.
+// one vibrator, ⌈Q/q⌉. Any unit of flow. Source: CCANZ table 1, column of rates.
 func ByRate(flow, rate float64) float64 { return calc.Ceil(flow / rate) }
 
 var ByRateFormula = &calc.Formula{
@@ -154,9 +154,9 @@ var ByRateFormula = &calc.Formula{
 	Fn: calc.Func2(ByRate), Go: "consolidation.ByRate", Source: "ccanz",
 }
 
-// Unreached is the foot of the wall that the head does not come down to:
-// max(0, H + a − w) for a wall of height H, a whip of length w and a length a
-// of it that stays above the form. Any unit of length.
+// Unreached is the height at the foot of the wall that the head does not reach,
+// max(0, H + a − w), for a wall of height H, a whip of length w and a length a
+// of it above the form. Any unit of length.
 func Unreached(height, above, whip float64) float64 { return math.Max(0, height+above-whip) }
 
 var UnreachedFormula = &calc.Formula{

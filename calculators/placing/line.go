@@ -12,7 +12,7 @@ const (
 	meansPipe = calc.Text("length of the line")
 )
 
-// LineVolume is what a line of inside diameter d and length L holds,
+// LineVolume is the volume of a line of inside diameter d and length L,
 // π/4·d²·L. Any unit of length. Source: geometry.
 func LineVolume(bore, length float64) float64 {
 	return math.Pi / 4 * math.Pow(bore, 2) * length
@@ -28,7 +28,7 @@ var LineVolumeFormula = &calc.Formula{
 	Fn: calc.Func2(LineVolume), Go: "placing.LineVolume", Source: "geometry",
 }
 
-// HoseWeight is concrete and hose together for each length of hose,
+// HoseWeight is the mass per length of a filled hose,
 // π/4·d²·w + e, with e the weight of the empty hose. Any coherent units.
 // Source: Concrete Construction, "Concrete pumping".
 func HoseWeight(bore, weight, empty float64) float64 {
@@ -55,8 +55,8 @@ var HangingFormula = &calc.Formula{
 	Fn: calc.Func2(Hanging), Go: "placing.Hanging", Source: "hose",
 }
 
-// PrimeVolume coats the inside of a line with a film of grout, π·d·L·f. Any
-// unit of length. Limits: a film of 1/4 in. gives the 1 yd³ for 1000 ft of
+// PrimeVolume is the volume of a film of grout on the inside of a line, π·d·L·f.
+// Any unit of length. Limits: a film of 1/4 in. gives the 1 yd³ for 1000 ft of
 // 5 in. line of the handbooks. Source: common practice.
 func PrimeVolume(bore, length, film float64) float64 {
 	return math.Pi * bore * length * film

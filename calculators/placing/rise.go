@@ -2,7 +2,7 @@ package placing
 
 import "coursebook/calculators/calc"
 
-// What the symbols of the rise formulas mean.
+// Meanings of the symbols.
 const (
 	meansRise   = calc.Text("rise")
 	meansFlow   = calc.Text("pump rate while it runs")
@@ -14,7 +14,7 @@ const (
 	meansAge    = calc.Text("age when it leaves the hose")
 )
 
-// Rise is how fast concrete rises where a flow fills a plan area,
+// Rise is the rate of rise of concrete that a flow brings onto a plan area,
 // R = Q/(L·b). Any coherent units, length and core above 0.
 // Source: US Army EN5151, part C: volume per hour over plan area.
 func Rise(flow, length, core float64) float64 { return flow / (length * core) }
@@ -32,7 +32,7 @@ var RiseFormula = &calc.Formula{
 	Fn: calc.Func3(Rise), Go: "placing.Rise", Source: "army",
 }
 
-// Flow is the pump rate that makes a length of wall rise at r, Q = R·L·b.
+// Flow is the pump rate at which a length of wall rises at r, Q = R·L·b.
 // Any coherent units. Source: algebra on Rise.
 func Flow(rise, length, core float64) float64 { return rise * length * core }
 
@@ -49,8 +49,8 @@ var FlowFormula = &calc.Formula{
 	Fn: calc.Func3(Flow), Go: "placing.Flow", Source: "army",
 }
 
-// LiftTime is how long a depth of concrete takes over a length of wall,
-// T = L·b·d/(Q·m), with m the share of the time that the pump runs, 0 to 1.
+// LiftTime is the time to place a depth of concrete over a length of wall,
+// T = L·b·d/(Q·m), with m the fraction of the time that the pump runs, 0 to 1.
 // Any coherent units. Source: US Army EN5466, step 17: height over rise.
 func LiftTime(length, core, depth, flow, share float64) float64 {
 	return length * core * depth / (flow * share)
@@ -75,7 +75,7 @@ var LiftTimeFormula = &calc.Formula{
 }
 
 // LongestLoop is the length of wall whose lift takes the time that is left,
-// L = (W − a)·Q·m/(b·d): LiftTime turned round. Any coherent units; W is
+// L = (W − a)·Q·m/(b·d), the inverse of LiftTime. Any coherent units; W is
 // above a. Source: algebra on LiftTime.
 func LongestLoop(window, age, flow, share, core, depth float64) float64 {
 	return (window - age) * flow * share / (core * depth)
@@ -101,7 +101,7 @@ var LongestLoopFormula = &calc.Formula{
 	), Go: "placing.LongestLoop", Source: "practice",
 }
 
-// AgeOnReturn is how old the lift below is when the hose is back, A = a + T,
+// AgeOnReturn is the age of the lift below when the hose is back, A = a + T,
 // counted from the batch time on the ticket. Any unit of time.
 // Source: common practice.
 func AgeOnReturn(age, loop float64) float64 { return age + loop }

@@ -6,7 +6,7 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// Rate and rise turn each other round, and so do loop and window.
+// Flow is the inverse of Rise, and LongestLoop of LiftTime.
 func TestRiseInverse(t *testing.T) {
 	calctest.NearBy(t, "flow of a rise", Flow(Rise(9.2, 43, 0.2), 43, 0.2), 9.2, 1e-12)
 	longest := LongestLoop(2, 0.75, 9.2, 0.75, 0.2, 0.8)

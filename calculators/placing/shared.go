@@ -5,8 +5,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// How quantities are written here. Time that is needed is rounded up, time
-// that is left down, and so are a rate or a length that must not be exceeded.
+// Displays that several calculators share. A time that is needed is rounded up.
 var (
 	MinutesUp = quantity.Display{
 		Dim: quantity.Duration,
@@ -18,7 +17,7 @@ var (
 	}
 )
 
-// Reasons of limits that several calculators here share.
+// Reasons of limits that several calculators share.
 const (
 	WhyPump  = calc.Text("No pump fills a wall at this rate. Check the unit.")
 	WhyStill = calc.Text("A pump that never runs places nothing.")
@@ -26,7 +25,7 @@ const (
 	WhyTruck = calc.Text("No truck mixer is this small or this big. Check the unit.")
 )
 
-// Write is a quantity in the reader's own words, for a drawing.
+// Write formats an SI value by a display in the style of a locale.
 func Write(v calc.Locale, si float64, show *quantity.Display) string {
 	return quantity.Format(si, *show, v.Style)
 }

@@ -2,14 +2,14 @@ package placing
 
 import "coursebook/calculators/calc"
 
-// What the symbols of the pour's formulas mean.
+// Meanings of the symbols.
 const (
 	meansPumping = calc.Text("first to last concrete")
 	meansTotal   = calc.Text("all in")
 )
 
 // Pumping is the time from first to last concrete, T = V/(Q·m), with m the
-// share of that time in which the pump runs. Any coherent units.
+// fraction of that time in which the pump runs. Any coherent units.
 // Source: US Army EN5466, step 17.
 func Pumping(volume, flow, share float64) float64 { return volume / (flow * share) }
 
@@ -61,8 +61,8 @@ var CrewHoursFormula = &calc.Formula{
 	Fn: calc.Func2(CrewHours), Go: "placing.CrewHours", Source: "practice",
 }
 
-// Finish is the end of a shift in hours of the day, S + T; over 24 it is past
-// midnight. Source: arithmetic.
+// Finish is the end of a shift in hours of the day, S + T; above 24 it is on the
+// next day. Source: arithmetic.
 func Finish(start, total float64) float64 { return start + total }
 
 var FinishFormula = &calc.Formula{
@@ -75,8 +75,8 @@ var FinishFormula = &calc.Formula{
 	Fn: calc.Func2(Finish), Go: "placing.Finish", Source: "practice",
 }
 
-// LatestStart is when a shift must start to be done by an hour of the day,
-// D − T; below 0 it is the day before. Source: arithmetic.
+// LatestStart is the latest start of a shift that ends by an hour of the day,
+// D − T; below 0 it is on the day before. Source: arithmetic.
 func LatestStart(done, total float64) float64 { return done - total }
 
 var LatestStartFormula = &calc.Formula{

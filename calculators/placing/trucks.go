@@ -7,7 +7,7 @@ import (
 	"coursebook/calculators/geometry"
 )
 
-// What the symbols of the truck formulas mean.
+// Meanings of the symbols.
 const (
 	meansCycle   = calc.Text("round trip of a truck")
 	meansSpacing = calc.Text("time between trucks")
@@ -62,8 +62,8 @@ var CycleFormula = &calc.Formula{
 	), Go: "placing.Cycle", Source: "guide",
 }
 
-// Trucks is how many keep the pump fed, n = min(⌈C/s⌉, loads). Cycle and
-// spacing in one unit of time, spacing above 0. Source: as Spacing.
+// Trucks is the number of trucks that keeps the pump fed, n = min(⌈C/s⌉, loads).
+// Cycle and spacing in one unit of time, spacing above 0. Source: as Spacing.
 func Trucks(cycle, spacing, loads float64) float64 {
 	return math.Min(calc.Ceil(cycle/spacing), loads)
 }
@@ -91,8 +91,8 @@ var LoadsFormula = &calc.Formula{
 }
 
 // AgeAtEnd is the age of the last concrete out of a truck: load + check +
-// haul + wait + discharge, all in one unit of time. The clock of ASTM C94
-// starts when water meets cement, so at loading.
+// haul + wait + discharge, all in one unit of time. ASTM C94 counts
+// from the contact of water and cement, so from loading.
 func AgeAtEnd(load, check, haul, wait, discharge float64) float64 {
 	return load + check + haul + wait + discharge
 }
@@ -115,7 +115,7 @@ var AgeAtEndFormula = &calc.Formula{
 	Fn: calc.Func5(AgeAtEnd), Go: "placing.AgeAtEnd", Source: "c94-old",
 }
 
-// PumpWait is how long the pump stands for each truck when n trucks go round,
+// PumpWait is the time that the pump waits for each of n trucks,
 // max(0, C/n − s). Any unit of time, n above 0. Source: arithmetic.
 func PumpWait(cycle, trucks, spacing float64) float64 {
 	return math.Max(0, cycle/trucks-spacing)
@@ -129,8 +129,8 @@ var PumpWaitFormula = &calc.Formula{
 	Fn: calc.Func3(PumpWait), Go: "placing.PumpWait", Source: "practice",
 }
 
-// TruckWait is how long each truck stands in a round trip when n trucks go
-// round, max(0, n·s − C). Any unit of time. Source: arithmetic.
+// TruckWait is the time that each of n trucks waits in a round trip,
+// max(0, n·s − C). Any unit of time. Source: arithmetic.
 func TruckWait(trucks, spacing, cycle float64) float64 {
 	return math.Max(0, float64(trucks*spacing)-cycle)
 }

@@ -2,8 +2,8 @@ package placing
 
 import "testing"
 
-// The number of trucks is the least that lets the pump run: one fewer starves
-// it. Trucks and pump never both wait.
+// Trucks is the least number with which the pump does not wait. Trucks and pump
+// never both wait.
 func TestTrucksAreTheLeast(t *testing.T) {
 	for cycle := 31.0; cycle < 200; cycle += 7 {
 		for spacing := 6.0; spacing < 60; spacing += 5 {

@@ -2,7 +2,7 @@ package placing
 
 import "coursebook/calculators/calc"
 
-// What the symbols mean.
+// Meanings of the symbols.
 const (
 	meansW    = calc.Text("water added")
 	meansEach = calc.Text("so much for 1 gal in each yd³")
@@ -11,7 +11,8 @@ const (
 	ruleHolds = calc.Text("A rule of thumb for plain mixes of 3 to 6 in (75 to 150 mm) of slump.")
 )
 
-// PerYard is the water added to each cubic yard, gal/yd³, from US gal and yd³.
+// PerYard is the water added to each cubic yard, W/V in gal/yd³, from US gal and
+// yd³.
 func PerYard(gallons, yards float64) float64 { return gallons / yards }
 
 var PerYardFormula = &calc.Formula{
@@ -21,7 +22,7 @@ var PerYardFormula = &calc.Formula{
 	Fn:     calc.Func2(PerYard), Go: "placing.PerYard", Source: "slump",
 }
 
-// ByRule applies a rule of thumb: so much of something for each gal/yd³.
+// ByRule applies a rule of thumb, k·w: a change of k for each gal/yd³ of water.
 // Limits: plain mixes at 3 to 6 in. of slump. Source: Concrete Construction,
 // "Adjusting slump in the field" and "Adding water".
 func ByRule(each, perYard float64) float64 { return each * perYard }
@@ -65,8 +66,8 @@ var WaterCementFormula = &calc.Formula{
 	Fn: calc.Func5(WaterCement), Go: "placing.WaterCement", Source: "weight",
 }
 
-// CementLost is the cement in lb whose strength the water takes: a quarter of
-// a 94 lb bag for each gal/yd³, so 23.5 lb for each US gal.
+// CementLost is the cement in lb whose strength the water costs: a quarter of a
+// 94 lb bag for each gal/yd³, so 23.5 lb for each US gal.
 // Source: Concrete Construction, "Adjusting slump in the field".
 func CementLost(gallons float64) float64 { return 23.5 * gallons }
 

@@ -8,7 +8,8 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// With enough chargers the stock is bounded; charging never asks for more.
+// With enough chargers the number of packs is bounded, and charging never needs
+// more packs.
 func TestChargingBounds(t *testing.T) {
 	for _, pour := range []string{"1 h", "3 h", "8 h", "24 h"} {
 		out := calctest.Run(t, Calculator, "pour="+pour).Out
@@ -41,7 +42,7 @@ func TestBatteryNotes(t *testing.T) {
 		{Inputs: []string{"chargers=0", "spare=0"}, Want: []calc.Text{notePower, noteSpare}},
 		{Inputs: []string{"chargers=4", "cold=0%"}, Want: []calc.Text{askCold}},
 		{Inputs: []string{"chargers=40", "minutes=5 min", "duty=100%"}, Want: []calc.Text{noteHard}},
-		{Inputs: []string{"pour=30 min"}, Want: nil}, // no pack is ever changed
+		{Inputs: []string{"pour=30 min"}, Want: nil}, // no pack is changed
 	})
 	label := calctest.Run(t, Calculator, "known=label", "volts=18", "amp-hours=5", "draw=360 W")
 	if got := label.Out.Num("run") / 60; math.Abs(got-15) > 1e-9 { // 90 Wh over 360 W

@@ -1,4 +1,5 @@
-// Package batterypacks counts the packs for a pour with battery vibrators.
+// Package batterypacks computes how many battery packs a pour with battery
+// vibrators needs, with and without charging on site.
 package batterypacks
 
 import (
@@ -8,7 +9,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator counts the packs for a pour with battery vibrators.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:       "battery-packs",
 	Title:    calc.Text("Battery packs for a pour"),

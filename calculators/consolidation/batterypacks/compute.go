@@ -19,8 +19,9 @@ const (
 	)
 )
 
-// hard is how short a pack may last before changing it is all one does.
-const hard = 10 * 60 // s
+// shortest is the time between changes, in s, below which a tool with a cord or
+// motor is recommended.
+const shortest = 10 * 60
 
 func compute(r *calc.Recorder, in calc.Case) {
 	run := in.Num("minutes")
@@ -53,12 +54,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if charges(in) {
 		r.Put("keep-up", keepUp)
 	}
-	sayBattery(r, in, lasts, math.Min(keepUp, without-slots))
+	addNotes(r, in, lasts, math.Min(keepUp, without-slots))
 }
 
-// sayBattery notes what the count hangs on. Chargers beyond the packs that
-// are ever changed are of no use.
-func sayBattery(r *calc.Recorder, in calc.Case, lasts, useful float64) {
+// addNotes notes what the count depends on. useful is the number of chargers
+// that the pour can use.
+func addNotes(r *calc.Recorder, in calc.Case, lasts, useful float64) {
 	switch {
 	case !charges(in):
 		r.Note(calc.LevelNotice, calc.At("chargers"), notePower)
@@ -71,7 +72,7 @@ func sayBattery(r *calc.Recorder, in calc.Case, lasts, useful float64) {
 	if in.Num("cold") == 0 {
 		r.Note(calc.LevelAsk, calc.At("cold"), askCold)
 	}
-	if lasts < hard {
+	if lasts < shortest {
 		r.Note(calc.LevelNotice, calc.At("duty"), noteHard)
 	}
 }

@@ -8,10 +8,10 @@ import (
 )
 
 const (
-	drawPacks   = calc.Text("Packs with and without charging")
-	drawWith    = calc.Text("Chargers on site")
-	drawWithout = calc.Text("No charging")
-	drawNeeds   = calc.Text("{with} packs with charging, {without} without, spare not counted. A pack lasts {lasts}.")
+	title        = calc.Text("Packs with and without charging")
+	labelWith    = calc.Text("Chargers on site")
+	labelWithout = calc.Text("No charging")
+	desc         = calc.Text("{with} packs with charging, {without} without, spare not counted. A pack lasts {lasts}.")
 )
 
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
@@ -20,10 +20,10 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	count := func(id string) string { return quantity.Format(res.Out.Num(id), displays.Count, v.Style) }
 	nodes, foot := figure.Bars(0, []figure.Bar{
-		{Role: figure.Steel, Name: v.Say(drawWith), Text: count("with"), Size: res.Out.Num("with")},
-		{Role: figure.Concrete, Name: v.Say(drawWithout), Text: count("without"), Size: res.Out.Num("without")},
+		{Role: figure.Steel, Name: v.Say(labelWith), Text: count("with"), Size: res.Out.Num("with")},
+		{Role: figure.Concrete, Name: v.Say(labelWithout), Text: count("without"), Size: res.Out.Num("without")},
 	}, 0)
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawPacks), Nodes: nodes,
-		Desc: v.Say(drawNeeds, calc.WordSlot("with", count("with")), calc.WordSlot("without", count("without")),
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
+		Desc: v.Say(desc, calc.WordSlot("with", count("with")), calc.WordSlot("without", count("without")),
 			calc.Amount("lasts", res.Out.Num("lasts"), &displays.Minutes))}
 }

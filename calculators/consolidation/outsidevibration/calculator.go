@@ -1,5 +1,6 @@
-// Package outsidevibration gives what is published for shaking a form from outside:
-// a rule for stiff forms, and nothing for foam.
+// Package outsidevibration computes what is published for vibration of a form
+// from outside: force and number of vibrators for stiff forms. For foam nothing
+// is published and no number is given.
 package outsidevibration
 
 import (
@@ -9,8 +10,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator gives what is published for shaking a form from outside:
-// a rule for stiff forms, and nothing for foam.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "outside-vibration",
 	Title:   calc.Text("Shaking from outside"),

@@ -22,11 +22,11 @@ const (
 	noteLow = calc.Text("Below the least quoted, {swing} and {least}. Such shaking does little.")
 )
 
-// The limits of what is published, in SI units.
+// Published limits, in SI units.
 const (
-	mostApart = 3 * 0.3048    // 3 ft
-	leastSway = 0.04e-3       // 40 µm
-	leastG    = 1.5 * gravity // 1.5 g
+	mostApart = 3 * 0.3048    // 3 ft, spacing of vibrators
+	leastSway = 0.04e-3       // 40 µm, amplitude
+	leastG    = 1.5 * gravity // 1.5 g, acceleration
 	gravity   = 9.80665       // m/s²
 )
 
@@ -54,6 +54,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("force-each", r.Use(consolidation.ForceEachFormula, force, count))
 }
 
+// putFloor compares amplitude and acceleration with the least published.
 func putFloor(r *calc.Recorder, in calc.Case, a float64) {
 	sway, pull := !calc.Under(in.Num("amplitude"), leastSway), !calc.Under(a, leastG)
 	floor := "neither"

@@ -8,7 +8,7 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// Foam gets no number of force, count or floor; stiff forms get them.
+// Force, count and least values are given for stiff forms and not for foam.
 func TestOutside(t *testing.T) {
 	numbers := []string{"force", "vibrators", "force-each", "floor"}
 	foam, hard := calctest.Run(t, Calculator), calctest.Run(t, Calculator, "form=stiff")

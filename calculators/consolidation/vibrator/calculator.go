@@ -1,4 +1,5 @@
-// Package vibrator plans the places, the time and the vibrators for one lift.
+// Package vibrator computes the insertion points, the time and the number of
+// internal vibrators for one lift.
 package vibrator
 
 import (
@@ -8,7 +9,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator plans the places, the time and the vibrators for one lift.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:       "vibrator",
 	Title:    calc.Text("Vibrators to keep up"),
@@ -44,7 +45,7 @@ var Calculator = &calc.Calculator{
 	Draw:    draw,
 }
 
-// span is a published range.
+// span is a published range, low to high.
 type span struct{ low, high float64 }
 
 func (s span) middle() float64 { return (s.low + s.high) / 2 }
@@ -59,8 +60,8 @@ type head struct {
 }
 
 // heads are the published groups in metric units. The table in inches of ACI
-// 309R is the same to its rounding. Figures hold for the slump of each group
-// and for open concrete: ties and bars are not in them.
+// 309R is the same within its rounding. The figures hold for the slump of each
+// group and for concrete without ties and bars.
 // Source: CCANZ, Compaction Equipment, table 1.
 var heads = []head{
 	{"pencil", span{20, 40}, span{150, 250}, span{80, 150}, span{0.8, 4}},
@@ -96,7 +97,7 @@ var (
 	restPlain = span{10, 15}
 )
 
-// sources are shared by the calculators of the package.
+// Title and link of a source that is cited twice.
 const (
 	titleArmy = "Subcourse EN5466 ed. A, Concrete Engineering"
 	linkArmy  = "https://armyengineer.tpub.com/EN5466A/EN5466A0120.htm"
@@ -201,7 +202,7 @@ func short(c calc.Case) bool {
 	return consolidation.Unreached(c.Num("height"), c.Num("above"), c.Num("whip")) > footSlack
 }
 
-// footSlack is less than anyone measures down a wall, in m.
+// footSlack is the least height at the foot that counts, in m.
 const footSlack = 0.001
 
 var formulas = []*calc.Formula{

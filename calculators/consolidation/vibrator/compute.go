@@ -28,28 +28,28 @@ const (
 
 	noteFoot   = calc.Text("The head misses the lowest {length} of the wall. Voids there stay hidden behind the form.")
 	askFoot    = calc.Text("How will the lowest {length} be vibrated? Choose a way.")
-	footLonger = calc.Text(
+	noteLonger = calc.Text(
 		"The whip must be at least {length} with its head. Let it down to the foot before the first concrete.",
 	)
-	footWindow = calc.Text(
+	noteWindow = calc.Text(
 		"Cut the opening within the lowest {length}. Close and brace it before concrete reaches it, as the form " +
 			"maker allows.",
 	)
-	footOut = calc.Text(
+	noteOutside = calc.Text(
 		"Nothing is published for shaking through foam. See “Shaking from outside”. It never replaces the head inside.",
 	)
-	footStages = calc.Text(
+	noteStages = calc.Text(
 		"Build the form no higher than {length} before the first concrete. Build on when that has set.",
 	)
 )
 
-// The limits of the published rules, in SI units, and a count of vibrators
-// that crews do not run on one wall.
+// The limits of the published rules, in SI units, and the most vibrators on one
+// wall without a note.
 const (
-	mostLift  = 2 * 0.3048 // 2 ft
-	leastInto = 4 * 0.0254 // 4 in
-	mostSpeed = 3 * 0.0254 // 3 in/s
-	crowd     = 4
+	mostLift      = 2 * 0.3048 // 2 ft, depth of a layer
+	leastInto     = 4 * 0.0254 // 4 in, overlap into the lift below
+	mostSpeed     = 3 * 0.0254 // 3 in/s, withdrawal of the head
+	mostVibrators = 4
 )
 
 func compute(r *calc.Recorder, in calc.Case) {
@@ -67,11 +67,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 	putTimes(r, in, places)
 	r.Put("by-rate-low", consolidation.ByRateFormula.Value(in.Num("pump"), calc.SI(h.rate.high, "m³/h")))
 	r.Put("by-rate-high", consolidation.ByRateFormula.Value(in.Num("pump"), calc.SI(h.rate.low, "m³/h")))
-	sayPlan(r, in, nr, radius, spacing)
-	sayFoot(r, in)
+	notePlan(r, in, nr, radius, spacing)
+	putFoot(r, in)
 }
 
-// fits reports whether the head goes down, and whip and lift suit the form.
+// fits reports whether the head passes the gap and whip and lift suit the form.
+// It refuses the input that does not.
 func fits(r *calc.Recorder, in calc.Case, h head) bool {
 	gap, above, height := in.Num("gap"), in.Num("above"), in.Num("height")
 	least, most := calc.SI(h.diameter.low, "mm"), calc.SI(h.diameter.high, "mm")
@@ -107,7 +108,7 @@ func putHead(r *calc.Recorder, h head) {
 	)
 }
 
-// planned is the radius to plan with, in m.
+// planned returns the radius of action to plan with, in m.
 func planned(r *calc.Recorder, in calc.Case, h head) float64 {
 	low, high := calc.SI(h.radius.low, "mm"), calc.SI(h.radius.high, "mm")
 	switch in.Choice("plan") {
@@ -139,8 +140,8 @@ func putPlaces(r *calc.Recorder, in calc.Case, spacing float64) float64 {
 	return places
 }
 
-// putTimes holds the time of a pass, at the longer time for each place,
-// against the time the pump takes.
+// putTimes puts the times of a pass and the vibrators that keep up with the pump
+// at the longer time for each place.
 func putTimes(r *calc.Recorder, in calc.Case, places float64) {
 	rest := restAir
 	if in.Choice("concrete") == "plain" {
@@ -160,13 +161,14 @@ func putTimes(r *calc.Recorder, in calc.Case, places float64) {
 	r.Put("vibrators", count)
 	r.Put("with-spare", count+1)
 	r.Put("hands-needed", count*in.Num("hands"))
-	if count > crowd {
+	if count > mostVibrators {
 		r.Note(calc.LevelNotice, calc.At("pump"), noteMany)
 	}
 }
 
-// sayPlan notes where the plan leaves what is published, or the geometry.
-func sayPlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
+// notePlan notes where the plan is outside the published rules or does not reach
+// the faces of the form.
+func notePlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 	if nr >= stiffFrom {
 		r.Note(calc.LevelNotice, calc.At("head"), noteStiff)
 	}
@@ -190,8 +192,9 @@ func sayPlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 	}
 }
 
-// sayFoot names the foot that the head misses and the way chosen for it.
-func sayFoot(r *calc.Recorder, in calc.Case) {
+// putFoot puts the height that the head does not reach and notes the measure
+// chosen for it.
+func putFoot(r *calc.Recorder, in calc.Case) {
 	height, above, whip := in.Num("height"), in.Num("above"), in.Num("whip")
 	if !short(in) {
 		r.Put("unreached", 0)
@@ -203,13 +206,13 @@ func sayFoot(r *calc.Recorder, in calc.Case) {
 	r.Note(calc.LevelCaution, calc.At("whip"), noteFoot, length)
 	switch in.Choice("foot") {
 	case "longer":
-		r.Note(calc.LevelNotice, calc.At("foot"), footLonger, calc.Amount("length", height+above, &displays.Height))
+		r.Note(calc.LevelNotice, calc.At("foot"), noteLonger, calc.Amount("length", height+above, &displays.Height))
 	case "window":
-		r.Note(calc.LevelWarning, calc.At("foot"), footWindow, length)
+		r.Note(calc.LevelWarning, calc.At("foot"), noteWindow, length)
 	case "outside":
-		r.Note(calc.LevelCaution, calc.At("foot"), footOut)
+		r.Note(calc.LevelCaution, calc.At("foot"), noteOutside)
 	case "stages":
-		r.Note(calc.LevelNotice, calc.At("foot"), footStages, calc.Amount("length", whip-above, &displays.HeightAtMost))
+		r.Note(calc.LevelNotice, calc.At("foot"), noteStages, calc.Amount("length", whip-above, &displays.HeightAtMost))
 	default:
 		r.Note(calc.LevelAsk, calc.At("foot"), askFoot, length)
 	}

@@ -11,17 +11,17 @@ import (
 )
 
 const (
-	drawPlaces = calc.Text("Places in the core, from above")
-	drawAbove  = calc.Text("Core from above, to scale")
-	drawPump   = calc.Text("The pump fills the lift in")
-	drawPass   = calc.Text("A pass with {count} takes up to")
-	drawDesc   = calc.Text(
+	title      = calc.Text("Places in the core, from above")
+	labelAbove = calc.Text("Core from above, to scale")
+	labelPump  = calc.Text("The pump fills the lift in")
+	labelPass  = calc.Text("A pass with {count} takes up to")
+	desc       = calc.Text(
 		"Places {spacing} apart in a core of {core}, {places} in the lift. The pump takes {fill}, the pass {pass} " +
 			"with {count} vibrators.",
 	)
 )
 
-// The frame of the picture from above: three places, their fields, the form.
+// Layout of the plan view: three places, their fields, the form.
 const (
 	margin    = 10.0
 	fieldWide = (figure.ChartWidth - 2*margin) / 5 // radius of a field on paper
@@ -42,7 +42,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	mid := pictureY + math.Max(r, half+foamThick)
 	const from, wide = margin, figure.ChartWidth - 2*margin
 	nodes := []figure.Node{
-		figure.Text(figure.Label, figure.Point{X: from, Y: 18}, figure.Start, v.Say(drawAbove)),
+		figure.Text(figure.Label, figure.Point{X: from, Y: 18}, figure.Start, v.Say(labelAbove)),
 		figure.Rect(figure.Foam, figure.Point{X: from, Y: mid - half - foamThick}, wide, foamThick),
 		figure.Rect(figure.Concrete, figure.Point{X: from, Y: mid - half}, wide, 2*half),
 		figure.Rect(figure.Foam, figure.Point{X: from, Y: mid + half}, wide, foamThick),
@@ -65,16 +65,16 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	fill, pass := out.Num("fill"), out.Num("pass-high")/out.Num("vibrators")
 	time := func(s float64) string { return quantity.Format(s, displays.Minutes, v.Style) }
 	bars, foot := figure.Bars(y+8, []figure.Bar{
-		{Role: figure.Concrete, Name: v.Say(drawPump), Text: time(fill), Size: fill},
-		{Role: figure.Steel, Name: v.Say(drawPass, count), Text: time(pass), Size: pass},
+		{Role: figure.Concrete, Name: v.Say(labelPump), Text: time(fill), Size: fill},
+		{Role: figure.Steel, Name: v.Say(labelPass, count), Text: time(pass), Size: pass},
 	}, 0)
 	return figure.Drawing{
 		Width:  figure.ChartWidth,
 		Height: foot,
-		Title:  v.Say(drawPlaces),
+		Title:  v.Say(title),
 		Nodes:  append(nodes, bars...),
 		Desc: v.Say(
-			drawDesc,
+			desc,
 			count,
 			calc.Amount("spacing", spacing, &showApart),
 			calc.Amount("core", core, &displays.Part),

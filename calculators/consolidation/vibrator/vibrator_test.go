@@ -25,10 +25,10 @@ func TestVibratorNotes(t *testing.T) {
 		noteMany,
 		noteFoot,
 		askFoot,
-		footLonger,
-		footWindow,
-		footOut,
-		footStages,
+		noteLonger,
+		noteWindow,
+		noteOutside,
+		noteStages,
 	}
 	calctest.CheckNotesAmong(t, Calculator, all, []calctest.NotesCase{
 		{Inputs: nil, Want: nil},
@@ -51,18 +51,18 @@ func TestVibratorNotes(t *testing.T) {
 		{Inputs: []string{"pump=30 yd³/h"}, Want: []calc.Text{noteMany}},
 		{Inputs: []string{"height=11 ft"}, Want: nil},
 		{Inputs: []string{"height=12 ft"}, Want: []calc.Text{noteFoot, askFoot}},
-		{Inputs: []string{"height=12 ft", "foot=longer"}, Want: []calc.Text{noteFoot, footLonger}},
-		{Inputs: []string{"height=12 ft", "foot=window"}, Want: []calc.Text{noteFoot, footWindow}},
-		{Inputs: []string{"height=12 ft", "foot=outside"}, Want: []calc.Text{noteFoot, footOut}},
-		{Inputs: []string{"height=12 ft", "foot=stages"}, Want: []calc.Text{noteFoot, footStages}},
+		{Inputs: []string{"height=12 ft", "foot=longer"}, Want: []calc.Text{noteFoot, noteLonger}},
+		{Inputs: []string{"height=12 ft", "foot=window"}, Want: []calc.Text{noteFoot, noteWindow}},
+		{Inputs: []string{"height=12 ft", "foot=outside"}, Want: []calc.Text{noteFoot, noteOutside}},
+		{Inputs: []string{"height=12 ft", "foot=stages"}, Want: []calc.Text{noteFoot, noteStages}},
 		{Inputs: []string{"height=9 ft", "foot=stages"}, Want: nil},
 		{Inputs: []string{"whip=3 ft"}, Want: []calc.Text{refuseWhip}},
 		{Inputs: []string{"lift=4 ft", "height=3 ft"}, Want: []calc.Text{refuseLift}},
 	})
 }
 
-// The length of a wall cancels: as many vibrators keep up on a long wall as
-// on a short one, but for rounding places up.
+// The length of a wall cancels: the same number of vibrators keeps up on a long
+// wall and on a short one, apart from rounding places up.
 func TestVibratorsDoNotDependOnLength(t *testing.T) {
 	for _, length := range []string{"50 ft", "100 ft", "500 ft", "2000 ft"} {
 		if got := calctest.Run(t, Calculator, "length="+length, "openings=0").Out.Num("vibrators"); got != 2 {
@@ -71,8 +71,8 @@ func TestVibratorsDoNotDependOnLength(t *testing.T) {
 	}
 }
 
-// More pump, more time at rest, a shorter reach or a thinner core never ask
-// for fewer vibrators.
+// A higher pump rate, more time at rest, a smaller radius or a thinner core never
+// need fewer vibrators.
 func TestVibratorsMonotone(t *testing.T) {
 	for _, c := range [][]string{
 		{"pump", "2 yd³/h", "6 yd³/h", "12 yd³/h", "24 yd³/h", "60 yd³/h"},
@@ -93,7 +93,7 @@ func TestVibratorsMonotone(t *testing.T) {
 	}
 }
 
-// The vibrators found do keep up, and one less would not.
+// The vibrators computed keep up, and one fewer does not.
 func TestVibratorsKeepUp(t *testing.T) {
 	for _, pump := range []string{"3 yd³/h", "8 yd³/h", "10 yd³/h", "17 yd³/h", "60 yd³/h"} {
 		out := calctest.Run(t, Calculator, "pump="+pump).Out
@@ -120,7 +120,7 @@ func TestCountsAtTheEdge(t *testing.T) {
 	}
 }
 
-// The groups grow from one to the next, and every option has its group.
+// The groups ascend, and every option has its group.
 func TestHeads(t *testing.T) {
 	for i, h := range heads {
 		if headOptions[i].ID != h.id || findHead(h.id) != i {
@@ -139,8 +139,7 @@ func TestHeads(t *testing.T) {
 	}
 }
 
-// Texts without slots repeat some limits in words; they must be those of the
-// method.
+// Limits repeated in texts without slots are those of the method.
 func TestTextsNameTheLimits(t *testing.T) {
 	inches := func(m float64) string {
 		return quantity.Exact(

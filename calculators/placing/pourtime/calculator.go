@@ -1,5 +1,5 @@
-// Package pourtime computes how long a pour takes, when it ends by the clock, when it
-// must start at the latest, and what it costs in crew hours.
+// Package pourtime computes how long a pour takes, when it ends, when it must
+// start at the latest and its crew hours.
 package pourtime
 
 import (
@@ -9,8 +9,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator computes how long a pour takes, when it ends by the clock, when it
-// must start at the latest, and what it costs in crew hours.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "pour-time",
 	Title:   calc.Text("Pour time and crew hours"),
@@ -83,13 +82,12 @@ var Calculator = &calc.Calculator{
 	Draw:    draw,
 }
 
-// How quantities are written here. Time that is needed is rounded up, time
-// that is left down, and so are a rate or a length that must not be exceeded.
+// Displays of inputs, outputs and notes.
 var (
 	wholeHours = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 1}}
 )
 
-// Reasons of limits that several calculators here share.
+// Reasons of limits.
 const (
 	whyDay = calc.Text("This is longer than a working day.")
 )

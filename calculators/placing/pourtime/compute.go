@@ -18,7 +18,8 @@ const (
 
 const day = 24 * 3600 // s
 
-const longDay = 10 * 3600 // s on site after which people tire
+// longDay is the time on site above which fatigue is noted, in s.
+const longDay = 10 * 3600
 
 func compute(r *calc.Recorder, in calc.Case) {
 	setUp, start := in.Num("set-up"), in.Num("start")
@@ -51,8 +52,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 			before += day
 		}
 		latest := r.Use(placing.LatestStartFormula, before, total)
-		rows = append(rows, moment(r, "latest", whole(latest)))
-		sayLatest(r, finish, before, latest)
+		rows = append(rows, moment(r, "latest", wholeMinute(latest)))
+		noteLatest(r, finish, before, latest)
 	}
 	r.PutRows("clock", rows)
 	if calc.Over(finish, day) {
@@ -66,24 +67,27 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 }
 
-func sayLatest(r *calc.Recorder, finish, before, latest float64) {
+// noteLatest notes a finish after the time wanted.
+func noteLatest(r *calc.Recorder, finish, before, latest float64) {
 	switch {
 	case latest < -calc.Slack:
 		r.Note(calc.LevelNotice, calc.At("before"), noteDayPrior)
 	case calc.Over(finish, before):
 		r.Note(calc.LevelNotice, calc.At("before"), noteOverrun, calc.WordSlot("finish", clock(finish)),
-			calc.WordSlot("before", clock(before)), calc.WordSlot("latest", clock(whole(latest))))
+			calc.WordSlot("before", clock(before)), calc.WordSlot("latest", clock(wholeMinute(latest))))
 	}
 }
 
-// whole cuts a latest start down to the minute, so that it is not late.
-func whole(s float64) float64 { return math.Floor(s/60+1e-6) * 60 }
+// wholeMinute rounds a latest start in s down to the minute.
+func wholeMinute(s float64) float64 { return math.Floor(s/60+1e-6) * 60 }
 
-// clock writes a time of day, up to the next minute.
+// clock formats a time in s as a time of day, rounded up to the minute.
 func clock(s float64) string { return calc.FormatClock(upToMinute(s)) }
 
+// upToMinute rounds a time in s up to the minute.
 func upToMinute(s float64) float64 { return math.Ceil(s/60-1e-6) * 60 }
 
+// moment returns a row of the clock times, s in seconds after midnight.
 func moment(r *calc.Recorder, event string, s float64) calc.Case {
 	return r.NewRow("clock").With("event", calc.ChoiceOf(event)).With("time", calc.Num(upToMinute(s)))
 }

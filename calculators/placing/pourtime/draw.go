@@ -8,8 +8,8 @@ import (
 )
 
 const (
-	drawDay  = calc.Text("The day of the pour")
-	drawSpan = calc.Text("{from} to {to}")
+	title     = calc.Text("The day of the pour")
+	labelSpan = calc.Text("{from} to {to}")
 )
 
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
@@ -28,11 +28,11 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		{labelPumping, figure.Concrete, res.Out.Num("pumping")},
 		{labelCleanUp, figure.Foam, in.Num("clean-up")},
 	} {
-		span := v.Say(drawSpan, calc.WordSlot("from", clock(at)), calc.WordSlot("to", clock(at+part.time)))
+		span := v.Say(labelSpan, calc.WordSlot("from", clock(at)), calc.WordSlot("to", clock(at+part.time)))
 		bars = append(bars, figure.Bar{Role: part.role, Name: v.Say(part.name), Text: span, Size: part.time})
 		desc += v.Say(part.name) + ", " + placing.Write(v, part.time, &displays.Minutes) + ", " + span + ". "
 		at += part.time
 	}
 	nodes, foot := figure.Bars(0, bars, 0)
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawDay), Desc: desc, Nodes: nodes}
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Desc: desc, Nodes: nodes}
 }

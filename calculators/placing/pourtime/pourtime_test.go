@@ -11,16 +11,18 @@ func TestClock(t *testing.T) {
 	for _, c := range []struct {
 		hours float64
 		want  string
-	}{{7, "7:00"}, {13.25, "13:15"}, {0, "0:00"}, {24, "0:00 (+1 d)"}, {25.5, "1:30 (+1 d)"}, {-1.25, "22:45 (-1 d)"}, {9 + 1.0/3, "9:20"},
-		{9.999999999, "10:00"}, {23.995, "0:00 (+1 d)"}} {
+	}{
+		{7, "7:00"}, {13.25, "13:15"}, {0, "0:00"}, {24, "0:00 (+1 d)"}, {25.5, "1:30 (+1 d)"},
+		{-1.25, "22:45 (-1 d)"}, {9 + 1.0/3, "9:20"}, {9.999999999, "10:00"}, {23.995, "0:00 (+1 d)"},
+	} {
 		if got := clock(c.hours * 3600); got != c.want {
 			t.Errorf("%v h is %s, want %s", c.hours, got, c.want)
 		}
 	}
 }
 
-// The latest start, taken as the start, ends just on time; a minute later it
-// does not.
+// A pour that begins at the latest start ends on time; one that begins a minute
+// later does not.
 func TestLatestStart(t *testing.T) {
 	job := []string{
 		"volume=27 yd³",
@@ -42,14 +44,15 @@ func TestLatestStart(t *testing.T) {
 			t.Errorf("clock %v", rows)
 		}
 	}
-	if res := calctest.Run(t, Calculator, append(job[:5], "start=0:30", "before=3:00")...); !calctest.Noted(res, noteDayPrior) {
-		t.Error("a latest start before midnight is not told")
+	early := calctest.Run(t, Calculator, append(job[:5], "start=0:30", "before=3:00")...)
+	if !calctest.Noted(early, noteDayPrior) {
+		t.Error("no note on a latest start before midnight")
 	}
 	if res := calctest.Run(t, Calculator, append(job[:5], "before=")...); len(res.Out.Rows("clock")) != 4 {
-		t.Error("a latest start without a wish")
+		t.Error("a latest start without a time to be done by")
 	}
 	if res := calctest.Run(t, Calculator, append(job[:5], "start=20:00")...); !calctest.Noted(res, noteMidnight) {
-		t.Error("a pour past midnight is not noted")
+		t.Error("no note on a pour past midnight")
 	}
 	// From 23:00 to 3:15 of the next day, wanted by 5:00: in time.
 	night := calctest.Run(t, Calculator, append(job[:5], "start=23:00", "before=5:00")...)
@@ -85,7 +88,7 @@ func TestPourNotes(t *testing.T) {
 			t.Errorf("%v: %v, want %v", c.inputs, found, c.want)
 		}
 	}
-	// standing time and running time make the whole
+	// Standing and running time add up to the pumping time.
 	res := calctest.Run(t, Calculator, "volume=12 yd³", "rate=12 yd³/h", "moving=50 %")
 	calctest.NearBy(t, "pumping", res.Out.Num("pumping"), 7200, 1e-12)
 	calctest.NearBy(t, "standing", res.Out.Num("standing"), 3600, 1e-12)

@@ -1,6 +1,6 @@
-// Package pumpline computes what pump line, hose and hopper hold, what the hanging hose
-// weighs, what the prime takes and what to order on top. Volumes are given in
-// both units, as on the order.
+// Package pumpline computes the volume held by pump line, hose and hopper, the
+// mass of the hanging hose, the volume of the prime and the extra volume to
+// order. Volumes are given in cubic yards and in cubic metres.
 package pumpline
 
 import (
@@ -10,9 +10,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator computes what pump line, hose and hopper hold, what the hanging hose
-// weighs, what the prime takes and what to order on top. Volumes are given in
-// both units, as on the order.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "pump-line",
 	Title:   calc.Text("Pump line, hose and prime"),
@@ -70,7 +68,7 @@ var inputs = []calc.Field{
 				Range: "over 0 to 2000 ft", Why: displays.LeaveOut, WhyMost: displays.CheckUnit},
 		},
 	},
-	{ID: "hopper", Display: &small, Usual: "0.5 yd³", Label: calc.Text("Concrete left in the hopper"),
+	{ID: "hopper", Display: &smallVolume, Usual: "0.5 yd³", Label: calc.Text("Concrete left in the hopper"),
 		Help:  calc.Text("The pump must not suck air. Ask the operator."),
 		Range: "0 to 2 yd³", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 	{
@@ -185,10 +183,9 @@ var tables = []calc.Table{
 		}},
 }
 
-// How quantities are written here. Time that is needed is rounded up, time
-// that is left down, and so are a rate or a length that must not be exceeded.
+// Displays of inputs and outputs. A limit is rounded down.
 var (
-	small = quantity.Display{
+	smallVolume = quantity.Display{
 		Dim:    quantity.Volume,
 		US:     quantity.UnitDisplay{Unit: "yd³", Step: 0.05},
 		Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.05},
@@ -210,7 +207,7 @@ var (
 	}
 )
 
-// putBoth fills a volume in cubic yards and the same in cubic metres.
+// putBoth puts a volume into the outputs id-yd and id-m.
 func putBoth(r *calc.Recorder, id string, si float64) {
 	r.Put(id+"-yd", si)
 	r.Put(id+"-m", si)

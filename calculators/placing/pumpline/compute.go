@@ -55,7 +55,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if !listed {
 		r.Note(calc.LevelAsk, calc.At("hose"), noteEnd)
 	}
-	sayStone(r, in.Num("stone"), math.Min(smallest, in.Num("hose")))
+	checkStone(r, in.Num("stone"), math.Min(smallest, in.Num("hose")))
 }
 
 func weigh(r *calc.Recorder, in calc.Case) {
@@ -74,7 +74,7 @@ func weigh(r *calc.Recorder, in calc.Case) {
 	}
 }
 
-func sayStone(r *calc.Recorder, stone, bore float64) {
+func checkStone(r *calc.Recorder, stone, bore float64) {
 	narrow, fine := calc.SI(2.5, "in"), calc.SI(0.375, "in")
 	switch {
 	case calc.Over(stone, bore/3):

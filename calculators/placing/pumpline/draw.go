@@ -8,11 +8,11 @@ import (
 )
 
 const (
-	drawHeld   = calc.Text("What line and hopper hold")
-	drawHeldIn = calc.Text("Line and hose hold {line}, with the hopper {held}. The hanging hose weighs {mass} filled.")
-	drawPiece  = calc.Text("{bore} × {length}")
-	drawHopper = calc.Text("Hopper")
-	drawBoth   = calc.Text("{yd} · {m}")
+	title       = calc.Text("What line and hopper hold")
+	desc        = calc.Text("Line and hose hold {line}, with the hopper {held}. The hanging hose weighs {mass} filled.")
+	labelPiece  = calc.Text("{bore} × {length}")
+	labelHopper = calc.Text("Hopper")
+	labelBoth   = calc.Text("{yd} · {m}")
 )
 
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
@@ -23,27 +23,25 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	for _, row := range in.Rows("lines") {
 		size := placing.LineVolumeFormula.Value(row.Num("bore"), row.Num("length"))
 		name := v.Say(
-			drawPiece,
+			labelPiece,
 			calc.Amount("bore", row.Num("bore"), &displays.Part),
 			calc.Amount("length", row.Num("length"), &displays.Height),
 		)
 		bars = append(bars, figure.Bar{Role: figure.Concrete, Name: name, Text: both(v, size), Size: size})
 	}
-	bars = append(
-		bars,
-		figure.Bar{Role: figure.Foam, Name: v.Say(drawHopper), Text: both(v, in.Num("hopper")), Size: in.Num("hopper")},
-	)
+	hopper := in.Num("hopper")
+	bars = append(bars, figure.Bar{Role: figure.Foam, Name: v.Say(labelHopper), Text: both(v, hopper), Size: hopper})
 	nodes, foot := figure.Bars(0, bars, 0)
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawHeld), Nodes: nodes,
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(
-			drawHeldIn,
+			desc,
 			calc.WordSlot("line", both(v, res.Out.Num("line-yd"))),
 			calc.WordSlot("held", both(v, res.Out.Num("held-yd"))),
 			calc.Amount("mass", res.Out.Num("hanging-mass"), &displays.MassUp),
 		)}
 }
 
-// both writes a volume in cubic yards and in cubic metres.
+// both formats a volume in cubic yards and in cubic metres.
 func both(v calc.Locale, si float64) string {
-	return v.Say(drawBoth, calc.Amount("yd", si, &displays.CubicYards), calc.Amount("m", si, &displays.CubicMetres))
+	return v.Say(labelBoth, calc.Amount("yd", si, &displays.CubicYards), calc.Amount("m", si, &displays.CubicMetres))
 }

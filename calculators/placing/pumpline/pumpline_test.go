@@ -41,7 +41,7 @@ func TestLineVolumes(t *testing.T) {
 	}
 }
 
-// Volumes keep their unit for every reader, and an order is never short.
+// Volumes have the same units in both systems, and an order is rounded up.
 func TestLineUnits(t *testing.T) {
 	for _, f := range Calculator.Out {
 		want := map[byte]string{'d': "yd³", 'm': "m³"}[f.ID[len(f.ID)-1]]
@@ -64,8 +64,8 @@ func TestLineUnits(t *testing.T) {
 	}
 }
 
-// NIOSH load constant 51 lb (23 kg); a third of the bore and 3/8 in stone for
-// hoses to 2-1/2 in.
+// Limits: 51 lb (23 kg), the load constant of NIOSH; stone of a third of the bore,
+// and of 3/8 in for hoses to 2-1/2 in.
 func TestLineNotes(t *testing.T) {
 	for _, c := range []struct {
 		inputs                   []string
@@ -87,7 +87,7 @@ func TestLineNotes(t *testing.T) {
 			t.Errorf("%v: %v", c.inputs, res.Notes)
 		}
 		if !calctest.Noted(res, notePrime) {
-			t.Error("the prime is not told")
+			t.Error("no note on the prime")
 		}
 	}
 	light := calctest.Run(t, Calculator, "hanging=4 ft", "empty=0 lb/ft").Out.Num("hanging-mass")

@@ -1,5 +1,5 @@
-// Package rateofrise computes how fast the wall rises, at the hose and on average, and
-// whether the hose comes round again before the lift below stiffens.
+// Package rateofrise computes how fast the wall rises, where the hose is and on
+// average, and whether the hose is back before the lift below stiffens.
 package rateofrise
 
 import (
@@ -8,8 +8,7 @@ import (
 	"coursebook/calculators/placing"
 )
 
-// Calculator computes how fast the wall rises, at the hose and on average, and
-// whether the hose comes round again before the lift below stiffens.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "rate-of-rise",
 	Title:   calc.Text("Rate of rise and coming round"),

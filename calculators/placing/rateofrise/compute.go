@@ -37,7 +37,8 @@ const (
 	ofWhole = calc.Text("The whole height")
 )
 
-const tightSpare = 15 * 60 // s; less than this is one late truck
+// tightSpare is the time to spare below which a late truck is noted, in s.
+const tightSpare = 15 * 60
 
 func compute(r *calc.Recorder, in calc.Case) {
 	length, core, flow, share := in.Num("length"), in.Num("core"), in.Num("rate"), in.Num("moving")
@@ -73,11 +74,11 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if limit := calc.SI(5, "ft/h"); calc.Over(average, limit) {
 		r.Note(calc.LevelWarning, calc.At("rate"), noteFast, calc.Amount("limit", limit, &displays.RiseAtMost))
 	}
-	comeRound(r, in, lift, lifts, loop)
+	putVerdict(r, in, lift, lifts, loop)
 }
 
-// comeRound judges the next lift by the age of the one below it.
-func comeRound(r *calc.Recorder, in calc.Case, lift, lifts, loop float64) {
+// putVerdict puts the verdict on the next lift by the age of the one below it.
+func putVerdict(r *calc.Recorder, in calc.Case, lift, lifts, loop float64) {
 	if lifts <= 1 {
 		r.PutChoice("verdict", single)
 		return

@@ -8,8 +8,8 @@ import (
 )
 
 const (
-	drawAt = calc.Text("One lift against the setting window")
-	drawIn = calc.Text(
+	title = calc.Text("One lift against the setting window")
+	desc  = calc.Text(
 		"Concrete is {age} old when placed. One lift round takes {loop}. The setting window is {window}.",
 	)
 )
@@ -49,9 +49,9 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		},
 	)
 	nodes, foot := figure.Bars(0, bars, 0)
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawAt), Nodes: nodes,
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(
-			drawIn,
+			desc,
 			calc.Amount("age", age, &displays.Minutes),
 			calc.Amount("loop", loop, &placing.MinutesUp),
 			calc.Amount("window", window, &displays.Minutes),

@@ -8,8 +8,8 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// The verdict turns exactly where the age on return passes the window: a lift
-// of 81 ft³ at 81 ft³/h takes one hour.
+// The verdict changes where the age on return exceeds the window: a lift of
+// 81 ft³ at 81 ft³/h takes one hour.
 func TestVerdictTurns(t *testing.T) {
 	job := []string{
 		"length=81 ft",
@@ -37,7 +37,7 @@ func TestVerdictTurns(t *testing.T) {
 			t.Errorf("age %s, window %s: %s, notes %v", c.age, c.window, got, res.Notes)
 		}
 		if !calctest.Noted(res, noteAlive) {
-			t.Error("the vibrator test is not told")
+			t.Error("no note on the vibrator test")
 		}
 	}
 	res := calctest.Run(t, Calculator, append(job, "age=60 min", "window=119 min")...)
@@ -46,12 +46,12 @@ func TestVerdictTurns(t *testing.T) {
 	}
 	again := calctest.Run(t, Calculator, append(job[1:6], "length=79.65 ft", "age=60 min", "window=119 min")...)
 	if again.Out.Choice("verdict") != inTime {
-		t.Error("the longest loop does not come round in time")
+		t.Error("the hose is not back in time from the longest loop")
 	}
 }
 
-// The limits of ACI 347 (15 ft/h) and US Army EN5466 (5 ft/h) are open: at
-// the limit nothing is said, just above it is.
+// The limits of ACI 347 (15 ft/h) and US Army EN5466 (5 ft/h) are open:
+// there is no note at the limit, and one just above it.
 func TestRiseLimits(t *testing.T) {
 	for _, c := range []struct {
 		inputs      []string

@@ -1,5 +1,5 @@
-// Package truckspacing computes how many trucks keep the pump fed, how far apart they
-// come and how old the concrete is when the last of a truck is out.
+// Package truckspacing computes how many trucks keep the pump fed, how far
+// apart they arrive and how old the last concrete of a truck is.
 package truckspacing
 
 import (
@@ -8,8 +8,7 @@ import (
 	"coursebook/calculators/placing"
 )
 
-// Calculator computes how many trucks keep the pump fed, how far apart they
-// come and how old the concrete is when the last of a truck is out.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "truck-spacing",
 	Title:   calc.Text("Truck spacing"),

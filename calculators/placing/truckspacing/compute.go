@@ -22,7 +22,8 @@ const (
 	)
 )
 
-const nearLimit = 15 * 60 // s
+// nearLimit is the time below the limit from which the age is noted, in s.
+const nearLimit = 15 * 60
 
 func compute(r *calc.Recorder, in calc.Case) {
 	load, check, haul, wait := in.Num("load"), in.Num("check"), in.Num("haul"), in.Num("wait")
@@ -42,11 +43,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("cycle", cycle)
 	r.Put("per-pump", cycle/spacing)
 	r.Put("loads", loads)
-	sayAge(r, age, in.Num("limit"))
-	feed(r, in, fleet{cycle: cycle, spacing: spacing, trucks: trucks, loads: loads, age: age})
+	noteAge(r, age, in.Num("limit"))
+	putWaits(r, in, fleet{cycle: cycle, spacing: spacing, trucks: trucks, loads: loads, age: age})
 }
 
-func sayAge(r *calc.Recorder, age, limit float64) {
+// noteAge notes an age over the limit or near it.
+func noteAge(r *calc.Recorder, age, limit float64) {
 	slots := []calc.Slot{calc.Amount("age", age, &placing.MinutesUp), calc.Amount("limit", limit, &displays.Minutes)}
 	switch {
 	case calc.Over(age, limit):
@@ -56,12 +58,13 @@ func sayAge(r *calc.Recorder, age, limit float64) {
 	}
 }
 
-// fleet is the trucks of a job: times in s, and trucks that keep it fed.
+// fleet holds the results for the trucks of a job: times in s, the trucks that
+// keep the pump fed, the loads.
 type fleet struct{ cycle, spacing, trucks, loads, age float64 }
 
-// feed notes who waits with the trucks there are. Trucks that each come once
-// wait for nobody.
-func feed(r *calc.Recorder, in calc.Case, f fleet) {
+// putWaits puts how long pump and trucks wait with the trucks at hand. With one
+// truck for each load nothing waits.
+func putWaits(r *calc.Recorder, in calc.Case, f fleet) {
 	n := f.trucks
 	if in.Has("have") {
 		n = math.Min(in.Num("have"), f.loads)

@@ -11,15 +11,17 @@ import (
 )
 
 const (
-	drawFleet   = calc.Text("Truck loads over time")
-	drawFleetIn = calc.Text("{trucks} trucks, one every {spacing}. The last of each is out {age} after loading starts.")
-	drawSpaced  = calc.Text("One truck every {spacing}")
-	drawHaul    = calc.Text("Load, drive, wait")
-	drawUnload  = calc.Text("Discharge")
+	title = calc.Text("Truck loads over time")
+	desc  = calc.Text(
+		"{trucks} trucks, one every {spacing}. The last of each is out {age} after loading starts.",
+	)
+	labelSpacing   = calc.Text("One truck every {spacing}")
+	labelHaul      = calc.Text("Load, drive, wait")
+	labelDischarge = calc.Text("Discharge")
 )
 
-// draw shows up to six trucks below each other on one line of time:
-// each is loaded, driven and emptied while the next one comes.
+// draw shows up to six trucks on one time axis, a row each: loading and driving
+// as a line, discharge as a block.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -31,7 +33,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	scale := (right - left) / (float64(float64(rows-1)*gap) + last)
 	spacing := calc.Amount("spacing", gap, &displays.Minutes)
 	nodes := []figure.Node{
-		figure.Text(figure.Number, figure.Point{X: 10, Y: 16}, figure.Start, v.Say(drawSpaced, spacing)),
+		figure.Text(figure.Number, figure.Point{X: 10, Y: 16}, figure.Start, v.Say(labelSpacing, spacing)),
 	}
 	for i := range rows {
 		y := 26 + float64(float64(i)*step)
@@ -45,12 +47,12 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	y := 26 + float64(float64(rows)*step) + 14
 	nodes = append(nodes,
 		figure.Segment(figure.Measure, figure.Point{X: 10, Y: y - 5}, figure.Point{X: 30, Y: y - 5}),
-		figure.Text(figure.Label, figure.Point{X: 36, Y: y}, figure.Start, v.Say(drawHaul)),
+		figure.Text(figure.Label, figure.Point{X: 36, Y: y}, figure.Start, v.Say(labelHaul)),
 		figure.Rect(figure.Concrete, figure.Point{X: 220, Y: y - tall + 2}, 20, tall),
-		figure.Text(figure.Label, figure.Point{X: 246, Y: y}, figure.Start, v.Say(drawUnload)))
-	return figure.Drawing{Width: figure.ChartWidth, Height: y + 10, Title: v.Say(drawFleet), Nodes: nodes,
+		figure.Text(figure.Label, figure.Point{X: 246, Y: y}, figure.Start, v.Say(labelDischarge)))
+	return figure.Drawing{Width: figure.ChartWidth, Height: y + 10, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(
-			drawFleetIn,
+			desc,
 			calc.Count("trucks", int(res.Out.Num("trucks"))),
 			spacing,
 			calc.Amount("age", last, &placing.MinutesUp),

@@ -42,12 +42,12 @@ func TestFeed(t *testing.T) {
 		calctest.NearBy(t, c.have+" truck", res.Out.Num("truck-wait")+60, 60*(1+c.truck), 1e-9)
 		calctest.NearBy(t, c.have+" rate", calc.From(res.Out.Num("real-rate"), "yd³/h"), c.rate, 1e-9)
 	}
-	// the drive back is the drive out where it is left empty
+	// An empty drive back counts as long as the drive out.
 	calctest.NearBy(t, "cycle", calctest.Run(t, Calculator, guide...).Out.Num("cycle"), 65*60, 1e-12)
 }
 
-// ASTM C94, older editions: 90 min to the end of discharge. At the limit the
-// load may still go in; a minute later it is noted.
+// ASTM C94, older editions: 90 min to the end of discharge. There is no note at
+// the limit, and one a minute later.
 func TestDischargeLimit(t *testing.T) {
 	job := []string{
 		"load=0 min",
@@ -80,7 +80,7 @@ func TestDischargeLimit(t *testing.T) {
 	}
 	if !calctest.Noted(calctest.Run(t, Calculator, append(queue, "have=9")...), noteQueue) ||
 		calctest.Noted(calctest.Run(t, Calculator, append(queue, "have=7")...), noteQueue) {
-		t.Error("trucks that queue past the limit are not told, or told without need")
+		t.Error("wrong note on trucks that wait past the limit")
 	}
 }
 

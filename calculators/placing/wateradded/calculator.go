@@ -1,5 +1,5 @@
-// Package wateradded computes what water added at the truck does, in ranges of the rules
-// of thumb, and whether the ticket allows it.
+// Package wateradded computes the effect of water added at the truck, as ranges
+// of published rules of thumb, and whether the ticket allows it.
 package wateradded
 
 import (
@@ -9,8 +9,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator computes what water added at the truck does, in ranges of the rules
-// of thumb, and whether the ticket allows it.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "water-added",
 	Title:   calc.Text("Water added at the truck"),
@@ -53,8 +52,7 @@ var Calculator = &calc.Calculator{
 	Draw:    draw,
 }
 
-// How quantities are written here. Time that is needed is rounded up, time
-// that is left down, and so are a rate or a length that must not be exceeded.
+// Displays of inputs and outputs. Water that may be added is rounded down.
 var (
 	water = quantity.Display{
 		Dim:    quantity.Volume,
@@ -66,9 +64,9 @@ var (
 		US:     quantity.UnitDisplay{Unit: "US gal", Step: 0.5, Rounding: quantity.Down},
 		Metric: quantity.UnitDisplay{Unit: "L", Step: 1, Rounding: quantity.Down},
 	}
-	gallons = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "US gal", Step: 0.1}}
-	litres  = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "L", Step: 0.5}}
-	rough   = quantity.Display{
+	gallons      = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "US gal", Step: 0.1}}
+	litres       = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "L", Step: 0.5}}
+	strengthLoss = quantity.Display{
 		Dim:    quantity.Pressure,
 		US:     quantity.UnitDisplay{Unit: "psi", Step: 50},
 		Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.5},
@@ -122,9 +120,9 @@ var outputs = []calc.Field{
 		{ID: beyond, Label: calc.Text("More than was withheld: leave it out")},
 		{ID: none, Label: calc.Text("None was withheld: add none")},
 	}},
-	{ID: "strength-least", Display: &rough, Lead: true, Label: calc.Text("Strength lost, at least"),
+	{ID: "strength-least", Display: &strengthLoss, Lead: true, Label: calc.Text("Strength lost, at least"),
 		Help: calc.Text("Against the load as it came.")},
-	{ID: "strength-most", Display: &rough, Lead: true, Label: calc.Text("Strength lost, at most")},
+	{ID: "strength-most", Display: &strengthLoss, Lead: true, Label: calc.Text("Strength lost, at most")},
 	{ID: "may-add", Display: &waterDown, Label: calc.Text("Water that may go in")},
 	{ID: "too-much", Display: &water, Label: calc.Text("Water too much")},
 	{ID: "gal-per-yd", Display: &gallons, Label: calc.Text("Water in each yd³, US gal")},

@@ -9,7 +9,6 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// What the symbols mean.
 const ofMost = calc.Text("At most")
 
 const (
@@ -36,16 +35,17 @@ const (
 	noteHeavy = calc.Text("The rules were shown for up to 3 gal in a yard (15 L in a m³). This is more.")
 )
 
-// ratioUp writes a water-cement ratio, which a durability limit bounds from
-// above: rounded up.
+// ratioUp displays a water-cement ratio. It is rounded up: a durability limit is
+// an upper limit.
 var ratioUp = quantity.Display{
 	Dim: quantity.Number, US: quantity.UnitDisplay{Step: 0.001, Rounding: quantity.Up},
 }
 
-// Rules of thumb for each gal/yd³: inches of slump, and psi of strength by
-// what is known of the air.
+// Rule of thumb: the gain of slump in inches for each gal/yd³, least and most.
 const slumpLeast, slumpMost = 1.0, 1.25
 
+// strengthRule returns the rule of thumb for the loss of strength in psi for each
+// gal/yd³, by what is known of the air.
 func strengthRule(air string) (least, most float64) {
 	switch air {
 	case "no":
@@ -76,7 +76,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("strength-least", placing.StrengthLossFormula.Value(calc.SI(least, "psi"), each))
 	r.Put("strength-most", r.UseFor(ofMost, nil, placing.StrengthLossFormula, calc.SI(most, "psi"), each))
 	r.Put("cement-lost", r.Use(placing.CementLostFormula, added))
-	ticket(r, in, added, load)
+	checkTicket(r, in, added, load)
 	if limit := calc.SI(7, "in"); calc.Over(wettest, limit) {
 		r.Note(calc.LevelWarning, calc.At("slump"), noteWet, calc.Amount("limit", limit, &displays.Inches))
 	}
@@ -88,8 +88,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 }
 
-// ticket holds the water against what the ticket withheld.
-func ticket(r *calc.Recorder, in calc.Case, added, load float64) {
+// checkTicket compares the water with the amount withheld on the ticket.
+func checkTicket(r *calc.Recorder, in calc.Case, added, load float64) {
 	withheld := in.Num("withheld")
 	tooMuch := math.Max(0, added-withheld)
 	if !calc.Over(added, withheld) {

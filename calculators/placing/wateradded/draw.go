@@ -7,11 +7,11 @@ import (
 )
 
 const (
-	drawTicket = calc.Text("Water against the ticket")
-	drawDesc   = calc.Text(
+	title = calc.Text("Water against the ticket")
+	desc  = calc.Text(
 		"You would add {water}. The ticket shows {withheld} withheld. Strength lost: {least} to {most}.",
 	)
-	drawLoss = calc.Text("Strength lost: {least} to {most}")
+	labelLoss = calc.Text("Strength lost: {least} to {most}")
 )
 
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
@@ -27,21 +27,21 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		calc.Amount(
 			"least",
 			res.Out.Num("strength-least"),
-			&rough,
-		), calc.Amount("most", res.Out.Num("strength-most"), &rough)}
+			&strengthLoss,
+		), calc.Amount("most", res.Out.Num("strength-most"), &strengthLoss)}
 	nodes, foot := figure.Bars(0, []figure.Bar{
 		{Role: figure.Foam, Name: v.Say(labelWithheld), Text: placing.Write(v, withheld, &water), Size: withheld},
 		{Role: role, Name: v.Say(labelWater), Text: placing.Write(v, added, &water), Size: added},
 	}, 0)
 	nodes = append(
 		nodes,
-		figure.Text(figure.Number, figure.Point{X: 10, Y: foot + 10}, figure.Start, v.Say(drawLoss, slots...)),
+		figure.Text(figure.Number, figure.Point{X: 10, Y: foot + 10}, figure.Start, v.Say(labelLoss, slots...)),
 	)
 	return figure.Drawing{
 		Width:  figure.ChartWidth,
 		Height: foot + 18,
-		Title:  v.Say(drawTicket),
-		Desc:   v.Say(drawDesc, slots...),
+		Title:  v.Say(title),
+		Desc:   v.Say(desc, slots...),
 		Nodes:  nodes,
 	}
 }

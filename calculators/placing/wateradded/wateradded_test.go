@@ -7,8 +7,7 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// Printed rules that are not the calculator's own must lie within its range
-// for air not known.
+// The ranges of other printed rules lie within the range for unknown air.
 func TestStrengthRangeHoldsOtherRules(t *testing.T) {
 	for _, c := range []struct {
 		source string
@@ -49,7 +48,7 @@ func TestTicket(t *testing.T) {
 	}
 }
 
-// Within the withheld water the design ratio is never passed; one gallon more
+// Water up to the amount withheld never exceeds the design ratio; one gallon more
 // in each yard of a 564 lb mix adds 8.34/564.
 func TestRatio(t *testing.T) {
 	ratio := func(water string) float64 {
@@ -68,7 +67,7 @@ func TestRatio(t *testing.T) {
 	calctest.NearBy(t, "all withheld water", ratio("9 US gal"), 0.5, 1e-12)
 	calctest.NearBy(t, "a gallon more in each yard", ratio("18 US gal"), 0.5+8.34/564, 1e-12)
 	if ratio("4 US gal") >= 0.5 {
-		t.Error("water kept back does not lower the ratio")
+		t.Error("water withheld does not lower the ratio")
 	}
 }
 

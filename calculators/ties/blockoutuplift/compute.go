@@ -10,7 +10,9 @@ import (
 
 const (
 	noteFloats = calc.Text("It floats. Strap it down before placing, to something that holds {force}.")
-	noteStays  = calc.Text("Its own weight holds it down by the numbers. Strap it all the same: the poker shakes it loose.")
+	noteStays  = calc.Text(
+		"Its own weight holds it down by the numbers. Strap it all the same: the poker shakes it loose.",
+	)
 	noteUneven = calc.Text("The levels differ by {gap}. Brace against the push, or even them out as you place.")
 	noteEven   = calc.Text("Both sides stand at one height. Keep it so while placing.")
 	noteFluid  = calc.Text(

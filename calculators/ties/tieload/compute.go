@@ -12,8 +12,10 @@ const (
 	askStrength = calc.Text("What load breaks the tie? Without the form maker's figure there is no verdict.")
 	noteMany    = calc.Text("So many missing in one place leave more than the ties in doubt. Ask the engineer.")
 	noteShared  = calc.Text("More than two ties share the load. That holds only where the face spreads it both ways.")
-	noteBack    = calc.Text("The face is weakened and no capacity is known. Back it with boards and a brace before placing.")
-	noteBeyond  = calc.Text(
+	noteBack    = calc.Text(
+		"The face is weakened and no capacity is known. Back it with boards and a brace before placing.",
+	)
+	noteBeyond = calc.Text(
 		"The pressure of {pressure} is above the capacity entered. Back the face, or keep the fluid concrete to " +
 			"{height} above it.",
 	)

@@ -85,8 +85,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 }
 
-// positions returns the positions of n supports as fractions of the side. At most 24
-// are drawn.
+// positions returns the positions of n supports as fractions of the side. At
+// most 24 are drawn.
 func positions(n float64) []float64 {
 	count := int(math.Min(n, 24))
 	at := make([]float64, count)

@@ -11,9 +11,9 @@ const (
 	meansForms = calc.Text("vibrators along the form")
 )
 
-// Acceleration is the peak acceleration in m/s² of a part that swings by an
-// amplitude in mm to each side at a frequency in Hz: A (2πf)²/1000.
-// Source: motion of a sine, as quoted for form vibrators.
+// Acceleration is the peak acceleration in m/s² of harmonic motion with an
+// amplitude in mm and a frequency in Hz, A (2πf)²/1000.
+// Source: harmonic motion, as quoted for form vibrators.
 func Acceleration(amplitude, frequency float64) float64 {
 	return amplitude * math.Pow(2*math.Pi*frequency, 2) / 1000
 }
@@ -27,9 +27,9 @@ var AccelerationFormula = &calc.Formula{
 	Limits: calc.Text("At the place where the swing is measured. 1 g is 9.80665 m/s²."),
 }
 
-// Shake is the force of all vibrators on a stiff form: a third of the weight
-// of form and concrete. Any unit of force. Written for precast forms; more
-// for stiff mixes. Source: The Concrete Producer, pneumatic external
+// Shake is the total force of the vibrators on a stiff form, a third of the
+// weight of form and concrete. Any unit of force. Limits: precast forms; stiff
+// mixes need more. Source: The Concrete Producer, pneumatic external
 // vibrators.
 func Shake(form, concrete float64) float64 { return (form + concrete) / 3 }
 
@@ -42,8 +42,8 @@ var ShakeFormula = &calc.Formula{
 	Limits: calc.Text("A rule of thumb for stiff precast forms. Stiff mixes need more. Not for foam forms."),
 }
 
-// FormVibrators is the number along a form: ⌈L/s⌉, at least one. Any unit
-// of length. Source: Concrete Construction, no more than 3 ft apart.
+// FormVibrators is the number of vibrators along a form, ⌈L/s⌉, at least one.
+// Any unit of length. Source: Concrete Construction, no more than 3 ft apart.
 func FormVibrators(length, spacing float64) float64 { return calc.Ceil(length / spacing) }
 
 var FormVibratorsFormula = &calc.Formula{
@@ -54,7 +54,7 @@ var FormVibratorsFormula = &calc.Formula{
 	Fn: calc.Func2(FormVibrators), Go: "consolidation.FormVibrators", Source: "workman",
 }
 
-// ForceEach is the force of each of n vibrators. Source: arithmetic.
+// ForceEach is the force of each of n vibrators, F/n. Source: arithmetic.
 func ForceEach(force, count float64) float64 { return force / count }
 
 var ForceEachFormula = &calc.Formula{
