@@ -20,8 +20,8 @@ func TestTopCourse(t *testing.T) {
 	}
 }
 
-// Corner by corner: course after course the hand changes, and an inside
-// corner has the other one.
+// The hand of a corner changes with every course, and an inside corner has the
+// other hand.
 func TestHandsOneByOne(t *testing.T) {
 	for n := range 12 {
 		for outside := range 5 {
@@ -41,8 +41,8 @@ func TestHandsOneByOne(t *testing.T) {
 	}
 }
 
-// An L-shaped ring of form in plan: what the corners leave for straight
-// blocks, wall by wall. Each wall loses the leg at each of its ends, less a
+// An L-shaped ring of form in plan: the length left for straight blocks, wall by
+// wall. Each wall loses the leg at each of its ends, less a
 // thickness at an inside corner.
 func TestCornerRunWallByWall(t *testing.T) {
 	const a, b, th = 1.1, 0.5, 0.33

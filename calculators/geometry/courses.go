@@ -23,7 +23,7 @@ var (
 	coursek = calc.Var{Symbol: "k", Meaning: courseLegs, Unit: "m", US: "ft"}
 )
 
-// Courses is how many courses a wall needs, N = ⌈H / h⌉.
+// Courses is the number of courses of a wall, N = ⌈H / h⌉.
 //
 // Units: any, the same for both. Limits: h > 0. Source: rounding up, as for
 // the rows of wales in US Army EN5151, step 14.
@@ -35,8 +35,8 @@ var CoursesFormula = &calc.Formula{
 	Source: "en5151",
 }
 
-// TopCourse is the height that the last course is cut to, u = H − (N − 1) h.
-// It is the full course where the height is a whole number of courses.
+// TopCourse is the height of the last course once cut, u = H − (N − 1) h.
+// It is h if the height is a whole number of courses.
 //
 // Units: any, the same for both. Limits: N as Courses. Source: arithmetic.
 func TopCourse(height, courses, course float64) float64 {
@@ -53,13 +53,13 @@ var TopCourseFormula = &calc.Formula{
 	}, Fn: calc.Func3(TopCourse), Go: "geometry.TopCourse", Source: "arithmetic",
 }
 
-// CornerRun is the length that the corner blocks of one course take of the
-// outside of the form, k = c_o (a + b) + c_i (a + b − 2 T).
+// CornerRun is the length of the corner blocks of one course along the outside
+// of the form, k = c_o (a + b) + c_i (a + b − 2 T).
 //
 // At an inside corner the outside of the building is the short side of the
 // block: each leg is shorter there by the thickness T of the form.
 //
-// Units: m. Limits: right angles; legs taken on the long side of the block.
+// Units: m. Limits: right angles; legs measured on the long side of the block.
 // Source: derived.
 func CornerRun(outside, inside, long, short, thickness float64) float64 {
 	legs := long + short
@@ -80,7 +80,7 @@ var CornerRunFormula = &calc.Formula{
 	Limits: calc.Text("Right-angled corners, lengths along the outside of the form."),
 }
 
-// StraightRun is what is left for straight blocks in all courses,
+// StraightRun is the length left for straight blocks in all courses,
 // S = L − N k − O, with L the sum of wall length × courses and O the sum of
 // opening width × whole courses.
 //
@@ -99,7 +99,7 @@ var StraightRunFormula = &calc.Formula{
 	Fn: calc.Func4(StraightRun), Go: "geometry.StraightRun", Source: "arithmetic",
 }
 
-// StraightBlocks is how many straight blocks to bring, n = ⌈S (1 + w/100) / l⌉.
+// StraightBlocks is the number of straight blocks to bring, n = ⌈S (1 + w/100) / l⌉.
 //
 // Units: m, %. Limits: l > 0, w ≥ 0. Source: arithmetic.
 func StraightBlocks(run, percent, block float64) float64 {
@@ -114,13 +114,13 @@ var StraightBlocksFormula = &calc.Formula{
 	Fn: calc.Func3(StraightBlocks), Go: "geometry.StraightBlocks", Source: "arithmetic",
 }
 
-// CornerBlocks is how many corner blocks of one hand N courses take,
+// CornerBlocks is the number of corner blocks of one hand in N courses,
 // n = c_1 ⌈N/2⌉ + c_2 ⌊N/2⌋. c_1 counts the corners that have this hand in the
 // bottom course, c_2 those that have it in the second.
 //
-// The long leg changes side with every course, so that joints do not stand
-// over each other. An inside corner is the mirror of an outside corner: it
-// has the other hand in the same course.
+// The long leg changes side with every course, so that the joints are staggered.
+// An inside corner is the mirror of an outside corner: it has the other hand in
+// the same course.
 //
 // Units: counts. Limits: N whole. Source: common practice.
 func CornerBlocks(first, courses, second float64) float64 {

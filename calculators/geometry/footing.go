@@ -5,10 +5,10 @@ import "coursebook/calculators/calc"
 // RunVolume is the volume of count equal footings, grade beams, stem walls or
 // pads, V = n (L − c w) w h.
 //
-// A strip that turns right-angled corners is shorter along its middle than
-// along its outside by one width at each outside corner; c counts outside
-// less inside corners, and is 0 for a length taken along the middle and for a
-// pad. See CentreLine.
+// A strip with right-angled corners is shorter along its middle than along its
+// outside by one width at each outside corner. c counts outside less inside
+// corners; it is 0 for a length measured along the middle and for a pad. See
+// CentreLine.
 //
 // Units: m, m³ (any coherent set). Limits: right angles; L > c w.
 // Source: NAVEDTRA 14070, take-off of figure 5-2; corner rule derived.

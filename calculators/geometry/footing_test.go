@@ -7,8 +7,8 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// A ring of footing is its outer rectangle less its inner one, whichever way
-// its length is taken.
+// The volume of a ring of footing is that of its outer rectangle less its inner
+// one, for each way of measuring its length.
 func TestFootingRingAgainstAreas(t *testing.T) {
 	rng := rand.New(rand.NewPCG(11, 12))
 	for range 300 {

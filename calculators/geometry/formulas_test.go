@@ -8,8 +8,8 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// shoelace is the area of a closed polygon: a second way to a wall's plan
-// area that knows nothing of corners.
+// shoelace is the area of a closed polygon: a wall's plan area without the rule
+// for corners.
 func shoelace(p [][2]float64) float64 {
 	sum := 0.0
 	for i := range p {
@@ -57,7 +57,7 @@ func TestCornerRuleAgainstAreas(t *testing.T) {
 }
 
 // A curved wall is a sector of a ring; its area is the difference of two
-// sectors, and its chord and rise are those of plain trigonometry.
+// sectors, and its chord and rise are those of trigonometry.
 func TestCurveAgainstSectors(t *testing.T) {
 	rng := rand.New(rand.NewPCG(3, 4))
 	for range 500 {

@@ -6,7 +6,7 @@ import (
 	"coursebook/calculators/calc"
 )
 
-// Symbols that several formulas of the curve share.
+// Symbols that several formulas of a curved wall share.
 const (
 	curveThetaText  = calc.Text("angle the wall turns through")
 	curveCutsText   = calc.Text("number of cuts")
@@ -26,7 +26,7 @@ var (
 	curveApart = calc.Var{Symbol: "s", Meaning: calc.Text("spacing of the cuts"), Unit: "m", US: "ft"}
 )
 
-// ChordLength is the straight from end to end of an arc, c = 2 R sin(θ/2).
+// ChordLength is the distance between the ends of an arc, c = 2 R sin(θ/2).
 //
 // Units: degrees, m. Limits: 0 to 360°. Source: geometry.
 func ChordLength(radius, degrees float64) float64 {
@@ -39,8 +39,8 @@ var ChordLengthFormula = &calc.Formula{
 	Vars:   []calc.Var{curveR, curveTheta}, Fn: calc.Func2(ChordLength), Go: "geometry.ChordLength", Source: "geometry",
 }
 
-// ArcRise is how far the middle of an arc stands off its chord,
-// s = R (1 − cos(θ/2)), written without the loss of digits at small angles.
+// ArcRise is the distance of the middle of an arc from its chord,
+// s = R (1 − cos(θ/2)), computed without cancellation at small angles.
 //
 // Units: degrees, m. Limits: 0 to 360°. Source: geometry.
 func ArcRise(radius, degrees float64) float64 {
@@ -54,9 +54,8 @@ var ArcRiseFormula = &calc.Formula{
 	Vars:   []calc.Var{curveR, curveTheta}, Fn: calc.Func2(ArcRise), Go: "geometry.ArcRise", Source: "geometry",
 }
 
-// MiddleRadius is the radius of the middle of a curved wall from that of the
-// line that was measured, R_c = R − e, with e from the middle out to that
-// line: half a core for the outside face, minus half a core for the inside.
+// MiddleRadius is the radius of the middle of a curved wall from the radius of
+// the measured line, R_c = R − e, with e from the middle out to that line: half a core for the outside face, minus half a core for the inside.
 //
 // Units: m. Limits: none. Source: geometry.
 func MiddleRadius(radius, offset float64) float64 { return radius - offset }
@@ -93,8 +92,8 @@ var DevelopedFormula = &calc.Formula{
 	Fn: calc.Func3(Developed), Go: "geometry.Developed", Source: "geometry",
 }
 
-// CutsBySpacing is the fewest cuts that stand no farther apart than the form
-// maker allows, n = ⌈b / s⌉, with b along the straight form.
+// CutsBySpacing is the least number of cuts that are no farther apart than the
+// form maker allows, n = ⌈b / s⌉, with b along the straight form.
 //
 // Units: any, the same for both. Limits: s > 0. Source: common practice.
 func CutsBySpacing(length, spacing float64) float64 { return calc.Ceil(length / spacing) }
@@ -105,7 +104,7 @@ var CutsBySpacingFormula = &calc.Formula{
 	Fn: calc.Func2(CutsBySpacing), Go: "geometry.CutsBySpacing", Source: "practice",
 }
 
-// CutsByGap is the fewest cuts of width g that let the form close,
+// CutsByGap is the least number of cuts of width g that let the form close,
 // n = ⌈π θ T / (180 g)⌉.
 //
 // Units: degrees; mm for both widths. Limits: g > 0. Source: the two faces of
@@ -120,8 +119,8 @@ var CutsByGapFormula = &calc.Formula{
 	Fn: calc.Func3(CutsByGap), Go: "geometry.CutsByGap", Source: "geometry",
 }
 
-// GapPerCut is what each cut closes at the inside face, g = π θ T / (180 n),
-// where the outside face keeps its length. T is the whole form, foam and core.
+// GapPerCut is the width that each cut closes at the inside face,
+// g = π θ T / (180 n), if the outside face keeps its length. T is the whole form, foam and core.
 //
 // Units: degrees; mm. Limits: n ≥ 1; the bend is shared evenly. Source: as
 // CutsByGap.
@@ -136,8 +135,8 @@ var GapPerCutFormula = &calc.Formula{
 	Limits: calc.Text("The outside face keeps its length, and the cuts share the bend evenly."),
 }
 
-// CutSpacing is how far apart the cuts are marked on the straight form,
-// s = b / n; the first stands half a spacing from the end.
+// CutSpacing is the distance between the cuts as marked on the straight form,
+// s = b / n; the first is half a spacing from the end.
 //
 // Units: m. Limits: n ≥ 1. Source: even share.
 func CutSpacing(length, cuts float64) float64 { return length / cuts }
@@ -148,8 +147,8 @@ var CutSpacingFormula = &calc.Formula{
 	Fn: calc.Func2(CutSpacing), Go: "geometry.CutSpacing", Source: "geometry",
 }
 
-// FlatOffset is how far a straight piece between two cuts stands off the true
-// curve in its middle, f = R (1 − cos(θ / 2n)).
+// FlatOffset is the distance of a straight piece between two cuts from the true
+// curve at its middle, f = R (1 − cos(θ / 2n)).
 //
 // Units: degrees, m. Limits: n ≥ 1; the form bends at the cuts only.
 // Source: ArcRise of one piece.

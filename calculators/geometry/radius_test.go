@@ -8,8 +8,8 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// Chord and rise lead back to the radius and angle they came from, and agree
-// with the coordinates of the arc's ends and middle.
+// Radius and angle are recovered from chord and rise, which agree with the
+// coordinates of the arc's ends and middle.
 func TestArcInverse(t *testing.T) {
 	rng := rand.New(rand.NewPCG(21, 22))
 	for range 1000 {

@@ -11,13 +11,11 @@ const (
 	RightHand = "right"
 )
 
-// Ways to write that only this package needs. An order is rounded up in both
-// units, so that it is never short in the other one. A triple laid out in
-// feet or in metres keeps its unit for every reader.
+// Formats that only this topic uses.
 var (
-	ExtraShow = quantity.Display{Dim: quantity.Ratio, US: quantity.UnitDisplay{Unit: "%", Step: 0.1}}
-	WasteShow = quantity.Display{Dim: quantity.Ratio, US: quantity.UnitDisplay{Unit: "%", Step: 0.5}}
-	TurnAngle = quantity.Display{Dim: quantity.Angle, US: quantity.UnitDisplay{Unit: "°", Step: 0.1}}
+	ExtraDisplay = quantity.Display{Dim: quantity.Ratio, US: quantity.UnitDisplay{Unit: "%", Step: 0.1}}
+	WasteDisplay = quantity.Display{Dim: quantity.Ratio, US: quantity.UnitDisplay{Unit: "%", Step: 0.5}}
+	TurnAngle    = quantity.Display{Dim: quantity.Angle, US: quantity.UnitDisplay{Unit: "°", Step: 0.1}}
 )
 
 var VolumeUnits = []calc.Option{
@@ -25,8 +23,8 @@ var VolumeUnits = []calc.Option{
 	{ID: "m3", Label: calc.Text("cubic metres (m³)")},
 }
 
-// The frame of the drawing, in user units. At 330 px of a phone one unit is
-// about one pixel.
+// The frame of the drawings, in user units; one unit is about one pixel on a
+// phone 330 px wide.
 const (
 	FrameMargin = 10.0
 	LineStep    = 20.0 // from one line of text to the next
@@ -36,7 +34,7 @@ func SoldInYd(c calc.Case) bool { return c.Choice("sold-in") == "yd3" }
 
 func SoldInM(c calc.Case) bool { return c.Choice("sold-in") == "m3" }
 
-// PutVolume fills both units of a pair.
+// PutVolume sets the outputs of a volume in both units, si in m³.
 func PutVolume(r *calc.Recorder, id string, si float64) {
 	r.Put(id+"-yd", si)
 	r.Put(id+"-m", si)

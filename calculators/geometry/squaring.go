@@ -47,9 +47,9 @@ var ClosingGapFormula = &calc.Formula{
 	Source: "traverse",
 }
 
-// CornerShift is how far the end of side b must move along side a to make the
-// corner square, s = (d² − a² − b²) / (2 a). It is above zero where the
-// diagonal is too long and the end must move so as to shorten it.
+// CornerShift is the distance that the end of side b must move along side a to
+// make the corner square, s = (d² − a² − b²) / (2 a). It is positive if the
+// diagonal is too long.
 //
 // Units: m (any, the same for all). Limits: |a − b| < d < a + b. Source: law
 // of cosines, s = −b cos C.

@@ -8,8 +8,8 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// A corner opened by a known angle: the diagonal by coordinates gives back
-// the angle, and the shift brings the end of b over the end of a.
+// A corner opened by a known angle: the diagonal by coordinates gives that angle,
+// and the shift puts the end of b square to the end of a.
 func TestCornerAgainstCoordinates(t *testing.T) {
 	rng := rand.New(rand.NewPCG(41, 42))
 	for range 1000 {

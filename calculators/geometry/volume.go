@@ -22,11 +22,11 @@ var (
 
 // Meanings that several formulas share.
 var (
-	sayNet       = calc.Text("net volume")
-	sayOrder     = calc.Text("order")
-	sayTruck     = calc.Text("what a truck carries")
-	sayLoads     = calc.Text("loads")
-	sayWithWaste = calc.Text("volume with waste")
+	meansNet       = calc.Text("net volume")
+	meansOrder     = calc.Text("order")
+	meansTruck     = calc.Text("what a truck carries")
+	meansLoads     = calc.Text("loads")
+	meansWithWaste = calc.Text("volume with waste")
 )
 
 // CubicFeet and CubicYards are the units of the published US take-offs.
@@ -183,7 +183,7 @@ func NetVolume(walls, holes float64) float64 { return walls - holes }
 
 var NetVolumeFormula = &calc.Formula{
 	ID: "net", Title: calc.Text("Net volume"), Expr: "V_g - V_h",
-	Result: cubic("V", sayNet),
+	Result: cubic("V", meansNet),
 	Vars: []calc.Var{
 		cubic("V_g", calc.Text("walls without holes")),
 		cubic("V_h", calc.Text("openings and block-outs")),
@@ -200,8 +200,8 @@ func WithWaste(volume, percent float64) float64 {
 
 var WithWasteFormula = &calc.Formula{
 	ID: "with-waste", Title: calc.Text("Volume with waste"), Expr: "V*(1 + w/100)",
-	Result: cubic("V_w", sayWithWaste),
-	Vars:   []calc.Var{cubic("V", sayNet), {Symbol: "w", Meaning: calc.Text("waste"), Unit: "%", US: "%"}},
+	Result: cubic("V_w", meansWithWaste),
+	Vars:   []calc.Var{cubic("V", meansNet), {Symbol: "w", Meaning: calc.Text("waste"), Unit: "%", US: "%"}},
 	Fn:     calc.Func2(WithWaste), Go: "geometry.WithWaste", Source: "navedtra",
 }
 
@@ -238,8 +238,8 @@ func Loads(order, truck float64) float64 {
 
 var LoadsFormula = &calc.Formula{
 	ID: "loads", Title: calc.Text("Number of loads"), Expr: "ceil(V_o/T)",
-	Result: calc.Var{Symbol: "N", Meaning: sayLoads},
-	Vars:   []calc.Var{delivered("V_o", sayOrder), delivered("T", sayTruck)},
+	Result: calc.Var{Symbol: "N", Meaning: meansLoads},
+	Vars:   []calc.Var{delivered("V_o", meansOrder), delivered("T", meansTruck)},
 	Fn:     calc.Func2(Loads), Go: "geometry.Loads", Source: "loads",
 }
 
@@ -253,8 +253,8 @@ func LastLoad(order, loads, truck float64) float64 {
 var LastLoadFormula = &calc.Formula{
 	ID: "last-load", Title: calc.Text("Last load"), Expr: "V_o - (N - 1)*T",
 	Result: delivered("V_l", calc.Text("last load")),
-	Vars: []calc.Var{delivered("V_o", sayOrder), {Symbol: "N", Meaning: sayLoads},
-		delivered("T", sayTruck)},
+	Vars: []calc.Var{delivered("V_o", meansOrder), {Symbol: "N", Meaning: meansLoads},
+		delivered("T", meansTruck)},
 	Fn: calc.Func3(LastLoad), Go: "geometry.LastLoad", Source: "practice",
 }
 
@@ -270,7 +270,7 @@ func Extra(order, net float64) float64 {
 var ExtraFormula = &calc.Formula{
 	ID: "extra", Title: calc.Text("Order over net volume"), Expr: "100*(V_o - V)/V",
 	Result: calc.Var{Symbol: "p", Meaning: calc.Text("waste and rounding together"), Unit: "%", US: "%"},
-	Vars:   []calc.Var{delivered("V_o", sayOrder), delivered("V", sayNet)},
+	Vars:   []calc.Var{delivered("V_o", meansOrder), delivered("V", meansNet)},
 	Fn:     calc.Func2(Extra), Go: "geometry.Extra", Source: "waste",
 }
 
@@ -295,8 +295,8 @@ var OrderMetresFormula = orderIn("order-m", calc.Text("Order, rounded up, in cub
 func orderIn(id string, title calc.Text, unit string) *calc.Formula {
 	return &calc.Formula{
 		ID: id, Title: title, Expr: "ceil(V/s)*s",
-		Result: calc.Var{Symbol: "V_o", Meaning: sayOrder, Unit: unit},
-		Vars: []calc.Var{{Symbol: "V", Meaning: sayWithWaste, Unit: unit},
+		Result: calc.Var{Symbol: "V_o", Meaning: meansOrder, Unit: unit},
+		Vars: []calc.Var{{Symbol: "V", Meaning: meansWithWaste, Unit: unit},
 			{Symbol: "s", Meaning: calc.Text("step the plant sells in"), Unit: unit}},
 		Fn: calc.Func2(RoundUp), Go: "geometry.RoundUp", Source: "navedtra",
 	}

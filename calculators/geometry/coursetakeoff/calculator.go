@@ -1,5 +1,5 @@
 // Package coursetakeoff counts the blocks of a form course by course, for any size of
-// block: the reader types it from the form maker's data.
+// block; the reader types the size from the form maker's data.
 package coursetakeoff
 
 import (
@@ -9,7 +9,7 @@ import (
 )
 
 // Calculator counts the blocks of a form course by course, for any size of
-// block: the reader types it from the form maker's data.
+// block; the reader types the size from the form maker's data.
 var Calculator = &calc.Calculator{
 	ID:       "course-take-off",
 	Title:    calc.Text("Form take-off by courses"),
@@ -95,7 +95,7 @@ var inputs = []calc.Field{
 	{ID: "openings", Label: calc.Text("Openings"), Kind: calc.Rows, Cols: holeCols, MaxRows: 40,
 		Help:  calc.Text("Hole in the form. Only whole courses are taken off."),
 		Usual: "38 in | 82 in | 1; 36 in | 24 in | 4"},
-	{ID: "waste", Label: calc.Text("Cut waste"), Display: &geometry.WasteShow, Usual: "5 %",
+	{ID: "waste", Label: calc.Text("Cut waste"), Display: &geometry.WasteDisplay, Usual: "5 %",
 		Help:  calc.Text("On straight blocks only."),
 		Range: "0 to 30 %", Why: wasteWhy, WhyMost: wastesWhy},
 }

@@ -20,7 +20,7 @@ const (
 	rip     = calc.Text("The top course is cut down to {top}. Cut {off} off, or choose a height in whole courses.")
 )
 
-// takeOff is a take-off being worked out. Lengths are in m.
+// takeOff holds the sums of one take-off. Lengths are in m.
 type takeOff struct {
 	*calc.Recorder
 	in              calc.Case
@@ -60,7 +60,7 @@ func computeCourses(r *calc.Recorder, in calc.Case) {
 	w.notes(outside + inside)
 }
 
-// walls counts the courses of each wall; the tallest is worked as the example.
+// walls counts the courses of each wall; the tallest is the worked example.
 func (w *takeOff) walls() {
 	rows := w.in.Rows("walls")
 	out := make([]calc.Case, len(rows))
@@ -82,7 +82,7 @@ func (w *takeOff) walls() {
 	w.PutRows("by-wall", out)
 }
 
-// cutOff is what is cut off the top course; the noise of units is nothing.
+// cutOff is the height cut off the top course; 0 for a rounding error.
 func (w *takeOff) cutOff(top float64) float64 {
 	if !calc.Over(w.course, top) {
 		return 0
@@ -90,7 +90,7 @@ func (w *takeOff) cutOff(top float64) float64 {
 	return w.course - top
 }
 
-// holes sums width × whole courses of the openings; false where one is taller
+// holes sums width × whole courses of the openings; false if one is taller
 // than every wall.
 func (w *takeOff) holes() (sum float64, ok bool) {
 	for _, o := range w.in.Rows("openings") {

@@ -20,7 +20,7 @@ func TestCourseNotes(t *testing.T) {
 	calctest.RunNotes(t, Calculator, []calc.Text{rip}, "inside-corners=0", "thickness=32 in")
 }
 
-// Only whole courses of an opening are taken off, so the count falls in steps.
+// Only whole courses of an opening are deducted, so the count falls in steps.
 func TestOpeningsByWholeCourses(t *testing.T) {
 	run := func(height string) float64 {
 		return calctest.Run(t, Calculator, "openings=4 ft | "+height).Out.Num("straight-length")
@@ -38,8 +38,8 @@ func TestOpeningsByWholeCourses(t *testing.T) {
 	calctest.Near(t, "two courses", run("31 in")-run("32 in"), four, 1e-9)
 }
 
-// Blocks times length cover the length that is left, waste included, and a
-// start with the other hand only swaps the hands.
+// The straight blocks are as long as the remaining run with waste, and a start
+// with the other hand swaps the hands.
 func TestBlocksCover(t *testing.T) {
 	for _, waste := range []string{"0 %", "5 %", "12.5 %"} {
 		left := calctest.Run(t, Calculator, "waste="+waste).Out

@@ -28,8 +28,8 @@ const (
 	stackLong = 2.5 // block lengths shown beside the corner block
 )
 
-// drawCourses shows the courses at one corner to scale, the corner blocks
-// changing their legs, with the height of the cut course.
+// drawCourses draws the courses at one corner to scale, with corner blocks of
+// alternating hand and the height of the cut course.
 func drawCourses(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

@@ -1,5 +1,5 @@
 // Package footingvolume computes the concrete of footings, grade beams, stem walls
-// and pads, and what to order. Every volume is given in both units.
+// and pads, and the order. Every volume is given in both units.
 package footingvolume
 
 import (
@@ -9,7 +9,7 @@ import (
 )
 
 // Calculator computes the concrete of footings, grade beams, stem walls
-// and pads, and what to order. Every volume is given in both units.
+// and pads, and the order. Every volume is given in both units.
 var Calculator = &calc.Calculator{
 	ID:       "footing-volume",
 	Title:    calc.Text("Footing volume and order"),
@@ -86,7 +86,7 @@ var inputs = []calc.Field{
 		Help: calc.Text("One row for each size. A pad has a length, a width and a depth."),
 		Usual: "footing | 138 ft 8 in | 16 in | 8 in | 4 | 1; stem-wall | 22 ft | 8 in | 24 in | 0 | 1; pad | 30 in " +
 			"| 30 in | 12 in | 0 | 3"},
-	{ID: "waste", Label: calc.Text("Waste and spill"), Display: &geometry.WasteShow, Usual: "5 %",
+	{ID: "waste", Label: calc.Text("Waste and spill"), Display: &geometry.WasteDisplay, Usual: "5 %",
 		Help:  calc.Text("Earth sides and a rough bottom need more than forms."),
 		Range: "0 to 40 %", Why: noWaste, WhyMost: muchWaste},
 	{
@@ -123,7 +123,7 @@ var outputs = []calc.Field{
 	{ID: "net-m", Label: calc.Text("Net volume, m³"), Display: &displays.CubicMetres},
 	{ID: "with-waste-yd", Label: calc.Text("With waste, yd³"), Display: &displays.CubicYards},
 	{ID: "with-waste-m", Label: calc.Text("With waste, m³"), Display: &displays.CubicMetres},
-	{ID: "extra", Label: calc.Text("Order over net volume"), Display: &geometry.ExtraShow},
+	{ID: "extra", Label: calc.Text("Order over net volume"), Display: &geometry.ExtraDisplay},
 	{ID: "by-kind", Label: calc.Text("Net volume by kind"), Kind: calc.Rows, Cols: []calc.Field{
 		{ID: "kind", Label: kindLabel, Kind: calc.Choice, Options: kinds},
 		{ID: "yd", Label: calc.Text("yd³"), Display: &displays.CubicYards},

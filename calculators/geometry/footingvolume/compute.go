@@ -13,7 +13,7 @@ const (
 	thick      = calc.Text("This stem wall is thicker than it is high. Are width and height swapped?")
 )
 
-// steps is how many rows the worked example shows.
+// steps is the number of rows in the worked example.
 const steps = 3
 
 // least is the least thickness of a footing in metres, 6 in.
@@ -50,7 +50,7 @@ func kindAt(id string) int {
 	return 0
 }
 
-// askFooting asks where a size looks like a mistyped value.
+// askFooting adds a question for a size that may be mistyped.
 func askFooting(r *calc.Recorder, p calc.Case) {
 	width, depth := p.Num("width"), p.Num("depth")
 	at := calc.Cell("parts", p.RowNumber(), "depth")

@@ -13,7 +13,7 @@ const (
 	drawPair  = calc.Text("{yd} · {m}")
 )
 
-// drawFootings shows each kind and the order as bars on one scale.
+// drawFootings draws each kind and the order as bars on one scale.
 func drawFootings(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

@@ -7,7 +7,7 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// The default job by hand: 138' 8" less four widths of 16 in. is 133' 4"; by
+// The default case, computed by hand: 138' 8" less four widths of 16 in. is 133' 4"; by
 // 16 × 8 in. that is 118.52 ft³. Stem wall 29.33 ft³, pads 18.75 ft³.
 func TestFootingDefaultByHand(t *testing.T) {
 	out := calctest.RunNotes(t, Calculator, nil).Out
@@ -53,21 +53,21 @@ func TestFootingNotes(t *testing.T) {
 	}
 }
 
-// More of anything never takes less concrete, and twice the count takes twice
-// the volume.
+// A larger input never needs less concrete, and twice the count needs twice the
+// volume.
 func TestFootingGrows(t *testing.T) {
 	net := func(part string) float64 { return calctest.Run(t, Calculator, "parts="+part).Out.Num("net-m") }
 	base := net("footing | 20 ft | 16 in | 8 in | 0 | 1")
 	for _, more := range []string{"footing | 21 ft | 16 in | 8 in | 0 | 1", "footing | 20 ft | 17 in | 8 in | 0 | 1",
 		"footing | 20 ft | 16 in | 9 in | 0 | 1", "footing | 20 ft | 16 in | 8 in | -1 | 1"} {
 		if net(more) <= base {
-			t.Errorf("%s takes no more", more)
+			t.Errorf("%s does not need more", more)
 		}
 	}
 	calctest.Near(t, "twice", net("footing | 20 ft | 16 in | 8 in | 0 | 2"), 2*base, 1e-12)
 }
 
-// The order holds the volume with waste, in whole steps of the unit sold in.
+// The order covers the volume with waste, in whole steps of the unit sold in.
 func TestFootingOrder(t *testing.T) {
 	for _, c := range []struct{ sold, step, unit string }{{"yd3", "step-yd=0.25", "yd³"}, {"m3", "step-m=0.2", "m³"}} {
 		out := calctest.Run(t, Calculator, "sold-in="+c.sold, c.step, "waste=12 %").Out

@@ -17,11 +17,11 @@ const (
 	curveOver = calc.Text("The rise is more than half the chord, so the curve is over a half circle. Is that right?")
 )
 
-// plainFlat is the distance off the curve in metres, 1/4 in., from which a
-// flat shows on the face (common practice).
-const plainFlat = 0.25 * 0.0254
+// visibleFlat is the distance from the curve in metres, 1/4 in., above which a
+// flat piece is visible on the face (common practice).
+const visibleFlat = 0.25 * 0.0254
 
-// curve is a curved wall being worked out: lengths in m, the angle in rad.
+// curve is a curved wall: lengths in m, the angle in rad.
 type curve struct {
 	*calc.Recorder
 	in               calc.Case
@@ -62,8 +62,8 @@ func computeCurve(r *calc.Recorder, in calc.Case) {
 	}
 }
 
-// arc finds radius, angle, chord and rise of the measured line, whichever two
-// of them are given.
+// arc computes radius, angle, chord and rise of the measured line from the two
+// that are given.
 func (c *curve) arc() {
 	chord, rise := c.in.Num("chord"), c.in.Num("rise")
 	if chordGiven(c.in) {
@@ -108,7 +108,7 @@ func (c *curve) faces() float64 {
 	return outside
 }
 
-// cuts shares the bend among the cuts; outside is the length of the face that
+// cuts divides the bend among the cuts; outside is the length of the face that
 // keeps its length.
 func (c *curve) cuts(outside float64) {
 	n := c.in.Num("count")
@@ -124,7 +124,7 @@ func (c *curve) cuts(outside float64) {
 	c.Put("cut-gap", c.Use(geometry.GapPerCutFormula, c.angle, 2*c.half, n))
 	c.Put("turn", c.angle/n)
 	c.Put("flat", flat)
-	if calc.Over(flat, plainFlat) {
+	if calc.Over(flat, visibleFlat) {
 		c.Note(calc.LevelNotice, calc.At("cuts-by"), curveFlats, calc.Amount("flat", flat, &displays.Part))
 	}
 }

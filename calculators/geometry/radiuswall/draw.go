@@ -20,22 +20,22 @@ const (
 	curveDrawCuts    = calc.Text("{cuts} cuts, {spacing} apart, close {gap}")
 )
 
-// The frame of the plan, in user units, and how finely an arc is drawn.
+// The frame of the plan, in user units, and the number of segments of an arc.
 const (
 	planWide  = 300.0
 	planTall  = 170.0
 	planTop   = 12.0
 	planSteps = 48
-	planCuts  = 90 // more cuts than these run into each other
+	planCuts  = 90 // more cuts than these would overlap
 )
 
-// plan places points of the curved wall: its middle axis points up the page.
+// plan maps points of the curved wall to the page, its middle axis upward.
 type plan struct {
 	half    float64 // half the angle, rad
 	scale   float64
 	x, y    float64 // of the centre of the circle on the page
 	in, out float64 // radii of the form's faces, m
-	foot    float64 // of the wall on the page
+	foot    float64 // y of the lower edge of the wall on the page
 }
 
 func newPlan(angle, in, out float64) plan {
@@ -71,7 +71,7 @@ func (p plan) ring(role figure.Role, in, out float64) figure.Node {
 	return figure.Polygon(role, points...)
 }
 
-// drawCurvedWall shows the wall from above with its cuts and chord, and the
+// drawCurvedWall draws the wall from above with its cuts and chord, and the
 // numbers below.
 func drawCurvedWall(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {

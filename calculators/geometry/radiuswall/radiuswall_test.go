@@ -8,8 +8,8 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// The cuts close the difference of the two faces, and what is left of the
-// inside face is its developed length.
+// The gaps of the cuts add up to the difference of the two faces, and the rest of
+// the inside face is its developed length.
 func TestCutsCloseTheDifference(t *testing.T) {
 	for _, by := range []string{"cuts-by=spacing", "cuts-by=count", "cuts-by=gap"} {
 		for _, at := range []string{"outside", "centre", "inside"} {
@@ -28,7 +28,7 @@ func TestCutCounts(t *testing.T) {
 	out := calctest.Run(t, Calculator, "cuts-by=spacing", "spacing=8 in").Out
 	if calc.From(out.Num("cut-spacing"), "in") > 8 ||
 		calc.From(out.Num("form-outside"), "in")/(out.Num("cuts")-1) <= 8 {
-		t.Errorf("%v cuts are not the fewest that stand within 8 in.", out.Num("cuts"))
+		t.Errorf("%v cuts are not the fewest within 8 in.", out.Num("cuts"))
 	}
 	out = calctest.Run(t, Calculator, "cuts-by=gap", "gap=1/2 in").Out
 	gap := calc.From(out.Num("cut-gap"), "in")
@@ -37,7 +37,7 @@ func TestCutCounts(t *testing.T) {
 	}
 }
 
-// The volume is the difference of two sectors, whatever line is measured.
+// The volume is the difference of two sectors, for each measured line.
 func TestCurvedCore(t *testing.T) {
 	out := calctest.Run(t, Calculator, "at=inside", "radius=12 ft", "angle=75°", "core=10 in", "height=9 ft").Out
 	ri, ro := 12.0, 12+10.0/12
@@ -53,7 +53,7 @@ func TestRadiusLimits(t *testing.T) {
 	calctest.RunNotes(t, Calculator, []calc.Text{curveNoFoam}, "radius=8-1/16 in", "foam=", "cuts-by=count", "count=90")
 	calctest.Refused(t, Calculator, "chord", "by=chord", "chord=1 ft", "rise=5 in")
 	res := calctest.Run(t, Calculator, "radius=10 in")
-	calctest.Near(t, "limit told", calc.From(res.Notes[0].Slots[0].SI(), "in"), 10.5, 1e-9)
+	calctest.Near(t, "limit", calc.From(res.Notes[0].Slots[0].SI(), "in"), 10.5, 1e-9)
 }
 
 func TestRadiusNotes(t *testing.T) {
@@ -65,8 +65,7 @@ func TestRadiusNotes(t *testing.T) {
 	}
 }
 
-// Foam and core only add up: the outer face grows with each, the inner
-// shrinks.
+// Of two faces the outer one is always longer.
 func TestFacesInOrder(t *testing.T) {
 	out := calctest.Run(t, Calculator).Out
 	last := math.Inf(1)

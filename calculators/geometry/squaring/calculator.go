@@ -35,9 +35,8 @@ var Calculator = &calc.Calculator{
 	Draw:    draw,
 }
 
-// Ways to write that only this package needs. An order is rounded up in both
-// units, so that it is never short in the other one. A triple laid out in
-// feet or in metres keeps its unit for every reader.
+// Formats that only this calculator uses. A triple laid out in feet or in metres
+// has the same unit for every reader.
 var (
 	fineAngle = quantity.Display{Dim: quantity.Angle, US: quantity.UnitDisplay{Unit: "°", Step: 0.01}}
 	tapeFine  = quantity.Display{

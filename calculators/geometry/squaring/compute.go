@@ -21,8 +21,8 @@ const (
 	firstTwo = calc.Text("Run {row}")
 )
 
-// What is worth a word: a corner so far off is a misread tape, turns so
-// far off a full circle a misread angle, and a gap of more than 1 in 1000
+// The limits of notes: a corner farther off is a misread tape, turns farther
+// from a full circle are a misread angle, and a gap of more than 1 in 1000 is
 // a wrong run (common practice of layout by tape).
 const (
 	doubtfulAngle = 5 * math.Pi / 180
@@ -30,7 +30,7 @@ const (
 	doubtfulRatio = 1000
 )
 
-// The steps of the 3-4-5 triangles, and how many of them are shown.
+// The steps of the 3-4-5 triangles, and the number of triangles shown.
 const (
 	tripleFoot  = 0.3048
 	tripleMetre = 0.5
@@ -55,7 +55,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 }
 
 // triples lists the largest 3-4-5 triangles whose legs are 3 and 4 whole
-// steps and fit along the sides; false where none does.
+// steps and fit along the sides; false if none does.
 func triples(r *calc.Recorder, id string, a, b, step float64) bool {
 	most := math.Floor(math.Min(math.Min(a, b)/3, math.Max(a, b)/4)/step + calc.Slack)
 	var rows []calc.Case
@@ -100,7 +100,7 @@ func judge(r *calc.Recorder, a, b, measured, square float64) {
 }
 
 // outlinePoints are the corners of an outline from the start on, x along the
-// first run and y to its left, and the sum of the turns, left plus.
+// first run and y to its left, and the sum of the turns, left positive.
 func outlinePoints(runs []calc.Case) (xs, ys []float64, turned float64) {
 	xs, ys = []float64{0}, []float64{0}
 	for i, run := range runs {
@@ -144,7 +144,7 @@ func closeOutline(r *calc.Recorder, runs []calc.Case) {
 	}
 }
 
-// turnOf is a turn, left plus.
+// turnOf is a turn, left positive.
 func turnOf(run calc.Case) float64 {
 	if run.Choice("side") == geometry.RightHand {
 		return -run.Num("turn")
@@ -152,7 +152,7 @@ func turnOf(run calc.Case) float64 {
 	return run.Num("turn")
 }
 
-// settle makes nothing of what is only the noise of sines and sums.
+// settle returns 0 for a value that is only a rounding error.
 func settle(x, scale float64) float64 {
 	if math.Abs(x) < 1e-12*scale {
 		return 0

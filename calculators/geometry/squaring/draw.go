@@ -40,7 +40,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	return drawRectangle(v, in, res.Out)
 }
 
-// under writes lines of text below a drawing; it returns their foot.
+// under writes lines of text below a drawing; it returns the y of their lower edge.
 func under(nodes []figure.Node, y float64, lines ...string) ([]figure.Node, float64) {
 	for _, text := range lines {
 		y += geometry.LineStep
@@ -52,7 +52,7 @@ func under(nodes []figure.Node, y float64, lines ...string) ([]figure.Node, floa
 	return nodes, y + 10
 }
 
-// drawRectangle shows the sides to scale, the diagonal, and the largest
+// drawRectangle draws the sides to scale, the diagonal, and the largest
 // 3-4-5 triangle in the corner between a and b.
 func drawRectangle(v calc.Locale, in, out calc.Case) figure.Drawing {
 	a, b := in.Num("side-a"), in.Num("side-b")
@@ -97,7 +97,7 @@ func drawRectangle(v calc.Locale, in, out calc.Case) figure.Drawing {
 	}
 }
 
-// drawOutline shows the runs to scale, start and end, and the gap.
+// drawOutline draws the runs to scale, start and end, and the gap.
 func drawOutline(v calc.Locale, runs []calc.Case, out calc.Case) figure.Drawing {
 	xs, ys, _ := outlinePoints(runs)
 	var west, east, south, north float64

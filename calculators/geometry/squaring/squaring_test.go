@@ -29,7 +29,7 @@ func TestSquaringWays(t *testing.T) {
 	}
 }
 
-// Every triangle shown is 3-4-5, fits the sides, and the next larger does not.
+// Every triangle shown is 3-4-5 and fits the sides; the next larger does not.
 func TestTriplesFit(t *testing.T) {
 	rng := rand.New(rand.NewPCG(43, 44))
 	in := calc.NewCase(Calculator.In).With("measured", calc.Value{})
@@ -53,8 +53,8 @@ func TestTriplesFit(t *testing.T) {
 	}
 }
 
-// Any outline closes when its last run is drawn back to the start, and opens
-// by as much as that run is lengthened.
+// Any outline closes if its last run ends at the start, and the gap is as long as
+// any addition to that run.
 func TestOutlineCloses(t *testing.T) {
 	rng := rand.New(rand.NewPCG(45, 46))
 	in := calc.NewCase(Calculator.In).With("check", calc.ChoiceOf(checkOutline))

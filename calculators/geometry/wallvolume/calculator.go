@@ -1,6 +1,6 @@
 // Package wallvolume computes the concrete of a wall form and the order for it. Every
 // volume is given in cubic yards and in cubic metres, regardless of the reader's
-// units: one taken for the other is the dear mistake of ordering.
+// units, because mistaking one for the other is a costly error.
 package wallvolume
 
 import (
@@ -14,7 +14,7 @@ import (
 
 // Calculator computes the concrete of a wall form and the order for it. Every
 // volume is given in cubic yards and in cubic metres, regardless of the reader's
-// units: one taken for the other is the dear mistake of ordering.
+// units, because mistaking one for the other is a costly error.
 var Calculator = &calc.Calculator{
 	ID:       "wall-volume",
 	Title:    calc.Text("Wall volume and order"),
@@ -124,7 +124,7 @@ var (
 	}
 )
 
-// tableSet is a bare piece of wall, measured along its middle.
+// tableSet is a piece of wall without openings, measured along its middle.
 func tableSet(length string) []calc.Entry {
 	return []calc.Entry{
 		{Path: "measured", Text: "centre"},
@@ -141,8 +141,8 @@ var formulas = []*calc.Formula{
 	geometry.OrderMetresFormula, geometry.LoadsFormula, geometry.LastLoadFormula, geometry.ExtraFormula,
 }
 
-// computeOrder turns the net volume into an order, loads, and a check of the
-// order the reader has in hand.
+// computeOrder computes the order and the loads from the net volume, and checks
+// the order that the reader typed.
 func computeOrder(r *calc.Recorder, in calc.Case, net float64) {
 	need := r.Use(geometry.WithWasteFormula, net, in.Num("waste"))
 	order, truck := plantOrder(r, in, need)
@@ -158,7 +158,7 @@ func computeOrder(r *calc.Recorder, in calc.Case, net float64) {
 			calc.LevelNotice,
 			calc.At(truckField(in)),
 			smallLast,
-			calc.Amount("load", last, showOf(in.Choice("sold-in"))),
+			calc.Amount("load", last, displayOf(in.Choice("sold-in"))),
 		)
 	}
 	if in.Has("order") {
@@ -182,7 +182,7 @@ func truckField(in calc.Case) string {
 	return "truck-yd"
 }
 
-func showOf(unit string) *quantity.Display {
+func displayOf(unit string) *quantity.Display {
 	if unit == "m3" {
 		return inMetres
 	}
@@ -190,14 +190,14 @@ func showOf(unit string) *quantity.Display {
 }
 
 // checkOrder compares the typed order with the computed one. A number that
-// fits in the other unit is said plainly to do so.
+// matches in the other unit gets a note of its own.
 func checkOrder(r *calc.Recorder, in calc.Case, order, need float64) {
 	unit, other := in.Choice("order-unit"), "m3"
 	if unit == "m3" {
 		other = "yd3"
 	}
-	own, swapped := showOf(unit), showOf(other)
-	typed := calc.SI(in.Num("order"), own.US.Unit)
+	used, swapped := displayOf(unit), displayOf(other)
+	typed := calc.SI(in.Num("order"), used.US.Unit)
 	geometry.PutVolume(r, "difference", typed-order)
 	mistaken := calc.SI(in.Num("order"), swapped.US.Unit)
 	switch {
@@ -206,8 +206,8 @@ func checkOrder(r *calc.Recorder, in calc.Case, order, need float64) {
 			calc.LevelNotice,
 			calc.At("order"),
 			runsShort,
-			calc.Amount("typed", typed, own),
-			calc.Amount("need", need, own),
+			calc.Amount("typed", typed, used),
+			calc.Amount("need", need, used),
 		)
 	case !far(typed, order):
 	case !far(mistaken, order):
@@ -215,7 +215,7 @@ func checkOrder(r *calc.Recorder, in calc.Case, order, need float64) {
 			calc.LevelAsk,
 			calc.At("order-unit"),
 			otherUnit,
-			calc.Amount("typed", typed, own),
+			calc.Amount("typed", typed, used),
 			calc.Amount("right", order, swapped),
 		)
 	default:
@@ -223,8 +223,8 @@ func checkOrder(r *calc.Recorder, in calc.Case, order, need float64) {
 			calc.LevelAsk,
 			calc.At("order"),
 			farOff,
-			calc.Amount("typed", typed, own),
-			calc.Amount("right", order, own),
+			calc.Amount("typed", typed, used),
+			calc.Amount("right", order, used),
 		)
 	}
 }
@@ -249,7 +249,7 @@ var outputs = []calc.Field{
 	{ID: "net-m", Label: calc.Text("Net volume, m³"), Display: inMetres},
 	{ID: "with-waste-yd", Label: calc.Text("With waste, yd³"), Display: inYards},
 	{ID: "with-waste-m", Label: calc.Text("With waste, m³"), Display: inMetres},
-	{ID: "extra", Label: calc.Text("Order over net volume"), Display: &geometry.ExtraShow},
+	{ID: "extra", Label: calc.Text("Order over net volume"), Display: &geometry.ExtraDisplay},
 	{ID: "length", Label: calc.Text("Length along the middle"), Display: &displays.Wall},
 	{ID: "difference-yd", Label: calc.Text("Your order less this, yd³"), Display: inYards},
 	{ID: "difference-m", Label: calc.Text("Your order less this, m³"), Display: inMetres},

@@ -8,7 +8,7 @@ import (
 	"coursebook/calculators/geometry"
 )
 
-// What the calculator refuses, and what it asks.
+// The refusals and notes.
 var (
 	noWalls    = calc.Text("There is no wall yet. Add a row of straight walls or a curved wall.")
 	cornersEat = calc.Text("The corners take off more than the walls hold. Check lengths, corners and core.")
@@ -35,11 +35,12 @@ var (
 )
 
 // farShare is the difference between a typed and a computed order from which
-// the unit is asked for. Yard and metre differ by 24 %, so a tenth distinguishes them
-// apart.
+// the calculator asks for the unit. A cubic yard and a cubic metre differ by
+// 24 %, so a tenth distinguishes them.
 const farShare = 0.10
 
-// smallShare of a truck is a last load that plants charge for or put off.
+// smallShare is the share of a truck below which plants charge extra for a last
+// load or delay it.
 const smallShare = 0.25
 
 func compute(r *calc.Recorder, in calc.Case) {
@@ -66,7 +67,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	computeOrder(r, in, net)
 }
 
-// walls is what the straight and curved walls come to.
+// walls holds the totals of the straight and curved walls.
 type walls struct {
 	core    float64
 	volume  float64 // m³, before deductions
@@ -75,7 +76,7 @@ type walls struct {
 	longest float64
 }
 
-// signedCorners is how many corners to take off, c of CentreLine.
+// signedCorners is the number of corners to deduct, c of CentreLine.
 func signedCorners(in calc.Case) float64 {
 	c := in.Num("outside-corners") - in.Num("inside-corners")
 	switch in.Choice("measured") {
@@ -117,8 +118,8 @@ func straight(r *calc.Recorder, in calc.Case) (w walls, ok bool) {
 	return w, true
 }
 
-// noteCorners asks where the corner count is unusual and notes which height
-// the corners were taken at: the one that cannot make the order short.
+// noteCorners asks about an unusual number of corners, and notes the height used
+// for the corners: the one for which the order cannot be short.
 func noteCorners(r *calc.Recorder, in calc.Case, corners, lowest, tallest, at float64) {
 	if corners == 0 {
 		return
@@ -132,7 +133,7 @@ func noteCorners(r *calc.Recorder, in calc.Case, corners, lowest, tallest, at fl
 	}
 }
 
-// addCurve adds the curved wall; false where it was refused.
+// addCurve adds the curved wall; false if it is refused.
 func (w *walls) addCurve(r *calc.Recorder, in calc.Case) bool {
 	radius, angle := in.Num("curve-radius"), in.Num("curve-angle")
 	at := "curve-radius"
@@ -162,8 +163,8 @@ func (w *walls) addCurve(r *calc.Recorder, in calc.Case) bool {
 	return true
 }
 
-// holes sums openings and block-outs, every one of them; false where one
-// cannot be. The first opening is kept as a step.
+// holes sums all openings and block-outs; false if one is refused. The first
+// opening is a step of the worked example.
 func (w *walls) holes(r *calc.Recorder, in calc.Case) (volume float64, ok bool) {
 	for i, o := range in.Rows("openings") {
 		if !w.fits(r, "openings", o) {

@@ -12,18 +12,18 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// The frame of the drawing, in user units. At 330 px of a phone one unit is
-// about one pixel.
+// The frame of the drawing, in user units; one unit is about one pixel on a
+// phone 330 px wide.
 const (
 	frameWidth  = 340.0
 	frameInner  = frameWidth - 2*geometry.FrameMargin
 	stripTop    = 28.0
-	stripTall   = 72.0 // most height of the strip of walls
+	stripTall   = 72.0 // greatest height of the strip of walls
 	barTall     = 20.0
-	letterWidth = 8.0 // a wide guess for one letter of the standard size
+	letterWidth = 8.0 // an upper estimate for a letter of the standard size
 )
 
-// The words of the drawing.
+// The texts of the drawing.
 var (
 	drawTitle = calc.Text("Walls and order")
 	drawDesc  = calc.Text(
@@ -40,9 +40,9 @@ var (
 	drawCurve = calc.Text("curve")
 )
 
-// draw shows the walls end to end to scale, then two bars on one scale:
-// the walls with the openings' share, and the order with the share of waste
-// and rounding. Every volume is written in both units.
+// draw draws the walls end to end to scale, then two bars on one scale:
+// the walls with the share of the openings, and the order with the share of
+// waste and rounding. Every volume is written in both units.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -68,7 +68,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 }
 
-// plate collects nodes from the top down; y is the foot of what is drawn.
+// plate collects nodes from the top down; y is the lower edge so far.
 type plate struct {
 	locale calc.Locale
 	nodes  []figure.Node
@@ -133,7 +133,7 @@ func (p *plate) strip(in, out calc.Case) {
 	)
 	p.y = base + 46
 	text := quantity.Format(out.Num("length"), displays.Wall, p.locale.Style)
-	// The dimension's own text needs room; a short strip gets it beside.
+	// The text of a short strip does not fit inside, so it is beside the strip.
 	if x-geometry.FrameMargin >= float64(utf8.RuneCountInString(text))*letterWidth {
 		p.add(figure.Dimension(figure.Point{X: geometry.FrameMargin, Y: p.y}, figure.Point{X: x, Y: p.y}, text))
 		return
@@ -142,7 +142,7 @@ func (p *plate) strip(in, out calc.Case) {
 		figure.Text(figure.Label, figure.Point{X: x + 8, Y: p.y + 5}, figure.Start, text))
 }
 
-// bars draws both bars on one scale, so that the eye may compare them.
+// bars draws both bars on one scale.
 func (p *plate) bars(in, out calc.Case) {
 	walls, net, order := out.Num("walls-m"), out.Num("net-m"), out.Num("order-m")
 	typed := 0.0
@@ -151,7 +151,7 @@ func (p *plate) bars(in, out calc.Case) {
 	}
 	scale := frameInner / math.Max(math.Max(walls, order), typed)
 	p.y += 10
-	p.line(figure.Label, p.say(drawWalls, walls))
+	p.line(figure.Label, p.text(drawWalls, walls))
 	p.bar(scale, figure.Concrete, net, figure.Opening, walls-net)
 	p.keyed(figure.Concrete, drawNet, net)
 	p.keyed(figure.Opening, drawHoles, walls-net)
@@ -176,7 +176,7 @@ func (p *plate) bars(in, out calc.Case) {
 	p.y += 10
 }
 
-func (p *plate) say(t calc.Text, si float64) string {
+func (p *plate) text(t calc.Text, si float64) string {
 	return p.locale.Say(t, calc.Amount("yd", si, inYards), calc.Amount("m", si, inMetres))
 }
 
@@ -185,11 +185,11 @@ func (p *plate) line(role figure.Role, text string) {
 	p.add(figure.Text(role, figure.Point{X: geometry.FrameMargin, Y: p.y}, figure.Start, text))
 }
 
-// keyed is a line of text behind a sample of the role it names.
+// keyed draws a line of text after a sample of its role.
 func (p *plate) keyed(role figure.Role, t calc.Text, si float64) {
 	p.y += geometry.LineStep
 	p.add(figure.Rect(role, figure.Point{X: geometry.FrameMargin, Y: p.y - 11}, 12, 12),
-		figure.Text(figure.Label, figure.Point{X: geometry.FrameMargin + 20, Y: p.y}, figure.Start, p.say(t, si)))
+		figure.Text(figure.Label, figure.Point{X: geometry.FrameMargin + 20, Y: p.y}, figure.Start, p.text(t, si)))
 }
 
 func (p *plate) bar(scale float64, first figure.Role, a float64, second figure.Role, b float64) {

@@ -7,12 +7,12 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// The ways a wall's size is written.
+// The formats of the sizes of a wall.
 var (
 	decimal = &quantity.Display{Dim: quantity.Number}
 
-	// Volumes keep their unit for every reader. A hundredth is finer than any
-	// order, but lets a hand see why 26.52 was rounded up to 27.
+	// Volumes have the same unit for every reader. A hundredth is finer than any
+	// order, but shows why 26.52 is rounded up to 27.
 	inYards  = &displays.CubicYards
 	inMetres = &displays.CubicMetres
 )
@@ -252,7 +252,7 @@ var inputs = []calc.Field{
 	},
 
 	// the order
-	{ID: "waste", Label: calc.Text("Waste and spill"), Display: &geometry.WasteShow, Usual: "5 %",
+	{ID: "waste", Label: calc.Text("Waste and spill"), Display: &geometry.WasteDisplay, Usual: "5 %",
 		Help:  calc.Text("Books say 0 to 10 %. Use what your own jobs show."),
 		Range: "0 to 25 %", Why: noWaste, WhyMost: muchWaste},
 	{

@@ -26,9 +26,9 @@ func TestDefaultCase(t *testing.T) {
 	}
 }
 
-// The default job by hand: 136 ft round less four cores is 133.33 ft; 8 ft by
+// The default case, computed by hand: 136 ft round less four cores is 133.33 ft; 8 ft by
 // 8 in. of that is 711.11 ft³. Door 38 × 82 in., four windows 36 × 24 in., two
-// pockets 8 × 10 × 4 in. come to 30.80 ft³.
+// pockets 8 × 10 × 4 in. total 30.80 ft³.
 func TestDefaultByHand(t *testing.T) {
 	res := calctest.Run(t, Calculator)
 	out := res.Out
@@ -45,7 +45,7 @@ func TestBothUnitsForEveryReader(t *testing.T) {
 			i := indexOf(Calculator.Out, id+end.id)
 			for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
 				if i < 0 || Calculator.Out[i].Display.In(sys).Unit != end.unit {
-					t.Errorf("%s%s is not in %s for everybody", id, end.id, end.unit)
+					t.Errorf("%s%s is not in %s for every reader", id, end.id, end.unit)
 				}
 			}
 		}
@@ -68,7 +68,7 @@ func indexOf(fields []calc.Field, id string) int {
 }
 
 // Scaling: twice the length is twice the volume; twice the core too on the
-// centre line; and the way of measuring does not change one and the same wall.
+// centre line; and the way of measuring does not change the volume of a wall.
 func TestScalingAndFaces(t *testing.T) {
 	net := func(inputs ...string) float64 {
 		res := calctest.Run(t, Calculator, with(inputs...)...)
@@ -142,7 +142,7 @@ func TestRefusals(t *testing.T) {
 			t.Errorf("%v: %v %v, want %s at %s", c.inputs, res.State, res.Notes, c.key, c.at)
 		}
 		if res.State != calc.Bad && res.Out.Has("order-yd") {
-			t.Errorf("%v: a refused result was kept", c.inputs)
+			t.Errorf("%v: a refused result has outputs", c.inputs)
 		}
 	}
 }
@@ -190,7 +190,7 @@ func TestNotes(t *testing.T) {
 	}
 }
 
-// merge lets later inputs take the place of earlier ones of the same name.
+// merge lets later inputs replace earlier ones of the same name.
 func merge(first, second []string) []string {
 	var out []string
 	for _, a := range first {
@@ -206,8 +206,8 @@ func merge(first, second []string) []string {
 	return append(out, second...)
 }
 
-// Corners at differing heights are taken so that the order is never short of
-// what any way of sharing out the corners needs.
+// If corners have different heights, the order is not short for any distribution
+// of the corners.
 func TestMixedHeightsNeverShort(t *testing.T) {
 	for _, side := range []string{"outside", "inside"} {
 		res := calctest.Run(
@@ -224,7 +224,7 @@ func TestMixedHeightsNeverShort(t *testing.T) {
 		if side == "inside" {
 			sign = -1
 		}
-		for low := range 5 { // so many of the four corners are 8 ft high
+		for low := range 5 { // low of the four corners are 8 ft high
 			th := 8.0 / 12
 			exact := th * (40*8 + 40*10 - sign*th*(float64(low)*8+float64(4-low)*10))
 			if got < exact-1e-9 {
@@ -234,8 +234,8 @@ func TestMixedHeightsNeverShort(t *testing.T) {
 	}
 }
 
-// Any inputs within their limits give a finite result or a reasoned refusal,
-// and a drawing that stays in its frame.
+// Any inputs within their limits give a finite result or a refusal with a
+// reason, and a drawing inside its frame.
 func TestAnyInput(t *testing.T) {
 	rng := rand.New(rand.NewPCG(7, 8))
 	counts := map[calc.State]int{}
@@ -280,7 +280,7 @@ func checkOut(t *testing.T, out calc.Case) {
 }
 
 // sample fills every field with a value within its limits, spread evenly on a
-// logarithmic scale so that small and great both come up.
+// logarithmic scale so that both small and large values occur.
 func sample(rng *rand.Rand, fields []calc.Field) calc.Case {
 	c := calc.NewCase(fields)
 	for _, f := range fields {
@@ -317,8 +317,8 @@ func between(rng *rand.Rand, f calc.Field) float64 {
 	return math.Min(x, high)
 }
 
-// checkDrawing reads a drawing back as XML and holds every coordinate, and
-// the likely width of every text, against the frame.
+// checkDrawing parses a drawing as XML and checks that every coordinate, and the
+// estimated width of every text, is inside the frame.
 func checkDrawing(t *testing.T, d figure.Drawing, state calc.State) {
 	t.Helper()
 	if state != calc.OK {
@@ -356,12 +356,12 @@ func checkElement(t *testing.T, d figure.Drawing, s xml.StartElement) {
 	right, foot := at["x"]+at["width"], at["y"]+at["height"]
 	for _, x := range []float64{at["x"], at["x1"], at["x2"], right} {
 		if s.Name.Local != "svg" && (x < -0.01 || x > d.Width+0.01) {
-			t.Fatalf("%s leaves the frame: %v", s.Name.Local, at)
+			t.Fatalf("%s is outside the frame: %v", s.Name.Local, at)
 		}
 	}
 	for _, y := range []float64{at["y"], at["y1"], at["y2"], foot} {
 		if s.Name.Local != "svg" && (y < -0.01 || y > d.Height+0.01) {
-			t.Fatalf("%s leaves the frame: %v, height %v", s.Name.Local, at, d.Height)
+			t.Fatalf("%s is outside the frame: %v, height %v", s.Name.Local, at, d.Height)
 		}
 	}
 	if at["width"] < 0 || at["height"] < 0 {
@@ -369,7 +369,7 @@ func checkElement(t *testing.T, d figure.Drawing, s xml.StartElement) {
 	}
 }
 
-// Every cell of the printed tables is length × core × height by itself.
+// Every cell of the printed tables is length × core × height.
 func TestTables(t *testing.T) {
 	for _, table := range Calculator.Tables {
 		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
