@@ -17,15 +17,15 @@ const (
 	meansFloor = calc.Text("least design pressure")
 )
 
-// The variables that several equations share. The plain ones are those of
-// equations that hold in either system.
+// The variables that several equations share. The ones with a US unit are for
+// equations that hold in both systems.
 var (
-	varCc  = calc.Var{Symbol: "C_c", Meaning: meansCc}
-	varR   = calc.Var{Symbol: "R", Meaning: meansR, Unit: "ft/h"}
-	varT   = calc.Var{Symbol: "T", Meaning: meansT, Unit: "°F"}
-	plainW = calc.Var{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}
-	plainR = calc.Var{Symbol: "R", Meaning: meansR, Unit: "m/h", US: "ft/h"}
-	plainQ = calc.Var{Symbol: "Q", Meaning: meansQ, Unit: "m³/h", US: "ft³/h"}
+	varCc = calc.Var{Symbol: "C_c", Meaning: meansCc}
+	varR  = calc.Var{Symbol: "R", Meaning: meansR, Unit: "ft/h"}
+	varT  = calc.Var{Symbol: "T", Meaning: meansT, Unit: "°F"}
+	bothW = calc.Var{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"}
+	bothR = calc.Var{Symbol: "R", Meaning: meansR, Unit: "m/h", US: "ft/h"}
+	bothQ = calc.Var{Symbol: "Q", Meaning: meansQ, Unit: "m³/h", US: "ft³/h"}
 )
 
 // The units of the published equations.
@@ -83,8 +83,8 @@ var WallFastFormula = &calc.Formula{
 	),
 }
 
-// RiseSlow turns WallSlow round: the rise in ft/h at which it reaches p. It
-// is negative where p is below 150·C_w·C_c. Source: algebra on WallSlow.
+// RiseSlow is the inverse of WallSlow: the rise in ft/h at which it reaches p. It
+// is negative if p is below 150·C_w·C_c. Source: algebra on WallSlow.
 func RiseSlow(cw, cc float64, p PSF, t Fahrenheit) FtPerHour {
 	return FtPerHour(float64(t) * (float64(p)/(cw*cc) - 150) / 9000)
 }
@@ -102,8 +102,8 @@ var RiseSlowFormula = &calc.Formula{
 	),
 }
 
-// RiseFast turns WallFast round: the rise in ft/h at which it reaches p. It
-// is negative where the equation exceeds p at any rise.
+// RiseFast is the inverse of WallFast: the rise in ft/h at which it reaches p. It
+// is negative if the equation exceeds p at any rise.
 // Source: algebra on WallFast.
 func RiseFast(cw, cc float64, p PSF, t Fahrenheit) FtPerHour {
 	atRest := float64(float64(t) * (float64(p)/(cw*cc) - 150))
@@ -130,7 +130,7 @@ func FluidHead(w PCF, h Feet) PSF { return PSF(float64(w) * float64(h)) }
 var FluidHeadFormula = &calc.Formula{
 	ID: "head", Title: headTitle,
 	Expr: "w*h", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
-	Vars: []calc.Var{plainW, calc.Var{Symbol: "h", Meaning: meansH, Unit: "m", US: "ft"}},
+	Vars: []calc.Var{bothW, calc.Var{Symbol: "h", Meaning: meansH, Unit: "m", US: "ft"}},
 	Fn:   calc.FuncN(func(v []float64) float64 { return float64(FluidHead(PCF(v[0]), Feet(v[1]))) }),
 	Go:   "pressure.FluidHead", Source: "hurd",
 	Limits: calc.Text("Always true of fluid concrete. No coefficient goes with it."),
@@ -143,13 +143,13 @@ func FluidDepth(p PSF, w PCF) Feet { return Feet(float64(p) / float64(w)) }
 var FluidDepthFormula = &calc.Formula{
 	ID: "depth", Title: calc.Text("Depth of fluid for a pressure"),
 	Expr: "p/w", Result: calc.Var{Symbol: "h", Meaning: meansH, Unit: "m", US: "ft"},
-	Vars: []calc.Var{calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"}, plainW},
+	Vars: []calc.Var{calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"}, bothW},
 	Fn:   calc.FuncN(func(v []float64) float64 { return float64(FluidDepth(PSF(v[0]), PCF(v[1]))) }),
 	Go:   "pressure.FluidDepth", Source: "hurd",
 }
 
-// LeastPressure is the floor in psf, 600·C_w: no wall is designed for less,
-// however slow, unless its full fluid head is less. Source: ACI 347R-14.
+// LeastPressure is the least design pressure in psf, 600·C_w, at any rise,
+// unless the full fluid head is less. Source: ACI 347R-14.
 func LeastPressure(cw float64) PSF { return PSF(600 * cw) }
 
 var LeastPressureFormula = &calc.Formula{
@@ -161,9 +161,8 @@ var LeastPressureFormula = &calc.Formula{
 	Limits: calc.Text("Never more than the full fluid head."),
 }
 
-// Bounded keeps the pressure of an equation between the floor and the fluid
-// head; where the two cross, the fluid head has the last word.
-// Source: ACI 347-04 sec. 2.2.2.
+// Bounded limits the pressure of an equation to the range from the floor to the
+// fluid head. If the floor exceeds the head, the result is the head. Source: ACI 347-04 sec. 2.2.2.
 func Bounded(equation, floor, head PSF) PSF { return min(head, max(equation, floor)) }
 
 var BoundedFormula = &calc.Formula{
@@ -178,16 +177,16 @@ var BoundedFormula = &calc.Formula{
 	Go: "pressure.Bounded", Source: "hurd",
 }
 
-// Rise is how fast concrete rises where a flow q fills a length of wall of
-// the given thickness: q/(length·thickness). Any coherent units; length and
+// Rise is the rate of rise of concrete if a flow q fills a length of wall of the
+// given thickness: q/(length·thickness). Any coherent units; length and
 // thickness are above 0.
 func Rise(q, length, thickness float64) float64 { return q / (length * thickness) }
 
 var RiseFormula = &calc.Formula{
 	ID: "rise", Title: calc.Text("Rise of the concrete"),
-	Expr: "Q/(L*b)", Result: plainR,
+	Expr: "Q/(L*b)", Result: bothR,
 	Vars: []calc.Var{
-		plainQ,
+		bothQ,
 		calc.Var{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"},
 		calc.Var{Symbol: "b", Meaning: meansB, Unit: "m", US: "ft"},
 	},
@@ -195,14 +194,14 @@ var RiseFormula = &calc.Formula{
 	Go: "pressure.Rise", Source: "army",
 }
 
-// Flow turns Rise round: the flow that makes a length of wall rise at r.
+// Flow is the inverse of Rise: the flow at which a length of wall rises at r.
 func Flow(r, length, thickness float64) float64 { return r * length * thickness }
 
 var FlowFormula = &calc.Formula{
 	ID: "flow", Title: calc.Text("Pump rate for a rise"),
-	Expr: "R*L*b", Result: plainQ,
+	Expr: "R*L*b", Result: bothQ,
 	Vars: []calc.Var{
-		plainR,
+		bothR,
 		calc.Var{Symbol: "L", Meaning: meansL, Unit: "m", US: "ft"},
 		calc.Var{Symbol: "b", Meaning: meansB, Unit: "m", US: "ft"},
 	},

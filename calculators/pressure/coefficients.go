@@ -9,14 +9,14 @@ const (
 	Rich  Cement = "rich"  // blends with more slag or fly ash
 )
 
-// Unit weights in lb/ft³ between which the coefficient is 1. Both count as
-// inside; the coefficient steps at each.
+// Unit weights in lb/ft³ between which the coefficient is 1. Both limits
+// are inside; the coefficient has a step at each.
 const (
 	LightBelow PCF = 140
 	HeavyAbove PCF = 150
 )
 
-// Cement groups binders by what they do to the pressure.
+// Cement is a group of binders with the same effect on the pressure.
 type Cement string
 
 // LightWeight is the unit weight coefficient of concrete below 140 lb/ft³:
@@ -59,8 +59,7 @@ func WeightCoefficient(w PCF) float64 {
 }
 
 // ChemistryCoefficient is C_c. A retarder is any admixture that slows the
-// set, and that means most water reducers. A group it does not know counts as
-// the worst. Source: ACI 347R-14.
+// set, as most water reducers do. An unknown group has the greatest coefficient. Source: ACI 347R-14.
 func ChemistryCoefficient(c Cement, retarded bool) float64 {
 	switch c {
 	case Plain:

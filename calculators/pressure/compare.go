@@ -38,25 +38,25 @@ const (
 	figLine = calc.Text("{method}: {pressure}")
 )
 
-// sided is each method's name, key and answer.
-type sided struct {
+// methodResult is the result of one method with its name, ID and role.
+type methodResult struct {
 	id   string
 	name calc.Text
 	role figure.Role
-	Answer
+	Greatest
 }
 
-func (p SharedCase) methods() [3]sided {
-	return [3]sided{
+func (p SharedCase) methods() [3]methodResult {
+	return [3]methodResult{
 		{"aci", nameACI, figure.Line, p.aci()},
 		{"ciria", nameCIRIA, figure.Measure, p.CIRIA()},
 		{"din", nameDIN, figure.Ink, p.DIN()},
 	}
 }
 
-// PourOf reads a pour in the units of the European methods. What a calculator
-// does not ask is put to the standard case: a form as high as the placement,
-// and a setting time that holds for the concrete as it is.
+// PourOf reads a pour in the units of the European methods. The form is as high
+// as the placement, and the setting time is for the temperature of the concrete;
+// a calculator that asks for these replaces them.
 func PourOf(in calc.Case) SharedCase {
 	p := SharedCase{
 		Height: in.Num("height"), Form: in.Num("height"),
@@ -73,13 +73,13 @@ func PourOf(in calc.Case) SharedCase {
 
 func KPa(x float64) float64 { return calc.SI(x, "kPa") }
 
-// PutComparison puts the outputs that both calculators share; own is the answer
-// of the calculator's method. It keeps the fluid zone as a step.
-func PutComparison(r *calc.Recorder, in calc.Case, p SharedCase, own Answer) {
-	r.Put("pressure", KPa(own.Pressure))
-	r.PutChoice("rule", own.rule)
+// PutComparison sets the outputs that both calculators share; result is that of
+// the calculator's method. It records the depth of the fluid zone as a step.
+func PutComparison(r *calc.Recorder, in calc.Case, p SharedCase, result Greatest) {
+	r.Put("pressure", KPa(result.Pressure))
+	r.PutChoice("rule", result.rule)
 	r.Put("head", KPa(p.head()))
-	r.Put("fluid-depth", r.Use(FluidDepthFormula, KPa(own.Pressure), in.Num("weight")))
+	r.Put("fluid-depth", r.Use(FluidDepthFormula, KPa(result.Pressure), in.Num("weight")))
 	var rows []calc.Case
 	for _, m := range p.methods() {
 		rows = append(rows, r.NewRow("methods").
@@ -96,9 +96,9 @@ func PutComparison(r *calc.Recorder, in calc.Case, p SharedCase, own Answer) {
 	r.Note(calc.LevelCaution, calc.Path{}, capLowest)
 }
 
-// marks are the depths in m of the names of the lines: the lowest
-// pressure topmost, each where its line has left the fluid head, and far
-// enough apart to be read.
+// marks returns the depths in m of the names of the lines. The line with the
+// lowest pressure is named topmost, each name is below the fluid part of its
+// line, and the names do not overlap.
 func (p SharedCase) marks() (at [3]float64) {
 	const apart = 0.11
 	methods := p.methods()
@@ -118,25 +118,25 @@ func (p SharedCase) marks() (at [3]float64) {
 	return at
 }
 
-// ComparisonFigure plots the three methods by depth in one picture; the marks
-// on the lines name them, so that none is known by colour alone.
+// ComparisonFigure plots the three methods by depth. The lines are named, so that
+// they are not distinguished by colour alone.
 func ComparisonFigure(v calc.Locale, p SharedCase) figure.Drawing {
 	top := p.head()
-	say := func(kpa float64) string { return quantity.Format(KPa(kpa), displays.Pressure, v.Style) }
+	text := func(kpa float64) string { return quantity.Format(KPa(kpa), displays.Pressure, v.Style) }
 	depth := func(m float64) string { return quantity.Format(m, displays.Height, v.Style) }
 	x := figure.Axis{
 		Title: v.Say(figX),
 		To:    top,
-		Marks: []figure.Mark{{At: top / 2, Text: say(top / 2)}, {At: top, Text: ""}},
+		Marks: []figure.Mark{{At: top / 2, Text: text(top / 2)}, {At: top, Text: ""}},
 	}
 	y := figure.Axis{Title: v.Say(figY), From: -p.Height, Marks: []figure.Mark{
 		{At: 0, Text: "0"}, {At: -p.Height / 2, Text: depth(p.Height / 2)}, {At: -p.Height, Text: depth(p.Height)}}}
 	curves := []figure.Curve{
 		{Role: figure.Limit, Name: v.Say(figLine, calc.TextSlot("method", headTitle),
-			calc.WordSlot("pressure", say(top))),
+			calc.WordSlot("pressure", text(top))),
 			Points: []figure.Point{{}, {X: top, Y: -p.Height}}},
 	}
-	var spots []figure.Marker
+	var markers []figure.Marker
 	var slots []calc.Slot
 	marks := p.marks()
 	for i, m := range p.methods() {
@@ -144,16 +144,16 @@ func ComparisonFigure(v calc.Locale, p SharedCase) figure.Drawing {
 			curves,
 			figure.Curve{
 				Role:   m.role,
-				Name:   v.Say(figLine, calc.TextSlot("method", m.name), calc.WordSlot("pressure", say(m.Pressure))),
+				Name:   v.Say(figLine, calc.TextSlot("method", m.name), calc.WordSlot("pressure", text(m.Pressure))),
 				Points: []figure.Point{{}, {X: m.Pressure, Y: -m.Pressure / p.Weight}, {X: m.Pressure, Y: -p.Height}},
 			},
 		)
 		at := figure.Point{X: math.Min(m.Pressure, p.Weight*marks[i]), Y: -marks[i]}
-		spots = append(spots, figure.Marker{Role: m.role, At: at, Text: v.Say(m.name)})
-		slots = append(slots, calc.WordSlot(m.id, say(m.Pressure)))
+		markers = append(markers, figure.Marker{Role: m.role, At: at, Text: v.Say(m.name)})
+		slots = append(slots, calc.WordSlot(m.id, text(m.Pressure)))
 	}
-	nodes, foot := figure.Plot(x, y, curves, spots)
-	slots = append(slots, calc.WordSlot("height", depth(p.Height)), calc.WordSlot("head", say(top)))
+	nodes, foot := figure.Plot(x, y, curves, markers)
+	slots = append(slots, calc.WordSlot("height", depth(p.Height)), calc.WordSlot("head", text(top)))
 	return figure.Drawing{
 		Width:  figure.ChartWidth,
 		Height: foot,

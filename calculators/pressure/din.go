@@ -12,11 +12,11 @@ const (
 	meansSet  = calc.Text("setting time, at least 5 h")
 )
 
-// The limits of DIN 18218:2010-01. Beyond them the full fluid head counts.
+// The limits of DIN 18218:2010-01. Beyond them the full fluid head applies.
 const (
 	DINRise    = 7.0  // m/h, fastest rise
 	DINHeight  = 10.0 // m, tallest placement
-	DINSetLow  = 5.0  // h; a shorter setting time earns no credit
+	DINSetLow  = 5.0  // h; a shorter setting time counts as this long
 	DINSetHigh = 20.0 // h, longest setting time
 	DINFactor  = 1.5  // partial factor of limit state design; not in the pressure
 
@@ -24,8 +24,8 @@ const (
 	DINLeastFlowing = 30.0 // kPa, least pressure of F5, F6 and SCC
 )
 
-// flowClasses are in the order of the standard. The flowing ones are given
-// there as 25 + 30·v·K_1 and 25 + 38·v·K_1 with K_1 = t_E/5 at 25 kN/m³.
+// flowClasses are in the order of the standard, which gives the flowing ones as
+// 25 + 30·v·K_1 and 25 + 38·v·K_1 with K_1 = t_E/5 at 25 kN/m³.
 var flowClasses = [...]FlowClass{
 	{id: "f1", Slope: 5, Base: 21, Set: 0.03},
 	{id: "f2", Slope: 10, Base: 19, Set: 0.053},
@@ -36,8 +36,8 @@ var flowClasses = [...]FlowClass{
 	{id: "scc", Reach: 0.26},
 }
 
-// FlowClass is what the standard gives for one class of consistency. The
-// stiff classes F1 to F4 go by (slope·v + base)·K_1, the flowing ones by
+// FlowClass has the constants of one class of consistency. The pressure of the
+// stiff classes F1 to F4 is (slope·v + base)·K_1, of the flowing ones
 // γ·(1 + reach·v·t_E).
 type FlowClass struct {
 	id          string
@@ -46,7 +46,8 @@ type FlowClass struct {
 	Reach       float64 // flowing classes, 0 for the stiff
 }
 
-// ClassOf finds a class; one it does not know counts as F6, the worst.
+// ClassOf finds a class by ID; an unknown ID gives F6, the class with the greatest
+// pressure.
 func ClassOf(id string) FlowClass {
 	for _, c := range flowClasses {
 		if c.id == id {
@@ -56,6 +57,7 @@ func ClassOf(id string) FlowClass {
 	return ClassOf("f6")
 }
 
+// Flows reports whether the class is a flowing one.
 func (c FlowClass) Flows() bool { return c.Reach > 0 }
 
 // DINSet is the factor K_1 of the classes F1 to F4 for a setting time in
@@ -74,8 +76,8 @@ var DINSetFormula = &calc.Formula{
 }
 
 // DINCool is the factor for concrete placed cooler, at t °C, than the
-// temperature ref °C that its setting time holds for: 3 % more for each
-// degree. Warmer concrete earns no credit here. Source: DIN 18218:2010-01.
+// temperature ref °C of its setting time: 3 % more for each degree. It is 1 for
+// warmer concrete. Source: DIN 18218:2010-01.
 func DINCool(ref, t float64) float64 { return math.Max(1, 1+float64(0.03*(ref-t))) }
 
 var DINCoolFormula = &calc.Formula{

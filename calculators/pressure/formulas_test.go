@@ -6,16 +6,17 @@ import (
 	"testing"
 )
 
-// kilopascals and its fellows are exact by NIST SP 811 (2008), appendix B.
+// The factors of kilopascals, metresPerHour and celsius are exact: NIST SP 811
+// (2008), appendix B.
 func kilopascals(p PSF) float64 { return float64(p) * 4.4482216152605 / (0.3048 * 0.3048) / 1000 }
 
 func metresPerHour(r FtPerHour) float64 { return float64(r) * 0.3048 }
 
 func celsius(t Fahrenheit) float64 { return (float64(t) - 32) / 1.8 }
 
-// The metric editions print the equations with constants of their own
-// (7.2, 785, 1156, 244 and 17.8, from memory). They are roundings of the US
-// ones: three digits at most, so both agree within a hundredth.
+// The metric editions print the equations with other constants
+// (7.2, 785, 1156, 244 and 17.8, from memory). They are the US constants
+// rounded to at most three digits, so both agree within a hundredth.
 func TestMetricForm(t *testing.T) {
 	for r := FtPerHour(0.5); r <= 15; r += 0.5 {
 		for temp := Fahrenheit(40); temp <= 90; temp += 5 {
@@ -42,13 +43,13 @@ func TestEquationsMeetAtSevenFeet(t *testing.T) {
 	}
 }
 
-// With no rise, and with no end of heat, the slow equation falls to 150 psf.
+// Without rise, and as the temperature grows, the slow equation tends to 150 psf.
 func TestEquationsAtTheirEnds(t *testing.T) {
 	if p := WallSlow(1, 1, 0, 70); p != 150 {
 		t.Errorf("no rise: %v psf", p)
 	}
 	if p := WallSlow(1, 1, 7, 1e12); math.Abs(float64(p)-150) > 1e-6 {
-		t.Errorf("no end of heat: %v psf", p)
+		t.Errorf("very warm: %v psf", p)
 	}
 	if p := WallFast(1, 1, 0, 70); math.Abs(float64(p)-770) > 1e-9 { // 150 + 43400/70
 		t.Errorf("fast equation, no rise: %v psf", p)
@@ -61,23 +62,23 @@ func TestInverses(t *testing.T) {
 		cw, cc := 0.8+0.4*rnd.Float64(), 1+0.5*rnd.Float64()
 		r, temp := FtPerHour(15*rnd.Float64()), Fahrenheit(40+50*rnd.Float64())
 		if back := RiseSlow(cw, cc, WallSlow(cw, cc, r, temp), temp); math.Abs(float64(back-r)) > 1e-9 {
-			t.Errorf("slow: %v ft/h came back as %v", r, back)
+			t.Errorf("slow: %v ft/h inverts to %v", r, back)
 		}
 		if back := RiseFast(cw, cc, WallFast(cw, cc, r, temp), temp); math.Abs(float64(back-r)) > 1e-9 {
-			t.Errorf("fast: %v ft/h came back as %v", r, back)
+			t.Errorf("fast: %v ft/h inverts to %v", r, back)
 		}
 		w, h := PCF(85+115*rnd.Float64()), Feet(40*rnd.Float64())
 		if back := FluidDepth(FluidHead(w, h), w); math.Abs(float64(back-h)) > 1e-9 {
-			t.Errorf("head: %v ft came back as %v", h, back)
+			t.Errorf("head: %v ft inverts to %v", h, back)
 		}
 		length, core := 1+500*rnd.Float64(), 0.3+rnd.Float64()
 		if back := Rise(Flow(float64(r), length, core), length, core); math.Abs(back-float64(r)) > 1e-9 {
-			t.Errorf("flow: %v came back as %v", r, back)
+			t.Errorf("flow: %v inverts to %v", r, back)
 		}
 	}
 }
 
-// Both coefficients scale the whole pressure: nothing of it is left out.
+// Both coefficients multiply the whole pressure.
 func TestCoefficientsScale(t *testing.T) {
 	one, double := WallSlow(1, 1, 4, 70), WallSlow(2, 1.5, 4, 70)
 	if math.Abs(float64(double-3*one)) > 1e-9 {

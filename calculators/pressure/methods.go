@@ -20,44 +20,43 @@ const (
 	SetByOutside  = "outside"
 )
 
-// SharedCase is one pour as all three methods see it, in the units of the
-// European ones.
+// SharedCase is one pour for all three methods, in the units of the European
+// ones.
 type SharedCase struct {
 	Height, Form float64 // m, placed in one go and of the form
 	Rise         float64 // m/h
 	Weight       float64 // kN/m³
 	Temp         float64 // °C
-	Set, Ref     float64 // h, and the °C it holds for
+	Set, Ref     float64 // h, and the temperature in °C it is for
 	Cement       Cement
 	Retarded     bool
 	Class, Way   string
 	Column       bool
 }
 
-// Answer is the greatest pressure by one method and what sets it.
-type Answer struct {
+// Greatest is the greatest pressure by one method and what sets it.
+type Greatest struct {
 	Pressure float64 // kPa
 	rule     string
 }
 
 func (p SharedCase) head() float64 { return p.Weight * p.Height }
 
-func (p SharedCase) fluid(rule string) Answer { return Answer{p.head(), rule} }
+func (p SharedCase) fluid(rule string) Greatest { return Greatest{p.head(), rule} }
 
-// capped is a pressure by its equation, no more than the fluid head.
-func (p SharedCase) capped(pressure float64, rule string) Answer {
+// capped limits the pressure of an equation to the fluid head.
+func (p SharedCase) capped(pressure float64, rule string) Greatest {
 	if !(pressure < p.head()) {
 		return p.fluid(SetByFluid)
 	}
-	return Answer{pressure, rule}
+	return Greatest{pressure, rule}
 }
 
-// wetter reports whether some of the class is beyond the slump of the ACI
-// equations: F4 runs from 6 to over 8 in. of slump.
+// wetter reports whether the class exceeds the slump of the ACI equations: F4 runs from 6 to over 8 in. of slump.
 func (p SharedCase) wetter() bool { return p.Class == "f4" || ClassOf(p.Class).Flows() }
 
-// aci is the answer of the ACI wall equations, as form-pressure gives it.
-func (p SharedCase) aci() Answer {
+// aci is the result of the ACI wall equations, the same as form-pressure gives.
+func (p SharedCase) aci() Greatest {
 	if p.wetter() || p.Way != FromTop || p.Column {
 		return p.fluid(SetByOutside)
 	}
@@ -80,18 +79,20 @@ func (p SharedCase) aci() Answer {
 	return p.capped(kPa, SetByEquation)
 }
 
+// C1 is the coefficient of the form's shape in plan.
 func (p SharedCase) C1() float64 { return pick(p.Column, CIRIAColumn, CIRIAWall) }
 
 // Credit is the temperature put into the CIRIA equation.
 func (p SharedCase) Credit() float64 { return math.Min(p.Temp, CIRIAWarmest) }
 
+// CIRIAHolds reports whether the pour is within the limits of CIRIA Report 108.
 func (p SharedCase) CIRIAHolds() bool {
 	return p.Way == FromTop && p.Class != SelfLevels && !calc.Under(p.Temp, CIRIAColdest)
 }
 
-// CIRIA is the answer of CIRIA Report 108. Where the concrete fills the form
-// before it stiffens the equation has no root: fluid head.
-func (p SharedCase) CIRIA() Answer {
+// CIRIA is the result of CIRIA Report 108. It is the fluid head if the concrete
+// fills the form before it stiffens.
+func (p SharedCase) CIRIA() Greatest {
 	if !p.CIRIAHolds() {
 		return p.fluid(SetByOutside)
 	}
@@ -99,6 +100,7 @@ func (p SharedCase) CIRIA() Answer {
 	return p.capped(CIRIAPressure(p.Weight, p.C1(), c2, CIRIATemperature(p.Credit()), p.Form, p.Rise), SetByEquation)
 }
 
+// DINHolds reports whether the pour is within the limits of DIN 18218.
 func (p SharedCase) DINHolds() bool {
 	return p.Way == FromTop && !calc.Over(p.Rise, DINRise) && !calc.Over(p.Height, DINHeight) &&
 		!calc.Over(p.Set, DINSetHigh)
@@ -107,8 +109,8 @@ func (p SharedCase) DINHolds() bool {
 // Hours is the setting time put into the DIN equations.
 func (p SharedCase) Hours() float64 { return math.Max(p.Set, DINSetLow) }
 
-// DIN is the characteristic answer of DIN 18218.
-func (p SharedCase) DIN() Answer {
+// DIN is the characteristic pressure by DIN 18218.
+func (p SharedCase) DIN() Greatest {
 	if !p.DINHolds() {
 		return p.fluid(SetByOutside)
 	}

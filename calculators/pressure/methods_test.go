@@ -5,8 +5,8 @@ import (
 	"testing"
 )
 
-// The line for self-compacting concrete that was read in print lies between
-// the recalled ones for F5 and F6 at every rise; so does its chart form.
+// The printed line for self-compacting concrete is between those for F5 and F6,
+// quoted from memory, at every rise; so is the line of its chart.
 func TestSelfCompactingLiesBetween(t *testing.T) {
 	for v := 0.5; v <= 7; v += 0.5 {
 		f5, _ := DINFlowing(0.24, v, 5, 1, 25)

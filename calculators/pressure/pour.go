@@ -2,8 +2,8 @@ package pressure
 
 import "coursebook/calculators/calc"
 
-// The limits of the method. Each counts as inside, as published; beyond it
-// the form carries the full fluid head, or the fast equation holds.
+// The limits of the method. Each limit is inside, as published. Beyond it
+// the full fluid head applies, or the fast equation.
 const (
 	SlowHeight     Feet       = 14 // tallest placement of the slow equation
 	SlowRise       FtPerHour  = 7  // from here on the fast equation
@@ -11,7 +11,7 @@ const (
 	MethodSlump    Inches     = 7  // wettest mix of any equation
 	VibrationDepth Feet       = 4  // deepest internal vibration of any equation
 	ColdBelow      Fahrenheit = 40 // coolest concrete of the printed tables
-	HotAbove       Fahrenheit = 90 // warmest; more heat earns no credit
+	HotAbove       Fahrenheit = 90 // warmer concrete counts as this warm
 )
 
 // The rules.
@@ -22,27 +22,27 @@ const (
 	Floor Rule = "floor" // LeastPressure
 )
 
-// The answers of HighestRise.
+// The results of HighestRise.
 const (
 	ByEquation  Reach = iota // the equation reaches the rating at the rise given
-	ByMethod                 // the form would take more, the method ends at MethodRise
-	AnyRise                  // the form takes the full fluid head
+	ByMethod                 // the form holds at a faster rise, but the method ends at MethodRise
+	AnyRise                  // the form holds the full fluid head
 	BelowFloor               // rated below 600·C_w: no rise is slow enough
 	FluidAnyway              // slump, cold or vibration: fluid regardless of the rise
 	TooTall                  // taller than 14 ft, and the fast equation exceeds the rating at any rise
 )
 
-// Rule names what sets the pressure.
+// Rule is what sets the pressure.
 type Rule string
 
-// Pour is one placement, all but its rise.
+// Pour is one placement, without its rise.
 type Pour struct {
 	Height Feet // placed in one go
 	Weight PCF
 	Cw, Cc float64
 	Temp   Fahrenheit // of the concrete
 	Slump  Inches
-	// Disturbed is the depth from the top that vibration keeps fluid; 0 for
+	// Disturbed is the depth from the top that vibration makes fluid; 0 for
 	// internal vibration no deeper than VibrationDepth.
 	Disturbed Feet
 }
@@ -50,8 +50,7 @@ type Pour struct {
 // Head is the fluid head over the whole placement.
 func (p Pour) Head() PSF { return FluidHead(p.Weight, p.Height) }
 
-// Depth is how far down the vibration keeps the concrete fluid: no further
-// than the placement is high.
+// Depth is the depth to which vibration makes the concrete fluid, at most Height.
 func (p Pour) Depth() Feet { return min(p.Disturbed, p.Height) }
 
 // Wet reports whether the mix is wetter than the equations allow.
@@ -66,9 +65,8 @@ func (p Pour) Tall() bool { return calc.Over(float64(p.Height), float64(SlowHeig
 // Credit is the temperature put into the equations.
 func (p Pour) Credit() Fahrenheit { return min(p.Temp, HotAbove) }
 
-// Equation is the rule whose equation holds at a rise: Slow, Fast or Fluid.
-// At 7 ft/h slow and fast agree, so either side is the strict one. At 14 ft
-// and 15 ft/h the pressure jumps up just beyond the limit.
+// Equation is the rule whose equation applies at a rise: Slow, Fast or Fluid. At
+// 7 ft/h slow and fast agree. Just above 14 ft and 15 ft/h the pressure jumps up.
 func (p Pour) Equation(r FtPerHour) Rule {
 	switch {
 	case p.Wet() || p.Cold() || calc.Over(float64(r), float64(MethodRise)):
@@ -104,14 +102,14 @@ func (p Pour) Pressure(r FtPerHour) (PSF, Rule) {
 }
 
 // AtDepth is the pressure at a depth below the top, given the greatest one:
-// fluid down to where the head reaches it, then even.
+// the fluid head down to the depth where it reaches the greatest, then constant.
 func (p Pour) AtDepth(d Feet, greatest PSF) PSF { return min(FluidHead(p.Weight, d), greatest) }
 
-// Reach says what slowing down can do for a form.
+// Reach is whether, and by what, the rise of a form is limited.
 type Reach uint8
 
-// HighestRise is the fastest rise at which a form of the given rating holds
-// by Pressure. The rise is 0 for the answers that have none.
+// HighestRise is the fastest rise at which Pressure does not exceed the rating of
+// a form. The rise is 0 unless the result is ByEquation or ByMethod.
 func (p Pour) HighestRise(rating PSF) (FtPerHour, Reach) {
 	held := func(x PSF) bool { return !calc.Over(float64(x), float64(rating)) }
 	switch {

@@ -35,7 +35,7 @@ func TestEquationByItsLimits(t *testing.T) {
 	}
 }
 
-// The jumps, in figures worked by hand: each is upwards, beyond its limit.
+// The jumps, computed by hand: each is upwards, beyond its limit.
 func TestJumps(t *testing.T) {
 	for _, c := range []struct {
 		name    string

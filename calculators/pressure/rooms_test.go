@@ -17,7 +17,7 @@ import (
 
 func kPaOf(res calc.Result) float64 { return calc.From(res.Out.Num("pressure"), "kPa") }
 
-// A short setting time and heat beyond the warmest give no lower pressure.
+// A short setting time and concrete above the warmest do not lower the pressure.
 func TestNoCredit(t *testing.T) {
 	for _, c := range []struct {
 		of   *calc.Calculator
@@ -35,8 +35,8 @@ func TestNoCredit(t *testing.T) {
 	}
 }
 
-// More rise, a wetter class, a longer set or cooler concrete never presses
-// less; nothing presses more than the fluid head.
+// The pressure does not fall with more rise, a wetter class, a longer set or
+// cooler concrete, and does not exceed the fluid head.
 func TestMonotonic(t *testing.T) {
 	for _, c := range []struct {
 		of     *calc.Calculator
@@ -63,7 +63,7 @@ func TestMonotonic(t *testing.T) {
 	}
 }
 
-// Both calculators and form-pressure agree on one and the same pour.
+// Both calculators and form-pressure give the same results for a pour.
 func TestThreeCalculatorsAgree(t *testing.T) {
 	pour := []string{"height=13'", "rise=4", "temperature=60 °F", "weight=150", "cement=blend", "admixture=retards"}
 	aci := calctest.Run(
@@ -75,7 +75,7 @@ func TestThreeCalculatorsAgree(t *testing.T) {
 	for i, want := range []float64{aci.Out.Num("pressure-local"), ciria.Out.Num("pressure"), din.Out.Num("pressure")} {
 		for _, res := range []calc.Result{ciria, din} {
 			if got := res.Out.Rows("methods")[i].Num("pressure"); math.Abs(got-want) > 1e-6*want {
-				t.Errorf("method %d: %v Pa beside, %v alone", i, got, want)
+				t.Errorf("method %d: %v Pa compared, %v by itself", i, got, want)
 			}
 		}
 	}
@@ -86,7 +86,7 @@ func TestThreeCalculatorsAgree(t *testing.T) {
 	}
 }
 
-// The picture names all three lines and the fluid head, with values.
+// The drawing names all three lines and the fluid head, with values.
 func TestCompareFigure(t *testing.T) {
 	for _, c := range []*calc.Calculator{ciriapressure.Calculator, dinpressure.Calculator} {
 		in, res := calctest.RunCase(t, c)

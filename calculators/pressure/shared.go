@@ -18,11 +18,10 @@ const (
 	meansW  = calc.Text("unit weight of the concrete")
 )
 
-// The variables that several equations share. The plain ones are those of
-// equations that hold in either system.
+// varCw is the unit weight coefficient in several equations.
 var varCw = calc.Var{Symbol: "C_w", Meaning: meansCw}
 
-// The labels and help of inputs that several calculators ask.
+// The labels and help of inputs that several calculators have.
 const (
 	LabelHeight = calc.Text("Height placed in one go")
 	HelpHeight  = calc.Text("All that is placed today. One lift of several is not enough.")
@@ -62,7 +61,7 @@ var SourceHurd = calc.Source{
 	Link: "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o",
 }
 
-// The words of the inputs that the calculators of both European methods ask.
+// The labels and help of inputs that both European methods have.
 const (
 	LabelRise  = calc.Text("Rise where the hose stands")
 	HelpRise   = calc.Text("By tape at the hose. The average of the wall is too low.")
@@ -79,8 +78,7 @@ const (
 	LabelRule     = calc.Text("Decided by")
 )
 
-// Their ranges, which guard against a mistyped value; the limits of a method
-// make notes.
+// Their ranges, which catch mistyped values. The limits of a method are notes.
 const (
 	HeightRange      = "1 to 40 ft"
 	RiseRange        = "0.1 to 300 ft/h"
@@ -146,7 +144,7 @@ var (
 	}
 )
 
-// The standing cautions of both.
+// The cautions of both.
 const (
 	CautionOpen = calc.Text(
 		"Forms that open bury and crush. Stand clear of the form below the hose, and stop at the first bulge or crack.",
@@ -157,7 +155,7 @@ const (
 	)
 )
 
-// The IDs of options that the computation asks for.
+// The IDs of options that Compute reads.
 const (
 	AdmixRetards = "retards"
 	AdmixNone    = "none"

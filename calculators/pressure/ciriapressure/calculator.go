@@ -1,4 +1,4 @@
-// Package ciriapressure answers what fresh concrete does to a form by CIRIA Report
+// Package ciriapressure computes the pressure of fresh concrete on a form by CIRIA Report
 // 108, beside ACI 347 and DIN 18218.
 package ciriapressure
 
@@ -9,7 +9,7 @@ import (
 	"coursebook/calculators/pressure"
 )
 
-// Calculator answers what fresh concrete does to a form by CIRIA Report
+// Calculator computes the pressure of fresh concrete on a form by CIRIA Report
 // 108, beside ACI 347 and DIN 18218.
 var Calculator = &calc.Calculator{
 	ID:    "ciria-pressure",

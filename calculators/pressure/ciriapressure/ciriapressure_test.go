@@ -14,12 +14,12 @@ func TestRefusesALowForm(t *testing.T) {
 		t.Errorf("%s: %v", res.State, res.Notes)
 	}
 	if !Calculator.Draw(calc.Locale{}, calc.NewCase(Calculator.In), res).Empty() {
-		t.Error("a refusal was drawn")
+		t.Error("a refused result is drawn")
 	}
 }
 
 // Each note is given exactly where its limit is crossed, and beyond a limit of
-// the method the full fluid head counts.
+// the method the full fluid head applies.
 func TestLimitsOfMethod(t *testing.T) {
 	for _, c := range []struct {
 		typed   []string

@@ -36,7 +36,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("c2", c2)
 	r.Put("k", r.Use(pressure.CIRIATemperatureFormula, calc.SI(p.Credit(), "°C")))
 	head := r.UseFor(pressure.OfHeight, nil, pressure.FluidHeadFormula, in.Num("weight"), p.Height)
-	own := p.CIRIA()
+	result := p.CIRIA()
 	fills := pressure.CIRIAPressure(p.Weight, p.C1(), c2, 0, p.Form, p.Rise)
 	switch {
 	case !p.CIRIAHolds():
@@ -54,12 +54,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 		)
 		r.Use(pressure.CappedFormula, greatest, head)
 	}
-	sayCIRIA(r, p)
-	pressure.PutComparison(r, in, p, own)
+	addNotes(r, p)
+	pressure.PutComparison(r, in, p, result)
 	r.Note(calc.LevelNotice, calc.At("set"), drawn)
 }
 
-func sayCIRIA(r *calc.Recorder, p pressure.SharedCase) {
+func addNotes(r *calc.Recorder, p pressure.SharedCase) {
 	switch {
 	case calc.Under(p.Temp, pressure.CIRIAColdest):
 		r.Note(

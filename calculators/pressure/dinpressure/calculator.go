@@ -1,4 +1,4 @@
-// Package dinpressure answers what fresh concrete does to a form by DIN 18218:2010-01,
+// Package dinpressure computes the pressure of fresh concrete on a form by DIN 18218:2010-01,
 // beside ACI 347 and CIRIA Report 108.
 package dinpressure
 
@@ -9,7 +9,7 @@ import (
 	"coursebook/calculators/pressure"
 )
 
-// Calculator answers what fresh concrete does to a form by DIN 18218:2010-01,
+// Calculator computes the pressure of fresh concrete on a form by DIN 18218:2010-01,
 // beside ACI 347 and CIRIA Report 108.
 var Calculator = &calc.Calculator{
 	ID:    "din-pressure",

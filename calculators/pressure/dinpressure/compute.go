@@ -51,19 +51,19 @@ func compute(r *calc.Recorder, in calc.Case) {
 		}
 		r.Use(pressure.CappedFormula, greatest, head)
 	}
-	sayDIN(r, p, cool)
-	own := p.DIN()
-	pressure.PutComparison(r, in, p, own)
+	addNotes(r, p, cool)
+	result := p.DIN()
+	pressure.PutComparison(r, in, p, result)
 	r.Note(
 		calc.LevelNotice,
 		calc.Path{},
 		design,
-		calc.Amount("pressure", pressure.KPa(pressure.DINFactor*own.Pressure), &displays.Pressure),
+		calc.Amount("pressure", pressure.KPa(pressure.DINFactor*result.Pressure), &displays.Pressure),
 	)
 	r.Note(calc.LevelNotice, calc.Path{}, drawn)
 }
 
-func sayDIN(r *calc.Recorder, p pressure.SharedCase, cool float64) {
+func addNotes(r *calc.Recorder, p pressure.SharedCase, cool float64) {
 	if p.Way != pressure.FromTop {
 		r.Note(calc.LevelWarning, calc.At("way"), way)
 	}

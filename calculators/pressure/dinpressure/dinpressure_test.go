@@ -8,7 +8,7 @@ import (
 	"coursebook/calculators/pressure"
 )
 
-// Wet classes and shaken forms put the ACI line at the fluid head.
+// For wet classes and vibrated forms the ACI result is the fluid head.
 func TestACILineBeside(t *testing.T) {
 	for _, c := range []struct {
 		typed []string
@@ -31,7 +31,7 @@ func TestACILineBeside(t *testing.T) {
 }
 
 // Each note is given exactly where its limit is crossed, and beyond a limit of
-// the method the full fluid head counts.
+// the method the full fluid head applies.
 func TestLimitsOfMethod(t *testing.T) {
 	for _, c := range []struct {
 		typed   []string

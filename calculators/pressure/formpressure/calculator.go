@@ -1,5 +1,5 @@
-// Package formpressure answers what the concrete does to the form and how fast it may
-// rise. The verdict uses the rise where the hose stands, never the average.
+// Package formpressure computes the pressure of the concrete on the form and how
+// fast it may rise. The verdict uses the rise at the hose, never the average.
 package formpressure
 
 import (
@@ -8,8 +8,8 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator answers what the concrete does to the form and how fast it may
-// rise. The verdict uses the rise where the hose stands, never the average.
+// Calculator computes the pressure of the concrete on the form and how fast it
+// may rise. The verdict uses the rise at the hose, never the average.
 var Calculator = &calc.Calculator{
 	ID:       "form-pressure",
 	Title:    calc.Text("Form pressure and placing rate"),
@@ -30,21 +30,21 @@ var equations = []*calc.Formula{
 	pressure.RiseFastFormula, pressure.FlowFormula, pressure.LightWeightFormula, pressure.HeavyWeightFormula,
 }
 
-// How quantities of this topic are written that no other topic has.
+// Formats that only this calculator uses.
 var (
-	showCore = &quantity.Display{
+	displayCore = &quantity.Display{
 		Dim:    quantity.Length,
 		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.25},
 		Metric: quantity.UnitDisplay{Unit: "mm", Step: 1},
 	}
-	showFactor = &quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 0.001}}
-	showTime   = &quantity.Display{
+	displayFactor = &quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 0.001}}
+	displayTime   = &quantity.Display{
 		Dim: quantity.Duration,
 		US:  quantity.UnitDisplay{Unit: "min", Step: 5, Rounding: quantity.Up},
 	}
 
-	// Limits of the method fall on the strict side when they are converted.
-	showWettest = &quantity.Display{
+	// A converted limit of the method is rounded to the strict side.
+	displayWettest = &quantity.Display{
 		Dim:    quantity.Length,
 		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.25},
 		Metric: quantity.UnitDisplay{Unit: "mm", Step: 5, Rounding: quantity.Down},
@@ -90,7 +90,7 @@ var (
 )
 
 // The tables are for the tallest wall of the slow equation. The long wall
-// and small pump keep the average out of the way of the rise down the side.
+// and the low pump rate give an average below every rise of the table.
 var tables = []calc.Table{
 	{
 		ID: "rate", Title: calc.Text("Pressure by rise at the hose and concrete temperature"),

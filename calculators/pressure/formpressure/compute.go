@@ -8,215 +8,215 @@ import (
 	"coursebook/calculators/pressure"
 )
 
-// depthRows is in how many equal steps the pressure is listed by depth.
+// depthRows is the number of equal steps of depth in the list of pressures.
 const depthRows = 8
 
-// side is one of the two rises and what it does to the form.
-type side struct {
+// riseResult is one of the two rises with its pressure.
+type riseResult struct {
 	rise     pressure.FtPerHour
 	pressure pressure.PSF
 	rule     pressure.Rule
 }
 
-// job is one run: the pour in the units of the method, and what came of it.
-type job struct {
+// computation holds one run: the pour in the units of the method, and the
+// results at both rises.
+type computation struct {
 	*calc.Recorder
 	in             calc.Case
 	pour           pressure.Pour
-	local, average side
+	local, average riseResult
 	rated          bool
 	rating         pressure.PSF
 }
 
 func compute(r *calc.Recorder, in calc.Case) {
-	j := &job{Recorder: r, in: in, rated: in.Has("rating")}
+	c := &computation{Recorder: r, in: in, rated: in.Has("rating")}
 	if calc.Over(in.Num("stop"), in.Num("length")) {
 		r.Refuse(calc.At("stop"), refuseStop, calc.Amount("length", in.Num("length"), &displays.Height))
 		return
 	}
-	j.rating = pressure.PSF(j.us("rating", "psf"))
-	j.rises()
-	j.mix()
-	j.local.pressure, j.local.rule = j.pour.Pressure(j.local.rise)
-	j.average.pressure, j.average.rule = j.pour.Pressure(j.average.rise)
-	j.steps()
-	j.putPressures()
-	j.putDepths()
-	j.putVerdict()
-	j.say()
-	j.putGuide()
+	c.rating = pressure.PSF(c.inUnit("rating", "psf"))
+	c.rises()
+	c.mix()
+	c.local.pressure, c.local.rule = c.pour.Pressure(c.local.rise)
+	c.average.pressure, c.average.rule = c.pour.Pressure(c.average.rise)
+	c.steps()
+	c.putPressures()
+	c.putDepths()
+	c.putVerdict()
+	c.addNotes()
+	c.putGuide()
 }
 
-// us is an input in a unit of the method.
-func (j *job) us(id, unit string) float64 { return calc.From(j.in.Num(id), unit) }
+// inUnit is an input in a unit of the method.
+func (c *computation) inUnit(id, unit string) float64 { return calc.From(c.in.Num(id), unit) }
 
-// rises finds the rise at the hose and on average. A rise measured below the
-// average of the whole wall cannot be the greatest anywhere: the average
-// replaces it.
-func (j *job) rises() {
-	flow, core := j.in.Num("pump-rate"), j.in.Num("thickness")
-	average := j.UseFor(ofAverage, nil, pressure.RiseFormula, flow, j.in.Num("length"), core)
-	local := j.in.Num("rise")
+// rises computes the rise at the hose and on average. A measured rise below the
+// average of the whole wall cannot be the greatest and is replaced by it.
+func (c *computation) rises() {
+	flow, core := c.in.Num("pump-rate"), c.in.Num("thickness")
+	average := c.UseFor(ofAverage, nil, pressure.RiseFormula, flow, c.in.Num("length"), core)
+	local := c.in.Num("rise")
 	switch {
-	case !j.in.Has("rise"):
-		local = j.UseFor(ofLocal, nil, pressure.RiseFormula, flow, j.in.Num("stop"), core)
+	case !c.in.Has("rise"):
+		local = c.UseFor(ofLocal, nil, pressure.RiseFormula, flow, c.in.Num("stop"), core)
 	case calc.Under(local, average):
 		local = average
-		j.Note(calc.LevelAsk, calc.At("rise"), askRise)
+		c.Note(calc.LevelAsk, calc.At("rise"), askRise)
 	}
-	j.local.rise = pressure.FtPerHour(calc.From(local, "ft/h"))
-	j.average.rise = pressure.FtPerHour(calc.From(average, "ft/h"))
+	c.local.rise = pressure.FtPerHour(calc.From(local, "ft/h"))
+	c.average.rise = pressure.FtPerHour(calc.From(average, "ft/h"))
 }
 
-// mix reads the pour and settles its coefficients.
-func (j *job) mix() {
-	j.pour = pressure.Pour{
-		Height: pressure.Feet(j.us("height", "ft")),
-		Weight: pressure.PCF(j.us("weight", "lb/ft³")),
-		Temp:   pressure.Fahrenheit(j.us("temperature", "°F")),
-		Slump:  pressure.Inches(j.us("slump", "in")),
+// mix reads the pour and computes its coefficients.
+func (c *computation) mix() {
+	c.pour = pressure.Pour{
+		Height: pressure.Feet(c.inUnit("height", "ft")),
+		Weight: pressure.PCF(c.inUnit("weight", "lb/ft³")),
+		Temp:   pressure.Fahrenheit(c.inUnit("temperature", "°F")),
+		Slump:  pressure.Inches(c.inUnit("slump", "in")),
 		Cc: pressure.ChemistryCoefficient(
-			pressure.Cement(j.in.Choice("cement")),
-			j.in.Choice("admixture") != pressure.AdmixNone,
+			pressure.Cement(c.in.Choice("cement")),
+			c.in.Choice("admixture") != pressure.AdmixNone,
 		),
 	}
-	j.pour.Cw = pressure.WeightCoefficient(j.pour.Weight)
-	if shaken(j.in) {
-		j.pour.Disturbed = j.pour.Height
-		if j.in.Has("disturbed") {
-			j.pour.Disturbed = pressure.Feet(j.us("disturbed", "ft"))
+	c.pour.Cw = pressure.WeightCoefficient(c.pour.Weight)
+	if shaken(c.in) {
+		c.pour.Disturbed = c.pour.Height
+		if c.in.Has("disturbed") {
+			c.pour.Disturbed = pressure.Feet(c.inUnit("disturbed", "ft"))
 		}
 	}
-	weight := float64(j.pour.Weight)
+	weight := float64(c.pour.Weight)
 	switch {
 	case calc.Under(weight, float64(pressure.LightBelow)):
-		j.Use(pressure.LightWeightFormula, j.in.Num("weight"))
+		c.Use(pressure.LightWeightFormula, c.in.Num("weight"))
 	case calc.Over(weight, float64(pressure.HeavyAbove)):
-		j.Use(pressure.HeavyWeightFormula, j.in.Num("weight"))
+		c.Use(pressure.HeavyWeightFormula, c.in.Num("weight"))
 	}
 }
 
-// steps works the example by hand: the fluid head, and the equation of the
-// rise at the hose or, where that is fluid, of the average.
-func (j *job) steps() {
-	head := j.UseFor(pressure.OfHeight, nil, pressure.FluidHeadFormula, j.in.Num("weight"), j.in.Num("height"))
-	of, shown := ofLocal, j.local
-	if j.pour.Equation(shown.rise) == pressure.Fluid {
-		of, shown = ofAverage, j.average
+// steps records the worked example: the fluid head, and the equation for the rise
+// at the hose or, if no equation applies there, for the average.
+func (c *computation) steps() {
+	head := c.UseFor(pressure.OfHeight, nil, pressure.FluidHeadFormula, c.in.Num("weight"), c.in.Num("height"))
+	of, shown := ofLocal, c.local
+	if c.pour.Equation(shown.rise) == pressure.Fluid {
+		of, shown = ofAverage, c.average
 	}
 	equation := map[pressure.Rule]*calc.Formula{pressure.Slow: pressure.WallSlowFormula,
-		pressure.Fast: pressure.WallFastFormula}[j.pour.Equation(shown.rise)]
+		pressure.Fast: pressure.WallFastFormula}[c.pour.Equation(shown.rise)]
 	if equation == nil {
 		return
 	}
-	p := j.UseFor(
+	p := c.UseFor(
 		of,
 		nil,
 		equation,
-		j.pour.Cw,
-		j.pour.Cc,
+		c.pour.Cw,
+		c.pour.Cc,
 		calc.SI(float64(shown.rise), "ft/h"),
-		calc.SI(float64(j.pour.Credit()), "°F"),
+		calc.SI(float64(c.pour.Credit()), "°F"),
 	)
-	least := max(pressure.LeastPressure(j.pour.Cw), pressure.FluidHead(j.pour.Weight, j.pour.Depth()))
-	j.UseFor(of, nil, pressure.BoundedFormula, p, pressure.SI(least), head)
+	least := max(pressure.LeastPressure(c.pour.Cw), pressure.FluidHead(c.pour.Weight, c.pour.Depth()))
+	c.UseFor(of, nil, pressure.BoundedFormula, p, pressure.SI(least), head)
 }
 
 func ft(h pressure.Feet) float64 { return calc.SI(float64(h), "ft") }
 
 func ftPerH(r pressure.FtPerHour) float64 { return calc.SI(float64(r), "ft/h") }
 
-func (j *job) putPressures() {
-	j.Put("pressure-local", pressure.SI(j.local.pressure))
-	j.Put("pressure-average", pressure.SI(j.average.pressure))
-	j.Put("rise-local", ftPerH(j.local.rise))
-	j.Put("rise-average", ftPerH(j.average.rise))
-	j.PutChoice("rule", string(j.local.rule))
-	j.PutChoice("rule-average", string(j.average.rule))
-	j.Put("fluid-depth", ft(pressure.FluidDepth(j.local.pressure, j.pour.Weight)))
-	j.Put("floor", pressure.SI(min(pressure.LeastPressure(j.pour.Cw), j.pour.Head())))
-	j.Put("cw", j.pour.Cw)
-	j.Put("cc", j.pour.Cc)
+func (c *computation) putPressures() {
+	c.Put("pressure-local", pressure.SI(c.local.pressure))
+	c.Put("pressure-average", pressure.SI(c.average.pressure))
+	c.Put("rise-local", ftPerH(c.local.rise))
+	c.Put("rise-average", ftPerH(c.average.rise))
+	c.PutChoice("rule", string(c.local.rule))
+	c.PutChoice("rule-average", string(c.average.rule))
+	c.Put("fluid-depth", ft(pressure.FluidDepth(c.local.pressure, c.pour.Weight)))
+	c.Put("floor", pressure.SI(min(pressure.LeastPressure(c.pour.Cw), c.pour.Head())))
+	c.Put("cw", c.pour.Cw)
+	c.Put("cc", c.pour.Cc)
 }
 
-func (j *job) putDepths() {
+func (c *computation) putDepths() {
 	rows := make([]calc.Case, depthRows)
 	for i := range rows {
-		depth := j.pour.Height * pressure.Feet(i+1) / depthRows
-		rows[i] = j.NewRow("by-depth").
+		depth := c.pour.Height * pressure.Feet(i+1) / depthRows
+		rows[i] = c.NewRow("by-depth").
 			With("depth", calc.Num(ft(depth))).
-			With("local", calc.Num(pressure.SI(j.pour.AtDepth(depth, j.local.pressure)))).
-			With("average", calc.Num(pressure.SI(j.pour.AtDepth(depth, j.average.pressure)))).
-			With("head", calc.Num(pressure.SI(pressure.FluidHead(j.pour.Weight, depth))))
+			With("local", calc.Num(pressure.SI(c.pour.AtDepth(depth, c.local.pressure)))).
+			With("average", calc.Num(pressure.SI(c.pour.AtDepth(depth, c.average.pressure)))).
+			With("head", calc.Num(pressure.SI(pressure.FluidHead(c.pour.Weight, depth))))
 	}
-	j.PutRows("by-depth", rows)
+	c.PutRows("by-depth", rows)
 }
 
-// takes reports whether the form's rating covers a pressure.
-func (j *job) takes(p pressure.PSF) bool { return !calc.Over(float64(p), float64(j.rating)) }
+// covers reports whether the form's rating covers a pressure.
+func (c *computation) covers(p pressure.PSF) bool { return !calc.Over(float64(p), float64(c.rating)) }
 
-// putVerdict judges by the rise at the hose and turns the method round.
-func (j *job) putVerdict() {
-	if !j.rated {
-		j.PutChoice("verdict", unrated)
+// putVerdict sets the verdict for the rise at the hose, and the highest rise.
+func (c *computation) putVerdict() {
+	if !c.rated {
+		c.PutChoice("verdict", unrated)
 		return
 	}
 	verdict := fails
-	if j.takes(j.local.pressure) {
+	if c.covers(c.local.pressure) {
 		verdict = holds
 	}
-	j.PutChoice("verdict", verdict)
-	j.Put("fluid-limit", j.UseFor(ofRating, nil, pressure.FluidDepthFormula, j.in.Num("rating"), j.in.Num("weight")))
-	rise, reach := j.pour.HighestRise(j.rating)
+	c.PutChoice("verdict", verdict)
+	c.Put("fluid-limit", c.UseFor(ofRating, nil, pressure.FluidDepthFormula, c.in.Num("rating"), c.in.Num("weight")))
+	rise, reach := c.pour.HighestRise(c.rating)
 	switch reach {
 	case pressure.ByEquation, pressure.ByMethod:
-		j.putHighest(rise, reach)
+		c.putHighest(rise, reach)
 	}
 }
 
-// putHighest shows the highest rise and the pump rates that go with it.
-func (j *job) putHighest(rise pressure.FtPerHour, reach pressure.Reach) {
+// putHighest sets the highest rise and the pump rates at that rise.
+func (c *computation) putHighest(rise pressure.FtPerHour, reach pressure.Reach) {
 	inverse := pressure.RiseSlowFormula
-	if j.pour.Equation(rise) == pressure.Fast {
+	if c.pour.Equation(rise) == pressure.Fast {
 		inverse = pressure.RiseFastFormula
 	}
 	if reach == pressure.ByEquation {
-		j.UseFor(
+		c.UseFor(
 			ofRating,
 			nil,
 			inverse,
-			j.pour.Cw,
-			j.pour.Cc,
-			j.in.Num("rating"),
-			calc.SI(float64(j.pour.Credit()), "°F"),
+			c.pour.Cw,
+			c.pour.Cc,
+			c.in.Num("rating"),
+			calc.SI(float64(c.pour.Credit()), "°F"),
 		)
 	}
-	core := j.in.Num("thickness")
-	j.Put("highest-rise", ftPerH(rise))
-	j.Put("highest-flow", pressure.FlowFormula.Value(ftPerH(rise), j.in.Num("stop"), core))
-	j.Put("highest-flow-average", pressure.FlowFormula.Value(ftPerH(rise), j.in.Num("length"), core))
+	core := c.in.Num("thickness")
+	c.Put("highest-rise", ftPerH(rise))
+	c.Put("highest-flow", pressure.FlowFormula.Value(ftPerH(rise), c.in.Num("stop"), core))
+	c.Put("highest-flow-average", pressure.FlowFormula.Value(ftPerH(rise), c.in.Num("length"), core))
 }
 
-// putGuide checks the form maker's lift and rise, apart from the rating.
-func (j *job) putGuide() {
-	lift, rate := j.in.Has("guide-lift"), j.in.Has("guide-rate")
+// putGuide checks the form maker's lift and rise, separately from the rating.
+func (c *computation) putGuide() {
+	lift, rate := c.in.Has("guide-lift"), c.in.Has("guide-rate")
 	if !lift || !rate {
-		j.PutChoice("guide", guideNone)
-		j.askGuide(lift, rate)
+		c.PutChoice("guide", guideNone)
+		c.askGuide(lift, rate)
 		return
 	}
-	fill := math.Min(j.in.Num("guide-lift"), j.in.Num("height"))
-	most := j.in.Num("guide-rate")
+	fill := math.Min(c.in.Num("guide-lift"), c.in.Num("height"))
+	most := c.in.Num("guide-rate")
 	verdict := guideBeyond
 	switch limit := calc.From(most, "ft/h"); {
-	case !calc.Over(float64(j.local.rise), limit):
+	case !calc.Over(float64(c.local.rise), limit):
 		verdict = guideWithin
-	case !calc.Over(float64(j.average.rise), limit):
+	case !calc.Over(float64(c.average.rise), limit):
 		verdict = guideAverage
 	}
-	j.PutChoice("guide", verdict)
-	j.Put("guide-lifts", calc.Ceil(j.in.Num("height")/fill))
-	j.Put("guide-time", fill/most)
-	j.Put("guide-flow", pressure.FlowFormula.Value(most, j.in.Num("length"), j.in.Num("thickness")))
-	j.sayGuide(verdict, fill, fill/most)
+	c.PutChoice("guide", verdict)
+	c.Put("guide-lifts", calc.Ceil(c.in.Num("height")/fill))
+	c.Put("guide-time", fill/most)
+	c.Put("guide-flow", pressure.FlowFormula.Value(most, c.in.Num("length"), c.in.Num("thickness")))
+	c.addGuideNotes(verdict, fill, fill/most)
 }

@@ -9,12 +9,12 @@ import (
 	"coursebook/calculators/pressure"
 )
 
-// The drawing's places in user units: the wall in section on the left, the
+// The layout of the drawing in user units: the wall in section on the left, the
 // pressure on the right, the key below.
 const (
 	figWidth   = 340.0
 	figTop     = 40.0  // top of the placement
-	figBottom  = 240.0 // its foot
+	figBottom  = 240.0 // its lower edge
 	figFoam    = 16.0  // drawn thickness of one foam side
 	figCore    = 48.0  // drawn thickness of the core
 	figWall    = 12.0  // left face of the wall
@@ -43,7 +43,7 @@ type plot struct {
 	in, out        calc.Case
 	height, head   float64 // m, Pa
 	local, average float64 // Pa
-	rating, most   float64 // Pa; rating 0 where there is none
+	rating, most   float64 // Pa; rating 0 if there is none
 }
 
 func newPlot(v calc.Locale, in, out calc.Case) plot {
@@ -63,7 +63,7 @@ func (p plot) y(depth float64) float64 {
 // bend is the depth in m at which the fluid head reaches a pressure.
 func (p plot) bend(pressure float64) float64 { return p.height * pressure / p.head }
 
-// draw shows the wall in section and the pressure by depth.
+// draw draws the wall in section and the pressure by depth.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -85,7 +85,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 }
 
-// wall is foam, concrete and foam on a footing, with the fluid zone marked.
+// wall draws foam, concrete and foam on a footing, with the fluid zone marked.
 func (p plot) wall() []figure.Node {
 	tall := figBottom - figTop
 	core := figWall + figFoam
@@ -114,7 +114,7 @@ func fieldOf(list []calc.Field, id string) calc.Field {
 	panic("pressure: no field " + id)
 }
 
-// diagram is the pressure by depth: filled at the hose, a line on average,
+// diagram draws the pressure by depth: filled at the hose, a line on average,
 // dashed the fluid head, upright the rating.
 func (p plot) diagram() []figure.Node {
 	foot := figure.Point{X: figZero, Y: figBottom}
@@ -136,15 +136,14 @@ func (p plot) diagram() []figure.Node {
 	return nodes
 }
 
-// envelope runs from the top down to the bend of a pressure and to the foot.
+// envelope is the line from the top to the bend of a pressure and to the base.
 func (p plot) envelope(pressure float64) []figure.Point {
 	x := p.x(pressure)
 	return []figure.Point{{X: figZero, Y: figTop}, {X: x, Y: p.y(p.bend(pressure))}, {X: x, Y: figBottom}}
 }
 
 // dashes is a line drawn as an odd number of equal pieces of about dash
-// units, every other one left out: the roles have one dashed line, and that
-// is a limit.
+// units, every other one left out. The only dashed role is that of limits.
 func dashes(a, b figure.Point) figure.Node {
 	const dash = 6.0
 	pieces := 2*int(math.Hypot(b.X-a.X, b.Y-a.Y)/(2*dash)) + 1
@@ -159,8 +158,8 @@ func dashes(a, b figure.Point) figure.Node {
 	return figure.Group(nodes...)
 }
 
-// key is the verdict above the drawing and the meaning of each line with its
-// value below; bottom is where it ends.
+// key draws the verdict above the drawing and the meaning of each line with its
+// value below; bottom is its lower edge.
 func (p plot) key() (nodes []figure.Node, bottom float64) {
 	y := figKey
 	add := func(role figure.Role, mark func(a, b figure.Point) figure.Node, what calc.Text, value string) {

@@ -6,7 +6,7 @@ import (
 	"coursebook/calculators/pressure"
 )
 
-// The IDs of options that the computation asks for.
+// The IDs of options that Compute reads.
 const vibShallow = "shallow"
 
 const (
@@ -38,7 +38,7 @@ var inputs = []calc.Field{
 		Range: "1 to 2000 ft", Why: whySmall, WhyMost: whyLarge,
 	},
 	{
-		ID: "thickness", Kind: calc.Number, Display: showCore, Usual: "8 in",
+		ID: "thickness", Kind: calc.Number, Display: displayCore, Usual: "8 in",
 		Label: calc.Text("Core thickness"),
 		Help:  calc.Text("Concrete only, without the foam."),
 		Range: "2 to 36 in", Why: whyCore,
@@ -187,8 +187,8 @@ var outputs = []calc.Field{
 	{ID: "fluid-depth", Kind: calc.Number, Display: &displays.Height, Label: calc.Text("Depth of the fluid zone"),
 		Help: calc.Text("From the top, to where the pressure stops growing.")},
 	{ID: "floor", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Least design pressure")},
-	{ID: "cw", Kind: calc.Number, Display: showFactor, Label: calc.Text("Weight coefficient")},
-	{ID: "cc", Kind: calc.Number, Display: showFactor, Label: calc.Text("Chemistry coefficient")},
+	{ID: "cw", Kind: calc.Number, Display: displayFactor, Label: calc.Text("Weight coefficient")},
+	{ID: "cc", Kind: calc.Number, Display: displayFactor, Label: calc.Text("Chemistry coefficient")},
 	{ID: "fluid-limit", Kind: calc.Number, Display: &displays.HeightAtMost, Label: calc.Text("Deepest fluid it takes"),
 		Help: calc.Text("Rating divided by unit weight. At this depth any rise will do.")},
 	{
@@ -228,7 +228,7 @@ var outputs = []calc.Field{
 		Exact:   true,
 		Label:   calc.Text("Lifts, by the guide"),
 	},
-	{ID: "guide-time", Kind: calc.Number, Display: showTime, Label: calc.Text("Least time per lift"),
+	{ID: "guide-time", Kind: calc.Number, Display: displayTime, Label: calc.Text("Least time per lift"),
 		Help: calc.Text("From one lift to the next at any place, by the guide.")},
 	{ID: "guide-flow", Kind: calc.Number, Display: &displays.PumpRateAtMost, Label: calc.Text("Pump rate by the guide"),
 		Help: calc.Text("For the whole wall, lift by lift, pauses included.")},

@@ -28,8 +28,8 @@ func expect(t *testing.T, res calc.Result, id string, want float64, unit string)
 	}
 }
 
-// The lesson of the default case: the average says the form holds, the rise
-// where the hose stands says it does not.
+// In the default case the form holds by the average rise, but not by the rise at
+// the hose.
 func TestDefaultCase(t *testing.T) {
 	res := calctest.Run(t, Calculator)
 	if res.Out.Choice("verdict") != fails || !calctest.Noted(res, noteAverage) || !calctest.Noted(res, noteFails) {
@@ -104,7 +104,7 @@ func TestRefusesALongStop(t *testing.T) {
 	}
 }
 
-// Outside the limits of an input the reader learns where and why.
+// An input outside its limits is refused at its field with a reason.
 func TestRefusesWhatNoWallIs(t *testing.T) {
 	for _, c := range []struct{ path, text string }{
 		{"height", "41 ft"}, {"height", "0"}, {"thickness", "1 in"}, {"pump-rate", "300"}, {"weight", "15"},
@@ -118,7 +118,7 @@ func TestRefusesWhatNoWallIs(t *testing.T) {
 	}
 }
 
-// The form maker's lift and rise are separate from the rating, and a note says so.
+// The form maker's lift and rise are separate from the rating, and a note states that.
 func TestGuide(t *testing.T) {
 	for _, c := range []struct {
 		name  string
@@ -152,7 +152,7 @@ func TestGuide(t *testing.T) {
 	}
 }
 
-// anyCase draws inputs from all over their limits.
+// anyCase returns random inputs within their limits.
 func anyCase(rnd *rand.Rand) calc.Case {
 	in := calc.NewCase(Calculator.In)
 	for _, f := range Calculator.In {
@@ -173,9 +173,9 @@ func anyCase(rnd *rand.Rand) calc.Case {
 	return in
 }
 
-// All over the inputs: a result or a refusal, never nonsense; the verdict
-// follows from the pressure; the worked example is short and ends in the
-// printed pressure; the drawing stays in its box.
+// Random inputs give a consistent result or a refusal: the verdict follows from
+// the pressure, the worked example is short and ends with the printed pressure,
+// and the drawing is inside its frame.
 func TestAllOverTheInputs(t *testing.T) {
 	rnd := rand.New(rand.NewPCG(7, 8))
 	for range 5000 {
@@ -246,7 +246,7 @@ func checkSteps(t *testing.T, res calc.Result) {
 	}
 }
 
-// glyph is the width of one letter of the standard size, on the wide side.
+// glyph is the width of one letter of the standard size, an upper estimate.
 const glyph = 8.0
 
 func checkBox(t *testing.T, d figure.Drawing) {
@@ -259,8 +259,8 @@ func checkBox(t *testing.T, d figure.Drawing) {
 	}
 }
 
-// checkNode holds every coordinate of a node, and the estimated width of its
-// text, inside the drawing.
+// checkNode checks that every coordinate of a node, and the estimated width of its
+// text, is inside the drawing.
 func checkNode(t *testing.T, d figure.Drawing, n figure.Node) {
 	t.Helper()
 	at := map[string]float64{}
@@ -272,7 +272,7 @@ func checkNode(t *testing.T, d figure.Drawing, n figure.Node) {
 			}
 			at[a.Name] = x
 			if x < 0 || x > max(d.Width, d.Height) {
-				t.Fatalf("%s %s=%s is out of the box", n.Tag, a.Name, a.Value)
+				t.Fatalf("%s %s=%s is outside the frame", n.Tag, a.Name, a.Value)
 			}
 		}
 	}
@@ -281,7 +281,7 @@ func checkNode(t *testing.T, d figure.Drawing, n figure.Node) {
 		most float64
 	}{{"x", d.Width}, {"x1", d.Width}, {"x2", d.Width}, {"y", d.Height}, {"y1", d.Height}, {"y2", d.Height}} {
 		if at[limit.name] > limit.most {
-			t.Fatalf("%s: %s=%v is out of the box", n.Tag, limit.name, at[limit.name])
+			t.Fatalf("%s: %s=%v is outside the frame", n.Tag, limit.name, at[limit.name])
 		}
 	}
 	if n.Tag == "text" {
@@ -292,7 +292,7 @@ func checkNode(t *testing.T, d figure.Drawing, n figure.Node) {
 			}
 		}
 		if at["x"]+wide > d.Width {
-			t.Fatalf("“%s” runs out of the box", n.Text)
+			t.Fatalf("“%s” extends beyond the frame", n.Text)
 		}
 	}
 	for _, k := range n.Kids {
@@ -300,9 +300,8 @@ func checkNode(t *testing.T, d figure.Drawing, n figure.Node) {
 	}
 }
 
-// The drawing is well-formed by the standard library's reader, shows the
-// verdict and the values in the reader's units, and is left out with a
-// refusal.
+// The drawing is well-formed, has the verdict and the values in the reader's
+// units, and is empty for a refusal.
 func TestDrawing(t *testing.T) {
 	in, res := calctest.RunCase(t, Calculator)
 	for _, c := range []struct {
@@ -315,7 +314,7 @@ func TestDrawing(t *testing.T) {
 		d := Calculator.Draw(calc.Locale{Style: quantity.Style{System: c.system}}, in, res)
 		text := figure.SVG(d)
 		dec := xml.NewDecoder(strings.NewReader(text))
-		said := ""
+		written := ""
 		for {
 			tok, err := dec.Token()
 			if errors.Is(err, io.EOF) {
@@ -325,12 +324,12 @@ func TestDrawing(t *testing.T) {
 				t.Fatal(err)
 			}
 			if s, ok := tok.(xml.CharData); ok {
-				said += string(s) + "\n"
+				written += string(s) + "\n"
 			}
 		}
 		for _, w := range c.want {
-			if !strings.Contains(said, w) {
-				t.Errorf("the drawing does not say %s", w)
+			if !strings.Contains(written, w) {
+				t.Errorf("the drawing does not have %s", w)
 			}
 		}
 	}
@@ -348,7 +347,7 @@ func TestDrawingWithoutRating(t *testing.T) {
 	}
 }
 
-// Sentences are short enough for gloved hands.
+// Sentences are short.
 func TestTextsFit(t *testing.T) {
 	for _, text := range []calc.Text{noteRapid, noteWet, noteCold, noteShaken, noteHot, noteFloor, noteHeight,
 		noteRise, noteSlump, noteChilly,
@@ -364,8 +363,7 @@ func TestTextsFit(t *testing.T) {
 	}
 }
 
-// Texts without slots repeat some limits in words; they must be those of the
-// method.
+// Limits written out in texts without slots equal those of the method.
 func TestTextsNameTheMethodsLimits(t *testing.T) {
 	feet := func(x pressure.Feet) string {
 		return strings.TrimSuffix(quantity.Exact(ft(x), displays.Height, us), " ft") + " ft"
@@ -404,16 +402,16 @@ func TestSlotsAreFilled(t *testing.T) {
 		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
 			v := calc.Locale{Style: quantity.Style{System: sys}}
 			for _, n := range res.Notes {
-				if said := v.Say(n.Text, n.Slots...); strings.ContainsAny(said, "{}") {
-					t.Errorf("%v: %s", typed, said)
+				if written := v.Say(n.Text, n.Slots...); strings.ContainsAny(written, "{}") {
+					t.Errorf("%v: %s", typed, written)
 				}
 			}
 		}
 	}
 }
 
-// Every cell of the printed tables is filled, in both systems, and each table
-// runs the way the method does.
+// Every cell of the printed tables has a value, in both systems, and each table
+// rises or falls as the method does.
 func TestTables(t *testing.T) {
 	for _, table := range tables {
 		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {

@@ -6,20 +6,20 @@ import (
 	"coursebook/calculators/pressure"
 )
 
-// near is the share of a limit within which a jump just beyond it is noted.
+// near is the share of a limit within which a note warns of a jump beyond it.
 const near = 0.05
 
-// nearSlump is how close to its limit a slump counts as near: loads differ
-// by more than this.
+// nearSlump is the distance from its limit within which a note warns about the
+// slump; loads differ by more than this.
 const nearSlump pressure.Inches = 0.5
 
 func closeBelow(x, limit float64) bool { return !calc.Over(x, limit) && x > limit*(1-near) }
 
-// say adds every note on the pressure, the verdict and what helps.
-func (j *job) say() {
-	j.sayFluid()
-	j.sayNear()
-	j.sayVerdict()
+// addNotes adds the notes on the pressure, the verdict and the remedies.
+func (c *computation) addNotes() {
+	c.addFluidNotes()
+	c.addNearNotes()
+	c.addVerdictNotes()
 }
 
 func limitFt(h pressure.Feet) calc.Slot { return calc.Amount("limit", ft(h), &displays.Height) }
@@ -29,7 +29,7 @@ func limitRise(r pressure.FtPerHour) calc.Slot {
 }
 
 func limitSlump() calc.Slot {
-	return calc.Amount("limit", calc.SI(float64(pressure.MethodSlump), "in"), showWettest)
+	return calc.Amount("limit", calc.SI(float64(pressure.MethodSlump), "in"), displayWettest)
 }
 
 func limitCold() calc.Slot {
@@ -44,138 +44,138 @@ func amountOf(p pressure.PSF) calc.Slot {
 	return calc.Amount("pressure", pressure.SI(p), &displays.Pressure)
 }
 
-// sayFluid notes why the fluid head counts, or the floor, or less heat than
-// the concrete has.
-func (j *job) sayFluid() {
-	if j.pour.Wet() {
-		j.Note(calc.LevelNotice, calc.At("slump"), noteWet, limitSlump())
+// addFluidNotes notes why the fluid head or the floor applies, or a lower
+// temperature than that of the concrete.
+func (c *computation) addFluidNotes() {
+	if c.pour.Wet() {
+		c.Note(calc.LevelNotice, calc.At("slump"), noteWet, limitSlump())
 	}
-	if j.pour.Cold() {
-		j.Note(calc.LevelNotice, calc.At("temperature"), noteCold, limitCold())
+	if c.pour.Cold() {
+		c.Note(calc.LevelNotice, calc.At("temperature"), noteCold, limitCold())
 	}
-	if calc.Over(float64(j.local.rise), float64(pressure.MethodRise)) {
-		j.Note(
+	if calc.Over(float64(c.local.rise), float64(pressure.MethodRise)) {
+		c.Note(
 			calc.LevelNotice,
-			j.hose(),
+			c.hose(),
 			noteRapid,
-			calc.Amount("rise", ftPerH(j.local.rise), &displays.Rise),
+			calc.Amount("rise", ftPerH(c.local.rise), &displays.Rise),
 			limitRise(pressure.MethodRise),
 		)
 	}
-	if shaken(j.in) {
-		j.Note(
+	if shaken(c.in) {
+		c.Note(
 			calc.LevelNotice,
 			calc.At("vibration"),
 			noteShaken,
-			calc.Amount("depth", ft(j.pour.Depth()), &displays.Height),
+			calc.Amount("depth", ft(c.pour.Depth()), &displays.Height),
 		)
-		if j.in.Choice("vibration") == "deep" &&
-			!calc.Over(float64(j.pour.Disturbed), float64(pressure.VibrationDepth)) &&
-			j.in.Has("disturbed") {
-			j.Note(
+		if c.in.Choice("vibration") == "deep" &&
+			!calc.Over(float64(c.pour.Disturbed), float64(pressure.VibrationDepth)) &&
+			c.in.Has("disturbed") {
+			c.Note(
 				calc.LevelAsk,
 				calc.At("disturbed"),
 				askDisturbed,
 				limitFt(pressure.VibrationDepth),
-				calc.Amount("depth", j.in.Num("disturbed"), &displays.Height),
+				calc.Amount("depth", c.in.Num("disturbed"), &displays.Height),
 			)
 		}
 	}
-	if calc.Over(float64(j.pour.Temp), float64(pressure.HotAbove)) {
-		j.Note(calc.LevelNotice, calc.At("temperature"), noteHot, limitHot())
+	if calc.Over(float64(c.pour.Temp), float64(pressure.HotAbove)) {
+		c.Note(calc.LevelNotice, calc.At("temperature"), noteHot, limitHot())
 	}
-	if j.local.rule == pressure.Floor {
-		j.Note(
+	if c.local.rule == pressure.Floor {
+		c.Note(
 			calc.LevelNotice,
 			calc.Path{},
 			noteFloor,
-			calc.Amount("floor", pressure.SI(j.local.pressure), &displays.Pressure),
+			calc.Amount("floor", pressure.SI(c.local.pressure), &displays.Pressure),
 		)
 	}
 }
 
 // hose points at the input that sets the rise at the hose.
-func (j *job) hose() calc.Path {
-	if j.in.Has("rise") {
+func (c *computation) hose() calc.Path {
+	if c.in.Has("rise") {
 		return calc.At("rise")
 	}
 	return calc.At("stop")
 }
 
-// sayNear warns where a little more of something makes the pressure jump.
-func (j *job) sayNear() {
-	head := j.pour.Head()
-	if j.local.pressure >= head {
+// addNearNotes warns of inputs just below a limit at which the pressure jumps.
+func (c *computation) addNearNotes() {
+	head := c.pour.Head()
+	if c.local.pressure >= head {
 		return
 	}
-	if closeBelow(float64(j.pour.Height), float64(pressure.SlowHeight)) {
-		taller := j.pour
+	if closeBelow(float64(c.pour.Height), float64(pressure.SlowHeight)) {
+		taller := c.pour
 		taller.Height = pressure.SlowHeight * (1 + near)
-		if beyond, _ := taller.Pressure(j.local.rise); beyond > j.local.pressure {
-			j.Note(calc.LevelCaution, calc.At("height"), noteHeight, limitFt(pressure.SlowHeight), amountOf(beyond))
+		if beyond, _ := taller.Pressure(c.local.rise); beyond > c.local.pressure {
+			c.Note(calc.LevelCaution, calc.At("height"), noteHeight, limitFt(pressure.SlowHeight), amountOf(beyond))
 		}
 	}
-	if closeBelow(float64(j.local.rise), float64(pressure.MethodRise)) {
-		j.Note(calc.LevelCaution, j.hose(), noteRise, limitRise(pressure.MethodRise), amountOf(head))
+	if closeBelow(float64(c.local.rise), float64(pressure.MethodRise)) {
+		c.Note(calc.LevelCaution, c.hose(), noteRise, limitRise(pressure.MethodRise), amountOf(head))
 	}
-	if j.pour.Slump >= pressure.MethodSlump-nearSlump {
-		j.Note(calc.LevelCaution, calc.At("slump"), noteSlump, limitSlump(), amountOf(head))
+	if c.pour.Slump >= pressure.MethodSlump-nearSlump {
+		c.Note(calc.LevelCaution, calc.At("slump"), noteSlump, limitSlump(), amountOf(head))
 	}
-	if j.pour.Temp < pressure.ColdBelow*(1+near) {
-		j.Note(calc.LevelCaution, calc.At("temperature"), noteChilly, limitCold(), amountOf(head))
+	if c.pour.Temp < pressure.ColdBelow*(1+near) {
+		c.Note(calc.LevelCaution, calc.At("temperature"), noteChilly, limitCold(), amountOf(head))
 	}
 }
 
-// sayVerdict notes what the verdict means and what helps.
-func (j *job) sayVerdict() {
-	if !j.rated {
-		j.Note(calc.LevelAsk, calc.At("rating"), askRating)
+// addVerdictNotes explains the verdict and the remedies.
+func (c *computation) addVerdictNotes() {
+	if !c.rated {
+		c.Note(calc.LevelAsk, calc.At("rating"), askRating)
 		return
 	}
-	_, reach := j.pour.HighestRise(j.rating)
-	if j.takes(j.local.pressure) {
-		j.sayHolds(reach)
+	_, reach := c.pour.HighestRise(c.rating)
+	if c.covers(c.local.pressure) {
+		c.addHoldsNotes(reach)
 		return
 	}
-	j.Note(
+	c.Note(
 		calc.LevelWarning,
 		calc.At("rating"),
 		noteFails,
-		calc.Amount("rating", j.in.Num("rating"), &displays.Rating),
-		amountOf(j.local.pressure),
+		calc.Amount("rating", c.in.Num("rating"), &displays.Rating),
+		amountOf(c.local.pressure),
 	)
-	if j.takes(j.average.pressure) {
-		j.Note(calc.LevelWarning, j.hose(), noteAverage)
+	if c.covers(c.average.pressure) {
+		c.Note(calc.LevelWarning, c.hose(), noteAverage)
 	}
-	j.sayHelp(reach)
+	c.addHelpNotes(reach)
 }
 
-func (j *job) sayHolds(reach pressure.Reach) {
+func (c *computation) addHoldsNotes(reach pressure.Reach) {
 	switch reach {
 	case pressure.AnyRise:
-		j.Note(calc.LevelNotice, calc.At("rating"), noteAny)
+		c.Note(calc.LevelNotice, calc.At("rating"), noteAny)
 	case pressure.ByMethod:
-		j.Note(calc.LevelNotice, calc.At("rating"), noteMethod, limitRise(pressure.MethodRise))
+		c.Note(calc.LevelNotice, calc.At("rating"), noteMethod, limitRise(pressure.MethodRise))
 	}
 }
 
-func (j *job) sayHelp(reach pressure.Reach) {
+func (c *computation) addHelpNotes(reach pressure.Reach) {
 	switch reach {
 	case pressure.BelowFloor:
-		j.Note(
+		c.Note(
 			calc.LevelNotice,
 			calc.At("rating"),
 			helpBelow,
-			calc.Amount("floor", pressure.SI(pressure.LeastPressure(j.pour.Cw)), &displays.Pressure),
+			calc.Amount("floor", pressure.SI(pressure.LeastPressure(c.pour.Cw)), &displays.Pressure),
 		)
 	case pressure.FluidAnyway:
-		j.Note(calc.LevelNotice, calc.At("rating"), helpFluid)
+		c.Note(calc.LevelNotice, calc.At("rating"), helpFluid)
 	case pressure.TooTall:
-		j.Note(calc.LevelNotice, calc.At("height"), helpTall, limitFt(pressure.SlowHeight))
+		c.Note(calc.LevelNotice, calc.At("height"), helpTall, limitFt(pressure.SlowHeight))
 	case pressure.ByEquation, pressure.ByMethod:
-		rise, _ := j.pour.HighestRise(j.rating)
-		flow := pressure.FlowFormula.Value(ftPerH(rise), j.in.Num("stop"), j.in.Num("thickness"))
-		j.Note(
+		rise, _ := c.pour.HighestRise(c.rating)
+		flow := pressure.FlowFormula.Value(ftPerH(rise), c.in.Num("stop"), c.in.Num("thickness"))
+		c.Note(
 			calc.LevelNotice,
 			calc.At("pump-rate"),
 			helpSlow,
@@ -183,55 +183,55 @@ func (j *job) sayHelp(reach pressure.Reach) {
 			calc.Amount("flow", flow, &displays.PumpRateAtMost),
 		)
 	}
-	j.Note(
+	c.Note(
 		calc.LevelNotice,
 		calc.At("height"),
 		helpDepth,
-		calc.Amount("depth", ft(pressure.FluidDepth(j.rating, j.pour.Weight)), &displays.HeightAtMost),
+		calc.Amount("depth", ft(pressure.FluidDepth(c.rating, c.pour.Weight)), &displays.HeightAtMost),
 	)
 }
 
-// askGuide asks for the guide where half of it is given, and where nothing
-// else proves the form.
-func (j *job) askGuide(lift, rate bool) {
+// askGuide asks for the guide if half of it is given, or if the rating does not
+// cover the pressure.
+func (c *computation) askGuide(lift, rate bool) {
 	switch {
 	case lift:
-		j.Note(calc.LevelAsk, calc.At("guide-rate"), askGuideBoth)
+		c.Note(calc.LevelAsk, calc.At("guide-rate"), askGuideBoth)
 	case rate:
-		j.Note(calc.LevelAsk, calc.At("guide-lift"), askGuideBoth)
-	case !j.rated || !j.takes(j.local.pressure):
-		j.Note(calc.LevelAsk, calc.At("guide-lift"), askGuide)
+		c.Note(calc.LevelAsk, calc.At("guide-lift"), askGuideBoth)
+	case !c.rated || !c.covers(c.local.pressure):
+		c.Note(calc.LevelAsk, calc.At("guide-lift"), askGuide)
 	}
 }
 
-// sayGuide notes what the form maker's guide means for this pour; fill is the
-// depth of one lift in m, time its least duration in s.
-func (j *job) sayGuide(verdict string, fill, time float64) {
-	rate := calc.Amount("rate", j.in.Num("guide-rate"), &displays.RiseTyped)
+// addGuideNotes applies the form maker's guide to this pour; fill is the depth of
+// one lift in m, time its least duration in s.
+func (c *computation) addGuideNotes(verdict string, fill, time float64) {
+	rate := calc.Amount("rate", c.in.Num("guide-rate"), &displays.RiseTyped)
 	switch verdict {
 	case guideWithin:
-		j.Note(calc.LevelNotice, calc.At("guide-rate"), noteGuideWithin, rate)
+		c.Note(calc.LevelNotice, calc.At("guide-rate"), noteGuideWithin, rate)
 	case guideAverage:
-		j.Note(calc.LevelCaution, calc.At("guide-rate"), noteGuideAverage, rate)
+		c.Note(calc.LevelCaution, calc.At("guide-rate"), noteGuideAverage, rate)
 	case guideBeyond:
-		j.Note(calc.LevelWarning, calc.At("guide-rate"), noteGuideBeyond, rate)
+		c.Note(calc.LevelWarning, calc.At("guide-rate"), noteGuideBeyond, rate)
 	}
-	if j.in.Num("guide-lift") < j.in.Num("height") {
-		j.Note(
+	if c.in.Num("guide-lift") < c.in.Num("height") {
+		c.Note(
 			calc.LevelNotice,
 			calc.At("guide-lift"),
 			noteLifts,
 			calc.Amount("lift", fill, &displays.HeightAtMost),
-			calc.Amount("time", time, showTime),
+			calc.Amount("time", time, displayTime),
 		)
 	}
-	weighs := pressure.FluidHead(j.pour.Weight, pressure.Feet(calc.From(fill, "ft")))
-	if j.rated && !j.takes(weighs) {
-		j.Note(calc.LevelWarning, calc.At("guide-lift"), noteGuideLift, amountOf(weighs))
+	weighs := pressure.FluidHead(c.pour.Weight, pressure.Feet(calc.From(fill, "ft")))
+	if c.rated && !c.covers(weighs) {
+		c.Note(calc.LevelWarning, calc.At("guide-lift"), noteGuideLift, amountOf(weighs))
 	}
 }
 
-// Why the fluid head counts.
+// The reasons for the fluid head.
 const (
 	noteRapid = calc.Text(
 		"At the hose the concrete rises at {rise}. Above {limit} the form carries the full fluid head.",
@@ -245,7 +245,7 @@ const (
 	)
 )
 
-// What else the reader should know about the number.
+// Further notes on the pressure.
 const (
 	noteHot    = calc.Text("Heat above {limit} earns no credit: the pressure is worked out for {limit}.")
 	noteFloor  = calc.Text("The rise is so slow that the least design pressure of {floor} counts.")
@@ -263,7 +263,7 @@ const (
 	refuseStop   = calc.Text("The hose cannot fill more than the wall: {length} at most.")
 )
 
-// The verdict and what helps.
+// The verdict and the remedies.
 const (
 	askRating = calc.Text(
 		"What pressure is the form rated for? Without the form maker's figure there is no verdict.",
@@ -308,14 +308,14 @@ const (
 	)
 )
 
-// What the formulas of the worked example are used for.
+// The purposes of the steps of the worked example.
 const (
 	ofLocal   = calc.Text("Where the hose stands")
 	ofAverage = calc.Text("On average, whole wall")
 	ofRating  = calc.Text("For the rating of the form")
 )
 
-// The standing cautions.
+// The cautions.
 var cautions = []calc.Caution{
 	{
 		Level: calc.LevelWarning,
