@@ -39,3 +39,6 @@ func PutVolume(r *calc.Recorder, id string, si float64) {
 	r.Put(id+"-yd", si)
 	r.Put(id+"-m", si)
 }
+
+// WideHole refuses an opening that is wider than every wall.
+const WideHole = calc.Text("This is wider than the longest wall, {limit}.")

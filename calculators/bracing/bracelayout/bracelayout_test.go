@@ -44,7 +44,8 @@ func TestLayoutKeepsItsRules(t *testing.T) {
 		for _, o := range in.Rows("openings") {
 			for _, at := range []float64{o.Num("start") - in.Num("side"),
 				o.Num("start") + o.Num("width") + in.Num("side")} {
-				if at >= 0 && at <= in.Num("length") && !openAt(in, at) &&
+				// A brace is set off a corner that is nearer than 1 ft.
+				if at >= nearCorner && at <= in.Num("length")-nearCorner && !openAt(in, at) &&
 					nearest(braces, at) > in.Num("closest")+1e-6 {
 					t.Fatalf("no brace near the side of an opening at %v", at)
 				}
@@ -242,4 +243,21 @@ func TestStackLineStays(t *testing.T) {
 		}
 	}
 	t.Error("no brace at the stack line")
+}
+
+// The ends count: 6 ft without a brace at each corner is the largest gap, and
+// more than the spacing of 2 ft.
+func TestEndGaps(t *testing.T) {
+	res := calctest.Run(t, Calculator, "length=40 ft", "corner=6 ft", "spacing=2 ft", "openings=", "stacks=")
+	if got := calc.From(res.Out.Num("largest"), "ft"); math.Abs(got-6) > 1e-9 || !calctest.Noted(res, cornerFar) {
+		t.Errorf("largest gap %v ft, notes %v", got, res.Notes)
+	}
+	if calctest.Noted(calctest.Run(t, Calculator, "corner=2 ft", "spacing=6 ft"), cornerFar) {
+		t.Error("a brace near the corner is asked about")
+	}
+	res = calctest.Run(t, Calculator, "length=40 ft", "openings=35 ft | 4 ft", "stacks=")
+	rows := res.Out.Rows("braces")
+	if last := calc.From(rows[len(rows)-1].Num("at"), "ft"); last > 39+1e-9 {
+		t.Errorf("a brace at %v ft of a wall of 40 ft", last)
+	}
 }

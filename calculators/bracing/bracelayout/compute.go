@@ -19,6 +19,9 @@ const (
 	oneForTwo = calc.Text(
 		"Two rules ask for braces {gap} apart near {at}. One is set. Is that right with the form maker?",
 	)
+	cornerFar = calc.Text(
+		"The first brace is {corner} from the corner, more than the largest spacing. Is that right with the form maker?",
+	)
 	noPier = calc.Text(
 		"There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.",
 	)
@@ -52,7 +55,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 		return
 	}
 	spots := fillBraces(r, in, merge(r, in, fixed, holes), holes)
-	largest := putBraces(r, spots)
+	largest := math.Max(putBraces(r, spots), endGap(spots, length))
 	r.Put("count", float64(len(spots)))
 	r.Put("largest", largest)
 	if in.Flag("platform") {
@@ -77,6 +80,15 @@ func readHoles(r *calc.Recorder, in calc.Case, length float64) ([]hole, bool) {
 	return holes, true
 }
 
+// endGap is the longer of the two ends without a brace, from the corner to the
+// nearest brace.
+func endGap(spots []placedBrace, length float64) float64 {
+	if len(spots) == 0 {
+		return length
+	}
+	return math.Max(spots[0].at, length-spots[len(spots)-1].at)
+}
+
 // inside reports whether a place is within an opening, its edges left out.
 func inside(holes []hole, at float64) bool {
 	for _, h := range holes {
@@ -91,6 +103,9 @@ func inside(holes []hole, at float64) bool {
 func fixedBraces(r *calc.Recorder, in calc.Case, holes []hole, length float64) ([]placedBrace, bool) {
 	var spots []placedBrace
 	corner := math.Min(in.Num("corner"), length/2)
+	if bracing.Exceeds(in.Num("corner"), in.Num("spacing")) {
+		r.Note(calc.LevelAsk, calc.At("corner"), cornerFar, calc.Amount("corner", corner, &displays.Wall))
+	}
 	for _, at := range []float64{corner, length - corner} {
 		if !inside(holes, at) {
 			spots = append(spots, placedBrace{at, "corner"})
@@ -103,6 +118,9 @@ func fixedBraces(r *calc.Recorder, in calc.Case, holes []hole, length float64) (
 				r.Note(calc.LevelAsk, calc.Cell("openings", h.row.RowNumber(), "start"), noPier,
 					calc.Amount("at", math.Min(math.Max(at, 0), length), &displays.Wall))
 				continue
+			}
+			if moved := offCorner(h, at, length); !inside(holes, moved) {
+				at = moved
 			}
 			spots = append(spots, placedBrace{math.Max(at, 0), "opening"})
 		}
@@ -120,6 +138,19 @@ func fixedBraces(r *calc.Recorder, in calc.Case, holes []hole, length float64) (
 		}
 	}
 	return spots, true
+}
+
+// nearCorner is how close to a corner a brace can be set, in m: 1 ft. Our own
+// limit.
+const nearCorner = 0.3048
+
+// offCorner moves a brace beside an opening off the corner, where the other wall
+// is, but not into the opening.
+func offCorner(h hole, at, length float64) float64 {
+	if at > h.to {
+		return math.Max(h.to, math.Min(at, length-nearCorner))
+	}
+	return math.Min(h.from, math.Max(at, nearCorner))
 }
 
 // rankOf says which of two braces too close to each other stays: a stack line

@@ -27,7 +27,7 @@ type takeOff struct {
 	course          float64
 	laid            float64 // wall length × courses
 	tallest, lowest float64 // courses
-	high            float64 // m
+	high, longest   float64 // m
 }
 
 func computeCourses(r *calc.Recorder, in calc.Case) {
@@ -66,6 +66,7 @@ func (w *takeOff) walls() {
 	out := make([]calc.Case, len(rows))
 	for i, row := range rows {
 		height := row.Num("height")
+		w.longest = math.Max(w.longest, row.Num("length"))
 		n := geometry.CoursesFormula.Value(height, w.course)
 		w.laid += float64(row.Num("length") * row.Num("count") * n)
 		w.tallest, w.lowest = math.Max(w.tallest, n), math.Min(w.lowest, n)
@@ -96,6 +97,11 @@ func (w *takeOff) holes() (sum float64, ok bool) {
 	for _, o := range w.in.Rows("openings") {
 		if calc.Over(o.Num("height"), w.high) {
 			w.Refuse(calc.Cell("openings", o.RowNumber(), "height"), tall, calc.Amount("limit", w.high, &displays.Wall))
+			return 0, false
+		}
+		if calc.Over(o.Num("width"), w.longest) {
+			w.Refuse(calc.Cell("openings", o.RowNumber(), "width"), geometry.WideHole,
+				calc.Amount("limit", w.longest, &displays.Wall))
 			return 0, false
 		}
 		whole := math.Floor(o.Num("height")/w.course + calc.Slack)

@@ -52,3 +52,11 @@ func TestBlocksCover(t *testing.T) {
 		}
 	}
 }
+
+func TestWideOpeningIsRefused(t *testing.T) {
+	const wall = "walls=41 ft | 9 ft | 2; 28 ft | 9 ft | 2"
+	calctest.Refused(t, Calculator, "openings.1.width", wall, "openings=50 ft | 7 ft | 1")
+	if res := calctest.Run(t, Calculator, wall, "openings=41 ft | 7 ft | 1"); res.State != calc.OK {
+		t.Errorf("an opening as wide as the longest wall: %v", res.Notes)
+	}
+}

@@ -13,7 +13,6 @@ var (
 	noWalls    = calc.Text("There is no wall yet. Add a row of straight walls or a curved wall.")
 	cornersEat = calc.Text("The corners take off more than the walls hold. Check lengths, corners and core.")
 	tallHole   = calc.Text("This is taller than the tallest wall, {limit}.")
-	wideHole   = calc.Text("This is wider than the longest wall, {limit}.")
 	deepHole   = calc.Text("This is deeper than the core, {limit}. Enter it as an opening.")
 	holesEat   = calc.Text("Openings and block-outs are bigger than the walls. Check sizes and counts.")
 	tightCurve = calc.Text(
@@ -204,7 +203,7 @@ func (w *walls) fits(r *calc.Recorder, rows string, hole calc.Case) bool {
 	case calc.Over(hole.Num("height"), w.tallest):
 		r.Refuse(calc.Cell(rows, hole.RowNumber(), "height"), tallHole, calc.Amount("limit", w.tallest, &displays.Wall))
 	case calc.Over(hole.Num("width"), w.longest):
-		r.Refuse(calc.Cell(rows, hole.RowNumber(), "width"), wideHole, calc.Amount("limit", w.longest, &displays.Wall))
+		r.Refuse(calc.Cell(rows, hole.RowNumber(), "width"), geometry.WideHole, calc.Amount("limit", w.longest, &displays.Wall))
 	default:
 		return true
 	}
