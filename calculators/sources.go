@@ -6,7 +6,8 @@ package calculators
 
 import "embed"
 
-// Sources are the Go files of the calculators, one folder per topic.
+// Sources are the Go files of the calculators, a folder per topic and one per
+// calculator below it.
 //
 //go:embed */*.go */*/*.go
 var Sources embed.FS
