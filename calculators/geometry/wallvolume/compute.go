@@ -203,7 +203,8 @@ func (w *walls) fits(r *calc.Recorder, rows string, hole calc.Case) bool {
 	case calc.Over(hole.Num("height"), w.tallest):
 		r.Refuse(calc.Cell(rows, hole.RowNumber(), "height"), tallHole, calc.Amount("limit", w.tallest, &displays.Wall))
 	case calc.Over(hole.Num("width"), w.longest):
-		r.Refuse(calc.Cell(rows, hole.RowNumber(), "width"), geometry.WideHole, calc.Amount("limit", w.longest, &displays.Wall))
+		r.Refuse(calc.Cell(rows, hole.RowNumber(), "width"), geometry.WideHole,
+			calc.Amount("limit", w.longest, &displays.Wall))
 	default:
 		return true
 	}

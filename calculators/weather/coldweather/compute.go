@@ -27,8 +27,8 @@ const (
 	noteAtOnce    = calc.Text("Within 20 °F (11 °C) of the air ACI 306.1 asks for no slow cooling.")
 	noteSlowly    = calc.Text("Uncover in steps: first loosen, then lift, then take off. A quick fall cracks the wall.")
 	noteInsulated = calc.Text(
-		"The concrete under its cover is below {placed}. Keep the covers on: the days of protection do not count while " +
-			"it is so cold.",
+		"The concrete under its cover is below {placed}. Keep the covers on: the days of protection do not count " +
+			"while it is so cold.",
 	)
 )
 
