@@ -24,7 +24,8 @@ func (s Status) Text() Text {
 	return [...]Text{confirmed, secondary, memory, commonPractice}[s]
 }
 
-// Write writes a value for the reader: rounded for the field, with its unit. Unset values are written as an empty text, Rows as their number.
+// Write writes a value for the reader: rounded for the field, with its unit. An
+// unset value is written as an empty text, Rows as their number.
 func (v Locale) Write(f Field, x Value) string {
 	if !x.Set {
 		return ""

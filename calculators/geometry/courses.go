@@ -29,6 +29,7 @@ var (
 // the rows of wales in US Army EN5151, step 14.
 func Courses(height, course float64) float64 { return calc.Ceil(height / course) }
 
+// CoursesFormula declares Courses.
 var CoursesFormula = &calc.Formula{
 	ID: "courses", Title: calc.Text("Courses of a wall"), Expr: "ceil(H/h)",
 	Result: courseN, Vars: []calc.Var{courseH, courseh}, Fn: calc.Func2(Courses), Go: "geometry.Courses",
@@ -43,6 +44,7 @@ func TopCourse(height, courses, course float64) float64 {
 	return height - float64((courses-1)*course)
 }
 
+// TopCourseFormula declares TopCourse.
 var TopCourseFormula = &calc.Formula{
 	ID: "top-course", Title: calc.Text("Height of the top course"), Expr: "H - (N - 1)*h",
 	Result: calc.Var{Symbol: "u", Meaning: calc.Text("height of the top course"), Unit: "mm", US: "in"},
@@ -66,6 +68,7 @@ func CornerRun(outside, inside, long, short, thickness float64) float64 {
 	return float64(outside*legs) + float64(inside*(legs-2*thickness))
 }
 
+// CornerRunFormula declares CornerRun.
 var CornerRunFormula = &calc.Formula{
 	ID: "corner-run", Title: calc.Text("What corners take in one course"), Expr: "c_o*(a + b) + c_i*(a + b - 2*T)",
 	Result: coursek,
@@ -89,6 +92,7 @@ func StraightRun(laid, courses, corners, openings float64) float64 {
 	return laid - float64(courses*corners) - openings
 }
 
+// StraightRunFormula declares StraightRun.
 var StraightRunFormula = &calc.Formula{
 	ID: "straight-run", Title: calc.Text("Length left for straight blocks"), Expr: "L - N*k - O",
 	Result: courseS,
@@ -106,6 +110,7 @@ func StraightBlocks(run, percent, block float64) float64 {
 	return calc.Ceil(WithWaste(run, percent) / block)
 }
 
+// StraightBlocksFormula declares StraightBlocks.
 var StraightBlocksFormula = &calc.Formula{
 	ID: "straights", Title: calc.Text("Straight blocks with waste"), Expr: "ceil(S*(1 + w/100)/l)",
 	Result: calc.Var{Symbol: "n", Meaning: calc.Text("straight blocks")},
@@ -127,6 +132,7 @@ func CornerBlocks(first, courses, second float64) float64 {
 	return float64(first*math.Ceil(courses/2)) + float64(second*math.Floor(courses/2))
 }
 
+// CornerBlocksFormula declares CornerBlocks.
 var CornerBlocksFormula = &calc.Formula{
 	ID: "corner-blocks", Title: calc.Text("Corner blocks of one hand"), Expr: "c_1*ceil(N/2) + c_2*floor(N/2)",
 	Result: calc.Var{Symbol: "n_c", Meaning: calc.Text("corner blocks of this hand")},

@@ -16,6 +16,7 @@ func RunVolume(count, length, corners, width, height float64) float64 {
 	return count * CentreLine(length, corners, width) * width * height
 }
 
+// RunVolumeFormula declares RunVolume.
 var RunVolumeFormula = &calc.Formula{
 	ID: "part", Title: calc.Text("Volume of one row"), Expr: "n*(L - c*w)*w*h",
 	Result: calc.Var{Symbol: "V", Meaning: calc.Text("volume of the row"), Unit: "m³", US: "ft³"},

@@ -33,6 +33,7 @@ func ChordLength(radius, degrees float64) float64 {
 	return 2 * radius * math.Sin(math.Pi*degrees/360)
 }
 
+// ChordLengthFormula declares ChordLength.
 var ChordLengthFormula = &calc.Formula{
 	ID: "chord", Title: calc.Text("Chord from radius and angle"), Expr: "2*R*sin(pi*theta/360)",
 	Result: calc.Var{Symbol: "c", Meaning: calc.Text("chord"), Unit: "m", US: "ft"},
@@ -48,6 +49,7 @@ func ArcRise(radius, degrees float64) float64 {
 	return 2 * radius * half * half
 }
 
+// ArcRiseFormula declares ArcRise.
 var ArcRiseFormula = &calc.Formula{
 	ID: "rise", Title: calc.Text("Rise from radius and angle"), Expr: "2*R*sin(pi*theta/720)^2",
 	Result: calc.Var{Symbol: "s", Meaning: calc.Text("rise|of a curve"), Unit: "m", US: "ft"},
@@ -55,11 +57,13 @@ var ArcRiseFormula = &calc.Formula{
 }
 
 // MiddleRadius is the radius of the middle of a curved wall from the radius of
-// the measured line, R_c = R − e, with e from the middle out to that line: half a core for the outside face, minus half a core for the inside.
+// the measured line, R_c = R − e, with e from the middle out to that line: half
+// a core for the outside face, minus half a core for the inside.
 //
 // Units: m. Limits: none. Source: geometry.
 func MiddleRadius(radius, offset float64) float64 { return radius - offset }
 
+// MiddleRadiusFormula declares MiddleRadius.
 var MiddleRadiusFormula = &calc.Formula{
 	ID: "middle", Title: calc.Text("Radius to the middle of the core"), Expr: "R - e",
 	Result: calc.Var{Symbol: "R_c", Meaning: curveMiddleText, Unit: "m", US: "ft"},
@@ -79,6 +83,7 @@ func Developed(degrees, middle, offset float64) float64 {
 	return ArcLength(degrees, middle+offset)
 }
 
+// DevelopedFormula declares Developed.
 var DevelopedFormula = &calc.Formula{
 	ID: "developed", Title: calc.Text("Length of a face, laid straight"), Expr: "pi*theta/180*(R_c + e)",
 	Result: calc.Var{Symbol: "b", Meaning: calc.Text("length of the face"), Unit: "m", US: "ft"},
@@ -98,6 +103,7 @@ var DevelopedFormula = &calc.Formula{
 // Units: any, the same for both. Limits: s > 0. Source: common practice.
 func CutsBySpacing(length, spacing float64) float64 { return calc.Ceil(length / spacing) }
 
+// CutsBySpacingFormula declares CutsBySpacing.
 var CutsBySpacingFormula = &calc.Formula{
 	ID: "cuts-by-spacing", Title: calc.Text("Cuts from the greatest spacing"), Expr: "ceil(b/s)",
 	Result: curveCuts, Vars: []calc.Var{curveFlank, curveApart},
@@ -113,6 +119,7 @@ func CutsByGap(degrees, thickness, gap float64) float64 {
 	return calc.Ceil(ArcLength(degrees, thickness) / gap)
 }
 
+// CutsByGapFormula declares CutsByGap.
 var CutsByGapFormula = &calc.Formula{
 	ID: "cuts-by-gap", Title: calc.Text("Cuts from their width"), Expr: "ceil(pi*theta/180*T/g)",
 	Result: curveCuts, Vars: []calc.Var{curveTheta, curveThick, curveGap},
@@ -128,6 +135,7 @@ func GapPerCut(degrees, thickness, cuts float64) float64 {
 	return ArcLength(degrees, thickness) / cuts
 }
 
+// GapPerCutFormula declares GapPerCut.
 var GapPerCutFormula = &calc.Formula{
 	ID: "gap", Title: calc.Text("What each cut closes"), Expr: "pi*theta/180*T/n",
 	Result: curveGap, Vars: []calc.Var{curveTheta, curveThick, curveCuts},
@@ -141,6 +149,7 @@ var GapPerCutFormula = &calc.Formula{
 // Units: m. Limits: n ≥ 1. Source: even share.
 func CutSpacing(length, cuts float64) float64 { return length / cuts }
 
+// CutSpacingFormula declares CutSpacing.
 var CutSpacingFormula = &calc.Formula{
 	ID: "spacing", Title: calc.Text("Spacing of the cuts on the straight form"), Expr: "b/n",
 	Result: curveApart, Vars: []calc.Var{curveFlank, curveCuts},
@@ -154,6 +163,7 @@ var CutSpacingFormula = &calc.Formula{
 // Source: ArcRise of one piece.
 func FlatOffset(radius, degrees, cuts float64) float64 { return ArcRise(radius, degrees/cuts) }
 
+// FlatOffsetFormula declares FlatOffset.
 var FlatOffsetFormula = &calc.Formula{
 	ID: "flat", Title: calc.Text("Flat piece off the true curve"), Expr: "2*R*sin(pi*theta/(720*n))^2",
 	Result: calc.Var{Symbol: "f", Meaning: calc.Text("greatest distance off the curve"), Unit: "mm", US: "in"},

@@ -18,6 +18,7 @@ var (
 	TurnAngle    = quantity.Display{Dim: quantity.Angle, US: quantity.UnitDisplay{Unit: "°", Step: 0.1}}
 )
 
+// VolumeUnits are the units that a plant sells concrete in.
 var VolumeUnits = []calc.Option{
 	{ID: "yd3", Label: calc.Text("cubic yards (yd³)")},
 	{ID: "m3", Label: calc.Text("cubic metres (m³)")},
@@ -30,8 +31,10 @@ const (
 	LineStep    = 20.0 // from one line of text to the next
 )
 
+// SoldInYd reports whether the plant sells in cubic yards.
 func SoldInYd(c calc.Case) bool { return c.Choice("sold-in") == "yd3" }
 
+// SoldInM reports whether the plant sells in cubic metres.
 func SoldInM(c calc.Case) bool { return c.Choice("sold-in") == "m3" }
 
 // PutVolume sets the outputs of a volume in both units, si in m³.

@@ -35,12 +35,14 @@ func Diagonal(a, b float64) float64 {
 	return math.Sqrt(float64(a*a) + float64(b*b))
 }
 
+// DiagonalOfFormula declares DiagonalOf.
 var DiagonalOfFormula = &calc.Formula{
 	ID: "diagonal", Title: calc.Text("Diagonal of a rectangle"), Expr: "sqrt(a^2 + b^2)",
 	Result: calc.Var{Symbol: "d", Meaning: calc.Text("diagonal"), Unit: "m", US: "ft"},
 	Vars:   []calc.Var{squareA, squareB}, Fn: calc.Func2(Diagonal), Go: "geometry.Diagonal", Source: "pythagoras",
 }
 
+// ClosingGapFormula declares ClosingGap.
 var ClosingGapFormula = &calc.Formula{
 	ID: "gap", Title: calc.Text("Closing gap"), Expr: "sqrt(X^2 + Y^2)",
 	Result: squareG, Vars: []calc.Var{squareX, squareY}, Fn: calc.Func2(Diagonal), Go: "geometry.Diagonal",
@@ -57,6 +59,7 @@ func CornerShift(a, b, diagonal float64) float64 {
 	return (float64(diagonal*diagonal) - float64(a*a) - float64(b*b)) / (2 * a)
 }
 
+// CornerShiftFormula declares CornerShift.
 var CornerShiftFormula = &calc.Formula{
 	ID: "shift", Title: calc.Text("How far to shift the corner"), Expr: "(d^2 - a^2 - b^2)/(2*a)",
 	Result: squareS,
@@ -74,28 +77,31 @@ var CornerShiftFormula = &calc.Formula{
 // C = 90° + asin(s / b).
 func CornerError(shift, b float64) float64 { return math.Asin(shift/b) * 180 / math.Pi }
 
+// CornerErrorFormula declares CornerError.
 var CornerErrorFormula = &calc.Formula{
 	ID: "error", Title: calc.Text("Corner over 90°"), Expr: "asin(s/b)*180/pi",
 	Result: calc.Var{Symbol: "e", Meaning: calc.Text("angle of the corner less 90°"), Unit: "°", US: "°"},
 	Vars:   []calc.Var{squareS, squareB}, Fn: calc.Func2(CornerError), Go: "geometry.CornerError", Source: "cosines",
 }
 
-// RunAlong is how far a run goes along the first one, x = L cos φ.
+// RunAlong is the extent of a run along the first one, x = L cos φ.
 //
 // Units: m, degrees. Limits: none. Source: traverse computation.
 func RunAlong(length, heading float64) float64 { return length * math.Cos(heading*math.Pi/180) }
 
+// RunAlongFormula declares RunAlong.
 var RunAlongFormula = &calc.Formula{
 	ID: "along", Title: calc.Text("A run, along the first one"), Expr: "L*cos(phi*pi/180)",
 	Result: calc.Var{Symbol: "x", Meaning: calc.Text("how far along"), Unit: "m", US: "ft"},
 	Vars:   []calc.Var{runLong, runHead}, Fn: calc.Func2(RunAlong), Go: "geometry.RunAlong", Source: "traverse",
 }
 
-// RunAcross is how far a run goes to the left of the first one, y = L sin φ.
+// RunAcross is the extent of a run to the left of the first one, y = L sin φ.
 //
 // Units: m, degrees. Limits: none. Source: traverse computation.
 func RunAcross(length, heading float64) float64 { return length * math.Sin(heading*math.Pi/180) }
 
+// RunAcrossFormula declares RunAcross.
 var RunAcrossFormula = &calc.Formula{
 	ID: "across", Title: calc.Text("A run, to the left of the first one"), Expr: "L*sin(phi*pi/180)",
 	Result: calc.Var{Symbol: "y", Meaning: calc.Text("how far to the left"), Unit: "m", US: "ft"},
@@ -112,6 +118,7 @@ func ClosingBearing(along, across float64) float64 {
 	return math.Atan2(across, along) * 180 / math.Pi
 }
 
+// ClosingBearingFormula declares ClosingBearing.
 var ClosingBearingFormula = &calc.Formula{
 	ID: "bearing", Title: calc.Text("Direction of the gap"), Expr: "2*atan(Y/(X + sqrt(X^2 + Y^2)))*180/pi",
 	Result: calc.Var{Symbol: "beta", Meaning: calc.Text("direction, to the left of the first run"), Unit: "°", US: "°"},
@@ -127,6 +134,7 @@ var ClosingBearingFormula = &calc.Formula{
 // Units: m. Limits: g > 0. Source: traverse computation.
 func ClosingRatio(perimeter, gap float64) float64 { return perimeter / gap }
 
+// ClosingRatioFormula declares ClosingRatio.
 var ClosingRatioFormula = &calc.Formula{
 	ID: "ratio", Title: calc.Text("Length per unit of gap"), Expr: "P/g",
 	Result: calc.Var{Symbol: "r", Meaning: calc.Text("length of the outline per unit of gap")},

@@ -35,8 +35,8 @@ type (
 	CubicYards float64
 )
 
-// Prism is the volume of count equal boxes, V = n w h d: a straight wall, an
-// opening through a wall or a block-out in one.
+// Prism is the volume of count equal boxes, V = n w h d: straight walls, openings
+// through a wall or block-outs in one.
 //
 // Units: m, m³ (any coherent set). Limits: none; exact for square-cut boxes.
 // Source: NAVEDTRA 14070, take-off of figure 5-2.
@@ -44,6 +44,7 @@ func Prism(count, width, height, depth float64) float64 {
 	return count * width * height * depth
 }
 
+// PrismFormula declares Prism.
 var PrismFormula = &calc.Formula{
 	ID: "prism", Title: calc.Text("Volume of equal boxes"), Expr: "n*w*h*d",
 	Result: cubic("V", calc.Text("volume")),
@@ -52,8 +53,8 @@ var PrismFormula = &calc.Formula{
 	Fn: calc.Func4(Prism), Go: "geometry.Prism", Source: "navedtra",
 }
 
-// CentreLine is the length along the middle of a wall whose length was taken
-// along a face, L_c = L − c t.
+// CentreLine is the length along the middle of a wall whose length was
+// measured along a face, L_c = L − c t.
 //
 // At a right-angled corner the line through the middle is shorter than the
 // line along the outer face by half a thickness on each leg, so by t. c
@@ -68,6 +69,7 @@ func CentreLine(length, corners, thickness float64) float64 {
 	return length - float64(corners*thickness)
 }
 
+// CentreLineFormula declares CentreLine.
 var CentreLineFormula = &calc.Formula{
 	ID: "centre-line", Title: calc.Text("Length along the middle of the core"), Expr: "L - c*t",
 	Result: long("L_c", calc.Text("length along the middle")),
@@ -79,15 +81,15 @@ var CentreLineFormula = &calc.Formula{
 // V = t (A − c t h_c), with A the sum of length × height along the measured
 // line and c as in CentreLine.
 //
-// With one height throughout it equals t × h × CentreLine and is exact. Where
-// heights differ, h_c represents the heights at the corners, which are not
-// asked for.
+// With a single height it equals t × h × CentreLine and is exact. If heights
+// differ, h_c represents the heights at the corners, which are not inputs.
 //
 // Units: m, m², m³. Limits: right angles only. Source: derived.
 func WallsVolume(thickness, area, corners, cornerHeight float64) float64 {
 	return thickness * (area - float64(corners*thickness*cornerHeight))
 }
 
+// WallsVolumeFormula declares WallsVolume.
 var WallsVolumeFormula = &calc.Formula{
 	ID: "walls", Title: calc.Text("Volume of the straight walls"), Expr: "t*(A - c*t*h_c)",
 	Result: cubic("V", calc.Text("volume before deductions")),
@@ -108,20 +110,22 @@ func ChordRadius(chord, rise float64) float64 {
 	return (float64(chord*chord)/4 + float64(rise*rise)) / (2 * rise)
 }
 
+// ChordRadiusFormula declares ChordRadius.
 var ChordRadiusFormula = &calc.Formula{
 	ID: "chord-radius", Title: calc.Text("Radius from chord and rise"), Expr: "(c^2/4 + s^2)/(2*s)",
 	Result: long("R", calc.Text("radius")), Vars: []calc.Var{varChord, varRise},
 	Fn: calc.Func2(ChordRadius), Go: "geometry.ChordRadius", Source: "geometry",
 }
 
-// ChordAngle is the angle an arc turns through, θ = 4 atan(2 s / c), which
-// also holds beyond the half circle.
+// ChordAngle is the angle of an arc, θ = 4 atan(2 s / c), also beyond the half
+// circle.
 //
 // Units: m, degrees. Limits: c > 0. Source: half-angle form of ChordRadius.
 func ChordAngle(chord, rise float64) float64 {
 	return 4 * math.Atan(2*rise/chord) * 180 / math.Pi
 }
 
+// ChordAngleFormula declares ChordAngle.
 var ChordAngleFormula = &calc.Formula{
 	ID: "chord-angle", Title: calc.Text("Angle from chord and rise"), Expr: "4*atan(2*s/c)*180/pi",
 	Result: varAngle, Vars: []calc.Var{varRise, varChord},
@@ -138,6 +142,7 @@ func CentreRadius(radius, thickness float64) float64 {
 	return radius - thickness/2
 }
 
+// CentreRadiusFormula declares CentreRadius.
 var CentreRadiusFormula = &calc.Formula{
 	ID: "centre-radius", Title: calc.Text("Radius to the middle of the core"), Expr: "R - t/2",
 	Result: long("R_c", calc.Text("radius to the middle")),
@@ -152,6 +157,7 @@ func ArcLength(degrees, radius float64) float64 {
 	return math.Pi * degrees / 180 * radius
 }
 
+// ArcLengthFormula declares ArcLength.
 var ArcLengthFormula = &calc.Formula{
 	ID: "arc-length", Title: calc.Text("Length of the curve"), Expr: "pi*theta/180*R",
 	Result: long(
@@ -162,13 +168,14 @@ var ArcLengthFormula = &calc.Formula{
 }
 
 // ArcVolume is the volume of a curved wall, V = b t h, with b along the
-// middle of the core. By Pappus' theorem this is exact, not approximate.
+// middle of the core. It is exact by Pappus' theorem.
 //
 // Units: m, m³. Limits: inside radius above 0. Source: geometry.
 func ArcVolume(length, thickness, height float64) float64 {
 	return length * thickness * height
 }
 
+// ArcVolumeFormula declares ArcVolume.
 var ArcVolumeFormula = &calc.Formula{
 	ID: "arc-volume", Title: calc.Text("Volume of the curved wall"), Expr: "b*t*h",
 	Result: cubic("V", calc.Text("volume of the curve")),
@@ -176,11 +183,12 @@ var ArcVolumeFormula = &calc.Formula{
 	Fn:     calc.Func3(ArcVolume), Go: "geometry.ArcVolume", Source: "geometry",
 }
 
-// NetVolume is what is left of the walls without their holes, V = V_g − V_h.
+// NetVolume is the volume of the walls without their openings, V = V_g − V_h.
 //
 // Units: m³. Limits: V_h < V_g. Source: Le Jeune, foundation walls.
 func NetVolume(walls, holes float64) float64 { return walls - holes }
 
+// NetVolumeFormula declares NetVolume.
 var NetVolumeFormula = &calc.Formula{
 	ID: "net", Title: calc.Text("Net volume"), Expr: "V_g - V_h",
 	Result: cubic("V", meansNet),
@@ -198,6 +206,7 @@ func WithWaste(volume, percent float64) float64 {
 	return volume * (1 + percent/100)
 }
 
+// WithWasteFormula declares WithWaste.
 var WithWasteFormula = &calc.Formula{
 	ID: "with-waste", Title: calc.Text("Volume with waste"), Expr: "V*(1 + w/100)",
 	Result: cubic("V_w", meansWithWaste),
@@ -210,6 +219,7 @@ var WithWasteFormula = &calc.Formula{
 // Limits: none, exact. Source: NIST SP 811, table of units.
 func InCubicYards(v CubicFeet) CubicYards { return CubicYards(v / 27) }
 
+// InCubicYardsFormula declares InCubicYards.
 var InCubicYardsFormula = &calc.Formula{
 	ID: "cubic-yards", Title: calc.Text("Cubic feet to cubic yards"), Expr: "V/27",
 	Result: calc.Var{Symbol: "V_y", Meaning: calc.Text("volume in cubic yards"), Unit: "yd³"},
@@ -219,16 +229,16 @@ var InCubicYardsFormula = &calc.Formula{
 	), Go: "geometry.InCubicYards", Source: "sp811",
 }
 
-// RoundUp is the order: the smallest whole number of steps that holds the
+// RoundUp is the order: the smallest whole number of steps that covers the
 // volume, V_o = ⌈V / s⌉ s.
 //
-// Units: any, the same for both. Limits: s > 0. Source: rounding down runs
-// short, as the printed 21 yd³ of NAVEDTRA 14070 does.
+// Units: any, the same for both. Limits: s > 0. Source: an order
+// rounded down is short, as the printed 21 yd³ of NAVEDTRA 14070.
 func RoundUp(volume, step float64) float64 {
 	return calc.Ceil(volume/step) * step
 }
 
-// Loads is the number of trucks an order fills, N = ⌈V_o / T⌉.
+// Loads is the number of truckloads of an order, N = ⌈V_o / T⌉.
 //
 // Units: any, the same for both. Limits: T > 0. Source: ready-mix producer's
 // guide "Calculating truck requirements".
@@ -236,6 +246,7 @@ func Loads(order, truck float64) float64 {
 	return calc.Ceil(order / truck)
 }
 
+// LoadsFormula declares Loads.
 var LoadsFormula = &calc.Formula{
 	ID: "loads", Title: calc.Text("Number of loads"), Expr: "ceil(V_o/T)",
 	Result: calc.Var{Symbol: "N", Meaning: meansLoads},
@@ -250,6 +261,7 @@ func LastLoad(order, loads, truck float64) float64 {
 	return order - float64((loads-1)*truck)
 }
 
+// LastLoadFormula declares LastLoad.
 var LastLoadFormula = &calc.Formula{
 	ID: "last-load", Title: calc.Text("Last load"), Expr: "V_o - (N - 1)*T",
 	Result: delivered("V_l", calc.Text("last load")),
@@ -258,7 +270,7 @@ var LastLoadFormula = &calc.Formula{
 	Fn: calc.Func3(LastLoad), Go: "geometry.LastLoad", Source: "practice",
 }
 
-// Extra is what an order holds over the net volume, in percent of the net
+// Extra is the excess of an order over the net volume, in percent of the net
 // volume, p = 100 (V_o − V) / V.
 //
 // Units: m³, %. Limits: V > 0. Source: Concrete Construction, "Yield problems
@@ -267,6 +279,7 @@ func Extra(order, net float64) float64 {
 	return 100 * (order - net) / net
 }
 
+// ExtraFormula declares Extra.
 var ExtraFormula = &calc.Formula{
 	ID: "extra", Title: calc.Text("Order over net volume"), Expr: "100*(V_o - V)/V",
 	Result: calc.Var{Symbol: "p", Meaning: calc.Text("waste and rounding together"), Unit: "%", US: "%"},
@@ -282,7 +295,7 @@ func long(symbol string, meaning calc.Text) calc.Var {
 	return calc.Var{Symbol: symbol, Meaning: meaning, Unit: "m", US: "ft"}
 }
 
-// delivered is a volume in yards for a reader of US units.
+// delivered is the variable of a volume in yd³ or m³.
 func delivered(symbol string, meaning calc.Text) calc.Var {
 	return calc.Var{Symbol: symbol, Meaning: meaning, Unit: "m³", US: "yd³"}
 }
@@ -291,7 +304,7 @@ var OrderYardsFormula = orderIn("order-yd", calc.Text("Order, rounded up, in cub
 
 var OrderMetresFormula = orderIn("order-m", calc.Text("Order, rounded up, in cubic metres"), "m³")
 
-// orderIn is the order in the unit the plant sells in, regardless of the reader.
+// orderIn is the formula of the order in the unit that the plant sells in.
 func orderIn(id string, title calc.Text, unit string) *calc.Formula {
 	return &calc.Formula{
 		ID: id, Title: title, Expr: "ceil(V/s)*s",

@@ -47,6 +47,7 @@ func WallSlow(cw, cc float64, r FtPerHour, t Fahrenheit) PSF {
 	return PSF(cw * cc * (150 + 9000*float64(r)/float64(t)))
 }
 
+// WallSlowFormula declares WallSlow.
 var WallSlowFormula = &calc.Formula{
 	ID: "slow", Title: calc.Text("Slow wall equation"),
 	Expr: "C_w*C_c*(150 + 9000*R/T)", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "psf"},
@@ -69,6 +70,7 @@ func WallFast(cw, cc float64, r FtPerHour, t Fahrenheit) PSF {
 	return PSF(cw * cc * (150 + 43400/float64(t) + 2800*float64(r)/float64(t)))
 }
 
+// WallFastFormula declares WallFast.
 var WallFastFormula = &calc.Formula{
 	ID: "fast", Title: calc.Text("Fast wall equation"),
 	Expr: "C_w*C_c*(150 + 43400/T + 2800*R/T)", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "psf"},
@@ -89,6 +91,7 @@ func RiseSlow(cw, cc float64, p PSF, t Fahrenheit) FtPerHour {
 	return FtPerHour(float64(t) * (float64(p)/(cw*cc) - 150) / 9000)
 }
 
+// RiseSlowFormula declares RiseSlow.
 var RiseSlowFormula = &calc.Formula{
 	ID: "rise-slow", Title: calc.Text("Highest rise, slow equation"),
 	Expr: "T*(p/(C_w*C_c) - 150)/9000", Result: varR,
@@ -110,6 +113,7 @@ func RiseFast(cw, cc float64, p PSF, t Fahrenheit) FtPerHour {
 	return FtPerHour((atRest - 43400) / 2800)
 }
 
+// RiseFastFormula declares RiseFast.
 var RiseFastFormula = &calc.Formula{
 	ID: "rise-fast", Title: calc.Text("Highest rise, fast equation"),
 	Expr: "(T*(p/(C_w*C_c) - 150) - 43400)/2800", Result: varR,
@@ -127,6 +131,7 @@ var RiseFastFormula = &calc.Formula{
 // no coefficient. Source: ACI 347-04 sec. 2.2.2.
 func FluidHead(w PCF, h Feet) PSF { return PSF(float64(w) * float64(h)) }
 
+// FluidHeadFormula declares FluidHead.
 var FluidHeadFormula = &calc.Formula{
 	ID: "head", Title: headTitle,
 	Expr: "w*h", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
@@ -140,6 +145,7 @@ var FluidHeadFormula = &calc.Formula{
 // above 0. Source: algebra on FluidHead.
 func FluidDepth(p PSF, w PCF) Feet { return Feet(float64(p) / float64(w)) }
 
+// FluidDepthFormula declares FluidDepth.
 var FluidDepthFormula = &calc.Formula{
 	ID: "depth", Title: calc.Text("Depth of fluid for a pressure"),
 	Expr: "p/w", Result: calc.Var{Symbol: "h", Meaning: meansH, Unit: "m", US: "ft"},
@@ -152,6 +158,7 @@ var FluidDepthFormula = &calc.Formula{
 // unless the full fluid head is less. Source: ACI 347R-14.
 func LeastPressure(cw float64) PSF { return PSF(600 * cw) }
 
+// LeastPressureFormula declares LeastPressure.
 var LeastPressureFormula = &calc.Formula{
 	ID: "floor", Title: calc.Text("Least design pressure"),
 	Expr: "600*C_w", Result: calc.Var{Symbol: "p_min", Meaning: meansFloor, Unit: "psf"},
@@ -165,6 +172,7 @@ var LeastPressureFormula = &calc.Formula{
 // fluid head. If the floor exceeds the head, the result is the head. Source: ACI 347-04 sec. 2.2.2.
 func Bounded(equation, floor, head PSF) PSF { return min(head, max(equation, floor)) }
 
+// BoundedFormula declares Bounded.
 var BoundedFormula = &calc.Formula{
 	ID: "bounds", Title: calc.Text("Between floor and fluid head"),
 	Expr: "min(p_h, max(p_e, p_min))", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
@@ -182,6 +190,7 @@ var BoundedFormula = &calc.Formula{
 // thickness are above 0.
 func Rise(q, length, thickness float64) float64 { return q / (length * thickness) }
 
+// RiseFormula declares Rise.
 var RiseFormula = &calc.Formula{
 	ID: "rise", Title: calc.Text("Rise of the concrete"),
 	Expr: "Q/(L*b)", Result: bothR,
@@ -197,6 +206,7 @@ var RiseFormula = &calc.Formula{
 // Flow is the inverse of Rise: the flow at which a length of wall rises at r.
 func Flow(r, length, thickness float64) float64 { return r * length * thickness }
 
+// FlowFormula declares Flow.
 var FlowFormula = &calc.Formula{
 	ID: "flow", Title: calc.Text("Pump rate for a rise"),
 	Expr: "R*L*b", Result: bothQ,

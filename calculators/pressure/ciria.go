@@ -24,6 +24,7 @@ func CIRIATemperature(t float64) float64 {
 	return k * k
 }
 
+// CIRIATemperatureFormula declares CIRIATemperature.
 var CIRIATemperatureFormula = &calc.Formula{
 	ID: "temperature", Title: calc.Text("Temperature coefficient"),
 	Expr: "(36/(T + 16))^2", Result: calc.Var{Symbol: "K", Meaning: meansK},
@@ -41,6 +42,7 @@ func CIRIAPressure(d, c1, c2, k, high, r float64) float64 {
 	return d * (first + float64(c2*k*math.Sqrt(high-first)))
 }
 
+// CIRIAPressureFormula declares CIRIAPressure.
 var CIRIAPressureFormula = &calc.Formula{
 	ID: "pressure", Title: calc.Text("Pressure by CIRIA 108"),
 	Expr: "D*(C_1*sqrt(R) + C_2*K*sqrt(H - C_1*sqrt(R)))", Result: calc.Var{Symbol: "P", Meaning: meansP, Unit: "kPa"},

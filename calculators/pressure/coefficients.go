@@ -23,6 +23,7 @@ type Cement string
 // 0.5·(1 + w/145), at least 0.80. Source: ACI 347R-14.
 func LightWeight(w PCF) float64 { return max(0.8, 0.5*(1+float64(w)/145)) }
 
+// LightWeightFormula declares LightWeight.
 var LightWeightFormula = &calc.Formula{
 	ID: "light", Title: calc.Text("Weight coefficient, light mix"),
 	Expr: "max(0.8, 0.5*(1 + w/145))", Result: varCw,
@@ -38,6 +39,7 @@ var LightWeightFormula = &calc.Formula{
 // w/145. Source: ACI 347R-14.
 func HeavyWeight(w PCF) float64 { return float64(w) / 145 }
 
+// HeavyWeightFormula declares HeavyWeight.
 var HeavyWeightFormula = &calc.Formula{
 	ID: "heavy", Title: calc.Text("Weight coefficient, heavy mix"),
 	Expr: "w/145", Result: varCw,

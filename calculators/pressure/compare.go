@@ -71,6 +71,7 @@ func PourOf(in calc.Case) SharedCase {
 	return p
 }
 
+// KPa converts x kPa to SI, Pa.
 func KPa(x float64) float64 { return calc.SI(x, "kPa") }
 
 // PutComparison sets the outputs that both calculators share; result is that of

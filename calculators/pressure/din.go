@@ -64,6 +64,7 @@ func (c FlowClass) Flows() bool { return c.Reach > 0 }
 // hours: 1 + k·(t_E − 5). Source: DIN 18218:2010-01.
 func DINSet(k, set float64) float64 { return 1 + float64(k*(set-5)) }
 
+// DINSetFormula declares DINSet.
 var DINSetFormula = &calc.Formula{
 	ID: "set", Title: calc.Text("Setting time factor, F1 to F4"),
 	Expr: "1 + k*(t_E - 5)", Result: calc.Var{Symbol: "K_1", Meaning: meansK1},
@@ -80,6 +81,7 @@ var DINSetFormula = &calc.Formula{
 // warmer concrete. Source: DIN 18218:2010-01.
 func DINCool(ref, t float64) float64 { return math.Max(1, 1+float64(0.03*(ref-t))) }
 
+// DINCoolFormula declares DINCool.
 var DINCoolFormula = &calc.Formula{
 	ID: "cool", Title: calc.Text("Temperature factor"),
 	Expr: "max(1, 1 + 0.03*(T_r - T))", Result: calc.Var{Symbol: "f_T", Meaning: meansCool},
@@ -98,6 +100,7 @@ func DINStiff(a, b, v, k1, cool, gamma float64) (kPa float64, rule string) {
 	return atLeast(DINLeastStiff, (float64(a*v)+b)*k1*cool*gamma/25)
 }
 
+// DINStiffFormula declares DINStiff.
 var DINStiffFormula = &calc.Formula{
 	ID: "stiff", Title: calc.Text("Pressure of F1 to F4"),
 	Expr: "max(25, (a*v + b)*K_1*f_T*gamma/25)", Result: calc.Var{Symbol: "sigma", Meaning: meansP, Unit: "kPa"},
@@ -140,6 +143,7 @@ func atLeast(least, equation float64) (kPa float64, rule string) {
 	return equation, SetByEquation
 }
 
+// DINFlowingFormula declares DINFlowing.
 var DINFlowingFormula = &calc.Formula{
 	ID: "flowing", Title: calc.Text("Pressure of F5, F6 and SCC"),
 	Expr: "max(30, (1 + c*v*t_E)*gamma*f_T)", Result: calc.Var{Symbol: "sigma", Meaning: meansP, Unit: "kPa"},

@@ -35,12 +35,14 @@ const (
 	HelpAdmix   = calc.Text("Most water reducers slow the set and count as retarders.")
 )
 
+// Cements are the options of the cement.
 var Cements = []calc.Option{
 	{ID: string(Plain), Label: calc.Text("Type I, II or III alone")},
 	{ID: string(Blend), Label: calc.Text("Other types and blends, below 70% slag or 40% fly ash")},
 	{ID: string(Rich), Label: calc.Text("Blends with more slag or fly ash")},
 }
 
+// Admixtures are the options of the admixture.
 var Admixtures = []calc.Option{
 	{ID: AdmixRetards, Label: calc.Text("A retarder or water reducer, or unknown")},
 	{ID: AdmixNone, Label: calc.Text("Nothing that slows the set")},
@@ -87,6 +89,7 @@ const (
 	SettingRange     = "1 to 72 h"
 )
 
+// Classes are the options of the consistency.
 var Classes = []calc.Option{
 	{ID: "f1", Label: calc.Text("F1, stiff: flow up to 340 mm, slump to 1-1/2 in. (40 mm)")},
 	{ID: "f2", Label: calc.Text("F2, plastic: flow 350 to 410 mm, slump 2 to 4 in. (50 to 90 mm)")},
@@ -97,12 +100,14 @@ var Classes = []calc.Option{
 	{ID: SelfLevels, Label: calc.Text("Self-compacting, no vibration")},
 }
 
+// Ways are the options of placing.
 var Ways = []calc.Option{
 	{ID: FromTop, Label: calc.Text("From the top, poker inside or no vibration")},
 	{ID: "below", Label: calc.Text("Pumped in from below")},
 	{ID: "outside", Label: calc.Text("Vibrated on the form, or deep down")},
 }
 
+// RuledBy are the options of what sets the pressure.
 var RuledBy = []calc.Option{
 	{ID: SetByEquation, Label: calc.Text("Its equation")},
 	{ID: SetByLeast, Label: calc.Text("Its least pressure")},
@@ -110,6 +115,7 @@ var RuledBy = []calc.Option{
 	{ID: SetByOutside, Label: calc.Text("Fluid head, beyond its limits")},
 }
 
+// MethodCols are the columns of the comparison of methods.
 var MethodCols = []calc.Field{
 	{ID: "method", Kind: calc.Choice, Label: calc.Text("Method"), Options: []calc.Option{
 		{ID: "aci", Label: nameACI}, {ID: "ciria", Label: nameCIRIA}, {ID: "din", Label: nameDIN},
@@ -164,4 +170,5 @@ const (
 // What the formulas of the worked example are used for.
 const OfHeight = calc.Text("Over the whole height")
 
+// SI converts a pressure to SI, Pa.
 func SI(p PSF) float64 { return calc.SI(float64(p), "psf") }

@@ -38,247 +38,83 @@ var units = []Unit{
 	// A number without a unit.
 	{Symbol: "", Dim: Number, Scale: 1},
 
-	{
-		Symbol:  "ft",
-		Dim:     Length,
-		Scale:   foot,
-		Aliases: []string{"'", "feet", "foot", "pie", "pies"},
-	}, // 0.3048 m exactly
-	{
-		Symbol:  "in",
-		Dim:     Length,
-		Scale:   inch,
-		Aliases: []string{`"`, "inch", "inches", "pulgada", "pulgadas"},
-	}, // 0.0254 m exactly
-	{
-		Symbol:  "yd",
-		Dim:     Length,
-		Scale:   yard,
-		Aliases: []string{"yds", "yard", "yards"},
-	}, // 0.9144 m exactly
-	{
-		Symbol:  "mi",
-		Dim:     Length,
-		Scale:   mile,
-		Aliases: []string{"mile", "miles"},
-	}, // 1609.344 m exactly
-	{
-		Symbol:  "m",
-		Dim:     Length,
-		Scale:   1,
-		Aliases: []string{"metre", "metres", "meter", "meters"},
-	}, // SI base unit
-	{
-		Symbol:  "cm",
-		Dim:     Length,
-		Scale:   0.01,
-		Aliases: []string{"centimetre", "centimetres", "centimeter", "centimeters"},
-	}, // SI prefix
-	{
-		Symbol:  "mm",
-		Dim:     Length,
-		Scale:   0.001,
-		Aliases: []string{"millimetre", "millimetres", "millimeter", "millimeters"},
-	}, // SI prefix
-	{
-		Symbol:  "km",
-		Dim:     Length,
-		Scale:   1000,
-		Aliases: []string{"kilometre", "kilometres", "kilometer", "kilometers"},
-	}, // SI prefix
+	{Symbol: "ft", Dim: Length, Scale: foot, // 0.3048 m exactly
+		Aliases: []string{"'", "feet", "foot", "pie", "pies"}},
+	{Symbol: "in", Dim: Length, Scale: inch, // 0.0254 m exactly
+		Aliases: []string{`"`, "inch", "inches", "pulgada", "pulgadas"}},
+	{Symbol: "yd", Dim: Length, Scale: yard, Aliases: []string{"yds", "yard", "yards"}}, // 0.9144 m exactly
+	{Symbol: "mi", Dim: Length, Scale: mile, Aliases: []string{"mile", "miles"}},        // 1609.344 m exactly
+	{Symbol: "m", Dim: Length, Scale: 1, // SI base unit
+		Aliases: []string{"metre", "metres", "meter", "meters"}},
+	{Symbol: "cm", Dim: Length, Scale: 0.01, // SI prefix
+		Aliases: []string{"centimetre", "centimetres", "centimeter", "centimeters"}},
+	{Symbol: "mm", Dim: Length, Scale: 0.001, // SI prefix
+		Aliases: []string{"millimetre", "millimetres", "millimeter", "millimeters"}},
+	{Symbol: "km", Dim: Length, Scale: 1000, // SI prefix
+		Aliases: []string{"kilometre", "kilometres", "kilometer", "kilometers"}},
 
-	{
-		Symbol:  "ft²",
-		Dim:     Area,
-		Scale:   foot * foot,
-		Aliases: []string{"sf", "sqft", "squarefeet", "squarefoot"},
-	}, // square of the foot
-	{
-		Symbol:  "in²",
-		Dim:     Area,
-		Scale:   inch * inch,
-		Aliases: []string{"sqin", "squareinches", "squareinch"},
-	}, // square of the inch
-	{
-		Symbol:  "yd²",
-		Dim:     Area,
-		Scale:   yard * yard,
-		Aliases: []string{"sqyd", "squareyards", "squareyard"},
-	}, // square of the yard
+	{Symbol: "ft²", Dim: Area, Scale: foot * foot, // square of the foot
+		Aliases: []string{"sf", "sqft", "squarefeet", "squarefoot"}},
+	{Symbol: "in²", Dim: Area, Scale: inch * inch, // square of the inch
+		Aliases: []string{"sqin", "squareinches", "squareinch"}},
+	{Symbol: "yd²", Dim: Area, Scale: yard * yard, // square of the yard
+		Aliases: []string{"sqyd", "squareyards", "squareyard"}},
 	{Symbol: "m²", Dim: Area, Scale: 1, Aliases: []string{"sqm", "squaremetres", "squaremeters"}}, // SI
-	{
-		Symbol:  "cm²",
-		Dim:     Area,
-		Scale:   1e-4,
-		Aliases: []string{"sqcm"},
-	}, // square of the centimetre
-	{
-		Symbol:  "mm²",
-		Dim:     Area,
-		Scale:   1e-6,
-		Aliases: []string{"sqmm"},
-	}, // square of the millimetre
+	{Symbol: "cm²", Dim: Area, Scale: 1e-4, Aliases: []string{"sqcm"}},                            // (0.01 m)²
+	{Symbol: "mm²", Dim: Area, Scale: 1e-6, Aliases: []string{"sqmm"}},                            // (0.001 m)²
 
-	{
-		Symbol:  "yd³",
-		Dim:     Volume,
-		Scale:   yard * yard * yard,
-		Aliases: []string{"cy", "cuyd", "cubicyards", "cubicyard", "yd", "yds", "yard", "yards"},
-	}, // cube of the yard; a yard of concrete
-	{
-		Symbol:  "ft³",
-		Dim:     Volume,
-		Scale:   foot * foot * foot,
-		Aliases: []string{"cf", "cuft", "cubicfeet", "cubicfoot"},
-	}, // cube of the foot
-	{
-		Symbol:  "in³",
-		Dim:     Volume,
-		Scale:   inch * inch * inch,
-		Aliases: []string{"cuin", "cubicinches", "cubicinch"},
-	}, // cube of the inch
-	{
-		Symbol:  "US gal",
-		Dim:     Volume,
-		Scale:   gallon,
-		Aliases: []string{"gal", "gals", "gallon", "gallons"},
-	}, // 231 in³ exactly
-	{
-		Symbol:  "US qt",
-		Dim:     Volume,
-		Scale:   quart,
-		Aliases: []string{"qt", "qts", "quart", "quarts"},
-	}, // a quarter of the gallon
-	{
-		Symbol:  "US fl oz",
-		Dim:     Volume,
-		Scale:   flOunce,
-		Aliases: []string{"floz", "fluidounce", "fluidounces"},
-	}, // 1/128 of the gallon
-	{
-		Symbol:  "m³",
-		Dim:     Volume,
-		Scale:   1,
-		Aliases: []string{"cum", "cubicmetres", "cubicmeters"},
-	}, // SI
-	{
-		Symbol:  "L",
-		Dim:     Volume,
-		Scale:   litre,
-		Aliases: []string{"litre", "litres", "liter", "liters"},
-	}, // 10⁻³ m³ exactly
-	{
-		Symbol:  "mL",
-		Dim:     Volume,
-		Scale:   litre / 1000,
-		Aliases: []string{"cm3", "cc"},
-	}, // 10⁻⁶ m³ exactly
+	{Symbol: "yd³", Dim: Volume, Scale: yard * yard * yard, // cube of the yard; a yard of concrete
+		Aliases: []string{"cy", "cuyd", "cubicyards", "cubicyard", "yd", "yds", "yard", "yards"}},
+	{Symbol: "ft³", Dim: Volume, Scale: foot * foot * foot, // cube of the foot
+		Aliases: []string{"cf", "cuft", "cubicfeet", "cubicfoot"}},
+	{Symbol: "in³", Dim: Volume, Scale: inch * inch * inch, // cube of the inch
+		Aliases: []string{"cuin", "cubicinches", "cubicinch"}},
+	{Symbol: "US gal", Dim: Volume, Scale: gallon, // 231 in³ exactly
+		Aliases: []string{"gal", "gals", "gallon", "gallons"}},
+	{Symbol: "US qt", Dim: Volume, Scale: quart, // a quarter of the gallon
+		Aliases: []string{"qt", "qts", "quart", "quarts"}},
+	{Symbol: "US fl oz", Dim: Volume, Scale: flOunce, // 1/128 of the gallon
+		Aliases: []string{"floz", "fluidounce", "fluidounces"}},
+	{Symbol: "m³", Dim: Volume, Scale: 1, Aliases: []string{"cum", "cubicmetres", "cubicmeters"}}, // SI
+	{Symbol: "L", Dim: Volume, Scale: litre, // 10⁻³ m³ exactly
+		Aliases: []string{"litre", "litres", "liter", "liters"}},
+	{Symbol: "mL", Dim: Volume, Scale: litre / 1000, Aliases: []string{"cm3", "cc"}}, // 10⁻⁶ m³ exactly
 
-	{
-		Symbol:  "lb",
-		Dim:     Mass,
-		Scale:   pound,
-		Aliases: []string{"lbs", "lbm", "pound", "pounds"},
-	}, // 0.45359237 kg exactly
+	{Symbol: "lb", Dim: Mass, Scale: pound, // 0.45359237 kg exactly
+		Aliases: []string{"lbs", "lbm", "pound", "pounds"}},
 	{Symbol: "oz", Dim: Mass, Scale: ounce, Aliases: []string{"ounce", "ounces"}},                        // 1/16 lb
 	{Symbol: "US ton", Dim: Mass, Scale: shortTon, Aliases: []string{"shortton", "shorttons", "UStons"}}, // 2000 lb
-	{
-		Symbol:  "kg",
-		Dim:     Mass,
-		Scale:   1,
-		Aliases: []string{"kgs", "kilogram", "kilograms", "kilo", "kilos"},
-	}, // SI base unit
-	{Symbol: "g", Dim: Mass, Scale: 0.001, Aliases: []string{"gram", "grams"}}, // SI
-	{
-		Symbol:  "t",
-		Dim:     Mass,
-		Scale:   tonne,
-		Aliases: []string{"tonne", "tonnes"},
-	}, // 1000 kg exactly
+	{Symbol: "kg", Dim: Mass, Scale: 1, // SI base unit
+		Aliases: []string{"kgs", "kilogram", "kilograms", "kilo", "kilos"}},
+	{Symbol: "g", Dim: Mass, Scale: 0.001, Aliases: []string{"gram", "grams"}},   // SI
+	{Symbol: "t", Dim: Mass, Scale: tonne, Aliases: []string{"tonne", "tonnes"}}, // 1000 kg exactly
 
-	{
-		Symbol:  "lbf",
-		Dim:     Force,
-		Scale:   lbForce,
-		Aliases: []string{"lb", "lbs", "pound", "pounds"},
-	}, // lb × standard gravity, 4.4482216152605 N exactly
+	{Symbol: "lbf", Dim: Force, Scale: lbForce, // lb × standard gravity, 4.4482216152605 N exactly
+		Aliases: []string{"lb", "lbs", "pound", "pounds"}},
 	{Symbol: "kip", Dim: Force, Scale: kip, Aliases: []string{"kips"}},          // 1000 lbf
 	{Symbol: "N", Dim: Force, Scale: 1, Aliases: []string{"newton", "newtons"}}, // kg·m/s²
 	{Symbol: "kN", Dim: Force, Scale: 1000, Aliases: nil},                       // SI prefix
 
-	{
-		Symbol:  "psf",
-		Dim:     Pressure,
-		Scale:   lbForce / (foot * foot),
-		Aliases: []string{"lb/ft2", "lbs/ft2", "lbf/ft2"},
-	}, // lbf/ft²
-	{
-		Symbol:  "psi",
-		Dim:     Pressure,
-		Scale:   lbForce / (inch * inch),
-		Aliases: []string{"lb/in2", "lbs/in2", "lbf/in2"},
-	}, // lbf/in²
-	{
-		Symbol:  "ksi",
-		Dim:     Pressure,
-		Scale:   kip / (inch * inch),
-		Aliases: []string{"kip/in2", "kips/in2"},
-	}, // kip/in²
-	{
-		Symbol:  "ksf",
-		Dim:     Pressure,
-		Scale:   kip / (foot * foot),
-		Aliases: []string{"kip/ft2", "kips/ft2"},
-	}, // kip/ft²
-	{
-		Symbol:  "kPa",
-		Dim:     Pressure,
-		Scale:   1e3,
-		Aliases: []string{"kN/m2"},
-	}, // SI prefix
-	{
-		Symbol:  "MPa",
-		Dim:     Pressure,
-		Scale:   1e6,
-		Aliases: []string{"N/mm2"},
-	}, // SI prefix
-	{
-		Symbol:  "Pa",
-		Dim:     Pressure,
-		Scale:   1,
-		Aliases: []string{"N/m2"},
-	}, // N/m²
-	{
-		Symbol:  "bar",
-		Dim:     Pressure,
-		Scale:   1e5,
-		Aliases: []string{"bars"},
-	}, // 100 kPa exactly
+	{Symbol: "psf", Dim: Pressure, Scale: lbForce / (foot * foot), // lbf/ft²
+		Aliases: []string{"lb/ft2", "lbs/ft2", "lbf/ft2"}},
+	{Symbol: "psi", Dim: Pressure, Scale: lbForce / (inch * inch), // lbf/in²
+		Aliases: []string{"lb/in2", "lbs/in2", "lbf/in2"}},
+	{Symbol: "ksi", Dim: Pressure, Scale: kip / (inch * inch), // kip/in²
+		Aliases: []string{"kip/in2", "kips/in2"}},
+	{Symbol: "ksf", Dim: Pressure, Scale: kip / (foot * foot), // kip/ft²
+		Aliases: []string{"kip/ft2", "kips/ft2"}},
+	{Symbol: "kPa", Dim: Pressure, Scale: 1e3, Aliases: []string{"kN/m2"}}, // SI prefix
+	{Symbol: "MPa", Dim: Pressure, Scale: 1e6, Aliases: []string{"N/mm2"}}, // SI prefix
+	{Symbol: "Pa", Dim: Pressure, Scale: 1, Aliases: []string{"N/m2"}},     // N/m²
+	{Symbol: "bar", Dim: Pressure, Scale: 1e5, Aliases: []string{"bars"}},  // 100 kPa exactly
 
-	{
-		Symbol:  "lb/ft³",
-		Dim:     Density,
-		Scale:   pound / (foot * foot * foot),
-		Aliases: []string{"pcf", "lbs/ft3", "lbf/ft3"},
-	}, // lb/ft³
-	{
-		Symbol:  "lb/yd³",
-		Dim:     Density,
-		Scale:   pound / (yard * yard * yard),
-		Aliases: []string{"pcy", "lbs/yd3"},
-	}, // lb/yd³
-	{
-		Symbol:  "kg/m³",
-		Dim:     Density,
-		Scale:   1,
-		Aliases: nil,
-	}, // SI
-	{
-		Symbol:  "kN/m³",
-		Dim:     Density,
-		Scale:   1000 / gravity,
-		Aliases: nil,
-	}, // weight density over standard gravity, 9.80665 m/s²
+	{Symbol: "lb/ft³", Dim: Density, Scale: pound / (foot * foot * foot), // lb/ft³
+		Aliases: []string{"pcf", "lbs/ft3", "lbf/ft3"}},
+	{Symbol: "lb/yd³", Dim: Density, Scale: pound / (yard * yard * yard), // lb/yd³
+		Aliases: []string{"pcy", "lbs/yd3"}},
+	{Symbol: "kg/m³", Dim: Density, Scale: 1, Aliases: nil}, // SI
+	{Symbol: "kN/m³", Dim: Density, Scale: 1000 / gravity, // weight density over standard gravity, 9.80665 m/s²
+		Aliases: nil},
 
 	{Symbol: "ft/h", Dim: Speed, Scale: foot / hour, Aliases: []string{"ft/hr", "ft/hour", "fph"}}, // ft/h
 	{Symbol: "in/h", Dim: Speed, Scale: inch / hour, Aliases: []string{"in/hr", "in/hour"}},        // in/h
@@ -291,88 +127,28 @@ var units = []Unit{
 	{Symbol: "mm/s", Dim: Speed, Scale: 0.001, Aliases: []string{"mm/sec"}},                        // mm/s
 	{Symbol: "km/h", Dim: Speed, Scale: 1000.0 / hour, Aliases: []string{"km/hr", "kph", "kmh"}},   // km/h
 
-	{
-		Symbol:  "yd³/h",
-		Dim:     FlowRate,
-		Scale:   yard * yard * yard / hour,
-		Aliases: []string{"yd3/hr", "cy/h", "cy/hr", "cuyd/h", "cuyd/hr", "yd/h", "yd/hr"},
-	}, // yd³/h
-	{
-		Symbol:  "ft³/h",
-		Dim:     FlowRate,
-		Scale:   foot * foot * foot / hour,
-		Aliases: []string{"ft3/hr", "cf/h", "cf/hr", "cuft/h", "cuft/hr"},
-	}, // ft³/h
-	{
-		Symbol:  "ft³/min",
-		Dim:     FlowRate,
-		Scale:   foot * foot * foot / minute,
-		Aliases: []string{"cfm"},
-	}, // ft³/min
-	{
-		Symbol:  "US gal/min",
-		Dim:     FlowRate,
-		Scale:   gallon / minute,
-		Aliases: []string{"gal/min", "gpm"},
-	}, // US gal/min
-	{
-		Symbol:  "m³/h",
-		Dim:     FlowRate,
-		Scale:   1.0 / hour,
-		Aliases: []string{"m3/hr"},
-	}, // m³/h
-	{
-		Symbol:  "m³/s",
-		Dim:     FlowRate,
-		Scale:   1,
-		Aliases: nil,
-	}, // SI
-	{
-		Symbol:  "L/min",
-		Dim:     FlowRate,
-		Scale:   litre / minute,
-		Aliases: nil,
-	}, // L/min
-	{
-		Symbol:  "L/s",
-		Dim:     FlowRate,
-		Scale:   litre,
-		Aliases: nil,
-	}, // L/s
+	{Symbol: "yd³/h", Dim: FlowRate, Scale: yard * yard * yard / hour, // yd³/h
+		Aliases: []string{"yd3/hr", "cy/h", "cy/hr", "cuyd/h", "cuyd/hr", "yd/h", "yd/hr"}},
+	{Symbol: "ft³/h", Dim: FlowRate, Scale: foot * foot * foot / hour, // ft³/h
+		Aliases: []string{"ft3/hr", "cf/h", "cf/hr", "cuft/h", "cuft/hr"}},
+	{Symbol: "ft³/min", Dim: FlowRate, Scale: foot * foot * foot / minute, Aliases: []string{"cfm"}}, // ft³/min
+	{Symbol: "US gal/min", Dim: FlowRate, Scale: gallon / minute, // US gal/min
+		Aliases: []string{"gal/min", "gpm"}},
+	{Symbol: "m³/h", Dim: FlowRate, Scale: 1.0 / hour, Aliases: []string{"m3/hr"}}, // m³/h
+	{Symbol: "m³/s", Dim: FlowRate, Scale: 1, Aliases: nil},                        // SI
+	{Symbol: "L/min", Dim: FlowRate, Scale: litre / minute, Aliases: nil},          // L/min
+	{Symbol: "L/s", Dim: FlowRate, Scale: litre, Aliases: nil},                     // L/s
 
-	{
-		Symbol:  "°F",
-		Dim:     Temperature,
-		Scale:   fahren,
-		Offset:  459.67,
-		Aliases: []string{"F", "degF", "degreesF", "fahrenheit"},
-	}, // T/K = (t/°F + 459.67)/1.8
-	{
-		Symbol:  "°C",
-		Dim:     Temperature,
-		Scale:   1,
-		Offset:  273.15,
-		Aliases: []string{"C", "degC", "degreesC", "celsius"},
-	}, // T/K = t/°C + 273.15
-	{
-		Symbol:  "K",
-		Dim:     Temperature,
-		Scale:   1,
-		Aliases: []string{"kelvin"},
-	}, // SI base unit
+	{Symbol: "°F", Dim: Temperature, Scale: fahren, Offset: 459.67, // T/K = (t/°F + 459.67)/1.8
+		Aliases: []string{"F", "degF", "degreesF", "fahrenheit"}},
+	{Symbol: "°C", Dim: Temperature, Scale: 1, Offset: 273.15, // T/K = t/°C + 273.15
+		Aliases: []string{"C", "degC", "degreesC", "celsius"}},
+	{Symbol: "K", Dim: Temperature, Scale: 1, Aliases: []string{"kelvin"}}, // SI base unit
 
-	{
-		Symbol:  "F°",
-		Dim:     TemperatureDifference,
-		Scale:   fahren,
-		Aliases: []string{"°F", "F", "Fdeg", "degF", "degreesF"},
-	}, // 1/1.8 K
-	{
-		Symbol:  "C°",
-		Dim:     TemperatureDifference,
-		Scale:   1,
-		Aliases: []string{"°C", "C", "Cdeg", "degC", "degreesC", "K"},
-	}, // 1 K
+	{Symbol: "F°", Dim: TemperatureDifference, Scale: fahren, // 1/1.8 K
+		Aliases: []string{"°F", "F", "Fdeg", "degF", "degreesF"}},
+	{Symbol: "C°", Dim: TemperatureDifference, Scale: 1, // 1 K
+		Aliases: []string{"°C", "C", "Cdeg", "degC", "degreesC", "K"}},
 
 	{Symbol: "min", Dim: Duration, Scale: minute, Aliases: []string{"mins", "minute", "minutes"}}, // 60 s exactly
 	{Symbol: "h", Dim: Duration, Scale: hour, Aliases: []string{"hr", "hrs", "hour", "hours"}},    // 3600 s exactly
@@ -406,36 +182,13 @@ var units = []Unit{
 	{Symbol: "m/s²", Dim: Acceleration, Scale: 1, Aliases: nil},               // SI
 	{Symbol: "gₙ", Dim: Acceleration, Scale: gravity, Aliases: []string{"g"}}, // standard gravity, 9.80665 m/s² exactly
 
-	{
-		Symbol:  "ft·lbf",
-		Dim:     Moment,
-		Scale:   foot * lbForce,
-		Aliases: []string{"ftlb", "ftlbs", "ft-lb", "ft-lbs", "ft-lbf", "lbfft", "lbft"},
-	}, // ft × lbf
-	{
-		Symbol:  "in·lbf",
-		Dim:     Moment,
-		Scale:   inch * lbForce,
-		Aliases: []string{"inlb", "inlbs", "in-lb", "in-lbs", "in-lbf"},
-	}, // in × lbf
-	{
-		Symbol:  "kip·ft",
-		Dim:     Moment,
-		Scale:   kip * foot,
-		Aliases: []string{"ftkip", "kip-ft", "kft"},
-	}, // kip × ft
-	{
-		Symbol:  "N·m",
-		Dim:     Moment,
-		Scale:   1,
-		Aliases: nil,
-	}, // SI
-	{
-		Symbol:  "kN·m",
-		Dim:     Moment,
-		Scale:   1000,
-		Aliases: nil,
-	}, // SI prefix
+	{Symbol: "ft·lbf", Dim: Moment, Scale: foot * lbForce, // ft × lbf
+		Aliases: []string{"ftlb", "ftlbs", "ft-lb", "ft-lbs", "ft-lbf", "lbfft", "lbft"}},
+	{Symbol: "in·lbf", Dim: Moment, Scale: inch * lbForce, // in × lbf
+		Aliases: []string{"inlb", "inlbs", "in-lb", "in-lbs", "in-lbf"}},
+	{Symbol: "kip·ft", Dim: Moment, Scale: kip * foot, Aliases: []string{"ftkip", "kip-ft", "kft"}}, // kip × ft
+	{Symbol: "N·m", Dim: Moment, Scale: 1, Aliases: nil},                                            // SI
+	{Symbol: "kN·m", Dim: Moment, Scale: 1000, Aliases: nil},                                        // SI prefix
 
 	{Symbol: "Btu", Dim: Energy, Scale: btu, Aliases: nil},         // International Table Btu, 1055.05585262 J exactly
 	{Symbol: "J", Dim: Energy, Scale: 1, Aliases: nil},             // N·m
@@ -448,38 +201,18 @@ var units = []Unit{
 	{Symbol: "W", Dim: Power, Scale: 1, Aliases: []string{"watt", "watts"}},       // J/s
 	{Symbol: "kW", Dim: Power, Scale: 1000, Aliases: nil},                         // SI prefix
 
-	{
-		Symbol:  "lb/ft²/h",
-		Dim:     EvaporationRate,
-		Scale:   pound / (foot * foot) / hour,
-		Aliases: []string{"lb/ft2/hr", "lb/ft2h", "lb/ft2hr", "psf/h", "psf/hr"},
-	}, // lb/(ft²·h)
-	{
-		Symbol:  "kg/m²/h",
-		Dim:     EvaporationRate,
-		Scale:   1.0 / hour,
-		Aliases: []string{"kg/m2/hr", "kg/m2h", "kg/m2hr"},
-	}, // kg/(m²·h)
+	{Symbol: "lb/ft²/h", Dim: EvaporationRate, Scale: pound / (foot * foot) / hour, // lb/(ft²·h)
+		Aliases: []string{"lb/ft2/hr", "lb/ft2h", "lb/ft2hr", "psf/h", "psf/hr"}},
+	{Symbol: "kg/m²/h", Dim: EvaporationRate, Scale: 1.0 / hour, // kg/(m²·h)
+		Aliases: []string{"kg/m2/hr", "kg/m2h", "kg/m2hr"}},
 
-	{
-		Symbol:  "F°/h",
-		Dim:     TemperatureRate,
-		Scale:   fahren / hour,
-		Aliases: []string{"°F/h", "F/h", "°F/hr", "F/hr"},
-	}, // 1/1.8 K per hour
-	{
-		Symbol:  "C°/h",
-		Dim:     TemperatureRate,
-		Scale:   1.0 / hour,
-		Aliases: []string{"°C/h", "C/h", "°C/hr", "C/hr"},
-	}, // K per hour
+	{Symbol: "F°/h", Dim: TemperatureRate, Scale: fahren / hour, // 1/1.8 K per hour
+		Aliases: []string{"°F/h", "F/h", "°F/hr", "F/hr"}},
+	{Symbol: "C°/h", Dim: TemperatureRate, Scale: 1.0 / hour, // K per hour
+		Aliases: []string{"°C/h", "C/h", "°C/hr", "C/hr"}},
 
-	{
-		Symbol:  "F°·h",
-		Dim:     Maturity,
-		Scale:   fahren * hour,
-		Aliases: []string{"°Fh", "Fh", "°F-h", "°Fhr"},
-	}, // 1/1.8 K × hour
+	{Symbol: "F°·h", Dim: Maturity, Scale: fahren * hour, // 1/1.8 K × hour
+		Aliases: []string{"°Fh", "Fh", "°F-h", "°Fhr"}},
 	{Symbol: "C°·h", Dim: Maturity, Scale: hour, Aliases: []string{"°Ch", "Ch", "°C-h", "°Chr"}}, // K × hour
 	{Symbol: "C°·d", Dim: Maturity, Scale: day, Aliases: []string{"°Cd", "Cd", "°C-d"}},          // K × day
 }
