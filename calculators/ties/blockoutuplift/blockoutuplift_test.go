@@ -21,8 +21,8 @@ func TestUpliftEndsAtTheTop(t *testing.T) {
 
 // Exchanging the sides changes no result.
 func TestSidesMirror(t *testing.T) {
-	a := calctest.Run(t, Calculator, "side-a=3'", "side-b=1'")
-	b := calctest.Run(t, Calculator, "side-a=1'", "side-b=3'")
+	a := calctest.Run(t, Calculator, "side-a=3'", "side-b=1'", "rating=250")
+	b := calctest.Run(t, Calculator, "side-a=1'", "side-b=3'", "rating=250")
 	for _, id := range []string{"uplift", "push", "straps"} {
 		if a.Out.Num(id) != b.Out.Num(id) {
 			t.Errorf("%s: %v and %v", id, a.Out.Num(id), b.Out.Num(id))
@@ -45,6 +45,14 @@ func TestStraps(t *testing.T) {
 		if res.Out.Num("straps") != c.want {
 			t.Errorf("rated %s: %v straps, want %v", c.rating, res.Out.Num("straps"), c.want)
 		}
+	}
+}
+
+// No rating of the maker is assumed: without it there is no number of straps.
+func TestNoRatingNoStraps(t *testing.T) {
+	res := calctest.Run(t, Calculator)
+	if res.Out.Has("straps") || !calctest.Noted(res, askRating) || !calctest.Noted(res, noteFloats) {
+		t.Errorf("straps without a rating: %v", res.Notes)
 	}
 }
 

@@ -48,7 +48,7 @@ var Calculator = &calc.Calculator{
 			Range: "85 to 200 lb/ft³", Why: displays.CheckUnit,
 		},
 		{
-			ID: "rating", Maker: true, Display: &ties.ForceIn, Usual: "250 lbf",
+			ID: "rating", Maker: true, Display: &ties.ForceIn, Optional: true,
 			Label: calc.Text("Rating of one strap"),
 			Help:  calc.Text("Strap with both its fastenings: the weakest of the three."),
 			Range: "10 to 20000 lbf", Why: displays.CheckUnit,

@@ -9,6 +9,7 @@ import (
 )
 
 const (
+	askRating  = calc.Text("What does one strap with its anchor hold? Without the maker's figure no number is given.")
 	noteFloats = calc.Text("It floats. Strap it down before placing, to something that holds {force}.")
 	noteStays  = calc.Text(
 		"Its own weight holds it down by the numbers. Strap it all the same: the poker shakes it loose.",
@@ -40,13 +41,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("push-b", pushB)
 	r.Put("push", math.Abs(pushA-pushB))
 	r.Put("uplift", math.Max(0, uplift))
-	r.Put("straps", 0)
 	if uplift > 0 {
-		// A block-out on one strap can turn: at least two.
-		r.Put(
-			"straps",
-			math.Max(2, ties.UpTo(r.Use(ties.StrapShareFormula, in.Num("factor"), uplift, in.Num("rating")))),
-		)
+		putStraps(r, in, uplift)
 		r.Note(
 			calc.LevelWarning,
 			calc.At("rating"),
@@ -54,6 +50,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 			calc.Amount("force", uplift*in.Num("factor"), &displays.Force),
 		)
 	} else {
+		r.Put("straps", 0)
 		r.Note(calc.LevelNotice, calc.At("own"), noteStays)
 	}
 	if gap := math.Abs(a - low); gap > calc.Slack {
@@ -62,4 +59,14 @@ func compute(r *calc.Recorder, in calc.Case) {
 		r.Note(calc.LevelNotice, calc.At("side-b"), noteEven)
 	}
 	r.Note(calc.LevelNotice, calc.Path{}, noteFluid)
+}
+
+// putStraps puts the number of straps, where the rating of one is known. A
+// block-out on one strap can turn, so there are at least two.
+func putStraps(r *calc.Recorder, in calc.Case, uplift float64) {
+	if !in.Has("rating") {
+		r.Note(calc.LevelAsk, calc.At("rating"), askRating)
+		return
+	}
+	r.Put("straps", math.Max(2, ties.UpTo(r.Use(ties.StrapShareFormula, in.Num("factor"), uplift, in.Num("rating")))))
 }

@@ -37,7 +37,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 			res.Out.Num("uplift"),
 			&displays.Force,
 		), calc.Amount("push", res.Out.Num("push"), &displays.Force),
-		calc.Amount("straps", res.Out.Num("straps"), &displays.Count),
+		strapsSlot(res.Out),
 	}
 	level := func(x float64, name string, at float64) figure.Node {
 		text := v.Say(labelLevel, calc.WordSlot("side", name), calc.Amount("level", at, &displays.Height))
@@ -73,4 +73,12 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		Desc:   v.Say(desc, slots...),
 		Nodes:  nodes,
 	}
+}
+
+// strapsSlot fills in the number of straps; a dash where no rating is known.
+func strapsSlot(out calc.Case) calc.Slot {
+	if !out.Has("straps") {
+		return calc.WordSlot("straps", "–")
+	}
+	return calc.Amount("straps", out.Num("straps"), &displays.Count)
 }

@@ -43,7 +43,7 @@ var Calculator = &calc.Calculator{
 			Range: "1 to 8", Why: displays.AboveZero, WhyMost: displays.CheckCount,
 		},
 		{
-			ID: "strength", Maker: true, Display: &ties.ForceIn, Optional: true, Usual: "2000 lbf",
+			ID: "strength", Maker: true, Display: &ties.ForceIn, Optional: true,
 			Label: calc.Text("Breaking strength of a tie"),
 			Help:  calc.Text("From the form maker, tie in its foam. Empty: no verdict."),
 			Range: "50 to 100000 lbf", Why: displays.CheckUnit,

@@ -51,17 +51,17 @@ func TestVerdict(t *testing.T) {
 	}{
 		{[]string{"missing=0", "strength=1070"}, holds, ""},
 		{[]string{"missing=0", "strength=1060"}, fails, noteOver}, // 600 psf on 8 by 16 in. is 533.3 lbf
-		{[]string{"strength="}, unrated, askStrength},
-		{[]string{"factor=1.9"}, holds, noteFactor},
-		{[]string{"missing=3"}, fails, noteMany},
-		{[]string{"sharing=3"}, holds, noteShared},
+		{nil, unrated, askStrength},
+		{[]string{"factor=1.9", "strength=2000"}, holds, noteFactor},
+		{[]string{"missing=3", "strength=2000"}, fails, noteMany},
+		{[]string{"sharing=3", "strength=2000"}, holds, noteShared},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
 		if res.Out.Choice("verdict") != c.want || c.note != "" && !calctest.Noted(res, c.note) {
 			t.Errorf("%v: %s, notes %v", c.typed, res.Out.Choice("verdict"), res.Notes)
 		}
 	}
-	res := calctest.Run(t, Calculator)
+	res := calctest.Run(t, Calculator, "strength=2000")
 	for _, n := range []calc.Text{noteOver, noteFactor, noteMany, noteShared, askStrength} {
 		if calctest.Noted(res, n) {
 			t.Errorf("the default case says %s", n.EN())

@@ -46,7 +46,7 @@ var Calculator = &calc.Calculator{
 			Range: "100 to 5000 psf", Why: displays.CheckUnit,
 		},
 		{
-			ID: "rating", Maker: true, Display: &ties.ForceIn, Optional: true, Usual: "1500 lbf",
+			ID: "rating", Maker: true, Display: &ties.ForceIn, Optional: true,
 			Label: calc.Text("Rating of one support"),
 			Help:  calc.Text("Post or spreader as you set it. Empty: only the board counts."),
 			Range: "50 to 50000 lbf", Why: displays.CheckUnit,

@@ -66,8 +66,8 @@ func TestNotes(t *testing.T) {
 		note  calc.Text
 		want  bool
 	}{
-		{nil, askRating, false},
-		{[]string{"rating="}, askRating, true},
+		{[]string{"rating=1500"}, askRating, false},
+		{nil, askRating, true},
 		{nil, noteNone, false},
 		{[]string{"width=10"}, noteNone, true},
 		{[]string{"height=12", "width=60"}, noteNone, true},
