@@ -144,11 +144,8 @@ func TestRowSyntax(t *testing.T) {
 // Rows keep the number under which they were typed, so that a note has the
 // right row even after an empty one.
 func TestRowNumbersSurviveEmptyRows(t *testing.T) {
-	in, _ := calc.Read(
-		tank,
-		entries("boxes.1.side", "", "boxes.1.name", "", "boxes.2.side", "1 in", "boxes.2.name", ""),
-		us,
-	)
+	in, _ := calc.Read(tank,
+		entries("boxes.1.side", "", "boxes.1.name", "", "boxes.2.side", "1 in", "boxes.2.name", ""), us)
 	res := calc.Run(tank, in)
 	if len(res.Notes) != 1 || res.Notes[0].At.String() != "boxes.2.side" {
 		t.Fatalf("notes %+v", res.Notes)

@@ -68,12 +68,8 @@ func (rd *reader) entries(entries []Entry) {
 		i, row, col, ok := rd.locate(e.Path)
 		switch {
 		case !ok:
-			rd.refuse(
-				Path{Field: e.Path},
-				noInput,
-				WordSlot("text", e.Path),
-				WordSlot("inputs", strings.Join(rd.names(), ", ")),
-			)
+			rd.refuse(Path{Field: e.Path}, noInput, WordSlot("text", e.Path),
+				WordSlot("inputs", strings.Join(rd.names(), ", ")))
 		case row == 0:
 			whole[i] = append(whole[i], e.Text)
 		default:

@@ -111,10 +111,8 @@ func (r *Recorder) Use(f *Formula, si ...float64) float64 { return r.UseFor("", 
 // UseFor is Use with a line that states the purpose of the step.
 func (r *Recorder) UseFor(of Text, slots []Slot, f *Formula, si ...float64) float64 {
 	out := f.Value(si...)
-	r.result.Steps = append(
-		r.result.Steps,
-		Step{Formula: f, Of: of, Slots: slots, In: append([]float64(nil), si...), Out: out},
-	)
+	r.result.Steps = append(r.result.Steps,
+		Step{Formula: f, Of: of, Slots: slots, In: append([]float64(nil), si...), Out: out})
 	return out
 }
 

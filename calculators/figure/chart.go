@@ -94,19 +94,13 @@ func Plot(x, y Axis, curves []Curve, markers []Marker) (nodes []Node, foot float
 	nodes = append(nodes, Text(Label, Point{chartMargin, chartLine - 4}, Start, y.Title))
 	for _, m := range y.Marks {
 		at := place(Point{x.From, m.At})
-		nodes = append(
-			nodes,
-			Segment(Thin, at, Point{right, at.Y}),
-			Text(Label, Point{plotLeft - 6, at.Y + 5}, End, m.Text),
-		)
+		nodes = append(nodes, Segment(Thin, at, Point{right, at.Y}),
+			Text(Label, Point{plotLeft - 6, at.Y + 5}, End, m.Text))
 	}
 	for _, m := range x.Marks {
 		at := place(Point{m.At, y.From})
-		nodes = append(
-			nodes,
-			Segment(Thin, at, Point{at.X, plotTop}),
-			Text(Label, Point{at.X, bottom + 16}, Middle, m.Text),
-		)
+		nodes = append(nodes, Segment(Thin, at, Point{at.X, plotTop}),
+			Text(Label, Point{at.X, bottom + 16}, Middle, m.Text))
 	}
 	nodes = append(nodes, Polyline(Ink, Point{plotLeft, plotTop}, Point{plotLeft, bottom}, Point{right, bottom}),
 		Text(Label, Point{right, bottom + 34}, End, x.Title))

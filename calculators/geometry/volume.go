@@ -130,8 +130,7 @@ var ChordAngleFormula = &calc.Formula{
 	ID: "chord-angle", Title: calc.Text("Angle from chord and rise"), Expr: "4*atan(2*s/c)*180/pi",
 	Result: varAngle, Vars: []calc.Var{varRise, varChord},
 	Fn: calc.FuncN(
-		func(v []float64) float64 { return ChordAngle(v[1], v[0]) },
-	), Go: "geometry.ChordAngle", Source: "geometry",
+		func(v []float64) float64 { return ChordAngle(v[1], v[0]) }), Go: "geometry.ChordAngle", Source: "geometry",
 }
 
 // CentreRadius is the radius of the middle of a curved wall from that of its
@@ -160,10 +159,8 @@ func ArcLength(degrees, radius float64) float64 {
 // ArcLengthFormula declares ArcLength.
 var ArcLengthFormula = &calc.Formula{
 	ID: "arc-length", Title: calc.Text("Length of the curve"), Expr: "pi*theta/180*R",
-	Result: long(
-		"b",
-		calc.Text("length of the curve"),
-	), Vars: []calc.Var{varAngle, long("R", calc.Text("radius to the middle"))},
+	Result: long("b",
+		calc.Text("length of the curve")), Vars: []calc.Var{varAngle, long("R", calc.Text("radius to the middle"))},
 	Fn: calc.Func2(ArcLength), Go: "geometry.ArcLength", Source: "geometry",
 }
 
@@ -225,8 +222,7 @@ var InCubicYardsFormula = &calc.Formula{
 	Result: calc.Var{Symbol: "V_y", Meaning: calc.Text("volume in cubic yards"), Unit: "yd³"},
 	Vars:   []calc.Var{{Symbol: "V", Meaning: calc.Text("volume in cubic feet"), Unit: "ft³"}},
 	Fn: calc.FuncN(
-		func(v []float64) float64 { return float64(InCubicYards(CubicFeet(v[0]))) },
-	), Go: "geometry.InCubicYards", Source: "sp811",
+		func(v []float64) float64 { return float64(InCubicYards(CubicFeet(v[0]))) }), Go: "geometry.InCubicYards", Source: "sp811",
 }
 
 // RoundUp is the order: the smallest whole number of steps that covers the

@@ -85,11 +85,9 @@ func TestDisturbed(t *testing.T) {
 func anyPour(rnd *rand.Rand) Pour {
 	p := Pour{
 		Height: Feet(
-			1 + 39*rnd.Float64(),
-		), Weight: PCF(85 + 115*rnd.Float64()), Temp: Fahrenheit(32 + 88*rnd.Float64()),
+			1 + 39*rnd.Float64()), Weight: PCF(85 + 115*rnd.Float64()), Temp: Fahrenheit(32 + 88*rnd.Float64()),
 		Slump: Inches(
-			3 + 5*rnd.Float64(),
-		), Cc: ChemistryCoefficient([]Cement{Plain, Blend, Rich}[rnd.IntN(3)], rnd.IntN(2) == 0),
+			3 + 5*rnd.Float64()), Cc: ChemistryCoefficient([]Cement{Plain, Blend, Rich}[rnd.IntN(3)], rnd.IntN(2) == 0),
 	}
 	p.Cw = WeightCoefficient(p.Weight)
 	if rnd.IntN(3) == 0 {

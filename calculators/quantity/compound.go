@@ -43,14 +43,8 @@ func (p *parser) compound(x float64, whole bool, big Unit, tail string) (float64
 		case !whole:
 			return 0, big, errFirstWhole.with("big", big.Symbol, "small", small.Symbol)
 		case y >= pair.ratio:
-			return 0, big, errCarry.with(
-				"big",
-				big.Symbol,
-				"small",
-				small.Symbol,
-				"limit",
-				written(pair.ratio, 0, p.style.Mark),
-			)
+			return 0, big, errCarry.with("big", big.Symbol, "small", small.Symbol, "limit",
+				written(pair.ratio, 0, p.style.Mark))
 		}
 		total := float64(x*pair.ratio) + y
 		if left == "" {

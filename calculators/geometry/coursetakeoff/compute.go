@@ -43,14 +43,8 @@ func computeCourses(r *calc.Recorder, in calc.Case) {
 	if !ok {
 		return
 	}
-	corner := r.Use(
-		geometry.CornerRunFormula,
-		outside,
-		inside,
-		in.Num("long-leg"),
-		in.Num("short-leg"),
-		in.Num("thickness"),
-	)
+	corner := r.Use(geometry.CornerRunFormula, outside, inside, in.Num("long-leg"), in.Num("short-leg"),
+		in.Num("thickness"))
 	run := r.Use(geometry.StraightRunFormula, w.laid, w.lowest, corner, holes)
 	if run < -calc.Slack*w.laid {
 		r.Refuse(calc.At("walls"), eat)
@@ -135,12 +129,7 @@ func (w *takeOff) notes(corners float64) {
 	}
 	top := geometry.TopCourseFormula.Value(w.high, w.tallest, w.course)
 	if off := w.cutOff(top); off > 0 {
-		w.Note(
-			calc.LevelNotice,
-			calc.At("walls"),
-			rip,
-			calc.Amount("top", top, &displays.Part),
-			calc.Amount("off", off, &displays.Part),
-		)
+		w.Note(calc.LevelNotice, calc.At("walls"), rip, calc.Amount("top", top, &displays.Part),
+			calc.Amount("off", off, &displays.Part))
 	}
 }

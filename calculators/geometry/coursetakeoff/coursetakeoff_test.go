@@ -26,13 +26,8 @@ func TestOpeningsByWholeCourses(t *testing.T) {
 		return calctest.Run(t, Calculator, "openings=4 ft | "+height).Out.Num("straight-length")
 	}
 	four := calc.SI(4, "ft")
-	calctest.Near(
-		t,
-		"under one course",
-		run("15-15/16 in"),
-		calctest.Run(t, Calculator, "openings=").Out.Num("straight-length"),
-		1e-9,
-	)
+	calctest.Near(t, "under one course", run("15-15/16 in"),
+		calctest.Run(t, Calculator, "openings=").Out.Num("straight-length"), 1e-9)
 	calctest.Near(t, "one course", run("15-15/16 in")-run("16 in"), four, 1e-9)
 	calctest.Near(t, "no more until the next", run("16 in"), run("31 in"), 1e-9)
 	calctest.Near(t, "two courses", run("31 in")-run("32 in"), four, 1e-9)

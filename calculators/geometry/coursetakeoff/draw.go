@@ -56,48 +56,24 @@ func drawCourses(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	slots := []calc.Slot{calc.Amount("courses", n, &displays.Count), calc.Amount("top", top, &displays.Part),
 		calc.Amount("straights", res.Out.Num("straights"), &displays.Count),
-		calc.Amount(
-			"left",
-			res.Out.Num("left"),
-			&displays.Count,
-		), calc.Amount("right", res.Out.Num("right"), &displays.Count)}
+		calc.Amount("left", res.Out.Num("left"),
+			&displays.Count), calc.Amount("right", res.Out.Num("right"), &displays.Count)}
 	right := geometry.FrameMargin + float64(wide*scale) + 8
 	nodes = append(
 		nodes,
-		figure.Segment(
-			figure.Ground,
-			figure.Point{X: geometry.FrameMargin, Y: base},
-			figure.Point{X: right - 8, Y: base},
-		),
+		figure.Segment(figure.Ground, figure.Point{X: geometry.FrameMargin, Y: base},
+			figure.Point{X: right - 8, Y: base}),
 		figure.Text(figure.Label, figure.Point{X: right, Y: stackTop + 10}, figure.Start, v.Say(drawTop, slots...)),
-		figure.Text(
-			figure.Number,
-			figure.Point{X: right, Y: math.Max(base-6, stackTop+34)},
-			figure.Start,
-			v.Say(drawCount, slots...),
-		),
+		figure.Text(figure.Number, figure.Point{X: right, Y: math.Max(base-6, stackTop+34)}, figure.Start,
+			v.Say(drawCount, slots...)),
 	)
 	foot := math.Max(base, stackTop+34) + 12
 	nodes = append(
 		nodes,
-		figure.Rect(
-			figure.Concrete,
-			figure.Point{X: geometry.FrameMargin, Y: foot},
-			12,
-			12,
-		),
-		figure.Text(
-			figure.Label,
-			figure.Point{X: geometry.FrameMargin + 20, Y: foot + 11},
-			figure.Start,
-			v.Say(drawKey),
-		),
-		figure.Rect(
-			figure.Foam,
-			figure.Point{X: 170, Y: foot},
-			12,
-			12,
-		),
+		figure.Rect(figure.Concrete, figure.Point{X: geometry.FrameMargin, Y: foot}, 12, 12),
+		figure.Text(figure.Label, figure.Point{X: geometry.FrameMargin + 20, Y: foot + 11}, figure.Start,
+			v.Say(drawKey)),
+		figure.Rect(figure.Foam, figure.Point{X: 170, Y: foot}, 12, 12),
 		figure.Text(figure.Label, figure.Point{X: 190, Y: foot + 11}, figure.Start, v.Say(drawFoam)),
 	)
 	return figure.Drawing{
@@ -114,10 +90,8 @@ func drawCourses(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 func stack(y, tall, wide, leg, block float64) []figure.Node {
 	nodes := []figure.Node{figure.Rect(figure.Concrete, figure.Point{X: geometry.FrameMargin, Y: y}, leg, tall)}
 	for x := leg; x < wide-1e-6; x += block {
-		nodes = append(
-			nodes,
-			figure.Rect(figure.Foam, figure.Point{X: geometry.FrameMargin + x, Y: y}, math.Min(block, wide-x), tall),
-		)
+		nodes = append(nodes,
+			figure.Rect(figure.Foam, figure.Point{X: geometry.FrameMargin + x, Y: y}, math.Min(block, wide-x), tall))
 	}
 	return nodes
 }

@@ -23,20 +23,14 @@ func drawFootings(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		bars = append(
 			bars,
 			figure.Bar{Role: figure.Concrete, Name: v.Write(row.Fields()[0], row.Value("kind")), Size: row.Num("m"),
-				Text: v.Say(
-					drawPair,
-					calc.Amount("yd", row.Num("yd"), &displays.CubicYards),
-					calc.Amount("m", row.Num("m"), &displays.CubicMetres),
-				)},
+				Text: v.Say(drawPair, calc.Amount("yd", row.Num("yd"), &displays.CubicYards),
+					calc.Amount("m", row.Num("m"), &displays.CubicMetres))},
 		)
 	}
 	order := res.Out.Num("order-m")
 	bars = append(bars, figure.Bar{Role: figure.Foam, Name: v.Say(drawOrder), Size: order,
-		Text: v.Say(
-			drawPair,
-			calc.Amount("yd", order, &displays.CubicYardsUp),
-			calc.Amount("m", order, &displays.CubicMetresUp),
-		)})
+		Text: v.Say(drawPair, calc.Amount("yd", order, &displays.CubicYardsUp),
+			calc.Amount("m", order, &displays.CubicMetresUp))})
 	nodes, foot := figure.Bars(0, bars, 0)
 	net := res.Out.Num("net-m")
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawTitle), Nodes: nodes,
@@ -44,11 +38,7 @@ func drawFootings(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 			drawDesc,
 			calc.Amount("net-yd", net, &displays.CubicYards),
 			calc.Amount("net-m", net, &displays.CubicMetres),
-			calc.Amount(
-				"order-yd",
-				order,
-				&displays.CubicYardsUp,
-			),
+			calc.Amount("order-yd", order, &displays.CubicYardsUp),
 			calc.Amount("order-m", order, &displays.CubicMetresUp),
 		)}
 }

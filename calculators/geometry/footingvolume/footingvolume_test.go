@@ -42,12 +42,8 @@ func TestFootingNotes(t *testing.T) {
 	} {
 		calctest.RunNotes(t, Calculator, c.want, "parts="+c.part)
 	}
-	calctest.Refused(
-		t,
-		Calculator,
-		"parts.2.corners",
-		"parts=footing | 20 ft | 16 in | 8 in; footing | 5 ft | 16 in | 8 in | 4",
-	)
+	calctest.Refused(t, Calculator, "parts.2.corners",
+		"parts=footing | 20 ft | 16 in | 8 in; footing | 5 ft | 16 in | 8 in | 4")
 	if calctest.Try(Calculator, "parts=").State != calc.Bad {
 		t.Error("no rows were accepted")
 	}

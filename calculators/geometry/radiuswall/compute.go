@@ -50,12 +50,8 @@ func computeCurve(r *calc.Recorder, in calc.Case) {
 	geometry.PutVolume(
 		r,
 		"volume",
-		r.Use(
-			geometry.ArcVolumeFormula,
-			geometry.DevelopedFormula.Value(c.angle, c.middle, 0),
-			c.core,
-			in.Num("height"),
-		),
+		r.Use(geometry.ArcVolumeFormula, geometry.DevelopedFormula.Value(c.angle, c.middle, 0), c.core,
+			in.Num("height")),
 	)
 	if !in.Has("foam") {
 		r.Note(calc.LevelAsk, calc.At("foam"), curveNoFoam)

@@ -84,40 +84,27 @@ func drawCurvedWall(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing
 	if n := out.Num("cuts"); n <= planCuts {
 		for i := 0.5; i < n; i++ {
 			angle := p.half * (2*i/n - 1)
-			nodes = append(
-				nodes,
-				figure.Segment(figure.Ink, p.at(p.in, angle), p.at(p.in+math.Max(foam, core/3), angle)),
-			)
+			nodes = append(nodes,
+				figure.Segment(figure.Ink, p.at(p.in, angle), p.at(p.in+math.Max(foam, core/3), angle)))
 		}
 	}
 	r := out.Num("curve-radius")
 	nodes = append(nodes, figure.Segment(figure.Measure, p.at(r, -p.half), p.at(r, p.half)))
 	slots := []calc.Slot{
 		calc.Amount("radius", r, &displays.Wall), calc.Amount("angle", out.Num("curve-angle"), &geometry.TurnAngle),
-		calc.Amount(
-			"chord",
-			out.Num("curve-chord"),
-			&displays.Wall,
-		), calc.Amount("rise", out.Num("curve-rise"), &displays.Wall),
-		calc.Amount(
-			"out",
-			out.Num("core-outside"),
-			&displays.Wall,
-		), calc.Amount("in", out.Num("core-inside"), &displays.Wall),
-		calc.Amount(
-			"cuts",
-			out.Num("cuts"),
-			&displays.Count,
-		), calc.Amount("spacing", out.Num("cut-spacing"), &displays.Part),
+		calc.Amount("chord", out.Num("curve-chord"),
+			&displays.Wall), calc.Amount("rise", out.Num("curve-rise"), &displays.Wall),
+		calc.Amount("out", out.Num("core-outside"),
+			&displays.Wall), calc.Amount("in", out.Num("core-inside"), &displays.Wall),
+		calc.Amount("cuts", out.Num("cuts"),
+			&displays.Count), calc.Amount("spacing", out.Num("cut-spacing"), &displays.Part),
 		calc.Amount("gap", out.Num("cut-gap"), &displays.Part),
 	}
 	y := p.foot + 8
 	for _, t := range []calc.Text{curveDraw, curveDrawChord, curveDrawOutside, curveDrawCuts} {
 		y += geometry.LineStep
-		nodes = append(
-			nodes,
-			figure.Text(figure.Label, figure.Point{X: geometry.FrameMargin, Y: y}, figure.Start, v.Say(t, slots...)),
-		)
+		nodes = append(nodes,
+			figure.Text(figure.Label, figure.Point{X: geometry.FrameMargin, Y: y}, figure.Start, v.Say(t, slots...)))
 	}
 	return figure.Drawing{
 		Width:  figure.ChartWidth,

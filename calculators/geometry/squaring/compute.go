@@ -61,10 +61,8 @@ func triples(r *calc.Recorder, id string, a, b, step float64) bool {
 	var rows []calc.Case
 	for k := most; k >= 1 && len(rows) < tripleMost; k-- {
 		leg := k * step
-		rows = append(
-			rows,
-			r.NewRow(id).With("three", calc.Num(3*leg)).With("four", calc.Num(4*leg)).With("five", calc.Num(5*leg)),
-		)
+		rows = append(rows,
+			r.NewRow(id).With("three", calc.Num(3*leg)).With("four", calc.Num(4*leg)).With("five", calc.Num(5*leg)))
 	}
 	r.PutRows(id, rows)
 	return len(rows) > 0
@@ -73,12 +71,8 @@ func triples(r *calc.Recorder, id string, a, b, step float64) bool {
 // judge compares a measured diagonal with that of the square corner.
 func judge(r *calc.Recorder, a, b, measured, square float64) {
 	if !calc.Over(measured, math.Abs(a-b)) || !calc.Over(a+b, measured) {
-		r.Refuse(
-			calc.At("measured"),
-			noTriangle,
-			calc.Amount("low", math.Abs(a-b), &tapeFine),
-			calc.Amount("high", a+b, &tapeFine),
-		)
+		r.Refuse(calc.At("measured"), noTriangle, calc.Amount("low", math.Abs(a-b), &tapeFine),
+			calc.Amount("high", a+b, &tapeFine))
 		return
 	}
 	shift := r.Use(geometry.CornerShiftFormula, a, b, measured)

@@ -44,10 +44,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 func under(nodes []figure.Node, y float64, lines ...string) ([]figure.Node, float64) {
 	for _, text := range lines {
 		y += geometry.LineStep
-		nodes = append(
-			nodes,
-			figure.Text(figure.Label, figure.Point{X: geometry.FrameMargin, Y: y}, figure.Start, text),
-		)
+		nodes = append(nodes,
+			figure.Text(figure.Label, figure.Point{X: geometry.FrameMargin, Y: y}, figure.Start, text))
 	}
 	return nodes, y + 10
 }
@@ -69,12 +67,8 @@ func drawRectangle(v calc.Locale, in, out calc.Case) figure.Drawing {
 		}
 		nodes = append(
 			nodes,
-			figure.Polygon(
-				figure.Foam,
-				corner,
-				figure.Point{X: corner.X + x, Y: base},
-				figure.Point{X: corner.X, Y: base - y},
-			),
+			figure.Polygon(figure.Foam, corner, figure.Point{X: corner.X + x, Y: base},
+				figure.Point{X: corner.X, Y: base - y}),
 		)
 	}
 	nodes = append(nodes, figure.Segment(figure.Line, far, figure.Point{X: layoutLeft, Y: layoutTop}),
@@ -127,12 +121,8 @@ func drawOutline(v calc.Locale, runs []calc.Case, out calc.Case) figure.Drawing 
 		figure.Circle(figure.Within, start, 5), figure.Circle(figure.Beyond, end, 4),
 		figure.Text(figure.Label, figure.Point{X: text, Y: start.Y - 8}, side, v.Say(drawStart)),
 	}
-	nodes, foot := under(
-		nodes,
-		layoutTop+float64((north-south)*scale)+6,
-		v.Say(drawLong, slots...),
-		v.Say(drawGap, slots...),
-	)
+	nodes, foot := under(nodes, layoutTop+float64((north-south)*scale)+6, v.Say(drawLong, slots...),
+		v.Say(drawGap, slots...))
 	return figure.Drawing{
 		Width:  figure.ChartWidth,
 		Height: foot,

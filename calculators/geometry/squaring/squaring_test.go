@@ -80,10 +80,8 @@ func TestOutlineCloses(t *testing.T) {
 			if len(rows) == 1 {
 				continue
 			}
-			closing := append(
-				append(append([]calc.Case(nil), rows[:len(rows)-1]...), row(l, back)),
-				row(math.Hypot(x, y)+0.25, 0),
-			)
+			closing := append(append(append([]calc.Case(nil), rows[:len(rows)-1]...), row(l, back)),
+				row(math.Hypot(x, y)+0.25, 0))
 			out := calc.Run(Calculator, in.With("runs", calc.RowsOf(closing...))).Out
 			calctest.Near(t, "gap", out.Num("gap"), 0.25, 1e-9)
 			calctest.Near(t, "bearing", math.Cos(out.Num("bearing")), -x/math.Hypot(x, y), 1e-6)

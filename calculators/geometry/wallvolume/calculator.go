@@ -154,12 +154,8 @@ func computeOrder(r *calc.Recorder, in calc.Case, net float64) {
 	r.Put("loads", loads)
 	r.Put("extra", geometry.ExtraFormula.Value(order, net))
 	if loads > 1 && last < smallShare*truck {
-		r.Note(
-			calc.LevelNotice,
-			calc.At(truckField(in)),
-			smallLast,
-			calc.Amount("load", last, displayOf(in.Choice("sold-in"))),
-		)
+		r.Note(calc.LevelNotice, calc.At(truckField(in)), smallLast,
+			calc.Amount("load", last, displayOf(in.Choice("sold-in"))))
 	}
 	if in.Has("order") {
 		checkOrder(r, in, order, need)
@@ -202,30 +198,15 @@ func checkOrder(r *calc.Recorder, in calc.Case, order, need float64) {
 	mistaken := calc.SI(in.Num("order"), swapped.US.Unit)
 	switch {
 	case !far(typed, order) && calc.Over(need, typed):
-		r.Note(
-			calc.LevelNotice,
-			calc.At("order"),
-			runsShort,
-			calc.Amount("typed", typed, used),
-			calc.Amount("need", need, used),
-		)
+		r.Note(calc.LevelNotice, calc.At("order"), runsShort, calc.Amount("typed", typed, used),
+			calc.Amount("need", need, used))
 	case !far(typed, order):
 	case !far(mistaken, order):
-		r.Note(
-			calc.LevelAsk,
-			calc.At("order-unit"),
-			otherUnit,
-			calc.Amount("typed", typed, used),
-			calc.Amount("right", order, swapped),
-		)
+		r.Note(calc.LevelAsk, calc.At("order-unit"), otherUnit, calc.Amount("typed", typed, used),
+			calc.Amount("right", order, swapped))
 	default:
-		r.Note(
-			calc.LevelAsk,
-			calc.At("order"),
-			farOff,
-			calc.Amount("typed", typed, used),
-			calc.Amount("right", order, used),
-		)
+		r.Note(calc.LevelAsk, calc.At("order"), farOff, calc.Amount("typed", typed, used),
+			calc.Amount("right", order, used))
 	}
 }
 

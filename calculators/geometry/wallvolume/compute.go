@@ -180,11 +180,8 @@ func (w *walls) holes(r *calc.Recorder, in calc.Case) (volume float64, ok bool) 
 			return 0, false
 		}
 		if calc.Over(b.Num("depth"), w.core) {
-			r.Refuse(
-				calc.Cell("block-outs", b.RowNumber(), "depth"),
-				deepHole,
-				calc.Amount("limit", w.core, &displays.Part),
-			)
+			r.Refuse(calc.Cell("block-outs", b.RowNumber(), "depth"), deepHole,
+				calc.Amount("limit", w.core, &displays.Part))
 			return 0, false
 		}
 		volume += geometry.PrismFormula.Value(b.Num("count"), b.Num("width"), b.Num("height"), b.Num("depth"))

@@ -57,11 +57,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 			calc.Amount("length", res.Out.Num("length"), &displays.Wall),
 			calc.Amount("net-yd", res.Out.Num("net-yd"), inYards),
 			calc.Amount("net-m", res.Out.Num("net-m"), inMetres),
-			calc.Amount(
-				"order-yd",
-				res.Out.Num("order-yd"),
-				&displays.CubicYardsUp,
-			),
+			calc.Amount("order-yd", res.Out.Num("order-yd"), &displays.CubicYardsUp),
 			calc.Amount("order-m", res.Out.Num("order-m"), &displays.CubicMetresUp),
 			calc.Count("loads", int(res.Out.Num("loads"))),
 		),
@@ -125,11 +121,8 @@ func (p *plate) strip(in, out calc.Case) {
 		x += wide
 	}
 	p.add(
-		figure.Segment(
-			figure.Ground,
-			figure.Point{X: geometry.FrameMargin, Y: base},
-			figure.Point{X: frameWidth - geometry.FrameMargin, Y: base},
-		),
+		figure.Segment(figure.Ground, figure.Point{X: geometry.FrameMargin, Y: base},
+			figure.Point{X: frameWidth - geometry.FrameMargin, Y: base}),
 	)
 	p.y = base + 46
 	text := quantity.Format(out.Num("length"), displays.Wall, p.locale.Style)
@@ -158,11 +151,8 @@ func (p *plate) bars(in, out calc.Case) {
 	p.y += 6
 	p.line(
 		figure.Number,
-		p.locale.Say(
-			drawOrder,
-			calc.Amount("yd", order, &displays.CubicYardsUp),
-			calc.Amount("m", order, &displays.CubicMetresUp),
-		),
+		p.locale.Say(drawOrder, calc.Amount("yd", order, &displays.CubicYardsUp),
+			calc.Amount("m", order, &displays.CubicMetresUp)),
 	)
 	p.bar(scale, figure.Concrete, net, figure.Foam, order-net)
 	if typed > 0 {

@@ -210,15 +210,8 @@ func merge(first, second []string) []string {
 // of the corners.
 func TestMixedHeightsNeverShort(t *testing.T) {
 	for _, side := range []string{"outside", "inside"} {
-		res := calctest.Run(
-			t,
-			Calculator,
-			"measured="+side,
-			"runs=40 ft | 8 ft; 40 ft | 10 ft",
-			"core=8 in",
-			"openings=",
-			"block-outs=",
-		)
+		res := calctest.Run(t, Calculator, "measured="+side, "runs=40 ft | 8 ft; 40 ft | 10 ft", "core=8 in",
+			"openings=", "block-outs=")
 		got := calc.From(res.Out.Num("walls-yd"), "ft³")
 		sign := 1.0
 		if side == "inside" {
@@ -379,11 +372,8 @@ func TestTables(t *testing.T) {
 			}
 			for _, a := range down {
 				for _, b := range across {
-					entries := append(
-						append([]calc.Entry(nil), table.Set...),
-						calc.Entry{Path: table.Down.Path, Text: a},
-						calc.Entry{Path: table.Across.Path, Text: b},
-					)
+					entries := append(append([]calc.Entry(nil), table.Set...),
+						calc.Entry{Path: table.Down.Path, Text: a}, calc.Entry{Path: table.Across.Path, Text: b})
 					in, notes := calc.Read(Calculator, entries, quantity.Style{System: sys})
 					if len(notes) > 0 {
 						t.Fatal(notes)

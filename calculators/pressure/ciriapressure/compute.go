@@ -43,15 +43,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	case math.IsNaN(fills): // no root: C_1·√R is above H
 		r.Note(calc.LevelNotice, calc.At("rise"), ciriaFills)
 	default:
-		greatest := r.Use(
-			pressure.CIRIAPressureFormula,
-			in.Num("weight"),
-			p.C1(),
-			c2,
-			pressure.CIRIATemperature(p.Credit()),
-			p.Form,
-			in.Num("rise"),
-		)
+		greatest := r.Use(pressure.CIRIAPressureFormula, in.Num("weight"), p.C1(), c2,
+			pressure.CIRIATemperature(p.Credit()), p.Form, in.Num("rise"))
 		r.Use(pressure.CappedFormula, greatest, head)
 	}
 	addNotes(r, p)
@@ -62,19 +55,11 @@ func compute(r *calc.Recorder, in calc.Case) {
 func addNotes(r *calc.Recorder, p pressure.SharedCase) {
 	switch {
 	case calc.Under(p.Temp, pressure.CIRIAColdest):
-		r.Note(
-			calc.LevelWarning,
-			calc.At("temperature"),
-			cold,
-			calc.Amount("limit", calc.SI(pressure.CIRIAColdest, "°C"), &displays.TemperatureAtLeast),
-		)
+		r.Note(calc.LevelWarning, calc.At("temperature"), cold,
+			calc.Amount("limit", calc.SI(pressure.CIRIAColdest, "°C"), &displays.TemperatureAtLeast))
 	case calc.Over(p.Temp, pressure.CIRIAWarmest):
-		r.Note(
-			calc.LevelNotice,
-			calc.At("temperature"),
-			hot,
-			calc.Amount("limit", calc.SI(pressure.CIRIAWarmest, "°C"), &displays.TemperatureAtMost),
-		)
+		r.Note(calc.LevelNotice, calc.At("temperature"), hot,
+			calc.Amount("limit", calc.SI(pressure.CIRIAWarmest, "°C"), &displays.TemperatureAtMost))
 	}
 	if p.Way != pressure.FromTop || p.Class == pressure.SelfLevels {
 		r.Note(calc.LevelWarning, calc.At("way"), way)

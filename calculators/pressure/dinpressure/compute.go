@@ -54,12 +54,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	addNotes(r, p, cool)
 	result := p.DIN()
 	pressure.PutComparison(r, in, p, result)
-	r.Note(
-		calc.LevelNotice,
-		calc.Path{},
-		design,
-		calc.Amount("pressure", pressure.KPa(pressure.DINFactor*result.Pressure), &displays.Pressure),
-	)
+	r.Note(calc.LevelNotice, calc.Path{}, design,
+		calc.Amount("pressure", pressure.KPa(pressure.DINFactor*result.Pressure), &displays.Pressure))
 	r.Note(calc.LevelNotice, calc.Path{}, drawn)
 }
 
@@ -68,20 +64,12 @@ func addNotes(r *calc.Recorder, p pressure.SharedCase, cool float64) {
 		r.Note(calc.LevelWarning, calc.At("way"), way)
 	}
 	if calc.Over(p.Rise, pressure.DINRise) {
-		r.Note(
-			calc.LevelWarning,
-			calc.At("rise"),
-			rise,
-			calc.Amount("limit", calc.SI(pressure.DINRise, "m/h"), &displays.RiseAtMost),
-		)
+		r.Note(calc.LevelWarning, calc.At("rise"), rise,
+			calc.Amount("limit", calc.SI(pressure.DINRise, "m/h"), &displays.RiseAtMost))
 	}
 	if calc.Over(p.Height, pressure.DINHeight) {
-		r.Note(
-			calc.LevelWarning,
-			calc.At("height"),
-			height,
-			calc.Amount("limit", pressure.DINHeight, &displays.HeightAtMost),
-		)
+		r.Note(calc.LevelWarning, calc.At("height"), height,
+			calc.Amount("limit", pressure.DINHeight, &displays.HeightAtMost))
 	}
 	switch {
 	case calc.Over(p.Set, pressure.DINSetHigh):

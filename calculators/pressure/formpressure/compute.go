@@ -75,10 +75,8 @@ func (c *computation) mix() {
 		Weight: pressure.PCF(c.inUnit("weight", "lb/ft³")),
 		Temp:   pressure.Fahrenheit(c.inUnit("temperature", "°F")),
 		Slump:  pressure.Inches(c.inUnit("slump", "in")),
-		Cc: pressure.ChemistryCoefficient(
-			pressure.Cement(c.in.Choice("cement")),
-			c.in.Choice("admixture") != pressure.AdmixNone,
-		),
+		Cc: pressure.ChemistryCoefficient(pressure.Cement(c.in.Choice("cement")),
+			c.in.Choice("admixture") != pressure.AdmixNone),
 	}
 	c.pour.Cw = pressure.WeightCoefficient(c.pour.Weight)
 	if shaken(c.in) {
@@ -109,15 +107,8 @@ func (c *computation) steps() {
 	if equation == nil {
 		return
 	}
-	p := c.UseFor(
-		of,
-		nil,
-		equation,
-		c.pour.Cw,
-		c.pour.Cc,
-		calc.SI(float64(shown.rise), "ft/h"),
-		calc.SI(float64(c.pour.Credit()), "°F"),
-	)
+	p := c.UseFor(of, nil, equation, c.pour.Cw, c.pour.Cc, calc.SI(float64(shown.rise), "ft/h"),
+		calc.SI(float64(c.pour.Credit()), "°F"))
 	least := max(pressure.LeastPressure(c.pour.Cw), pressure.FluidHead(c.pour.Weight, c.pour.Depth()))
 	c.UseFor(of, nil, pressure.BoundedFormula, p, pressure.SI(least), head)
 }
@@ -181,15 +172,8 @@ func (c *computation) putHighest(rise pressure.FtPerHour, reach pressure.Reach) 
 		inverse = pressure.RiseFastFormula
 	}
 	if reach == pressure.ByEquation {
-		c.UseFor(
-			ofRating,
-			nil,
-			inverse,
-			c.pour.Cw,
-			c.pour.Cc,
-			c.in.Num("rating"),
-			calc.SI(float64(c.pour.Credit()), "°F"),
-		)
+		c.UseFor(ofRating, nil, inverse, c.pour.Cw, c.pour.Cc, c.in.Num("rating"),
+			calc.SI(float64(c.pour.Credit()), "°F"))
 	}
 	core := c.in.Num("thickness")
 	c.Put("highest-rise", ftPerH(rise))

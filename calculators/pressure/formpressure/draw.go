@@ -128,10 +128,8 @@ func (p plot) diagram() []figure.Node {
 	}
 	if p.rating > 0 {
 		x := p.x(p.rating)
-		nodes = append(
-			nodes,
-			figure.Segment(figure.Limit, figure.Point{X: x, Y: figTop - 10}, figure.Point{X: x, Y: figBottom}),
-		)
+		nodes = append(nodes,
+			figure.Segment(figure.Limit, figure.Point{X: x, Y: figTop - 10}, figure.Point{X: x, Y: figBottom}))
 	}
 	return nodes
 }

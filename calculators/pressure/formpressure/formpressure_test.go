@@ -206,12 +206,8 @@ func checkVerdict(t *testing.T, in calc.Case, res calc.Result) {
 	case res.Out.Has("highest-rise"):
 		slower := res.Out.Num("rise-local") <= res.Out.Num("highest-rise")*(1+1e-9)
 		if slower != holding {
-			t.Fatalf(
-				"%s although the rise %v is against %v",
-				verdict,
-				res.Out.Num("rise-local"),
-				res.Out.Num("highest-rise"),
-			)
+			t.Fatalf("%s although the rise %v is against %v", verdict, res.Out.Num("rise-local"),
+				res.Out.Num("highest-rise"))
 		}
 	}
 	last := res.Out.Rows("by-depth")[depthRows-1]
@@ -315,11 +311,8 @@ func TestTables(t *testing.T) {
 			grid := make([][]float64, len(down))
 			for i, d := range down {
 				for _, a := range across {
-					entries := append(
-						append([]calc.Entry{}, table.Set...),
-						calc.Entry{Path: table.Down.Path, Text: d},
-						calc.Entry{Path: table.Across.Path, Text: a},
-					)
+					entries := append(append([]calc.Entry{}, table.Set...),
+						calc.Entry{Path: table.Down.Path, Text: d}, calc.Entry{Path: table.Across.Path, Text: a})
 					in, notes := calc.Read(Calculator, entries, quantity.Style{System: sys})
 					res := calc.Run(Calculator, in)
 					if len(notes) > 0 || !res.Out.Has(table.Out) {

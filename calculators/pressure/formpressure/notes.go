@@ -54,43 +54,25 @@ func (c *computation) addFluidNotes() {
 		c.Note(calc.LevelNotice, calc.At("temperature"), noteCold, limitCold())
 	}
 	if calc.Over(float64(c.local.rise), float64(pressure.MethodRise)) {
-		c.Note(
-			calc.LevelNotice,
-			c.hose(),
-			noteRapid,
-			calc.Amount("rise", ftPerH(c.local.rise), &displays.Rise),
-			limitRise(pressure.MethodRise),
-		)
+		c.Note(calc.LevelNotice, c.hose(), noteRapid, calc.Amount("rise", ftPerH(c.local.rise), &displays.Rise),
+			limitRise(pressure.MethodRise))
 	}
 	if shaken(c.in) {
-		c.Note(
-			calc.LevelNotice,
-			calc.At("vibration"),
-			noteShaken,
-			calc.Amount("depth", ft(c.pour.Depth()), &displays.Height),
-		)
+		c.Note(calc.LevelNotice, calc.At("vibration"), noteShaken,
+			calc.Amount("depth", ft(c.pour.Depth()), &displays.Height))
 		if c.in.Choice("vibration") == "deep" &&
 			!calc.Over(float64(c.pour.Disturbed), float64(pressure.VibrationDepth)) &&
 			c.in.Has("disturbed") {
-			c.Note(
-				calc.LevelAsk,
-				calc.At("disturbed"),
-				askDisturbed,
-				limitFt(pressure.VibrationDepth),
-				calc.Amount("depth", c.in.Num("disturbed"), &displays.Height),
-			)
+			c.Note(calc.LevelAsk, calc.At("disturbed"), askDisturbed, limitFt(pressure.VibrationDepth),
+				calc.Amount("depth", c.in.Num("disturbed"), &displays.Height))
 		}
 	}
 	if calc.Over(float64(c.pour.Temp), float64(pressure.HotAbove)) {
 		c.Note(calc.LevelNotice, calc.At("temperature"), noteHot, limitHot())
 	}
 	if c.local.rule == pressure.Floor {
-		c.Note(
-			calc.LevelNotice,
-			calc.Path{},
-			noteFloor,
-			calc.Amount("floor", pressure.SI(c.local.pressure), &displays.Pressure),
-		)
+		c.Note(calc.LevelNotice, calc.Path{}, noteFloor,
+			calc.Amount("floor", pressure.SI(c.local.pressure), &displays.Pressure))
 	}
 }
 
@@ -137,13 +119,8 @@ func (c *computation) addVerdictNotes() {
 		c.addHoldsNotes(reach)
 		return
 	}
-	c.Note(
-		calc.LevelWarning,
-		calc.At("rating"),
-		noteFails,
-		calc.Amount("rating", c.in.Num("rating"), &displays.Rating),
-		amountOf(c.local.pressure),
-	)
+	c.Note(calc.LevelWarning, calc.At("rating"), noteFails,
+		calc.Amount("rating", c.in.Num("rating"), &displays.Rating), amountOf(c.local.pressure))
 	if c.covers(c.average.pressure) {
 		c.Note(calc.LevelWarning, c.hose(), noteAverage)
 	}
@@ -162,12 +139,8 @@ func (c *computation) addHoldsNotes(reach pressure.Reach) {
 func (c *computation) addHelpNotes(reach pressure.Reach) {
 	switch reach {
 	case pressure.BelowFloor:
-		c.Note(
-			calc.LevelNotice,
-			calc.At("rating"),
-			helpBelow,
-			calc.Amount("floor", pressure.SI(pressure.LeastPressure(c.pour.Cw)), &displays.Pressure),
-		)
+		c.Note(calc.LevelNotice, calc.At("rating"), helpBelow,
+			calc.Amount("floor", pressure.SI(pressure.LeastPressure(c.pour.Cw)), &displays.Pressure))
 	case pressure.FluidAnyway:
 		c.Note(calc.LevelNotice, calc.At("rating"), helpFluid)
 	case pressure.TooTall:
@@ -183,12 +156,8 @@ func (c *computation) addHelpNotes(reach pressure.Reach) {
 			calc.Amount("flow", flow, &displays.PumpRateAtMost),
 		)
 	}
-	c.Note(
-		calc.LevelNotice,
-		calc.At("height"),
-		helpDepth,
-		calc.Amount("depth", ft(pressure.FluidDepth(c.rating, c.pour.Weight)), &displays.HeightAtMost),
-	)
+	c.Note(calc.LevelNotice, calc.At("height"), helpDepth,
+		calc.Amount("depth", ft(pressure.FluidDepth(c.rating, c.pour.Weight)), &displays.HeightAtMost))
 }
 
 // askGuide asks for the guide if half of it is given, or if the rating does not
@@ -217,13 +186,8 @@ func (c *computation) addGuideNotes(verdict string, fill, time float64) {
 		c.Note(calc.LevelWarning, calc.At("guide-rate"), noteGuideBeyond, rate)
 	}
 	if c.in.Num("guide-lift") < c.in.Num("height") {
-		c.Note(
-			calc.LevelNotice,
-			calc.At("guide-lift"),
-			noteLifts,
-			calc.Amount("lift", fill, &displays.HeightAtMost),
-			calc.Amount("time", time, displayTime),
-		)
+		c.Note(calc.LevelNotice, calc.At("guide-lift"), noteLifts,
+			calc.Amount("lift", fill, &displays.HeightAtMost), calc.Amount("time", time, displayTime))
 	}
 	weighs := pressure.FluidHead(c.pour.Weight, pressure.Feet(calc.From(fill, "ft")))
 	if c.rated && !c.covers(weighs) {
