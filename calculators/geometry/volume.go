@@ -228,8 +228,8 @@ var InCubicYardsFormula = &calc.Formula{
 // RoundUp is the order: the smallest whole number of steps that covers the
 // volume, V_o = ⌈V / s⌉ s.
 //
-// Units: any, the same for both. Limits: s > 0. Source: an order
-// rounded down is short, as the printed 21 yd³ of NAVEDTRA 14070.
+// Units: any, the same for both. Limits: s > 0. Source: an order rounded down
+// is short, as the printed 21 yd³ of NAVEDTRA 14070.
 func RoundUp(volume, step float64) float64 {
 	return calc.Ceil(volume/step) * step
 }
