@@ -221,8 +221,8 @@ var InCubicYardsFormula = &calc.Formula{
 	ID: "cubic-yards", Title: calc.Text("Cubic feet to cubic yards"), Expr: "V/27",
 	Result: calc.Var{Symbol: "V_y", Meaning: calc.Text("volume in cubic yards"), Unit: "yd³"},
 	Vars:   []calc.Var{{Symbol: "V", Meaning: calc.Text("volume in cubic feet"), Unit: "ft³"}},
-	Fn: calc.FuncN(
-		func(v []float64) float64 { return float64(InCubicYards(CubicFeet(v[0]))) }), Go: "geometry.InCubicYards", Source: "sp811",
+	Fn:     calc.FuncN(func(v []float64) float64 { return float64(InCubicYards(CubicFeet(v[0]))) }),
+	Go:     "geometry.InCubicYards", Source: "sp811",
 }
 
 // RoundUp is the order: the smallest whole number of steps that covers the
