@@ -93,8 +93,8 @@ var outputs = []calc.Field{
 	{ID: "with", Display: &displays.Count, Exact: true, Label: calc.Text("Packs with charging")},
 	{ID: "without", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Packs without charging")},
 	{ID: "bring-without", Display: &displays.Count, Exact: true, Label: calc.Text("No charging, with spare")},
-	{ID: "run", Display: &displays.Minutes, Label: calc.Text("Run time of a full pack")},
-	{ID: "lasts", Display: &displays.Minutes, Lead: true, Label: calc.Text("A pack lasts, by the clock")},
+	{ID: "run", Display: &displays.MinutesAtMost, Label: calc.Text("Run time of a full pack")},
+	{ID: "lasts", Display: &displays.MinutesAtMost, Lead: true, Label: calc.Text("A pack lasts, by the clock")},
 	{ID: "changes", Display: &displays.Count, Exact: true, Label: calc.Text("Changes at each tool")},
 	{ID: "keep-up", Display: &displays.Count, Exact: true, Label: calc.Text("Chargers that keep up")},
 }

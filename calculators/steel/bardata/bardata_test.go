@@ -3,6 +3,7 @@ package bardata
 import (
 	"testing"
 
+	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
 	"coursebook/calculators/steel"
 )
@@ -34,4 +35,13 @@ func TestNotes(t *testing.T) {
 		{Inputs: "bar=15M", Note: noteCSA, Want: true},
 		{Note: noteCSA, Want: false},
 	})
+}
+
+// A least bend diameter is never shown smaller than it is: #9, 8 × 1.128 in.
+func TestBendRoundsUp(t *testing.T) {
+	res := calctest.Run(t, Calculator, "bar=9")
+	field := calc.Field{Kind: calc.Number, Display: &bendUp}
+	if got := (calc.Locale{}).Write(field, res.Out.Value("bend")); got != "9-1/8\"" {
+		t.Errorf("the bend is shown as %s", got)
+	}
 }

@@ -89,8 +89,15 @@ var outputs = []calc.Field{
 	{ID: "area", Display: &barArea, Label: calc.Text("Nominal area")},
 	{ID: "mass", Display: &barMass, Label: calc.Text("Mass per length")},
 	{ID: "total", Display: &steel.RunLength, Label: calc.Text("Length of all bars")},
-	{ID: "bend", Display: &displays.Part, Label: calc.Text("Hook: inside bend diameter")},
+	{ID: "bend", Display: &bendUp, Label: calc.Text("Hook: inside bend diameter")},
 	{ID: "hook", Display: &hookSize, Label: calc.Text("Hook, 90°: outside to tail")},
+}
+
+// bendUp writes a least bend diameter: rounded up to the eighth of an inch.
+var bendUp = quantity.Display{
+	Dim:    quantity.Length,
+	US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.125, Rounding: quantity.Up},
+	Metric: quantity.UnitDisplay{Unit: "mm", Step: 5, Rounding: quantity.Up},
 }
 
 // A hook's tail is rounded up to the half inch.
