@@ -14,9 +14,9 @@ type Given struct {
 	Usual             bool // uses the default value
 }
 
-// Givens lists the inputs of a case that apply and are filled in. Inputs that
-// vary come first, one Given each. Inputs in set and rows follow, one Given for
-// each row. Inputs with their usual value are last.
+// Givens lists the inputs of a case that are asked for and not empty, in three
+// groups: those listed in vary, one by one; then those in set and all rows, one
+// entry a row; last those with their default value.
 func (v Locale) Givens(c Case, vary []string, set []Entry) []Given {
 	var varying, fixed, usual []Given
 	for i, f := range c.fields {

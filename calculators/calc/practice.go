@@ -146,8 +146,9 @@ func varied(in Case, path string, r *random, sys quantity.System) Case {
 	return in.With(field, RowsOf(rows...))
 }
 
-// cell resolves a path to a case, which is c or one of its rows, and a field
-// ID. The case is the zero Case if the path does not exist.
+// cell resolves a path. It returns the case that holds the field, which is c
+// itself or one of its rows, and the field's ID; both are empty where the path
+// or the row does not exist.
 func (c Case) cell(path string) (Case, string) {
 	i, nr, col, ok := (&reader{fields: c.fields}).locate(path)
 	switch {

@@ -24,8 +24,9 @@ func (s Status) Text() Text {
 	return [...]Text{confirmed, secondary, memory, commonPractice}[s]
 }
 
-// Write writes a value for the reader: rounded for the field, with its unit. An
-// unset value is written as an empty text, Rows as their number.
+// Write formats a value for display: rounded as the field says, with its unit,
+// in the reader's language. An unset value is an empty text; a Rows field is the
+// number of its rows.
 func (v Locale) Write(f Field, x Value) string {
 	if !x.Set {
 		return ""

@@ -55,7 +55,8 @@ func (p *parser) compound(x float64, whole bool, big Unit, tail string) (float64
 	return 0, big, p.trailing(tail)
 }
 
-// startsNumber reports whether s starts with a digit, or a mark and a digit.
+// startsNumber reports whether s starts with a digit, or with a decimal mark and
+// a digit.
 func startsNumber(s string) bool {
 	if s != "" && isMark(s[0]) {
 		s = s[1:]

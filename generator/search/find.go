@@ -160,8 +160,9 @@ func rarity(found, sections int) float64 {
 	return math.Log(1 + (float64(sections-found)+0.5)/(float64(found)+0.5))
 }
 
-// spread keeps the best sections of each page among the first results and
-// lets the others follow behind them.
+// spread returns at most limit ranks, in the order of results. The first
+// firstHits results hold at most perPage sections of one page; sections beyond
+// that follow after them. ranks are sorted best first.
 func (x *Index) spread(ranks []rank, limit int) []rank {
 	var first, later []rank
 	for _, r := range ranks {

@@ -58,7 +58,8 @@ func (x *Index) kinOf(family int32) []int32 {
 	return []int32{family}
 }
 
-// begin returns the range of the words that begin with a prefix.
+// begin returns the half-open range of the sorted words that begin with a
+// prefix; from equals to where there is none.
 func (x *Index) begin(prefix string) (from, to int32) {
 	i, _ := slices.BinarySearch(x.words, prefix)
 	j := i

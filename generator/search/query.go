@@ -51,7 +51,8 @@ type listed struct {
 	weight float64
 }
 
-// at returns the place of a number, or where it belongs.
+// at returns the index of an id in the list, which is sorted by id. Where the id
+// is not listed it returns the index at which it would be inserted.
 func (l list) at(id int32) int {
 	from, to := 0, len(l)
 	for from < to {

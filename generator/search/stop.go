@@ -49,8 +49,9 @@ func dropStops(words, stops []string) []string {
 	return kept
 }
 
-// split parts a text at every separator. The functions of package strings do
-// the same and more, at several kilobytes of module.
+// split returns the parts of a text between separators, at least one. It does
+// what strings.Split does; the functions of that kind in package strings would
+// add several kilobytes to the module.
 func split(text string, separator byte) []string {
 	var parts []string
 	for {

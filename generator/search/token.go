@@ -190,7 +190,9 @@ func (s *scanner) slashes() {
 	}
 }
 
-// by returns the length of the x of 2x6, 2 x 6 and 2 × 6, or 0.
+// by returns the number of bytes from here to the second number of a size
+// written 2x6, 2 x 6 or 2 × 6, spaces included. It returns 0 where none follows,
+// and does not advance the scanner.
 func (s *scanner) by() int {
 	n := s.blanks(0)
 	if c := s.peek(n); c != 'x' && c != times {

@@ -153,8 +153,8 @@ func (p *plan) reading(i int) {
 	}
 }
 
-// turning is the second line beside a reading: what the adjuster must do, as
-// far as it is known.
+// turning is the text below a reading: how many turns to make, and which way
+// where that is known. It is empty for a reading that needs no turn.
 func (p *plan) turning(l calc.Case) string {
 	if !l.Has("turns") {
 		return ""

@@ -126,8 +126,9 @@ func Hash(block []byte) string {
 // Minifier minifies pages; it may be used by several goroutines.
 type Minifier struct{ m *minify.M }
 
-// NewMinifier keeps quotes where they are needed, end tags and document tags,
-// so that pages stay valid by the letter.
+// NewMinifier returns a minifier whose pages stay valid HTML: it keeps end tags,
+// html, head and body tags, default attributes, and quotes where they are
+// needed.
 func NewMinifier() *Minifier {
 	m := minify.New()
 	m.Add(

@@ -31,8 +31,9 @@ func (f *Form) Answer() (Output, bool) {
 	return Output{}, false
 }
 
-// Entries are the inputs of some fields as typed, with every row of a list; a
-// list without rows is an entry with no text.
+// Entries lists the inputs of the fields with these ids, as typed in US units,
+// in the order of the form. A list gives one entry for each cell of each row; a
+// list without rows gives one entry with an empty text. Unknown ids are ignored.
 func (f *Form) Entries(ids []string) []calc.Entry {
 	var list []calc.Entry
 	for _, field := range f.Fields {

@@ -105,8 +105,10 @@ type site struct {
 	lock, stage, retired, notes string
 }
 
-// open finds the target's names and takes the lock. Without create, a missing
-// parent folder gives nil.
+// open resolves a target folder and locks it. It returns the paths used beside
+// the target and the function that unlocks. A missing parent folder is made if
+// create is set; otherwise all three results are nil. An unusable name or a lock
+// that cannot be had is an error.
 func open(target string, create bool) (*site, func(), error) {
 	full, err := filepath.Abs(target)
 	if err != nil {

@@ -88,7 +88,8 @@ func firstCaution(m *Manual, p *site.Page) *theme.Signal {
 	return &theme.Signal{Level: c.Level, Word: m.Themes[p.Lang].Text("ui.signal." + c.Level), Text: line(p, c.Text, 0)}
 }
 
-// revisedOf is the date of a page, or of the manual where it bears none.
+// revisedOf is the date of revision of a page; that of the manual where the page
+// has none.
 func revisedOf(m *Manual, p *site.Page) string {
 	if p.Header.Revised != "" {
 		return p.Header.Revised

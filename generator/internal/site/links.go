@@ -151,7 +151,8 @@ func (p *Page) anchors() []string {
 	return all
 }
 
-// picturesOf checks that a page's pictures are there.
+// picturesOf checks the pictures of a page against those of the content folder.
+// It adds a fault for each that is missing, and marks the others as used.
 func (a *assembler) picturesOf(p *Page) {
 	for _, pic := range p.Pictures {
 		if _, ok := a.pictures[pic.File]; !ok {

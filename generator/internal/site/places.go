@@ -123,7 +123,8 @@ func Entries(set []page.Input) []calc.Entry {
 	return entries
 }
 
-// refusals are the notes that say why there is no result.
+// refusals returns the notes that say why a run has no result; nil where it has
+// one.
 func refusals(r calc.Result) (notes []calc.Note) {
 	if r.State == calc.OK {
 		return nil

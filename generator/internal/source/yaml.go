@@ -70,8 +70,8 @@ func decodeTwo(src []byte, first, second *yaml.Node) error {
 	return d.Decode(second)
 }
 
-// guard turns a panic of the YAML library into an error: what an author wrote
-// must never end the program.
+// guard calls parse and returns its error. A panic in parse becomes an error,
+// because the YAML library can panic on a bad file.
 func guard(parse func() error) (err error) {
 	defer func() {
 		if p := recover(); p != nil {

@@ -15,10 +15,11 @@ type linked struct {
 // mostMemory bounds the image, in bytes.
 const mostMemory = 1 << 28
 
-// readLinked reads a module of Go's linker. Only active data segments at
-// constant addresses of the one memory are accepted (5.5.14). Their bytes are
-// in memory once the module is instantiated and cannot be read as segments
-// after that, so the division into segments does not matter to the code.
+// readLinked reads the output of Go's linker: its sections, and the memory that
+// its data segments fill. Any other kind of data segment than an active one at a
+// constant address (WebAssembly 2.0, section 5.5.14) is an error, as is a file
+// that is cut short. Code cannot see how memory was divided into segments, so
+// they may be written in another division.
 func readLinked(module []byte) (linked, error) {
 	sections, err := readSections(module)
 	if err != nil {

@@ -55,7 +55,9 @@ func Start(ctx context.Context, packed []byte) (*Instance, error) {
 	return &Instance{runtime: r, module: m, printed: printed}, nil
 }
 
-// Ask sends one request and returns the answer.
+// Ask sends one request in the text protocol and returns the response. It
+// returns ErrTrapped after an earlier trap, and an error if the module traps or
+// gives an address outside its memory.
 func (m *Instance) Ask(ctx context.Context, request string) (string, error) {
 	at, err := m.Call(ctx, "buffer", uint64(len(request)))
 	if err != nil {

@@ -98,8 +98,9 @@ func (r rounder) figures(x float64, n int) (y float64, places int) {
 	return r.round(x/unit) * unit, places
 }
 
-// decimal writes x with the reader's mark, without zeros at the end, and with
-// thin spaces between groups of three from five digits on.
+// decimal writes x with at most this many decimal places and the reader's
+// decimal mark. Zeros at the end are cut. A whole part of five or more digits is
+// grouped in threes by thin spaces. Zero has no sign.
 func (r rounder) decimal(x float64, places int) string {
 	s := strconv.FormatFloat(math.Abs(x), 'f', places, 64)
 	whole, part, _ := strings.Cut(s, ".")
