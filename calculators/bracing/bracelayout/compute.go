@@ -20,7 +20,8 @@ const (
 		"Two rules ask for braces {gap} apart near {at}. One is set. Is that right with the form maker?",
 	)
 	cornerFar = calc.Text(
-		"The first brace is {corner} from the corner, more than the largest spacing. Is that right with the form maker?",
+		"The first brace is {corner} from the corner, more than the largest spacing. Is that right with the form " +
+			"maker?",
 	)
 	noPier = calc.Text(
 		"There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.",
