@@ -6,15 +6,15 @@ import (
 	"coursebook/calculators/calc"
 )
 
-// Texts that several formulas share.
+// Meanings of the symbols.
 const (
-	sayBetween    = calc.Text("braces between")
-	sayFixedGap   = calc.Text("from one fixed brace to the next")
-	sayWallLength = calc.Text("length of the wall")
+	meansBetween    = calc.Text("braces between")
+	meansFixedGap   = calc.Text("from one fixed brace to the next")
+	meansWallLength = calc.Text("length of the wall")
 )
 
-// FillBraces is how many braces stand between two fixed ones so that no gap
-// is over the largest spacing, n = ceil(g / s) − 1, at least 0.
+// FillBraces is the number of braces between two fixed ones with which no gap
+// exceeds the largest spacing, n = ceil(g / s) − 1, at least 0.
 //
 // Units: any length, the same for both; a count. Limits: s > 0. Source:
 // arithmetic; the spacing itself is the form maker's or the engineer's.
@@ -24,9 +24,9 @@ func FillBraces(gap, spacing float64) float64 {
 
 var FillBracesFormula = &calc.Formula{
 	ID: "fill", Title: calc.Text("Braces between two fixed ones"), Expr: "max(ceil(g/s - 0.000000001) - 1, 0)",
-	Result: calc.Var{Symbol: "n", Meaning: sayBetween},
+	Result: calc.Var{Symbol: "n", Meaning: meansBetween},
 	Vars: []calc.Var{
-		{Symbol: "g", Meaning: sayFixedGap, Unit: "m", US: "ft"},
+		{Symbol: "g", Meaning: meansFixedGap, Unit: "m", US: "ft"},
 		{Symbol: "s", Meaning: calc.Text("largest spacing"), Unit: "m", US: "ft"}},
 	Fn: calc.Func2(FillBraces), Go: "bracing.FillBraces", Source: "rules",
 }
@@ -40,12 +40,12 @@ var EvenGapFormula = &calc.Formula{
 	ID: "even", Title: calc.Text("Even gap"), Expr: "g/(n + 1)",
 	Result: calc.Var{Symbol: "e", Meaning: calc.Text("gap from brace to brace"), Unit: "m", US: "ft"},
 	Vars: []calc.Var{
-		{Symbol: "g", Meaning: sayFixedGap, Unit: "m", US: "ft"},
-		{Symbol: "n", Meaning: sayBetween}},
+		{Symbol: "g", Meaning: meansFixedGap, Unit: "m", US: "ft"},
+		{Symbol: "n", Meaning: meansBetween}},
 	Fn: calc.Func2(EvenGap), Go: "bracing.EvenGap", Source: "even",
 }
 
-// PlankCount is the planks of a platform along a wall,
+// PlankCount is the number of planks of a platform along a wall,
 // N = w ceil((L − k) / (p − k)): w side by side, each of length p and lapping
 // the next by k.
 //
@@ -60,14 +60,14 @@ var PlankCountFormula = &calc.Formula{
 	Result: calc.Var{Symbol: "N", Meaning: calc.Text("planks")},
 	Vars: []calc.Var{
 		{Symbol: "w", Meaning: calc.Text("planks side by side")},
-		{Symbol: "L", Meaning: sayWallLength, Unit: "m", US: "ft"},
+		{Symbol: "L", Meaning: meansWallLength, Unit: "m", US: "ft"},
 		{Symbol: "p", Meaning: calc.Text("length of a plank"), Unit: "m", US: "ft"},
 		{Symbol: "k", Meaning: calc.Text("lap"), Unit: "m", US: "ft"}},
 	Fn: calc.Func4(PlankCount), Go: "bracing.PlankCount", Source: "osha451",
 }
 
-// RailLength is the guardrail of a platform: the open side and both ends,
-// R = L + 2 b.
+// RailLength is the length of guardrail on the open side and both ends of a
+// platform, R = L + 2 b.
 //
 // Units: any length. Limits: the wall closes the fourth side. Source:
 // arithmetic; that the open sides and ends are railed is 29 CFR 1926.451(g).
@@ -77,7 +77,7 @@ var RailLengthFormula = &calc.Formula{
 	ID: "rail", Title: calc.Text("Guardrail"), Expr: "L + 2*b",
 	Result: calc.Var{Symbol: "R", Meaning: calc.Text("length of guardrail"), Unit: "m", US: "ft"},
 	Vars: []calc.Var{
-		{Symbol: "L", Meaning: sayWallLength, Unit: "m", US: "ft"},
+		{Symbol: "L", Meaning: meansWallLength, Unit: "m", US: "ft"},
 		{Symbol: "b", Meaning: calc.Text("width of the platform"), Unit: "m", US: "ft"}},
 	Fn: calc.Func2(RailLength), Go: "bracing.RailLength", Source: "osha451",
 }

@@ -16,9 +16,9 @@ func randomTriangle(rng *rand.Rand) calctest.Triangle {
 	}
 }
 
-// The slope of the exact length over the movement, by central differences, is
-// the factor of BraceChange; and the error of the straight line stays within
-// the bound its comment gives.
+// The derivative of the exact length by the movement, by central differences, is
+// the factor of BraceChange, and the error of the linear formula is within the
+// bound in its comment.
 func TestBraceChangeAgainstExactTriangle(t *testing.T) {
 	rng := rand.New(rand.NewPCG(1, 2))
 	for range 500 {
@@ -40,7 +40,7 @@ func TestBraceChangeAgainstExactTriangle(t *testing.T) {
 		bound := x * x / (2 * whole) * (1 + math.Abs(g.Below)/g.Attach) * 1.1
 		calctest.Near(t, "change", BraceChange(x, g.Run, whole), exact, bound)
 	}
-	// The figure in the comment: 1 in. off, on an 8 ft brace, level foot.
+	// The figure in the comment: 1 in. off, 8 ft brace, foot level with the base.
 	g := calctest.Triangle{Run: 60, Attach: math.Sqrt(96*96 - 60*60)}
 	calctest.Near(t, "1 in. on 8 ft", BraceChange(1, 60, 96), g.Length(math.Asin(1/g.Attach))-96, 0.01)
 }

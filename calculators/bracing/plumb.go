@@ -6,15 +6,35 @@ import (
 	"coursebook/calculators/calc"
 )
 
-// Texts that several formulas share.
+// Meanings of the symbols.
 const (
-	sayReadHigh = calc.Text("height of the reading")
-	sayLower    = calc.Text("lower reading")
-	sayUpper    = calc.Text("upper reading")
+	meansReadHigh = calc.Text("height of the reading")
+	meansLower    = calc.Text("lower reading")
+	meansUpper    = calc.Text("upper reading")
 )
 
-// EdgeLimit is how far an exposed corner column or joint groove may lean at
-// height h, min(0.002 h, 1/2 in.).
+// Inches is a length in inches, the unit of the published plumb limits.
+type Inches float64
+
+// PlumbLimit is the most a wall may be out of plumb at height h, min(0.003 h, 1
+// in.).
+//
+// Units: inches. Limits: heights up to 83 ft 4 in. Source: ACI 117-10,
+// section 4.1.1. The 1990 edition allowed 1 in. at any height.
+func PlumbLimit(height Inches) Inches { return Inches(math.Min(0.003*float64(height), 1)) }
+
+var PlumbLimitFormula = &calc.Formula{
+	ID: "plumb-limit", Title: calc.Text("Plumb limit at the string"), Expr: "min(0.003*h, 1)",
+	Result: calc.Var{Symbol: "u", Meaning: calc.Text("most lean at this height"), Unit: "in"},
+	Vars:   []calc.Var{{Symbol: "h", Meaning: calc.Text("height of the string"), Unit: "in"}},
+	Fn: calc.FuncN(
+		func(v []float64) float64 { return float64(PlumbLimit(Inches(v[0]))) },
+	), Go: "bracing.PlumbLimit", Source: "aci117",
+	Limits: calc.Text("Heights up to 83 ft 4 in. (25.4 m)."),
+}
+
+// EdgeLimit is the most an exposed corner column or joint groove may be out of
+// plumb at height h, min(0.002 h, 1/2 in.).
 //
 // Units: inches. Limits: heights up to 83 ft 4 in. Source: ACI 117-10,
 // section 4.1.2, from memory.
@@ -23,14 +43,14 @@ func EdgeLimit(height Inches) Inches { return Inches(math.Min(0.002*float64(heig
 var EdgeLimitFormula = &calc.Formula{
 	ID: "edge-limit", Title: calc.Text("Limit for an exposed edge"), Expr: "min(0.002*h, 0.5)",
 	Result: calc.Var{Symbol: "u", Meaning: calc.Text("most lean at this height"), Unit: "in"},
-	Vars:   []calc.Var{{Symbol: "h", Meaning: sayReadHigh, Unit: "in"}},
+	Vars:   []calc.Var{{Symbol: "h", Meaning: meansReadHigh, Unit: "in"}},
 	Fn: calc.FuncN(
 		func(v []float64) float64 { return float64(EdgeLimit(Inches(v[0]))) },
 	), Go: "bracing.EdgeLimit", Source: "aci117-edge",
 }
 
-// HomeLimit is how far a foundation wall may lean by a home-builder guideline,
-// 1.5 in. in 8 ft, taken in proportion.
+// HomeLimit is the most a foundation wall may be out of plumb at height h by a
+// home-builder guideline, 1.5 in. in 8 ft, in proportion.
 //
 // Units: inches. Limits: foundation walls of houses. Source: NAHB guideline
 // 2-13.
@@ -39,14 +59,14 @@ func HomeLimit(height Inches) Inches { return Inches(1.5 * float64(height) / 96)
 var HomeLimitFormula = &calc.Formula{
 	ID: "home-limit", Title: calc.Text("Limit of the home-builder guideline"), Expr: "1.5*h/96",
 	Result: calc.Var{Symbol: "u_n", Meaning: calc.Text("most lean at this height"), Unit: "in"},
-	Vars:   []calc.Var{{Symbol: "h", Meaning: sayReadHigh, Unit: "in"}},
+	Vars:   []calc.Var{{Symbol: "h", Meaning: meansReadHigh, Unit: "in"}},
 	Fn: calc.FuncN(
 		func(v []float64) float64 { return float64(HomeLimit(Inches(v[0]))) },
 	), Go: "bracing.HomeLimit", Source: "nahb",
 }
 
-// SlopeLimit is how far a wall may lean between two places z apart,
-// max(10, z/300): 10 mm within any 3 m, and as steep beyond.
+// SlopeLimit is the most a wall may lean between two points z apart in height,
+// max(10, z/300): 10 mm within any 3 m, and the same slope beyond.
 //
 // Units: mm. Limits: walls and other vertical surfaces. Source: UFGS 03700,
 // after ACI 117-90; 3/8 in. in 10 ft in US units, from memory.
@@ -69,12 +89,12 @@ var LeanFormula = &calc.Formula{
 	ID: "lean", Title: calc.Text("Lean from reading to reading"), Expr: "abs(e_2 - e_1)",
 	Result: calc.Var{Symbol: "x", Meaning: calc.Text("lean between the two"), Unit: "mm", US: "in"},
 	Vars: []calc.Var{
-		{Symbol: "e_1", Meaning: sayLower, Unit: "mm", US: "in"},
-		{Symbol: "e_2", Meaning: sayUpper, Unit: "mm", US: "in"}},
+		{Symbol: "e_1", Meaning: meansLower, Unit: "mm", US: "in"},
+		{Symbol: "e_2", Meaning: meansUpper, Unit: "mm", US: "in"}},
 	Fn: calc.Func2(Lean), Go: "bracing.Lean", Source: "straight",
 }
 
-// OutOfStraight is how far a reading lies off the straight line between two
+// OutOfStraight is the distance of a reading from the straight line between two
 // others, s = |e − e_1 − (e_2 − e_1) (z − z_1) / (z_2 − z_1)|.
 //
 // Units: any length, the same for all. Limits: z_2 ≠ z_1. Source: straight
@@ -90,9 +110,9 @@ var OutOfStraightFormula = &calc.Formula{
 	Vars: []calc.Var{
 		{Symbol: "e", Meaning: calc.Text("reading between"), Unit: "mm", US: "in"},
 		{Symbol: "z", Meaning: calc.Text("height of it"), Unit: "mm", US: "in"},
-		{Symbol: "e_1", Meaning: sayLower, Unit: "mm", US: "in"},
+		{Symbol: "e_1", Meaning: meansLower, Unit: "mm", US: "in"},
 		{Symbol: "z_1", Meaning: calc.Text("height of the lower"), Unit: "mm", US: "in"},
-		{Symbol: "e_2", Meaning: sayUpper, Unit: "mm", US: "in"},
+		{Symbol: "e_2", Meaning: meansUpper, Unit: "mm", US: "in"},
 		{Symbol: "z_2", Meaning: calc.Text("height of the upper"), Unit: "mm", US: "in"}},
 	Fn: calc.FuncN(
 		func(v []float64) float64 { return OutOfStraight(v[0], v[1], v[2], v[3], v[4], v[5]) },

@@ -14,16 +14,16 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-var more = []*calc.Calculator{
+var calculators = []*calc.Calculator{
 	bracelayout.Calculator,
 	windonwall.Calculator,
 	linerounds.Calculator,
 	plumbcheck.Calculator,
 }
 
-// The values of each printed table grow down its columns, in both systems.
-func TestTablesRunOneWay(t *testing.T) {
-	for _, c := range more {
+// The values of each printed table ascend down its columns, in both systems.
+func TestTablesAscend(t *testing.T) {
+	for _, c := range calculators {
 		for _, table := range c.Tables {
 			for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
 				down, across := table.Down.US, table.Across.US
@@ -86,7 +86,7 @@ func TestRoundsAgreeWithOneReading(t *testing.T) {
 	}
 }
 
-// columns are those of an input of rows.
+// columns returns the columns of an input of rows.
 func columns(c *calc.Calculator, id string) []calc.Field {
 	for _, f := range c.In {
 		if f.ID == id {

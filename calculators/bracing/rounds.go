@@ -7,7 +7,7 @@ import (
 )
 
 // Movement is how far a brace moved between two rounds, m = g_2 − g_1. Above
-// zero the wall went away from the string.
+// zero the wall moved away from the string.
 //
 // Units: any length. Limits: the same string on the same blocks. Source:
 // definition.
@@ -22,9 +22,9 @@ var MovementFormula = &calc.Formula{
 	Fn: calc.Func2(Movement), Go: "bracing.Movement", Source: "practice",
 }
 
-// LeftOver is the share of an error that is left after a round,
-// q = |e_2| / |e_1|. Below 1 the round did good; near 2 the brace was turned
-// the wrong way.
+// LeftOver is the fraction of a deviation that is left after a round,
+// q = |e_2| / |e_1|. Below 1 the wall came nearer its line; near 2 the brace was
+// turned the wrong way.
 //
 // Units: any length, the same for both; a pure number. Limits: e_1 not 0.
 // Source: definition.

@@ -1,3 +1,5 @@
+// Package bracing holds the equations of wall bracing: string-line and plumb
+// readings, the layout of braces and the wind on a braced wall.
 package bracing
 
 import (
@@ -5,7 +7,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// The ways gaps, heights and turns are written.
+// Displays of threads and of turns.
 var (
 	ThreadSize = &quantity.Display{Dim: quantity.Length,
 		US:     quantity.UnitDisplay{Unit: "in", Step: 0.001},
@@ -13,33 +15,56 @@ var (
 	Quarters = &quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 0.25}}
 )
 
-// Texts that several fields share.
-var SayStay = calc.Text("nowhere")
+// LabelStay is the label of the option "stay" of MoveOptions.
+var LabelStay = calc.Text("nowhere")
 
-// SideOptions says where the string runs, seen from the braces.
+// SideOptions are the sides of the wall on which the string can be.
 var SideOptions = []calc.Option{
 	{ID: "brace", Label: calc.Text("same side as the braces")},
 	{ID: "other", Label: calc.Text("other side of the wall")},
 }
 
+// ConcreteOptions are the states of the concrete.
 var ConcreteOptions = []calc.Option{
 	{ID: "none", Label: calc.Text("not placed yet")},
 	{ID: "plastic", Label: calc.Text("placed, still plastic")},
 	{ID: "stiff", Label: calc.Text("has stiffened")},
 }
 
-// MoveOptions say where the wall must go, seen from the string.
+// MoveOptions are the directions in which the wall must move, seen from the string
+// or from the brace.
 var MoveOptions = []calc.Option{
 	{ID: "toward", Label: calc.Text("toward the string")},
 	{ID: "away", Label: calc.Text("away from the string")},
-	{ID: "stay", Label: SayStay},
+	{ID: "stay", Label: LabelStay},
 }
 
+// TurnOptions are the directions of turning.
 var TurnOptions = []calc.Option{
 	{ID: "lengthen", Label: calc.Text("lengthen")},
 	{ID: "shorten", Label: calc.Text("shorten")},
 	{ID: "leave", Label: calc.Text("leave")},
 }
 
-// The reasons of the limits.
+// TightOwn is the reason of the least tolerance.
 const TightOwn = calc.Text("A plumb line and a tape do not show less.")
+
+// SamePlace is the distance in m below which two positions count as the same: far
+// below what a tape shows and far above rounding in binary.
+const SamePlace = 1e-6
+
+// Thresholds of common practice.
+var (
+	RoundTurns = 2.0                   // most turns in one round
+	TapeSlack  = calc.SI(1.0/32, "in") // half of the smallest division of a tape
+)
+
+// Least and greatest angle of braces in the Army's method, in degrees.
+const (
+	LeastSlope = 20
+	MostSlope  = 60
+)
+
+// Exceeds reports whether x exceeds a limit by more than rounding. A reading equal
+// to the tolerance is within it.
+func Exceeds(x, limit float64) bool { return x > limit+calc.Slack }

@@ -6,24 +6,24 @@ import (
 	"coursebook/calculators/calc"
 )
 
-// Texts that several formulas share.
+// Meanings of the symbols.
 const (
-	sayWind     = calc.Text("wind, 3-second gust")
-	sayQ        = calc.Text("velocity pressure")
-	sayHigh     = calc.Text("height of the wall")
-	sayMoment   = calc.Text("moment for each length of wall")
-	sayLevel    = calc.Text("level force in the brace")
-	sayAttach   = calc.Text("height where the brace holds")
-	sayRun      = calc.Text("foot of the brace from the wall")
-	sayShare    = calc.Text("length of wall on one brace")
-	sayPlank    = calc.Text("planks' load on one brace")
-	sayLine     = calc.Text("wind on each length of wall")
-	sayPressure = calc.Text("pressure on the wall")
+	meansWind     = calc.Text("wind, 3-second gust")
+	meansQ        = calc.Text("velocity pressure")
+	meansHigh     = calc.Text("height of the wall")
+	meansMoment   = calc.Text("moment for each length of wall")
+	meansLevel    = calc.Text("level force in the brace")
+	meansAttach   = calc.Text("height where the brace holds")
+	meansRun      = calc.Text("foot of the brace from the wall")
+	meansShare    = calc.Text("length of wall on one brace")
+	meansPlank    = calc.Text("planks' load on one brace")
+	meansLine     = calc.Text("wind on each length of wall")
+	meansPressure = calc.Text("pressure on the wall")
 )
 
-// Aspects and coefficients of solid walls that stand on the ground: of the
-// whole wall, and of its windward end over one height, the latter already
-// times 0.8 for a wall without a gap below.
+// Aspects and force coefficients of solid walls on the ground: of the whole wall,
+// and of its windward end over one height, the latter times 0.8 for a wall
+// without a gap below.
 var (
 	wholeAspect = []float64{0.05, 0.1, 0.2, 0.5, 1, 2, 4, 5, 10}
 	wholeForce  = []float64{1.80, 1.70, 1.65, 1.55, 1.45, 1.40, 1.35, 1.35, 1.30}
@@ -50,7 +50,7 @@ var BraceLengthFormula = &calc.Formula{
 	Fn:   calc.Func3(BraceLength), Go: "bracing.BraceLength", Source: "army",
 }
 
-// BraceAngle is the slope of a brace over the ground,
+// BraceAngle is the angle of a brace with the ground,
 // θ = atan((a + f) / d).
 //
 // Units: m, degrees. Limits: d > 0. Source: as BraceLength.
@@ -65,16 +65,16 @@ var BraceAngleFormula = &calc.Formula{
 	Fn:     calc.Func3(BraceAngle), Go: "bracing.BraceAngle", Source: "army",
 }
 
-// DesignWind is the basic wind lowered for the time the wall stands braced,
-// V = f V_b.
+// DesignWind is the basic wind speed reduced for the time that the wall is
+// braced, V = f V_b.
 //
-// Units: any speed. Limits: not for hurricane country in its season. Source:
+// Units: any speed. Limits: not for hurricane regions in the season. Source:
 // ASCE 37: 0.75 up to 6 weeks, 0.8 to 1 year, 0.85 to 2 years, 0.9 to 5.
 func DesignWind(factor, basic float64) float64 { return factor * basic }
 
 var DesignWindFormula = &calc.Formula{
 	ID: "design-wind", Title: calc.Text("Wind for the construction time"), Expr: "f*V_b",
-	Result: calc.Var{Symbol: "V", Meaning: sayWind, Unit: "m/s", US: "mph"},
+	Result: calc.Var{Symbol: "V", Meaning: meansWind, Unit: "m/s", US: "mph"},
 	Vars: []calc.Var{
 		{Symbol: "f", Meaning: calc.Text("factor for the time")},
 		{Symbol: "V_b", Meaning: calc.Text("basic wind of the map"), Unit: "m/s", US: "mph"}},
@@ -102,7 +102,8 @@ var HeightFactorFormula = &calc.Formula{
 	Limits: calc.Text("Editions 7-05 to 7-16. The 2022 edition gives the same for low walls."),
 }
 
-// GroundFactor is the factor of the thinner air of high ground, K_e = exp(−0.0000362 z_e).
+// GroundFactor is the factor for the lower density of air on high ground,
+// K_e = exp(−0.0000362 z_e).
 //
 // Units: ft above sea level. Limits: none; 1 is on the safe side above sea
 // level. Source: ASCE 7-16, table 26.9-1.
@@ -126,28 +127,28 @@ func VelocityPressure(height, hill, direction, ground, wind float64) float64 {
 
 var VelocityPressureFormula = &calc.Formula{
 	ID: "velocity-pressure", Title: calc.Text("Velocity pressure"), Expr: "0.00256*K_z*K_zt*K_d*K_e*V^2",
-	Result: calc.Var{Symbol: "q_z", Meaning: sayQ, Unit: "psf"},
+	Result: calc.Var{Symbol: "q_z", Meaning: meansQ, Unit: "psf"},
 	Vars: []calc.Var{
 		{Symbol: "K_z", Meaning: calc.Text("height factor")},
 		{Symbol: "K_zt", Meaning: calc.Text("factor for a hill or ridge")},
 		{Symbol: "K_d", Meaning: calc.Text("factor for direction")},
 		{Symbol: "K_e", Meaning: calc.Text("factor for high ground")},
-		{Symbol: "V", Meaning: sayWind, Unit: "mph"}},
+		{Symbol: "V", Meaning: meansWind, Unit: "mph"}},
 	Fn: calc.Func5(VelocityPressure), Go: "bracing.VelocityPressure", Source: "asce7",
 }
 
-// PlainPressure is the velocity pressure of a wind read at the wall,
+// MeasuredPressure is the velocity pressure of a wind measured at the wall,
 // q = 0.00256 V².
 //
-// Units: psf, mph. Limits: as VelocityPressure with all factors 1. Source: as
-// that.
-func PlainPressure(wind float64) float64 { return 0.00256 * wind * wind }
+// Units: psf, mph. Limits: VelocityPressure with all factors 1. Source: as
+// VelocityPressure.
+func MeasuredPressure(wind float64) float64 { return 0.00256 * wind * wind }
 
-var PlainPressureFormula = &calc.Formula{
+var MeasuredPressureFormula = &calc.Formula{
 	ID: "plain-pressure", Title: calc.Text("Pressure of a wind read on site"), Expr: "0.00256*V^2",
-	Result: calc.Var{Symbol: "q", Meaning: sayQ, Unit: "psf"},
-	Vars:   []calc.Var{{Symbol: "V", Meaning: sayWind, Unit: "mph"}},
-	Fn:     calc.Func1(PlainPressure), Go: "bracing.PlainPressure", Source: "asce7",
+	Result: calc.Var{Symbol: "q", Meaning: meansQ, Unit: "psf"},
+	Vars:   []calc.Var{{Symbol: "V", Meaning: meansWind, Unit: "mph"}},
+	Fn:     calc.Func1(MeasuredPressure), Go: "bracing.MeasuredPressure", Source: "asce7",
 }
 
 // WallPressure is the net wind pressure on both faces of a wall,
@@ -161,47 +162,48 @@ func WallPressure(factor, velocity, gust, force float64) float64 {
 
 var WallPressureFormula = &calc.Formula{
 	ID: "wall-pressure", Title: calc.Text("Pressure on the wall"), Expr: "gamma*q_z*G*C_f",
-	Result: calc.Var{Symbol: "p", Meaning: sayPressure, Unit: "Pa", US: "psf"},
+	Result: calc.Var{Symbol: "p", Meaning: meansPressure, Unit: "Pa", US: "psf"},
 	Vars: []calc.Var{
 		{Symbol: "gamma", Meaning: calc.Text("load factor")},
-		{Symbol: "q_z", Meaning: sayQ, Unit: "Pa", US: "psf"},
+		{Symbol: "q_z", Meaning: meansQ, Unit: "Pa", US: "psf"},
 		{Symbol: "G", Meaning: calc.Text("gust factor")},
 		{Symbol: "C_f", Meaning: calc.Text("force coefficient, both faces")}},
 	Fn: calc.Func4(WallPressure), Go: "bracing.WallPressure", Source: "walls",
 }
 
-// WindLine is the wind force on a length of wall, w = p h.
+// WindLine is the wind force per length of wall, w = p h.
 //
 // Units: any coherent. Limits: wall on the ground. Source: definition.
 func WindLine(pressure, height float64) float64 { return pressure * height }
 
 var WindLineFormula = &calc.Formula{
 	ID: "wind-line", Title: calc.Text("Wind on each length of wall"), Expr: "p*h",
-	Result: calc.Var{Symbol: "w", Meaning: sayLine, Unit: "N/m", US: "lbf/ft"},
+	Result: calc.Var{Symbol: "w", Meaning: meansLine, Unit: "N/m", US: "lbf/ft"},
 	Vars: []calc.Var{
-		{Symbol: "p", Meaning: sayPressure, Unit: "Pa", US: "psf"},
-		{Symbol: "h", Meaning: sayHigh, Unit: "m", US: "ft"}},
+		{Symbol: "p", Meaning: meansPressure, Unit: "Pa", US: "psf"},
+		{Symbol: "h", Meaning: meansHigh, Unit: "m", US: "ft"}},
 	Fn: calc.Func2(WindLine), Go: "bracing.WindLine", Source: "statics",
 }
 
-// WindMoment is the moment of the wind about the base of the wall for each
-// length of it, M = 0.55 w h: the wind acts 5 % of the height above the middle.
+// WindMoment is the moment of the wind about the base of the wall per length of
+// wall, M = 0.55 w h: the wind acts 5 % of the height above the middle.
 //
-// Units: any coherent; a moment for a length is a force. Limits: wall on the
+// Units: any coherent; a moment per length is a force. Limits: wall on the
 // ground. Source: ASCE 7, figure for solid freestanding walls, note 3.
 func WindMoment(line, height float64) float64 { return 0.55 * line * height }
 
 var WindMomentFormula = &calc.Formula{
 	ID: "wind-moment", Title: calc.Text("Moment of the wind"), Expr: "0.55*w*h",
-	Result: calc.Var{Symbol: "M", Meaning: sayMoment, Unit: "N", US: "lbf"},
+	Result: calc.Var{Symbol: "M", Meaning: meansMoment, Unit: "N", US: "lbf"},
 	Vars: []calc.Var{
-		{Symbol: "w", Meaning: sayLine, Unit: "N/m", US: "lbf/ft"},
-		{Symbol: "h", Meaning: sayHigh, Unit: "m", US: "ft"}},
+		{Symbol: "w", Meaning: meansLine, Unit: "N/m", US: "lbf/ft"},
+		{Symbol: "h", Meaning: meansHigh, Unit: "m", US: "ft"}},
 	Fn: calc.Func2(WindMoment), Go: "bracing.WindMoment", Source: "walls",
 }
 
-// LeastMoment is what wall forms are braced for at least,
-// M = max(15 h² / 2, 100 h): 15 psf of wind, or 100 lb on each foot at the top.
+// LeastMoment is the least moment about the base that wall forms are braced for,
+// per length of wall, M = max(15 h² / 2, 100 h): 15 psf of wind, or 100 lb on each
+// foot at the top.
 //
 // Units: lbf for each foot times ft, ft. Limits: wall forms. Source: ACI 347.
 func LeastMoment(height float64) float64 {
@@ -210,26 +212,26 @@ func LeastMoment(height float64) float64 {
 
 var LeastMomentFormula = &calc.Formula{
 	ID: "least-moment", Title: calc.Text("Least moment for a wall form"), Expr: "max(15*h^2/2, 100*h)",
-	Result: calc.Var{Symbol: "M_0", Meaning: sayMoment, Unit: "lbf"},
-	Vars:   []calc.Var{{Symbol: "h", Meaning: sayHigh, Unit: "ft"}},
+	Result: calc.Var{Symbol: "M_0", Meaning: meansMoment, Unit: "lbf"},
+	Vars:   []calc.Var{{Symbol: "h", Meaning: meansHigh, Unit: "ft"}},
 	Fn:     calc.Func1(LeastMoment), Go: "bracing.LeastMoment", Source: "aci347",
 }
 
-// BraceHold is the level force in one brace, H = M s / a: the moment of its
-// share of the wall over the height where it holds.
+// BraceReaction is the horizontal force in one brace, H = M s / a: the moment
+// of the length of wall on the brace over the height where the brace holds.
 //
-// Units: any coherent. Limits: the base of the wall stays put and gives no
-// moment. Source: moments about the base; US Army and textbook brace design.
-func BraceHold(moment, share, attach float64) float64 { return moment * share / attach }
+// Units: any coherent. Limits: the base of the wall does not move and resists
+// no moment. Source: moments about the base; US Army and textbook brace design.
+func BraceReaction(moment, share, attach float64) float64 { return moment * share / attach }
 
-var BraceHoldFormula = &calc.Formula{
+var BraceReactionFormula = &calc.Formula{
 	ID: "brace-hold", Title: calc.Text("Level force in the brace"), Expr: "M*s/a",
-	Result: calc.Var{Symbol: "H", Meaning: sayLevel, Unit: "N", US: "lbf"},
+	Result: calc.Var{Symbol: "H", Meaning: meansLevel, Unit: "N", US: "lbf"},
 	Vars: []calc.Var{
-		{Symbol: "M", Meaning: sayMoment, Unit: "N", US: "lbf"},
-		{Symbol: "s", Meaning: sayShare, Unit: "m", US: "ft"},
-		{Symbol: "a", Meaning: sayAttach, Unit: "m", US: "ft"}},
-	Fn: calc.Func3(BraceHold), Go: "bracing.BraceHold", Source: "statics",
+		{Symbol: "M", Meaning: meansMoment, Unit: "N", US: "lbf"},
+		{Symbol: "s", Meaning: meansShare, Unit: "m", US: "ft"},
+		{Symbol: "a", Meaning: meansAttach, Unit: "m", US: "ft"}},
+	Fn: calc.Func3(BraceReaction), Go: "bracing.BraceReaction", Source: "statics",
 }
 
 // BraceForce is the force along the brace, F = H L / d.
@@ -242,13 +244,13 @@ var BraceForceFormula = &calc.Formula{
 	ID: "brace-force", Title: calc.Text("Force along the brace"), Expr: "H*L/d",
 	Result: calc.Var{Symbol: "F", Meaning: calc.Text("force along the brace"), Unit: "N", US: "lbf"},
 	Vars: []calc.Var{
-		{Symbol: "H", Meaning: sayLevel, Unit: "N", US: "lbf"},
+		{Symbol: "H", Meaning: meansLevel, Unit: "N", US: "lbf"},
 		{Symbol: "L", Meaning: calc.Text("length of the brace"), Unit: "m", US: "ft"},
-		{Symbol: "d", Meaning: sayRun, Unit: "m", US: "ft"}},
+		{Symbol: "d", Meaning: meansRun, Unit: "m", US: "ft"}},
 	Fn: calc.Func3(BraceForce), Go: "bracing.BraceForce", Source: "statics",
 }
 
-// AnchorUplift is the upright force at the foot, U = H (a + f) / d.
+// AnchorUplift is the vertical force at the foot, U = H (a + f) / d.
 //
 // Units: any coherent. Limits: d > 0. Source: as BraceForce.
 func AnchorUplift(level, attach, below, run float64) float64 {
@@ -259,10 +261,10 @@ var AnchorUpliftFormula = &calc.Formula{
 	ID: "uplift", Title: calc.Text("Upright force at the foot"), Expr: "H*(a + f)/d",
 	Result: calc.Var{Symbol: "U", Meaning: calc.Text("upright force at the foot"), Unit: "N", US: "lbf"},
 	Vars: []calc.Var{
-		{Symbol: "H", Meaning: sayLevel, Unit: "N", US: "lbf"},
-		{Symbol: "a", Meaning: sayAttach, Unit: "m", US: "ft"},
+		{Symbol: "H", Meaning: meansLevel, Unit: "N", US: "lbf"},
+		{Symbol: "a", Meaning: meansAttach, Unit: "m", US: "ft"},
 		{Symbol: "f", Meaning: calc.Text("foot below the wall base"), Unit: "m", US: "ft"},
-		{Symbol: "d", Meaning: sayRun, Unit: "m", US: "ft"}},
+		{Symbol: "d", Meaning: meansRun, Unit: "m", US: "ft"}},
 	Fn: calc.Func4(AnchorUplift), Go: "bracing.AnchorUplift", Source: "statics",
 }
 
@@ -273,32 +275,33 @@ func PlankLoad(uniform, width, share float64) float64 { return uniform * width *
 
 var PlankLoadFormula = &calc.Formula{
 	ID: "plank-load", Title: calc.Text("Planks on one brace"), Expr: "u*b*s",
-	Result: calc.Var{Symbol: "P", Meaning: sayPlank, Unit: "N", US: "lbf"},
+	Result: calc.Var{Symbol: "P", Meaning: meansPlank, Unit: "N", US: "lbf"},
 	Vars: []calc.Var{
 		{Symbol: "u", Meaning: calc.Text("load on the planks"), Unit: "Pa", US: "psf"},
 		{Symbol: "b", Meaning: calc.Text("width of the platform"), Unit: "m", US: "ft"},
-		{Symbol: "s", Meaning: sayShare, Unit: "m", US: "ft"}},
+		{Symbol: "s", Meaning: meansShare, Unit: "m", US: "ft"}},
 	Fn: calc.Func3(PlankLoad), Go: "bracing.PlankLoad", Source: "osha-l",
 }
 
-// PlankHold is the level force that the loaded platform adds where the brace
-// holds, H_P = P c / a, with its middle at c from the wall.
+// PlankReaction is the horizontal force that the loaded platform adds where the
+// brace holds, H_P = P c / a, with the middle of the platform at c from the
+// wall.
 //
 // Units: any coherent. Limits: the bracket hangs on the brace's upright.
 // Source: moments about the base.
-func PlankHold(load, out, attach float64) float64 { return load * out / attach }
+func PlankReaction(load, out, attach float64) float64 { return load * out / attach }
 
-var PlankHoldFormula = &calc.Formula{
+var PlankReactionFormula = &calc.Formula{
 	ID: "plank-hold", Title: calc.Text("Level force from the planks"), Expr: "P*c/a",
-	Result: calc.Var{Symbol: "H_P", Meaning: sayLevel, Unit: "N", US: "lbf"},
+	Result: calc.Var{Symbol: "H_P", Meaning: meansLevel, Unit: "N", US: "lbf"},
 	Vars: []calc.Var{
-		{Symbol: "P", Meaning: sayPlank, Unit: "N", US: "lbf"},
+		{Symbol: "P", Meaning: meansPlank, Unit: "N", US: "lbf"},
 		{Symbol: "c", Meaning: calc.Text("middle of the planks from the wall"), Unit: "m", US: "ft"},
-		{Symbol: "a", Meaning: sayAttach, Unit: "m", US: "ft"}},
-	Fn: calc.Func3(PlankHold), Go: "bracing.PlankHold", Source: "statics",
+		{Symbol: "a", Meaning: meansAttach, Unit: "m", US: "ft"}},
+	Fn: calc.Func3(PlankReaction), Go: "bracing.PlankReaction", Source: "statics",
 }
 
-// ClearZone is how far from a wall nobody stays in the wind, Z = h + 4 ft.
+// ClearZone is the distance from a wall to keep clear in the wind, Z = h + 4 ft.
 //
 // Units: ft. Limits: published for masonry walls. Source: NCMA TEK 3-4B,
 // 29 CFR 1926.706.
@@ -307,7 +310,7 @@ func ClearZone(height float64) float64 { return height + 4 }
 var ClearZoneFormula = &calc.Formula{
 	ID: "zone", Title: calc.Text("Fall zone"), Expr: "h + 4",
 	Result: calc.Var{Symbol: "Z", Meaning: calc.Text("zone on each side of the wall"), Unit: "ft"},
-	Vars:   []calc.Var{{Symbol: "h", Meaning: sayHigh, Unit: "ft"}},
+	Vars:   []calc.Var{{Symbol: "h", Meaning: meansHigh, Unit: "ft"}},
 	Fn:     calc.Func1(ClearZone), Go: "bracing.ClearZone", Source: "masonry",
 }
 
@@ -319,7 +322,7 @@ var ClearZoneFormula = &calc.Formula{
 func ForceWhole(aspect float64) float64 { return between(wholeAspect, wholeForce, aspect) }
 
 // ForceEnd is the force coefficient of the windward end of a wall, one height
-// long. A wall shorter than two heights has no end of its own.
+// long. A wall shorter than two heights has no end zone.
 //
 // Units: none. Limits: no return corner. Source: ASCE 7, case C, s/h = 1.
 func ForceEnd(aspect float64) float64 {
@@ -329,7 +332,7 @@ func ForceEnd(aspect float64) float64 {
 	return endShare * between(endAspect, endForce, aspect)
 }
 
-// between reads a table with straight lines between its places.
+// between interpolates a table linearly.
 func between(at, value []float64, x float64) float64 {
 	if x <= at[0] {
 		return value[0]

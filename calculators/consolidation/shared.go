@@ -1,3 +1,5 @@
+// Package consolidation holds the equations of consolidating concrete: internal
+// vibrators, form vibrators and battery packs.
 package consolidation
 
 // Title and link of a source that several calculators cite.

@@ -1,3 +1,5 @@
+// Package placing holds the equations of placing concrete: rise and lifts,
+// trucks, pump lines, shifts and added water.
 package placing
 
 import (

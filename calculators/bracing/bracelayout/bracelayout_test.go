@@ -10,7 +10,7 @@ import (
 )
 
 // Any wall with any openings and stack lines: the rules hold for every brace.
-func TestLayoutKeepsItsRules(t *testing.T) {
+func TestRulesHold(t *testing.T) {
 	rng := rand.New(rand.NewPCG(11, 12))
 	for range 2000 {
 		in := randomLayout(rng)
@@ -22,7 +22,7 @@ func TestLayoutKeepsItsRules(t *testing.T) {
 		for i, b := range braces {
 			at := b.Num("at")
 			if at < 0 || at > in.Num("length")+1e-9 || openAt(in, at) {
-				t.Fatalf("brace %d at %v stands in an opening or off the wall", i+1, at)
+				t.Fatalf("brace %d at %v is in an opening or off the wall", i+1, at)
 			}
 			if i == 0 {
 				continue
@@ -100,14 +100,14 @@ func nearest(braces []calc.Case, at float64) float64 {
 	return best
 }
 
-// A plain wall by hand: 36 ft between the corner braces are six spaces of 6
-// ft; a quarter inch more takes one more brace. A wall in metres and the same
+// A wall without openings by hand: 36 ft between the corner braces are six spaces
+// of 6 ft; a quarter inch more takes one more brace. A wall in metres and the same
 // one in feet take the same braces.
 func TestPlainWall(t *testing.T) {
-	plain := "openings=; stacks=; spacing=6 ft; corner=2 ft; length="
+	solid := "openings=; stacks=; spacing=6 ft; corner=2 ft; length="
 	for length, want := range map[string]float64{"40 ft": 7, "40 ft 0-1/4 in": 8, "12.192 m": 7, "10 ft": 2,
 		"4 ft": 1} {
-		if got := calctest.Run(t, Calculator, calctest.Inputs(plain+length)...).Out.Num("count"); got != want {
+		if got := calctest.Run(t, Calculator, calctest.Inputs(solid+length)...).Out.Num("count"); got != want {
 			t.Errorf("%s: %v braces, want %v", length, got, want)
 		}
 	}
@@ -121,7 +121,7 @@ func TestPlainWall(t *testing.T) {
 	}
 }
 
-func TestLayoutNotes(t *testing.T) {
+func TestNotes(t *testing.T) {
 	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
 		{
 			Inputs: "openings=38 ft | 3 ft",
@@ -249,10 +249,10 @@ func TestStackLineStays(t *testing.T) {
 // more than the spacing of 2 ft.
 func TestEndGaps(t *testing.T) {
 	res := calctest.Run(t, Calculator, "length=40 ft", "corner=6 ft", "spacing=2 ft", "openings=", "stacks=")
-	if got := calc.From(res.Out.Num("largest"), "ft"); math.Abs(got-6) > 1e-9 || !calctest.Noted(res, cornerFar) {
+	if got := calc.From(res.Out.Num("largest"), "ft"); math.Abs(got-6) > 1e-9 || !calctest.Noted(res, askCorner) {
 		t.Errorf("largest gap %v ft, notes %v", got, res.Notes)
 	}
-	if calctest.Noted(calctest.Run(t, Calculator, "corner=2 ft", "spacing=6 ft"), cornerFar) {
+	if calctest.Noted(calctest.Run(t, Calculator, "corner=2 ft", "spacing=6 ft"), askCorner) {
 		t.Error("a brace near the corner is asked about")
 	}
 	res = calctest.Run(t, Calculator, "length=40 ft", "openings=35 ft | 4 ft", "stacks=")

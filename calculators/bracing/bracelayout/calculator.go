@@ -1,6 +1,6 @@
-// Package bracelayout sets out the braces along one wall: where the rules of the form
-// maker or the engineer want one, and evenly between. It holds no spacing of
-// its own: the largest spacing is always the reader's.
+// Package bracelayout computes the positions of the braces along one wall:
+// where the rules of the form maker or the engineer require one, and evenly
+// between. It assumes no spacing: the largest spacing is always entered.
 package bracelayout
 
 import (
@@ -9,9 +9,7 @@ import (
 	"coursebook/calculators/displays"
 )
 
-// Calculator sets out the braces along one wall: where the rules of the form
-// maker or the engineer want one, and evenly between. It holds no spacing of
-// its own: the largest spacing is always the reader's.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "brace-layout",
 	Title:   calc.Text("Brace layout"),
@@ -86,7 +84,7 @@ var tables = []calc.Table{
 	},
 }
 
-// The reasons of the limits.
+// Reasons of limits.
 const (
 	shortWall   = calc.Text("A wall this short is held by its corners.")
 	tightBraces = calc.Text("Braces this close stand in each other's way.")
@@ -182,7 +180,7 @@ var inputs = []calc.Field{
 	},
 }
 
-// kindOptions says which rule a brace stands for.
+// kindOptions are the rules that place a brace.
 var kindOptions = []calc.Option{
 	{ID: "corner", Label: calc.Text("corner")},
 	{ID: "opening", Label: calc.Text("opening")},

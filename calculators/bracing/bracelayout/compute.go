@@ -11,88 +11,90 @@ import (
 )
 
 const (
-	openBeyond  = calc.Text("This opening ends past the wall, which is {length} long.")
-	stackBeyond = calc.Text("This line is past the wall, which is {length} long.")
-	stackInOpen = calc.Text(
+	refuseOpening = calc.Text("This opening ends past the wall, which is {length} long.")
+	refuseStack   = calc.Text("This line is past the wall, which is {length} long.")
+	askStack      = calc.Text(
 		"This line is inside an opening. No brace is set for it: brace above and below as the form maker says.",
 	)
-	oneForTwo = calc.Text(
+	askTwo = calc.Text(
 		"Two rules ask for braces {gap} apart near {at}. One is set. Is that right with the form maker?",
 	)
-	cornerFar = calc.Text(
+	askCorner = calc.Text(
 		"The first brace is {corner} from the corner, more than the largest spacing. Is that right with the form " +
 			"maker?",
 	)
-	noPier = calc.Text(
+	askPier = calc.Text(
 		"There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.",
 	)
-	openWide = calc.Text(
+	noteWide = calc.Text(
 		"{gap} across this opening is more than the largest spacing. Brace the buck and the wall above it.",
 	)
-	plankSpan  = calc.Text("The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.")
-	plankShort = calc.Text("With this lap, a plank does not reach over the largest gap. Use longer planks.")
+	notePlankSpan = calc.Text(
+		"The largest gap is more than a plank may span, {span}. Add a brace or use rated planks.",
+	)
+	notePlankShort = calc.Text("With this lap, a plank does not reach over the largest gap. Use longer planks.")
 )
 
-// placedBrace is one brace on its way to its row.
+// placedBrace is the position of one brace and the rule that places it.
 type placedBrace struct {
 	at   float64 // m from the start
 	kind string
 }
 
-// hole is one opening, from its near to its far side in m.
-type hole struct {
+// opening is an opening, from its near to its far side in m.
+type opening struct {
 	from, to float64
 	row      calc.Case
 }
 
 func compute(r *calc.Recorder, in calc.Case) {
 	length := in.Num("length")
-	holes, ok := readHoles(r, in, length)
+	openings, ok := readOpenings(r, in, length)
 	if !ok {
 		return
 	}
-	fixed, ok := fixedBraces(r, in, holes, length)
+	fixed, ok := fixedBraces(r, in, openings, length)
 	if !ok {
 		return
 	}
-	spots := fillBraces(r, in, merge(r, in, fixed, holes), holes)
-	largest := math.Max(putBraces(r, spots), endGap(spots, length))
-	r.Put("count", float64(len(spots)))
+	braces := fillBraces(r, in, merge(r, in, fixed, openings), openings)
+	largest := math.Max(putBraces(r, braces), endGap(braces, length))
+	r.Put("count", float64(len(braces)))
 	r.Put("largest", largest)
 	if in.Flag("platform") {
 		putPlatform(r, in, length, largest)
 	}
 }
 
-func readHoles(r *calc.Recorder, in calc.Case, length float64) ([]hole, bool) {
-	var holes []hole
+func readOpenings(r *calc.Recorder, in calc.Case, length float64) ([]opening, bool) {
+	var openings []opening
 	for _, row := range in.Rows("openings") {
-		h := hole{row.Num("start"), row.Num("start") + row.Num("width"), row}
+		h := opening{row.Num("start"), row.Num("start") + row.Num("width"), row}
 		if bracing.Exceeds(h.to, length) {
 			r.Refuse(
 				calc.Cell("openings", row.RowNumber(), "width"),
-				openBeyond,
+				refuseOpening,
 				calc.Amount("length", length, &displays.Wall),
 			)
 			return nil, false
 		}
-		holes = append(holes, h)
+		openings = append(openings, h)
 	}
-	return holes, true
+	return openings, true
 }
 
-// endGap is the longer of the two ends without a brace, from the corner to the
-// nearest brace.
-func endGap(spots []placedBrace, length float64) float64 {
-	if len(spots) == 0 {
+// endGap returns the longer of the two ends without a brace, from the corner to
+// the nearest brace, in m.
+func endGap(braces []placedBrace, length float64) float64 {
+	if len(braces) == 0 {
 		return length
 	}
-	return math.Max(spots[0].at, length-spots[len(spots)-1].at)
+	return math.Max(braces[0].at, length-braces[len(braces)-1].at)
 }
 
-// inside reports whether a place is within an opening, its edges left out.
-func inside(holes []hole, at float64) bool {
-	for _, h := range holes {
+// inside reports whether a position is within an opening, edges excluded.
+func inside(openings []opening, at float64) bool {
+	for _, h := range openings {
 		if at > h.from+calc.Slack && at < h.to-calc.Slack {
 			return true
 		}
@@ -100,111 +102,113 @@ func inside(holes []hole, at float64) bool {
 	return false
 }
 
-// fixedBraces are the braces that a rule puts at a place.
-func fixedBraces(r *calc.Recorder, in calc.Case, holes []hole, length float64) ([]placedBrace, bool) {
-	var spots []placedBrace
+// fixedBraces returns the braces that a rule places. It asks about a side of an
+// opening without room for one, and refuses a stack line off the wall.
+func fixedBraces(r *calc.Recorder, in calc.Case, openings []opening, length float64) ([]placedBrace, bool) {
+	var braces []placedBrace
 	corner := math.Min(in.Num("corner"), length/2)
 	if bracing.Exceeds(in.Num("corner"), in.Num("spacing")) {
-		r.Note(calc.LevelAsk, calc.At("corner"), cornerFar, calc.Amount("corner", corner, &displays.Wall))
+		r.Note(calc.LevelAsk, calc.At("corner"), askCorner, calc.Amount("corner", corner, &displays.Wall))
 	}
 	for _, at := range []float64{corner, length - corner} {
-		if !inside(holes, at) {
-			spots = append(spots, placedBrace{at, "corner"})
+		if !inside(openings, at) {
+			braces = append(braces, placedBrace{at, "corner"})
 		}
 	}
 	side := in.Num("side")
-	for _, h := range holes {
+	for _, h := range openings {
 		for _, at := range []float64{h.from - side, h.to + side} {
-			if at < -calc.Slack || bracing.Exceeds(at, length) || inside(holes, at) {
-				r.Note(calc.LevelAsk, calc.Cell("openings", h.row.RowNumber(), "start"), noPier,
+			if at < -calc.Slack || bracing.Exceeds(at, length) || inside(openings, at) {
+				r.Note(calc.LevelAsk, calc.Cell("openings", h.row.RowNumber(), "start"), askPier,
 					calc.Amount("at", math.Min(math.Max(at, 0), length), &displays.Wall))
 				continue
 			}
-			if moved := offCorner(h, at, length); !inside(holes, moved) {
+			if moved := offCorner(h, at, length); !inside(openings, moved) {
 				at = moved
 			}
-			spots = append(spots, placedBrace{math.Max(at, 0), "opening"})
+			braces = append(braces, placedBrace{math.Max(at, 0), "opening"})
 		}
 	}
 	for _, row := range in.Rows("stacks") {
 		at := row.Num("at")
 		switch cell := calc.Cell("stacks", row.RowNumber(), "at"); {
 		case bracing.Exceeds(at, length):
-			r.Refuse(cell, stackBeyond, calc.Amount("length", length, &displays.Wall))
+			r.Refuse(cell, refuseStack, calc.Amount("length", length, &displays.Wall))
 			return nil, false
-		case inside(holes, at):
-			r.Note(calc.LevelAsk, cell, stackInOpen)
+		case inside(openings, at):
+			r.Note(calc.LevelAsk, cell, askStack)
 		default:
-			spots = append(spots, placedBrace{at, "stack"})
+			braces = append(braces, placedBrace{at, "stack"})
 		}
 	}
-	return spots, true
+	return braces, true
 }
 
-// nearCorner is how close to a corner a brace can be set, in m: 1 ft. Our own
-// limit.
+// nearCorner is the least distance of a brace from a corner in m: 1 ft, chosen
+// here.
 const nearCorner = 0.3048
 
 // offCorner moves a brace beside an opening off the corner, where the other wall
 // is, but not into the opening.
-func offCorner(h hole, at, length float64) float64 {
+func offCorner(h opening, at, length float64) float64 {
 	if at > h.to {
 		return math.Max(h.to, math.Min(at, length-nearCorner))
 	}
 	return math.Min(h.from, math.Max(at, nearCorner))
 }
 
-// rankOf says which of two braces too close to each other stays: a stack line
-// hinges where it is, an opening is held at its side, a corner has some play.
+// rankOf returns the priority of a rule; of two braces too close to each other the
+// one with the higher priority stays. The form hinges at a stack line; a corner
+// leaves most choice.
 func rankOf(kind string) int {
 	return slices.Index([]string{"corner", "opening", "stack"}, kind)
 }
 
-// merge sorts the fixed braces and keeps one of two that stand closer than
-// the hand can set them, never of two with an opening between. It asks about
-// those that do not coincide.
-func merge(r *calc.Recorder, in calc.Case, spots []placedBrace, holes []hole) []placedBrace {
-	slices.SortStableFunc(spots, func(a, b placedBrace) int { return cmp.Compare(a.at, b.at) })
-	var kept []placedBrace
-	for _, s := range spots {
-		if len(kept) == 0 {
-			kept = append(kept, s)
+// merge sorts the fixed braces and drops one of two that are closer than the
+// least spacing, unless an opening is between them. It asks about two that do not
+// coincide.
+func merge(r *calc.Recorder, in calc.Case, braces []placedBrace, openings []opening) []placedBrace {
+	slices.SortStableFunc(braces, func(a, b placedBrace) int { return cmp.Compare(a.at, b.at) })
+	var merged []placedBrace
+	for _, s := range braces {
+		if len(merged) == 0 {
+			merged = append(merged, s)
 			continue
 		}
-		last := &kept[len(kept)-1]
+		last := &merged[len(merged)-1]
 		gap := s.at - last.at
-		_, over := across(holes, last.at, s.at)
+		_, over := across(openings, last.at, s.at)
 		if over || gap > bracing.SamePlace && gap >= in.Num("closest")-calc.Slack {
-			kept = append(kept, s)
+			merged = append(merged, s)
 			continue
 		}
 		if gap > bracing.SamePlace {
-			r.Note(calc.LevelAsk, calc.At("closest"), oneForTwo,
+			r.Note(calc.LevelAsk, calc.At("closest"), askTwo,
 				calc.Amount("gap", gap, &displays.Part), calc.Amount("at", last.at, &displays.Wall))
 		}
 		if rankOf(s.kind) > rankOf(last.kind) {
 			*last = s
 		}
 	}
-	return kept
+	return merged
 }
 
-// fillBraces spreads braces evenly where two fixed ones stand farther apart
-// than the largest spacing. Across an opening there is no wall to brace. The
-// widest filled gap is worked out step by step.
-func fillBraces(r *calc.Recorder, in calc.Case, fixed []placedBrace, holes []hole) []placedBrace {
+// fillBraces spreads braces evenly between fixed ones farther apart than the
+// largest spacing, but not across an opening. It records the worked steps of the
+// widest gap.
+func fillBraces(r *calc.Recorder, in calc.Case, fixed []placedBrace, openings []opening) []placedBrace {
 	spacing := in.Num("spacing")
 	widest := 0.0
-	var spots []placedBrace
+	var braces []placedBrace
 	for i, s := range fixed {
 		if i > 0 {
 			from, gap := fixed[i-1].at, s.at-fixed[i-1].at
-			if h, over := across(holes, from, s.at); over {
+			if h, over := across(openings, from, s.at); over {
 				if bracing.Exceeds(gap, spacing) {
 					r.Note(
 						calc.LevelCaution,
 						calc.Cell("openings", h.row.RowNumber(), "width"),
-						openWide,
+						noteWide,
 						calc.Amount("gap", gap, &displays.Wall),
 					)
 				}
@@ -212,39 +216,39 @@ func fillBraces(r *calc.Recorder, in calc.Case, fixed []placedBrace, holes []hol
 				widest = math.Max(widest, gap)
 				n := bracing.FillBracesFormula.Value(gap, spacing)
 				for k := 1.0; k <= n; k++ {
-					spots = append(spots, placedBrace{from + float64(k*bracing.EvenGapFormula.Value(gap, n)),
+					braces = append(braces, placedBrace{from + float64(k*bracing.EvenGapFormula.Value(gap, n)),
 						"between"})
 				}
 			}
 		}
-		spots = append(spots, s)
+		braces = append(braces, s)
 	}
 	if widest > 0 {
 		r.Use(bracing.EvenGapFormula, widest, r.Use(bracing.FillBracesFormula, widest, spacing))
 	}
-	return spots
+	return braces
 }
 
-// across finds an opening between two places.
-func across(holes []hole, from, to float64) (hole, bool) {
-	for _, h := range holes {
+// across returns the opening between two positions, if there is one.
+func across(openings []opening, from, to float64) (opening, bool) {
+	for _, h := range openings {
 		if h.from >= from-calc.Slack && h.to <= to+calc.Slack {
 			return h, true
 		}
 	}
-	return hole{}, false
+	return opening{}, false
 }
 
-// putBraces writes the rows and returns the largest gap.
-func putBraces(r *calc.Recorder, spots []placedBrace) (largest float64) {
-	rows := make([]calc.Case, len(spots))
-	for i, s := range spots {
+// putBraces puts the rows and returns the largest gap in m.
+func putBraces(r *calc.Recorder, braces []placedBrace) (largest float64) {
+	rows := make([]calc.Case, len(braces))
+	for i, s := range braces {
 		rows[i] = r.NewRow("braces").
 			With("nr", calc.Num(float64(i+1))).
 			With("at", calc.Num(s.at)).
 			With("for", calc.ChoiceOf(s.kind))
 		if i > 0 {
-			gap := s.at - spots[i-1].at
+			gap := s.at - braces[i-1].at
 			rows[i] = rows[i].With("gap", calc.Num(gap))
 			largest = math.Max(largest, gap)
 		}
@@ -259,9 +263,9 @@ func putPlatform(r *calc.Recorder, in calc.Case, length, largest float64) {
 	r.Put("platform-length", length)
 	r.Put("rail", r.Use(bracing.RailLengthFormula, length, in.Num("width")))
 	if bracing.Exceeds(largest, in.Num("span")) {
-		r.Note(calc.LevelWarning, calc.At("span"), plankSpan, calc.Amount("span", in.Num("span"), &displays.Wall))
+		r.Note(calc.LevelWarning, calc.At("span"), notePlankSpan, calc.Amount("span", in.Num("span"), &displays.Wall))
 	}
 	if bracing.Exceeds(largest+lap, plank) {
-		r.Note(calc.LevelCaution, calc.At("plank"), plankShort)
+		r.Note(calc.LevelCaution, calc.At("plank"), notePlankShort)
 	}
 }

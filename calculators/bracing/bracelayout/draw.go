@@ -9,14 +9,14 @@ import (
 )
 
 const (
-	title     = calc.Text("Braces from above")
-	desc      = calc.Text("A wall {length} long with {count} braces. The largest gap is {gap}.")
-	open      = calc.Text("opening")
-	stack     = calc.Text("stacked joints")
-	layoutGap = calc.Text("Largest gap {gap}")
+	title        = calc.Text("Braces from above")
+	desc         = calc.Text("A wall {length} long with {count} braces. The largest gap is {gap}.")
+	labelOpening = calc.Text("opening")
+	labelStack   = calc.Text("stacked joints")
+	labelGap     = calc.Text("Largest gap {gap}")
 )
 
-// The frame of the drawing: the wall lies level, its braces below it.
+// Layout of the drawing: the wall in plan, its braces below it.
 const (
 	left   = 14.0
 	wide   = figure.ChartWidth - 2*left
@@ -24,7 +24,7 @@ const (
 	thick  = 18.0
 	foot   = 104.0
 	height = 172.0
-	digits = 18.0 // what a number needs beside the last one
+	digits = 18.0 // width of a number
 )
 
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
@@ -59,10 +59,10 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	gap := calc.Amount("gap", res.Out.Num("largest"), &displays.Wall)
 	nodes = append(nodes,
 		figure.Rect(figure.Opening, figure.Point{X: left, Y: 134}, 22, 10),
-		figure.Text(figure.Label, figure.Point{X: left + 30, Y: 144}, figure.Start, v.Say(open)),
+		figure.Text(figure.Label, figure.Point{X: left + 30, Y: 144}, figure.Start, v.Say(labelOpening)),
 		figure.Segment(figure.Limit, figure.Point{X: 166, Y: 130}, figure.Point{X: 166, Y: 148}),
-		figure.Text(figure.Label, figure.Point{X: 176, Y: 144}, figure.Start, v.Say(stack)),
-		figure.Text(figure.Number, figure.Point{X: left, Y: 166}, figure.Start, v.Say(layoutGap, gap)))
+		figure.Text(figure.Label, figure.Point{X: 176, Y: 144}, figure.Start, v.Say(labelStack)),
+		figure.Text(figure.Number, figure.Point{X: left, Y: 166}, figure.Start, v.Say(labelGap, gap)))
 	return figure.Drawing{Width: figure.ChartWidth, Height: height, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(
 			desc,
@@ -72,8 +72,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		)}
 }
 
-// braceMarks draws each brace with its foot; its number only where there is
-// room for it.
+// braceMarks draws each brace with its foot, and its number where it does not
+// overlap the last one.
 func braceMarks(braces []calc.Case, x func(float64) float64) (nodes []figure.Node) {
 	free := 0.0
 	for i, b := range braces {

@@ -1,9 +1,10 @@
-// Package linerounds follows the string-line correction of a whole wall over several
-// rounds of reading and turning. One brace drags its neighbours, so a wall is
-// brought in by rounds, and a brace turned the wrong way shows in the second.
+// Package linerounds follows the string-line correction of a whole wall over
+// several rounds of reading and turning. A brace moves its neighbours too, so a
+// wall is set in rounds, and the second round shows a brace that was turned the
+// wrong way.
 //
-// As in StringLine, lengthen or shorten is given only once the side of the
-// string is answered.
+// As in package stringline, the direction of turning is given only where the
+// side of the string is entered.
 package linerounds
 
 import (
@@ -12,12 +13,7 @@ import (
 	"coursebook/calculators/displays"
 )
 
-// Calculator follows the string-line correction of a whole wall over several
-// rounds of reading and turning. One brace drags its neighbours, so a wall is
-// brought in by rounds, and a brace turned the wrong way shows in the second.
-//
-// As in StringLine, lengthen or shorten is given only once the side of the
-// string is answered.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "line-rounds",
 	Title:   calc.Text("String line, round by round"),
@@ -132,13 +128,13 @@ var inputs = []calc.Field{
 		Range: "0 to 6 ft", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 }
 
-// The reasons of the limits.
+// Reasons of limits.
 const (
 	touching = calc.Text("A gap is never negative. If the wall touches, use thicker blocks.")
 	lostLine = calc.Text("So wide a gap is another line or a fallen string.")
 )
 
-// wayOptions say how a brace is coming along.
+// wayOptions are the verdicts on the last movement of a brace.
 var wayOptions = []calc.Option{
 	{ID: "good", Label: calc.Text("within tolerance")},
 	{ID: "closer", Label: calc.Text("coming in")},
@@ -161,7 +157,7 @@ var outputs = []calc.Field{
 		{ID: "round-2", Label: calc.Text("from round 2")},
 		{ID: "round-3", Label: calc.Text("from round 3")},
 		{ID: "not-yet", Label: calc.Text("not yet")}}},
-	{ID: "lines", Label: calc.Text("Brace by brace"), Kind: calc.Rows, Cols: roundCols},
+	{ID: "lines", Label: calc.Text("Brace by brace"), Kind: calc.Rows, Cols: outCols},
 	{ID: "turns", Label: calc.Text("Turns for the worst"), Display: bracing.Quarters},
 	{ID: "worst-row", Label: calc.Text("Worst is in row"), Display: &displays.Count, Exact: true},
 	{ID: "first-worst", Label: calc.Text("Worst in round 1"), Display: &displays.Part},
@@ -169,7 +165,7 @@ var outputs = []calc.Field{
 	{ID: "dragged", Label: calc.Text("Good brace dragged by"), Display: &displays.Part},
 }
 
-var roundCols = []calc.Field{
+var outCols = []calc.Field{
 	{ID: "name", Label: calc.Text("Brace"), Kind: calc.FreeText},
 	{ID: "off-1", Label: calc.Text("Off, round 1"), Display: &displays.Part},
 	{ID: "off-2", Label: calc.Text("Off, round 2"), Display: &displays.Part},

@@ -12,50 +12,52 @@ import (
 
 var ofLast = calc.Text("The worst of the last round, row {row}")
 
-// post is one brace over the rounds.
-type post struct {
+// brace holds the readings and the results of one brace.
+type brace struct {
 	row    calc.Case
 	nr     int
-	off    []float64 // m, by round
+	off    []float64 // deviation in m, by round
 	way    string
 	turns  float64
 	toTurn bool
 }
 
-func (p post) last() float64 { return p.off[len(p.off)-1] }
+// last returns the deviation in the last round.
+func (b brace) last() float64 { return b.off[len(b.off)-1] }
 
-func (p post) prev() float64 { return p.off[len(p.off)-2] }
+// prev returns the deviation in the round before the last.
+func (b brace) prev() float64 { return b.off[len(b.off)-2] }
 
-// in round k, or the latest before it.
-func (p post) in(k int) float64 { return p.off[min(k, len(p.off)-1)] }
+// in returns the deviation in round k from 0, or the latest before it.
+func (b brace) in(k int) float64 { return b.off[min(k, len(b.off)-1)] }
 
-func (p post) name() string {
-	if name := p.row.Text("name"); name != "" {
+func (b brace) name() string {
+	if name := b.row.Text("name"); name != "" {
 		return name
 	}
-	return strconv.Itoa(p.nr)
+	return strconv.Itoa(b.nr)
 }
 
 func compute(r *calc.Recorder, in calc.Case) {
-	posts, rounds := readPosts(in)
-	turnPosts(posts, in)
-	first, worst := worstPost(posts, 0), worstPost(posts, rounds-1)
-	w := posts[worst]
+	braces, rounds := readBraces(in)
+	setTurns(braces, in)
+	first, worst := worstBrace(braces, 0), worstBrace(braces, rounds-1)
+	w := braces[worst]
 	gap := w.row.Num("gap-" + strconv.Itoa(len(w.off)))
 	r.UseFor(ofLast, []calc.Slot{calc.Count("row", w.nr)}, bracing.DeviationFormula, gap, in.Num("block"))
 	if !bracing.Stiff(in) {
-		r.Put("turns", stepsFor(r, w, in))
+		r.Put("turns", worstTurns(r, w, in))
 	}
-	before := math.Abs(posts[first].in(0))
+	before := math.Abs(braces[first].in(0))
 	if before > bracing.SamePlace {
 		r.Put("left", r.Use(bracing.LeftOverFormula, before, w.last()))
 	}
 	toTurn, wrong, closer := 0, 0, 0
-	for _, p := range posts {
-		if p.toTurn {
+	for _, b := range braces {
+		if b.toTurn {
 			toTurn++
 		}
-		switch p.way {
+		switch b.way {
 		case "wrong":
 			wrong++
 		case "closer", "past", "good":
@@ -66,42 +68,43 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("worst-row", float64(w.nr))
 	r.Put("first-worst", before)
 	r.Put("to-turn", float64(toTurn))
-	r.PutChoice("done", doneFrom(posts, rounds, in.Num("tolerance")))
-	r.PutChoice("next", nextStep(posts, rounds, wrong, in))
-	drag := dragged(posts, in.Num("tolerance"))
+	r.PutChoice("done", doneFrom(braces, rounds, in.Num("tolerance")))
+	r.PutChoice("next", nextStep(braces, rounds, wrong, in))
+	drag := dragged(braces, in.Num("tolerance"))
 	if drag > bracing.TapeSlack+calc.Slack {
 		r.Put("dragged", drag)
-		r.Note(calc.LevelNotice, calc.At("braces"), roundDrag, calc.Amount("moved", drag, &displays.Part))
+		r.Note(calc.LevelNotice, calc.At("braces"), noteDrag, calc.Amount("moved", drag, &displays.Part))
 	}
-	putPosts(r, in, posts)
-	notePosts(r, in, posts, rounds)
+	putBraces(r, in, braces)
+	noteBraces(r, in, braces, rounds)
 	if wrong > 1 && wrong > closer {
-		r.Note(calc.LevelAsk, calc.At("string-side"), roundMany)
+		r.Note(calc.LevelAsk, calc.At("string-side"), askMany)
 	}
 }
 
-// readPosts reads the rows and returns how many rounds were read at all.
-func readPosts(in calc.Case) (posts []post, rounds int) {
+// readBraces returns the braces and the number of rounds with readings.
+func readBraces(in calc.Case) (braces []brace, rounds int) {
 	tolerance, block := in.Num("tolerance"), in.Num("block")
 	for i, row := range in.Rows("braces") {
 		nr := row.RowNumber()
-		if nr == 0 { // a default, never typed
+		if nr == 0 { // a default row
 			nr = i + 1
 		}
-		p := post{row: row, nr: nr}
+		b := brace{row: row, nr: nr}
 		for _, id := range []string{"gap-1", "gap-2", "gap-3"} {
 			if row.Has(id) {
-				p.off = append(p.off, bracing.DeviationFormula.Value(row.Num(id), block))
+				b.off = append(b.off, bracing.DeviationFormula.Value(row.Num(id), block))
 			}
 		}
-		p.way = wayOf(p.prev(), p.last(), tolerance)
-		rounds = max(rounds, len(p.off))
-		posts = append(posts, p)
+		b.way = wayOf(b.prev(), b.last(), tolerance)
+		rounds = max(rounds, len(b.off))
+		braces = append(braces, b)
 	}
-	return posts, rounds
+	return braces, rounds
 }
 
-// wayOf judges the last move of a brace. What a tape cannot show is no move.
+// wayOf returns the verdict on the last movement of a brace, an ID of wayOptions.
+// A movement too small for a tape is none.
 func wayOf(prev, last, tolerance float64) string {
 	from, to := math.Abs(prev), math.Abs(last)
 	switch {
@@ -119,51 +122,52 @@ func wayOf(prev, last, tolerance float64) string {
 	return "still"
 }
 
-func worstPost(posts []post, round int) int {
+func worstBrace(braces []brace, round int) int {
 	worst := 0
-	for i, p := range posts {
-		if math.Abs(p.in(round)) > math.Abs(posts[worst].in(round)) {
+	for i, b := range braces {
+		if math.Abs(b.in(round)) > math.Abs(braces[worst].in(round)) {
 			worst = i
 		}
 	}
 	return worst
 }
 
-// turnPosts works out the turns still needed at every brace.
-func turnPosts(posts []post, in calc.Case) {
+// setTurns sets the turns still needed at every brace.
+func setTurns(braces []brace, in calc.Case) {
 	attach, run := in.Num("attach-height"), in.Num("foot-distance")
 	long := bracing.BraceLengthFormula.Value(run, attach, in.Num("foot-below"))
-	for i := range posts {
-		p := &posts[i]
-		at := bracing.AtBraceFormula.Value(p.last(), attach, in.Num("string-height"))
-		p.turns = bracing.TurnsFormula.Value(bracing.BraceChangeFormula.Value(at, run, long), in.Num("travel"))
-		p.toTurn = p.way != "good" && quantity.Round(p.turns, *bracing.Quarters, quantity.US) > 0 && !bracing.Stiff(in)
+	for i := range braces {
+		b := &braces[i]
+		at := bracing.AtBraceFormula.Value(b.last(), attach, in.Num("string-height"))
+		b.turns = bracing.TurnsFormula.Value(bracing.BraceChangeFormula.Value(at, run, long), in.Num("travel"))
+		b.toTurn = b.way != "good" && quantity.Round(b.turns, *bracing.Quarters, quantity.US) > 0 && !bracing.Stiff(in)
 	}
 }
 
-// stepsFor works the turns of the worst brace out step by step; 0 where it is
-// left alone.
-func stepsFor(r *calc.Recorder, p post, in calc.Case) float64 {
-	if !p.toTurn {
+// worstTurns records the worked steps of a brace and returns its turns, 0 where it
+// is not turned.
+func worstTurns(r *calc.Recorder, b brace, in calc.Case) float64 {
+	if !b.toTurn {
 		return 0
 	}
 	attach, run := in.Num("attach-height"), in.Num("foot-distance")
 	r.Use(
 		bracing.MovementFormula,
-		p.row.Num("gap-"+strconv.Itoa(len(p.off)-1)),
-		p.row.Num("gap-"+strconv.Itoa(len(p.off))),
+		b.row.Num("gap-"+strconv.Itoa(len(b.off)-1)),
+		b.row.Num("gap-"+strconv.Itoa(len(b.off))),
 	)
 	long := r.Use(bracing.BraceLengthFormula, run, attach, in.Num("foot-below"))
-	at := r.Use(bracing.AtBraceFormula, p.last(), attach, in.Num("string-height"))
+	at := r.Use(bracing.AtBraceFormula, b.last(), attach, in.Num("string-height"))
 	return r.Use(bracing.TurnsFormula, r.Use(bracing.BraceChangeFormula, at, run, long), in.Num("travel"))
 }
 
-// doneFrom is the first round from which all braces stay within tolerance.
-func doneFrom(posts []post, rounds int, tolerance float64) string {
+// doneFrom returns the first round from which all braces stay within tolerance, an
+// ID of the output "done".
+func doneFrom(braces []brace, rounds int, tolerance float64) string {
 	from := 0
-	for _, p := range posts {
+	for _, b := range braces {
 		for k := range rounds {
-			if bracing.Exceeds(math.Abs(p.in(k)), tolerance) {
+			if bracing.Exceeds(math.Abs(b.in(k)), tolerance) {
 				from = max(from, k+1)
 			}
 		}
@@ -174,105 +178,105 @@ func doneFrom(posts []post, rounds int, tolerance float64) string {
 	return "round-" + strconv.Itoa(from+1)
 }
 
-func nextStep(posts []post, rounds, wrong int, in calc.Case) string {
+func nextStep(braces []brace, rounds, wrong int, in calc.Case) string {
 	switch {
 	case bracing.Stiff(in):
 		return "stop"
 	case wrong > 0:
 		return "check"
-	case doneFrom(posts, rounds, in.Num("tolerance")) == "not-yet":
+	case doneFrom(braces, rounds, in.Num("tolerance")) == "not-yet":
 		return "again"
 	}
 	return "done"
 }
 
-// dragged is the most that a brace moved which was within tolerance before,
-// and so was not turned: its neighbours took it along.
-func dragged(posts []post, tolerance float64) (most float64) {
-	for _, p := range posts {
-		if !bracing.Exceeds(math.Abs(p.prev()), tolerance) {
-			most = math.Max(most, math.Abs(p.last()-p.prev()))
+// dragged returns the greatest movement of a brace that was within tolerance
+// before and was not turned: its neighbours moved it.
+func dragged(braces []brace, tolerance float64) (most float64) {
+	for _, b := range braces {
+		if !bracing.Exceeds(math.Abs(b.prev()), tolerance) {
+			most = math.Max(most, math.Abs(b.last()-b.prev()))
 		}
 	}
 	return most
 }
 
-func putPosts(r *calc.Recorder, in calc.Case, posts []post) {
-	rows := make([]calc.Case, len(posts))
-	for i, p := range posts {
-		move := bracing.MoveOf(bracing.Line{Off: p.last(), Within: p.way == "good"})
+func putBraces(r *calc.Recorder, in calc.Case, braces []brace) {
+	rows := make([]calc.Case, len(braces))
+	for i, b := range braces {
+		move := bracing.MoveOf(bracing.Reading{Off: b.last(), Within: b.way == "good"})
 		row := r.NewRow("lines").
-			With("name", calc.TextOf(p.name())).
-			With("moved", calc.Num(bracing.MovementFormula.Value(p.prev(), p.last()))).
-			With("way", calc.ChoiceOf(p.way)).
+			With("name", calc.TextOf(b.name())).
+			With("moved", calc.Num(bracing.MovementFormula.Value(b.prev(), b.last()))).
+			With("way", calc.ChoiceOf(b.way)).
 			With("move", calc.ChoiceOf(move))
-		for k, off := range p.off {
+		for k, off := range b.off {
 			row = row.With("off-"+strconv.Itoa(k+1), calc.Num(off))
 		}
-		// A brace that went the wrong way gets no new order: the side or its
-		// thread may be wrong, and the same order would repeat it.
-		if in.Has("string-side") && !bracing.Stiff(in) && p.way != "wrong" {
-			_, turn := bracing.AtTheBrace(move, in.Choice("string-side"))
+		// A brace that moved the wrong way gets no direction: the side or its
+		// thread may be wrong, and the same direction would repeat the error.
+		if in.Has("string-side") && !bracing.Stiff(in) && b.way != "wrong" {
+			_, turn := bracing.SeenFromBrace(move, in.Choice("string-side"))
 			row = row.With("turn", calc.ChoiceOf(turn))
 		}
-		if p.toTurn {
-			row = row.With("turns", calc.Num(p.turns))
+		if b.toTurn {
+			row = row.With("turns", calc.Num(b.turns))
 		}
 		rows[i] = row
 	}
 	r.PutRows("lines", rows)
 }
 
-// What the calculator says about a wall on its way.
+// Notes on the braces.
 const (
-	roundStiff = calc.Text(
+	noteStiff = calc.Text(
 		"The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.",
 	)
-	roundSide  = calc.Text("Which side is the string on? Lengthen or shorten is told once you answer.")
-	roundRead  = calc.Text("Not every brace was read in round 3. Read them all: the wall moves together.")
-	roundWrong = calc.Text(
+	askSide   = calc.Text("Which side is the string on? Lengthen or shorten is told once you answer.")
+	askRead   = calc.Text("Not every brace was read in round 3. Read them all: the wall moves together.")
+	noteWrong = calc.Text(
 		"Brace {name} went {moved} farther off. Check the string side and which way its thread runs before you turn " +
 			"it again.",
 	)
-	roundDouble = calc.Text("Its error about doubled. That is the mark of a turn the wrong way.")
-	roundMany   = calc.Text("More braces went the wrong way than came in. Is the string on the side you think?")
-	roundPast   = calc.Text("Brace {name} went past the line. Check the travel of one turn, and turn less.")
-	roundStill  = calc.Text(
+	noteDouble = calc.Text("Its error about doubled. That is the mark of a turn the wrong way.")
+	askMany    = calc.Text("More braces went the wrong way than came in. Is the string on the side you think?")
+	notePast   = calc.Text("Brace {name} went past the line. Check the travel of one turn, and turn less.")
+	askStill   = calc.Text(
 		"Brace {name} did not move. Look for play, a loose foot or a brace that is not fixed to the wall.",
 	)
-	roundDrag = calc.Text(
+	noteDrag = calc.Text(
 		"A brace that was good moved {moved}. The wall moves together: read the neighbours after each brace.",
 	)
-	roundTwo = calc.Text("Brace {name} needs {turns} turns. Turn two, read all again, then go on.")
+	noteTwo = calc.Text("Brace {name} needs {turns} turns. Turn two, read all again, then go on.")
 )
 
-// notePosts notes single braces, each at its last reading.
-func notePosts(r *calc.Recorder, in calc.Case, posts []post, rounds int) {
+// noteBraces adds the notes on single braces, each at its last reading.
+func noteBraces(r *calc.Recorder, in calc.Case, braces []brace, rounds int) {
 	if bracing.Stiff(in) {
-		r.Note(calc.LevelWarning, calc.At("concrete"), roundStiff)
+		r.Note(calc.LevelWarning, calc.At("concrete"), noteStiff)
 	} else if !in.Has("string-side") {
-		r.Note(calc.LevelAsk, calc.At("string-side"), roundSide)
+		r.Note(calc.LevelAsk, calc.At("string-side"), askSide)
 	}
-	for _, p := range posts {
-		at := calc.Cell("braces", p.nr, "gap-"+strconv.Itoa(len(p.off)))
-		if len(p.off) < rounds {
-			r.Note(calc.LevelAsk, calc.Cell("braces", p.nr, "gap-3"), roundRead)
+	for _, b := range braces {
+		at := calc.Cell("braces", b.nr, "gap-"+strconv.Itoa(len(b.off)))
+		if len(b.off) < rounds {
+			r.Note(calc.LevelAsk, calc.Cell("braces", b.nr, "gap-3"), askRead)
 		}
-		name, moved := calc.WordSlot("name", p.name()),
-			calc.Amount("moved", math.Abs(p.last()-p.prev()), &displays.Part)
-		switch p.way {
+		name, moved := calc.WordSlot("name", b.name()),
+			calc.Amount("moved", math.Abs(b.last()-b.prev()), &displays.Part)
+		switch b.way {
 		case "wrong":
-			r.Note(calc.LevelCaution, at, roundWrong, name, moved)
-			if q := bracing.LeftOverFormula.Value(p.prev(), p.last()); q > 1.6 && q < 2.4 {
-				r.Note(calc.LevelCaution, at, roundDouble)
+			r.Note(calc.LevelCaution, at, noteWrong, name, moved)
+			if q := bracing.LeftOverFormula.Value(b.prev(), b.last()); q > 1.6 && q < 2.4 {
+				r.Note(calc.LevelCaution, at, noteDouble)
 			}
 		case "past":
-			r.Note(calc.LevelNotice, at, roundPast, name)
+			r.Note(calc.LevelNotice, at, notePast, name)
 		case "still":
-			r.Note(calc.LevelAsk, at, roundStill, name)
+			r.Note(calc.LevelAsk, at, askStill, name)
 		}
-		if p.toTurn && p.turns > bracing.RoundTurns+calc.Slack {
-			r.Note(calc.LevelCaution, at, roundTwo, name, calc.Amount("turns", p.turns, bracing.Quarters))
+		if b.toTurn && b.turns > bracing.RoundTurns+calc.Slack {
+			r.Note(calc.LevelCaution, at, noteTwo, name, calc.Amount("turns", b.turns, bracing.Quarters))
 		}
 	}
 }

@@ -33,7 +33,7 @@ func TestWays(t *testing.T) {
 	}
 }
 
-func TestRoundsDone(t *testing.T) {
+func TestDone(t *testing.T) {
 	for rows, want := range map[string]string{
 		"1 | 3/4 in | 3/4 in; 2 | 1 in | 7/8 in":                              "round-1",
 		"1 | 3/4 in | 3/4 in; 2 | 1-1/8 in | 7/8 in":                          "round-2",
@@ -49,7 +49,7 @@ func TestRoundsDone(t *testing.T) {
 	}
 }
 
-func TestRoundsNotes(t *testing.T) {
+func TestNotes(t *testing.T) {
 	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
 		{
 			Note: "Which side is the string on? Lengthen or shorten is told once you answer.",
@@ -146,21 +146,21 @@ func TestRoundsNotes(t *testing.T) {
 	})
 }
 
-// Stiffened concrete: readings stay, every turn and every order goes.
-func TestRoundsStiff(t *testing.T) {
+// With stiffened concrete readings are given, and no turns or directions.
+func TestStiff(t *testing.T) {
 	res := calctest.Run(t, Calculator, "concrete=stiff", "string-side=brace")
 	if res.State != calc.OK || res.Out.Has("turns") || res.Out.Num("to-turn") != 0 || res.Out.Choice("next") != "stop" {
-		t.Error("turns are told for stiffened concrete")
+		t.Error("turns are given for stiffened concrete")
 	}
 	for _, l := range res.Out.Rows("lines") {
 		if l.Has("turns") || l.Has("turn") || !l.Has("off-2") {
-			t.Error("a row tells turns, or loses its reading")
+			t.Error("a row has turns, or lacks its reading")
 		}
 	}
 }
 
-// A brace that went the wrong way gets no way to turn: repeating the order
-// would repeat the mistake.
+// A brace that moved the wrong way gets no direction: the same one would repeat
+// the error.
 func TestWrongWayGetsNoOrder(t *testing.T) {
 	lines := calctest.Run(
 		t,
@@ -175,9 +175,9 @@ func TestWrongWayGetsNoOrder(t *testing.T) {
 	}
 }
 
-// A wall whose braces drag their neighbours is brought in by rounds: each
-// round turns what the last one gave, and the worst falls within tolerance.
-func TestRoundsBringAWallIn(t *testing.T) {
+// A wall whose braces move their neighbours is set in rounds: each round makes
+// the turns computed in the last one, until the worst is within tolerance.
+func TestRoundsConverge(t *testing.T) {
 	rng := rand.New(rand.NewPCG(17, 18))
 	for range 200 {
 		off := make([]float64, 6)

@@ -1,6 +1,7 @@
-// Package plumbcheck holds readings of a wall against the plumb limits of several
-// documents side by side. The editions differ by more than three times for a
-// basement wall, so the verdict names the edition in every line.
+// Package plumbcheck compares plumb readings of a wall with the limits of
+// several documents side by side. For a basement wall the limits of two
+// editions differ by more than a factor of three, so every line of the result
+// names its edition.
 package plumbcheck
 
 import (
@@ -9,9 +10,7 @@ import (
 	"coursebook/calculators/displays"
 )
 
-// Calculator holds readings of a wall against the plumb limits of several
-// documents side by side. The editions differ by more than three times for a
-// basement wall, so the verdict names the edition in every line.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "plumb-check",
 	Title:   calc.Text("Plumb and plane check"),
@@ -99,7 +98,7 @@ var tables = []calc.Table{
 	},
 }
 
-// The reasons of the limits.
+// Reasons of limits.
 const (
 	bookHeight = calc.Text("The limit of this book ends here.")
 	leanMost   = calc.Text("A wall this far out is falling. Check the unit.")
@@ -152,7 +151,7 @@ var inputs = []calc.Field{
 	},
 }
 
-// bookOptions name the lines of the table.
+// bookOptions are the documents, the lines of the result.
 var bookOptions = []calc.Option{
 	{ID: "new", Label: calc.Text("ACI 117-06, -10: plumb")},
 	{ID: "old", Label: calc.Text("ACI 117-90: plumb")},

@@ -11,36 +11,36 @@ import (
 )
 
 const (
-	overWall   = calc.Text("This reading is above the wall, which is {height} high.")
-	sameUp     = calc.Text("Two readings stand at the same height. Give one for each height.")
-	notTop     = calc.Text("The highest reading is at {up}. Read the top of the wall too.")
-	booksSplit = calc.Text(
+	refuseHigh = calc.Text("This reading is above the wall, which is {height} high.")
+	refuseSame = calc.Text("Two readings stand at the same height. Give one for each height.")
+	askTop     = calc.Text("The highest reading is at {up}. Read the top of the wall too.")
+	askEdition = calc.Text(
 		"The editions differ: plumb by the 1990 one, beyond by the newer ones. Ask which edition the project papers " +
 			"name.",
 	)
-	ownLoose = calc.Text("Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?")
-	onTop    = calc.Text(
+	askTolerance = calc.Text("Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?")
+	noteStorey   = calc.Text(
 		"Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to storey.",
 	)
-	beyondNew = calc.Text(
+	noteBeyond = calc.Text(
 		"Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, tell the " +
 			"foreman.",
 	)
-	homeRule = calc.Text(
+	noteHome = calc.Text(
 		"The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.",
 	)
-	edgeOld = calc.Text(
+	noteEdge = calc.Text(
 		"The tighter limits are for exposed corner columns and joint grooves. For a plain wall corner take the wall " +
 			"face.",
 	)
 )
 
-// reading is one place up the wall; the base is one of them, at 0 and plumb.
+// reading is a height and the deviation there. The base is one, at 0 and plumb.
 type reading struct {
 	up, off float64 // m
 }
 
-// check is one line of the table.
+// check compares one reading with the limit of one document.
 type check struct {
 	book            string
 	up              float64 // m
@@ -50,16 +50,16 @@ type check struct {
 func (c check) within() bool { return !bracing.Exceeds(c.measured, c.limit) }
 
 func compute(r *calc.Recorder, in calc.Case) {
-	reads, ok := readPlumb(r, in)
+	reads, ok := readBase(r, in)
 	if !ok {
 		return
 	}
 	height := in.Num("height")
 	worst := slices.MaxFunc(reads, func(a, b reading) int { return cmp.Compare(math.Abs(a.off), math.Abs(b.off)) })
-	checks := plumbChecks(r, in, reads)
+	checks := compare(r, in, reads)
 	r.Put("worst", math.Abs(worst.off))
 	r.Put("limit-top", newLimit(in).Value(height))
-	putBowUp(r, reads)
+	putBow(r, reads)
 	rows := make([]calc.Case, len(checks))
 	for i, c := range checks {
 		rows[i] = r.NewRow("checks").With("book", calc.ChoiceOf(c.book)).With("limit", calc.Num(c.limit)).
@@ -71,7 +71,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.PutRows("checks", rows)
 	r.PutChoice("new", verdict(checks[0]))
 	r.PutChoice("old", verdict(checks[1]))
-	notePlumb(r, in, reads, checks)
+	addNotes(r, in, reads, checks)
 }
 
 func verdict(c check) string {
@@ -81,7 +81,7 @@ func verdict(c check) string {
 	return "beyond"
 }
 
-// wallReadings are the readings from the base up, without the base.
+// wallReadings returns the readings from the base up, without the base.
 func wallReadings(in calc.Case) (reads []reading) {
 	for _, row := range in.Rows("readings") {
 		reads = append(reads, reading{row.Num("up"), row.Num("off")})
@@ -90,13 +90,13 @@ func wallReadings(in calc.Case) (reads []reading) {
 	return reads
 }
 
-// readPlumb gives the base and the readings above it.
-func readPlumb(r *calc.Recorder, in calc.Case) ([]reading, bool) {
+// readBase returns the base and the readings above it, or refuses them.
+func readBase(r *calc.Recorder, in calc.Case) ([]reading, bool) {
 	for _, row := range in.Rows("readings") {
 		if bracing.Exceeds(row.Num("up"), in.Num("height")) {
 			r.Refuse(
 				calc.Cell("readings", row.RowNumber(), "up"),
-				overWall,
+				refuseHigh,
 				calc.Amount("height", in.Num("height"), &displays.Height),
 			)
 			return nil, false
@@ -105,14 +105,14 @@ func readPlumb(r *calc.Recorder, in calc.Case) ([]reading, bool) {
 	reads := append([]reading{{}}, wallReadings(in)...)
 	for i := 1; i < len(reads); i++ {
 		if reads[i].up-reads[i-1].up < bracing.SamePlace {
-			r.Refuse(calc.At("readings"), sameUp)
+			r.Refuse(calc.At("readings"), refuseSame)
 			return nil, false
 		}
 	}
 	return reads, true
 }
 
-// newLimit is the limit of the newer editions for what was read.
+// newLimit returns the limit of the newer editions for the part of the wall.
 func newLimit(in calc.Case) *calc.Formula {
 	if in.Choice("what") == "edge" {
 		return bracing.EdgeLimitFormula
@@ -120,7 +120,8 @@ func newLimit(in calc.Case) *calc.Formula {
 	return bracing.PlumbLimitFormula
 }
 
-// oldLimit is the limit of the 1990 edition, the same at any height to 100 ft.
+// oldLimit returns the limit of the 1990 edition in m, the same at any height up
+// to 100 ft.
 func oldLimit(in calc.Case) float64 {
 	if in.Choice("what") == "edge" {
 		return calc.SI(0.5, "in")
@@ -128,9 +129,9 @@ func oldLimit(in calc.Case) float64 {
 	return calc.SI(1, "in")
 }
 
-// plumbChecks holds the readings against each document, the two editions of
-// ACI 117 first.
-func plumbChecks(r *calc.Recorder, in calc.Case, reads []reading) []check {
+// compare compares the readings with each document, the two editions of ACI
+// 117 first.
+func compare(r *calc.Recorder, in calc.Case, reads []reading) []check {
 	limit := newLimit(in)
 	checks := []check{
 		worstCheck("new", reads, func(up float64) float64 { return limit.Value(up) }),
@@ -151,7 +152,7 @@ func plumbChecks(r *calc.Recorder, in calc.Case, reads []reading) []check {
 	return checks
 }
 
-// worstCheck is the reading that takes up most of its limit, the highest of
+// worstCheck returns the reading that uses most of its limit, the highest of
 // equals.
 func worstCheck(book string, reads []reading, limit func(up float64) float64) (worst check) {
 	most := -1.0
@@ -164,8 +165,8 @@ func worstCheck(book string, reads []reading, limit func(up float64) float64) (w
 	return worst
 }
 
-// slopeCheck is the pair of readings, the base among them, that takes up most
-// of its limit, the highest of equals. It is given at the upper one.
+// slopeCheck returns the pair of readings, the base included, that uses most of
+// its limit, the highest of equals. Its height is that of the upper reading.
 func slopeCheck(r *calc.Recorder, reads []reading) check {
 	most := -1.0
 	var low, high reading
@@ -184,8 +185,8 @@ func slopeCheck(r *calc.Recorder, reads []reading) check {
 	}
 }
 
-// classLimit is the most irregularity of a surface class. Class C is where
-// abrupt steps and gradual gaps differ: 1/4 and 1/2 in.
+// classLimit returns the greatest irregularity of a surface class in m. classC is
+// the limit of class C, in inches: 1/4 for steps, 1/2 for gaps.
 func classLimit(class string, classC float64) float64 {
 	switch class {
 	case "a":
@@ -198,8 +199,8 @@ func classLimit(class string, classC float64) float64 {
 	return calc.SI(1, "in")
 }
 
-// putBowUp puts the greatest bow off the line from base to top reading.
-func putBowUp(r *calc.Recorder, reads []reading) {
+// putBow puts the greatest distance from the line through base and top reading.
+func putBow(r *calc.Recorder, reads []reading) {
 	if len(reads) < 3 {
 		return
 	}
@@ -211,34 +212,34 @@ func putBowUp(r *calc.Recorder, reads []reading) {
 	r.Put("bow", bow)
 }
 
-func notePlumb(r *calc.Recorder, in calc.Case, reads []reading, checks []check) {
+func addNotes(r *calc.Recorder, in calc.Case, reads []reading, checks []check) {
 	top := reads[len(reads)-1].up
 	if top < 0.9*in.Num("height")-calc.Slack {
-		r.Note(calc.LevelAsk, calc.At("readings"), notTop, calc.Amount("up", top, &displays.Height))
+		r.Note(calc.LevelAsk, calc.At("readings"), askTop, calc.Amount("up", top, &displays.Height))
 	}
 	fresh, old := checks[0], checks[1]
 	if !fresh.within() {
-		r.Note(calc.LevelNotice, calc.At("readings"), beyondNew)
+		r.Note(calc.LevelNotice, calc.At("readings"), noteBeyond)
 		if old.within() {
-			r.Note(calc.LevelAsk, calc.At("readings"), booksSplit)
+			r.Note(calc.LevelAsk, calc.At("readings"), askEdition)
 		}
 		if checks[3].within() {
-			r.Note(calc.LevelNotice, calc.At("readings"), homeRule)
+			r.Note(calc.LevelNotice, calc.At("readings"), noteHome)
 		}
 	}
 	if limit := newLimit(in).Value(in.Num("height")); in.Has("own") && bracing.Exceeds(in.Num("own"), limit) {
 		r.Note(
 			calc.LevelAsk,
 			calc.At("own"),
-			ownLoose,
+			askTolerance,
 			calc.Amount("up", in.Num("height"), &displays.Height),
 			calc.Amount("limit", limit, &displays.PartAtMost),
 		)
 	}
 	if in.Choice("storeys") == "one" {
-		r.Note(calc.LevelNotice, calc.At("storeys"), onTop)
+		r.Note(calc.LevelNotice, calc.At("storeys"), noteStorey)
 	}
 	if in.Choice("what") == "edge" {
-		r.Note(calc.LevelNotice, calc.At("what"), edgeOld)
+		r.Note(calc.LevelNotice, calc.At("what"), noteEdge)
 	}
 }

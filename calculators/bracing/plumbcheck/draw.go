@@ -15,25 +15,25 @@ const (
 	desc  = calc.Text(
 		"The worst reading is out of plumb by {worst}. The limit of ACI 117-10 at the top is {limit}.",
 	)
-	plumbUp   = calc.Text("Height")
-	off       = calc.Text("out of plumb, enlarged")
-	plumbNew  = calc.Text("limit of ACI 117-10, {limit} at the top")
-	plumbOld  = calc.Text("limit of ACI 117-90, {limit}")
-	plumbWall = calc.Text("the wall as read")
+	labelHeight = calc.Text("Height")
+	labelOff    = calc.Text("out of plumb, enlarged")
+	labelNew    = calc.Text("limit of ACI 117-10, {limit} at the top")
+	labelOld    = calc.Text("limit of ACI 117-90, {limit}")
+	labelWall   = calc.Text("the wall as read")
 )
 
-// axisHeight is short enough for a label beside the axis.
+// axisHeight displays heights on the axis: whole feet, to fit beside it.
 var axisHeight = quantity.Display{
 	Dim:    quantity.Length,
 	US:     quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1},
 	Metric: quantity.UnitDisplay{Unit: "m", Step: 0.1},
 }
 
-// limitSteps is how finely the bent limit is drawn.
+// limitSteps is the number of segments of the limit that bends.
 const limitSteps = 24
 
-// draw plots the readings up the wall, enlarged sideways, between the
-// limits of the two editions.
+// draw plots deviation over height, the deviation enlarged, with the limits of the
+// two editions.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -47,7 +47,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		left, right = append(left, figure.Point{X: -x, Y: up}), append(right, figure.Point{X: x, Y: up})
 	}
 	wall := []figure.Point{{}}
-	var spots []figure.Marker
+	var marks []figure.Marker
 	for _, x := range wallReadings(in) {
 		at := figure.Point{X: x.off, Y: x.up}
 		role := figure.Within
@@ -55,30 +55,30 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 			role = figure.Beyond
 		}
 		wall = append(wall, at)
-		spots = append(spots, figure.Marker{Role: role, At: at})
+		marks = append(marks, figure.Marker{Role: role, At: at})
 	}
-	if n := len(spots); n > 0 {
-		spots[n-1].Text = v.Write(inputs[1].Cols[1], calc.Num(spots[n-1].At.X))
+	if n := len(marks); n > 0 {
+		marks[n-1].Text = v.Write(inputs[1].Cols[1], calc.Num(marks[n-1].At.X))
 	}
 	top := calc.Amount("limit", limit.Value(height), &displays.PartAtMost)
 	nodes, foot := figure.Plot(
-		figure.Axis{Title: v.Say(off), From: -most, To: most, Marks: []figure.Mark{{At: 0, Text: "0"}}},
+		figure.Axis{Title: v.Say(labelOff), From: -most, To: most, Marks: []figure.Mark{{At: 0, Text: "0"}}},
 		figure.Axis{
-			Title: v.Say(plumbUp),
+			Title: v.Say(labelHeight),
 			To:    height,
 			Marks: []figure.Mark{{At: height, Text: quantity.Format(height, axisHeight, v.Style)}},
 		},
 		[]figure.Curve{
-			{Role: figure.Limit, Points: left}, {Role: figure.Limit, Name: v.Say(plumbNew, top), Points: right},
+			{Role: figure.Limit, Points: left}, {Role: figure.Limit, Name: v.Say(labelNew, top), Points: right},
 			{Role: figure.Measure, Points: []figure.Point{{X: -old}, {X: -old, Y: height}}},
 			{
 				Role:   figure.Measure,
-				Name:   v.Say(plumbOld, calc.Amount("limit", old, &displays.Part)),
+				Name:   v.Say(labelOld, calc.Amount("limit", old, &displays.Part)),
 				Points: []figure.Point{{X: old}, {X: old, Y: height}},
 			},
-			{Role: figure.Concrete, Name: v.Say(plumbWall), Points: wall},
+			{Role: figure.Concrete, Name: v.Say(labelWall), Points: wall},
 		},
-		spots,
+		marks,
 	)
 	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(desc, calc.Amount("worst", res.Out.Num("worst"), &displays.Part), top)}

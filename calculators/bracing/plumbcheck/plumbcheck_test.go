@@ -7,8 +7,8 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// Right on a limit is within it, a sixteenth over is beyond.
-func TestPlumbVerdicts(t *testing.T) {
+// A reading equal to a limit is within it, a sixteenth more is beyond.
+func TestVerdicts(t *testing.T) {
 	for _, c := range []struct{ inputs, out, want string }{
 		{"height=10 ft; readings=10 ft | 0.36 in", "new", "within"},
 		{"height=10 ft; readings=10 ft | 0.361 in", "new", "beyond"},
@@ -38,7 +38,7 @@ func find(res calc.Result, book string) calc.Case {
 	return calc.Case{}
 }
 
-// Readings lean to both sides: from one to the next the wall leans by both.
+// The lean between readings on both sides of plumb is their sum.
 func TestLeanBetweenReadings(t *testing.T) {
 	res := calctest.Run(t, Calculator, "height=9 ft", "readings=6 ft | 1/4 in; 9 ft | -1/4 in")
 	row := find(res, "slope")
@@ -61,7 +61,7 @@ func TestReadingsAreSorted(t *testing.T) {
 			t.Errorf("%s: %v and %v", id, a.Out.Num(id), b.Out.Num(id))
 		}
 	}
-	// At 6 ft the line from base to top stands 1/6 in. off: 1/2 − 1/6.
+	// At 6 ft the line from base to top is 1/6 in. off: 1/2 − 1/6.
 	calctest.Near(t, "bow", calc.From(a.Out.Num("bow"), "in"), 1.0/3, 1e-9)
 }
 
@@ -81,7 +81,7 @@ func TestEditionsDiffer(t *testing.T) {
 	}
 }
 
-func TestPlumbNotes(t *testing.T) {
+func TestNotes(t *testing.T) {
 	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
 		{
 			Inputs: "readings=10 ft | 0 in",

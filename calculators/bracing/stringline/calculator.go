@@ -1,11 +1,11 @@
-// Package stringline turns gaps read between a string and the wall into turns of the
-// braces' adjusters.
+// Package stringline computes the turns of the braces' adjusters from gaps read
+// between a string and the wall.
 //
-// Which side of the wall the string is on has no default. The number of turns
-// does not depend on it, but lengthen or shorten does, and the wrong one
-// doubles the error. So the default case is worked in full, with every
-// direction given by the string, and the direction of turning is withheld
-// until the question is answered. Once answered, a note repeats the answer.
+// The side of the wall on which the string is has no default. The number of
+// turns does not depend on it, but the direction of turning does, and the wrong
+// direction doubles the error. The default case therefore gives every direction
+// as seen from the string and withholds the direction of turning until the side
+// is entered. A note then repeats the side.
 package stringline
 
 import (
@@ -15,14 +15,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator turns gaps read between a string and the wall into turns of the
-// braces' adjusters.
-//
-// Which side of the wall the string is on has no default. The number of turns
-// does not depend on it, but lengthen or shorten does, and the wrong one
-// doubles the error. So the default case is worked in full, with every
-// direction given by the string, and the direction of turning is withheld
-// until the question is answered. Once answered, a note repeats the answer.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:       "string-line",
 	Title:    calc.Text("String-line correction"),
@@ -106,7 +99,7 @@ var tables = []calc.Table{
 	},
 }
 
-// tableOff types how far off the wall is as a gap without end blocks.
+// tableOff is the axis of deviations, entered as gaps without end blocks.
 var tableOff = calc.Axis{Path: "readings.1.gap", US: []string{"1/8 in", "1/4 in", "3/8 in", "1/2 in", "3/4 in", "1 in"},
 	Metric: []string{"3 mm", "6 mm", "10 mm", "12 mm", "20 mm", "25 mm"}}
 
@@ -127,7 +120,7 @@ var formulas = []*calc.Formula{
 	bracing.PerTurnFormula, bracing.PlumbLimitFormula, bracing.BowRadiusFormula,
 }
 
-// The ways gaps, heights and turns are written.
+// Displays of inputs and outputs.
 var (
 	bowSize = &quantity.Display{Dim: quantity.Length,
 		US:     quantity.UnitDisplay{Unit: "ft", Step: 100},
@@ -135,7 +128,7 @@ var (
 	threads = &quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Step: 0.5}}
 )
 
-// The reasons of the limits.
+// Reasons of limits.
 var (
 	noGap      = calc.Text("A gap is never negative. If the wall touches the string, use thicker blocks.")
 	fallen     = calc.Text("So wide a gap is another line or a fallen string.")
@@ -165,11 +158,11 @@ func byThread(c calc.Case) bool { return !byTravel(c) }
 var (
 	aboveBase   = calc.Text("Above the base of the wall.")
 	proveString = calc.Text("Slide the loose gauge block in. It proves the string.")
-	sayBrace    = calc.Text("Brace")
+	labelBrace  = calc.Text("Brace")
 )
 
 var readingCols = []calc.Field{
-	{ID: "name", Label: sayBrace, Kind: calc.FreeText, Optional: true, MaxLen: 24},
+	{ID: "name", Label: labelBrace, Kind: calc.FreeText, Optional: true, MaxLen: 24},
 	{ID: "gap", Label: calc.Text("Gap"), Display: &displays.Part, Range: "0 to 12 in", Why: noGap, WhyMost: fallen},
 	{ID: "along", Label: calc.Text("Along the wall"), Display: &displays.Height, Optional: true,
 		Range: "0 to 400 ft", Why: behind, WhyMost: long},
@@ -270,17 +263,17 @@ var outputs = []calc.Field{
 	{ID: "bow-radius", Label: calc.Text("Bow, as a radius of about"), Display: bowSize},
 }
 
-// outCols is one reading answered. Move is given by the string, which is known;
-// turn is given by the brace and stays empty until the side is answered.
+// outCols are the results of one reading. move is the direction seen from the
+// string; turn depends on the side of the string and is empty until it is entered.
 var outCols = []calc.Field{
-	{ID: "name", Label: sayBrace, Kind: calc.FreeText},
+	{ID: "name", Label: labelBrace, Kind: calc.FreeText},
 	{ID: "off", Label: calc.Text("Off the line"), Display: &displays.Part},
 	{ID: "within", Label: calc.Text("Within tolerance"), Kind: calc.Flag},
 	{ID: "move", Label: calc.Text("Wall must go"), Kind: calc.Choice, Options: bracing.MoveOptions},
 	{ID: "brace-move", Label: calc.Text("Seen from the brace"), Kind: calc.Choice, Options: []calc.Option{
 		{ID: "toward", Label: calc.Text("toward the brace")},
 		{ID: "away", Label: calc.Text("away from the brace")},
-		{ID: "stay", Label: bracing.SayStay}}},
+		{ID: "stay", Label: bracing.LabelStay}}},
 	{ID: "turn", Label: calc.Text("Adjuster"), Kind: calc.Choice, Options: bracing.TurnOptions},
 	{ID: "turns", Label: calc.Text("Turns"), Display: bracing.Quarters},
 	{ID: "order", Label: calc.Text("Turn as number"), Display: &displays.Count, Exact: true},

@@ -10,15 +10,15 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// rig is the geometry of a brace and what its adjuster does.
-type rig struct {
+// geometry is the geometry of a brace and the travel of its adjuster.
+type geometry struct {
 	run, attach, stringHeight float64 // m
 	length                    float64 // m
 	travel                    float64 // m in one turn
 }
 
 func compute(r *calc.Recorder, in calc.Case) {
-	lines := readLines(in)
+	lines := readReadings(in)
 	worst := worstOf(lines)
 	off := r.UseFor(
 		ofWorst,
@@ -27,8 +27,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 		lines[worst].Row.Num("gap"),
 		in.Num("block"),
 	)
-	b := rigOf(r, in)
-	answer(lines, b, in)
+	b := geometryOf(r, in)
+	setTurns(lines, b, in)
 	rank(lines)
 	if !bracing.Stiff(in) {
 		r.Put("turns", worstTurns(r, b, lines[worst]))
@@ -42,13 +42,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("slope", bracing.BraceAngleFormula.Value(b.run, b.attach, in.Num("foot-below")))
 	r.Put("plumb-limit", r.Use(bracing.PlumbLimitFormula, in.Num("string-height")))
 	putBow(r, lines)
-	putLines(r, in, lines)
-	noteLine(r, in, lines, step)
+	putReadings(r, in, lines)
+	addNotes(r, in, lines, step)
 }
 
-// worstTurns works the turns of the worst reading out step by step; 0 where
-// its brace is to be left alone.
-func worstTurns(r *calc.Recorder, b rig, worst bracing.Line) float64 {
+// worstTurns records the worked steps of the worst reading and returns its turns,
+// 0 where its brace is not turned.
+func worstTurns(r *calc.Recorder, b geometry, worst bracing.Reading) float64 {
 	if !worst.ToTurn {
 		return 0
 	}
@@ -56,7 +56,7 @@ func worstTurns(r *calc.Recorder, b rig, worst bracing.Line) float64 {
 	return r.Use(bracing.TurnsFormula, r.Use(bracing.BraceChangeFormula, at, b.run, b.length), b.travel)
 }
 
-func countTurns(lines []bracing.Line) int {
+func countTurns(lines []bracing.Reading) int {
 	n := 0
 	for _, l := range lines {
 		if l.ToTurn {
@@ -68,16 +68,16 @@ func countTurns(lines []bracing.Line) int {
 
 var ofWorst = calc.Text("The worst reading, row {row}")
 
-func readLines(in calc.Case) []bracing.Line {
+func readReadings(in calc.Case) []bracing.Reading {
 	rows := in.Rows("readings")
-	lines := make([]bracing.Line, len(rows))
+	lines := make([]bracing.Reading, len(rows))
 	for i, row := range rows {
 		off := bracing.DeviationFormula.Value(row.Num("gap"), in.Num("block"))
 		nr := row.RowNumber()
-		if nr == 0 { // a default, never typed
+		if nr == 0 { // a default row
 			nr = i + 1
 		}
-		lines[i] = bracing.Line{
+		lines[i] = bracing.Reading{
 			Row:    row,
 			Nr:     nr,
 			Off:    off,
@@ -89,9 +89,9 @@ func readLines(in calc.Case) []bracing.Line {
 	return lines
 }
 
-// ends are the readings nearest the two ends of the string: by distance where
-// every row has one, else the first and the last row.
-func ends(lines []bracing.Line) (first, last int) {
+// ends returns the readings nearest to the two ends of the string: by distance
+// where every row has one, else the first and the last row.
+func ends(lines []bracing.Reading) (first, last int) {
 	last = len(lines) - 1
 	if !placed(lines) {
 		return first, last
@@ -108,7 +108,7 @@ func ends(lines []bracing.Line) (first, last int) {
 }
 
 // placed reports whether every reading has its distance along the wall.
-func placed(lines []bracing.Line) bool {
+func placed(lines []bracing.Reading) bool {
 	for _, l := range lines {
 		if !l.Row.Has("along") {
 			return false
@@ -117,8 +117,8 @@ func placed(lines []bracing.Line) bool {
 	return true
 }
 
-// worstOf is the reading farthest off the line, the first of equals.
-func worstOf(lines []bracing.Line) int {
+// worstOf returns the reading with the greatest deviation, the first of equals.
+func worstOf(lines []bracing.Reading) int {
 	worst := 0
 	for i, l := range lines {
 		if math.Abs(l.Off) > math.Abs(lines[worst].Off) {
@@ -128,8 +128,8 @@ func worstOf(lines []bracing.Line) int {
 	return worst
 }
 
-func rigOf(r *calc.Recorder, in calc.Case) rig {
-	b := rig{run: in.Num("foot-distance"), attach: in.Num("attach-height"), stringHeight: in.Num("string-height")}
+func geometryOf(r *calc.Recorder, in calc.Case) geometry {
+	b := geometry{run: in.Num("foot-distance"), attach: in.Num("attach-height"), stringHeight: in.Num("string-height")}
 	b.length = r.Use(bracing.BraceLengthFormula, b.run, b.attach, in.Num("foot-below"))
 	threaded := 1.0
 	if in.Choice("ends") == "both" {
@@ -146,9 +146,9 @@ func rigOf(r *calc.Recorder, in calc.Case) rig {
 	return b
 }
 
-// answer works out the turns of every brace. A brace within tolerance is left
-// alone, and so is one for which less than half a quarter turn comes out.
-func answer(lines []bracing.Line, b rig, in calc.Case) {
+// setTurns sets the turns of every brace. A brace within tolerance is not turned,
+// nor is one that needs less than an eighth of a turn.
+func setTurns(lines []bracing.Reading, b geometry, in calc.Case) {
 	for i := range lines {
 		l := &lines[i]
 		at := bracing.AtBraceFormula.Value(l.Off, b.attach, b.stringHeight)
@@ -157,9 +157,9 @@ func answer(lines []bracing.Line, b rig, in calc.Case) {
 	}
 }
 
-// rank numbers the braces to turn: the ends first, for the wall between them
-// follows, then the worst.
-func rank(lines []bracing.Line) {
+// rank sets the order of work: the ends first, since the wall between them follows,
+// then by deviation, the greatest first.
+func rank(lines []bracing.Reading) {
 	var list []int
 	for i, l := range lines {
 		if l.ToTurn {
@@ -180,7 +180,7 @@ func rank(lines []bracing.Line) {
 	}
 }
 
-func putLines(r *calc.Recorder, in calc.Case, lines []bracing.Line) {
+func putReadings(r *calc.Recorder, in calc.Case, lines []bracing.Reading) {
 	rows := make([]calc.Case, len(lines))
 	for i, l := range lines {
 		row := r.NewRow("lines").
@@ -190,7 +190,7 @@ func putLines(r *calc.Recorder, in calc.Case, lines []bracing.Line) {
 		move := bracing.MoveOf(l)
 		row = row.With("move", calc.ChoiceOf(move))
 		if in.Has("string-side") && !bracing.Stiff(in) {
-			seen, turn := bracing.AtTheBrace(move, in.Choice("string-side"))
+			seen, turn := bracing.SeenFromBrace(move, in.Choice("string-side"))
 			row = row.With("brace-move", calc.ChoiceOf(seen)).With("turn", calc.ChoiceOf(turn))
 		}
 		if l.ToTurn {
@@ -201,13 +201,13 @@ func putLines(r *calc.Recorder, in calc.Case, lines []bracing.Line) {
 	r.PutRows("lines", rows)
 }
 
-// putBow puts the bow of the wall as a radius where distances were given and
-// a reading stands near the middle.
+// putBow puts the bow of the wall as a radius where every reading has a distance
+// and one is near the middle.
 //
-// Distances that differ by less than bracing.SameSpot count as equal: a place typed in
-// feet and one converted from another unit differ in the last bit, and the
-// bow must not jump with it.
-func putBow(r *calc.Recorder, lines []bracing.Line) {
+// Distances that differ by less than bracing.SamePlace count as equal: a distance
+// entered in feet and one converted from another unit differ in the last bit, and
+// the bow must not depend on it.
+func putBow(r *calc.Recorder, lines []bracing.Reading) {
 	if len(lines) < 3 || !placed(lines) {
 		return
 	}
@@ -228,5 +228,5 @@ func putBow(r *calc.Recorder, lines []bracing.Line) {
 	r.Put("bow-radius", bracing.BowRadiusFormula.Value(length, offset))
 }
 
-// leastBow is what a tape still shows; less is a straight wall.
+// leastBow is the least offset in m that is a bow and not a straight wall.
 const leastBow = 0.001

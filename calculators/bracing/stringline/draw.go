@@ -10,15 +10,15 @@ import (
 	"coursebook/calculators/figure"
 )
 
-// The frame of the drawing, in user units. At 330 px of a phone one unit is
-// about one pixel. The wall runs down the page, one step for each reading.
+// Layout of the drawing in user units. On a phone of 330 px one unit is about one
+// pixel. The wall is drawn down the page, one step for each reading.
 const (
 	frameWidth  = 350.0
 	nameX       = 6.0
 	leftFootX   = 60.0
 	stringX     = 100.0
-	straightX   = stringX + 34 // where the wall's face is when on the line
-	mostOff     = 26.0         // how far the worst reading is drawn off the line
+	straightX   = stringX + 34 // face of a wall on its line
+	mostOff     = 26.0         // deviation of the worst reading as drawn
 	wallThick   = 16.0
 	rightFootX  = 208.0
 	textX       = 216.0
@@ -29,26 +29,26 @@ const (
 	nameLetters = 6
 )
 
-// The words of the drawing.
+// Texts of the drawing.
 var (
-	drawTitle  = calc.Text("String line from above")
-	drawDesc   = calc.Text("{count} readings, {turn} braces to turn. Worst is brace {name}, off by {worst}.")
-	drawAbove  = calc.Text("From above, offsets enlarged")
-	drawString = calc.Text("string")
-	drawWall   = calc.Text("wall")
-	drawOff    = calc.Text("{off} off")
-	drawOK     = calc.Text("{off}, good")
-	drawTurns  = calc.Text("{turns} turns")
-	drawTurn   = calc.Text("{turn} {turns}")
-	drawWithin = calc.Text("within {tolerance}")
-	drawBeyond = calc.Text("beyond: go as the arrow shows")
-	drawSide   = calc.Text("String: {side}")
-	drawNoSide = calc.Text("Side not answered: no brace drawn")
+	title       = calc.Text("String line from above")
+	desc        = calc.Text("{count} readings, {turn} braces to turn. Worst is brace {name}, off by {worst}.")
+	labelAbove  = calc.Text("From above, offsets enlarged")
+	labelString = calc.Text("string")
+	labelWall   = calc.Text("wall")
+	labelOff    = calc.Text("{off} off")
+	labelOK     = calc.Text("{off}, good")
+	labelTurns  = calc.Text("{turns} turns")
+	labelTurn   = calc.Text("{turn} {turns}")
+	labelWithin = calc.Text("within {tolerance}")
+	labelBeyond = calc.Text("beyond: go as the arrow shows")
+	labelSide   = calc.Text("String: {side}")
+	labelNoSide = calc.Text("Side not answered: no brace drawn")
 )
 
-// draw shows string, blocks and wall from above, a round mark at readings
-// within tolerance and a diamond at those beyond, an arrow where the wall must
-// go, and the braces once their side is known.
+// draw shows string, blocks and wall in plan: a round mark at readings within
+// tolerance, a diamond at those beyond, an arrow in the direction in which the
+// wall must move, and the braces where the side of the string is entered.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -68,8 +68,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		p.reading(i)
 	}
 	height := p.legend()
-	return figure.Drawing{Width: frameWidth, Height: height, Title: v.Say(drawTitle), Nodes: p.nodes,
-		Desc: v.Say(drawDesc, calc.Count("count", len(p.lines)), calc.Count("turn", int(res.Out.Num("to-turn"))),
+	return figure.Drawing{Width: frameWidth, Height: height, Title: v.Say(title), Nodes: p.nodes,
+		Desc: v.Say(desc, calc.Count("count", len(p.lines)), calc.Count("turn", int(res.Out.Num("to-turn"))),
 			calc.WordSlot("name", p.lines[worst].Text("name")),
 			calc.Amount("worst", res.Out.Num("worst"), &displays.Part))}
 }
@@ -78,7 +78,7 @@ type plan struct {
 	locale calc.Locale
 	in     calc.Case
 	lines  []calc.Case
-	scale  float64 // units to the metre off the line
+	scale  float64 // user units per metre of deviation
 	nodes  []figure.Node
 }
 
@@ -92,10 +92,10 @@ func rowY(i int) float64 { return firstY + float64(i)*rowStep }
 
 func (p *plan) faceX(i int) float64 { return straightX + p.lines[i].Num("off")*p.scale }
 
-// braceBelow is how far below its reading a brace is drawn, clear of the gap.
+// braceBelow is the distance of a brace below its reading in the drawing.
 const braceBelow = 14.0
 
-// faceBelow is where the wall's face is at the level of the brace.
+// faceBelow returns the x of the wall's face at the brace of reading i.
 func (p *plan) faceBelow(i int) float64 {
 	next, below := straightX, p.foot()
 	if i+1 < len(p.lines) {
@@ -104,11 +104,11 @@ func (p *plan) faceBelow(i int) float64 {
 	return p.faceX(i) + float64((next-p.faceX(i))*braceBelow/(below-rowY(i)))
 }
 
-// foot is the y of the second block, past the last reading.
+// foot returns the y of the second block, below the last reading.
 func (p *plan) foot() float64 { return rowY(len(p.lines)-1) + 40 }
 
-// ground draws what does not depend on one reading: wall, string, blocks and
-// the lines of tolerance.
+// ground draws the parts common to all readings: wall, string, blocks and the
+// lines of tolerance.
 func (p *plan) ground() {
 	foot := p.foot()
 	left := []figure.Point{{X: straightX, Y: blockY}}
@@ -120,9 +120,9 @@ func (p *plan) ground() {
 	for i := len(left) - 1; i >= 0; i-- {
 		outline = append(outline, figure.Point{X: left[i].X + wallThick, Y: left[i].Y})
 	}
-	p.text(figure.Label, nameX, 16, figure.Start, p.locale.Say(drawAbove))
-	p.text(figure.Line, stringX, 36, figure.Middle, p.locale.Say(drawString))
-	p.text(figure.Label, straightX+wallThick/2+6, 36, figure.Start, p.locale.Say(drawWall))
+	p.text(figure.Label, nameX, 16, figure.Start, p.locale.Say(labelAbove))
+	p.text(figure.Line, stringX, 36, figure.Middle, p.locale.Say(labelString))
+	p.text(figure.Label, straightX+wallThick/2+6, 36, figure.Start, p.locale.Say(labelWall))
 	p.add(figure.Polygon(figure.Concrete, outline...))
 	for _, y := range []float64{blockY, foot - 8} {
 		p.add(figure.Rect(figure.Opening, figure.Point{X: stringX, Y: y}, straightX-stringX, 8))
@@ -142,36 +142,37 @@ func (p *plan) reading(i int) {
 	off := calc.Amount("off", math.Abs(l.Num("off")), &displays.Part)
 	if l.Flag("within") {
 		p.add(figure.Circle(figure.Within, figure.Point{X: x, Y: y}, 6))
-		p.text(figure.Label, textX, y+5, figure.Start, p.locale.Say(drawOK, off))
+		p.text(figure.Label, textX, y+5, figure.Start, p.locale.Say(labelOK, off))
 		return
 	}
 	p.add(diamond(x, y))
 	p.arrow(l.Choice("move"), x+wallThick, y)
-	p.text(figure.Number, textX, y-3, figure.Start, p.locale.Say(drawOff, off))
+	p.text(figure.Number, textX, y-3, figure.Start, p.locale.Say(labelOff, off))
 	if s := p.turning(l); s != "" {
 		p.text(figure.Number, textX, y+15, figure.Start, s)
 	}
 }
 
-// turning is the text below a reading: how many turns to make, and which way
-// where that is known. It is empty for a reading that needs no turn.
+// turning returns the text below a reading: the turns, and their direction where
+// it is known. It is empty for a reading that needs no turn.
 func (p *plan) turning(l calc.Case) string {
 	if !l.Has("turns") {
 		return ""
 	}
 	turns := calc.Amount("turns", l.Num("turns"), bracing.Quarters)
 	if !l.Has("turn") {
-		return p.locale.Say(drawTurns, turns)
+		return p.locale.Say(labelTurns, turns)
 	}
 	for _, f := range outCols {
 		if f.ID == "turn" {
-			return p.locale.Say(drawTurn, calc.WordSlot("turn", p.locale.Write(f, l.Value("turn"))), turns)
+			return p.locale.Say(labelTurn, calc.WordSlot("turn", p.locale.Write(f, l.Value("turn"))), turns)
 		}
 	}
 	return ""
 }
 
-// brace runs from the wall to its foot on the side where the braces stand.
+// brace draws a brace from the wall to its foot, on the side of the braces. It
+// draws nothing while the side of the string is not entered.
 func (p *plan) brace(faceX, y float64) {
 	from, foot := faceX, leftFootX
 	switch p.in.Choice("string-side") {
@@ -195,8 +196,8 @@ func diamond(x, y float64) figure.Node {
 	)
 }
 
-// arrow stands behind the wall and points where the wall must go: to the left
-// is toward the string.
+// arrow draws the direction in which the wall must move, behind the wall: left is
+// toward the string.
 func (p *plan) arrow(move string, backX, y float64) {
 	tail, tip, head := backX+28, backX+6, 7.0
 	if move == "away" {
@@ -222,23 +223,23 @@ func (p *plan) legend() float64 {
 		32,
 		y,
 		figure.Start,
-		p.locale.Say(drawWithin, calc.Amount("tolerance", p.in.Num("tolerance"), &displays.Part)),
+		p.locale.Say(labelWithin, calc.Amount("tolerance", p.in.Num("tolerance"), &displays.Part)),
 	)
 	y += step
 	p.add(diamond(16, y-5))
-	p.text(figure.Label, 32, y, figure.Start, p.locale.Say(drawBeyond))
+	p.text(figure.Label, 32, y, figure.Start, p.locale.Say(labelBeyond))
 	y += step
-	side := p.locale.Say(drawNoSide)
+	side := p.locale.Say(labelNoSide)
 	for _, o := range bracing.SideOptions {
 		if o.ID == p.in.Choice("string-side") {
-			side = p.locale.Say(drawSide, calc.TextSlot("side", o.Label))
+			side = p.locale.Say(labelSide, calc.TextSlot("side", o.Label))
 		}
 	}
 	p.text(figure.Label, nameX, y, figure.Start, side)
 	return y + 10
 }
 
-// shortName cuts a long name; the table beside has it in full.
+// shortName truncates a long name. The table of results has it in full.
 func shortName(name string) string {
 	if utf8.RuneCountInString(name) <= nameLetters {
 		return name

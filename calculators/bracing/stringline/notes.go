@@ -8,49 +8,49 @@ import (
 	"coursebook/calculators/displays"
 )
 
-// What the calculator says about a set of readings.
+// Notes on a set of readings.
 var (
-	tryOne = calc.Text(
+	noteTry = calc.Text(
 		"Turn one brace a quarter turn and watch the gap before you turn the rest. Threads run either way.",
 	)
-	inOrder   = calc.Text("Set ends and corners first, then the worst. Read the neighbours again after each brace.")
+	noteOrder = calc.Text("Set ends and corners first, then the worst. Read the neighbours again after each brace.")
 	askSide   = calc.Text("Which side is the string on? Lengthen or shorten is told once you answer.")
 	sideBrace = calc.Text("For a string on the brace side: wide gap, shorten; narrow gap, lengthen.")
 	sideOther = calc.Text("For a string on the far side of the wall: wide gap, lengthen; narrow gap, shorten.")
-	tooLate   = calc.Text(
+	noteStiff = calc.Text(
 		"The concrete has stiffened. Do not turn any brace: it would crack the wall or tear the brace loose. Write " +
 			"the readings down and tell the foreman.",
 	)
-	endUnread = calc.Text("Read the gap at both end blocks. Until then the string is not proved.")
-	endOff    = calc.Text(
+	askEnds = calc.Text("Read the gap at both end blocks. Until then the string is not proved.")
+	askEnd  = calc.Text(
 		"The gap here is {gap}, the block is {block}. Set the string again before you turn a brace.",
 	)
-	thinBlock   = calc.Text("With blocks under {least} a bulge lifts the string. Are the blocks right?")
-	touches     = calc.Text("The wall touches or lifts the string here. Use thicker blocks and read again.")
-	oneWay      = calc.Text("All readings are off the same way. Check the end blocks before you turn a brace.")
-	jump        = calc.Text("This reading is {jump} from the one before. Read it again.")
-	inRounds    = calc.Text("Brace {name} needs {turns} turns. Turn two, read all again, then go on.")
-	mustPull    = calc.Text("Shortening pulls the wall. The brace must be fixed to pull, at wall and foot.")
-	steep       = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
-	overPlumb   = calc.Text("The worst is beyond the plumb limit of ACI 117-10 at this height, {limit}.")
-	looseForAci = calc.Text("This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.")
-	coarse      = calc.Text("A quarter turn moves the wall by {move}, more than the tolerance. Turn by eighths.")
+	askBlock      = calc.Text("With blocks under {least} a bulge lifts the string. Are the blocks right?")
+	askTouches    = calc.Text("The wall touches or lifts the string here. Use thicker blocks and read again.")
+	askOneWay     = calc.Text("All readings are off the same way. Check the end blocks before you turn a brace.")
+	askJump       = calc.Text("This reading is {jump} from the one before. Read it again.")
+	noteRound     = calc.Text("Brace {name} needs {turns} turns. Turn two, read all again, then go on.")
+	notePull      = calc.Text("Shortening pulls the wall. The brace must be fixed to pull, at wall and foot.")
+	noteSlope     = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
+	notePlumb     = calc.Text("The worst is beyond the plumb limit of ACI 117-10 at this height, {limit}.")
+	noteTolerance = calc.Text("This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.")
+	noteCoarse    = calc.Text("A quarter turn moves the wall by {move}, more than the tolerance. Turn by eighths.")
 )
 
 // Thresholds of common practice.
 var (
-	usualBlock = calc.SI(0.5, "in") // least block that keeps a bulge off the string
-	bigJump    = calc.SI(1, "in")   // from brace to brace
+	usualBlock = calc.SI(0.5, "in") // least thickness of a block
+	bigJump    = calc.SI(1, "in")   // greatest change from brace to brace without a note
 )
 
-func noteLine(r *calc.Recorder, in calc.Case, lines []bracing.Line, step float64) {
+func addNotes(r *calc.Recorder, in calc.Case, lines []bracing.Reading, step float64) {
 	if bracing.Stiff(in) {
-		r.Note(calc.LevelWarning, calc.At("concrete"), tooLate)
+		r.Note(calc.LevelWarning, calc.At("concrete"), noteStiff)
 	} else {
 		noteSide(r, in, lines)
 		noteRounds(r, lines)
-		r.Note(calc.LevelCaution, calc.Path{}, tryOne)
-		r.Note(calc.LevelNotice, calc.Path{}, inOrder)
+		r.Note(calc.LevelCaution, calc.Path{}, noteTry)
+		r.Note(calc.LevelNotice, calc.Path{}, noteOrder)
 	}
 	noteString(r, in)
 	noteReadings(r, in, lines)
@@ -58,39 +58,40 @@ func noteLine(r *calc.Recorder, in calc.Case, lines []bracing.Line, step float64
 }
 
 // noteSide asks for the side of the string, or repeats the answer.
-func noteSide(r *calc.Recorder, in calc.Case, lines []bracing.Line) {
+func noteSide(r *calc.Recorder, in calc.Case, lines []bracing.Reading) {
 	if !in.Has("string-side") {
 		r.Note(calc.LevelAsk, calc.At("string-side"), askSide)
 		return
 	}
 	side := in.Choice("string-side")
-	said := sideBrace
+	note := sideBrace
 	if side == "other" {
-		said = sideOther
+		note = sideOther
 	}
-	r.Note(calc.LevelNotice, calc.At("string-side"), said)
+	r.Note(calc.LevelNotice, calc.At("string-side"), note)
 	for _, l := range lines {
-		if _, turn := bracing.AtTheBrace(bracing.MoveOf(l), side); l.ToTurn && turn == "shorten" {
-			r.Note(calc.LevelCaution, calc.Path{}, mustPull)
+		if _, turn := bracing.SeenFromBrace(bracing.MoveOf(l), side); l.ToTurn && turn == "shorten" {
+			r.Note(calc.LevelCaution, calc.Path{}, notePull)
 			return
 		}
 	}
 }
 
-func noteRounds(r *calc.Recorder, lines []bracing.Line) {
+// noteRounds notes braces that need more than one round.
+func noteRounds(r *calc.Recorder, lines []bracing.Reading) {
 	for _, l := range lines {
 		if l.ToTurn && l.Turns > bracing.RoundTurns+calc.Slack {
-			r.Note(calc.LevelCaution, calc.Cell("readings", l.Nr, "gap"), inRounds,
+			r.Note(calc.LevelCaution, calc.Cell("readings", l.Nr, "gap"), noteRound,
 				calc.WordSlot("name", l.Name()), calc.Amount("turns", l.Turns, bracing.Quarters))
 		}
 	}
 }
 
-// noteString doubts the string: its blocks and the proof at both ends.
+// noteString checks the string: its blocks and the readings at both ends.
 func noteString(r *calc.Recorder, in calc.Case) {
 	block := in.Num("block")
 	if block < usualBlock-bracing.TapeSlack {
-		r.Note(calc.LevelAsk, calc.At("block"), thinBlock, calc.Amount("least", usualBlock, &displays.Part))
+		r.Note(calc.LevelAsk, calc.At("block"), askBlock, calc.Amount("least", usualBlock, &displays.Part))
 	}
 	unread := false
 	for _, id := range []string{"first-end", "second-end"} {
@@ -101,49 +102,50 @@ func noteString(r *calc.Recorder, in calc.Case) {
 			r.Note(
 				calc.LevelAsk,
 				calc.At(id),
-				endOff,
+				askEnd,
 				calc.Amount("gap", in.Num(id), &displays.Part),
 				calc.Amount("block", block, &displays.Part),
 			)
 		}
 	}
 	if unread {
-		r.Note(calc.LevelAsk, calc.At("first-end"), endUnread)
+		r.Note(calc.LevelAsk, calc.At("first-end"), askEnds)
 	}
 }
 
-// noteReadings doubts single readings.
-func noteReadings(r *calc.Recorder, in calc.Case, lines []bracing.Line) {
+// noteReadings checks single readings.
+func noteReadings(r *calc.Recorder, in calc.Case, lines []bracing.Reading) {
 	same := len(lines) >= 3
 	for i, l := range lines {
 		at := calc.Cell("readings", l.Nr, "gap")
 		if in.Num("block") > 0 && l.Row.Num("gap") < bracing.TapeSlack {
-			r.Note(calc.LevelAsk, at, touches)
+			r.Note(calc.LevelAsk, at, askTouches)
 		}
 		if i > 0 && bracing.Exceeds(math.Abs(l.Off-lines[i-1].Off), bigJump) {
-			r.Note(calc.LevelAsk, at, jump, calc.Amount("jump", math.Abs(l.Off-lines[i-1].Off), &displays.Part))
+			r.Note(calc.LevelAsk, at, askJump, calc.Amount("jump", math.Abs(l.Off-lines[i-1].Off), &displays.Part))
 		}
 		same = same && !l.Within && (l.Off > 0) == (lines[0].Off > 0)
 	}
 	if same {
-		r.Note(calc.LevelAsk, calc.At("readings"), oneWay)
+		r.Note(calc.LevelAsk, calc.At("readings"), askOneWay)
 	}
 }
 
-// noteLimits holds tolerance, slope and worst reading against the books.
-func noteLimits(r *calc.Recorder, in calc.Case, lines []bracing.Line, step float64) {
+// noteLimits compares tolerance, slope and worst reading with published limits.
+func noteLimits(r *calc.Recorder, in calc.Case, lines []bracing.Reading, step float64) {
 	limit := bracing.PlumbLimitFormula.Value(in.Num("string-height"))
 	if bracing.Exceeds(math.Abs(lines[worstOf(lines)].Off), limit) {
-		r.Note(calc.LevelNotice, calc.At("readings"), overPlumb, calc.Amount("limit", limit, &displays.PartAtMost))
+		r.Note(calc.LevelNotice, calc.At("readings"), notePlumb, calc.Amount("limit", limit, &displays.PartAtMost))
 	}
 	if bracing.Exceeds(in.Num("tolerance"), limit) {
-		r.Note(calc.LevelNotice, calc.At("tolerance"), looseForAci, calc.Amount("limit", limit, &displays.PartAtMost))
+		r.Note(calc.LevelNotice, calc.At("tolerance"), noteTolerance, calc.Amount("limit", limit, &displays.PartAtMost))
 	}
 	if bracing.Exceeds(step/4, in.Num("tolerance")) {
-		r.Note(calc.LevelNotice, calc.At("tolerance"), coarse, calc.Amount("move", step/4, &displays.Part))
+		r.Note(calc.LevelNotice, calc.At("tolerance"), noteCoarse, calc.Amount("move", step/4, &displays.Part))
 	}
 	angle := bracing.BraceAngleFormula.Value(in.Num("foot-distance"), in.Num("attach-height"), in.Num("foot-below"))
 	if a := calc.From(angle, "°"); a < bracing.LeastSlope-calc.Slack || a > bracing.MostSlope+calc.Slack {
-		r.Note(calc.LevelCaution, calc.At("foot-distance"), steep, calc.Amount("slope", angle, &displays.WholeDegrees))
+		slope := calc.Amount("slope", angle, &displays.WholeDegrees)
+		r.Note(calc.LevelCaution, calc.At("foot-distance"), noteSlope, slope)
 	}
 }

@@ -30,12 +30,12 @@ func TestDefaultByHand(t *testing.T) {
 	calctest.Near(t, "turns", res.Out.Num("turns"), 0.5*0.75*5/math.Sqrt(61)/0.2, 1e-12)
 	calctest.Near(t, "row", res.Out.Num("worst-row"), 3, 0)
 	calctest.Near(t, "to turn", res.Out.Num("to-turn"), 3, 0)
-	// Rows that were never typed are numbered too.
+	// Default rows are numbered too.
 	calctest.Near(t, "row", calc.Run(Calculator, calc.NewCase(Calculator.In)).Out.Num("worst-row"), 3, 0)
 }
 
-// Nothing is assumed about the string's side: unanswered, no output says
-// lengthen or shorten; the number of turns is the same for both answers.
+// Without the side of the string no output gives a direction of turning, and the
+// number of turns is the same for both sides.
 func TestSideIsAskedNeverAssumed(t *testing.T) {
 	open, brace, other := calctest.Run(
 		t,
@@ -55,7 +55,7 @@ func TestSideIsAskedNeverAssumed(t *testing.T) {
 	}
 	for i, l := range open.Out.Rows("lines") {
 		if l.Has("turn") || l.Has("brace-move") {
-			t.Errorf("row %d tells a way to turn with the side unanswered", i+1)
+			t.Errorf("row %d gives a direction of turning without the side", i+1)
 		}
 		b, o := brace.Out.Rows("lines")[i], other.Out.Rows("lines")[i]
 		if l.Num("turns") != b.Num("turns") || b.Num("turns") != o.Num("turns") ||
@@ -77,10 +77,10 @@ func TestSideIsAskedNeverAssumed(t *testing.T) {
 	}
 }
 
-// A wall is built in coordinates, leaned at random, read by string from
-// either side, and set by what the calculator says. Turned to the nearest
-// quarter it must then stand on the line to within an eighth of a turn and
-// the small-movement error. A wrong sign would double the error instead.
+// A wall in coordinates is leaned at random, read by string from either side and
+// set by the turns computed. Turned to the nearest quarter it is then on the line
+// within an eighth of a turn and the error of the linear formula. A wrong sign
+// would double the deviation instead.
 func TestTurningSetsTheWall(t *testing.T) {
 	rng := rand.New(rand.NewPCG(5, 6))
 	for range 300 {
@@ -153,11 +153,11 @@ func TestOrderOfWork(t *testing.T) {
 			t.Fatalf("order %v, want %v", order, want)
 		}
 	}
-	// Given distances, the ends are the outermost readings, not the first rows.
+	// With distances, the ends are the outermost readings, not the outer rows.
 	res = calctest.Run(t, Calculator, "readings=B | 1-3/4 in | 8 ft; A | 1-1/16 in | 2 ft; C | 1-1/2 in | 14 ft")
 	if lines := res.Out.Rows("lines"); lines[1].Num("order") != 2 || lines[2].Num("order") != 1 ||
 		lines[0].Num("order") != 3 {
-		t.Error("the ends are not taken by distance")
+		t.Error("the ends are not those by distance")
 	}
 	if lines := calctest.Run(t, Calculator, "readings=B | 1-3/4 in; A | 2 in").Out.Rows("lines"); lines[1].Num(
 		"order",
@@ -179,16 +179,16 @@ func TestTooLate(t *testing.T) {
 	}
 	for _, l := range res.Out.Rows("lines") {
 		if l.Has("turns") || l.Has("turn") || !l.Has("off") {
-			t.Error("a row tells turns, or loses its reading")
+			t.Error("a row has turns, or lacks its reading")
 		}
 	}
 	for _, s := range res.Steps {
 		if s.Formula == bracing.TurnsFormula || s.Formula == bracing.BraceChangeFormula {
-			t.Error("the worked example tells turns")
+			t.Error("the worked example has turns")
 		}
 	}
 	if Calculator.Cautions[0].Level != calc.LevelWarning {
-		t.Error("the hold point is not a standing warning")
+		t.Error("the hold point is not a warning of the calculator")
 	}
 }
 
@@ -258,7 +258,7 @@ func TestBowOutput(t *testing.T) {
 		"1 | 3/4 in | 0 ft; 2 | 1-1/4 in | 10 ft; 3 | 3/4 in | 40 ft", "1 | 3/4 in | 5 ft; 2 | 1 in | 5 ft; 3 | 3/4 " +
 			"in | 5 ft"} {
 		if calctest.Run(t, Calculator, "readings="+rows).Out.Has("bow-radius") {
-			t.Errorf("%s: a bow is told without ground", rows)
+			t.Errorf("%s: a bow without enough readings", rows)
 		}
 	}
 }
@@ -342,8 +342,8 @@ func sample(rng *rand.Rand, fields []calc.Field) calc.Case {
 	return c
 }
 
-// checkDrawing reads a drawing back as XML and holds every coordinate, and the
-// likely width of short texts, against the frame.
+// checkDrawing parses a drawing as XML and checks that every coordinate, and the
+// estimated width of short texts, is inside the frame.
 func checkDrawing(t *testing.T, d figure.Drawing) {
 	t.Helper()
 	if d.Width > 360 || d.Title == "" || d.Desc == "" || strings.Contains(d.Desc, "{") {

@@ -1,6 +1,6 @@
-// Package windonwall computes what the wind does to an empty or fresh wall and to its
-// braces. It gives forces, not a design: a verdict comes only from ratings
-// that the reader gives.
+// Package windonwall computes the wind forces on an empty or freshly placed
+// wall and on its braces. It gives forces and no design: a verdict is given
+// only on ratings that are entered.
 package windonwall
 
 import (
@@ -10,9 +10,7 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator computes what the wind does to an empty or fresh wall and to its
-// braces. It gives forces, not a design: a verdict comes only from ratings
-// that the reader gives.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:       "wind-on-wall",
 	Title:    calc.Text("Wind on a braced wall"),
@@ -139,30 +137,30 @@ var formulas = []*calc.Formula{
 	bracing.DesignWindFormula, bracing.HeightFactorFormula, bracing.GroundFactorFormula,
 	bracing.VelocityPressureFormula, bracing.WallPressureFormula, bracing.WindLineFormula, bracing.WindMomentFormula,
 	bracing.LeastMomentFormula,
-	bracing.PlankLoadFormula, bracing.PlankHoldFormula, bracing.BraceHoldFormula, bracing.BraceLengthFormula,
-	bracing.BraceForceFormula, bracing.AnchorUpliftFormula, bracing.PlainPressureFormula, bracing.ClearZoneFormula,
+	bracing.PlankLoadFormula, bracing.PlankReactionFormula, bracing.BraceReactionFormula, bracing.BraceLengthFormula,
+	bracing.BraceForceFormula, bracing.AnchorUpliftFormula, bracing.MeasuredPressureFormula, bracing.ClearZoneFormula,
 }
 
 var (
 	// Wind pressures are a tenth of what concrete brings.
-	pressureShow = quantity.Display{
+	showPressure = quantity.Display{
 		Dim:    quantity.Pressure,
 		US:     quantity.UnitDisplay{Unit: "psf", Step: 0.1, Rounding: quantity.Up},
 		Metric: quantity.UnitDisplay{Unit: "kPa", Step: 0.01, Rounding: quantity.Up},
 	}
-	lineLoadShow = quantity.Display{
+	showLineLoad = quantity.Display{
 		Dim:    quantity.LineLoad,
 		US:     quantity.UnitDisplay{Unit: "lbf/ft", Step: 1, Rounding: quantity.Up},
 		Metric: quantity.UnitDisplay{Unit: "kN/m", Step: 0.01, Rounding: quantity.Up},
 	}
-	groundShow = quantity.Display{
+	showGround = quantity.Display{
 		Dim:    quantity.Length,
 		US:     quantity.UnitDisplay{Unit: "ft", Step: 100},
 		Metric: quantity.UnitDisplay{Unit: "m", Step: 50},
 	}
 )
 
-// The reasons of the limits.
+// Reasons of limits.
 const (
 	no         = calc.Text("No map shows so little. Use the map of the local code.")
 	storm      = calc.Text("No map shows so much. Check the unit.")
@@ -211,7 +209,7 @@ var inputs = []calc.Field{
 	{ID: "direction", Label: calc.Text("Factor for direction, Kd"), Display: &displays.Factor, Usual: "0.85",
 		Help:  calc.Text("0.85 for a solid wall; 1 leaves it out."),
 		Range: "0.85 to 1", Why: displays.Engineer, WhyMost: displays.CheckUnit, LeastSource: "asce7"},
-	{ID: "ground", Label: calc.Text("Ground over sea level"), Display: &groundShow, Usual: "0 ft",
+	{ID: "ground", Label: calc.Text("Ground over sea level"), Display: &showGround, Usual: "0 ft",
 		Range: "-1500 to 14000 ft", Why: displays.CheckUnit},
 	{ID: "wall", Label: calc.Text("The wall is"), Kind: calc.Choice, Usual: "empty", Options: []calc.Option{
 		{ID: "empty", Label: calc.Text("empty, form and bars only")},
@@ -309,16 +307,16 @@ var outputs = []calc.Field{
 		{ID: "least", Label: calc.Text("the least load of ACI 347")}}},
 	{ID: "design-wind", Label: calc.Text("Wind for this time"), Display: &displays.Wind},
 	{ID: "kz", Label: calc.Text("Height factor, Kz"), Display: &displays.Factor},
-	{ID: "q", Label: calc.Text("Velocity pressure"), Display: &pressureShow},
+	{ID: "q", Label: calc.Text("Velocity pressure"), Display: &showPressure},
 	{ID: "cf", Label: calc.Text("Force coefficient, Cf"), Display: &displays.Factor},
-	{ID: "pressure", Label: calc.Text("Pressure on the wall"), Display: &pressureShow},
-	{ID: "line", Label: calc.Text("Wind on each length of wall"), Display: &lineLoadShow},
+	{ID: "pressure", Label: calc.Text("Pressure on the wall"), Display: &showPressure},
+	{ID: "line", Label: calc.Text("Wind on each length of wall"), Display: &showLineLoad},
 	{ID: "slope", Label: calc.Text("Slope of the brace"), Display: &displays.Degrees},
-	{ID: "zone", Label: calc.Text("Fall zone, each side"), Display: &zoneShow},
-	{ID: "q-clear", Label: calc.Text("Pressure when crew leaves"), Display: &pressureShow},
+	{ID: "zone", Label: calc.Text("Fall zone, each side"), Display: &showZone},
+	{ID: "q-clear", Label: calc.Text("Pressure when crew leaves"), Display: &showPressure},
 }
 
-var zoneShow = quantity.Display{
+var showZone = quantity.Display{
 	Dim:    quantity.Length,
 	US:     quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1, Rounding: quantity.Up},
 	Metric: quantity.UnitDisplay{Unit: "m", Step: 0.1, Rounding: quantity.Up},

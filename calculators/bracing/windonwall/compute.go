@@ -9,46 +9,46 @@ import (
 )
 
 const (
-	highAttach = calc.Text("The brace cannot hold above the wall, which is {height} high.")
-	slope      = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
-	lowAttach  = calc.Text(
+	refuseAttach = calc.Text("The brace cannot hold above the wall, which is {height} high.")
+	noteSlope    = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
+	noteAttach   = calc.Text(
 		"The brace holds below the middle of the wind. The base gets pushed the other way: fix it well.",
 	)
-	leastCounts = calc.Text(
+	noteLeast = calc.Text(
 		"ACI 347 asks for more than this wind gives: 15 psf (0.72 kPa), or 100 lb on each foot (1.46 kN/m) at the top.",
 	)
-	clearOut = calc.Text(
+	noteClear = calc.Text(
 		"Leave the planks and keep {zone} clear on both sides when the wind passes {wind}. Read it with a wind meter " +
 			"at the wall.",
 	)
-	noForm = calc.Text(
+	noteForms = calc.Text(
 		"That rule is for masonry. No limit is published for foam walls, and an empty one is far lighter.",
 	)
-	freshNote = calc.Text(
+	noteFresh = calc.Text(
 		"Fresh concrete adds weight but no strength. A leaning wall pulls harder on its braces. Count on the braces " +
 			"alone.",
 	)
-	firstDay = calc.Text("Masons leave at 20 mph (9 m/s) on the first day. Is a higher wind right here?")
-	noEnd    = calc.Text(
+	askFirstDay = calc.Text("Masons leave at 20 mph (9 m/s) on the first day. Is a higher wind right here?")
+	noteEnd     = calc.Text(
 		"A wall shorter than two heights has no end zone. The coefficient is that of the whole wall.",
 	)
-	bothWays = calc.Text(
+	noteBothWays = calc.Text(
 		"The wind also blows the other way. The brace must be fixed to pull, at the wall and at the foot.",
 	)
-	noVerdict  = calc.Text("Without ratings there is no verdict. Ask the makers of brace and anchor for safe loads.")
-	overRating = calc.Text(
+	askRatings = calc.Text("Without ratings there is no verdict. Ask the makers of brace and anchor for safe loads.")
+	noteRating = calc.Text(
 		"This is beyond the rating. Do not put the wall up like this: set more braces or ask the engineer.",
 	)
-	strengthMix = calc.Text("With 0.6 the ratings must be safe loads, not breaking loads. Is that so?")
+	askFactor = calc.Text("With 0.6 the ratings must be safe loads, not breaking loads. Is that so?")
 )
 
-// gustFactor is G of a rigid wall.
+// gustFactor is the gust factor G of a rigid wall.
 const gustFactor = 0.85
 
-// firstPeriod is the wind at which masons leave on the first day.
+// firstPeriod is the wind in m/s at which masons leave on the first day.
 var firstPeriod = calc.SI(20, "mph")
 
-// The numbers behind the choices.
+// periodFactor returns the factor of ASCE 37 on the wind for a time of exposure.
 func periodFactor(id string) float64 {
 	switch id {
 	case "weeks":
@@ -63,7 +63,7 @@ func periodFactor(id string) float64 {
 	return 1
 }
 
-// terrain is the gradient height in m and the exponent of an exposure.
+// terrain returns the gradient height in m and the exponent α of an exposure.
 func terrain(id string) (gradient, alpha float64) {
 	switch id {
 	case "b":
@@ -74,7 +74,7 @@ func terrain(id string) (gradient, alpha float64) {
 	return calc.SI(700, "ft"), 11.5
 }
 
-// dutyLoad is the load on the planks in Pa.
+// dutyLoad returns the load on the planks in Pa.
 func dutyLoad(in calc.Case) float64 {
 	switch in.Choice("duty") {
 	case "light":
@@ -89,6 +89,7 @@ func dutyLoad(in calc.Case) float64 {
 	return 0
 }
 
+// forceCoefficient returns C_f of the part of the wall.
 func forceCoefficient(in calc.Case) float64 {
 	switch aspect := in.Num("length") / in.Num("height"); in.Choice("part") {
 	case "whole":
@@ -102,12 +103,12 @@ func forceCoefficient(in calc.Case) float64 {
 func compute(r *calc.Recorder, in calc.Case) {
 	height, attach := in.Num("height"), in.Num("attach")
 	if bracing.Exceeds(attach, height) {
-		r.Refuse(calc.At("attach"), highAttach, calc.Amount("height", height, &displays.Height))
+		r.Refuse(calc.At("attach"), refuseAttach, calc.Amount("height", height, &displays.Height))
 		return
 	}
-	moment := on(r, in)
+	moment := putPressure(r, in)
 	share, run, below := in.Num("spacing"), in.Num("run"), in.Num("below")
-	level := r.Use(bracing.BraceHoldFormula, moment, share, attach)
+	level := r.Use(bracing.BraceReactionFormula, moment, share, attach)
 	load, planks := plankShare(in)
 	long := bracing.BraceLengthFormula.Value(run, attach, below)
 	push := r.Use(bracing.BraceForceFormula, level+planks, long, run)
@@ -119,21 +120,21 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("uplift", uplift)
 	r.Put("level", level+planks)
 	r.Put("down", down)
-	// The pull of the brace bears on the upright, the planks' own push lifts it.
+	// The pull of the brace loads the upright, the push from the planks unloads it.
 	r.Put("leg", math.Max(load+uplift-bracing.AnchorUpliftFormula.Value(planks, attach, below, run), 0))
 	if withPlanks(in) {
 		r.Put("planks", load)
 	}
 	r.Put("slope", bracing.BraceAngleFormula.Value(run, attach, below))
 	r.Put("zone", bracing.ClearZoneFormula.Value(height))
-	r.Put("q-clear", bracing.PlainPressureFormula.Value(in.Num("clear")))
+	r.Put("q-clear", bracing.MeasuredPressureFormula.Value(in.Num("clear")))
 	verdicts(r, in, push, uplift)
-	noteWind(r, in)
+	addNotes(r, in)
 }
 
-// on works out the pressure and the moment that counts, for each length of
+// putPressure puts the pressure and returns the governing moment per length of
 // wall.
-func on(r *calc.Recorder, in calc.Case) float64 {
+func putPressure(r *calc.Recorder, in calc.Case) float64 {
 	wind := r.Use(bracing.DesignWindFormula, periodFactor(in.Choice("period")), in.Num("wind"))
 	gradient, alpha := terrain(in.Choice("exposure"))
 	height := in.Num("height")
@@ -156,24 +157,25 @@ func on(r *calc.Recorder, in calc.Case) float64 {
 	moment, least := bracing.WindMomentFormula.Value(line, height), bracing.LeastMomentFormula.Value(height)
 	if least > moment {
 		r.PutChoice("governs", "least")
-		r.Note(calc.LevelNotice, calc.At("wind"), leastCounts)
+		r.Note(calc.LevelNotice, calc.At("wind"), noteLeast)
 		return r.Use(bracing.LeastMomentFormula, height)
 	}
 	r.PutChoice("governs", "wind")
 	return r.Use(bracing.WindMomentFormula, line, height)
 }
 
-// plankShare is the planks' load on one brace and the level force from it.
+// plankShare returns the load of the planks on one brace and the horizontal force
+// from it.
 func plankShare(in calc.Case) (load, level float64) {
 	if !withPlanks(in) {
 		return 0, 0
 	}
 	load = bracing.PlankLoadFormula.Value(dutyLoad(in), in.Num("width"), in.Num("spacing"))
-	return load, bracing.PlankHoldFormula.Value(load, in.Num("out"), in.Num("attach"))
+	return load, bracing.PlankReactionFormula.Value(load, in.Num("out"), in.Num("attach"))
 }
 
-// verdicts hold the forces against ratings that the reader gave. All forces
-// grow with the length of wall on one brace, so the ratings matter most.
+// verdicts compares the forces with the ratings entered and puts the spacing at
+// which they are reached: all forces are proportional to the spacing.
 func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 	most := math.Inf(1)
 	judge := func(rating, verdict string, force float64) {
@@ -183,7 +185,7 @@ func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 		most = math.Min(most, in.Num("spacing")*in.Num(rating)/force)
 		if bracing.Exceeds(force, in.Num(rating)) {
 			r.PutChoice(verdict, "beyond")
-			r.Note(calc.LevelDanger, calc.At(rating), overRating)
+			r.Note(calc.LevelDanger, calc.At(rating), noteRating)
 			return
 		}
 		r.PutChoice(verdict, "within")
@@ -191,44 +193,44 @@ func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 	judge("brace-rating", "brace-verdict", push)
 	judge("anchor-rating", "anchor-verdict", uplift)
 	if math.IsInf(most, 1) {
-		r.Note(calc.LevelAsk, calc.At("brace-rating"), noVerdict)
+		r.Note(calc.LevelAsk, calc.At("brace-rating"), askRatings)
 		return
 	}
 	r.Put("spacing-limit", most)
 	if in.Choice("factor") == "allowable" {
-		r.Note(calc.LevelAsk, calc.At("factor"), strengthMix)
+		r.Note(calc.LevelAsk, calc.At("factor"), askFactor)
 	}
 }
 
-func noteWind(r *calc.Recorder, in calc.Case) {
+func addNotes(r *calc.Recorder, in calc.Case) {
 	height, attach := in.Num("height"), in.Num("attach")
 	r.Note(
 		calc.LevelWarning,
 		calc.At("clear"),
-		clearOut,
+		noteClear,
 		calc.Amount(
 			"zone",
 			bracing.ClearZoneFormula.Value(height),
-			&zoneShow,
+			&showZone,
 		),
 		calc.Amount("wind", in.Num("clear"), &displays.Wind),
 	)
-	r.Note(calc.LevelNotice, calc.At("clear"), noForm)
-	r.Note(calc.LevelWarning, calc.Path{}, bothWays)
+	r.Note(calc.LevelNotice, calc.At("clear"), noteForms)
+	r.Note(calc.LevelWarning, calc.Path{}, noteBothWays)
 	if in.Choice("wall") == "fresh" {
-		r.Note(calc.LevelWarning, calc.At("wall"), freshNote)
+		r.Note(calc.LevelWarning, calc.At("wall"), noteFresh)
 	}
 	if bracing.Exceeds(in.Num("clear"), firstPeriod) {
-		r.Note(calc.LevelAsk, calc.At("clear"), firstDay)
+		r.Note(calc.LevelAsk, calc.At("clear"), askFirstDay)
 	}
 	if in.Choice("part") == "end" && in.Num("length") < 2*height {
-		r.Note(calc.LevelNotice, calc.At("part"), noEnd)
+		r.Note(calc.LevelNotice, calc.At("part"), noteEnd)
 	}
 	if attach < 0.55*height-calc.Slack {
-		r.Note(calc.LevelCaution, calc.At("attach"), lowAttach)
+		r.Note(calc.LevelCaution, calc.At("attach"), noteAttach)
 	}
 	angle := bracing.BraceAngleFormula.Value(in.Num("run"), attach, in.Num("below"))
 	if a := calc.From(angle, "°"); a < bracing.LeastSlope-calc.Slack || a > bracing.MostSlope+calc.Slack {
-		r.Note(calc.LevelCaution, calc.At("run"), slope, calc.Amount("slope", angle, &displays.Degrees))
+		r.Note(calc.LevelCaution, calc.At("run"), noteSlope, calc.Amount("slope", angle, &displays.Degrees))
 	}
 }

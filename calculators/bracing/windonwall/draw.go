@@ -9,21 +9,21 @@ import (
 )
 
 const (
-	title      = calc.Text("Forces on one brace")
-	desc       = calc.Text("Wind of {line} on the wall. Push along the brace {push}, uplift at the anchor {uplift}.")
-	arrow      = calc.Text("wind {line}")
-	windPush   = calc.Text("push or pull {push}")
-	windUplift = calc.Text("uplift {uplift}")
-	level      = calc.Text("level {level}")
+	title       = calc.Text("Forces on one brace")
+	desc        = calc.Text("Wind of {line} on the wall. Push along the brace {push}, uplift at the anchor {uplift}.")
+	labelWind   = calc.Text("wind {line}")
+	labelPush   = calc.Text("push or pull {push}")
+	labelUplift = calc.Text("uplift {uplift}")
+	labelLevel  = calc.Text("level {level}")
 )
 
-// The frame of the drawing: a section, the brace to the right of the wall.
+// Layout of the drawing: a section, the brace to the right of the wall.
 const (
 	wallX = 118.0
 	thick = 20.0
 	top   = 40.0
 	base  = 220.0
-	most  = 322.0 // rightmost place of a brace foot
+	most  = 322.0 // greatest x of a brace foot
 	tall  = 306.0
 )
 
@@ -68,7 +68,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	line, push := calc.Amount(
 		"line",
 		res.Out.Num("line"),
-		&lineLoadShow,
+		&showLineLoad,
 	), calc.Amount(
 		"push",
 		res.Out.Num("push"),
@@ -77,14 +77,14 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	uplift := calc.Amount("uplift", res.Out.Num("uplift"), &displays.Force)
 	nodes = append(
 		nodes,
-		figure.Text(figure.Label, figure.Point{X: 10, Y: 20}, figure.Start, v.Say(arrow, line)),
-		figure.Text(figure.Number, figure.Point{X: 170, Y: 272}, figure.Middle, v.Say(windPush, push)),
-		figure.Text(figure.Number, figure.Point{X: 10, Y: 296}, figure.Start, v.Say(windUplift, uplift)),
+		figure.Text(figure.Label, figure.Point{X: 10, Y: 20}, figure.Start, v.Say(labelWind, line)),
+		figure.Text(figure.Number, figure.Point{X: 170, Y: 272}, figure.Middle, v.Say(labelPush, push)),
+		figure.Text(figure.Number, figure.Point{X: 10, Y: 296}, figure.Start, v.Say(labelUplift, uplift)),
 		figure.Text(
 			figure.Number,
 			figure.Point{X: 330, Y: 296},
 			figure.End,
-			v.Say(level, calc.Amount("level", res.Out.Num("level"), &displays.Force)),
+			v.Say(labelLevel, calc.Amount("level", res.Out.Num("level"), &displays.Force)),
 		),
 	)
 	return figure.Drawing{
@@ -96,7 +96,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 }
 
-// blow is one arrow of the wind, its tip at x.
+// blow draws one arrow of the wind, its tip at x.
 func blow(x, y float64) []figure.Node {
 	return []figure.Node{
 		figure.Segment(figure.Ink, figure.Point{X: x - 60, Y: y}, figure.Point{X: x, Y: y}),

@@ -32,9 +32,9 @@ func TestHeightFactorTable(t *testing.T) {
 	}
 }
 
-// Any brace in balance: the wall turned about its base, the foot lifted by
-// what the brace brings down. The moments are taken with vectors, not with
-// the formulas.
+// The forces on any brace are in equilibrium: moments about the base of the wall,
+// and vertical forces at the foot. They are computed with vectors, not with the
+// formulas.
 func TestBraceIsInBalance(t *testing.T) {
 	rng := rand.New(rand.NewPCG(13, 14))
 	for range 500 {
@@ -62,8 +62,8 @@ func TestBraceIsInBalance(t *testing.T) {
 		calctest.Near(t, "uplift", res.Out.Num("uplift"), res.Out.Num("pull")*dy/long, 1e-6)
 		calctest.Near(t, "down", res.Out.Num("down"), res.Out.Num("push")*dy/long, 1e-6)
 		calctest.Near(t, "level", res.Out.Num("level"), res.Out.Num("push")*dx/long, 1e-6)
-		// Wind away from the brace: upright = planks + what the brace pulls
-		// down, less the planks' own push.
+		// Wind away from the brace: upright = planks + vertical part of the pull
+		// of the brace, less the push from the planks.
 		leg := res.Out.Num("planks") + (res.Out.Num("pull")-(res.Out.Num("push")-res.Out.Num("pull")))*dy/long
 		calctest.Near(t, "leg", res.Out.Num("leg"), math.Max(leg, 0), 1e-6)
 	}
@@ -120,7 +120,7 @@ func TestWindScales(t *testing.T) {
 	}
 }
 
-// Wall at the spacing that the ratings allow carries just the ratings.
+// At the spacing that the ratings allow the forces equal the ratings.
 func TestRatings(t *testing.T) {
 	open := calctest.Run(t, Calculator)
 	if open.Out.Has("brace-verdict") || open.Out.Has("anchor-verdict") || open.Out.Has("spacing-limit") {
@@ -138,7 +138,7 @@ func TestRatings(t *testing.T) {
 	}
 }
 
-func TestWindNotes(t *testing.T) {
+func TestNotes(t *testing.T) {
 	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
 		{
 			Inputs: "attach=9 ft 1 in",
