@@ -9,6 +9,10 @@ import (
 )
 
 const (
+	askStorm = calc.Text(
+		"The map gives more than {wind}: hurricane country. Lowering the wind does not hold in its season. " +
+			"Does the pour fall into it? Then take the full wind.",
+	)
 	refuseAttach = calc.Text("The brace cannot hold above the wall, which is {height} high.")
 	noteSlope    = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
 	noteAttach   = calc.Text(
@@ -47,6 +51,11 @@ const gustFactor = 0.85
 
 // firstPeriod is the wind in m/s at which masons leave on the first day.
 var firstPeriod = calc.SI(20, "mph")
+
+// stormWind is the wind of the map above which hurricanes govern: our own
+// limit, below the 130 and 140 mph of ASCE 7's wind-borne debris regions (from
+// memory).
+var stormWind = calc.SI(120, "mph")
 
 // periodFactor returns the factor of ASCE 37 on the wind for a time of exposure.
 func periodFactor(id string) float64 {
@@ -135,6 +144,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 // putPressure puts the pressure and returns the governing moment per length of
 // wall.
 func putPressure(r *calc.Recorder, in calc.Case) float64 {
+	if calc.Over(in.Num("wind"), stormWind) && in.Choice("period") != "full" {
+		r.Note(calc.LevelAsk, calc.At("period"), askStorm, calc.Amount("wind", stormWind, &displays.Wind))
+	}
 	wind := r.Use(bracing.DesignWindFormula, periodFactor(in.Choice("period")), in.Num("wind"))
 	gradient, alpha := terrain(in.Choice("exposure"))
 	height := in.Num("height")

@@ -278,3 +278,15 @@ func TestNotes(t *testing.T) {
 		t.Error("a brace above the wall is not refused")
 	}
 }
+
+// In hurricane country the wind is not lowered unasked.
+func TestStormIsAsked(t *testing.T) {
+	if !calctest.Noted(calctest.Run(t, Calculator, "wind=121 mph", "period=weeks"), askStorm) {
+		t.Error("a hurricane wind is lowered without a question")
+	}
+	for _, typed := range [][]string{{"wind=120 mph", "period=weeks"}, {"wind=180 mph", "period=full"}} {
+		if calctest.Noted(calctest.Run(t, Calculator, typed...), askStorm) {
+			t.Errorf("%v is asked about", typed)
+		}
+	}
+}

@@ -158,3 +158,15 @@ func TestNotes(t *testing.T) {
 		{Inputs: "fc=64 MPa", Note: noteCap, Want: false},
 	})
 }
+
+// No code gives a lap of #14 and #18, so there is no shortest one.
+func TestLargestBarsHaveNoLaps(t *testing.T) {
+	for _, bar := range []string{"14", "18"} {
+		if out := calctest.Run(t, Calculator, "bar="+bar).Out; out.Has("least") || out.Has("most") {
+			t.Errorf("#%s: laps of %v to %v", bar, out.Num("least"), out.Num("most"))
+		}
+	}
+	if out := calctest.Run(t, Calculator, "bar=5").Out; !out.Has("least") || out.Num("least") <= 0 {
+		t.Error("#5 has no shortest lap")
+	}
+}

@@ -171,7 +171,7 @@ var outputs = []calc.Field{
 		{ID: "drawing", Kind: calc.Choice, Options: verdicts, Label: calc.Text("The drawing's lap is")},
 	}},
 	{ID: "lap-aci", Display: &length, Label: calc.Text("Class B, ACI, cover kept")},
-	{ID: "hook", Display: &length, Label: calc.Text("Hook development, ACI"),
+	{ID: "hook", Display: &length, Label: calc.Text("Hook by ACI 318-14"),
 		Help: calc.Text("By ACI 318-14, from the face where it is needed.")},
 	{ID: "hook-covered", Display: &length, Label: calc.Text("Hook, well covered, ACI"),
 		Help: calc.Text("With 2-1/2 in at the side and 2 in behind a 90° tail.")},

@@ -11,6 +11,8 @@ const (
 	noteShort = calc.Text(
 		"The drawing's lap is shorter than some rows. Ask the engineer which code and class it follows.",
 	)
+	note19 = calc.Text("ACI 318-19 asks for hooks up to 1.6 times as long where bars are close. Which edition " +
+		"counts?")
 	noteNo    = calc.Text("No laps in bars this large: codes want couplers or welds.")
 	noteIRC   = calc.Text("The IRC table knows only #4 to #6 of Grade 40 and 60. It has no row here.")
 	noteGrade = calc.Text("Above Grade 60 the factor for the grade is from the 2019 code. Older editions have none.")
@@ -65,8 +67,10 @@ func compute(r *calc.Recorder, in calc.Case) {
 		}
 	}
 	r.PutRows("laps", t.rows)
-	r.Put("least", t.least)
-	r.Put("most", t.most)
+	if t.most > 0 { // no code gives a lap of the largest bars
+		r.Put("least", t.least)
+		r.Put("most", t.most)
+	}
 	t.hook()
 	t.say()
 }
@@ -207,6 +211,7 @@ func (t *table) irc() {
 func (t *table) hook() {
 	fy, fc, d := t.in.Num("fy"), t.in.Num("fc"), t.bar.Diameter
 	coat := math.Min(t.coat(), 1.2)
+	t.Note(calc.LevelAsk, calc.Path{}, note19)
 	t.Put("hook", t.Use(steel.Hook318Formula, fy, coat, t.lambda(), fc, d))
 	if d <= largest {
 		t.Put("hook-covered", steel.Hook318Formula.Value(fy, 0.7*coat, t.lambda(), fc, d))
