@@ -19,10 +19,10 @@ const (
 	meansZ  = calc.Text("height of the reading")
 )
 
-// UnoUS is the rate in lb/ft²/h at which free water leaves a level surface:
+// UnoUS is the rate of evaporation in lb/ft²/h of free water on a level surface:
 // (T_c^2.5 - r·T_a^2.5)·(1 + 0.4·V)/10⁶. Temperatures of concrete and air in
 // °F, at least 0; r is relative humidity from 0 to 1; V is wind in mph 20 in.
-// above the surface. It is below 0 where dew falls.
+// above the surface. It is below 0 where water condenses.
 // Source: P. J. Uno, ACI Materials Journal 95-M34, 1998.
 func UnoUS(concrete, air, r, wind float64) float64 {
 	return (math.Pow(concrete, 2.5) - float64(r*math.Pow(air, 2.5))) * (1 + float64(0.4*wind)) / 1000000
@@ -37,9 +37,9 @@ var UnoUSFormula = &calc.Formula{
 	Limits: calc.Text("Free water on a level surface, while it bleeds. Within about 20 % of Menzel."),
 }
 
-// UnoSI is the same author's rate in kg/m²/h with rounded constants:
+// UnoSI is the rate in kg/m²/h by the same author with rounded constants:
 // 5·((T_c + 18)^2.5 - r·(T_a + 18)^2.5)·(V + 4)/10⁶. Temperatures in °C, wind
-// in km/h. It reads about 4 % below UnoUS: the exact change of units gives
+// in km/h. It gives about 4 % less than UnoUS: exact conversion of units gives
 // 5.276, 17.78 and 4.02. Source: CCAA data sheet of November 2004, p. 1.
 func UnoSI(concrete, air, r, wind float64) float64 {
 	return 5 * (math.Pow(concrete+18, 2.5) - float64(r*math.Pow(air+18, 2.5))) * (wind + 4) / 1000000
@@ -55,9 +55,9 @@ var UnoSIFormula = &calc.Formula{
 	Limits: calc.Text("Its constants are rounded: it reads about 4 % below the US form."),
 }
 
-// MenzelUS is the rate in lb/ft²/h from vapour pressures in psi:
+// MenzelUS is the rate of evaporation in lb/ft²/h from vapour pressures in psi:
 // 0.44·(e_0 - r·e_a)·(0.253 + 0.096·V), wind in mph. With pressures in inches
-// of mercury it would read twice too high. Source: C. A. Menzel, 1954.
+// of mercury the rate would be twice too high. Source: C. A. Menzel, 1954.
 func MenzelUS(surface, air, r, wind float64) float64 {
 	return 0.44 * (surface - float64(r*air)) * (0.253 + float64(0.096*wind))
 }
@@ -85,8 +85,8 @@ var MenzelSIFormula = &calc.Formula{
 	Fn: calc.Func4(MenzelSI), Go: "weather.MenzelSI", Source: "menzel",
 }
 
-// VapourPressure is the pressure in kPa of saturated vapour over water at t
-// in °C, 0 to 50: 0.6108·exp(17.27·T/(T + 237.3)).
+// VapourPressure is the saturation vapour pressure in kPa over water at t in °C,
+// 0 to 50: 0.6108·exp(17.27·T/(T + 237.3)).
 // Source: FAO Irrigation and Drainage Paper 56, equation 11.
 func VapourPressure(t float64) float64 { return 0.6108 * math.Exp(17.27*t/(t+237.3)) }
 
@@ -98,9 +98,9 @@ var VapourPressureFormula = &calc.Formula{
 	Limits: calc.Text("0 to 50 °C (32 to 122 °F)."),
 }
 
-// WindAt carries a wind u read z m above open short grass to the height h:
-// u·ln(67.8·h - 5.42)/ln(67.8·z - 5.42). Both heights are above 0.1 m.
-// Source: the wind profile behind FAO paper 56, equation 47, where h is 2 m.
+// WindAt is the wind at the height h in m from a wind u measured z m above open
+// short grass: u·ln(67.8·h - 5.42)/ln(67.8·z - 5.42). Both heights are above
+// 0.1 m. Source: the wind profile behind FAO paper 56, equation 47, where h is 2 m.
 func WindAt(u, h, z float64) float64 {
 	return u * math.Log(float64(67.8*h)-5.42) / math.Log(float64(67.8*z)-5.42)
 }

@@ -9,7 +9,7 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// The SI form is the US form with rounded constants: exact change of units
+// The SI form is the US form with rounded constants: exact conversion of units
 // gives 5.276, 17.78 and 4.02, and about 4 % more.
 func TestUnoForms(t *testing.T) {
 	rnd := rand.New(rand.NewPCG(1, 1))
@@ -36,7 +36,7 @@ func TestUnoForms(t *testing.T) {
 	calctest.Near(t, "ratio of the forms at the chart's example", ratio, 0.957, 0.001)
 }
 
-// Within the grid of the reference the two methods stay within about 20 %.
+// Within the grid of the reference the two methods agree within about 20 %.
 func TestMethodsAgree(t *testing.T) {
 	compared := 0
 	for c := 10.0; c <= 40; c += 5 {
@@ -62,8 +62,8 @@ func TestMethodsAgree(t *testing.T) {
 	}
 }
 
-// Wind and warm concrete dry it; damp air does not.
-func TestDryingRunsTheRightWay(t *testing.T) {
+// Wind and warm concrete raise the rate, humidity lowers it.
+func TestEvaporationIsMonotone(t *testing.T) {
 	rnd := rand.New(rand.NewPCG(2, 2))
 	for range 500 {
 		c, a, r, v := 40+60*rnd.Float64(), 40+60*rnd.Float64(), rnd.Float64(), 40*rnd.Float64()
@@ -71,6 +71,6 @@ func TestDryingRunsTheRightWay(t *testing.T) {
 			t.Fatalf("%v %v %v %v", c, a, r, v)
 		}
 	}
-	calctest.Near(t, "wind brought back to its own height", WindAt(3, 7, 7), 3, 1e-12)
-	calctest.Near(t, "there and back", WindAt(WindAt(3, 0.5, 10), 10, 0.5), 3, 1e-12)
+	calctest.Near(t, "wind at the height of the reading", WindAt(3, 7, 7), 3, 1e-12)
+	calctest.Near(t, "converted and back", WindAt(WindAt(3, 0.5, 10), 10, 0.5), 3, 1e-12)
 }

@@ -29,8 +29,8 @@ const (
 // W_c, T_w, W_w, T_m, W_m, T_i, L, W_i. Masses of aggregate, cement, mixing
 // water, free moisture and ice in any one unit; T_i is the melting point and L
 // the heat of melting over water's specific heat: 80 C°, 144 F°. Heat of
-// hydration, mixing and haul are left out. It does not hold at or below the
-// melting point. Source: ACI 305R and 306R.
+// hydration, of mixing and of the haul are neglected. It does not hold at or below
+// the melting point. Source: ACI 305R and 306R.
 func MixTemperature(v []float64) float64 {
 	solid := 0.22 * (float64(v[0]*v[1]) + float64(v[2]*v[3]))
 	wet := float64(solid) + float64(v[4]*v[5]) + float64(v[6]*v[7])
@@ -75,9 +75,9 @@ var MixTemperatureFormula = &calc.Formula{
 	),
 }
 
-// FrozenMoisture is what free moisture on aggregate below freezing counts as,
-// in place of its temperature: T_i + 0.5·(T_a - T_i) - L, in °C or °F. In °F
-// that is 0.5·T_a - 128. Source: ACI 306R-88, section 3.7.
+// FrozenMoisture is the equivalent temperature of free moisture on aggregate
+// below freezing, T_i + 0.5·(T_a - T_i) - L, in °C or °F. In °F it is 0.5·T_a -
+// 128. Source: ACI 306R-88, section 3.7.
 func FrozenMoisture(aggregate, melting, latent float64) float64 {
 	return melting + float64(0.5*(aggregate-melting)) - latent
 }
@@ -94,7 +94,7 @@ var FrozenMoistureFormula = &calc.Formula{
 	Limits: calc.Text("For aggregate below freezing. All its free moisture is ice."),
 }
 
-// HeatCapacity is the mass of water that takes as much heat as the mix:
+// HeatCapacity is the mass of water with the heat capacity of the mix,
 // 0.22·(W_a + W_c) + W_m + W_w. Source: the denominator of ACI 305R.
 func HeatCapacity(aggregate, cement, moisture, water float64) float64 {
 	return float64(0.22*(aggregate+cement)) + moisture + water
@@ -117,8 +117,8 @@ var HeatCapacityFormula = &calc.Formula{
 	Fn: calc.Func4(HeatCapacity), Go: "weather.HeatCapacity", Source: "aci305",
 }
 
-// IceNeeded is the mass of ice that, in place of as much water, brings a mix
-// from t0 to t: C·(T_0 - T)/(T_w - T_i + L). Source: algebra on MixTemperature.
+// IceNeeded is the mass of ice that, in place of the same mass of water, brings a
+// mix from t0 to t: C·(T_0 - T)/(T_w - T_i + L). Source: algebra on MixTemperature.
 func IceNeeded(capacity, t0, t, water, melting, latent float64) float64 {
 	return capacity * (t0 - t) / (water - melting + latent)
 }
@@ -171,8 +171,9 @@ var WaterNeededFormula = &calc.Formula{
 	Fn: calc.Func5(WaterNeeded), Go: "weather.WaterNeeded", Source: "aci306",
 }
 
-// Lever is by how many degrees one part must change to change the mix by one:
-// C/(c·W), c the part's specific heat against water's. Source: as above.
+// Lever is the change of temperature of one part for a change of the mix by one
+// degree, C/(c·W), with c the specific heat of the part over that of water.
+// Source: as WaterNeeded.
 func Lever(capacity, heat, mass float64) float64 { return capacity / (heat * mass) }
 
 var LeverFormula = &calc.Formula{

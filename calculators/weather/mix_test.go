@@ -7,8 +7,8 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// Parts of one temperature mix to it, regardless of their masses; and the
-// temperature of a mix lies between those of its parts.
+// Parts of one temperature give a mix of that temperature, and the temperature of
+// a mix is between those of its parts.
 func TestMixOfEqualParts(t *testing.T) {
 	rnd := rand.New(rand.NewPCG(3, 3))
 	w := func() float64 { return 1 + 3000*rnd.Float64() }

@@ -10,12 +10,14 @@ const (
 	meansKnown = calc.Text("setting time known")
 	meansSet   = calc.Text("setting time")
 	meansQ     = calc.Text("activation energy over the gas constant")
+	meansSpeed = calc.Text("times as fast as at 70 °F (21 °C)")
 	meansRef   = calc.Text("temperature it is known at")
 )
 
-// SetArrhenius carries a setting time t_r known at T_r to the temperature T,
-// both in K: t_r·exp(Q·(1/T - 1/T_r)), the equivalent age turned round. Q is
-// the activation energy over the gas constant, in K.
+// SetArrhenius is the setting time at the temperature T from a setting time t_r at
+// T_r, both in K: t_r·exp(Q·(1/T - 1/T_r)), the inverse of the equivalent age. Q
+// is the activation energy over the gas constant, in K. The result has the unit of
+// t_r.
 // Source: ASTM C1074; Q of 5000 K there, 4000 K in EN 1992-1-1.
 func SetArrhenius(known, q, t, reference float64) float64 {
 	return known * math.Exp(q*(1/t-1/reference))
@@ -34,8 +36,8 @@ var SetArrheniusFormula = &calc.Formula{
 	Limits: calc.Text("The same mix, at one even temperature. Best within 50 to 90 °F (10 to 32 °C)."),
 }
 
-// SetDoubling carries a setting time by the rule of thumb, temperatures in
-// °F: t_r·2^((T_r - T)/20). Source: Frame Building News, October 2020.
+// SetDoubling is the setting time by the rule of thumb, t_r·2^((T_r - T)/20), with
+// temperatures in °F. Source: Frame Building News, October 2020.
 func SetDoubling(known, t, reference float64) float64 { return known * pow2((reference-t)/20) }
 
 var SetDoublingFormula = &calc.Formula{
@@ -50,4 +52,16 @@ var SetDoublingFormula = &calc.Formula{
 	Limits: calc.Text(
 		"20 °F (11 °C) colder doubles it, 20 °F warmer halves it. Within about 30 % of the old site table.",
 	),
+}
+
+// Speed is the rate of setting at t in °F over the rate at 70 °F,
+// 2^((T - 70)/20). Source: the rule of thumb that 20 °F doubles or halves it.
+func Speed(t float64) float64 { return pow2((t - 70) / 20) }
+
+var SpeedFormula = &calc.Formula{
+	ID: "speed", Title: calc.Text("How much faster it sets"),
+	Expr: "2^((T - 70)/20)", Result: calc.Var{Symbol: "n", Meaning: meansSpeed},
+	Vars: []calc.Var{{Symbol: "T", Meaning: meansTc, Unit: "°F"}},
+	Fn:   calc.Func1(Speed), Go: "weather.Speed", Source: "nfba",
+	Limits: calc.Text("A rule of thumb for plain mixes. A retarder changes it."),
 }

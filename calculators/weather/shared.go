@@ -1,3 +1,5 @@
+// Package weather holds the equations of concreting in cold, hot and dry
+// weather: mix temperature, setting, evaporation, discharge and cooling.
 package weather
 
 import (
@@ -7,30 +9,29 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// How the quantities of this package are written. A limit that is least is
-// rounded up and one that is greatest is rounded down.
+// ShowDrop displays a difference of temperature, rounded down.
 var ShowDrop = quantity.Display{
 	Dim:    quantity.TemperatureDifference,
 	US:     quantity.UnitDisplay{Unit: "F°", Step: 1, Rounding: quantity.Down},
 	Metric: quantity.UnitDisplay{Unit: "C°", Step: 1, Rounding: quantity.Down},
 }
 
-// The reasons that several limits share.
+// Reasons of limits that several calculators share.
 const (
 	WhyLand = calc.Text("No job site is outside this. Check the number and its unit.")
 	WhyGel  = calc.Text("Fresh concrete outside this is frozen or spoiled.")
 )
 
-// The symbols that several formulas share.
+// Meanings of symbols that several formulas share.
 const (
 	meansTc = calc.Text("temperature of the concrete")
 	meansTa = calc.Text("temperature of the air")
 )
 
-// pow2 is 2 to the power x.
+// pow2 returns 2 to the power x.
 func pow2(x float64) float64 { return math.Pow(2, x) }
 
-// Amount is an output as the reader sees it.
+// Amount formats an input or output of a case in a locale.
 func Amount(v calc.Locale, c calc.Case, id string) string {
 	for i, f := range c.Fields() {
 		if f.ID == id {

@@ -1,5 +1,5 @@
-// Package coldweather answers how warm concrete must be in the cold, how long it is
-// protected and how slowly it may cool afterwards.
+// Package coldweather computes the least temperature of concrete in cold
+// weather, the days of protection and the least time for uncovering.
 package coldweather
 
 import (
@@ -9,8 +9,7 @@ import (
 	"coursebook/calculators/weather"
 )
 
-// Calculator answers how warm concrete must be in the cold, how long it is
-// protected and how slowly it may cool afterwards.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:    "cold-weather",
 	Title: calc.Text("Cold weather placing and protection"),
@@ -50,8 +49,8 @@ var Calculator = &calc.Calculator{
 }
 
 const (
-	yes      = "cold"
-	no       = "mild"
+	isCold   = "cold"
+	isMild   = "mild"
 	warmOK   = "ok"
 	warmNot  = "too-cold"
 	warmNone = "unread"
@@ -103,8 +102,8 @@ var outputs = []calc.Field{
 	{
 		ID: "weather", Kind: calc.Choice, Label: calc.Text("By the definition, this is"),
 		Options: []calc.Option{
-			{ID: yes, Label: calc.Text("Cold weather: protect")},
-			{ID: no, Label: calc.Text("No cold weather")},
+			{ID: isCold, Label: calc.Text("Cold weather: protect")},
+			{ID: isMild, Label: calc.Text("No cold weather")},
 		},
 	},
 	{
@@ -212,16 +211,16 @@ var tables = []calc.Table{{
 	},
 }}
 
-// row is one column of the cold-weather table, for one range of the least
-// dimension: temperatures in °F, the drop in F°.
+// row holds the limits for one range of the least dimension: temperatures in °F,
+// the drop in F°.
 type row struct {
-	placed float64    // least as placed and kept
+	placed float64    // least as placed and during protection
 	mixed  [3]float64 // least as mixed: air above 30 °F, 0 to 30 °F, below 0 °F
 	drop   float64    // greatest gradual fall in the first 24 h after protection
 }
 
-// The table of ACI 306R-88, by least dimension: below 12 in., 12 to 36 in.,
-// above 36 to 72 in., above 72 in. The first two as repeated in Masonry and
+// rows are the table of ACI 306R-88, by least dimension: below 12 in., 12 to 36 in.,
+// above 36 to 72 in., above 72 in. The first two as quoted in Masonry and
 // Concrete, Fig. 3-37; the last two from memory.
 var rows = [...]row{
 	{55, [3]float64{60, 65, 70}, 50},
@@ -230,9 +229,9 @@ var rows = [...]row{
 	{40, [3]float64{45, 50, 55}, 20},
 }
 
-// column is the row of the table for a least dimension in in. A limit
-// itself belongs to the warmer, stricter row but for 12 in., as printed.
-func column(inches float64) *row {
+// limitsFor returns the row for a least dimension in inches. A dimension
+// between two rows belongs to the warmer one, except 12 in., as printed.
+func limitsFor(inches float64) *row {
 	switch {
 	case calc.Under(inches, 12):
 		return &rows[0]
@@ -244,7 +243,7 @@ func column(inches float64) *row {
 	return &rows[3]
 }
 
-// airRange is the column of row.mixed for an air temperature in °F.
+// airRange returns the index into row.mixed for an air temperature in °F.
 func airRange(air float64) int {
 	switch {
 	case air > 30+calc.Slack:
@@ -255,10 +254,10 @@ func airRange(air float64) int {
 	return 2
 }
 
-// protection is days of protection, for usual cement and for early strength.
+// protection holds days of protection, for usual cement and for early strength.
 type protection struct{ frost, strength [2]float64 }
 
-// The services, by what the wall bears and sees while young.
+// IDs of the options of load and exposure while the wall is young.
 const (
 	serviceSheltered = "sheltered"
 	serviceExposed   = "exposed"
@@ -266,9 +265,9 @@ const (
 	serviceLoaded    = "loaded"
 )
 
-// protectionDays is the days of ACI 306R, as repeated in Masonry and Concrete,
-// Fig. 3-38. A fully loaded member has no days for strength: it must be proved
-// in place. Source: ACI 306R.
+// protectionDays returns the days of protection. A fully loaded member has no days
+// for strength: its strength must be measured in place. Source: ACI 306R, as quoted
+// in Masonry and Concrete, Fig. 3-38.
 func protectionDays(service string) protection {
 	switch service {
 	case serviceSheltered:
@@ -281,8 +280,7 @@ func protectionDays(service string) protection {
 	return protection{[2]float64{3, 2}, [2]float64{3, 2}}
 }
 
-// How the quantities of this package are written. A limit that is least is
-// rounded up and one that is greatest is rounded down.
+// Displays of inputs and outputs. A time that is needed is rounded up.
 var showHoursUp = quantity.Display{
 	Dim: quantity.Duration,
 	US:  quantity.UnitDisplay{Unit: "h", Step: 1, Rounding: quantity.Up},

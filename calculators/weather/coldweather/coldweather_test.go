@@ -7,8 +7,8 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// Colder air never asks for less, nor does a thinner section.
-func TestColdRunsTheRightWay(t *testing.T) {
+// Colder air never lowers the limits, nor does a thinner section.
+func TestLimitsAreMonotone(t *testing.T) {
 	for i, row := range rows {
 		if row.mixed[0] <= row.placed || row.mixed[1] <= row.mixed[0] || row.mixed[2] <= row.mixed[1] {
 			t.Errorf("row %d: %v", i, row)
@@ -26,7 +26,7 @@ func TestColdRunsTheRightWay(t *testing.T) {
 	}
 }
 
-func TestColdNotes(t *testing.T) {
+func TestNotes(t *testing.T) {
 	for _, c := range []struct {
 		typed   []string
 		verdict string
@@ -55,7 +55,7 @@ func TestColdNotes(t *testing.T) {
 		t.Errorf("covers come off cold concrete: %v", cold.Notes)
 	}
 	if calctest.Run(t, Calculator, "service=loaded").Out.Has("strength") {
-		t.Error("days are told for a full load")
+		t.Error("days are given for a full load")
 	}
 	// 60 °F under the cover, 0 °F outside, 8 in. wall: 60 of 50 F° in 24 h.
 	calctest.Near(

@@ -33,17 +33,17 @@ const (
 )
 
 // coldFrom is the air temperature below which weather is cold.
-const fromF = 40.0
+const coldBelowF = 40.0
 
 func compute(r *calc.Recorder, in calc.Case) {
-	row := column(calc.From(in.Num("section"), "in"))
+	row := limitsFor(calc.From(in.Num("section"), "in"))
 	air := calc.From(in.Num("air"), "°F")
 	placed, mixed := calc.SI(row.placed, "°F"), calc.SI(row.mixed[airRange(air)], "°F")
 	r.Put("placed", placed)
 	r.Put("mixed", mixed)
-	r.PutChoice("weather", no)
-	if air <= fromF+calc.Slack {
-		r.PutChoice("weather", yes)
+	r.PutChoice("weather", isMild)
+	if air <= coldBelowF+calc.Slack {
+		r.PutChoice("weather", isCold)
 	} else {
 		r.Note(calc.LevelNotice, calc.At("air"), noteMild)
 	}
@@ -53,7 +53,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	putUncover(r, in, placed, calc.SI(row.drop, "F°"))
 }
 
-// putWarm judges the concrete at the truck.
+// putWarm puts the verdict on the concrete at the truck.
 func putWarm(r *calc.Recorder, in calc.Case, placed, mixed float64) {
 	t := in.Num("concrete")
 	least := calc.Amount("least", placed, &displays.TemperatureAtLeast)
@@ -65,7 +65,7 @@ func putWarm(r *calc.Recorder, in calc.Case, placed, mixed float64) {
 		r.PutChoice("verdict", warmNot)
 		r.Note(calc.LevelWarning, calc.At("concrete"), noteToo, least)
 		return
-	case calc.Under(t, mixed) && in.Num("air") <= calc.SI(fromF, "°F"):
+	case calc.Under(t, mixed) && in.Num("air") <= calc.SI(coldBelowF, "°F"):
 		r.Note(
 			calc.LevelNotice,
 			calc.At("concrete"),

@@ -8,19 +8,19 @@ import (
 )
 
 const (
-	sayTitle = calc.Text("Section of the wall in the cold")
-	sayDesc  = calc.Text(
+	title = calc.Text("Section of the wall in the cold")
+	desc  = calc.Text(
 		"A wall between two foam faces, its top under a cover. The core stays at {placed} or warmer; the air falls " +
 			"to {air}.",
 	)
-	sayCover = calc.Text("Cover the top")
-	sayKeep  = calc.Text("at least")
-	sayAir   = calc.Text("Air {air}")
-	sayFoam  = calc.Text("Foam")
-	sayFoot  = calc.Text("Footing: thawed")
+	labelCover = calc.Text("Cover the top")
+	labelKeep  = calc.Text("at least")
+	labelAir   = calc.Text("Air {air}")
+	labelFoam  = calc.Text("Foam")
+	labelFoot  = calc.Text("Footing: thawed")
 )
 
-// draw is a section: foam, core, footing, and the cover that counts.
+// draw shows a section: foam, core, footing and cover.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -38,20 +38,20 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	return figure.Drawing{
 		Width:  figure.ChartWidth,
 		Height: 270,
-		Title:  v.Say(sayTitle),
-		Desc:   v.Say(sayDesc, placed, air),
+		Title:  v.Say(title),
+		Desc:   v.Say(desc, placed, air),
 		Nodes: []figure.Node{
 			figure.Rect(figure.Ground, at(left-foam-30, foot), wide+2*foam+60, 30),
 			figure.Rect(figure.Foam, at(left-foam, top), foam, foot-top),
 			figure.Rect(figure.Foam, at(left+wide, top), foam, foot-top),
 			figure.Rect(figure.Concrete, at(left, top), wide, foot-top),
 			figure.Rect(figure.Limit, at(left-foam-8, top-14), wide+2*foam+16, 10),
-			figure.Text(figure.Label, at(left+wide/2, 24), figure.Middle, v.Say(sayCover)),
-			figure.Text(figure.Label, at(left+wide/2, 125), figure.Middle, v.Say(sayKeep)),
+			figure.Text(figure.Label, at(left+wide/2, 24), figure.Middle, v.Say(labelCover)),
+			figure.Text(figure.Label, at(left+wide/2, 125), figure.Middle, v.Say(labelKeep)),
 			figure.Text(figure.Number, at(left+wide/2, 145), figure.Middle, weather.Amount(v, res.Out, "placed")),
-			figure.Text(figure.Label, at(left+wide+foam+8, 145), figure.Start, v.Say(sayAir, air)),
-			figure.Text(figure.Label, at(left-foam-8, 145), figure.End, v.Say(sayFoam)),
-			figure.Text(figure.Label, at(left+wide/2, foot+44), figure.Middle, v.Say(sayFoot)),
+			figure.Text(figure.Label, at(left+wide+foam+8, 145), figure.Start, v.Say(labelAir, air)),
+			figure.Text(figure.Label, at(left-foam-8, 145), figure.End, v.Say(labelFoam)),
+			figure.Text(figure.Label, at(left+wide/2, foot+44), figure.Middle, v.Say(labelFoot)),
 		},
 	}
 }

@@ -1,5 +1,5 @@
-// Package evaporation answers how fast the open top of fresh concrete dries, and
-// whether that is too fast. Uno's US form decides; the others are shown.
+// Package evaporation computes the rate of evaporation from fresh concrete by
+// several published equations and compares the governing rate with a limit.
 package evaporation
 
 import (
@@ -9,8 +9,7 @@ import (
 	"coursebook/calculators/weather"
 )
 
-// Calculator answers how fast the open top of fresh concrete dries, and
-// whether that is too fast. Uno's US form decides; the others are shown.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "evaporation",
 	Title:   calc.Text("Drying of the fresh surface"),
@@ -54,9 +53,9 @@ const (
 
 // The verdicts on a rate.
 const (
-	dryLow  = "low"
-	dryCare = "care"
-	dryAct  = "act"
+	rateLow  = "low"
+	rateCare = "care"
+	rateAct  = "act"
 )
 
 var inputs = []calc.Field{
@@ -103,9 +102,9 @@ var outputs = []calc.Field{
 	{
 		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("Drying"),
 		Options: []calc.Option{
-			{ID: dryLow, Label: calc.Text("Slow: usual care")},
-			{ID: dryCare, Label: calc.Text("Careful: have protection ready")},
-			{ID: dryAct, Label: calc.Text("Too fast: act now")},
+			{ID: rateLow, Label: calc.Text("Slow: usual care")},
+			{ID: rateCare, Label: calc.Text("Careful: have protection ready")},
+			{ID: rateAct, Label: calc.Text("Too fast: act now")},
 		},
 	},
 	{
@@ -202,8 +201,7 @@ var tables = []calc.Table{{
 	},
 }}
 
-// How the quantities of this package are written. A limit that is least is
-// rounded up and one that is greatest is rounded down.
+// Displays of inputs and outputs.
 var (
 	showRate = quantity.Display{
 		Dim:    quantity.EvaporationRate,

@@ -26,9 +26,9 @@ const (
 	ofAir      = calc.Text("In the air")
 )
 
-// dryLimit is the rate in lb/ft²/h from which a mix must be protected: the
-// US figure of each pair, the stricter by 2 %.
-func dryLimit(mix string) float64 {
+// rateLimit returns the rate in lb/ft²/h from which a mix must be protected: of
+// each published pair the US value, which is lower by 2 %.
+func rateLimit(mix string) float64 {
 	switch mix {
 	case mixBlend:
 		return 0.15
@@ -38,7 +38,7 @@ func dryLimit(mix string) float64 {
 	return 0.2
 }
 
-// windHeight is where the equations want the wind, in m.
+// windHeight is the height of the wind in the equations, in m.
 const windHeight = 0.5
 
 func compute(r *calc.Recorder, in calc.Case) {
@@ -57,7 +57,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 		air,
 	)
 	menzel := math.Max(0, r.Use(weather.MenzelUSFormula, e0, ea, humidity, wind))
-	limit := calc.SI(dryLimit(in.Choice("mix")), "lb/ft²/h")
+	limit := calc.SI(rateLimit(in.Choice("mix")), "lb/ft²/h")
 	worst := math.Max(rate, menzel)
 	r.Put("worst", worst)
 	r.Put("rate", rate)
@@ -67,13 +67,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("careful", limit/2)
 	switch {
 	case !calc.Under(worst, limit):
-		r.PutChoice("verdict", dryAct)
+		r.PutChoice("verdict", rateAct)
 		r.Note(calc.LevelNotice, calc.Path{}, noteAct)
 	case !calc.Under(worst, limit/2):
-		r.PutChoice("verdict", dryCare)
+		r.PutChoice("verdict", rateCare)
 		r.Note(calc.LevelNotice, calc.Path{}, noteCare)
 	default:
-		r.PutChoice("verdict", dryLow)
+		r.PutChoice("verdict", rateLow)
 	}
 	if !calc.Under(rate, limit) != !calc.Under(menzel, limit) {
 		r.Note(calc.LevelNotice, calc.Path{}, noteSplit,
@@ -86,12 +86,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 		calc.Over(calc.From(wind, "km/h"), 40.3) {
 		r.Note(calc.LevelNotice, calc.At("concrete"), noteGrid)
 	}
-	lowerWind(r, in)
+	putLowWind(r, in)
 }
 
-// lowerWind shows what the wind near the ground would make of it. It never
-// touches the verdict: a site is no meadow.
-func lowerWind(r *calc.Recorder, in calc.Case) {
+// putLowWind puts the rate for the wind at the height of the equations. The verdict
+// does not depend on it: a site is no open short grass.
+func putLowWind(r *calc.Recorder, in calc.Case) {
 	if !in.Has("wind-height") {
 		return
 	}

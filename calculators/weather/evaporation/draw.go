@@ -7,11 +7,11 @@ import (
 )
 
 const (
-	sayDryTitle = calc.Text("Evaporation by each equation")
-	sayDryDesc  = calc.Text("Uno gives {uno} and Menzel {menzel}. The dashed line is the limit of {limit}.")
-	sayUno      = calc.Text("Uno, decides")
-	sayMenzel   = calc.Text("Menzel")
-	sayUnoSI    = calc.Text("Uno, rounded SI form")
+	title       = calc.Text("Evaporation by each equation")
+	desc        = calc.Text("Uno gives {uno} and Menzel {menzel}. The dashed line is the limit of {limit}.")
+	labelUno    = calc.Text("Uno, decides")
+	labelMenzel = calc.Text("Menzel")
+	labelUnoSI  = calc.Text("Uno, rounded SI form")
 )
 
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
@@ -28,12 +28,12 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	nodes, foot := figure.Bars(
 		0,
-		[]figure.Bar{bar(sayUno, "rate"), bar(sayMenzel, "menzel"), bar(sayUnoSI, "uno-si")},
+		[]figure.Bar{bar(labelUno, "rate"), bar(labelMenzel, "menzel"), bar(labelUnoSI, "uno-si")},
 		limit,
 	)
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayDryTitle), Nodes: nodes,
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(
-			sayDryDesc,
+			desc,
 			calc.WordSlot("uno", weather.Amount(v, out, "rate")),
 			calc.WordSlot("menzel", weather.Amount(v, out, "menzel")),
 			calc.WordSlot("limit", weather.Amount(v, out, "limit")),

@@ -7,19 +7,19 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-func TestEvaporationNotes(t *testing.T) {
+func TestNotes(t *testing.T) {
 	for _, c := range []struct {
 		typed   []string
 		verdict string
 		note    calc.Text
 	}{
-		{[]string{"concrete=87 °F", "air=80 °F", "humidity=50%"}, dryAct, noteAct},
-		{[]string{"concrete=70 °F", "air=70 °F", "humidity=70%", "wind=20 mph"}, dryCare, noteCare},
-		{[]string{"concrete=70 °F", "air=70 °F", "humidity=70%", "wind=20 mph", "mix=silica"}, dryAct, noteAct},
-		{[]string{"concrete=70 °F", "air=70 °F", "humidity=70%", "wind=5 mph"}, dryLow, ""},
-		{[]string{"concrete=45 °F", "air=85 °F", "humidity=95%"}, dryLow, noteDew},
-		{[]string{"wind=30 mph"}, dryAct, noteGrid},
-		{[]string{"wind-height=33 ft"}, dryAct, noteLow},
+		{[]string{"concrete=87 °F", "air=80 °F", "humidity=50%"}, rateAct, noteAct},
+		{[]string{"concrete=70 °F", "air=70 °F", "humidity=70%", "wind=20 mph"}, rateCare, noteCare},
+		{[]string{"concrete=70 °F", "air=70 °F", "humidity=70%", "wind=20 mph", "mix=silica"}, rateAct, noteAct},
+		{[]string{"concrete=70 °F", "air=70 °F", "humidity=70%", "wind=5 mph"}, rateLow, ""},
+		{[]string{"concrete=45 °F", "air=85 °F", "humidity=95%"}, rateLow, noteDew},
+		{[]string{"wind=30 mph"}, rateAct, noteGrid},
+		{[]string{"wind-height=33 ft"}, rateAct, noteLow},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
 		if res.Out.Choice("verdict") != c.verdict || c.note != "" && !calctest.Noted(res, c.note) {
@@ -36,7 +36,7 @@ func TestEvaporationNotes(t *testing.T) {
 	// ACI 305R-99, table 2.1.5 (from memory): 0.2 lb/ft²/h. Uno gives 0.19 and
 	// Menzel 0.22: the faster one decides.
 	res := calctest.Run(t, Calculator, "concrete=105 °F", "air=95 °F", "humidity=85%", "wind=10 mph")
-	if res.Out.Choice("verdict") != dryAct || res.Out.Num("worst") != res.Out.Num("menzel") ||
+	if res.Out.Choice("verdict") != rateAct || res.Out.Num("worst") != res.Out.Num("menzel") ||
 		!calctest.Noted(res, noteSplit) {
 		t.Errorf("the slower equation decides: %v", res.Notes)
 	}

@@ -1,5 +1,6 @@
-// Package hotweather answers whether a load may still go in: its temperature, its
-// age and the turns of its drum against the limits, sooner in heat.
+// Package hotweather computes whether a load may be discharged: its
+// temperature, its age and the turns of its drum against the limits, which are
+// lower in heat.
 package hotweather
 
 import (
@@ -8,8 +9,7 @@ import (
 	"coursebook/calculators/weather"
 )
 
-// Calculator answers whether a load may still go in: its temperature, its
-// age and the turns of its drum against the limits, sooner in heat.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:       "hot-weather",
 	Title:    calc.Text("Hot weather and discharge time"),
@@ -36,19 +36,19 @@ var Calculator = &calc.Calculator{
 	Draw:    draw,
 }
 
-// The rules of discharge.
+// IDs of the rules of discharge.
 const (
 	ruleOld = "c94"
 	ruleNew = "c94-new"
 	ruleOwn = "own"
 )
 
-// The verdicts on a load.
+// IDs of the verdicts on a load.
 const (
 	loadGood  = "good"
 	loadHurry = "hurry"
 	loadLate  = "late"
-	load      = "hot"
+	loadHot   = "hot"
 )
 
 var inputs = []calc.Field{
@@ -127,7 +127,7 @@ var outputs = []calc.Field{
 			{ID: loadGood, Label: calc.Text("May go in")},
 			{ID: loadHurry, Label: calc.Text("Must be emptied soon")},
 			{ID: loadLate, Label: calc.Text("Is past its limit")},
-			{ID: load, Label: calc.Text("Is too hot")},
+			{ID: loadHot, Label: calc.Text("Is too hot")},
 		},
 	},
 	{ID: "left", Kind: calc.Number, Display: &displays.MinutesAtMost, Lead: true, Label: calc.Text("Time left")},

@@ -38,18 +38,18 @@ const (
 )
 
 func compute(r *calc.Recorder, in calc.Case) {
-	limit := hotLimit(r, in)
+	limit := timeLimit(r, in)
 	left := r.Use(weather.TimeLeftFormula, limit, in.Num("age"))
 	r.Put("limit", limit)
 	r.Put("speed", r.Use(weather.SpeedFormula, in.Num("concrete")))
 	r.Put("spare", math.Max(0, in.Num("limit-temp")-in.Num("concrete")))
-	allowed, counted := turns(r, in)
+	allowed, counted := turnsLimit(r, in)
 	turnsLeft := allowed - in.Num("turns")
 	late := left < -calc.Slack*limit
 	verdict := loadGood
 	switch {
 	case calc.Over(in.Num("concrete"), in.Num("limit-temp")):
-		verdict = load
+		verdict = loadHot
 		r.Note(
 			calc.LevelWarning,
 			calc.At("concrete"),
@@ -91,8 +91,9 @@ func putLeft(r *calc.Recorder, in calc.Case, limit, left float64) {
 	}
 }
 
-// hotLimit is the time in s that counts: the rule's, or less in heat.
-func hotLimit(r *calc.Recorder, in calc.Case) float64 {
+// timeLimit returns the governing time limit in s: that of the rule, or a lower one
+// in heat.
+func timeLimit(r *calc.Recorder, in calc.Case) float64 {
 	limit := calc.SI(90, "min")
 	switch in.Choice("rule") {
 	case ruleOwn:
@@ -108,10 +109,10 @@ func hotLimit(r *calc.Recorder, in calc.Case) float64 {
 	return limit
 }
 
-// turns returns the turns of the drum that the rule allows; counted is false
+// turnsLimit returns the turns of the drum that the rule allows; counted is false
 // where it allows any number, or the counter was not read. By ASTM C94 the load
 // is discharged before the last turn allowed.
-func turns(r *calc.Recorder, in calc.Case) (allowed float64, counted bool) {
+func turnsLimit(r *calc.Recorder, in calc.Case) (allowed float64, counted bool) {
 	allowed = 300
 	if notOldRule(in) {
 		if !in.Has("own-turns") {

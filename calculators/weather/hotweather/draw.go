@@ -7,10 +7,10 @@ import (
 )
 
 const (
-	sayTitle = calc.Text("Age of the load against its limit")
-	sayDesc  = calc.Text("The load is {age} old; the limit that counts is {limit}, so {left} are left.")
-	sayAge   = calc.Text("Age now")
-	sayLimit = calc.Text("Limit that counts")
+	title      = calc.Text("Age of the load against its limit")
+	desc       = calc.Text("The load is {age} old; the limit that counts is {limit}, so {left} are left.")
+	labelAge   = calc.Text("Age now")
+	labelLimit = calc.Text("Limit that counts")
 )
 
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
@@ -24,12 +24,12 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	ageText, limitText := weather.Amount(v, in, "age"), weather.Amount(v, res.Out, "limit")
 	nodes, foot := figure.Bars(0, []figure.Bar{
-		{Role: role, Name: v.Say(sayAge), Text: ageText, Size: age},
-		{Role: figure.Concrete, Name: v.Say(sayLimit), Text: limitText, Size: limit},
+		{Role: role, Name: v.Say(labelAge), Text: ageText, Size: age},
+		{Role: figure.Concrete, Name: v.Say(labelLimit), Text: limitText, Size: limit},
 	}, 0)
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayTitle), Nodes: nodes,
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(
-			sayDesc,
+			desc,
 			calc.WordSlot("age", ageText),
 			calc.WordSlot("limit", limitText),
 			calc.WordSlot("left", weather.Amount(v, res.Out, "left")),

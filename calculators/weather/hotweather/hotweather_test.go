@@ -7,7 +7,7 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-func TestHotLoads(t *testing.T) {
+func TestLoads(t *testing.T) {
 	const none = -1 // no time left is given
 	for _, c := range []struct {
 		typed   []string
@@ -25,7 +25,7 @@ func TestHotLoads(t *testing.T) {
 		{[]string{"concrete=86 °F"}, loadGood, 25, noteHeat86},
 		{[]string{"concrete=85.9 °F"}, loadGood, 55, noteEighty},
 		{[]string{"concrete=86 °F", "hot-time="}, loadGood, 55, noteEighty},
-		{[]string{"concrete=96 °F", "hot-time=120 min"}, load, none, noteToo},
+		{[]string{"concrete=96 °F", "hot-time=120 min"}, loadHot, none, noteToo},
 		{[]string{"concrete=75 °F", "rule=c94-new"}, loadGood, 55, noteAgreed},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)

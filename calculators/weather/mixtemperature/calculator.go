@@ -1,5 +1,5 @@
-// Package mixtemperature answers how warm concrete leaves the mixer, and how much ice or how
-// warm water brings it to a wanted temperature.
+// Package mixtemperature computes the temperature of a mix from its parts, and
+// the ice or the temperature of the mixing water for a wanted temperature.
 package mixtemperature
 
 import (
@@ -8,8 +8,7 @@ import (
 	"coursebook/calculators/weather"
 )
 
-// Calculator answers how warm concrete leaves the mixer, and how much ice or how
-// warm water brings it to a wanted temperature.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "mix-temperature",
 	Title:   calc.Text("Temperature of fresh concrete"),
@@ -42,7 +41,7 @@ var Calculator = &calc.Calculator{
 	Draw:    draw,
 }
 
-// What brings the mix to the wanted temperature.
+// IDs of the measures for the wanted temperature.
 const (
 	needNothing = "nothing"
 	needIce     = "ice"
@@ -217,13 +216,13 @@ var tables = []calc.Table{{
 	},
 }}
 
-// The heat of a mix, counted in masses of water.
+// Heat of a mix, in masses of water.
 const (
-	solidHeat = 0.22 // specific heat of cement and aggregate against water's
-	latentC   = 80.0 // heat of melting against water's specific heat, C°; 144 F°
+	solidHeat = 0.22 // specific heat of cement and aggregate over that of water
+	latentC   = 80.0 // heat of melting over the specific heat of water, C°; 144 F°
 	freezingC = 0.0  // °C
 	maxIce    = 0.75 // largest share of the batch water that is batched as ice
 )
 
-// The reasons that several limits share.
+// Reasons of limits.
 const whyThaw = calc.Text("Liquid water is not colder.")

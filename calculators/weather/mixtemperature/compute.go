@@ -33,9 +33,9 @@ type batch struct {
 	*calc.Recorder
 	in                      calc.Case
 	aggregate, cement       float64
-	moisture, moistureHeat  float64 // mass, and the temperature it counts as
+	moisture, moistureHeat  float64 // mass, and equivalent temperature
 	melting, latent         float64
-	capacity, liquid, water float64 // kg of water, mix without ice in K, whole batch water in kg
+	capacity, liquid, water float64 // kg of water; mix without ice in K; batch water and ice in kg
 }
 
 func compute(r *calc.Recorder, in calc.Case) {
@@ -73,13 +73,14 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("lever-aggregate", weather.LeverFormula.Value(b.capacity, solidHeat, b.aggregate))
 	r.Put("lever-water", weather.LeverFormula.Value(b.capacity, 1, b.water))
 	r.Put("lever-cement", weather.LeverFormula.Value(b.capacity, solidHeat, b.cement))
-	b.sayTemperature(t)
-	b.sayIce(ice)
+	b.noteTemperature(t)
+	b.noteIce(ice)
 	if in.Has("wanted") {
-		b.reach(in.Num("wanted"), t)
+		b.putNeed(in.Num("wanted"), t)
 	}
 }
 
+// mixed returns the temperature of the mix in K with masses of water and ice in kg.
 func (b *batch) mixed(of calc.Text, water, ice float64) float64 {
 	return b.UseFor(
 		of,
@@ -99,7 +100,8 @@ func (b *batch) mixed(of calc.Text, water, ice float64) float64 {
 	)
 }
 
-func (b *batch) sayTemperature(t float64) {
+// noteTemperature notes a mix outside the usual temperatures.
+func (b *batch) noteTemperature(t float64) {
 	switch {
 	case calc.Over(t, calc.SI(95, "°F")):
 		b.Note(calc.LevelNotice, calc.Path{}, noteHot)
@@ -108,8 +110,8 @@ func (b *batch) sayTemperature(t float64) {
 	}
 }
 
-// sayIce notes where the equation or the practice of ice ends.
-func (b *batch) sayIce(ice float64) {
+// noteIce notes more ice than the equation or practice allows.
+func (b *batch) noteIce(ice float64) {
 	switch {
 	case calc.Over(ice, maxIce*b.water):
 		b.Note(calc.LevelNotice, calc.At("ice"), noteMuch)
@@ -118,12 +120,12 @@ func (b *batch) sayIce(ice float64) {
 	}
 }
 
-// sameTemperature is how close to the wanted temperature counts as there, in K.
+// sameTemperature is the difference in K within which two temperatures are equal.
 const sameTemperature = 0.3
 
-// reach finds what brings the mix to the wanted temperature: ice for all that
-// is above it, warm water where even without ice it is below.
-func (b *batch) reach(wanted, now float64) {
+// putNeed puts the measure for the wanted temperature: ice where the mix
+// without ice is above it, warm water where it is below.
+func (b *batch) putNeed(wanted, now float64) {
 	switch {
 	case now-wanted <= sameTemperature && wanted-now <= sameTemperature:
 		b.PutChoice("need", needNothing)
@@ -145,7 +147,7 @@ func (b *batch) withIce(wanted float64) {
 	b.Put("ice-needed", ice)
 	b.Put("ice-share", ice/b.water)
 	b.Put("water-left", b.water-ice)
-	b.sayIce(ice)
+	b.noteIce(ice)
 	if calc.Over(b.liquid-wanted, calc.SI(20, "F°")) {
 		b.Note(calc.LevelNotice, calc.At("wanted"), noteFar)
 	}

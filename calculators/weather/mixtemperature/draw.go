@@ -8,16 +8,16 @@ import (
 )
 
 const (
-	sayLeverTitle = calc.Text("Which part carries the heat")
-	sayLeverDesc  = calc.Text("The mix comes to {t}. Cooling the sand and stone by {n} degrees cools it by one.")
-	sayAggregate  = calc.Text("Sand and stone")
-	sayCement     = calc.Text("Cement")
-	sayWater      = calc.Text("Mixing water and ice")
-	sayMoisture   = calc.Text("Free water")
-	sayShare      = calc.Text("{share} of the heat")
+	title          = calc.Text("Which part carries the heat")
+	desc           = calc.Text("The mix comes to {t}. Cooling the sand and stone by {n} degrees cools it by one.")
+	labelAggregate = calc.Text("Sand and stone")
+	labelCement    = calc.Text("Cement")
+	labelWater     = calc.Text("Mixing water and ice")
+	labelMoisture  = calc.Text("Free water")
+	labelShare     = calc.Text("{share} of the heat")
 )
 
-// draw shows how the heat capacity of the mix is shared among its parts.
+// draw shows the heat capacity of each part of the mix.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -27,12 +27,10 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		role figure.Role
 		heat float64
 	}{
-		{
-			sayAggregate,
-			figure.Ground,
-			solidHeat * in.Num("aggregate"),
-		}, {sayWater, figure.Line, in.Num("water") + in.Num("ice")},
-		{sayCement, figure.Concrete, solidHeat * in.Num("cement")}, {sayMoisture, figure.Opening, in.Num("moisture")},
+		{labelAggregate, figure.Ground, solidHeat * in.Num("aggregate")},
+		{labelWater, figure.Line, in.Num("water") + in.Num("ice")},
+		{labelCement, figure.Concrete, solidHeat * in.Num("cement")},
+		{labelMoisture, figure.Opening, in.Num("moisture")},
 	}
 	total := 0.0
 	for _, p := range parts {
@@ -43,14 +41,14 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		bars[i] = figure.Bar{
 			Role: p.role,
 			Name: v.Say(p.name),
-			Text: v.Say(sayShare, calc.Amount("share", p.heat/total, &displays.Percent)),
+			Text: v.Say(labelShare, calc.Amount("share", p.heat/total, &displays.Percent)),
 			Size: p.heat,
 		}
 	}
 	nodes, foot := figure.Bars(0, bars, 0)
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayLeverTitle), Nodes: nodes,
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(
-			sayLeverDesc,
+			desc,
 			calc.WordSlot("t", weather.Amount(v, res.Out, "temperature")),
 			calc.WordSlot("n", weather.Amount(v, res.Out, "lever-aggregate")),
 		)}

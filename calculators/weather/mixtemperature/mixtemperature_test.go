@@ -10,7 +10,7 @@ import (
 )
 
 // The computed ice and water bring the mix to the wanted temperature.
-func TestMixInverse(t *testing.T) {
+func TestInverse(t *testing.T) {
 	res := calctest.Run(t, Calculator, "wanted=75 °F")
 	ice, left := res.Out.Num("ice-needed"), res.Out.Num("water-left")
 	if res.Out.Choice("need") != needIce || !(ice > 0) {
@@ -36,8 +36,8 @@ func TestMixInverse(t *testing.T) {
 	calctest.Near(t, "with that water", calc.Run(Calculator, in).Out.Num("temperature"), calc.SI(60, "°F"), 1e-9)
 }
 
-// Frozen moisture counts as 0.5·T - 128 °F and 0.5·T - 80 °C; at the melting
-// point itself the term jumps by the heat of melting.
+// Frozen moisture counts as 0.5·T - 128 °F and 0.5·T - 80 °C: at the melting point
+// the term changes by the heat of melting.
 func TestFrozenMoisture(t *testing.T) {
 	for _, f := range []float64{31, 10, -20} {
 		calctest.Near(t, "°F", weather.FrozenMoisture(f, 32, 144), 0.5*f-128, 1e-9)
@@ -58,7 +58,7 @@ func TestFrozenMoisture(t *testing.T) {
 	)
 }
 
-func TestMixLimits(t *testing.T) {
+func TestLimits(t *testing.T) {
 	if res := calctest.Run(t, Calculator, "ice=800 lb", "water=20 lb"); res.State != calc.Refused ||
 		!calctest.Noted(res, refuseSlush) {
 		t.Errorf("slush: %v", res.State)
@@ -98,8 +98,8 @@ func TestMixLimits(t *testing.T) {
 	}
 }
 
-// More ice, a colder mix; never more ice than batch water.
-func TestIceRunsTheRightWay(t *testing.T) {
+// More ice gives a colder mix.
+func TestIceIsMonotone(t *testing.T) {
 	last := math.Inf(1)
 	for _, ice := range []string{"0 lb", "20 lb", "60 lb", "120 lb"} {
 		got := calctest.Run(t, Calculator, "ice="+ice, "wanted=").Out.Num("temperature")

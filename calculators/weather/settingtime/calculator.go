@@ -1,5 +1,5 @@
-// Package settingtime answers when concrete sets at its own temperature, from what is
-// known of it at another. It is an estimate; the finger decides.
+// Package settingtime estimates when concrete sets at its temperature, from a
+// setting time known at another temperature.
 package settingtime
 
 import (
@@ -9,8 +9,7 @@ import (
 	"coursebook/calculators/weather"
 )
 
-// Calculator answers when concrete sets at its own temperature, from what is
-// known of it at another. It is an estimate; the finger decides.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:       "setting-time",
 	Title:    calc.Text("Setting time by temperature"),
@@ -39,7 +38,7 @@ var Calculator = &calc.Calculator{
 	Draw:    draw,
 }
 
-// showKelvin writes the constant of the Arrhenius equation.
+// showKelvin displays the constant of the Arrhenius equation.
 var showKelvin = quantity.Display{Dim: quantity.Temperature, US: quantity.UnitDisplay{Unit: "K", Step: 50}}
 
 const whyMix = calc.Text("No wall mix is outside this. Check the number and its unit.")
@@ -164,13 +163,12 @@ var tables = []calc.Table{{
 	Across: calc.Axis{Path: "initial", US: []string{"4 h", "5 h", "6 h", "8 h"}},
 }}
 
-// table is the approximate setting time in h of a plain mix at 30 to
-// 100 °F in steps of 10. Source: a table reprinted on secondary pages, 40 and
+// table holds the approximate setting time in h of a mix without admixtures at 30
+// to 100 °F in steps of 10. Source: a table reprinted on secondary pages, 40 and
 // 50 °F from memory.
 var table = [...]float64{19, 14.67, 10.67, 8, 6, 4, 2.67, 1.67}
 
-// byTable reads table at t in °F, straight between its rows; not ok
-// outside it.
+// byTable interpolates table linearly at t in °F. ok is false outside it.
 func byTable(t float64) (hours float64, ok bool) {
 	x := (t - 30) / 10
 	if x < -calc.Slack || x > float64(len(table)-1)+calc.Slack {
@@ -181,8 +179,7 @@ func byTable(t float64) (hours float64, ok bool) {
 	return table[i] + float64(part*(table[i+1]-table[i])), true
 }
 
-// How the quantities of this package are written. A limit that is least is
-// rounded up and one that is greatest is rounded down.
+// Displays of inputs and outputs. A time that is needed is rounded up.
 var (
 	showLatest = quantity.Display{
 		Dim: quantity.Duration,

@@ -25,7 +25,8 @@ const (
 	ofFinal   = calc.Text("Final set")
 )
 
-// The sensitivities in K that frame the estimate.
+// Least and greatest constant of the Arrhenius equation in K, the bounds of the
+// estimate.
 const (
 	leastQ = 4000
 	mostQ  = 6000

@@ -10,22 +10,22 @@ import (
 )
 
 const (
-	sayTitle = calc.Text("Setting time over temperature")
-	sayDesc  = calc.Text(
+	title = calc.Text("Setting time over temperature")
+	desc  = calc.Text(
 		"Initial set falls as the concrete warms. At {t} it is about {initial}, final set about {final}.",
 	)
-	sayInit  = calc.Text("Initial set: {time}")
-	sayFinal = calc.Text("Final set: {time}")
-	sayHours = calc.Text("Hours since batching")
+	labelInit  = calc.Text("Initial set: {time}")
+	labelFinal = calc.Text("Final set: {time}")
+	labelHours = calc.Text("Hours since batching")
 )
 
-// setMarks are the temperatures marked on the drawing, in K.
-var setMarks = [2][]float64{
+// temperatureMarks are the temperatures marked on the axis.
+var temperatureMarks = [2][]float64{
 	{40, 60, 80, 100}, // °F
 	{5, 15, 25, 35},   // °C
 }
 
-// curve is the setting time over temperature, in K and h.
+// curve returns points of the setting time in h over temperature in K.
 func curve(in calc.Case, id string, from, to float64) []figure.Point {
 	points := make([]figure.Point, 13)
 	for i := range points {
@@ -42,23 +42,23 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
-	unit, marks := "°F", setMarks[0]
+	unit, marks := "°F", temperatureMarks[0]
 	if v.Style.System == quantity.Metric {
-		unit, marks = "°C", setMarks[1]
+		unit, marks = "°C", temperatureMarks[1]
 	}
 	from, to := calc.SI(33, "°F"), calc.SI(110, "°F")
 	initial, final := curve(in, "initial", from, to), curve(in, "final", from, to)
-	plain := quantity.Display{Dim: quantity.Number}
+	number := quantity.Display{Dim: quantity.Number}
 	x := figure.Axis{Title: unit, From: from, To: to}
 	for _, m := range marks {
-		x.Marks = append(x.Marks, figure.Mark{At: calc.SI(m, unit), Text: quantity.Format(m, plain, v.Style)})
+		x.Marks = append(x.Marks, figure.Mark{At: calc.SI(m, unit), Text: quantity.Format(m, number, v.Style)})
 	}
 	step := math.Max(0.5, math.Ceil(final[0].Y/4))
-	y := figure.Axis{Title: v.Say(sayHours), To: 4 * step}
+	y := figure.Axis{Title: v.Say(labelHours), To: 4 * step}
 	for i := range 5 {
 		y.Marks = append(
 			y.Marks,
-			figure.Mark{At: float64(i) * step, Text: quantity.Format(float64(i)*step, plain, v.Style)},
+			figure.Mark{At: float64(i) * step, Text: quantity.Format(float64(i)*step, number, v.Style)},
 		)
 	}
 	t, set := in.Num("concrete"), res.Out.Num("initial-set")
@@ -68,20 +68,20 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		[]figure.Curve{
 			{
 				Role:   figure.Line,
-				Name:   v.Say(sayInit, calc.WordSlot("time", weather.Amount(v, res.Out, "initial-set"))),
+				Name:   v.Say(labelInit, calc.WordSlot("time", weather.Amount(v, res.Out, "initial-set"))),
 				Points: initial,
 			},
 			{
 				Role:   figure.Ink,
-				Name:   v.Say(sayFinal, calc.WordSlot("time", weather.Amount(v, res.Out, "final-set"))),
+				Name:   v.Say(labelFinal, calc.WordSlot("time", weather.Amount(v, res.Out, "final-set"))),
 				Points: final,
 			},
 		},
 		[]figure.Marker{{Role: figure.Within, At: figure.Point{X: t, Y: calc.From(set, "h")}}},
 	)
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(sayTitle), Nodes: nodes,
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(
-			sayDesc,
+			desc,
 			calc.WordSlot("t", weather.Amount(v, in, "concrete")),
 			calc.WordSlot("initial", weather.Amount(v, res.Out, "initial-set")),
 			calc.WordSlot("final", weather.Amount(v, res.Out, "final-set")),

@@ -8,7 +8,7 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-func TestSetTable(t *testing.T) {
+func TestTable(t *testing.T) {
 	if h, ok := byTable(75); !ok || math.Abs(h-5) > 1e-12 {
 		t.Errorf("between 70 and 80 °F: %v, %v", h, ok)
 	}
@@ -26,7 +26,7 @@ func TestSetTable(t *testing.T) {
 	}
 }
 
-func TestSettingNotes(t *testing.T) {
+func TestNotes(t *testing.T) {
 	for _, c := range []struct {
 		typed []string
 		note  calc.Text

@@ -8,9 +8,8 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// Warmer is sooner; the known time comes back at its own temperature; there
-// and back gives the start; rule and equation agree within a third of each
-// other from 50 to 90 °F.
+// Warmer concrete sets sooner; the equation gives the known time at its
+// temperature and inverts; rule and equation agree within a tenth from 50 to 90 °F.
 func TestSetting(t *testing.T) {
 	last := math.Inf(1)
 	for f := 33.0; f <= 110; f++ {
@@ -20,11 +19,11 @@ func TestSetting(t *testing.T) {
 			t.Fatalf("slower at %v °F", f)
 		}
 		last = set
-		calctest.Near(t, "there and back", SetArrhenius(set, 5000, r, k), 5, 1e-9)
+		calctest.Near(t, "converted and back", SetArrhenius(set, 5000, r, k), 5, 1e-9)
 		if f >= 50 && f <= 90 && math.Abs(SetDoubling(5, f, 73)/set-1) > 0.1 {
 			t.Errorf("%v °F: rule %v, equation %v", f, SetDoubling(5, f, 73), set)
 		}
 	}
-	calctest.Near(t, "own temperature", SetArrhenius(5, 5000, 296, 296), 5, 1e-12)
+	calctest.Near(t, "known temperature", SetArrhenius(5, 5000, 296, 296), 5, 1e-12)
 	calctest.Near(t, "doubling", SetDoubling(5, 53, 73), 10, 1e-12)
 }

@@ -2,9 +2,9 @@ package weather
 
 import "coursebook/calculators/calc"
 
-// CoolingTime is the least time in h for uncovering: 24·(T_c - T_a)/D, the
-// fall from the concrete to the air at the greatest drop D for 24 h.
-// Source: the limit of ACI 306R, spread evenly.
+// CoolingTime is the least time in h for uncovering, 24·(T_c - T_a)/D: the fall
+// from the concrete to the air at a greatest drop of D in 24 h.
+// Source: the limit of ACI 306R, as an even rate.
 func CoolingTime(concrete, air, drop float64) float64 { return 24 * (concrete - air) / drop }
 
 var CoolingTimeFormula = &calc.Formula{
