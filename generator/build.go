@@ -12,17 +12,11 @@ import (
 )
 
 func runBuild(s std, args []string) int {
-	flags := newManualFlags(
-		s,
-		"build",
-		"Writes the whole site. The last good site stays in place until the new one is whole.",
-	)
+	flags := newManualFlags("build",
+		"Writes the whole site. The last good site stays in place until the new one is whole.")
 	out := flags.String("out", "site", "folder to publish into")
-	pocket := flags.String(
-		"pocket",
-		"",
-		"also write the whole manual as this one HTML file, outside of -content and -out",
-	)
+	pocket := flags.String("pocket", "",
+		"also write the whole manual as this one HTML file, outside of -content and -out")
 	o, status, done := flags.open(s, args)
 	if done {
 		return status
@@ -34,7 +28,7 @@ func runBuild(s std, args []string) int {
 			return s.fail("build", err)
 		}
 	}
-	if err := output.Recover(*out); err != nil { // also where this build stops at a fault
+	if err := output.Recover(*out); err != nil { // also when this build stops at a fault
 		return s.fail("build", err)
 	}
 	o.Pocket = edition != nil
@@ -58,14 +52,8 @@ func runBuild(s std, args []string) int {
 	if err := publish(site, draft, edition); err != nil {
 		return s.fail("build", err)
 	}
-	fmt.Fprintf(
-		s.out,
-		"%d pages, %d files in %s (%d ms)\n",
-		site.Pages,
-		len(site.Entries),
-		*out,
-		time.Since(start).Milliseconds(),
-	)
+	fmt.Fprintf(s.out, "%d pages, %d files in %s (%d ms)\n",
+		site.Pages, len(site.Entries), *out, time.Since(start).Milliseconds())
 	s.warn(&faults)
 	return fine
 }
@@ -83,7 +71,8 @@ func (s std) warn(faults *fault.List) {
 	}
 }
 
-// publish puts the site in its place, then the one-file edition, if any.
+// publish moves the staged site into the target folder, then writes the one-file
+// edition, if any.
 func publish(site *build.Site, draft *output.Draft, pocket *output.OneFile) error {
 	if err := draft.Publish(site.Release); err != nil || pocket == nil {
 		return err
@@ -91,7 +80,8 @@ func publish(site *build.Site, draft *output.Draft, pocket *output.OneFile) erro
 	return pocket.Write(site.Pocket)
 }
 
-// fail prints what went wrong; a located fault is printed as such.
+// fail prints an error and returns its exit status. A fault.Fault is printed with
+// its location and hint.
 func (s std) fail(command string, err error) int {
 	if f, ok := err.(fault.Fault); ok {
 		fault.Print(s.err, []fault.Fault{f})
@@ -101,9 +91,10 @@ func (s std) fail(command string, err error) int {
 	return faulty
 }
 
-// progress shows on a terminal the step in work; in a pipe it is quiet.
+// progress shows the current step on a terminal once a build takes longer than a
+// second. Output that is not a terminal gets nothing.
 type progress struct {
-	w     io.Writer
+	w     io.Writer // nil where w is no terminal
 	start time.Time
 	shown bool
 }

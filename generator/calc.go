@@ -31,7 +31,7 @@ Rows: readings="0 ft | 3/4 in; 8 ft | 7/8 in", or readings=@FILE with one row a
 line and cells apart by tabs, or readings.2.gap=7/8 for one cell.
 `
 
-// calcOptions are the parsed words of the calc command.
+// calcOptions are the parsed arguments of the calc command.
 type calcOptions struct {
 	id         string
 	entries    []calc.Entry
@@ -120,7 +120,7 @@ func parseCalc(args []string) (o calcOptions, why string) {
 	return o, why
 }
 
-// entry reads name=value; a value @FILE is the file's text.
+// entry parses name=value. A value @FILE is replaced by the content of the file.
 func entry(arg string) (calc.Entry, error) {
 	name, value, _ := strings.Cut(arg, "=")
 	if file, ok := strings.CutPrefix(value, "@"); ok {
@@ -206,7 +206,7 @@ func describeField(w io.Writer, indent string, f calc.Field, v calc.Locale) {
 	}
 }
 
-// units says what a bare number means and how far it may go.
+// units returns the unit of a bare number and the range of a field, as text.
 func units(f calc.Field, v calc.Locale) []string {
 	var parts []string
 	if u := f.Display.In(v.Style.System).Unit; u != "" {
@@ -318,8 +318,9 @@ func arithmetic(w io.Writer, v calc.Locale, res calc.Result) {
 	}
 }
 
-// remarks prints the notes of a run with their signal words, and the standing
-// cautions. They go to standard error, so that a pipe holds results only.
+// remarks prints the notes of a result with their signal words, then the
+// cautions of the calculator. They go to standard error, so that a pipe gets
+// results only.
 func remarks(s std, c *calc.Calculator, v calc.Locale, res calc.Result) {
 	for _, n := range res.Notes {
 		at := ""

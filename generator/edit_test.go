@@ -78,8 +78,8 @@ func TestOneAddedSentence(t *testing.T) {
 	}
 }
 
-// siteOf builds a folder with the real calculators and theme. To a build the
-// module is bytes, so that a few replace it.
+// siteOf builds a manual with the real calculators and theme. The module is
+// replaced by a few bytes: a build copies it without reading it.
 func siteOf(t *testing.T, content string) map[string][]byte {
 	t.Helper()
 	module := func() (compiling.Module, error) { return compiling.Module{Packed: []byte("\x1f\x8b the module")}, nil }

@@ -11,9 +11,8 @@ import (
 	"testing"
 )
 
-// allowed says which packages of the project each package may import: one
-// way, from the bottom up. The same table is in DEVELOPERS.md, where the
-// reasons are.
+// allowed lists the packages of the project that each package may import. The
+// imports have no cycles. DEVELOPERS.md has the same table, with the reasons.
 var allowed = map[string][]string{
 	"calculators":            {},
 	"calculators/quantity":   {},
@@ -21,12 +20,8 @@ var allowed = map[string][]string{
 	"calculators/figure":     {},
 	"calculators/calc":       {"calculators/quantity", "calculators/figure", "calculators/expression"},
 	"calculators/displays":   {"calculators/calc", "calculators/quantity"},
-	"calculators/calctest": {
-		"calculators/calc",
-		"calculators/quantity",
-		"calculators/figure",
-		"calculators/expression",
-	},
+	"calculators/calctest": {"calculators/calc", "calculators/quantity", "calculators/figure",
+		"calculators/expression"},
 	"calculators/geometry":      topic,
 	"calculators/pressure":      topic,
 	"calculators/ties":          topic,
@@ -41,12 +36,8 @@ var allowed = map[string][]string{
 	"calculators/catalog":       {"calculators/*"}, // all rooms
 	"generator/search":          {},
 	"generator/search/stem":     {},
-	"generator/module/protocol": {
-		"calculators/calc",
-		"calculators/quantity",
-		"calculators/figure",
-		"generator/search",
-	},
+	"generator/module/protocol": {"calculators/calc", "calculators/quantity", "calculators/figure",
+		"generator/search"},
 	"generator/module":           {"calculators/catalog", "generator/module/protocol"},
 	"generator/module/compiling": {},
 	"generator/module/wasmtest":  {},
@@ -59,20 +50,13 @@ var allowed = map[string][]string{
 	"generator/internal/readability":     {},
 	"generator/internal/site": {"generator/internal/fault", "generator/internal/source", "generator/internal/page",
 		"generator/internal/readability", "generator/internal/markdown", "calculators/calc", "calculators/quantity"},
-	"generator/internal/form": {
-		"calculators/calc",
-		"calculators/quantity",
-		"calculators/figure",
-		"calculators/expression",
-	},
+	"generator/internal/form": {"calculators/calc", "calculators/quantity", "calculators/figure",
+		"calculators/expression"},
 	"generator/internal/translations": {"calculators/calc", "calculators/quantity", "generator/internal/fault"},
 	"generator/internal/listing":      {},
 	"generator/internal/qr":           {},
-	"generator/internal/theme": {
-		"generator/internal/page",
-		"generator/internal/form",
-		"generator/internal/translations",
-	},
+	"generator/internal/theme": {"generator/internal/page", "generator/internal/form",
+		"generator/internal/translations"},
 	"generator/internal/bundle":  {"generator/internal/fault"},
 	"generator/internal/offline": {"generator/internal/fault", "generator/internal/output"},
 	"generator/internal/release": {"generator/internal/output"},
@@ -83,24 +67,23 @@ var allowed = map[string][]string{
 		"generator/internal/markdown", "generator/internal/markdown/amount", "generator/internal/readability",
 		"generator/internal/site", "generator/internal/form", "generator/internal/listing", "generator/internal/qr",
 		"generator/internal/theme", "generator/internal/bundle", "generator/internal/release",
-		"generator/internal/output",
-		"calculators", "calculators/calc", "calculators/quantity"},
+		"generator/internal/output", "calculators", "calculators/calc", "calculators/quantity"},
 	"generator/internal/pictures": {"generator/internal/fault", "generator/internal/source"},
 	"generator/internal/entries": {"generator/internal/page", "generator/internal/site", "generator/internal/form",
 		"generator/search"},
-	// the one owner of order
+	// calls the other packages in order
 	"generator/internal/build": {"generator/*", "calculators", "calculators/calc", "calculators/quantity"},
 	"generator/bench":          {},
 	"generator/pack":           {"generator/internal/parts"},
 	"generator":                {"generator/*", "calculators", "calculators/*"},
 }
 
-// topic is what a topic of calculators builds on. A topic that uses the physics
-// of another gets a list of its own, without a circle.
+// topic lists what a topic of calculators may import. A topic that imports
+// another topic gets a longer list in the table, without a cycle.
 var topic = []string{"calculators/calc", "calculators/quantity", "calculators/figure", "calculators/displays"}
 
-// room is what the package of one calculator may import: what a topic may, and
-// every topic, but no other room. It needs no line of its own in the table.
+// room returns what the package of one calculator may import: what a topic may,
+// and every topic, but no other room. The table has no line for a room.
 func room() []string {
 	list := slices.Clone(topic)
 	for name := range allowed {
@@ -124,8 +107,9 @@ func isRoom(name string) bool {
 	return len(parts) == 3 && isTopic(parts[0]+"/"+parts[1])
 }
 
-// knowsCatalog lists who may know the list of calculators; everyone else is
-// given one, so that tests can give invented ones.
+// knowsCatalog lists the packages that may import the catalog of calculators.
+// All others get a list of calculators as an argument, so that tests can pass
+// invented ones.
 var knowsCatalog = []string{"generator", "generator/module"}
 
 const module = "coursebook/"
@@ -177,11 +161,11 @@ func TestImportsGoOneWay(t *testing.T) {
 				continue
 			}
 			for _, i := range p.Imports {
-				own, inProject := strings.CutPrefix(i, module)
-				if inProject && !permits(rule, own) {
-					t.Errorf("%s must not import %s", name, own)
+				imported, inProject := strings.CutPrefix(i, module)
+				if inProject && !permits(rule, imported) {
+					t.Errorf("%s must not import %s", name, imported)
 				}
-				if own == "calculators/catalog" && !slices.Contains(knowsCatalog, name) {
+				if imported == "calculators/catalog" && !slices.Contains(knowsCatalog, name) {
 					t.Errorf("%s must be given its calculators, not import the catalog", name)
 				}
 			}
@@ -204,9 +188,9 @@ func permits(rule []string, name string) bool {
 	})
 }
 
-// light lists the packages of the standard library that the project's packages
-// in the module may import. Others, such as fmt, sort or time, make the module
-// larger. The runtime itself holds parts of os and reflect on this target.
+// light lists the packages of the standard library that the module's packages
+// may import. Others, such as fmt, sort or time, make the module larger. On this
+// target the runtime itself contains parts of os and reflect.
 var light = []string{"cmp", "errors", "math", "slices", "strconv", "strings", "unicode/utf8"}
 
 // The module holds no third-party code, and its packages import nothing but
@@ -224,16 +208,17 @@ func TestModuleImportsAreLight(t *testing.T) {
 		name := strings.TrimPrefix(p.ImportPath, module)
 		seen[name] = true
 		for _, i := range p.Imports {
-			own := strings.HasPrefix(i, module)
+			inProject := strings.HasPrefix(i, module)
 			host := name == "generator/module" && i == "unsafe"
-			if !own && !host && !slices.Contains(light, i) {
+			if !inProject && !host && !slices.Contains(light, i) {
 				t.Errorf("%s imports %s, which is too heavy for the module; it may import %s",
 					p.ImportPath, i, strings.Join(light, ", "))
 			}
 		}
 	}
-	for _, name := range []string{"calculators/calc", "calculators/quantity", "generator/search",
-		"generator/module/protocol"} {
+	for _, name := range []string{
+		"calculators/calc", "calculators/quantity", "generator/search", "generator/module/protocol",
+	} {
 		if !seen[name] {
 			t.Errorf("%s was not checked: the module does not import it", name)
 		}

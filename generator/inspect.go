@@ -10,7 +10,7 @@ import (
 )
 
 func runInspect(s std, args []string) int {
-	flags := newManualFlags(s, "inspect", "Lists every fault and warning of the content. Writes nothing.")
+	flags := newManualFlags("inspect", "Lists every fault and warning of the content. Writes nothing.")
 	strict := flags.Bool("strict", false, "warnings count as faults")
 	questions := flags.String("questions", "", "instead, run the judged searches of a `file`")
 	lang := flags.String("words", "", "instead, list the texts that a `language` lacks, as lines for its words file")
@@ -36,9 +36,9 @@ func runInspect(s std, args []string) int {
 	return fine
 }
 
-// listMissing prints what a translator has still to do: the lines that each
-// file lacks, ready to be filled in. A translation whose English text has
-// changed precedes the nearest line, as a comment.
+// listMissing prints the texts that have no translation into a language, grouped
+// by translation file, as lines ready to be filled in. A translation whose
+// English text has changed is printed as a comment above the nearest line.
 func listMissing(s std, o build.Options, lang string) int {
 	var faults fault.List
 	texts, err := build.CalculatorTexts()
@@ -67,11 +67,11 @@ func listMissing(s std, o build.Options, lang string) int {
 		}
 		fmt.Fprintf(s.out, "%s\t%s\n", text.Text, text.EN())
 	}
-	keyed, own, err := build.ThemeWords(o.Theme, lang, &faults)
+	keyed, translated, err := build.ThemeWords(o.Theme, lang, &faults)
 	if err != nil {
 		return s.fail("inspect", err)
 	}
-	for i, key := range keyed.Missing(own) {
+	for i, key := range keyed.Missing(translated) {
 		if i == 0 {
 			fmt.Fprintf(s.out, "# %s of the theme\n", build.ThemeWordsFile(lang))
 		}
@@ -81,8 +81,8 @@ func listMissing(s std, o build.Options, lang string) int {
 	return fine
 }
 
-// readTranslations reads the calculators' translations into a language for the
-// command line; the text says why there are none.
+// readTranslations reads the calculators' translations into a language. Without
+// translations it returns the reason instead.
 func readTranslations(lang string) (calc.Translations, string) {
 	var faults fault.List
 	words, _, err := build.CalculatorWords(lang, &faults)

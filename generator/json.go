@@ -10,14 +10,13 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// member and object keep the declared order of inputs and outputs in JSON,
-// which a map would lose.
+// object is a JSON object whose members are written in order.
+type object []member
+
 type member struct {
 	name  string
 	value any
 }
-
-type object []member
 
 // MarshalJSON writes the members in order.
 func (o object) MarshalJSON() ([]byte, error) {
@@ -43,10 +42,11 @@ func (o object) MarshalJSON() ([]byte, error) {
 	return b.Bytes(), nil
 }
 
-// siUnit is the unit of an SI value, by dimension.
+// siUnit returns the SI unit of a field's dimension.
 func siUnit(f calc.Field) string { return f.Display.Dim.SI() }
 
-// valueJSON is one input or output.
+// valueJSON returns one input or output. typed selects the text of an input, as
+// a user would enter it.
 func valueJSON(v calc.Locale, f calc.Field, x calc.Value, typed bool) any {
 	if f.Kind == calc.Rows {
 		rows := make([]object, 0, len(x.Rows))
@@ -79,7 +79,7 @@ func valueJSON(v calc.Locale, f calc.Field, x calc.Value, typed bool) any {
 	return append(o, member{"text", text})
 }
 
-// caseJSON lists what is set, in declared order.
+// caseJSON returns the values that are set, in declared order.
 func caseJSON(v calc.Locale, c calc.Case, typed bool) object {
 	o := object{}
 	for i, f := range c.Fields() {
@@ -90,7 +90,7 @@ func caseJSON(v calc.Locale, c calc.Case, typed bool) object {
 	return o
 }
 
-// resultJSON is the answer of one run.
+// resultJSON returns the inputs, outputs and cautions of one calculation.
 func resultJSON(c *calc.Calculator, v calc.Locale, in calc.Case, res calc.Result) any {
 	cautions := []string{}
 	for _, n := range res.Notes {
@@ -107,7 +107,7 @@ func resultJSON(c *calc.Calculator, v calc.Locale, in calc.Case, res calc.Result
 	}
 }
 
-// catalogJSON lists the calculators with their inputs and outputs.
+// catalogJSON returns all calculators with their inputs and outputs.
 func catalogJSON(v calc.Locale) any {
 	list := []object{}
 	for _, c := range catalog.All() {

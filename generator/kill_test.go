@@ -20,20 +20,20 @@ import (
 	"coursebook/generator/internal/parts"
 )
 
-// The whole command, building two manuals in turn into one folder, is killed
-// at random moments: in reading, rendering, staging, exchanging. The folder is
-// always one of the two sites from end to end, and the next start, even one
-// that stops at a fault, leaves nothing beside it.
+// The command builds two manuals in turn into one folder and is killed at random
+// moments: while it reads, renders, stages or exchanges the folders. The folder
+// always holds one of the two sites, complete. The next start removes what the
+// killed one left beside it, even when that start stops at a fault.
 func TestKilledBuildLeavesAWholeSite(t *testing.T) {
 	const kills, bound = 12, 60 * time.Second
-	b := bench(t)
+	b := newWorkshop(t)
 	whole := map[string]string{}
 	for _, book := range []string{"one", "two"} {
 		b.run(t, true, "build", "-content", book, "-out", "want-"+book)
 		whole[release(t, filepath.Join(b.dir, "want-"+book))] = book
 	}
 	if len(whole) != 2 {
-		t.Fatal("the two books make the same site")
+		t.Fatal("the two manuals build the same site")
 	}
 	target := filepath.Join(b.dir, "out", "site")
 	b.run(t, true, "build", "-content", "one", "-out", target)
@@ -58,25 +58,26 @@ func TestKilledBuildLeavesAWholeSite(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, e := range beside {
-			if strings.HasSuffix(e.Name(), "-stage") || strings.HasSuffix(e.Name(), "-old") ||
-				strings.HasSuffix(e.Name(), "-journal") {
-				t.Errorf("after kill %d the next start leaves %s", i, e.Name())
+			for _, leftover := range []string{"-stage", "-old", "-journal"} {
+				if strings.HasSuffix(e.Name(), leftover) {
+					t.Errorf("after kill %d the next start leaves %s", i, e.Name())
+				}
 			}
 		}
 	}
 	if hit == 0 {
-		t.Error("no build was killed: all were done before")
+		t.Error("no build was killed: each ended first")
 	}
 }
 
-// workshop is a folder with books and a Go command that hands out the module
-// compiled before, so that the moments of a build are the command's own.
+// workshop is a folder with manuals and a go command that only copies a module
+// compiled before, so that no kill falls into the compilation.
 type workshop struct {
 	dir string
 	env []string
 }
 
-func bench(t *testing.T) workshop {
+func newWorkshop(t *testing.T) workshop {
 	t.Helper()
 	root, err := filepath.Abs("..")
 	if err != nil {
@@ -98,7 +99,7 @@ func bench(t *testing.T) workshop {
 	return b
 }
 
-// writeGo writes the Go command: it gives its version, and copies the module.
+// writeGo writes the go command, which prints a version and copies the module.
 func (b workshop) writeGo(t *testing.T, version string) {
 	t.Helper()
 	script := `#!/bin/sh
@@ -124,7 +125,7 @@ func (b workshop) write(t *testing.T, name, text string, mode fs.FileMode) {
 	}
 }
 
-// compiledModule is the module as the real build makes it, unpacked.
+// compiledModule returns the module of the real build, uncompressed.
 func compiledModule(t *testing.T, root string) []byte {
 	t.Helper()
 	t.Setenv(parts.CheckoutVariable, root)
@@ -160,8 +161,9 @@ func (b workshop) run(t *testing.T, good bool, args ...string) {
 	}
 }
 
-// kill starts a build and kills it: at any moment of it, or shortly after it
-// has begun to write. It reports whether the build was still at work.
+// kill starts a build and kills it: at a random moment of its usual duration or,
+// with writing, shortly after the staging directory exists. It reports whether
+// the kill ended the build.
 func (b workshop) kill(t *testing.T, book, target string, writing bool, random *rand.Rand, usual time.Duration) bool {
 	t.Helper()
 	c := b.command("build", "-content", book, "-out", target)
@@ -197,7 +199,7 @@ func (b workshop) kill(t *testing.T, book, target string, writing bool, random *
 	return ok && status.Signaled()
 }
 
-// release names what a folder holds, its marker left out.
+// release returns the release of the files in a folder, without the marker.
 func release(t *testing.T, dir string) string {
 	t.Helper()
 	var files []output.File

@@ -1,8 +1,9 @@
 // Command coursebook turns a folder of Markdown procedures into a searchable
 // field manual with calculators that works offline.
 //
-// Exit status: 0 fine, 1 faults in the content or a refused calculation, 2
-// wrong use. Faults and errors go to standard error.
+// Exit status: 0 success, 1 faults in the content or a refused calculation, 2
+// wrong use. Faults and errors go to standard error. Help that was asked for
+// goes to standard output; the usage text after wrong use, to standard error.
 package main
 
 import (
@@ -17,7 +18,7 @@ type command struct {
 	run        func(std, []string) int
 }
 
-// std is where a command talks to.
+// std holds the standard output and error of a command.
 type std struct {
 	out, err io.Writer
 }

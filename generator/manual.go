@@ -18,17 +18,17 @@ type manualFlags struct {
 	content, theme *string
 }
 
-func newManualFlags(s std, name, what string) manualFlags {
-	flags := newFlags(s, name, "", what)
+func newManualFlags(name, what string) manualFlags {
+	flags := newFlags(name, "", what)
 	return manualFlags{flags,
 		flags.String("content", "content", "folder of the manual"),
 		flags.String("theme", "", "folder of a theme; empty for the one that comes along")}
 }
 
-// open parses the words of the command and finds the theme and the module.
-// done reports whether the command is over, with its status.
+// open parses the arguments and finds the theme and the module. With done the
+// command ends with the status.
 func (f manualFlags) open(s std, args []string) (o build.Options, status int, done bool) {
-	if status, done := parse(f.FlagSet, args); done {
+	if status, done := parse(s, f.FlagSet, args); done {
 		return o, status, true
 	}
 	if f.NArg() > 0 {
@@ -44,11 +44,11 @@ func (f manualFlags) open(s std, args []string) (o build.Options, status int, do
 
 func (f manualFlags) options() (build.Options, error) {
 	o := build.Options{Content: *f.content, Calculators: catalog.All()}
-	h, err := parts.Open()
+	source, err := parts.Open()
 	if err != nil {
 		return o, err
 	}
-	o.Module = h.Module
+	o.Module = source.Module
 	if *f.theme != "" {
 		o.Theme = os.DirFS(*f.theme)
 		if _, err := fs.Stat(o.Theme, "."); err != nil {
@@ -56,19 +56,19 @@ func (f manualFlags) options() (build.Options, error) {
 		}
 		return o, nil
 	}
-	o.Theme, err = h.Theme()
+	o.Theme, err = source.Theme()
 	return o, err
 }
 
-// folders are those whose changes call for another build. A theme inside the
-// binary does not change.
+// folders returns the folders to watch for changes. A theme embedded in the
+// binary cannot change.
 func (f manualFlags) folders() []string {
 	folders := []string{*f.content}
 	if *f.theme != "" {
 		return append(folders, *f.theme)
 	}
-	if h, err := parts.Open(); err == nil && h.Root() != "" {
-		folders = append(folders, filepath.Join(h.Root(), filepath.FromSlash(parts.ThemePath)))
+	if source, err := parts.Open(); err == nil && source.Root() != "" {
+		folders = append(folders, filepath.Join(source.Root(), filepath.FromSlash(parts.ThemePath)))
 	}
 	return folders
 }

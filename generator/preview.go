@@ -14,11 +14,8 @@ import (
 )
 
 func runPreview(s std, args []string) int {
-	flags := newManualFlags(
-		s,
-		"preview",
-		"Builds the manual, serves it on this machine, and rebuilds it when a file changes.",
-	)
+	flags := newManualFlags("preview",
+		"Builds the manual, serves it on this machine, and rebuilds it when a file changes.")
 	addr := flags.String("addr", "127.0.0.1:8080", "address on this machine")
 	o, status, done := flags.open(s, args)
 	if done {
@@ -27,13 +24,11 @@ func runPreview(s std, args []string) int {
 	o.Preview = true
 	progress := newProgress(s.err)
 	o.Step = progress.step
-	o.Module = sync.OnceValues(o.Module) // the module does not change while content does
+	o.Module = sync.OnceValues(o.Module) // compiled once: only content and theme are watched
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
-	server := preview.New(
-		previewBuild(s, o, progress),
-		func(format string, args ...any) { fmt.Fprintf(s.err, format+"\n", args...) },
-	)
+	log := func(format string, args ...any) { fmt.Fprintf(s.err, format+"\n", args...) }
+	server := preview.New(previewBuild(s, o, progress), log)
 	err := server.Run(ctx, *addr, flags.folders(), func(url string) {
 		fmt.Fprintf(s.out, "The manual is at %s (stop with Ctrl-C)\n", url)
 	})

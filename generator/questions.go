@@ -11,16 +11,15 @@ import (
 	"coursebook/generator/search"
 )
 
-// A judged search is a question as a hand would type it and the page he
-// wants: it must be among the first results.
+// A judged search passes when a wanted page is among the first topResults pages.
 const (
 	topResults = 3
-	wantedRate = 0.95 // of a language's questions
+	wantedRate = 0.95 // share of a language's questions that must pass
 )
 
-// question is one line of a file of judged searches: language, question,
-// slug of the wanted page (or calc:ID), separated by tabs. Several slugs that
-// would do are separated by spaces.
+// question is one judged search. A line of the file holds language, question and
+// slug of the wanted page (or calc:ID), separated by tabs. Alternative slugs are
+// separated by spaces.
 type question struct {
 	line       int
 	lang, text string
@@ -30,9 +29,8 @@ type question struct {
 func readQuestions(name string, faults *fault.List) []question {
 	data, err := os.ReadFile(name)
 	if err != nil {
-		faults.Add(
-			fault.Fault{File: name, Code: "questions", Text: err.Error(), Hint: "name a file of judged searches"},
-		)
+		faults.Add(fault.Fault{File: name, Code: "questions", Text: err.Error(),
+			Hint: "name a file of judged searches"})
 		return nil
 	}
 	var list []question
@@ -52,7 +50,7 @@ func readQuestions(name string, faults *fault.List) []question {
 	return list
 }
 
-// askQuestions runs judged searches and reports which wanted pages are missed.
+// askQuestions runs the judged searches of a file and prints those that fail.
 func askQuestions(s std, o build.Options, file string) int {
 	var faults fault.List
 	indexes := build.Indexes(o, &faults)
@@ -62,15 +60,8 @@ func askQuestions(s std, o build.Options, file string) int {
 		x := indexes[q.lang]
 		if x == nil {
 			if faults.Errors() == 0 {
-				faults.Add(
-					fault.Fault{
-						File: file,
-						Line: q.line,
-						Code: "questions",
-						Text: "there is no index in the language " + q.lang,
-						Hint: "use a language of the manual",
-					},
-				)
+				faults.Add(fault.Fault{File: file, Line: q.line, Code: "questions",
+					Text: "there is no index in the language " + q.lang, Hint: "use a language of the manual"})
 			}
 			continue
 		}
@@ -80,27 +71,19 @@ func askQuestions(s std, o build.Options, file string) int {
 			found[q.lang]++
 			continue
 		}
-		fmt.Fprintf(
-			s.out,
-			"%s:%d: %s: wanted %s, found %s\n",
-			file,
-			q.line,
-			q.text,
-			strings.Join(q.wanted, " or "),
-			strings.Join(pages, ", "),
-		)
+		fmt.Fprintf(s.out, "%s:%d: %s: wanted %s, found %s\n",
+			file, q.line, q.text, strings.Join(q.wanted, " or "), strings.Join(pages, ", "))
 	}
 	if faults.Errors() > 0 {
-		fault.Print(
-			s.err,
-			slices.DeleteFunc(faults.All(), func(f fault.Fault) bool { return f.Severity != fault.Error }),
-		)
+		warning := func(f fault.Fault) bool { return f.Severity != fault.Error }
+		fault.Print(s.err, slices.DeleteFunc(faults.All(), warning))
 		return faulty
 	}
 	return judge(s, asked, found)
 }
 
-// judge prints the rate of each language; all must reach the wanted one.
+// judge prints how many questions of each language passed. The status is faulty
+// where a language has less than wantedRate.
 func judge(s std, asked, found map[string]int) int {
 	status := fine
 	langs := make([]string, 0, len(asked))
@@ -109,14 +92,8 @@ func judge(s std, asked, found map[string]int) int {
 	}
 	slices.Sort(langs)
 	for _, lang := range langs {
-		fmt.Fprintf(
-			s.out,
-			"%s: %d of %d questions have their page among the first %d\n",
-			lang,
-			found[lang],
-			asked[lang],
-			topResults,
-		)
+		fmt.Fprintf(s.out, "%s: %d of %d questions have their page among the first %d\n",
+			lang, found[lang], asked[lang], topResults)
 		if float64(found[lang]) < wantedRate*float64(asked[lang]) {
 			status = faulty
 		}
@@ -128,7 +105,7 @@ func judge(s std, asked, found map[string]int) int {
 	return status
 }
 
-// firstPages are the slugs of the first different pages found.
+// firstPages returns the slugs of the first topResults different pages found.
 func firstPages(x *search.Index, text string) []string {
 	var pages []string
 	for _, h := range x.Find(text, 10) {

@@ -10,13 +10,13 @@ import (
 	"coursebook/generator/internal/parts"
 )
 
-// The test binary is the command itself, so that whole-program cases run the
-// real main in a folder of their own.
+// The test binary also serves as the command, so that the scripts run the real
+// main, each in a separate folder.
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){"coursebook": main})
 }
 
-// Each file of testdata/sites is a terminal session with its files attached.
+// Each file of testdata/sites is a script of commands with the files it needs.
 func TestWholeProgram(t *testing.T) {
 	root, err := filepath.Abs("..")
 	if err != nil {

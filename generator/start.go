@@ -4,6 +4,7 @@ import (
 	"errors"
 	"flag"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -12,8 +13,8 @@ import (
 )
 
 func runStart(s std, args []string) int {
-	flags := newFlags(s, "start", "DIR", "Writes a small working manual of your own into DIR.")
-	if status, done := parse(flags, args); done {
+	flags := newFlags("start", "DIR", "Writes a small working manual of your own into DIR.")
+	if status, done := parse(s, flags, args); done {
 		return status
 	}
 	if flags.NArg() != 1 {
@@ -28,7 +29,7 @@ func runStart(s std, args []string) int {
 	return fine
 }
 
-// start copies the starter manual; a folder that holds anything is left alone.
+// start copies the starter manual to dir. It refuses a folder that is not empty.
 func start(dir string) error {
 	entries, err := os.ReadDir(dir)
 	switch {
@@ -38,11 +39,11 @@ func start(dir string) error {
 	case len(entries) > 0:
 		return fmt.Errorf("%s is not empty; name a new folder", dir)
 	}
-	h, err := parts.Open()
+	source, err := parts.Open()
 	if err != nil {
 		return err
 	}
-	starter, err := h.Starter()
+	starter, err := source.Starter()
 	if err != nil {
 		return err
 	}
@@ -52,24 +53,36 @@ func start(dir string) error {
 	return os.CopyFS(filepath.Clean(dir), starter)
 }
 
-// newFlags is the options of one command, with a usage text that begins with
-// what the command does.
-func newFlags(s std, name, operands, what string) *flag.FlagSet {
+// newFlags returns the options of one command. Its usage text is the synopsis,
+// with the operands if any, then what the command does, then the options.
+func newFlags(name, operands, what string) *flag.FlagSet {
+	synopsis := "coursebook " + name + " [options]"
+	if operands != "" {
+		synopsis += " " + operands
+	}
 	flags := flag.NewFlagSet(name, flag.ContinueOnError)
-	flags.SetOutput(s.err)
 	flags.Usage = func() {
-		fmt.Fprintf(flags.Output(), "usage: coursebook %s [options] %s\n%s\n", name, operands, what)
+		fmt.Fprintf(flags.Output(), "usage: %s\n%s\n", synopsis, what)
 		flags.PrintDefaults()
 	}
 	return flags
 }
 
-// parse reads options; done reports whether the command is over, with its status.
-func parse(flags *flag.FlagSet, args []string) (status int, done bool) {
-	switch err := flags.Parse(args); {
+// parse parses the options. With done the command ends with the status: after
+// -h the usage is on standard output; after a wrong option the error and the
+// usage are on standard error. Later output of flags goes to standard error.
+func parse(s std, flags *flag.FlagSet, args []string) (status int, done bool) {
+	flags.SetOutput(io.Discard) // Parse prints before its error shows which stream is right
+	err := flags.Parse(args)
+	flags.SetOutput(s.err)
+	switch {
 	case errors.Is(err, flag.ErrHelp):
+		flags.SetOutput(s.out)
+		flags.Usage()
 		return fine, true
 	case err != nil:
+		fmt.Fprintln(s.err, err)
+		flags.Usage()
 		return misuse, true
 	}
 	return fine, false

@@ -14,10 +14,10 @@ import (
 	"coursebook/generator/module/compiling"
 )
 
-// With a Go version that is not tested the build succeeds, and says which step
+// With a Go version that is not tested the build succeeds, and prints which step
 // it left out and why.
 func TestUntestedGoVersion(t *testing.T) {
-	b := bench(t)
+	b := newWorkshop(t)
 	const reason = "warning: the module keeps its function names and line numbers: "
 	for version, untested := range map[string]bool{"go1.26.0": false, "go1.99.2": true} {
 		b.writeGo(t, version)
