@@ -1,5 +1,4 @@
-// Package conversion turns a value of any kind the field uses into the units
-// of both systems, and lists it in every unit of its kind.
+// Package conversion holds the equations for the conversion of units.
 package conversion
 
 import "coursebook/calculators/calc"
@@ -36,9 +35,9 @@ var FahrenheitFormula = &calc.Formula{
 	Fn:     calc.Func1(Fahrenheit), Go: "conversion.Fahrenheit", Source: "sp811", Limits: points,
 }
 
-// InUnit is a value in a unit, x = v / u, with v the value in SI units and u
-// the size of the unit in SI units: 47.88026 Pa for the pound-force on a
-// square foot.
+// InUnit is a value expressed in a unit, x = v / u, with v the value in SI
+// units and u the size of the unit in SI units: 47.88026 Pa for the pound-force
+// on a square foot.
 //
 // Units: the same for both. Limits: no temperature on a scale, whose zero is
 // elsewhere. Source: NIST SP 811, appendix B.

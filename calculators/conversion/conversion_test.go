@@ -5,7 +5,7 @@ import (
 	"testing"
 )
 
-// The two formulas of temperature undo each other and meet at −40.
+// The two temperature formulas are inverse, and equal at −40.
 func TestTemperatures(t *testing.T) {
 	for f := -100.0; f <= 400; f += 7 {
 		if back := Fahrenheit(Celsius(f)); math.Abs(back-f) > 1e-12*400 {

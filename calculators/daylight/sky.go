@@ -2,29 +2,23 @@ package daylight
 
 import "math"
 
-// The sun's distance from straight up, in degrees, at the events.
+// Zenith distances of the sun at the events, in degrees.
 const (
 	ZenithRise     = 90.0 + 50.0/60 // 34' of refraction and 16' of the sun's radius
 	zenithTwilight = 96.0           // sun's centre 6° below the level horizon
 )
 
-// rounds is how often an event is found again from the sun at its own time.
-// Three leave less than a second, save where the sun only grazes the horizon.
+// rounds is the number of iterations for the time of an event. After three the
+// error is below a second, except where the sun only grazes the horizon.
 const rounds = 8
 
-const (
-	Stays   Crossing = -1 // it stays below all day
-	Crosses Crossing = 0
-	Above   Crossing = 1 // it stays above all day
-)
-
-// Place is where and when: the day by its number since 1970-01-01, angles in
-// degrees, the clock's zone in minutes ahead of UTC.
+// Place is a site and a day: the day as its number since 1970-01-01, latitude and
+// longitude in degrees, the zone of the clock in minutes ahead of UTC.
 type Place struct {
 	Day, Latitude, Longitude, Zone float64
 }
 
-// Sun is the sun at one moment, as the steps of the method leave it.
+// Sun is the position of the sun at one moment, with the intermediate results.
 type Sun struct {
 	Minutes            float64 // UTC, from midnight of the day
 	century, mean      float64
@@ -33,7 +27,7 @@ type Sun struct {
 	equation           float64
 }
 
-// at is the sun at minutes by the clock after midnight of the day.
+// at returns the sun at a time of the clock, in minutes after midnight of the day.
 func (p Place) at(clock float64) (s Sun) {
 	s.Minutes = clock - p.Zone
 	s.century = Century(p.Day, s.Minutes)
@@ -44,8 +38,9 @@ func (p Place) at(clock float64) (s Sun) {
 	return s
 }
 
-// noon is when the sun stands highest, in minutes after midnight by the
-// clock, brought into the day where site and zone do not belong together.
+// noon returns the time of the highest sun by the clock, in minutes after midnight,
+// and the sun then. The time is reduced to the day where site and zone do not
+// match.
 func (p Place) noon() (clock float64, s Sun) {
 	clock = 720
 	for range rounds {
@@ -56,12 +51,18 @@ func (p Place) noon() (clock float64, s Sun) {
 	return clock, s
 }
 
-// Crossing says whether the sun crosses a height on a day.
+// Crossing is whether the sun crosses a zenith distance on a day.
 type Crossing int8
 
-// event finds when the sun comes to a distance from straight up: before noon
-// for side −1, after it for side 1. The sun is the one at the event, which
-// the worked steps show.
+// The values of Crossing.
+const (
+	Stays   Crossing = -1 // below all day
+	Crosses Crossing = 0
+	Above   Crossing = 1 // above all day
+)
+
+// event returns the time by the clock at which the sun is at a zenith distance,
+// before noon for side −1, after noon for side 1, and the sun then.
 func (p Place) event(zenith, side float64) (clock float64, s Sun, how Crossing) {
 	noon, _ := p.noon()
 	clock = noon
@@ -74,7 +75,7 @@ func (p Place) event(zenith, side float64) (clock float64, s Sun, how Crossing) 
 		case c < -1:
 			return 0, s, Above
 		}
-		// The noon of this equation of time, on the day of the first one.
+		// Noon by the equation of time then, on the same day as the first noon.
 		n := Noon(p.Longitude, s.equation, p.Zone)
 		n += float64(1440 * math.Round((noon-n)/1440))
 		clock = n + float64(side*4*HourAngle(zenith, p.Latitude, s.declination))
@@ -82,13 +83,15 @@ func (p Place) event(zenith, side float64) (clock float64, s Sun, how Crossing) 
 	return clock, s, Crosses
 }
 
-// Light is the day at a place. Times are in minutes after midnight.
+// Light holds the events of a day, in minutes after midnight by the clock. Sky is
+// of sunrise and sunset, Twilight of dawn and dusk, AtSet the sun at sunset.
 type Light struct {
 	Dawn, Rise, Noon, Set, Dusk float64
 	Sky, Twilight               Crossing
 	AtSet                       Sun
 }
 
+// Light returns the events of the day.
 func (p Place) Light() (d Light) {
 	d.Noon, _ = p.noon()
 	d.Rise, _, d.Sky = p.event(ZenithRise, -1)
@@ -96,8 +99,8 @@ func (p Place) Light() (d Light) {
 	set, s, sky := p.event(ZenithRise, 1)
 	dusk, _, twilight := p.event(zenithTwilight, 1)
 	d.Set, d.Dusk, d.AtSet = set, dusk, s
-	// Where the sun grazes the horizon only one of the two may be found; the
-	// day then counts as without them.
+	// Where the sun grazes the horizon only one of the two events may be found.
+	// The day then counts as having neither.
 	if sky != Crosses {
 		d.Sky = sky
 	}

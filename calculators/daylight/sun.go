@@ -1,3 +1,5 @@
+// Package daylight computes sunrise, sunset and civil twilight at a place from the
+// position of the sun, by the low-accuracy series of Meeus.
 package daylight
 
 import (
@@ -6,7 +8,7 @@ import (
 	"coursebook/calculators/calc"
 )
 
-// The symbols of the equations.
+// Meanings of the symbols.
 const (
 	meansT      = calc.Text("time since 2000, in centuries")
 	meansL      = calc.Text("sun's mean longitude, full turns left in")
@@ -37,10 +39,10 @@ func cos(x float64) float64 { return math.Cos(x * math.Pi / 180) }
 
 func tan(x float64) float64 { return math.Tan(x * math.Pi / 180) }
 
-// Century is the time since noon of 2000-01-01 in centuries of 36525 days:
-// (D + t/1440 − 10957.5)/36525. D counts days from 1970-01-01, t is in
-// minutes UTC; the minute between UTC and the uniform time of the almanac
-// moves the sun by less than a second of arc.
+// Century is the time since noon of 2000-01-01 in centuries of 36525 days: (D +
+// t/1440 − 10957.5)/36525. D is days from 1970-01-01, t minutes UTC. The
+// difference of about a minute between UTC and terrestrial time moves the sun
+// by less than a second of arc.
 // Source: Meeus, Astronomical Algorithms, eq. 25.1.
 func Century(days, minutes float64) float64 {
 	return (days + minutes/1440 - 10957.5) / 36525
@@ -57,8 +59,8 @@ var CenturyFormula = &calc.Formula{
 	Limits: calc.Text("The time is that of the event itself. It is found by repeating the steps until it stays."),
 }
 
-// MeanLongitude is the sun's mean longitude in degrees with all full turns
-// left in: 280.46646 + T(36000.76983 + 0.0003032 T).
+// MeanLongitude is the sun's mean longitude in degrees, full turns included,
+// 280.46646 + T(36000.76983 + 0.0003032 T).
 // Source: Meeus, eq. 25.2.
 func MeanLongitude(t float64) float64 {
 	return 280.46646 + float64(t*(36000.76983+float64(0.0003032*t)))
@@ -71,7 +73,7 @@ var MeanLongitudeFormula = &calc.Formula{
 	Fn:   calc.Func1(MeanLongitude), Go: "daylight.MeanLongitude", Source: "meeus",
 }
 
-// Anomaly is the sun's mean anomaly in degrees with all full turns left in:
+// Anomaly is the sun's mean anomaly in degrees, full turns included,
 // 357.52911 + T(35999.05029 − 0.0001537 T). Source: Meeus, eq. 25.3.
 func Anomaly(t float64) float64 {
 	return 357.52911 + float64(t*(35999.05029-float64(0.0001537*t)))
@@ -86,7 +88,7 @@ var AnomalyFormula = &calc.Formula{
 
 // Longitude is the sun's apparent longitude in degrees: the mean one plus the
 // equation of the centre, less aberration, with the main term of nutation.
-// Good to 0.01°. Source: Meeus, ch. 25, low accuracy.
+// Accurate to 0.01°. Source: Meeus, ch. 25, low accuracy.
 func Longitude(t, l, m float64) float64 {
 	first := float64((1.914602 - float64(t*(0.004817+float64(0.000014*t)))) * sin(m))
 	second := float64((0.019993 - float64(0.000101*t)) * sin(2*m))
@@ -123,7 +125,7 @@ var TiltFormula = &calc.Formula{
 	Fn:     calc.Func1(Tilt), Go: "daylight.Tilt", Source: "meeus",
 }
 
-// Declination is how far the sun stands north of the equator, in degrees:
+// Declination is the declination of the sun in degrees, north positive,
 // asin(sin θ sin λ). Source: Meeus, eq. 25.7.
 func Declination(tilt, longitude float64) float64 {
 	return 180 / math.Pi * math.Asin(sin(tilt)*sin(longitude))
@@ -140,7 +142,7 @@ var DeclinationFormula = &calc.Formula{
 	Fn: calc.Func2(Declination), Go: "daylight.Declination", Source: "meeus",
 }
 
-// Eccentricity is that of the earth's orbit. Source: Meeus, eq. 25.4.
+// Eccentricity is the eccentricity of the earth's orbit. Source: Meeus, eq. 25.4.
 func Eccentricity(t float64) float64 {
 	return 0.016708634 - float64(t*(0.000042037+float64(0.0000001267*t)))
 }
@@ -162,9 +164,9 @@ var TiltSquareFormula = &calc.Formula{
 	Fn:   calc.Func1(TiltSquare), Go: "daylight.TiltSquare", Source: "meeus",
 }
 
-// EquationOfTime is how many minutes the sun is ahead of the clock's mean
-// sun, from the mean longitude and anomaly in degrees, the eccentricity and
-// tan²(θ/2). It differs from the long method by a few seconds.
+// EquationOfTime is the minutes by which the true sun is ahead of the mean sun,
+// from the mean longitude and anomaly in degrees, the eccentricity and
+// tan²(θ/2). It differs from the full method by a few seconds.
 // Source: Smart's series in Meeus, eq. 28.3.
 func EquationOfTime(l, m, e, y float64) float64 {
 	turn := float64(y*sin(2*l)) - float64(2*e*sin(m)) + float64(4*e*y*sin(m)*cos(2*l)) -
@@ -182,9 +184,9 @@ var EquationOfTimeFormula = &calc.Formula{
 	Fn: calc.Func4(EquationOfTime), Go: "daylight.EquationOfTime", Source: "meeus",
 }
 
-// HourAngle is how far the sun turns from noon until it stands at a distance
-// from the zenith, in degrees: acos(cos Z/(cos φ cos δ) − tan φ tan δ). It is
-// not a number where the sun does not come to stand there on that day.
+// HourAngle is the hour angle of the sun at the zenith distance Z, in degrees:
+// acos(cos Z/(cos φ cos δ) − tan φ tan δ). It is NaN where the sun does not reach
+// Z on that day.
 // Source: NOAA, general solar position calculations.
 func HourAngle(zenith, latitude, declination float64) float64 {
 	return 180 / math.Pi * math.Acos(cosHourAngle(zenith, latitude, declination))
@@ -206,13 +208,13 @@ var HourAngleFormula = &calc.Formula{
 	),
 }
 
-// cosHourAngle is above 1 where the sun stays below and below −1 where it
-// stays above.
+// cosHourAngle is the cosine of HourAngle. It is above 1 where the sun stays below
+// the zenith distance all day and below −1 where it stays above.
 func cosHourAngle(zenith, latitude, declination float64) float64 {
 	return cos(zenith)/(cos(latitude)*cos(declination)) - float64(tan(latitude)*tan(declination))
 }
 
-// Noon is when the sun stands highest, in minutes after midnight by the
+// Noon is the time of the highest sun in minutes after midnight by the
 // clock: 720 − 4·longitude − E + zone. zone is in minutes ahead of UTC.
 // Source: NOAA, general solar position calculations.
 func Noon(longitude, equation, zone float64) float64 {
@@ -226,8 +228,8 @@ var NoonFormula = &calc.Formula{
 	Fn:   calc.Func3(Noon), Go: "daylight.Noon", Source: "noaa",
 }
 
-// Rising is when the sun passes an hour angle before noon, in minutes after
-// midnight by the clock: the earth turns one degree in four minutes.
+// Rising is the time at which the sun is at an hour angle before noon, in minutes
+// after midnight by the clock: the earth turns one degree in four minutes.
 // Source: NOAA, general solar position calculations.
 func Rising(longitude, hourAngle, equation, zone float64) float64 {
 	return 720 - float64(4*(longitude+hourAngle)) - equation + zone
@@ -240,7 +242,8 @@ var RisingFormula = &calc.Formula{
 	Fn:   calc.Func4(Rising), Go: "daylight.Rising", Source: "noaa",
 }
 
-// Setting is when it passes the same hour angle after noon.
+// Setting is the time at which the sun is at an hour angle after noon, in minutes
+// after midnight by the clock.
 // Source: NOAA, general solar position calculations.
 func Setting(longitude, hourAngle, equation, zone float64) float64 {
 	return 720 - float64(4*(longitude-hourAngle)) - equation + zone
@@ -253,8 +256,8 @@ var SettingFormula = &calc.Formula{
 	Fn:   calc.Func4(Setting), Go: "daylight.Setting", Source: "noaa",
 }
 
-// DayLength is the time the sun is up, in hours, when its place hardly
-// changes over the day: 2H/15. Source: FAO Irrigation and Drainage Paper 56,
+// DayLength is the time from sunrise to sunset in hours for a constant
+// declination, 2H/15. Source: FAO Irrigation and Drainage Paper 56,
 // eq. 34, with the hour angle in degrees.
 func DayLength(hourAngle float64) float64 { return 2 * hourAngle / 15 }
 

@@ -52,7 +52,7 @@ type Bar struct {
 // Canadian reports whether a bar is of CSA G30.18 and not of ASTM A615.
 func (b Bar) Canadian() bool { return b.ID[len(b.ID)-1] == 'm' }
 
-// RoundArea is the area of a round bar, mm² from mm or in² from in:
+// RoundArea is the area of a round bar, in mm² from mm or in² from in:
 //
 //	A = π·d²/4
 //
@@ -66,7 +66,7 @@ var RoundAreaFormula = &calc.Formula{ID: "area", Title: calc.Text("Area of a rou
 	Fn:     calc.Func1(RoundArea), Go: "steel.RoundArea", Source: "pci",
 	Limits: calc.Text("The standards round it. Their nominal area counts.")}
 
-// MassPerLength is the mass of a metre or a foot of steel:
+// MassPerLength is the mass per length of steel:
 //
 //	w = ρ·A
 //
@@ -81,7 +81,7 @@ var MassPerLengthFormula = &calc.Formula{ID: "mass", Title: calc.Text("Mass per 
 	Fn: calc.Func2(MassPerLength), Go: "steel.MassPerLength", Source: "g30",
 	Limits: calc.Text("The result uses the standard's mass, which is within 2% of this.")}
 
-// BarWeight is the weight of bars of one length, kg or lb:
+// BarWeight is the weight of bars of one length, in kg or lb:
 //
 //	W = w·L·n
 //

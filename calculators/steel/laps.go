@@ -21,7 +21,7 @@ const (
 //
 // in US units only: f_y and f'c in psi, d in in. ψ is ψ_t·ψ_e, at most 1.7;
 // ψ_g goes with the grade; c is 25 for #6 and smaller and 20 for #7 and larger
-// where cover and spacing are kept, else 50/3 and 40/3. At least 12 in.
+// with the cover and spacing required, else 50/3 and 40/3. At least 12 in.
 // Source: ACI 318-14, table 25.4.2.2 (ψ_g: 318-19, from memory).
 func Development318(fy, psi, lambda, fc, c, grade, d float64) float64 {
 	return fy * psi * grade / (c * lambda * math.Min(math.Sqrt(fc), 100)) * d

@@ -1,3 +1,6 @@
+// Package steel holds reinforcing bars and their equations: sizes and masses,
+// development and lap lengths, take-off, and the aggregate that passes between
+// bars.
 package steel
 
 import (
@@ -5,13 +8,13 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// The units in which the bars' standards give their sizes, in SI.
+// Units of the standards for bars, in m.
 const (
 	Inch = 0.0254
 	Mm   = 0.001
 )
 
-// BarOptions offers every size, by its mark with its nominal size.
+// BarOptions are the options of a choice of bar, in the order of Bars.
 var BarOptions = []calc.Option{
 	{ID: "3", Label: calc.Text("#3 (3/8 in)")},
 	{ID: "4", Label: calc.Text("#4 (1/2 in)")},
@@ -34,14 +37,14 @@ var BarOptions = []calc.Option{
 	{ID: "55m", Label: calc.Text("55M (56 mm)")},
 }
 
-// The ways bars are written.
+// RunLength displays the total length of bars, rounded up.
 var RunLength = quantity.Display{
 	Dim:    quantity.Length,
 	US:     quantity.UnitDisplay{Unit: "ft", Step: 1, Rounding: quantity.Up},
 	Metric: quantity.UnitDisplay{Unit: "m", Step: 0.5, Rounding: quantity.Up},
 }
 
-// The sources of the bars' sizes.
+// Sources of the sizes of bars.
 var (
 	SourceA615 = calc.Source{
 		ID:     "a615",
@@ -61,6 +64,7 @@ var (
 	}
 )
 
+// SteelNotDesign is a caution of every calculator of the topic.
 const SteelNotDesign = calc.Text(
 	"The drawings and the engineer decide size, spacing and laps. Ask before you swap or leave out a bar.",
 )
@@ -70,7 +74,7 @@ const (
 	meansN = calc.Text("number of bars")
 )
 
-// BarOf finds the bar chosen in a field.
+// BarOf returns the bar chosen in a field, or the zero Bar.
 func BarOf(in calc.Case, field string) Bar {
 	for _, b := range Bars {
 		if b.ID == in.Choice(field) {

@@ -32,7 +32,7 @@ var BarCountFormula = &calc.Formula{ID: "count", Title: calc.Text("Bars along a 
 	Fn: calc.Func3(BarCount), Go: "steel.BarCount", Source: "count",
 	Limits: calc.Text("Rounded up: no space is larger than the spacing, the last may be smaller.")}
 
-// Pieces is how many stock bars lapped end to end cover a length:
+// Pieces is the number of stock bars, lapped end to end, that cover a length:
 //
 //	n = max(1, ⌈(L − l)/(S − l)⌉)
 //
@@ -70,12 +70,12 @@ var LappedLengthFormula = &calc.Formula{ID: "lapped", Title: calc.Text("Steel in
 	},
 	Fn: calc.Func3(LappedLength), Go: "steel.LappedLength", Source: "count"}
 
-// StockBars is how many stock bars n pieces of one length are cut from:
+// StockBars is the number of stock bars from which n pieces of one length are cut:
 //
 //	N = ⌈n/⌊S/L⌋⌉
 //
 // with the stock length S and the piece L, no longer than S, in one unit.
-// What is left of a bar is not used again. Source: arithmetic of take-off.
+// Offcuts are not used. Source: arithmetic of take-off.
 func StockBars(pieces, stock, length float64) float64 {
 	return calc.Ceil(pieces / math.Floor(stock/length+calc.Slack))
 }
@@ -93,7 +93,8 @@ var StockBarsFormula = &calc.Formula{
 	Limits: calc.Text("For pieces no longer than the stock. Off-cuts are not used again."),
 }
 
-// WithWaste adds a share of waste: W = W_0·(1 + w). Source: arithmetic.
+// WithWaste is an amount with a fraction of waste added, W = W_0·(1 + w).
+// Source: arithmetic.
 func WithWaste(weight, waste float64) float64 { return weight * (1 + waste) }
 
 var WithWasteFormula = &calc.Formula{ID: "waste", Title: calc.Text("With waste"), Expr: "W_0*(1 + w)",

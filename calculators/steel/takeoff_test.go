@@ -7,8 +7,8 @@ import (
 	"coursebook/calculators/calc"
 )
 
-// Spaces between counted bars never exceed the spacing, and one bar fewer
-// would make them.
+// Spaces between counted bars do not exceed the spacing; with one bar fewer they
+// do.
 func TestBarCountIsEnoughAndLeast(t *testing.T) {
 	rnd := rand.New(rand.NewPCG(5, 6))
 	for range 2000 {

@@ -14,11 +14,11 @@ const (
 	meansClass = calc.Text("coefficient of the cement class")
 )
 
-// Share209 is the share of the 28-day strength by ACI 209:
+// Share209 is the fraction of the 28-day strength by ACI 209:
 //
 //	f(t)/f28 = t/(a + b·t)
 //
-// with the age t in days, 1 day and more, and the constants a in days and b
+// with the age t in days, at least 1, and the constants a in days and b
 // by cement and curing. With a = 4.0 and b = 0.85 it gives 1.007 at 28 days.
 // Source: ACI 209R-92, eq. (2-1).
 func Share209(age, a, b float64) float64 { return age / (a + float64(b*age)) }
@@ -36,11 +36,11 @@ var Share209Formula = &calc.Formula{ID: "share-aci", Title: calc.Text("Share by 
 			"lower: median 65% at 7 days.",
 	)}
 
-// Age209 turns Share209 round: the age in days for a share,
+// Age209 is the inverse of Share209, the age in days for a fraction p:
 //
 //	t = a·p/(1 − b·p)
 //
-// for shares below 1/b, which the curve never reaches.
+// for p below 1/b, the limit of the curve.
 // Source: ACI 209R-92, eq. (2-1), solved for the age.
 func Age209(share, a, b float64) float64 { return a * share / (1 - float64(b*share)) }
 
@@ -54,7 +54,7 @@ var Age209Formula = &calc.Formula{ID: "time-aci", Title: calc.Text("Time to a sh
 	Fn: calc.Func3(Age209), Go: "strength.Age209", Source: "aci209",
 	Limits: calc.Text("For shares below 1/b, which the curve never reaches.")}
 
-// ShareEC is the share of the 28-day mean strength by Eurocode 2:
+// ShareEC is the fraction of the 28-day mean strength by Eurocode 2:
 //
 //	β_cc = exp(s·(1 − √(28/t)))
 //
@@ -68,11 +68,11 @@ var ShareECFormula = &calc.Formula{ID: "share-ec", Title: calc.Text("Share by Eu
 	Fn:   calc.Func2(ShareEC), Go: "strength.ShareEC", Source: "ec2",
 	Limits: calc.Text("Of the mean strength, at a mean of 20 °C (68 °F). It must not excuse a failed 28-day test.")}
 
-// AgeEC turns ShareEC round: the age in days for a share,
+// AgeEC is the inverse of ShareEC, the age in days for a fraction p:
 //
 //	t = 28/(1 − ln(p)/s)²
 //
-// for shares below e^s, which the curve never reaches.
+// for p below e^s, the limit of the curve.
 // Source: EN 1992-1-1:2004, eq. (3.2), solved for the age.
 func AgeEC(share, s float64) float64 { return 28 / math.Pow(1-math.Log(share)/s, 2) }
 
@@ -82,7 +82,7 @@ var AgeECFormula = &calc.Formula{ID: "time-ec", Title: calc.Text("Time to a shar
 	Fn:   calc.Func2(AgeEC), Go: "strength.AgeEC", Source: "ec2",
 	Limits: calc.Text("For shares below e^s, which the curve never reaches.")}
 
-// Strength is a share of the 28-day strength, in its unit: f(t) = p·f28.
+// Strength is a fraction of the 28-day strength, in its unit: f(t) = p·f28.
 // Source: either standard.
 func Strength(share, f28 float64) float64 { return share * f28 }
 

@@ -20,7 +20,7 @@ const (
 // exact by the definitions of the SI).
 const GasConstant = 8.314462618
 
-// TimeFactor is what an interval adds to the temperature-time factor, °C·h:
+// TimeFactor is the increment of the temperature-time factor for an interval, °C·h:
 //
 //	ΔM = max(T_a − T_0, 0)·Δt
 //
@@ -59,7 +59,7 @@ var ActivationRatioFormula = &calc.Formula{
 	Fn:     calc.Func1(ActivationRatio), Go: "strength.ActivationRatio", Source: "c1074",
 }
 
-// EquivalentAge is what an interval adds to the equivalent age, h:
+// EquivalentAge is the increment of the equivalent age for an interval, h:
 //
 //	Δt_e = exp(−Q·(1/T − 1/T_s))·Δt
 //
@@ -84,7 +84,7 @@ var EquivalentAgeFormula = &calc.Formula{
 	Limits: calc.Text("Summed over all intervals. Temperatures in kelvin: °C + 273.15."),
 }
 
-// EurocodeAge is what an interval adds to the age adjusted for temperature, h:
+// EurocodeAge is the increment of the temperature-adjusted age for an interval, h:
 //
 //	Δt_T = exp(13.65 − 4000/(273 + T))·Δt
 //
@@ -108,7 +108,7 @@ var EurocodeAgeFormula = &calc.Formula{
 //	S = a + b·log10(M)
 //
 // with M in °C·h; a and b in the unit of the strength. It holds only for the
-// mix and the range of M that the curve was made for.
+// mix and the range of M of the calibration.
 // Source: ASTM C1074 and highway manuals.
 func LogStrength(a, b, factor float64) float64 {
 	return a + float64(b*math.Log(factor)/math.Log(10))

@@ -9,7 +9,7 @@ import (
 	"coursebook/calculators/strength/strengthgain"
 )
 
-// Nothing here is worded as a permission.
+// No text of the calculators is worded as a permission.
 func TestTexts(t *testing.T) {
 	for _, c := range []*calc.Calculator{maturity.Calculator, strengthgain.Calculator} {
 		for _, f := range append(append([]calc.Field{}, c.In...), c.Out...) {

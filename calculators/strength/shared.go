@@ -1,3 +1,5 @@
+// Package strength holds the equations of strength gain: published curves of
+// strength with age, and maturity.
 package strength
 
 import (
@@ -9,14 +11,14 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// What is estimated is rounded down, a wait up.
-
+// StrengthAtLeast displays an estimated strength, rounded down.
 var StrengthAtLeast = quantity.Display{
 	Dim:    quantity.Pressure,
 	US:     quantity.UnitDisplay{Unit: "psi", Step: 50, Rounding: quantity.Down},
 	Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.5, Rounding: quantity.Down},
 }
 
+// Reasons of limits and a caution that several calculators share.
 const (
 	WhyFrozen    = calc.Text("Frozen concrete gains nothing. Check the reading.")
 	WhyBoiling   = calc.Text("No wall gets this hot. Check the reading.")
@@ -25,7 +27,7 @@ const (
 	)
 )
 
-// Axis spans two values with round marks, about five of them.
+// Axis returns an axis from low to high with about five marks at round values.
 func Axis(low, high float64) figure.Axis {
 	step := math.Pow(10, math.Floor(math.Log10((high-low)/5)))
 	for _, times := range []float64{1, 2, 5, 10} {

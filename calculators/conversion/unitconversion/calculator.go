@@ -1,5 +1,5 @@
-// Package unitconversion turns a typed value into the field's usual units of both
-// systems, and lists it in every unit of its kind.
+// Package unitconversion converts a value into the usual units of both systems
+// and lists it in every unit of its kind.
 package unitconversion
 
 import (
@@ -7,8 +7,7 @@ import (
 	"coursebook/calculators/conversion"
 )
 
-// Calculator turns a typed value into the field's usual units of both
-// systems, and lists it in every unit of its kind.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:       "unit-conversion",
 	Title:    calc.Text("Unit conversion"),

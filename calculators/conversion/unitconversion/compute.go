@@ -10,18 +10,18 @@ import (
 
 const (
 	tooSmall  = calc.Text("This is too small for {unit}. The list has it in smaller units.")
-	inUnitFor = calc.Text("In {unit}")
+	labelUnit = calc.Text("In {unit}")
 )
 
-// leastSteps is how many steps of rounding a value must have to be shown in a
-// usual unit: with fewer, rounding would change it by more than a twentieth.
+// leastSteps is the least value shown in a usual unit, in steps of its rounding:
+// below it rounding would change the value by more than a twentieth.
 const leastSteps = 10
 
 func compute(r *calc.Recorder, in calc.Case) {
 	kind := in.Choice("kind")
 	si := in.Num(kind)
 	for _, id := range [2]string{kind + "-own", kind + "-other"} {
-		tell(r, kind, si, find(outputs, id))
+		putIn(r, kind, si, find(outputs, id))
 	}
 	units := quantity.Units(find(inputs, kind).Display.Dim)
 	rows := make([]calc.Case, len(units))
@@ -31,7 +31,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.PutRows("units", rows)
 }
 
-// find is the field with an ID; every kind has its input and its pair.
+// find returns the field with an ID. It panics if there is none.
 func find(fields []calc.Field, id string) *calc.Field {
 	for i := range fields {
 		if fields[i].ID == id {
@@ -41,37 +41,37 @@ func find(fields []calc.Field, id string) *calc.Field {
 	panic("conversion: no field " + id)
 }
 
-// tell puts a value in one usual unit and works it as a step. Since the two
-// readers' pairs are the same two units, a value too small for either unit is
-// shown to neither reader.
-func tell(r *calc.Recorder, kind string, si float64, f *calc.Field) {
-	unit := usual(f, quantity.US)
+// putIn puts a value in one usual unit and records the step. A value too small for
+// the unit of an output in either system is not put: both systems have the same
+// pair of units.
+func putIn(r *calc.Recorder, kind string, si float64, f *calc.Field) {
+	unit := usualUnit(f, quantity.US)
 	switch {
 	case unit.Symbol == "°C":
 		r.Use(conversion.CelsiusFormula, si)
 	case unit.Symbol == "°F":
 		r.Use(conversion.FahrenheitFormula, si)
 	default:
-		r.UseFor(inUnitFor, []calc.Slot{calc.WordSlot("unit", unit.Symbol)}, conversion.InUnitFormula, si, unit.Scale)
+		r.UseFor(labelUnit, []calc.Slot{calc.WordSlot("unit", unit.Symbol)}, conversion.InUnitFormula, si, unit.Scale)
 	}
-	if small(si, f, quantity.US) {
+	if tooFine(si, f, quantity.US) {
 		r.Note(calc.LevelNotice, calc.At(kind), tooSmall, calc.WordSlot("unit", unit.Symbol))
-	} else if !small(si, f, quantity.Metric) {
+	} else if !tooFine(si, f, quantity.Metric) {
 		r.Put(f.ID, si)
 	}
 }
 
-// usual is the unit that an output is shown in.
-func usual(f *calc.Field, sys quantity.System) quantity.Unit {
+// usualUnit returns the unit of an output in a system.
+func usualUnit(f *calc.Field, sys quantity.System) quantity.Unit {
 	u, _ := quantity.Find(f.Display.In(sys).Unit)
 	return u
 }
 
-// small reports whether rounding would spoil a value shown in a usual unit. The
-// step of a tape is in inches. A temperature is never small: its zero is no
-// nothing.
-func small(si float64, f *calc.Field, sys quantity.System) bool {
-	scale, unit := f.Display.In(sys), usual(f, sys)
+// tooFine reports whether a value is too small for the rounding of its usual unit.
+// The step of a length in feet and inches is in inches. A temperature is never too
+// small: its zero is a point on a scale.
+func tooFine(si float64, f *calc.Field, sys quantity.System) bool {
+	scale, unit := f.Display.In(sys), usualUnit(f, sys)
 	if scale.Form != quantity.Decimal {
 		unit, _ = quantity.Find("in")
 	}

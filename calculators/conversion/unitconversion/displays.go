@@ -2,8 +2,7 @@ package unitconversion
 
 import "coursebook/calculators/quantity"
 
-// How a typed value is written: as it was typed, without rounding; a length in
-// feet to 1/64 in.
+// Displays of the values entered: not rounded, except a length in feet to 1/64 in.
 var (
 	lengthTyped = quantity.Display{
 		Dim:    quantity.Length,
@@ -122,9 +121,9 @@ var (
 	}
 )
 
-// How the answer is written, rounded as it is used in the field: in the
-// reader's own system, and in the other one. The list of all units holds what
-// the rounding hides. Time and vibrations have one pair for every reader.
+// Displays of the results, rounded as used in the field: in the reader's system and
+// in the other one. The list of all units is not rounded. Duration and frequency
+// have the same pair in both systems.
 var (
 	lengthOwn = quantity.Display{
 		Dim:    quantity.Length,
@@ -342,5 +341,5 @@ var (
 	}
 )
 
-// listed writes the list: up to 7 significant digits, the unit beside it.
+// listed displays the values of the list: up to 7 significant digits, no unit.
 var listed = quantity.Display{Dim: quantity.Number}

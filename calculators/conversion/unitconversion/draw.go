@@ -9,11 +9,11 @@ import (
 )
 
 const (
-	drawTitle = calc.Text("Both scales side by side")
-	drawDesc  = calc.Text("{own} on the one scale stands beside {other} on the other.")
+	title = calc.Text("Both scales side by side")
+	desc  = calc.Text("{own} on the one scale stands beside {other} on the other.")
 )
 
-// The frame of the scales, in user units.
+// Layout of the scales, in user units.
 const (
 	scaleLeft = 44.0
 	scaleWide = 252.0
@@ -24,7 +24,7 @@ const (
 	warmSpan  = 25.0 // K to each side of a temperature
 )
 
-// ruler is a stretch of a quantity laid along the page, ends in SI units.
+// ruler maps a range of a quantity, in SI units, to x.
 type ruler struct {
 	from, to float64
 	style    quantity.Style
@@ -34,8 +34,8 @@ func (r ruler) x(si float64) float64 {
 	return scaleLeft + scaleWide*math.Min(1, math.Max(0, (si-r.from)/(r.to-r.from)))
 }
 
-// stretch chooses the ends round a value: from nothing to a quarter beyond
-// it, or a span of weather round a temperature.
+// stretch returns the range drawn for a value: from 0 to a quarter beyond it, or
+// warmSpan to each side of a temperature.
 func stretch(si float64, unit quantity.Unit) (from, to float64) {
 	switch {
 	case unit.Offset != 0:
@@ -77,7 +77,8 @@ func (r ruler) ticks(y, side float64, unit quantity.Unit) []figure.Node {
 	return nodes
 }
 
-// round125 is the least of 1, 2 and 5 times a power of ten that is at least x.
+// round125 returns the least of 1, 2 and 5 times a power of ten that is not
+// below x.
 func round125(x float64) float64 {
 	power := math.Pow(10, math.Floor(math.Log10(x)))
 	for _, m := range [3]float64{1, 2, 5} {
@@ -96,12 +97,12 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	kind := in.Choice("kind")
 	si := in.Num(kind)
 	upper, lower := find(outputs, kind+"-own"), find(outputs, kind+"-other")
-	own, other := usual(upper, v.Style.System), usual(lower, v.Style.System)
+	own, other := usualUnit(upper, v.Style.System), usualUnit(lower, v.Style.System)
 	from, to := stretch(si, own)
 	r := ruler{from: from, to: to, style: v.Style}
 	x := r.x(si)
 	nodes := append(r.ticks(scaleTop, -1, own), r.ticks(scaleLow, 1, other)...)
-	saidOwn, saidOther := written(v, si, upper), written(v, si, lower)
+	ownText, otherText := written(v, si, upper), written(v, si, lower)
 	nodes = append(
 		nodes,
 		figure.Segment(
@@ -109,17 +110,17 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 			figure.Point{X: x, Y: scaleTop - tickLong},
 			figure.Point{X: x, Y: scaleLow + tickLong},
 		),
-		figure.Text(figure.Number, figure.Point{X: figure.ChartWidth / 2, Y: 20}, figure.Middle, saidOwn),
-		figure.Text(figure.Number, figure.Point{X: figure.ChartWidth / 2, Y: scaleFoot - 12}, figure.Middle, saidOther),
+		figure.Text(figure.Number, figure.Point{X: figure.ChartWidth / 2, Y: 20}, figure.Middle, ownText),
+		figure.Text(figure.Number, figure.Point{X: figure.ChartWidth / 2, Y: scaleFoot - 12}, figure.Middle, otherText),
 	)
-	return figure.Drawing{Width: figure.ChartWidth, Height: scaleFoot, Title: v.Say(drawTitle), Nodes: nodes,
-		Desc: v.Say(drawDesc, calc.WordSlot("own", saidOwn), calc.WordSlot("other", saidOther))}
+	return figure.Drawing{Width: figure.ChartWidth, Height: scaleFoot, Title: v.Say(title), Nodes: nodes,
+		Desc: v.Say(desc, calc.WordSlot("own", ownText), calc.WordSlot("other", otherText))}
 }
 
-// written is the value in a usual unit: rounded for the field where it is large
-// enough for that, else with all its digits.
+// written formats a value in its usual unit: rounded, or with all its digits where
+// it is too small for the rounding.
 func written(v calc.Locale, si float64, f *calc.Field) string {
-	if small(si, f, v.Style.System) {
+	if tooFine(si, f, v.Style.System) {
 		return quantity.Exact(si, *f.Display, v.Style)
 	}
 	return quantity.Format(si, *f.Display, v.Style)

@@ -46,23 +46,23 @@ func TestKindsAreWhole(t *testing.T) {
 	}
 }
 
-// Each listed value, typed back with its unit, is the value it came from.
+// Each listed value, parsed with its unit, is the value that was entered.
 func TestListReadsBack(t *testing.T) {
 	for _, k := range kinds {
 		res := calc.Run(Calculator, calc.NewCase(inputs).With("kind", calc.ChoiceOf(k.ID)))
 		want := calc.NewCase(inputs).Num(k.ID)
 		for _, row := range res.Out.Rows("units") {
 			text := strconv.FormatFloat(row.Num("value"), 'f', -1, 64) + " " + row.Text("unit")
-			si, trouble := quantity.Parse(text, *find(inputs, k.ID).Display, quantity.Style{})
-			if trouble != nil || math.Abs(si-want) > 1e-9*math.Abs(want) {
-				t.Errorf("%s: %s reads back as %v, want %v (%v)", k.ID, text, si, want, trouble)
+			si, err := quantity.Parse(text, *find(inputs, k.ID).Display, quantity.Style{})
+			if err != nil || math.Abs(si-want) > 1e-9*math.Abs(want) {
+				t.Errorf("%s: %s reads back as %v, want %v (%v)", k.ID, text, si, want, err)
 			}
 		}
 	}
 }
 
-// A value too small for a usual unit is shown in the list alone, with a note;
-// nothing and a temperature are shown as they are.
+// A value too small for a usual unit is only in the list, with a note. This does
+// not apply to 0 and to temperatures.
 func TestTooSmall(t *testing.T) {
 	for _, c := range []struct {
 		kind, text string
@@ -76,14 +76,14 @@ func TestTooSmall(t *testing.T) {
 		if len(res.Notes) != c.notes {
 			t.Errorf("%s: %d notes, want %d", c.text, len(res.Notes), c.notes)
 		}
-		told := 0
+		given := 0
 		for _, end := range []string{"-own", "-other"} {
 			if res.Out.Has(c.kind + end) {
-				told++
+				given++
 			}
 		}
-		if (told == 2) != (c.notes == 0) || told == 1 || len(res.Out.Rows("units")) == 0 {
-			t.Errorf("%s: told in %d units", c.text, told)
+		if (given == 2) != (c.notes == 0) || given == 1 || len(res.Out.Rows("units")) == 0 {
+			t.Errorf("%s: given in %d units", c.text, given)
 		}
 	}
 }
@@ -94,7 +94,7 @@ func TestLimits(t *testing.T) {
 		{"length", "3 kg"},
 	} {
 		if res := convert(t, c.kind, c.text); res.State != calc.Bad {
-			t.Errorf("%s %s was taken", c.kind, c.text)
+			t.Errorf("%s %s was accepted", c.kind, c.text)
 		}
 	}
 	if res := convert(t, "temperature", "0 K"); res.State != calc.OK {
@@ -120,7 +120,7 @@ func TestScales(t *testing.T) {
 		if n.Tag == "text" {
 			feet, err := strconv.ParseFloat(n.Text, 64)
 			if err != nil || n.Attrs[1].Value != figure.Coordinate(scaleLeft+scaleWide*feet/10) {
-				t.Errorf("mark %s stands at %v", n.Text, n.Attrs[1])
+				t.Errorf("mark %s is at %v", n.Text, n.Attrs[1])
 			}
 			marks++
 		}
@@ -130,12 +130,12 @@ func TestScales(t *testing.T) {
 	}
 }
 
-// Every cell of the printed tables is shown in the other reader's unit.
+// Every cell of the printed tables is in the unit of the other system.
 func TestTables(t *testing.T) {
 	for _, table := range tables {
 		for sys, typed := range [][]string{table.Down.US, table.Down.Metric} {
 			style := quantity.Style{System: quantity.System(sys)}
-			foreign := usual(find(outputs, table.Down.Path+"-own"), 1-style.System).Symbol
+			foreign := usualUnit(find(outputs, table.Down.Path+"-own"), 1-style.System).Symbol
 			for _, text := range typed {
 				entries := append(
 					append([]calc.Entry(nil), table.Set...),
@@ -144,7 +144,7 @@ func TestTables(t *testing.T) {
 				in, notes := calc.Read(Calculator, entries, style)
 				res := calc.Run(Calculator, in)
 				if len(notes) > 0 || !res.Out.Has(table.Out) ||
-					usual(find(outputs, table.Out), style.System).Symbol != foreign {
+					usualUnit(find(outputs, table.Out), style.System).Symbol != foreign {
 					t.Errorf("table %s at %s: %v", table.ID, text, notes)
 				}
 			}

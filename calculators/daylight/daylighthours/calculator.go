@@ -1,5 +1,5 @@
-// Package daylighthours computes sunrise, sunset and civil twilight at a site and how much of
-// a pour lies in daylight.
+// Package daylighthours computes sunrise, sunset and civil twilight at a site,
+// and how much of a pour is in daylight.
 package daylighthours
 
 import (
@@ -9,15 +9,14 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Calculator computes sunrise, sunset and civil twilight at a site and how much of
-// a pour lies in daylight.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:       "daylight",
 	Title:    calc.Text("Daylight for a pour"),
 	Purpose:  calc.Text("When it gets light and dark on the day, and how long a pour can see."),
 	In:       inputs,
 	Out:      outputs,
-	Formulas: equations,
+	Formulas: formulas,
 	Sources:  sources,
 	Cautions: []calc.Caution{
 		{
@@ -42,8 +41,8 @@ var Calculator = &calc.Calculator{
 // clockText writes minutes after midnight as a time of day.
 func clockText(minutes float64) string { return calc.FormatClock(minutes * minuteInSI) }
 
-// A place on the earth is shown to a ten-thousandth of a degree, some 30 ft, as
-// maps give it. A zone is shown in quarter hours.
+// Displays. Latitude and longitude are shown to a ten-thousandth of a degree, some
+// 30 ft, as on maps.
 var (
 	showPlace = quantity.Display{Dim: quantity.Angle, US: quantity.UnitDisplay{Unit: "°", Step: 0.0001}}
 	showSpan  = quantity.Display{
@@ -88,14 +87,14 @@ var inputs = []calc.Field{
 func hasStart(c calc.Case) bool { return c.Has("start") }
 
 const (
-	sayDawn    = calc.Text("First light")
-	saySunrise = calc.Text("Sunrise")
-	sayNoon    = calc.Text("Sun highest")
-	saySunset  = calc.Text("Sunset")
-	sayDusk    = calc.Text("Last light")
+	labelDawn    = calc.Text("First light")
+	labelSunrise = calc.Text("Sunrise")
+	labelNoon    = calc.Text("Sun highest")
+	labelSunset  = calc.Text("Sunset")
+	labelDusk    = calc.Text("Last light")
 )
 
-// skies says what the sun does that day.
+// skies are the kinds of day: with sunrise and sunset, or without.
 var skies = []calc.Option{
 	{ID: "usual", Label: calc.Text("Rises and sets")},
 	{ID: "up", Label: calc.Text("Stays up all day")},
@@ -104,8 +103,8 @@ var skies = []calc.Option{
 
 // The rows hold the same times as minutes after midnight.
 var outputs = []calc.Field{
-	{ID: "sunrise", Kind: calc.Clock, Lead: true, Label: saySunrise},
-	{ID: "sunset", Kind: calc.Clock, Lead: true, Label: saySunset},
+	{ID: "sunrise", Kind: calc.Clock, Lead: true, Label: labelSunrise},
+	{ID: "sunset", Kind: calc.Clock, Lead: true, Label: labelSunset},
 	{ID: "left", Display: &showSpan, Lead: true, Label: calc.Text("Daylight after the start"),
 		Help: calc.Text("From the first concrete to sunset.")},
 	{ID: "finish", Kind: calc.Clock, Label: calc.Text("Crew done at")},
@@ -115,20 +114,20 @@ var outputs = []calc.Field{
 	{
 		ID:    "dawn",
 		Kind:  calc.Clock,
-		Label: sayDawn,
+		Label: labelDawn,
 		Help:  calc.Text("Civil twilight begins. The ground can be seen in a clear sky."),
 	},
 	{
 		ID:    "dusk",
 		Kind:  calc.Clock,
-		Label: sayDusk,
+		Label: labelDusk,
 		Help:  calc.Text("Civil twilight ends. From here on work needs lights."),
 	},
 	{ID: "sky", Kind: calc.Choice, Options: skies, Label: calc.Text("The sun")},
 	{ID: "events", Kind: calc.Rows, Label: calc.Text("The day in order"), Cols: []calc.Field{
 		{ID: "event", Kind: calc.Choice, Label: calc.Text("Event"), Options: []calc.Option{
-			{ID: "dawn", Label: sayDawn}, {ID: "sunrise", Label: saySunrise}, {ID: "noon", Label: sayNoon},
-			{ID: "sunset", Label: saySunset}, {ID: "dusk", Label: sayDusk}}},
+			{ID: "dawn", Label: labelDawn}, {ID: "sunrise", Label: labelSunrise}, {ID: "noon", Label: labelNoon},
+			{ID: "sunset", Label: labelSunset}, {ID: "dusk", Label: labelDusk}}},
 		{ID: "clock", Kind: calc.Clock, Label: calc.Text("Clock")},
 		{ID: "since", Display: &displays.Minutes, Label: calc.Text("After midnight")},
 	}},
@@ -173,7 +172,7 @@ var tables = []calc.Table{{
 	Across: calc.Axis{Path: "latitude", US: []string{"25", "35", "40", "45", "50", "60"}},
 }}
 
-var equations = []*calc.Formula{
+var formulas = []*calc.Formula{
 	daylight.CenturyFormula, daylight.MeanLongitudeFormula, daylight.AnomalyFormula, daylight.LongitudeFormula,
 	daylight.TiltFormula, daylight.DeclinationFormula, daylight.EccentricityFormula, daylight.TiltSquareFormula,
 	daylight.EquationOfTimeFormula, daylight.HourAngleFormula, daylight.NoonFormula, daylight.RisingFormula,

@@ -28,17 +28,18 @@ const (
 	noteLate = calc.Text("The crew is done at {finish}, after sunset. Twilight lasts until {dusk}.")
 )
 
-// The first and the last day of the years the method is held good for, in
-// days since 1970-01-01, and the latitude from which the refraction is noted.
+// The first and the last day for which the method is valid, in days since
+// 1970-01-01, the latitude above which refraction is noted, and the bounds of a
+// plausible noon in minutes after midnight.
 const (
-	firstDay   = -25202 // 1901-01-01
-	lastDay    = 47481  // 2099-12-31
-	steadyTo   = 65.0   // degrees
-	noonEarly  = 9.5 * 60
-	noonLate   = 15.5 * 60
-	quarter    = 15.0 // minutes
-	zoneSlack  = 1e-6
-	minuteInSI = 60.0
+	firstDay       = -25202 // 1901-01-01
+	lastDay        = 47481  // 2099-12-31
+	steadyLatitude = 65.0   // degrees
+	noonEarly      = 9.5 * 60
+	noonLate       = 15.5 * 60
+	quarter        = 15.0 // minutes
+	zoneSlack      = 1e-6
+	minuteInSI     = 60.0
 )
 
 func compute(r *calc.Recorder, in calc.Case) {
@@ -56,7 +57,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	d := p.Light()
 	putDay(r, d)
 	steps(r, p, d)
-	sayDay(r, p, d)
+	addNotes(r, p, d)
 	if in.Has("start") {
 		putPour(r, in, d, in.Num("start")/minuteInSI)
 	}
@@ -95,7 +96,7 @@ func putDay(r *calc.Recorder, d daylight.Light) {
 	r.Put("day-length", length*minuteInSI)
 }
 
-// steps works sunset by hand, from the sun at that moment.
+// steps records the worked steps of sunset.
 func steps(r *calc.Recorder, p daylight.Place, d daylight.Light) {
 	if d.Sky != daylight.Crosses {
 		return
@@ -117,7 +118,7 @@ func steps(r *calc.Recorder, p daylight.Place, d daylight.Light) {
 	r.Use(daylight.SettingFormula, deg(p.Longitude), h, e, p.Zone*minuteInSI)
 }
 
-func sayDay(r *calc.Recorder, p daylight.Place, d daylight.Light) {
+func addNotes(r *calc.Recorder, p daylight.Place, d daylight.Light) {
 	switch d.Sky {
 	case daylight.Above:
 		r.Note(calc.LevelNotice, calc.At("latitude"), noteUp)
@@ -131,12 +132,12 @@ func sayDay(r *calc.Recorder, p daylight.Place, d daylight.Light) {
 			r.Note(calc.LevelNotice, calc.At("date"), noteOtherDay)
 		}
 	}
-	if math.Abs(p.Latitude) > steadyTo {
+	if math.Abs(p.Latitude) > steadyLatitude {
 		r.Note(
 			calc.LevelNotice,
 			calc.At("latitude"),
 			noteNorth,
-			calc.Amount("limit", calc.SI(steadyTo, "°"), &displays.WholeDegrees),
+			calc.Amount("limit", calc.SI(steadyLatitude, "°"), &displays.WholeDegrees),
 		)
 	}
 	if d.Noon < noonEarly || d.Noon > noonLate {
@@ -144,7 +145,7 @@ func sayDay(r *calc.Recorder, p daylight.Place, d daylight.Light) {
 	}
 }
 
-// putPour holds the pour against the day.
+// putPour compares the pour with the daylight.
 func putPour(r *calc.Recorder, in calc.Case, d daylight.Light, start float64) {
 	finish := start + (in.Num("pour")+in.Num("after"))/minuteInSI
 	r.Put("finish", finish*minuteInSI)

@@ -56,8 +56,8 @@ func TestSkies(t *testing.T) {
 	}
 }
 
-// Between the polar circles the day grows with the sun's height, is half the
-// day and a little more at the equinox, and turns round between hemispheres.
+// Between the polar circles the day is longer with a higher sun, a little over 12 h
+// at the equinox, and reversed between the hemispheres.
 func TestDayLength(t *testing.T) {
 	length := func(date, latitude string) float64 {
 		return calctest.Run(
@@ -90,8 +90,8 @@ func TestDayLength(t *testing.T) {
 	}
 }
 
-// An hour of zone moves every time by an hour and nothing else; a degree of
-// longitude moves it by four minutes.
+// An hour of zone shifts every time by an hour, a degree of longitude by four
+// minutes.
 func TestZoneAndLongitude(t *testing.T) {
 	sunset := func(lon, zone string) float64 {
 		res := calctest.Run(t, Calculator, "longitude="+lon, "zone="+zone)
@@ -163,7 +163,7 @@ func TestRefusals(t *testing.T) {
 	}
 }
 
-// A west longitude typed as east is caught by the sun's noon.
+// A west longitude entered as east is noted because of the time of noon.
 func TestAskForNoon(t *testing.T) {
 	if res := calctest.Run(t, Calculator); calctest.Noted(res, askNoon) {
 		t.Error("the default asks about noon")
@@ -172,7 +172,7 @@ func TestAskForNoon(t *testing.T) {
 		t.Error("nothing asked for a longitude of the wrong sign")
 	}
 	if res := calctest.Run(t, Calculator, "latitude=65.5"); !calctest.Noted(res, noteNorth) {
-		t.Error("nothing said about the far north")
+		t.Error("no note on high latitudes")
 	}
 	if res := calctest.Run(t, Calculator, "latitude=65"); calctest.Noted(res, noteNorth) {
 		t.Error("the far north starts beyond 65°")

@@ -10,26 +10,26 @@ import (
 )
 
 const (
-	drawTitle = calc.Text("The day on a 24-hour strip")
-	drawDesc  = calc.Text("Sunrise {rise}, sunset {set}, {length} of day.")
-	drawHours = calc.Text("Hours of the clock")
-	drawDay   = calc.Text("Day {from} to {to}")
-	drawHalf  = calc.Text("Twilight {from} to {to}")
-	drawNight = calc.Text("Dark")
-	drawPour  = calc.Text("Pour {from} to {to}")
-	drawAfter = calc.Text("Work after it, to {to}")
-	drawNever = calc.Text("none|absent")
-	drawUp    = calc.Text("Day, all round")
-	drawLit   = calc.Text("Twilight until sunrise")
+	title      = calc.Text("The day on a 24-hour strip")
+	desc       = calc.Text("Sunrise {rise}, sunset {set}, {length} of day.")
+	labelHours = calc.Text("Hours of the clock")
+	labelDay   = calc.Text("Day {from} to {to}")
+	labelHalf  = calc.Text("Twilight {from} to {to}")
+	labelNight = calc.Text("Dark")
+	labelPour  = calc.Text("Pour {from} to {to}")
+	labelAfter = calc.Text("Work after it, to {to}")
+	labelNever = calc.Text("none|absent")
+	labelUp    = calc.Text("Day, all round")
+	labelLit   = calc.Text("Twilight until sunrise")
 )
 
-// The frame of the strip.
+// Layout of the strip.
 const (
-	left, wide   = 10.0, figure.ChartWidth - 20
-	skyTop, tall = 28.0, 40.0
-	workTop      = skyTop + tall
-	workTall     = 18.0
-	line         = 22.0
+	stripLeft, stripWide = 10.0, figure.ChartWidth - 20
+	skyTop, skyTall      = 28.0, 40.0
+	workTop              = skyTop + skyTall
+	workTall             = 18.0
+	keyLine              = 22.0
 )
 
 type strip struct {
@@ -37,7 +37,7 @@ type strip struct {
 	y     float64
 }
 
-// band fills a stretch of the strip; what passes midnight goes on at the
+// band fills part of the strip, in minutes. A part past midnight continues at the
 // other end.
 func (s *strip) band(role figure.Role, top, high, from, to float64) {
 	for _, shift := range []float64{-1440, 0, 1440} {
@@ -45,16 +45,17 @@ func (s *strip) band(role figure.Role, top, high, from, to float64) {
 		if b > a {
 			s.nodes = append(
 				s.nodes,
-				figure.Rect(role, figure.Point{X: left + a*wide/1440, Y: top}, (b-a)*wide/1440, high),
+				figure.Rect(role, figure.Point{X: stripLeft + a*stripWide/1440, Y: top}, (b-a)*stripWide/1440, high),
 			)
 		}
 	}
 }
 
+// key adds a line to the key.
 func (s *strip) key(role figure.Role, text string) {
-	s.y += line
-	s.nodes = append(s.nodes, figure.Rect(role, figure.Point{X: left, Y: s.y - 12}, 14, 14),
-		figure.Text(figure.Label, figure.Point{X: left + 22, Y: s.y}, figure.Start, text))
+	s.y += keyLine
+	s.nodes = append(s.nodes, figure.Rect(role, figure.Point{X: stripLeft, Y: s.y - 12}, 14, 14),
+		figure.Text(figure.Label, figure.Point{X: stripLeft + 22, Y: s.y}, figure.Start, text))
 }
 
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
@@ -62,24 +63,24 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		return figure.Drawing{}
 	}
 	out := res.Out
-	s := &strip{y: workTop + workTall + 24,
-		nodes: []figure.Node{figure.Text(figure.Label, figure.Point{X: left, Y: 18}, figure.Start, v.Say(drawHours))}}
+	heading := figure.Text(figure.Label, figure.Point{X: stripLeft, Y: 18}, figure.Start, v.Say(labelHours))
+	s := &strip{y: workTop + workTall + 24, nodes: []figure.Node{heading}}
 	s.sky(v, out)
 	if in.Has("start") {
 		start := in.Num("start") / minuteInSI
 		end := start + in.Num("pour")/minuteInSI
 		s.band(figure.Ground, workTop, workTall, start, end)
 		s.band(figure.Foam, workTop, workTall, end, end+in.Num("after")/minuteInSI)
-		s.key(figure.Ground, v.Say(drawPour, between(clockText(start), clockText(end))...))
-		s.key(figure.Foam, v.Say(drawAfter, calc.WordSlot("to", clockOf(out, "finish"))))
+		s.key(figure.Ground, v.Say(labelPour, between(clockText(start), clockText(end))...))
+		s.key(figure.Foam, v.Say(labelAfter, calc.WordSlot("to", clockOf(out, "finish"))))
 	}
 	hours(s)
 	rise, set := clockOf(out, "sunrise"), clockOf(out, "sunset")
 	if rise == "" {
-		rise, set = v.Say(drawNever), v.Say(drawNever)
+		rise, set = v.Say(labelNever), v.Say(labelNever)
 	}
-	return figure.Drawing{Width: figure.ChartWidth, Height: s.y + 12, Title: v.Say(drawTitle), Nodes: s.nodes,
-		Desc: v.Say(drawDesc, calc.WordSlot("rise", rise), calc.WordSlot("set", set),
+	return figure.Drawing{Width: figure.ChartWidth, Height: s.y + 12, Title: v.Say(title), Nodes: s.nodes,
+		Desc: v.Say(desc, calc.WordSlot("rise", rise), calc.WordSlot("set", set),
 			calc.WordSlot("length", quantity.Format(out.Num("day-length"), showSpan, v.Style)))}
 }
 
@@ -87,8 +88,7 @@ func between(from, to string) []calc.Slot {
 	return []calc.Slot{calc.WordSlot("from", from), calc.WordSlot("to", to)}
 }
 
-// sky draws dark, twilight and day, one over the other, and the key of what
-// is there.
+// sky draws night, twilight and day over each other, and the key of those drawn.
 func (s *strip) sky(v calc.Locale, out calc.Case) {
 	since := func(event string) float64 {
 		for _, row := range out.Rows("events") {
@@ -98,37 +98,37 @@ func (s *strip) sky(v calc.Locale, out calc.Case) {
 		}
 		return 0
 	}
-	s.band(figure.Steel, skyTop, tall, 0, 1440)
+	s.band(figure.Steel, skyTop, skyTall, 0, 1440)
 	twilight, sky := out.Has("dawn"), out.Choice("sky")
 	switch {
 	case twilight:
-		s.band(figure.Concrete, skyTop, tall, since("dawn"), since("dusk"))
+		s.band(figure.Concrete, skyTop, skyTall, since("dawn"), since("dusk"))
 	case sky == "usual":
-		s.band(figure.Concrete, skyTop, tall, 0, 1440)
+		s.band(figure.Concrete, skyTop, skyTall, 0, 1440)
 	}
 	switch sky {
 	case "usual":
-		s.band(figure.Opening, skyTop, tall, since("sunrise"), since("sunset"))
-		s.key(figure.Opening, v.Say(drawDay, between(clockOf(out, "sunrise"), clockOf(out, "sunset"))...))
+		s.band(figure.Opening, skyTop, skyTall, since("sunrise"), since("sunset"))
+		s.key(figure.Opening, v.Say(labelDay, between(clockOf(out, "sunrise"), clockOf(out, "sunset"))...))
 	case "up":
-		s.band(figure.Opening, skyTop, tall, 0, 1440)
-		s.key(figure.Opening, v.Say(drawUp))
+		s.band(figure.Opening, skyTop, skyTall, 0, 1440)
+		s.key(figure.Opening, v.Say(labelUp))
 	}
 	switch {
 	case twilight:
-		s.key(figure.Concrete, v.Say(drawHalf, between(clockOf(out, "dawn"), clockOf(out, "dusk"))...))
+		s.key(figure.Concrete, v.Say(labelHalf, between(clockOf(out, "dawn"), clockOf(out, "dusk"))...))
 	case sky == "usual":
-		s.key(figure.Concrete, v.Say(drawLit))
+		s.key(figure.Concrete, v.Say(labelLit))
 	}
 	if twilight || sky == "down" {
-		s.key(figure.Steel, v.Say(drawNight))
+		s.key(figure.Steel, v.Say(labelNight))
 	}
 }
 
-// hours marks every third hour.
+// hours draws a mark at every third hour.
 func hours(s *strip) {
 	for h := 0; h <= 24; h += 3 {
-		x := left + float64(h)*wide/24
+		x := stripLeft + float64(h)*stripWide/24
 		anchor := figure.Middle
 		switch h {
 		case 0:

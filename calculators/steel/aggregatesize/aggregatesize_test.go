@@ -8,7 +8,7 @@ import (
 	"coursebook/calculators/steel"
 )
 
-// Stone: the smallest rule governs, and the sieve is the next one down.
+// The smallest limit governs, and the sieve is the next size below it.
 func TestStoneRoundsDown(t *testing.T) {
 	for _, c := range []struct {
 		most    float64

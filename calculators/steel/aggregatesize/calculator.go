@@ -1,5 +1,5 @@
-// Package aggregatesize finds the largest stone that still passes between forms and
-// bars and through the hose, and the sieve size below it.
+// Package aggregatesize computes the largest aggregate that passes between
+// forms and bars and through the hose, and the sieve size below it.
 package aggregatesize
 
 import (
@@ -9,8 +9,7 @@ import (
 	"coursebook/calculators/steel"
 )
 
-// Calculator finds the largest stone that still passes between forms and
-// bars and through the hose, and the sieve size below it.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "aggregate-size",
 	Title:   calc.Text("Largest stone in the mix"),
@@ -101,7 +100,7 @@ const (
 	whyClear = calc.Text("Too tight for any stone. Check the bars.")
 )
 
-// What is most allowed is rounded down; sieve sizes keep their unit.
+// Displays of sieve sizes. Each has one unit in both systems.
 var (
 	sieveInches = quantity.Display{
 		Dim: quantity.Length,

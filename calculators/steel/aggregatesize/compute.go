@@ -17,7 +17,7 @@ const (
 	askGap = calc.Text("Bars decide as often as forms. What is the clear gap between them?")
 )
 
-// The sizes of sieves that aggregate is sold by, m.
+// Sieve sizes by which aggregate is sold, m.
 var (
 	inchSizes = [...]float64{
 		0.375 * steel.Inch,
@@ -40,8 +40,8 @@ const (
 	crushedShare, roundedShare = 1.0 / 3, 0.4
 )
 
-// sieve is the largest of the sizes that is no larger than the stone; 0 where
-// none is.
+// sieve returns the largest of the sizes that is not above the aggregate size, or
+// 0.
 func sieve(sizes []float64, most float64) float64 {
 	best := 0.0
 	for _, s := range sizes {
@@ -52,7 +52,7 @@ func sieve(sizes []float64, most float64) float64 {
 	return best
 }
 
-// stones collects the rules and the smallest of their limits.
+// stones collects the limits of the rules and the smallest of them.
 type stones struct {
 	*calc.Recorder
 	in    calc.Case

@@ -8,8 +8,8 @@ import (
 )
 
 const (
-	drawStone  = calc.Text("Largest stone by each rule")
-	drawStoneD = calc.Text("Largest stone {most}, decided by: {rule}.")
+	title = calc.Text("Largest stone by each rule")
+	desc  = calc.Text("Largest stone {most}, decided by: {rule}.")
 )
 
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
@@ -39,9 +39,9 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		}
 	}
 	nodes, foot := figure.Bars(0, bars, res.Out.Num("most"))
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawStone), Nodes: nodes,
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(
-			drawStoneD,
+			desc,
 			calc.Amount("most", res.Out.Num("most"), &displays.PartAtMost),
 			calc.TextSlot("rule", governs),
 		)}

@@ -8,7 +8,7 @@ import (
 	"coursebook/calculators/steel"
 )
 
-// The list of options and the list of bars are one list.
+// BarOptions and Bars have the same bars in the same order.
 func TestBarsAndOptionsAgree(t *testing.T) {
 	if len(steel.Bars) != len(steel.BarOptions) {
 		t.Fatalf("%d bars, %d options", len(steel.Bars), len(steel.BarOptions))
@@ -17,8 +17,8 @@ func TestBarsAndOptionsAgree(t *testing.T) {
 		if steel.BarOptions[i].ID != b.ID {
 			t.Errorf("bar %d is %s, its option %s", i, b.ID, steel.BarOptions[i].ID)
 		}
-		// A bar weighs what a round bar of its area weighs, within the
-		// rounding of the standards.
+		// The mass is that of a round bar of the area, within the rounding of
+		// the standards.
 		calctest.Near(t, b.ID+" mass", b.Mass, steel.MassPerLength(steelDensity, b.Area), 0.02*b.Mass)
 		calctest.Near(t, b.ID+" area", b.Area, steel.RoundArea(b.Diameter), 0.021*b.Area)
 		if i > 0 && b.Canadian() == steel.Bars[i-1].Canadian() &&

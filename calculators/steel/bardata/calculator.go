@@ -1,4 +1,5 @@
-// Package bardata gives the nominal size and mass of a bar and the weight of a bundle.
+// Package bardata gives the nominal size and mass of a bar and computes the
+// weight of a number of bars.
 package bardata
 
 import (
@@ -8,7 +9,7 @@ import (
 	"coursebook/calculators/steel"
 )
 
-// Calculator gives the nominal size and mass of a bar and the weight of a bundle.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "bar-data",
 	Title:   calc.Text("Bar sizes and weights"),
@@ -53,7 +54,7 @@ var Calculator = &calc.Calculator{
 	Draw:    draw,
 }
 
-// The ways bars are written.
+// Displays of the data of a bar.
 var (
 	barDiameter = quantity.Display{
 		Dim:    quantity.Length,
@@ -93,14 +94,14 @@ var outputs = []calc.Field{
 	{ID: "hook", Display: &hookSize, Label: calc.Text("Hook, 90°: outside to tail")},
 }
 
-// bendUp writes a least bend diameter: rounded up to the eighth of an inch.
+// bendUp displays a least bend diameter, rounded up to the eighth of an inch.
 var bendUp = quantity.Display{
 	Dim:    quantity.Length,
 	US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.125, Rounding: quantity.Up},
 	Metric: quantity.UnitDisplay{Unit: "mm", Step: 5, Rounding: quantity.Up},
 }
 
-// A hook's tail is rounded up to the half inch.
+// hookSize displays the length of a hook, rounded up to the half inch.
 var hookSize = quantity.Display{
 	Dim:    quantity.Length,
 	US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.5, Rounding: quantity.Up},

@@ -9,11 +9,11 @@ import (
 )
 
 const (
-	drawBars  = calc.Text("Weight of the bar and its neighbours")
-	drawBarsD = calc.Text("{bar}: {mass}. {count} bars weigh {weight}.")
+	title = calc.Text("Weight of the bar and its neighbours")
+	desc  = calc.Text("{bar}: {mass}. {count} bars weigh {weight}.")
 )
 
-// draw sets the bar's mass per length beside its neighbours in the list.
+// draw shows the mass per length of the bar and of its neighbours in the list.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -44,9 +44,9 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		)
 	}
 	nodes, foot := figure.Bars(0, bars, 0)
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawBars), Nodes: nodes,
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(
-			drawBarsD,
+			desc,
 			calc.TextSlot("bar", steel.BarOptions[at].Label),
 			calc.Amount("mass", steel.Bars[at].Mass, &barMass),
 			calc.Amount(

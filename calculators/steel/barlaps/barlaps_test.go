@@ -30,7 +30,7 @@ func TestShownLengthsOfA23(t *testing.T) {
 	}
 }
 
-// row finds the row of a rule.
+// row returns the row of a rule.
 func row(t *testing.T, res calc.Result, rule string) calc.Case {
 	t.Helper()
 	for _, r := range res.Out.Rows("laps") {
@@ -42,11 +42,11 @@ func row(t *testing.T, res calc.Result, rule string) calc.Case {
 	return calc.Case{}
 }
 
-// The factors multiply as the codes say: place times coating is capped at
+// The factors multiply as in the codes: position times coating is capped at
 // 1.7, lightweight concrete divides by 0.75 (ACI) or multiplies by 1.3 (CSA),
 // other cases of cover are half as long again (ACI) and a third longer (CSA).
 func TestFactors(t *testing.T) {
-	plain := calctest.Run(t, Calculator, "bar=6")
+	base := calctest.Run(t, Calculator, "bar=6")
 	for _, c := range []struct {
 		typed    []string
 		aci, csa float64
@@ -65,21 +65,21 @@ func TestFactors(t *testing.T) {
 		res := calctest.Run(t, Calculator, append([]string{"bar=6"}, c.typed...)...)
 		for rule, want := range map[string]float64{ruleACI: c.aci, ruleACIOther: c.aci, ruleCSA: c.csa,
 			ruleCSAOther: c.csa} {
-			got := row(t, res, rule).Num("development") / row(t, plain, rule).Num("development")
+			got := row(t, res, rule).Num("development") / row(t, base, rule).Num("development")
 			calctest.Near(t, rule+" with "+c.typed[0], got, want, 1e-9)
 		}
 	}
 	calctest.Near(
 		t,
 		"other cases, ACI",
-		row(t, plain, ruleACIOther).Num("development")/row(t, plain, ruleACI).Num("development"),
+		row(t, base, ruleACIOther).Num("development")/row(t, base, ruleACI).Num("development"),
 		1.5,
 		1e-9,
 	)
 	calctest.Near(
 		t,
 		"other cases, CSA",
-		row(t, plain, ruleCSAOther).Num("development")/row(t, plain, ruleCSA).Num("development"),
+		row(t, base, ruleCSAOther).Num("development")/row(t, base, ruleCSA).Num("development"),
 		4.0/3,
 		1e-9,
 	)
@@ -99,7 +99,7 @@ func TestClassesAndSteps(t *testing.T) {
 	for _, b := range steel.Bars {
 		res := calctest.Run(t, Calculator, "bar="+b.ID)
 		for _, r := range res.Out.Rows("laps")[:4] {
-			if b.Diameter > largest {
+			if b.Diameter > largestBar {
 				if r.Has("lap-a") || r.Has("lap-b") {
 					t.Errorf("%s has a lap", b.ID)
 				}
@@ -113,8 +113,8 @@ func TestClassesAndSteps(t *testing.T) {
 	}
 }
 
-// Nothing says which row to take: every rule that knows the bar has its row,
-// in the same order, also where another is the longest.
+// No row is singled out: every rule for the bar has its row, always in the same
+// order.
 func TestNoRowIsPicked(t *testing.T) {
 	for bar, want := range map[string]int{"3": 4, "4": 5, "6": 5, "7": 4, "10m": 5, "15m": 5, "20m": 4} {
 		if got := len(calctest.Run(t, Calculator, "bar="+bar).Out.Rows("laps")); got != want {
@@ -126,10 +126,10 @@ func TestNoRowIsPicked(t *testing.T) {
 	}
 	for _, f := range Calculator.Out {
 		if f.Lead && f.ID != "least" && f.ID != "most" {
-			t.Errorf("%s stands out among the rules", f.ID)
+			t.Errorf("%s singles out a rule", f.ID)
 		}
 	}
-	// What is shown large is the span of the rows, both ends of it.
+	// The leading outputs are the least and the greatest lap of the rows.
 	out := calctest.Run(t, Calculator, "bar=6").Out
 	for _, row := range out.Rows("laps") {
 		if lap := row.Num("lap-b"); lap < out.Num("least") || lap > out.Num("most") {

@@ -1,5 +1,5 @@
-// Package barlaps sets the development and lap lengths of several codes side by side,
-// to hold against a drawing. It never picks one.
+// Package barlaps computes development and lap lengths by several codes side by
+// side, to compare with a drawing. It does not choose one.
 package barlaps
 
 import (
@@ -9,8 +9,7 @@ import (
 	"coursebook/calculators/steel"
 )
 
-// Calculator sets the development and lap lengths of several codes side by side,
-// to hold against a drawing. It never picks one.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "bar-laps",
 	Title:   calc.Text("Laps to check a drawing by"),
@@ -135,7 +134,7 @@ var inputs = []calc.Field{
 		Range: "1 to 400 in", Why: displays.CheckUnit},
 }
 
-// The rule of each row.
+// IDs of the rules, one for each row.
 const (
 	ruleACI      = "aci-kept"
 	ruleACIOther = "aci-other"
@@ -159,7 +158,7 @@ var verdicts = []calc.Option{
 	{ID: "longer", Label: calc.Text("as long or longer")},
 }
 
-// The rows are the answer; what is shown large is only how far they lie apart.
+// The rows are the result; the leading outputs are their least and greatest lap.
 var outputs = []calc.Field{
 	{ID: "least", Display: &length, Lead: true, Label: calc.Text("Shortest lap of the rows")},
 	{ID: "most", Display: &length, Lead: true, Label: calc.Text("Longest lap of the rows")},

@@ -23,12 +23,12 @@ const (
 const (
 	least318 = 12 * steel.Inch
 	leastA23 = 300 * steel.Mm
-	// largest is the diameter of the largest bar that codes lap, m: #11 or 35M.
-	largest = 36 * steel.Mm
-	// smaller is the diameter up to which bars count as #6 or 20M and smaller, m.
-	smaller = 20 * steel.Mm
-	// capA23 is where CSA caps the root of the strength, MPa; ACI does at
-	// 10000 psi, a little above.
+	// largestBar is the diameter of the largest bar that codes lap, m: #11 or 35M.
+	largestBar = 36 * steel.Mm
+	// smallBar is the diameter up to which bars count as #6 or 20M and smaller, m.
+	smallBar = 20 * steel.Mm
+	// capA23 is the strength in MPa above which CSA caps its square root. ACI
+	// does so above 10000 psi, a little more.
 	capA23 = 64.0
 )
 
@@ -38,7 +38,7 @@ var bc = [...]struct {
 	lap float64
 }{{"10m", 450 * steel.Mm}, {"15m", 650 * steel.Mm}}
 
-// table is one run over the rules.
+// table collects the rows of the rules.
 type table struct {
 	*calc.Recorder
 	in    calc.Case
@@ -51,11 +51,11 @@ type table struct {
 
 func compute(r *calc.Recorder, in calc.Case) {
 	t := &table{Recorder: r, in: in, bar: steel.BarOf(in, "bar")}
-	kept, other := 20.0, 40.0/3
-	if t.bar.Diameter <= smaller {
-		kept, other = 25, 50.0/3
+	covered, other := 20.0, 40.0/3
+	if t.bar.Diameter <= smallBar {
+		covered, other = 25, 50.0/3
 	}
-	t.code(ruleACI, t.aci(0, kept), least318)
+	t.code(ruleACI, t.aci(0, covered), least318)
 	t.code(ruleACIOther, t.aci(1, other), least318)
 	t.code(ruleCSA, t.csa(2, 0.45), leastA23)
 	t.code(ruleCSAOther, t.csa(3, 0.6), leastA23)
@@ -72,10 +72,10 @@ func compute(r *calc.Recorder, in calc.Case) {
 		r.Put("most", t.most)
 	}
 	t.hook()
-	t.say()
+	t.addNotes()
 }
 
-// coat is the factor of the coating, before any cap.
+// coat returns the factor of the coating, before any cap.
 func (t *table) coat() float64 {
 	switch t.in.Choice("coating") {
 	case "epoxy":
@@ -86,7 +86,8 @@ func (t *table) coat() float64 {
 	return 1
 }
 
-// place is the factor of place and coating together, capped as codes do.
+// place returns the factor of position and coating together, capped as in the
+// codes.
 func (t *table) place() float64 {
 	if t.in.Flag("top") {
 		return math.Min(1.3*t.coat(), 1.7)
@@ -94,6 +95,7 @@ func (t *table) place() float64 {
 	return t.coat()
 }
 
+// lambda returns the factor λ of lightweight concrete.
 func (t *table) lambda() float64 {
 	if t.in.Flag("light") {
 		return 0.75
@@ -101,7 +103,7 @@ func (t *table) lambda() float64 {
 	return 1
 }
 
-// grade is ψ_g of the 2019 code; grades between its steps take the higher.
+// grade returns ψ_g of the 2019 code. A grade between its steps takes the higher.
 func (t *table) grade() float64 {
 	switch fy := calc.From(t.in.Num("fy"), "psi"); {
 	case calc.Over(fy, 80000):
@@ -112,7 +114,7 @@ func (t *table) grade() float64 {
 	return 1
 }
 
-// aci is the development length by ACI 318 for one of the rules.
+// aci returns the development length in m by ACI 318 for one of the rules.
 func (t *table) aci(rule int, c float64) float64 {
 	return t.UseFor(
 		rules[rule].Label,
@@ -128,13 +130,13 @@ func (t *table) aci(rule int, c float64) float64 {
 	)
 }
 
-// csa is the development length by CSA A23.3 for one of the rules.
+// csa returns the development length in m by CSA A23.3 for one of the rules.
 func (t *table) csa(rule int, c float64) float64 {
 	k, size := t.place(), 1.0
 	if t.in.Flag("light") {
 		k *= 1.3
 	}
-	if t.bar.Diameter <= smaller {
+	if t.bar.Diameter <= smallBar {
 		size = 0.8
 	}
 	return t.UseFor(
@@ -150,10 +152,10 @@ func (t *table) csa(rule int, c float64) float64 {
 	)
 }
 
-// code adds a row with both classes; the least length holds for all of them.
+// code adds a row with both classes. The least length applies to all lengths.
 func (t *table) code(rule string, development, least float64) {
 	a := math.Max(development, least)
-	if t.bar.Diameter > largest {
+	if t.bar.Diameter > largestBar {
 		t.rows = append(t.rows, t.NewRow("laps").With("rule", calc.ChoiceOf(rule)).With("development", calc.Num(a)))
 		return
 	}
@@ -167,7 +169,7 @@ func (t *table) code(rule string, development, least float64) {
 	t.row(rule, calc.Num(a), calc.Num(a), lap)
 }
 
-// row adds a row and holds the drawing's lap against it.
+// row adds a row and compares the lap of the drawing with it.
 func (t *table) row(rule string, development, a calc.Value, lap float64) {
 	row := t.NewRow("laps").
 		With("rule", calc.ChoiceOf(rule)).
@@ -188,8 +190,8 @@ func (t *table) row(rule string, development, a calc.Value, lap float64) {
 	t.rows = append(t.rows, row)
 }
 
-// irc adds the residential code's row for the bars and grades it knows. The
-// development length is cut to the inch and the lap rounded to it, as printed.
+// irc adds the row of the residential code for the bars and grades in its table.
+// The development length is truncated to the inch and the lap rounded, as printed.
 func (t *table) irc() {
 	n, fy := 60.0, calc.From(t.in.Num("fy"), "psi")
 	if !calc.Over(fy, 40000) {
@@ -213,16 +215,16 @@ func (t *table) hook() {
 	coat := math.Min(t.coat(), 1.2)
 	t.Note(calc.LevelAsk, calc.Path{}, note19)
 	t.Put("hook", t.Use(steel.Hook318Formula, fy, coat, t.lambda(), fc, d))
-	if d <= largest {
+	if d <= largestBar {
 		t.Put("hook-covered", steel.Hook318Formula.Value(fy, 0.7*coat, t.lambda(), fc, d))
 	}
 }
 
-func (t *table) say() {
+func (t *table) addNotes() {
 	if t.short {
 		t.Note(calc.LevelAsk, calc.At("drawn"), noteShort)
 	}
-	if t.bar.Diameter > largest {
+	if t.bar.Diameter > largestBar {
 		t.Note(calc.LevelWarning, calc.At("bar"), noteNo)
 	} else if t.in.Has("drawn") {
 		t.Put("diameters", t.in.Num("drawn")/t.bar.Diameter)

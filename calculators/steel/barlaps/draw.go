@@ -10,13 +10,13 @@ import (
 )
 
 const (
-	drawT  = calc.Text("Laps by each rule")
-	drawD  = calc.Text("Class B or table laps of {bar}, from {low} to {high}. None is picked.")
-	drawL  = calc.Text("Dashed: the drawing's {drawn}")
-	drawNo = calc.Text("No laps in bars this large")
+	title        = calc.Text("Laps by each rule")
+	desc         = calc.Text("Class B or table laps of {bar}, from {low} to {high}. None is picked.")
+	labelDrawing = calc.Text("Dashed: the drawing's {drawn}")
+	labelNoLaps  = calc.Text("No laps in bars this large")
 )
 
-// draw shows the laps of every rule on one scale, the drawing's as a
+// draw shows the laps of every rule on one scale, and the lap of the drawing as a
 // dashed line.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
@@ -48,18 +48,18 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	nodes, foot := figure.Bars(0, bars, in.Num("drawn"))
 	line := ""
 	switch {
-	case steel.BarOf(in, "bar").Diameter > largest:
-		line = v.Say(drawNo)
+	case steel.BarOf(in, "bar").Diameter > largestBar:
+		line = v.Say(labelNoLaps)
 	case in.Has("drawn"):
-		line = v.Say(drawL, calc.Amount("drawn", in.Num("drawn"), &length))
+		line = v.Say(labelDrawing, calc.Amount("drawn", in.Num("drawn"), &length))
 	}
 	if line != "" {
 		nodes = append(nodes, figure.Text(figure.Limit, figure.Point{X: 10, Y: foot + 8}, figure.Start, line))
 		foot += 18
 	}
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawT), Nodes: nodes,
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(
-			drawD,
+			desc,
 			calc.WordSlot("bar", v.Write(in.Fields()[0], in.At(0))),
 			calc.Amount("low", low, &length),
 			calc.Amount("high", high, &length),

@@ -10,19 +10,19 @@ import (
 func TestRefusals(t *testing.T) {
 	if res := calctest.Run(t, Calculator, "length=2 ft", "first=13 in"); res.State != calc.Refused ||
 		!calctest.Noted(res, refuseFirst) {
-		t.Error("a first vertical past the middle is taken")
+		t.Error("a first vertical past the middle is accepted")
 	}
 	if res := calctest.Run(t, Calculator, "height=1 ft", "course-first=7 in"); res.State != calc.Refused ||
 		!calctest.Noted(res, refuseCourse) {
-		t.Error("crossing horizontals are taken")
+		t.Error("crossing horizontals are accepted")
 	}
 	if res := calctest.Run(t, Calculator, "height=1 ft", "course-first=7 in", "courses=1"); res.State != calc.OK {
 		t.Error("counted horizontals need no spacing")
 	}
 }
 
-// The rows by size and the rows by part hold the same steel, and stock bars
-// hold at least what is cut from them.
+// The rows by size and the rows by part have the same total, and the stock bars
+// are at least as long as the pieces cut from them.
 func TestTakeOffAddsUp(t *testing.T) {
 	for _, typed := range [][]string{
 		nil, {"layers=2"}, {"dowels=no", "corners=0", "extra=0"}, {"horizontal=5"},

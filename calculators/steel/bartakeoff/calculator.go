@@ -1,4 +1,5 @@
-// Package bartakeoff counts the bars of a straight wall and the stock to order.
+// Package bartakeoff counts the bars of a straight wall, their weight and the
+// stock bars to order.
 package bartakeoff
 
 import (
@@ -7,7 +8,7 @@ import (
 	"coursebook/calculators/steel"
 )
 
-// Calculator counts the bars of a straight wall and the stock to order.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "bar-take-off",
 	Title:   calc.Text("Bar take-off for a wall"),

@@ -24,13 +24,13 @@ const (
 	widest = 48 * steel.Inch
 )
 
-// order is what is needed of one bar size.
+// order holds the amounts of one bar size: weight in kg and stock bars.
 type order struct {
 	bar           steel.Bar
 	weight, stock float64
 }
 
-// takeOff is one count of a wall.
+// takeOff is the take-off of one wall.
 type takeOff struct {
 	*calc.Recorder
 	in     calc.Case
@@ -62,10 +62,10 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 	t.count(courses)
 	t.put()
-	t.say()
+	t.addNotes()
 }
 
-// count goes through the parts of the wall.
+// count adds the parts of the wall.
 func (t *takeOff) count(courses float64) {
 	in, layers := t.in, t.in.Num("layers")
 	verticals := t.UseFor(
@@ -91,7 +91,7 @@ func (t *takeOff) count(courses float64) {
 	}
 }
 
-// part adds so many bars of one length. One longer than the stock is lapped.
+// part adds count bars of one length. A bar longer than the stock is lapped.
 func (t *takeOff) part(kind int, field string, count, each float64) {
 	b, stock, lap := steel.BarOf(t.in, field), t.in.Num("stock"), t.in.Num("lap")
 	use := func(f *calc.Formula, si ...float64) float64 { return f.Value(si...) }
@@ -123,7 +123,7 @@ func (t *takeOff) part(kind int, field string, count, each float64) {
 	)
 }
 
-// order adds to what is needed of a bar size.
+// order adds to the amounts of a bar size.
 func (t *takeOff) order(b steel.Bar, weight, stock float64) {
 	for i := range t.orders {
 		if t.orders[i].bar.ID == b.ID {
@@ -152,7 +152,7 @@ func (t *takeOff) put() {
 	t.PutRows("parts", t.rows)
 }
 
-func (t *takeOff) say() {
+func (t *takeOff) addNotes() {
 	horizontal := steel.BarOf(t.in, "horizontal")
 	if least := leastLap * horizontal.Diameter; calc.Under(t.in.Num("lap"), least) {
 		t.Note(calc.LevelAsk, calc.At("lap"), askLap, calc.Amount("limit", least, &displays.InchesAtLeast))

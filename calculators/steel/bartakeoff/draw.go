@@ -10,20 +10,19 @@ import (
 )
 
 const (
-	drawWallT = calc.Text("Bars in the wall")
-	drawWallD = calc.Text(
+	title = calc.Text("Bars in the wall")
+	desc  = calc.Text(
 		"{verticals} verticals and {courses} horizontals in each layer. {weight} with waste, {bars} stock bars.",
 	)
 
 	wallLeft, wallTop = 10.0, 8.0
 	wallWide          = figure.ChartWidth - 2*wallLeft
 	wallTall          = 170.0
-	// mostLines is how many bars of one direction are drawn; more would blur.
+	// mostLines is the most bars drawn in one direction.
 	mostLines = 60
 )
 
-// draw shows one layer of bars to scale and below it the weight of
-// each part.
+// draw shows one layer of bars to scale and the weight of each part.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -42,10 +41,10 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	return figure.Drawing{
 		Width:  figure.ChartWidth,
 		Height: foot,
-		Title:  v.Say(drawWallT),
+		Title:  v.Say(title),
 		Nodes:  append(nodes, chart...),
 		Desc: v.Say(
-			drawWallD,
+			desc,
 			calc.Amount("verticals", res.Out.Num("verticals"), &displays.Count),
 			calc.Amount("courses", res.Out.Num("courses"), &displays.Count),
 			calc.Amount(
@@ -58,7 +57,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 }
 
-// elevation is the wall to scale with one layer of its bars.
+// elevation draws the wall to scale with one layer of its bars.
 func elevation(v calc.Locale, in, out calc.Case) (nodes []figure.Node, foot float64) {
 	length, height, above := in.Num("length"), in.Num("height"), in.Num("projection")
 	scale := math.Min(wallWide/length, wallTall/(height+above))
@@ -70,7 +69,7 @@ func elevation(v calc.Locale, in, out calc.Case) (nodes []figure.Node, foot floa
 	}
 	first, course := in.Num("course-first"), in.Num("course")
 	if n := in.Num("courses"); in.Has("courses") {
-		// Counted rows have no places of their own: they are spread evenly.
+		// Counted rows have no positions: they are spread evenly.
 		first, course = height/(2*n), height/n
 	}
 	for _, at := range places(height, first, course, out.Num("courses")) {
@@ -102,8 +101,8 @@ func elevation(v calc.Locale, in, out calc.Case) (nodes []figure.Node, foot floa
 	return nodes, foot
 }
 
-// places are the distances of bars from one end, thinned where there are too
-// many to see.
+// places returns the distances of bars from one end, only some of them where there
+// are more than mostLines.
 func places(length, first, spacing, count float64) []float64 {
 	step := math.Ceil(count / mostLines)
 	var at []float64

@@ -1,5 +1,6 @@
-// Package maturity sums temperature readings to a temperature-time factor and an
-// equivalent age. It gives a strength only by the reader's own curve.
+// Package maturity computes the temperature-time factor and the equivalent age
+// from temperature readings. It gives a strength only by a calibration curve
+// that is entered.
 package maturity
 
 import (
@@ -9,8 +10,7 @@ import (
 	"coursebook/calculators/strength"
 )
 
-// Calculator sums temperature readings to a temperature-time factor and an
-// equivalent age. It gives a strength only by the reader's own curve.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:       "maturity",
 	Title:    calc.Text("Maturity from temperature"),
@@ -88,15 +88,15 @@ var formulas = []*calc.Formula{
 	strength.HyperbolicStrengthFormula,
 }
 
-// The options of the calibration curve.
+// IDs of the calibration curves.
 const (
 	curveNone  = "none"
 	curveLog   = "log"
 	curveHyper = "hyperbolic"
 )
 
-// The ways the inputs and results of both calculators are written. Curves are
-// made in °C·h, so those keep their unit for every reader.
+// Displays of inputs and outputs. Calibration curves are in °C·h, so their figures
+// have one unit in both systems.
 var (
 	celsiusHours = quantity.Display{Dim: quantity.Maturity, US: quantity.UnitDisplay{Unit: "C°·h", Step: 1}}
 	factorSize   = quantity.Display{

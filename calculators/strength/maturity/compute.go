@@ -8,9 +8,9 @@ import (
 )
 
 const (
-	// hot is above what the methods were tested for, °C; cold is below it.
-	hot  = 40.0
-	cold = 0.0
+	// hottest and cold are the bounds of the temperatures tested, °C.
+	hottest = 40.0
+	coldest = 0.0
 )
 
 const (
@@ -29,7 +29,7 @@ const (
 	askRange     = calc.Text("Up to what factor was the curve tested?")
 )
 
-// history is the sum over the readings.
+// history holds the sums over the readings.
 type history struct {
 	*calc.Recorder
 	in             calc.Case
@@ -62,14 +62,14 @@ func compute(r *calc.Recorder, in calc.Case) {
 		return
 	}
 	h.put()
-	h.say(list)
+	h.addNotes(list)
 	if hasCurve(in) {
 		h.strength()
 	}
 }
 
-// between adds the interval from one reading to the next; false where it
-// would run backwards.
+// between adds the interval from one reading to the next. It refuses a reading
+// earlier than the one before and returns false.
 func (h *history) between(a, b calc.Case) bool {
 	long := b.Num("time") - a.Num("time")
 	switch {
@@ -84,8 +84,8 @@ func (h *history) between(a, b calc.Case) bool {
 	return true
 }
 
-// interval adds a stretch of so many seconds that ends at a time, with its
-// mean temperature in K. The first one is kept as worked steps.
+// interval adds an interval of long seconds that ends at end, with its mean
+// temperature in K. The first interval is recorded as worked steps.
 func (h *history) interval(long, end, mean float64) {
 	use := func(f *calc.Formula, si ...float64) float64 { return f.Value(si...) }
 	if !h.stepped {
@@ -115,7 +115,7 @@ func (h *history) put() {
 	h.PutRows("intervals", h.rows)
 }
 
-func (h *history) say(list []calc.Case) {
+func (h *history) addNotes(list []calc.Case) {
 	at := calc.At("readings")
 	if len(list) == 1 {
 		h.Note(calc.LevelNotice, at, noteSteady)
@@ -125,15 +125,15 @@ func (h *history) say(list []calc.Case) {
 	if h.below {
 		h.Note(calc.LevelNotice, calc.At("datum"), noteBelow)
 	}
-	if h.high > hot+calc.Slack {
-		h.Note(calc.LevelWarning, at, noteHot, calc.Amount("limit", calc.SI(hot, "°C"), &reading))
+	if h.high > hottest+calc.Slack {
+		h.Note(calc.LevelWarning, at, noteHot, calc.Amount("limit", calc.SI(hottest, "°C"), &reading))
 	}
-	if h.low < cold-calc.Slack {
-		h.Note(calc.LevelWarning, at, noteCold, calc.Amount("limit", calc.SI(cold, "°C"), &reading))
+	if h.low < coldest-calc.Slack {
+		h.Note(calc.LevelWarning, at, noteCold, calc.Amount("limit", calc.SI(coldest, "°C"), &reading))
 	}
 }
 
-// strength is given only by the reader's own curve.
+// strength puts the strength by the calibration curve entered.
 func (h *history) strength() {
 	in, s := h.in, 0.0
 	switch {

@@ -11,12 +11,14 @@ import (
 )
 
 const (
-	drawTitle       = calc.Text("Temperature over time")
-	drawDesc        = calc.Text("Concrete between {low} and {high} over {time}. Factor {factor}, equivalent age {age}.")
-	drawTemperature = calc.Text("Temperature, {unit}")
-	drawHours       = calc.Text("Hours since placing")
-	drawConcrete    = calc.Text("Concrete, straight between readings")
-	drawDatum       = calc.Text("Datum: below it nothing counts")
+	title = calc.Text("Temperature over time")
+	desc  = calc.Text(
+		"Concrete between {low} and {high} over {time}. Factor {factor}, equivalent age {age}.",
+	)
+	labelTemperature = calc.Text("Temperature, {unit}")
+	labelHours       = calc.Text("Hours since placing")
+	labelConcrete    = calc.Text("Concrete, straight between readings")
+	labelDatum       = calc.Text("Datum: below it nothing counts")
 )
 
 // draw plots the readings over time, with the datum as a limit.
@@ -37,18 +39,18 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 	low, high = math.Min(low, coolest), math.Max(high, warmest)
 	x, y := strength.Axis(0, last), strength.Axis(low, high)
-	x.Title, y.Title = v.Say(drawHours), v.Say(drawTemperature, calc.WordSlot("unit", unit))
+	x.Title, y.Title = v.Say(labelHours), v.Say(labelTemperature, calc.WordSlot("unit", unit))
 	nodes, foot := figure.Plot(x, y, []figure.Curve{
-		{Role: figure.Line, Name: v.Say(drawConcrete), Points: points},
+		{Role: figure.Line, Name: v.Say(labelConcrete), Points: points},
 		{
 			Role:   figure.Limit,
-			Name:   v.Say(drawDatum),
+			Name:   v.Say(labelDatum),
 			Points: []figure.Point{{X: x.From, Y: datum}, {X: x.To, Y: datum}},
 		},
 	}, nil)
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawTitle), Nodes: nodes,
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(
-			drawDesc,
+			desc,
 			calc.Amount("low", calc.SI(coolest, unit), &reading),
 			calc.Amount("high", calc.SI(warmest, unit), &reading),
 			calc.Amount(
@@ -61,8 +63,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		)}
 }
 
-// readings are the readings as points, hours to the right; one alone becomes
-// a level line from the placing.
+// readings returns the readings as points, in hours. A single reading gives a
+// level line from the time of placing.
 func readings(in calc.Case, unit string) []figure.Point {
 	var points []figure.Point
 	for _, row := range in.Rows("readings") {

@@ -8,8 +8,8 @@ import (
 	"coursebook/calculators/strength"
 )
 
-// At the reference temperature equivalent age is age; hotter it is more, and
-// more readings of one steady temperature change nothing.
+// At the reference temperature the equivalent age is the age, above it is more;
+// more readings of a constant temperature change nothing.
 func TestEquivalentAge(t *testing.T) {
 	for _, q := range []float64{3000, 5000, 8000} {
 		calctest.Near(t, "at the reference", strength.EquivalentAge(q, 296.15, 296.15, 17), 17, 1e-12)
@@ -29,15 +29,15 @@ func TestEquivalentAge(t *testing.T) {
 	}
 }
 
-// A ramp has the factor of the area under it: the trapezoid is exact above
-// the datum.
+// The factor of a ramp is the area under it: the trapezoid is exact above the
+// datum.
 func TestRampIsExact(t *testing.T) {
 	res := calctest.Run(t, Calculator, "datum=0 °C", "readings=0 h | 10 °C; 40 h | 30 °C")
 	calctest.Near(t, "area under the ramp", calc.From(res.Out.Num("factor"), "C°·h"), 800, 1e-9)
 	calctest.Near(t, "the same in °F·h", calc.From(res.Out.Num("factor-f"), "F°·h"), 1440, 1e-9)
 }
 
-func TestMaturityNotes(t *testing.T) {
+func TestNotes(t *testing.T) {
 	for _, c := range []struct {
 		note  calc.Text
 		yes   bool
@@ -69,18 +69,18 @@ func TestMaturityNotes(t *testing.T) {
 	}
 }
 
-func TestMaturityRefuses(t *testing.T) {
+func TestRefusals(t *testing.T) {
 	res := calctest.Run(t, Calculator, "readings=0 h | 60 °F; 9 h | 70 °F; 8 h | 60 °F")
 	if res.State != calc.Refused || !calctest.Noted(res, refuseOrder) {
-		t.Error("an earlier reading after a later one is taken")
+		t.Error("an earlier reading after a later one is accepted")
 	}
 	if res := calctest.Run(t, Calculator, "readings=0 h | 60 °F"); res.State != calc.Refused ||
 		!calctest.Noted(res, refuseNoTime) {
-		t.Error("no time at all is taken")
+		t.Error("readings without duration are accepted")
 	}
 }
 
-// No strength is given without a curve, and never one below nothing.
+// No strength is given without a curve, and none below 0.
 func TestStrengthOnlyByCurve(t *testing.T) {
 	if calctest.Run(t, Calculator).Out.Has("strength") {
 		t.Error("a strength without a curve")

@@ -1,5 +1,5 @@
-// Package strengthgain sets two published curves of strength with age side by side.
-// Neither is chosen for the reader.
+// Package strengthgain computes strength with age by two published curves, side
+// by side. It does not choose one.
 package strengthgain
 
 import (
@@ -9,8 +9,7 @@ import (
 	"coursebook/calculators/strength"
 )
 
-// Calculator sets two published curves of strength with age side by side.
-// Neither is chosen for the reader.
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:       "strength-gain",
 	Title:    calc.Text("Strength with age"),
@@ -162,7 +161,7 @@ var formulas = []*calc.Formula{
 	strength.AgeECFormula,
 }
 
-// constants209 are a in days and b of Share209.
+// constants209 holds a in days and b of Share209.
 type constants209 struct {
 	id   string
 	a, b float64
@@ -173,7 +172,7 @@ var gain209 = [...]constants209{
 	{"moist-1", 4.0, 0.85}, {"moist-3", 2.3, 0.92}, {"steam-1", 1.0, 0.95}, {"steam-3", 0.70, 0.98},
 }
 
-// classEC is s of ShareEC.
+// classEC holds s of ShareEC.
 type classEC struct {
 	id string
 	s  float64
@@ -182,8 +181,7 @@ type classEC struct {
 // gainEC are the cement classes of EN 1992-1-1, 3.1.2(6).
 var gainEC = [...]classEC{{"r", 0.20}, {"n", 0.25}, {"s", 0.38}}
 
-// The ways the inputs and results of both calculators are written. Curves are
-// made in °C·h, so those keep their unit for every reader.
+// Displays of ages. An age at which a strength is reached is rounded up.
 var (
 	daysAtLeast = quantity.Display{
 		Dim: quantity.Duration,

@@ -9,13 +9,13 @@ import (
 )
 
 const (
-	// The band of temperatures in which the curves are taken unchanged,
-	// °C: common practice around the 20 °C of the standard.
-	cool, warm = 15.0, 25.0
-	// early is the age in days below which Eurocode 2 wants tests.
-	early = 3.0
-	// full is the age in days at which both curves mean 100 %.
-	full = 28.0
+	// Temperatures in °C between which there is no note: common practice
+	// around the 20 °C of the standard.
+	coolest, warmest = 15.0, 25.0
+	// earliestAge is the age in days below which Eurocode 2 requires tests.
+	earliestAge = 3.0
+	// fullAge is the age in days of the reference strength of both curves.
+	fullAge = 28.0
 )
 
 const (
@@ -32,7 +32,7 @@ const (
 // listedAges are the ages of the rows, days.
 var listedAges = [...]float64{1, 3, 7, 14, 28, 56, 90}
 
-// constants finds the two curves of a case.
+// constants returns the constants of both curves for a case.
 func constants(in calc.Case) (aci constants209, ec classEC) {
 	for _, c := range gain209 {
 		if c.id == in.Choice("cement") {
@@ -60,12 +60,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if calc.Under(target, 1/aci.b) {
 		r.Put("time-aci", r.Use(strength.Age209Formula, target, aci.a, aci.b))
 	} else {
-		never(r, nameACI, target)
+		noteUnreached(r, nameACI, target)
 	}
 	if calc.Under(target, math.Exp(ec.s)) {
 		r.Put("time-ec", r.Use(strength.AgeECFormula, target, ec.s))
 	} else {
-		never(r, nameEC, target)
+		noteUnreached(r, nameEC, target)
 	}
 	rows := make([]calc.Case, len(listedAges))
 	for i, d := range listedAges {
@@ -73,10 +73,11 @@ func compute(r *calc.Recorder, in calc.Case) {
 			With("aci", calc.Num(strength.Share209(d, aci.a, aci.b))).With("ec", calc.Num(strength.ShareEC(ec.s, d)))
 	}
 	r.PutRows("ages", rows)
-	sayGain(r, in)
+	addNotes(r, in)
 }
 
-func never(r *calc.Recorder, curve calc.Text, share float64) {
+// noteUnreached notes that a curve does not reach a fraction of the strength.
+func noteUnreached(r *calc.Recorder, curve calc.Text, share float64) {
 	r.Note(
 		calc.LevelNotice,
 		calc.At("target"),
@@ -86,30 +87,31 @@ func never(r *calc.Recorder, curve calc.Text, share float64) {
 	)
 }
 
-func sayGain(r *calc.Recorder, in calc.Case) {
+func addNotes(r *calc.Recorder, in calc.Case) {
 	age := calc.From(in.Num("age"), "d")
-	if calc.Under(age, early) {
-		r.Note(calc.LevelCaution, calc.At("age"), noteEarly, calc.Amount("limit", calc.SI(early, "d"), &displays.Days))
+	if calc.Under(age, earliestAge) {
+		limit := calc.Amount("limit", calc.SI(earliestAge, "d"), &displays.Days)
+		r.Note(calc.LevelCaution, calc.At("age"), noteEarly, limit)
 	}
-	if calc.Over(age, full) {
+	if calc.Over(age, fullAge) {
 		r.Note(calc.LevelCaution, calc.At("age"), noteFull)
 	}
 	switch t := calc.From(in.Num("temperature"), "°C"); {
 	case !in.Has("temperature"):
 		r.Note(calc.LevelAsk, calc.At("temperature"), askTemp)
-	case t < cool-calc.Slack:
+	case t < coolest-calc.Slack:
 		r.Note(
 			calc.LevelWarning,
 			calc.At("temperature"),
 			noteCool,
-			calc.Amount("limit", calc.SI(cool, "°C"), &displays.Temperature),
+			calc.Amount("limit", calc.SI(coolest, "°C"), &displays.Temperature),
 		)
-	case t > warm+calc.Slack:
+	case t > warmest+calc.Slack:
 		r.Note(
 			calc.LevelCaution,
 			calc.At("temperature"),
 			noteWarm,
-			calc.Amount("limit", calc.SI(warm, "°C"), &displays.Temperature),
+			calc.Amount("limit", calc.SI(warmest, "°C"), &displays.Temperature),
 		)
 	}
 }

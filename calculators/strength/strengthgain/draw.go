@@ -11,26 +11,26 @@ import (
 )
 
 const (
-	drawTitle  = calc.Text("Strength with age")
-	drawDesc   = calc.Text("At {age}: {aci} by ACI 209, {ec} by Eurocode 2. Estimate only.")
-	drawShare  = calc.Text("Share of 28-day strength, %")
-	drawAge    = calc.Text("Age, days")
-	drawTarget = calc.Text("Share looked for")
+	title       = calc.Text("Strength with age")
+	desc        = calc.Text("At {age}: {aci} by ACI 209, {ec} by Eurocode 2. Estimate only.")
+	labelShare  = calc.Text("Share of 28-day strength, %")
+	labelAge    = calc.Text("Age, days")
+	labelTarget = calc.Text("Share looked for")
 )
 
-// draw plots both curves over age with the age asked for.
+// draw plots both curves over age and marks the age entered.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
 	aci, ec := constants(in)
 	age, target := calc.From(in.Num("age"), "d"), 100*in.Num("target")
-	x := strength.Axis(0, math.Max(full, age))
+	x := strength.Axis(0, math.Max(fullAge, age))
 	y := strength.Axis(
 		0,
 		100*math.Max(1.2, math.Max(strength.Share209(x.To, aci.a, aci.b), strength.ShareEC(ec.s, x.To))),
 	)
-	x.Title, y.Title = v.Say(drawAge), v.Say(drawShare)
+	x.Title, y.Title = v.Say(labelAge), v.Say(labelShare)
 	var one, two []figure.Point
 	for i := range 60 {
 		// Closer together where the curves are steep.
@@ -44,14 +44,14 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		{Role: figure.Ink, Name: v.Say(nameEC) + ": " + percent(v, byEC), Points: two},
 		{
 			Role:   figure.Limit,
-			Name:   v.Say(drawTarget) + ": " + percent(v, in.Num("target")),
+			Name:   v.Say(labelTarget) + ": " + percent(v, in.Num("target")),
 			Points: []figure.Point{{X: 0, Y: target}, {X: x.To, Y: target}},
 		},
 	}, []figure.Marker{{Role: figure.Ink, At: figure.Point{X: age, Y: 100 * byACI}},
 		{Role: figure.Ink, At: figure.Point{X: age, Y: 100 * byEC}}})
-	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(drawTitle), Nodes: nodes,
+	return figure.Drawing{Width: figure.ChartWidth, Height: foot, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(
-			drawDesc,
+			desc,
 			calc.Amount("age", in.Num("age"), &ageDays),
 			calc.WordSlot("aci", percent(v, byACI)),
 			calc.WordSlot("ec", percent(v, byEC)),

@@ -9,8 +9,8 @@ import (
 	"coursebook/calculators/strength"
 )
 
-// Age and share are inverse to each other, and both curves only rise.
-func TestGainTurnsRound(t *testing.T) {
+// Age and fraction are inverse functions, and both curves rise.
+func TestAgeInvertsShare(t *testing.T) {
 	for _, c := range gain209 {
 		before := 0.0
 		for age := 1.0; age < 400; age *= 1.3 {
@@ -36,7 +36,7 @@ func TestGainTurnsRound(t *testing.T) {
 	}
 }
 
-func TestGainNotes(t *testing.T) {
+func TestNotes(t *testing.T) {
 	for _, c := range []struct {
 		note  calc.Text
 		yes   bool

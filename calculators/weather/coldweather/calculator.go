@@ -219,8 +219,8 @@ type row struct {
 	drop   float64    // greatest gradual fall in the first 24 h after protection
 }
 
-// rows are the table of ACI 306R-88, by least dimension: below 12 in., 12 to 36 in.,
-// above 36 to 72 in., above 72 in. The first two as quoted in Masonry and
+// rows are the table of ACI 306R-88, by least dimension: below 12 in., 12 to 36
+// in., above 36 to 72 in., above 72 in. The first two as quoted in Masonry and
 // Concrete, Fig. 3-37; the last two from memory.
 var rows = [...]row{
 	{55, [3]float64{60, 65, 70}, 50},

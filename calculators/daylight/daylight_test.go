@@ -1,5 +1,0 @@
-package daylight
-
-import "coursebook/calculators/quantity"
-
-var us = quantity.Style{}
