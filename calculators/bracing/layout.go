@@ -22,6 +22,7 @@ func FillBraces(gap, spacing float64) float64 {
 	return math.Max(calc.Ceil(gap/spacing)-1, 0)
 }
 
+// FillBracesFormula declares FillBraces.
 var FillBracesFormula = &calc.Formula{
 	ID: "fill", Title: calc.Text("Braces between two fixed ones"), Expr: "max(ceil(g/s - 0.000000001) - 1, 0)",
 	Result: calc.Var{Symbol: "n", Meaning: meansBetween},
@@ -36,6 +37,7 @@ var FillBracesFormula = &calc.Formula{
 // Units: any length. Limits: n ≥ 0. Source: arithmetic.
 func EvenGap(gap, between float64) float64 { return gap / (between + 1) }
 
+// EvenGapFormula declares EvenGap.
 var EvenGapFormula = &calc.Formula{
 	ID: "even", Title: calc.Text("Even gap"), Expr: "g/(n + 1)",
 	Result: calc.Var{Symbol: "e", Meaning: calc.Text("gap from brace to brace"), Unit: "m", US: "ft"},
@@ -55,6 +57,7 @@ func PlankCount(side, length, plank, lap float64) float64 {
 	return side * math.Max(calc.Ceil((length-lap)/(plank-lap)), 1)
 }
 
+// PlankCountFormula declares PlankCount.
 var PlankCountFormula = &calc.Formula{
 	ID: "planks", Title: calc.Text("Planks of the platform"), Expr: "w*max(ceil((L - k)/(p - k) - 0.000000001), 1)",
 	Result: calc.Var{Symbol: "N", Meaning: calc.Text("planks")},
@@ -73,6 +76,7 @@ var PlankCountFormula = &calc.Formula{
 // arithmetic; that the open sides and ends are railed is 29 CFR 1926.451(g).
 func RailLength(length, width float64) float64 { return length + float64(2*width) }
 
+// RailLengthFormula declares RailLength.
 var RailLengthFormula = &calc.Formula{
 	ID: "rail", Title: calc.Text("Guardrail"), Expr: "L + 2*b",
 	Result: calc.Var{Symbol: "R", Meaning: calc.Text("length of guardrail"), Unit: "m", US: "ft"},

@@ -23,6 +23,7 @@ type Inches float64
 // section 4.1.1. The 1990 edition allowed 1 in. at any height.
 func PlumbLimit(height Inches) Inches { return Inches(math.Min(0.003*float64(height), 1)) }
 
+// PlumbLimitFormula declares PlumbLimit.
 var PlumbLimitFormula = &calc.Formula{
 	ID: "plumb-limit", Title: calc.Text("Plumb limit at the string"), Expr: "min(0.003*h, 1)",
 	Result: calc.Var{Symbol: "u", Meaning: calc.Text("most lean at this height"), Unit: "in"},
@@ -40,6 +41,7 @@ var PlumbLimitFormula = &calc.Formula{
 // section 4.1.2, from memory.
 func EdgeLimit(height Inches) Inches { return Inches(math.Min(0.002*float64(height), 0.5)) }
 
+// EdgeLimitFormula declares EdgeLimit.
 var EdgeLimitFormula = &calc.Formula{
 	ID: "edge-limit", Title: calc.Text("Limit for an exposed edge"), Expr: "min(0.002*h, 0.5)",
 	Result: calc.Var{Symbol: "u", Meaning: calc.Text("most lean at this height"), Unit: "in"},
@@ -56,6 +58,7 @@ var EdgeLimitFormula = &calc.Formula{
 // 2-13.
 func HomeLimit(height Inches) Inches { return Inches(1.5 * float64(height) / 96) }
 
+// HomeLimitFormula declares HomeLimit.
 var HomeLimitFormula = &calc.Formula{
 	ID: "home-limit", Title: calc.Text("Limit of the home-builder guideline"), Expr: "1.5*h/96",
 	Result: calc.Var{Symbol: "u_n", Meaning: calc.Text("most lean at this height"), Unit: "in"},
@@ -72,6 +75,7 @@ var HomeLimitFormula = &calc.Formula{
 // after ACI 117-90; 3/8 in. in 10 ft in US units, from memory.
 func SlopeLimit(apart float64) float64 { return math.Max(10, apart/300) }
 
+// SlopeLimitFormula declares SlopeLimit.
 var SlopeLimitFormula = &calc.Formula{
 	ID: "slope-limit", Title: calc.Text("Limit from reading to reading"), Expr: "max(10, z/300)",
 	Result: calc.Var{Symbol: "u_s", Meaning: calc.Text("most lean between the two"), Unit: "mm"},
@@ -85,6 +89,7 @@ var SlopeLimitFormula = &calc.Formula{
 // definition.
 func Lean(lower, upper float64) float64 { return math.Abs(upper - lower) }
 
+// LeanFormula declares Lean.
 var LeanFormula = &calc.Formula{
 	ID: "lean", Title: calc.Text("Lean from reading to reading"), Expr: "abs(e_2 - e_1)",
 	Result: calc.Var{Symbol: "x", Meaning: calc.Text("lean between the two"), Unit: "mm", US: "in"},
@@ -104,6 +109,7 @@ func OutOfStraight(off, high, off1, high1, off2, high2 float64) float64 {
 	return math.Abs(off - line)
 }
 
+// OutOfStraightFormula declares OutOfStraight.
 var OutOfStraightFormula = &calc.Formula{
 	ID: "bow", Title: calc.Text("Bow between base and top"), Expr: "abs(e - e_1 - (e_2 - e_1)*(z - z_1)/(z_2 - z_1))",
 	Result: calc.Var{Symbol: "s", Meaning: calc.Text("off the straight line"), Unit: "mm", US: "in"},

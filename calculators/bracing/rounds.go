@@ -13,6 +13,7 @@ import (
 // definition.
 func Movement(before, after float64) float64 { return after - before }
 
+// MovementFormula declares Movement.
 var MovementFormula = &calc.Formula{
 	ID: "movement", Title: calc.Text("Moved since the last round"), Expr: "g_2 - g_1",
 	Result: calc.Var{Symbol: "m", Meaning: calc.Text("movement; minus is toward the string"), Unit: "mm", US: "in"},
@@ -30,6 +31,7 @@ var MovementFormula = &calc.Formula{
 // Source: definition.
 func LeftOver(before, after float64) float64 { return math.Abs(after) / math.Abs(before) }
 
+// LeftOverFormula declares LeftOver.
 var LeftOverFormula = &calc.Formula{
 	ID: "left", Title: calc.Text("Share of the error left"), Expr: "abs(e_2)/abs(e_1)",
 	Result: calc.Var{Symbol: "q", Meaning: calc.Text("share that is left")},

@@ -41,6 +41,7 @@ func longLength(symbol string, meaning calc.Text) calc.Var {
 // the blocks. Source: common practice.
 func Deviation(gap, block float64) float64 { return gap - block }
 
+// DeviationFormula declares Deviation.
 var DeviationFormula = &calc.Formula{
 	ID: "deviation", Title: calc.Text("Off the line"), Expr: "g - k", Result: varOff,
 	Vars: []calc.Var{shortLength("g", calc.Text("gap read")), shortLength("k", calc.Text("end block"))},
@@ -57,6 +58,7 @@ func AtBrace(deviation, attach, stringHeight float64) float64 {
 	return deviation * attach / stringHeight
 }
 
+// AtBraceFormula declares AtBrace.
 var AtBraceFormula = &calc.Formula{
 	ID: "at-brace", Title: calc.Text("Movement where the brace holds"), Expr: "e*a/h_s", Result: varAt,
 	Vars: []calc.Var{varOff, varAttach, varString},
@@ -79,6 +81,7 @@ var AtBraceFormula = &calc.Formula{
 // Units: m. Limits: x small compared with a and L. Source: derived.
 func BraceChange(x, run, length float64) float64 { return x * run / length }
 
+// BraceChangeFormula declares BraceChange.
 var BraceChangeFormula = &calc.Formula{
 	ID: "brace-change", Title: calc.Text("Change of the brace's length"), Expr: "x*d/L", Result: varChange,
 	Vars: []calc.Var{varAt, varRun, varLong},
@@ -93,6 +96,7 @@ var BraceChangeFormula = &calc.Formula{
 // definition of the thread, ASME B1.1 and B1.5.
 func TravelByThreads(ends, perInch float64) Inches { return Inches(ends / perInch) }
 
+// TravelByThreadsFormula declares TravelByThreads.
 var TravelByThreadsFormula = &calc.Formula{
 	ID: "travel-by-threads", Title: calc.Text("Travel of one turn, by threads"), Expr: "m/N",
 	Result: calc.Var{Symbol: "p", Meaning: meansOneTurn, Unit: "in"},
@@ -107,6 +111,7 @@ var TravelByThreadsFormula = &calc.Formula{
 // Units: any length. Limits: single-start threads. Source: as TravelByThreads.
 func TravelByPitch(ends, pitch float64) float64 { return ends * pitch }
 
+// TravelByPitchFormula declares TravelByPitch.
 var TravelByPitchFormula = &calc.Formula{
 	ID: "travel-by-pitch", Title: calc.Text("Travel of one turn, by pitch"), Expr: "m*P", Result: varTravel,
 	Vars: []calc.Var{varEnds, shortLength("P", calc.Text("pitch of the thread"))},
@@ -119,6 +124,7 @@ var TravelByPitchFormula = &calc.Formula{
 // Units: any length, the same for both. Limits: p > 0. Source: definition.
 func Turns(change, travel float64) float64 { return math.Abs(change) / travel }
 
+// TurnsFormula declares Turns.
 var TurnsFormula = &calc.Formula{
 	ID: "turns", Title: calc.Text("Turns of the adjuster"), Expr: "abs(b)/p",
 	Result: calc.Var{Symbol: "n", Meaning: calc.Text("turns")}, Vars: []calc.Var{varChange, varTravel},
@@ -133,6 +139,7 @@ func PerTurn(travel, length, run, stringHeight, attach float64) float64 {
 	return travel * length / run * stringHeight / attach
 }
 
+// PerTurnFormula declares PerTurn.
 var PerTurnFormula = &calc.Formula{
 	ID: "per-turn", Title: calc.Text("One turn at the string"), Expr: "p*L/d*h_s/a",
 	Result: shortLength(
@@ -149,6 +156,7 @@ var PerTurnFormula = &calc.Formula{
 // Source: chord and rise relation.
 func BowRadius(length, offset float64) float64 { return length * length / (8 * offset) }
 
+// BowRadiusFormula declares BowRadius.
 var BowRadiusFormula = &calc.Formula{
 	ID: "bow-radius", Title: calc.Text("Radius of a shallow bow"), Expr: "L^2/(8*s)",
 	Result: longLength("R", calc.Text("radius")),

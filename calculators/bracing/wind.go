@@ -44,6 +44,7 @@ func BraceLength(run, attach, below float64) float64 {
 	return math.Sqrt(float64(run*run) + float64((attach+below)*(attach+below)))
 }
 
+// BraceLengthFormula declares BraceLength.
 var BraceLengthFormula = &calc.Formula{
 	ID: "brace-length", Title: calc.Text("Length of the brace"), Expr: "sqrt(d^2 + (a + f)^2)", Result: varLong,
 	Vars: []calc.Var{varRun, varAttach, varBelow},
@@ -58,6 +59,7 @@ func BraceAngle(run, attach, below float64) float64 {
 	return math.Atan((attach+below)/run) * 180 / math.Pi
 }
 
+// BraceAngleFormula declares BraceAngle.
 var BraceAngleFormula = &calc.Formula{
 	ID: "angle", Title: calc.Text("Slope of the brace"), Expr: "atan((a + f)/d)*180/pi",
 	Result: calc.Var{Symbol: "theta", Meaning: calc.Text("slope over the ground"), Unit: "°", US: "°"},
@@ -72,6 +74,7 @@ var BraceAngleFormula = &calc.Formula{
 // ASCE 37: 0.75 up to 6 weeks, 0.8 to 1 year, 0.85 to 2 years, 0.9 to 5.
 func DesignWind(factor, basic float64) float64 { return factor * basic }
 
+// DesignWindFormula declares DesignWind.
 var DesignWindFormula = &calc.Formula{
 	ID: "design-wind", Title: calc.Text("Wind for the construction time"), Expr: "f*V_b",
 	Result: calc.Var{Symbol: "V", Meaning: meansWind, Unit: "m/s", US: "mph"},
@@ -91,6 +94,7 @@ func HeightFactor(height, gradient, alpha float64) float64 {
 	return 2.01 * math.Pow(math.Max(height, 15)/gradient, 2/alpha)
 }
 
+// HeightFactorFormula declares HeightFactor.
 var HeightFactorFormula = &calc.Formula{
 	ID: "height-factor", Title: calc.Text("Height factor"), Expr: "2.01*(max(z, 15)/z_g)^(2/alpha)",
 	Result: calc.Var{Symbol: "K_z", Meaning: calc.Text("factor for height and exposure")},
@@ -109,6 +113,7 @@ var HeightFactorFormula = &calc.Formula{
 // level. Source: ASCE 7-16, table 26.9-1.
 func GroundFactor(elevation float64) float64 { return math.Exp(-0.0000362 * elevation) }
 
+// GroundFactorFormula declares GroundFactor.
 var GroundFactorFormula = &calc.Formula{
 	ID: "ground-factor", Title: calc.Text("Factor for high ground"), Expr: "exp(-0.0000362*z_e)",
 	Result: calc.Var{Symbol: "K_e", Meaning: calc.Text("factor for thinner air")},
@@ -125,6 +130,7 @@ func VelocityPressure(height, hill, direction, ground, wind float64) float64 {
 	return 0.00256 * height * hill * direction * ground * wind * wind
 }
 
+// VelocityPressureFormula declares VelocityPressure.
 var VelocityPressureFormula = &calc.Formula{
 	ID: "velocity-pressure", Title: calc.Text("Velocity pressure"), Expr: "0.00256*K_z*K_zt*K_d*K_e*V^2",
 	Result: calc.Var{Symbol: "q_z", Meaning: meansQ, Unit: "psf"},
@@ -144,6 +150,7 @@ var VelocityPressureFormula = &calc.Formula{
 // VelocityPressure.
 func MeasuredPressure(wind float64) float64 { return 0.00256 * wind * wind }
 
+// MeasuredPressureFormula declares MeasuredPressure.
 var MeasuredPressureFormula = &calc.Formula{
 	ID: "plain-pressure", Title: calc.Text("Pressure of a wind read on site"), Expr: "0.00256*V^2",
 	Result: calc.Var{Symbol: "q", Meaning: meansQ, Unit: "psf"},
@@ -160,6 +167,7 @@ func WallPressure(factor, velocity, gust, force float64) float64 {
 	return factor * velocity * gust * force
 }
 
+// WallPressureFormula declares WallPressure.
 var WallPressureFormula = &calc.Formula{
 	ID: "wall-pressure", Title: calc.Text("Pressure on the wall"), Expr: "gamma*q_z*G*C_f",
 	Result: calc.Var{Symbol: "p", Meaning: meansPressure, Unit: "Pa", US: "psf"},
@@ -176,6 +184,7 @@ var WallPressureFormula = &calc.Formula{
 // Units: any coherent. Limits: wall on the ground. Source: definition.
 func WindLine(pressure, height float64) float64 { return pressure * height }
 
+// WindLineFormula declares WindLine.
 var WindLineFormula = &calc.Formula{
 	ID: "wind-line", Title: calc.Text("Wind on each length of wall"), Expr: "p*h",
 	Result: calc.Var{Symbol: "w", Meaning: meansLine, Unit: "N/m", US: "lbf/ft"},
@@ -192,6 +201,7 @@ var WindLineFormula = &calc.Formula{
 // ground. Source: ASCE 7, figure for solid freestanding walls, note 3.
 func WindMoment(line, height float64) float64 { return 0.55 * line * height }
 
+// WindMomentFormula declares WindMoment.
 var WindMomentFormula = &calc.Formula{
 	ID: "wind-moment", Title: calc.Text("Moment of the wind"), Expr: "0.55*w*h",
 	Result: calc.Var{Symbol: "M", Meaning: meansMoment, Unit: "N", US: "lbf"},
@@ -210,6 +220,7 @@ func LeastMoment(height float64) float64 {
 	return math.Max(float64(15*height*height)/2, 100*height)
 }
 
+// LeastMomentFormula declares LeastMoment.
 var LeastMomentFormula = &calc.Formula{
 	ID: "least-moment", Title: calc.Text("Least moment for a wall form"), Expr: "max(15*h^2/2, 100*h)",
 	Result: calc.Var{Symbol: "M_0", Meaning: meansMoment, Unit: "lbf"},
@@ -224,6 +235,7 @@ var LeastMomentFormula = &calc.Formula{
 // no moment. Source: moments about the base; US Army and textbook brace design.
 func BraceReaction(moment, share, attach float64) float64 { return moment * share / attach }
 
+// BraceReactionFormula declares BraceReaction.
 var BraceReactionFormula = &calc.Formula{
 	ID: "brace-hold", Title: calc.Text("Level force in the brace"), Expr: "M*s/a",
 	Result: calc.Var{Symbol: "H", Meaning: meansLevel, Unit: "N", US: "lbf"},
@@ -240,6 +252,7 @@ var BraceReactionFormula = &calc.Formula{
 // brace.
 func BraceForce(level, length, run float64) float64 { return level * length / run }
 
+// BraceForceFormula declares BraceForce.
 var BraceForceFormula = &calc.Formula{
 	ID: "brace-force", Title: calc.Text("Force along the brace"), Expr: "H*L/d",
 	Result: calc.Var{Symbol: "F", Meaning: calc.Text("force along the brace"), Unit: "N", US: "lbf"},
@@ -257,6 +270,7 @@ func AnchorUplift(level, attach, below, run float64) float64 {
 	return level * (attach + below) / run
 }
 
+// AnchorUpliftFormula declares AnchorUplift.
 var AnchorUpliftFormula = &calc.Formula{
 	ID: "uplift", Title: calc.Text("Upright force at the foot"), Expr: "H*(a + f)/d",
 	Result: calc.Var{Symbol: "U", Meaning: calc.Text("upright force at the foot"), Unit: "N", US: "lbf"},
@@ -273,6 +287,7 @@ var AnchorUpliftFormula = &calc.Formula{
 // Units: any coherent. Limits: uniform load. Source: 29 CFR 1926 Subpart L.
 func PlankLoad(uniform, width, share float64) float64 { return uniform * width * share }
 
+// PlankLoadFormula declares PlankLoad.
 var PlankLoadFormula = &calc.Formula{
 	ID: "plank-load", Title: calc.Text("Planks on one brace"), Expr: "u*b*s",
 	Result: calc.Var{Symbol: "P", Meaning: meansPlank, Unit: "N", US: "lbf"},
@@ -291,6 +306,7 @@ var PlankLoadFormula = &calc.Formula{
 // Source: moments about the base.
 func PlankReaction(load, out, attach float64) float64 { return load * out / attach }
 
+// PlankReactionFormula declares PlankReaction.
 var PlankReactionFormula = &calc.Formula{
 	ID: "plank-hold", Title: calc.Text("Level force from the planks"), Expr: "P*c/a",
 	Result: calc.Var{Symbol: "H_P", Meaning: meansLevel, Unit: "N", US: "lbf"},
@@ -307,6 +323,7 @@ var PlankReactionFormula = &calc.Formula{
 // 29 CFR 1926.706.
 func ClearZone(height float64) float64 { return height + 4 }
 
+// ClearZoneFormula declares ClearZone.
 var ClearZoneFormula = &calc.Formula{
 	ID: "zone", Title: calc.Text("Fall zone"), Expr: "h + 4",
 	Result: calc.Var{Symbol: "Z", Meaning: calc.Text("zone on each side of the wall"), Unit: "ft"},

@@ -13,6 +13,7 @@ const (
 // volts and ampere-hours. Source: 49 CFR 171.8.
 func WattHours(volts, ampHours float64) float64 { return volts * ampHours }
 
+// WattHoursFormula declares WattHours.
 var WattHoursFormula = &calc.Formula{
 	ID: "watt-hours", Title: calc.Text("Energy of a pack"), Expr: "V*A",
 	Result: calc.Var{Symbol: "E", Meaning: meansWh},
@@ -25,6 +26,7 @@ var WattHoursFormula = &calc.Formula{
 // watt-hours and watts. Source: arithmetic.
 func RunTime(wattHours, watts float64) float64 { return 60 * wattHours / watts }
 
+// RunTimeFormula declares RunTime.
 var RunTimeFormula = &calc.Formula{
 	ID: "run-time", Title: calc.Text("Run time of a pack"), Expr: "60*E/P",
 	Result: calc.Var{Symbol: "t_r", Meaning: meansRun, Unit: "min"},
@@ -39,6 +41,7 @@ var RunTimeFormula = &calc.Formula{
 // charge. Source: arithmetic.
 func Lasts(run, cold, duty float64) float64 { return run * (1 - cold/100) / (duty / 100) }
 
+// LastsFormula declares Lasts.
 var LastsFormula = &calc.Formula{
 	ID: "lasts", Title: calc.Text("Time by the clock"), Expr: "t_r*(1 - c/100)/(d/100)",
 	Result: calc.Var{Symbol: "t", Meaning: meansLasts, Unit: "min"},
@@ -53,6 +56,7 @@ var LastsFormula = &calc.Formula{
 // Source: arithmetic.
 func Uncharged(slots, pour, lasts float64) float64 { return float64(slots * calc.Ceil(pour/lasts)) }
 
+// UnchargedFormula declares Uncharged.
 var UnchargedFormula = &calc.Formula{
 	ID: "without", Title: calc.Text("Packs without charging"), Expr: "S*ceil(H/t)",
 	Result: calc.Var{Symbol: "N_0", Meaning: calc.Text("packs without charging")},
@@ -66,6 +70,7 @@ var UnchargedFormula = &calc.Formula{
 // unit of time. Source: arithmetic.
 func Chargers(slots, charge, lasts float64) float64 { return calc.Ceil(slots * charge / lasts) }
 
+// ChargersFormula declares Chargers.
 var ChargersFormula = &calc.Formula{
 	ID: "chargers", Title: calc.Text("Chargers that keep up"), Expr: "ceil(S*t_c/t)",
 	Result: calc.Var{Symbol: "k", Meaning: calc.Text("chargers that keep up")},
@@ -80,6 +85,7 @@ var ChargersFormula = &calc.Formula{
 // Source: arithmetic.
 func Bound(slots, change, charged float64) float64 { return float64(slots*(change+1)) - charged }
 
+// BoundFormula declares Bound.
 var BoundFormula = &calc.Formula{
 	ID: "with", Title: calc.Text("Packs for the change that asks for most"), Expr: "S*(k + 1) - C",
 	Result: calc.Var{Symbol: "N", Meaning: calc.Text("packs with charging")},

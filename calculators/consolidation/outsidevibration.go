@@ -18,6 +18,7 @@ func Acceleration(amplitude, frequency float64) float64 {
 	return amplitude * math.Pow(2*math.Pi*frequency, 2) / 1000
 }
 
+// AccelerationFormula declares Acceleration.
 var AccelerationFormula = &calc.Formula{
 	ID: "acceleration", Title: calc.Text("Peak acceleration"), Expr: "A*(2*pi*f)^2/1000",
 	Result: calc.Var{Symbol: "a", Meaning: calc.Text("peak acceleration"), Unit: "m/s²"},
@@ -33,6 +34,7 @@ var AccelerationFormula = &calc.Formula{
 // vibrators.
 func Shake(form, concrete float64) float64 { return (form + concrete) / 3 }
 
+// ShakeFormula declares Shake.
 var ShakeFormula = &calc.Formula{
 	ID: "force", Title: calc.Text("Force of all vibrators"), Expr: "(W_f + W_c)/3",
 	Result: calc.Var{Symbol: "F", Meaning: meansForce, Unit: "kN", US: "lbf"},
@@ -46,6 +48,7 @@ var ShakeFormula = &calc.Formula{
 // Any unit of length. Source: Concrete Construction, no more than 3 ft apart.
 func FormVibrators(length, spacing float64) float64 { return calc.Ceil(length / spacing) }
 
+// FormVibratorsFormula declares FormVibrators.
 var FormVibratorsFormula = &calc.Formula{
 	ID: "count", Title: calc.Text("Vibrators along the form"), Expr: "ceil(L/s)",
 	Result: calc.Var{Symbol: "n", Meaning: meansForms},
@@ -57,6 +60,7 @@ var FormVibratorsFormula = &calc.Formula{
 // ForceEach is the force of each of n vibrators, F/n. Source: arithmetic.
 func ForceEach(force, count float64) float64 { return force / count }
 
+// ForceEachFormula declares ForceEach.
 var ForceEachFormula = &calc.Formula{
 	ID: "each", Title: calc.Text("Force of each"), Expr: "F/n",
 	Result: calc.Var{Symbol: "F_1", Meaning: calc.Text("force of each vibrator"), Unit: "kN", US: "lbf"},

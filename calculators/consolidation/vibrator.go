@@ -28,6 +28,7 @@ const (
 // Source: ACI 309R, from memory.
 func Spacing(radius float64) float64 { return overlap * radius }
 
+// SpacingFormula declares Spacing.
 var SpacingFormula = &calc.Formula{
 	ID: "spacing", Title: calc.Text("From place to place"), Expr: "1.5*R",
 	Result: calc.Var{Symbol: "s", Meaning: meansS, Unit: "mm", US: "in"},
@@ -46,6 +47,7 @@ func Reach(radius, spacing float64) float64 {
 	return math.Sqrt(math.Pow(radius, 2) - math.Pow(spacing/2, 2))
 }
 
+// ReachFormula declares Reach.
 var ReachFormula = &calc.Formula{
 	ID: "reach", Title: calc.Text("Reach to each side between places"), Expr: "sqrt(R^2 - (s/2)^2)",
 	Result: calc.Var{Symbol: "y", Meaning: calc.Text("reach to each side"), Unit: "mm", US: "in"},
@@ -60,6 +62,7 @@ var ReachFormula = &calc.Formula{
 // spacing from the end. Any unit of length. Source: arithmetic.
 func Along(length, spacing float64) float64 { return calc.Ceil(length / spacing) }
 
+// AlongFormula declares Along.
 var AlongFormula = &calc.Formula{
 	ID: "along", Title: calc.Text("Places along the wall"), Expr: "ceil(L/s)",
 	Result: calc.Var{Symbol: "n", Meaning: meansAlong},
@@ -77,6 +80,7 @@ func Places(along, openings, sill float64) float64 {
 	return along + float64(openings*(2+sill))
 }
 
+// PlacesFormula declares Places.
 var PlacesFormula = &calc.Formula{
 	ID: "places", Title: calc.Text("Places with the openings"), Expr: "n + o*(2 + k)",
 	Result: calc.Var{Symbol: "N", Meaning: meansPlaces},
@@ -90,6 +94,7 @@ var PlacesFormula = &calc.Formula{
 // Source: US Army EN5466 for the time at rest; arithmetic.
 func Each(rest, depth, speed, move float64) float64 { return rest + depth/speed + move }
 
+// EachFormula declares Each.
 var EachFormula = &calc.Formula{
 	ID: "each", Title: calc.Text("Time for one place"), Expr: "t_v + d/v + t_m",
 	Result: calc.Var{Symbol: "t_1", Meaning: meansEach, Unit: "s", US: "s"},
@@ -106,6 +111,7 @@ var EachFormula = &calc.Formula{
 // the time for one place in seconds.
 func Pass(places, each float64) float64 { return places * each / 60 }
 
+// PassFormula declares Pass.
 var PassFormula = &calc.Formula{
 	ID: "pass", Title: calc.Text("Time for all places"), Expr: "N*t_1/60",
 	Result: calc.Var{Symbol: "T", Meaning: meansPass, Unit: "min"},
@@ -116,6 +122,7 @@ var PassFormula = &calc.Formula{
 // Fill is the time that the pump takes for a lift, L b h/Q. Coherent units.
 func Fill(length, core, lift, flow float64) float64 { return length * core * lift / flow }
 
+// FillFormula declares Fill.
 var FillFormula = &calc.Formula{
 	ID: "fill", Title: calc.Text("Time the pump takes"), Expr: "L*b*h/Q",
 	Result: calc.Var{Symbol: "t_f", Meaning: meansFill, Unit: "h", US: "h"},
@@ -132,6 +139,7 @@ var FillFormula = &calc.Formula{
 // the next lift, ⌈T/t⌉. Any unit of time.
 func KeepUp(pass, fill float64) float64 { return calc.Ceil(pass / fill) }
 
+// KeepUpFormula declares KeepUp.
 var KeepUpFormula = &calc.Formula{
 	ID: "keep-up", Title: calc.Text("Vibrators to keep up"), Expr: "ceil(T/t_f)",
 	Result: calc.Var{Symbol: "z", Meaning: meansCount},
@@ -146,6 +154,7 @@ var KeepUpFormula = &calc.Formula{
 // one vibrator, ⌈Q/q⌉. Any unit of flow. Source: CCANZ table 1, column of rates.
 func ByRate(flow, rate float64) float64 { return calc.Ceil(flow / rate) }
 
+// ByRateFormula declares ByRate.
 var ByRateFormula = &calc.Formula{
 	ID: "by-rate", Title: calc.Text("Vibrators by published rate"), Expr: "ceil(Q/q)",
 	Result: calc.Var{Symbol: "z", Meaning: meansCount},
@@ -159,6 +168,7 @@ var ByRateFormula = &calc.Formula{
 // of it above the form. Any unit of length.
 func Unreached(height, above, whip float64) float64 { return math.Max(0, height+above-whip) }
 
+// UnreachedFormula declares Unreached.
 var UnreachedFormula = &calc.Formula{
 	ID: "unreached", Title: calc.Text("Foot the head misses"), Expr: "max(0, H + a - w)",
 	Result: calc.Var{Symbol: "u", Meaning: calc.Text("foot the head misses"), Unit: "m", US: "ft"},

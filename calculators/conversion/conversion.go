@@ -15,6 +15,7 @@ const (
 // Source: NIST SP 811, appendix B.8.
 func Celsius(fahrenheit float64) float64 { return (fahrenheit - 32) / 1.8 }
 
+// CelsiusFormula declares Celsius.
 var CelsiusFormula = &calc.Formula{
 	ID: "celsius", Title: calc.Text("Fahrenheit to Celsius"), Expr: "(t_F - 32)/1.8",
 	Result: calc.Var{Symbol: "t_C", Meaning: inCelsius, Unit: "°C"},
@@ -28,6 +29,7 @@ var CelsiusFormula = &calc.Formula{
 // Source: NIST SP 811, appendix B.8.
 func Fahrenheit(celsius float64) float64 { return float64(1.8*celsius) + 32 }
 
+// FahrenheitFormula declares Fahrenheit.
 var FahrenheitFormula = &calc.Formula{
 	ID: "fahrenheit", Title: calc.Text("Celsius to Fahrenheit"), Expr: "1.8*t_C + 32",
 	Result: calc.Var{Symbol: "t_F", Meaning: inFahrenheit, Unit: "°F"},
@@ -43,6 +45,7 @@ var FahrenheitFormula = &calc.Formula{
 // elsewhere. Source: NIST SP 811, appendix B.
 func InUnit(value, size float64) float64 { return value / size }
 
+// InUnitFormula declares InUnit.
 var InUnitFormula = &calc.Formula{
 	ID: "in-unit", Title: calc.Text("Value in a unit"), Expr: "v/u",
 	Result: calc.Var{Symbol: "x", Meaning: calc.Text("value in the unit")},

@@ -48,6 +48,7 @@ func Century(days, minutes float64) float64 {
 	return (days + minutes/1440 - 10957.5) / 36525
 }
 
+// CenturyFormula declares Century.
 var CenturyFormula = &calc.Formula{
 	ID: "century", Title: calc.Text("Time in centuries"),
 	Expr: "(D + t/1440 - 10957.5)/36525", Result: calc.Var{Symbol: "T", Meaning: meansT},
@@ -66,6 +67,7 @@ func MeanLongitude(t float64) float64 {
 	return 280.46646 + float64(t*(36000.76983+float64(0.0003032*t)))
 }
 
+// MeanLongitudeFormula declares MeanLongitude.
 var MeanLongitudeFormula = &calc.Formula{
 	ID: "mean-longitude", Title: calc.Text("Mean longitude of the sun"),
 	Expr: "280.46646 + T*(36000.76983 + 0.0003032*T)", Result: calc.Var{Symbol: "L", Meaning: meansL, Unit: "°"},
@@ -79,6 +81,7 @@ func Anomaly(t float64) float64 {
 	return 357.52911 + float64(t*(35999.05029-float64(0.0001537*t)))
 }
 
+// AnomalyFormula declares Anomaly.
 var AnomalyFormula = &calc.Formula{
 	ID: "anomaly", Title: calc.Text("Mean anomaly of the sun"),
 	Expr: "357.52911 + T*(35999.05029 - 0.0001537*T)", Result: calc.Var{Symbol: "M", Meaning: meansM, Unit: "°"},
@@ -96,6 +99,7 @@ func Longitude(t, l, m float64) float64 {
 	return l + first + second + third - 0.00569 - float64(0.00478*sin(125.04-float64(1934.136*t)))
 }
 
+// LongitudeFormula declares Longitude.
 var LongitudeFormula = &calc.Formula{
 	ID: "longitude", Title: calc.Text("Apparent longitude of the sun"),
 	Expr: "L + (1.914602 - T*(0.004817 + 0.000014*T))*sin(M*pi/180) + (0.019993 - 0.000101*T)*sin(2*M*pi/180)" +
@@ -116,6 +120,7 @@ func Tilt(t float64) float64 {
 	return 23 + (26+seconds/60)/60 + float64(0.00256*cos(125.04-float64(1934.136*t)))
 }
 
+// TiltFormula declares Tilt.
 var TiltFormula = &calc.Formula{
 	ID: "tilt", Title: calc.Text("Tilt of the earth's axis"),
 	Expr: "23 + (26 + (21.448 - T*(46.815 + T*(0.00059 - 0.001813*T)))/60)/60" +
@@ -131,6 +136,7 @@ func Declination(tilt, longitude float64) float64 {
 	return 180 / math.Pi * math.Asin(sin(tilt)*sin(longitude))
 }
 
+// DeclinationFormula declares Declination.
 var DeclinationFormula = &calc.Formula{
 	ID: "declination", Title: calc.Text("Declination of the sun"),
 	Expr:   "180/pi*asin(sin(theta*pi/180)*sin(lambda*pi/180))",
@@ -147,6 +153,7 @@ func Eccentricity(t float64) float64 {
 	return 0.016708634 - float64(t*(0.000042037+float64(0.0000001267*t)))
 }
 
+// EccentricityFormula declares Eccentricity.
 var EccentricityFormula = &calc.Formula{
 	ID: "eccentricity", Title: calc.Text("Eccentricity of the earth's orbit"),
 	Expr: "0.016708634 - T*(0.000042037 + 0.0000001267*T)", Result: calc.Var{Symbol: "e", Meaning: meansOrbit},
@@ -157,6 +164,7 @@ var EccentricityFormula = &calc.Formula{
 // TiltSquare is y = tan²(θ/2) of the tilt in degrees. Source: Meeus, ch. 28.
 func TiltSquare(tilt float64) float64 { return math.Pow(tan(tilt/2), 2) }
 
+// TiltSquareFormula declares TiltSquare.
 var TiltSquareFormula = &calc.Formula{
 	ID: "tilt-square", Title: calc.Text("Tangent of half the tilt, squared"),
 	Expr: "tan(theta/2*pi/180)^2", Result: calc.Var{Symbol: "y", Meaning: meansY},
@@ -174,6 +182,7 @@ func EquationOfTime(l, m, e, y float64) float64 {
 	return 720 / math.Pi * turn
 }
 
+// EquationOfTimeFormula declares EquationOfTime.
 var EquationOfTimeFormula = &calc.Formula{
 	ID: "equation-of-time", Title: calc.Text("Equation of time"),
 	Expr: "720/pi*(y*sin(2*L*pi/180) - 2*e*sin(M*pi/180) + 4*e*y*sin(M*pi/180)*cos(2*L*pi/180)" +
@@ -192,6 +201,7 @@ func HourAngle(zenith, latitude, declination float64) float64 {
 	return 180 / math.Pi * math.Acos(cosHourAngle(zenith, latitude, declination))
 }
 
+// HourAngleFormula declares HourAngle.
 var HourAngleFormula = &calc.Formula{
 	ID: "hour-angle", Title: calc.Text("Hour angle of the event"),
 	Expr:   "180/pi*acos(cos(Z*pi/180)/(cos(phi*pi/180)*cos(delta*pi/180)) - tan(phi*pi/180)*tan(delta*pi/180))",
@@ -221,6 +231,7 @@ func Noon(longitude, equation, zone float64) float64 {
 	return 720 - float64(4*longitude) - equation + zone
 }
 
+// NoonFormula declares Noon.
 var NoonFormula = &calc.Formula{
 	ID: "noon", Title: calc.Text("Noon by the sun"),
 	Expr: "720 - 4*l - E + z", Result: calc.Var{Symbol: "t_n", Meaning: meansClock, Unit: "min"},
@@ -235,6 +246,7 @@ func Rising(longitude, hourAngle, equation, zone float64) float64 {
 	return 720 - float64(4*(longitude+hourAngle)) - equation + zone
 }
 
+// RisingFormula declares Rising.
 var RisingFormula = &calc.Formula{
 	ID: "rising", Title: calc.Text("Sunrise"),
 	Expr: "720 - 4*(l + H) - E + z", Result: calc.Var{Symbol: "t_r", Meaning: meansClock, Unit: "min"},
@@ -249,6 +261,7 @@ func Setting(longitude, hourAngle, equation, zone float64) float64 {
 	return 720 - float64(4*(longitude-hourAngle)) - equation + zone
 }
 
+// SettingFormula declares Setting.
 var SettingFormula = &calc.Formula{
 	ID: "setting", Title: calc.Text("Sunset"),
 	Expr: "720 - 4*(l - H) - E + z", Result: calc.Var{Symbol: "t_s", Meaning: meansClock, Unit: "min"},
@@ -261,6 +274,7 @@ var SettingFormula = &calc.Formula{
 // eq. 34, with the hour angle in degrees.
 func DayLength(hourAngle float64) float64 { return 2 * hourAngle / 15 }
 
+// DayLengthFormula declares DayLength.
 var DayLengthFormula = &calc.Formula{
 	ID: "day-length", Title: calc.Text("Length of the day, to check"),
 	Expr: "2*H/15", Result: calc.Var{Symbol: "N", Meaning: calc.Text("time the sun is up"), Unit: "h"},

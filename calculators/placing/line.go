@@ -18,6 +18,7 @@ func LineVolume(bore, length float64) float64 {
 	return math.Pi / 4 * math.Pow(bore, 2) * length
 }
 
+// LineVolumeFormula declares LineVolume.
 var LineVolumeFormula = &calc.Formula{
 	ID: "volume", Title: calc.Text("Volume in a line"), Expr: "pi/4*d^2*L",
 	Result: calc.Var{Symbol: "V", Meaning: calc.Text("volume in the line"), Unit: "m³", US: "ft³"},
@@ -35,6 +36,7 @@ func HoseWeight(bore, weight, empty float64) float64 {
 	return float64(math.Pi/4*math.Pow(bore, 2)*weight) + empty
 }
 
+// HoseWeightFormula declares HoseWeight.
 var HoseWeightFormula = &calc.Formula{
 	ID: "hose", Title: calc.Text("Filled hose, by length"), Expr: "pi/4*d^2*w + e",
 	Result: calc.Var{Symbol: "m", Meaning: meansHose, Unit: "kg/m", US: "lb/ft"},
@@ -47,6 +49,7 @@ var HoseWeightFormula = &calc.Formula{
 // Hanging is the mass of a hanging length of hose, m·l. Any coherent units.
 func Hanging(perLength, length float64) float64 { return perLength * length }
 
+// HangingFormula declares Hanging.
 var HangingFormula = &calc.Formula{
 	ID: "hanging", Title: calc.Text("The hanging hose"), Expr: "m*l",
 	Result: calc.Var{Symbol: "M", Meaning: calc.Text("mass that hangs"), Unit: "kg", US: "lb"},
@@ -62,6 +65,7 @@ func PrimeVolume(bore, length, film float64) float64 {
 	return math.Pi * bore * length * film
 }
 
+// PrimeVolumeFormula declares PrimeVolume.
 var PrimeVolumeFormula = &calc.Formula{
 	ID: "prime", Title: calc.Text("Grout that coats a line"), Expr: "pi*d*L*f",
 	Result: calc.Var{Symbol: "P", Meaning: calc.Text("grout for the prime"), Unit: "m³", US: "ft³"},

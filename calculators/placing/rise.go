@@ -19,6 +19,7 @@ const (
 // Source: US Army EN5151, part C: volume per hour over plan area.
 func Rise(flow, length, core float64) float64 { return flow / (length * core) }
 
+// RiseFormula declares Rise.
 var RiseFormula = &calc.Formula{
 	ID: "rise", Title: calc.Text("Rise from pump rate"), Expr: "Q/(L*b)",
 	Result: calc.Var{Symbol: "R", Meaning: meansRise, Unit: "m/h", US: "ft/h"},
@@ -36,6 +37,7 @@ var RiseFormula = &calc.Formula{
 // Any coherent units. Source: algebra on Rise.
 func Flow(rise, length, core float64) float64 { return rise * length * core }
 
+// FlowFormula declares Flow.
 var FlowFormula = &calc.Formula{
 	ID: "flow", Title: calc.Text("Pump rate for a rise"), Expr: "R*L*b",
 	Result: calc.Var{Symbol: "Q", Meaning: meansFlow, Unit: "m³/h", US: "ft³/h"},
@@ -56,6 +58,7 @@ func LiftTime(length, core, depth, flow, share float64) float64 {
 	return length * core * depth / (flow * share)
 }
 
+// LiftTimeFormula declares LiftTime.
 var LiftTimeFormula = &calc.Formula{
 	ID: "lift-time", Title: calc.Text("Time to fill a depth"), Expr: "L*b*d/(Q*m)",
 	Result: calc.Var{Symbol: "T", Meaning: meansLoop, Unit: "h", US: "h"},
@@ -81,6 +84,7 @@ func LongestLoop(window, age, flow, share, core, depth float64) float64 {
 	return (window - age) * flow * share / (core * depth)
 }
 
+// LongestLoopFormula declares LongestLoop.
 var LongestLoopFormula = &calc.Formula{
 	ID: "longest", Title: calc.Text("Longest loop that comes round in time"), Expr: "(W - a)*Q*m/(b*d)",
 	Result: calc.Var{Symbol: "L", Meaning: meansLength, Unit: "m", US: "ft"},
@@ -106,6 +110,7 @@ var LongestLoopFormula = &calc.Formula{
 // Source: common practice.
 func AgeOnReturn(age, loop float64) float64 { return age + loop }
 
+// AgeOnReturnFormula declares AgeOnReturn.
 var AgeOnReturnFormula = &calc.Formula{
 	ID: "return-age", Title: calc.Text("Age of the lift below on return"), Expr: "a + T",
 	Result: calc.Var{Symbol: "A", Meaning: calc.Text("age of the lift below"), Unit: "min", US: "min"},
@@ -120,6 +125,7 @@ var AgeOnReturnFormula = &calc.Formula{
 // the depth is above 0. Source: arithmetic.
 func Lifts(height, depth float64) float64 { return calc.Ceil(height / depth) }
 
+// LiftsFormula declares Lifts.
 var LiftsFormula = &calc.Formula{
 	ID: "lifts", Title: calc.Text("Lifts for the height"), Expr: "ceil(H/d)",
 	Result: calc.Var{Symbol: "N", Meaning: calc.Text("number of lifts")},

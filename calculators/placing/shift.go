@@ -13,6 +13,7 @@ const (
 // Source: US Army EN5466, step 17.
 func Pumping(volume, flow, share float64) float64 { return volume / (flow * share) }
 
+// PumpingFormula declares Pumping.
 var PumpingFormula = &calc.Formula{
 	ID: "pumping", Title: calc.Text("First to last concrete"), Expr: "V/(Q*m)",
 	Result: calc.Var{Symbol: "P", Meaning: meansPumping, Unit: "h", US: "h"},
@@ -26,6 +27,7 @@ var PumpingFormula = &calc.Formula{
 // Source: arithmetic.
 func Shift(setUp, pumping, cleanUp float64) float64 { return setUp + pumping + cleanUp }
 
+// ShiftFormula declares Shift.
 var ShiftFormula = &calc.Formula{
 	ID: "total", Title: calc.Text("All in"), Expr: "a + P + b",
 	Result: calc.Var{Symbol: "T", Meaning: meansTotal, Unit: "h", US: "h"},
@@ -41,6 +43,7 @@ var ShiftFormula = &calc.Formula{
 // Source: US Army EN5151, steps 14 to 17.
 func WholeHours(hours float64) float64 { return calc.Ceil(hours) }
 
+// WholeHoursFormula declares WholeHours.
 var WholeHoursFormula = &calc.Formula{
 	ID: "booked", Title: calc.Text("Up to the whole hour"), Expr: "ceil(T)",
 	Result: calc.Var{Symbol: "B", Meaning: calc.Text("hours to book"), Unit: "h", US: "h"},
@@ -51,6 +54,7 @@ var WholeHoursFormula = &calc.Formula{
 // CrewHours is paid time, n people for T hours. Source: arithmetic.
 func CrewHours(people, hours float64) float64 { return people * hours }
 
+// CrewHoursFormula declares CrewHours.
 var CrewHoursFormula = &calc.Formula{
 	ID: "crew-hours", Title: calc.Text("Crew hours"), Expr: "n*T",
 	Result: calc.Var{Symbol: "H", Meaning: calc.Text("crew hours"), Unit: "h", US: "h"},
@@ -65,6 +69,7 @@ var CrewHoursFormula = &calc.Formula{
 // next day. Source: arithmetic.
 func Finish(start, total float64) float64 { return start + total }
 
+// FinishFormula declares Finish.
 var FinishFormula = &calc.Formula{
 	ID: "finish", Title: calc.Text("End by the clock"), Expr: "S + T",
 	Result: calc.Var{Symbol: "F", Meaning: calc.Text("end, hours of the day"), Unit: "h", US: "h"},
@@ -79,6 +84,7 @@ var FinishFormula = &calc.Formula{
 // D − T; below 0 it is on the day before. Source: arithmetic.
 func LatestStart(done, total float64) float64 { return done - total }
 
+// LatestStartFormula declares LatestStart.
 var LatestStartFormula = &calc.Formula{
 	ID: "latest", Title: calc.Text("Latest start"), Expr: "D - T",
 	Result: calc.Var{Symbol: "S", Meaning: calc.Text("latest start, hours of the day"), Unit: "h", US: "h"},

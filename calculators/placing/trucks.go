@@ -26,6 +26,7 @@ const (
 // Source: ready-mix producer's guide "Calculating truck requirements".
 func Spacing(truck, flow float64) float64 { return truck / flow }
 
+// SpacingFormula declares Spacing.
 var SpacingFormula = &calc.Formula{
 	ID: "spacing", Title: calc.Text("Time between trucks"), Expr: "V/Q",
 	Result: calc.Var{Symbol: "s", Meaning: meansSpacing, Unit: "h", US: "h"},
@@ -40,6 +41,7 @@ func Cycle(load, check, haul, wait, discharge, wash, back float64) float64 {
 	return load + check + haul + wait + discharge + wash + back
 }
 
+// CycleFormula declares Cycle.
 var CycleFormula = &calc.Formula{
 	ID: "cycle", Title: calc.Text("Round trip"), Expr: "t_l + t_c + t_h + t_w + t_d + t_r + t_b",
 	Result: calc.Var{Symbol: "C", Meaning: meansCycle, Unit: "min", US: "min"},
@@ -68,6 +70,7 @@ func Trucks(cycle, spacing, loads float64) float64 {
 	return math.Min(calc.Ceil(cycle/spacing), loads)
 }
 
+// TrucksFormula declares Trucks.
 var TrucksFormula = &calc.Formula{
 	ID: "trucks", Title: calc.Text("Trucks that keep the pump fed"), Expr: "min(ceil(C/s), N)",
 	Result: calc.Var{Symbol: "n", Meaning: meansTrucks},
@@ -80,6 +83,7 @@ var TrucksFormula = &calc.Formula{
 	Limits: calc.Text("One truck pulls up as the last one leaves."),
 }
 
+// LoadsFormula declares Loads.
 var LoadsFormula = &calc.Formula{
 	ID: "loads", Title: calc.Text("Loads"), Expr: "ceil(V_o/V)",
 	Result: calc.Var{Symbol: "N", Meaning: meansLoads},
@@ -97,6 +101,7 @@ func AgeAtEnd(load, check, haul, wait, discharge float64) float64 {
 	return load + check + haul + wait + discharge
 }
 
+// AgeAtEndFormula declares AgeAtEnd.
 var AgeAtEndFormula = &calc.Formula{
 	ID: "age", Title: calc.Text("Age of the last concrete out"), Expr: "t_l + t_c + t_h + t_w + t_d",
 	Result: calc.Var{Symbol: "A", Meaning: calc.Text("age at the end of discharge"), Unit: "min", US: "min"},
@@ -121,6 +126,7 @@ func PumpWait(cycle, trucks, spacing float64) float64 {
 	return math.Max(0, cycle/trucks-spacing)
 }
 
+// PumpWaitFormula declares PumpWait.
 var PumpWaitFormula = &calc.Formula{
 	ID: "pump-wait", Title: calc.Text("Pump waits for each truck"), Expr: "max(0, C/n - s)",
 	Result: calc.Var{Symbol: "w_p", Meaning: calc.Text("pump stands"), Unit: "min", US: "min"},
@@ -135,6 +141,7 @@ func TruckWait(trucks, spacing, cycle float64) float64 {
 	return math.Max(0, float64(trucks*spacing)-cycle)
 }
 
+// TruckWaitFormula declares TruckWait.
 var TruckWaitFormula = &calc.Formula{
 	ID: "truck-wait", Title: calc.Text("Truck waits on each trip"), Expr: "max(0, n*s - C)",
 	Result: calc.Var{Symbol: "w_t", Meaning: calc.Text("truck stands"), Unit: "min", US: "min"},

@@ -15,6 +15,7 @@ const (
 // yd³.
 func PerYard(gallons, yards float64) float64 { return gallons / yards }
 
+// PerYardFormula declares PerYard.
 var PerYardFormula = &calc.Formula{
 	ID: "per-yard", Title: calc.Text("Water in each cubic yard"), Expr: "W/V",
 	Result: calc.Var{Symbol: "w", Meaning: meansPer},
@@ -27,6 +28,7 @@ var PerYardFormula = &calc.Formula{
 // "Adjusting slump in the field" and "Adding water".
 func ByRule(each, perYard float64) float64 { return each * perYard }
 
+// SlumpGainFormula declares ByRule for the gain of slump, in inches.
 var SlumpGainFormula = &calc.Formula{
 	ID: "slump", Title: calc.Text("Slump gained"), Expr: "k*w",
 	Result: calc.Var{Symbol: "s", Meaning: calc.Text("slump gained"), Unit: "in"},
@@ -34,6 +36,7 @@ var SlumpGainFormula = &calc.Formula{
 	Fn:     calc.Func2(ByRule), Go: "placing.ByRule", Source: "slump", Limits: ruleHolds,
 }
 
+// StrengthLossFormula declares ByRule for the loss of strength, in psi.
 var StrengthLossFormula = &calc.Formula{
 	ID: "strength", Title: calc.Text("Strength lost"), Expr: "k*w",
 	Result: calc.Var{Symbol: "f", Meaning: calc.Text("strength lost"), Unit: "psi"},
@@ -49,6 +52,7 @@ func WaterCement(design, added, withheld, yards, cement float64) float64 {
 	return design + float64(8.34*(added-withheld))/(yards*cement)
 }
 
+// WaterCementFormula declares WaterCement.
 var WaterCementFormula = &calc.Formula{
 	ID: "ratio", Title: calc.Text("Water-cement ratio after"), Expr: "r + 8.34*(W - W_h)/(V*c)",
 	Result: calc.Var{Symbol: "r_a", Meaning: calc.Text("ratio after")},
@@ -71,6 +75,7 @@ var WaterCementFormula = &calc.Formula{
 // Source: Concrete Construction, "Adjusting slump in the field".
 func CementLost(gallons float64) float64 { return 23.5 * gallons }
 
+// CementLostFormula declares CementLost.
 var CementLostFormula = &calc.Formula{
 	ID: "cement", Title: calc.Text("Cement wasted"), Expr: "23.5*W",
 	Result: calc.Var{Symbol: "m", Meaning: calc.Text("cement wasted"), Unit: "lb"},

@@ -8,6 +8,7 @@ const meansStone = calc.Text("largest stone")
 // thickness: d = b/5. Source: ACI 318-19, 26.4.2.1(a)(5); IRC R608.5.1.3.
 func FormShare(b float64) float64 { return b / 5 }
 
+// FormShareFormula declares FormShare.
 var FormShareFormula = &calc.Formula{ID: "forms", Title: calc.Text("A fifth between forms"), Expr: "b/5",
 	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
 	Vars:   []calc.Var{{Symbol: "b", Meaning: calc.Text("narrowest thickness between forms"), Unit: "mm", US: "in"}},
@@ -19,6 +20,7 @@ var FormShareFormula = &calc.Formula{ID: "forms", Title: calc.Text("A fifth betw
 // and form it is common practice.
 func GapShare(s float64) float64 { return 3 * s / 4 }
 
+// GapShareFormula declares GapShare.
 var GapShareFormula = &calc.Formula{ID: "gap", Title: calc.Text("Three quarters of the clear gap"), Expr: "3*s/4",
 	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
 	Vars:   []calc.Var{{Symbol: "s", Meaning: calc.Text("clear gap"), Unit: "mm", US: "in"}},
@@ -29,6 +31,7 @@ var GapShareFormula = &calc.Formula{ID: "gap", Title: calc.Text("Three quarters 
 // d = h/3. Source: ACI 318-19, 26.4.2.1(a)(5).
 func SlabShare(h float64) float64 { return h / 3 }
 
+// SlabShareFormula declares SlabShare.
 var SlabShareFormula = &calc.Formula{ID: "slab", Title: calc.Text("A third of the slab"), Expr: "h/3",
 	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
 	Vars:   []calc.Var{{Symbol: "h", Meaning: calc.Text("thickness of the slab"), Unit: "mm", US: "in"}},
@@ -39,6 +42,7 @@ var SlabShareFormula = &calc.Formula{ID: "slab", Title: calc.Text("A third of th
 // well-rounded gravel. Source: ACI 304.2R.
 func HoseShare(k, inside float64) float64 { return k * inside }
 
+// HoseShareFormula declares HoseShare.
 var HoseShareFormula = &calc.Formula{ID: "hose", Title: calc.Text("Share of the hose"), Expr: "k*D",
 	Result: calc.Var{Symbol: "d", Meaning: meansStone, Unit: "mm", US: "in"},
 	Vars: []calc.Var{{Symbol: "k", Meaning: calc.Text("1/3 for crushed stone, 0.4 for well-rounded gravel")},

@@ -60,6 +60,7 @@ func (b Bar) Canadian() bool { return b.ID[len(b.ID)-1] == 'm' }
 // Source: geometry; ASTM A615 gives nominal sizes of a plain round bar.
 func RoundArea(d float64) float64 { return math.Pi * math.Pow(d, 2) / 4 }
 
+// RoundAreaFormula declares RoundArea.
 var RoundAreaFormula = &calc.Formula{ID: "area", Title: calc.Text("Area of a round bar"), Expr: "pi*d^2/4",
 	Result: calc.Var{Symbol: "A", Meaning: meansArea, Unit: "mm²", US: "in²"},
 	Vars:   []calc.Var{{Symbol: "d", Meaning: meansD, Unit: "mm", US: "in"}},
@@ -74,6 +75,7 @@ var RoundAreaFormula = &calc.Formula{ID: "area", Title: calc.Text("Area of a rou
 // it is 3.4 lb/ft for each square inch. Source: Concrete Construction, PCI.
 func MassPerLength(density, area float64) float64 { return density * area }
 
+// MassPerLengthFormula declares MassPerLength.
 var MassPerLengthFormula = &calc.Formula{ID: "mass", Title: calc.Text("Mass per length from the area"), Expr: "rho*A",
 	Result: calc.Var{Symbol: "w", Meaning: meansMass, Unit: "kg/m", US: "lb/ft"},
 	Vars: []calc.Var{{Symbol: "rho", Meaning: calc.Text("density of steel"), Unit: "kg/m³", US: "lb/ft³"},
@@ -89,6 +91,7 @@ var MassPerLengthFormula = &calc.Formula{ID: "mass", Title: calc.Text("Mass per 
 // Source: arithmetic.
 func BarWeight(mass, length, count float64) float64 { return mass * length * count }
 
+// BarWeightFormula declares BarWeight.
 var BarWeightFormula = &calc.Formula{ID: "weight", Title: calc.Text("Weight of bars"), Expr: "w*L*n",
 	Result: calc.Var{Symbol: "W", Meaning: calc.Text("weight"), Unit: "kg", US: "lb"},
 	Vars: []calc.Var{{Symbol: "w", Meaning: meansMass, Unit: "kg/m", US: "lb/ft"},
@@ -105,6 +108,7 @@ var BarWeightFormula = &calc.Formula{ID: "weight", Title: calc.Text("Weight of b
 // 7th ed., p. 15-34; ACI 318.
 func HookLength(d, k float64) float64 { return float64(12*d) + float64(k*d/2) + d }
 
+// HookLengthFormula declares HookLength.
 var HookLengthFormula = &calc.Formula{ID: "hook", Title: calc.Text("Standard 90° hook"), Expr: "12*d + k*d/2 + d",
 	Result: calc.Var{
 		Symbol:  "A",

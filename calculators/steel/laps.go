@@ -27,6 +27,7 @@ func Development318(fy, psi, lambda, fc, c, grade, d float64) float64 {
 	return fy * psi * grade / (c * lambda * math.Min(math.Sqrt(fc), 100)) * d
 }
 
+// Development318Formula declares Development318.
 var Development318Formula = &calc.Formula{ID: "aci", Title: calc.Text("Development by ACI 318"),
 	Expr:   "f_y*psi*psi_g/(c*lambda*min(sqrt(f'c), 100))*d",
 	Result: calc.Var{Symbol: "l_d", Meaning: meansLd, Unit: "in"},
@@ -50,12 +51,13 @@ var Development318Formula = &calc.Formula{ID: "aci", Title: calc.Text("Developme
 //	l_d = c·k·k_4·f_y/min(√f'c, 8)·d
 //
 // in metric units only: f_y and f'c in MPa, d in mm. k is k_1·k_2·k_3; k_4 is
-// 0.8 up to 20M and 1 above; c is 0.45 where cover and spacing are kept, else
+// 0.8 up to 20M and 1 above; c is 0.45 with the cover and spacing required, else
 // 0.6. At least 300 mm. Source: CSA A23.3, 12.2.3 and table 12.1.
 func DevelopmentA23(c, k, size, fy, fc, d float64) float64 {
 	return c * k * size * fy / math.Min(math.Sqrt(fc), 8) * d
 }
 
+// DevelopmentA23Formula declares DevelopmentA23.
 var DevelopmentA23Formula = &calc.Formula{ID: "csa", Title: calc.Text("Development by CSA A23.3"),
 	Expr: "c*k*k_4*f_y/min(sqrt(f'c), 8)*d", Result: calc.Var{Symbol: "l_d", Meaning: meansLd, Unit: "mm"},
 	Vars: []calc.Var{{Symbol: "c", Meaning: meansCase},
@@ -67,12 +69,13 @@ var DevelopmentA23Formula = &calc.Formula{ID: "csa", Title: calc.Text("Developme
 		{Symbol: "f'c", Meaning: meansFc, Unit: "MPa"}, {Symbol: "d", Meaning: meansD, Unit: "mm"}},
 	Fn: calc.FuncN(func(v []float64) float64 { return DevelopmentA23(v[0], v[1], v[2], v[3], v[4], v[5]) }),
 	Go: "steel.DevelopmentA23", Source: "a233",
-	Limits: calc.Text("c is 0.45 where cover and spacing are kept, else 0.6. At least 300 mm (12 in).")}
+	Limits: calc.Text("c is 0.45 with the cover and spacing required, else 0.6. At least 300 mm (12 in).")}
 
 // ClassB is the Class B lap of a development length, in its unit:
 // l_st = max(1.3·l_d, l_min). Source: ACI 318-14, 25.5.2.1; CSA A23.3, 12.15.
 func ClassB(development, least float64) float64 { return math.Max(1.3*development, least) }
 
+// ClassBFormula declares ClassB.
 var ClassBFormula = &calc.Formula{ID: "class-b", Title: calc.Text("Class B lap"),
 	Expr: "max(1.3*l_d, l_min)", Result: calc.Var{Symbol: "l_st", Meaning: calc.Text("lap length"), Unit: "mm",
 		US: "in"},
@@ -91,6 +94,7 @@ var ClassBFormula = &calc.Formula{ID: "class-b", Title: calc.Text("Class B lap")
 // Source: IRC, table R608.5.4(1); the rule is inferred from its cells.
 func LapIRC(n, d float64) float64 { return n * d }
 
+// LapIRCFormula declares LapIRC.
 var LapIRCFormula = &calc.Formula{ID: "irc", Title: calc.Text("Lap by the IRC table"),
 	Expr: "n*d", Result: calc.Var{Symbol: "l", Meaning: calc.Text("lap length"), Unit: "mm", US: "in"},
 	Vars: []calc.Var{
@@ -112,6 +116,7 @@ func Hook318(fy, coating, lambda, fc, d float64) float64 {
 	return math.Max(fy*coating/(50*lambda*math.Min(math.Sqrt(fc), 100))*d, math.Max(8*d, 6))
 }
 
+// Hook318Formula declares Hook318.
 var Hook318Formula = &calc.Formula{ID: "hook", Title: calc.Text("Hook by ACI 318-14"),
 	Expr:   "max(f_y*psi_e/(50*lambda*min(sqrt(f'c), 100))*d, max(8*d, 6))",
 	Result: calc.Var{Symbol: "l_dh", Meaning: calc.Text("development length of the hook"), Unit: "in"},

@@ -24,6 +24,7 @@ func BarCount(length, edge, spacing float64) float64 {
 	return calc.Ceil((length-float64(2*edge))/spacing) + 1
 }
 
+// BarCountFormula declares BarCount.
 var BarCountFormula = &calc.Formula{ID: "count", Title: calc.Text("Bars along a length"), Expr: "ceil((L - 2*e)/s) + 1",
 	Result: calc.Var{Symbol: "n", Meaning: meansN},
 	Vars: []calc.Var{{Symbol: "L", Meaning: meansRun, Unit: "m", US: "ft"},
@@ -42,6 +43,7 @@ func Pieces(length, lap, stock float64) float64 {
 	return math.Max(1, calc.Ceil((length-lap)/(stock-lap)))
 }
 
+// PiecesFormula declares Pieces.
 var PiecesFormula = &calc.Formula{
 	ID:     "pieces",
 	Title:  calc.Text("Lapped pieces for a run"),
@@ -61,6 +63,7 @@ var PiecesFormula = &calc.Formula{
 // the unit of the lengths. Source: arithmetic of take-off.
 func LappedLength(length, pieces, lap float64) float64 { return length + float64((pieces-1)*lap) }
 
+// LappedLengthFormula declares LappedLength.
 var LappedLengthFormula = &calc.Formula{ID: "lapped", Title: calc.Text("Steel in a lapped run"), Expr: "L + (n - 1)*l",
 	Result: calc.Var{Symbol: "L_s", Meaning: calc.Text("length of steel"), Unit: "m", US: "ft"},
 	Vars: []calc.Var{
@@ -80,6 +83,7 @@ func StockBars(pieces, stock, length float64) float64 {
 	return calc.Ceil(pieces / math.Floor(stock/length+calc.Slack))
 }
 
+// StockBarsFormula declares StockBars.
 var StockBarsFormula = &calc.Formula{
 	ID:     "stock",
 	Title:  calc.Text("Stock bars for cut pieces"),
@@ -97,6 +101,7 @@ var StockBarsFormula = &calc.Formula{
 // Source: arithmetic.
 func WithWaste(weight, waste float64) float64 { return weight * (1 + waste) }
 
+// WithWasteFormula declares WithWaste.
 var WithWasteFormula = &calc.Formula{ID: "waste", Title: calc.Text("With waste"), Expr: "W_0*(1 + w)",
 	Result: calc.Var{Symbol: "W", Meaning: calc.Text("weight with waste"), Unit: "kg", US: "lb"},
 	Vars: []calc.Var{{Symbol: "W_0", Meaning: calc.Text("weight in the wall"), Unit: "kg", US: "lb"},

@@ -23,6 +23,7 @@ const (
 // Source: ACI 209R-92, eq. (2-1).
 func Share209(age, a, b float64) float64 { return age / (a + float64(b*age)) }
 
+// Share209Formula declares Share209.
 var Share209Formula = &calc.Formula{ID: "share-aci", Title: calc.Text("Share by ACI 209"),
 	Expr: "t/(a + b*t)", Result: calc.Var{Symbol: "p", Meaning: meansShare},
 	Vars: []calc.Var{
@@ -44,6 +45,7 @@ var Share209Formula = &calc.Formula{ID: "share-aci", Title: calc.Text("Share by 
 // Source: ACI 209R-92, eq. (2-1), solved for the age.
 func Age209(share, a, b float64) float64 { return a * share / (1 - float64(b*share)) }
 
+// Age209Formula declares Age209.
 var Age209Formula = &calc.Formula{ID: "time-aci", Title: calc.Text("Time to a share, ACI 209"),
 	Expr: "a*p/(1 - b*p)", Result: calc.Var{Symbol: "t", Meaning: meansAge, Unit: "d"},
 	Vars: []calc.Var{
@@ -62,6 +64,7 @@ var Age209Formula = &calc.Formula{ID: "time-aci", Title: calc.Text("Time to a sh
 // Source: EN 1992-1-1:2004, eq. (3.2).
 func ShareEC(s, age float64) float64 { return math.Exp(s * (1 - math.Sqrt(28/age))) }
 
+// ShareECFormula declares ShareEC.
 var ShareECFormula = &calc.Formula{ID: "share-ec", Title: calc.Text("Share by Eurocode 2"),
 	Expr: "exp(s*(1 - sqrt(28/t)))", Result: calc.Var{Symbol: "beta", Meaning: meansShare},
 	Vars: []calc.Var{{Symbol: "s", Meaning: meansClass}, {Symbol: "t", Meaning: meansAge, Unit: "d"}},
@@ -76,6 +79,7 @@ var ShareECFormula = &calc.Formula{ID: "share-ec", Title: calc.Text("Share by Eu
 // Source: EN 1992-1-1:2004, eq. (3.2), solved for the age.
 func AgeEC(share, s float64) float64 { return 28 / math.Pow(1-math.Log(share)/s, 2) }
 
+// AgeECFormula declares AgeEC.
 var AgeECFormula = &calc.Formula{ID: "time-ec", Title: calc.Text("Time to a share, Eurocode 2"),
 	Expr: "28/(1 - ln(p)/s)^2", Result: calc.Var{Symbol: "t", Meaning: meansAge, Unit: "d"},
 	Vars: []calc.Var{{Symbol: "p", Meaning: meansShare}, {Symbol: "s", Meaning: meansClass}},
@@ -86,6 +90,7 @@ var AgeECFormula = &calc.Formula{ID: "time-ec", Title: calc.Text("Time to a shar
 // Source: either standard.
 func Strength(share, f28 float64) float64 { return share * f28 }
 
+// StrengthFormula declares Strength.
 var StrengthFormula = &calc.Formula{ID: "strength", Title: calc.Text("Strength from the share"),
 	Expr: "p*f_28", Result: calc.Var{Symbol: "f", Meaning: calc.Text("strength at that age"), Unit: "MPa", US: "psi"},
 	Vars: []calc.Var{

@@ -31,6 +31,7 @@ func TimeFactor(mean, datum, hours float64) float64 {
 	return math.Max(mean-datum, 0) * hours
 }
 
+// TimeFactorFormula declares TimeFactor.
 var TimeFactorFormula = &calc.Formula{
 	ID: "factor", Title: calc.Text("Temperature-time factor"),
 	Expr:   "max(T_a - T_0, 0)*t",
@@ -51,6 +52,7 @@ var TimeFactorFormula = &calc.Formula{
 // with E in kJ/mol. Source: ASTM C1074, from memory.
 func ActivationRatio(energy float64) float64 { return 1000 * energy / GasConstant }
 
+// ActivationRatioFormula declares ActivationRatio.
 var ActivationRatioFormula = &calc.Formula{
 	ID: "ratio", Title: calc.Text("Activation energy as a temperature"),
 	Expr:   "1000*E/8.314462618",
@@ -70,6 +72,7 @@ func EquivalentAge(ratio, mean, reference, hours float64) float64 {
 	return math.Exp(-ratio*(1/mean-1/reference)) * hours
 }
 
+// EquivalentAgeFormula declares EquivalentAge.
 var EquivalentAgeFormula = &calc.Formula{
 	ID: "age", Title: calc.Text("Equivalent age"),
 	Expr:   "exp(-Q*(1/T - 1/T_s))*t",
@@ -94,6 +97,7 @@ func EurocodeAge(mean, hours float64) float64 {
 	return math.Exp(13.65-4000/(273+mean)) * hours
 }
 
+// EurocodeAgeFormula declares EurocodeAge.
 var EurocodeAgeFormula = &calc.Formula{
 	ID: "age-ec", Title: calc.Text("Age by Eurocode 2"),
 	Expr:   "exp(13.65 - 4000/(273 + T))*t",
@@ -114,6 +118,7 @@ func LogStrength(a, b, factor float64) float64 {
 	return a + float64(b*math.Log(factor)/math.Log(10))
 }
 
+// LogStrengthFormula declares LogStrength.
 var LogStrengthFormula = &calc.Formula{
 	ID: "log", Title: calc.Text("Strength, logarithmic curve"),
 	Expr:   "a + b*ln(M)/ln(10)",
@@ -134,6 +139,7 @@ func HyperbolicStrength(limit, k, factor, start float64) float64 {
 	return limit * k * (factor - start) / (1 + float64(k*(factor-start)))
 }
 
+// HyperbolicStrengthFormula declares HyperbolicStrength.
 var HyperbolicStrengthFormula = &calc.Formula{
 	ID: "hyperbolic", Title: calc.Text("Strength, hyperbolic curve"),
 	Expr:   "S_u*k*(M - M_0)/(1 + k*(M - M_0))",

@@ -20,9 +20,10 @@ const (
 	meansF = calc.Text("force")
 	meansW = calc.Text("unit weight of the concrete")
 
-	// LabelWeight and HelpWeight are of the field of the unit weight.
+	// LabelWeight is the label of the field of the unit weight.
 	LabelWeight = calc.Text("Unit weight of the concrete")
-	HelpWeight  = calc.Text("From the mix data. Leave the default if you do not know it.")
+	// HelpWeight is the help of that field.
+	HelpWeight = calc.Text("From the mix data. Leave the default if you do not know it.")
 
 	// CautionGovern is a caution of every calculator of the topic.
 	CautionGovern = calc.Text(

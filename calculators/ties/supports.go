@@ -17,6 +17,7 @@ const (
 // Head is the pressure at a depth of fluid concrete, w·d. Any coherent units.
 func Head(w, d float64) float64 { return w * d }
 
+// HeadFormula declares Head.
 var HeadFormula = &calc.Formula{
 	ID: "head", Title: calc.Text("Fluid head at a depth"),
 	Expr: "w*d", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
@@ -30,6 +31,7 @@ var HeadFormula = &calc.Formula{
 // Lower is the lower of two pressures: the fluid head and the form pressure.
 func Lower(p, most float64) float64 { return math.Min(p, most) }
 
+// LowerFormula declares Lower.
 var LowerFormula = &calc.Formula{
 	ID: "lower", Title: calc.Text("Capped by the form pressure"),
 	Expr: "min(p, p_f)", Result: calc.Var{Symbol: "p_s", Meaning: meansP, Unit: "kPa", US: "psf"},
@@ -45,6 +47,7 @@ var LowerFormula = &calc.Formula{
 // concrete that bears on the board. Any coherent units.
 func LineLoad(p, width float64) float64 { return p * width }
 
+// LineLoadFormula declares LineLoad.
 var LineLoadFormula = &calc.Formula{
 	ID: "line", Title: calc.Text("Load per length of board"),
 	Expr: "p*t", Result: calc.Var{Symbol: "q", Meaning: meansQ, Unit: "kN/m", US: "lbf/ft"},
@@ -61,6 +64,7 @@ var LineLoadFormula = &calc.Formula{
 // is the span equation L = 10.95·√(F·S/w) of form design.
 func BendSpan(n, f, b, d, q float64) float64 { return math.Sqrt(2 * n * f * b * d * d / q) }
 
+// BendSpanFormula declares BendSpan.
 var BendSpanFormula = &calc.Formula{
 	ID: "bend", Title: calc.Text("Span by stress in the board"),
 	Expr: "sqrt(2*n*F*b*d^2/q)", Result: calc.Var{Symbol: "L", Meaning: meansSpan, Unit: "in"},
@@ -85,6 +89,7 @@ func SagSpan(m, e, b, d, q, r float64) float64 {
 	return math.Pow(m*e*b*math.Pow(d, 3)/(q*r), 1.0/3)
 }
 
+// SagSpanFormula declares SagSpan.
 var SagSpanFormula = &calc.Formula{
 	ID: "sag", Title: calc.Text("Span by bending of the board"),
 	Expr: "(m*E*b*d^3/(q*r))^(1/3)", Result: calc.Var{Symbol: "L", Meaning: meansSpan, Unit: "in"},
@@ -107,6 +112,7 @@ var SagSpanFormula = &calc.Formula{
 // coherent units.
 func SupportSpan(rating, k, q float64) float64 { return rating / (k * q) }
 
+// SupportSpanFormula declares SupportSpan.
 var SupportSpanFormula = &calc.Formula{
 	ID: "support", Title: calc.Text("Span by rating of a support"),
 	Expr: "S/(k*q)", Result: calc.Var{Symbol: "L", Meaning: meansSpan, Unit: "m", US: "ft"},

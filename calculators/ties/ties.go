@@ -20,6 +20,7 @@ func TieArea(sh, sv, missing, sharing float64) float64 {
 	return sh * sv * (1 + missing/sharing)
 }
 
+// TieAreaFormula declares TieArea.
 var TieAreaFormula = &calc.Formula{
 	ID: "area", Title: calc.Text("Face that one tie holds"),
 	Expr: "s_h*s_v*(1 + n/m)", Result: calc.Var{Symbol: "A", Meaning: meansArea, Unit: "m²", US: "ft²"},
@@ -36,6 +37,7 @@ var TieAreaFormula = &calc.Formula{
 // coherent units.
 func TieForce(p, area float64) float64 { return p * area }
 
+// TieForceFormula declares TieForce.
 var TieForceFormula = &calc.Formula{
 	ID: "load", Title: calc.Text("Load on a tie"),
 	Expr: "p*A", Result: calc.Var{Symbol: "F", Meaning: meansF, Unit: "kN", US: "lbf"},
@@ -50,6 +52,7 @@ var TieForceFormula = &calc.Formula{
 // of safety. Any unit of force.
 func WorkingLoad(strength, factor float64) float64 { return strength / factor }
 
+// WorkingLoadFormula declares WorkingLoad.
 var WorkingLoadFormula = &calc.Formula{
 	ID: "working", Title: calc.Text("Working load"),
 	Expr: "F_b/k", Result: calc.Var{Symbol: "F_w", Meaning: meansWork, Unit: "kN", US: "lbf"},
@@ -64,6 +67,7 @@ func TieSpacing(working, p, sv, missing, sharing float64) float64 {
 	return working / (p * sv * (1 + missing/sharing))
 }
 
+// TieSpacingFormula declares TieSpacing.
 var TieSpacingFormula = &calc.Formula{
 	ID: "widest", Title: calc.Text("Widest spacing"),
 	Expr: "F_w/(p*s_v*(1 + n/m))", Result: calc.Var{Symbol: "s", Meaning: calc.Text("widest spacing along the wall"),
@@ -90,6 +94,7 @@ var TieSpacingFormula = &calc.Formula{
 // capacity of a face, q/w. Any coherent units.
 func FaceHeight(capacity, w float64) float64 { return capacity / w }
 
+// FaceHeightFormula declares FaceHeight.
 var FaceHeightFormula = &calc.Formula{
 	ID: "face", Title: calc.Text("Fluid height for a face"),
 	Expr: "q/w", Result: calc.Var{Symbol: "h", Meaning: calc.Text("depth of fluid concrete"), Unit: "m", US: "ft"},

@@ -19,6 +19,7 @@ const (
 // length.
 func Submerged(l, b, h, a float64) float64 { return l * b * math.Min(a, h) }
 
+// SubmergedFormula declares Submerged.
 var SubmergedFormula = &calc.Formula{
 	ID: "volume", Title: calc.Text("Volume in the concrete"),
 	Expr: "l*b*min(a, h)", Result: calc.Var{Symbol: "V", Meaning: meansVolume, Unit: "m³", US: "ft³"},
@@ -40,6 +41,7 @@ var SubmergedFormula = &calc.Formula{
 // body that sinks. Any coherent units. Source: Archimedes.
 func Uplift(w, volume, weight float64) float64 { return float64(w*volume) - weight }
 
+// UpliftFormula declares Uplift.
 var UpliftFormula = &calc.Formula{
 	ID: "uplift", Title: calc.Text("Uplift"),
 	Expr: "w*V - G", Result: calc.Var{Symbol: "U", Meaning: meansUplift, Unit: "kN", US: "lbf"},
@@ -60,6 +62,7 @@ func SidePush(w, b, h, a float64) float64 {
 	return w * b * wet * (a - wet/2)
 }
 
+// SidePushFormula declares SidePush.
 var SidePushFormula = &calc.Formula{
 	ID: "side", Title: calc.Text("Push on one side"),
 	Expr: "w*b*min(a, h)*(a - min(a, h)/2)", Result: calc.Var{Symbol: "F", Meaning: meansF, Unit: "kN", US: "lbf"},
@@ -79,6 +82,7 @@ var SidePushFormula = &calc.Formula{
 // StrapShare is the number of straps for an uplift, k·U/S, not rounded up.
 func StrapShare(factor, force, rating float64) float64 { return factor * force / rating }
 
+// StrapShareFormula declares StrapShare.
 var StrapShareFormula = &calc.Formula{
 	ID: "straps", Title: calc.Text("Straps, before rounding up"),
 	Expr: "k*U/S", Result: calc.Var{Symbol: "n", Meaning: calc.Text("straps, to be rounded up")},

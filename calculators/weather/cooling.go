@@ -7,6 +7,7 @@ import "coursebook/calculators/calc"
 // Source: the limit of ACI 306R, as an even rate.
 func CoolingTime(concrete, air, drop float64) float64 { return 24 * (concrete - air) / drop }
 
+// CoolingTimeFormula declares CoolingTime.
 var CoolingTimeFormula = &calc.Formula{
 	ID: "cooling", Title: calc.Text("Least time for uncovering"),
 	Expr: "24*(T_c - T_a)/D", Result: calc.Var{Symbol: "t", Meaning: calc.Text("time from covered to open"), Unit: "h",

@@ -12,6 +12,7 @@ const (
 // has passed. Source: ASTM C94, which counts from the contact of water and cement.
 func TimeLeft(limit, age float64) float64 { return limit - age }
 
+// TimeLeftFormula declares TimeLeft.
 var TimeLeftFormula = &calc.Formula{
 	ID: "left", Title: calc.Text("Time left"),
 	Expr: "L - a", Result: calc.Var{Symbol: "t", Meaning: meansLeft, Unit: "min"},

@@ -28,6 +28,7 @@ func UnoUS(concrete, air, r, wind float64) float64 {
 	return (math.Pow(concrete, 2.5) - float64(r*math.Pow(air, 2.5))) * (1 + float64(0.4*wind)) / 1000000
 }
 
+// UnoUSFormula declares UnoUS.
 var UnoUSFormula = &calc.Formula{
 	ID: "uno", Title: calc.Text("Uno, US form"),
 	Expr: "(T_c^2.5 - r*T_a^2.5)*(1 + 0.4*V)/1000000", Result: calc.Var{Symbol: "E", Meaning: meansE, Unit: "lb/ft²/h"},
@@ -45,6 +46,7 @@ func UnoSI(concrete, air, r, wind float64) float64 {
 	return 5 * (math.Pow(concrete+18, 2.5) - float64(r*math.Pow(air+18, 2.5))) * (wind + 4) / 1000000
 }
 
+// UnoSIFormula declares UnoSI.
 var UnoSIFormula = &calc.Formula{
 	ID: "uno-si", Title: calc.Text("Uno, SI form"),
 	Expr:   "5*((T_c + 18)^2.5 - r*(T_a + 18)^2.5)*(V + 4)/1000000",
@@ -62,6 +64,7 @@ func MenzelUS(surface, air, r, wind float64) float64 {
 	return 0.44 * (surface - float64(r*air)) * (0.253 + float64(0.096*wind))
 }
 
+// MenzelUSFormula declares MenzelUS.
 var MenzelUSFormula = &calc.Formula{
 	ID: "menzel", Title: calc.Text("Menzel, US form"),
 	Expr: "0.44*(e_0 - r*e_a)*(0.253 + 0.096*V)", Result: calc.Var{Symbol: "E", Meaning: meansE, Unit: "lb/ft²/h"},
@@ -77,6 +80,7 @@ func MenzelSI(surface, air, r, wind float64) float64 {
 	return 0.315 * (surface - float64(r*air)) * (0.253 + float64(0.06*wind))
 }
 
+// MenzelSIFormula declares MenzelSI.
 var MenzelSIFormula = &calc.Formula{
 	ID: "menzel-si", Title: calc.Text("Menzel, SI form"),
 	Expr: "0.315*(e_0 - r*e_a)*(0.253 + 0.06*V)", Result: calc.Var{Symbol: "E", Meaning: meansE, Unit: "kg/m²/h"},
@@ -90,6 +94,7 @@ var MenzelSIFormula = &calc.Formula{
 // Source: FAO Irrigation and Drainage Paper 56, equation 11.
 func VapourPressure(t float64) float64 { return 0.6108 * math.Exp(17.27*t/(t+237.3)) }
 
+// VapourPressureFormula declares VapourPressure.
 var VapourPressureFormula = &calc.Formula{
 	ID: "vapour", Title: calc.Text("Vapour pressure over water"),
 	Expr: "0.6108*exp(17.27*T/(T + 237.3))", Result: calc.Var{Symbol: "e", Meaning: meansEs, Unit: "kPa"},
@@ -105,6 +110,7 @@ func WindAt(u, h, z float64) float64 {
 	return u * math.Log(float64(67.8*h)-5.42) / math.Log(float64(67.8*z)-5.42)
 }
 
+// WindAtFormula declares WindAt.
 var WindAtFormula = &calc.Formula{
 	ID: "wind", Title: calc.Text("Wind at another height"),
 	Expr:   "u*ln(67.8*h - 5.42)/ln(67.8*z - 5.42)",

@@ -37,6 +37,7 @@ func MixTemperature(v []float64) float64 {
 	return (wet + float64((v[8]-v[9])*v[10])) / (float64(0.22*(v[1]+v[3])) + v[5] + v[7] + v[10])
 }
 
+// MixTemperatureFormula declares MixTemperature.
 var MixTemperatureFormula = &calc.Formula{
 	ID: "mix", Title: calc.Text("Temperature of the mix"),
 	Expr:   "(0.22*(T_a*W_a + T_c*W_c) + T_w*W_w + T_m*W_m + (T_i - L)*W_i)/(0.22*(W_a + W_c) + W_w + W_m + W_i)",
@@ -82,6 +83,7 @@ func FrozenMoisture(aggregate, melting, latent float64) float64 {
 	return melting + float64(0.5*(aggregate-melting)) - latent
 }
 
+// FrozenMoistureFormula declares FrozenMoisture.
 var FrozenMoistureFormula = &calc.Formula{
 	ID: "frozen", Title: calc.Text("Frozen moisture"),
 	Expr: "T_i + 0.5*(T_a - T_i) - L", Result: calc.Var{Symbol: "T_m", Meaning: meansTm, Unit: "°C", US: "°F"},
@@ -100,6 +102,7 @@ func HeatCapacity(aggregate, cement, moisture, water float64) float64 {
 	return float64(0.22*(aggregate+cement)) + moisture + water
 }
 
+// HeatCapacityFormula declares HeatCapacity.
 var HeatCapacityFormula = &calc.Formula{
 	ID: "capacity", Title: calc.Text("Heat capacity of the mix"),
 	Expr: "0.22*(W_a + W_c) + W_m + W_w", Result: calc.Var{Symbol: "C", Meaning: meansC, Unit: "kg", US: "lb"},
@@ -123,6 +126,7 @@ func IceNeeded(capacity, t0, t, water, melting, latent float64) float64 {
 	return capacity * (t0 - t) / (water - melting + latent)
 }
 
+// IceNeededFormula declares IceNeeded.
 var IceNeededFormula = &calc.Formula{
 	ID: "ice", Title: calc.Text("Ice for a wanted temperature"),
 	Expr: "C*(T_0 - T)/(T_w - T_i + L)", Result: calc.Var{Symbol: "W_i", Meaning: meansWi, Unit: "kg", US: "lb"},
@@ -153,6 +157,7 @@ func WaterNeeded(water, capacity, t, t0, mass float64) float64 {
 	return water + capacity*(t-t0)/mass
 }
 
+// WaterNeededFormula declares WaterNeeded.
 var WaterNeededFormula = &calc.Formula{
 	ID: "water", Title: calc.Text("Water for a wanted temperature"),
 	Expr: "T_w + C*(T - T_0)/W_w", Result: calc.Var{Symbol: "T_n", Meaning: meansTw, Unit: "°C", US: "°F"},
@@ -176,6 +181,7 @@ var WaterNeededFormula = &calc.Formula{
 // Source: as WaterNeeded.
 func Lever(capacity, heat, mass float64) float64 { return capacity / (heat * mass) }
 
+// LeverFormula declares Lever.
 var LeverFormula = &calc.Formula{
 	ID: "lever", Title: calc.Text("Degrees of a part for one of the mix"),
 	Expr: "C/(c*W)", Result: calc.Var{Symbol: "n", Meaning: meansN},

@@ -23,6 +23,7 @@ func SetArrhenius(known, q, t, reference float64) float64 {
 	return known * math.Exp(q*(1/t-1/reference))
 }
 
+// SetArrheniusFormula declares SetArrhenius.
 var SetArrheniusFormula = &calc.Formula{
 	ID: "arrhenius", Title: calc.Text("Setting time at another temperature"),
 	Expr: "t_r*exp(Q*(1/T - 1/T_r))", Result: calc.Var{Symbol: "t", Meaning: meansSet, Unit: "h"},
@@ -40,6 +41,7 @@ var SetArrheniusFormula = &calc.Formula{
 // temperatures in °F. Source: Frame Building News, October 2020.
 func SetDoubling(known, t, reference float64) float64 { return known * pow2((reference-t)/20) }
 
+// SetDoublingFormula declares SetDoubling.
 var SetDoublingFormula = &calc.Formula{
 	ID: "doubling", Title: calc.Text("Rule of thumb"),
 	Expr: "t_r*2^((T_r - T)/20)", Result: calc.Var{Symbol: "t", Meaning: meansSet, Unit: "h"},
@@ -58,6 +60,7 @@ var SetDoublingFormula = &calc.Formula{
 // 2^((T - 70)/20). Source: the rule of thumb that 20 °F doubles or halves it.
 func Speed(t float64) float64 { return pow2((t - 70) / 20) }
 
+// SpeedFormula declares Speed.
 var SpeedFormula = &calc.Formula{
 	ID: "speed", Title: calc.Text("How much faster it sets"),
 	Expr: "2^((T - 70)/20)", Result: calc.Var{Symbol: "n", Meaning: meansSpeed},
