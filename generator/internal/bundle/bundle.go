@@ -1,7 +1,7 @@
-// Package bundle makes what the browser loads: style sheets and scripts
-// through esbuild, HTML through minify, names by content. Everything but
-// pages and the worker is named by its hash, so that a cache never mixes two
-// releases.
+// Package bundle prepares the files that a browser loads: it bundles style sheets
+// and scripts with esbuild, minifies HTML, and names assets by their content.
+// Every file but the pages and the worker has a hash in its name, so that a cache
+// never mixes two releases.
 package bundle
 
 import (
@@ -23,13 +23,12 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// target is the oldest browser the script is written for: the first with
-// everything the page needs, DecompressionStream last of all.
+// target lists the oldest supported browsers: the first versions with
+// DecompressionStream, the newest interface that the scripts need.
 var target = []api.Engine{
-	{
-		Name:    api.EngineChrome,
-		Version: "105",
-	}, {Name: api.EngineFirefox, Version: "113"}, {Name: api.EngineSafari, Version: "16.4"},
+	{Name: api.EngineChrome, Version: "105"},
+	{Name: api.EngineFirefox, Version: "113"},
+	{Name: api.EngineSafari, Version: "16.4"},
 }
 
 // Style bundles and minifies a style sheet of a theme.
@@ -48,37 +47,29 @@ func build(dir fs.FS, entry string, faults *fault.List) []byte {
 		Plugins: []api.Plugin{fromFS(dir)},
 	})
 	report(entry, fault.Error, res.Errors, faults)
-	report(entry, fault.Warning, res.Warnings, faults) // a mistake in a style sheet is only this
+	report(entry, fault.Warning, res.Warnings, faults) // a syntax error in a style sheet is a warning
 	if len(res.Errors) > 0 || len(res.OutputFiles) == 0 {
 		return nil
 	}
 	return res.OutputFiles[0].Contents
 }
 
-// report adds what esbuild says, with the place in the theme.
+// report adds messages of esbuild as faults located in the theme.
 func report(entry string, severity fault.Severity, messages []api.Message, faults *fault.List) {
 	for _, m := range messages {
-		f := fault.Fault{
-			Severity: severity,
-			Text:     strings.ToLower(m.Text[:1]) + m.Text[1:],
-			Code:     "bundle",
-			File:     entry,
-		}
-		if at := m.Location; at != nil { // its column counts bytes, from 0
+		text := strings.ToLower(m.Text[:1]) + m.Text[1:]
+		f := fault.Fault{Severity: severity, Text: text, Code: "bundle", File: entry}
+		if at := m.Location; at != nil { // Column counts bytes from 0
 			before := at.LineText[:min(at.Column, len(at.LineText))]
-			f.File, f.Line, f.Col, f.Source = strings.TrimPrefix(
-				at.File,
-				"theme:",
-			), at.Line, utf8.RuneCountInString(
-				before,
-			)+1, at.LineText
+			f.File, f.Source = strings.TrimPrefix(at.File, "theme:"), at.LineText
+			f.Line, f.Col = at.Line, utf8.RuneCountInString(before)+1
 		}
 		faults.Add(f)
 	}
 }
 
-// fromFS lets esbuild read a theme from any file system, the one inside the
-// binary included.
+// fromFS returns a plugin with which esbuild reads a theme from a file system,
+// such as the one embedded in the binary.
 func fromFS(dir fs.FS) api.Plugin {
 	return api.Plugin{Name: "theme", Setup: func(b api.PluginBuild) {
 		b.OnResolve(api.OnResolveOptions{Filter: ".*"}, func(a api.OnResolveArgs) (api.OnResolveResult, error) {
@@ -110,20 +101,21 @@ func fromFS(dir fs.FS) api.Plugin {
 	}}
 }
 
-// Named is the address of an asset named by its content.
+// Named returns the path of an asset: assets/NAME-HASH.EXT. The hash is the start
+// of the SHA-256 of data.
 func Named(name, ext string, data []byte) string {
 	sum := sha256.Sum256(data)
 	return "assets/" + name + "-" + hex.EncodeToString(sum[:5]) + "." + ext
 }
 
-// Hash is the source expression that a content security policy allows an
-// inline block by.
+// Hash returns the source expression with which a content security policy allows
+// an inline block.
 func Hash(block []byte) string {
 	sum := sha256.Sum256(block)
 	return "'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'"
 }
 
-// Minifier minifies pages; it may be used by several goroutines.
+// Minifier minifies pages. It is safe for concurrent use.
 type Minifier struct{ m *minify.M }
 
 // NewMinifier returns a minifier whose pages stay valid HTML: it keeps end tags,
@@ -131,10 +123,8 @@ type Minifier struct{ m *minify.M }
 // needed.
 func NewMinifier() *Minifier {
 	m := minify.New()
-	m.Add(
-		"text/html",
-		&html.Minifier{KeepDocumentTags: true, KeepEndTags: true, KeepQuotes: true, KeepDefaultAttrVals: true},
-	)
+	m.Add("text/html",
+		&html.Minifier{KeepDocumentTags: true, KeepEndTags: true, KeepQuotes: true, KeepDefaultAttrVals: true})
 	return &Minifier{m}
 }
 
@@ -143,7 +133,7 @@ func (x *Minifier) HTML(page []byte) ([]byte, error) {
 	b := scratch.Get().(*bytes.Buffer)
 	defer scratch.Put(b)
 	b.Reset()
-	// A buffer, unlike a reader, gives its bytes without a copy.
+	// Minify uses the bytes of a Buffer without a copy.
 	if err := x.m.Minify("text/html", b, bytes.NewBuffer(page)); err != nil {
 		return nil, fmt.Errorf("bundle: %w", err)
 	}

@@ -52,10 +52,11 @@ func TestStyle(t *testing.T) {
 
 func TestScript(t *testing.T) {
 	dir := theme(map[string]string{
-		"ts/index.ts": "import { add } from './lib/add'\nconst n: number = add(1, " +
-			"2)\nconsole.log(`${n}</script>ñ`)\n",
-		"ts/lib/add.ts": "/*! a licence */ import { one } from '../one.ts'\nexport const add = (a: number, b: " +
-			"number): number => a + b + one\nexport const unused = 'no one needs this'\n",
+		"ts/index.ts": "import { add } from './lib/add'\nconst n: number = add(1, 2)\n" +
+			"console.log(`${n}</script>ñ`)\n",
+		"ts/lib/add.ts": "/*! a licence */ import { one } from '../one.ts'\n" +
+			"export const add = (a: number, b: number): number => a + b + one\n" +
+			"export const unused = 'no one needs this'\n",
 		"ts/one.ts": "export const one = 1\n",
 	})
 	var faults fault.List
@@ -78,7 +79,7 @@ func TestScript(t *testing.T) {
 	}
 }
 
-// A mistake in a theme is located, in the theme's own paths.
+// A fault in a theme names the file by its path in the theme, with line and column.
 func TestFaults(t *testing.T) {
 	for name, c := range map[string]struct {
 		entry string
@@ -92,20 +93,16 @@ func TestFaults(t *testing.T) {
 		"in an import": {"ts/index.ts", map[string]string{"ts/index.ts": "import './a'\n",
 			"ts/a.ts": "\n\n  let let\n"}, "ts/a.ts:3:"},
 		"not there": {"ts/index.ts", map[string]string{"ts/index.ts": "import './gone'\n"},
-			"ts/index.ts:1:8: error: the theme has " +
-				"no file ts/gone"},
+			"ts/index.ts:1:8: error: the theme has no file ts/gone"},
 		"no entry": {"ts/index.ts", map[string]string{}, "the theme has no file ts/index.ts"},
 		"outside": {"ts/index.ts", map[string]string{"ts/index.ts": "import '../../x'\n"},
-			"ts/index.ts:1:8: error: the theme has " +
-				"no file ../x"},
+			"ts/index.ts:1:8: error: the theme has no file ../x"},
 		"absolute": {"ts/index.ts", map[string]string{"ts/index.ts": "import '/etc/passwd'\n"},
-			"error: the theme has no file " +
-				"ts/etc/passwd"},
+			"error: the theme has no file ts/etc/passwd"},
 		"a package": {"ts/index.ts", map[string]string{"ts/index.ts": "import 'left-pad'\n"},
 			"error: the theme has no file ts/left-pad"},
 		"style import": {"css/index.css", map[string]string{"css/index.css": "\n@import './gone.css';\n"},
-			"css/index.css:2:9: error: the theme has " +
-				"no file css/gone.css"},
+			"css/index.css:2:9: error: the theme has no file css/gone.css"},
 		"style, syntax": {"css/index.css", map[string]string{"css/index.css": "a { color: red\nb { margin 1px }\n"},
 			"css/index.css:2:11: warning: "},
 	} {
@@ -121,12 +118,12 @@ func TestFaults(t *testing.T) {
 	}
 }
 
-// A name changes with every byte of the content and with nothing else. The
-// hash is held against the standard library's.
+// The name of an asset changes with its content. The hash is computed with the
+// standard library.
 func TestNamed(t *testing.T) {
 	sum := sha256.Sum256([]byte("abc"))
-	if got, want := Named("page", "js", []byte("abc")),
-		"assets/page-"+hex.EncodeToString(sum[:])[:10]+".js"; got != want {
+	want := "assets/page-" + hex.EncodeToString(sum[:])[:10] + ".js"
+	if got := Named("page", "js", []byte("abc")); got != want {
 		t.Errorf("got %s, want %s", got, want)
 	}
 	if Named("page", "js", []byte("abd")) == Named("page", "js", []byte("abc")) {
@@ -143,11 +140,11 @@ func TestHash(t *testing.T) {
 }
 
 func TestMinifier(t *testing.T) {
-	const page = "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<title>A  " +
-		"B</title>\n</head>\n<body>\n" +
+	const page = "<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n" +
+		"<title>A  B</title>\n</head>\n<body>\n" +
 		"<p  class=\"a b\">One   two <b>three</b> four</p>\n<!-- a note -->\n<pre>\n  kept  as is\n</pre>\n" +
-		"<input type=\"text\" value=\"8&#39; 0&#34;\"><ul><li>x</li></ul>\n<script type=\"text/plain\" id=\"d\">A+/= " +
-		" =</script></body></html>\n"
+		"<input type=\"text\" value=\"8&#39; 0&#34;\"><ul><li>x</li></ul>\n" +
+		"<script type=\"text/plain\" id=\"d\">A+/=  =</script></body></html>\n"
 	m := NewMinifier()
 	got, err := m.HTML([]byte(page))
 	if err != nil {

@@ -1,7 +1,6 @@
-// Package fault holds located messages about bad input: which file, line and
-// column, what is wrong, and how to mend it. Every part of the generator
-// collects its faults in one List, so that an author sees all of them at once
-// and sorted, instead of mending one per run.
+// Package fault holds located messages about bad input: file, line and column,
+// what is wrong, and how to correct it. Every part of the generator collects its
+// faults in one List, so that an author sees all of them at once, sorted.
 package fault
 
 import (
@@ -14,7 +13,7 @@ import (
 	"unicode/utf8"
 )
 
-// Severity says whether a fault stops the build.
+// Severity is Error or Warning. Only errors stop the build.
 type Severity uint8
 
 const (
@@ -34,7 +33,7 @@ func (s Severity) String() string {
 
 // Fault is one located message.
 type Fault struct {
-	// Severity is Error unless said otherwise.
+	// Severity is Error by default.
 	Severity Severity
 	// File is a slash path; empty when the fault belongs to no file.
 	File string
@@ -44,14 +43,14 @@ type Fault struct {
 	Text string
 	// Source is the whole source line, without its line ending.
 	Source string
-	// Hint says in the imperative how to mend it; may be empty.
+	// Hint is a correction in the imperative; may be empty.
 	Hint string
-	// Code is a short stable kebab-case name of the kind of fault.
+	// Code is a short, stable, kebab-case name of the kind of fault.
 	Code string
 }
 
-// Error is the first line of what Print writes, so a Fault also serves as an
-// ordinary Go error.
+// Error returns the first line that Print writes, so that a Fault is also an
+// error.
 func (f Fault) Error() string {
 	text := f.Severity.String() + ": " + escape(f.Text)
 	switch {
@@ -72,7 +71,7 @@ type List struct {
 	faults []Fault
 }
 
-// Add puts faults on the list.
+// Add appends faults to the list.
 func (l *List) Add(faults ...Fault) {
 	l.mu.Lock()
 	defer l.mu.Unlock()
@@ -98,8 +97,8 @@ func (l *List) All() []Fault {
 	return slices.CompactFunc(all, func(a, b Fault) bool { return compare(a, b) == 0 })
 }
 
-// compare orders faults for reading; two that compare equal give the author
-// the same thing.
+// compare orders faults by file, line, column, text and severity. Faults that
+// compare equal are duplicates.
 func compare(a, b Fault) int {
 	return cmp.Or(
 		cmp.Compare(a.File, b.File),
@@ -126,9 +125,9 @@ func count(faults []Fault, s Severity) int {
 	return n
 }
 
-// Under returns the faults with dir put before every file name. Parts of the
-// generator name files relative to the folder they read; the command shows
-// them relative to the author's working folder.
+// Under returns copies of the faults with dir joined before every file name. The
+// parts of the generator name files relative to the folder they read; the command
+// shows them relative to the working folder.
 func Under(dir string, faults []Fault) []Fault {
 	out := slices.Clone(faults)
 	for i := range out {
@@ -158,8 +157,8 @@ func Line(data []byte, n int) string {
 	return string(bytes.TrimSuffix(data, []byte("\r")))
 }
 
-// Position turns a byte offset into a line and a column, both from 1, the
-// column counted in runes. An offset outside data is moved to its nearest end.
+// Position returns the line and the column of a byte offset. Both count from 1, the
+// column in runes. An offset outside data is moved to its nearer end.
 func Position(data []byte, offset int) (line, col int) {
 	before := data[:min(max(offset, 0), len(data))]
 	start := bytes.LastIndexByte(before, '\n') + 1

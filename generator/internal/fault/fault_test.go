@@ -80,7 +80,7 @@ func TestPrintCutsLongLines(t *testing.T) {
 		under := []rune(got[1] + " ")[len([]rune(got[2]))-1]
 		want := []rune(line + " ")[test.col-1]
 		if under != want {
-			t.Errorf("column %d: the caret stands under %q, want %q", test.col, under, want)
+			t.Errorf("column %d: the caret is under %q, want %q", test.col, under, want)
 		}
 	}
 }
@@ -112,7 +112,7 @@ func TestListSortsAndDropsRepeats(t *testing.T) {
 	}
 }
 
-func TestListFromManySides(t *testing.T) {
+func TestListIsSafeForConcurrentUse(t *testing.T) {
 	var l List
 	var group sync.WaitGroup
 	for i := range 50 {
@@ -163,8 +163,8 @@ func TestNearest(t *testing.T) {
 	}
 }
 
-// The distances are the textbook ones: "kitten" to "sitting" takes three edits;
-// "ca" to "abc" takes three when no letter is edited twice.
+// Textbook distances: "kitten" to "sitting" takes three edits; "ca" to "abc" takes
+// three when no letter is edited twice.
 func TestDistance(t *testing.T) {
 	for _, test := range []struct {
 		a, b string

@@ -2,10 +2,10 @@ package fault
 
 import "strings"
 
-// Nearest finds the known word most like word, for "did you mean" hints. It
-// counts inserted, lost, changed and swapped letters, ignoring case, and
-// answers false when the best word needs more than a third of its letters
-// changed. Of equally near words the first is taken.
+// Nearest returns the known word with the least edit distance to word, for "did
+// you mean" hints. It counts inserted, lost, changed and swapped letters, ignoring
+// case. It returns false where the distance of the best word exceeds a third of
+// its length. Of equally near words the first is returned.
 func Nearest(word string, known []string) (string, bool) {
 	best, least := "", 0
 	w := []rune(strings.ToLower(word))
@@ -13,7 +13,7 @@ func Nearest(word string, known []string) (string, bool) {
 		r := []rune(strings.ToLower(k))
 		limit := max(1, len(r)/3)
 		if len(w) > len(r)+limit {
-			continue // also keeps a hostile, endless word cheap
+			continue // too far apart; also bounds the cost of a very long word
 		}
 		if d := distance(w, r); d <= limit && (best == "" || d < least) {
 			best, least = k, d
@@ -22,9 +22,9 @@ func Nearest(word string, known []string) (string, bool) {
 	return best, best != ""
 }
 
-// Closest finds the known text that needs the fewest edits to become text,
-// however many those are; -1 where nothing is known. Of equally close ones the
-// first is taken.
+// Closest returns the index of the known text with the least edit distance to
+// text, without a limit; -1 where known is empty. Of equally close texts it
+// returns the first.
 func Closest(text string, known []string) int {
 	best, least := -1, 0
 	t := []rune(strings.ToLower(text))
@@ -36,8 +36,8 @@ func Closest(text string, known []string) int {
 	return best
 }
 
-// distance is the optimal string alignment distance: the edits that turn a
-// into b when no letter is edited twice.
+// distance returns the optimal string alignment distance: the number of edits that
+// turn a into b when no letter is edited twice.
 func distance(a, b []rune) int {
 	var before []int
 	last := make([]int, len(b)+1)

@@ -8,8 +8,8 @@ import (
 	"unicode/utf8"
 )
 
-// maxShown is the number of runes of a source line that are shown; longer
-// lines are cut to the part around the column.
+// maxShown is the number of runes of a source line that are shown. Longer lines
+// are cut to the part around the column.
 const maxShown = 120
 
 // indent precedes each line that belongs to the fault above it.
@@ -23,8 +23,8 @@ const indent = "  "
 //	  hint: what to do
 //
 // and closes with a count such as "2 errors, 1 warning". It writes nothing
-// when there are no faults. Control and direction characters are shown escaped,
-// so that a source line cannot disguise itself or drive the terminal.
+// when there are no faults. Control and direction characters are escaped, so that
+// a source line can neither hide text nor control the terminal.
 func Print(w io.Writer, faults []Fault) {
 	if len(faults) == 0 {
 		return
@@ -43,8 +43,8 @@ func Print(w io.Writer, faults []Fault) {
 	io.WriteString(w, b.String())
 }
 
-// Count is the closing line of Print: "2 errors, 1 warning"; severities
-// without faults are left out, and no faults at all give "no faults".
+// Count returns the last line of Print, such as "2 errors, 1 warning". Severities
+// without faults are left out. Without faults it returns "no faults".
 func Count(faults []Fault) string {
 	var parts []string
 	for _, s := range []Severity{Error, Warning} {
@@ -62,9 +62,9 @@ func Count(faults []Fault) string {
 	return strings.Join(parts, ", ")
 }
 
-// writeSource shows the line and a caret under column col, if that is known.
-// Tabs are copied into the caret's line, so both lines advance alike for any
-// the terminal's tab width; every other rune counts as one place.
+// writeSource writes the source line and, where col is known, a caret under that
+// column. Tabs are copied into the line of the caret, so that both lines align for
+// any tab width. Every other rune counts as one column.
 func writeSource(b *strings.Builder, source string, col int) {
 	shown, col := window(source, col)
 	var line, pad strings.Builder
@@ -87,7 +87,7 @@ func writeSource(b *strings.Builder, source string, col int) {
 	}
 }
 
-// blank is as wide as part: a tab for a tab, otherwise a space for each rune.
+// blank returns a tab for a tab, otherwise a space for each rune of part.
 func blank(part string) string {
 	if part == "\t" {
 		return part
@@ -95,9 +95,9 @@ func blank(part string) string {
 	return strings.Repeat(" ", utf8.RuneCountInString(part))
 }
 
-// window cuts a long line to maxShown runes around the column, marks the cuts,
-// and returns the column's place in what is left. A column past the end of the
-// line is moved to just behind it.
+// window cuts a long line to maxShown runes around the column, marks the cuts with
+// an ellipsis, and returns the column within the result. A column past the end of
+// the line is moved to just after it.
 func window(source string, col int) (string, int) {
 	n := utf8.RuneCountInString(source)
 	col = min(col, n+1)
@@ -149,8 +149,8 @@ func escape(s string) string {
 	return b.String()
 }
 
-// hidden reports runes that a terminal would not show as themselves: controls,
-// format characters (direction marks among them), line and paragraph separators.
+// hidden reports whether a terminal would not show a rune as itself: controls,
+// format characters such as direction marks, line and paragraph separators.
 func hidden(r rune) bool {
 	return unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp)
 }

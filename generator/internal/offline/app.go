@@ -6,19 +6,20 @@ import (
 	"strings"
 )
 
-// AppName is the usual name of the web app manifest's file.
+// AppName is the file name of the web app manifest.
 const AppName = "app.webmanifest"
 
-// App is what a phone must know to put the manual on its home screen.
+// App holds the values of the web app manifest, with which a phone installs the
+// manual on its home screen.
 type App struct {
-	// Name is the manual's title, ShortName what fits under an icon.
+	// Name is the manual's title. ShortName is short enough to fit under an icon.
 	Name, ShortName string
 	// Description may be empty.
 	Description string
 	// Language is the code of the default language.
 	Language string
-	// Theme colours the bar above the page, Background the screen until the
-	// first page shows; both as #rrggbb.
+	// Theme is the colour of the bar above the page, Background that of the
+	// screen before the first page is shown. Both have the form #rrggbb.
 	Theme, Background string
 	// Icons has at least one entry.
 	Icons []Icon
@@ -28,7 +29,7 @@ type App struct {
 type Icon struct {
 	// Src is a URL relative to the manifest.
 	Src string `json:"src"`
-	// Sizes are such as "192x192", or "any" for a drawing.
+	// Sizes is a list such as "192x192", or "any" for a vector image.
 	Sizes string `json:"sizes"`
 	// Type is the media type.
 	Type string `json:"type"`
@@ -57,19 +58,17 @@ var (
 	purposes  = regexp.MustCompile(`^((any|maskable|monochrome)( (any|maskable|monochrome))*)?$`)
 )
 
-// Webmanifest writes the web app manifest. Errors are fault.Fault values: a name
-// missing, a colour not #rrggbb, no icon, or an icon whose URL is not relative.
+// Webmanifest returns the web app manifest as JSON. A missing name, a colour that
+// is not #rrggbb, no icon, and an icon whose URL is not relative are errors, of
+// type fault.Fault.
 func Webmanifest(a App) ([]byte, error) {
 	var wrong, hint string
 	switch {
 	case strings.TrimSpace(a.Name) == "" || strings.TrimSpace(a.ShortName) == "":
 		wrong, hint = "name or short name is missing", "give the manual a title"
 	case !hexColour.MatchString(a.Theme) || !hexColour.MatchString(a.Background):
-		wrong, hint = fmt.Sprintf(
-			"colours %q and %q are not both of the form #rrggbb",
-			a.Theme,
-			a.Background,
-		), "write six hexadecimal digits after #"
+		wrong = fmt.Sprintf("colours %q and %q are not both of the form #rrggbb", a.Theme, a.Background)
+		hint = "write six hexadecimal digits after #"
 	case len(a.Icons) == 0:
 		wrong, hint = "there is no icon", "add an icon to the theme"
 	}

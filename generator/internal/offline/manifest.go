@@ -1,6 +1,7 @@
-// Package offline describes a release to the phone that keeps it: the list of
-// every file with its hash, the worker script that carries the list, and the
-// web app manifest. All it makes is deterministic, and all URLs are relative.
+// Package offline makes what a phone needs to use a release without a network: the
+// list of all files with their hashes, the service worker script that contains the
+// list, and the web app manifest. All output is deterministic, and all URLs are
+// relative.
 package offline
 
 import (
@@ -20,14 +21,14 @@ import (
 	"coursebook/generator/internal/output"
 )
 
-// WorkerName is the worker script's constant name: a worker whose name changes
-// with its content can never replace itself.
+// WorkerName is the path of the worker script. It is constant, because a browser
+// updates a worker only under its old name.
 const WorkerName = "sw.js"
 
-// Release is the list of the files that belong together.
+// Release is the list of the files of a site.
 type Release struct {
-	// ID is the SHA-256 over all entries in hexadecimal: two sites have the
-	// same ID only if all their files are equal.
+	// ID is the SHA-256 over all entries, in hexadecimal. Two sites have the same
+	// ID only if all their files are equal.
 	ID string
 	// Bytes is the size of all files together.
 	Bytes int64
@@ -49,25 +50,19 @@ type Entry struct {
 // without a first part that could be read as a scheme.
 var plainURL = regexp.MustCompile(`^[A-Za-z0-9_-][A-Za-z0-9._-]*(/[A-Za-z0-9_-][A-Za-z0-9._-]*)*$`)
 
-// Manifest lists the files of a release: everything that is published but the
-// worker script itself. Errors are fault.Fault values: a path listed twice, the
-// worker script, or a path that is not a plain relative URL.
+// Manifest returns the release of the files, which are all published files but the
+// worker script. A path listed twice, the worker script, and a path that is not a
+// relative URL without escapes are errors, of type fault.Fault.
 func Manifest(files []output.Entry) (Release, error) {
 	r := Release{Entries: make([]Entry, 0, len(files))}
 	for _, f := range files {
 		switch {
 		case f.Path == WorkerName:
-			return Release{}, refuse(
-				f.Path,
-				"the worker script cannot list itself",
-				"make it from the list of all other files",
-			)
+			return Release{}, refuse(f.Path, "the worker script cannot list itself",
+				"make it from the list of all other files")
 		case !plainURL.MatchString(f.Path):
-			return Release{}, refuse(
-				f.Path,
-				fmt.Sprintf("path %q is not a plain relative URL", f.Path),
-				"use letters, digits, dot, hyphen and underscore, parted by /",
-			)
+			return Release{}, refuse(f.Path, fmt.Sprintf("path %q is not a plain relative URL", f.Path),
+				"use letters, digits, dot, hyphen and underscore, parted by /")
 		}
 		r.Entries = append(r.Entries, Entry{f.Path, "sha256-" + base64.StdEncoding.EncodeToString(f.Sum[:]), f.Bytes})
 		r.Bytes += f.Bytes
@@ -101,24 +96,24 @@ func Worker(code string, r Release) string {
 		if i > 0 {
 			b.WriteByte(',')
 		}
-		// plain URLs and base64 are strings of both languages unchanged
+		// neither these URLs nor base64 need escaping
 		b.WriteString("\n[\"" + e.URL + "\",\"" + e.Integrity + "\"," + strconv.FormatInt(e.Bytes, 10) + "]")
 	}
 	b.WriteString("\n]};\n" + code)
 	return b.String()
 }
 
-// quote is s as a string of both JSON and JavaScript.
+// quote returns s as a string literal of both JSON and JavaScript.
 func quote(s string) string { return strings.TrimSuffix(string(encode(s, "")), "\n") }
 
-// encode is v as JSON, with < > & left legible and a line feed at the end.
+// encode returns v as JSON, without escapes of < > and &, with a final line feed.
 func encode(v any, indent string) []byte {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)
 	e.SetIndent("", indent)
 	if err := e.Encode(v); err != nil {
-		panic(err) // the types of this package are all plain strings
+		panic(err) // strings, and structs of strings, always encode
 	}
 	return b.Bytes()
 }

@@ -36,8 +36,8 @@ var site = []File{
 	{"assets/a-0123456789.css", []byte("p{}")},
 }
 
-// The hashes are those of FIPS 180-4's example "abc" and of the empty message,
-// as NIST's example values give them.
+// The hashes are NIST's example values for FIPS 180-4: the message "abc" and the
+// empty message.
 func TestManifest(t *testing.T) {
 	sri := func(hexadecimal string) string {
 		sum, err := hex.DecodeString(hexadecimal)
@@ -123,8 +123,8 @@ func TestManifestRefuses(t *testing.T) {
 	}
 }
 
-// The worker's prefix must be JSON for our reading and JavaScript for the phone,
-// as another parser sees it.
+// The prefix of the worker is valid JSON and, by an independent parser, valid
+// JavaScript.
 func TestWorker(t *testing.T) {
 	r, err := Manifest(entries(site...))
 	if err != nil {
@@ -226,7 +226,7 @@ func TestWebmanifest(t *testing.T) {
 	}
 }
 
-// A manual of ten thousand pages must not slow the build.
+// BenchmarkManifest measures a manual of ten thousand pages.
 func BenchmarkManifest(b *testing.B) {
 	files := make([]File, 10_000)
 	for i := range files {

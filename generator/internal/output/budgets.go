@@ -15,17 +15,17 @@ const (
 	// PageLimit bounds the first view of a page: its HTML and the style sheets
 	// it waits for, in bytes.
 	PageLimit = 12_000
-	// HomeLimit bounds the first view of the home page: what about ten packets
-	// carry before the first acknowledgement.
+	// HomeLimit bounds the first view of the home page, in bytes: about ten
+	// packets, which a server sends before the first acknowledgement.
 	HomeLimit = 14_600
-	// CalculatorLimit bounds the first view of a calculator's pages: HomeLimit
-	// with 300 B to spare.
+	// CalculatorLimit bounds the first view of a calculator's pages, in bytes:
+	// 300 less than HomeLimit.
 	CalculatorLimit = HomeLimit - 300
 	// ScriptLimit bounds all scripts of a page together, in bytes.
 	ScriptLimit = 30_000
 	// ModuleLimit bounds the WebAssembly module, in bytes. Runtime and search take
 	// some 600,000, a calculator with its texts 9,000 to 12,000. The module is
-	// fetched once and kept on the device.
+	// fetched once and stored on the device.
 	ModuleLimit = 975_000
 	// IndexPercent bounds the search index of a language, in percent of the
 	// text it covers.
@@ -35,8 +35,7 @@ const (
 // CodeBudget is the code of a fault about a file beyond its limit.
 const CodeBudget = "budget"
 
-// The kinds of page that have a limit of their own, or none. A page of any other
-// kind is held to PageLimit.
+// The kinds of page whose limit is not PageLimit, or that have none.
 const (
 	KindHome       = "home"
 	KindCalculator = "calculator" // and its second page
@@ -50,8 +49,8 @@ const (
 // for looking things up, not for the first view at the wall.
 var exempt = []string{KindGlossary, KindAll, KindTables, KindPaper}
 
-// firstViewLimit is the limit of the first view of a kind of page; weighed is
-// false for an exempt kind.
+// firstViewLimit returns the limit of the first view of a kind of page, in bytes.
+// weighed is false for an exempt kind.
 func firstViewLimit(kind string) (limit int, weighed bool) {
 	switch {
 	case slices.Contains(exempt, kind):
@@ -64,14 +63,14 @@ func firstViewLimit(kind string) (limit int, weighed bool) {
 	return PageLimit, true
 }
 
-// Weights is what a site has but once, for CheckBudgets.
+// Weights holds the files whose size CheckBudgets checks for the whole site.
 type Weights struct {
 	// Scripts are the scripts of a page.
 	Scripts []File
-	// Module is the WebAssembly module, packed with gzip or not.
+	// Module is the WebAssembly module, compressed with gzip or not.
 	Module File
-	// ModuleUnreduced reports whether a step which makes the module smaller was left
-	// out. A module over its limit is then a warning.
+	// ModuleUnreduced is true where a step that makes the module smaller was
+	// skipped. A module over its limit is then a warning instead of an error.
 	ModuleUnreduced bool
 	// Indexes are the search indexes, one for each language.
 	Indexes []Index
@@ -80,16 +79,17 @@ type Weights struct {
 // Index is the search index of one language.
 type Index struct {
 	File
-	// Text is the number of bytes of text it covers.
+	// Text is the size of the text it covers, in bytes.
 	Text int
 }
 
-// FirstView weighs pages with the style sheets that every page waits for.
+// FirstView checks the size of pages together with the style sheets that block
+// the first rendering of every page.
 type FirstView struct {
-	styles int // bytes
+	styles int // bytes after gzip
 }
 
-// NewFirstView weighs pages with these style sheets.
+// NewFirstView returns the check for pages that load these style sheets.
 func NewFirstView(styles []File) FirstView {
 	var v FirstView
 	for _, f := range styles {
@@ -98,7 +98,7 @@ func NewFirstView(styles []File) FirstView {
 	return v
 }
 
-// Check returns a fault for a page beyond the limit of its kind.
+// Check returns a fault for a page over the limit of its kind.
 func (v FirstView) Check(page File, kind string) (f fault.Fault, heavier bool) {
 	limit, weighed := firstViewLimit(kind)
 	if !weighed {
@@ -112,8 +112,8 @@ func (v FirstView) Check(page File, kind string) (f fault.Fault, heavier bool) {
 		"split the page, or move details to a linked page"), true
 }
 
-// CheckBudgets returns a fault for each file, or set of files, beyond its limit.
-// Pages are weighed one by one, by FirstView.
+// CheckBudgets returns a fault for each file, or set of files, over its limit.
+// FirstView checks the pages.
 func CheckBudgets(w Weights) []fault.Fault {
 	var l fault.List
 	scripts := 0
@@ -145,10 +145,10 @@ func heavy(path, what string, size, limit int, hint string) fault.Fault {
 	return fault.Fault{File: path, Code: CodeBudget, Text: text, Hint: hint}
 }
 
-// packed is the size of data after gzip, at the level that servers use. Where
-// the raw data is within the limit, or data compressed at the fastest level, it
-// returns that size instead, so limit 0 gives the true size. Data that is packed
-// already counts as it is.
+// packed returns the size of data after gzip at the default level, which servers
+// use. To save time it returns an upper bound where that is within the limit: the
+// raw size, or the size at the fastest level. Limit 0 gives the exact size. Data
+// that is gzip already counts unchanged.
 func packed(data []byte, limit int) int {
 	const frame = 64 // more than gzip adds to data it stores unpacked, per 64 kB
 	if bytes.HasPrefix(data, []byte{0x1f, 0x8b}) {
@@ -165,8 +165,8 @@ func packed(data []byte, limit int) int {
 	return compressed(&usual, data)
 }
 
-// The compressors of two levels; each is reused, with its tables. The fastest
-// level takes a third of the time.
+// Pools of compressors, because allocating one costs more than compressing a
+// page. The fastest level takes a third of the time.
 var (
 	fastest = sync.Pool{New: func() any { return newWriter(gzip.BestSpeed) }}
 	usual   = sync.Pool{New: func() any { return newWriter(gzip.DefaultCompression) }}
@@ -180,13 +180,13 @@ func newWriter(level int) *gzip.Writer {
 	return w
 }
 
-// compressed is the size of data after gzip with a writer of the pool.
+// compressed returns the size of data after gzip with a writer of the pool.
 func compressed(pool *sync.Pool, data []byte) int {
 	w := pool.Get().(*gzip.Writer)
 	defer pool.Put(w)
 	var n counter
 	w.Reset(&n)
-	w.Write(data) // a counter accepts everything
+	w.Write(data) // writing to a counter cannot fail
 	w.Close()
 	return int(n)
 }

@@ -12,7 +12,7 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// noise is data that gzip cannot shrink.
+// noise returns data that gzip cannot compress.
 func noise(n int) []byte {
 	random := rand.New(rand.NewPCG(1, 2))
 	data := make([]byte, n)
@@ -22,12 +22,11 @@ func noise(n int) []byte {
 	return data
 }
 
-// prose repeats itself, as pages do, but not too well.
+// prose returns data that compresses about as well as a page.
 func prose(n int) []byte {
 	random := rand.New(rand.NewPCG(3, 4))
 	words := strings.Fields(
-		"form block course corner brace level plumb pour lift hose vibrator rebar window buck strap deck",
-	)
+		"form block course corner brace level plumb pour lift hose vibrator rebar window buck strap deck")
 	var b bytes.Buffer
 	for b.Len() < n {
 		b.WriteString(words[random.IntN(len(words))] + " ")
@@ -35,7 +34,7 @@ func prose(n int) []byte {
 	return b.Bytes()[:n]
 }
 
-// gzipped is an independent measurement: the whole stream is kept.
+// gzipped returns the whole compressed stream, as an independent measurement.
 func gzipped(data []byte, level int) []byte {
 	var b bytes.Buffer
 	w, _ := gzip.NewWriterLevel(&b, level)
@@ -60,7 +59,7 @@ func TestBudgetsKept(t *testing.T) {
 		}
 	}
 	if faults := CheckBudgets(Weights{}); faults != nil {
-		t.Errorf("nothing weighs something: %v", faults)
+		t.Errorf("an empty site is over a limit: %v", faults)
 	}
 }
 
@@ -104,10 +103,8 @@ func TestBudgetsExceeded(t *testing.T) {
 	}
 	want := []string{
 		fmt.Sprintf("assets/a.js: error: script is %d B after gzip, limit 30000 B", 2*size(script)),
-		fmt.Sprintf(
-			"assets/en.txt: error: search index of 100000 B of text is %d B after gzip, limit 25000 B",
-			size(index),
-		),
+		fmt.Sprintf("assets/en.txt: error: search index of 100000 B of text is %d B after gzip, limit 25000 B",
+			size(index)),
 		fmt.Sprintf("assets/m.wasm: error: module is %d B after gzip, limit %d B", size(module), ModuleLimit),
 		fmt.Sprintf("en/a.html: error: first view (%d B of HTML, %d B of CSS) is %d B after gzip, limit 14600 B",
 			size(page), size(style), size(page)+size(style)),
@@ -117,8 +114,7 @@ func TestBudgetsExceeded(t *testing.T) {
 	}
 }
 
-// Each kind of page is held to its own limit to the byte, and an exempt one to
-// none.
+// Each kind of page has its limit, exact to the byte. An exempt kind has none.
 func TestFirstViewLimits(t *testing.T) {
 	style := noise(5_000)
 	view := NewFirstView([]File{{"assets/a.css", style}})
@@ -175,7 +171,8 @@ func TestPacked(t *testing.T) {
 	if got := packed(gzipped(data, 6), 0); got != size {
 		t.Errorf("packed data counts %d, want %d", got, size)
 	}
-	// Stored data must never be taken for smaller than gzip would store it.
+	// The upper bound is never less than the size of data that gzip stores
+	// uncompressed.
 	for _, n := range []int{0, 1, 65_535, 65_536, 300_000} {
 		if raw, stored := packed(noise(n), 1<<30), len(gzipped(noise(n), gzip.NoCompression)); raw < stored {
 			t.Errorf("%d B of noise count %d, gzip stores %d", n, raw, stored)

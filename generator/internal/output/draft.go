@@ -10,31 +10,31 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// Draft is a release that is written while it is made, so that no more of it
-// need be held in memory than what is being made. It lies beside the target,
-// which stays as it is until Publish, also if the draft fails.
+// Draft is a release that is written file by file, so that the whole site need
+// not be in memory. The files go to a staging directory beside the target. The
+// target is unchanged until Publish, also if the draft fails.
 type Draft struct {
 	target string
 
-	mu     sync.Mutex
-	begun  bool
-	err    error // the first
-	site   *site
-	unlock func()
-	stage  *stage
-	paths  []string
-	kept   int // files that the old release has too
+	mu        sync.Mutex
+	begun     bool
+	err       error // the first error
+	site      *site
+	unlock    func()
+	stage     *stage
+	paths     []string
+	unchanged int // number of files that the old release has too
 
-	swapped bool // the exchange was tried, and has cleared up behind itself
+	swapped bool // swap was called, which removes the staging directory itself
 }
 
-// NewDraft is a draft for a target. Nothing is looked at or written before the
+// NewDraft returns a draft for a target. It reads and writes nothing before the
 // first Put.
 func NewDraft(target string) *Draft { return &Draft{target: target} }
 
-// Put adds a file; it may be called from several goroutines. The first call
-// locks the target and refuses one that is not ours to replace. After an error
-// the draft is of no use, and every call returns that error.
+// Put adds a file. It is safe for concurrent use. The first call locks the target
+// and returns an error if the target contains anything but a release of this
+// package. After an error every further call returns that error.
 func (d *Draft) Put(f File) error {
 	if err := checkPath(f.Path); err != nil {
 		return d.failed(err)
@@ -50,12 +50,12 @@ func (d *Draft) Put(f File) error {
 	defer d.mu.Unlock()
 	d.paths = append(d.paths, f.Path)
 	if unchanged {
-		d.kept++
+		d.unchanged++
 	}
 	return d.err
 }
 
-// Err is the error of the first Put that failed.
+// Err returns the error of the first Put that failed.
 func (d *Draft) Err() error {
 	d.mu.Lock()
 	defer d.mu.Unlock()
@@ -71,7 +71,7 @@ func (d *Draft) failed(err error) error {
 	return d.err
 }
 
-// begin makes the stage at the first call.
+// begin makes the staging directory at the first call.
 func (d *Draft) begin() error {
 	d.mu.Lock()
 	defer d.mu.Unlock()
@@ -100,28 +100,24 @@ func (d *Draft) start() error {
 	return nil
 }
 
-// Publish puts the draft in the target's place, under the name of a release; a
-// target that holds this release unharmed is left alone.
+// Publish replaces the target with the draft, under the name of a release. A
+// target that already holds this release, with the same bytes, is not touched.
 //
 // Errors are fault.Fault values with a hint. The target is untouched after an
 // error, except when removing the replaced release fails after the exchange.
 func (d *Draft) Publish(release string) error {
 	if release == "" || strings.ContainsAny(release, "\r\n") {
-		return fault.Fault{
-			File: d.target,
-			Code: "release",
-			Text: fmt.Sprintf("release %q is not one word", release),
-			Hint: "use the hash of all files",
-		}
+		return fault.Fault{File: d.target, Code: "release", Text: fmt.Sprintf("release %q is not one word", release),
+			Hint: "use the hash of all files"}
 	}
-	if err := d.begin(); err != nil { // also where no file was put
+	if err := d.begin(); err != nil { // a draft without files has not begun
 		return err
 	}
 	if err := checkPaths(d.paths); err != nil {
 		return err
 	}
 	slices.Sort(d.paths)
-	if old := d.stage.old; old.there && old.Release == release && d.kept == len(d.paths) &&
+	if old := d.stage.old; old.there && old.Release == release && d.unchanged == len(d.paths) &&
 		slices.Equal(old.Paths, d.paths) {
 		return nil
 	}
@@ -132,7 +128,8 @@ func (d *Draft) Publish(release string) error {
 	return d.site.swap(d.stage.old.there)
 }
 
-// Discard ends the draft. What was not published goes.
+// Discard ends the draft and unlocks the target. It removes the files of a draft
+// that was not published.
 func (d *Draft) Discard() {
 	if d.stage != nil {
 		d.stage.close()
@@ -142,7 +139,7 @@ func (d *Draft) Discard() {
 		return
 	}
 	if !d.swapped {
-		os.RemoveAll(d.site.stage) // a rest that stays is removed by the next start
+		os.RemoveAll(d.site.stage) // after an error the next start removes the rest
 	}
 	d.unlock()
 	d.unlock = nil

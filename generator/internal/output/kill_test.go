@@ -12,8 +12,8 @@ import (
 	"time"
 )
 
-// The child publishes versions "one" and "two" in turn into this folder, by the
-// journal when the second variable is set.
+// The environment of the child process: it publishes versions "one" and "two" in
+// turn to the folder childTarget, by the journal where childJournal is set.
 const (
 	childTarget  = "COURSEBOOK_TEST_TARGET"
 	childJournal = "COURSEBOOK_TEST_JOURNAL"
@@ -37,12 +37,12 @@ func TestMain(m *testing.M) {
 	}
 }
 
-// Killed at any moment, the next start finds one whole release.
+// After a kill at any moment the next start finds one complete release.
 func TestKill(t *testing.T) {
-	const kills = 15 // of each way
-	for _, way := range []string{"exchange", "journal"} {
-		t.Run(way, func(t *testing.T) {
-			random := rand.New(rand.NewPCG(7, uint64(len(way))))
+	const kills = 15 // of each method
+	for _, method := range []string{"exchange", "journal"} {
+		t.Run(method, func(t *testing.T) {
+			random := rand.New(rand.NewPCG(7, uint64(len(method))))
 			target := filepath.Join(t.TempDir(), "site")
 			publish(t, target, "one")
 			started := time.Now()
@@ -50,10 +50,10 @@ func TestKill(t *testing.T) {
 			usual := time.Since(started)
 			found := map[string]int{}
 			for range kills {
-				// Some whole publications, and then any moment of the next.
-				killChild(t, target, way == "journal", 2+random.IntN(2), time.Duration(random.Int64N(int64(usual))))
-				if way == "exchange" {
-					whole(t, target) // already before the next start
+				// The kill comes at a random moment after some publications.
+				killChild(t, target, method == "journal", 2+random.IntN(2), time.Duration(random.Int64N(int64(usual))))
+				if method == "exchange" {
+					whole(t, target) // the target is complete before the next start
 				}
 				if err := Recover(target); err != nil {
 					t.Fatal(err)
@@ -105,7 +105,7 @@ func killChild(t *testing.T, target string, journal bool, publications int, wait
 	}
 }
 
-// whole checks that the target is one version from end to end and returns it.
+// whole checks that the target is exactly one of the versions, and returns it.
 func whole(t *testing.T, target string) string {
 	t.Helper()
 	found := Release(disk(t, target))
@@ -118,8 +118,8 @@ func whole(t *testing.T, target string) string {
 	return ""
 }
 
-// Chance rarely hits the moments between two steps of the journal; here each of
-// them is the moment of the kill.
+// A kill between any two steps of the journal leaves a target that recovers.
+// Random kills rarely come at these moments.
 func TestKillBetweenJournalSteps(t *testing.T) {
 	byJournal(t)
 	want := []string{"one", "one", "one", "two", "two", "two", "two", "two"}
@@ -147,7 +147,7 @@ func TestKillBetweenJournalSteps(t *testing.T) {
 	}
 }
 
-// A recovery may be killed too; the next one goes on.
+// A recovery that is killed is continued by the next one.
 func TestKillDuringRecovery(t *testing.T) {
 	for _, lost := range []func(s *site) error{
 		func(s *site) error { return os.Rename(s.stage, s.target) }, // moved, nothing removed
@@ -173,7 +173,7 @@ func TestKillDuringRecovery(t *testing.T) {
 	}
 }
 
-// A step that fails is finished or undone at once.
+// After a step that fails the publication is finished or undone at once.
 func TestJournalStepFails(t *testing.T) {
 	target := filepath.Join(t.TempDir(), "site")
 	publish(t, target, "one")
@@ -187,7 +187,8 @@ func TestJournalStepFails(t *testing.T) {
 	holds(t, target, "one")
 }
 
-// staged builds a version beside the target, as Publish does before the swap.
+// staged writes a version to the staging directory, as Publish does before the
+// swap.
 func staged(t *testing.T, target, version string) *site {
 	t.Helper()
 	files := madeUp(version)
@@ -204,7 +205,7 @@ func staged(t *testing.T, target, version string) *site {
 	return d.site
 }
 
-// A journal without anything to move must not block the target for ever.
+// A journal without a staging directory must not block the target.
 func TestJournalAlone(t *testing.T) {
 	target := filepath.Join(t.TempDir(), "site")
 	publish(t, target, "one")

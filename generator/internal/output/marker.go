@@ -12,16 +12,17 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// markerName is the file in the target that says it is ours to replace.
+// markerName is the file that marks a target as written by this package. Only
+// such a target, an empty folder or no folder may be replaced.
 const markerName = ".coursebook"
 
 // markerHead is the marker's first line.
 const markerHead = "coursebook release 1"
 
-// litter are files that file managers leave in any folder they show.
+// litter lists files that file managers create in any folder they show.
 var litter = []string{".DS_Store", "Thumbs.db", "desktop.ini"}
 
-// marker is what the marker file says.
+// marker is the content of the marker file, and the state of the target.
 type marker struct {
 	// Release is the name given to Publish.
 	Release string
@@ -35,12 +36,12 @@ type marker struct {
 	mode  fs.FileMode // the target's permissions
 }
 
-// String is the marker as a file.
+// String returns the content of the marker file.
 func (m marker) String() string {
 	return fmt.Sprintf("%s\n%s\n%d\n%s\n", markerHead, m.Release, m.Time, strings.Join(m.Paths, "\n"))
 }
 
-// parseMarker reads a marker file.
+// parseMarker parses a marker file. ok is false where it is not one.
 func parseMarker(data string) (marker, bool) {
 	lines := strings.Split(strings.TrimSuffix(data, "\n"), "\n")
 	if len(lines) < 3 || lines[0] != markerHead || lines[1] == "" {
@@ -51,8 +52,8 @@ func parseMarker(data string) (marker, bool) {
 	return marker{Release: lines[1], Time: when, Paths: paths}, err == nil
 }
 
-// inspect looks at the target and refuses one that is not ours, or that holds
-// anything we did not put there: publishing would delete it.
+// inspect reads the marker of the target. A target that contains a file which the
+// marker does not list is an error, because publishing would delete that file.
 func (s *site) inspect() (marker, error) {
 	refuse := func(text, hint string) (marker, error) {
 		return marker{}, fault.Fault{File: filepath.ToSlash(s.target), Code: "target", Text: text, Hint: hint}
@@ -78,38 +79,35 @@ func (s *site) inspect() (marker, error) {
 	data, err := os.ReadFile(filepath.Join(s.target, markerName))
 	m, ok := parseMarker(string(data))
 	if err != nil || !ok {
-		return refuse(
-			"target is not empty and was not written by coursebook",
-			"name another folder, or empty this one yourself",
-		)
+		return refuse("target is not empty and was not written by coursebook",
+			"name another folder, or empty this one yourself")
 	}
-	stranger, err := s.stranger(m)
+	foreign, err := s.foreignFile(m)
 	switch {
 	case err != nil:
 		return marker{}, systemFault(s.target, "cannot look into the target", err)
-	case stranger != "":
-		return refuse(
-			fmt.Sprintf("target holds %q, which coursebook did not write and would delete", stranger),
-			"move it out of the target",
-		)
+	case foreign != "":
+		return refuse(fmt.Sprintf("target holds %q, which coursebook did not write and would delete", foreign),
+			"move it out of the target")
 	}
 	m.there, m.mode = true, info.Mode().Perm()
 	return m, nil
 }
 
-// stranger finds a file in the target that the marker does not list.
-func (s *site) stranger(m marker) (found string, err error) {
-	ours := make(map[string]bool, len(m.Paths)+1)
-	ours[markerName] = true
+// foreignFile returns the path of a file in the target that the marker does not
+// list, or "". Litter is ignored.
+func (s *site) foreignFile(m marker) (found string, err error) {
+	listed := make(map[string]bool, len(m.Paths)+1)
+	listed[markerName] = true
 	for _, p := range m.Paths {
-		ours[p] = true
+		listed[p] = true
 	}
 	err = filepath.WalkDir(s.target, func(path string, d fs.DirEntry, err error) error {
 		if err != nil || d.IsDir() {
 			return err
 		}
 		rel, err := filepath.Rel(s.target, path)
-		if rel = filepath.ToSlash(rel); err == nil && !ours[rel] && !slices.Contains(litter, d.Name()) {
+		if rel = filepath.ToSlash(rel); err == nil && !listed[rel] && !slices.Contains(litter, d.Name()) {
 			found = rel
 			return filepath.SkipAll
 		}

@@ -11,20 +11,19 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// oneFileMark opens every one-file edition. A file without it is never
-// replaced.
+// oneFileMark begins every one-file edition. A file without it is not replaced.
 const oneFileMark = "<!-- coursebook one-file edition; the next build replaces this file -->\n"
 
-// OneFile is the place of a manual's one-file edition.
+// OneFile locates the one-file edition of a manual.
 type OneFile struct {
 	// Path is the file to write.
 	Path string
-	// Content and Site are the folders of the manual and of the site. The file
-	// must lie in neither.
+	// Content and Site are the folders of the manual and of the site. Path must
+	// be outside of both.
 	Content, Site string
 }
 
-// Check refuses a place that may not be written: inside Content or Site, a
+// Check returns an error where Path must not be written: inside Content or Site, a
 // symbolic link, a folder, a device, or a file that is not an earlier one-file
 // edition. It writes nothing. Errors are fault.Fault values with a hint.
 func (o OneFile) Check() error {
@@ -65,11 +64,11 @@ func (o OneFile) Check() error {
 	case !info.Mode().IsRegular():
 		return refuse("is a device, pipe or socket")
 	}
-	own, err := hasMark(name)
+	marked, err := hasMark(name)
 	switch {
 	case err != nil:
 		return systemFault(o.Path, "cannot read the file that would be replaced", err)
-	case !own:
+	case !marked:
 		return fault.Fault{File: filepath.ToSlash(o.Path), Code: "pocket",
 			Text: "exists and is not an earlier one-file edition",
 			Hint: "name another file, or remove this one yourself"}
@@ -77,7 +76,7 @@ func (o OneFile) Check() error {
 	return nil
 }
 
-// hasMark reports a file that starts with oneFileMark.
+// hasMark reports whether a file begins with oneFileMark.
 func hasMark(name string) (bool, error) {
 	f, err := os.Open(name)
 	if err != nil {
@@ -92,9 +91,8 @@ func hasMark(name string) (bool, error) {
 	return string(head[:n]) == oneFileMark, err
 }
 
-// Write puts the edition in its place in one step, so that a reader never gets
-// half of it. It calls Check first. A file that a killed Write left beside the
-// place is removed.
+// Write writes the edition atomically: to a file beside Path, which is then
+// renamed. It calls Check first. It removes a file that a killed Write left.
 func (o OneFile) Write(html []byte) error {
 	if err := o.Check(); err != nil {
 		return err
@@ -124,7 +122,7 @@ func (o OneFile) Write(html []byte) error {
 	return nil
 }
 
-// writeNew makes a file of the mark and the HTML, and brings it to disk.
+// writeNew writes a file of the mark and the HTML, and syncs it.
 func writeNew(name string, html []byte) error {
 	if err := os.Remove(name); err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return err
@@ -138,8 +136,8 @@ func writeNew(name string, html []byte) error {
 	return errors.Join(err1, err2, f.Sync(), f.Close())
 }
 
-// resolve is the absolute path without symbolic links. The end of the path
-// may not exist yet.
+// resolve returns the absolute path without symbolic links. The last elements of
+// the path need not exist.
 func resolve(name string) (string, error) {
 	full, err := filepath.Abs(name)
 	if err != nil {
@@ -160,9 +158,9 @@ func resolve(name string) (string, error) {
 	}
 }
 
-// within reports that name is folder itself or lies below it. Both are
-// resolved. Folders that exist are compared as the system knows them, because
-// a name in other letter case may be the same folder.
+// within reports whether name is folder or below it. Both paths are resolved.
+// Existing folders are compared with os.SameFile, because two spellings of a name
+// may be the same folder on a file system that ignores case.
 func within(name, folder string) bool {
 	top, err := os.Stat(folder)
 	for {

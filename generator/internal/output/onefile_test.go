@@ -10,8 +10,8 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// place makes a folder with a manual, a site and a stranger's file, and works
-// in it.
+// place makes a folder with a manual, a site and other files, and changes the
+// working folder to it.
 func place(t *testing.T) {
 	t.Helper()
 	t.Chdir(t.TempDir())
@@ -28,7 +28,7 @@ func place(t *testing.T) {
 	}
 }
 
-// listing is every file below the working folder with its content.
+// listing returns every file below the working folder with its content.
 func listing(t *testing.T) string {
 	t.Helper()
 	var b strings.Builder
@@ -132,8 +132,8 @@ func TestOneFileRefuses(t *testing.T) {
 	}
 }
 
-// A Write that was killed left half an edition beside the place; the next one
-// removes it, and does not follow a link in its place.
+// A Write removes the partial file of one that was killed, and does not follow a
+// symbolic link of that name.
 func TestOneFileAfterAKill(t *testing.T) {
 	place(t)
 	stage := ".book.html.coursebook-stage"
@@ -154,6 +154,6 @@ func TestOneFileAfterAKill(t *testing.T) {
 		t.Errorf("%s is left: %v", stage, err)
 	}
 	if data, err := os.ReadFile("thesis.html"); err != nil || !strings.Contains(string(data), "Thesis") {
-		t.Errorf("the stranger's file holds %q (%v)", data, err)
+		t.Errorf("the other file holds %q (%v)", data, err)
 	}
 }

@@ -1,11 +1,11 @@
-// Package output publishes a whole site into a folder in one step, and holds
-// the table of size budgets.
+// Package output publishes a site to a folder atomically, and holds the size
+// budgets.
 //
-// The guarantee: regardless of the moment of a kill or a power cut, after the next
-// start (Publish or Recover) the target holds exactly the old or exactly the
-// new release. On Linux the target is whole even before that start, because the
-// two folders are exchanged by one system call; where that call is missing or
-// refused, a journal beside the target says how to finish.
+// After a kill or a power cut at any moment, the next call of Publish or Recover
+// restores the target to exactly the old or exactly the new release. On Linux the
+// target is complete even before that call, because one system call exchanges the
+// two folders. Where that call is missing or fails, a journal beside the target
+// records how to finish.
 package output
 
 import (
@@ -30,17 +30,17 @@ type File struct {
 	Data []byte
 }
 
-// Entry is what a release says of a file: all but its content.
+// Entry describes a file of a release without its content.
 type Entry struct {
 	// Path is a slash path below the target.
 	Path string
-	// Bytes is the size.
+	// Bytes is the size of the content.
 	Bytes int64
 	// Sum is the SHA-256 of the content.
 	Sum [sha256.Size]byte
 }
 
-// Entry describes the file.
+// Entry returns the description of the file.
 func (f File) Entry() Entry { return Entry{f.Path, int64(len(f.Data)), sha256.Sum256(f.Data)} }
 
 // Release names a set of files: the SHA-256 over their paths and contents in
@@ -53,7 +53,7 @@ func Release(files []File) string {
 	return ReleaseOf(entries)
 }
 
-// ReleaseOf is Release for files that are known by their entries only.
+// ReleaseOf is Release for entries instead of files.
 func ReleaseOf(entries []Entry) string {
 	sorted := slices.SortedFunc(slices.Values(entries), func(a, b Entry) int { return strings.Compare(a.Path, b.Path) })
 	h := sha256.New()
@@ -66,8 +66,9 @@ func ReleaseOf(entries []Entry) string {
 	return hex.EncodeToString(h.Sum(nil))
 }
 
-// Publish makes target hold exactly the given files. The release goes into the
-// marker; a target that holds this release unharmed is left alone.
+// Publish makes target contain exactly the given files. The release is written to
+// the marker. A target that already holds this release, with the same bytes, is
+// not touched.
 //
 // Errors are fault.Fault values with a hint. The target is untouched after an
 // error, except when removing the replaced release fails after the exchange.
@@ -86,9 +87,9 @@ func Publish(target string, files []File, release string) error {
 	return d.Publish(release)
 }
 
-// Recover finishes or undoes a publication that was killed, and removes what it
-// left beside the target. It writes nothing when there is nothing to do, and
-// refuses while another build is at work on the target.
+// Recover finishes or undoes a publication that was killed, and removes its files
+// beside the target. It writes nothing when there is nothing to do. It returns an
+// error while another process has locked the target.
 func Recover(target string) error {
 	s, unlock, err := open(target, false)
 	if err != nil || s == nil {
@@ -98,8 +99,8 @@ func Recover(target string) error {
 	return s.recover()
 }
 
-// site holds the names of a target and of what lies beside it while a release
-// is published. All lie in one folder, thus on one disk.
+// site holds the paths of a target and of the files and folders used while a
+// release is published. All are in one folder, thus on one file system.
 type site struct {
 	target, parent              string
 	lock, stage, retired, notes string
@@ -116,12 +117,8 @@ func open(target string, create bool) (*site, func(), error) {
 	}
 	parent, base := filepath.Split(full)
 	if base == "" || target == "" {
-		return nil, nil, fault.Fault{
-			File: target,
-			Code: "target",
-			Text: fmt.Sprintf("%q cannot be a target folder", target),
-			Hint: "name a folder of its own for the site",
-		}
+		return nil, nil, fault.Fault{File: target, Code: "target",
+			Text: fmt.Sprintf("%q cannot be a target folder", target), Hint: "name a folder of its own for the site"}
 	}
 	parent = filepath.Clean(parent)
 	beside := func(what string) string { return filepath.Join(parent, "."+base+".coursebook-"+what) }
@@ -142,7 +139,8 @@ func open(target string, create bool) (*site, func(), error) {
 	return s, unlock, nil
 }
 
-// systemFault wraps an error of the operating system for the author.
+// systemFault returns an error of the operating system as a fault with a hint. An
+// error that is a fault already is returned unchanged.
 func systemFault(file, text string, err error) error {
 	if f, ok := err.(fault.Fault); ok {
 		return f
@@ -151,14 +149,14 @@ func systemFault(file, text string, err error) error {
 		Hint: "check the folder's permissions and the free space, or choose another folder"}
 }
 
-// errBusy refuses a target that another process is writing.
+// errBusy returns the fault for a target that another process has locked.
 func errBusy(lock string) error {
 	return fault.Fault{File: filepath.ToSlash(lock), Code: "busy", Text: "another build is writing this target",
 		Hint: "wait until it is done"}
 }
 
-// checkPaths refuses paths that leave the target, that clash with each other on
-// any disk, or with the marker.
+// checkPaths returns an error for a path that leaves the target, for the path of
+// the marker, and for two paths that clash on a file system that ignores case.
 func checkPaths(paths []string) error {
 	seen := make(map[string]string, len(paths)) // lower-case path to the file that has it
 	for _, p := range paths {
@@ -175,11 +173,8 @@ func checkPaths(paths []string) error {
 		lower := strings.ToLower(p)
 		for i := strings.LastIndexByte(lower, '/'); i > 0; i = strings.LastIndexByte(lower[:i], '/') {
 			if first, taken := seen[lower[:i]]; taken {
-				return refusePath(
-					p,
-					fmt.Sprintf("needs a folder where the file %q stands", first),
-					"rename one of the two",
-				)
+				return refusePath(p, fmt.Sprintf("needs a folder where the file %q stands", first),
+					"rename one of the two")
 			}
 		}
 	}
@@ -190,11 +185,8 @@ func checkPath(p string) error {
 	switch {
 	case !fs.ValidPath(p) || p == "." || !filepath.IsLocal(filepath.FromSlash(p)) ||
 		strings.ContainsAny(p, "\\:\x00\r\n"):
-		return refusePath(
-			p,
-			fmt.Sprintf("path %q leaves the target folder or is no plain path", p),
-			"use names parted by /, without .. and without a leading /",
-		)
+		return refusePath(p, fmt.Sprintf("path %q leaves the target folder or is no plain path", p),
+			"use names parted by /, without .. and without a leading /")
 	case p == markerName || strings.HasPrefix(p, markerName+"/"):
 		return refusePath(p, "name is kept for the marker of the target", "rename the file")
 	}
@@ -213,7 +205,7 @@ func paths(files []File) []string {
 	return out
 }
 
-// same reports a file on disk with exactly these bytes.
+// same reports whether a regular file on disk has exactly these bytes.
 func same(path string, data []byte) bool {
 	info, err := os.Lstat(path)
 	if err != nil || !info.Mode().IsRegular() || info.Size() != int64(len(data)) {

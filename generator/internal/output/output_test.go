@@ -14,7 +14,7 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// madeUp is a small invented site; every file contains its version.
+// madeUp returns an invented site in which every file contains the version.
 func madeUp(version string) []File {
 	files := []File{{"index.html", []byte("home " + version)}, {"sw.js", []byte("worker " + version)}}
 	for i := range 30 {
@@ -60,7 +60,7 @@ func holds(t *testing.T, target, version string) {
 	}
 }
 
-// alone checks that nothing lies beside the target.
+// alone checks that the folder of the target contains nothing else.
 func alone(t *testing.T, target string) {
 	t.Helper()
 	entries, err := os.ReadDir(filepath.Dir(target))
@@ -81,9 +81,9 @@ func byJournal(t *testing.T) {
 }
 
 func TestPublish(t *testing.T) {
-	for _, way := range []string{"exchange", "journal"} {
-		t.Run(way, func(t *testing.T) {
-			if way == "journal" {
+	for _, method := range []string{"exchange", "journal"} {
+		t.Run(method, func(t *testing.T) {
+			if method == "journal" {
 				byJournal(t)
 			}
 			target := filepath.Join(t.TempDir(), "deep", "site")
@@ -111,7 +111,7 @@ func TestPublishIntoAnEmptyFolder(t *testing.T) {
 	}
 }
 
-// refusal checks that Publish refuses with the text and leaves all as it was.
+// refusal checks that Publish returns a fault with the text.
 func refusal(t *testing.T, target string, files []File, text string) {
 	t.Helper()
 	err := Publish(target, files, Release(files))
@@ -210,7 +210,8 @@ func TestLock(t *testing.T) {
 	alone(t, target)
 }
 
-// A target with the same release is left alone, unless someone touched it.
+// A target with the same release is not replaced, unless a file in it has
+// changed.
 func TestUnchangedTarget(t *testing.T) {
 	target := filepath.Join(t.TempDir(), "site")
 	publish(t, target, "one")
@@ -225,10 +226,10 @@ func TestUnchangedTarget(t *testing.T) {
 	publish(t, target, "one")
 }
 
-// Web servers that distinguish versions by size and time look at whole seconds
-// (nginx: ETag is time and size in hexadecimal). Publishing pages of equal size
-// as fast as possible must still give each change a new second, also when a page
-// was away in between, and must leave unchanged pages their time.
+// Each change of a page gets a later second, also when pages of equal size are
+// published in fast succession or a page is missing from one release. Unchanged
+// pages keep their time. Web servers distinguish versions by size and time in
+// seconds (nginx: ETag is time and size in hexadecimal).
 func TestTimes(t *testing.T) {
 	target := filepath.Join(t.TempDir(), "site")
 	second := func(name string) int64 {
@@ -238,7 +239,7 @@ func TestTimes(t *testing.T) {
 		}
 		return info.ModTime().Unix()
 	}
-	times := map[string]int64{} // content of the page to the time it was served with
+	times := map[string]int64{} // by content of the page
 	seen := map[int64]string{}
 	constant := int64(0)
 	for i, content := range []string{"aaa", "bbb", "", "ccc", "aaa", "ddd"} {
@@ -269,7 +270,8 @@ func TestTimes(t *testing.T) {
 	}
 }
 
-// A write that fails half way leaves the old release and no litter.
+// After a write that fails the old release is in place, and nothing is left
+// beside it.
 func TestFailureWhileWriting(t *testing.T) {
 	target := filepath.Join(t.TempDir(), "site")
 	publish(t, target, "one")

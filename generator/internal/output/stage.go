@@ -11,12 +11,12 @@ import (
 	"time"
 )
 
-// stage is the folder in which a new release is staged.
+// stage is the staging directory of a new release.
 //
-// Files with the bytes of the old release keep their modification time. All
-// others get the release's own, which is at least a whole second later than any
-// time the target ever had: a web server that distinguishes versions by time in
-// seconds and size then never takes a changed page for the old one.
+// Files with the same bytes as in the old release keep their modification time.
+// All others get the time of the release, which is at least a second later than
+// any earlier time of the target. A web server that distinguishes versions by
+// size and time in seconds then serves no changed page as unchanged.
 type stage struct {
 	root   *os.Root
 	target string
@@ -24,14 +24,14 @@ type stage struct {
 	stamp  time.Time
 
 	mu      sync.Mutex
-	folders map[string]*os.Root // made so far; nil for one reached from the top
-	// enter lets one file be made at a time. Most pages share a folder, and the
-	// kernel admits one writer to a folder; the others would spin, not sleep.
-	enter sync.Mutex
+	folders map[string]*os.Root // made so far; nil where the folder is not open
+	// create is held while a file is created. The kernel locks a folder for one
+	// writer, and waiting goroutines would spin instead of sleep.
+	create sync.Mutex
 }
 
-// mostOpen bounds the folders kept open. Most sites have a few, and a file is
-// made faster in an open one.
+// mostOpen bounds the number of open folders. Creating a file is faster in an
+// open folder.
 const mostOpen = 32
 
 func newStage(dir, target string, old marker) (*stage, error) {
@@ -55,8 +55,8 @@ func (s *stage) close() {
 	s.root.Close()
 }
 
-// put writes one file; it may be called from several goroutines. unchanged
-// reports whether the old release has the same file.
+// put writes one file. It is safe for concurrent use. unchanged reports whether
+// the old release has the same file.
 func (s *stage) put(f File) (unchanged bool, err error) {
 	when := s.stamp
 	if s.old.there {
@@ -72,8 +72,8 @@ func (s *stage) put(f File) (unchanged bool, err error) {
 	return unchanged, s.write(folder, name, f.Data, when)
 }
 
-// folder is the open folder of a file and the file's name in it. The folder is
-// made where it is missing.
+// folder returns the open folder for a file and the file's path below it. It
+// makes a missing folder.
 func (s *stage) folder(name string) (*os.Root, string, error) {
 	dir, base := path.Split(name)
 	dir = path.Clean(dir)
@@ -98,11 +98,11 @@ func (s *stage) folder(name string) (*os.Root, string, error) {
 	return open, base, nil
 }
 
-// write makes a file in a folder and sets its modification time.
+// write creates a file in a folder and sets its modification time.
 func (s *stage) write(folder *os.Root, name string, data []byte, when time.Time) error {
-	s.enter.Lock()
+	s.create.Lock()
 	file, err := folder.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
-	s.enter.Unlock()
+	s.create.Unlock()
 	if err != nil {
 		return err
 	}
@@ -113,7 +113,7 @@ func (s *stage) write(folder *os.Root, name string, data []byte, when time.Time)
 	return folder.Chtimes(name, when, when)
 }
 
-// seal writes the marker and brings the stage safely to disk.
+// seal writes the marker and syncs the staging directory.
 func (s *stage) seal(dir, release string, files []string) error {
 	next := marker{Release: release, Time: s.stamp.Unix(), Paths: files}
 	if err := s.write(s.root, markerName, []byte(next.String()), s.stamp); err != nil {
@@ -127,8 +127,7 @@ func (s *stage) seal(dir, release string, files []string) error {
 	return syncTree(dir)
 }
 
-// each calls do for every file from as many goroutines as there are processors,
-// and returns the first error met.
+// each calls do for every file, concurrently, and returns the first error.
 func each(files []File, do func(File) error) error {
 	var group sync.WaitGroup
 	var once sync.Once
@@ -157,7 +156,7 @@ feed:
 	return first
 }
 
-// syncEach brings every file and folder below dir to disk, one by one.
+// syncEach syncs every file and folder below dir, one by one.
 func syncEach(dir string) error {
 	return filepath.WalkDir(dir, func(path string, d fs.DirEntry, err error) error {
 		if err != nil {

@@ -8,13 +8,16 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// errNoExchange says that two folders cannot be exchanged in one step here.
+// errNoExchange is returned by exchange where the system or the file system
+// cannot exchange two folders in one step.
 var errNoExchange = errors.New("the file system cannot exchange two folders in one step")
 
 // exchangeFolders is exchange, except in tests of the journal.
 var exchangeFolders = exchange
 
-// swap puts the finished stage in the target's place.
+// swap replaces the target with the staging directory. there is true where the
+// target exists. swap removes the staging directory, which then holds the old
+// release.
 func (s *site) swap(there bool) error {
 	var err error
 	if there {
@@ -29,7 +32,7 @@ func (s *site) swap(there bool) error {
 		os.RemoveAll(s.stage)
 		return systemFault(s.target, "cannot put the new release in place", err)
 	}
-	// The stage now holds the old release, if there was one.
+	// The staging directory now holds the old release, if there was one.
 	if err := syncOne(s.parent, true); err != nil {
 		return systemFault(s.parent, "the new release is in place, but not surely on disk", err)
 	}
@@ -39,20 +42,20 @@ func (s *site) swap(there bool) error {
 	return nil
 }
 
-// swapByJournal puts the stage in the target's place by two renames. Between
-// them the target is missing until the next start.
+// swapByJournal replaces the target by two renames. After a kill between them the
+// target is missing until the next start.
 func (s *site) swapByJournal() error {
 	for _, step := range s.journalSteps() {
 		if err := step(); err != nil {
-			// Finishing or undoing is the same work as after a kill.
+			// Recovery after an error is the same as after a kill.
 			return errors.Join(systemFault(s.target, "cannot put the new release in place", err), s.recover())
 		}
 	}
 	return nil
 }
 
-// journalSteps are the steps of swapByJournal. After a kill before, between or
-// after any of them recover brings the target to one whole release.
+// journalSteps returns the steps of swapByJournal. After a kill before, between or
+// after any of them recover restores the target to one complete release.
 func (s *site) journalSteps() []func() error {
 	return []func() error{
 		func() error { return writeDurably(s.notes, "the stage is whole; finish moving it to the target\n") },
@@ -65,12 +68,13 @@ func (s *site) journalSteps() []func() error {
 	}
 }
 
-// recover finishes a swap that was cut short and removes what was left over.
+// recover finishes an interrupted swap and removes its leftovers.
 //
-// With a journal the stage is whole. If the target is missing the kill fell
-// between the two renames, and the stage (or, failing that, the old release)
-// takes its place. In every other state the target is whole already. Without a
-// journal the stage may be anything and is thrown away.
+// Where the journal exists the staging directory is complete. If the target is
+// missing, the kill came between the two renames: the staging directory becomes
+// the target or, if it is missing too, the old release does. In every other state
+// the target is complete. Without a journal the staging directory may be
+// incomplete and is removed.
 func (s *site) recover() error {
 	leftovers := []string{s.notes, s.notes + unfinished, s.stage, s.retired}
 	if !slices.ContainsFunc(leftovers, exists) {
@@ -88,15 +92,11 @@ func (s *site) recover() error {
 	if err := syncOne(s.parent, true); err != nil {
 		return systemFault(s.parent, "cannot finish the last publication", err)
 	}
-	// The journal goes first: from then on the rest is mere litter.
+	// The journal is removed first: without it the rest can be removed too.
 	for _, path := range leftovers {
 		if err := os.RemoveAll(path); err != nil {
-			return fault.Fault{
-				File: path,
-				Code: "output",
-				Text: "cannot remove what the last publication left: " + err.Error(),
-				Hint: "remove it yourself",
-			}
+			return fault.Fault{File: path, Code: "output",
+				Text: "cannot remove what the last publication left: " + err.Error(), Hint: "remove it yourself"}
 		}
 	}
 	return nil
@@ -107,10 +107,10 @@ func exists(path string) bool {
 	return err == nil
 }
 
-// unfinished ends the name of a file until it is on disk.
+// unfinished is the suffix of a file's name until it is complete and synced.
 const unfinished = "-new"
 
-// writeDurably writes a small file so that it is on disk, whole, under its name.
+// writeDurably writes a file that appears under its name complete and synced.
 func writeDurably(path, text string) error {
 	fresh := path + unfinished
 	if err := os.WriteFile(fresh, []byte(text), 0o644); err != nil {

@@ -7,7 +7,7 @@ import (
 	"golang.org/x/sys/unix"
 )
 
-// exchange swaps two folders in one step.
+// exchange exchanges two folders in one step, or returns errNoExchange.
 func exchange(a, b string) error {
 	err := unix.Renameat2(unix.AT_FDCWD, a, unix.AT_FDCWD, b, unix.RENAME_EXCHANGE)
 	for _, refusal := range []error{unix.EINVAL, unix.ENOSYS, unix.ENOTSUP} {
@@ -18,9 +18,9 @@ func exchange(a, b string) error {
 	return err
 }
 
-// syncTree brings everything below dir to disk. One syncfs writes what the whole
-// file system has pending and waits for it; for ten thousand files that is far
-// cheaper than as many calls of fsync, and no weaker.
+// syncTree syncs everything below dir. One syncfs writes all pending data of the
+// file system and waits for it. For ten thousand files that is far cheaper than as
+// many calls of fsync, with the same guarantee.
 func syncTree(dir string) error {
 	d, err := os.Open(dir)
 	if err != nil {

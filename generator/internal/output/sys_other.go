@@ -2,8 +2,8 @@
 
 package output
 
-// exchange is missing here; the journal serves instead.
+// exchange is not available: callers use the journal.
 func exchange(a, b string) error { return errNoExchange }
 
-// syncTree brings everything below dir to disk, file by file.
+// syncTree syncs everything below dir, file by file.
 func syncTree(dir string) error { return syncEach(dir) }

@@ -9,8 +9,9 @@ import (
 	"golang.org/x/sys/unix"
 )
 
-// lock takes the lock file at path, or refuses when another process has it. The
-// system drops the lock when the process ends, however it ends.
+// lock locks the file at path. It returns errBusy where another process has the
+// lock. The system releases the lock when the process ends, also when it is
+// killed.
 func lock(path string) (unlock func(), err error) {
 	for {
 		f, err := os.OpenFile(path, os.O_RDWR|os.O_CREATE, 0o644)
@@ -24,18 +25,18 @@ func lock(path string) (unlock func(), err error) {
 			}
 			return nil, err
 		}
-		// The last holder may have removed the file between our two calls; then
-		// what we locked is not what others will find under the name.
-		ours, err1 := f.Stat()
+		// The last holder may have removed the file between the two calls. Then
+		// the locked file is not the one that other processes find at path.
+		locked, err1 := f.Stat()
 		named, err2 := os.Stat(path)
-		if err1 == nil && err2 == nil && os.SameFile(ours, named) {
+		if err1 == nil && err2 == nil && os.SameFile(locked, named) {
 			return func() { os.Remove(path); f.Close() }, nil
 		}
 		f.Close()
 	}
 }
 
-// syncOne brings a file or a folder to disk.
+// syncOne syncs a file or a folder.
 func syncOne(path string, _ bool) error {
 	f, err := os.Open(path)
 	if err != nil {

@@ -7,8 +7,9 @@ import (
 	"golang.org/x/sys/windows"
 )
 
-// lock takes the lock file at path, or refuses when another process has it. The
-// system drops the lock when the process ends, however it ends.
+// lock locks the file at path. It returns errBusy where another process has the
+// lock. The system releases the lock when the process ends, also when it is
+// killed.
 func lock(path string) (unlock func(), err error) {
 	f, err := os.OpenFile(path, os.O_RDWR|os.O_CREATE, 0o644)
 	if err != nil {
@@ -22,12 +23,12 @@ func lock(path string) (unlock func(), err error) {
 		}
 		return nil, err
 	}
-	// An open file cannot be removed here; one that another process opens in
-	// between stays, and does no harm.
+	// Windows cannot remove an open file. A lock file that another process opens
+	// between the two calls remains, which is harmless.
 	return func() { f.Close(); os.Remove(path) }, nil
 }
 
-// syncOne brings a file to disk. Windows writes folders by itself.
+// syncOne syncs a file. Windows syncs folders without a call.
 func syncOne(path string, folder bool) error {
 	if folder {
 		return nil

@@ -12,8 +12,9 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// The kernel checks permissions by the thread's file-system user, so a locked
-// thread that gives up root's sees what an ordinary user would.
+// A parent folder without write permission gives a fault, and the old release
+// stays. The kernel checks permissions by the file-system user of the thread, so
+// the test locks a thread and changes that user.
 func TestReadOnlyParent(t *testing.T) {
 	dir := filepath.Join(t.TempDir(), "parent")
 	if err := os.Mkdir(dir, 0o755); err != nil {

@@ -1,7 +1,7 @@
-// Package release makes release.json: the one file that holds the values of a
-// release, so that pages hold none and an edit changes only the pages that show
-// it. It lists the edition, what the script of a page loads, and the id of every
-// page.
+// Package release makes release.json, the only file with the values of a release.
+// Pages contain none of them, so that an edit changes only the pages that show it.
+// release.json lists the edition, the files that the script of a page loads, and
+// the id of every page.
 package release
 
 import (
@@ -33,8 +33,8 @@ type List struct {
 	Pages       map[string]string `json:"pages"` // id by path
 }
 
-// JSON is the list with one line for each file and page. Equal lists give equal
-// bytes.
+// JSON returns the list with one line for each file and page. Equal lists give
+// equal bytes.
 func (l List) JSON() []byte {
 	for _, m := range []*map[string]string{&l.Index, &l.Words, &l.Pages} {
 		if *m == nil {
@@ -56,8 +56,8 @@ func Stamp(page []byte) (stamped []byte, id string) {
 	return bytes.ReplaceAll(page, []byte(IDPlaceholder), []byte(id)), id
 }
 
-// Edition is a short name of a site: a hash of all its files but the list and
-// the worker, which hold the edition. Entries are in the order of their paths.
+// Edition returns a short name of a site: a hash of all its files but the list and
+// the worker, which contain the edition. The entries must be sorted by path.
 func Edition(entries []output.Entry) string {
 	h := sha256.New()
 	for _, e := range entries {
