@@ -69,7 +69,7 @@ var DevelopmentA23Formula = &calc.Formula{ID: "csa", Title: calc.Text("Developme
 		{Symbol: "f'c", Meaning: meansFc, Unit: "MPa"}, {Symbol: "d", Meaning: meansD, Unit: "mm"}},
 	Fn: calc.FuncN(func(v []float64) float64 { return DevelopmentA23(v[0], v[1], v[2], v[3], v[4], v[5]) }),
 	Go: "steel.DevelopmentA23", Source: "a233",
-	Limits: calc.Text("c is 0.45 with the cover and spacing required, else 0.6. At least 300 mm (12 in).")}
+	Limits: calc.Text("c is 0.45 where cover and spacing are kept, else 0.6. At least 300 mm (12 in).")}
 
 // ClassB is the Class B lap of a development length, in its unit:
 // l_st = max(1.3·l_d, l_min). Source: ACI 318-14, 25.5.2.1; CSA A23.3, 12.15.
