@@ -19,7 +19,7 @@ import (
 	"github.com/yuin/goldmark"
 )
 
-// cost is what a piece of work took.
+// cost is the time and memory of one measurement.
 type cost struct {
 	wall, cpu time.Duration
 	peak      int64 // largest resident set of one process, in bytes
@@ -33,8 +33,8 @@ func ms(d time.Duration) float64 { return float64(d) / float64(time.Millisecond)
 
 func ratio(a, b time.Duration) float64 { return float64(a) / float64(b) }
 
-// best repeats a measurement and keeps the least CPU: what disturbs a
-// measurement only ever adds to it.
+// best repeats a measurement and returns the one with the least CPU time, because
+// disturbances only add to it.
 func best(rounds int, work func() (cost, error)) (cost, error) {
 	var least cost
 	for i := range rounds {
@@ -49,35 +49,30 @@ func best(rounds int, work func() (cost, error)) (cost, error) {
 	return least, nil
 }
 
-// spend runs a program and returns what it and its children took.
+// spend runs a program and returns its cost, with that of its child processes.
 func spend(name string, args ...string) (cost, error) { return spendIn(nil, nil, name, args...) }
 
 func spendIn(env []string, out io.Writer, name string, args ...string) (cost, error) {
 	cmd := exec.Command(name, args...)
 	cmd.Env = append(os.Environ(), env...)
 	cmd.Stdout = out
-	var complaint strings.Builder
-	cmd.Stderr = &complaint
+	var stderr strings.Builder
+	cmd.Stderr = &stderr
 	start := time.Now()
 	err := cmd.Run()
 	wall := time.Since(start)
 	if err != nil {
-		return cost{}, fmt.Errorf(
-			"%s %s: %w\n%s",
-			filepath.Base(name),
-			strings.Join(args, " "),
-			err,
-			tail(complaint.String(), 20),
-		)
+		return cost{}, fmt.Errorf("%s %s: %w\n%s", filepath.Base(name), strings.Join(args, " "), err,
+			tail(stderr.String(), 20))
 	}
 	c := cost{wall: wall, cpu: cmd.ProcessState.UserTime() + cmd.ProcessState.SystemTime()}
 	if usage, ok := cmd.ProcessState.SysUsage().(*syscall.Rusage); ok {
-		c.peak = int64(usage.Maxrss) << 10 // Linux counts in KiB
+		c.peak = int64(usage.Maxrss) << 10 // KiB on Linux
 	}
 	return c, nil
 }
 
-// tail is the last lines of a text.
+// tail returns the last lines of a text, at most most.
 func tail(text string, most int) string {
 	lines := strings.Split(strings.TrimRight(text, "\n"), "\n")
 	if len(lines) > most {
@@ -97,8 +92,8 @@ func makeBinary(dir string) (binary string, module cost, err error) {
 	return filepath.Join("dist", "coursebook"), module, err
 }
 
-// convertApart converts a folder in a process of its own, so that its memory
-// and its collector do not mix with ours.
+// convertApart converts a folder in a separate process, so that its memory and
+// garbage collection are measured alone.
 func convertApart(content string) (cost, error) {
 	self, err := os.Executable()
 	if err != nil {
@@ -113,8 +108,9 @@ func convertApart(content string) (cost, error) {
 	return cost{wall: c[0], cpu: c[1]}, err
 }
 
-// convertFolder converts the pages of a folder with goldmark as it comes, on
-// all cores, from memory to memory, and prints wall and CPU time of just that.
+// convertFolder converts the pages of a folder with an unconfigured goldmark, on
+// all cores, from memory to memory. It prints the wall and CPU time of the
+// conversion as JSON.
 func convertFolder(w io.Writer, content string) error {
 	paths, err := filepath.Glob(filepath.Join(content, "*", "*.md"))
 	if err != nil {
@@ -135,7 +131,7 @@ func convertFolder(w io.Writer, content string) error {
 	return json.NewEncoder(w).Encode([2]time.Duration{time.Since(start), spent() - before})
 }
 
-// body is a page without its header, which is no Markdown.
+// body returns a page without its header, which is not Markdown.
 func body(page []byte) []byte {
 	const rule = "---\n"
 	text, ok := strings.CutPrefix(string(page), rule)
@@ -167,7 +163,7 @@ func convertAll(pages [][]byte) error {
 	return nil
 }
 
-// spent is the CPU time of this process so far.
+// spent returns the CPU time of this process so far.
 func spent() time.Duration {
 	var u syscall.Rusage
 	if err := syscall.Getrusage(syscall.RUSAGE_SELF, &u); err != nil {

@@ -10,7 +10,7 @@ import (
 	"strings"
 )
 
-// The invented manual is made of these words; nothing in it is advice.
+// The words of the invented manual. Nothing in it is advice.
 var (
 	verbs = strings.Fields("check measure set move mark read hold lift fill clear back tie count wash lay turn level " +
 		"stack carry write")
@@ -36,9 +36,9 @@ roles:
   - {id: hand, title: {en: Hand}}
 `
 
-// invent writes a manual of n procedures to dir and returns its bytes of
-// Markdown. The lists in the pages' headers are samples; see headerLists. The
-// same n, seed and samples always give the same manual.
+// invent writes a manual of n procedures to dir and returns the size of its
+// Markdown in bytes. samples are lists for the headers of pages; see headerLists.
+// The same n, seed and samples give the same manual.
 func invent(dir string, n int, seed uint64, samples []string) (int, error) {
 	if err := os.MkdirAll(filepath.Join(dir, "en"), 0o755); err != nil {
 		return 0, err
@@ -64,8 +64,8 @@ func invent(dir string, n int, seed uint64, samples []string) (int, error) {
 	return total, nil
 }
 
-// inventPage is a typical procedure of about 5 kB: header, caution, steps with
-// a hold point, checks, a table, notes; every tenth with a calculator.
+// inventPage returns a typical procedure of about 5 kB: header, caution, steps with
+// a hold point, checks, a table and notes. Every tenth page has a calculator.
 func inventPage(r *rand.Rand, i, n int, samples []string) string {
 	var b strings.Builder
 	fmt.Fprintf(&b,
@@ -99,9 +99,10 @@ func inventPage(r *rand.Rand, i, n int, samples []string) string {
 	return b.String()
 }
 
-// headerLists reads the lists of gear, sources and words from the headers of
-// the pages in dir, one text for each page that has all three. The lists take
-// most of the time that a header costs, so an invented header has real ones.
+// headerLists reads the lists of gear, sources and words from the headers of the
+// pages in dir. It returns one text for each page that has all three. Parsing these
+// lists takes most of the time of a header, so that invented headers contain real
+// ones.
 func headerLists(dir string) ([]string, error) {
 	names, err := filepath.Glob(filepath.Join(dir, "*.md"))
 	if err != nil {

@@ -1,9 +1,9 @@
 //go:build unix
 
-// Command bench prints what the generator costs: the build of large invented
-// manuals against plain Markdown conversion of the same text on the same
-// machine, and the bytes that the real manual sends to a phone. It prints
-// ratios and never asserts a time.
+// Command bench measures the generator: the build of large invented manuals,
+// compared with the Markdown conversion of the same text alone on the same
+// machine, and the bytes of the real manual. It prints times and ratios and
+// asserts nothing.
 package main
 
 import (
@@ -15,13 +15,13 @@ import (
 	"strings"
 )
 
-// options are the words of the command line.
+// options are the options of the command line.
 type options struct {
 	sizes   []int  // pages of each invented manual, rising
 	seed    uint64 // of the invented manuals
 	rounds  int    // runs of each measurement; the best counts
 	keep    bool   // leave the working folder in place
-	convert string // inner use: only convert this folder, in a process of its own
+	convert string // internal: only convert this folder; see convertApart
 }
 
 func main() {
@@ -82,7 +82,7 @@ func bench(o options) error {
 	return weighManual(dir, binary)
 }
 
-// benchBuilds builds each invented manual and converts the same text plainly.
+// benchBuilds builds each invented manual, and converts the same text alone.
 func benchBuilds(o options, dir, binary string) error {
 	samples, err := headerLists(filepath.Join("content", "en"))
 	if err != nil {
@@ -107,18 +107,11 @@ func benchBuilds(o options, dir, binary string) error {
 			return err
 		}
 		fmt.Printf("%6d pages, %d B of Markdown each\n", n, bytes/n)
-		fmt.Printf(
-			"       build                     %v  %.2f ms CPU a page, peak memory %d MB\n",
-			build,
-			ms(build.cpu)/float64(n),
-			build.peak>>20,
-		)
+		fmt.Printf("       build                     %v  %.2f ms CPU a page, peak memory %d MB\n",
+			build, ms(build.cpu)/float64(n), build.peak>>20)
 		fmt.Printf("       plain conversion          %v  %.3f ms CPU a page\n", plain, ms(plain.cpu)/float64(n))
-		fmt.Printf(
-			"       ratio                     %.1f × wall, %.1f × CPU\n\n",
-			ratio(build.wall, plain.wall),
-			ratio(build.cpu, plain.cpu),
-		)
+		fmt.Printf("       ratio                     %.1f × wall, %.1f × CPU\n\n",
+			ratio(build.wall, plain.wall), ratio(build.cpu, plain.cpu))
 		builds, plains = append(builds, build), append(plains, plain)
 		if !o.keep {
 			os.RemoveAll(out)
@@ -128,7 +121,7 @@ func benchBuilds(o options, dir, binary string) error {
 	return nil
 }
 
-// growth says how cost rises from the first to the last size.
+// growth prints how the cost grows from the first to the last size.
 func growth(sizes []int, builds, plains []cost) {
 	last := len(sizes) - 1
 	if last == 0 {
@@ -139,10 +132,6 @@ func growth(sizes []int, builds, plains []cost) {
 	theirs := (plains[last].cpu - plains[0].cpu).Seconds() * 1000 / pages
 	fmt.Printf("%d against %d pages: %.1f × wall, %.1f × CPU (budget 11 ×)\n", sizes[last], sizes[0],
 		ratio(builds[last].wall, builds[0].wall), ratio(builds[last].cpu, builds[0].cpu))
-	fmt.Printf(
-		"marginal CPU a page: %.3f ms, plain conversion %.3f ms: %.1f × (budget 10 ×)\n\n",
-		ours,
-		theirs,
-		ours/theirs,
-	)
+	fmt.Printf("marginal CPU a page: %.3f ms, plain conversion %.3f ms: %.1f × (budget 10 ×)\n\n",
+		ours, theirs, ours/theirs)
 }

@@ -15,7 +15,7 @@ import (
 	"strings"
 )
 
-// weighManual builds the real manual and prints what it sends to a phone.
+// weighManual builds the real manual and prints the sizes of its files after gzip.
 func weighManual(dir, binary string) error {
 	out := filepath.Join(dir, "manual")
 	pocket := filepath.Join(dir, "pocket.html")
@@ -69,7 +69,8 @@ func weighManual(dir, binary string) error {
 
 var sheetLink = regexp.MustCompile(`<link rel="stylesheet" href="([^"]+)"`)
 
-// firstStyles weighs the style sheets that a page names in its head.
+// firstStyles returns the size after gzip of the style sheets that the head of a
+// page links.
 func firstStyles(site fs.FS, name string, html []byte) int {
 	head, _, _ := bytes.Cut(html, []byte("<body"))
 	size := 0
@@ -81,7 +82,7 @@ func firstStyles(site fs.FS, name string, html []byte) int {
 	return size
 }
 
-// group sorts a file of the site into what a reader would ask for.
+// group returns the name of the group in which a file is counted.
 func group(name string) string {
 	base := path.Base(name)
 	switch path.Ext(name) {
@@ -103,14 +104,14 @@ func group(name string) string {
 	return name
 }
 
-// zipped is the size after gzip, or as it is where it is gzip already.
+// zipped returns the size after gzip. Data that is gzip already counts unchanged.
 func zipped(data []byte) int {
 	if bytes.HasPrefix(data, []byte{0x1f, 0x8b}) {
 		return len(data)
 	}
 	var b bytes.Buffer
 	z := gzip.NewWriter(&b)
-	z.Write(data) // a buffer takes everything
+	z.Write(data) // writing to a buffer cannot fail
 	z.Close()
 	return b.Len()
 }

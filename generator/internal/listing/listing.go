@@ -1,5 +1,5 @@
-// Package listing finds the Go function behind a formula and sets it as
-// highlighted HTML, so that the reader may check the arithmetic itself.
+// Package listing renders the Go functions of formulas as highlighted HTML, so that
+// a reader can check the arithmetic.
 package listing
 
 import (
@@ -18,10 +18,11 @@ import (
 	"github.com/alecthomas/chroma/v2/styles"
 )
 
-// Book finds functions in a tree of Go files, one package per folder.
+// Book finds functions in a tree of Go files, one package per folder. It caches
+// parsed files and is not safe for concurrent use.
 type Book struct {
 	fs     fs.FS
-	parsed map[string][]file
+	parsed map[string][]file // by package
 }
 
 type file struct {
@@ -31,7 +32,7 @@ type file struct {
 	set  *token.FileSet
 }
 
-// NewBook reads from a tree such as calculators.Sources.
+// NewBook returns a book that reads from a tree such as calculators.Sources.
 func NewBook(tree fs.FS) *Book { return &Book{fs: tree, parsed: map[string][]file{}} }
 
 // Listing is one function with its comment.
@@ -41,7 +42,8 @@ type Listing struct {
 	HTML string // highlighted, classes only
 }
 
-// Find sets the function named package.Function, or package.Type.Method.
+// Find returns the listing of a function named package.Function or
+// package.Type.Method.
 func (b *Book) Find(name string) (Listing, error) {
 	pkg, fn, ok := strings.Cut(name, ".")
 	if !ok {
@@ -114,12 +116,12 @@ func set(f file, d *ast.FuncDecl) (Listing, error) {
 	return Listing{File: f.name, Line: from.Line, HTML: out}, err
 }
 
-// formatter writes classes, never style attributes, which the page's content
-// security policy forbids.
+// formatter writes classes instead of style attributes, which the content security
+// policy of the pages forbids.
 var formatter = html.New(html.WithClasses(true), html.ClassPrefix("ch-"))
 
-// Highlight sets code in a language as HTML with classes; an unknown language
-// is set plain.
+// Highlight returns code as HTML with classes. Code in an unknown language is not
+// highlighted.
 func Highlight(language, code string) (string, error) {
 	lexer := lexers.Get(language)
 	if lexer == nil {
@@ -130,14 +132,14 @@ func Highlight(language, code string) (string, error) {
 		return "", err
 	}
 	var b bytes.Buffer
-	err = formatter.Format(&b, styles.Fallback, chroma.Literator(plain(tokens.Tokens())...))
+	err = formatter.Format(&b, styles.Fallback, chroma.Literator(merged(tokens.Tokens())...))
 	return b.String(), err
 }
 
-// plain leaves comments, keywords and names of functions, which a theme sets
-// apart, and makes one piece of text of all between: hundreds of listings in
-// one file would else be tens of thousands of elements that look like text.
-func plain(tokens []chroma.Token) []chroma.Token {
+// merged keeps comments, keywords and function names, which a theme styles, and
+// merges all tokens between into one text token. Otherwise the one-file edition
+// would contain tens of thousands of elements without a style.
+func merged(tokens []chroma.Token) []chroma.Token {
 	var out []chroma.Token
 	for _, t := range tokens {
 		if !t.Type.InCategory(chroma.Comment) && !t.Type.InCategory(chroma.Keyword) && t.Type != chroma.NameFunction {

@@ -42,7 +42,7 @@ func book() *Book {
 
 var tag = regexp.MustCompile(`<[^>]*>`)
 
-// text is what a reader sees of highlighted code.
+// text returns the text of highlighted code, without tags.
 func text(markup string) string { return html.UnescapeString(tag.ReplaceAllString(markup, "")) }
 
 func TestFind(t *testing.T) {
@@ -86,8 +86,8 @@ func TestFindRefuses(t *testing.T) {
 	}
 }
 
-// The page's policy forbids style attributes and inline scripts; text stays
-// text.
+// Highlighted code has no style attributes and scripts, which the content security
+// policy forbids, and its text is escaped.
 func TestHighlight(t *testing.T) {
 	for _, language := range []string{"go", "yaml", "no such language", ""} {
 		const hostile = "a := \"<script>alert(1)</script>\" // & <b onclick='x'>\n"
@@ -109,8 +109,8 @@ func TestHighlight(t *testing.T) {
 	}
 }
 
-// Every formula of the catalog has its function, with a comment above it, and
-// the page shows the very bytes of the source.
+// Every formula of the catalog has a function with a comment, and its listing has
+// the bytes of the source.
 func TestEveryFormulaHasAListing(t *testing.T) {
 	b := NewBook(calculators.Sources)
 	if c := len(catalog.All()); c < 37 {

@@ -1,6 +1,6 @@
-// Package page is the pure model of one Markdown page: what the reader sees
-// of its structure, with the line of everything, so that later checks can
-// point at the source. It knows neither Markdown nor HTML.
+// Package page is the data model of one page: its header, headings, steps, checks,
+// cautions, links and blocks, each with its source line, so that later checks can
+// locate a fault. It depends on neither Markdown nor HTML.
 package page
 
 // Page is one page of the manual in one language.
@@ -22,7 +22,7 @@ type Page struct {
 	Amounts  []Amount  // the numbers with a unit in the running text
 }
 
-// Kind says what part a page plays.
+// Kind is the role of a page in the manual.
 type Kind string
 
 // The kinds of page.
@@ -36,7 +36,7 @@ const (
 	Lesson    Kind = "lesson"
 )
 
-// Header is what the author says of the page.
+// Header is the YAML header of a page.
 type Header struct {
 	Title, Summary, Stage string
 	Kind                  Kind
@@ -44,25 +44,25 @@ type Header struct {
 	Roles                 []string
 	When, Time            string
 	Gear, Sources         []string
-	Next                  []string // slugs
-	Lessons               []string // course: slugs of its lessons, in order
-	Reads                 []string // lesson: slugs of the pages to read first
-	Words                 []string // search synonyms
-	Least                 []string // amounts that other units round up
-	Revised               string   // year-month-day
-	Lines                 map[string]int
+	Next                  []string       // slugs
+	Lessons               []string       // course: slugs of its lessons, in order
+	Reads                 []string       // lesson: slugs of the pages to read first
+	Words                 []string       // search synonyms
+	Least                 []string       // amounts whose conversions are rounded up
+	Revised               string         // year-month-day
+	Lines                 map[string]int // source line of each key
 }
 
 // Heading is a heading below the page's title.
 type Heading struct {
-	ID    string // unique on the page; letters of every script kept
+	ID    string // unique on the page; may contain letters of every script
 	Level int
 	Text  string
 	Line  int
 }
 
-// Link is a link as the author wrote it. Its place in Page.Links is its
-// number for the renderer.
+// Link is a link as the author wrote it. The renderer refers to it by its index in
+// Page.Links.
 type Link struct {
 	Target string // slug.md, slug.md#id, #id, calc:id, https://…; empty after a fault
 	Text   string
@@ -87,7 +87,7 @@ type Step struct {
 	Line int
 }
 
-// Check is one item of a task list. ID is stable as long as its text is.
+// Check is one item of a task list. ID changes only with its text.
 type Check struct {
 	ID   string
 	Text string
@@ -111,9 +111,9 @@ type Term struct {
 	Line int
 }
 
-// Section is a heading with the text below it; the first has no heading.
-// Blocks of the text are separated by line feeds. Numbers are as the author
-// wrote them, without their counterpart in the other system of units.
+// Section is a heading with the text below it. The first section has no heading.
+// Blocks of the text are separated by line feeds. Numbers are as the author wrote
+// them, without a conversion to the other system of units.
 type Section struct {
 	ID    string
 	Title string
@@ -121,23 +121,23 @@ type Section struct {
 	Line  int
 }
 
-// Prose is one block of running text as a reading grade wants it: without
-// code, and with each number and its unit put as the one word "0".
+// Prose is one block of running text for package readability: without code, and
+// with each number and its unit replaced by the word "0".
 type Prose struct {
 	Text string
 	Line int
 }
 
-// Amount is a number with a unit, as the author wrote it.
+// Amount is a number with its unit, as the author wrote it.
 type Amount struct {
 	Text string
 	Line int
 }
 
-// PlaceKind names what a fenced block places.
+// PlaceKind is the kind of a fenced block.
 type PlaceKind string
 
-// The kinds of place.
+// The kinds of fenced block.
 const (
 	Calculator PlaceKind = "calculator"
 	Table      PlaceKind = "table"
@@ -146,7 +146,8 @@ const (
 	Example    PlaceKind = "example"
 )
 
-// Place is a fenced block that places something.
+// Place is a fenced block that inserts a calculator, table, figure, questions or
+// an example.
 type Place struct {
 	Kind       PlaceKind
 	Line       int            // of the fence
@@ -160,10 +161,10 @@ type Place struct {
 	Questions  []Question
 	Title      string   // example; may be empty
 	Steps      []string // example without a calculator
-	Hide       int      // example: how many last steps are covered until asked for
+	Hide       int      // example: number of last steps that are hidden at first
 }
 
-// Input is one input of a calculator as typed in a block.
+// Input is one input of a calculator, as written in a block.
 type Input struct {
 	Path, Text string
 	Line, Col  int

@@ -6,23 +6,23 @@ import (
 	"unicode/utf8"
 )
 
-// Vocabulary finds the terms of one glossary in running text, regardless of their
-// case, in the plural too (a last word with s or es), the longest first. It
-// is safe for concurrent use.
+// Vocabulary finds the terms of one glossary in running text. It ignores case,
+// accepts plurals (a last word with s or es), and prefers the longest term. It is
+// safe for concurrent use.
 type Vocabulary struct {
 	terms []Term
-	first map[string][]wording
+	first map[string][]wording // by first word
 }
 
-// wording is one way to write a term, split into lower-case words. The first
-// word is the key that leads to it.
+// wording is one spelling of a term, split into lower-case words, without the
+// first word.
 type wording struct {
 	rest []string
-	term int
+	term int // index of the term
 }
 
-// NewVocabulary indexes the terms of a glossary page. Where two terms share a
-// wording, the first has it.
+// NewVocabulary returns the vocabulary of a glossary page. A wording that two terms
+// share belongs to the first.
 func NewVocabulary(terms []Term) *Vocabulary {
 	v := &Vocabulary{terms: terms, first: map[string][]wording{}}
 	seen := map[string]bool{}
@@ -47,11 +47,11 @@ func NewVocabulary(terms []Term) *Vocabulary {
 	return v
 }
 
-// Terms are the terms in the glossary's order.
+// Terms returns the terms in the order of the glossary.
 func (v *Vocabulary) Terms() []Term { return v.terms }
 
-// Next finds the next term in text at or after byte from: where it starts and
-// ends, and its place in Terms. It answers start -1 when there is none.
+// Next returns the next term in text at or after byte offset from: its start and
+// end, and its index in Terms. start is -1 where there is none.
 func (v *Vocabulary) Next(text string, from int) (start, end, term int) {
 	var buf [64]byte
 	for at := from; ; {
@@ -59,7 +59,7 @@ func (v *Vocabulary) Next(text string, from int) (start, end, term int) {
 		if start < 0 {
 			return -1, -1, -1
 		}
-		// A map is asked with a slice of bytes without making a string of it.
+		// The compiler does not allocate the string of this map index.
 		if list := v.first[string(lower(buf[:0], text[start:end]))]; list != nil {
 			if stop, term, ok := v.longest(list, text, end); ok {
 				return start, stop, term
@@ -69,7 +69,8 @@ func (v *Vocabulary) Next(text string, from int) (start, end, term int) {
 	}
 }
 
-// longest picks the wording that goes furthest from the end of its first word.
+// longest returns the longest wording that matches. end is the end of the first
+// word.
 func (v *Vocabulary) longest(list []wording, text string, end int) (stop, term int, ok bool) {
 	for _, w := range list {
 		if at, fits := w.follows(text, end); fits && at > stop {
@@ -79,8 +80,8 @@ func (v *Vocabulary) longest(list []wording, text string, end int) (stop, term i
 	return stop, term, ok
 }
 
-// follows reports whether the rest of the wording is at text[at:], each
-// word after one space, line feed or hyphen.
+// follows reports whether text[at:] begins with the rest of the wording, each word
+// after one space, line feed or hyphen. It returns the end of the match.
 func (w wording) follows(text string, at int) (end int, ok bool) {
 	for i, word := range w.rest {
 		r, size := utf8.DecodeRuneInString(text[at:])
@@ -102,7 +103,7 @@ func (w wording) follows(text string, at int) (end int, ok bool) {
 
 func plurals(word string) []string { return []string{word, word + "s", word + "es"} }
 
-// wordsOf splits a term as nextWord splits running text.
+// wordsOf splits a term into lower-case words.
 func wordsOf(name string) (words []string) {
 	for at := 0; ; {
 		start, end := nextWord(name, at)
@@ -114,7 +115,8 @@ func wordsOf(name string) (words []string) {
 	}
 }
 
-// nextWord finds the next run of letters and digits at or after from.
+// nextWord returns the next run of letters and digits at or after from; start is
+// -1 where there is none.
 func nextWord(text string, from int) (start, end int) {
 	start = -1
 	for i := from; i < len(text); {
@@ -147,7 +149,7 @@ func isWordByte(c byte) bool {
 	return 'a' <= c && c <= 'z' || 'A' <= c && c <= 'Z' || '0' <= c && c <= '9'
 }
 
-// lower appends a word in lower case.
+// lower appends a word in lower case to buf, which must be empty.
 func lower(buf []byte, word string) []byte {
 	for i := 0; i < len(word); i++ {
 		c := word[i]

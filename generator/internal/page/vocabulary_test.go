@@ -6,7 +6,7 @@ import (
 	"testing"
 )
 
-// found lists what a vocabulary finds in a text: the words and the term.
+// found lists the terms that a vocabulary finds in a text, as WORDS=ID.
 func found(v *Vocabulary, text string) string {
 	var all []string
 	for at := 0; ; {

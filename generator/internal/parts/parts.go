@@ -1,7 +1,6 @@
-// Package parts finds what the generator builds with: the theme, the module
-// behind the pages and the starter manual. In a checkout they are read from
-// its folders and the module is compiled. A binary made by `make dist`
-// contains them and needs no Go.
+// Package parts gives access to the theme, the compiled module and the starter
+// manual. In a checkout they are read from its folders, and the module is compiled.
+// A binary made by `make dist` embeds them and needs no Go.
 package parts
 
 import (
@@ -15,17 +14,18 @@ import (
 	"coursebook/generator/module/compiling"
 )
 
-// Source gives access to the parts. Each may be asked for more than once.
+// Source gives access to the parts. Its methods may be called repeatedly.
 type Source struct {
 	root   string // of the checkout; empty in a binary that contains the parts
 	packed fs.FS  // nil in a checkout
 }
 
-// CheckoutVariable names the checkout for a command that runs outside it, as
-// the whole-program tests do.
+// CheckoutVariable is the environment variable with the path of the checkout, for
+// a command that runs outside it, as in tests.
 const CheckoutVariable = "COURSEBOOK_CHECKOUT"
 
-// Open finds the parts.
+// Open returns the embedded parts or, where there are none, those of the checkout
+// named by CheckoutVariable or around the working folder.
 func Open() (*Source, error) {
 	if packed != nil {
 		return &Source{packed: packed}, nil
@@ -40,7 +40,8 @@ func Open() (*Source, error) {
 	return &Source{root: root}, nil
 }
 
-// checkout walks up from the working folder to the go.mod of this project.
+// checkout returns the nearest folder, from the working folder upwards, with the
+// go.mod of this project.
 func checkout() (string, error) {
 	dir, err := os.Getwd()
 	if err != nil {
@@ -70,21 +71,21 @@ func (s *Source) part(name string) (fs.FS, error) {
 	return os.DirFS(filepath.Join(s.root, filepath.FromSlash(name))), nil
 }
 
-// Paths of the parts. Those of the module exist in the pack only.
+// Paths of the parts. The paths of the module exist only in an embedded pack.
 const (
 	ThemePath   = "themes/plumb"
 	StarterPath = "generator/starter"
 	modulePath  = "module.wasmz"
-	notesPath   = "module-notes.txt" // one line a note
+	notesPath   = "module-notes.txt" // one note on each line
 )
 
-// Theme is the default theme.
+// Theme returns the default theme.
 func (s *Source) Theme() (fs.FS, error) { return s.part(ThemePath) }
 
-// Starter is the small manual that `coursebook start` writes.
+// Starter returns the manual that `coursebook start` writes.
 func (s *Source) Starter() (fs.FS, error) { return s.part(StarterPath) }
 
-// Module is the module behind the pages. In a checkout each call compiles it.
+// Module returns the compiled module. In a checkout each call compiles it.
 func (s *Source) Module() (compiling.Module, error) {
 	if s.packed == nil {
 		return compiling.Compile(s.root)
@@ -102,8 +103,8 @@ func (s *Source) Module() (compiling.Module, error) {
 
 func newline(r rune) bool { return r == '\n' }
 
-// Pack writes the parts to a folder, where a build with the tag dist embeds
-// them. The folder is emptied first. It returns the notes of the module.
+// Pack writes the parts to a folder, which a build with the tag dist embeds. It
+// empties the folder first. It returns the notes of the module.
 func (s *Source) Pack(out string) (notes []string, err error) {
 	if err := os.RemoveAll(out); err != nil {
 		return nil, err

@@ -31,7 +31,7 @@ func TestOpen(t *testing.T) {
 	write(ThemePath+"/icon.svg", "<svg/>")
 	write(StarterPath+"/manual.yaml", "title")
 
-	for _, dir := range []string{"", "deep", "deep/er", "deep/other"} { // another module's go.mod is passed by
+	for _, dir := range []string{"", "deep", "deep/er", "deep/other"} { // other has the go.mod of another module
 		t.Chdir(filepath.Join(root, dir))
 		h, err := Open()
 		if err != nil || h.Root() != root {
@@ -62,7 +62,7 @@ func TestOpen(t *testing.T) {
 	}
 }
 
-// A binary that contains the parts reads no file of the disk and runs no Go.
+// A binary that embeds the parts reads no other file and does not run Go.
 func TestPacked(t *testing.T) {
 	t.Setenv("PATH", t.TempDir())
 	h := &Source{packed: fstest.MapFS{
@@ -92,8 +92,8 @@ func TestPacked(t *testing.T) {
 	}
 }
 
-// What Pack writes is what a binary reads that embeds it. Files of an earlier
-// pack are gone.
+// A binary that embeds the output of Pack reads the same parts. Pack removes the
+// files of an earlier pack.
 func TestPack(t *testing.T) {
 	out := t.TempDir()
 	if err := os.WriteFile(filepath.Join(out, "old"), nil, 0o644); err != nil {

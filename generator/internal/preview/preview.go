@@ -1,6 +1,6 @@
-// Package preview serves a manual on this machine while it is written: it
-// builds into memory, rebuilds when a file changes, notifies open pages, and
-// shows faults in them. The last good build stays up while there are faults.
+// Package preview serves a manual on a loopback address while it is written: it
+// builds into memory, rebuilds when a file changes, notifies open pages, and shows
+// faults in them. While there are faults it serves the last good build.
 package preview
 
 import (
@@ -24,12 +24,12 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// Build makes the site in memory: file contents by path. It returns nil files
-// where there were errors.
+// Build builds the site and returns the contents of its files by path. files is
+// nil where there are errors.
 type Build func() (files map[string][]byte, faults []fault.Fault)
 
-// Script is what a page in preview loads beside its own script: it waits for
-// changes, shows faults, and reloads once the new build is in place.
+// Script is an additional script of each page in preview. It receives events from
+// the server, shows faults, and reloads the page after a build.
 const Script = `(()=>{"use strict";
 const events=new EventSource(new URL("preview-events",document.currentScript.src));
 const panel=document.createElement("pre");
@@ -48,7 +48,7 @@ events.addEventListener("faults",e=>{panel.textContent=JSON.parse(e.data);panel.
 events.addEventListener("built",()=>reload());
 })();`
 
-// ScriptPath is where the preview's script lies, from the site's root.
+// ScriptPath is the path of Script, from the site's root.
 const ScriptPath = "preview.js"
 
 // Server serves one manual.
@@ -58,22 +58,22 @@ type Server struct {
 
 	mu      sync.RWMutex
 	files   map[string][]byte
-	faults  string
+	faults  string // of the last build, printed; empty where it had no errors
 	clients map[chan event]bool
 }
 
 type event struct{ name, data string }
 
-// New is a server of what build makes; log gets one line per build.
+// New returns a server that calls build. log is called once for each build.
 func New(build Build, log func(format string, args ...any)) *Server {
 	return &Server{build: build, log: log, clients: map[chan event]bool{}}
 }
 
-// Rebuild builds and notifies the open pages.
+// Rebuild calls build and notifies the open pages.
 func (s *Server) Rebuild() {
 	start := time.Now()
 	files, faults := s.build()
-	shown := "" // warnings are for inspect; here they would drown what matters
+	shown := "" // errors only; inspect lists the warnings
 	if files == nil {
 		var text bytes.Buffer
 		fault.Print(&text, faults)
@@ -86,30 +86,34 @@ func (s *Server) Rebuild() {
 	}
 	s.mu.Unlock()
 	s.log("%sbuilt in %d ms, %s", shown, time.Since(start).Milliseconds(), fault.Count(faults))
-	s.tell(faultsEvent(shown))
+	s.send(faultsEvent(shown))
 	if files != nil {
-		s.tell(event{"built", "{}"})
+		s.send(event{"built", "{}"})
 	}
 }
 
-// faultsEvent is the event with the current faults; none hides its panel.
+// faultsEvent returns the event with the current faults. With an empty text the
+// page hides its panel.
 func faultsEvent(shown string) event {
 	data, _ := json.Marshal(shown) // a string always marshals
 	return event{"faults", string(data)}
 }
 
-func (s *Server) tell(e event) {
+// send sends an event to every open page. It does not wait for a page that does
+// not receive.
+func (s *Server) send(e event) {
 	s.mu.RLock()
 	defer s.mu.RUnlock()
 	for c := range s.clients {
 		select {
 		case c <- e:
-		default: // a page that does not listen any more
+		default:
 		}
 	}
 }
 
-// ServeHTTP serves the last good build, and the faults where there is none.
+// ServeHTTP serves the last good build. Before the first one it answers 503 with
+// the faults.
 func (s *Server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	name := strings.TrimPrefix(path.Clean(r.URL.Path), "/")
 	if name == "preview-events" {
@@ -142,7 +146,8 @@ func (s *Server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	}
 }
 
-// types are the types a plain static server knows; the module is bytes to it.
+// types holds the media types of a static server. The module has none, as on most
+// servers.
 var types = map[string]string{
 	".html": "text/html; charset=utf-8", ".js": "text/javascript; charset=utf-8", ".css": "text/css; charset=utf-8",
 	".svg": "image/svg+xml", ".webmanifest": "application/manifest+json", ".txt": "text/plain; charset=utf-8",
@@ -169,7 +174,7 @@ func (s *Server) events(w http.ResponseWriter, r *http.Request) {
 	c := make(chan event, 8)
 	s.mu.Lock()
 	s.clients[c] = true
-	if s.faults != "" { // a page opened since the faults came up
+	if s.faults != "" { // for a page opened after the last build
 		c <- faultsEvent(s.faults)
 	}
 	s.mu.Unlock()
@@ -193,8 +198,8 @@ func (s *Server) events(w http.ResponseWriter, r *http.Request) {
 	}
 }
 
-// Run serves on a loopback address until ctx ends, and rebuilds when a file
-// below one of the folders changes. ready is called with the listening address.
+// Run serves on a loopback address until ctx is done, and rebuilds when a file below
+// one of the folders changes. It calls ready with the URL after the first build.
 func (s *Server) Run(ctx context.Context, addr string, folders []string, ready func(url string)) error {
 	if err := loopback(addr); err != nil {
 		return err
@@ -215,7 +220,7 @@ func (s *Server) Run(ctx context.Context, addr string, folders []string, ready f
 	}
 	s.Rebuild()
 	server := &http.Server{Handler: s, ReadHeaderTimeout: 10 * time.Second}
-	go s.follow(ctx, watcher)
+	go s.rebuildOnChange(ctx, watcher)
 	go func() {
 		<-ctx.Done()
 		server.Close()
@@ -227,8 +232,7 @@ func (s *Server) Run(ctx context.Context, addr string, folders []string, ready f
 	return nil
 }
 
-// loopback refuses addresses that others on the network could reach: the
-// preview is for the one who writes.
+// loopback returns an error for an address that other machines could reach.
 func loopback(addr string) error {
 	host, _, err := net.SplitHostPort(addr)
 	if err != nil {
@@ -240,8 +244,8 @@ func loopback(addr string) error {
 	return fmt.Errorf("-addr %s is not on this machine; use 127.0.0.1 or localhost", addr)
 }
 
-// watchBelow watches a folder and those below it. Hidden ones are no content,
-// and a version control would wake the watcher at every command.
+// watchBelow watches a folder and the folders below it, but not hidden ones: they
+// hold no content, and version control changes them with every command.
 func watchBelow(w *fsnotify.Watcher, folder string) error {
 	return filepath.WalkDir(folder, func(name string, d fs.DirEntry, err error) error {
 		switch {
@@ -256,11 +260,13 @@ func watchBelow(w *fsnotify.Watcher, folder string) error {
 
 func hidden(name string) bool { return strings.HasPrefix(filepath.Base(name), ".") }
 
-// quiet is how long the files must rest before a rebuild: an editor saves in
+// quiet is the time without changes before a rebuild. Editors save a file in
 // several steps.
 const quiet = 60 * time.Millisecond
 
-func (s *Server) follow(ctx context.Context, w *fsnotify.Watcher) {
+// rebuildOnChange calls Rebuild after changes of the watched folders, until ctx is
+// done.
+func (s *Server) rebuildOnChange(ctx context.Context, w *fsnotify.Watcher) {
 	timer := time.NewTimer(time.Hour)
 	timer.Stop()
 	for {
@@ -275,7 +281,8 @@ func (s *Server) follow(ctx context.Context, w *fsnotify.Watcher) {
 				continue
 			}
 			if e.Has(fsnotify.Create) {
-				// a new folder; where it is a file, or gone again, there is nothing to add
+				// A new folder is watched too. For a file, or a folder that is gone
+				// again, the error is ignored.
 				_ = watchBelow(w, e.Name)
 			}
 			timer.Reset(quiet)

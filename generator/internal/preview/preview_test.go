@@ -15,12 +15,12 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// patience bounds every wait; nothing is proved by waiting.
+// patience is the limit of every wait. No test depends on a delay.
 const patience = 20 * time.Second
 
 func quietly(string, ...any) {}
 
-// site is a build that the test changes between rebuilds.
+// site is a build whose result a test changes between rebuilds.
 type site struct {
 	files  map[string][]byte
 	faults []fault.Fault
@@ -30,12 +30,9 @@ func (s *site) build() (map[string][]byte, []fault.Fault) { return s.files, s.fa
 
 func whole(text string) map[string][]byte {
 	return map[string][]byte{
-		"index.html": []byte(
-			"<h1>" + text + "</h1>",
-		), "404.html": []byte("missing"), "en/index.html": []byte("english"),
-		"en/corner.html": []byte(
-			"corner",
-		), "assets/a.css": []byte("p{}"), "assets/b.wasmz": {0x1f, 0x8b}, "sw.js": []byte("1"),
+		"index.html": []byte("<h1>" + text + "</h1>"), "404.html": []byte("missing"),
+		"en/index.html": []byte("english"), "en/corner.html": []byte("corner"),
+		"assets/a.css": []byte("p{}"), "assets/b.wasmz": {0x1f, 0x8b}, "sw.js": []byte("1"),
 		"assets/w.tsv": []byte("k\tv"), "app.webmanifest": []byte("{}"), "assets/p.svg": []byte("<svg/>"),
 	}
 }
@@ -94,8 +91,8 @@ func TestServes(t *testing.T) {
 	}
 }
 
-// Without a build the page shows the faults and reloads by itself.
-// With one, the last good build stays up after later faults.
+// Before the first good build a page shows the faults and reloads by itself. After
+// it, the last good build is served while there are faults.
 func TestLastGoodBuildStays(t *testing.T) {
 	var log strings.Builder
 	b := &site{faults: broken}
@@ -129,8 +126,8 @@ func TestLastGoodBuildStays(t *testing.T) {
 	}
 }
 
-// listener reads the events of an open page, as a browser does: the format is
-// that of WHATWG HTML, section 9.2.6.
+// listener reads the event stream of an open page, in the format of WHATWG HTML,
+// section 9.2.6.
 type listener struct {
 	t     *testing.T
 	lines *bufio.Reader
@@ -168,7 +165,7 @@ func (l *listener) line() string {
 	return strings.TrimSuffix(line, "\n")
 }
 
-// next is the next event: its name and its data as text.
+// next returns the name and the data of the next event. A JSON string is decoded.
 func (l *listener) next() (name, data string) {
 	l.t.Helper()
 	name = strings.TrimPrefix(l.line(), "event: ")
@@ -210,9 +207,9 @@ func TestEvents(t *testing.T) {
 	}
 }
 
-// A page that went away is forgotten, and one that does not listen holds up
-// nobody.
-func TestPagesThatDoNotListen(t *testing.T) {
+// A closed page is removed from the clients. A page that does not receive does not
+// block the server.
+func TestPagesThatDoNotReceive(t *testing.T) {
 	s := New((&site{files: whole("one")}).build, quietly)
 	ctx, leave := context.WithCancel(context.Background())
 	done := make(chan struct{})
@@ -232,6 +229,6 @@ func TestPagesThatDoNotListen(t *testing.T) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	if len(s.clients) != 1 || !s.clients[deaf] {
-		t.Errorf("%d pages are kept", len(s.clients))
+		t.Errorf("%d pages are left", len(s.clients))
 	}
 }

@@ -27,12 +27,12 @@ func TestLoopback(t *testing.T) {
 			t.Errorf("%s: %v", addr, err)
 		}
 		if err != nil && !strings.Contains(err.Error(), "127.0.0.1") {
-			t.Errorf("%s: no way out in %q", addr, err)
+			t.Errorf("%s: no usable address in %q", addr, err)
 		}
 	}
 }
 
-// An address that cannot be had is an error before anything is built.
+// An address that cannot be used is an error before the first build.
 func TestRunRefuses(t *testing.T) {
 	taken, err := net.Listen("tcp", "127.0.0.1:0")
 	if err != nil {
@@ -55,11 +55,11 @@ func TestRunRefuses(t *testing.T) {
 	}
 }
 
-// writer is a preview of a real folder at work.
+// writer runs a preview of a temporary folder and writes files to it.
 type writer struct {
 	t      *testing.T
 	folder string
-	builds chan string // what the files said at each build
+	builds chan string // content of the files at each build
 	url    string
 }
 
@@ -113,7 +113,7 @@ func (w *writer) write(name, text string) {
 	}
 }
 
-// built waits for a build that saw the files say text.
+// built waits for a build in which the content of the files is text.
 func (w *writer) built(text string) {
 	w.t.Helper()
 	limit := time.After(patience)
@@ -155,8 +155,7 @@ func TestRebuildsOnChange(t *testing.T) {
 	w.built("")
 }
 
-// A folder made while the preview runs is watched as those from before, and
-// so are the folders in it.
+// A folder made while the preview runs is watched, with the folders in it.
 func TestNewFolderIsWatched(t *testing.T) {
 	w := begin(t)
 	w.write("es/deep/first.md", " and new")
@@ -165,9 +164,9 @@ func TestNewFolderIsWatched(t *testing.T) {
 	w.built("begun and changed")
 }
 
-// What hides is no content: a version control's folder wakes nobody.
+// Hidden folders, such as those of version control, are not watched.
 func TestHiddenFoldersAreNotWatched(t *testing.T) {
-	folder := filepath.Join(t.TempDir(), ".book") // the manual itself may hide
+	folder := filepath.Join(t.TempDir(), ".book") // the folder of the manual may be hidden
 	for _, name := range []string{"en", "pictures/deep", ".git/objects", "en/.old"} {
 		if err := os.MkdirAll(filepath.Join(folder, filepath.FromSlash(name)), 0o755); err != nil {
 			t.Fatal(err)

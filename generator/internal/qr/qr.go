@@ -1,5 +1,4 @@
-// Package qr draws QR codes (ISO/IEC 18004) as the path of an SVG, for paper
-// that a phone's camera reads in the dust of a site.
+// Package qr draws QR codes (ISO/IEC 18004) as SVG paths, for printed pages.
 package qr
 
 import (
@@ -13,8 +12,8 @@ import (
 // 18004, 9.1).
 const Quiet = 4
 
-// Code is a code at level Q, which is still read with a quarter of its words
-// lost. Modules are counted from the top left, quiet zone included.
+// Code is a QR code at error correction level Q, which restores about a quarter of
+// the code words. Modules are counted from the top left of the quiet zone.
 type Code struct {
 	// Side is the width and height in modules, with the quiet zone.
 	Side int
@@ -22,8 +21,8 @@ type Code struct {
 	Path string
 }
 
-// New makes the code of a text. A text of more than 1,663 bytes fits in no
-// code of this level.
+// New returns the code of a text. A text of more than 1,663 bytes, the capacity of
+// level Q, is an error.
 func New(text string) (Code, error) {
 	made, err := qrcode.New(text, qrcode.High)
 	if err != nil {
@@ -34,7 +33,7 @@ func New(text string) (Code, error) {
 	return Code{Side: len(dark) + 2*Quiet, Path: path(dark)}, nil
 }
 
-// path draws each run of dark modules in a row as one bar.
+// path returns a path with one rectangle for each run of dark modules in a row.
 func path(dark [][]bool) string {
 	var d []byte
 	for y, row := range dark {

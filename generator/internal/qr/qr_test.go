@@ -12,28 +12,28 @@ import (
 	"github.com/makiuchi-d/gozxing/qrcode"
 )
 
-// dots is how many dots a module has in the picture that is read back.
+// dots is the width of a module in the test image, in pixels.
 const dots = 6
 
-// drawn fills the bars of a path, read as SVG defines them, on white.
+// drawn returns an image of the code, drawn from its SVG path.
 func drawn(t *testing.T, c Code) *image.Gray {
 	t.Helper()
 	img := image.NewGray(image.Rect(0, 0, c.Side*dots, c.Side*dots))
 	draw.Draw(img, img.Bounds(), image.White, image.Point{}, draw.Src)
-	for _, one := range strings.SplitAfter(c.Path, "z") {
-		if one == "" {
+	for _, bar := range strings.SplitAfter(c.Path, "z") {
+		if bar == "" {
 			continue
 		}
 		var x, y, length, back int
-		if _, err := fmt.Sscanf(one, "M%d %dh%dv1h-%dz", &x, &y, &length, &back); err != nil || back != length {
-			t.Fatalf("the path holds %q: %v", one, err)
+		if _, err := fmt.Sscanf(bar, "M%d %dh%dv1h-%dz", &x, &y, &length, &back); err != nil || back != length {
+			t.Fatalf("the path holds %q: %v", bar, err)
 		}
 		draw.Draw(img, image.Rect(x*dots, y*dots, (x+length)*dots, (y+1)*dots), image.Black, image.Point{}, draw.Src)
 	}
 	return img
 }
 
-// read is what another library makes of the picture.
+// read decodes an image with an independent library.
 func read(img image.Image) (text, level string, err error) {
 	bits, err := gozxing.NewBinaryBitmapFromImage(img)
 	if err != nil {
@@ -54,7 +54,7 @@ var addresses = []string{
 	"https://example.org/" + strings.Repeat("long/", 60),
 }
 
-// An independent reader finds the same text and level Q.
+// An independent library reads the same text, at level Q.
 func TestReadBack(t *testing.T) {
 	for _, address := range addresses {
 		c, err := New(address)
@@ -78,7 +78,7 @@ func TestSide(t *testing.T) {
 	}
 }
 
-// The quiet zone is empty and the code begins right behind it.
+// The quiet zone is empty and the code begins right after it.
 func TestQuietZone(t *testing.T) {
 	c, err := New(addresses[1])
 	if err != nil {
@@ -98,9 +98,9 @@ func TestQuietZone(t *testing.T) {
 	}
 }
 
-// A blot of concrete over a tenth of the whole square leaves the code legible
-// where it falls on data: level Q survives the loss of 25 % of the words. One
-// that hides the patterns of the corners keeps a reader from finding the code.
+// A blot that covers a tenth of the square is harmless where it covers data: level
+// Q restores 25 % of the code words. A blot on a finder pattern would hide the
+// code, so that the test places none there.
 func TestBlot(t *testing.T) {
 	for _, address := range addresses[1:4] {
 		c, err := New(address)
@@ -117,23 +117,11 @@ func TestBlot(t *testing.T) {
 			for _, blot := range []color.Gray{{0}, {255}, {90}} {
 				img := drawn(t, c)
 				from := image.Pt((Quiet+at[0])*dots, (Quiet+at[1])*dots)
-				draw.Draw(
-					img,
-					image.Rectangle{from, from.Add(image.Pt(side*dots, side*dots))},
-					image.NewUniform(blot),
-					image.Point{},
-					draw.Src,
-				)
+				draw.Draw(img, image.Rectangle{from, from.Add(image.Pt(side*dots, side*dots))}, image.NewUniform(blot),
+					image.Point{}, draw.Src)
 				if got, _, err := read(img); err != nil || got != address {
-					t.Errorf(
-						"%s, a blot of %d modules a side at %v, grey %d: read as %q: %v",
-						address,
-						side,
-						at,
-						blot.Y,
-						got,
-						err,
-					)
+					t.Errorf("%s, a blot of %d modules a side at %v, grey %d: read as %q: %v", address, side, at,
+						blot.Y, got, err)
 				}
 			}
 		}

@@ -1,39 +1,39 @@
-// Package readability grades how hard a text is to read: words a sentence and
-// syllables a word, put into the formula that its language has.
+// Package readability grades how hard a text is to read, from the words per
+// sentence and the syllables per word, with the formula of its language.
 package readability
 
 import "strings"
 
-// Limits of a page that a crew reads in gloves and glare.
+// Limits of a page.
 const (
-	// MaxGrade is the highest US school grade of an English page. Of 103
-	// safety documents scored by Sinyai (2018) a third lay above it.
+	// MaxGrade is the highest US school grade of an English page. A third of the
+	// 103 safety documents that Sinyai (2018) scored exceed it.
 	MaxGrade = 8
 	// MinPerspicuity is the lowest index of a Spanish page: the edge between
 	// "normal" and "somewhat hard" on the scale of Barrio-Cantalejo (2008).
 	MinPerspicuity = 55
-	// MaxWords is the longest sentence in words, as GOV.UK's guide has it.
+	// MaxWords is the longest sentence, in words (GOV.UK content guide).
 	MaxWords = 25
-	// enough words that a grade means something.
-	enough = 60
+	// minWords is the shortest text that is graded, in words.
+	minWords = 60
 )
 
-// Score is the count of a text and its grade.
+// Score holds the counts of a text and its grade.
 type Score struct {
 	Sentences, Words, Syllables int
-	// Formula names what Value is; empty when the language has no formula
-	// here or the text is too short for one.
+	// Formula is the name of the formula of Value. It is empty where the language
+	// has no formula here, or the text is too short.
 	Formula string
-	// Value is a school grade (higher is harder) or an index (lower is
-	// harder), by the formula.
+	// Value is a school grade (higher is harder) or an index (lower is harder),
+	// depending on the formula.
 	Value float64
-	// Hard is whether Value is past Limit.
+	// Hard reports whether the text is harder than Limit.
 	Hard  bool
 	Limit float64
 }
 
-// Measure scores blocks of running text in a language. Numbers and names
-// (capitals within a sentence) are left out of the count.
+// Measure scores blocks of running text in a language. It does not count numbers
+// and names, which are capitalized words within a sentence.
 func Measure(lang string, blocks []string) Score {
 	base, _, _ := strings.Cut(lang, "-")
 	count := syllables[base]
@@ -41,7 +41,7 @@ func Measure(lang string, blocks []string) Score {
 	for _, b := range blocks {
 		for _, sentence := range Sentences(b) {
 			words := 0
-			for _, w := range plainWords(sentence) {
+			for _, w := range gradedWords(sentence) {
 				words++
 				if count != nil {
 					s.Syllables += count(w)
@@ -53,7 +53,7 @@ func Measure(lang string, blocks []string) Score {
 			}
 		}
 	}
-	if s.Words < enough {
+	if s.Words < minWords {
 		return s
 	}
 	perSentence := float64(s.Words) / float64(s.Sentences)

@@ -6,7 +6,7 @@ import (
 	"unicode/utf8"
 )
 
-// abbreviations end with a point that ends no sentence.
+// abbreviations lists words whose final point does not end a sentence.
 var abbreviations = map[string]bool{
 	"e.g": true, "i.e": true, "approx": true, "no": true, "nos": true, "p": true, "pp": true, "vs": true, "fig": true,
 	"eq": true, "ed": true,
@@ -14,11 +14,12 @@ var abbreviations = map[string]bool{
 	"ej": true, "máx": true, "mín": true, "pulg": true,
 }
 
-// closers may be between a sentence's mark and its end.
+// closers may follow the mark that ends a sentence.
 const closers = "\"'”’»)"
 
-// Sentences splits a block of text. A sentence ends at a point, question or
-// exclamation mark that a space and a capital follow, or the block's end.
+// Sentences splits a block of text into sentences. A sentence ends at a point,
+// question mark or exclamation mark before a space and a capital or digit, and at
+// the end of the block. The point of an abbreviation does not end a sentence.
 func Sentences(block string) []string {
 	var all []string
 	start := 0
@@ -62,7 +63,7 @@ func endsHere(s string, start, i int) bool {
 	return !abbreviations[strings.ToLower(s[from:i])]
 }
 
-// Words counts the words of a sentence; a number is one.
+// Words returns the number of words in a sentence. A number counts as a word.
 func Words(sentence string) int {
 	n := 0
 	for _, w := range strings.Fields(sentence) {
@@ -73,10 +74,10 @@ func Words(sentence string) int {
 	return n
 }
 
-// plainWords are a sentence's words for a grade, in lower case: without
-// numbers and without names, which are words that open with a capital
-// anywhere but at the sentence's start. Parts of a compound count apart.
-func plainWords(sentence string) []string {
+// gradedWords returns the words of a sentence that count for a grade, in lower
+// case: without numbers and without names, which are capitalized words after the
+// first. The parts of a compound are separate words.
+func gradedWords(sentence string) []string {
 	var words []string
 	first := true
 	for _, w := range strings.FieldsFunc(sentence,

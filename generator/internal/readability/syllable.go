@@ -14,7 +14,8 @@ var syllables = map[string]func(string) int{"en": English, "es": Spanish}
 //go:embed exceptions.tsv
 var exceptionsFile string
 
-// exceptions holds the syllables of English words that the rules miscount.
+// exceptions holds the number of syllables of English words that the rules
+// miscount.
 var exceptions = sync.OnceValue(func() map[string]int { return parseExceptions(exceptionsFile) })
 
 // parseExceptions reads lines of a word, a tab and a number. Empty lines and
@@ -30,11 +31,8 @@ func parseExceptions(text string) map[string]int {
 		n, err := strconv.Atoi(digits)
 		if err != nil || n < 1 || word != strings.ToLower(word) || counts[word] > 0 {
 			panic(
-				fmt.Sprintf(
-					"exceptions.tsv:%d: want a new lower-case word, a tab and a number of syllables: %q",
-					i+1,
-					line,
-				),
+				fmt.Sprintf("exceptions.tsv:%d: want a new lower-case word, a tab and a number of syllables: %q", i+1,
+					line),
 			)
 		}
 		counts[word] = n
@@ -42,9 +40,9 @@ func parseExceptions(text string) map[string]int {
 	return counts
 }
 
-// English estimates syllables by the groups of vowels, less a silent e; the
-// commonest words that this miscounts are listed. Such a count is within a
-// few per cent on running text.
+// English estimates the syllables of a lower-case word: the groups of vowels, less
+// silent ones, with a list of exceptions. On running text the total is within a
+// few per cent.
 func English(word string) int {
 	word = strings.ReplaceAll(word, "’", "'")
 	if n, ok := exceptions()[word]; ok {
@@ -67,8 +65,8 @@ func English(word string) int {
 	return max(n, 1)
 }
 
-// breaks reports whether a vowel after a vowel opens a syllable:
-// i-a in material, i-o in radio but not in -tion and -cious, i-ng in drying.
+// breaks reports whether the vowel at i begins a syllable although it follows a
+// vowel: i-a in material, i-o in radio but not in -tion and -cious, y-i in drying.
 func breaks(word string, i int) bool {
 	pair, rest := word[i-1:i+1], word[i+1:]
 	switch pair {
@@ -93,7 +91,7 @@ func breaks(word string, i int) bool {
 	return false
 }
 
-// silent counts the written vowels at a word's end that are not spoken.
+// silent returns the number of silent vowels at the end of a word, 0 or 1.
 func silent(word string) int {
 	switch {
 	case len(word) < 3:
@@ -136,9 +134,9 @@ func sibilant(s string) bool {
 
 func isConsonant(c byte) bool { return 'a' <= c && c <= 'z' && strings.IndexByte("aeiouy", c) < 0 }
 
-// Spanish counts syllables by the rules of its spelling: each vowel is one,
-// save that an unstressed i or u beside another vowel joins it. The u of gue,
-// gui, que, qui is silent.
+// Spanish returns the syllables of a lower-case word by the rules of spelling: one
+// for each vowel, but an unstressed i or u beside another vowel forms a diphthong
+// with it. The u of gue, gui, que and qui is silent.
 func Spanish(word string) int {
 	word = silentU.Replace(word)
 	n := 0
@@ -164,25 +162,9 @@ func Spanish(word string) int {
 
 const spanishVowels = "aeiouáéíóúü"
 
-var silentU = strings.NewReplacer(
-	"gue",
-	"ge",
-	"gui",
-	"gi",
-	"gué",
-	"gé",
-	"guí",
-	"gí",
-	"que",
-	"qe",
-	"qui",
-	"qi",
-	"qué",
-	"qé",
-	"quí",
-	"qí",
-)
+var silentU = strings.NewReplacer("gue", "ge", "gui", "gi", "gué", "gé", "guí", "gí", "que", "qe", "qui", "qi", "qué",
+	"qé", "quí", "qí")
 
-// weak reports whether a vowel joins its neighbour: i and u without a stress
-// mark.
+// weak reports whether a vowel can be part of a diphthong with any other: i and u
+// without an accent.
 func weak(r rune) bool { return r == 'i' || r == 'u' || r == 'ü' }

@@ -8,19 +8,19 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// Keyed lists a theme's English texts by key.
+// Keyed holds the English texts of a theme by key.
 type Keyed map[string]string
 
-// Hash is the part of a theme's translation that names the English text it
-// was made from.
+// Hash returns a short hash of an English text. A translation of a theme's text
+// contains the hash of the English text it was made from.
 func Hash(english string) string {
 	sum := sha256.Sum256([]byte(english))
 	return hex.EncodeToString(sum[:4])
 }
 
-// Parse reads a theme's translations of one language into w: key, hash and
-// text, separated by tabs. An unknown key, a stale hash and other slots are
-// faults.
+// Parse reads a theme's translations of one language into w. A line holds key,
+// hash and text, separated by tabs. An unknown key, a key given twice, a hash of
+// another English text, and slots that differ from the English are faults.
 func (k Keyed) Parse(path string, data []byte, w map[string]string, faults *fault.List) {
 	for _, l := range lines(path, data, faults) {
 		if len(l.parts) != 3 || l.parts[0] == "" || l.parts[2] == "" {
@@ -45,7 +45,7 @@ func (k Keyed) Parse(path string, data []byte, w map[string]string, faults *faul
 	}
 }
 
-// Missing lists the keys without a translation, sorted.
+// Missing returns the keys without a translation, sorted.
 func (k Keyed) Missing(w map[string]string) []string {
 	var keys []string
 	for key := range k {

@@ -20,8 +20,8 @@ import (
 // Texts lists the calculators' texts by calc.Text.Key.
 type Texts map[uint64]Text
 
-// Text is a text with the topic whose sources hold it; texts outside the
-// topics, and those of several, have the topic "common".
+// Text is a text with the topic in whose sources it is. Texts outside the topics
+// and texts of several topics have the topic "common".
 type Text struct {
 	calc.Text
 	Topic string
@@ -29,16 +29,16 @@ type Text struct {
 
 const common = "common"
 
-// testSupport is the folder of the test support package, whose texts no reader
-// sees.
+// testSupport is the folder of the test support package, whose texts are not
+// shown.
 const testSupport = "calctest"
 
-// shared are the folders of calculators whose texts belong to no topic.
+// shared lists the folders whose texts have the topic "common".
 var shared = []string{"calc", "quantity", "displays"}
 
-// FromSources reads every Text("…") from the Go files of a tree, except
-// tests and their support package, and adds the parse errors of quantities, which are made by rule.
-// Two texts with one key are a fault.
+// FromSources returns the texts of a tree of Go files: every literal Text("…")
+// outside of tests and their support package, and the parse errors of quantities,
+// which are computed. Two texts with the same key are a fault.
 func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
 	texts := Texts{}
 	for _, e := range quantity.AllParseErrors() {
@@ -67,12 +67,9 @@ func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
 		ast.Inspect(file, func(n ast.Node) bool {
 			text, at, ok := textOf(n)
 			if ok && !texts.add(Text{text, topic}) {
-				p := set.Position(at)
+				p, other := set.Position(at), texts[text.Key()].Text
 				faults.Add(fault.Fault{File: "calculators/" + name, Line: p.Line, Col: p.Column, Code: "text-twice",
-					Text: fmt.Sprintf(
-						"this text has the key of “%s”",
-						texts[text.Key()].Text,
-					), Hint: "change a word of one of them"})
+					Text: fmt.Sprintf("this text has the key of “%s”", other), Hint: "change a word of one of them"})
 			}
 			return true
 		})
@@ -81,7 +78,7 @@ func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
 	return texts, err
 }
 
-// add adds a text; it reports false where another text has the same key.
+// add adds a text. It returns false where another text has the same key.
 func (t Texts) add(text Text) bool {
 	old, known := t[text.Key()]
 	if known && old.Topic != text.Topic {
@@ -94,7 +91,8 @@ func (t Texts) add(text Text) bool {
 	return true
 }
 
-// textOf recognizes a conversion Text("…") of a literal.
+// textOf returns the text of a conversion Text("…") or calc.Text("…") of a
+// literal; ok is false for any other node.
 func textOf(n ast.Node) (text calc.Text, pos token.Pos, ok bool) {
 	call, isCall := n.(*ast.CallExpr)
 	if !isCall || len(call.Args) != 1 {
@@ -111,7 +109,7 @@ func textOf(n ast.Node) (text calc.Text, pos token.Pos, ok bool) {
 	return calc.Text(whole), call.Pos(), ok && isLiteral && whole != ""
 }
 
-// literal is the value of a string literal, or of several joined with +.
+// literal returns the value of a string literal, or of several joined with +.
 func literal(e ast.Expr) (string, bool) {
 	switch x := e.(type) {
 	case *ast.BasicLit:
@@ -131,10 +129,10 @@ type Orphan struct {
 	line          line
 }
 
-// Parse reads translations of one language into w: English text with its
-// mark and translation, separated by a tab. It returns the orphans, for
-// Report. A line of other parts, a text given twice and other slots are
-// faults.
+// Parse reads the translations of one language into w. A line holds the English
+// text, with its mark, and the translation, separated by a tab. A line with more
+// or fewer parts, a text translated twice and slots that differ from the English
+// are faults. Parse returns the orphans, for Report.
 func (t Texts) Parse(path string, data []byte, w calc.Translations, faults *fault.List) []Orphan {
 	var orphans []Orphan
 	for _, l := range lines(path, data, faults) {
@@ -157,7 +155,7 @@ func (t Texts) Parse(path string, data []byte, w calc.Translations, faults *faul
 	return orphans
 }
 
-// Report adds a fault for each orphan, with the nearest text that lacks a
+// Report adds a fault for each orphan. The hint names the nearest text without a
 // translation.
 func (t Texts) Report(orphans []Orphan, w calc.Translations) {
 	missing := t.Missing(w)
@@ -170,8 +168,8 @@ func (t Texts) Report(orphans []Orphan, w calc.Translations) {
 	}
 }
 
-// Nearest finds the text most like the orphan's English text; false where
-// there is none.
+// Nearest returns the missing text with the least edit distance to the English
+// text of the orphan; false where missing is empty.
 func (o Orphan) Nearest(missing []Text) (Text, bool) {
 	known := make([]string, len(missing))
 	for i, m := range missing {
@@ -184,7 +182,7 @@ func (o Orphan) Nearest(missing []Text) (Text, bool) {
 	return missing[i], true
 }
 
-// Missing lists the texts without a translation, by topic and text.
+// Missing returns the texts without a translation, sorted by topic and text.
 func (t Texts) Missing(w calc.Translations) []Text {
 	var list []Text
 	for key, text := range t {

@@ -1,9 +1,10 @@
-// Package translations reads the translations of what the code shows.
+// Package translations reads the translations of the texts of calculators and
+// themes.
 //
-// The texts of the calculators are found in their Go sources; a translation is
-// found by its English text, so that an edit of the English is noticed. The
-// texts of a theme have keys of their own; their translations carry the hash of
-// the English text they were made from.
+// The texts of the calculators are extracted from their Go sources. The English
+// text is the key of a translation, so that a translation whose English text has
+// changed is reported. The texts of a theme have separate keys; each translation
+// contains the hash of the English text it was made from.
 package translations
 
 import (
@@ -19,8 +20,8 @@ type line struct {
 	add   func(code, text, hint string) // reports a fault of this line
 }
 
-// lines splits a file into its lines, without empty ones and comments, which
-// begin with # and a space: a text may begin with #, as “#4 bar” does.
+// lines splits a file into its lines, without empty lines and comments. A comment
+// begins with # and a space; a text may begin with # alone, such as “#4 bar”.
 func lines(path string, data []byte, faults *fault.List) []line {
 	var list []line
 	for i, text := range strings.Split(strings.TrimSuffix(string(data), "\n"), "\n") {
@@ -30,8 +31,7 @@ func lines(path string, data []byte, faults *fault.List) []line {
 		}
 		list = append(list, line{strings.Split(text, "\t"), func(code, message, hint string) {
 			faults.Add(
-				fault.Fault{File: path, Line: i + 1, Col: 1, Source: text, Code: code, Text: message, Hint: hint},
-			)
+				fault.Fault{File: path, Line: i + 1, Col: 1, Source: text, Code: code, Text: message, Hint: hint})
 		}})
 	}
 	return list
@@ -45,7 +45,7 @@ func (l line) checkSlots(english, text string) {
 	}
 }
 
-// slotsOf lists the {slots} of a text, sorted, each once.
+// slotsOf returns the {slots} of a text, sorted, without duplicates.
 func slotsOf(text string) []string {
 	var slots []string
 	for {

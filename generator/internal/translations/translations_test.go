@@ -69,8 +69,8 @@ func TestFromSources(t *testing.T) {
 	}
 }
 
-// Every text that a listed calculator holds is found in the sources, so none
-// is left without a translator.
+// Every text of a calculator in the catalog is found in the sources, so that none
+// lacks a translation unnoticed.
 func TestEveryTextIsFound(t *testing.T) {
 	var faults fault.List
 	found, err := FromSources(calculators.Sources, &faults)
@@ -91,8 +91,8 @@ func TestEveryTextIsFound(t *testing.T) {
 	}
 }
 
-// The sentences of every text are short enough for a reader with gloves on,
-// and signal words are left to the theme, which shows them for the level.
+// No sentence of a text has more than 25 words, and no text has a signal word,
+// which the theme adds for the level of a note.
 func TestSentencesAreShort(t *testing.T) {
 	var faults fault.List
 	found, err := FromSources(calculators.Sources, &faults)
@@ -174,9 +174,9 @@ var english = Keyed{"a": "Depth of {what} in {unit}", "b": "Side", "c": "Lid"}
 func TestParseKeyed(t *testing.T) {
 	type words = map[string]string
 	for name, c := range map[string]struct {
-		file string
-		want words
-		says string // of the only fault
+		file  string
+		want  words
+		fault string // part of the only fault
 	}{
 		"good": {"# note\n\na\t" + Hash(english["a"]) + "\tEn {unit}: hondura de {what}\nb\t" + Hash("Side") +
 			"\tLado\n",
@@ -204,17 +204,18 @@ func TestParseKeyed(t *testing.T) {
 		if !maps.Equal(got, c.want) {
 			t.Errorf("%s: got %v", name, got)
 		}
-		checkOnlyFault(t, name, &faults, c.says)
+		checkOnlyFault(t, name, &faults, c.fault)
 	}
 }
 
-// checkOnlyFault wants no fault where says is empty, else one that contains it.
-func checkOnlyFault(t *testing.T, name string, faults *fault.List, says string) {
+// checkOnlyFault checks that there is no fault where text is empty, and otherwise
+// exactly one, which contains it.
+func checkOnlyFault(t *testing.T, name string, faults *fault.List, text string) {
 	t.Helper()
 	got := printed(faults)
-	if (says == "") != (got == "") || !strings.Contains(got, says) ||
-		says != "" && !strings.HasSuffix(got, "\n1 error\n") {
-		t.Errorf("%s: said %q", name, got)
+	if (text == "") != (got == "") || !strings.Contains(got, text) ||
+		text != "" && !strings.HasSuffix(got, "\n1 error\n") {
+		t.Errorf("%s: faults %q", name, got)
 	}
 }
 
@@ -231,9 +232,9 @@ func textsOf(list ...calc.Text) Texts {
 func TestParseTexts(t *testing.T) {
 	type words = map[calc.Text]string
 	for name, c := range map[string]struct {
-		file string
-		want words
-		says string // of the only fault
+		file  string
+		want  words
+		fault string // part of the only fault
 	}{
 		"good": {"# note\n\nDepth of {what} in {unit}\tEn {unit}: hondura de {what}\nSide\tLado\r\n",
 			words{"Depth of {what} in {unit}": "En {unit}: hondura de {what}", "Side": "Lado"}, ""},
@@ -261,7 +262,7 @@ func TestParseTexts(t *testing.T) {
 		if !maps.Equal(got, want) {
 			t.Errorf("%s: got %v", name, got)
 		}
-		checkOnlyFault(t, name, &faults, c.says)
+		checkOnlyFault(t, name, &faults, c.fault)
 	}
 }
 
@@ -298,23 +299,23 @@ func FuzzParse(f *testing.F) {
 		var faults fault.List
 		keyed, words := map[string]string{}, calc.Translations{}
 		english.Parse("es.tsv", []byte(text), keyed, &faults)
-		for key, said := range keyed {
-			if _, known := english[key]; !known || said == "" {
-				t.Errorf("%q is accepted as %q", key, said)
+		for key, translation := range keyed {
+			if _, known := english[key]; !known || translation == "" {
+				t.Errorf("%q is accepted as %q", key, translation)
 			}
-			if faults.Errors() == 0 && !slices.Equal(slotsOf(said), slotsOf(english[key])) {
-				t.Errorf("%q passes with other slots", said)
+			if faults.Errors() == 0 && !slices.Equal(slotsOf(translation), slotsOf(english[key])) {
+				t.Errorf("%q passes with other slots", translation)
 			}
 		}
 		faults = fault.List{}
 		orphans := tankTexts.Parse("es.tsv", []byte(text), words, &faults)
-		for key, said := range words {
+		for key, translation := range words {
 			known, ok := tankTexts[key]
-			if !ok || said == "" {
-				t.Errorf("%x is accepted as %q", key, said)
+			if !ok || translation == "" {
+				t.Errorf("%x is accepted as %q", key, translation)
 			}
-			if faults.Errors() == 0 && !slices.Equal(slotsOf(said), slotsOf(known.EN())) {
-				t.Errorf("%q passes with other slots", said)
+			if faults.Errors() == 0 && !slices.Equal(slotsOf(translation), slotsOf(known.EN())) {
+				t.Errorf("%q passes with other slots", translation)
 			}
 		}
 		tankTexts.Report(orphans, words)
