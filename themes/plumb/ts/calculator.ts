@@ -1,28 +1,29 @@
-// A calculator on a page: reads its inputs, asks the module, shows the
-// answer. The page comes with the example worked out; until the reader
-// changes something, the example is shown.
+// A calculator on a page: reads its inputs, sends them to the module and shows
+// the answer. The page contains the computed example, which is shown until the
+// reader changes an input.
 import { choose, onStyle, style, type Style } from "./choices";
 import { addRow, fillEntries, readEntries, sameEntries, watchRows, type Entry } from "./entries";
 import { startKeys } from "./keys";
-import { ask, onRestart, startModule } from "./module";
-import { all, say, Unavailable } from "./page";
+import { onRestart, request, startModule } from "./module";
+import { all, uiText, Unavailable } from "./page";
 import type { ProtocolRecord } from "./records";
 import { clearResult, part, showMore, showResult } from "./result";
 import { load, persistent, save } from "./store";
 
-const rounds = 4; // an answer may ask for inputs that ask for further ones
+const rounds = 4; // runs after one change: an answer can show inputs whose values show further inputs
 
-/** What is stored of a reader's inputs. */
-interface Kept {
+/** A reader's inputs as stored on the device, with the style they are written in. */
+interface StoredInputs {
   style: Style;
   entries: Entry[];
 }
 
+/** Starts all calculators of the page. */
 export function startCalculators(): void {
   for (const section of all("[data-calc]")) new Calculator(section);
 }
 
-/** Starts a calculator that was inserted in the page, with the inputs that its place presets. */
+/** Starts a calculator that was inserted in the page, with the inputs that the surrounding page presets. */
 export function startCalculator(section: HTMLElement, preset: Entry[]): void {
   new Calculator(section, preset, true);
 }
@@ -32,13 +33,13 @@ class Calculator {
   private fields: HTMLFieldSetElement;
   private key: string;
   private lang: string;
-  private printed: Entry[]; // the example as the page came with it, US and point
+  private printed: Entry[]; // the example in the page's HTML: US units, decimal point
   private example: Entry[]; // the example in the style of the inputs
-  private at: Style = { system: "us", mark: "point" };
-  private before?: { style: Style; entries: Entry[]; shown: Entry[] }; // the last change of units
-  private keeping = 0;
-  private due = false; // a run is queued that will read what is typed by then
-  private lastRun = 0; // counts runs: only the last may show
+  private current: Style = { system: "us", mark: "point" };
+  private lastSwitch?: { style: Style; entries: Entry[]; shown: Entry[] }; // the inputs before and after the last change of units
+  private saveTimer = 0;
+  private runQueued = false; // a queued run reads the inputs when it starts
+  private lastRun = 0; // number of the latest run; results of earlier runs are dropped
   private queue: Promise<void> = Promise.resolve();
 
   constructor(private section: HTMLElement, private preset: Entry[] = [], now = false) {
@@ -46,14 +47,14 @@ class Calculator {
     this.fields = this.form.querySelector(".fields")!;
     this.lang = section.closest<HTMLElement>("[lang]")!.lang;
     this.key = "calc " + section.dataset.calc;
-    // What a browser restores on going back is none of the example.
+    // Undo the browser's own restoring of inputs: these are not the example.
     this.form.reset();
     if (preset.length) this.fillPreset();
     this.printed = this.example = readEntries(this.fields);
     this.listen();
     this.showUnits();
-    this.explain("ui.calc.loading");
-    // A module that is saved on the device costs no signal: then nothing waits.
+    this.showReason("ui.calc.loading");
+    // Where the module is saved on the device no download is needed: start at once.
     if (now || load(this.key) || navigator.serviceWorker?.controller) this.start();
     else whenNear(section, () => this.start());
   }
@@ -67,19 +68,19 @@ class Calculator {
     });
     this.form.addEventListener("click", (e) => this.click(e.target as HTMLElement));
     startKeys(this.form, () => this.changed());
-    addEventListener("pagehide", () => this.keeping && this.keep());
-    onStyle(() => this.later(async () => void (await this.restyle(style()))));
-    onRestart(() => this.explain("ui.restarted"));
+    addEventListener("pagehide", () => this.saveTimer && this.storeInputs());
+    onStyle(() => this.enqueue(async () => void (await this.restyle(style()))));
+    onRestart(() => this.showReason("ui.restarted"));
   }
 
   private click(target: HTMLElement): void {
-    const what = target.closest("button")?.dataset.do;
+    const action = target.closest("button")?.dataset.do;
     const place = target.closest<HTMLElement>("[data-rows]");
-    if (what === "reset") this.later(() => this.reset());
+    if (action === "reset") this.enqueue(() => this.reset());
     if (!place) return;
-    if (what === "add") {
+    if (action === "add") {
       addRow(place).querySelector<HTMLElement>("input, select")!.focus();
-    } else if (what === "drop") {
+    } else if (action === "drop") {
       target.closest("li")!.remove();
       place.querySelector<HTMLElement>("[data-do=add]")!.focus();
     } else {
@@ -89,34 +90,34 @@ class Calculator {
     this.changed();
   }
 
-  /** Does one thing after the other; a fault of the module ends them all. */
-  private later(work: () => Promise<void>): void {
+  /** Queues work after the work before it. An error of the module stops the calculator. */
+  private enqueue(work: () => Promise<void>): void {
     this.queue = this.queue.then(work).catch((e) => this.stop(e));
   }
 
   private start(): void {
-    this.later(async () => {
+    this.enqueue(async () => {
       await startModule();
       this.fields.disabled = false;
-      this.explain("");
-      const yours = this.yours();
+      this.showReason("");
+      const stored = this.storedInputs();
       for (const place of all("[data-rows]", this.fields)) watchRows(place);
-      if (yours) {
-        // The example is wanted in the reader's units too, for going back.
-        await this.restyle(yours.style);
-        fillEntries(this.fields, yours.entries, true);
-        this.before = undefined;
-        this.keep(); // marks them as the reader's own
+      if (stored) {
+        // Convert the example to the reader's units too, for a later reset.
+        await this.restyle(stored.style);
+        fillEntries(this.fields, stored.entries, true);
+        this.lastSwitch = undefined;
+        this.storeInputs(); // shows that they are the reader's
       }
       if (await this.restyle(style())) return;
-      if (yours || this.preset.length) await this.run();
-      else showMore(this.section, await this.answer());
+      if (stored || this.preset.length) await this.run();
+      else showMore(this.section, await this.requestRun());
     });
   }
 
   /**
-   * Fills the inputs that the page presets. The result that came with the form
-   * is of other inputs: it goes until the module has answered.
+   * Fills the inputs that the page presets. The result in the HTML is of other
+   * inputs: it is removed until the module has answered.
    */
   private fillPreset(): void {
     const named = new Set(this.preset.map(([path]) => path.split(".")[0]));
@@ -126,9 +127,9 @@ class Calculator {
   }
 
   /** The inputs stored at an earlier visit, if they can be parsed. */
-  private yours(): Kept | undefined {
+  private storedInputs(): StoredInputs | undefined {
     try {
-      const k = JSON.parse(load(this.key)) as Kept;
+      const k = JSON.parse(load(this.key)) as StoredInputs;
       const texts = k.entries.every((e) => e.length === 2 && e.every((s) => typeof s === "string"));
       return texts && typeof k.style.system === "string" && typeof k.style.mark === "string" ? k : undefined;
     } catch {
@@ -138,34 +139,33 @@ class Calculator {
 
   private changed(): void {
     this.section.classList.add("typed"); // for the style sheet
-    if (this.due) return;
-    this.due = true;
-    this.later(() => {
-      this.due = false;
+    if (this.runQueued) return;
+    this.runQueued = true;
+    this.enqueue(() => {
+      this.runQueued = false;
       return this.run();
     });
   }
 
   private async run(): Promise<void> {
-    const nr = ++this.lastRun;
+    const runNumber = ++this.lastRun;
     let answer: ProtocolRecord[] = [];
     for (let i = 0; i < rounds; i++) {
-      answer = await this.answer();
-      if (nr !== this.lastRun) return;
+      answer = await this.requestRun();
+      if (runNumber !== this.lastRun) return;
       if (!this.showAsked(answer)) break;
     }
     showResult(this.section, this.fields, answer);
-    // Inputs are stored once the result has been painted: the reader waits
-    // for that.
-    clearTimeout(this.keeping);
-    this.keeping = window.setTimeout(() => this.keep(), 100);
+    // Inputs are stored after the result has been painted.
+    clearTimeout(this.saveTimer);
+    this.saveTimer = window.setTimeout(() => this.storeInputs(), 100);
   }
 
-  private answer(): Promise<ProtocolRecord[]> {
-    return ask("run", this.lang, [...this.head(this.at), ...sets(readEntries(this.fields, true))]);
+  private requestRun(): Promise<ProtocolRecord[]> {
+    return request("run", this.lang, [...this.header(this.current), ...setRecords(readEntries(this.fields, true))]);
   }
 
-  private head(s: Style): ProtocolRecord[] {
+  private header(s: Style): ProtocolRecord[] {
     return [["calc", this.section.dataset.calc!], ["style", s.system, s.mark]];
   }
 
@@ -182,83 +182,83 @@ class Calculator {
   }
 
   /**
-   * Writes the inputs anew in other units or with another decimal mark. Going
-   * back without an edit in between gives back the very texts that were typed.
+   * Converts the inputs to other units or another decimal mark. Returns whether it
+   * ran the calculator. Switching back without an edit restores the typed texts.
    */
   private async restyle(to: Style): Promise<boolean> {
-    if (this.fields.disabled || (to.system === this.at.system && to.mark === this.at.mark)) return false;
+    if (this.fields.disabled || (to.system === this.current.system && to.mark === this.current.mark)) return false;
     const now = readEntries(this.fields);
     const untouched = sameEntries(now, this.example);
-    const old = this.before;
+    const old = this.lastSwitch;
     if (old && old.style.system === to.system && old.style.mark === to.mark && sameEntries(now, old.shown)) {
       fillEntries(this.fields, old.entries, true);
     } else {
-      fillEntries(this.fields, await this.converted(now, this.at, to), false);
+      fillEntries(this.fields, await this.converted(now, this.current, to), false);
     }
     this.example = untouched ? readEntries(this.fields) : await this.converted(this.printed, { system: "us", mark: "point" }, to);
-    this.before = { style: this.at, entries: now, shown: readEntries(this.fields) };
-    this.at = to;
+    this.lastSwitch = { style: this.current, entries: now, shown: readEntries(this.fields) };
+    this.current = to;
     this.showUnits();
     await this.run();
     return true;
   }
 
   private async converted(entries: Entry[], from: Style, to: Style): Promise<Entry[]> {
-    const answer = await ask("convert", this.lang, [...this.head(from), ["to", to.system, to.mark], ...sets(entries)]);
+    const answer = await request("convert", this.lang, [...this.header(from), ["to", to.system, to.mark], ...setRecords(entries)]);
     const texts = new Map(answer.filter((r) => r[0] === "set").map((r) => [r[1], r[2] ?? ""]));
     return entries.map(([path, text]) => [path, texts.get(path) ?? text]);
   }
 
   private async reset(): Promise<void> {
     fillEntries(this.fields, this.example, true);
-    this.before = undefined;
-    this.keep(); // also after a stop: the next visit then begins with the example
+    this.lastSwitch = undefined;
+    this.storeInputs(); // also after the module failed: the next visit begins with the example
     await this.run();
   }
 
-  /** Keeps the reader's inputs, and says whose numbers these are. */
-  private keep(): void {
-    clearTimeout(this.keeping);
-    this.keeping = 0;
+  /** Stores the reader's inputs and shows whether they are the example or the reader's. */
+  private storeInputs(): void {
+    clearTimeout(this.saveTimer);
+    this.saveTimer = 0;
     const now = readEntries(this.fields);
-    const own = !sameEntries(now, this.example);
-    save(this.key, own ? JSON.stringify({ style: this.at, entries: now } satisfies Kept) : "");
-    this.section.toggleAttribute("data-own", own);
-    part(this.section, "tag").textContent = say(!own ? "ui.calc.example" : persistent ? "ui.calc.yours" : "ui.unkept");
-    this.form.querySelector<HTMLElement>("[data-do=reset]")!.hidden = !own;
+    const changed = !sameEntries(now, this.example);
+    save(this.key, changed ? JSON.stringify({ style: this.current, entries: now } satisfies StoredInputs) : "");
+    this.section.toggleAttribute("data-own", changed);
+    part(this.section, "tag").textContent = uiText(!changed ? "ui.calc.example" : persistent ? "ui.calc.yours" : "ui.unkept");
+    this.form.querySelector<HTMLElement>("[data-do=reset]")!.hidden = !changed;
   }
 
   private showUnits(): void {
-    for (const radio of all<HTMLInputElement>(".tools [type=radio]", this.form)) radio.checked = radio.value === this.at.system;
-    this.section.dataset.system = this.at.system;
+    for (const radio of all<HTMLInputElement>(".tools [type=radio]", this.form)) radio.checked = radio.value === this.current.system;
+    this.section.dataset.system = this.current.system;
   }
 
-  /** Says why nothing can be typed; no key, no reason. */
-  private explain(key: string): void {
+  /** Shows why the inputs are disabled; an empty key hides the reason. */
+  private showReason(key: string): void {
     const why = part(this.section, "why");
     why.hidden = !key;
-    why.textContent = key && say(key);
+    why.textContent = key && uiText(key);
   }
 
-  /** Without a module nothing can be computed: the inputs close, and so do results of the reader's own. */
+  /** Disables the inputs after the module failed, and replaces a result of the reader's inputs by the reason. */
   private stop(e: unknown): void {
-    if (!this.fields.disabled) this.keep(); // the result on screen is not of these inputs
+    if (!this.fields.disabled) this.storeInputs(); // marks the inputs as the reader's: the shown result is of earlier inputs
     this.fields.disabled = true;
     const key = e instanceof Unavailable ? e.message : "ui.calc.no-module";
     if (!(e instanceof Unavailable)) console.error(e);
-    this.explain(key);
+    this.showReason(key);
     if (!this.section.hasAttribute("data-own")) return;
-    showResult(this.section, this.fields, [["state", "refused"], ["note", "refusal", "", say(key)]]);
+    showResult(this.section, this.fields, [["state", "refused"], ["note", "refusal", "", uiText(key)]]);
   }
 }
 
-function sets(entries: Entry[]): ProtocolRecord[] {
+function setRecords(entries: Entry[]): ProtocolRecord[] {
   return entries.map(([path, text]) => ["set", path, text]);
 }
 
-const longestWait = 1000; // ms; a busy page may never be idle
+const longestWait = 1000; // ms; a busy page may never become idle
 
-/** Calls once, when an element comes near the screen and the page is idle, or after the longest wait. */
+/** Calls work once, when the element is within 800 px of the screen and the page is idle, or after longestWait. */
 export function whenNear(element: Element, work: () => void): void {
   const whenIdle = window.requestIdleCallback
     ? () => window.requestIdleCallback(work, { timeout: longestWait })

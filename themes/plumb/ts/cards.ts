@@ -1,25 +1,26 @@
 // A calculator in a procedure or lesson is a closed card with a link to the
-// calculator's own page. Here a button takes the link's place: it opens the form
-// below itself. The form comes from the calculator's own page, fetched once; in
-// the one-file edition, from that calculator's article.
+// calculator's page. This script replaces the link by a button that opens the form
+// below itself. The form is taken from the calculator's page, which is fetched
+// once; in the one-file edition, from that calculator's article.
 import { startCalculator } from "./calculator";
 import type { Entry } from "./entries";
-import { forget, pageAt } from "./fetched";
-import { all, byId, facts, make, say, Unavailable } from "./page";
+import { dropPage, fetchPage } from "./fetched";
+import { all, byId, facts, make, uiText, Unavailable } from "./page";
 import { isPart, release } from "./release";
 import { part } from "./result";
 
+/** Starts all cards of the page. */
 export function startCards(): void {
   for (const card of all("[data-card]")) new Card(card);
 }
 
-let forms = 0; // inserted so far, for ids
+let forms = 0; // number of inserted forms, for ids
 
 class Card {
   private link: HTMLAnchorElement;
   private button: HTMLButtonElement;
   private form?: HTMLElement;
-  private source?: Element; // in the one-file edition, the form as it came
+  private source?: Element; // in the one-file edition: a copy of the form before any script changed it
   private loading = false;
 
   constructor(private card: HTMLElement) {
@@ -29,7 +30,7 @@ class Card {
     this.button.setAttribute("aria-expanded", "false");
     this.button.addEventListener("click", () => void this.toggle());
     this.link.replaceWith(this.button);
-    if (facts.pocket) this.source = pristine(this.link.hash, card.dataset.card!);
+    if (facts.pocket) this.source = originalForm(this.link.hash, card.dataset.card!);
   }
 
   private async toggle(): Promise<void> {
@@ -42,7 +43,7 @@ class Card {
     this.card.classList.toggle("opened", open);
   }
 
-  /** Puts the form below the button. Where it cannot be had, gives the reason and shows the link again. */
+  /** Puts the form below the button. On failure shows the reason and the link. */
   private async insert(): Promise<boolean> {
     const failed = part(this.card, "failed");
     failed.hidden = true;
@@ -51,7 +52,7 @@ class Card {
       this.form = await this.load();
     } catch (e) {
       if (!(e instanceof Unavailable)) console.error(e);
-      if (e instanceof Unavailable && e.message === "ui.update.newer") failed.textContent = say(e.message);
+      if (e instanceof Unavailable && e.message === "ui.update.newer") failed.textContent = uiText(e.message);
       failed.hidden = false;
       this.button.after(" ", this.link);
       return false;
@@ -65,35 +66,35 @@ class Card {
   }
 
   private async load(): Promise<HTMLElement> {
-    if (this.source) return adapted(this.source);
-    await release(); // gives its own reason where this page is of another edition
-    const page = await pageAt(this.link.href);
-    const found = page?.querySelector(`[data-calc="${this.card.dataset.card}"]`);
-    if (!found || !(await isPart(page!))) {
-      forget(this.link.href);
+    if (this.source) return importForm(this.source);
+    await release(); // throws "ui.update.newer" where this page is of another edition
+    const page = await fetchPage(this.link.href);
+    const form = page?.querySelector(`[data-calc="${this.card.dataset.card}"]`);
+    if (!form || !(await isPart(page!))) {
+      dropPage(this.link.href);
       throw new Error(this.link.href + ": no form of this edition");
     }
-    takeTexts(page!);
-    return adapted(found);
+    importTexts(page!);
+    return importForm(form);
   }
 }
 
 /** The form of a calculator's article, before a script has changed it. */
-function pristine(hash: string, id: string): Element | undefined {
+function originalForm(hash: string, id: string): Element | undefined {
   return byId(decodeURIComponent(hash.slice(1)))?.querySelector(`[data-calc="${id}"]`)?.cloneNode(true) as Element | undefined;
 }
 
-/** Takes over the texts that a calculator shows, once. */
-function takeTexts(page: Document): void {
+/** Adds the interface texts of calculators to this page, once. */
+function importTexts(page: Document): void {
   const texts = page.querySelector(`[id^="say-calc-"]`);
   if (texts && !byId(texts.id)) document.body.append(document.importNode(texts, true));
 }
 
 const references = ["id", "for", "name", "aria-describedby", "aria-labelledby", "aria-controls"];
 
-/** A copy of a form, fitted into this page: its ids are new on this page, its headings lie below the card's. */
-function adapted(found: Element): HTMLElement {
-  const form = document.importNode(found, true) as HTMLElement;
+/** A copy of a form for this page, with unique ids and with headings one level below the card's. */
+function importForm(source: Element): HTMLElement {
+  const form = document.importNode(source, true) as HTMLElement;
   const prefix = `card${++forms}-`;
   for (const e of all("*", form)) {
     for (const name of references) {

@@ -1,9 +1,9 @@
-// What a reader chooses: language, units, decimal mark, role, site, light.
-// Each is remembered on the device and none is needed.
-import { all, facts, make, root, say } from "./page";
+// The reader's settings: language, units, decimal mark, role, site, light or dark.
+// Each is optional and stored on the device.
+import { all, facts, make, root, uiText } from "./page";
 import { load, save } from "./store";
 
-/** How inputs are read and results written. */
+/** The units and the decimal mark of inputs and results. */
 export interface Style {
   system: string; // us or metric
   mark: string; // point or comma
@@ -12,24 +12,25 @@ export interface Style {
 type Listener = () => void;
 const listeners: Listener[] = [];
 
-/** Calls back whenever units or decimal mark change. */
+/** Adds a listener for changes of units or decimal mark. */
 export function onStyle(listener: Listener): void {
   listeners.push(listener);
 }
 
+/** The stored style; by default US units and a decimal point. */
 export function style(): Style {
   return { system: load("units") || "us", mark: load("mark") || "point" };
 }
 
-/** Changes one choice, everywhere on the page. */
+/** Stores one setting and applies it to the whole page. */
 export function choose(name: string, value: string): void {
   save(name, value);
   applyChoices();
-  show();
-  if (name === "units" || name === "mark") for (const tell of listeners) tell();
+  showChoices();
+  if (name === "units" || name === "mark") for (const listener of listeners) listener();
 }
 
-/** Sets the choices on the root element, where the style sheet looks. */
+/** Sets the data attributes of the root element that the style sheet selects by. */
 export function applyChoices(): void {
   const html = document.documentElement;
   for (const name of ["units", "light"]) {
@@ -39,8 +40,9 @@ export function applyChoices(): void {
   }
 }
 
+/** Starts the settings panel and the other controls of settings. */
 export function startChoices(): void {
-  goHome();
+  redirectToLanguage();
   for (const link of all<HTMLAnchorElement>(".language")) {
     link.addEventListener("click", () => save("language", link.lang));
   }
@@ -61,11 +63,11 @@ export function startChoices(): void {
   document.addEventListener("click", (e) => {
     if (panel?.open && !panel.contains(e.target as Node)) close();
   });
-  show();
+  showChoices();
 }
 
-/** A remembered language leads from the first page to its own home. */
-function goHome(): void {
+/** Redirects from the root page to the home page of the stored language. */
+function redirectToLanguage(): void {
   const language = load("language");
   if (!language || language === facts.lang || facts.pocket) return;
   const here = location.pathname.replace(/index\.html$/, "");
@@ -74,8 +76,8 @@ function goHome(): void {
   if (link) location.replace(link.href);
 }
 
-/** Shows in every control what is chosen. */
-function show(): void {
+/** Updates every control to the stored settings and marks the items of the reader's role. */
+function showChoices(): void {
   const now: Record<string, string> = { units: load("units"), mark: load("mark") || "point", light: load("light"), iam: load("role") };
   for (const input of all<HTMLInputElement>(".panel [type=radio], .iam [type=radio]")) input.checked = now[input.name] === input.value;
   for (const name of ["role", "job"]) {
@@ -86,7 +88,7 @@ function show(): void {
   for (const item of all("[data-roles]")) {
     const mine = role !== "" && item.dataset.roles!.split(" ").includes(role);
     item.querySelector(":scope > .mine")?.remove();
-    if (mine) item.prepend(make("span", "mine", say("ui.mine")), " ");
+    if (mine) item.prepend(make("span", "mine", uiText("ui.mine")), " ");
     item.toggleAttribute("data-mine", mine);
   }
 }

@@ -1,12 +1,12 @@
-// Reads the inputs of a calculator off the page and writes them back: paths
-// and texts as the module takes them (height; readings.3.gap, rows from 1).
+// Reads the inputs of a calculator from the page and fills them: paths and texts
+// in the module's form (height; readings.3.gap, rows counted from 1).
 import { all } from "./page";
 
 export type Entry = [path: string, text: string];
 
 const places = ":scope > [data-field], :scope > [data-rows]";
 
-/** All inputs, or only those that are asked for now. */
+/** The paths and texts of all inputs, or only of the visible ones. */
 export function readEntries(fields: Element, asked = false): Entry[] {
   const list: Entry[] = [];
   for (const place of all(places, fields)) {
@@ -26,8 +26,8 @@ export function readEntries(fields: Element, asked = false): Entry[] {
 }
 
 /**
- * Fills inputs. Rows that the entries name are added; rows beyond them are
- * dropped only when the entries are the whole form.
+ * Fills inputs. Missing rows are added; further rows are removed only if the
+ * entries are of the whole form.
  */
 export function fillEntries(fields: Element, entries: Entry[], whole: boolean): void {
   for (const place of all("[data-rows]", fields)) {
@@ -44,7 +44,7 @@ export function fillEntries(fields: Element, entries: Entry[], whole: boolean): 
   }
 }
 
-/** The element a path of the module points at: a field, a row or a cell. */
+/** The element of a path: a field, a row or a cell. */
 export function placeOf(fields: Element, path: string): HTMLElement | undefined {
   const [field, row, col] = path.split(".");
   const place = all(places, fields).find((p) => (p.dataset.field ?? p.dataset.rows) === field);
@@ -56,12 +56,12 @@ export function placeOf(fields: Element, path: string): HTMLElement | undefined 
 
 /** Adds an empty row and returns it. */
 export function addRow(place: Element): HTMLElement {
-  const blank = place.querySelector("template")!.content.firstElementChild!.cloneNode(true) as HTMLElement;
-  place.querySelector(".rowlist")!.append(blank);
-  return blank;
+  const row = place.querySelector("template")!.content.firstElementChild!.cloneNode(true) as HTMLElement;
+  place.querySelector(".rowlist")!.append(row);
+  return row;
 }
 
-/** Stops adding and removing rows at the limits. */
+/** Disables the buttons that add and remove rows at the limits of their number. */
 export function watchRows(place: HTMLElement): void {
   const items = rowsOf(place);
   const [least, most] = [Number(place.dataset.min ?? 0), Number(place.dataset.max)];

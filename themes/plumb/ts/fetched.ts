@@ -1,31 +1,31 @@
 // Other pages of the site, fetched as documents whose scripts do not run. The
-// browser's own loader parses them: text is never made into markup here.
+// browser parses them while it loads them; no script turns text into markup.
 
 const pages = new Map<string, Promise<Document | null>>();
 
-/** A page of the site; null where it cannot be had. Only a page that came is cached. */
-export function pageAt(address: string): Promise<Document | null> {
+/** A page of the site, cached; null if it cannot be loaded, which a later call tries again. */
+export function fetchPage(address: string): Promise<Document | null> {
   let page = pages.get(address);
   if (!page) {
-    page = request(address);
+    page = fetchDocument(address);
     pages.set(address, page);
     void page.then((doc) => doc ?? pages.delete(address));
   }
   return page;
 }
 
-/** Drops a page that is not what was wanted, such as a network's sign-in page. */
-export function forget(address: string): void {
+/** Removes a page from the cache, such as a network's sign-in page. */
+export function dropPage(address: string): void {
   pages.delete(address);
 }
 
-function request(address: string): Promise<Document | null> {
+function fetchDocument(address: string): Promise<Document | null> {
   return new Promise((done) => {
-    const request = new XMLHttpRequest();
-    request.open("GET", address);
-    request.responseType = "document";
-    request.onload = () => done(request.status === 200 ? request.responseXML : null);
-    request.onerror = () => done(null);
-    request.send();
+    const xhr = new XMLHttpRequest();
+    xhr.open("GET", address);
+    xhr.responseType = "document";
+    xhr.onload = () => done(xhr.status === 200 ? xhr.responseXML : null);
+    xhr.onerror = () => done(null);
+    xhr.send();
   });
 }

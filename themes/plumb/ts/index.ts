@@ -1,27 +1,27 @@
-// The script of every page, in the order of what it does:
+// The script of every page. Its files:
 //
-//   page.ts      data of the page, texts of the interface, elements
-//   release.ts   the release the page is part of; files.ts reads its files
+//   page.ts      data of the page, texts of the interface, helpers for elements
+//   release.ts   the release of the page; files.ts reads its files
 //   store.ts     what is stored on the device
-//   choices.ts   language, units, decimal mark, role, site, light
-//   checks.ts    ticks
+//   choices.ts   the settings: language, units, decimal mark, role, site, light
+//   checks.ts    checklists
 //   module.ts    the WebAssembly module; wasi.ts implements its imports
-//   records.ts   the text that page and module exchange
-//   cards.ts     a calculator in a procedure: closed, and its form on demand,
-//                which fetched.ts gets from the calculator's own page
+//   records.ts   the text format of requests and answers
+//   cards.ts     a calculator in a procedure: a button that opens its form, which
+//                fetched.ts loads from the calculator's page
 //   calculator.ts  a calculator: entries.ts reads and fills its inputs,
 //                  result.ts shows the answer, figure.ts draws, keys.ts adds
-//                  the signs a number pad lacks
-//   training.ts  courses and lessons: question.ts asks, answers.ts keeps what
-//                was answered and when it comes back
+//                  the signs that a number pad lacks
+//   training.ts  courses and lessons: question.ts shows a question, answers.ts
+//                stores the answers and the days of repetition
 //   search.ts    the search box
-//   edition.ts   the name of the edition, and the box that offers a newer one
-//   offline.ts   saving on the device, and changing to a new edition
+//   edition.ts   the name of the edition, and the update box
+//   offline.ts   the service worker: saving on the device, updates
 //   pocket.ts    the one-file edition
-//   print.ts     opens what is folded before it is printed
+//   print.ts     opens folded parts for printing
 //
-// It runs in the head, so that choices are made before anything is painted;
-// the rest waits for the page. There is no arithmetic on quantities here.
+// It runs in the head, so that the settings apply before the first paint; the
+// rest runs when the document is parsed. No script computes with quantities.
 import { startCalculators } from "./calculator";
 import { startCards } from "./cards";
 import { startChecks } from "./checks";
@@ -37,12 +37,12 @@ import { startTraining } from "./training";
 
 document.documentElement.classList.add("js");
 applyChoices();
-release().catch(() => {}); // starts the request; those who need the list handle its errors
+release().catch(() => {}); // starts the request early; callers of release handle its errors
 
 document.addEventListener("DOMContentLoaded", () => {
   startChoices();
   startChecks();
-  startCards(); // before startCalculators: the one-file edition takes forms as they came
+  startCards(); // before startCalculators: in the one-file edition cards copy the unchanged forms
   startCalculators();
   startTraining();
   startSearch();

@@ -1,9 +1,9 @@
-// The signs that a phone's number pad lacks, below the input that has the
-// focus. They stay when the focus moves on to something that needs none, so
-// that nothing moves away under a finger.
+// Buttons for the signs that a phone's number pad lacks, below the input that has
+// the focus. They remain when the focus moves to an element that needs none, so
+// that the layout does not shift under a finger.
 import { make } from "./page";
 
-/** Watches a form; typed is called after a key has changed an input. */
+/** Adds the buttons to the inputs of a form; typed is called after a button has changed an input. */
 export function startKeys(form: HTMLFormElement, typed: (input: HTMLInputElement) => void): void {
   const bar = make("div", "keys");
   let target: HTMLInputElement | undefined;
@@ -14,7 +14,7 @@ export function startKeys(form: HTMLFormElement, typed: (input: HTMLInputElement
     bar.replaceChildren(...input.dataset.keys.split(" ").map(key));
     input.after(bar);
   });
-  // Touching a key must not take the focus from the input.
+  // A press of a button must not take the focus from the input.
   bar.addEventListener("pointerdown", (e) => e.preventDefault());
   bar.addEventListener("click", (e) => {
     const sign = (e.target as HTMLElement).closest("button")?.value;

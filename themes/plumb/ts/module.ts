@@ -1,7 +1,7 @@
-// The WebAssembly module: fetched and started when first needed, then asked.
+// The WebAssembly module: fetched and started when first needed; answers requests.
 // A trap is any exception out of the module's code. An instance that trapped
-// is never called again: a new one is started in its place, once a page, and
-// the request is repeated.
+// is never called again: a new one is started, at most maxRestarts times a page,
+// and the request is repeated.
 import { bytesOf, isGzip, isInline, openFile, textOf } from "./files";
 import { root, Unavailable } from "./page";
 import { decode, encode, type ProtocolRecord } from "./records";
@@ -26,20 +26,20 @@ const maxRestarts = 1;
 let traps = 0;
 let starting: Promise<Instance> | undefined;
 let compiling: Promise<WebAssembly.Module> | undefined;
-const restarted: (() => void)[] = [];
+const restartListeners: (() => void)[] = [];
 
-/** Calls back when the module has been started again after a trap. */
+/** Adds a listener that is called when the module has restarted after a trap. */
 export function onRestart(listener: () => void): void {
-  restarted.push(listener);
+  restartListeners.push(listener);
 }
 
-/** Starts the module if it does not run. A failed start may be tried again. */
+/** Starts the module unless it is running. A later call retries a failed start. */
 export function startModule(): Promise<void> {
   return withInstance(() => {});
 }
 
-/** Asks the module in a language. Rejects with Unavailable where there is no module to ask. */
-export async function ask(command: string, lang: string, records: ProtocolRecord[]): Promise<ProtocolRecord[]> {
+/** Sends a request in a language and returns the records of the answer. Rejects with Unavailable if no module can be started. */
+export async function request(command: string, lang: string, records: ProtocolRecord[]): Promise<ProtocolRecord[]> {
   await once("words-" + lang, () => loadWords(lang));
   return withInstance((instance) => call(instance, command, [["lang", lang], ...records]));
 }
@@ -48,30 +48,30 @@ export async function ask(command: string, lang: string, records: ProtocolRecord
 export function loadIndex(lang: string): Promise<void> {
   return once("index-" + lang, async () => {
     const text = await fileText("index-" + lang, (await release()).index[lang]);
-    await give("index", [["lang", lang], ["data", text]]);
+    await load("index", [["lang", lang], ["data", text]]);
   });
 }
 
-/** The translations of the module's texts; English needs none. */
+/** Loads the translations of the module's texts; English needs none. */
 async function loadWords(lang: string): Promise<void> {
   const block = "words-" + lang;
   const path = (await release()).words[lang];
   if (!path && !isInline(block)) return;
   const lines = (await fileText(block, path)).trimEnd().split("\n");
-  await give("words", [["lang", lang], ...lines.map((line) => ["word", ...line.split("\t")])]);
+  await load("words", [["lang", lang], ...lines.map((line) => ["word", ...line.split("\t")])]);
 }
 
-/** What every instance must be given before it is asked: words and indexes. */
-const given: [command: string, records: ProtocolRecord[]][] = [];
+/** The commands that load words and indexes; each is repeated on a new instance. */
+const loaded: [command: string, records: ProtocolRecord[]][] = [];
 
-function give(command: string, records: ProtocolRecord[]): Promise<void> {
+function load(command: string, records: ProtocolRecord[]): Promise<void> {
   return withInstance((instance) => {
     call(instance, command, records);
-    given.push([command, records]);
+    loaded.push([command, records]);
   });
 }
 
-/** Runs work on the instance, and once more on a new instance where it traps. */
+/** Runs work on the instance; after a trap, again on a new instance. */
 async function withInstance<T>(work: (instance: Instance) => T): Promise<T> {
   for (;;) {
     if (traps > maxRestarts) throw new Unavailable("ui.stopped");
@@ -91,8 +91,8 @@ async function start(): Promise<Instance> {
     const instance = await instantiate(list);
     const hello = call(instance, "hello", []);
     if (hello[0]?.[1] !== list.fingerprint) throw new Unavailable("ui.calc.other");
-    for (const [command, records] of given) call(instance, command, records);
-    if (traps > 0) for (const listener of restarted) listener();
+    for (const [command, records] of loaded) call(instance, command, records);
+    if (traps > 0) for (const listener of restartListeners) listener();
     return instance;
   } catch (e) {
     starting = undefined;
@@ -119,7 +119,7 @@ async function instantiate(list: Release): Promise<Instance> {
 
 class NotLoaded extends Error {}
 
-/** Compiles the module, while it is received where it is a file. */
+/** Compiles the module; a file is compiled while it is received. */
 async function compile(address: string): Promise<WebAssembly.Module> {
   if (isInline("module")) return WebAssembly.compile(await bytesOf("module", address));
   try {
@@ -132,23 +132,23 @@ async function compile(address: string): Promise<WebAssembly.Module> {
   }
 }
 
-/** Whether bytes begin as a module does; a network's sign-in page does not. */
+/** Whether bytes begin with the magic number of WebAssembly; a network's sign-in page does not. */
 function isModule(bytes: Uint8Array): boolean {
   return String.fromCharCode(...bytes.subarray(0, 4)) === "\0asm";
 }
 
 function call(instance: Instance, command: string, records: ProtocolRecord[]): ProtocolRecord[] {
-  const request = new TextEncoder().encode(encode(command, records));
-  return decode(new TextDecoder().decode(exchange(instance, request)));
+  const bytes = new TextEncoder().encode(encode(command, records));
+  return decode(new TextDecoder().decode(exchange(instance, bytes)));
 }
 
-/** One request and its answer. Every call may move the memory: addresses first, then the bytes. */
-function exchange(instance: Instance, request: Uint8Array): Uint8Array {
+/** Sends the bytes of a request and returns those of the answer. Every call can grow the memory: the view is made after the call. */
+function exchange(instance: Instance, bytes: Uint8Array): Uint8Array {
   const { exports: m } = instance;
   try {
-    const to = m.buffer(request.length);
-    new Uint8Array(m.memory.buffer, to, request.length).set(request);
-    const n = m.answer(request.length);
+    const to = m.buffer(bytes.length);
+    new Uint8Array(m.memory.buffer, to, bytes.length).set(bytes);
+    const n = m.answer(bytes.length);
     const from = m.buffer(0);
     return new Uint8Array(m.memory.buffer, from, n);
   } catch (e) {
@@ -165,7 +165,7 @@ function fileText(block: string, path: string): Promise<string> {
 
 const loading = new Map<string, Promise<void>>();
 
-/** Does a piece of work once; where it fails, a later call tries again. */
+/** Runs named work once; a later call retries failed work. */
 function once(name: string, work: () => Promise<void>): Promise<void> {
   let done = loading.get(name);
   if (!done) {

@@ -1,10 +1,11 @@
-// Saving the whole manual on the device, and changing to a new edition when
-// the reader accepts it. "Saved" is only shown once the worker has counted.
+// Registers the service worker, which saves the whole manual on the device; shows
+// how much is saved and offers a waiting edition. "Saved" is shown only after the
+// worker has counted the cached files.
 import { offer, offerReload } from "./edition";
-import { root, say } from "./page";
+import { root, uiText } from "./page";
 import { release } from "./release";
 import { persistent } from "./store";
-import type { Report, Wish } from "../worker/messages";
+import type { PageMessage, WorkerMessage } from "../worker/messages";
 
 const policy = (window as any).trustedTypes?.createPolicy("coursebook", {
   createScriptURL: (url: string) => {
@@ -13,100 +14,101 @@ const policy = (window as any).trustedTypes?.createPolicy("coursebook", {
   },
 });
 
-let line: HTMLElement;
-let offered = false; // a newer edition waits for the reader
-let failed = ""; // the worker's reason why the last attempt to save ended
+let statusLine: HTMLElement;
+let offered = false; // the update box is open for a waiting edition
+let failure = ""; // key of the text for the last failed installation
 
+/** Starts the service worker and the display of its status. */
 export function startOffline(): void {
-  line = document.getElementById("saved")!;
-  const why = hindrance();
-  if (why) return tell(why);
+  statusLine = document.getElementById("saved")!;
+  const why = unsupportedReason();
+  if (why) return showState(why);
   const workers = navigator.serviceWorker;
-  workers.addEventListener("message", (e) => hear(e.data));
-  workers.addEventListener("controllerchange", () => void changed());
+  workers.addEventListener("message", (e) => onMessage(e.data));
+  workers.addEventListener("controllerchange", () => void onControllerChange());
   const script = policy ? policy.createScriptURL("sw.js") : new URL("sw.js", root).href;
   workers.register(script, { updateViaCache: "none" }).then(watch, () => {
-    if (workers.controller) askStatus();
-    else tell("ui.saved.failed");
+    if (workers.controller) requestStatus();
+    else showState("ui.saved.failed");
   });
 }
 
 /**
- * Another worker serves this page, or none does. The page is only reloaded if
- * the reader accepted the waiting edition, in this tab or another, and if the
- * new worker has the page.
+ * Handles a change of the worker that controls this page. The page is reloaded
+ * only if the reader accepted the waiting edition, in this tab or another, and if
+ * the new worker serves the page.
  */
-async function changed(): Promise<void> {
-  if (!navigator.serviceWorker.controller) return tell("ui.saved.gone");
-  if (!offered) return askStatus();
+async function onControllerChange(): Promise<void> {
+  if (!navigator.serviceWorker.controller) return showState("ui.saved.gone");
+  if (!offered) return requestStatus();
   offered = false;
   const response = await fetch(location.href, { cache: "no-store" }).catch(() => undefined);
   if (response?.ok) location.reload();
-  else askStatus();
+  else requestStatus();
 }
 
-/** Why this page cannot be saved at all; empty where it can. */
-function hindrance(): string {
+/** The key of the text that gives why this page cannot be saved; empty if it can. */
+function unsupportedReason(): string {
   if (location.protocol === "file:") return "ui.saved.file";
   if (!isSecureContext) return "ui.saved.http";
   return "serviceWorker" in navigator && "caches" in window ? "" : "ui.saved.never";
 }
 
-function tell(key: string, slots = {}): void {
-  line.textContent = say(key, slots) + (persistent ? "" : " " + say("ui.unkept"));
-  line.dataset.state = key.split(".").pop();
+function showState(key: string, slots = {}): void {
+  statusLine.textContent = uiText(key, slots) + (persistent ? "" : " " + uiText("ui.unkept"));
+  statusLine.dataset.state = key.split(".").pop();
 }
 
-function ask(worker: ServiceWorker | null | undefined, type: Wish["type"]): void {
-  worker?.postMessage({ type } satisfies Wish);
+function send(worker: ServiceWorker | null | undefined, type: PageMessage["type"]): void {
+  worker?.postMessage({ type } satisfies PageMessage);
 }
 
-function askStatus(): void {
+function requestStatus(): void {
   const worker = navigator.serviceWorker.controller;
-  if (worker) ask(worker, "status");
-  else navigator.serviceWorker.getRegistration(root.href).then((r) => ask(r?.active, "status"));
+  if (worker) send(worker, "status");
+  else navigator.serviceWorker.getRegistration(root.href).then((r) => send(r?.active, "status"));
 }
 
 function watch(registration: ServiceWorkerRegistration): void {
   const follow = (worker: ServiceWorker | null) => {
     worker?.addEventListener("statechange", () => {
       if (worker.state === "installed" && registration.active && registration.active !== worker) offerUpdate(registration);
-      if (worker.state === "activated") askStatus();
-      if (worker.state === "redundant" && !registration.active) tell(failed || "ui.saved.failed");
+      if (worker.state === "activated") requestStatus();
+      if (worker.state === "redundant" && !registration.active) showState(failure || "ui.saved.failed");
     });
   };
   follow(registration.installing);
   registration.addEventListener("updatefound", () => follow(registration.installing));
   if (registration.waiting && registration.active) offerUpdate(registration);
-  if (registration.active) askStatus();
+  if (registration.active) requestStatus();
 }
 
 /** Offers the waiting edition; it takes over when the reader accepts it. */
 function offerUpdate(registration: ServiceWorkerRegistration): void {
   offered = true;
-  offer("", () => ask(registration.waiting, "accept"));
+  offer("", () => send(registration.waiting, "accept"));
 }
 
-function hear(report: Report): void {
+function onMessage(report: WorkerMessage): void {
   switch (report.kind) {
     case "saving":
-      if (!navigator.serviceWorker.controller) tell("ui.saved.going", { n: report.count, all: report.total });
+      if (!navigator.serviceWorker.controller) showState("ui.saved.going", { n: report.count, all: report.total });
       return;
     case "failed":
-      failed = "ui.saved." + report.why;
-      if (!navigator.serviceWorker.controller) tell(failed);
+      failure = "ui.saved." + report.why;
+      if (!navigator.serviceWorker.controller) showState(failure);
       return;
     case "status":
       void showStatus(report);
   }
 }
 
-async function showStatus({ edition, count, total }: Extract<Report, { kind: "status" }>): Promise<void> {
-  let own = edition; // where the list cannot be read, the count is still true
-  await release().then((r) => (own = r.edition), (e) => e.message === "ui.update.newer" && (own = ""));
-  if (edition !== own) {
-    tell("ui.saved.other");
-    if (own && navigator.serviceWorker.controller && !offered) offerReload();
-  } else if (count === total) tell("ui.saved.yes");
-  else tell("ui.saved.part", { n: count, all: total });
+async function showStatus({ edition, count, total }: Extract<WorkerMessage, { kind: "status" }>): Promise<void> {
+  let ownEdition = edition; // where release.json cannot be read, the count is shown all the same
+  await release().then((r) => (ownEdition = r.edition), (e) => e.message === "ui.update.newer" && (ownEdition = ""));
+  if (edition !== ownEdition) {
+    showState("ui.saved.other");
+    if (ownEdition && navigator.serviceWorker.controller && !offered) offerReload();
+  } else if (count === total) showState("ui.saved.yes");
+  else showState("ui.saved.part", { n: count, all: total });
 }

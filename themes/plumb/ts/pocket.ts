@@ -1,9 +1,10 @@
 // The one-file edition: shows one article at a time by the hash of the address,
-// and exports and imports ticks and numbers for devices that do not store them.
-import { answersKey, handOut, merge } from "./answers";
-import { all, byId, detach, say } from "./page";
-import { everything, persistent, save } from "./store";
+// and exports and imports stored ticks and numbers.
+import { answersKey, download, merge } from "./answers";
+import { all, byId, detach, uiText } from "./page";
+import { allStored, persistent, save } from "./store";
 
+/** Starts the one-file edition. */
 export function startPocket(): void {
   document.documentElement.classList.add("paged");
   const [first, ...others] = all(".article");
@@ -11,15 +12,15 @@ export function startPocket(): void {
   shown = home = first;
   addEventListener("hashchange", navigate);
   navigate();
-  const line = document.getElementById("kept")!;
-  line.closest("details")!.open = !persistent;
-  line.textContent = say(persistent ? "ui.pocket.kept" : "ui.pocket.unkept");
+  const status = document.getElementById("kept")!;
+  status.closest("details")!.open = !persistent;
+  status.textContent = uiText(persistent ? "ui.pocket.kept" : "ui.pocket.unkept");
   document.querySelector("[data-do=export]")!.addEventListener("click", exportStored);
   document.getElementById("import")!.addEventListener("change", async (e) => {
     const file = (e.target as HTMLInputElement).files?.[0];
-    const taken = file && importStored(await file.text());
-    line.textContent = say(taken ? "ui.pocket.taken" : "ui.pocket.wrong");
-    if (taken && persistent) location.reload();
+    const imported = file && importStored(await file.text());
+    status.textContent = uiText(imported ? "ui.pocket.taken" : "ui.pocket.wrong");
+    if (imported && persistent) location.reload();
   });
 }
 
@@ -43,10 +44,10 @@ function navigate(): void {
 }
 
 function exportStored(): void {
-  handOut("coursebook.json", { coursebook: 1, kept: everything() });
+  download("coursebook.json", { coursebook: 1, kept: allStored() });
 }
 
-/** Stores what an exported file holds; false for any other file. */
+/** Stores the entries of an exported file; returns false for any other text. */
 function importStored(text: string): boolean {
   try {
     const { coursebook, kept: entries } = JSON.parse(text);

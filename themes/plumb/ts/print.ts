@@ -1,6 +1,7 @@
-// Paper has no folds: what is folded opens before printing and folds again.
+// Opens folded parts before printing and folds them again afterwards.
 import { all } from "./page";
 
+/** Starts the handling of print events. */
 export function startPrint(): void {
   let folded: HTMLDetailsElement[] = [];
   addEventListener("beforeprint", () => {

@@ -1,34 +1,34 @@
-// A question of a lesson. The page comes with its answer folded; this builds
-// what a reader answers with, and opens the answer once one was given. Numbers
-// are drawn and marked by the module.
+// A question of a lesson. The page contains its answer, folded. This script adds
+// the controls for the reader's answer, marks it and opens the folded answer. The
+// module draws and marks numbers.
 import { record } from "./answers";
 import { whenNear } from "./calculator";
 import { onStyle, style, type Style } from "./choices";
 import { startKeys } from "./keys";
-import { ask, onRestart } from "./module";
-import { all, make, say, Unavailable } from "./page";
+import { onRestart, request } from "./module";
+import { all, make, uiText, Unavailable } from "./page";
 import type { ProtocolRecord } from "./records";
 import { step } from "./result";
 
-/** What came of an answer: right, wrong, or why it could not be read. */
+/** The mark of an answer: right, wrong, or the parse error of a number. */
 type Verdict = boolean | string;
 
-/** A way to answer: what the reader touches, and what it comes to. */
-interface Means {
+/** The controls of one kind of question. */
+interface AnswerControl {
   controls: HTMLElement;
-  given(): boolean; // whether there is an answer at all
+  isFilled(): boolean; // whether the reader has entered an answer
   verdict(): Promise<Verdict>;
-  clear(): void; // for another try
+  clear(): void; // empties the controls for another try
 }
 
 export class Question {
   private form = make("form", "answering");
-  private said = make("p", "verdict");
-  private notice = ""; // comes before the verdict
+  private status = make("p", "verdict");
+  private notice = ""; // shown before the verdict
   private check: HTMLElement;
-  private after = make("p", "after");
+  private followUp = make("p", "after");
   private reply: HTMLDetailsElement;
-  private means: Means;
+  private control: AnswerControl;
   private lang: string;
 
   /** onAnswered is called when an answer has been stored. */
@@ -36,74 +36,74 @@ export class Question {
     this.lang = item.closest<HTMLElement>("[lang]")!.lang;
     this.reply = item.querySelector(":scope > .reply")!;
     const kind = item.dataset.kind;
-    this.means = kind === "number" ? new NumberMeans(item, this.reply, this.lang, (why) => this.unable(why)) : kind === "order" ? orderMeans(item, this.reply) : choiceMeans(item);
-    this.check = button(this.say("ui.train.check"));
+    this.control = kind === "number" ? new NumberControl(item, this.reply, this.lang, (why) => this.showUnavailable(why)) : kind === "order" ? orderControl(item, this.reply) : choiceControl(item);
+    this.check = button(this.uiText("ui.train.check"));
     (this.check as HTMLButtonElement).type = "submit";
-    this.said.setAttribute("role", "status");
-    if (kind === "order") this.form.append(make("p", "hint", this.say("ui.train.tap")));
-    this.form.append(this.means.controls, this.check, this.said);
+    this.status.setAttribute("role", "status");
+    if (kind === "order") this.form.append(make("p", "hint", this.uiText("ui.train.tap")));
+    this.form.append(this.control.controls, this.check, this.status);
     this.form.noValidate = true;
     this.form.addEventListener("submit", (e) => (e.preventDefault(), void this.judge()));
     this.reply.before(this.form);
-    this.reply.after(this.after);
-    this.ready();
-    if (kind === "number") onRestart(() => (this.said.textContent = this.notice = this.say("ui.restarted") + " "));
+    this.reply.after(this.followUp);
+    this.reset();
+    if (kind === "number") onRestart(() => (this.status.textContent = this.notice = this.uiText("ui.restarted") + " "));
   }
 
-  private say(key: string, slots = {}): string {
-    return say(key, slots, this.lang);
+  private uiText(key: string, slots = {}): string {
+    return uiText(key, slots, this.lang);
   }
 
-  private ready(): void {
+  private reset(): void {
     delete this.item.dataset.verdict;
     this.reply.hidden = true;
     this.reply.open = false;
-    this.after.hidden = true;
+    this.followUp.hidden = true;
     this.check.hidden = false;
-    this.said.textContent = this.notice = "";
+    this.status.textContent = this.notice = "";
   }
 
   private async judge(): Promise<void> {
-    if (!this.means.given()) return void (this.said.textContent = this.say("ui.train.pick"));
+    if (!this.control.isFilled()) return void (this.status.textContent = this.uiText("ui.train.pick"));
     let verdict: Verdict;
     try {
-      verdict = await this.means.verdict();
+      verdict = await this.control.verdict();
     } catch (e) {
-      return this.unable(e);
+      return this.showUnavailable(e);
     }
-    if (typeof verdict === "string") return void (this.said.textContent = this.say("ui.train.unread", { why: verdict }));
+    if (typeof verdict === "string") return void (this.status.textContent = this.uiText("ui.train.unread", { why: verdict }));
     const n = record(this.item.dataset.question!, verdict);
     this.item.dataset.verdict = verdict ? "right" : "wrong";
-    this.said.textContent = this.notice + this.say(verdict ? "ui.train.right" : "ui.train.not-right") + " " + this.say("ui.train.back", { n });
+    this.status.textContent = this.notice + this.uiText(verdict ? "ui.train.right" : "ui.train.not-right") + " " + this.uiText("ui.train.back", { n });
     this.reply.hidden = false;
     this.reply.open = true;
     this.check.hidden = true;
-    this.follow();
+    this.showFollowUp();
     this.onAnswered();
   }
 
-  /** What a reader may do after an answer. */
-  private follow(): void {
-    const again = button(this.say(this.item.dataset.kind === "number" ? "ui.train.again" : "ui.train.retry"));
+  /** Shows the buttons that follow an answer: try again, next question. */
+  private showFollowUp(): void {
+    const again = button(this.uiText(this.item.dataset.kind === "number" ? "ui.train.again" : "ui.train.retry"));
     again.addEventListener("click", () => {
-      this.ready();
-      this.means.clear();
+      this.reset();
+      this.control.clear();
       this.form.querySelector<HTMLElement>("input, button")!.focus();
     });
-    this.after.replaceChildren(again);
+    this.followUp.replaceChildren(again);
     if (this.next) {
-      const link = make("a", "button", this.say("ui.train.next"));
+      const link = make("a", "button", this.uiText("ui.train.next"));
       link.href = "#" + this.next;
-      this.after.append(" ", link);
+      this.followUp.append(" ", link);
     }
-    this.after.hidden = false;
+    this.followUp.hidden = false;
     again.focus({ preventScroll: true });
   }
 
-  /** Without the module the question is left as printed. */
-  private unable(why: unknown): void {
+  /** Shows why the module cannot be used, and the folded answer of the page. */
+  private showUnavailable(why: unknown): void {
     if (!(why instanceof Unavailable)) console.error(why);
-    this.said.textContent = this.say(why instanceof Unavailable ? why.message : "ui.calc.no-module");
+    this.status.textContent = this.uiText(why instanceof Unavailable ? why.message : "ui.calc.no-module");
     this.check.hidden = true;
     this.reply.hidden = false;
   }
@@ -115,7 +115,7 @@ function button(text: string): HTMLButtonElement {
   return b;
 }
 
-function choiceMeans(item: HTMLElement): Means {
+function choiceControl(item: HTMLElement): AnswerControl {
   const list = item.querySelector(".choices")!;
   const name = "a-" + item.id;
   const box = make("fieldset", "field", make("legend", "unseen", item.querySelector("p")!.textContent!));
@@ -130,36 +130,36 @@ function choiceMeans(item: HTMLElement): Means {
   const chosen = () => box.querySelector<HTMLInputElement>(":checked");
   return {
     controls: box,
-    given: () => !!chosen(),
+    isFilled: () => !!chosen(),
     verdict: async () => chosen()!.value === item.dataset.right,
     clear: () => chosen() && (chosen()!.checked = false),
   };
 }
 
-/** Steps that are touched in their order; what was touched bears its number. */
-function orderMeans(item: HTMLElement, reply: Element): Means {
+/** Steps to be touched in order; each touched step shows its number. */
+function orderControl(item: HTMLElement, reply: Element): AnswerControl {
   const list = item.querySelector(".choices")!;
   const right = all("ol > li", reply).map((li) => li.textContent!);
   const box = make("div", "ordering");
-  let taken: HTMLElement[] = [];
+  let chosen: HTMLElement[] = [];
   const buttons = right.map((text) => {
     const b = button("");
     b.append(make("b", "place"), " ", make("span", "", text));
     b.addEventListener("click", () => {
-      taken = taken.includes(b) ? taken.filter((t) => t !== b) : [...taken, b];
+      chosen = chosen.includes(b) ? chosen.filter((t) => t !== b) : [...chosen, b];
       show();
     });
     return b;
   });
   const show = () => {
     for (const b of buttons) {
-      const at = taken.indexOf(b) + 1;
+      const at = chosen.indexOf(b) + 1;
       b.firstElementChild!.textContent = at ? String(at) : "";
       b.setAttribute("aria-pressed", String(at > 0));
     }
   };
   const clear = () => {
-    taken = [];
+    chosen = [];
     box.replaceChildren(...shuffled(buttons));
     show();
   };
@@ -167,13 +167,13 @@ function orderMeans(item: HTMLElement, reply: Element): Means {
   clear();
   return {
     controls: box,
-    given: () => taken.length === buttons.length,
-    verdict: async () => taken.every((b, i) => b === buttons[i]),
+    isFilled: () => chosen.length === buttons.length,
+    verdict: async () => chosen.every((b, i) => b === buttons[i]),
     clear,
   };
 }
 
-/** Another order of a list of two or more. */
+/** A random order of a list of two or more that differs from the order of the list. */
 function shuffled<T>(list: T[]): T[] {
   const mixed = [...list];
   do {
@@ -185,8 +185,8 @@ function shuffled<T>(list: T[]): T[] {
   return mixed;
 }
 
-/** A number: its inputs are drawn when the question comes near, and again each time. */
-class NumberMeans implements Means {
+/** A number: its inputs are drawn at random when the question is near the screen, and again for each try. */
+class NumberControl implements AnswerControl {
   controls: HTMLFieldSetElement = make("fieldset", "field number");
   private input = make("input");
   private label = make("label");
@@ -202,7 +202,7 @@ class NumberMeans implements Means {
     this.input.autocomplete = "off";
     if (item.dataset.signs) this.input.dataset.keys = item.dataset.signs;
     this.input.setAttribute("aria-describedby", this.hint.id);
-    this.label.append(say("ui.train.typed", {}, lang));
+    this.label.append(uiText("ui.train.typed", {}, lang));
     this.controls.append(this.label, this.input, this.hint);
     this.controls.disabled = true;
     whenNear(item, () => {
@@ -212,7 +212,7 @@ class NumberMeans implements Means {
     onStyle(() => this.drawn && !this.answered && void this.draw());
   }
 
-  given = () => !this.controls.disabled && this.input.value.trim() !== "";
+  isFilled = () => !this.controls.disabled && this.input.value.trim() !== "";
 
   clear(): void {
     this.answered = false;
@@ -221,7 +221,7 @@ class NumberMeans implements Means {
     void this.draw();
   }
 
-  private head(s: Style): ProtocolRecord[] {
+  private header(s: Style): ProtocolRecord[] {
     const d = this.item.dataset;
     return [["calc", d.calculator!], ["style", s.system, s.mark], ["answer", d.answer!], ["tolerance", d.tolerance!]];
   }
@@ -232,7 +232,7 @@ class NumberMeans implements Means {
     const fixed = (JSON.parse(set!) as string[][]).map((pair) => ["set", ...pair]);
     const seed = crypto.getRandomValues(new Uint32Array(1))[0];
     try {
-      const answer = await ask("practice", this.lang, [...this.head(now), ...fixed, ...vary!.split(" ").map((v) => ["vary", v]), ["seed", String(seed)]]);
+      const answer = await request("practice", this.lang, [...this.header(now), ...fixed, ...vary!.split(" ").map((v) => ["vary", v]), ["seed", String(seed)]]);
       this.drawn = { style: now, sets: answer.filter((r) => r[0] === "set") };
       this.show(answer);
       this.controls.disabled = false;
@@ -244,17 +244,17 @@ class NumberMeans implements Means {
   private show(answer: ProtocolRecord[]): void {
     const given = answer.filter((r) => r[0] === "given");
     for (const list of all(".given", this.item)) {
-      const mine = list.parentElement!.matches(".usual") ? "1" : "0";
-      list.replaceChildren(...given.filter((r) => r[5] === mine).map(([, , label, text, fresh]) =>
+      const usual = list.parentElement!.matches(".usual") ? "1" : "0";
+      list.replaceChildren(...given.filter((r) => r[5] === usual).map(([, , label, text, fresh]) =>
         make("div", fresh === "1" ? "fresh" : "", make("dt", "", label), make("dd", "", text))));
     }
     const unit = answer.find((r) => r[0] === "asked")?.[2];
-    this.hint.textContent = unit ? say("ui.train.unit", { unit }, this.lang) : "";
+    this.hint.textContent = unit ? uiText("ui.train.unit", { unit }, this.lang) : "";
   }
 
   async verdict(): Promise<Verdict> {
     const { style, sets } = this.drawn!;
-    const answer = await ask("judge", this.lang, [...this.head(style), ...sets, ["typed", this.input.value]]);
+    const answer = await request("judge", this.lang, [...this.header(style), ...sets, ["typed", this.input.value]]);
     const [, verdict, why] = answer.find((r) => r[0] === "verdict")!;
     if (verdict === "unread") this.input.setAttribute("aria-invalid", "true");
     else this.input.removeAttribute("aria-invalid");

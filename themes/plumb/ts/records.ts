@@ -1,15 +1,17 @@
-// The text that page and module exchange: records on lines, fields between
-// tabs. Version 1; the other side is generator/module/protocol.
+// The text format of requests to the module and of its answers: a record a line,
+// fields separated by tabs. Version 1; package generator/module/protocol is the
+// module's side.
 
 const head = ["coursebook", "1"];
 
 export type ProtocolRecord = string[];
 
+/** The text of a request. */
 export function encode(command: string, records: ProtocolRecord[]): string {
   return [[...head, command], ...records].map((r) => r.map(escape).join("\t")).join("\n") + "\n";
 }
 
-/** The records of an answer; a fault is thrown with the module's own words. */
+/** The records of an answer. Throws an Error with the module's message if the answer is an error. */
 export function decode(text: string): ProtocolRecord[] {
   const [first, ...rest] = text.replace(/\n$/, "").split("\n").map((line) => line.split("\t").map(unescape));
   if (first[0] !== head[0] || first[1] !== head[1] || first[2] !== "ok") throw new Error(first[3] ?? "");
@@ -21,6 +23,6 @@ function escape(s: string): string {
 }
 
 function unescape(s: string): string {
-  if (!s.includes("\\")) return s; // most: a drawing has a thousand fields
+  if (!s.includes("\\")) return s; // most fields; a drawing has a thousand
   return s.replace(/\\(.)/g, (_, c) => ({ t: "\t", n: "\n" } as { [c: string]: string })[c] ?? c);
 }

@@ -1,6 +1,6 @@
-// The release: edition, fingerprint, and the names of module, indexes and
-// words. No page holds these values; release.json does, beside the id of every
-// page. A page uses the release only if its own id is listed there.
+// The release: edition, fingerprint, and the paths of module, indexes and words.
+// They are read from release.json, which also lists the id of every page. A page
+// uses the release only if its id is listed.
 import { textOf } from "./files";
 import { facts, root, Unavailable } from "./page";
 
@@ -10,15 +10,15 @@ export interface Release {
   module: string; // paths from the root of the site
   index: { [language: string]: string };
   words: { [language: string]: string };
-  pages: { [path: string]: string }; // the id of each page
+  pages: { [path: string]: string }; // the id of each page by its path
 }
 
 let reading: Promise<Release> | undefined;
 
 /**
- * The release this page is part of. It rejects with Unavailable where the list
- * cannot be read, which a later call tries again, or where it lists another
- * version of this page.
+ * The release of this page. Rejects with Unavailable if release.json cannot be
+ * read, which a later call tries again, or if it lists another version of this
+ * page.
  */
 export function release(): Promise<Release> {
   return (reading ??= read());
@@ -26,19 +26,19 @@ export function release(): Promise<Release> {
 
 async function read(): Promise<Release> {
   const list = await load();
-  // The one-file edition is a single page, with its list inside.
+  // The one-file edition is a single page that contains its release.json.
   if (facts.pocket || isListed(list, facts.id)) return list;
   await reloadOnce(list);
   throw new Unavailable("ui.update.newer");
 }
 
-/** Whether a fetched page is part of the release, so that its form fits the module. */
+/** Whether a fetched page is listed in the release; only then its form matches the module. */
 export async function isPart(page: Document): Promise<boolean> {
   const id = page.querySelector<HTMLElement>("script[data-id]")?.dataset.id;
   return !!id && release().then((list) => isListed(list, id), () => false);
 }
 
-/** A service worker answers from the release it serves; no other cache may. */
+/** Fetches release.json, from the service worker or the server, never from the HTTP cache. */
 async function load(): Promise<Release> {
   try {
     return JSON.parse(await textOf("release", new URL("release.json", root).href, { cache: "no-store" }));
@@ -54,8 +54,8 @@ function isListed(list: Release, id: string): boolean {
 }
 
 /**
- * Reloads a page that came from a stale cache, if the server has the listed
- * version. A page that was itself loaded by a reload is never reloaded.
+ * Reloads a page that is stale in the HTTP cache, if the server has the listed
+ * version. A page that was loaded by a reload is not reloaded again.
  */
 async function reloadOnce(list: Release): Promise<void> {
   const [navigation] = performance.getEntriesByType("navigation") as PerformanceNavigationTiming[];
@@ -64,5 +64,5 @@ async function reloadOnce(list: Release): Promise<void> {
   const id = response?.ok && (await response.text()).match(/ data-id="?([0-9a-f]+)/)?.[1];
   if (!id || !isListed(list, id)) return;
   location.reload();
-  await new Promise(() => {}); // the page ends here
+  await new Promise(() => {}); // until the reload replaces the page
 }

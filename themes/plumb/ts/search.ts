@@ -1,12 +1,13 @@
-// The search box: results below it while one types. The index is loaded when
-// the box is first touched.
-import { pageAt } from "./fetched";
-import { ask, loadIndex, onRestart } from "./module";
-import { all, byId, facts, language, make, say, Unavailable } from "./page";
+// The search box: shows results below it during typing. The index is loaded when
+// the box first gets the focus.
+import { fetchPage } from "./fetched";
+import { loadIndex, onRestart, request } from "./module";
+import { all, byId, facts, language, make, uiText, Unavailable } from "./page";
 
-const pause = 50; // ms from the last key to the search
-const rest = 250; // ms from the first list to better excerpts: typing goes first
+const searchDelay = 50; // ms between the last keystroke and the search
+const excerptDelay = 250; // ms between the list and better excerpts, so that typing is not delayed
 
+/** Starts the search box of the page. */
 export function startSearch(): void {
   const box = document.getElementById("q") as HTMLInputElement;
   const hits = document.getElementById("hits")!;
@@ -15,30 +16,30 @@ export function startSearch(): void {
   const list = make("ol");
   hits.append(count, list);
   let timer = 0;
-  let turn = 0;
-  let notice = ""; // follows the next count
-  onRestart(() => (notice = " " + say("ui.restarted")));
+  let latest = 0;
+  let notice = ""; // appended to the next count
+  onRestart(() => (notice = " " + uiText("ui.restarted")));
   const close = () => (hits.hidden = true);
 
   const find = async () => {
-    const mine = ++turn;
+    const number = ++latest;
     const q = box.value.trim();
     if (!q) return close();
     try {
       const lang = language();
       await loadIndex(lang);
-      const found = await ask("search", lang, [["q", q]]);
-      if (mine !== turn) return;
+      const found = await request("search", lang, [["q", q]]);
+      if (number !== latest) return;
       const items = found.filter((r) => r[0] === "hit").map(hit);
-      count.textContent = items.length === 0 ? say("ui.search.none", { q }) : items.length === 1 ? say("ui.search.one") : say("ui.search.many", { n: items.length });
+      count.textContent = items.length === 0 ? uiText("ui.search.none", { q }) : items.length === 1 ? uiText("ui.search.one") : uiText("ui.search.many", { n: items.length });
       count.append(notice);
       notice = "";
       list.replaceChildren(...(items.length ? items : [linkToAll()]));
       hits.hidden = false;
-      await new Promise((done) => setTimeout(done, rest));
-      for (const item of items) if (mine === turn) await sharpen(item, q, () => mine === turn);
+      await new Promise((done) => setTimeout(done, excerptDelay));
+      for (const item of items) if (number === latest) await improveExcerpt(item, q, () => number === latest);
     } catch (e) {
-      count.textContent = say(reason(e));
+      count.textContent = uiText(failureKey(e));
       list.replaceChildren(linkToAll());
       hits.hidden = false;
     }
@@ -47,10 +48,10 @@ export function startSearch(): void {
   box.addEventListener("focus", () => void loadIndex(language()).catch(() => {}), { once: true });
   box.addEventListener("input", () => {
     clearTimeout(timer);
-    timer = window.setTimeout(find, pause);
+    timer = window.setTimeout(find, searchDelay);
   });
   const rail = box.closest<HTMLElement>(".rail")!;
-  rail.addEventListener("keydown", (e) => move(e, box, list, close));
+  rail.addEventListener("keydown", (e) => moveFocus(e, box, list, close));
   box.addEventListener("focus", () => box.value.trim() && list.children.length && (hits.hidden = false));
   document.addEventListener("pointerdown", (e) => {
     if (!hits.contains(e.target as Node) && e.target !== box) close();
@@ -63,8 +64,8 @@ export function startSearch(): void {
   });
 }
 
-/** Arrow keys walk from the box through the results; Escape leads back. */
-function move(e: KeyboardEvent, box: HTMLInputElement, list: Element, close: () => void): void {
+/** Arrow keys move the focus between the box and the results; Escape returns it to the box. */
+function moveFocus(e: KeyboardEvent, box: HTMLInputElement, list: Element, close: () => void): void {
   const stops: HTMLElement[] = [box, ...all("a", list)];
   const at = stops.indexOf(document.activeElement as HTMLElement);
   if (at < 0) return;
@@ -94,8 +95,8 @@ function articleHash(url: string): string {
   return "#" + url.replace(".html", "").replaceAll(/[/#]/g, ".");
 }
 
-/** The text that gives the reason of a failed search. */
-function reason(e: unknown): string {
+/** The key of the text that gives why a search failed. */
+function failureKey(e: unknown): string {
   if (e instanceof Unavailable && /^ui\.(update|stopped)/.test(e.message)) return e.message;
   console.error(e);
   return "ui.search.away";
@@ -107,42 +108,42 @@ function linkToAll(): HTMLElement {
   return make("li", "", source.cloneNode(true));
 }
 
-// Stand around found words. They are spelled so because the characters
-// themselves are not allowed in a page, and the one-file edition is one.
-const [opens, closes] = decodeURIComponent("%01%02");
+// The characters around found words. They are written encoded because HTML, and
+// so the one-file edition, does not allow the characters themselves.
+const [markStart, markEnd] = decodeURIComponent("%01%02");
 
-/** A text with its found words as mark elements. */
+/** A text with the found words in mark elements. */
 function marked(text: string): (string | Node)[] {
-  const [before, ...rest] = text.split(opens);
+  const [before, ...rest] = text.split(markStart);
   return [before, ...rest.flatMap((s) => {
-    const [word, after = ""] = s.split(closes);
+    const [word, after = ""] = s.split(markEnd);
     return [make("mark", "", word), after];
   })];
 }
 
 /**
- * Replaces the opening of a section by the lines that contain the words. The
- * text comes from the page itself, but only where that costs no signal: from
- * this page, or from a worker that has it saved.
+ * Replaces the first lines of a section by those that contain the words. The text
+ * is read from the page, but only where that needs no download: from this page, or
+ * from the worker's cache.
  */
-async function sharpen(item: Element, q: string, wanted: () => boolean): Promise<void> {
+async function improveExcerpt(item: Element, q: string, isCurrent: () => boolean): Promise<void> {
   const link = item.querySelector("a")!;
   const excerpt = item.querySelector(".excerpt")!;
   if (excerpt.querySelector("mark")) return;
   const [address, id] = link.href.split("#");
   const here = address === location.href.split("#")[0];
   if (!here && !navigator.serviceWorker?.controller) return;
-  const text = sectionText(here ? document : await pageAt(address), decodeURIComponent(id ?? ""));
-  if (!text || !wanted()) return;
-  const answer = await ask("mark", language(), [["q", q], ["text", text]]);
-  if (wanted() && answer[0]?.[1]) excerpt.replaceChildren(...marked(answer[0][1]));
+  const text = sectionText(here ? document : await fetchPage(address), decodeURIComponent(id ?? ""));
+  if (!text || !isCurrent()) return;
+  const answer = await request("mark", language(), [["q", q], ["text", text]]);
+  if (isCurrent() && answer[0]?.[1]) excerpt.replaceChildren(...marked(answer[0][1]));
 }
 
 const blocks = "li, p, td, th, dt, dd, figcaption, pre";
 
 /**
- * The text from a heading to the next; without an id, from the title on. Of
- * a quantity only the author's own figure is taken.
+ * The text from a heading to the next; without an id, from the title on. Of a
+ * quantity in both systems only the author's figure is included.
  */
 function sectionText(page: Document | null, id: string): string {
   const named = !id ? page?.querySelector("main") : page === document ? byId(id) : page?.getElementById(id);

@@ -1,15 +1,15 @@
-// What is stored on the device, under the path of this site, so that two
-// manuals on one server do not share it. Where the browser refuses, it is held
-// in memory until the page is closed.
+// Texts stored on the device. Keys carry the path of this site, so that two manuals
+// on one server do not share them. If the browser does not store them, they are
+// held in memory until the page is closed.
 import { facts, root } from "./page";
 
 const prefix = "coursebook " + (facts.pocket ? location.pathname : root.pathname) + " ";
 const memory = new Map<string, string>();
 
-/** Whether the browser stores what is written. */
-export const persistent = probe();
+/** Whether the browser stores texts. */
+export const persistent = isPersistent();
 
-function probe(): boolean {
+function isPersistent(): boolean {
   try {
     localStorage.setItem(prefix + "probe", "1");
     const ok = localStorage.getItem(prefix + "probe") === "1";
@@ -20,6 +20,7 @@ function probe(): boolean {
   }
 }
 
+/** The stored text of a key; empty if there is none. */
 export function load(key: string): string {
   try {
     return localStorage.getItem(prefix + key) ?? memory.get(key) ?? "";
@@ -28,19 +29,19 @@ export function load(key: string): string {
   }
 }
 
-/** Keeps a text; an empty one is forgotten. */
+/** Stores a text; an empty text removes the key. */
 export function save(key: string, text: string): void {
   memory.set(key, text);
   try {
     if (text) localStorage.setItem(prefix + key, text);
     else localStorage.removeItem(prefix + key);
   } catch {
-    // The copy in memory is valid until the page is closed.
+    // The copy in memory is used until the page is closed.
   }
 }
 
-/** Everything stored, for a file to carry to another device. */
-export function everything(): Record<string, string> {
+/** All stored texts by key, for export. */
+export function allStored(): Record<string, string> {
   const out: Record<string, string> = {};
   for (const [k, v] of memory) if (v) out[k] = v;
   if (!persistent) return out;

@@ -1,24 +1,25 @@
-// The training: questions in lessons, what is done and what is due, answers
-// carried to another device, and the sheet that is signed.
+// The training: questions in lessons, progress, due questions, export and import of
+// answers, and the sign-off sheet.
 import { answers, dueToday, exportAnswers, importAnswers } from "./answers";
-import { all, make, say } from "./page";
+import { all, make, uiText } from "./page";
 import { Question } from "./question";
 import { part } from "./result";
 import { load, persistent, save } from "./store";
 
+/** Starts the training parts of the page. */
 export function startTraining(): void {
   const items = all("[data-question]");
   items.forEach((item, i) => {
     const next = items[i + 1];
     new Question(item, next && next.closest("article") === item.closest("article") ? next.id : undefined, showProgress);
   });
-  for (const box of all("[data-part=carry]")) startCarry(box);
+  for (const box of all("[data-part=carry]")) startTransfer(box);
   for (const box of all(".signing")) startSigning(box);
   showProgress();
   for (const event of ["pageshow", "hashchange"]) addEventListener(event, showProgress);
 }
 
-/** Lessons as the courses on this page list them. */
+/** An item in a course's list of lessons, with the ids of the lesson's questions. */
 interface Lesson {
   item: HTMLElement;
   ids: string[];
@@ -29,18 +30,18 @@ function lessonsIn(place: ParentNode): Lesson[] {
 }
 
 function showProgress(): void {
-  const right = answers();
+  const stored = answers();
   for (const course of all("[data-course]")) {
     const lessons = lessonsIn(course);
-    const done = lessons.filter(({ ids }) => ids.every((id) => right[id]?.ok));
+    const done = lessons.filter(({ ids }) => ids.every((id) => stored[id]?.ok));
     const lang = langOf(course);
     for (const { item } of lessons) item.querySelector(".mine")?.remove();
-    for (const { item } of done) item.prepend(make("span", "mine", say("ui.train.finished", {}, lang)), " ");
-    part(course, "done").textContent = say("ui.train.done", { n: done.length, all: lessons.length }, lang);
+    for (const { item } of done) item.prepend(make("span", "mine", uiText("ui.train.finished", {}, lang)), " ");
+    part(course, "done").textContent = uiText("ui.train.done", { n: done.length, all: lessons.length }, lang);
   }
   for (const box of all("[data-part=due]")) showDue(box);
-  const lost = new Set(load("answers lost").split(" "));
-  const n = dueToday().filter((id) => !lost.has(id)).length;
+  const unknown = new Set(load("answers lost").split(" "));
+  const n = dueToday().filter((id) => !unknown.has(id)).length;
   for (const slot of all("[data-due]")) {
     slot.hidden = n === 0;
     slot.textContent = slot.dataset.due!.replace("{n}", String(n));
@@ -48,8 +49,8 @@ function showProgress(): void {
 }
 
 /**
- * Lists what is due with the way to each question. What no lesson asks any
- * more is noted, so that pages without the list do not count it.
+ * Lists the due questions as links. Due questions that no lesson contains any more
+ * are stored as "answers lost", so that pages without the list do not count them.
  */
 function showDue(box: HTMLElement): void {
   const lang = langOf(box);
@@ -60,18 +61,18 @@ function showDue(box: HTMLElement): void {
   const due = dueToday();
   const known = due.filter((id) => links.has(id));
   save("answers lost", due.filter((id) => !links.has(id)).join(" "));
-  part(box, "due-said").textContent = say(known.length ? "ui.train.due.some" : "ui.train.due.none", { n: known.length }, lang);
+  part(box, "due-said").textContent = uiText(known.length ? "ui.train.due.some" : "ui.train.due.none", { n: known.length }, lang);
   part(box, "due-list").replaceChildren(...known.map((id) => links.get(id)!));
 }
 
 function questionLink(lesson: HTMLElement, id: string, lang: string): HTMLElement {
   const n = id.split(".")[1];
-  const link = make("a", "", say("ui.train.question", { lesson: lesson.querySelector("a")!.textContent!, n }, lang));
+  const link = make("a", "", uiText("ui.train.question", { lesson: lesson.querySelector("a")!.textContent!, n }, lang));
   link.href = lesson.dataset.each + n;
   return make("li", "", link);
 }
 
-function startCarry(box: HTMLElement): void {
+function startTransfer(box: HTMLElement): void {
   part(box, "unkept").hidden = persistent;
   box.querySelector("[data-do=train-export]")!.addEventListener("click", () => exportAnswers(load("role")));
   const input = box.querySelector<HTMLInputElement>("[data-do=train-import]")!;
@@ -79,9 +80,9 @@ function startCarry(box: HTMLElement): void {
     const file = input.files?.[0];
     if (!file) return;
     const n = importAnswers(await file.text());
-    input.value = ""; // so that the same file can be read again
+    input.value = ""; // so that the same file can be chosen again
     showProgress();
-    part(box, "carried").textContent = n < 0 ? say("ui.train.strange", {}, langOf(box)) : say("ui.train.taken", { n }, langOf(box));
+    part(box, "carried").textContent = n < 0 ? uiText("ui.train.strange", {}, langOf(box)) : uiText("ui.train.taken", { n }, langOf(box));
   });
 }
 

@@ -1,26 +1,25 @@
-// The host of the module: WASI preview 1 as far as a Go reactor that only
-// computes needs it. Any import that is not listed here traps, so that a
-// module which suddenly wants files or the network is found at once.
+// The imports of the module: the functions of WASI preview 1 that a Go reactor
+// without files and network needs. Any other import throws when it is called.
 
-// All of the module's environment. Its runtime tidies memory at 16 MB and not
-// at 4: a tidying falls into a keystroke, and a phone feels it.
-const setting = new TextEncoder().encode("GOGC=400\0");
+// The module's environment variables. With GOGC=400 the first garbage collection is
+// at 16 MB of heap, not at 4: a collection during a keystroke delays its result.
+const environment = new TextEncoder().encode("GOGC=400\0");
 
-/** The imports for a module; memory is asked for when it is used. */
+/** The import object of a module. The memory exists only after instantiation, so it is passed as a function. */
 export function imports(module: WebAssembly.Module, memory: () => WebAssembly.Memory): WebAssembly.Imports {
   const view = () => new DataView(memory().buffer);
-  const listed: { [name: string]: (...args: any[]) => number | void } = {
+  const implemented: { [name: string]: (...args: any[]) => number | void } = {
     args_sizes_get: (n, size) => (view().setUint32(n, 0, true), view().setUint32(size, 0, true), 0),
     args_get: () => 0,
-    environ_sizes_get: (n, size) => (view().setUint32(n, 1, true), view().setUint32(size, setting.length, true), 0),
-    environ_get: (list, at) => (view().setUint32(list, at, true), new Uint8Array(memory().buffer, at).set(setting), 0),
+    environ_sizes_get: (n, size) => (view().setUint32(n, 1, true), view().setUint32(size, environment.length, true), 0),
+    environ_get: (list, at) => (view().setUint32(list, at, true), new Uint8Array(memory().buffer, at).set(environment), 0),
     random_get: (at, n) => (crypto.getRandomValues(new Uint8Array(memory().buffer, at, n)), 0),
-    // The runtime refuses a clock that stands at zero.
+    // The runtime panics if the clock is zero.
     clock_time_get: (_id, _precision, at) => {
       view().setBigUint64(at, BigInt(Math.round(performance.now() * 1e6) + 1), true);
       return 0;
     },
-    // A panic prints its message before the trap. Its traceback has no names: they are not in the module.
+    // Prints to the console: a panic's message before the trap. The traceback has no names, which the module omits.
     fd_write: (_fd, list, count, written) => {
       let bytes = 0;
       for (let i = 0; i < count; i++) {
@@ -32,16 +31,16 @@ export function imports(module: WebAssembly.Module, memory: () => WebAssembly.Me
       return 0;
     },
     sched_yield: () => 0,
-    poll_oneoff: () => 52, // not supported: nothing here ever waits
+    poll_oneoff: () => 52, // ENOSYS: the module never waits
     proc_exit: (code) => {
       throw new Error("module exit " + code);
     },
   };
   const out: WebAssembly.Imports = {};
-  for (const { module: space, name } of WebAssembly.Module.imports(module)) {
-    const host = space === "wasi_snapshot_preview1" ? listed[name] : undefined;
-    (out[space] ??= {})[name] = host ?? (() => {
-      throw new Error("module asks for " + space + "." + name);
+  for (const { module: namespace, name } of WebAssembly.Module.imports(module)) {
+    const host = namespace === "wasi_snapshot_preview1" ? implemented[name] : undefined;
+    (out[namespace] ??= {})[name] = host ?? (() => {
+      throw new Error("module asks for " + namespace + "." + name);
     });
   }
   return out;

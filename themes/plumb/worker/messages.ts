@@ -1,9 +1,11 @@
-// The messages between page and worker. The page accepts the waiting edition
-// or asks for the status; the worker reports.
+// The messages between page and worker. Page and worker can be of different
+// editions: the values stay the same in all editions.
 
-export type Wish = { type: "accept" | "status" };
+/** Accepts the waiting edition, or requests the status. */
+export type PageMessage = { type: "accept" | "status" };
 
-export type Report =
+/** The progress of an installation, its failure, or the number of cached files. */
+export type WorkerMessage =
   | { kind: "saving"; count: number; total: number }
   | { kind: "failed"; why: "full" | "changed" | "failed" }
   | { kind: "status"; edition: string; count: number; total: number };
