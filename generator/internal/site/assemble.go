@@ -12,16 +12,16 @@ import (
 	"coursebook/generator/internal/source"
 )
 
-// assembler holds what only the making of a site needs.
+// assembler holds the state of Assemble.
 type assembler struct {
 	site     *Site
 	faults   *fault.List
 	files    map[string]source.File
-	pictures map[string]bool // name inside pictures: used
+	pictures map[string]bool // by name inside pictures: whether a page shows it
 	outbound map[string]bool
-	guesses  int    // hints with a near name given so far
-	shown    string // the file whose lines are kept
-	lines    []string
+	guesses  int      // number of calls of guess
+	cached   string   // the file whose lines are cached
+	lines    []string // of the cached file
 }
 
 const pictureFolder = "pictures/"
@@ -35,17 +35,17 @@ func (a *assembler) readFiles(files []source.File) {
 	}
 }
 
-// at reports a fault with the source line.
+// at adds a fault with its source line.
 func (a *assembler) at(s fault.Severity, file string, line, col int, code, hint, format string, args ...any) {
 	a.faults.Add(fault.Fault{Severity: s, File: file, Line: line, Col: col, Code: code, Hint: hint,
 		Text: fmt.Sprintf(format, args...), Source: a.sourceLine(file, line)})
 }
 
-// sourceLine is a line of a file. The lines of the last file are kept, for
-// faults come in the order of the files.
+// sourceLine returns a line of a file. It caches the lines of the last file,
+// because most faults come in the order of the files.
 func (a *assembler) sourceLine(file string, line int) string {
-	if a.shown != file {
-		a.shown, a.lines = file, strings.Split(string(a.files[file].Data), "\n")
+	if a.cached != file {
+		a.cached, a.lines = file, strings.Split(string(a.files[file].Data), "\n")
 	}
 	if line < 1 || line > len(a.lines) {
 		return ""
@@ -53,7 +53,8 @@ func (a *assembler) sourceLine(file string, line int) string {
 	return a.lines[line-1]
 }
 
-// atKey reports a fault at a key of the page's header.
+// atKey adds a fault at a key of the page's header, or at the first line where the
+// header lacks the key.
 func (a *assembler) atKey(s fault.Severity, p *Page, name, code, hint, format string, args ...any) {
 	line := p.Header.Lines[name]
 	col := 1
@@ -67,8 +68,8 @@ func (a *assembler) atKey(s fault.Severity, p *Page, name, code, hint, format st
 // every name: beyond so many misspellings it is not spelling that is wrong.
 const mostGuesses = 50
 
-// guess is a hint that names the nearest known name, or says what to do. The
-// names are only gathered when they are needed.
+// guess returns a hint with the known name nearest to word, or otherwise where none
+// is near. It calls known only when needed.
 func (a *assembler) guess(word string, known func() []string, otherwise string) string {
 	if a.guesses < mostGuesses {
 		a.guesses++
@@ -107,31 +108,24 @@ func (a *assembler) language(code string) *Language {
 	return nil
 }
 
-// place puts every page into its language.
+// place adds every page to its language and sets its path.
 func (a *assembler) place(pages []*page.Page) {
-	lost := map[string]bool{}
+	reported := map[string]bool{} // languages
 	for i, p := range pages {
 		lang := a.language(p.Lang)
 		if lang == nil {
-			if !lost[p.Lang] {
-				lost[p.Lang] = true
-				a.at(
-					fault.Error,
-					p.File,
-					0,
-					0,
-					"language-unknown",
+			if !reported[p.Lang] {
+				reported[p.Lang] = true
+				a.at(fault.Error, p.File, 0, 0, "language-unknown",
 					"add the language to manual.yaml, or remove the folder",
-					"folder %q is none of the manual's languages",
-					p.Lang,
-				)
+					"folder %q is none of the manual's languages", p.Lang)
 			}
 			continue
 		}
 		q := &Page{Page: p, Index: i, Language: lang}
 		a.site.pages[key{p.Lang, p.Slug}] = q
 		a.site.Pages = append(a.site.Pages, q)
-		a.kind(lang, q)
+		a.setSpecial(lang, q)
 	}
 	for i, lang := range a.site.Languages {
 		a.replacement(lang, i == 0)
@@ -141,8 +135,9 @@ func (a *assembler) place(pages []*page.Page) {
 	}
 }
 
-// kind notes the pages that a language has only one of.
-func (a *assembler) kind(lang *Language, p *Page) {
+// setSpecial sets the home page, glossary and cautions of a language. A second
+// page of one of these kinds is a fault.
+func (a *assembler) setSpecial(lang *Language, p *Page) {
 	var slot *Entry
 	switch p.Header.Kind {
 	case page.Home:
@@ -153,28 +148,14 @@ func (a *assembler) kind(lang *Language, p *Page) {
 		slot = &lang.Cautions
 	default:
 		if p.Slug == "index" {
-			a.atKey(
-				fault.Error,
-				p,
-				"kind",
-				"slug-kept",
-				"write kind: home, or rename the page",
-				"name index is kept for the home page",
-			)
+			a.atKey(fault.Error, p, "kind", "slug-kept", "write kind: home, or rename the page",
+				"name index is kept for the home page")
 		}
 		return
 	}
 	if slot.Page != nil {
-		a.atKey(
-			fault.Error,
-			p,
-			"kind",
-			"kind-twice",
-			"give one of the two another kind",
-			"%s is a %s page too",
-			slot.Page.File,
-			p.Header.Kind,
-		)
+		a.atKey(fault.Error, p, "kind", "kind-twice", "give one of the two another kind", "%s is a %s page too",
+			slot.Page.File, p.Header.Kind)
 		return
 	}
 	slot.Page = p
@@ -188,29 +169,21 @@ func (a *assembler) replacement(lang *Language, isDefault bool) {
 	}
 	if isDefault {
 		if lang.Home.Page == nil {
-			a.at(
-				fault.Error,
-				"manual.yaml",
-				0,
-				0,
-				"home-missing",
-				"add a page with kind: home to the folder "+lang.Code,
-				"no home page in %s",
-				lang.Code,
-			)
+			a.at(fault.Error, "manual.yaml", 0, 0, "home-missing",
+				"add a page with kind: home to the folder "+lang.Code, "no home page in %s", lang.Code)
 		}
 		return
 	}
 	first := a.site.Languages[0]
-	for _, pair := range []struct{ own, other *Entry }{{&lang.Home, &first.Home}, {&lang.Glossary, &first.Glossary},
+	for _, pair := range []struct{ entry, first *Entry }{{&lang.Home, &first.Home}, {&lang.Glossary, &first.Glossary},
 		{&lang.Cautions, &first.Cautions}} {
-		if pair.own.Page == nil && pair.other.Page != nil {
-			*pair.own = Entry{Page: pair.other.Page, Fallback: true}
+		if pair.entry.Page == nil && pair.first.Page != nil {
+			*pair.entry = Entry{Page: pair.first.Page, Fallback: true}
 		}
 	}
 }
 
-// order sorts every language's pages into the day.
+// order sorts the pages of every language by stage and assigns them to the stages.
 func (a *assembler) order() {
 	rank := map[string]int{}
 	for i, s := range a.site.Manual.Stages {
@@ -219,7 +192,7 @@ func (a *assembler) order() {
 	for i, lang := range a.site.Languages {
 		entries := a.entries(lang, i == 0)
 		slices.SortFunc(entries, func(x, y Entry) int { return compareInDay(rank, x.Page, y.Page) })
-		a.line(lang, rank, entries)
+		a.fillStages(lang, rank, entries)
 		for _, e := range entries {
 			e.Page.sortKey = sortKey(e.Page.Header.Title)
 		}
@@ -237,27 +210,20 @@ func (a *assembler) order() {
 	})
 }
 
-// titles warns of pages that readers cannot distinguish in a list.
+// titles warns of pages of a language with the same title.
 func (a *assembler) titles(lang *Language) {
 	for i := 1; i < len(lang.All); i++ {
 		p, before := lang.All[i].Page, lang.All[i-1].Page
 		if p.Language == lang && before.Language == lang && p.Header.Title != "" &&
 			strings.EqualFold(p.Header.Title, before.Header.Title) {
-			a.atKey(
-				fault.Warning,
-				p,
-				"title",
-				"title-twice",
-				"say in the title what is different",
-				"%s has the same title",
-				before.File,
-			)
+			a.atKey(fault.Warning, p, "title", "title-twice", "say in the title what is different",
+				"%s has the same title", before.File)
 		}
 	}
 }
 
-// entries lists a language's pages but the home page, with the default's for
-// those it lacks.
+// entries returns the pages of a language but the home page, with pages of the
+// default language where a translation is missing.
 func (a *assembler) entries(lang *Language, isDefault bool) (all []Entry) {
 	for _, p := range a.site.Pages {
 		switch {
@@ -271,8 +237,9 @@ func (a *assembler) entries(lang *Language, isDefault bool) (all []Entry) {
 	return all
 }
 
-// line hangs the sorted pages on their stages and ties each to its neighbours.
-func (a *assembler) line(lang *Language, rank map[string]int, entries []Entry) {
+// fillStages adds the sorted pages to their stages and links each page with the
+// previous and the next.
+func (a *assembler) fillStages(lang *Language, rank map[string]int, entries []Entry) {
 	var last Entry
 	for _, e := range entries {
 		at, ok := rank[e.Page.Header.Stage]
@@ -311,42 +278,8 @@ func compareTitles(x, y Entry) int {
 }
 
 // accents folds the letters of Spanish and its neighbours for sorting.
-var accents = strings.NewReplacer(
-	"á",
-	"a",
-	"é",
-	"e",
-	"í",
-	"i",
-	"ó",
-	"o",
-	"ú",
-	"u",
-	"ü",
-	"u",
-	"ñ",
-	"n~",
-	"à",
-	"a",
-	"â",
-	"a",
-	"ç",
-	"c",
-	"è",
-	"e",
-	"ê",
-	"e",
-	"ë",
-	"e",
-	"ö",
-	"o",
-	"ä",
-	"a",
-	"¿",
-	"",
-	"¡",
-	"",
-)
+var accents = strings.NewReplacer("á", "a", "é", "e", "í", "i", "ó", "o", "ú", "u", "ü", "u", "ñ", "n~",
+	"à", "a", "â", "a", "ç", "c", "è", "e", "ê", "e", "ë", "e", "ö", "o", "ä", "a", "¿", "", "¡", "")
 
 func sortKey(title string) string { return accents.Replace(strings.ToLower(title)) }
 

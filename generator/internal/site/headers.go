@@ -7,46 +7,26 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// header checks what a page's header names.
+// header checks the stage, roles, next pages and summary of a page's header.
 func (a *assembler) header(p *Page) {
 	h := p.Header
 	if h.Stage != "" && p.Stage == nil && p.Language.Home.Page != p {
-		a.atKey(
-			fault.Error,
-			p,
-			"stage",
-			"stage-unknown",
-			a.guess(h.Stage, a.stageIDs, "use one of: "+strings.Join(a.stageIDs(), ", ")),
-			"unknown stage %q",
-			h.Stage,
-		)
+		a.atKey(fault.Error, p, "stage", "stage-unknown",
+			a.guess(h.Stage, a.stageIDs, "use one of: "+strings.Join(a.stageIDs(), ", ")), "unknown stage %q", h.Stage)
 	}
 	for _, role := range h.Roles {
 		if ids := a.roleIDs(); !slices.Contains(ids, role) {
-			a.atKey(
-				fault.Error,
-				p,
-				"roles",
-				"role-unknown",
-				a.guess(role, a.roleIDs, "use one of: "+strings.Join(ids, ", ")),
-				"unknown role %q",
-				role,
-			)
+			a.atKey(fault.Error, p, "roles", "role-unknown",
+				a.guess(role, a.roleIDs, "use one of: "+strings.Join(ids, ", ")), "unknown role %q", role)
 		}
 	}
 	for _, slug := range h.Next {
 		e, ok := a.site.In(p.Language, slug)
 		switch {
 		case !ok:
-			a.atKey(
-				fault.Error,
-				p,
-				"next",
-				"next-unknown",
+			a.atKey(fault.Error, p, "next", "next-unknown",
 				a.guess(slug, func() []string { return a.slugs(p.Language) }, "name a page's file without .md"),
-				"no page %q",
-				slug,
-			)
+				"no page %q", slug)
 		case e.Page == p:
 			a.atKey(fault.Error, p, "next", "next-self", "remove it", "page names itself as the next")
 		default:
@@ -54,14 +34,8 @@ func (a *assembler) header(p *Page) {
 		}
 	}
 	if h.Summary == "" && h.Title != "" { // without a title the header could not be read
-		a.atKey(
-			fault.Warning,
-			p,
-			"title",
-			"summary-missing",
-			"add the line summary: what the page is for, in one sentence",
-			"page has no summary",
-		)
+		a.atKey(fault.Warning, p, "title", "summary-missing",
+			"add the line summary: what the page is for, in one sentence", "page has no summary")
 	}
 }
 
@@ -79,7 +53,7 @@ func (a *assembler) roleIDs() (ids []string) {
 	return ids
 }
 
-// slugs are the pages that a link in a language can reach.
+// slugs returns the slugs of all pages that a page in a language can link to.
 func (a *assembler) slugs(lang *Language) []string {
 	all := make([]string, 0, len(lang.All)+1)
 	for _, e := range lang.All {
@@ -91,8 +65,8 @@ func (a *assembler) slugs(lang *Language) []string {
 	return all
 }
 
-// twins ties a page to itself in the other languages, and holds it against
-// the default's.
+// twins sets the translations of a page, and compares it with the page of the
+// default language. A missing translation is a warning.
 func (a *assembler) twins(p *Page) {
 	first := a.site.Languages[0]
 	for _, l := range a.site.Languages {
@@ -103,21 +77,13 @@ func (a *assembler) twins(p *Page) {
 		if twin != nil {
 			p.Twins = append(p.Twins, twin)
 			if l == first {
-				a.sameAs(p, twin)
+				a.compareTwins(p, twin)
 			}
 			continue
 		}
 		if p.Language == first {
-			a.at(
-				fault.Warning,
-				p.File,
-				0,
-				0,
-				"twin-missing",
-				"add "+l.Code+"/"+p.Slug+".md; until then this page stands in",
-				"page has no twin in %s",
-				l.Name,
-			)
+			a.at(fault.Warning, p.File, 0, 0, "twin-missing",
+				"add "+l.Code+"/"+p.Slug+".md; until then this page stands in", "page has no twin in %s", l.Name)
 		} else if l == first {
 			a.at(fault.Warning, p.File, 0, 0, "twin-missing",
 				"add "+l.Code+"/"+p.Slug+".md, or rename this page as its twin",
@@ -127,114 +93,38 @@ func (a *assembler) twins(p *Page) {
 	}
 }
 
-// sameAs holds a page against its twin in the default language.
-func (a *assembler) sameAs(p, twin *Page) {
+// compareTwins reports the first difference of structure between a page and its
+// twin in the default language.
+func (a *assembler) compareTwins(p, twin *Page) {
 	h, o := p.Header, twin.Header
 	switch {
 	case h.Kind != o.Kind:
-		a.atKey(
-			fault.Error,
-			p,
-			"kind",
-			"twin-differs",
-			"give both the same kind",
-			"kind is %s, but %s in %s",
-			h.Kind,
-			o.Kind,
-			twin.File,
-		)
+		a.atKey(fault.Error, p, "kind", "twin-differs", "give both the same kind", "kind is %s, but %s in %s", h.Kind,
+			o.Kind, twin.File)
 	case h.Stage != o.Stage:
-		a.atKey(
-			fault.Error,
-			p,
-			"stage",
-			"twin-differs",
-			"give both the same stage",
-			"stage is %q, but %q in %s",
-			h.Stage,
-			o.Stage,
-			twin.File,
-		)
+		a.atKey(fault.Error, p, "stage", "twin-differs", "give both the same stage", "stage is %q, but %q in %s",
+			h.Stage, o.Stage, twin.File)
 	case h.Order != o.Order:
-		a.atKey(
-			fault.Warning,
-			p,
-			"order",
-			"twin-differs",
-			"give both the same order",
-			"order is %d, but %d in %s",
-			h.Order,
-			o.Order,
-			twin.File,
-		)
+		a.atKey(fault.Warning, p, "order", "twin-differs", "give both the same order", "order is %d, but %d in %s",
+			h.Order, o.Order, twin.File)
 	case len(p.Steps) != len(twin.Steps):
-		a.atKey(
-			fault.Warning,
-			p,
-			"title",
-			"twin-differs",
-			"translate every step",
-			"page has %d steps, but %s has %d",
-			len(p.Steps),
-			twin.File,
-			len(twin.Steps),
-		)
+		a.atKey(fault.Warning, p, "title", "twin-differs", "translate every step", "page has %d steps, but %s has %d",
+			len(p.Steps), twin.File, len(twin.Steps))
 	case holds(p) != holds(twin):
-		a.atKey(
-			fault.Error,
-			p,
-			"title",
-			"twin-differs",
-			"mark the same hold points in both",
-			"page has %d hold points, but %s has %d",
-			holds(p),
-			twin.File,
-			holds(twin),
-		)
+		a.atKey(fault.Error, p, "title", "twin-differs", "mark the same hold points in both",
+			"page has %d hold points, but %s has %d", holds(p), twin.File, holds(twin))
 	case len(p.Cautions) != len(twin.Cautions):
-		a.atKey(
-			fault.Error,
-			p,
-			"title",
-			"twin-differs",
-			"translate every caution",
-			"page has %d cautions, but %s has %d",
-			len(p.Cautions),
-			twin.File,
-			len(twin.Cautions),
-		)
+		a.atKey(fault.Error, p, "title", "twin-differs", "translate every caution",
+			"page has %d cautions, but %s has %d", len(p.Cautions), twin.File, len(twin.Cautions))
 	case len(p.Questions()) != len(twin.Questions()):
-		a.atKey(
-			fault.Error,
-			p,
-			"title",
-			"twin-differs",
-			"ask the same questions in the same order",
-			"page has %d questions, but %s has %d",
-			len(p.Questions()),
-			twin.File,
-			len(twin.Questions()),
-		)
+		a.atKey(fault.Error, p, "title", "twin-differs", "ask the same questions in the same order",
+			"page has %d questions, but %s has %d", len(p.Questions()), twin.File, len(twin.Questions()))
 	case !slices.Equal(h.Lessons, o.Lessons):
-		a.atKey(
-			fault.Error,
-			p,
-			"lessons",
-			"twin-differs",
-			"name the same lessons in the same order",
-			"lessons are not those of %s",
-			twin.File,
-		)
+		a.atKey(fault.Error, p, "lessons", "twin-differs", "name the same lessons in the same order",
+			"lessons are not those of %s", twin.File)
 	case h.Revised < o.Revised:
-		a.atKey(
-			fault.Warning,
-			p,
-			"revised",
-			"twin-older",
-			"bring the page up to date and set its date",
-			"page was revised before %s",
-			twin.File,
-		)
+		a.atKey(fault.Warning, p, "revised", "twin-older", "bring the page up to date and set its date",
+			"page was revised before %s", twin.File)
 	}
 }
 
@@ -248,20 +138,12 @@ func holds(p *Page) int {
 	return n
 }
 
-// missing reports what manual.yaml names and the folder lacks.
+// missing reports files and pages that manual.yaml names and that do not exist.
 func (a *assembler) missing() {
 	m := a.site.Manual
 	if _, ok := a.files[m.Synonyms]; m.Synonyms != "" && !ok {
-		a.at(
-			fault.Error,
-			"manual.yaml",
-			m.Lines["synonyms"],
-			1,
-			"file-missing",
-			"add the file, or remove the line",
-			"no file %q",
-			m.Synonyms,
-		)
+		a.at(fault.Error, "manual.yaml", m.Lines["synonyms"], 1, "file-missing", "add the file, or remove the line",
+			"no file %q", m.Synonyms)
 	}
 	a.posters()
 }
@@ -277,31 +159,12 @@ func (a *assembler) posters() {
 		p := a.site.Page(first.Code, poster.Slug)
 		switch {
 		case p == nil:
-			a.at(
-				fault.Error,
-				"manual.yaml",
-				poster.Line,
-				poster.Col,
-				"poster-unknown",
-				a.guess(
-					poster.Slug,
-					func() []string { return a.slugs(first) },
-					"name a page's file without .md",
-				),
-				"no page %q for a poster",
-				poster.Slug,
-			)
+			a.at(fault.Error, "manual.yaml", poster.Line, poster.Col, "poster-unknown",
+				a.guess(poster.Slug, func() []string { return a.slugs(first) }, "name a page's file without .md"),
+				"no page %q for a poster", poster.Slug)
 		case len(p.Steps) == 0:
-			a.at(
-				fault.Error,
-				"manual.yaml",
-				poster.Line,
-				poster.Col,
-				"poster-empty",
-				"name a page with steps, or remove it",
-				"the page %q has no steps for a poster",
-				poster.Slug,
-			)
+			a.at(fault.Error, "manual.yaml", poster.Line, poster.Col, "poster-empty",
+				"name a page with steps, or remove it", "the page %q has no steps for a poster", poster.Slug)
 		}
 	}
 }

@@ -21,10 +21,10 @@ import (
 
 var update = flag.Bool("update", false, "write the wanted faults anew")
 
-// hostile is the folder of bad input that all tests of the generator share.
+// hostile is the folder of bad input for tests of several packages.
 const hostile = "../../../testdata/hostile"
 
-// assemble reads a content folder held in memory as build does.
+// assemble reads a content folder in memory, in the steps of package build.
 func assemble(files fstest.MapFS) (*site.Site, []*markdown.Document, []fault.Fault) {
 	var faults fault.List
 	read := source.ReadFS(files, &faults)
@@ -54,7 +54,8 @@ func assemble(files fstest.MapFS) (*site.Site, []*markdown.Document, []fault.Fau
 	return s, docs, faults.All()
 }
 
-// folder is the base's files with an archive's put over them.
+// folder returns the files of base.txtar, replaced and extended by those of an
+// archive.
 func folder(tb testing.TB, archive *txtar.Archive) fstest.MapFS {
 	tb.Helper()
 	base, err := txtar.ParseFile(hostile + "/base.txtar")
@@ -75,11 +76,11 @@ func folder(tb testing.TB, archive *txtar.Archive) fstest.MapFS {
 // TestHostile: every archive of bad input gives exactly its faults.
 func TestHostile(t *testing.T) {
 	shared, _ := filepath.Glob(hostile + "/*.txtar")
-	own, _ := filepath.Glob("testdata/*.txtar")
-	if len(shared) < 2 || len(own) == 0 {
+	local, _ := filepath.Glob("testdata/*.txtar")
+	if len(shared) < 2 || len(local) == 0 {
 		t.Fatal("no archives")
 	}
-	for _, path := range append(shared, own...) {
+	for _, path := range append(shared, local...) {
 		t.Run(strings.TrimSuffix(filepath.Base(path), ".txtar"), func(t *testing.T) {
 			archive, err := txtar.ParseFile(path)
 			if err != nil {

@@ -9,13 +9,14 @@ import (
 	"coursebook/generator/internal/page"
 )
 
-// linked is where a link of a page leads.
+// linked is the target of a link: a page, a calculator or an outbound address. The
+// zero value is a link without a target.
 type linked struct {
-	page       *Page // a page
-	anchor     string
-	calculator string // a calculator
-	outbound   string // an address
-	fallback   bool
+	page       *Page
+	anchor     string // on the page; may be empty
+	calculator string // ID
+	outbound   string // https address
+	fallback   bool   // the page is in the default language instead of the linking one
 }
 
 // linksOf resolves a page's links.
@@ -32,7 +33,7 @@ func (a *assembler) resolve(p *Page, l page.Link) linked {
 		return linked{}
 	}
 	switch {
-	case l.Target == "": // said when the page was read
+	case l.Target == "": // reported when the page was parsed
 		return linked{}
 	case strings.HasPrefix(l.Target, "https:"):
 		if !isAddress(l.Target) {
@@ -43,18 +44,14 @@ func (a *assembler) resolve(p *Page, l page.Link) linked {
 	case strings.HasPrefix(l.Target, "calc:"):
 		id := strings.TrimPrefix(l.Target, "calc:")
 		if a.site.byID[id] == nil {
-			return fail(
-				"link-calculator",
-				a.guess(id, a.calculatorIDs, "use one of: "+strings.Join(a.calculatorIDs(), ", ")),
-				"no calculator %q",
-				id,
-			)
+			hint := a.guess(id, a.calculatorIDs, "use one of: "+strings.Join(a.calculatorIDs(), ", "))
+			return fail("link-calculator", hint, "no calculator %q", id)
 		}
 		return linked{calculator: id}
 	}
 	file, anchor, hasAnchor := strings.Cut(l.Target, "#")
-	if plain, err := url.PathUnescape(anchor); err == nil {
-		anchor = plain // gr%C3%B6%C3%9Fe is größe
+	if unescaped, err := url.PathUnescape(anchor); err == nil {
+		anchor = unescaped // gr%C3%B6%C3%9Fe is größe
 	}
 	to := Entry{Page: p}
 	if file != "" {
@@ -63,22 +60,14 @@ func (a *assembler) resolve(p *Page, l page.Link) linked {
 			return fail("link-file", "write "+bare(file)+".md", "link %q names no page", l.Target)
 		}
 		if to, ok = a.site.In(p.Language, slug); !ok {
-			return fail(
-				"link-dead",
+			return fail("link-dead",
 				a.guess(file, func() []string { return a.fileNames(p.Language) }, "name the file of a page: slug.md"),
-				"no page %q",
-				file,
-			)
+				"no page %q", file)
 		}
 	}
 	if hasAnchor && !to.Page.has(anchor) {
-		return fail(
-			"link-anchor",
-			a.guess(anchor, to.Page.anchors, "name a heading in lower case with hyphens"),
-			"no heading %q in %s",
-			anchor,
-			to.Page.File,
-		)
+		return fail("link-anchor", a.guess(anchor, to.Page.anchors, "name a heading in lower case with hyphens"),
+			"no heading %q in %s", anchor, to.Page.File)
 	}
 	return linked{page: to.Page, anchor: anchor, fallback: to.Fallback}
 }
@@ -99,7 +88,8 @@ func isAddress(s string) bool {
 	return ok && host != "" && !strings.ContainsAny(host, "@ ") && !strings.ContainsAny(s, " <>\"")
 }
 
-// bare is a file's name without what follows the first point.
+// bare returns the name of a file up to the first point, or "slug" where that is
+// empty.
 func bare(file string) string {
 	name, _, _ := strings.Cut(file, ".")
 	if name == "" {
@@ -132,11 +122,10 @@ func (p *Page) has(id string) bool {
 	return p.ids[id]
 }
 
-// fewIDs is how many ids are looked through one by one, sooner than a map of
-// them is made.
+// fewIDs is the number of ids up to which a linear search is used instead of a map.
 const fewIDs = 50
 
-// anchors are the ids of a page: headings, steps and terms.
+// anchors returns the ids of a page: those of headings, steps and terms.
 func (p *Page) anchors() []string {
 	var all []string
 	for _, h := range p.Headings {
@@ -162,11 +151,8 @@ func (a *assembler) picturesOf(p *Page) {
 				pic.Line,
 				pic.Col,
 				"picture-missing",
-				a.guess(
-					pic.File,
-					func() []string { return sortedKeys(a.pictures) },
-					"put the picture in the folder pictures",
-				),
+				a.guess(pic.File, func() []string { return sortedKeys(a.pictures) },
+					"put the picture in the folder pictures"),
 				"no picture %q",
 				pic.File,
 			)
@@ -176,20 +162,13 @@ func (a *assembler) picturesOf(p *Page) {
 	}
 }
 
-// unused warns of pictures that no page shows: they would be published and
-// saved on every phone for nothing.
+// unused warns of pictures that no page shows. They would be published and stored
+// on every phone.
 func (a *assembler) unused() {
 	for _, name := range sortedKeys(a.pictures) {
 		if !a.pictures[name] {
-			a.at(
-				fault.Warning,
-				pictureFolder+name,
-				0,
-				0,
-				"picture-unused",
-				"show it on a page, or remove it",
-				"no page shows this picture",
-			)
+			a.at(fault.Warning, pictureFolder+name, 0, 0, "picture-unused", "show it on a page, or remove it",
+				"no page shows this picture")
 		}
 	}
 }

@@ -4,7 +4,8 @@ import "strings"
 
 // The output's layout. All paths are slash paths below the output's root.
 
-// path is the file of a page. The default language's home page is the root's.
+// path returns the file of a page. The home page of the default language is
+// index.html in the root.
 func (s *Site) path(p *Page) string {
 	switch {
 	case p.Language.Home.Page != p:
@@ -15,8 +16,8 @@ func (s *Site) path(p *Page) string {
 	return p.Lang + "/index.html"
 }
 
-// HomePath is the home page of a language; where the language has none, the
-// list of its pages serves.
+// HomePath returns the path of the home page of a language, or of the list of its
+// pages where it has none.
 func (s *Site) HomePath(l *Language) string {
 	if l.Home.Page != nil && !l.Home.Fallback {
 		return l.Home.Page.Path
@@ -24,26 +25,26 @@ func (s *Site) HomePath(l *Language) string {
 	return AllPath(l.Code)
 }
 
-// CalculatorPath is the page of a calculator.
+// CalculatorPath returns the path of the page of a calculator.
 func CalculatorPath(lang, id string) string { return lang + "/calc/" + id + ".html" }
 
-// ListingPath is the page with a calculator's formulas as program text.
+// ListingPath returns the path of the page with the Go functions of a calculator.
 func ListingPath(lang, id string) string { return lang + "/calc/" + id + "-source.html" }
 
-// AllPath is the list of all pages from A to Z.
+// AllPath returns the path of the list of all pages from A to Z.
 func AllPath(lang string) string { return lang + "/all.html" }
 
-// CardsPath is the page of pocket cards, to be printed.
+// CardsPath returns the path of the printable page of pocket cards.
 func CardsPath(lang string) string { return lang + "/cards.html" }
 
-// PostersPath is the page of posters, to be printed.
+// PostersPath returns the path of the printable page of posters.
 func PostersPath(lang string) string { return lang + "/posters.html" }
 
-// TrainingPath is the page of a language's courses.
+// TrainingPath returns the path of the page of a language's courses.
 func TrainingPath(lang string) string { return lang + "/training.html" }
 
-// Rel is the relative URL from one file of the output to another, which may
-// carry a #fragment: from en/a.html to en/calc/b.html#x it is calc/b.html#x.
+// Rel returns the relative URL from one file of the output to another. to may have
+// a #fragment: from en/a.html to en/calc/b.html#x the URL is calc/b.html#x.
 func Rel(from, to string) string {
 	for {
 		f, restFrom, okFrom := strings.Cut(from, "/")

@@ -9,7 +9,8 @@ import (
 	"coursebook/generator/internal/page"
 )
 
-// placesOf checks what a page's blocks place.
+// placesOf checks the fenced blocks of a page: calculators, inputs, tables, figures,
+// examples and questions.
 func (a *assembler) placesOf(p *Page) {
 	for i := range p.Places {
 		pl := &p.Places[i]
@@ -38,16 +39,8 @@ func (a *assembler) placesOf(p *Page) {
 			a.table(p, pl, c)
 		case page.Figure:
 			if c.Draw == nil {
-				a.at(
-					fault.Error,
-					p.File,
-					pl.Lines["calculator"],
-					0,
-					"figure-none",
-					"show a file, or place the calculator",
-					"calculator %q draws no figure",
-					c.ID,
-				)
+				a.at(fault.Error, p.File, pl.Lines["calculator"], 0, "figure-none",
+					"show a file, or place the calculator", "calculator %q draws no figure", c.ID)
 			}
 		}
 	}
@@ -70,17 +63,8 @@ func (a *assembler) table(p *Page, pl *page.Place, c *calc.Calculator) {
 	if len(ids) == 0 {
 		hint = "place the calculator instead"
 	}
-	a.at(
-		fault.Error,
-		p.File,
-		pl.Lines["table"],
-		0,
-		"table-unknown",
-		a.guess(pl.Table, func() []string { return ids }, hint),
-		"calculator %q has no table %q",
-		c.ID,
-		pl.Table,
-	)
+	a.at(fault.Error, p.File, pl.Lines["table"], 0, "table-unknown",
+		a.guess(pl.Table, func() []string { return ids }, hint), "calculator %q has no table %q", c.ID, pl.Table)
 }
 
 // inputs reads a block's inputs as the form would, and runs the calculator:
@@ -90,7 +74,7 @@ func (a *assembler) inputs(p *Page, pl *page.Place, c *calc.Calculator) {
 		return
 	}
 	style := quantity.Style{System: quantity.US, Mark: p.Language.Mark}
-	voice := calc.Locale{Style: style}
+	locale := calc.Locale{Style: style}
 	entries := Entries(pl.Set)
 	lines := map[string]page.Input{}
 	for _, in := range pl.Set {
@@ -108,13 +92,13 @@ func (a *assembler) inputs(p *Page, pl *page.Place, c *calc.Calculator) {
 		if !ok {
 			at = page.Input{Line: pl.Lines["set"]}
 		}
-		text := voice.Say(n.Text, n.Slots...)
+		text := locale.Say(n.Text, n.Slots...)
 		a.at(fault.Error, p.File, at.Line, at.Col, "block-input", "see what it takes: coursebook calc "+c.ID+" -h",
 			"calculator %s: %s", c.ID, strings.TrimSuffix(text, "."))
 	}
 }
 
-// Entries are an author's inputs as a calculator reads them.
+// Entries converts the inputs of a block to entries of a calculator.
 func Entries(set []page.Input) []calc.Entry {
 	entries := make([]calc.Entry, len(set))
 	for i, in := range set {
@@ -123,8 +107,8 @@ func Entries(set []page.Input) []calc.Entry {
 	return entries
 }
 
-// refusals returns the notes that say why a run has no result; nil where it has
-// one.
+// refusals returns the notes that explain why a run has no result; nil where it has
+// a result.
 func refusals(r calc.Result) (notes []calc.Note) {
 	if r.State == calc.OK {
 		return nil

@@ -9,9 +9,9 @@ import (
 	"coursebook/generator/internal/source"
 )
 
-// CheckProse warns of pages that are hard to read. It is apart from Assemble
-// because it costs as much as all the rest of that, and no page of the site
-// depends on it. The files are those given to Assemble.
+// CheckProse warns of pages that are hard to read. It is separate from Assemble
+// because it takes as much time, and no page of the site depends on it. files are
+// those passed to Assemble.
 func (s *Site) CheckProse(files []source.File, faults *fault.List) {
 	a := &assembler{site: s, faults: faults, files: map[string]source.File{}, pictures: map[string]bool{}}
 	a.readFiles(files)
@@ -20,41 +20,22 @@ func (s *Site) CheckProse(files []source.File, faults *fault.List) {
 	}
 }
 
-// prose checks how a page reads.
+// prose checks the length of a page's sentences and its reading grade.
 func (a *assembler) prose(p *Page) {
 	blocks := make([]string, len(p.Prose))
 	for i, b := range p.Prose {
 		blocks[i] = b.Text
 		for _, s := range readability.Sentences(b.Text) {
 			if n := readability.Words(s); n > readability.MaxWords {
-				a.at(
-					fault.Warning,
-					p.File,
-					b.Line,
-					0,
-					"sentence-long",
-					"make two of it",
-					"sentence of %d words, more than %d: %q",
-					n,
-					readability.MaxWords,
-					opening(s),
-				)
+				a.at(fault.Warning, p.File, b.Line, 0, "sentence-long", "make two of it",
+					"sentence of %d words, more than %d: %q", n, readability.MaxWords, opening(s))
 			}
 		}
 	}
 	if p.Header.Kind != page.Glossary {
 		if s := readability.Measure(p.Lang, blocks); s.Hard {
-			a.atKey(
-				fault.Warning,
-				p,
-				"title",
-				"reading-hard",
-				"shorten sentences, use shorter words",
-				"%s is %.1f; the limit is %.0f",
-				s.Formula,
-				s.Value,
-				s.Limit,
-			)
+			a.atKey(fault.Warning, p, "title", "reading-hard", "shorten sentences, use shorter words",
+				"%s is %.1f; the limit is %.0f", s.Formula, s.Value, s.Limit)
 		}
 	}
 }
@@ -63,21 +44,13 @@ func (a *assembler) prose(p *Page) {
 func (a *assembler) sourced(p *Page) {
 	if len(p.Amounts) > 0 && len(p.Header.Sources) == 0 {
 		first := p.Amounts[0]
-		a.at(
-			fault.Warning,
-			p.File,
-			first.Line,
-			0,
-			"unsourced",
+		a.at(fault.Warning, p.File, first.Line, 0, "unsourced",
 			"add sources: to the header, or sources: [common practice]",
-			"numbers without a source: %d, the first is %q",
-			len(p.Amounts),
-			first.Text,
-		)
+			"numbers without a source: %d, the first is %q", len(p.Amounts), first.Text)
 	}
 }
 
-// opening is a sentence's first words, enough to find it.
+// opening returns the first five words of a sentence, enough to find it.
 func opening(s string) string {
 	words := strings.Fields(s)
 	if len(words) > 5 {

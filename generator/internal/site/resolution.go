@@ -6,25 +6,24 @@ import (
 	"coursebook/generator/internal/page"
 )
 
-// Form is how the manual is published.
+// Form is the form in which the manual is published.
 type Form uint8
 
-// The forms.
+// The forms of publication.
 const (
 	// Folder is a site of many files.
 	Folder Form = iota
-	// OneFile holds all pages in one file; their ids bear a prefix.
+	// OneFile is one file with all pages, whose ids have prefixes.
 	OneFile
 )
 
-// Anchor is the id of a page's element in OneFile.
+// Anchor returns the id of a page's element in OneFile.
 func (p *Page) Anchor() string { return p.Lang + "." + p.Slug }
 
-// CalculatorAnchor is the id of a calculator's element in OneFile.
+// CalculatorAnchor returns the id of a calculator's element in OneFile.
 func CalculatorAnchor(lang, id string) string { return lang + ".calc." + id }
 
-// Href is the address of a page, or of an id on it, as written on another
-// file of the output.
+// Href returns the address of a page, or of an id on it, relative to the file from.
 func (s *Site) Href(form Form, from string, to *Page, id string) string {
 	if form == OneFile {
 		if id != "" {
@@ -38,8 +37,8 @@ func (s *Site) Href(form Form, from string, to *Page, id string) string {
 	return Rel(from, to.Path)
 }
 
-// Resolution is what rendering a page needs. The pictures' Src are paths
-// below the output's root, or data: addresses, which stay as they are.
+// Resolution returns the data that rendering a page needs. The Src of pictures are
+// paths below the output's root, which are made relative, or data: addresses.
 func (s *Site) Resolution(p *Page, form Form, pictures map[string]page.Image) page.Resolution {
 	r := page.Resolution{Links: make([]page.Target, len(p.links)), Pictures: map[string]page.Image{}}
 	if form == OneFile {

@@ -1,7 +1,6 @@
-// Package site is the pure model of the whole manual: languages, the pour
-// day's stages with their pages in order, and where every link leads. It
-// reads no file and writes none; what does not fit together becomes a fault
-// at the line that says it.
+// Package site is the data model of the whole manual: its languages, the stages
+// with their pages in order, and the targets of all links. It reads and writes no
+// files. Inconsistencies are reported as faults at the source line.
 package site
 
 import (
@@ -20,7 +19,7 @@ type Site struct {
 	// Pages are all pages, by language and then in the order of the day; the
 	// pages without a stage come last.
 	Pages []*Page
-	// Calculators are in the order of the catalog.
+	// Calculators are all calculators, in the order of the catalog.
 	Calculators []*calc.Calculator
 	// Outbound lists the https addresses that pages link to, sorted, each once.
 	Outbound []string
@@ -32,32 +31,32 @@ type Site struct {
 // Page is one page of the site.
 type Page struct {
 	*page.Page
-	// Index is the page's place in what Assemble was given.
+	// Index is the index of the page in the argument of Assemble.
 	Index int
-	// Path is the file of the output: en/footing.html.
+	// Path is the file of the output, such as en/footing.html.
 	Path string
-	// Language is the page's.
+	// Language is the language of the page.
 	Language *Language
 	// Stage is the part of the day the page belongs to; nil for none.
 	Stage *Stage
-	// Previous and Next are its neighbours in the day; zero at the ends and
-	// off the stages.
+	// Previous and Next are the neighbours in the order of the stages. They are
+	// zero at the ends and for pages without a stage.
 	Previous, Next Entry
-	// After are the pages that its header names as next.
+	// After are the pages that the header names as next.
 	After []Entry
 	// Twins are the same page in the other languages, in their order.
 	Twins []*Page
-	// Lessons are a course's, in order; Reads the pages that a lesson has its
-	// reader read; Courses those that a lesson belongs to.
+	// Lessons are the lessons of a course, in order. Reads are the pages to read
+	// before a lesson. Courses are the courses that contain a lesson.
 	Lessons, Reads, Courses []Entry
 
 	links   []linked
 	ids     map[string]bool
-	sortKey string // the title as lists are sorted by
+	sortKey string // the title, folded for sorting
 }
 
-// Entry is a page as listed in a language. Its page may be in the default
-// language, where the listing language has no twin of it.
+// Entry is a page in the lists of a language. It may be a page of the default
+// language, where the translation is missing.
 type Entry struct {
 	Page *Page // nil: none
 	// Fallback reports whether the page is not in the language of the list.
@@ -67,9 +66,9 @@ type Entry struct {
 // Language is the manual in one language.
 type Language struct {
 	Code, Name string
-	// Mark is the language's usual decimal mark.
+	// Mark is the decimal mark of the language.
 	Mark quantity.Mark
-	// Title and Subtitle are the manual's.
+	// Title and Subtitle are those of the manual.
 	Title, Subtitle string
 	// Home is the home page; in a language without one, the default's.
 	Home Entry
@@ -77,15 +76,15 @@ type Language struct {
 	Glossary, Cautions Entry
 	// Stages are those of the manual, with their pages in order.
 	Stages []*Stage
-	// Loose are the pages on no stage, by title; without the home page.
+	// Loose are the pages without a stage, by title, except the home page.
 	Loose []Entry
 	// Courses are the courses, in the order of the roles.
 	Courses []Entry
 	// All are all pages but the home page, from A to Z.
 	All []Entry
-	// Terms finds the glossary's terms; nil without a glossary.
+	// Terms finds the terms of the glossary; nil without a glossary.
 	Terms *page.Vocabulary
-	// Roles are the manual's.
+	// Roles are those of the manual.
 	Roles []Role
 }
 
@@ -98,7 +97,7 @@ type Stage struct {
 // Role is a kind of reader in one language.
 type Role struct{ ID, Title string }
 
-// key finds a page.
+// key identifies a page.
 type key struct{ lang, slug string }
 
 // Assemble makes the site of the pages and reports what does not fit. The
@@ -106,13 +105,8 @@ type key struct{ lang, slug string }
 // and faults show their lines. What has a fault is left out or left unlinked,
 // so that one run finds all faults. How the pages read is checked apart, by
 // CheckProse.
-func Assemble(
-	manual source.Manual,
-	files []source.File,
-	pages []*page.Page,
-	calculators []*calc.Calculator,
-	faults *fault.List,
-) *Site {
+func Assemble(manual source.Manual, files []source.File, pages []*page.Page, calculators []*calc.Calculator,
+	faults *fault.List) *Site {
 	a := &assembler{
 		site: &Site{
 			Manual:      manual,
@@ -147,14 +141,14 @@ func Assemble(
 	return a.site
 }
 
-// Page finds a page by language and slug.
+// Page returns the page with a language and slug; nil where there is none.
 func (s *Site) Page(lang, slug string) *Page { return s.pages[key{lang, slug}] }
 
-// Calculator finds a calculator by its ID; nil when there is none.
+// Calculator returns the calculator with an ID; nil where there is none.
 func (s *Site) Calculator(id string) *calc.Calculator { return s.byID[id] }
 
-// In finds a page in a language, or in the default language where it has no
-// twin there.
+// In returns a page in a language, or in the default language where the
+// translation is missing.
 func (s *Site) In(l *Language, slug string) (Entry, bool) {
 	if p := s.pages[key{l.Code, slug}]; p != nil {
 		return Entry{Page: p}, true

@@ -26,16 +26,16 @@ roles:
   - {id: foreman, title: {en: Foreman, es: Mayordomo}}
 `
 
-// small is a manual in two languages; two pages have no twin.
-func small() fstest.MapFS {
+// twoLanguages returns a manual in two languages. Two pages have no translation.
+func twoLanguages() fstest.MapFS {
 	files := map[string]string{
 		"manual.yaml": manualText,
 		"en/start.md": "---\ntitle: Start\nsummary: x\nkind: home\n---\n[plan](plan.md) [tank](calc:tank) " +
 			"[out](https://example.org/x)\n",
 		"es/start.md": "---\ntitle: Inicio\nsummary: x\nkind: home\n---\nTexto.\n",
-		"en/plan.md": "---\ntitle: Plan\nsummary: x\nstage: before\norder: 2\nnext: [corners, " +
-			"words]\n---\n## Größe\n\nA lift. [c](corners.md#step-1) [g](plan.md#gr%C3%B6%C3%9Fe) " +
-			"[w](words.md#lift)\n\n![A corner](corner.svg)\n",
+		"en/plan.md": "---\ntitle: Plan\nsummary: x\nstage: before\norder: 2\nnext: [corners, words]\n---\n" +
+			"## Größe\n\nA lift. [c](corners.md#step-1) [g](plan.md#gr%C3%B6%C3%9Fe) [w](words.md#lift)\n\n" +
+			"![A corner](corner.svg)\n",
 		"es/plan.md": "---\ntitle: Plano\nsummary: x\nstage: before\norder: 2\n---\nTexto. [c](corners.md) " +
 			"[tanque](calc:tank)\n",
 		"en/order.md":         "---\ntitle: Order\nsummary: x\nstage: before\norder: 1\n---\nText.\n",
@@ -51,9 +51,9 @@ func small() fstest.MapFS {
 	return fsys
 }
 
-func assembleSmall(t *testing.T) *site.Site {
+func assembleTwoLanguages(t *testing.T) *site.Site {
 	t.Helper()
-	s, _, faults := assemble(small())
+	s, _, faults := assemble(twoLanguages())
 	for _, f := range faults {
 		if f.Severity == fault.Error {
 			t.Errorf("%v", f)
@@ -75,7 +75,7 @@ func names(entries []site.Entry) string {
 }
 
 func TestOrder(t *testing.T) {
-	s := assembleSmall(t)
+	s := assembleTwoLanguages(t)
 	en, es := s.Languages[0], s.Languages[1]
 	for _, c := range []struct{ what, got, want string }{
 		{"English before", names(en.Stages[0].Pages), "en/order.md en/plan.md"},
@@ -122,7 +122,7 @@ func TestOrder(t *testing.T) {
 }
 
 func TestPaths(t *testing.T) {
-	s := assembleSmall(t)
+	s := assembleTwoLanguages(t)
 	for path, want := range map[string]string{
 		s.Page("en", "start").Path: "index.html", s.Page("es", "start").Path: "es/index.html",
 		s.Page("es", "plan").Path:  "es/plan.html",
@@ -135,7 +135,7 @@ func TestPaths(t *testing.T) {
 	}
 }
 
-// The wanted addresses resolve to the second path by RFC 3986, section 5.2.
+// By RFC 3986, section 5.2, each wanted address resolves to the second path.
 func TestRel(t *testing.T) {
 	for _, c := range [][3]string{
 		{"index.html", "en/a.html", "en/a.html"}, {"en/a.html", "index.html", "../index.html"},
@@ -154,7 +154,7 @@ func TestRel(t *testing.T) {
 }
 
 func TestResolution(t *testing.T) {
-	s := assembleSmall(t)
+	s := assembleTwoLanguages(t)
 	images := map[string]page.Image{"corner.svg": {Src: "assets/corner-0123456789.svg", Width: 10, Height: 20}}
 	r := s.Resolution(s.Page("en", "plan"), site.Folder, images)
 	want := []page.Target{{Href: "corners.html#step-1"}, {Href: "#größe"}, {Href: "words.html#lift"}}
@@ -184,7 +184,7 @@ func TestResolution(t *testing.T) {
 }
 
 func TestResolutionInOneFile(t *testing.T) {
-	s := assembleSmall(t)
+	s := assembleTwoLanguages(t)
 	images := map[string]page.Image{"corner.svg": {Src: "data:image/svg+xml,x"}}
 	r := s.Resolution(s.Page("en", "plan"), site.OneFile, images)
 	want := []page.Target{{Href: "#en.corners.step-1"}, {Href: "#en.plan.größe"}, {Href: "#en.words.lift"}}
@@ -201,7 +201,7 @@ func TestResolutionInOneFile(t *testing.T) {
 }
 
 func TestWithoutHome(t *testing.T) {
-	files := small()
+	files := twoLanguages()
 	delete(files, "es/start.md")
 	s, _, _ := assemble(files)
 	if es := s.Languages[1]; !es.Home.Fallback || s.HomePath(es) != "es/all.html" {
@@ -218,8 +218,8 @@ func TestWithoutHome(t *testing.T) {
 	}
 }
 
-// An empty folder and a manual without languages must not crash: their faults
-// are said when they are read.
+// An empty folder and a manual without languages must not panic. Package source
+// reports their faults.
 func TestEmpty(t *testing.T) {
 	var faults fault.List
 	s := site.Assemble(source.Manual{}, nil, []*page.Page{{Lang: "en", Slug: "a", File: "en/a.md"}}, nil, &faults)

@@ -8,8 +8,7 @@ import (
 	"coursebook/generator/internal/page"
 )
 
-// What a course and a lesson should hold: enough to learn from, and no more
-// than fits between two chores.
+// Recommended sizes of courses and lessons. Others are warnings.
 const (
 	fewLessons, manyLessons     = 3, 8
 	fewQuestions, manyQuestions = 3, 5
@@ -17,7 +16,8 @@ const (
 	manySignOff                 = 12
 )
 
-// training resolves what courses and lessons name, and checks what they hold.
+// training resolves the lessons and pages that courses and lessons name, and checks
+// their content.
 func (a *assembler) training() {
 	for _, p := range a.site.Pages {
 		switch p.Header.Kind {
@@ -34,19 +34,13 @@ func (a *assembler) training() {
 	}
 	for _, p := range a.site.Pages {
 		if p.Header.Kind == page.Lesson && len(p.Courses) == 0 {
-			a.atKey(
-				fault.Warning,
-				p,
-				"kind",
-				"lesson-lost",
-				"name it among the lessons of a course",
-				"no course has this lesson",
-			)
+			a.atKey(fault.Warning, p, "kind", "lesson-lost", "name it among the lessons of a course",
+				"no course has this lesson")
 		}
 	}
 }
 
-// coursesOf lists a language's courses in the order of the roles.
+// coursesOf sets the courses of a language, in the order of the roles.
 func (a *assembler) coursesOf(l *Language, isDefault bool) {
 	roles := a.roleIDs()
 	rank := func(e Entry) int { return slices.Index(roles, role(e.Page)) }
@@ -56,15 +50,12 @@ func (a *assembler) coursesOf(l *Language, isDefault bool) {
 		}
 	}
 	slices.SortStableFunc(l.Courses, func(x, y Entry) int {
-		return cmp.Or(
-			cmp.Compare(rank(x), rank(y)),
-			cmp.Compare(x.Page.Header.Order, y.Page.Header.Order),
-			cmp.Compare(x.Page.Slug, y.Page.Slug),
-		)
+		return cmp.Or(cmp.Compare(rank(x), rank(y)), cmp.Compare(x.Page.Header.Order, y.Page.Header.Order),
+			cmp.Compare(x.Page.Slug, y.Page.Slug))
 	})
 }
 
-// role is the role that a course is for; empty after a fault.
+// role returns the role of a course; empty where its header has none, a fault.
 func role(p *Page) string {
 	if len(p.Header.Roles) == 0 {
 		return ""
@@ -72,34 +63,20 @@ func role(p *Page) string {
 	return p.Header.Roles[0]
 }
 
-// named finds the pages that a key of the header names.
+// named returns the pages that a key of the header names, and reports the others.
 func (a *assembler) named(p *Page, name string, slugs []string) (list []Entry) {
 	for _, slug := range slugs {
 		e, ok := a.site.In(p.Language, slug)
 		switch {
 		case !ok:
-			a.atKey(
-				fault.Error,
-				p,
-				name,
-				name+"-unknown",
+			a.atKey(fault.Error, p, name, name+"-unknown",
 				a.guess(slug, func() []string { return a.slugs(p.Language) }, "name a page's file without .md"),
-				"no page %q",
-				slug,
-			)
+				"no page %q", slug)
 		case e.Page == p:
 			a.atKey(fault.Error, p, name, name+"-self", "remove it", "page names itself")
 		case name == "lessons" && e.Page.Header.Kind != page.Lesson:
-			a.atKey(
-				fault.Error,
-				p,
-				name,
-				"lessons-kind",
-				"give it kind: lesson, or name another page",
-				"%s is no lesson but a %s page",
-				e.Page.File,
-				e.Page.Header.Kind,
-			)
+			a.atKey(fault.Error, p, name, "lessons-kind", "give it kind: lesson, or name another page",
+				"%s is no lesson but a %s page", e.Page.File, e.Page.Header.Kind)
 		default:
 			list = append(list, e)
 		}
@@ -109,15 +86,8 @@ func (a *assembler) named(p *Page, name string, slugs []string) (list []Entry) {
 
 func (a *assembler) course(p *Page) {
 	if len(p.Header.Roles) != 1 {
-		a.atKey(
-			fault.Error,
-			p,
-			"roles",
-			"course-role",
-			"name the one role whose course it is: roles: [id]",
-			"course is for %d roles, not one",
-			len(p.Header.Roles),
-		)
+		a.atKey(fault.Error, p, "roles", "course-role", "name the one role whose course it is: roles: [id]",
+			"course is for %d roles, not one", len(p.Header.Roles))
 	}
 	p.Lessons = a.named(p, "lessons", p.Header.Lessons)
 	for _, e := range p.Lessons {
@@ -126,69 +96,28 @@ func (a *assembler) course(p *Page) {
 		}
 	}
 	if n := len(p.Header.Lessons); n < fewLessons || n > manyLessons {
-		a.atKey(
-			fault.Warning,
-			p,
-			"lessons",
-			"course-length",
-			"name 3 to 8 lessons",
-			"lessons in the course: %d, outside %d to %d",
-			n,
-			fewLessons,
-			manyLessons,
-		)
+		a.atKey(fault.Warning, p, "lessons", "course-length", "name 3 to 8 lessons",
+			"lessons in the course: %d, outside %d to %d", n, fewLessons, manyLessons)
 	}
 	switch n := len(p.Checks); {
 	case n == 0:
-		a.atKey(
-			fault.Error,
-			p,
-			"title",
-			"course-sign-off",
-			"list under ## Sign-off what the hand shows on the wall: - [ ] …",
-			"course has no list to sign off",
-		)
+		a.atKey(fault.Error, p, "title", "course-sign-off",
+			"list under ## Sign-off what the hand shows on the wall: - [ ] …", "course has no list to sign off")
 	case n > manySignOff:
-		a.at(
-			fault.Warning,
-			p.File,
-			p.Checks[manySignOff].Line,
-			0,
-			"course-sign-off",
-			"keep what matters most, so that the sheet fits one page",
-			"course has %d lines to sign off, more than %d",
-			n,
-			manySignOff,
-		)
+		a.at(fault.Warning, p.File, p.Checks[manySignOff].Line, 0, "course-sign-off",
+			"keep what matters most, so that the sheet fits one page", "course has %d lines to sign off, more than %d",
+			n, manySignOff)
 	}
 }
 
 func (a *assembler) lesson(p *Page) {
 	if n := len(p.Header.Reads); n < 1 || n > manyReads {
-		a.atKey(
-			fault.Warning,
-			p,
-			"reads",
-			"lesson-reads",
-			"name one or two pages to read first: reads: [slug]",
-			"pages to read first: %d, outside 1 to %d",
-			n,
-			manyReads,
-		)
+		a.atKey(fault.Warning, p, "reads", "lesson-reads", "name one or two pages to read first: reads: [slug]",
+			"pages to read first: %d, outside 1 to %d", n, manyReads)
 	}
 	if n := len(p.Questions()); n < fewQuestions || n > manyQuestions {
-		a.at(
-			fault.Warning,
-			p.File,
-			lineOf(p, page.Questions),
-			0,
-			"lesson-questions",
-			"ask three to five questions",
-			"questions in the lesson: %d, outside %d to %d",
-			n,
-			fewQuestions,
-			manyQuestions,
-		)
+		a.at(fault.Warning, p.File, lineOf(p, page.Questions), 0, "lesson-questions", "ask three to five questions",
+			"questions in the lesson: %d, outside %d to %d", n, fewQuestions, manyQuestions)
 	}
 	worked, half := false, false
 	for _, pl := range p.Places {
@@ -196,30 +125,16 @@ func (a *assembler) lesson(p *Page) {
 		half = half || pl.Kind == page.Example && pl.Hide > 0
 	}
 	if !worked {
-		a.at(
-			fault.Warning,
-			p.File,
-			lineOf(p, page.Example),
-			0,
-			"lesson-worked",
-			"add a block example without hide",
-			"lesson has no worked example",
-		)
+		a.at(fault.Warning, p.File, lineOf(p, page.Example), 0, "lesson-worked", "add a block example without hide",
+			"lesson has no worked example")
 	}
 	if !half {
-		a.at(
-			fault.Warning,
-			p.File,
-			lineOf(p, page.Example),
-			0,
-			"lesson-half",
-			"add a block example with hide: 2",
-			"lesson has no half-worked example",
-		)
+		a.at(fault.Warning, p.File, lineOf(p, page.Example), 0, "lesson-half", "add a block example with hide: 2",
+			"lesson has no half-worked example")
 	}
 }
 
-// lineOf is the line of a page's first block of a kind; 0 where it has none.
+// lineOf returns the line of a page's first block of a kind; 0 where it has none.
 func lineOf(p *Page, kind page.PlaceKind) int {
 	for _, pl := range p.Places {
 		if pl.Kind == kind {
@@ -229,7 +144,7 @@ func lineOf(p *Page, kind page.PlaceKind) int {
 	return 0
 }
 
-// misplaced reports what only courses and lessons have, or must not have.
+// misplaced reports header keys that the kind of page must not have.
 func (a *assembler) misplaced(p *Page) {
 	kind := p.Header.Kind
 	for _, k := range []struct {
@@ -237,27 +152,12 @@ func (a *assembler) misplaced(p *Page) {
 		of   page.Kind
 	}{{"lessons", page.Course}, {"reads", page.Lesson}} {
 		if p.Header.Lines[k.name] > 0 && kind != k.of {
-			a.atKey(
-				fault.Error,
-				p,
-				k.name,
-				"key-kind",
-				"remove it, or write kind: "+string(k.of),
-				"a %s page has no %s",
-				kind,
-				k.name,
-			)
+			a.atKey(fault.Error, p, k.name, "key-kind", "remove it, or write kind: "+string(k.of),
+				"a %s page has no %s", kind, k.name)
 		}
 	}
 	if p.Header.Stage != "" && (kind == page.Course || kind == page.Lesson) {
-		a.atKey(
-			fault.Error,
-			p,
-			"stage",
-			"key-kind",
-			"remove it: the page of the training lists it",
-			"a %s stands on no stage",
-			kind,
-		)
+		a.atKey(fault.Error, p, "stage", "key-kind", "remove it: the page of the training lists it",
+			"a %s stands on no stage", kind)
 	}
 }
