@@ -6,28 +6,28 @@ import (
 	"unicode/utf8"
 )
 
-// Entry is one section of a page: what Build makes findable.
+// Entry is one section of a page, the unit of search results.
 type Entry struct {
-	URL     string   // page address, with #anchor for a section below the first heading
-	Title   string   // title of the page
-	Section string   // heading of the section; empty above the first heading
-	Text    string   // running text of the section, without the heading
-	Words   []string // trade synonyms from the page header
-	Kind    string   // kind of page, handed through to Hit
-	Second  bool     // it says again what another page says, which is to precede it
+	URL       string   // page address, with #anchor for a section below the first heading
+	Title     string   // title of the page
+	Section   string   // heading of the section; empty above the first heading
+	Text      string   // running text of the section, without the heading
+	Words     []string // trade synonyms from the page header
+	Kind      string   // kind of page, copied to Hit
+	Secondary bool     // the page repeats the content of another, which should rank before it
 }
 
-// Stemmer brings a lower-case word, accents in place, to its stem.
+// Stemmer returns the stem of a lower-case word, which may have accents.
 type Stemmer func(word string) string
 
-// Names of the index file: the first line is magic, language and checksum.
+// Constants of the index file. The first line is magic, language and checksum.
 const (
 	magic     = "coursebook-index 2"
-	leadRunes = 32 // characters of each section's text kept in the index; the page itself gives the excerpt
+	leadRunes = 32 // length of a section's lead
 )
 
-// Covered is the size in bytes of the text an index covers: the titles (once
-// a page), headings and texts. The budget of the index is measured on it.
+// Covered returns the size of the text that an index covers, in bytes: titles (once
+// for each page), headings and texts. The size limit of the index is a share of it.
 func Covered(entries []Entry) int {
 	n, page := 0, ""
 	for _, e := range entries {
@@ -41,11 +41,10 @@ func Covered(entries []Entry) int {
 	return n
 }
 
-// Build writes the index of one language as text: valid UTF-8, the same for
-// the same input. Entries of one page are adjacent, best in reading order.
-// Each of synonyms is a group of words or phrases with one meaning. A nil
-// stem leaves words as they are. The layout is described in the package
-// comment.
+// Build returns the index of one language, in the layout of the package comment. It
+// is valid UTF-8, and the same for the same input. The entries of a page must be
+// adjacent, preferably in reading order. Each element of synonyms is a group of
+// words or phrases with the same meaning. Without a stemmer, each word is its stem.
 func Build(lang string, entries []Entry, synonyms [][]string, stem Stemmer) string {
 	b := builder{stops: stopWords(lang), words: map[string]*entryWord{}}
 	for i, e := range entries {
@@ -62,35 +61,35 @@ func Build(lang string, entries []Entry, synonyms [][]string, stem Stemmer) stri
 type builder struct {
 	stops    []string
 	sections strings.Builder
-	page     string // the page line in force
+	page     string // the last page line
 	words    map[string]*entryWord
 	groups   strings.Builder // synonyms
 	scan     scanner
 }
 
-// entryWord is a word of the entries. Nearly every word of a text is an old
-// one, so what is costly is done once a word and not once a use.
+// entryWord is a word of the entries, with what is computed once for each word
+// instead of each occurrence.
 type entryWord struct {
 	stop  bool
-	forms []form // its spellings, as written; mostly one or two
+	forms []form // its spellings in the texts
 
-	// In texts behind the lead: in how many sections it occurs, the gaps
-	// between these and the levels of their counts as the index has them, and
-	// the last section with its count, which may not be done.
+	// Occurrences after the leads: the number of sections, their gaps and count
+	// levels as encoded in the index, the last encoded section, and the section
+	// being counted with its count.
 	sections     int
 	gaps, levels []byte
 	before, last int
 	countsInLast int
 }
 
-// form is a spelling and how often it was found.
+// form is a spelling and the number of its occurrences.
 type form struct {
 	text string
 	n    int
 }
 
-// nowhere is the section of words that are known but not counted.
-const nowhere = -1
+// uncounted is passed as the section of words that Open counts itself.
+const uncounted = -1
 
 func (b *builder) addEntry(i int, e Entry) {
 	address, anchor, hasAnchor := strings.Cut(clean(e.URL), "#")
@@ -101,7 +100,7 @@ func (b *builder) addEntry(i int, e Entry) {
 	}
 	list := strings.Join(words, ", ")
 	second := ""
-	if e.Second {
+	if e.Secondary {
 		second = "2"
 	}
 	if page := "P" + join(address, title, list, clean(e.Kind), second); page != b.page || i == 0 {
@@ -118,15 +117,15 @@ func (b *builder) addEntry(i int, e Entry) {
 		anchor = "#" + anchor
 	}
 	b.sections.WriteString("S" + join(anchor, heading, lead) + "\n")
-	b.addWords(title, nowhere)
-	b.addWords(list, nowhere)
-	b.addWords(heading, nowhere)
-	b.addWords(lead, nowhere)
+	b.addWords(title, uncounted)
+	b.addWords(list, uncounted)
+	b.addWords(heading, uncounted)
+	b.addWords(lead, uncounted)
 	b.addWords(rest, int32(i))
 }
 
-// addWords notes the words of a text, and counts them in its section; sections
-// come in rising order.
+// addWords adds the words of a text to the vocabulary and, unless the section is
+// uncounted, to the counts of the section. Sections must come in ascending order.
 func (b *builder) addWords(text string, section int32) {
 	b.scan.read(text)
 	for b.scan.next() {
@@ -134,16 +133,16 @@ func (b *builder) addWords(text string, section int32) {
 		if w.stop {
 			continue
 		}
-		w.spelt(text[b.scan.from:b.scan.to])
-		if section != nowhere {
+		w.countForm(text[b.scan.from:b.scan.to])
+		if section != uncounted {
 			w.countIn(int(section))
 		}
 	}
 }
 
-// word finds the word just scanned, or makes it.
+// word returns the entry of the word just scanned, which it adds if needed.
 func (b *builder) word() *entryWord {
-	if w, ok := b.words[string(b.scan.word)]; ok { // makes no string
+	if w, ok := b.words[string(b.scan.word)]; ok { // does not allocate
 		return w
 	}
 	text := string(b.scan.word)
@@ -152,41 +151,41 @@ func (b *builder) word() *entryWord {
 	return w
 }
 
-// spelt counts a spelling.
-func (w *entryWord) spelt(text string) {
+// countForm counts an occurrence of a spelling.
+func (w *entryWord) countForm(text string) {
 	for i := range w.forms {
 		if w.forms[i].text == text {
 			w.forms[i].n++
 			return
 		}
 	}
-	if len(w.forms) < mostForms {
+	if len(w.forms) < maxForms {
 		w.forms = append(w.forms, form{text, 1})
 	}
 }
 
-// mostForms bounds the spellings of one word: no language has so many, and each
-// use is compared with them.
-const mostForms = 50
+// maxForms bounds the spellings of one word, because each occurrence is compared
+// with them.
+const maxForms = 50
 
-// countIn counts a use in a section; sections come in rising order.
+// countIn counts an occurrence in a section. Sections must come in ascending order.
 func (w *entryWord) countIn(section int) {
 	if w.countsInLast > 0 && w.last == section {
 		w.countsInLast++
 		return
 	}
-	w.endSection()
+	w.flush()
 	w.last, w.countsInLast = section, 1
 }
 
-// endSection writes down the section counted last.
-func (w *entryWord) endSection() {
+// flush encodes the section being counted.
+func (w *entryWord) flush() {
 	if w.countsInLast == 0 {
 		return
 	}
 	w.sections++
-	w.gaps = appendPacked(w.gaps, w.last-w.before-1)
-	w.levels = appendPacked(w.levels, level(w.countsInLast))
+	w.gaps = appendNumber(w.gaps, w.last-w.before-1)
+	w.levels = appendNumber(w.levels, level(w.countsInLast))
 	w.before, w.countsInLast = w.last, 0
 }
 
@@ -196,7 +195,7 @@ func (b *builder) addSynonyms(groups [][]string) {
 		for _, m := range group {
 			if m = clean(m); len(dropStops(wordsOf(m), b.stops)) > 0 && !slices.Contains(members, m) {
 				members = append(members, m)
-				b.addWords(m, nowhere)
+				b.addWords(m, uncounted)
 			}
 		}
 		if len(members) > 1 {
@@ -205,7 +204,8 @@ func (b *builder) addSynonyms(groups [][]string) {
 	}
 }
 
-// write lays the index out: sections, synonyms, then the blocks of words.
+// write returns the body of the index: sections, synonyms, then the blocks of
+// words.
 func (b *builder) write(stem Stemmer) string {
 	words := make([]string, 0, len(b.words))
 	for text, w := range b.words {
@@ -218,14 +218,14 @@ func (b *builder) write(stem Stemmer) string {
 	out.WriteString(b.sections.String())
 	out.WriteString(b.groups.String())
 	out.WriteByte('V')
-	packWords(&out, words)
+	encodeWords(&out, words)
 	out.WriteString("\nF")
 	b.writeFamilies(&out, words, stem)
 	out.WriteString("\nN")
 	for _, text := range words {
 		w := b.words[text]
-		w.endSection()
-		pack(&out, w.sections)
+		w.flush()
+		writeNumber(&out, w.sections)
 	}
 	out.WriteString("\nD")
 	for _, text := range words {
@@ -239,8 +239,8 @@ func (b *builder) write(stem Stemmer) string {
 	return out.String()
 }
 
-// writeFamilies writes for each word how many words back the last one with
-// the same stem is; 0 for the first of its family.
+// writeFamilies writes for each word the distance to the previous word with the
+// same stem; 0 for the first.
 func (b *builder) writeFamilies(out *strings.Builder, words []string, stem Stemmer) {
 	last := map[string]int{}
 	for i, w := range words {
@@ -252,13 +252,14 @@ func (b *builder) writeFamilies(out *strings.Builder, words []string, stem Stemm
 		if !ok {
 			j = i
 		}
-		pack(out, i-j)
+		writeNumber(out, i-j)
 		last[s] = i
 	}
 }
 
-// Counts are kept in four levels: 1, 2, 3 to 4, 5 and more. BM25 flattens
-// beyond that anyway, and the index is a tenth smaller.
+// levelCounts holds the counts that the levels represent. Counts are encoded in four
+// levels: 1, 2, 3 to 4, 5 and more. BM25 saturates beyond that, and the index is a
+// tenth smaller than with exact counts.
 var levelCounts = [4]int{1, 2, 3, 5}
 
 func level(count int) int {
@@ -285,7 +286,8 @@ func commonest(written []form) string {
 	return best
 }
 
-// stemmable: only plain words have endings; numbers and sizes do not.
+// stemmable reports whether a word consists of letters only. Numbers and sizes have
+// no endings.
 func stemmable(word string) bool {
 	for i := range len(word) {
 		if !isLetter(word[i]) {
@@ -295,8 +297,8 @@ func stemmable(word string) bool {
 	return word != ""
 }
 
-// accented is a word as a stemmer wants it: lower-case, accents composed,
-// apostrophes gone.
+// accented returns a word as a stemmer expects it: lower-case, accents composed,
+// without apostrophes.
 func accented(word string) string {
 	word = strings.ToLower(word)
 	for _, pair := range [][2]string{{"a\u0301", "á"}, {"e\u0301", "é"}, {"i\u0301", "í"}, {"o\u0301", "ó"},
@@ -306,8 +308,8 @@ func accented(word string) string {
 	return word
 }
 
-// clean makes a text fit for one field of a line: valid UTF-8, no control
-// characters, single spaces.
+// clean returns a text that fits into a field of a line: valid UTF-8, without
+// control characters, with single spaces.
 func clean(text string) string {
 	if !utf8.ValidString(text) {
 		text = strings.ToValidUTF8(text, "")
@@ -334,9 +336,9 @@ func clean(text string) string {
 
 func isGap(c byte) bool { return c <= ' ' || c == 0x7f }
 
-// isClean reports the most usual case: text that needs no change.
+// isClean reports whether clean would not change a valid text, the usual case.
 func isClean(text string) bool {
-	gap := true // a space at the beginning is one too many
+	gap := true // a leading space is removed too
 	for i := range len(text) {
 		c := text[i]
 		if isGap(c) && (gap || c != ' ') {
@@ -349,8 +351,8 @@ func isClean(text string) bool {
 
 func join(fields ...string) string { return strings.Join(fields, "\t") }
 
-// cutLead parts a text at the last space within limit characters; a short
-// remainder stays with the lead.
+// cutLead splits a text at the last space within limit characters. A remainder
+// shorter than a quarter of that is part of the lead.
 func cutLead(text string, limit int) (lead, rest string) {
 	if utf8.RuneCountInString(text) <= limit+limit/4 {
 		return text, ""
@@ -371,8 +373,8 @@ func cutLead(text string, limit int) (lead, rest string) {
 	return text[:cut], text[cut+1:]
 }
 
-// slug is the usual anchor of a heading: its letters and digits, folded,
-// parted by hyphens. Anchors made in another way are kept as they are.
+// slug returns the usual anchor of a heading: its letters and digits, folded, with
+// hyphens between words. Other anchors are stored whole.
 func slug(heading string) string {
 	var b strings.Builder
 	gap := false

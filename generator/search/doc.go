@@ -1,18 +1,19 @@
-// Package search finds sections of the manual: analyser, index and query. The
-// same code writes the index at build time and reads it in the pages, so both
-// sides split words alike. It imports little, because it travels in the
+// Package search is the full-text search of the manual: tokenizer, index and
+// query. The generator builds the index, and the module reads it in the pages, with
+// the same tokenizer. The package imports few others, because it is part of the
 // module: Open, Find and Excerpt together add 61 kB to the gzipped module.
 //
-// # What the index holds, and why not the text
+// # Content of the index
 //
-// The index may take a quarter of the text it covers, gzipped. The text alone
-// takes more (31 % of 227 kB of trade notes, 30 % of 491 kB of Go's own
-// documentation), so it cannot hold the text. It holds the titles, headings
-// and the first 80 characters of each section, which serve as excerpt at once.
-// The pages themselves are on the device: for an excerpt around the match, cut
-// the section's text from its page and hand it to Excerpt.
+// The limit of the index is a quarter of the text it covers, after gzip. The text
+// alone takes more (31 % of 227 kB of trade notes, 30 % of 491 kB of the Go
+// documentation), so the index does not contain it. It contains titles, headings
+// and leads: the first characters of each section, which are shown as an excerpt at
+// once. The pages are stored on the device. For an excerpt around the match, pass
+// the text of the section from its page to Excerpt.
 //
-// Measured at sections of 400 to 800 characters, gzip -9, leads included:
+// Sizes after gzip -9 with leads of 80 characters, for sections of 400 to 800
+// characters:
 //
 //	text               sections  text kB  index kB  share   without leads
 //	trade notes             284      227      46.0  20.2 %  16.8 %
@@ -22,43 +23,42 @@
 //	trade notes, part        12       10       2.5  24.1 %  20.3 %
 //	Go docs, part            15       10       3.1  29.2 %  24.8 %
 //
-// The table was measured with leads of 80 characters. The manual itself has
-// many short sections and synonyms, and came to 27 % with those; since the
-// page gives the excerpt anyway, leads are 32 characters long: 23 %. Below
-// about 25 kB of text the vocabulary outweighs everything and the quarter
-// cannot be promised.
+// The manual has many short sections and synonyms: 27 % with leads of 80
+// characters. Its leads have 32 characters, because the page gives the excerpt: 23
+// %. Below about 25 kB of text the vocabulary dominates, and the index may exceed a
+// quarter.
 //
 // # Layout
 //
-// The file is UTF-8 text in lines. The first names format, version, language
-// and checksum of the rest. Then, the first character of a line telling its
-// kind, fields parted by tabs:
+// The index is UTF-8 text in lines. The first line holds format, version, language
+// and checksum of the rest. In all others the first character is the kind of line;
+// the fields are separated by tabs:
 //
-//	P  a page: address, title, synonyms of its header, kind, and a 2 where
-//	   it says again what another page says; holds for the sections that
-//	   follow
+//	P  a page: address, title, synonyms of its header, kind, and a 2 where it is
+//	   secondary; the sections that follow belong to it
 //	S  a section: anchor ("=" where it is the slug of the heading, "#" and
 //	   the anchor otherwise), heading, lead
-//	G  synonyms of one meaning
+//	G  a group of synonyms
 //	V  all words, sorted and front-coded
-//	F  for each word: how many words back its last relative by stem is
-//	N  for each word: in how many sections it is after the lead
+//	F  for each word: the distance to the previous word with the same stem, in
+//	   words of V; 0 for the first
+//	N  for each word: the number of sections that contain it after the lead
 //	D  those sections, as gaps
-//	T  how often it is there, in four levels: 1, 2, 3 to 4, 5 and more
+//	T  the number of occurrences there, in four levels: 1, 2, 3 to 4, 5 and more
 //
-// Words of titles, headings, synonyms and leads are counted from their text
-// when the index is opened, and so cost nothing twice. Numbers are variable in
-// length, in printable characters (see pack). Values of one kind are in one block,
-// so that gzip adapts to each.
+// Words of titles, headings, synonyms and leads are counted when the index is
+// opened, from the text that the index contains. Numbers have variable length, in
+// printable characters (see encode.go). Values of one kind are adjacent, so that
+// gzip adapts to each.
 //
 // # Ranking
 //
-// BM25F over title, heading, header words and text; constants and sources
-// are in find.go. A word of the query is answered, in falling weight, by
-// the word itself, other forms of its stem, learnt endings, words it begins,
-// synonyms, and words one or two edits away; weights are in query.go.
-// Sections that answer every word precede those that answer some. A word
-// that nothing answers is ignored. Where no stemmer is at hand, an unknown
-// form (pumped) is brought to known ones (pump, pumping) by the endings that
-// the families of this very index differ in.
+// BM25F over title, heading, header words and text; constants and sources are in
+// find.go. A word of the query matches, in order of weight, the same word, words
+// with the same stem, words with another known ending, words that begin with it,
+// synonyms, and words at an edit distance of one or two; the weights are in
+// query.go. Sections that match every word rank before those that match some. A
+// word without a match is ignored. A reader of the index has no stemmer: an unknown
+// form (pumped) matches known ones (pump, pumping) by the endings in which the
+// words of a stem differ in this index.
 package search

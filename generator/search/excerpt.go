@@ -2,15 +2,15 @@ package search
 
 import "strings"
 
-// Marks around the found words of an excerpt.
+// Marks around the matching words of an excerpt.
 const (
 	markOpen  = "\x01"
 	markClose = "\x02"
 )
 
-const excerptBytes = 160 // length aimed at; a word is never cut
+const excerptBytes = 160 // target length; words are not cut
 
-// marks knows which words answer which terms, as a set of bits.
+// marks holds the terms that each word of the index matches, as bit sets.
 type marks struct {
 	index *Index
 	terms []uint32 // by word
@@ -24,7 +24,7 @@ func marksOf(x *Index, terms []term) marks {
 		}
 		for _, w := range t.phrases {
 			for _, family := range x.synonyms[w.group][w.phrase] {
-				for _, word := range x.kinOf(family) {
+				for _, word := range x.wordsOfFamily(family) {
 					m.terms[word] |= 1 << i
 				}
 			}
@@ -33,7 +33,7 @@ func marksOf(x *Index, terms []term) marks {
 	return m
 }
 
-// found is one marked word of a text.
+// found is one matching word of a text.
 type found struct {
 	start, end int
 	terms      uint32
@@ -53,7 +53,7 @@ func (m marks) in(text string) []found {
 	return list
 }
 
-// mark returns text[from:to] with the found words marked.
+// mark returns text[from:to] with its matching words marked.
 func (m marks) mark(text string, from, to int) string {
 	var b strings.Builder
 	for _, f := range m.in(text) {
@@ -67,9 +67,9 @@ func (m marks) mark(text string, from, to int) string {
 	return b.String()
 }
 
-// Excerpt cuts from a text about 160 characters where the words of the query
-// are closest, and marks them. The text is that of the found section, taken
-// from its page. Without any match the excerpt is the beginning of the text.
+// Excerpt returns the part of a text, about 160 characters, in which the words of
+// the query are closest, with those words marked. The text is that of a section
+// found. Without a match the excerpt is the beginning of the text.
 func (x *Index) Excerpt(text, query string) string {
 	text = clean(text)
 	m := marksOf(x, x.parse(query))
@@ -84,11 +84,11 @@ func (x *Index) Excerpt(text, query string) string {
 	return out
 }
 
-// window chooses what to show of a text: the stretch with the most different
-// terms, then the most matches, then the first; a third of the room that is
-// left precedes it.
+// window returns the range of a text to show. It prefers the range with the most
+// different terms, then the most matches, then the first. A third of the remaining
+// length precedes the first match.
 func window(text string, list []found) (from, to int) {
-	var best found // terms holds the value
+	var best found // terms holds the score
 	for i, first := range list {
 		var terms uint32
 		end, n := first.end, 0
@@ -100,25 +100,25 @@ func window(text string, list []found) (from, to int) {
 			end = f.end
 			n++
 		}
-		if value := uint32(bits(terms)*1000 + n); value > best.terms {
+		if value := uint32(bitCount(terms)*1000 + n); value > best.terms {
 			best = found{first.start, end, value}
 		}
 	}
-	room := max(0, excerptBytes-(best.end-best.start))
-	from = max(0, best.start-room/3)
+	remaining := max(0, excerptBytes-(best.end-best.start))
+	from = max(0, best.start-remaining/3)
 	to = min(len(text), from+max(excerptBytes, best.end-best.start))
 	from = max(0, min(from, to-excerptBytes))
 	return borderAfter(text, from, best.start), borderBefore(text, to, max(best.end, from))
 }
 
-func bits(set uint32) (n int) {
+func bitCount(set uint32) (n int) {
 	for ; set != 0; set &= set - 1 {
 		n++
 	}
 	return n
 }
 
-// borderAfter moves a cut to the next beginning of a word, at most to limit.
+// borderAfter moves a cut forward to the next beginning of a word, at most to limit.
 func borderAfter(text string, cut, limit int) int {
 	for cut > 0 && cut < limit && text[cut-1] != ' ' {
 		cut++
@@ -126,7 +126,7 @@ func borderAfter(text string, cut, limit int) int {
 	return min(cut, limit)
 }
 
-// borderBefore moves a cut back to the end of a word, at least to limit.
+// borderBefore moves a cut back to the end of a word, at most to limit.
 func borderBefore(text string, cut, limit int) int {
 	if cut >= len(text) {
 		return len(text)

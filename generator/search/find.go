@@ -9,10 +9,9 @@ import (
 // Framework: BM25 and Beyond, Foundations and Trends in Information Retrieval
 // 3(4), 2009; formula and ranges from memory). They give 1.2 < k1 < 2 and
 // 0.5 < b < 0.8 as reasonable in many circumstances; 1.2 and 0.75 are the
-// usual pair. The field weights are our
-// choice (common practice): a title counts for five mentions. Header words
-// are a list, not prose, so their length is not held against them; headings
-// and titles are short anyway.
+// usual pair. The field weights are our choice (common practice): a word in a title
+// counts as five in the text. Header words are a list, so that their number does not
+// lower the weight of each (b = 0).
 const saturation = 1.2 // k1
 
 var (
@@ -20,31 +19,30 @@ var (
 	fieldNorm   = [fieldCount]float64{inTitle: 0.3, inHeading: 0.3, inWords: 0, inText: 0.75} // b
 )
 
-// secondShare is what counts of the score of a page that says again what
-// another says (common practice).
-const secondShare = 0.6
+// secondaryShare is the factor of the score of a secondary page (common practice).
+const secondaryShare = 0.6
 
-// The first results show at most perPage sections of one page.
+// The first firstHits results contain at most perPage sections of one page.
 const (
 	firstHits = 10
 	perPage   = 2
 )
 
-// Hit is one section found.
+// Hit is one search result.
 type Hit struct {
 	URL     string  // address with #anchor
 	Title   string  // title of the page
 	Section string  // heading, or empty above the first
 	Kind    string  // kind of page, as given to Build
-	Excerpt string  // opening of the section; found words between \x01 and \x02
-	Score   float64 // BM25F; sections with every word of the query come first regardless of their score
+	Excerpt string  // lead of the section; matching words are between \x01 and \x02
+	Score   float64 // BM25F; sections that match every word rank first regardless of it
 }
 
 // Find returns the best sections for a query, at most limit.
 func (x *Index) Find(query string, limit int) []Hit {
 	terms := x.parse(query)
 	ranks := x.rank(terms)
-	ranks = x.spread(ranks, max(limit, 0))
+	ranks = x.limitPerPage(ranks, max(limit, 0))
 	marks := marksOf(x, terms)
 	hits := make([]Hit, len(ranks))
 	for i, r := range ranks {
@@ -58,12 +56,12 @@ func (x *Index) Find(query string, limit int) []Hit {
 // rank is one section with its score.
 type rank struct {
 	section int
-	terms   int // how many terms it answers
+	terms   int // number of terms that it matches, without stop words
 	score   float64
 }
 
-// rank scores all sections. Sections that answer every term that any section
-// answers come first.
+// rank returns the sections that match, sorted best first. Sections that match
+// every term come first; terms that no section matches do not count.
 func (x *Index) rank(terms []term) []rank {
 	ranks := make([]rank, len(x.sections))
 	sum := make([]float64, len(x.sections))
@@ -77,7 +75,7 @@ func (x *Index) rank(terms []term) []rank {
 		if !t.stop {
 			known++
 		}
-		weight := rarity(found, len(x.sections))
+		weight := idf(found, len(x.sections))
 		for i, tf := range sum {
 			if tf > 0 {
 				if !t.stop {
@@ -89,8 +87,8 @@ func (x *Index) rank(terms []term) []rank {
 	}
 	for i := range ranks {
 		ranks[i].section = i
-		if x.pages[x.sections[i].page].second {
-			ranks[i].score *= secondShare
+		if x.pages[x.sections[i].page].secondary {
+			ranks[i].score *= secondaryShare
 		}
 	}
 	ranks = slices.DeleteFunc(ranks, func(r rank) bool { return r.score == 0 })
@@ -108,14 +106,15 @@ func (x *Index) rank(terms []term) []rank {
 	return ranks
 }
 
-// frequencies fills sum with the weighted frequency of a term in each section
-// and returns in how many it is. The words of a term count as one word in
-// several spellings, each by its weight, so they share one rarity. The
-// order of adding is fixed, to give every machine the same last digit.
+// frequencies fills sum with the weighted frequency of a term in each section, and
+// returns the number of sections with the term. The words of a term count as
+// spellings of one word, each with its weight, and share one inverse document
+// frequency. The order of additions is fixed, so that sums are the same on every
+// machine.
 func (x *Index) frequencies(t term, sum, part []float64) (found int) {
 	clear(sum)
 	for _, w := range t.words {
-		for _, p := range x.places[w.id] {
+		for _, p := range x.postings[w.id] {
 			sum[p.section] += float64(w.weight * p.weight)
 		}
 	}
@@ -133,15 +132,15 @@ func (x *Index) frequencies(t term, sum, part []float64) (found int) {
 	return found
 }
 
-// phraseFrequencies fills out with how often a phrase can occur in each
-// section: as often as the rarest of its words. Where in the section the
-// words are the index does not hold.
+// phraseFrequencies fills out with an upper bound of the frequency of a phrase in
+// each section: the least frequency of its words. The index has no positions of
+// words.
 func (x *Index) phraseFrequencies(p phrase, out []float64) {
 	word := make([]float64, len(out))
 	for i, family := range p {
 		clear(word)
-		for _, form := range x.kinOf(family) {
-			for _, pl := range x.places[form] {
+		for _, form := range x.wordsOfFamily(family) {
+			for _, pl := range x.postings[form] {
 				word[pl.section] += pl.weight
 			}
 		}
@@ -153,17 +152,16 @@ func (x *Index) phraseFrequencies(p phrase, out []float64) {
 	}
 }
 
-// rarity is the inverse document frequency, with 1 added within the logarithm
-// so that a word found in more than half of the sections counts for little
-// instead of against them.
-func rarity(found, sections int) float64 {
+// idf returns the inverse document frequency. 1 is added within the logarithm, so
+// that it is positive also for a word in more than half of the sections.
+func idf(found, sections int) float64 {
 	return math.Log(1 + (float64(sections-found)+0.5)/(float64(found)+0.5))
 }
 
-// spread returns at most limit ranks, in the order of results. The first
-// firstHits results hold at most perPage sections of one page; sections beyond
-// that follow after them. ranks are sorted best first.
-func (x *Index) spread(ranks []rank, limit int) []rank {
+// limitPerPage returns at most limit ranks, in the order of results. ranks must be
+// sorted best first. The first firstHits results contain at most perPage sections
+// of one page; the other sections follow them.
+func (x *Index) limitPerPage(ranks []rank, limit int) []rank {
 	var first, later []rank
 	for _, r := range ranks {
 		if len(first) < firstHits && x.ofSamePage(first, r) < perPage {
@@ -178,7 +176,7 @@ func (x *Index) spread(ranks []rank, limit int) []rank {
 	return first[:min(len(first), limit)]
 }
 
-// ofSamePage counts the sections that belong to the page of another.
+// ofSamePage returns the number of ranks whose section is on the page of other.
 func (x *Index) ofSamePage(ranks []rank, other rank) (n int) {
 	page := x.pages[x.sections[other.section].page].url
 	for _, r := range ranks {

@@ -17,7 +17,7 @@ func open(t testing.TB, lang string, entries []Entry, synonyms [][]string) *Inde
 	return x
 }
 
-// texts makes one page of each text, with its number as address.
+// texts returns one page for each text, with the addresses a.html, b.html and so on.
 func texts(list ...string) []Entry {
 	var entries []Entry
 	for i, text := range list {
@@ -42,16 +42,10 @@ func expect(t *testing.T, x *Index, query, want string) {
 }
 
 func TestTradeWords(t *testing.T) {
-	x := open(t, "en", texts(
-		`Cover is 3/8 in. at least.`,
-		`Lap #5 bars forty diameters.`,
-		`The strength f′c is read at 28 days.`,
-		`Use 10M bars in Canada.`,
-		`Brace with 2x6 lumber, 1½" screws.`,
-		`Below 70 °F the mix is slow; w/c 0.45 holds.`,
-		`Slump of 4 inches; 600 psf on the form.`,
-		`Not fewer than 5 men.`,
-	), nil)
+	x := open(t, "en", texts(`Cover is 3/8 in. at least.`, `Lap #5 bars forty diameters.`,
+		`The strength f′c is read at 28 days.`, `Use 10M bars in Canada.`, `Brace with 2x6 lumber, 1½" screws.`,
+		`Below 70 °F the mix is slow; w/c 0.45 holds.`, `Slump of 4 inches; 600 psf on the form.`,
+		`Not fewer than 5 men.`), nil)
 	for query, want := range map[string]string{
 		"3/8": "a", `3/8"`: "a", "#5": "b", "No. 5": "b", "f'c": "c", "fc": "c", "f′c": "c", "10M": "d", "10m": "d",
 		"2x6": "e", "2 × 6": "e", "1-1/2": "e", "1 1/2 in": "e", "70°F": "f", "70f": "f", "0.45": "f", ".45": "f",
@@ -59,20 +53,16 @@ func TestTradeWords(t *testing.T) {
 	} {
 		expect(t, x, query, want)
 	}
-	expect(t, x, "5", "h b") // a bare number also finds the bar number, behind itself
+	expect(t, x, "5", "h b") // a bare number also matches the bar number, with less weight
 }
 
 func TestForms(t *testing.T) {
 	x := open(t, "en", texts("The pumps are ready.", "Pumping begins.", "Pump slowly.", "A trumpet.",
 		"Cure it, curing, cured.", "Lifts are lifted."), nil)
 	expect(t, x, "pump", "c a b")   // exact before its forms
-	expect(t, x, "pumped", "a b c") // unknown, by an ending that two other words take
-	x = open(
-		t,
-		"es",
-		texts("La vibración del hormigón.", "Hay que vibrar despacio.", "Las armaduras.", "Señal de niño."),
-		nil,
-	)
+	expect(t, x, "pumped", "a b c") // unknown; its ending occurs in two families
+	x = open(t, "es",
+		texts("La vibración del hormigón.", "Hay que vibrar despacio.", "Las armaduras.", "Señal de niño."), nil)
 	expect(t, x, "vibracion", "a")
 	expect(t, x, "VIBRACIÓN", "a")
 	expect(t, x, "hormigones", "a")
@@ -83,9 +73,9 @@ func TestForms(t *testing.T) {
 
 func TestPrefix(t *testing.T) {
 	x := open(t, "en", texts("Push the button but once.", "The formwork stands.", "Form oil.", "The hose."), nil)
-	expect(t, x, "but", "a") // a stop word, but a beginning
+	expect(t, x, "but", "a") // a stop word, and a prefix
 	expect(t, x, "butt", "a")
-	expect(t, x, "form", "c b")   // exact before begun
+	expect(t, x, "form", "c b")   // exact before prefix
 	expect(t, x, "form h", "d c") // only the last word is completed where the first is known
 	expect(t, x, "formw hose", "d b c")
 	expect(t, x, "x", "")
@@ -94,12 +84,8 @@ func TestPrefix(t *testing.T) {
 }
 
 func TestTypos(t *testing.T) {
-	x := open(
-		t,
-		"en",
-		texts("rebar", "vibrator", "wet", "#5 bars", "3/8 stone", "10M steel", "grade 60", "consolidation"),
-		nil,
-	)
+	x := open(t, "en",
+		texts("rebar", "vibrator", "wet", "#5 bars", "3/8 stone", "10M steel", "grade 60", "consolidation"), nil)
 	for query, want := range map[string]string{
 		"rebra": "a", "rebr": "a", "rebaar": "a", "rebat": "a", "erbar": "a", // one edit, each kind
 		"rbera": "", "rexxr": "", "reb4r": "", // two edits in five letters; a digit
@@ -110,7 +96,7 @@ func TestTypos(t *testing.T) {
 		"vybrotr":       "",  // seven letters: two edits
 		"consolodatoin": "h", // one change and one exchange
 		"#6":            "", "3/7": "", "11M": "", "61": "", "0.46": "", "grabe 6": "g",
-		"vibrart":      "b", // last word begun and mistyped
+		"vibrart":      "b", // last word: a mistyped prefix
 		"vibrart zzzz": "",  // not last: no completion
 		"grabe zzzz":   "g",
 	} {
@@ -118,7 +104,8 @@ func TestTypos(t *testing.T) {
 	}
 }
 
-// TestOrder: the ways of matching rank as documented, all else equal.
+// TestOrder: with all else equal, the ways of matching rank in the order of their
+// weights.
 func TestOrder(t *testing.T) {
 	x := open(t, "en", texts("poker stands", "steams stands", "steamer stands", "steam stands"),
 		[][]string{{"steam", "poker"}})
@@ -128,14 +115,7 @@ func TestOrder(t *testing.T) {
 	x = open(t, "en", texts("vibratxx", "vibratxr", "vibrator"), nil)
 	expect(t, x, "vibratyr", "b c") // nearest only, both one edit away
 	weights := []float64{
-		weightExact,
-		weightStem,
-		weightEnding,
-		weightPrefix,
-		weightSynonym,
-		weightTypo,
-		weightTypo2,
-		weightTypoing,
+		weightExact, weightStem, weightEnding, weightPrefix, weightSynonym, weightTypo, weightTypo2, weightPrefixTypo,
 	}
 	for i := 1; i < len(weights); i++ {
 		if weights[i] >= weights[i-1] {
@@ -144,24 +124,22 @@ func TestOrder(t *testing.T) {
 	}
 }
 
-// TestSecond: what says again what another page says ranks after it, unless
-// only it answers every word.
-func TestSecond(t *testing.T) {
+// TestSecondary: a secondary page ranks after the page it repeats, unless only the
+// secondary page matches every word.
+func TestSecondary(t *testing.T) {
 	list := texts("hose hose hose", "hose and much else", "hose clamp, and much else")
-	list[0].Second, list[2].Second = true, true
+	list[0].Secondary, list[2].Secondary = true, true
 	x := open(t, "en", list, nil)
 	expect(t, x, "hose clamp", "c b a")
 	list = texts("hose and much else", "hose and much else")
-	list[0].Second = true
+	list[0].Secondary = true
 	expect(t, open(t, "en", list, nil), "hose", "b a")
 }
 
 func TestAllWordsFirst(t *testing.T) {
-	x := open(t, "en", texts(
-		"hose hose hose hose hose hose",
+	x := open(t, "en", texts("hose hose hose hose hose hose",
 		"A long text about very many other things, in which the hose and then also the clamp are named once, far down.",
-		"clamp clamp clamp",
-	), nil)
+		"clamp clamp clamp"), nil)
 	expect(t, x, "hose clamp", "b a c")
 	expect(t, x, "hose of clamp", "b a c")
 	expect(t, x, "hose qqqqq", "a b")
@@ -173,31 +151,25 @@ func TestSynonyms(t *testing.T) {
 	x := open(
 		t,
 		"en",
-		texts(
-			"Lower the whip.",
-			"The internal vibrator hums.",
-			"An internal matter.",
-			"The vibrator.",
-			"Steel is cut.",
-		),
+		texts("Lower the whip.", "The internal vibrator hums.", "An internal matter.", "The vibrator.",
+			"Steel is cut."),
 		groups,
 	)
 	expect(t, x, "stinger", "a b")
 	expect(t, x, "stingr", "a b") // mistyped synonym
-	expect(t, x, "sting", "a b")  // begun synonym
+	expect(t, x, "sting", "a b")  // prefix of a synonym
 	expect(t, x, "internal vibrator", "b a d c")
 	expect(t, x, "internal vibratr", "b a c d")
 	expect(t, x, "rebars", "e")
 	x = open(t, "en", []Entry{
 		{URL: "a.html", Title: "Consolidation", Text: "Go slowly.", Words: []string{"vibrating", "shaking down"}},
-		{URL: "b.html", Title: "Other", Text: "No shaking."},
-	}, nil)
+		{URL: "b.html", Title: "Other", Text: "No shaking."}}, nil)
 	expect(t, x, "vibrating", "a")
 	expect(t, x, "vibarting", "a")
 	expect(t, x, "shaking", "a b")
 }
 
-func TestSpread(t *testing.T) {
+func TestSectionsPerPage(t *testing.T) {
 	var entries []Entry
 	for p := range 3 {
 		for s := range 6 {
@@ -213,10 +185,8 @@ func TestSpread(t *testing.T) {
 		t.Errorf("%d hits of three pages, want two each: %s", len(got), urls(got))
 	}
 	for p := range 6 {
-		entries = append(
-			entries,
-			Entry{URL: string(rune('m'+p)) + ".html", Title: "Other", Text: "hose and many other things"},
-		)
+		entries = append(entries,
+			Entry{URL: string(rune('m'+p)) + ".html", Title: "Other", Text: "hose and many other things"})
 	}
 	hits := open(t, "en", entries, nil).Find("hose", 100)
 	if len(hits) != 24 {
@@ -274,12 +244,8 @@ func TestHit(t *testing.T) {
 
 func TestExcerpt(t *testing.T) {
 	filler := strings.Repeat("other words fill the line here ", 20)
-	x := open(
-		t,
-		"en",
-		texts(filler+"grease the hose and the clamp "+filler, "hose"),
-		[][]string{{"hose", "elephant trunk"}},
-	)
+	x := open(t, "en", texts(filler+"grease the hose and the clamp "+filler, "hose"),
+		[][]string{{"hose", "elephant trunk"}})
 	text := "The hose lies here. " + filler + "Grease the hose, then the clamp; the  elephant trunk\nhangs. " + filler
 	got := x.Excerpt(text, "hose clamp")
 	for _, part := range []string{"\x01hose\x02, then the \x01clamp\x02; the \x01elephant\x02 \x01trunk\x02 hangs.",

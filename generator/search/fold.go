@@ -2,40 +2,39 @@ package search
 
 import "unicode/utf8"
 
-// Marks that folding leaves in place of characters with a meaning beside a
-// number. They are control characters, which folding removes from the text
-// itself, so they cannot be mistaken.
+// Folded forms of characters that have a meaning beside a number. They are control
+// characters, which cannot occur otherwise, because folding replaces those of the
+// text by spaces.
 const (
 	degree = '\x02' // ° and º
 	times  = '\x03' // ×
-	narrow = '\x04' // a space that does not break: between groups of three digits
+	narrow = '\x04' // a no-break or thin space, which may separate groups of three digits
 )
 
-// folded is a text in the few characters the analyser reads: lower-case
-// letters without accents, digits, ASCII punctuation, the marks above.
+// folded is a text in the characters that the tokenizer reads: lower-case letters
+// without accents, digits, ASCII punctuation and the constants above.
 type folded struct {
 	text []byte
-	at   []int32 // at[i]: where in the original the character behind text[i] begins; one more entry for the end
+	at   []int32 // offset in the original of the character of text[i]; one more entry for the end
 }
 
-// latin1 and latinA give the plain letters of U+00C0–U+00FF and
-// U+0100–U+017F; a space means: no letter. Æ, Œ and ß are written with one
-// letter, which is enough for words that both sides fold alike.
+// latin1 and latinA hold the base letters of U+00C0–U+00FF and U+0100–U+017F; a
+// space stands for no letter. Æ, Œ and ß become one letter, which is enough because
+// index and query are folded alike.
 const (
 	latin1 = "aaaaaaaceeeeiiiidnooooo ouuuuypsaaaaaaaceeeeiiiidnooooo ouuuuypy"
 	latinA = "aaaaaaccccccccddddeeeeeeeeeegggggggghhhhiiiiiiiiiiiijjkkkllllllllll" +
 		"nnnnnnnnnoooooooorrrrrrssssssssttttttuuuuuuuuuuuuwwyyyzzzzzzs"
 )
 
-// fold rewrites a text.
+// fold returns a folded text.
 func fold(text string) folded {
 	var f folded
 	f.fold(text)
 	return f
 }
 
-// fold rewrites a text in place of the last one, remembering where each piece
-// came from.
+// fold replaces f by a folded text, and reuses its memory.
 func (f *folded) fold(text string) {
 	if cap(f.text) < len(text)+8 {
 		f.text, f.at = make([]byte, 0, len(text)+8), make([]int32, 0, len(text)+8)
@@ -62,13 +61,13 @@ func (f *folded) add(at int32, r rune) {
 	case fraction(r) != "":
 		f.putFraction(at, fraction(r))
 	case r >= 0x300 && r <= 0x36f || r >= 0x200b && r <= 0x200d || r == 0xad || r == 0xfeff:
-		// Combining accents, invisible joiners, the soft hyphen: nothing.
+		// Combining accents, zero-width characters and the soft hyphen are dropped.
 	default:
 		f.addRare(at, r)
 	}
 }
 
-// addRare folds what is neither ASCII, Latin nor a fraction.
+// addRare folds a character that is neither ASCII, Latin nor a fraction.
 func (f *folded) addRare(at int32, r rune) {
 	switch r {
 	case '’', '‘', '′', '´', 'ʼ', '‛':
@@ -94,15 +93,15 @@ func (f *folded) addRare(at int32, r rune) {
 	}
 }
 
-// addLetter keeps letters of other scripts, Greek and Cyrillic in lower case.
-// It knows them by their blocks, which is exact enough for a word to be found
-// again, and spares the module the tables of package unicode.
+// addLetter adds a letter of another script, Greek and Cyrillic in lower case, or a
+// space for any other character. Letters are recognized by their blocks, because
+// the tables of package unicode would enlarge the module.
 func (f *folded) addLetter(at int32, r rune) {
 	switch {
 	case r >= 'Α' && r <= 'Ω' || r >= 'А' && r <= 'Я':
 		r += 'α' - 'Α'
 	case r == '\u2126':
-		r = 'ω' // the sign for ohm
+		r = 'ω' // ohm sign
 	case r >= 0x370 && r < 0x2000 || r >= 0x3041 && r < 0xd800:
 	default:
 		f.put(at, ' ')
@@ -129,8 +128,8 @@ func (f *folded) putFraction(at int32, s string) {
 	}
 }
 
-// putPower writes ft² as ft2; behind a digit a raised figure is no part of
-// the number.
+// putPower writes ft² as ft2. After a digit a superscript becomes a space, because
+// it is not part of the number.
 func (f *folded) putPower(at int32, r rune) {
 	n := len(f.text)
 	switch {
@@ -145,7 +144,7 @@ func (f *folded) putPower(at int32, r rune) {
 	}
 }
 
-// fraction gives the figures of a fraction character, or nothing.
+// fraction returns the ASCII form of a fraction character, or "".
 func fraction(r rune) string {
 	switch r {
 	case '½':
@@ -184,6 +183,6 @@ func fraction(r rune) string {
 
 func isDigit(b byte) bool { return b >= '0' && b <= '9' }
 
-// isLetter reports whether a byte of folded text is part of a letter; bytes beyond ASCII belong to letters
-// of other scripts.
+// isLetter reports whether a byte of folded text is part of a letter. Bytes beyond
+// ASCII belong to letters of other scripts.
 func isLetter(b byte) bool { return b >= 'a' && b <= 'z' || b >= utf8.RuneSelf }

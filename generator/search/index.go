@@ -7,22 +7,22 @@ import (
 
 // Index is an opened index. It is read-only and safe for concurrent use.
 type Index struct {
-	stops    []string // sorted
-	pages    []page
-	sections []section
-	words    []string  // every word, sorted
-	shared   []int     // bytes each word shares with the one before
-	family   []int32   // word → the first word with the same stem
-	kin      [][]int32 // family → its words, where it has more than one
-	places   [][]place // word → where it is
-	endings  []string  // what the words of families differ in, shortest first
-	synonyms [][]phrase
-	leads    [][]member // family → the synonyms that begin with it
+	stops         []string // sorted
+	pages         []page
+	sections      []section
+	words         []string    // every word, sorted
+	shared        []int       // by word: bytes shared with the previous word
+	family        []int32     // by word: its family, which is the first word with the same stem
+	familyWords   [][]int32   // by family: its words; nil where it has only one
+	postings      [][]posting // by word
+	endings       []string    // endings in which the words of families differ, shortest first
+	synonyms      [][]phrase  // by group
+	synonymStarts [][]member  // by family: the synonyms whose first word is in it
 }
 
 type page struct {
 	url, title, words, kind string
-	second                  bool
+	secondary               bool
 }
 
 type section struct {
@@ -30,8 +30,8 @@ type section struct {
 	anchor, heading, lead string
 }
 
-// place says how much a word weighs in a section, before saturation.
-type place struct {
+// posting is the weighted frequency of a word in a section, before saturation.
+type posting struct {
 	section int32
 	weight  float64
 }
@@ -39,10 +39,10 @@ type place struct {
 // phrase is one synonym: the families of its words.
 type phrase []int32
 
-// member points at one phrase of a group of synonyms.
+// member identifies a phrase of a group of synonyms.
 type member struct{ group, phrase int }
 
-// find returns the number of a word, or -1.
+// find returns the index of a word, or -1.
 func (x *Index) find(word string) int32 {
 	if i, ok := slices.BinarySearch(x.words, word); ok {
 		return int32(i)
@@ -50,17 +50,17 @@ func (x *Index) find(word string) int32 {
 	return -1
 }
 
-// kinOf returns the words of one family.
-func (x *Index) kinOf(family int32) []int32 {
-	if kin := x.kin[family]; kin != nil {
-		return kin
+// wordsOfFamily returns the words of one family.
+func (x *Index) wordsOfFamily(family int32) []int32 {
+	if words := x.familyWords[family]; words != nil {
+		return words
 	}
 	return []int32{family}
 }
 
-// begin returns the half-open range of the sorted words that begin with a
+// prefixRange returns the half-open range of the sorted words that begin with a
 // prefix; from equals to where there is none.
-func (x *Index) begin(prefix string) (from, to int32) {
+func (x *Index) prefixRange(prefix string) (from, to int32) {
 	i, _ := slices.BinarySearch(x.words, prefix)
 	j := i
 	for j < len(x.words) && strings.HasPrefix(x.words[j], prefix) {
@@ -69,7 +69,7 @@ func (x *Index) begin(prefix string) (from, to int32) {
 	return int32(i), int32(j)
 }
 
-// url is the address of a section.
+// url returns the address of a section.
 func (x *Index) url(s section) string {
 	if s.anchor == "" {
 		return x.pages[s.page].url

@@ -12,8 +12,8 @@ import (
 	"coursebook/generator/search/stem"
 )
 
-// invented is a repeatable manual: pages with a subject of their own, in
-// words as frequent as Zipf's law has it, with inflections, numbers and sizes.
+// invented returns a reproducible manual. Each page has a subject. The frequencies of
+// words follow Zipf's law, with inflections, numbers and sizes.
 func invented(sections, wordsEach int) []Entry {
 	r := rand.New(rand.NewPCG(11, 7))
 	words := inventedWords(r, 3000)
@@ -55,7 +55,7 @@ func invented(sections, wordsEach int) []Entry {
 
 var inventedGroups = [][]string{{"whip", "stinger", "internal vibrator", "poker"}, {"rebar", "bar", "steel"}}
 
-// TestBudget: the gzipped index within a quarter of the text it covers.
+// TestBudget: the index after gzip has at most a quarter of the size of its text.
 func TestBudget(t *testing.T) {
 	entries := invented(300, 100)
 	stemmer, _ := stem.For("en")
@@ -93,7 +93,7 @@ func TestDeterministic(t *testing.T) {
 	}
 }
 
-// TestHostileEntries: any text can be indexed, and found again.
+// TestHostileEntries: entries with any bytes can be indexed and found.
 func TestHostileEntries(t *testing.T) {
 	x := open(t, "es", []Entry{
 		{
@@ -120,16 +120,16 @@ func TestOpenRefuses(t *testing.T) {
 	good := Build("en", invented(5, 30), inventedGroups, nil)
 	for _, text := range []string{"", "x", magic, magic + "\n", strings.Replace(good, magic, "coursebook-index 1", 1)} {
 		if _, err := Open(text); err == nil {
-			t.Errorf("%.30q was taken", text)
+			t.Errorf("%.30q was accepted", text)
 		}
 	}
 	for i := range good {
 		if _, err := Open(good[:i]); err == nil {
-			t.Errorf("the first %d bytes were taken", i)
+			t.Errorf("the first %d bytes were accepted", i)
 		}
 		if changed := good[:i] + string(good[i]^1) + good[i+1:]; i > len(magic)+4 {
 			if _, err := Open(changed); err == nil {
-				t.Errorf("byte %d changed, and taken", i)
+				t.Errorf("byte %d changed, and accepted", i)
 			}
 		}
 	}
@@ -137,11 +137,11 @@ func TestOpenRefuses(t *testing.T) {
 
 func TestPack(t *testing.T) {
 	var b strings.Builder
-	numbers := []int{0, 1, 63, 64, 65, 1983, 1984, 2000, 57664, 1 << 20, maxPacked}
+	numbers := []int{0, 1, 63, 64, 65, 1983, 1984, 2000, 57664, 1 << 20, maxNumber}
 	for _, n := range numbers {
-		pack(&b, n)
+		writeNumber(&b, n)
 	}
-	p := packed{text: b.String()}
+	p := numberReader{text: b.String()}
 	for _, n := range numbers {
 		if got := p.next(); got != n {
 			t.Errorf("%d came back as %d", n, got)
@@ -155,13 +155,13 @@ func TestPack(t *testing.T) {
 	}
 	words := []string{"#5", "1/2", "a", strings.Repeat("a", 40), strings.Repeat("a", 40) + "b", "niño", "niρ", "niσ"}
 	b.Reset()
-	packWords(&b, words)
-	if got, ok := unpackWords(b.String()); !ok || strings.Join(got, "|") != strings.Join(words, "|") {
+	encodeWords(&b, words)
+	if got, ok := decodeWords(b.String()); !ok || strings.Join(got, "|") != strings.Join(words, "|") {
 		t.Errorf("%q came back as %q", words, got)
 	}
 }
 
-// FuzzOpen repairs the checksum, so that the damage reaches the parser.
+// FuzzOpen adds the right checksum, so that a malformed body reaches the parser.
 func FuzzOpen(f *testing.F) {
 	good := Build("en", invented(6, 30), inventedGroups, nil)
 	_, body, _ := strings.Cut(good, "\n")

@@ -6,18 +6,18 @@ import (
 	"unicode/utf8"
 )
 
-// Faults of Open.
+// Errors of Open.
 var (
 	ErrVersion = errors.New("this is not a search index of version 2")
 	ErrDamaged = errors.New("the search index is damaged")
 )
 
-// maxWords bounds the words of titles, headings and leads together, so that a
-// forged index cannot ask for endless work.
+// maxWords bounds the total number of words in titles, headings and leads, so that a
+// forged index takes limited time.
 const maxWords = 1 << 21
 
-// Open reads an index. It returns ErrVersion for a text that is none of this
-// version, and ErrDamaged where the checksum or any part does not fit.
+// Open parses an index. It returns ErrVersion for a text that is not an index of
+// this version, and ErrDamaged where the checksum is wrong or a part is malformed.
 func Open(text string) (*Index, error) {
 	first, body, _ := strings.Cut(text, "\n")
 	rest, ok := strings.CutPrefix(first, magic+" ")
@@ -29,13 +29,13 @@ func Open(text string) (*Index, error) {
 		return nil, ErrDamaged
 	}
 	r := reader{Index: &Index{stops: stopWords(lang)}}
-	if !r.lines(body) || !r.readWords() || !r.readPlaces() || !r.readSynonyms() {
+	if !r.lines(body) || !r.readWords() || !r.readPostings() || !r.readSynonyms() {
 		return nil, ErrDamaged
 	}
 	return r.Index, nil
 }
 
-// reader holds what is needed while opening.
+// reader holds the state of Open.
 type reader struct {
 	*Index
 	groups [][]string
@@ -43,7 +43,7 @@ type reader struct {
 	used   int        // words looked up, against maxWords
 }
 
-// lines parts the body into pages, sections, synonyms and blocks.
+// lines parses the lines of the body: pages, sections, synonyms and blocks.
 func (r *reader) lines(body string) bool {
 	for _, line := range split(strings.TrimSuffix(body, "\n"), '\n') {
 		if line == "" {
@@ -78,14 +78,14 @@ func newSection(page int, fields []string) section {
 // readWords reads the vocabulary and its families.
 func (r *reader) readWords() bool {
 	var ok bool
-	if r.words, ok = unpackWords(r.block['V'-'A']); !ok {
+	if r.words, ok = decodeWords(r.block['V'-'A']); !ok {
 		return false
 	}
 	r.shared = make([]int, len(r.words))
 	r.family = make([]int32, len(r.words))
-	r.kin = make([][]int32, len(r.words))
-	r.leads = make([][]member, len(r.words))
-	back := packed{text: r.block['F'-'A']}
+	r.familyWords = make([][]int32, len(r.words))
+	r.synonymStarts = make([][]member, len(r.words))
+	back := numberReader{text: r.block['F'-'A']}
 	for i := range r.words {
 		if i > 0 {
 			r.shared[i] = sharedBytes(r.words[i-1], r.words[i])
@@ -100,25 +100,24 @@ func (r *reader) readWords() bool {
 			r.join(int32(i))
 		}
 	}
-	r.endings = learnEndings(r.words, r.kin)
+	r.endings = learnEndings(r.words, r.familyWords)
 	return back.done()
 }
 
 // join adds a word to its family.
 func (r *reader) join(word int32) {
 	family := r.family[word]
-	if r.kin[family] == nil {
-		r.kin[family] = append(r.kin[family], family)
+	if r.familyWords[family] == nil {
+		r.familyWords[family] = append(r.familyWords[family], family)
 	}
-	r.kin[family] = append(r.kin[family], word)
+	r.familyWords[family] = append(r.familyWords[family], word)
 }
 
-// learnEndings collects what the words of a family have behind their common
-// part: the endings of the language, as far as these pages use them. An
-// ending counts when two families have it.
-func learnEndings(words []string, kin [][]int32) []string {
+// learnEndings returns the endings of the words of families: what follows the
+// common beginning of the family. An ending must occur in two families.
+func learnEndings(words []string, familyWords [][]int32) []string {
 	var seen []ending
-	for _, members := range kin {
+	for _, members := range familyWords {
 		if len(members) == 0 {
 			continue
 		}
@@ -143,7 +142,7 @@ func learnEndings(words []string, kin [][]int32) []string {
 	return endings
 }
 
-// ending is a candidate with the number of families that have it.
+// ending is an ending with the number of families that have it.
 type ending struct {
 	text     string
 	families int
@@ -159,7 +158,7 @@ func countEnding(seen []ending, text string) []ending {
 	return append(seen, ending{text, 1})
 }
 
-// readSynonyms turns the groups into families of the vocabulary.
+// readSynonyms resolves the words of the synonyms to families.
 func (r *reader) readSynonyms() bool {
 	for _, texts := range r.groups {
 		var group []phrase
@@ -176,7 +175,7 @@ func (r *reader) readSynonyms() bool {
 			if len(p) == 0 {
 				return false
 			}
-			r.leads[p[0]] = append(r.leads[p[0]], member{len(r.synonyms), len(group)})
+			r.synonymStarts[p[0]] = append(r.synonymStarts[p[0]], member{len(r.synonyms), len(group)})
 			group = append(group, p)
 		}
 		r.synonyms = append(r.synonyms, group)

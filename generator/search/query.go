@@ -2,31 +2,30 @@ package search
 
 import "strings"
 
-// Weights of the ways in which a word of the text can answer a word of the
-// query. Their order is the order of trust; the size of the steps is our choice
-// (common practice).
+// Weights of the ways in which a word of the text can match a word of the query.
+// The steps are our choice (common practice).
 const (
-	weightExact   = 1.0
-	weightStem    = 0.9 // another form of the same word
-	weightEnding  = 0.8 // an unknown form of a known word
-	weightPrefix  = 0.7 // the word begun
-	weightSynonym = 0.5 // a trade word with the same meaning; times the weight above where the query is inexact
-	weightTypo    = 0.3 // one edit away
-	weightTypo2   = 0.2 // two edits away
-	weightTypoing = 0.1 // begun and mistyped
-	weightStop    = 0.3 // a stop word at the end, taken as the beginning of another word
+	weightExact      = 1.0
+	weightStem       = 0.9 // another form of the same word
+	weightEnding     = 0.8 // an unknown form of a known word
+	weightPrefix     = 0.7 // a word that begins with it
+	weightSynonym    = 0.5 // a trade word with the same meaning; times the weight above where the query is inexact
+	weightTypo       = 0.3 // one edit away
+	weightTypo2      = 0.2 // two edits away
+	weightPrefixTypo = 0.1 // a word that begins with one at one or two edits
+	weightStop       = 0.3 // a stop word at the end, taken as the beginning of another word
 )
 
-// Limits of what is read of a query, and of what is guessed from it.
+// Limits of a query and of its expansion.
 const (
 	maxQueryBytes = 1000
 	maxTerms      = 16
-	minBase       = 3 // letters before a learnt ending
-	maxEnding     = 5
-	minSynonym    = 3 // letters of a begun word before its synonyms are offered
+	minBase       = 3 // letters before an ending
+	maxEnding     = 5 // bytes of an ending
+	minSynonym    = 3 // letters of a prefix whose synonyms are added
 )
 
-// term is what one word of the query may mean.
+// term is one word of the query with the words of the index that match it.
 type term struct {
 	word    string
 	stop    bool       // a stop word: it adds to the score, but no section needs it
@@ -40,10 +39,10 @@ type weighted struct {
 	weight float64
 }
 
-// add notes a word; of several reasons for it the best counts.
+// add adds a word. Where it is listed already the greater weight is used.
 func (t *term) add(word int32, weight float64) { t.words = t.words.with(word, weight) }
 
-// list holds words or families with their weights, sorted by number.
+// list holds words or families with their weights, sorted by ID.
 type list []listed
 
 type listed struct {
@@ -65,7 +64,7 @@ func (l list) at(id int32) int {
 	return from
 }
 
-// weight returns the weight of a number, or 0.
+// weight returns the weight of an ID, or 0.
 func (l list) weight(id int32) float64 {
 	if i := l.at(id); i < len(l) && l[i].id == id {
 		return l[i].weight
@@ -73,7 +72,8 @@ func (l list) weight(id int32) float64 {
 	return 0
 }
 
-// with adds a number; where it is listed, the greater weight stays.
+// with returns the list with an ID added. Where it is listed already the greater
+// weight is used.
 func (l list) with(id int32, weight float64) list {
 	i := l.at(id)
 	if i < len(l) && l[i].id == id {
@@ -86,8 +86,8 @@ func (l list) with(id int32, weight float64) list {
 	return l
 }
 
-// addPhrase notes a synonym of several words; of several reasons for it the
-// best counts.
+// addPhrase adds a synonym of several words. Where it is listed already the greater
+// weight is used.
 func (t *term) addPhrase(m member, weight float64) {
 	for i, p := range t.phrases {
 		if p.member == m {
@@ -110,8 +110,8 @@ func (x *Index) parse(query string) []term {
 	return terms
 }
 
-// queryWords returns the words to look for: without stop words, but always
-// with the last.
+// queryWords returns the words of a query without stop words. The last word is
+// included even if it is one.
 func (x *Index) queryWords(query string) []string {
 	query = query[:min(len(query), maxQueryBytes)]
 	var words []string
@@ -129,8 +129,8 @@ func (x *Index) queryWords(query string) []string {
 	return words[:min(len(words), maxTerms)]
 }
 
-// splitUnit parts 600psf, which the text writes apart. One letter is no unit
-// here: 15M is a bar, and not 15 of anything.
+// splitUnit splits a number with an attached unit, such as 600psf, which the texts
+// write with a space. A single letter is no unit: 15M is a bar size.
 func splitUnit(word string) (number, unit string) {
 	i := 0
 	for i < len(word) && !isLetter(word[i]) {
@@ -142,15 +142,15 @@ func splitUnit(word string) (number, unit string) {
 	return word[:i], word[i:]
 }
 
-// expand collects the words of the index that answer one word of the query.
+// expand adds the words of the index that match one word of the query.
 func (x *Index) expand(t *term, last bool) {
 	if t.stop {
-		x.addBegun(t, weightStop)
+		x.addPrefixed(t, weightStop)
 		return
 	}
 	id := x.find(t.word)
 	if id >= 0 {
-		for _, k := range x.kinOf(x.family[id]) {
+		for _, k := range x.wordsOfFamily(x.family[id]) {
 			t.add(k, weightStem)
 		}
 		t.add(id, weightExact)
@@ -161,22 +161,23 @@ func (x *Index) expand(t *term, last bool) {
 	}
 	ended := id < 0 && x.addEndings(t)
 	if last || id < 0 {
-		x.addBegun(t, weightPrefix)
+		x.addPrefixed(t, weightPrefix)
 	}
 	if id < 0 && !ended {
 		x.addTypos(t, last)
 	}
 }
 
-// addBegun finds the words that begin with the term.
-func (x *Index) addBegun(t *term, weight float64) {
-	for from, to := x.begin(t.word); from < to; from++ {
+// addPrefixed adds the words that begin with the term.
+func (x *Index) addPrefixed(t *term, weight float64) {
+	for from, to := x.prefixRange(t.word); from < to; from++ {
 		t.add(from, weight)
 	}
 }
 
-// addNumber finds a number without its unit and, for a bare number, with any
-// unit or bar mark. Numbers are never completed unless last, never corrected.
+// addNumber adds, for a number with a unit, the number without it and, for a number
+// without, the number with any unit or a bar mark. The last word also matches as a
+// prefix. Numbers are not matched by edit distance.
 func (x *Index) addNumber(t *term, last bool) {
 	forms := []string{"#" + t.word}
 	for _, unit := range []string{"in", "ft", "f", "c", "mm", "cm"} {
@@ -191,16 +192,17 @@ func (x *Index) addNumber(t *term, last bool) {
 			t.add(id, weightStem)
 		}
 	}
-	// 10M is a bar that these pages know, and no beginning of 10 mm.
+	// A known word that ends in a letter is complete: 10M is a bar, not a prefix of
+	// 10 mm.
 	whole := x.find(t.word) >= 0 && isLetter(t.word[len(t.word)-1])
 	if last && !whole {
-		x.addBegun(t, weightPrefix)
+		x.addPrefixed(t, weightPrefix)
 	}
 }
 
-// addEndings finds known words that differ from an unknown one only in an
-// ending that other words of these pages take: pumped, where the pages say
-// pump and pumping. The longest common part wins.
+// addEndings adds the known words that differ from an unknown word only in an ending
+// of this index: for pumped, pump and pumping. It uses the longest common beginning,
+// and reports whether it found a word.
 func (x *Index) addEndings(t *term) bool {
 	for _, end := range x.endings {
 		base, ok := strings.CutSuffix(t.word, end)
@@ -208,7 +210,7 @@ func (x *Index) addEndings(t *term) bool {
 			continue
 		}
 		found := false
-		for from, to := x.begin(base); from < to; from++ {
+		for from, to := x.prefixRange(base); from < to; from++ {
 			if x.isEnding(x.words[from][len(base):]) {
 				t.add(from, weightEnding)
 				found = true

@@ -10,7 +10,7 @@ import (
 // TestWorkedExample: three sections with text only, of 2, 1 and 3 words. For
 // gamma: length 3 against 2 on average, so tf = 3/(0.25 + 0.75·3/2) = 2.181818;
 // idf = ln(1 + 2.5/1.5) = 0.980829; score = idf·tf/(1.2 + tf) = 0.632793.
-// Reckoned by hand from Robertson and Zaragoza (2009), BM25F.
+// Computed by hand from Robertson and Zaragoza (2009), BM25F.
 func TestWorkedExample(t *testing.T) {
 	x := open(t, "", texts("alpha beta", "alpha", "gamma gamma gamma"), nil)
 	hits := x.Find("gamma", 5)
@@ -19,11 +19,10 @@ func TestWorkedExample(t *testing.T) {
 	}
 }
 
-// textbook is BM25F as Robertson and Zaragoza (2009) write it, straight from
-// the texts: for each term, the frequency in each field divided by
-// (1−b)+b·l/avl, summed with the field weights, then saturated by k1; idf as
-// log((N−n+0.5)/(n+0.5)), here with 1 added inside the logarithm. It shares
-// no code with the package; the constants are repeated on purpose.
+// textbook returns the scores of BM25F as Robertson and Zaragoza (2009) define it:
+// for each term, the frequency in each field divided by (1−b)+b·l/avl, summed with
+// the field weights, then saturated by k1; idf is log((N−n+0.5)/(n+0.5)), here with
+// 1 added inside the logarithm. It shares no code and no constants with the package.
 func textbook(docs [][4]string, query string) []float64 {
 	v := [4]float64{5, 3, 2, 1}
 	b := [4]float64{0.3, 0.3, 0, 0.75}
@@ -63,7 +62,8 @@ func textbook(docs [][4]string, query string) []float64 {
 	return scores
 }
 
-// inventedWords are of one length, so that none begins another.
+// inventedWords returns words of the same length, so that none is a prefix of
+// another.
 func inventedWords(r *rand.Rand, n int) []string {
 	seen := map[string]bool{}
 	var words []string
@@ -81,8 +81,8 @@ func inventedWords(r *rand.Rand, n int) []string {
 	return words
 }
 
-// sample draws n words, none more than three times: beyond that the index
-// counts in steps.
+// sample draws n words, none more than three times, because the index does not store
+// greater counts exactly.
 func sample(r *rand.Rand, words []string, n int) string {
 	deck := append(append(append([]string{}, words...), words...), words...)
 	r.Shuffle(len(deck), func(i, j int) { deck[i], deck[j] = deck[j], deck[i] })
@@ -102,10 +102,8 @@ func TestScoresAgainstTextbook(t *testing.T) {
 			sample(r, words, r.IntN(80)),
 		}
 		docs = append(docs, d)
-		entries = append(
-			entries,
-			Entry{URL: pageName(i), Title: d[0], Section: d[1], Words: strings.Fields(d[2]), Text: d[3]},
-		)
+		entries = append(entries,
+			Entry{URL: pageName(i), Title: d[0], Section: d[1], Words: strings.Fields(d[2]), Text: d[3]})
 	}
 	x := open(t, "", entries, nil)
 	checked := 0
@@ -136,8 +134,8 @@ func TestScoresAgainstTextbook(t *testing.T) {
 
 func pageName(i int) string { return "p" + string(rune('a'+i/26)) + string(rune('a'+i%26)) + ".html" }
 
-// alignment is the distance of optimal string alignment (Damerau 1964;
-// Levenshtein 1966), written as its definition reads.
+// alignment returns the optimal string alignment distance (Damerau 1964; Levenshtein
+// 1966), by its recursive definition.
 func alignment(a, b string) int {
 	switch {
 	case a == "" || b == "":
@@ -155,8 +153,8 @@ func alignment(a, b string) int {
 	return n
 }
 
-// TestNearAgainstDefinition compares the walk over shared beginnings with the
-// plain definition, word by word.
+// TestNearAgainstDefinition compares near, which shares table rows between words,
+// with the recursive definition for each word.
 func TestNearAgainstDefinition(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 4))
 	letters := func(n int) string {

@@ -5,11 +5,11 @@ import (
 	"strings"
 )
 
-// stopWords are words that say nothing about a section. They are left out of
-// the index; a query drops them unless they are last, where they may be the
-// beginning of another word (but, button). Words of place and order (off, up,
-// before, between, without) are kept: on a site they carry the meaning.
-// Both lists are common practice, cut down by hand.
+// stopWords returns the sorted stop words of a language, which the index omits. A
+// query omits them too, unless the last word is one, because it may be the beginning
+// of another word (but, button). Words of place and order (off, up, before, between,
+// without) are no stop words here, because they distinguish procedures. The lists
+// are common ones, shortened by hand.
 func stopWords(lang string) []string {
 	base, _, _ := strings.Cut(lang, "-")
 	switch base {
@@ -21,7 +21,7 @@ func stopWords(lang string) []string {
 	return nil
 }
 
-// Both lists are sorted, and written as words are after folding.
+// Both lists are sorted and folded.
 const stopEN = "a also an and are as at be been being but by can could did do does for from had " +
 	"has have he her his how i if in into is it its me my no not of on or our she " +
 	"should so such than that the their them then there these they this those to was " +
@@ -38,15 +38,15 @@ func isStop(stops []string, word string) bool {
 	return ok
 }
 
-// dropStops returns the words that are no stop words.
+// dropStops returns the words without stop words.
 func dropStops(words, stops []string) []string {
-	var kept []string
+	var rest []string
 	for _, w := range words {
 		if !isStop(stops, w) {
-			kept = append(kept, w)
+			rest = append(rest, w)
 		}
 	}
-	return kept
+	return rest
 }
 
 // split returns the parts of a text between separators, at least one. It does
@@ -64,7 +64,7 @@ func split(text string, separator byte) []string {
 	}
 }
 
-// wordsOf returns the words of a text in order, without their places.
+// wordsOf returns the words of a text in order.
 func wordsOf(text string) []string {
 	tokens := Tokens(text)
 	words := make([]string, len(tokens))

@@ -6,8 +6,7 @@ import (
 	"testing"
 )
 
-// TestStopWords: the lists are looked up by halving, so they must be sorted,
-// and folded as words are.
+// TestStopWords: the lists must be sorted for the binary search, and folded.
 func TestStopWords(t *testing.T) {
 	for _, lang := range []string{"en", "es-MX"} {
 		words := stopWords(lang)

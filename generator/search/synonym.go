@@ -1,26 +1,26 @@
 package search
 
-// addSynonyms adds the groups that contain the terms, alone or as
-// part of a phrase. A phrase of the query keeps its words and gains, for each
-// of them, the other members of its group: sections with the synonym then
-// answer all of the phrase at once.
+// addSynonyms adds synonyms to the terms. A word of the query, or a phrase of
+// adjacent words, that is a member of a group gets the other members of the group.
+// For a phrase each of its terms gets them, so that a section with a synonym matches
+// all terms of the phrase.
 func (x *Index) addSynonyms(terms []term) {
-	trust := make([]list, len(terms)) // of each term: family → how surely it is meant
+	weights := make([]list, len(terms)) // of the families of each term
 	for i := range terms {
-		trust[i] = x.families(&terms[i])
+		weights[i] = x.families(&terms[i])
 	}
 	for i := range terms {
-		for _, family := range trust[i] {
-			for _, m := range x.leads[family.id] {
-				if n, weight := x.matches(m, trust[i:]); weight > 0 {
-					x.offer(m, terms[i:i+n], float64(weightSynonym*weight))
+		for _, family := range weights[i] {
+			for _, m := range x.synonymStarts[family.id] {
+				if n, weight := x.matches(m, weights[i:]); weight > 0 {
+					x.addGroup(m, terms[i:i+n], float64(weightSynonym*weight))
 				}
 			}
 		}
 	}
 }
 
-// families lists the families that a term may mean.
+// families returns the families of the words that match a term, with weights.
 func (x *Index) families(t *term) list {
 	var out list
 	for _, w := range t.words {
@@ -36,22 +36,23 @@ func (x *Index) families(t *term) list {
 	return out
 }
 
-// matches reports whether the terms begin with a member of a group, how many
-// of them it takes, and the least trust among them; 0 where it does not match.
-func (x *Index) matches(m member, trust []list) (terms int, weight float64) {
+// matches compares the first terms with a member of a group. It returns the number
+// of terms that the member covers and the least of their weights, 0 where they do
+// not match.
+func (x *Index) matches(m member, weights []list) (terms int, weight float64) {
 	p := x.synonyms[m.group][m.phrase]
-	if len(p) > len(trust) {
+	if len(p) > len(weights) {
 		return 0, 0
 	}
 	weight = weightExact
 	for i, family := range p {
-		weight = min(weight, trust[i].weight(family))
+		weight = min(weight, weights[i].weight(family))
 	}
 	return len(p), weight
 }
 
-// offer adds the other members of a group to the terms that matched one.
-func (x *Index) offer(m member, terms []term, weight float64) {
+// addGroup adds the other members of a group to the terms that match one.
+func (x *Index) addGroup(m member, terms []term, weight float64) {
 	for i, p := range x.synonyms[m.group] {
 		if i == m.phrase {
 			continue
@@ -61,7 +62,7 @@ func (x *Index) offer(m member, terms []term, weight float64) {
 				terms[j].addPhrase(member{m.group, i}, weight)
 				continue
 			}
-			for _, word := range x.kinOf(p[0]) {
+			for _, word := range x.wordsOfFamily(p[0]) {
 				terms[j].add(word, weight)
 			}
 		}

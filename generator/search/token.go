@@ -1,25 +1,25 @@
 package search
 
-// Token is one findable word of a text.
+// Token is one word of a text.
 type Token struct {
-	Word       string // as the index knows it: folded, joined, units in their short form
-	Start, End int    // where it is in the text, in bytes
+	Word       string // normalized as in the index: folded, units in their short form
+	Start, End int    // byte offsets in the text
 }
 
-// Tokens splits a text into words. The same rules serve the index and the
-// query:
+// Tokens splits a text into words. The same rules apply to the index and the query:
 //
 //   - letters are lower-case and without accents; everything that is neither
-//     letter nor digit parts words; an apostrophe inside a word is dropped
+//     letter nor digit separates words; an apostrophe inside a word is dropped
 //     (f'c, f′c and fc are one word), and so is a final 's;
-//   - a number keeps its decimals (0.45; 0,45 and .45 are the same), fraction
-//     (3/8), mixed number (1-1/2, also 1 1/2 and 1½) and size (2x6, also
-//     2 × 6); marks of thousands are dropped (1,500 is 1500);
-//   - inch, foot, millimetre, centimetre and degree stay with their number in
+//   - decimals (0.45; 0,45 and .45 are the same), fractions (3/8), mixed numbers
+//     (1-1/2, also 1 1/2 and 1½) and sizes (2x6, also 2 × 6) are one word;
+//     thousands separators are dropped (1,500 is 1500);
+//   - inch, foot, millimetre, centimetre and degree are part of their number, in
 //     one form (4", 4 in. and 4-inch are 4in; 70 °F is 70f);
-//   - letters joined to digits stay joined (10M is 10m, C30/37 is c30/37);
-//   - a bar number keeps its mark (#5, also No. 5), a ratio of letters its
-//     stroke (w/c).
+//   - letters and digits without a space are one word (10M is 10m, C30/37 is
+//     c30/37);
+//   - a bar number includes its mark (#5, also No. 5), a ratio of letters its slash
+//     (w/c).
 func Tokens(text string) []Token {
 	var s scanner
 	s.read(text)
@@ -30,22 +30,23 @@ func Tokens(text string) []Token {
 	return tokens
 }
 
-// scanner finds the words of one text after another.
+// scanner splits texts into words, one text after another.
 type scanner struct {
 	folded
 	pos      int
-	word     []byte // the word being put together
-	from, to int    // where it is in the text
-	skip     int    // characters behind the word that belong to no word
+	word     []byte // the current word, normalized
+	from, to int    // its byte offsets in the original text
+	skip     int    // folded characters after the word that belong to no word
 }
 
-// read begins a text.
+// read sets the text.
 func (s *scanner) read(text string) {
 	s.fold(text)
 	s.pos, s.skip = 0, 0
 }
 
-// next finds the next word; it is good until the one after.
+// next reads the next word, and reports whether there is one. word is valid until
+// the next call.
 func (s *scanner) next() bool {
 	s.pos += s.skip
 	s.skip = 0
@@ -57,7 +58,7 @@ func (s *scanner) next() bool {
 	return false
 }
 
-// peek returns the folded character n places on, or a space beyond the end.
+// peek returns the folded character n places ahead, or a space beyond the end.
 func (s *scanner) peek(n int) byte {
 	if s.pos+n < len(s.text) {
 		return s.text[s.pos+n]
@@ -65,7 +66,7 @@ func (s *scanner) peek(n int) byte {
 	return ' '
 }
 
-// step reads one word, or passes over one character that is none.
+// step reads one word, or skips one character and returns false.
 func (s *scanner) step() bool {
 	start := s.pos
 	s.word = s.word[:0]
@@ -90,8 +91,7 @@ func (s *scanner) step() bool {
 	return true
 }
 
-// end is where the last character read ends in the original: the next folded
-// character with another origin.
+// end returns the offset in the original at which the last character read ends.
 func (s *scanner) end() int32 {
 	last := s.at[s.pos-1]
 	for i := s.pos; ; i++ {
@@ -101,7 +101,7 @@ func (s *scanner) end() int32 {
 	}
 }
 
-// digits takes a run of digits, and reports how many.
+// digits reads a run of digits and returns its length.
 func (s *scanner) digits() int {
 	start := s.pos
 	for isDigit(s.peek(0)) {
@@ -111,14 +111,14 @@ func (s *scanner) digits() int {
 	return s.pos - start
 }
 
-// bar reads the size of a bar behind # or No.
+// bar reads the size of a bar after # or No.
 func (s *scanner) bar() {
 	s.word = append(s.word, '#')
 	s.digits()
 	s.plural()
 }
 
-// plural passes over the s of 2x6s and #5s.
+// plural skips the s of 2x6s and #5s.
 func (s *scanner) plural() {
 	if s.peek(0) == 's' && !s.alnumAt(1) {
 		s.pos++
@@ -127,7 +127,7 @@ func (s *scanner) plural() {
 
 func (s *scanner) alnumAt(n int) bool { return isLetter(s.peek(n)) || isDigit(s.peek(n)) }
 
-// number reads 12, 1,500, 0.45, 3/8, 1-1/2, 2x6 and the unit behind.
+// number reads 12, 1,500, 0.45, 3/8, 1-1/2 or 2x6, and the unit after it.
 func (s *scanner) number() {
 	s.figure()
 	for n := s.by(); n > 0; n = s.by() {
@@ -136,15 +136,15 @@ func (s *scanner) number() {
 		s.figure()
 	}
 	s.unit()
-	s.skip = s.by() // 10' x 12' is two words
+	s.skip = s.by() // 10' x 12' is two words without the x
 }
 
-// figure reads one number without unit.
+// figure reads one number without a unit.
 func (s *scanner) figure() {
 	leadingZero := s.peek(0) == '0'
 	n := s.digits()
 	whole := n <= 3 && !leadingZero
-	for whole && (s.peek(0) == ',' || s.peek(0) == narrow) && s.three(1) {
+	for whole && (s.peek(0) == ',' || s.peek(0) == narrow) && s.threeDigits(1) {
 		s.pos++
 		s.digits()
 	}
@@ -161,13 +161,13 @@ func (s *scanner) figure() {
 	}
 }
 
-// three reports whether exactly three digits are n places on.
-func (s *scanner) three(n int) bool {
+// threeDigits reports whether exactly three digits are n places ahead.
+func (s *scanner) threeDigits(n int) bool {
 	return isDigit(s.peek(n)) && isDigit(s.peek(n+1)) && isDigit(s.peek(n+2)) && !isDigit(s.peek(n+3))
 }
 
-// fractionAt reports whether a fraction of one or two digits over one or two
-// is n places on.
+// fractionAt reports whether a fraction is n places ahead, with a numerator of one or
+// two digits.
 func (s *scanner) fractionAt(n int) bool {
 	start := n
 	for isDigit(s.peek(n)) {
@@ -194,26 +194,26 @@ func (s *scanner) slashes() {
 // written 2x6, 2 x 6 or 2 × 6, spaces included. It returns 0 where none follows,
 // and does not advance the scanner.
 func (s *scanner) by() int {
-	n := s.blanks(0)
+	n := s.skipBlank(0)
 	if c := s.peek(n); c != 'x' && c != times {
 		return 0
 	}
-	n = s.blanks(n + 1)
+	n = s.skipBlank(n + 1)
 	if !isDigit(s.peek(n)) {
 		return 0
 	}
 	return n
 }
 
-// blanks returns n, or n+1 where a space is n places on.
-func (s *scanner) blanks(n int) int {
+// skipBlank returns n, or n+1 where a space is n places ahead.
+func (s *scanner) skipBlank(n int) int {
 	if c := s.peek(n); (c == ' ' || c == narrow) && s.pos+n < len(s.text) {
 		return n + 1
 	}
 	return n
 }
 
-// unit reads what belongs to the number before it.
+// unit reads the unit of the number before it, or the letters attached to it.
 func (s *scanner) unit() {
 	switch c := s.peek(0); {
 	case c == '"':
@@ -225,9 +225,9 @@ func (s *scanner) unit() {
 	case c == '\'':
 		s.take(1, "ft")
 	case isLetter(c):
-		s.joined()
+		s.attachedUnit()
 	default:
-		s.apart()
+		s.separateUnit()
 	}
 }
 
@@ -236,8 +236,8 @@ func (s *scanner) take(n int, unit string) {
 	s.word = append(s.word, unit...)
 }
 
-// joined reads letters that touch the number: 4in, 10M, 2x6s.
-func (s *scanner) joined() {
+// attachedUnit reads letters attached to the number: 4in, 10M, 2x6s.
+func (s *scanner) attachedUnit() {
 	if n, unit := s.unitAt(0); unit != "" {
 		s.take(n, unit)
 		return
@@ -246,14 +246,15 @@ func (s *scanner) joined() {
 	s.alnum()
 }
 
-// apart reads a unit that is separated from its number: 4 in., 4-inch, 70 °F, 70 F.
-func (s *scanner) apart() {
-	n := s.blanks(0)
+// separateUnit reads a unit after a space, hyphen or degree sign: 4 in., 4-inch, 70
+// °F, 70 F.
+func (s *scanner) separateUnit() {
+	n := s.skipBlank(0)
 	if n == 0 && s.peek(0) == '-' {
 		n = 1
 	}
 	if s.peek(n) == degree {
-		n = s.blanks(n + 1)
+		n = s.skipBlank(n + 1)
 	}
 	if n == 0 {
 		return
@@ -263,7 +264,8 @@ func (s *scanner) apart() {
 	}
 }
 
-// unitAt returns the unit that is a whole word n places on.
+// unitAt returns the unit that is the whole word n places ahead, with the length of
+// that word; unit is "" where it is none.
 func (s *scanner) unitAt(n int) (size int, unit string) {
 	for s.alnumAt(n + size) {
 		size++
@@ -272,8 +274,8 @@ func (s *scanner) unitAt(n int) (size int, unit string) {
 	return size, unitOf(string(s.text[from : from+size]))
 }
 
-// unitOf gives the short form of the units that stay with their number. Units
-// that readers search by themselves (psi, mix weights) stay words.
+// unitOf returns the short form of a unit that is part of its number, or "". Units
+// that readers search without a number (psi) are separate words.
 func unitOf(word string) string {
 	switch word {
 	case "in", "inch", "inches", "pulg", "pulgada", "pulgadas":
@@ -286,7 +288,7 @@ func unitOf(word string) string {
 	return ""
 }
 
-// letters reads a word that begins with a letter.
+// letters reads a word that begins with a letter, a bar number or a ratio.
 func (s *scanner) letters() {
 	start := s.pos
 	s.alnum()
@@ -304,7 +306,7 @@ func (s *scanner) letters() {
 	}
 }
 
-// alnum takes letters and digits; between digits also a stroke and a point.
+// alnum reads letters and digits, and slashes and points between digits.
 func (s *scanner) alnum() {
 	for ; ; s.pos++ {
 		c := s.peek(0)
@@ -317,7 +319,8 @@ func (s *scanner) alnum() {
 	}
 }
 
-// barAhead passes from "no" to the digit of "No. 5" and "nº 5".
+// barAhead reports whether the word read from start is the "no" of "No. 5" or "nº 5".
+// If so it advances to the digit.
 func (s *scanner) barAhead(start int) bool {
 	n := 0
 	switch string(s.text[start:s.pos]) {
@@ -337,7 +340,7 @@ func (s *scanner) barAhead(start int) bool {
 	default:
 		return false
 	}
-	n = s.blanks(n)
+	n = s.skipBlank(n)
 	if !isDigit(s.peek(n)) {
 		return false
 	}
@@ -345,12 +348,13 @@ func (s *scanner) barAhead(start int) bool {
 	return true
 }
 
-// ratioAhead reports whether a stroke and one or two letters follow: w/c, w/cm.
+// ratioAhead reports whether one or two letters follow the slash: w/c, w/cm.
 func (s *scanner) ratioAhead() bool {
 	return isLetter(s.peek(1)) && (!s.alnumAt(2) || isLetter(s.peek(2)) && !s.alnumAt(3))
 }
 
-// apostrophes joins f'c and don't, and leaves out the 's of foreman's.
+// apostrophes reads the rest of f'c and don't without the apostrophe, and skips the
+// 's of foreman's.
 func (s *scanner) apostrophes() {
 	for s.peek(0) == '\'' && isLetter(s.peek(1)) {
 		if s.peek(1) == 's' && !s.alnumAt(2) {

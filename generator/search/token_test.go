@@ -54,7 +54,7 @@ func TestTokens(t *testing.T) {
 	}
 }
 
-// TestTokenPlaces: the marked stretch of each word, accents and marks included.
+// TestTokenPlaces: the offsets of each word include its accents and marks.
 func TestTokenPlaces(t *testing.T) {
 	text := `Set 1½" of hormigo` + "\u0301" + `n at 70 °F on No. 5, the foreman's f′c`
 	want := []string{"Set", `1½"`, "of", "hormigo\u0301n", "at", "70 °F", "on", "No. 5", "the", "foreman", "f′c"}

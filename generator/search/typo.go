@@ -1,14 +1,14 @@
 package search
 
-// Letters a word needs before one or two edits are forgiven.
+// Least number of letters of a word in which one or two edits are allowed.
 const (
 	minTypo  = 4
 	minTypo2 = 8
 )
 
-// editsFor returns how many edits are forgiven in a word: one from four
-// letters, two from eight, none in anything with a digit or sign. Both
-// languages fold to ASCII; words of other scripts are not corrected.
+// editsFor returns the number of edits allowed in a word: one from four letters, two
+// from eight, none in a word with any other character than a to z. English and
+// Spanish are folded to these; words of other scripts are not corrected.
 func editsFor(word string) int {
 	for i := range len(word) {
 		if word[i] < 'a' || word[i] > 'z' {
@@ -24,9 +24,9 @@ func editsFor(word string) int {
 	return 0
 }
 
-// addTypos finds the nearest words within the edits allowed: letters left
-// out, added, changed, or two neighbours exchanged. For a last word without
-// any such, words that begin nearly so.
+// addTypos adds the nearest words within the edits allowed. An edit is a letter
+// omitted, added or changed, or two adjacent letters exchanged. For the last word of
+// a query, if there is none, it adds words with a prefix within the edits.
 func (x *Index) addTypos(t *term, last bool) {
 	edits := editsFor(t.word)
 	if edits == 0 {
@@ -45,44 +45,46 @@ func (x *Index) addTypos(t *term, last bool) {
 	}
 	near, _ = x.near(t.word, edits, true)
 	for _, word := range near {
-		t.add(word, weightTypoing)
+		t.add(word, weightPrefixTypo)
 	}
 }
 
-// walk is the edit-distance table of one query word against the sorted
-// vocabulary. Row d represents the first d bytes of a word of the vocabulary,
-// so words with a common beginning share their rows, and a row in which every
-// value exceeds the limit rules out all words that begin so.
-type walk struct {
+// editTable is the table of edit distances between a query word and the prefixes of
+// a word of the vocabulary. Row d belongs to the prefix of d bytes. Words with a
+// common prefix share its rows. Where every value of a row exceeds the limit, no
+// word with that prefix matches.
+type editTable struct {
 	word string
-	rows [][]int // rows[d][j]: edits between d bytes of the one and j of the other
-	best []int   // best[d]: the least edits from the whole query word to any of the first d rows
+	rows [][]int // rows[d][j]: distance of the prefix of d bytes and the first j bytes of word
+	best []int   // best[d]: least distance of word and any prefix of up to d bytes
 }
 
-// near returns the words at the least distance within limit, and it. With
-// begun, a word may go on behind the part that is near.
-func (x *Index) near(word string, limit int, begun bool) (ids []int32, nearest int) {
-	w := walk{word: word}
+// near returns the words at the least distance from word, up to limit, and that
+// distance. With prefix, the distance is that of the nearest prefix of each word.
+func (x *Index) near(word string, limit int, prefix bool) (ids []int32, nearest int) {
+	w := editTable{word: word}
 	w.start()
-	done, dead := 0, 0 // rows that hold for the word before; the row that ruled it out
+	// valid is the number of rows that are valid for the current word. pruned is the
+	// row in which every value exceeds the limit, or 0.
+	valid, pruned := 0, 0
 	for i, other := range x.words {
-		if dead > 0 && x.shared[i] >= dead {
+		if pruned > 0 && x.shared[i] >= pruned {
 			continue
 		}
-		dead = 0
-		done = min(done, x.shared[i])
-		for done < len(other) && dead == 0 {
-			least := w.row(other, done)
-			done++
-			if least > limit && (!begun || w.best[done] > limit) {
-				dead = done
+		pruned = 0
+		valid = min(valid, x.shared[i])
+		for valid < len(other) && pruned == 0 {
+			least := w.row(other, valid)
+			valid++
+			if least > limit && (!prefix || w.best[valid] > limit) {
+				pruned = valid
 			}
 		}
-		n := w.rows[done][len(word)]
-		if begun {
-			n = w.best[done]
+		n := w.rows[valid][len(word)]
+		if prefix {
+			n = w.best[valid]
 		}
-		if dead > 0 || n > limit || !stemmable(other) {
+		if pruned > 0 || n > limit || !stemmable(other) {
 			continue
 		}
 		limit = n
@@ -94,8 +96,8 @@ func (x *Index) near(word string, limit int, begun bool) (ids []int32, nearest i
 	return ids, nearest
 }
 
-// start fills row 0: so many letters of the query word, so many edits.
-func (w *walk) start() {
+// start fills row 0, the distances of the empty prefix.
+func (w *editTable) start() {
 	row := make([]int, len(w.word)+1)
 	for j := range row {
 		row[j] = j
@@ -104,10 +106,10 @@ func (w *walk) start() {
 	w.best = append(w.best, len(w.word))
 }
 
-// row fills row d+1 for the byte other[d] and returns its least value. The
-// distance is that of optimal string alignment: an exchange of neighbours is
-// one edit, and no part is edited twice.
-func (w *walk) row(other string, d int) (least int) {
+// row fills row d+1 for the byte other[d] and returns its least value. The distance
+// is that of optimal string alignment: the exchange of two adjacent letters is one
+// edit, and no letter is edited twice.
+func (w *editTable) row(other string, d int) (least int) {
 	if len(w.rows) == d+1 {
 		w.rows = append(w.rows, make([]int, len(w.word)+1))
 		w.best = append(w.best, 0)

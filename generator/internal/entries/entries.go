@@ -36,10 +36,10 @@ func ofPage(p *site.Page) []search.Entry {
 		return list
 	}
 	// A procedure comes before the lesson that teaches it.
-	second := p.Header.Kind == page.Lesson
+	secondary := p.Header.Kind == page.Lesson
 	for i, s := range p.Sections {
 		e := search.Entry{URL: p.Path, Title: p.Header.Title, Section: s.Title, Text: s.Text,
-			Words: p.Header.Words, Kind: string(p.Header.Kind), Second: second}
+			Words: p.Header.Words, Kind: string(p.Header.Kind), Secondary: secondary}
 		if s.ID != "" {
 			e.URL += "#" + s.ID
 		}

@@ -1,6 +1,6 @@
-// Package stem brings English and Spanish words to their stems, for building
-// the search index. It runs at build time only: the index carries which words
-// belong together, so the pages need no stemmer.
+// Package stem returns the stems of English and Spanish words, for building the
+// search index. Only the generator uses it: the index stores which words have the
+// same stem, so that the pages need no stemmer.
 package stem
 
 import (
@@ -11,10 +11,10 @@ import (
 	"github.com/blevesearch/snowballstem/spanish"
 )
 
-// For returns the Snowball stemmer of a language, by the first part of its
-// code (en, es, es-MX). The stemmers are those of the Snowball project
-// (snowballstem.org, english and spanish algorithms), compiled to Go. For a
-// language without one the words stay as they are, and ok is false.
+// For returns the Snowball stemmer of a language, by the first part of its code (en,
+// es, es-MX). The stemmers are the English and Spanish algorithms of the Snowball
+// project (snowballstem.org), compiled to Go. For any other language stem returns
+// its argument, and ok is false.
 func For(lang string) (stem func(word string) string, ok bool) {
 	base, _, _ := strings.Cut(lang, "-")
 	switch base {

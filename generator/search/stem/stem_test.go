@@ -2,9 +2,8 @@ package stem
 
 import "testing"
 
-// TestSample: words of the sample vocabularies that the Snowball project
-// prints with its English and Spanish algorithms (snowballstem.org); from
-// memory.
+// TestSample: words of the sample vocabularies that the Snowball project publishes
+// with its English and Spanish algorithms (snowballstem.org); from memory.
 func TestSample(t *testing.T) {
 	samples := map[string]map[string]string{
 		"en": {
@@ -34,7 +33,7 @@ func TestSample(t *testing.T) {
 	}
 }
 
-// TestTrade: what the manual needs: forms of one trade word share a stem.
+// TestTrade: the forms of a trade word have the same stem.
 func TestTrade(t *testing.T) {
 	groups := map[string][][]string{
 		"en": {

@@ -1,6 +1,6 @@
 package search
 
-// Fields of an entry, in BM25F's sense.
+// Fields of an entry for BM25F.
 const (
 	inTitle = iota
 	inHeading
@@ -9,16 +9,16 @@ const (
 	fieldCount
 )
 
-// counts is how often a word occurs in each field of one section.
+// counts holds the number of occurrences of a word in each field of one section.
 type counts struct {
 	section int32
 	in      [fieldCount]int32
 }
 
-// readPlaces counts every word in every section and weighs the counts.
-// Titles, headings, synonyms and leads are read from their own text; the
-// blocks hold only the counts of what follows the leads.
-func (r *reader) readPlaces() bool {
+// readPostings counts every word in every section and computes its postings. The
+// words of titles, headings, synonyms and leads are counted in their texts; the
+// blocks contain the counts of the text after the leads.
+func (r *reader) readPostings() bool {
 	lists := make([][]counts, len(r.words))
 	for i, s := range r.sections {
 		p := r.pages[s.page]
@@ -28,14 +28,14 @@ func (r *reader) readPlaces() bool {
 			}
 		}
 	}
-	lengths := packed{text: r.block['N'-'A']}
-	gaps := packed{text: r.block['D'-'A']}
-	levels := packed{text: r.block['T'-'A']}
+	lengths := numberReader{text: r.block['N'-'A']}
+	gaps := numberReader{text: r.block['D'-'A']}
+	levels := numberReader{text: r.block['T'-'A']}
 	for w := range lists {
-		behind := r.behind(lengths.next(), &gaps, &levels)
-		lists[w] = merge(lists[w], behind)
+		body := r.bodyCounts(lengths.next(), &gaps, &levels)
+		lists[w] = merge(lists[w], body)
 	}
-	r.places = weigh(lists, len(r.sections))
+	r.postings = weigh(lists, len(r.sections))
 	return lengths.done() && gaps.done() && levels.done()
 }
 
@@ -59,9 +59,9 @@ func (r *reader) count(lists [][]counts, section int32, field int, text string) 
 	return true
 }
 
-// behind reads the places of one word behind the leads. A fault is left in
-// gaps, where the caller finds it.
-func (r *reader) behind(n int, gaps, levels *packed) []counts {
+// bodyCounts reads the counts of one word in the texts after the leads. An error is
+// stored in gaps.bad.
+func (r *reader) bodyCounts(n int, gaps, levels *numberReader) []counts {
 	if n > len(r.sections) {
 		gaps.bad = true
 		return nil
@@ -81,7 +81,7 @@ func (r *reader) behind(n int, gaps, levels *packed) []counts {
 	return list
 }
 
-// merge joins two lists in order of section.
+// merge merges two lists that are sorted by section.
 func merge(a, b []counts) []counts {
 	if len(a) == 0 {
 		return b
@@ -102,11 +102,11 @@ func merge(a, b []counts) []counts {
 	return append(append(out, a...), b...)
 }
 
-// weigh reduces the counts of each word in each section to the weighted
-// frequency of BM25F, in which each field is set against its usual length:
+// weigh returns the weighted frequency of each word in each section by BM25F, which
+// normalizes each field by its length:
 //
 //	Σ over fields of  v · tf / ((1 − b) + b · length / average length)
-func weigh(lists [][]counts, sections int) [][]place {
+func weigh(lists [][]counts, sections int) [][]posting {
 	lengths := make([][fieldCount]float64, sections)
 	var average [fieldCount]float64
 	for _, list := range lists {
@@ -120,14 +120,14 @@ func weigh(lists [][]counts, sections int) [][]place {
 	for f := range average {
 		average[f] /= float64(max(sections, 1))
 	}
-	places := make([][]place, len(lists))
+	postings := make([][]posting, len(lists))
 	for w, list := range lists {
-		places[w] = make([]place, len(list))
+		postings[w] = make([]posting, len(list))
 		for i, c := range list {
-			places[w][i] = place{c.section, frequency(c.in, lengths[c.section], average)}
+			postings[w][i] = posting{c.section, frequency(c.in, lengths[c.section], average)}
 		}
 	}
-	return places
+	return postings
 }
 
 func frequency(in [fieldCount]int32, length, average [fieldCount]float64) float64 {

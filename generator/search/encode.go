@@ -5,23 +5,22 @@ import (
 	"unicode/utf8"
 )
 
-// Numbers are written in printable ASCII, so that an index is ordinary text:
-// a last character from '?' to '~' (64 values), before it as many characters
-// from '!' to '>' (30 values) as the number needs. Numbers below 64, by far
-// the most, take one character, which is what gzip packs best.
+// Numbers are encoded in printable ASCII: as many characters from '!' to '>' (30
+// values) as needed, then one from '?' to '~' (64 values). Most numbers are below 64
+// and take one character, which gzip compresses best.
 const (
 	lastBase, moreBase = 64, 30
 	lastFirst          = '?'
 	moreFirst          = '!'
-	maxPacked          = 1 << 24 // beyond any count an index holds
+	maxNumber          = 1 << 24 // greater numbers are errors
 )
 
-func pack(b *strings.Builder, n int) {
-	var room [8]byte
-	b.Write(appendPacked(room[:0], n))
+func writeNumber(b *strings.Builder, n int) {
+	var buf [8]byte
+	b.Write(appendNumber(buf[:0], n))
 }
 
-func appendPacked(to []byte, n int) []byte {
+func appendNumber(to []byte, n int) []byte {
 	last := n % lastBase
 	for n /= lastBase; n > 0; n /= moreBase {
 		to = append(to, byte(moreFirst+n%moreBase))
@@ -29,13 +28,13 @@ func appendPacked(to []byte, n int) []byte {
 	return append(to, byte(lastFirst+last))
 }
 
-// packed reads numbers from the text of one block.
-type packed struct {
+// numberReader decodes the numbers of one block.
+type numberReader struct {
 	text string
-	bad  bool // the text ended early, or held something else
+	bad  bool // the text ended early or contains another character
 }
 
-func (p *packed) next() int {
+func (p *numberReader) next() int {
 	high, scale := 0, 1
 	for i := range len(p.text) {
 		c := int(p.text[i])
@@ -43,9 +42,9 @@ func (p *packed) next() int {
 		case c >= lastFirst && c < lastFirst+lastBase:
 			p.text = p.text[i+1:]
 			n := high*lastBase + c - lastFirst
-			p.bad = p.bad || n > maxPacked
+			p.bad = p.bad || n > maxNumber
 			return n
-		case c >= moreFirst && c < moreFirst+moreBase && scale < maxPacked:
+		case c >= moreFirst && c < moreFirst+moreBase && scale < maxNumber:
 			high += (c - moreFirst) * scale
 			scale *= moreBase
 		default:
@@ -57,18 +56,18 @@ func (p *packed) next() int {
 	return 0
 }
 
-// done reports whether the block was read to its end without a fault.
-func (p *packed) done() bool { return !p.bad && p.text == "" }
+// done reports whether the block was read to its end without an error.
+func (p *numberReader) done() bool { return !p.bad && p.text == "" }
 
-// packWords writes sorted words front-coded: a capital letter for the number
-// of bytes shared with the word before (at most 25), then the rest. Words
-// hold no ASCII capitals, so nothing needs to part them.
-func packWords(b *strings.Builder, words []string) {
+// encodeWords writes sorted words front-coded: a capital letter for the number of
+// bytes shared with the previous word (at most 25), then the rest. Words contain no
+// ASCII capitals, so that no separator is needed.
+func encodeWords(b *strings.Builder, words []string) {
 	before := ""
 	for _, w := range words {
 		n := min(sharedBytes(before, w), 25)
 		for n > 0 && !utf8.RuneStart(w[n]) {
-			n-- // never part a character: the index is valid UTF-8
+			n-- // a cut inside a character would be invalid UTF-8
 		}
 		b.WriteByte(byte('A' + n))
 		b.WriteString(w[n:])
@@ -76,9 +75,9 @@ func packWords(b *strings.Builder, words []string) {
 	}
 }
 
-// unpackWords reads what packWords wrote; ok is false where the text is not a
-// strictly rising list of words.
-func unpackWords(text string) (words []string, ok bool) {
+// decodeWords is the inverse of encodeWords. ok is false where the text is not a
+// strictly ascending list of words.
+func decodeWords(text string) (words []string, ok bool) {
 	before := ""
 	for text != "" {
 		n := int(text[0]) - 'A'
@@ -107,7 +106,7 @@ func sharedBytes(a, b string) int {
 	return n
 }
 
-// checksum is FNV-1a over 32 bits (Fowler, Noll, Vo), as eight hex digits.
+// checksum returns the 32-bit FNV-1a hash (Fowler, Noll, Vo) as eight hex digits.
 func checksum(text string) string {
 	h := uint32(2166136261)
 	for i := range len(text) {
