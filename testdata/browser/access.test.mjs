@@ -1,19 +1,18 @@
-// Every page, at phone and desk width, in the light, the dark and high
-// contrast: axe, contrast, sizes of targets, reflow, text spacing, keyboard.
+// Accessibility of the pages at two widths, in light, dark and high contrast: axe,
+// contrast, sizes of targets, reflow, text spacing, keyboard.
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { test } from 'node:test';
 import { desk, newPage, newPhone, phone } from './lib/browser.mjs';
 import { calculator, numbers, openCards, ready, catalog } from './lib/form.mjs';
-import { lookAt } from './lib/look.mjs';
+import { measure } from './lib/measure.mjs';
 import { serve } from './lib/server.mjs';
 import { pages, releaseA, spread } from './lib/site.mjs';
 
 const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
-// The states every page is looked at in. All rules of axe run in the light, at
-// both widths; in the other states only those that look at colours, since the
-// rest reads the document, which is the same.
+// The states in which pages are tested. In light all rules of axe run; in the other
+// states only the rules about colours, because the document is the same.
 const states = [
 	{ name: 'light, 360 px', viewport: phone },
 	{ name: 'light, 1280 px', viewport: desk },
@@ -23,7 +22,7 @@ const states = [
 	{ name: 'high contrast, 1280 px', viewport: desk, media: { contrast: 'more' }, rules: ['color-contrast', 'link-in-text-block'] },
 	{ name: 'dark high contrast, 360 px', viewport: phone, media: { colorScheme: 'dark', contrast: 'more' }, rules: ['color-contrast'] },
 ];
-const plain = { colorScheme: 'light', contrast: null, reducedMotion: 'reduce', forcedColors: 'none' };
+const defaults = { colorScheme: 'light', contrast: null, reducedMotion: 'reduce', forcedColors: 'none' };
 
 async function runAxe(page, rules) {
 	return page.evaluate(async (only) => {
@@ -35,16 +34,16 @@ async function runAxe(page, rules) {
 	}, rules);
 }
 
-// Every calculator and a spread of all pages are looked at by all rules in the
-// light of a phone, and for their sizes; every page where COURSEBOOK_EVERYWHERE
-// is set. What the other states change are colours and widths, which come from
-// one style sheet: they are looked at on a part of these.
-const everywhere = spread(pages(), 10);
-const looked = [...new Set([...spread(pages(), 30), ...everywhere, ...catalog.map((c) => `en/calc/${c.calculator}.html`)])];
+// The page of every calculator and 30 other pages are tested in the first state, 10
+// of them in all states, because the other states differ only in colours and widths,
+// which one style sheet sets. With COURSEBOOK_EVERYWHERE every page is tested in
+// all states.
+const inAllStates = spread(pages(), 10);
+const tested = [...new Set([...spread(pages(), 30), ...inAllStates, ...catalog.map((c) => `en/calc/${c.calculator}.html`)])];
 
-// lookEverywhere opens every page once and looks at it in its states. It
-// gives the findings by what was looked for, each with the pages it is on.
-async function lookEverywhere(t) {
+// measureAll opens every tested page once and measures it in its states. It returns
+// the findings by measurement, each with the names of its pages.
+async function measureAll(t) {
 	const site = await serve(t, releaseA);
 	const context = await newPhone(t, { saving: false });
 	await context.addInitScript({ path: axe });
@@ -55,35 +54,35 @@ async function lookEverywhere(t) {
 		if (!all.has(what)) all.set(what, new Map());
 		for (const finding of findings) all.get(what).set(finding, [...(all.get(what).get(finding) ?? []), name]);
 	};
-	for (name of looked) {
-		await page.emulateMedia(plain);
+	for (name of tested) {
+		await page.emulateMedia(defaults);
 		await page.setViewportSize(phone);
 		await page.goto(site.url + name);
-		note('targets', await page.evaluate(lookAt.targets)); // with its cards closed
+		note('targets', await page.evaluate(measure.targets)); // with its cards closed
 		await openCards(page);
 		for (const calc of await page.locator('section.calc').all()) await ready(calc);
 		await page.evaluate(() => {
 			for (const details of document.querySelectorAll('details:not(.settings)')) details.open = true;
 			scrollTo(0, 0);
 		});
-		note('targets', await page.evaluate(lookAt.targets));
-		note('gaps', await page.evaluate(lookAt.gaps));
-		note('edges', await page.evaluate(lookAt.edges));
-		for (const { name: state, viewport, media, rules } of everywhere.includes(name) ? states : states.slice(0, 1)) {
+		note('targets', await page.evaluate(measure.targets));
+		note('gaps', await page.evaluate(measure.gaps));
+		note('edges', await page.evaluate(measure.edges));
+		for (const { name: state, viewport, media, rules } of inAllStates.includes(name) ? states : states.slice(0, 1)) {
 			await page.setViewportSize(viewport);
-			await page.emulateMedia({ ...plain, ...media });
+			await page.emulateMedia({ ...defaults, ...media });
 			note(`axe: ${state}`, await runAxe(page, rules));
-			if (viewport === phone) note(`contrast: ${state}`, await page.evaluate(lookAt.contrast));
+			if (viewport === phone) note(`contrast: ${state}`, await page.evaluate(measure.contrast));
 		}
-		if (!everywhere.includes(name)) continue;
-		await page.emulateMedia(plain);
+		if (!inAllStates.includes(name)) continue;
+		await page.emulateMedia(defaults);
 		await page.setViewportSize({ width: 320, height: 640 });
-		note('reflow', await page.evaluate(lookAt.reflow));
-		await page.evaluate(lookAt.space);
-		note('spacing', [...await page.evaluate(lookAt.reflow), ...await page.evaluate(lookAt.clipped)]);
+		note('reflow', await page.evaluate(measure.reflow));
+		await page.evaluate(measure.space);
+		note('spacing', [...await page.evaluate(measure.reflow), ...await page.evaluate(measure.clipped)]);
 		await page.setViewportSize({ width: 640, height: 900 });
-		await page.evaluate(lookAt.enlarge);
-		note('200 %', [...await page.evaluate(lookAt.reflow), ...await page.evaluate(lookAt.clipped)]);
+		await page.evaluate(measure.enlarge);
+		note('200 %', [...await page.evaluate(measure.reflow), ...await page.evaluate(measure.clipped)]);
 	}
 	return all;
 }
@@ -94,20 +93,20 @@ function none(findings) {
 }
 
 test('the pages of the manual', async (t) => {
-	const all = await lookEverywhere(t);
-	for (const { name } of states) await t.test(`axe has nothing to say: ${name}`, () => none(all.get(`axe: ${name}`)));
+	const all = await measureAll(t);
+	for (const { name } of states) await t.test(`axe has no findings: ${name}`, () => none(all.get(`axe: ${name}`)));
 	for (const { name, viewport } of states) {
-		if (viewport === phone) await t.test(`all text has a contrast of 7 to 1, what is read at the wall 15 to 1: ${name}`, () => none(all.get(`contrast: ${name}`)));
+		if (viewport === phone) await t.test(`all text has a contrast of 7 to 1, body text 15 to 1: ${name}`, () => none(all.get(`contrast: ${name}`)));
 	}
 	await t.test('every control is 44 px each way, those of calculators 60 px high', () => none(all.get('targets')));
-	await t.test('controls of calculators stand 8 px apart', () => none(all.get('gaps')));
-	await t.test('inputs of a calculator begin at one edge', () => none(all.get('edges')));
-	await t.test('at 320 px nothing scrolls sideways but tables in their own box', () => none(all.get('reflow')));
+	await t.test('controls of calculators are 8 px apart', () => none(all.get('gaps')));
+	await t.test('inputs of a calculator have one left edge', () => none(all.get('edges')));
+	await t.test('at 320 px only tables scroll sideways, in their box', () => none(all.get('reflow')));
 	await t.test('with the text spacing of WCAG 1.4.12 nothing is cut off', () => none(all.get('spacing')));
 	await t.test('with text of twice the size nothing is cut off', () => none(all.get('200 %')));
 });
 
-test('the open settings: controls large enough, all within reach on a small phone, nothing for axe', async (t) => {
+test('the open settings: controls are large enough and can be reached on a small phone, axe has no findings', async (t) => {
 	const site = await serve(t, releaseA);
 	const context = await newPhone(t, { saving: false });
 	await context.addInitScript({ path: axe });
@@ -116,15 +115,15 @@ test('the open settings: controls large enough, all within reach on a small phon
 		await page.goto(site.url + name);
 		await page.evaluate(() => scrollTo(0, 900));
 		await page.locator('.settings summary').click();
-		none((await page.evaluate(lookAt.targets)).map((line) => [line, [name]]));
-		none((await page.evaluate(lookAt.contrast)).map((line) => [line, [name]]));
+		none((await page.evaluate(measure.targets)).map((line) => [line, [name]]));
+		none((await page.evaluate(measure.contrast)).map((line) => [line, [name]]));
 		none((await runAxe(page)).map((line) => [line, [name]]));
 		await page.locator('.panel [data-do=close]').click();
 		await page.locator('.panel').waitFor({ state: 'hidden' });
 	}
 });
 
-test('forced colours: what is chosen, marked or in focus still shows', async (t) => {
+test('forced colours: the chosen, marked and focused controls are visible', async (t) => {
 	const site = await serve(t, releaseA);
 	const context = await newPhone(t, { saving: false, forcedColors: 'active' });
 	await context.addInitScript({ path: axe });
@@ -133,7 +132,7 @@ test('forced colours: what is chosen, marked or in focus still shows', async (t)
 	const calc = calculator(page, 'form-pressure');
 	await ready(calc);
 	none((await runAxe(page)).map((line) => [line, ['form-pressure']]));
-	// a chosen answer differs from the others by more than a colour that is gone
+	// A chosen option must differ from the others by more than a colour.
 	const looks = await calc.locator('[data-field=cement] label').evaluateAll((labels) => labels.map((label) => {
 		const input = label.querySelector('input');
 		const style = [label, label.querySelector('span')].map((e) => getComputedStyle(e)).map((s) => [s.borderWidth, s.borderStyle, s.borderColor, s.outlineStyle, s.backgroundColor, s.textDecorationLine, s.fontWeight]);
@@ -144,7 +143,7 @@ test('forced colours: what is chosen, marked or in focus still shows', async (t)
 	assert.ok(chosen.native || looks.filter((look) => !look.chosen).every((look) => look.style !== chosen.style), JSON.stringify(looks));
 });
 
-test('the tests of this file do see faults', async (t) => {
+test('the measurements of this file find planted errors', async (t) => {
 	const site = await serve(t, releaseA, {
 		answer: (name) => (name === 'bad.html' ? {
 			body: `<!doctype html><html lang="en"><title>Bad page</title><body><main class="sheet"><h1>Bad</h1><p style="color:#777;background:#fff">grey words</p>
@@ -158,15 +157,15 @@ test('the tests of this file do see faults', async (t) => {
 	const page = await newPage(context);
 	await page.goto(`${site.url}bad.html`);
 	assert.ok((await runAxe(page)).some((line) => line.startsWith('image-alt')));
-	assert.ok((await page.evaluate(lookAt.contrast)).some((line) => line.includes('grey words')));
-	assert.ok((await page.evaluate(lookAt.targets)).length === 1);
-	assert.deepEqual((await page.evaluate(lookAt.edges)).map((line) => line.split(' ')[0]), ['two']);
-	assert.ok((await page.evaluate(lookAt.reflow)).length > 0);
-	assert.ok((await page.evaluate(lookAt.clipped)).length > 0);
+	assert.ok((await page.evaluate(measure.contrast)).some((line) => line.includes('grey words')));
+	assert.ok((await page.evaluate(measure.targets)).length === 1);
+	assert.deepEqual((await page.evaluate(measure.edges)).map((line) => line.split(' ')[0]), ['two']);
+	assert.ok((await page.evaluate(measure.reflow)).length > 0);
+	assert.ok((await page.evaluate(measure.clipped)).length > 0);
 });
 
 for (const { calculator: id, inputs } of catalog) {
-	test(`${id}: the keyboard alone fills it in, focus always in sight`, async (t) => {
+	test(`${id}: the keyboard alone fills it in, and the focus is always visible`, async (t) => {
 		const site = await serve(t, releaseA);
 		const page = await newPage(await newPhone(t, { saving: false, reducedMotion: 'reduce' }));
 		await page.goto(`${site.url}en/calc/${id}.html`);
@@ -174,27 +173,27 @@ for (const { calculator: id, inputs } of catalog) {
 		await ready(calc);
 		await page.evaluate(() => { scrollTo(0, 0); document.activeElement?.blur(); });
 		const reached = new Set();
-		let said = false;
+		let errorShown = false;
 		for (let i = 0; i < 400; i++) {
 			await page.keyboard.press('Tab');
-			let at = await page.evaluate(lookAt.focus);
-			for (let wait = 0; at && !at.visible && wait < 10; wait++) at = await page.evaluate(lookAt.focus);
+			let at = await page.evaluate(measure.focus);
+			for (let wait = 0; at && !at.visible && wait < 10; wait++) at = await page.evaluate(measure.focus);
 			if (!at) break;
-			assert.ok(at.visible, `the focus on ${at.what} is not in sight: ${at.why}`);
-			assert.ok(at.marked, `the focus on ${at.what} does not show`);
+			assert.ok(at.visible, `the focus on ${at.what} is not visible: ${at.why}`);
+			assert.ok(at.marked, `the focus on ${at.what} has no ring`);
 			if (at.field) reached.add(at.field.split('.')[0]);
-			if (!said && numbers(inputs).includes(at.field)) {
+			if (!errorShown && numbers(inputs).includes(at.field)) {
 				await page.keyboard.press('Control+a');
 				await page.keyboard.type('abc');
 				await calc.locator('.error:visible').first().waitFor();
 				await page.keyboard.press('Control+a');
 				await page.keyboard.type(await page.evaluate(() => document.activeElement.defaultValue));
 				await calc.locator('.error:visible').first().waitFor({ state: 'hidden' });
-				said = true;
+				errorShown = true;
 			}
 			if (at.past) break;
 		}
-		assert.ok(said, 'no number was reached');
+		assert.ok(errorShown, 'no number was reached');
 		const asked = await calc.evaluate((section) => [...section.querySelectorAll('.fields > [data-field], .fields > [data-rows]')]
 			.filter((box) => !box.hidden).map((box) => box.dataset.field ?? box.dataset.rows));
 		assert.deepEqual(asked.filter((field) => !reached.has(field)), [], 'inputs that Tab does not reach');

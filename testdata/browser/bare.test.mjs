@@ -1,15 +1,15 @@
-// Without script, without WebAssembly, with a module of another edition, over
-// plain http: the manual still reads, and says what does not work and why.
+// Without script, without WebAssembly, with a module of another edition, over http:
+// pages can be read and show what does not work and why.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { newPage, newPhone, plainHost } from './lib/browser.mjs';
-import { ask, calculator, eventually, expected, ready, catalog } from './lib/form.mjs';
+import { runCommand, calculator, eventually, expected, ready, catalog } from './lib/form.mjs';
 import { serve } from './lib/server.mjs';
 import { files, pages, releaseA, spread } from './lib/site.mjs';
-import { like, say } from './lib/words.mjs';
+import { uiPattern, uiText } from './lib/words.mjs';
 
-test('without script pages read and every script-only control is hidden', async (t) => {
+test('without script pages can be read and every control that needs script is hidden', async (t) => {
 	const site = await serve(t, releaseA);
 	const page = await newPage(await newPhone(t, { javaScriptEnabled: false, saving: false }));
 	for (const name of spread(pages(), 24)) {
@@ -24,14 +24,14 @@ test('without script pages read and every script-only control is hidden', async 
 });
 
 for (const { calculator: id } of spread(catalog, 9)) {
-	test(`${id}: without script the worked example, formulas and tables read`, async (t) => {
+	test(`${id}: without script the worked example, formulas and tables can be read`, async (t) => {
 		const site = await serve(t, releaseA);
 		const page = await newPage(await newPhone(t, { javaScriptEnabled: false, saving: false }));
 		await page.goto(`${site.url}en/calc/${id}.html`);
 		const calc = calculator(page, id);
-		assert.ok(await calc.getByText(say('ui.calc.no-script')).isVisible());
+		assert.ok(await calc.getByText(uiText('ui.calc.no-script')).isVisible());
 		for (const units of ['us', 'metric']) {
-			const { outs } = expected(ask(id, [], { units }));
+			const { outs } = expected(runCommand(id, [], { units }));
 			for (const [path, text] of Object.entries(outs)) {
 				const shown = (await calc.locator(`[data-out="${path}"] dd`).innerText()).replace(/\s+/g, ' ');
 				assert.ok(shown.includes(text.replace(/\s+/g, ' ')), `${path} shows “${shown}”, not ${text}`);
@@ -39,7 +39,7 @@ for (const { calculator: id } of spread(catalog, 9)) {
 		}
 		await calc.locator('details.work summary').click();
 		assert.ok(await calc.locator('details.work code').first().isVisible(), 'no worked arithmetic');
-		await page.getByRole('link', { name: say('ui.calc.listing') }).click();
+		await page.getByRole('link', { name: uiText('ui.calc.listing') }).click();
 		assert.ok(await page.locator('.formula math').first().isVisible());
 		for (const formula of await page.locator('.formula').all()) assert.ok((await formula.locator('.plain').innerText()).length > 3);
 		const tables = page.locator('section.tables');
@@ -48,7 +48,7 @@ for (const { calculator: id } of spread(catalog, 9)) {
 	});
 }
 
-// unfit opens a calculator in a browser or on a server that cannot run it.
+// unfit opens a calculator where it cannot run and checks the reason shown.
 async function unfit(t, { init, answer, path = 'en/calc/form-pressure.html', reason }) {
 	const site = await serve(t, releaseA, { answer });
 	const context = await newPhone(t, { saving: false });
@@ -63,40 +63,40 @@ async function unfit(t, { init, answer, path = 'en/calc/form-pressure.html', rea
 	const leads = await calc.locator('.lead dd:visible').allInnerTexts();
 	assert.match(leads.join(), /\d/, 'the example result is gone');
 	assert.ok(await calc.locator('[data-part=tag]').isVisible(), 'nothing marks the numbers as an example');
-	assert.ok(await page.getByRole('link', { name: say('ui.calc.listing') }).isVisible(), 'the way to the tables is gone');
-	assert.deepEqual(page.faults, []);
+	assert.ok(await page.getByRole('link', { name: uiText('ui.calc.listing') }).isVisible(), 'the way to the tables is gone');
+	assert.deepEqual(page.errors, []);
 	return page;
 }
 
-test('without WebAssembly a calculator says why and keeps the example and the way to its tables', (t) =>
-	unfit(t, { init: 'delete window.WebAssembly', reason: say('ui.calc.no-module') }));
+test('without WebAssembly a calculator shows why, the example and the link to its tables', (t) =>
+	unfit(t, { init: 'delete window.WebAssembly', reason: uiText('ui.calc.no-module') }));
 
-test('without DecompressionStream a calculator says why', (t) =>
-	unfit(t, { init: 'delete window.DecompressionStream', reason: say('ui.calc.no-module') }));
+test('without DecompressionStream a calculator shows why', (t) =>
+	unfit(t, { init: 'delete window.DecompressionStream', reason: uiText('ui.calc.no-module') }));
 
-test('a module that cannot be loaded is said', (t) =>
-	unfit(t, { answer: (name) => (name.endsWith('.wasmz') ? { status: 404, body: 'gone' } : undefined), reason: say('ui.calc.no-load') }));
+test('a module that cannot be loaded is reported', (t) =>
+	unfit(t, { answer: (name) => (name.endsWith('.wasmz') ? { status: 404, body: 'gone' } : undefined), reason: uiText('ui.calc.no-load') }));
 
-test('an HTML error page in place of the module is said', (t) =>
-	unfit(t, { answer: (name) => (name.endsWith('.wasmz') ? { body: '<!doctype html><title>Sign in</title>' } : undefined), reason: say('ui.calc.no-load') }));
+test('an HTML error page in place of the module is reported', (t) =>
+	unfit(t, { answer: (name) => (name.endsWith('.wasmz') ? { body: '<!doctype html><title>Sign in</title>' } : undefined), reason: uiText('ui.calc.no-load') }));
 
 test('a module of another edition is refused by its fingerprint', (t) => {
 	const list = JSON.parse(readFileSync(`${releaseA}/release.json`, 'utf8'));
 	list.fingerprint = list.fingerprint.replace(/^./, (digit) => (digit === '0' ? '1' : '0'));
-	return unfit(t, { answer: (name) => (name === 'release.json' ? { body: JSON.stringify(list) } : undefined), reason: say('ui.calc.other') });
+	return unfit(t, { answer: (name) => (name === 'release.json' ? { body: JSON.stringify(list) } : undefined), reason: uiText('ui.calc.other') });
 });
 
 for (const [what, answer] of [['is missing', { status: 404, body: 'gone' }], ['is a sign-in page', { body: '<!doctype html><title>Sign in</title>' }]]) {
-	test(`where release.json ${what} a calculator says so, and pages are found by the list of all`, async (t) => {
-		const page = await unfit(t, { answer: (name) => (name === 'release.json' ? answer : undefined), reason: say('ui.calc.no-list') });
-		assert.match(await page.locator('#page-id').innerText(), like('ui.page-id'));
+	test(`if release.json ${what}, a calculator shows it, and the search box links to the list of all pages`, async (t) => {
+		const page = await unfit(t, { answer: (name) => (name === 'release.json' ? answer : undefined), reason: uiText('ui.calc.no-list') });
+		assert.match(await page.locator('#page-id').innerText(), uiPattern('ui.page-id'));
 		await page.locator('#q').fill('wall');
 		await page.locator('#hits').waitFor();
-		assert.deepEqual(await page.locator('#hits li a').allInnerTexts(), [say('ui.all')]);
+		assert.deepEqual(await page.locator('#hits li a').allInnerTexts(), [uiText('ui.all')]);
 	});
 }
 
-test('storage that refuses to be written does not break a page', async (t) => {
+test('storage that cannot be written does not break a page', async (t) => {
 	const site = await serve(t, releaseA);
 	const context = await newPhone(t, { saving: false });
 	await context.addInitScript(() => {
@@ -108,21 +108,21 @@ test('storage that refuses to be written does not break a page', async (t) => {
 	const calc = calculator(page, 'form-pressure');
 	await ready(calc);
 	await calc.locator('[data-field=height] input').fill('9 ft');
-	await page.getByText(say('ui.unkept')).first().waitFor();
-	assert.deepEqual(page.faults, []);
+	await page.getByText(uiText('ui.unkept')).first().waitFor();
+	assert.deepEqual(page.errors, []);
 });
 
-test('over plain http the manual works and says that it is not saved', async (t) => {
+test('over http the manual works and shows that it is not saved', async (t) => {
 	const site = await serve(t, releaseA, { host: plainHost });
 	const page = await newPage(await newPhone(t));
 	await page.goto(`${site.url}en/calc/wall-volume.html`);
 	assert.equal(await page.evaluate(() => isSecureContext), false, 'the test reaches a secure context');
 	await ready(calculator(page, 'wall-volume'));
-	await page.locator('#saved', { hasText: say('ui.saved.http') }).waitFor();
-	assert.deepEqual(page.faults, []);
+	await page.locator('#saved', { hasText: uiText('ui.saved.http') }).waitFor();
+	assert.deepEqual(page.errors, []);
 });
 
-test('script, style, module and index have their hash in the name; sw.js has not', () => {
+test('script, style, module and index have a hash in their names; sw.js has none', () => {
 	const names = files(releaseA);
 	for (const name of names.filter((n) => n.startsWith('assets/'))) assert.match(name, /^assets\/[a-z0-9-]+-[0-9a-z]{10}\.[a-z0-9]+$/, name);
 	for (const ext of ['js', 'css', 'wasmz']) assert.ok(names.some((n) => n.startsWith('assets/') && n.endsWith(`.${ext}`)), `no ${ext} in assets`);

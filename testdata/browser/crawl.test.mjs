@@ -1,6 +1,6 @@
-// A crawl of every page: no violation of the content security policy, no
-// uncaught error, no request to anyone else; the policy does block; hostile
-// text from the address, the search box and the device's storage is text.
+// Pages load with no violation of the content security policy, no uncaught error and
+// no request to another host; the policy blocks injected code; hostile text in the
+// address, the search box and the device's storage stays text.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
@@ -9,10 +9,9 @@ import { calculator, openCards, ready } from './lib/form.mjs';
 import { serve } from './lib/server.mjs';
 import { files, pages, releaseA, spread } from './lib/site.mjs';
 
-// Links are read off the files: an address that is no file, or an anchor that
-// its page does not have, leads nowhere.
+// A link is dead if its file or its anchor does not exist.
 test('no link of any page is dead', () => {
-	const there = new Set(files(releaseA));
+	const published = new Set(files(releaseA));
 	const ids = new Map();
 	const dead = new Set();
 	const attributes = (html, name) => [...html.matchAll(new RegExp(`\\s${name}=(?:"([^"]*)"|'([^']*)'|([^\\s>"']+))`, 'g'))].map((m) => m[1] ?? m[2] ?? m[3]);
@@ -28,12 +27,12 @@ test('no link of any page is dead', () => {
 			if (url.host !== 'site') continue;
 			links++;
 			const target = decodeURIComponent(url.pathname.slice(1)).replace(/(^|\/)$/, '$1index.html');
-			if (!there.has(target)) dead.add(`${name}: ${href}`);
+			if (!published.has(target)) dead.add(`${name}: ${href}`);
 			else if (url.hash && target.endsWith('.html') && !idsOf(target).has(decodeURIComponent(url.hash.slice(1)))) dead.add(`${name}: ${href}`);
 		}
 	}
 	assert.ok(links > 2000, `only ${links} links were read`);
-	assert.deepEqual([...dead], [], 'links that lead nowhere');
+	assert.deepEqual([...dead], [], 'dead links');
 });
 
 test('pages load with no violation, no error and no foreign request', async (t) => {
@@ -48,8 +47,8 @@ test('pages load with no violation, no error and no foreign request', async (t) 
 		await openCards(page);
 		for (const calc of await page.locator('section.calc').all()) await ready(calc);
 	}
-	assert.deepEqual(page.faults, []);
-	assert.deepEqual(context.foreign, []);
+	assert.deepEqual(page.errors, []);
+	assert.deepEqual(context.foreignRequests, []);
 	assert.deepEqual([...broken], []);
 });
 
@@ -97,10 +96,10 @@ test('hostile address, hash and search text stay text', async (t) => {
 		await page.locator('#hits').filter({ hasText: /\S/ }).waitFor();
 		await sane(page);
 	}
-	assert.deepEqual(context.foreign, []);
+	assert.deepEqual(context.foreignRequests, []);
 });
 
-test('hostile text typed into a calculator and kept on the device stays text', async (t) => {
+test('hostile text typed into a calculator and stored on the device stays text', async (t) => {
 	const site = await serve(t, releaseA);
 	const context = await newPhone(t, { saving: false });
 	const page = await newPage(context);
@@ -117,9 +116,9 @@ test('hostile text typed into a calculator and kept on the device stays text', a
 		await ready(calc);
 		await sane(page);
 	}
-	// Whatever lies in the storage, broken or hostile, the page still works.
+	// The page works with any stored text, broken or hostile.
 	const keys = await page.evaluate(() => Object.keys(localStorage));
-	assert.ok(keys.length > 0, 'the page keeps nothing');
+	assert.ok(keys.length > 0, 'the page stores nothing');
 	for (const junk of [...attacks, '{"a":', 'null', '[]', '{"__proto__":{"polluted":1}}', '1e999', '{"core":{"x":1},"runs":7}']) {
 		await page.evaluate(([names, value]) => { for (const name of names) localStorage.setItem(name, value); }, [keys, junk]);
 		await page.reload();
@@ -127,11 +126,12 @@ test('hostile text typed into a calculator and kept on the device stays text', a
 		await sane(page);
 		assert.equal(await page.evaluate(() => ({}).polluted), undefined);
 	}
-	const real = page.faults.filter((fault) => !fault.startsWith('policy'));
+	const real = page.errors.filter((fault) => !fault.startsWith('policy'));
 	assert.deepEqual(real, []);
-	assert.deepEqual(page.faults, []);
+	assert.deepEqual(page.errors, []);
 });
 
+// sane fails if an attack ran or became markup.
 async function sane(page) {
 	assert.equal(await page.evaluate(() => window.pwned), undefined, 'a payload ran');
 	const planted = await page.locator('img[src=x], svg[onload], [onerror]').count();

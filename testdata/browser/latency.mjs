@@ -1,6 +1,6 @@
-// Prints how long a reader waits at a phone four times slower than this
-// machine: from a key to the search results, and from a key to the new result
-// and figure of each calculator. Part of `make bench`; it asserts nothing.
+// Prints latencies with the CPU throttled by four: from a keystroke to the search
+// results, and from a keystroke to the new result and figure of each calculator.
+// `make bench` runs it. It asserts nothing.
 import { chromium } from 'playwright-core';
 import { launchOptions, phone } from './lib/chromium.mjs';
 import { calculator, ready, catalog } from './lib/form.mjs';
@@ -14,14 +14,14 @@ const words = ['brace', 'string line', 'vibratr', 'stinger', 'order concrete', '
 const site = new Site(releaseA, {});
 await site.start();
 const browser = await chromium.launch(launchOptions);
-// The worker would save the manual meanwhile; a crew's phone has done that.
+// Without service workers: saving the manual would run at the same time.
 const context = await browser.newContext({ viewport: phone, serviceWorkers: 'block' });
 const page = await context.newPage();
 const devtools = await context.newCDPSession(page);
 await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowdown });
 
-// timed resolves in the page when something in one of the places has changed
-// and has been painted, with the milliseconds since the key.
+// timed types a text into an input and resolves when an element in one of the places
+// has changed and been painted, with the milliseconds since the keystroke.
 await page.addInitScript(() => {
 	window.timed = (input, text, places) => new Promise((done) => {
 		const watch = new MutationObserver(() => {
@@ -60,7 +60,7 @@ for (const { calculator: id, inputs } of catalog) {
 	await page.goto(`${site.url}en/calc/${id}.html`);
 	await ready(calculator(page, id));
 	const times = [];
-	// The first number that changes the result: some only matter beyond a limit.
+	// The first number that changes the result; some numbers matter only above a limit.
 	for (const field of Object.keys(inputs).filter((path) => inputs[path].unit !== undefined)) {
 		if (Number.isNaN(await key(field, 0))) continue;
 		for (let i = 1; i <= 40; i++) times.push(await key(field, i));
@@ -74,16 +74,16 @@ report('all calculators', every);
 await browser.close();
 await site.stop();
 
-// key types into a number field, to and fro between the example and one more:
-// 9' 0" reads as well as 8' 0", which 8.25' 0" would not. The field is in
-// the middle of the screen, as it is for a reader who types into it.
+// key types into a number field, alternately the example and the example with its
+// first number increased by one, which keeps a text like 8' 0" valid. The field is in
+// the middle of the screen, as for a reader.
 function key(path, nr) {
 	return page.evaluate(async ([path, nr]) => {
 		const section = document.querySelector('section.calc');
 		const input = section.querySelector(`[data-field="${path}"] input`);
 		if (!input?.checkVisibility()) return NaN;
 		input.scrollIntoView({ block: 'center' });
-		await new Promise((done) => setTimeout(done, 150)); // what follows a result is done by then
+		await new Promise((done) => setTimeout(done, 150)); // until deferred work of the last result has run
 		const text = input.defaultValue;
 		const number = Number.parseFloat(text);
 		const next = nr % 2 ? text : text.replace(String(number), String(number + 1));
@@ -94,6 +94,6 @@ function key(path, nr) {
 function report(what, times) {
 	const good = times.filter((time) => !Number.isNaN(time)).sort((a, b) => a - b);
 	const at = (part) => good[Math.ceil(good.length * part) - 1];
-	const lost = times.length - good.length;
-	console.log(`${what}: key to painted result, median ${at(0.5)?.toFixed(0)} ms, p95 ${at(0.95)?.toFixed(0)} ms of ${good.length}${lost ? `, ${lost} showed no change` : ''} (CPU ÷ ${slowdown})`);
+	const unchanged = times.length - good.length;
+	console.log(`${what}: key to painted result, median ${at(0.5)?.toFixed(0)} ms, p95 ${at(0.95)?.toFixed(0)} ms of ${good.length}${unchanged ? `, ${unchanged} showed no change` : ''} (CPU ÷ ${slowdown})`);
 }

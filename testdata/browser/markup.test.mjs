@@ -1,5 +1,5 @@
-// The Nu HTML checker over every built page and the one-file edition, warnings
-// included.
+// Checks every built page and the one-file edition with the Nu HTML checker; warnings
+// fail too.
 import assert from 'node:assert/strict';
 import { execFile } from 'node:child_process';
 import { existsSync, readdirSync, writeFileSync } from 'node:fs';
@@ -23,15 +23,15 @@ function check(files) {
 	});
 }
 
-// mayStand passes over what the checker says amiss, and nothing else:
-//   - It reads files, and for a file the policy's 'self' allows nothing; in the
-//     one-file edition it reads neither the hashes nor the data: of the policy.
-//     crawl.test.mjs and pocket.test.mjs hold both policies against a browser.
+// isExpected accepts these messages of the checker, which are not errors of a page:
+//   - The checker reads files, for which the policy's 'self' allows nothing; in the
+//     one-file edition it supports neither the hashes nor the data: of the policy.
+//     crawl.test.mjs and pocket.test.mjs test both policies in a browser.
 //   - It shortens long addresses to their first letters.
-//   - The results of all kinds of quantity carry the same two names; the form
-//     shows those of one kind.
-//   - It does not know container queries yet (CSS Conditional Rules 5).
-function mayStand({ url, message }) {
+//   - In the conversion of units the results of all kinds of quantity have the same two
+//     names; only those of one kind are visible.
+//   - It does not support container queries yet (CSS Conditional Rules 5).
+function isExpected({ url, message }) {
 	const [, address] = message.match(/^Resource violates Content Security Policy \(meta tag\): [a-z ]+ “([^”]+)” blocked by “(?:style|script|img)-src” directive\.$/) ?? [];
 	if (/\/(pocket|unit-conversion)\.html$/.test(url) && /“dt” name “/.test(message)) return true;
 	if (url.endsWith('/pocket.html')) {
@@ -41,17 +41,17 @@ function mayStand({ url, message }) {
 	if (!address || /^[a-z]+:|^\//.test(address)) return false;
 	const file = join(dirname(fileURLToPath(url)), address);
 	const [start, cut] = file.split('...');
-	const there = cut === undefined ? existsSync(file) : readdirSync(dirname(start)).some((name) => join(dirname(start), name).startsWith(start));
-	return file.startsWith(releaseA) && there;
+	const exists = cut === undefined ? existsSync(file) : readdirSync(dirname(start)).some((name) => join(dirname(start), name).startsWith(start));
+	return file.startsWith(releaseA) && exists;
 }
 
-test('the Nu HTML checker has nothing to say about any page, and does see a fault', async () => {
+test('the Nu HTML checker has no message about any page, and finds a planted error', async () => {
 	const faulty = join(work, 'faulty.html');
 	writeFileSync(faulty, '<!doctype html><html lang="en"><title>x</title><p><div></div></p>');
 	const messages = await check([...pages().map((name) => join(releaseA, name)), pocket, faulty]);
 	const planted = messages.filter((message) => message.url.endsWith('/faulty.html'));
-	assert.ok(planted.some((message) => message.type === 'error'), 'the checker passes over a fault');
-	const told = messages.filter((message) => !planted.includes(message) && !mayStand(message))
+	assert.ok(planted.some((message) => message.type === 'error'), 'the checker misses the planted error');
+	const found = messages.filter((message) => !planted.includes(message) && !isExpected(message))
 		.map((m) => `${m.url}:${m.lastLine}: ${m.subType ?? m.type}: ${m.message}\n    ${m.extract?.trim()}`);
-	assert.equal(told.length, 0, `${told.length} messages:\n${[...new Set(told)].slice(0, 30).join('\n')}`);
+	assert.equal(found.length, 0, `${found.length} messages:\n${[...new Set(found)].slice(0, 30).join('\n')}`);
 });

@@ -83,5 +83,5 @@ test('make site: it says that the first run takes time, every page answers, and 
 	const before = await order();
 	await set(calc, 'core', '10 in');
 	await eventually(async () => assert.notEqual(await order(), before));
-	assert.deepEqual(page.faults, []);
+	assert.deepEqual(page.errors, []);
 });

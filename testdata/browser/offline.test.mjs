@@ -1,16 +1,16 @@
-// Saving on the device and changing to a new edition. The signal is lost for
-// real: the server is stopped.
+// Saving on the device and changing to a new edition. The server is stopped to test
+// without a signal.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { newPage, newPhone } from './lib/browser.mjs';
-import { agrees, ask, box, calculator, eventually, expected, openCard, ready, set, catalog, typed } from './lib/form.mjs';
+import { agrees, runCommand, box, calculator, eventually, expected, openCard, ready, set, catalog, readInputs } from './lib/form.mjs';
 import { mainJob, search } from './lib/journey.mjs';
 import { cached, hashes, saved, whole } from './lib/offline.mjs';
 import { serve } from './lib/server.mjs';
-import { alone, newSentence, pages, releaseA, releaseB, smallA, smallB, smallPage, spread } from './lib/site.mjs';
-import { like, say } from './lib/words.mjs';
+import { alone, newSentence, pages, releaseA, releaseB, starterA, starterB, starterPage, spread } from './lib/site.mjs';
+import { uiPattern, uiText } from './lib/words.mjs';
 
-// install opens the start page of a release once and waits until it is saved.
+// install opens the start page of a release and waits until the release is saved.
 async function install(t, { release = releaseA, ...options } = {}) {
 	const site = await serve(t, release, options);
 	const context = await newPhone(t);
@@ -20,9 +20,9 @@ async function install(t, { release = releaseA, ...options } = {}) {
 	return { site, context, page };
 }
 
-// Where the manual lies must not matter: the same is done below each path.
+// The manual works below any path of a server.
 for (const base of ['/', '/a/', '/a/b/']) {
-	test(`below ${base}: saved by one visit to the start page, then everything works with no signal`, async (t) => {
+	test(`below ${base}: saved by one visit to the start page, then everything works offline`, async (t) => {
 		const { site, context, page } = await install(t, { base });
 		whole(await cached(page), releaseA, base);
 		await page.close();
@@ -36,8 +36,8 @@ for (const base of ['/', '/a/', '/a/b/']) {
 		await saved(cold);
 		await mainJob(cold, site.url);
 		if (base === '/a/b/') await someCalculators(cold, site);
-		assert.deepEqual(cold.faults, []);
-		assert.deepEqual(context.foreign, []);
+		assert.deepEqual(cold.errors, []);
+		assert.deepEqual(context.foreignRequests, []);
 	});
 }
 
@@ -50,7 +50,7 @@ async function someCalculators(page, site) {
 	}
 }
 
-test('with no signal, search finds a page never visited and marks the words', async (t) => {
+test('offline, search finds a page never visited and marks the words', async (t) => {
 	const { site, page } = await install(t);
 	await site.stop();
 	await page.reload();
@@ -60,7 +60,7 @@ test('with no signal, search finds a page never visited and marks the words', as
 	await eventually(async () => assert.ok(await page.locator('#hits mark').count() > 0, 'no found word is marked'));
 });
 
-test('addresses with and without slash, index.html, .html and a query all open with no signal', async (t) => {
+test('addresses with and without slash, index.html, .html and a query all open offline', async (t) => {
 	const { site, context } = await install(t, { base: '/a/', redirectIndex: true });
 	await site.stop();
 	const page = await newPage(context);
@@ -78,7 +78,7 @@ test('addresses with and without slash, index.html, .html and a query all open w
 	assert.equal(await page.locator('h1').innerText(), lost);
 });
 
-test('a server that redirects index.html does not spoil what is saved', async (t) => {
+test('a server that redirects index.html does not break the saved pages', async (t) => {
 	const { site, page, context } = await install(t, { redirectIndex: true });
 	whole(await cached(page), releaseA);
 	await site.stop();
@@ -101,11 +101,11 @@ for (const [name, types] of [['application/octet-stream', undefined], ['text/pla
 	});
 }
 
-test('a missing file: nothing is called saved, and nothing half is cached', async (t) => {
-	const site = await serve(t, smallA, { answer: (path) => (path === smallPage ? { status: 404, body: 'gone' } : undefined) });
+test('a missing file: the page does not show "saved", and no file is cached', async (t) => {
+	const site = await serve(t, starterA, { answer: (path) => (path === starterPage ? { status: 404, body: 'gone' } : undefined) });
 	const page = await newPage(await newPhone(t));
 	await page.goto(site.url);
-	await page.locator('#saved', { hasText: say('ui.saved.changed') }).waitFor({ timeout: 30_000 });
+	await page.locator('#saved', { hasText: uiText('ui.saved.changed') }).waitFor({ timeout: 30_000 });
 	assert.deepEqual(await cached(page), []);
 });
 
@@ -115,60 +115,59 @@ for (const [what, answer] of [
 	['answers 500', { status: 500, body: 'oops' }],
 	['comes with partial content', { status: 206, body: 'x' }],
 ]) {
-	test(`in a new edition a file ${what}: the edition is refused and the old one still works whole`, async (t) => {
-		const { site, page, context } = await install(t, { release: smallA });
-		site.folder = smallB;
-		let asked = 0;
+	test(`in a new edition a file ${what}: the edition is rejected and the old one works completely`, async (t) => {
+		const { site, page, context } = await install(t, { release: starterA });
+		site.folder = starterB;
+		let requested = 0;
 		site.answer = (path) => {
-			if (path !== smallPage) return undefined;
-			asked++;
+			if (path !== starterPage) return undefined;
+			requested++;
 			return answer;
 		};
-		const gone = await refused(page);
-		assert.ok(gone, 'the new edition was accepted');
-		assert.ok(asked > 0, 'the broken file was never asked for');
+		assert.ok(await updateRejected(page), 'the new edition was accepted');
+		assert.ok(requested > 0, 'the broken file was never requested');
 		assert.ok(!await page.locator('#edition').isVisible(), 'a broken edition is offered');
-		whole(await cached(page), smallA);
+		whole(await cached(page), starterA);
 		await site.stop();
 		const cold = await newPage(context);
 		await cold.goto(site.url);
 		await saved(cold);
-		await cold.goto(`${site.url}${smallPage}`);
+		await cold.goto(`${site.url}${starterPage}`);
 		assert.ok(!(await cold.locator('main').innerText()).includes(newSentence));
 	});
 }
 
-// refused asks for an update and reports whether the new worker was thrown away.
-function refused(page) {
+// updateRejected starts an update and reports whether the new worker became redundant.
+function updateRejected(page) {
 	return page.evaluate(async () => {
 		const registration = await navigator.serviceWorker.getRegistration();
 		const found = new Promise((done) => registration.addEventListener('updatefound', () => done(registration.installing), { once: true }));
 		await registration.update().catch(() => {});
 		const worker = await found;
 		return new Promise((done) => {
-			const tell = () => { if (['installed', 'redundant', 'activated'].includes(worker.state)) done(worker.state === 'redundant'); };
-			worker.addEventListener('statechange', tell);
-			tell();
+			const check = () => { if (['installed', 'redundant', 'activated'].includes(worker.state)) done(worker.state === 'redundant'); };
+			worker.addEventListener('statechange', check);
+			check();
 		});
 	});
 }
 
-test('storage cleared: with no signal no page claims to be saved', async (t) => {
-	const { site, page, context } = await install(t, { release: smallA });
+test('storage cleared: offline no page shows "saved"', async (t) => {
+	const { site, page, context } = await install(t, { release: starterA });
 	const other = await newPage(context);
 	await other.goto(`${site.url}en/all.html`);
 	await saved(other);
 	await page.evaluate(async () => { for (const name of await caches.keys()) await caches.delete(name); });
 	await site.stop();
 	for (const p of [page, other]) {
-		await p.reload().catch(() => {}); // there is nothing to load: an error of the browser
+		await p.reload().catch(() => {}); // nothing is cached: the browser shows its error page
 		await p.waitForLoadState();
-		assert.equal(await p.locator('#saved', { hasText: say('ui.saved.yes') }).count(), 0, 'the claim is false');
+		assert.equal(await p.locator('#saved', { hasText: uiText('ui.saved.yes') }).count(), 0, 'the status is false');
 	}
 	await site.start();
 	await page.goto(site.url);
 	await saved(page);
-	whole(await cached(page), smallA);
+	whole(await cached(page), starterA);
 });
 
 for (const [what, clear] of [
@@ -181,74 +180,74 @@ for (const [what, clear] of [
 		for (const name of await caches.keys()) await caches.delete(name);
 	})],
 ]) {
-	test(`${what}: with no signal the open page stays, with its inputs`, async (t) => {
-		const { site, page, context } = await install(t, { release: smallA });
-		await page.goto(site.url + smallPage);
+	test(`${what}: offline the open page stays, with its inputs`, async (t) => {
+		const { site, page, context } = await install(t, { release: starterA });
+		await page.goto(site.url + starterPage);
 		const calc = await openCard(page, 'form-pressure');
 		await saved(page);
 		await set(calc, 'height', '7 ft');
 		await agrees(calc, 'form-pressure');
-		const own = await typed(calc);
+		const inputs = await readInputs(calc);
 		await page.evaluate(() => { window.opened = 'before'; });
 		await site.stop();
 		await clear(page, context, site.origin);
-		if (what.startsWith('site')) await page.locator('#saved', { hasText: say('ui.saved.gone') }).waitFor();
-		await page.waitForTimeout(1500); // a reload would have come by now
+		if (what.startsWith('site')) await page.locator('#saved', { hasText: uiText('ui.saved.gone') }).waitFor();
+		await page.waitForTimeout(1500); // longer than a reload would take
 		assert.equal(await page.evaluate(() => window.opened), 'before', 'the page was reloaded');
-		assert.deepEqual(await typed(calc), own);
+		assert.deepEqual(await readInputs(calc), inputs);
 		await set(calc, 'height', '6 ft');
 		await agrees(calc, 'form-pressure');
-		assert.deepEqual(page.faults, []);
+		assert.deepEqual(page.errors, []);
 	});
 }
 
-test('one saved file lost: with no signal the page says that it is not saved, with a signal it is mended', async (t) => {
-	const { site, page } = await install(t, { release: smallA });
-	const lose = () => page.evaluate(async (lost) => {
+test('one saved file lost: offline the page shows that it is not saved, online the file is fetched again', async (t) => {
+	const { site, page } = await install(t, { release: starterA });
+	const deleteFile = () => page.evaluate(async (lost) => {
 		const cache = await caches.open((await caches.keys())[0]);
 		return cache.delete(new URL(lost, location.href));
-	}, smallPage);
-	assert.ok(await lose());
+	}, starterPage);
+	assert.ok(await deleteFile());
 	await site.stop();
 	await page.reload();
-	await eventually(async () => assert.match(await page.locator('#saved').innerText(), like('ui.saved.part')));
+	await eventually(async () => assert.match(await page.locator('#saved').innerText(), uiPattern('ui.saved.part')));
 	await site.start();
 	await page.reload();
 	await saved(page);
-	whole(await cached(page), smallA);
-	// A wrong file in its place is not taken.
-	assert.ok(await lose());
-	site.answer = (path) => (path === smallPage ? { body: '<!doctype html><title>Sign in</title>' } : undefined);
+	whole(await cached(page), starterA);
+	// A wrong file in its place is not cached.
+	assert.ok(await deleteFile());
+	site.answer = (path) => (path === starterPage ? { body: '<!doctype html><title>Sign in</title>' } : undefined);
 	await page.reload();
-	await eventually(async () => assert.match(await page.locator('#saved').innerText(), like('ui.saved.part')));
-	assert.ok(!(await cached(page)).some(({ path }) => path === `/${smallPage}`), 'a wrong file was cached');
+	await eventually(async () => assert.match(await page.locator('#saved').innerText(), uiPattern('ui.saved.part')));
+	assert.ok(!(await cached(page)).some(({ path }) => path === `/${starterPage}`), 'a wrong file was cached');
 });
 
-test('a full device: the install fails cleanly, says so, and the old edition stays', async (t) => {
-	const { site, page, context } = await install(t, { release: smallA });
+test('a full device: the new edition is rejected, and the old one stays', async (t) => {
+	const { site, page, context } = await install(t, { release: starterA });
 	const devtools = await context.newCDPSession(page);
 	const { usage } = await devtools.send('Storage.getUsageAndQuota', { origin: site.origin });
 	await devtools.send('Storage.overrideQuotaForOrigin', { origin: site.origin, quotaSize: usage + 20_000 });
-	site.folder = smallB;
-	assert.ok(await refused(page), 'the new edition was cached beyond the quota');
-	whole(await cached(page), smallA);
+	site.folder = starterB;
+	assert.ok(await updateRejected(page), 'the new edition was cached beyond the quota');
+	whole(await cached(page), starterA);
 	await site.stop();
 	await page.reload();
 	await saved(page);
 });
 
-test('a first visit to a full device says that it is full', async (t) => {
-	const site = await serve(t, smallA);
+test('a first visit to a full device shows that it is full', async (t) => {
+	const site = await serve(t, starterA);
 	const context = await newPhone(t);
 	const page = await newPage(context);
 	const devtools = await context.newCDPSession(page);
 	await devtools.send('Storage.overrideQuotaForOrigin', { origin: site.origin, quotaSize: 100_000 });
 	await page.goto(site.url);
-	await page.locator('#saved', { hasText: say('ui.saved.full') }).waitFor({ timeout: 30_000 });
+	await page.locator('#saved', { hasText: uiText('ui.saved.full') }).waitFor({ timeout: 30_000 });
 	assert.deepEqual(await cached(page), []);
 });
 
-test('a new edition: offered, accepted by the reader, whole; typed inputs survive', async (t) => {
+test('a new edition: offered, accepted by the reader, complete; typed inputs are kept', async (t) => {
 	const { site, page, context } = await install(t, { maxAge: 31_536_000 });
 	const address = `${site.url}en/calc/wall-volume.html`;
 	await page.goto(address);
@@ -256,7 +255,7 @@ test('a new edition: offered, accepted by the reader, whole; typed inputs surviv
 	await ready(calc);
 	await set(calc, 'core', '6 in');
 	await agrees(calc, 'wall-volume');
-	const own = await typed(calc);
+	const inputs = await readInputs(calc);
 	const second = await newPage(context);
 	await second.goto(`${site.url}en/order-concrete.html`);
 	const third = await newPage(context);
@@ -266,12 +265,12 @@ test('a new edition: offered, accepted by the reader, whole; typed inputs surviv
 	site.folder = releaseB;
 	await page.evaluate(async () => (await navigator.serviceWorker.getRegistration()).update());
 	await page.locator('#edition').waitFor({ timeout: 30_000 });
-	// Until the reader accepts, both tabs keep working on A.
-	assert.deepEqual(await typed(calc), own, 'the offer touched what was typed');
+	// Until the reader accepts, both tabs use A.
+	assert.deepEqual(await readInputs(calc), inputs, 'the offer changed the inputs');
 	await set(calc, 'core', '10 in');
 	await agrees(calc, 'wall-volume');
 	await second.goto(`${site.url}en/blow-out.html`);
-	assert.ok(!(await second.locator('main').innerText()).includes(newSentence), 'a page of B came before it was accepted');
+	assert.ok(!(await second.locator('main').innerText()).includes(newSentence), 'a page of B was served before it was accepted');
 	await second.locator('#edition').waitFor();
 	const before = await edition(page);
 	assert.equal(await edition(second), before);
@@ -281,12 +280,12 @@ test('a new edition: offered, accepted by the reader, whole; typed inputs surviv
 		page.locator('#edition [data-do=change]').click(),
 	]);
 	await ready(calc);
-	await eventually(async () => assert.equal((await typed(calc)).find(([path]) => path === 'core')[1], '10 in', 'typed inputs are lost'));
+	await eventually(async () => assert.equal((await readInputs(calc)).find(([path]) => path === 'core')[1], '10 in', 'typed inputs are lost'));
 	await agrees(calc, 'wall-volume');
 	await second.getByText(newSentence).waitFor();
-	// The new edition has no such page: the tab keeps it, and the reader decides.
-	await third.locator('#edition').getByText(say('ui.update.newer', {}, 'es')).waitFor();
-	assert.equal(await third.evaluate(() => window.opened), 'before', 'a page that is gone was reloaded');
+	// The new edition lacks this page: the tab is not reloaded, but offers a reload.
+	await third.locator('#edition').getByText(uiText('ui.update.newer', {}, 'es')).waitFor();
+	assert.equal(await third.evaluate(() => window.opened), 'before', 'a page that B lacks was reloaded');
 	const after = await edition(page);
 	assert.notEqual(after, before, 'the edition is still A');
 	assert.equal(await edition(second), after);
@@ -303,13 +302,13 @@ test('a new edition: offered, accepted by the reader, whole; typed inputs surviv
 });
 
 test('a new edition: only files that differ are fetched', async (t) => {
-	const { site, page } = await install(t, { release: smallA });
+	const { site, page } = await install(t, { release: starterA });
 	site.requests.length = 0;
-	site.folder = smallB;
+	site.folder = starterB;
 	await page.evaluate(async () => (await navigator.serviceWorker.getRegistration()).update());
 	await page.locator('#edition').waitFor({ timeout: 30_000 });
-	const old = hashes(smallA);
-	const differ = [...hashes(smallB)].filter(([path, sum]) => old.get(path) !== sum).map(([path]) => path.slice(1));
+	const old = hashes(starterA);
+	const differ = [...hashes(starterB)].filter(([path, sum]) => old.get(path) !== sum).map(([path]) => path.slice(1));
 	assert.deepEqual([...new Set(site.requests)].sort(), differ.sort());
 	assert.ok(differ.length <= 4, `${differ}`);
 });
@@ -317,33 +316,33 @@ test('a new edition: only files that differ are fetched', async (t) => {
 function edition(page) {
 	return eventually(async () => {
 		const text = (await page.locator('#page-id').innerText()).trim();
-		assert.match(text, like('ui.edition'));
+		assert.match(text, uiPattern('ui.edition'));
 		return text;
 	});
 }
 
-test('a new edition appearing halfway through saving leaves no mixture', async (t) => {
-	const site = await serve(t, smallA);
+test('a new edition published during saving leaves no mixture', async (t) => {
+	const site = await serve(t, starterA);
 	const names = new Set();
 	site.answer = (path) => {
 		names.add(path);
-		if (names.size > 12) site.folder = smallB;
+		if (names.size > 12) site.folder = starterB;
 		return undefined;
 	};
 	const page = await newPage(await newPhone(t));
 	await page.goto(site.url);
-	await eventually(async () => assert.notEqual((await page.locator('#saved').innerText()).trim(), say('ui.saved.asking')), 30_000);
-	const a = hashes(smallA);
-	const b = hashes(smallB);
+	await eventually(async () => assert.notEqual((await page.locator('#saved').innerText()).trim(), uiText('ui.saved.asking')), 30_000);
+	const a = hashes(starterA);
+	const b = hashes(starterB);
 	await eventually(async () => {
 		const byCache = Map.groupBy ? Map.groupBy(await cached(page), (entry) => entry.cache) : group(await cached(page));
 		const line = (await page.locator('#saved').innerText()).trim();
-		assert.doesNotMatch(line, like('ui.saved.going'), 'still saving');
+		assert.doesNotMatch(line, uiPattern('ui.saved.going'), 'still saving');
 		for (const [cache, list] of byCache) {
 			const all = (release) => list.every(({ path, sum }) => release.get(path) === sum);
 			assert.ok(all(a) || all(b), `${cache} mixes two editions`);
 		}
-		if (byCache.size === 0) assert.notEqual(line, say('ui.saved.yes'), 'nothing is kept and yet called saved');
+		if (byCache.size === 0) assert.notEqual(line, uiText('ui.saved.yes'), 'nothing is cached, but the page shows "saved"');
 	}, 30_000);
 });
 
@@ -354,9 +353,9 @@ function group(list) {
 }
 
 test('caches of other apps and of other manuals on the same origin are left alone', async (t) => {
-	const site = await serve(t, smallA, { base: '/a/' });
+	const site = await serve(t, starterA, { base: '/a/' });
 	const page = await newPage(await newPhone(t));
-	await page.goto(`${site.url}app.webmanifest`); // a page of the origin without our script
+	await page.goto(`${site.url}app.webmanifest`); // an address of the origin without our script
 	await page.evaluate(async () => {
 		for (const name of ['another-app-v1', 'coursebook-/-1', 'coursebook-/a/b/-1', 'coursebook-/ab/-1', 'coursebook-/a/-old']) {
 			await (await caches.open(name)).put('/thing', new Response('keep me'));
@@ -364,30 +363,30 @@ test('caches of other apps and of other manuals on the same origin are left alon
 	});
 	await page.goto(site.url);
 	await saved(page);
-	site.folder = smallB;
+	site.folder = starterB;
 	await page.evaluate(async () => (await navigator.serviceWorker.getRegistration()).update());
 	await page.locator('#edition').waitFor({ timeout: 30_000 });
 	await Promise.all([page.waitForEvent('load', { timeout: 20_000 }), page.locator('#edition [data-do=change]').click()]);
 	await saved(page);
 	const names = (await page.evaluate(() => caches.keys())).sort();
 	for (const name of ['another-app-v1', 'coursebook-/-1', 'coursebook-/a/b/-1', 'coursebook-/ab/-1']) assert.ok(names.includes(name), `${name} was deleted`);
-	assert.ok(!names.includes('coursebook-/a/-old'), 'our own old cache was left lying');
+	assert.ok(!names.includes('coursebook-/a/-old'), 'the old cache of this manual was not deleted');
 	assert.equal(names.length, 5, `caches: ${names}`);
 });
 
-test('with no signal calculators show the command line’s example, and refuses bad input', async (t) => {
+test('offline calculators agree with the command and refuse bad input', async (t) => {
 	const { site, page } = await install(t);
 	await site.stop();
 	for (const { calculator: id, inputs } of spread(catalog, 9)) {
 		await page.goto(`${site.url}es/calc/${id}.html`);
 		const calc = calculator(page, id);
 		await ready(calc);
-		const first = (await typed(calc)).find(([path, text]) => /\d/.test(text) && inputs[path]?.unit !== undefined)[0];
+		const first = (await readInputs(calc)).find(([path, text]) => /\d/.test(text) && inputs[path]?.unit !== undefined)[0];
 		const good = await box(calc, first).locator('input').inputValue();
 		await set(calc, first, 'abc');
 		await box(calc, first).locator('.error').waitFor();
 		await set(calc, first, good);
-		const want = expected(ask(id, [], { lang: 'es' }));
+		const want = expected(runCommand(id, [], { lang: 'es' }));
 		await agrees(calc, id, { lang: 'es' });
 		assert.ok(Object.keys(want.outs).length > 0);
 	}

@@ -1,5 +1,4 @@
-// What is made for paper: pocket cards and posters, printed to PDF on both
-// usual papers and read back.
+// Pocket cards and posters, printed to PDF on A4 and Letter; the PDF is read.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { cpSync, appendFileSync, readFileSync, writeFileSync } from 'node:fs';
@@ -8,13 +7,13 @@ import { test } from 'node:test';
 import { newPage, newPhone } from './lib/browser.mjs';
 import { serve } from './lib/server.mjs';
 import { command, releaseA, root, work } from './lib/site.mjs';
-import { like, say } from './lib/words.mjs';
+import { uiPattern, uiText } from './lib/words.mjs';
 
 const papers = { A4: [595, 842], Letter: [612, 792] };
 const mm = 96 / 25.4;
 const point = 96 / 72;
 
-// addressed is the manual with an address, so that its posters bear codes.
+// withAddress builds the manual with an address, so that its posters have QR codes.
 let addressed;
 function withAddress() {
 	if (addressed) return addressed;
@@ -26,20 +25,21 @@ function withAddress() {
 	return addressed;
 }
 
-// edition is what the script writes on each card and poster.
+// edition is the text of the edition that the script writes on cards and posters.
 function edition(lang) {
-	return say('ui.edition', { id: JSON.parse(readFileSync(join(withAddress(), 'release.json'), 'utf8')).edition }, lang);
+	return uiText('ui.edition', { id: JSON.parse(readFileSync(join(withAddress(), 'release.json'), 'utf8')).edition }, lang);
 }
 
 async function open(t, path, folder = releaseA) {
 	const site = await serve(t, folder);
 	const page = await newPage(await newPhone(t, { saving: false }));
 	await page.goto(site.url + path);
-	await page.getByText(like('ui.edition', path.slice(0, 2))).first().waitFor({ state: 'attached' });
+	await page.getByText(uiPattern('ui.edition', path.slice(0, 2))).first().waitFor({ state: 'attached' });
 	return page;
 }
 
-// printed gives the sheets of a page: their size in points and their letters.
+// printed prints a page and returns the size of the paper in points and the text of
+// each sheet.
 async function printed(page, format) {
 	const file = join(work, `paper-${process.pid}-${format}.pdf`);
 	writeFileSync(file, await page.pdf({ format, preferCSSPageSize: true }));
@@ -51,11 +51,11 @@ async function printed(page, format) {
 
 const sized = (size, format) => size.every((length, i) => Math.abs(length - papers[format][i]) < 2);
 
-// words lists the words of a text, letters and digits alone.
+// words lists the words of a text: runs of letters and digits.
 const words = (text) => text.match(/[\p{L}\p{N}]+/gu) ?? [];
 
-// holds reports whether a sheet has all words of a text as often as the text.
-// Two cards are side by side, so that their lines are mixed.
+// missing lists the words of a text that a sheet has less often than the text. The
+// order does not count: two cards are side by side, so their lines are mixed.
 function missing(sheet, text) {
 	const left = new Map();
 	for (const word of words(sheet)) left.set(word, (left.get(word) ?? 0) + 1);
@@ -65,8 +65,8 @@ function missing(sheet, text) {
 	});
 }
 
-// textsOf gives the text of each part of the sheets. What a style sheet sets
-// between the two figures of an amount is a space here.
+// textsOf returns the text of each part of the sheets, with a space between the two
+// figures of a quantity, where the style sheet adds punctuation.
 function textsOf(page, sheets) {
 	return page.locator(sheets).evaluateAll((list) => list.map((sheet) => [...sheet.querySelectorAll('h2, p, li')].map((part) => {
 		const copy = part.cloneNode(true);
@@ -75,7 +75,7 @@ function textsOf(page, sheets) {
 	})));
 }
 
-// lay gives the box of every part as it is printed, in mm and in points.
+// lay returns the printed sizes of sheets, rows and cards in mm and of type in points.
 async function lay(page, format) {
 	await page.emulateMedia({ media: 'print' });
 	await page.setViewportSize({ width: Math.round(papers[format][0] * point), height: Math.round(papers[format][1] * point) });
@@ -114,7 +114,7 @@ for (const lang of ['en', 'es']) {
 				assert.ok(sheet.width < 191 && sheet.height < 257, `a sheet of ${sheet.width} by ${sheet.height} mm`);
 				assert.ok(sheet.rows.length <= 2 && sheet.cards.length <= 4, `${sheet.cards.length} cards on a sheet`);
 				assert.ok(sheet.rows.every((height) => height < 128.5), `rows of ${sheet.rows} mm: ${sheet.cards.map((card) => card.title)}`);
-				assert.deepEqual(sheet.cards.filter((card) => card.over).map((card) => card.title), [], 'cards that run over');
+				assert.deepEqual(sheet.cards.filter((card) => card.over).map((card) => card.title), [], 'cards that overflow');
 				assert.ok(sheet.least >= 8, `type of ${sheet.least} pt`);
 			}
 		});
@@ -139,7 +139,7 @@ for (const lang of ['en', 'es']) {
 	}
 }
 
-test('the crew talk stands first, with its seven checks', async (t) => {
+test('the crew talk is first, with its seven checks', async (t) => {
 	const page = await open(t, 'en/cards.html');
 	const first = page.locator('.pocket').first();
 	assert.equal(await first.locator('.boxes > li').count(), 7);
@@ -160,14 +160,14 @@ test('no card has more than nine checks, and every procedure with checks has its
 	}
 });
 
-test('without an address a poster says how to get to the page, and bears no code', async (t) => {
+test('without an address a poster gives the way to the page and has no QR code', async (t) => {
 	const page = await open(t, 'en/posters.html');
 	assert.equal(await page.locator('svg.qr').count(), 0);
 	const first = page.locator('.poster').first();
 	const title = await first.locator('h2').innerText();
 	const name = await page.locator('.brand').innerText();
 	const text = (await first.innerText()).replace(/\s+/g, ' ');
-	assert.ok(text.includes(say('ui.poster.find', { name: name.trim(), title })), text);
+	assert.ok(text.includes(uiText('ui.poster.find', { name: name.trim(), title })), text);
 });
 
 test('on grey paper signal words are white on black, and every other text is dark on white', async (t) => {
@@ -186,15 +186,15 @@ test('on grey paper signal words are white on black, and every other text is dar
 	}
 });
 
-test('both are one touch from the list of all pages, and read well on a phone', async (t) => {
+test('both are linked from the list of all pages and fit a phone’s screen', async (t) => {
 	const site = await serve(t, withAddress());
 	const page = await newPage(await newPhone(t, { saving: false, viewport: { width: 320, height: 640 } }));
 	for (const key of ['ui.cards', 'ui.posters']) {
 		await page.goto(`${site.url}en/all.html`);
-		await page.getByRole('link', { name: say(key), exact: true }).click();
-		assert.equal(await page.locator('main h1').innerText(), say(key));
+		await page.getByRole('link', { name: uiText(key), exact: true }).click();
+		assert.equal(await page.locator('main h1').innerText(), uiText(key));
 		const wide = await page.evaluate(() => document.documentElement.scrollWidth);
 		assert.ok(wide <= 320, `${key}: ${wide} px wide`);
 	}
-	assert.deepEqual(page.faults, []);
+	assert.deepEqual(page.errors, []);
 });

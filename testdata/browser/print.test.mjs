@@ -1,14 +1,14 @@
-// On paper: a procedure and a calculator page, printed to PDF and read back.
+// A procedure and a calculator, printed to PDF; the PDF is read.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { newPage, newPhone } from './lib/browser.mjs';
-import { calculator, expected, ask, openCard, ready, set, agrees } from './lib/form.mjs';
+import { calculator, expected, runCommand, openCard, ready, set, agrees } from './lib/form.mjs';
 import { serve } from './lib/server.mjs';
 import { releaseA, work } from './lib/site.mjs';
-import { say } from './lib/words.mjs';
+import { uiText } from './lib/words.mjs';
 
 async function open(t, path, options = {}) {
 	const site = await serve(t, releaseA);
@@ -17,8 +17,7 @@ async function open(t, path, options = {}) {
 	return page;
 }
 
-// paper prints to PDF and gives the number of pages, their size and the text
-// of each page.
+// paper prints to PDF and returns the number of pages, their size and their texts.
 async function paper(page, name, options = {}) {
 	const file = join(work, `${name}-${process.pid}.pdf`);
 	writeFileSync(file, await page.pdf({ format: 'Letter', preferCSSPageSize: true, ...options }));
@@ -39,7 +38,7 @@ test('a procedure on paper: all steps, checks and ticks, hold points, title, dat
 	assert.match(flat, /en\/blow-out\.html/, 'no address');
 	assert.match(flat, /DANGER/);
 	for (const control of ['ui.checks.clear', 'ui.search.short', 'ui.settings', 'ui.all', 'ui.skip']) {
-		assert.ok(!flat.includes(say(control)), `the control “${say(control)}” is printed`);
+		assert.ok(!flat.includes(uiText(control)), `the control “${uiText(control)}” is printed`);
 	}
 });
 
@@ -47,7 +46,7 @@ test('a long procedure on paper: no step or check is split between pages', async
 	const page = await open(t, 'en/order-concrete.html');
 	const { count, pages } = await paper(page, 'long');
 	assert.ok(count >= 2 && count <= 12, `${count} pages`);
-	// Letters alone: paper adds brackets round the other system of units.
+	// Letters only: on paper the other system of units is in brackets.
 	const letters = (text) => text.replace(/[^\p{L}]/gu, '');
 	const sheets = pages.map(letters);
 	const rows = (await page.locator('ol.steps > li, ul.checks li').allInnerTexts()).map(letters);
@@ -62,13 +61,13 @@ test('a calculator on paper: the reader’s inputs and results in ink, tables an
 	await ready(calc);
 	await set(calc, 'height', '9 ft');
 	await agrees(calc, 'form-pressure');
-	const { outs } = expected(ask('form-pressure', [['height', '9 ft']]));
+	const { outs } = expected(runCommand('form-pressure', [['height', '9 ft']]));
 	const { flat, count, size } = await paper(page, 'calculator');
 	assert.ok(count >= 2 && count <= 15, `${count} pages`);
 	assert.match(size, /612 x 792|595/, `paper of ${size}`);
 	for (const [path, text] of Object.entries(outs)) assert.ok(flat.includes(text.replace(/\s+/g, ' ')), `${path} ${text} is not on paper`);
 	assert.ok(flat.includes('9 ft'), 'the input is not on paper');
-	for (const control of ['ui.calc.reset', 'ui.search.short', 'ui.settings']) assert.ok(!flat.includes(say(control)), `${say(control)} is printed`);
+	for (const control of ['ui.calc.reset', 'ui.search.short', 'ui.settings']) assert.ok(!flat.includes(uiText(control)), `${uiText(control)} is printed`);
 
 	await page.goto(page.url().replace('.html', '-source.html'));
 	const second = await paper(page, 'second');
@@ -77,36 +76,36 @@ test('a calculator on paper: the reader’s inputs and results in ink, tables an
 	for (const title of titles) assert.ok(second.flat.includes(title.replace(/\s+/g, ' ').trim()), `“${title}” is not on paper`);
 });
 
-test('a closed calculator on paper: what it answers and where it is, never the example; open, the reader’s own numbers', async (t) => {
+test('a closed calculator on paper: its title and address, never the example; an open one: the reader’s results', async (t) => {
 	const page = await open(t, 'en/order-concrete.html');
 	const card = page.locator('[data-card=wall-volume]');
 	const answer = await card.locator('.answer').innerText();
-	assert.ok(answer.startsWith(say('ui.card.example')), answer);
-	const never = async (name) => {
+	assert.ok(answer.startsWith(uiText('ui.card.example')), answer);
+	const noExample = async (name) => {
 		const { flat } = await paper(page, name);
 		for (const part of [await card.locator('h3').innerText(), 'en/calc/wall-volume.html']) assert.ok(flat.includes(part), `${name}: “${part}” is not on paper`);
-		for (const part of [say('ui.card.example'), say('ui.calc.example'), say('ui.card.open'), say('ui.card.close'), 'Order in cubic yards']) assert.ok(!flat.includes(part), `${name}: “${part}” is printed`);
+		for (const part of [uiText('ui.card.example'), uiText('ui.calc.example'), uiText('ui.card.open'), uiText('ui.card.close'), 'Order in cubic yards']) assert.ok(!flat.includes(part), `${name}: “${part}” is printed`);
 	};
-	await never('closed');
+	await noExample('closed');
 	const calc = await openCard(page, 'wall-volume');
-	await never('opened');
+	await noExample('opened');
 	await set(calc, 'core', '6 in');
 	await agrees(calc, 'wall-volume');
 	await calc.locator('[data-do=reset]').waitFor();
 	const { flat } = await paper(page, 'own');
-	const { outs } = expected(ask('wall-volume', [['core', '6 in']]));
-	assert.ok(flat.includes(outs['order-yd'].replace(/\s+/g, ' ')), 'the reader’s own result is not on paper');
-	assert.ok(!flat.includes(say('ui.card.example')));
+	const { outs } = expected(runCommand('wall-volume', [['core', '6 in']]));
+	assert.ok(flat.includes(outs['order-yd'].replace(/\s+/g, ' ')), 'the reader’s result is not on paper');
+	assert.ok(!flat.includes(uiText('ui.card.example')));
 });
 
-test('on paper both systems of units stand, whatever the reader chose', async (t) => {
+test('on paper both systems of units are printed for every choice of units', async (t) => {
 	const page = await open(t, 'en/order-concrete.html');
 	await page.evaluate(() => { document.documentElement.dataset.units = 'metric'; });
 	const { flat } = await paper(page, 'units');
-	assert.match(flat, /120 ft \(3[67](\.\d+)? m\)/, 'the author’s own figure is lost on paper');
+	assert.match(flat, /120 ft \(3[67](\.\d+)? m\)/, 'the author’s figure is not on paper');
 });
 
-test('in the dark, paper is still white', async (t) => {
+test('with the dark colours, paper is white', async (t) => {
 	const page = await open(t, 'en/blow-out.html', { colorScheme: 'dark' });
 	await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
 	const { ink, ground } = await page.evaluate(() => {

@@ -1,14 +1,14 @@
-// What a reader does with the manual on a phone, with a signal.
+// A reader's use of the manual on a phone, online.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { join } from 'node:path';
 import { newPage, newPhone } from './lib/browser.mjs';
-import { agrees, box, calculator, eventually, ready, set, shown, typed, units } from './lib/form.mjs';
+import { agrees, box, calculator, eventually, ready, set, readResult, readInputs, units } from './lib/form.mjs';
 import { choose, mainJob, search } from './lib/journey.mjs';
 import { serve } from './lib/server.mjs';
 import { alone, files, releaseA, releaseB, root } from './lib/site.mjs';
-import { like, say } from './lib/words.mjs';
+import { uiPattern, uiText } from './lib/words.mjs';
 
 async function phone(t, options = {}) {
 	const site = await serve(t, releaseA);
@@ -19,10 +19,10 @@ async function phone(t, options = {}) {
 test('the main job, in English and Spanish', async (t) => {
 	const { site, page, context } = await phone(t);
 	await mainJob(page, site.url);
-	assert.deepEqual(context.foreign, []);
+	assert.deepEqual(context.foreignRequests, []);
 });
 
-// What a hand may type, and the page that must be among the first three.
+// Search texts, and the page that must be among the first three hits.
 const queries = [
 	['blow-out', 'en/blow-out.html'], ['blowout', 'en/blow-out.html'],
 	['radi', 'en/radius-wall.html'], ['consoli', 'en/internal-vibration.html'],
@@ -30,38 +30,38 @@ const queries = [
 	['stinger', 'en/internal-vibration.html'], ['dry line', 'en/string-line.html'], ['yardage', 'en/order-concrete.html'],
 ];
 
-test('search finds exact words, beginnings, slips of the finger and other words for a thing', async (t) => {
+test('search finds exact words, beginnings, typing errors and synonyms', async (t) => {
 	const { site, page } = await phone(t);
 	await page.goto(site.url);
 	for (const [text, wanted] of queries) {
 		const found = (await search(page, text)).map((hit) => hit.page);
 		assert.ok([...new Set(found)].slice(0, 3).includes(wanted), `“${text}” finds ${found}, not ${wanted}`);
 	}
-	assert.match(await page.locator('#hits [role=status]').innerText(), like('ui.search.many'));
+	assert.match(await page.locator('#hits [role=status]').innerText(), uiPattern('ui.search.many'));
 });
 
-test('search finds the trade’s signs wherever the manual has them', async (t) => {
+test('search finds the trade’s signs that the manual contains', async (t) => {
 	const { site, page } = await phone(t);
 	await page.goto(site.url);
 	const text = files(join(root, 'content/en')).map((name) => readFileSync(join(root, 'content/en', name), 'utf8')).join('\n');
 	let tried = 0;
 	for (const sign of ['3/8', '1/2', '#5', '#4', "f'c", '10M', '15M', '2x4']) {
-		const there = new RegExp(`(^|[^\\w/#.-])${sign.replace(/[/#']/g, '\\$&')}($|[^\\w/])`, 'm');
-		if (!there.test(text)) continue;
+		const pattern = new RegExp(`(^|[^\\w/#.-])${sign.replace(/[/#']/g, '\\$&')}($|[^\\w/])`, 'm');
+		if (!pattern.test(text)) continue;
 		tried++;
 		const hits = await search(page, sign);
 		assert.ok(hits.length > 0, `“${sign}” is in the manual and is not found`);
 		const bodies = await Promise.all(hits.slice(0, 3).map(async (hit) => (await page.request.get(site.url + hit.page)).text()));
 		assert.ok(bodies.every((body) => body.replaceAll('&#39;', "'").includes(sign)), `“${sign}” finds pages without it: ${JSON.stringify(hits.slice(0, 3))}`);
 	}
-	assert.ok(tried >= 2, 'the manual holds none of the signs');
+	assert.ok(tried >= 2, 'the manual contains none of the signs');
 });
 
-test('a search for nothing says so and shows the way to all pages', async (t) => {
+test('a search with no hit shows it and a link to all pages', async (t) => {
 	const { site, page } = await phone(t);
 	await page.goto(site.url);
 	await search(page, 'zzzzqqqq');
-	assert.equal(await page.locator('#hits [role=status]').innerText(), say('ui.search.none', { q: 'zzzzqqqq' }));
+	assert.equal(await page.locator('#hits [role=status]').innerText(), uiText('ui.search.none', { q: 'zzzzqqqq' }));
 	await page.locator('#hits li a').first().click();
 	await page.waitForURL(/all\.html/);
 });
@@ -83,7 +83,7 @@ test('search works from the keyboard and jumps to the section', async (t) => {
 			const over = document.elementFromPoint(left + 8, top + height / 2);
 			return { top, bottom: innerHeight, free: over === head || head.contains(over) };
 		});
-		assert.ok(place.top >= 0 && place.top < place.bottom && place.free, `the section is not in sight: ${JSON.stringify(place)}`);
+		assert.ok(place.top >= 0 && place.top < place.bottom && place.free, `the section is not visible: ${JSON.stringify(place)}`);
 	});
 	await page.locator('#q').fill('brace');
 	await page.locator('#hits').waitFor();
@@ -91,7 +91,7 @@ test('search works from the keyboard and jumps to the section', async (t) => {
 	await page.locator('#hits').waitFor({ state: 'hidden' });
 });
 
-test('ticks are remembered for each site and cleared only on the second touch', async (t) => {
+test('ticks are stored for each site and cleared only on the second touch', async (t) => {
 	const { site, page } = await phone(t);
 	await page.goto(`${site.url}en/blow-out.html`);
 	const ticks = page.locator('ul.checks input');
@@ -101,7 +101,7 @@ test('ticks are remembered for each site and cleared only on the second touch', 
 	await page.locator('ul.checks label').nth(2).click();
 	await page.reload();
 	assert.deepEqual(await ticks.evaluateAll((list) => list.map((tick) => tick.checked)), [false, true, true, ...Array(all - 3).fill(false)]);
-	assert.equal(await count.innerText(), say('ui.checks.count', { n: 2, all }));
+	assert.equal(await count.innerText(), uiText('ui.checks.count', { n: 2, all }));
 
 	await page.locator('.settings summary').click();
 	await page.locator('#job').fill('Lot 7');
@@ -115,13 +115,13 @@ test('ticks are remembered for each site and cleared only on the second touch', 
 
 	const clear = page.locator('.check-foot button').first();
 	await clear.click();
-	assert.equal(await clear.innerText(), say('ui.checks.sure', { n: 2 }));
+	assert.equal(await clear.innerText(), uiText('ui.checks.sure', { n: 2 }));
 	assert.equal(await page.locator('ul.checks input:checked').count(), 2, 'one touch cleared the ticks');
 	await clear.click();
 	assert.equal(await page.locator('ul.checks input:checked').count(), 0);
 	await page.reload();
 	assert.equal(await page.locator('ul.checks input:checked').count(), 0, 'cleared ticks come back');
-	assert.deepEqual(page.faults, []);
+	assert.deepEqual(page.errors, []);
 });
 
 test('the blow-out page is one touch away from every page', async (t) => {
@@ -129,24 +129,24 @@ test('the blow-out page is one touch away from every page', async (t) => {
 	for (const name of ['index.html', 'en/order-concrete.html', 'en/calc/wall-volume.html', 'es/string-line.html', 'en/all.html', '404.html']) {
 		await page.goto(site.url + name);
 		const alarm = page.locator('.alarm');
-		assert.ok(await alarm.isVisible(), `${name} has no way to the blow-out page`);
+		assert.ok(await alarm.isVisible(), `${name} has no link to the blow-out page`);
 		await page.evaluate(() => scrollTo(0, document.body.scrollHeight));
 		await alarm.click();
 		await page.waitForURL(/blow-out\.html/);
 	}
 });
 
-test('units, role and light are remembered from page to page', async (t) => {
+test('units, role and light are stored for all pages', async (t) => {
 	const { site, page } = await phone(t);
 	await page.goto(`${site.url}en/order-concrete.html`);
 	const amount = page.locator('main .q:visible').first();
-	assert.ok(await amount.locator('.us').isVisible() && await amount.locator('.si').isVisible(), 'without a choice both systems show');
+	assert.ok(await amount.locator('.us').isVisible() && await amount.locator('.si').isVisible(), 'without a choice both systems are visible');
 	await choose(page, 'units', 'metric');
 	await page.goto(`${site.url}en/placing-by-lifts.html`);
-	assert.equal(await page.locator('main .us:visible').count(), 0, 'US units show to a metric reader');
+	assert.equal(await page.locator('main .us:visible').count(), 0, 'US units are visible with metric');
 	assert.ok(await page.locator('main .si:visible').count() > 3);
 	await choose(page, 'units', 'us');
-	assert.equal(await page.locator('main .si:visible').count(), 0, 'metric units show to a US reader');
+	assert.equal(await page.locator('main .si:visible').count(), 0, 'metric units are visible with US');
 	assert.ok(await page.locator('main .us:visible').count() > 3);
 
 	await page.goto(site.url);
@@ -155,16 +155,16 @@ test('units, role and light are remembered from page to page', async (t) => {
 	const marked = page.locator('[data-roles]:has(.mine)');
 	assert.ok(await marked.count() > 2, 'the role marks nothing');
 	for (const roles of await marked.evaluateAll((list) => list.map((item) => item.dataset.roles))) assert.match(roles, /vibrator-hand/);
-	assert.equal(await page.locator('.mine').first().innerText(), say('ui.mine'));
+	assert.equal(await page.locator('.mine').first().innerText(), uiText('ui.mine'));
 
 	await choose(page, 'light', 'dark');
 	await page.reload();
 	const paper = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
 	assert.ok(paper.match(/\d+/g).slice(0, 3).every((part) => Number(part) < 60), `dark is ${paper}`);
-	assert.deepEqual(page.faults, []);
+	assert.deepEqual(page.errors, []);
 });
 
-test('a page without a twin leads to the other language’s start page', async (t) => {
+test('a page without a translation links to the other language’s start page', async (t) => {
 	const { site, page } = await phone(t);
 	site.folder = releaseB;
 	await page.goto(`${site.url}en/${alone}.html`);
@@ -173,7 +173,7 @@ test('a page without a twin leads to the other language’s start page', async (
 	assert.equal(await page.locator('html').getAttribute('lang'), 'es');
 });
 
-test('Spanish calculator, decimal comma: labels, results and refusals agree with the command line', async (t) => {
+test('Spanish calculator, decimal comma: labels, results and refusals agree with the command', async (t) => {
 	const { site, page } = await phone(t);
 	await page.goto(`${site.url}es/calc/form-pressure.html`);
 	const calc = calculator(page, 'form-pressure');
@@ -186,17 +186,17 @@ test('Spanish calculator, decimal comma: labels, results and refusals agree with
 	await agrees(calc, 'form-pressure', style);
 	await set(calc, 'height', '2.75');
 	await eventually(async () => {
-		const { outs, none, errors } = await shown(calc);
+		const { outs, none, errors } = await readResult(calc);
 		assert.deepEqual(outs, {});
-		assert.equal(none, say('ui.calc.see-input', {}, 'es'));
-		assert.match(errors.join(), /2,75/, 'the refusal does not say how to write it');
+		assert.equal(none, uiText('ui.calc.see-input', {}, 'es'));
+		assert.match(errors.join(), /2,75/, 'the refusal does not show how to write it');
 	});
 	const label = await box(calc, 'height').locator('label').innerText();
 	assert.ok(label.length > 3 && !/Height placed/.test(label), `the label is English: ${label}`);
-	assert.deepEqual(page.faults, []);
+	assert.deepEqual(page.errors, []);
 });
 
-test('going to metric and back gives back the very texts that were typed', async (t) => {
+test('changing to metric and back restores the typed texts', async (t) => {
 	const { site, page } = await phone(t);
 	await page.goto(`${site.url}en/calc/form-pressure.html`);
 	const calc = calculator(page, 'form-pressure');
@@ -204,49 +204,49 @@ test('going to metric and back gives back the very texts that were typed', async
 	await units(calc, 'us');
 	for (const [path, text] of [['height', '9 ft 3 1/2 in'], ['thickness', '0.65 ft'], ['temperature', '21.5 °C'], ['pump-rate', '11']]) await set(calc, path, text);
 	await agrees(calc, 'form-pressure');
-	const before = await typed(calc);
+	const before = await readInputs(calc);
 	await units(calc, 'metric');
 	await agrees(calc, 'form-pressure', { units: 'metric' });
-	assert.notDeepEqual(await typed(calc), before, 'nothing was converted');
+	assert.notDeepEqual(await readInputs(calc), before, 'nothing was converted');
 	await units(calc, 'us');
-	await eventually(async () => assert.deepEqual(await typed(calc), before));
+	await eventually(async () => assert.deepEqual(await readInputs(calc), before));
 	await units(calc, 'metric');
 	await agrees(calc, 'form-pressure', { units: 'metric' });
 	await set(calc, 'height', '3');
 	await agrees(calc, 'form-pressure', { units: 'metric' });
 	await units(calc, 'us');
-	await eventually(async () => assert.notEqual((await typed(calc)).find(([path]) => path === 'height')[1], '9 ft 3 1/2 in', 'an edited input was overwritten by an older text'));
+	await eventually(async () => assert.notEqual((await readInputs(calc)).find(([path]) => path === 'height')[1], '9 ft 3 1/2 in', 'an edited input was overwritten by an older text'));
 	await agrees(calc, 'form-pressure');
 });
 
-test('typed inputs are kept, marked as the reader’s own, and go back to the example on request', async (t) => {
+test('typed inputs are stored, marked as the reader’s, and reset to the example on request', async (t) => {
 	const { site, page } = await phone(t);
 	await page.goto(`${site.url}en/calc/wall-volume.html`);
 	const calc = calculator(page, 'wall-volume');
 	await ready(calc);
-	const example = await typed(calc);
-	assert.equal(await calc.locator('[data-part=tag]').innerText(), say('ui.calc.example'));
+	const example = await readInputs(calc);
+	assert.equal(await calc.locator('[data-part=tag]').innerText(), uiText('ui.calc.example'));
 	await set(calc, 'core', '6 in');
 	await set(calc, 'runs.2.length', '31 ft 2 in');
 	await agrees(calc, 'wall-volume');
-	const own = await typed(calc);
+	const inputs = await readInputs(calc);
 	await page.reload();
 	await ready(calc);
-	await eventually(async () => assert.deepEqual(await typed(calc), own));
-	await eventually(async () => assert.equal(await calc.locator('[data-part=tag]').innerText(), say('ui.calc.yours')));
+	await eventually(async () => assert.deepEqual(await readInputs(calc), inputs));
+	await eventually(async () => assert.equal(await calc.locator('[data-part=tag]').innerText(), uiText('ui.calc.yours')));
 	await agrees(calc, 'wall-volume');
 	await calc.locator('[data-do=reset]').click();
-	await eventually(async () => assert.deepEqual(await typed(calc), example));
+	await eventually(async () => assert.deepEqual(await readInputs(calc), example));
 	await agrees(calc, 'wall-volume');
-	await eventually(async () => assert.equal(await calc.locator('[data-part=tag]').innerText(), say('ui.calc.example')));
+	await eventually(async () => assert.equal(await calc.locator('[data-part=tag]').innerText(), uiText('ui.calc.example')));
 });
 
-test('while one types, a result is never older than the refusal beside it', async (t) => {
+test('during typing a refusal and a result are never shown together', async (t) => {
 	const { site, page } = await phone(t);
 	await page.goto(`${site.url}en/calc/form-pressure.html`);
 	const calc = calculator(page, 'form-pressure');
 	await ready(calc);
-	// Watch every change of the page: an error and a number are never shown together.
+	// Checked at every change of the page.
 	await page.evaluate(() => {
 		window.clashes = [];
 		const section = document.querySelector('section.calc');

@@ -1,6 +1,6 @@
-// `npm test`: builds the manual once, starts one browser, and lets node's own
-// test runner go over the test files. `npm test -- search` takes only the
-// files whose name contains "search".
+// `npm test`: builds the manual, starts one browser and runs all test files with
+// Node's test runner. `npm test -- search` runs only the files whose names contain
+// "search".
 import { spawn } from 'node:child_process';
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';

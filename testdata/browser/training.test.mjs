@@ -1,5 +1,5 @@
-// The training: questions answered and marked, reviews that come back, answers
-// carried to another device, and the sheet to sign.
+// The training: answering and marking questions, repetition, export and import of
+// answers, and the sign-off sheet.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { createRequire } from 'node:module';
@@ -10,11 +10,11 @@ import { pathToFileURL } from 'node:url';
 import { newPage, newPhone } from './lib/browser.mjs';
 import { eventually } from './lib/form.mjs';
 import { choose as setting } from './lib/journey.mjs';
-import { lookAt } from './lib/look.mjs';
+import { measure } from './lib/measure.mjs';
 import { serve } from './lib/server.mjs';
 import { work } from './lib/site.mjs';
 import { choose, check, drawn, feet, metres, pocket, put, site as built, type } from './lib/training.mjs';
-import { like, say } from './lib/words.mjs';
+import { uiPattern, uiText } from './lib/words.mjs';
 
 const noon = new Date('2026-11-25T12:00:00');
 
@@ -30,15 +30,16 @@ async function open(t, path, { at = noon, ...options } = {}) {
 const question = (page, n) => page.locator(`#q-${n}`);
 const verdict = (q) => q.locator('.verdict');
 
+// says waits for a verdict, with the days until the question is asked again.
 async function says(q, key, days) {
-	const text = say(key) + (days === undefined ? '' : ' ' + say('ui.train.back', { n: days }));
+	const text = uiText(key) + (days === undefined ? '' : ' ' + uiText('ui.train.back', { n: days }));
 	await eventually(async () => assert.equal((await verdict(q).innerText()).trim(), text));
 }
 
-test('a choice: marked in words, the reason and the page that explains; another try', async (t) => {
+test('a choice: marked in words, with the reason and a link to the page; another try', async (t) => {
 	const { page } = await open(t, 'en/lesson-corner.html');
 	const q = question(page, 1);
-	assert.ok(await q.locator(':scope > .reply').isHidden(), 'the answer stands there before one is given');
+	assert.ok(await q.locator(':scope > .reply').isHidden(), 'the answer is visible before the question is answered');
 	await check(q);
 	await says(q, 'ui.train.pick');
 	await choose(q, 1);
@@ -46,17 +47,17 @@ test('a choice: marked in words, the reason and the page that explains; another 
 	assert.equal(await q.locator('strong').innerText(), 'The long side');
 	assert.ok(await q.getByText('It anchors the corner.').isVisible());
 	assert.equal(await q.locator('.reply a').getAttribute('href'), 'pour.html');
-	await q.getByRole('button', { name: say('ui.train.retry') }).click();
+	await q.getByRole('button', { name: uiText('ui.train.retry') }).click();
 	assert.equal(await q.locator(':checked').count(), 0);
 	assert.ok(await q.locator(':scope > .reply').isHidden());
 	await choose(q, 2);
 	await says(q, 'ui.train.right', 2);
-	await q.getByRole('link', { name: say('ui.train.next') }).click();
+	await q.getByRole('link', { name: uiText('ui.train.next') }).click();
 	assert.match(page.url(), /#q-2$/);
-	assert.deepEqual(page.faults, []);
+	assert.deepEqual(page.errors, []);
 });
 
-test('a picture: the figure stands with its text, and its choice is marked', async (t) => {
+test('a picture: the figure has its text, and the choice is marked', async (t) => {
 	const { page } = await open(t, 'en/lesson-corner.html');
 	const q = question(page, 3);
 	assert.equal(await q.locator('img').getAttribute('alt'), 'Two lines that meet');
@@ -68,29 +69,29 @@ test('a picture: the figure stands with its text, and its choice is marked', asy
 
 const order = ['Look up', 'Stand aside', 'Shout', 'Stop the pump'];
 
-test('an order: shuffled, touched in order, taken back, marked', async (t) => {
+test('an order: shuffled, clicked in order, undone, marked', async (t) => {
 	const { page } = await open(t, 'en/lesson-corner.html');
 	const q = question(page, 2);
 	assert.notDeepEqual(await q.locator('.ordering button span').allInnerTexts(), order);
 	await put(q, ['Shout']);
 	await says(q, 'ui.train.pick');
 	await q.locator('.ordering button', { hasText: 'Shout' }).click();
-	assert.equal(await q.locator('[aria-pressed=true]').count(), 0, 'a second touch does not take a step back');
+	assert.equal(await q.locator('[aria-pressed=true]').count(), 0, 'a second click does not undo a step');
 	await put(q, [...order].reverse());
 	await says(q, 'ui.train.not-right', 2);
 	assert.deepEqual(await q.locator('.reply ol > li').allInnerTexts(), order);
-	await q.getByRole('button', { name: say('ui.train.retry') }).click();
+	await q.getByRole('button', { name: uiText('ui.train.retry') }).click();
 	await put(q, order);
 	await says(q, 'ui.train.right', 2);
 });
 
-test('keys alone: a choice and an order are answered without a touch', async (t) => {
+test('keyboard only: a choice and an order are answered', async (t) => {
 	const { page } = await open(t, 'en/lesson-corner.html');
 	await question(page, 1).locator('input').first().focus();
 	await page.keyboard.press('ArrowDown');
 	await page.keyboard.press('Enter');
 	await says(question(page, 1), 'ui.train.right', 2);
-	assert.equal(await page.evaluate(() => document.activeElement.textContent), say('ui.train.retry'), 'the focus is lost after an answer');
+	assert.equal(await page.evaluate(() => document.activeElement.textContent), uiText('ui.train.retry'), 'the focus is lost after an answer');
 	for (const step of order) {
 		await question(page, 2).locator('.ordering button', { hasText: step }).focus();
 		await page.keyboard.press('Space');
@@ -100,9 +101,9 @@ test('keys alone: a choice and an order are answered without a touch', async (t)
 	await says(question(page, 2), 'ui.train.right', 2);
 });
 
-// The right answer is the hypotenuse (Euclid, Elements I.47), from what the
-// page states, not from the program.
-test('numbers: fresh each time, marked by the formula within the tolerance, the arithmetic shown', async (t) => {
+// The right answer is the hypotenuse (Euclid, Elements I.47) of the numbers on the
+// page; it is computed here, not by the program.
+test('numbers: drawn anew each time, marked by the formula within the tolerance, with the arithmetic', async (t) => {
 	const { page } = await open(t, 'en/lesson-square.html');
 	const q = question(page, 1);
 	const seen = new Set();
@@ -112,19 +113,19 @@ test('numbers: fresh each time, marked by the formula within the tolerance, the 
 		const right = Math.hypot(...given.map(feet));
 		const off = i % 2 ? 0.5 / 12 : 0.1 / 12; // 1/2 in. is beyond 1/4 in., 1/10 in. within
 		await type(q, `${right + off} ft`);
-		await eventually(async () => assert.match(await verdict(q).innerText(), new RegExp('^' + say(i % 2 ? 'ui.train.not-right' : 'ui.train.right'))));
+		await eventually(async () => assert.match(await verdict(q).innerText(), new RegExp('^' + uiText(i % 2 ? 'ui.train.not-right' : 'ui.train.right'))));
 		const shown = (await q.locator('strong').innerText()).split(': ')[1];
 		assert.ok(Math.abs(feet(shown) - right) <= 1 / 16 / 12, `${shown} for ${given}`);
 		await q.locator('.work summary').click();
 		assert.ok(await q.locator('.work li').count() >= 1);
-		await q.getByRole('button', { name: say('ui.train.again') }).click();
+		await q.getByRole('button', { name: uiText('ui.train.again') }).click();
 		await eventually(async () => assert.notEqual((await drawn(q)).join(), given.join()));
 	}
 	assert.ok(seen.size >= 3, `the numbers hardly change: ${[...seen]}`);
-	assert.deepEqual(page.faults, []);
+	assert.deepEqual(page.errors, []);
 });
 
-test('numbers that cannot be read: said at the question, nothing kept, the answer stays hidden', async (t) => {
+test('numbers that cannot be parsed: reported at the question, nothing stored, the answer stays hidden', async (t) => {
 	const { page } = await open(t, 'en/lesson-square.html');
 	const q = question(page, 1);
 	await drawn(q);
@@ -132,7 +133,7 @@ test('numbers that cannot be read: said at the question, nothing kept, the answe
 	await says(q, 'ui.train.pick');
 	for (const text of ['long', '12 kg', '1,5']) {
 		await type(q, text);
-		await eventually(async () => assert.match(await verdict(q).innerText(), like('ui.train.unread')));
+		await eventually(async () => assert.match(await verdict(q).innerText(), uiPattern('ui.train.unread')));
 		assert.ok(await q.locator(':scope > .reply').isHidden());
 		assert.equal(await q.locator('input').getAttribute('aria-invalid'), 'true');
 	}
@@ -147,15 +148,16 @@ test('numbers in metres with a decimal comma, in Spanish', async (t) => {
 	await eventually(async () => assert.match((await drawn(q)).join(' '), /^\d+,\d+ m \d+,\d+ m$/));
 	const right = Math.hypot(...(await drawn(q)).map(metres));
 	await type(q, right.toFixed(3).replace('.', ','));
-	await eventually(async () => assert.equal(await verdict(q).innerText(), say('ui.train.right', {}, 'es') + ' ' + say('ui.train.back', { n: 2 }, 'es')));
+	await eventually(async () => assert.equal(await verdict(q).innerText(), uiText('ui.train.right', {}, 'es') + ' ' + uiText('ui.train.back', { n: 2 }, 'es')));
 	assert.match(await q.locator('strong').innerText(), /\d+,\d+ m$/);
 });
 
+// due is the number of due questions that the page shows.
 async function due(page) {
 	return Number((await page.locator('[data-part=due-said]').innerText()).match(/\d+/)?.[0] ?? 0);
 }
 
-test('reviews come back after 2, 7 and 30 days, and after a slip again in 2', async (t) => {
+test('questions are due after 2, 7 and 30 days, after a wrong answer in 2', async (t) => {
 	const { page, url } = await open(t, 'en/lesson-eyes.html');
 	const q = question(page, 1);
 	let day = 0;
@@ -178,7 +180,7 @@ test('reviews come back after 2, 7 and 30 days, and after a slip again in 2', as
 	assert.equal(await due(page), 0, 'due a day early');
 	await page.goto(url + 'en/lesson-eyes.html');
 	await choose(q, 1);
-	await says(q, 'ui.train.right', 1); // an early answer moves nothing
+	await says(q, 'ui.train.right', 1); // an early answer changes nothing
 	for (const [wait, number, key, next] of [[1, 1, 'ui.train.right', 7], [7, 1, 'ui.train.right', 30], [30, 2, 'ui.train.not-right', 2], [2, 1, 'ui.train.right', 7]]) {
 		await at(wait - 1);
 		const early = await due(page);
@@ -186,7 +188,7 @@ test('reviews come back after 2, 7 and 30 days, and after a slip again in 2', as
 		assert.equal(early, 0, `due a day before ${wait} days are over`);
 		assert.equal(await due(page), 1, `not due after ${wait} days`);
 		await page.goto(url + 'index.html');
-		assert.equal(await page.locator('[data-due]').innerText(), say('ui.train.home', { n: 1 }));
+		assert.equal(await page.locator('[data-due]').innerText(), uiText('ui.train.home', { n: 1 }));
 		await page.goto(url + 'en/training.html');
 		await answer(number, key, next);
 	}
@@ -202,33 +204,35 @@ test('a lesson is done when each of its questions was right once, in either lang
 	await choose(question(page, 3), 2); // wrong
 	await page.goto(url + 'en/training.html');
 	const done = page.locator('[data-part=done]');
-	assert.equal(await done.innerText(), say('ui.train.done', { n: 0, all: 3 }));
+	assert.equal(await done.innerText(), uiText('ui.train.done', { n: 0, all: 3 }));
 	await page.goto(url + 'es/lesson-eyes.html');
 	await choose(question(page, 3), 1);
 	await page.goto(url + 'es/training.html');
-	assert.equal(await done.innerText(), say('ui.train.done', { n: 1, all: 3 }, 'es'));
-	assert.equal(await page.locator('.lessons li', { hasText: 'Cuide los ojos' }).locator('.mine').innerText(), say('ui.train.finished', {}, 'es'));
+	assert.equal(await done.innerText(), uiText('ui.train.done', { n: 1, all: 3 }, 'es'));
+	assert.equal(await page.locator('.lessons li', { hasText: 'Cuide los ojos' }).locator('.mine').innerText(), uiText('ui.train.finished', {}, 'es'));
 	await page.goto(url + 'en/course-foreman.html');
-	assert.equal(await done.innerText(), say('ui.train.done', { n: 1, all: 3 }));
+	assert.equal(await done.innerText(), uiText('ui.train.done', { n: 1, all: 3 }));
 });
 
-async function saved(page, name) {
+// exportAnswers clicks the export and returns the path of the file and its suggested
+// name.
+async function exportAnswers(page, name) {
 	const [file] = await Promise.all([page.waitForEvent('download'), page.locator('[data-do=train-export]').click()]);
 	const path = join(work, `${process.pid}-${name}.json`);
 	await file.saveAs(path);
 	return { path, name: file.suggestedFilename() };
 }
 
-async function read(page, path) {
+async function importAnswers(page, path) {
 	await page.locator('[data-do=train-import]').setInputFiles(path);
 }
 
-test('answers go to another device in a file; of two the later counts, and nothing is lost', async (t) => {
+test('answers are exported and imported; of two answers the later is used, and none is lost', async (t) => {
 	const one = await open(t, 'en/lesson-eyes.html');
 	await choose(question(one.page, 1), 1);
 	await choose(question(one.page, 2), 1); // wrong
 	await one.page.goto(one.url + 'en/training.html');
-	const file = await saved(one.page, 'one');
+	const file = await exportAnswers(one.page, 'one');
 	assert.equal(file.name, 'training-all-2026-11-25.json');
 
 	const two = await open(t, 'en/lesson-eyes.html', { at: new Date(noon.getTime() + 86_400_000) });
@@ -236,25 +240,25 @@ test('answers go to another device in a file; of two the later counts, and nothi
 	await choose(question(two.page, 3), 1);
 	await two.page.goto(two.url + 'en/training.html');
 	await setting(two.page, 'role', 'foreman');
-	await read(two.page, file.path);
-	await eventually(async () => assert.equal(await two.page.locator('[data-part=carried]').innerText(), say('ui.train.taken', { n: 2 })));
-	assert.equal(await two.page.locator('[data-part=done]').innerText(), say('ui.train.done', { n: 1, all: 3 }));
-	const both = await saved(two.page, 'two');
+	await importAnswers(two.page, file.path);
+	await eventually(async () => assert.equal(await two.page.locator('[data-part=carried]').innerText(), uiText('ui.train.taken', { n: 2 })));
+	assert.equal(await two.page.locator('[data-part=done]').innerText(), uiText('ui.train.done', { n: 1, all: 3 }));
+	const both = await exportAnswers(two.page, 'two');
 	assert.equal(both.name, 'training-foreman-2026-11-26.json');
 	const { answers } = JSON.parse(readFileSync(both.path, 'utf8'));
 	assert.deepEqual(Object.values(answers).map((a) => a.ok), [true, true, true]);
 
-	await read(one.page, both.path);
-	await eventually(async () => assert.equal(await one.page.locator('[data-part=carried]').innerText(), say('ui.train.taken', { n: 3 })));
-	assert.equal(await one.page.locator('[data-part=done]').innerText(), say('ui.train.done', { n: 1, all: 3 }));
+	await importAnswers(one.page, both.path);
+	await eventually(async () => assert.equal(await one.page.locator('[data-part=carried]').innerText(), uiText('ui.train.taken', { n: 3 })));
+	assert.equal(await one.page.locator('[data-part=done]').innerText(), uiText('ui.train.done', { n: 1, all: 3 }));
 });
 
-test('a strange file is refused in words and changes nothing', async (t) => {
+test('a file of another format is refused and changes nothing', async (t) => {
 	const { page, url } = await open(t, 'en/lesson-eyes.html');
 	await choose(question(page, 1), 1);
 	await page.goto(url + 'en/training.html');
-	const kept = () => page.evaluate(() => JSON.stringify(Object.entries(localStorage).filter(([k]) => k.endsWith('answers'))));
-	const before = await kept();
+	const stored = () => page.evaluate(() => JSON.stringify(Object.entries(localStorage).filter(([k]) => k.endsWith('answers'))));
+	const before = await stored();
 	const good = '{"box":1,"due":20000,"at":1,"ok":true}';
 	for (const text of ['', 'no json', '[]', 'null', '{"training":2,"answers":{}}', '{"training":1}', '{"training":1,"answers":[]}', '{"coursebook":1,"kept":{}}',
 		`{"training":1,"answers":{"lesson-eyes.1.x":${good},"a b":${good}}}`, `{"training":1,"answers":{"__proto__":${good}}}`,
@@ -263,14 +267,14 @@ test('a strange file is refused in words and changes nothing', async (t) => {
 		const path = join(work, `${process.pid}-strange.json`);
 		writeFileSync(path, text);
 		await page.locator('[data-part=carried]').evaluate((p) => (p.textContent = ''));
-		await read(page, path);
-		await eventually(async () => assert.equal(await page.locator('[data-part=carried]').innerText(), say('ui.train.strange'), text));
-		assert.equal(await kept(), before, text);
+		await importAnswers(page, path);
+		await eventually(async () => assert.equal(await page.locator('[data-part=carried]').innerText(), uiText('ui.train.strange'), text));
+		assert.equal(await stored(), before, text);
 	}
-	assert.deepEqual(page.faults, []);
+	assert.deepEqual(page.errors, []);
 });
 
-test('a question that the manual no longer asks is not counted', async (t) => {
+test('a question that the manual no longer contains is not counted', async (t) => {
 	const { page, url } = await open(t, 'en/training.html');
 	await page.evaluate(() => localStorage.setItem(`coursebook ${location.pathname.replace('en/training.html', '')} answers`, '{"lesson-gone.1.abc":{"box":1,"due":1,"at":1,"ok":true}}'));
 	await page.reload();
@@ -279,13 +283,13 @@ test('a question that the manual no longer asks is not counted', async (t) => {
 	assert.ok(await page.locator('[data-due]').isHidden());
 });
 
-test('where the browser keeps nothing, it says so, and questions still work', async (t) => {
+test('without storage the page shows a note, and questions work', async (t) => {
 	const server = await serve(t, built);
 	const context = await newPhone(t, { saving: false });
 	await context.addInitScript(() => Object.defineProperty(window, 'localStorage', { get() { throw new Error('refused'); } }));
 	const page = await newPage(context);
 	await page.goto(server.url + 'en/training.html');
-	assert.equal(await page.locator('[data-part=unkept]').innerText(), say('ui.unkept'));
+	assert.equal(await page.locator('[data-part=unkept]').innerText(), uiText('ui.unkept'));
 	await page.goto(server.url + 'en/lesson-eyes.html');
 	await choose(question(page, 1), 1);
 	await says(question(page, 1), 'ui.train.right', 2);
@@ -304,7 +308,7 @@ test('without the module a question of numbers keeps its printed numbers and ans
 	assert.match(await q.locator('strong').innerText(), /\d+' \d+/);
 });
 
-test('without script every question stands with its answer folded', async (t) => {
+test('without script every question is shown with its answer folded', async (t) => {
 	const { page } = await open(t, 'en/lesson-square.html', { javaScriptEnabled: false });
 	const q = question(page, 1);
 	const given = (await q.locator('.given .fresh .us').allInnerTexts()).map(feet);
@@ -326,15 +330,15 @@ test('the sign-off sheet prints on one page, with name, lines for both, date and
 		writeFileSync(file, await page.pdf({ format, preferCSSPageSize: true }));
 		assert.match(execFileSync('pdfinfo', [file], { encoding: 'utf8' }), /^Pages:\s+1$/m, `${format}: more than one page`);
 		const text = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).replace(/\s+/g, ' ');
-		for (const part of [say('ui.sign.title', { course: 'Course of the foreman' }), 'Invented Hand', say('ui.sign.date'), say('ui.sign.trainer'), say('ui.sign.hand'),
+		for (const part of [uiText('ui.sign.title', { course: 'Course of the foreman' }), 'Invented Hand', uiText('ui.sign.date'), uiText('ui.sign.trainer'), uiText('ui.sign.hand'),
 			'Reads the string.', 'Signs the day off.', '2026-11-25', 'en/course-foreman.html']) {
 			assert.ok(text.includes(part), `${format}: no “${part}”: ${text}`);
 		}
-		for (const part of ['Three short lessons', say('ui.sign.print'), 'Fill a corner']) assert.ok(!text.includes(part), `“${part}” is printed`);
+		for (const part of ['Three short lessons', uiText('ui.sign.print'), 'Fill a corner']) assert.ok(!text.includes(part), `“${part}” is printed`);
 	}
 });
 
-test('asked, answered and listed, the training passes axe in light and dark, with targets for gloves and text to read in the sun', async (t) => {
+test('all pages of the training pass axe in light and dark and have the sizes and contrasts of other pages', async (t) => {
 	const { page, context, url } = await open(t, 'en/lesson-corner.html', { reducedMotion: 'reduce' });
 	await context.addInitScript({ path: createRequire(import.meta.url).resolve('axe-core/axe.min.js') });
 	for (const name of ['en/lesson-corner.html', 'en/lesson-square.html', 'en/training.html', 'en/course-foreman.html']) {
@@ -354,14 +358,14 @@ test('asked, answered and listed, the training passes axe in light and dark, wit
 			await page.emulateMedia({ colorScheme });
 			assert.deepEqual(await page.evaluate(async () => (await window.axe.run(document, { resultTypes: ['violations'] })).violations
 				.flatMap((v) => v.nodes.map((node) => `${v.id}: ${node.target.join(' ')}`))), [], `${name}, ${colorScheme}`);
-			assert.deepEqual(await page.evaluate(lookAt.contrast), [], `${name}, ${colorScheme}`);
+			assert.deepEqual(await page.evaluate(measure.contrast), [], `${name}, ${colorScheme}`);
 		}
-		assert.deepEqual(await page.evaluate(lookAt.targets), [], name);
-		assert.deepEqual(await page.evaluate(lookAt.reflow), [], name);
+		assert.deepEqual(await page.evaluate(measure.targets), [], name);
+		assert.deepEqual(await page.evaluate(measure.reflow), [], name);
 	}
 });
 
-test('the one-file edition trains too, and its file carries the answers', async (t) => {
+test('the training works in the one-file edition, and its exported file contains the answers', async (t) => {
 	const context = await newPhone(t);
 	const page = await newPage(context);
 	const address = pathToFileURL(pocket).href;
@@ -371,12 +375,12 @@ test('the one-file edition trains too, and its file carries the answers', async 
 	const right = Math.hypot(...(await drawn(q)).map(feet));
 	await type(q, `${right} ft`);
 	await says(q, 'ui.train.right', 2);
-	await q.getByRole('link', { name: say('ui.train.next') }).click();
+	await q.getByRole('link', { name: uiText('ui.train.next') }).click();
 	assert.match(decodeURIComponent(page.url()), /#en\.lesson-square\.q-2$/);
 	assert.equal(await article.getAttribute('id'), 'en.lesson-square');
 	await page.goto(`${address}#es.lesson-corner`);
 	await choose(article.locator('.question').first(), 2);
-	await eventually(async () => assert.match(await article.locator('.verdict').first().innerText(), new RegExp(say('ui.train.right', {}, 'es'))));
+	await eventually(async () => assert.match(await article.locator('.verdict').first().innerText(), new RegExp(uiText('ui.train.right', {}, 'es'))));
 	const before = await page.evaluate(() => Object.values(localStorage).find((v) => v.includes('lesson-square')));
 	const path = join(work, `${process.pid}-pocket.json`);
 	writeFileSync(path, JSON.stringify({ coursebook: 1, kept: { answers: before.replaceAll(/"at":\d+/g, '"at":5').replaceAll(/"box":1/g, '"box":3') } }));
@@ -390,6 +394,6 @@ test('the one-file edition trains too, and its file carries the answers', async 
 	assert.equal(await article.locator('[data-part=due-list] a').count(), 2);
 	await article.locator('[data-part=due-list] a').first().click();
 	await eventually(async () => assert.match(await article.getAttribute('id'), /^en\.lesson-/));
-	assert.deepEqual(page.faults, []);
-	assert.deepEqual(context.foreign, []);
+	assert.deepEqual(page.errors, []);
+	assert.deepEqual(context.foreignRequests, []);
 });

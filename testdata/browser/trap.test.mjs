@@ -1,33 +1,33 @@
-// The module stops on an error. A wrapper around its instance plants the error:
-// it throws where the code would trap.
+// The module traps. A wrapper around the exports of its instance throws the error that
+// a trap throws.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { newPage, newPhone } from './lib/browser.mjs';
-import { agrees, calculator, eventually, ready, set, typed } from './lib/form.mjs';
+import { agrees, calculator, eventually, ready, set, readInputs } from './lib/form.mjs';
 import { search } from './lib/journey.mjs';
 import { serve } from './lib/server.mjs';
 import { releaseA } from './lib/site.mjs';
-import { say } from './lib/words.mjs';
+import { uiText } from './lib/words.mjs';
 
-// plant lets the next n requests trap that are sent while window.bad is n > 0,
-// and notes for each instance how often it was called after its trap.
+// plant installs the wrapper. The next window.bad requests trap; window.instances
+// lists for each instance the number of calls after its trap.
 function plant() {
 	window.bad = 0;
 	window.instances = [];
 	const instantiate = WebAssembly.instantiate;
 	WebAssembly.instantiate = async (...args) => {
 		const instance = await instantiate(...args);
-		const noted = { trapped: false, calledAfter: 0 };
-		window.instances.push(noted);
+		const record = { trapped: false, calledAfter: 0 };
+		window.instances.push(record);
 		const guard = (f) => (...a) => {
-			if (noted.trapped) noted.calledAfter++;
+			if (record.trapped) record.calledAfter++;
 			return f(...a);
 		};
 		const { memory, _initialize, buffer, answer } = instance.exports;
 		return { exports: { memory, _initialize, buffer: guard(buffer), answer: guard((n) => {
 			if (window.bad > 0) {
 				window.bad--;
-				noted.trapped = true;
+				record.trapped = true;
 				throw new WebAssembly.RuntimeError('unreachable');
 			}
 			return answer(n);
@@ -48,51 +48,51 @@ const trap = (page, n) => page.evaluate((times) => { window.bad = times; }, n);
 const instances = (page) => page.evaluate(() => window.instances);
 const why = (calc) => calc.locator('[data-part=why]');
 
-test('a trapped module is started again, the request repeated, and the page says so', async (t) => {
+test('a trapped module is started again, the request repeated, and the page shows it', async (t) => {
 	const { page } = await open(t, 'es/calc/wall-volume.html');
 	const calc = calculator(page, 'wall-volume');
 	await ready(calc);
 	await trap(page, 1);
 	await set(calc, 'core', '10 in');
 	await agrees(calc, 'wall-volume', { lang: 'es' });
-	assert.equal((await why(calc).innerText()).trim(), say('ui.restarted', {}, 'es'));
+	assert.equal((await why(calc).innerText()).trim(), uiText('ui.restarted', {}, 'es'));
 	assert.deepEqual(await instances(page), [{ trapped: true, calledAfter: 0 }, { trapped: false, calledAfter: 0 }]);
-	// Spanish texts and units are there for the new instance too.
+	// The new instance has the Spanish texts too.
 	await set(calc, 'core', '6 in');
 	await agrees(calc, 'wall-volume', { lang: 'es' });
-	assert.deepEqual(page.faults, []);
+	assert.deepEqual(page.errors, []);
 });
 
-test('a second trap stops the module; inputs are kept, no result is shown, and the next visit works', async (t) => {
+test('a second trap stops the module; inputs are stored, no result is shown, and the next visit works', async (t) => {
 	const { page } = await open(t, 'en/calc/wall-volume.html');
 	const calc = calculator(page, 'wall-volume');
 	await ready(calc);
 	await trap(page, 2);
 	await set(calc, 'core', '10 in');
-	await eventually(async () => assert.equal((await why(calc).innerText()).trim(), say('ui.stopped')));
+	await eventually(async () => assert.equal((await why(calc).innerText()).trim(), uiText('ui.stopped')));
 	assert.ok(await calc.locator('fieldset.fields').evaluate((fields) => fields.disabled), 'the inputs are open');
-	assert.equal((await typed(calc)).find(([path]) => path === 'core')[1], '10 in');
-	assert.equal(await calc.locator('.lead dd:visible').count(), 0, 'a result is shown for inputs that were not worked out');
+	assert.equal((await readInputs(calc)).find(([path]) => path === 'core')[1], '10 in');
+	assert.equal(await calc.locator('.lead dd:visible').count(), 0, 'a result is shown for inputs that were not computed');
 	assert.deepEqual(await instances(page), [{ trapped: true, calledAfter: 0 }, { trapped: true, calledAfter: 0 }]);
 	await page.locator('#q').fill('wall');
 	await page.locator('#hits').waitFor();
-	assert.equal((await page.locator('#hits .count').innerText()).trim(), say('ui.stopped'));
+	assert.equal((await page.locator('#hits .count').innerText()).trim(), uiText('ui.stopped'));
 	assert.equal((await instances(page)).length, 2, 'the module was started a third time');
 	await page.reload();
 	await ready(calc);
-	assert.equal((await typed(calc)).find(([path]) => path === 'core')[1], '10 in', 'what was typed is lost');
+	assert.equal((await readInputs(calc)).find(([path]) => path === 'core')[1], '10 in', 'the typed input is lost');
 	await agrees(calc, 'wall-volume');
 });
 
-test('inputs that trap every time can be set back to the example', async (t) => {
+test('inputs that trap every time can be reset to the example', async (t) => {
 	const { page } = await open(t, 'en/calc/wall-volume.html');
 	const calc = calculator(page, 'wall-volume');
 	await ready(calc);
 	await trap(page, 1000);
 	await set(calc, 'core', '10 in');
-	await eventually(async () => assert.equal((await why(calc).innerText()).trim(), say('ui.stopped')));
+	await eventually(async () => assert.equal((await why(calc).innerText()).trim(), uiText('ui.stopped')));
 	await calc.locator('[data-do=reset]').click();
-	await eventually(async () => assert.notEqual((await typed(calc)).find(([path]) => path === 'core')[1], '10 in'));
+	await eventually(async () => assert.notEqual((await readInputs(calc)).find(([path]) => path === 'core')[1], '10 in'));
 	await page.reload();
 	await ready(calc);
 	await agrees(calc, 'wall-volume');
@@ -105,11 +105,11 @@ test('a trap in a search: the index is loaded again and the search answered', as
 	await trap(page, 1);
 	const after = await search(page, 'dry line');
 	assert.deepEqual(after.map((hit) => hit.page + hit.hash), before.map((hit) => hit.page + hit.hash));
-	assert.ok((await page.locator('#hits .count').innerText()).includes(say('ui.restarted')));
+	assert.ok((await page.locator('#hits .count').innerText()).includes(uiText('ui.restarted')));
 	assert.ok((await instances(page)).every(({ calledAfter }) => calledAfter === 0));
 });
 
-test('a trap while the module starts is no end either', async (t) => {
+test('after a trap during its start the module is started again', async (t) => {
 	const { page } = await open(t, 'en/calc/wall-volume.html');
 	await page.addInitScript(() => { window.bad = 1; });
 	await page.reload();

@@ -1,14 +1,13 @@
-// Which browser, and how it is started. It reaches nothing but this machine.
-// Chromium's headless shell is the same engine without windows, tabs and
-// address bar around it, and much quicker. Where there is none the whole browser
-// does; COURSEBOOK_CHROMIUM names either.
+// The path and options of the browser. Chromium's headless shell is preferred: it is
+// the same engine without a window and starts faster. Otherwise the full browser
+// is used. COURSEBOOK_CHROMIUM sets the path of either.
 import { execFileSync } from 'node:child_process';
 
 export const phone = { width: 360, height: 740 };
 export const desk = { width: 1280, height: 800 };
 
-// An address that is neither https nor this machine's own, as on a job-site
-// network; the browser is configured to find it here.
+// A host that is neither https nor local, as on a job-site network. The browser
+// resolves it to 127.0.0.1.
 export const plainHost = 'manual.example';
 
 export const launchOptions = {

@@ -1,14 +1,14 @@
-// Works a calculator's form the way a hand would, and asks the command line
-// for the same case.
+// Fills and reads a calculator's form, and runs the command with the same inputs.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { binary, command, root } from './site.mjs';
 
-// catalog is the list of calculators as the command line gives it.
+// catalog is the list of calculators that the command prints.
 export const catalog = JSON.parse(command('calc', '-json'));
 
+// calculator is the section of a calculator on a page.
 export function calculator(page, id) { return page.locator(`section.calc[data-calc="${id}"]`); }
 
 // numbers lists the inputs of a calculator that take a number, by path.
@@ -16,8 +16,7 @@ export function numbers(inputs) {
 	return Object.entries(inputs).filter(([, field]) => field.unit !== undefined).map(([path]) => path);
 }
 
-// openCard opens the closed card of a calculator on a page that places it, and
-// gives the calculator.
+// openCard opens the card of a calculator and returns the calculator.
 export async function openCard(page, id) {
 	const card = page.locator(`[data-card="${id}"]:visible`).first();
 	const button = card.locator('.open button');
@@ -36,16 +35,16 @@ export async function openCards(page) {
 	}
 }
 
-// ready waits until the calculator answers: its inputs are open. It starts
-// when it comes near the screen.
+// ready waits until the inputs of a calculator are enabled. A calculator starts
+// only near the screen, so it is scrolled into view.
 export async function ready(calc) {
 	await calc.scrollIntoViewIfNeeded();
 	await calc.locator('fieldset.fields:not([disabled])').waitFor({ timeout: 20_000 });
 }
 
-// typed reads the form: path and text of every input, as the command line
-// takes them. A list without rows is path=''.
-export function typed(calc) {
+// readInputs returns path and text of every visible input, in the form of the
+// command's arguments. A list without rows is path=''.
+export function readInputs(calc) {
 	return calc.evaluate((section) => {
 		const text = (box) => {
 			const radio = box.querySelector('input[type=radio]');
@@ -72,15 +71,15 @@ export function typed(calc) {
 	});
 }
 
-// shown reads what the form displays: lead and other results by path, lists
-// as rows of texts, notes, and whether a result is on show at all. Where the
-// printed example shows both systems of units, one is read.
-export function shown(calc, system = 'us') {
-	return calc.evaluate((section, part) => {
+// readResult returns the visible result: outputs by path, lists as rows of texts,
+// notes, errors, and the text shown if there is no result. If the page's example
+// shows both systems of units, only the given system is returned.
+export function readResult(calc, system = 'us') {
+	return calc.evaluate((section, figureClass) => {
 		const seen = (node) => node.checkVisibility({ checkVisibilityCSS: true });
 		const text = (node) => {
-			const own = node.querySelector(`.q ${part}`);
-			return (own && seen(own) ? own : node).innerText.trim();
+			const figure = node.querySelector(`.q ${figureClass}`);
+			return (figure && seen(figure) ? figure : node).innerText.trim();
 		};
 		const outs = {};
 		for (const box of section.querySelectorAll('[data-out]')) {
@@ -102,8 +101,9 @@ export function shown(calc, system = 'us') {
 	}, system === 'us' ? '.us' : '.si');
 }
 
-// Asking the command line: a run that is refused gives {refused: its words}.
-export function ask(id, entries, { units = 'us', mark = 'point', lang = 'en' } = {}) {
+// runCommand runs a calculator by the command. Refused inputs return {refused:
+// the printed error}.
+export function runCommand(id, entries, { units = 'us', mark = 'point', lang = 'en' } = {}) {
 	const options = ['-json', '-units', units, '-lang', lang, ...(mark === 'comma' ? ['-comma'] : [])];
 	try {
 		const out = execFileSync(binary, ['calc', id, ...options, ...entries.map(([path, text]) => `${path}=${text}`)],
@@ -115,7 +115,7 @@ export function ask(id, entries, { units = 'us', mark = 'point', lang = 'en' } =
 	}
 }
 
-// expected puts the command line's answer into the shape of shown().
+// expected converts the command's answer to the form of readResult.
 export function expected(answer) {
 	const outs = {};
 	const lists = {};
@@ -130,15 +130,15 @@ export function expected(answer) {
 	return { outs, lists };
 }
 
-// agrees waits until the page shows what the command line says for the texts
-// that are in the form, and fails with both where it never does.
+// agrees waits until the page shows the command's result for the present inputs,
+// and returns that result. It fails with both results at the timeout.
 export async function agrees(calc, id, style = {}) {
-	const entries = await typed(calc);
-	const answer = ask(id, entries, style);
-	assert.ok(!answer.refused, `${id}: the command line refuses what the form holds: ${answer.refused}\n${JSON.stringify(entries)}`);
+	const entries = await readInputs(calc);
+	const answer = runCommand(id, entries, style);
+	assert.ok(!answer.refused, `${id}: the command refuses the inputs of the form: ${answer.refused}\n${JSON.stringify(entries)}`);
 	const want = expected(answer);
 	await eventually(async () => {
-		const { outs, lists, none } = await shown(calc, style.units);
+		const { outs, lists, none } = await readResult(calc, style.units);
 		assert.equal(none, '', 'the page shows no result');
 		assert.deepEqual(squeeze({ outs, lists: full(lists) }), squeeze({ outs: want.outs, lists: full(want.lists) }),
 			`${id} with ${JSON.stringify(entries)}`);
@@ -146,17 +146,17 @@ export async function agrees(calc, id, style = {}) {
 	return want;
 }
 
-// Empty lists are not shown; an empty one and none are the same.
+// full drops empty lists, which the page does not show.
 function full(lists) { return Object.fromEntries(Object.entries(lists).filter(([, rows]) => rows.length > 0)); }
 
-// Spaces of every kind count as one; order of keys does not count.
+// squeeze replaces every run of spaces of any kind by one space and sorts keys.
 function squeeze(value) {
 	const sorted = (v) => (v && typeof v === 'object' && !Array.isArray(v)
 		? Object.fromEntries(Object.keys(v).sort().map((key) => [key, sorted(v[key])])) : v);
 	return JSON.parse(JSON.stringify(sorted(value)).replace(/[\s\u00a0\u202f\u2009]+/g, ' '));
 }
 
-// eventually repeats a check until it holds; its last failure is the test's.
+// eventually repeats a check until it passes; at the timeout it throws the last error.
 export async function eventually(check, timeout = 8000) {
 	const end = Date.now() + timeout;
 	for (;;) {
@@ -169,14 +169,14 @@ export async function eventually(check, timeout = 8000) {
 	}
 }
 
-// box is the place of one input: a field, or a cell of a list (runs.2.length).
+// box is the element of one input: a field, or a cell of a list (runs.2.length).
 export function box(calc, path) {
 	const [field, row, col] = path.split('.');
 	if (row === undefined) return calc.locator(`.fields > [data-field="${field}"]`);
 	return calc.locator(`.fields > [data-rows="${field}"] .rowlist > li`).nth(Number(row) - 1).locator(`[data-col="${col}"]`);
 }
 
-// set fills in one input. A field that is not asked in this case is left out.
+// set fills one input and returns true, or returns false if the input is hidden.
 export async function set(calc, path, text) {
 	const place = box(calc, path);
 	if (!await place.isVisible()) return false;
@@ -192,7 +192,7 @@ export async function set(calc, path, text) {
 	return true;
 }
 
-// rowCount makes a list have n rows, with the page's own buttons.
+// rowCount adds or removes rows of a list until it has n, with the page's buttons.
 export async function rowCount(calc, field, n) {
 	const list = calc.locator(`.fields > [data-rows="${field}"]`);
 	if (!await list.isVisible()) return;
@@ -201,9 +201,8 @@ export async function rowCount(calc, field, n) {
 	while (await rows.count() < n) await list.locator('[data-do=add]').click();
 }
 
-// fill puts a whole case into the form, as the command line writes it out.
-// Answers that open further questions come first.
-// What a case leaves empty is emptied.
+// fill fills all inputs of a case in the form of the command's JSON, choices first,
+// because they show further inputs. Inputs that the case lacks are emptied.
 export async function fill(calc, inputs) {
 	const fields = Object.entries(inputs);
 	for (const path of await calc.evaluate((section) => [...section.querySelectorAll('.fields > [data-field]')].map((place) => place.dataset.field))) {
@@ -229,8 +228,8 @@ export async function fill(calc, inputs) {
 	}
 }
 
-// published gives cases of a calculator from the published values, each a
-// list of inputs; they come from handbooks and standards, named in the file.
+// published returns at most so many cases from the published values of a
+// calculator, each a list of inputs. The file names the sources of the values.
 export function published(id, most) {
 	const seen = new Set();
 	for (const line of readFileSync(join(root, `testdata/published/${id}.tsv`), 'utf8').split('\n')) {
@@ -243,7 +242,7 @@ export function published(id, most) {
 	return all.filter((_, i) => i % step === 0).slice(0, most);
 }
 
-// units presses the calculator's own switch of units.
+// units clicks the calculator's switch of units.
 export async function units(calc, system) {
 	await calc.locator(`.tools label:has(input[value="${system}"])`).click();
 }

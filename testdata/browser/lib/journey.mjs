@@ -1,10 +1,10 @@
-// The main job of a reader, from the start page to a result, in both
-// languages. Other tests do it again with no signal, below a path, and so on.
+// The main task of a reader, from the start page to a result, in both languages.
+// Tests run it online, offline and below a path.
 import assert from 'node:assert/strict';
 import { agrees, eventually, openCard, set, units } from './form.mjs';
-import { say } from './words.mjs';
+import { uiText } from './words.mjs';
 
-// search types into the box and waits for the places found.
+// search fills the search box and returns the hits.
 export async function search(page, text) {
 	await page.locator('#q').fill('');
 	await page.locator('#hits').waitFor({ state: 'hidden' });
@@ -16,7 +16,7 @@ export async function search(page, text) {
 	})));
 }
 
-// choose opens the settings and makes a choice there.
+// choose changes one setting in the settings panel.
 export async function choose(page, name, value) {
 	await page.locator('.settings summary').click();
 	const radio = page.locator(`.panel label:has(input[name="${name}"][value="${value}"])`);
@@ -25,6 +25,8 @@ export async function choose(page, name, value) {
 	await page.locator('.panel [data-do=close]').click();
 }
 
+// mainJob searches for a procedure, ticks a check, runs its calculator, and switches
+// units and language.
 export async function mainJob(page, home) {
 	await page.goto(home);
 	const hits = await search(page, 'dry line');
@@ -50,10 +52,10 @@ export async function mainJob(page, home) {
 	await page.locator('.language[lang=es]').click();
 	await page.waitForURL(/\/es\/string-line\.html/);
 	assert.equal(await page.locator('html').getAttribute('lang'), 'es');
-	assert.equal(await page.locator('#q').getAttribute('placeholder'), say('ui.search.short', {}, 'es'));
+	assert.equal(await page.locator('#q').getAttribute('placeholder'), uiText('ui.search.short', {}, 'es'));
 	await openCard(page, 'string-line');
 	await agrees(calc, 'string-line', { units: 'metric', lang: 'es' });
-	await eventually(async () => assert.ok(await calc.locator('[data-do=reset]').isVisible(), 'the reader’s own numbers did not come along'));
+	await eventually(async () => assert.ok(await calc.locator('[data-do=reset]').isVisible(), 'the reader’s numbers are lost in the other language'));
 
 	await page.locator('.language[lang=en]').click();
 	await page.waitForURL(/\/en\/string-line\.html/);
@@ -62,5 +64,5 @@ export async function mainJob(page, home) {
 	await agrees(calc, 'string-line');
 	await calc.locator('[data-do=reset]').click();
 	await agrees(calc, 'string-line');
-	assert.deepEqual(page.faults, []);
+	assert.deepEqual(page.errors, []);
 }

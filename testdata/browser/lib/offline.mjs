@@ -1,18 +1,18 @@
-// What the offline tests ask a browser for.
+// The state of the saved manual: the page's status and the browser's caches.
 import assert from 'node:assert/strict';
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { eventually } from './form.mjs';
 import { files } from './site.mjs';
-import { say } from './words.mjs';
+import { uiText } from './words.mjs';
 
-// saved waits until the page says that the manual is saved.
+// saved waits until the page shows that the manual is saved.
 export async function saved(page, lang = 'en') {
-	await eventually(async () => assert.equal((await page.locator('#saved').innerText()).trim(), say('ui.saved.yes', {}, lang)), 30_000);
+	await eventually(async () => assert.equal((await page.locator('#saved').innerText()).trim(), uiText('ui.saved.yes', {}, lang)), 30_000);
 }
 
-// cached lists what all caches of the origin hold: cache name, path, SHA-256.
+// cached lists the entries of all caches of the origin: cache name, path, SHA-256.
 export function cached(page) {
 	return page.evaluate(async () => {
 		const list = [];
@@ -28,12 +28,12 @@ export function cached(page) {
 	});
 }
 
-// hashes gives the SHA-256 of every file of a release, by its path.
+// hashes returns the SHA-256 of every file of a release by its path.
 export function hashes(release, base = '/') {
 	return new Map(files(release).map((name) => [base + name, createHash('sha256').update(readFileSync(join(release, name))).digest('hex')]));
 }
 
-// whole fails unless a cache holds exactly one release, byte for byte.
+// whole fails unless the entries are exactly the files of one release, byte for byte.
 export function whole(list, release, base = '/') {
 	const want = hashes(release, base);
 	want.delete(`${base}sw.js`);

@@ -1,4 +1,4 @@
-// A plain static server for tests, with the quirks that real ones have.
+// A static file server for tests that can imitate peculiarities of other servers.
 import { createServer } from 'node:http';
 import { readFileSync, statSync } from 'node:fs';
 import { extname, join } from 'node:path';
@@ -10,11 +10,11 @@ const types = {
 };
 
 // serve starts a server for a folder and stops it when the test ends.
-//   base           path below which the folder lies: '/', '/a/b/'
+//   base           path of the folder on the server: '/', '/a/b/'
 //   redirectIndex  /x/index.html answers 301 to /x/, as Go's file server does
 //   maxAge         seconds of Cache-Control on everything but sw.js
-//   types          content types by extension, over the usual ones
-//   answer         (path) => {status, type, body} or nothing; path from the base
+//   types          content types by extension, replacing the defaults
+//   answer         (path) => {status, type, body} or undefined; path relative to the base
 export async function serve(t, folder, options = {}) {
 	const site = new Site(folder, options);
 	await site.start();
@@ -24,7 +24,7 @@ export async function serve(t, folder, options = {}) {
 
 // Site is one server; serve() stops it with its test.
 export class Site {
-	// requests holds the path of each request, from the base on.
+	// requests lists the path of each request, relative to the base.
 	requests = [];
 
 	constructor(folder, { base = '/', redirectIndex = false, maxAge, types: more = {}, answer, host = '127.0.0.1' }) {
@@ -35,17 +35,17 @@ export class Site {
 	get origin() { return `http://${this.host}:${this.port}`; }
 	get url() { return this.origin + this.base; }
 
-	// count is how often a path was asked for.
+	// count is the number of requests for a path.
 	count(path) { return this.requests.filter((r) => r === path).length; }
 
-	// start listens; after a stop, on the same port, so that the origin stays.
+	// start listens; after a stop on the same port, so that the origin is the same.
 	async start() {
 		this.server = createServer((request, response) => this.handle(request, response));
 		await new Promise((done, fail) => this.server.on('error', fail).listen(this.port ?? 0, '127.0.0.1', done));
 		this.port = this.server.address().port;
 	}
 
-	// stop is the loss of signal: nothing answers any more.
+	// stop closes the server and all connections, as at a loss of signal.
 	async stop() {
 		if (!this.server.listening) return;
 		const closed = new Promise((done) => this.server.close(done));
@@ -58,8 +58,8 @@ export class Site {
 		if (!path.startsWith(this.base)) return send(response, 404, 'text/plain', 'outside the manual');
 		const name = path.slice(this.base.length);
 		this.requests.push(name);
-		const own = this.answer?.(name);
-		if (own) return send(response, own.status ?? 200, own.type ?? 'text/html', own.body ?? '');
+		const custom = this.answer?.(name);
+		if (custom) return send(response, custom.status ?? 200, custom.type ?? 'text/html', custom.body ?? '');
 		if (this.redirectIndex && /(^|\/)index\.html$/.test(name)) {
 			response.writeHead(301, { Location: './' }).end();
 			return;

@@ -1,8 +1,9 @@
-// Builds what the tests look at: the command, the manual as release A, the
-// one-file edition, and release B, whose start page differs by one sentence.
-// The small releases are the manual that `coursebook start` writes, for what
-// only the worker decides: saving it takes seconds and not half a minute.
-// All test files share one build: run.mjs makes it and passes its folder on.
+// Builds the tested files: the command, the manual as release A, its one-file
+// edition, and release B, in which one page has an additional sentence and one page
+// is missing. The starter releases are two releases of the manual that `coursebook
+// start` writes, for tests of the service worker alone: saving it takes seconds
+// and not half a minute. All test files share one build: run.mjs makes it and passes
+// its folder in COURSEBOOK_TEST_DIR.
 import { execFileSync } from 'node:child_process';
 import { appendFileSync, cpSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -11,23 +12,23 @@ import { fileURLToPath } from 'node:url';
 
 export const root = resolve(fileURLToPath(import.meta.url), '../../../..');
 
-// The sentence that only release B has.
-// alone is a page that has no twin in the newer edition.
+// alone is a page that release B has in English only.
 export const alone = 'radius-wall';
-export const newSentence = 'This sentence stands only in the newer edition.';
+// newSentence is in release B and in starterB only.
+export const newSentence = 'This sentence is only in the newer edition.';
 
 const go = process.env.GO || 'go';
-const given = process.env.COURSEBOOK_TEST_DIR;
-export const work = given || mkdtempSync(join(tmpdir(), 'coursebook-browser-'));
+const sharedDir = process.env.COURSEBOOK_TEST_DIR;
+export const work = sharedDir || mkdtempSync(join(tmpdir(), 'coursebook-browser-'));
 export const binary = join(work, 'coursebook');
 export const releaseA = join(work, 'a');
 export const releaseB = join(work, 'b');
-export const smallA = join(work, 'small-a');
-export const smallB = join(work, 'small-b');
-export const smallPage = 'en/pour-the-wall.html'; // smallB has the new sentence here
+export const starterA = join(work, 'starter-a');
+export const starterB = join(work, 'starter-b');
+export const starterPage = 'en/pour-the-wall.html'; // starterB has the new sentence here
 export const pocket = join(work, 'pocket.html');
 
-if (!given) {
+if (!sharedDir) {
 	process.on('exit', () => rmSync(work, { recursive: true, force: true }));
 	buildAll();
 }
@@ -37,6 +38,7 @@ export function command(...args) {
 	return execFileSync(binary, args, { cwd: root, encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'], maxBuffer: 1 << 26 });
 }
 
+// buildAll builds the command and all releases.
 export function buildAll() {
 	execFileSync(go, ['build', '-o', binary, './generator'], { cwd: root, stdio: 'inherit' });
 	build('-out', releaseA, '-pocket', pocket);
@@ -45,11 +47,11 @@ export function buildAll() {
 	appendFileSync(join(content, 'en/blow-out.md'), `\n${newSentence}\n`);
 	rmSync(join(content, 'es', `${alone}.md`));
 	build('-content', content, '-out', releaseB);
-	const small = join(work, 'content-small');
-	cpSync(join(root, 'generator/starter'), small, { recursive: true });
-	build('-content', small, '-out', smallA);
-	appendFileSync(join(small, smallPage.replace('.html', '.md')), `\n${newSentence}\n`);
-	build('-content', small, '-out', smallB);
+	const starter = join(work, 'content-starter');
+	cpSync(join(root, 'generator/starter'), starter, { recursive: true });
+	build('-content', starter, '-out', starterA);
+	appendFileSync(join(starter, starterPage.replace('.html', '.md')), `\n${newSentence}\n`);
+	build('-content', starter, '-out', starterB);
 }
 
 function build(...args) {
@@ -61,8 +63,8 @@ function build(...args) {
 	}
 }
 
-// files lists what a folder publishes, with slashes, sorted. The publisher's own
-// mark has a name with a dot.
+// files lists the published files of a folder, sorted, with slashes. Names that begin
+// with a dot are the publisher's and are left out.
 export function files(dir) {
 	return readdirSync(dir, { recursive: true, withFileTypes: true })
 		.filter((entry) => entry.isFile())
@@ -71,8 +73,8 @@ export function files(dir) {
 		.sort();
 }
 
-// spread takes about so many of a list, evenly, the first among them; all of
-// them where COURSEBOOK_EVERYWHERE is set.
+// spread returns about so many items of a list at equal distances, from the first on;
+// all items if COURSEBOOK_EVERYWHERE is set.
 export function spread(list, about) {
 	const step = process.env.COURSEBOOK_EVERYWHERE ? 1 : Math.max(1, Math.floor(list.length / about));
 	return list.filter((_, i) => i % step === 0);
@@ -81,6 +83,6 @@ export function spread(list, about) {
 // pages lists the HTML pages of a release.
 export function pages(dir = releaseA) {
 	const list = files(dir).filter((name) => name.endsWith('.html'));
-	if (!existsSync(join(dir, 'index.html')) || list.length < 20) throw new Error(`${dir} holds no manual: ${list}`);
+	if (!existsSync(join(dir, 'index.html')) || list.length < 20) throw new Error(`${dir} contains no manual: ${list}`);
 	return list;
 }

@@ -1,32 +1,33 @@
-// The invented manual with a course, from the same files that the command's
-// own test builds, and what a reader does with its questions.
+// Builds the invented manual with a course from the files of the command's test, and
+// answers its questions.
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { command, root, work } from './site.mjs';
 
-const made = mkdtempSync(join(work, 'training-'));
-export const site = join(made, 'site');
-export const pocket = join(made, 'pocket.html');
+const dir = mkdtempSync(join(work, 'training-'));
+export const site = join(dir, 'site');
+export const pocket = join(dir, 'pocket.html');
 
 for (const [, name, text] of readFileSync(join(root, 'testdata/sites/training.txtar'), 'utf8').matchAll(/^-- (book\/\S+) --\n([^]*?)(?=^-- |$(?![^]))/gm)) {
-	mkdirSync(dirname(join(made, name)), { recursive: true });
-	writeFileSync(join(made, name), text);
+	mkdirSync(dirname(join(dir, name)), { recursive: true });
+	writeFileSync(join(dir, name), text);
 }
-command('build', '-content', join(made, 'book'), '-out', site, '-pocket', pocket);
-process.on('exit', () => rmSync(made, { recursive: true, force: true }));
+command('build', '-content', join(dir, 'book'), '-out', site, '-pocket', pocket);
+process.on('exit', () => rmSync(dir, { recursive: true, force: true }));
 
-// choose answers a choice by its number, from 1.
+// choose answers a question of choice by the number of the answer, from 1.
 export async function choose(question, number) {
 	await question.locator('label.tick').nth(number - 1).click();
 	await check(question);
 }
 
-// put touches the steps of an order in the order given.
+// put answers a question of order: it clicks the steps in the given order.
 export async function put(question, steps) {
 	for (const step of steps) await question.locator('.ordering button', { hasText: step }).click();
 	await check(question);
 }
 
+// check submits the answer of a question.
 export async function check(question) {
 	await question.locator('button[type=submit]').click();
 }
@@ -37,14 +38,14 @@ export async function type(question, text) {
 	await check(question);
 }
 
-// drawn waits for fresh numbers and gives those that vary, in the unit typed.
+// drawn waits until numbers are drawn and returns the texts of those that vary.
 export async function drawn(question) {
 	await question.scrollIntoViewIfNeeded();
 	await question.locator('fieldset.number:not([disabled])').waitFor();
 	return question.locator('.given .fresh dd').allInnerTexts();
 }
 
-// feet reads 12' 6-1/2" and metres 3.81 m or 3,81 m.
+// feet parses 12' 6-1/2"; metres parses 3.81 m and 3,81 m.
 export function feet(text) {
 	const [, whole, inches, top, bottom] = text.match(/^(\d+)' (\d+)(?:-(\d+)\/(\d+))?"$/);
 	return Number(whole) + (Number(inches) + (top ? top / bottom : 0)) / 12;

@@ -1,4 +1,4 @@
-// The texts of the interface, from the same lists that the pages are made of.
+// The texts of the interface, from the lists that the pages are built from.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { root } from './site.mjs';
@@ -11,16 +11,17 @@ function rows(file) {
 		.filter((line) => line !== '' && !line.startsWith('#')).map((line) => line.split('\t'));
 }
 
-// say is a text of the interface with its slots filled.
-export function say(key, slots = {}, lang = 'en') {
+// uiText returns a text of the interface with its slots filled.
+export function uiText(key, slots = {}, lang = 'en') {
 	let text = (lang === 'es' ? spanish : english).get(key);
 	if (text === undefined) throw new Error(`there is no ${lang} text ${key}`);
 	for (const [name, value] of Object.entries(slots)) text = text.replaceAll(`{${name}}`, value);
 	return text;
 }
 
-// like is a pattern that matches a text of the interface for any content of its slots.
-export function like(key, lang = 'en') {
-	const parts = say(key, {}, lang).split(/\{\w+\}/);
+// uiPattern returns a pattern that matches a text of the interface with any content of
+// its slots.
+export function uiPattern(key, lang = 'en') {
+	const parts = uiText(key, {}, lang).split(/\{\w+\}/);
 	return new RegExp('^\\s*' + parts.map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/\s+/g, '\\s+')).join('[^]*?') + '\\s*$');
 }

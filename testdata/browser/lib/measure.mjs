@@ -1,16 +1,16 @@
-// What the tests measure inside a page. Each function runs in the page and
-// is independent; it returns findings as lines.
-export const lookAt = {
-	// contrast walks all visible text: 7 to 1 for all, 15 to 1 for body text,
-	// numbers and cautions. Links, marked words, signal words and the small
-	// print beside them are not body text.
+// Measurements inside a page. Each function runs in the page, so it refers to nothing
+// outside itself. It returns its findings as lines.
+export const measure = {
+	// contrast measures all visible text: 15 to 1 is required of body text, numbers and
+	// cautions, 7 to 1 of all other text. Links, marked words, signal words and the
+	// labels beside them are not body text.
 	contrast() {
 		const parse = (colour) => {
 			const parts = colour.match(/[\d.]+/g).map(Number);
 			return { rgb: parts.slice(0, 3), alpha: parts[3] ?? 1 };
 		};
 		const canvas = document.createElement('canvas').getContext('2d', { willReadFrequently: true });
-		const plain = (colour) => {
+		const rgba = (colour) => {
 			if (/^rgba?\(/.test(colour)) return parse(colour);
 			canvas.clearRect(0, 0, 1, 1);
 			canvas.fillStyle = colour;
@@ -29,7 +29,7 @@ export const lookAt = {
 		const backdrop = (node) => {
 			const layers = [];
 			for (let e = node; e; e = e.parentElement) {
-				const colour = plain(getComputedStyle(e).backgroundColor);
+				const colour = rgba(getComputedStyle(e).backgroundColor);
 				if (colour.alpha > 0) layers.push(colour);
 				if (colour.alpha === 1) break;
 			}
@@ -44,16 +44,16 @@ export const lookAt = {
 			const [x, y] = [luminance(a), luminance(b)].sort((p, q) => q - p);
 			return (x + 0.05) / (y + 0.05);
 		};
-		const small = 'a, .signal, mark, .stage, .hint, .time, .unit, .range, .optional, .tag, .also, button, summary, label, legend, .live, .sources, .mine, small, h1, h2, h3, h4, h5, caption, figcaption, .plain, code, .foot, .next-title, em';
+		const notBody = 'a, .signal, mark, .stage, .hint, .time, .unit, .range, .optional, .tag, .also, button, summary, label, legend, .live, .sources, .mine, small, h1, h2, h3, h4, h5, caption, figcaption, .plain, code, .foot, .next-title, em';
 		const body = '.sheet p, .sheet li, .sheet dd, .sheet td, .sheet input, .sheet select, .caution p, .outs dd, .step';
 		const found = [];
-		const measure = (node, text, foreground) => {
+		const check = (node, text, foreground) => {
 			const style = getComputedStyle(node);
 			const paper = backdrop(node);
-			const ink = plain(foreground ?? style.color);
+			const ink = rgba(foreground ?? style.color);
 			ink.alpha *= opacity(node);
 			const value = ratio(over(ink, paper), paper);
-			const strict = node.closest(body) && !node.closest(small);
+			const strict = node.closest(body) && !node.closest(notBody);
 			const limit = strict ? 15 : 7;
 			if (value < limit - 0.005) found.push(`${value.toFixed(2)} to 1, not ${limit}: ${node.tagName.toLowerCase()}${node.className && typeof node.className === 'string' ? `.${node.className.replaceAll(' ', '.')}` : ''} “${text.trim().slice(0, 30)}”`);
 		};
@@ -65,17 +65,17 @@ export const lookAt = {
 			if (node.closest('[disabled]')) continue;
 			const box = node.getBoundingClientRect();
 			if (box.width <= 1 || box.height <= 1) continue;
-			measure(node, text, node instanceof SVGElement ? getComputedStyle(node).fill : undefined);
+			check(node, text, node instanceof SVGElement ? getComputedStyle(node).fill : undefined);
 		}
 		for (const input of document.querySelectorAll('input:not([type=radio]):not([type=checkbox]):not([type=file]), select')) {
-			if (input.checkVisibility({ checkVisibilityCSS: true }) && !input.disabled) measure(input, input.value || input.placeholder || '');
-			if (input.placeholder && input.checkVisibility()) measure(input, input.placeholder, getComputedStyle(input, '::placeholder').color);
+			if (input.checkVisibility({ checkVisibilityCSS: true }) && !input.disabled) check(input, input.value || input.placeholder || '');
+			if (input.placeholder && input.checkVisibility()) check(input, input.placeholder, getComputedStyle(input, '::placeholder').color);
 		}
 		return [...new Set(found)];
 	},
 
-	// targets measures every element that can be touched. A radio or checkbox inside a
-	// label is touched by its label. Links inside a sentence are inline.
+	// targets measures every touch target. The target of a radio or checkbox inside a
+	// label is the label. Links inside a sentence are exempt.
 	targets() {
 		const found = [];
 		const seen = (node) => node.checkVisibility({ checkVisibilityCSS: true, checkOpacity: true });
@@ -83,7 +83,7 @@ export const lookAt = {
 			if (!seen(node) || node.disabled || node.type === 'hidden' || node.closest('[inert]')) continue;
 			if (node.matches('input[type=radio], input[type=checkbox]') && node.closest('label')) continue;
 			const box = area(node).getBoundingClientRect();
-			if (box.right <= 0 || box.bottom <= 0 || box.width <= 1) continue; // off screen until it has the focus
+			if (box.right <= 0 || box.bottom <= 0 || box.width <= 1) continue; // outside the screen until it has the focus
 			if (node.matches('a') && getComputedStyle(node).display === 'inline' && inSentence(node)) continue;
 			const primary = node.closest('.calc .inputs') && node.matches('input, select, label, button');
 			const high = primary ? 60 : 44;
@@ -94,20 +94,20 @@ export const lookAt = {
 		}
 		return [...new Set(found)];
 
-		// A link whose ::after is spread over its card is as large as the card.
+		// The target of a link whose ::after covers its card is the card.
 		function area(link) {
 			const cover = getComputedStyle(link, '::after');
 			return cover.content !== 'none' && cover.position === 'absolute' && cover.inset === '0px' ? link.offsetParent ?? link : link;
 		}
 
-		// Text before or after the link in the same block.
+		// inSentence reports whether the block of a link contains other text.
 		function inSentence(link) {
 			const block = link.parentElement.closest('p, li, dd, td, dt, th, figcaption, summary, span');
 			return block && block.textContent.trim().length > link.textContent.trim().length;
 		}
 	},
 
-	// gaps measures the room between neighbouring controls of calculators.
+	// gaps measures the distance between neighbouring controls of calculators.
 	gaps() {
 		const found = [];
 		for (const form of document.querySelectorAll('.calc form')) {
@@ -127,7 +127,7 @@ export const lookAt = {
 		function name(node) { return `${node.tagName.toLowerCase()} “${(node.innerText || node.value || '').trim().slice(0, 24)}”`; }
 	},
 
-	// reflow finds what makes the page wider than the screen.
+	// reflow finds elements that make the page wider than the screen.
 	reflow() {
 		const wide = document.documentElement.clientWidth;
 		const found = [];
@@ -152,7 +152,7 @@ export const lookAt = {
 		}
 	},
 
-	// edges finds inputs of a calculator that do not begin where the others do.
+	// edges finds inputs of a calculator whose left edge differs from the first.
 	edges() {
 		const found = [];
 		for (const fields of document.querySelectorAll('section.calc .fields')) {
@@ -178,21 +178,22 @@ export const lookAt = {
 		return [...new Set(found)];
 	},
 
-	// space sets the text spacing that WCAG 1.4.12 names.
+	// space sets the text spacing of WCAG 1.4.12.
 	space() {
 		const sheet = new CSSStyleSheet();
 		sheet.replaceSync('* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-bottom: 2em !important }');
 		document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
 	},
 
-	// enlarge makes all text twice as large, as WCAG 1.4.4 wants it usable.
+	// enlarge doubles the size of all text, for WCAG 1.4.4.
 	enlarge() {
 		const sheet = new CSSStyleSheet();
 		sheet.replaceSync(':root { font-size: 200% !important }');
 		document.adoptedStyleSheets = [sheet];
 	},
 
-	// focus reports where the focus is, whether it is in view and has a ring.
+	// focus reports the element that has the focus, whether it is visible and has a focus
+	// ring; past is true from the footer on.
 	focus() {
 		const node = document.activeElement;
 		if (!node || node === document.body) return null;
