@@ -6,8 +6,9 @@ import (
 	"coursebook/calculators/calc"
 )
 
-// restsOnMaker reports whether an input of a maker's is asked for and filled.
-func restsOnMaker(in calc.Case) bool {
+// dependsOnMaker reports whether a visible input is filled whose value only a maker
+// gives.
+func dependsOnMaker(in calc.Case) bool {
 	for i, f := range in.Fields() {
 		if f.Maker && in.Asked(f.ID) && in.At(i).Set {
 			return true
@@ -16,9 +17,8 @@ func restsOnMaker(in calc.Case) bool {
 	return false
 }
 
-// Answer is the leading result of the example, for a reader who has not opened
-// the calculator. There is none where the example is refused, or rests on a
-// number that only a maker gives.
+// Answer returns the first main result of the example, for a closed card. It returns
+// false if the example is refused or depends on a number that only a maker gives.
 func (f *Form) Answer() (Output, bool) {
 	if f.Refused || f.Maker {
 		return Output{}, false
@@ -31,7 +31,7 @@ func (f *Form) Answer() (Output, bool) {
 	return Output{}, false
 }
 
-// Entries lists the inputs of the fields with these ids, as typed in US units,
+// Entries returns the inputs of the fields with these ids, as typed in US units,
 // in the order of the form. A list gives one entry for each cell of each row; a
 // list without rows gives one entry with an empty text. Unknown ids are ignored.
 func (f *Form) Entries(ids []string) []calc.Entry {

@@ -8,14 +8,14 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// A card answers with the leading result of its example, but not with one that
-// rests on a maker's number or that is refused.
+// Answer returns the first main result of the example, and none if the example
+// depends on a maker's number or is refused.
 func TestAnswer(t *testing.T) {
-	if out, ok := made(t, nil, quantity.Point).Answer(); !ok || out.Label != "Holds" || out.Shown.US != "27.0 ft³" {
+	if out, ok := newForm(t, nil, quantity.Point).Answer(); !ok || out.Label != "Holds" || out.Shown.US != "27.0 ft³" {
 		t.Errorf("the answer is %v, %v", out, ok)
 	}
-	if out, ok := made(t, nil, quantity.Point, calc.Entry{Path: "shape", Text: "round"}).Answer(); ok {
-		t.Errorf("a refused example answers %v", out)
+	if out, ok := newForm(t, nil, quantity.Point, calc.Entry{Path: "shape", Text: "round"}).Answer(); ok {
+		t.Errorf("a refused example has the answer %v", out)
 	}
 	rated := *tank
 	rated.In = slices.Clone(tank.In)
@@ -35,14 +35,14 @@ func TestAnswer(t *testing.T) {
 			t.Fatal(notes)
 		}
 		if _, ok := f.Answer(); ok != c.answers || f.Maker == c.answers {
-			t.Errorf("%v: an answer %v, of a maker %v", c.typed, ok, f.Maker)
+			t.Errorf("%v: answer %v, maker %v", c.typed, ok, f.Maker)
 		}
 	}
 }
 
-// The entries of a field are its texts as the form shows them, with every row.
+// The entries of a field are the texts of the form, with every row.
 func TestEntries(t *testing.T) {
-	f := made(t, nil, quantity.Point, calc.Entry{Path: "side", Text: "2 ft"})
+	f := newForm(t, nil, quantity.Point, calc.Entry{Path: "side", Text: "2 ft"})
 	want := []calc.Entry{{Path: "side", Text: `2' 0"`}, {Path: "depth"}, {Path: "shape", Text: "cube"},
 		{Path: "boxes.1.side", Text: `1' 0"`}, {Path: "boxes.1.name", Text: "small"},
 		{Path: "boxes.2.side", Text: `2' 0"`}, {Path: "boxes.2.name"}}

@@ -1,7 +1,6 @@
-// Package form turns a calculator's declaration into what a page shows of it:
-// the form filled with the default case and its result, the printed tables,
-// the worked example, the formulas and the sources. Nothing here is written
-// twice: every number and label comes from the declaration.
+// Package form converts a calculator's declaration to the data of its pages: the form
+// with the inputs and the result of an example, printed tables, worked steps, formulas
+// and sources. Every number and label is from the declaration.
 package form
 
 import (
@@ -12,24 +11,24 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Both is a text in the two systems of units. The page shows the reader's
-// own; without a choice, and in print, both.
+// Both is a text in the two systems of units. A page shows the system that the reader
+// chose; without a choice, and in print, both.
 type Both struct{ US, Metric string }
 
 // Same reports whether both texts are equal.
 func (b Both) Same() bool { return b.US == b.Metric }
 
-// Form is one calculator, ready for the page.
+// Form is the data of one calculator for its pages.
 type Form struct {
 	ID, Title, Purpose string
 	Fields             []Field
 	Outputs            []Output
 	Lists              []List // outputs that are rows
-	Notes              []Note // of the default case
+	Notes              []Note // on the example
 	Cautions           []Note
-	Figure             string // SVG, or empty
-	Refused            bool
-	// Maker reports that the example rests on a number that only a maker gives.
+	Figure             string // SVG; empty without one
+	Refused            bool   // the example has no result
+	// Maker reports that the example depends on a number that only a maker gives.
 	Maker    bool
 	Tables   []Table
 	Steps    []calc.Worked
@@ -41,17 +40,18 @@ type Form struct {
 type Field struct {
 	Path, Label, Help string
 	Type              string // number, choice, flag, day, words, rows
-	Text              Both   // as typed, default case
-	Unit              Both   // what a bare number means
+	Text              Both   // as typed, in the example
+	Unit              Both   // of a number without a unit
 	Range             Both   // "1 ft to 30 ft"; empty without limits
-	Optional, Asked   bool
+	Optional          bool
+	Asked             bool // visible in the example
 	Options           []Option
-	Cols              []Field   // rows: the columns, with an empty cell's text
-	Rows              [][]Field // rows: the default rows
+	Cols              []Field   // of rows: the columns, with the text of a new cell
+	Rows              [][]Field // of rows: those of the example
 	MinRows, MaxRows  int
 }
 
-// Option is one answer of a choice.
+// Option is one option of a choice.
 type Option struct {
 	ID, Label string
 	Chosen    bool
@@ -61,33 +61,32 @@ type Option struct {
 type Output struct {
 	Path, Label string
 	Shown       Both
-	Exact       Both // unrounded, on demand; empty where there is no more to show
-	Lead        bool
+	Exact       Both // unrounded; empty if it equals Shown
+	Lead        bool // a main result
 }
 
-// List is a result that is rows: a small table.
+// List is a result of rows.
 type List struct {
 	Path, Label string
-	Heads       []string
-	Cols        []string
+	Heads       []string // labels of the columns
+	Cols        []string // ids of the columns
 	Rows        [][]Both
 }
 
-// Note is a caution or a question.
+// Note is a note on a case: a caution, a refusal or a request for an input.
 type Note struct {
-	Level, At string
+	Level, At string // At is the path of an input; may be empty
 	Text      Both
 }
 
-// Source is one citation in words.
+// Source is one citation.
 type Source struct {
 	ID, Text, Status, Link string
 }
 
-// New builds the form of a calculator from typed inputs; none means the
-// default case. words is the reader's language, nil for English, and mark its
-// usual decimal mark. The notes are refusals of the typed inputs, for the
-// author who typed them.
+// New returns the form of a calculator with typed inputs, in US units; without any,
+// with those of the example. words are the translations, nil for English; mark is the
+// decimal mark. If an input is refused, New returns nil and the refusals.
 func New(c *calc.Calculator, words calc.Translations, mark quantity.Mark, typed []calc.Entry) (*Form, []calc.Note) {
 	w := newWriter(words, mark)
 	us, metric := w.us, w.metric
@@ -101,7 +100,7 @@ func New(c *calc.Calculator, words calc.Translations, mark quantity.Mark, typed 
 		Fields:  w.fields("", in),
 		Notes:   w.notes(res.Notes),
 		Refused: res.State != calc.OK,
-		Maker:   restsOnMaker(in),
+		Maker:   dependsOnMaker(in),
 		Sources: sources(us, c.Sources),
 	}
 	f.Outputs, f.Lists = w.outputs(res.Out)
@@ -123,7 +122,7 @@ func New(c *calc.Calculator, words calc.Translations, mark quantity.Mark, typed 
 	return f, nil
 }
 
-// writer writes values for both kinds of reader.
+// writer writes values in both systems of units.
 type writer struct{ us, metric calc.Locale }
 
 func (w writer) both(f calc.Field, x calc.Value) Both {

@@ -10,8 +10,8 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// tank is the invented calculator with what a form shows in its own way: an input
-// without a range, a symbol with one unit, two rows and a least number of them.
+// tank is the invented calculator with special cases of forms: an input without a
+// range, a symbol with one unit, two rows and a least number of rows.
 var tank = func() *calc.Calculator {
 	c := calctest.Tank()
 	c.In[1].Range = ""
@@ -20,7 +20,7 @@ var tank = func() *calc.Calculator {
 	return c
 }()
 
-func made(t *testing.T, words calc.Translations, mark quantity.Mark, typed ...calc.Entry) *Form {
+func newForm(t *testing.T, words calc.Translations, mark quantity.Mark, typed ...calc.Entry) *Form {
 	t.Helper()
 	f, notes := New(tank, words, mark, typed)
 	if len(notes) > 0 {
@@ -32,8 +32,8 @@ func made(t *testing.T, words calc.Translations, mark quantity.Mark, typed ...ca
 // The lengths are GNU units 2.22: 30 ft = 9.144 m, 3 ft = 0.9144 m, 6 in =
 // 0.1524 m; the volumes 27 ft³ = 0.76455486 m³, 8 ft³ = 0.22653477 m³.
 func TestFieldsAndOutputsInBothSystems(t *testing.T) {
-	f := made(t, nil, quantity.Point)
-	small := made(t, nil, quantity.Point, calc.Entry{Path: "boxes.1.side", Text: "3 in"})
+	f := newForm(t, nil, quantity.Point)
+	small := newForm(t, nil, quantity.Point, calc.Entry{Path: "boxes.1.side", Text: "3 in"})
 	for _, c := range []struct {
 		what      string
 		got, want any
@@ -73,13 +73,13 @@ func TestFieldsAndOutputsInBothSystems(t *testing.T) {
 		t.Errorf("figure: %s", f.Figure)
 	}
 	if !f.Cautions[0].Text.Same() || small.Notes[0].Text.Same() {
-		t.Error("Same does not tell one text from two")
+		t.Error("Same is wrong")
 	}
 }
 
-// Every field's type is one that the page knows an input for.
+// Every kind of field has the type of an input.
 func TestTypes(t *testing.T) {
-	f := made(t, nil, quantity.Point)
+	f := newForm(t, nil, quantity.Point)
 	want := []string{"number", "number", "flag", "choice", "number", "rows", "day"}
 	for i, field := range f.Fields {
 		if field.Type != want[i] {
@@ -93,10 +93,10 @@ func TestTypes(t *testing.T) {
 	}
 }
 
-// What the form shows as typed is read back as the same case.
+// The texts of the form are parsed to the same case.
 func TestTypedTextIsReadBack(t *testing.T) {
 	for _, mark := range []quantity.Mark{quantity.Point, quantity.Comma} {
-		f := made(t, nil, mark, calc.Entry{Path: "lid", Text: "yes"}, calc.Entry{Path: "depth", Text: "4 ft"})
+		f := newForm(t, nil, mark, calc.Entry{Path: "lid", Text: "yes"}, calc.Entry{Path: "depth", Text: "4 ft"})
 		for _, system := range []quantity.System{quantity.US, quantity.Metric} {
 			in, notes := calc.Read(tank, typedOf(f, system), quantity.Style{System: system, Mark: mark})
 			if len(notes) > 0 {
@@ -104,14 +104,8 @@ func TestTypedTextIsReadBack(t *testing.T) {
 				continue
 			}
 			if got := in.Num("depth"); got < 1.2190 || got > 1.2194 || !in.Flag("lid") || len(in.Rows("boxes")) != 2 {
-				t.Errorf(
-					"mark %d, system %d: depth %v, lid %v, boxes %d",
-					mark,
-					system,
-					got,
-					in.Flag("lid"),
-					len(in.Rows("boxes")),
-				)
+				t.Errorf("mark %d, system %d: depth %v, lid %v, boxes %d",
+					mark, system, got, in.Flag("lid"), len(in.Rows("boxes")))
 			}
 		}
 	}
@@ -139,11 +133,11 @@ func typedOf(f *Form, system quantity.System) []calc.Entry {
 }
 
 func TestAuthorsInputs(t *testing.T) {
-	f := made(t, nil, quantity.Point, calc.Entry{Path: "side", Text: "2 ft"}, calc.Entry{Path: "lid", Text: "yes"})
+	f := newForm(t, nil, quantity.Point, calc.Entry{Path: "side", Text: "2 ft"}, calc.Entry{Path: "lid", Text: "yes"})
 	if f.Outputs[0].Shown.US != "8.0 ft³" || f.Fields[0].Text.US != `2' 0"` || !f.Fields[4].Asked {
-		t.Errorf("the author's inputs do not show: %+v, %+v", f.Outputs, f.Fields[0])
+		t.Errorf("the author's inputs are not shown: %+v, %+v", f.Outputs, f.Fields[0])
 	}
-	f = made(t, nil, quantity.Point, calc.Entry{Path: "shape", Text: "round"})
+	f = newForm(t, nil, quantity.Point, calc.Entry{Path: "shape", Text: "round"})
 	if !f.Refused || f.Figure != "" || f.Outputs[0].Shown != (Both{}) || len(f.Steps) != 0 ||
 		f.Notes[0].Level != "refusal" {
 		t.Errorf("a refused case shows a result: %+v", f)
@@ -151,13 +145,13 @@ func TestAuthorsInputs(t *testing.T) {
 	for _, e := range []calc.Entry{{Path: "side", Text: "31 ft"}, {Path: "sid", Text: "1"},
 		{Path: "side", Text: "1,5"}} {
 		if f, notes := New(tank, nil, quantity.Point, []calc.Entry{e}); f != nil || len(notes) == 0 {
-			t.Errorf("%v is taken", e)
+			t.Errorf("%v is accepted", e)
 		}
 	}
 }
 
 func TestOtherLanguageAndMark(t *testing.T) {
-	f := made(t, calc.Translations{
+	f := newForm(t, calc.Translations{
 		calc.Text("Tank").Key(): "Tanque", calc.Between.Key(): "de {low} a {high}",
 		calc.Text("cubic").Key(): "cúbico", calc.Text("from memory").Key(): "de memoria"}, quantity.Comma)
 	if f.Title != "Tanque" || f.Fields[3].Options[0].Label != "cúbico" || f.Sources[0].Status != "de memoria" {
@@ -172,7 +166,7 @@ func TestOtherLanguageAndMark(t *testing.T) {
 }
 
 func TestSteps(t *testing.T) {
-	f := made(t, nil, quantity.Point)
+	f := newForm(t, nil, quantity.Point)
 	if len(f.Steps) != 1 || f.Steps[0].Title != "Volume of a cube" || f.Steps[0].Plain != "V_t = a^2 × h" {
 		t.Errorf("steps: %+v", f.Steps)
 	}

@@ -7,19 +7,19 @@ import (
 	"coursebook/calculators/expression"
 )
 
-// Formula is one equation as the page shows it: as MathML, as one plain line,
-// with its symbols explained.
+// Formula is one equation: as MathML, as one line of text, and with its symbols
+// explained.
 type Formula struct {
 	ID, Title, Limits string
 	MathML            string // a math element
 	Plain             string
 	Where             []Symbol
 	Source            string // ID of the source
-	Go                string // the function whose listing the source page shows
+	Go                string // the function whose code the listing shows
 }
 
-// Symbol explains one symbol; Units names the units in which the equation
-// holds, both where it holds in two sets.
+// Symbol explains one symbol. Units are the units in which the equation is valid, both
+// if it is valid in two sets.
 type Symbol struct{ Symbol, Meaning, Units string }
 
 func newFormula(v calc.Locale, f *calc.Formula) Formula {
@@ -45,7 +45,7 @@ func newFormula(v calc.Locale, f *calc.Formula) Formula {
 	return out
 }
 
-// mathML writes an equation in elements of MathML Core.
+// mathML returns an equation as elements of MathML Core.
 func mathML(result string, n *expression.Node) string {
 	var b strings.Builder
 	b.WriteString(`<math display="block"><mrow>`)
@@ -96,8 +96,7 @@ func markup(b *strings.Builder, n *expression.Node) {
 	}
 }
 
-// bare drops the parentheses that a fraction bar or a raised exponent makes
-// needless.
+// bare removes the parentheses that a fraction bar or a raised exponent replaces.
 func bare(n *expression.Node) *expression.Node {
 	if n.Op == expression.Paren {
 		return n.Args[0]

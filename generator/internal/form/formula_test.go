@@ -17,8 +17,8 @@ import (
 )
 
 // children lists the elements of MathML Core (W3C, "MathML Core", chapter 3)
-// that an equation may use, with the number of children each needs there; -1
-// means any number, 0 means text only.
+// that an equation may use, with the number of children of each; -1 means any
+// number, 0 text only.
 var children = map[string]int{
 	"math":  -1,
 	"mrow":  -1,
@@ -31,7 +31,7 @@ var children = map[string]int{
 	"msqrt": -1,
 }
 
-// element is one element of an equation, as the standard library reads it.
+// element is one element of an equation, parsed by the standard library.
 type element struct {
 	name, text string
 	kids       []*element
@@ -84,8 +84,8 @@ func (e *element) check(t *testing.T) {
 	}
 }
 
-// line reads an element back as an expression on one line, every group of the
-// typesetting in parentheses: what a mathematician would make of the picture.
+// line converts an element to an expression on one line, with each group of the
+// typesetting in parentheses.
 func (e *element) line() string {
 	var parts []string
 	for _, k := range e.kids {
@@ -113,11 +113,11 @@ func (e *element) line() string {
 	return strings.Join(parts, "")
 }
 
-// names are the variables of the random expressions, and their values.
+// names are the variables of random expressions and their values.
 var names = map[string]float64{"R": 1.7, "C_w": 1.2, "theta": 0.4, "T_1": 3.1, "f'c": 2.5}
 
-// random grows an expression. Powers keep to small exponents, so that both
-// sides stay comparable.
+// random returns a random expression. Exponents are small, so that values are finite
+// and can be compared.
 func random(r *rand.Rand, depth int) string {
 	if depth == 0 || r.IntN(6) == 0 {
 		if r.IntN(3) == 0 {
@@ -147,9 +147,8 @@ func random(r *rand.Rand, depth int) string {
 	return "max(" + a + ", " + b + ", 1)"
 }
 
-// The typeset equation says the same as the expression: read back from the
-// MathML it has the same value.
-func TestMathMLSaysTheSame(t *testing.T) {
+// An expression parsed from the MathML of an expression has the same value.
+func TestMathMLHasTheSameValue(t *testing.T) {
 	r := rand.New(rand.NewPCG(11, 3))
 	texts := []string{
 		"-R^2",
@@ -214,7 +213,7 @@ func same(t *testing.T, a, b *expression.Node, text, right string) bool {
 	return true
 }
 
-// Every function that an expression may call can be typeset.
+// Every function of expressions has MathML.
 func TestMathMLOfEveryFunction(t *testing.T) {
 	for name, arity := range expression.Functions {
 		args := "R"

@@ -5,46 +5,44 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Given is one input that an example or a question states.
+// Given is one input of an example or a question.
 type Given struct {
-	Label string
-	Text  Both
-	Fresh bool // it varies from one asking to the next
-	Usual bool // it neither varies nor was set
+	Label  string
+	Text   Both
+	Varies bool // drawn anew for each try
+	Usual  bool // the usual value: neither drawn nor set by the author
 }
 
 // Step is one step of the arithmetic in both systems.
 type Step struct {
 	Title              string
-	Of                 Both // what it is used for; may be empty
+	Of                 Both // the case it is computed for; may be empty
 	Plain, Substituted Both
 	Result             Both
 	Where              []Both
 }
 
-// Example is a calculator worked out for a case.
+// Example is a calculator computed for a case.
 type Example struct {
 	Title   string
 	Given   []Given
 	Steps   []Step
-	Outputs []Output // those that lead
+	Outputs []Output // the main results
 }
 
-// Ask is a question of numbers as printed: one drawing of them.
-type Ask struct {
+// NumberQuestion is a question of a calculator with one draw of its numbers.
+type NumberQuestion struct {
 	Given []Given
-	Asked Output // what is asked for, with its value
-	Unit  Both   // what a bare number in the answer means
+	Asked Output // the asked result, with its value
+	Unit  Both   // of an answer without a unit
 	Steps []Step
 }
 
-// NewExample works a calculator out for typed inputs, as New does.
-func NewExample(
-	c *calc.Calculator,
-	words calc.Translations,
-	mark quantity.Mark,
-	typed []calc.Entry,
-) (*Example, []calc.Note) {
+// NewExample returns a calculator computed for typed inputs. It takes and returns the
+// same as New.
+func NewExample(c *calc.Calculator, words calc.Translations, mark quantity.Mark,
+	typed []calc.Entry) (*Example, []calc.Note) {
+
 	w := newWriter(words, mark)
 	in, refusals := calc.Read(c, typed, w.us.Style)
 	if len(refusals) > 0 {
@@ -61,14 +59,17 @@ func NewExample(
 	return e, nil
 }
 
-// NewAsk draws a question's numbers by a seed; false where there are none.
-func NewAsk(d calc.Drill, words calc.Translations, mark quantity.Mark, seed uint64) (*Ask, bool) {
+// NewNumberQuestion draws the numbers of a question by a seed. It returns false if the
+// seed gives no valid numbers.
+func NewNumberQuestion(d calc.Drill, words calc.Translations, mark quantity.Mark,
+	seed uint64) (*NumberQuestion, bool) {
+
 	w := newWriter(words, mark)
 	in, res, ok := d.Sample(seed, quantity.US)
 	if !ok {
 		return nil, false
 	}
-	a := &Ask{Given: w.given(in, d.Vary, d.Set), Steps: w.steps(res.Steps)}
+	a := &NumberQuestion{Given: w.given(in, d.Vary, d.Set), Steps: w.steps(res.Steps)}
 	for i, f := range d.Of.Out {
 		if f.ID == d.Answer {
 			a.Asked = Output{Path: f.ID, Label: w.us.Say(f.Label), Shown: w.both(f, res.Out.At(i))}
@@ -85,7 +86,7 @@ func newWriter(words calc.Translations, mark quantity.Mark) writer {
 	}
 }
 
-// given are a case's inputs, those that vary first and usual ones last.
+// given lists the inputs of a case, drawn ones first and usual ones last.
 func (w writer) given(in calc.Case, vary []string, set []calc.Entry) []Given {
 	var list []Given
 	metric := w.metric.Givens(in, vary, set)

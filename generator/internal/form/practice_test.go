@@ -10,26 +10,26 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// A question in print holds what is needed to answer it, in both systems, and
-// the same numbers for the same seed; a tank of side a holds a³.
-func TestNewAsk(t *testing.T) {
+// A question has the inputs needed to answer it, in both systems, and the same numbers
+// for the same seed; a tank of side a holds a³.
+func TestNewNumberQuestion(t *testing.T) {
 	d := calc.Drill{Of: tank, Vary: []string{"side"}, Answer: "holds", Tolerance: "2 %"}
 	seen := map[string]bool{}
 	for seed := range uint64(12) {
-		a, ok := NewAsk(d, nil, quantity.Point, seed)
+		a, ok := NewNumberQuestion(d, nil, quantity.Point, seed)
 		if !ok {
 			t.Fatalf("seed %d draws nothing", seed)
 		}
-		if b, _ := NewAsk(d, nil, quantity.Point, seed); b.Given[0] != a.Given[0] {
-			t.Errorf("seed %d draws two ways", seed)
+		if b, _ := NewNumberQuestion(d, nil, quantity.Point, seed); b.Given[0] != a.Given[0] {
+			t.Errorf("seed %d draws different numbers", seed)
 		}
-		if !a.Given[0].Fresh || a.Given[0].Label != "Side" || len(a.Steps) == 0 || a.Unit != (Both{"ft³", "m³"}) {
+		if !a.Given[0].Varies || a.Given[0].Label != "Side" || len(a.Steps) == 0 || a.Unit != (Both{"ft³", "m³"}) {
 			t.Fatalf("the question is %+v", a)
 		}
 		side := number(t, a.Given[0].Text.Metric, " m")
 		holds := number(t, a.Asked.Shown.Metric, " m³")
 		if math.Abs(holds-side*side*side) > 0.02+0.01*holds {
-			t.Errorf("side %v m is said to hold %v m³", side, holds)
+			t.Errorf("a side of %v m gives %v m³", side, holds)
 		}
 		seen[a.Given[0].Text.US] = true
 	}
@@ -37,7 +37,7 @@ func TestNewAsk(t *testing.T) {
 		t.Errorf("only %d different sides", len(seen))
 	}
 	d.Set = []calc.Entry{{Path: "side", Text: "900 ft"}}
-	if _, ok := NewAsk(d, nil, quantity.Point, 1); ok {
+	if _, ok := NewNumberQuestion(d, nil, quantity.Point, 1); ok {
 		t.Error("a tank beyond its limit is asked for")
 	}
 }

@@ -10,20 +10,20 @@ import (
 type Table struct {
 	ID, Title, Note string
 	Down, Across    string // labels of the inputs at the side and the top
-	Out             string // label of what the cells hold
+	Out             string // label of the output in the cells
 	US, Metric      Grid
-	HasHoles        bool // some cell lies outside the method
+	HasHoles        bool // the method gives no number for some cell
 }
 
-// Grid is the cells of a table. Heads are empty for a one-column table.
+// Grid is a table in one system of units. Heads is empty for a table of one column.
 type Grid struct {
-	Unit  string // unit of the cells, where all share one
+	Unit  string // unit of all cells; empty if they differ
 	Heads []string
 	Sides []string
 	Cells [][]string
 }
 
-// hole is the content of a cell where the method gives no number.
+// hole is the text of a cell for which the method gives no number.
 const hole = "—"
 
 func (w writer) table(c *calc.Calculator, t calc.Table) Table {
@@ -55,7 +55,7 @@ func or(a, b []string) []string {
 	return b
 }
 
-// label is the name of an input by path; for a cell, of its column.
+// label is the label of an input by its path; for a cell, of its column.
 func (w writer) label(c *calc.Calculator, path string) string {
 	for _, f := range c.In {
 		if f.ID == path {
@@ -87,7 +87,7 @@ func (w writer) grid(v calc.Locale, c *calc.Calculator, t calc.Table, down, acro
 	return g
 }
 
-// heads writes the typed values of an axis as the reader would see them.
+// heads writes the typed values of an axis as outputs. It panics if one is refused.
 func (w writer) heads(v calc.Locale, c *calc.Calculator, t calc.Table, path string, typed []string) []string {
 	var heads []string
 	for _, text := range typed {

@@ -9,10 +9,10 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// The cells are plain multiplication: a side of 2 ft and a depth of 6 ft make
+// The cells are products: a side of 2 ft and a depth of 6 ft make
 // 24 ft³, 3 m and 6 ft (1.829 m) make 16.46 m³.
 func TestTable(t *testing.T) {
-	table := made(t, nil, quantity.Point).Tables[0]
+	table := newForm(t, nil, quantity.Point).Tables[0]
 	want := Table{ID: "both", Title: "By side and depth", Note: "Cubic.", Down: "Side", Across: "Depth", Out: "Holds",
 		US: Grid{Heads: []string{`3' 0"`, `6' 0"`}, Sides: []string{`1' 0"`, `2' 0"`},
 			Cells: [][]string{{"3.0 ft³", "6.0 ft³"}, {"12.0 ft³", "24.0 ft³"}}},
@@ -23,9 +23,9 @@ func TestTable(t *testing.T) {
 	}
 }
 
-// A cell where the method gives no number is a hole, never a zero.
+// A cell for which the method gives no number has the text of hole.
 func TestTableWithHoles(t *testing.T) {
-	table := made(t, nil, quantity.Point).Tables[1]
+	table := newForm(t, nil, quantity.Point).Tables[1]
 	if !table.HasHoles || table.US.Heads != nil || !reflect.DeepEqual(table.US.Sides, []string{"cubic", "round"}) ||
 		!reflect.DeepEqual(table.US.Cells, [][]string{{"27.0 ft³"}, {hole}}) {
 		t.Errorf("got %+v", table)
@@ -33,14 +33,14 @@ func TestTableWithHoles(t *testing.T) {
 }
 
 func TestTableOverACell(t *testing.T) {
-	table := made(t, nil, quantity.Point).Tables[2]
+	table := newForm(t, nil, quantity.Point).Tables[2]
 	if table.Down != "Box side" || !reflect.DeepEqual(table.US.Sides, []string{`0' 6"`}) || table.HasHoles {
 		t.Errorf("got %+v", table)
 	}
 }
 
-// A mistake in a declaration is named: calculator, input and why.
-func TestTableNamesTheMistake(t *testing.T) {
+// New panics with the calculator and the input of a wrong declaration.
+func TestTablePanics(t *testing.T) {
 	for name, table := range map[string]calc.Table{
 		"tank: side=99 ft": {ID: "x", Out: "holds", Down: calc.Axis{Path: "side", US: []string{"99 ft"}}},
 		"tank: sid=1 ft":   {ID: "x", Out: "holds", Down: calc.Axis{Path: "sid", US: []string{"1 ft"}}},
@@ -49,13 +49,13 @@ func TestTableNamesTheMistake(t *testing.T) {
 	} {
 		c := *tank
 		c.Tables = []calc.Table{table}
-		said := func() (said string) {
-			defer func() { said, _ = recover().(string) }()
+		message := func() (message string) {
+			defer func() { message, _ = recover().(string) }()
 			New(&c, nil, quantity.Point, nil)
 			return ""
 		}()
-		if !strings.Contains(said, name) {
-			t.Errorf("want a slip about %q, got %q", name, said)
+		if !strings.Contains(message, name) {
+			t.Errorf("want a panic with %q, got %q", name, message)
 		}
 	}
 }

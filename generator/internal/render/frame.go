@@ -105,11 +105,11 @@ func languageLinks(j *Job) []theme.Language {
 	var list []theme.Language
 	for i, l := range j.Site.Languages {
 		decimal := j.Site.Manual.Languages[i].Decimal
-		link := theme.Language{Code: l.Code, Name: l.Name, Decimal: decimal, Current: l == j.lang, Own: true}
+		link := theme.Language{Code: l.Code, Name: l.Name, Decimal: decimal, Current: l == j.lang, Translated: true}
 		if twin := j.kind.at(j, l); twin != (address{}) {
 			link.Href = j.href(twin)
 		} else {
-			link.Own, link.Href = false, j.homeHref(l)
+			link.Translated, link.Href = false, j.homeHref(l)
 		}
 		list = append(list, link)
 	}

@@ -19,10 +19,10 @@ func lessonView(j *Job) (any, error) {
 	}
 	v := theme.Lesson{Procedure: base, Reads: links(j, p.Reads)}
 	for _, e := range p.Courses {
-		at := theme.Belongs{Course: link(j, e)}
+		at := theme.LessonCourse{Course: link(j, e)}
 		for i, l := range e.Page.Lessons {
 			if l.Page == p && i+1 < len(e.Page.Lessons) {
-				at.Then = neighbour(j, e.Page.Lessons[i+1])
+				at.Next = neighbour(j, e.Page.Lessons[i+1])
 			}
 		}
 		v.Courses = append(v.Courses, at)
@@ -147,15 +147,15 @@ func seedOf(slug string, nr int) uint64 {
 
 func number(j *Job, n *page.Number, seed uint64) (*theme.Number, error) {
 	d := j.Site.Drill(j.page, n)
-	ask, ok := form.NewAsk(d, j.Words[j.lang.Code], j.lang.Mark, seed)
+	ask, ok := form.NewNumberQuestion(d, j.Words[j.lang.Code], j.lang.Mark, seed)
 	if !ok { // a rare miss; site has tried the first seeds
-		ask, _ = form.NewAsk(d, j.Words[j.lang.Code], j.lang.Mark, 0)
+		ask, _ = form.NewNumberQuestion(d, j.Words[j.lang.Code], j.lang.Mark, 0)
 	}
 	set, err := entryPairs(d.Set)
 	if err != nil {
 		return nil, err
 	}
-	return &theme.Number{Ask: ask, Calculator: n.Calculator, Answer: n.Answer, Tolerance: d.Tolerance,
+	return &theme.Number{NumberQuestion: ask, Calculator: n.Calculator, Answer: n.Answer, Tolerance: d.Tolerance,
 		Vary: strings.Join(n.Vary, " "), Set: set}, nil
 }
 

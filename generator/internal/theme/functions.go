@@ -11,49 +11,49 @@ import (
 	"coursebook/generator/internal/form"
 )
 
-// functions are what templates may call besides the fields of their view.
+// functions are the functions of templates in a language.
 func (t *Theme) functions(lang string) template.FuncMap {
 	return template.FuncMap{
-		// say is a text of the theme with its {slots} filled: name, value, …
-		"say":    func(key string, slots ...string) (string, error) { return t.say(lang, key, slots) },
-		"both":   func(b form.Both) template.HTML { return pair("q", b) },
-		"either": func(b form.Both) template.HTML { return pair("either", b) },
-		"dict":   dict,
-		"svg":    func(s string) template.HTML { return template.HTML(s) },
-		"few":    func(o []form.Option) bool { return len(o) <= mostCards },
-		"last":   func(path string) string { return path[strings.LastIndexByte(path, '.')+1:] },
-		"keys":   keys,
-		"signs":  func(unit form.Both) string { return keys(form.Field{Unit: unit}) },
-		"alike":  func(t form.Table) bool { return reflect.DeepEqual(t.US, t.Metric) },
-		"image":  image,
-		"carry":  carry,
-		"placed": placed,
-		"sum":    func(a, b int) string { return strconv.Itoa(a + b) },
+		// uiText returns a text of the theme with its {slots} filled: name, value, …
+		"uiText":    func(key string, slots ...string) (string, error) { return t.uiText(lang, key, slots) },
+		"both":      func(b form.Both) template.HTML { return pair("q", b) },
+		"either":    func(b form.Both) template.HTML { return pair("either", b) },
+		"dict":      dict,
+		"svg":       func(s string) template.HTML { return template.HTML(s) },
+		"few":       func(o []form.Option) bool { return len(o) <= maxCards },
+		"last":      func(path string) string { return path[strings.LastIndexByte(path, '.')+1:] },
+		"keys":      keys,
+		"signs":     func(unit form.Both) string { return keys(form.Field{Unit: unit}) },
+		"alike":     func(t form.Table) bool { return reflect.DeepEqual(t.US, t.Metric) },
+		"image":     image,
+		"dataBlock": dataBlock,
+		"ifCurrent": ifCurrent,
+		"sum":       func(a, b int) string { return strconv.Itoa(a + b) },
 		"rest": func(outs []form.Output) bool {
 			return slices.ContainsFunc(outs, func(o form.Output) bool { return !o.Lead })
 		},
 	}
 }
 
-// placed are the stages where the page belongs to one of them.
-func placed(stages []StageLink) []StageLink {
+// ifCurrent returns the stages if the page belongs to one of them, else nil.
+func ifCurrent(stages []StageLink) []StageLink {
 	if slices.ContainsFunc(stages, func(l StageLink) bool { return l.Current }) {
 		return stages
 	}
 	return nil
 }
 
-// mostCards is how many answers of a choice are set as cards to touch; more
-// become a list to open.
-const mostCards = 4
+// maxCards is the number of options of a choice up to which they are shown as cards;
+// more are a select element.
+const maxCards = 4
 
-func (t *Theme) say(lang, key string, slots []string) (string, error) {
+func (t *Theme) uiText(lang, key string, slots []string) (string, error) {
 	text, ok := t.texts[key]
 	if !ok {
 		return "", fmt.Errorf("words.tsv has no key %s", key)
 	}
-	if own := t.lang[lang][key]; own != "" {
-		text = own
+	if translated := t.lang[lang][key]; translated != "" {
+		text = translated
 	}
 	for i := 0; i+1 < len(slots); i += 2 {
 		text = strings.ReplaceAll(text, "{"+slots[i]+"}", slots[i+1])
@@ -61,9 +61,9 @@ func (t *Theme) say(lang, key string, slots []string) (string, error) {
 	return text, nil
 }
 
-// pair sets a text in the two systems of units; the style sheet shows the
-// reader's own. Where none was chosen, a quantity (class q) shows as 2 ft
-// (600 mm), a sentence (class either) in US units only.
+// pair returns a text in the two systems of units, of which the style sheet shows the
+// chosen one. Without a choice a quantity (class q) is shown as 2 ft (600 mm), a
+// sentence (class either) in US units only.
 func pair(class string, b form.Both) template.HTML {
 	us := template.HTMLEscapeString(b.US)
 	if b.Same() {
@@ -73,7 +73,7 @@ func pair(class string, b form.Both) template.HTML {
 		template.HTMLEscapeString(b.Metric) + `</span></span>`)
 }
 
-// dict passes several values to a template by name.
+// dict returns a map of names and values, for a template with several arguments.
 func dict(pairs ...any) (map[string]any, error) {
 	if len(pairs)%2 != 0 {
 		return nil, fmt.Errorf("dict needs pairs")
@@ -89,8 +89,8 @@ func dict(pairs ...any) (map[string]any, error) {
 	return m, nil
 }
 
-// keys are the signs that a phone's number pad lacks and an input needs:
-// feet, inches and fractions for lengths in US units, a minus for degrees.
+// keys returns the signs of an input that a phone's number pad lacks: feet, inches and
+// fractions for lengths in US units, a minus for degrees Fahrenheit.
 func keys(f form.Field) string {
 	switch f.Unit.US {
 	case "ft", "in":
@@ -101,8 +101,8 @@ func keys(f form.Field) string {
 	return ""
 }
 
-// image is the address of a picture: a file of the site, or the picture
-// itself as data in the one-file edition, which templates would refuse.
+// image returns the address of a picture. The data: addresses of the one-file edition
+// are marked as safe, because package html/template replaces them otherwise.
 func image(src string) any {
 	if strings.HasPrefix(src, "data:image/") {
 		return template.URL(src)
@@ -110,10 +110,10 @@ func image(src string) any {
 	return src
 }
 
-// carry sets a block of text that a script reads unchanged. What such an
-// element may not hold is refused rather than escaped, because nothing
-// unescapes it.
-func carry(id, text string) (template.HTML, error) {
+// dataBlock returns a script element with a text that a script reads. The text is not
+// escaped, because the content of the element is not unescaped. A text that would end
+// the element is an error.
+func dataBlock(id, text string) (template.HTML, error) {
 	low := strings.ToLower(text)
 	if strings.Contains(low, "</script") || strings.Contains(low, "<!--") {
 		return "", fmt.Errorf("the data block %s holds a tag that would end it", id)

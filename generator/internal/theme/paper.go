@@ -2,28 +2,28 @@ package theme
 
 import "html/template"
 
-// Paper shows what is made to be printed: pocket cards or posters.
+// Paper is the view of a page for printing: pocket cards or posters.
 type Paper struct {
 	Frame
 	Sheets  []Sheet
 	Posters []Poster
 }
 
-// Sheet is one sheet of pocket cards: two rows, each of two cards or of one
-// that is wide. The last sheet may hold fewer.
+// Sheet is one sheet of pocket cards: two rows, each of two cards or of one wide card.
+// The last sheet may have fewer.
 type Sheet struct{ Rows [][]Card }
 
-// Card is a procedure's checks for the pocket.
+// Card is a pocket card with the checks of a procedure.
 type Card struct {
 	Title    string
-	Lang     string // set where the page is in another language
-	Part, Of int    // where a page's checks are split over cards; else 0
-	Wide     bool   // takes both places of its row
+	Lang     string // set if the page is in another language
+	Part, Of int    // if the checks of the page are split over cards; else 0
+	Wide     bool   // as wide as a row
 	When     template.HTML
 	Caution  *Signal
 	Checks   []template.HTML
 	Revised  string
-	Address  string // of the page; from the site's root where that is not known
+	Address  string // of the page; relative to the site's root if the manual has no address
 }
 
 // Signal is a caution under its signal word.
@@ -33,27 +33,27 @@ type Signal struct {
 	Text  template.HTML
 }
 
-// Poster is a page's first steps for the wall.
+// Poster is a poster with the first steps of a page.
 type Poster struct {
 	Title   string
-	Lang    string // set where the page is in another language
+	Lang    string // set if the page is in another language
 	Caution *Signal
 	Steps   []PosterStep
 	More    int // steps that the poster leaves out
 	Revised string
-	Address string // complete; empty where the manual's is not known
+	Address string // complete; empty if the manual has no address
 	Code    Code   // of the address
 }
 
-// PosterStep is a step in few words.
+// PosterStep is a shortened step.
 type PosterStep struct {
 	Text template.HTML
 	Hold bool
 }
 
-// Code is a QR code as a square drawing.
+// Code is a QR code.
 type Code struct {
-	Side  int // in modules, with the quiet zone
-	Width int // in mm
-	Path  string
+	Side  int    // in modules, with the quiet zone
+	Width int    // in mm
+	Path  string // of the dark modules, in SVG
 }

@@ -11,7 +11,7 @@ import (
 	"testing"
 )
 
-// files joins the theme's files of a pattern.
+// files concatenates the theme's files of a pattern.
 func files(t *testing.T, pattern string) string {
 	t.Helper()
 	names, err := fs.Glob(plumb(), pattern)
@@ -39,11 +39,11 @@ func keysIn(text string) map[string]bool {
 	return set
 }
 
-// inTitles are texts that the generator makes the titles of pages of.
+// inTitles are texts that the generator uses in titles, not the templates.
 var inTitles = map[string]bool{"ui.listing.title": true}
 
-// Every text is used and every used text exists; what a script shows is in
-// the page.
+// Every text is used and every used text exists. The texts that a script shows are
+// written into the page.
 func TestWords(t *testing.T) {
 	texts, err := Texts(plumb())
 	if err != nil {
@@ -57,13 +57,13 @@ func TestWords(t *testing.T) {
 	}
 	for k := range texts {
 		if !templates[k] && !inTitles[k] {
-			t.Errorf("no template says %s", k)
+			t.Errorf("no template uses %s", k)
 		}
 	}
-	carried := keysIn(strings.ReplaceAll(files(t, "templates/words.html"), `{{template "w" `, ""))
+	inPage := keysIn(strings.ReplaceAll(files(t, "templates/words.html"), `{{template "w" `, ""))
 	for k := range keysIn(files(t, "ts/*.ts")) {
-		if !strings.HasSuffix(k, ".") && !carried[k] {
-			t.Errorf("a script says %s, which is not in the page", k)
+		if !strings.HasSuffix(k, ".") && !inPage[k] {
+			t.Errorf("a script uses %s, which is not in the page", k)
 		}
 	}
 }
@@ -80,12 +80,12 @@ func TestScripts(t *testing.T) {
 	bare := regexp.MustCompile(`(?m)^\s*(//|\*|/\*).*$`).ReplaceAllString(scripts, "")
 	sentence := regexp.MustCompile(`"[A-Z][a-z]+ [a-z]+ [^"]*"`)
 	if s := sentence.FindString(bare); s != "" {
-		t.Errorf("a script says %s by itself", s)
+		t.Errorf("a script contains the text %s", s)
 	}
 }
 
-// The page draws every tag and attribute that calculators draw with, and
-// nothing that runs or loads.
+// figure.ts allows every tag and attribute of drawings, and none that runs or loads
+// something.
 func TestFigureList(t *testing.T) {
 	script := files(t, "ts/figure.ts")
 	source, err := os.ReadFile(filepath.FromSlash("../../../calculators/figure/node.go"))
@@ -106,14 +106,14 @@ func TestFigureList(t *testing.T) {
 	}
 	for _, bad := range []string{"script", "a", "image", "use", "foreignObject", "href", "style", "onload"} {
 		if listed[bad] {
-			t.Errorf("figure.ts lets %s through", bad)
+			t.Errorf("figure.ts allows %s", bad)
 		}
 	}
 	styles := files(t, "css/figure.css")
 	for _, m := range regexp.MustCompile(`Role = "([a-z]+)"`).FindAllStringSubmatch(string(source), -1) {
 		switch m[1] {
 		case "ink", "opening", "within", "label":
-			continue // drawn as every line, area and text is
+			continue // drawn in the common colours
 		}
 		if !strings.Contains(styles, ".f-"+m[1]) {
 			t.Errorf("figure.css has no colour for the role %s", m[1])
@@ -121,16 +121,16 @@ func TestFigureList(t *testing.T) {
 	}
 }
 
-// Colours have names: only tokens and paper write them as numbers.
+// Colours are numbers in tokens.css and print.css only; elsewhere they have names.
 func TestColoursInTokens(t *testing.T) {
 	colour := regexp.MustCompile(`#[0-9a-f]{3,8}\b`)
 	names, _ := fs.Glob(plumb(), "css/*.css")
 	for _, name := range names {
 		data, _ := fs.ReadFile(plumb(), name)
 		for _, c := range colour.FindAllString(string(data), -1) {
-			own := strings.HasSuffix(name, "tokens.css") || strings.HasSuffix(name, "print.css")
-			if !own && c != "#fff" && c != "#000" && c != "#0004" {
-				t.Errorf("%s names the colour %s", name, c)
+			exempt := strings.HasSuffix(name, "tokens.css") || strings.HasSuffix(name, "print.css")
+			if !exempt && c != "#fff" && c != "#000" && c != "#0004" {
+				t.Errorf("%s contains the colour %s", name, c)
 			}
 		}
 	}
@@ -192,11 +192,8 @@ func TestContrast(t *testing.T) {
 		text, ground string
 		least        float64
 	}{
-		{
-			"ink",
-			"paper",
-			15,
-		}, {"ink", "wash", 15}, {"soft", "paper", 7}, {"soft", "wash", 7}, {"chalk", "paper", 7}, {"chalk", "wash", 7},
+		{"ink", "paper", 15}, {"ink", "wash", 15}, {"soft", "paper", 7}, {"soft", "wash", 7},
+		{"chalk", "paper", 7}, {"chalk", "wash", 7},
 		{"limit", "paper", 7}, {"edge", "paper", 3}, {"ink", "bright", 7}, {"ink", "concrete", 7}, {"ink", "foam", 4.5},
 	}
 	for i, set := range sets {

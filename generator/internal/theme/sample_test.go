@@ -12,7 +12,7 @@ import (
 	"coursebook/generator/internal/form"
 )
 
-// hostile is what no template may let through as markup.
+// hostile is a text that no template may write as markup.
 const hostile = `<script>alert(1)</script>"'><img src=x onerror=alert(2)>`
 
 func plumb() fs.FS { return os.DirFS("../../../themes/plumb") }
@@ -200,7 +200,7 @@ func sampleParts() []Part {
 					Tolerance:  hostile,
 					Vary:       "height",
 					Set:        hostile,
-					Ask: &form.Ask{
+					NumberQuestion: &form.NumberQuestion{
 						Given: sampleGiven(),
 						Asked: form.Output{Label: hostile, Shown: form.Both{US: "1 yd³", Metric: "0.8 m³"}},
 						Unit:  form.Both{US: "ft", Metric: "m"},
@@ -223,7 +223,7 @@ func sampleParts() []Part {
 }
 
 func sampleGiven() []form.Given {
-	return []form.Given{{Label: hostile, Text: form.Both{US: hostile, Metric: "1 m"}, Fresh: true}}
+	return []form.Given{{Label: hostile, Text: form.Both{US: hostile, Metric: "1 m"}, Varies: true}}
 }
 
 func sampleSteps() []form.Step {
@@ -304,7 +304,7 @@ func samples() map[string]any {
 		"lesson": Lesson{
 			Procedure: Procedure{Frame: sampleFrame("lesson"), Parts: sampleParts(), Sources: []string{hostile}},
 			Reads:     []Link{link},
-			Courses:   []Belongs{{Course: link, Then: &link}, {Course: link}},
+			Courses:   []LessonCourse{{Course: link, Next: &link}, {Course: link}},
 		},
 		"course": Course{
 			Procedure: Procedure{Frame: sampleFrame("course"), Parts: sampleParts()},

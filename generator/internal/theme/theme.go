@@ -1,5 +1,5 @@
-// Package theme turns the model of a page into HTML with a theme's templates.
-// It knows nothing of Markdown or of files to be written.
+// Package theme renders views of pages to HTML with a theme's templates. It does not
+// parse Markdown or write files.
 package theme
 
 import (
@@ -12,13 +12,12 @@ import (
 	"coursebook/generator/internal/translations"
 )
 
-// Theme is a theme's templates and words, ready to render.
+// Theme is a theme's templates and texts in one language.
 type Theme struct {
 	set   *template.Template
 	texts translations.Keyed
 	lang  map[string]map[string]string
-	code  string // its language; empty for English
-
+	code  string // of the language; empty for English
 }
 
 // Load reads templates/*.html and words.tsv (key, English text) from a theme
@@ -42,7 +41,7 @@ func Load(dir fs.FS, other map[string]map[string]string, needed []string) (*Them
 	return t, nil
 }
 
-// Texts reads a theme's own English texts: words.tsv, key and text.
+// Texts reads the English texts of a theme from words.tsv: key, tab, text.
 func Texts(dir fs.FS) (translations.Keyed, error) {
 	data, err := fs.ReadFile(dir, "words.tsv")
 	if err != nil {
@@ -62,18 +61,18 @@ func Texts(dir fs.FS) (translations.Keyed, error) {
 	return texts, nil
 }
 
-// For is the theme in one language; templates show texts with {{say "key"}}.
+// For returns the theme in a language. Templates show texts by {{uiText "key"}}.
 func (t *Theme) For(lang string) (*Theme, error) {
 	set, err := t.set.Clone()
 	if err != nil {
 		return nil, err
 	}
-	own := &Theme{texts: t.texts, lang: t.lang, code: lang}
-	own.set = set.Funcs(own.functions(lang))
-	return own, nil
+	translated := &Theme{texts: t.texts, lang: t.lang, code: lang}
+	translated.set = set.Funcs(translated.functions(lang))
+	return translated, nil
 }
 
-// Render makes one page. kind is a template's name, view one of the views.
+// Render returns one page. kind is the name of a template, view its view.
 func (t *Theme) Render(kind string, view any) ([]byte, error) {
 	var b bytes.Buffer
 	if err := t.set.ExecuteTemplate(&b, kind, view); err != nil {
@@ -82,11 +81,10 @@ func (t *Theme) Render(kind string, view any) ([]byte, error) {
 	return b.Bytes(), nil
 }
 
-// Text is one of the theme's own texts in the theme's language; the key
-// itself where the theme has no such text.
+// Text returns a text in the theme's language, or the key if there is no such text.
 func (t *Theme) Text(key string) string {
-	if own := t.lang[t.code][key]; own != "" {
-		return own
+	if translated := t.lang[t.code][key]; translated != "" {
+		return translated
 	}
 	if text, ok := t.texts[key]; ok {
 		return text

@@ -9,8 +9,8 @@ import (
 	"testing/fstest"
 )
 
-// Every kind renders, keeps hostile text as text and obeys its own policy:
-// nothing inline that the policy would block, no address but relative ones.
+// Every kind renders, writes hostile text as text and nothing inline that the policy
+// would block.
 func TestEveryKind(t *testing.T) {
 	th := load(t, nil)
 	inline := regexp.MustCompile(`\son[a-z]+="|\sstyle="|<[^>]*javascript:|ZgotmplZ`)
@@ -24,7 +24,7 @@ func TestEveryKind(t *testing.T) {
 			t.Errorf("%s: hostile text became markup", kind)
 		}
 		if bad := inline.FindString(html); bad != "" {
-			t.Errorf("%s: holds %q", kind, bad)
+			t.Errorf("%s: contains %q", kind, bad)
 		}
 		if kind != "all-body" && !policyFirst.MatchString(html) {
 			t.Errorf("%s: the policy does not follow the charset", kind)
@@ -33,7 +33,7 @@ func TestEveryKind(t *testing.T) {
 	}
 }
 
-// policyFirst matches a page whose policy holds for all that it loads.
+// policyFirst matches a page whose policy is before everything that it loads.
 var policyFirst = regexp.MustCompile(
 	`<head>\s*<meta charset="utf-8">\s*` +
 		`<meta http-equiv="Content-Security-Policy" content="default-src &#39;none&#39;">`,
@@ -42,8 +42,8 @@ var policyFirst = regexp.MustCompile(
 // void elements have no end tag in HTML.
 var void = regexp.MustCompile(`<(meta|link|input|img|br|hr|path|circle)(\s[^>]*[^/])?>`)
 
-// wellNested reads a page with the standard library's XML reader, which
-// demands that every element is closed where it was opened.
+// wellNested parses a page with the standard library's XML decoder, which fails if an
+// element is not closed.
 func wellNested(t *testing.T, kind, html string) {
 	t.Helper()
 	html = strings.Replace(html, "<!doctype html>", "", 1)
@@ -77,7 +77,7 @@ func TestIDs(t *testing.T) {
 		seen := map[string]bool{}
 		for _, m := range id.FindAllStringSubmatch(string(out), -1) {
 			if seen[m[1]] {
-				t.Errorf("%s: id %s stands twice", kind, m[1])
+				t.Errorf("%s: id %s occurs twice", kind, m[1])
 			}
 			seen[m[1]] = true
 		}
@@ -147,21 +147,21 @@ func TestFaults(t *testing.T) {
 			t.Errorf("%s: %v", name, err)
 		}
 	}
-	if _, err := load(t, nil).say("en", "ui.no-such", nil); err == nil {
-		t.Error("an unknown key passes")
+	if _, err := load(t, nil).uiText("en", "ui.no-such", nil); err == nil {
+		t.Error("an unknown key is accepted")
 	}
 }
 
-// A data block is carried byte for byte, because nothing unescapes it, and
-// refused where it would end its element.
-func TestCarry(t *testing.T) {
-	out, err := carry("module", "QUJD+/=")
+// The text of a data block is written unchanged; a text that would end the element is
+// an error.
+func TestDataBlock(t *testing.T) {
+	out, err := dataBlock("module", "QUJD+/=")
 	if err != nil || out != `<script type="text/plain" id="module">QUJD+/=</script>` {
 		t.Errorf("%s %v", out, err)
 	}
 	for _, bad := range []string{"a</SCRIPT>", "<!-- x"} {
-		if _, err := carry("x", bad); err == nil {
-			t.Errorf("%q passes", bad)
+		if _, err := dataBlock("x", bad); err == nil {
+			t.Errorf("%q is accepted", bad)
 		}
 	}
 }

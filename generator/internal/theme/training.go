@@ -2,34 +2,34 @@ package theme
 
 import "coursebook/generator/internal/form"
 
-// Lesson shows a page of the training.
+// Lesson is the view of a lesson.
 type Lesson struct {
 	Procedure
 	Reads   []Link
-	Courses []Belongs
+	Courses []LessonCourse
 }
 
-// Belongs is a course with the lesson, and the lesson after it in that course.
-type Belongs struct {
+// LessonCourse is a course with the lesson, and the next lesson of that course.
+type LessonCourse struct {
 	Course Link
-	Then   *Link
+	Next   *Link // nil for the last lesson
 }
 
-// Course shows a course: its lessons, and the sheet to be signed.
+// Course is the view of a course: its lessons and the sign-off sheet.
 type Course struct {
 	Procedure
 	Lessons []LessonLink
-	Items   []string // what the hand shows on the wall
+	Items   []string // of the sign-off sheet: skills that the learner shows
 }
 
-// LessonLink is a lesson as courses list it.
+// LessonLink is a lesson in the list of a course.
 type LessonLink struct {
 	Link
 	IDs  []string // of its questions
 	Each string   // the address of a question, without its number
 }
 
-// Training lists the courses, with what the reader has done of them.
+// Training is the view of the list of courses.
 type Training struct {
 	Frame
 	Courses []CourseItem
@@ -41,21 +41,21 @@ type CourseItem struct {
 	Lessons []LessonLink
 }
 
-// Example shows how something is worked out, step by step; the last steps may
-// be covered. It is a calculator's, or in words.
+// Example is a worked example, step by step, of a calculator or in words. The last
+// steps may be folded.
 type Example struct {
 	Title   string
 	Worked  *form.Example
-	Steps   []form.Step // in sight
-	Covered []form.Step
-	Words   []string // in sight
-	Hidden  []string // covered
-	First   int      // number of the first covered step
+	Steps   []form.Step // visible
+	Covered []form.Step // folded
+	Words   []string    // visible
+	Hidden  []string    // folded
+	First   int         // number of the first folded step
 }
 
-// Question shows one practice question.
+// Question is one practice question.
 type Question struct {
-	ID      string // what the reader's answers are kept by; empty off lessons
+	ID      string // key of the reader's answers; empty outside lessons
 	Anchor  string // id on the page
 	Kind    string // choice, order, number or open
 	Ask     string
@@ -63,17 +63,17 @@ type Question struct {
 	Choices []string
 	Right   int      // number of the right choice, from 1
 	Order   []string // the steps in their right order
-	Mixed   []string // the same steps out of it
+	Mixed   []string // the same steps in another order
 	Words   string   // the answer in words
 	Number  *Number
 	Why     string
 	See     *Link
 }
 
-// Number is a question with fresh numbers, with those it is printed with.
+// Number is a question of a calculator, with the numbers of the printed page.
 type Number struct {
-	*form.Ask
+	*form.NumberQuestion
 	Calculator, Answer, Tolerance string
-	Vary                          string // paths, parted by spaces
+	Vary                          string // paths, separated by spaces
 	Set                           string // fixed inputs: a JSON list of pairs, path and text
 }

@@ -6,12 +6,12 @@ import (
 	"coursebook/generator/internal/form"
 )
 
-// Frame is what every page needs around its content.
+// Frame is the part of a view that is common to all pages.
 type Frame struct {
 	Title     string // title of the page
 	Summary   string // for the description of the page
 	Slug      string
-	Self      string // own path from the root
+	Self      string // path of the page from the root
 	Languages []Language
 	Stages    []StageLink
 
@@ -20,7 +20,7 @@ type Frame struct {
 	Subtitle string
 	Revised  string
 	Kind     string // home, procedure, reference, glossary, cautions, calculator, listing, all, missing, book
-	Root     string // relative way to the site's root: "", "../" or "../../"
+	Root     string // relative address of the site's root: "", "../" or "../../"
 
 	Home, All, Blowout string // relative addresses
 	Training           string // address of the page of the courses; empty without any
@@ -32,21 +32,21 @@ type Frame struct {
 	Pocket             bool   // inside the one-file edition
 }
 
-// Assets are relative addresses of what a page loads.
+// Assets are the relative addresses of the files that a page loads.
 type Assets struct {
 	Style, Script, Icon, AppManifest string
 	Deferred                         string // styles that the first view does not need
 }
 
-// Language is one choice of the language switch.
+// Language is one language of the language switch.
 type Language struct {
 	Code, Name, Href string
 	Decimal          string // point or comma
 	Current          bool
-	Own              bool // this page exists in that language; else Href leads to its home
+	Translated       bool // the page exists in the language; else Href is its home page
 }
 
-// StageLink is one knot of the line that runs through every page.
+// StageLink is one stage in the list of stages on every page.
 type StageLink struct {
 	ID, Title, Href string
 	Current         bool
@@ -55,7 +55,7 @@ type StageLink struct {
 // Link is a link to a page of the manual.
 type Link struct {
 	Title, Summary, Href string
-	Lang                 string // set where the page is in another language
+	Lang                 string // set if the page is in another language
 	Time                 string
 	Roles                []string // role IDs
 	Slug                 string
@@ -66,21 +66,21 @@ type Part struct {
 	HTML      template.HTML
 	Closed    *Closed
 	Table     *form.Table
-	FormHref  string // the calculator's own page; with Table
+	FormHref  string // the calculator's page; with Table
 	Figure    *Figure
 	Questions []Question
 	Example   *Example
 	Key       string // unique on the page, for ids
 }
 
-// Closed is a calculator that a page places, closed. A script opens its form in
-// place; without script it is a link to the calculator's own page.
+// Closed is the closed card of a calculator. A script opens the form below it; without
+// a script it is a link to the calculator's page.
 type Closed struct {
 	ID, Title, Purpose string
-	Href               string       // of the calculator's own page
-	Address            string       // the same on paper: complete, or from the site's root
-	Answer             *form.Output // of the example; nil where none may be shown
-	// the inputs that the author presets: a JSON list of pairs, path and text; may be empty
+	Href               string       // of the calculator's page
+	Address            string       // the same for paper: complete, or relative to the site's root
+	Answer             *form.Output // of the example; nil if none may be shown
+	// Set is the inputs that the author presets: a JSON list of pairs, path and text; may be empty
 	Set string
 }
 
@@ -92,22 +92,22 @@ type Figure struct {
 	Alt, Caption  string
 }
 
-// Procedure shows a page of the manual.
+// Procedure is the view of a page of the content.
 type Procedure struct {
 	Frame
 	Stage      string
-	Urgent     bool     // what to do when a form opens: steps first
+	Urgent     bool     // the steps are before roles and gear
 	Roles      []string // titles
 	When, Time string
 	Gear       []string
 	Sources    []string
 	Parts      []Part
 	Next       []Link // the author's choice of what to read next
-	Before     *Link  // the pour day's order
+	Before     *Link  // in the order of the pour day; nil for the first
 	After      *Link
 }
 
-// Home shows the pour day, in order.
+// Home is the view of a home page: the stages of the pour day in order.
 type Home struct {
 	Frame
 	Parts       []Part
@@ -120,13 +120,13 @@ type Home struct {
 type Stage struct {
 	ID, Title, Hint string
 	Pages           []Link
-	More            int // pages that did not fit; the list from A to Z has them
+	More            int // number of further pages, which only the list from A to Z has
 }
 
-// Role is one role a reader may choose.
+// Role is one role that a reader may choose.
 type Role struct{ ID, Title string }
 
-// Calculator shows one calculator: inputs, result, sources.
+// Calculator is the view of a calculator: inputs, result, sources.
 type Calculator struct {
 	Frame
 	Form    *form.Form
@@ -134,8 +134,8 @@ type Calculator struct {
 	UsedIn  []Link
 }
 
-// Listing is a calculator's second page: formulas, tables, and the Go functions
-// that compute the formulas.
+// Listing is the view of a calculator's second page: formulas, tables, and the Go
+// functions that compute the formulas.
 type Listing struct {
 	Frame
 	Form  *form.Form
@@ -150,24 +150,24 @@ type ListingItem struct {
 	Code        template.HTML
 }
 
-// All lists every page and calculator from A to Z.
+// All is the view of the list of all pages and calculators from A to Z.
 type All struct {
 	Frame
 	Groups      []Group
 	Calculators []Link
-	Paper       []Link // pages made to be printed
+	Paper       []Link // pages for printing
 }
 
-// Group is one letter.
+// Group is the pages of one letter.
 type Group struct {
 	Letter string
 	Pages  []Link
 }
 
-// Missing is the page a server shows for an address that does not exist.
+// Missing is the view of the page for missing addresses.
 type Missing struct{ Frame }
 
-// Pocket is the one-file edition: every page in one document.
+// Pocket is the view of the one-file edition: every page in one document.
 type Pocket struct {
 	Frame
 	Articles []Article
@@ -182,7 +182,7 @@ type Article struct {
 	Body            template.HTML
 }
 
-// Data is a block of text that the script of the one-file edition reads. Its
-// ID is release, module, index-LANGUAGE or words-LANGUAGE; its text is the
-// published file of that kind in base64.
+// Data is a block of text for the script of the one-file edition. Its ID is release,
+// module, index-LANGUAGE or words-LANGUAGE; its text is the published file of that
+// kind in base64.
 type Data struct{ ID, Text string }
