@@ -1,8 +1,8 @@
 //go:build wasip1
 
-// Command module is the WebAssembly module behind the pages: the calculators,
-// their figures and search, built as a WASI preview 1 reactor. It moves bytes
-// between the page and package protocol and does nothing else.
+// Command module is the WebAssembly module of the pages: the calculators, their
+// figures and search, built as a WASI preview 1 reactor. It only passes requests
+// from the page to package protocol.
 package main
 
 import (
@@ -29,8 +29,8 @@ func buffer(n int32) int32 {
 	return int32(uintptr(unsafe.Pointer(unsafe.SliceData(shared))))
 }
 
-// answer responds to the request in the first n bytes of the buffer. The
-// response replaces the request; its length is returned.
+// answer handles the request in the first n bytes of the buffer. It writes the
+// response to the buffer and returns its length.
 //
 //go:wasmexport answer
 func answer(n int32) int32 {

@@ -18,7 +18,7 @@ import (
 	"coursebook/generator/module/wasmtest"
 )
 
-// packed is the module as it is shipped, compiled once for all tests.
+// packed compiles the module as it is shipped, once for all tests.
 var packed = sync.OnceValues(func() ([]byte, error) {
 	m, err := compiling.Compile(filepath.Join("..", ".."))
 	return m.Packed, err
@@ -47,8 +47,7 @@ func ask(t *testing.T, m *wasmtest.Instance, lines ...string) []string {
 	return strings.Split(strings.TrimSuffix(got, "\n"), "\n")
 }
 
-// The module asks its host for no more than the shim of the pages gives, and
-// keeps the size budget.
+// The module imports only host functions that the script of the pages provides.
 func TestModuleImportsAndSize(t *testing.T) {
 	data, err := packed()
 	if err != nil {
@@ -58,7 +57,7 @@ func TestModuleImportsAndSize(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	const most = 10 // counted for a reactor without fmt; see DEVELOPERS.md
+	const most = 10 // imports of a reactor without fmt; see DEVELOPERS.md
 	if len(names) > most {
 		t.Errorf("the module imports %d host functions, more than %d: %v", len(names), most, names)
 	}
@@ -78,8 +77,8 @@ func TestModuleHasTheFingerprintOfTheDeclarations(t *testing.T) {
 	}
 }
 
-// The module answers with the very text that the same code gives natively:
-// for the default case of every calculator, in both systems of units.
+// The module gives the same responses as the native code: for the default case of
+// every calculator, in both systems of units.
 func TestModuleAnswersLikeNativeCode(t *testing.T) {
 	m, server := start(t), protocol.New(catalog.All())
 	for _, c := range catalog.All() {
@@ -94,17 +93,15 @@ func TestModuleAnswersLikeNativeCode(t *testing.T) {
 	}
 }
 
-// Questions of numbers are drawn and marked in the module as natively, for the
-// first output of every calculator that is a number.
+// The module samples and marks number questions like the native code: for the first
+// output of every calculator that is a number.
 func TestModulePractisesLikeNativeCode(t *testing.T) {
 	m, server := start(t), protocol.New(catalog.All())
 	asked := 0
 	for _, c := range catalog.All() {
 		i := slices.IndexFunc(c.Out, func(f calc.Field) bool { return f.Kind == calc.Number })
-		k := slices.IndexFunc(
-			c.In,
-			func(f calc.Field) bool { return f.Kind == calc.Number && f.Usual != "" && f.UsualValue().Num != 0 },
-		)
+		k := slices.IndexFunc(c.In,
+			func(f calc.Field) bool { return f.Kind == calc.Number && f.Usual != "" && f.UsualValue().Num != 0 })
 		if i < 0 || k < 0 {
 			continue
 		}
@@ -139,8 +136,8 @@ func TestModulePractisesLikeNativeCode(t *testing.T) {
 	}
 }
 
-// sameAnswer compares two answers: shown text letter by letter, raw SI
-// numbers within 1e-12, since Exp and Pow differ in the last bits.
+// sameAnswer compares two responses: shown text exactly, raw SI numbers within 1e-12,
+// because Exp and Pow differ in the last bits.
 func sameAnswer(t *testing.T, what, native, module string) {
 	t.Helper()
 	a, b := strings.Split(native, "\n"), strings.Split(module, "\n")
@@ -164,8 +161,7 @@ func sameAnswer(t *testing.T, what, native, module string) {
 	}
 }
 
-// Every published value of an output of a calculator holds in the
-// shipped module too.
+// The shipped module computes every published value of an output of a calculator.
 func TestPublishedValuesInTheModule(t *testing.T) {
 	m := start(t)
 	for _, c := range catalog.All() {
@@ -218,8 +214,8 @@ func checkRow(t *testing.T, m *wasmtest.Instance, c *calc.Calculator, r calctest
 	t.Errorf("%s %s: the module gave no output %s", c.ID, r.ID, r.Output)
 }
 
-// outputField is the declaration of an output, by its path; a row's number is
-// passed over.
+// outputField returns the declaration of an output by its path. It ignores row
+// numbers.
 func outputField(c *calc.Calculator, output string) calc.Field {
 	path := strings.Split(output, ".")
 	fields := c.Out
@@ -236,7 +232,7 @@ func outputField(c *calc.Calculator, output string) calc.Field {
 	return calc.Field{}
 }
 
-// Requests that make no sense are answered, not died of.
+// Malformed requests get a response; they do not trap the module.
 func TestModuleRefusesNonsense(t *testing.T) {
 	m := start(t)
 	for _, c := range []struct{ request, want string }{

@@ -10,12 +10,12 @@ import (
 	"strings"
 )
 
-// testedVersions are the Go versions whose modules are blanked. A version is
-// added once the tests of generator/module pass with it.
+// testedVersions lists the Go versions whose modules are blanked. Add a version once
+// the tests of generator/module pass with it.
 var testedVersions = []string{"go1.26"}
 
-// blankedBy returns the blanked image of a module that this Go version, such
-// as go1.26.8, has compiled. A version that is not tested is an error.
+// blankedBy returns the blanked image of a module compiled by a Go version, such as
+// go1.26.8. A version that is not in testedVersions is an error.
 func blankedBy(goVersion string, image []byte) ([]byte, error) {
 	if !slices.Contains(testedVersions, version.Lang(goVersion)) {
 		return nil, fmt.Errorf("their removal is tested with %s only, and this Go is %s",
@@ -24,10 +24,10 @@ func blankedBy(goVersion string, image []byte) ([]byte, error) {
 	return blanked(image)
 }
 
-// blanked returns the image without what the runtime keeps only for
-// tracebacks: the names, files and line numbers of functions become zeros,
-// which weigh next to nothing after gzip. Nothing shows a traceback to a
-// reader. What the garbage collector and the growth of stacks need is kept.
+// blanked returns a copy of the image without the data that the runtime uses only for
+// tracebacks: the names, files and line numbers of functions become zeros, which take
+// almost no space after gzip. The pages show no traceback. The data for garbage
+// collection and for the growth of stacks is unchanged.
 //
 // The layout is that of the runtime's pclntab (runtime/symtab.go,
 // runtime/runtime2.go type _func) in the versions of testedVersions. Another
@@ -52,10 +52,10 @@ func blanked(image []byte) ([]byte, error) {
 	return t.image, nil
 }
 
-// Of the tables that each function names, the runtime needs these (internal/
-// abi/symtab.go): where pointers are on the stack, and its open-coded defers.
-// The others record where a function may be interrupted, what was inlined and
-// what the arguments were: for tracebacks, debuggers and other threads.
+// Indexes of the tables of each function (internal/abi/symtab.go). The runtime needs
+// the tables of pointers on the stack and of open-coded defers. The others hold
+// preemption points, inlining and arguments, which only tracebacks, debuggers and
+// other threads use.
 const (
 	stackMapIndex   = 1 // PCDATA_StackMapIndex
 	firstUnneeded   = 3 // FUNCDATA_InlTree
@@ -63,19 +63,20 @@ const (
 	noTable         = 0xffffffff
 )
 
-// table is the runtime's pclntab in an image. Its fields but for at are
-// offsets from at.
+// table is the runtime's pclntab in an image. at is its address, count the number of
+// functions; the other fields are offsets from at.
 type table struct {
 	image                                []byte
 	at, count                            int
 	names, units, files, values, offsets int
 }
 
-// header opens the table: magic number, two zero bytes, smallest instruction
-// 1, pointer size 8.
+// header begins the table: magic number, two zero bytes, instruction size quantum 1,
+// pointer size 8.
 var header = []byte{0xf1, 0xff, 0xff, 0xff, 0, 0, 1, 8}
 
-// findTable finds the table and checks that all of it lies in the image.
+// findTable returns the table of an image. It returns an error unless there is exactly
+// one, of the known layout and within the image.
 func findTable(image []byte) (table, error) {
 	at := bytes.Index(image, header)
 	if at < 0 || at+72 > len(image) {
@@ -100,9 +101,9 @@ func findTable(image []byte) (table, error) {
 	return t, nil
 }
 
-// check reports whether the record of the i-th function lies in the image.
+// check returns an error if the record of the i-th function is not within the image.
 func (t table) check(i int) error {
-	const most = 16 // tables of a kind; Go 1.26 has fewer
+	const most = 16 // tables of each kind; Go 1.26 has fewer
 	f := t.function(i)
 	if f+44 <= len(t.image) {
 		values, data := t.tables(f)
@@ -113,13 +114,13 @@ func (t table) check(i int) error {
 	return fmt.Errorf("the record of function %d is laid out in another way", i)
 }
 
-// function is the address of the i-th function's record.
+// function returns the address of the record of the i-th function.
 func (t table) function(i int) int {
 	return t.at + t.offsets + t.u32(t.at+t.offsets+8*i+4)
 }
 
-// tables returns how many value tables (npcdata) and data tables (nfuncdata)
-// the record at f names.
+// tables returns the number of value tables (npcdata) and of data tables (nfuncdata)
+// of the record at f.
 func (t table) tables(f int) (values, data int) { return t.u32(f + 28), int(t.image[f+43]) }
 
 func (t table) u32(at int) int {
@@ -150,7 +151,7 @@ func (t table) shorten(f int) {
 	}
 }
 
-// unneeded lists the value tables that hold only what shorten clears.
+// unneeded returns the value tables that only fields cleared by shorten refer to.
 func (t table) unneeded() []int {
 	needed, spare := map[int]bool{}, map[int]bool{}
 	for i := range t.count {
@@ -175,8 +176,8 @@ func (t table) unneeded() []int {
 	return only
 }
 
-// length is the size of a value table: pairs of numbers until a zero that is
-// not the first.
+// length returns the size of a value table: pairs of numbers, ended by a zero that is
+// not the first number.
 func (t table) length(from int) (int, error) {
 	start := t.at + t.values + from
 	r := &reader{data: t.image[:t.at+t.offsets], pos: start}

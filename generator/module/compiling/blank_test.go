@@ -30,8 +30,8 @@ func TestNamesAreGone(t *testing.T) {
 	}
 }
 
-// image is the memory of the compiled module and the address of its function
-// table.
+// image returns the initial memory of the compiled module and the address of its
+// function table.
 func image(t *testing.T) (image []byte, at int) {
 	t.Helper()
 	m, err := readLinked(compiled(t))
@@ -45,8 +45,8 @@ func image(t *testing.T) (image []byte, at int) {
 	return m.image, table.at
 }
 
-// Blanking writes only zeros, and the mark of a table that does not exist,
-// inside the function table. It does not change the image in place.
+// Blanking writes only zeros, and the value for a missing table, and only in the
+// function table. It does not change its argument.
 func TestBlankWritesLittle(t *testing.T) {
 	raw, at := image(t)
 	before := bytes.Clone(raw)
@@ -78,8 +78,8 @@ func TestBlankWritesLittle(t *testing.T) {
 	}
 }
 
-// On a Go version that is not tested, and on a layout that is not known, the
-// module is written with its names, and the note gives the reason.
+// With a Go version that is not tested, and with an unknown layout, the module is
+// written with its names, and a note gives the reason.
 func TestNotBlanked(t *testing.T) {
 	raw := compiled(t)
 	whole, err := readLinked(raw)
@@ -114,7 +114,7 @@ func TestReducedIsSmaller(t *testing.T) {
 	}
 }
 
-// A function table laid out in another way is an error; nothing is guessed.
+// A function table with another layout is an error.
 func TestUnknownLayout(t *testing.T) {
 	raw, at := image(t)
 	word := func(i int, value uint64) func([]byte) {
@@ -148,8 +148,8 @@ func TestUnknownLayout(t *testing.T) {
 	}
 }
 
-// A damaged header of the function table ends in an error or in offsets inside
-// the image, never in a panic or an endless loop.
+// A damaged header of the function table gives an error or offsets within the image,
+// never a panic or an endless loop.
 func TestDamage(t *testing.T) {
 	raw, at := image(t)
 	damaged := bytes.Clone(raw)

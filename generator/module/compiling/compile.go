@@ -1,7 +1,7 @@
-// Package compiling makes the WebAssembly module behind the pages from the
-// sources of a checkout. Go's linker writes it with function names that are
-// used only for tracebacks and in very many data segments. The package removes
-// both and packs the module with gzip.
+// Package compiling makes the WebAssembly module of the pages from the sources of a
+// checkout. Go's linker writes function names that are used only for tracebacks, and
+// very many data segments. The package removes both and compresses the module with
+// gzip.
 package compiling
 
 import (
@@ -18,22 +18,23 @@ import (
 type Module struct {
 	// Packed is the WebAssembly binary after gzip.
 	Packed []byte
-	// Notes say, a line each, which step that makes the module smaller was
-	// left out, and why. Usually there is none.
+	// Notes has a line for each step that makes the module smaller and that was
+	// skipped, with the reason. It is usually empty.
 	Notes []string
 }
 
-// flags make the same bytes in every folder, without symbol tables. Inlining
-// (-l turns it off) makes the standard library faster and smaller, because
-// functions with one or two callers disappear. It makes our own packages
-// larger, whose small functions have many callers, and no keystroke faster.
+// flags are the arguments of go build. The output is the same in every folder, and
+// has no symbol tables. -l turns inlining off in this project only: its short
+// functions have many callers, so that inlining enlarges the module without a
+// noticeable gain in speed. In the standard library inlining makes the module faster
+// and smaller.
 var flags = []string{"build", "-trimpath", "-buildvcs=false", "-gcflags=coursebook/...=-l",
 	"-ldflags=-s -w -buildid=", "-buildmode=c-shared"}
 
-// command is the package of the module.
+// command is the package path of the module.
 const command = "./generator/module"
 
-// Compile makes the module of the checkout at root.
+// Compile compiles the module of the checkout at root.
 func Compile(root string) (Module, error) {
 	raw, err := compile(root, command)
 	if err != nil {
@@ -44,9 +45,8 @@ func Compile(root string) (Module, error) {
 	return Module{packed, notes}, err
 }
 
-// goVersion is the version of the Go command as it names it, such as go1.26.8.
-// Where it cannot be had, the result is the reason, on one line; it is no tested
-// version.
+// goVersion returns the version that the Go command prints, such as go1.26.8. After
+// an error it returns the error, on one line, which is not a tested version.
 func goVersion(root string) string {
 	out, err := goCommand(root, "env", "GOVERSION")
 	if err != nil {
@@ -55,8 +55,8 @@ func goVersion(root string) string {
 	return strings.TrimSpace(out)
 }
 
-// reduce makes a module smaller without changing what it computes. A step that
-// is not possible is left out, and a note gives the reason.
+// reduce makes a module smaller without changing its results. It skips a step that is
+// not possible, and returns a note with the reason.
 func reduce(raw []byte, goVersion string) (module []byte, notes []string) {
 	m, err := readLinked(raw)
 	if err != nil {
@@ -70,8 +70,8 @@ func reduce(raw []byte, goVersion string) (module []byte, notes []string) {
 	return m.write(), notes
 }
 
-// compile returns the linker's output for a package. It works in a temporary
-// folder, so that builds can run side by side.
+// compile returns the linker's output for a package. It uses a temporary folder, so
+// that builds can run concurrently.
 func compile(root, pkg string) ([]byte, error) {
 	dir, err := os.MkdirTemp("", "coursebook-")
 	if err != nil {
@@ -99,8 +99,8 @@ func goCommand(root string, args ...string) (string, error) {
 	return string(out), nil
 }
 
-// pack compresses with gzip. The header holds no name and no time, so that the
-// same module always gives the same bytes.
+// pack compresses data with gzip. The header has no name and no time, so that equal
+// modules give equal bytes.
 func pack(raw []byte) ([]byte, error) {
 	var b bytes.Buffer
 	z, err := gzip.NewWriterLevel(&b, gzip.BestCompression)

@@ -20,8 +20,8 @@ import (
 	"coursebook/generator/module/wasmtest"
 )
 
-// The gzip header by RFC 1952, section 2.3: magic number, deflate, no flags (so
-// no name), no time. The bytes unpack to what was packed, and twice to the same.
+// The gzip header by RFC 1952, section 2.3: magic number, deflate, no flags (and thus
+// no name), no time. The output decompresses to the input, and is deterministic.
 func TestCompress(t *testing.T) {
 	raw := bytes.Repeat([]byte("brace every eight feet "), 500)
 	packed, err := pack(raw)
@@ -61,7 +61,7 @@ func compiled(t *testing.T) []byte {
 	return raw
 }
 
-// reduced is the module after every step that makes it smaller.
+// reduced returns the module after every step that makes it smaller.
 func reduced(t *testing.T) []byte {
 	t.Helper()
 	small, notes := reduce(compiled(t), goVersion(checkout))
@@ -80,8 +80,8 @@ func packedModule(t *testing.T) []byte {
 	return packed
 }
 
-// The reduced module still answers after thousands of requests, byte for byte
-// as the first time.
+// After thousands of requests the reduced module gives the same responses as at
+// first.
 func TestReducedModuleKeepsAnswering(t *testing.T) {
 	const rounds = 2000
 	ctx := context.Background()
@@ -118,8 +118,8 @@ func TestReducedModuleKeepsAnswering(t *testing.T) {
 	}
 }
 
-// The garbage collector works without the blanked tables: the requests need
-// more memory in all than the module has in the end.
+// The garbage collector works without the blanked tables: the requests allocate more
+// memory in total than the module has at the end.
 func TestGarbageIsCollected(t *testing.T) {
 	ctx := context.Background()
 	m, err := wasmtest.Start(ctx, packedModule(t))
@@ -141,8 +141,8 @@ func TestGarbageIsCollected(t *testing.T) {
 	}
 }
 
-// A panic prints its message, with a traceback from the blanked tables, and
-// traps. The trapped instance answers nothing more; a fresh one does.
+// A panic prints its message, with a traceback from the blanked tables, and traps.
+// Further calls of the trapped instance are errors; a new instance works.
 func TestTrap(t *testing.T) {
 	ctx := context.Background()
 	m, err := wasmtest.Start(ctx, packedModule(t))
@@ -184,7 +184,7 @@ func TestTrap(t *testing.T) {
 	}
 }
 
-// The same sources make the same bytes in another folder.
+// The same sources give the same bytes in another folder.
 func TestSameBytesInAnotherFolder(t *testing.T) {
 	other := filepath.Join(t.TempDir(), "another folder", "deeper")
 	for _, part := range []string{"calculators", "generator"} {
@@ -233,7 +233,7 @@ func copyFile(t *testing.T, from, to string) {
 	}
 }
 
-// Where the module does not compile, the error quotes the compiler.
+// If the module does not compile, the error contains the output of the compiler.
 func TestModuleThatDoesNotCompile(t *testing.T) {
 	root := t.TempDir()
 	if err := os.MkdirAll(filepath.Join(root, "generator/module"), 0o755); err != nil {

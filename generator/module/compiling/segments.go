@@ -5,8 +5,8 @@ import (
 	"fmt"
 )
 
-// A module whose data section is understood: its other sections, and its
-// memory as it is after instantiation, before any code runs.
+// linked is a module with its initial memory: the content of memory after
+// instantiation, before any code runs.
 type linked struct {
 	sections []section
 	image    []byte
@@ -71,8 +71,8 @@ const (
 	opEnd   = 0x0b
 )
 
-// write returns the module with the image in few segments and without custom
-// sections, which hold names and the like and are never executed.
+// write returns the module with the image in few segments, and without custom
+// sections, which have no effect on execution.
 func (m linked) write() []byte {
 	segments := split(m.image)
 	out := bytes.Clone(preamble)
@@ -100,9 +100,9 @@ type segment struct {
 	data []byte
 }
 
-// longZeros is the number of zeros at which a segment ends. The linker splits
-// at eight, which makes some 52,000 segments; their headers compress badly,
-// while zeros cost next to nothing after gzip.
+// longZeros is the number of zeros at which a segment ends. The linker splits at
+// eight, which gives some 52,000 segments. Their headers compress badly, while zeros
+// take almost no space after gzip.
 const longZeros = 1024
 
 // split returns the parts of the image between long runs of zeros.

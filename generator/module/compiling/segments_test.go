@@ -9,8 +9,8 @@ import (
 	"testing"
 )
 
-// The compiled module has the same memory and the same sections after its data
-// is written in few segments. Only custom sections are missing.
+// After its data is written in few segments the compiled module has the same memory
+// and the same sections, without custom ones.
 func TestFewSegments(t *testing.T) {
 	raw := compiled(t)
 	before, err := readLinked(raw)
@@ -29,11 +29,11 @@ func TestFewSegments(t *testing.T) {
 		t.Errorf("%d segments became %d", was, is)
 	}
 	custom := func(s section) bool { return s.id == customSection }
-	kept := slices.DeleteFunc(slices.Clone(before.sections), custom)
-	if len(kept) == len(before.sections) || len(kept) != len(after.sections) {
-		t.Fatalf("%d sections, %d of them not custom, became %d", len(before.sections), len(kept), len(after.sections))
+	rest := slices.DeleteFunc(slices.Clone(before.sections), custom)
+	if len(rest) == len(before.sections) || len(rest) != len(after.sections) {
+		t.Fatalf("%d sections, %d of them not custom, became %d", len(before.sections), len(rest), len(after.sections))
 	}
-	for i, s := range kept {
+	for i, s := range rest {
 		if o := after.sections[i]; o.id != s.id || s.id != dataSection && !bytes.Equal(o.body, s.body) {
 			t.Errorf("section %d has changed", s.id)
 		}
@@ -59,7 +59,7 @@ func segmentsOf(t *testing.T, module []byte) int {
 
 const head = "\x00asm\x01\x00\x00\x00"
 
-// Modules by the letter of the WebAssembly Core Specification 2.0 (5.5.14 data
+// Modules written by hand from the WebAssembly Core Specification 2.0 (5.5.14 data
 // section, 5.5.16 data count section).
 func TestDataSection(t *testing.T) {
 	for name, c := range map[string]struct {

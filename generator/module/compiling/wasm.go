@@ -6,7 +6,7 @@ import (
 	"fmt"
 )
 
-// The ids of sections (WebAssembly Core Specification 2.0, 5.5.2).
+// IDs of sections (WebAssembly Core Specification 2.0, 5.5.2).
 const (
 	customSection    = 0
 	dataSection      = 11
@@ -19,7 +19,7 @@ type section struct {
 	body []byte
 }
 
-// preamble opens every module: magic number and version (5.5.16).
+// preamble begins every module: magic number and version (5.5.16).
 var preamble = []byte("\x00asm\x01\x00\x00\x00")
 
 var errCut = errors.New("the module is cut short")
@@ -38,12 +38,12 @@ func readSections(module []byte) ([]section, error) {
 	return list, r.err
 }
 
-// appendSection writes a section.
+// appendSection appends a section to out.
 func appendSection(out []byte, s section) []byte {
 	return append(appendUnsigned(append(out, s.id), len(s.body)), s.body...)
 }
 
-// reader reads the binary format. After an error it returns zero values.
+// reader reads the binary format. After an error its methods return zero values.
 type reader struct {
 	data []byte
 	pos  int
@@ -112,7 +112,7 @@ func appendUnsigned(out []byte, n int) []byte {
 	return append(out, byte(n))
 }
 
-// appendSigned writes a signed number in LEB128; n is not negative.
+// appendSigned appends n as a signed number in LEB128. n must not be negative.
 func appendSigned(out []byte, n int) []byte {
 	for n >= 0x40 {
 		out = append(out, byte(n&0x7f)|0x80)

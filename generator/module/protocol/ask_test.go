@@ -13,7 +13,7 @@ var (
 	catalog = []*calc.Calculator{tank, calctest.Bare()}
 )
 
-// ask sends records, each of fields yet unescaped, and returns the answer's.
+// ask sends a request of unescaped records and returns the records of the response.
 func ask(t *testing.T, s *Server, command string, records ...[]string) []record {
 	t.Helper()
 	w := &writer{}
@@ -32,8 +32,9 @@ func ask(t *testing.T, s *Server, command string, records ...[]string) []record 
 	return list
 }
 
-// good is ask, and the answer must be no fault; its first line is left out.
-func good(t *testing.T, s *Server, command string, records ...[]string) []record {
+// askOK is ask for a request that must not fail. It omits the first line of the
+// response.
+func askOK(t *testing.T, s *Server, command string, records ...[]string) []record {
 	t.Helper()
 	list := ask(t, s, command, records...)
 	if got := strings.Join(list[0], " "); got != "coursebook 1 ok" {
@@ -42,8 +43,8 @@ func good(t *testing.T, s *Server, command string, records ...[]string) []record
 	return list[1:]
 }
 
-// of are the records of one name, joined for comparison.
-func of(list []record, name string) []string {
+// named returns the records of a name, with fields joined by | for comparison.
+func named(list []record, name string) []string {
 	var out []string
 	for _, r := range list {
 		if r.at(0) == name {

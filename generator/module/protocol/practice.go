@@ -7,9 +7,9 @@ import (
 	"coursebook/calculators/calc"
 )
 
-// practice draws fresh numbers for a question. It writes each input as the
-// reader sees it, those that vary first and marked 1; what is asked for with
-// its unit; and the whole case as typed inputs, which judge takes back.
+// practice samples new inputs for a number question. It writes the inputs that the
+// question states, those that vary first and marked 1; the output that is asked for
+// with its unit; and all inputs as entries, which are the arguments of judge.
 func (s *Server) practice(q request, w *writer) string {
 	drill, asked, why := s.drill(q)
 	if why != "" {
@@ -20,7 +20,7 @@ func (s *Server) practice(q request, w *writer) string {
 			drill.Vary = append(drill.Vary, r.at(1))
 		}
 	}
-	seed, err := strconv.ParseUint(q.one("seed").at(1), 10, 64)
+	seed, err := strconv.ParseUint(q.first("seed").at(1), 10, 64)
 	if err != nil {
 		return "practice needs a seed, a whole number"
 	}
@@ -42,8 +42,9 @@ func (s *Server) practice(q request, w *writer) string {
 	return ""
 }
 
-// judge marks a typed answer to the case that practice wrote. An answer that
-// cannot be read is given back with the reason, and the right one is kept.
+// judge marks an answer to a case that practice wrote. It writes the verdict, the
+// right answer and the steps. For an answer that cannot be parsed it writes only the
+// verdict with the reason.
 func (s *Server) judge(q request, w *writer) string {
 	drill, asked, why := s.drill(q)
 	if why != "" {
@@ -62,7 +63,7 @@ func (s *Server) judge(q request, w *writer) string {
 	if res.State != calc.OK || !res.Out.Has(drill.Answer) {
 		return "this case of " + drill.Of.ID + " has no result"
 	}
-	verdict, note := drill.Judge(res, q.one("typed").at(1), v.Style)
+	verdict, note := drill.Judge(res, q.first("typed").at(1), v.Style)
 	if verdict == calc.Unread {
 		w.put("verdict", verdict.String(), v.Say(note.Text, note.Slots...))
 		return ""
@@ -73,14 +74,14 @@ func (s *Server) judge(q request, w *writer) string {
 	return ""
 }
 
-// drill is the question a request names, without what varies, and the
-// output it asks for.
+// drill returns the number question of a request, without the inputs that vary, and
+// the output it asks for. An error is returned as a text.
 func (s *Server) drill(q request) (calc.Drill, calc.Field, string) {
 	c := s.calculator(q)
 	if c == nil {
-		return calc.Drill{}, calc.Field{}, "there is no calculator " + q.one("calc").at(1)
+		return calc.Drill{}, calc.Field{}, "there is no calculator " + q.first("calc").at(1)
 	}
-	drill := calc.Drill{Of: c, Set: q.entries(), Answer: q.one("answer").at(1), Tolerance: q.one("tolerance").at(1)}
+	drill := calc.Drill{Of: c, Set: q.entries(), Answer: q.first("answer").at(1), Tolerance: q.first("tolerance").at(1)}
 	i := slices.IndexFunc(c.Out, func(f calc.Field) bool { return f.ID == drill.Answer && f.Kind == calc.Number })
 	if i < 0 {
 		return drill, calc.Field{}, c.ID + " has no output " + drill.Answer + " that is a number"

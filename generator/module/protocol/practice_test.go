@@ -10,36 +10,27 @@ import (
 
 func practice(t *testing.T, seed string, style ...string) []record {
 	t.Helper()
-	return good(
-		t,
-		New(catalog),
-		"practice",
-		[]string{"calc", "tank"},
-		append([]string{"style"}, style...),
-		[]string{"vary", "side"},
-		[]string{"answer", "holds"},
-		[]string{"tolerance", "2 %"},
-		[]string{"set", "boxes", ""},
-		[]string{"seed", seed},
-	)
+	return askOK(t, New(catalog), "practice", []string{"calc", "tank"}, append([]string{"style"}, style...),
+		[]string{"vary", "side"}, []string{"answer", "holds"}, []string{"tolerance", "2 %"},
+		[]string{"set", "boxes", ""}, []string{"seed", seed})
 }
 
-// Fresh numbers come first and marked; the case given back is complete.
+// Inputs that vary come first and are marked. The entries of the case are complete.
 func TestPractice(t *testing.T) {
 	seen := map[string]bool{}
 	for seed := range 20 {
 		got := practice(t, strconv.Itoa(seed), "metric", "comma")
-		given := of(got, "given")
+		given := named(got, "given")
 		if len(given) != 2 || !strings.HasPrefix(given[0], "given|side|Side|") ||
 			!strings.HasSuffix(given[0], " m|1|0") ||
 			given[1] != "given|shape|Shape|cubic|0|1" {
 			t.Fatalf("seed %d: %q", seed, given)
 		}
 		seen[given[0]] = true
-		if want := []string{"asked|Holds|m³"}; !slices.Equal(of(got, "asked"), want) {
-			t.Errorf("asked %q, want %q", of(got, "asked"), want)
+		if want := []string{"asked|Holds|m³"}; !slices.Equal(named(got, "asked"), want) {
+			t.Errorf("asked %q, want %q", named(got, "asked"), want)
 		}
-		if sets := of(got, "set"); len(sets) != 7 || !slices.Contains(sets, "set|boxes|") {
+		if sets := named(got, "set"); len(sets) != 7 || !slices.Contains(sets, "set|boxes|") {
 			t.Errorf("the case is %q", sets)
 		}
 	}
@@ -51,13 +42,12 @@ func TestPractice(t *testing.T) {
 	}
 }
 
-// The answer is the side cubed: worked out here from what practice states.
+// The right answer is the side cubed, computed here from the output of practice.
 func TestJudge(t *testing.T) {
 	got := practice(t, "3", "metric", "comma")
-	side, err := strconv.ParseFloat(
-		strings.ReplaceAll(strings.TrimSuffix(of(got, "given")[0][len("given|side|Side|"):], " m|1|0"), ",", "."),
-		64,
-	)
+	given := named(got, "given")[0]
+	text := strings.TrimSuffix(strings.TrimPrefix(given, "given|side|Side|"), " m|1|0")
+	side, err := strconv.ParseFloat(strings.ReplaceAll(text, ",", "."), 64)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -83,19 +73,23 @@ func TestJudge(t *testing.T) {
 				records = append(records, r)
 			}
 		}
-		answer := good(t, New(catalog), "judge", records...)
-		verdict := of(answer, "verdict")
+		answer := askOK(t, New(catalog), "judge", records...)
+		verdict := named(answer, "verdict")
 		unread := c.verdict == "verdict|unread|"
 		if len(verdict) != 1 || !strings.HasPrefix(verdict[0], c.verdict) || (verdict[0] != c.verdict) != unread {
 			t.Errorf("%s: %q, want %s", c.typed, verdict, c.verdict)
 		}
-		if told := len(of(answer, "out")) + len(of(answer, "step")); (told == 0) != unread || !unread && told != 2 {
-			t.Errorf("%s: %q", c.typed, answer)
+		want := 2 // the output and one step
+		if unread {
+			want = 0
+		}
+		if n := len(named(answer, "out")) + len(named(answer, "step")); n != want {
+			t.Errorf("%s: %d records of the answer, want %d: %q", c.typed, n, want, answer)
 		}
 	}
 }
 
-// What makes no sense is a fault, never a verdict.
+// A malformed request gives a fault instead of a verdict.
 func TestPracticeFaults(t *testing.T) {
 	ok := map[string]string{
 		"calc":      "calc\ttank",

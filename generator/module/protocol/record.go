@@ -2,16 +2,15 @@ package protocol
 
 import "strings"
 
-// Version is the version of the text that page and module exchange. Both
-// sides refuse another one.
+// Version is the version of the protocol. Page and module reject any other version.
 const Version = "1"
 
-// magic opens every request and every answer.
+// magic begins every request and every response.
 const magic = "coursebook"
 
 var escaper = strings.NewReplacer("\\", "\\\\", "\t", "\\t", "\n", "\\n", "\r", "")
 
-// writer builds an answer of tab-separated records.
+// writer builds a response of tab-separated records.
 type writer struct{ b strings.Builder }
 
 func (w *writer) put(fields ...string) {
@@ -27,7 +26,7 @@ func (w *writer) put(fields ...string) {
 // record is one line of a request, unescaped.
 type record []string
 
-// at is the i-th field; empty where the line is shorter.
+// at returns the i-th field, or "" where the record is shorter.
 func (r record) at(i int) string {
 	if i < len(r) {
 		return r[i]

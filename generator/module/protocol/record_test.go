@@ -8,7 +8,7 @@ import (
 	"coursebook/generator/search"
 )
 
-// What is put is read back, for any text; a carriage return is dropped.
+// A record is parsed to the fields that were put, without carriage returns.
 func TestRecords(t *testing.T) {
 	for _, fields := range [][]string{
 		{""}, {"", ""}, {"a", "", "b"}, {"tab\there", "line\nhere", "back\\slash"}, {`\t`, `\n`, `\\`, `\`},
@@ -44,7 +44,7 @@ func TestUnescape(t *testing.T) {
 	}
 }
 
-// FuzzRecord: any fields come back as they were put.
+// FuzzRecord: a record with any bytes is parsed to the fields that were put.
 func FuzzRecord(f *testing.F) {
 	f.Add("a", "b\tc")
 	f.Add("\\", "\n\\n\\")
@@ -59,15 +59,12 @@ func FuzzRecord(f *testing.F) {
 	})
 }
 
-// FuzzAnswer: no request makes the module panic, and every answer begins with
-// ok or fault and is made of known records.
+// FuzzAnswer: no request makes the server panic. Every response begins with ok or
+// fault and consists of known records.
 func FuzzAnswer(f *testing.F) {
-	index := search.Build(
-		"en",
+	index := search.Build("en",
 		[]search.Entry{{URL: "en/a.html", Title: "Brace", Text: "Set a brace at every corner.", Kind: "procedure"}},
-		nil,
-		func(w string) string { return w },
-	)
+		nil, func(w string) string { return w })
 	w := &writer{}
 	w.put(magic, Version, "index")
 	w.put("lang", "en")
@@ -75,13 +72,13 @@ func FuzzAnswer(f *testing.F) {
 	load := w.b.String()
 	for _, request := range []string{
 		"", load, "coursebook\t1\thello\n", "coursebook\t1\twords\nlang\tes\nword\t8f2b\tTanque {x\n",
-		"coursebook\t1\trun\ncalc\ttank\nlang\tes\nstyle\tmetric\tcomma\nset\tside\t2,5 " +
-			"m\nset\tboxes.2.side\t1/2\nset\tboxes.3.name\t\\\\\\t\n",
+		"coursebook\t1\trun\ncalc\ttank\nlang\tes\nstyle\tmetric\tcomma\n" +
+			"set\tside\t2,5 m\nset\tboxes.2.side\t1/2\nset\tboxes.3.name\t\\\\\\t\n",
 		"coursebook\t1\trun\ncalc\ttank\nset\tboxes\t\nset\tboxes.0.side\t1\nset\tboxes.1.\t1\nset\t.\t1\n",
 		"coursebook\t1\tconvert\ncalc\ttank\nstyle\tus\tpoint\n" +
 			"to\tmetric\tcomma\nset\tday\t2026-02-30\nset\tlid\tyes\n",
-		"coursebook\t1\tsearch\nlang\ten\nq\tbrcae corner\n", "coursebook\t1\tmark\nlang\ten\nq\tbrace\ntext\ta " +
-			"brace\\nhere\n",
+		"coursebook\t1\tsearch\nlang\ten\nq\tbrcae corner\n",
+		"coursebook\t1\tmark\nlang\ten\nq\tbrace\ntext\ta brace\\nhere\n",
 	} {
 		f.Add(request)
 	}

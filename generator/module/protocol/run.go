@@ -7,11 +7,12 @@ import (
 	"coursebook/calculators/figure"
 )
 
-// run computes a calculator and writes everything the page shows of it.
+// run runs a calculator and writes the outputs, notes, steps and figure that the page
+// shows.
 func (s *Server) run(q request, w *writer) string {
 	c := s.calculator(q)
 	if c == nil {
-		return "there is no calculator " + q.one("calc").at(1)
+		return "there is no calculator " + q.first("calc").at(1)
 	}
 	v := s.locale(q)
 	in, refusals := calc.Read(c, q.entries(), v.Style)
@@ -61,8 +62,8 @@ func outputs(w *writer, v calc.Locale, out calc.Case) {
 	}
 }
 
-// output writes one value as shown, unrounded for the caller, and as the SI
-// number (of a Number or a Clock) itself, which the tests hold against the native run.
+// output writes one value: as shown, unrounded, and for a Number or a Clock as a bare
+// SI number, which tests compare with the native run.
 func output(w *writer, v calc.Locale, path string, f calc.Field, x calc.Value) {
 	raw := ""
 	if x.Set && (f.Kind == calc.Number || f.Kind == calc.Clock) {
@@ -85,8 +86,8 @@ func steps(w *writer, v calc.Locale, list []calc.Step) {
 	}
 }
 
-// drawing writes a figure as flat nodes: the page builds them element by
-// element and never parses markup.
+// drawing writes a figure as a list of nodes with depths, from which the page builds
+// elements without parsing markup.
 func drawing(w *writer, d figure.Drawing) {
 	if d.Empty() {
 		return
@@ -108,12 +109,12 @@ func node(w *writer, depth int, n figure.Node) {
 	}
 }
 
-// convert writes the typed inputs anew in another system of units or with
-// another decimal mark. An input that cannot be read is left unchanged.
+// convert writes the inputs in another system of units or with another decimal mark.
+// It omits inputs that cannot be parsed, which the page leaves unchanged.
 func (s *Server) convert(q request, w *writer) string {
 	c := s.calculator(q)
 	if c == nil {
-		return "there is no calculator " + q.one("calc").at(1)
+		return "there is no calculator " + q.first("calc").at(1)
 	}
 	v := s.locale(q)
 	in, refusals := calc.Read(c, q.entries(), v.Style)
@@ -121,7 +122,7 @@ func (s *Server) convert(q request, w *writer) string {
 	for _, n := range refusals {
 		refused[n.At.String()] = true
 	}
-	to := calc.Locale{Words: v.Words, Style: style(q.one("to"))}
+	to := calc.Locale{Words: v.Words, Style: style(q.first("to"))}
 	for _, e := range to.Entries(in) {
 		if !refused[e.Path] {
 			w.put("set", e.Path, e.Text)

@@ -1,6 +1,6 @@
-// Package protocol is the text protocol between a page and its module. A
-// request is a command and its records, a response is records or a fault.
-// The package does no I/O: tests run the same code as the module.
+// Package protocol is the text protocol between a page and the module. A request is a
+// command with records; a response is records or a fault. The package does no I/O, so
+// that tests run the same code as the module.
 package protocol
 
 import (
@@ -12,24 +12,24 @@ import (
 	"coursebook/generator/search"
 )
 
-// Server answers requests about its calculators. It keeps the translations
-// and search indexes that the page has sent.
+// Server handles requests about its calculators. It stores the translations and search
+// indexes that the page has sent. It is not safe for concurrent use.
 type Server struct {
 	calculators []*calc.Calculator
 	words       map[string]calc.Translations // by language
 	indexes     map[string]*search.Index     // by language
 }
 
-// New returns a server for the given calculators.
+// New returns a server for calculators.
 func New(calculators []*calc.Calculator) *Server {
 	return &Server{calculators: calculators, words: map[string]calc.Translations{}, indexes: map[string]*search.Index{}}
 }
 
-// request is a parsed request: the records after the first line, by name.
+// request holds the records of a request after the first line.
 type request struct{ records []record }
 
-// one is the first record of a name; empty where there is none.
-func (q request) one(name string) record {
+// first returns the first record with a name; nil where there is none.
+func (q request) first(name string) record {
 	for _, r := range q.records {
 		if r.at(0) == name {
 			return r
@@ -38,8 +38,8 @@ func (q request) one(name string) record {
 	return nil
 }
 
-// Answer returns the response to one request. A malformed request gets a
-// fault that names the error; it never panics.
+// Answer returns the response to one request. The response to a malformed request is a
+// fault with the error. Answer does not panic.
 func (s *Server) Answer(text string) string {
 	lines := strings.Split(strings.TrimSuffix(text, "\n"), "\n")
 	head := parseRecord(lines[0])
@@ -64,8 +64,8 @@ func fault(why string) string {
 	return w.b.String()
 }
 
-// do executes a command and writes its records to w. It returns the text of
-// the error, or "".
+// do executes a command and writes the records of the response to w. It returns the
+// text of an error, or "".
 func (s *Server) do(command string, q request, w *writer) string {
 	switch command {
 	case "hello":
@@ -92,7 +92,7 @@ func (s *Server) do(command string, q request, w *writer) string {
 }
 
 func (s *Server) loadWords(q request) string {
-	lang := q.one("lang").at(1)
+	lang := q.first("lang").at(1)
 	if lang == "" {
 		return "words without a language"
 	}
@@ -113,7 +113,7 @@ func (s *Server) loadWords(q request) string {
 
 func (s *Server) calculator(q request) *calc.Calculator {
 	for _, c := range s.calculators {
-		if c.ID == q.one("calc").at(1) {
+		if c.ID == q.first("calc").at(1) {
 			return c
 		}
 	}
@@ -121,7 +121,7 @@ func (s *Server) calculator(q request) *calc.Calculator {
 }
 
 func (s *Server) locale(q request) calc.Locale {
-	return calc.Locale{Words: s.words[q.one("lang").at(1)], Style: style(q.one("style"))}
+	return calc.Locale{Words: s.words[q.first("lang").at(1)], Style: style(q.first("style"))}
 }
 
 func style(r record) quantity.Style {
@@ -146,8 +146,8 @@ func (q request) entries() []calc.Entry {
 }
 
 func (s *Server) loadIndex(q request) string {
-	lang := q.one("lang").at(1)
-	index, err := search.Open(q.one("data").at(1))
+	lang := q.first("lang").at(1)
+	index, err := search.Open(q.first("data").at(1))
 	if err != nil {
 		return err.Error()
 	}

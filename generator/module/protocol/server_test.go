@@ -37,7 +37,7 @@ func TestFirstLine(t *testing.T) {
 			t.Errorf("%q: %q, want %q", request, got, want)
 		}
 	}
-	if got := good(t, s, "hello"); len(got) != 1 || got[0].at(1) != calc.Fingerprint(catalog) {
+	if got := askOK(t, s, "hello"); len(got) != 1 || got[0].at(1) != calc.Fingerprint(catalog) {
 		t.Errorf("hello: %q", got)
 	}
 }
@@ -45,7 +45,7 @@ func TestFirstLine(t *testing.T) {
 // 3 ft cubed is 27 ft³, 0.76455486 m³ (GNU units 2.22).
 func TestRun(t *testing.T) {
 	s := New(catalog)
-	got := good(t, s, "run", []string{"calc", "tank"}, []string{"lang", "en"}, []string{"style", "us", "point"},
+	got := askOK(t, s, "run", []string{"calc", "tank"}, []string{"lang", "en"}, []string{"style", "us", "point"},
 		[]string{"set", "boxes.1.name", "left\tof\nthe \\door"}, []string{"set", "boxes.1.side", "3 in"})
 	for name, want := range map[string][]string{
 		"state": {"state|ok"},
@@ -53,14 +53,13 @@ func TestRun(t *testing.T) {
 		"note":  {`note|caution|boxes.1.side|Box 1 is smaller than 0' 6".`},
 		"step":  {"step|Volume of a cube|the tank|V_t = a^2 × h|3^2 × 3|27 ft³|a = 3 ft: side|h = 3 ft: depth"},
 	} {
-		if have := of(got, name); !slices.Equal(have, want) {
+		if have := named(got, name); !slices.Equal(have, want) {
 			t.Errorf("%s: %q, want %q", name, have, want)
 		}
 	}
-	outs := of(got, "out")
+	outs := named(got, "out")
 	for i, want := range []string{"out|holds|Holds|27.0 ft³|27 ft³|0.764554857", "out|open|Open|yes||",
-		"out|left.1.box|Box|left\tof\nthe " +
-			"\\door||", "out|left.1.holds|Holds|0.0 ft³|0.015625 ft³|0.00044"} {
+		"out|left.1.box|Box|left\tof\nthe \\door||", "out|left.1.holds|Holds|0.0 ft³|0.015625 ft³|0.00044"} {
 		if i >= len(outs) || !strings.HasPrefix(outs[i], want) {
 			t.Errorf("outputs %q, want %q", outs, want)
 		}
@@ -70,26 +69,20 @@ func TestRun(t *testing.T) {
 	}
 }
 
-// The fields that are asked come before anything else, so that the page shows
-// a field even while another cannot be read.
+// The records of asked fields come first, so that the page shows a field even while
+// another cannot be parsed.
 func TestAsked(t *testing.T) {
 	s := New(catalog)
 	for lid, want := range map[string]string{"yes": "asked|hinges|1", "no": "asked|hinges|0", "": "asked|hinges|0"} {
 		for _, side := range []string{"2 ft", "no number"} {
-			got := good(
-				t,
-				s,
-				"run",
-				[]string{"calc", "tank"},
-				[]string{"set", "lid", lid},
-				[]string{"set", "side", side},
-			)
+			got := askOK(t, s, "run", []string{"calc", "tank"}, []string{"set", "lid", lid},
+				[]string{"set", "side", side})
 			if strings.Join(got[0], "|") != want {
 				t.Errorf("lid %q, side %q: %q first, want %s", lid, side, got[0], want)
 			}
 		}
 	}
-	if got := of(good(t, s, "run", []string{"calc", "bare"}), "asked"); got != nil {
+	if got := named(askOK(t, s, "run", []string{"calc", "bare"}), "asked"); got != nil {
 		t.Errorf("a calculator without hidden fields: %q", got)
 	}
 }
@@ -100,8 +93,8 @@ func TestStates(t *testing.T) {
 		set         []string
 		state, note string
 	}{
-		"refused": {[]string{"set", "shape", "round"}, "refused", "note|refusal|shape|Round tanks are not in " +
-			"this book."},
+		"refused": {[]string{"set", "shape", "round"}, "refused",
+			"note|refusal|shape|Round tanks are not in this book."},
 		"out of range": {[]string{"set", "side", "31 ft"}, "bad", "note|refusal|side|"},
 		"no number":    {[]string{"set", "side", "<b>\t\n"}, "bad", "note|refusal|side|"},
 		"comma":        {[]string{"set", "side", "1,5"}, "bad", "Write a point, not a comma"},
@@ -111,14 +104,14 @@ func TestStates(t *testing.T) {
 		"row below 1":  {[]string{"set", "boxes.-1.side", "1"}, "bad", "note|refusal|"},
 		"short record": {[]string{"set"}, "bad", "note|refusal|"},
 	} {
-		got := good(t, s, "run", []string{"calc", "tank"}, c.set)
-		if s := of(got, "state"); len(s) != 1 || s[0] != "state|"+c.state {
+		got := askOK(t, s, "run", []string{"calc", "tank"}, c.set)
+		if s := named(got, "state"); len(s) != 1 || s[0] != "state|"+c.state {
 			t.Errorf("%s: %q", name, s)
 		}
-		if notes := strings.Join(of(got, "note"), "\n"); !strings.Contains(notes, c.note) {
+		if notes := strings.Join(named(got, "note"), "\n"); !strings.Contains(notes, c.note) {
 			t.Errorf("%s: notes %q, want %q", name, notes, c.note)
 		}
-		if n := len(of(got, "out")) + len(of(got, "drawing")) + len(of(got, "node")); n > 0 {
+		if n := len(named(got, "out")) + len(named(got, "drawing")) + len(named(got, "node")); n > 0 {
 			t.Errorf("%s: %d records of a result", name, n)
 		}
 	}
@@ -128,8 +121,8 @@ func TestStyles(t *testing.T) {
 	s := New(catalog)
 	for style, want := range map[string]string{"us|point": "27.0 ft³", "us|comma": "27,0 ft³",
 		"metric|point": "0.76 m³", "metric|comma": "0,76 m³", "": "27.0 ft³"} {
-		got := good(t, s, "run", []string{"calc", "tank"}, append([]string{"style"}, strings.Split(style, "|")...))
-		if out := of(got, "out"); !strings.Contains(out[0], "|"+want+"|") {
+		got := askOK(t, s, "run", []string{"calc", "tank"}, append([]string{"style"}, strings.Split(style, "|")...))
+		if out := named(got, "out"); !strings.Contains(out[0], "|"+want+"|") {
 			t.Errorf("%s: %s", style, out[0])
 		}
 	}
@@ -144,9 +137,9 @@ func TestWords(t *testing.T) {
 		{"word", key("yes"), "sí"},
 		{"else", "x"},
 	}
-	good(t, s, "words", spanish...)
+	askOK(t, s, "words", spanish...)
 	run := func(lang string) []string {
-		return of(good(t, s, "run", []string{"calc", "tank"}, []string{"lang", lang}), "out")
+		return named(askOK(t, s, "run", []string{"calc", "tank"}, []string{"lang", lang}), "out")
 	}
 	if got := run("es"); !strings.HasPrefix(got[0], "out|holds|Capacidad\t{x} \\ y|") ||
 		!strings.Contains(got[1], "|sí|") {
@@ -157,13 +150,13 @@ func TestWords(t *testing.T) {
 			t.Errorf("%q: %q", lang, got)
 		}
 	}
-	good(t, s, "words", []string{"lang", "es"}) // new words replace the old ones
+	askOK(t, s, "words", []string{"lang", "es"}) // new words replace the old ones
 	if got := run("es"); !strings.HasPrefix(got[0], "out|holds|Holds|") {
 		t.Errorf("after new words: %q", got)
 	}
 }
 
-// sets turns the records of a conversion into those of a request.
+// sets returns the set records of a response, for use in a request.
 func sets(list []record) [][]string {
 	var out [][]string
 	for _, r := range list {
@@ -174,8 +167,7 @@ func sets(list []record) [][]string {
 	return out
 }
 
-// There and back again the inputs read as they were typed; 3 ft are 0.914 m
-// on the way.
+// Inputs converted to metric units and back are as before; 3 ft are 0.914 m.
 func TestConvert(t *testing.T) {
 	s := New(catalog)
 	head := func(from, to []string, more ...[]string) [][]string {
@@ -191,7 +183,7 @@ func TestConvert(t *testing.T) {
 		{"set", "boxes.1.side", "1 1/2"},
 		{"set", "boxes.1.name", "a\\b\tc"},
 	}
-	there := sets(good(t, s, "convert", head(us, metric, typed...)...))
+	there := sets(askOK(t, s, "convert", head(us, metric, typed...)...))
 	want := map[string]string{
 		"side":         "0,914 m",
 		"lid":          "yes",
@@ -210,13 +202,13 @@ func TestConvert(t *testing.T) {
 	if len(want) > 0 {
 		t.Errorf("not converted: %v", want)
 	}
-	back := sets(good(t, s, "convert", head(metric, us, there...)...))
+	back := sets(askOK(t, s, "convert", head(metric, us, there...)...))
 	for _, s := range back {
 		if s[1] == "side" && s[2] != `3' 0"` || s[1] == "boxes.1.side" && s[2] != `1' 6"` {
 			t.Errorf("back again %s is %q", s[1], s[2])
 		}
 	}
-	for _, s := range sets(good(t, s, "convert", head(us, metric, []string{"set", "side", "three"},
+	for _, s := range sets(askOK(t, s, "convert", head(us, metric, []string{"set", "side", "three"},
 		[]string{"set", "lid", "no"})...)) {
 		if s[1] == "side" {
 			t.Errorf("an input that cannot be read became %q", s[2])
@@ -224,7 +216,7 @@ func TestConvert(t *testing.T) {
 	}
 }
 
-// element builds a node from its records as the page does, element by element.
+// element builds nodes from their records, as the page does.
 func element(list []record, depth int) (nodes []figure.Node) {
 	for i := 0; i < len(list); i++ {
 		r := list[i]
@@ -244,18 +236,12 @@ func element(list []record, depth int) (nodes []figure.Node) {
 	return nodes
 }
 
-// The flat nodes rebuild the same SVG as in the built page.
+// The nodes of a response give the same SVG as in the built page.
 func TestDrawing(t *testing.T) {
 	s := New(catalog)
 	hostile := "<script>alert(\"x\")</script>\t&amp;\\n"
-	got := good(
-		t,
-		s,
-		"run",
-		[]string{"calc", "tank"},
-		[]string{"set", "boxes.1.side", "1"},
-		[]string{"set", "boxes.1.name", hostile},
-	)
+	got := askOK(t, s, "run", []string{"calc", "tank"}, []string{"set", "boxes.1.side", "1"},
+		[]string{"set", "boxes.1.name", hostile})
 	var heads, nodes []record
 	for _, r := range got {
 		switch r.at(0) {
@@ -270,24 +256,14 @@ func TestDrawing(t *testing.T) {
 	}
 	width, _ := strconv.ParseFloat(heads[0].at(1), 64)
 	height, _ := strconv.ParseFloat(heads[0].at(2), 64)
-	rebuilt := figure.SVG(
-		figure.Drawing{
-			Width:  width,
-			Height: height,
-			Title:  heads[0].at(3),
-			Desc:   heads[0].at(4),
-			Nodes:  element(nodes, 0),
-		},
-	)
-	in, _ := calc.Read(
-		tank,
-		[]calc.Entry{{Path: "boxes.1.side", Text: "1"}, {Path: "boxes.1.name", Text: hostile}},
-		quantity.Style{},
-	)
+	rebuilt := figure.SVG(figure.Drawing{Width: width, Height: height,
+		Title: heads[0].at(3), Desc: heads[0].at(4), Nodes: element(nodes, 0)})
+	in, _ := calc.Read(tank, []calc.Entry{{Path: "boxes.1.side", Text: "1"}, {Path: "boxes.1.name", Text: hostile}},
+		quantity.Style{})
 	if want := figure.SVG(tank.Draw(calc.Locale{}, in, calc.Result{})); rebuilt != want {
 		t.Errorf("rebuilt %s\nwant    %s", rebuilt, want)
 	}
-	if got := good(t, s, "run", []string{"calc", "bare"}); of(got, "drawing") != nil {
+	if got := askOK(t, s, "run", []string{"calc", "bare"}); named(got, "drawing") != nil {
 		t.Error("a calculator without a figure draws")
 	}
 }
@@ -305,24 +281,24 @@ func TestSearchAndMark(t *testing.T) {
 		},
 		{URL: "en/brace.html", Title: "Brace", Text: "Set a brace at every corner.", Kind: "procedure"},
 	}, nil, same)
-	good(t, s, "index", []string{"lang", "en"}, []string{"data", data})
-	got := good(t, s, "search", []string{"lang", "en"}, []string{"q", "corner"})
+	askOK(t, s, "index", []string{"lang", "en"}, []string{"data", data})
+	got := askOK(t, s, "search", []string{"lang", "en"}, []string{"q", "corner"})
 	if len(got) != 1 || strings.Join(got[0][:4], "|") != "hit|en/brace.html|Brace|" ||
 		!strings.Contains(got[0].at(4), "\x01") {
 		t.Errorf("got %q", got)
 	}
-	if got := good(t, s, "search", []string{"lang", "en"}, []string{"q", "level lifts"}); len(got) == 0 ||
+	if got := askOK(t, s, "search", []string{"lang", "en"}, []string{"q", "level lifts"}); len(got) == 0 ||
 		got[0].at(1) != "en/pour.html#lifts" ||
 		got[0].at(3) != "Lifts" {
 		t.Errorf("got %q", got)
 	}
 	for _, q := range []string{"", "zzzz", "\t\n\\", "\x01\x02"} {
-		if got := good(t, s, "search", []string{"lang", "en"}, []string{"q", q}); len(got) != 0 {
+		if got := askOK(t, s, "search", []string{"lang", "en"}, []string{"q", q}); len(got) != 0 {
 			t.Errorf("%q finds %q", q, got)
 		}
 	}
 	text := "First a line.\nThen set the brace\tat the corner."
-	marked := good(t, s, "mark", []string{"lang", "en"}, []string{"q", "corner"}, []string{"text", text})
+	marked := askOK(t, s, "mark", []string{"lang", "en"}, []string{"q", "corner"}, []string{"text", text})
 	if len(marked) != 1 || !strings.Contains(marked[0].at(1), "\x01corner\x02") {
 		t.Errorf("marked %q", marked)
 	}
@@ -332,7 +308,7 @@ func TestSearchAndMark(t *testing.T) {
 	if got := ask(t, s, "index", []string{"lang", "en"}, []string{"data", "rubbish"}); got[0].at(2) != "fault" {
 		t.Errorf("a broken index: %q", got)
 	}
-	if got := good(t, s, "search", []string{"lang", "en"}, []string{"q", "corner"}); len(got) != 1 {
+	if got := askOK(t, s, "search", []string{"lang", "en"}, []string{"q", "corner"}); len(got) != 1 {
 		t.Error("a broken index took the place of the good one")
 	}
 }

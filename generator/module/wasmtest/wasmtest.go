@@ -1,6 +1,6 @@
-// Package wasmtest runs the module behind the pages outside a browser, for
-// tests of the bytes that are shipped. Like the page, it gives the module only
-// what its runtime needs at start.
+// Package wasmtest runs the module of the pages outside a browser, for tests of the
+// shipped bytes. Like the page, it provides only the host functions that the runtime
+// of the module needs.
 package wasmtest
 
 import (
@@ -19,8 +19,8 @@ import (
 // ErrTrapped is the error of every call to an instance that has trapped.
 var ErrTrapped = errors.New("wasmtest: the module has trapped; start it again")
 
-// Instance is a running module. It is not safe for concurrent use. After a trap
-// its memory is in an unknown state, so every further call is refused.
+// Instance is a running module. It is not safe for concurrent use. After a trap its
+// memory is undefined, so that every further call returns ErrTrapped.
 type Instance struct {
 	runtime wazero.Runtime
 	module  api.Module
@@ -32,7 +32,7 @@ type Instance struct {
 // share one compilation.
 var compiled = wazero.NewCompilationCache()
 
-// Start unpacks and starts a gzip-compressed module.
+// Start decompresses and starts a gzip-compressed module.
 func Start(ctx context.Context, packed []byte) (*Instance, error) {
 	z, err := gzip.NewReader(bytes.NewReader(packed))
 	if err != nil {
@@ -80,14 +80,13 @@ func (m *Instance) Ask(ctx context.Context, request string) (string, error) {
 	return string(text), nil
 }
 
-// Memory is the size of the module's memory in bytes. It never shrinks.
+// Memory returns the size of the module's memory in bytes. It never decreases.
 func (m *Instance) Memory() int { return int(m.module.Memory().Size()) }
 
-// Printed is what the module has written to standard error.
+// Printed returns the standard error output of the module.
 func (m *Instance) Printed() string { return m.printed.String() }
 
-// Call calls one of the module's exports. An error of the module itself is a
-// trap.
+// Call calls an exported function of the module. An error of the call is a trap.
 func (m *Instance) Call(ctx context.Context, name string, arg uint64) (uint64, error) {
 	if m.trapped {
 		return 0, ErrTrapped
@@ -104,7 +103,7 @@ func (m *Instance) Call(ctx context.Context, name string, arg uint64) (uint64, e
 	return res[0], nil
 }
 
-// Imports lists the host functions the module asks for.
+// Imports returns the host functions that a module imports.
 func Imports(ctx context.Context, packed []byte) ([]string, error) {
 	z, err := gzip.NewReader(bytes.NewReader(packed))
 	if err != nil {
