@@ -110,7 +110,7 @@ func newProgress(w io.Writer) *progress {
 	return &progress{w: w, start: time.Now()}
 }
 
-// begin starts the wait for the first line anew.
+// begin restarts the second before the first line is shown.
 func (p *progress) begin() { p.start = time.Now() }
 
 func (p *progress) step(what string) {

@@ -148,13 +148,8 @@ func TestAllWordsFirst(t *testing.T) {
 
 func TestSynonyms(t *testing.T) {
 	groups := [][]string{{"whip", "stinger", "internal vibrator", "poker"}, {"rebar", "bar", "steel"}}
-	x := open(
-		t,
-		"en",
-		texts("Lower the whip.", "The internal vibrator hums.", "An internal matter.", "The vibrator.",
-			"Steel is cut."),
-		groups,
-	)
+	x := open(t, "en", texts("Lower the whip.", "The internal vibrator hums.", "An internal matter.",
+		"The vibrator.", "Steel is cut."), groups)
 	expect(t, x, "stinger", "a b")
 	expect(t, x, "stingr", "a b") // mistyped synonym
 	expect(t, x, "sting", "a b")  // prefix of a synonym

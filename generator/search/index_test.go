@@ -208,8 +208,10 @@ func FuzzFind(f *testing.F) {
 func BenchmarkFind(b *testing.B) {
 	x := open(b, "en", invented(300, 100), inventedGroups)
 	b.Logf("%d words", len(x.words))
-	for _, query := range []string{"b", "internal vibrator", "badabodx kugixisu", "mistypedd longwords alltogether " +
-		"unfindable", "a b c d e f g h i j k l m n o p"} {
+	for _, query := range []string{
+		"b", "internal vibrator", "badabodx kugixisu", "mistypedd longwords alltogether unfindable",
+		"a b c d e f g h i j k l m n o p",
+	} {
 		b.Run(query, func(b *testing.B) {
 			for b.Loop() {
 				x.Find(query, 20)

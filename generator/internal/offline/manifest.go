@@ -83,12 +83,13 @@ func refuse(file, text, hint string) error {
 	return fault.Fault{File: path.Clean(file), Code: "offline", Text: text, Hint: hint}
 }
 
-// Worker joins the worker's code with the release it keeps. The code sees it as
-// the constant
+// Worker returns the worker script: the release, as a constant, and the code. The
+// constant is
 //
 //	RELEASE = {id: string, bytes: number, files: [url, integrity, bytes][]}
 //
-// The script is strict: a directive inside code would come too late.
+// The script begins with "use strict", because a directive inside code, after the
+// constant, has no effect.
 func Worker(code string, r Release) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "\"use strict\";\nconst RELEASE={\"id\":%s,\"bytes\":%d,\"files\":[", quote(r.ID), r.Bytes)

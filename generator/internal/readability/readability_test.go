@@ -12,16 +12,14 @@ import (
 func TestEnglish(t *testing.T) {
 	for want, words := range map[int]string{
 		1: "the wall pour poured braced placed clean fire hour form forms shows lines stiff through strength pushed " +
-			"edge tied guide ledge once eye " +
-			"gauge cause cured leaned stage whole screw seal sealed type types he'll wall's floor lead bridge",
+			"edge tied guide ledge once eye gauge cause cured leaned stage whole screw seal " +
+			"sealed type types he'll wall's floor lead bridge",
 		2: "concrete corner window before after water ladder panel foreman table needle braces boxes edges inches " +
-			"placing wider safety sideways lifted " +
-			"corners hammer signal nozzle handle bubbles drying being moisture plumber quiet measure measured loosen " +
-			"steady even movement useful " +
-			"couldn't level fluid people create bottle",
+			"placing wider safety sideways lifted corners hammer signal nozzle handle bubbles drying being moisture " +
+			"plumber quiet measure measured loosen steady even movement useful couldn't level fluid people create " +
+			"bottle",
 		3: "vibrator vertical direction together continue carefully radius opening however serious area idea " +
-			"equipment engineer gravity created " +
-			"reinforce various period",
+			"equipment engineer gravity created reinforce various period",
 		4: "operation horizontal material temperature variation diagonal diameter necessary reinforcement interior " +
 			"experience",
 		5: "consolidation evaporation",
@@ -125,17 +123,11 @@ func TestWords(t *testing.T) {
 
 func TestMeasure(t *testing.T) {
 	easy := strings.Repeat("Stop the pump. Look at the wall. Set the brace. ", 10)
-	hard := strings.Repeat(
-		"Considerable operational considerations necessitate particularly attentive consolidation of cementitious "+
-			"materials throughout reinforced assemblies. ",
-		6,
-	)
+	hard := strings.Repeat("Considerable operational considerations necessitate particularly attentive "+
+		"consolidation of cementitious materials throughout reinforced assemblies. ", 6)
 	facil := strings.Repeat("Pare la bomba. Mire el muro. Ponga el puntal. ", 10)
-	dificil := strings.Repeat(
-		"Las consideraciones operacionales requieren particularmente la consolidación cuidadosa de los materiales "+
-			"cementicios en construcciones reforzadas. ",
-		6,
-	)
+	dificil := strings.Repeat("Las consideraciones operacionales requieren particularmente la consolidación "+
+		"cuidadosa de los materiales cementicios en construcciones reforzadas. ", 6)
 	for _, c := range []struct {
 		lang, text, formula string
 		hard                bool

@@ -9,9 +9,8 @@ import (
 // abbreviations lists words whose final point does not end a sentence.
 var abbreviations = map[string]bool{
 	"e.g": true, "i.e": true, "approx": true, "no": true, "nos": true, "p": true, "pp": true, "vs": true, "fig": true,
-	"eq": true, "ed": true,
-	"sec": true, "min": true, "max": true, "dia": true, "u.s": true, "aprox": true, "núm": true, "pág": true,
-	"ej": true, "máx": true, "mín": true, "pulg": true,
+	"eq": true, "ed": true, "sec": true, "min": true, "max": true, "dia": true, "u.s": true, "aprox": true,
+	"núm": true, "pág": true, "ej": true, "máx": true, "mín": true, "pulg": true,
 }
 
 // closers may follow the mark that ends a sentence.

@@ -30,10 +30,8 @@ func parseExceptions(text string) map[string]int {
 		word, digits, _ := strings.Cut(line, "\t")
 		n, err := strconv.Atoi(digits)
 		if err != nil || n < 1 || word != strings.ToLower(word) || counts[word] > 0 {
-			panic(
-				fmt.Sprintf("exceptions.tsv:%d: want a new lower-case word, a tab and a number of syllables: %q", i+1,
-					line),
-			)
+			panic(fmt.Sprintf("exceptions.tsv:%d: want a new lower-case word, a tab and a number of syllables: %q",
+				i+1, line))
 		}
 		counts[word] = n
 	}
@@ -96,10 +94,8 @@ func silent(word string) int {
 	switch {
 	case len(word) < 3:
 		return 0
-	case strings.HasSuffix(word, "ely") && len(word) > 4,
-		strings.HasSuffix(word, "eful"),
-		strings.HasSuffix(word, "eless"),
-		strings.HasSuffix(word, "ement") && len(word) > 6:
+	case strings.HasSuffix(word, "ely") && len(word) > 4, strings.HasSuffix(word, "eful"),
+		strings.HasSuffix(word, "eless"), strings.HasSuffix(word, "ement") && len(word) > 6:
 		return 1
 	case strings.HasSuffix(word, "le") && isConsonant(word[len(word)-3]),
 		strings.HasSuffix(word, "les") && len(word) > 3 && isConsonant(word[len(word)-4]):

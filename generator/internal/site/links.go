@@ -145,17 +145,9 @@ func (p *Page) anchors() []string {
 func (a *assembler) picturesOf(p *Page) {
 	for _, pic := range p.Pictures {
 		if _, ok := a.pictures[pic.File]; !ok {
-			a.at(
-				fault.Error,
-				p.File,
-				pic.Line,
-				pic.Col,
-				"picture-missing",
-				a.guess(pic.File, func() []string { return sortedKeys(a.pictures) },
-					"put the picture in the folder pictures"),
-				"no picture %q",
-				pic.File,
-			)
+			known := func() []string { return sortedKeys(a.pictures) }
+			a.at(fault.Error, p.File, pic.Line, pic.Col, "picture-missing",
+				a.guess(pic.File, known, "put the picture in the folder pictures"), "no picture %q", pic.File)
 			continue
 		}
 		a.pictures[pic.File] = true

@@ -100,11 +100,10 @@ type Role struct{ ID, Title string }
 // key identifies a page.
 type key struct{ lang, slug string }
 
-// Assemble makes the site of the pages and reports what does not fit. The
-// files are those of the content folder: the pictures among them may be used,
-// and faults show their lines. What has a fault is left out or left unlinked,
-// so that one run finds all faults. How the pages read is checked apart, by
-// CheckProse.
+// Assemble returns the site made of the pages, and reports inconsistencies. files are
+// those of the content folder, for pictures and for the source lines of faults. Pages
+// with faults are omitted or left without links, so that one call finds all faults.
+// CheckProse checks the readability of the pages.
 func Assemble(manual source.Manual, files []source.File, pages []*page.Page, calculators []*calc.Calculator,
 	faults *fault.List) *Site {
 	a := &assembler{

@@ -30,14 +30,14 @@ roles:
 func twoLanguages() fstest.MapFS {
 	files := map[string]string{
 		"manual.yaml": manualText,
-		"en/start.md": "---\ntitle: Start\nsummary: x\nkind: home\n---\n[plan](plan.md) [tank](calc:tank) " +
-			"[out](https://example.org/x)\n",
+		"en/start.md": "---\ntitle: Start\nsummary: x\nkind: home\n---\n" +
+			"[plan](plan.md) [tank](calc:tank) [out](https://example.org/x)\n",
 		"es/start.md": "---\ntitle: Inicio\nsummary: x\nkind: home\n---\nTexto.\n",
 		"en/plan.md": "---\ntitle: Plan\nsummary: x\nstage: before\norder: 2\nnext: [corners, words]\n---\n" +
 			"## Größe\n\nA lift. [c](corners.md#step-1) [g](plan.md#gr%C3%B6%C3%9Fe) [w](words.md#lift)\n\n" +
 			"![A corner](corner.svg)\n",
-		"es/plan.md": "---\ntitle: Plano\nsummary: x\nstage: before\norder: 2\n---\nTexto. [c](corners.md) " +
-			"[tanque](calc:tank)\n",
+		"es/plan.md": "---\ntitle: Plano\nsummary: x\nstage: before\norder: 2\n---\n" +
+			"Texto. [c](corners.md) [tanque](calc:tank)\n",
 		"en/order.md":         "---\ntitle: Order\nsummary: x\nstage: before\norder: 1\n---\nText.\n",
 		"es/order.md":         "---\ntitle: Pedido\nsummary: x\nstage: before\norder: 1\n---\nTexto. Una capa.\n",
 		"en/corners.md":       "---\ntitle: Corners\nsummary: x\nstage: placing\n---\n1. Stop.\n",

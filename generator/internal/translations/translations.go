@@ -30,8 +30,8 @@ func lines(path string, data []byte, faults *fault.List) []line {
 			continue
 		}
 		list = append(list, line{strings.Split(text, "\t"), func(code, message, hint string) {
-			faults.Add(
-				fault.Fault{File: path, Line: i + 1, Col: 1, Source: text, Code: code, Text: message, Hint: hint})
+			faults.Add(fault.Fault{File: path, Line: i + 1, Col: 1, Source: text,
+				Code: code, Text: message, Hint: hint})
 		}})
 	}
 	return list

@@ -141,8 +141,8 @@ func collect(v reflect.Value, texts map[calc.Text]bool) {
 func TestOneKeyTwoTexts(t *testing.T) {
 	var faults fault.List
 	_, err := FromSources(sources(map[string]string{
-		"a/a.go": "package a\n\nvar a = calc.Text(\"8yn0iYCKYHlIj4-BwPqk\")\nvar b = " +
-			"calc.Text(\"8yn0iYCKYHlIj4-BwPqk\")\n",
+		"a/a.go": "package a\n\nvar a = calc.Text(\"8yn0iYCKYHlIj4-BwPqk\")\n" +
+			"var b = calc.Text(\"8yn0iYCKYHlIj4-BwPqk\")\n",
 		"b/b.go": "package b\n\nvar a =  calc.Text(\"GReLUrM4wMqfg9yzV3KQ\")\n",
 	}), &faults)
 	if err != nil {
@@ -244,13 +244,13 @@ func TestParseTexts(t *testing.T) {
 		"one part": {"\nSide\n", words{}, "es.tsv:2:1: error: a line needs two parts: English text, translation"},
 		"no text":  {"Side\t\n", words{}, "es.tsv:1:1: error: a line needs two parts"},
 		"tab":      {"Side\tLa\tdo\n", words{}, "error: a line needs two parts"},
-		"twice": {"Side\tLado\nSide\tCostado\n", words{"Side": "Costado"}, "es.tsv:2:1: error: this text is " +
-			"translated twice"},
+		"twice": {"Side\tLado\nSide\tCostado\n", words{"Side": "Costado"},
+			"es.tsv:2:1: error: this text is translated twice"},
 		"slot lost": {"Depth of {what} in {unit}\tHondura\n", words{"Depth of {what} in {unit}": "Hondura"},
 			"use exactly these: {unit} {what}"},
 		"edited": {"Sides\tLado\n", words{},
-			"es.tsv:1:1: error: no text of the calculators reads “Sides”\n  Sides\tLado\n  ^\n  hint: write “Side” " +
-				"in its place"},
+			"es.tsv:1:1: error: no text of the calculators reads “Sides”\n  Sides\tLado\n  ^\n" +
+				"  hint: write “Side” in its place"},
 	} {
 		var faults fault.List
 		got, want := calc.Translations{}, calc.Translations{}

@@ -83,17 +83,7 @@ func FuzzAnswer(f *testing.F) {
 		f.Add(request)
 	}
 	known := []string{
-		"fingerprint",
-		"asked",
-		"state",
-		"out",
-		"note",
-		"step",
-		"drawing",
-		"node",
-		"set",
-		"hit",
-		"excerpt",
+		"fingerprint", "asked", "state", "out", "note", "step", "drawing", "node", "set", "hit", "excerpt",
 	}
 	f.Fuzz(func(t *testing.T, request string) {
 		s := New(catalog)

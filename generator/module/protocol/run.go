@@ -81,8 +81,8 @@ func notes(w *writer, v calc.Locale, list []calc.Note) {
 func steps(w *writer, v calc.Locale, list []calc.Step) {
 	for _, s := range list {
 		step := v.Work(s)
-		w.put(
-			append([]string{"step", step.Title, step.Of, step.Plain, step.Substituted, step.Result}, step.Where...)...)
+		fields := []string{"step", step.Title, step.Of, step.Plain, step.Substituted, step.Result}
+		w.put(append(fields, step.Where...)...)
 	}
 }
 

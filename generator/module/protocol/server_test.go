@@ -171,9 +171,8 @@ func sets(list []record) [][]string {
 func TestConvert(t *testing.T) {
 	s := New(catalog)
 	head := func(from, to []string, more ...[]string) [][]string {
-		return append(
-			[][]string{{"calc", "tank"}, append([]string{"style"}, from...), append([]string{"to"}, to...)},
-			more...)
+		styles := [][]string{append([]string{"style"}, from...), append([]string{"to"}, to...)}
+		return slices.Concat([][]string{{"calc", "tank"}}, styles, more)
 	}
 	us, metric := []string{"us", "point"}, []string{"metric", "comma"}
 	typed := [][]string{
