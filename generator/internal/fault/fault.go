@@ -23,7 +23,7 @@ const (
 	Warning
 )
 
-// String is the word shown to the author.
+// String returns the word shown to the author.
 func (s Severity) String() string {
 	if s == Warning {
 		return "warning"

@@ -10,9 +10,9 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// place makes a folder with a manual, a site and other files, and changes the
-// working folder to it.
-func place(t *testing.T) {
+// enterFolder makes a temporary folder with a manual, a site and other files, and
+// changes the working folder to it.
+func enterFolder(t *testing.T) {
 	t.Helper()
 	t.Chdir(t.TempDir())
 	for name, text := range map[string]string{
@@ -54,7 +54,7 @@ func listing(t *testing.T) string {
 }
 
 func TestOneFileReplacesItsOwn(t *testing.T) {
-	place(t)
+	enterFolder(t)
 	for _, name := range []string{"book.html", "new/deep/book.html", "site.html", "content.html",
 		"./content/../other.html"} {
 		o := OneFile{Path: name, Content: "content", Site: "site"}
@@ -79,7 +79,7 @@ func TestOneFileReplacesItsOwn(t *testing.T) {
 }
 
 func TestOneFileRefuses(t *testing.T) {
-	place(t)
+	enterFolder(t)
 	abs, err := filepath.Abs("content")
 	if err != nil {
 		t.Fatal(err)
@@ -135,7 +135,7 @@ func TestOneFileRefuses(t *testing.T) {
 // A Write removes the partial file of one that was killed, and does not follow a
 // symbolic link of that name.
 func TestOneFileAfterAKill(t *testing.T) {
-	place(t)
+	enterFolder(t)
 	stage := ".book.html.coursebook-stage"
 	o := OneFile{Path: "book.html", Content: "content", Site: "site"}
 	if err := os.WriteFile(stage, []byte("half"), 0o644); err != nil {

@@ -74,7 +74,8 @@ func alone(t *testing.T, target string) {
 	}
 }
 
-// byJournal makes the test publish as on a system without the exchange.
+// byJournal makes exchange fail for the rest of the test, so that the journal is
+// used.
 func byJournal(t *testing.T) {
 	exchangeFolders = func(a, b string) error { return errNoExchange }
 	t.Cleanup(func() { exchangeFolders = exchange })

@@ -61,7 +61,7 @@ func checkout() (string, error) {
 	}
 }
 
-// Root is the folder of the checkout; empty in a binary that contains the parts.
+// Root returns the folder of the checkout, or "" in a binary that embeds the parts.
 func (s *Source) Root() string { return s.root }
 
 func (s *Source) part(name string) (fs.FS, error) {

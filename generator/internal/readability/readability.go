@@ -69,14 +69,14 @@ func Measure(lang string, blocks []string) Score {
 	return s
 }
 
-// FleschKincaid is the US school grade of an English text: 0.39 words a
+// FleschKincaid returns the US school grade of an English text: 0.39 words a
 // sentence + 11.8 syllables a word - 15.59 (Kincaid, Fishburne, Rogers and
 // Chissom, Research Branch Report 8-75, 1975).
 func FleschKincaid(wordsPerSentence, syllablesPerWord float64) float64 {
 	return float64(0.39*wordsPerSentence) + float64(11.8*syllablesPerWord) - 15.59
 }
 
-// SzigrisztPazos is the perspicuity of a Spanish text: 206.835 - 62.3
+// SzigrisztPazos returns the perspicuity of a Spanish text: 206.835 - 62.3
 // syllables a word - words a sentence (Szigriszt Pazos, doctoral thesis,
 // Universidad Complutense de Madrid, 1993). On the scale of Barrio-Cantalejo
 // et al. (2008) 55 to 65 is normal, 65 to 80 fairly easy.

@@ -7,8 +7,7 @@ import (
 	"testing"
 )
 
-// Counts are the syllables that North American dictionaries mark (from
-// memory).
+// The counts are those of North American dictionaries (from memory).
 func TestEnglish(t *testing.T) {
 	for want, words := range map[int]string{
 		1: "the wall pour poured braced placed clean fire hour form forms shows lines stiff through strength pushed " +

@@ -80,7 +80,7 @@ func (a *assembler) guess(word string, known func() []string, otherwise string) 
 	return otherwise
 }
 
-// languages makes the languages with their stages and roles.
+// languages adds the languages of the manual with their stages and roles.
 func (a *assembler) languages() {
 	m := a.site.Manual
 	for _, l := range m.Languages {

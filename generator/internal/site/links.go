@@ -72,7 +72,7 @@ func (a *assembler) resolve(p *Page, l page.Link) linked {
 	return linked{page: to.Page, anchor: anchor, fallback: to.Fallback}
 }
 
-// fileNames are what a link in a language can name.
+// fileNames returns the file names of all pages that a page in a language can link to.
 func (a *assembler) fileNames(lang *Language) []string {
 	names := a.slugs(lang)
 	for i := range names {
