@@ -34,7 +34,7 @@ func runBuild(s std, args []string) int {
 	o.Pocket = edition != nil
 	draft := output.NewDraft(*out)
 	defer draft.Discard()
-	o.Keep = draft.Put
+	o.OnFile = draft.Put
 	progress := newProgress(s.err)
 	o.Step = progress.step
 	start := time.Now()

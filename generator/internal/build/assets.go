@@ -16,8 +16,8 @@ import (
 	"coursebook/generator/internal/source"
 )
 
-// loadModule compiles the module. A step of its compilation that was left out
-// is a warning, and makes a module over its size budget a warning too.
+// loadModule compiles the module. It warns of omitted steps of the compilation; a module
+// over its budget is then a warning too.
 func (b *builder) loadModule() {
 	m, err := b.o.Module()
 	if err != nil {
@@ -33,11 +33,11 @@ func (b *builder) loadModule() {
 	b.release.Fingerprint = calc.Fingerprint(b.o.Calculators)
 }
 
-// deferredStyle is an optional style sheet that pages load before their foot: the
-// first view does not wait for it.
+// deferredStyle is an optional style sheet that pages load before their footer, so that
+// it does not delay the first view.
 const deferredStyle = "css/index-deferred.css"
 
-// bundleTheme makes the theme's files and the pictures.
+// bundleTheme bundles the theme and adds its files, the pictures and the translations.
 func (b *builder) bundleTheme() {
 	a := &b.Assets
 	b.release.Index, b.release.Words = map[string]string{}, map[string]string{}
@@ -67,14 +67,14 @@ func (b *builder) bundleTheme() {
 	b.weights.Module = output.File{Path: b.release.Module, Data: a.ModuleData}
 }
 
-// asset adds a file named by its content and returns its path.
+// asset adds a file whose name contains a hash of its content, and returns its path.
 func (b *builder) asset(name, ext string, data []byte) string {
 	p := bundle.Named(name, ext, data)
 	b.add(p, data)
 	return p
 }
 
-// addPictures adds the pictures that pages show, with their sizes.
+// addPictures adds the pictures that pages use and reads their sizes.
 func (b *builder) addPictures() {
 	b.Pictures = map[string]render.Picture{}
 	used := map[string]bool{}
@@ -98,8 +98,8 @@ func (b *builder) addPictures() {
 	}
 }
 
-// addWords adds a file of the calculators' translations for each language. The
-// texts of the interface are in the pages.
+// addWords adds a file of the calculators' translations for each language that has any.
+// The texts of the interface are in the pages.
 func (b *builder) addWords() {
 	for _, l := range b.Site.Languages {
 		data := wordsFile(b.Words[l.Code])

@@ -1,6 +1,6 @@
-// Package build runs the steps of a build in their order: it reads and resolves
-// the content, makes forms, indexes and pages, and passes on each file as it is
-// made, or returns the whole site. It writes nothing; package output publishes.
+// Package build runs the steps of a build: it reads and resolves the content, makes
+// forms, indexes and pages, and passes each file to a function or returns the site. It
+// writes no file; package output does.
 package build
 
 import (
@@ -22,8 +22,8 @@ import (
 // codeModule is the code of a warning about how the module was compiled.
 const codeModule = "module"
 
-// BuildOnly returns the warnings of Make that Inspect does not find: they are
-// about the module and the size of what was built, not about the content.
+// BuildOnly returns the warnings that Make finds and Inspect does not: those about the
+// module and the sizes of built files.
 func BuildOnly(faults []fault.Fault) []fault.Fault {
 	var list []fault.Fault
 	for _, f := range faults {
@@ -34,37 +34,36 @@ func BuildOnly(faults []fault.Fault) []fault.Fault {
 	return list
 }
 
-// Options is what a site is made from.
+// Options are the inputs of a build.
 type Options struct {
-	Content     string // folder
+	Content     string // path of the content folder
 	Theme       fs.FS
 	Calculators []*calc.Calculator
-	// Module gives the compiled module. It is called only when the content
-	// has no errors.
+	// Module returns the compiled module. It is called only if the content has no
+	// errors.
 	Module func() (compiling.Module, error)
 	// Preview adds the script that reloads pages when the site is rebuilt.
 	Preview bool
-	// Pocket asks for the one-file edition too.
+	// Pocket adds the one-file edition.
 	Pocket bool
-	// Keep takes each file as soon as it is made, from several goroutines; the
-	// site then does not hold it. It may be called for a site that has errors
-	// in the end. Without it the site holds all files.
-	Keep func(output.File) error
-	// Step is called with the name of each step, for a progress line; may be nil.
-	Step func(what string)
+	// OnFile, if not nil, is called with each file from several goroutines, and the site
+	// then has no Files. It may be called although the build fails later.
+	OnFile func(output.File) error
+	// Step, if not nil, is called with the name of each step, for a progress line.
+	Step func(name string)
 }
 
-// Site is a finished site.
+// Site is a built site.
 type Site struct {
 	Entries []output.Entry // of all files, sorted by path
-	Files   []output.File  // the same files; nil where Keep took them
-	Release string         // names exactly these files
-	Pocket  []byte         // the one-file edition, if asked for
+	Files   []output.File  // the same files; nil with Options.OnFile
+	Release string         // a hash of the entries
+	Pocket  []byte         // the one-file edition; nil without Options.Pocket
 	Pages   int            // pages of the manual, in all languages
 }
 
-// Make builds the site. It returns nil when there are errors; all of them are
-// in faults.
+// Make builds the site. It adds errors and warnings to faults, and returns nil if there
+// are errors.
 func Make(o Options, faults *fault.List) *Site {
 	if o.Step == nil {
 		o.Step = func(string) {}
@@ -93,9 +92,9 @@ func Make(o Options, faults *fault.List) *Site {
 	return b.finish()
 }
 
-// Inspect reads and resolves the content, checks its prose and makes the
-// forms, so that every fault and warning of the content is found, without
-// building pages. Make does not check the prose.
+// Inspect finds all faults and warnings of the content without building pages: it reads
+// and resolves the content, checks its prose and makes the forms. Make does not check
+// the prose.
 func Inspect(o Options, faults *fault.List) {
 	b := read(o, markdown.Parse, faults)
 	if b.Site == nil {
@@ -108,7 +107,8 @@ func Inspect(o Options, faults *fault.List) {
 	b.makeForms()
 }
 
-// finish sorts the files, adds what is made from all others, and weighs them.
+// finish adds the files that depend on all others, sorts all files and checks their
+// budgets.
 func (b *builder) finish() *Site {
 	b.addRelease()
 	b.sortEntries()
@@ -138,8 +138,8 @@ func (b *builder) finish() *Site {
 	return site
 }
 
-// addRelease adds the list of the release. It follows all files but the worker,
-// which lists it.
+// addRelease adds release.json. All files but the worker must have been added; the
+// worker lists release.json.
 func (b *builder) addRelease() {
 	b.sortEntries()
 	b.release.Edition = release.Edition(b.entries)
@@ -150,8 +150,8 @@ func (b *builder) sortEntries() {
 	slices.SortFunc(b.entries, func(x, y output.Entry) int { return cmp.Compare(x.Path, y.Path) })
 }
 
-// overBudget reports a file beyond its size limit. A preview only warns: its
-// author has to see the page in order to shorten it.
+// overBudget reports a file over its budget: an error, or a warning in a preview, whose
+// author must see the page to shorten it.
 func (b *builder) overBudget(f fault.Fault) {
 	if b.o.Preview {
 		f.Severity = fault.Warning
@@ -159,7 +159,7 @@ func (b *builder) overBudget(f fault.Fault) {
 	b.faults.Add(f)
 }
 
-// fail turns an error that is no fault of the content into one.
+// fail adds an error to the faults.
 func (b *builder) fail(err error) {
 	if f, ok := err.(fault.Fault); ok {
 		b.faults.Add(f)
@@ -168,9 +168,9 @@ func (b *builder) fail(err error) {
 	b.faults.Add(fault.Fault{Text: fmt.Sprint(err), Code: "build"})
 }
 
-// add passes a file to Options.Keep, or stores it. It may be called from several
-// goroutines. A second file with the same path is a fault and does not replace the
-// first. The caller must not change the data afterwards.
+// add passes a file to Options.OnFile, or stores it. It is safe for concurrent use. A
+// second file with the same path is a fault and does not replace the first. The caller
+// must not change the data afterwards.
 func (b *builder) add(path string, data []byte) {
 	f := output.File{Path: path, Data: data}
 	if !b.enter(f) {
@@ -178,25 +178,26 @@ func (b *builder) add(path string, data []byte) {
 			Hint: "rename one of the pages or pictures"})
 		return
 	}
-	if b.o.Keep == nil {
+	if b.o.OnFile == nil {
 		return
 	}
-	if err := b.o.Keep(f); err != nil {
+	if err := b.o.OnFile(f); err != nil {
 		b.fail(err)
 	}
 }
 
-// enter lists a file, and holds its data where Options.Keep is nil.
+// enter adds the entry of a file, and the file if Options.OnFile is nil. It returns false
+// if the path exists.
 func (b *builder) enter(f output.File) bool {
 	entry := f.Entry()
-	b.adding.Lock()
-	defer b.adding.Unlock()
+	b.mu.Lock()
+	defer b.mu.Unlock()
 	if b.paths[f.Path] {
 		return false
 	}
 	b.paths[f.Path] = true
 	b.entries = append(b.entries, entry)
-	if b.o.Keep == nil {
+	if b.o.OnFile == nil {
 		b.files = append(b.files, f)
 	}
 	return true

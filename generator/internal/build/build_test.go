@@ -26,7 +26,7 @@ func file(site *Site, name string) []byte {
 	return nil
 }
 
-// named finds the one file whose name begins and ends so.
+// named returns the only file whose name has this beginning and end.
 func named(t *testing.T, site *Site, begin, end string) output.File {
 	t.Helper()
 	var found []output.File
@@ -42,7 +42,7 @@ func named(t *testing.T, site *Site, begin, end string) output.File {
 }
 
 func TestPageOfEachKind(t *testing.T) {
-	site := good(t)
+	site := buildGood(t)
 	for name, parts := range map[string][]string{
 		"index.html": {"Tank book", "Before", "Filling", "Begin with"},
 		"en/fill.html": {"Fill the tank", "Morning", "Hose", "Turn the valve", "The valve is shut",
@@ -85,14 +85,14 @@ func TestPageOfEachKind(t *testing.T) {
 		t.Error("the release names other files")
 	}
 	if file(site, "preview.js") != nil || bytes.Contains(file(site, "index.html"), []byte("preview.js")) {
-		t.Error("the preview's script stands in a built site")
+		t.Error("a built site contains the preview's script")
 	}
 }
 
-// A page without a twin is shown in the first language, said so, and its
-// language switch leads to the other language's home.
-func TestTwins(t *testing.T) {
-	site := good(t)
+// A page without a translation is listed in the first language and marked so, and its
+// language switch links to the home page of the other language.
+func TestUntranslatedPages(t *testing.T) {
+	site := buildGood(t)
 	for name, want := range map[string]string{
 		"en/fill.html":     "../es/fill.html",
 		"en/blow-out.html": "../es/index.html",
@@ -106,7 +106,7 @@ func TestTwins(t *testing.T) {
 			if attr(a, "class") == "language" {
 				found = true
 				if got := attr(a, "href"); got != want {
-					t.Errorf("%s: the language switch leads to %s, not %s", name, got, want)
+					t.Errorf("%s: the language switch links to %s, not %s", name, got, want)
 				}
 			}
 		}
@@ -121,14 +121,14 @@ func TestTwins(t *testing.T) {
 			marked = marked || attr(a, "href") == want && attr(a, "lang") == "en" && attr(a, "hreflang") == "en"
 		}
 		if !marked {
-			t.Errorf("%s does not lead to %s and say that it is English", name, want)
+			t.Errorf("%s does not link to %s with a note that it is English", name, want)
 		}
 	}
 }
 
-// Pictures are in the page with the size that their own bytes give.
+// Pictures are in the page with the size in their files.
 func TestPictures(t *testing.T) {
-	site := good(t)
+	site := buildGood(t)
 	want := map[string][2]string{
 		"../" + named(t, site, "assets/tank-", ".svg").Path:  {"120", "80"},
 		"../" + named(t, site, "assets/photo-", ".png").Path: {"7", "5"},
@@ -144,7 +144,7 @@ func TestPictures(t *testing.T) {
 	if len(want) > 0 {
 		t.Errorf("not shown: %v", want)
 	}
-	if _, faults := made(t, map[string]string{"pictures/photo.png": "no picture"}, nil); !slices.ContainsFunc(
+	if _, faults := buildSite(t, map[string]string{"pictures/photo.png": "no picture"}, nil); !slices.ContainsFunc(
 		faults,
 		func(f fault.Fault) bool {
 			return f.Severity == fault.Error && f.File == "pictures/photo.png" && strings.Contains(f.Hint, "PNG")
@@ -154,10 +154,10 @@ func TestPictures(t *testing.T) {
 	}
 }
 
-// The words file of the module holds the translations of the calculators' texts,
-// sorted by key, and none of the theme's.
+// The module's file of translations has those of the calculators' texts, sorted by key,
+// and none of the theme's.
 func TestWordsFile(t *testing.T) {
-	site := good(t)
+	site := buildGood(t)
 	f := named(t, site, "assets/words-es-", ".tsv")
 	lines := strings.Split(strings.TrimSuffix(string(f.Data), "\n"), "\n")
 	if !slices.IsSorted(lines) || len(lines) < 50 {
@@ -176,13 +176,13 @@ func TestWordsFile(t *testing.T) {
 	}
 	for _, f := range site.Files {
 		if strings.HasPrefix(f.Path, "assets/words-en-") {
-			t.Error("English words are in the code already")
+			t.Error("there is a file of English texts")
 		}
 	}
 }
 
-// A theme may write attributes in single quotes: a title that would end one
-// stays text, on the published page and in the one-file edition.
+// A theme can write attributes in single quotes: a title with a single quote stays text
+// on the published page and in the one-file edition.
 func TestHostileTitleInSingleQuotes(t *testing.T) {
 	theme := fstest.MapFS{}
 	err := fs.WalkDir(optionsFor("").Theme, ".", func(name string, d fs.DirEntry, err error) error {
@@ -211,7 +211,7 @@ func TestHostileTitleInSingleQuotes(t *testing.T) {
 			1,
 		),
 	}
-	site, faults := made(t, changes, func(o *Options) { o.Theme = theme })
+	site, faults := buildSite(t, changes, func(o *Options) { o.Theme = theme })
 	if site == nil {
 		t.Fatal(faults)
 	}
@@ -232,7 +232,7 @@ func TestHostileTitleInSingleQuotes(t *testing.T) {
 }
 
 func TestPreviewAddsItsScript(t *testing.T) {
-	site, faults := made(t, nil, func(o *Options) { o.Preview = true })
+	site, faults := buildSite(t, nil, func(o *Options) { o.Preview = true })
 	if site == nil {
 		t.Fatal(faults)
 	}
@@ -245,13 +245,12 @@ func TestPreviewAddsItsScript(t *testing.T) {
 		}
 	}
 	if bytes.Contains(file(site, "sw.js"), []byte("preview.js")) {
-		t.Error("the worker keeps the preview's script")
+		t.Error("the worker lists the preview's script")
 	}
 }
 
-// A page over its size budget stops a build, but not a preview: its author has
-// to see the page in order to shorten it. The preview's own script is not
-// weighed.
+// A page over its budget is an error of a build and a warning of a preview, whose author
+// must see the page to shorten it. The preview's script does not count.
 func TestPreviewShowsAPageOverBudget(t *testing.T) {
 	words := make([]string, 4*output.PageLimit)
 	for i := range words {
@@ -260,10 +259,10 @@ func TestPreviewShowsAPageOverBudget(t *testing.T) {
 	heavy := "---\ntitle: Heavy\nsummary: One sentence.\nkind: reference\n---\n\n" + strings.Join(words, " ") + ".\n"
 	changes := map[string]string{"en/heavy.md": heavy}
 	isBudget := func(f fault.Fault) bool { return f.Code == "budget" }
-	if site, faults := made(t, changes, nil); site != nil || !slices.ContainsFunc(faults, isBudget) {
+	if site, faults := buildSite(t, changes, nil); site != nil || !slices.ContainsFunc(faults, isBudget) {
 		t.Errorf("a build accepts a page over its budget: %v", faults)
 	}
-	site, faults := made(t, changes, func(o *Options) { o.Preview = true })
+	site, faults := buildSite(t, changes, func(o *Options) { o.Preview = true })
 	if site == nil || file(site, "en/heavy.html") == nil {
 		t.Fatalf("a preview does not show a page over its budget: %v", faults)
 	}
@@ -272,7 +271,7 @@ func TestPreviewShowsAPageOverBudget(t *testing.T) {
 	}
 }
 
-// Errors stop a build before the module is asked for; warnings stop nothing.
+// Errors stop a build before the module is compiled; warnings do not stop it.
 func TestFaultsStop(t *testing.T) {
 	bad := func(text string) map[string]string { return map[string]string{"en/bad.md": text} }
 	const head = "---\ntitle: Bad\nsummary: One sentence.\nkind: reference\n---\n"
@@ -289,7 +288,7 @@ func TestFaultsStop(t *testing.T) {
 		"no manual":  {map[string]string{"manual.yaml": ""}, "manual.yaml: error: there is no manual.yaml"},
 	} {
 		asked := false
-		site, faults := made(t, c.changes, func(o *Options) {
+		site, faults := buildSite(t, c.changes, func(o *Options) {
 			o.Module = func() (compiling.Module, error) { asked = true; return compiling.Module{Packed: module}, nil }
 		})
 		if site != nil || asked {
@@ -302,15 +301,15 @@ func TestFaultsStop(t *testing.T) {
 			t.Errorf("%s: want %s, got %v", name, c.want, faults)
 		}
 	}
-	site, faults := made(t, bad(head+"A <b>bold</b> word.\n"), nil)
+	site, faults := buildSite(t, bad(head+"A <b>bold</b> word.\n"), nil)
 	if site == nil || len(faults) == 0 ||
 		!bytes.Contains(file(site, "en/bad.html"), []byte("A &lt;b>bold&lt;/b> word.")) {
 		t.Errorf("raw HTML: %v", faults)
 	}
 }
 
-// A step of the module's compilation that was left out is a warning with its
-// reason. It makes a module over its size limit a warning too.
+// An omitted step of the module's compilation is a warning with its reason. A module over
+// its budget is then a warning too.
 func TestModuleNotes(t *testing.T) {
 	heavy := append([]byte("\x1f\x8b"), make([]byte, output.ModuleLimit)...) // gzip data counts as it is
 	for name, c := range map[string]struct {
@@ -323,7 +322,7 @@ func TestModuleNotes(t *testing.T) {
 		"unreduced and heavy": {compiling.Module{Packed: heavy, Notes: []string{"why"}},
 			[]string{"warning: why", "warning: module is"}},
 	} {
-		site, faults := made(t, nil, func(o *Options) {
+		site, faults := buildSite(t, nil, func(o *Options) {
 			o.Module = func() (compiling.Module, error) { return c.module, nil }
 		})
 		if (site != nil) != (c.want != nil) {
@@ -359,7 +358,7 @@ func TestOtherFaults(t *testing.T) {
 			"no template named"},
 		"no folder": {func(o *Options) { o.Content = o.Content + "/none" }, "cannot open the content folder"},
 	} {
-		site, faults := made(t, nil, c.with)
+		site, faults := buildSite(t, nil, c.with)
 		if site != nil ||
 			!slices.ContainsFunc(faults, func(f fault.Fault) bool { return strings.Contains(f.Error(), c.want) }) {
 			t.Errorf("%s: %v", name, faults)
@@ -367,7 +366,7 @@ func TestOtherFaults(t *testing.T) {
 	}
 }
 
-// Inspect says what Make says, and Indexes finds what the pages hold.
+// Inspect finds the same faults as Make, and Indexes indexes the pages.
 func TestInspectAndIndexes(t *testing.T) {
 	dir := t.TempDir()
 	write(t, dir, content())
@@ -389,6 +388,6 @@ func TestInspectAndIndexes(t *testing.T) {
 	}
 	var again fault.List
 	if Inspect(optionsFor(dir), &again); again.Errors() == 0 || Indexes(optionsFor(dir), &fault.List{}) != nil {
-		t.Error("a fault passes")
+		t.Error("a fault is accepted")
 	}
 }

@@ -23,11 +23,10 @@ func closedCards(doc *html.Node) []*html.Node {
 	return list
 }
 
-// A placed calculator is a closed card: what it answers, the example's answer,
-// a link to its page, and the inputs that the author presets. The form is on the
-// calculator's page only.
+// A placed calculator is a closed card: its purpose, the result of its example, a link to
+// its page, and the preset inputs. The form is on the calculator's page only.
 func TestClosedCards(t *testing.T) {
-	site := good(t)
+	site := buildGood(t)
 	doc := parse(t, file(site, "en/fill.html"))
 	if n := len(elements(doc, "form")); n != 1 { // the settings
 		t.Errorf("%d forms on a procedure", n)
@@ -66,9 +65,9 @@ func TestClosedCards(t *testing.T) {
 	}
 }
 
-// No answer of the example where it rests on a maker's number.
+// The card shows no result if the example depends on a maker's number.
 func TestNoAnswerFromMakersNumber(t *testing.T) {
-	site, faults := made(t, nil, func(o *Options) { o.Calculators[0].In[0].Maker = true })
+	site, faults := buildSite(t, nil, func(o *Options) { o.Calculators[0].In[0].Maker = true })
 	if site == nil {
 		t.Fatal(faults)
 	}
@@ -83,9 +82,9 @@ func TestNoAnswerFromMakersNumber(t *testing.T) {
 	}
 }
 
-// Each page is weighed by its kind. The same body is too heavy for a procedure,
-// and not for the home page or a page to look things up on.
-func TestPagesAreWeighedByKind(t *testing.T) {
+// The budget of a page is that of its kind. The same body is over the budget of a
+// procedure and within those of a home page and a reference page.
+func TestBudgetByKind(t *testing.T) {
 	words := make([]string, 1_350)
 	for i := range words {
 		words[i] = strconv.FormatUint(uint64(i+1)*0x9E3779B97F4A7C15>>32, 36) // gzip finds little to save
@@ -108,7 +107,7 @@ func TestPagesAreWeighedByKind(t *testing.T) {
 		if !strings.HasPrefix(c.text, "---") {
 			t.Fatalf("%s is not a page: %.40s", c.name, c.text)
 		}
-		_, faults := made(t, map[string]string{c.name: c.text}, nil)
+		_, faults := buildSite(t, map[string]string{c.name: c.text}, nil)
 		heavy := slices.IndexFunc(faults, func(f fault.Fault) bool { return f.Code == "budget" })
 		if (heavy >= 0) != (c.limit > 0) {
 			t.Errorf("%s %.60q: %v", c.name, c.text, faults)

@@ -2,14 +2,16 @@ package build
 
 import (
 	"coursebook/generator/internal/entries"
+	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/markdown"
 	"coursebook/generator/internal/output"
 	"coursebook/generator/search"
 	"coursebook/generator/search/stem"
 )
 
-// smallText is the size below which an index is not held to its share of the
-// text: its fixed parts weigh more than the few words of a new manual.
-const smallText = 25_000
+// leastIndexText is the size of the indexed text, in bytes, from which the budget of an
+// index applies. Below it the fixed parts of the index are larger than its words.
+const leastIndexText = 25_000
 
 // makeIndexes makes the search index of every language.
 func (b *builder) makeIndexes() {
@@ -22,9 +24,33 @@ func (b *builder) makeIndexes() {
 		data := []byte(search.Build(l.Code, list, b.synonyms[l.Code], stemmer))
 		b.Assets.IndexData[l.Code] = data
 		b.release.Index[l.Code] = b.asset("index-"+l.Code, "txt", data)
-		if covered := search.Covered(list); covered >= smallText {
+		if covered := search.Covered(list); covered >= leastIndexText {
 			b.weights.Indexes = append(b.weights.Indexes,
 				output.Index{File: output.File{Path: b.release.Index[l.Code], Data: data}, Text: covered})
 		}
 	}
+}
+
+// Indexes returns the search index of every language, or nil if the content has errors.
+func Indexes(o Options, faults *fault.List) map[string]*search.Index {
+	if o.Step == nil {
+		o.Step = func(string) {}
+	}
+	b := read(o, markdown.ParseToShow, faults)
+	if faults.Errors() > 0 {
+		return nil
+	}
+	b.makeForms()
+	b.release.Index, b.Assets.IndexData = map[string]string{}, map[string][]byte{}
+	b.makeIndexes()
+	indexes := map[string]*search.Index{}
+	for lang, data := range b.Assets.IndexData {
+		x, err := search.Open(string(data))
+		if err != nil {
+			b.fail(err)
+			return nil
+		}
+		indexes[lang] = x
+	}
+	return indexes
 }

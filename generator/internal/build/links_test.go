@@ -24,7 +24,7 @@ func parse(t *testing.T, data []byte) *html.Node {
 	return doc
 }
 
-// elements lists the elements of a name, all for an empty one, in order.
+// elements lists the elements with a name in order; all elements if it is empty.
 func elements(doc *html.Node, name string) []*html.Node {
 	var list []*html.Node
 	for n := range doc.Descendants() {
@@ -55,7 +55,7 @@ func text(n *html.Node) string {
 }
 
 // idsOf lists the ids of a page, and reports one that occurs twice in a tree.
-// What a template element holds is a tree of its own (WHATWG HTML, 4.12.3).
+// The content of a template element is a separate tree (WHATWG HTML, 4.12.3).
 func idsOf(t *testing.T, name string, doc *html.Node) map[string]bool {
 	t.Helper()
 	trees := map[*html.Node]map[string]bool{nil: {}}
@@ -65,7 +65,7 @@ func idsOf(t *testing.T, name string, doc *html.Node) map[string]bool {
 			trees[tree] = map[string]bool{}
 		}
 		if id != "" && trees[tree][id] {
-			t.Errorf("%s: the id %s stands twice", name, id)
+			t.Errorf("%s: the id %s occurs twice", name, id)
 		}
 		trees[tree][id] = true
 	}
@@ -81,8 +81,8 @@ func templateOf(e *html.Node) *html.Node {
 	return nil
 }
 
-// addresses are the attributes by which HTML (WHATWG, index of attributes)
-// and this theme's script refer to something.
+// addresses are the attributes of HTML (WHATWG, index of attributes) and of this theme's
+// script that contain addresses or ids.
 var addresses = []string{
 	"href",
 	"src",
@@ -98,16 +98,16 @@ var addresses = []string{
 	"xlink:href",
 }
 
-// loads are those that a browser follows by itself.
+// loads reports whether a browser loads the address of an attribute.
 func loads(element, attribute string) bool { return element != "a" && element != "area" }
 
 const outbound = "https://example.org/standard?a=1&b=2#part"
 
-// Every address of every page leads to a file of the site and, where it names
-// one, to an id there. Nothing is loaded from elsewhere, nothing counts from
-// the server's root, and links leave the site only where an author wrote so.
-func TestEveryLinkLeadsSomewhere(t *testing.T) {
-	site := good(t)
+// Every address of every page is of a file of the site and, if it has a hash, of an id in
+// it. Nothing is loaded from another host, no address begins at the server's root, and
+// only links of the author lead out of the site.
+func TestNoDeadLinks(t *testing.T) {
+	site := buildGood(t)
 	ids := map[string]map[string]bool{}
 	for _, f := range site.Files {
 		ids[f.Path] = map[string]bool{}
@@ -143,7 +143,7 @@ func TestEveryLinkLeadsSomewhere(t *testing.T) {
 						to = path.Join(path.Dir(f.Path), u.Path)
 					}
 					if !ids[to][u.Fragment] {
-						t.Errorf("%s: <%s %s=%q> leads to nothing", f.Path, e.Data, name, at)
+						t.Errorf("%s: <%s %s=%q> is dead", f.Path, e.Data, name, at)
 					}
 				}
 			}
@@ -157,7 +157,7 @@ func TestEveryLinkLeadsSomewhere(t *testing.T) {
 // Every page has one h1, a title, a language and the policy, and no script or
 // style that the policy would block.
 func TestEveryPage(t *testing.T) {
-	site := good(t)
+	site := buildGood(t)
 	for _, f := range site.Files {
 		if path.Ext(f.Path) != ".html" {
 			continue
@@ -205,14 +205,14 @@ func policyOf(doc *html.Node) string {
 	return ""
 }
 
-// What the style sheets and the app manifest name is there too.
+// The addresses in the style sheets and the app manifest are of files of the site.
 func TestOtherReferences(t *testing.T) {
-	site := good(t)
+	site := buildGood(t)
 	for _, f := range site.Files {
 		if path.Ext(f.Path) == ".css" &&
 			(bytes.Contains(f.Data, []byte("http")) || bytes.Contains(f.Data, []byte("@import")) ||
 				bytes.Contains(f.Data, []byte("url(/"))) {
-			t.Errorf("%s loads something from elsewhere", f.Path)
+			t.Errorf("%s loads something from another host", f.Path)
 		}
 	}
 	var app struct {
@@ -228,10 +228,10 @@ func TestOtherReferences(t *testing.T) {
 	}
 }
 
-// The one-file edition loads nothing, its policy allows exactly its own
-// blocks, and its links lead to its own ids.
+// The one-file edition loads nothing, its policy allows exactly its own blocks, and its
+// links are to its ids.
 func TestPocket(t *testing.T) {
-	doc := parse(t, good(t).Pocket)
+	doc := parse(t, buildGood(t).Pocket)
 	policy := policyOf(doc)
 	for _, want := range []string{"default-src 'none'", "connect-src 'none'", "img-src data:", "base-uri 'none'",
 		"form-action 'none'"} {
@@ -268,11 +268,11 @@ func TestPocket(t *testing.T) {
 			case name == "for" || strings.HasPrefix(name, "aria-"):
 				for _, id := range strings.Fields(at) {
 					if !ids[id] {
-						t.Errorf("<%s %s=%q> points at nothing", e.Data, name, at)
+						t.Errorf("<%s %s=%q> has no target", e.Data, name, at)
 					}
 				}
 			case !strings.HasPrefix(at, "#") || !ids[at[1:]]:
-				t.Errorf("<%s %s=%q> leads to nothing in this file", e.Data, name, at)
+				t.Errorf("<%s %s=%q> is dead in this file", e.Data, name, at)
 			}
 		}
 	}

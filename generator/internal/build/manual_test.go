@@ -14,9 +14,9 @@ import (
 	"coursebook/generator/module/compiling"
 )
 
-// invented returns the calculators of the small manual. The listing of the tank's formula shows a
-// function that is in the calculators' sources, and no source has a link, so
-// that every link out of the site is one of the manual's.
+// invented returns the calculators of the invented manual. The listing of the tank's
+// formula is a function of the calculators' sources. No source has a link, so that every
+// link out of the site is one of the manual.
 func invented() []*calc.Calculator {
 	tank := calctest.Tank()
 	tank.Formulas[0].Go = "calc.ParseDay"
@@ -75,7 +75,7 @@ and [a standard](https://example.org/standard?a=1&b=2#part).
 	"drawing\n```\n\n" +
 	"```questions\n- ask: Which first?\n  choices: [Rim, Floor]\n  answer: 2\n  why: Water falls.\n```\n"
 
-// content is a small manual with a page of each kind.
+// content is an invented manual with a page of each kind.
 func content() map[string]string {
 	return map[string]string{
 		"manual.yaml":  manualYAML,
@@ -110,7 +110,7 @@ func photo() string {
 	return b.String()
 }
 
-// write puts files into a folder.
+// write writes files to a folder.
 func write(t testing.TB, dir string, files map[string]string) {
 	t.Helper()
 	for name, text := range files {
@@ -124,7 +124,7 @@ func write(t testing.TB, dir string, files map[string]string) {
 	}
 }
 
-// module represents the compiled module: to a build it is bytes.
+// module is the compiled module of the tests: package build does not read it.
 var module = []byte("\x1f\x8b\x08\x00 the module")
 
 func optionsFor(dir string) Options {
@@ -132,9 +132,9 @@ func optionsFor(dir string) Options {
 		Module: func() (compiling.Module, error) { return compiling.Module{Packed: module}, nil }, Pocket: true}
 }
 
-// made builds the small manual with changes to its files (an empty text
+// buildSite builds the invented manual with changes to its files (an empty text
 // removes one) and to the options.
-func made(t *testing.T, changes map[string]string, with func(*Options)) (*Site, []fault.Fault) {
+func buildSite(t *testing.T, changes map[string]string, with func(*Options)) (*Site, []fault.Fault) {
 	t.Helper()
 	files := content()
 	for name, text := range changes {
@@ -159,12 +159,12 @@ func made(t *testing.T, changes map[string]string, with func(*Options)) (*Site, 
 	return site, list
 }
 
-// good is made without changes; there must be no error.
-func good(t *testing.T) *Site {
+// buildGood builds the invented manual without changes; it fails on any fault.
+func buildGood(t *testing.T) *Site {
 	t.Helper()
-	site, faults := made(t, nil, nil)
+	site, faults := buildSite(t, nil, nil)
 	if site == nil {
-		t.Fatalf("the small manual has faults: %v", faults)
+		t.Fatalf("the invented manual has faults: %v", faults)
 	}
 	return site
 }

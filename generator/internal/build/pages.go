@@ -11,14 +11,13 @@ import (
 	"coursebook/generator/internal/site"
 )
 
-// makeForms makes the calculators' forms and warns of texts that a language
-// lacks.
+// makeForms makes the calculators' forms and warns of missing translations.
 func (b *builder) makeForms() {
 	b.Forms = render.NewForms(b.Site, b.Words, b.faults)
-	b.untranslated()
+	b.warnUntranslated()
 }
 
-// renderPages renders, weighs and adds all pages, several at a time.
+// renderPages renders all pages in parallel, checks their budgets and adds them.
 func (b *builder) renderPages() {
 	jobs := render.Jobs(&b.Manual, site.Folder)
 	min := bundle.NewMinifier()
@@ -26,7 +25,7 @@ func (b *builder) renderPages() {
 	parallel(len(jobs), func(i int) { ids[i], errs[i] = b.renderPage(jobs[i], min) })
 	for _, err := range errs {
 		if err != nil {
-			b.fail(err) // the others have the same cause, mostly
+			b.fail(err) // further errors mostly have the same cause
 			return
 		}
 	}

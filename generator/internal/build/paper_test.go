@@ -15,7 +15,7 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// classed lists the elements with a class, in order.
+// classed lists the elements with a class in order.
 func classed(doc *html.Node, class string) []*html.Node {
 	var list []*html.Node
 	for _, e := range elements(doc, "") {
@@ -35,7 +35,7 @@ func titles(doc *html.Node, class string) []string {
 	return list
 }
 
-// checkPage is a procedure with so many checks.
+// checkPage is a procedure with n checks.
 func checkPage(title string, order, n int) string {
 	return fmt.Sprintf(
 		"---\ntitle: %s\nsummary: One.\nstage: filling\norder: %d\nwhen: At 2 ft\nsources: [common "+
@@ -50,7 +50,7 @@ func checkPage(title string, order, n int) string {
 }
 
 func TestCards(t *testing.T) {
-	site, faults := made(
+	site, faults := buildSite(
 		t,
 		map[string]string{"en/crew-talk.md": checkPage("Talk", 90, 7), "en/long.md": checkPage("Long", 95, 11)},
 		nil,
@@ -135,12 +135,12 @@ func TestPaperWarnings(t *testing.T) {
 			return strings.HasPrefix(f.Code, "card-") || strings.HasPrefix(f.Code, "poster-")
 		},
 	) {
-		t.Errorf("warnings about nothing: %v", faults)
+		t.Errorf("warnings without a reason: %v", faults)
 	}
 }
 
 func TestPosterFaults(t *testing.T) {
-	_, faults := made(t, map[string]string{"manual.yaml": manualYAML + "posters: [fil, sizes]\n"}, nil)
+	_, faults := buildSite(t, map[string]string{"manual.yaml": manualYAML + "posters: [fil, sizes]\n"}, nil)
 	var got []string
 	for _, f := range faults {
 		if f.Severity == fault.Error {
@@ -157,7 +157,7 @@ func TestPosterFaults(t *testing.T) {
 	}
 }
 
-// Without an address a poster says in words how to get to the page.
+// Without an address a poster gives the way to the page in words.
 func TestPosterWithoutAddress(t *testing.T) {
 	steps := "1. **Open.** Turn the valve.\n2. **Hold point** The foreman looks. Nobody goes in before. " +
 		strings.Repeat(
@@ -172,7 +172,7 @@ func TestPosterWithoutAddress(t *testing.T) {
 			steps,
 			1,
 		)}
-	site, faults := made(t, pages, nil)
+	site, faults := buildSite(t, pages, nil)
 	if site == nil {
 		t.Fatal(faults)
 	}
@@ -190,7 +190,7 @@ func TestPosterWithoutAddress(t *testing.T) {
 	}
 	for _, part := range []string{"Turn the valve", "long, long", "Step 8"} {
 		if strings.Contains(text(posters[0]), part) {
-			t.Errorf("the first poster holds %q", part)
+			t.Errorf("the first poster has %q", part)
 		}
 	}
 	if n := len(classed(doc, "held")); n != 1 {
@@ -200,14 +200,14 @@ func TestPosterWithoutAddress(t *testing.T) {
 		t.Errorf("a step without a lead is not on the poster: %s", text(posters[1]))
 	}
 	if n := len(classed(doc, "qr")); n != 0 {
-		t.Errorf("%d codes of no address", n)
+		t.Errorf("%d codes without an address", n)
 	}
 }
 
-// The code on a poster, as written in the page, leads another reader to the
-// page's address, which is printed beneath; its modules are 1 mm wide or more.
+// Another QR decoder reads the code of a poster as the address of its page, which is
+// printed below it. The modules of the code are at least 1 mm wide.
 func TestPosterCode(t *testing.T) {
-	site, faults := made(
+	site, faults := buildSite(
 		t,
 		map[string]string{"manual.yaml": manualYAML + "posters: [fill]\naddress: https://example.org/tanks\n"},
 		nil,
@@ -227,7 +227,7 @@ func TestPosterCode(t *testing.T) {
 			t.Errorf("%s: the code is read as %q, not %q: %v", page, got, want, err)
 		}
 		if got := text(classed(doc, "address")[0]); got != want {
-			t.Errorf("%s: the address beneath is %q", page, got)
+			t.Errorf("%s: the address below it is %q", page, got)
 		}
 		var side, other, width int
 		fmt.Sscanf(attr(codes[0], "viewbox")+attr(codes[0], "viewBox"), "0 0 %d %d", &side, &other)
@@ -237,8 +237,8 @@ func TestPosterCode(t *testing.T) {
 	}
 }
 
-// scan reads the drawing of a code: a light square, and dark bars of one
-// module's height.
+// scan decodes the drawing of a code: a light square, and dark bars as high as one
+// module.
 func scan(svg *html.Node) (string, error) {
 	const dots = 5
 	paths := elements(svg, "path")
@@ -266,9 +266,9 @@ func scan(svg *html.Node) (string, error) {
 	return r.GetText(), nil
 }
 
-// The list of all pages leads to what is for paper, where there is any.
+// The list of all pages links to the pages for paper, if there are any.
 func TestPaperLinks(t *testing.T) {
-	site, faults := made(t, map[string]string{"manual.yaml": manualYAML + "posters: [fill]\n"}, nil)
+	site, faults := buildSite(t, map[string]string{"manual.yaml": manualYAML + "posters: [fill]\n"}, nil)
 	if site == nil {
 		t.Fatal(faults)
 	}
@@ -279,9 +279,9 @@ func TestPaperLinks(t *testing.T) {
 		}
 	}
 	if want := []string{"cards.html Tarjetas de bolsillo", "posters.html Carteles"}; !slices.Equal(leads, want) {
-		t.Errorf("es/all.html leads to %q, not %q", leads, want)
+		t.Errorf("es/all.html links to %q, not %q", leads, want)
 	}
-	plain := good(t)
+	plain := buildGood(t)
 	if file(plain, "en/posters.html") != nil || strings.Contains(string(file(plain, "en/all.html")), "posters.html") {
 		t.Error("a manual without posters has a page of them")
 	}

@@ -6,8 +6,8 @@ import (
 	"sync/atomic"
 )
 
-// parallel calls do for 0 to n-1, on every core. The order of calls is not
-// fixed; results belong into a slice by index, so that builds are identical.
+// parallel calls do for 0 to n-1 from several goroutines, in no fixed order, and returns
+// after the last. Callers store results by index, so that builds are the same.
 func parallel(n int, do func(i int)) {
 	var next atomic.Int64
 	var wg sync.WaitGroup

@@ -18,7 +18,7 @@ import (
 	"coursebook/generator/internal/translations"
 )
 
-// builder holds a build under way.
+// builder is the state of a build.
 type builder struct {
 	o      Options
 	faults *fault.List
@@ -29,22 +29,21 @@ type builder struct {
 	themeWords map[string]map[string]string // by language and key
 	release    release.List
 
-	adding  sync.Mutex // for the three below
+	mu      sync.Mutex // guards the three fields below
 	paths   map[string]bool
 	entries []output.Entry
-	files   []output.File // unless Options.Keep takes them
+	files   []output.File // nil with Options.OnFile
 
 	weights   output.Weights
 	firstView output.FirstView
 }
 
-// parser reads a page.
+// parser parses a page.
 type parser func(source.File, quantity.Mark, *fault.List) *markdown.Document
 
-// read reads and resolves the content. The site is nil when nothing sensible
-// could be read.
+// read reads and resolves the content. Site is nil without a manual.yaml.
 func read(o Options, parse parser, faults *fault.List) *builder {
-	content := &fault.List{} // these name files below the content folder
+	content := &fault.List{} // with paths relative to the content folder
 	defer func() { faults.Add(fault.Under(o.Content, content.All())...) }()
 	b := &builder{o: o, faults: content, paths: map[string]bool{},
 		Manual: render.Manual{Words: map[string]calc.Translations{}, Themes: map[string]*theme.Theme{}}}
@@ -65,6 +64,7 @@ func read(o Options, parse parser, faults *fault.List) *builder {
 	return b
 }
 
+// manual parses manual.yaml and the synonyms. It returns false without a manual.yaml.
 func (b *builder) manual() (source.Manual, bool) {
 	var manual source.Manual
 	found := false
@@ -89,7 +89,7 @@ func (b *builder) manual() (source.Manual, bool) {
 	return manual, true
 }
 
-// parsePages parses all pages, several at a time, in the files' order.
+// parsePages parses all pages in parallel and returns them in the order of the files.
 func (b *builder) parsePages(manual source.Manual, parse parser) []*markdown.Document {
 	marks := map[string]quantity.Mark{}
 	for _, l := range manual.Languages {
@@ -137,8 +137,8 @@ func (b *builder) loadWords(manual source.Manual) {
 	}
 }
 
-// untranslated warns of texts that a language lacks.
-func (b *builder) untranslated() {
+// warnUntranslated warns of texts without a translation.
+func (b *builder) warnUntranslated() {
 	texts, err := CalculatorTexts()
 	if err != nil {
 		b.fail(err)

@@ -18,8 +18,8 @@ import (
 	"coursebook/generator/internal/release"
 )
 
-// childContent names the folder that a child of the test builds; it prints
-// what came of it.
+// childContent is the environment variable with the folder that a child process of the
+// test builds. The child prints the hashes of the built files.
 const childContent = "COURSEBOOK_TEST_CONTENT"
 
 func TestMain(m *testing.M) {
@@ -45,8 +45,8 @@ func sum(data []byte) string {
 	return hex.EncodeToString(s[:])
 }
 
-// The same content gives the same bytes: in another folder, another zone and
-// language of the machine, and with one processor or several.
+// The same content gives the same bytes: in another folder, with another time zone and
+// locale, and with one processor or several.
 func TestSameBytesEverywhere(t *testing.T) {
 	self, err := os.Executable()
 	if err != nil {
@@ -71,18 +71,18 @@ func TestSameBytesEverywhere(t *testing.T) {
 			first = out
 		}
 		if !bytes.Equal(out, first) || bytes.Count(out, []byte("\n")) < 25 {
-			t.Errorf("with %v another site is built:\n%s\nand\n%s", env, first, out)
+			t.Errorf("with %v a different site is built:\n%s\nand\n%s", env, first, out)
 		}
 	}
 }
 
-// A changed page changes itself, its language's index, the list of the release,
-// the worker and the one-file edition, and no other file.
-func TestAChangeShows(t *testing.T) {
-	before := good(t)
+// A change of a page changes its file, the index of its language, release.json, the worker
+// and the one-file edition, and no other file.
+func TestChangedFiles(t *testing.T) {
+	before := buildGood(t)
 	sizes := "---\ntitle: Sizes\nsummary: A list.\nkind: reference\n---\n\n| Tank | Side |\n|---|---|\n| Large | 9 " +
 		"ft |\n"
-	after, faults := made(t, map[string]string{"en/sizes.md": sizes}, nil)
+	after, faults := buildSite(t, map[string]string{"en/sizes.md": sizes}, nil)
 	if after == nil {
 		t.Fatal(faults)
 	}
@@ -101,11 +101,11 @@ func TestAChangeShows(t *testing.T) {
 	}
 }
 
-// The list of the release names every page by its id, the hash of the page
-// without it, and files that exist. Only the list and the worker hold the
-// edition, and no page holds the fingerprint or the name of a listed file.
+// release.json has the id of every page, which is the hash of the page without it, and
+// the paths of files of the site. Only release.json and the worker contain the edition;
+// no page contains the fingerprint or a listed path.
 func TestReleaseList(t *testing.T) {
-	site := good(t)
+	site := buildGood(t)
 	var list release.List
 	if err := json.Unmarshal(file(site, release.Name), &list); err != nil {
 		t.Fatal(err)
@@ -117,7 +117,7 @@ func TestReleaseList(t *testing.T) {
 	for _, named := range []string{list.Module, list.Index["en"], list.Index["es"], list.Words["es"]} {
 		values = append(values, path.Base(named))
 		if file(site, named) == nil {
-			t.Errorf("the list names %q, which is no file", named)
+			t.Errorf("the list has %q, which is no file", named)
 		}
 	}
 	pages := 0
@@ -128,14 +128,14 @@ func TestReleaseList(t *testing.T) {
 		pages++
 		id := list.Pages[f.Path]
 		if len(id) != 16 || !bytes.Contains(f.Data, []byte(id)) {
-			t.Errorf("%s does not hold its id %q", f.Path, id)
+			t.Errorf("%s does not contain its id %q", f.Path, id)
 		}
 		if sum(bytes.ReplaceAll(f.Data, []byte(id), nil))[:16] != id {
 			t.Errorf("the id of %s is not its hash", f.Path)
 		}
 		for _, v := range values {
 			if bytes.Contains(f.Data, []byte(v)) {
-				t.Errorf("%s holds %s", f.Path, v)
+				t.Errorf("%s contains %s", f.Path, v)
 			}
 		}
 	}
@@ -143,9 +143,9 @@ func TestReleaseList(t *testing.T) {
 		t.Errorf("%d pages, %d of them listed", pages, len(list.Pages))
 	}
 	if !bytes.Contains(file(site, "sw.js"), []byte(`"release.json"`)) {
-		t.Error("the worker does not keep the list")
+		t.Error("the worker does not list release.json")
 	}
 	if bytes.Contains(site.Pocket, []byte(release.IDPlaceholder)) {
-		t.Error("the one-file edition holds the placeholder of its id")
+		t.Error("the one-file edition contains the placeholder of its id")
 	}
 }

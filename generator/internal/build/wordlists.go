@@ -15,16 +15,16 @@ import (
 	"coursebook/generator/internal/translations"
 )
 
-// WordsFile is the file of translations of a topic, as messages show it.
+// WordsFile returns the path of the translations of a topic, for messages.
 func WordsFile(lang, topic string) string {
 	return path.Join("calculators/words", lang, topic+".tsv")
 }
 
-// ThemeWordsFile is a theme's file of translations.
+// ThemeWordsFile returns the name of a theme's file of translations.
 func ThemeWordsFile(lang string) string { return "words." + lang + ".tsv" }
 
-// CalculatorTexts are the texts of the calculators, read from their sources
-// once: they do not change while the program runs.
+// CalculatorTexts returns the texts of the calculators, parsed from their embedded
+// sources at the first call.
 var CalculatorTexts = sync.OnceValues(func() (translations.Texts, error) {
 	var faults fault.List
 	texts, err := translations.FromSources(calculators.Sources, &faults)
@@ -34,9 +34,9 @@ var CalculatorTexts = sync.OnceValues(func() (translations.Texts, error) {
 	return texts, err
 })
 
-// CalculatorWords reads the translations of the calculators' texts into a
-// language, and returns those whose English text is gone. A language without
-// a file has none, and shows English texts.
+// CalculatorWords reads the translations of the calculators' texts into a language. It
+// also returns the translations whose English text does not exist any more. A language
+// without files has no translations.
 func CalculatorWords(lang string, faults *fault.List) (calc.Translations, []translations.Orphan, error) {
 	texts, err := CalculatorTexts()
 	if err != nil {
@@ -59,7 +59,7 @@ func CalculatorWords(lang string, faults *fault.List) (calc.Translations, []tran
 	return words, orphans, nil
 }
 
-// ThemeWords reads a theme's texts, and their translations into a language.
+// ThemeWords reads a theme's texts and their translations into a language.
 func ThemeWords(dir fs.FS, lang string, faults *fault.List) (translations.Keyed, map[string]string, error) {
 	texts, err := theme.Texts(dir)
 	if err != nil {
@@ -72,8 +72,8 @@ func ThemeWords(dir fs.FS, lang string, faults *fault.List) (translations.Keyed,
 	return texts, words, nil
 }
 
-// wordsFile lists translations for the module: key as 16 hexadecimal digits,
-// tab, text, a line each, sorted by key.
+// wordsFile returns the file of translations for the module: a line each, sorted by key,
+// of the key as 16 hexadecimal digits, a tab and the text.
 func wordsFile(words calc.Translations) []byte {
 	keys := make([]uint64, 0, len(words))
 	for key := range words {

@@ -6,16 +6,16 @@ import (
 	"coursebook/generator/internal/preview"
 )
 
-// appManifest is where the web app manifest lies.
+// appManifest is the path of the web app manifest.
 const appManifest = offline.AppName
 
-// The theme's colours around the page, before it has loaded its styles.
+// The colours of the browser's interface and of the page before its styles are loaded.
 const (
 	themeColour      = "#fdfdfb"
 	backgroundColour = "#fdfdfb"
 )
 
-// worker adds the app manifest and makes the worker from all other files.
+// worker returns the service worker with the list of all files but the preview script.
 func (b *builder) worker(files []output.Entry) (output.File, error) {
 	list := make([]output.Entry, 0, len(files))
 	for _, f := range files {
@@ -31,6 +31,7 @@ func (b *builder) worker(files []output.Entry) (output.File, error) {
 	return output.File{Path: offline.WorkerName, Data: []byte(worker)}, nil
 }
 
+// addAppManifest adds the web app manifest in the first language.
 func (b *builder) addAppManifest() {
 	l := b.Site.Languages[0]
 	data, err := offline.Webmanifest(offline.App{

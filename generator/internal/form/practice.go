@@ -16,7 +16,7 @@ type Given struct {
 // Step is one step of the arithmetic in both systems.
 type Step struct {
 	Title              string
-	Of                 Both // the case it is computed for; may be empty
+	Of                 Both // the purpose; may be empty
 	Plain, Substituted Both
 	Result             Both
 	Where              []Both
