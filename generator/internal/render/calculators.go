@@ -15,7 +15,7 @@ import (
 	"coursebook/generator/internal/theme"
 )
 
-// listCalculators gives each calculator of a language, for its page.
+// listCalculators lists the pages of the calculators of a language.
 func listCalculators(m *Manual, l *site.Language) []*Job {
 	var list []*Job
 	for _, f := range m.Forms.In(l.Code) {
@@ -24,7 +24,7 @@ func listCalculators(m *Manual, l *site.Language) []*Job {
 	return list
 }
 
-// listListings gives each calculator of a language, for its second page.
+// listListings lists the second pages of the calculators of a language.
 func listListings(m *Manual, l *site.Language) []*Job {
 	list := listCalculators(m, l)
 	for _, j := range list {
@@ -45,8 +45,7 @@ func listingAt(j *Job, l *site.Language) address {
 
 func calculatorHref(j *Job, id string) string { return j.href(calculatorAddress(j.lang.Code, id)) }
 
-// closed is a calculator that a page places, closed: what it answers, the answer
-// of its example, and where its form is.
+// closed returns the closed card of a calculator that a page places.
 func closed(j *Job, place page.Place) (*theme.Closed, error) {
 	f := j.Forms.at(j.lang.Code, place)
 	at := calculatorAddress(j.lang.Code, f.ID)
@@ -68,8 +67,7 @@ func closed(j *Job, place page.Place) (*theme.Closed, error) {
 	return c, err
 }
 
-// entryPairs are inputs as the script takes them: a JSON list of pairs, path
-// and text.
+// entryPairs returns inputs as a JSON list of pairs, path and text, for the script.
 func entryPairs(entries []calc.Entry) (string, error) {
 	pairs := make([][2]string, len(entries))
 	for i, e := range entries {
@@ -79,7 +77,7 @@ func entryPairs(entries []calc.Entry) (string, error) {
 	return string(text), err
 }
 
-// calculatorView is a calculator's own page.
+// calculatorView is the view of a calculator's page.
 func calculatorView(j *Job) (any, error) {
 	v := theme.Calculator{Frame: frame(j), Form: j.calculator,
 		Listing: j.href(listingAt(j, j.lang)), UsedIn: usedIn(j, j.slug)}
@@ -87,10 +85,10 @@ func calculatorView(j *Job) (any, error) {
 	return v, nil
 }
 
-// usedInPages bounds the pages listed under a calculator.
+// usedInPages is the maximum number of pages listed on a calculator's page.
 const usedInPages = 12
 
-// usedIn links the first pages that place a calculator or link to it.
+// usedIn links to the first pages that place a calculator or link to it.
 func usedIn(j *Job, id string) []theme.Link {
 	places := func(p page.Place) bool { return p.Calculator == id }
 	target := "calc:" + id
@@ -107,33 +105,33 @@ func usedIn(j *Job, id string) []theme.Link {
 	return list
 }
 
-// listings caches the highlighted functions: they are the same in every language
-// and every build of a run.
+// listings caches the highlighted functions, which are the same in every language and
+// build.
 var listings = sync.OnceValue(func() *listingCache {
-	return &listingCache{book: listing.NewBook(calculators.Sources), done: map[string]listing.Listing{}}
+	return &listingCache{book: listing.NewBook(calculators.Sources), cached: map[string]listing.Listing{}}
 })
 
 type listingCache struct {
-	mu   sync.Mutex
-	book *listing.Book
-	done map[string]listing.Listing
+	mu     sync.Mutex
+	book   *listing.Book
+	cached map[string]listing.Listing
 }
 
 func (s *listingCache) find(name string) (listing.Listing, error) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
-	if l, ok := s.done[name]; ok {
+	if l, ok := s.cached[name]; ok {
 		return l, nil
 	}
 	l, err := s.book.Find(name)
 	if err == nil {
-		s.done[name] = l
+		s.cached[name] = l
 	}
 	return l, err
 }
 
-// listingView is a calculator's second page: formulas, printed tables, and the
-// Go functions that compute the formulas.
+// listingView is the view of a calculator's second page: formulas, printed tables, and
+// the Go functions that compute the formulas.
 func listingView(j *Job) (any, error) {
 	back := theme.Link{Title: j.calculator.Title, Href: calculatorHref(j, j.slug)}
 	v := theme.Listing{Frame: frame(j), Form: j.calculator, Back: back}

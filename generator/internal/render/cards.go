@@ -10,17 +10,16 @@ import (
 	"coursebook/generator/internal/theme"
 )
 
-// talkSlug is the page whose card is the first: the talk to the whole crew
-// before a pour. In a manual without such a page the cards are in the order of
-// the day.
+// talkSlug is the slug of the page whose card is the first: the talk to the whole crew
+// before a pour.
 const talkSlug = "crew-talk"
 
-// mostOnCard is the most checks a card holds: a list of fewer than ten is
-// read to its end (Gawande, The Checklist Manifesto, 2009; from memory).
+// mostOnCard is the maximum number of checks on a card: a list of fewer than ten is read
+// to its end (Gawande, The Checklist Manifesto, 2009; from memory).
 const mostOnCard = 9
 
-// cardPages are the pages that become cards, the crew talk first and then in
-// the order of the day.
+// cardPages lists the pages with cards: the crew talk, then the others in the order of
+// the day.
 func cardPages(l *site.Language) []site.Entry {
 	var first, rest []site.Entry
 	add := func(list []site.Entry) {
@@ -41,10 +40,10 @@ func cardPages(l *site.Language) []site.Entry {
 	return append(first, rest...)
 }
 
-// rowsOnSheet is how many rows a sheet has when it is cut once each way.
+// rowsOnSheet is the number of rows of a sheet, which is cut once each way.
 const rowsOnSheet = 2
 
-// sheets lays the cards out on sheets.
+// sheets returns the sheets of cards of a language.
 func sheets(m *Manual, l *site.Language) []theme.Sheet {
 	var cards []theme.Card
 	for _, e := range cardPages(l) {
@@ -61,11 +60,11 @@ func sheets(m *Manual, l *site.Language) []theme.Sheet {
 	return sheets
 }
 
-// inRows puts two cards in a row, or a wide one alone. Where a wide card would
-// leave half a row empty, the next narrow card goes before it.
+// inRows returns rows of two narrow cards or of one wide card. A narrow card joins the row
+// that has one narrow card, even if wide cards follow that row.
 func inRows(cards []theme.Card) [][]theme.Card {
 	var rows [][]theme.Card
-	half := -1 // the row that has a place left
+	half := -1 // the row with one narrow card; -1 if there is none
 	for _, c := range cards {
 		switch {
 		case c.Wide:
@@ -81,8 +80,7 @@ func inRows(cards []theme.Card) [][]theme.Card {
 	return rows
 }
 
-// cardsOf are a page's cards: one, or two halves where it has more checks
-// than a card holds.
+// cardsOf returns the cards of a page: one for each mostOnCard checks.
 func cardsOf(m *Manual, e site.Entry) []theme.Card {
 	p := e.Page
 	parts := (len(p.Checks) + mostOnCard - 1) / mostOnCard
@@ -96,60 +94,60 @@ func cardsOf(m *Manual, e site.Entry) []theme.Card {
 		for _, check := range share(p.Checks, i, parts) {
 			c.Checks = append(c.Checks, line(p, check.Text, check.Lead))
 		}
-		c.Wide = p.Slug == talkSlug || narrow.needs(c) > narrow.height
+		c.Wide = p.Slug == talkSlug || narrow.textHeight(c) > narrow.height
 		cards = append(cards, c)
 	}
 	return cards
 }
 
-// share is part i of the checks, parted as evenly as whole checks allow.
+// share is part i of the checks, which are divided as evenly as possible.
 func share(checks []page.Check, i, parts int) []page.Check {
 	return checks[len(checks)*i/parts : len(checks)*(i+1)/parts]
 }
 
-// measure is how text runs on a card: letters in a line of each kind, and
-// heights in points. The figures follow the theme's style sheet and a wide
-// typeface; a test in a browser holds that no card of the manual runs over.
-type measure struct {
+// cardSize is the letters in a line of each kind of text on a card, and heights in
+// points. They are estimates for the theme's style sheet and a wide typeface. A browser
+// test checks that no card of the manual overflows.
+type cardSize struct {
 	title, text, bold, check, foot int // letters in a line
-	big, line                      int // height of a line of the title, of any other
+	big, line                      int // height of a line of the title and of other text
 	height                         int // of the card
 }
 
 var (
-	narrow = measure{title: 27, text: 48, bold: 41, check: 46, foot: 42, big: 17, line: 12, height: 345}
-	broad  = measure{title: 44, text: 90, bold: 78, check: 88, foot: 95, big: 22, line: 14, height: 345}
+	narrow = cardSize{title: 27, text: 48, bold: 41, check: 46, foot: 42, big: 17, line: 12, height: 345}
+	broad  = cardSize{title: 44, text: 90, bold: 78, check: 88, foot: 95, big: 22, line: 14, height: 345}
 )
 
 // Heights in points that do not depend on the text.
 const (
-	cardFrame   = 34 // gaps and rules
+	cardFrame   = 34 // margins and rules
 	signalFrame = 30 // signal word and frame of a caution
 	checkFrame  = 5  // rule and space of a check
 	footLine    = 10 // a line of the imprint
 )
 
-// dateOnFoot is as long as the text before a card's address, with the edition
-// that the script writes in the place of the longer page id.
-const dateOnFoot = "Revisado 2026-11-25. Edición 0123456789. "
+// imprint is a longest text before the address at the foot of a card. It has the edition,
+// by which the script replaces the longer page id.
+const imprint = "Revisado 2026-11-25. Edición 0123456789. "
 
-// needs is the height in points of a card's text.
-func (m measure) needs(c theme.Card) int {
-	n := cardFrame + m.big*rows(template.HTML(c.Title), m.title) + m.line*rows(c.When, m.text)
+// textHeight estimates the height of a card's text, in points.
+func (s cardSize) textHeight(c theme.Card) int {
+	n := cardFrame + s.big*rows(template.HTML(c.Title), s.title) + s.line*rows(c.When, s.text)
 	if c.Caution != nil {
-		n += signalFrame + m.line*rows(c.Caution.Text, m.bold)
+		n += signalFrame + s.line*rows(c.Caution.Text, s.bold)
 	}
-	n += footLine * rows(template.HTML(c.Address), m.foot)
-	if len(dateOnFoot)+len(c.Address) > m.foot {
-		n += footLine // the address begins on a line of its own
+	n += footLine * rows(template.HTML(c.Address), s.foot)
+	if len(imprint)+len(c.Address) > s.foot {
+		n += footLine // the address begins on the next line
 	}
 	for _, check := range c.Checks {
-		n += checkFrame + m.line*rows(check, m.check)
+		n += checkFrame + s.line*rows(check, s.check)
 	}
 	return n
 }
 
-// rows is how many lines of so many letters a text takes.
+// rows is the number of lines of a text without its tags, for so many letters in a line.
 func rows(text template.HTML, letters int) int {
 	n, inTag := 0, false
 	for _, r := range string(text) {
@@ -165,6 +163,8 @@ func rows(text template.HTML, letters int) int {
 	return (n + letters - 1) / letters
 }
 
+// checkCards warns of a page with more checks than one card has, or with a card that
+// overflows.
 func checkCards(m *Manual, p *site.Page, faults *fault.List) {
 	if n := len(p.Checks); n > mostOnCard {
 		warn(m, faults, p.File, p.Checks[mostOnCard].Line, "card-many",
@@ -172,7 +172,7 @@ func checkCards(m *Manual, p *site.Page, faults *fault.List) {
 			"keep the checks that nobody may miss, or make two pages of it")
 	}
 	for _, c := range cardsOf(m, site.Entry{Page: p}) {
-		if n := broad.needs(c); c.Wide && n > broad.height {
+		if n := broad.textHeight(c); c.Wide && n > broad.height {
 			warn(m, faults, p.File, p.Checks[0].Line, "card-full",
 				fmt.Sprintf("the text of the pocket card is %d %% of what a wide card holds", 100*n/broad.height),
 				"shorten the checks and the first caution")

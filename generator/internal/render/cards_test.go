@@ -7,8 +7,8 @@ import (
 	"coursebook/generator/internal/theme"
 )
 
-// A row holds two narrow cards or a wide one; no card is lost, and only the
-// last row of narrow cards may have a place left.
+// A row has two narrow cards or a wide one; no card is lost, and at most one row has a
+// single narrow card.
 func TestRows(t *testing.T) {
 	for kinds := range 1 << 9 {
 		var cards []theme.Card

@@ -13,15 +13,16 @@ import (
 
 // Forms are the calculators' forms in every language.
 type Forms struct {
-	byLang map[string][]*form.Form // in the calculators' order
-	placed map[placeKey]*form.Form // with an author's inputs
+	byLang map[string][]*form.Form // with the inputs of the examples, in the calculators' order
+	placed map[placeKey]*form.Form // with the inputs of an author
 }
 
-// placeKey is a form with an author's inputs.
+// placeKey identifies a form with the inputs of an author.
 type placeKey struct{ lang, calculator, inputs string }
 
-// NewForms makes every calculator's form in every language, and those that an
-// author has filled in. The site has reported inputs that a form refuses.
+// NewForms makes the form of every calculator in every language, and the forms with the
+// inputs of authors. It reports refused examples, and skips refused inputs of authors,
+// which package site reports.
 func NewForms(s *site.Site, words map[string]calc.Translations, faults *fault.List) *Forms {
 	forms := &Forms{map[string][]*form.Form{}, map[placeKey]*form.Form{}}
 	for _, l := range s.Languages {
@@ -29,7 +30,7 @@ func NewForms(s *site.Site, words map[string]calc.Translations, faults *fault.Li
 			f, notes := form.New(c, words[l.Code], l.Mark, nil)
 			if len(notes) > 0 {
 				faults.Add(fault.Fault{Code: "calculator",
-					Text: "the example case of the calculator " + c.ID + " is refused: " + say(notes[0]),
+					Text: "the example case of the calculator " + c.ID + " is refused: " + noteText(notes[0]),
 					Hint: "mend its declaration"})
 				continue
 			}
@@ -51,7 +52,8 @@ func NewForms(s *site.Site, words map[string]calc.Translations, faults *fault.Li
 	return forms
 }
 
-func say(n calc.Note) string {
+// noteText is the path of a note and its English text.
+func noteText(n calc.Note) string {
 	return n.At.String() + ": " + calc.Locale{Style: quantity.Style{}}.Say(n.Text, n.Slots...)
 }
 
@@ -66,14 +68,14 @@ func keyOf(lang string, place page.Place) placeKey {
 // In lists the forms of a language, in the calculators' order.
 func (f *Forms) In(lang string) []*form.Form { return f.byLang[lang] }
 
-// at is the form that a place shows.
+// at returns the form of a place; nil if there is none.
 func (f *Forms) at(lang string, place page.Place) *form.Form {
 	if len(place.Set) > 0 {
 		return f.placed[keyOf(lang, place)]
 	}
-	for _, own := range f.byLang[lang] {
-		if own.ID == place.Calculator {
-			return own
+	for _, example := range f.byLang[lang] {
+		if example.ID == place.Calculator {
+			return example
 		}
 	}
 	return nil

@@ -9,17 +9,17 @@ import (
 	"coursebook/generator/internal/theme"
 )
 
-// urgentSlug is the page that is one touch from every page: what to do when a
-// form opens. A manual without such a page has no such link.
+// urgentSlug is the slug of the page to which every page links: what to do when a form
+// opens. A manual without this page has no such link.
 const urgentSlug = "blow-out"
 
-// Policy is the content security policy of every page: nothing from anywhere
-// else, no markup made from text, no script but the site's own.
+// Policy is the content security policy of the pages of a site: nothing is loaded from
+// other hosts, only the site's scripts run, and no script writes markup from text.
 const Policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self' data:; " +
 	"connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; " +
 	"require-trusted-types-for 'script'; trusted-types coursebook"
 
-// href is an address as written on the job's page.
+// href returns the link from the job's page to an address.
 func (j *Job) href(to address) string {
 	if j.form == site.OneFile {
 		return "#" + to.anchor
@@ -36,6 +36,7 @@ func (j *Job) homeHref(l *site.Language) string {
 	return j.href(allAt(j, l))
 }
 
+// frame returns the part of a view that is common to all pages.
 func frame(j *Job) theme.Frame {
 	l := j.lang
 	f := theme.Frame{
@@ -76,8 +77,7 @@ func frameAssets(j *Job) theme.Assets {
 	return a
 }
 
-// stageLinks lists the stages of the day, each with a link to its heading on the
-// home page.
+// stageLinks lists the stages of the day with links to their headings on the home page.
 func stageLinks(j *Job) []theme.StageLink {
 	current := ""
 	if j.page != nil && j.page.Stage != nil {
@@ -106,8 +106,8 @@ func languageLinks(j *Job) []theme.Language {
 	for i, l := range j.Site.Languages {
 		decimal := j.Site.Manual.Languages[i].Decimal
 		link := theme.Language{Code: l.Code, Name: l.Name, Decimal: decimal, Current: l == j.lang, Translated: true}
-		if twin := j.kind.at(j, l); twin != (address{}) {
-			link.Href = j.href(twin)
+		if at := j.kind.at(j, l); at != (address{}) {
+			link.Href = j.href(at)
 		} else {
 			link.Translated, link.Href = false, j.homeHref(l)
 		}

@@ -6,24 +6,23 @@ import (
 	"coursebook/generator/internal/site"
 )
 
-// kind is one kind of page. A new kind takes an entry in kinds, a template and
-// a test.
+// kind is one kind of page. A new kind needs an entry in kinds, a template and a test.
 type kind struct {
-	// name is the kind of a page's header, or the name that the theme is given.
+	// name is the kind in the header of a page, or Frame.Kind of a page that the generator
+	// adds.
 	name string
-	// template makes the page; template-body makes its article in the one-file
-	// edition.
+	// template is the name of the template of the page. The template of its article in the
+	// one-file edition is this name and "-body".
 	template string
-	// budget is the kind of page by which package output weighs it; empty for
-	// the usual limit.
+	// budget is the kind of page by which package output chooses the budget; empty for the
+	// default.
 	budget string
-	// list gives the pages that the generator adds in a language; nil for a
-	// kind of the content.
+	// list returns the pages that the generator adds in a language; nil for kinds of the
+	// content.
 	list func(m *Manual, l *site.Language) []*Job
-	// at is the address of the same page in a language; zero where the language
-	// has no such page.
+	// at returns the address of the page in a language; zero if it does not exist there.
 	at func(j *Job, l *site.Language) address
-	// view is what the template shows.
+	// view returns the view for the template.
 	view func(j *Job) (any, error)
 }
 
@@ -50,7 +49,7 @@ var kinds = []kind{
 	{name: "missing", template: "missing", list: listMissing, at: missingAt, view: missingView},
 }
 
-// kindOf is the kind of a page of the content.
+// kindOf returns the kind of a page of the content. It panics if kinds has no entry.
 func kindOf(p *site.Page) *kind {
 	for i := range kinds {
 		if kinds[i].list == nil && kinds[i].name == string(p.Header.Kind) {
@@ -69,7 +68,7 @@ func Templates() []string {
 	return append(names, "pocket")
 }
 
-// contentAt is where a page of the content is.
+// contentAt returns the address of a page of the content in a language.
 func contentAt(j *Job, l *site.Language) address {
 	p := j.page
 	if l != p.Language {

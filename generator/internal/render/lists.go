@@ -31,7 +31,7 @@ func allView(j *Job) (any, error) {
 	return v, nil
 }
 
-// initial is the letter under which a title is listed.
+// initial is the first letter or digit of a title, in upper case.
 func initial(title string) string {
 	for _, r := range title {
 		if unicode.IsLetter(r) || unicode.IsDigit(r) {
@@ -42,11 +42,11 @@ func initial(title string) string {
 	return string(r)
 }
 
-// missingPath is the page that a server shows for an address that does not
-// exist. It may be shown for any address below the site's root.
+// missingPath is the path of the page for missing addresses. A server can send it for any
+// address below the site's root.
 const missingPath = "404.html"
 
-// listMissing gives the one page for lost addresses, in the first language. The
+// listMissing lists the page for missing addresses, in the first language only. The
 // one-file edition has none.
 func listMissing(m *Manual, l *site.Language) []*Job {
 	if l != m.Site.Languages[0] {

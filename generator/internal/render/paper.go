@@ -13,8 +13,8 @@ import (
 	"coursebook/generator/internal/theme"
 )
 
-// The pages for paper: pocket cards and posters. They are exempt from the budget
-// of the first view, because they are not read on a phone.
+// The pages for printing: pocket cards and posters. The budget of the first view does not
+// apply to them, because they are not read on a phone.
 
 func listCards(m *Manual, l *site.Language) []*Job {
 	if !hasCards(m) {
@@ -23,7 +23,7 @@ func listCards(m *Manual, l *site.Language) []*Job {
 	return []*Job{{slug: "cards", title: m.Themes[l.Code].Text("ui.cards")}}
 }
 
-// hasCards reports whether the manual has pages that become cards.
+// hasCards reports whether the manual has pages with cards.
 func hasCards(m *Manual) bool { return len(cardPages(m.Site.Languages[0])) > 0 }
 
 func cardsAt(_ *Job, l *site.Language) address {
@@ -57,7 +57,7 @@ func postersView(j *Job) (any, error) {
 	return v, nil
 }
 
-// paperLinks lead to the pages for paper.
+// paperLinks links to the pages for printing.
 func paperLinks(j *Job) []theme.Link {
 	var list []theme.Link
 	add := func(key string, at address, slug string) {
@@ -73,13 +73,13 @@ func paperLinks(j *Job) []theme.Link {
 	return list
 }
 
-// line is a text of a page's model as HTML for paper.
+// line converts a text of a page to HTML for paper.
 func line(p *site.Page, text string, lead int) template.HTML {
 	finder := amount.New(p.Lang, p.Language.Mark, p.Header.Least...)
 	return template.HTML(markdown.Line(strings.ReplaceAll(text, "\n", " "), lead, finder))
 }
 
-// firstCaution is the caution that a page opens with; nil without any.
+// firstCaution is the first caution of a page; nil without any.
 func firstCaution(m *Manual, p *site.Page) *theme.Signal {
 	if len(p.Cautions) == 0 {
 		return nil
@@ -88,8 +88,7 @@ func firstCaution(m *Manual, p *site.Page) *theme.Signal {
 	return &theme.Signal{Level: c.Level, Word: m.Themes[p.Lang].Text("ui.signal." + c.Level), Text: line(p, c.Text, 0)}
 }
 
-// revisedOf is the date of revision of a page; that of the manual where the page
-// has none.
+// revisedOf is the date of revision of a page, or of the manual if the page has none.
 func revisedOf(m *Manual, p *site.Page) string {
 	if p.Header.Revised != "" {
 		return p.Header.Revised
@@ -106,10 +105,11 @@ func langOf(e site.Entry) string {
 	return ""
 }
 
-// CheckPaper warns of pages that will be awkward on paper.
+// CheckPaper warns of pages with too many checks or too much text for a card, and of
+// addresses that are too long for the code on a poster.
 func CheckPaper(m *Manual, faults *fault.List) {
 	if len(m.Site.Languages) == 0 || len(m.Themes) < len(m.Site.Languages) {
-		return // reported by read
+		return // reported by package build
 	}
 	for _, p := range m.Site.Pages {
 		if isCardPage(p) {
@@ -130,6 +130,7 @@ func warn(m *Manual, faults *fault.List, file string, at int, code, text, hint s
 	faults.Add(f)
 }
 
+// isCardPage reports whether a page has cards.
 func isCardPage(p *site.Page) bool {
 	return p.Header.Kind == page.Procedure && len(p.Checks) > 0
 }

@@ -14,8 +14,8 @@ import (
 	"coursebook/generator/internal/theme"
 )
 
-// inside are the pictures as data: addresses.
-func inside(pictures map[string]Picture) map[string]Picture {
+// withDataURLs returns the pictures with data: addresses.
+func withDataURLs(pictures map[string]Picture) map[string]Picture {
 	all := make(map[string]Picture, len(pictures))
 	for name, p := range pictures {
 		p.Src = "data:" + mediaType(p.Src) + ";base64," + base64.StdEncoding.EncodeToString(p.Data)
@@ -36,21 +36,20 @@ func mediaType(path string) string {
 	return "image/jpeg"
 }
 
-// Pocket makes the one-file edition: every page in every language, with style,
-// script, module and indexes inside, under a policy that allows just these
-// blocks and no connection at all. It holds its own list of the release, without
-// pages and paths.
+// Pocket returns the one-file edition: every page in every language, with style, script,
+// module and indexes inside. Its policy allows exactly these blocks and no connection. It
+// contains a release list without pages and paths.
 func Pocket(folder *Manual, list release.List, min *bundle.Minifier) ([]byte, error) {
-	own := *folder
-	own.Pictures = inside(folder.Pictures)
-	m := &own
+	copied := *folder
+	copied.Pictures = withDataURLs(folder.Pictures)
+	m := &copied
 	l := m.Site.Languages[0]
-	around := &Job{Manual: m, kind: &aroundAll, form: site.OneFile, lang: l, title: l.Title}
-	around.at.path = "index.html"
+	outer := &Job{Manual: m, kind: &outerKind, form: site.OneFile, lang: l, title: l.Title}
+	outer.at.path = "index.html"
 	if l.Home.Page != nil {
-		around.slug = l.Home.Page.Slug
+		outer.slug = l.Home.Page.Slug
 	}
-	v := theme.Pocket{Frame: frame(around), Data: pocketData(m, list),
+	v := theme.Pocket{Frame: frame(outer), Data: pocketData(m, list),
 		Style:  template.CSS(slices.Concat(m.Assets.StyleData, m.Assets.DeferredData)),
 		Script: template.JS(safeScript(m.Assets.ScriptData))}
 	v.Assets.Icon = "data:image/svg+xml;base64," + base64.StdEncoding.EncodeToString(m.Assets.IconData)
@@ -67,9 +66,9 @@ func Pocket(folder *Manual, list release.List, min *bundle.Minifier) ([]byte, er
 	return m.Themes[l.Code].Render("pocket", v)
 }
 
-// aroundAll is the frame around all articles. Its language switch leads to each
-// language's home.
-var aroundAll = kind{name: string(page.Home), at: func(j *Job, l *site.Language) address {
+// outerKind is the kind of the document around all articles. Its language switch links to
+// the home page of each language.
+var outerKind = kind{name: string(page.Home), at: func(j *Job, l *site.Language) address {
 	if l.Home.Page != nil && !l.Home.Fallback {
 		return address{anchor: l.Home.Page.Anchor()}
 	}
@@ -91,8 +90,8 @@ func (j *Job) article(min *bundle.Minifier) (theme.Article, error) {
 	return a, err
 }
 
-// safeScript keeps a script from ending its element early, and its bytes to
-// those that HTML allows, for any strings in it.
+// safeScript escapes the strings of a script that would end its element, and characters
+// that HTML does not allow.
 func safeScript(js []byte) []byte {
 	for _, r := range [][2]string{{"</script", `<\/script`}, {"<!--", `<\!--`}, {"\x01", `\x01`}, {"\x02", `\x02`}} {
 		js = bytes.ReplaceAll(js, []byte(r[0]), []byte(r[1]))
@@ -100,10 +99,11 @@ func safeScript(js []byte) []byte {
 	return js
 }
 
+// pocketData returns the data blocks of the one-file edition.
 func pocketData(m *Manual, list release.List) []theme.Data {
 	encode := base64.StdEncoding.EncodeToString
-	own := release.List{Edition: list.Edition, Fingerprint: list.Fingerprint}
-	data := []theme.Data{{ID: "release", Text: encode(own.JSON())}, {ID: "module", Text: encode(m.Assets.ModuleData)}}
+	list = release.List{Edition: list.Edition, Fingerprint: list.Fingerprint}
+	data := []theme.Data{{ID: "release", Text: encode(list.JSON())}, {ID: "module", Text: encode(m.Assets.ModuleData)}}
 	for _, l := range m.Site.Languages {
 		data = append(data, theme.Data{ID: "index-" + l.Code, Text: encode(m.Assets.IndexData[l.Code])})
 		if w := m.Assets.WordsData[l.Code]; w != nil {

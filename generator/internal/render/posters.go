@@ -14,23 +14,21 @@ import (
 )
 
 const (
-	// stepsOnPoster is as many as are read in passing.
+	// stepsOnPoster is the maximum number of steps on a poster, which is read in passing.
 	stepsOnPoster = 7
-	// lengthOfHold is how long a hold point may get, in bytes, by more than one
-	// sentence.
+	// lengthOfHold is the maximum length in bytes of a hold point of several sentences.
 	lengthOfHold = 110
-	// codeWidth is the usual width of a code on a poster, in mm: read from some
-	// 0.6 m, for a phone reads a code from ten times its width.
+	// codeWidth is the least width of a QR code on a poster, in mm: a phone reads it from
+	// about 0.6 m, ten times its width.
 	codeWidth = 62
-	// leastModule is the least width of a module in print, in mm.
+	// leastModule is the least width of a printed module, in mm.
 	leastModule = 1
-	// densest is the length of an address in bytes beyond which a code gets
-	// finer than our posters' walls allow: version 6 at level Q (ISO/IEC
-	// 18004:2015, table 7).
-	densest = 74
+	// longestAddress is the length of an address in bytes above which a code is too fine for
+	// a dirty wall: the capacity of version 6 at level Q (ISO/IEC 18004:2015, table 7).
+	longestAddress = 74
 )
 
-// posters are the posters of a language.
+// posters returns the posters of a language.
 func posters(m *Manual, l *site.Language) ([]theme.Poster, error) {
 	var list []theme.Poster
 	for _, named := range m.Site.Manual.Posters {
@@ -50,7 +48,7 @@ func poster(m *Manual, e site.Entry) (theme.Poster, error) {
 	v := theme.Poster{Title: p.Header.Title, Lang: langOf(e), Caution: firstCaution(m, p), Revised: revisedOf(m, p)}
 	shown := p.Steps[:min(len(p.Steps), stepsOnPoster)]
 	for _, s := range shown {
-		v.Steps = append(v.Steps, theme.PosterStep{Text: fewWords(p, s), Hold: s.Hold})
+		v.Steps = append(v.Steps, theme.PosterStep{Text: shortStep(p, s), Hold: s.Hold})
 	}
 	v.More = len(p.Steps) - len(shown)
 	if m.Site.Manual.Address == "" {
@@ -65,28 +63,28 @@ func poster(m *Manual, e site.Entry) (theme.Poster, error) {
 	return v, nil
 }
 
-// fewWords is a step's lead, or its first sentence where it has none. A hold
-// point gets further sentences up to lengthOfHold: its lead does not name who
-// holds whom.
-func fewWords(p *site.Page, s page.Step) template.HTML {
+// shortStep returns the lead of a step, or its first sentence if it has no lead. A hold
+// point has further sentences up to lengthOfHold, because its lead does not name who
+// stops the work.
+func shortStep(p *site.Page, s page.Step) template.HTML {
 	if s.Lead > 0 && !s.Hold {
 		return line(p, s.Text[:s.Lead], 0)
 	}
-	most := 0
+	limit := 0
 	if s.Hold {
-		most = lengthOfHold
+		limit = lengthOfHold
 	}
-	few := s.Text[:s.Lead]
+	short := s.Text[:s.Lead]
 	for i, sentence := range readability.Sentences(s.Text[s.Lead:]) {
-		if i > 0 && len(few)+len(sentence) > most {
+		if i > 0 && len(short)+len(sentence) > limit {
 			break
 		}
-		few = strings.TrimSpace(few + " " + sentence)
+		short = strings.TrimSpace(short + " " + sentence)
 	}
-	return line(p, few, s.Lead)
+	return line(p, short, s.Lead)
 }
 
-// checkPosters warns of an address that makes a dense code.
+// checkPosters warns of addresses longer than longestAddress.
 func checkPosters(m *Manual, faults *fault.List) {
 	if m.Site.Manual.Address == "" {
 		return
@@ -96,24 +94,15 @@ func checkPosters(m *Manual, faults *fault.List) {
 		if p == nil {
 			continue // reported by package site
 		}
-		if n := len(addressOf(m, p)); n > densest {
-			warn(
-				m,
-				faults,
-				"manual.yaml",
-				named.Line,
-				"poster-dense",
-				fmt.Sprintf(
-					"the page's address has %d bytes; beyond %d its code on the poster is so fine that dirt spoils it",
-					n,
-					densest,
-				),
-				"give the site a shorter address, or the page a shorter name",
-			)
+		if n := len(addressOf(m, p)); n > longestAddress {
+			warn(m, faults, "manual.yaml", named.Line, "poster-dense",
+				fmt.Sprintf("the page's address has %d bytes; beyond %d its code on the poster is so fine "+
+					"that dirt spoils it", n, longestAddress),
+				"give the site a shorter address, or the page a shorter name")
 		}
 	}
 }
 
-// addressOf is the address of a page on paper: complete where the manual names
-// its own, else from the site's root.
+// addressOf is the address of a page for paper: complete if the manual has an address,
+// else relative to the site's root.
 func addressOf(m *Manual, p *site.Page) string { return m.Site.Manual.Address + p.Path }

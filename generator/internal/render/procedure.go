@@ -10,8 +10,8 @@ import (
 	"coursebook/generator/internal/theme"
 )
 
-// stagePages is how many pages the home page lists of one stage: as many as a
-// thumb goes through, and as a first view can carry.
+// stagePages is the maximum number of pages of one stage on the home page: a short list
+// is found by thumb, and the first view stays within its budget.
 const stagePages = 15
 
 func homeView(j *Job) (any, error) {
@@ -33,8 +33,8 @@ func homeView(j *Job) (any, error) {
 	return v, nil
 }
 
-// isUrgent reports whether a page is the urgent page or of the same stage: its
-// steps then come before who does them and with what.
+// isUrgent reports whether a page is the urgent page or of the same stage. Its steps are
+// then before roles and gear.
 func isUrgent(m *Manual, p *site.Page) bool {
 	e, ok := m.Site.In(p.Language, urgentSlug)
 	return ok && (p == e.Page || p.Header.Stage != "" && p.Header.Stage == e.Page.Header.Stage)
@@ -42,7 +42,7 @@ func isUrgent(m *Manual, p *site.Page) bool {
 
 func procedureView(j *Job) (any, error) { return procedure(j) }
 
-// procedure is what every page of the content but the home page shows.
+// procedure returns the view of a page of the content other than the home page.
 func procedure(j *Job) (theme.Procedure, error) {
 	p, h := j.page, j.page.Header
 	body, err := parts(j)
@@ -110,7 +110,7 @@ func calculatorLinks(j *Job) []theme.Link {
 	return list
 }
 
-// images are the pictures as the renderer of Markdown takes them.
+// images returns the pictures for package markdown.
 func (m *Manual) images() map[string]page.Image {
 	images := make(map[string]page.Image, len(m.Pictures))
 	for name, p := range m.Pictures {
@@ -119,12 +119,13 @@ func (m *Manual) images() map[string]page.Image {
 	return images
 }
 
-// parts is a page's body with what its blocks place.
+// parts returns the body of a page: its HTML, and the calculators, tables, figures,
+// questions and examples that its blocks place.
 func parts(j *Job) ([]theme.Part, error) {
 	p := j.page
 	chunks := j.Docs[p.Index].Body(j.Site.Resolution(p, j.form, j.images()))
 	parts := make([]theme.Part, 0, len(chunks))
-	asked := 0
+	questionCount := 0
 	for i, c := range chunks {
 		if c.Place < 0 {
 			parts = append(parts, theme.Part{HTML: template.HTML(c.HTML)})
@@ -135,10 +136,10 @@ func parts(j *Job) ([]theme.Part, error) {
 		if err != nil {
 			return nil, err
 		}
-		if part.Questions, err = questions(j, place.Questions, asked); err != nil {
+		if part.Questions, err = questions(j, place.Questions, questionCount); err != nil {
 			return nil, err
 		}
-		asked += len(place.Questions)
+		questionCount += len(place.Questions)
 		parts = append(parts, part)
 	}
 	return parts, nil
@@ -179,7 +180,7 @@ func figure(j *Job, place page.Place) *theme.Figure {
 	return fig
 }
 
-// picture sets the file that a figure shows.
+// picture sets the address and the size of the picture of a figure.
 func picture(j *Job, fig *theme.Figure, file string) {
 	img := j.Pictures[file]
 	fig.Src, fig.Width, fig.Height = img.Src, img.Width, img.Height

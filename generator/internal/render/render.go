@@ -1,5 +1,5 @@
-// Package render makes the HTML of every page of a manual, for the site of many
-// files and for the one-file edition. It reads nothing and writes nothing.
+// Package render returns the HTML of every page of a manual, for the site and for the
+// one-file edition. It reads and writes no files.
 package render
 
 import (
@@ -16,11 +16,11 @@ import (
 	"coursebook/generator/internal/theme"
 )
 
-// Manual is what pages are made from. Jobs only read it.
+// Manual is the data that pages are rendered from. Jobs do not change it.
 type Manual struct {
 	Site     *site.Site
 	Sources  []source.File
-	Docs     []*markdown.Document // by the Index of their page
+	Docs     []*markdown.Document // indexed by Page.Index
 	Themes   map[string]*theme.Theme
 	Words    map[string]calc.Translations
 	Forms    *Forms
@@ -28,17 +28,17 @@ type Manual struct {
 	Assets   Assets
 }
 
-// Picture is a picture file: as a site shows it, and its bytes.
+// Picture is a picture file: its address and size, and its bytes.
 type Picture struct {
 	page.Image
 	Data []byte
 }
 
-// Assets are the paths of what pages load, from the site's root, and the bytes
-// that the one-file edition holds.
+// Assets are the paths of the files that pages load, from the site's root, and their
+// bytes for the one-file edition.
 type Assets struct {
 	Style, Script, Icon string
-	Deferred            string // deferred style sheet; empty where a theme has none
+	Deferred            string // the deferred style sheet; empty if the theme has none
 	AppManifest         string // the web app manifest
 
 	StyleData, DeferredData, ScriptData, WorkerData, IconData, ModuleData []byte
@@ -46,8 +46,7 @@ type Assets struct {
 	IndexData, WordsData map[string][]byte // by language
 }
 
-// Job is one page to be rendered: what it shows, and where it is. Its links
-// depend on both.
+// Job is one page to be rendered, with its address.
 type Job struct {
 	*Manual
 	kind *kind
@@ -61,14 +60,15 @@ type Job struct {
 	folderOnly  bool       // not in the one-file edition
 }
 
-// address is where a page is.
+// address is the address of a page in both forms of a manual. The zero address means
+// that there is no page.
 type address struct {
 	path   string // of its file, from the site's root
-	anchor string // id of its article in the one-file edition
+	anchor string // the id of its article in the one-file edition
 }
 
-// Jobs lists all pages of a manual: those of the content, and those that the
-// generator adds.
+// Jobs lists all pages of a manual: those of the content, then those that the generator
+// adds.
 func Jobs(m *Manual, f site.Form) []*Job {
 	var jobs []*Job
 	add := func(k *kind, l *site.Language, j *Job) {
@@ -99,11 +99,11 @@ func Jobs(m *Manual, f site.Form) []*Job {
 	return jobs
 }
 
-// Path is the page's file, from the site's root.
+// Path is the path of the page's file from the site's root.
 func (j *Job) Path() string { return j.at.path }
 
-// Budget is the kind of page by which package output weighs it. A reference page
-// that places printed tables is a page of tables.
+// Budget is the kind of page by which package output chooses its budget. It is
+// output.KindTables for a reference page with printed tables.
 func (j *Job) Budget() string {
 	tables := func(p page.Place) bool { return p.Kind == page.Table }
 	if j.page != nil && j.page.Header.Kind == page.Reference && slices.ContainsFunc(j.page.Places, tables) {
@@ -112,7 +112,7 @@ func (j *Job) Budget() string {
 	return j.kind.budget
 }
 
-// HTML is the page as published.
+// HTML renders and minifies the page.
 func (j *Job) HTML(min *bundle.Minifier) ([]byte, error) {
 	view, err := j.kind.view(j)
 	if err != nil {

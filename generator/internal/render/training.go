@@ -65,7 +65,7 @@ func trainingAt(_ *Job, l *site.Language) address {
 	return address{site.TrainingPath(l.Code), l.Code + ".training"}
 }
 
-// trainingView lists a language's courses.
+// trainingView is the view of the list of courses of a language.
 func trainingView(j *Job) (any, error) {
 	v := theme.Training{Frame: frame(j)}
 	for _, e := range j.lang.Courses {
@@ -74,7 +74,8 @@ func trainingView(j *Job) (any, error) {
 	return v, nil
 }
 
-// example is a block's example; site has reported one that cannot be worked.
+// example returns the example of a block. Package site reports examples that cannot be
+// computed.
 func example(j *Job, place page.Place) *theme.Example {
 	e := &theme.Example{Title: place.Title}
 	if place.Calculator == "" {
@@ -92,13 +93,13 @@ func example(j *Job, place page.Place) *theme.Example {
 	return e
 }
 
-// questions are a block's questions; before counts those of earlier blocks on the
-// page.
+// questions returns the questions of a block; before is the number of questions in
+// earlier blocks of the page.
 func questions(j *Job, list []page.Question, before int) ([]theme.Question, error) {
 	var all []theme.Question
 	ids := j.Site.QuestionIDs(j.page)
 	for i, q := range list {
-		v, err := ask(j, q, ids[before+i], before+i+1)
+		v, err := question(j, q, ids[before+i], before+i+1)
 		if err != nil {
 			return nil, err
 		}
@@ -107,9 +108,9 @@ func questions(j *Job, list []page.Question, before int) ([]theme.Question, erro
 	return all, nil
 }
 
-// ask is one question. Only a lesson's has an ID, by which a reader's answers are
-// stored.
-func ask(j *Job, q page.Question, id string, nr int) (v theme.Question, err error) {
+// question returns the view of one question. Only questions of lessons have an ID, by
+// which a reader's answers are stored.
+func question(j *Job, q page.Question, id string, nr int) (v theme.Question, err error) {
 	p := j.page
 	v = theme.Question{Kind: "open", Ask: q.Ask, Choices: q.Choices, Right: q.Answer + 1, Order: q.Order,
 		Words: q.Words, Why: q.Why}
@@ -131,14 +132,14 @@ func ask(j *Job, q page.Question, id string, nr int) (v theme.Question, err erro
 		v.Kind = "number"
 		v.Number, err = number(j, q.Number, seedOf(p.Slug, nr))
 	case len(q.Order) > 0:
-		v.Kind, v.Mixed = "order", mixed(q.Order)
+		v.Kind, v.Mixed = "order", reordered(q.Order)
 	case len(q.Choices) > 0:
 		v.Kind = "choice"
 	}
 	return v, err
 }
 
-// seedOf fixes the numbers that a question is printed with.
+// seedOf is the seed of the printed numbers of a question.
 func seedOf(slug string, nr int) uint64 {
 	h := fnv.New64a()
 	h.Write([]byte(slug + "." + strconv.Itoa(nr)))
@@ -147,20 +148,20 @@ func seedOf(slug string, nr int) uint64 {
 
 func number(j *Job, n *page.Number, seed uint64) (*theme.Number, error) {
 	d := j.Site.Drill(j.page, n)
-	ask, ok := form.NewNumberQuestion(d, j.Words[j.lang.Code], j.lang.Mark, seed)
-	if !ok { // a rare miss; site has tried the first seeds
-		ask, _ = form.NewNumberQuestion(d, j.Words[j.lang.Code], j.lang.Mark, 0)
+	asked, ok := form.NewNumberQuestion(d, j.Words[j.lang.Code], j.lang.Mark, seed)
+	if !ok { // rare; package site has checked the first seeds
+		asked, _ = form.NewNumberQuestion(d, j.Words[j.lang.Code], j.lang.Mark, 0)
 	}
 	set, err := entryPairs(d.Set)
 	if err != nil {
 		return nil, err
 	}
-	return &theme.Number{NumberQuestion: ask, Calculator: n.Calculator, Answer: n.Answer, Tolerance: d.Tolerance,
+	return &theme.Number{NumberQuestion: asked, Calculator: n.Calculator, Answer: n.Answer, Tolerance: d.Tolerance,
 		Vary: strings.Join(n.Vary, " "), Set: set}, nil
 }
 
-// mixed are steps out of their order: every other one, from the second on.
-func mixed(order []string) []string {
+// reordered returns the steps in another order: those at odd indexes first.
+func reordered(order []string) []string {
 	var first, rest []string
 	for i, s := range order {
 		if i%2 == 1 {
