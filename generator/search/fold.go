@@ -19,7 +19,7 @@ type folded struct {
 }
 
 // latin1 and latinA hold the base letters of U+00C0–U+00FF and U+0100–U+017F; a
-// space stands for no letter. Æ, Œ and ß become one letter, which is enough because
+// space means no letter. Æ, Œ and ß become one letter, which is enough because
 // index and query are folded alike.
 const (
 	latin1 = "aaaaaaaceeeeiiiidnooooo ouuuuypsaaaaaaaceeeeiiiidnooooo ouuuuypy"
