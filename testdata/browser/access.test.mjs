@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { test } from 'node:test';
-import { desk, newPage, newPhone, phone } from './lib/browser.mjs';
+import { desktop, newPage, newPhone, phone } from './lib/browser.mjs';
 import { calculator, numbers, openCards, ready, catalog } from './lib/form.mjs';
 import { measure } from './lib/measure.mjs';
 import { serve } from './lib/server.mjs';
@@ -15,11 +15,11 @@ const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 // states only the rules about colours, because the document is the same.
 const states = [
 	{ name: 'light, 360 px', viewport: phone },
-	{ name: 'light, 1280 px', viewport: desk },
+	{ name: 'light, 1280 px', viewport: desktop },
 	{ name: 'dark, 360 px', viewport: phone, media: { colorScheme: 'dark' }, rules: ['color-contrast', 'link-in-text-block'] },
-	{ name: 'dark, 1280 px', viewport: desk, media: { colorScheme: 'dark' }, rules: ['color-contrast', 'link-in-text-block'] },
+	{ name: 'dark, 1280 px', viewport: desktop, media: { colorScheme: 'dark' }, rules: ['color-contrast', 'link-in-text-block'] },
 	{ name: 'high contrast, 360 px', viewport: phone, media: { contrast: 'more' }, rules: ['color-contrast', 'link-in-text-block'] },
-	{ name: 'high contrast, 1280 px', viewport: desk, media: { contrast: 'more' }, rules: ['color-contrast', 'link-in-text-block'] },
+	{ name: 'high contrast, 1280 px', viewport: desktop, media: { contrast: 'more' }, rules: ['color-contrast', 'link-in-text-block'] },
 	{ name: 'dark high contrast, 360 px', viewport: phone, media: { colorScheme: 'dark', contrast: 'more' }, rules: ['color-contrast'] },
 ];
 const defaults = { colorScheme: 'light', contrast: null, reducedMotion: 'reduce', forcedColors: 'none' };

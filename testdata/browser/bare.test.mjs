@@ -61,9 +61,9 @@ async function unfit(t, { init, answer, path = 'en/calc/form-pressure.html', rea
 	await eventually(async () => assert.equal((await why.innerText()).trim(), reason));
 	assert.ok(await calc.locator('fieldset.fields').evaluate((fields) => fields.disabled), 'the inputs are open');
 	const leads = await calc.locator('.lead dd:visible').allInnerTexts();
-	assert.match(leads.join(), /\d/, 'the example result is gone');
+	assert.match(leads.join(), /\d/, 'no example result is shown');
 	assert.ok(await calc.locator('[data-part=tag]').isVisible(), 'nothing marks the numbers as an example');
-	assert.ok(await page.getByRole('link', { name: uiText('ui.calc.listing') }).isVisible(), 'the way to the tables is gone');
+	assert.ok(await page.getByRole('link', { name: uiText('ui.calc.listing') }).isVisible(), 'no link to the tables is shown');
 	assert.deepEqual(page.errors, []);
 	return page;
 }

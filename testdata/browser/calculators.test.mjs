@@ -59,8 +59,8 @@ async function oneCase(calc, id, entries) {
 	await fill(calc, answer.inputs);
 	const want = await agrees(calc, id);
 	await eventually(async () => {
-		const { said } = await readResult(calc);
-		assert.ok(Object.values(want.outs).some((text) => said.includes(text)), `the live region has none of the results: ${said}`);
+		const { announced } = await readResult(calc);
+		assert.ok(Object.values(want.outs).some((text) => announced.includes(text)), `the live region has none of the results: ${announced}`);
 	});
 }
 

@@ -1,5 +1,5 @@
-// The README's commands, run as a newcomer runs them: in a copy of the tracked
-// files, with the address that the command prints opened in a browser.
+// The commands of the README, run in a copy of the tracked files; the printed address
+// is opened in a browser.
 import assert from 'node:assert/strict';
 import { execFileSync, spawn } from 'node:child_process';
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
@@ -10,12 +10,11 @@ import { newPage, newPhone } from './lib/browser.mjs';
 import { calculator, eventually, ready, set } from './lib/form.mjs';
 import { root } from './lib/site.mjs';
 
-// commands are the first two of the README, as it gives them: indented, with a
-// note.
+// commands are the first two commands of the README: indented lines with a note.
 const readme = readFileSync(join(root, 'README.md'), 'utf8');
 const commands = [...readme.matchAll(/^ {4}(make \w+) +#/gm)].map((match) => match[1]).slice(0, 2);
 
-test('the README gives two commands, and the Makefile has both', () => {
+test('the README has two commands, and the Makefile has both', () => {
 	assert.deepEqual(commands, ['make site', 'make test']);
 	for (const command of commands) {
 		const [program, target] = command.split(' ');
@@ -23,7 +22,7 @@ test('the README gives two commands, and the Makefile has both', () => {
 	}
 });
 
-// copyTracked copies what git tracks, as the files are now.
+// copyTracked copies the working tree without ignored files.
 function copyTracked(t) {
 	const copy = mkdtempSync(join(tmpdir(), 'coursebook-newcomer-'));
 	t.after(() => rmSync(copy, { recursive: true, force: true }));
@@ -35,8 +34,8 @@ function copyTracked(t) {
 	return copy;
 }
 
-// start runs a command and resolves with what it has printed once a line
-// matches; the whole process group ends with the test.
+// start runs a command and resolves with its output when a line matches. The process
+// group is stopped at the end of the test.
 function start(t, command, cwd, line) {
 	const [program, ...args] = command.split(' ');
 	const env = { ...process.env, ADDR: '127.0.0.1:0', COURSEBOOK_CHECKOUT: '' };
@@ -55,7 +54,7 @@ function start(t, command, cwd, line) {
 	});
 }
 
-test('make site: it says that the first run takes time, every page answers, and a calculator works', { timeout: 300_000 }, async (t) => {
+test('make site: the output notes that the first run takes time, every page is served, and a calculator works', { timeout: 300_000 }, async (t) => {
 	const copy = copyTracked(t);
 	const printed = await start(t, commands[0], copy, /http:\/\/\S+\/ .*\n/);
 	const lines = printed.trim().split('\n');

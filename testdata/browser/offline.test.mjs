@@ -73,9 +73,9 @@ test('addresses with and without slash, index.html, .html and a query all open o
 		await page.locator('html.js').waitFor({ state: 'attached' });
 	}
 	await page.goto(`${site.url}404.html`);
-	const lost = await page.locator('h1').innerText();
+	const missingTitle = await page.locator('h1').innerText();
 	await page.goto(`${site.url}en/no-such-page.html`);
-	assert.equal(await page.locator('h1').innerText(), lost);
+	assert.equal(await page.locator('h1').innerText(), missingTitle);
 });
 
 test('a server that redirects index.html does not break the saved pages', async (t) => {
@@ -203,9 +203,9 @@ for (const [what, clear] of [
 
 test('one saved file lost: offline the page shows that it is not saved, online the file is fetched again', async (t) => {
 	const { site, page } = await install(t, { release: starterA });
-	const deleteFile = () => page.evaluate(async (lost) => {
+	const deleteFile = () => page.evaluate(async (path) => {
 		const cache = await caches.open((await caches.keys())[0]);
-		return cache.delete(new URL(lost, location.href));
+		return cache.delete(new URL(path, location.href));
 	}, starterPage);
 	assert.ok(await deleteFile());
 	await site.stop();

@@ -120,7 +120,7 @@ test('ticks are stored for each site and cleared only on the second touch', asyn
 	await clear.click();
 	assert.equal(await page.locator('ul.checks input:checked').count(), 0);
 	await page.reload();
-	assert.equal(await page.locator('ul.checks input:checked').count(), 0, 'cleared ticks come back');
+	assert.equal(await page.locator('ul.checks input:checked').count(), 0, 'cleared ticks are shown again');
 	assert.deepEqual(page.errors, []);
 });
 

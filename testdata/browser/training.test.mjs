@@ -30,8 +30,8 @@ async function open(t, path, { at = noon, ...options } = {}) {
 const question = (page, n) => page.locator(`#q-${n}`);
 const verdict = (q) => q.locator('.verdict');
 
-// says waits for a verdict, with the days until the question is asked again.
-async function says(q, key, days) {
+// expectVerdict waits for a verdict, with the days until the question is asked again.
+async function expectVerdict(q, key, days) {
 	const text = uiText(key) + (days === undefined ? '' : ' ' + uiText('ui.train.back', { n: days }));
 	await eventually(async () => assert.equal((await verdict(q).innerText()).trim(), text));
 }
@@ -41,9 +41,9 @@ test('a choice: marked in words, with the reason and a link to the page; another
 	const q = question(page, 1);
 	assert.ok(await q.locator(':scope > .reply').isHidden(), 'the answer is visible before the question is answered');
 	await check(q);
-	await says(q, 'ui.train.pick');
+	await expectVerdict(q, 'ui.train.pick');
 	await choose(q, 1);
-	await says(q, 'ui.train.not-right', 2);
+	await expectVerdict(q, 'ui.train.not-right', 2);
 	assert.equal(await q.locator('strong').innerText(), 'The long side');
 	assert.ok(await q.getByText('It anchors the corner.').isVisible());
 	assert.equal(await q.locator('.reply a').getAttribute('href'), 'pour.html');
@@ -51,7 +51,7 @@ test('a choice: marked in words, with the reason and a link to the page; another
 	assert.equal(await q.locator(':checked').count(), 0);
 	assert.ok(await q.locator(':scope > .reply').isHidden());
 	await choose(q, 2);
-	await says(q, 'ui.train.right', 2);
+	await expectVerdict(q, 'ui.train.right', 2);
 	await q.getByRole('link', { name: uiText('ui.train.next') }).click();
 	assert.match(page.url(), /#q-2$/);
 	assert.deepEqual(page.errors, []);
@@ -64,7 +64,7 @@ test('a picture: the figure has its text, and the choice is marked', async (t) =
 	await q.scrollIntoViewIfNeeded();
 	await eventually(async () => assert.ok(await q.locator('img').evaluate((img) => img.naturalWidth > 0)));
 	await choose(q, 1);
-	await says(q, 'ui.train.right', 2);
+	await expectVerdict(q, 'ui.train.right', 2);
 });
 
 const order = ['Look up', 'Stand aside', 'Shout', 'Stop the pump'];
@@ -74,15 +74,15 @@ test('an order: shuffled, clicked in order, undone, marked', async (t) => {
 	const q = question(page, 2);
 	assert.notDeepEqual(await q.locator('.ordering button span').allInnerTexts(), order);
 	await put(q, ['Shout']);
-	await says(q, 'ui.train.pick');
+	await expectVerdict(q, 'ui.train.pick');
 	await q.locator('.ordering button', { hasText: 'Shout' }).click();
 	assert.equal(await q.locator('[aria-pressed=true]').count(), 0, 'a second click does not undo a step');
 	await put(q, [...order].reverse());
-	await says(q, 'ui.train.not-right', 2);
+	await expectVerdict(q, 'ui.train.not-right', 2);
 	assert.deepEqual(await q.locator('.reply ol > li').allInnerTexts(), order);
 	await q.getByRole('button', { name: uiText('ui.train.retry') }).click();
 	await put(q, order);
-	await says(q, 'ui.train.right', 2);
+	await expectVerdict(q, 'ui.train.right', 2);
 });
 
 test('keyboard only: a choice and an order are answered', async (t) => {
@@ -90,7 +90,7 @@ test('keyboard only: a choice and an order are answered', async (t) => {
 	await question(page, 1).locator('input').first().focus();
 	await page.keyboard.press('ArrowDown');
 	await page.keyboard.press('Enter');
-	await says(question(page, 1), 'ui.train.right', 2);
+	await expectVerdict(question(page, 1), 'ui.train.right', 2);
 	assert.equal(await page.evaluate(() => document.activeElement.textContent), uiText('ui.train.retry'), 'the focus is lost after an answer');
 	for (const step of order) {
 		await question(page, 2).locator('.ordering button', { hasText: step }).focus();
@@ -98,7 +98,7 @@ test('keyboard only: a choice and an order are answered', async (t) => {
 	}
 	await question(page, 2).locator('button[type=submit]').focus();
 	await page.keyboard.press('Enter');
-	await says(question(page, 2), 'ui.train.right', 2);
+	await expectVerdict(question(page, 2), 'ui.train.right', 2);
 });
 
 // The right answer is the hypotenuse (Euclid, Elements I.47) of the numbers on the
@@ -130,7 +130,7 @@ test('numbers that cannot be parsed: reported at the question, nothing stored, t
 	const q = question(page, 1);
 	await drawn(q);
 	await check(q);
-	await says(q, 'ui.train.pick');
+	await expectVerdict(q, 'ui.train.pick');
 	for (const text of ['long', '12 kg', '1,5']) {
 		await type(q, text);
 		await eventually(async () => assert.match(await verdict(q).innerText(), uiPattern('ui.train.unread')));
@@ -170,17 +170,17 @@ test('questions are due after 2, 7 and 30 days, after a wrong answer in 2', asyn
 		await page.locator('[data-part=due-list] a').click();
 		await page.waitForURL(/lesson-eyes\.html#q-1$/);
 		await choose(q, number);
-		await says(q, key, days);
+		await expectVerdict(q, key, days);
 	};
 	await choose(q, 1);
-	await says(q, 'ui.train.right', 2);
+	await expectVerdict(q, 'ui.train.right', 2);
 	await at(0);
 	assert.equal(await due(page), 0, 'due on the day it was answered');
 	await at(1);
 	assert.equal(await due(page), 0, 'due a day early');
 	await page.goto(url + 'en/lesson-eyes.html');
 	await choose(q, 1);
-	await says(q, 'ui.train.right', 1); // an early answer changes nothing
+	await expectVerdict(q, 'ui.train.right', 1); // an early answer changes nothing
 	for (const [wait, number, key, next] of [[1, 1, 'ui.train.right', 7], [7, 1, 'ui.train.right', 30], [30, 2, 'ui.train.not-right', 2], [2, 1, 'ui.train.right', 7]]) {
 		await at(wait - 1);
 		const early = await due(page);
@@ -292,7 +292,7 @@ test('without storage the page shows a note, and questions work', async (t) => {
 	assert.equal(await page.locator('[data-part=unkept]').innerText(), uiText('ui.unkept'));
 	await page.goto(server.url + 'en/lesson-eyes.html');
 	await choose(question(page, 1), 1);
-	await says(question(page, 1), 'ui.train.right', 2);
+	await expectVerdict(question(page, 1), 'ui.train.right', 2);
 });
 
 test('without the module a question of numbers keeps its printed numbers and answer', async (t) => {
@@ -303,7 +303,7 @@ test('without the module a question of numbers keeps its printed numbers and ans
 	await page.goto(server.url + 'en/lesson-square.html');
 	const q = question(page, 1);
 	await q.scrollIntoViewIfNeeded();
-	await says(q, 'ui.calc.no-load');
+	await expectVerdict(q, 'ui.calc.no-load');
 	await q.locator(':scope > .reply > summary').click();
 	assert.match(await q.locator('strong').innerText(), /\d+' \d+/);
 });
@@ -350,7 +350,7 @@ test('all pages of the training pass axe in light and dark and have the sizes an
 		if (name.includes('square')) {
 			await drawn(question(page, 1));
 			await type(question(page, 1), '1 ft');
-			await says(question(page, 1), 'ui.train.not-right', 2);
+			await expectVerdict(question(page, 1), 'ui.train.not-right', 2);
 			await drawn(question(page, 2));
 			await type(question(page, 2), 'long');
 		}
@@ -374,7 +374,7 @@ test('the training works in the one-file edition, and its exported file contains
 	const q = article.locator('.question').first();
 	const right = Math.hypot(...(await drawn(q)).map(feet));
 	await type(q, `${right} ft`);
-	await says(q, 'ui.train.right', 2);
+	await expectVerdict(q, 'ui.train.right', 2);
 	await q.getByRole('link', { name: uiText('ui.train.next') }).click();
 	assert.match(decodeURIComponent(page.url()), /#en\.lesson-square\.q-2$/);
 	assert.equal(await article.getAttribute('id'), 'en.lesson-square');

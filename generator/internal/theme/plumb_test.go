@@ -68,7 +68,7 @@ func TestWords(t *testing.T) {
 	}
 }
 
-// Scripts hold no text of the interface and never turn text into markup.
+// Scripts contain no text of the interface and do not parse text as markup.
 func TestScripts(t *testing.T) {
 	scripts := files(t, "ts/*.ts") + files(t, "worker/*.ts")
 	for _, sink := range []string{"innerHTML", "outerHTML", "insertAdjacentHTML", "document.write", "eval(",

@@ -21,7 +21,7 @@ type Theme struct {
 }
 
 // Load reads templates/*.html and words.tsv (key, English text) from a theme
-// folder. other holds the translations by language and key; needed names the
+// folder. other is the translations by language and key; needed names the
 // templates that the theme must define.
 func Load(dir fs.FS, other map[string]map[string]string, needed []string) (*Theme, error) {
 	t := &Theme{lang: other}

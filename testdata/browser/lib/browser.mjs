@@ -3,7 +3,7 @@ import { after } from 'node:test';
 import { chromium } from 'playwright-core';
 import { launchOptions, phone, plainHost } from './chromium.mjs';
 
-export { desk, phone, plainHost } from './chromium.mjs';
+export { desktop, phone, plainHost } from './chromium.mjs';
 
 let shared;
 

@@ -4,7 +4,7 @@
 import { execFileSync } from 'node:child_process';
 
 export const phone = { width: 360, height: 740 };
-export const desk = { width: 1280, height: 800 };
+export const desktop = { width: 1280, height: 800 };
 
 // A host that is neither https nor local, as on a job-site network. The browser
 // resolves it to 127.0.0.1.

@@ -94,7 +94,7 @@ export function readResult(calc, system = 'us') {
 		return {
 			outs, lists,
 			none: seen(none) ? none.innerText.trim() : '',
-			said: section.querySelector('[data-part=said]').textContent.trim(),
+			announced: section.querySelector('[data-part=said]').textContent.trim(),
 			notes: [...section.querySelectorAll('[data-part=notes] > *')].filter(seen).map((note) => note.innerText.replace(/\s+/g, ' ').trim()),
 			errors: [...section.querySelectorAll('.error')].filter(seen).map((error) => error.innerText.trim()),
 		};
