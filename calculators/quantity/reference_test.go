@@ -19,7 +19,7 @@ var gnu = map[string]string{
 	"lb": "pound", "oz": "ounce", "US ton": "shortton", "kg": "kg", "g": "gram", "t": "tonne",
 	"lbf": "lbf", "kip": "kip", "N": "newton", "kN": "kilonewton",
 	"psf": "lbf/foot^2", "psi": "psi", "ksi": "ksi", "ksf": "kip/foot^2", "kPa": "kilopascal", "MPa": "megapascal",
-	"Pa": "pascal", "bar": "bar",
+	"Pa": "pascal", "bar": "bar", "kg/cm²": "kgf/cm^2",
 	"lb/ft³": "pound/foot^3", "lb/yd³": "pound/yard^3", "kg/m³": "kg/m^3", "kN/m³": "kilonewton/m^3/gravity",
 	"ft/h": "foot/hour", "in/h": "inch/hour", "ft/min": "foot/minute", "ft/s": "foot/s", "in/s": "inch/s", "mph": "mph",
 	"m/h": "m/hour", "m/s": "m/s", "mm/s": "mm/s", "km/h": "km/hour",

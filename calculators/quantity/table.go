@@ -107,6 +107,8 @@ var units = []Unit{
 	{Symbol: "MPa", Dim: Pressure, Scale: 1e6, Aliases: []string{"N/mm2"}}, // SI prefix
 	{Symbol: "Pa", Dim: Pressure, Scale: 1, Aliases: []string{"N/m2"}},     // N/m²
 	{Symbol: "bar", Dim: Pressure, Scale: 1e5, Aliases: []string{"bars"}},  // 100 kPa exactly
+	{Symbol: "kg/cm²", Dim: Pressure, Scale: 98066.5, // kgf/cm²; NIST SP 811, appendix B
+		Aliases: []string{"kgf/cm2"}},
 
 	{Symbol: "lb/ft³", Dim: Density, Scale: pound / (foot * foot * foot), // lb/ft³
 		Aliases: []string{"pcf", "lbs/ft3", "lbf/ft3"}},

@@ -140,6 +140,9 @@ func TestHomogeneity(t *testing.T) {
 		if u.Symbol == "kN/m³" { // a weight density represents the mass density under it
 			exp[0], exp[2], scale = exp[0]-1, exp[2]+2, scale/9.80665
 		}
+		if u.Symbol == "kg/cm²" { // the kilogram stands for the force of its weight
+			exp[0], exp[2], scale = exp[0]+1, exp[2]-2, scale*9.80665
+		}
 		if exp != u.Dim.Exponents() {
 			t.Errorf("%s has exponents %v, %v has %v", u.Symbol, exp, u.Dim, u.Dim.Exponents())
 		}
