@@ -79,7 +79,8 @@ func valueJSON(v calc.Locale, f calc.Field, x calc.Value, typed bool) any {
 	return append(o, member{"text", text})
 }
 
-// caseJSON returns the values that are set, in declared order.
+// caseJSON returns the values that are set, in declared order. If typed, each text
+// is that of an input, as a user would enter it; otherwise it is a text to show.
 func caseJSON(v calc.Locale, c calc.Case, typed bool) object {
 	o := object{}
 	for i, f := range c.Fields() {

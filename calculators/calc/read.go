@@ -60,7 +60,8 @@ func (rd *reader) refuse(at Path, t Text, slots ...Slot) {
 	rd.notes = append(rd.notes, Note{Level: LevelRefusal, At: at, Text: t, Slots: slots})
 }
 
-// entries sorts the typed inputs by field, so that each field is read once.
+// entries groups the typed inputs by field and reads each field into the case. It
+// refuses an unknown path and a field or cell that is given twice.
 func (rd *reader) entries(entries []Entry) {
 	whole := make([][]string, len(rd.fields))
 	cells := make([]map[int]map[string]string, len(rd.fields))

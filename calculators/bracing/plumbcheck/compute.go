@@ -152,8 +152,9 @@ func compare(r *calc.Recorder, in calc.Case, reads []reading) []check {
 	return checks
 }
 
-// worstCheck returns the reading that uses most of its limit, the highest of
-// equals.
+// worstCheck returns the reading with the largest ratio to its limit. Among equal
+// ratios it returns the one highest on the wall. book names the source of the
+// limit.
 func worstCheck(book string, reads []reading, limit func(up float64) float64) (worst check) {
 	most := -1.0
 	for _, x := range reads[1:] {

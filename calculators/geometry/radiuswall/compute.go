@@ -90,7 +90,8 @@ func (c *curve) offset() float64 {
 	return 0
 }
 
-// faces puts the developed lengths and returns that of the outermost face.
+// faces sets the outputs for the developed (unrolled) length of each face, and
+// returns that of the outermost face.
 func (c *curve) faces() float64 {
 	c.Put("core-outside", geometry.DevelopedFormula.Value(c.angle, c.middle, c.core/2))
 	c.Put("core-middle", geometry.DevelopedFormula.Value(c.angle, c.middle, 0))

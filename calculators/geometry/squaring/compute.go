@@ -54,8 +54,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 }
 
-// triples lists the largest 3-4-5 triangles whose legs are 3 and 4 whole
-// steps and fit along the sides; false if none does.
+// triples sets the output id to the largest 3-4-5 triangles that fit along sides a
+// and b, largest first. Their legs are 3k and 4k steps, k a whole number. It
+// returns false if none fits.
 func triples(r *calc.Recorder, id string, a, b, step float64) bool {
 	most := math.Floor(math.Min(math.Min(a, b)/3, math.Max(a, b)/4)/step + calc.Slack)
 	var rows []calc.Case

@@ -11,7 +11,8 @@ import (
 	"github.com/yuin/goldmark/ast"
 )
 
-// quote writes a block quote: a caution where it opens with a signal word.
+// quote writes a block quote, or a caution if the quote begins with a signal word
+// of ANSI Z535 (DANGER, WARNING, …). A caution without text is an error.
 func (w *walker) quote(n *ast.Blockquote) {
 	lead := w.lead(n.FirstChild())
 	level, word := "", ""

@@ -61,8 +61,9 @@ func (w *walker) image(n *ast.Image) {
 	w.page.Pictures = append(w.page.Pictures, p)
 }
 
-// pictureFile is the name inside content/pictures; the path from the page's
-// own folder is accepted too, so that other viewers find the picture.
+// pictureFile returns the name of a picture in content/pictures. The page may write
+// the name alone or ../pictures/name, which other Markdown viewers resolve. Any
+// other path is an error and returns an empty name.
 func (w *walker) pictureFile(n *ast.Image) string {
 	dest := decode(n.Destination, false)
 	name := strings.TrimPrefix(dest, "../pictures/")

@@ -8,7 +8,7 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// line is the file's line of a byte of the page's body.
+// line converts a byte offset in the page's body to a line number of its file.
 func (w *walker) line(offset int) int {
 	if len(w.starts) == 0 {
 		w.starts = append(w.starts, 0)

@@ -100,7 +100,8 @@ func isBlank(n *yaml.Node) bool {
 	return n.Kind == yaml.ScalarNode && n.Value == "" && n.ShortTag() == "!!str"
 }
 
-// ParseTable reads the body of a table block; false after an error.
+// ParseTable parses the body of a table block into which table the page shows. It
+// adds its errors to faults and returns false if there is one.
 func ParseTable(b Block, faults *fault.List) (TablePlace, bool) {
 	var t TablePlace
 	r := b.reader(faults)

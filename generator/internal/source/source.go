@@ -124,7 +124,8 @@ func ReadFS(fsys fs.FS, faults *fault.List) []File {
 	return kept
 }
 
-// load reads one file and checks what it holds.
+// load reads one file. It adds a fault and returns false if the file is unreadable
+// or too large, or is a text file without valid text.
 func load(fsys fs.FS, name string, faults *fault.List) (File, bool) {
 	f := File{Path: name, Kind: kindOf(name)}
 	data, err := fs.ReadFile(fsys, name)

@@ -33,7 +33,9 @@ type walker struct {
 	found  []string
 }
 
-// folder looks at everything in dir, which lies depth folders deep.
+// folder lists the files of dir and its subfolders, except hidden ones. depth is
+// the depth of dir. It adds a fault for each entry that is unreadable, too deep
+// or in conflict with another name.
 func (w *walker) folder(dir string, depth int) {
 	entries, err := fs.ReadDir(w.fsys, dir)
 	if err != nil {

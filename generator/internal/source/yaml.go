@@ -108,9 +108,10 @@ func (r *reader) plain(n *yaml.Node) bool {
 	return ok
 }
 
-// mapping reads the keys of n and returns the line of each; a misspelt key
-// counts as the one that was meant. Missing keys are located at the node's
-// start. What n is goes into the faults.
+// mapping reads the values of n with the functions of keys, and returns the line
+// of each key that is present. It adds a fault if n is not a mapping, and for each
+// unknown or repeated key and each required key that is missing. A misspelt key
+// counts as present. what names n in the messages.
 func (r *reader) mapping(n *yaml.Node, what string, keys []key) map[string]int {
 	lines := map[string]int{}
 	if n != nil && n.Kind != yaml.MappingNode {

@@ -88,8 +88,10 @@ func halfOf(digits string) float64 {
 	return step / 2
 }
 
-// literal reads digits with groups of thousands and decimals. It returns them
-// with a point and without the groups.
+// literal reads the number at the start of s, in the decimal mark of the page. It
+// returns the number without separators and with a decimal point, how many
+// decimal places it has, and how many bytes of s it takes. ok is false if s does
+// not start with a digit or the number is ambiguous.
 func (f *Finder) literal(s string) (digits string, decimals, size int, ok bool) {
 	own, other := byte('.'), byte(',')
 	if f.mark == quantity.Comma {
