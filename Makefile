@@ -57,6 +57,7 @@ dist:
 
 golden:
 	$(GO) test ./generator/internal/markdown ./generator/internal/site -update
+	$(GO) test ./generator -run TestWorkedTables -update
 
 clean:
 	rm -rf dist generator/internal/parts/pack testdata/browser/node_modules testdata/browser/out

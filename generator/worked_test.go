@@ -1,0 +1,168 @@
+package main
+
+import (
+	"flag"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+	"coursebook/calculators/consolidation/vibrator"
+)
+
+var update = flag.Bool("update", false, "write the tables of the manual that are worked by calculators")
+
+// contentDir is the folder of the manual, from this package.
+const contentDir = "../content"
+
+// workedTable is a table of the manual that the calculators work out. It is the first
+// table below a heading of a page.
+type workedTable struct {
+	slug string
+	// heading is the text of the heading in each language.
+	heading map[string]string
+	// rows returns the rows in a language; the first is the header.
+	rows func(t *testing.T, lang string) [][]string
+}
+
+var workedTables = []workedTable{
+	{
+		slug:    "crew-sheet",
+		heading: map[string]string{"en": "How fast may the pump run?", "es": "¿Qué tan rápido puede ir la bomba?"},
+		rows:    headsAndRates,
+	},
+}
+
+// TestWorkedTables compares the tables of the manual with what the calculators give. With
+// -update it writes them.
+func TestWorkedTables(t *testing.T) {
+	for _, table := range workedTables {
+		for lang, heading := range table.heading {
+			name := filepath.Join(contentDir, lang, table.slug+".md")
+			data, err := os.ReadFile(name)
+			if err != nil {
+				t.Fatal(err)
+			}
+			before, got, after, ok := cutTable(string(data), heading)
+			if !ok {
+				t.Errorf("%s has no table below the heading %q", name, heading)
+				continue
+			}
+			want := writeTable(table.rows(t, lang))
+			if got == want {
+				continue
+			}
+			if !*update {
+				t.Errorf("%s, %q: the calculators give\n%s\nthe page has\n%s\nRun make golden after looking at it.",
+					name, heading, want, got)
+				continue
+			}
+			if err := os.WriteFile(name, []byte(before+want+after), 0o644); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+}
+
+// cutTable splits a page at the first table below a heading.
+func cutTable(text, heading string) (before, table, after string, ok bool) {
+	start := strings.Index(text, "## "+heading+"\n")
+	if start < 0 {
+		return "", "", "", false
+	}
+	first := strings.Index(text[start:], "\n|")
+	if next := strings.Index(text[start+1:], "\n## "); first < 0 || next >= 0 && next < first {
+		return "", "", "", false
+	}
+	start += first + 1
+	end := start
+	for strings.HasPrefix(text[end:], "|") {
+		line := strings.IndexByte(text[end:], '\n')
+		if line < 0 {
+			return text[:start], text[start:], "", true
+		}
+		end += line + 1
+	}
+	return text[:start], text[start:end], text[end:], true
+}
+
+// writeTable writes rows as a table in Markdown.
+func writeTable(rows [][]string) string {
+	var b strings.Builder
+	for i, row := range rows {
+		b.WriteString("| " + strings.Join(row, " | ") + " |\n")
+		if i == 0 {
+			b.WriteString("|" + strings.Repeat("---|", len(row)) + "\n")
+		}
+	}
+	return b.String()
+}
+
+// TestCutTable checks that a table is found below its own heading only.
+func TestCutTable(t *testing.T) {
+	const page = "## One\n\nText.\n\n## Two\n\n| A |\n|---|\n| b |\n\nEnd.\n"
+	if _, _, _, ok := cutTable(page, "One"); ok {
+		t.Error("a table was found below a heading that has none")
+	}
+	before, table, after, ok := cutTable(page, "Two")
+	if !ok || table != "| A |\n|---|\n| b |\n" || before+table+after != page {
+		t.Errorf("%q, %q, %q, %v", before, table, after, ok)
+	}
+}
+
+// numberOf returns an output of a result in a unit.
+func numberOf(t *testing.T, c *calc.Calculator, id, unit string, inputs ...string) float64 {
+	t.Helper()
+	r := calctest.Run(t, c, inputs...)
+	if !r.Out.Has(id) {
+		t.Fatalf("%s %v has no %s", c.ID, inputs, id)
+	}
+	if unit == "" {
+		return r.Out.Num(id)
+	}
+	return r.Out.Num(id) / calc.SI(1, unit)
+}
+
+// The worked job: a house of eight corners and one curve, invented.
+const jobLength = "length=140 ft"
+
+// headsAndRates returns the highest whole pump rate that one, two and three heads keep up
+// with, at the spacings of the three ends of the published reach.
+func headsAndRates(t *testing.T, lang string) [][]string {
+	header := map[string][]string{
+		"en": {"Spots", "5 hands, 1 head", "7 hands, 2 heads", "9 hands, 3 heads"},
+		"es": {"Puntos", "5 personas, 1 cabeza", "7 personas, 2 cabezas", "9 personas, 3 cabezas"},
+	}[lang]
+	apart := map[string][2]string{"en": {"", " apart"}, "es": {"A ", ""}}[lang]
+	marks := map[string]map[string]string{
+		"en": {"low": ", reach not known", "middle": ", our rule", "high": ", reach seen"},
+		"es": {"low": ", alcance no conocido", "middle": ", nuestra regla", "high": ", alcance visto"},
+	}[lang]
+	rows := [][]string{header}
+	for _, plan := range []string{"low", "middle", "high"} {
+		spacing := numberOf(t, vibrator.Calculator, "spacing", "in", jobLength, "plan="+plan)
+		row := []string{apart[0] + inches(spacing) + apart[1] + marks[plan]}
+		for heads := 1.0; heads <= 3; heads++ {
+			rate := 0
+			for numberOf(t, vibrator.Calculator, "vibrators", "", jobLength, "plan="+plan,
+				"pump="+strconv.Itoa(rate+1)+" yd3/h") <= heads {
+				rate++
+			}
+			row = append(row, strconv.Itoa(rate)+" yd³/h")
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+// inches writes a length in inches, down to the half inch, as the calculator shows it.
+func inches(in float64) string {
+	halves := int(in*2 + 1e-9)
+	if halves%2 == 0 {
+		return strconv.Itoa(halves/2) + " in."
+	}
+	return strconv.Itoa(halves/2) + "-1/2 in."
+}
