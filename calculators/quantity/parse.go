@@ -2,6 +2,7 @@ package quantity
 
 import (
 	"math"
+	"strings"
 	"unicode/utf8"
 )
 
@@ -15,7 +16,9 @@ const typedLimit = 120
 // the caller checks whether a negative value is allowed. The value is in SI
 // and finite; on an error it is 0.
 //
-// A number alone is in feet for the form FeetInches, in inches for Inches.
+// A number alone is in feet for the form FeetInches, in inches for Inches. A
+// fraction alone is an error where the display's unit is a length other than
+// inches: 3/8 typed for feet may mean inches.
 // Degrees are a temperature or a difference according to the dimension of the
 // display: 20 °F typed for a difference is 20 F°.
 func Parse(text string, display Display, style Style) (si float64, err *ParseError) {
@@ -64,6 +67,8 @@ func (p *parser) value(s string) (float64, Unit, *ParseError) {
 	switch {
 	case err != nil:
 		return 0, bare, err
+	case rest == "" && bare.Dim == Length && bare.Symbol != "in" && strings.Contains(s, "/"):
+		return 0, bare, errBareFraction.with("text", quote(p.text), "unit", bare.Symbol)
 	case rest == "":
 		return x, bare, nil
 	case isDigit(rest[0]):

@@ -30,6 +30,7 @@ var (
 	errPointDecimal = ParseError{EN: "Write a comma, not a point, before the decimals: {decimal}."}
 	errPointGroups  = ParseError{EN: "Write the number without points: {plain}."}
 	errFraction     = ParseError{EN: "A fraction needs whole numbers above and below the line, like 3/4 or 6-1/2."}
+	errBareFraction = ParseError{EN: "“{text}” can be read two ways. Write {text} {unit} or {text} in."}
 	errZeroFraction = ParseError{EN: "The lower number of a fraction cannot be 0."}
 	errImproper     = ParseError{EN: "After a whole number the fraction must be less than 1, as in 6-1/2."}
 	errDash         = ParseError{EN: "The dash in “{text}” can be read two ways. Write one value, like {examples}."}
@@ -57,7 +58,7 @@ func AllParseErrors() []ParseError {
 		errEmpty, errLong, errNoNumber, errTooBig, errTwoMarks,
 		errComma, errCommaDecimal, errCommaGroups,
 		errPoint, errPointDecimal, errPointGroups,
-		errFraction, errZeroFraction, errImproper, errDash,
+		errFraction, errBareFraction, errZeroFraction, errImproper, errDash,
 		errTrailing, errCarry, errFirstWhole, errUnit, errUnitClose,
 	}
 	for _, d := range Dimensions() {
