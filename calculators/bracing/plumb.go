@@ -54,9 +54,13 @@ var EdgeLimitFormula = &calc.Formula{
 // HomeLimit is the most a foundation wall may be out of plumb at height h by a
 // home-builder guideline, 1.5 in. in 8 ft, in proportion.
 //
-// Units: inches. Limits: foundation walls of houses. Source: NAHB guideline
-// 2-13.
+// Units: inches. Limits: foundation walls of houses, readings up to HomeMost.
+// Source: NAHB guideline 2-13; the greatest height is our own limit.
 func HomeLimit(height Inches) Inches { return Inches(1.5 * float64(height) / 96) }
+
+// HomeMost is the greatest height of a reading, in m, for which HomeLimit is used:
+// 10 ft. The guideline names 8 ft and no taller wall.
+const HomeMost = 10 * 0.3048
 
 // HomeLimitFormula declares HomeLimit.
 var HomeLimitFormula = &calc.Formula{
@@ -66,6 +70,7 @@ var HomeLimitFormula = &calc.Formula{
 	Fn: calc.FuncN(
 		func(v []float64) float64 { return float64(HomeLimit(Inches(v[0]))) },
 	), Go: "bracing.HomeLimit", Source: "nahb",
+	Limits: calc.Text("For readings up to 10 ft (3 m): the guideline names 8 ft and no taller wall."),
 }
 
 // SlopeLimit is the most a wall may lean between two points z apart in height,

@@ -179,5 +179,5 @@ var outputs = []calc.Field{
 
 var withinOptions = []calc.Option{
 	{ID: "within", Label: calc.Text("within")},
-	{ID: "beyond", Label: calc.Text("BEYOND")},
+	{ID: "beyond", Label: calc.Text("beyond the limit")},
 }

@@ -8,6 +8,7 @@ import (
 	"coursebook/calculators/bracing"
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
+	"coursebook/calculators/quantity"
 )
 
 const (
@@ -29,11 +30,19 @@ const (
 	noteHome = calc.Text(
 		"The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.",
 	)
+	noteHair = calc.Text("Beyond by a hair: {measured} measured, {limit} allowed.")
 	noteEdge = calc.Text(
 		"The tighter limits are for exposed corner columns and joint grooves. For a plain wall corner take the wall " +
 			"face.",
 	)
 )
+
+// hundredths displays a length more finely than a tape.
+var hundredths = quantity.Display{
+	Dim:    quantity.Length,
+	US:     quantity.UnitDisplay{Unit: "in", Step: 0.01},
+	Metric: quantity.UnitDisplay{Unit: "mm", Step: 0.1},
+}
 
 // reading is a height and the deviation there. The base is one, at 0 and plumb.
 type reading struct {
@@ -137,7 +146,10 @@ func compare(r *calc.Recorder, in calc.Case, reads []reading) []check {
 		worstCheck("new", reads, func(up float64) float64 { return limit.Value(up) }),
 		worstCheck("old", reads, func(float64) float64 { return oldLimit(in) }),
 		slopeCheck(r, reads),
-		worstCheck("home", reads, func(up float64) float64 { return bracing.HomeLimitFormula.Value(up) }),
+	}
+	if low := upTo(reads, bracing.HomeMost); len(low) > 1 {
+		home := worstCheck("home", low, func(up float64) float64 { return bracing.HomeLimitFormula.Value(up) })
+		checks = append(checks, home)
 	}
 	r.Use(limit, checks[0].up)
 	if in.Has("own") {
@@ -150,6 +162,16 @@ func compare(r *calc.Recorder, in calc.Case, reads []reading) []check {
 		checks = append(checks, check{"step", 0, classLimit(in.Choice("class"), 0.25), in.Num("step")})
 	}
 	return checks
+}
+
+// upTo returns the readings no higher than a height in m, the base included.
+// The readings ascend.
+func upTo(reads []reading, height float64) []reading {
+	n := slices.IndexFunc(reads, func(x reading) bool { return bracing.Exceeds(x.up, height) })
+	if n < 0 {
+		return reads
+	}
+	return reads[:n]
 }
 
 // worstCheck returns the reading with the largest ratio to its limit. Among equal
@@ -224,9 +246,12 @@ func addNotes(r *calc.Recorder, in calc.Case, reads []reading, checks []check) {
 		if old.within() {
 			r.Note(calc.LevelAsk, calc.At("readings"), askEdition)
 		}
-		if checks[3].within() {
+		if i := slices.IndexFunc(checks, func(c check) bool { return c.book == "home" }); i >= 0 && checks[i].within() {
 			r.Note(calc.LevelNotice, calc.At("readings"), noteHome)
 		}
+	}
+	for _, c := range checks {
+		noteClose(r, c)
 	}
 	if limit := newLimit(in).Value(in.Num("height")); in.Has("own") && bracing.Exceeds(in.Num("own"), limit) {
 		r.Note(
@@ -242,5 +267,21 @@ func addNotes(r *calc.Recorder, in calc.Case, reads []reading, checks []check) {
 	}
 	if in.Choice("what") == "edge" {
 		r.Note(calc.LevelNotice, calc.At("what"), noteEdge)
+	}
+}
+
+// noteClose notes measured and limit in hundredths where a check fails that looks
+// equal as shown.
+func noteClose(r *calc.Recorder, c check) {
+	if c.within() {
+		return
+	}
+	for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+		style := quantity.Style{System: sys}
+		if quantity.Format(c.measured, displays.Part, style) == quantity.Format(c.limit, displays.PartAtMost, style) {
+			r.Note(calc.LevelNotice, calc.At("readings"), noteHair, calc.Amount("measured", c.measured, &hundredths),
+				calc.Amount("limit", c.limit, &hundredths))
+			return
+		}
 	}
 }

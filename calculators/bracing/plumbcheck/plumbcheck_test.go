@@ -1,6 +1,7 @@
 package plumbcheck
 
 import (
+	"slices"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -187,5 +188,47 @@ func TestNotes(t *testing.T) {
 		if res := calctest.Run(t, Calculator, calctest.Inputs(inputs)...); res.State != calc.Refused {
 			t.Errorf("%s is not refused", inputs)
 		}
+	}
+}
+
+// The home-builder guideline counts for readings up to 10 ft only.
+func TestHomeGuidelineEndsAtTenFeet(t *testing.T) {
+	row := find(calctest.Run(t, Calculator, "height=20 ft", "readings=10 ft | 1/2 in; 20 ft | 9 in"), "home")
+	calctest.Near(t, "height", calc.From(row.Num("up"), "ft"), 10, 1e-9)
+	if !row.Flag("within") {
+		t.Error("1/2 in. at 10 ft is beyond the guideline")
+	}
+	res := calctest.Run(t, Calculator, "height=83 ft 4 in", "readings=83 ft 4 in | 1.1 in")
+	for _, row := range res.Out.Rows("checks") {
+		if row.Choice("book") == "home" {
+			t.Error("the guideline is used for a reading at 83 ft")
+		}
+	}
+	if calctest.Noted(res, noteHome) {
+		t.Error("a note compares with the guideline at 83 ft")
+	}
+}
+
+// Where measured and limit look alike and the check fails, a note has both in
+// hundredths.
+func TestHairBeyond(t *testing.T) {
+	limits := func(inputs ...string) (got []string) {
+		for _, n := range calctest.Run(t, Calculator, inputs...).Notes {
+			if n.Text == noteHair {
+				got = append(got, calc.Locale{}.Say(n.Text, n.Slots...))
+			}
+		}
+		return got
+	}
+	// 9 ft: 0.324 in., shown as 5/16 like 0.33 in.
+	want := []string{"Beyond by a hair: 0.33 in measured, 0.32 in allowed."}
+	if got := limits("readings=9 ft | 0.33 in"); !slices.Equal(got, want) {
+		t.Errorf("0.33 in. of 0.324: %q", got)
+	}
+	if got := limits("readings=9 ft | 3/8 in"); got != nil {
+		t.Errorf("3/8 in. of 0.324: %q", got)
+	}
+	if got := limits("readings=9 ft | 5/16 in"); got != nil {
+		t.Errorf("5/16 in. of 0.324: %q", got)
 	}
 }

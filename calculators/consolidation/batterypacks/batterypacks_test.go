@@ -49,3 +49,16 @@ func TestBatteryNotes(t *testing.T) {
 		t.Errorf("a 90 Wh pack runs 360 W for %v min", got)
 	}
 }
+
+// A run time is never shown longer than it is: 24.9 min, and 41.5 min by the
+// clock where the tool runs 60 % of the time.
+func TestRunTimesRoundDown(t *testing.T) {
+	res := calctest.Run(t, Calculator, "known=minutes", "minutes=24.9 min", "cold=0%", "duty=60%")
+	for id, want := range map[string]string{"run": "24 min", "lasts": "41 min"} {
+		for i, f := range res.Out.Fields() {
+			if got := (calc.Locale{}).Write(f, res.Out.At(i)); f.ID == id && got != want {
+				t.Errorf("%s is shown as %s, want %s", id, got, want)
+			}
+		}
+	}
+}

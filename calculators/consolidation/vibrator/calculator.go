@@ -114,6 +114,11 @@ var (
 		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.5, Rounding: quantity.Down},
 		Metric: quantity.UnitDisplay{Unit: "mm", Step: 5, Rounding: quantity.Down},
 	}
+	showReach = quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.25, Rounding: quantity.Down},
+		Metric: quantity.UnitDisplay{Unit: "mm", Step: 5, Rounding: quantity.Down},
+	}
 	showFrequency = quantity.Display{
 		Dim:    quantity.Frequency,
 		US:     quantity.UnitDisplay{Unit: "vpm", Step: 500},
@@ -142,7 +147,7 @@ const (
 var inputs = []calc.Field{
 	{ID: "head", Kind: calc.Choice, Options: headOptions, Usual: "thin", Label: calc.Text("Size of the head")},
 	{ID: "plan", Kind: calc.Choice, Usual: "middle", Label: calc.Text("Radius to plan with"),
-		Help: calc.Text("Many ties or bars: the low end. Measure it on the first lift."),
+		Help: calc.Text("How far the head works. Many ties: the low end. Measure it on the first lift."),
 		Options: []calc.Option{
 			{ID: "low", Label: calc.Text("Low end of the table")},
 			{ID: "middle", Label: calc.Text("Middle of the table")},
@@ -224,9 +229,14 @@ var outputs = []calc.Field{
 	{ID: "with-spare", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("On site, with a spare")},
 	{ID: "hands-needed", Display: &displays.Count, Exact: true, Label: calc.Text("People to run them")},
 	{ID: "spacing", Display: &showApart, Lead: true, Label: calc.Text("From place to place")},
-	{ID: "spacing-least", Display: &showApart, Label: calc.Text("Spacing, low end")},
-	{ID: "spacing-most", Display: &showApart, Label: calc.Text("Spacing, high end")},
-	{ID: "reach", Display: &showApart, Label: calc.Text("Reach to each side between"),
+	{ID: "apart", Kind: calc.Rows, Label: calc.Text("Spacings side by side"), Cols: []calc.Field{
+		{ID: "by", Kind: calc.Choice, Label: calc.Text("By"), Options: []calc.Option{
+			{ID: "plan", Label: calc.Text("This plan")},
+			{ID: "low", Label: calc.Text("1.5 × low end of the table")},
+			{ID: "high", Label: calc.Text("1.5 × high end of the table")},
+			{ID: "army", Label: calc.Text("Army manual, any head")}}},
+		{ID: "spacing", Display: &showApart, Label: calc.Text("Apart")}}},
+	{ID: "reach", Display: &showReach, Label: calc.Text("Reach to each side between"),
 		Help: calc.Text("Half way from place to place. It must reach the form.")},
 	{ID: "along", Display: &displays.Count, Exact: true, Label: calc.Text("Places along the wall")},
 	{ID: "extra", Display: &displays.Count, Exact: true, Label: calc.Text("More at the openings")},

@@ -1,9 +1,12 @@
 package vibrator
 
 import (
+	"math"
+
 	"coursebook/calculators/calc"
 	"coursebook/calculators/consolidation"
 	"coursebook/calculators/displays"
+	"coursebook/calculators/quantity"
 )
 
 const (
@@ -11,8 +14,11 @@ const (
 	noteGap   = calc.Text("Only heads up to {gap} of this group go down here. Measure the head you bring.")
 	noteStiff = calc.Text("This group's figures are for slump below 3 in. (80 mm). Forms that stay need more slump.")
 	noteFace  = calc.Text(
-		"Half way between places this reaches {reach} to each side, but the form is {half} away. Go in closer, or by " +
-			"turns near each face.",
+		"Half way between places this head reaches {reach} to each side, and the form is {half} away. Set the places " +
+			"{closer} apart, or go in near one face, then near the other.",
+	)
+	noteFaceNever = calc.Text(
+		"This head reaches {reach} and the form is {half} away. Go in near one face, then near the other.",
 	)
 	askSeen  = calc.Text("The table gives {low} to {high} for this head. Is the radius seen right?")
 	noteLift = calc.Text(
@@ -46,10 +52,12 @@ const (
 // The limits of the published rules, in SI units, and the most vibrators on one
 // wall without a note.
 const (
-	mostLift      = 2 * 0.3048 // 2 ft, depth of a layer
-	leastInto     = 4 * 0.0254 // 4 in, overlap into the lift below
-	mostSpeed     = 3 * 0.0254 // 3 in/s, withdrawal of the head
+	mostLift      = 2 * 0.3048  // 2 ft, depth of a layer
+	leastInto     = 4 * 0.0254  // 4 in, overlap into the lift below
+	armyApart     = 18 * 0.0254 // 18 in, US Army EN5466
+	mostSpeed     = 3 * 0.0254  // 3 in/s, withdrawal of the head
 	mostVibrators = 4
+	leastApart    = 3 * 0.0254 // 3 in, least spacing worth proposing; our own limit
 )
 
 func compute(r *calc.Recorder, in calc.Case) {
@@ -62,8 +70,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 	radius := planned(r, in, h)
 	spacing := r.Use(consolidation.SpacingFormula, radius)
 	r.Put("spacing", spacing)
+	putApart(r, h, spacing)
 	r.Put("reach", consolidation.ReachFormula.Value(radius, spacing))
-	places := putPlaces(r, in, spacing)
+	places := putPlaces(r, in, shown(spacing))
 	putTimes(r, in, places)
 	r.Put("by-rate-low", consolidation.ByRateFormula.Value(in.Num("pump"), calc.SI(h.rate.high, "m³/h")))
 	r.Put("by-rate-high", consolidation.ByRateFormula.Value(in.Num("pump"), calc.SI(h.rate.low, "m³/h")))
@@ -100,12 +109,29 @@ func putHead(r *calc.Recorder, h head) {
 	put("frequency-low", "frequency-high", "Hz", h.frequency)
 	put("radius-low", "radius-high", "mm", h.radius)
 	put("rate-low", "rate-high", "m³/h", h.rate)
-	put(
-		"spacing-least",
-		"spacing-most",
-		"mm",
-		span{consolidation.Spacing(h.radius.low), consolidation.Spacing(h.radius.high)},
-	)
+}
+
+// putApart puts the spacing of the plan beside those of the published rules.
+func putApart(r *calc.Recorder, h head, spacing float64) {
+	var rows []calc.Case
+	for _, by := range []struct {
+		id    string
+		apart float64
+	}{
+		{"plan", spacing},
+		{"low", calc.SI(consolidation.Spacing(h.radius.low), "mm")},
+		{"high", calc.SI(consolidation.Spacing(h.radius.high), "mm")},
+		{"army", armyApart},
+	} {
+		rows = append(rows, r.NewRow("apart").With("by", calc.ChoiceOf(by.id)).With("spacing", calc.Num(by.apart)))
+	}
+	r.PutRows("apart", rows)
+}
+
+// shown returns the smaller of the spacings that readers of the two systems see,
+// so that the places counted suffice for each.
+func shown(spacing float64) float64 {
+	return math.Min(quantity.Round(spacing, showApart, quantity.US), quantity.Round(spacing, showApart, quantity.Metric))
 }
 
 // planned returns the radius of action to plan with, in m.
@@ -172,15 +198,7 @@ func notePlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 	if nr >= stiffFrom {
 		r.Note(calc.LevelNotice, calc.At("head"), noteStiff)
 	}
-	if reach, half := consolidation.Reach(radius, spacing), in.Num("core")/2; reach < half {
-		r.Note(
-			calc.LevelNotice,
-			calc.At("core"),
-			noteFace,
-			calc.Amount("reach", reach, &showApart),
-			calc.Amount("half", half, &displays.Inches),
-		)
-	}
+	noteFaces(r, in, radius, spacing)
 	if calc.Over(in.Num("lift"), mostLift) {
 		r.Note(calc.LevelNotice, calc.At("lift"), noteLift, calc.Amount("limit", mostLift, &displays.Height))
 	}
@@ -189,6 +207,21 @@ func notePlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 	}
 	if calc.Over(in.Num("speed"), mostSpeed) {
 		r.Note(calc.LevelNotice, calc.At("speed"), noteFast, calc.Amount("limit", mostSpeed, &showSpeed))
+	}
+}
+
+// noteFaces notes a plan that does not reach the faces of the form half way between
+// places, with the spacing that does.
+func noteFaces(r *calc.Recorder, in calc.Case, radius, spacing float64) {
+	reach, half := consolidation.Reach(radius, spacing), in.Num("core")/2
+	face := calc.Amount("half", half, &displays.Inches)
+	switch closer := 2 * consolidation.Reach(radius, 2*half); {
+	case reach >= half:
+	case closer > leastApart:
+		r.Note(calc.LevelNotice, calc.At("core"), noteFace, calc.Amount("reach", reach, &showReach), face,
+			calc.Amount("closer", closer, &showApart))
+	default:
+		r.Note(calc.LevelNotice, calc.At("core"), noteFaceNever, calc.Amount("reach", radius, &showReach), face)
 	}
 }
 

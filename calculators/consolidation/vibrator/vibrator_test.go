@@ -18,6 +18,7 @@ func TestVibratorNotes(t *testing.T) {
 		noteGap,
 		noteStiff,
 		noteFace,
+		noteFaceNever,
 		askSeen,
 		noteLift,
 		noteInto,
@@ -37,6 +38,7 @@ func TestVibratorNotes(t *testing.T) {
 		{Inputs: []string{"gap=29 mm"}, Want: []calc.Text{refuseGap}},
 		{Inputs: []string{"head=normal", "gap=90 mm"}, Want: []calc.Text{noteStiff}},
 		{Inputs: []string{"head=pencil"}, Want: []calc.Text{noteFace}},
+		{Inputs: []string{"head=pencil", "core=9 in"}, Want: []calc.Text{noteFaceNever}},
 		{Inputs: []string{"core=9.8 in"}, Want: nil},
 		{Inputs: []string{"core=10 in"}, Want: []calc.Text{noteFace}},
 		{Inputs: []string{"plan=low"}, Want: []calc.Text{noteFace}},
@@ -114,7 +116,8 @@ func TestCountsAtTheEdge(t *testing.T) {
 	if got := consolidation.Along(19.5001, 0.195); got != 101 {
 		t.Errorf("a little more than 100 spacings make %v places", got)
 	}
-	out := calctest.Run(t, Calculator, "plan=low", "length=19.5 m", "openings=0").Out
+	// 195 mm, shown as 7-1/2 in., 190.5 mm.
+	out := calctest.Run(t, Calculator, "plan=low", "length=19.05 m", "openings=0").Out
 	if out.Num("along") != 100 || out.Num("extra") != 0 {
 		t.Errorf("%v places and %v more", out.Num("along"), out.Num("extra"))
 	}
@@ -167,6 +170,51 @@ func TestTextsNameTheLimits(t *testing.T) {
 	for i, o := range headOptions {
 		if !strings.Contains(o.Label.EN(), mm(heads[i].diameter)) {
 			t.Errorf("“%s” does not name %s", o.Label.EN(), mm(heads[i].diameter))
+		}
+	}
+}
+
+// The places counted suffice at the spacing that a reader of either system sees.
+func TestPlacesAreCountedAtTheShownSpacing(t *testing.T) {
+	spacing := calc.Field{Kind: calc.Number, Display: &showApart}
+	for _, inputs := range [][]string{nil, {"plan=low"}, {"plan=high"}, {"plan=seen", "seen=5.3 in"}, {"head=pencil"}} {
+		inputs = append(inputs, "length=1999 ft", "openings=0")
+		out := calctest.Run(t, Calculator, inputs...).Out
+		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+			style := quantity.Style{System: sys}
+			text := (calc.Locale{Style: style}).Write(spacing, out.Value("spacing"))
+			apart, err := quantity.Parse(text, showApart, style)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if need := consolidation.Along(calc.SI(1999, "ft"), apart); out.Num("along") < need {
+				t.Errorf("%v: %v places, %v at %s", inputs, out.Num("along"), need, text)
+			}
+		}
+	}
+	// 11 in. as shown, not 11.25 in.
+	if got := calctest.Run(t, Calculator, "length=100 ft", "head=thin", "plan=middle").Out.Num("along"); got != 110 {
+		t.Errorf("%v places along 100 ft at 11 in.", got)
+	}
+}
+
+// The spacing that the note proposes reaches the faces, and is closer than the
+// plan.
+func TestProposedSpacingReachesTheFaces(t *testing.T) {
+	for _, c := range []struct{ seen, core string }{{"6 in", "8 in"}, {"7 in", "10 in"}, {"5 in", "7 in"}} {
+		in, res := calctest.RunCase(t, Calculator, "plan=seen", "seen="+c.seen, "core="+c.core)
+		n, ok := calctest.NoteOf(res, noteFace)
+		if !ok {
+			t.Errorf("%s, %s: %v", c.seen, c.core, res.Notes)
+			continue
+		}
+		closer, err := quantity.Parse(calc.Locale{}.Say(calc.Text("{closer}"), n.Slots...), showApart, quantity.Style{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		reach := consolidation.Reach(in.Num("seen"), closer)
+		if reach < in.Num("core")/2 || closer >= res.Out.Num("spacing") {
+			t.Errorf("%s, %s: %v m apart reaches %v m", c.seen, c.core, closer, reach)
 		}
 	}
 }

@@ -90,8 +90,10 @@ var outputs = []calc.Field{
 	{ID: "area", Display: &barArea, Label: calc.Text("Nominal area")},
 	{ID: "mass", Display: &barMass, Label: calc.Text("Mass per length")},
 	{ID: "total", Display: &steel.RunLength, Label: calc.Text("Length of all bars")},
-	{ID: "bend", Display: &bendUp, Label: calc.Text("Hook: inside bend diameter")},
-	{ID: "hook", Display: &hookSize, Label: calc.Text("Hook, 90°: outside to tail")},
+	{ID: "bend", Display: &bendUp, Label: calc.Text("Hook: inside bend diameter"),
+		Help: calc.Text("The least, rounded up to 1/8 in. (5 mm).")},
+	{ID: "hook", Display: &hookSize, Label: calc.Text("Hook, 90°: outside to tail"),
+		Help: calc.Text("Rounded up to 1/2 in. (10 mm). Printed tables may show up to 1/2 in. less.")},
 }
 
 // bendUp displays a least bend diameter, rounded up to the eighth of an inch.
