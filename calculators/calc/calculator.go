@@ -105,7 +105,7 @@ type Axis struct {
 // 1) and the text.
 type Entry struct{ Path, Text string }
 
-// Formula finds a formula by ID.
+// Formula returns the formula with this ID, or nil.
 func (c *Calculator) Formula(id string) *Formula {
 	for _, f := range c.Formulas {
 		if f.ID == id {

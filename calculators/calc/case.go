@@ -34,6 +34,7 @@ func (c Case) Fields() []Field { return c.fields }
 // At is the value of the i-th field.
 func (c Case) At(i int) Value { return c.values[i] }
 
+// index returns the index of the field with this ID. It panics if there is none.
 func (c Case) index(id string) int {
 	for i := range c.fields {
 		if c.fields[i].ID == id {
@@ -43,41 +44,44 @@ func (c Case) index(id string) int {
 	panic("calc: no field " + id)
 }
 
-// Value is the content of a field.
+// Value returns the content of a field; the zero Value if it is unset.
 func (c Case) Value(id string) Value { return c.values[c.index(id)] }
 
 // Has reports whether a field is set.
 func (c Case) Has(id string) bool { return c.Value(id).Set }
 
-// Num is a Number in SI units; 0 where unset.
+// Num returns a Number in SI units; 0 if unset.
 func (c Case) Num(id string) float64 { return c.Value(id).Num }
 
-// Choice is the ID of the chosen option.
+// Choice returns the ID of the chosen option; "" if unset.
 func (c Case) Choice(id string) string { return c.Value(id).Word }
 
-// Text is the content of a FreeText field.
+// Text returns the content of a FreeText field; "" if unset.
 func (c Case) Text(id string) string { return c.Value(id).Word }
 
-// Flag is the content of a Flag field.
+// Flag returns the content of a Flag field; false if unset.
 func (c Case) Flag(id string) bool { return c.Value(id).Num != 0 }
 
-// Days is a Day in days since 1970-01-01.
+// Days returns a Day in days since 1970-01-01; 0 if unset.
 func (c Case) Days(id string) int { return int(c.Value(id).Num) }
 
-// Rows are the rows of a Rows field.
+// Rows returns the rows of a Rows field, without the empty ones; nil if there are
+// none.
 func (c Case) Rows(id string) []Case { return c.Value(id).Rows }
 
-// RowNumber is the number of a row as typed, from 1; skipped empty rows count.
-// It is 0 for a case that is not a row.
+// RowNumber returns the number of a row as typed, from 1; skipped empty rows
+// count. It is 0 for a case that is not a row.
 func (c Case) RowNumber() int { return c.row }
 
-// With returns a copy of the case with one field changed.
+// With returns a copy of the case with one field set to v. The case itself does
+// not change.
 func (c Case) With(id string, v Value) Case {
 	d := Case{&filled{fields: c.fields, values: append([]Value(nil), c.values...), row: c.row}}
 	d.values[d.index(id)] = v
 	return d
 }
 
+// asked reports whether the field f applies in this case.
 func (c Case) asked(f Field) bool { return f.When == nil || f.When(c) }
 
 // Asked reports whether the field with this ID applies in this case.

@@ -8,8 +8,9 @@ import (
 
 const minutesOfDay = 24 * 60
 
-// ParseClock reads a time of day into seconds after midnight: 7:30, 07:30,
-// 7h30, 0730, 7 am, 7:30 p.m., 13:05, and 7 for 7:00.
+// ParseClock reads a time of day into seconds after midnight: 7:30, 07:30, 7h30,
+// 0730, 7 am, 7:30 p.m., 13:05, and 7 for 7:00. Spaces and case are ignored. ok is
+// false for any other text, such as an empty one, 24:00 or 13 pm.
 func ParseClock(text string) (seconds float64, ok bool) {
 	s := strings.ToLower(strings.ReplaceAll(text, " ", ""))
 	s, half, afternoon := cutHalf(s)
@@ -41,8 +42,8 @@ func ParseClock(text string) (seconds float64, ok bool) {
 	return float64(60 * (60*h + m)), true
 }
 
-// cutHalf cuts a.m. or p.m. off a time of day; half reports whether one was
-// there.
+// cutHalf returns a time of day, in lower case, without a.m. or p.m. at its end.
+// half reports whether one was there, afternoon whether it was p.m.
 func cutHalf(s string) (rest string, half, afternoon bool) {
 	for _, suffix := range []string{"a.m.", "p.m.", "a.m", "p.m", "am", "pm"} {
 		if rest, ok := strings.CutSuffix(s, suffix); ok {
@@ -52,7 +53,7 @@ func cutHalf(s string) (rest string, half, afternoon bool) {
 	return s, false, false
 }
 
-// clockDigits reads one or two digits.
+// clockDigits reads one or two ASCII digits. ok is false for any other text.
 func clockDigits(s string) (n int, ok bool) {
 	if len(s) < 1 || len(s) > 2 {
 		return 0, false
@@ -66,9 +67,9 @@ func clockDigits(s string) (n int, ok bool) {
 	return n, true
 }
 
-// FormatClock writes a time in seconds after midnight on the clock of 24 hours,
-// to the nearest minute: 7:30. Another day is added in words a reader of any
-// language understands: 1:30 (+1 d), 22:00 (-1 d).
+// FormatClock returns a time in seconds after midnight on the clock of 24 hours,
+// to the nearest minute: 7:30. Another day is added in a form that readers of any
+// language understand: 1:30 (+1 d), 22:00 (-1 d).
 func FormatClock(seconds float64) string {
 	total := int(math.Round(seconds / 60))
 	day := int(math.Floor(float64(total) / minutesOfDay))

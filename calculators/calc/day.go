@@ -5,8 +5,9 @@ import (
 	"strings"
 )
 
-// ParseDay reads an ISO 8601 calendar date, year-month-day, into days since
-// 1970-01-01. It rejects days that the month does not have.
+// ParseDay reads an ISO 8601 calendar date, year-month-day with four, two and two
+// digits, into days since 1970-01-01. ok is false for any other text, for the year
+// 0 and for days that the month does not have.
 func ParseDay(text string) (days int, ok bool) {
 	parts := strings.Split(text, "-")
 	if len(parts) != 3 || len(parts[0]) != 4 || len(parts[1]) != 2 || len(parts[2]) != 2 {
@@ -27,12 +28,13 @@ func ParseDay(text string) (days int, ok bool) {
 	return daysFromCivil(y, m, d), true
 }
 
-// FormatDay writes days since 1970-01-01 as year-month-day.
+// FormatDay returns days since 1970-01-01 as year-month-day.
 func FormatDay(days int) string {
 	y, m, d := civilFromDays(days)
 	return pad(y, 4) + "-" + pad(m, 2) + "-" + pad(d, 2)
 }
 
+// pad returns n in decimal with zeros in front up to width digits.
 func pad(n, width int) string {
 	s := strconv.Itoa(n)
 	for len(s) < width {
@@ -41,6 +43,7 @@ func pad(n, width int) string {
 	return s
 }
 
+// monthDays returns the number of days of month m, 1 to 12, of year y.
 func monthDays(y, m int) int {
 	switch m {
 	case 2:

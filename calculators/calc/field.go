@@ -68,10 +68,10 @@ type Value struct {
 	Rows []Case  // Rows
 }
 
-// Num is a Number in SI units.
+// Num returns the value of a Number, si in SI units.
 func Num(si float64) Value { return Value{Set: true, Num: si} }
 
-// In is a Number given in a unit; it panics on an unknown unit.
+// In returns the value of a Number, x in a unit. It panics on an unknown unit.
 func In(x float64, unit string) Value { return Num(SI(x, unit)) }
 
 // SI converts x in a unit to SI; it panics on an unknown unit.
@@ -92,7 +92,8 @@ func From(si float64, unit string) float64 {
 	return u.FromSI(si)
 }
 
-// ChoiceOf is a Choice.
+// ChoiceOf returns the value of a Choice by the ID of its option, which is not
+// checked.
 func ChoiceOf(option string) Value { return Value{Set: true, Word: option} }
 
 // Bool is a Flag.

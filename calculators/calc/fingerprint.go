@@ -6,8 +6,8 @@ import (
 	"coursebook/calculators/quantity"
 )
 
-// Fingerprint is a short hash over the declarations and the results of their
-// default cases. The page and the module both carry it; where they differ,
+// Fingerprint returns a hash in hexadecimal over the declarations and the results
+// of their default cases. The page and the module both have it; where they differ,
 // the module is from another build and the page keeps its printed figures.
 func Fingerprint(list []*Calculator) string {
 	h := hash(fnvOffset)
@@ -36,6 +36,7 @@ const (
 	fnvPrime  = 1099511628211
 )
 
+// text adds strings to the hash h, each with an end byte.
 func (h *hash) text(parts ...string) {
 	for _, s := range parts {
 		for i := 0; i < len(s); i++ {
@@ -45,6 +46,7 @@ func (h *hash) text(parts ...string) {
 	}
 }
 
+// declaration adds the texts, fields and formulas of a calculator to the hash h.
 func (h *hash) declaration(c *Calculator) {
 	h.text(c.ID, string(c.Title), string(c.Purpose))
 	h.fields(c.In)
@@ -57,6 +59,8 @@ func (h *hash) declaration(c *Calculator) {
 	}
 }
 
+// fields adds the declarations of fields, and of the columns of their rows, to the
+// hash h.
 func (h *hash) fields(fields []Field) {
 	for _, f := range fields {
 		h.text(f.ID, string(f.Label), strconv.Itoa(int(f.Kind)), strconv.Itoa(f.MaxRows))
@@ -74,7 +78,8 @@ func (h *hash) fields(fields []Field) {
 	}
 }
 
-// values hashes what a reader sees, which is the same on every machine.
+// values adds each field's ID and its value as displayed in the locale v, rows
+// included, to the hash h: what a reader sees, which is the same on every machine.
 func (h *hash) values(v Locale, c Case) {
 	for i, f := range c.fields {
 		h.text(f.ID, v.Write(f, c.values[i]))

@@ -14,9 +14,9 @@ type Given struct {
 	Usual             bool // uses the default value
 }
 
-// Givens lists the inputs of a case that are asked for and not empty, in three
-// groups: those listed in vary, one by one; then those in set and all rows, one
-// entry a row; last those with their default value.
+// Givens returns the inputs of a case that are asked for and not empty, in three
+// groups: those whose path is in vary, one by one; then those in set and all rows,
+// one entry a row; last those with their default value.
 func (v Locale) Givens(c Case, vary []string, set []Entry) []Given {
 	var varying, fixed, usual []Given
 	for i, f := range c.fields {
@@ -42,7 +42,9 @@ func (v Locale) Givens(c Case, vary []string, set []Entry) []Given {
 	return slices.Concat(varying, fixed, usual)
 }
 
-// givenRow separates the cells of a row that vary from the rest.
+// givenRow separates the cells of a row of the field f whose path is in vary from
+// the rest, which is one entry; its Text is "" if no cell is left. nr is the row's
+// number from 1 if the row has none of its own. Empty cells are left out.
 func (v Locale) givenRow(f Field, row Case, nr int, vary []string) (varying []Given, rest Given) {
 	if row.row > 0 {
 		nr = row.row

@@ -15,7 +15,7 @@ type Limit struct {
 	Source string // ID of one of the calculator's sources; empty if the reason cites no source
 }
 
-// Limits returns the two ends of a Number's Range; ok is false where it has
+// Limits returns the two ends of a Number's Range in SI; ok is false if it has
 // none. It panics on a range that cannot be read, which Problems reports.
 func (f *Field) Limits() (least, most Limit, ok bool) {
 	if f.Range == "" {
@@ -28,7 +28,8 @@ func (f *Field) Limits() (least, most Limit, ok bool) {
 	return least, most, true
 }
 
-// limits reads the Range; problem is the reason if it cannot be read.
+// limits reads the Range, LOW to HIGH. problem is the reason if it cannot be read
+// or its ends are not in order, otherwise ""; the limits are then not to be used.
 func (f *Field) limits() (least, most Limit, problem string) {
 	low, high, ok := strings.Cut(f.Range, " to ")
 	if !ok {
@@ -59,10 +60,11 @@ func (f *Field) limits() (least, most Limit, problem string) {
 	return least, most, ""
 }
 
-// unitAt is the offset of the unit in a quantity; -1 if there is no unit.
+// unitAt returns the byte at which the unit of a quantity starts; -1 if there is
+// no unit.
 func unitAt(text string) int {
 	return strings.IndexFunc(text, func(r rune) bool { return !strings.ContainsRune("0123456789.+-/ ", r) })
 }
 
-// slack is how far a value may exceed the limit because of rounding, in SI.
+// slack returns how far a value may exceed the limit because of rounding, in SI.
 func (l Limit) slack() float64 { return Slack * math.Abs(l.SI) }

@@ -21,10 +21,11 @@ type Drill struct {
 // drillTries is how many random cases Sample tries before it gives up.
 const drillTries = 50
 
-// Sample returns a random case of the drill and its result. Each varying
-// input lies between 0.5 and 1.5 times its usual value, within its limits, and
-// is a round number. The same seed gives the same case. ok is false if the
-// calculator refuses every case tried.
+// Sample returns a random case of the drill and its result. Each varying input is
+// between 0.5 and 1.5 times its usual value, within its limits, and a round number
+// in the units of sys; a choice or flag is any of its values. The same seed gives
+// the same case. ok is false if the fixed inputs are refused, or the calculator
+// refuses every one of drillTries cases.
 func (d Drill) Sample(seed uint64, sys quantity.System) (in Case, res Result, ok bool) {
 	base, notes := Read(d.Of, d.Set, quantity.Style{})
 	if len(notes) > 0 {
@@ -46,7 +47,9 @@ func (d Drill) Sample(seed uint64, sys quantity.System) (in Case, res Result, ok
 	return Case{}, Result{}, false
 }
 
-// Problem returns what is wrong with the declaration of a drill, or "".
+// Problem returns the first mistake in the declaration of a drill, or "": an
+// answer that is no output Number, a bad tolerance, a refused input, or a varying
+// input that does not exist, has no usual value or cannot vary.
 func (d Drill) Problem() string {
 	i := fieldOf(d.Of.Out, d.Answer)
 	if i < 0 || d.Of.Out[i].Kind != Number {
@@ -90,8 +93,11 @@ var verdictNames = [...]string{"right", "wrong", "unread"}
 // String is the verdict's name in lower case.
 func (v Verdict) String() string { return verdictNames[v] }
 
-// Judge judges a typed answer. It is right within the tolerance, or within half the
-// step that results are rounded to, whichever is wider.
+// Judge judges a typed answer against the result of a case. It is Right if it
+// differs from the exact result by no more than the tolerance, or than the result
+// rounded for display does, whichever is wider; otherwise Wrong. An answer that
+// cannot be read is Unread, with a note that states the reason; the note is
+// otherwise empty.
 func (d Drill) Judge(res Result, typed string, style quantity.Style) (Verdict, Note) {
 	f := d.Of.Out[fieldOf(d.Of.Out, d.Answer)]
 	x, t := quantity.Parse(strings.TrimSpace(typed), *f.Display, style)
@@ -108,7 +114,8 @@ func (d Drill) Judge(res Result, typed string, style quantity.Style) (Verdict, N
 	return Wrong, Note{}
 }
 
-// slack is how far a right answer may be from the exact one, in SI.
+// slack returns how far an answer in the field f may be from the exact result
+// right, both in SI. It returns the error of a tolerance that cannot be read.
 func (d Drill) slack(f Field, right float64) (float64, *quantity.ParseError) {
 	share := quantity.Display{Dim: quantity.Ratio, US: quantity.UnitDisplay{Unit: "%"}}
 	if strings.HasSuffix(d.Tolerance, "%") && f.Display.Dim != quantity.Ratio {
@@ -118,7 +125,9 @@ func (d Drill) slack(f Field, right float64) (float64, *quantity.ParseError) {
 	return quantity.Parse(d.Tolerance, *f.Display, quantity.Style{})
 }
 
-// varied returns the case with one input replaced by a random value.
+// varied returns the case with the input at path replaced by a random value, drawn
+// from r. It returns the case unchanged if the path does not exist or its kind
+// cannot vary.
 func varied(in Case, path string, r *random, sys quantity.System) Case {
 	c, id := in.cell(path)
 	if c.filled == nil {
@@ -147,8 +156,8 @@ func varied(in Case, path string, r *random, sys quantity.System) Case {
 }
 
 // cell resolves a path. It returns the case that holds the field, which is c
-// itself or one of its rows, and the field's ID; both are empty where the path
-// or the row does not exist.
+// itself or one of its rows, and the field's ID. If the path or the row does not
+// exist, it returns the zero Case and "".
 func (c Case) cell(path string) (Case, string) {
 	i, nr, col, ok := (&reader{fields: c.fields}).locate(path)
 	switch {
@@ -165,7 +174,8 @@ func (c Case) cell(path string) (Case, string) {
 	return Case{}, ""
 }
 
-// sample returns a random round value near the usual one, both in SI.
+// sample returns a random round value from 0.5 to 1.5 times the usual one, within
+// the limits of f, both in SI. It is round in the unit of sys.
 func sample(f Field, usual float64, r *random, sys quantity.System) float64 {
 	low, high := usual/2, usual*1.5
 	if least, most, ok := f.Limits(); ok {
@@ -186,8 +196,9 @@ func sample(f Field, usual float64, r *random, sys quantity.System) float64 {
 	return quantity.Round(SI(x, unit), *f.Display, sys)
 }
 
-// easy is the largest of the sizes that does not exceed wanted, or the smallest
-// size. If tens is set, the sizes are scaled by the power of ten of wanted.
+// easy returns the largest of the sizes, in rising order, that does not exceed
+// wanted, or the smallest size. If tens is set, the sizes are scaled by the power
+// of ten of wanted.
 func easy(wanted float64, sizes []float64, tens bool) float64 {
 	scale := 1.0
 	if tens && wanted > 0 {
@@ -223,7 +234,7 @@ func (r *random) share() float64 {
 	return float64(z>>11) / (1 << 53)
 }
 
-// fieldOf is the index of the field with this ID, or -1.
+// fieldOf returns the index of the field with this ID, or -1.
 func fieldOf(fields []Field, id string) int {
 	return slices.IndexFunc(fields, func(f Field) bool { return f.ID == id })
 }

@@ -16,8 +16,8 @@ const (
 	maxHelp  = 80
 )
 
-// Problems lists what is wrong with a declaration. A test of the catalog
-// requires an empty list. It does not run the calculator.
+// Problems returns the mistakes in a declaration, a sentence each; nil for a good
+// one. A test of the catalog requires that. It does not run the calculator.
 func Problems(c *Calculator) []string {
 	s := &problems{}
 	if !validID(c.ID) {
@@ -61,6 +61,8 @@ func Problems(c *Calculator) []string {
 
 type problems struct{ list []string }
 
+// add records a problem: format with each %s replaced by the next of args. Package
+// fmt is not used, to keep the WebAssembly module small.
 func (s *problems) add(format string, args ...string) {
 	out := ""
 	for len(format) > 0 {
@@ -73,18 +75,22 @@ func (s *problems) add(format string, args ...string) {
 	s.list = append(s.list, out)
 }
 
+// text records a problem if t is empty; what names the text.
 func (s *problems) text(t Text, what string) {
 	if t.EN() == "" {
 		s.add("%s has no text", what)
 	}
 }
 
+// short records a problem if t has more than most letters; what names the text.
 func (s *problems) short(t Text, most int, what string) {
 	if n := utf8.RuneCountInString(t.EN()); n > most {
 		s.add("%s has %s letters, at most %s fit", what, strconv.Itoa(n), strconv.Itoa(most))
 	}
 }
 
+// validID reports whether id is made of a-z, 0-9 and hyphens, is not empty and
+// does not start with a hyphen.
 func validID(id string) bool {
 	for i := 0; i < len(id); i++ {
 		b := id[i]
@@ -95,6 +101,8 @@ func validID(id string) bool {
 	return id != ""
 }
 
+// fields records the problems of fields and their columns. what is "input" or
+// "output", with the field's ID behind it for columns.
 func (s *problems) fields(what string, fields []Field) {
 	seen := []string{}
 	for _, f := range fields {
@@ -114,6 +122,7 @@ func (s *problems) fields(what string, fields []Field) {
 	}
 }
 
+// field records the problems of one field that depend on its kind; name names it.
 func (s *problems) field(what, name string, f Field) {
 	switch f.Kind {
 	case Number:
@@ -141,6 +150,8 @@ func (s *problems) field(what, name string, f Field) {
 	}
 }
 
+// number records a missing range of an input, a range without a reason, and one
+// that cannot be read.
 func (s *problems) number(what, name string, f Field) {
 	if f.Range == "" {
 		if strings.HasPrefix(what, "input") {
@@ -157,7 +168,8 @@ func (s *problems) number(what, name string, f Field) {
 	}
 }
 
-// usual reports a usual value that cannot be read or is outside the range.
+// usual records a usual value that cannot be read or is outside the range; an
+// empty one is none.
 func (s *problems) usual(name string, f Field) {
 	if f.Usual == "" {
 		return
@@ -173,7 +185,7 @@ func (s *problems) usual(name string, f Field) {
 }
 
 // rangesAreSound reports whether the ranges of a field and its columns can be
-// read.
+// read; a field without a range or a display counts as sound.
 func rangesAreSound(f Field) bool {
 	if f.Range != "" && f.Display != nil {
 		if _, _, problem := f.limits(); problem != "" {
@@ -183,6 +195,7 @@ func rangesAreSound(f Field) bool {
 	return !slices.ContainsFunc(f.Cols, func(col Field) bool { return !rangesAreSound(col) })
 }
 
+// choice records a Choice without options and each option without a label.
 func (s *problems) choice(what, name string, f Field) {
 	if len(f.Options) == 0 {
 		s.add("%s has no options", name)
@@ -192,6 +205,7 @@ func (s *problems) choice(what, name string, f Field) {
 	}
 }
 
+// sources records the problems of the calculator's sources and returns their IDs.
 func (s *problems) sources(c *Calculator) []string {
 	var ids []string
 	for _, src := range c.Sources {
@@ -209,6 +223,9 @@ func (s *problems) sources(c *Calculator) []string {
 	return ids
 }
 
+// formula records the problems of a formula: an expression that cannot be parsed,
+// a missing function, a source that is none of sources, and variables that do not
+// match the expression.
 func (s *problems) formula(f *Formula, sources []string) {
 	tree, err := expression.Parse(f.Expr)
 	if err != nil {
@@ -240,6 +257,7 @@ func (s *problems) formula(f *Formula, sources []string) {
 	}
 }
 
+// variable records a variable of f without a meaning or with an unknown unit.
 func (s *problems) variable(f *Formula, v Var) {
 	s.text(v.Meaning, "formula "+f.ID+" symbol "+v.Symbol)
 	for _, u := range []string{v.Unit, v.US} {
@@ -252,6 +270,8 @@ func (s *problems) variable(f *Formula, v Var) {
 	}
 }
 
+// tables records each table with a bad ID, no title, an unknown output or nothing
+// down the side.
 func (s *problems) tables(c *Calculator) {
 	for _, t := range c.Tables {
 		if !validID(t.ID) {

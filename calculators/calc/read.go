@@ -29,11 +29,10 @@ var (
 	headerTwice = Text("{label} names the column “{text}” twice.")
 )
 
-// Read fills a case from typed inputs and checks it. Inputs that are not
-// typed keep their defaults. A Rows field may be given cell by cell
-// (readings.3.gap) or whole, in the row syntax of SplitRows; an empty text
-// means no rows. The notes are refusals, each at its field; the case
-// may be run only if there are none.
+// Read fills a case from typed inputs and checks it. Inputs that are not typed
+// keep their defaults. A Rows field may be given cell by cell (readings.3.gap) or
+// whole, in the row syntax of split; an empty text means no rows. The notes are
+// refusals, each at its field; the case may be run only if there are none.
 func Read(c *Calculator, entries []Entry, style quantity.Style) (Case, []Note) {
 	rd := &reader{style: style, fields: c.In, out: Empty(c.In)}
 	rd.entries(entries)
@@ -49,6 +48,8 @@ type reader struct {
 	bad    map[string]bool // paths already refused
 }
 
+// refuse records a refusal at a path, and nothing if one is recorded there
+// already.
 func (rd *reader) refuse(at Path, t Text, slots ...Slot) {
 	if rd.bad == nil {
 		rd.bad = map[string]bool{}
@@ -61,7 +62,8 @@ func (rd *reader) refuse(at Path, t Text, slots ...Slot) {
 }
 
 // entries groups the typed inputs by field and reads each field into the case. It
-// refuses an unknown path and a field or cell that is given twice.
+// refuses an unknown path and a field or cell that is given twice; a field given
+// twice remains unset.
 func (rd *reader) entries(entries []Entry) {
 	whole := make([][]string, len(rd.fields))
 	cells := make([]map[int]map[string]string, len(rd.fields))
@@ -104,6 +106,7 @@ func (rd *reader) entries(entries []Entry) {
 	}
 }
 
+// names returns the IDs of the fields in order.
 func (rd *reader) names() []string {
 	names := make([]string, len(rd.fields))
 	for i, f := range rd.fields {
@@ -112,7 +115,9 @@ func (rd *reader) names() []string {
 	return names
 }
 
-// locate resolves a typed path; row is 0 for a whole field.
+// locate resolves a typed path into the index of its field, the row from 1 and the
+// column; row is 0 and col "" for a whole field. ok is false if the path does not
+// exist or the row is above 10 000.
 func (rd *reader) locate(path string) (i, row int, col string, ok bool) {
 	parts := strings.Split(path, ".")
 	for i = range rd.fields {

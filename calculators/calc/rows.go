@@ -5,9 +5,11 @@ import (
 	"strings"
 )
 
-// split reads the row syntax: rows end at a line break or a semicolon, cells
-// at a bar or a tab. A first row that holds only column names is a header and
-// sets the order; without one the columns come as declared.
+// split reads the row syntax into texts by row, from 1, and column: rows end at a
+// line break or a semicolon, cells at a bar or a tab. A first row that holds only
+// column names is a header and sets the order; without one the columns are in
+// declared order. Blank rows are not counted. A row with too many cells is refused
+// and left out; a header with a column twice is refused and gives nil.
 func (rd *reader) split(f Field, text string) map[int]map[string]string {
 	order := columnIDs(f)
 	rows := map[int]map[string]string{}
@@ -36,6 +38,8 @@ func (rd *reader) split(f Field, text string) map[int]map[string]string {
 	return rows
 }
 
+// nonEmptyLines returns the lines of text that are not blank. A line ends at a
+// line feed, a carriage return or a semicolon.
 func nonEmptyLines(text string) []string {
 	var lines []string
 	for _, line := range strings.FieldsFunc(text, func(r rune) bool { return r == '\n' || r == '\r' || r == ';' }) {
@@ -46,6 +50,8 @@ func nonEmptyLines(text string) []string {
 	return lines
 }
 
+// splitCells returns the cells of a line, separated by bars or tabs, without space
+// at their ends.
 func splitCells(line string) []string {
 	cells := strings.Split(strings.ReplaceAll(line, "\t", "|"), "|")
 	for i, c := range cells {
@@ -54,6 +60,7 @@ func splitCells(line string) []string {
 	return cells
 }
 
+// columnIDs returns the IDs of a Rows field's columns in declared order.
 func columnIDs(f Field) []string {
 	ids := make([]string, len(f.Cols))
 	for i, c := range f.Cols {
@@ -62,6 +69,7 @@ func columnIDs(f Field) []string {
 	return ids
 }
 
+// isHeader reports whether each of cells is the ID of a column of f.
 func isHeader(f Field, cells []string) bool {
 	ids := columnIDs(f)
 	for _, c := range cells {
@@ -72,6 +80,7 @@ func isHeader(f Field, cells []string) bool {
 	return true
 }
 
+// firstTwice returns the first cell that an earlier one equals, or "".
 func firstTwice(cells []string) string {
 	for i, c := range cells {
 		if slices.Contains(cells[:i], c) {
@@ -81,7 +90,9 @@ func firstTwice(cells []string) string {
 	return ""
 }
 
-// cells reads typed cells into rows, skipping empty rows.
+// cells reads typed cells, by row from 1 and column, into rows in rising order.
+// Empty rows are skipped and keep their numbers. A cell that is not typed has the
+// column's default; one that cannot be read is refused and unset.
 func (rd *reader) cells(f Field, typed map[int]map[string]string) Value {
 	numbers := make([]int, 0, len(typed))
 	for nr := range typed {
@@ -106,6 +117,7 @@ func (rd *reader) cells(f Field, typed map[int]map[string]string) Value {
 	return v
 }
 
+// blank reports whether all cells of a row are empty or white space.
 func blank(row map[string]string) bool {
 	for _, text := range row {
 		if strings.TrimSpace(text) != "" {

@@ -45,8 +45,9 @@ var (
 	NoNumber = Text("These inputs give no sensible number. Check each input and its unit.")
 )
 
-// Run runs a calculator on checked inputs. A result that is not finite is
-// refused.
+// Run runs a calculator on inputs that Read has checked. If the calculator
+// refuses, or a result is not finite, the state is Refused, a note states the
+// reason, and the outputs are unset.
 func Run(c *Calculator, in Case) Result {
 	r := &Recorder{calculator: c}
 	r.result.Out = Empty(c.Out)
@@ -60,6 +61,7 @@ func Run(c *Calculator, in Case) Result {
 	return r.result
 }
 
+// finite reports whether no number of the case and its rows is NaN or infinite.
 func finite(c Case) bool {
 	for _, v := range c.values {
 		if math.IsNaN(v.Num) || math.IsInf(v.Num, 0) {
@@ -86,26 +88,30 @@ func (r *Recorder) PutFlag(id string, on bool) { r.set(id, Bool(on)) }
 // PutRows sets an output Rows; make the rows with NewRow.
 func (r *Recorder) PutRows(id string, rows []Case) { r.set(id, Value{Set: true, Rows: rows}) }
 
-// NewRow is an empty row of the output Rows field id; fill it with With.
+// NewRow returns an empty row of the output Rows field id; fill it with With.
 func (r *Recorder) NewRow(id string) Case {
 	return Empty(r.result.Out.fields[r.result.Out.index(id)].Cols)
 }
 
+// set sets the output id. It panics on an output that is not declared.
 func (r *Recorder) set(id string, v Value) { r.result.Out.values[r.result.Out.index(id)] = v }
 
-// Note adds a caution or a question.
+// Note adds a note of the level to the result, at an input or output, or at the
+// whole calculator for the zero Path.
 func (r *Recorder) Note(level Level, at Path, text Text, slots ...Slot) {
 	r.result.Notes = append(r.result.Notes, Note{Level: level, At: at, Text: text, Slots: slots})
 }
 
-// Refuse records why there is no result. Compute must return at once.
+// Refuse sets the state Refused and adds a refusal that states why there is no
+// result. Compute must return at once.
 func (r *Recorder) Refuse(at Path, text Text, slots ...Slot) {
 	r.Note(LevelRefusal, at, text, slots...)
 	r.result.State = Refused
 }
 
-// Use computes a formula and records it as a step of the worked example.
-// Values and result are in SI.
+// Use returns the value of a formula and records it as a step of the worked
+// example. Values, in the order of f.Vars, and result are in SI. It panics on
+// another number of values.
 func (r *Recorder) Use(f *Formula, si ...float64) float64 { return r.UseFor("", nil, f, si...) }
 
 // UseFor is Use with a line that states the purpose of the step.
@@ -116,7 +122,8 @@ func (r *Recorder) UseFor(of Text, slots []Slot, f *Formula, si ...float64) floa
 	return out
 }
 
-// Value computes a formula without recording a step. Values and result are in SI.
+// Value returns the value of a formula without recording a step. Values, in the
+// order of f.Vars, and result are in SI. It panics on another number of values.
 func (f *Formula) Value(si ...float64) float64 {
 	if len(si) != len(f.Vars) {
 		panic("calc: formula " + f.ID + " takes another number of values")

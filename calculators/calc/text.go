@@ -17,9 +17,9 @@ import (
 // translators is generated from the same literals.
 type Text string
 
-// Key identifies a text in the translations: FNV-1a, 64 bits, of the whole
-// literal with its mark. Package hash/fnv computes the same; it is not used
-// here to keep the WebAssembly module small.
+// Key returns the hash by which a text is found in the translations: FNV-1a, 64
+// bits, of the whole literal with its mark. Package hash/fnv computes the same; it
+// is not used here to keep the WebAssembly module small.
 func (t Text) Key() uint64 {
 	h := uint64(14695981039346656037)
 	for i := 0; i < len(t); i++ {
@@ -76,9 +76,9 @@ func (s Slot) SI() float64 { return s.si }
 // Count fills a slot with a whole number.
 func Count(name string, n int) Slot { return WordSlot(name, strconv.Itoa(n)) }
 
-// Say translates t and fills its slots in the reader's units and decimal mark.
-// A slot that the text does not name is ignored. A name without a slot is left
-// in its braces.
+// Say returns t translated, with its slots filled in the reader's units and
+// decimal mark. A text without a translation is in English. A slot that the text
+// does not name is ignored. A name without a slot remains in its braces.
 func (v Locale) Say(t Text, slots ...Slot) string {
 	text := t.EN()
 	if v.Words != nil {
@@ -108,6 +108,8 @@ func (v Locale) Say(t Text, slots ...Slot) string {
 	return b.String()
 }
 
+// fill returns the text of the slot with this name, or the name in braces if there
+// is none.
 func (v Locale) fill(name string, slots []Slot) string {
 	for _, s := range slots {
 		if s.name != name {

@@ -18,11 +18,12 @@ func Over(x, limit float64) bool { return x > limit*(1+Slack) }
 // Under reports whether x is below limit by more than Slack. limit is above 0.
 func Under(x, limit float64) bool { return x < limit*(1-Slack) }
 
-// Ceil rounds a count up to a whole number. A count that exceeds a whole number
-// by no more than Slack, here absolute, is that number.
+// Ceil rounds a count up to a whole number. A count that exceeds a whole number by
+// no more than Slack, here absolute, is rounded down to it.
 func Ceil(x float64) float64 { return math.Ceil(x - Slack) }
 
-// UsualValue parses Usual. It panics if that cannot be read.
+// UsualValue returns the value of Usual, unset if Usual is empty. It panics if
+// Usual cannot be read.
 func (f Field) UsualValue() Value {
 	if f.Usual == "" {
 		return Value{}
@@ -35,6 +36,8 @@ func (f Field) UsualValue() Value {
 	return v
 }
 
+// declared reads the Usual of a field of any kind. A text that cannot be read is
+// refused and gives an unset value.
 func (rd *reader) declared(f Field) Value {
 	if f.Kind == Rows {
 		return rd.cells(f, rd.split(f, f.Usual))
@@ -42,7 +45,10 @@ func (rd *reader) declared(f Field) Value {
 	return rd.value(f, At(f.ID), f.Usual)
 }
 
-// value reads one typed text for a field of any kind but Rows.
+// value reads one typed text, without space at its ends, for a field of any kind
+// but Rows. An empty text gives an unset value. A text that cannot be read, and
+// any text for Rows, is refused at the path and gives an unset value. Limits are
+// not checked here.
 func (rd *reader) value(f Field, at Path, text string) Value {
 	text = strings.TrimSpace(text)
 	if f.Kind == Rows {
@@ -91,6 +97,8 @@ func (rd *reader) value(f Field, at Path, text string) Value {
 	return Num(si)
 }
 
+// choice returns the option with the typed ID, regardless of case. Any other text
+// is refused and gives an unset value.
 func (rd *reader) choice(f Field, at Path, text string) Value {
 	ids := make([]string, len(f.Options))
 	for i, o := range f.Options {
@@ -104,6 +112,8 @@ func (rd *reader) choice(f Field, at Path, text string) Value {
 	return Value{}
 }
 
+// flag reads yes, on, true, 1, sí or si, and no, off, false or 0, regardless of
+// case. Any other text is refused and gives an unset value.
 func (rd *reader) flag(f Field, at Path, text string) Value {
 	switch strings.ToLower(text) {
 	case "yes", "on", "true", "1", "sí", "si":
@@ -115,7 +125,9 @@ func (rd *reader) flag(f Field, at Path, text string) Value {
 	return Value{}
 }
 
-// limits checks every input and cell that applies, once all are read.
+// limits refuses each input and cell that applies and is missing or outside its
+// limits, and each Rows field with too few or too many rows. All must be read
+// before. It gives each row without a number its number.
 func (rd *reader) limits() {
 	rd.check(rd.out, func(id string) Path { return At(id) })
 	for i, f := range rd.out.fields {
@@ -139,6 +151,9 @@ func (rd *reader) limits() {
 	}
 }
 
+// check refuses each field of c, Rows excepted, that applies and is unset without
+// being optional, and each Number outside its limits. at returns the path of a
+// field by its ID.
 func (rd *reader) check(c Case, at func(id string) Path) {
 	for i, f := range c.fields {
 		if !c.asked(f) || f.Kind == Rows {
@@ -157,6 +172,9 @@ func (rd *reader) check(c Case, at func(id string) Path) {
 	}
 }
 
+// bounds refuses a Number, si in SI, that is not whole where f asks for that, or
+// is outside the limits of f by more than their slack. At an open limit the value
+// must differ by more than the slack.
 func (rd *reader) bounds(f Field, at Path, si float64) {
 	if f.Whole && si != math.Trunc(si) {
 		rd.refuse(at, notWhole, TextSlot("label", f.Label))
@@ -178,6 +196,7 @@ func (rd *reader) bounds(f Field, at Path, si float64) {
 	}
 }
 
+// outside refuses a Number with the text t, the limit l and its reason.
 func (rd *reader) outside(f Field, at Path, t Text, l Limit) {
 	rd.refuse(at, t, TextSlot("label", f.Label), Amount("limit", l.SI, f.Display), TextSlot("why", l.Why))
 }

@@ -22,7 +22,8 @@ type Worked struct {
 // figures is the number of significant digits of the numbers in a step.
 const figures = 5
 
-// Work writes a step in the reader's language and units.
+// Work returns a step as text in the reader's language and units. It panics on an
+// expression that cannot be parsed.
 func (v Locale) Work(s Step) Worked {
 	f := s.Formula
 	tree, err := expression.Parse(f.Expr)
@@ -44,7 +45,8 @@ func (v Locale) Work(s Step) Worked {
 	return w
 }
 
-// unit is the unit in which the reader sees a variable of a formula.
+// unit returns the unit in which the reader sees a variable of a formula; "" for a
+// pure number.
 func (v Locale) unit(x Var) string {
 	if v.Style.System == quantity.US && x.US != "" {
 		return x.US
@@ -52,7 +54,8 @@ func (v Locale) unit(x Var) string {
 	return x.Unit
 }
 
-// digits writes an SI value in a unit with figures significant digits.
+// digits returns an SI value in a unit with figures significant digits and the
+// reader's decimal mark, without the unit. An empty unit means no conversion.
 func (v Locale) digits(si float64, unit string) string {
 	x := si
 	if unit != "" {
@@ -61,6 +64,8 @@ func (v Locale) digits(si float64, unit string) string {
 	return v.mark(significant(x))
 }
 
+// significant returns x with figures significant digits, at most to the last whole
+// digit, without zeros at the end of the decimals.
 func significant(x float64) string {
 	if x == 0 {
 		return "0"
@@ -79,8 +84,9 @@ func significant(x float64) string {
 	return s
 }
 
-// mark writes decimal points as the reader's mark. Commas that separate the
-// arguments of a function are followed by a space and become semicolons.
+// mark returns s with decimal points as the reader's mark. For a comma, the commas
+// that separate the arguments of a function (a comma and a space) become
+// semicolons.
 func (v Locale) mark(s string) string {
 	if v.Style.Mark != quantity.Comma {
 		return s
@@ -88,8 +94,8 @@ func (v Locale) mark(s string) string {
 	return strings.ReplaceAll(strings.ReplaceAll(s, ", ", "; "), ".", ",")
 }
 
-// aside writes the value in the reader's system, in parentheses, if the formula
-// is in units of the other system.
+// aside returns the value in the reader's system, in parentheses with a space
+// before them, if the unit is of the other system; otherwise "".
 func (v Locale) aside(si float64, unit string) string {
 	other, ok := counterparts[unit]
 	if !ok || other.system == v.Style.System {
@@ -115,6 +121,8 @@ var counterparts = map[string]counterpart{
 	"kN": {quantity.Metric, "lbf"},
 }
 
+// joinUnit returns a number with its unit behind it; % and ° follow without a
+// space, and an empty unit adds nothing.
 func joinUnit(number, unit string) string {
 	switch unit {
 	case "":

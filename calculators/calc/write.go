@@ -24,9 +24,9 @@ func (s Status) Text() Text {
 	return [...]Text{confirmed, secondary, memory, commonPractice}[s]
 }
 
-// Write formats a value for display: rounded as the field says, with its unit,
-// in the reader's language. An unset value is an empty text; a Rows field is the
-// number of its rows.
+// Write returns a value for display: rounded as the field says, with its unit, in
+// the reader's language. An unset value gives ""; a Rows field gives the number of
+// its rows. An option that the field does not have gives its ID.
 func (v Locale) Write(f Field, x Value) string {
 	if !x.Set {
 		return ""
@@ -56,7 +56,8 @@ func (v Locale) Write(f Field, x Value) string {
 	return x.Word
 }
 
-// InputText writes a value as text for the input; Read reads it back.
+// InputText returns a value as text for the input, which Read reads back as the
+// rounded value; "" if it is unset. Options and flags are not translated.
 func (v Locale) InputText(f Field, x Value) string {
 	switch {
 	case !x.Set:
@@ -71,8 +72,8 @@ func (v Locale) InputText(f Field, x Value) string {
 	return v.Write(f, x)
 }
 
-// Unrounded writes an output with up to 7 significant digits; "" if the field
-// is exact or not a number.
+// Unrounded returns an output with up to 7 significant digits and its unit; "" if
+// the field is exact or not a number, or the value is unset.
 func (v Locale) Unrounded(f Field, x Value) string {
 	if !x.Set || f.Kind != Number || f.Exact {
 		return ""
@@ -80,9 +81,9 @@ func (v Locale) Unrounded(f Field, x Value) string {
 	return quantity.Exact(x.Num, *f.Display, v.Style)
 }
 
-// Entries lists a case's inputs as entries, rows cell by cell. Read
-// returns the same case from them. A Rows field without rows is one entry with
-// an empty text.
+// Entries returns a case's inputs as entries, rows cell by cell. Read returns the
+// same case from them, its numbers rounded for display. A Rows field without rows
+// is one entry with an empty text.
 func (v Locale) Entries(c Case) []Entry {
 	var list []Entry
 	for i, f := range c.fields {

@@ -7,8 +7,9 @@ import (
 	"strconv"
 )
 
-// Eval computes an expression with the given variables. Angles are in radians.
-// Unknown names are errors.
+// Eval computes an expression with the given variables. Angles are in radians; pi
+// is known unless a variable has its name. A name without a value is an error, and
+// the value is then 0. A division by zero gives an infinity or NaN, not an error.
 func Eval(n *Node, vars map[string]float64) (float64, error) {
 	switch n.Op {
 	case Const:
@@ -33,6 +34,7 @@ func Eval(n *Node, vars map[string]float64) (float64, error) {
 	return apply(n, args), nil
 }
 
+// apply computes the operation of a node from the values of its arguments.
 func apply(n *Node, a []float64) float64 {
 	switch n.Op {
 	case Add:
@@ -53,6 +55,8 @@ func apply(n *Node, a []float64) float64 {
 	return call(n.Text, a)
 }
 
+// call computes a function by its name, one of Functions; any name that is not
+// known is the largest of a.
 func call(name string, a []float64) float64 {
 	switch name {
 	case "sqrt":
@@ -93,14 +97,15 @@ func call(name string, a []float64) float64 {
 	return best
 }
 
-// Names lists the variables of an expression once each, in order of appearance,
-// without pi.
+// Names returns the variables of an expression once each, in order of appearance,
+// without pi; nil if there are none.
 func Names(n *Node) []string {
 	var names []string
 	collect(n, &names)
 	return names
 }
 
+// collect appends the variables below n that are not in names yet.
 func collect(n *Node, names *[]string) {
 	if n.Op == Name && n.Text != "pi" && !slices.Contains(*names, n.Text) {
 		*names = append(*names, n.Text)

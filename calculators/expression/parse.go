@@ -49,7 +49,9 @@ type parser struct {
 	pos  int
 }
 
-// Parse reads an expression. The error has the byte offset.
+// Parse parses all of text as an expression of numbers, names, + - * / ^,
+// parentheses and Functions. Any other text, the empty one among them, gives nil
+// and an error with its byte offset.
 func Parse(text string) (*Node, error) {
 	p := &parser{text: text}
 	n, err := p.sum()
@@ -62,11 +64,13 @@ func Parse(text string) (*Node, error) {
 	return n, nil
 }
 
+// fail returns an error at the current byte; what is its reason.
 func (p *parser) fail(what string) error {
 	return errors.New("expression: " + what + " at byte " + strconv.Itoa(p.pos) + " of " + strconv.Quote(p.text))
 }
 
-// peek is the next byte that is not a space; 0 at the end.
+// peek skips spaces and returns the byte behind them, which remains unread; 0 at
+// the end.
 func (p *parser) peek() byte {
 	for p.pos < len(p.text) && p.text[p.pos] == ' ' {
 		p.pos++
@@ -77,6 +81,8 @@ func (p *parser) peek() byte {
 	return p.text[p.pos]
 }
 
+// sum reads products joined by + and -, from left to right. It returns an error if
+// a product cannot be read.
 func (p *parser) sum() (*Node, error) {
 	left, err := p.product()
 	for err == nil {
@@ -96,6 +102,8 @@ func (p *parser) sum() (*Node, error) {
 	return nil, err
 }
 
+// product reads powers joined by * and /, from left to right. It returns an error
+// if a power cannot be read.
 func (p *parser) product() (*Node, error) {
 	left, err := p.power()
 	for err == nil {
@@ -115,6 +123,8 @@ func (p *parser) product() (*Node, error) {
 	return nil, err
 }
 
+// power reads an atom with an exponent, which binds to the right, or a minus
+// before a power. It returns an error if an atom cannot be read.
 func (p *parser) power() (*Node, error) {
 	if p.peek() == '-' {
 		p.pos++
@@ -130,6 +140,8 @@ func (p *parser) power() (*Node, error) {
 	return &Node{Op: Pow, Args: []*Node{base, exp}}, err
 }
 
+// atom reads an expression in parentheses, a number, a name or a call. Anything
+// else is an error.
 func (p *parser) atom() (*Node, error) {
 	c := p.peek()
 	switch {
@@ -159,6 +171,9 @@ func (p *parser) atom() (*Node, error) {
 	return nil, p.fail("expected a number, a name or (")
 }
 
+// word reads a name, which may hold digits, _ and ', or a call of one of
+// Functions. A function without parentheses or with another number of arguments is
+// an error.
 func (p *parser) word() (*Node, error) {
 	start := p.pos
 	for p.pos < len(p.text) && (isLetter(p.text[p.pos]) || isDigit(p.text[p.pos]) || p.text[p.pos] == '_' ||

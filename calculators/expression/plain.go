@@ -8,7 +8,7 @@ var Greek = map[string]string{
 	"mu": "μ", "pi": "π", "rho": "ρ", "sigma": "σ", "phi": "φ", "psi": "ψ", "omega": "ω",
 }
 
-// Spell writes a name for one line of text, with Greek letters as characters.
+// Spell returns a name for one line of text, with a Greek letter as a character.
 // The underscore of a subscript is kept, so that C_w and Cw differ.
 func Spell(name string) string {
 	base, sub, has := strings.Cut(name, "_")
@@ -21,11 +21,11 @@ func Spell(name string) string {
 	return base
 }
 
-// Plain writes an expression on one line.
+// Plain returns an expression on one line, with the names as Spell returns them.
 func Plain(n *Node) string { return write(n, Spell) }
 
-// Substitute writes an expression on one line with values in place of names;
-// a name without a value is left as it is. Negative values are set in
+// Substitute returns an expression on one line with values in place of names; a
+// name without a value remains as Spell returns it. Negative values are set in
 // parentheses.
 func Substitute(n *Node, values map[string]string) string {
 	return write(n, func(name string) string {
@@ -42,6 +42,8 @@ func Substitute(n *Node, values map[string]string) string {
 
 var between = map[Op]string{Add: " + ", Sub: " − ", Mul: " × ", Div: " / "}
 
+// write returns an expression on one line, each name as the function name returns
+// it.
 func write(n *Node, name func(string) string) string {
 	switch n.Op {
 	case Const:

@@ -21,9 +21,9 @@ type Bar struct {
 	Size float64 // in any unit, the same for all bars; at least 0
 }
 
-// Bars draws quantities below each other on one scale, each with its name and
-// text above it, from y downward. It returns the y of the lower edge. A limit
-// above 0 is drawn as a dashed line across each bar.
+// Bars returns bars below each other on one scale, from y downward, each with its
+// name and text above it, and the y of the lower edge. A limit above 0, in the
+// unit of the sizes, is a dashed line across each bar.
 func Bars(y float64, bars []Bar, limit float64) (nodes []Node, foot float64) {
 	most := limit
 	for _, b := range bars {
@@ -61,6 +61,8 @@ type Axis struct {
 	Marks    []Mark
 }
 
+// share returns the position of x on the axis from 0 to 1. An x beyond an end is
+// at that end; on an axis without length every x is at 0.
 func (a Axis) share(x float64) float64 {
 	if a.To == a.From {
 		return 0
@@ -83,9 +85,9 @@ type Marker struct {
 	Text string
 }
 
-// Plot draws curves over two axes, x to the right and y upward, and markers
-// on them. Points outside the axes are moved to the edge. It returns the y of
-// the lower edge of the plot and its key.
+// Plot returns curves over two axes, x to the right and y upward, with markers on
+// them, and the y of the lower edge of the plot and its key. Points outside the
+// axes are moved to the edge. A curve without a name is not in the key.
 func Plot(x, y Axis, curves []Curve, markers []Marker) (nodes []Node, foot float64) {
 	const right, bottom = ChartWidth - chartMargin, plotTop + plotTall
 	place := func(p Point) Point {

@@ -53,8 +53,8 @@ func (d Drawing) Empty() bool { return len(d.Nodes) == 0 }
 // Point is a position in user units, x to the right and y down.
 type Point struct{ X, Y float64 }
 
-// Coordinate writes a coordinate with at most two decimals, the resolution of
-// a screen or printer at this size.
+// Coordinate returns a coordinate with at most two decimals, the resolution of a
+// screen or printer at this size, without zeros at the end.
 func Coordinate(x float64) string {
 	s := strconv.FormatFloat(x, 'f', 2, 64)
 	for s[len(s)-1] == '0' {
@@ -69,10 +69,12 @@ func Coordinate(x float64) string {
 	return s
 }
 
+// shape returns a node with the class of a role and then attrs.
 func shape(tag string, role Role, attrs ...Attr) Node {
 	return Node{Tag: tag, Attrs: append([]Attr{{"class", "f-" + string(role)}}, attrs...)}
 }
 
+// num returns an attribute with the coordinate x.
 func num(name string, x float64) Attr { return Attr{name, Coordinate(x)} }
 
 // Segment is a straight line.
@@ -100,6 +102,7 @@ func Polygon(role Role, points ...Point) Node {
 	return shape("polygon", role, Attr{"points", list(points)})
 }
 
+// list returns points as the value of a points attribute; "" for none.
 func list(points []Point) string {
 	s := ""
 	for i, p := range points {

@@ -2,12 +2,13 @@ package figure
 
 import "strings"
 
-// SVG writes a drawing as an inline svg element; the page's style
-// sheet sets its colours by class. Title and Desc are its title and desc.
+// SVG returns a drawing as an inline svg element; the page's style sheet sets its
+// colours by class. Title and Desc are its title and desc; an empty Desc is left
+// out.
 func SVG(d Drawing) string { return svg(d, "") }
 
-// File writes a drawing as a standalone SVG document that includes the colours
-// of the roles, for print shops and the command line.
+// File returns a drawing as a standalone SVG document that includes the colours of
+// the roles, for print shops and the command line.
 func File(d Drawing) string {
 	return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg(d, fileStyle) + "\n"
 }
@@ -27,6 +28,8 @@ const fileStyle = `<style>svg{background:#fff;font:14px system-ui,sans-serif}` +
 	`text.f-number{font-weight:700}text.f-line{fill:#1f4e9c;stroke:none}` +
 	`text.f-limit{fill:#9b2423;stroke:none}text.f-beyond{fill:#9b2423;stroke:none}</style>`
 
+// svg returns a drawing as an svg element; style is a style element inside it, or
+// "".
 func svg(d Drawing, style string) string {
 	var b strings.Builder
 	b.WriteString(`<svg xmlns="http://www.w3.org/2000/svg" class="figure" role="img" viewBox="0 0 ` +
@@ -42,6 +45,8 @@ func svg(d Drawing, style string) string {
 	return b.String()
 }
 
+// write writes a node and the nodes below it as SVG, with texts and values
+// escaped.
 func write(b *strings.Builder, n Node) {
 	b.WriteString("<" + n.Tag)
 	for _, a := range n.Attrs {

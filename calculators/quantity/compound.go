@@ -13,10 +13,12 @@ var pairs = []struct {
 	{"min", "s", 60},
 }
 
-// compound reads the smaller units after a number x in the unit big: 6-1/2"
-// after 10', 30 min after 1 h. A dash may join the two (10'-6"); the small unit may be
-// left out. The value returned is in the small unit, so that 10' 6-1/2" is
-// exactly 126.5 in.
+// compound reads the smaller units in tail, which follows a number x in the unit
+// big: 6-1/2" after 10', 30 min after 1 h. A dash may join the two (10'-6"); the
+// small unit may be left out. whole reports whether x is a whole number. The value
+// returned is in the unit returned, the smallest one, so that 10' 6-1/2" is
+// exactly 126.5 in. It returns an error, and 0, if tail has another unit or other
+// text, if x is not whole, or if the small number reaches one of the big unit.
 func (p *parser) compound(x float64, whole bool, big Unit, tail string) (float64, Unit, *ParseError) {
 	joined, _ := strings.CutPrefix(tail, "-")
 	joined = skip(joined)

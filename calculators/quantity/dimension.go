@@ -114,6 +114,6 @@ func Dimensions() []Dimension {
 // String returns the dimension's stable name: length, mass-per-length.
 func (d Dimension) String() string { return kinds[d].name }
 
-// Exponents are the powers of length, mass, time and temperature in the
-// dimension's SI unit. Angles and ratios have none.
+// Exponents returns the powers of length, mass, time and temperature in the
+// dimension's SI unit. Angles and ratios have zeros.
 func (d Dimension) Exponents() [4]int8 { return kinds[d].exp }

@@ -64,7 +64,7 @@ type Display struct {
 	US, Metric UnitDisplay
 }
 
-// In is the UnitDisplay for a system of units.
+// In returns the UnitDisplay for a system of units.
 func (s Display) In(sys System) UnitDisplay {
 	if sys == Metric && s.Metric != (UnitDisplay{}) {
 		return s.Metric
@@ -72,7 +72,7 @@ func (s Display) In(sys System) UnitDisplay {
 	return s.US
 }
 
-// unit is the unit of a bare number and of Exact. It panics on a unit that
+// unit returns the unit of a bare number and of Exact. It panics on a unit that
 // does not exist or has another dimension; Check reports that without a panic.
 func (s Display) unit(sys System) Unit {
 	sc := s.In(sys)
@@ -82,6 +82,9 @@ func (s Display) unit(sys System) Unit {
 	return s.unitOf(sc)
 }
 
+// unitOf returns the unit of sc. An empty Unit is ft for FeetInches, in for Inches
+// and otherwise the unit of a number, which has the display's dimension. A unit
+// that does not exist gives the zero Unit.
 func (s Display) unitOf(sc UnitDisplay) Unit {
 	symbol := sc.Unit
 	switch {
@@ -97,7 +100,8 @@ func (s Display) unitOf(sc UnitDisplay) Unit {
 	return u
 }
 
-// Check returns what is wrong with a declaration, or "".
+// Check returns what is wrong with the first faulty UnitDisplay of a declaration,
+// US before metric, or "".
 func (s Display) Check() string {
 	if problem := s.check(s.In(US)); problem != "" {
 		return problem
@@ -105,6 +109,9 @@ func (s Display) Check() string {
 	return s.check(s.In(Metric))
 }
 
+// check returns what is wrong with sc for the display's dimension, or "": an
+// unknown unit or one of another dimension, no unit, a step that is negative, too
+// large or cannot be written in the form.
 func (s Display) check(sc UnitDisplay) string {
 	if _, ok := Find(sc.Unit); !ok {
 		return "there is no unit " + sc.Unit

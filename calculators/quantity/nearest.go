@@ -5,7 +5,8 @@ import "strings"
 // offeredUnits is how many units a parse error lists.
 const offeredUnits = 8
 
-// offered lists the first units of a dimension.
+// offered returns the symbols of the first offeredUnits units of a dimension,
+// separated by commas.
 func offered(d Dimension) string {
 	var names []string
 	for _, u := range Units(d) {
@@ -16,9 +17,10 @@ func offered(d Dimension) string {
 	return strings.Join(names, ", ")
 }
 
-// nearest finds the unit of a dimension with the least edit distance to the
-// typed one: at most 1, or 2 for a typed unit of five letters or more. A unit
-// that shares no letter with the typed one is not a match.
+// nearest returns the unit of a dimension with the least edit distance to the
+// typed one: at most 1, or 2 for a typed unit of five letters or more. Case is
+// ignored. ok is false if there is none; a unit that shares no letter with the
+// typed one is not a match.
 func nearest(typed string, d Dimension) (best Unit, ok bool) {
 	word := []rune(strings.ToLower(fold(typed)))
 	least := 2

@@ -10,9 +10,12 @@ import (
 // quantity of the trade.
 const limit = 1e300
 
-// number reads a number without a sign at the start of s: 12 000.5, 3/4,
-// 6 1/2, 6-1/2. whole reports whether it is a whole number without a
-// fraction or decimals; rest is the text behind it, without leading spaces.
+// number reads a number without a sign at the start of s: 12 000.5, 3/4, 6 1/2,
+// 6-1/2. whole reports whether it is a whole number without a fraction or
+// decimals; rest is the text behind it, without leading spaces. It returns an
+// error, and zeros, if s does not start with a digit or a mark and a digit, if the
+// marks do not fit the reader's, if a fraction is not proper, or if the number is
+// too big.
 func (p *parser) number(s string) (x float64, whole bool, rest string, err *ParseError) {
 	literal, rest := cutLiteral(s)
 	if strings.Trim(literal, ".,") == "" {
@@ -34,9 +37,10 @@ func (p *parser) number(s string) (x float64, whole bool, rest string, err *Pars
 	return p.fraction(x, whole, skip(rest))
 }
 
-// cutLiteral splits s behind its leading digits and marks. Groups of three
-// digits may be separated by one space: 12 000. A group before a slash is the
-// numerator of a fraction: 6 125/1000.
+// cutLiteral splits s behind its leading digits and marks; literal is "" if there
+// are none. Groups of three digits may be separated by one space, which literal
+// does not hold: 12 000. A group before a slash is the numerator of a fraction: 6
+// 125/1000.
 func cutLiteral(s string) (literal, rest string) {
 	i := digitsIn(s)
 	literal = s[:i]
@@ -53,7 +57,8 @@ func cutLiteral(s string) (literal, rest string) {
 	return literal + s[i:end], s[end:]
 }
 
-// exponentIn is the length of an exponent at the start of s: e5, E-3.
+// exponentIn returns the length in bytes of an exponent at the start of s: e5,
+// E-3. It returns 0 if there is none.
 func exponentIn(s string) int {
 	if s == "" || (s[0] != 'e' && s[0] != 'E') {
 		return 0
@@ -69,8 +74,9 @@ func exponentIn(s string) int {
 	return i + n
 }
 
-// oneMark checks the decimal mark and returns the literal with a point. The
-// other mark is an error with a hint; its meaning is not guessed.
+// oneMark returns the literal, which holds digits, points and commas, with a point
+// as its decimal mark. The mark that is not the reader's is an error with a hint,
+// since its meaning is not guessed, and so is a second mark; the text is then "".
 func (p *parser) oneMark(literal string) (string, *ParseError) {
 	mark, other := ".", ","
 	both, asDecimal, asGroups := errComma, errCommaDecimal, errCommaGroups
@@ -95,8 +101,9 @@ func (p *parser) oneMark(literal string) (string, *ParseError) {
 	return "", errTwoMarks.with("text", quote(literal))
 }
 
-// areGroups reports whether other separates groups of three digits in front of
-// the decimal mark.
+// areGroups reports whether other separates groups of exactly three digits in
+// front of the decimal mark and nowhere else; the first group has one to three
+// digits and does not begin with 0.
 func areGroups(literal, mark, other string) bool {
 	before, _, _ := strings.Cut(literal, mark)
 	if strings.Count(before, other) != strings.Count(literal, other) {
@@ -111,8 +118,12 @@ func areGroups(literal, mark, other string) bool {
 	return groups[0][0] != '0'
 }
 
-// fraction reads what may follow a number x: a slash and the denominator, or a
-// fraction added to a whole number. s has no leading spaces.
+// fraction reads what may follow a number x at the start of s: a slash and the
+// denominator, or a fraction added to a whole number. s has no leading spaces;
+// whole reports whether x is whole. It returns the value, whether it is whole, and
+// the text behind it: x, whole and s if no fraction follows. It returns an error
+// if x is not whole, if the added fraction is 1 or more, if a number but no
+// fraction follows a dash, or if divide does.
 func (p *parser) fraction(x float64, whole bool, s string) (float64, bool, string, *ParseError) {
 	if strings.HasPrefix(s, "/") && digitsIn(skip(s[1:])) > 0 {
 		if !whole {
@@ -145,7 +156,10 @@ func (p *parser) fraction(x float64, whole bool, s string) (float64, bool, strin
 	return x + part, false, rest, err
 }
 
-// divide reads a slash and a whole number and divides by it.
+// divide divides upper by the denominator at the start of s, which begins with a
+// slash and at least one digit, and returns the text behind it without leading
+// spaces. A denominator of 0, a number that is too big for a float64, and decimals
+// or a second slash behind the denominator are errors; x is then 0 and rest "".
 func (p *parser) divide(upper float64, s string) (x float64, rest string, err *ParseError) {
 	s = skip(s[1:])
 	n := digitsIn(s)

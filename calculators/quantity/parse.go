@@ -10,17 +10,18 @@ import (
 // is less than half as long.
 const typedLimit = 120
 
-// Parse reads a typed value: a number alone, which is in the display's unit
-// of the reader's system, or with any unit of the dimension. Lengths and times may
-// be given in two units (10' 6-1/2", 1 h 30 min). A sign may precede the value;
-// the caller checks whether a negative value is allowed. The value is in SI
-// and finite; on an error it is 0.
+// Parse reads a typed value: a number alone, which is in the display's unit of the
+// reader's system, or with any unit of the dimension. Lengths and times may be
+// given in two units (10' 6-1/2", 1 h 30 min). A sign may precede the value; the
+// caller checks whether a negative value is allowed. The value is in SI and
+// finite. An empty text, one of more than typedLimit bytes, and any other that is
+// no value of the dimension are errors; the value is then 0.
 //
 // A number alone is in feet for the form FeetInches, in inches for Inches. A
 // fraction alone is an error where the display's unit is a length other than
-// inches: 3/8 typed for feet may mean inches.
-// Degrees are a temperature or a difference according to the dimension of the
-// display: 20 °F typed for a difference is 20 F°.
+// inches: 3/8 typed for feet may mean inches. Degrees are a temperature or a
+// difference according to the dimension of the display: 20 °F typed for a
+// difference is 20 F°.
 func Parse(text string, display Display, style Style) (si float64, err *ParseError) {
 	p := &parser{display: display, style: style, text: text}
 	if len(text) > typedLimit {
@@ -58,9 +59,12 @@ type parser struct {
 	text    string // the typed text, normalized
 }
 
+// examples returns ways to write a value of the wanted dimension, for an error.
 func (p *parser) examples() string { return examples(p.display.Dim, p.style.System) }
 
-// value reads a number and its unit.
+// value reads all of s as a number with its unit or units, and returns the number
+// in the unit returned. A number alone is in the display's unit. It returns an
+// error if s is anything else.
 func (p *parser) value(s string) (float64, Unit, *ParseError) {
 	bare := p.display.unit(p.style.System)
 	x, whole, rest, err := p.number(s)
@@ -81,12 +85,15 @@ func (p *parser) value(s string) (float64, Unit, *ParseError) {
 	return p.compound(x, whole, u, tail)
 }
 
+// trailing returns the error of text behind a value.
 func (p *parser) trailing(rest string) *ParseError {
 	return errTrailing.with("rest", quote(rest), "examples", p.examples())
 }
 
-// unit reads the longest unit at the start of s. Only a unit of the wanted
-// dimension may have a tail: in 10ft3in the 3 is not an exponent.
+// unit reads the longest unit at the start of s. tail is the text behind it,
+// without leading spaces. Only a unit of the wanted dimension may have a tail: in
+// 10ft3in the 3 is not an exponent. An unknown unit and one of another dimension
+// are errors; tail is then "".
 func (p *parser) unit(s string) (u Unit, tail string, err *ParseError) {
 	u, known := lookup(s, p.display.Dim)
 	if !known {
@@ -101,8 +108,9 @@ func (p *parser) unit(s string) (u Unit, tail string, err *ParseError) {
 	return u, skip(tail), nil
 }
 
-// unitBefore finds the longest unit that is followed by other text. A unit of
-// the wanted dimension takes precedence.
+// unitBefore returns the longest unit at the start of s that is followed by other
+// text, and that text. A unit of the wanted dimension takes precedence. known is
+// false if there is none.
 func (p *parser) unitBefore(s string) (u Unit, tail string, known bool) {
 	for end := len(s) - 1; end > 0; end-- {
 		if !utf8.RuneStart(s[end]) || isLetter(s[end]) {
@@ -121,6 +129,8 @@ func (p *parser) unitBefore(s string) (u Unit, tail string, known bool) {
 
 func isLetter(c byte) bool { return 'a' <= c|0x20 && c|0x20 <= 'z' }
 
+// unknown returns the error of a typed unit that does not exist, with the nearest
+// unit if one is near.
 func (p *parser) unknown(typed string) *ParseError {
 	if p.display.Dim == Number {
 		return errKind(Number).with("examples", p.examples())

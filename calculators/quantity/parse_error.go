@@ -41,8 +41,8 @@ var (
 	errUnitClose    = ParseError{EN: "“{unit}” is not a unit known here. Did you mean {guess}?"}
 )
 
-// errKind is the error of a unit of another dimension. There is one text for
-// each wanted dimension, so that translations need no inflected slots.
+// errKind returns the error of a unit of another dimension than want. There is one
+// text for each wanted dimension, so that translations need no inflected slots.
 func errKind(want Dimension) ParseError {
 	k := kinds[want]
 	if want == Number {
@@ -51,8 +51,8 @@ func errKind(want Dimension) ParseError {
 	return ParseError{EN: "“{unit}” does not measure " + k.noun + ". Write " + k.noun + ", like {examples}."}
 }
 
-// AllParseErrors lists the English text of every parse error once, for
-// translation. The Slots are empty.
+// AllParseErrors returns every parse error once, for translation. The Slots are
+// empty.
 func AllParseErrors() []ParseError {
 	all := []ParseError{
 		errEmpty, errLong, errNoNumber, errTooBig, errTwoMarks,
@@ -75,8 +75,8 @@ func (t ParseError) with(namesAndValues ...string) *ParseError {
 	return &t
 }
 
-// Error is the English text with its slots filled. Slot values
-// are not expanded.
+// Error returns the English text with its slots filled. Slot values are not
+// expanded; a name without a slot remains in its braces.
 func (t *ParseError) Error() string {
 	var b strings.Builder
 	text := t.EN
@@ -92,6 +92,8 @@ func (t *ParseError) Error() string {
 	}
 }
 
+// slot returns the value of the slot with this name, or the name in braces if
+// there is none.
 func (t *ParseError) slot(name string) string {
 	for _, s := range t.Slots {
 		if s.Name == name {
@@ -104,7 +106,8 @@ func (t *ParseError) slot(name string) string {
 // quoteLimit is the longest quotation of typed text in an error, in letters.
 const quoteLimit = 24
 
-// quote shortens typed text for an error.
+// quote returns typed text for an error: cut to quoteLimit runes with an ellipsis
+// as the last one, and with U+FFFD for bytes that are not UTF-8.
 func quote(text string) string {
 	text = strings.ToValidUTF8(text, "\uFFFD")
 	if utf8.RuneCountInString(text) <= quoteLimit {
@@ -113,8 +116,8 @@ func quote(text string) string {
 	return string([]rune(text)[:quoteLimit-1]) + "…"
 }
 
-// examples are ways to write a value of the dimension, the reader's system
-// first.
+// examples returns ways to write a value of the dimension, separated by a comma,
+// the reader's system first.
 func examples(d Dimension, sys System) string {
 	k := kinds[d]
 	switch {

@@ -12,7 +12,9 @@ const noise = 1e-9
 // significant is the number of significant digits of a value without a step.
 const significant = 7
 
-// steps rounds q, a number of steps, to a whole number.
+// steps rounds q, a number of steps, to a whole number. A q within noise of a
+// whole number is that number in any direction of rounding. A half rounds away
+// from zero.
 func steps(q float64, rounding Rounding) float64 {
 	slack := noise * math.Max(1, math.Abs(q))
 	if on := math.Round(q); math.Abs(q-on) <= slack {
@@ -34,7 +36,7 @@ const tooFine = 1e15
 // finest is the largest number of decimals of a step.
 const finest = 9
 
-// places is how many decimals a multiple of step needs.
+// places returns how many decimals a multiple of step needs, at most finest.
 func places(step float64) int {
 	for n, scaled := 0, step; n < finest; n, scaled = n+1, scaled*10 {
 		if isWhole(scaled) {
@@ -44,17 +46,19 @@ func places(step float64) int {
 	return finest
 }
 
-// isDecimal reports whether multiples of step can be written in full.
+// isDecimal reports whether multiples of step can be written in full with nine
+// decimals; true for 0.
 func isDecimal(step float64) bool { return step == 0 || isWhole(step*1e9) }
 
-// isWhole reports whether x is a whole number from 1 on, within binary rounding.
+// isWhole reports whether x is a whole number of at least 1, within binary
+// rounding.
 func isWhole(x float64) bool {
 	return x > 0.5 && math.Abs(x-math.Round(x)) <= 1e-12*x
 }
 
-// rounded rounds a value for writing: decimals is the number of digits after
-// the mark, or -1 for up to 7 significant digits. The value is the float64
-// nearest to the written digits, the same as parsing them gives.
+// rounded rounds x, in the unit of sc, for writing: decimals is the number of
+// digits after the mark, or -1 for up to 7 significant digits. The value is the
+// float64 nearest to the written digits, the same as parsing them gives.
 func rounded(x float64, sc UnitDisplay) (value float64, decimals int) {
 	switch {
 	case sc.Step > 0 && math.Abs(x/sc.Step) < tooFine:
@@ -67,13 +71,14 @@ func rounded(x float64, sc UnitDisplay) (value float64, decimals int) {
 	return reread(strconv.FormatFloat(x, 'e', significant-1, 64)), -1
 }
 
+// reread returns the float64 nearest to decimal digits, never minus zero.
 func reread(digits string) float64 {
 	x, _ := strconv.ParseFloat(digits, 64)
 	return x + 0 // + 0: never minus zero
 }
 
-// inUnit converts to a unit. Near the zero of a temperature scale it returns 0
-// instead of the rounding error of the offset.
+// inUnit converts an SI value to a unit. Near the zero of a temperature scale it
+// returns 0 instead of the rounding error of the offset.
 func inUnit(si float64, u Unit) float64 {
 	x := u.FromSI(si)
 	if math.Abs(x) <= 1e-12*u.Offset {
@@ -82,8 +87,8 @@ func inUnit(si float64, u Unit) float64 {
 	return x
 }
 
-// Round returns the SI value that Format writes and Parse reads back. NaN and
-// infinities are returned unchanged.
+// Round returns an SI value rounded as the display says: the value that Format
+// writes and Parse reads back. NaN and infinities are returned unchanged.
 func Round(si float64, display Display, sys System) float64 {
 	u, sc := display.unit(sys), display.In(sys)
 	if math.IsNaN(si) || math.IsInf(si, 0) {
@@ -103,8 +108,9 @@ func Round(si float64, display Display, sys System) float64 {
 // division of a tape.
 const finestDefault = 1.0 / 16
 
-// wholeSteps rounds a length to steps of inches; ok is false if there are more
-// steps than a float64 can count.
+// wholeSteps returns a length, si in metres, in inches rounded to the step and in
+// the direction of sc; a step of 0 is 1/16 in. ok is false if there are more steps
+// than a float64 can count; the result is then not rounded reliably.
 func wholeSteps(si float64, sc UnitDisplay) (inches float64, ok bool) {
 	step := sc.Step
 	if step == 0 {

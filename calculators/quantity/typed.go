@@ -17,17 +17,17 @@ var asciiSigns = strings.NewReplacer(
 	"⅐", " 1/7", "⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8", "⅑", " 1/9", "⅒", " 1/10",
 )
 
-// normalized returns typed text with ASCII signs and without spaces around it.
-// Two apostrophes are an inch mark.
+// normalized returns typed text with the signs of asciiSigns replaced by ASCII
+// ones and without spaces around it. Two apostrophes are an inch mark.
 func normalized(text string) string {
 	text = strings.ReplaceAll(asciiSigns.Replace(text), "''", `"`)
 	return strings.TrimSpace(text)
 }
 
-// skip drops leading spaces.
+// skip returns s without leading spaces.
 func skip(s string) string { return strings.TrimLeft(s, " ") }
 
-// digitsIn counts the digits at the start of s.
+// digitsIn returns the number of ASCII digits at the start of s.
 func digitsIn(s string) int {
 	n := 0
 	for n < len(s) && isDigit(s[n]) {

@@ -18,10 +18,10 @@ func (u Unit) ToSI(x float64) float64 { return (x + u.Offset) * u.Scale }
 // FromSI converts an SI value to the unit.
 func (u Unit) FromSI(si float64) float64 { return si/u.Scale - u.Offset }
 
-// Find finds a unit by its symbol or an alias: ft³, ft^3, ft3, pcf. If a
-// symbol has two dimensions (lb is a mass, and in the trade a force), Find
-// returns the unit whose printed symbol it is. The empty symbol is the unit of
-// a number.
+// Find returns a unit by its symbol or an alias: ft³, ft^3, ft3, pcf. Case counts.
+// If a symbol has two dimensions (lb is a mass, and in the trade a force), Find
+// returns the unit whose printed symbol it is. The empty symbol is the unit of a
+// number. It returns false for an unknown symbol.
 func Find(symbol string) (Unit, bool) {
 	for i := range units {
 		if units[i].Symbol == symbol {
@@ -45,9 +45,10 @@ func Units(d Dimension) []Unit {
 	return of
 }
 
-// lookup finds a typed unit. A unit of the wanted dimension takes precedence, so
+// lookup returns a typed unit. A unit of the wanted dimension takes precedence, so
 // that lb is a force where a force is asked for. An exact match takes precedence
-// over one that ignores case.
+// over one that ignores case. It returns false for an unknown or empty unit; the
+// unit may be of another dimension than want.
 func lookup(typed string, want Dimension) (Unit, bool) {
 	name := fold(typed)
 	if name == "" {
@@ -73,6 +74,8 @@ func lookup(typed string, want Dimension) (Unit, bool) {
 // prefixed with a tilde, the name in lower case.
 var directory = newDirectory()
 
+// newDirectory returns the indexes of the units by each folded symbol and alias,
+// and in lower case behind "~".
 func newDirectory() map[string][]int {
 	places := map[string][]int{}
 	add := func(name string, i int) {
@@ -89,9 +92,10 @@ func newDirectory() map[string][]int {
 	return places
 }
 
-// fold maps the ways to type a unit to one form: lb / ft^3, lb/ft³ and lb/ft3
-// are the same, and so are ft·lbf and ft lbf, cu. yd. and cu yd. A space before
-// a digit is kept: in 10 ft 3 the 3 is not an exponent.
+// fold returns a typed unit in the form that the directory holds: lb / ft^3,
+// lb/ft³ and lb/ft3 give the same, and so do ft·lbf and ft lbf, cu. yd. and cu yd.
+// A space before a digit is kept: in 10 ft 3 the 3 is not an exponent. Case is
+// kept.
 func fold(unit string) string {
 	unit = strings.TrimSpace(unit)
 	if onlyLetters(unit) {
@@ -122,7 +126,8 @@ func fold(unit string) string {
 	return b.String()
 }
 
-// onlyLetters reports whether fold would leave a unit unchanged, as for most.
+// onlyLetters reports whether a unit consists of ASCII letters, so that fold would
+// not change it, as for most.
 func onlyLetters(unit string) bool {
 	for i := 0; i < len(unit); i++ {
 		if !isLetter(unit[i]) {

@@ -12,10 +12,10 @@ const thinSpace = "\u202F"
 // noValue is written for NaN and infinities, which callers refuse before.
 const noValue = "—"
 
-// Format writes a value rounded for the field, with its unit: 9' 0", 2.75 m,
-// 150 lb/ft³. Parse reads back the value of Round. A Decimal
-// display without a step writes whole numbers in full and others with up to 7
-// significant digits.
+// Format returns a value, si in SI, rounded as the display says, with its unit: 9'
+// 0", 2.75 m, 150 lb/ft³. Parse reads back the value of Round. A Decimal display
+// without a step gives whole numbers in full and others with up to 7 significant
+// digits. NaN and infinities give noValue.
 func Format(si float64, display Display, style Style) string {
 	u, sc := display.unit(style.System), display.In(style.System)
 	if math.IsNaN(si) || math.IsInf(si, 0) {
@@ -31,8 +31,9 @@ func Format(si float64, display Display, style Style) string {
 	return withUnit(written(x, decimals, style.Mark), u)
 }
 
-// Exact writes a value unrounded, with up to 7 significant digits, as a
-// decimal number in the display's unit: 10.54167 ft.
+// Exact returns a value, si in SI, unrounded, with up to 7 significant digits, as
+// a decimal number in the display's unit: 10.54167 ft. NaN and infinities give
+// noValue.
 func Exact(si float64, display Display, style Style) string {
 	u := display.unit(style.System)
 	if math.IsNaN(si) || math.IsInf(si, 0) {
@@ -41,7 +42,8 @@ func Exact(si float64, display Display, style Style) string {
 	return withUnit(written(inUnit(si, u), -1, style.Mark), u)
 }
 
-// withUnit puts the unit behind a number; % and ° follow it without a space.
+// withUnit returns a number with the unit behind it; % and ° follow it without a
+// space. A unit without a symbol leaves the number unchanged.
 func withUnit(number string, u Unit) string {
 	switch u.Symbol {
 	case "":
@@ -52,8 +54,9 @@ func withUnit(number string, u Unit) string {
 	return number + " " + u.Symbol
 }
 
-// written writes a number with a fixed number of decimals, or, for -1, with
-// up to 7 significant digits and no zeros at the end.
+// written returns a number with a fixed number of decimals, or, for -1, with up to
+// 7 significant digits and no zeros at the end. A whole part of five or more
+// digits is grouped in threes. Zero has no sign.
 func written(x float64, decimals int, mark Mark) string {
 	var digits string
 	if decimals >= 0 {
@@ -77,8 +80,8 @@ func written(x float64, decimals int, mark Mark) string {
 	return whole
 }
 
-// shortest writes up to 7 significant digits; very large and very small
-// numbers are written with an exponent.
+// shortest returns x, at least 0, with up to 7 significant digits and a decimal
+// point; very large and very small numbers have an exponent.
 func shortest(x float64) string {
 	x = reread(strconv.FormatFloat(x, 'e', significant-1, 64))
 	if x != 0 && (x < 1e-6 || x >= tooFine) {
@@ -87,7 +90,8 @@ func shortest(x float64) string {
 	return strconv.FormatFloat(x, 'f', -1, 64)
 }
 
-// grouped separates groups of three digits if there are five or more.
+// grouped returns digits in groups of three, separated by thin spaces, if there
+// are five or more; fewer are unchanged.
 func grouped(digits string) string {
 	if len(digits) < 5 {
 		return digits

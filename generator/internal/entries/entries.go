@@ -10,8 +10,9 @@ import (
 	"coursebook/generator/search"
 )
 
-// Of lists what the search finds in a language: sections of pages, terms of the
-// glossary, calculators.
+// Of returns what the search finds in the language l: the sections of its pages,
+// the terms of its glossary, and the calculators of forms, which are in that
+// language.
 func Of(s *site.Site, l *site.Language, forms []*form.Form) []search.Entry {
 	var list []search.Entry
 	for _, p := range s.Pages {
@@ -26,6 +27,10 @@ func Of(s *site.Site, l *site.Language, forms []*form.Form) []search.Entry {
 	return list
 }
 
+// ofPage returns an entry for each section of a page, or for each term of a
+// glossary page. The summary is part of the first section's text. Sections of a
+// lesson are secondary, so that a procedure comes before the lesson that teaches
+// it.
 func ofPage(p *site.Page) []search.Entry {
 	var list []search.Entry
 	if p.Header.Kind == page.Glossary {
@@ -51,7 +56,8 @@ func ofPage(p *site.Page) []search.Entry {
 	return list
 }
 
-// textOf is what a calculator is found by.
+// textOf returns the text by which a calculator is found: its purpose and the
+// labels of its inputs, columns and outputs.
 func textOf(f *form.Form) string {
 	parts := []string{f.Purpose}
 	for _, field := range f.Fields {

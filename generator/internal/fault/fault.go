@@ -23,7 +23,7 @@ const (
 	Warning
 )
 
-// String returns the word shown to the author.
+// String returns the word shown to the author: error or warning.
 func (s Severity) String() string {
 	if s == Warning {
 		return "warning"
@@ -115,6 +115,7 @@ func (l *List) Errors() int { return count(l.All(), Error) }
 // Warnings counts the distinct warnings.
 func (l *List) Warnings() int { return count(l.All(), Warning) }
 
+// count returns the number of faults of a severity.
 func count(faults []Fault, s Severity) int {
 	n := 0
 	for _, f := range faults {

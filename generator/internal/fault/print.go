@@ -95,9 +95,10 @@ func blank(part string) string {
 	return strings.Repeat(" ", utf8.RuneCountInString(part))
 }
 
-// window cuts a long line to maxShown runes around the column, marks the cuts with
-// an ellipsis, and returns the column within the result. A column past the end of
-// the line is moved to just after it.
+// window returns a line cut to maxShown runes around the column, with an ellipsis
+// at each cut, and the column within the result. A line of at most maxShown runes
+// is returned unchanged. A column past the end of the line is moved to just after
+// it; 0 remains 0.
 func window(source string, col int) (string, int) {
 	n := utf8.RuneCountInString(source)
 	col = min(col, n+1)
@@ -125,8 +126,8 @@ func window(source string, col int) (string, int) {
 	return cut, col
 }
 
-// escape shows bytes that are not UTF-8 and runes that are invisible, move the
-// cursor or turn the writing direction as \xNN or \uNNNN.
+// escape returns s with bytes that are not UTF-8, and runes that hidden reports,
+// written as \xNN, \uNNNN or \UNNNNNNNN. Other text is unchanged.
 func escape(s string) string {
 	if !strings.ContainsFunc(s, hidden) && utf8.ValidString(s) {
 		return s

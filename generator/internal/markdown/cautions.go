@@ -11,8 +11,9 @@ import (
 	"github.com/yuin/goldmark/ast"
 )
 
-// quote writes a block quote, or a caution if the quote begins with a signal word
-// of ANSI Z535 (DANGER, WARNING, …). A caution without text is an error.
+// quote writes a block quote, or a caution if the quote begins with a bold signal
+// word of ANSI Z535 (DANGER, WARNING, …). A caution is added to the page; one
+// without text is reported as an error and added all the same.
 func (w *walker) quote(n *ast.Blockquote) {
 	lead := w.lead(n.FirstChild())
 	level, word := "", ""
@@ -45,7 +46,8 @@ func (w *walker) quote(n *ast.Blockquote) {
 	w.page.Cautions = append(w.page.Cautions, c)
 }
 
-// cautionClass is the class of a caution; the level of that name has no other.
+// cautionClass returns the class attribute of a caution: "caution" and the level.
+// For the level caution it is "caution" alone.
 func cautionClass(level string) string {
 	if level == "caution" {
 		return "caution"
@@ -53,7 +55,9 @@ func cautionClass(level string) string {
 	return "caution " + level
 }
 
-// signalText writes what follows the signal word in its paragraph.
+// signalText writes, as one paragraph, what follows the signal word lead in the
+// block n. It drops the spaces, colons and points between the two. It writes
+// nothing if nothing follows.
 func (w *walker) signalText(n, lead ast.Node) {
 	from := lead.NextSibling()
 	if t, ok := from.(*ast.Text); ok {
@@ -76,9 +80,11 @@ func (w *walker) signalText(n, lead ast.Node) {
 	w.raw("</p>")
 }
 
-// level is the level of a signal word. A word in capitals that is none, and a
-// signal word that is not in capitals, are faults: a caution must not pass for
-// a quotation.
+// level returns the level of a signal word, "" for a word that is none. A signal
+// word that is not in capitals is reported as an error and has its level. A word
+// of more than three letters in capitals that is no signal word is reported as an
+// error, since a caution must not pass for a quotation; its level is that of the
+// nearest signal word, or "".
 func (w *walker) level(lead ast.Node, word string) string {
 	if level, ok := signals[word]; ok {
 		return level
@@ -101,6 +107,7 @@ func (w *walker) level(lead ast.Node, word string) string {
 	return level
 }
 
+// allLetters reports whether s is longer than three bytes and holds letters only.
 func allLetters(s string) bool {
 	return len(s) > 3 && !slices.ContainsFunc([]rune(s), func(r rune) bool { return !unicode.IsLetter(r) })
 }

@@ -24,8 +24,12 @@ func hasChecks(n ast.Node) bool {
 	return false
 }
 
+// isChecked reports whether the block n begins with a check box, ticked or not. n
+// may be nil.
 func isChecked(n ast.Node) bool { return checkBox(n) != nil }
 
+// checkBox returns the check box that the block n begins with; nil if there is
+// none or n is nil.
 func checkBox(n ast.Node) *extast.TaskCheckBox {
 	if n == nil {
 		return nil
@@ -34,7 +38,8 @@ func checkBox(n ast.Node) *extast.TaskCheckBox {
 	return box
 }
 
-// checks writes a task list.
+// checks writes a task list. A numbered list is reported as an error, one of more
+// than mostChecks lines outside a course as a warning; both are written.
 func (w *walker) checks(n *ast.List) {
 	if n.IsOrdered() {
 		w.errorAt(n.FirstChild().Pos(), "check-numbered", "start the line with - [ ] instead of a number",
@@ -52,6 +57,9 @@ func (w *walker) checks(n *ast.List) {
 	w.raw("</ul>")
 }
 
+// check writes one line of a task list and adds it to the page's checks. A line
+// without a check box is reported as an error and written without one; a line
+// without text is reported as an error, a ticked one as a warning.
 func (w *walker) check(item ast.Node) {
 	first := item.FirstChild()
 	box := checkBox(first)
@@ -93,8 +101,8 @@ func (w *walker) check(item ast.Node) {
 	w.raw("</li>")
 }
 
-// checkID names a check by its page and its text: a tick survives a new order
-// of the list, and is lost when the check says something else.
+// checkID returns a new id from the page's slug and a hash of the check's text: a
+// tick survives a new order of the list, and is lost when the text changes.
 func (w *walker) checkID(text string) string {
 	h := fnv.New32a()
 	h.Write([]byte(text))

@@ -8,7 +8,8 @@ import (
 	"github.com/yuin/goldmark/ast"
 )
 
-// fence writes a fenced block: a place, or code.
+// fence writes a fenced block: a place if its info string names one, otherwise
+// code.
 func (w *walker) fence(n *ast.FencedCodeBlock) {
 	name := ""
 	if n.Info != nil {
@@ -20,9 +21,12 @@ func (w *walker) fence(n *ast.FencedCodeBlock) {
 	w.code(n, name)
 }
 
+// indentedCode writes an indented block as code without a language.
 func (w *walker) indentedCode(n *ast.CodeBlock) { w.code(n, "") }
 
-// code writes code; a known language is coloured through classes alone.
+// code writes code. The first word of info is its language; a known one is
+// coloured through classes alone. An unknown language is reported as a warning and
+// written without colours, as code without a language is.
 func (w *walker) code(n ast.Node, info string) {
 	text := string(n.Lines().Value(w.src))
 	w.plain.WriteString(text)

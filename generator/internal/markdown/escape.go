@@ -9,6 +9,8 @@ var (
 	attributeEscaper = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&#34;")
 )
 
+// escapeText returns s with & and < replaced by character references, for text
+// between tags. Other text is returned unchanged.
 func escapeText(s string) string {
 	if strings.IndexByte(s, '&') < 0 && strings.IndexByte(s, '<') < 0 {
 		return s
@@ -16,6 +18,8 @@ func escapeText(s string) string {
 	return textEscaper.Replace(s)
 }
 
+// escapeAttribute returns s with &, <, > and " replaced by character references,
+// for an attribute in double quotes.
 func escapeAttribute(s string) string {
 	if !strings.ContainsAny(s, `&<>"`) {
 		return s

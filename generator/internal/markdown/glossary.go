@@ -18,6 +18,10 @@ func (w *walker) glossary(n *ast.List) {
 	w.raw("</ul>")
 }
 
+// term writes one item of a glossary and adds it to the page's terms. An item that
+// does not begin with bold text is reported as an error and is no term. A term
+// that is defined above (case ignored) and a term without a definition are errors
+// and are added all the same.
 func (w *walker) term(item ast.Node) {
 	first := item.FirstChild()
 	lead := w.lead(first)
@@ -57,8 +61,10 @@ func (w *walker) term(item ast.Node) {
 	w.page.Terms = append(w.page.Terms, t)
 }
 
-// definition parts "(also: other, words): definition" into the other names and
-// the definition.
+// definition splits "(also: other, words): definition" into the other names and
+// the definition. Without such a parenthesis at the start, also is nil and def is
+// the text. Colons, dashes and spaces before the definition are dropped; it is ""
+// if nothing is left.
 func definition(text string) (also []string, def string) {
 	if rest, ok := strings.CutPrefix(text, "("); ok {
 		inner, after, closed := strings.Cut(rest, ")")

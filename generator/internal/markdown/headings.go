@@ -14,8 +14,9 @@ import (
 // its kind starts from.
 type ids map[string]int
 
-// take makes an id of a text: its letters and digits in lower case, of every
-// script, with hyphens between the words. A second of the same gets -2.
+// take returns a new id for a text: its letters and digits in lower case, of every
+// script, with hyphens between the words. The second of the same gets -2, the
+// third -3. A text without letters and digits takes fallback as its base.
 func (s ids) take(text, fallback string) string {
 	base := slug(text)
 	if base == "" {
@@ -31,6 +32,9 @@ func (s ids) take(text, fallback string) string {
 	return id
 }
 
+// slug returns the letters, digits and combining marks of a text in lower case,
+// with one hyphen for each run of other characters between them. An apostrophe is
+// dropped. The result is "" for a text without letters and digits.
 func slug(text string) string {
 	var b strings.Builder
 	gap := false
@@ -50,7 +54,9 @@ func slug(text string) string {
 	return b.String()
 }
 
-// heading writes a heading and opens its section.
+// heading writes a heading, adds it to the page and opens its section. A heading
+// of the first level is an error and is written as the second; an empty heading is
+// an error, a skipped level a warning.
 func (w *walker) heading(n *ast.Heading) {
 	w.endSection()
 	text := w.plainOf(n)
@@ -78,6 +84,8 @@ func (w *walker) heading(n *ast.Heading) {
 	w.begin = w.plain.Len() // the title of a section is not part of its text
 }
 
+// lastLevel returns the level of the page's last heading so far, 1 if there is
+// none.
 func (w *walker) lastLevel() int {
 	if n := len(w.page.Headings); n > 0 {
 		return w.page.Headings[n-1].Level

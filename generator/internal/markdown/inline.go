@@ -20,8 +20,8 @@ type mode struct {
 	cell   bool // in a table or a heading, where a point ends no sentence
 }
 
-// inlines writes a node and its siblings. Neighbouring texts are joined first,
-// because an amount may continue on the next line.
+// inlines writes n and its later siblings; nil writes nothing. Neighbouring texts
+// are joined first, because an amount may continue on the next line.
 func (w *walker) inlines(n ast.Node, m mode) {
 	for n != nil {
 		if _, ok := n.(*ast.Text); !ok {
@@ -55,8 +55,9 @@ func (w *walker) inlines(n ast.Node, m mode) {
 	}
 }
 
-// plainRun is the text of a node that needs no decoding and has no text behind
-// it. Most nodes are such; their text is not copied.
+// plainRun returns the text of a node as a part of the body, without a copy. It
+// returns false for a node that has another text or a line break behind it, or
+// whose text must be decoded.
 func (w *walker) plainRun(t *ast.Text) (string, bool) {
 	if _, more := t.NextSibling().(*ast.Text); more || t.HardLineBreak() || t.SoftLineBreak() {
 		return "", false
@@ -69,7 +70,9 @@ func (w *walker) plainRun(t *ast.Text) (string, bool) {
 	return text, t.IsRaw() || !strings.ContainsAny(text, `\&`)
 }
 
-// run writes a run of text, with its amounts in both systems of units.
+// run writes decoded text, with its amounts in both systems of units. offset is
+// its first byte in the body, for the line numbers of its amounts; below 0 it is
+// unknown. last means that the block ends behind the text.
 func (w *walker) run(text string, offset int, last bool, m mode) {
 	at, line := 0, 0
 	for {
@@ -89,7 +92,8 @@ func (w *walker) run(text string, offset int, last bool, m mode) {
 	w.bare(text[at:], m)
 }
 
-// bare writes text without amounts.
+// bare writes text without amounts. Where m permits terms, the glossary's terms in
+// it are linked later. An empty text writes nothing.
 func (w *walker) bare(text string, m mode) {
 	if text == "" {
 		return
@@ -102,7 +106,7 @@ func (w *walker) bare(text string, m mode) {
 	}
 }
 
-// addText adds text to the plain text and the prose.
+// addText adds text to the plain text and the prose, each line feed as a space.
 func (w *walker) addText(text string) {
 	if strings.IndexByte(text, '\n') >= 0 {
 		text = strings.ReplaceAll(text, "\n", " ")
@@ -111,8 +115,10 @@ func (w *walker) addText(text string) {
 	w.prose.WriteString(text)
 }
 
-// amount writes an amount: both writings, of which the reader's choice of
-// units shows one.
+// amount writes an amount in both units, of which the reader's choice shows one,
+// and adds it to the page's amounts. text is as the author wrote it, line its line
+// in the file. If the author's two figures differ by more than amount.MaxApart,
+// that is a warning.
 func (w *walker) amount(text string, a amount.Found, line int) {
 	own := strings.ReplaceAll(text, "\n", " ")
 	// The clone keeps the page from holding on to its whole body.
@@ -131,7 +137,8 @@ func (w *walker) amount(text string, a amount.Found, line int) {
 	w.out = appendPair(w.out, a)
 }
 
-// inline writes a node that is no text.
+// inline writes a node that is no text. A check box and a kind of node that is not
+// known write nothing.
 func (w *walker) inline(n ast.Node, m mode) {
 	switch n := n.(type) {
 	case *ast.String:
@@ -158,12 +165,15 @@ func (w *walker) inline(n ast.Node, m mode) {
 	}
 }
 
+// wrap writes the children of n inside an element with the given tag.
 func (w *walker) wrap(tag string, n ast.Node, m mode) {
 	w.raw("<" + tag + ">")
 	w.inlines(n.FirstChild(), m)
 	w.raw("</" + tag + ">")
 }
 
+// codeSpan writes code within text, a line feed in it as a space. It does not
+// count as prose.
 func (w *walker) codeSpan(n *ast.CodeSpan) {
 	w.raw("<code>")
 	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
@@ -176,11 +186,14 @@ func (w *walker) codeSpan(n *ast.CodeSpan) {
 	w.raw("</code>")
 }
 
-// plainOf is the text of a node without any markup.
+// plainOf returns the text below a node without markup and without space at its
+// ends; "" if there is none.
 func (w *walker) plainOf(n ast.Node) string {
 	return string(bytes.TrimSpace(w.collect(nil, n)))
 }
 
+// collect appends the text below n to b and returns it. Escapes and references are
+// decoded outside code, a line break is a space, and raw HTML is kept as written.
 func (w *walker) collect(b []byte, n ast.Node) []byte {
 	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
 		switch c := c.(type) {

@@ -23,8 +23,9 @@ const (
 // isMark holds the bytes that are marks of emphasis and links.
 var isMark = [256]bool{'*': true, '_': true, '~': true, '[': true, ']': true}
 
-// overLimit reports the first line that takes the page beyond a limit. It
-// looks at the text alone, and counts signs in code and behind backslashes too.
+// overLimit reports whether a line takes the page beyond one of the limits most…
+// of this file, and reports the first such line as an error. It looks at the text
+// alone, and counts marks in code and behind backslashes too.
 func (w *walker) overLimit() bool {
 	var run lineRun
 	page, cells := 0, 0
@@ -72,8 +73,8 @@ type lineRun struct {
 	columns int // of the widest table that the lines can be
 }
 
-// add counts a line with its marks and returns by how many cells the table
-// grows.
+// add counts a line with its number of marks, and returns by how many cells the
+// table that the lines may be has grown.
 func (l *lineRun) add(line []byte, marks int) int {
 	before := l.count * l.columns
 	l.count++
@@ -82,8 +83,8 @@ func (l *lineRun) add(line []byte, marks int) int {
 	return l.count*l.columns - before
 }
 
-// countMarks counts the marks in a line. A line of stars or underlines alone is
-// a rule.
+// countMarks returns the number of bytes * _ ~ [ ] in a line. It returns 0 for a
+// thematic break: three or more * or _ alone, indented by less than four spaces.
 func countMarks(line []byte) (n int) {
 	for _, c := range line {
 		if isMark[c] {
@@ -96,7 +97,9 @@ func countMarks(line []byte) (n int) {
 	return n
 }
 
-// isRule reports whether a line is one sign over and over, with or without spaces.
+// isRule reports whether a line holds only hyphens, only asterisks or only
+// underscores, apart from spaces and tabs. One character suffices, and it is true
+// for a blank line.
 func isRule(line []byte) bool {
 	rest := bytes.Trim(line, " \t\n")
 	for _, sign := range []string{"-", "*", "_"} {
@@ -107,9 +110,9 @@ func isRule(line []byte) bool {
 	return false
 }
 
-// columns is the number of columns of the table whose second line this may be:
-// hyphens, colons and bars, also within quotations and lists. Any other line
-// gives 0.
+// columns returns the number of columns of the table whose delimiter row this line
+// may be: hyphens, colons, bars and spaces only, also behind the marks of
+// quotations and lists. Any other line gives 0.
 func columns(line []byte) int {
 	rest := bytes.Trim(line, " \t\n>*+.)0123456789")
 	if len(rest) == 0 || len(bytes.Trim(rest, "-:| \t")) > 0 {
@@ -118,9 +121,10 @@ func columns(line []byte) int {
 	return len(bytes.FieldsFunc(rest, func(r rune) bool { return r == '|' }))
 }
 
-// expands counts the address and title of a link or picture. It reports a page
-// whose links take more from definitions than they may, once, and returns false
-// from then on.
+// expands adds the bytes of a link's or picture's address and title to the count
+// of the page, and reports whether the count is within the length of the body plus
+// mostExpanded. The first link beyond it is reported as an error at offset; the
+// caller must not write a link for which the result is false.
 func (w *walker) expands(offset int, address, title []byte) bool {
 	most := len(w.src) + mostExpanded // what the links themselves contain is part of the page
 	before := w.expanded
@@ -132,8 +136,9 @@ func (w *walker) expands(offset int, address, title []byte) bool {
 	return w.expanded <= most
 }
 
-// markers counts the marks of quotations and lists that a line starts with. A
-// line of hyphens or stars alone is a rule.
+// markers returns the number of quotation marks (>) and list marks (- * + . )
+// before a space) that a line starts with. For a thematic break and a blank line
+// it returns 0.
 func markers(line []byte) (n int) {
 	if isRule(line) {
 		return 0

@@ -4,9 +4,10 @@ import (
 	"coursebook/generator/internal/markdown/amount"
 )
 
-// Line is the HTML of a text of the model, such as a step's or a check's, on
-// a page of its own kind: its amounts in both systems of units and its lead,
-// the first bytes, in bold. Links and other markup are gone from such a text.
+// Line returns the HTML of a text of the model, such as a step's or a check's,
+// with its amounts in both systems of units. Its first lead bytes are in bold;
+// none are if lead is 0 or less, or beyond the text. The text holds no links and
+// no other markup.
 func Line(text string, lead int, finder *amount.Finder) string {
 	if lead <= 0 || lead > len(text) {
 		return string(appendLine(nil, text, finder))
@@ -15,6 +16,8 @@ func Line(text string, lead int, finder *amount.Finder) string {
 	return string(appendLine(append(out, "</strong>"...), text[lead:], finder))
 }
 
+// appendLine appends the HTML of text to out and returns it, with the amounts that
+// finder finds in both systems of units.
 func appendLine(out []byte, text string, finder *amount.Finder) []byte {
 	at := 0
 	for {
@@ -32,8 +35,8 @@ func appendLine(out []byte, text string, finder *amount.Finder) []byte {
 	}
 }
 
-// appendPair writes an amount in both systems of units, the author's own
-// marked.
+// appendPair appends an amount in both systems of units to out and returns it. The
+// writings that the author gave have the class own.
 func appendPair(out []byte, a amount.Found) []byte {
 	out = append(out, `<span class="q"><span class="us`...)
 	out = appendOwn(out, a.Own == amount.US || a.Own == amount.Both)
@@ -44,7 +47,8 @@ func appendPair(out []byte, a amount.Found) []byte {
 	return append(out, `</span></span>`...)
 }
 
-// appendOwn closes the class of a writing.
+// appendOwn appends the end of a class attribute and of its tag, with the class
+// own if the author gave this writing.
 func appendOwn(out []byte, own bool) []byte {
 	if own {
 		out = append(out, " own"...)

@@ -9,7 +9,9 @@ import (
 	"github.com/yuin/goldmark/ast"
 )
 
-// link writes a link, with a gap for its address.
+// link writes a link with a gap for its address, and adds it to the page's links.
+// A link beyond the limit of expands is written as its text alone. A link without
+// text and without a picture is reported as an error.
 func (w *walker) link(n *ast.Link, m mode) {
 	if !w.expands(n.Pos(), n.Destination, n.Title) {
 		w.inlines(n.FirstChild(), m)
@@ -26,7 +28,9 @@ func (w *walker) link(n *ast.Link, m mode) {
 	w.raw("</a>")
 }
 
-// autoLink writes an address in angle brackets.
+// autoLink writes an address in angle brackets as a link to itself, that of an
+// e-mail with mailto: before it. target refuses some addresses, mailto: among
+// them.
 func (w *walker) autoLink(n *ast.AutoLink, m mode) {
 	label := string(n.Label(w.src))
 	target := label
@@ -41,6 +45,8 @@ func (w *walker) autoLink(n *ast.AutoLink, m mode) {
 	w.raw("</a>")
 }
 
+// openLink adds l to the page's links and writes its start tag with a gap for the
+// address. An empty title writes no title.
 func (w *walker) openLink(l page.Link, title string) {
 	w.raw("<a")
 	w.gap(link, len(w.page.Links))
@@ -51,8 +57,11 @@ func (w *walker) openLink(l page.Link, title string) {
 	w.page.Links = append(w.page.Links, l)
 }
 
-// target checks the form of a link; it returns "" for one that must not be
-// followed. Whether it leads anywhere is seen once all pages are known.
+// target returns dest unchanged if its form is allowed: a file name, a #fragment,
+// or an address with the scheme https or calc. Any other form is reported as an
+// error at the byte offset of the body and gives "": an empty address, a control
+// character, a space at an end, another scheme, //, a backslash, or a path with a
+// slash. Whether the link leads to a page is not checked here.
 func (w *walker) target(dest string, offset int) string {
 	scheme := schemeOf(dest)
 	switch {
@@ -80,8 +89,9 @@ func (w *walker) target(dest string, offset int) string {
 	return ""
 }
 
-// schemeOf reads a link's scheme as a browser does: control characters and
-// spaces are passed over, case does not count.
+// schemeOf returns the scheme of a link without its colon, in lower case, as a
+// browser reads it: spaces and control characters are skipped. It returns "" if
+// there is none.
 func schemeOf(dest string) string {
 	var b strings.Builder
 	for _, r := range dest {

@@ -40,6 +40,8 @@ type Document struct {
 // concurrent use.
 var blocks = newParser()
 
+// newParser returns a parser of CommonMark with tables, strikethrough and task
+// lists.
 func newParser() parser.Parser {
 	p := parser.NewParser(
 		parser.WithBlockParsers(parser.DefaultBlockParsers()...),
@@ -57,18 +59,21 @@ func newParser() parser.Parser {
 	return p
 }
 
-// Parse reads a page. mark is the decimal mark of the page's language. After
-// faults the document holds what could be read.
+// Parse parses a page. mark is the decimal mark of the page's language. It adds
+// errors and warnings to faults and never returns nil: after faults the document
+// holds what could be read, without a body if the page exceeds a limit of its
+// size.
 func Parse(f source.File, mark quantity.Mark, faults *fault.List) *Document {
 	return parseFor(f, mark, true, faults)
 }
 
-// ParseToShow is Parse without Page.Prose, which only the check of how a page
-// reads has a use for.
+// ParseToShow is Parse without Page.Prose, which only the check of the reading
+// grade uses.
 func ParseToShow(f source.File, mark quantity.Mark, faults *fault.List) *Document {
 	return parseFor(f, mark, false, faults)
 }
 
+// parseFor is Parse if prose is true, otherwise ParseToShow.
 func parseFor(f source.File, mark quantity.Mark, prose bool, faults *fault.List) *Document {
 	h, body, line := source.ParseHeader(f.Path, f.Data, faults)
 	buffer := buffers.Get().(*[]byte)
@@ -101,6 +106,8 @@ func parseFor(f source.File, mark quantity.Mark, prose bool, faults *fault.List)
 // buffer to the next, because growing a new one costs more than filling it.
 var buffers = sync.Pool{New: func() any { return new([]byte) }}
 
+// headerOf converts the header of a file to that of the model, without a change of
+// its values.
 func headerOf(h source.Header) page.Header {
 	return page.Header{
 		Title: h.Title, Summary: h.Summary, Stage: h.Stage, Kind: page.Kind(h.Kind), Order: h.Order,
@@ -110,8 +117,9 @@ func headerOf(h source.Header) page.Header {
 	}
 }
 
-// least checks the page's least distances, which must be on the page: a
-// number that is changed in the text alone would round down again.
+// least adds an error for each least distance of the header that is not an amount
+// with a counterpart, or that the body does not contain as written: a number that
+// is changed in the text alone would round down again.
 func (w *walker) least(h source.Header, body []byte) {
 	for _, text := range h.Least {
 		f := fault.Fault{File: w.file.Path, Line: h.Lines["least"], Col: 1, Code: "bad-least",

@@ -8,12 +8,14 @@ import (
 	"github.com/yuin/goldmark/ast"
 )
 
-// onlyPicture finds the picture of a paragraph that holds nothing else.
+// onlyPicture returns the picture of a paragraph and true if the paragraph holds
+// nothing else. Otherwise the result is false and the picture is of no use.
 func onlyPicture(n ast.Node) (*ast.Image, bool) {
 	img, ok := n.FirstChild().(*ast.Image)
 	return img, ok && img.NextSibling() == nil
 }
 
+// hasPicture reports whether a picture is among the direct children of n.
 func hasPicture(n ast.Node) bool {
 	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
 		if c.Kind() == ast.KindImage {
@@ -23,7 +25,9 @@ func hasPicture(n ast.Node) bool {
 	return false
 }
 
-// figure writes a picture that is a paragraph of its own, its title as the caption.
+// figure writes a picture that is a paragraph of its own, with its title as the
+// caption; an empty title writes no caption. It writes nothing for a picture
+// beyond the limit of expands.
 func (w *walker) figure(n *ast.Image) {
 	if !w.expands(n.Pos(), nil, n.Title) {
 		return
@@ -39,7 +43,10 @@ func (w *walker) figure(n *ast.Image) {
 	w.raw("</figure>")
 }
 
-// image writes a picture, with a gap for its address and size.
+// image writes a picture with a gap for its address and size, and adds it to the
+// page's pictures. A picture without a text is reported as an error. A picture
+// whose path is refused is written as its text; one beyond the limit of expands is
+// not written.
 func (w *walker) image(n *ast.Image) {
 	if !w.expands(n.Pos(), n.Destination, nil) {
 		return
@@ -61,9 +68,9 @@ func (w *walker) image(n *ast.Image) {
 	w.page.Pictures = append(w.page.Pictures, p)
 }
 
-// pictureFile returns the name of a picture in content/pictures. The page may write
-// the name alone or ../pictures/name, which other Markdown viewers resolve. Any
-// other path is an error and returns an empty name.
+// pictureFile returns the name of a picture in content/pictures. The page may
+// write the name alone or ../pictures/name, which other Markdown viewers resolve.
+// Any other path is reported as an error and gives "".
 func (w *walker) pictureFile(n *ast.Image) string {
 	dest := decode(n.Destination, false)
 	name := strings.TrimPrefix(dest, "../pictures/")

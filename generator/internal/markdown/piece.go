@@ -35,8 +35,9 @@ type Chunk struct {
 	Place int // index into Page.Places, -1 for HTML
 }
 
-// Body fills the gaps. It does not change the document, and may be called
-// more than once and concurrently.
+// Body returns the page's HTML in order, its gaps filled from r, split at the
+// places. A link or picture that r does not resolve has no address. Body does not
+// change the document, and may be called more than once and concurrently.
 func (d *Document) Body(r page.Resolution) []Chunk {
 	var chunks []Chunk
 	b := body{d: d, r: r}
@@ -68,6 +69,8 @@ type body struct {
 	seen map[int]bool // terms that were linked already
 }
 
+// flush returns what was written since the last flush as one chunk of HTML, and
+// nil if nothing was.
 func (b *body) flush() []Chunk {
 	if b.out.Len() == 0 {
 		return nil
@@ -77,6 +80,8 @@ func (b *body) flush() []Chunk {
 	return []Chunk{c}
 }
 
+// gap writes what fills one gap: the prefix of an id, or the attributes of the
+// page's link or picture with index n.
 func (b *body) gap(kind pieceKind, n int) {
 	switch kind {
 	case prefix:
@@ -88,7 +93,8 @@ func (b *body) gap(kind pieceKind, n int) {
 	}
 }
 
-// link writes the attributes of the link with number n.
+// link writes the attributes of the link l with index n. It writes nothing if the
+// link is not resolved, so that the text is no link.
 func (b *body) link(l page.Link, n int) {
 	if n >= len(b.r.Links) {
 		return
@@ -106,6 +112,8 @@ func (b *body) link(l page.Link, n int) {
 	}
 }
 
+// picture writes the address of a picture, and its width and height in pixels if
+// both are known. A file that is not resolved has an empty address.
 func (b *body) picture(file string) {
 	img := b.r.Pictures[file]
 	b.attribute("src", img.Src)

@@ -13,8 +13,11 @@ import (
 	"github.com/yuin/goldmark/ast"
 )
 
-// placeBlock reads a fenced block that places something and leaves a gap for
-// it. A name that is nearly one of the blocks' is a fault.
+// placeBlock reads a fenced block whose info string begins with the name of a
+// place, and leaves a gap for it. It returns false for a block that is code. It
+// returns true and places nothing for a bad block, which it reports, and for a
+// name that is nearly one of source.BlockNames, which is an error. Words behind
+// the name are an error too.
 func (w *walker) placeBlock(n *ast.FencedCodeBlock, info string) bool {
 	name, rest, more := strings.Cut(info, " ")
 	if !slices.Contains(source.BlockNames, name) {
@@ -36,7 +39,8 @@ func (w *walker) placeBlock(n *ast.FencedCodeBlock, info string) bool {
 	return true
 }
 
-// blockOf gathers the lines between the fences.
+// blockOf returns the lines between the fences with their line and indent in the
+// file.
 func (w *walker) blockOf(n *ast.FencedCodeBlock) source.Block {
 	lines := n.Lines()
 	b := source.Block{Path: w.file.Path, Line: w.line(n.Pos()) + 1, Body: lines.Value(w.src)}
@@ -49,6 +53,9 @@ func (w *walker) blockOf(n *ast.FencedCodeBlock) source.Block {
 	return b
 }
 
+// readPlace parses the block of the place with this name. It adds its errors to
+// the faults and returns false if there is one. Any name but those of the other
+// kinds is read as questions. It adds pictures of the block to the page.
 func (w *walker) readPlace(name string, b source.Block) (page.Place, bool) {
 	p := page.Place{Kind: page.PlaceKind(name)}
 	switch p.Kind {
@@ -92,8 +99,9 @@ func (w *walker) readPlace(name string, b source.Block) (page.Place, bool) {
 	return p, ok
 }
 
-// measured counts texts of a block for the reading grade, their amounts as
-// one word each, as in running text.
+// measured adds each text of a block to the prose that is measured for the reading
+// grade, an amount in it as one word, as in running text. line is the file's line;
+// an empty text is skipped.
 func (w *walker) measured(line int, texts ...string) {
 	if !w.wantProse {
 		return
@@ -112,6 +120,8 @@ func (w *walker) measured(line int, texts ...string) {
 	}
 }
 
+// inputsOf converts settings to inputs of the model in the same order; nil for
+// none.
 func inputsOf(set []source.Setting) []page.Input {
 	var list []page.Input
 	for _, s := range set {
@@ -120,6 +130,9 @@ func inputsOf(set []source.Setting) []page.Input {
 	return list
 }
 
+// questionOf converts a question to that of the model. Its number is nil for a
+// question without a calculator; the right choice counts from 0, and is -1 without
+// choices.
 func questionOf(q source.Question) page.Question {
 	p := page.Question{Ask: q.Ask, Choices: q.Choices, Answer: q.Right - 1, Words: q.Answer, Order: q.Order,
 		Picture: q.Figure, Alt: q.Alt, Why: q.Why, See: q.See, Line: q.Line, Lines: q.Lines}

@@ -8,7 +8,8 @@ import (
 
 const rawHint = "use Markdown; write \\< for the sign itself"
 
-// rawBlock shows a block of HTML as the text it is.
+// rawBlock writes a block of HTML as text that shows its tags, and reports it as a
+// warning.
 func (w *walker) rawBlock(n *ast.HTMLBlock) {
 	text := string(n.Lines().Value(w.src))
 	if n.HasClosure() {
@@ -23,7 +24,8 @@ func (w *walker) rawBlock(n *ast.HTMLBlock) {
 	w.plain.WriteString(text + "\n")
 }
 
-// rawInline shows a tag within text as the text it is.
+// rawInline writes a tag within text as text that shows it, and reports it as a
+// warning.
 func (w *walker) rawInline(n *ast.RawHTML) {
 	text := string(n.Segments.Value(w.src))
 	w.warnAt(n.Segments.At(0).Start, "raw-html", rawHint, "raw HTML %q is shown as text", clip(text))

@@ -12,7 +12,8 @@ import (
 	"github.com/yuin/goldmark/util"
 )
 
-// decode resolves backslash escapes and character references.
+// decode returns b with its backslash escapes and character references resolved,
+// or as it is if raw.
 func decode(b []byte, raw bool) string {
 	if raw || !bytes.ContainsAny(b, `\&`) {
 		return string(b)
@@ -44,8 +45,9 @@ func appendDecoded(to, b []byte, raw bool) []byte {
 }
 
 // reference reads the character reference at the start of b (CommonMark 0.31,
-// section 2.5): its text and its length in bytes, 0 where b starts with none.
-// A number that is no character gives U+FFFD.
+// section 2.5). It returns its characters and its length in bytes with & and ;. If
+// b starts with none, or with an unknown name, text is "" and size 0. A number
+// that is no character gives U+FFFD.
 func reference(b []byte) (text string, size int) {
 	const longest = 40 // bytes; the longest name has 33
 	end := bytes.IndexByte(b[:min(len(b), longest)], ';')
@@ -73,9 +75,10 @@ func reference(b []byte) (text string, size int) {
 	return string(rune(n)), end + 1
 }
 
-// checkReferences reports the character references below n that name a
-// character which no text may hold. The raw characters are refused when a file
-// is read; see package source.
+// checkReferences adds an error for each character reference below n that names a
+// character which no text may hold. It looks at text, addresses, titles and info
+// strings, not at code. The raw characters are refused when a file is read; see
+// package source.
 func (w *walker) checkReferences(n ast.Node) {
 	if bytes.IndexByte(w.src, '&') < 0 {
 		return
@@ -113,9 +116,11 @@ func (w *walker) checkReferences(n ast.Node) {
 	})
 }
 
-// checkText reports the references of one text, which starts at a byte of the
-// body. Where it is not a copy of the body from there on, a reference is
-// located at its first appearance behind that byte, else in the whole body.
+// checkText adds an error for each reference of a text that names a character
+// which no text may hold. offset is the byte of the body at which the text starts.
+// If exact is false, the text is not a copy of the body from there on, and a
+// reference is located at its first appearance behind offset, otherwise in the
+// whole body.
 func (w *walker) checkText(text []byte, offset int, exact bool) {
 	for i := 0; i < len(text); i++ {
 		if text[i] == '\\' {
@@ -138,8 +143,8 @@ func (w *walker) checkText(text []byte, offset int, exact bool) {
 	}
 }
 
-// find is the first place of a text in the body at or behind offset, else its
-// first place, else offset.
+// find returns the byte of the first appearance of a text in the body at or behind
+// offset, otherwise of the first in the whole body, otherwise offset.
 func (w *walker) find(text []byte, offset int) int {
 	offset = min(max(offset, 0), len(w.src))
 	if i := bytes.Index(w.src[offset:], text); i >= 0 {
@@ -151,7 +156,8 @@ func (w *walker) find(text []byte, offset int) int {
 	return offset
 }
 
-// unfit names the character for which a reference is refused, or returns "".
+// unfit returns the name of the first character of a decoded reference that no
+// text may hold, or "" if all are allowed.
 func unfit(decoded string) string {
 	for _, r := range decoded {
 		if r == utf8.RuneError {

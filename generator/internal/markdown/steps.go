@@ -11,6 +11,7 @@ import (
 )
 
 // steps writes an ordered list that is in no other list: the steps of the work.
+// They are numbered from the number of the first item.
 func (w *walker) steps(n *ast.List) {
 	w.raw(`<ol class="steps"`)
 	if n.Start != 1 {
@@ -25,6 +26,10 @@ func (w *walker) steps(n *ast.List) {
 	w.raw("</ol>")
 }
 
+// step writes one step and adds it to the page's steps. nr is its number on the
+// page. A check box, a step that does not begin with text, and a hold point that
+// consists of its lead alone are reported as errors; the step is added all the
+// same.
 func (w *walker) step(item ast.Node, nr int) {
 	s := page.Step{ID: w.ids.take("step-"+strconv.Itoa(nr), ""), Line: w.line(item.Pos())}
 	first := item.FirstChild()
@@ -60,8 +65,9 @@ func (w *walker) step(item ast.Node, nr int) {
 	w.raw("</li>")
 }
 
-// stepText writes a step's first block, with the lead of a hold point marked,
-// and returns its text.
+// stepText writes a step's first block n and returns its text without space at its
+// ends. With hold, lead is written with the class of a hold point; lead is then
+// not nil.
 func (w *walker) stepText(n, lead ast.Node, hold bool) string {
 	loose := n.Kind() == ast.KindParagraph
 	if loose {
@@ -83,7 +89,8 @@ func (w *walker) stepText(n, lead ast.Node, hold bool) string {
 	return w.since(mark)
 }
 
-// lead is the bold text that opens a block, or nil.
+// lead returns the bold text that a block begins with. It returns nil if the block
+// does not, is no text, or is nil.
 func (w *walker) lead(n ast.Node) ast.Node {
 	if n == nil || !isText(n) {
 		return nil
@@ -94,7 +101,8 @@ func (w *walker) lead(n ast.Node) ast.Node {
 	return nil
 }
 
-// leadLength is how many bytes of a text its lead takes.
+// leadLength returns how many bytes at the start of text are those of lead; 0 if
+// lead is nil or text does not begin with it.
 func (w *walker) leadLength(lead ast.Node, text string) int {
 	if lead == nil {
 		return 0
@@ -105,8 +113,8 @@ func (w *walker) leadLength(lead ast.Node, text string) int {
 	return 0
 }
 
-// isHold reports whether a lead is that of a hold point, however it is
-// punctuated.
+// isHold reports whether a lead is one of holdLeads. Case, hyphens for spaces, and
+// points, colons and dashes at the end do not count.
 func (w *walker) isHold(lead ast.Node) bool {
 	text := strings.TrimRight(w.plainOf(lead), " .:–—-")
 	return slices.ContainsFunc(holdLeads, func(hold string) bool {
@@ -114,7 +122,8 @@ func (w *walker) isHold(lead ast.Node) bool {
 	})
 }
 
-// noHold reports a hold point outside the steps, where nobody would stop at it.
+// noHold adds an error if an item of a list outside the steps is a hold point,
+// since nobody would stop at it.
 func (w *walker) noHold(item ast.Node) {
 	if lead := w.lead(item.FirstChild()); lead != nil && w.isHold(lead) {
 		w.errorAt(item.Pos(), "hold-outside", "make it a step: start the line with a number, at the left margin",
@@ -122,6 +131,7 @@ func (w *walker) noHold(item ast.Node) {
 	}
 }
 
+// isText reports whether a block is a paragraph or the text of a tight list item.
 func isText(n ast.Node) bool {
 	return n.Kind() == ast.KindTextBlock || n.Kind() == ast.KindParagraph
 }

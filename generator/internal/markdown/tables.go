@@ -7,9 +7,9 @@ import (
 	extast "github.com/yuin/goldmark/extension/ast"
 )
 
-// table writes a table in a box of its own that scrolls sideways. A box that
-// scrolls needs a name for those who do not see it; it is a group, since a page
-// full of landmarks has none.
+// table writes a table in a box that scrolls sideways. A box that scrolls needs a
+// name for readers with a screen reader; its role is group, since a page with many
+// landmarks is of no use to them.
 func (w *walker) table(n *extast.Table) {
 	w.raw(`<div class="wide" tabindex="0" role="group"`)
 	w.attribute("aria-label", w.boxName())
@@ -34,6 +34,7 @@ func (w *walker) table(n *extast.Table) {
 	w.raw("</table></div>")
 }
 
+// tableRow writes one row of a table; tag is th or td.
 func (w *walker) tableRow(n ast.Node, tag string) {
 	w.raw("<tr>")
 	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
@@ -60,8 +61,9 @@ func (w *walker) tableRow(n ast.Node, tag string) {
 	w.plain.WriteByte('\n')
 }
 
-// boxName is the heading above the table; a second table below the same
-// heading is numbered, so that the boxes of one page have different names.
+// boxName returns the heading above the table, otherwise the page's title,
+// otherwise the word for a table. A second table of that name gets a 2 behind it,
+// so that the boxes of one page have different names.
 func (w *walker) boxName() string {
 	name := w.section.Title
 	if name == "" {

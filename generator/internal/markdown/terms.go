@@ -1,7 +1,7 @@
 package markdown
 
-// terms writes running text; the first use of each glossary term on the page
-// links to the glossary.
+// terms writes running text; the first use of each glossary term on the page links
+// to the glossary. Without terms in the resolution it writes the text alone.
 func (b *body) terms(text string) {
 	if b.r.Terms == nil {
 		b.out.WriteString(escapeText(text))

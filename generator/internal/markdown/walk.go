@@ -45,6 +45,7 @@ type walker struct {
 	terms   map[string]int // lower-case terms of a glossary, with their lines
 }
 
+// document writes the whole page below root.
 func (w *walker) document(root ast.Node) {
 	w.section.Line = w.first
 	w.checkReferences(root)
@@ -53,14 +54,14 @@ func (w *walker) document(root ast.Node) {
 	w.cut()
 }
 
-// since is the plain text written behind a mark, or behind the last heading
-// where one was written since the mark, without space around it.
+// since returns the plain text written behind the byte mark, or behind the last
+// heading if one was written since, without space at its ends.
 func (w *walker) since(mark int) string {
 	return string(bytes.TrimSpace(w.plain.Bytes()[max(mark, w.begin):]))
 }
 
-// endSection closes the section being read. A section without title and text
-// is none.
+// endSection adds the section being read to the page. It adds none without title
+// and text.
 func (w *walker) endSection() {
 	w.section.Text = w.since(0)
 	if w.section.Text != "" || w.section.Title != "" {
@@ -69,13 +70,14 @@ func (w *walker) endSection() {
 	w.begin = w.plain.Len()
 }
 
+// children writes each block below n.
 func (w *walker) children(n ast.Node) {
 	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
 		w.block(c)
 	}
 }
 
-// block writes one block. Each construct has its file.
+// block writes one block. A kind of block that is not known writes nothing.
 func (w *walker) block(n ast.Node) {
 	switch n := n.(type) {
 	case *ast.Heading:
@@ -101,7 +103,8 @@ func (w *walker) block(n ast.Node) {
 	}
 }
 
-// paragraph writes a paragraph, or a picture that is alone in one.
+// paragraph writes a paragraph, or a figure if the paragraph holds a picture
+// alone.
 func (w *walker) paragraph(n ast.Node) {
 	if img, ok := onlyPicture(n); ok {
 		w.figure(img)
@@ -112,11 +115,12 @@ func (w *walker) paragraph(n ast.Node) {
 	w.raw("</p>")
 }
 
-// text writes the inline content of a block as running text and ends the
-// block. prose is whether it counts for the reading grade.
+// text writes the inline content of a block as running text and ends the block in
+// the plain text. If prose is true and the page's prose is wanted, the text is
+// added to it.
 func (w *walker) text(n ast.Node, prose bool) { w.textFrom(n, n.FirstChild(), prose) }
 
-// textFrom is text from a given child on.
+// textFrom is text from the child from of n on; nothing is written if from is nil.
 func (w *walker) textFrom(n, from ast.Node, prose bool) {
 	w.prose.Reset()
 	w.inlines(from, mode{terms: true})
@@ -126,23 +130,25 @@ func (w *walker) textFrom(n, from ast.Node, prose bool) {
 	w.plain.WriteByte('\n')
 }
 
-// raw writes HTML.
+// raw writes s to the HTML unchanged.
 func (w *walker) raw(s string) { w.out = append(w.out, s...) }
 
-// escaped writes text as HTML.
+// escaped writes s to the HTML with & and < escaped.
 func (w *walker) escaped(s string) { w.out = append(w.out, escapeText(s)...) }
 
-// attribute writes an attribute.
+// attribute writes a space, the name and the value in quotes, escaped.
 func (w *walker) attribute(name, value string) {
 	w.raw(" " + name + `="`)
 	w.raw(escapeAttribute(value))
 	w.raw(`"`)
 }
 
-// cut ends the stretch of HTML being written.
+// cut ends the stretch of HTML being written. It adds no piece if nothing was
+// written since the last one.
 func (w *walker) cut() { w.stretch(literal) }
 
-// stretch makes what was written since the last piece one of its own.
+// stretch adds what was written since the last piece as a piece of this kind, or
+// nothing if nothing was.
 func (w *walker) stretch(kind pieceKind) {
 	if n := len(w.out) - w.cutAt; n > 0 {
 		w.pieces = append(w.pieces, piece{kind, int32(n)})
@@ -150,13 +156,14 @@ func (w *walker) stretch(kind pieceKind) {
 	}
 }
 
-// gap leaves a gap to be filled once the manual is known.
+// gap adds a gap of this kind, which Body fills. n is the index of the page's
+// link, picture or place.
 func (w *walker) gap(kind pieceKind, n int) {
 	w.cut()
 	w.pieces = append(w.pieces, piece{kind, int32(n)})
 }
 
-// running writes text in which terms will be looked for.
+// running writes text, not escaped, as a piece in which Body looks for terms.
 func (w *walker) running(s string) {
 	if s == "" {
 		return
@@ -166,7 +173,7 @@ func (w *walker) running(s string) {
 	w.stretch(running)
 }
 
-// id writes an id attribute that takes the resolution's prefix.
+// id writes an id attribute: a gap for the resolution's prefix, then id.
 func (w *walker) id(id string) {
 	w.raw(` id="`)
 	w.gap(prefix, 0)
@@ -174,7 +181,9 @@ func (w *walker) id(id string) {
 	w.raw(`"`)
 }
 
-// list writes a list; what it is shows in its items.
+// list writes a list as what it is: an ordered list at the top level as steps, a
+// list with a check box as checks, a list at the top level of a glossary page as
+// terms, any other as a plain list.
 func (w *walker) list(n *ast.List) {
 	switch {
 	case n.IsOrdered() && n.Parent().Kind() == ast.KindDocument:
@@ -188,6 +197,8 @@ func (w *walker) list(n *ast.List) {
 	}
 }
 
+// plainList writes a list without a meaning of its own, numbered from its first
+// number. A hold point in it is an error.
 func (w *walker) plainList(n *ast.List) {
 	tag := "ul"
 	if n.IsOrdered() {

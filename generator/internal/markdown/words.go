@@ -25,8 +25,8 @@ var holdLeads = []string{"hold point", "punto de espera"}
 // alsoLeads open the list of a term's other names.
 var alsoLeads = []string{"also:", "also called:", "también:"}
 
-// wordsOf gives the words of a language; English is used for one that is
-// not known.
+// wordsOf returns the words of a language by its code, such as es or es-mx; the
+// English ones for a language that is not known.
 func wordsOf(lang string) words {
 	if base, _, _ := strings.Cut(lang, "-"); base == "es" {
 		return words{table: "Tabla"}

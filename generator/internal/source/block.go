@@ -62,11 +62,15 @@ type FigurePlace struct {
 	Lines map[string]int
 }
 
+// reader returns a reader of the block's body that locates its faults in the
+// page's file and adds them to faults.
 func (b Block) reader(faults *fault.List) *reader {
 	return &reader{path: b.Path, src: b.Body, line: max(1, b.Line), indent: max(0, b.Indent), faults: faults}
 }
 
-// ParseCalculator reads the body of a calculator block; false after an error.
+// ParseCalculator parses the body of a calculator block. It adds its errors to
+// faults and returns false if there is one; the place then holds what could be
+// read.
 func ParseCalculator(b Block, faults *fault.List) (CalculatorPlace, bool) {
 	var c CalculatorPlace
 	r := b.reader(faults)
@@ -79,7 +83,10 @@ func ParseCalculator(b Block, faults *fault.List) (CalculatorPlace, bool) {
 	return c, !r.bad
 }
 
-// settings reads the values a calculator opens with.
+// settings reads a mapping of input names to values, in the order written. An
+// empty text in quotes is the text "", which empties an input. A value that is not
+// single is an error and is "". It adds a fault and returns nil if n is no
+// mapping.
 func (r *reader) settings(n *yaml.Node) (set []Setting) {
 	if n.Kind != yaml.MappingNode {
 		r.wrongType(n, "set", "names with values", "write set: {height: 8 ft}")
@@ -101,7 +108,8 @@ func isBlank(n *yaml.Node) bool {
 }
 
 // ParseTable parses the body of a table block into which table the page shows. It
-// adds its errors to faults and returns false if there is one.
+// adds its errors to faults and returns false if there is one; the place then
+// holds what could be read.
 func ParseTable(b Block, faults *fault.List) (TablePlace, bool) {
 	var t TablePlace
 	r := b.reader(faults)
@@ -114,7 +122,9 @@ func ParseTable(b Block, faults *fault.List) (TablePlace, bool) {
 	return t, !r.bad
 }
 
-// ParseFigure reads the body of a figure block; false after an error.
+// ParseFigure parses the body of a figure block. It adds its errors to faults and
+// returns false if there is one, such as both or neither of file and calculator,
+// or a file without alt.
 func ParseFigure(b Block, faults *fault.List) (FigurePlace, bool) {
 	var f FigurePlace
 	r := b.reader(faults)

@@ -19,8 +19,9 @@ var escapeForm = regexp.MustCompile(`\\(?:x([[:xdigit:]]{2})|u([[:xdigit:]]{4})|
 // text may hold.
 var letterEscapes = map[byte]rune{'0': 0, 'a': '\a', 'b': '\b', 'e': 0x1B}
 
-// escape is the line and column of the escape in a value for the
-// character. A value without one has the place of its start.
+// escape returns the line and column, within the text, of the first escape
+// sequence for c in the value n. For a value that has none they are those of its
+// start.
 func (r *reader) escape(n *yaml.Node, c rune) (line, col int) {
 	if n.Style&yaml.DoubleQuotedStyle == 0 {
 		return n.Line, n.Column
@@ -34,7 +35,8 @@ func (r *reader) escape(n *yaml.Node, c rune) (line, col int) {
 	return n.Line, n.Column
 }
 
-// escaped is the character of a match of escapeForm, or -1.
+// escaped returns the character of a match of escapeForm in src, or -1 if the
+// sequence is none of YAML's.
 func escaped(src []byte, match []int) rune {
 	if letter := match[8]; letter >= 0 {
 		if c, ok := letterEscapes[src[letter]]; ok {
@@ -53,7 +55,7 @@ func escaped(src []byte, match []int) rune {
 	return -1
 }
 
-// offset is the byte of the text at which a node starts.
+// offset returns the byte of the text at which a node starts.
 func (r *reader) offset(n *yaml.Node) int {
 	at := 0
 	for range n.Line - 1 {

@@ -14,7 +14,9 @@ type folders struct {
 	open map[string]*os.Root
 }
 
-// openFolders opens the folders right below the top.
+// openFolders opens up to mostOpen folders directly below the top. A folder that
+// cannot be opened is left out, and read through the top instead. The caller
+// closes the result.
 func openFolders(top *os.Root) folders {
 	f := folders{FS: top.FS(), open: map[string]*os.Root{}}
 	entries, err := fs.ReadDir(f.FS, ".")
@@ -35,13 +37,15 @@ func openFolders(top *os.Root) folders {
 // mostOpen bounds the folders kept open.
 const mostOpen = 32
 
+// close closes the open folders, not the top.
 func (f folders) close() {
 	for _, root := range f.open {
 		root.Close()
 	}
 }
 
-// ReadFile makes folders a file system to read whole files from.
+// ReadFile reads a whole file by its slash path below the top. It tries the open
+// folder first, then the top, whose error it returns.
 func (f folders) ReadFile(name string) ([]byte, error) {
 	dir, base := path.Split(name)
 	if root := f.open[path.Clean(dir)]; root != nil {
@@ -52,7 +56,7 @@ func (f folders) ReadFile(name string) ([]byte, error) {
 	return fs.ReadFile(f.FS, name)
 }
 
-// Stat follows links as ReadFile does.
+// Stat returns what is known of a file, and follows links as ReadFile does.
 func (f folders) Stat(name string) (fs.FileInfo, error) {
 	dir, base := path.Split(name)
 	if root := f.open[path.Clean(dir)]; root != nil {

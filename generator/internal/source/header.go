@@ -42,9 +42,11 @@ type Header struct {
 	Lines map[string]int
 }
 
-// ParseHeader reads the header of a page and returns it with the Markdown below
-// it and the file's line on which that begins. After a fault the header holds
-// what could be read. A header that is not closed leaves no body.
+// ParseHeader parses the header of a page. It returns it with the Markdown below
+// it and the file's line on which that begins. It adds errors to faults; the
+// header then holds what could be read. A page without a header is all body; a
+// header that is not closed gives no body. An empty kind becomes the first of
+// PageKinds.
 func ParseHeader(path string, data []byte, faults *fault.List) (h Header, body []byte, bodyLine int) {
 	h = Header{Lines: map[string]int{}}
 	defer func() { h.Kind = cmp.Or(h.Kind, PageKinds[0]) }()
@@ -82,7 +84,10 @@ func ParseHeader(path string, data []byte, faults *fault.List) (h Header, body [
 	return h, body, bodyLine
 }
 
-// splitHeader parts the lines between the first --- and the next from the rest.
+// splitHeader returns the lines between the first line --- and the next, and the
+// body behind them with its line in the file. It adds a fault and returns false if
+// the first line is no --- (body is then the whole page) or no second one follows
+// (body is then nil).
 func splitHeader(path string, data []byte, faults *fault.List) (text, body []byte, bodyLine int, ok bool) {
 	first, rest, _ := bytes.Cut(data, []byte("\n"))
 	if !isFence(first) {
@@ -106,7 +111,8 @@ func splitHeader(path string, data []byte, faults *fault.List) (text, body []byt
 	return nil, nil, 1, false
 }
 
-// isFence reports a line of three hyphens, with or without spaces behind.
+// isFence reports whether a line is three hyphens, with or without white space
+// behind them.
 func isFence(line []byte) bool {
 	return string(bytes.TrimRight(line, " \t\r\n")) == "---"
 }

@@ -77,9 +77,9 @@ type Role struct {
 	Line int
 }
 
-// ParseManual reads manual.yaml. After a fault the manual holds what could be
-// read. A text that lacks one of the languages is a warning, one that lacks the
-// first language an error.
+// ParseManual parses manual.yaml. It adds errors to faults; the manual then holds
+// what could be read. A text that lacks one of the languages is a warning, one
+// that lacks the first language an error.
 func ParseManual(path string, data []byte, faults *fault.List) Manual {
 	m := Manual{Lines: map[string]int{}}
 	p := manualParser{reader: &reader{path: path, src: data, line: 1, faults: faults}}
@@ -115,6 +115,9 @@ type localized struct {
 	node *yaml.Node
 }
 
+// texts returns a function that reads a mapping of language codes to texts into
+// *into. It reports a value that is no mapping or no text, and leaves it out.
+// checkTexts checks the codes later. what names the key in the faults.
 func (p *manualParser) texts(what string, into *map[string]string) func(*yaml.Node) {
 	return func(n *yaml.Node) {
 		if n.Kind != yaml.MappingNode {
@@ -131,7 +134,10 @@ func (p *manualParser) texts(what string, into *map[string]string) func(*yaml.No
 	}
 }
 
-// checkTexts holds the remembered texts against the languages.
+// checkTexts checks each text that texts has read against the languages. It adds
+// an error for an unknown language and for a missing first one, a warning for
+// another missing one. It does nothing if languages is empty, which is reported
+// elsewhere.
 func (p *manualParser) checkTexts(languages []Language) {
 	if len(languages) == 0 {
 		return // said already
@@ -164,6 +170,9 @@ func (p *manualParser) checkTexts(languages []Language) {
 	}
 }
 
+// languages returns a function that appends the languages of a list to *into. It
+// reports a bad code, a repeated one and an empty list. An entry without a good
+// code is not appended.
 func (p *manualParser) languages(into *[]Language) func(*yaml.Node) {
 	seen := map[string]int{}
 	return func(n *yaml.Node) {
@@ -189,6 +198,9 @@ func (p *manualParser) languages(into *[]Language) func(*yaml.Node) {
 	}
 }
 
+// stages returns a function that appends the stages of a list to *into. It reports
+// a bad or repeated id and an empty list. An entry without a good id is not
+// appended.
 func (p *manualParser) stages(into *[]Stage) func(*yaml.Node) {
 	seen := map[string]int{}
 	return func(n *yaml.Node) {
@@ -206,6 +218,9 @@ func (p *manualParser) stages(into *[]Stage) func(*yaml.Node) {
 	}
 }
 
+// roles returns a function that appends the roles of a list, which may be empty,
+// to *into. It reports a bad or repeated id. An entry without a good id is not
+// appended.
 func (p *manualParser) roles(into *[]Role) func(*yaml.Node) {
 	seen := map[string]int{}
 	return func(n *yaml.Node) {
@@ -222,6 +237,8 @@ func (p *manualParser) roles(into *[]Role) func(*yaml.Node) {
 	}
 }
 
+// posters returns a function that appends the slugs of a list, which may be empty,
+// to *into. It reports a bad or repeated slug. A bad one is not appended.
 func (p *manualParser) posters(into *[]Poster) func(*yaml.Node) {
 	seen := map[string]int{}
 	return func(n *yaml.Node) {
@@ -234,7 +251,7 @@ func (p *manualParser) posters(into *[]Poster) func(*yaml.Node) {
 	}
 }
 
-// some is items for a list that must not be empty.
+// some is items for a list that must not be empty: it reports an empty one.
 func (p *manualParser) some(n *yaml.Node, what string, each func(*yaml.Node)) {
 	if n.Kind == yaml.SequenceNode && len(n.Content) == 0 {
 		p.errorAt(n, "empty", what+" is empty", "list at least one")
@@ -242,7 +259,9 @@ func (p *manualParser) some(n *yaml.Node, what string, each func(*yaml.Node)) {
 	p.items(n, what, each)
 }
 
-// newID reads an ID that no other entry of the list has.
+// newID returns a function that sets *into to an ID as id does, and reports one
+// that is a key of seen. It adds a new ID to seen with its line. what names the
+// kind of entry in the faults.
 func (p *manualParser) newID(what string, into *string, seen map[string]int) func(*yaml.Node) {
 	read := p.id(what+" id", into)
 	return func(n *yaml.Node) {
@@ -251,6 +270,8 @@ func (p *manualParser) newID(what string, into *string, seen map[string]int) fun
 	}
 }
 
+// once adds id to seen with its line, or reports it at n if seen has it. An empty
+// id is ignored.
 func (p *manualParser) once(n *yaml.Node, what, id string, seen map[string]int) {
 	if id == "" {
 		return
@@ -263,7 +284,9 @@ func (p *manualParser) once(n *yaml.Node, what, id string, seen map[string]int) 
 	seen[id] = n.Line
 }
 
-// address reads the absolute web address of the site's folder.
+// address returns a function that sets *into to a web address of a folder (http or
+// https, a host, no user, query or fragment) with a slash at its end. A bad one is
+// reported and *into is unchanged.
 func (p *manualParser) address(into *string) func(*yaml.Node) {
 	return func(n *yaml.Node) {
 		s, ok := p.textValue(n, "address")
@@ -281,7 +304,10 @@ func (p *manualParser) address(into *string) func(*yaml.Node) {
 	}
 }
 
-// file reads the path of a file in a folder, which the faults name.
+// file returns a function that sets *into to the slash path of a file, with the
+// extension ext if that is not empty. A bad path is reported and *into is
+// unchanged. what names the key, folder the folder, in the faults; the file is not
+// looked for. A value that is no text is reported and empties *into.
 func (r *reader) file(what, folder, ext string, into *string) func(*yaml.Node) {
 	return func(n *yaml.Node) {
 		s, ok := r.textValue(n, what)

@@ -39,7 +39,9 @@ type Question struct {
 	Lines map[string]int
 }
 
-// ParseQuestions reads the body of a questions block; false after an error.
+// ParseQuestions parses the body of a questions block. It adds its errors to
+// faults and returns false if there is one; the questions then hold what could be
+// read. An empty block is an error.
 func ParseQuestions(b Block, faults *fault.List) ([]Question, bool) {
 	var all []Question
 	r := b.reader(faults)
@@ -54,7 +56,8 @@ func ParseQuestions(b Block, faults *fault.List) ([]Question, bool) {
 	return all, !r.bad
 }
 
-// question reads one item of a questions block.
+// question reads one item of a questions block. It reports its errors; the
+// question then holds what could be read.
 func (r *reader) question(n *yaml.Node) Question {
 	q := Question{Line: r.line + n.Line - 1}
 	var answer *yaml.Node
@@ -84,7 +87,9 @@ func (r *reader) question(n *yaml.Node) Question {
 var own = []struct{ key, of string }{{"vary", "calculator"}, {"set", "calculator"}, {"tolerance", "calculator"},
 	{"alt", "figure"}}
 
-// kind holds a question against what its kind needs, and reads its answer.
+// kind checks that a question has the keys its kind needs and no others, and reads
+// its answer into q. It reports each error at n or at the answer, which is nil if
+// there is none. It does nothing if n is no mapping.
 func (r *reader) kind(n *yaml.Node, q *Question, answer *yaml.Node) {
 	if n.Kind != yaml.MappingNode {
 		return
@@ -127,6 +132,9 @@ func (r *reader) kind(n *yaml.Node, q *Question, answer *yaml.Node) {
 	r.answer(n, q, answer)
 }
 
+// answer reads the answer of a question into q: the number of a choice from 1 and
+// its text, or the answer as written. It reports a missing answer and a number
+// that is no choice; q.Right is then 0.
 func (r *reader) answer(n *yaml.Node, q *Question, answer *yaml.Node) {
 	switch {
 	case answer == nil:
@@ -141,7 +149,10 @@ func (r *reader) answer(n *yaml.Node, q *Question, answer *yaml.Node) {
 	}
 }
 
-// different reads at least two texts that differ: choices, or steps to order.
+// different reads a list of at least two texts that differ: choices, or steps to
+// order. It reports shorter lists and texts that are equal regardless of case, and
+// returns them all the same. It returns nil if one of the texts is bad. what names
+// the list, one an item, in the faults.
 func (r *reader) different(n *yaml.Node, what, one string) (texts []string) {
 	ok := true
 	r.items(n, what, func(item *yaml.Node) {
@@ -182,7 +193,9 @@ type ExamplePlace struct {
 // mostHidden bounds the steps that an example covers.
 const mostHidden = 50
 
-// ParseExample reads the body of an example block; false after an error.
+// ParseExample parses the body of an example block. It adds its errors to faults
+// and returns false if there is one, such as both or neither of calculator and
+// steps, or no step in sight.
 func ParseExample(b Block, faults *fault.List) (ExamplePlace, bool) {
 	var e ExamplePlace
 	r := b.reader(faults)

@@ -58,8 +58,7 @@ type File struct {
 	Sum string
 }
 
-// Language is the language folder of a page, Slug its file name without .md;
-// both are empty for other kinds.
+// Language returns the language folder of a page; "" for a file of another kind.
 func (f File) Language() string {
 	if f.Kind != Page {
 		return ""
@@ -67,7 +66,8 @@ func (f File) Language() string {
 	return path.Dir(f.Path)
 }
 
-// Slug is the page's name in URLs; see Language.
+// Slug returns the file name of a page without .md, its name in URLs; "" for a
+// file of another kind.
 func (f File) Slug() string {
 	if f.Kind != Page {
 		return ""
@@ -75,9 +75,10 @@ func (f File) Slug() string {
 	return strings.TrimSuffix(path.Base(f.Path), ".md")
 }
 
-// Read reads the folder dir and returns its good files sorted by path. It never
-// leaves the folder: symbolic links are followed only to files within it.
-// Hidden files (names that start with a dot) are passed over.
+// Read reads the folder dir and returns its good files sorted by path. It adds a
+// fault for each bad one, and returns nil with a fault if dir cannot be opened. It
+// never leaves the folder: symbolic links are followed only to files within it.
+// Hidden files (names that start with a dot) are ignored.
 func Read(dir string, faults *fault.List) []File {
 	root, err := os.OpenRoot(dir)
 	if err != nil {
@@ -92,8 +93,8 @@ func Read(dir string, faults *fault.List) []File {
 	return ReadFS(f, faults)
 }
 
-// ReadFS is Read for any file system. Whether symbolic links can leave it is
-// the file system's own matter; os.Root and fs.FS in memory do not let them.
+// ReadFS is Read for any file system. The file system decides whether symbolic
+// links can leave it; os.Root and fs.FS in memory do not let them.
 func ReadFS(fsys fs.FS, faults *fault.List) []File {
 	w := walker{fsys: fsys, faults: faults, seen: map[string]string{}}
 	w.folder(".", 0)
@@ -150,7 +151,8 @@ func load(fsys fs.FS, name string, faults *fault.List) (File, bool) {
 	return f, true
 }
 
-// kindOf says what the place and name of a file make of it.
+// kindOf returns the kind of a file from its slash path below the content folder;
+// Other if it is none of the known ones.
 func kindOf(name string) Kind {
 	dir, base := path.Split(name)
 	ext := strings.ToLower(path.Ext(base))
@@ -167,11 +169,14 @@ func kindOf(name string) Kind {
 	return Other
 }
 
+// isPicture reports whether ext, in lower case with its dot, is that of a picture:
+// .svg, .png, .jpg, .webp.
 func isPicture(ext string) bool {
 	return ext == ".svg" || ext == ".png" || ext == ".jpg" || ext == ".webp"
 }
 
-// isText reports files that people write and that are checked as text.
+// isText reports whether a file is checked as text: .md, .yaml, .tsv, .svg,
+// regardless of case.
 func isText(name string) bool {
 	switch strings.ToLower(path.Ext(name)) {
 	case ".md", ".yaml", ".tsv", ".svg":
@@ -180,6 +185,8 @@ func isText(name string) bool {
 	return false
 }
 
+// limitOf returns the largest size of a file in bytes: MaxText for texts but .svg,
+// MaxPicture for any other.
 func limitOf(name string) int {
 	if isText(name) && path.Ext(name) != ".svg" {
 		return MaxText
@@ -187,7 +194,7 @@ func limitOf(name string) int {
 	return MaxPicture
 }
 
-// reason is the cause of a file error without the operation and the path,
+// reason returns the text of a file error without the operation and the path,
 // which the fault names already.
 func reason(err error) string {
 	var p *fs.PathError

@@ -74,9 +74,10 @@ var complaints = []complaint{
 		"this line is not valid YAML", "write key: value; put values with special characters in quotes"},
 }
 
-// syntax turns an error of the YAML library into a fault. The library names at
-// most a line, and often the one where the surrounding value began; so the line
-// is found as the first one that cannot follow the longest good beginning.
+// syntax reports an error of the YAML library as an error of the file. The library
+// names at most a line, and often the one where the surrounding value began; so
+// the line is found as the first one that cannot follow the longest good
+// beginning.
 func (r *reader) syntax(err error) {
 	line := r.culprit(err)
 	message := err.Error()
@@ -97,7 +98,9 @@ func (r *reader) syntax(err error) {
 	}
 }
 
-// culprit finds the line to blame, counted from 1 within the text.
+// culprit returns the line at which err is reported, from 1 within the text: the
+// first one after the longest beginning that parses. In a text of more than
+// maxSearched lines it is the line that the library names.
 func (r *reader) culprit(err error) int {
 	total := bytes.Count(r.src, []byte("\n")) + 1
 	if total > maxSearched {
@@ -114,7 +117,8 @@ func (r *reader) culprit(err error) int {
 	return line
 }
 
-// parse tries the first n lines of the text, and a second document in them.
+// parse returns the error of the first n lines of the text, read as one or two
+// documents; nil if they are good.
 func (r *reader) parse(n int) error {
 	end := 0
 	for ; n > 0 && end < len(r.src); n-- {
@@ -134,6 +138,8 @@ func (r *reader) parse(n int) error {
 
 var lineOf = regexp.MustCompile(`line (\d+):`)
 
+// libraryLine returns the line that an error of the YAML library names; 1 if it
+// names none.
 func libraryLine(err error) int {
 	m := lineOf.FindStringSubmatch(fmt.Sprint(err))
 	if m == nil {
@@ -143,8 +149,8 @@ func libraryLine(err error) int {
 	return n
 }
 
-// column is where at finds its first group, otherwise the first word; in runes
-// from 1.
+// column returns the column in runes, from 1, of the first group of at in line, or
+// of the first word if at is nil or does not match.
 func column(line string, at *regexp.Regexp) int {
 	offset := len(line) - len(strings.TrimLeft(line, " \t"))
 	if at != nil {

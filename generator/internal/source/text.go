@@ -12,8 +12,8 @@ import (
 // maxTextFaults keeps a picture renamed to .md from filling the screen.
 const maxTextFaults = 10
 
-// plainLines drops a leading byte order mark and makes every line ending a
-// line feed.
+// plainLines returns data without a leading byte order mark and with line feeds in
+// place of all line endings. It does not change data.
 func plainLines(data []byte) []byte {
 	data = bytes.TrimPrefix(data, []byte("\uFEFF"))
 	if bytes.IndexByte(data, '\r') < 0 {
@@ -23,9 +23,11 @@ func plainLines(data []byte) []byte {
 	return bytes.ReplaceAll(data, []byte("\r"), []byte("\n"))
 }
 
-// checkText refuses bytes that are not UTF-8, control characters, and marks
-// that turn the writing direction: with those a line can read otherwise than
-// it is stored.
+// checkText adds a fault for each byte that is not UTF-8, each control character
+// but the line feed and the tab, and each character that turns the writing
+// direction: with those a line can read otherwise than it is stored. It returns
+// false if there is one. It stops at maxTextFaults, and at the first NUL or byte
+// that is not UTF-8.
 func checkText(name string, data []byte, faults *fault.List) bool {
 	bad := 0
 	for i := 0; i < len(data) && bad < maxTextFaults; {
@@ -48,8 +50,9 @@ func checkText(name string, data []byte, faults *fault.List) bool {
 	return bad == 0
 }
 
-// badRune names what is wrong with a rune of a file, or returns "" for a good
-// one. size and first are the rune's length and first byte.
+// badRune returns the code, text and hint of the fault of a rune that no file may
+// hold; all are "" for a good one. size is the rune's length in bytes, first its
+// first byte.
 func badRune(r rune, size int, first byte) (code, text, hint string) {
 	switch {
 	case r == utf8.RuneError && size == 1:
@@ -62,9 +65,9 @@ func badRune(r rune, size int, first byte) (code, text, hint string) {
 	return code, text, "delete the character"
 }
 
-// Unfit says why no text of a manual may hold the character: with it a line
-// can read otherwise than it is stored. Both results are "" for a character
-// that is allowed.
+// Unfit returns the code and the text of the fault if no text of a manual may hold
+// the character r: with it a line can read otherwise than it is stored. Both are
+// "" for a character that is allowed.
 func Unfit(r rune) (code, text string) {
 	switch {
 	case r == 0:

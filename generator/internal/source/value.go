@@ -13,8 +13,9 @@ import (
 	"go.yaml.in/yaml/v3"
 )
 
-// text reads a value that must be text; line breaks and runs of spaces in it
-// become single spaces.
+// text returns a function that sets *into to a text; line breaks and runs of
+// spaces in it become single spaces. A value that is no text is reported on the
+// reader and *into is unchanged. what names the key in the faults.
 func (r *reader) text(what string, into *string) func(*yaml.Node) {
 	return func(n *yaml.Node) {
 		if s, ok := r.textValue(n, what); ok {
@@ -23,6 +24,9 @@ func (r *reader) text(what string, into *string) func(*yaml.Node) {
 	}
 }
 
+// textValue returns the text of n, its white space as single spaces. It reports a
+// value of another type, an empty one and one with characters that no text may
+// hold, and returns "" and false. what names the value in the fault.
 func (r *reader) textValue(n *yaml.Node, what string) (string, bool) {
 	hint := "write " + what + ": some text"
 	if n.Kind == yaml.ScalarNode && n.ShortTag() != "!!str" {
@@ -38,7 +42,9 @@ func (r *reader) textValue(n *yaml.Node, what string) (string, bool) {
 	return r.cleaned(n, what)
 }
 
-// written reads any single value as it was written: 8, 8 ft and "8 ft" alike.
+// written returns a function that sets *into to any single value as it was
+// written: 8, 8 ft and "8 ft" alike. A list, a mapping and an empty value are
+// reported and *into is unchanged.
 func (r *reader) written(what string, into *string) func(*yaml.Node) {
 	return func(n *yaml.Node) {
 		if n.Kind != yaml.ScalarNode || n.ShortTag() == "!!null" {
@@ -51,8 +57,10 @@ func (r *reader) written(what string, into *string) func(*yaml.Node) {
 	}
 }
 
-// cleaned joins the value's lines and refuses what is empty or not fit to show;
-// escapes in quotes can hold characters that the check of the file cannot see.
+// cleaned returns the value of n with each run of white space as one space and
+// none at its ends. It reports an empty value, and one with characters that no
+// text may hold, which escapes in quotes can add after the check of the file; it
+// then returns "" and false.
 func (r *reader) cleaned(n *yaml.Node, what string) (string, bool) {
 	s := strings.Join(strings.Fields(n.Value), " ")
 	if s == "" {
@@ -70,7 +78,9 @@ func (r *reader) cleaned(n *yaml.Node, what string) (string, bool) {
 	return s, true
 }
 
-// list reads a list of different texts.
+// list returns a function that appends the texts of a list to *into. A value that
+// is no list, an item that is no text and a repeated item are reported and not
+// appended.
 func (r *reader) list(what string, into *[]string) func(*yaml.Node) {
 	return func(n *yaml.Node) {
 		r.items(n, what, func(item *yaml.Node) {
@@ -84,7 +94,8 @@ func (r *reader) list(what string, into *[]string) func(*yaml.Node) {
 	}
 }
 
-// items calls each for every item of a list.
+// items calls each for every item of a list in order. A value that is no list is
+// reported and each is not called.
 func (r *reader) items(n *yaml.Node, what string, each func(*yaml.Node)) {
 	if n.Kind != yaml.SequenceNode {
 		hint := "write each on its own line after a hyphen: - …"
@@ -99,7 +110,8 @@ func (r *reader) items(n *yaml.Node, what string, each func(*yaml.Node)) {
 	}
 }
 
-// whole reads a whole number from low to high.
+// whole returns a function that sets *into to a whole number from low to high,
+// both included. Any other value is reported and *into is unchanged.
 func (r *reader) whole(what string, low, high int, into *int) func(*yaml.Node) {
 	return func(n *yaml.Node) {
 		v, err := strconv.Atoi(n.Value)
@@ -116,7 +128,9 @@ func (r *reader) whole(what string, low, high int, into *int) func(*yaml.Node) {
 	}
 }
 
-// date reads a day of the calendar written YYYY-MM-DD (ISO 8601).
+// date returns a function that sets *into to a day of the calendar from the year
+// 1900 on, as written: YYYY-MM-DD (ISO 8601). Any other value is reported and
+// *into is unchanged.
 func (r *reader) date(what string, into *string) func(*yaml.Node) {
 	const form = "2006-01-02"
 	return func(n *yaml.Node) {
@@ -141,7 +155,8 @@ func (r *reader) date(what string, into *string) func(*yaml.Node) {
 	}
 }
 
-// looksLikeDate reports the form 0000-00-00, regardless of its digits.
+// looksLikeDate reports whether s has the form 0000-00-00 with any digits, such as
+// month 13.
 func looksLikeDate(s string) bool {
 	if len(s) != len("2006-01-02") {
 		return false
@@ -154,7 +169,8 @@ func looksLikeDate(s string) bool {
 	return true
 }
 
-// oneOf reads one of the given words.
+// oneOf returns a function that sets *into to a text that is one of words. Any
+// other value is reported and *into is unchanged.
 func (r *reader) oneOf(what string, words []string, into *string) func(*yaml.Node) {
 	return func(n *yaml.Node) {
 		s, ok := r.textValue(n, what)
@@ -173,7 +189,9 @@ func (r *reader) oneOf(what string, words []string, into *string) func(*yaml.Nod
 	}
 }
 
-// id reads a name made for addresses: a-z, 0-9 and single hyphens.
+// id returns a function that sets *into to a name for addresses: a-z, 0-9 and
+// single hyphens. A text of another form is reported on the reader and *into is
+// unchanged; a value that is no text is reported and empties *into.
 func (r *reader) id(what string, into *string) func(*yaml.Node) {
 	return func(n *yaml.Node) {
 		s, ok := r.textValue(n, what)

@@ -64,7 +64,9 @@ func (w *walker) folder(dir string, depth int) {
 	}
 }
 
-// file decides whether one file is read. Links and devices are recognised here,
+// file adds the file name to those to be read, or a fault if it must not be: an
+// unreadable, irregular, oversize or badly named file, or a link to a folder or
+// out of the content folder. mode is its type. Devices are recognized here,
 // because merely opening some of them would hang.
 func (w *walker) file(name string, mode fs.FileMode) {
 	info, err := fs.Stat(w.fsys, name)
@@ -85,8 +87,8 @@ func (w *walker) file(name string, mode fs.FileMode) {
 	}
 }
 
-// unique refuses a name that differs from another only by case: the two would
-// be one file on many disks, and one URL on many servers.
+// unique returns false and adds a fault if a path differs from an earlier one only
+// by case: the two would be one file on many disks, and one URL on many servers.
 func (w *walker) unique(name string) bool {
 	lower := strings.ToLower(name)
 	if first, taken := w.seen[lower]; taken {
@@ -98,7 +100,9 @@ func (w *walker) unique(name string) bool {
 	return true
 }
 
-// wellNamed checks the names of files that become URLs.
+// wellNamed reports whether a file is read under its name. It adds a fault and
+// returns false for a page or picture in the wrong place, of an unknown type or
+// with a name that cannot be part of a URL. Other files have any name.
 func (w *walker) wellNamed(name string) bool {
 	base := path.Base(name)
 	kind := kindOf(name)
@@ -127,7 +131,8 @@ func (w *walker) wellNamed(name string) bool {
 	return false
 }
 
-// suggest makes a slug of any name.
+// suggest returns a slug from any name: its letters a-z and digits in lower case,
+// with single hyphens between; "page" if it has none.
 func suggest(stem string) string {
 	var b strings.Builder
 	for _, r := range strings.ToLower(stem) {
@@ -144,22 +149,27 @@ func suggest(stem string) string {
 	return "page"
 }
 
+// add adds an error at line 1 of a file.
 func (w *walker) add(file, code, text, hint string) {
 	w.faults.Add(fault.Fault{File: file, Line: 1, Code: code, Text: text, Hint: hint})
 }
 
+// unreadable returns the fault of a file or folder that cannot be read because of
+// err.
 func unreadable(name string, err error) fault.Fault {
 	return fault.Fault{File: name, Line: 1, Code: "unreadable", Text: "cannot be read: " + reason(err),
 		Hint: "check the file's permissions, or remove it"}
 }
 
+// oversize returns the fault of a file of size bytes, of which limit are allowed.
 func oversize(name string, size int64, limit int) fault.Fault {
 	return fault.Fault{File: name, Line: 1, Code: "oversize",
 		Text: fmt.Sprintf("holds %d bytes, more than the limit of %d", size, limit),
 		Hint: "split the text, or shrink the picture"}
 }
 
-// badLink is the fault of a symbolic link that cannot be followed.
+// badLink returns the fault of a symbolic link that cannot be followed because of
+// err: it leads to nothing, in a circle, or out of the content folder.
 func badLink(name string, err error) fault.Fault {
 	f := fault.Fault{File: name, Line: 1, Code: "link-leaves", Text: "symbolic link leads out of the content folder",
 		Hint: "put the file itself into the folder"}

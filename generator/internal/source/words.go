@@ -9,11 +9,11 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// ParseSynonyms reads a list of synonyms: on each line the words or phrases
-// that mean the same, parted by tabs. A first column such as "en:" keeps the
-// line to that language; lines without it are under "" and hold for all languages. Empty
-// lines and lines that start with # are passed over. Groups keep the file's
-// order.
+// ParseSynonyms parses a list of synonyms: on each line the words or phrases that
+// mean the same, separated by tabs. A first column such as "en:" keeps the line to
+// that language; lines without it are under "" and hold for all languages. Empty
+// lines and lines that start with # are ignored. Groups keep the file's order. A
+// bad line adds a fault and gives no group.
 func ParseSynonyms(path string, data []byte, faults *fault.List) map[string][][]string {
 	p := wordsParser{path: path, faults: faults, seen: map[string]int{}}
 	groups := map[string][][]string{}
@@ -38,7 +38,8 @@ type wordsParser struct {
 	seen   map[string]int // language and word to the line that has it
 }
 
-// group reads the line; a faulty one gives no words.
+// group parses the current line into its language, "" for all, and its two or more
+// words. For a bad line it adds a fault and returns no words.
 func (p *wordsParser) group() (lang string, group []string) {
 	cells := strings.Split(p.line, "\t")
 	col := 1
@@ -74,7 +75,9 @@ func (p *wordsParser) group() (lang string, group []string) {
 	return lang, group
 }
 
-// twice warns of a word in two groups, which makes the groups one.
+// twice adds a warning if another line of the language has the word, regardless of
+// case: the two groups then are one. Otherwise it records the word with the
+// current line. col is the word's column.
 func (p *wordsParser) twice(lang, word string, col int) {
 	id := lang + "\t" + strings.ToLower(word)
 	if first := p.seen[id]; first > 0 {
@@ -85,6 +88,7 @@ func (p *wordsParser) twice(lang, word string, col int) {
 	p.seen[id] = p.number
 }
 
+// add adds a fault at a column of the current line.
 func (p *wordsParser) add(s fault.Severity, col int, code, text, hint string) {
 	p.faults.Add(fault.Fault{Severity: s, File: p.path, Line: p.number, Col: col, Code: code, Text: text, Hint: hint,
 		Source: strings.TrimSuffix(p.line, "\r")})

@@ -38,8 +38,9 @@ type key struct {
 	read func(*yaml.Node)
 }
 
-// document parses the text and returns the value at its top, which is nil for
-// an empty text and for one that is not YAML as we allow it.
+// document parses the text and returns the value at its top. It returns nil for an
+// empty text. For one that is not YAML as package source accepts it, it reports an
+// error and returns nil.
 func (r *reader) document() *yaml.Node {
 	var doc, second yaml.Node
 	err := guard(func() error { return decodeTwo(r.src, &doc, &second) })
@@ -61,7 +62,8 @@ func (r *reader) document() *yaml.Node {
 	return top
 }
 
-// decodeTwo reads the first two documents; io.EOF says that there are fewer.
+// decodeTwo decodes the first two documents of src. It returns io.EOF if there are
+// fewer, nil if there are two or more, and otherwise the library's error.
 func decodeTwo(src []byte, first, second *yaml.Node) error {
 	d := yaml.NewDecoder(bytes.NewReader(src))
 	if err := d.Decode(first); err != nil {
@@ -81,8 +83,8 @@ func guard(parse func() error) (err error) {
 	return parse()
 }
 
-// plain refuses the parts of YAML that make one line mean something written
-// elsewhere.
+// plain reports each part of n by which a line means something written elsewhere:
+// an alias, an anchor, a tag, a merge key. It returns false if there is one.
 func (r *reader) plain(n *yaml.Node) bool {
 	switch {
 	case n.Kind == yaml.AliasNode:
@@ -109,9 +111,9 @@ func (r *reader) plain(n *yaml.Node) bool {
 }
 
 // mapping reads the values of n with the functions of keys, and returns the line
-// of each key that is present. It adds a fault if n is not a mapping, and for each
-// unknown or repeated key and each required key that is missing. A misspelt key
-// counts as present. what names n in the messages.
+// of each key that is present. It reports an n that is no mapping, each unknown or
+// repeated key and each required key that is missing. A misspelt key counts as
+// present. A nil n has no keys. what names n in the messages.
 func (r *reader) mapping(n *yaml.Node, what string, keys []key) map[string]int {
 	lines := map[string]int{}
 	if n != nil && n.Kind != yaml.MappingNode {
@@ -139,7 +141,8 @@ func (r *reader) mapping(n *yaml.Node, what string, keys []key) map[string]int {
 	return lines
 }
 
-// pairs calls each for every key of a mapping and refuses odd and repeated ones.
+// pairs calls each for every key of a mapping, in order. It reports a key that is
+// empty or no single value, and a repeated one; each is not called for those.
 func (r *reader) pairs(n *yaml.Node, each func(k, v *yaml.Node)) {
 	seen := map[string]int{}
 	for i := 0; i+1 < len(n.Content); i += 2 {
@@ -158,7 +161,8 @@ func (r *reader) pairs(n *yaml.Node, each func(k, v *yaml.Node)) {
 	}
 }
 
-// unknownKey reports a key and returns the one that was probably meant.
+// unknownKey reports a key that is none of keys, and returns the name of the one
+// that was probably meant, or "".
 func (r *reader) unknownKey(k *yaml.Node, what string, keys []key) string {
 	names := make([]string, len(keys))
 	for i, c := range keys {
@@ -173,7 +177,7 @@ func (r *reader) unknownKey(k *yaml.Node, what string, keys []key) string {
 	return near
 }
 
-// errorAt adds an error at the node, or at the first line for no node.
+// errorAt reports an error at the node, or at the first line if n is nil.
 func (r *reader) errorAt(n *yaml.Node, code, text, hint string) {
 	line, col := 1, 1
 	if n != nil && n.Line > 0 {
@@ -182,12 +186,13 @@ func (r *reader) errorAt(n *yaml.Node, code, text, hint string) {
 	r.report(fault.Error, line, col, code, text, hint)
 }
 
-// warnAt adds a warning at the node.
+// warnAt reports a warning at the node.
 func (r *reader) warnAt(n *yaml.Node, code, text, hint string) {
 	r.report(fault.Warning, n.Line, n.Column, code, text, hint)
 }
 
-// report places line and col of the text in the file.
+// report adds a fault at line and col of the text, both from 1, with its position
+// in the file. An error sets r.bad. After maxFaults faults no more are added.
 func (r *reader) report(s fault.Severity, line, col int, code, text, hint string) {
 	r.bad = r.bad || s == fault.Error
 	if r.count++; r.count > maxFaults {
@@ -197,12 +202,13 @@ func (r *reader) report(s fault.Severity, line, col int, code, text, hint string
 		Text: text, Hint: hint, Source: strings.Repeat(" ", r.indent) + fault.Line(r.src, line)})
 }
 
-// wrongType says what was found instead of what was wanted.
+// wrongType reports that what must be want, such as "a list", but is what n is.
 func (r *reader) wrongType(n *yaml.Node, what, want, hint string) {
 	r.errorAt(n, "wrong-type", fmt.Sprintf("%s must be %s, not %s", what, want, nature(n)), hint)
 }
 
-// nature names what a value is, for an author who does not know YAML.
+// nature returns a name of what a value is, for an author who does not know YAML:
+// "a list", "the number 8".
 func nature(n *yaml.Node) string {
 	switch n.Kind {
 	case yaml.SequenceNode:
@@ -223,7 +229,8 @@ func nature(n *yaml.Node) string {
 	return "text"
 }
 
-// clip keeps a hostile, endless word out of the message.
+// clip returns s, cut to 60 runes and an ellipsis if it is longer, so that a
+// hostile, endless word does not fill the message.
 func clip(s string) string {
 	const most = 60
 	if utf8.RuneCountInString(s) <= most {

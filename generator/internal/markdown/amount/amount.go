@@ -47,9 +47,9 @@ type Finder struct {
 	least []float64 // in SI: what may not get smaller on the way
 }
 
-// New makes a finder for a language and its decimal mark. The counterparts of
-// least distances and the like are rounded up everywhere; one that
-// Whole does not take is passed over.
+// New returns a finder for a language and its decimal mark. least lists amounts
+// whose counterparts are rounded up, never down; one for which Whole is false is
+// ignored.
 func New(lang string, mark quantity.Mark, least ...string) *Finder {
 	f := &Finder{mark: mark, words: wordingOf(lang)}
 	for _, text := range least {
@@ -62,14 +62,15 @@ func New(lang string, mark quantity.Mark, least ...string) *Finder {
 }
 
 // Whole reports whether a text is one amount with a counterpart and nothing else.
+// Space at an end makes it false.
 func (f *Finder) Whole(text string) bool {
 	a, ok := f.Next(text, 0, true)
 	return ok && a.Start == 0 && a.End == len(text) && (a.Own == US || a.Own == Metric)
 }
 
-// Next finds the first amount at or after byte from. Where last is true, the
-// text's end is the end of its paragraph, and a full stop there may be the
-// sentence's rather than the one of "in.".
+// Next returns the first amount of text at or after byte from, and false if there
+// is none. With last, the end of text is the end of its paragraph, and a full stop
+// there may be the sentence's rather than the one of "in.".
 func (f *Finder) Next(text string, from int, last bool) (Found, bool) {
 	for at := from; at < len(text); {
 		start := nextNumber(text, at)
@@ -105,7 +106,7 @@ type unit struct {
 	side side
 }
 
-// si is the largest of the values in SI.
+// si returns the value with the largest magnitude in SI; 0 without values.
 func (a one) si() float64 {
 	most := 0.0
 	for _, v := range a.values {
@@ -116,8 +117,9 @@ func (a one) si() float64 {
 	return most
 }
 
-// finish adds the counterpart: the one the author gave in parentheses, or a
-// converted one.
+// finish returns the amount a of text with its counterpart: the one the author
+// gave in parentheses, otherwise a converted one. An amount without a counterpart
+// has Own Neither and no texts.
 func (f *Finder) finish(text string, a one, last bool) Found {
 	own := oneLine(text[a.start:a.end])
 	found := Found{Start: a.start, End: a.end}
@@ -144,9 +146,10 @@ func (f *Finder) finish(text string, a one, last bool) Found {
 	return found
 }
 
-// given reads a counterpart in parentheses right after an amount: (600 mm),
-// (about 600 mm). It returns where its text starts and where the closing
-// parenthesis ends.
+// given reads a counterpart in parentheses right after the amount a: (600 mm),
+// (about 600 mm). start is the byte at which its text starts, end the byte behind
+// the closing parenthesis. ok is false if what follows is no amount of the same
+// dimension in the other system.
 func (f *Finder) given(text string, a one, last bool) (b one, start, end int, ok bool) {
 	rest := text[a.end:]
 	trimmed := strings.TrimLeft(rest, " \n\u00A0")
@@ -172,6 +175,8 @@ func (f *Finder) given(text string, a one, last bool) (b one, start, end int, ok
 	return b, start, b.end + 1, true
 }
 
+// apart returns the difference of a and b as a share of the larger magnitude, 0 if
+// both are 0.
 func apart(a, b float64) float64 {
 	most := math.Max(math.Abs(a), math.Abs(b))
 	if most == 0 {
@@ -180,7 +185,8 @@ func apart(a, b float64) float64 {
 	return math.Abs(a-b) / most
 }
 
-// nextNumber finds the next digit or fraction sign, with the sign in front.
+// nextNumber returns the byte of the next digit or fraction sign at or after from,
+// or of the minus in front of it; -1 if there is none.
 func nextNumber(text string, from int) int {
 	for i := from; i < len(text); i++ {
 		c := text[i]
@@ -196,8 +202,10 @@ func nextNumber(text string, from int) int {
 	return -1
 }
 
-// withSign moves back over a minus that is no hyphen: one that no letter or
-// digit precedes.
+// withSign returns the byte of the minus directly before the number at byte at, or
+// at itself if there is none. The minus must not be before from, and must be at
+// the start or behind a space, a line feed or an opening bracket; otherwise it is
+// a hyphen.
 func withSign(text string, from, at int) int {
 	for _, minus := range []string{"-", "−"} {
 		start := at - len(minus)
@@ -208,7 +216,8 @@ func withSign(text string, from, at int) int {
 	return at
 }
 
-// mayStart reports whether a number may start here: not within a word, a
+// mayStart reports whether a number may start at byte at: at the start of the
+// text, or behind a character that is not part of a word, another number, a
 // section number, a bar size or a price.
 func mayStart(text string, at int) bool {
 	if at == 0 {
@@ -222,7 +231,8 @@ func mayStart(text string, at int) bool {
 	return true
 }
 
-// skipToken passes over what belongs to a number that is no amount.
+// skipToken returns the byte behind the digits, marks, strokes and hyphens at byte
+// at, or behind one character if there are none.
 func skipToken(text string, at int) int {
 	i := at
 	for i < len(text) && (isDigit(text[i]) || strings.IndexByte(".,/:-_", text[i]) >= 0) {
@@ -235,6 +245,7 @@ func skipToken(text string, at int) int {
 	return i
 }
 
+// oneLine returns s with each line feed replaced by a space.
 func oneLine(s string) string {
 	if strings.IndexByte(s, '\n') < 0 {
 		return s

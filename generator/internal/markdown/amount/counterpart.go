@@ -82,6 +82,8 @@ var counterparts = map[side]map[string][]choice{
 	},
 }
 
+// sideOf returns the system of a unit by its symbol; noSide for a unit without a
+// counterpart.
 func sideOf(symbol string) side {
 	for _, s := range []side{us, metric} {
 		if _, ok := counterparts[s][symbol]; ok {
@@ -91,8 +93,9 @@ func sideOf(symbol string) side {
 	return noSide
 }
 
-// convert writes an amount in the other system. point reports whether a full stop
-// follows, which then serves the abbreviation too.
+// convert returns the amount in the other system with its unit. With point, a full
+// stop follows in the text and serves the abbreviation, so that the result ends
+// without one. ok is always true; a.unit must have a counterpart.
 func (f *Finder) convert(a one, point bool) (string, bool) {
 	most := math.Abs(a.si())
 	var to quantity.Unit
@@ -131,7 +134,7 @@ func (f *Finder) convert(a one, point bool) (string, bool) {
 	return b.String(), true
 }
 
-// pointIf is a point where one follows in the text already.
+// pointIf returns "." if a full stop follows in the text, otherwise "".
 func pointIf(follows bool) string {
 	if follows {
 		return "."
@@ -139,8 +142,9 @@ func pointIf(follows bool) string {
 	return ""
 }
 
-// symbolInText writes inches as the trade does, so that "in" is no word, and
-// degrees of difference as the reader knows them.
+// symbolInText returns how a unit's symbol is written in a sentence: inches with a
+// point, as the trade does, and degrees of difference as °C and °F. Other symbols
+// are returned unchanged.
 func symbolInText(symbol string) string {
 	switch symbol {
 	case "in":

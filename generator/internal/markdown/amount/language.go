@@ -74,6 +74,8 @@ var wordings = map[string]wording{
 	},
 }
 
+// wordingOf returns the wording of a language by its code; an empty one for a
+// language that is not known.
 func wordingOf(lang string) wording {
 	base, _, _ := strings.Cut(lang, "-")
 	return wordings[base]
@@ -88,9 +90,10 @@ const (
 	either                // the words leave it open
 )
 
-// degrees reads what is around degrees: 10 °F warmer is not -12 °C. Where
-// the words leave it open the amount keeps the author's unit alone. The
-// certain way to write a rise is 10 F°.
+// degrees returns the meaning of the temperature a from the words around it: 10 °F
+// warmer is a rise, not -12 °C. It returns either if the words leave it open, and
+// the amount then keeps the author's unit alone. The certain way to write a rise
+// is 10 F°.
 func (f *Finder) degrees(text string, a one) degrees {
 	before, after := text[:a.start], text[a.end:]
 	bare := strings.TrimRight(before, " ")
@@ -104,7 +107,8 @@ func (f *Finder) degrees(text string, a one) degrees {
 	return point
 }
 
-// goesOn reports whether text starts with one of the words.
+// goesOn reports whether text starts with one of the words, in the same case. A
+// line feed in text passes for a space.
 func goesOn(text string, words []string) bool {
 	for _, w := range words {
 		if hasPrefix(text, w) {
@@ -114,8 +118,9 @@ func goesOn(text string, words []string) bool {
 	return false
 }
 
-// hasSuffixFold reports whether text ends with one of the words, regardless of its
-// first letter's case.
+// hasSuffixFold reports whether text ends with one of the words, regardless of
+// case. Before the word there must be the start, a space, a line feed or an
+// opening parenthesis; a line feed in text passes for a space.
 func hasSuffixFold(text string, words []string) bool {
 	for _, w := range words {
 		if len(text) < len(w) {

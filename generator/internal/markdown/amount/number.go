@@ -23,7 +23,8 @@ var fractions = map[rune]float64{
 	'½': 1. / 2, '¼': 1. / 4, '¾': 3. / 4, '⅛': 1. / 8, '⅜': 3. / 8, '⅝': 5. / 8, '⅞': 7. / 8, '⅓': 1. / 3, '⅔': 2. / 3,
 }
 
-// vulgar reads a fraction sign; size is 0 when there is none.
+// vulgar reads the fraction sign (½, ⅜) at the start of s and returns its value
+// and its length in bytes; both are 0 if there is none.
 func vulgar(s string) (x float64, size int) {
 	r, n := utf8.DecodeRuneInString(s)
 	if x, ok := fractions[r]; ok {
@@ -32,9 +33,10 @@ func vulgar(s string) (x float64, size int) {
 	return 0, 0
 }
 
-// number reads a number at the start of s: 12, 1,500, 2.5, 3/4, 6 1/2, 6-1/2,
-// 6½, with a minus in front. It refuses what only looks like one: 1.2.3, 1,5
-// where the decimal mark is a point.
+// number reads a number at the start of s: 12, 1,500, 2.5, 3/4, 6 1/2, 6-1/2, 6½,
+// with a minus in front. size is its length in bytes. ok is false, and v and size
+// are of no use, if s does not start with a number or with one that is ambiguous:
+// 1.2.3, or 1,5 where the decimal mark is a point.
 func (f *Finder) number(s string) (v value, size int, ok bool) {
 	minus := 0
 	switch {
@@ -50,6 +52,8 @@ func (f *Finder) number(s string) (v value, size int, ok bool) {
 	return v, minus + size, ok
 }
 
+// unsigned is number without a minus in front. It returns zeros and false for what
+// number refuses.
 func (f *Finder) unsigned(s string) (value, int, bool) {
 	if x, size := vulgar(s); size > 0 {
 		return value{x: x, half: math.Inf(1)}, size, true
@@ -74,8 +78,9 @@ func (f *Finder) unsigned(s string) (value, int, bool) {
 	return value{x: x, half: halfOf(digits), whole: true}, size, true
 }
 
-// halfOf is half a unit of a whole number's last figure that is no zero; a 5
-// there is read as a step of five.
+// halfOf returns half a unit of the last figure of a whole number that is not 0; a
+// 5 there counts as a step of five. digits holds digits only; for zeros alone the
+// result is 0.5.
 func halfOf(digits string) float64 {
 	bare := strings.TrimRight(digits, "0")
 	if bare == "" {
@@ -123,8 +128,10 @@ func (f *Finder) literal(s string) (digits string, decimals, size int, ok bool) 
 	return digits, decimals, i, true
 }
 
-// groupAfter is the length of a group of three digits with its separator: the
-// mark that is not the decimal one, or a space that does not break.
+// groupAfter returns the length in bytes of a group of exactly three digits with
+// the separator before it at the start of s: the byte other, which is the mark
+// that is not the decimal one, or a space that does not break. It returns 0 if
+// there is none.
 func groupAfter(s string, other byte) int {
 	sep := 0
 	switch {
@@ -141,7 +148,9 @@ func groupAfter(s string, other byte) int {
 	return sep + 3
 }
 
-// stroke reads the lower part of a fraction.
+// stroke reads the slash and the denominator of a fraction at the start of s: one
+// to three digits, not 0. size is their length in bytes. ok is false if s does not
+// start so, or if another slash follows.
 func stroke(s string) (lower float64, size int, ok bool) {
 	for _, sign := range []string{"/", "⁄"} {
 		rest, found := strings.CutPrefix(s, sign)
@@ -158,8 +167,9 @@ func stroke(s string) (lower float64, size int, ok bool) {
 	return 0, 0, false
 }
 
-// partAfter reads a proper fraction after a whole number: 1/2 in 6-1/2, 6 1/2
-// and 6½. size is 0 when there is none.
+// partAfter reads the proper fraction behind a whole number, with the hyphen or
+// space before it: 1/2 in 6-1/2, 6 1/2 and 6½. It returns its value and its length
+// in bytes; both are 0 if there is none.
 func partAfter(s string) (part float64, size int) {
 	if x, n := vulgar(s); n > 0 {
 		return x, n
@@ -188,6 +198,7 @@ func partAfter(s string) (part float64, size int) {
 	return upper / lower, gap + n + m
 }
 
+// digitsIn returns the number of ASCII digits at the start of s.
 func digitsIn(s string) int {
 	n := 0
 	for n < len(s) && isDigit(s[n]) {

@@ -11,7 +11,10 @@ import (
 // mostValues bounds how many numbers may share a unit: 2 × 4 × 8 ft.
 const mostValues = 3
 
-// read reads one amount that starts with a number at text[start:].
+// read reads one amount that starts with a number at text[start:]: one or more
+// numbers with joins between them, and a unit. ok is false if there is no unit,
+// more than mostValues numbers, or a range with a hyphen that does not rise. last
+// is as in Next.
 func (f *Finder) read(text string, start int, last bool) (a one, ok bool) {
 	a.start = start
 	at := start
@@ -38,8 +41,10 @@ func (f *Finder) read(text string, start int, last bool) (a one, ok bool) {
 	}
 }
 
-// unitAfter reads the unit behind the last number, and inches behind feet. It
-// returns the end of the amount.
+// unitAfter reads the unit behind the last number of a, and inches behind whole
+// feet, and sets a's unit, gap and, for feet and inches, value. at is the byte
+// behind the number, end the byte behind the amount. ok is false if there is no
+// unit or the sign closes a quotation; a may then be changed.
 func (f *Finder) unitAfter(text string, at int, a *one, last bool) (end int, ok bool) {
 	gap := gapAt(text[at:])
 	u, size, ok := unitAt(text[at+len(gap):])
@@ -73,7 +78,8 @@ func (f *Finder) unitAfter(text string, at int, a *one, last bool) (end int, ok 
 	return end, true
 }
 
-// bareInch takes "in" without its point where a fraction makes it certain.
+// bareInch reads "in" without its point at the start of s, which is a unit only
+// behind a fraction. It returns the inch, 2 and true, or false for any other text.
 func (f *Finder) bareInch(s string, a *one) (unit, int, bool) {
 	v := a.values[len(a.values)-1]
 	if v.whole || v.decimals > 0 || !strings.HasPrefix(s, "in") || !endsWord(s, 2) {
@@ -82,7 +88,8 @@ func (f *Finder) bareInch(s string, a *one) (unit, int, bool) {
 	return unitOf("in"), 2, true
 }
 
-// inches reads 6 in. or 6-1/2" behind feet.
+// inches reads 6 in. or 6-1/2" at byte at of text, behind feet. It returns the
+// inches and the byte behind them; ok is false if there are none, or 12 or more.
 func (f *Finder) inches(text string, at int) (v value, end int, ok bool) {
 	gap := gapAt(text[at:])
 	v, size, ok := f.unsigned(text[at+len(gap):])
@@ -101,8 +108,9 @@ func (f *Finder) inches(text string, at int) (v value, end int, ok bool) {
 	return value{}, 0, false
 }
 
-// whole looks at what follows the amount: the lower part of a rate, or words
-// that make degrees a difference.
+// whole returns the amount a with what follows it: the lower part of a rate, or
+// the meaning of degrees from the words around. If the rate is not known, or the
+// words leave the meaning open, the amount has no counterpart. ok is always true.
 func (f *Finder) whole(text string, a one) (one, bool) {
 	u, size, ok := rate(a.unit, text[a.end:])
 	if !ok {
@@ -127,8 +135,9 @@ func (f *Finder) whole(text string, a one) (one, bool) {
 	return a, true
 }
 
-// join is what may be between two numbers of one unit: a dash, a times
-// sign, or a word of the language.
+// join returns the text at byte at of text that joins two numbers of one unit: a
+// dash, a times sign, or a word of the language. It returns "" if there is none or
+// no number follows it.
 func (f *Finder) join(text string, at int, a one) string {
 	s := text[at:]
 	for _, j := range []string{"–", " – ", "-", " × ", "×", " x "} {
@@ -149,9 +158,12 @@ func (f *Finder) join(text string, at int, a one) string {
 	return ""
 }
 
+// startsNumber reports whether s starts with a digit, a fraction sign or a minus
+// before one.
 func startsNumber(s string) bool { return nextNumber(s, 0) == 0 }
 
-// gapAt is what is between a number and its unit.
+// gapAt returns the one space, line feed or hyphen at the start of s, which may be
+// between a number and its unit; "" if there is none.
 func gapAt(s string) string {
 	for _, gap := range []string{" ", "\n", "\u00A0", "\u202F", "\u2009", "-", "\u2011"} {
 		if strings.HasPrefix(s, gap) {
@@ -164,7 +176,8 @@ func gapAt(s string) string {
 // lookBack is how far back, in bytes, an open quotation is looked for.
 const lookBack = 400
 
-// inQuotes reports whether a quotation is open at text[:at].
+// inQuotes reports whether a quotation is open at text[:at]. It looks at the last
+// lookBack bytes only.
 func inQuotes(text string, at int) bool {
 	before := text[max(0, at-lookBack):at]
 	return strings.Count(before, `"`)%2 == 1 && !hasInchMark(before) ||
@@ -179,8 +192,9 @@ func hasInchMark(s string) bool {
 	return i > 0 && isDigit(s[i-1])
 }
 
-// endsSentence reports whether the point of "in." before end also ends its
-// sentence: a capital word follows, or the paragraph ends and has sentences.
+// endsSentence reports whether the point of "in." before byte end also ends its
+// sentence: a space and a capitalized word follow, or text ends its paragraph
+// (last) and holds the end of another sentence.
 func endsSentence(text string, end int, last bool) bool {
 	rest := strings.TrimLeft(text[end:], " \n")
 	if rest == "" {
@@ -194,8 +208,8 @@ func endsSentence(text string, end int, last bool) bool {
 	return unicode.IsUpper(r) && (unicode.IsLower(next) || unicode.IsSpace(next))
 }
 
-// hasSentence reports whether a sentence ends within s: a point, a space and a
-// capital.
+// hasSentence reports whether a sentence ends within s: a point, question or
+// exclamation mark, then a space or line feed, then a capital.
 func hasSentence(s string) bool {
 	for i := 0; i+2 < len(s); i++ {
 		if (s[i] == '.' || s[i] == '?' || s[i] == '!') && (s[i+1] == ' ' || s[i+1] == '\n') {
@@ -207,12 +221,14 @@ func hasSentence(s string) bool {
 	return false
 }
 
+// unitOf returns the unit with a symbol that exists.
 func unitOf(symbol string) unit {
 	u, _ := quantity.Find(symbol)
 	return unit{u, sideOf(u.Symbol)}
 }
 
-// asRise is the unit of a temperature difference for a unit of temperature.
+// asRise returns the unit of a temperature difference for °F and °C; any other
+// unit unchanged.
 func asRise(u unit) unit {
 	switch u.Symbol {
 	case "°F":

@@ -28,14 +28,16 @@ type rounder struct {
 	up   bool
 }
 
-// rounder is for one value, since some are rounded up.
+// rounder returns the rounder of the value v, in the unit from, to the unit to. It
+// rounds up if v is one of the finder's least amounts.
 func (f *Finder) rounder(from, to quantity.Unit, v value) rounder {
 	x := from.ToSI(v.x)
 	up := slices.ContainsFunc(f.least, func(least float64) bool { return math.Abs(x-least) <= alike*least })
 	return rounder{to, f.mark, up}
 }
 
-// round gives a whole number.
+// round returns x rounded to a whole number: to the nearest, or up for a least
+// amount.
 func (r rounder) round(x float64) float64 {
 	if r.up {
 		return math.Ceil(x * (1 - alike))
@@ -43,7 +45,9 @@ func (r rounder) round(x float64) float64 {
 	return math.Round(x)
 }
 
-// exact converts and gives the tolerance, both in the unit.
+// exact converts v from the unit from, and returns it with how far a rounded
+// figure may be off, both in the rounder's unit. The tolerance follows from the
+// last figure that the author gave.
 func (r rounder) exact(from quantity.Unit, v value) (x, tolerance float64) {
 	x = r.to.FromSI(from.ToSI(v.x))
 	share := looseness
@@ -53,7 +57,8 @@ func (r rounder) exact(from quantity.Unit, v value) (x, tolerance float64) {
 	return x, share*math.Abs(x) + slack
 }
 
-// write writes a value without its unit.
+// write returns the value v of the unit from in the rounder's unit, rounded,
+// without the unit's symbol.
 func (r rounder) write(from quantity.Unit, v value) string {
 	x, tolerance := r.exact(from, v)
 	switch {
@@ -72,7 +77,8 @@ func (r rounder) write(from quantity.Unit, v value) string {
 	return r.fewest(x, tolerance)
 }
 
-// fewest writes x with the fewest significant figures within the tolerance.
+// fewest returns x with the fewest significant figures whose value is within the
+// tolerance of x, at most maxFigures.
 func (r rounder) fewest(x, tolerance float64) string {
 	for n := 1; n <= maxFigures; n++ {
 		y, places := r.figures(x, n)
@@ -83,8 +89,8 @@ func (r rounder) fewest(x, tolerance float64) string {
 	return ""
 }
 
-// figures rounds x to n significant figures; places are the decimals of the
-// last one and may be negative.
+// figures rounds x to n significant figures; places is the decimal place of the
+// last one and may be negative. 0 gives 0 and no places.
 func (r rounder) figures(x float64, n int) (y float64, places int) {
 	if x == 0 {
 		return 0, 0
@@ -98,9 +104,9 @@ func (r rounder) figures(x float64, n int) (y float64, places int) {
 	return r.round(x/unit) * unit, places
 }
 
-// decimal writes x with at most this many decimal places and the reader's
-// decimal mark. Zeros at the end are cut. A whole part of five or more digits is
-// grouped in threes by thin spaces. Zero has no sign.
+// decimal returns x rounded to this many decimal places, with the reader's decimal
+// mark. Zeros at the end of the decimals are cut. A whole part of five or more
+// digits is grouped in threes by thin spaces. Zero has no sign.
 func (r rounder) decimal(x float64, places int) string {
 	s := strconv.FormatFloat(math.Abs(x), 'f', places, 64)
 	whole, part, _ := strings.Cut(s, ".")
@@ -123,8 +129,9 @@ func (r rounder) decimal(x float64, places int) string {
 	return whole
 }
 
-// inches writes inches with the coarsest fraction of a tape that is within
-// the tolerance: 12, 6-1/2, 3/8.
+// inches returns a length in inches with the coarsest fraction of a tape, down to
+// 1/16, that is within the tolerance: 12, 6-1/2, 3/8. If none is, the nearest 1/16
+// is used.
 func (r rounder) inches(x, tolerance float64) string {
 	for parts := 1; parts <= 16; parts *= 2 {
 		n := r.round(math.Abs(x) * float64(parts))
@@ -135,6 +142,9 @@ func (r rounder) inches(x, tolerance float64) string {
 	return ""
 }
 
+// fraction returns n/parts in lowest terms as a whole number and a fraction:
+// 6-1/2, 3/8, 12; parts is a power of two, n is not negative. minus puts a minus
+// in front; 0 has none.
 func (r rounder) fraction(n, parts int, minus bool) string {
 	if n == 0 {
 		return "0"
@@ -158,8 +168,8 @@ func (r rounder) fraction(n, parts int, minus bool) string {
 	return s
 }
 
-// wholeFeet rounds feet to the fewest figures; ok is false where that takes
-// more than whole feet.
+// wholeFeet rounds x, in feet, to whole feet with the fewest significant figures
+// within the tolerance. ok is false if even the nearest whole foot is beyond it.
 func (r rounder) wholeFeet(x, tolerance float64) (feet float64, ok bool) {
 	tolerance = math.Max(tolerance, footSlack/12)
 	for n := 1; n <= maxFigures; n++ {
@@ -175,7 +185,8 @@ func (r rounder) wholeFeet(x, tolerance float64) (feet float64, ok bool) {
 	return y, math.Abs(y-x) <= tolerance
 }
 
-// carries reports whether a value has to be written in feet and inches.
+// carries reports whether v, of the unit from, must be written in feet and inches:
+// the rounder's unit is feet and whole feet are not within the tolerance.
 func (r rounder) carries(from quantity.Unit, v value) bool {
 	if r.to.Symbol != "ft" {
 		return false
@@ -184,7 +195,8 @@ func (r rounder) carries(from quantity.Unit, v value) bool {
 	return !ok
 }
 
-// feetInches writes 3 ft 3 in., whole feet without inches.
+// feetInches returns v, of the unit from, as feet and whole inches with their
+// units: 3 ft 3 in. Whole feet within the tolerance are written without inches.
 func (r rounder) feetInches(from quantity.Unit, v value) string {
 	x, tolerance := r.exact(from, v)
 	if feet, ok := r.wholeFeet(x, tolerance); ok {

@@ -60,6 +60,8 @@ type writing struct {
 	unit unit
 }
 
+// index returns the spellings of all units by their first byte, longer ones first.
+// It panics on a spelling of a unit that does not exist.
 func index() map[byte][]writing {
 	list := map[byte][]writing{}
 	add := func(text, symbol string) {
@@ -88,7 +90,8 @@ func index() map[byte][]writing {
 	return list
 }
 
-// unitAt reads a unit at the start of s that ends there as a word does.
+// unitAt reads the longest unit at the start of s that ends there as a word does.
+// It returns its length in bytes, and false if there is none.
 func unitAt(s string) (unit, int, bool) {
 	if s == "" {
 		return unit{}, 0, false
@@ -101,8 +104,8 @@ func unitAt(s string) (unit, int, bool) {
 	return unit{}, 0, false
 }
 
-// hasPrefix is strings.HasPrefix with a line feed or a space that does not
-// break passing for a space.
+// hasPrefix is strings.HasPrefix, except that a line feed in s passes for a space
+// of prefix.
 func hasPrefix(s, prefix string) bool {
 	if strings.IndexByte(prefix, ' ') < 0 {
 		return strings.HasPrefix(s, prefix)
@@ -113,8 +116,8 @@ func hasPrefix(s, prefix string) bool {
 	return strings.ReplaceAll(s[:len(prefix)], "\n", " ") == prefix
 }
 
-// endsWord reports whether a unit of size bytes ends where no letter, digit or
-// exponent goes on.
+// endsWord reports whether a unit of the first size bytes of s ends there: no
+// letter, digit, exponent, middle dot or underscore follows.
 func endsWord(s string, size int) bool {
 	if size == len(s) {
 		return true
@@ -156,9 +159,10 @@ var perUnits = []string{
 	"metro",
 }
 
-// rate looks behind a unit for "/h" or "per hour" and makes the two one unit.
-// ok is false where the rate is over a unit of length, area, volume or mass
-// and is not known whole: half of it must not be converted alone.
+// rate reads "/h" or "per hour" at the start of s, behind the unit u. It returns
+// the unit of the rate and the length in bytes of what it read, or u and 0 if no
+// rate follows. ok is false if a rate follows that is not known, over one of
+// perUnits: half of it must not be converted alone.
 func rate(u unit, s string) (whole unit, size int, ok bool) {
 	for _, per := range []string{"/", " / ", " per ", " por "} {
 		if !hasPrefix(s, per) {
