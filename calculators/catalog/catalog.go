@@ -3,6 +3,7 @@ package catalog
 
 import (
 	"coursebook/calculators/bracing/bracelayout"
+	"coursebook/calculators/bracing/handsoff"
 	"coursebook/calculators/bracing/linerounds"
 	"coursebook/calculators/bracing/plumbcheck"
 	"coursebook/calculators/bracing/stringline"
@@ -71,6 +72,7 @@ func All() []*calc.Calculator {
 		// bracing
 		bracelayout.Calculator,
 		windonwall.Calculator,
+		handsoff.Calculator,
 		stringline.Calculator,
 		linerounds.Calculator,
 		plumbcheck.Calculator,

@@ -68,3 +68,23 @@ var SpeedFormula = &calc.Formula{
 	Fn:   calc.Func1(Speed), Go: "weather.Speed", Source: "nfba",
 	Limits: calc.Text("A rule of thumb for plain mixes. A retarder changes it."),
 }
+
+// Least and greatest constant of the Arrhenius equation in K, the bounds of an
+// estimate of the setting time.
+const (
+	LeastQ = 4000
+	MostQ  = 6000
+)
+
+// EarliestSet is the least of the rule of thumb and of the Arrhenius equation
+// with Q of LeastQ to MostQ, and the formula that gives it. q is its constant in
+// K, 0 for the rule of thumb. known is in s, the temperatures are in K.
+func EarliestSet(known, t, reference float64) (set float64, governs *calc.Formula, q float64) {
+	set, governs = SetDoublingFormula.Value(known, t, reference), SetDoublingFormula
+	for _, bound := range [...]float64{LeastQ, MostQ} {
+		if by := SetArrheniusFormula.Value(known, bound, t, reference); by < set {
+			set, governs, q = by, SetArrheniusFormula, bound
+		}
+	}
+	return set, governs, q
+}

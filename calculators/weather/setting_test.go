@@ -27,3 +27,30 @@ func TestSetting(t *testing.T) {
 	calctest.Near(t, "known temperature", SetArrhenius(5, 5000, 296, 296), 5, 1e-12)
 	calctest.Near(t, "doubling", SetDoubling(5, 53, 73), 10, 1e-12)
 }
+
+// EarliestSet is no later than any of its methods, equals the one it names, and
+// falls as the concrete warms.
+func TestEarliestSet(t *testing.T) {
+	ref, last := calc.SI(73, "°F"), math.Inf(1)
+	for f := 33.0; f <= 110; f++ {
+		k, known := calc.SI(f, "°F"), calc.SI(5, "h")
+		set, governs, q := EarliestSet(known, k, ref)
+		for _, by := range []float64{
+			SetDoublingFormula.Value(known, k, ref), SetArrhenius(known, LeastQ, k, ref),
+			SetArrhenius(known, 5000, k, ref), SetArrhenius(known, MostQ, k, ref),
+		} {
+			if set > by*(1+1e-12) {
+				t.Errorf("%v °F: %v is later than %v", f, set, by)
+			}
+		}
+		named := SetDoublingFormula.Value(known, k, ref)
+		if governs == SetArrheniusFormula {
+			named = SetArrhenius(known, q, k, ref)
+		}
+		calctest.NearBy(t, "the method named", named, set, 1e-12)
+		if set >= last {
+			t.Errorf("not earlier at %v °F", f)
+		}
+		last = set
+	}
+}

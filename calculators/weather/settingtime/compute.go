@@ -25,13 +25,6 @@ const (
 	ofFinal   = calc.Text("Final set")
 )
 
-// Least and greatest constant of the Arrhenius equation in K, the bounds of the
-// estimate.
-const (
-	leastQ = 4000
-	mostQ  = 6000
-)
-
 func compute(r *calc.Recorder, in calc.Case) {
 	initial, final := in.Num("initial"), in.Num("final")
 	t, ref, q := in.Num("concrete"), in.Num("reference"), in.Num("q")
@@ -41,21 +34,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 	set := r.UseFor(ofInitial, nil, weather.SetArrheniusFormula, initial, q, t, ref)
 	rule := r.UseFor(ofInitial, nil, weather.SetDoublingFormula, initial, t, ref)
-	low, high := weather.SetArrheniusFormula.Value(
-		initial,
-		leastQ,
-		t,
-		ref,
-	), weather.SetArrheniusFormula.Value(
-		initial,
-		mostQ,
-		t,
-		ref,
-	)
+	low := weather.SetArrheniusFormula.Value(initial, weather.LeastQ, t, ref)
+	high := weather.SetArrheniusFormula.Value(initial, weather.MostQ, t, ref)
 	r.Put("initial-set", set)
 	r.Put("final-set", r.UseFor(ofFinal, nil, weather.SetArrheniusFormula, final, q, t, ref))
 	r.Put("rule-set", rule)
-	earliest := min(set, rule, low, high)
+	bound, _, _ := weather.EarliestSet(initial, t, ref)
+	earliest := min(set, bound)
 	r.Put("earliest", earliest)
 	r.Put("latest", max(set, rule, low, high))
 	f := calc.From(t, "°F")

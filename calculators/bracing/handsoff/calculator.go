@@ -1,0 +1,201 @@
+// Package handsoff computes, for each wall by itself, the clock time from which
+// no brace of it is turned, and how long there is to straighten it after it is
+// full.
+//
+// Three of the five rules are clock times and are computed here. The other two
+// are tests at the wall, and end the work sooner: a running head that no longer
+// sinks in the top lift, and a wall that does not answer a quarter turn.
+package handsoff
+
+import (
+	"coursebook/calculators/bracing"
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/weather"
+)
+
+// Calculator declares inputs, outputs, formulas and sources of the calculator.
+var Calculator = &calc.Calculator{
+	ID:      "hands-off",
+	Title:   calc.Text("Hands off, wall by wall"),
+	Purpose: calc.Text("From what time no brace is turned, and how long there is to straighten each wall."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{
+		bracing.AfterLastFormula, bracing.AtSetFormula, bracing.LeftForStringFormula,
+		weather.SetArrheniusFormula, weather.SetDoublingFormula,
+	},
+	Sources: sources,
+	Cautions: []calc.Caution{
+		{
+			Level: calc.LevelWarning,
+			Text: calc.Text(
+				"Hands off sooner if a running head no longer sinks in the top lift, or the wall does not answer a " +
+					"quarter turn. Never push the head down into the older lifts to test.",
+			),
+		},
+		{
+			Level: calc.LevelNotice,
+			Text: calc.Text(
+				"Stiffened is not initial set. A wall can stop answering hours before its first load reaches initial " +
+					"set.",
+			),
+		},
+	},
+	Tables:  tables,
+	Compute: compute,
+	Draw:    draw,
+}
+
+const (
+	whyMix  = calc.Text("No wall mix is outside this. Check the number and its unit.")
+	whyWait = calc.Text("Nobody reads a wall and turns a brace in less.")
+	whyMost = calc.Text("A wall this old may have stiffened. Ask the engineer.")
+	whyWarm = calc.Text("This is not a hot day. Check the unit.")
+)
+
+var inputs = []calc.Field{
+	{
+		ID: "walls", Kind: calc.Rows, MinRows: 1, MaxRows: 16, Label: calc.Text("Walls"),
+		Help:  calc.Text("Times as you plan them, or as they were. One row for each wall."),
+		Usual: "North | 7:00 | 10:10; East | 7:00 | 10:30; South | 7:20 | 10:50; West | 7:20 | 11:30",
+		Cols: []calc.Field{
+			{ID: "name", Label: calc.Text("Wall"), Kind: calc.FreeText, Optional: true, MaxLen: 24},
+			{ID: "first", Label: calc.Text("First load batched"), Kind: calc.Clock,
+				Help: calc.Text("The batch time on its ticket.")},
+			{ID: "last", Label: calc.Text("Last concrete in it"), Kind: calc.Clock},
+			{ID: "given", Label: calc.Text("Engineer's or maker's time"), Kind: calc.Clock, Optional: true},
+		},
+	},
+	{
+		ID: "concrete", Display: &displays.Temperature, Usual: "70 °F", Label: calc.Text("Concrete temperature"),
+		Help:  calc.Text("The warmest load."),
+		Range: "33 to 110 °F", Why: calc.Text("Freezing concrete does not set."), WhyMost: weather.WhyGel,
+	},
+	{
+		ID: "air", Display: &displays.Temperature, Usual: "72 °F", Label: calc.Text("Air temperature"),
+		Help:  calc.Text("The warmest hour of the pour."),
+		Range: "-40 to 130 °F", Why: weather.WhyLand,
+	},
+	{
+		ID: "plant-set", Display: &displays.Hours, Optional: true,
+		Label: calc.Text("Initial set, by the plant"),
+		Help:  calc.Text("For today's mix and heat, from batching. Empty: our estimate."),
+		Range: "0.25 to 48 h", Why: whyMix,
+	},
+	{
+		ID: "initial", Display: &displays.Hours, Usual: "5 h", When: estimated, Label: calc.Text("Known initial set"),
+		Range: "0.25 to 48 h", Why: whyMix,
+	},
+	{
+		ID: "reference", Display: &displays.Temperature, Usual: "73 °F", When: estimated,
+		Label: calc.Text("It is known at"),
+		Range: "40 to 100 °F", Why: whyMix,
+	},
+	{
+		ID: "wait", Display: &displays.Minutes, Usual: "60 min", Label: calc.Text("After the last concrete"),
+		Range: "5 to 120 min", Why: whyWait, WhyMost: whyMost,
+	},
+	{
+		ID: "hot-wait", Display: &displays.Minutes, Usual: "30 min", Label: calc.Text("The same on a hot day"),
+		Range: "5 to 120 min", Why: whyWait, WhyMost: whyMost,
+	},
+	{
+		ID: "hot-from", Display: &displays.Temperature, Usual: "80 °F", Label: calc.Text("Hot above"),
+		Help:  calc.Text("Concrete or air. Our own limit."),
+		Range: "60 to 100 °F", Why: whyWarm, WhyMost: weather.WhyGel,
+	},
+}
+
+func estimated(c calc.Case) bool { return !c.Has("plant-set") }
+
+// IDs of the rules and of the plans.
+const (
+	ruleLast  = "last"
+	ruleSet   = "set"
+	ruleGiven = "given"
+
+	planAfter   = "after"
+	planEarly   = "early"
+	planBetween = "between"
+)
+
+var (
+	ruleOptions = []calc.Option{
+		{ID: ruleLast, Label: calc.Text("time since the last concrete")},
+		{ID: ruleSet, Label: calc.Text("first load reaches initial set")},
+		{ID: ruleGiven, Label: calc.Text("engineer's or maker's time")},
+	}
+	planOptions = []calc.Option{
+		{ID: planAfter, Label: calc.Text("after it is full")},
+		{ID: planEarly, Label: calc.Text("begin between rounds")},
+		{ID: planBetween, Label: calc.Text("between rounds only")},
+	}
+)
+
+var outputs = []calc.Field{
+	{ID: "plan", Kind: calc.Choice, Lead: true, Options: planOptions, Label: calc.Text("Straighten the tightest wall")},
+	{ID: "left", Display: &displays.MinutesAtMost, Lead: true, Label: calc.Text("Left once it is full"),
+		Help: calc.Text("Minus: hands off comes before the wall is full.")},
+	{ID: "off", Kind: calc.Clock, Lead: true, Label: calc.Text("Hands off at")},
+	{ID: "rule", Kind: calc.Choice, Options: ruleOptions, Label: calc.Text("Decided by")},
+	{ID: "tightest", Display: &displays.Count, Exact: true, Label: calc.Text("Tightest wall is in row")},
+	{ID: "earliest", Kind: calc.Clock, Label: calc.Text("First hands off of all walls")},
+	{ID: "lines", Kind: calc.Rows, Label: calc.Text("Wall by wall"), Cols: []calc.Field{
+		{ID: "name", Label: calc.Text("Wall"), Kind: calc.FreeText},
+		{ID: "off", Label: calc.Text("Hands off at"), Kind: calc.Clock},
+		{ID: "rule", Label: calc.Text("Decided by"), Kind: calc.Choice, Options: ruleOptions},
+		{ID: "left", Label: calc.Text("Left once it is full"), Display: &displays.MinutesAtMost},
+		{ID: "plan", Label: calc.Text("Straighten it"), Kind: calc.Choice, Options: planOptions},
+	}},
+	{ID: "allowed", Display: &displays.Minutes, Label: calc.Text("Allowed once it is full")},
+	{ID: "set", Display: &displays.HalfHoursAtMost, Label: calc.Text("Initial set, earliest")},
+}
+
+var sources = []calc.Source{
+	{
+		ID: "practice",
+		Title: "Hands off 60 min after the last concrete in the wall, 30 min above 80 °F, and no later than the " +
+			"initial set of its first load: our own limits",
+		Status: calc.CommonPractice,
+	},
+	{
+		ID:     "aci305",
+		Author: "ACI Committee 305",
+		Title:  "Specification for Hot Weather Concreting, ACI 305.1-14",
+		Year:   "2014",
+		Where:  "sec. 1.3: hot weather from 80 °F",
+		Status: calc.Secondary,
+	},
+	{
+		ID:     "c1074",
+		Author: "ASTM",
+		Title:  "C1074 Estimating Concrete Strength by the Maturity Method",
+		Where:  "equivalent age",
+		Status: calc.Memory,
+	},
+	{
+		ID:     "nfba",
+		Author: "National Frame Building Association",
+		Title:  "Frame Building News",
+		Year:   "2020",
+		Where:  "October, p. 17: 20 °F doubles or halves the time",
+		Status: calc.Confirmed,
+		Link:   "https://www.nfba.org/resources/newsletters/magazines/2020-10/inc/html/17.html",
+	},
+}
+
+var tables = []calc.Table{{
+	ID: "left", Title: calc.Text("Minutes left once the wall is full"),
+	Note: calc.Text(
+		"First load batched at 7:00, initial set of 5 h at 73 °F (23 °C). Down: last concrete in the wall. Across: " +
+			"the concrete.",
+	),
+	Out: "left", Set: []calc.Entry{{Path: "walls.1.first", Text: "7:00"}},
+	Down: calc.Axis{Path: "walls.1.last", US: []string{"8:30", "9:30", "10:30", "11:30", "12:30"}},
+	Across: calc.Axis{
+		Path:   "concrete",
+		US:     []string{"60 °F", "70 °F", "80 °F", "90 °F"},
+		Metric: []string{"15 °C", "20 °C", "25 °C", "30 °C"},
+	},
+}}
