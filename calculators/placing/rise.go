@@ -11,6 +11,7 @@ const (
 	meansDepth  = calc.Text("depth of the lift")
 	meansShare  = calc.Text("share of the time the pump runs")
 	meansLoop   = calc.Text("time for this depth and length")
+	meansPasses = calc.Text("passes until the hose is back: 1 around, 2 there and back")
 	meansAge    = calc.Text("age when it leaves the hose")
 )
 
@@ -77,16 +78,16 @@ var LiftTimeFormula = &calc.Formula{
 	Fn: calc.Func5(LiftTime), Go: "placing.LiftTime", Source: "placing",
 }
 
-// LongestLoop is the length of wall whose lift takes the time that is left,
-// L = (W − a)·Q·m/(b·d), the inverse of LiftTime. Any coherent units; W is
+// LongestLoop is the length of wall that k passes of the hose fill in the time that is
+// left, L = (W − a)·Q·m/(k·b·d), the inverse of LiftTime. Any coherent units; W is
 // above a. Source: algebra on LiftTime.
-func LongestLoop(window, age, flow, share, core, depth float64) float64 {
-	return (window - age) * flow * share / (core * depth)
+func LongestLoop(window, age, flow, share, passes, core, depth float64) float64 {
+	return (window - age) * flow * share / (passes * core * depth)
 }
 
 // LongestLoopFormula declares LongestLoop.
 var LongestLoopFormula = &calc.Formula{
-	ID: "longest", Title: calc.Text("Longest loop that comes round in time"), Expr: "(W - a)*Q*m/(b*d)",
+	ID: "longest", Title: calc.Text("Longest wall that is back in time"), Expr: "(W - a)*Q*m/(k*b*d)",
 	Result: calc.Var{Symbol: "L", Meaning: meansLength, Unit: "m", US: "ft"},
 	Vars: []calc.Var{{Symbol: "W", Meaning: calc.Text("setting window from batching"), Unit: "h", US: "h"},
 		{
@@ -98,27 +99,30 @@ var LongestLoopFormula = &calc.Formula{
 		{
 			Symbol:  "m",
 			Meaning: meansShare,
-		}, {Symbol: "b", Meaning: meansCore, Unit: "m", US: "ft"},
+		}, {Symbol: "k", Meaning: meansPasses},
+		{Symbol: "b", Meaning: meansCore, Unit: "m", US: "ft"},
 		{Symbol: "d", Meaning: meansDepth, Unit: "m", US: "ft"}},
 	Fn: calc.FuncN(
-		func(v []float64) float64 { return LongestLoop(v[0], v[1], v[2], v[3], v[4], v[5]) },
+		func(v []float64) float64 { return LongestLoop(v[0], v[1], v[2], v[3], v[4], v[5], v[6]) },
 	), Go: "placing.LongestLoop", Source: "practice",
 }
 
-// AgeOnReturn is the age of the lift below when the hose is back, A = a + T,
-// counted from the batch time on the ticket. Any unit of time.
-// Source: common practice.
-func AgeOnReturn(age, loop float64) float64 { return age + loop }
+// AgeOnReturn is the greatest age of the lift below when the hose is back,
+// A = a + k·T, counted from the batch time on the ticket, for a pass that takes T.
+// k is 1 around a closed loop; there and back it is 2, at the ends of the wall.
+// Any unit of time. Source: common practice.
+func AgeOnReturn(age, passes, loop float64) float64 { return age + float64(passes*loop) }
 
 // AgeOnReturnFormula declares AgeOnReturn.
 var AgeOnReturnFormula = &calc.Formula{
-	ID: "return-age", Title: calc.Text("Age of the lift below on return"), Expr: "a + T",
+	ID: "return-age", Title: calc.Text("Age of the lift below on return"), Expr: "a + k*T",
 	Result: calc.Var{Symbol: "A", Meaning: calc.Text("age of the lift below"), Unit: "min", US: "min"},
 	Vars: []calc.Var{
 		{Symbol: "a", Meaning: meansAge, Unit: "min", US: "min"},
+		{Symbol: "k", Meaning: meansPasses},
 		{Symbol: "T", Meaning: meansLoop, Unit: "min", US: "min"},
 	},
-	Fn: calc.Func2(AgeOnReturn), Go: "placing.AgeOnReturn", Source: "practice",
+	Fn: calc.Func3(AgeOnReturn), Go: "placing.AgeOnReturn", Source: "practice",
 }
 
 // Lifts is the number of lifts for a height, N = ⌈H/d⌉. Any unit of length;

@@ -6,13 +6,14 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
 	"coursebook/calculators/placing"
+	"coursebook/calculators/quantity"
 )
 
 // Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
 	ID:      "rate-of-rise",
-	Title:   calc.Text("Rate of rise and coming round"),
-	Purpose: calc.Text("Shows how fast the wall rises, and if the hose comes round before the lift below stiffens."),
+	Title:   calc.Text("Rate of rise and time around"),
+	Purpose: calc.Text("Shows how fast the wall rises, and if the hose is back before the lift below stiffens."),
 	In:      inputs,
 	Out:     outputs,
 	Formulas: []*calc.Formula{
@@ -54,12 +55,26 @@ var Calculator = &calc.Calculator{
 const (
 	inTime  = "in-time"
 	tooLate = "late"
+	tooFast = "fast"
 	single  = "single"
 )
 
+// IDs of the options of how the hose goes.
+const (
+	around       = "around"
+	thereAndBack = "back"
+)
+
+// showLoop displays a length of wall, rounded down.
+var showLoop = quantity.Display{
+	Dim:    quantity.Length,
+	US:     quantity.UnitDisplay{Unit: "ft", Step: 1, Rounding: quantity.Down},
+	Metric: quantity.UnitDisplay{Unit: "m", Step: 0.5, Rounding: quantity.Down},
+}
+
 const (
 	labelAge    = calc.Text("Batch to end of discharge")
-	labelLoop   = calc.Text("Time for one lift round")
+	labelLoop   = calc.Text("Time for one pass")
 	labelWindow = calc.Text("Setting window from batching")
 	labelReturn = calc.Text("Age when the hose is back")
 	whyWall     = calc.Text("Foam walls lie well inside. Check the unit.")
@@ -68,19 +83,22 @@ const (
 )
 
 var inputs = []calc.Field{
-	{ID: "length", Display: &displays.Height, Usual: "140 ft", Label: calc.Text("Length of the loop"),
-		Help:  calc.Text("All walls the hose goes round in one pass, by the centre line."),
+	{ID: "length", Display: &displays.Height, Usual: "140 ft", Label: calc.Text("Length of one pass"),
+		Help:  calc.Text("All walls the hose passes once, by the centerline."),
 		Range: "1 to 2000 ft", Why: whyWall, WhyMost: displays.OneJob},
+	{ID: "way", Kind: calc.Choice, Usual: around, Label: calc.Text("The hose goes"), Options: []calc.Option{
+		{ID: around, Label: calc.Text("Around, in a closed loop")},
+		{ID: thereAndBack, Label: calc.Text("There and back")}}},
 	{ID: "core", Display: &displays.Part, Usual: "8 in", Label: calc.Text("Core thickness"),
 		Help:  calc.Text("Concrete only, without the foam."),
 		Range: "2 to 36 in", Why: whyWall},
 	{ID: "height", Display: &displays.Height, Usual: "8 ft", Label: calc.Text("Height placed today"),
 		Range: "1 to 40 ft", Why: whyWall, WhyMost: displays.Engineer, MostSource: "usbr"},
-	{ID: "lift", Maker: true, Display: &displays.Height, Usual: "2' 8\"", Label: calc.Text("Depth of one lift"),
+	{ID: "lift", Maker: true, Display: &displays.Height, Usual: "2 ft", Label: calc.Text("Depth of one lift"),
 		Help:  calc.Text("From the form maker's guide."),
 		Range: "0.5 to 40 ft", Why: whyWall, WhyMost: displays.CheckUnit},
 	{ID: "stop", Display: &displays.Height, Usual: "6 ft", Label: calc.Text("Length filled at one stop"),
-		Help:  calc.Text("What rises while the hose stands in one place."),
+		Help:  calc.Text("What fills while the hose stays in one place."),
 		Range: "0.5 to 2000 ft", Why: displays.CheckUnit, WhyMost: displays.OneJob},
 	{ID: "rate", Display: &displays.PumpRate, Usual: "12 yd³/h", Label: calc.Text("Pump rate while it runs"),
 		Range: "0.2 to 200 yd³/h", Why: placing.WhyPump},
@@ -100,26 +118,27 @@ var inputs = []calc.Field{
 
 var outputs = []calc.Field{
 	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The next lift"), Options: []calc.Option{
-		{ID: inTime, Label: calc.Text("Comes round in time")},
-		{ID: tooLate, Label: calc.Text("Too late: shorten the loop, retard, or plan a joint")},
+		{ID: inTime, Label: calc.Text("The hose is back in time")},
+		{ID: tooLate, Label: calc.Text("Too late: shorten the pass, retard, or plan a joint")},
+		{ID: tooFast, Label: calc.Text("The wall rises too fast: slow the pump")},
 		{ID: single, Label: calc.Text("One lift only: nothing to come back to")},
 	}},
-	{ID: "rise-local", Display: &displays.Rise, Lead: true, Label: calc.Text("Rise where the hose stands")},
-	{ID: "rise-average", Display: &displays.Rise, Label: calc.Text("Average rise, whole loop"),
-		Help: calc.Text("With the pump running all the time.")},
+	{ID: "rise-local", Display: &displays.Rise, Lead: true, Label: calc.Text("Rise at the hose")},
+	{ID: "rise-average", Display: &displays.Rise, Label: calc.Text("Average rise, pump running"),
+		Help: calc.Text("All walls together. With the pauses the wall rises slower.")},
 	{ID: "lifts", Display: &displays.Count, Exact: true, Label: calc.Text("Lifts for the height")},
 	{ID: "loop-time", Display: &placing.MinutesUp, Lead: true, Label: labelLoop,
-		Help: calc.Text("From a place to the same place again.")},
+		Help: calc.Text("Once along all walls, with the pauses.")},
 	{ID: "stop-time", Display: &displays.Minutes, Label: calc.Text("Time at one stop, pump on")},
 	{ID: "pour-time", Display: &placing.HoursUp, Label: calc.Text("Time for the whole height")},
 	{ID: "return-age", Display: &placing.MinutesUp, Label: labelReturn},
 	{ID: "spare", Display: &displays.MinutesAtMost, Label: calc.Text("Time to spare"),
 		Help: calc.Text("Below zero: too late by so much.")},
-	{ID: "longest", Display: &displays.HeightAtMost, Label: calc.Text("Longest loop in time")},
-	{ID: "rate-average", Display: &displays.PumpRateAtMost, Label: calc.Text("Pump rate, whole loop"),
-		Help: calc.Text("For the rise you want, if all walls rose at once.")},
+	{ID: "longest", Display: &showLoop, Label: calc.Text("Longest pass in time")},
+	{ID: "rate-average", Display: &displays.PumpRateAtMost, Label: calc.Text("Pump rate, all walls"),
+		Help: calc.Text("For the rise you want, on average over all walls.")},
 	{ID: "rate-stop", Display: &displays.PumpRateAtMost, Label: calc.Text("Pump rate, one stop"),
-		Help: calc.Text("For the rise you want while the hose stands.")},
+		Help: calc.Text("For the rise you want at the hose.")},
 }
 
 var sources = []calc.Source{
@@ -184,8 +203,8 @@ var sources = []calc.Source{
 }
 
 var tables = []calc.Table{
-	{ID: "average", Title: calc.Text("Average rise by loop and pump rate"),
-		Note: calc.Text("For a core of 8 in (203 mm). Where the hose stands the wall rises much faster."),
+	{ID: "average", Title: calc.Text("Average rise by length and pump rate"),
+		Note: calc.Text("For a core of 8 in (203 mm). At the hose the wall rises much faster."),
 		Out:  "rise-average", Set: []calc.Entry{{Path: "core", Text: "8 in"}},
 		Down: calc.Axis{
 			Path:   "length",
@@ -197,12 +216,11 @@ var tables = []calc.Table{
 			US:     []string{"8", "12", "16", "20", "30"},
 			Metric: []string{"6", "9", "12", "15", "20"},
 		}},
-	{ID: "round", Title: calc.Text("Time to come round by loop and pump rate"),
+	{ID: "round", Title: calc.Text("Time for one pass by length and pump rate"),
 		Note: calc.Text(
-			"For an 8 in (203 mm) core and a lift of 2' 8\" (0.81 m), with the pump running three quarters of the " +
-				"time.",
+			"For an 8 in (203 mm) core and a lift of 2 ft (0.61 m), with the pump running three quarters of the time.",
 		),
-		Out: "loop-time", Set: []calc.Entry{{Path: "core", Text: "8 in"}},
+		Out: "loop-time", Set: []calc.Entry{{Path: "core", Text: "8 in"}, {Path: "lift", Text: "2 ft"}},
 		Down: calc.Axis{
 			Path:   "length",
 			US:     []string{"60 ft", "100 ft", "140 ft", "180 ft", "220 ft"},

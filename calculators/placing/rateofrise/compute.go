@@ -9,17 +9,24 @@ import (
 )
 
 const (
-	refuseStop = calc.Text("The hose cannot fill more than the loop: {length} at most.")
+	refuseStop = calc.Text("One stop cannot be longer than the pass, {length}.")
 	noteFluid  = calc.Text(
 		"At the hose the wall rises at {rise}. Above {limit} the form carries the full fluid head. Check it in Form " +
 			"pressure.",
+	)
+	noteLiftFluid = calc.Text(
+		"At the hose this lift fills at {rise}, over {limit}: it is fluid from top to bottom, {lift} deep. Check the " +
+			"lift and the average rise in Form pressure.",
+	)
+	noteEnds = calc.Text(
+		"There and back, the ends wait twice as long for the hose as one pass takes. Test the lift there first.",
 	)
 	noteFast = calc.Text(
 		"Even the average rise is over {limit}, where the Army's manual stops. Slow the pump unless the form maker " +
 			"allows it.",
 	)
 	noteLate = calc.Text(
-		"The hose is back {time} too late: a cold joint. Shorten the loop to {length}, have the plant retard the " +
+		"The hose is back {time} too late: a cold joint. Shorten the pass to {length}, have the plant retard the " +
 			"mix, or stop at a planned joint.",
 	)
 	noteStale = calc.Text(
@@ -29,12 +36,19 @@ const (
 	noteTight = calc.Text("Only {time} to spare. One late truck makes a cold joint.")
 	noteAlive = calc.Text(
 		"Test before each new lift. A running vibrator head that sinks in by its own weight shows the lift below is " +
-			"alive.",
+			"still soft.",
 	)
-	ofHose  = calc.Text("Where the hose stands")
-	ofLoop  = calc.Text("Whole loop")
-	ofLift  = calc.Text("One lift, round the loop")
+	ofHose  = calc.Text("At the hose")
+	ofLoop  = calc.Text("All walls")
+	ofLift  = calc.Text("One lift, one pass")
 	ofWhole = calc.Text("The whole height")
+)
+
+// The greatest rises without a note, in m/s: at the hose by ACI 347, on average by US
+// Army EN5466.
+const (
+	mostLocal   = 15 * 0.3048 / 3600 // 15 ft/h
+	mostAverage = 5 * 0.3048 / 3600  // 5 ft/h
 )
 
 // tightSpare is the time to spare below which a late truck is noted, in s.
@@ -62,50 +76,71 @@ func compute(r *calc.Recorder, in calc.Case) {
 		r.Put("rate-average", r.UseFor(ofLoop, nil, placing.FlowFormula, in.Num("wanted"), length, core))
 		r.Put("rate-stop", placing.FlowFormula.Value(in.Num("wanted"), in.Num("stop"), core))
 	}
-	if limit := calc.SI(15, "ft/h"); calc.Over(local, limit) {
-		r.Note(
-			calc.LevelWarning,
-			calc.At("stop"),
-			noteFluid,
-			calc.Amount("rise", local, &displays.Rise),
-			calc.Amount("limit", limit, &displays.RiseAtMost),
-		)
+	noteHose(r, local, lift, lifts)
+	fast := calc.Over(average, mostAverage)
+	if fast {
+		r.Note(calc.LevelWarning, calc.At("rate"), noteFast, calc.Amount("limit", mostAverage, &displays.RiseAtMost))
 	}
-	if limit := calc.SI(5, "ft/h"); calc.Over(average, limit) {
-		r.Note(calc.LevelWarning, calc.At("rate"), noteFast, calc.Amount("limit", limit, &displays.RiseAtMost))
+	verdict := single
+	if lifts > 1 {
+		verdict = byAge(r, in, lift, loop)
 	}
-	putVerdict(r, in, lift, lifts, loop)
+	if fast && verdict != tooLate {
+		verdict = tooFast
+	}
+	r.PutChoice("verdict", verdict)
 }
 
-// putVerdict puts the verdict on the next lift by the age of the one below it.
-func putVerdict(r *calc.Recorder, in calc.Case, lift, lifts, loop float64) {
-	if lifts <= 1 {
-		r.PutChoice("verdict", single)
+// noteHose notes a rise at the hose above which concrete is fluid: over one lift,
+// or over the whole height where that is placed in one lift.
+func noteHose(r *calc.Recorder, local, lift, lifts float64) {
+	if !calc.Over(local, mostLocal) {
 		return
 	}
+	rise := calc.Amount("rise", local, &displays.Rise)
+	limit := calc.Amount("limit", mostLocal, &displays.RiseAtMost)
+	if lifts > 1 {
+		r.Note(calc.LevelNotice, calc.At("stop"), noteLiftFluid, rise, limit, calc.Amount("lift", lift, &displays.Height))
+		return
+	}
+	r.Note(calc.LevelWarning, calc.At("stop"), noteFluid, rise, limit)
+}
+
+// passes returns the passes after which the hose is back at each place.
+func passes(in calc.Case) float64 {
+	if in.Choice("way") == thereAndBack {
+		return 2
+	}
+	return 1
+}
+
+// byAge puts the age of the lift below when the hose is back, and returns the verdict
+// on the next lift by it.
+func byAge(r *calc.Recorder, in calc.Case, lift, loop float64) (verdict string) {
 	age, window := in.Num("age"), in.Num("window")
-	back := r.Use(placing.AgeOnReturnFormula, age, loop)
+	back := r.Use(placing.AgeOnReturnFormula, age, passes(in), loop)
 	spare := window - back
 	r.Put("return-age", back)
 	r.Put("spare", spare)
 	longest := 0.0
 	if window > age {
-		longest = r.Use(placing.LongestLoopFormula, window, age, in.Num("rate"), in.Num("moving"), in.Num("core"), lift)
+		longest = r.Use(placing.LongestLoopFormula, window, age, in.Num("rate"), in.Num("moving"), passes(in),
+			in.Num("core"), lift)
 	}
 	r.Put("longest", longest)
-	r.PutChoice("verdict", inTime)
+	verdict = inTime
 	switch {
 	case window <= age:
-		r.PutChoice("verdict", tooLate)
+		verdict = tooLate
 		r.Note(calc.LevelNotice, calc.At("age"), noteStale)
 	case calc.Over(back, window):
-		r.PutChoice("verdict", tooLate)
+		verdict = tooLate
 		r.Note(
 			calc.LevelNotice,
 			calc.At("length"),
 			noteLate,
 			calc.Amount("time", -spare, &placing.MinutesUp),
-			calc.Amount("length", longest, &displays.HeightAtMost),
+			calc.Amount("length", longest, &showLoop),
 		)
 	case spare < tightSpare:
 		r.Note(
@@ -115,5 +150,9 @@ func putVerdict(r *calc.Recorder, in calc.Case, lift, lifts, loop float64) {
 			calc.Amount("time", math.Max(spare, 0), &displays.MinutesAtMost),
 		)
 	}
+	if in.Choice("way") == thereAndBack {
+		r.Note(calc.LevelNotice, calc.At("way"), noteEnds)
+	}
 	r.Note(calc.LevelNotice, calc.At("window"), noteAlive)
+	return verdict
 }

@@ -10,7 +10,7 @@ import (
 const (
 	title = calc.Text("One lift against the setting window")
 	desc  = calc.Text(
-		"Concrete is {age} old when placed. One lift round takes {loop}. The setting window is {window}.",
+		"Concrete is {age} old when placed. One pass takes {loop}. The setting window is {window}.",
 	)
 )
 

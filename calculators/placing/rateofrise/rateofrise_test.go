@@ -19,6 +19,7 @@ func TestVerdictTurns(t *testing.T) {
 		"rate=3 yd³/h",
 		"moving=100 %",
 		"stop=6 ft",
+		"way=around",
 	}
 	for _, c := range []struct {
 		age, window, want  string
@@ -44,7 +45,7 @@ func TestVerdictTurns(t *testing.T) {
 	if longest := calc.From(res.Out.Num("longest"), "ft"); math.Abs(longest-81*59.0/60) > 1e-6 {
 		t.Errorf("longest loop %v ft", longest)
 	}
-	again := calctest.Run(t, Calculator, append(job[1:6], "length=79.65 ft", "age=60 min", "window=119 min")...)
+	again := calctest.Run(t, Calculator, append(job[1:7], "length=79.65 ft", "age=60 min", "window=119 min")...)
 	if again.Out.Choice("verdict") != inTime {
 		t.Error("the hose is not back in time from the longest loop")
 	}
@@ -56,16 +57,26 @@ func TestRiseLimits(t *testing.T) {
 	for _, c := range []struct {
 		inputs      []string
 		fluid, fast bool
-	}{
+	}{ // one lift of 8 ft
 		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=5 yd³/h"}, false, false},
 		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=5.01 yd³/h"}, false, true},
 		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=15 yd³/h"}, false, true},
 		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=15.01 yd³/h"}, true, true},
 		{[]string{"length=270 ft", "stop=2 ft", "core=12 in", "rate=15 yd³/h"}, true, false},
 	} {
-		res := calctest.Run(t, Calculator, c.inputs...)
-		if calctest.Noted(res, noteFluid) != c.fluid || calctest.Noted(res, noteFast) != c.fast {
-			t.Errorf("%v: %v", c.inputs, res.Notes)
+		one := calctest.Run(t, Calculator, append(c.inputs, "lift=8 ft", "height=8 ft")...)
+		if calctest.Noted(one, noteFluid) != c.fluid || calctest.Noted(one, noteFast) != c.fast ||
+			calctest.Noted(one, noteLiftFluid) {
+			t.Errorf("one lift, %v: %v", c.inputs, one.Notes)
+		}
+		more := calctest.Run(t, Calculator, append(c.inputs, "lift=2 ft", "height=8 ft")...)
+		if calctest.Noted(more, noteLiftFluid) != c.fluid || calctest.Noted(more, noteFast) != c.fast ||
+			calctest.Noted(more, noteFluid) {
+			t.Errorf("lifts of 2 ft, %v: %v", c.inputs, more.Notes)
+		}
+		// A wall that rises too fast is never called in time.
+		if verdict := more.Out.Choice("verdict"); c.fast != (verdict == tooFast) {
+			t.Errorf("%v: verdict %s", c.inputs, verdict)
 		}
 	}
 }
@@ -83,5 +94,26 @@ func TestRiseEdges(t *testing.T) {
 	calctest.NearBy(t, "one lift is the whole height", res.Out.Num("loop-time"), res.Out.Num("pour-time"), 1e-12)
 	if res := calctest.Run(t, Calculator, "wanted="); res.Out.Has("rate-stop") || res.Out.Has("rate-average") {
 		t.Error("a pump rate without a wanted rise")
+	}
+}
+
+// There and back, the ends wait two passes for the hose, around a closed loop one.
+// The longest pass is in time.
+func TestThereAndBack(t *testing.T) {
+	job := []string{
+		"length=100 ft", "height=8 ft", "lift=2 ft", "rate=12 yd³/h", "moving=75 %", "age=45 min", "window=120 min",
+	}
+	loop := calctest.Run(t, Calculator, append(job, "way=around")...)
+	back := calctest.Run(t, Calculator, append(job, "way=back")...)
+	pass := loop.Out.Num("loop-time")
+	calctest.NearBy(t, "around", loop.Out.Num("return-age"), 45*60+pass, 1e-12)
+	calctest.NearBy(t, "there and back", back.Out.Num("return-age"), 45*60+2*pass, 1e-12)
+	calctest.NearBy(t, "longest", back.Out.Num("longest"), loop.Out.Num("longest")/2, 1e-12)
+	if calctest.Noted(loop, noteEnds) || !calctest.Noted(back, noteEnds) {
+		t.Errorf("note on the ends: around %v, there and back %v", loop.Notes, back.Notes)
+	}
+	late := calctest.Run(t, Calculator, append(job[1:], "length=140 ft", "way=back")...)
+	if late.Out.Choice("verdict") != tooLate || loop.Out.Choice("verdict") != inTime {
+		t.Errorf("around %s, there and back %s", loop.Out.Choice("verdict"), late.Out.Choice("verdict"))
 	}
 }

@@ -60,8 +60,9 @@ var inputs = []calc.Field{
 	{ID: "order", Display: &displays.Volume, Usual: "27 yd³", Label: calc.Text("Order"),
 		Range: "over 0 to 2000 yd³", Why: displays.AboveZero, WhyMost: displays.OneJob},
 	{ID: "truck", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("Volume of one load"),
+		Help:  calc.Text("A smaller order is one load of its own size."),
 		Range: "0.5 to 16 yd³", Why: placing.WhyTruck},
-	{ID: "rate", Display: &displays.PumpRate, Usual: "18 yd³/h", Label: calc.Text("Pump rate, stops included"),
+	{ID: "rate", Display: &displays.PumpRate, Usual: "12 yd³/h", Label: calc.Text("Pump rate, stops included"),
 		Help:  calc.Text("What really leaves a truck in an hour, moving the hose included."),
 		Range: "0.5 to 200 yd³/h", Why: placing.WhyPump},
 	{ID: "load", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("Loading at the plant"),
@@ -100,8 +101,8 @@ var outputs = []calc.Field{
 		Help: calc.Text("Best spent empty, at the plant.")},
 	{ID: "real-rate", Display: &displays.PumpRateAtMost, Label: calc.Text("Rate the trucks allow")},
 	{ID: "cycle", Display: &displays.Minutes, Label: calc.Text("Round trip of a truck")},
-	{ID: "per-pump", Display: &displays.Factor, Label: calc.Text("Round trip over spacing"),
-		Help: calc.Text("Rounded up, it is the number of trucks.")},
+	{ID: "per-pump", Display: &displays.Tenths, Label: calc.Text("Trucks, before rounding up"),
+		Help: calc.Text("Round trip of a truck, over the time between trucks.")},
 	{ID: "loads", Display: &displays.Count, Exact: true, Label: calc.Text("Loads")},
 }
 

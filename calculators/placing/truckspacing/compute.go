@@ -31,7 +31,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if in.Has("back") {
 		back = in.Num("back")
 	}
-	spacing := r.Use(placing.SpacingFormula, in.Num("truck"), in.Num("rate"))
+	volume := math.Min(in.Num("truck"), in.Num("order"))
+	spacing := r.Use(placing.SpacingFormula, volume, in.Num("rate"))
 	cycle := r.Use(placing.CycleFormula, load, check, haul, wait, spacing, in.Num("wash"), back)
 	loads := r.Use(placing.LoadsFormula, in.Num("order"), in.Num("truck"))
 	trucks := r.Use(placing.TrucksFormula, cycle, spacing, loads)
@@ -44,7 +45,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("per-pump", cycle/spacing)
 	r.Put("loads", loads)
 	noteAge(r, age, in.Num("limit"))
-	putWaits(r, in, fleet{cycle: cycle, spacing: spacing, trucks: trucks, loads: loads, age: age})
+	putWaits(r, in, fleet{cycle: cycle, spacing: spacing, trucks: trucks, loads: loads, age: age, volume: volume})
 }
 
 // noteAge notes an age over the limit or near it.
@@ -59,8 +60,8 @@ func noteAge(r *calc.Recorder, age, limit float64) {
 }
 
 // fleet holds the results for the trucks of a job: times in s, the trucks that
-// keep the pump fed, the loads.
-type fleet struct{ cycle, spacing, trucks, loads, age float64 }
+// keep the pump fed, the loads, and the volume of one in m³.
+type fleet struct{ cycle, spacing, trucks, loads, age, volume float64 }
 
 // putWaits puts how long pump and trucks wait with the trucks at hand. With one
 // truck for each load nothing waits.
@@ -76,7 +77,7 @@ func putWaits(r *calc.Recorder, in calc.Case, f fleet) {
 	}
 	r.Put("pump-wait", pump)
 	r.Put("truck-wait", truck)
-	r.Put("real-rate", in.Num("truck")/(f.spacing+pump))
+	r.Put("real-rate", f.volume/(f.spacing+pump))
 	r.PutChoice("feed", fed)
 	if pump > calc.Slack*f.spacing {
 		r.PutChoice("feed", starved)

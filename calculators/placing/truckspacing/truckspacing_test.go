@@ -95,3 +95,17 @@ func TestTrucksMonotonic(t *testing.T) {
 		last, age = res.Out.Num("trucks"), res.Out.Num("age-last")
 	}
 }
+
+// An order smaller than a truck is one load: it empties in its own time, and a
+// larger truck changes nothing.
+func TestOrderBelowOneTruck(t *testing.T) {
+	small := calctest.Run(t, Calculator, "order=5 yd³", "truck=9 yd³", "rate=12 yd³/h").Out
+	same := calctest.Run(t, Calculator, "order=5 yd³", "truck=5 yd³", "rate=12 yd³/h").Out
+	calctest.Near(t, "minutes to empty", small.Num("spacing")/60, 25, 1e-9)
+	calctest.Near(t, "minutes, age of the last", small.Num("age-last")/60, 60, 1e-9) // 5 + 5 + 20 + 5 + 25
+	for _, id := range []string{"spacing", "age-last", "cycle", "real-rate", "loads", "trucks"} {
+		if small.Num(id) != same.Num(id) {
+			t.Errorf("%s: %v in a large truck, %v in one of the size", id, small.Num(id), same.Num(id))
+		}
+	}
+}
