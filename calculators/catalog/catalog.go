@@ -19,6 +19,7 @@ import (
 	"coursebook/calculators/geometry/radiuswall"
 	"coursebook/calculators/geometry/squaring"
 	"coursebook/calculators/geometry/wallvolume"
+	"coursebook/calculators/placing/lasttruck"
 	"coursebook/calculators/placing/pourtime"
 	"coursebook/calculators/placing/pumpline"
 	"coursebook/calculators/placing/rateofrise"
@@ -63,6 +64,7 @@ func All() []*calc.Calculator {
 		rateofrise.Calculator,
 		truckspacing.Calculator,
 		pourtime.Calculator,
+		lasttruck.Calculator,
 		wateradded.Calculator,
 		pumpline.Calculator,
 		// consolidation

@@ -3,6 +3,8 @@
 package placing
 
 import (
+	"math"
+
 	"coursebook/calculators/calc"
 	"coursebook/calculators/quantity"
 )
@@ -31,3 +33,6 @@ const (
 func Write(v calc.Locale, si float64, show *quantity.Display) string {
 	return quantity.Format(si, *show, v.Style)
 }
+
+// WholeMinute rounds a latest time in s down to the minute.
+func WholeMinute(s float64) float64 { return math.Floor(s/60+1e-6) * 60 }

@@ -52,7 +52,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 			before += day
 		}
 		latest := r.Use(placing.LatestStartFormula, before, total)
-		rows = append(rows, moment(r, "latest", wholeMinute(latest)))
+		rows = append(rows, moment(r, "latest", placing.WholeMinute(latest)))
 		noteLatest(r, finish, before, latest)
 	}
 	r.PutRows("clock", rows)
@@ -74,12 +74,9 @@ func noteLatest(r *calc.Recorder, finish, before, latest float64) {
 		r.Note(calc.LevelNotice, calc.At("before"), noteDayPrior)
 	case calc.Over(finish, before):
 		r.Note(calc.LevelNotice, calc.At("before"), noteOverrun, calc.WordSlot("finish", clock(finish)),
-			calc.WordSlot("before", clock(before)), calc.WordSlot("latest", clock(wholeMinute(latest))))
+			calc.WordSlot("before", clock(before)), calc.WordSlot("latest", clock(placing.WholeMinute(latest))))
 	}
 }
-
-// wholeMinute rounds a latest start in s down to the minute.
-func wholeMinute(s float64) float64 { return math.Floor(s/60+1e-6) * 60 }
 
 // clock formats a time in s as a time of day, rounded up to the minute.
 func clock(s float64) string { return calc.FormatClock(upToMinute(s)) }
