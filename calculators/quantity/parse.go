@@ -63,8 +63,9 @@ type parser struct {
 func (p *parser) examples() string { return examples(p.display.Dim, p.style.System) }
 
 // value reads all of s as a number with its unit or units, and returns the number
-// in the unit returned. A number alone is in the display's unit. It returns an
-// error if s is anything else.
+// in the unit returned. A number alone is in the display's unit; a fraction alone
+// is an error for a length whose unit is not inches. It returns an error if s is
+// anything else.
 func (p *parser) value(s string) (float64, Unit, *ParseError) {
 	bare := p.display.unit(p.style.System)
 	x, whole, rest, err := p.number(s)

@@ -16,8 +16,10 @@ import (
 	"coursebook/generator/internal/source"
 )
 
-// loadModule compiles the module. It warns of omitted steps of the compilation; a module
-// over its budget is then a warning too.
+// loadModule sets the module's data, compressed, and the calculators' fingerprint.
+// If the module cannot be compiled, it adds a fault and sets neither. It warns of
+// omitted steps of the compilation; a module over its budget is then a warning
+// too.
 func (b *builder) loadModule() {
 	m, err := b.o.Module()
 	if err != nil {
@@ -37,7 +39,9 @@ func (b *builder) loadModule() {
 // it does not delay the first view.
 const deferredStyle = "css/index-deferred.css"
 
-// bundleTheme bundles the theme and adds its files, the pictures and the translations.
+// bundleTheme bundles the theme and adds its files, the pictures and the
+// translations. It adds a fault for each file that is missing or cannot be
+// bundled.
 func (b *builder) bundleTheme() {
 	a := &b.Assets
 	b.release.Index, b.release.Words = map[string]string{}, map[string]string{}
@@ -74,7 +78,8 @@ func (b *builder) asset(name, ext string, data []byte) string {
 	return p
 }
 
-// addPictures adds the pictures that pages use and reads their sizes.
+// addPictures adds the pictures that pages use and reads their sizes. It adds a
+// fault for one that is no picture.
 func (b *builder) addPictures() {
 	b.Pictures = map[string]render.Picture{}
 	used := map[string]bool{}

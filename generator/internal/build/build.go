@@ -62,8 +62,8 @@ type Site struct {
 	Pages   int            // pages of the manual, in all languages
 }
 
-// Make builds the site. It adds errors and warnings to faults, and returns nil if there
-// are errors.
+// Make builds the site. It adds errors and warnings to faults, and returns nil if
+// there are errors.
 func Make(o Options, faults *fault.List) *Site {
 	if o.Step == nil {
 		o.Step = func(string) {}
@@ -92,9 +92,9 @@ func Make(o Options, faults *fault.List) *Site {
 	return b.finish()
 }
 
-// Inspect finds all faults and warnings of the content without building pages: it reads
-// and resolves the content, checks its prose and makes the forms. Make does not check
-// the prose.
+// Inspect adds all faults and warnings of the content to faults without building
+// pages: it reads and resolves the content, checks its prose and creates the
+// forms. Make does not check the prose.
 func Inspect(o Options, faults *fault.List) {
 	b := read(o, markdown.Parse, faults)
 	if b.Site == nil {
@@ -107,8 +107,9 @@ func Inspect(o Options, faults *fault.List) {
 	b.makeForms()
 }
 
-// finish adds the files that depend on all others, sorts all files and checks their
-// budgets.
+// finish adds the files that depend on all others, sorts all files and checks
+// their budgets. It returns nil if there are errors, which it has added to the
+// faults.
 func (b *builder) finish() *Site {
 	b.addRelease()
 	b.sortEntries()
@@ -146,12 +147,13 @@ func (b *builder) addRelease() {
 	b.add(release.Name, b.release.JSON())
 }
 
+// sortEntries sorts the entries by path.
 func (b *builder) sortEntries() {
 	slices.SortFunc(b.entries, func(x, y output.Entry) int { return cmp.Compare(x.Path, y.Path) })
 }
 
-// overBudget reports a file over its budget: an error, or a warning in a preview, whose
-// author must see the page to shorten it.
+// overBudget adds the fault of a file over its budget: an error, or a warning in a
+// preview, whose author must see the page to shorten it.
 func (b *builder) overBudget(f fault.Fault) {
 	if b.o.Preview {
 		f.Severity = fault.Warning
@@ -159,7 +161,8 @@ func (b *builder) overBudget(f fault.Fault) {
 	b.faults.Add(f)
 }
 
-// fail adds an error to the faults.
+// fail adds err to the faults: unchanged if it is a fault, otherwise as an error
+// without a place.
 func (b *builder) fail(err error) {
 	if f, ok := err.(fault.Fault); ok {
 		b.faults.Add(f)
@@ -168,9 +171,10 @@ func (b *builder) fail(err error) {
 	b.faults.Add(fault.Fault{Text: fmt.Sprint(err), Code: "build"})
 }
 
-// add passes a file to Options.OnFile, or stores it. It is safe for concurrent use. A
-// second file with the same path is a fault and does not replace the first. The caller
-// must not change the data afterwards.
+// add passes a file to Options.OnFile, or stores it. It is safe for concurrent
+// use. A second file with the same path is a fault and does not replace the first;
+// an error of OnFile is a fault too. The caller must not change the data
+// afterwards.
 func (b *builder) add(path string, data []byte) {
 	f := output.File{Path: path, Data: data}
 	if !b.enter(f) {

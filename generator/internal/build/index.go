@@ -13,7 +13,8 @@ import (
 // index applies. Below it the fixed parts of the index are larger than its words.
 const leastIndexText = 25_000
 
-// makeIndexes makes the search index of every language.
+// makeIndexes adds the search index of every language. A language without a
+// stemmer is indexed by whole words.
 func (b *builder) makeIndexes() {
 	for _, l := range b.Site.Languages {
 		list := entries.Of(b.Site, l, b.Forms.In(l.Code))
@@ -31,7 +32,8 @@ func (b *builder) makeIndexes() {
 	}
 }
 
-// Indexes returns the search index of every language, or nil if the content has errors.
+// Indexes returns the search index of every language by its code. If the content
+// has errors, it adds them to faults and returns nil.
 func Indexes(o Options, faults *fault.List) map[string]*search.Index {
 	if o.Step == nil {
 		o.Step = func(string) {}

@@ -11,13 +11,15 @@ import (
 	"coursebook/generator/internal/site"
 )
 
-// makeForms makes the calculators' forms and warns of missing translations.
+// makeForms creates the calculators' forms and warns of missing translations.
 func (b *builder) makeForms() {
 	b.Forms = render.NewForms(b.Site, b.Words, b.faults)
 	b.warnUntranslated()
 }
 
 // renderPages renders all pages in parallel, checks their budgets and adds them.
+// If a page cannot be rendered, it adds the first error to the faults and lists no
+// pages.
 func (b *builder) renderPages() {
 	jobs := render.Jobs(&b.Manual, site.Folder)
 	min := bundle.NewMinifier()
@@ -35,7 +37,8 @@ func (b *builder) renderPages() {
 	}
 }
 
-// renderPage adds a page and returns its id.
+// renderPage adds a page and returns its id. It returns an error, and adds
+// nothing, if the page cannot be rendered.
 func (b *builder) renderPage(j *render.Job, min *bundle.Minifier) (id string, err error) {
 	html, err := j.HTML(min)
 	if err != nil {

@@ -41,7 +41,8 @@ type builder struct {
 // parser parses a page.
 type parser func(source.File, quantity.Mark, *fault.List) *markdown.Document
 
-// read reads and resolves the content. Site is nil without a manual.yaml.
+// read reads and resolves the content and adds its faults to faults. Site is nil
+// without a manual.yaml, which is a fault.
 func read(o Options, parse parser, faults *fault.List) *builder {
 	content := &fault.List{} // with paths relative to the content folder
 	defer func() { faults.Add(fault.Under(o.Content, content.All())...) }()
@@ -64,7 +65,8 @@ func read(o Options, parse parser, faults *fault.List) *builder {
 	return b
 }
 
-// manual parses manual.yaml and the synonyms. It returns false without a manual.yaml.
+// manual parses manual.yaml and the synonyms. Without a manual.yaml it adds a
+// fault, unless there is an error already, and returns false.
 func (b *builder) manual() (source.Manual, bool) {
 	var manual source.Manual
 	found := false
@@ -89,7 +91,8 @@ func (b *builder) manual() (source.Manual, bool) {
 	return manual, true
 }
 
-// parsePages parses all pages in parallel and returns them in the order of the files.
+// parsePages parses all pages in parallel and returns them in the order of the
+// files. Errors in pages are added to the faults.
 func (b *builder) parsePages(manual source.Manual, parse parser) []*markdown.Document {
 	marks := map[string]quantity.Mark{}
 	for _, l := range manual.Languages {
@@ -108,8 +111,9 @@ func (b *builder) parsePages(manual source.Manual, parse parser) []*markdown.Doc
 	return docs
 }
 
-// loadWords reads the translations of the calculators and loads the theme in
-// every language of the manual.
+// loadWords reads the translations of the calculators and loads the theme in every
+// language of the manual. It adds an error to the faults and stops if one of them
+// cannot be read.
 func (b *builder) loadWords(manual source.Manual) {
 	byLang := map[string]map[string]string{}
 	for _, l := range manual.Languages {
@@ -137,7 +141,8 @@ func (b *builder) loadWords(manual source.Manual) {
 	}
 }
 
-// warnUntranslated warns of texts without a translation.
+// warnUntranslated adds a warning for each file of translations, other than
+// English, that lacks texts.
 func (b *builder) warnUntranslated() {
 	texts, err := CalculatorTexts()
 	if err != nil {
@@ -153,6 +158,8 @@ func (b *builder) warnUntranslated() {
 	}
 }
 
+// warnMissing adds a warning that file lacks n texts of the language; none if n is
+// 0.
 func (b *builder) warnMissing(l *site.Language, file string, n int) {
 	if n == 0 {
 		return

@@ -34,9 +34,11 @@ var CalculatorTexts = sync.OnceValues(func() (translations.Texts, error) {
 	return texts, err
 })
 
-// CalculatorWords reads the translations of the calculators' texts into a language. It
-// also returns the translations whose English text does not exist any more. A language
-// without files has no translations.
+// CalculatorWords reads the translations of the calculators' texts into a
+// language, by key. It also returns the translations whose English text does not
+// exist any more. Bad lines are added to faults and left out where they have no
+// text. A language without files gives nil. It returns an error if a file cannot
+// be read.
 func CalculatorWords(lang string, faults *fault.List) (calc.Translations, []translations.Orphan, error) {
 	texts, err := CalculatorTexts()
 	if err != nil {
@@ -59,7 +61,10 @@ func CalculatorWords(lang string, faults *fault.List) (calc.Translations, []tran
 	return words, orphans, nil
 }
 
-// ThemeWords reads a theme's texts and their translations into a language.
+// ThemeWords reads a theme's English texts and their translations into a language,
+// both by key. Bad lines of the translations are added to faults. A language
+// without a file gives no translations; it returns an error if the English texts
+// cannot be read.
 func ThemeWords(dir fs.FS, lang string, faults *fault.List) (translations.Keyed, map[string]string, error) {
 	texts, err := theme.Texts(dir)
 	if err != nil {

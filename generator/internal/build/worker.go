@@ -15,7 +15,8 @@ const (
 	backgroundColour = "#fdfdfb"
 )
 
-// worker returns the service worker with the list of all files but the preview script.
+// worker returns the service worker with the list of all files but the preview
+// script. It returns an error if a path cannot be listed.
 func (b *builder) worker(files []output.Entry) (output.File, error) {
 	list := make([]output.Entry, 0, len(files))
 	for _, f := range files {
@@ -31,7 +32,8 @@ func (b *builder) worker(files []output.Entry) (output.File, error) {
 	return output.File{Path: offline.WorkerName, Data: []byte(worker)}, nil
 }
 
-// addAppManifest adds the web app manifest in the first language.
+// addAppManifest adds the web app manifest in the first language. If the manual's
+// values are refused, it adds a fault instead.
 func (b *builder) addAppManifest() {
 	l := b.Site.Languages[0]
 	data, err := offline.Webmanifest(offline.App{

@@ -31,13 +31,18 @@ var target = []api.Engine{
 	{Name: api.EngineSafari, Version: "16.4"},
 }
 
-// Style bundles and minifies a style sheet of a theme.
+// Style bundles and minifies the style sheet entry of a theme and the files it
+// imports. It adds errors and warnings to faults, and returns nil if there is an
+// error.
 func Style(dir fs.FS, entry string, faults *fault.List) []byte { return build(dir, entry, faults) }
 
-// Script bundles and minifies a script of a theme to one classic script,
-// which also runs from a file.
+// Script bundles and minifies the script entry of a theme and the files it imports
+// to one classic script, which also runs from a file. It adds errors and warnings
+// to faults, and returns nil if there is an error.
 func Script(dir fs.FS, entry string, faults *fault.List) []byte { return build(dir, entry, faults) }
 
+// build bundles and minifies the file entry of a theme by its type. It adds errors
+// and warnings to faults, and returns nil if there is an error.
 func build(dir fs.FS, entry string, faults *fault.List) []byte {
 	res := api.Build(api.BuildOptions{
 		EntryPoints: []string{entry}, Bundle: true, Write: false, Outdir: "out",
@@ -54,7 +59,8 @@ func build(dir fs.FS, entry string, faults *fault.List) []byte {
 	return res.OutputFiles[0].Contents
 }
 
-// report adds messages of esbuild as faults located in the theme.
+// report adds messages of esbuild to faults with a severity, each located in its
+// file of the theme, or in entry without a line if it has no location.
 func report(entry string, severity fault.Severity, messages []api.Message, faults *fault.List) {
 	for _, m := range messages {
 		text := strings.ToLower(m.Text[:1]) + m.Text[1:]
@@ -69,7 +75,8 @@ func report(entry string, severity fault.Severity, messages []api.Message, fault
 }
 
 // fromFS returns a plugin with which esbuild reads a theme from a file system,
-// such as the one embedded in the binary.
+// such as the one embedded in the binary. A file that the theme does not have is
+// an error of the bundle; the url() of a style sheet is not resolved.
 func fromFS(dir fs.FS) api.Plugin {
 	return api.Plugin{Name: "theme", Setup: func(b api.PluginBuild) {
 		b.OnResolve(api.OnResolveOptions{Filter: ".*"}, func(a api.OnResolveArgs) (api.OnResolveResult, error) {
@@ -108,8 +115,8 @@ func Named(name, ext string, data []byte) string {
 	return "assets/" + name + "-" + hex.EncodeToString(sum[:5]) + "." + ext
 }
 
-// Hash returns the source expression with which a content security policy allows
-// an inline block.
+// Hash returns the source expression ('sha256-…', with its quotes) with which a
+// content security policy allows an inline block of exactly these bytes.
 func Hash(block []byte) string {
 	sum := sha256.Sum256(block)
 	return "'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'"
@@ -128,7 +135,8 @@ func NewMinifier() *Minifier {
 	return &Minifier{m}
 }
 
-// HTML minifies a page. It overwrites the bytes of the page.
+// HTML returns a page minified, in a slice of its own. It overwrites the bytes of
+// page. It returns an error if the page is not HTML that can be parsed.
 func (x *Minifier) HTML(page []byte) ([]byte, error) {
 	b := scratch.Get().(*bytes.Buffer)
 	defer scratch.Put(b)

@@ -6,8 +6,8 @@ import (
 	"coursebook/calculators/calc"
 )
 
-// dependsOnMaker reports whether a visible input is filled whose value only a maker
-// gives.
+// dependsOnMaker reports whether an input that applies in the case is set and is
+// one whose value only a maker gives.
 func dependsOnMaker(in calc.Case) bool {
 	for i, f := range in.Fields() {
 		if f.Maker && in.Asked(f.ID) && in.At(i).Set {
@@ -17,8 +17,9 @@ func dependsOnMaker(in calc.Case) bool {
 	return false
 }
 
-// Answer returns the first main result of the example, for a closed card. It returns
-// false if the example is refused or depends on a number that only a maker gives.
+// Answer returns the first main result of the example, for a closed card. It
+// returns false if the example is refused, has no main result, or depends on a
+// number that only a maker gives.
 func (f *Form) Answer() (Output, bool) {
 	if f.Refused || f.Maker {
 		return Output{}, false

@@ -84,9 +84,11 @@ type Source struct {
 	ID, Text, Status, Link string
 }
 
-// New returns the form of a calculator with typed inputs, in US units; without any,
-// with those of the example. words are the translations, nil for English; mark is the
-// decimal mark. If an input is refused, New returns nil and the refusals.
+// New returns the form of a calculator with typed inputs, in US units; without
+// any, with those of the example. words are the translations, nil for English;
+// mark is the decimal mark. If an input is refused, New returns nil and the
+// refusals. If the calculator refuses the case, the form has Refused set and the
+// refusal among its notes.
 func New(c *calc.Calculator, words calc.Translations, mark quantity.Mark, typed []calc.Entry) (*Form, []calc.Note) {
 	w := newWriter(words, mark)
 	us, metric := w.us, w.metric
@@ -125,10 +127,13 @@ func New(c *calc.Calculator, words calc.Translations, mark quantity.Mark, typed 
 // writer writes values in both systems of units.
 type writer struct{ us, metric calc.Locale }
 
+// both returns a value for display in both systems of units.
 func (w writer) both(f calc.Field, x calc.Value) Both {
 	return Both{w.us.Write(f, x), w.metric.Write(f, x)}
 }
 
+// fields returns the inputs of a case, or of a row, with prefix before each path,
+// and whether each applies.
 func (w writer) fields(prefix string, c calc.Case) []Field {
 	var list []Field
 	for i, f := range c.Fields() {
@@ -147,6 +152,8 @@ var typeNames = map[calc.Kind]string{
 	calc.Day: "day", calc.Clock: "clock", calc.FreeText: "words", calc.Rows: "rows",
 }
 
+// field returns one input with the value x, with prefix before its path. Columns
+// have their default values.
 func (w writer) field(prefix string, f calc.Field, x calc.Value) Field {
 	field := Field{
 		Path: prefix + f.ID, Label: w.us.Say(f.Label), Type: typeNames[f.Kind], Optional: f.Optional,
@@ -169,6 +176,8 @@ func (w writer) field(prefix string, f calc.Field, x calc.Value) Field {
 	return field
 }
 
+// limits returns the range of a Number in words, such as "1 ft to 30 ft"; "" if it
+// has none.
 func limits(v calc.Locale, f calc.Field) string {
 	least, most, ok := f.Limits()
 	if !ok {
@@ -177,6 +186,8 @@ func limits(v calc.Locale, f calc.Field) string {
 	return v.Say(calc.Between, calc.Amount("low", least.SI, f.Display), calc.Amount("high", most.SI, f.Display))
 }
 
+// outputs returns the outputs of a case that are single values, and those that are
+// rows, each in declared order. An output that is not set has empty texts.
 func (w writer) outputs(out calc.Case) (list []Output, lists []List) {
 	for i, f := range out.Fields() {
 		x := out.At(i)
@@ -192,6 +203,7 @@ func (w writer) outputs(out calc.Case) (list []Output, lists []List) {
 	return list, lists
 }
 
+// list returns an output of rows with all its columns.
 func (w writer) list(f calc.Field, x calc.Value) List {
 	l := List{Path: f.ID, Label: w.us.Say(f.Label)}
 	for _, col := range f.Cols {
@@ -208,6 +220,7 @@ func (w writer) list(f calc.Field, x calc.Value) List {
 	return l
 }
 
+// notes converts notes of a calculator to those of the form, in the same order.
 func (w writer) notes(list []calc.Note) []Note {
 	var notes []Note
 	for _, n := range list {
@@ -217,6 +230,8 @@ func (w writer) notes(list []calc.Note) []Note {
 	return notes
 }
 
+// sources returns the citations as text: author, title, edition, year and place,
+// without the empty ones.
 func sources(v calc.Locale, list []calc.Source) []Source {
 	var out []Source
 	for _, s := range list {

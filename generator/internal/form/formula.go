@@ -22,6 +22,8 @@ type Formula struct {
 // if it is valid in two sets.
 type Symbol struct{ Symbol, Meaning, Units string }
 
+// newFormula returns a formula for its pages. It panics on an expression that
+// cannot be parsed.
 func newFormula(v calc.Locale, f *calc.Formula) Formula {
 	tree, err := expression.Parse(f.Expr)
 	if err != nil {
@@ -45,7 +47,7 @@ func newFormula(v calc.Locale, f *calc.Formula) Formula {
 	return out
 }
 
-// mathML returns an equation as elements of MathML Core.
+// mathML returns the equation result = n as a math element of MathML Core.
 func mathML(result string, n *expression.Node) string {
 	var b strings.Builder
 	b.WriteString(`<math display="block"><mrow>`)
@@ -56,6 +58,7 @@ func mathML(result string, n *expression.Node) string {
 	return b.String()
 }
 
+// name writes a symbol, such as C_w or theta, with its subscript and Greek letter.
 func name(b *strings.Builder, s string) {
 	base, sub, has := strings.Cut(s, "_")
 	if g, ok := expression.Greek[base]; ok {
@@ -70,6 +73,7 @@ func name(b *strings.Builder, s string) {
 
 var operators = map[expression.Op]string{expression.Add: "+", expression.Sub: "−", expression.Mul: "×"}
 
+// markup writes an expression as elements of MathML.
 func markup(b *strings.Builder, n *expression.Node) {
 	switch n.Op {
 	case expression.Const:
@@ -96,7 +100,8 @@ func markup(b *strings.Builder, n *expression.Node) {
 	}
 }
 
-// bare removes the parentheses that a fraction bar or a raised exponent replaces.
+// bare returns n without its outer parentheses, which a fraction bar or a raised
+// exponent replaces; any other n unchanged.
 func bare(n *expression.Node) *expression.Node {
 	if n.Op == expression.Paren {
 		return n.Args[0]
@@ -104,6 +109,7 @@ func bare(n *expression.Node) *expression.Node {
 	return n
 }
 
+// pair writes an element with two parts, each in a row of its own.
 func pair(b *strings.Builder, tag string, first, second *expression.Node) {
 	b.WriteString("<" + tag + "><mrow>")
 	markup(b, first)
@@ -112,6 +118,7 @@ func pair(b *strings.Builder, tag string, first, second *expression.Node) {
 	b.WriteString("</mrow></" + tag + ">")
 }
 
+// call writes a function with its arguments, a square root with its sign.
 func call(b *strings.Builder, n *expression.Node) {
 	if n.Text == "sqrt" {
 		b.WriteString("<msqrt>")

@@ -38,8 +38,9 @@ type NumberQuestion struct {
 	Steps []Step
 }
 
-// NewExample returns a calculator computed for typed inputs. It takes and returns the
-// same as New.
+// NewExample returns a calculator computed for typed inputs, in US units. words
+// are the translations, nil for English; mark is the decimal mark. If an input is
+// refused, it returns nil and the refusals.
 func NewExample(c *calc.Calculator, words calc.Translations, mark quantity.Mark,
 	typed []calc.Entry) (*Example, []calc.Note) {
 
@@ -59,8 +60,8 @@ func NewExample(c *calc.Calculator, words calc.Translations, mark quantity.Mark,
 	return e, nil
 }
 
-// NewNumberQuestion draws the numbers of a question by a seed. It returns false if the
-// seed gives no valid numbers.
+// NewNumberQuestion returns a question with numbers drawn by a seed, the same for
+// the same seed. It returns nil and false if the seed gives no valid numbers.
 func NewNumberQuestion(d calc.Drill, words calc.Translations, mark quantity.Mark,
 	seed uint64) (*NumberQuestion, bool) {
 
@@ -86,7 +87,8 @@ func newWriter(words calc.Translations, mark quantity.Mark) writer {
 	}
 }
 
-// given lists the inputs of a case, drawn ones first and usual ones last.
+// given returns the inputs of a case: those of vary first, those of set next, the
+// usual ones last.
 func (w writer) given(in calc.Case, vary []string, set []calc.Entry) []Given {
 	var list []Given
 	metric := w.metric.Givens(in, vary, set)
@@ -96,6 +98,7 @@ func (w writer) given(in calc.Case, vary []string, set []calc.Entry) []Given {
 	return list
 }
 
+// steps returns steps of a worked example in both systems of units.
 func (w writer) steps(list []calc.Step) []Step {
 	steps := make([]Step, len(list))
 	for i, s := range list {

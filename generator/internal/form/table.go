@@ -26,6 +26,8 @@ type Grid struct {
 // hole is the text of a cell for which the method gives no number.
 const hole = "—"
 
+// table returns a printed table in both systems of units. It panics if one of its
+// inputs is refused.
 func (w writer) table(c *calc.Calculator, t calc.Table) Table {
 	out := Table{ID: t.ID, Title: w.us.Say(t.Title), Down: w.label(c, t.Down.Path), Across: w.label(c, t.Across.Path)}
 	if t.Note != "" {
@@ -48,6 +50,7 @@ func (w writer) table(c *calc.Calculator, t calc.Table) Table {
 	return out
 }
 
+// or returns a, or b if a is nil.
 func or(a, b []string) []string {
 	if a != nil {
 		return a
@@ -55,7 +58,8 @@ func or(a, b []string) []string {
 	return b
 }
 
-// label is the label of an input by its path; for a cell, of its column.
+// label returns the label of an input by its path; for a cell in the first row, of
+// its column. It returns "" for an unknown path.
 func (w writer) label(c *calc.Calculator, path string) string {
 	for _, f := range c.In {
 		if f.ID == path {
@@ -70,6 +74,8 @@ func (w writer) label(c *calc.Calculator, path string) string {
 	return ""
 }
 
+// grid returns a table in the units of v for the typed inputs down and across.
+// Without an Across.Path it has one column.
 func (w writer) grid(v calc.Locale, c *calc.Calculator, t calc.Table, down, across []string) Grid {
 	g := Grid{Sides: w.heads(v, c, t, t.Down.Path, down)}
 	if t.Across.Path == "" {
@@ -87,7 +93,8 @@ func (w writer) grid(v calc.Locale, c *calc.Calculator, t calc.Table, down, acro
 	return g
 }
 
-// heads writes the typed values of an axis as outputs. It panics if one is refused.
+// heads returns the typed values of the input at path as outputs, rounded and with
+// units. It panics if one is refused.
 func (w writer) heads(v calc.Locale, c *calc.Calculator, t calc.Table, path string, typed []string) []string {
 	var heads []string
 	for _, text := range typed {
@@ -101,6 +108,8 @@ func (w writer) heads(v calc.Locale, c *calc.Calculator, t calc.Table, path stri
 	return heads
 }
 
+// written returns the value of the input at path for display; "" for an unknown
+// path.
 func written(v calc.Locale, in calc.Case, path string) string {
 	for i, f := range in.Fields() {
 		if f.ID == path {
@@ -117,6 +126,8 @@ func written(v calc.Locale, in calc.Case, path string) string {
 	return ""
 }
 
+// cell returns the table's output for one pair of inputs, or hole if the
+// calculator gives none. It panics if an input is refused.
 func cell(v calc.Locale, c *calc.Calculator, t calc.Table, side, head string) string {
 	entries := append(slices.Clone(t.Set), calc.Entry{Path: t.Down.Path, Text: side})
 	if t.Across.Path != "" {

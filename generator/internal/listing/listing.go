@@ -43,7 +43,8 @@ type Listing struct {
 }
 
 // Find returns the listing of a function named package.Function or
-// package.Type.Method.
+// package.Type.Method. It returns an error if the name has no point, or the
+// package or function does not exist.
 func (b *Book) Find(name string) (Listing, error) {
 	pkg, fn, ok := strings.Cut(name, ".")
 	if !ok {
@@ -63,6 +64,7 @@ func (b *Book) Find(name string) (Listing, error) {
 	return Listing{}, errors.New("listing: package " + pkg + " has no function " + fn)
 }
 
+// funcName returns Function, or Type.Method.
 func funcName(d *ast.FuncDecl) string {
 	if d.Recv == nil {
 		return d.Name.Name
@@ -77,6 +79,8 @@ func funcName(d *ast.FuncDecl) string {
 	return d.Name.Name
 }
 
+// read returns the parsed files of a package without its tests; none for a folder
+// that does not exist. A file that cannot be read or parsed is an error.
 func (b *Book) read(pkg string) ([]file, error) {
 	if files, ok := b.parsed[pkg]; ok {
 		return files, nil
@@ -105,6 +109,7 @@ func (b *Book) read(pkg string) ([]file, error) {
 	return files, nil
 }
 
+// set returns the listing of a declaration with its comment.
 func set(f file, d *ast.FuncDecl) (Listing, error) {
 	start := d.Pos()
 	if d.Doc != nil {
@@ -120,8 +125,8 @@ func set(f file, d *ast.FuncDecl) (Listing, error) {
 // policy of the pages forbids.
 var formatter = html.New(html.WithClasses(true), html.ClassPrefix("ch-"))
 
-// Highlight returns code as HTML with classes. Code in an unknown language is not
-// highlighted.
+// Highlight returns code as HTML with classes. Code in an unknown language is
+// escaped and not highlighted.
 func Highlight(language, code string) (string, error) {
 	lexer := lexers.Get(language)
 	if lexer == nil {

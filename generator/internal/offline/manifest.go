@@ -79,6 +79,8 @@ func Manifest(files []output.Entry) (Release, error) {
 	return r, nil
 }
 
+// refuse returns the fault of a file that cannot be listed or a value that is
+// refused.
 func refuse(file, text, hint string) error {
 	return fault.Fault{File: path.Clean(file), Code: "offline", Text: text, Hint: hint}
 }
@@ -108,6 +110,8 @@ func Worker(code string, r Release) string {
 func quote(s string) string { return strings.TrimSuffix(string(encode(s, "")), "\n") }
 
 // encode returns v as JSON, without escapes of < > and &, with a final line feed.
+// indent is the text of one level, "" for one line. It panics on a value that JSON
+// cannot hold.
 func encode(v any, indent string) []byte {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)

@@ -98,7 +98,9 @@ func NewFirstView(styles []File) FirstView {
 	return v
 }
 
-// Check returns a fault for a page over the limit of its kind.
+// Check returns the fault of a page over the limit of its kind, and true. heavier
+// is false, and the fault empty, for a page within its limit (inclusive) and for
+// an exempt kind.
 func (v FirstView) Check(page File, kind string) (f fault.Fault, heavier bool) {
 	limit, weighed := firstViewLimit(kind)
 	if !weighed {
@@ -112,8 +114,8 @@ func (v FirstView) Check(page File, kind string) (f fault.Fault, heavier bool) {
 		"split the page, or move details to a linked page"), true
 }
 
-// CheckBudgets returns a fault for each file, or set of files, over its limit.
-// FirstView checks the pages.
+// CheckBudgets returns a fault for each file, or set of files, over its limit; nil
+// if there is none. FirstView checks the pages.
 func CheckBudgets(w Weights) []fault.Fault {
 	var l fault.List
 	scripts := 0
@@ -140,6 +142,8 @@ func CheckBudgets(w Weights) []fault.Fault {
 	return l.All()
 }
 
+// heavy returns the fault of the file or files what, of size bytes after gzip, of
+// which limit are allowed.
 func heavy(path, what string, size, limit int, hint string) fault.Fault {
 	text := fmt.Sprintf("%s is %d B after gzip, limit %d B", what, size, limit)
 	return fault.Fault{File: path, Code: CodeBudget, Text: text, Hint: hint}
@@ -172,6 +176,7 @@ var (
 	usual   = sync.Pool{New: func() any { return newWriter(gzip.DefaultCompression) }}
 )
 
+// newWriter returns a gzip writer of a level that exists; it panics on any other.
 func newWriter(level int) *gzip.Writer {
 	w, err := gzip.NewWriterLevel(nil, level)
 	if err != nil {

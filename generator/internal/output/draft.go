@@ -34,7 +34,8 @@ func NewDraft(target string) *Draft { return &Draft{target: target} }
 
 // Put adds a file. It is safe for concurrent use. The first call locks the target
 // and returns an error if the target contains anything but a release of this
-// package. After an error every further call returns that error.
+// package. A path that checkPath refuses and a file that cannot be written are
+// errors. After an error every further call returns the first one.
 func (d *Draft) Put(f File) error {
 	if err := checkPath(f.Path); err != nil {
 		return d.failed(err)
@@ -55,13 +56,14 @@ func (d *Draft) Put(f File) error {
 	return d.err
 }
 
-// Err returns the error of the first Put that failed.
+// Err returns the error of the first Put that failed, or nil.
 func (d *Draft) Err() error {
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	return d.err
 }
 
+// failed stores err if it is the draft's first error, and returns the first.
 func (d *Draft) failed(err error) error {
 	d.mu.Lock()
 	defer d.mu.Unlock()
@@ -71,7 +73,8 @@ func (d *Draft) failed(err error) error {
 	return d.err
 }
 
-// begin makes the staging directory at the first call.
+// begin creates the staging directory at the first call. Every call returns the
+// draft's first error, or nil.
 func (d *Draft) begin() error {
 	d.mu.Lock()
 	defer d.mu.Unlock()
@@ -82,6 +85,9 @@ func (d *Draft) begin() error {
 	return d.err
 }
 
+// start locks the target, finishes an interrupted publication and creates the
+// staging directory. It returns an error if one of these fails or the target
+// contains foreign files.
 func (d *Draft) start() error {
 	var err error
 	if d.site, d.unlock, err = open(d.target, true); err != nil {
@@ -100,8 +106,9 @@ func (d *Draft) start() error {
 	return nil
 }
 
-// Publish replaces the target with the draft, under the name of a release. A
-// target that already holds this release, with the same bytes, is not touched.
+// Publish replaces the target with the draft, under the name of a release: any
+// text of one line, not empty. A target that already holds this release, with the
+// same bytes, is not touched.
 //
 // Errors are fault.Fault values with a hint. The target is untouched after an
 // error, except when removing the replaced release fails after the exchange.

@@ -41,7 +41,7 @@ func (m marker) String() string {
 	return fmt.Sprintf("%s\n%s\n%d\n%s\n", markerHead, m.Release, m.Time, strings.Join(m.Paths, "\n"))
 }
 
-// parseMarker parses a marker file. ok is false where it is not one.
+// parseMarker parses a marker file. It returns false if data is not one.
 func parseMarker(data string) (marker, bool) {
 	lines := strings.Split(strings.TrimSuffix(data, "\n"), "\n")
 	if len(lines) < 3 || lines[0] != markerHead || lines[1] == "" {
@@ -52,8 +52,10 @@ func parseMarker(data string) (marker, bool) {
 	return marker{Release: lines[1], Time: when, Paths: paths}, err == nil
 }
 
-// inspect reads the marker of the target. A target that contains a file which the
-// marker does not list is an error, because publishing would delete that file.
+// inspect reads the marker of the target. A missing target gives an empty marker
+// without there, an empty folder one with there. A target that is no folder, or
+// that contains a file which the marker does not list, is an error, because
+// publishing would delete that file.
 func (s *site) inspect() (marker, error) {
 	refuse := func(text, hint string) (marker, error) {
 		return marker{}, fault.Fault{File: filepath.ToSlash(s.target), Code: "target", Text: text, Hint: hint}
@@ -94,8 +96,9 @@ func (s *site) inspect() (marker, error) {
 	return m, nil
 }
 
-// foreignFile returns the path of a file in the target that the marker does not
-// list, or "". Litter is ignored.
+// foreignFile returns the slash path, below the target, of a file that the marker
+// does not list, or "" if there is none. Litter is ignored. It returns an error if
+// the target cannot be read.
 func (s *site) foreignFile(m marker) (found string, err error) {
 	listed := make(map[string]bool, len(m.Paths)+1)
 	listed[markerName] = true

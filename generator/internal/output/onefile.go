@@ -23,9 +23,10 @@ type OneFile struct {
 	Content, Site string
 }
 
-// Check returns an error where Path must not be written: inside Content or Site, a
+// Check returns an error if Path must not be written: inside Content or Site, a
 // symbolic link, a folder, a device, or a file that is not an earlier one-file
-// edition. It writes nothing. Errors are fault.Fault values with a hint.
+// edition. A path that does not exist is good. It writes nothing. Errors are
+// fault.Fault values with a hint.
 func (o OneFile) Check() error {
 	refuse := func(format string, args ...any) error {
 		return fault.Fault{File: filepath.ToSlash(o.Path), Code: "pocket", Text: fmt.Sprintf(format, args...),
@@ -76,7 +77,8 @@ func (o OneFile) Check() error {
 	return nil
 }
 
-// hasMark reports whether a file begins with oneFileMark.
+// hasMark reports whether a file begins with oneFileMark; a shorter file does not.
+// It returns an error if the file cannot be read.
 func hasMark(name string) (bool, error) {
 	f, err := os.Open(name)
 	if err != nil {
@@ -92,7 +94,8 @@ func hasMark(name string) (bool, error) {
 }
 
 // Write writes the edition atomically: to a file beside Path, which is then
-// renamed. It calls Check first. It removes a file that a killed Write left.
+// renamed. It calls Check first, and returns its error or that of the system as a
+// fault.Fault; Path is unchanged then. It removes a file that a killed Write left.
 func (o OneFile) Write(html []byte) error {
 	if err := o.Check(); err != nil {
 		return err
@@ -122,7 +125,8 @@ func (o OneFile) Write(html []byte) error {
 	return nil
 }
 
-// writeNew writes a file of the mark and the HTML, and syncs it.
+// writeNew writes the mark and the HTML to a new file and syncs it. A file of that
+// name is removed first.
 func writeNew(name string, html []byte) error {
 	if err := os.Remove(name); err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return err
@@ -137,7 +141,8 @@ func writeNew(name string, html []byte) error {
 }
 
 // resolve returns the absolute path without symbolic links. The last elements of
-// the path need not exist.
+// the path need not exist. It returns an error if the system cannot resolve the
+// rest.
 func resolve(name string) (string, error) {
 	full, err := filepath.Abs(name)
 	if err != nil {

@@ -106,10 +106,10 @@ type site struct {
 	lock, stage, retired, notes string
 }
 
-// open resolves a target folder and locks it. It returns the paths used beside
-// the target and the function that unlocks. A missing parent folder is made if
-// create is set; otherwise all three results are nil. An unusable name or a lock
-// that cannot be had is an error.
+// open resolves a target folder and locks it. It returns the paths used beside the
+// target and the function that unlocks. If the parent folder is missing, it is
+// created if create is set; otherwise all three results are nil. An unusable name,
+// and a lock that another process has, are errors.
 func open(target string, create bool) (*site, func(), error) {
 	full, err := filepath.Abs(target)
 	if err != nil {
@@ -149,14 +149,16 @@ func systemFault(file, text string, err error) error {
 		Hint: "check the folder's permissions and the free space, or choose another folder"}
 }
 
-// errBusy returns the fault for a target that another process has locked.
+// errBusy returns the fault of a target that another process has locked; lock is
+// the path of the lock file.
 func errBusy(lock string) error {
 	return fault.Fault{File: filepath.ToSlash(lock), Code: "busy", Text: "another build is writing this target",
 		Hint: "wait until it is done"}
 }
 
-// checkPaths returns an error for a path that leaves the target, for the path of
-// the marker, and for two paths that clash on a file system that ignores case.
+// checkPaths returns the first error of checkPath, and an error for two paths that
+// clash on a file system that ignores case, or of which one is a folder of the
+// other. nil means that all paths are good.
 func checkPaths(paths []string) error {
 	seen := make(map[string]string, len(paths)) // lower-case path to the file that has it
 	for _, p := range paths {
@@ -181,6 +183,8 @@ func checkPaths(paths []string) error {
 	return nil
 }
 
+// checkPath returns an error for a path that leaves the target or is not written
+// with plain slashes, and for the path of the marker; otherwise nil.
 func checkPath(p string) error {
 	switch {
 	case !fs.ValidPath(p) || p == "." || !filepath.IsLocal(filepath.FromSlash(p)) ||
@@ -193,6 +197,7 @@ func checkPath(p string) error {
 	return nil
 }
 
+// refusePath returns the fault of a path that must not be written.
 func refusePath(path, text, hint string) error {
 	return fault.Fault{File: path, Code: "output-path", Text: text, Hint: hint}
 }
@@ -205,7 +210,8 @@ func paths(files []File) []string {
 	return out
 }
 
-// same reports whether a regular file on disk has exactly these bytes.
+// same reports whether a regular file on disk has exactly these bytes. It is false
+// if the file cannot be read.
 func same(path string, data []byte) bool {
 	info, err := os.Lstat(path)
 	if err != nil || !info.Mode().IsRegular() || info.Size() != int64(len(data)) {

@@ -34,6 +34,8 @@ type stage struct {
 // open folder.
 const mostOpen = 32
 
+// newStage creates the staging directory dir for the target, whose state is old.
+// It returns an error if dir exists or cannot be created.
 func newStage(dir, target string, old marker) (*stage, error) {
 	if err := os.Mkdir(dir, 0o755); err != nil {
 		return nil, err
@@ -56,7 +58,7 @@ func (s *stage) close() {
 }
 
 // put writes one file. It is safe for concurrent use. unchanged reports whether
-// the old release has the same file.
+// the target has the same file with the same bytes.
 func (s *stage) put(f File) (unchanged bool, err error) {
 	when := s.stamp
 	if s.old.there {
@@ -73,7 +75,7 @@ func (s *stage) put(f File) (unchanged bool, err error) {
 }
 
 // folder returns the open folder for a file and the file's path below it. It
-// makes a missing folder.
+// creates a missing folder, and returns an error if it cannot.
 func (s *stage) folder(name string) (*os.Root, string, error) {
 	dir, base := path.Split(name)
 	dir = path.Clean(dir)
@@ -98,7 +100,8 @@ func (s *stage) folder(name string) (*os.Root, string, error) {
 	return open, base, nil
 }
 
-// write creates a file in a folder and sets its modification time.
+// write creates a file in a folder and sets its modification time. A file that
+// exists is an error.
 func (s *stage) write(folder *os.Root, name string, data []byte, when time.Time) error {
 	s.create.Lock()
 	file, err := folder.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
@@ -113,7 +116,8 @@ func (s *stage) write(folder *os.Root, name string, data []byte, when time.Time)
 	return folder.Chtimes(name, when, when)
 }
 
-// seal writes the marker and syncs the staging directory.
+// seal writes the marker with the release and its sorted files, gives dir the
+// permissions of the old target, and syncs it.
 func (s *stage) seal(dir, release string, files []string) error {
 	next := marker{Release: release, Time: s.stamp.Unix(), Paths: files}
 	if err := s.write(s.root, markerName, []byte(next.String()), s.stamp); err != nil {
@@ -127,7 +131,8 @@ func (s *stage) seal(dir, release string, files []string) error {
 	return syncTree(dir)
 }
 
-// each calls do for every file, concurrently, and returns the first error.
+// each calls do for every file, concurrently, and returns the first error; after
+// an error it starts no further calls.
 func each(files []File, do func(File) error) error {
 	var group sync.WaitGroup
 	var once sync.Once
@@ -156,7 +161,8 @@ feed:
 	return first
 }
 
-// syncEach syncs every file and folder below dir, one by one.
+// syncEach syncs every file and folder below dir, one by one, and returns the
+// first error.
 func syncEach(dir string) error {
 	return filepath.WalkDir(dir, func(path string, d fs.DirEntry, err error) error {
 		if err != nil {

@@ -15,9 +15,10 @@ var errNoExchange = errors.New("the file system cannot exchange two folders in o
 // exchangeFolders is exchange, except in tests of the journal.
 var exchangeFolders = exchange
 
-// swap replaces the target with the staging directory. there is true where the
-// target exists. swap removes the staging directory, which then holds the old
-// release.
+// swap replaces the target with the staging directory. there is true if the target
+// exists. swap removes the staging directory, which then holds the old release. It
+// returns an error if the exchange fails (the target is unchanged) or if what
+// follows it does (the new release is in place).
 func (s *site) swap(there bool) error {
 	var err error
 	if there {
@@ -43,7 +44,8 @@ func (s *site) swap(there bool) error {
 }
 
 // swapByJournal replaces the target by two renames. After a kill between them the
-// target is missing until the next start.
+// target is missing until the next start. After an error it restores a complete
+// release and returns both errors.
 func (s *site) swapByJournal() error {
 	for _, step := range s.journalSteps() {
 		if err := step(); err != nil {
@@ -68,13 +70,14 @@ func (s *site) journalSteps() []func() error {
 	}
 }
 
-// recover finishes an interrupted swap and removes its leftovers.
+// recover finishes an interrupted swap and removes its leftovers. It returns an
+// error if it cannot; without leftovers it does nothing.
 //
 // Where the journal exists the staging directory is complete. If the target is
-// missing, the kill came between the two renames: the staging directory becomes
-// the target or, if it is missing too, the old release does. In every other state
-// the target is complete. Without a journal the staging directory may be
-// incomplete and is removed.
+// missing, the kill was between the two renames: the staging directory becomes the
+// target or, if it is missing too, the old release does. In every other state the
+// target is complete. Without a journal the staging directory may be incomplete
+// and is removed.
 func (s *site) recover() error {
 	leftovers := []string{s.notes, s.notes + unfinished, s.stage, s.retired}
 	if !slices.ContainsFunc(leftovers, exists) {
@@ -102,6 +105,8 @@ func (s *site) recover() error {
 	return nil
 }
 
+// exists reports whether path exists, also as a symbolic link that leads to
+// nothing.
 func exists(path string) bool {
 	_, err := os.Lstat(path)
 	return err == nil
@@ -110,7 +115,8 @@ func exists(path string) bool {
 // unfinished is the suffix of a file's name until it is complete and synced.
 const unfinished = "-new"
 
-// writeDurably writes a file that appears under its name complete and synced.
+// writeDurably writes a file that appears under its name complete and synced. It
+// replaces a file of that name.
 func writeDurably(path, text string) error {
 	fresh := path + unfinished
 	if err := os.WriteFile(fresh, []byte(text), 0o644); err != nil {

@@ -7,7 +7,8 @@ import (
 	"golang.org/x/sys/unix"
 )
 
-// exchange exchanges two folders in one step, or returns errNoExchange.
+// exchange exchanges two folders in one step. It returns errNoExchange if the file
+// system cannot, and otherwise the system's error.
 func exchange(a, b string) error {
 	err := unix.Renameat2(unix.AT_FDCWD, a, unix.AT_FDCWD, b, unix.RENAME_EXCHANGE)
 	for _, refusal := range []error{unix.EINVAL, unix.ENOSYS, unix.ENOTSUP} {
@@ -20,7 +21,8 @@ func exchange(a, b string) error {
 
 // syncTree syncs everything below dir. One syncfs writes all pending data of the
 // file system and waits for it. For ten thousand files that is far cheaper than as
-// many calls of fsync, with the same guarantee.
+// many calls of fsync, with the same guarantee. Where syncfs fails, it syncs each
+// file.
 func syncTree(dir string) error {
 	d, err := os.Open(dir)
 	if err != nil {

@@ -2,7 +2,8 @@
 
 package output
 
-// exchange is not available: callers use the journal.
+// exchange returns errNoExchange: it is not available here, and callers use the
+// journal.
 func exchange(a, b string) error { return errNoExchange }
 
 // syncTree syncs everything below dir, file by file.

@@ -9,9 +9,10 @@ import (
 	"golang.org/x/sys/unix"
 )
 
-// lock locks the file at path. It returns errBusy where another process has the
-// lock. The system releases the lock when the process ends, also when it is
-// killed.
+// lock locks the file at path, which it creates if needed. It returns errBusy if
+// another process has the lock, and the system's error if the file cannot be
+// opened. unlock removes the file. The system releases the lock when the process
+// ends, also when it is killed.
 func lock(path string) (unlock func(), err error) {
 	for {
 		f, err := os.OpenFile(path, os.O_RDWR|os.O_CREATE, 0o644)

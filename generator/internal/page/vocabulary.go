@@ -21,8 +21,8 @@ type wording struct {
 	term int // index of the term
 }
 
-// NewVocabulary returns the vocabulary of a glossary page. A wording that two terms
-// share belongs to the first.
+// NewVocabulary returns the vocabulary of a glossary page. A wording that two
+// terms share belongs to the first; one without letters and digits is ignored.
 func NewVocabulary(terms []Term) *Vocabulary {
 	v := &Vocabulary{terms: terms, first: map[string][]wording{}}
 	seen := map[string]bool{}
@@ -50,8 +50,9 @@ func NewVocabulary(terms []Term) *Vocabulary {
 // Terms returns the terms in the order of the glossary.
 func (v *Vocabulary) Terms() []Term { return v.terms }
 
-// Next returns the next term in text at or after byte offset from: its start and
-// end, and its index in Terms. start is -1 where there is none.
+// Next returns the next term in text at or after byte offset from: the bytes at
+// which it starts and ends, and its index in Terms. All three are -1 if there is
+// none.
 func (v *Vocabulary) Next(text string, from int) (start, end, term int) {
 	var buf [64]byte
 	for at := from; ; {
@@ -69,8 +70,8 @@ func (v *Vocabulary) Next(text string, from int) (start, end, term int) {
 	}
 }
 
-// longest returns the longest wording that matches. end is the end of the first
-// word.
+// longest returns the end of the longest wording of list that matches, and its
+// term. end is the end of the first word in text. ok is false if none matches.
 func (v *Vocabulary) longest(list []wording, text string, end int) (stop, term int, ok bool) {
 	for _, w := range list {
 		if at, fits := w.follows(text, end); fits && at > stop {
@@ -81,7 +82,8 @@ func (v *Vocabulary) longest(list []wording, text string, end int) (stop, term i
 }
 
 // follows reports whether text[at:] begins with the rest of the wording, each word
-// after one space, line feed or hyphen. It returns the end of the match.
+// after one white space character or hyphen, the last one also in the plural. It
+// returns the end of the match, 0 if there is none.
 func (w wording) follows(text string, at int) (end int, ok bool) {
 	for i, word := range w.rest {
 		r, size := utf8.DecodeRuneInString(text[at:])
@@ -101,9 +103,10 @@ func (w wording) follows(text string, at int) (end int, ok bool) {
 	return at, true
 }
 
+// plurals returns a word, and the word with s and with es.
 func plurals(word string) []string { return []string{word, word + "s", word + "es"} }
 
-// wordsOf splits a term into lower-case words.
+// wordsOf returns the words of a term in lower case; nil if it has none.
 func wordsOf(name string) (words []string) {
 	for at := 0; ; {
 		start, end := nextWord(name, at)
@@ -115,8 +118,8 @@ func wordsOf(name string) (words []string) {
 	}
 }
 
-// nextWord returns the next run of letters and digits at or after from; start is
-// -1 where there is none.
+// nextWord returns the next run of letters, marks and digits at or after byte
+// from; start is -1 if there is none.
 func nextWord(text string, from int) (start, end int) {
 	start = -1
 	for i := from; i < len(text); {

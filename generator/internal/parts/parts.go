@@ -24,8 +24,9 @@ type Source struct {
 // a command that runs outside it, as in tests.
 const CheckoutVariable = "COURSEBOOK_CHECKOUT"
 
-// Open returns the embedded parts or, where there are none, those of the checkout
-// named by CheckoutVariable or around the working folder.
+// Open returns the embedded parts or, if there are none, those of the checkout
+// named by CheckoutVariable or around the working folder. Without any it returns
+// an error.
 func Open() (*Source, error) {
 	if packed != nil {
 		return &Source{packed: packed}, nil
@@ -41,7 +42,7 @@ func Open() (*Source, error) {
 }
 
 // checkout returns the nearest folder, from the working folder upwards, with the
-// go.mod of this project.
+// go.mod of this project, or an error if there is none.
 func checkout() (string, error) {
 	dir, err := os.Getwd()
 	if err != nil {
@@ -64,6 +65,8 @@ func checkout() (string, error) {
 // Root returns the folder of the checkout, or "" in a binary that embeds the parts.
 func (s *Source) Root() string { return s.root }
 
+// part returns the folder of a part by its slash path in the project. In a
+// checkout it does not check that the folder exists.
 func (s *Source) part(name string) (fs.FS, error) {
 	if s.packed != nil {
 		return fs.Sub(s.packed, name)
@@ -85,7 +88,8 @@ func (s *Source) Theme() (fs.FS, error) { return s.part(ThemePath) }
 // Starter returns the manual that `coursebook start` writes.
 func (s *Source) Starter() (fs.FS, error) { return s.part(StarterPath) }
 
-// Module returns the compiled module. In a checkout each call compiles it.
+// Module returns the compiled module. In a checkout each call compiles it, and
+// returns an error if that fails.
 func (s *Source) Module() (compiling.Module, error) {
 	if s.packed == nil {
 		return compiling.Compile(s.root)
@@ -103,8 +107,10 @@ func (s *Source) Module() (compiling.Module, error) {
 
 func newline(r rune) bool { return r == '\n' }
 
-// Pack writes the parts to a folder, which a build with the tag dist embeds. It
-// empties the folder first. It returns the notes of the module.
+// Pack writes the parts to the folder out, which a build with the tag dist embeds.
+// It empties the folder first. It returns the notes of the module: the steps of
+// the compilation that were omitted. It returns an error if a part cannot be read
+// or written.
 func (s *Source) Pack(out string) (notes []string, err error) {
 	if err := os.RemoveAll(out); err != nil {
 		return nil, err

@@ -16,8 +16,9 @@ import (
 	"coursebook/generator/internal/source"
 )
 
-// Size is the width and height of a picture in pixels; 0 for WebP, and for an
-// SVG picture without a viewBox. Bytes that are no picture are a fault.
+// Size returns the width and height of a picture in pixels; 0 for WebP, and for an
+// SVG picture without a viewBox. Bytes that are no picture of the file's type are
+// an error, of type fault.Fault.
 func Size(f source.File) (width, height int, err error) {
 	switch path.Ext(f.Path) {
 	case ".svg":
@@ -41,7 +42,8 @@ var viewBox = regexp.MustCompile(`\sviewBox\s*=\s*["']([^"']*)["']`)
 // mostPixels bounds what is taken for a size.
 const mostPixels = 1e6
 
-// svgSize reads the size from the viewBox; 0 where there is none.
+// svgSize returns the size in the viewBox, rounded; 0 if there is none, or one
+// that is negative or not below mostPixels.
 func svgSize(data []byte) (width, height int) {
 	m := viewBox.FindSubmatch(data)
 	if m == nil {

@@ -69,7 +69,8 @@ func New(build Build, log func(format string, args ...any)) *Server {
 	return &Server{build: build, log: log, clients: map[chan event]bool{}}
 }
 
-// Rebuild calls build and notifies the open pages.
+// Rebuild calls build and notifies the open pages. After a build with errors the
+// last good files remain and the pages show the errors.
 func (s *Server) Rebuild() {
 	start := time.Now()
 	files, faults := s.build()
@@ -112,8 +113,8 @@ func (s *Server) send(e event) {
 	}
 }
 
-// ServeHTTP serves the last good build. Before the first one it answers 503 with
-// the faults.
+// ServeHTTP serves the last good build, and its page 404.html for an unknown path.
+// Before the first good build it responds 503 with the faults.
 func (s *Server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	name := strings.TrimPrefix(path.Clean(r.URL.Path), "/")
 	if name == "preview-events" {
@@ -154,6 +155,8 @@ var types = map[string]string{
 	".tsv": "text/plain; charset=utf-8",
 }
 
+// contentType returns the media type of a file by its extension;
+// application/octet-stream if it is not known.
 func contentType(name string) string {
 	ext := path.Ext(name)
 	if t := types[ext]; t != "" {
@@ -165,6 +168,8 @@ func contentType(name string) string {
 	return "application/octet-stream"
 }
 
+// events sends server-sent events until the page closes the connection. It
+// responds 501 if the connection cannot be flushed.
 func (s *Server) events(w http.ResponseWriter, r *http.Request) {
 	flusher, ok := w.(http.Flusher)
 	if !ok {
@@ -198,8 +203,10 @@ func (s *Server) events(w http.ResponseWriter, r *http.Request) {
 	}
 }
 
-// Run serves on a loopback address until ctx is done, and rebuilds when a file below
-// one of the folders changes. It calls ready with the URL after the first build.
+// Run serves on a loopback address until ctx is done, and rebuilds when a file
+// below one of the folders changes. It calls ready with the URL after the first
+// build. It returns an error if addr is no loopback address or is in use, or a
+// folder cannot be watched; nil after ctx is done.
 func (s *Server) Run(ctx context.Context, addr string, folders []string, ready func(url string)) error {
 	if err := loopback(addr); err != nil {
 		return err
@@ -232,7 +239,8 @@ func (s *Server) Run(ctx context.Context, addr string, folders []string, ready f
 	return nil
 }
 
-// loopback returns an error for an address that other machines could reach.
+// loopback returns an error for an address without a port, and for one that other
+// machines could reach; otherwise nil.
 func loopback(addr string) error {
 	host, _, err := net.SplitHostPort(addr)
 	if err != nil {
@@ -245,7 +253,8 @@ func loopback(addr string) error {
 }
 
 // watchBelow watches a folder and the folders below it, but not hidden ones: they
-// hold no content, and version control changes them with every command.
+// hold no content, and version control changes them with every command. It returns
+// an error if folder or one below it cannot be read or watched.
 func watchBelow(w *fsnotify.Watcher, folder string) error {
 	return filepath.WalkDir(folder, func(name string, d fs.DirEntry, err error) error {
 		switch {
@@ -258,6 +267,7 @@ func watchBelow(w *fsnotify.Watcher, folder string) error {
 	})
 }
 
+// hidden reports whether the last element of a path begins with a dot.
 func hidden(name string) bool { return strings.HasPrefix(filepath.Base(name), ".") }
 
 // quiet is the time without changes before a rebuild. Editors save a file in

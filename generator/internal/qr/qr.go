@@ -33,7 +33,8 @@ func New(text string) (Code, error) {
 	return Code{Side: len(dark) + 2*Quiet, Path: path(dark)}, nil
 }
 
-// path returns a path with one rectangle for each run of dark modules in a row.
+// path returns the d of an SVG path with one rectangle for each run of dark
+// modules in a row, moved by the quiet zone.
 func path(dark [][]bool) string {
 	var d []byte
 	for y, row := range dark {
@@ -51,6 +52,8 @@ func path(dark [][]bool) string {
 	return string(d)
 }
 
+// bar appends a rectangle, one unit high, with its top left corner at x, y, to the
+// path d and returns it.
 func bar(d []byte, x, y, length int) []byte {
 	d = strconv.AppendInt(append(d, 'M'), int64(x), 10)
 	d = strconv.AppendInt(append(d, ' '), int64(y), 10)

@@ -33,7 +33,9 @@ type Score struct {
 }
 
 // Measure scores blocks of running text in a language. It does not count numbers
-// and names, which are capitalized words within a sentence.
+// and names, which are capitalized words within a sentence. Formula is "", and
+// Value, Limit and Hard are zero, for a text of fewer than minWords words or in a
+// language without a formula.
 func Measure(lang string, blocks []string) Score {
 	base, _, _ := strings.Cut(lang, "-")
 	count := syllables[base]

@@ -16,9 +16,10 @@ var abbreviations = map[string]bool{
 // closers may follow the mark that ends a sentence.
 const closers = "\"'”’»)"
 
-// Sentences splits a block of text into sentences. A sentence ends at a point,
-// question mark or exclamation mark before a space and a capital or digit, and at
-// the end of the block. The point of an abbreviation does not end a sentence.
+// Sentences splits a block of text into sentences, without space at their ends. A
+// sentence ends at a point, question mark or exclamation mark before a space and a
+// capital or digit, and at the end of the block. The point of an abbreviation does
+// not end a sentence. An empty block gives nil.
 func Sentences(block string) []string {
 	var all []string
 	start := 0
@@ -33,6 +34,8 @@ func Sentences(block string) []string {
 	return appendText(all, block[start:])
 }
 
+// appendText appends s, without space at its ends, to all; an empty s is not
+// appended.
 func appendText(all []string, s string) []string {
 	if s = strings.TrimSpace(s); s != "" {
 		return append(all, s)
@@ -40,7 +43,8 @@ func appendText(all []string, s string) []string {
 	return all
 }
 
-// endsHere reports whether the mark at i ends the sentence begun at start.
+// endsHere reports whether the mark at byte i of s ends the sentence that begins
+// at byte start.
 func endsHere(s string, start, i int) bool {
 	rest := strings.TrimLeft(s[i+1:], closers)
 	after := strings.TrimLeft(rest, " \n")
@@ -62,7 +66,8 @@ func endsHere(s string, start, i int) bool {
 	return !abbreviations[strings.ToLower(s[from:i])]
 }
 
-// Words returns the number of words in a sentence. A number counts as a word.
+// Words returns the number of words in a sentence: the parts between white space
+// that hold a letter or digit. A number counts as a word.
 func Words(sentence string) int {
 	n := 0
 	for _, w := range strings.Fields(sentence) {

@@ -18,9 +18,10 @@ var exceptionsFile string
 // miscount.
 var exceptions = sync.OnceValue(func() map[string]int { return parseExceptions(exceptionsFile) })
 
-// parseExceptions reads lines of a word, a tab and a number. Empty lines and
-// lines that start with # are skipped. It panics on any other line, because
-// the file is part of the program.
+// parseExceptions reads lines of a lower-case word, a tab and a number of
+// syllables, into counts by word. Empty lines and lines that start with # are
+// skipped. It panics on any other line and on a repeated word, because the file is
+// part of the program.
 func parseExceptions(text string) map[string]int {
 	counts := map[string]int{}
 	for i, line := range strings.Split(text, "\n") {
@@ -38,9 +39,9 @@ func parseExceptions(text string) map[string]int {
 	return counts
 }
 
-// English estimates the syllables of a lower-case word: the groups of vowels, less
-// silent ones, with a list of exceptions. On running text the total is within a
-// few per cent.
+// English returns an estimate, at least 1, of the syllables of a lower-case word:
+// the groups of vowels, less silent ones, with a list of exceptions. On running
+// text the total is within a few per cent.
 func English(word string) int {
 	word = strings.ReplaceAll(word, "’", "'")
 	if n, ok := exceptions()[word]; ok {
@@ -63,8 +64,9 @@ func English(word string) int {
 	return max(n, 1)
 }
 
-// breaks reports whether the vowel at i begins a syllable although it follows a
-// vowel: i-a in material, i-o in radio but not in -tion and -cious, y-i in drying.
+// breaks reports whether the vowel at byte i, which follows another, begins a
+// syllable: i-a in material, i-o in radio but not in -tion and -cious, y-i in
+// drying.
 func breaks(word string, i int) bool {
 	pair, rest := word[i-1:i+1], word[i+1:]
 	switch pair {
@@ -119,6 +121,8 @@ func silent(word string) int {
 	return 0
 }
 
+// sibilant reports whether s ends with a letter or pair after which -es is a
+// syllable: s, x, z, c, g, ch, sh.
 func sibilant(s string) bool {
 	for _, end := range []string{"s", "x", "z", "ch", "sh", "c", "g"} {
 		if strings.HasSuffix(s, end) {
@@ -128,11 +132,12 @@ func sibilant(s string) bool {
 	return false
 }
 
+// isConsonant reports whether c is one of a-z other than a, e, i, o, u and y.
 func isConsonant(c byte) bool { return 'a' <= c && c <= 'z' && strings.IndexByte("aeiouy", c) < 0 }
 
-// Spanish returns the syllables of a lower-case word by the rules of spelling: one
-// for each vowel, but an unstressed i or u beside another vowel forms a diphthong
-// with it. The u of gue, gui, que and qui is silent.
+// Spanish returns the syllables of a lower-case word, at least 1, by the rules of
+// spelling: one for each vowel, but an unstressed i or u beside another vowel
+// forms a diphthong with it. The u of gue, gui, que and qui is silent.
 func Spanish(word string) int {
 	word = silentU.Replace(word)
 	n := 0

@@ -48,8 +48,9 @@ func (l List) JSON() []byte {
 	return append(data, '\n')
 }
 
-// Stamp writes the id of a page in place of each placeholder. The id is the
-// start of the SHA-256 of the page without the placeholder.
+// Stamp returns the page with its id in place of each placeholder, and the id. The
+// id is the start of the SHA-256 of the page without the placeholder. It does not
+// change page.
 func Stamp(page []byte) (stamped []byte, id string) {
 	sum := sha256.Sum256(bytes.ReplaceAll(page, []byte(IDPlaceholder), nil))
 	id = hex.EncodeToString(sum[:])[:idLength]

@@ -26,6 +26,8 @@ type assembler struct {
 
 const pictureFolder = "pictures/"
 
+// readFiles stores the files by path and the pictures by name, each as not used
+// yet.
 func (a *assembler) readFiles(files []source.File) {
 	for _, f := range files {
 		a.files[f.Path] = f
@@ -35,14 +37,16 @@ func (a *assembler) readFiles(files []source.File) {
 	}
 }
 
-// at adds a fault with its source line.
+// at adds a fault of severity s at line and col of a file (0 if not known), with
+// its source line. format and args give its text.
 func (a *assembler) at(s fault.Severity, file string, line, col int, code, hint, format string, args ...any) {
 	a.faults.Add(fault.Fault{Severity: s, File: file, Line: line, Col: col, Code: code, Hint: hint,
 		Text: fmt.Sprintf(format, args...), Source: a.sourceLine(file, line)})
 }
 
-// sourceLine returns a line of a file. It caches the lines of the last file,
-// because most faults come in the order of the files.
+// sourceLine returns a line of a file, from 1; "" for one that does not exist. It
+// caches the lines of the last file, because most faults are in the order of the
+// files.
 func (a *assembler) sourceLine(file string, line int) string {
 	if a.cached != file {
 		a.cached, a.lines = file, strings.Split(string(a.files[file].Data), "\n")
@@ -53,8 +57,8 @@ func (a *assembler) sourceLine(file string, line int) string {
 	return a.lines[line-1]
 }
 
-// atKey adds a fault at a key of the page's header, or at the first line where the
-// header lacks the key.
+// atKey adds a fault at the key name of the page's header, or at the first line if
+// the header lacks the key.
 func (a *assembler) atKey(s fault.Severity, p *Page, name, code, hint, format string, args ...any) {
 	line := p.Header.Lines[name]
 	col := 1
@@ -68,8 +72,9 @@ func (a *assembler) atKey(s fault.Severity, p *Page, name, code, hint, format st
 // every name: beyond so many misspellings it is not spelling that is wrong.
 const mostGuesses = 50
 
-// guess returns a hint with the known name nearest to word, or otherwise where none
-// is near. It calls known only when needed.
+// guess returns a hint with the known name nearest to word, or otherwise if none
+// is near or mostGuesses guesses were made before. It calls known only when
+// needed.
 func (a *assembler) guess(word string, known func() []string, otherwise string) string {
 	if a.guesses < mostGuesses {
 		a.guesses++
@@ -80,7 +85,8 @@ func (a *assembler) guess(word string, known func() []string, otherwise string) 
 	return otherwise
 }
 
-// languages adds the languages of the manual with their stages and roles.
+// languages adds the languages of the manual with their stages and roles. A text
+// that a language lacks is that of the default language.
 func (a *assembler) languages() {
 	m := a.site.Manual
 	for _, l := range m.Languages {
@@ -99,6 +105,7 @@ func (a *assembler) languages() {
 	}
 }
 
+// language returns the language with a code, or nil.
 func (a *assembler) language(code string) *Language {
 	for _, l := range a.site.Languages {
 		if l.Code == code {
@@ -108,7 +115,8 @@ func (a *assembler) language(code string) *Language {
 	return nil
 }
 
-// place adds every page to its language and sets its path.
+// place adds every page to its language and sets its path. It adds one error for
+// each folder that is none of the manual's languages, and leaves its pages out.
 func (a *assembler) place(pages []*page.Page) {
 	reported := map[string]bool{} // languages
 	for i, p := range pages {
@@ -135,8 +143,9 @@ func (a *assembler) place(pages []*page.Page) {
 	}
 }
 
-// setSpecial sets the home page, glossary and cautions of a language. A second
-// page of one of these kinds is a fault.
+// setSpecial sets the home page, glossary and cautions of a language, if p is one
+// of them. A second page of one of these kinds is an error and changes nothing; so
+// is the name index for another page.
 func (a *assembler) setSpecial(lang *Language, p *Page) {
 	var slot *Entry
 	switch p.Header.Kind {
@@ -161,8 +170,9 @@ func (a *assembler) setSpecial(lang *Language, p *Page) {
 	slot.Page = p
 }
 
-// replacement lends a language the default's pages that it lacks. A glossary is
-// lent for its page only: its terms are words of another language.
+// replacement gives a language the default's pages that it lacks. Of a glossary it
+// gives the page only: its terms are words of another language. A default language
+// without a home page is an error.
 func (a *assembler) replacement(lang *Language, isDefault bool) {
 	if lang.Glossary.Page != nil {
 		lang.Terms = page.NewVocabulary(lang.Glossary.Page.Terms)
@@ -210,7 +220,8 @@ func (a *assembler) order() {
 	})
 }
 
-// titles warns of pages of a language with the same title.
+// titles adds a warning for each page of a language with the title, regardless of
+// case, of another.
 func (a *assembler) titles(lang *Language) {
 	for i := 1; i < len(lang.All); i++ {
 		p, before := lang.All[i].Page, lang.All[i-1].Page
@@ -223,7 +234,8 @@ func (a *assembler) titles(lang *Language) {
 }
 
 // entries returns the pages of a language but the home page, with pages of the
-// default language where a translation is missing.
+// default language where a translation is missing; isDefault means that lang is
+// the default.
 func (a *assembler) entries(lang *Language, isDefault bool) (all []Entry) {
 	for _, p := range a.site.Pages {
 		switch {
@@ -237,8 +249,9 @@ func (a *assembler) entries(lang *Language, isDefault bool) (all []Entry) {
 	return all
 }
 
-// fillStages adds the sorted pages to their stages and links each page with the
-// previous and the next.
+// fillStages adds the sorted entries to their stages by rank, those without a
+// known stage to the loose pages, and links each page with the previous and the
+// next.
 func (a *assembler) fillStages(lang *Language, rank map[string]int, entries []Entry) {
 	var last Entry
 	for _, e := range entries {
@@ -260,12 +273,16 @@ func (a *assembler) fillStages(lang *Language, rank map[string]int, entries []En
 	}
 }
 
-// compareInDay orders by stage, then by the header's order, then by title.
+// compareInDay compares pages, as a function for sorting, by the rank of their
+// stage, then by the header's order, then by title and slug. Pages without a stage
+// are last.
 func compareInDay(rank map[string]int, x, y *Page) int {
 	return cmp.Or(cmp.Compare(rankOf(rank, x), rankOf(rank, y)), cmp.Compare(x.Header.Order, y.Header.Order),
 		strings.Compare(x.Header.Title, y.Header.Title), strings.Compare(x.Slug, y.Slug))
 }
 
+// rankOf returns the rank of the page's stage, or one above all ranks if it has
+// none that is known.
 func rankOf(rank map[string]int, p *Page) int {
 	if at, ok := rank[p.Header.Stage]; ok {
 		return at
@@ -273,6 +290,7 @@ func rankOf(rank map[string]int, p *Page) int {
 	return len(rank)
 }
 
+// compareTitles compares entries by their folded title, then by slug.
 func compareTitles(x, y Entry) int {
 	return cmp.Or(strings.Compare(x.Page.sortKey, y.Page.sortKey), strings.Compare(x.Page.Slug, y.Page.Slug))
 }
@@ -281,6 +299,7 @@ func compareTitles(x, y Entry) int {
 var accents = strings.NewReplacer("á", "a", "é", "e", "í", "i", "ó", "o", "ú", "u", "ü", "u", "ñ", "n~",
 	"à", "a", "â", "a", "ç", "c", "è", "e", "ê", "e", "ë", "e", "ö", "o", "ä", "a", "¿", "", "¡", "")
 
+// sortKey returns a title in lower case without accents, for sorting.
 func sortKey(title string) string { return accents.Replace(strings.ToLower(title)) }
 
 func sortedKeys(set map[string]bool) []string {

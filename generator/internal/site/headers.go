@@ -7,7 +7,8 @@ import (
 	"coursebook/generator/internal/fault"
 )
 
-// header checks the stage, roles, next pages and summary of a page's header.
+// header adds a fault for an unknown stage, role or next page of a page's header,
+// and a warning for a missing summary. It sets the pages that follow.
 func (a *assembler) header(p *Page) {
 	h := p.Header
 	if h.Stage != "" && p.Stage == nil && p.Language.Home.Page != p {
@@ -66,7 +67,8 @@ func (a *assembler) slugs(lang *Language) []string {
 }
 
 // twins sets the translations of a page, and compares it with the page of the
-// default language. A missing translation is a warning.
+// default language, adding a fault for a difference. A missing translation is a
+// warning.
 func (a *assembler) twins(p *Page) {
 	first := a.site.Languages[0]
 	for _, l := range a.site.Languages {
@@ -93,8 +95,9 @@ func (a *assembler) twins(p *Page) {
 	}
 }
 
-// compareTwins reports the first difference of structure between a page and its
-// twin in the default language.
+// compareTwins adds a fault for the first difference of structure between a page
+// and its twin in the default language: an error, or a warning for the order, the
+// number of steps and an older date.
 func (a *assembler) compareTwins(p, twin *Page) {
 	h, o := p.Header, twin.Header
 	switch {
@@ -128,6 +131,7 @@ func (a *assembler) compareTwins(p, twin *Page) {
 	}
 }
 
+// holds returns the number of hold points of a page.
 func holds(p *Page) int {
 	n := 0
 	for _, s := range p.Steps {
@@ -138,7 +142,8 @@ func holds(p *Page) int {
 	return n
 }
 
-// missing reports files and pages that manual.yaml names and that do not exist.
+// missing adds an error for each file and page that manual.yaml names and that
+// does not exist.
 func (a *assembler) missing() {
 	m := a.site.Manual
 	if _, ok := a.files[m.Synonyms]; m.Synonyms != "" && !ok {
@@ -148,8 +153,9 @@ func (a *assembler) missing() {
 	a.posters()
 }
 
-// posters finds the pages that are printed as posters. They must be in the
-// first language, so that every language has a poster of each.
+// posters adds an error for each poster whose page does not exist in the first
+// language or has no steps. It must be in the first language, so that every
+// language has a poster of each.
 func (a *assembler) posters() {
 	if len(a.site.Languages) == 0 {
 		return

@@ -19,7 +19,7 @@ type linked struct {
 	fallback   bool   // the page is in the default language instead of the linking one
 }
 
-// linksOf resolves a page's links.
+// linksOf resolves a page's links and adds an error for each dead one.
 func (a *assembler) linksOf(p *Page) {
 	p.links = make([]linked, len(p.Links))
 	for i, l := range p.Links {
@@ -27,6 +27,10 @@ func (a *assembler) linksOf(p *Page) {
 	}
 }
 
+// resolve returns the target of the link l of a page. An address, calculator, page
+// or heading that does not exist, or is not written well, adds an error and gives
+// the zero value; an empty target gives it without one. An https address is
+// recorded as outbound.
 func (a *assembler) resolve(p *Page, l page.Link) linked {
 	fail := func(code, hint, format string, args ...any) linked {
 		a.at(fault.Error, p.File, l.Line, l.Col, code, hint, format, args...)
@@ -81,14 +85,15 @@ func (a *assembler) fileNames(lang *Language) []string {
 	return names
 }
 
-// isAddress reports whether an https address has a host and no password.
+// isAddress reports whether s begins with https:// and a host, without a user or
+// password, spaces, quotes or angle brackets.
 func isAddress(s string) bool {
 	rest, ok := strings.CutPrefix(s, "https://")
 	host, _, _ := strings.Cut(rest, "/")
 	return ok && host != "" && !strings.ContainsAny(host, "@ ") && !strings.ContainsAny(s, " <>\"")
 }
 
-// bare returns the name of a file up to the first point, or "slug" where that is
+// bare returns the name of a file up to the first point, or "slug" if that is
 // empty.
 func bare(file string) string {
 	name, _, _ := strings.Cut(file, ".")
@@ -98,6 +103,7 @@ func bare(file string) string {
 	return name
 }
 
+// calculatorIDs returns the IDs of all calculators in their order.
 func (a *assembler) calculatorIDs() []string {
 	ids := make([]string, len(a.site.Calculators))
 	for i, c := range a.site.Calculators {
@@ -106,7 +112,7 @@ func (a *assembler) calculatorIDs() []string {
 	return ids
 }
 
-// has reports whether a page declares an id.
+// has reports whether a heading, step or term of the page has this id.
 func (p *Page) has(id string) bool {
 	if len(p.Headings)+len(p.Steps)+len(p.Terms) <= fewIDs {
 		return slices.ContainsFunc(p.Headings, func(h page.Heading) bool { return h.ID == id }) ||

@@ -4,8 +4,8 @@ import "strings"
 
 // The output's layout. All paths are slash paths below the output's root.
 
-// path returns the file of a page. The home page of the default language is
-// index.html in the root.
+// path returns the slash path of a page's file. The home page of the default
+// language is index.html in the root.
 func (s *Site) path(p *Page) string {
 	switch {
 	case p.Language.Home.Page != p:
@@ -17,7 +17,7 @@ func (s *Site) path(p *Page) string {
 }
 
 // HomePath returns the path of the home page of a language, or of the list of its
-// pages where it has none.
+// pages if it has none of its own.
 func (s *Site) HomePath(l *Language) string {
 	if l.Home.Page != nil && !l.Home.Fallback {
 		return l.Home.Page.Path
@@ -43,8 +43,10 @@ func PostersPath(lang string) string { return lang + "/posters.html" }
 // TrainingPath returns the path of the page of a language's courses.
 func TrainingPath(lang string) string { return lang + "/training.html" }
 
-// Rel returns the relative URL from one file of the output to another. to may have
-// a #fragment: from en/a.html to en/calc/b.html#x the URL is calc/b.html#x.
+// Rel returns the relative URL from one file of the output to another, both slash
+// paths below its root. to may have a #fragment: from en/a.html to
+// en/calc/b.html#x the URL is calc/b.html#x. Within one file it is the fragment
+// alone.
 func Rel(from, to string) string {
 	for {
 		f, restFrom, okFrom := strings.Cut(from, "/")

@@ -9,8 +9,8 @@ import (
 	"coursebook/generator/internal/page"
 )
 
-// placesOf checks the fenced blocks of a page: calculators, inputs, tables, figures,
-// examples and questions.
+// placesOf checks the fenced blocks of a page: calculators, inputs, tables,
+// figures, examples and questions. It adds an error for each mistake.
 func (a *assembler) placesOf(p *Page) {
 	for i := range p.Places {
 		pl := &p.Places[i]
@@ -46,11 +46,14 @@ func (a *assembler) placesOf(p *Page) {
 	}
 }
 
+// noCalculator adds the error that there is no calculator id, at a line of the
+// page.
 func (a *assembler) noCalculator(p *Page, line int, id string) {
 	a.at(fault.Error, p.File, line, 0, "calculator-unknown",
 		a.guess(id, a.calculatorIDs, "use one of: "+strings.Join(a.calculatorIDs(), ", ")), "no calculator %q", id)
 }
 
+// table adds an error if the calculator has no table that the block names.
 func (a *assembler) table(p *Page, pl *page.Place, c *calc.Calculator) {
 	ids := make([]string, len(c.Tables))
 	for i, t := range c.Tables {
@@ -67,8 +70,9 @@ func (a *assembler) table(p *Page, pl *page.Place, c *calc.Calculator) {
 		a.guess(pl.Table, func() []string { return ids }, hint), "calculator %q has no table %q", c.ID, pl.Table)
 }
 
-// inputs reads a block's inputs as the form would, and runs the calculator:
-// a block must open with a result.
+// inputs reads a block's inputs as the form would, and runs the calculator: a
+// block must open with a result. It adds an error for each refusal, at the input
+// if it is in the block. A block without inputs is not run.
 func (a *assembler) inputs(p *Page, pl *page.Place, c *calc.Calculator) {
 	if len(pl.Set) == 0 {
 		return
@@ -98,7 +102,8 @@ func (a *assembler) inputs(p *Page, pl *page.Place, c *calc.Calculator) {
 	}
 }
 
-// Entries converts the inputs of a block to entries of a calculator.
+// Entries converts the inputs of a block to entries of a calculator, in the same
+// order.
 func Entries(set []page.Input) []calc.Entry {
 	entries := make([]calc.Entry, len(set))
 	for i, in := range set {
@@ -107,8 +112,8 @@ func Entries(set []page.Input) []calc.Entry {
 	return entries
 }
 
-// refusals returns the notes that explain why a run has no result; nil where it has
-// a result.
+// refusals returns the notes that explain why a run has no result; nil if it has a
+// result.
 func refusals(r calc.Result) (notes []calc.Note) {
 	if r.State == calc.OK {
 		return nil

@@ -9,9 +9,9 @@ import (
 	"coursebook/generator/internal/source"
 )
 
-// CheckProse warns of pages that are hard to read. It is separate from Assemble
-// because it takes as much time, and no page of the site depends on it. files are
-// those passed to Assemble.
+// CheckProse adds a warning to faults for each long sentence and each page that is
+// hard to read. It is separate from Assemble because it takes as much time, and no
+// page of the site depends on it. files are those passed to Assemble.
 func (s *Site) CheckProse(files []source.File, faults *fault.List) {
 	a := &assembler{site: s, faults: faults, files: map[string]source.File{}, pictures: map[string]bool{}}
 	a.readFiles(files)
@@ -20,7 +20,8 @@ func (s *Site) CheckProse(files []source.File, faults *fault.List) {
 	}
 }
 
-// prose checks the length of a page's sentences and its reading grade.
+// prose adds a warning for each sentence of a page over readability.MaxWords
+// words, and for a reading grade beyond its limit; a glossary has no grade.
 func (a *assembler) prose(p *Page) {
 	blocks := make([]string, len(p.Prose))
 	for i, b := range p.Prose {
@@ -40,7 +41,7 @@ func (a *assembler) prose(p *Page) {
 	}
 }
 
-// sourced checks that a page's numbers have a source.
+// sourced adds a warning if a page has amounts and its header names no source.
 func (a *assembler) sourced(p *Page) {
 	if len(p.Amounts) > 0 && len(p.Header.Sources) == 0 {
 		first := p.Amounts[0]
@@ -50,7 +51,8 @@ func (a *assembler) sourced(p *Page) {
 	}
 }
 
-// opening returns the first five words of a sentence, enough to find it.
+// opening returns the first five words of a sentence, enough to find it, with an
+// ellipsis if it has more.
 func opening(s string) string {
 	words := strings.Fields(s)
 	if len(words) > 5 {

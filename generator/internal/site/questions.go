@@ -10,15 +10,17 @@ import (
 	"coursebook/generator/internal/page"
 )
 
-// See returns the page that explains a question.
+// See returns the page that explains a question, in the language of p or the
+// default one. It is zero if the question names none or one that does not exist.
 func (s *Site) See(p *Page, q page.Question) Entry {
 	e, _ := s.In(p.Language, q.See)
 	return e
 }
 
-// QuestionIDs returns the IDs under which a reader's answers to a page's questions
-// are stored: slug, number, and mark. The mark is that of the page in the default
-// language, so that answers are valid in every language.
+// QuestionIDs returns the IDs, in order, under which a reader's answers to a
+// page's questions are stored: slug, number from 1, and mark. The mark is that of
+// the page in the default language if that has as many questions, so that answers
+// are valid in every language.
 func (s *Site) QuestionIDs(p *Page) []string {
 	marked := p.Questions()
 	twin := s.pages[key{s.Languages[0].Code, p.Slug}]
@@ -32,7 +34,8 @@ func (s *Site) QuestionIDs(p *Page) []string {
 	return ids
 }
 
-// question checks the references of a question, and its calculator.
+// question adds an error for a page that the question names and that does not
+// exist, and checks its calculator.
 func (a *assembler) question(p *Page, q *page.Question) {
 	if q.See != "" {
 		if _, ok := a.site.In(p.Language, q.See); !ok {
@@ -67,8 +70,8 @@ func (s *Site) Drill(p *Page, n *page.Number) calc.Drill {
 	return d
 }
 
-// number checks a number question key by key, so that a fault has the line of its
-// key.
+// number checks a number question key by key, so that an error has the line of its
+// key. It adds the first error only.
 func (a *assembler) number(p *Page, q *page.Question) {
 	n := q.Number
 	if a.site.byID[n.Calculator] == nil {
@@ -109,7 +112,8 @@ func (a *assembler) number(p *Page, q *page.Question) {
 // system of units. A sample without a result would fail for a reader too.
 const trialSamples = 8
 
-// trySamples reports a fault where a sample of a question has no result.
+// trySamples adds an error if one of trialSamples samples of a question has no
+// result in either system of units.
 func (a *assembler) trySamples(p *Page, q *page.Question, d calc.Drill) {
 	for seed := range uint64(trialSamples) {
 		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
@@ -123,7 +127,8 @@ func (a *assembler) trySamples(p *Page, q *page.Question, d calc.Drill) {
 	}
 }
 
-// covered checks that an example shows at least one step of its calculator.
+// covered adds an error if an example shows no step of its calculator. Inputs that
+// are refused are reported by inputs.
 func (a *assembler) covered(p *Page, pl *page.Place, c *calc.Calculator) {
 	in, notes := calc.Read(c, Entries(pl.Set), quantity.Style{Mark: p.Language.Mark})
 	if len(notes) > 0 {

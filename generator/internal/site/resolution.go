@@ -23,7 +23,8 @@ func (p *Page) Anchor() string { return p.Lang + "." + p.Slug }
 // CalculatorAnchor returns the id of a calculator's element in OneFile.
 func CalculatorAnchor(lang, id string) string { return lang + ".calc." + id }
 
-// Href returns the address of a page, or of an id on it, relative to the file from.
+// Href returns the address of a page, or of an id on it if id is not empty,
+// relative to the file from. In OneFile it is a fragment.
 func (s *Site) Href(form Form, from string, to *Page, id string) string {
 	if form == OneFile {
 		if id != "" {
@@ -37,8 +38,9 @@ func (s *Site) Href(form Form, from string, to *Page, id string) string {
 	return Rel(from, to.Path)
 }
 
-// Resolution returns the data that rendering a page needs. The Src of pictures are
-// paths below the output's root, which are made relative, or data: addresses.
+// Resolution returns the data that rendering a page needs. pictures are those
+// published, by file name. Their Src are paths below the output's root, which are
+// changed to relative ones in a folder, or data: addresses, which are kept.
 func (s *Site) Resolution(p *Page, form Form, pictures map[string]page.Image) page.Resolution {
 	r := page.Resolution{Links: make([]page.Target, len(p.links)), Pictures: map[string]page.Image{}}
 	if form == OneFile {
@@ -64,6 +66,7 @@ func (s *Site) Resolution(p *Page, form Form, pictures map[string]page.Image) pa
 	return r
 }
 
+// target returns the address of a link of p. A link without a target is Missing.
 func (s *Site) target(p *Page, form Form, l linked) page.Target {
 	switch {
 	case l.outbound != "":

@@ -100,10 +100,10 @@ type Role struct{ ID, Title string }
 // key identifies a page.
 type key struct{ lang, slug string }
 
-// Assemble returns the site made of the pages, and reports inconsistencies. files are
-// those of the content folder, for pictures and for the source lines of faults. Pages
-// with faults are omitted or left without links, so that one call finds all faults.
-// CheckProse checks the readability of the pages.
+// Assemble returns the site of the pages, never nil, and adds inconsistencies to
+// faults. files are those of the content folder, for pictures and for the source
+// lines of faults. Pages with faults are omitted or left without links, so that
+// one call finds all faults. CheckProse checks the readability of the pages.
 func Assemble(manual source.Manual, files []source.File, pages []*page.Page, calculators []*calc.Calculator,
 	faults *fault.List) *Site {
 	a := &assembler{
@@ -140,14 +140,14 @@ func Assemble(manual source.Manual, files []source.File, pages []*page.Page, cal
 	return a.site
 }
 
-// Page returns the page with a language and slug; nil where there is none.
+// Page returns the page with a language and slug; nil if there is none.
 func (s *Site) Page(lang, slug string) *Page { return s.pages[key{lang, slug}] }
 
-// Calculator returns the calculator with an ID; nil where there is none.
+// Calculator returns the calculator with an ID; nil if there is none.
 func (s *Site) Calculator(id string) *calc.Calculator { return s.byID[id] }
 
-// In returns a page in a language, or in the default language where the
-// translation is missing.
+// In returns a page in a language, or in the default language if the translation
+// is missing. It returns false if neither exists.
 func (s *Site) In(l *Language, slug string) (Entry, bool) {
 	if p := s.pages[key{l.Code, slug}]; p != nil {
 		return Entry{Page: p}, true

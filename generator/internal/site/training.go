@@ -16,8 +16,8 @@ const (
 	manySignOff                 = 12
 )
 
-// training resolves the lessons and pages that courses and lessons name, and checks
-// their content.
+// training resolves the lessons and pages that courses and lessons name, and adds
+// a fault for each mistake in them, such as a lesson that no course has.
 func (a *assembler) training() {
 	for _, p := range a.site.Pages {
 		switch p.Header.Kind {
@@ -40,7 +40,8 @@ func (a *assembler) training() {
 	}
 }
 
-// coursesOf sets the courses of a language, in the order of the roles.
+// coursesOf sets the courses of a language, in the order of the roles; isDefault
+// means that l is the default language.
 func (a *assembler) coursesOf(l *Language, isDefault bool) {
 	roles := a.roleIDs()
 	rank := func(e Entry) int { return slices.Index(roles, role(e.Page)) }
@@ -55,7 +56,8 @@ func (a *assembler) coursesOf(l *Language, isDefault bool) {
 	})
 }
 
-// role returns the role of a course; empty where its header has none, a fault.
+// role returns the first role of a course; "" if its header has none, which is a
+// fault.
 func role(p *Page) string {
 	if len(p.Header.Roles) == 0 {
 		return ""
@@ -63,7 +65,9 @@ func role(p *Page) string {
 	return p.Header.Roles[0]
 }
 
-// named returns the pages that a key of the header names, and reports the others.
+// named returns the pages that the key name of the header lists as slugs. It adds
+// an error for each that does not exist, is the page itself or, for lessons, is no
+// lesson, and leaves it out.
 func (a *assembler) named(p *Page, name string, slugs []string) (list []Entry) {
 	for _, slug := range slugs {
 		e, ok := a.site.In(p.Language, slug)
@@ -84,6 +88,8 @@ func (a *assembler) named(p *Page, name string, slugs []string) (list []Entry) {
 	return list
 }
 
+// course sets the lessons of a course and adds a fault for a wrong number of
+// roles, lessons or checks to sign off.
 func (a *assembler) course(p *Page) {
 	if len(p.Header.Roles) != 1 {
 		a.atKey(fault.Error, p, "roles", "course-role", "name the one role whose course it is: roles: [id]",
@@ -110,6 +116,8 @@ func (a *assembler) course(p *Page) {
 	}
 }
 
+// lesson adds a warning for a wrong number of pages to read or questions, and for
+// a missing worked or half-worked example.
 func (a *assembler) lesson(p *Page) {
 	if n := len(p.Header.Reads); n < 1 || n > manyReads {
 		a.atKey(fault.Warning, p, "reads", "lesson-reads", "name one or two pages to read first: reads: [slug]",
@@ -134,7 +142,7 @@ func (a *assembler) lesson(p *Page) {
 	}
 }
 
-// lineOf returns the line of a page's first block of a kind; 0 where it has none.
+// lineOf returns the line of a page's first block of a kind; 0 if it has none.
 func lineOf(p *Page, kind page.PlaceKind) int {
 	for _, pl := range p.Places {
 		if pl.Kind == kind {
@@ -144,7 +152,7 @@ func lineOf(p *Page, kind page.PlaceKind) int {
 	return 0
 }
 
-// misplaced reports header keys that the kind of page must not have.
+// misplaced adds an error for each header key that the kind of page must not have.
 func (a *assembler) misplaced(p *Page) {
 	kind := p.Header.Kind
 	for _, k := range []struct {

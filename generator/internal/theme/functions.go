@@ -35,7 +35,8 @@ func (t *Theme) functions(lang string) template.FuncMap {
 	}
 }
 
-// ifCurrent returns the stages if the page belongs to one of them, else nil.
+// ifCurrent returns the stages unchanged if the page belongs to one of them,
+// otherwise nil.
 func ifCurrent(stages []StageLink) []StageLink {
 	if slices.ContainsFunc(stages, func(l StageLink) bool { return l.Current }) {
 		return stages
@@ -47,6 +48,9 @@ func ifCurrent(stages []StageLink) []StageLink {
 // more are a select element.
 const maxCards = 4
 
+// uiText returns a text of the theme in a language, or in English if it has no
+// translation. slots are pairs of a name and the text that replaces {name}. An
+// unknown key is an error.
 func (t *Theme) uiText(lang, key string, slots []string) (string, error) {
 	text, ok := t.texts[key]
 	if !ok {
@@ -73,7 +77,9 @@ func pair(class string, b form.Both) template.HTML {
 		template.HTMLEscapeString(b.Metric) + `</span></span>`)
 }
 
-// dict returns a map of names and values, for a template with several arguments.
+// dict returns a map of names and values, given in pairs, for a template with
+// several arguments. An odd number of arguments, and a name that is no text, are
+// errors.
 func dict(pairs ...any) (map[string]any, error) {
 	if len(pairs)%2 != 0 {
 		return nil, fmt.Errorf("dict needs pairs")
@@ -89,8 +95,9 @@ func dict(pairs ...any) (map[string]any, error) {
 	return m, nil
 }
 
-// keys returns the signs of an input that a phone's number pad lacks: feet, inches and
-// fractions for lengths in US units, a minus for degrees Fahrenheit.
+// keys returns the characters, separated by spaces, that an input needs and a
+// phone's number pad lacks: feet, inches and fractions for lengths in US units, a
+// minus for degrees Fahrenheit. For other inputs it returns "".
 func keys(f form.Field) string {
 	switch f.Unit.US {
 	case "ft", "in":
@@ -101,8 +108,9 @@ func keys(f form.Field) string {
 	return ""
 }
 
-// image returns the address of a picture. The data: addresses of the one-file edition
-// are marked as safe, because package html/template replaces them otherwise.
+// image returns the address of a picture. The data: addresses of the one-file
+// edition are marked as safe, because package html/template replaces them
+// otherwise; other addresses are returned unchanged.
 func image(src string) any {
 	if strings.HasPrefix(src, "data:image/") {
 		return template.URL(src)

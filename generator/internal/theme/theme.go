@@ -22,7 +22,8 @@ type Theme struct {
 
 // Load reads templates/*.html and words.tsv (key, English text) from a theme
 // folder. other is the translations by language and key; needed names the
-// templates that the theme must define.
+// templates that the theme must define. A missing or bad file, and a missing
+// template, are errors.
 func Load(dir fs.FS, other map[string]map[string]string, needed []string) (*Theme, error) {
 	t := &Theme{lang: other}
 	var err error
@@ -41,7 +42,9 @@ func Load(dir fs.FS, other map[string]map[string]string, needed []string) (*Them
 	return t, nil
 }
 
-// Texts reads the English texts of a theme from words.tsv: key, tab, text.
+// Texts reads the English texts of a theme by key from words.tsv: key, tab, text.
+// Empty lines and lines that begin with # are skipped. A missing file, a line
+// without a tab and a repeated key are errors.
 func Texts(dir fs.FS) (translations.Keyed, error) {
 	data, err := fs.ReadFile(dir, "words.tsv")
 	if err != nil {
@@ -62,6 +65,7 @@ func Texts(dir fs.FS) (translations.Keyed, error) {
 }
 
 // For returns the theme in a language. Templates show texts by {{uiText "key"}}.
+// It returns an error if a template was rendered before.
 func (t *Theme) For(lang string) (*Theme, error) {
 	set, err := t.set.Clone()
 	if err != nil {
@@ -72,7 +76,8 @@ func (t *Theme) For(lang string) (*Theme, error) {
 	return translated, nil
 }
 
-// Render returns one page. kind is the name of a template, view its view.
+// Render returns the HTML of one page. kind is the name of a template, view its
+// view. It returns an error if there is no such template or it fails.
 func (t *Theme) Render(kind string, view any) ([]byte, error) {
 	var b bytes.Buffer
 	if err := t.set.ExecuteTemplate(&b, kind, view); err != nil {

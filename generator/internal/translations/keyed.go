@@ -18,9 +18,11 @@ func Hash(english string) string {
 	return hex.EncodeToString(sum[:4])
 }
 
-// Parse reads a theme's translations of one language into w. A line holds key,
-// hash and text, separated by tabs. An unknown key, a key given twice, a hash of
-// another English text, and slots that differ from the English are faults.
+// Parse reads a theme's translations of one language into w, by key. A line holds
+// key, hash and text, separated by tabs. An unknown key, a key given twice, a hash
+// of another English text, and slots that differ from the English are added to
+// faults. A line of another form and an unknown key are left out of w; the others
+// are in it all the same.
 func (k Keyed) Parse(path string, data []byte, w map[string]string, faults *fault.List) {
 	for _, l := range lines(path, data, faults) {
 		if len(l.parts) != 3 || l.parts[0] == "" || l.parts[2] == "" {

@@ -36,9 +36,10 @@ const testSupport = "calctest"
 // shared lists the folders whose texts have the topic "common".
 var shared = []string{"calc", "quantity", "displays"}
 
-// FromSources returns the texts of a tree of Go files: every literal Text("…")
-// outside of tests and their support package, and the parse errors of quantities,
-// which are computed. Two texts with the same key are a fault.
+// FromSources returns the texts of a tree of Go files by key: every literal
+// Text("…") outside of tests and their support package, and the parse errors of
+// quantities, which are computed. Two texts with the same key are added to faults.
+// It returns an error if a file cannot be read or parsed.
 func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
 	texts := Texts{}
 	for _, e := range quantity.AllParseErrors() {
@@ -78,7 +79,8 @@ func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
 	return texts, err
 }
 
-// add adds a text. It returns false where another text has the same key.
+// add adds a text. It returns false, and adds nothing, if another text has the
+// same key. A text of two topics gets the topic common.
 func (t Texts) add(text Text) bool {
 	old, known := t[text.Key()]
 	if known && old.Topic != text.Topic {
@@ -92,7 +94,7 @@ func (t Texts) add(text Text) bool {
 }
 
 // textOf returns the text of a conversion Text("…") or calc.Text("…") of a
-// literal; ok is false for any other node.
+// literal, and its position. ok is false for any other node and for an empty text.
 func textOf(n ast.Node) (text calc.Text, pos token.Pos, ok bool) {
 	call, isCall := n.(*ast.CallExpr)
 	if !isCall || len(call.Args) != 1 {
@@ -109,7 +111,8 @@ func textOf(n ast.Node) (text calc.Text, pos token.Pos, ok bool) {
 	return calc.Text(whole), call.Pos(), ok && isLiteral && whole != ""
 }
 
-// literal returns the value of a string literal, or of several joined with +.
+// literal returns the value of a string literal, or of several joined with +;
+// false for any other expression.
 func literal(e ast.Expr) (string, bool) {
 	switch x := e.(type) {
 	case *ast.BasicLit:
@@ -129,10 +132,11 @@ type Orphan struct {
 	line          line
 }
 
-// Parse reads the translations of one language into w. A line holds the English
-// text, with its mark, and the translation, separated by a tab. A line with more
-// or fewer parts, a text translated twice and slots that differ from the English
-// are faults. Parse returns the orphans, for Report.
+// Parse reads the translations of one language into w, by key. A line holds the
+// English text, with its mark, and the translation, separated by a tab. A line
+// with more or fewer parts (left out of w), a text translated twice and slots that
+// differ from the English (both in w all the same) are added to faults. Parse
+// returns the orphans, for Report.
 func (t Texts) Parse(path string, data []byte, w calc.Translations, faults *fault.List) []Orphan {
 	var orphans []Orphan
 	for _, l := range lines(path, data, faults) {
@@ -155,8 +159,8 @@ func (t Texts) Parse(path string, data []byte, w calc.Translations, faults *faul
 	return orphans
 }
 
-// Report adds a fault for each orphan. The hint names the nearest text without a
-// translation.
+// Report adds a fault for each orphan to the list that Parse was given. The hint
+// names the nearest text without a translation.
 func (t Texts) Report(orphans []Orphan, w calc.Translations) {
 	missing := t.Missing(w)
 	for _, o := range orphans {
@@ -169,7 +173,7 @@ func (t Texts) Report(orphans []Orphan, w calc.Translations) {
 }
 
 // Nearest returns the missing text with the least edit distance to the English
-// text of the orphan; false where missing is empty.
+// text of the orphan; false if missing is empty.
 func (o Orphan) Nearest(missing []Text) (Text, bool) {
 	known := make([]string, len(missing))
 	for i, m := range missing {
@@ -182,7 +186,8 @@ func (o Orphan) Nearest(missing []Text) (Text, bool) {
 	return missing[i], true
 }
 
-// Missing returns the texts without a translation, sorted by topic and text.
+// Missing returns the texts without a translation in w, sorted by topic and text;
+// nil if there are none.
 func (t Texts) Missing(w calc.Translations) []Text {
 	var list []Text
 	for key, text := range t {

@@ -20,8 +20,9 @@ type line struct {
 	add   func(code, text, hint string) // reports a fault of this line
 }
 
-// lines splits a file into its lines, without empty lines and comments. A comment
-// begins with # and a space; a text may begin with # alone, such as “#4 bar”.
+// lines returns the lines of a file that are not empty and no comments, split at
+// their tabs. A comment begins with # and a space; a text may begin with # alone,
+// such as “#4 bar”. The add of each line adds a fault of it to faults.
 func lines(path string, data []byte, faults *fault.List) []line {
 	var list []line
 	for i, text := range strings.Split(strings.TrimSuffix(string(data), "\n"), "\n") {
@@ -37,15 +38,16 @@ func lines(path string, data []byte, faults *fault.List) []line {
 	return list
 }
 
-// checkSlots reports a translation whose slots differ from those of its
-// English text.
+// checkSlots adds a fault to the line if the slots of its translation differ from
+// those of the English text.
 func (l line) checkSlots(english, text string) {
 	if want := slotsOf(english); !slices.Equal(want, slotsOf(text)) {
 		l.add("word-slots", "the slots differ from the English text", "use exactly these: "+strings.Join(want, " "))
 	}
 }
 
-// slotsOf returns the {slots} of a text, sorted, without duplicates.
+// slotsOf returns the {slots} of a text with their braces, sorted, without
+// duplicates; nil if there are none.
 func slotsOf(text string) []string {
 	var slots []string
 	for {
