@@ -23,6 +23,7 @@ import (
 	"coursebook/calculators/placing/pourtime"
 	"coursebook/calculators/placing/pumpline"
 	"coursebook/calculators/placing/rateofrise"
+	"coursebook/calculators/placing/slumpcheck"
 	"coursebook/calculators/placing/truckspacing"
 	"coursebook/calculators/placing/wateradded"
 	"coursebook/calculators/pressure/ciriapressure"
@@ -65,6 +66,7 @@ func All() []*calc.Calculator {
 		truckspacing.Calculator,
 		pourtime.Calculator,
 		lasttruck.Calculator,
+		slumpcheck.Calculator,
 		wateradded.Calculator,
 		pumpline.Calculator,
 		// consolidation

@@ -1,0 +1,201 @@
+package slumpcheck
+
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/placing"
+)
+
+// The limits in in.: what goes in the wall, what water aims at, what two testers
+// of one sample may differ by, and the slump gained by a gallon in each yard by
+// the fastest rule.
+const (
+	wallLeast = 6.0
+	wallMost  = 7.0
+	waterAim  = 6.5
+	apart     = 0.83
+	fastest   = 1.25
+)
+
+const (
+	noteAgain = calc.Text(
+		"{slump} is outside {least} to {most}. Take another portion of the same sample now. Nothing goes to the " +
+			"hopper.",
+	)
+	noteRefuse = calc.Text("Both tests are over {most}. It does not go in, not in thin lifts either. Call the plant.")
+	noteYours  = calc.Text(
+		"By the order the plant may send up to {most}, so you may pay for this load. Order {limit} maximum.",
+	)
+	noteWater = calc.Text("It is wetter than you ordered. Water that nobody ordered makes the wall weak for good.")
+	noteStiff = calc.Text(
+		"It is stiffer than the order lets the plant send. It may be old: read the batch time. Call before you " +
+			"adjust it.",
+	)
+	noteNone  = calc.Text("There is no reducer on the truck and no water that may go in. Ask the plant for reducer.")
+	noteOnce  = calc.Text("Water goes in one time only, and never once the load is going out. Use reducer.")
+	noteDose  = calc.Text("The plant gives the amount of reducer. Write it on the ticket, mix, and test again.")
+	noteApart = calc.Text("The tests are {apart} apart. Two careful testers differ less. Take a fresh sample.")
+	noteSplit = calc.Text(
+		"One test is outside the limits and one inside. By ASTM C94 the load passes. Test it at the hose too.",
+	)
+	noteCode = calc.Text("The home code asks for more than {limit} in forms that stay in place.")
+	noteHose = calc.Text("The form feels {hose} at the hose. Stop the pump. Test chute and hose again.")
+	noteLoss = calc.Text("The pump takes {loss}. Slump lost in the pump gets no water.")
+	noteWet  = calc.Text(
+		"By this order the plant may send up to {most}. The wall takes {limit}. Order {limit} maximum.",
+	)
+	noteDry = calc.Text(
+		"By this order every load comes under {limit} and has to be raised here. Order 7 in. (175 mm) maximum.",
+	)
+)
+
+// limits holds the limits of one load in m: by the order, and the greatest that
+// goes in the wall as it came.
+type limits struct{ least, most, goes float64 }
+
+func compute(r *calc.Recorder, in calc.Case) {
+	lim := orderLimits(r, in)
+	verdict, counts := decide(r, in, lim)
+	if verdict == "" {
+		verdict = adjust(r, in, counts)
+	} else {
+		r.Put("water", 0)
+	}
+	if in.Has("hose") {
+		verdict = checkHose(r, in, verdict, counts)
+	}
+	r.PutChoice("verdict", verdict)
+	r.Put("goes-by", counts)
+}
+
+// orderLimits puts the limits by the order and notes an order that does not fit
+// the wall. A load that was adjusted here is no longer held to the greatest slump
+// of the order.
+func orderLimits(r *calc.Recorder, in calc.Case) limits {
+	ordered := in.Num("ordered")
+	down, up := placing.SlumpTolerance(calc.From(ordered, "in")*(1-calc.Slack), in.Choice("ordered-as") == maximum)
+	lim := limits{
+		least: r.Use(placing.LeastByOrderFormula, ordered, calc.SI(down, "in")),
+		most:  r.Use(placing.MostByOrderFormula, ordered, calc.SI(up, "in")),
+		goes:  calc.SI(wallMost, "in"),
+	}
+	least, most := calc.SI(wallLeast, "in"), lim.goes
+	r.Put("least", lim.least)
+	r.Put("most", lim.most)
+	r.Put("wall-most", most)
+	switch {
+	case calc.Over(lim.most, most):
+		r.Note(calc.LevelNotice, calc.At("ordered"), noteWet,
+			calc.Amount("most", lim.most, &slump), calc.Amount("limit", most, &slump))
+	case calc.Under(lim.most, least):
+		r.Note(calc.LevelNotice, calc.At("ordered"), noteDry, calc.Amount("limit", least, &slumpUp))
+	}
+	if in.Choice("state") == came {
+		lim.goes = math.Min(lim.goes, lim.most)
+	}
+	return lim
+}
+
+// high reports whether a slump is over what goes in.
+func (l limits) high(s float64) bool { return calc.Over(s, l.goes) }
+
+// low reports whether a slump is outside the order and too stiff for the wall.
+func (l limits) low(s float64) bool {
+	return s < math.Min(l.least, calc.SI(wallLeast, "in"))*(1-calc.Slack)
+}
+
+// decide returns the verdict of the tests at the chute and the slump that counts.
+// The verdict is empty for a load that goes in or is adjusted.
+func decide(r *calc.Recorder, in calc.Case, lim limits) (verdict string, counts float64) {
+	a, b := in.Num("chute"), in.Num("chute")
+	two := in.Has("chute-2")
+	if two {
+		b = in.Num("chute-2")
+	}
+	outside := func(s float64) bool { return lim.high(s) || lim.low(s) }
+	middle := (a + b) / 2
+	switch {
+	case !two && outside(a):
+		r.Note(calc.LevelCaution, calc.At("chute"), noteAgain, calc.Amount("slump", a, &slump),
+			calc.Amount("least", math.Min(lim.least, calc.SI(wallLeast, "in")), &slumpUp),
+			calc.Amount("most", lim.goes, &slump))
+		return again, a
+	case lim.high(a) && lim.high(b):
+		noteRefusal(r, lim, math.Min(a, b))
+		return refuse, middle
+	case lim.low(a) && lim.low(b):
+		r.Note(calc.LevelCaution, calc.At("chute"), noteStiff)
+		return plant, middle
+	case calc.Over(math.Abs(a-b), calc.SI(apart, "in")):
+		r.Note(calc.LevelCaution, calc.At("chute-2"), noteApart, calc.Amount("apart", math.Abs(a-b), &difference))
+		return again, middle
+	case outside(a):
+		r.Note(calc.LevelNotice, calc.At("chute"), noteSplit)
+		return "", b
+	case outside(b):
+		r.Note(calc.LevelNotice, calc.At("chute-2"), noteSplit)
+		return "", a
+	}
+	return "", middle
+}
+
+// noteRefusal gives the reason of a refusal, s being the lower of two tests.
+func noteRefusal(r *calc.Recorder, lim limits, s float64) {
+	wall := calc.SI(wallMost, "in")
+	r.Note(calc.LevelWarning, calc.At("chute"), noteRefuse, calc.Amount("most", lim.goes, &slump))
+	switch {
+	case !calc.Over(s, wall):
+		r.Note(calc.LevelNotice, calc.At("ordered"), noteWater)
+	case !calc.Over(s, lim.most):
+		r.Note(calc.LevelNotice, calc.At("ordered"), noteYours,
+			calc.Amount("most", lim.most, &slump), calc.Amount("limit", wall, &slump))
+	}
+}
+
+// adjust returns the verdict of a load within the limits, of slump s, and puts
+// the water that may go in.
+func adjust(r *calc.Recorder, in calc.Case, s float64) string {
+	least := calc.SI(wallLeast, "in")
+	if !calc.Under(s, least) {
+		r.Put("water", 0)
+		if !calc.Over(s, least) {
+			r.Note(calc.LevelNotice, calc.At("chute"), noteCode, calc.Amount("limit", least, &slumpUp))
+		}
+		return goesIn
+	}
+	may := 0.0
+	if in.Choice("state") == came {
+		may = r.Use(placing.WaterToAimFormula, in.Num("withheld"), calc.SI(waterAim, "in"), s,
+			calc.SI(fastest, "in"), in.Num("load"))
+	} else if in.Num("withheld") > 0 {
+		r.Note(calc.LevelCaution, calc.At("state"), noteOnce)
+	}
+	r.Put("water", may)
+	switch {
+	case in.Flag("reducer"):
+		r.Note(calc.LevelNotice, calc.At("reducer"), noteDose)
+		return reducer
+	case may > 0:
+		return withheld
+	}
+	r.Note(calc.LevelCaution, calc.At("reducer"), noteNone)
+	return plant
+}
+
+// checkHose compares the slump at the hose with what goes in the wall. It returns
+// the verdict, which is "test again" where the form would feel too much.
+func checkHose(r *calc.Recorder, in calc.Case, verdict string, chute float64) string {
+	hose := in.Num("hose")
+	loss := r.Use(placing.PumpLossFormula, chute, hose)
+	r.Put("pump-loss", loss)
+	if calc.Over(hose, calc.SI(wallMost, "in")) && verdict != refuse {
+		r.Put("water", 0)
+		r.Note(calc.LevelWarning, calc.At("hose"), noteHose, calc.Amount("hose", hose, &slump))
+		return again
+	}
+	if verdict == goesIn && calc.Under(hose, calc.SI(wallLeast, "in")) && loss > 0 {
+		r.Note(calc.LevelNotice, calc.At("hose"), noteLoss, calc.Amount("loss", loss, &difference))
+	}
+	return verdict
+}

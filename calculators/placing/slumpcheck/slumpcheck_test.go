@@ -1,0 +1,132 @@
+package slumpcheck
+
+import (
+	"math"
+	"strconv"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+)
+
+// quarters calls f with every slump of the cone to a quarter of an inch, as it
+// is typed.
+func quarters(f func(s float64, typed string)) {
+	for q := 0; q <= 48; q++ {
+		s := float64(q) / 4
+		f(s, strconv.FormatFloat(s, 'f', 2, 64)+" in")
+	}
+}
+
+// Over 7 in. nothing goes in or is adjusted, whatever was ordered, by one test or
+// by two; nor does it over 7 in. at the hose.
+func TestNothingOverTheWallGoesIn(t *testing.T) {
+	quarters(func(s float64, typed string) {
+		for _, order := range []string{"7 in", "6 in", "4 in", "10 in"} {
+			for _, as := range []string{maximum, nominal} {
+				for _, state := range []string{came, adjusted, out} {
+					job := []string{"ordered=" + order, "ordered-as=" + as, "state=" + state}
+					one := calctest.Run(t, Calculator, append(job, "chute="+typed)...).Out.Choice("verdict")
+					two := calctest.Run(t, Calculator, append(job, "chute="+typed, "chute-2="+typed)...)
+					hose := calctest.Run(t, Calculator, append(job, "chute=6 1/2 in", "hose="+typed)...)
+					if s > 7 && (one != again || two.Out.Choice("verdict") != refuse || two.Out.Num("water") != 0) {
+						t.Errorf("%v chute %s: %s, then %s", job, typed, one, two.Out.Choice("verdict"))
+					}
+					if v := hose.Out.Choice("verdict"); s > 7 && (v == goesIn || v == reducer || v == withheld) {
+						t.Errorf("%v hose %s: %s", job, typed, v)
+					}
+					if s <= 7 && two.Out.Choice("verdict") == refuse && state != came {
+						t.Errorf("%v: an adjusted load of %s is refused", job, typed)
+					}
+				}
+			}
+		}
+	})
+}
+
+// Our order is 7 in. maximum: 6 to 7 in. goes in, 4-1/2 to 6 in. is adjusted and
+// never refused, below that the plant is called after a second test.
+func TestOurOrder(t *testing.T) {
+	quarters(func(s float64, typed string) {
+		one := calctest.Run(t, Calculator, "chute="+typed).Out.Choice("verdict")
+		two := calctest.Run(t, Calculator, "chute="+typed, "chute-2="+typed).Out.Choice("verdict")
+		wantOne, wantTwo := again, refuse
+		switch {
+		case s < 4.5:
+			wantTwo = plant
+		case s < 6:
+			wantOne, wantTwo = reducer, reducer
+		case s <= 7:
+			wantOne, wantTwo = goesIn, goesIn
+		}
+		if one != wantOne || two != wantTwo {
+			t.Errorf("%s: %s then %s, want %s then %s", typed, one, two, wantOne, wantTwo)
+		}
+	})
+}
+
+// The water never brings a load past the aim by the fastest rule, is never more
+// than was withheld, and is none once water went in or the load is going out.
+func TestWater(t *testing.T) {
+	quarters(func(s float64, typed string) {
+		for _, w := range []float64{0, 3, 12, 60} {
+			for _, state := range []string{came, adjusted, out} {
+				res := calctest.Run(t, Calculator, "chute="+typed, "reducer=no", "load=8 yd³", "state="+state,
+					"withheld="+strconv.FormatFloat(w, 'f', 1, 64)+" US gal")
+				may, verdict := calc.From(res.Out.Num("water"), "US gal"), res.Out.Choice("verdict")
+				if may > w+1e-9 || s+fastest*may/8 > math.Max(s, waterAim)+1e-9 || state != came && may != 0 {
+					t.Errorf("%s %s, %v gal withheld: %v gal", typed, state, w, may)
+				}
+				if (may > 0) != (verdict == withheld) {
+					t.Errorf("%s %s, %v gal withheld: %v gal and %s", typed, state, w, may, verdict)
+				}
+			}
+		}
+	})
+}
+
+// The two tests count alike: their order does not change what is done, except
+// for the notes.
+func TestTestsCountAlike(t *testing.T) {
+	quarters(func(_ float64, a string) {
+		quarters(func(_ float64, b string) {
+			one := calctest.Run(t, Calculator, "chute="+a, "chute-2="+b)
+			two := calctest.Run(t, Calculator, "chute="+b, "chute-2="+a)
+			if one.Out.Choice("verdict") != two.Out.Choice("verdict") ||
+				one.Out.Num("goes-by") != two.Out.Num("goes-by") {
+				t.Fatalf("%s and %s: %s, turned round %s", a, b, one.Out.Choice("verdict"), two.Out.Choice("verdict"))
+			}
+		})
+	})
+}
+
+func TestNotes(t *testing.T) {
+	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
+		{Inputs: "chute=7 1/4 in", Note: noteAgain, At: "chute", Want: true},
+		{Inputs: "chute=7 in", Note: noteAgain, Want: false},
+		{Inputs: "chute=8 in; chute-2=7 1/2 in", Note: noteRefuse, At: "chute", Want: true},
+		{Inputs: "chute=7 1/2 in; chute-2=7 1/2 in", Note: noteYours, Want: false},
+		{Inputs: "ordered=6 in; ordered-as=nominal; chute=7 1/2 in; chute-2=7 1/4 in", Note: noteYours, At: "ordered",
+			Want: true},
+		{Inputs: "ordered=6 in; ordered-as=nominal; chute=8 in; chute-2=7 3/4 in", Note: noteYours, Want: false},
+		{Inputs: "ordered=6 in; chute=6 3/4 in; chute-2=6 1/2 in", Note: noteWater, At: "ordered", Want: true},
+		{Inputs: "ordered=6 in; chute=6 3/4 in; chute-2=6 1/2 in; state=adjusted", Note: noteRefuse, Want: false},
+		{Inputs: "ordered=6 in; ordered-as=nominal", Note: noteWet, At: "ordered", Want: true},
+		{Inputs: "ordered=7 in", Note: noteWet, Want: false},
+		{Inputs: "ordered=4 in; ordered-as=nominal", Note: noteDry, At: "ordered", Want: true},
+		{Inputs: "ordered=6 in", Note: noteDry, Want: false},
+		{Inputs: "chute=4 in; chute-2=4 in", Note: noteStiff, At: "chute", Want: true},
+		{Inputs: "chute=5 in; reducer=no; withheld=0", Note: noteNone, At: "reducer", Want: true},
+		{Inputs: "chute=5 in; reducer=no; withheld=9 US gal", Note: noteNone, Want: false},
+		{Inputs: "chute=5 in; withheld=9 US gal; state=out", Note: noteOnce, At: "state", Want: true},
+		{Inputs: "chute=7 in; chute-2=6 in", Note: noteApart, At: "chute-2", Want: true},
+		{Inputs: "chute=7 in; chute-2=6 1/4 in", Note: noteApart, Want: false},
+		{Inputs: "chute=7 1/2 in; chute-2=6 3/4 in", Note: noteSplit, At: "chute", Want: true},
+		{Inputs: "chute=6 3/4 in; chute-2=7 1/2 in", Note: noteSplit, At: "chute-2", Want: true},
+		{Inputs: "chute=6 in", Note: noteCode, At: "chute", Want: true},
+		{Inputs: "chute=6 1/4 in", Note: noteCode, Want: false},
+		{Inputs: "chute=6 1/2 in; hose=7 1/4 in", Note: noteHose, At: "hose", Want: true},
+		{Inputs: "chute=6 1/2 in; hose=5 in", Note: noteLoss, At: "hose", Want: true},
+		{Inputs: "chute=6 1/2 in; hose=6 in", Note: noteLoss, Want: false},
+	})
+}
