@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"encoding/json"
 	"fmt"
 	"io"
@@ -12,7 +13,11 @@ import (
 	"coursebook/calculators/catalog"
 	"coursebook/calculators/figure"
 	"coursebook/calculators/quantity"
+	"coursebook/calculators/rules"
 	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/parts"
+	"coursebook/generator/internal/site"
+	"coursebook/generator/internal/source"
 )
 
 const calcUsage = `usage: coursebook calc                      list the calculators
@@ -24,6 +29,8 @@ options:
   -units S     us or metric (default us): what bare numbers mean and results show
   -comma       the decimal mark is a comma
   -lang L      language of labels and notes (default en)
+  -content DIR the manual whose house rules are the usual values
+               (default ./content, else the project's own)
   -svg FILE    also write the figure
   -work        also show the arithmetic
 
@@ -38,11 +45,10 @@ type calcOptions struct {
 	json, help bool
 	work       bool
 	svg        string
+	content    string
 	locale     calc.Locale
 }
 
-// runCalc runs the command calc and returns its exit status: misuse for wrong
-// arguments, faulty if the calculator refuses.
 func runCalc(s std, args []string) int {
 	o, why := parseCalc(args)
 	if why != "" {
@@ -56,7 +62,12 @@ func runCalc(s std, args []string) int {
 		}
 		return listCalculators(s, o)
 	}
-	c := findCalculator(o.id)
+	amounts, err := houseRules(o.content)
+	if err != nil {
+		fmt.Fprintf(s.err, "coursebook calc: %v\n", err)
+		return faulty
+	}
+	c := findCalculator(o.id, amounts)
 	if c == nil {
 		fmt.Fprintf(s.err, "coursebook calc: there is no calculator %q%s\n", o.id, suggestion(o.id))
 		return misuse
@@ -68,7 +79,6 @@ func runCalc(s std, args []string) int {
 	return calculate(s, c, o)
 }
 
-// parseCalc parses the arguments of calc. why is the first mistake in them, or "".
 func parseCalc(args []string) (o calcOptions, why string) {
 	lang := "en"
 	take := func(i *int) string {
@@ -91,6 +101,8 @@ func parseCalc(args []string) (o calcOptions, why string) {
 			o.locale.Style.Mark = quantity.Comma
 		case a == "-svg":
 			o.svg = take(&i)
+		case a == "-content":
+			o.content = take(&i)
 		case a == "-lang":
 			lang = take(&i)
 		case a == "-units":
@@ -123,8 +135,7 @@ func parseCalc(args []string) (o calcOptions, why string) {
 	return o, why
 }
 
-// entry parses name=value. A value @FILE is replaced by the content of the file; a
-// file that cannot be read is an error.
+// entry parses name=value. A value @FILE is replaced by the content of the file.
 func entry(arg string) (calc.Entry, error) {
 	name, value, _ := strings.Cut(arg, "=")
 	if file, ok := strings.CutPrefix(value, "@"); ok {
@@ -137,9 +148,42 @@ func entry(arg string) (calc.Entry, error) {
 	return calc.Entry{Path: name, Text: value}, nil
 }
 
-// findCalculator returns the calculator with an ID, or nil.
-func findCalculator(id string) *calc.Calculator {
-	for _, c := range catalog.All() {
+// houseRules returns the amounts of the house rules: of the manual in dir; without dir of
+// that in ./content, else of the project's own. Where there is none the calculators ask.
+func houseRules(dir string) (map[string]string, error) {
+	path := filepath.Join(cmp.Or(dir, "content"), "manual.yaml")
+	data, err := os.ReadFile(path)
+	if err != nil && dir == "" {
+		from, none := parts.Open()
+		if none != nil {
+			return nil, nil
+		}
+		path, data, err = from.Manual()
+	}
+	if err != nil {
+		return nil, err
+	}
+	return manualRules(path, data)
+}
+
+// manualRules returns the amounts of a manual.yaml, or its first fault.
+func manualRules(path string, data []byte) (map[string]string, error) {
+	var faults fault.List
+	file := source.File{Path: path, Data: data}
+	m := source.ParseManual(path, data, &faults)
+	amounts := site.CheckRules(m, file, rules.All(), catalog.All(), &faults)
+	for _, f := range faults.All() {
+		if f.Severity == fault.Error {
+			return nil, fmt.Errorf("%s:%d: %s: %s", path, f.Line, f.Text, f.Hint)
+		}
+	}
+	return amounts, nil
+}
+
+// findCalculator returns the calculator with an ID, with the amounts of the house rules;
+// nil where there is none.
+func findCalculator(id string, amounts map[string]string) *calc.Calculator {
+	for _, c := range calc.WithRules(catalog.All(), amounts) {
 		if c.ID == id {
 			return c
 		}
@@ -147,8 +191,6 @@ func findCalculator(id string) *calc.Calculator {
 	return nil
 }
 
-// suggestion returns the end of a message about an unknown ID: the nearest ID, or
-// how to list them.
 func suggestion(id string) string {
 	var ids []string
 	for _, c := range catalog.All() {
@@ -160,8 +202,6 @@ func suggestion(id string) string {
 	return "; coursebook calc lists them"
 }
 
-// listCalculators prints all calculators, as JSON if o asks for that, and returns
-// the exit status.
 func listCalculators(s std, o calcOptions) int {
 	if o.json {
 		return writeJSON(s, catalogJSON(o.locale))
@@ -172,7 +212,6 @@ func listCalculators(s std, o calcOptions) int {
 	return fine
 }
 
-// describe prints the inputs and outputs of a calculator.
 func describe(w io.Writer, c *calc.Calculator, v calc.Locale) {
 	fmt.Fprintf(w, "%s: %s\n%s\n\ninputs:\n", c.ID, v.Say(c.Title), v.Say(c.Purpose))
 	for _, f := range c.In {
@@ -184,8 +223,6 @@ func describe(w io.Writer, c *calc.Calculator, v calc.Locale) {
 	}
 }
 
-// describeField prints the line of one input after indent, and those of its
-// columns.
 func describeField(w io.Writer, indent string, f calc.Field, v calc.Locale) {
 	line := fmt.Sprintf("%s%-20s %s", indent, f.ID, v.Say(f.Label))
 	switch f.Kind {
@@ -218,8 +255,7 @@ func describeField(w io.Writer, indent string, f calc.Field, v calc.Locale) {
 	}
 }
 
-// units returns the unit of a bare number and the range of a field, as text; a
-// field without one of them gives fewer.
+// units returns the unit of a bare number and the range of a field, as text.
 func units(f calc.Field, v calc.Locale) []string {
 	var parts []string
 	if u := f.Display.In(v.Style.System).Unit; u != "" {
@@ -232,8 +268,6 @@ func units(f calc.Field, v calc.Locale) []string {
 	return parts
 }
 
-// calculate runs a calculator and prints its result. It returns faulty, after
-// printing why, if an input or the case is refused.
 func calculate(s std, c *calc.Calculator, o calcOptions) int {
 	in, refusals := calc.Read(c, o.entries, o.locale.Style)
 	if len(refusals) > 0 {
@@ -264,9 +298,6 @@ func calculate(s std, c *calc.Calculator, o calcOptions) int {
 	return fine
 }
 
-// writeFigure writes the drawing of a result to the file that o names. It prints
-// an error and returns misuse for a calculator without a drawing, faulty if the
-// file cannot be written.
 func writeFigure(s std, c *calc.Calculator, o calcOptions, in calc.Case, res calc.Result) int {
 	if c.Draw == nil {
 		fmt.Fprintf(s.err, "coursebook calc: %s has no figure\n", c.ID)
@@ -280,7 +311,6 @@ func writeFigure(s std, c *calc.Calculator, o calcOptions, in calc.Case, res cal
 	return fine
 }
 
-// results prints the outputs that are set.
 func results(w io.Writer, v calc.Locale, out calc.Case) {
 	for i, f := range out.Fields() {
 		x := out.At(i)
@@ -296,7 +326,6 @@ func results(w io.Writer, v calc.Locale, out calc.Case) {
 	}
 }
 
-// rowTable prints an output of rows as a table with aligned columns.
 func rowTable(w io.Writer, v calc.Locale, f calc.Field, x calc.Value) {
 	lines := [][]string{{}}
 	for _, col := range f.Cols {
@@ -324,7 +353,6 @@ func rowTable(w io.Writer, v calc.Locale, f calc.Field, x calc.Value) {
 	}
 }
 
-// arithmetic prints the steps of a result with their formulas.
 func arithmetic(w io.Writer, v calc.Locale, res calc.Result) {
 	for _, step := range res.Steps {
 		k := v.Work(step)
@@ -355,7 +383,6 @@ func remarks(s std, c *calc.Calculator, v calc.Locale, res calc.Result) {
 	}
 }
 
-// writeJSON prints a value as JSON and returns the exit status.
 func writeJSON(s std, value any) int {
 	enc := json.NewEncoder(s.out)
 	enc.SetEscapeHTML(false)

@@ -6,12 +6,15 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strings"
 	"testing"
 
 	"coursebook/calculators/catalog"
+	"coursebook/calculators/rules"
 	"coursebook/generator/internal/build"
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/offline"
+	"coursebook/generator/internal/parts"
 	editions "coursebook/generator/internal/release"
 	"coursebook/generator/module/compiling"
 )
@@ -39,6 +42,9 @@ func TestOneAddedSentence(t *testing.T) {
 	}
 	after := siteOf(t, content)
 
+	if len(after) < 300 {
+		t.Fatalf("%d files", len(after))
+	}
 	var changed, gone []string
 	for path, data := range after {
 		if !bytes.Equal(before[path], data) {
@@ -83,7 +89,8 @@ func TestOneAddedSentence(t *testing.T) {
 func siteOf(t *testing.T, content string) map[string][]byte {
 	t.Helper()
 	module := func() (compiling.Module, error) { return compiling.Module{Packed: []byte("\x1f\x8b the module")}, nil }
-	o := build.Options{Content: content, Theme: os.DirFS("../themes/plumb"), Calculators: catalog.All(), Module: module}
+	o := build.Options{Content: content, Theme: os.DirFS("../themes/plumb"), Calculators: catalog.All(),
+		Rules: rules.All(), Module: module}
 	var faults fault.List
 	site := build.Make(o, &faults)
 	if site == nil {
@@ -93,9 +100,6 @@ func siteOf(t *testing.T, content string) map[string][]byte {
 	files := map[string][]byte{}
 	for _, f := range site.Files {
 		files[f.Path] = f.Data
-	}
-	if len(files) < 300 {
-		t.Fatalf("%d files", len(files))
 	}
 	return files
 }
@@ -111,4 +115,57 @@ func gzipped(t *testing.T, data []byte) int {
 		t.Fatal(err)
 	}
 	return b.Len()
+}
+
+// A contractor changes one line, the amount of a house rule in manual.yaml. Then pages
+// print the new amount, calculators start with it, the list of the release has it, and
+// every other page is the same.
+func TestOneChangedRule(t *testing.T) {
+	content := filepath.Join(t.TempDir(), "content")
+	source, err := parts.Open()
+	if err != nil {
+		t.Fatal(err)
+	}
+	starter, err := source.Starter()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := os.CopyFS(content, starter); err != nil {
+		t.Fatal(err)
+	}
+	before := siteOf(t, content)
+	manual := filepath.Join(content, "manual.yaml")
+	text, err := os.ReadFile(manual)
+	if err != nil {
+		t.Fatal(err)
+	}
+	const old, changed = "  - id: lift\n    amount: 2 ft\n", "  - id: lift\n    amount: 18 in.\n"
+	if strings.Count(string(text), old) != 1 {
+		t.Fatal("the starter's manual has no house rule for the lift")
+	}
+	if err := os.WriteFile(manual, []byte(strings.Replace(string(text), old, changed, 1)), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	after := siteOf(t, content)
+	for path, want := range map[string]string{
+		"en/pour-the-wall.html":      "18 in.",
+		"en/house-rules.html":        "18 in.",
+		"en/calc/vibrator.html":      `18"`,
+		editions.Name:                `"lift": "18 in."`,
+		"en/order-the-concrete.html": "",
+		"en/calc/truck-spacing.html": "",
+		"en/calc/water-added.html":   "",
+		"index.html":                 "",
+	} {
+		same := bytes.Equal(before[path], after[path])
+		if want == "" && !same {
+			t.Errorf("%s has changed", path)
+		}
+		if want != "" && (same || !bytes.Contains(bytes.ReplaceAll(after[path], []byte("&#34;"), []byte(`"`)), []byte(want))) {
+			t.Errorf("%s does not say %s", path, want)
+		}
+		if len(after[path]) == 0 {
+			t.Errorf("there is no %s", path)
+		}
+	}
 }

@@ -13,8 +13,6 @@ import (
 	"coursebook/generator/internal/preview"
 )
 
-// runPreview runs the command preview until it is interrupted, and returns its
-// exit status.
 func runPreview(s std, args []string) int {
 	flags := newManualFlags("preview",
 		"Builds the manual, serves it on this machine, and rebuilds it when a file changes.")
@@ -40,8 +38,8 @@ func runPreview(s std, args []string) int {
 	return fine
 }
 
-// previewBuild returns the function that builds the preview. It prints the
-// warnings that inspect does not list, and returns nil files if there are errors.
+// previewBuild builds for the preview. It prints the warnings that inspect does
+// not list.
 func previewBuild(s std, o build.Options, progress *progress) preview.Build {
 	return func() (map[string][]byte, []fault.Fault) {
 		var faults fault.List

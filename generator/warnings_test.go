@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/catalog"
+	"coursebook/calculators/rules"
 	"coursebook/generator/internal/build"
 	"coursebook/generator/internal/parts"
 	"coursebook/generator/module/compiling"
@@ -42,7 +43,7 @@ func TestPreviewPrintsBuildWarnings(t *testing.T) {
 	o := build.Options{
 		Content: filepath.Join(root, filepath.FromSlash(parts.StarterPath)),
 		Theme:   os.DirFS(filepath.Join(root, filepath.FromSlash(parts.ThemePath))),
-		Preview: true, Calculators: catalog.All(),
+		Preview: true, Calculators: catalog.All(), Rules: rules.All(),
 		Module: func() (compiling.Module, error) { return module, nil },
 	}
 	var printed strings.Builder

@@ -43,7 +43,7 @@ func TestTablesAscend(t *testing.T) {
 						if b != "" {
 							entries = append(entries, calc.Entry{Path: table.Across.Path, Text: b})
 						}
-						in, notes := calc.Read(c, entries, quantity.Style{System: sys})
+						in, notes := calc.Read(calctest.WithRules(c), entries, quantity.Style{System: sys})
 						res := calc.Run(c, in)
 						if len(notes) > 0 || res.State != calc.OK {
 							t.Fatal(c.ID, table.ID, a, b, notes, res.Notes)
@@ -65,10 +65,10 @@ func TestRoundsAgreeWithOneReading(t *testing.T) {
 	rng := rand.New(rand.NewPCG(15, 16))
 	for range 300 {
 		gap, run := 0.005+0.08*rng.Float64(), 1+2*rng.Float64()
-		one := calc.NewCase(stringline.Calculator.In).With("foot-distance", calc.Num(run)).
+		one := calc.NewCase(calctest.WithRules(stringline.Calculator).In).With("foot-distance", calc.Num(run)).
 			With("readings", calc.RowsOf(calc.NewCase(columns(stringline.Calculator, "readings")).With("gap",
 				calc.Num(gap))))
-		many := calc.NewCase(linerounds.Calculator.In).With("foot-distance", calc.Num(run)).
+		many := calc.NewCase(calctest.WithRules(linerounds.Calculator).In).With("foot-distance", calc.Num(run)).
 			With("braces", calc.RowsOf(calc.NewCase(columns(linerounds.Calculator, "braces")).With("gap-1",
 				calc.Num(0.1*rng.Float64())).With("gap-2", calc.Num(gap))))
 		a, b := calc.Run(

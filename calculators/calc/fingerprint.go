@@ -7,7 +7,8 @@ import (
 )
 
 // Fingerprint returns a hash in hexadecimal over the declarations and the results
-// of their default cases. The page and the module both have it; where they differ,
+// of their default cases, and so over the amounts of the house rules that they use.
+// The page and the module both have it; where they differ,
 // the module is from another build and the page keeps its printed figures.
 func Fingerprint(list []*Calculator) string {
 	h := hash(fnvOffset)
@@ -70,7 +71,7 @@ func (h *hash) fields(fields []Field) {
 			}
 			h.text(f.Display.In(sys).Unit, strconv.FormatFloat(f.Display.In(sys).Step, 'g', -1, 64))
 		}
-		h.text(f.Range)
+		h.text(f.Range, f.Rule)
 		for _, o := range f.Options {
 			h.text(o.ID)
 		}

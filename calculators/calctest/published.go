@@ -39,16 +39,22 @@ var Statuses = []string{"confirmed", "secondary", "memory", "common practice", "
 
 var header = []string{"id", "inputs", "output", "printed", "unit", "tol", "status", "source", "note"}
 
-// PublishedDir is the folder of the published values, relative to the folder of
-// the running test.
+// PublishedDir is the folder of the published values.
 func PublishedDir() (string, error) {
+	root, err := projectRoot()
+	return filepath.Join(root, "testdata", "published"), err
+}
+
+// projectRoot is the nearest folder with a go.mod, from the folder of the running test
+// upwards. A test without one around it gets an error.
+func projectRoot() (string, error) {
 	dir, err := os.Getwd()
 	if err != nil {
 		return "", err
 	}
 	for {
 		if _, err := os.Stat(filepath.Join(dir, "go.mod")); err == nil {
-			return filepath.Join(dir, "testdata", "published"), nil
+			return dir, nil
 		}
 		parent := filepath.Dir(dir)
 		if parent == dir {

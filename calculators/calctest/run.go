@@ -10,7 +10,8 @@ import (
 )
 
 // Run runs a calculator on inputs in US units. Each input is "name=value", as on
-// the command line; the others have their usual values. An input that cannot be
+// the command line; the others have their usual values, those of the manual's house
+// rules included. An input that cannot be
 // read fails the test; a refusal by the calculator does not.
 func Run(t testing.TB, c *calc.Calculator, inputs ...string) calc.Result {
 	t.Helper()
@@ -44,6 +45,7 @@ func try(c *calc.Calculator, inputs []string) (calc.Case, calc.Result) {
 		name, value, _ := strings.Cut(input, "=")
 		entries[i] = calc.Entry{Path: name, Text: value}
 	}
+	c = WithRules(c)
 	in, notes := calc.Read(c, entries, us)
 	if len(notes) > 0 {
 		return in, calc.Result{State: calc.Bad, Notes: notes}

@@ -38,8 +38,7 @@ roles:
 
 // invent writes a manual of n procedures to dir and returns the size of its
 // Markdown in bytes. samples are lists for the headers of pages; see headerLists.
-// The same n, seed and samples give the same manual. A file that cannot be written
-// is an error.
+// The same n, seed and samples give the same manual.
 func invent(dir string, n int, seed uint64, samples []string) (int, error) {
 	if err := os.MkdirAll(filepath.Join(dir, "en"), 0o755); err != nil {
 		return 0, err
@@ -101,9 +100,9 @@ func inventPage(r *rand.Rand, i, n int, samples []string) string {
 }
 
 // headerLists reads the lists of gear, sources and words from the headers of the
-// pages in dir. It returns one text for each page that has all three, and an error
-// if none has. Parsing these lists takes most of the time of a header, so that
-// invented headers contain real ones.
+// pages in dir. It returns one text for each page that has all three. Parsing these
+// lists takes most of the time of a header, so that invented headers contain real
+// ones.
 func headerLists(dir string) ([]string, error) {
 	names, err := filepath.Glob(filepath.Join(dir, "*.md"))
 	if err != nil {

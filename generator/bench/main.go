@@ -37,8 +37,6 @@ func main() {
 	}
 }
 
-// parse parses the command line. Sizes that are not rising numbers above 0, and
-// fewer than 1 round, are errors.
 func parse(args []string) (options, error) {
 	var o options
 	set := flag.NewFlagSet("bench", flag.ContinueOnError)
@@ -63,7 +61,6 @@ func parse(args []string) (options, error) {
 	return o, nil
 }
 
-// bench builds the binary, prints all measurements and returns the first error.
 func bench(o options) error {
 	dir, err := os.MkdirTemp("", "coursebook-bench-")
 	if err != nil {
@@ -85,8 +82,7 @@ func bench(o options) error {
 	return weighManual(dir, binary)
 }
 
-// benchBuilds builds each invented manual, converts the same text alone, and
-// prints the cost of both. It returns the first error.
+// benchBuilds builds each invented manual, and converts the same text alone.
 func benchBuilds(o options, dir, binary string) error {
 	samples, err := headerLists(filepath.Join("content", "en"))
 	if err != nil {
@@ -125,8 +121,7 @@ func benchBuilds(o options, dir, binary string) error {
 	return nil
 }
 
-// growth prints how the cost grows from the first to the last size, and nothing
-// for one size.
+// growth prints how the cost grows from the first to the last size.
 func growth(sizes []int, builds, plains []cost) {
 	last := len(sizes) - 1
 	if last == 0 {

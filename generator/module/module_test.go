@@ -47,6 +47,28 @@ func ask(t *testing.T, m *wasmtest.Instance, lines ...string) []string {
 	return strings.Split(strings.TrimSuffix(got, "\n"), "\n")
 }
 
+// rulesRequest is the request with the house rules of the manual.
+func rulesRequest() string {
+	request := "coursebook\t1\trules\n"
+	for id, amount := range calctest.Amounts() {
+		request += "rule\t" + id + "\t" + amount + "\n"
+	}
+	return request
+}
+
+// startWithRules starts the module and a server of native code, both with the house
+// rules of the manual.
+func startWithRules(t *testing.T) (*wasmtest.Instance, *protocol.Server) {
+	t.Helper()
+	m, server := start(t), protocol.New(catalog.All())
+	request := rulesRequest()
+	if got := ask(t, m, strings.TrimSuffix(request, "\n")); got[0] != "coursebook\t1\tok" {
+		t.Fatalf("rules: %q", got)
+	}
+	server.Answer(request)
+	return m, server
+}
+
 // The module imports only host functions that the script of the pages provides.
 func TestModuleImportsAndSize(t *testing.T) {
 	data, err := packed()
@@ -70,17 +92,25 @@ func TestModuleImportsAndSize(t *testing.T) {
 }
 
 func TestModuleHasTheFingerprintOfTheDeclarations(t *testing.T) {
-	got := ask(t, start(t), "coursebook\t1\thello")
-	want := "fingerprint\t" + calc.Fingerprint(catalog.All())
-	if len(got) != 2 || got[1] != want {
-		t.Errorf("got %q, want %q", got, want)
+	m := start(t)
+	for _, amounts := range []map[string]string{nil, calctest.Amounts(), {"lift": "18 in", "no-such-rule": "1 ft"}} {
+		request := []string{"coursebook\t1\trules"}
+		for id, amount := range amounts {
+			request = append(request, "rule\t"+id+"\t"+amount)
+		}
+		ask(t, m, request...)
+		got := ask(t, m, "coursebook\t1\thello")
+		want := "fingerprint\t" + calc.Fingerprint(calc.WithRules(catalog.All(), amounts))
+		if len(got) != 2 || got[1] != want {
+			t.Errorf("%v: got %q, want %q", amounts, got, want)
+		}
 	}
 }
 
 // The module gives the same responses as the native code: for the default case of
 // every calculator, in both systems of units.
 func TestModuleAnswersLikeNativeCode(t *testing.T) {
-	m, server := start(t), protocol.New(catalog.All())
+	m, server := startWithRules(t)
 	for _, c := range catalog.All() {
 		for _, style := range []string{"us\tpoint", "metric\tpoint", "metric\tcomma"} {
 			request := "coursebook\t1\trun\ncalc\t" + c.ID + "\nlang\ten\nstyle\t" + style + "\n"
@@ -96,7 +126,7 @@ func TestModuleAnswersLikeNativeCode(t *testing.T) {
 // The module samples and marks number questions like the native code: for the first
 // output of every calculator that is a number.
 func TestModulePractisesLikeNativeCode(t *testing.T) {
-	m, server := start(t), protocol.New(catalog.All())
+	m, server := startWithRules(t)
 	asked := 0
 	for _, c := range catalog.All() {
 		i := slices.IndexFunc(c.Out, func(f calc.Field) bool { return f.Kind == calc.Number })

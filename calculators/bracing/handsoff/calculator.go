@@ -36,7 +36,10 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			Level: calc.LevelNotice,
-			Text:  weather.CautionStiffened,
+			Text: calc.Text(
+				"Stiffened is not initial set. A wall can stop answering hours before its first load reaches initial " +
+					"set.",
+			),
 		},
 	},
 	Tables:  tables,

@@ -191,7 +191,7 @@ func nextStep(braces []brace, rounds, wrong int, in calc.Case) string {
 }
 
 // dragged returns the greatest movement of a brace that was within tolerance
-// before and was not turned: its neighbors moved it.
+// before and was not turned: its neighbours moved it.
 func dragged(braces []brace, tolerance float64) (most float64) {
 	for _, b := range braces {
 		if !bracing.Exceeds(math.Abs(b.prev()), tolerance) {
@@ -242,13 +242,12 @@ const (
 	askMany    = calc.Text("More braces went the wrong way than came in. Is the string on the side you think?")
 	notePast   = calc.Text("Brace {name} went past the line. Check the travel of one turn, and turn less.")
 	askStill   = calc.Text(
-		"Brace {name} did not move. Look for slack, a loose foot or loose screws. If all is fast, two braces turn " +
-			"together.",
+		"Brace {name} did not move. Look for play, a loose foot or a brace that is not fixed to the wall.",
 	)
 	noteDrag = calc.Text(
-		"A brace that was good moved {moved}. The wall moves together: read both neighbors after each quarter turn.",
+		"A brace that was good moved {moved}. The wall moves together: read the neighbours after each brace.",
 	)
-	noteTwo = bracing.NoteMoreRounds
+	noteTwo = calc.Text("Brace {name} needs {turns} turns. Turn two, read all again, then go on.")
 )
 
 // noteBraces adds the notes on single braces, each at its last reading.

@@ -11,6 +11,9 @@ import (
 	"coursebook/calculators/quantity"
 )
 
+// quarterInch is the tolerance of the cases below.
+const quarterInch = "tolerance=1/4 in"
+
 func TestWays(t *testing.T) {
 	for rows, want := range map[string]string{
 		"1 | 1-1/2 in | 1-1/4 in":           "closer",
@@ -27,8 +30,7 @@ func TestWays(t *testing.T) {
 		"1 | 1 in | 1 in | 1-3/4 in":        "dragged",
 		"1 | 1-1/2 in | 15/16 in | 9/16 in": "good",
 	} {
-		res := calctest.Run(t, Calculator, "tolerance=1/4 in", "braces="+rows)
-		if got := res.Out.Rows("lines")[0].Choice("way"); got != want {
+		if got := calctest.Run(t, Calculator, quarterInch, "braces="+rows).Out.Rows("lines")[0].Choice("way"); got != want {
 			t.Errorf("%s: %s, want %s", rows, got, want)
 		}
 	}
@@ -44,7 +46,7 @@ func TestDone(t *testing.T) {
 		"1 | 3/4 in | 1-1/8 in; 2 | 1-1/8 in | 7/8 in | 1 in":                 "not-yet", // the latest reading counts
 		"1 | 1-1/8 in | 1-1/16 in | 7/8 in; 2 | 3/4 in | 13/16 in | 13/16 in": "round-3",
 	} {
-		if got := calctest.Run(t, Calculator, "tolerance=1/4 in", "braces="+rows).Out.Choice("done"); got != want {
+		if got := calctest.Run(t, Calculator, quarterInch, "braces="+rows).Out.Choice("done"); got != want {
 			t.Errorf("%s: %s, want %s", rows, got, want)
 		}
 	}
@@ -113,22 +115,21 @@ func TestNotes(t *testing.T) {
 		},
 		{
 			Inputs: "braces=1 | 1-1/2 in | 1-1/2 in",
-			Note: "Brace {name} did not move. Look for slack, a loose foot or loose screws. If all is fast, two braces turn " +
-				"together.",
-			At:   "braces.1.gap-2",
-			Want: true,
+			Note:   "Brace {name} did not move. Look for play, a loose foot or a brace that is not fixed to the wall.",
+			At:     "braces.1.gap-2",
+			Want:   true,
 		},
 		{
 			Inputs: "braces=1 | 3/4 in | 7/8 in",
-			Note: "A brace that was good moved {moved}. The wall moves together: read both neighbors after each " +
-				"quarter turn.",
+			Note: "A brace that was good moved {moved}. The wall moves together: read the neighbours after each " +
+				"brace.",
 			At:   "braces",
 			Want: true,
 		},
 		{
 			Inputs: "braces=1 | 3/4 in | 3/4 in",
-			Note: "A brace that was good moved {moved}. The wall moves together: read both neighbors after each " +
-				"quarter turn.",
+			Note: "A brace that was good moved {moved}. The wall moves together: read the neighbours after each " +
+				"brace.",
 			At:   "",
 			Want: false,
 		},
@@ -141,7 +142,7 @@ func TestNotes(t *testing.T) {
 		{Note: "Not every brace was read in round 3. Read them all: the wall moves together.", At: "", Want: false},
 		{
 			Inputs: "braces=1 | 3 in | 2-1/2 in",
-			Note:   "Brace {name} needs {turns} turns. Go by quarter turns, and read the whole wall again after one turn.",
+			Note:   "Brace {name} needs {turns} turns. Turn two, read all again, then go on.",
 			At:     "braces.1.gap-2",
 			Want:   true,
 		},
@@ -211,7 +212,7 @@ func roundsCase(before, off []float64) calc.Case {
 			calc.NewCase(cols).With("gap-1", calc.Num(0.019+before[i])).With("gap-2", calc.Num(0.019+off[i])),
 		)
 	}
-	return calc.NewCase(inputs).With("block", calc.Num(0.019)).With("braces", calc.RowsOf(rows...))
+	return calc.NewCase(calctest.WithRules(Calculator).In).With("block", calc.Num(0.019)).With("braces", calc.RowsOf(rows...))
 }
 
 // turnBraces turns each brace to the nearest quarter; a fifth of its movement

@@ -31,7 +31,7 @@ func TestDefaultByHand(t *testing.T) {
 	calctest.Near(t, "row", res.Out.Num("worst-row"), 3, 0)
 	calctest.Near(t, "to turn", res.Out.Num("to-turn"), 3, 0)
 	// Default rows are numbered too.
-	calctest.Near(t, "row", calc.Run(Calculator, calc.NewCase(Calculator.In)).Out.Num("worst-row"), 3, 0)
+	calctest.Near(t, "row", calctest.Run(t, Calculator).Out.Num("worst-row"), 3, 0)
 }
 
 // Without the side of the string no output gives a direction of turning, and the
@@ -140,14 +140,14 @@ func TestOrderOfWork(t *testing.T) {
 	res := calctest.Run(
 		t,
 		Calculator,
-		"string-side=brace",
-		"readings=A | 1-1/16 in | 2 ft; B | 1-3/4 in | 8 ft; C | 7/8 in | 14 ft; D | 0.2 in | 20 ft; E | 3/4 in | 26 ft",
+		"string-side=brace", "tolerance=1/4 in",
+		"readings=A | 1-1/16 in | 2 ft; B | 1-3/4 in | 8 ft; C | 1 in | 14 ft; D | 0.2 in | 20 ft; E | 3/4 in | 26 ft",
 	)
 	var order []int
 	for _, l := range res.Out.Rows("lines") {
 		order = append(order, int(l.Num("order")))
 	}
-	want := []int{1, 2, 0, 3, 0} // the end first, then the worst; 1/8 in. off is within
+	want := []int{1, 2, 0, 3, 0} // the end first, then the worst; 1/4 in. off is within
 	for i := range want {
 		if order[i] != want[i] {
 			t.Fatalf("order %v, want %v", order, want)
@@ -199,8 +199,9 @@ func TestNotes(t *testing.T) {
 		at     string
 		want   bool
 	}{
-		{"readings=7 | 1-1/8 in", bracing.NoteMoreRounds, "", false},
-		{"readings=7 | 1-1/4 in", bracing.NoteMoreRounds, "readings.1.gap", true},
+		{"", "Brace {name} needs {turns} turns. Turn two, read all again, then go on.", "", false},
+		{"readings=7 | 2-1/2 in", "Brace {name} needs {turns} turns. Turn two, read all again, then go on.",
+			"readings.1.gap", true},
 		{"first-end=7/8 in", "The gap here is {gap}, the block is {block}. Set the string again before you turn a " +
 			"brace.", "first-end", true},
 		{"second-end=25/32 in", "The gap here is {gap}, the block is {block}. Set the string again before you turn a " +
@@ -277,7 +278,7 @@ func TestTables(t *testing.T) {
 						calc.Entry{Path: table.Down.Path, Text: a},
 						calc.Entry{Path: table.Across.Path, Text: b},
 					)
-					in, notes := calc.Read(Calculator, entries, quantity.Style{System: sys})
+					in, notes := calc.Read(calctest.WithRules(Calculator), entries, quantity.Style{System: sys})
 					res := calc.Run(Calculator, in)
 					if len(notes) > 0 || res.State != calc.OK {
 						t.Fatal(notes, res.Notes)

@@ -86,7 +86,7 @@ var inputs = []calc.Field{
 		Help: calc.Text("One row for each size. A pad has a length, a width and a depth."),
 		Usual: "footing | 138 ft 8 in | 16 in | 8 in | 4 | 1; stem-wall | 22 ft | 8 in | 24 in | 0 | 1; pad | 30 in " +
 			"| 30 in | 12 in | 0 | 3"},
-	{ID: "waste", Label: calc.Text("Waste and spill"), Display: &geometry.WasteDisplay, Usual: "5 %",
+	{ID: "waste", Label: calc.Text("Waste and spill"), Display: &geometry.WasteDisplay, Rule: "waste",
 		Help:  calc.Text("Earth sides and a rough bottom need more than forms."),
 		Range: "0 to 40 %", Why: noWaste, WhyMost: muchWaste},
 	{

@@ -252,7 +252,7 @@ var inputs = []calc.Field{
 	},
 
 	// the order
-	{ID: "waste", Label: calc.Text("Waste and spill"), Display: &geometry.WasteDisplay, Usual: "5 %",
+	{ID: "waste", Label: calc.Text("Waste and spill"), Display: &geometry.WasteDisplay, Rule: "waste",
 		Help:  calc.Text("Books say 0 to 10 %. Use what your own jobs show."),
 		Range: "0 to 25 %", Why: noWaste, WhyMost: muchWaste},
 	{

@@ -94,7 +94,7 @@ var inputs = []calc.Field{
 		Range: "2 to 36 in", Why: whyWall},
 	{ID: "height", Display: &displays.Height, Usual: "8 ft", Label: calc.Text("Height placed today"),
 		Range: "1 to 40 ft", Why: whyWall, WhyMost: displays.Engineer, MostSource: "usbr"},
-	{ID: "lift", Maker: true, Display: &displays.Height, Usual: "2 ft", Label: calc.Text("Depth of one lift"),
+	{ID: "lift", Maker: true, Display: &displays.Height, Rule: "lift", Label: calc.Text("Depth of one lift"),
 		Help:  calc.Text("From the form maker's guide."),
 		Range: "0.5 to 40 ft", Why: whyWall, WhyMost: displays.CheckUnit},
 	{ID: "stop", Display: &displays.Height, Usual: "6 ft", Label: calc.Text("Length filled at one stop"),
@@ -111,7 +111,7 @@ var inputs = []calc.Field{
 	{ID: "window", Display: &displays.Minutes, Usual: "120 min", Label: labelWindow,
 		Help:  calc.Text("Ask the plant for this mix in this weather. Hot days shorten it."),
 		Range: "20 to 600 min", Why: whyWindow},
-	{ID: "wanted", Display: &displays.RiseTyped, Usual: "4 ft/h", Optional: true, Label: calc.Text("Rise you want"),
+	{ID: "wanted", Display: &displays.RiseTyped, Rule: "rise", Optional: true, Label: calc.Text("Rise you want"),
 		Help:  calc.Text("Gives the pump rate that goes with it."),
 		Range: "0.1 to 100 ft/h", Why: whyRise},
 }

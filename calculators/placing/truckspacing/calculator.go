@@ -82,7 +82,7 @@ var inputs = []calc.Field{
 	{ID: "have", Display: &displays.Count, Whole: true, Optional: true, Label: calc.Text("Trucks you can get"),
 		Help:  calc.Text("Empty: as many as it takes."),
 		Range: "1 to 100", Why: displays.CheckCount},
-	{ID: "limit", Display: &displays.Minutes, Usual: "90 min", Label: calc.Text("Discharge limit"),
+	{ID: "limit", Display: &displays.Minutes, Rule: "ticket-age", Label: calc.Text("Discharge limit"),
 		Help:  calc.Text("From the ticket or the specification, counted from batching."),
 		Range: "20 to 600 min", Why: displays.CheckUnit, MostSource: "c94-21"},
 }

@@ -54,7 +54,7 @@ var Calculator = &calc.Calculator{
 			Range: "10 to 20000 lbf", Why: displays.CheckUnit,
 		},
 		{
-			ID: "factor", Display: &displays.Factor, Usual: "1.5", Label: calc.Text("Factor on the uplift"),
+			ID: "factor", Display: &displays.Factor, Rule: "block-out-factor", Label: calc.Text("Factor on the uplift"),
 			Help:  calc.Text("Common practice, for the shake of the poker. Never below 1."),
 			Range: "1 to 5", Why: displays.Engineer, WhyMost: displays.CheckUnit,
 		},

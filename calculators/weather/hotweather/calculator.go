@@ -72,7 +72,7 @@ var inputs = []calc.Field{
 		Range: "32 to 120 °F", Why: weather.WhyGel,
 	},
 	{
-		ID: "limit-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "95 °F",
+		ID: "limit-temp", Kind: calc.Number, Display: &displays.Temperature, Rule: "hot-load",
 		Label: calc.Text("Hottest allowed at discharge"),
 		Help:  calc.Text("ACI 301 and 305.1: 95 °F (35 °C). Many specifications: 90 °F (32 °C)."),
 		Range: "70 to 105 °F", Why: calc.Text("No specification for walls asks for less."),

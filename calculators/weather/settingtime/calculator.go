@@ -28,10 +28,6 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			Level: calc.LevelWarning,
-			Text:  weather.CautionStiffened,
-		},
-		{
-			Level: calc.LevelWarning,
 			Text: calc.Text(
 				"Set is not strength. Take no brace, load or backfill from these times: the engineer decides.",
 			),

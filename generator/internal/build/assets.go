@@ -32,7 +32,7 @@ func (b *builder) loadModule() {
 		b.faults.Add(fault.Fault{Severity: fault.Warning, Code: codeModule, Text: note,
 			Hint: "the site works; its module is larger than usual"})
 	}
-	b.release.Fingerprint = calc.Fingerprint(b.o.Calculators)
+	b.release.Fingerprint = calc.Fingerprint(b.Site.Calculators)
 }
 
 // deferredStyle is an optional style sheet that pages load before their footer, so that

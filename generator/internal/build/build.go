@@ -10,6 +10,7 @@ import (
 	"slices"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/rules"
 	"coursebook/generator/internal/bundle"
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/markdown"
@@ -39,6 +40,7 @@ type Options struct {
 	Content     string // path of the content folder
 	Theme       fs.FS
 	Calculators []*calc.Calculator
+	Rules       []*rules.Rule // the declared house rules
 	// Module returns the compiled module. It is called only if the content has no
 	// errors.
 	Module func() (compiling.Module, error)

@@ -2,10 +2,12 @@ package build
 
 import (
 	"fmt"
+	"slices"
 	"sync"
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/quantity"
+	"coursebook/calculators/rules"
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/markdown"
 	"coursebook/generator/internal/output"
@@ -39,7 +41,7 @@ type builder struct {
 }
 
 // parser parses a page.
-type parser func(source.File, quantity.Mark, *fault.List) *markdown.Document
+type parser func(source.File, markdown.Language, *fault.List) *markdown.Document
 
 // read reads and resolves the content and adds its faults to faults. Site is nil
 // without a manual.yaml, which is a fault.
@@ -47,19 +49,20 @@ func read(o Options, parse parser, faults *fault.List) *builder {
 	content := &fault.List{} // with paths relative to the content folder
 	defer func() { faults.Add(fault.Under(o.Content, content.All())...) }()
 	b := &builder{o: o, faults: content, paths: map[string]bool{},
-		Manual: render.Manual{Words: map[string]calc.Translations{}, Themes: map[string]*theme.Theme{}}}
+		Manual: render.Manual{Rules: o.Rules, Words: map[string]calc.Translations{}, Themes: map[string]*theme.Theme{}}}
 	b.Sources = source.Read(o.Content, content)
 	manual, ok := b.manual()
 	if !ok {
 		b.faults = faults
 		return b
 	}
+	b.release.Rules = site.CheckRules(manual, b.file("manual.yaml"), o.Rules, o.Calculators, content)
 	b.Docs = b.parsePages(manual, parse)
 	pages := make([]*page.Page, len(b.Docs))
 	for i, d := range b.Docs {
 		pages[i] = &d.Page
 	}
-	b.Site = site.Assemble(manual, b.Sources, pages, o.Calculators, content)
+	b.Site = site.Assemble(manual, b.Sources, pages, calc.WithRules(o.Calculators, b.release.Rules), content)
 	b.faults = faults
 	b.loadWords(manual)
 	return b
@@ -94,11 +97,9 @@ func (b *builder) manual() (source.Manual, bool) {
 // parsePages parses all pages in parallel and returns them in the order of the
 // files. Errors in pages are added to the faults.
 func (b *builder) parsePages(manual source.Manual, parse parser) []*markdown.Document {
-	marks := map[string]quantity.Mark{}
+	languages := map[string]markdown.Language{}
 	for _, l := range manual.Languages {
-		if l.Decimal == "comma" {
-			marks[l.Code] = quantity.Comma
-		}
+		languages[l.Code] = b.language(manual, l)
 	}
 	var files []source.File
 	for _, f := range b.Sources {
@@ -107,8 +108,33 @@ func (b *builder) parsePages(manual source.Manual, parse parser) []*markdown.Doc
 		}
 	}
 	docs := make([]*markdown.Document, len(files))
-	parallel(len(files), func(i int) { docs[i] = parse(files[i], marks[files[i].Language()], b.faults) })
+	parallel(len(files), func(i int) { docs[i] = parse(files[i], languages[files[i].Language()], b.faults) })
 	return docs
+}
+
+// language returns what pages need to know of their language: its decimal mark, and the
+// house rules without a fault, in its writing.
+func (b *builder) language(manual source.Manual, l source.Language) markdown.Language {
+	lang := markdown.Language{Rules: map[string]markdown.Rule{}}
+	if l.Decimal == "comma" {
+		lang.Mark = quantity.Comma
+	}
+	for id, amount := range b.release.Rules {
+		r := markdown.Rule{Rule: rules.Find(b.o.Rules, id), Amount: amount, Words: manual.FindRule(id).Words[l.Code]}
+		r.SI, _ = r.Parse(amount, quantity.Point) // CheckRules has read it
+		r.Amount = markdown.WithMark(amount, lang.Mark)
+		lang.Rules[id] = r
+	}
+	return lang
+}
+
+// file returns the file with a path; empty where there is none.
+func (b *builder) file(path string) source.File {
+	i := slices.IndexFunc(b.Sources, func(f source.File) bool { return f.Path == path })
+	if i < 0 {
+		return source.File{Path: path}
+	}
+	return b.Sources[i]
 }
 
 // loadWords reads the translations of the calculators and loads the theme in every

@@ -23,7 +23,7 @@ func BenchmarkPage(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		var faults fault.List
-		d := Parse(f, quantity.Point, &faults)
+		d := Parse(f, Language{Mark: quantity.Point}, &faults)
 		d.Body(resolved(d))
 	}
 }

@@ -123,6 +123,9 @@ func (w *walker) amount(text string, a amount.Found, line int) {
 	own := strings.ReplaceAll(text, "\n", " ")
 	// The clone keeps the page from holding on to its whole body.
 	w.page.Amounts = append(w.page.Amounts, page.Amount{Text: strings.Clone(own), Line: line})
+	if w.wantProse && !w.inRule {
+		w.bareAmounts = append(w.bareAmounts, bareAmount{w.plain.Len(), w.plain.Len() + len(own), line})
+	}
 	w.plain.WriteString(own)
 	w.prose.WriteString("0")
 	if a.Own == amount.Neither {
@@ -207,6 +210,8 @@ func (w *walker) collect(b []byte, n ast.Node) []byte {
 			b = append(b, c.Value...)
 		case *ast.AutoLink:
 			b = append(b, c.Label(w.src)...)
+		case *ast.Link:
+			b = w.collectLink(b, c)
 		case *ast.RawHTML:
 			b = append(b, c.Segments.Value(w.src)...)
 		default:

@@ -13,6 +13,9 @@ import (
 // A link beyond the limit of expands is written as its text alone. A link without
 // text and without a picture is reported as an error.
 func (w *walker) link(n *ast.Link, m mode) {
+	if w.ruleLink(n, m) {
+		return
+	}
 	if !w.expands(n.Pos(), n.Destination, n.Title) {
 		w.inlines(n.FirstChild(), m)
 		return

@@ -59,22 +59,27 @@ func newParser() parser.Parser {
 	return p
 }
 
-// Parse parses a page. mark is the decimal mark of the page's language. It adds
-// errors and warnings to faults and never returns nil: after faults the document
-// holds what could be read, without a body if the page exceeds a limit of its
-// size.
-func Parse(f source.File, mark quantity.Mark, faults *fault.List) *Document {
-	return parseFor(f, mark, true, faults)
+// Language is what a page needs to know of its language.
+type Language struct {
+	Mark  quantity.Mark
+	Rules map[string]Rule // the house rules by ID
 }
 
-// ParseToShow is Parse without Page.Prose, which only the check of the reading
-// grade uses.
-func ParseToShow(f source.File, mark quantity.Mark, faults *fault.List) *Document {
-	return parseFor(f, mark, false, faults)
+// Parse parses a page. It adds errors and warnings to faults and never returns nil:
+// after faults the document holds what could be read, without a body if the page
+// exceeds a limit of its size.
+func Parse(f source.File, l Language, faults *fault.List) *Document {
+	return parseFor(f, l, true, faults)
+}
+
+// ParseToShow is Parse without Page.Prose and without the check of bare figures beside
+// the words of a house rule, which are for the author only.
+func ParseToShow(f source.File, l Language, faults *fault.List) *Document {
+	return parseFor(f, l, false, faults)
 }
 
 // parseFor is Parse if prose is true, otherwise ParseToShow.
-func parseFor(f source.File, mark quantity.Mark, prose bool, faults *fault.List) *Document {
+func parseFor(f source.File, l Language, prose bool, faults *fault.List) *Document {
 	h, body, line := source.ParseHeader(f.Path, f.Data, faults)
 	buffer := buffers.Get().(*[]byte)
 	defer buffers.Put(buffer)
@@ -84,13 +89,16 @@ func parseFor(f source.File, mark quantity.Mark, prose bool, faults *fault.List)
 		file:   f,
 		first:  line,
 		faults: faults,
-		finder: amount.New(f.Language(), mark, h.Least...),
+		finder: amount.New(f.Language(), l.Mark, h.Least...),
+		mark:   l.Mark,
+		rules:  l.Rules,
 		words:  wordsOf(f.Language()),
 		ids:    ids{},
 
 		wantProse: prose,
 	}
 	w.page = page.Page{Lang: f.Language(), Slug: f.Slug(), File: f.Path, Header: headerOf(h)}
+	w.ruleHeader()
 	w.least(h, body)
 	if w.overLimit() {
 		body = nil
@@ -115,6 +123,14 @@ func headerOf(h source.Header) page.Header {
 		Next: h.Next, Lessons: h.Lessons, Reads: h.Reads, Words: h.Words, Least: h.Least,
 		Revised: h.Revised, Lines: h.Lines,
 	}
+}
+
+// ruleHeader writes the amounts of the house rules into the header's texts.
+func (w *walker) ruleHeader() {
+	h := &w.page.Header
+	h.Summary = w.ruled(h.Summary, h.Lines["summary"])
+	h.When, h.Time = w.ruled(h.When, h.Lines["when"]), w.ruled(h.Time, h.Lines["time"])
+	h.Gear = w.ruledAll(h.Gear, h.Lines["gear"])
 }
 
 // least adds an error for each least distance of the header that is not an amount

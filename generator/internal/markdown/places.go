@@ -59,10 +59,12 @@ func (w *walker) blockOf(n *ast.FencedCodeBlock) source.Block {
 func (w *walker) readPlace(name string, b source.Block) (page.Place, bool) {
 	p := page.Place{Kind: page.PlaceKind(name)}
 	switch p.Kind {
+	case page.Rules:
+		return p, source.ParseRules(b, w.faults)
 	case page.Calculator:
 		c, ok := source.ParseCalculator(b, w.faults)
 		p.Calculator, p.Lines = c.ID, c.Lines
-		p.Set = inputsOf(c.Set)
+		p.Set = w.inputsOf(c.Set)
 		return p, ok
 	case page.Table:
 		t, ok := source.ParseTable(b, w.faults)
@@ -75,19 +77,22 @@ func (w *walker) readPlace(name string, b source.Block) (page.Place, bool) {
 			w.page.Pictures = append(w.page.Pictures,
 				page.Picture{File: p.File, Alt: p.Alt, Line: f.Lines["file"], Col: b.Indent + 1})
 		}
+		p.Caption = w.ruled(p.Caption, f.Lines["caption"])
 		w.plain.WriteString(p.Caption + "\n")
 		w.measured(f.Lines["caption"], p.Caption)
 		return p, ok
 	case page.Example:
 		e, ok := source.ParseExample(b, w.faults)
-		p.Title, p.Calculator, p.Set, p.Lines = e.Title, e.Calculator, inputsOf(e.Set), e.Lines
-		p.Steps, p.Hide = e.Steps, e.Hide
+		p.Title, p.Calculator, p.Set, p.Lines = e.Title, e.Calculator, w.inputsOf(e.Set), e.Lines
+		p.Steps, p.Hide = w.ruledAll(e.Steps, e.Lines["steps"]), e.Hide
 		w.measured(e.Lines["steps"], e.Steps...)
 		return p, ok
 	}
 	all, ok := source.ParseQuestions(b, w.faults)
 	for _, q := range all {
-		p.Questions = append(p.Questions, questionOf(q))
+		q.Ask, q.Why, q.Answer = w.ruled(q.Ask, q.Line), w.ruled(q.Why, q.Line), w.ruled(q.Answer, q.Line)
+		q.Choices, q.Order = w.ruledAll(q.Choices, q.Line), w.ruledAll(q.Order, q.Line)
+		p.Questions = append(p.Questions, w.questionOf(q))
 		// choices are scraps, which would make the rest look simpler
 		w.measured(q.Line, q.Ask, q.Why)
 		w.measured(q.Line, q.Order...)
@@ -121,11 +126,20 @@ func (w *walker) measured(line int, texts ...string) {
 }
 
 // inputsOf converts settings to inputs of the model in the same order; nil for
-// none.
-func inputsOf(set []source.Setting) []page.Input {
+// none. An input rule:ID has the amount of that house rule; an unknown rule is an
+// error and the input stays as written.
+func (w *walker) inputsOf(set []source.Setting) []page.Input {
 	var list []page.Input
 	for _, s := range set {
-		list = append(list, page.Input{Path: s.Name, Text: s.Text, Line: s.Line, Col: s.Col})
+		text := s.Text
+		if id, ok := strings.CutPrefix(text, ruleScheme); ok {
+			if r, known := w.rules[id]; known {
+				text = r.Amount
+			} else {
+				w.ruleAmount(id, "", s.Line, s.Col)
+			}
+		}
+		list = append(list, page.Input{Path: s.Name, Text: text, Line: s.Line, Col: s.Col})
 	}
 	return list
 }
@@ -133,11 +147,11 @@ func inputsOf(set []source.Setting) []page.Input {
 // questionOf converts a question to that of the model. Its number is nil for a
 // question without a calculator; the right choice counts from 0, and is -1 without
 // choices.
-func questionOf(q source.Question) page.Question {
+func (w *walker) questionOf(q source.Question) page.Question {
 	p := page.Question{Ask: q.Ask, Choices: q.Choices, Answer: q.Right - 1, Words: q.Answer, Order: q.Order,
 		Picture: q.Figure, Alt: q.Alt, Why: q.Why, See: q.See, Line: q.Line, Lines: q.Lines}
 	if q.Calculator != "" {
-		p.Number = &page.Number{Calculator: q.Calculator, Vary: q.Vary, Set: inputsOf(q.Set), Answer: q.Answer,
+		p.Number = &page.Number{Calculator: q.Calculator, Vary: q.Vary, Set: w.inputsOf(q.Set), Answer: q.Answer,
 			Tolerance: q.Tolerance}
 	}
 	return p

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"strconv"
 
+	"coursebook/calculators/quantity"
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/markdown/amount"
 	"coursebook/generator/internal/page"
@@ -24,6 +25,9 @@ type walker struct {
 
 	wantProse bool
 	finder    *amount.Finder
+	mark      quantity.Mark
+	rules     map[string]Rule
+	inRule    bool // in a figure that is linked to a rule or marked as another matter
 	words     words
 	page      page.Page
 
@@ -39,6 +43,8 @@ type walker struct {
 	reported int            // faults so far
 	expanded int            // bytes of the addresses and titles of links
 
+	bareAmounts []bareAmount // only with wantProse
+
 	section page.Section
 	begin   int            // where in the plain text the section begins
 	regions map[string]int // labels of tables, which must differ
@@ -52,6 +58,7 @@ func (w *walker) document(root ast.Node) {
 	w.children(root)
 	w.endSection()
 	w.cut()
+	w.checkAllBare()
 }
 
 // since returns the plain text written behind the byte mark, or behind the last

@@ -64,7 +64,7 @@ type Heading struct {
 // Link is a link as the author wrote it. The renderer refers to it by its index in
 // Page.Links.
 type Link struct {
-	Target string // slug.md, slug.md#id, #id, calc:id, https://…; empty after a fault
+	Target string // slug.md, slug.md#id, #id, calc:id, rule:id, https://…; empty after a fault
 	Text   string
 	Line   int
 	Col    int
@@ -144,10 +144,11 @@ const (
 	Figure     PlaceKind = "figure"
 	Questions  PlaceKind = "questions"
 	Example    PlaceKind = "example"
+	Rules      PlaceKind = "rules"
 )
 
-// Place is a fenced block that inserts a calculator, table, figure, questions or
-// an example.
+// Place is a fenced block that inserts a calculator, table, figure, questions, an
+// example or the house rules.
 type Place struct {
 	Kind       PlaceKind
 	Line       int            // of the fence

@@ -78,6 +78,7 @@ func (s *Source) part(name string) (fs.FS, error) {
 const (
 	ThemePath   = "themes/plumb"
 	StarterPath = "generator/starter"
+	manualPath  = "content/manual.yaml"
 	modulePath  = "module.wasmz"
 	notesPath   = "module-notes.txt" // one note on each line
 )
@@ -87,6 +88,17 @@ func (s *Source) Theme() (fs.FS, error) { return s.part(ThemePath) }
 
 // Starter returns the manual that `coursebook start` writes.
 func (s *Source) Starter() (fs.FS, error) { return s.part(StarterPath) }
+
+// Manual returns the manual.yaml of the project's own manual, for its house rules, and
+// its path.
+func (s *Source) Manual() (path string, data []byte, err error) {
+	files := s.packed
+	if files == nil {
+		files = os.DirFS(s.root)
+	}
+	data, err = fs.ReadFile(files, manualPath)
+	return manualPath, data, err
+}
 
 // Module returns the compiled module. In a checkout each call compiles it, and
 // returns an error if that fails.
@@ -123,6 +135,16 @@ func (s *Source) Pack(out string) (notes []string, err error) {
 		if err := os.CopyFS(filepath.Join(out, filepath.FromSlash(name)), tree); err != nil {
 			return nil, err
 		}
+	}
+	_, manual, err := s.Manual()
+	if err != nil {
+		return nil, err
+	}
+	if err := os.MkdirAll(filepath.Join(out, filepath.Dir(manualPath)), 0o755); err != nil {
+		return nil, err
+	}
+	if err := os.WriteFile(filepath.Join(out, manualPath), manual, 0o644); err != nil {
+		return nil, err
 	}
 	module, err := s.Module()
 	if err != nil {

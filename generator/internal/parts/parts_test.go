@@ -105,6 +105,7 @@ func TestPack(t *testing.T) {
 			notesPath:                    {Data: []byte(notes)},
 			ThemePath + "/icon.svg":      {Data: []byte("icon")},
 			StarterPath + "/manual.yaml": {Data: []byte("manual")},
+			manualPath:                   {Data: []byte("rules")},
 		}}
 		if _, err := from.Pack(out); err != nil {
 			t.Fatal(err)
@@ -119,6 +120,9 @@ func TestPack(t *testing.T) {
 			if data, err := fs.ReadFile(read.packed, name); err != nil || string(data) != text {
 				t.Errorf("%s: %q, %v", name, data, err)
 			}
+		}
+		if path, data, err := read.Manual(); err != nil || path != manualPath || string(data) != "rules" {
+			t.Errorf("%s: %q, %v", path, data, err)
 		}
 		if _, err := fs.Stat(read.packed, "old"); err == nil {
 			t.Error("a file of an earlier pack is still there")

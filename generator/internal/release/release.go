@@ -26,7 +26,8 @@ const idLength = 16
 // List is the content of release.json. Paths are relative to the site's root.
 type List struct {
 	Edition     string            `json:"edition"`
-	Fingerprint string            `json:"fingerprint"` // of the calculators' declarations
+	Fingerprint string            `json:"fingerprint"` // of the calculators with the amounts of the rules
+	Rules       map[string]string `json:"rules"`       // amounts of the house rules by ID
 	Module      string            `json:"module"`
 	Index       map[string]string `json:"index"` // by language
 	Words       map[string]string `json:"words"` // by language
@@ -36,7 +37,7 @@ type List struct {
 // JSON returns the list with one line for each file and page. Equal lists give
 // equal bytes.
 func (l List) JSON() []byte {
-	for _, m := range []*map[string]string{&l.Index, &l.Words, &l.Pages} {
+	for _, m := range []*map[string]string{&l.Rules, &l.Index, &l.Words, &l.Pages} {
 		if *m == nil {
 			*m = map[string]string{} // {} instead of null
 		}

@@ -44,7 +44,7 @@ func TestJSON(t *testing.T) {
 	if err := json.Unmarshal(data, &read); err != nil {
 		t.Fatal(err)
 	}
-	l.Words = map[string]string{}
+	l.Words, l.Rules = map[string]string{}, map[string]string{}
 	if !reflect.DeepEqual(read, l) {
 		t.Errorf("read back as %+v", read)
 	}

@@ -68,8 +68,7 @@ func Templates() []string {
 	return append(names, "pocket")
 }
 
-// contentAt returns the address of a page of the content in a language; zero if it
-// does not exist there.
+// contentAt returns the address of a page of the content in a language.
 func contentAt(j *Job, l *site.Language) address {
 	p := j.page
 	if l != p.Language {

@@ -16,8 +16,6 @@ import (
 // The pages for printing: pocket cards and posters. The budget of the first view does not
 // apply to them, because they are not read on a phone.
 
-// listCards returns the page of pocket cards of a language; nil if the manual has
-// no cards.
 func listCards(m *Manual, l *site.Language) []*Job {
 	if !hasCards(m) {
 		return nil
@@ -38,8 +36,6 @@ func cardsView(j *Job) (any, error) {
 	return v, nil
 }
 
-// listPosters returns the page of posters of a language; nil if the manual has no
-// posters.
 func listPosters(m *Manual, l *site.Language) []*Job {
 	if len(m.Site.Manual.Posters) == 0 {
 		return nil
@@ -51,8 +47,6 @@ func postersAt(_ *Job, l *site.Language) address {
 	return address{site.PostersPath(l.Code), l.Code + ".posters"}
 }
 
-// postersView returns the view of the page of posters. It returns an error if a
-// poster's code cannot be drawn.
 func postersView(j *Job) (any, error) {
 	posters, err := posters(j.Manual, j.lang)
 	if err != nil {
@@ -63,7 +57,7 @@ func postersView(j *Job) (any, error) {
 	return v, nil
 }
 
-// paperLinks returns links to the pages for printing that the manual has.
+// paperLinks links to the pages for printing.
 func paperLinks(j *Job) []theme.Link {
 	var list []theme.Link
 	add := func(key string, at address, slug string) {
@@ -79,14 +73,13 @@ func paperLinks(j *Job) []theme.Link {
 	return list
 }
 
-// line returns a text of a page as HTML for paper, its first lead bytes in bold,
-// on one line.
+// line converts a text of a page to HTML for paper.
 func line(p *site.Page, text string, lead int) template.HTML {
 	finder := amount.New(p.Lang, p.Language.Mark, p.Header.Least...)
 	return template.HTML(markdown.Line(strings.ReplaceAll(text, "\n", " "), lead, finder))
 }
 
-// firstCaution returns the first caution of a page; nil if it has none.
+// firstCaution is the first caution of a page; nil without any.
 func firstCaution(m *Manual, p *site.Page) *theme.Signal {
 	if len(p.Cautions) == 0 {
 		return nil
@@ -95,8 +88,7 @@ func firstCaution(m *Manual, p *site.Page) *theme.Signal {
 	return &theme.Signal{Level: c.Level, Word: m.Themes[p.Lang].Text("ui.signal." + c.Level), Text: line(p, c.Text, 0)}
 }
 
-// revisedOf returns the date of revision of a page, or of the manual if the page
-// has none.
+// revisedOf is the date of revision of a page, or of the manual if the page has none.
 func revisedOf(m *Manual, p *site.Page) string {
 	if p.Header.Revised != "" {
 		return p.Header.Revised
@@ -104,8 +96,8 @@ func revisedOf(m *Manual, p *site.Page) string {
 	return m.Site.Manual.Revised
 }
 
-// langOf returns the language of a page that is listed in place of a missing
-// translation; "" for others.
+// langOf is the language of a page that is listed in place of a missing
+// translation; empty for others.
 func langOf(e site.Entry) string {
 	if e.Fallback {
 		return e.Page.Lang
@@ -113,9 +105,8 @@ func langOf(e site.Entry) string {
 	return ""
 }
 
-// CheckPaper adds warnings to faults for pages with too many checks or too much
-// text for a card, and for addresses that are too long for the code on a poster.
-// It does nothing if themes or languages are missing.
+// CheckPaper warns of pages with too many checks or too much text for a card, and of
+// addresses that are too long for the code on a poster.
 func CheckPaper(m *Manual, faults *fault.List) {
 	if len(m.Site.Languages) == 0 || len(m.Themes) < len(m.Site.Languages) {
 		return // reported by package build
@@ -128,8 +119,7 @@ func CheckPaper(m *Manual, faults *fault.List) {
 	checkPosters(m, faults)
 }
 
-// warn adds a warning at a line of a file of the content to faults, with its
-// source line.
+// warn reports a warning at a line of the content.
 func warn(m *Manual, faults *fault.List, file string, at int, code, text, hint string) {
 	f := fault.Fault{Severity: fault.Warning, File: file, Line: at, Code: code, Text: text, Hint: hint}
 	for _, s := range m.Sources {

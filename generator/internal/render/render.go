@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/rules"
 	"coursebook/generator/internal/bundle"
 	"coursebook/generator/internal/form"
 	"coursebook/generator/internal/markdown"
@@ -24,6 +25,7 @@ type Manual struct {
 	Themes   map[string]*theme.Theme
 	Words    map[string]calc.Translations
 	Forms    *Forms
+	Rules    []*rules.Rule      // the declared house rules
 	Pictures map[string]Picture // by the file name that pages use
 	Assets   Assets
 }
@@ -67,8 +69,8 @@ type address struct {
 	anchor string // the id of its article in the one-file edition
 }
 
-// Jobs returns all pages of a manual in the form f: those of the content, then
-// those that the generator adds.
+// Jobs lists all pages of a manual: those of the content, then those that the generator
+// adds.
 func Jobs(m *Manual, f site.Form) []*Job {
 	var jobs []*Job
 	add := func(k *kind, l *site.Language, j *Job) {
@@ -99,11 +101,11 @@ func Jobs(m *Manual, f site.Form) []*Job {
 	return jobs
 }
 
-// Path returns the path of the page's file from the site's root.
+// Path is the path of the page's file from the site's root.
 func (j *Job) Path() string { return j.at.path }
 
-// Budget returns the kind of page by which package output chooses its budget. It
-// is output.KindTables for a reference page with printed tables.
+// Budget is the kind of page by which package output chooses its budget. It is
+// output.KindTables for a reference page with printed tables.
 func (j *Job) Budget() string {
 	tables := func(p page.Place) bool { return p.Kind == page.Table }
 	if j.page != nil && j.page.Header.Kind == page.Reference && slices.ContainsFunc(j.page.Places, tables) {
@@ -112,8 +114,7 @@ func (j *Job) Budget() string {
 	return j.kind.budget
 }
 
-// HTML returns the page, rendered and minified. It returns an error if its view,
-// its template or its HTML fails.
+// HTML renders and minifies the page.
 func (j *Job) HTML(min *bundle.Minifier) ([]byte, error) {
 	view, err := j.kind.view(j)
 	if err != nil {

@@ -134,6 +134,7 @@ func (a *assembler) place(pages []*page.Page) {
 		a.site.pages[key{p.Lang, p.Slug}] = q
 		a.site.Pages = append(a.site.Pages, q)
 		a.setSpecial(lang, q)
+		a.setRulesPage(q)
 	}
 	for i, lang := range a.site.Languages {
 		a.replacement(lang, i == 0)

@@ -34,17 +34,17 @@ func assemble(files fstest.MapFS) (*site.Site, []*markdown.Document, []fault.Fau
 			manual = source.ParseManual(f.Path, f.Data, &faults)
 		}
 	}
-	marks := map[string]quantity.Mark{}
+	languages := map[string]markdown.Language{}
 	for _, l := range manual.Languages {
 		if l.Decimal == "comma" {
-			marks[l.Code] = quantity.Comma
+			languages[l.Code] = markdown.Language{Mark: quantity.Comma}
 		}
 	}
 	var docs []*markdown.Document
 	var pages []*page.Page
 	for _, f := range read {
 		if f.Kind == source.Page {
-			d := markdown.Parse(f, marks[f.Language()], &faults)
+			d := markdown.Parse(f, languages[f.Language()], &faults)
 			docs = append(docs, d)
 			pages = append(pages, &d.Page)
 		}

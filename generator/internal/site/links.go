@@ -39,6 +39,11 @@ func (a *assembler) resolve(p *Page, l page.Link) linked {
 	switch {
 	case l.Target == "": // reported when the page was parsed
 		return linked{}
+	case strings.HasPrefix(l.Target, "rule:"): // its amount was checked when the page was parsed
+		if p.Language.Rules == nil || p.Language.Rules == p {
+			return linked{}
+		}
+		return linked{page: p.Language.Rules, anchor: RuleAnchor(strings.TrimPrefix(l.Target, "rule:"))}
 	case strings.HasPrefix(l.Target, "https:"):
 		if !isAddress(l.Target) {
 			return fail("link-address", "write https://, the host and the path", "%q is no web address", l.Target)

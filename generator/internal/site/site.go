@@ -82,6 +82,8 @@ type Language struct {
 	Courses []Entry
 	// All are all pages but the home page, from A to Z.
 	All []Entry
+	// Rules is the page that lists the house rules; nil where there is none.
+	Rules *Page
 	// Terms finds the terms of the glossary; nil without a glossary.
 	Terms *page.Vocabulary
 	// Roles are those of the manual.

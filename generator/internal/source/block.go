@@ -7,7 +7,7 @@ import (
 )
 
 // BlockNames are the info strings of fenced blocks that place something.
-var BlockNames = []string{"calculator", "table", "figure", "questions", "example"}
+var BlockNames = []string{"calculator", "table", "figure", "questions", "example", "rules"}
 
 // Block is the body of a fenced block in a page.
 type Block struct {
@@ -120,6 +120,16 @@ func ParseTable(b Block, faults *fault.List) (TablePlace, bool) {
 		})
 	}
 	return t, !r.bad
+}
+
+// ParseRules parses the body of a rules block, which must be empty. It adds an error to
+// faults and returns false if it is not.
+func ParseRules(b Block, faults *fault.List) bool {
+	r := b.reader(faults)
+	if n := r.document(); n != nil {
+		r.errorAt(n, "rules-extra", "a rules block has no settings", "leave it empty: it lists all house rules")
+	}
+	return !r.bad
 }
 
 // ParseFigure parses the body of a figure block. It adds its errors to faults and

@@ -31,6 +31,8 @@ type Manual struct {
 	Roles []Role
 	// Synonyms is the path of the list of synonyms, or empty.
 	Synonyms string
+	// Rules are the house rules: the crew's own numbers; may be empty.
+	Rules []Rule
 	// Posters are the pages that become posters, in order; may be empty.
 	Posters []Poster
 	// Lines holds the file's line of each key given.
@@ -95,6 +97,7 @@ func ParseManual(path string, data []byte, faults *fault.List) Manual {
 		{"languages", true, p.languages(&m.Languages)},
 		{"stages", true, p.stages(&m.Stages)},
 		{"roles", false, p.roles(&m.Roles)},
+		{"rules", false, p.rules(&m.Rules)},
 		{"posters", false, p.posters(&m.Posters)},
 		{"synonyms", false, p.file("synonyms", "the content folder", ".tsv", &m.Synonyms)},
 	})

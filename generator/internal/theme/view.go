@@ -70,7 +70,19 @@ type Part struct {
 	Figure    *Figure
 	Questions []Question
 	Example   *Example
+	Rules     []Rule
 	Key       string // unique on the page, for ids
+}
+
+// Rule is one house rule with its amount.
+type Rule struct {
+	Anchor, Title string
+	Amount        template.HTML
+	AtLeast       bool          // the amount is a least one, else a greatest one
+	Limit         template.HTML // the published limit; empty without one
+	Source        string        // of the limit
+	Status        string        // of the source
+	Basis         template.HTML // where the amount is from
 }
 
 // Closed is the closed card of a calculator. A script opens the form below it; without

@@ -38,8 +38,7 @@ func readLinked(module []byte) (linked, error) {
 }
 
 // load copies the segments of a data section into the image. A later segment
-// overwrites an earlier one, as at instantiation. It returns an error for the
-// segments that readLinked refuses.
+// overwrites an earlier one, as at instantiation.
 func (m *linked) load(body []byte) error {
 	r := &reader{data: body}
 	count := r.unsigned()
@@ -106,8 +105,7 @@ type segment struct {
 // take almost no space after gzip.
 const longZeros = 1024
 
-// split returns the parts of the image between runs of at least longZeros zeros,
-// not copied; nil for zeros alone.
+// split returns the parts of the image between long runs of zeros.
 func split(image []byte) []segment {
 	var list []segment
 	run := make([]byte, longZeros)

@@ -7,9 +7,8 @@ import (
 	"coursebook/calculators/figure"
 )
 
-// run runs a calculator and writes the outputs, notes, steps and figure that the
-// page shows; for refused inputs the state and the refusals. It returns the text
-// of an error, or "".
+// run runs a calculator and writes the outputs, notes, steps and figure that the page
+// shows.
 func (s *Server) run(q request, w *writer) string {
 	c := s.calculator(q)
 	if c == nil {
@@ -38,7 +37,6 @@ func (s *Server) run(q request, w *writer) string {
 	return ""
 }
 
-// yesNo returns 1 or 0 as text.
 func yesNo(b bool) string {
 	if b {
 		return "1"
@@ -46,7 +44,6 @@ func yesNo(b bool) string {
 	return "0"
 }
 
-// outputs writes the outputs that are set, rows cell by cell.
 func outputs(w *writer, v calc.Locale, out calc.Case) {
 	for i, f := range out.Fields() {
 		x := out.At(i)
@@ -65,8 +62,8 @@ func outputs(w *writer, v calc.Locale, out calc.Case) {
 	}
 }
 
-// output writes one value at a path: as shown, unrounded, and for a Number or a
-// Clock as a bare SI number, which tests compare with the native run.
+// output writes one value: as shown, unrounded, and for a Number or a Clock as a bare
+// SI number, which tests compare with the native run.
 func output(w *writer, v calc.Locale, path string, f calc.Field, x calc.Value) {
 	raw := ""
 	if x.Set && (f.Kind == calc.Number || f.Kind == calc.Clock) {
@@ -75,14 +72,12 @@ func output(w *writer, v calc.Locale, path string, f calc.Field, x calc.Value) {
 	w.put("out", path, v.Say(f.Label), v.Write(f, x), v.Unrounded(f, x), raw)
 }
 
-// notes writes a record for each note.
 func notes(w *writer, v calc.Locale, list []calc.Note) {
 	for _, n := range list {
 		w.put("note", n.Level.String(), n.At.String(), v.Say(n.Text, n.Slots...))
 	}
 }
 
-// steps writes a record for each step.
 func steps(w *writer, v calc.Locale, list []calc.Step) {
 	for _, s := range list {
 		step := v.Work(s)
@@ -91,8 +86,8 @@ func steps(w *writer, v calc.Locale, list []calc.Step) {
 	}
 }
 
-// drawing writes a figure as a list of nodes with depths, from which the page
-// builds elements without parsing markup. An empty figure writes nothing.
+// drawing writes a figure as a list of nodes with depths, from which the page builds
+// elements without parsing markup.
 func drawing(w *writer, d figure.Drawing) {
 	if d.Empty() {
 		return
@@ -103,7 +98,6 @@ func drawing(w *writer, d figure.Drawing) {
 	}
 }
 
-// node writes a node at a depth, from 0, and the nodes below it.
 func node(w *writer, depth int, n figure.Node) {
 	fields := []string{"node", strconv.Itoa(depth), n.Tag, n.Text}
 	for _, a := range n.Attrs {
@@ -115,9 +109,8 @@ func node(w *writer, depth int, n figure.Node) {
 	}
 }
 
-// convert writes the inputs in another system of units or with another decimal
-// mark. It omits inputs that are refused, which the page leaves unchanged. It
-// returns the text of an error, or "".
+// convert writes the inputs in another system of units or with another decimal mark.
+// It omits inputs that cannot be parsed, which the page leaves unchanged.
 func (s *Server) convert(q request, w *writer) string {
 	c := s.calculator(q)
 	if c == nil {

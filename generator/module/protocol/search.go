@@ -3,8 +3,7 @@ package protocol
 // hits is the number of results that a page shows.
 const hits = 10
 
-// search writes the first results of a query in the index of a language. It
-// returns the text of an error, or "".
+// search writes the results of a query in the index of a language.
 func (s *Server) search(q request, w *writer) string {
 	index := s.indexes[q.first("lang").at(1)]
 	if index == nil {
@@ -16,9 +15,8 @@ func (s *Server) search(q request, w *writer) string {
 	return ""
 }
 
-// mark writes the excerpt of a section's text with the words of a query marked.
-// The page reads the text from the stored page of the section. It returns the text
-// of an error, or "".
+// mark writes the excerpt of a section's text with the words of a query marked. The
+// page reads the text from the stored page of the section.
 func (s *Server) mark(q request, w *writer) string {
 	index := s.indexes[q.first("lang").at(1)]
 	if index == nil {

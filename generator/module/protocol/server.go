@@ -12,23 +12,25 @@ import (
 	"coursebook/generator/search"
 )
 
-// Server handles requests about its calculators. It stores the translations and search
-// indexes that the page has sent. It is not safe for concurrent use.
+// Server handles requests about its calculators. It stores the amounts of the house
+// rules, the translations and the search indexes that the page has sent. It is not safe for concurrent use.
 type Server struct {
-	calculators []*calc.Calculator
+	declared    []*calc.Calculator
+	calculators []*calc.Calculator           // with the amounts of the house rules
 	words       map[string]calc.Translations // by language
 	indexes     map[string]*search.Index     // by language
 }
 
 // New returns a server for calculators.
 func New(calculators []*calc.Calculator) *Server {
-	return &Server{calculators: calculators, words: map[string]calc.Translations{}, indexes: map[string]*search.Index{}}
+	return &Server{declared: calculators, calculators: calculators,
+		words: map[string]calc.Translations{}, indexes: map[string]*search.Index{}}
 }
 
 // request holds the records of a request after the first line.
 type request struct{ records []record }
 
-// first returns the first record with a name; nil if there is none.
+// first returns the first record with a name; nil where there is none.
 func (q request) first(name string) record {
 	for _, r := range q.records {
 		if r.at(0) == name {
@@ -58,7 +60,6 @@ func (s *Server) Answer(text string) string {
 	return w.b.String()
 }
 
-// fault returns the response to a request that failed.
 func fault(why string) string {
 	w := &writer{}
 	w.put(magic, Version, "fault", why)
@@ -71,6 +72,9 @@ func (s *Server) do(command string, q request, w *writer) string {
 	switch command {
 	case "hello":
 		w.put("fingerprint", calc.Fingerprint(s.calculators))
+		return ""
+	case "rules":
+		s.setRules(q)
 		return ""
 	case "words":
 		return s.loadWords(q)
@@ -92,9 +96,18 @@ func (s *Server) do(command string, q request, w *writer) string {
 	return "there is no command " + command
 }
 
-// loadWords stores the translations of a language, in place of earlier ones. For a
-// missing language and a bad key it returns the text of an error and stores
-// nothing; otherwise "".
+// setRules replaces the amounts of the house rules by those of the request. A rule that
+// is not in the request has no amount.
+func (s *Server) setRules(q request) {
+	amounts := map[string]string{}
+	for _, r := range q.records {
+		if r.at(0) == "rule" {
+			amounts[r.at(1)] = r.at(2)
+		}
+	}
+	s.calculators = calc.WithRules(s.declared, amounts)
+}
+
 func (s *Server) loadWords(q request) string {
 	lang := q.first("lang").at(1)
 	if lang == "" {
@@ -115,7 +128,6 @@ func (s *Server) loadWords(q request) string {
 	return ""
 }
 
-// calculator returns the calculator that a request names, or nil.
 func (s *Server) calculator(q request) *calc.Calculator {
 	for _, c := range s.calculators {
 		if c.ID == q.first("calc").at(1) {
@@ -125,14 +137,10 @@ func (s *Server) calculator(q request) *calc.Calculator {
 	return nil
 }
 
-// locale returns the language, units and decimal mark of a request. A language
-// without stored translations is English.
 func (s *Server) locale(q request) calc.Locale {
 	return calc.Locale{Words: s.words[q.first("lang").at(1)], Style: style(q.first("style"))}
 }
 
-// style returns the units and decimal mark of a record: US and point unless it has
-// metric and comma.
 func style(r record) quantity.Style {
 	s := quantity.Style{System: quantity.US, Mark: quantity.Point}
 	if r.at(1) == "metric" {
@@ -144,7 +152,6 @@ func style(r record) quantity.Style {
 	return s
 }
 
-// entries returns the inputs of a request in order; nil if there are none.
 func (q request) entries() []calc.Entry {
 	var list []calc.Entry
 	for _, r := range q.records {
@@ -155,9 +162,6 @@ func (q request) entries() []calc.Entry {
 	return list
 }
 
-// loadIndex stores the search index of a language, in place of an earlier one. For
-// an index that cannot be opened it returns the text of an error and stores
-// nothing; otherwise "".
 func (s *Server) loadIndex(q request) string {
 	lang := q.first("lang").at(1)
 	index, err := search.Open(q.first("data").at(1))

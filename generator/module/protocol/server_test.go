@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
 	"coursebook/calculators/figure"
 	"coursebook/calculators/quantity"
 	"coursebook/generator/search"
@@ -309,5 +310,30 @@ func TestSearchAndMark(t *testing.T) {
 	}
 	if got := askOK(t, s, "search", []string{"lang", "en"}, []string{"q", "corner"}); len(got) != 1 {
 		t.Error("a broken index took the place of the good one")
+	}
+}
+
+// The amounts of the house rules are the default values until they are replaced. A
+// request without them, or with an amount that a field cannot read, leaves it unset.
+func TestRules(t *testing.T) {
+	tank := calctest.Tank()
+	tank.In[0].Usual, tank.In[0].Rule = "", "side"
+	s := New([]*calc.Calculator{tank})
+	for _, c := range []struct{ amount, state string }{
+		{"", "bad"}, {"2 ft", "ok"}, {"1 m", "ok"}, {"2 psf", "bad"}, {"90 ft", "bad"}, {"", "bad"},
+	} {
+		askOK(t, s, "rules", []string{"rule", "side", c.amount}, []string{"rule", "other", "1 ft"}, []string{"rule"})
+		got := askOK(t, s, "run", []string{"calc", "tank"}, []string{"style", "us", "point"})
+		if want := []string{"state|" + c.state}; !slices.Equal(named(got, "state"), want) {
+			t.Errorf("%q: %v, want %v", c.amount, named(got, "state"), want)
+		}
+		hello := named(askOK(t, s, "hello"), "fingerprint")
+		want := calc.Fingerprint(calc.WithRules([]*calc.Calculator{tank}, map[string]string{"side": c.amount}))
+		if !slices.Equal(hello, []string{"fingerprint|" + want}) {
+			t.Errorf("%q: %v, want %s", c.amount, hello, want)
+		}
+	}
+	if tank.In[0].Usual != "" {
+		t.Error("the declaration has changed")
 	}
 }

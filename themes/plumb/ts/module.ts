@@ -89,6 +89,7 @@ async function start(): Promise<Instance> {
   try {
     const list = await release();
     const instance = await instantiate(list);
+    call(instance, "rules", Object.entries(list.rules).map(([id, amount]) => ["rule", id, amount]));
     const hello = call(instance, "hello", []);
     if (hello[0]?.[1] !== list.fingerprint) throw new Unavailable("ui.calc.other");
     for (const [command, records] of loaded) call(instance, command, records);

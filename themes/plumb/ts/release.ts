@@ -6,7 +6,8 @@ import { facts, root, Unavailable } from "./page";
 
 export interface Release {
   edition: string;
-  fingerprint: string; // of the calculators' declarations
+  fingerprint: string; // of the calculators with the amounts of the rules
+  rules: { [id: string]: string }; // amounts of the house rules
   module: string; // paths from the root of the site
   index: { [language: string]: string };
   words: { [language: string]: string };

@@ -1,0 +1,64 @@
+package rules
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+)
+
+// The documents of more than one limit.
+var (
+	hurd = calc.Source{
+		ID: "hurd", Author: "M. K. Hurd", Title: "Use updated wall pressure formulas",
+		Edition: "letter on ACI 347-04 sec. 2.2.2, Concrete Construction", Status: calc.Confirmed,
+	}
+	aci117 = calc.Source{ID: "aci-117", Title: "ACI 117-10", Year: "2010", Status: calc.Memory}
+)
+
+// at returns a source with the place in its document.
+func at(s calc.Source, where string) calc.Source {
+	s.Where = where
+	return s
+}
+
+// All returns every house rule, in the order of the work. IDs are unique.
+func All() []*Rule {
+	return []*Rule{
+		// ordering
+		{ID: "waste", Display: &displays.Percent, Direction: AtLeast},
+		{ID: "slump-ordered", Display: &displays.Inches, Limit: "7 in",
+			Source: at(hurd, "no wall equation holds for a slump over 7 in.")},
+		{ID: "ticket-age", Display: &displays.Minutes, Limit: "90 min",
+			Source: calc.Source{ID: "c94", Title: "ASTM C94/C94M", Where: "sec. 10.7 of older editions, as quoted in " +
+				"Hold the deliveries, Concrete Construction", Status: calc.Secondary}},
+		{ID: "hot-load", Display: &displays.Temperature, Limit: "95 °F",
+			Source: calc.Source{ID: "aci-305", Title: "ACI 305.1-14", Where: "sec. 3.3", Status: calc.Secondary}},
+		// before
+		{ID: "block-out-factor", Display: &displays.Factor, Direction: AtLeast},
+		// placing
+		{ID: "lift", Display: &displays.Height, Limit: "4 ft",
+			Source: at(hurd, "no wall equation holds where the vibrator works deeper than 4 ft")},
+		{ID: "rise", Display: &displays.Rise, Limit: "15 ft/h",
+			Source: at(hurd, "full fluid head above 15 ft/h")},
+		{ID: "drop", Display: &displays.Height, Limit: "5 ft",
+			Source: calc.Source{ID: "ufgs", Title: "UFGS 03301A", Where: "free fall of concrete", Status: calc.Secondary}},
+		{ID: "opening-sides", Display: &displays.Height},
+		{ID: "into-below", Display: &displays.Inches, Direction: AtLeast, Limit: "6 in",
+			Source: calc.Source{ID: "aci-309", Title: "ACI 309R-05", Where: "depth into the layer below",
+				Status: calc.Memory}},
+		// the hour
+		{ID: "hands-off", Display: &displays.Minutes},
+		{ID: "hands-off-hot", Display: &displays.Minutes},
+		{ID: "hot-day", Display: &displays.Temperature},
+		{ID: "straightness", Display: &displays.Part, Limit: "1/4 in",
+			Source: calc.Source{ID: "ufgs-forms", Title: "UFGS 03700, table of ACI 117 values",
+				Where: "class B surface, gap under a straightedge of 5 ft", Status: calc.Confirmed}},
+		{ID: "plumb", Display: &displays.Part, Limit: "1/4 in",
+			Source: at(aci117, "0.3% of the height, for a wall of 8 ft")},
+		// safety
+		{ID: "planks-wind", Display: &displays.Wind, Limit: "35 mph",
+			Source: calc.Source{ID: "ncma", Title: "NCMA TEK 3-4B", Year: "2005",
+				Where: "wind at which masons leave a braced wall", Status: calc.Secondary}},
+		{ID: "rinse", Display: &displays.Minutes, Direction: AtLeast, Limit: "15 min",
+			Source: calc.Source{ID: "z358", Title: "ANSI/ISEA Z358.1", Where: "15 minutes of flow", Status: calc.Secondary}},
+	}
+}
