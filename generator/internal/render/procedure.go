@@ -12,7 +12,7 @@ import (
 
 // stagePages is the maximum number of pages of one stage on the home page: a short list
 // is found by thumb, and the first view stays within its budget.
-const stagePages = 15
+const stagePages = 12
 
 func homeView(j *Job) (any, error) {
 	p := j.page
