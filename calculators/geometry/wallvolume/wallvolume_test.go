@@ -26,17 +26,17 @@ func TestDefaultCase(t *testing.T) {
 	}
 }
 
-// The default case with 5 % of waste, computed by hand: 136 ft round less four cores is 133.33 ft; 8 ft by
-// 8 in. of that is 711.11 ft³. Door 38 × 82 in., four windows 36 × 24 in., two
-// pockets 8 × 10 × 4 in. total 30.80 ft³.
+// The default case with 10 % of waste and trucks of 9 yd³, computed by hand: 136 ft
+// around less four cores is 133.33 ft; 8 ft by 8 in. of that is 711.11 ft³. Door 38 × 82 in., four windows 36 × 24 in., two
+// pockets 8 × 10 × 4 in. total 30.80 ft³. With 10 % the 25.20 yd³ are 27.72.
 func TestDefaultByHand(t *testing.T) {
-	res := calctest.Run(t, Calculator, "waste=5 %")
+	res := calctest.Run(t, Calculator, "waste=10 %", "truck-yd=9 yd³")
 	out := res.Out
 	calctest.Near(t, "walls", calc.From(out.Num("walls-yd"), "ft³"), 711.111, 0.001)
 	calctest.Near(t, "holes", calc.From(out.Num("holes-m"), "ft³"), (38*82+4*36*24)*8/1728.0+2*320/1728.0, 1e-9)
-	calctest.Near(t, "order", calc.From(out.Num("order-yd"), "yd³"), 26.5, 1e-9)
-	calctest.Near(t, "loads", out.Num("loads"), 3, 0)
-	calctest.Near(t, "last", calc.From(out.Num("last-load-yd"), "yd³"), 6.5, 1e-9)
+	calctest.Near(t, "order", calc.From(out.Num("order-yd"), "yd³"), 28, 1e-9)
+	calctest.Near(t, "loads", out.Num("loads"), 4, 0)
+	calctest.Near(t, "last", calc.From(out.Num("last-load-yd"), "yd³"), 1, 1e-9)
 }
 
 func TestBothUnitsForEveryReader(t *testing.T) {

@@ -113,6 +113,10 @@ var (
 		US:     quantity.UnitDisplay{Unit: "psi", Step: 1},
 		Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.01},
 	}
+	hoursAtMost = quantity.Display{
+		Dim: quantity.Duration,
+		US:  quantity.UnitDisplay{Unit: "h", Step: 1, Rounding: quantity.Down},
+	}
 	tenthHours = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "h", Step: 0.1}}
 	reading    = quantity.Display{
 		Dim:    quantity.Temperature,
@@ -127,6 +131,7 @@ var (
 )
 
 const (
+	whyHot    = calc.Text("The equations end here, and no wall gets this hot. Check the reading.")
 	whyLong   = calc.Text("Maturity is for young concrete.")
 	whyDatum  = calc.Text("Published datum temperatures lie between −11 °C and 10 °C.")
 	whyEnergy = calc.Text("Cements lie between 25 and 70 kJ/mol.")
@@ -150,7 +155,7 @@ var inputs = []calc.Field{
 			{ID: "time", Display: &tenthHours, Label: calc.Text("Time since placing"),
 				Range: "0 h to 60 d", Why: displays.NotMinus, WhyMost: whyLong},
 			{ID: "temperature", Display: &reading, Label: calc.Text("Concrete temperature"),
-				Range: "0 to 212 °F", Why: strength.WhyFrozen, WhyMost: strength.WhyBoiling},
+				Range: "0 to 176 °F", Why: strength.WhyFrozen, WhyMost: whyHot, MostSource: "ec2"},
 		},
 	},
 	{
@@ -215,9 +220,9 @@ var inputs = []calc.Field{
 var outputs = []calc.Field{
 	{ID: "factor", Display: &factorSize, Lead: true, Label: calc.Text("Temperature-time, °C·h")},
 	{ID: "factor-f", Display: &fahrenheitHours, Label: calc.Text("The same in °F·h")},
-	{ID: "age", Display: &displays.HalfHoursAtMost, Lead: true, Label: calc.Text("Equivalent age"),
+	{ID: "age", Display: &hoursAtMost, Lead: true, Label: calc.Text("Equivalent age"),
 		Help: calc.Text("Hours at the reference temperature that give the same.")},
-	{ID: "age-ec", Display: &displays.HalfHoursAtMost, Label: calc.Text("Age by Eurocode 2, 20 °C")},
+	{ID: "age-ec", Display: &hoursAtMost, Label: calc.Text("Age by Eurocode 2, 20 °C")},
 	{ID: "elapsed", Display: &tenthHours, Label: calc.Text("Time covered by readings")},
 	{ID: "mean", Display: &reading, Label: calc.Text("Mean temperature")},
 	{ID: "strength", Display: &strength.StrengthAtLeast, Lead: true, Label: calc.Text("Strength by your curve"),
@@ -228,7 +233,7 @@ var outputs = []calc.Field{
 			{ID: "to", Display: &tenthHours, Label: calc.Text("Until")},
 			{ID: "mean", Display: &reading, Label: calc.Text("Mean")},
 			{ID: "factor", Display: &factorSize, Label: calc.Text("Factor so far")},
-			{ID: "age", Display: &displays.HalfHoursAtMost, Label: calc.Text("Age so far")},
+			{ID: "age", Display: &hoursAtMost, Label: calc.Text("Age so far")},
 		},
 	},
 }

@@ -25,7 +25,7 @@ const (
 	noteCold     = calc.Text("Colder than {limit}. Young concrete that freezes is damaged. Maturity does not show it.")
 	askCurve     = calc.Text("No strength without all figures of the curve. Enter them from the report.")
 	noteNothing  = calc.Text("By this curve the concrete has no strength yet.")
-	noteRange    = calc.Text("The factor is past the largest tested. The strength is a guess and must be proved.")
+	noteRange    = calc.Text("The factor is past the largest tested. The curve ends there, so no strength is given.")
 	askRange     = calc.Text("Up to what factor was the curve tested?")
 )
 
@@ -133,7 +133,8 @@ func (h *history) addNotes(list []calc.Case) {
 	}
 }
 
-// strength puts the strength by the calibration curve entered.
+// strength puts the strength by the calibration curve entered, up to the largest
+// factor tested.
 func (h *history) strength() {
 	in, s := h.in, 0.0
 	switch {
@@ -155,14 +156,15 @@ func (h *history) strength() {
 		h.Note(calc.LevelAsk, calc.At("curve"), askCurve)
 		return
 	}
-	h.Put("strength", math.Max(s, 0))
-	if s <= 0 {
-		h.Note(calc.LevelNotice, calc.At("curve"), noteNothing)
-	}
 	switch most := in.Num("curve-to"); {
 	case !in.Has("curve-to"):
 		h.Note(calc.LevelAsk, calc.At("curve-to"), askRange)
 	case calc.Over(h.factor, most):
 		h.Note(calc.LevelWarning, calc.At("curve-to"), noteRange)
+		return
+	}
+	h.Put("strength", math.Max(s, 0))
+	if s <= 0 {
+		h.Note(calc.LevelNotice, calc.At("curve"), noteNothing)
 	}
 }

@@ -80,6 +80,20 @@ func TestRefusals(t *testing.T) {
 	}
 }
 
+// No strength is given past the largest factor tested, and no reading is accepted
+// past the end of the equations.
+func TestNothingIsExtrapolated(t *testing.T) {
+	curve := []string{"curve=log", "curve-a=-3000 psi", "curve-b=1500 psi", "readings=100 h | 20 °C", "datum=0 °C"}
+	for to, want := range map[string]bool{"1999": false, "2000": true, "5000": true} {
+		if res := calctest.Run(t, Calculator, append(curve, "curve-to="+to+" C°·h")...); res.Out.Has("strength") != want {
+			t.Errorf("a curve tested to %s: strength given is %v", to, !want)
+		}
+	}
+	if res := calctest.Try(Calculator, "readings=24 h | 200 °F"); res.State != calc.Bad {
+		t.Errorf("200 °F is accepted: %s", res.State)
+	}
+}
+
 // No strength is given without a curve, and none below 0.
 func TestStrengthOnlyByCurve(t *testing.T) {
 	if calctest.Run(t, Calculator).Out.Has("strength") {

@@ -138,9 +138,9 @@ var inputs = []calc.Field{
 }
 
 var outputs = []calc.Field{
-	{ID: "share-aci", Display: &displays.Percent, Lead: true, Label: calc.Text("Share by ACI 209"),
+	{ID: "share-aci", Display: &shareAtMost, Lead: true, Label: calc.Text("Share by ACI 209"),
 		Help: calc.Text("Estimate only.")},
-	{ID: "share-ec", Display: &displays.Percent, Lead: true, Label: calc.Text("Share by Eurocode 2"),
+	{ID: "share-ec", Display: &shareAtMost, Lead: true, Label: calc.Text("Share by Eurocode 2"),
 		Help: calc.Text("Estimate only.")},
 	{ID: "strength-aci", Display: &strength.StrengthAtLeast, Label: calc.Text("Strength by ACI 209")},
 	{ID: "strength-ec", Display: &strength.StrengthAtLeast, Label: calc.Text("Strength by Eurocode 2")},
@@ -148,8 +148,8 @@ var outputs = []calc.Field{
 	{ID: "time-ec", Display: &daysAtLeast, Label: calc.Text("Time to share, Eurocode 2")},
 	{ID: "ages", Kind: calc.Rows, Label: calc.Text("By age"), Cols: []calc.Field{
 		{ID: "age", Display: &displays.Days, Label: calc.Text("Age")},
-		{ID: "aci", Display: &displays.Percent, Label: calc.Text("ACI 209")},
-		{ID: "ec", Display: &displays.Percent, Label: calc.Text("Eurocode 2")},
+		{ID: "aci", Display: &shareAtMost, Label: calc.Text("ACI 209")},
+		{ID: "ec", Display: &shareAtMost, Label: calc.Text("Eurocode 2")},
 	}},
 }
 
@@ -181,11 +181,16 @@ type classEC struct {
 // gainEC are the cement classes of EN 1992-1-1, 3.1.2(6).
 var gainEC = [...]classEC{{"r", 0.20}, {"n", 0.25}, {"s", 0.38}}
 
-// Displays of ages. An age at which a strength is reached is rounded up.
+// Displays of ages and shares. An age at which a strength is reached is rounded up, a
+// share that is reached down.
 var (
 	daysAtLeast = quantity.Display{
 		Dim: quantity.Duration,
 		US:  quantity.UnitDisplay{Unit: "d", Step: 0.5, Rounding: quantity.Up},
+	}
+	shareAtMost = quantity.Display{
+		Dim: quantity.Ratio,
+		US:  quantity.UnitDisplay{Unit: "%", Step: 1, Rounding: quantity.Down},
 	}
 	ageDays = quantity.Display{Dim: quantity.Duration, US: quantity.UnitDisplay{Unit: "d", Step: 0.5}}
 )

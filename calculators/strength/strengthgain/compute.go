@@ -19,14 +19,15 @@ const (
 )
 
 const (
-	noteCool  = calc.Text("Below {limit} the concrete is behind both curves. Use maturity or a test.")
-	noteWarm  = calc.Text("Above {limit} the concrete is ahead at first and ends weaker.")
-	noteEarly = calc.Text("Before {limit} Eurocode 2 asks for tests in place of the curve.")
-	noteFull  = calc.Text("Past 28 days nobody may count on more than the specified strength without tests.")
-	noteNever = calc.Text("By {curve} this concrete never reaches {share}.")
-	askTemp   = calc.Text("How warm has the concrete been? Both curves are for 20 °C (68 °F).")
-	nameACI   = calc.Text("ACI 209")
-	nameEC    = calc.Text("Eurocode 2")
+	noteCool   = calc.Text("Below {limit} the concrete is behind both curves. Use maturity or a test.")
+	noteWarm   = calc.Text("Above {limit} the concrete is ahead at first and ends weaker.")
+	noteEarly  = calc.Text("Before {limit} Eurocode 2 asks for tests in place of the curve.")
+	noteFull   = calc.Text("Past 28 days nobody may count on more than the specified strength without tests.")
+	noteCapped = calc.Text("The constants of ACI 209 are rounded. They give a little over 100% at 28 days: 100% is shown.")
+	noteNever  = calc.Text("By {curve} this concrete never reaches {share}.")
+	askTemp    = calc.Text("How warm has the concrete been? Both curves are for 20 °C (68 °F).")
+	nameACI    = calc.Text("ACI 209")
+	nameEC     = calc.Text("Eurocode 2")
 )
 
 // listedAges are the ages of the rows, days.
@@ -52,6 +53,10 @@ func compute(r *calc.Recorder, in calc.Case) {
 	age, f28 := in.Num("age"), in.Num("f28")
 	byACI := r.Use(strength.Share209Formula, age, aci.a, aci.b)
 	byEC := r.Use(strength.ShareECFormula, ec.s, age)
+	if calc.Over(byACI, 1) && !calc.Over(calc.From(age, "d"), fullAge) {
+		r.Note(calc.LevelNotice, calc.At("cement"), noteCapped)
+	}
+	byACI = capped(byACI, age)
 	r.Put("share-aci", byACI)
 	r.Put("share-ec", byEC)
 	r.Put("strength-aci", r.UseFor(nameACI, nil, strength.StrengthFormula, byACI, f28))
@@ -70,10 +75,20 @@ func compute(r *calc.Recorder, in calc.Case) {
 	rows := make([]calc.Case, len(listedAges))
 	for i, d := range listedAges {
 		rows[i] = r.NewRow("ages").With("age", calc.In(d, "d")).
-			With("aci", calc.Num(strength.Share209(d, aci.a, aci.b))).With("ec", calc.Num(strength.ShareEC(ec.s, d)))
+			With("aci", calc.Num(capped(strength.Share209(d, aci.a, aci.b), calc.SI(d, "d")))).
+			With("ec", calc.Num(strength.ShareEC(ec.s, d)))
 	}
 	r.PutRows("ages", rows)
 	addNotes(r, in)
+}
+
+// capped returns a share of the 28-day strength at an age in s: no more than all of it
+// up to 28 days. The constants of ACI 209 are rounded and give up to 101.4 % there.
+func capped(share, age float64) float64 {
+	if calc.Over(calc.From(age, "d"), fullAge) {
+		return share
+	}
+	return math.Min(share, 1)
 }
 
 // noteUnreached notes that a curve does not reach a fraction of the strength.

@@ -55,7 +55,7 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID: "factor", Display: &displays.Factor, Rule: "block-out-factor", Label: calc.Text("Factor on the uplift"),
-			Help:  calc.Text("Common practice, for the shake of the poker. Never below 1."),
+			Help:  calc.Text("Common practice, for the shake of the vibrator. Never below 1."),
 			Range: "1 to 5", Why: displays.Engineer, WhyMost: displays.CheckUnit,
 		},
 	},

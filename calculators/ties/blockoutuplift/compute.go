@@ -12,7 +12,7 @@ const (
 	askRating  = calc.Text("What does one strap with its anchor hold? Without the maker's figure no number is given.")
 	noteFloats = calc.Text("It floats. Strap it down before placing, to something that holds {force}.")
 	noteStays  = calc.Text(
-		"Its own weight holds it down by the numbers. Strap it all the same: the poker shakes it loose.",
+		"Its own weight holds it down by the numbers. Strap it all the same: the vibrator shakes it loose.",
 	)
 	noteUneven = calc.Text("The levels differ by {gap}. Brace against the push, or even them out as you place.")
 	noteEven   = calc.Text("Both sides stand at one height. Keep it so while placing.")

@@ -22,6 +22,7 @@ const (
 	noteNone   = calc.Text("By the numbers one way needs no support inside. Set one in the middle all the same.")
 	askRating  = calc.Text("What may one support carry? Now only the board counts.")
 	noteTight  = calc.Text("Supports closer than {limit} leave no room to work. Use a thicker board or place slower.")
+	askNarrow  = calc.Text("The board is {wide} wide and the concrete {core}. What closes and supports the rest?")
 	noteEven   = calc.Text("Keep supports the same distance apart, and the first no farther from the corner.")
 
 	tightest = 8 * 0.0254 // m, closest useful spacing; common practice
@@ -76,6 +77,10 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 	if !in.Has("rating") {
 		r.Note(calc.LevelAsk, calc.At("rating"), askRating)
+	}
+	if wide, core := in.Num("board-wide"), in.Num("core"); calc.Under(wide, core) {
+		r.Note(calc.LevelAsk, calc.At("board-wide"), askNarrow, calc.Amount("wide", wide, &displays.Inches),
+			calc.Amount("core", core, &displays.Inches))
 	}
 	r.Note(calc.LevelNotice, calc.Path{}, noteEven)
 }

@@ -73,6 +73,11 @@ func TestNotes(t *testing.T) {
 		{[]string{"height=12", "width=60"}, noteNone, true},
 		{[]string{"cover=4'", "width=100", "height=80"}, noteNone, false},
 		{[]string{"rating=100"}, noteTight, true},
+		{[]string{"board-wide=9-1/4", "core=12"}, askNarrow, true},
+		{[]string{"board-wide=1", "core=8"}, askNarrow, true},
+		{[]string{"board-wide=7-15/16", "core=8"}, askNarrow, true},
+		{[]string{"board-wide=8", "core=8"}, askNarrow, false},
+		{[]string{"board-wide=9-1/4", "core=8"}, askNarrow, false},
 		{nil, noteTight, false},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)

@@ -141,7 +141,8 @@ var sources = []calc.Source{
 		Author: "ACI Committee 306",
 		Title:  "Cold Weather Concreting, ACI 306R-88",
 		Year:   "1988",
-		Where:  "Table 3.1; sections above 36 in. and fully loaded members",
+		Where: "Table 3.1; sections above 36 in. and fully loaded members; placed no more than 20 F° over the " +
+			"least",
 		Status: calc.Memory,
 	},
 	{

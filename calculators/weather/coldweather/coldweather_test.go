@@ -49,6 +49,21 @@ func TestNotes(t *testing.T) {
 			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("verdict"), res.Notes)
 		}
 	}
+	// 55 °F is the least for 8 in.: 75 °F is the most in the cold, 85 °F draws a caution.
+	for _, c := range []struct {
+		inputs []string
+		want   bool
+	}{
+		{[]string{"concrete=75 °F"}, false},
+		{[]string{"concrete=75.5 °F"}, true},
+		{[]string{"concrete=85 °F"}, true},
+		{[]string{"concrete=85 °F", "air=45 °F"}, false},
+		{[]string{"concrete=71 °F", "section=24 in"}, true},
+	} {
+		if res := calctest.Run(t, Calculator, c.inputs...); calctest.Noted(res, noteWarm) != c.want {
+			t.Errorf("%v: caution on warm concrete is %v", c.inputs, !c.want)
+		}
+	}
 	// Near-freezing concrete: 32 °F under its cover in air of 25 °F.
 	cold := calctest.Run(t, Calculator, "air=25 °F", "surface=32 °F")
 	if cold.Out.Has("uncover") || calctest.Noted(cold, noteAtOnce) || !calctest.Noted(cold, noteInsulated) {

@@ -17,7 +17,10 @@ const (
 		"Under {least}, asked as mixed. A long haul will bring it below {placed}: place it at once.",
 	)
 	noteOverhot = calc.Text("Heated concrete may be at most 90 °F (32 °C). It sets fast and loses its slump.")
-	noteLoaded  = calc.Text(
+	noteWarm    = calc.Text(
+		"Warmer than {most}, 20 F° (11 C°) over the least. Too warm it stiffens early, and cracks as it cools.",
+	)
+	noteLoaded = calc.Text(
 		"No number of days is enough for the full load. The engineer releases it on strength tested in place.",
 	)
 	notePartly = calc.Text("Backfill and floors are load. Ask the engineer before either.")
@@ -34,6 +37,10 @@ const (
 
 // coldFrom is the air temperature below which weather is cold.
 const coldBelowF = 40.0
+
+// mostOver is the most that concrete is placed above the least, in K: 20 F°. Source:
+// ACI 306R, from memory.
+const mostOver = 20 / 1.8
 
 func compute(r *calc.Recorder, in calc.Case) {
 	row := limitsFor(calc.From(in.Num("section"), "in"))
@@ -75,6 +82,9 @@ func putWarm(r *calc.Recorder, in calc.Case, placed, mixed float64) {
 		)
 	case calc.Over(t, calc.SI(90, "°F")):
 		r.Note(calc.LevelNotice, calc.At("concrete"), noteOverhot)
+	}
+	if most := placed + mostOver; calc.Over(t, most) && in.Num("air") <= calc.SI(coldBelowF, "°F") {
+		r.Note(calc.LevelCaution, calc.At("concrete"), noteWarm, calc.Amount("most", most, &displays.TemperatureAtMost))
 	}
 	r.PutChoice("verdict", warmOK)
 }

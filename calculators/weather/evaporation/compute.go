@@ -12,10 +12,16 @@ const (
 		"Fog, break the wind, shade, or cover at once. Start curing as soon as the top is finished. Do not sprinkle " +
 			"water and trowel it in.",
 	)
-	noteCare  = calc.Text("Have fog, covers and a wind break at hand before the next load.")
-	noteSplit = calc.Text("Uno's equation gives {uno} and Menzel's {menzel}. The faster one counts.")
-	noteDew   = calc.Text("Dew falls on the concrete: nothing dries.")
-	noteGrid  = calc.Text(
+	noteCare   = calc.Text("Have fog, covers and a wind break at hand before the next load.")
+	noteSplit  = calc.Text("Uno's equation gives {uno} and Menzel's {menzel}. The faster one counts.")
+	noteDew    = calc.Text("Dew falls on the concrete: nothing dries. The rates below zero are shown as 0.")
+	noteOneDew = calc.Text("By {equation} water condenses on the concrete. That rate is below zero and shown as 0.")
+	noteBlend  = calc.Text(
+		"No document gives a limit for blends. Three quarters of the limit for plain cement is common practice.",
+	)
+	nameUno    = calc.Text("Uno")
+	nameMenzel = calc.Text("Menzel")
+	noteGrid   = calc.Text(
 		"Outside 50 to 104 °F (10 to 40 °C) or above 25 mph (40 km/h) the equations were not compared. Take the rate " +
 			"as a hint.",
 	)
@@ -56,7 +62,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 		weather.VapourPressureFormula,
 		air,
 	)
-	menzel := math.Max(0, r.Use(weather.MenzelUSFormula, e0, ea, humidity, wind))
+	rawMenzel := r.Use(weather.MenzelUSFormula, e0, ea, humidity, wind)
+	menzel := math.Max(0, rawMenzel)
 	limit := calc.SI(rateLimit(in.Choice("mix")), "lb/ft²/h")
 	worst := math.Max(rate, menzel)
 	r.Put("worst", worst)
@@ -79,14 +86,27 @@ func compute(r *calc.Recorder, in calc.Case) {
 		r.Note(calc.LevelNotice, calc.Path{}, noteSplit,
 			calc.Amount("uno", rate, &showRate), calc.Amount("menzel", menzel, &showRate))
 	}
-	if raw < 0 && menzel == 0 {
-		r.Note(calc.LevelNotice, calc.At("humidity"), noteDew)
+	noteCondensing(r, raw, rawMenzel)
+	if in.Choice("mix") == mixBlend {
+		r.Note(calc.LevelNotice, calc.At("mix"), noteBlend)
 	}
 	if t := calc.From(concrete, "°C"); t < 10-calc.Slack || t > 40+calc.Slack ||
 		calc.Over(calc.From(wind, "km/h"), 40.3) {
 		r.Note(calc.LevelNotice, calc.At("concrete"), noteGrid)
 	}
 	putLowWind(r, in)
+}
+
+// noteCondensing notes the rates that are below zero and shown as 0.
+func noteCondensing(r *calc.Recorder, uno, menzel float64) {
+	switch {
+	case uno < 0 && menzel < 0:
+		r.Note(calc.LevelNotice, calc.At("humidity"), noteDew)
+	case uno < 0:
+		r.Note(calc.LevelNotice, calc.At("humidity"), noteOneDew, calc.TextSlot("equation", nameUno))
+	case menzel < 0:
+		r.Note(calc.LevelNotice, calc.At("humidity"), noteOneDew, calc.TextSlot("equation", nameMenzel))
+	}
 }
 
 // putLowWind puts the rate for the wind at the height of the equations. The verdict

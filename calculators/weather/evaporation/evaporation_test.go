@@ -33,6 +33,21 @@ func TestNotes(t *testing.T) {
 	if res := calctest.Run(t, Calculator, "concrete=45 °F", "air=85 °F", "humidity=95%"); res.Out.Num("rate") != 0 {
 		t.Errorf("dew dries: %v", res.Out.Num("rate"))
 	}
+	// No rate below zero is shown as 0 without a note, of one equation or of both.
+	for _, c := range []struct{ concrete, air, humidity string }{
+		{"45 °F", "85 °F", "95%"}, {"60 °F", "80 °F", "50%"}, {"50 °F", "66 °F", "54%"}, {"70 °F", "70 °F", "99%"},
+	} {
+		res := calctest.Run(t, Calculator, "concrete="+c.concrete, "air="+c.air, "humidity="+c.humidity)
+		uno, menzel := res.Out.Num("rate") == 0, res.Out.Num("menzel") == 0
+		if calctest.Noted(res, noteDew) != (uno && menzel) || calctest.Noted(res, noteOneDew) != (uno != menzel) {
+			t.Errorf("%v: Uno %v, Menzel %v, notes %v", c, res.Out.Num("rate"), res.Out.Num("menzel"), res.Notes)
+		}
+	}
+	for mix, want := range map[string]bool{mixPlain: false, mixBlend: true, mixSilica: false} {
+		if calctest.Noted(calctest.Run(t, Calculator, "mix="+mix), noteBlend) != want {
+			t.Errorf("mix %s: note on the limit of blends is %v", mix, !want)
+		}
+	}
 	// ACI 305R-99, table 2.1.5 (from memory): 0.2 lb/ft²/h. Uno gives 0.19 and
 	// Menzel 0.22: the faster one decides.
 	res := calctest.Run(t, Calculator, "concrete=105 °F", "air=95 °F", "humidity=85%", "wind=10 mph")

@@ -135,8 +135,8 @@ var outputs = []calc.Field{
 	{ID: "limit", Kind: calc.Number, Display: &displays.Minutes, Label: calc.Text("Limit that counts")},
 	{ID: "turns-limit", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("Turns allowed")},
 	{ID: "turns-left", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("Turns left")},
-	{ID: "speed", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("Sets, against 70 °F (21 °C)"),
-		Help: calc.Text("So many times as fast, by the rule of thumb.")},
+	{ID: "speed", Kind: calc.Number, Display: &displays.Tenths, Label: calc.Text("Speed of set, 1 at 70 °F"),
+		Help: calc.Text("Rule of thumb. 2: it sets in half the time it takes at 70 °F (21 °C).")},
 	{ID: "spare", Kind: calc.Number, Display: &weather.ShowDrop, Label: calc.Text("Below the hottest allowed by")},
 }
 
