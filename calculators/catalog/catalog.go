@@ -22,6 +22,7 @@ import (
 	"coursebook/calculators/placing/lasttruck"
 	"coursebook/calculators/placing/pourtime"
 	"coursebook/calculators/placing/pumpline"
+	"coursebook/calculators/placing/pumpsetup"
 	"coursebook/calculators/placing/rateofrise"
 	"coursebook/calculators/placing/slumpcheck"
 	"coursebook/calculators/placing/truckspacing"
@@ -69,6 +70,7 @@ func All() []*calc.Calculator {
 		slumpcheck.Calculator,
 		wateradded.Calculator,
 		pumpline.Calculator,
+		pumpsetup.Calculator,
 		// consolidation
 		vibrator.Calculator,
 		batterypacks.Calculator,

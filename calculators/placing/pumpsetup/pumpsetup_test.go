@@ -1,0 +1,115 @@
+package pumpsetup
+
+import (
+	"math"
+	"strconv"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+)
+
+// Load, soil report, end hose and voltage have no usual value. Without the load
+// there is no pad, without the hose no ring, without the voltage the widest
+// distance.
+func TestTheMachineIsAsked(t *testing.T) {
+	for _, f := range Calculator.In {
+		switch f.ID {
+		case "load", "report", "pad", "hose", "kv", "asked", "wire-asked":
+			if f.Usual != "" {
+				t.Errorf("%s has the usual value %q", f.ID, f.Usual)
+			}
+		}
+	}
+	res := calctest.RunNotes(t, Calculator, []calc.Text{noteKV, askHose, noteTable, askLoad})
+	for _, id := range []string{"pad-side", "pad-area", "ring", "own", "crane"} {
+		if res.Out.Has(id) {
+			t.Errorf("%s without its input", id)
+		}
+	}
+	calctest.NearBy(t, "unknown voltage", res.Out.Num("wire-distance"), calc.SI(unknown, "ft"), 1e-12)
+}
+
+// The distance from a power line never gets smaller with the voltage, is never
+// less than the crane table or than what is asked, and never more than that of an
+// unknown voltage unless more is asked.
+func TestWire(t *testing.T) {
+	last := 0.0
+	for kV := 1; kV <= 1000; kV++ {
+		typed := "kv=" + strconv.Itoa(kV)
+		res := calctest.Run(t, Calculator, typed)
+		d := res.Out.Num("wire-distance")
+		if d < last || d < res.Out.Num("crane") || calc.Over(d, calc.SI(unknown, "ft")) {
+			t.Fatalf("%s: %v m after %v m, crane %v m", typed, d, last, res.Out.Num("crane"))
+		}
+		last = d
+	}
+	calctest.NearBy(t, "asked", calctest.Run(t, Calculator, "kv=13", "wire-asked=60 ft").Out.Num("wire-distance"),
+		calc.SI(60, "ft"), 1e-12)
+	calctest.NearBy(t, "less asked", calctest.Run(t, Calculator, "kv=13", "wire-asked=5 ft").Out.Num("wire-distance"),
+		calc.SI(20, "ft"), 1e-12)
+	over := calctest.Run(t, Calculator, "kv=1100")
+	if over.Out.Has("wire-distance") || !calctest.Noted(over, noteOver) {
+		t.Error("a distance above the voltages of the table")
+	}
+	if calctest.Run(t, Calculator, "wire=no").Out.Has("wire-distance") {
+		t.Error("a distance from no line")
+	}
+}
+
+// The setback is never less than the cut is deep, nor than what is asked.
+func TestSetback(t *testing.T) {
+	for _, ground := range []string{clay, sand, gravel, loose} {
+		for depth := 0; depth <= 20; depth++ {
+			res := calctest.Run(t, Calculator, "ground="+ground, "depth="+strconv.Itoa(depth)+" ft")
+			back := calc.From(res.Out.Num("setback"), "ft")
+			if back < float64(depth)-1e-9 {
+				t.Errorf("%s, %d ft deep: %v ft", ground, depth, back)
+			}
+			if calctest.Noted(res, noteLoose) != (ground != clay && depth > 0) {
+				t.Errorf("%s, %d ft deep: %v", ground, depth, res.Notes)
+			}
+		}
+	}
+}
+
+// A pad of the computed side carries the load, one a little smaller does not.
+// More load or softer ground never makes the pad smaller.
+func TestPad(t *testing.T) {
+	number := func(x float64) string { return strconv.FormatFloat(x, 'g', -1, 64) }
+	last := 0.0
+	for load := 5000.0; load <= 100000; load += 5000 {
+		for _, psf := range []float64{1000, 1500, 3000} {
+			job := []string{"load=" + number(load) + " lbf", "report=" + number(psf) + " psf"}
+			side := calc.From(calctest.Run(t, Calculator, job...).Out.Num("pad-side"), "in")
+			fits := calctest.Run(t, Calculator, append(job, "pad="+number(side)+" in")...)
+			tight := calctest.Run(t, Calculator, append(job, "pad="+number(side*0.999)+" in")...)
+			if fits.Out.Choice("own") != carries || calctest.Noted(fits, noteSmall) {
+				t.Errorf("%v: a pad of %v in. is %s", job, side, fits.Out.Choice("own"))
+			}
+			if tight.Out.Choice("own") != small || !calctest.Noted(tight, noteSmall) {
+				t.Errorf("%v: a smaller pad is %s", job, tight.Out.Choice("own"))
+			}
+		}
+		side := calctest.Run(t, Calculator, "load="+number(load)+" lbf").Out.Num("pad-side")
+		if side <= last {
+			t.Errorf("%v lbf: %v m after %v m", load, side, last)
+		}
+		last = side
+	}
+	soft := calctest.Run(t, Calculator, "load=20000 lbf", "ground="+clay).Out.Num("pad-side")
+	hard := calctest.Run(t, Calculator, "load=20000 lbf", "ground="+gravel).Out.Num("pad-side")
+	calctest.NearBy(t, "clay and gravel", soft/hard, math.Sqrt2, 1e-12)
+}
+
+// Wet, loose and filled ground has no table value: no pad until a report gives one.
+func TestFill(t *testing.T) {
+	res := calctest.Run(t, Calculator, "ground=loose", "load=20000 lbf", "pad=48 in")
+	if res.Out.Has("pad-side") || res.Out.Has("soil") || res.Out.Has("own") || !calctest.Noted(res, noteFill) {
+		t.Error("a pad on fill without a report")
+	}
+	res = calctest.Run(t, Calculator, "ground=loose", "load=20000 lbf", "report=800 psf")
+	if !res.Out.Has("pad-side") || calctest.Noted(res, noteFill) || calctest.Noted(res, noteTable) {
+		t.Error("no pad on fill with a report")
+	}
+}
