@@ -1,0 +1,433 @@
+package main
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+	"testing"
+
+	"coursebook/calculators/bracing/handsoff"
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+	"coursebook/calculators/consolidation/vibrator"
+	"coursebook/calculators/geometry/wallvolume"
+	"coursebook/calculators/placing/lasttruck"
+	"coursebook/calculators/placing/pourtime"
+	"coursebook/calculators/placing/rateofrise"
+	"coursebook/calculators/placing/truckspacing"
+)
+
+// pourInputs are the invented figures of a worked pour.
+type pourInputs struct {
+	concrete, air string
+	window        string  // setting window of the mix, as the plant gives it
+	late          float64 // delay of the third truck, s
+}
+
+// The two days of the page pour-clock. Both have the job, the crew and the pump of jobInputs.
+var (
+	goodDay = pourInputs{concrete: "70 °F", air: "72 °F", window: "120 min"}
+	badDay  = pourInputs{concrete: "88 °F", air: "90 °F", window: "90 min", late: 45 * minute}
+)
+
+const minute = 60.0
+
+// The job: a loop of eight corners and one curve, nine hands with three heads.
+const (
+	jobRun      = "140 ft"
+	jobHeight   = "9 ft"
+	jobLoad     = "7 yd3"
+	pumpRate    = "15 yd3/h"
+	pumpMoving  = "75 %"
+	crewStart   = "6:30"
+	crewSetUp   = "90 min"
+	crewCleanUp = "90 min"
+	plantLead   = "50 min" // from a call to the hopper
+	liftDepth   = 2        // ft
+	wallHeight  = 9        // ft
+	loadVolume  = 7        // yd³
+	rateWithAll = 15 * 0.75
+)
+
+// Minutes of the morning from the crew's start, as the pages of the stage plan them.
+const (
+	pumpComes  = 15 * minute
+	wallWalked = 50 * minute
+	talkBegins = 60 * minute
+	firstTest  = -10 * minute // from the first concrete
+)
+
+// workedPour is a pour worked out by the calculators. Times are in s after midnight, unless
+// named otherwise.
+type workedPour struct {
+	net, order, loads          float64 // yd³; loads as a number
+	start, first, last, done   float64
+	spacing, ageFirst, ageLast float64 // s
+	heads, withSpare           float64
+	lift, returnAge, spare     float64 // s; lift is the time of one pass of full depth
+	verdict                    string
+	lifts                      int
+	set, allowed               float64 // s
+	sides                      []calc.Case
+	callBy                     float64
+	callOrder                  float64 // yd³
+	late                       float64
+	thirdTruck                 float64
+	concrete, air, window      string
+}
+
+// workPour works out a day of the invented job.
+func workPour(t *testing.T, day pourInputs) workedPour {
+	t.Helper()
+	w := workedPour{late: day.late, concrete: day.concrete, air: day.air, window: day.window}
+	volume := []string{"runs=" + jobRun + " | " + jobHeight, "openings=36 in | 48 in | 3", "block-outs=",
+		"measured=centre", "waste=10 %", "core=8 in"}
+	w.net = numberOf(t, wallvolume.Calculator, "net-yd", "yd³", volume...)
+	w.order = numberOf(t, wallvolume.Calculator, "order-yd", "yd³", volume...)
+
+	clock := calctest.Run(t, pourtime.Calculator, "volume="+yards(w.net), "rate="+pumpRate, "moving="+pumpMoving,
+		"start="+crewStart, "set-up="+crewSetUp, "clean-up="+crewCleanUp, "crew=9", "before=")
+	at := func(event string) float64 {
+		for _, row := range clock.Out.Rows("clock") {
+			if row.Choice("event") == event {
+				return row.Num("time")
+			}
+		}
+		t.Fatalf("pour-time has no event %s", event)
+		return 0
+	}
+	w.start, w.first = at("start"), at("first")
+	w.last, w.done = at("last")+w.late, at("finish")+w.late
+
+	trucks := []string{"order=" + yards(w.order), "truck=" + jobLoad, fmt.Sprintf("rate=%v yd3/h", rateWithAll)}
+	w.loads = numberOf(t, truckspacing.Calculator, "loads", "", trucks...)
+	w.spacing = numberOf(t, truckspacing.Calculator, "spacing", "", trucks...)
+	w.ageFirst = numberOf(t, truckspacing.Calculator, "age-first", "", trucks...)
+	w.ageLast = numberOf(t, truckspacing.Calculator, "age-last", "", trucks...)
+	w.thirdTruck = w.first + 2*w.spacing
+
+	heads := []string{jobLength, "core=8 in", "pump=" + pumpRate}
+	w.heads = numberOf(t, vibrator.Calculator, "vibrators", "", heads...)
+	w.withSpare = numberOf(t, vibrator.Calculator, "with-spare", "", heads...)
+
+	rise := calctest.Run(t, rateofrise.Calculator, jobLength, "core=8 in", "height="+jobHeight, "lift=2 ft",
+		"rate="+pumpRate, "moving="+pumpMoving, "window="+day.window, fmt.Sprintf("age=%v min", (w.ageLast+w.late)/minute))
+	w.lift, w.returnAge, w.spare = rise.Out.Num("loop-time"), rise.Out.Num("return-age"), rise.Out.Num("spare")
+	w.verdict, w.lifts = rise.Out.Choice("verdict"), int(rise.Out.Num("lifts"))
+
+	w.callOrder, w.callBy = lastTruck(t, w)
+	w.set, w.allowed, w.sides = handsOff(t, w)
+	return w
+}
+
+// lastTruck returns the order in yd³ and the time of the call, made when the third lift
+// begins, with the third and the fourth load on the road.
+func lastTruck(t *testing.T, w workedPour) (order, by float64) {
+	t.Helper()
+	open := wallHeight - 2*liftDepth
+	r := calctest.Run(t, lasttruck.Calculator,
+		fmt.Sprintf("walls=%s | 8 in | %d ft", jobRun, open), "waste=10 %",
+		fmt.Sprintf("drums=%d yd3 | full; %d yd3 | full", loadVolume, loadVolume),
+		"needed="+clockTime(w.first+4*w.spacing+w.late), "lead="+plantLead, "now="+clockTime(w.liftStart(3)))
+	return r.Out.Num("order-yd") / calc.SI(1, "yd³"), r.Out.Num("call-by")
+}
+
+// handsOff returns initial set, the time allowed after the last concrete, and the rows of
+// the four sides of the house. The last pass fills them one after the other. The first
+// load of each side is the first truck.
+func handsOff(t *testing.T, w workedPour) (set, allowed float64, sides []calc.Case) {
+	t.Helper()
+	begin := w.liftStart(w.lifts)
+	walls := ""
+	for i := range 4 {
+		if i > 0 {
+			walls += "; "
+		}
+		full := begin + (w.last-begin)*float64(i+1)/4
+		walls += fmt.Sprintf("%d | %s | %s", i+1, clockTime(w.first-w.ageFirst), clockTime(full))
+	}
+	r := calctest.Run(t, handsoff.Calculator, "walls="+walls, "concrete="+w.concrete, "air="+w.air)
+	return r.Out.Num("set"), r.Out.Num("allowed"), r.Out.Rows("lines")
+}
+
+// liftStart returns when a lift begins. From the third truck on all is late by its delay.
+func (w workedPour) liftStart(n int) float64 {
+	at := w.first + float64(n-1)*w.lift
+	if at > w.thirdTruck {
+		at += w.late
+	}
+	return at
+}
+
+// truck returns when a load is batched and reaches the hopper, and when its drum is empty.
+func (w workedPour) truck(n int) (batched, hopper, empty float64) {
+	hopper = w.first + float64(n-1)*w.spacing
+	if n >= 3 {
+		hopper += w.late
+	}
+	return hopper - w.ageFirst, hopper, math.Min(hopper+w.spacing, w.last)
+}
+
+// pourWords are the words of the tables of pour-clock.
+var pourWords = map[string]map[string]string{
+	"en": {
+		"what": "What", "plan": "Plan", "bad": "Bad day", "concrete": "Concrete, air",
+		"net": "Concrete in the wall", "order": "Ordered, with waste", "loads": "Loads of 7 yd³",
+		"spacing": "One truck every", "heads": "Heads that run, spare", "lift": "One pass of 2 ft",
+		"rise": "Rise, by the pass", "window": "Setting window, from the plant",
+		"age": "Age when the hose is back", "verdict": "Next lift", "set": "Initial set, earliest",
+		"allowed": "Allowed after the last concrete", "form": "Form pressure",
+		"unchecked": "not checked: no rating entered",
+		"in-time":   "back in time", "too-late": "too late, test every face", "too-fast": "too fast",
+		"start": "Crew starts. Walk the wall, prove the strings", "pump": "Pump comes. Wires first",
+		"batched1": "First load is batched", "walked": "Wall released", "talk": "Crew talk",
+		"ticket": "First ticket, slump test, prime", "first": "\"Pump\". Lift 1 begins",
+		"second": "\"Second lift\". Lift 2 begins", "liftN": "Lift %d begins",
+		"waits": "Third truck is due and is not here. Level off, call, test the oldest face",
+		"comes": "Third truck comes. Nobody catches up", "last-lift": "Last lift begins",
+		"call": "Latest call for the last truck, %s", "full": "Wall full, tops struck off", "done": "Washed out, clean, signed",
+		"pull": "Straighten: corners locked, then curve and strings", "sooner": "First hands off", "final": "Last hands off",
+		"load": "Load", "batched": "batched", "hopper": "at the hopper", "empty": "empty",
+		"side": "Side", "off": "hands off", "side1": "Front, with the curve", "side2": "Right", "side3": "Back",
+		"side4": "Left", "lastconcrete": "Last concrete",
+		"last": "after the last concrete", "setrule": "initial set of the first load",
+		"after": "after it is full", "early": "begin between rounds", "between": "between rounds only",
+		"straighten": "straighten it", "by": "decided by",
+	},
+	"es": {
+		"what": "Qué", "plan": "Plan", "bad": "Día malo", "concrete": "Concreto, aire",
+		"net": "Concreto en el muro", "order": "Pedido, con desperdicio", "loads": "Cargas de 7 yd³",
+		"spacing": "Un camión cada", "heads": "Cabezas que vibran, repuesto", "lift": "Una vuelta de 2 ft",
+		"rise": "Subida, según la vuelta", "window": "Tiempo de fraguado, según la planta",
+		"age": "Edad cuando vuelve la manguera", "verdict": "Capa que sigue", "set": "Fraguado inicial, lo más pronto",
+		"allowed": "Permitido después del último concreto", "form": "Presión en la forma",
+		"unchecked": "sin revisar: no se dio la capacidad",
+		"in-time":   "vuelve a tiempo", "too-late": "tarde, pruebe cada cara", "too-fast": "muy rápido",
+		"start": "Empieza la cuadrilla. Recorrer el muro, probar los hilos", "pump": "Llega la bomba. Primero los cables",
+		"batched1": "Se carga el primer camión", "walked": "Muro liberado", "talk": "Plática",
+		"ticket": "Primer boleto, revenimiento, cebado", "first": "\"Bombee\". Empieza la capa 1",
+		"second": "\"Segunda capa\". Empieza la capa 2", "liftN": "Empieza la capa %d",
+		"waits": "Le toca al tercer camión y no está. Nivele, llame, pruebe la cara más vieja",
+		"comes": "Llega el tercer camión. Nadie se apura", "last-lift": "Empieza la última capa",
+		"call": "A más tardar: llame al último camión, %s", "full": "Muro lleno, enrasado", "done": "Lavado, limpio, firmado",
+		"pull": "Enderezar: esquinas trabadas, luego curva e hilos", "sooner": "Primer lado que nadie toca", "final": "Último lado que nadie toca",
+		"load": "Carga", "batched": "hora de carga", "hopper": "en la tolva", "empty": "vacío",
+		"side": "Lado", "off": "nadie toca", "side1": "Frente, con la curva", "side2": "Derecho", "side3": "Atrás",
+		"side4": "Izquierdo", "lastconcrete": "Último concreto",
+		"last": "después del último concreto", "setrule": "fraguado de la primera carga",
+		"after": "ya lleno", "early": "empezar entre vueltas", "between": "solo entre vueltas",
+		"straighten": "se endereza", "by": "decide",
+	},
+}
+
+func init() {
+	heading := func(en, es string) map[string]string { return map[string]string{"en": en, "es": es} }
+	workedTables = append(workedTables,
+		workedTable{"pour-clock", heading("The numbers", "Los números"), pourNumbers},
+		workedTable{"pour-clock", heading("The clock", "El reloj"), pourClock},
+		workedTable{"pour-clock", heading("The trucks", "Los camiones"), pourTrucks},
+		workedTable{"pour-clock", heading("Hands off, side by side", "Nadie toca, lado por lado"), pourSides},
+	)
+}
+
+func pourNumbers(t *testing.T, lang string) [][]string {
+	say := pourWords[lang]
+	rows := [][]string{{say["what"], say["plan"], say["bad"]}}
+	days := []workedPour{workPour(t, goodDay), workPour(t, badDay)}
+	add := func(name string, cell func(w workedPour) string) {
+		rows = append(rows, []string{say[name], cell(days[0]), cell(days[1])})
+	}
+	add("concrete", func(w workedPour) string { return w.concrete + ", " + w.air })
+	add("net", func(w workedPour) string { return tenth(w.net) + " yd³" })
+	add("order", func(w workedPour) string { return tenth(w.order) + " yd³" })
+	add("loads", func(w workedPour) string { return strconv.Itoa(int(w.loads)) })
+	add("spacing", func(w workedPour) string { return minutes(w.spacing) })
+	add("heads", func(w workedPour) string { return fmt.Sprintf("%v + %v", w.heads, w.withSpare-w.heads) })
+	add("lift", func(w workedPour) string { return minutes(w.lift) })
+	add("rise", func(w workedPour) string { return tenth(liftDepth/(w.lift/3600)) + " ft/h" })
+	add("window", func(w workedPour) string { return w.window })
+	add("age", func(w workedPour) string { return minutes(w.returnAge) })
+	add("verdict", func(w workedPour) string { return say[verdictWord(t, w.verdict)] })
+	add("set", func(w workedPour) string { return tenth(w.set/3600) + " h" })
+	add("allowed", func(w workedPour) string { return minutes(w.allowed) })
+	add("form", func(workedPour) string { return say["unchecked"] })
+	return rows
+}
+
+// verdictWord returns the key in pourWords of a verdict of rate-of-rise.
+func verdictWord(t *testing.T, id string) string {
+	t.Helper()
+	keys := []string{"in-time", "too-late", "too-fast"}
+	for i, o := range rateofrise.Calculator.Out[0].Options[:len(keys)] {
+		if o.ID == id {
+			return keys[i]
+		}
+	}
+	t.Fatalf("rate-of-rise has the verdict %q, which the worked pour has no word for", id)
+	return ""
+}
+
+func pourClock(t *testing.T, lang string) [][]string {
+	say := pourWords[lang]
+	good, bad := workPour(t, goodDay), workPour(t, badDay)
+	type event struct {
+		text      string
+		good, bad float64 // 0 if the day has no such event
+	}
+	var events []event
+	add := func(text string, at func(w workedPour) float64) {
+		events = append(events, event{text, at(good), at(bad)})
+	}
+	add(say["start"], func(w workedPour) float64 { return w.start })
+	add(say["pump"], func(w workedPour) float64 { return w.start + pumpComes })
+	add(say["walked"], func(w workedPour) float64 { return w.start + wallWalked })
+	add(say["batched1"], func(w workedPour) float64 { return w.first - w.ageFirst })
+	add(say["talk"], func(w workedPour) float64 { return w.start + talkBegins })
+	add(say["ticket"], func(w workedPour) float64 { return w.first + firstTest })
+	add(say["first"], func(w workedPour) float64 { return w.first })
+	add(say["second"], func(w workedPour) float64 { return w.liftStart(2) })
+	for n := 3; n < good.lifts; n++ {
+		add(fmt.Sprintf(say["liftN"], n), func(w workedPour) float64 { return w.liftStart(n) })
+	}
+	events = append(events, event{say["waits"], 0, bad.thirdTruck}, event{say["comes"], 0, bad.thirdTruck + bad.late})
+	add(fmt.Sprintf(say["call"], tenth(good.callOrder)+" yd³"), func(w workedPour) float64 { return early(w.callBy) })
+	add(say["last-lift"], func(w workedPour) float64 { return w.liftStart(w.lifts) })
+	add(say["full"], func(w workedPour) float64 { return w.last })
+	add(say["pull"], func(w workedPour) float64 {
+		if w.sides[0].Choice("plan") == "after" {
+			return w.last
+		}
+		return w.liftStart(2)
+	})
+	add(say["sooner"], func(w workedPour) float64 { return early(sideTimes(w)[0]) })
+	add(say["final"], func(w workedPour) float64 { return early(sideTimes(w)[3]) })
+	add(say["done"], func(w workedPour) float64 { return w.done })
+	if good.callOrder != bad.callOrder {
+		t.Error("the two days call different last loads, and the page names one")
+	}
+	when := func(e event) float64 {
+		if e.good == 0 {
+			return e.bad
+		}
+		return e.good
+	}
+	slices.SortStableFunc(events, func(a, b event) int { return cmp.Compare(when(a), when(b)) })
+	rows := [][]string{{say["plan"], say["bad"], say["what"]}}
+	for _, e := range events {
+		rows = append(rows, []string{fiveMinutes(e.good), fiveMinutes(e.bad), e.text})
+	}
+	return rows
+}
+
+// sideTimes returns the times of hands off of the sides, in order.
+func sideTimes(w workedPour) []float64 {
+	var times []float64
+	for _, s := range w.sides {
+		times = append(times, s.Num("off"))
+	}
+	slices.Sort(times)
+	return times
+}
+
+func pourTrucks(t *testing.T, lang string) [][]string {
+	say := pourWords[lang]
+	good, bad := workPour(t, goodDay), workPour(t, badDay)
+	rows := [][]string{{say["load"]}}
+	for _, day := range []string{"plan", "bad"} {
+		for _, what := range []string{"batched", "hopper", "empty"} {
+			rows[0] = append(rows[0], say[day]+": "+say[what])
+		}
+	}
+	for n := 1; n <= int(good.loads); n++ {
+		row := []string{strconv.Itoa(n)}
+		for _, w := range []workedPour{good, bad} {
+			batched, hopper, empty := w.truck(n)
+			row = append(row, fiveMinutes(batched), fiveMinutes(hopper), fiveMinutes(empty))
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+func pourSides(t *testing.T, lang string) [][]string {
+	say := pourWords[lang]
+	rules := map[string]string{"last": say["last"], "set": say["setrule"]}
+	good, bad := workPour(t, goodDay), workPour(t, badDay)
+	rows := [][]string{{say["side"]}}
+	for _, day := range []string{"plan", "bad"} {
+		rows[0] = append(rows[0], say[day]+": "+say["off"], say["by"], say["straighten"])
+	}
+	for i := range good.sides {
+		row := []string{say["side"+strconv.Itoa(i+1)]}
+		for _, w := range []workedPour{good, bad} {
+			side := w.sides[i]
+			rule, plan := rules[side.Choice("rule")], say[side.Choice("plan")]
+			if rule == "" || plan == "" {
+				t.Fatalf("hands-off answers %s, %s, which the worked pour has no words for", side.Choice("rule"),
+					side.Choice("plan"))
+			}
+			row = append(row, fiveMinutes(early(side.Num("off"))), rule, plan)
+		}
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+// TestWorkedPour checks what the text around the tables says of the two days.
+func TestWorkedPour(t *testing.T) {
+	good, bad := workPour(t, goodDay), workPour(t, badDay)
+	if verdictWord(t, good.verdict) != "in-time" || verdictWord(t, bad.verdict) != "too-late" {
+		t.Errorf("next lift: %s and %s, not in time and too late", good.verdict, bad.verdict)
+	}
+	if good.heads > 3 {
+		t.Errorf("%v heads, and nine hands have three", good.heads)
+	}
+	if good.ageLast > 90*minute {
+		t.Errorf("the last concrete of a truck is %v min old, over 90", good.ageLast/minute)
+	}
+	if off := sideTimes(bad)[0]; off <= bad.liftStart(3) || off >= bad.thirdTruck+bad.late {
+		t.Errorf("bad day: hands off at %s is not between the second lift and the late truck", clockTime(off))
+	}
+	for i := range good.sides {
+		if p := good.sides[i].Choice("plan"); p != "after" {
+			t.Errorf("plan, side %d: straighten it %s, not after it is full", i+1, p)
+		}
+		if p := bad.sides[i].Choice("plan"); p != "between" {
+			t.Errorf("bad day, side %d: straighten it %s, not between rounds only", i+1, p)
+		}
+	}
+	if good.callBy <= good.liftStart(3) {
+		t.Errorf("the last truck must be called by %s, before the third lift begins", clockTime(good.callBy))
+	}
+	if bad.last-good.last != bad.late || bad.thirdTruck != good.thirdTruck {
+		t.Error("the late truck does not delay the end by as much")
+	}
+}
+
+func yards(v float64) string { return strconv.FormatFloat(v, 'f', 4, 64) + " yd3" }
+
+func tenth(v float64) string { return strconv.FormatFloat(v, 'f', 1, 64) }
+
+// minutes writes a duration in s, to five minutes.
+func minutes(s float64) string {
+	return strconv.Itoa(int(math.Round(s/(5*minute)))*5) + " min"
+}
+
+// clockTime writes a time of day for an input.
+func clockTime(s float64) string {
+	m := int(math.Round(s / minute))
+	return fmt.Sprintf("%d:%02d", m/60, m%60)
+}
+
+// fiveMinutes writes a time of day to the nearest five minutes; 0 is a dash.
+func fiveMinutes(s float64) string {
+	if s == 0 {
+		return "–"
+	}
+	return clockTime(math.Round(s/(5*minute)) * 5 * minute)
+}
+
+// early returns a time of day down to five minutes, for a time that may not be passed.
+func early(s float64) float64 { return math.Floor(s/(5*minute)) * 5 * minute }
