@@ -9,6 +9,7 @@ var (
 	varBatched  = minutesVar("t_b", calc.Text("first load batched, minutes after midnight"))
 )
 
+// minutesVar returns a variable of a formula that is a time in minutes.
 func minutesVar(symbol string, meaning calc.Text) calc.Var {
 	return calc.Var{Symbol: symbol, Meaning: meaning, Unit: "min"}
 }

@@ -21,7 +21,7 @@ type Reading struct {
 // Stiff reports whether the concrete has stiffened.
 func Stiff(in calc.Case) bool { return in.Choice("concrete") == "stiff" }
 
-// Name returns the name of the brace, or the number of its row.
+// Name returns the name of the brace, or the number of its row if it has none.
 func (l Reading) Name() string {
 	if name := l.Row.Text("name"); name != "" {
 		return name
@@ -29,8 +29,9 @@ func (l Reading) Name() string {
 	return strconv.Itoa(l.Nr)
 }
 
-// MoveOf returns the direction in which the wall must move, seen from the string:
-// an ID of MoveOptions.
+// MoveOf returns the direction in which the wall must move, seen from the string,
+// as an ID of MoveOptions: stay within the tolerance, toward if it is too far from
+// the string, otherwise away.
 func MoveOf(l Reading) string {
 	switch {
 	case l.Within:
@@ -41,10 +42,11 @@ func MoveOf(l Reading) string {
 	return "away"
 }
 
-// SeenFromBrace converts a movement seen from the string into the movement seen
-// from the brace and the direction of turning. With the string on the brace
-// side the two movements agree; with the string on the other side they are
-// opposite. A shorter brace pulls the wall toward itself.
+// SeenFromBrace converts a movement seen from the string (stay, toward, away) into
+// the movement seen from the brace and the turning: leave, shorten or lengthen.
+// side is where the string is: brace, or any other for the far side. With the
+// string on the brace side the two movements agree; otherwise they are opposite. A
+// shorter brace pulls the wall toward itself.
 func SeenFromBrace(move, side string) (seen, turn string) {
 	if move == "stay" {
 		return "stay", "leave"

@@ -65,6 +65,6 @@ const (
 	MostSlope  = 60
 )
 
-// Exceeds reports whether x exceeds a limit by more than rounding. A reading equal
-// to the tolerance is within it.
+// Exceeds reports whether x exceeds a limit, in the same unit, by more than
+// rounding. A reading equal to the tolerance is within it.
 func Exceeds(x, limit float64) bool { return x > limit+calc.Slack }

@@ -349,7 +349,8 @@ func ForceEnd(aspect float64) float64 {
 	return endShare * between(endAspect, endForce, aspect)
 }
 
-// between interpolates a table linearly.
+// between returns the value at x by linear interpolation in a table, at in rising
+// order. Beyond an end it returns the value of that end.
 func between(at, value []float64, x float64) float64 {
 	if x <= at[0] {
 		return value[0]

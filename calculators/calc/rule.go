@@ -52,6 +52,8 @@ func (f Field) RuleProblem(amount string) string {
 // RuleFields calls each for every input and column whose default value is a house rule.
 func (c *Calculator) RuleFields(each func(Field)) { ruleFields(c.In, each) }
 
+// ruleFields calls each for every field and column of fields whose default value
+// is a house rule.
 func ruleFields(fields []Field, each func(Field)) {
 	for _, f := range fields {
 		if f.Rule != "" {

@@ -19,11 +19,13 @@ var us = quantity.Style{System: quantity.US}
 // Styles are the styles that readers may choose.
 var styles = []quantity.Style{us, {System: quantity.Metric}, {System: quantity.Metric, Mark: quantity.Comma}}
 
-// Check runs every check on one calculator: the declaration, the default case,
-// the expressions, random inputs within the limits, the printed texts and
-// tables, and the published values. The published values are checked without house
-// rules, so that each row must type the inputs that a rule could fill. The test of the
-// catalog calls it for each calculator.
+// Check runs every check on one calculator: the declaration, the default case, the
+// expressions, random inputs within the limits, the printed texts and tables, and
+// the published values. It reports each difference as an error of the test, and
+// returns the counts; they are zero if the declaration has a mistake. The
+// published values are checked without house rules, so that each row must type the
+// inputs that a rule could fill. The test of the catalog calls it for each
+// calculator.
 func Check(t *testing.T, declared *calc.Calculator) Tally {
 	t.Helper()
 	declared.RuleFields(func(f calc.Field) {
@@ -128,6 +130,8 @@ func expressions(t *testing.T, c *calc.Calculator) int {
 	return len(c.Formulas)
 }
 
+// point returns random values of a formula's variables, in the order of Vars and
+// by symbol, in their units: 0.14 to 55, angles 5° to 85°.
 func point(rnd *rand.Rand, f *calc.Formula) ([]float64, map[string]float64) {
 	v := make([]float64, len(f.Vars))
 	vars := map[string]float64{}
@@ -141,8 +145,9 @@ func point(rnd *rand.Rand, f *calc.Formula) ([]float64, map[string]float64) {
 	return v, vars
 }
 
-// coherent compares the expression in US units with the function in SI units,
-// for formulas with variables in both.
+// coherent reports an error if the expression in US units differs from got, the
+// result of the function for the values v in SI units. It does nothing for a
+// formula with units of one system only.
 func coherent(t *testing.T, c *calc.Calculator, f *calc.Formula, tree *expression.Node, v []float64, got float64) {
 	if f.Result.US == "" {
 		return

@@ -15,8 +15,8 @@ type NoteCase struct {
 	Want   bool
 }
 
-// CheckNotes runs a calculator for each case and checks that the note is
-// present or absent.
+// CheckNotes runs a calculator for each case and reports an error if the note is
+// not present or absent as the case wants.
 func CheckNotes(t *testing.T, c *calc.Calculator, cases []NoteCase) {
 	t.Helper()
 	for _, k := range cases {
@@ -34,8 +34,8 @@ type NotesCase struct {
 	Want   []calc.Text
 }
 
-// CheckNotesAmong runs a calculator for each case and checks that, of all, only
-// the wanted notes are present.
+// CheckNotesAmong runs a calculator for each case and reports an error for each
+// note of all that is present and not wanted, or wanted and not present.
 func CheckNotesAmong(t *testing.T, c *calc.Calculator, all []calc.Text, cases []NotesCase) {
 	t.Helper()
 	for _, k := range cases {
@@ -48,7 +48,8 @@ func CheckNotesAmong(t *testing.T, c *calc.Calculator, all []calc.Text, cases []
 	}
 }
 
-// RunNotes runs a calculator and checks for exactly these notes, in this order.
+// RunNotes runs a calculator and returns its result. It reports an error unless
+// the notes are exactly want, in this order.
 func RunNotes(t *testing.T, c *calc.Calculator, want []calc.Text, inputs ...string) calc.Result {
 	t.Helper()
 	res := Run(t, c, inputs...)
@@ -62,8 +63,8 @@ func RunNotes(t *testing.T, c *calc.Calculator, want []calc.Text, inputs ...stri
 	return res
 }
 
-// Refused checks that a calculator refuses some inputs, with its last note at a
-// path.
+// Refused reports an error unless the calculator refuses the inputs, with its last
+// note at the path at.
 func Refused(t *testing.T, c *calc.Calculator, at string, inputs ...string) {
 	t.Helper()
 	res := Run(t, c, inputs...)

@@ -37,6 +37,8 @@ func printed(t *testing.T, c *calc.Calculator) {
 	}
 }
 
+// shortSentences reports an error for each sentence of a text with more than
+// mostWords words.
 func shortSentences(t *testing.T, what string, text calc.Text) {
 	t.Helper()
 	for _, sentence := range strings.Split(text.EN(), ". ") {
@@ -46,7 +48,8 @@ func shortSentences(t *testing.T, what string, text calc.Text) {
 	}
 }
 
-// tableCells checks that a table fits a page and has a value in every cell.
+// tableCells reports an error if a table does not fit a page or a cell has no
+// value.
 func tableCells(t *testing.T, c *calc.Calculator, table calc.Table, sys quantity.System) {
 	t.Helper()
 	down, across := axis(table.Down, sys), []string{""}
@@ -73,7 +76,8 @@ func tableCells(t *testing.T, c *calc.Calculator, table calc.Table, sys quantity
 	}
 }
 
-// axis lists the typed values of a table axis in a system of units.
+// axis returns the typed values of a table axis in a system of units; those of US
+// units if it has no metric ones.
 func axis(a calc.Axis, sys quantity.System) []string {
 	if sys == quantity.Metric && a.Metric != nil {
 		return a.Metric

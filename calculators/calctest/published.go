@@ -39,7 +39,9 @@ var Statuses = []string{"confirmed", "secondary", "memory", "common practice", "
 
 var header = []string{"id", "inputs", "output", "printed", "unit", "tol", "status", "source", "note"}
 
-// PublishedDir is the folder of the published values.
+// PublishedDir returns the folder of the published values, below the nearest
+// folder with a go.mod from the folder of the running test upwards. It returns an
+// error if there is none.
 func PublishedDir() (string, error) {
 	root, err := projectRoot()
 	return filepath.Join(root, "testdata", "published"), err
@@ -83,8 +85,9 @@ func Published(c *calc.Calculator) ([]Row, error) {
 	return ParsePublished("testdata/published/"+name, string(data))
 }
 
-// ParsePublished reads the text of a file of published values. Errors start
-// with name and line.
+// ParsePublished reads the text of a file of published values. Empty lines and
+// lines that begin with # are skipped. Another header row, a bad row and a file
+// without rows are errors, which start with name and line.
 func ParsePublished(name, text string) ([]Row, error) {
 	var rows []Row
 	seenHeader := false
@@ -113,10 +116,13 @@ func ParsePublished(name, text string) ([]Row, error) {
 	return rows, nil
 }
 
+// at returns an error at the line with index i, from 0.
 func at(name string, i int, why string) error {
 	return errors.New(name + ":" + strconv.Itoa(i+1) + ": " + why)
 }
 
+// parseRow reads the cells of a row; missing ones at the end are empty. The text
+// is the reason if the row is bad, otherwise "".
 func parseRow(cells []string) (Row, string) {
 	for len(cells) < len(header) {
 		cells = append(cells, "")
@@ -149,8 +155,8 @@ func parseRow(cells []string) (Row, string) {
 	return r, ""
 }
 
-// Formula is the ID of the formula that the row checks directly; empty if
-// it checks an output.
+// Formula returns the ID of the formula that the row checks directly; "" if it
+// checks an output.
 func (r Row) Formula() string {
 	id, ok := strings.CutPrefix(r.Output, "formula:")
 	if !ok {
@@ -159,9 +165,10 @@ func (r Row) Formula() string {
 	return id
 }
 
-// Compare compares a computed value, in SI, with the printed one. It returns
-// the deviation in units of the tolerance; the tolerance is at least 1e-9, relative
-// above 1. The error describes a mismatch. A misprint has deviation 0, and an
+// Compare compares a computed value of the field f, in SI, with the printed one.
+// It returns the deviation in units of the tolerance; the tolerance is at least
+// 1e-9, relative above 1. It returns an error for a deviation above 1, and for a
+// printed value or unit that cannot be read. A misprint has deviation 0, and an
 // error if the value matches.
 func (r Row) Compare(f calc.Field, si float64) (deviation float64, err error) {
 	printed, err := strconv.ParseFloat(r.Printed, 64)
@@ -192,8 +199,8 @@ func (r Row) Compare(f calc.Field, si float64) (deviation float64, err error) {
 	return deviation, nil
 }
 
-// mismatch writes the computed value in the unit of the row, as the calculator
-// displays it, and in SI.
+// mismatch returns an error with the computed value in the unit of the row, as the
+// calculator displays it, and in SI; verb is what it is to the printed value.
 func (r Row) mismatch(f calc.Field, got, si float64, verb string) error {
 	unit := ""
 	if r.Unit != "" && r.Unit != "-" {

@@ -56,7 +56,8 @@ func anywhere(t *testing.T, c *calc.Calculator) {
 	}
 }
 
-// random changes about half of the fields of a case.
+// random returns the case with about half of its fields changed to random values
+// within their limits.
 func random(rnd *rand.Rand, in calc.Case) calc.Case {
 	for _, f := range in.Fields() {
 		if rnd.IntN(2) == 0 {
@@ -109,7 +110,7 @@ func filled(rnd *rand.Rand, f calc.Field) calc.Case {
 	return row
 }
 
-// number returns a random value within the limits, sometimes one of them.
+// number returns a random value within the limits, in SI, sometimes one of them.
 func number(rnd *rand.Rand, f calc.Field) float64 {
 	least, most, _ := f.Limits()
 	low, high := least.SI, most.SI
@@ -132,8 +133,9 @@ func number(rnd *rand.Rand, f calc.Field) float64 {
 	return x
 }
 
-// insideFrame checks the coordinates of shapes, and of texts without the width
-// of their letters.
+// insideFrame reports whether the coordinates of shapes, and of texts without the
+// width of their letters, are inside the drawing d. It reports the first that is
+// not as an error of the test.
 func insideFrame(t *testing.T, c *calc.Calculator, nodes []figure.Node, d figure.Drawing) bool {
 	for _, n := range nodes {
 		for _, a := range n.Attrs {
@@ -170,6 +172,8 @@ func insideFrame(t *testing.T, c *calc.Calculator, nodes []figure.Node, d figure
 	return true
 }
 
+// pointsInside reports whether all points of a points attribute are inside the
+// drawing; false if one cannot be read.
 func pointsInside(list string, d figure.Drawing) bool {
 	for _, p := range strings.Fields(list) {
 		a, b, ok := strings.Cut(p, ",")

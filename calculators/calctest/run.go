@@ -39,6 +39,8 @@ func Try(c *calc.Calculator, inputs ...string) calc.Result {
 	return res
 }
 
+// try runs a calculator on inputs "name=value". If one is refused, the result has
+// the state Bad and the refusals.
 func try(c *calc.Calculator, inputs []string) (calc.Case, calc.Result) {
 	entries := make([]calc.Entry, len(inputs))
 	for i, input := range inputs {
@@ -74,7 +76,8 @@ func Noted(res calc.Result, text calc.Text) bool {
 	return slices.ContainsFunc(res.Notes, func(n calc.Note) bool { return n.Text == text })
 }
 
-// NoteOf returns the first note of a result with this text.
+// NoteOf returns the first note of a result with this text, and false if there is
+// none.
 func NoteOf(res calc.Result, text calc.Text) (calc.Note, bool) {
 	i := slices.IndexFunc(res.Notes, func(n calc.Note) bool { return n.Text == text })
 	if i < 0 {
@@ -83,7 +86,8 @@ func NoteOf(res calc.Result, text calc.Text) (calc.Note, bool) {
 	return res.Notes[i], true
 }
 
-// Near fails the test if got differs from want by more than tol, or is NaN.
+// Near reports an error if got differs from want by more than tol, in their unit,
+// or is NaN.
 func Near(t testing.TB, what string, got, want, tol float64) {
 	t.Helper()
 	if !(math.Abs(got-want) <= tol) {

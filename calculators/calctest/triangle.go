@@ -15,8 +15,9 @@ func (g Triangle) Length(lean float64) float64 {
 	return math.Hypot(x+g.Run, y+g.Below)
 }
 
-// OffPlumb is the inverse of Length, by bisection: the length grows with the
-// angle.
+// OffPlumb returns the angle in radians, −0.2 to 0.2, at which the brace has a
+// length: the inverse of Length, by bisection, since the length grows with the
+// angle. A length beyond that range gives its nearer end.
 func (g Triangle) OffPlumb(length float64) float64 {
 	low, high := -0.2, 0.2
 	for range 80 {

@@ -17,6 +17,9 @@ type Tally struct {
 	Largest    float64        // greatest deviation of a row, in units of its tolerance
 }
 
+// publishedValues compares all published rows of a calculator and returns the
+// counts. It reports a mismatch, and a file that is missing or cannot be read, as
+// an error of the test.
 func publishedValues(t *testing.T, c *calc.Calculator) Tally {
 	t.Helper()
 	tally := Tally{ByStatus: map[string]int{}}
@@ -32,7 +35,9 @@ func publishedValues(t *testing.T, c *calc.Calculator) Tally {
 	return tally
 }
 
-// check runs one row; it returns the deviation in units of its tolerance.
+// check compares one row and returns the deviation in units of its tolerance. It
+// reports a mismatch, a refused input or a missing output as an error of the test;
+// the last two give 0.
 func check(t *testing.T, c *calc.Calculator, r Row) float64 {
 	t.Helper()
 	if id := r.Formula(); id != "" {
@@ -64,6 +69,8 @@ func check(t *testing.T, c *calc.Calculator, r Row) float64 {
 	return compare(t, c, r, f, v.Num)
 }
 
+// checkFormula is check for a row of the formula id, whose inputs are named by
+// symbol.
 func checkFormula(t *testing.T, c *calc.Calculator, r Row, id string) float64 {
 	f := c.Formula(id)
 	if f == nil {
@@ -91,6 +98,8 @@ func checkFormula(t *testing.T, c *calc.Calculator, r Row, id string) float64 {
 	return compare(t, c, r, calc.Field{}, f.Value(values...))
 }
 
+// compare returns the deviation of a computed value, in SI, and reports a mismatch
+// as an error of the test.
 func compare(t *testing.T, c *calc.Calculator, r Row, f calc.Field, si float64) float64 {
 	t.Helper()
 	deviation, err := r.Compare(f, si)
@@ -100,6 +109,7 @@ func compare(t *testing.T, c *calc.Calculator, r Row, f calc.Field, si float64) 
 	return deviation
 }
 
+// find returns the output at a path and its value; zero values if there is none.
 func find(out calc.Case, path string) (calc.Field, calc.Value) {
 	parts := strings.Split(path, ".")
 	for i, f := range out.Fields() {

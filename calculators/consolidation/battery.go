@@ -99,10 +99,11 @@ var BoundFormula = &calc.Formula{
 	),
 }
 
-// Charging returns the change that needs the most packs, and how many packs are
-// charged by then. All slots change at the same times, which is the worst case;
-// an empty pack goes on the first free charger. Times are in one unit; changes is
-// the number of changes in the pour.
+// Charging returns the change, from 1, that needs the most packs, and how many
+// packs are charged by then; both are 0 if the packs in the slots suffice. All
+// slots change at the same times, which is the worst case; an empty pack goes on
+// the first free charger. lasts and charge, the times that a pack runs and
+// charges, are in one unit; changes is the number of changes in the pour.
 func Charging(slots, changes, chargers int, lasts, charge float64) (change, charged int) {
 	var done []float64 // when each pack is charged, in order
 	free := make([]float64, chargers)
@@ -128,7 +129,8 @@ func Charging(slots, changes, chargers int, lasts, charge float64) (change, char
 	return change, charged
 }
 
-// first returns the charger that is free first.
+// first returns the index of the charger that is free first, from the times at
+// which they are free.
 func first(free []float64) int {
 	best := 0
 	for i, t := range free {

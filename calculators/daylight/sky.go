@@ -38,9 +38,9 @@ func (p Place) at(clock float64) (s Sun) {
 	return s
 }
 
-// noon returns the time of the highest sun by the clock, in minutes after midnight,
-// and the sun then. The time is reduced to the day where site and zone do not
-// match.
+// noon returns the time of the highest sun by the clock, in minutes after
+// midnight, and the sun then. The time is reduced to the day, 0 to under 1440,
+// where site and zone do not match.
 func (p Place) noon() (clock float64, s Sun) {
 	clock = 720
 	for range rounds {
@@ -61,8 +61,11 @@ const (
 	Above   Crossing = 1 // above all day
 )
 
-// event returns the time by the clock at which the sun is at a zenith distance,
-// before noon for side −1, after noon for side 1, and the sun then.
+// event returns the time by the clock, in minutes after midnight, at which the sun
+// is at a zenith distance in degrees: before noon for side −1, after noon for side
+// 1. It may be below 0 or above 1440. It also returns the sun then. If the sun
+// does not cross that distance on the day, the time is 0 and how is Stays (below
+// it) or Above.
 func (p Place) event(zenith, side float64) (clock float64, s Sun, how Crossing) {
 	noon, _ := p.noon()
 	clock = noon
@@ -91,7 +94,8 @@ type Light struct {
 	AtSet                       Sun
 }
 
-// Light returns the events of the day.
+// Light returns the events of the day. If Sky or Twilight is not Crosses, the
+// times of those events are not to be used.
 func (p Place) Light() (d Light) {
 	d.Noon, _ = p.noon()
 	d.Rise, _, d.Sky = p.event(ZenithRise, -1)

@@ -37,7 +37,7 @@ func SoldInYd(c calc.Case) bool { return c.Choice("sold-in") == "yd3" }
 // SoldInM reports whether the plant sells in cubic metres.
 func SoldInM(c calc.Case) bool { return c.Choice("sold-in") == "m3" }
 
-// PutVolume sets the outputs of a volume in both units, si in m³.
+// PutVolume sets the outputs id-yd and id-m to a volume, si in m³.
 func PutVolume(r *calc.Recorder, id string, si float64) {
 	r.Put(id+"-yd", si)
 	r.Put(id+"-m", si)

@@ -283,15 +283,17 @@ var ExtraFormula = &calc.Formula{
 	Fn:     calc.Func2(Extra), Go: "geometry.Extra", Source: "waste",
 }
 
+// cubic returns a variable of a formula that is a volume in m³ or ft³.
 func cubic(symbol string, meaning calc.Text) calc.Var {
 	return calc.Var{Symbol: symbol, Meaning: meaning, Unit: "m³", US: "ft³"}
 }
 
+// long returns a variable of a formula that is a length in m or ft.
 func long(symbol string, meaning calc.Text) calc.Var {
 	return calc.Var{Symbol: symbol, Meaning: meaning, Unit: "m", US: "ft"}
 }
 
-// delivered is the variable of a volume in yd³ or m³.
+// delivered returns a variable of a formula that is a volume in m³ or yd³.
 func delivered(symbol string, meaning calc.Text) calc.Var {
 	return calc.Var{Symbol: symbol, Meaning: meaning, Unit: "m³", US: "yd³"}
 }
@@ -300,7 +302,8 @@ var OrderYardsFormula = orderIn("order-yd", calc.Text("Order, rounded up, in cub
 
 var OrderMetresFormula = orderIn("order-m", calc.Text("Order, rounded up, in cubic metres"), "m³")
 
-// orderIn is the formula of the order in the unit that the plant sells in.
+// orderIn returns the formula of the order in unit, the one that the plant sells
+// in.
 func orderIn(id string, title calc.Text, unit string) *calc.Formula {
 	return &calc.Formula{
 		ID: id, Title: title, Expr: "ceil(V/s)*s",

@@ -81,6 +81,8 @@ var LastOrderYardsFormula = lastOrderIn("order-yd", calc.Text("Last order, in cu
 // LastOrderMetersFormula declares LastOrder for a plant that sells in cubic meters.
 var LastOrderMetersFormula = lastOrderIn("order-m", calc.Text("Last order, in cubic meters"), "m³")
 
+// lastOrderIn returns the formula of the last order in unit, the one that the
+// plant sells in.
 func lastOrderIn(id string, title calc.Text, unit string) *calc.Formula {
 	return &calc.Formula{
 		ID: id, Title: title, Expr: "ceil(max(M, l)/s)*s",

@@ -29,10 +29,11 @@ const (
 	WhyTruck = calc.Text("No truck mixer is this small or this big. Check the unit.")
 )
 
-// Write formats an SI value by a display in the style of a locale.
+// Write returns an SI value as text by a display, in the style of a locale.
 func Write(v calc.Locale, si float64, show *quantity.Display) string {
 	return quantity.Format(si, *show, v.Style)
 }
 
-// WholeMinute rounds a latest time in s down to the minute.
+// WholeMinute returns a latest time, in s, rounded down to the minute. A time that
+// is short of a minute by rounding alone counts as that minute.
 func WholeMinute(s float64) float64 { return math.Floor(s/60+1e-6) * 60 }

@@ -27,7 +27,8 @@ const (
 	)
 )
 
-// Axis returns an axis from low to high with about five marks at round values.
+// Axis returns an axis with about five marks at round values, whose ends are the
+// marks at or beyond low and high. low must be below high.
 func Axis(low, high float64) figure.Axis {
 	step := math.Pow(10, math.Floor(math.Log10((high-low)/5)))
 	for _, times := range []float64{1, 2, 5, 10} {

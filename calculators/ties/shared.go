@@ -44,11 +44,12 @@ var (
 	}
 )
 
-// UpTo returns x rounded up to a whole number, at least 0. An excess below
+// UpTo returns x rounded up to a whole number, at least 0. An excess of at most
 // calc.Slack is not rounded up.
 func UpTo(x float64) float64 { return math.Max(0, calc.Ceil(x)) }
 
-// Arrow draws a force as an arrow from a to b, its head at b.
+// Arrow returns the drawing of a force as an arrow from a to b, its head at b. The
+// two points must differ.
 func Arrow(a, b figure.Point) figure.Node {
 	long := math.Hypot(b.X-a.X, b.Y-a.Y)
 	ux, uy := (b.X-a.X)/long, (b.Y-a.Y)/long

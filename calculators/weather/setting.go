@@ -76,9 +76,10 @@ const (
 	MostQ  = 6000
 )
 
-// EarliestSet is the least of the rule of thumb and of the Arrhenius equation
-// with Q of LeastQ to MostQ, and the formula that gives it. q is its constant in
-// K, 0 for the rule of thumb. known is in s, the temperatures are in K.
+// EarliestSet returns the least setting time, in s, of the rule of thumb and of
+// the Arrhenius equation with Q of LeastQ and of MostQ, and the formula that gives
+// it. q is its constant in K, 0 for the rule of thumb. known is the setting time
+// in s at the temperature reference; both temperatures are in K.
 func EarliestSet(known, t, reference float64) (set float64, governs *calc.Formula, q float64) {
 	set, governs = SetDoublingFormula.Value(known, t, reference), SetDoublingFormula
 	for _, bound := range [...]float64{LeastQ, MostQ} {

@@ -31,7 +31,8 @@ const (
 // pow2 returns 2 to the power x.
 func pow2(x float64) float64 { return math.Pow(2, x) }
 
-// Amount formats an input or output of a case in a locale.
+// Amount returns the field id of a case for display in a locale; "" if it is unset
+// or there is no such field.
 func Amount(v calc.Locale, c calc.Case, id string) string {
 	for i, f := range c.Fields() {
 		if f.ID == id {

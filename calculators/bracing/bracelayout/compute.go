@@ -47,6 +47,8 @@ type opening struct {
 	row      calc.Case
 }
 
+// compute lays out the braces and the platform along the wall. It refuses an
+// opening or a stack line that is beyond the wall.
 func compute(r *calc.Recorder, in calc.Case) {
 	length := in.Num("length")
 	openings, ok := readOpenings(r, in, length)
@@ -66,6 +68,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 }
 
+// readOpenings returns the openings of a wall of this length, in m. It refuses one
+// that ends beyond the wall, and returns nil and false.
 func readOpenings(r *calc.Recorder, in calc.Case, length float64) ([]opening, bool) {
 	var openings []opening
 	for _, row := range in.Rows("openings") {
@@ -92,7 +96,8 @@ func endGap(braces []placedBrace, length float64) float64 {
 	return math.Max(braces[0].at, length-braces[len(braces)-1].at)
 }
 
-// inside reports whether a position is within an opening, edges excluded.
+// inside reports whether a position, in m from the start, is within an opening,
+// edges excluded.
 func inside(openings []opening, at float64) bool {
 	for _, h := range openings {
 		if at > h.from+calc.Slack && at < h.to-calc.Slack {
@@ -103,7 +108,8 @@ func inside(openings []opening, at float64) bool {
 }
 
 // fixedBraces returns the braces that a rule places. It asks about a side of an
-// opening without room for one, and refuses a stack line off the wall.
+// opening without room for one, and leaves it out. It refuses a stack line beyond
+// the wall, and returns nil and false.
 func fixedBraces(r *calc.Recorder, in calc.Case, openings []opening, length float64) ([]placedBrace, bool) {
 	var braces []placedBrace
 	corner := math.Min(in.Num("corner"), length/2)
@@ -148,8 +154,8 @@ func fixedBraces(r *calc.Recorder, in calc.Case, openings []opening, length floa
 // here.
 const nearCorner = 0.3048
 
-// offCorner moves a brace beside an opening off the corner, where the other wall
-// is, but not into the opening.
+// offCorner returns the position at, in m, of a brace beside the opening h, moved
+// off the corner, where the other wall is, but not into the opening.
 func offCorner(h opening, at, length float64) float64 {
 	if at > h.to {
 		return math.Max(h.to, math.Min(at, length-nearCorner))
@@ -157,16 +163,16 @@ func offCorner(h opening, at, length float64) float64 {
 	return math.Min(h.from, math.Max(at, nearCorner))
 }
 
-// rankOf returns the priority of a rule; of two braces too close to each other the
-// one with the higher priority stays. The form hinges at a stack line; a corner
-// leaves most choice.
+// rankOf returns the priority of a rule (0 corner, 1 opening, 2 stack); of two
+// braces too close to each other the one with the higher priority stays. The form
+// hinges at a stack line; a corner leaves most choice. Any other kind gives −1.
 func rankOf(kind string) int {
 	return slices.Index([]string{"corner", "opening", "stack"}, kind)
 }
 
-// merge sorts the fixed braces and drops one of two that are closer than the
-// least spacing, unless an opening is between them. It asks about two that do not
-// coincide.
+// merge returns the fixed braces, sorted, without one of two that are closer than
+// the least spacing, unless an opening is between them. It asks about two that do
+// not coincide.
 func merge(r *calc.Recorder, in calc.Case, braces []placedBrace, openings []opening) []placedBrace {
 	slices.SortStableFunc(braces, func(a, b placedBrace) int { return cmp.Compare(a.at, b.at) })
 	var merged []placedBrace
@@ -193,9 +199,9 @@ func merge(r *calc.Recorder, in calc.Case, braces []placedBrace, openings []open
 	return merged
 }
 
-// fillBraces spreads braces evenly between fixed ones farther apart than the
-// largest spacing, but not across an opening. It records the worked steps of the
-// widest gap.
+// fillBraces returns the fixed braces with others spread evenly between those
+// farther apart than the largest spacing, but not across an opening, of which it
+// notes one that is too wide. It records the worked steps of the widest gap.
 func fillBraces(r *calc.Recorder, in calc.Case, fixed []placedBrace, openings []opening) []placedBrace {
 	spacing := in.Num("spacing")
 	widest := 0.0
@@ -229,7 +235,8 @@ func fillBraces(r *calc.Recorder, in calc.Case, fixed []placedBrace, openings []
 	return braces
 }
 
-// across returns the opening between two positions, if there is one.
+// across returns an opening that is between two positions in m, and false if there
+// is none.
 func across(openings []opening, from, to float64) (opening, bool) {
 	for _, h := range openings {
 		if h.from >= from-calc.Slack && h.to <= to+calc.Slack {
@@ -239,7 +246,8 @@ func across(openings []opening, from, to float64) (opening, bool) {
 	return opening{}, false
 }
 
-// putBraces puts the rows and returns the largest gap in m.
+// putBraces sets the output of the braces and returns the largest gap between two,
+// in m; 0 for fewer than two.
 func putBraces(r *calc.Recorder, braces []placedBrace) (largest float64) {
 	rows := make([]calc.Case, len(braces))
 	for i, s := range braces {
@@ -257,6 +265,8 @@ func putBraces(r *calc.Recorder, braces []placedBrace) (largest float64) {
 	return largest
 }
 
+// putPlatform sets the outputs of a platform along a wall of this length, and
+// notes planks that do not span the largest gap between braces. Both are in m.
 func putPlatform(r *calc.Recorder, in calc.Case, length, largest float64) {
 	plank, lap := in.Num("plank"), in.Num("lap")
 	r.Put("planks", r.Use(bracing.PlankCountFormula, in.Num("abreast"), length, plank, lap))

@@ -27,6 +27,7 @@ const (
 	digits = 18.0 // width of a number
 )
 
+// draw returns the drawing of a result. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -72,8 +73,9 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		)}
 }
 
-// braceMarks draws each brace with its foot, and its number where it does not
-// overlap the last one.
+// braceMarks returns the drawing of each brace with its foot, and with its number
+// if that does not overlap the last one. x converts a position in m to the
+// drawing.
 func braceMarks(braces []calc.Case, x func(float64) float64) (nodes []figure.Node) {
 	free := 0.0
 	for i, b := range braces {

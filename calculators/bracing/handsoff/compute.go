@@ -46,6 +46,7 @@ type wall struct {
 	left             float64
 }
 
+// name returns the name of the wall, or the number of its row if it has none.
 func (w wall) name() string {
 	if name := w.row.Text("name"); name != "" {
 		return name
@@ -53,6 +54,8 @@ func (w wall) name() string {
 	return strconv.Itoa(w.nr)
 }
 
+// compute sets hands off and the time left for each wall, and the worked steps of
+// the tightest. It refuses a row whose times readWall refuses.
 func compute(r *calc.Recorder, in calc.Case) {
 	allowed, hot := allowedAfter(in)
 	set := earliestSet(in)
@@ -112,7 +115,7 @@ func allowedAfter(in calc.Case) (allowed float64, hot bool) {
 	return in.Num("wait"), false
 }
 
-// earliestSet returns the initial set in s from batching: the plant's figure, else
+// earliestSet returns the initial set in s from batching: the plant's figure, or
 // the earliest of the estimates, rounded down to half an hour as the calculator of
 // setting times shows it.
 func earliestSet(in calc.Case) float64 {
@@ -124,8 +127,9 @@ func earliestSet(in calc.Case) float64 {
 	return half * math.Floor(set/half+calc.Slack)
 }
 
-// readWall reads a row. Times past midnight are on the next day. ok is false where
-// a time was refused.
+// readWall reads the row with index i. Times past midnight are on the next day. It
+// refuses a last load at the time of the first or too long after it, and a given
+// time before the first; ok is then false.
 func readWall(r *calc.Recorder, row calc.Case, i int) (w wall, ok bool) {
 	nr := row.RowNumber()
 	if nr == 0 { // a default row
@@ -193,6 +197,7 @@ func work(r *calc.Recorder, in calc.Case, w wall, allowed, set float64) {
 	r.Use(bracing.LeftForStringFormula, w.off, w.last)
 }
 
+// noteWall notes a wall that is left alone before it is full or soon after.
 func noteWall(r *calc.Recorder, w wall) {
 	at, name := calc.Cell("walls", w.nr, "last"), calc.WordSlot("name", w.name())
 	switch w.plan {

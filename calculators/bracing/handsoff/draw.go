@@ -14,7 +14,8 @@ const (
 	labelRow = calc.Text("{left}, hands off at {off}")
 )
 
-// draw draws the time left of each wall once it is full, as bars.
+// draw draws the time left of each wall once it is full, as bars. A refused case
+// gives an empty drawing.
 func draw(v calc.Locale, _ calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

@@ -31,6 +31,7 @@ func (b brace) prev() float64 { return b.off[len(b.off)-2] }
 // in returns the deviation in round k from 0, or the latest before it.
 func (b brace) in(k int) float64 { return b.off[min(k, len(b.off)-1)] }
 
+// name returns the name of the brace, or the number of its row if it has none.
 func (b brace) name() string {
 	if name := b.row.Text("name"); name != "" {
 		return name
@@ -38,6 +39,8 @@ func (b brace) name() string {
 	return strconv.Itoa(b.nr)
 }
 
+// compute sets the deviations, verdicts and turns of each brace over the rounds.
+// It refuses nothing; it asks and warns in notes.
 func compute(r *calc.Recorder, in calc.Case) {
 	braces, rounds := readBraces(in)
 	setTurns(braces, in)
@@ -122,6 +125,8 @@ func wayOf(prev, last, tolerance float64) string {
 	return "still"
 }
 
+// worstBrace returns the index of the brace with the greatest deviation in a
+// round, from 0, the first of equals.
 func worstBrace(braces []brace, round int) int {
 	worst := 0
 	for i, b := range braces {
@@ -144,8 +149,8 @@ func setTurns(braces []brace, in calc.Case) {
 	}
 }
 
-// worstTurns records the worked steps of a brace and returns its turns, 0 where it
-// is not turned.
+// worstTurns records the worked steps of a brace and returns its turns, 0 if it is
+// not turned.
 func worstTurns(r *calc.Recorder, b brace, in calc.Case) float64 {
 	if !b.toTurn {
 		return 0
@@ -178,6 +183,8 @@ func doneFrom(braces []brace, rounds int, tolerance float64) string {
 	return "round-" + strconv.Itoa(from+1)
 }
 
+// nextStep returns what to do next, an ID of the output next: stop, check, again
+// or done. wrong is the number of braces that moved the wrong way.
 func nextStep(braces []brace, rounds, wrong int, in calc.Case) string {
 	switch {
 	case bracing.Stiff(in):
@@ -190,8 +197,9 @@ func nextStep(braces []brace, rounds, wrong int, in calc.Case) string {
 	return "done"
 }
 
-// dragged returns the greatest movement of a brace that was within tolerance
-// before and was not turned: its neighbours moved it.
+// dragged returns the greatest movement, in m, of a brace that was within
+// tolerance before and was not turned: its neighbors moved it. It is 0 if there is
+// none.
 func dragged(braces []brace, tolerance float64) (most float64) {
 	for _, b := range braces {
 		if !bracing.Exceeds(math.Abs(b.prev()), tolerance) {
@@ -201,6 +209,7 @@ func dragged(braces []brace, tolerance float64) (most float64) {
 	return most
 }
 
+// putBraces sets the output with a row for each brace.
 func putBraces(r *calc.Recorder, in calc.Case, braces []brace) {
 	rows := make([]calc.Case, len(braces))
 	for i, b := range braces {

@@ -21,7 +21,7 @@ const (
 )
 
 // draw plots the deviation of every brace in each round, with the readings of the
-// last round marked.
+// last round marked. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

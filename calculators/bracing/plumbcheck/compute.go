@@ -56,8 +56,11 @@ type check struct {
 	limit, measured float64 // m
 }
 
+// within reports whether the measured value is not above the limit.
 func (c check) within() bool { return !bracing.Exceeds(c.measured, c.limit) }
 
+// compute compares the readings with each document. It refuses the readings that
+// readBase refuses.
 func compute(r *calc.Recorder, in calc.Case) {
 	reads, ok := readBase(r, in)
 	if !ok {
@@ -83,6 +86,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	addNotes(r, in, reads, checks)
 }
 
+// verdict returns within or beyond, an ID of the outputs new and old.
 func verdict(c check) string {
 	if c.within() {
 		return "within"
@@ -99,7 +103,8 @@ func wallReadings(in calc.Case) (reads []reading) {
 	return reads
 }
 
-// readBase returns the base and the readings above it, or refuses them.
+// readBase returns the base and the readings above it, rising. It refuses a
+// reading above the wall and two at the same height, and returns nil and false.
 func readBase(r *calc.Recorder, in calc.Case) ([]reading, bool) {
 	for _, row := range in.Rows("readings") {
 		if bracing.Exceeds(row.Num("up"), in.Num("height")) {
@@ -189,7 +194,8 @@ func worstCheck(book string, reads []reading, limit func(up float64) float64) (w
 }
 
 // slopeCheck returns the pair of readings, the base included, that uses most of
-// its limit, the highest of equals. Its height is that of the upper reading.
+// its limit, the highest of equals, and records it as worked steps. Its height is
+// that of the upper reading.
 func slopeCheck(r *calc.Recorder, reads []reading) check {
 	most := -1.0
 	var low, high reading
@@ -208,8 +214,9 @@ func slopeCheck(r *calc.Recorder, reads []reading) check {
 	}
 }
 
-// classLimit returns the greatest irregularity of a surface class in m. classC is
-// the limit of class C, in inches: 1/4 for steps, 1/2 for gaps.
+// classLimit returns the greatest irregularity of a surface class (a, b, c,
+// otherwise d) in m. classC is the limit of class C, in inches: 1/4 for steps, 1/2
+// for gaps.
 func classLimit(class string, classC float64) float64 {
 	switch class {
 	case "a":
@@ -222,7 +229,8 @@ func classLimit(class string, classC float64) float64 {
 	return calc.SI(1, "in")
 }
 
-// putBow puts the greatest distance from the line through base and top reading.
+// putBow sets the greatest distance from the line through base and top reading; it
+// sets nothing for fewer than three readings.
 func putBow(r *calc.Recorder, reads []reading) {
 	if len(reads) < 3 {
 		return
@@ -235,6 +243,8 @@ func putBow(r *calc.Recorder, reads []reading) {
 	r.Put("bow", bow)
 }
 
+// addNotes records a note for each limit that is exceeded or needs a question, and
+// for readings that end below the top.
 func addNotes(r *calc.Recorder, in calc.Case, reads []reading, checks []check) {
 	top := reads[len(reads)-1].up
 	if top < 0.9*in.Num("height")-calc.Slack {

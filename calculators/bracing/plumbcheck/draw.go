@@ -33,7 +33,7 @@ var axisHeight = quantity.Display{
 const limitSteps = 24
 
 // draw plots deviation over height, the deviation enlarged, with the limits of the
-// two editions.
+// two editions. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

@@ -103,6 +103,7 @@ var tables = []calc.Table{
 var tableOff = calc.Axis{Path: "readings.1.gap", US: []string{"1/8 in", "1/4 in", "3/8 in", "1/2 in", "3/4 in", "1 in"},
 	Metric: []string{"3 mm", "6 mm", "10 mm", "12 mm", "20 mm", "25 mm"}}
 
+// noBlocks returns the inputs of a string without blocks, and more.
 func noBlocks(more ...calc.Entry) []calc.Entry {
 	return append(
 		[]calc.Entry{

@@ -17,6 +17,8 @@ type geometry struct {
 	travel                    float64 // m in one turn
 }
 
+// compute sets the deviation and turns of each brace. It refuses nothing; it asks
+// and warns in notes.
 func compute(r *calc.Recorder, in calc.Case) {
 	lines := readReadings(in)
 	worst := worstOf(lines)
@@ -47,7 +49,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 }
 
 // worstTurns records the worked steps of the worst reading and returns its turns,
-// 0 where its brace is not turned.
+// 0 if its brace is not turned.
 func worstTurns(r *calc.Recorder, b geometry, worst bracing.Reading) float64 {
 	if !worst.ToTurn {
 		return 0
@@ -56,6 +58,7 @@ func worstTurns(r *calc.Recorder, b geometry, worst bracing.Reading) float64 {
 	return r.Use(bracing.TurnsFormula, r.Use(bracing.BraceChangeFormula, at, b.run, b.length), b.travel)
 }
 
+// countTurns returns the number of braces to turn.
 func countTurns(lines []bracing.Reading) int {
 	n := 0
 	for _, l := range lines {
@@ -68,6 +71,8 @@ func countTurns(lines []bracing.Reading) int {
 
 var ofWorst = calc.Text("The worst reading, row {row}")
 
+// readReadings returns the readings in the order of the rows, with deviation,
+// verdict and ends; turns and order are not set.
 func readReadings(in calc.Case) []bracing.Reading {
 	rows := in.Rows("readings")
 	lines := make([]bracing.Reading, len(rows))
@@ -89,8 +94,8 @@ func readReadings(in calc.Case) []bracing.Reading {
 	return lines
 }
 
-// ends returns the readings nearest to the two ends of the string: by distance
-// where every row has one, else the first and the last row.
+// ends returns the indexes of the readings nearest to the two ends of the string:
+// by distance if every row has one, otherwise the first and the last row.
 func ends(lines []bracing.Reading) (first, last int) {
 	last = len(lines) - 1
 	if !placed(lines) {
@@ -117,7 +122,8 @@ func placed(lines []bracing.Reading) bool {
 	return true
 }
 
-// worstOf returns the reading with the greatest deviation, the first of equals.
+// worstOf returns the index of the reading with the greatest deviation, the first
+// of equals.
 func worstOf(lines []bracing.Reading) int {
 	worst := 0
 	for i, l := range lines {
@@ -128,6 +134,8 @@ func worstOf(lines []bracing.Reading) int {
 	return worst
 }
 
+// geometryOf returns the geometry of the braces in m, and records its worked
+// steps.
 func geometryOf(r *calc.Recorder, in calc.Case) geometry {
 	b := geometry{run: in.Num("foot-distance"), attach: in.Num("attach-height"), stringHeight: in.Num("string-height")}
 	b.length = r.Use(bracing.BraceLengthFormula, b.run, b.attach, in.Num("foot-below"))
@@ -180,6 +188,7 @@ func rank(lines []bracing.Reading) {
 	}
 }
 
+// putReadings sets the output with a row for each reading.
 func putReadings(r *calc.Recorder, in calc.Case, lines []bracing.Reading) {
 	rows := make([]calc.Case, len(lines))
 	for i, l := range lines {

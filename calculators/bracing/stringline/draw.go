@@ -48,7 +48,8 @@ var (
 
 // draw shows string, blocks and wall in plan: a round mark at readings within
 // tolerance, a diamond at those beyond, an arrow in the direction in which the
-// wall must move, and the braces where the side of the string is entered.
+// wall must move, and the braces where the side of the string is entered. A
+// refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -84,12 +85,15 @@ type plan struct {
 
 func (p *plan) add(nodes ...figure.Node) { p.nodes = append(p.nodes, nodes...) }
 
+// text adds one line of text at x, y.
 func (p *plan) text(role figure.Role, x, y float64, anchor figure.Anchor, s string) {
 	p.add(figure.Text(role, figure.Point{X: x, Y: y}, anchor, s))
 }
 
+// rowY returns the y of the reading with index i.
 func rowY(i int) float64 { return firstY + float64(i)*rowStep }
 
+// faceX returns the x of the wall's face at the reading with index i.
 func (p *plan) faceX(i int) float64 { return straightX + p.lines[i].Num("off")*p.scale }
 
 // braceBelow is the distance of a brace below its reading in the drawing.
@@ -134,6 +138,7 @@ func (p *plan) ground() {
 	p.add(figure.Segment(figure.Line, figure.Point{X: stringX, Y: blockY}, figure.Point{X: stringX, Y: foot}))
 }
 
+// reading draws the reading with index i.
 func (p *plan) reading(i int) {
 	l, x, y := p.lines[i], p.faceX(i), rowY(i)
 	p.text(figure.Label, nameX, y+5, figure.Start, shortName(l.Text("name")))
@@ -153,8 +158,8 @@ func (p *plan) reading(i int) {
 	}
 }
 
-// turning returns the text below a reading: the turns, and their direction where
-// it is known. It is empty for a reading that needs no turn.
+// turning returns the text below a reading: the turns, and their direction if it
+// is known. It is "" for a reading that needs no turn.
 func (p *plan) turning(l calc.Case) string {
 	if !l.Has("turns") {
 		return ""
@@ -185,6 +190,7 @@ func (p *plan) brace(faceX, y float64) {
 		figure.Rect(figure.Ground, figure.Point{X: foot - 4, Y: y - 4}, 8, 8))
 }
 
+// diamond returns the mark of a reading beyond tolerance, with its middle at x, y.
 func diamond(x, y float64) figure.Node {
 	const r = 8
 	return figure.Polygon(
@@ -214,7 +220,7 @@ func (p *plan) arrow(move string, backX, y float64) {
 	)
 }
 
-// legend explains the marks and returns the height of the drawing.
+// legend draws the key to the marks and returns the height of the drawing.
 func (p *plan) legend() float64 {
 	y := p.foot() + 26
 	p.add(figure.Circle(figure.Within, figure.Point{X: 16, Y: y - 5}, 6))
@@ -239,7 +245,8 @@ func (p *plan) legend() float64 {
 	return y + 10
 }
 
-// shortName truncates a long name. The table of results has it in full.
+// shortName returns a name, cut to nameLetters letters with an ellipsis if it is
+// longer. The table of results has it in full.
 func shortName(name string) string {
 	if utf8.RuneCountInString(name) <= nameLetters {
 		return name

@@ -43,6 +43,8 @@ var (
 	bigJump    = calc.SI(1, "in")   // greatest change from brace to brace without a note
 )
 
+// addNotes records all notes. step is the movement of the wall at the string, in
+// m, for one turn.
 func addNotes(r *calc.Recorder, in calc.Case, lines []bracing.Reading, step float64) {
 	if bracing.Stiff(in) {
 		r.Note(calc.LevelWarning, calc.At("concrete"), noteStiff)
@@ -77,7 +79,7 @@ func noteSide(r *calc.Recorder, in calc.Case, lines []bracing.Reading) {
 	}
 }
 
-// noteRounds notes braces that need more than one round.
+// noteRounds notes each brace that needs more than one round.
 func noteRounds(r *calc.Recorder, lines []bracing.Reading) {
 	for _, l := range lines {
 		if l.ToTurn && l.Turns > bracing.RoundTurns+calc.Slack {
@@ -87,7 +89,8 @@ func noteRounds(r *calc.Recorder, lines []bracing.Reading) {
 	}
 }
 
-// noteString checks the string: its blocks and the readings at both ends.
+// noteString asks about the string: thin blocks, and readings at an end that are
+// missing or differ from the blocks.
 func noteString(r *calc.Recorder, in calc.Case) {
 	block := in.Num("block")
 	if block < usualBlock-bracing.TapeSlack {
@@ -113,7 +116,8 @@ func noteString(r *calc.Recorder, in calc.Case) {
 	}
 }
 
-// noteReadings checks single readings.
+// noteReadings asks about each reading at which the string touches or that jumps,
+// and about readings that are all off the same way.
 func noteReadings(r *calc.Recorder, in calc.Case, lines []bracing.Reading) {
 	same := len(lines) >= 3
 	for i, l := range lines {
@@ -131,7 +135,9 @@ func noteReadings(r *calc.Recorder, in calc.Case, lines []bracing.Reading) {
 	}
 }
 
-// noteLimits compares tolerance, slope and worst reading with published limits.
+// noteLimits notes a worst reading, a tolerance and a slope of the brace outside
+// published limits, and a quarter turn that exceeds the tolerance. step is the
+// movement of the wall, in m, for one turn.
 func noteLimits(r *calc.Recorder, in calc.Case, lines []bracing.Reading, step float64) {
 	limit := bracing.PlumbLimitFormula.Value(in.Num("string-height"))
 	if bracing.Exceeds(math.Abs(lines[worstOf(lines)].Off), limit) {

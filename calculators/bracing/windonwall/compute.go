@@ -57,7 +57,8 @@ var firstPeriod = calc.SI(20, "mph")
 // memory).
 var stormWind = calc.SI(120, "mph")
 
-// periodFactor returns the factor of ASCE 37 on the wind for a time of exposure.
+// periodFactor returns the factor of ASCE 37 on the wind for a time of exposure by
+// its ID; 1 for any other.
 func periodFactor(id string) float64 {
 	switch id {
 	case "weeks":
@@ -72,7 +73,8 @@ func periodFactor(id string) float64 {
 	return 1
 }
 
-// terrain returns the gradient height in m and the exponent α of an exposure.
+// terrain returns the gradient height in m and the exponent α of an exposure: b,
+// c, otherwise D.
 func terrain(id string) (gradient, alpha float64) {
 	switch id {
 	case "b":
@@ -83,7 +85,7 @@ func terrain(id string) (gradient, alpha float64) {
 	return calc.SI(700, "ft"), 11.5
 }
 
-// dutyLoad returns the load on the planks in Pa.
+// dutyLoad returns the load on the planks in Pa; 0 without planks.
 func dutyLoad(in calc.Case) float64 {
 	switch in.Choice("duty") {
 	case "light":
@@ -109,6 +111,8 @@ func forceCoefficient(in calc.Case) float64 {
 	return in.Num("coefficient")
 }
 
+// compute sets the wind pressure and the forces in a brace. It refuses a brace
+// that holds above the wall.
 func compute(r *calc.Recorder, in calc.Case) {
 	height, attach := in.Num("height"), in.Num("attach")
 	if bracing.Exceeds(attach, height) {
@@ -141,8 +145,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	addNotes(r, in)
 }
 
-// putPressure puts the pressure and returns the governing moment per length of
-// wall.
+// putPressure sets the pressure and the outputs it follows from, and returns the
+// governing moment per length of wall, in N.
 func putPressure(r *calc.Recorder, in calc.Case) float64 {
 	if calc.Over(in.Num("wind"), stormWind) && in.Choice("period") != "full" {
 		r.Note(calc.LevelAsk, calc.At("period"), askStorm, calc.Amount("wind", stormWind, &displays.Wind))
@@ -177,7 +181,7 @@ func putPressure(r *calc.Recorder, in calc.Case) float64 {
 }
 
 // plankShare returns the load of the planks on one brace and the horizontal force
-// from it.
+// from it, in N; zeros without planks.
 func plankShare(in calc.Case) (load, level float64) {
 	if !withPlanks(in) {
 		return 0, 0
@@ -186,8 +190,9 @@ func plankShare(in calc.Case) (load, level float64) {
 	return load, bracing.PlankReactionFormula.Value(load, in.Num("out"), in.Num("attach"))
 }
 
-// verdicts compares the forces with the ratings entered and puts the spacing at
-// which they are reached: all forces are proportional to the spacing.
+// verdicts compares the forces, in N, with the ratings entered, and notes each
+// that is exceeded. It sets the spacing at which they are reached: all forces are
+// proportional to the spacing. Without ratings it asks for them.
 func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 	most := math.Inf(1)
 	judge := func(rating, verdict string, force float64) {
@@ -214,6 +219,8 @@ func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 	}
 }
 
+// addNotes records the cautions for the clear zone and the wall, and the limits of
+// the method that the inputs exceed.
 func addNotes(r *calc.Recorder, in calc.Case) {
 	height, attach := in.Num("height"), in.Num("attach")
 	r.Note(

@@ -27,6 +27,7 @@ const (
 	tall  = 306.0
 )
 
+// draw returns the drawing of a result. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -96,7 +97,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 }
 
-// blow draws one arrow of the wind, its tip at x.
+// blow returns one arrow of the wind, its tip at x, y.
 func blow(x, y float64) []figure.Node {
 	return []figure.Node{
 		figure.Segment(figure.Ink, figure.Point{X: x - 60, Y: y}, figure.Point{X: x, Y: y}),

@@ -23,6 +23,7 @@ const (
 // motor is recommended.
 const shortest = 10 * 60
 
+// compute sets the number of packs with and without charging. It refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
 	run := in.Num("minutes")
 	if byLabel(in) {
@@ -57,8 +58,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	addNotes(r, in, lasts, math.Min(keepUp, without-slots))
 }
 
-// addNotes notes what the count depends on. useful is the number of chargers
-// that the pour can use.
+// addNotes records a note for each thing that the count depends on. lasts is in s;
+// useful is the number of chargers that the pour can use.
 func addNotes(r *calc.Recorder, in calc.Case, lasts, useful float64) {
 	switch {
 	case !charges(in):

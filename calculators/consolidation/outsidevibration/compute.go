@@ -30,6 +30,8 @@ const (
 	gravity   = 9.80665       // m/s²
 )
 
+// compute sets the acceleration and, on a stiff form, the vibrators. On a foam
+// form it sets only that nothing is published. It refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
 	a := r.Use(consolidation.AccelerationFormula, in.Num("amplitude"), in.Num("frequency"))
 	r.Put("acceleration", a)
@@ -54,7 +56,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("force-each", r.Use(consolidation.ForceEachFormula, force, count))
 }
 
-// putFloor compares amplitude and acceleration with the least published.
+// putFloor sets the verdict on amplitude and acceleration a, in m/s², by the least
+// published, and notes one that is below.
 func putFloor(r *calc.Recorder, in calc.Case, a float64) {
 	sway, pull := !calc.Under(in.Num("amplitude"), leastSway), !calc.Under(a, leastG)
 	floor := "neither"

@@ -15,6 +15,7 @@ const (
 	labelUnknown = calc.Text("not known")
 )
 
+// draw returns the drawing of a result. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

@@ -48,6 +48,7 @@ var Calculator = &calc.Calculator{
 // span is a published range, low to high.
 type span struct{ low, high float64 }
 
+// middle returns the mean of the two ends.
 func (s span) middle() float64 { return (s.low + s.high) / 2 }
 
 // head is one group of internal vibrators.
@@ -74,6 +75,7 @@ var heads = []head{
 // stiffFrom is the first group that is published for slump below 3 in.
 const stiffFrom = 2
 
+// findHead returns the index of a head by its ID; 0 for an unknown one.
 func findHead(id string) int {
 	for i, h := range heads {
 		if h.id == id {

@@ -60,6 +60,8 @@ const (
 	leastApart    = 3 * 0.0254 // 3 in, least spacing worth proposing; our own limit
 )
 
+// compute sets spacing, places, times and the number of vibrators. It refuses what
+// fits refuses.
 func compute(r *calc.Recorder, in calc.Case) {
 	nr := findHead(in.Choice("head"))
 	h := heads[nr]
@@ -80,8 +82,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	putFoot(r, in)
 }
 
-// fits reports whether the head passes the gap and whip and lift suit the form.
-// It refuses the input that does not.
+// fits reports whether the head passes the gap and whip and lift suit the form. It
+// refuses the first input that does not, and returns false.
 func fits(r *calc.Recorder, in calc.Case, h head) bool {
 	gap, above, height := in.Num("gap"), in.Num("above"), in.Num("height")
 	least, most := calc.SI(h.diameter.low, "mm"), calc.SI(h.diameter.high, "mm")
@@ -101,6 +103,7 @@ func fits(r *calc.Recorder, in calc.Case, h head) bool {
 	return false
 }
 
+// putHead sets the published ranges of the head.
 func putHead(r *calc.Recorder, h head) {
 	put := func(low, high, unit string, s span) {
 		r.Put(low, calc.SI(s.low, unit))
@@ -111,7 +114,8 @@ func putHead(r *calc.Recorder, h head) {
 	put("rate-low", "rate-high", "m³/h", h.rate)
 }
 
-// putApart puts the spacing of the plan beside those of the published rules.
+// putApart sets the rows that compare the spacing of the plan, in m, with those of
+// the published rules.
 func putApart(r *calc.Recorder, h head, spacing float64) {
 	var rows []calc.Case
 	for _, by := range []struct {
@@ -128,13 +132,14 @@ func putApart(r *calc.Recorder, h head, spacing float64) {
 	r.PutRows("apart", rows)
 }
 
-// shown returns the smaller of the spacings that readers of the two systems see,
-// so that the places counted suffice for each.
+// shown returns the smaller of the spacings, in m, that readers of the two systems
+// see, so that the places counted suffice for each.
 func shown(spacing float64) float64 {
 	return math.Min(quantity.Round(spacing, showApart, quantity.US), quantity.Round(spacing, showApart, quantity.Metric))
 }
 
-// planned returns the radius of action to plan with, in m.
+// planned returns the radius of action to plan with, in m. It asks about an
+// observed one outside the published range.
 func planned(r *calc.Recorder, in calc.Case, h head) float64 {
 	low, high := calc.SI(h.radius.low, "mm"), calc.SI(h.radius.high, "mm")
 	switch in.Choice("plan") {
@@ -157,6 +162,8 @@ func planned(r *calc.Recorder, in calc.Case, h head) float64 {
 	return calc.SI(h.radius.middle(), "mm")
 }
 
+// putPlaces sets the places for a spacing in m, and returns their number in one
+// pass.
 func putPlaces(r *calc.Recorder, in calc.Case, spacing float64) float64 {
 	along := r.Use(consolidation.AlongFormula, in.Num("length"), spacing)
 	places := r.Use(consolidation.PlacesFormula, along, in.Num("openings"), in.Num("sill"))
@@ -166,8 +173,8 @@ func putPlaces(r *calc.Recorder, in calc.Case, spacing float64) float64 {
 	return places
 }
 
-// putTimes puts the times of a pass and the vibrators that keep up with the pump
-// at the longer time for each place.
+// putTimes sets the times of a pass of so many places, and the vibrators that keep
+// up with the pump at the longer time for each place.
 func putTimes(r *calc.Recorder, in calc.Case, places float64) {
 	rest := restAir
 	if in.Choice("concrete") == "plain" {
@@ -192,8 +199,9 @@ func putTimes(r *calc.Recorder, in calc.Case, places float64) {
 	}
 }
 
-// notePlan notes where the plan is outside the published rules or does not reach
-// the faces of the form.
+// notePlan records a note for each rule that the plan is outside of, and for faces
+// of the form that it does not reach. nr is the index of the head; radius and
+// spacing are in m.
 func notePlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 	if nr >= stiffFrom {
 		r.Note(calc.LevelNotice, calc.At("head"), noteStiff)
@@ -210,8 +218,9 @@ func notePlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 	}
 }
 
-// noteFaces notes a plan that does not reach the faces of the form half way between
-// places, with the spacing that does.
+// noteFaces notes a plan that does not reach the faces of the form half way
+// between places, with the spacing that does, if there is one. radius and spacing
+// are in m.
 func noteFaces(r *calc.Recorder, in calc.Case, radius, spacing float64) {
 	reach, half := consolidation.Reach(radius, spacing), in.Num("core")/2
 	face := calc.Amount("half", half, &displays.Inches)
@@ -225,8 +234,8 @@ func noteFaces(r *calc.Recorder, in calc.Case, radius, spacing float64) {
 	}
 }
 
-// putFoot puts the height that the head does not reach and notes the measure
-// chosen for it.
+// putFoot sets the height that the head does not reach, 0 if it reaches the foot,
+// and notes the measure chosen for it or asks for one.
 func putFoot(r *calc.Recorder, in calc.Case) {
 	height, above, whip := in.Num("height"), in.Num("above"), in.Num("whip")
 	if !short(in) {

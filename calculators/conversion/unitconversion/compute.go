@@ -17,6 +17,7 @@ const (
 // below it rounding would change the value by more than a twentieth.
 const leastSteps = 10
 
+// compute sets the value in its usual units and in all units. It refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
 	kind := in.Choice("kind")
 	si := in.Num(kind)
@@ -41,9 +42,10 @@ func find(fields []calc.Field, id string) *calc.Field {
 	panic("conversion: no field " + id)
 }
 
-// putIn puts a value in one usual unit and records the step. A value too small for
-// the unit of an output in either system is not put: both systems have the same
-// pair of units.
+// putIn sets the output f to a value, si in SI, in one usual unit, and records the
+// step. A value too small for the unit of the output in either system is not set:
+// both systems have the same pair of units. It is noted if it is too small for the
+// US unit.
 func putIn(r *calc.Recorder, kind string, si float64, f *calc.Field) {
 	unit := usualUnit(f, quantity.US)
 	switch {

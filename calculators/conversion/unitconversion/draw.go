@@ -30,12 +30,14 @@ type ruler struct {
 	style    quantity.Style
 }
 
+// x returns the x of a value, si in SI; one outside the range is at its nearer
+// end.
 func (r ruler) x(si float64) float64 {
 	return scaleLeft + scaleWide*math.Min(1, math.Max(0, (si-r.from)/(r.to-r.from)))
 }
 
-// stretch returns the range drawn for a value: from 0 to a quarter beyond it, or
-// warmSpan to each side of a temperature.
+// stretch returns the range in SI drawn for a value, si in SI: from 0 to a quarter
+// beyond it, or warmSpan to each side of a temperature.
 func stretch(si float64, unit quantity.Unit) (from, to float64) {
 	switch {
 	case unit.Offset != 0:
@@ -48,8 +50,8 @@ func stretch(si float64, unit quantity.Unit) (from, to float64) {
 	return 0, 1.25 * si
 }
 
-// ticks draws the marks of one unit, away from the line on the given side:
-// -1 above it, 1 below it.
+// ticks returns the marks of one unit on the line at y, away from the line on the
+// given side: -1 above it, 1 below it.
 func (r ruler) ticks(y, side float64, unit quantity.Unit) []figure.Node {
 	low, high := unit.FromSI(r.from), unit.FromSI(r.to)
 	apart := round125((high - low) / 4)
@@ -77,8 +79,8 @@ func (r ruler) ticks(y, side float64, unit quantity.Unit) []figure.Node {
 	return nodes
 }
 
-// round125 returns the least of 1, 2 and 5 times a power of ten that is not
-// below x.
+// round125 returns the least of 1, 2 and 5 times a power of ten that is not below
+// x, which is above 0.
 func round125(x float64) float64 {
 	power := math.Pow(10, math.Floor(math.Log10(x)))
 	for _, m := range [3]float64{1, 2, 5} {
@@ -89,7 +91,8 @@ func round125(x float64) float64 {
 	return 10 * power
 }
 
-// draw shows both usual units as two scales, and the value across them.
+// draw shows both usual units as two scales, and the value across them. A refused
+// case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -117,8 +120,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		Desc: v.Say(desc, calc.WordSlot("own", ownText), calc.WordSlot("other", otherText))}
 }
 
-// written formats a value in its usual unit: rounded, or with all its digits where
-// it is too small for the rounding.
+// written returns a value in its usual unit: rounded, or with all its digits if it
+// is too small for the rounding.
 func written(v calc.Locale, si float64, f *calc.Field) string {
 	if tooFine(si, f, v.Style.System) {
 		return quantity.Exact(si, *f.Display, v.Style)

@@ -38,7 +38,7 @@ var Calculator = &calc.Calculator{
 	Draw:    draw,
 }
 
-// clockText writes minutes after midnight as a time of day.
+// clockText returns minutes after midnight as a time of day.
 func clockText(minutes float64) string { return calc.FormatClock(minutes * minuteInSI) }
 
 // Displays. Latitude and longitude are shown to a ten-thousandth of a degree, some

@@ -42,6 +42,9 @@ const (
 	minuteInSI     = 60.0
 )
 
+// compute sets the events of the day and the light that a pour has. It refuses a
+// date outside the years of the method, and a zone that is no multiple of a
+// quarter hour.
 func compute(r *calc.Recorder, in calc.Case) {
 	if d := in.Days("date"); d < firstDay || d > lastDay {
 		r.Refuse(calc.At("date"), refuseYear)
@@ -63,6 +66,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 }
 
+// putDay sets the events of the day that take place, and the length of the day.
 func putDay(r *calc.Recorder, d daylight.Light) {
 	var rows []calc.Case
 	add := func(event string, minutes float64) {
@@ -96,7 +100,7 @@ func putDay(r *calc.Recorder, d daylight.Light) {
 	r.Put("day-length", length*minuteInSI)
 }
 
-// steps records the worked steps of sunset.
+// steps records the worked steps of sunset, and none if the sun does not set.
 func steps(r *calc.Recorder, p daylight.Place, d daylight.Light) {
 	if d.Sky != daylight.Crosses {
 		return
@@ -118,6 +122,8 @@ func steps(r *calc.Recorder, p daylight.Place, d daylight.Light) {
 	r.Use(daylight.SettingFormula, deg(p.Longitude), h, e, p.Zone*minuteInSI)
 }
 
+// addNotes records a note for a day without sunrise or dark, times on another day,
+// a high latitude and a noon that does not fit the zone.
 func addNotes(r *calc.Recorder, p daylight.Place, d daylight.Light) {
 	switch d.Sky {
 	case daylight.Above:
@@ -145,7 +151,9 @@ func addNotes(r *calc.Recorder, p daylight.Place, d daylight.Light) {
 	}
 }
 
-// putPour compares the pour with the daylight.
+// putPour sets the finish of a pour that begins at start, in minutes after
+// midnight, and compares it with the daylight, noting work in the dark. On a day
+// without sunrise it sets the finish alone.
 func putPour(r *calc.Recorder, in calc.Case, d daylight.Light, start float64) {
 	finish := start + (in.Num("pour")+in.Num("after"))/minuteInSI
 	r.Put("finish", finish*minuteInSI)

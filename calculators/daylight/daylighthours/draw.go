@@ -37,8 +37,8 @@ type strip struct {
 	y     float64
 }
 
-// band fills part of the strip, in minutes. A part past midnight continues at the
-// other end.
+// band fills part of the strip, from and to in minutes after midnight. A part past
+// midnight continues at the other end.
 func (s *strip) band(role figure.Role, top, high, from, to float64) {
 	for _, shift := range []float64{-1440, 0, 1440} {
 		a, b := math.Max(0, from+shift), math.Min(1440, to+shift)
@@ -51,13 +51,14 @@ func (s *strip) band(role figure.Role, top, high, from, to float64) {
 	}
 }
 
-// key adds a line to the key.
+// key adds a line of text with a sample of its role to the key.
 func (s *strip) key(role figure.Role, text string) {
 	s.y += keyLine
 	s.nodes = append(s.nodes, figure.Rect(role, figure.Point{X: stripLeft, Y: s.y - 12}, 14, 14),
 		figure.Text(figure.Label, figure.Point{X: stripLeft + 22, Y: s.y}, figure.Start, text))
 }
 
+// draw returns the drawing of a result. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -84,6 +85,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 			calc.WordSlot("length", quantity.Format(out.Num("day-length"), showSpan, v.Style)))}
 }
 
+// between returns the slots from and to.
 func between(from, to string) []calc.Slot {
 	return []calc.Slot{calc.WordSlot("from", from), calc.WordSlot("to", to)}
 }
@@ -144,7 +146,7 @@ func hours(s *strip) {
 	}
 }
 
-// clockOf is an output of a time of day; empty where it is not set.
+// clockOf returns an output that is a time of day as text; "" if it is not set.
 func clockOf(out calc.Case, id string) string {
 	if !out.Has(id) {
 		return ""

@@ -30,6 +30,9 @@ type takeOff struct {
 	high, longest   float64 // m
 }
 
+// computeCourses counts courses and blocks. It refuses corner blocks shorter than
+// the form is thick, openings larger than the walls, and corners and openings that
+// leave no straight wall.
 func computeCourses(r *calc.Recorder, in calc.Case) {
 	w := &takeOff{Recorder: r, in: in, course: in.Num("course"), lowest: math.Inf(1)}
 	w.walls()
@@ -77,7 +80,8 @@ func (w *takeOff) walls() {
 	w.PutRows("by-wall", out)
 }
 
-// cutOff is the height cut off the top course; 0 for a rounding error.
+// cutOff returns the height cut off the top course of height top, in m; 0 for a
+// rounding error.
 func (w *takeOff) cutOff(top float64) float64 {
 	if !calc.Over(w.course, top) {
 		return 0
@@ -85,8 +89,8 @@ func (w *takeOff) cutOff(top float64) float64 {
 	return w.course - top
 }
 
-// holes sums width × whole courses of the openings; false if one is taller
-// than every wall.
+// holes returns the sum of width × whole courses of the openings, in m. It refuses
+// an opening that is taller or wider than every wall, and returns false.
 func (w *takeOff) holes() (sum float64, ok bool) {
 	for _, o := range w.in.Rows("openings") {
 		if calc.Over(o.Num("height"), w.high) {
@@ -104,6 +108,8 @@ func (w *takeOff) holes() (sum float64, ok bool) {
 	return sum, true
 }
 
+// blocks sets the numbers of blocks for run m of straight blocks and these numbers
+// of corners.
 func (w *takeOff) blocks(run, outside, inside float64) {
 	block := w.in.Num("block")
 	straights := w.Use(geometry.StraightBlocksFormula, run, w.in.Num("waste"), block)
@@ -120,6 +126,8 @@ func (w *takeOff) blocks(run, outside, inside float64) {
 	w.Put("straight-length", run)
 }
 
+// notes records a note on walls of unequal courses with corners, on swapped legs
+// and on a cut top course.
 func (w *takeOff) notes(corners float64) {
 	if w.tallest != w.lowest && corners > 0 {
 		w.Note(calc.LevelNotice, calc.At("walls"), mixed)

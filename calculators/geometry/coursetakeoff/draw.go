@@ -29,7 +29,8 @@ const (
 )
 
 // drawCourses draws the courses at one corner to scale, with corner blocks of
-// alternating hand and the height of the cut course.
+// alternating hand and the height of the cut course. A refused case gives an empty
+// drawing.
 func drawCourses(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -85,8 +86,8 @@ func drawCourses(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 }
 
-// stack is one course: the corner block at its left end, then straight
-// blocks up to the edge of the drawing. All in user units.
+// stack returns one course: the corner block at its left end, then straight blocks
+// up to the edge of the drawing. All in user units.
 func stack(y, tall, wide, leg, block float64) []figure.Node {
 	nodes := []figure.Node{figure.Rect(figure.Concrete, figure.Point{X: geometry.FrameMargin, Y: y}, leg, tall)}
 	for x := leg; x < wide-1e-6; x += block {

@@ -20,6 +20,8 @@ const steps = 3
 // (International Residential Code, R403.1.1).
 const least = 6 * 0.0254
 
+// computeFootings sets the volumes and the order. It refuses a part whose corners
+// take up its whole length.
 func computeFootings(r *calc.Recorder, in calc.Case) {
 	var net float64
 	byKind := make([]float64, len(kinds))
@@ -41,6 +43,7 @@ func computeFootings(r *calc.Recorder, in calc.Case) {
 	putFootings(r, in, net, byKind)
 }
 
+// kindAt returns the index of a kind by its ID; 0 for an unknown one.
 func kindAt(id string) int {
 	for i := range kinds {
 		if kinds[i].ID == id {
@@ -67,6 +70,7 @@ func askFooting(r *calc.Recorder, p calc.Case) {
 	}
 }
 
+// putFootings sets the order for a net volume, in m³, and the volumes by kind.
 func putFootings(r *calc.Recorder, in calc.Case, net float64, byKind []float64) {
 	need := r.Use(geometry.WithWasteFormula, net, in.Num("waste"))
 	var order float64

@@ -13,7 +13,8 @@ const (
 	drawPair  = calc.Text("{yd} · {m}")
 )
 
-// drawFootings draws each kind and the order as bars on one scale.
+// drawFootings draws each kind and the order as bars on one scale. A refused case
+// gives an empty drawing.
 func drawFootings(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

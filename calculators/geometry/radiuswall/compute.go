@@ -30,6 +30,8 @@ type curve struct {
 	core, half, foam float64 // half is from the middle to the face of the form
 }
 
+// computeCurve sets the lengths, cuts and volume of a curved wall. It refuses a
+// radius at which the inside face has none.
 func computeCurve(r *calc.Recorder, in calc.Case) {
 	c := &curve{Recorder: r, in: in, core: in.Num("core"), foam: in.Num("foam")}
 	c.half = c.core/2 + c.foam
@@ -79,7 +81,8 @@ func (c *curve) arc() {
 	c.Put("curve-rise", rise)
 }
 
-// offset is from the middle of the core out to the measured line.
+// offset returns the distance from the middle of the core out to the measured
+// line, in m; below 0 for the inside.
 func (c *curve) offset() float64 {
 	switch c.in.Choice("at") {
 	case "outside":

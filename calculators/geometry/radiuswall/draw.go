@@ -38,6 +38,8 @@ type plan struct {
 	foot    float64 // y of the lower edge of the wall on the page
 }
 
+// newPlan returns the plan of an angle, in radians, between the radii in and out,
+// in m, scaled to the drawing.
 func newPlan(angle, in, out float64) plan {
 	p := plan{half: angle / 2, in: in, out: out}
 	wide := out
@@ -52,6 +54,8 @@ func newPlan(angle, in, out float64) plan {
 	return p
 }
 
+// at returns the point at a radius, in m, and an angle, in radians from the
+// middle.
 func (p plan) at(radius, angle float64) figure.Point {
 	return figure.Point{
 		X: p.x + float64(radius*p.scale*math.Sin(angle)),
@@ -59,7 +63,7 @@ func (p plan) at(radius, angle float64) figure.Point {
 	}
 }
 
-// ring is the area between two radii.
+// ring returns the area between two radii, in m.
 func (p plan) ring(role figure.Role, in, out float64) figure.Node {
 	points := make([]figure.Point, 0, 2*planSteps+2)
 	for i := 0; i <= planSteps; i++ {
@@ -72,7 +76,7 @@ func (p plan) ring(role figure.Role, in, out float64) figure.Node {
 }
 
 // drawCurvedWall draws the wall from above with its cuts and chord, and the
-// numbers below.
+// numbers below. A refused case gives an empty drawing.
 func drawCurvedWall(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

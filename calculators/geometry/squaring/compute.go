@@ -37,6 +37,8 @@ const (
 	tripleMost  = 3
 )
 
+// compute checks a rectangle or an outline. It refuses a measured diagonal that
+// forms no triangle with the sides.
 func compute(r *calc.Recorder, in calc.Case) {
 	if outline(in) {
 		closeOutline(r, in.Rows("runs"))
@@ -69,7 +71,9 @@ func triples(r *calc.Recorder, id string, a, b, step float64) bool {
 	return len(rows) > 0
 }
 
-// judge compares a measured diagonal with that of the square corner.
+// judge compares a measured diagonal with that of the square corner, all in m. It
+// refuses one that forms no triangle with the sides a and b, and sets nothing
+// then.
 func judge(r *calc.Recorder, a, b, measured, square float64) {
 	if !calc.Over(measured, math.Abs(a-b)) || !calc.Over(a+b, measured) {
 		r.Refuse(calc.At("measured"), noTriangle, calc.Amount("low", math.Abs(a-b), &tapeFine),
@@ -94,8 +98,9 @@ func judge(r *calc.Recorder, a, b, measured, square float64) {
 	}
 }
 
-// outlinePoints are the corners of an outline from the start on, x along the
-// first run and y to its left, and the sum of the turns, left positive.
+// outlinePoints returns the corners of an outline from the start on, in m, x along
+// the first run and y to its left, and the sum of the turns in radians, left
+// positive.
 func outlinePoints(runs []calc.Case) (xs, ys []float64, turned float64) {
 	xs, ys = []float64{0}, []float64{0}
 	for i, run := range runs {
@@ -106,6 +111,8 @@ func outlinePoints(runs []calc.Case) (xs, ys []float64, turned float64) {
 	return xs, ys, turned
 }
 
+// closeOutline sets the closing gap of an outline of at least two runs, and its
+// direction and ratio if there is a gap.
 func closeOutline(r *calc.Recorder, runs []calc.Case) {
 	xs, ys, turned := outlinePoints(runs)
 	var perimeter float64
@@ -139,7 +146,7 @@ func closeOutline(r *calc.Recorder, runs []calc.Case) {
 	}
 }
 
-// turnOf is a turn, left positive.
+// turnOf returns a turn in radians, left positive.
 func turnOf(run calc.Case) float64 {
 	if run.Choice("side") == geometry.RightHand {
 		return -run.Num("turn")
@@ -147,7 +154,7 @@ func turnOf(run calc.Case) float64 {
 	return run.Num("turn")
 }
 
-// settle returns 0 for a value that is only a rounding error.
+// settle returns x, or 0 if x is only a rounding error beside scale.
 func settle(x, scale float64) float64 {
 	if math.Abs(x) < 1e-12*scale {
 		return 0

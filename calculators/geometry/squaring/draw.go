@@ -30,6 +30,7 @@ const (
 	layoutTop  = 26.0
 )
 
+// draw returns the drawing of a result. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	switch {
 	case res.State != calc.OK:
@@ -40,7 +41,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	return drawRectangle(v, in, res.Out)
 }
 
-// under writes lines of text below a drawing; it returns the y of their lower edge.
+// under returns nodes with lines of text below y, and the y of their lower edge.
 func under(nodes []figure.Node, y float64, lines ...string) ([]figure.Node, float64) {
 	for _, text := range lines {
 		y += geometry.LineStep

@@ -124,7 +124,8 @@ var (
 	}
 )
 
-// tableSet is a piece of wall without openings, measured along its middle.
+// tableSet returns the inputs of a piece of wall of this length without openings,
+// measured along its middle.
 func tableSet(length string) []calc.Entry {
 	return []calc.Entry{
 		{Path: "measured", Text: "centre"},
@@ -162,7 +163,8 @@ func computeOrder(r *calc.Recorder, in calc.Case, net float64) {
 	}
 }
 
-// plantOrder rounds up in the unit the plant sells in. Both volumes are SI.
+// plantOrder returns the need rounded up in the unit the plant sells in, and the
+// size of a truck, in m³.
 func plantOrder(r *calc.Recorder, in calc.Case, need float64) (order, truck float64) {
 	if in.Choice("sold-in") == "m3" {
 		return r.Use(geometry.OrderMetresFormula, need, in.Num("step-m")), in.Num("truck-m")
@@ -171,6 +173,8 @@ func plantOrder(r *calc.Recorder, in calc.Case, need float64) (order, truck floa
 	return r.Use(geometry.OrderYardsFormula, need, in.Num("step-yd")), in.Num("truck-yd")
 }
 
+// truckField returns the ID of the input for the size of a truck in the unit the
+// plant sells in.
 func truckField(in calc.Case) string {
 	if in.Choice("sold-in") == "m3" {
 		return "truck-m"
@@ -178,6 +182,7 @@ func truckField(in calc.Case) string {
 	return "truck-yd"
 }
 
+// displayOf returns the display of volumes for a unit, m3 or yd3.
 func displayOf(unit string) *quantity.Display {
 	if unit == "m3" {
 		return inMetres
@@ -185,8 +190,9 @@ func displayOf(unit string) *quantity.Display {
 	return inYards
 }
 
-// checkOrder compares the typed order with the computed one. A number that
-// matches in the other unit gets a note of its own.
+// checkOrder sets the difference between the typed order and the computed one, in
+// m³, and notes one that does not match. A number that matches in the other unit
+// gets a note of its own.
 func checkOrder(r *calc.Recorder, in calc.Case, order, need float64) {
 	unit, other := in.Choice("order-unit"), "m3"
 	if unit == "m3" {

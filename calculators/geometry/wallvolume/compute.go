@@ -42,6 +42,8 @@ const farShare = 0.10
 // load or delay it.
 const smallShare = 0.25
 
+// compute sets the volume of the walls and the order. It refuses walls without
+// volume, a curve that is too tight, and openings that do not fit.
 func compute(r *calc.Recorder, in calc.Case) {
 	w, ok := straight(r, in)
 	if !ok {
@@ -75,7 +77,7 @@ type walls struct {
 	longest float64
 }
 
-// signedCorners is the number of corners to deduct, c of CentreLine.
+// signedCorners returns the number of corners to deduct, c of CentreLine.
 func signedCorners(in calc.Case) float64 {
 	c := in.Num("outside-corners") - in.Num("inside-corners")
 	switch in.Choice("measured") {
@@ -87,6 +89,8 @@ func signedCorners(in calc.Case) float64 {
 	return 0
 }
 
+// straight returns the straight walls; zero ones without runs. It refuses corners
+// that take up all of them, and returns false.
 func straight(r *calc.Recorder, in calc.Case) (w walls, ok bool) {
 	w.core = in.Num("core")
 	var area, length float64
@@ -132,7 +136,8 @@ func noteCorners(r *calc.Recorder, in calc.Case, corners, lowest, tallest, at fl
 	}
 }
 
-// addCurve adds the curved wall; false if it is refused.
+// addCurve adds the curved wall. It refuses a radius that is too small for the
+// core, and returns false.
 func (w *walls) addCurve(r *calc.Recorder, in calc.Case) bool {
 	radius, angle := in.Num("curve-radius"), in.Num("curve-angle")
 	at := "curve-radius"
@@ -162,8 +167,9 @@ func (w *walls) addCurve(r *calc.Recorder, in calc.Case) bool {
 	return true
 }
 
-// holes sums all openings and block-outs; false if one is refused. The first
-// opening is a step of the worked example.
+// holes returns the volume of all openings and block-outs, in m³. It refuses one
+// that does not fit the walls, and openings that leave nothing, and returns false.
+// The first opening is a step of the worked example.
 func (w *walls) holes(r *calc.Recorder, in calc.Case) (volume float64, ok bool) {
 	for i, o := range in.Rows("openings") {
 		if !w.fits(r, "openings", o) {
@@ -195,6 +201,8 @@ func (w *walls) holes(r *calc.Recorder, in calc.Case) (volume float64, ok bool) 
 
 var firstOpening = calc.Text("First row of openings")
 
+// fits refuses a hole of the rows field that is taller or wider than every wall,
+// and returns false.
 func (w *walls) fits(r *calc.Recorder, rows string, hole calc.Case) bool {
 	switch {
 	case calc.Over(hole.Num("height"), w.tallest):

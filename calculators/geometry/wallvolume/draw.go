@@ -40,9 +40,10 @@ var (
 	drawCurve = calc.Text("curve")
 )
 
-// draw draws the walls end to end to scale, then two bars on one scale:
-// the walls with the share of the openings, and the order with the share of
-// waste and rounding. Every volume is written in both units.
+// draw draws the walls end to end to scale, then two bars on one scale: the walls
+// with the share of the openings, and the order with the share of waste and
+// rounding. Every volume is written in both units. A refused case gives an empty
+// drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -79,6 +80,7 @@ type piece struct {
 	name           string
 }
 
+// pieces returns the walls end to end, the curve last, with their names.
 func pieces(v calc.Locale, in calc.Case, out calc.Case) []piece {
 	var list []piece
 	straight := 0.0
@@ -100,6 +102,7 @@ func pieces(v calc.Locale, in calc.Case, out calc.Case) []piece {
 	return list
 }
 
+// strip draws the walls end to end to scale.
 func (p *plate) strip(in, out calc.Case) {
 	list := pieces(p.locale, in, out)
 	total, tallest := 0.0, 0.0
@@ -166,10 +169,12 @@ func (p *plate) bars(in, out calc.Case) {
 	p.y += 10
 }
 
+// text returns the text t with a volume, si in m³, in both units.
 func (p *plate) text(t calc.Text, si float64) string {
 	return p.locale.Say(t, calc.Amount("yd", si, inYards), calc.Amount("m", si, inMetres))
 }
 
+// line draws a line of text below the last one.
 func (p *plate) line(role figure.Role, text string) {
 	p.y += geometry.LineStep
 	p.add(figure.Text(role, figure.Point{X: geometry.FrameMargin, Y: p.y}, figure.Start, text))
@@ -182,6 +187,8 @@ func (p *plate) keyed(role figure.Role, t calc.Text, si float64) {
 		figure.Text(figure.Label, figure.Point{X: geometry.FrameMargin + 20, Y: p.y}, figure.Start, p.text(t, si)))
 }
 
+// bar draws a bar of two parts, a and b in m³, below the last line. A part b that
+// is not above 0 is left out.
 func (p *plate) bar(scale float64, first figure.Role, a float64, second figure.Role, b float64) {
 	p.y += 8
 	at := figure.Point{X: geometry.FrameMargin, Y: p.y}

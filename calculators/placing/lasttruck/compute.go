@@ -32,6 +32,8 @@ const (
 // oneTruck is the volume above which an order is noted to need two trucks.
 var oneTruck = calc.SI(10, "yd³")
 
+// compute sets the last order and the time to call. It refuses nothing; it asks
+// for what is not known.
 func compute(r *calc.Recorder, in calc.Case) {
 	open := openVolume(r, in)
 	fullLoads, guessed := drums(in)
@@ -68,8 +70,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	callTime(r, in)
 }
 
-// openVolume is the volume still open. The first stretch is a step of the worked
-// example.
+// openVolume returns the volume still open, in m³. The first stretch is a step of
+// the worked example.
 func openVolume(r *calc.Recorder, in calc.Case) (volume float64) {
 	if typed(in) {
 		return in.Num("open")
@@ -84,7 +86,8 @@ func openVolume(r *calc.Recorder, in calc.Case) (volume float64) {
 	return volume
 }
 
-// drums sums what is known by tickets and what is guessed.
+// drums returns the volumes, in m³, that are known by tickets and that are
+// guessed.
 func drums(in calc.Case) (fullLoads, guessed float64) {
 	for _, d := range in.Rows("drums") {
 		if d.Choice("how") == full {
@@ -96,8 +99,9 @@ func drums(in calc.Case) (fullLoads, guessed float64) {
 	return fullLoads, guessed
 }
 
-// lastOrder rounds up in the unit that the plant sells in. Nothing is ordered if
-// nothing is missing.
+// lastOrder returns the order for what is missing, in m³, rounded up in the unit
+// that the plant sells in; 0 if nothing is missing. It asks for the plant's least
+// load if that is not known.
 func lastOrder(r *calc.Recorder, in calc.Case, missing float64) float64 {
 	if missing == 0 {
 		return 0
@@ -118,7 +122,9 @@ func lastOrder(r *calc.Recorder, in calc.Case, missing float64) float64 {
 	return order
 }
 
-// callTime puts the time to call, the plant's cut-off included, and the verdict.
+// callTime sets the time to call, the plant's cut-off included, and the verdict.
+// It asks for the times that are not known; without a time needed and a lead it
+// sets no time.
 func callTime(r *calc.Recorder, in calc.Case) {
 	r.PutChoice("verdict", ask)
 	for _, q := range []struct {
@@ -167,8 +173,9 @@ const (
 	halfDay = day / 2
 )
 
-// nearest shifts a time of day by a day so that it is within half a day of
-// another: before a pour past midnight, 23:00 is on the day before.
+// nearest returns a time of day, in s, shifted by a day if needed so that it is
+// within half a day of another: before a pour past midnight, 23:00 is on the day
+// before.
 func nearest(clock, other float64) float64 {
 	switch {
 	case clock-other > halfDay:

@@ -21,6 +21,7 @@ const day = 24 * 3600 // s
 // longDay is the time on site above which fatigue is noted, in s.
 const longDay = 10 * 3600
 
+// compute sets the times of the pour. It refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
 	setUp, start := in.Num("set-up"), in.Num("start")
 	pumping := r.Use(placing.PumpingFormula, in.Num("volume"), in.Num("rate"), in.Num("moving"))
@@ -67,7 +68,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 }
 
-// noteLatest notes a finish after the time wanted.
+// noteLatest notes a finish after the time before, with the latest start, all in s
+// after midnight, or that the start is on the day before.
 func noteLatest(r *calc.Recorder, finish, before, latest float64) {
 	switch {
 	case latest < -calc.Slack:
@@ -78,13 +80,14 @@ func noteLatest(r *calc.Recorder, finish, before, latest float64) {
 	}
 }
 
-// clock formats a time in s as a time of day, rounded up to the minute.
+// clock returns a time in s as a time of day, rounded up to the minute.
 func clock(s float64) string { return calc.FormatClock(upToMinute(s)) }
 
-// upToMinute rounds a time in s up to the minute.
+// upToMinute returns a time in s, rounded up to the minute.
 func upToMinute(s float64) float64 { return math.Ceil(s/60-1e-6) * 60 }
 
-// moment returns a row of the clock times, s in seconds after midnight.
+// moment returns a row of the clock times: an event by its ID and its time, s in
+// seconds after midnight, rounded up to the minute.
 func moment(r *calc.Recorder, event string, s float64) calc.Case {
 	return r.NewRow("clock").With("event", calc.ChoiceOf(event)).With("time", calc.Num(upToMinute(s)))
 }

@@ -12,6 +12,7 @@ const (
 	labelSpan = calc.Text("{from} to {to}")
 )
 
+// draw returns the drawing of a result. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

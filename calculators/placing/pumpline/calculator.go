@@ -207,7 +207,7 @@ var (
 	}
 )
 
-// putBoth puts a volume into the outputs id-yd and id-m.
+// putBoth sets the outputs id-yd and id-m to a volume, si in m³.
 func putBoth(r *calc.Recorder, id string, si float64) {
 	r.Put(id+"-yd", si)
 	r.Put(id+"-m", si)

@@ -25,6 +25,7 @@ const (
 // oneLift is the load constant of the NIOSH lifting equation, in lb.
 const oneLift = 51
 
+// compute sets the volumes and the weight of a pump line. It refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
 	var line, least, most float64
 	smallest, listed := math.Inf(1), false
@@ -58,6 +59,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	checkStone(r, in.Num("stone"), math.Min(smallest, in.Num("hose")))
 }
 
+// weigh sets the weight of the hose, and warns of one that is too heavy to lift.
 func weigh(r *calc.Recorder, in calc.Case) {
 	each := r.Use(placing.HoseWeightFormula, in.Num("hose"), in.Num("weight"), in.Num("empty"))
 	mass := r.Use(placing.HangingFormula, each, in.Num("hanging"))
@@ -74,6 +76,7 @@ func weigh(r *calc.Recorder, in calc.Case) {
 	}
 }
 
+// checkStone warns of a stone too large for the smallest bore, both in m.
 func checkStone(r *calc.Recorder, stone, bore float64) {
 	narrow, fine := calc.SI(2.5, "in"), calc.SI(0.375, "in")
 	switch {

@@ -15,6 +15,7 @@ const (
 	labelBoth   = calc.Text("{yd} · {m}")
 )
 
+// draw returns the drawing of a result. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -41,7 +42,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		)}
 }
 
-// both formats a volume in cubic yards and in cubic metres.
+// both returns a volume, si in m³, in cubic yards and in cubic metres.
 func both(v calc.Locale, si float64) string {
 	return v.Say(labelBoth, calc.Amount("yd", si, &displays.CubicYards), calc.Amount("m", si, &displays.CubicMetres))
 }

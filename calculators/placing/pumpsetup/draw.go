@@ -14,8 +14,8 @@ const (
 	labelPad = calc.Text("pad")
 )
 
-// draw shows the cut in section with the nearest pad, on one scale. Without a
-// cut there is only the pad.
+// draw shows the cut in section with the nearest pad, on one scale. Without a cut
+// there is only the pad. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

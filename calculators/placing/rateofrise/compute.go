@@ -54,6 +54,8 @@ const (
 // tightSpare is the time to spare below which a late truck is noted, in s.
 const tightSpare = 15 * 60
 
+// compute sets the rise, the times and the verdict on the next lift. It refuses a
+// stop longer than the wall.
 func compute(r *calc.Recorder, in calc.Case) {
 	length, core, flow, share := in.Num("length"), in.Num("core"), in.Num("rate"), in.Num("moving")
 	if calc.Over(in.Num("stop"), length) {
@@ -106,7 +108,8 @@ func noteHose(r *calc.Recorder, local, lift, lifts float64) {
 	r.Note(calc.LevelWarning, calc.At("stop"), noteFluid, rise, limit)
 }
 
-// passes returns the passes after which the hose is back at each place.
+// passes returns the number of passes, 1 or 2, after which the hose is back at
+// each place.
 func passes(in calc.Case) float64 {
 	if in.Choice("way") == thereAndBack {
 		return 2
@@ -114,8 +117,9 @@ func passes(in calc.Case) float64 {
 	return 1
 }
 
-// byAge puts the age of the lift below when the hose is back, and returns the verdict
-// on the next lift by it.
+// byAge sets the age of the lift below when the hose is back, and returns the
+// verdict on the next lift by it, an ID of the output verdict. lift is in m, loop,
+// the time of a pass, in s.
 func byAge(r *calc.Recorder, in calc.Case, lift, loop float64) (verdict string) {
 	age, window := in.Num("age"), in.Num("window")
 	back := r.Use(placing.AgeOnReturnFormula, age, passes(in), loop)

@@ -54,6 +54,8 @@ const (
 // goes in the wall as it came.
 type limits struct{ least, most, goes float64 }
 
+// compute sets the verdict on a load by its slump, and the water that may go in.
+// It refuses no input; the verdict may be to refuse the load.
 func compute(r *calc.Recorder, in calc.Case) {
 	lim := orderLimits(r, in)
 	verdict, counts := decide(r, in, lim)
@@ -69,9 +71,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("goes-by", counts)
 }
 
-// orderLimits puts the limits by the order and notes an order that does not fit
-// the wall. A load that was adjusted here is no longer held to the greatest slump
-// of the order.
+// orderLimits sets the limits by the order, returns them, and notes an order that
+// does not fit the wall. A load that was adjusted here is no longer held to the
+// greatest slump of the order.
 func orderLimits(r *calc.Recorder, in calc.Case) limits {
 	ordered := in.Num("ordered")
 	down, up := placing.SlumpTolerance(calc.From(ordered, "in")*(1-calc.Slack), in.Choice("ordered-as") == maximum)
@@ -97,16 +99,18 @@ func orderLimits(r *calc.Recorder, in calc.Case) limits {
 	return lim
 }
 
-// high reports whether a slump is over what goes in.
+// high reports whether a slump, in m, is over what goes in.
 func (l limits) high(s float64) bool { return calc.Over(s, l.goes) }
 
-// low reports whether a slump is outside the order and too stiff for the wall.
+// low reports whether a slump, in m, is outside the order and too stiff for the
+// wall.
 func (l limits) low(s float64) bool {
 	return s < math.Min(l.least, calc.SI(wallLeast, "in"))*(1-calc.Slack)
 }
 
-// decide returns the verdict of the tests at the chute and the slump that counts.
-// The verdict is empty for a load that goes in or is adjusted.
+// decide returns the verdict of the tests at the chute, an ID of the output
+// verdict, and the slump that counts, in m. The verdict is "" for a load that goes
+// in or is adjusted. It records a note with the reason of any other.
 func decide(r *calc.Recorder, in calc.Case, lim limits) (verdict string, counts float64) {
 	a, b := in.Num("chute"), in.Num("chute")
 	two := in.Has("chute-2")
@@ -140,7 +144,7 @@ func decide(r *calc.Recorder, in calc.Case, lim limits) (verdict string, counts 
 	return "", middle
 }
 
-// noteRefusal gives the reason of a refusal, s being the lower of two tests.
+// noteRefusal notes the reason of a refusal; s, in m, is the lower of two tests.
 func noteRefusal(r *calc.Recorder, lim limits, s float64) {
 	wall := calc.SI(wallMost, "in")
 	r.Note(calc.LevelWarning, calc.At("chute"), noteRefuse, calc.Amount("most", lim.goes, &slump))
@@ -153,8 +157,8 @@ func noteRefusal(r *calc.Recorder, lim limits, s float64) {
 	}
 }
 
-// adjust returns the verdict of a load within the limits, of slump s, and puts
-// the water that may go in.
+// adjust returns the verdict of a load within the limits, of slump s in m, and
+// sets the water that may go in.
 func adjust(r *calc.Recorder, in calc.Case, s float64) string {
 	least := calc.SI(wallLeast, "in")
 	if !calc.Under(s, least) {
@@ -183,8 +187,9 @@ func adjust(r *calc.Recorder, in calc.Case, s float64) string {
 	return plant
 }
 
-// checkHose compares the slump at the hose with what goes in the wall. It returns
-// the verdict, which is "test again" where the form would feel too much.
+// checkHose compares the slump at the hose with what goes in the wall, and sets
+// the loss from that at the chute, in m. It returns the verdict given, or "test
+// again" where the form would feel too much.
 func checkHose(r *calc.Recorder, in calc.Case, verdict string, chute float64) string {
 	hose := in.Num("hose")
 	loss := r.Use(placing.PumpLossFormula, chute, hose)

@@ -25,6 +25,8 @@ const (
 // nearLimit is the time below the limit from which the age is noted, in s.
 const nearLimit = 15 * 60
 
+// compute sets the number and spacing of trucks and the age of the concrete. It
+// refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
 	load, check, haul, wait := in.Num("load"), in.Num("check"), in.Num("haul"), in.Num("wait")
 	back := haul
@@ -48,7 +50,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	putWaits(r, in, fleet{cycle: cycle, spacing: spacing, trucks: trucks, loads: loads, age: age, volume: volume})
 }
 
-// noteAge notes an age over the limit or near it.
+// noteAge notes an age, in s, over the limit or near it.
 func noteAge(r *calc.Recorder, age, limit float64) {
 	slots := []calc.Slot{calc.Amount("age", age, &placing.MinutesUp), calc.Amount("limit", limit, &displays.Minutes)}
 	switch {
@@ -63,8 +65,8 @@ func noteAge(r *calc.Recorder, age, limit float64) {
 // keep the pump fed, the loads, and the volume of one in m³.
 type fleet struct{ cycle, spacing, trucks, loads, age, volume float64 }
 
-// putWaits puts how long pump and trucks wait with the trucks at hand. With one
-// truck for each load nothing waits.
+// putWaits sets how long pump and trucks wait with the trucks at hand, and notes a
+// pump that waits. With one truck for each load nothing waits.
 func putWaits(r *calc.Recorder, in calc.Case, f fleet) {
 	n := f.trucks
 	if in.Has("have") {

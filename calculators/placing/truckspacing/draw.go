@@ -20,8 +20,8 @@ const (
 	labelDischarge = calc.Text("Discharge")
 )
 
-// draw shows up to six trucks on one time axis, a row each: loading and driving
-// as a line, discharge as a block.
+// draw shows up to six trucks on one time axis, a row each: loading and driving as
+// a line, discharge as a block. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

@@ -44,8 +44,9 @@ var ratioUp = quantity.Display{
 // Rule of thumb: the gain of slump in inches for each gal/yd³, least and most.
 const slumpLeast, slumpMost = 1.0, 1.25
 
-// strengthRule returns the rule of thumb for the loss of strength in psi for each
-// gal/yd³, by what is known of the air.
+// strengthRule returns the rule of thumb for the least and greatest loss of
+// strength in psi for each gal/yd³, by whether air is in the mix: no, yes,
+// otherwise not known.
 func strengthRule(air string) (least, most float64) {
 	switch air {
 	case "no":
@@ -56,6 +57,8 @@ func strengthRule(air string) (least, most float64) {
 	return 150, 400
 }
 
+// compute sets what water added at the truck does to slump and strength. It
+// refuses water by which the slump exceeds 11 in.
 func compute(r *calc.Recorder, in calc.Case) {
 	load, added, slump := in.Num("load"), in.Num("water"), in.Num("slump")
 	each := r.Use(placing.PerYardFormula, added, load)
@@ -88,7 +91,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 }
 
-// checkTicket compares the water with the amount withheld on the ticket.
+// checkTicket sets the verdict on the water added by the amount withheld on the
+// ticket, and the water-cement ratio if cement and ratio are known. Both volumes
+// are in m³.
 func checkTicket(r *calc.Recorder, in calc.Case, added, load float64) {
 	withheld := in.Num("withheld")
 	tooMuch := math.Max(0, added-withheld)

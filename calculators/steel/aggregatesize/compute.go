@@ -40,8 +40,8 @@ const (
 	crushedShare, roundedShare = 1.0 / 3, 0.4
 )
 
-// sieve returns the largest of the sizes that is not above the aggregate size, or
-// 0.
+// sieve returns the largest of the sizes, in rising order, that is not above most,
+// all in m; 0 if there is none.
 func sieve(sizes []float64, most float64) float64 {
 	best := 0.0
 	for _, s := range sizes {
@@ -61,6 +61,8 @@ type stones struct {
 	lines []calc.Case
 }
 
+// limit adds the row of a rule: the largest stone most by the dimension of, both
+// in m. It governs if it is below all before.
 func (s *stones) limit(rule string, of, most float64) {
 	if calc.Under(most, s.most) {
 		s.most, s.rule = most, rule
@@ -71,6 +73,7 @@ func (s *stones) limit(rule string, of, most float64) {
 	)
 }
 
+// compute sets the largest stone that all rules allow. It refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
 	s := &stones{Recorder: r, in: in, most: math.Inf(1)}
 	s.limit(byForms, in.Num("core"), r.Use(steel.FormShareFormula, in.Num("core")))
@@ -97,6 +100,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	s.put()
 }
 
+// put sets the outputs and notes stones that are too small or too large to be
+// named.
 func (s *stones) put() {
 	s.Put("most", s.most)
 	s.PutChoice("governs", s.rule)

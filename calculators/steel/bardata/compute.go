@@ -15,6 +15,8 @@ const (
 // carry, kg: common practice, 50 lb.
 const heavyLift = 50 * 0.45359237
 
+// compute sets dimensions and weight of the bars. It refuses nothing; a bar
+// without a known bend gets no hook.
 func compute(r *calc.Recorder, in calc.Case) {
 	b, length, count := steel.BarOf(in, "bar"), in.Num("length"), in.Num("count")
 	one := b.Mass * length

@@ -13,7 +13,8 @@ const (
 	desc  = calc.Text("{bar}: {mass}. {count} bars weigh {weight}.")
 )
 
-// draw shows the mass per length of the bar and of its neighbours in the list.
+// draw shows the mass per length of the bar and of its neighbours in the list. A
+// refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

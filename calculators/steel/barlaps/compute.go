@@ -49,6 +49,8 @@ type table struct {
 	most  float64
 }
 
+// compute sets the laps of one bar by each code. It refuses nothing; a bar too
+// large for laps gets none.
 func compute(r *calc.Recorder, in calc.Case) {
 	t := &table{Recorder: r, in: in, bar: steel.BarOf(in, "bar")}
 	covered, other := 20.0, 40.0/3
@@ -114,7 +116,8 @@ func (t *table) grade() float64 {
 	return 1
 }
 
-// aci returns the development length in m by ACI 318 for one of the rules.
+// aci returns the development length in m by ACI 318 and records it as a worked
+// step. rule is the index of its rule, c the constant for cover and spacing.
 func (t *table) aci(rule int, c float64) float64 {
 	return t.UseFor(
 		rules[rule].Label,
@@ -130,7 +133,8 @@ func (t *table) aci(rule int, c float64) float64 {
 	)
 }
 
-// csa returns the development length in m by CSA A23.3 for one of the rules.
+// csa returns the development length in m by CSA A23.3 and records it as a worked
+// step. rule is the index of its rule, c the constant for cover and spacing.
 func (t *table) csa(rule int, c float64) float64 {
 	k, size := t.place(), 1.0
 	if t.in.Flag("light") {
@@ -152,7 +156,8 @@ func (t *table) csa(rule int, c float64) float64 {
 	)
 }
 
-// code adds a row with both classes. The least length applies to all lengths.
+// code adds a row with both classes of lap for a development length, in m; a bar
+// too large for laps gets the length alone. least, in m, applies to all lengths.
 func (t *table) code(rule string, development, least float64) {
 	a := math.Max(development, least)
 	if t.bar.Diameter > largestBar {
@@ -169,7 +174,8 @@ func (t *table) code(rule string, development, least float64) {
 	t.row(rule, calc.Num(a), calc.Num(a), lap)
 }
 
-// row adds a row and compares the lap of the drawing with it.
+// row adds a row, all lengths in m, and compares the lap of the drawing with its
+// lap.
 func (t *table) row(rule string, development, a calc.Value, lap float64) {
 	row := t.NewRow("laps").
 		With("rule", calc.ChoiceOf(rule)).
@@ -190,8 +196,9 @@ func (t *table) row(rule string, development, a calc.Value, lap float64) {
 	t.rows = append(t.rows, row)
 }
 
-// irc adds the row of the residential code for the bars and grades in its table.
-// The development length is truncated to the inch and the lap rounded, as printed.
+// irc adds the row of the residential code for the bars and grades in its table,
+// and notes any other. The development length is truncated to the inch and the lap
+// rounded, as printed.
 func (t *table) irc() {
 	n, fy := 60.0, calc.From(t.in.Num("fy"), "psi")
 	if !calc.Over(fy, 40000) {
@@ -210,6 +217,7 @@ func (t *table) irc() {
 	)
 }
 
+// hook sets the development of a standard hook.
 func (t *table) hook() {
 	fy, fc, d := t.in.Num("fy"), t.in.Num("fc"), t.bar.Diameter
 	coat := math.Min(t.coat(), 1.2)
@@ -220,6 +228,8 @@ func (t *table) hook() {
 	}
 }
 
+// addNotes records the notes on short laps, large bars and factors, and sets the
+// lap of the drawing in diameters.
 func (t *table) addNotes() {
 	if t.short {
 		t.Note(calc.LevelAsk, calc.At("drawn"), noteShort)

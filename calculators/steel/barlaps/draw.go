@@ -17,7 +17,7 @@ const (
 )
 
 // draw shows the laps of every rule on one scale, and the lap of the drawing as a
-// dashed line.
+// dashed line. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

@@ -39,6 +39,8 @@ type takeOff struct {
 	orders []order
 }
 
+// compute counts and weighs the bars of a wall. It refuses first bars whose
+// distances from both ends exceed the wall.
 func compute(r *calc.Recorder, in calc.Case) {
 	t := &takeOff{Recorder: r, in: in}
 	if calc.Over(2*in.Num("first"), in.Num("length")) {
@@ -91,7 +93,9 @@ func (t *takeOff) count(courses float64) {
 	}
 }
 
-// part adds count bars of one length. A bar longer than the stock is lapped.
+// part adds count bars of one length each, in m. kind is the index of the part,
+// field the input of the bar size. A bar longer than the stock is lapped, which is
+// noted.
 func (t *takeOff) part(kind int, field string, count, each float64) {
 	b, stock, lap := steel.BarOf(t.in, field), t.in.Num("stock"), t.in.Num("lap")
 	use := func(f *calc.Formula, si ...float64) float64 { return f.Value(si...) }
@@ -123,7 +127,8 @@ func (t *takeOff) part(kind int, field string, count, each float64) {
 	)
 }
 
-// order adds to the amounts of a bar size.
+// order adds a weight, in kg, and a number of stock bars to the amounts of a bar
+// size.
 func (t *takeOff) order(b steel.Bar, weight, stock float64) {
 	for i := range t.orders {
 		if t.orders[i].bar.ID == b.ID {
@@ -135,6 +140,7 @@ func (t *takeOff) order(b steel.Bar, weight, stock float64) {
 	t.orders = append(t.orders, order{b, weight, stock})
 }
 
+// put sets the outputs, with waste added.
 func (t *takeOff) put() {
 	waste, total := t.in.Num("waste"), 0.0
 	var rows []calc.Case
@@ -152,6 +158,7 @@ func (t *takeOff) put() {
 	t.PutRows("parts", t.rows)
 }
 
+// addNotes asks about a short lap, bars of two standards and a wide spacing.
 func (t *takeOff) addNotes() {
 	horizontal := steel.BarOf(t.in, "horizontal")
 	if least := leastLap * horizontal.Diameter; calc.Under(t.in.Num("lap"), least) {

@@ -22,7 +22,8 @@ const (
 	mostLines = 60
 )
 
-// draw shows one layer of bars to scale and the weight of each part.
+// draw shows one layer of bars to scale and the weight of each part. A refused
+// case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -57,7 +58,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 }
 
-// elevation draws the wall to scale with one layer of its bars.
+// elevation returns the wall to scale with one layer of its bars, and the y of its
+// lower edge.
 func elevation(v calc.Locale, in, out calc.Case) (nodes []figure.Node, foot float64) {
 	length, height, above := in.Num("length"), in.Num("height"), in.Num("projection")
 	scale := math.Min(wallWide/length, wallTall/(height+above))
@@ -101,8 +103,8 @@ func elevation(v calc.Locale, in, out calc.Case) (nodes []figure.Node, foot floa
 	return nodes, foot
 }
 
-// places returns the distances of bars from one end, only some of them where there
-// are more than mostLines.
+// places returns the distances, in m, of count bars from one end, only some of
+// them if there are more than mostLines.
 func places(length, first, spacing, count float64) []float64 {
 	step := math.Ceil(count / mostLines)
 	var at []float64

@@ -43,6 +43,8 @@ type history struct {
 	rows           []calc.Case
 }
 
+// compute sets maturity and, with a curve, strength. It refuses readings that are
+// not in the order of time or span no time.
 func compute(r *calc.Recorder, in calc.Case) {
 	h := &history{Recorder: r, in: in, low: math.Inf(1), high: math.Inf(-1)}
 	h.ratio = r.Use(strength.ActivationRatioFormula, in.Num("energy"))
@@ -105,6 +107,7 @@ func (h *history) interval(long, end, mean float64) {
 		With("factor", calc.Num(h.factor)).With("age", calc.Num(h.age)))
 }
 
+// put sets the outputs of the history.
 func (h *history) put() {
 	h.Put("factor", h.factor)
 	h.Put("factor-f", h.factor)
@@ -115,6 +118,8 @@ func (h *history) put() {
 	h.PutRows("intervals", h.rows)
 }
 
+// addNotes records the notes on readings that start late, are outside the range of
+// the method or below the datum.
 func (h *history) addNotes(list []calc.Case) {
 	at := calc.At("readings")
 	if len(list) == 1 {
@@ -133,8 +138,9 @@ func (h *history) addNotes(list []calc.Case) {
 	}
 }
 
-// strength puts the strength by the calibration curve entered, up to the largest
-// factor tested.
+// strength sets the strength by the calibration curve entered, up to the largest
+// factor tested; above that it warns and sets nothing. If a constant of the curve
+// is missing, it asks for it and sets nothing.
 func (h *history) strength() {
 	in, s := h.in, 0.0
 	switch {

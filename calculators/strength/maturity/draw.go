@@ -21,7 +21,8 @@ const (
 	labelDatum       = calc.Text("Datum: below it nothing counts")
 )
 
-// draw plots the readings over time, with the datum as a limit.
+// draw plots the readings over time, with the datum as a limit. A refused case
+// gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -63,8 +64,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		)}
 }
 
-// readings returns the readings as points, in hours. A single reading gives a
-// level line from the time of placing.
+// readings returns the readings as points: hours and temperature in the unit. A
+// single reading gives a level line from the time of placing.
 func readings(in calc.Case, unit string) []figure.Point {
 	var points []figure.Point
 	for _, row := range in.Rows("readings") {

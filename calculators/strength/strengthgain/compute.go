@@ -33,7 +33,7 @@ const (
 // listedAges are the ages of the rows, days.
 var listedAges = [...]float64{1, 3, 7, 14, 28, 56, 90}
 
-// constants returns the constants of both curves for a case.
+// constants returns the constants of both curves for the cement and class chosen.
 func constants(in calc.Case) (aci constants209, ec classEC) {
 	for _, c := range gain209 {
 		if c.id == in.Choice("cement") {
@@ -48,6 +48,8 @@ func constants(in calc.Case) (aci constants209, ec classEC) {
 	return aci, ec
 }
 
+// compute sets shares, strengths and ages by both curves. It refuses nothing; it
+// leaves out an age that a curve does not reach.
 func compute(r *calc.Recorder, in calc.Case) {
 	aci, ec := constants(in)
 	age, f28 := in.Num("age"), in.Num("f28")
@@ -102,6 +104,8 @@ func noteUnreached(r *calc.Recorder, curve calc.Text, share float64) {
 	)
 }
 
+// addNotes records the notes on an age or temperature outside the range of the
+// curves.
 func addNotes(r *calc.Recorder, in calc.Case) {
 	age := calc.From(in.Num("age"), "d")
 	if calc.Under(age, earliestAge) {

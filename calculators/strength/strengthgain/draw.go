@@ -18,7 +18,8 @@ const (
 	labelTarget = calc.Text("Share looked for")
 )
 
-// draw plots both curves over age and marks the age entered.
+// draw plots both curves over age and marks the age entered. A refused case gives
+// an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -58,6 +59,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		)}
 }
 
+// percent returns a share, 1 for all, as text in percent.
 func percent(v calc.Locale, share float64) string {
 	return quantity.Format(share, displays.Percent, v.Style)
 }

@@ -28,8 +28,9 @@ const (
 	gravity = 9.80665 // m/s², standard
 )
 
-// compute takes the level of the higher side for the submerged volume: the
-// concrete runs under the block-out and lifts all of it.
+// compute sets uplift, push and straps. It refuses nothing. It takes the level of
+// the higher side for the submerged volume: the concrete runs under the block-out
+// and lifts all of it.
 func compute(r *calc.Recorder, in calc.Case) {
 	w, b, h, a, low := in.Num("weight"), in.Num("thickness"), in.Num("height"), in.Num("side-a"), in.Num("side-b")
 	volume := r.Use(ties.SubmergedFormula, in.Num("length"), b, h, math.Max(a, low))
@@ -61,8 +62,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Note(calc.LevelNotice, calc.Path{}, noteFluid)
 }
 
-// putStraps puts the number of straps, where the rating of one is known. A
-// block-out on one strap can turn, so there are at least two.
+// putStraps sets the number of straps for an uplift, in N, or asks for the rating
+// of one if it is not known. A block-out on one strap can turn, so there are at
+// least two.
 func putStraps(r *calc.Recorder, in calc.Case, uplift float64) {
 	if !in.Has("rating") {
 		r.Note(calc.LevelAsk, calc.At("rating"), askRating)

@@ -21,7 +21,7 @@ const (
 )
 
 // draw shows the block-out in elevation, with the level of the concrete on each
-// side, the uplift and the net push.
+// side, the uplift and the net push. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
@@ -75,7 +75,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	}
 }
 
-// strapsSlot fills in the number of straps; a dash where no rating is known.
+// strapsSlot returns the slot straps with the number of straps; with a dash if no
+// rating is known.
 func strapsSlot(out calc.Case) calc.Slot {
 	if !out.Has("straps") {
 		return calc.WordSlot("straps", "–")

@@ -22,6 +22,8 @@ const (
 	noteUnused = calc.Text("A capacity was entered, but the face is whole. It is not used.")
 )
 
+// compute sets the load of a tie and the verdicts on tie and face. It refuses
+// nothing; without a strength there is no verdict.
 func compute(r *calc.Recorder, in calc.Case) {
 	n, m, p := in.Num("missing"), in.Num("sharing"), in.Num("pressure")
 	area := r.Use(ties.TieAreaFormula, in.Num("across"), in.Num("up"), n, m)
@@ -43,6 +45,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	rateFace(r, in)
 }
 
+// rate sets the working load, the widest spacing and the verdict on a tie with
+// this load, in N.
 func rate(r *calc.Recorder, in calc.Case, load float64) {
 	working := r.Use(ties.WorkingLoadFormula, in.Num("strength"), in.Num("factor"))
 	r.Put("working", working)
@@ -67,8 +71,8 @@ func rate(r *calc.Recorder, in calc.Case, load float64) {
 	}
 }
 
-// rateFace puts the verdict on the face. A weakened face is to be backed unless
-// a capacity is entered that is not below the pressure.
+// rateFace sets the verdict on the face. A weakened face is to be backed unless a
+// capacity is entered that is not below the pressure.
 func rateFace(r *calc.Recorder, in calc.Case) {
 	known := in.Has("capacity")
 	if in.Num("missing") == 0 && in.Choice("face") == faceWhole {

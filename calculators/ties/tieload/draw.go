@@ -17,8 +17,8 @@ const (
 	labelLoad  = calc.Text("Load on that tie: {load}")
 )
 
-// draw shows a piece of the face: whole ties as dots, missing ones as
-// crosses, and the share of the busiest tie shaded.
+// draw shows a piece of the face: whole ties as dots, missing ones as crosses, and
+// the share of the busiest tie shaded. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

@@ -49,6 +49,7 @@ type side struct {
 	by             beam // the coefficients used
 }
 
+// compute sets the supports of head, jambs and sill. It refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
 	w, cover := in.Num("weight"), in.Num("cover")
 	head := ties.HeadFormula.Value(w, cover)
@@ -85,7 +86,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Note(calc.LevelNotice, calc.Path{}, noteEven)
 }
 
-// support sets spacing and number of supports of a side. It reports whether a
+// support sets spacing and number of supports of a side. It returns true if a
 // continuous board has fewer than three spans.
 func (s *side) support(in calc.Case) (short bool) {
 	if s.load <= 0 { // no concrete above the head
@@ -132,6 +133,8 @@ func showSteps(r *calc.Recorder, in calc.Case, s side) {
 	}
 }
 
+// put sets the outputs for the sides head, jamb and sill, and notes supports that
+// are closer than a crew can place.
 func put(r *calc.Recorder, sides []side) {
 	closest, posts := math.Inf(1), math.Max(sides[0].supports, sides[2].supports)
 	var rows []calc.Case

@@ -21,7 +21,8 @@ const (
 	labelSpacing = calc.Text("At most {spacing} apart")
 )
 
-// draw shows the frame in elevation, its supports and the forces on it.
+// draw shows the frame in elevation, its supports and the forces on it. A refused
+// case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

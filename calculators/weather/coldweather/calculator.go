@@ -244,7 +244,8 @@ func limitsFor(inches float64) *row {
 	return &rows[3]
 }
 
-// airRange returns the index into row.mixed for an air temperature in °F.
+// airRange returns the index into row.mixed for an air temperature in °F: 0 above
+// 30, 1 from 0 to 30, 2 below.
 func airRange(air float64) int {
 	switch {
 	case air > 30+calc.Slack:

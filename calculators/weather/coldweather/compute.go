@@ -42,6 +42,8 @@ const coldBelowF = 40.0
 // ACI 306R, from memory.
 const mostOver = 20 / 1.8
 
+// compute sets the least temperatures, the days of protection and the slowest
+// uncovering. It refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
 	row := limitsFor(calc.From(in.Num("section"), "in"))
 	air := calc.From(in.Num("air"), "°F")
@@ -60,7 +62,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	putUncover(r, in, placed, calc.SI(row.drop, "F°"))
 }
 
-// putWarm puts the verdict on the concrete at the truck.
+// putWarm sets the verdict on the concrete at the truck by the least temperatures
+// as placed and as mixed, in K.
 func putWarm(r *calc.Recorder, in calc.Case, placed, mixed float64) {
 	t := in.Num("concrete")
 	least := calc.Amount("least", placed, &displays.TemperatureAtLeast)
@@ -89,6 +92,8 @@ func putWarm(r *calc.Recorder, in calc.Case, placed, mixed float64) {
 	r.PutChoice("verdict", warmOK)
 }
 
+// putProtection sets the days of protection; a fully loaded member gets no days
+// for strength.
 func putProtection(r *calc.Recorder, in calc.Case) {
 	days, i := protectionDays(in.Choice("service")), 0
 	if in.Choice("cement") == early {
@@ -106,8 +111,9 @@ func putProtection(r *calc.Recorder, in calc.Case) {
 	r.Put("strength", calc.SI(days.strength[i], "d"))
 }
 
-// putUncover puts how slowly the covers come off. Concrete too cold to be
-// protected gets no answer.
+// putUncover sets how slowly the covers are taken off. Concrete below the
+// temperature placed, in K, gets a warning and no time. It does nothing without a
+// surface temperature.
 func putUncover(r *calc.Recorder, in calc.Case, placed, drop float64) {
 	if !in.Has("surface") {
 		return

@@ -20,7 +20,8 @@ const (
 	labelFoot  = calc.Text("Footing: thawed")
 )
 
-// draw shows a section: foam, core, footing and cover.
+// draw shows a section: foam, core, footing and cover. A refused case gives an
+// empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

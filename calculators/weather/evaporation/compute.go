@@ -47,6 +47,7 @@ func rateLimit(mix string) float64 {
 // windHeight is the height of the wind in the equations, in m.
 const windHeight = 0.5
 
+// compute sets the rates of evaporation and the verdict. It refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
 	concrete, air, humidity, wind := in.Num("concrete"), in.Num("air"), in.Num("humidity"), in.Num("wind")
 	raw := r.Use(weather.UnoUSFormula, concrete, air, humidity, wind)

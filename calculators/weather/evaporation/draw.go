@@ -14,6 +14,7 @@ const (
 	labelUnoSI  = calc.Text("Uno, rounded SI form")
 )
 
+// draw returns the drawing of a result. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

@@ -37,6 +37,8 @@ const (
 	hurryTurns = 30
 )
 
+// compute sets the time and the turns that a load has left, and the verdict. It
+// refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
 	limit := timeLimit(r, in)
 	left := r.Use(weather.TimeLeftFormula, limit, in.Num("age"))
@@ -83,7 +85,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 }
 
-// putLeft puts the time left. A load that is refused has none.
+// putLeft sets the time left, in s, and the time of day by which the load must be
+// discharged if the batch time is known.
 func putLeft(r *calc.Recorder, in calc.Case, limit, left float64) {
 	r.Put("left", math.Max(0, left))
 	if in.Has("batched") {
@@ -109,9 +112,9 @@ func timeLimit(r *calc.Recorder, in calc.Case) float64 {
 	return limit
 }
 
-// turnsLimit returns the turns of the drum that the rule allows; counted is false
-// where it allows any number, or the counter was not read. By ASTM C94 the load
-// is discharged before the last turn allowed.
+// turnsLimit returns the turns of the drum that the rule allows. counted is false
+// if it allows any number, or the counter was not read, about which it asks. By
+// ASTM C94 the load is discharged before the last turn allowed.
 func turnsLimit(r *calc.Recorder, in calc.Case) (allowed float64, counted bool) {
 	allowed = 300
 	if notOldRule(in) {

@@ -38,6 +38,8 @@ type batch struct {
 	capacity, liquid, water float64 // kg of water; mix without ice in K; batch water and ice in kg
 }
 
+// compute sets the temperature of the mix and what brings it to the wanted one. It
+// refuses a mix that freezes or is above 120 °F.
 func compute(r *calc.Recorder, in calc.Case) {
 	b := &batch{
 		Recorder:     r,
@@ -80,7 +82,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 }
 
-// mixed returns the temperature of the mix in K with masses of water and ice in kg.
+// mixed returns the temperature of the mix in K with masses of water and ice in
+// kg, and records it as a worked step with the purpose of.
 func (b *batch) mixed(of calc.Text, water, ice float64) float64 {
 	return b.UseFor(
 		of,
@@ -110,7 +113,7 @@ func (b *batch) noteTemperature(t float64) {
 	}
 }
 
-// noteIce notes more ice than the equation or practice allows.
+// noteIce notes more ice, in kg, than the equation or practice allows.
 func (b *batch) noteIce(ice float64) {
 	switch {
 	case calc.Over(ice, maxIce*b.water):
@@ -123,8 +126,9 @@ func (b *batch) noteIce(ice float64) {
 // sameTemperature is the difference in K within which two temperatures are equal.
 const sameTemperature = 0.3
 
-// putNeed puts the measure for the wanted temperature: ice where the mix
-// without ice is above it, warm water where it is below.
+// putNeed sets the measure for the wanted temperature: ice if the mix without ice
+// is above it, warm water if it is below, nothing if now is about the same. Both
+// are in K.
 func (b *batch) putNeed(wanted, now float64) {
 	switch {
 	case now-wanted <= sameTemperature && wanted-now <= sameTemperature:
@@ -136,6 +140,8 @@ func (b *batch) putNeed(wanted, now float64) {
 	}
 }
 
+// withIce sets the ice for the wanted temperature, in K; for more than practice
+// allows it sets only that ice is not enough.
 func (b *batch) withIce(wanted float64) {
 	ice := b.Use(weather.IceNeededFormula, b.capacity, b.liquid, wanted, b.in.Num("water-temp"), b.melting, b.latent)
 	if calc.Over(ice, maxIce*b.water) {
@@ -153,6 +159,8 @@ func (b *batch) withIce(wanted float64) {
 	}
 }
 
+// withWater sets the temperature of the water for the wanted one, in K; above 180
+// °F it sets only that water is not enough.
 func (b *batch) withWater(wanted float64) {
 	t := b.Use(weather.WaterNeededFormula, b.in.Num("water-temp"), b.capacity, wanted, b.liquid, b.water)
 	switch {

@@ -17,7 +17,8 @@ const (
 	labelShare     = calc.Text("{share} of the heat")
 )
 
-// draw shows the heat capacity of each part of the mix.
+// draw shows the heat capacity of each part of the mix. A refused case gives an
+// empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

@@ -25,6 +25,8 @@ const (
 	ofFinal   = calc.Text("Final set")
 )
 
+// compute sets the setting times by each method. It refuses a final set that is
+// not after the initial one.
 func compute(r *calc.Recorder, in calc.Case) {
 	initial, final := in.Num("initial"), in.Num("final")
 	t, ref, q := in.Num("concrete"), in.Num("reference"), in.Num("q")

@@ -25,7 +25,8 @@ var temperatureMarks = [2][]float64{
 	{5, 15, 25, 35},   // °C
 }
 
-// curve returns points of the setting time in h over temperature in K.
+// curve returns points of the setting time in h over temperature in K, for the
+// time of the input id.
 func curve(in calc.Case, id string, from, to float64) []figure.Point {
 	points := make([]figure.Point, 13)
 	for i := range points {
@@ -38,6 +39,7 @@ func curve(in calc.Case, id string, from, to float64) []figure.Point {
 	return points
 }
 
+// draw returns the drawing of a result. A refused case gives an empty drawing.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}

@@ -9,9 +9,10 @@ import (
 	"github.com/yuin/goldmark/ast"
 )
 
-// link writes a link with a gap for its address, and adds it to the page's links.
-// A link beyond the limit of expands is written as its text alone. A link without
-// text and without a picture is reported as an error.
+// link writes a link with a gap for its address, and adds it to the page's links;
+// one to a house rule is written by ruleLink. A link beyond the limit of expands
+// is written as its text alone. A link without text and without a picture is
+// reported as an error.
 func (w *walker) link(n *ast.Link, m mode) {
 	if w.ruleLink(n, m) {
 		return

@@ -58,7 +58,8 @@ func (w *walker) ruleLink(n *ast.Link, m mode) bool {
 	return true
 }
 
-// authorText is the text between the brackets of a link as the author wrote it.
+// authorText returns the text between the brackets of a link as the author wrote
+// it, line breaks as spaces.
 func (w *walker) authorText(n *ast.Link) string {
 	var b []byte
 	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
@@ -137,7 +138,7 @@ func sameAmount(a, b float64) bool {
 	return d <= 1e-9*max(a, b) && -d <= 1e-9*max(a, b)
 }
 
-// ruleIDs are the IDs of the rules, sorted.
+// ruleIDs returns the IDs of the rules, sorted.
 func (w *walker) ruleIDs() []string { return slices.Sorted(maps.Keys(w.rules)) }
 
 // ruleText matches a house rule in a text of a header or block, which is not Markdown.
@@ -173,7 +174,8 @@ func (w *walker) ruled(text string, line int) string {
 	return text
 }
 
-// ruledAll is ruled for each text of a list, which it changes.
+// ruledAll is ruled for each text of a list, which it changes and returns. line is
+// that of the list.
 func (w *walker) ruledAll(texts []string, line int) []string {
 	for i := range texts {
 		texts[i] = w.ruled(texts[i], line)
