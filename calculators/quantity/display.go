@@ -50,6 +50,10 @@ const (
 type UnitDisplay struct {
 	Unit string // symbol; FeetInches and Inches may leave it empty
 	Form Form
+	// Digits is the number of significant digits of a Decimal value without a step;
+	// 0 means 7, as many as Exact writes. An input needs those: fewer digits would
+	// not read back as the value.
+	Digits uint8
 	// Step is the multiple that values are rounded to: in Unit for Decimal, in inches for
 	// the other forms, for which it is a whole number or a binary fraction down
 	// to 1/64. 0 means unrounded for Decimal and 1/16 in. otherwise.

@@ -21,7 +21,7 @@ var gnu = map[string]string{
 	"psf": "lbf/foot^2", "psi": "psi", "ksi": "ksi", "ksf": "kip/foot^2", "kPa": "kilopascal", "MPa": "megapascal",
 	"Pa": "pascal", "bar": "bar", "kg/cm²": "kgf/cm^2",
 	"lb/ft³": "pound/foot^3", "lb/yd³": "pound/yard^3", "kg/m³": "kg/m^3", "kN/m³": "kilonewton/m^3/gravity",
-	"ft/h": "foot/hour", "in/h": "inch/hour", "ft/min": "foot/minute", "ft/s": "foot/s", "in/s": "inch/s", "mph": "mph",
+	"ft/h": "foot/hour", "in/h": "inch/hour", "ft/min": "foot/minute", "ft/s": "foot/s", "in/s": "inch/s", "mph": "mph", "kn": "knot",
 	"m/h": "m/hour", "m/s": "m/s", "mm/s": "mm/s", "km/h": "km/hour",
 	"yd³/h": "yard^3/hour", "ft³/h": "foot^3/hour", "ft³/min": "cfm", "US gal/min": "usgallon/minute",
 	"m³/h": "m^3/hour", "m³/s": "m^3/s", "L/min": "liter/minute", "L/s": "liter/s",

@@ -9,7 +9,8 @@ import (
 // the step, so that a rounding error does not round 12 up to 13.
 const noise = 1e-9
 
-// significant is the number of significant digits of a value without a step.
+// significant is the number of significant digits of a value without a step, unless
+// its UnitDisplay has another.
 const significant = 7
 
 // steps rounds q, a number of steps, to a whole number. A q within noise of a
@@ -57,7 +58,7 @@ func isWhole(x float64) bool {
 }
 
 // rounded rounds x, in the unit of sc, for writing: decimals is the number of
-// digits after the mark, or -1 for up to 7 significant digits. The value is the
+// digits after the mark, or -1 for up to sc.Digits significant digits. The value is the
 // float64 nearest to the written digits, the same as parsing them gives.
 func rounded(x float64, sc UnitDisplay) (value float64, decimals int) {
 	switch {
@@ -68,7 +69,11 @@ func rounded(x float64, sc UnitDisplay) (value float64, decimals int) {
 	case sc.Step == 0 && math.Abs(x) < tooFine && math.Abs(x-math.Round(x)) <= noise*math.Abs(x):
 		return math.Round(x) + 0, 0
 	}
-	return reread(strconv.FormatFloat(x, 'e', significant-1, 64)), -1
+	digits := significant
+	if sc.Digits > 0 {
+		digits = int(sc.Digits)
+	}
+	return reread(strconv.FormatFloat(x, 'e', digits-1, 64)), -1
 }
 
 // reread returns the float64 nearest to decimal digits, never minus zero.

@@ -128,6 +128,8 @@ var units = []Unit{
 	{Symbol: "m/s", Dim: Speed, Scale: 1, Aliases: []string{"m/sec"}},                              // SI
 	{Symbol: "mm/s", Dim: Speed, Scale: 0.001, Aliases: []string{"mm/sec"}},                        // mm/s
 	{Symbol: "km/h", Dim: Speed, Scale: 1000.0 / hour, Aliases: []string{"km/hr", "kph", "kmh"}},   // km/h
+	{Symbol: "kn", Dim: Speed, Scale: 1852.0 / hour, // nautical mile of 1852 m per hour, NIST SP 811
+		Aliases: []string{"kt", "kts", "knot", "knots", "nudo", "nudos"}},
 
 	{Symbol: "yd³/h", Dim: FlowRate, Scale: yard * yard * yard / hour, // yd³/h
 		Aliases: []string{"yd3/hr", "cy/h", "cy/hr", "cuyd/h", "cuyd/hr", "yd/h", "yd/hr"}},

@@ -88,7 +88,7 @@ var simple = map[string][4]int8{
 	"Pa": {-1, 1, -2}, "kPa": {-1, 1, -2}, "MPa": {-1, 1, -2}, "bar": {-1, 1, -2},
 	"J": {2, 1, -2}, "kJ": {2, 1, -2}, "MJ": {2, 1, -2}, "Btu": {2, 1, -2},
 	"W": {2, 1, -3}, "kW": {2, 1, -3}, "hp": {2, 1, -3},
-	"Hz": {0, 0, -1}, "gₙ": {1, 0, -2},
+	"kn": {1, 0, -1}, "Hz": {0, 0, -1}, "gₙ": {1, 0, -2},
 	"": {}, "%": {}, "°": {}, "rad": {},
 }
 
@@ -220,6 +220,7 @@ func TestPrintedFactors(t *testing.T) {
 		{"ft/s", "3.048E-01", true, quoted},
 		{"in/s", "2.54E-02", true, memory},
 		{"mph", "4.4704E-01", true, quoted},
+		{"kn", "5.144444E-01", false, memory},
 		{"km/h", "2.777778E-01", false, quoted},
 		{"ft³/min", "4.719474E-04", false, quoted},
 		{"US gal/min", "6.309020E-05", false, memory},

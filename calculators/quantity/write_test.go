@@ -25,6 +25,10 @@ func TestFormat(t *testing.T) {
 		style   Style
 		want    string
 	}{
+		{3.1666666, Display{Dim: Number}, inUS, "3.166667"},
+		{3.1666666, Display{Dim: Number, US: UnitDisplay{Digits: 5}}, inUS, "3.1667"},
+		{0.00179924242, Display{Dim: Number, US: UnitDisplay{Digits: 5}}, inUS, "0.0017992"},
+		{123456, Display{Dim: Number, US: UnitDisplay{Digits: 5}}, inUS, "123\u202F456"},
 		{si(108, "in"), height, inUS, `9' 0"`},
 		{si(126.5, "in"), height, inUS, `10' 6-1/2"`},
 		{si(126.53, "in"), height, inUS, `10' 6-1/2"`},

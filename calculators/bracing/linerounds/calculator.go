@@ -141,15 +141,15 @@ var wayOptions = []calc.Option{
 	{ID: "still", Label: calc.Text("did not move")},
 	{ID: "past", Label: calc.Text("went too far")},
 	{ID: "dragged", Label: calc.Text("dragged out by others")},
-	{ID: "wrong", Label: calc.Text("WRONG WAY")},
+	{ID: "wrong", Label: calc.Text("wrong way")},
 }
 
 var outputs = []calc.Field{
 	{ID: "next", Label: calc.Text("What next"), Kind: calc.Choice, Lead: true, Options: []calc.Option{
 		{ID: "done", Label: calc.Text("in line, no more rounds")},
 		{ID: "again", Label: calc.Text("another round: turn, read all")},
-		{ID: "check", Label: calc.Text("STOP: check side and thread")},
-		{ID: "stop", Label: calc.Text("STOP: leave the braces")}}},
+		{ID: "check", Label: calc.Text("Stop: check side and thread")},
+		{ID: "stop", Label: calc.Text("Stop: leave the braces")}}},
 	{ID: "worst", Label: calc.Text("Worst in the last round"), Display: &displays.Part, Lead: true},
 	{ID: "to-turn", Label: calc.Text("Braces to turn"), Display: &displays.Count, Exact: true, Lead: true},
 	{ID: "done", Label: calc.Text("All within tolerance"), Kind: calc.Choice, Options: []calc.Option{

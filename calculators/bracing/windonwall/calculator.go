@@ -162,7 +162,9 @@ var (
 
 // Reasons of limits.
 const (
-	no         = calc.Text("No map shows so little. Use the map of the local code.")
+	no         = calc.Text("No map shows so little. For the gust of today, choose it first.")
+	noGust     = calc.Text("No wind to speak of. Check the number and its unit.")
+	stormGust  = calc.Text("In such wind nobody builds. For the wind of the map, choose it first.")
 	storm      = calc.Text("No map shows so much. Check the unit.")
 	lowWall    = calc.Text("So low a wall needs no sheet.")
 	steepBrace = calc.Text("A brace this steep cannot hold the wall.")
@@ -170,6 +172,16 @@ const (
 	forceLeast = calc.Text("The table of the code starts at 1.3.")
 	noRating   = calc.Text("Leave it empty if you do not know it.")
 )
+
+// IDs of the options of which wind is meant.
+const (
+	ofMap   = "map"
+	ofToday = "today"
+)
+
+func byMap(c calc.Case) bool { return c.Choice("by") != ofToday }
+
+func byGust(c calc.Case) bool { return !byMap(c) }
 
 func withPlanks(c calc.Case) bool { return c.Choice("duty") != "none" }
 
@@ -180,7 +192,14 @@ func ownForce(c calc.Case) bool { return c.Choice("part") == "own" }
 func byLength(c calc.Case) bool { return !ownForce(c) }
 
 var inputs = []calc.Field{
-	{ID: "wind", Label: calc.Text("Basic wind of the map"), Display: &displays.Wind, Usual: "110 mph",
+	{ID: "by", Label: calc.Text("The wind is"), Kind: calc.Choice, Usual: ofMap,
+		Help: calc.Text("The map checks the braces. Today's gust only says what pushes now."), Options: []calc.Option{
+			{ID: ofMap, Label: calc.Text("that of the map, to check the braces")},
+			{ID: ofToday, Label: calc.Text("today's gust")}}},
+	{ID: "gust", Label: calc.Text("Gust of today"), Display: &displays.Wind, Usual: "30 mph", When: byGust,
+		Help:  calc.Text("By the wind meter at the wall, or from the forecast. For knots type 26 kn."),
+		Range: "5 to 80 mph", Why: noGust, WhyMost: stormGust},
+	{ID: "wind", Label: calc.Text("Basic wind of the map"), Display: &displays.Wind, Usual: "110 mph", When: byMap,
 		Help:  calc.Text("3-second gust, from the local code or the engineer."),
 		Range: "60 to 220 mph", Why: no, WhyMost: storm},
 	{
@@ -188,6 +207,7 @@ var inputs = []calc.Field{
 		Label: calc.Text("The wall stands braced"),
 		Kind:  calc.Choice,
 		Usual: "weeks",
+		When:  byMap,
 		Options: []calc.Option{
 			{ID: "weeks", Label: calc.Text("up to 6 weeks")},
 			{ID: "year", Label: calc.Text("6 weeks to 1 year")},
@@ -195,28 +215,30 @@ var inputs = []calc.Field{
 			{ID: "five", Label: calc.Text("2 to 5 years")},
 			{ID: "full", Label: calc.Text("take the full wind")}},
 	},
-	{ID: "factor", Label: calc.Text("Count the wind as"), Kind: calc.Choice, Usual: "full",
+	{ID: "factor", Label: calc.Text("Count the wind as"), Kind: calc.Choice, Usual: "full", When: byMap,
 		Help: calc.Text("0.6 only for maps since 2010 and ratings that are safe loads."), Options: []calc.Option{
 			{ID: "full", Label: calc.Text("full (1.0)")},
 			{ID: "allowable", Label: calc.Text("allowable (0.6)")}}},
-	{ID: "exposure", Label: calc.Text("Land around"), Kind: calc.Choice, Usual: "c", Options: []calc.Option{
-		{ID: "b", Label: calc.Text("B: houses or woods all around")},
-		{ID: "c", Label: calc.Text("C: open land")},
-		{ID: "d", Label: calc.Text("D: open water or mud flats")}}},
-	{ID: "hill", Label: calc.Text("Factor for a hill, Kzt"), Display: &displays.Factor, Usual: "1",
-		Help:  calc.Text("1 on level land. On a ridge or bluff ask the engineer."),
+	{ID: "exposure", Label: calc.Text("Land around"), Kind: calc.Choice, Usual: "c", When: byMap,
+		Help: calc.Text("The code's letter, on the plans or from the building office. Unsure: C."),
+		Options: []calc.Option{
+			{ID: "b", Label: calc.Text("B: houses or woods all around")},
+			{ID: "c", Label: calc.Text("C: open land")},
+			{ID: "d", Label: calc.Text("D: open water or mud flats")}}},
+	{ID: "hill", Label: calc.Text("Factor for a hill"), Display: &displays.Factor, Usual: "1", When: byMap,
+		Help:  calc.Text("Kzt of the code: 1 on level land. On a ridge or bluff the engineer gives it."),
 		Range: "1 to 3", Why: hillLeast, WhyMost: displays.Engineer, LeastSource: "asce7"},
-	{ID: "direction", Label: calc.Text("Factor for direction, Kd"), Display: &displays.Factor, Usual: "0.85",
-		Help:  calc.Text("0.85 for a solid wall; 1 leaves it out."),
+	{ID: "direction", Label: calc.Text("Factor for direction"), Display: &displays.Factor, Usual: "0.85", When: byMap,
+		Help:  calc.Text("Kd of the code: 0.85 for a solid wall. Leave it if you do not know."),
 		Range: "0.85 to 1", Why: displays.Engineer, WhyMost: displays.CheckUnit, LeastSource: "asce7"},
-	{ID: "ground", Label: calc.Text("Ground over sea level"), Display: &showGround, Usual: "0 ft",
+	{ID: "ground", Label: calc.Text("Ground over sea level"), Display: &showGround, Usual: "0 ft", When: byMap,
 		Range: "-1500 to 14000 ft", Why: displays.CheckUnit},
 	{ID: "wall", Label: calc.Text("The wall is"), Kind: calc.Choice, Usual: "empty", Options: []calc.Option{
 		{ID: "empty", Label: calc.Text("empty, form and bars only")},
 		{ID: "fresh", Label: calc.Text("full of fresh concrete")}}},
 	{ID: "height", Label: calc.Text("Height of the wall"), Display: &displays.Height, Usual: "9 ft",
 		Range: "2 to 30 ft", Why: lowWall, WhyMost: displays.OneStorey},
-	{ID: "base", Label: calc.Text("Wall base over the ground"), Display: &displays.Height, Usual: "0 ft",
+	{ID: "base", Label: calc.Text("Wall base over the ground"), Display: &displays.Height, Usual: "0 ft", When: byMap,
 		Range: "0 to 100 ft", Why: displays.NotMinus, WhyMost: displays.Engineer},
 	{ID: "part", Label: calc.Text("Part of the wall"), Kind: calc.Choice, Usual: "whole",
 		Help: calc.Text("An end within one height of a free edge gets more."), Options: []calc.Option{
@@ -227,7 +249,8 @@ var inputs = []calc.Field{
 		Range: "2 to 1000 ft", Why: lowWall, WhyMost: displays.OneJob},
 	{
 		ID:          "coefficient",
-		Label:       calc.Text("Force coefficient, Cf"),
+		Label:       calc.Text("Force coefficient"),
+		Help:        calc.Text("Cf of the code for a free wall, from the engineer."),
 		Display:     &displays.Factor,
 		Usual:       "1.4",
 		When:        ownForce,
@@ -266,6 +289,7 @@ var inputs = []calc.Field{
 		WhyMost: displays.CheckUnit,
 	},
 	{ID: "brace-rating", Maker: true, Label: calc.Text("Rating of the brace"), Display: &displays.Force, Optional: true,
+		When:  byMap,
 		Help:  calc.Text("From its maker, at this length. Empty: no verdict."),
 		Range: "over 0 to 50000 lbf", Why: noRating, WhyMost: displays.AskMaker},
 	{
@@ -274,6 +298,7 @@ var inputs = []calc.Field{
 		Label:    calc.Text("Uplift rating of the anchor"),
 		Display:  &displays.Force,
 		Optional: true,
+		When:     byMap,
 		Help:     calc.Text("In this ground or slab, with the level force acting too."),
 		Range:    "over 0 to 50000 lbf",
 		Why:      noRating,
@@ -288,7 +313,7 @@ const clearMost = calc.Text("Even masons on a braced, set wall leave at 35 mph (
 
 var verdictOptions = []calc.Option{
 	{ID: "within", Label: calc.Text("within its rating")},
-	{ID: "beyond", Label: calc.Text("BEYOND its rating")},
+	{ID: "beyond", Label: calc.Text("beyond its rating")},
 }
 
 var outputs = []calc.Field{
@@ -304,11 +329,15 @@ var outputs = []calc.Field{
 	{ID: "planks", Label: calc.Text("Planks on one brace"), Display: &displays.Force},
 	{ID: "governs", Label: calc.Text("What counts is"), Kind: calc.Choice, Options: []calc.Option{
 		{ID: "wind", Label: calc.Text("the wind")},
-		{ID: "least", Label: calc.Text("the least load of ACI 347")}}},
+		{ID: "least", Label: calc.Text("the least load of ACI 347")},
+		{ID: "gust", Label: calc.Text("today's gust: no design wind")}}},
+	{ID: "crew", Label: calc.Text("On the planks today"), Kind: calc.Choice, Lead: true, Options: []calc.Option{
+		{ID: "off", Label: calc.Text("nobody: over the crew's limit")},
+		{ID: "under", Label: calc.Text("under the limit, watch the wind")}}},
 	{ID: "design-wind", Label: calc.Text("Wind for this time"), Display: &displays.Wind},
-	{ID: "kz", Label: calc.Text("Height factor, Kz"), Display: &displays.Factor},
+	{ID: "kz", Label: calc.Text("Factor for height"), Display: &displays.Factor},
 	{ID: "q", Label: calc.Text("Velocity pressure"), Display: &showPressure},
-	{ID: "cf", Label: calc.Text("Force coefficient, Cf"), Display: &displays.Factor},
+	{ID: "cf", Label: calc.Text("Force coefficient"), Display: &displays.Factor},
 	{ID: "pressure", Label: calc.Text("Pressure on the wall"), Display: &showPressure},
 	{ID: "line", Label: calc.Text("Wind on each length of wall"), Display: &showLineLoad},
 	{ID: "slope", Label: calc.Text("Slope of the brace"), Display: &displays.Degrees},

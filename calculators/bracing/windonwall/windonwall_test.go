@@ -279,6 +279,38 @@ func TestNotes(t *testing.T) {
 	}
 }
 
+// Today's gust has an answer from 5 mph on. It grows with the square of the gust, judges
+// no rating and says that it is no design wind.
+func TestGustOfToday(t *testing.T) {
+	today := func(gust string, more ...string) calc.Result {
+		return calctest.Run(t, Calculator, append(more, "by=today", "gust="+gust, "duty=none")...)
+	}
+	for gust, crew := range map[string]string{"5 mph": "under", "20 mph": "under", "20.5 mph": "off", "40 mph": "off"} {
+		res := today(gust, "clear=20 mph", "brace-rating=5000 lbf", "anchor-rating=5000 lbf")
+		if res.Out.Choice("crew") != crew || calctest.Noted(res, noteOff) != (crew == "off") ||
+			!calctest.Noted(res, noteToday) {
+			t.Errorf("%s: %s, %v", gust, res.Out.Choice("crew"), res.Notes)
+		}
+		for _, id := range []string{"brace-verdict", "anchor-verdict", "spacing-limit", "design-wind", "kz"} {
+			if res.Out.Has(id) {
+				t.Errorf("%s: today's gust has %s", gust, id)
+			}
+		}
+	}
+	calctest.NearBy(t, "square", today("40 mph").Out.Num("pull"), 4*today("20 mph").Out.Num("pull"), 1e-9)
+	// 0.00256·30² psf on 9 ft, 0.85·Cf of a wall 40 by 9 ft, by hand.
+	want := 0.00256 * 900 * gustFactor * bracing.ForceWhole(40.0/9)
+	calctest.NearBy(t, "pressure, psf", calc.From(today("30 mph").Out.Num("pressure"), "psf"), want, 1e-3)
+	if res := calctest.Run(t, Calculator, "by=map"); calctest.Noted(res, noteToday) || res.Out.Has("crew") {
+		t.Error("the wind of the map is called today's gust")
+	}
+	knots := today("26 kn").Out.Num("pull")
+	calctest.NearBy(t, "26 knots", knots, today("29.92 mph").Out.Num("pull"), 1e-3)
+	if res := calctest.Try(Calculator, "wind=30 mph"); res.State != calc.Bad {
+		t.Errorf("30 mph as the wind of the map: %s", res.State)
+	}
+}
+
 // In hurricane country the wind is not lowered unasked.
 func TestStormIsAsked(t *testing.T) {
 	if !calctest.Noted(calctest.Run(t, Calculator, "wind=121 mph", "period=weeks"), askStorm) {

@@ -341,5 +341,5 @@ var (
 	}
 )
 
-// listed displays the values of the list: up to 7 significant digits, no unit.
-var listed = quantity.Display{Dim: quantity.Number}
+// listed displays the values of the list: up to 5 significant digits, no unit.
+var listed = quantity.Display{Dim: quantity.Number, US: quantity.UnitDisplay{Digits: 5}}

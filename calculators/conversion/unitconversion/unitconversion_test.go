@@ -3,6 +3,7 @@ package unitconversion
 import (
 	"math"
 	"strconv"
+	"strings"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -56,6 +57,21 @@ func TestListReadsBack(t *testing.T) {
 			si, err := quantity.Parse(text, *find(inputs, k.ID).Display, quantity.Style{})
 			if err != nil || math.Abs(si-want) > 1e-9*math.Abs(want) {
 				t.Errorf("%s: %s reads back as %v, want %v (%v)", k.ID, text, si, want, err)
+			}
+		}
+	}
+}
+
+// No listed value is shown with more than five significant digits, unless it is whole.
+func TestListIsShownShort(t *testing.T) {
+	for _, k := range kinds {
+		res := calc.Run(Calculator, calc.NewCase(inputs).With("kind", calc.ChoiceOf(k.ID)))
+		for _, row := range res.Out.Rows("units") {
+			shown := quantity.Format(row.Num("value"), listed, quantity.Style{})
+			whole, part, _ := strings.Cut(shown, ".")
+			digits := strings.TrimLeft(strings.ReplaceAll(whole, "\u202F", "")+part, "-0")
+			if part != "" && len(digits) > 5 {
+				t.Errorf("%s in %s is shown as %s", k.ID, row.Text("unit"), shown)
 			}
 		}
 	}
