@@ -24,7 +24,7 @@ var allowed = map[string][]string{
 		"calculators/expression"},
 	"calculators/rules":         {"calculators/calc", "calculators/displays", "calculators/quantity"},
 	"calculators/geometry":      topic,
-	"calculators/pressure":      topic,
+	"calculators/pressure":      append(slices.Clone(topic), "calculators/weather"), // SetArrhenius
 	"calculators/ties":          topic,
 	"calculators/placing":       append(slices.Clone(topic), "calculators/geometry"), // Loads
 	"calculators/consolidation": topic,

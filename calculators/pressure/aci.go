@@ -168,6 +168,10 @@ var LeastPressureFormula = &calc.Formula{
 	Limits: calc.Text("Never more than the full fluid head."),
 }
 
+// LeastPressureSI is the least design pressure of the SI edition in psf:
+// 30 kPa times C_w. Source: ACI 347R-14, SI edition, from memory.
+func LeastPressureSI(cw float64) PSF { return leastSI * PSF(cw) }
+
 // Bounded limits the pressure of an equation to the range from the floor to the
 // fluid head. If the floor exceeds the head, the result is the head. Source: ACI 347-04 sec. 2.2.2.
 func Bounded(equation, floor, head PSF) PSF { return min(head, max(equation, floor)) }

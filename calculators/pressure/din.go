@@ -18,7 +18,6 @@ const (
 	DINHeight  = 10.0 // m, tallest placement
 	DINSetLow  = 5.0  // h; a shorter setting time counts as this long
 	DINSetHigh = 20.0 // h, longest setting time
-	DINFactor  = 1.5  // partial factor of limit state design; not in the pressure
 
 	DINLeastStiff   = 25.0 // kPa, least pressure of F1 to F4
 	DINLeastFlowing = 30.0 // kPa, least pressure of F5, F6 and SCC

@@ -2,7 +2,7 @@ package pressure
 
 import "coursebook/calculators/calc"
 
-// The limits of the method. Each limit is inside, as published. Beyond it
+// The limits of the US edition. Each limit is inside, as published. Beyond it
 // the full fluid head applies, or the fast equation.
 const (
 	SlowHeight     Feet       = 14 // tallest placement of the slow equation
@@ -12,6 +12,15 @@ const (
 	VibrationDepth Feet       = 4  // deepest internal vibration of any equation
 	ColdBelow      Fahrenheit = 40 // coolest concrete of the printed tables
 	HotAbove       Fahrenheit = 90 // warmer concrete counts as this warm
+)
+
+// The limits that the SI edition prints in whole figures. Each is stricter than
+// that of the US edition. Source: ACI 347R-14, SI edition, from memory.
+const (
+	SlowHeightSI Feet      = 4.2 / 0.3048             // 4.2 m
+	SlowRiseSI   FtPerHour = 2.1 / 0.3048             // 2.1 m/h
+	MethodRiseSI FtPerHour = 4.5 / 0.3048             // 4.5 m/h
+	leastSI      PSF       = 30000 / 47.8802589803358 // 30 kPa
 )
 
 // The rules.
@@ -42,16 +51,23 @@ type Pour struct {
 	Cw, Cc float64
 	Temp   Fahrenheit // of the concrete
 	Slump  Inches
-	// Disturbed is the depth from the top that vibration makes fluid; 0 for
-	// internal vibration no deeper than VibrationDepth.
-	Disturbed Feet
+	// Shaken is true if vibration keeps the whole height fluid: deeper than
+	// VibrationDepth, again, or from outside.
+	Shaken bool
+	// SI selects the limits and the floor of the SI edition.
+	SI bool
 }
 
 // Head is the fluid head over the whole placement.
 func (p Pour) Head() PSF { return FluidHead(p.Weight, p.Height) }
 
-// Depth is the depth to which vibration makes the concrete fluid, at most Height.
-func (p Pour) Depth() Feet { return min(p.Disturbed, p.Height) }
+// limits are the limits and the floor of the edition.
+func (p Pour) limits() (height Feet, slow, most FtPerHour, least PSF) {
+	if p.SI {
+		return SlowHeightSI, SlowRiseSI, MethodRiseSI, LeastPressureSI(p.Cw)
+	}
+	return SlowHeight, SlowRise, MethodRise, LeastPressure(p.Cw)
+}
 
 // Wet reports whether the mix is wetter than the equations allow.
 func (p Pour) Wet() bool { return calc.Over(float64(p.Slump), float64(MethodSlump)) }
@@ -60,7 +76,10 @@ func (p Pour) Wet() bool { return calc.Over(float64(p.Slump), float64(MethodSlum
 func (p Pour) Cold() bool { return calc.Under(float64(p.Temp), float64(ColdBelow)) }
 
 // Tall reports whether the placement is too high for the slow equation.
-func (p Pour) Tall() bool { return calc.Over(float64(p.Height), float64(SlowHeight)) }
+func (p Pour) Tall() bool {
+	height, _, _, _ := p.limits()
+	return calc.Over(float64(p.Height), float64(height))
+}
 
 // Credit is the temperature put into the equations.
 func (p Pour) Credit() Fahrenheit { return min(p.Temp, HotAbove) }
@@ -68,10 +87,11 @@ func (p Pour) Credit() Fahrenheit { return min(p.Temp, HotAbove) }
 // Equation is the rule whose equation applies at a rise: Slow, Fast or Fluid. At
 // 7 ft/h slow and fast agree. Just above 14 ft and 15 ft/h the pressure jumps up.
 func (p Pour) Equation(r FtPerHour) Rule {
+	_, slow, most, _ := p.limits()
 	switch {
-	case p.Wet() || p.Cold() || calc.Over(float64(r), float64(MethodRise)):
+	case p.Wet() || p.Cold() || p.Shaken || calc.Over(float64(r), float64(most)):
 		return Fluid
-	case p.Tall() || !calc.Under(float64(r), float64(SlowRise)):
+	case p.Tall() || !calc.Under(float64(r), float64(slow)):
 		return Fast
 	}
 	return Slow
@@ -87,18 +107,27 @@ func (p Pour) Pressure(r FtPerHour) (PSF, Rule) {
 	if rule == Fast {
 		equation = WallFast(p.Cw, p.Cc, r, p.Credit())
 	}
-	floor := LeastPressure(p.Cw)
+	_, _, _, floor := p.limits()
 	if equation < floor {
 		rule = Floor
-	}
-	if shaken := FluidHead(p.Weight, p.Depth()); shaken > max(equation, floor) {
-		floor, rule = shaken, Fluid
 	}
 	bounded := Bounded(equation, floor, p.Head())
 	if bounded == p.Head() {
 		rule = Fluid
 	}
 	return bounded, rule
+}
+
+// Stricter is the larger pressure of the US and the SI edition at a rise, and
+// what sets it.
+func (p Pour) Stricter(r FtPerHour) (PSF, Rule) {
+	us, si := p, p
+	us.SI, si.SI = false, true
+	a, rule := us.Pressure(r)
+	if b, other := si.Pressure(r); b > a {
+		return b, other
+	}
+	return a, rule
 }
 
 // AtDepth is the pressure at a depth below the top, given the greatest one:
@@ -115,7 +144,7 @@ func (p Pour) HighestRise(rating PSF) (FtPerHour, Reach) {
 	switch {
 	case held(p.Head()):
 		return 0, AnyRise
-	case p.Wet() || p.Cold() || !held(FluidHead(p.Weight, p.Depth())):
+	case p.Wet() || p.Cold() || p.Shaken:
 		return 0, FluidAnyway
 	case !held(LeastPressure(p.Cw)):
 		return 0, BelowFloor

@@ -65,20 +65,43 @@ func TestJumps(t *testing.T) {
 	}
 }
 
-// Shaken concrete is a fluid over the shaken depth, regardless of the equation.
-func TestDisturbed(t *testing.T) {
+// Shaken concrete is a fluid over the whole height, regardless of the equation.
+func TestShaken(t *testing.T) {
 	p := wall(12)
-	p.Disturbed = 6
-	if got, rule := p.Pressure(2); got != 900 || rule != Fluid {
-		t.Errorf("6 ft shaken: %v psf by %s", got, rule)
+	p.Shaken = true
+	if got, rule := p.Pressure(2); got != 1800 || rule != Fluid {
+		t.Errorf("shaken: %v psf by %s", got, rule)
 	}
-	p.Disturbed = 4
-	if got, rule := p.Pressure(5); math.Abs(float64(got)-951.429) > 0.001 || rule != Slow { // 1.2·(150 + 45000/70)
-		t.Errorf("4 ft shaken below the equation: %v psf by %s", got, rule)
+}
+
+// The limits and the floor of the SI edition only raise the pressure.
+func TestSIEdition(t *testing.T) {
+	for _, c := range []struct {
+		name       string
+		pour       Pour
+		rise       FtPerHour
+		kPa        float64
+		by         Rule
+		sameInBoth bool
+	}{
+		{"floor", wall(12), 0.5, 30, Floor, false},
+		{"between 4.2 m and 14 ft", wall(13.9), 3, kilopascals(WallFast(1, 1.2, 3, 70)), Fast, false},
+		{"between 4.5 m/h and 15 ft/h", wall(13), 14.9, kilopascals(150 * 13), Fluid, false},
+		{"within both", wall(12), 4, kilopascals(WallSlow(1, 1.2, 4, 70)), Slow, true},
+	} {
+		got, rule := c.pour.Stricter(c.rise)
+		us, _ := c.pour.Pressure(c.rise)
+		if math.Abs(kilopascals(got)-c.kPa) > 1e-6 || rule != c.by || (got == us) != c.sameInBoth {
+			t.Errorf("%s: %v kPa by %s, want %v by %s", c.name, kilopascals(got), rule, c.kPa, c.by)
+		}
 	}
-	p.Disturbed = 99
-	if got, rule := p.Pressure(2); got != 1800 || rule != Fluid || p.Depth() != 12 {
-		t.Errorf("more shaken than placed: %v psf by %s", got, rule)
+	rnd := rand.New(rand.NewPCG(11, 12))
+	for range 5000 {
+		p, r := anyPour(rnd), FtPerHour(20*rnd.Float64())
+		us, _ := p.Pressure(r)
+		if both, _ := p.Stricter(r); both < us || both > p.Head() {
+			t.Fatalf("%+v at %v: %v psf in the US edition, %v in both", p, r, us, both)
+		}
 	}
 }
 
@@ -90,8 +113,8 @@ func anyPour(rnd *rand.Rand) Pour {
 			3 + 5*rnd.Float64()), Cc: ChemistryCoefficient([]Cement{Plain, Blend, Rich}[rnd.IntN(3)], rnd.IntN(2) == 0),
 	}
 	p.Cw = WeightCoefficient(p.Weight)
-	if rnd.IntN(3) == 0 {
-		p.Disturbed = Feet(12 * rnd.Float64())
+	if rnd.IntN(6) == 0 {
+		p.Shaken = true
 	}
 	return p
 }

@@ -69,7 +69,7 @@ func TestThreeCalculatorsAgree(t *testing.T) {
 	aci := calctest.Run(
 		t,
 		formpressure.Calculator,
-		append([]string{"slump=5 in", "length=2000 ft", "pump-rate=1"}, pour...)...)
+		append([]string{"how=once", "slump=5 in", "length=2000 ft", "stop=2000 ft", "pump-rate=1"}, pour...)...)
 	ciria := calctest.Run(t, ciriapressure.Calculator, append([]string{"form-height=13'"}, pour...)...)
 	din := calctest.Run(t, dinpressure.Calculator, append([]string{"set-at=60 °F"}, pour...)...)
 	for i, want := range []float64{aci.Out.Num("pressure-local"), ciria.Out.Num("pressure"), din.Out.Num("pressure")} {

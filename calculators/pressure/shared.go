@@ -35,17 +35,39 @@ const (
 	HelpAdmix   = calc.Text("Most water reducers slow the set and count as retarders.")
 )
 
+const (
+	cementPlain = calc.Text("Type I, II or III alone")
+	cementBlend = calc.Text("Other types and blends, below 70% slag or 40% fly ash")
+	cementRich  = calc.Text("Blends with more slag or fly ash")
+	admixNone   = calc.Text("Nothing that slows the set")
+)
+
 // Cements are the options of the cement.
 var Cements = []calc.Option{
-	{ID: string(Plain), Label: calc.Text("Type I, II or III alone")},
-	{ID: string(Blend), Label: calc.Text("Other types and blends, below 70% slag or 40% fly ash")},
-	{ID: string(Rich), Label: calc.Text("Blends with more slag or fly ash")},
+	{ID: string(Plain), Label: cementPlain},
+	{ID: string(Blend), Label: cementBlend},
+	{ID: string(Rich), Label: cementRich},
+}
+
+// CementsAsked are the options of the cement where it may be unknown.
+var CementsAsked = []calc.Option{
+	{ID: Unknown, Label: calc.Text("Not known: counts as the worst")},
+	{ID: string(Plain), Label: cementPlain},
+	{ID: string(Blend), Label: cementBlend},
+	{ID: string(Rich), Label: cementRich},
 }
 
 // Admixtures are the options of the admixture.
 var Admixtures = []calc.Option{
 	{ID: AdmixRetards, Label: calc.Text("A retarder or water reducer, or unknown")},
-	{ID: AdmixNone, Label: calc.Text("Nothing that slows the set")},
+	{ID: AdmixNone, Label: admixNone},
+}
+
+// AdmixturesAsked are the options of the admixture where it may be unknown.
+var AdmixturesAsked = []calc.Option{
+	{ID: Unknown, Label: calc.Text("Not known: counts as a retarder")},
+	{ID: AdmixNone, Label: admixNone},
+	{ID: AdmixRetards, Label: calc.Text("A retarder or water reducer")},
 }
 
 var SourceACI = calc.Source{
@@ -161,8 +183,10 @@ const (
 	)
 )
 
-// The IDs of options that Compute reads.
+// The IDs of options that Compute reads. Unknown is a cement or an admixture
+// that the ticket does not name.
 const (
+	Unknown      = "unknown"
 	AdmixRetards = "retards"
 	AdmixNone    = "none"
 )

@@ -18,8 +18,7 @@ const (
 		"The concrete is cooler than its setting time holds for. It sets later: 3% more for each °C (1.8 °F).",
 	)
 	design = calc.Text(
-		"For limit state design multiply by 1.5. That would be {pressure}. Ratings as allowed pressure take the " +
-			"value as it is.",
+		"For limit state design multiply the pressure shown by 1.5. Ratings as allowed pressure take it as it is.",
 	)
 	drawn = calc.Text("The CIRIA line is drawn for a wall form just as high as what is placed.")
 )
@@ -54,8 +53,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	addNotes(r, p, cool)
 	result := p.DIN()
 	pressure.PutComparison(r, in, p, result)
-	r.Note(calc.LevelNotice, calc.Path{}, design,
-		calc.Amount("pressure", pressure.KPa(pressure.DINFactor*result.Pressure), &displays.Pressure))
+	r.Note(calc.LevelNotice, calc.Path{}, design)
 	r.Note(calc.LevelNotice, calc.Path{}, drawn)
 }
 

@@ -1,19 +1,20 @@
-// Package formpressure computes the pressure of the concrete on the form and how
-// fast it may rise. The verdict uses the rise at the hose, never the average.
+// Package formpressure computes the pressure of the concrete on the form, in lifts
+// or in one go, and what to do about it.
 package formpressure
 
 import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/pressure"
 	"coursebook/calculators/quantity"
+	"coursebook/calculators/weather"
 )
 
-// Calculator computes the pressure of the concrete on the form and how fast it
-// may rise. The verdict uses the rise at the hose, never the average.
+// Calculator computes the pressure of the concrete on the form, in lifts or in one
+// go, and what to do about it.
 var Calculator = &calc.Calculator{
 	ID:       "form-pressure",
 	Title:    calc.Text("Form pressure and placing rate"),
-	Purpose:  calc.Text("Shows what fresh concrete does to the form, and how fast it may rise where the hose stands."),
+	Purpose:  calc.Text("Shows how hard fresh concrete pushes on the form, and what to do: go, wait or stop."),
 	In:       inputs,
 	Out:      outputs,
 	Formulas: equations,
@@ -25,9 +26,11 @@ var Calculator = &calc.Calculator{
 }
 
 var equations = []*calc.Formula{
-	pressure.RiseFormula, pressure.WallSlowFormula, pressure.WallFastFormula, pressure.FluidHeadFormula,
-	pressure.LeastPressureFormula, pressure.BoundedFormula, pressure.FluidDepthFormula, pressure.RiseSlowFormula,
-	pressure.RiseFastFormula, pressure.FlowFormula, pressure.LightWeightFormula, pressure.HeavyWeightFormula,
+	pressure.LiftRiseFormula, pressure.InLiftsFormula, pressure.RiseFormula, pressure.WallSlowFormula,
+	pressure.WallFastFormula, pressure.FluidHeadFormula, pressure.LeastPressureFormula, pressure.BoundedFormula,
+	pressure.CIRIAPressureFormula, pressure.DINStiffFormula, weather.SetArrheniusFormula, pressure.FluidDepthFormula,
+	pressure.RiseSlowFormula, pressure.RiseFastFormula, pressure.FlowFormula, pressure.LightWeightFormula,
+	pressure.HeavyWeightFormula,
 }
 
 // Formats that only this calculator uses.
@@ -41,6 +44,12 @@ var (
 	displayTime   = &quantity.Display{
 		Dim: quantity.Duration,
 		US:  quantity.UnitDisplay{Unit: "min", Step: 5, Rounding: quantity.Up},
+	}
+
+	// A wait is rounded up.
+	displayWait = &quantity.Display{
+		Dim: quantity.Duration,
+		US:  quantity.UnitDisplay{Unit: "min", Step: 1, Rounding: quantity.Up},
 	}
 
 	// A converted limit of the method is rounded to the strict side.
@@ -76,6 +85,20 @@ var sources = []calc.Source{
 		Edition: "Subcourse EN5151",
 		Where:   "Part C: rate of placing is the volume per hour over the plan area", Status: calc.Confirmed,
 	},
+	pressure.SourceCIRIA, pressure.SourceDINMemory,
+	{
+		ID: "si", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Edition: "ACI 347R-14, SI edition",
+		Year: "2014", Where: "least pressure of 30 kPa·C_w; limits of 4.2 m, 2.1 and 4.5 m/h", Status: calc.Memory,
+	},
+	{
+		ID: "c1074", Author: "ASTM", Title: "C1074 Estimating Concrete Strength by the Maturity Method",
+		Where: "equivalent age, Q of 5000 K", Status: calc.Memory,
+	},
+	{
+		ID: "own", Title: "Our own limits, in no text that was read: half a lift, 5, 30 and 60 min, waits of 60 min at " +
+			"most, 5 yd³/h as the slowest pump, setting times of 5 to 10 h at 70 °F by mix",
+		Status: calc.CommonPractice,
+	},
 	{
 		ID: "practice", Title: "Common practice: 40 to 90 °F as the range of the equations, fluid head below it, no " +
 			"credit above it; a warning within one twentieth of a jump",
@@ -89,8 +112,15 @@ var (
 	scaleMetric = []string{"5", "10", "15", "20", "25", "30"}
 )
 
-// The tables are for the tallest wall of the slow equation. The long wall
-// and the low pump rate give an average below every rise of the table.
+// oneGo are the inputs of both tables: the tallest wall of the slow equation. The
+// long wall and the low pump rate give a rise at the stop below every rise of the
+// table.
+var oneGo = []calc.Entry{
+	{Path: "how", Text: once}, {Path: "height", Text: "14 ft"}, {Path: "length", Text: "2000 ft"},
+	{Path: "stop", Text: "2000 ft"}, {Path: "pump-rate", Text: "1 yd³/h"}, {Path: "cement", Text: "blend"},
+	{Path: "admixture", Text: "retards"},
+}
+
 var tables = []calc.Table{
 	{
 		ID: "rate", Title: calc.Text("Pressure by rise at the hose and concrete temperature"),
@@ -98,8 +128,7 @@ var tables = []calc.Table{
 			"For 14 ft (4.3 m) placed in one go, blended cement and a retarder. A lower wall never carries more than " +
 				"its fluid head.",
 		),
-		Out: "pressure-local", Set: []calc.Entry{{Path: "height", Text: "14 ft"}, {Path: "length", Text: "2000 ft"},
-			{Path: "pump-rate", Text: "1 yd³/h"}},
+		Out: "pressure-local", Set: oneGo,
 		Down: calc.Axis{
 			Path:   "rise",
 			US:     []string{"1", "2", "3", "4", "6", "10", "15"},
@@ -112,7 +141,7 @@ var tables = []calc.Table{
 		Note: calc.Text(
 			"For 14 ft (4.3 m) placed in one go, blended cement and a retarder. The rise is the one at the hose.",
 		),
-		Out: "highest-rise", Set: []calc.Entry{{Path: "height", Text: "14 ft"}},
+		Out: "highest-rise", Set: oneGo,
 		Down: calc.Axis{
 			Path:   "rating",
 			US:     []string{"600", "700", "800", "900", "1000", "1200"},

@@ -39,16 +39,16 @@ const (
 
 // plot scales one result to the drawing.
 type plot struct {
-	v              calc.Locale
-	in, out        calc.Case
-	height, head   float64 // m, Pa
-	local, average float64 // Pa
-	rating, most   float64 // Pa; rating 0 if there is none
+	v            calc.Locale
+	in, out      calc.Case
+	height, head float64 // m, Pa
+	local        float64 // Pa
+	rating, most float64 // Pa; rating 0 if there is none
 }
 
 func newPlot(v calc.Locale, in, out calc.Case) plot {
 	p := plot{v: v, in: in, out: out, height: in.Num("height"), rating: in.Num("rating"),
-		local: out.Num("pressure-local"), average: out.Num("pressure-average")}
+		local: out.Num("pressure-local")}
 	p.head = pressure.FluidHeadFormula.Value(in.Num("weight"), p.height)
 	p.most = math.Max(p.head, p.rating)
 	return p
@@ -114,15 +114,14 @@ func fieldOf(list []calc.Field, id string) calc.Field {
 	panic("pressure: no field " + id)
 }
 
-// diagram draws the pressure by depth: filled at the hose, a line on average,
-// dashed the fluid head, upright the rating.
+// diagram draws the pressure by depth: filled as planned, dashed the fluid head,
+// upright the rating.
 func (p plot) diagram() []figure.Node {
 	foot := figure.Point{X: figZero, Y: figBottom}
 	top := figure.Point{X: figZero, Y: figTop}
 	nodes := []figure.Node{
 		figure.Polygon(figure.Concrete, append([]figure.Point{foot}, p.envelope(p.local)...)...),
 		dashes(top, figure.Point{X: p.x(p.head), Y: figBottom}),
-		figure.Polyline(figure.Line, p.envelope(p.average)...),
 		figure.Segment(figure.Ink, top, foot),
 		figure.Segment(figure.Ink, foot, figure.Point{X: figZero + figFull, Y: figBottom}),
 	}
@@ -156,7 +155,7 @@ func dashes(a, b figure.Point) figure.Node {
 	return figure.Group(nodes...)
 }
 
-// key draws the verdict above the drawing and the meaning of each line with its
+// key draws what to do above the drawing and the meaning of each line with its
 // value below; bottom is its lower edge.
 func (p plot) key() (nodes []figure.Node, bottom float64) {
 	y := figKey
@@ -172,11 +171,9 @@ func (p plot) key() (nodes []figure.Node, bottom float64) {
 		return f.Label, p.v.Write(f, p.out.Value(id))
 	}
 	nodes = append(nodes, figure.Text(figure.Number, figure.Point{X: figWidth / 2, Y: 20}, figure.Middle,
-		p.v.Write(outputField("verdict"), p.out.Value("verdict"))))
+		p.v.Write(outputField("deed"), p.out.Value("deed"))))
 	what, value := shown("pressure-local")
 	add(figure.Number, swatch, what, value)
-	what, value = shown("pressure-average")
-	add(figure.Label, line(figure.Line), what, value)
 	add(figure.Label, dashes, figHead, p.v.Write(outputField("pressure-local"), calc.Num(p.head)))
 	if p.rating > 0 {
 		rating := inputField("rating")

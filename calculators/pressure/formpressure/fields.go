@@ -7,34 +7,71 @@ import (
 )
 
 // The IDs of options that Compute reads.
-const vibShallow = "shallow"
+const (
+	around = "around" // in lifts, a closed loop
+	back   = "back"   // in lifts, a wall with two ends
+	once   = "once"   // in one go
+
+	fromTop = "top"
+
+	marked   = "marked"
+	unmarked = "unmarked"
+	deep     = "deep"
+	again    = "again"
+
+	outsideNone  = "none"
+	outsideFirst = "first"
+	outsideAbove = "above"
+)
 
 const (
-	whyHeight  = calc.Text("A taller placement needs an engineer's design.")
-	whySmall   = calc.Text("Less is no wall placement. Check the unit.")
-	whyLarge   = calc.Text("More is no wall placement. Check the unit.")
-	whyCore    = calc.Text("Foam forms for walls lie well inside. Check the unit.")
-	whyPump    = calc.Text("No pump fills a wall at this rate. Check the unit.")
-	whyRise    = calc.Text("Check the reading and its unit.")
-	whyWeight  = calc.Text("Concrete for walls lies well inside. Check the ticket and the unit.")
-	whyCold    = calc.Text("Concrete this cold must not be placed.")
-	whyHot     = calc.Text("Concrete this hot must not be placed.")
-	whySlump   = calc.Text("The slump cone has no more.")
-	whyNothing = calc.Text("There is nothing less.")
-	whyRating  = calc.Text("Form makers' ratings lie inside. Check the unit.")
+	whyHeight = calc.Text("A taller placement needs an engineer's design.")
+	whySmall  = calc.Text("Less is no wall placement. Check the unit.")
+	whyLarge  = calc.Text("More is no wall placement. Check the unit.")
+	whyCore   = calc.Text("Foam forms for walls lie well inside. Check the unit.")
+	whyPump   = calc.Text("No pump fills a wall at this rate. Check the unit.")
+	whyRise   = calc.Text("Check the reading and its unit.")
+	whyTime   = calc.Text("Check the time and its unit.")
+	whyWeight = calc.Text("Concrete for walls lies well inside. Check the ticket and the unit.")
+	whyCold   = calc.Text("Concrete this cold must not be placed.")
+	whyHot    = calc.Text("Concrete this hot must not be placed.")
+	whySlump  = calc.Text("The slump cone has no more.")
+	whyNone   = calc.Text("There is nothing less.")
+	whyRating = calc.Text("Form makers' ratings lie inside. Check the unit.")
 )
+
+// inLifts reports whether the wall is placed in lifts.
+func inLifts(c calc.Case) bool { return c.Choice("how") != once }
+
+func inOneGo(c calc.Case) bool { return !inLifts(c) }
 
 var inputs = []calc.Field{
 	{
+		ID: "how", Kind: calc.Choice, Usual: around,
+		Label: calc.Text("How do you place?"),
+		Help:  calc.Text("There and back is a wall with two ends: two lifts land there at once."),
+		Options: []calc.Option{
+			{ID: around, Label: calc.Text("In lifts, going around")},
+			{ID: back, Label: calc.Text("In lifts, there and back")},
+			{ID: once, Label: calc.Text("In one go, to full height")},
+		},
+	},
+	{
 		ID: "height", Kind: calc.Number, Display: &displays.Height, Usual: "8 ft",
-		Label: pressure.LabelHeight,
-		Help:  pressure.HelpHeight,
+		Label: calc.Text("Height placed today"),
+		Help:  calc.Text("All that is placed today, all lifts together."),
 		Range: "1 to 40 ft", Why: whySmall, WhyMost: whyHeight, MostSource: "usbr",
+	},
+	{
+		ID: "lift", Kind: calc.Number, Display: &displays.Height, Usual: "2 ft",
+		Label: calc.Text("Depth of one lift"),
+		Range: "0.5 to 10 ft", Why: whySmall, WhyMost: whyLarge,
+		When: inLifts,
 	},
 	{
 		ID: "length", Kind: calc.Number, Display: &displays.Height, Usual: "140 ft",
 		Label: calc.Text("Length of wall in plan"),
-		Help:  calc.Text("All walls that the hose goes round in one pass, by their centre line."),
+		Help:  calc.Text("All walls that the hose fills in one pass, by their centerline."),
 		Range: "1 to 2000 ft", Why: whySmall, WhyMost: whyLarge,
 	},
 	{
@@ -50,16 +87,103 @@ var inputs = []calc.Field{
 		Range: "0.2 to 200 yd³/h", Why: whyPump,
 	},
 	{
-		ID: "stop", Kind: calc.Number, Display: &displays.Height, Usual: "6 ft",
-		Label: calc.Text("Length filled at one stop"),
-		Help:  calc.Text("The length of wall that rises while the hose stands in one place."),
-		Range: "0.5 to 2000 ft", Why: whySmall, WhyMost: whyLarge,
+		ID: "round", Kind: calc.Number, Display: &displays.Minutes, Optional: true,
+		Label: calc.Text("Time of one pass, by clock"),
+		Help:  calc.Text("Once around, or one way. Empty: from pump rate, length and lift."),
+		Range: "1 min to 24 h", Why: whyTime,
+		When: inLifts,
 	},
 	{
-		ID: "rise", Kind: calc.Number, Display: &displays.RiseTyped, Optional: true,
-		Label: calc.Text("Rise measured at the hose"),
-		Help:  calc.Text("By tape, while the hose stands. It replaces the rise from the stop."),
-		Range: "0.1 to 3000 ft/h", Why: whyRise,
+		ID: "wait", Kind: calc.Number, Display: &displays.Minutes, Optional: true,
+		Label: calc.Text("Wait after each pass"),
+		Help:  calc.Text("Pump stopped on purpose after every pass."),
+		Range: "0 min to 12 h", Why: whyNone, WhyMost: whyTime,
+		When: inLifts,
+	},
+	{
+		ID: "stop", Kind: calc.Number, Display: &displays.Height, Usual: "6 ft",
+		Label: calc.Text("Length filled at one stop"),
+		Help:  calc.Text("The length of wall that rises while the hose is in one place."),
+		Range: "0.5 to 2000 ft", Why: whySmall, WhyMost: whyLarge,
+		When: inOneGo,
+	},
+	{
+		ID: "rating", Maker: true, Kind: calc.Number, Display: &displays.Rating, Optional: true,
+		Label: calc.Text("Rated pressure of the form"),
+		Help:  calc.Text("From the form maker's data. Empty: the form is not checked."),
+		Range: "100 to 5000 psf", Why: whyRating,
+	},
+	{
+		ID: "temperature", Kind: calc.Number, Display: &displays.Temperature, Usual: "70 °F",
+		Label: calc.Text("Concrete, coldest load"),
+		Help:  pressure.HelpTemp,
+		Range: "32 to 120 °F", Why: whyCold, WhyMost: whyHot,
+	},
+	{
+		ID: "slump", Kind: calc.Number, Display: &displays.Inches, Usual: "6.5 in",
+		Label: calc.Text("Slump at the hose"),
+		Help:  calc.Text("Measured on site, after any water or admixture went in."),
+		Range: "0 to 12 in", Why: whyNone, WhyMost: whySlump,
+	},
+	{
+		ID: "cement", Kind: calc.Choice, Usual: pressure.Unknown,
+		Label:   pressure.LabelCement,
+		Help:    calc.Text("From the ticket, or ask the plant."),
+		Options: pressure.CementsAsked,
+	},
+	{
+		ID: "admixture", Kind: calc.Choice, Usual: pressure.Unknown,
+		Label:   pressure.LabelAdmix,
+		Help:    pressure.HelpAdmix,
+		Options: pressure.AdmixturesAsked,
+	},
+	{
+		ID: "set", Kind: calc.Number, Display: &displays.Hours, Optional: true,
+		Label: calc.Text("Setting time, from the plant"),
+		Help:  calc.Text("Final set at 70 °F (21 °C). Empty: our estimate."),
+		Range: "1 to 48 h", Why: whyTime,
+		When: inLifts,
+	},
+	{
+		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "90 min",
+		Label: calc.Text("Age of the oldest load"),
+		Help:  calc.Text("When it lands, counted from the batch time on the ticket."),
+		Range: "0 min to 8 h", Why: whyNone, WhyMost: whyTime,
+		When: inLifts,
+	},
+	{
+		ID: "hose", Kind: calc.Choice, Usual: fromTop,
+		Label: calc.Text("End of the hose"),
+		Options: []calc.Option{
+			{ID: fromTop, Label: calc.Text("Above the concrete")},
+			{ID: "below", Label: calc.Text("Buried, or pumped in from below")},
+		},
+	},
+	{
+		ID: "vibration", Kind: calc.Choice, Usual: marked,
+		Label: calc.Text("Vibrator"),
+		Options: []calc.Option{
+			{ID: marked, Label: calc.Text("Mark on the whip: 6 in. into the old lift, 4 ft down at most")},
+			{ID: unmarked, Label: calc.Text("No mark on the whip")},
+			{ID: deep, Label: calc.Text("Head goes deeper than that")},
+			{ID: again, Label: calc.Text("Old lifts are vibrated again")},
+		},
+	},
+	{
+		ID: "reach", Kind: calc.Number, Display: &displays.Height, Optional: true,
+		Label: calc.Text("Depth the head can reach"),
+		Help:  calc.Text("From the top of the new lift. Empty: the whole height counts."),
+		Range: "0.5 to 40 ft", Why: whySmall, WhyMost: whyLarge,
+		When: asksReach,
+	},
+	{
+		ID: "outside", Kind: calc.Choice, Usual: outsideNone,
+		Label: calc.Text("Tool on the outside"),
+		Options: []calc.Option{
+			{ID: outsideNone, Label: calc.Text("None")},
+			{ID: outsideFirst, Label: calc.Text("In the first lift only")},
+			{ID: outsideAbove, Label: calc.Text("Above the first lift too")},
+		},
 	},
 	{
 		ID: "weight", Kind: calc.Number, Display: &displays.UnitWeight, Usual: "150 lb/ft³",
@@ -68,52 +192,10 @@ var inputs = []calc.Field{
 		Range: "85 to 200 lb/ft³", Why: whyWeight,
 	},
 	{
-		ID: "temperature", Kind: calc.Number, Display: &displays.Temperature, Usual: "70 °F",
-		Label: pressure.LabelTemp,
-		Help:  pressure.HelpTemp,
-		Range: "32 to 120 °F", Why: whyCold, WhyMost: whyHot,
-	},
-	{
-		ID: "slump", Kind: calc.Number, Display: &displays.Inches, Usual: "6.5 in",
-		Label: calc.Text("Slump at the hose"),
-		Help:  calc.Text("Measured on site, after any water or admixture went in."),
-		Range: "0 to 12 in", Why: whyNothing, WhyMost: whySlump,
-	},
-	{
-		ID: "cement", Kind: calc.Choice, Usual: string(pressure.Blend),
-		Label:   pressure.LabelCement,
-		Help:    pressure.HelpCement,
-		Options: pressure.Cements,
-	},
-	{
-		ID: "admixture", Kind: calc.Choice, Usual: pressure.AdmixRetards,
-		Label:   pressure.LabelAdmix,
-		Help:    pressure.HelpAdmix,
-		Options: pressure.Admixtures,
-	},
-	{
-		ID: "vibration", Kind: calc.Choice, Usual: vibShallow,
-		Label: calc.Text("Vibration"),
-		Help:  calc.Text("How deep below the top the poker goes, or what else shakes the form."),
-		Options: []calc.Option{
-			{ID: vibShallow, Label: calc.Text("Poker, no deeper than 4 ft (1.2 m)")},
-			{ID: "deep", Label: calc.Text("Poker, deeper than 4 ft (1.2 m)")},
-			{ID: "again", Label: calc.Text("Deep revibration")},
-			{ID: "outside", Label: calc.Text("From outside, on the form")},
-		},
-	},
-	{
-		ID: "disturbed", Kind: calc.Number, Display: &displays.Height, Optional: true,
-		Label: calc.Text("Depth shaken, from the top"),
-		Help:  calc.Text("Leave empty if not sure: then it is the whole height."),
-		Range: "1 to 40 ft", Why: whySmall, WhyMost: whyHeight,
-		When: shaken,
-	},
-	{
-		ID: "rating", Maker: true, Kind: calc.Number, Display: &displays.Rating, Optional: true, Usual: "900 psf",
-		Label: calc.Text("Rated pressure of the form"),
-		Help:  calc.Text("From the form maker's data. Empty: no verdict."),
-		Range: "100 to 5000 psf", Why: whyRating,
+		ID: "rise", Kind: calc.Number, Display: &displays.RiseTyped, Optional: true,
+		Label: calc.Text("Rise measured by tape"),
+		Help:  calc.Text("It can raise the answer, never lower it."),
+		Range: "0.1 to 3000 ft/h", Why: whyRise,
 	},
 	{
 		ID: "guide-lift", Maker: true, Kind: calc.Number, Display: &displays.Height, Optional: true,
@@ -129,116 +211,5 @@ var inputs = []calc.Field{
 	},
 }
 
-// shaken reports whether the vibration reaches deeper than the equations allow.
-func shaken(c calc.Case) bool { return c.Choice("vibration") != vibShallow }
-
-// The options of the verdict.
-const (
-	holds   = "holds"
-	fails   = "fails"
-	unrated = "unrated"
-)
-
-// The options of the check against the form maker's guide.
-const (
-	guideNone    = "none"
-	guideWithin  = "within"
-	guideAverage = "average"
-	guideBeyond  = "beyond"
-)
-
-var rules = []calc.Option{
-	{ID: string(pressure.Slow), Label: calc.Text("Slow wall equation")},
-	{ID: string(pressure.Fast), Label: calc.Text("Fast wall equation")},
-	{ID: string(pressure.Fluid), Label: calc.Text("Full fluid head")},
-	{ID: string(pressure.Floor), Label: calc.Text("Least design pressure")},
-}
-
-var outputs = []calc.Field{
-	{
-		ID: "verdict", Kind: calc.Choice, Lead: true,
-		Label: calc.Text("The form"),
-		Options: []calc.Option{
-			{ID: holds, Label: calc.Text("Holds by its rating")},
-			{ID: fails, Label: calc.Text("Does not hold by its rating")},
-			{ID: unrated, Label: calc.Text("No rating, no verdict")},
-		},
-	},
-	{
-		ID:      "pressure-local",
-		Kind:    calc.Number,
-		Display: &displays.Pressure,
-		Lead:    true,
-		Label:   calc.Text("Pressure at the hose"),
-		Help:    calc.Text("This one decides."),
-	},
-	{ID: "pressure-average", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Pressure, average rise"),
-		Help: calc.Text("To compare. No form passes on it.")},
-	{
-		ID:      "rise-local",
-		Kind:    calc.Number,
-		Display: &displays.Rise,
-		Lead:    true,
-		Label:   calc.Text("Rise where the hose stands"),
-	},
-	{ID: "rise-average", Kind: calc.Number, Display: &displays.Rise, Label: calc.Text("Average rise, whole wall")},
-	{ID: "rule", Kind: calc.Choice, Options: rules, Label: calc.Text("Decided by, at the hose")},
-	{ID: "rule-average", Kind: calc.Choice, Options: rules, Label: calc.Text("Decided by, on average")},
-	{ID: "fluid-depth", Kind: calc.Number, Display: &displays.Height, Label: calc.Text("Depth of the fluid zone"),
-		Help: calc.Text("From the top, to where the pressure stops growing.")},
-	{ID: "floor", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Least design pressure")},
-	{ID: "cw", Kind: calc.Number, Display: displayFactor, Label: calc.Text("Weight coefficient")},
-	{ID: "cc", Kind: calc.Number, Display: displayFactor, Label: calc.Text("Chemistry coefficient")},
-	{ID: "fluid-limit", Kind: calc.Number, Display: &displays.HeightAtMost, Label: calc.Text("Deepest fluid it takes"),
-		Help: calc.Text("Rating divided by unit weight. At this depth any rise will do.")},
-	{
-		ID:      "highest-rise",
-		Kind:    calc.Number,
-		Display: &displays.RiseAtMost,
-		Label:   calc.Text("Highest rise for the rating"),
-	},
-	{
-		ID:      "highest-flow",
-		Kind:    calc.Number,
-		Display: &displays.PumpRateAtMost,
-		Label:   calc.Text("Highest pump rate, at a stop"),
-		Help:    calc.Text("With the hose standing. This one decides."),
-	},
-	{
-		ID:      "highest-flow-average",
-		Kind:    calc.Number,
-		Display: &displays.PumpRateAtMost,
-		Label:   calc.Text("Pump rate for the average"),
-		Help:    calc.Text("Only if the whole wall rose at once. To compare."),
-	},
-	{
-		ID: "guide", Kind: calc.Choice,
-		Label: calc.Text("By the form maker's guide"),
-		Options: []calc.Option{
-			{ID: guideNone, Label: calc.Text("No lift and rise entered")},
-			{ID: guideWithin, Label: calc.Text("Within the guide at the hose")},
-			{ID: guideAverage, Label: calc.Text("Within it on average only: not passed")},
-			{ID: guideBeyond, Label: calc.Text("Beyond the guide")},
-		},
-	},
-	{
-		ID:      "guide-lifts",
-		Kind:    calc.Number,
-		Display: &displays.Count,
-		Exact:   true,
-		Label:   calc.Text("Lifts, by the guide"),
-	},
-	{ID: "guide-time", Kind: calc.Number, Display: displayTime, Label: calc.Text("Least time per lift"),
-		Help: calc.Text("From one lift to the next at any place, by the guide.")},
-	{ID: "guide-flow", Kind: calc.Number, Display: &displays.PumpRateAtMost, Label: calc.Text("Pump rate by the guide"),
-		Help: calc.Text("For the whole wall, lift by lift, pauses included.")},
-	{
-		ID: "by-depth", Kind: calc.Rows, Label: calc.Text("Pressure by depth"),
-		Cols: []calc.Field{
-			{ID: "depth", Kind: calc.Number, Display: &displays.Height, Label: calc.Text("Depth from the top")},
-			{ID: "local", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("At the hose")},
-			{ID: "average", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Average rise")},
-			{ID: "head", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Full fluid head")},
-		},
-	},
-}
+// asksReach reports whether the depth that the head can reach counts.
+func asksReach(c calc.Case) bool { return inLifts(c) && c.Choice("vibration") == unmarked }

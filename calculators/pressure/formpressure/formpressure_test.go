@@ -3,6 +3,7 @@ package formpressure
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"testing"
 
@@ -22,12 +23,34 @@ func expect(t *testing.T, res calc.Result, id string, want float64, unit string)
 	}
 }
 
-// In the default case the form holds by the average rise, but not by the rise at
-// the hose.
-func TestDefaultCase(t *testing.T) {
-	res := calctest.Run(t, Calculator)
-	if res.Out.Choice("verdict") != fails || !calctest.Noted(res, noteAverage) || !calctest.Noted(res, noteFails) {
-		t.Errorf("verdict %s, notes %v", res.Out.Choice("verdict"), res.Notes)
+func deedOf(t *testing.T, typed ...string) string {
+	t.Helper()
+	return calctest.Run(t, Calculator, typed...).Out.Choice("deed")
+}
+
+// replaced is a list of inputs in which later ones replace those of the same name.
+func replaced(list []string, typed ...string) []string {
+	var out []string
+	for _, s := range slices.Concat(list, typed) {
+		name, _, _ := strings.Cut(s, "=")
+		out = slices.DeleteFunc(out, func(o string) bool { return strings.HasPrefix(o, name+"=") })
+		out = append(out, s)
+	}
+	return out
+}
+
+// oneGoRated is a wall in one go with the mix and the rating of the tests.
+func oneGoRated(typed ...string) []string {
+	return replaced([]string{"how=once", "rating=900", "cement=blend", "admixture=retards"}, typed...)
+}
+
+// In one go the form holds by the average rise, but not by the rise at the hose, and
+// the answer names no pump rate that no pump runs.
+func TestInOneGo(t *testing.T) {
+	res := calctest.Run(t, Calculator, oneGoRated()...)
+	if res.Out.Choice("deed") != doLifts || !calctest.Noted(res, noteAverage) || !calctest.Noted(res, noteFails) ||
+		!calctest.Noted(res, helpLifts) || res.Out.Has("highest-flow") {
+		t.Errorf("%s, notes %v", res.Out.Choice("deed"), res.Notes)
 	}
 	expect(t, res, "rise-local", 81, "ft/h") // 12·27/(6·2/3)
 	expect(t, res, "rise-average", 324/(140*8.0/12), "ft/h")
@@ -38,62 +61,89 @@ func TestDefaultCase(t *testing.T) {
 	if len(res.Out.Rows("by-depth")) != depthRows {
 		t.Errorf("%d rows by depth", len(res.Out.Rows("by-depth")))
 	}
+	res = calctest.Run(t, Calculator, oneGoRated("stop=60 ft", "length=60 ft", "pump-rate=20 yd³/h")...)
+	if res.Out.Choice("deed") != doSlow || !calctest.Noted(res, helpSlow) || !calctest.Noted(res, askStop) {
+		t.Errorf("a long stop: %s, notes %v", res.Out.Choice("deed"), res.Notes)
+	}
+	expect(t, res, "highest-flow", 70*(900/1.4-150)/9000*60*8/12/27, "yd³/h")
 }
 
 // No form passes on the average: regardless of the average, a rise at the hose
 // that exceeds the rating fails.
 func TestNeverOnTheAverageAlone(t *testing.T) {
 	for _, length := range []string{"50", "200", "1000", "2000"} {
-		res := calctest.Run(t, Calculator, "length="+length, "height=10")
-		if res.Out.Num("pressure-average") > res.Out.Num("pressure-local") || res.Out.Choice("verdict") != fails {
-			t.Errorf("%s ft of wall: %s", length, res.Out.Choice("verdict"))
+		res := calctest.Run(t, Calculator, oneGoRated("length="+length, "height=10")...)
+		if res.Out.Num("pressure-average") > res.Out.Num("pressure-local") || res.Out.Choice("deed") == doGo {
+			t.Errorf("%s ft of wall: %s", length, res.Out.Choice("deed"))
 		}
 	}
 }
 
-func TestVerdicts(t *testing.T) {
+// slow is a stop so long that the rise at the hose is 3.47 ft/h.
+func slow(typed ...string) []string { return replaced(oneGoRated("stop=140 ft"), typed...) }
+
+func TestDeedsInOneGo(t *testing.T) {
 	for _, c := range []struct {
 		name  string
 		typed []string
 		want  string
 		note  calc.Text
 	}{
-		{"no rating", []string{"rating="}, unrated, askRating},
-		{"takes the fluid head", []string{"rating=1200"}, holds, noteAny},
-		{"just under the fluid head", []string{"rating=1195"}, fails, noteFails},
-		{"below the floor", []string{"rating=500", "rise=3.6"}, fails, helpBelow},
-		{"below the floor, low wall", []string{"rating=500", "height=3'"}, holds, noteAny},
-		{"slow enough", []string{"rise=3.8"}, holds, noteSlump},
-		{"a little too fast", []string{"rise=3.9"}, fails, helpSlow},
-		{"wet", []string{"slump=8", "rise=3.6"}, fails, helpFluid},
-		{"cold", []string{"temperature=38", "rise=3.6"}, fails, noteCold},
-		{"hot", []string{"temperature=95", "rise=3.6"}, holds, noteHot},
-		{"shaken from outside", []string{"vibration=outside", "rise=3.6"}, fails, helpFluid},
-		{"shaken over 5 ft", []string{"vibration=outside", "disturbed=5'", "rise=3.6"}, holds, noteShaken},
-		{"deep poker, shallow depth", []string{"vibration=deep", "disturbed=3'", "rise=3.6"}, holds, askDisturbed},
-		{"too tall", []string{"height=20'", "rise=3.6"}, fails, helpTall},
-		{"near 14 ft", []string{"height=14'", "rise=3.6"}, holds, noteHeight},
-		{"near 15 ft/h", []string{"height=14'", "rise=15", "rating=2000"}, holds, noteRise},
-		{"near 40 °F", []string{"temperature=41", "rise=3.6", "rating=1100"}, fails, noteFails},
-		{"near 40 °F, strong", []string{"temperature=41", "rise=3.6", "rating=1195", "height=9'"}, fails, noteChilly},
-		{"strong form ends with the method", []string{"height=14'", "rise=10", "rating=2000"}, holds, noteMethod},
-		{"so slow that the floor counts", []string{"length=1000", "rise=1"}, holds, noteFloor},
-		{"measured below the average", []string{"rise=1"}, holds, askRise},
+		{"no rating", slow("rating="), unchecked, askRating},
+		{"takes the fluid head", slow("rating=1200"), doGo, noteAny},
+		{"just under the fluid head", oneGoRated("rating=1195"), doLifts, noteFails},
+		{"below the floor", slow("rating=500"), doLifts, helpBelow},
+		{"below the floor, low wall", slow("rating=500", "height=3'"), doGo, noteAny},
+		{"slow enough", slow(), doGo, noteSlump},
+		{"a little too fast", slow("rise=3.9"), doSlow, helpSlow},
+		{"wet", slow("slump=8"), doStop, helpFluid},
+		{"cold", slow("temperature=38"), doStop, noteCold},
+		{"hot", slow("temperature=95"), doGo, noteHot},
+		{"deep head", slow("vibration=deep"), doStop, noteShaken},
+		{"no mark", slow("vibration=unmarked"), doStop, noteShaken},
+		{"vibrated again", slow("vibration=again"), doStop, helpFluid},
+		{"buried hose", slow("hose=below"), doStop, noteShaken},
+		{"outside", slow("outside=first"), doAsk, noteOutside},
+		{"outside, fluid head held", slow("outside=above", "rating=2000"), doAsk, noteOutside},
+		{"too tall", slow("height=20'"), doLifts, helpTall},
+		{"near 14 ft", slow("height=14'", "rating=1300"), doGo, noteHeight},
+		{"near 15 ft/h", slow("height=14'", "rise=15", "rating=2100"), doGo, noteAny},
+		{"near 15 ft/h, at the limit of the SI edition", slow("height=14'", "rise=14.7", "rating=2050"), doGo, noteRise},
+		{"near 40 °F", slow("temperature=41", "rating=1100"), doSlow, noteFails},
+		{"near 40 °F, strong", slow("temperature=41", "rating=1300", "height=9'"), doGo, noteChilly},
+		{"strong form ends with the method", slow("height=16'", "rise=10", "rating=2000"), doGo, noteMethod},
+		{"so slow that the floor counts", slow("length=1000", "stop=1000"), doGo, noteFloor},
+		{"long stop", slow(), doGo, askStop},
+		{"unknown mix", slow("cement=unknown", "rating=890"), doSlow, notePlain},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
-		if got := res.Out.Choice("verdict"); got != c.want || !calctest.Noted(res, c.note) {
+		if got := res.Out.Choice("deed"); got != c.want || !calctest.Noted(res, c.note) {
 			t.Errorf("%s: %s, want %s with “%s”; notes %v", c.name, got, c.want, c.note.EN(), res.Notes)
 		}
 	}
 }
 
-// A stop longer than the wall is refused, and a local rise below the average.
+// The least pressure of the SI edition counts for the answer.
+func TestStricterEdition(t *testing.T) {
+	typed := slow("length=1000", "stop=1000", "cement=plain", "admixture=none")
+	if got := deedOf(t, replaced(typed, "rating=610")...); got == doGo {
+		t.Errorf("600 psf at a rating of 610: %s", got)
+	}
+	res := calctest.Run(t, Calculator, replaced(typed, "rating=630")...)
+	if res.Out.Choice("deed") != doGo || !calctest.Noted(res, noteEdition) {
+		t.Errorf("at a rating of 630: %s, %v", res.Out.Choice("deed"), res.Notes)
+	}
+	expect(t, res, "pressure-si", 30, "kPa")
+	expect(t, res, "pressure-local", 600, "psf")
+}
+
+// A stop longer than the wall is refused.
 func TestRefusesALongStop(t *testing.T) {
-	res := calctest.Run(t, Calculator, "length=10 ft", "stop=12 ft")
+	res := calctest.Run(t, Calculator, "how=once", "length=10 ft", "stop=12 ft")
 	if res.State != calc.Refused || !calctest.Noted(res, refuseStop) || res.Notes[0].At.Field != "stop" {
 		t.Errorf("%s: %v", res.State, res.Notes)
 	}
-	if res = calctest.Run(t, Calculator, "length=12 ft", "stop=12 ft"); res.State != calc.OK {
+	if res = calctest.Run(t, Calculator, "how=once", "length=12 ft", "stop=12 ft"); res.State != calc.OK {
 		t.Errorf("a stop as long as the wall: %s", res.State)
 	}
 }
@@ -112,37 +162,40 @@ func TestRefusesWhatNoWallIs(t *testing.T) {
 	}
 }
 
-// The form maker's lift and rise are separate from the rating, and a note states that.
+// The form maker's guide comes first: a plan beyond it is no plan.
 func TestGuide(t *testing.T) {
+	guide := []string{"guide-lift=4 ft", "guide-rate=4"}
 	for _, c := range []struct {
 		name  string
 		typed []string
 		want  string
+		deed  string
 		note  calc.Text
 	}{
-		{"none", nil, guideNone, askGuide},
-		{"half of it", []string{"guide-lift=4 ft"}, guideNone, askGuideBoth},
-		{"other half", []string{"guide-rate=4"}, guideNone, askGuideBoth},
-		{"average only", []string{"guide-lift=4 ft", "guide-rate=4"}, guideAverage, noteGuideAverage},
-		{"beyond", []string{"guide-lift=4 ft", "guide-rate=3"}, guideBeyond, noteGuideBeyond},
-		{"within", []string{"guide-lift=4 ft", "guide-rate=4", "rise=3.9"}, guideWithin, noteGuideWithin},
-		{"lift above the rating", []string{"guide-lift=4 ft", "guide-rate=4", "rating=500"}, guideAverage,
+		{"none", []string{"rating="}, guideNone, unchecked, askGuide},
+		{"half of it", slow("guide-lift=4 ft"), guideNone, doGo, askGuideBoth},
+		{"other half", slow("guide-rate=4"), guideNone, doGo, askGuideBoth},
+		{"one go is one lift", slow(guide...), guideBeyond, doGuide, noteGuideBeyond},
+		{"one go within", slow(append(guide, "height=4 ft")...), guideWithin, doGo, noteGuideWithin},
+		{"lifts within", job(guide...), guideWithin, doGo, noteGuideWithin},
+		{"lifts too fast", job("guide-lift=4 ft", "guide-rate=2"), guideBeyond, doWait, noteGuideBeyond},
+		{"lifts too thick", job("guide-lift=1 ft", "guide-rate=4"), guideBeyond, doGuide, noteGuideBeyond},
+		{"lift above the rating", job("guide-lift=4 ft", "guide-rate=4", "rating=500"), guideWithin, doStop,
 			noteGuideLift},
-		{"lifts", []string{"guide-lift=4 ft", "guide-rate=4", "rating="}, guideAverage, noteLifts},
+		{"lifts of the guide", job("guide-lift=4 ft", "guide-rate=4", "rating="), guideWithin, unchecked, noteLifts},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
-		if got := res.Out.Choice("guide"); got != c.want || !calctest.Noted(res, c.note) {
-			t.Errorf("%s: %s, want %s with “%s”", c.name, got, c.want, c.note.EN())
+		if res.Out.Choice("guide") != c.want || res.Out.Choice("deed") != c.deed || !calctest.Noted(res, c.note) {
+			t.Errorf("%s: %s, %s, want %s, %s with “%s”", c.name, res.Out.Choice("guide"), res.Out.Choice("deed"),
+				c.want, c.deed, c.note.EN())
 		}
 	}
 	res := calctest.Run(t, Calculator, "guide-lift=4 ft", "guide-rate=4", "height=9'")
 	expect(t, res, "guide-lifts", 3, "")
 	expect(t, res, "guide-time", 60, "min")
-	expect(t, res, "guide-flow", 4*140*8/12.0/27, "yd³/h")
-	if res = calctest.Run(t, Calculator, "guide-lift=4 ft", "guide-rate=4", "height=8'"); res.Out.Num(
-		"guide-lifts",
-	) != 2 {
-		t.Errorf("8 ft in lifts of 4 ft: %v", res.Out.Num("guide-lifts"))
+	res = calctest.Run(t, Calculator, job("guide-lift=4 ft", "guide-rate=2")...)
+	if got := calc.From(res.Out.Num("not-before"), "min"); got < 60 || got > 61 { // 2 ft at 2 ft/h, in whole minutes
+		t.Errorf("not before %v min", got)
 	}
 }
 
@@ -181,34 +234,37 @@ func TestAllOverTheInputs(t *testing.T) {
 			}
 			continue
 		}
-		checkVerdict(t, in, res)
+		checkDeed(t, in, res)
 		checkSteps(t, res)
 		v := calc.Locale{Style: quantity.Style{System: quantity.System(rnd.IntN(2)), Mark: quantity.Mark(rnd.IntN(2))}}
 		checkBox(t, Calculator.Draw(v, in, res))
 	}
 }
 
-func checkVerdict(t *testing.T, in calc.Case, res calc.Result) {
+func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 	t.Helper()
-	local, average := res.Out.Num("pressure-local"), res.Out.Num("pressure-average")
-	if average > local*(1+1e-9) {
-		t.Fatalf("average %v above local %v", average, local)
-	}
-	rating := in.Num("rating")
+	local, rating := res.Out.Num("pressure-local"), in.Num("rating")
+	deed := res.Out.Choice("deed")
 	holding := local <= rating*(1+1e-9)
-	switch verdict := res.Out.Choice("verdict"); {
+	switch {
 	case !in.Has("rating"):
-		if verdict != unrated || res.Out.Has("highest-rise") || res.Out.Has("fluid-limit") {
-			t.Fatalf("unrated: %s", verdict)
+		if deed != unchecked || res.Out.Has("highest-rise") || res.Out.Has("fluid-limit") || res.Out.Has("not-before") {
+			t.Fatalf("unrated: %s", deed)
 		}
-	case holding != (verdict == holds):
-		t.Fatalf("%s at %v Pa for %v Pa", verdict, local, rating)
-	case res.Out.Has("highest-rise"):
-		slower := res.Out.Num("rise-local") <= res.Out.Num("highest-rise")*(1+1e-9)
-		if slower != holding {
-			t.Fatalf("%s although the rise %v is against %v", verdict, res.Out.Num("rise-local"),
-				res.Out.Num("highest-rise"))
+	case deed == doGo && !holding:
+		t.Fatalf("%s at %v Pa for %v Pa", deed, local, rating)
+	case deed == doWait:
+		wait := in.With("wait", calc.Num(res.Out.Num("wait")))
+		if again := calc.Run(Calculator, wait); again.Out.Choice("deed") != doGo {
+			t.Fatalf("the wait of %v s gives %s", res.Out.Num("wait"), again.Out.Choice("deed"))
 		}
+	}
+	if res.Out.Has("wait") && res.Out.Num("not-before") > res.Out.Num("back-by")*(1+1e-9) {
+		t.Fatalf("not before %v s, back by %v s", res.Out.Num("not-before"), res.Out.Num("back-by"))
+	}
+	if res.Out.Has("slower") && calc.From(res.Out.Num("slower"), "yd³/h") < 5-1e-9 ||
+		res.Out.Has("highest-flow") && calc.From(res.Out.Num("highest-flow"), "yd³/h") < 5-1e-9 {
+		t.Fatal("a pump rate that no pump runs")
 	}
 	last := res.Out.Rows("by-depth")[depthRows-1]
 	if math.Abs(last.Num("local")-local) > 1e-9*local {
@@ -223,10 +279,8 @@ func checkSteps(t *testing.T, res calc.Result) {
 	}
 	for _, s := range res.Steps {
 		want := res.Out.Num("pressure-local")
-		if s.Of.EN() == ofAverage.EN() {
-			want = res.Out.Num("pressure-average")
-		}
-		if s.Formula == pressure.BoundedFormula && math.Abs(s.Out-want) > 1e-9*want {
+		if (s.Formula == pressure.BoundedFormula || s.Formula == pressure.InLiftsFormula) &&
+			math.Abs(s.Out-want) > 1e-9*want {
 			t.Fatalf("the worked example ends in %v, the result is %v", s.Out, want)
 		}
 		if (s.Formula == pressure.RiseSlowFormula || s.Formula == pressure.RiseFastFormula) &&
@@ -239,10 +293,11 @@ func checkSteps(t *testing.T, res calc.Result) {
 // Sentences are short.
 func TestTextsFit(t *testing.T) {
 	for _, text := range []calc.Text{noteRapid, noteWet, noteCold, noteShaken, noteHot, noteFloor, noteHeight,
-		noteRise, noteSlump, noteChilly,
-		askRise, askDisturbed, refuseStop, askRating, noteFails, noteAverage, noteAny, noteMethod, helpDepth,
-		helpBelow, helpSlow, helpFluid,
-		helpTall, askGuide, askGuideBoth, noteLifts, noteGuideWithin, noteGuideAverage, noteGuideBeyond, noteGuideLift,
+		noteRise, noteSlump, noteChilly, noteEdition, noteOutside, notePlain, noteGo, noteCrossed, noteNoWait,
+		noteBelow, noteAgain, noteDeep, noteLate, noteHour, noteBeyond, noteStopped, askRise, askRound,
+		askSet, askStop, refuseStop, askRating, noteFails, noteAverage, noteAny, noteMethod, helpDepth, helpBelow,
+		helpSlow, helpLifts, helpFluid, helpWait, helpWaitBack, helpSlower, helpTrucks, helpMix, helpMixWait, helpTall, askGuide,
+		askGuideBoth, noteLifts, noteGuideWithin, noteGuideBeyond, noteGuideLift,
 		cautions[0].Text, cautions[1].Text, cautions[2].Text} {
 		for _, sentence := range strings.Split(text.EN(), ". ") {
 			if n := len(strings.Fields(sentence)); n > 25 {
@@ -269,7 +324,8 @@ func TestTextsNameTheMethodsLimits(t *testing.T) {
 			displays.UnitWeight, us)},
 		{pressure.LightWeightFormula.Limits.EN(), quantity.Exact(calc.SI(float64(pressure.LightBelow), "lb/ft³"),
 			displays.UnitWeight, us)},
-		{inputs[11].Options[0].Label.EN(), feet(pressure.VibrationDepth)},
+		{inputField("vibration").Options[0].Label.EN(), feet(pressure.VibrationDepth)},
+		{inputField("vibration").Options[0].Label.EN(), quantity.Exact(ft(pressure.MarkedReach), displays.Inches, us)},
 	} {
 		if !strings.Contains(c.in, c.want) {
 			t.Errorf("“%s” does not name %s", c.in, c.want)
@@ -280,12 +336,14 @@ func TestTextsNameTheMethodsLimits(t *testing.T) {
 // Every note has its slots filled, in both systems.
 func TestSlotsAreFilled(t *testing.T) {
 	for _, typed := range [][]string{
-		{}, {"rating=500", "guide-lift=4 ft", "guide-rate=4"}, {"slump=8"}, {"temperature=38"},
-		{"temperature=95", "rise=3.6"},
-		{"vibration=deep", "disturbed=3'"}, {"height=20'", "rise=3.6"}, {"height=14'", "rise=15", "rating=2000"},
-		{"temperature=41", "rise=3", "height=9'"}, {"rise=3.6", "length=1000"}, {"length=10", "stop=11"},
-		{"rating=1200"},
-		{"guide-lift=4 ft", "guide-rate=2"}, {"guide-lift=4 ft", "guide-rate=4", "rise=3.6"}, {"rise=1", "length=1000"},
+		{}, {"rating=500", "guide-lift=4 ft", "guide-rate=4"}, slow("slump=8"), slow("temperature=38"),
+		slow("temperature=95"), slow("vibration=deep"), slow("height=20'"), slow("height=14'", "rise=14.7", "rating=2050"),
+		slow("temperature=41", "height=9'"), slow("length=1000", "stop=1000"), slow("rise=1"), slow("rating=1200"),
+		{"how=once", "length=10", "stop=11"}, oneGoRated(), slow("rise=3.9"), slow("guide-lift=4 ft", "guide-rate=2"),
+		job(), job("pump-rate=25"), job("pump-rate=60"), job("pump-rate=60", "how=back"), job("temperature=39"),
+		job("temperature=40.5"), job("age=8 h"), job("round=90 min"), job("rise=1"), job("slump=8"), job("set=48 h"),
+		job("vibration=unmarked"), job("vibration=again"), job("hose=below"), job("outside=above"),
+		job("cement=blend", "admixture=retards", "temperature=50"),
 	} {
 		res := calctest.Run(t, Calculator, typed...)
 		for _, sys := range []quantity.System{quantity.US, quantity.Metric} {

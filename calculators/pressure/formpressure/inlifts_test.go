@@ -1,0 +1,195 @@
+package formpressure
+
+import (
+	"strings"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+)
+
+// job is a loop of 140 ft, 8 in. thick and 9 ft high, in lifts of 2 ft of plain
+// concrete at 70 °F, with an invented rating.
+func job(typed ...string) []string {
+	return replaced([]string{"height=9 ft", "pump-rate=10 yd³/h", "slump=6 in", "cement=plain", "admixture=none", "set=5 h",
+		"age=45 min", "rating=1000"}, typed...)
+}
+
+// The setting times of the mixes are converted to 70 °F, as the plant gives them.
+var mixes = map[string][]string{
+	"plain 70 °F":          nil,
+	"blend 70 °F":          {"cement=blend", "set=6.5 h"},
+	"retarded blend 70 °F": {"cement=blend", "admixture=retards", "set=8 h"},
+	"plain 50 °F":          {"temperature=50", "set=4.8774 h"},
+	"retarded blend 50 °F": {"cement=blend", "admixture=retards", "temperature=50", "set=8 h"},
+}
+
+// What to do at an invented rating of 1000 psf: every cell is a deed.
+func TestEveryCellHasADeed(t *testing.T) {
+	const noPlan = -1
+	for mix, row := range map[string]map[string]float64{ // minutes by pump rate, 0: go
+		"plain 70 °F":          {"10": 0, "15": 0, "25": 8, "60": 17},
+		"blend 70 °F":          {"10": 0, "15": 6, "25": 17, "60": 27},
+		"retarded blend 70 °F": {"10": 5, "15": 19, "25": 30, "60": 40},
+		"plain 50 °F":          {"10": 25, "15": 38, "25": 49, "60": 59}, // 24.04 min rounded up
+		"retarded blend 50 °F": {"10": noPlan, "15": noPlan, "25": noPlan, "60": noPlan},
+	} {
+		for rate, minutes := range row {
+			res := calctest.Run(t, Calculator, job(append(mixes[mix], "pump-rate="+rate)...)...)
+			want := doGo
+			switch {
+			case minutes == noPlan:
+				want = doMix
+				expect(t, res, "fluid-limit", 1000.0/150, "ft")
+				if res.Out.Choice("mix") != mixBoth || !calctest.Noted(res, noteNoWait) || !calctest.Noted(res, helpDepth) ||
+					!(calctest.Noted(res, helpMix) || calctest.Noted(res, helpMixWait)) {
+					t.Errorf("%s at %s: mix %s, %v", mix, rate, res.Out.Choice("mix"), res.Notes)
+				}
+			case minutes > 0:
+				want = doWait
+				expect(t, res, "wait", minutes, "min")
+				long := calctest.Noted(res, helpSlower) || calctest.Noted(res, helpTrucks)
+				if long != (minutes > longWait) {
+					t.Errorf("%s at %s: slower pump or fewer trucks: %v", mix, rate, long)
+				}
+			}
+			if got := res.Out.Choice("deed"); got != want {
+				t.Errorf("%s at %s yd³/h: %s, want %s; %v", mix, rate, got, want, res.Notes)
+			}
+		}
+	}
+}
+
+// Without a rating that is met by any mix, today's pour ends lower.
+func TestStopIsTheLastDeed(t *testing.T) {
+	res := calctest.Run(t, Calculator, job("rating=600")...)
+	if res.Out.Choice("deed") != doStop || !calctest.Noted(res, helpDepth) {
+		t.Errorf("%s, %v", res.Out.Choice("deed"), res.Notes)
+	}
+	expect(t, res, "fluid-limit", 4, "ft")
+}
+
+// Where the form needs more time than the joint allows, there is no lift plan.
+func TestNotBeforeAndBackByCross(t *testing.T) {
+	hot := job("temperature=90", "pump-rate=60", "age=2 h", "cement=blend", "set=7 h", "rating=800")
+	res := calctest.Run(t, Calculator, hot...)
+	if res.Out.Choice("deed") == doGo || res.Out.Choice("deed") == doWait || !calctest.Noted(res, noteCrossed) ||
+		res.Out.Num("not-before") <= res.Out.Num("back-by") {
+		t.Errorf("%s: not before %v s, back by %v s; %v", res.Out.Choice("deed"), res.Out.Num("not-before"),
+			res.Out.Num("back-by"), res.Notes)
+	}
+	fresh := calctest.Run(t, Calculator, replaced(hot, "age=0 min", "set=12 h", "rating=1000")...)
+	if fresh.Out.Choice("deed") != doWait {
+		t.Errorf("with time left: %s", fresh.Out.Choice("deed"))
+	}
+}
+
+// What a crew may try to talk the answer round. None of it gives "place as planned".
+func TestTalkedRound(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		typed []string
+		note  calc.Text
+	}{
+		{"A: cold retarded blend, a lift every 61 min", []string{"temperature=50", "cement=blend", "admixture=retards",
+			"set=8 h", "wait=19.52 min", "rating=900"}, noteFails},
+		{"A: the same on 14 ft", []string{"temperature=50", "cement=blend", "admixture=retards", "set=8 h",
+			"wait=19.52 min", "rating=1400", "height=14 ft"}, noteFails},
+		{"B: whole wall in an hour", []string{"pump-rate=60", "temperature=90"}, noteFails},
+		{"B: 14 ft in 41 min", []string{"pump-rate=70.82", "height=14 ft", "rating=1500"}, noteRapid},
+		{"B: loop of 30 ft, 3 lifts in 18 min", []string{"length=30 ft", "lift=3 ft", "pump-rate=22.22",
+			"rating=1200"}, noteFails},
+		{"B: loop of 40 ft, 10 ft in 32 min", []string{"length=40 ft", "height=10 ft", "pump-rate=18.52",
+			"temperature=85"}, noteFails},
+		{"C: a slightly thicker lift", []string{"pump-rate=15", "lift=2.2 ft", "rating=900"}, noteFails},
+		{"outside tool above the first lift", []string{"outside=above"}, noteOutside},
+		{"outside tool, fluid head held", []string{"outside=above", "rating=2000"}, noteOutside},
+		{"no mark on the whip", []string{"vibration=unmarked"}, noteDeep},
+		{"no mark, head reaches 6 ft", []string{"vibration=unmarked", "reach=6 ft"}, noteDeep},
+		{"head deeper than the mark", []string{"vibration=deep"}, noteDeep},
+		{"buried hose", []string{"hose=below"}, noteBelow},
+		{"lifts vibrated again", []string{"vibration=again"}, noteAgain},
+		{"rating left empty", []string{"rating="}, askRating},
+		{"typed rise lower", []string{"pump-rate=25", "rise=1 ft/h"}, askRise},
+		{"typed time of a pass longer", []string{"pump-rate=25", "round=61 min"}, askRound},
+		{"there and back as one lift each", []string{"how=back", "rating=900"}, noteFails},
+		{"wet", []string{"slump=7.25 in"}, noteWet},
+		{"cold", []string{"temperature=39"}, noteCold},
+		{"sets after 20 h", []string{"set=20.5 h"}, noteLate},
+		{"unknown mix", []string{"cement=unknown", "admixture=unknown", "set="}, notePlain},
+	} {
+		res := calctest.Run(t, Calculator, job(c.typed...)...)
+		if res.State != calc.OK || res.Out.Choice("deed") == doGo || !calctest.Noted(res, c.note) {
+			t.Errorf("%s: %s, want “%s”; %v", c.name, res.Out.Choice("deed"), c.note.EN(), res.Notes)
+		}
+	}
+	for _, c := range []struct {
+		name  string
+		typed []string
+	}{
+		{"as planned", nil},
+		{"outside tool in the first lift", []string{"outside=first"}},
+		{"no mark, short whip", []string{"vibration=unmarked", "reach=3 ft"}},
+		{"measured rise below the plan", []string{"rise=2 ft/h"}},
+	} {
+		if got := deedOf(t, job(c.typed...)...); got != doGo {
+			t.Errorf("%s: %s", c.name, got)
+		}
+	}
+}
+
+// A field that let a reader lower the depth of shaken concrete does not exist.
+func TestNoDepthShaken(t *testing.T) {
+	if res := calctest.Try(Calculator, "disturbed=1 ft"); res.State != calc.Bad {
+		t.Errorf("disturbed: %s", res.State)
+	}
+}
+
+// In one go a typed rise below pump rate over stop does not lower the answer, and
+// the reader is asked.
+func TestTypedRiseInOneGo(t *testing.T) {
+	for _, rise := range []string{"0.5", "4", "80"} {
+		res := calctest.Run(t, Calculator, oneGoRated("rise="+rise, "rating=950")...)
+		if res.Out.Choice("deed") == doGo || !calctest.Noted(res, askRise) {
+			t.Errorf("%s ft/h: %s, %v", rise, res.Out.Choice("deed"), res.Notes)
+		}
+		expect(t, res, "rise-local", 81, "ft/h")
+	}
+}
+
+// The pressures of the job before rounding.
+func TestPressuresOfTheJob(t *testing.T) {
+	for rate, want := range map[string]float64{"10": 799, "15": 927, "25": 1222, "60": 1350} {
+		res := calctest.Run(t, Calculator, job("pump-rate="+rate)...)
+		calctest.Near(t, rate+" yd³/h", calc.From(res.Out.Num("pressure-local"), "psf"), want, 0.6)
+	}
+	cold := calctest.Run(t, Calculator, job("temperature=50", "cement=blend", "admixture=retards", "set=8 h",
+		"wait=19.52 min")...)
+	if got := calc.From(cold.Out.Num("pressure-local"), "psf"); got < 1177 {
+		t.Errorf("a cold retarded blend every 61 min: %v psf", got)
+	}
+}
+
+// Both setting windows follow the plant or the estimate; an unknown mix sets late
+// for the form and early for the joint.
+func TestUnknownMixCountsTwice(t *testing.T) {
+	unknown := calctest.Run(t, Calculator, job("set=", "cement=unknown", "admixture=unknown")...)
+	plain := calctest.Run(t, Calculator, job("set=")...)
+	if unknown.Out.Num("set-used") <= plain.Out.Num("set-used") || unknown.Out.Num("back-by") > plain.Out.Num("back-by") {
+		t.Errorf("unknown: set %v s, back by %v s; plain: %v, %v", unknown.Out.Num("set-used"),
+			unknown.Out.Num("back-by"), plain.Out.Num("set-used"), plain.Out.Num("back-by"))
+	}
+}
+
+// The form maker's ratings are never filled in.
+func TestNoRatingIsFilledIn(t *testing.T) {
+	for _, f := range inputs {
+		if f.Maker && (f.Usual != "" || !f.Optional) {
+			t.Errorf("%s: %q", f.ID, f.Usual)
+		}
+	}
+	if in, _ := calctest.RunCase(t, Calculator); in.Has("rating") || !strings.Contains(
+		fieldOf(outputs, "deed").Options[8].Label.EN(), "not checked") {
+		t.Error("an example rating, or no word that the form is not checked")
+	}
+}

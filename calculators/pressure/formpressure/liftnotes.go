@@ -1,0 +1,164 @@
+package formpressure
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/pressure"
+)
+
+// addLiftsNotes explains the answer for a wall placed in lifts: the deed first.
+func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
+	c.addAsk()
+	level := calc.LevelNotice
+	switch deed {
+	case doGo:
+		c.tell("rating", noteGo, c.ratingOf(), amountOf(run.given.Pressure))
+	case doWait:
+		c.addWait(run)
+	case doMix, doStop:
+		if run.given.Cause.ByPace() {
+			c.addNoPlan(run)
+		} else {
+			level = calc.LevelWarning
+			c.addCause(level, run.given.Cause, run.given.Rise, pressure.MethodRiseSI)
+		}
+		c.addMix(run)
+		c.addStop(calc.LevelWarning)
+	}
+	c.addFails(run.given.Pressure)
+	if level == calc.LevelNotice {
+		c.addCause(level, run.given.Cause, run.given.Rise, pressure.MethodRiseSI)
+	}
+	c.addNear(run.given.Pressure)
+	c.addPlain(c.plainPressure(run.round))
+	if !c.in.Has("set") {
+		c.ask("set", askSet)
+	}
+	c.care("round", noteStopped)
+}
+
+// addWait tells how long to wait after each pass, and what else does it.
+func (c *computation) addWait(run *liftsRun) {
+	c.warn("wait", pick2(run.round.Back, helpWaitBack, helpWait),
+		minutes("wait", run.wait/60), amountOf(run.round.At(run.wait).Pressure().Pressure))
+	if run.wait <= longWait {
+		return
+	}
+	if slower := c.slower(run); slower > 0 {
+		c.tell("pump-rate", helpSlower,
+			calc.Amount("flow", slower, &displays.PumpRateAtMost))
+		return
+	}
+	c.tell("pump-rate", helpTrucks)
+}
+
+// addNoPlan tells why no wait helps: the joint sets first, or no wait is enough.
+func (c *computation) addNoPlan(run *liftsRun) {
+	window := calc.Amount("window", calc.SI(max(run.window, 0), "h"), &displays.MinutesAtMost)
+	if run.found {
+		c.warn("age", noteCrossed,
+			minutes("before", run.round.At(run.wait).Between()), window)
+		return
+	}
+	c.warn("rating", noteNoWait, calc.Amount("most", calc.SI(pressure.MostWait, "min"),
+		displayWait))
+}
+
+// addMix tells what the mix gives that helps.
+func (c *computation) addMix(run *liftsRun) {
+	if run.mixed > 0 {
+		c.tell("cement", pick2(run.mixWait > 0, helpMixWait, helpMix), amountOf(run.mixed),
+			minutes("wait", run.mixWait/60))
+	}
+}
+
+// causes are the texts of the causes of full fluid head, with their fields.
+var causes = []struct {
+	cause pressure.Cause
+	field string
+	text  calc.Text
+}{
+	{pressure.FromBelow, "hose", noteBelow},
+	{pressure.Revibrated, "vibration", noteAgain},
+	{pressure.HeadTooDeep, "vibration", noteDeep},
+	{pressure.TooWet, "slump", noteWet},
+	{pressure.TooCold, "temperature", noteCold},
+	{pressure.SetsTooLate, "set", noteLate},
+	{pressure.RisesTooFast, "pump-rate", noteRapid},
+	{pressure.FillsInAnHour, "pump-rate", noteHour},
+	{pressure.BeyondMethod, "temperature", noteBeyond},
+}
+
+// addCause notes why the fluid head counts, at a rise above limit or at another
+// cause.
+func (c *computation) addCause(level calc.Level, cause pressure.Cause, rise, limit pressure.FtPerHour) {
+	for _, x := range causes {
+		if x.cause == cause {
+			c.note(level, x.field, x.text, limitDeep(), limitSlump(), limitCold(),
+				calc.Amount("rise", ftPerH(rise), &displays.Rise), limitRise(limit),
+				calc.Amount("latest", calc.SI(pressure.DINSetHigh, "h"), &displays.Hours))
+		}
+	}
+}
+
+// askRound asks about a typed time of one pass, in hours, that is longer than the
+// pump needs.
+func (c *computation) askRound(typed, pumped float64) {
+	if calc.Over(typed, pumped) {
+		c.ask("round", askRound, minutes("pumped", pumped), minutes("typed", typed))
+	}
+}
+
+func pick2(first bool, a, b calc.Text) calc.Text {
+	if first {
+		return a
+	}
+	return b
+}
+
+// Notes of a wall placed in lifts.
+const (
+	noteGo   = calc.Text("The form is rated for {rating} and carries {pressure}. Keep this pace, and no faster.")
+	helpWait = calc.Text(
+		"After each time around, stop the pump and wait {wait} before the next lift. Then the form carries {pressure}.",
+	)
+	helpWaitBack = calc.Text(
+		"After each pass, stop the pump at the end and wait {wait} before you go back. Then the form carries {pressure}.",
+	)
+	helpSlower = calc.Text("Trucks cannot wait that long. Order a slower pump or fewer trucks: {flow} needs no wait.")
+	helpTrucks = calc.Text("Trucks cannot wait that long. Order fewer trucks, farther apart.")
+	helpMix    = calc.Text(
+		"Ask the plant for the other mix shown here. At this pace the form then carries {pressure}. Work this page again " +
+			"with that ticket.",
+	)
+	helpMixWait = calc.Text(
+		"Ask the plant for the other mix shown here. With a wait of {wait} after each pass the form then carries " +
+			"{pressure}. Work this page again with that ticket.",
+	)
+	noteCrossed = calc.Text(
+		"No lift plan with this mix and form. For the form the next pass must wait at least {before}. For the joint it " +
+			"must be back within {window}.",
+	)
+	noteNoWait = calc.Text("No lift plan with this mix and form: even a wait of {most} after each pass is not enough.")
+	noteBelow  = calc.Text(
+		"Placed from below, or with the hose end buried, the form carries the full fluid head. " +
+			"Keep the end above the concrete.",
+	)
+	noteAgain = calc.Text(
+		"Old lifts that are vibrated again are fluid again: the full fluid head counts. Vibrate each lift once.",
+	)
+	noteDeep = calc.Text(
+		"The head may go deeper than {deepest}: the full fluid head counts. Tape the whip at one lift plus 6 in. (150 mm).",
+	)
+	noteLate = calc.Text("The concrete sets later than {latest}. No method holds: the full fluid head counts.")
+	noteHour = calc.Text(
+		"The whole height lands within 60 min. Too little stiffens in that time: the full fluid head counts.",
+	)
+	noteBeyond  = calc.Text("The plan is beyond the limits of one of the three methods: the full fluid head counts.")
+	noteStopped = calc.Text("After a stop nobody catches up. Never start the next pass earlier than planned.")
+	askRound    = calc.Text(
+		"At this pump rate one pass takes {pumped}, not {typed}. The shorter time counts. If the pump stops in " +
+			"between, type that as the wait.",
+	)
+	askSet = calc.Text("What setting time does the plant give for this mix? Until then our estimate counts.")
+)

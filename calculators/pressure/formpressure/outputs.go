@@ -1,0 +1,167 @@
+package formpressure
+
+import (
+	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/pressure"
+)
+
+// The options of what to do.
+const (
+	doGo      = "go"
+	doWait    = "wait"
+	doMix     = "mix"
+	doSlow    = "slow"
+	doLifts   = "lifts"
+	doStop    = "stop"
+	doGuide   = "guide"
+	doAsk     = "ask"
+	unchecked = "unchecked"
+)
+
+// The options of another mix.
+const (
+	mixFree = "free" // nothing that slows the set
+	mixWarm = "warm" // at pressure.SetAt
+	mixBoth = "both"
+)
+
+// The options of the check against the form maker's guide.
+const (
+	guideNone   = "none"
+	guideWithin = "within"
+	guideBeyond = "beyond"
+)
+
+// The options of what sets the pressure in lifts.
+const (
+	byACI    = "aci"
+	byCIRIA  = "ciria"
+	byDIN    = "din"
+	byLanded = "landed"
+)
+
+var rules = []calc.Option{
+	{ID: string(pressure.Slow), Label: calc.Text("Slow wall equation")},
+	{ID: string(pressure.Fast), Label: calc.Text("Fast wall equation")},
+	{ID: string(pressure.Fluid), Label: calc.Text("Full fluid head")},
+	{ID: string(pressure.Floor), Label: calc.Text("Least design pressure")},
+	{ID: byACI, Label: calc.Text("ACI 347 and half a lift")},
+	{ID: byCIRIA, Label: calc.Text("CIRIA 108 and half a lift")},
+	{ID: byDIN, Label: calc.Text("DIN 18218 and half a lift")},
+	{ID: byLanded, Label: calc.Text("What just landed")},
+}
+
+var outputs = []calc.Field{
+	{
+		ID: "deed", Kind: calc.Choice, Lead: true,
+		Label: calc.Text("What to do"),
+		Options: []calc.Option{
+			{ID: doGo, Label: calc.Text("Place as planned: the form holds")},
+			{ID: doWait, Label: calc.Text("Wait after each pass")},
+			{ID: doMix, Label: calc.Text("No plan with this mix: change it")},
+			{ID: doSlow, Label: calc.Text("Slow the pump")},
+			{ID: doLifts, Label: calc.Text("Not in one go: place in lifts")},
+			{ID: doStop, Label: calc.Text("End today's pour lower")},
+			{ID: doGuide, Label: calc.Text("Keep to the form maker's guide")},
+			{ID: doAsk, Label: calc.Text("Ask the maker or engineer first")},
+			{ID: unchecked, Label: calc.Text("Form not checked: no rating")},
+		},
+	},
+	{
+		ID: "wait", Kind: calc.Number, Display: displayWait, Lead: true,
+		Label: calc.Text("Wait after each pass"),
+	},
+	{
+		ID: "fluid-limit", Kind: calc.Number, Display: &displays.HeightAtMost, Lead: true,
+		Label: calc.Text("Holds at any pace up to"),
+		Help:  calc.Text("Rating divided by unit weight."),
+	},
+	{
+		ID: "pressure-local", Kind: calc.Number, Display: &displays.Pressure, Lead: true,
+		Label: calc.Text("Pressure as planned"),
+	},
+	{
+		ID: "not-before", Kind: calc.Number, Display: displayWait,
+		Label: calc.Text("Next pass not before"),
+		Help:  calc.Text("For the form, from the last pass at the same place."),
+	},
+	{
+		ID: "back-by", Kind: calc.Number, Display: &displays.MinutesAtMost,
+		Label: calc.Text("Next pass back by"),
+		Help:  calc.Text("Estimate for the joint, from the last pass at the same place."),
+	},
+	{
+		ID: "slower", Kind: calc.Number, Display: &displays.PumpRateAtMost,
+		Label: calc.Text("Or a slower pump, no wait"),
+	},
+	{
+		ID: "mix", Kind: calc.Choice,
+		Label: calc.Text("Another mix"),
+		Options: []calc.Option{
+			{ID: mixFree, Label: calc.Text("Nothing that slows the set")},
+			{ID: mixWarm, Label: calc.Text("At 70 °F (21 °C)")},
+			{ID: mixBoth, Label: calc.Text("At 70 °F (21 °C), nothing that slows the set")},
+		},
+	},
+	{ID: "mix-pressure", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Pressure with that mix"),
+		Help: calc.Text("Wait included, setting time estimated.")},
+	{ID: "rise-local", Kind: calc.Number, Display: &displays.Rise, Label: calc.Text("Rise that counts"),
+		Help: calc.Text("In lifts: mean at one place. In one go: at the hose.")},
+	{
+		ID: "methods", Kind: calc.Rows, Label: pressure.LabelMethods,
+		Cols: []calc.Field{
+			{ID: "method", Kind: calc.Choice, Label: calc.Text("Method"), Options: []calc.Option{
+				{ID: byACI, Label: calc.Text("ACI 347")}, {ID: byCIRIA, Label: calc.Text("CIRIA 108")},
+				{ID: byDIN, Label: calc.Text("DIN 18218")},
+			}},
+			{ID: "pressure", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("At this rise")},
+			{ID: "lift", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("With half a lift")},
+		},
+	},
+	{ID: "landed", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("What just landed"),
+		Help: calc.Text("Fluid head of what lands within 30 min and of what the head reaches.")},
+	{ID: "set-used", Kind: calc.Number, Display: &displays.Hours, Label: calc.Text("Setting time that counts"),
+		Help: calc.Text("Final set at the coldest load.")},
+	{ID: "pressure-average", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Pressure, average rise"),
+		Help: calc.Text("To compare. No form passes on it.")},
+	{ID: "pressure-si", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("By the SI edition"),
+		Help: calc.Text("With its least pressure and limits. The stricter one counts.")},
+	{ID: "rise-average", Kind: calc.Number, Display: &displays.Rise, Label: calc.Text("Average rise, whole wall")},
+	{ID: "rule", Kind: calc.Choice, Options: rules, Label: calc.Text("Decided by")},
+	{ID: "rule-average", Kind: calc.Choice, Options: rules, Label: calc.Text("Decided by, on average")},
+	{ID: "fluid-depth", Kind: calc.Number, Display: &displays.Height, Label: pressure.LabelDepth,
+		Help: pressure.HelpFluidZone},
+	{ID: "floor", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Least design pressure")},
+	{ID: "floor-si", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Least, SI edition")},
+	{ID: "cw", Kind: calc.Number, Display: displayFactor, Label: calc.Text("Weight coefficient")},
+	{ID: "cc", Kind: calc.Number, Display: displayFactor, Label: calc.Text("Chemistry coefficient")},
+	{
+		ID: "highest-rise", Kind: calc.Number, Display: &displays.RiseAtMost,
+		Label: calc.Text("Highest rise for the rating"),
+	},
+	{
+		ID: "highest-flow", Kind: calc.Number, Display: &displays.PumpRateAtMost,
+		Label: calc.Text("Highest pump rate, at a stop"),
+	},
+	{
+		ID: "guide", Kind: calc.Choice,
+		Label: calc.Text("By the form maker's guide"),
+		Options: []calc.Option{
+			{ID: guideNone, Label: calc.Text("No lift and rise entered")},
+			{ID: guideWithin, Label: calc.Text("Within the guide")},
+			{ID: guideBeyond, Label: calc.Text("Beyond the guide")},
+		},
+	},
+	{ID: "guide-lifts", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("Lifts, by the guide")},
+	{ID: "guide-time", Kind: calc.Number, Display: displayTime, Label: calc.Text("Least time per lift"),
+		Help: calc.Text("From one lift to the next at any place, by the guide.")},
+	{
+		ID: "by-depth", Kind: calc.Rows, Label: calc.Text("Pressure by depth"),
+		Cols: []calc.Field{
+			{ID: "depth", Kind: calc.Number, Display: &displays.Height, Label: calc.Text("Depth from the top")},
+			{ID: "local", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("As planned")},
+			{ID: "head", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Full fluid head")},
+		},
+	},
+}
