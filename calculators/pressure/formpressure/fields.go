@@ -63,7 +63,7 @@ var inputs = []calc.Field{
 		Range: "1 to 40 ft", Why: whySmall, WhyMost: whyHeight, MostSource: "usbr",
 	},
 	{
-		ID: "lift", Kind: calc.Number, Display: &displays.Height, Usual: "2 ft",
+		ID: "lift", Kind: calc.Number, Display: &displays.Height, Rule: "lift",
 		Label: calc.Text("Depth of one lift"),
 		Range: "0.5 to 10 ft", Why: whySmall, WhyMost: whyLarge,
 		When: inLifts,
@@ -145,7 +145,7 @@ var inputs = []calc.Field{
 		When: inLifts,
 	},
 	{
-		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "90 min",
+		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Rule: "ticket-age",
 		Label: calc.Text("Age of the oldest load"),
 		Help:  calc.Text("When it lands, counted from the batch time on the ticket."),
 		Range: "0 min to 8 h", Why: whyNone, WhyMost: whyTime,

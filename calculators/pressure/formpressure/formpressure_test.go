@@ -16,6 +16,9 @@ import (
 
 var us = quantity.Style{System: quantity.US}
 
+// ruled is the calculator with the amounts of the house rules.
+var ruled = calctest.WithRules(Calculator)
+
 func expect(t *testing.T, res calc.Result, id string, want float64, unit string) {
 	t.Helper()
 	if got := calc.From(res.Out.Num(id), unit); !res.Out.Has(id) || math.Abs(got-want) > 1e-6*math.Abs(want) {
@@ -155,7 +158,7 @@ func TestRefusesWhatNoWallIs(t *testing.T) {
 		{"temperature", "30 °F"}, {"temperature", "130"}, {"slump", "13"}, {"rating", "50"}, {"length", ""},
 		{"cement", "mystery"},
 	} {
-		_, notes := calc.Read(Calculator, []calc.Entry{{Path: c.path, Text: c.text}}, us)
+		_, notes := calc.Read(ruled, []calc.Entry{{Path: c.path, Text: c.text}}, us)
 		if len(notes) != 1 || notes[0].At.Field != c.path || notes[0].Level != calc.LevelRefusal {
 			t.Errorf("%s=%s: %v", c.path, c.text, notes)
 		}
@@ -201,7 +204,7 @@ func TestGuide(t *testing.T) {
 
 // anyCase returns random inputs within their limits.
 func anyCase(rnd *rand.Rand) calc.Case {
-	in := calc.NewCase(Calculator.In)
+	in := calc.NewCase(ruled.In)
 	for _, f := range Calculator.In {
 		switch {
 		case f.Kind == calc.Choice:
@@ -227,7 +230,7 @@ func TestAllOverTheInputs(t *testing.T) {
 	rnd := rand.New(rand.NewPCG(7, 8))
 	for range 5000 {
 		in := anyCase(rnd)
-		res := calc.Run(Calculator, in)
+		res := calc.Run(ruled, in)
 		if res.State != calc.OK {
 			if !calctest.Noted(res, refuseStop) {
 				t.Fatalf("%s: %v", res.State, res.Notes)
@@ -255,7 +258,7 @@ func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 		t.Fatalf("%s at %v Pa for %v Pa", deed, local, rating)
 	case deed == doWait:
 		wait := in.With("wait", calc.Num(res.Out.Num("wait")))
-		if again := calc.Run(Calculator, wait); again.Out.Choice("deed") != doGo {
+		if again := calc.Run(ruled, wait); again.Out.Choice("deed") != doGo {
 			t.Fatalf("the wait of %v s gives %s", res.Out.Num("wait"), again.Out.Choice("deed"))
 		}
 	}
@@ -371,8 +374,8 @@ func TestTables(t *testing.T) {
 				for _, a := range across {
 					entries := append(append([]calc.Entry{}, table.Set...),
 						calc.Entry{Path: table.Down.Path, Text: d}, calc.Entry{Path: table.Across.Path, Text: a})
-					in, notes := calc.Read(Calculator, entries, quantity.Style{System: sys})
-					res := calc.Run(Calculator, in)
+					in, notes := calc.Read(ruled, entries, quantity.Style{System: sys})
+					res := calc.Run(ruled, in)
 					if len(notes) > 0 || !res.Out.Has(table.Out) {
 						t.Fatalf("%s: nothing at %s, %s: %v", table.ID, d, a, notes)
 					}
