@@ -11,6 +11,8 @@ import (
 	"coursebook/generator/internal/output"
 )
 
+// runBuild runs the command build and returns its exit status. With faults in the
+// content it writes nothing to the target.
 func runBuild(s std, args []string) int {
 	flags := newManualFlags("build",
 		"Writes the whole site. The last good site stays in place until the new one is whole.")
@@ -72,7 +74,7 @@ func (s std) warn(faults *fault.List) {
 }
 
 // publish moves the staged site into the target folder, then writes the one-file
-// edition, if any.
+// edition, unless pocket is nil. It returns the first error.
 func publish(site *build.Site, draft *output.Draft, pocket *output.OneFile) error {
 	if err := draft.Publish(site.Release); err != nil || pocket == nil {
 		return err
@@ -80,8 +82,8 @@ func publish(site *build.Site, draft *output.Draft, pocket *output.OneFile) erro
 	return pocket.Write(site.Pocket)
 }
 
-// fail prints an error and returns its exit status. A fault.Fault is printed with
-// its location and hint.
+// fail prints the error of a command and returns the status faulty. A fault.Fault
+// is printed with its location and hint.
 func (s std) fail(command string, err error) int {
 	if f, ok := err.(fault.Fault); ok {
 		fault.Print(s.err, []fault.Fault{f})
@@ -99,6 +101,8 @@ type progress struct {
 	shown bool
 }
 
+// newProgress returns a progress that writes to w if that is a terminal, and
+// nothing otherwise.
 func newProgress(w io.Writer) *progress {
 	f, ok := w.(*os.File)
 	if !ok {
@@ -113,6 +117,7 @@ func newProgress(w io.Writer) *progress {
 // begin restarts the second before the first line is shown.
 func (p *progress) begin() { p.start = time.Now() }
 
+// step shows what as the current step, unless less than a second has passed.
 func (p *progress) step(what string) {
 	if p.w == nil || time.Since(p.start) < time.Second {
 		return
@@ -121,6 +126,7 @@ func (p *progress) step(what string) {
 	fmt.Fprintf(p.w, "\r\x1b[K%s …", what)
 }
 
+// clear removes the line that step has written, if any.
 func (p *progress) clear() {
 	if p.shown {
 		fmt.Fprint(p.w, "\r\x1b[K")

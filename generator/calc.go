@@ -49,6 +49,8 @@ type calcOptions struct {
 	locale     calc.Locale
 }
 
+// runCalc runs the command calc and returns its exit status: misuse for wrong
+// arguments, faulty if the calculator refuses.
 func runCalc(s std, args []string) int {
 	o, why := parseCalc(args)
 	if why != "" {
@@ -79,6 +81,7 @@ func runCalc(s std, args []string) int {
 	return calculate(s, c, o)
 }
 
+// parseCalc parses the arguments of calc. why is the first mistake in them, or "".
 func parseCalc(args []string) (o calcOptions, why string) {
 	lang := "en"
 	take := func(i *int) string {
@@ -135,7 +138,8 @@ func parseCalc(args []string) (o calcOptions, why string) {
 	return o, why
 }
 
-// entry parses name=value. A value @FILE is replaced by the content of the file.
+// entry parses name=value. A value @FILE is replaced by the content of the file; a
+// file that cannot be read is an error.
 func entry(arg string) (calc.Entry, error) {
 	name, value, _ := strings.Cut(arg, "=")
 	if file, ok := strings.CutPrefix(value, "@"); ok {
@@ -148,8 +152,10 @@ func entry(arg string) (calc.Entry, error) {
 	return calc.Entry{Path: name, Text: value}, nil
 }
 
-// houseRules returns the amounts of the house rules: of the manual in dir; without dir of
-// that in ./content, else of the project's own. Where there is none the calculators ask.
+// houseRules returns the amounts of the house rules: of the manual in dir; without
+// dir of that in ./content, otherwise of the project's own. If there is none, it
+// returns nil and the calculators ask. A manual in dir that cannot be read, and
+// one with errors, are errors.
 func houseRules(dir string) (map[string]string, error) {
 	path := filepath.Join(cmp.Or(dir, "content"), "manual.yaml")
 	data, err := os.ReadFile(path)
@@ -180,8 +186,8 @@ func manualRules(path string, data []byte) (map[string]string, error) {
 	return amounts, nil
 }
 
-// findCalculator returns the calculator with an ID, with the amounts of the house rules;
-// nil where there is none.
+// findCalculator returns the calculator with an ID, with the amounts of the house
+// rules; nil if there is none.
 func findCalculator(id string, amounts map[string]string) *calc.Calculator {
 	for _, c := range calc.WithRules(catalog.All(), amounts) {
 		if c.ID == id {
@@ -191,6 +197,8 @@ func findCalculator(id string, amounts map[string]string) *calc.Calculator {
 	return nil
 }
 
+// suggestion returns the end of a message about an unknown ID: the nearest ID, or
+// how to list them.
 func suggestion(id string) string {
 	var ids []string
 	for _, c := range catalog.All() {
@@ -202,6 +210,8 @@ func suggestion(id string) string {
 	return "; coursebook calc lists them"
 }
 
+// listCalculators prints all calculators, as JSON if o asks for that, and returns
+// the exit status.
 func listCalculators(s std, o calcOptions) int {
 	if o.json {
 		return writeJSON(s, catalogJSON(o.locale))
@@ -212,6 +222,7 @@ func listCalculators(s std, o calcOptions) int {
 	return fine
 }
 
+// describe prints the inputs and outputs of a calculator.
 func describe(w io.Writer, c *calc.Calculator, v calc.Locale) {
 	fmt.Fprintf(w, "%s: %s\n%s\n\ninputs:\n", c.ID, v.Say(c.Title), v.Say(c.Purpose))
 	for _, f := range c.In {
@@ -223,6 +234,8 @@ func describe(w io.Writer, c *calc.Calculator, v calc.Locale) {
 	}
 }
 
+// describeField prints the line of one input after indent, and those of its
+// columns.
 func describeField(w io.Writer, indent string, f calc.Field, v calc.Locale) {
 	line := fmt.Sprintf("%s%-20s %s", indent, f.ID, v.Say(f.Label))
 	switch f.Kind {
@@ -255,7 +268,8 @@ func describeField(w io.Writer, indent string, f calc.Field, v calc.Locale) {
 	}
 }
 
-// units returns the unit of a bare number and the range of a field, as text.
+// units returns the unit of a bare number and the range of a field, as text; a
+// field without one of them gives fewer.
 func units(f calc.Field, v calc.Locale) []string {
 	var parts []string
 	if u := f.Display.In(v.Style.System).Unit; u != "" {
@@ -268,6 +282,8 @@ func units(f calc.Field, v calc.Locale) []string {
 	return parts
 }
 
+// calculate runs a calculator and prints its result. It returns faulty, after
+// printing why, if an input or the case is refused.
 func calculate(s std, c *calc.Calculator, o calcOptions) int {
 	in, refusals := calc.Read(c, o.entries, o.locale.Style)
 	if len(refusals) > 0 {
@@ -298,6 +314,9 @@ func calculate(s std, c *calc.Calculator, o calcOptions) int {
 	return fine
 }
 
+// writeFigure writes the drawing of a result to the file that o names. It prints
+// an error and returns misuse for a calculator without a drawing, faulty if the
+// file cannot be written.
 func writeFigure(s std, c *calc.Calculator, o calcOptions, in calc.Case, res calc.Result) int {
 	if c.Draw == nil {
 		fmt.Fprintf(s.err, "coursebook calc: %s has no figure\n", c.ID)
@@ -311,6 +330,7 @@ func writeFigure(s std, c *calc.Calculator, o calcOptions, in calc.Case, res cal
 	return fine
 }
 
+// results prints the outputs that are set.
 func results(w io.Writer, v calc.Locale, out calc.Case) {
 	for i, f := range out.Fields() {
 		x := out.At(i)
@@ -326,6 +346,7 @@ func results(w io.Writer, v calc.Locale, out calc.Case) {
 	}
 }
 
+// rowTable prints an output of rows as a table with aligned columns.
 func rowTable(w io.Writer, v calc.Locale, f calc.Field, x calc.Value) {
 	lines := [][]string{{}}
 	for _, col := range f.Cols {
@@ -353,6 +374,7 @@ func rowTable(w io.Writer, v calc.Locale, f calc.Field, x calc.Value) {
 	}
 }
 
+// arithmetic prints the steps of a result with their formulas.
 func arithmetic(w io.Writer, v calc.Locale, res calc.Result) {
 	for _, step := range res.Steps {
 		k := v.Work(step)
@@ -383,6 +405,7 @@ func remarks(s std, c *calc.Calculator, v calc.Locale, res calc.Result) {
 	}
 }
 
+// writeJSON prints a value as JSON and returns the exit status.
 func writeJSON(s std, value any) int {
 	enc := json.NewEncoder(s.out)
 	enc.SetEscapeHTML(false)

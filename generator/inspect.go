@@ -9,6 +9,8 @@ import (
 	"coursebook/generator/internal/translations"
 )
 
+// runInspect runs the command inspect and returns its exit status: faulty for
+// errors, and for warnings with -strict.
 func runInspect(s std, args []string) int {
 	flags := newManualFlags("inspect", "Lists every fault and warning of the content. Writes nothing.")
 	strict := flags.Bool("strict", false, "warnings count as faults")
@@ -37,8 +39,9 @@ func runInspect(s std, args []string) int {
 }
 
 // listMissing prints the texts that have no translation into a language, grouped
-// by translation file, as lines ready to be filled in. A translation whose
-// English text has changed is printed as a comment above the nearest line.
+// by translation file, as lines ready to be filled in. A translation whose English
+// text has changed is printed as a comment above the nearest line. It returns
+// faulty if a file cannot be read.
 func listMissing(s std, o build.Options, lang string) int {
 	var faults fault.List
 	texts, err := build.CalculatorTexts()
@@ -81,8 +84,9 @@ func listMissing(s std, o build.Options, lang string) int {
 	return fine
 }
 
-// readTranslations reads the calculators' translations into a language. Without
-// translations it returns the reason instead.
+// readTranslations returns the calculators' translations into a language. If there
+// are none, or they have a fault, it returns nil and the reason as a text, which
+// is otherwise "".
 func readTranslations(lang string) (calc.Translations, string) {
 	var faults fault.List
 	words, _, err := build.CalculatorWords(lang, &faults)

@@ -18,7 +18,8 @@ type member struct {
 	value any
 }
 
-// MarshalJSON writes the members in order.
+// MarshalJSON returns the object with its members in order. It returns an error if
+// a value cannot be JSON.
 func (o object) MarshalJSON() ([]byte, error) {
 	var b bytes.Buffer
 	b.WriteByte('{')
@@ -45,8 +46,8 @@ func (o object) MarshalJSON() ([]byte, error) {
 // siUnit returns the SI unit of a field's dimension.
 func siUnit(f calc.Field) string { return f.Display.Dim.SI() }
 
-// valueJSON returns one input or output. typed selects the text of an input, as
-// a user would enter it.
+// valueJSON returns one input or output as a JSON value. typed selects the text of
+// an input, as a user would enter it.
 func valueJSON(v calc.Locale, f calc.Field, x calc.Value, typed bool) any {
 	if f.Kind == calc.Rows {
 		rows := make([]object, 0, len(x.Rows))
@@ -120,6 +121,7 @@ func catalogJSON(v calc.Locale) any {
 	return list
 }
 
+// fieldsJSON returns the declarations of fields by ID, with their columns.
 func fieldsJSON(v calc.Locale, fields []calc.Field) object {
 	o := object{}
 	for _, f := range fields {

@@ -30,6 +30,7 @@ const (
 	misuse = 2
 )
 
+// commands returns the subcommands in the order of the usage text.
 func commands() []command {
 	return []command{
 		{"build", "write the whole site", runBuild},
@@ -42,6 +43,8 @@ func commands() []command {
 
 func main() { os.Exit(run(std{os.Stdout, os.Stderr}, os.Args[1:])) }
 
+// run runs the command that args begin with and returns its exit status; misuse
+// for an unknown or missing command.
 func run(s std, args []string) int {
 	if len(args) == 0 || args[0] == "-h" || args[0] == "-help" || args[0] == "--help" || args[0] == "help" {
 		out, status := s.err, misuse

@@ -19,6 +19,8 @@ type manualFlags struct {
 	content, theme *string
 }
 
+// newManualFlags returns the options of the command name; what is the sentence of
+// its usage text.
 func newManualFlags(name, what string) manualFlags {
 	flags := newFlags(name, "", what)
 	return manualFlags{flags,
@@ -26,8 +28,8 @@ func newManualFlags(name, what string) manualFlags {
 		flags.String("theme", "", "folder of a theme; empty for the one that comes along")}
 }
 
-// open parses the arguments and finds the theme and the module. With done the
-// command ends with the status.
+// open parses the arguments and finds the theme and the module. If done is true,
+// the command ends with the status: after -h, or after an error that is printed.
 func (f manualFlags) open(s std, args []string) (o build.Options, status int, done bool) {
 	if status, done := parse(s, f.FlagSet, args); done {
 		return o, status, true
@@ -43,6 +45,8 @@ func (f manualFlags) open(s std, args []string) (o build.Options, status int, do
 	return o, fine, false
 }
 
+// options returns the options of a build from the parsed flags. A missing theme
+// folder, and a program without its parts, are errors.
 func (f manualFlags) options() (build.Options, error) {
 	o := build.Options{Content: *f.content, Calculators: catalog.All(), Rules: rules.All()}
 	source, err := parts.Open()
@@ -61,8 +65,8 @@ func (f manualFlags) options() (build.Options, error) {
 	return o, err
 }
 
-// folders returns the folders to watch for changes. A theme embedded in the
-// binary cannot change.
+// folders returns the folders to watch for changes. A theme embedded in the binary
+// is not among them, since it cannot change.
 func (f manualFlags) folders() []string {
 	folders := []string{*f.content}
 	if *f.theme != "" {

@@ -13,6 +13,8 @@ import (
 	"coursebook/generator/internal/preview"
 )
 
+// runPreview runs the command preview until it is interrupted, and returns its
+// exit status.
 func runPreview(s std, args []string) int {
 	flags := newManualFlags("preview",
 		"Builds the manual, serves it on this machine, and rebuilds it when a file changes.")
@@ -38,8 +40,8 @@ func runPreview(s std, args []string) int {
 	return fine
 }
 
-// previewBuild builds for the preview. It prints the warnings that inspect does
-// not list.
+// previewBuild returns the function that builds the preview. It prints the
+// warnings that inspect does not list, and returns nil files if there are errors.
 func previewBuild(s std, o build.Options, progress *progress) preview.Build {
 	return func() (map[string][]byte, []fault.Fault) {
 		var faults fault.List

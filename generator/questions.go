@@ -26,6 +26,9 @@ type question struct {
 	wanted     []string
 }
 
+// readQuestions reads the judged searches of a file. It adds a fault for each line
+// without three parts, which it leaves out, and for a file that it cannot read.
+// Empty lines and lines that begin with # are skipped.
 func readQuestions(name string, faults *fault.List) []question {
 	data, err := os.ReadFile(name)
 	if err != nil {
@@ -50,7 +53,8 @@ func readQuestions(name string, faults *fault.List) []question {
 	return list
 }
 
-// askQuestions runs the judged searches of a file and prints those that fail.
+// askQuestions runs the judged searches of a file and prints those that fail. It
+// returns faulty after faults, and if judge does.
 func askQuestions(s std, o build.Options, file string) int {
 	var faults fault.List
 	indexes := build.Indexes(o, &faults)
@@ -82,8 +86,9 @@ func askQuestions(s std, o build.Options, file string) int {
 	return judge(s, asked, found)
 }
 
-// judge prints how many questions of each language passed. The status is faulty
-// where a language has less than wantedRate.
+// judge prints how many of the questions asked in each language were found, and
+// returns the exit status: faulty if a language has less than wantedRate, or there
+// are no questions.
 func judge(s std, asked, found map[string]int) int {
 	status := fine
 	langs := make([]string, 0, len(asked))
@@ -105,7 +110,8 @@ func judge(s std, asked, found map[string]int) int {
 	return status
 }
 
-// firstPages returns the slugs of the first topResults different pages found.
+// firstPages returns the slugs of the first topResults different pages found; that
+// of a calculator begins with calc:.
 func firstPages(x *search.Index, text string) []string {
 	var pages []string
 	for _, h := range x.Find(text, 10) {

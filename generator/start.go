@@ -12,6 +12,8 @@ import (
 	"coursebook/generator/internal/parts"
 )
 
+// runStart runs the command start and returns its exit status: misuse unless there
+// is one folder, faulty if it cannot be filled.
 func runStart(s std, args []string) int {
 	flags := newFlags("start", "DIR", "Writes a small working manual of your own into DIR.")
 	if status, done := parse(s, flags, args); done {
@@ -29,7 +31,8 @@ func runStart(s std, args []string) int {
 	return fine
 }
 
-// start copies the starter manual to dir. It refuses a folder that is not empty.
+// start copies the starter manual to dir, which it creates if needed. A folder
+// that is not empty is an error, and nothing is written to it.
 func start(dir string) error {
 	entries, err := os.ReadDir(dir)
 	switch {
@@ -53,8 +56,8 @@ func start(dir string) error {
 	return os.CopyFS(filepath.Clean(dir), starter)
 }
 
-// newFlags returns the options of one command. Its usage text is the synopsis,
-// with the operands if any, then what the command does, then the options.
+// newFlags returns the options of the command name. Its usage text is the
+// synopsis, with the operands if any, then the sentence what, then the options.
 func newFlags(name, operands, what string) *flag.FlagSet {
 	synopsis := "coursebook " + name + " [options]"
 	if operands != "" {
@@ -68,8 +71,8 @@ func newFlags(name, operands, what string) *flag.FlagSet {
 	return flags
 }
 
-// parse parses the options. With done the command ends with the status: after
-// -h the usage is on standard output; after a wrong option the error and the
+// parse parses the options. If done is true, the command ends with the status:
+// after -h the usage is on standard output; after a wrong option the error and the
 // usage are on standard error. Later output of flags goes to standard error.
 func parse(s std, flags *flag.FlagSet, args []string) (status int, done bool) {
 	flags.SetOutput(io.Discard) // Parse prints before its error shows which stream is right

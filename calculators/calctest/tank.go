@@ -111,6 +111,7 @@ func tankTables() []calc.Table {
 	}
 }
 
+// fillTank computes the tank. It refuses a round one, and notes each small box.
 func fillTank(r *calc.Recorder, in calc.Case, cube *calc.Formula) {
 	if in.Choice("shape") == "round" {
 		r.Refuse(calc.At("shape"), calc.Text("Round tanks are not in this book."))
@@ -139,6 +140,7 @@ func fillTank(r *calc.Recorder, in calc.Case, cube *calc.Formula) {
 	r.PutRows("left", rows)
 }
 
+// drawTank returns the drawing of a tank with characters that must be escaped.
 func drawTank(v calc.Locale, in calc.Case, _ calc.Result) figure.Drawing {
 	d := figure.Drawing{Width: 100.5, Height: 50,
 		Title: v.Say(calc.Text("Tank")), Desc: "A <tank> & \"its\" boxes"}

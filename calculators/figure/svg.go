@@ -65,4 +65,5 @@ func write(b *strings.Builder, n Node) {
 
 var escaper = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&#34;")
 
+// escape returns s with the characters that XML reserves as references.
 func escape(s string) string { return escaper.Replace(s) }

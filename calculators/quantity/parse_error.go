@@ -67,7 +67,7 @@ func AllParseErrors() []ParseError {
 	return all
 }
 
-// with returns a copy with slots added: name, value, name, value.
+// with returns a copy of the error with slots added: name, value, name, value.
 func (t ParseError) with(namesAndValues ...string) *ParseError {
 	for i := 0; i+1 < len(namesAndValues); i += 2 {
 		t.Slots = append(t.Slots, Slot{namesAndValues[i], namesAndValues[i+1]})

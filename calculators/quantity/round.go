@@ -125,4 +125,5 @@ func wholeSteps(si float64, sc UnitDisplay) (inches float64, ok bool) {
 	return float64(steps(q, sc.Rounding)*step) + 0, math.Abs(q) < tooFine
 }
 
+// inchUnit returns the unit inch.
 func inchUnit() Unit { u, _ := Find("in"); return u }

@@ -25,6 +25,7 @@ type cost struct {
 	peak      int64 // largest resident set of one process, in bytes
 }
 
+// String returns wall and CPU time in seconds.
 func (c cost) String() string {
 	return fmt.Sprintf("%6.2f s wall %6.2f s CPU", c.wall.Seconds(), c.cpu.Seconds())
 }
@@ -33,8 +34,8 @@ func ms(d time.Duration) float64 { return float64(d) / float64(time.Millisecond)
 
 func ratio(a, b time.Duration) float64 { return float64(a) / float64(b) }
 
-// best repeats a measurement and returns the one with the least CPU time, because
-// disturbances only add to it.
+// best repeats a measurement rounds times and returns the one with the least CPU
+// time, because disturbances only add to it. It returns the first error.
 func best(rounds int, work func() (cost, error)) (cost, error) {
 	var least cost
 	for i := range rounds {
@@ -49,9 +50,12 @@ func best(rounds int, work func() (cost, error)) (cost, error) {
 	return least, nil
 }
 
-// spend runs a program and returns its cost, with that of its child processes.
+// spend runs a program and returns its cost, with that of its child processes. If
+// the program fails, the error has the end of its messages.
 func spend(name string, args ...string) (cost, error) { return spendIn(nil, nil, name, args...) }
 
+// spendIn is spend with additional variables of the environment, and with the
+// standard output written to out, which may be nil.
 func spendIn(env []string, out io.Writer, name string, args ...string) (cost, error) {
 	cmd := exec.Command(name, args...)
 	cmd.Env = append(os.Environ(), env...)
@@ -72,7 +76,7 @@ func spendIn(env []string, out io.Writer, name string, args ...string) (cost, er
 	return c, nil
 }
 
-// tail returns the last lines of a text, at most most.
+// tail returns the last most lines of a text, or all if it has fewer.
 func tail(text string, most int) string {
 	lines := strings.Split(strings.TrimRight(text, "\n"), "\n")
 	if len(lines) > most {
@@ -81,9 +85,9 @@ func tail(text string, most int) string {
 	return strings.Join(lines, "\n")
 }
 
-// makeBinary builds the binary that users get, with the module inside, and
-// returns its path and the cost of compiling, reducing and packing the module
-// with a warm build cache.
+// makeBinary builds the binary that users get, with the module inside, and returns
+// its path and the cost of compiling, reducing and packing the module with a warm
+// build cache. It returns an error if one of the two fails.
 func makeBinary(dir string) (binary string, module cost, err error) {
 	if _, err = spend("make", "-s", "dist"); err != nil {
 		return "", cost{}, err
@@ -93,7 +97,7 @@ func makeBinary(dir string) (binary string, module cost, err error) {
 }
 
 // convertApart converts a folder in a separate process, so that its memory and
-// garbage collection are measured alone.
+// garbage collection are measured alone. It returns an error if the process fails.
 func convertApart(content string) (cost, error) {
 	self, err := os.Executable()
 	if err != nil {
@@ -110,7 +114,7 @@ func convertApart(content string) (cost, error) {
 
 // convertFolder converts the pages of a folder with an unconfigured goldmark, on
 // all cores, from memory to memory. It prints the wall and CPU time of the
-// conversion as JSON.
+// conversion as JSON. It returns an error if a page cannot be read or converted.
 func convertFolder(w io.Writer, content string) error {
 	paths, err := filepath.Glob(filepath.Join(content, "*", "*.md"))
 	if err != nil {
@@ -142,6 +146,8 @@ func body(page []byte) []byte {
 	return []byte(text)
 }
 
+// convertAll converts pages on all cores. It returns an error with the number of
+// pages that failed or gave no output.
 func convertAll(pages [][]byte) error {
 	var next, failed atomic.Int64
 	var group sync.WaitGroup
@@ -163,7 +169,8 @@ func convertAll(pages [][]byte) error {
 	return nil
 }
 
-// spent returns the CPU time of this process so far.
+// spent returns the CPU time of this process so far; 0 if the system does not
+// report it.
 func spent() time.Duration {
 	var u syscall.Rusage
 	if err := syscall.Getrusage(syscall.RUSAGE_SELF, &u); err != nil {

@@ -38,7 +38,8 @@ roles:
 
 // invent writes a manual of n procedures to dir and returns the size of its
 // Markdown in bytes. samples are lists for the headers of pages; see headerLists.
-// The same n, seed and samples give the same manual.
+// The same n, seed and samples give the same manual. A file that cannot be written
+// is an error.
 func invent(dir string, n int, seed uint64, samples []string) (int, error) {
 	if err := os.MkdirAll(filepath.Join(dir, "en"), 0o755); err != nil {
 		return 0, err
@@ -100,9 +101,9 @@ func inventPage(r *rand.Rand, i, n int, samples []string) string {
 }
 
 // headerLists reads the lists of gear, sources and words from the headers of the
-// pages in dir. It returns one text for each page that has all three. Parsing these
-// lists takes most of the time of a header, so that invented headers contain real
-// ones.
+// pages in dir. It returns one text for each page that has all three, and an error
+// if none has. Parsing these lists takes most of the time of a header, so that
+// invented headers contain real ones.
 func headerLists(dir string) ([]string, error) {
 	names, err := filepath.Glob(filepath.Join(dir, "*.md"))
 	if err != nil {
@@ -138,16 +139,19 @@ func headerLists(dir string) ([]string, error) {
 
 func pick(r *rand.Rand, list []string) string { return list[r.IntN(len(list))] }
 
+// inventTitle returns a random title of a verb and a thing.
 func inventTitle(r *rand.Rand) string {
 	verb := pick(r, verbs)
 	return strings.ToUpper(verb[:1]) + verb[1:] + " the " + pick(r, things)
 }
 
+// sentence returns a random sentence with an amount.
 func sentence(r *rand.Rand) string {
 	return fmt.Sprintf("%s at the %s, %s from the %s.", inventTitle(r), pick(r, places), pick(r, sizes),
 		pick(r, things))
 }
 
+// paragraph returns n random sentences.
 func paragraph(r *rand.Rand, n int) string {
 	list := make([]string, n)
 	for i := range list {

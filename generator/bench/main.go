@@ -37,6 +37,8 @@ func main() {
 	}
 }
 
+// parse parses the command line. Sizes that are not rising numbers above 0, and
+// fewer than 1 round, are errors.
 func parse(args []string) (options, error) {
 	var o options
 	set := flag.NewFlagSet("bench", flag.ContinueOnError)
@@ -61,6 +63,7 @@ func parse(args []string) (options, error) {
 	return o, nil
 }
 
+// bench builds the binary, prints all measurements and returns the first error.
 func bench(o options) error {
 	dir, err := os.MkdirTemp("", "coursebook-bench-")
 	if err != nil {
@@ -82,7 +85,8 @@ func bench(o options) error {
 	return weighManual(dir, binary)
 }
 
-// benchBuilds builds each invented manual, and converts the same text alone.
+// benchBuilds builds each invented manual, converts the same text alone, and
+// prints the cost of both. It returns the first error.
 func benchBuilds(o options, dir, binary string) error {
 	samples, err := headerLists(filepath.Join("content", "en"))
 	if err != nil {
@@ -121,7 +125,8 @@ func benchBuilds(o options, dir, binary string) error {
 	return nil
 }
 
-// growth prints how the cost grows from the first to the last size.
+// growth prints how the cost grows from the first to the last size, and nothing
+// for one size.
 func growth(sizes []int, builds, plains []cost) {
 	last := len(sizes) - 1
 	if last == 0 {

@@ -16,6 +16,7 @@ import (
 )
 
 // weighManual builds the real manual and prints the sizes of its files after gzip.
+// It returns an error if the build fails or a file cannot be read.
 func weighManual(dir, binary string) error {
 	out := filepath.Join(dir, "manual")
 	pocket := filepath.Join(dir, "pocket.html")
@@ -69,8 +70,8 @@ func weighManual(dir, binary string) error {
 
 var sheetLink = regexp.MustCompile(`<link rel="stylesheet" href="([^"]+)"`)
 
-// firstStyles returns the size after gzip of the style sheets that the head of a
-// page links.
+// firstStyles returns the size after gzip of the style sheets that the head of the
+// page name links; a missing one counts 0.
 func firstStyles(site fs.FS, name string, html []byte) int {
 	head, _, _ := bytes.Cut(html, []byte("<body"))
 	size := 0
@@ -104,7 +105,8 @@ func group(name string) string {
 	return name
 }
 
-// zipped returns the size after gzip. Data that is gzip already counts unchanged.
+// zipped returns the size of data after gzip. Data that is gzip already counts
+// unchanged.
 func zipped(data []byte) int {
 	if bytes.HasPrefix(data, []byte{0x1f, 0x8b}) {
 		return len(data)

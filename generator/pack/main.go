@@ -23,6 +23,8 @@ func main() {
 	}
 }
 
+// pack writes the parts to the folder out and prints the notes of the module. It
+// returns an error if a part cannot be read or written.
 func pack(out string) error {
 	source, err := parts.Open()
 	if err != nil {

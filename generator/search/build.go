@@ -41,10 +41,11 @@ func Covered(entries []Entry) int {
 	return n
 }
 
-// Build returns the index of one language, in the layout of the package comment. It
-// is valid UTF-8, and the same for the same input. The entries of a page must be
-// adjacent, preferably in reading order. Each element of synonyms is a group of
-// words or phrases with the same meaning. Without a stemmer, each word is its stem.
+// Build returns the index of one language, in the layout of the package comment.
+// It is valid UTF-8, and the same for the same input. The entries of a page must
+// be adjacent, preferably in reading order. Each element of synonyms is a group of
+// words or phrases with the same meaning; a group of fewer than two different ones
+// is left out. If stem is nil, each word is its stem.
 func Build(lang string, entries []Entry, synonyms [][]string, stem Stemmer) string {
 	b := builder{stops: stopWords(lang), words: map[string]*entryWord{}}
 	for i, e := range entries {
@@ -91,6 +92,8 @@ type form struct {
 // uncounted is passed as the section of words that Open counts itself.
 const uncounted = -1
 
+// addEntry adds the section with index i, with the line of its page if that
+// differs from the last one.
 func (b *builder) addEntry(i int, e Entry) {
 	address, anchor, hasAnchor := strings.Cut(clean(e.URL), "#")
 	title, heading, text := clean(e.Title), clean(e.Section), clean(e.Text)
@@ -124,8 +127,9 @@ func (b *builder) addEntry(i int, e Entry) {
 	b.addWords(rest, int32(i))
 }
 
-// addWords adds the words of a text to the vocabulary and, unless the section is
-// uncounted, to the counts of the section. Sections must come in ascending order.
+// addWords adds the words of a text, other than stop words, to the vocabulary and,
+// unless section is uncounted, to the counts of the section. Sections must be in
+// ascending order.
 func (b *builder) addWords(text string, section int32) {
 	b.scan.read(text)
 	for b.scan.next() {
@@ -151,7 +155,8 @@ func (b *builder) word() *entryWord {
 	return w
 }
 
-// countForm counts an occurrence of a spelling.
+// countForm counts an occurrence of a spelling; after maxForms spellings a new one
+// is ignored.
 func (w *entryWord) countForm(text string) {
 	for i := range w.forms {
 		if w.forms[i].text == text {
@@ -168,7 +173,7 @@ func (w *entryWord) countForm(text string) {
 // with them.
 const maxForms = 50
 
-// countIn counts an occurrence in a section. Sections must come in ascending order.
+// countIn counts an occurrence in a section. Sections must be in ascending order.
 func (w *entryWord) countIn(section int) {
 	if w.countsInLast > 0 && w.last == section {
 		w.countsInLast++
@@ -178,7 +183,7 @@ func (w *entryWord) countIn(section int) {
 	w.last, w.countsInLast = section, 1
 }
 
-// flush encodes the section being counted.
+// flush encodes the section being counted, if there is one.
 func (w *entryWord) flush() {
 	if w.countsInLast == 0 {
 		return
@@ -189,6 +194,9 @@ func (w *entryWord) flush() {
 	w.before, w.countsInLast = w.last, 0
 }
 
+// addSynonyms adds the groups and their words. A member without a word other than
+// stop words, and a repeated one, is left out, and so is a group of fewer than two
+// members.
 func (b *builder) addSynonyms(groups [][]string) {
 	for _, group := range groups {
 		var members []string
@@ -262,6 +270,8 @@ func (b *builder) writeFamilies(out *strings.Builder, words []string, stem Stemm
 // tenth smaller than with exact counts.
 var levelCounts = [4]int{1, 2, 3, 5}
 
+// level returns the index in levelCounts of the greatest count that does not
+// exceed count.
 func level(count int) int {
 	n := 0
 	for n < 3 && count >= levelCounts[n+1] {
@@ -270,8 +280,9 @@ func level(count int) int {
 	return n
 }
 
-// commonest returns the most frequent spelling, regardless of its case; among
-// equals the last in order, which prefers accents.
+// commonest returns the most frequent spelling, in the form that accented returns;
+// among equals the last in order, which prefers accents. It returns "" for no
+// spellings.
 func commonest(written []form) string {
 	forms := make(map[string]int, len(written))
 	for _, f := range written {
@@ -286,8 +297,8 @@ func commonest(written []form) string {
 	return best
 }
 
-// stemmable reports whether a word consists of letters only. Numbers and sizes have
-// no endings.
+// stemmable reports whether a folded word consists of letters only; false for the
+// empty word. Numbers and sizes have no endings.
 func stemmable(word string) bool {
 	for i := range len(word) {
 		if !isLetter(word[i]) {
@@ -298,7 +309,7 @@ func stemmable(word string) bool {
 }
 
 // accented returns a word as a stemmer expects it: lower-case, accents composed,
-// without apostrophes.
+// without apostrophes and soft hyphens.
 func accented(word string) string {
 	word = strings.ToLower(word)
 	for _, pair := range [][2]string{{"a\u0301", "á"}, {"e\u0301", "é"}, {"i\u0301", "í"}, {"o\u0301", "ó"},
@@ -308,8 +319,10 @@ func accented(word string) string {
 	return word
 }
 
-// clean returns a text that fits into a field of a line: valid UTF-8, without
-// control characters, with single spaces.
+// clean returns a text that fits into a field of a line: bytes that are not valid
+// UTF-8 are dropped, each run of control characters and spaces (ASCII) becomes one
+// space, and there is none at the ends. A text that fits already is returned
+// unchanged.
 func clean(text string) string {
 	if !utf8.ValidString(text) {
 		text = strings.ToValidUTF8(text, "")
@@ -334,6 +347,7 @@ func clean(text string) string {
 	return string(out)
 }
 
+// isGap reports whether c is an ASCII control character or a space.
 func isGap(c byte) bool { return c <= ' ' || c == 0x7f }
 
 // isClean reports whether clean would not change a valid text, the usual case.
@@ -349,10 +363,12 @@ func isClean(text string) bool {
 	return !gap || text == ""
 }
 
+// join returns fields as one line, separated by tabs. No field may hold a tab.
 func join(fields ...string) string { return strings.Join(fields, "\t") }
 
-// cutLead splits a text at the last space within limit characters. A remainder
-// shorter than a quarter of that is part of the lead.
+// cutLead splits a text at the last space within limit characters, which neither
+// part holds. A text of at most five quarters of limit is the lead alone. Without
+// such a space the lead is "".
 func cutLead(text string, limit int) (lead, rest string) {
 	if utf8.RuneCountInString(text) <= limit+limit/4 {
 		return text, ""
@@ -374,7 +390,8 @@ func cutLead(text string, limit int) (lead, rest string) {
 }
 
 // slug returns the usual anchor of a heading: its letters and digits, folded, with
-// hyphens between words. Other anchors are stored whole.
+// hyphens between words. It returns "" if it has none. Other anchors are stored
+// whole.
 func slug(heading string) string {
 	var b strings.Builder
 	gap := false

@@ -15,11 +15,14 @@ const (
 	maxNumber          = 1 << 24 // greater numbers are errors
 )
 
+// writeNumber writes n, at least 0, as appendNumber does.
 func writeNumber(b *strings.Builder, n int) {
 	var buf [8]byte
 	b.Write(appendNumber(buf[:0], n))
 }
 
+// appendNumber appends n, at least 0, in the encoding of the index to to and
+// returns it.
 func appendNumber(to []byte, n int) []byte {
 	last := n % lastBase
 	for n /= lastBase; n > 0; n /= moreBase {
@@ -34,6 +37,9 @@ type numberReader struct {
 	bad  bool // the text ended early or contains another character
 }
 
+// next returns the next number. At the end, and for a character that is not part
+// of a number or a number above maxNumber, it sets bad; the result is then of no
+// use.
 func (p *numberReader) next() int {
 	high, scale := 0, 1
 	for i := range len(p.text) {
@@ -75,8 +81,8 @@ func encodeWords(b *strings.Builder, words []string) {
 	}
 }
 
-// decodeWords is the inverse of encodeWords. ok is false where the text is not a
-// strictly ascending list of words.
+// decodeWords is the inverse of encodeWords. It returns nil and false if the text
+// is not a strictly ascending list of words.
 func decodeWords(text string) (words []string, ok bool) {
 	before := ""
 	for text != "" {
@@ -98,6 +104,8 @@ func decodeWords(text string) (words []string, ok bool) {
 	return words, true
 }
 
+// sharedBytes returns the number of bytes at the start that a and b have in
+// common.
 func sharedBytes(a, b string) int {
 	n := 0
 	for n < len(a) && n < len(b) && a[n] == b[n] {

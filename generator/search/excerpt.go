@@ -16,6 +16,8 @@ type marks struct {
 	terms []uint32 // by word
 }
 
+// marksOf returns which words of the index match each of terms, of which there are
+// at most 32.
 func marksOf(x *Index, terms []term) marks {
 	m := marks{x, make([]uint32, len(x.words))}
 	for i, t := range terms {
@@ -39,6 +41,8 @@ type found struct {
 	terms      uint32
 }
 
+// in returns the words of a text that match a term, in order; nil if there are
+// none.
 func (m marks) in(text string) []found {
 	var list []found
 	for _, t := range Tokens(text) {
@@ -53,7 +57,8 @@ func (m marks) in(text string) []found {
 	return list
 }
 
-// mark returns text[from:to] with its matching words marked.
+// mark returns text[from:to] with its matching words between markOpen and
+// markClose.
 func (m marks) mark(text string, from, to int) string {
 	var b strings.Builder
 	for _, f := range m.in(text) {
@@ -68,8 +73,9 @@ func (m marks) mark(text string, from, to int) string {
 }
 
 // Excerpt returns the part of a text, about 160 characters, in which the words of
-// the query are closest, with those words marked. The text is that of a section
-// found. Without a match the excerpt is the beginning of the text.
+// the query are closest, with those words marked as in Hit.Excerpt and an ellipsis
+// at each cut. The text is that of a section found. Without a match the excerpt is
+// the beginning of the text.
 func (x *Index) Excerpt(text, query string) string {
 	text = clean(text)
 	m := marksOf(x, x.parse(query))
@@ -84,9 +90,10 @@ func (x *Index) Excerpt(text, query string) string {
 	return out
 }
 
-// window returns the range of a text to show. It prefers the range with the most
-// different terms, then the most matches, then the first. A third of the remaining
-// length precedes the first match.
+// window returns the range of bytes of a text to show. list holds its matches. It
+// prefers the range with the most different terms, then the most matches, then the
+// first. A third of the remaining length precedes the first match. Without matches
+// it is the beginning.
 func window(text string, list []found) (from, to int) {
 	var best found // terms holds the score
 	for i, first := range list {
@@ -111,6 +118,7 @@ func window(text string, list []found) (from, to int) {
 	return borderAfter(text, from, best.start), borderBefore(text, to, max(best.end, from))
 }
 
+// bitCount returns the number of bits of set that are 1.
 func bitCount(set uint32) (n int) {
 	for ; set != 0; set &= set - 1 {
 		n++
@@ -118,7 +126,8 @@ func bitCount(set uint32) (n int) {
 	return n
 }
 
-// borderAfter moves a cut forward to the next beginning of a word, at most to limit.
+// borderAfter returns the byte cut, moved forward to the next beginning of a word,
+// at most to limit.
 func borderAfter(text string, cut, limit int) int {
 	for cut > 0 && cut < limit && text[cut-1] != ' ' {
 		cut++
@@ -126,7 +135,8 @@ func borderAfter(text string, cut, limit int) int {
 	return min(cut, limit)
 }
 
-// borderBefore moves a cut back to the end of a word, at most to limit.
+// borderBefore returns the byte cut, moved back to the end of a word, at most to
+// limit.
 func borderBefore(text string, cut, limit int) int {
 	if cut >= len(text) {
 		return len(text)

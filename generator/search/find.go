@@ -38,7 +38,8 @@ type Hit struct {
 	Score   float64 // BM25F; sections that match every word rank first regardless of it
 }
 
-// Find returns the best sections for a query, at most limit.
+// Find returns the best sections for a query, at most limit, best first; none if
+// limit is negative, the query has no words or no section matches.
 func (x *Index) Find(query string, limit int) []Hit {
 	terms := x.parse(query)
 	ranks := x.rank(terms)
@@ -61,7 +62,7 @@ type rank struct {
 }
 
 // rank returns the sections that match, sorted best first. Sections that match
-// every term come first; terms that no section matches do not count.
+// every term are before the others; terms that no section matches do not count.
 func (x *Index) rank(terms []term) []rank {
 	ranks := make([]rank, len(x.sections))
 	sum := make([]float64, len(x.sections))
@@ -106,11 +107,11 @@ func (x *Index) rank(terms []term) []rank {
 	return ranks
 }
 
-// frequencies fills sum with the weighted frequency of a term in each section, and
-// returns the number of sections with the term. The words of a term count as
-// spellings of one word, each with its weight, and share one inverse document
-// frequency. The order of additions is fixed, so that sums are the same on every
-// machine.
+// frequencies sets sum to the weighted frequency of a term in each section, and
+// returns the number of sections with the term. part is memory of the same length.
+// The words of a term count as spellings of one word, each with its weight, and
+// share one inverse document frequency. The order of additions is fixed, so that
+// sums are the same on every machine.
 func (x *Index) frequencies(t term, sum, part []float64) (found int) {
 	clear(sum)
 	for _, w := range t.words {
@@ -132,7 +133,7 @@ func (x *Index) frequencies(t term, sum, part []float64) (found int) {
 	return found
 }
 
-// phraseFrequencies fills out with an upper bound of the frequency of a phrase in
+// phraseFrequencies sets out to an upper bound of the frequency of a phrase in
 // each section: the least frequency of its words. The index has no positions of
 // words.
 func (x *Index) phraseFrequencies(p phrase, out []float64) {
@@ -152,15 +153,17 @@ func (x *Index) phraseFrequencies(p phrase, out []float64) {
 	}
 }
 
-// idf returns the inverse document frequency. 1 is added within the logarithm, so
-// that it is positive also for a word in more than half of the sections.
+// idf returns the inverse document frequency of a word in found of all sections. 1
+// is added within the logarithm, so that it is positive also for a word in more
+// than half of the sections.
 func idf(found, sections int) float64 {
 	return math.Log(1 + (float64(sections-found)+0.5)/(float64(found)+0.5))
 }
 
 // limitPerPage returns at most limit ranks, in the order of results. ranks must be
 // sorted best first. The first firstHits results contain at most perPage sections
-// of one page; the other sections follow them.
+// of one page. The other sections follow them; they are left out if there are
+// fewer than firstHits such results.
 func (x *Index) limitPerPage(ranks []rank, limit int) []rank {
 	var first, later []rank
 	for _, r := range ranks {
@@ -176,7 +179,7 @@ func (x *Index) limitPerPage(ranks []rank, limit int) []rank {
 	return first[:min(len(first), limit)]
 }
 
-// ofSamePage returns the number of ranks whose section is on the page of other.
+// ofSamePage returns how many of ranks are sections of the page of other.
 func (x *Index) ofSamePage(ranks []rank, other rank) (n int) {
 	page := x.pages[x.sections[other.section].page].url
 	for _, r := range ranks {

@@ -27,14 +27,15 @@ const (
 		"nnnnnnnnnoooooooorrrrrrssssssssttttttuuuuuuuuuuuuwwyyyzzzzzzs"
 )
 
-// fold returns a folded text.
+// fold returns a text folded: in lower case, without accents, other characters as
+// the tokenizer reads them.
 func fold(text string) folded {
 	var f folded
 	f.fold(text)
 	return f
 }
 
-// fold replaces f by a folded text, and reuses its memory.
+// fold sets f to a folded text, and reuses its memory.
 func (f *folded) fold(text string) {
 	if cap(f.text) < len(text)+8 {
 		f.text, f.at = make([]byte, 0, len(text)+8), make([]int32, 0, len(text)+8)
@@ -46,6 +47,7 @@ func (f *folded) fold(text string) {
 	f.at = append(f.at, int32(len(text)))
 }
 
+// add folds one character, which starts at byte at of the original.
 func (f *folded) add(at int32, r rune) {
 	switch {
 	case r >= 'A' && r <= 'Z':
@@ -113,12 +115,13 @@ func (f *folded) addLetter(at int32, r rune) {
 	}
 }
 
+// put appends a byte that belongs to the character at byte at of the original.
 func (f *folded) put(at int32, b byte) {
 	f.text = append(f.text, b)
 	f.at = append(f.at, at)
 }
 
-// putFraction writes ½ as 1/2, and 1½ as 1-1/2.
+// putFraction adds ½ as 1/2, and 1½ as 1-1/2. s is the fraction in ASCII.
 func (f *folded) putFraction(at int32, s string) {
 	if n := len(f.text); n > 0 && isDigit(f.text[n-1]) {
 		f.put(at, '-')
@@ -128,8 +131,8 @@ func (f *folded) putFraction(at int32, s string) {
 	}
 }
 
-// putPower writes ft² as ft2. After a digit a superscript becomes a space, because
-// it is not part of the number.
+// putPower adds the superscript r after a letter as a digit: ft² as ft2. Elsewhere
+// it becomes a space, because it is not part of the number.
 func (f *folded) putPower(at int32, r rune) {
 	n := len(f.text)
 	switch {
@@ -144,7 +147,8 @@ func (f *folded) putPower(at int32, r rune) {
 	}
 }
 
-// fraction returns the ASCII form of a fraction character, or "".
+// fraction returns the ASCII form of a fraction character, such as 1/2, or "" for
+// any other.
 func fraction(r rune) string {
 	switch r {
 	case '½':

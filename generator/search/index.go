@@ -42,7 +42,8 @@ type phrase []int32
 // member identifies a phrase of a group of synonyms.
 type member struct{ group, phrase int }
 
-// find returns the index of a word, or -1.
+// find returns the index of a word in the vocabulary, or -1. The word must be
+// folded.
 func (x *Index) find(word string) int32 {
 	if i, ok := slices.BinarySearch(x.words, word); ok {
 		return int32(i)
@@ -50,7 +51,8 @@ func (x *Index) find(word string) int32 {
 	return -1
 }
 
-// wordsOfFamily returns the words of one family.
+// wordsOfFamily returns the words of one family, in order, by their indexes. The
+// caller must not change them.
 func (x *Index) wordsOfFamily(family int32) []int32 {
 	if words := x.familyWords[family]; words != nil {
 		return words
@@ -59,7 +61,7 @@ func (x *Index) wordsOfFamily(family int32) []int32 {
 }
 
 // prefixRange returns the half-open range of the sorted words that begin with a
-// prefix; from equals to where there is none.
+// prefix; from equals to if there is none.
 func (x *Index) prefixRange(prefix string) (from, to int32) {
 	i, _ := slices.BinarySearch(x.words, prefix)
 	j := i
@@ -69,7 +71,7 @@ func (x *Index) prefixRange(prefix string) (from, to int32) {
 	return int32(i), int32(j)
 }
 
-// url returns the address of a section.
+// url returns the address of a section, with its #anchor if it has one.
 func (x *Index) url(s section) string {
 	if s.anchor == "" {
 		return x.pages[s.page].url

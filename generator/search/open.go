@@ -16,8 +16,9 @@ var (
 // forged index takes limited time.
 const maxWords = 1 << 21
 
-// Open parses an index. It returns ErrVersion for a text that is not an index of
-// this version, and ErrDamaged where the checksum is wrong or a part is malformed.
+// Open parses an index. It returns nil and ErrVersion for a text that is not an
+// index of this version, nil and ErrDamaged if the checksum is wrong or a part is
+// malformed.
 func Open(text string) (*Index, error) {
 	first, body, _ := strings.Cut(text, "\n")
 	rest, ok := strings.CutPrefix(first, magic+" ")
@@ -43,7 +44,8 @@ type reader struct {
 	used   int        // words looked up, against maxWords
 }
 
-// lines parses the lines of the body: pages, sections, synonyms and blocks.
+// lines parses the lines of the body: pages, sections, synonyms and blocks. It
+// returns false for a line of another form.
 func (r *reader) lines(body string) bool {
 	for _, line := range split(strings.TrimSuffix(body, "\n"), '\n') {
 		if line == "" {
@@ -67,6 +69,8 @@ func (r *reader) lines(body string) bool {
 	return true
 }
 
+// newSection returns the section of a line with three fields: anchor, heading and
+// lead. page is the index of its page.
 func newSection(page int, fields []string) section {
 	anchor := strings.TrimPrefix(fields[0], "#")
 	if fields[0] == "=" {
@@ -75,7 +79,8 @@ func newSection(page int, fields []string) section {
 	return section{page, anchor, fields[1], fields[2]}
 }
 
-// readWords reads the vocabulary and its families.
+// readWords reads the vocabulary and its families. It returns false if a block is
+// malformed.
 func (r *reader) readWords() bool {
 	var ok bool
 	if r.words, ok = decodeWords(r.block['V'-'A']); !ok {
@@ -104,7 +109,7 @@ func (r *reader) readWords() bool {
 	return back.done()
 }
 
-// join adds a word to its family.
+// join adds a word to its family, which must be set.
 func (r *reader) join(word int32) {
 	family := r.family[word]
 	if r.familyWords[family] == nil {
@@ -113,8 +118,9 @@ func (r *reader) join(word int32) {
 	r.familyWords[family] = append(r.familyWords[family], word)
 }
 
-// learnEndings returns the endings of the words of families: what follows the
-// common beginning of the family. An ending must occur in two families.
+// learnEndings returns the endings of the words of families, shortest first, the
+// empty one among them: what follows the common beginning of the family. An ending
+// must occur in two families.
 func learnEndings(words []string, familyWords [][]int32) []string {
 	var seen []ending
 	for _, members := range familyWords {
@@ -148,6 +154,8 @@ type ending struct {
 	families int
 }
 
+// countEnding returns seen with one more family for the ending text, which is
+// added if it is new.
 func countEnding(seen []ending, text string) []ending {
 	for i := range seen {
 		if seen[i].text == text {
@@ -158,7 +166,8 @@ func countEnding(seen []ending, text string) []ending {
 	return append(seen, ending{text, 1})
 }
 
-// readSynonyms resolves the words of the synonyms to families.
+// readSynonyms resolves the words of the synonyms to families. It returns false if
+// a synonym has no words or one that is not in the vocabulary.
 func (r *reader) readSynonyms() bool {
 	for _, texts := range r.groups {
 		var group []phrase

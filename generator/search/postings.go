@@ -17,7 +17,9 @@ type counts struct {
 
 // readPostings counts every word in every section and computes its postings. The
 // words of titles, headings, synonyms and leads are counted in their texts; the
-// blocks contain the counts of the text after the leads.
+// blocks contain the counts of the text after the leads. It returns false if a
+// block is malformed, a word is not in the vocabulary, or there are more than
+// maxWords words.
 func (r *reader) readPostings() bool {
 	lists := make([][]counts, len(r.words))
 	for i, s := range r.sections {
@@ -39,6 +41,8 @@ func (r *reader) readPostings() bool {
 	return lengths.done() && gaps.done() && levels.done()
 }
 
+// count adds the words of a text to lists, as those of a field of a section. It
+// returns false for a word that is not in the vocabulary or beyond maxWords.
 func (r *reader) count(lists [][]counts, section int32, field int, text string) bool {
 	for _, t := range Tokens(text) {
 		r.used++
@@ -59,8 +63,8 @@ func (r *reader) count(lists [][]counts, section int32, field int, text string) 
 	return true
 }
 
-// bodyCounts reads the counts of one word in the texts after the leads. An error is
-// stored in gaps.bad.
+// bodyCounts reads the counts of one word in the texts after the leads of n
+// sections. For malformed data it sets gaps.bad and returns nil.
 func (r *reader) bodyCounts(n int, gaps, levels *numberReader) []counts {
 	if n > len(r.sections) {
 		gaps.bad = true
@@ -81,7 +85,8 @@ func (r *reader) bodyCounts(n int, gaps, levels *numberReader) []counts {
 	return list
 }
 
-// merge merges two lists that are sorted by section.
+// merge returns two lists that are sorted by section as one such list. Where both
+// have a section, the counts in the text are added.
 func merge(a, b []counts) []counts {
 	if len(a) == 0 {
 		return b
@@ -102,8 +107,8 @@ func merge(a, b []counts) []counts {
 	return append(append(out, a...), b...)
 }
 
-// weigh returns the weighted frequency of each word in each section by BM25F, which
-// normalizes each field by its length:
+// weigh returns the postings of each word, with its weighted frequency in each
+// section by BM25F, which normalizes each field by its length:
 //
 //	Σ over fields of  v · tf / ((1 − b) + b · length / average length)
 func weigh(lists [][]counts, sections int) [][]posting {
@@ -130,6 +135,8 @@ func weigh(lists [][]counts, sections int) [][]posting {
 	return postings
 }
 
+// frequency returns the weighted frequency of a word that occurs in times in the
+// fields of a section with these lengths.
 func frequency(in [fieldCount]int32, length, average [fieldCount]float64) float64 {
 	sum := 0.0
 	for f, n := range in {

@@ -39,7 +39,8 @@ type weighted struct {
 	weight float64
 }
 
-// add adds a word. Where it is listed already the greater weight is used.
+// add adds the word with this index. If it is listed already, the greater weight
+// is used.
 func (t *term) add(word int32, weight float64) { t.words = t.words.with(word, weight) }
 
 // list holds words or families with their weights, sorted by ID.
@@ -50,8 +51,8 @@ type listed struct {
 	weight float64
 }
 
-// at returns the index of an id in the list, which is sorted by id. Where the id
-// is not listed it returns the index at which it would be inserted.
+// at returns the index of an id in the list, which is sorted by id. If the id is
+// not listed, it returns the index at which it would be inserted.
 func (l list) at(id int32) int {
 	from, to := 0, len(l)
 	for from < to {
@@ -64,7 +65,7 @@ func (l list) at(id int32) int {
 	return from
 }
 
-// weight returns the weight of an ID, or 0.
+// weight returns the weight of an ID; 0 if it is not listed.
 func (l list) weight(id int32) float64 {
 	if i := l.at(id); i < len(l) && l[i].id == id {
 		return l[i].weight
@@ -72,8 +73,8 @@ func (l list) weight(id int32) float64 {
 	return 0
 }
 
-// with returns the list with an ID added. Where it is listed already the greater
-// weight is used.
+// with returns the list with an ID added, and may change l. If it is listed
+// already, the greater weight is used.
 func (l list) with(id int32, weight float64) list {
 	i := l.at(id)
 	if i < len(l) && l[i].id == id {
@@ -86,7 +87,7 @@ func (l list) with(id int32, weight float64) list {
 	return l
 }
 
-// addPhrase adds a synonym of several words. Where it is listed already the greater
+// addPhrase adds a synonym of several words. If it is listed already, the greater
 // weight is used.
 func (t *term) addPhrase(m member, weight float64) {
 	for i, p := range t.phrases {
@@ -98,7 +99,8 @@ func (t *term) addPhrase(m member, weight float64) {
 	t.phrases = append(t.phrases, weighted{m, weight})
 }
 
-// parse turns a query into terms.
+// parse returns the terms of a query, in its order; none for a query without
+// words.
 func (x *Index) parse(query string) []term {
 	words := x.queryWords(query)
 	terms := make([]term, len(words))
@@ -110,8 +112,9 @@ func (x *Index) parse(query string) []term {
 	return terms
 }
 
-// queryWords returns the words of a query without stop words. The last word is
-// included even if it is one.
+// queryWords returns the words of the first maxQueryBytes bytes of a query without
+// stop words, at most maxTerms. The last word is included even if it is one. A
+// number with an attached unit becomes two words if the index has only the unit.
 func (x *Index) queryWords(query string) []string {
 	query = query[:min(len(query), maxQueryBytes)]
 	var words []string
@@ -130,7 +133,8 @@ func (x *Index) queryWords(query string) []string {
 }
 
 // splitUnit splits a number with an attached unit, such as 600psf, which the texts
-// write with a space. A single letter is no unit: 15M is a bar size.
+// write with a space. A single letter is no unit: 15M is a bar size. Both results
+// are "" for any other word.
 func splitUnit(word string) (number, unit string) {
 	i := 0
 	for i < len(word) && !isLetter(word[i]) {
@@ -142,7 +146,8 @@ func splitUnit(word string) (number, unit string) {
 	return word[:i], word[i:]
 }
 
-// expand adds the words of the index that match one word of the query.
+// expand adds the words of the index that match one word of the query to t. last
+// means that it is the last word, which may be unfinished.
 func (x *Index) expand(t *term, last bool) {
 	if t.stop {
 		x.addPrefixed(t, weightStop)
@@ -168,7 +173,7 @@ func (x *Index) expand(t *term, last bool) {
 	}
 }
 
-// addPrefixed adds the words that begin with the term.
+// addPrefixed adds the words that begin with the term to it, each with the weight.
 func (x *Index) addPrefixed(t *term, weight float64) {
 	for from, to := x.prefixRange(t.word); from < to; from++ {
 		t.add(from, weight)
@@ -200,9 +205,9 @@ func (x *Index) addNumber(t *term, last bool) {
 	}
 }
 
-// addEndings adds the known words that differ from an unknown word only in an ending
-// of this index: for pumped, pump and pumping. It uses the longest common beginning,
-// and reports whether it found a word.
+// addEndings adds the known words that differ from an unknown word only in an
+// ending of this index: for pumped, pump and pumping. It uses the longest common
+// beginning. It returns false if it found no word.
 func (x *Index) addEndings(t *term) bool {
 	for _, end := range x.endings {
 		base, ok := strings.CutSuffix(t.word, end)
@@ -223,6 +228,7 @@ func (x *Index) addEndings(t *term) bool {
 	return false
 }
 
+// isEnding reports whether end is one of the endings of the index.
 func (x *Index) isEnding(end string) bool {
 	for _, e := range x.endings {
 		if e == end {

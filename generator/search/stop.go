@@ -5,11 +5,12 @@ import (
 	"strings"
 )
 
-// stopWords returns the sorted stop words of a language, which the index omits. A
-// query omits them too, unless the last word is one, because it may be the beginning
-// of another word (but, button). Words of place and order (off, up, before, between,
-// without) are no stop words here, because they distinguish procedures. The lists
-// are common ones, shortened by hand.
+// stopWords returns the sorted stop words of a language, which the index omits;
+// nil for a language without a list. A query omits them too, unless the last word
+// is one, because it may be the beginning of another word (but, button). Words of
+// place and order (off, up, before, between, without) are no stop words here,
+// because they distinguish procedures. The lists are common ones, shortened by
+// hand.
 func stopWords(lang string) []string {
 	base, _, _ := strings.Cut(lang, "-")
 	switch base {
@@ -38,7 +39,8 @@ func isStop(stops []string, word string) bool {
 	return ok
 }
 
-// dropStops returns the words without stop words.
+// dropStops returns the words that are no stop words, in order; nil if there are
+// none.
 func dropStops(words, stops []string) []string {
 	var rest []string
 	for _, w := range words {
@@ -49,9 +51,9 @@ func dropStops(words, stops []string) []string {
 	return rest
 }
 
-// split returns the parts of a text between separators, at least one. It does
-// what strings.Split does; the functions of that kind in package strings would
-// add several kilobytes to the module.
+// split returns the parts of a text between separators, at least one; an empty
+// text has one empty part. It does what strings.Split does; the functions of that
+// kind in package strings would add several kilobytes to the module.
 func split(text string, separator byte) []string {
 	var parts []string
 	for {
@@ -64,7 +66,7 @@ func split(text string, separator byte) []string {
 	}
 }
 
-// wordsOf returns the words of a text in order.
+// wordsOf returns the words of a text in order, folded as Tokens returns them.
 func wordsOf(text string) []string {
 	tokens := Tokens(text)
 	words := make([]string, len(tokens))

@@ -2,8 +2,8 @@ package search
 
 // addSynonyms adds synonyms to the terms. A word of the query, or a phrase of
 // adjacent words, that is a member of a group gets the other members of the group.
-// For a phrase each of its terms gets them, so that a section with a synonym matches
-// all terms of the phrase.
+// For a phrase each of its terms gets them, so that a section with a synonym
+// matches all terms of the phrase.
 func (x *Index) addSynonyms(terms []term) {
 	weights := make([]list, len(terms)) // of the families of each term
 	for i := range terms {
@@ -36,9 +36,9 @@ func (x *Index) families(t *term) list {
 	return out
 }
 
-// matches compares the first terms with a member of a group. It returns the number
-// of terms that the member covers and the least of their weights, 0 where they do
-// not match.
+// matches compares the first terms, given by the weights of their families, with a
+// member of a group. It returns the number of terms that the member covers and the
+// least of their weights, 0 if they do not match.
 func (x *Index) matches(m member, weights []list) (terms int, weight float64) {
 	p := x.synonyms[m.group][m.phrase]
 	if len(p) > len(weights) {
@@ -51,7 +51,8 @@ func (x *Index) matches(m member, weights []list) (terms int, weight float64) {
 	return len(p), weight
 }
 
-// addGroup adds the other members of a group to the terms that match one.
+// addGroup adds the members of a group other than m, with the weight, to each of
+// terms.
 func (x *Index) addGroup(m member, terms []term, weight float64) {
 	for i, p := range x.synonyms[m.group] {
 		if i == m.phrase {

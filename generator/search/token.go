@@ -58,7 +58,7 @@ func (s *scanner) next() bool {
 	return false
 }
 
-// peek returns the folded character n places ahead, or a space beyond the end.
+// peek returns the folded byte n places ahead, or a space beyond the end.
 func (s *scanner) peek(n int) byte {
 	if s.pos+n < len(s.text) {
 		return s.text[s.pos+n]
@@ -66,7 +66,7 @@ func (s *scanner) peek(n int) byte {
 	return ' '
 }
 
-// step reads one word, or skips one character and returns false.
+// step reads one word and returns true, or skips one byte and returns false.
 func (s *scanner) step() bool {
 	start := s.pos
 	s.word = s.word[:0]
@@ -91,7 +91,7 @@ func (s *scanner) step() bool {
 	return true
 }
 
-// end returns the offset in the original at which the last character read ends.
+// end returns the byte of the original at which the last character read ends.
 func (s *scanner) end() int32 {
 	last := s.at[s.pos-1]
 	for i := s.pos; ; i++ {
@@ -101,7 +101,7 @@ func (s *scanner) end() int32 {
 	}
 }
 
-// digits reads a run of digits and returns its length.
+// digits reads a run of digits, which may be empty, and returns its length.
 func (s *scanner) digits() int {
 	start := s.pos
 	for isDigit(s.peek(0)) {
@@ -125,6 +125,7 @@ func (s *scanner) plural() {
 	}
 }
 
+// alnumAt reports whether a letter or digit is n places ahead.
 func (s *scanner) alnumAt(n int) bool { return isLetter(s.peek(n)) || isDigit(s.peek(n)) }
 
 // number reads 12, 1,500, 0.45, 3/8, 1-1/2 or 2x6, and the unit after it.
@@ -176,12 +177,14 @@ func (s *scanner) fractionAt(n int) bool {
 	return n > start && n <= start+2 && s.peek(n) == '/' && isDigit(s.peek(n+1))
 }
 
+// decimals reads a decimal mark as a point, and the digits after it.
 func (s *scanner) decimals() {
 	s.word = append(s.word, '.')
 	s.pos++
 	s.digits()
 }
 
+// slashes reads slashes that digits follow, and those digits.
 func (s *scanner) slashes() {
 	for s.peek(0) == '/' && isDigit(s.peek(1)) {
 		s.word = append(s.word, '/')
@@ -190,9 +193,9 @@ func (s *scanner) slashes() {
 	}
 }
 
-// by returns the number of bytes from here to the second number of a size
-// written 2x6, 2 x 6 or 2 × 6, spaces included. It returns 0 where none follows,
-// and does not advance the scanner.
+// by returns the number of bytes from here to the second number of a size written
+// 2x6, 2 x 6 or 2 × 6, spaces included. It returns 0 if none follows, and does not
+// advance the scanner.
 func (s *scanner) by() int {
 	n := s.skipBlank(0)
 	if c := s.peek(n); c != 'x' && c != times {
@@ -205,7 +208,7 @@ func (s *scanner) by() int {
 	return n
 }
 
-// skipBlank returns n, or n+1 where a space is n places ahead.
+// skipBlank returns n, or n+1 if a space is n places ahead.
 func (s *scanner) skipBlank(n int) int {
 	if c := s.peek(n); (c == ' ' || c == narrow) && s.pos+n < len(s.text) {
 		return n + 1
@@ -213,7 +216,8 @@ func (s *scanner) skipBlank(n int) int {
 	return n
 }
 
-// unit reads the unit of the number before it, or the letters attached to it.
+// unit reads the unit of the number before it, or the letters attached to it. It
+// reads nothing if there are none.
 func (s *scanner) unit() {
 	switch c := s.peek(0); {
 	case c == '"':
@@ -231,6 +235,7 @@ func (s *scanner) unit() {
 	}
 }
 
+// take advances n bytes and adds the short form of a unit to the word.
 func (s *scanner) take(n int, unit string) {
 	s.pos += n
 	s.word = append(s.word, unit...)
@@ -246,8 +251,8 @@ func (s *scanner) attachedUnit() {
 	s.alnum()
 }
 
-// separateUnit reads a unit after a space, hyphen or degree sign: 4 in., 4-inch, 70
-// °F, 70 F.
+// separateUnit reads a unit after a space, hyphen or degree sign: 4 in., 4-inch,
+// 70 °F, 70 F. It reads nothing if there is none.
 func (s *scanner) separateUnit() {
 	n := s.skipBlank(0)
 	if n == 0 && s.peek(0) == '-' {
@@ -264,8 +269,8 @@ func (s *scanner) separateUnit() {
 	}
 }
 
-// unitAt returns the unit that is the whole word n places ahead, with the length of
-// that word; unit is "" where it is none.
+// unitAt returns the short form of the unit that is the whole word n places ahead,
+// with the length of that word in bytes; unit is "" if it is none.
 func (s *scanner) unitAt(n int) (size int, unit string) {
 	for s.alnumAt(n + size) {
 		size++
@@ -274,8 +279,9 @@ func (s *scanner) unitAt(n int) (size int, unit string) {
 	return size, unitOf(string(s.text[from : from+size]))
 }
 
-// unitOf returns the short form of a unit that is part of its number, or "". Units
-// that readers search without a number (psi) are separate words.
+// unitOf returns the short form of a unit that is part of its number, or "" for
+// any other word. Units that readers search without a number (psi) are separate
+// words.
 func unitOf(word string) string {
 	switch word {
 	case "in", "inch", "inches", "pulg", "pulgada", "pulgadas":
@@ -319,8 +325,8 @@ func (s *scanner) alnum() {
 	}
 }
 
-// barAhead reports whether the word read from start is the "no" of "No. 5" or "nº 5".
-// If so it advances to the digit.
+// barAhead reports whether the word read from start is the "no" of "No. 5" or "nº
+// 5". If so it advances to the digit; otherwise it does not advance.
 func (s *scanner) barAhead(start int) bool {
 	n := 0
 	switch string(s.text[start:s.pos]) {

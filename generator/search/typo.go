@@ -24,9 +24,10 @@ func editsFor(word string) int {
 	return 0
 }
 
-// addTypos adds the nearest words within the edits allowed. An edit is a letter
-// omitted, added or changed, or two adjacent letters exchanged. For the last word of
-// a query, if there is none, it adds words with a prefix within the edits.
+// addTypos adds the nearest words within the edits allowed to t. An edit is a
+// letter omitted, added or changed, or two adjacent letters exchanged. For the
+// last word of a query, if there is none, it adds words with a prefix within the
+// edits.
 func (x *Index) addTypos(t *term, last bool) {
 	edits := editsFor(t.word)
 	if edits == 0 {
@@ -59,8 +60,9 @@ type editTable struct {
 	best []int   // best[d]: least distance of word and any prefix of up to d bytes
 }
 
-// near returns the words at the least distance from word, up to limit, and that
-// distance. With prefix, the distance is that of the nearest prefix of each word.
+// near returns the words at the least distance from word, if that is at most
+// limit, and that distance; nil and 0 if there are none. With prefix, the distance
+// is that of the nearest prefix of each word.
 func (x *Index) near(word string, limit int, prefix bool) (ids []int32, nearest int) {
 	w := editTable{word: word}
 	w.start()
@@ -106,9 +108,9 @@ func (w *editTable) start() {
 	w.best = append(w.best, len(w.word))
 }
 
-// row fills row d+1 for the byte other[d] and returns its least value. The distance
-// is that of optimal string alignment: the exchange of two adjacent letters is one
-// edit, and no letter is edited twice.
+// row sets row d+1 for the byte other[d] and returns its least value. Row d must
+// be valid. The distance is that of optimal string alignment: the exchange of two
+// adjacent letters is one edit, and no letter is edited twice.
 func (w *editTable) row(other string, d int) (least int) {
 	if len(w.rows) == d+1 {
 		w.rows = append(w.rows, make([]int, len(w.word)+1))

@@ -96,6 +96,7 @@ const (
 	leastWide   = calc.Text("A platform is at least 18 in. (457 mm) wide.")
 )
 
+// withPlatform reports whether a platform is planned.
 func withPlatform(c calc.Case) bool { return c.Flag("platform") }
 
 var openingCols = []calc.Field{

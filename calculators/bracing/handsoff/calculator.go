@@ -107,6 +107,8 @@ var inputs = []calc.Field{
 	},
 }
 
+// estimated reports whether the set is estimated: the plant's figure is not
+// entered.
 func estimated(c calc.Case) bool { return !c.Has("plant-set") }
 
 // IDs of the rules and of the plans.

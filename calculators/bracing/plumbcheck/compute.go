@@ -143,8 +143,9 @@ func oldLimit(in calc.Case) float64 {
 	return calc.SI(1, "in")
 }
 
-// compare compares the readings with each document, the two editions of ACI
-// 117 first.
+// compare returns the checks of the readings by each document, the two editions of
+// ACI 117 first, and records the worked steps. A document that does not apply to
+// the readings gives none.
 func compare(r *calc.Recorder, in calc.Case, reads []reading) []check {
 	limit := newLimit(in)
 	checks := []check{

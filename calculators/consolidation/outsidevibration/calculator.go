@@ -89,6 +89,7 @@ var inputs = []calc.Field{
 		Range: "1 to 500 ft", Why: displays.CheckUnit, When: stiff},
 }
 
+// stiff reports whether the form is stiff: any but a foam form.
 func stiff(c calc.Case) bool { return c.Choice("form") != foamForm }
 
 var outputs = []calc.Field{

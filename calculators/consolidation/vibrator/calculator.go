@@ -202,6 +202,7 @@ var inputs = []calc.Field{
 			{ID: "stages", Label: calc.Text("A lower form first")}}},
 }
 
+// asSeen reports whether the radius of action is as seen on the job.
 func asSeen(c calc.Case) bool { return c.Choice("plan") == "seen" }
 
 // short reports whether the head does not reach the foot of the wall.

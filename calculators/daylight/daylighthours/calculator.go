@@ -84,6 +84,7 @@ var inputs = []calc.Field{
 		Range: "0 to 12 h", Why: displays.NotMinus, WhyMost: whyPour, When: hasStart},
 }
 
+// hasStart reports whether the start of the pour is entered.
 func hasStart(c calc.Case) bool { return c.Has("start") }
 
 const (

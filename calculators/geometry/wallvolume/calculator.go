@@ -142,8 +142,8 @@ var formulas = []*calc.Formula{
 	geometry.OrderMetresFormula, geometry.LoadsFormula, geometry.LastLoadFormula, geometry.ExtraFormula,
 }
 
-// computeOrder computes the order and the loads from the net volume, and checks
-// the order that the reader typed.
+// computeOrder sets the order and the loads for a net volume, in m³, and notes a
+// small last load and an order typed by the reader that does not match.
 func computeOrder(r *calc.Recorder, in calc.Case, net float64) {
 	need := r.Use(geometry.WithWasteFormula, net, in.Num("waste"))
 	order, truck := plantOrder(r, in, need)
@@ -164,7 +164,7 @@ func computeOrder(r *calc.Recorder, in calc.Case, net float64) {
 }
 
 // plantOrder returns the need rounded up in the unit the plant sells in, and the
-// size of a truck, in m³.
+// size of a truck, in m³. It records the worked step.
 func plantOrder(r *calc.Recorder, in calc.Case, need float64) (order, truck float64) {
 	if in.Choice("sold-in") == "m3" {
 		return r.Use(geometry.OrderMetresFormula, need, in.Num("step-m")), in.Num("truck-m")

@@ -92,6 +92,7 @@ const (
 	whyHose = calc.Text("Measure all that hangs free, from the last steel pipe.")
 )
 
+// wired reports whether a power line is near.
 func wired(c calc.Case) bool { return c.Flag("wire") }
 
 var inputs = []calc.Field{

@@ -28,7 +28,7 @@ const (
 const unknown = 50
 
 // carry returns the presumptive pressure of the ground in psf, and the factor of
-// the setback. The pressure is 0 where no table has one.
+// the setback. The pressure is 0 if no table has one.
 func carry(ground string) (psf, factor float64) {
 	switch ground {
 	case clay:
@@ -41,6 +41,8 @@ func carry(ground string) (psf, factor float64) {
 	return 0, 1.5
 }
 
+// compute sets the distances of a pump and the pads of its outriggers. It refuses
+// nothing; it asks for what is not known.
 func compute(r *calc.Recorder, in calc.Case) {
 	psf, factor := carry(in.Choice("ground"))
 	r.Put("setback", r.Use(placing.SetbackFormula, factor, in.Num("depth"), in.Num("asked")))
@@ -60,8 +62,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 	putPad(r, in, allowed)
 }
 
-// putWire puts the distance from a power line, the strictest that applies. Above
-// the voltages of the table there is none unless the power company gave one.
+// putWire sets the distance from a power line, the strictest that applies. Above
+// the voltages of the table it warns and sets none unless the power company gave
+// one.
 func putWire(r *calc.Recorder, in calc.Case) {
 	if !wired(in) {
 		return
@@ -85,8 +88,9 @@ func putWire(r *calc.Recorder, in calc.Case) {
 	r.Put("wire-distance", math.Max(calc.SI(feet, "ft"), in.Num("wire-asked")))
 }
 
-// putPad puts the pad for one outrigger and checks the pads at hand. allowed is 0
-// where nothing gives the pressure that the ground may carry.
+// putPad sets the pad for one outrigger and checks the pads at hand. allowed is
+// the pressure in Pa that the ground may carry, 0 if nothing gives it; it then
+// warns and sets nothing.
 func putPad(r *calc.Recorder, in calc.Case, allowed float64) {
 	if allowed == 0 {
 		r.Note(calc.LevelWarning, calc.At("report"), noteFill)

@@ -94,8 +94,8 @@ func putLeft(r *calc.Recorder, in calc.Case, limit, left float64) {
 	}
 }
 
-// timeLimit returns the governing time limit in s: that of the rule, or a lower one
-// in heat.
+// timeLimit returns the governing time limit in s: that of the rule, or a lower
+// one in heat, which it notes.
 func timeLimit(r *calc.Recorder, in calc.Case) float64 {
 	limit := calc.SI(90, "min")
 	switch in.Choice("rule") {

@@ -80,6 +80,8 @@ func NewNumberQuestion(d calc.Drill, words calc.Translations, mark quantity.Mark
 	return a, true
 }
 
+// newWriter returns a writer with these translations, nil for English, and this
+// decimal mark.
 func newWriter(words calc.Translations, mark quantity.Mark) writer {
 	return writer{
 		us:     calc.Locale{Words: words, Style: quantity.Style{System: quantity.US, Mark: mark}},

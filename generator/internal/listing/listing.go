@@ -109,7 +109,8 @@ func (b *Book) read(pkg string) ([]file, error) {
 	return files, nil
 }
 
-// set returns the listing of a declaration with its comment.
+// set returns the listing of a declaration with its comment. It returns the error
+// of Highlight.
 func set(f file, d *ast.FuncDecl) (Listing, error) {
 	start := d.Pos()
 	if d.Doc != nil {
@@ -126,7 +127,7 @@ func set(f file, d *ast.FuncDecl) (Listing, error) {
 var formatter = html.New(html.WithClasses(true), html.ClassPrefix("ch-"))
 
 // Highlight returns code as HTML with classes. Code in an unknown language is
-// escaped and not highlighted.
+// escaped and not highlighted. It returns an error if the lexer fails.
 func Highlight(language, code string) (string, error) {
 	lexer := lexers.Get(language)
 	if lexer == nil {

@@ -123,6 +123,7 @@ func (b *body) picture(file string) {
 	}
 }
 
+// attribute writes a space, the name and the value in quotes, escaped.
 func (b *body) attribute(name, value string) {
 	b.out.WriteByte(' ')
 	b.out.WriteString(name)

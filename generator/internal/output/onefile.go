@@ -126,7 +126,7 @@ func (o OneFile) Write(html []byte) error {
 }
 
 // writeNew writes the mark and the HTML to a new file and syncs it. A file of that
-// name is removed first.
+// name is removed first. It returns the system's errors.
 func writeNew(name string, html []byte) error {
 	if err := os.Remove(name); err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return err

@@ -202,6 +202,7 @@ func refusePath(path, text, hint string) error {
 	return fault.Fault{File: path, Code: "output-path", Text: text, Hint: hint}
 }
 
+// paths returns the paths of files in the same order.
 func paths(files []File) []string {
 	out := make([]string, len(files))
 	for i, f := range files {

@@ -48,6 +48,7 @@ func newStage(dir, target string, old marker) (*stage, error) {
 	return &stage{root: root, target: target, old: old, stamp: stamp, folders: map[string]*os.Root{".": nil}}, nil
 }
 
+// close closes the folders and the root of the staging directory.
 func (s *stage) close() {
 	for _, f := range s.folders {
 		if f != nil {
@@ -117,7 +118,8 @@ func (s *stage) write(folder *os.Root, name string, data []byte, when time.Time)
 }
 
 // seal writes the marker with the release and its sorted files, gives dir the
-// permissions of the old target, and syncs it.
+// permissions of the old target, and syncs it. It returns the first error of the
+// system.
 func (s *stage) seal(dir, release string, files []string) error {
 	next := marker{Release: release, Time: s.stamp.Unix(), Paths: files}
 	if err := s.write(s.root, markerName, []byte(next.String()), s.stamp); err != nil {

@@ -56,8 +56,9 @@ func (s *site) swapByJournal() error {
 	return nil
 }
 
-// journalSteps returns the steps of swapByJournal. After a kill before, between or
-// after any of them recover restores the target to one complete release.
+// journalSteps returns the steps of swapByJournal, each with the system's error.
+// After a kill before, between or after any of them recover restores the target to
+// one complete release.
 func (s *site) journalSteps() []func() error {
 	return []func() error{
 		func() error { return writeDurably(s.notes, "the stage is whole; finish moving it to the target\n") },
@@ -116,7 +117,7 @@ func exists(path string) bool {
 const unfinished = "-new"
 
 // writeDurably writes a file that appears under its name complete and synced. It
-// replaces a file of that name.
+// replaces a file of that name. It returns the system's errors.
 func writeDurably(path, text string) error {
 	fresh := path + unfinished
 	if err := os.WriteFile(fresh, []byte(text), 0o644); err != nil {

@@ -19,10 +19,10 @@ func exchange(a, b string) error {
 	return err
 }
 
-// syncTree syncs everything below dir. One syncfs writes all pending data of the
-// file system and waits for it. For ten thousand files that is far cheaper than as
-// many calls of fsync, with the same guarantee. Where syncfs fails, it syncs each
-// file.
+// syncTree syncs everything below dir, and returns the system's error. One syncfs
+// writes all pending data of the file system and waits for it. For ten thousand
+// files that is far cheaper than as many calls of fsync, with the same guarantee.
+// Where syncfs fails, it syncs each file.
 func syncTree(dir string) error {
 	d, err := os.Open(dir)
 	if err != nil {

@@ -6,5 +6,5 @@ package output
 // journal.
 func exchange(a, b string) error { return errNoExchange }
 
-// syncTree syncs everything below dir, file by file.
+// syncTree syncs everything below dir, file by file, and returns the first error.
 func syncTree(dir string) error { return syncEach(dir) }

@@ -37,7 +37,7 @@ func lock(path string) (unlock func(), err error) {
 	}
 }
 
-// syncOne syncs a file or a folder.
+// syncOne syncs a file or a folder, and returns the system's error.
 func syncOne(path string, _ bool) error {
 	f, err := os.Open(path)
 	if err != nil {

@@ -29,7 +29,8 @@ func lock(path string) (unlock func(), err error) {
 	return func() { f.Close(); os.Remove(path) }, nil
 }
 
-// syncOne syncs a file. Windows syncs folders without a call.
+// syncOne syncs a file, and returns the system's error. Windows syncs folders
+// without a call.
 func syncOne(path string, folder bool) error {
 	if folder {
 		return nil

@@ -148,6 +148,7 @@ func nextWord(text string, from int) (start, end int) {
 	return start, len(text)
 }
 
+// isWordByte reports whether c is an ASCII letter or digit.
 func isWordByte(c byte) bool {
 	return 'a' <= c && c <= 'z' || 'A' <= c && c <= 'Z' || '0' <= c && c <= '9'
 }

@@ -65,8 +65,9 @@ func checkout() (string, error) {
 // Root returns the folder of the checkout, or "" in a binary that embeds the parts.
 func (s *Source) Root() string { return s.root }
 
-// part returns the folder of a part by its slash path in the project. In a
-// checkout it does not check that the folder exists.
+// part returns the folder of a part by its slash path in the project. A path that
+// is not valid is an error; in a checkout it does not check that the folder
+// exists.
 func (s *Source) part(name string) (fs.FS, error) {
 	if s.packed != nil {
 		return fs.Sub(s.packed, name)
@@ -83,14 +84,15 @@ const (
 	notesPath   = "module-notes.txt" // one note on each line
 )
 
-// Theme returns the default theme.
+// Theme returns the default theme. It returns an error as part does.
 func (s *Source) Theme() (fs.FS, error) { return s.part(ThemePath) }
 
-// Starter returns the manual that `coursebook start` writes.
+// Starter returns the manual that `coursebook start` writes. It returns an error
+// as part does.
 func (s *Source) Starter() (fs.FS, error) { return s.part(StarterPath) }
 
-// Manual returns the manual.yaml of the project's own manual, for its house rules, and
-// its path.
+// Manual returns the manual.yaml of the project's own manual, for its house rules,
+// and its path. It returns an error if the file cannot be read.
 func (s *Source) Manual() (path string, data []byte, err error) {
 	files := s.packed
 	if files == nil {

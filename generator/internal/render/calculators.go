@@ -33,19 +33,24 @@ func listListings(m *Manual, l *site.Language) []*Job {
 	return list
 }
 
+// calculatorAt returns the address of a calculator's page in a language.
 func calculatorAt(j *Job, l *site.Language) address { return calculatorAddress(l.Code, j.slug) }
 
+// calculatorAddress returns the address of the page of a calculator by its ID.
 func calculatorAddress(lang, id string) address {
 	return address{site.CalculatorPath(lang, id), site.CalculatorAnchor(lang, id)}
 }
 
+// listingAt returns the address of a calculator's second page in a language.
 func listingAt(j *Job, l *site.Language) address {
 	return address{site.ListingPath(l.Code, j.slug), site.CalculatorAnchor(l.Code, j.slug) + "-source"}
 }
 
+// calculatorHref returns the link from the job's page to a calculator by its ID.
 func calculatorHref(j *Job, id string) string { return j.href(calculatorAddress(j.lang.Code, id)) }
 
-// closed returns the closed card of a calculator that a page places.
+// closed returns the closed card of a calculator that a page places. The form of
+// the place must exist. It returns an error if the inputs cannot be JSON.
 func closed(j *Job, place page.Place) (*theme.Closed, error) {
 	f := j.Forms.at(j.lang.Code, place)
 	at := calculatorAddress(j.lang.Code, f.ID)
@@ -67,7 +72,8 @@ func closed(j *Job, place page.Place) (*theme.Closed, error) {
 	return c, err
 }
 
-// entryPairs returns inputs as a JSON list of pairs, path and text, for the script.
+// entryPairs returns inputs as a JSON list of pairs, path and text, for the
+// script. It returns an error if they cannot be JSON.
 func entryPairs(entries []calc.Entry) (string, error) {
 	pairs := make([][2]string, len(entries))
 	for i, e := range entries {
@@ -77,7 +83,7 @@ func entryPairs(entries []calc.Entry) (string, error) {
 	return string(text), err
 }
 
-// calculatorView is the view of a calculator's page.
+// calculatorView returns the view of a calculator's page; the error is nil.
 func calculatorView(j *Job) (any, error) {
 	v := theme.Calculator{Frame: frame(j), Form: j.calculator,
 		Listing: j.href(listingAt(j, j.lang)), UsedIn: usedIn(j, j.slug)}
@@ -88,7 +94,8 @@ func calculatorView(j *Job) (any, error) {
 // usedInPages is the maximum number of pages listed on a calculator's page.
 const usedInPages = 12
 
-// usedIn links to the first pages that place a calculator or link to it.
+// usedIn returns links to the first usedInPages pages of the job's language that
+// place a calculator or link to it.
 func usedIn(j *Job, id string) []theme.Link {
 	places := func(p page.Place) bool { return p.Calculator == id }
 	target := "calc:" + id
@@ -117,6 +124,8 @@ type listingCache struct {
 	cached map[string]listing.Listing
 }
 
+// find returns the listing of a function, package.Name. A function that does not
+// exist is an error, which is not cached.
 func (s *listingCache) find(name string) (listing.Listing, error) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
@@ -130,8 +139,9 @@ func (s *listingCache) find(name string) (listing.Listing, error) {
 	return l, err
 }
 
-// listingView is the view of a calculator's second page: formulas, printed tables, and
-// the Go functions that compute the formulas.
+// listingView returns the view of a calculator's second page: formulas, printed
+// tables, and the Go functions that compute the formulas. It returns an error if a
+// function does not exist.
 func listingView(j *Job) (any, error) {
 	back := theme.Link{Title: j.calculator.Title, Href: calculatorHref(j, j.slug)}
 	v := theme.Listing{Frame: frame(j), Form: j.calculator, Back: back}

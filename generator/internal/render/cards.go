@@ -18,8 +18,8 @@ const talkSlug = "crew-talk"
 // to its end (Gawande, The Checklist Manifesto, 2009; from memory).
 const mostOnCard = 9
 
-// cardPages lists the pages with cards: the crew talk, then the others in the order of
-// the day.
+// cardPages returns the pages of a language with cards: the crew talk, then the
+// others in the order of the day.
 func cardPages(l *site.Language) []site.Entry {
 	var first, rest []site.Entry
 	add := func(list []site.Entry) {
@@ -100,7 +100,8 @@ func cardsOf(m *Manual, e site.Entry) []theme.Card {
 	return cards
 }
 
-// share is part i of the checks, which are divided as evenly as possible.
+// share returns part i, from 0, of the checks, which are divided into parts as
+// evenly as possible.
 func share(checks []page.Check, i, parts int) []page.Check {
 	return checks[len(checks)*i/parts : len(checks)*(i+1)/parts]
 }
@@ -131,7 +132,7 @@ const (
 // by which the script replaces the longer page id.
 const imprint = "Revisado 2026-11-25. Edición 0123456789. "
 
-// textHeight estimates the height of a card's text, in points.
+// textHeight returns an estimate of the height of a card's text, in points.
 func (s cardSize) textHeight(c theme.Card) int {
 	n := cardFrame + s.big*rows(template.HTML(c.Title), s.title) + s.line*rows(c.When, s.text)
 	if c.Caution != nil {
@@ -147,7 +148,8 @@ func (s cardSize) textHeight(c theme.Card) int {
 	return n
 }
 
-// rows is the number of lines of a text without its tags, for so many letters in a line.
+// rows returns the number of lines of a text without its tags, for so many letters
+// in a line.
 func rows(text template.HTML, letters int) int {
 	n, inTag := 0, false
 	for _, r := range string(text) {
@@ -163,8 +165,8 @@ func rows(text template.HTML, letters int) int {
 	return (n + letters - 1) / letters
 }
 
-// checkCards warns of a page with more checks than one card has, or with a card that
-// overflows.
+// checkCards adds a warning to faults for a page with more checks than one card
+// has, and for a card that overflows.
 func checkCards(m *Manual, p *site.Page, faults *fault.List) {
 	if n := len(p.Checks); n > mostOnCard {
 		warn(m, faults, p.File, p.Checks[mostOnCard].Line, "card-many",

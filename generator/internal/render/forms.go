@@ -20,9 +20,10 @@ type Forms struct {
 // placeKey identifies a form with the inputs of an author.
 type placeKey struct{ lang, calculator, inputs string }
 
-// NewForms makes the form of every calculator in every language, and the forms with the
-// inputs of authors. It reports refused examples, and skips refused inputs of authors,
-// which package site reports.
+// NewForms returns the form of every calculator in every language, and the forms
+// with the inputs of authors. It adds a fault for each refused example, and leaves
+// its form out. It leaves out refused inputs of authors too, which package site
+// reports.
 func NewForms(s *site.Site, words map[string]calc.Translations, faults *fault.List) *Forms {
 	forms := &Forms{map[string][]*form.Form{}, map[placeKey]*form.Form{}}
 	for _, l := range s.Languages {
@@ -52,11 +53,12 @@ func NewForms(s *site.Site, words map[string]calc.Translations, faults *fault.Li
 	return forms
 }
 
-// noteText is the path of a note and its English text.
+// noteText returns the path of a note and its English text.
 func noteText(n calc.Note) string {
 	return n.At.String() + ": " + calc.Locale{Style: quantity.Style{}}.Say(n.Text, n.Slots...)
 }
 
+// keyOf returns the key of the form of a place with inputs.
 func keyOf(lang string, place page.Place) placeKey {
 	var set strings.Builder
 	for _, in := range place.Set {
@@ -65,10 +67,12 @@ func keyOf(lang string, place page.Place) placeKey {
 	return placeKey{lang, place.Calculator, set.String()}
 }
 
-// In lists the forms of a language, in the calculators' order.
+// In returns the forms of a language, in the calculators' order; nil for an
+// unknown language.
 func (f *Forms) In(lang string) []*form.Form { return f.byLang[lang] }
 
-// at returns the form of a place; nil if there is none.
+// at returns the form of a place, with the author's inputs if it has any; nil if
+// there is none.
 func (f *Forms) at(lang string, place page.Place) *form.Form {
 	if len(place.Set) > 0 {
 		return f.placed[keyOf(lang, place)]

@@ -19,7 +19,8 @@ const Policy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-
 	"connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; " +
 	"require-trusted-types-for 'script'; trusted-types coursebook"
 
-// href returns the link from the job's page to an address.
+// href returns the link from the job's page to an address: a relative URL, or a
+// fragment in the one-file edition.
 func (j *Job) href(to address) string {
 	if j.form == site.OneFile {
 		return "#" + to.anchor
@@ -27,8 +28,11 @@ func (j *Job) href(to address) string {
 	return site.Rel(j.at.path, to.path)
 }
 
+// pageHref returns the link from the job's page to a page of the content.
 func (j *Job) pageHref(p *site.Page) string { return j.Site.Href(j.form, j.at.path, p, "") }
 
+// homeHref returns the link from the job's page to the home page of a language, or
+// to the list of its pages if it has none of its own.
 func (j *Job) homeHref(l *site.Language) string {
 	if l.Home.Page != nil && !l.Home.Fallback {
 		return j.pageHref(l.Home.Page)
@@ -61,6 +65,8 @@ func frame(j *Job) theme.Frame {
 	return f
 }
 
+// frameAssets returns the relative addresses of the files that the page loads;
+// none in the one-file edition.
 func frameAssets(j *Job) theme.Assets {
 	var a theme.Assets
 	if j.form == site.OneFile {
@@ -77,7 +83,8 @@ func frameAssets(j *Job) theme.Assets {
 	return a
 }
 
-// stageLinks lists the stages of the day with links to their headings on the home page.
+// stageLinks returns the stages of the day with links to their headings on the
+// home page.
 func stageLinks(j *Job) []theme.StageLink {
 	current := ""
 	if j.page != nil && j.page.Stage != nil {
@@ -98,9 +105,11 @@ func stageLinks(j *Job) []theme.StageLink {
 	return list
 }
 
-// stageID is the id of a stage on the home page.
+// stageID returns the id of a stage's heading on the home page.
 func stageID(id string) string { return "stage-" + id }
 
+// languageLinks returns a link to the page in each language, or to its home page
+// if the page does not exist in it.
 func languageLinks(j *Job) []theme.Language {
 	var list []theme.Language
 	for i, l := range j.Site.Languages {

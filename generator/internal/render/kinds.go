@@ -68,7 +68,8 @@ func Templates() []string {
 	return append(names, "pocket")
 }
 
-// contentAt returns the address of a page of the content in a language.
+// contentAt returns the address of a page of the content in a language; zero if it
+// does not exist there.
 func contentAt(j *Job, l *site.Language) address {
 	p := j.page
 	if l != p.Language {

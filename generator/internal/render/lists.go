@@ -9,15 +9,18 @@ import (
 	"coursebook/generator/internal/theme"
 )
 
+// listAll returns the page of all pages of a language.
 func listAll(m *Manual, l *site.Language) []*Job {
 	return []*Job{{slug: "all", title: m.Themes[l.Code].Text("ui.all")}}
 }
 
+// allAt returns the address of the page of all pages of a language.
 func allAt(_ *Job, l *site.Language) address {
 	return address{site.AllPath(l.Code), l.Code + ".all"}
 }
 
-// allView lists every page of a language from A to Z.
+// allView returns the view of all pages of a language from A to Z; the error is
+// nil.
 func allView(j *Job) (any, error) {
 	v := theme.All{Frame: frame(j), Calculators: calculatorLinks(j), Paper: paperLinks(j)}
 	for _, e := range j.lang.All {
@@ -31,7 +34,8 @@ func allView(j *Job) (any, error) {
 	return v, nil
 }
 
-// initial is the first letter or digit of a title, in upper case.
+// initial returns the first letter or digit of a title, in upper case; the first
+// character of a title without any.
 func initial(title string) string {
 	for _, r := range title {
 		if unicode.IsLetter(r) || unicode.IsDigit(r) {
@@ -46,8 +50,8 @@ func initial(title string) string {
 // address below the site's root.
 const missingPath = "404.html"
 
-// listMissing lists the page for missing addresses, in the first language only. The
-// one-file edition has none.
+// listMissing returns the page for missing addresses, in the first language only.
+// The one-file edition has none.
 func listMissing(m *Manual, l *site.Language) []*Job {
 	if l != m.Site.Languages[0] {
 		return nil
@@ -55,6 +59,8 @@ func listMissing(m *Manual, l *site.Language) []*Job {
 	return []*Job{{title: m.Themes[l.Code].Text("ui.missing.title"), folderOnly: true}}
 }
 
+// missingAt returns the address of the page for missing addresses; zero in another
+// language than its own.
 func missingAt(j *Job, l *site.Language) address {
 	if l != j.lang {
 		return address{}

@@ -14,7 +14,7 @@ import (
 	"coursebook/generator/internal/theme"
 )
 
-// withDataURLs returns the pictures with data: addresses.
+// withDataURLs returns a copy of the pictures with data: addresses.
 func withDataURLs(pictures map[string]Picture) map[string]Picture {
 	all := make(map[string]Picture, len(pictures))
 	for name, p := range pictures {
@@ -24,6 +24,8 @@ func withDataURLs(pictures map[string]Picture) map[string]Picture {
 	return all
 }
 
+// mediaType returns the media type of a picture by its extension; image/jpeg for
+// an unknown one.
 func mediaType(path string) string {
 	switch path[strings.LastIndexByte(path, '.')+1:] {
 	case "svg":
@@ -36,9 +38,10 @@ func mediaType(path string) string {
 	return "image/jpeg"
 }
 
-// Pocket returns the one-file edition: every page in every language, with style, script,
-// module and indexes inside. Its policy allows exactly these blocks and no connection. It
-// contains a release list without pages and paths.
+// Pocket returns the one-file edition: every page in every language, with style,
+// script, module and indexes inside. Its policy allows exactly these blocks and no
+// connection. It contains a release list without pages and paths. It returns an
+// error if a page cannot be rendered. It does not change folder.
 func Pocket(folder *Manual, list release.List, min *bundle.Minifier) ([]byte, error) {
 	copied := *folder
 	copied.Pictures = withDataURLs(folder.Pictures)
@@ -75,6 +78,8 @@ var outerKind = kind{name: string(page.Home), at: func(j *Job, l *site.Language)
 	return allAt(j, l)
 }}
 
+// article returns the page as an article of the one-file edition. It returns an
+// error if the page cannot be rendered.
 func (j *Job) article(min *bundle.Minifier) (theme.Article, error) {
 	a := theme.Article{ID: j.at.anchor, Lang: j.lang.Code, Title: j.title}
 	view, err := j.kind.view(j)
@@ -90,8 +95,8 @@ func (j *Job) article(min *bundle.Minifier) (theme.Article, error) {
 	return a, err
 }
 
-// safeScript escapes the strings of a script that would end its element, and characters
-// that HTML does not allow.
+// safeScript returns a script with the strings that would end its element, and
+// characters that HTML does not allow, escaped.
 func safeScript(js []byte) []byte {
 	for _, r := range [][2]string{{"</script", `<\/script`}, {"<!--", `<\!--`}, {"\x01", `\x01`}, {"\x02", `\x02`}} {
 		js = bytes.ReplaceAll(js, []byte(r[0]), []byte(r[1]))

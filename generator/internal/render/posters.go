@@ -28,7 +28,8 @@ const (
 	longestAddress = 74
 )
 
-// posters returns the posters of a language.
+// posters returns the posters of a language, without those whose page does not
+// exist. It returns the first error of poster.
 func posters(m *Manual, l *site.Language) ([]theme.Poster, error) {
 	var list []theme.Poster
 	for _, named := range m.Site.Manual.Posters {
@@ -43,6 +44,9 @@ func posters(m *Manual, l *site.Language) ([]theme.Poster, error) {
 	return list, nil
 }
 
+// poster returns the poster of a page: its first stepsOnPoster steps and, if the
+// manual has an address, the QR code of the page. An address that is too long for
+// a code is an error.
 func poster(m *Manual, e site.Entry) (theme.Poster, error) {
 	p := e.Page
 	v := theme.Poster{Title: p.Header.Title, Lang: langOf(e), Caution: firstCaution(m, p), Revised: revisedOf(m, p)}
@@ -84,7 +88,8 @@ func shortStep(p *site.Page, s page.Step) template.HTML {
 	return line(p, short, s.Lead)
 }
 
-// checkPosters warns of addresses longer than longestAddress.
+// checkPosters adds a warning to faults for each poster whose page has an address
+// longer than longestAddress.
 func checkPosters(m *Manual, faults *fault.List) {
 	if m.Site.Manual.Address == "" {
 		return
@@ -103,6 +108,6 @@ func checkPosters(m *Manual, faults *fault.List) {
 	}
 }
 
-// addressOf is the address of a page for paper: complete if the manual has an address,
-// else relative to the site's root.
+// addressOf returns the address of a page for paper: complete if the manual has an
+// address, otherwise relative to the site's root.
 func addressOf(m *Manual, p *site.Page) string { return m.Site.Manual.Address + p.Path }

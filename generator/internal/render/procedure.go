@@ -14,6 +14,8 @@ import (
 // is found by thumb, and the first view stays within its budget.
 const stagePages = 12
 
+// homeView returns the view of a home page. It returns an error if its body cannot
+// be rendered.
 func homeView(j *Job) (any, error) {
 	p := j.page
 	body, err := parts(j)
@@ -42,7 +44,8 @@ func isUrgent(m *Manual, p *site.Page) bool {
 
 func procedureView(j *Job) (any, error) { return procedure(j) }
 
-// procedure returns the view of a page of the content other than the home page.
+// procedure returns the view of a page of the content other than the home page. It
+// returns an error if its body cannot be rendered.
 func procedure(j *Job) (theme.Procedure, error) {
 	p, h := j.page, j.page.Header
 	body, err := parts(j)
@@ -67,6 +70,8 @@ func procedure(j *Job) (theme.Procedure, error) {
 	return v, nil
 }
 
+// roleTitle returns the title of a role in a language; its ID if there is no such
+// role.
 func roleTitle(l *site.Language, id string) string {
 	for _, r := range l.Roles {
 		if r.ID == id {
@@ -76,6 +81,7 @@ func roleTitle(l *site.Language, id string) string {
 	return id
 }
 
+// neighbour returns a link to a page; nil if there is none.
 func neighbour(j *Job, e site.Entry) *theme.Link {
 	if e.Page == nil {
 		return nil
@@ -84,6 +90,7 @@ func neighbour(j *Job, e site.Entry) *theme.Link {
 	return &l
 }
 
+// link returns a link from the job's page to a page, which must exist.
 func link(j *Job, e site.Entry) theme.Link {
 	h := e.Page.Header
 	l := theme.Link{Title: h.Title, Summary: h.Summary, Href: j.pageHref(e.Page),
@@ -94,6 +101,7 @@ func link(j *Job, e site.Entry) theme.Link {
 	return l
 }
 
+// links returns links from the job's page to pages, in the same order.
 func links(j *Job, entries []site.Entry) []theme.Link {
 	var list []theme.Link
 	for _, e := range entries {
@@ -102,6 +110,7 @@ func links(j *Job, entries []site.Entry) []theme.Link {
 	return list
 }
 
+// calculatorLinks returns links to all calculators in the job's language.
 func calculatorLinks(j *Job) []theme.Link {
 	var list []theme.Link
 	for _, f := range j.Forms.In(j.lang.Code) {
@@ -110,7 +119,7 @@ func calculatorLinks(j *Job) []theme.Link {
 	return list
 }
 
-// images returns the pictures for package markdown.
+// images returns the pictures for package markdown, by file name.
 func (m *Manual) images() map[string]page.Image {
 	images := make(map[string]page.Image, len(m.Pictures))
 	for name, p := range m.Pictures {
@@ -119,8 +128,9 @@ func (m *Manual) images() map[string]page.Image {
 	return images
 }
 
-// parts returns the body of a page: its HTML, and the calculators, tables, figures,
-// questions and examples that its blocks place.
+// parts returns the body of a page: its HTML, and the calculators, tables,
+// figures, questions and examples that its blocks place. It returns the first
+// error of a block.
 func parts(j *Job) ([]theme.Part, error) {
 	p := j.page
 	chunks := j.Docs[p.Index].Body(j.Site.Resolution(p, j.form, j.images()))
@@ -145,6 +155,8 @@ func parts(j *Job) ([]theme.Part, error) {
 	return parts, nil
 }
 
+// placePart returns the part of a block other than its questions. key is unique on
+// the page. It returns an error if the block's inputs cannot be JSON.
 func placePart(j *Job, place page.Place, key string) (part theme.Part, err error) {
 	part.Key = key
 	switch place.Kind {
@@ -163,6 +175,7 @@ func placePart(j *Job, place page.Place, key string) (part theme.Part, err error
 	return part, err
 }
 
+// tableOf returns the table of a form with this ID, or nil.
 func tableOf(f *form.Form, id string) *form.Table {
 	for i := range f.Tables {
 		if f.Tables[i].ID == id {
@@ -172,6 +185,7 @@ func tableOf(f *form.Form, id string) *form.Table {
 	return nil
 }
 
+// figure returns a figure block: the calculator's drawing or a picture.
 func figure(j *Job, place page.Place) *theme.Figure {
 	fig := &theme.Figure{Alt: place.Alt, Caption: place.Caption}
 	if place.Calculator != "" {
@@ -182,7 +196,8 @@ func figure(j *Job, place page.Place) *theme.Figure {
 	return fig
 }
 
-// picture sets the address and the size of the picture of a figure.
+// picture sets the address and the size of fig to those of a picture file; an
+// unknown file has none.
 func picture(j *Job, fig *theme.Figure, file string) {
 	img := j.Pictures[file]
 	fig.Src, fig.Width, fig.Height = img.Src, img.Width, img.Height

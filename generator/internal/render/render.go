@@ -69,8 +69,8 @@ type address struct {
 	anchor string // the id of its article in the one-file edition
 }
 
-// Jobs lists all pages of a manual: those of the content, then those that the generator
-// adds.
+// Jobs returns all pages of a manual in the form f: those of the content, then
+// those that the generator adds.
 func Jobs(m *Manual, f site.Form) []*Job {
 	var jobs []*Job
 	add := func(k *kind, l *site.Language, j *Job) {
@@ -101,11 +101,11 @@ func Jobs(m *Manual, f site.Form) []*Job {
 	return jobs
 }
 
-// Path is the path of the page's file from the site's root.
+// Path returns the path of the page's file from the site's root.
 func (j *Job) Path() string { return j.at.path }
 
-// Budget is the kind of page by which package output chooses its budget. It is
-// output.KindTables for a reference page with printed tables.
+// Budget returns the kind of page by which package output chooses its budget. It
+// is output.KindTables for a reference page with printed tables.
 func (j *Job) Budget() string {
 	tables := func(p page.Place) bool { return p.Kind == page.Table }
 	if j.page != nil && j.page.Header.Kind == page.Reference && slices.ContainsFunc(j.page.Places, tables) {
@@ -114,7 +114,8 @@ func (j *Job) Budget() string {
 	return j.kind.budget
 }
 
-// HTML renders and minifies the page.
+// HTML returns the page, rendered and minified. It returns an error if its view,
+// its template or its HTML fails.
 func (j *Job) HTML(min *bundle.Minifier) ([]byte, error) {
 	view, err := j.kind.view(j)
 	if err != nil {

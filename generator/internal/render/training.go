@@ -11,6 +11,8 @@ import (
 	"coursebook/generator/internal/theme"
 )
 
+// lessonView returns the view of a lesson with its courses and the next lesson of
+// each. It returns an error if its body cannot be rendered.
 func lessonView(j *Job) (any, error) {
 	p := j.page
 	base, err := procedure(j)
@@ -30,6 +32,8 @@ func lessonView(j *Job) (any, error) {
 	return v, nil
 }
 
+// courseView returns the view of a course: its lessons and what is signed off. It
+// returns an error if its body cannot be rendered.
 func courseView(j *Job) (any, error) {
 	base, err := procedure(j)
 	if err != nil {
@@ -42,6 +46,8 @@ func courseView(j *Job) (any, error) {
 	return v, nil
 }
 
+// lessonLinks returns links to the lessons of a course, with the IDs of their
+// questions.
 func lessonLinks(j *Job, course *site.Page) []theme.LessonLink {
 	var list []theme.LessonLink
 	for _, e := range course.Lessons {
@@ -51,6 +57,7 @@ func lessonLinks(j *Job, course *site.Page) []theme.LessonLink {
 	return list
 }
 
+// listTraining returns the page of the courses of a language; nil if it has none.
 func listTraining(m *Manual, l *site.Language) []*Job {
 	if len(l.Courses) == 0 {
 		return nil
@@ -58,6 +65,8 @@ func listTraining(m *Manual, l *site.Language) []*Job {
 	return []*Job{{slug: "training", title: m.Themes[l.Code].Text("ui.train")}}
 }
 
+// trainingAt returns the address of the page of the courses of a language; zero if
+// it has none.
 func trainingAt(_ *Job, l *site.Language) address {
 	if len(l.Courses) == 0 {
 		return address{}
@@ -65,7 +74,8 @@ func trainingAt(_ *Job, l *site.Language) address {
 	return address{site.TrainingPath(l.Code), l.Code + ".training"}
 }
 
-// trainingView is the view of the list of courses of a language.
+// trainingView returns the view of the list of courses of a language; the error is
+// nil.
 func trainingView(j *Job) (any, error) {
 	v := theme.Training{Frame: frame(j)}
 	for _, e := range j.lang.Courses {
@@ -74,8 +84,8 @@ func trainingView(j *Job) (any, error) {
 	return v, nil
 }
 
-// example returns the example of a block. Package site reports examples that cannot be
-// computed.
+// example returns the example of a block, with its last steps covered. Package
+// site reports examples that cannot be computed.
 func example(j *Job, place page.Place) *theme.Example {
 	e := &theme.Example{Title: place.Title}
 	if place.Calculator == "" {
@@ -93,8 +103,9 @@ func example(j *Job, place page.Place) *theme.Example {
 	return e
 }
 
-// questions returns the questions of a block; before is the number of questions in
-// earlier blocks of the page.
+// questions returns the questions of a block in order; before is the number of
+// questions in earlier blocks of the page. It returns the first error of a
+// question.
 func questions(j *Job, list []page.Question, before int) ([]theme.Question, error) {
 	var all []theme.Question
 	ids := j.Site.QuestionIDs(j.page)
@@ -108,8 +119,9 @@ func questions(j *Job, list []page.Question, before int) ([]theme.Question, erro
 	return all, nil
 }
 
-// question returns the view of one question. Only questions of lessons have an ID, by
-// which a reader's answers are stored.
+// question returns the view of one question; nr is its number on the page, from 1.
+// Only questions of lessons have the ID, by which a reader's answers are stored.
+// It returns an error if the fixed inputs cannot be JSON.
 func question(j *Job, q page.Question, id string, nr int) (v theme.Question, err error) {
 	p := j.page
 	v = theme.Question{Kind: "open", Ask: q.Ask, Choices: q.Choices, Right: q.Answer + 1, Order: q.Order,
@@ -139,13 +151,16 @@ func question(j *Job, q page.Question, id string, nr int) (v theme.Question, err
 	return v, err
 }
 
-// seedOf is the seed of the printed numbers of a question.
+// seedOf returns the seed of the printed numbers of the question nr, from 1, of
+// the page slug.
 func seedOf(slug string, nr int) uint64 {
 	h := fnv.New64a()
 	h.Write([]byte(slug + "." + strconv.Itoa(nr)))
 	return h.Sum64()
 }
 
+// number returns a number question with numbers drawn by seed, or by 0 if seed
+// gives none. It returns an error if the fixed inputs cannot be JSON.
 func number(j *Job, n *page.Number, seed uint64) (*theme.Number, error) {
 	d := j.Site.Drill(j.page, n)
 	asked, ok := form.NewNumberQuestion(d, j.Words[j.lang.Code], j.lang.Mark, seed)

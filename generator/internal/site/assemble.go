@@ -303,6 +303,7 @@ var accents = strings.NewReplacer("á", "a", "é", "e", "í", "i", "ó", "o", "�
 // sortKey returns a title in lower case without accents, for sorting.
 func sortKey(title string) string { return accents.Replace(strings.ToLower(title)) }
 
+// sortedKeys returns the keys of a set, sorted.
 func sortedKeys(set map[string]bool) []string {
 	all := make([]string, 0, len(set))
 	for k := range set {

@@ -40,6 +40,7 @@ func (a *assembler) header(p *Page) {
 	}
 }
 
+// stageIDs returns the IDs of the manual's stages in order.
 func (a *assembler) stageIDs() (ids []string) {
 	for _, s := range a.site.Manual.Stages {
 		ids = append(ids, s.ID)
@@ -47,6 +48,7 @@ func (a *assembler) stageIDs() (ids []string) {
 	return ids
 }
 
+// roleIDs returns the IDs of the manual's roles in order.
 func (a *assembler) roleIDs() (ids []string) {
 	for _, r := range a.site.Manual.Roles {
 		ids = append(ids, r.ID)

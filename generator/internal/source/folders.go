@@ -56,7 +56,8 @@ func (f folders) ReadFile(name string) ([]byte, error) {
 	return fs.ReadFile(f.FS, name)
 }
 
-// Stat returns what is known of a file, and follows links as ReadFile does.
+// Stat returns what is known of a file, and follows links as ReadFile does. It
+// returns the error of the top if the file cannot be reached.
 func (f folders) Stat(name string) (fs.FileInfo, error) {
 	dir, base := path.Split(name)
 	if root := f.open[path.Clean(dir)]; root != nil {

@@ -93,8 +93,9 @@ func Read(dir string, faults *fault.List) []File {
 	return ReadFS(f, faults)
 }
 
-// ReadFS is Read for any file system. The file system decides whether symbolic
-// links can leave it; os.Root and fs.FS in memory do not let them.
+// ReadFS is Read for any file system, and adds a fault for each bad file in the
+// same way. The file system decides whether symbolic links can leave it; os.Root
+// and fs.FS in memory do not let them.
 func ReadFS(fsys fs.FS, faults *fault.List) []File {
 	w := walker{fsys: fsys, faults: faults, seen: map[string]string{}}
 	w.folder(".", 0)

@@ -14,8 +14,9 @@ import (
 // the tests of generator/module pass with it.
 var testedVersions = []string{"go1.26"}
 
-// blankedBy returns the blanked image of a module compiled by a Go version, such as
-// go1.26.8. A version that is not in testedVersions is an error.
+// blankedBy returns the blanked image of a module compiled by a Go version, such
+// as go1.26.8. A version that is not in testedVersions, and a layout that blanked
+// refuses, are errors.
 func blankedBy(goVersion string, image []byte) ([]byte, error) {
 	if !slices.Contains(testedVersions, version.Lang(goVersion)) {
 		return nil, fmt.Errorf("their removal is tested with %s only, and this Go is %s",
@@ -101,7 +102,8 @@ func findTable(image []byte) (table, error) {
 	return t, nil
 }
 
-// check returns an error if the record of the i-th function is not within the image.
+// check returns an error if the record of the i-th function, from 0, is not within
+// the image; otherwise nil.
 func (t table) check(i int) error {
 	const most = 16 // tables of each kind; Go 1.26 has fewer
 	f := t.function(i)
@@ -123,6 +125,8 @@ func (t table) function(i int) int {
 // of the record at f.
 func (t table) tables(f int) (values, data int) { return t.u32(f + 28), int(t.image[f+43]) }
 
+// u32 returns the number of four bytes at byte at of the image; 0 outside the
+// image.
 func (t table) u32(at int) int {
 	if at < 0 || at+4 > len(t.image) {
 		return 0
@@ -130,7 +134,7 @@ func (t table) u32(at int) int {
 	return int(binary.LittleEndian.Uint32(t.image[at:]))
 }
 
-// zero clears a part of the table.
+// zero clears the part of the table between two offsets.
 func (t table) zero(from, to int) { clear(t.image[t.at+from : min(t.at+to, len(t.image))]) }
 
 // shorten clears the unneeded words of the record at f.
@@ -151,7 +155,8 @@ func (t table) shorten(f int) {
 	}
 }
 
-// unneeded returns the value tables that only fields cleared by shorten refer to.
+// unneeded returns the offsets of the value tables that only fields cleared by
+// shorten refer to, in no fixed order.
 func (t table) unneeded() []int {
 	needed, spare := map[int]bool{}, map[int]bool{}
 	for i := range t.count {
@@ -176,8 +181,9 @@ func (t table) unneeded() []int {
 	return only
 }
 
-// length returns the size of a value table: pairs of numbers, ended by a zero that is
-// not the first number.
+// length returns the size in bytes of the value table at the offset from: pairs of
+// numbers, ended by a zero that is not the first number. A table without an end is
+// an error.
 func (t table) length(from int) (int, error) {
 	start := t.at + t.values + from
 	r := &reader{data: t.image[:t.at+t.offsets], pos: start}

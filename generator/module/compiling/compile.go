@@ -34,7 +34,9 @@ var flags = []string{"build", "-trimpath", "-buildvcs=false", "-gcflags=coursebo
 // command is the package path of the module.
 const command = "./generator/module"
 
-// Compile compiles the module of the checkout at root.
+// Compile compiles, reduces and compresses the module of the checkout at root. It
+// returns an error if the module does not compile; a step that cannot make it
+// smaller is a note.
 func Compile(root string) (Module, error) {
 	raw, err := compile(root, command)
 	if err != nil {
@@ -55,8 +57,9 @@ func goVersion(root string) string {
 	return strings.TrimSpace(out)
 }
 
-// reduce makes a module smaller without changing its results. It skips a step that is
-// not possible, and returns a note with the reason.
+// reduce returns a module that is smaller and has the same results. It skips a
+// step that is not possible, and returns a note with the reason for each; then it
+// may return raw unchanged.
 func reduce(raw []byte, goVersion string) (module []byte, notes []string) {
 	m, err := readLinked(raw)
 	if err != nil {
@@ -70,8 +73,9 @@ func reduce(raw []byte, goVersion string) (module []byte, notes []string) {
 	return m.write(), notes
 }
 
-// compile returns the linker's output for a package. It uses a temporary folder, so
-// that builds can run concurrently.
+// compile returns the linker's output for a package, or an error with the
+// compiler's messages. It uses a temporary folder, so that builds can run
+// concurrently.
 func compile(root, pkg string) ([]byte, error) {
 	dir, err := os.MkdirTemp("", "coursebook-")
 	if err != nil {
@@ -85,7 +89,8 @@ func compile(root, pkg string) ([]byte, error) {
 	return os.ReadFile(out)
 }
 
-// goCommand runs the Go command in the checkout, for the target of the module.
+// goCommand runs the Go command in the checkout, for the target of the module, and
+// returns its output. If it fails, the error has its messages.
 func goCommand(root string, args ...string) (string, error) {
 	cmd := exec.Command("go", args...)
 	cmd.Dir = root
@@ -99,8 +104,8 @@ func goCommand(root string, args ...string) (string, error) {
 	return string(out), nil
 }
 
-// pack compresses data with gzip. The header has no name and no time, so that equal
-// modules give equal bytes.
+// pack returns data compressed with gzip. The header has no name and no time, so
+// that equal modules give equal bytes. An error cannot occur in memory.
 func pack(raw []byte) ([]byte, error) {
 	var b bytes.Buffer
 	z, err := gzip.NewWriterLevel(&b, gzip.BestCompression)

@@ -38,7 +38,8 @@ func readLinked(module []byte) (linked, error) {
 }
 
 // load copies the segments of a data section into the image. A later segment
-// overwrites an earlier one, as at instantiation.
+// overwrites an earlier one, as at instantiation. It returns an error for the
+// segments that readLinked refuses.
 func (m *linked) load(body []byte) error {
 	r := &reader{data: body}
 	count := r.unsigned()
@@ -105,7 +106,8 @@ type segment struct {
 // take almost no space after gzip.
 const longZeros = 1024
 
-// split returns the parts of the image between long runs of zeros.
+// split returns the parts of the image between runs of at least longZeros zeros,
+// not copied; nil for zeros alone.
 func split(image []byte) []segment {
 	var list []segment
 	run := make([]byte, longZeros)

@@ -24,7 +24,8 @@ var preamble = []byte("\x00asm\x01\x00\x00\x00")
 
 var errCut = errors.New("the module is cut short")
 
-// readSections splits a module into its sections.
+// readSections splits a module into its sections. A file that is no WebAssembly
+// module, or that is cut short, is an error.
 func readSections(module []byte) ([]section, error) {
 	if !bytes.HasPrefix(module, preamble) {
 		return nil, errors.New("the file is no WebAssembly module")
@@ -50,6 +51,7 @@ type reader struct {
 	err  error
 }
 
+// byte returns the next byte; 0 after an error.
 func (r *reader) byte() byte {
 	if b := r.bytes(1); len(b) == 1 {
 		return b[0]
@@ -57,7 +59,8 @@ func (r *reader) byte() byte {
 	return 0
 }
 
-// bytes returns the next n bytes, not copied.
+// bytes returns the next n bytes, not copied. If there are fewer, it stores an
+// error and returns nil.
 func (r *reader) bytes(n int) []byte {
 	if r.err == nil && (n < 0 || n > len(r.data)-r.pos) {
 		r.err = errCut
@@ -69,7 +72,7 @@ func (r *reader) bytes(n int) []byte {
 	return r.data[r.pos-n : r.pos]
 }
 
-// unsigned reads a u32 in LEB128 (5.2.2).
+// unsigned reads a u32 in LEB128 (5.2.2). A larger number is stored as an error.
 func (r *reader) unsigned() int {
 	n, _ := r.leb()
 	if n >= 1<<32 && r.err == nil {
@@ -78,7 +81,7 @@ func (r *reader) unsigned() int {
 	return n
 }
 
-// signed reads an s32 in LEB128.
+// signed reads an s32 in LEB128; 0 after an error.
 func (r *reader) signed() int {
 	n, bits := r.leb()
 	if bits > 0 && n>>(bits-1)&1 == 1 {
@@ -87,7 +90,9 @@ func (r *reader) signed() int {
 	return n
 }
 
-// leb reads at most five groups of seven bits, the lowest first.
+// leb reads at most five groups of seven bits, the lowest first, and returns the
+// number and how many bits it has. A longer number is stored as an error and gives
+// zeros.
 func (r *reader) leb() (n int, bits uint) {
 	for bits < 35 {
 		b := r.byte()
@@ -104,6 +109,8 @@ func (r *reader) leb() (n int, bits uint) {
 	return 0, 0
 }
 
+// appendUnsigned appends n, at least 0, as an unsigned number in LEB128 and
+// returns out.
 func appendUnsigned(out []byte, n int) []byte {
 	for n >= 0x80 {
 		out = append(out, byte(n)|0x80)
@@ -112,7 +119,8 @@ func appendUnsigned(out []byte, n int) []byte {
 	return append(out, byte(n))
 }
 
-// appendSigned appends n as a signed number in LEB128. n must not be negative.
+// appendSigned appends n, at least 0, as a signed number in LEB128 and returns
+// out.
 func appendSigned(out []byte, n int) []byte {
 	for n >= 0x40 {
 		out = append(out, byte(n&0x7f)|0x80)

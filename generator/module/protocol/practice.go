@@ -8,8 +8,9 @@ import (
 )
 
 // practice samples new inputs for a number question. It writes the inputs that the
-// question states, those that vary first and marked 1; the output that is asked for
-// with its unit; and all inputs as entries, which are the arguments of judge.
+// question states, those that vary first and marked 1; the output that is asked
+// for with its unit; and all inputs as entries, which are the arguments of judge.
+// It returns the text of an error, or "".
 func (s *Server) practice(q request, w *writer) string {
 	drill, asked, why := s.drill(q)
 	if why != "" {
@@ -42,9 +43,9 @@ func (s *Server) practice(q request, w *writer) string {
 	return ""
 }
 
-// judge marks an answer to a case that practice wrote. It writes the verdict, the
-// right answer and the steps. For an answer that cannot be parsed it writes only the
-// verdict with the reason.
+// judge judges a typed answer to a case that practice wrote. It writes the
+// verdict, the right answer and the steps. For an answer that cannot be parsed it
+// writes only the verdict with the reason. It returns the text of an error, or "".
 func (s *Server) judge(q request, w *writer) string {
 	drill, asked, why := s.drill(q)
 	if why != "" {
@@ -74,8 +75,9 @@ func (s *Server) judge(q request, w *writer) string {
 	return ""
 }
 
-// drill returns the number question of a request, without the inputs that vary, and
-// the output it asks for. An error is returned as a text.
+// drill returns the number question of a request, without the inputs that vary,
+// and the output it asks for. The text is that of an error, such as an unknown
+// calculator, or "".
 func (s *Server) drill(q request) (calc.Drill, calc.Field, string) {
 	c := s.calculator(q)
 	if c == nil {

@@ -13,6 +13,8 @@ var escaper = strings.NewReplacer("\\", "\\\\", "\t", "\\t", "\n", "\\n", "\r", 
 // writer builds a response of tab-separated records.
 type writer struct{ b strings.Builder }
 
+// put adds one record of fields, with their tabs, line feeds and backslashes
+// escaped.
 func (w *writer) put(fields ...string) {
 	for i, f := range fields {
 		if i > 0 {
@@ -26,7 +28,7 @@ func (w *writer) put(fields ...string) {
 // record is one line of a request, unescaped.
 type record []string
 
-// at returns the i-th field, or "" where the record is shorter.
+// at returns the i-th field, from 0, or "" if the record is shorter.
 func (r record) at(i int) string {
 	if i < len(r) {
 		return r[i]
@@ -34,6 +36,7 @@ func (r record) at(i int) string {
 	return ""
 }
 
+// parseRecord returns the fields of a line without its line feed, unescaped.
 func parseRecord(line string) record {
 	fields := strings.Split(line, "\t")
 	for i, f := range fields {
@@ -42,6 +45,8 @@ func parseRecord(line string) record {
 	return fields
 }
 
+// unescape returns s with \t and \n as a tab and a line feed, and each other
+// character behind a backslash as itself.
 func unescape(s string) string {
 	if strings.IndexByte(s, '\\') < 0 {
 		return s

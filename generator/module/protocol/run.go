@@ -7,8 +7,9 @@ import (
 	"coursebook/calculators/figure"
 )
 
-// run runs a calculator and writes the outputs, notes, steps and figure that the page
-// shows.
+// run runs a calculator and writes the outputs, notes, steps and figure that the
+// page shows; for refused inputs the state and the refusals. It returns the text
+// of an error, or "".
 func (s *Server) run(q request, w *writer) string {
 	c := s.calculator(q)
 	if c == nil {
@@ -37,6 +38,7 @@ func (s *Server) run(q request, w *writer) string {
 	return ""
 }
 
+// yesNo returns 1 or 0 as text.
 func yesNo(b bool) string {
 	if b {
 		return "1"
@@ -44,6 +46,7 @@ func yesNo(b bool) string {
 	return "0"
 }
 
+// outputs writes the outputs that are set, rows cell by cell.
 func outputs(w *writer, v calc.Locale, out calc.Case) {
 	for i, f := range out.Fields() {
 		x := out.At(i)
@@ -62,8 +65,8 @@ func outputs(w *writer, v calc.Locale, out calc.Case) {
 	}
 }
 
-// output writes one value: as shown, unrounded, and for a Number or a Clock as a bare
-// SI number, which tests compare with the native run.
+// output writes one value at a path: as shown, unrounded, and for a Number or a
+// Clock as a bare SI number, which tests compare with the native run.
 func output(w *writer, v calc.Locale, path string, f calc.Field, x calc.Value) {
 	raw := ""
 	if x.Set && (f.Kind == calc.Number || f.Kind == calc.Clock) {
@@ -72,12 +75,14 @@ func output(w *writer, v calc.Locale, path string, f calc.Field, x calc.Value) {
 	w.put("out", path, v.Say(f.Label), v.Write(f, x), v.Unrounded(f, x), raw)
 }
 
+// notes writes a record for each note.
 func notes(w *writer, v calc.Locale, list []calc.Note) {
 	for _, n := range list {
 		w.put("note", n.Level.String(), n.At.String(), v.Say(n.Text, n.Slots...))
 	}
 }
 
+// steps writes a record for each step.
 func steps(w *writer, v calc.Locale, list []calc.Step) {
 	for _, s := range list {
 		step := v.Work(s)
@@ -86,8 +91,8 @@ func steps(w *writer, v calc.Locale, list []calc.Step) {
 	}
 }
 
-// drawing writes a figure as a list of nodes with depths, from which the page builds
-// elements without parsing markup.
+// drawing writes a figure as a list of nodes with depths, from which the page
+// builds elements without parsing markup. An empty figure writes nothing.
 func drawing(w *writer, d figure.Drawing) {
 	if d.Empty() {
 		return
@@ -98,6 +103,7 @@ func drawing(w *writer, d figure.Drawing) {
 	}
 }
 
+// node writes a node at a depth, from 0, and the nodes below it.
 func node(w *writer, depth int, n figure.Node) {
 	fields := []string{"node", strconv.Itoa(depth), n.Tag, n.Text}
 	for _, a := range n.Attrs {
@@ -109,8 +115,9 @@ func node(w *writer, depth int, n figure.Node) {
 	}
 }
 
-// convert writes the inputs in another system of units or with another decimal mark.
-// It omits inputs that cannot be parsed, which the page leaves unchanged.
+// convert writes the inputs in another system of units or with another decimal
+// mark. It omits inputs that are refused, which the page leaves unchanged. It
+// returns the text of an error, or "".
 func (s *Server) convert(q request, w *writer) string {
 	c := s.calculator(q)
 	if c == nil {

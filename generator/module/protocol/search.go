@@ -3,7 +3,8 @@ package protocol
 // hits is the number of results that a page shows.
 const hits = 10
 
-// search writes the results of a query in the index of a language.
+// search writes the first results of a query in the index of a language. It
+// returns the text of an error, or "".
 func (s *Server) search(q request, w *writer) string {
 	index := s.indexes[q.first("lang").at(1)]
 	if index == nil {
@@ -15,8 +16,9 @@ func (s *Server) search(q request, w *writer) string {
 	return ""
 }
 
-// mark writes the excerpt of a section's text with the words of a query marked. The
-// page reads the text from the stored page of the section.
+// mark writes the excerpt of a section's text with the words of a query marked.
+// The page reads the text from the stored page of the section. It returns the text
+// of an error, or "".
 func (s *Server) mark(q request, w *writer) string {
 	index := s.indexes[q.first("lang").at(1)]
 	if index == nil {

@@ -30,7 +30,7 @@ func New(calculators []*calc.Calculator) *Server {
 // request holds the records of a request after the first line.
 type request struct{ records []record }
 
-// first returns the first record with a name; nil where there is none.
+// first returns the first record with a name; nil if there is none.
 func (q request) first(name string) record {
 	for _, r := range q.records {
 		if r.at(0) == name {
@@ -60,6 +60,7 @@ func (s *Server) Answer(text string) string {
 	return w.b.String()
 }
 
+// fault returns the response to a request that failed.
 func fault(why string) string {
 	w := &writer{}
 	w.put(magic, Version, "fault", why)
@@ -108,6 +109,9 @@ func (s *Server) setRules(q request) {
 	s.calculators = calc.WithRules(s.declared, amounts)
 }
 
+// loadWords stores the translations of a language, in place of earlier ones. For a
+// missing language and a bad key it returns the text of an error and stores
+// nothing; otherwise "".
 func (s *Server) loadWords(q request) string {
 	lang := q.first("lang").at(1)
 	if lang == "" {
@@ -128,6 +132,7 @@ func (s *Server) loadWords(q request) string {
 	return ""
 }
 
+// calculator returns the calculator that a request names, or nil.
 func (s *Server) calculator(q request) *calc.Calculator {
 	for _, c := range s.calculators {
 		if c.ID == q.first("calc").at(1) {
@@ -137,10 +142,14 @@ func (s *Server) calculator(q request) *calc.Calculator {
 	return nil
 }
 
+// locale returns the language, units and decimal mark of a request. A language
+// without stored translations is English.
 func (s *Server) locale(q request) calc.Locale {
 	return calc.Locale{Words: s.words[q.first("lang").at(1)], Style: style(q.first("style"))}
 }
 
+// style returns the units and decimal mark of a record: US and point unless it has
+// metric and comma.
 func style(r record) quantity.Style {
 	s := quantity.Style{System: quantity.US, Mark: quantity.Point}
 	if r.at(1) == "metric" {
@@ -152,6 +161,7 @@ func style(r record) quantity.Style {
 	return s
 }
 
+// entries returns the inputs of a request in order; nil if there are none.
 func (q request) entries() []calc.Entry {
 	var list []calc.Entry
 	for _, r := range q.records {
@@ -162,6 +172,9 @@ func (q request) entries() []calc.Entry {
 	return list
 }
 
+// loadIndex stores the search index of a language, in place of an earlier one. For
+// an index that cannot be opened it returns the text of an error and stores
+// nothing; otherwise "".
 func (s *Server) loadIndex(q request) string {
 	lang := q.first("lang").at(1)
 	index, err := search.Open(q.first("data").at(1))

@@ -32,7 +32,8 @@ type Instance struct {
 // share one compilation.
 var compiled = wazero.NewCompilationCache()
 
-// Start decompresses and starts a gzip-compressed module.
+// Start decompresses and starts a gzip-compressed module. Data that is not gzip,
+// and a module that cannot be instantiated, are errors.
 func Start(ctx context.Context, packed []byte) (*Instance, error) {
 	z, err := gzip.NewReader(bytes.NewReader(packed))
 	if err != nil {
@@ -86,7 +87,9 @@ func (m *Instance) Memory() int { return int(m.module.Memory().Size()) }
 // Printed returns the standard error output of the module.
 func (m *Instance) Printed() string { return m.printed.String() }
 
-// Call calls an exported function of the module. An error of the call is a trap.
+// Call calls an exported function of the module with one argument and returns its
+// result. It returns ErrTrapped after an earlier trap. A function that does not
+// exist is an error; an error of the call itself is a trap.
 func (m *Instance) Call(ctx context.Context, name string, arg uint64) (uint64, error) {
 	if m.trapped {
 		return 0, ErrTrapped
@@ -103,7 +106,8 @@ func (m *Instance) Call(ctx context.Context, name string, arg uint64) (uint64, e
 	return res[0], nil
 }
 
-// Imports returns the host functions that a module imports.
+// Imports returns the host functions that a gzip-compressed module imports, as
+// module.name. Data that is no such module is an error.
 func Imports(ctx context.Context, packed []byte) ([]string, error) {
 	z, err := gzip.NewReader(bytes.NewReader(packed))
 	if err != nil {
@@ -127,5 +131,5 @@ func Imports(ctx context.Context, packed []byte) ([]string, error) {
 	return names, nil
 }
 
-// Close frees the module.
+// Close frees the module and returns the runtime's error, if any.
 func (m *Instance) Close(ctx context.Context) error { return m.runtime.Close(ctx) }

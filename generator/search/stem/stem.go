@@ -26,6 +26,7 @@ func For(lang string) (stem func(word string) string, ok bool) {
 	return func(word string) string { return word }, false
 }
 
+// with returns a stemmer that runs a Snowball algorithm on each word.
 func with(algorithm func(*snowballstem.Env) bool) func(string) string {
 	return func(word string) string {
 		env := snowballstem.NewEnv(word)

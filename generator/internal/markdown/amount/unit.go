@@ -104,8 +104,8 @@ func unitAt(s string) (unit, int, bool) {
 	return unit{}, 0, false
 }
 
-// hasPrefix is strings.HasPrefix, except that a line feed in s passes for a space
-// of prefix.
+// hasPrefix reports whether s begins with prefix, except that a line feed in s
+// passes for a space of prefix.
 func hasPrefix(s, prefix string) bool {
 	if strings.IndexByte(prefix, ' ') < 0 {
 		return strings.HasPrefix(s, prefix)
