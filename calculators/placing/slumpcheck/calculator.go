@@ -96,7 +96,7 @@ const (
 )
 
 var inputs = []calc.Field{
-	{ID: "ordered", Display: &slump, Usual: "7 in", Label: calc.Text("Slump ordered"),
+	{ID: "ordered", Display: &slump, Rule: "slump-ordered", Label: calc.Text("Slump ordered"),
 		Help:  calc.Text("At the chute. Read it off the order or the ticket."),
 		Range: "1 to 10 in", Why: whyDry, WhyMost: whyCone},
 	{ID: "ordered-as", Kind: calc.Choice, Usual: maximum, Label: calc.Text("Ordered as"), Options: []calc.Option{
