@@ -31,6 +31,7 @@ import (
 	"coursebook/calculators/pressure/dinpressure"
 	"coursebook/calculators/pressure/formpressure"
 	"coursebook/calculators/steel/aggregatesize"
+	"coursebook/calculators/steel/anchorbolts"
 	"coursebook/calculators/steel/bardata"
 	"coursebook/calculators/steel/barlaps"
 	"coursebook/calculators/steel/bartakeoff"
@@ -96,6 +97,7 @@ func All() []*calc.Calculator {
 		bartakeoff.Calculator,
 		barlaps.Calculator,
 		aggregatesize.Calculator,
+		anchorbolts.Calculator,
 		// general
 		unitconversion.Calculator,
 	}
