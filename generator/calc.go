@@ -391,14 +391,20 @@ func arithmetic(w io.Writer, v calc.Locale, res calc.Result) {
 
 // remarks prints the notes of a result with their signal words, then the
 // cautions of the calculator. They go to standard error, so that a pipe gets
-// results only.
+// results only. Of a refused input it prints the reason alone.
 func remarks(s std, c *calc.Calculator, v calc.Locale, res calc.Result) {
 	for _, n := range res.Notes {
+		if res.State != calc.OK && n.Level != calc.LevelRefusal {
+			continue
+		}
 		at := ""
 		if n.At.Field != "" {
 			at = n.At.String() + ": "
 		}
 		fmt.Fprintf(s.err, "%s: %s%s\n", strings.ToUpper(n.Level.String()), at, v.Say(n.Text, n.Slots...))
+	}
+	if res.State != calc.OK {
+		return
 	}
 	for _, n := range c.Cautions {
 		fmt.Fprintf(s.err, "%s: %s\n", strings.ToUpper(n.Level.String()), v.Say(n.Text))

@@ -42,6 +42,22 @@ func TestEveryCalculatorOnTheCommandLine(t *testing.T) {
 	}
 }
 
+// A refused case prints the reason alone, in one line: neither notes nor the
+// calculator's cautions follow it.
+func TestRefusalPrintsTheReasonAlone(t *testing.T) {
+	for _, args := range [][]string{
+		{"wind-on-wall", "attach=9 ft 1 in"},
+		{"plumb-check", "readings=10 ft | 0 in"},
+		{"rate-of-rise", "length=5 ft", "stop=6 ft", "lift=2 ft"},
+		{"water-added", "water=200 US gal", "load=5 yd³"},
+	} {
+		out, errs, status := runCommand(append([]string{"calc"}, args...)...)
+		if status != faulty || out != "" || strings.Count(errs, "\n") != 1 || !strings.HasPrefix(errs, "REFUSAL: ") {
+			t.Errorf("%v: status %d, %q, %q", args, status, out, errs)
+		}
+	}
+}
+
 func asJSON(t *testing.T, c *calc.Calculator) {
 	t.Helper()
 	out, errs, status := runCommand("calc", c.ID, "-json")

@@ -113,6 +113,7 @@ async function refusedAt(calc, path, bad) {
 		assert.notEqual(now.none, '', `${path}=${bad}: the page does not show that there is no result`);
 		assert.deepEqual(now.outs, {}, `${path}=${bad}: a number is shown`);
 		assert.deepEqual(now.lists, {}, `${path}=${bad}: a list is shown`);
+		assert.deepEqual(now.notes, [], `${path}=${bad}: notes beside the reason`);
 		const input = box(calc, path).locator('input');
 		assert.equal(await input.getAttribute('aria-invalid'), 'true', `${path}=${bad}: the field is not marked`);
 		const error = box(calc, path).locator('.error');

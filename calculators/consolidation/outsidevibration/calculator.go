@@ -50,13 +50,7 @@ var (
 		US:     quantity.UnitDisplay{Unit: "in", Step: 0.001},
 		Metric: quantity.UnitDisplay{Unit: "mm", Step: 0.01},
 	}
-	showShake = quantity.Display{
-		Dim:    quantity.Frequency,
-		US:     quantity.UnitDisplay{Unit: "vpm", Step: 100},
-		Metric: quantity.UnitDisplay{Unit: "Hz", Step: 1},
-	}
-	showG     = quantity.Display{Dim: quantity.Acceleration, US: quantity.UnitDisplay{Unit: "gₙ", Step: 0.1}}
-	showHertz = quantity.Display{Dim: quantity.Frequency, US: quantity.UnitDisplay{Unit: "Hz", Step: 1}}
+	showShake = quantity.Display{Dim: quantity.Frequency, US: quantity.UnitDisplay{Unit: "vpm", Step: 100}}
 	showThird = quantity.Display{
 		Dim:    quantity.Force,
 		US:     quantity.UnitDisplay{Unit: "lbf", Step: 10},
@@ -96,9 +90,9 @@ var outputs = []calc.Field{
 	{ID: "known", Kind: calc.Choice, Lead: true, Label: calc.Text("Published for this"), Options: []calc.Option{
 		{ID: "nothing", Label: calc.Text("Nothing: practice only, no force, no time")},
 		{ID: "rule", Label: calc.Text("A rule of thumb for stiff forms")}}},
-	{ID: "acceleration", Display: &showG, Lead: true, Label: calc.Text("Peak acceleration at tool"),
+	{ID: "acceleration", Display: &displays.Tenths, Lead: true, Label: calc.Text("Peak shake, times gravity"),
 		Help: calc.Text("Where it is measured. Behind foam it is less, by how much is not known.")},
-	{ID: "hertz", Display: &showHertz, Label: calc.Text("Swings a second")},
+	{ID: "hertz", Display: &displays.Count, Label: calc.Text("Swings a second")},
 	{ID: "floor", Kind: calc.Choice, Label: calc.Text("Against the least quoted"), Options: []calc.Option{
 		{ID: "both", Label: calc.Text("Enough swing and acceleration")},
 		{ID: "swing", Label: calc.Text("Too little swing")},
@@ -110,7 +104,7 @@ var outputs = []calc.Field{
 }
 
 var tables = []calc.Table{{
-	ID: "acceleration", Title: calc.Text("Peak acceleration by speed and swing"),
+	ID: "acceleration", Title: calc.Text("Peak shake, times gravity, by speed and swing"),
 	Note: calc.Text("At the tool or on the form itself. Half the speed gives a quarter."),
 	Out:  "acceleration",
 	Down: calc.Axis{

@@ -3,6 +3,7 @@ package outsidevibration
 import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/consolidation"
+	"coursebook/calculators/displays"
 )
 
 const (
@@ -19,7 +20,7 @@ const (
 	noteBuiltFor = calc.Text(
 		"The rule is for stiff forms that were built to be shaken. Ask the form's maker and its designer first.",
 	)
-	noteLow = calc.Text("Below the least quoted, {swing} and {least}. Such shaking does little.")
+	noteLow = calc.Text("Below the least quoted, {swing} and {least} times gravity. Such shaking does little.")
 )
 
 // Published limits, in SI units.
@@ -34,7 +35,7 @@ const (
 // form it sets only that nothing is published. It refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
 	a := r.Use(consolidation.AccelerationFormula, in.Num("amplitude"), in.Num("frequency"))
-	r.Put("acceleration", a)
+	r.Put("acceleration", a/gravity)
 	r.Put("hertz", in.Num("frequency"))
 	if !stiff(in) {
 		r.PutChoice("known", "nothing")
@@ -76,7 +77,7 @@ func putFloor(r *calc.Recorder, in calc.Case, a float64) {
 			calc.At("amplitude"),
 			noteLow,
 			calc.Amount("swing", leastSway, &showSwing),
-			calc.Amount("least", leastG, &showG),
+			calc.Amount("least", leastG/gravity, &displays.Tenths),
 		)
 	}
 }

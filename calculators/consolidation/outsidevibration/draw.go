@@ -2,13 +2,14 @@ package outsidevibration
 
 import (
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
 	"coursebook/calculators/quantity"
 )
 
 const (
-	desc         = calc.Text("Peak acceleration of {a} at the tool. The least quoted for concrete itself is {least}.")
-	title        = calc.Text("Peak acceleration")
+	desc         = calc.Text("Peak shake of {a} times gravity at the tool. The least quoted for concrete itself is {least}.")
+	title        = calc.Text("Peak shake, times gravity")
 	labelTool    = calc.Text("At the tool")
 	labelLeast   = calc.Text("Least quoted, in concrete")
 	labelFoam    = calc.Text("Behind the foam")
@@ -20,8 +21,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
-	a := res.Out.Num("acceleration")
-	g := func(x float64) string { return quantity.Format(x, showG, v.Style) }
+	a := res.Out.Num("acceleration") * gravity
+	g := func(x float64) string { return quantity.Format(x/gravity, displays.Tenths, v.Style) }
 	bars := []figure.Bar{
 		{Role: figure.Steel, Name: v.Say(labelTool), Text: g(a), Size: a},
 		{Role: figure.Concrete, Name: v.Say(labelLeast), Text: g(leastG), Size: leastG},

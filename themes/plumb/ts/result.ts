@@ -28,7 +28,8 @@ export function showResult(section: HTMLElement, fields: Element, records: Proto
   for (const given of all("[data-part=given]", section)) given.hidden = !ok;
   showOutputs(section, ok ? outs : []);
   showLists(section, ok ? outs : []);
-  const cautions = notes.filter((n) => n[1] !== "refusal");
+  // A refused input gets its reason alone: no caution stands between the reader and it.
+  const cautions = ok ? notes.filter((n) => n[1] !== "refusal") : [];
   update(part(section, "notes"), cautions, (box) => box.replaceChildren(...cautions.map((n) => note(n[1], n[3]))));
   showMore(section, records);
   announce(section, none.textContent);
