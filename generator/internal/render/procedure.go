@@ -12,7 +12,7 @@ import (
 
 // stagePages is the maximum number of pages of one stage on the home page: a short list
 // is found by thumb, and the first view stays within its budget.
-const stagePages = 12
+const stagePages = 10
 
 // homeView returns the view of a home page. It returns an error if its body cannot
 // be rendered.
