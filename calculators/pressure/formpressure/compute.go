@@ -134,7 +134,6 @@ func (c *computation) putGuide(rise pressure.FtPerHour, lift float64) {
 	beyond := c.overGuideRate(rise) || c.overGuideLift(lift)
 	c.PutChoice("guide", pick(beyond, guideBeyond, guideWithin))
 	fill := math.Min(c.in.Num("guide-lift"), c.in.Num("height"))
-	c.Put("guide-lifts", calc.Ceil(c.in.Num("height")/fill))
 	c.Put("guide-time", fill/c.in.Num("guide-rate"))
 	c.addGuideNotes(beyond, fill)
 }

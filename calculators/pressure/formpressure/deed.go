@@ -36,7 +36,7 @@ func (c *computation) liftsDeed(run *liftsRun) string {
 		if !calc.Over(run.wait, typed) {
 			return doGo
 		}
-		c.putWait(run)
+		c.Put("wait", calc.SI(run.wait, "min"))
 		return doWait
 	case c.putMix(run):
 		return doMix
@@ -48,15 +48,6 @@ func (c *computation) liftsDeed(run *liftsRun) string {
 // concrete sets.
 func (c *computation) inTime(run *liftsRun, wait float64) bool {
 	return !calc.Over(run.round.At(wait).Between(), run.window)
-}
-
-// putWait sets the wait, and a pump rate without a wait if the wait is long and a
-// pump runs that slowly.
-func (c *computation) putWait(run *liftsRun) {
-	c.Put("wait", calc.SI(run.wait, "min"))
-	if slower := c.slower(run); slower > 0 {
-		c.Put("slower", slower)
-	}
 }
 
 // slower is the pump rate in m³/s that needs no wait, or 0.
@@ -84,7 +75,6 @@ func (c *computation) putMix(run *liftsRun) bool {
 		}
 		run.mixed, run.mixWait = r.At(wait).Pressure().Pressure, wait
 		c.PutChoice("mix", id)
-		c.Put("mix-pressure", pressure.SI(run.mixed))
 	}
 	return run.mixed > 0
 }

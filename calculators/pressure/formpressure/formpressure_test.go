@@ -194,7 +194,6 @@ func TestGuide(t *testing.T) {
 		}
 	}
 	res := calctest.Run(t, Calculator, "guide-lift=4 ft", "guide-rate=4", "height=9'")
-	expect(t, res, "guide-lifts", 3, "")
 	expect(t, res, "guide-time", 60, "min")
 	res = calctest.Run(t, Calculator, job("guide-lift=4 ft", "guide-rate=2")...)
 	if got := calc.From(res.Out.Num("not-before"), "min"); got < 60 || got > 61 { // 2 ft at 2 ft/h, in whole minutes
@@ -265,8 +264,7 @@ func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 	if res.Out.Has("wait") && res.Out.Num("not-before") > res.Out.Num("back-by")*(1+1e-9) {
 		t.Fatalf("not before %v s, back by %v s", res.Out.Num("not-before"), res.Out.Num("back-by"))
 	}
-	if res.Out.Has("slower") && calc.From(res.Out.Num("slower"), "yd³/h") < 5-1e-9 ||
-		res.Out.Has("highest-flow") && calc.From(res.Out.Num("highest-flow"), "yd³/h") < 5-1e-9 {
+	if res.Out.Has("highest-flow") && calc.From(res.Out.Num("highest-flow"), "yd³/h") < 5-1e-9 {
 		t.Fatal("a pump rate that no pump runs")
 	}
 	last := res.Out.Rows("by-depth")[depthRows-1]
@@ -297,7 +295,7 @@ func checkSteps(t *testing.T, res calc.Result) {
 func TestTextsFit(t *testing.T) {
 	for _, text := range []calc.Text{noteRapid, noteWet, noteCold, noteShaken, noteHot, noteFloor, noteHeight,
 		noteRise, noteSlump, noteChilly, noteEdition, noteOutside, notePlain, noteGo, noteCrossed, noteNoWait,
-		noteBelow, noteAgain, noteDeep, noteLate, noteHour, noteBeyond, noteStopped, askRise, askRound,
+		noteBelow, noteAgain, noteDeep, noteLate, noteHour, noteBeyond, noteEnds, noteStopped, askRise, askRound,
 		askSet, askStop, refuseStop, askRating, noteFails, noteAverage, noteAny, noteMethod, helpDepth, helpBelow,
 		helpSlow, helpLifts, helpFluid, helpWait, helpWaitBack, helpSlower, helpTrucks, helpMix, helpMixWait, helpTall, askGuide,
 		askGuideBoth, noteLifts, noteGuideWithin, noteGuideBeyond, noteGuideLift,

@@ -69,6 +69,32 @@ func TestStopIsTheLastDeed(t *testing.T) {
 	expect(t, res, "fluid-limit", 4, "ft")
 }
 
+// No rate below what a pump runs at is named: the wait comes with fewer trucks.
+func TestNoPumpRunsThisSlow(t *testing.T) {
+	slow := calctest.Run(t, Calculator, job("pump-rate=8", "rating=930", "temperature=50", "set=4.8774 h")...)
+	fast := calctest.Run(t, Calculator, job("pump-rate=60", "cement=blend", "admixture=retards", "set=8 h")...)
+	for _, c := range []struct {
+		res        calc.Result
+		note, none calc.Text
+	}{{slow, helpTrucks, helpSlower}, {fast, helpSlower, helpTrucks}} {
+		if c.res.Out.Choice("deed") != doWait || calc.From(c.res.Out.Num("wait"), "min") <= longWait ||
+			!calctest.Noted(c.res, c.note) || calctest.Noted(c.res, c.none) {
+			t.Errorf("%s, wait %v s: %v", c.res.Out.Choice("deed"), c.res.Out.Num("wait"), c.res.Notes)
+		}
+	}
+}
+
+// At the ends of a wall walked there and back two lifts count as one, and the times
+// are twice as long.
+func TestThereAndBack(t *testing.T) {
+	around, ends := calctest.Run(t, Calculator, job("rating=1350")...),
+		calctest.Run(t, Calculator, job("rating=1350", "how=back")...)
+	if !calctest.Noted(ends, noteEnds) || ends.Out.Num("pressure-local") <= around.Out.Num("pressure-local") {
+		t.Errorf("%v Pa, a loop has %v", ends.Out.Num("pressure-local"), around.Out.Num("pressure-local"))
+	}
+	calctest.NearBy(t, "not before", ends.Out.Num("not-before"), 2*around.Out.Num("not-before"), 1e-9)
+}
+
 // Where the form needs more time than the joint allows, there is no lift plan.
 func TestNotBeforeAndBackByCross(t *testing.T) {
 	hot := job("temperature=90", "pump-rate=60", "age=2 h", "cement=blend", "set=7 h", "rating=800")

@@ -34,6 +34,9 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 	if !c.in.Has("set") {
 		c.ask("set", askSet)
 	}
+	if run.round.Back {
+		c.tell("how", noteEnds)
+	}
 	c.care("round", noteStopped)
 }
 
@@ -154,7 +157,10 @@ const (
 	noteHour = calc.Text(
 		"The whole height lands within 60 min. Too little stiffens in that time: the full fluid head counts.",
 	)
-	noteBeyond  = calc.Text("The plan is beyond the limits of one of the three methods: the full fluid head counts.")
+	noteBeyond = calc.Text("The plan is beyond the limits of one of the three methods: the full fluid head counts.")
+	noteEnds   = calc.Text(
+		"At each end two lifts land at once and count as one. Twice the time of a pass goes by there before the next.",
+	)
 	noteStopped = calc.Text("After a stop nobody catches up. Never start the next pass earlier than planned.")
 	askRound    = calc.Text(
 		"At this pump rate one pass takes {pumped}, not {typed}. The shorter time counts. If the pump stops in " +

@@ -92,10 +92,6 @@ var outputs = []calc.Field{
 		Help:  calc.Text("Estimate for the joint, from the last pass at the same place."),
 	},
 	{
-		ID: "slower", Kind: calc.Number, Display: &displays.PumpRateAtMost,
-		Label: calc.Text("Or a slower pump, no wait"),
-	},
-	{
 		ID: "mix", Kind: calc.Choice,
 		Label: calc.Text("Another mix"),
 		Options: []calc.Option{
@@ -104,8 +100,6 @@ var outputs = []calc.Field{
 			{ID: mixBoth, Label: calc.Text("At 70 °F (21 °C), nothing that slows the set")},
 		},
 	},
-	{ID: "mix-pressure", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Pressure with that mix"),
-		Help: calc.Text("Wait included, setting time estimated.")},
 	{ID: "rise-local", Kind: calc.Number, Display: &displays.Rise, Label: calc.Text("Rise that counts"),
 		Help: calc.Text("In lifts: mean at one place. In one go: at the hose.")},
 	{
@@ -129,7 +123,6 @@ var outputs = []calc.Field{
 		Help: calc.Text("With its least pressure and limits. The stricter one counts.")},
 	{ID: "rise-average", Kind: calc.Number, Display: &displays.Rise, Label: calc.Text("Average rise, whole wall")},
 	{ID: "rule", Kind: calc.Choice, Options: rules, Label: calc.Text("Decided by")},
-	{ID: "rule-average", Kind: calc.Choice, Options: rules, Label: calc.Text("Decided by, on average")},
 	{ID: "fluid-depth", Kind: calc.Number, Display: &displays.Height, Label: pressure.LabelDepth,
 		Help: pressure.HelpFluidZone},
 	{ID: "floor", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Least design pressure")},
@@ -153,7 +146,6 @@ var outputs = []calc.Field{
 			{ID: guideBeyond, Label: calc.Text("Beyond the guide")},
 		},
 	},
-	{ID: "guide-lifts", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("Lifts, by the guide")},
 	{ID: "guide-time", Kind: calc.Number, Display: displayTime, Label: calc.Text("Least time per lift"),
 		Help: calc.Text("From one lift to the next at any place, by the guide.")},
 	{
