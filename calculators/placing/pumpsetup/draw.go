@@ -20,7 +20,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
-	const edge, top, wide, bottom = 70.0, 60.0, 190.0, 200.0
+	const edge, top, wide, bottom = 70.0, 60.0, 180.0, 200.0
 	depth, back := in.Num("depth"), res.Out.Num("setback")
 	scale := math.Min(wide/math.Max(back, 0.5), (bottom-top-10)/math.Max(depth, 0.5))
 	pad := edge + float64(scale*back)
@@ -32,8 +32,10 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		figure.Rect(figure.Foam, figure.Point{X: pad, Y: top - 8}, 46, 8),
 		figure.Segment(figure.Steel, figure.Point{X: pad + 23, Y: 8}, figure.Point{X: pad + 23, Y: top - 8}),
 		figure.Text(figure.Label, figure.Point{X: pad + 30, Y: top - 14}, figure.Start, v.Say(labelPad)),
-		figure.Dimension(figure.Point{X: edge, Y: top - 20}, figure.Point{X: pad, Y: top - 20},
-			placing.Write(v, back, &distance)),
+	}
+	if back > 0 {
+		nodes = append(nodes, figure.Dimension(figure.Point{X: edge, Y: top - 20}, figure.Point{X: pad, Y: top - 20},
+			placing.Write(v, back, &distance)))
 	}
 	if depth > 0 {
 		nodes = append(nodes, figure.Dimension(figure.Point{X: 14, Y: top}, figure.Point{X: 14, Y: foot},

@@ -51,6 +51,11 @@ var Calculator = &calc.Calculator{
 
 // Displays. A greatest slump is rounded down, a least one up.
 var (
+	reading = quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.25},
+		Metric: quantity.UnitDisplay{Unit: "mm", Step: 1},
+	}
 	slump = quantity.Display{
 		Dim:    quantity.Length,
 		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.25},
@@ -96,21 +101,21 @@ const (
 )
 
 var inputs = []calc.Field{
-	{ID: "ordered", Display: &slump, Rule: "slump-ordered", Label: calc.Text("Slump ordered"),
+	{ID: "ordered", Display: &reading, Rule: "slump-ordered", Label: calc.Text("Slump ordered"),
 		Help:  calc.Text("At the chute. Read it off the order or the ticket."),
 		Range: "1 to 10 in", Why: whyDry, WhyMost: whyCone},
 	{ID: "ordered-as", Kind: calc.Choice, Usual: maximum, Label: calc.Text("Ordered as"), Options: []calc.Option{
 		{ID: maximum, Label: calc.Text("maximum, not to exceed")},
 		{ID: nominal, Label: calc.Text("nominal: just the number")},
 	}},
-	{ID: "chute", Display: &slump, Usual: "5 1/2 in", Label: calc.Text("Slump at the chute"),
-		Range: "0 to 12 in", Why: displays.NotMinus, WhyMost: whyCone},
-	{ID: "chute-2", Display: &slump, Optional: true, Label: calc.Text("Second test at the chute"),
+	{ID: "chute", Display: &reading, Usual: "5 1/2 in", Label: calc.Text("Slump at the chute"),
+		Range: "0 to 11 in", Why: displays.NotMinus, WhyMost: whyCone},
+	{ID: "chute-2", Display: &reading, Optional: true, Label: calc.Text("Second test at the chute"),
 		Help:  calc.Text("Another portion of the same sample, at once. Empty: not tested."),
-		Range: "0 to 12 in", Why: displays.NotMinus, WhyMost: whyCone},
-	{ID: "hose", Display: &slump, Optional: true, Label: calc.Text("Slump at the hose"),
+		Range: "0 to 11 in", Why: displays.NotMinus, WhyMost: whyCone},
+	{ID: "hose", Display: &reading, Optional: true, Label: calc.Text("Slump at the hose"),
 		Help:  calc.Text("What the form feels. Empty: not tested."),
-		Range: "0 to 12 in", Why: displays.NotMinus, WhyMost: whyCone},
+		Range: "0 to 11 in", Why: displays.NotMinus, WhyMost: whyCone},
 	{ID: "state", Kind: calc.Choice, Usual: came, Label: calc.Text("The load now"), Options: []calc.Option{
 		{ID: came, Label: calc.Text("as it came from the plant")},
 		{ID: adjusted, Label: calc.Text("water or reducer added here")},
@@ -133,8 +138,8 @@ var outputs = []calc.Field{
 		{ID: plant, Label: calc.Text("Nothing goes in yet: call the plant")},
 		{ID: refuse, Label: calc.Text("Refuse it: not in the wall")},
 	}},
-	{ID: "goes-by", Display: &slump, Lead: true, Label: calc.Text("Slump that counts"),
-		Help: calc.Text("Of two tests that agree their middle, else the one inside the limits.")},
+	{ID: "goes-by", Display: &reading, Lead: true, Label: calc.Text("Slump that counts"),
+		Help: calc.Text("Two tests that agree: halfway between. Otherwise the one inside the limits.")},
 	{ID: "water", Display: &water, Lead: true, Label: calc.Text("Water that may go in"),
 		Help: calc.Text("Once, signed by the foreman, then 30 turns of the drum.")},
 	{ID: "least", Display: &slumpUp, Label: calc.Text("By the order, at least")},

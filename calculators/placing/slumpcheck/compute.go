@@ -50,6 +50,13 @@ const (
 	)
 )
 
+// readTo is a length in m, finer than any slump is read. Slumps that differ by less
+// are equal, so that one on a limit is still on it in other units.
+const readTo = 0.001
+
+// over reports whether a slump is more than another, both in m.
+func over(s, limit float64) bool { return s > limit+readTo }
+
 // limits holds the limits of one load in m: by the order, and the greatest that
 // goes in the wall as it came.
 type limits struct{ least, most, goes float64 }
@@ -87,10 +94,10 @@ func orderLimits(r *calc.Recorder, in calc.Case) limits {
 	r.Put("most", lim.most)
 	r.Put("wall-most", most)
 	switch {
-	case calc.Over(lim.most, most):
+	case over(lim.most, most):
 		r.Note(calc.LevelNotice, calc.At("ordered"), noteWet,
 			calc.Amount("most", lim.most, &slump), calc.Amount("limit", most, &slump))
-	case calc.Under(lim.most, least):
+	case over(least, lim.most):
 		r.Note(calc.LevelNotice, calc.At("ordered"), noteDry, calc.Amount("limit", least, &slumpUp))
 	}
 	if in.Choice("state") == came {
@@ -100,12 +107,12 @@ func orderLimits(r *calc.Recorder, in calc.Case) limits {
 }
 
 // high reports whether a slump, in m, is over what goes in.
-func (l limits) high(s float64) bool { return calc.Over(s, l.goes) }
+func (l limits) high(s float64) bool { return over(s, l.goes) }
 
 // low reports whether a slump, in m, is outside the order and too stiff for the
 // wall.
 func (l limits) low(s float64) bool {
-	return s < math.Min(l.least, calc.SI(wallLeast, "in"))*(1-calc.Slack)
+	return over(math.Min(l.least, calc.SI(wallLeast, "in")), s)
 }
 
 // decide returns the verdict of the tests at the chute, an ID of the output
@@ -121,7 +128,7 @@ func decide(r *calc.Recorder, in calc.Case, lim limits) (verdict string, counts 
 	middle := (a + b) / 2
 	switch {
 	case !two && outside(a):
-		r.Note(calc.LevelCaution, calc.At("chute"), noteAgain, calc.Amount("slump", a, &slump),
+		r.Note(calc.LevelCaution, calc.At("chute"), noteAgain, calc.Amount("slump", a, &reading),
 			calc.Amount("least", math.Min(lim.least, calc.SI(wallLeast, "in")), &slumpUp),
 			calc.Amount("most", lim.goes, &slump))
 		return again, a
@@ -131,7 +138,7 @@ func decide(r *calc.Recorder, in calc.Case, lim limits) (verdict string, counts 
 	case lim.low(a) && lim.low(b):
 		r.Note(calc.LevelCaution, calc.At("chute"), noteStiff)
 		return plant, middle
-	case calc.Over(math.Abs(a-b), calc.SI(apart, "in")):
+	case over(math.Abs(a-b), calc.SI(apart, "in")):
 		r.Note(calc.LevelCaution, calc.At("chute-2"), noteApart, calc.Amount("apart", math.Abs(a-b), &difference))
 		return again, middle
 	case outside(a):
@@ -149,9 +156,9 @@ func noteRefusal(r *calc.Recorder, lim limits, s float64) {
 	wall := calc.SI(wallMost, "in")
 	r.Note(calc.LevelWarning, calc.At("chute"), noteRefuse, calc.Amount("most", lim.goes, &slump))
 	switch {
-	case !calc.Over(s, wall):
+	case !over(s, wall):
 		r.Note(calc.LevelNotice, calc.At("ordered"), noteWater)
-	case !calc.Over(s, lim.most):
+	case !over(s, lim.most):
 		r.Note(calc.LevelNotice, calc.At("ordered"), noteYours,
 			calc.Amount("most", lim.most, &slump), calc.Amount("limit", wall, &slump))
 	}
@@ -161,9 +168,9 @@ func noteRefusal(r *calc.Recorder, lim limits, s float64) {
 // sets the water that may go in.
 func adjust(r *calc.Recorder, in calc.Case, s float64) string {
 	least := calc.SI(wallLeast, "in")
-	if !calc.Under(s, least) {
+	if !over(least, s) {
 		r.Put("water", 0)
-		if !calc.Over(s, least) {
+		if !over(s, least) {
 			r.Note(calc.LevelNotice, calc.At("chute"), noteCode, calc.Amount("limit", least, &slumpUp))
 		}
 		return goesIn
@@ -194,12 +201,12 @@ func checkHose(r *calc.Recorder, in calc.Case, verdict string, chute float64) st
 	hose := in.Num("hose")
 	loss := r.Use(placing.PumpLossFormula, chute, hose)
 	r.Put("pump-loss", loss)
-	if calc.Over(hose, calc.SI(wallMost, "in")) && verdict != refuse {
+	if over(hose, calc.SI(wallMost, "in")) && verdict != refuse {
 		r.Put("water", 0)
-		r.Note(calc.LevelWarning, calc.At("hose"), noteHose, calc.Amount("hose", hose, &slump))
+		r.Note(calc.LevelWarning, calc.At("hose"), noteHose, calc.Amount("hose", hose, &reading))
 		return again
 	}
-	if verdict == goesIn && calc.Under(hose, calc.SI(wallLeast, "in")) && loss > 0 {
+	if verdict == goesIn && over(calc.SI(wallLeast, "in"), hose) && loss > 0 {
 		r.Note(calc.LevelNotice, calc.At("hose"), noteLoss, calc.Amount("loss", loss, &difference))
 	}
 	return verdict

@@ -26,7 +26,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		if calc.Over(size, limit) && role != figure.Foam {
 			role = figure.Beyond
 		}
-		s := placing.Write(v, size, &slump)
+		s := placing.Write(v, size, &reading)
 		bars = append(bars, figure.Bar{Role: role, Name: v.Say(name), Text: s, Size: size})
 		text += v.Say(name) + ": " + s + ". "
 	}

@@ -7,12 +7,13 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
+	"coursebook/calculators/quantity"
 )
 
 // quarters calls f with every slump of the cone to a quarter of an inch, as it
 // is typed.
 func quarters(f func(s float64, typed string)) {
-	for q := 0; q <= 48; q++ {
+	for q := 0; q <= 44; q++ {
 		s := float64(q) / 4
 		f(s, strconv.FormatFloat(s, 'f', 2, 64)+" in")
 	}
@@ -128,5 +129,22 @@ func TestNotes(t *testing.T) {
 		{Inputs: "chute=6 1/2 in; hose=7 1/4 in", Note: noteHose, At: "hose", Want: true},
 		{Inputs: "chute=6 1/2 in; hose=5 in", Note: noteLoss, At: "hose", Want: true},
 		{Inputs: "chute=6 1/2 in; hose=6 in", Note: noteLoss, Want: false},
+	})
+}
+
+// A verdict does not change when the reader changes the units: every reading is
+// written in the other units and typed again.
+func TestVerdictInOtherUnits(t *testing.T) {
+	metric := calc.Locale{Style: quantity.Style{System: quantity.Metric}}
+	c := calctest.WithRules(Calculator)
+	quarters(func(_ float64, typed string) {
+		in, res := calctest.RunCase(t, Calculator, "chute="+typed)
+		again, notes := calc.Read(c, metric.Entries(in), metric.Style)
+		if len(notes) > 0 {
+			t.Fatal(notes)
+		}
+		if got := calc.Run(c, again); got.Out.Choice("verdict") != res.Out.Choice("verdict") {
+			t.Errorf("%s: %s, in metric %s", typed, res.Out.Choice("verdict"), got.Out.Choice("verdict"))
+		}
 	})
 }

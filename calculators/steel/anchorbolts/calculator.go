@@ -74,7 +74,7 @@ var inputs = []calc.Field{
 			{ID: "width", Display: &displays.Wall, Label: calc.Text("Width"),
 				Range: "over 0 to 60 ft", Why: displays.LeaveOut, WhyMost: displays.CheckUnit},
 		}},
-	{ID: "cleats", Kind: calc.Rows, MaxRows: 40, Usual: "4 ft; 8 ft; 12 ft; 16 ft; 24 ft",
+	{ID: "cleats", Kind: calc.Rows, MaxRows: 40, Usual: "4 ft; 8 ft; 12 ft; 24 ft",
 		Label: calc.Text("Cleats across the top"), Help: calc.Text("The middle of each one."),
 		Cols: []calc.Field{{ID: "at", Display: &displays.Wall, Label: calc.Text("From start"),
 			Range: "0 to 288 ft", Why: displays.NotMinus, WhyMost: displays.OneJob}}},

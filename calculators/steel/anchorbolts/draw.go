@@ -60,8 +60,8 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	nodes = append(nodes,
 		figure.Rect(figure.Opening, figure.Point{X: left, Y: 100}, 22, 10),
 		figure.Text(figure.Label, figure.Point{X: left + 30, Y: 110}, figure.Start, v.Say(labelGap)),
-		figure.Segment(figure.Limit, figure.Point{X: 186, Y: 96}, figure.Point{X: 186, Y: 114}),
-		figure.Text(figure.Label, figure.Point{X: 196, Y: 110}, figure.Start, v.Say(labelCleat)))
+		figure.Segment(figure.Limit, figure.Point{X: 206, Y: 96}, figure.Point{X: 206, Y: 114}),
+		figure.Text(figure.Label, figure.Point{X: 216, Y: 110}, figure.Start, v.Say(labelCleat)))
 	return figure.Drawing{Width: figure.ChartWidth, Height: 122, Title: v.Say(title), Nodes: nodes,
 		Desc: v.Say(desc, calc.Count("count", len(res.Out.Rows("bolts"))),
 			calc.Amount("length", res.Out.Num("length"), &displays.Wall),
