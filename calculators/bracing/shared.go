@@ -46,6 +46,20 @@ var TurnOptions = []calc.Option{
 	{ID: "leave", Label: calc.Text("leave")},
 }
 
+// Texts that the calculators of the string line share.
+const (
+	CautionHandsOff = calc.Text(
+		"Hold point: hands off. After the time set for this wall, or once it does not answer a quarter turn, no brace " +
+			"is turned.",
+	)
+	CautionNeverBack = calc.Text(
+		"Never back a brace off to let the wall fall over. If one brace does not answer, two push or pull together.",
+	)
+	NoteMoreRounds = calc.Text(
+		"Brace {name} needs {turns} turns. Go by quarter turns, and read the whole wall again after one turn.",
+	)
+)
+
 // TightOwn is the reason of the least tolerance.
 const TightOwn = calc.Text("A plumb line and a tape do not show less.")
 
@@ -55,7 +69,7 @@ const SamePlace = 1e-6
 
 // Thresholds of common practice.
 var (
-	RoundTurns = 2.0                   // most turns in one round
+	RoundTurns = 1.0                   // most turns in one round
 	TapeSlack  = calc.SI(1.0/32, "in") // half of the smallest division of a tape
 )
 

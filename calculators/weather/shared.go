@@ -22,6 +22,11 @@ const (
 	WhyGel  = calc.Text("Fresh concrete outside this is frozen or spoiled.")
 )
 
+// CautionStiffened separates stiffened from initial set.
+const CautionStiffened = calc.Text(
+	"Stiffened is not initial set. A wall can stop answering its braces hours before its concrete reaches initial set.",
+)
+
 // Meanings of symbols that several formulas share.
 const (
 	meansTc = calc.Text("temperature of the concrete")

@@ -36,10 +36,7 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			Level: calc.LevelNotice,
-			Text: calc.Text(
-				"Stiffened is not initial set. A wall can stop answering hours before its first load reaches initial " +
-					"set.",
-			),
+			Text:  weather.CautionStiffened,
 		},
 	},
 	Tables:  tables,

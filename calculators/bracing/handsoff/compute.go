@@ -20,7 +20,9 @@ const (
 	)
 	noteHot    = calc.Text("Over {limit} the wall has {allowed} after its last concrete.")
 	askPlant   = calc.Text("This rests on our estimate. Ask the plant for the initial set of today's mix.")
-	noteSooner = calc.Text("The plan must say these times before the first truck. Read them again when the pour runs late.")
+	noteSooner = calc.Text(
+		"The plan must say these times before the first truck. Read them again when the pour runs late.",
+	)
 	refuseSame = calc.Text("The last concrete is not later than the batch time of the first load. Check both times.")
 	refuseLong = calc.Text("From the first load to the last concrete is over {most}. Check both times.")
 	refusePast = calc.Text("This time is before the first load was batched.")
@@ -96,8 +98,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("allowed", allowed)
 	r.Put("set", set)
 	if hot {
-		r.Note(calc.LevelNotice, calc.At("hot-from"), noteHot,
-			calc.Amount("limit", in.Num("hot-from"), &displays.Temperature), calc.Amount("allowed", allowed, &displays.MinutesAtMost))
+		r.Note(
+			calc.LevelNotice,
+			calc.At("hot-from"),
+			noteHot,
+			calc.Amount("limit", in.Num("hot-from"), &displays.Temperature),
+			calc.Amount("allowed", allowed, &displays.MinutesAtMost),
+		)
 	}
 	if estimated(in) {
 		r.Note(calc.LevelAsk, calc.At("plant-set"), askPlant)

@@ -1,5 +1,5 @@
 // Package linerounds follows the string-line correction of a whole wall over
-// several rounds of reading and turning. A brace moves its neighbours too, so a
+// several rounds of reading and turning. A brace moves its neighbors too, so a
 // wall is set in rounds, and the second round shows a brace that was turned the
 // wrong way.
 //
@@ -31,7 +31,8 @@ var Calculator = &calc.Calculator{
 	},
 	Sources: sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Hold point: never turn a brace once the concrete has stiffened.")},
+		{Level: calc.LevelWarning, Text: bracing.CautionHandsOff},
+		{Level: calc.LevelWarning, Text: bracing.CautionNeverBack},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -41,7 +42,7 @@ var Calculator = &calc.Calculator{
 var sources = []calc.Source{
 	{
 		ID: "practice",
-		Title: "String on equal blocks, all braces read again after each round; at most two turns in one go; done " +
+		Title: "String on equal blocks, all braces read again after each round; a quarter turn at a time; done " +
 			"when every brace is within tolerance in the same round",
 		Status: calc.CommonPractice,
 	},
@@ -116,7 +117,7 @@ var inputs = []calc.Field{
 	{ID: "tolerance", Label: calc.Text("Tolerance"), Display: &displays.Part, Rule: "straightness",
 		Range: "1/16 to 1 in", Why: bracing.TightOwn, WhyMost: displays.CheckUnit},
 	{ID: "travel", Label: calc.Text("Travel of one turn"), Display: bracing.ThreadSize, Usual: "0.2 in",
-		Help:  calc.Text("Measure ten turns and divide by ten."),
+		Help:  calc.Text("Measure ten turns on the empty wall and divide by ten."),
 		Range: "1 to 50 mm", Why: displays.CheckUnit},
 	{ID: "string-height", Label: calc.Text("Height of the string"), Display: &displays.Height, Usual: "8 ft",
 		Range: "2 to 30 ft", Why: displays.CheckUnit, WhyMost: displays.OneStorey},

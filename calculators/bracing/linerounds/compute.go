@@ -251,12 +251,13 @@ const (
 	askMany    = calc.Text("More braces went the wrong way than came in. Is the string on the side you think?")
 	notePast   = calc.Text("Brace {name} went past the line. Check the travel of one turn, and turn less.")
 	askStill   = calc.Text(
-		"Brace {name} did not move. Look for play, a loose foot or a brace that is not fixed to the wall.",
+		"Brace {name} did not move. Look for slack, a loose foot or loose screws. If all is fast, two braces turn " +
+			"together.",
 	)
 	noteDrag = calc.Text(
-		"A brace that was good moved {moved}. The wall moves together: read the neighbours after each brace.",
+		"A brace that was good moved {moved}. The wall moves together: read both neighbors after each quarter turn.",
 	)
-	noteTwo = calc.Text("Brace {name} needs {turns} turns. Turn two, read all again, then go on.")
+	noteTwo = bracing.NoteMoreRounds
 )
 
 // noteBraces adds the notes on single braces, each at its last reading.

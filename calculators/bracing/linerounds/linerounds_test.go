@@ -115,21 +115,22 @@ func TestNotes(t *testing.T) {
 		},
 		{
 			Inputs: "braces=1 | 1-1/2 in | 1-1/2 in",
-			Note:   "Brace {name} did not move. Look for play, a loose foot or a brace that is not fixed to the wall.",
-			At:     "braces.1.gap-2",
-			Want:   true,
+			Note: "Brace {name} did not move. Look for slack, a loose foot or loose screws. If all is fast, two braces turn " +
+				"together.",
+			At:   "braces.1.gap-2",
+			Want: true,
 		},
 		{
 			Inputs: "braces=1 | 3/4 in | 7/8 in",
-			Note: "A brace that was good moved {moved}. The wall moves together: read the neighbours after each " +
-				"brace.",
+			Note: "A brace that was good moved {moved}. The wall moves together: read both neighbors after each " +
+				"quarter turn.",
 			At:   "braces",
 			Want: true,
 		},
 		{
 			Inputs: "braces=1 | 3/4 in | 3/4 in",
-			Note: "A brace that was good moved {moved}. The wall moves together: read the neighbours after each " +
-				"brace.",
+			Note: "A brace that was good moved {moved}. The wall moves together: read both neighbors after each " +
+				"quarter turn.",
 			At:   "",
 			Want: false,
 		},
@@ -142,7 +143,7 @@ func TestNotes(t *testing.T) {
 		{Note: "Not every brace was read in round 3. Read them all: the wall moves together.", At: "", Want: false},
 		{
 			Inputs: "braces=1 | 3 in | 2-1/2 in",
-			Note:   "Brace {name} needs {turns} turns. Turn two, read all again, then go on.",
+			Note:   "Brace {name} needs {turns} turns. Go by quarter turns, and read the whole wall again after one turn.",
 			At:     "braces.1.gap-2",
 			Want:   true,
 		},

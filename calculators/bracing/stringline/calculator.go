@@ -25,7 +25,8 @@ var Calculator = &calc.Calculator{
 	Formulas: formulas,
 	Sources:  sources,
 	Cautions: []calc.Caution{
-		{Level: calc.LevelWarning, Text: calc.Text("Hold point: never turn a brace once the concrete has stiffened.")},
+		{Level: calc.LevelWarning, Text: bracing.CautionHandsOff},
+		{Level: calc.LevelWarning, Text: bracing.CautionNeverBack},
 	},
 	Tables:  tables,
 	Compute: compute,
@@ -35,8 +36,8 @@ var Calculator = &calc.Calculator{
 var sources = []calc.Source{
 	{
 		ID: "practice",
-		Title: "String on equal blocks at both ends, read at each brace, set before the concrete stiffens; 1/4 in. " +
-			"as working tolerance; at most two turns in one go",
+		Title: "String on equal blocks at both ends, read at each brace, set before the concrete stiffens; 1/8 in. " +
+			"as working tolerance; a quarter turn at a time, all read again after one turn",
 		Status: calc.CommonPractice,
 	},
 	{
@@ -215,7 +216,7 @@ var inputs = []calc.Field{
 		Usual: "1 | 3/4 in | 2 ft; 2 | 1-1/16 in | 8 ft; 3 | 1-1/4 in | 14 ft; 4 | 7/8 in | 20 ft; 5 | 3/8 in | 26 " +
 			"ft; 6 | 11/16 in | 32 ft"},
 	{ID: "tolerance", Label: calc.Text("Tolerance"), Display: &displays.Part, Rule: "straightness",
-		Help:  calc.Text("Off by no more than this is left alone. 1/4 in. (6 mm) is usual."),
+		Help:  calc.Text("Off by no more than this is left alone."),
 		Range: "1/16 to 1 in", Why: tightTol, WhyMost: looseTol},
 	{ID: "string-height", Label: calc.Text("Height of the string"), Display: &displays.Height, Usual: "8 ft",
 		Help:  aboveBase,
@@ -230,7 +231,7 @@ var inputs = []calc.Field{
 		Help:  calc.Text("0 if level with it; minus if higher."),
 		Range: "-3 to 10 ft", Why: footLevel},
 	{ID: "thread-as", Label: calc.Text("Adjuster is known by"), Kind: calc.Choice, Usual: "threads",
-		Help: calc.Text("Surest: measure ten turns and divide by ten."),
+		Help: calc.Text("Surest: measure ten turns on the empty wall, divide by ten."),
 		Options: []calc.Option{
 			{ID: "threads", Label: calc.Text("threads in one inch")},
 			{ID: "pitch", Label: calc.Text("pitch of the thread")},

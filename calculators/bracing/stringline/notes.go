@@ -11,9 +11,10 @@ import (
 // Notes on a set of readings.
 var (
 	noteTry = calc.Text(
-		"Turn one brace a quarter turn and watch the gap before you turn the rest. Threads run either way.",
+		"First take up the slack: count from where the brace bites. Then a quarter turn, wait, and read it and both " +
+			"neighbors. Threads run either way.",
 	)
-	noteOrder = calc.Text("Set ends and corners first, then the worst. Read the neighbours again after each brace.")
+	noteOrder = calc.Text("Corners are locked before this. Begin with the braces next to the ends, then the worst.")
 	askSide   = calc.Text("Which side is the string on? Lengthen or shorten is told once you answer.")
 	sideBrace = calc.Text("For a string on the brace side: wide gap, shorten; narrow gap, lengthen.")
 	sideOther = calc.Text("For a string on the far side of the wall: wide gap, lengthen; narrow gap, shorten.")
@@ -29,7 +30,7 @@ var (
 	askTouches    = calc.Text("The wall touches or lifts the string here. Use thicker blocks and read again.")
 	askOneWay     = calc.Text("All readings are off the same way. Check the end blocks before you turn a brace.")
 	askJump       = calc.Text("This reading is {jump} from the one before. Read it again.")
-	noteRound     = calc.Text("Brace {name} needs {turns} turns. Turn two, read all again, then go on.")
+	noteRound     = bracing.NoteMoreRounds
 	notePull      = calc.Text("Shortening pulls the wall. The brace must be fixed to pull, at wall and foot.")
 	noteSlope     = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
 	notePlumb     = calc.Text("The worst is beyond the plumb limit of ACI 117-10 at this height, {limit}.")

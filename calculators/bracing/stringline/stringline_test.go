@@ -147,7 +147,7 @@ func TestOrderOfWork(t *testing.T) {
 	for _, l := range res.Out.Rows("lines") {
 		order = append(order, int(l.Num("order")))
 	}
-	want := []int{1, 2, 0, 3, 0} // the end first, then the worst; 1/4 in. off is within
+	want := []int{1, 2, 0, 3, 0} // the end first, then the worst; 1/8 in. off is within
 	for i := range want {
 		if order[i] != want[i] {
 			t.Fatalf("order %v, want %v", order, want)
@@ -199,9 +199,8 @@ func TestNotes(t *testing.T) {
 		at     string
 		want   bool
 	}{
-		{"", "Brace {name} needs {turns} turns. Turn two, read all again, then go on.", "", false},
-		{"readings=7 | 2-1/2 in", "Brace {name} needs {turns} turns. Turn two, read all again, then go on.",
-			"readings.1.gap", true},
+		{"readings=7 | 1-1/8 in", bracing.NoteMoreRounds, "", false},
+		{"readings=7 | 1-1/4 in", bracing.NoteMoreRounds, "readings.1.gap", true},
 		{"first-end=7/8 in", "The gap here is {gap}, the block is {block}. Set the string again before you turn a " +
 			"brace.", "first-end", true},
 		{"second-end=25/32 in", "The gap here is {gap}, the block is {block}. Set the string again before you turn a " +

@@ -28,6 +28,10 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			Level: calc.LevelWarning,
+			Text:  weather.CautionStiffened,
+		},
+		{
+			Level: calc.LevelWarning,
 			Text: calc.Text(
 				"Set is not strength. Take no brace, load or backfill from these times: the engineer decides.",
 			),
