@@ -1,0 +1,179 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// Minutes of one pair of reader and turner on the page the-hour.
+const (
+	hourCorners, hourWalls = 8, 8
+	cornerMinutes          = 2.5
+	firstReading           = 5.0
+	secondReading          = firstReading / 2
+	measuringMinutes       = 10.0 // however many pairs there are
+)
+
+// TestHourFits compares the table that says how many pairs the walls need with its own
+// arithmetic, in each language.
+func TestHourFits(t *testing.T) {
+	for lang, heading := range map[string]string{"en": "Does it fit?", "es": "¿Alcanza?"} {
+		_, table, _, ok := cutTable(manualPage(t, lang, "the-hour"), heading)
+		if !ok {
+			t.Fatalf("%s: the page has no table below %q", lang, heading)
+		}
+		rows := strings.Split(strings.TrimSpace(table), "\n")
+		if len(rows) != 7 {
+			t.Fatalf("%s: %d rows", lang, len(rows))
+		}
+		for column, pairs := range []float64{1, 2, 4} {
+			want := []float64{
+				hourCorners * cornerMinutes / pairs, hourWalls * firstReading / pairs,
+				hourWalls * secondReading / pairs, measuringMinutes,
+			}
+			sum := 0.0
+			for i, minutes := range want {
+				sum += minutes
+				checkMinutes(t, rows[i+2], column, minutes)
+			}
+			checkMinutes(t, rows[6], column, sum)
+		}
+	}
+}
+
+// checkMinutes checks the minutes in a column, from 0, after the name of a row.
+func checkMinutes(t *testing.T, row string, column int, want float64) {
+	t.Helper()
+	cell := strings.Trim(strings.Split(row, "|")[column+2], " *")
+	if got := strings.TrimSuffix(cell, " min"); got != strconv.FormatFloat(want, 'f', -1, 64) {
+		t.Errorf("%s: %q, want %v min", row, cell, want)
+	}
+}
+
+// The stage hour has two hold points, locked and hands off.
+func TestHourHoldPoints(t *testing.T) {
+	want := map[string]int{"corners-first": 1, "string-line": 1}
+	for lang, lead := range map[string]string{"en": "**Hold point**", "es": "**Punto de espera**"} {
+		for slug, text := range hourPages(t, lang) {
+			if got := strings.Count(text, lead); got != want[slug] {
+				t.Errorf("%s/%s has %d hold points, want %d", lang, slug, got, want[slug])
+			}
+		}
+	}
+}
+
+// hourly finds a number of hours.
+var hourly = regexp.MustCompile(`\d\s*(h|hours|horas)\b`)
+
+// No page of the stage hour names a number of hours: it would read as a permission to
+// load the wall.
+func TestHourNamesNoHours(t *testing.T) {
+	for _, lang := range []string{"en", "es"} {
+		for slug, text := range hourPages(t, lang) {
+			if found := hourly.FindString(text); found != "" {
+				t.Errorf("%s/%s says %q", lang, slug, found)
+			}
+		}
+	}
+}
+
+// fewTurns finds an order to turn a brace more than a quarter turn at a time.
+var fewTurns = regexp.MustCompile(
+	`(?i)few turns|half turns?\b|cuantas vueltas (al|a la)|unas cuantas vueltas|media vuelta`,
+)
+
+// Braces go by quarter turns on every page.
+func TestQuarterTurnsOnly(t *testing.T) {
+	for _, lang := range []string{"en", "es"} {
+		names, err := filepath.Glob(filepath.Join(contentDir, lang, "*.md"))
+		if err != nil || len(names) == 0 {
+			t.Fatal("no pages", err)
+		}
+		for _, name := range names {
+			data, err := os.ReadFile(name)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if found := fewTurns.FindString(string(data)); found != "" {
+				t.Errorf("%s says %q", name, found)
+			}
+		}
+	}
+}
+
+// The call words of the braces and their arm signs are the same on the page of the
+// string line and on the crew talk card, and none is a word of the pump.
+func TestCallWords(t *testing.T) {
+	for lang, headings := range map[string][2]string{
+		"en": {"The four words", "Call words"},
+		"es": {"Las cuatro voces", "Las voces"},
+	} {
+		var tables [2]map[string]string
+		for i, slug := range []string{"string-line", "crew-talk"} {
+			_, table, _, ok := cutTable(manualPage(t, lang, slug), headings[i])
+			if !ok {
+				t.Fatalf("%s/%s has no table below %q", lang, slug, headings[i])
+			}
+			tables[i] = map[string]string{}
+			for _, row := range strings.Split(strings.TrimSpace(table), "\n")[2:] {
+				cells := strings.Split(row, "|")
+				tables[i][strings.TrimSpace(cells[1])] = strings.TrimSpace(cells[3])
+			}
+		}
+		if len(tables[0]) != 4 || len(tables[1]) != 4 {
+			t.Errorf("%s: %d and %d call words, want 4", lang, len(tables[0]), len(tables[1]))
+		}
+		for word, sign := range tables[0] {
+			if !sameSign(tables[1][word], sign) {
+				t.Errorf("%s: %s is %q and %q", lang, word, sign, tables[1][word])
+			}
+			for _, pump := range []string{"STOP", "PUMP", "PARE", "BOMBEE"} {
+				if strings.Contains(word, pump) {
+					t.Errorf("%s: %s is a word of the pump", lang, word)
+				}
+			}
+		}
+	}
+}
+
+// sameSign compares two descriptions of an arm sign without articles.
+func sameSign(a, b string) bool {
+	plain := strings.NewReplacer("your ", "the ")
+	return a != "" && plain.Replace(a) == plain.Replace(b)
+}
+
+// hourPages returns the text below the header of every page of the stage hour, by slug.
+func hourPages(t *testing.T, lang string) map[string]string {
+	t.Helper()
+	names, err := filepath.Glob(filepath.Join(contentDir, lang, "*.md"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	pages := map[string]string{}
+	for _, name := range names {
+		slug := strings.TrimSuffix(filepath.Base(name), ".md")
+		text := manualPage(t, lang, slug)
+		header, body, _ := strings.Cut(strings.TrimPrefix(text, "---\n"), "\n---\n")
+		if strings.Contains(header, "\nstage: hour\n") {
+			pages[slug] = body
+		}
+	}
+	if len(pages) < 6 {
+		t.Fatalf("%s: %d pages in the stage hour", lang, len(pages))
+	}
+	return pages
+}
+
+// manualPage returns the source of a page.
+func manualPage(t *testing.T, lang, slug string) string {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(contentDir, lang, slug+".md"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(data)
+}
