@@ -26,7 +26,7 @@ var pourHolds = []holdPoint{
 	{"slump-water-and-ticket", map[string]string{"en": "First truck", "es": "Primer camión"}},
 	{"first-lift", map[string]string{"en": "says \"pump\"", "es": "dice \"bombee\""}},
 	{"first-lift", map[string]string{"en": "\"second lift\"", "es": "\"segunda capa\""}},
-	{restartSlug, map[string]string{"en": "Restart", "es": "arrancar"}},
+	{restartSlug, map[string]string{"en": "Restart after any stop", "es": "después de cualquier paro"}},
 	{"corners-first", map[string]string{"en": "\"locked\"", "es": "\"trabada\""}},
 	{"string-line", map[string]string{"en": "\"hands off\"", "es": "\"nadie toca\""}},
 }
