@@ -16,7 +16,8 @@ func (c *computation) fits(p pressure.LiftPressure) bool {
 }
 
 // liftsDeed is what to do, tried in this order: as planned; a wait after each pass;
-// another mix; a lower wall today.
+// another mix; a lower wall today. A lower wall does not help where a pass takes
+// longer than the concrete stays open.
 func (c *computation) liftsDeed(run *liftsRun) string {
 	c.Put("back-by", calc.SI(max(run.window, 0), "h"))
 	if !c.rated {
@@ -40,6 +41,8 @@ func (c *computation) liftsDeed(run *liftsRun) string {
 		return doWait
 	case c.putMix(run):
 		return doMix
+	case !c.inTime(run, 0):
+		return doShorten
 	}
 	return doStop
 }

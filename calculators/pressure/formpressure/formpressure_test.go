@@ -294,7 +294,7 @@ func checkSteps(t *testing.T, res calc.Result) {
 // Sentences are short.
 func TestTextsFit(t *testing.T) {
 	for _, text := range []calc.Text{noteRapid, noteWet, noteCold, noteShaken, noteHot, noteFloor, noteHeight,
-		noteRise, noteSlump, noteChilly, noteEdition, noteOutside, notePlain, noteGo, noteCrossed, noteNoWait,
+		noteRise, noteSlump, noteChilly, noteEdition, noteOutside, notePlain, noteGo, noteCrossed, noteTooLong, noteNoWait,
 		noteBelow, noteAgain, noteDeep, noteLate, noteHour, noteBeyond, noteEnds, noteStopped, askRise, askRound,
 		askSet, askStop, refuseStop, askRating, noteFails, noteAverage, noteAny, noteMethod, helpDepth, helpBelow,
 		helpSlow, helpLifts, helpFluid, helpWait, helpWaitBack, helpSlower, helpTrucks, helpMix, helpMixWait, helpTall, askGuide,
@@ -342,7 +342,7 @@ func TestSlotsAreFilled(t *testing.T) {
 		slow("temperature=41", "height=9'"), slow("length=1000", "stop=1000"), slow("rise=1"), slow("rating=1200"),
 		{"how=once", "length=10", "stop=11"}, oneGoRated(), slow("rise=3.9"), slow("guide-lift=4 ft", "guide-rate=2"),
 		job(), job("pump-rate=25"), job("pump-rate=60"), job("pump-rate=60", "how=back"), job("temperature=39"),
-		job("temperature=40.5"), job("age=8 h"), job("round=90 min"), job("rise=1"), job("slump=8"), job("set=48 h"),
+		job("temperature=40.5"), job("age=8 h"), job("length=600 ft"), job("round=90 min"), job("rise=1"), job("slump=8"), job("set=48 h"),
 		job("vibration=unmarked"), job("vibration=again"), job("hose=below"), job("outside=above"),
 		job("cement=blend", "admixture=retards", "temperature=50"),
 	} {

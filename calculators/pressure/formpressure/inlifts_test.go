@@ -104,6 +104,10 @@ func TestNotBeforeAndBackByCross(t *testing.T) {
 		t.Errorf("%s: not before %v s, back by %v s; %v", res.Out.Choice("deed"), res.Out.Num("not-before"),
 			res.Out.Num("back-by"), res.Notes)
 	}
+	long := calctest.Run(t, Calculator, job("length=600 ft", "temperature=80", "age=90 min", "rating=1350")...)
+	if long.Out.Choice("deed") != doShorten || !calctest.Noted(long, noteTooLong) || calctest.Noted(long, helpDepth) {
+		t.Errorf("a pass longer than the window: %s, %v", long.Out.Choice("deed"), long.Notes)
+	}
 	fresh := calctest.Run(t, Calculator, replaced(hot, "age=0 min", "set=12 h", "rating=1000")...)
 	if fresh.Out.Choice("deed") != doWait {
 		t.Errorf("with time left: %s", fresh.Out.Choice("deed"))
@@ -215,7 +219,7 @@ func TestNoRatingIsFilledIn(t *testing.T) {
 		}
 	}
 	if in, _ := calctest.RunCase(t, Calculator); in.Has("rating") || !strings.Contains(
-		fieldOf(outputs, "deed").Options[8].Label.EN(), "not checked") {
+		fieldOf(outputs, "deed").Options[9].Label.EN(), "not checked") {
 		t.Error("an example rating, or no word that the form is not checked")
 	}
 }

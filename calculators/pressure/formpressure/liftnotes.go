@@ -15,7 +15,7 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 		c.tell("rating", noteGo, c.ratingOf(), amountOf(run.given.Pressure))
 	case doWait:
 		c.addWait(run)
-	case doMix, doStop:
+	case doMix, doStop, doShorten:
 		if run.given.Cause.ByPace() {
 			c.addNoPlan(run)
 		} else {
@@ -23,7 +23,9 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 			c.addCause(level, run.given.Cause, run.given.Rise, pressure.MethodRiseSI)
 		}
 		c.addMix(run)
-		c.addStop(calc.LevelWarning)
+		if deed != doShorten {
+			c.addStop(calc.LevelWarning)
+		}
 	}
 	c.addFails(run.given.Pressure)
 	if level == calc.LevelNotice {
@@ -58,6 +60,10 @@ func (c *computation) addWait(run *liftsRun) {
 // addNoPlan tells why no wait helps: the joint sets first, or no wait is enough.
 func (c *computation) addNoPlan(run *liftsRun) {
 	window := calc.Amount("window", calc.SI(max(run.window, 0), "h"), &displays.MinutesAtMost)
+	if !c.inTime(run, 0) {
+		c.warn("age", noteTooLong, minutes("before", run.round.At(0).Between()), window)
+		return
+	}
 	if run.found {
 		c.warn("age", noteCrossed,
 			minutes("before", run.round.At(run.wait).Between()), window)
@@ -141,6 +147,10 @@ const (
 	noteCrossed = calc.Text(
 		"No lift plan with this mix and form. For the form the next pass must wait at least {before}. For the joint it " +
 			"must be back within {window}.",
+	)
+	noteTooLong = calc.Text(
+		"No lift plan with this mix: the hose is back only after {before}, and for the joint it must be back within " +
+			"{window}. Shorten the loop, or ask for a faster pump or a slower mix.",
 	)
 	noteNoWait = calc.Text("No lift plan with this mix and form: even a wait of {most} after each pass is not enough.")
 	noteBelow  = calc.Text(

@@ -14,6 +14,7 @@ const (
 	doSlow    = "slow"
 	doLifts   = "lifts"
 	doStop    = "stop"
+	doShorten = "shorten"
 	doGuide   = "guide"
 	doAsk     = "ask"
 	unchecked = "unchecked"
@@ -63,6 +64,7 @@ var outputs = []calc.Field{
 			{ID: doSlow, Label: calc.Text("Slow the pump")},
 			{ID: doLifts, Label: calc.Text("Not in one go: place in lifts")},
 			{ID: doStop, Label: calc.Text("End today's pour lower")},
+			{ID: doShorten, Label: calc.Text("No lift plan: the pass is too long")},
 			{ID: doGuide, Label: calc.Text("Keep to the form maker's guide")},
 			{ID: doAsk, Label: calc.Text("Ask the maker or engineer first")},
 			{ID: unchecked, Label: calc.Text("Form not checked: no rating")},
