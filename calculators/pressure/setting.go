@@ -8,10 +8,10 @@ import (
 // SetAt is the temperature of a setting time from the plant.
 const SetAt Fahrenheit = 70
 
-// heat is the activation energy over the gas constant, in K; least and most
+// Heat is the activation energy over the gas constant, in K; leastHeat and mostHeat
 // bound it. Source: ASTM C1074, EN 1992-1-1.
 const (
-	heat      = 5000
+	Heat      = 5000
 	leastHeat = 4000
 	mostHeat  = 6000
 )
@@ -36,7 +36,7 @@ func setTo(hours, q float64, t Fahrenheit) float64 {
 }
 
 // FinalSet is the final set in hours at a temperature, from that at SetAt.
-func FinalSet(hours float64, t Fahrenheit) float64 { return setTo(hours, heat, t) }
+func FinalSet(hours float64, t Fahrenheit) float64 { return setTo(hours, Heat, t) }
 
 // EarliestSet is the earliest initial set in hours at a temperature, from the
 // final set at SetAt. It is the least of the estimates of package weather.

@@ -69,6 +69,12 @@ var inputs = []calc.Field{
 		When: inLifts,
 	},
 	{
+		ID: "rating", Maker: true, Kind: calc.Number, Display: &displays.Rating, Optional: true,
+		Label: calc.Text("Rated pressure of the form"),
+		Help:  calc.Text("From the form maker's data. Empty: the form is not checked."),
+		Range: "100 to 5000 psf", Why: whyRating,
+	},
+	{
 		ID: "length", Kind: calc.Number, Display: &displays.Height, Usual: "140 ft",
 		Label: calc.Text("Length of wall in plan"),
 		Help:  calc.Text("All walls that the hose fills in one pass, by their centerline."),
@@ -106,12 +112,6 @@ var inputs = []calc.Field{
 		Help:  calc.Text("The length of wall that rises while the hose is in one place."),
 		Range: "0.5 to 2000 ft", Why: whySmall, WhyMost: whyLarge,
 		When: inOneGo,
-	},
-	{
-		ID: "rating", Maker: true, Kind: calc.Number, Display: &displays.Rating, Optional: true,
-		Label: calc.Text("Rated pressure of the form"),
-		Help:  calc.Text("From the form maker's data. Empty: the form is not checked."),
-		Range: "100 to 5000 psf", Why: whyRating,
 	},
 	{
 		ID: "temperature", Kind: calc.Number, Display: &displays.Temperature, Usual: "70 °F",

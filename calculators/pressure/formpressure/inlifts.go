@@ -25,8 +25,11 @@ func (c *computation) computeLifts() {
 	run.round = c.round()
 	set := c.set()
 	run.round.Set = pressure.FinalSet(set, c.pour.Temp)
-	c.Put("set-used", c.UseFor(ofSet, nil, weather.SetArrheniusFormula, calc.SI(set, "h"), 5000,
-		c.in.Num("temperature"), calc.SI(float64(pressure.SetAt), "°F")))
+	if c.pour.Temp != pressure.SetAt {
+		c.UseFor(ofSet, nil, weather.SetArrheniusFormula, calc.SI(set, "h"), pressure.Heat, c.in.Num("temperature"),
+			calc.SI(float64(pressure.SetAt), "°F"))
+	}
+	c.Put("set-used", calc.SI(run.round.Set, "h"))
 	run.given = run.round.Pressure()
 	run.window = pressure.EarliestSet(c.early(), c.pour.Temp) - c.inUnit("age", "h")
 	c.putLifts(run)
