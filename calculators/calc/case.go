@@ -74,7 +74,7 @@ func (c Case) Rows(id string) []Case { return c.Value(id).Rows }
 func (c Case) RowNumber() int { return c.row }
 
 // With returns a copy of the case with one field set to v. The case itself does
-// not change.
+// not change. It panics if no field has this ID.
 func (c Case) With(id string, v Value) Case {
 	d := Case{&filled{fields: c.fields, values: append([]Value(nil), c.values...), row: c.row}}
 	d.values[d.index(id)] = v

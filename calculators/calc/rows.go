@@ -50,8 +50,8 @@ func nonEmptyLines(text string) []string {
 	return lines
 }
 
-// splitCells returns the cells of a line, separated by bars or tabs, without space
-// at their ends.
+// splitCells returns the cells of a line, separated by bars and tabs, without space
+// at their ends. Empty cells are kept.
 func splitCells(line string) []string {
 	cells := strings.Split(strings.ReplaceAll(line, "\t", "|"), "|")
 	for i, c := range cells {

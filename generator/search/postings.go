@@ -86,7 +86,7 @@ func (r *reader) bodyCounts(n int, gaps, levels *numberReader) []counts {
 }
 
 // merge returns two lists that are sorted by section as one such list. Where both
-// have a section, the counts in the text are added.
+// have a section, the counts in the text are added; the other counts are those of a.
 func merge(a, b []counts) []counts {
 	if len(a) == 0 {
 		return b

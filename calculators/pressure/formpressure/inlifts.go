@@ -38,8 +38,8 @@ func (c *computation) computeLifts() {
 	c.addLiftsNotes(deed, run)
 }
 
-// round reads the schedule. A typed time of one pass can only shorten it: a longer
-// pass than the pump needs is a wait, and is typed as one.
+// round returns the schedule of the typed inputs, never nil. A typed time of one pass
+// that is longer than the pump needs is asked about and not used.
 func (c *computation) round() *pressure.Round {
 	area := c.in.Num("length") * c.in.Num("thickness")
 	volume := area * c.in.Num("lift")

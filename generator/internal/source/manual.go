@@ -288,8 +288,8 @@ func (p *manualParser) once(n *yaml.Node, what, id string, seen map[string]int) 
 }
 
 // address returns a function that sets *into to a web address of a folder (http or
-// https, a host, no user, query or fragment) with a slash at its end. A bad one is
-// reported and *into is unchanged.
+// https, a host, no user, query or fragment); it adds a slash at the end where there
+// is none. A bad one is reported and *into is unchanged.
 func (p *manualParser) address(into *string) func(*yaml.Node) {
 	return func(n *yaml.Node) {
 		s, ok := p.textValue(n, "address")

@@ -159,8 +159,9 @@ func (t Texts) Parse(path string, data []byte, w calc.Translations, faults *faul
 	return orphans
 }
 
-// Report adds a fault for each orphan to the list that Parse was given. The hint
-// names the nearest text without a translation.
+// Report adds a fault for each orphan to the list that Parse was given. The hint names
+// the text nearest in spelling that has no translation in w; if all have one, it is to
+// remove the line.
 func (t Texts) Report(orphans []Orphan, w calc.Translations) {
 	missing := t.Missing(w)
 	for _, o := range orphans {
