@@ -17,6 +17,7 @@ import (
 	"coursebook/calculators/placing/pourtime"
 	"coursebook/calculators/placing/rateofrise"
 	"coursebook/calculators/placing/truckspacing"
+	"coursebook/calculators/pressure/formpressure"
 )
 
 // pourInputs are the invented figures of a worked pour.
@@ -62,26 +63,32 @@ const (
 // workedPour is a pour worked out by the calculators. Times are in s after midnight, unless
 // named otherwise.
 type workedPour struct {
-	net, order, loads          float64 // yd³; loads as a number
+	day pourInputs
+
+	net, order float64 // yd³
+	loads      float64
+
 	start, first, last, done   float64
-	spacing, ageFirst, ageLast float64 // s
-	heads, withSpare           float64
-	lift, returnAge, spare     float64 // s; lift is the time of one pass of full depth
-	verdict                    string
-	lifts                      int
-	set, allowed               float64 // s
-	sides                      []calc.Case
-	callBy                     float64
-	callOrder                  float64 // yd³
-	late                       float64
-	thirdTruck                 float64
-	concrete, air, window      string
+	spacing, ageFirst, ageLast float64 // of the trucks, s
+	thirdTruck                 float64 // when it is due
+
+	heads, withSpare float64
+
+	lift             float64 // time of one pass of full depth, s
+	lifts            int
+	returnAge        float64 // of the concrete when the hose is back, s
+	verdict          string
+	pressure, backBy float64 // Pa; s from pass to pass
+	set, allowed     float64 // s
+	sides            []calc.Case
+	callBy           float64
+	callOrder        float64 // yd³
 }
 
 // workPour works out a day of the invented job.
 func workPour(t *testing.T, day pourInputs) workedPour {
 	t.Helper()
-	w := workedPour{late: day.late, concrete: day.concrete, air: day.air, window: day.window}
+	w := workedPour{day: day}
 	volume := []string{"runs=" + jobRun + " | " + jobHeight, "openings=36 in | 48 in | 3", "block-outs=",
 		"measured=centre", "waste=10 %", "core=8 in"}
 	w.net = numberOf(t, wallvolume.Calculator, "net-yd", "yd³", volume...)
@@ -99,7 +106,7 @@ func workPour(t *testing.T, day pourInputs) workedPour {
 		return 0
 	}
 	w.start, w.first = at("start"), at("first")
-	w.last, w.done = at("last")+w.late, at("finish")+w.late
+	w.last, w.done = at("last")+w.day.late, at("finish")+w.day.late
 
 	trucks := []string{"order=" + yards(w.order), "truck=" + jobLoad, fmt.Sprintf("rate=%v yd3/h", rateWithAll)}
 	w.loads = numberOf(t, truckspacing.Calculator, "loads", "", trucks...)
@@ -113,9 +120,14 @@ func workPour(t *testing.T, day pourInputs) workedPour {
 	w.withSpare = numberOf(t, vibrator.Calculator, "with-spare", "", heads...)
 
 	rise := calctest.Run(t, rateofrise.Calculator, jobLength, "core=8 in", "height="+jobHeight, "lift=2 ft",
-		"rate="+pumpRate, "moving="+pumpMoving, "window="+day.window, fmt.Sprintf("age=%v min", (w.ageLast+w.late)/minute))
-	w.lift, w.returnAge, w.spare = rise.Out.Num("loop-time"), rise.Out.Num("return-age"), rise.Out.Num("spare")
+		"rate="+pumpRate, "moving="+pumpMoving, "window="+day.window, fmt.Sprintf("age=%v min", (w.ageLast+w.day.late)/minute))
+	w.lift, w.returnAge = rise.Out.Num("loop-time"), rise.Out.Num("return-age")
 	w.verdict, w.lifts = rise.Out.Choice("verdict"), int(rise.Out.Num("lifts"))
+
+	form := calctest.Run(t, formpressure.Calculator, jobLength, "thickness=8 in", "height="+jobHeight, "lift=2 ft",
+		"pump-rate="+pumpRate, "temperature="+day.concrete, "cement=plain", "admixture=none",
+		fmt.Sprintf("round=%v min", w.lift/minute), fmt.Sprintf("age=%v min", w.ageLast/minute))
+	w.pressure, w.backBy = form.Out.Num("pressure-local"), form.Out.Num("back-by")
 
 	w.callOrder, w.callBy = lastTruck(t, w)
 	w.set, w.allowed, w.sides = handsOff(t, w)
@@ -130,7 +142,7 @@ func lastTruck(t *testing.T, w workedPour) (order, by float64) {
 	r := calctest.Run(t, lasttruck.Calculator,
 		fmt.Sprintf("walls=%s | 8 in | %d ft", jobRun, open), "waste=10 %",
 		fmt.Sprintf("drums=%d yd3 | full; %d yd3 | full", loadVolume, loadVolume),
-		"needed="+clockTime(w.first+4*w.spacing+w.late), "lead="+plantLead, "now="+clockTime(w.liftStart(3)))
+		"needed="+clockTime(w.first+4*w.spacing+w.day.late), "lead="+plantLead, "now="+clockTime(w.liftStart(3)))
 	return r.Out.Num("order-yd") / calc.SI(1, "yd³"), r.Out.Num("call-by")
 }
 
@@ -148,7 +160,7 @@ func handsOff(t *testing.T, w workedPour) (set, allowed float64, sides []calc.Ca
 		full := begin + (w.last-begin)*float64(i+1)/4
 		walls += fmt.Sprintf("%d | %s | %s", i+1, clockTime(w.first-w.ageFirst), clockTime(full))
 	}
-	r := calctest.Run(t, handsoff.Calculator, "walls="+walls, "concrete="+w.concrete, "air="+w.air)
+	r := calctest.Run(t, handsoff.Calculator, "walls="+walls, "concrete="+w.day.concrete, "air="+w.day.air)
 	return r.Out.Num("set"), r.Out.Num("allowed"), r.Out.Rows("lines")
 }
 
@@ -156,7 +168,7 @@ func handsOff(t *testing.T, w workedPour) (set, allowed float64, sides []calc.Ca
 func (w workedPour) liftStart(n int) float64 {
 	at := w.first + float64(n-1)*w.lift
 	if at > w.thirdTruck {
-		at += w.late
+		at += w.day.late
 	}
 	return at
 }
@@ -165,7 +177,7 @@ func (w workedPour) liftStart(n int) float64 {
 func (w workedPour) truck(n int) (batched, hopper, empty float64) {
 	hopper = w.first + float64(n-1)*w.spacing
 	if n >= 3 {
-		hopper += w.late
+		hopper += w.day.late
 	}
 	return hopper - w.ageFirst, hopper, math.Min(hopper+w.spacing, w.last)
 }
@@ -178,7 +190,8 @@ var pourWords = map[string]map[string]string{
 		"spacing": "One truck every", "heads": "Heads that run, spare", "lift": "One pass of 2 ft",
 		"rise": "Rise, by the pass", "window": "Setting window, from the plant",
 		"age": "Age when the hose is back", "verdict": "Next lift", "set": "Initial set, earliest",
-		"allowed": "Allowed after the last concrete", "form": "Form pressure",
+		"allowed": "Allowed after the last concrete", "form": "The form",
+		"back-by": "Next pass back by, from the set", "pressure": "Pressure in lifts, as planned",
 		"unchecked": "not checked: no rating entered",
 		"in-time":   "back in time", "too-late": "too late, test every face", "too-fast": "too fast",
 		"start": "Crew starts. Walk the wall, prove the strings", "pump": "Pump comes. Wires first",
@@ -202,7 +215,8 @@ var pourWords = map[string]map[string]string{
 		"spacing": "Un camión cada", "heads": "Cabezas que vibran, repuesto", "lift": "Una vuelta de 2 ft",
 		"rise": "Subida, según la vuelta", "window": "Tiempo de fraguado, según la planta",
 		"age": "Edad cuando vuelve la manguera", "verdict": "Capa que sigue", "set": "Fraguado inicial, lo más pronto",
-		"allowed": "Permitido después del último concreto", "form": "Presión en la forma",
+		"allowed": "Permitido después del último concreto", "form": "La forma",
+		"back-by": "Volver antes de, según el fraguado", "pressure": "Presión en capas, según el plan",
 		"unchecked": "sin revisar: no se dio la capacidad",
 		"in-time":   "vuelve a tiempo", "too-late": "tarde, pruebe cada cara", "too-fast": "muy rápido",
 		"start": "Empieza la cuadrilla. Recorrer el muro, probar los hilos", "pump": "Llega la bomba. Primero los cables",
@@ -239,7 +253,7 @@ func pourNumbers(t *testing.T, lang string) [][]string {
 	add := func(name string, cell func(w workedPour) string) {
 		rows = append(rows, []string{say[name], cell(days[0]), cell(days[1])})
 	}
-	add("concrete", func(w workedPour) string { return w.concrete + ", " + w.air })
+	add("concrete", func(w workedPour) string { return w.day.concrete + ", " + w.day.air })
 	add("net", func(w workedPour) string { return tenth(w.net) + " yd³" })
 	add("order", func(w workedPour) string { return tenth(w.order) + " yd³" })
 	add("loads", func(w workedPour) string { return strconv.Itoa(int(w.loads)) })
@@ -247,11 +261,15 @@ func pourNumbers(t *testing.T, lang string) [][]string {
 	add("heads", func(w workedPour) string { return fmt.Sprintf("%v + %v", w.heads, w.withSpare-w.heads) })
 	add("lift", func(w workedPour) string { return minutes(w.lift) })
 	add("rise", func(w workedPour) string { return tenth(liftDepth/(w.lift/3600)) + " ft/h" })
-	add("window", func(w workedPour) string { return w.window })
+	add("window", func(w workedPour) string { return w.day.window })
 	add("age", func(w workedPour) string { return minutes(w.returnAge) })
 	add("verdict", func(w workedPour) string { return say[verdictWord(t, w.verdict)] })
 	add("set", func(w workedPour) string { return tenth(w.set/3600) + " h" })
 	add("allowed", func(w workedPour) string { return minutes(w.allowed) })
+	add("back-by", func(w workedPour) string { return minutes(early(w.backBy)) })
+	add("pressure", func(w workedPour) string {
+		return strconv.Itoa(int(math.Ceil(w.pressure/calc.SI(1, "psf")/10-1e-9))*10) + " psf"
+	})
 	add("form", func(workedPour) string { return say["unchecked"] })
 	return rows
 }
@@ -291,7 +309,7 @@ func pourClock(t *testing.T, lang string) [][]string {
 	for n := 3; n < good.lifts; n++ {
 		add(fmt.Sprintf(say["liftN"], n), func(w workedPour) float64 { return w.liftStart(n) })
 	}
-	events = append(events, event{say["waits"], 0, bad.thirdTruck}, event{say["comes"], 0, bad.thirdTruck + bad.late})
+	events = append(events, event{say["waits"], 0, bad.thirdTruck}, event{say["comes"], 0, bad.thirdTruck + bad.day.late})
 	add(fmt.Sprintf(say["call"], tenth(good.callOrder)+" yd³"), func(w workedPour) float64 { return early(w.callBy) })
 	add(say["last-lift"], func(w workedPour) float64 { return w.liftStart(w.lifts) })
 	add(say["full"], func(w workedPour) float64 { return w.last })
@@ -381,13 +399,17 @@ func TestWorkedPour(t *testing.T) {
 	if verdictWord(t, good.verdict) != "in-time" || verdictWord(t, bad.verdict) != "too-late" {
 		t.Errorf("next lift: %s and %s, not in time and too late", good.verdict, bad.verdict)
 	}
+	if good.backBy <= good.lift || bad.backBy >= bad.lift+bad.day.late {
+		t.Errorf("the next pass takes %v min, or %v with the late truck, and must be back by %v and %v min",
+			good.lift/minute, (bad.lift+bad.day.late)/minute, good.backBy/minute, bad.backBy/minute)
+	}
 	if good.heads > 3 {
 		t.Errorf("%v heads, and nine hands have three", good.heads)
 	}
 	if good.ageLast > 90*minute {
 		t.Errorf("the last concrete of a truck is %v min old, over 90", good.ageLast/minute)
 	}
-	if off := sideTimes(bad)[0]; off <= bad.liftStart(3) || off >= bad.thirdTruck+bad.late {
+	if off := sideTimes(bad)[0]; off <= bad.liftStart(3) || off >= bad.thirdTruck+bad.day.late {
 		t.Errorf("bad day: hands off at %s is not between the second lift and the late truck", clockTime(off))
 	}
 	for i := range good.sides {
@@ -401,7 +423,7 @@ func TestWorkedPour(t *testing.T) {
 	if good.callBy <= good.liftStart(3) {
 		t.Errorf("the last truck must be called by %s, before the third lift begins", clockTime(good.callBy))
 	}
-	if bad.last-good.last != bad.late || bad.thirdTruck != good.thirdTruck {
+	if bad.last-good.last != bad.day.late || bad.thirdTruck != good.thirdTruck {
 		t.Error("the late truck does not delay the end by as much")
 	}
 }
