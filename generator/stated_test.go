@@ -1,0 +1,237 @@
+package main
+
+import (
+	"math"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/consolidation/vibrator"
+	"coursebook/calculators/placing/lasttruck"
+	"coursebook/calculators/ties/blockoutuplift"
+)
+
+// statedFigure is a figure in the prose of a page that a calculator works out.
+type statedFigure struct {
+	slug string
+	// text is the passage of the page in each language; links to house rules are removed.
+	text map[string]string
+	// The calculator gives the figure as an output in a unit, within tol.
+	calculator *calc.Calculator
+	inputs     []string
+	output     string
+	unit       string
+	figure     float64
+	tol        float64
+}
+
+// sill is the frame of page under-windows: 36 in. long in an 8 in. wall.
+var sill = []string{"length=36 in", "thickness=8 in", "height=48 in", "own=0 lb"}
+
+// loop is the wall of the pages on vibrators.
+var loop = []string{"length=160 ft", "core=8 in", "lift=2 ft"}
+
+var statedFigures = []statedFigure{
+	{
+		slug: "under-windows",
+		text: map[string]string{
+			"en": "lifted by 300 lb with 1 ft of concrete above its underside",
+			"es": "se levanta con 300 lb si hay 1 ft de concreto arriba de su parte de abajo",
+		},
+		calculator: blockoutuplift.Calculator, inputs: append(sill[:4:4], "side-a=1 ft", "side-b=1 ft"),
+		output: "uplift", unit: "lbf", figure: 300, tol: 1,
+	},
+	{
+		slug:       "under-windows",
+		text:       map[string]string{"en": "and by 600 lb with 2 ft", "es": "Con 2 ft son 600 lb"},
+		calculator: blockoutuplift.Calculator, inputs: append(sill[:4:4], "side-a=2 ft", "side-b=2 ft"),
+		output: "uplift", unit: "lbf", figure: 600, tol: 1,
+	},
+	{
+		slug: "around-block-outs",
+		text: map[string]string{
+			"en": "12 in. by 12 in. by 8 in. is lifted by 100 lb",
+			"es": "12 in. por 12 in. por 8 in. se levanta con 100 lb",
+		},
+		calculator: blockoutuplift.Calculator,
+		inputs: []string{"length=12 in", "thickness=8 in", "height=12 in", "own=0 lb",
+			"side-a=1 ft", "side-b=1 ft"},
+		output: "uplift", unit: "lbf", figure: 100, tol: 1,
+	},
+	{
+		slug: "first-course-lifts",
+		text: map[string]string{
+			"en": "Foam 2-1/2 in. thick with paste under it and 2 ft of concrete inside " +
+				"is pushed up with more than 60 lb",
+			"es": "El foam de 2-1/2 in. con pasta debajo y 2 ft de concreto adentro sube con más de 60 lb",
+		},
+		calculator: blockoutuplift.Calculator,
+		inputs: []string{"length=12 in", "thickness=2-1/2 in", "height=24 in", "own=0 lb",
+			"side-a=2 ft", "side-b=2 ft"},
+		output: "uplift", unit: "lbf", figure: 62.5, tol: 0.5,
+	},
+	{
+		slug:       "last-truck-call",
+		text:       map[string]string{"en": "takes 5.4 yd³", "es": "lleva 5.4 yd³"},
+		calculator: lasttruck.Calculator, inputs: openWall,
+		output: "open-yd", unit: "yd3", figure: 5.4, tol: 0.05,
+	},
+	{
+		slug:       "last-truck-call",
+		text:       map[string]string{"en": "With 10 % it is 6 yd³", "es": "Con 10 % son 6 yd³"},
+		calculator: lasttruck.Calculator, inputs: openWall,
+		output: "with-waste-yd", unit: "yd3", figure: 6, tol: 0.05,
+	},
+	{
+		slug: "last-truck-call",
+		text: map[string]string{
+			"en": "so half a yard comes off: call 5.5 yd³", "es": "así que se quita media yarda: pida 5.5 yd³",
+		},
+		calculator: lasttruck.Calculator,
+		inputs:     append(openWall[:4:4], "drums.1.volume=1 yd3", "drums.1.how=guess"),
+		output:     "order-yd", unit: "yd3", figure: 5.5, tol: 0.01,
+	},
+	{
+		slug:       "vibrator-quits",
+		text:       map[string]string{"en": "about 1 head at 5 yd³/h", "es": "como 1 cabeza con 5 yd³/h"},
+		calculator: vibrator.Calculator, inputs: append(loop[:3:3], "pump=5 yd³/h"),
+		output: "vibrators", figure: 1,
+	},
+	{
+		slug:       "vibrator-quits",
+		text:       map[string]string{"en": "2 at 10", "es": "2 con 10"},
+		calculator: vibrator.Calculator, inputs: append(loop[:3:3], "pump=10 yd³/h"),
+		output: "vibrators", figure: 2,
+	},
+	{
+		slug:       "vibrator-quits",
+		text:       map[string]string{"en": "3 at 15", "es": "3 con 15"},
+		calculator: vibrator.Calculator, inputs: append(loop[:3:3], "pump=15 yd³/h"),
+		output: "vibrators", figure: 3,
+	},
+	{
+		slug: "internal-vibration",
+		text: map[string]string{
+			"en": "If you have not seen it, step 7-1/2 in.", "es": "Si no lo ha visto, avance de 7-1/2 in.",
+		},
+		calculator: vibrator.Calculator, inputs: []string{"plan=low"},
+		output: "spacing", unit: "in", figure: 7.5, tol: 0.25,
+	},
+	{
+		slug: "internal-vibration",
+		text: map[string]string{
+			"en": "as the calculator plans | 11 in.", "es": "como cuenta la calculadora | 11 in.",
+		},
+		calculator: vibrator.Calculator, output: "spacing", unit: "in", figure: 11, tol: 0.5,
+	},
+}
+
+// openWall is the example of page last-truck-call.
+var openWall = []string{"walls.1.length=110 ft", "walls.1.core=8 in", "walls.1.height=2 ft", "waste=10 %"}
+
+// TestStatedFigures compares figures in the prose of the manual with the calculators.
+func TestStatedFigures(t *testing.T) {
+	for _, s := range statedFigures {
+		for lang, text := range s.text {
+			if !strings.Contains(pageText(t, lang, s.slug), text) {
+				t.Errorf("%s/%s.md does not say %q: change the page and this test together", lang, s.slug, text)
+			}
+		}
+		got := numberOf(t, s.calculator, s.output, s.unit, s.inputs...)
+		if math.Abs(got-s.figure) > s.tol {
+			t.Errorf("page %s says %v; %s gives %s = %v %s for %v",
+				s.slug, s.figure, s.calculator.ID, s.output, got, s.unit, s.inputs)
+		}
+	}
+}
+
+// sameWords are sentences that every page on a matter has word for word.
+var sameWords = []struct {
+	slugs []string
+	text  map[string]string
+}{
+	{
+		slugs: []string{"external-vibration", "lesson-foot-of-the-wall"},
+		text: map[string]string{
+			"en": "The outside tool goes on a fastening strip, in the first lift only and after the whip. " +
+				"No more than that lift may be in the wall. " +
+				"It is unproven and never takes the place of the vibrator inside.",
+			"es": "El aparato de afuera va sobre una tira, solo en la primera capa y después del chicote. " +
+				"En el muro no puede haber más que esa capa. " +
+				"No está probado y nunca reemplaza el vibrado por dentro.",
+		},
+	},
+	{
+		slugs: []string{"top-of-the-wall", "anchor-bolts-and-embeds", "lesson-top-and-last-truck"},
+		text: map[string]string{
+			"en": "leat comes off only for the bay you are striking off, and goes back on at once.",
+			"es": "se quita solo en el tramo que está enrasando, y se pone otra vez luego luego.",
+		},
+	},
+}
+
+// TestSameWords checks that pages on one matter agree word for word.
+func TestSameWords(t *testing.T) {
+	for _, s := range sameWords {
+		for _, slug := range s.slugs {
+			for lang, text := range s.text {
+				if !strings.Contains(pageText(t, lang, slug), text) {
+					t.Errorf("%s/%s.md does not have the sentence %q", lang, slug, text)
+				}
+			}
+		}
+	}
+}
+
+// contradictions are phrases that no page may have, with what the manual says instead.
+var contradictions = []struct{ lang, phrase, instead string }{
+	{"en", "one of them the spare", "the count of the calculator, and one spare"},
+	{"es", "uno de ellos de repuesto", "los que da la calculadora, y uno de repuesto"},
+	{"en", "at least 6 in. into the old lift", "about 6 in., no deeper"},
+	{"es", "6 in. o más en la capa vieja", "como 6 in., no más"},
+	{"en", "up to just below the sill", "1 to 2 ft above the underside of the sill"},
+	{"es", "hasta poco abajo del antepecho", "de 1 a 2 ft arriba de la parte de abajo"},
+	{"en", "a hand below", "the distance in inches"},
+	{"es", "una mano abajo", "la distancia en pulgadas"},
+	{"en", "let the first concrete cover it", "the running head goes in after the concrete has landed"},
+	{"es", "deje que el primer concreto la tape", "la cabeza prendida entra cuando ya cayó el concreto"},
+}
+
+// TestNoContradiction checks every page for phrases that contradict another page.
+func TestNoContradiction(t *testing.T) {
+	for _, c := range contradictions {
+		names, err := filepath.Glob(filepath.Join(contentDir, c.lang, "*.md"))
+		if err != nil || len(names) == 0 {
+			t.Fatal(len(names), err)
+		}
+		for _, name := range names {
+			slug := strings.TrimSuffix(filepath.Base(name), ".md")
+			if strings.Contains(strings.ToLower(pageText(t, c.lang, slug)), c.phrase) {
+				t.Errorf("%s says %q; the manual says %s", name, c.phrase, c.instead)
+			}
+		}
+	}
+}
+
+// rulePattern matches the link of a house rule.
+var rulePattern = regexp.MustCompile(`\[([^\[\]]*)\]\(rule:[a-z0-9-]*\)`)
+
+// glossPattern matches the English term in parentheses that a Spanish page may give.
+var glossPattern = regexp.MustCompile(` \(\*?[a-z -]+\*?\)`)
+
+// pageText returns a page with its house rules as plain text and without glosses.
+func pageText(t *testing.T, lang, slug string) string {
+	t.Helper()
+	data, err := os.ReadFile(filepath.Join(contentDir, lang, slug+".md"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	text := rulePattern.ReplaceAllString(string(data), "$1")
+	if lang != "en" {
+		text = glossPattern.ReplaceAllString(text, "")
+	}
+	return text
+}
