@@ -58,7 +58,7 @@ var WallSlowFormula = &calc.Formula{
 	Go: "pressure.WallSlow", Source: "aci",
 	Limits: calc.Text(
 		"Walls placed no higher than 14 ft (4.3 m), rising slower than 7 ft/h (2.1 m/h). Slump no more than 7 in. " +
-			"(175 mm). Poker no deeper than 4 ft (1.2 m).",
+			"(175 mm). Vibrator no deeper than 4 ft (1.2 m).",
 	),
 }
 
@@ -81,7 +81,7 @@ var WallFastFormula = &calc.Formula{
 	Go: "pressure.WallFast", Source: "aci",
 	Limits: calc.Text(
 		"Rise of 7 to 15 ft/h (2.1 to 4.6 m/h). Up to 15 ft/h (4.6 m/h) where more than 14 ft (4.3 m) is placed. It " +
-			"meets the slow one at 7 ft/h. Slump no more than 7 in. (175 mm). Poker no deeper than 4 ft (1.2 m).",
+			"meets the slow one at 7 ft/h. Slump no more than 7 in. (175 mm). Vibrator no deeper than 4 ft (1.2 m).",
 	),
 }
 

@@ -119,7 +119,7 @@ var DINStiffFormula = &calc.Formula{
 	}),
 	Go: "pressure.DINStiff", Source: "din-memory",
 	Limits: calc.Text(
-		"Rise to 7 m/h, height to 10 m, placed from the top, poker inside. By class: 5v + 21, 10v + 19, 14v + 18, " +
+		"Rise to 7 m/h, height to 10 m, placed from the top, vibrator inside. By class: 5v + 21, 10v + 19, 14v + 18, " +
 			"17v + 17.",
 	),
 }

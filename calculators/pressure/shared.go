@@ -87,7 +87,7 @@ var SourceHurd = calc.Source{
 
 // The labels and help of inputs that both European methods have.
 const (
-	LabelRise  = calc.Text("Rise where the hose stands")
+	LabelRise  = calc.Text("Rise at the hose")
 	HelpRise   = calc.Text("By tape at the hose. The average of the wall is too low.")
 	LabelClass = calc.Text("Consistency, flow class")
 	HelpClass  = calc.Text("Slumps are near values. On the border take the wetter class.")
@@ -124,7 +124,7 @@ var Classes = []calc.Option{
 
 // Ways are the options of placing.
 var Ways = []calc.Option{
-	{ID: FromTop, Label: calc.Text("From the top, poker inside or no vibration")},
+	{ID: FromTop, Label: calc.Text("From the top, vibrator inside or no vibration")},
 	{ID: "below", Label: calc.Text("Pumped in from below")},
 	{ID: "outside", Label: calc.Text("Vibrated on the form, or deep down")},
 }

@@ -13,7 +13,7 @@ const (
 	cold = calc.Text("The concrete is below {limit}, the coldest of the method. The full fluid head counts.")
 	hot  = calc.Text("Heat above {limit} earns no credit.")
 	way  = calc.Text(
-		"The method holds for placing from the top with a poker inside. Otherwise the full fluid head counts.",
+		"The method holds for placing from the top, with a vibrator inside. Otherwise the full fluid head counts.",
 	)
 	ciriaFills = calc.Text("At this rise the form fills before the concrete stiffens. The full fluid head counts.")
 	drawn      = calc.Text("The DIN line takes your setting time as true for this concrete temperature.")

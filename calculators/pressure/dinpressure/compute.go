@@ -12,7 +12,7 @@ const (
 	long   = calc.Text("The setting time is above 20 h. The method ends there: the full fluid head counts.")
 	short  = calc.Text("A setting time below 5 h earns no credit. It is counted as 5 h.")
 	way    = calc.Text(
-		"The method holds for placing from the top, with a poker inside. Otherwise the full fluid head counts.",
+		"The method holds for placing from the top, with a vibrator inside. Otherwise the full fluid head counts.",
 	)
 	dinCool = calc.Text(
 		"The concrete is cooler than its setting time holds for. It sets later: 3% more for each °C (1.8 °F).",
