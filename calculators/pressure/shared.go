@@ -72,8 +72,9 @@ var AdmixturesAsked = []calc.Option{
 
 var SourceACI = calc.Source{
 	ID: "aci", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Edition: "ACI 347R-14",
-	Year:   "2014",
-	Where:  "sec. 4.2.2.1: wall equations, coefficients and 600·C_w floor; fluid head above 15 ft/h",
+	Year: "2014",
+	Where: "sec. 4.2.2.1: wall equations, coefficients and 600·C_w floor; fluid head above 15 ft/h, " +
+		"and more from below or by outside vibration",
 	Status: calc.Memory,
 }
 

@@ -99,11 +99,14 @@ func (c *computation) putPressure(p pressure.PSF, rise pressure.FtPerHour, rule 
 			With("head", calc.Num(pressure.SI(pressure.FluidHead(c.pour.Weight, depth))))
 	}
 	c.PutRows("by-depth", rows)
-	if c.rated && !c.isOutside() {
+	if c.rated && !c.isOutside() && !c.isBelow() {
 		c.Put("fluid-limit", c.UseFor(ofRating, nil, pressure.FluidDepthFormula, c.in.Num("rating"),
 			c.in.Num("weight")))
 	}
 }
+
+// isBelow reports whether the concrete comes in from below its top.
+func (c *computation) isBelow() bool { return c.in.Choice("hose") != fromTop }
 
 // isOutside reports whether a tool shakes the form where the answer cannot prove it.
 func (c *computation) isOutside() bool {
@@ -111,12 +114,13 @@ func (c *computation) isOutside() bool {
 }
 
 // putDeed sets what to do and returns it. deed is the answer by pressure alone. A
-// tool on the outside and the form maker's guide allow no better answer.
+// tool on the outside and placing from below may push harder than the fluid head:
+// no rating proves them. The form maker's guide allows no better answer than its own.
 func (c *computation) putDeed(deed string, beyondGuide bool) string {
 	switch {
 	case !c.rated:
 		deed = unchecked
-	case c.isOutside():
+	case c.isOutside() || c.isBelow():
 		deed = doAsk
 	case beyondGuide && (deed == doGo || deed == doWait || deed == doSlow):
 		deed = doGuide

@@ -77,7 +77,7 @@ func (c *computation) reach(lift pressure.Feet) pressure.Feet {
 // cause is why no equation applies, as seen on site.
 func (c *computation) cause() pressure.Cause {
 	switch {
-	case c.in.Choice("hose") != fromTop:
+	case c.isBelow():
 		return pressure.FromBelow
 	case c.in.Choice("vibration") == again:
 		return pressure.Revibrated

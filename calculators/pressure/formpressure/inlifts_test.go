@@ -138,6 +138,7 @@ func TestTalkedRound(t *testing.T) {
 		{"no mark, head reaches 6 ft", []string{"vibration=unmarked", "reach=6 ft"}, noteDeep},
 		{"head deeper than the mark", []string{"vibration=deep"}, noteDeep},
 		{"buried hose", []string{"hose=below"}, noteBelow},
+		{"buried hose, fluid head held", []string{"hose=below", "rating=2000"}, noteBelow},
 		{"lifts vibrated again", []string{"vibration=again"}, noteAgain},
 		{"rating left empty", []string{"rating="}, askRating},
 		{"typed rise lower", []string{"pump-rate=25", "rise=1 ft/h"}, askRise},

@@ -87,7 +87,6 @@ var causes = []struct {
 	field string
 	text  calc.Text
 }{
-	{pressure.FromBelow, "hose", noteBelow},
 	{pressure.Revibrated, "vibration", noteAgain},
 	{pressure.HeadTooDeep, "vibration", noteDeep},
 	{pressure.TooWet, "slump", noteWet},
@@ -153,11 +152,7 @@ const (
 			"{window}. Shorten the loop, or ask for a faster pump or a slower mix.",
 	)
 	noteNoWait = calc.Text("No lift plan with this mix and form: even a wait of {most} after each pass is not enough.")
-	noteBelow  = calc.Text(
-		"Placed from below, or with the hose end buried, the form carries the full fluid head. " +
-			"Keep the end above the concrete.",
-	)
-	noteAgain = calc.Text(
+	noteAgain  = calc.Text(
 		"Old lifts that are vibrated again are fluid again: the full fluid head counts. Vibrate each lift once.",
 	)
 	noteDeep = calc.Text(

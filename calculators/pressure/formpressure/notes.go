@@ -101,8 +101,11 @@ func (c *computation) addFails(p pressure.PSF) {
 	}
 }
 
-// addAsk tells that a tool on the outside gets no answer without a written word.
+// addAsk tells what gets no answer without a written word.
 func (c *computation) addAsk() {
+	if c.isBelow() {
+		c.warn("hose", noteBelow)
+	}
 	if c.isOutside() {
 		c.warn("outside", noteOutside)
 	}
@@ -173,6 +176,10 @@ const (
 	noteOutside = calc.Text(
 		"A tool on the outside shakes the concrete fluid again, and may push harder than its weight. Above the first " +
 			"lift, use it only with the written word of the form maker or the engineer.",
+	)
+	noteBelow = calc.Text(
+		"Placed from below, or with the hose end buried, the concrete may push harder than its weight. Keep the end above " +
+			"the concrete.",
 	)
 	notePlain = calc.Text(
 		"What cement and admixtures are in the mix? Not known counts as the worst. Plain concrete with nothing that " +

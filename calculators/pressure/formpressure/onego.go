@@ -29,7 +29,7 @@ func (c *computation) computeOneGo() {
 	local := c.UseFor(ofLocal, nil, pressure.RiseFormula, flow, c.in.Num("stop"), core)
 	c.askRise(local)
 	local = max(local, c.in.Num("rise"))
-	c.pour.Shaken = c.in.Choice("hose") != fromTop || c.in.Choice("vibration") != marked || c.isOutside()
+	c.pour.Shaken = c.isBelow() || c.in.Choice("vibration") != marked || c.isOutside()
 	run := oneGoRun{rise: pressure.FtPerHour(calc.From(local, "ft/h"))}
 	run.pressure, run.rule = c.pour.Pressure(run.rise)
 	run.stricter, _ = c.pour.Stricter(run.rise)
