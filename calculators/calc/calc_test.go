@@ -62,6 +62,39 @@ func TestLongLabelsAndHelp(t *testing.T) {
 	}
 }
 
+// An output may be written a second time, in another unit of its dimension; an input
+// may not, because its text is read back.
+func TestSecondDisplay(t *testing.T) {
+	psi := &quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "psi", Step: 10},
+		Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.1}}
+	also := &quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "kg/cm²", Step: 5}}
+	f := calc.Field{ID: "x", Label: calc.Text("Strength"), Display: psi, Also: also}
+	for sys, want := range []string{"3000 psi (210 kg/cm²)", "20.7 MPa (210 kg/cm²)"} {
+		v := calc.Locale{Style: quantity.Style{System: quantity.System(sys)}}
+		if got := v.Write(f, calc.In(3000, "psi")); got != want {
+			t.Errorf("3000 psi is written %s, want %s", got, want)
+		}
+	}
+	wrong := f
+	wrong.Also = &quantity.Display{Dim: quantity.Force, US: quantity.UnitDisplay{Unit: "kN", Step: 1}}
+	asInput := f
+	asInput.Range, asInput.Why = "1 to 9000 psi", calc.Text("Check the unit.")
+	for _, c := range []struct {
+		in, out []calc.Field
+		want    []string
+	}{
+		{nil, []calc.Field{f}, nil},
+		{nil, []calc.Field{wrong}, []string{"output x is written in two dimensions"}},
+		{[]calc.Field{asInput}, nil, []string{"input x is an input and is written in one way"}},
+	} {
+		changed := *tank
+		changed.In, changed.Out = append(c.in, tank.In...), append(c.out, tank.Out...)
+		if got := calc.Problems(&changed); !slices.Equal(got, c.want) {
+			t.Errorf("got %q, want %q", got, c.want)
+		}
+	}
+}
+
 func TestDefaultCase(t *testing.T) {
 	in, notes := calc.Read(tank, nil, us)
 	if len(notes) != 0 {

@@ -24,6 +24,9 @@ type Field struct {
 	Kind    Kind
 	Display *quantity.Display // Number: dimension, units, rounding
 	Whole   bool              // Number: whole numbers only
+	// Also writes an output Number a second time, behind the first in parentheses: in
+	// the unit of readers whose trade uses neither unit of Display. nil: only once.
+	Also *quantity.Display
 	// Range bounds a Number, in US units: "1 to 40 ft", "1/16 to 1 in". An end
 	// that is excluded is written "over 0 to 40 ft" or "0 to under 90 °".
 	// Inputs need one; outputs have none.

@@ -151,8 +151,18 @@ func (s *problems) field(what, name string, f Field) {
 }
 
 // number records a missing range of an input, a range without a reason, and one
-// that cannot be read.
+// that cannot be read. A second display is for outputs of the same dimension: an input
+// written twice could not be read back.
 func (s *problems) number(what, name string, f Field) {
+	switch {
+	case f.Also == nil:
+	case strings.HasPrefix(what, "input"):
+		s.add("%s is an input and is written in one way", name)
+	case f.Also.Check() != "":
+		s.add("%s: %s", name, f.Also.Check())
+	case f.Display == nil || f.Also.Dim != f.Display.Dim:
+		s.add("%s is written in two dimensions", name)
+	}
 	if f.Range == "" {
 		if strings.HasPrefix(what, "input") {
 			s.add("%s needs a range", name)

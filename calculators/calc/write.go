@@ -33,7 +33,11 @@ func (v Locale) Write(f Field, x Value) string {
 	}
 	switch f.Kind {
 	case Number:
-		return quantity.Format(x.Num, *f.Display, v.Style)
+		text := quantity.Format(x.Num, *f.Display, v.Style)
+		if f.Also != nil {
+			text += " (" + quantity.Format(x.Num, *f.Also, v.Style) + ")"
+		}
+		return text
 	case Choice:
 		for _, o := range f.Options {
 			if o.ID == x.Word {

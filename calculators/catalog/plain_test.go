@@ -51,3 +51,31 @@ func TestLabelsAreWordsOfTheTrade(t *testing.T) {
 		}
 	}
 }
+
+// A strength of concrete is also written in kg/cm², in both systems of units.
+func TestStrengthsAreAlsoInKilograms(t *testing.T) {
+	var check func(id string, f calc.Field)
+	seen := 0
+	check = func(id string, f calc.Field) {
+		if f.Kind == calc.Number && f.Display.In(quantity.US).Unit == "psi" {
+			seen++
+			for _, sys := range []quantity.System{quantity.US, quantity.Metric} {
+				text := calc.Locale{Style: quantity.Style{System: sys}}.Write(f, calc.In(3000, "psi"))
+				if !regexp.MustCompile(`^\S+ (psi|MPa) \(21[01] kg/cm²\)$`).MatchString(text) {
+					t.Errorf("%s: 3000 psi is written %s", id, text)
+				}
+			}
+		}
+		for _, col := range f.Cols {
+			check(id+"."+col.ID, col)
+		}
+	}
+	for _, c := range All() {
+		for _, f := range c.Out {
+			check(c.ID+"."+f.ID, f)
+		}
+	}
+	if seen < 5 {
+		t.Errorf("only %d strengths are printed", seen)
+	}
+}

@@ -18,6 +18,13 @@ var StrengthAtLeast = quantity.Display{
 	Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.5, Rounding: quantity.Down},
 }
 
+// InKilograms displays an estimated strength in kg/cm², rounded down: the unit in which
+// Mexican plants sell concrete.
+var InKilograms = quantity.Display{
+	Dim: quantity.Pressure,
+	US:  quantity.UnitDisplay{Unit: "kg/cm²", Step: 5, Rounding: quantity.Down},
+}
+
 // Reasons of limits and a caution that several calculators share.
 const (
 	WhyFrozen    = calc.Text("Frozen concrete gains nothing. Check the reading.")

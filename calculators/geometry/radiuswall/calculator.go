@@ -6,6 +6,7 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
 	"coursebook/calculators/geometry"
+	"coursebook/calculators/quantity"
 )
 
 // Calculator lays out a curved wall: its arc, the lengths of its faces, the
@@ -124,11 +125,26 @@ var curveIn = []calc.Field{
 		Range: "1/16 to 6 in", Why: curveKerf, WhyMost: curveKerfs},
 }
 
+// Displays of the cuts: a saw in foam holds an eighth of an inch, a mark far from the
+// last one a quarter.
+var (
+	eighths = quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 1.0 / 8},
+		Metric: quantity.UnitDisplay{Unit: "mm", Step: 1},
+	}
+	apart = quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 1.0 / 4, Rounding: quantity.Down},
+		Metric: quantity.UnitDisplay{Unit: "mm", Step: 5, Rounding: quantity.Down},
+	}
+)
+
 var curveOut = []calc.Field{
 	{ID: "arc", Label: calc.Text("Arc at the measured line"), Display: &displays.Wall, Lead: true},
 	{ID: "cuts", Label: calc.Text("Number of cuts"), Display: &displays.Count, Lead: true, Exact: true},
-	{ID: "cut-gap", Label: calc.Text("Each cut closes"), Display: &displays.Part, Lead: true},
-	{ID: "cut-spacing", Label: calc.Text("Cuts apart, form straight"), Display: &displays.Part},
+	{ID: "cut-gap", Label: calc.Text("Each cut closes"), Display: &eighths, Lead: true},
+	{ID: "cut-spacing", Label: calc.Text("Cuts apart, form straight"), Display: &apart},
 	{ID: "turn", Label: calc.Text("Turn at each cut"), Display: &geometry.TurnAngle},
 	{ID: "flat", Label: calc.Text("Flats stand off the curve"), Display: &displays.Part},
 	{ID: "curve-radius", Label: calc.Text("Radius, measured line"), Display: &displays.Wall},

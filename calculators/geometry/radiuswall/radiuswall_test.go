@@ -2,6 +2,7 @@ package radiuswall
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -74,5 +75,18 @@ func TestFacesInOrder(t *testing.T) {
 			t.Errorf("%s is not shorter than the face outside it", id)
 		}
 		last = out.Num(id)
+	}
+}
+
+// Cuts are shown no finer than a saw in foam works.
+func TestCutsAreShownCoarsely(t *testing.T) {
+	res := calctest.Run(t, Calculator, "cuts-by=count", "count=2")
+	for i, f := range res.Out.Fields() {
+		if f.ID != "cut-gap" && f.ID != "cut-spacing" {
+			continue
+		}
+		if text := (calc.Locale{}).Write(f, res.Out.At(i)); strings.Contains(text, "/16") {
+			t.Errorf("%s is shown as %s", f.ID, text)
+		}
 	}
 }

@@ -94,10 +94,27 @@ var inputs = []calc.Field{
 		Range: "0.125 to 2 in", Why: displays.CheckUnit},
 }
 
+// Displays of what is ordered and lifted, rounded up: neither is known more finely.
+var (
+	tenthYards = quantity.Display{
+		Dim: quantity.Volume,
+		US:  quantity.UnitDisplay{Unit: "yd³", Step: 0.1, Rounding: quantity.Up},
+	}
+	tenthMetres = quantity.Display{
+		Dim: quantity.Volume,
+		US:  quantity.UnitDisplay{Unit: "m³", Step: 0.1, Rounding: quantity.Up},
+	}
+	hoseMass = quantity.Display{
+		Dim:    quantity.Mass,
+		US:     quantity.UnitDisplay{Unit: "lb", Step: 5, Rounding: quantity.Up},
+		Metric: quantity.UnitDisplay{Unit: "kg", Step: 2, Rounding: quantity.Up},
+	}
+)
+
 var outputs = []calc.Field{
-	{ID: "extra-yd", Display: &displays.CubicYardsUp, Lead: true, Label: calc.Text("Order on top, yd³")},
-	{ID: "extra-m", Display: &displays.CubicMetresUp, Lead: true, Label: calc.Text("Order on top, m³")},
-	{ID: "hanging-mass", Display: &displays.MassUp, Lead: true, Label: calc.Text("The hanging hose, filled")},
+	{ID: "extra-yd", Display: &tenthYards, Lead: true, Label: calc.Text("Order on top, yd³")},
+	{ID: "extra-m", Display: &tenthMetres, Lead: true, Label: calc.Text("Order on top, m³")},
+	{ID: "hanging-mass", Display: &hoseMass, Lead: true, Label: calc.Text("The hanging hose, filled")},
 	{ID: "hose-mass", Display: &perLength, Label: calc.Text("Filled hose, by length")},
 	{ID: "line-yd", Display: &displays.CubicYards, Label: calc.Text("In line and hose, yd³")},
 	{ID: "line-m", Display: &displays.CubicMetres, Label: calc.Text("In line and hose, m³")},

@@ -99,3 +99,15 @@ func TestLineNotes(t *testing.T) {
 		1e-9,
 	)
 }
+
+// What is ordered and lifted is shown rounded up, and no finer than it is known.
+func TestShownRounding(t *testing.T) {
+	out := calctest.Run(t, Calculator, "lines=4 in | 150 ft", "hopper=0.5 yd³", "hose=3 in", "hanging=12 ft",
+		"empty=4 lb/ft", "weight=150 lb/ft³").Out
+	for i, f := range out.Fields() {
+		want := map[string]string{"extra-yd": "1.0 yd³", "extra-m": "0.8 m³", "hanging-mass": "140 lb"}[f.ID]
+		if got := (calc.Locale{}).Write(f, out.At(i)); want != "" && got != want {
+			t.Errorf("%s is shown as %s, want %s", f.ID, got, want)
+		}
+	}
+}

@@ -71,7 +71,8 @@ var (
 		US:     quantity.UnitDisplay{Unit: "psi", Step: 50},
 		Metric: quantity.UnitDisplay{Unit: "MPa", Step: 0.5},
 	}
-	cement = quantity.Display{
+	lossInKilograms = quantity.Display{Dim: quantity.Pressure, US: quantity.UnitDisplay{Unit: "kg/cm²", Step: 1}}
+	cement          = quantity.Display{
 		Dim:    quantity.Density,
 		US:     quantity.UnitDisplay{Unit: "lb/yd³", Step: 1},
 		Metric: quantity.UnitDisplay{Unit: "kg/m³", Step: 1},
@@ -120,9 +121,9 @@ var outputs = []calc.Field{
 		{ID: beyond, Label: calc.Text("More than was withheld: leave it out")},
 		{ID: none, Label: calc.Text("None was withheld: add none")},
 	}},
-	{ID: "strength-least", Display: &strengthLoss, Lead: true, Label: calc.Text("Strength lost, at least"),
+	{ID: "strength-least", Display: &strengthLoss, Also: &lossInKilograms, Lead: true, Label: calc.Text("Strength lost, at least"),
 		Help: calc.Text("Against the load as it came.")},
-	{ID: "strength-most", Display: &strengthLoss, Lead: true, Label: calc.Text("Strength lost, at most")},
+	{ID: "strength-most", Display: &strengthLoss, Also: &lossInKilograms, Lead: true, Label: calc.Text("Strength lost, at most")},
 	{ID: "may-add", Display: &waterDown, Label: calc.Text("Water that may go in")},
 	{ID: "too-much", Display: &water, Label: calc.Text("Water too much")},
 	{ID: "gal-per-yd", Display: &gallons, Label: calc.Text("Water in each yd³, US gal")},

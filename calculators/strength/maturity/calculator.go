@@ -225,8 +225,9 @@ var outputs = []calc.Field{
 	{ID: "age-ec", Display: &hoursAtMost, Label: calc.Text("Age by Eurocode 2, 20 °C")},
 	{ID: "elapsed", Display: &tenthHours, Label: calc.Text("Time covered by readings")},
 	{ID: "mean", Display: &reading, Label: calc.Text("Mean temperature")},
-	{ID: "strength", Display: &strength.StrengthAtLeast, Lead: true, Label: calc.Text("Strength by your curve"),
-		Help: calc.Text("Estimate only.")},
+	{ID: "strength", Display: &strength.StrengthAtLeast, Also: &strength.InKilograms, Lead: true,
+		Label: calc.Text("Strength by your curve"),
+		Help:  calc.Text("Estimate only.")},
 	{
 		ID: "intervals", Kind: calc.Rows, Label: calc.Text("Interval by interval"),
 		Cols: []calc.Field{

@@ -102,7 +102,7 @@ const (
 
 var inputs = []calc.Field{
 	{ID: "f28", Display: &displays.Strength, Usual: "3000 psi", Label: calc.Text("Strength at 28 days"),
-		Help:  calc.Text("As specified, not as hoped for."),
+		Help:  calc.Text("As specified, not as hoped for. In kg/cm² too: 210 kg/cm²."),
 		Range: "1500 to 8700 psi", Why: whyWeak, WhyMost: whyStrong, MostSource: "ec2"},
 	{ID: "age", Display: &ageDays, Usual: "7 d", Label: calc.Text("Age"),
 		Range: "1 to 365 d", Why: whyEarly, WhyMost: whyOld, LeastSource: "aci209"},
@@ -142,8 +142,10 @@ var outputs = []calc.Field{
 		Help: calc.Text("Estimate only.")},
 	{ID: "share-ec", Display: &shareAtMost, Lead: true, Label: calc.Text("Share by Eurocode 2"),
 		Help: calc.Text("Estimate only.")},
-	{ID: "strength-aci", Display: &strength.StrengthAtLeast, Label: calc.Text("Strength by ACI 209")},
-	{ID: "strength-ec", Display: &strength.StrengthAtLeast, Label: calc.Text("Strength by Eurocode 2")},
+	{ID: "strength-aci", Display: &strength.StrengthAtLeast, Also: &strength.InKilograms,
+		Label: calc.Text("Strength by ACI 209")},
+	{ID: "strength-ec", Display: &strength.StrengthAtLeast, Also: &strength.InKilograms,
+		Label: calc.Text("Strength by Eurocode 2")},
 	{ID: "time-aci", Display: &daysAtLeast, Label: calc.Text("Time to share, ACI 209")},
 	{ID: "time-ec", Display: &daysAtLeast, Label: calc.Text("Time to share, Eurocode 2")},
 	{ID: "ages", Kind: calc.Rows, Label: calc.Text("By age"), Cols: []calc.Field{

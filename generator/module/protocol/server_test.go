@@ -180,7 +180,7 @@ func TestConvert(t *testing.T) {
 		{"set", "side", "3"},
 		{"set", "lid", "yes"},
 		{"set", "day", "2026-11-25"},
-		{"set", "boxes.1.side", "1 1/2"},
+		{"set", "boxes.1.side", "1 1/2 ft"},
 		{"set", "boxes.1.name", "a\\b\tc"},
 	}
 	there := sets(askOK(t, s, "convert", head(us, metric, typed...)...))
