@@ -181,7 +181,7 @@ var sources = []calc.Source{
 	{
 		ID: "practice",
 		Title: "A guess of what a drum still holds counts half; a full load counts by its ticket; line and hopper " +
-			"stay full to the end; orders go up to the plant's step",
+			"stay full to the end; orders go up to the plant's step; a truck carries 10 yd³ (7.6 m³) at most",
 		Status: calc.CommonPractice,
 	},
 	{
