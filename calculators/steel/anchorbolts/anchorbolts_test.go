@@ -118,25 +118,28 @@ func (j job) check(t *testing.T, res calc.Result) {
 	}
 }
 
-// At random: pieces of 4 to 20 ft, gaps in some of them, cleats at 2 to 6 ft.
+// At random: pieces of 1 to 20 ft, gaps in some of them, cleats close and far apart.
 func TestLayout(t *testing.T) {
 	rnd := rand.New(rand.NewPCG(7, 8))
 	between := func(a, b float64) float64 { return a + (b-a)*rnd.Float64() }
 	answered := 0
-	for i := range 600 {
+	for i := range 3000 {
 		j := job{diameter: []float64{0.5, 0.625, 0.75}[rnd.IntN(3)], end: between(3, 12), spacing: between(12, 72),
 			clear: between(0, 6)}
 		total := 0.0
 		for range 1 + rnd.IntN(4) {
-			p := math.Round(between(48, 240))
-			j.pieces = append(j.pieces, p)
+			p := math.Round(between(12, 240))
 			if rnd.IntN(3) == 0 {
+				p = math.Round(between(12, 40))
+			}
+			j.pieces = append(j.pieces, p)
+			if p > 60 && rnd.IntN(3) == 0 {
 				j.gaps = append(j.gaps, [2]float64{total + math.Round(between(0, p-36)), 36})
 			}
 			total += p
 		}
 		if i%3 > 0 {
-			for c := between(0, 48); c < total && len(j.cleats) < 40; c += between(24, 72) {
+			for c := between(0, 48); c < total && len(j.cleats) < 40; c += between(12, 72) {
 				j.cleats = append(j.cleats, c)
 			}
 		}
@@ -153,7 +156,7 @@ func TestLayout(t *testing.T) {
 			j.check(t, res)
 		}
 	}
-	if answered < 200 {
+	if answered < 1000 {
 		t.Errorf("only %d layouts were checked", answered)
 	}
 }
