@@ -38,7 +38,8 @@ const restartSlug = "pump-breakdown"
 // TestHoldPointsOfPourDay checks that the stages of pour day have the eight named hold points
 // and no other, in every language of the manual.
 func TestHoldPointsOfPourDay(t *testing.T) {
-	b := read(Options{Content: "../../../content", Theme: os.DirFS("../../../themes/plumb")}, markdown.Parse, &fault.List{})
+	options := Options{Content: "../../../content", Theme: os.DirFS("../../../themes/plumb")}
+	b := read(options, markdown.Parse, &fault.List{})
 	if b.Site == nil {
 		t.Fatal("the manual was not read")
 	}
