@@ -55,6 +55,7 @@ const (
 	CautionNeverBack = calc.Text(
 		"Never back a brace off to let the wall fall over. If one brace does not answer, two push or pull together.",
 	)
+	AskSide        = calc.Text("Which side is the string on? Answer, and it shows whether to lengthen or shorten.")
 	NoteMoreRounds = calc.Text(
 		"Brace {name} needs {turns} turns. Go by quarter turns, and read the whole wall again after one turn.",
 	)

@@ -9,7 +9,7 @@ const (
 	CheckUnit  = calc.Text("Check the number and its unit.")
 	CheckCount = calc.Text("Check the count.")
 	LeaveOut   = calc.Text("Leave the row out instead.")
-	OneStorey  = calc.Text("Work out each storey by itself.")
+	OneStorey  = calc.Text("Work out each story by itself.")
 	OneJob     = calc.Text("Split a job of this size into parts.")
 	AskMaker   = calc.Text("Look it up in the maker's data again.")
 	Engineer   = calc.Text("Beyond this, ask the engineer.")

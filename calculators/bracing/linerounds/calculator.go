@@ -98,7 +98,7 @@ var inputs = []calc.Field{
 		Kind:     calc.Choice,
 		Options:  bracing.SideOptions,
 		Optional: true,
-		Help:     calc.Text("Go and look. Until answered, no way to turn is told."),
+		Help:     calc.Text("Go and look. Until you answer, no direction is shown."),
 	},
 	{ID: "braces", Label: calc.Text("Gaps at each brace"), Kind: calc.Rows, MinRows: 1, MaxRows: 40,
 		Help:  calc.Text("In order along the wall. Leave round 3 empty until it is read."),
@@ -149,8 +149,8 @@ var outputs = []calc.Field{
 	{ID: "next", Label: calc.Text("What next"), Kind: calc.Choice, Lead: true, Options: []calc.Option{
 		{ID: "done", Label: calc.Text("in line, no more rounds")},
 		{ID: "again", Label: calc.Text("another round: turn, read all")},
-		{ID: "check", Label: calc.Text("Stop: check side and thread")},
-		{ID: "stop", Label: calc.Text("Stop: leave the braces")}}},
+		{ID: "check", Label: calc.Text("Hold: check side and thread")},
+		{ID: "stop", Label: calc.Text("Hands off: leave the braces")}}},
 	{ID: "worst", Label: calc.Text("Worst in the last round"), Display: &displays.Part, Lead: true},
 	{ID: "to-turn", Label: calc.Text("Braces to turn"), Display: &displays.Count, Exact: true, Lead: true},
 	{ID: "done", Label: calc.Text("All within tolerance"), Kind: calc.Choice, Options: []calc.Option{

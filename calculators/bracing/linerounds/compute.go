@@ -241,7 +241,7 @@ const (
 	noteStiff = calc.Text(
 		"The concrete has stiffened. Leave every brace. Write the readings down and tell the foreman.",
 	)
-	askSide   = calc.Text("Which side is the string on? Lengthen or shorten is told once you answer.")
+	askSide   = bracing.AskSide
 	askRead   = calc.Text("Not every brace was read in round 3. Read them all: the wall moves together.")
 	noteWrong = calc.Text(
 		"Brace {name} went {moved} farther off. Check the string side and which way its thread runs before you turn " +

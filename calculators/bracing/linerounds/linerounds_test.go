@@ -55,13 +55,13 @@ func TestDone(t *testing.T) {
 func TestNotes(t *testing.T) {
 	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
 		{
-			Note: "Which side is the string on? Lengthen or shorten is told once you answer.",
+			Note: "Which side is the string on? Answer, and it shows whether to lengthen or shorten.",
 			At:   "string-side",
 			Want: true,
 		},
 		{
 			Inputs: "string-side=brace",
-			Note:   "Which side is the string on? Lengthen or shorten is told once you answer.",
+			Note:   "Which side is the string on? Answer, and it shows whether to lengthen or shorten.",
 			At:     "",
 			Want:   false,
 		},

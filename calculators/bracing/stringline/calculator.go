@@ -138,7 +138,7 @@ var (
 	tightTol   = calc.Text("A string and a tape do not show less.")
 	looseTol   = calc.Text("No finish hides more than this.")
 	lowString  = calc.Text("Too near the base to show a lean.")
-	highString = calc.Text("Work out each storey by itself.")
+	highString = calc.Text("Work out each story by itself.")
 	nearFoot   = calc.Text("A brace this steep cannot hold the wall.")
 	farFoot    = calc.Text("No brace reaches this far. Check the unit.")
 	footLevel  = calc.Text("Check where the foot stands, and the unit.")

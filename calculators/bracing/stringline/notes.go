@@ -15,7 +15,7 @@ var (
 			"neighbors. Threads run either way.",
 	)
 	noteOrder = calc.Text("Corners are locked before this. Begin with the braces next to the ends, then the worst.")
-	askSide   = calc.Text("Which side is the string on? Lengthen or shorten is told once you answer.")
+	askSide   = bracing.AskSide
 	sideBrace = calc.Text("For a string on the brace side: wide gap, shorten; narrow gap, lengthen.")
 	sideOther = calc.Text("For a string on the far side of the wall: wide gap, lengthen; narrow gap, shorten.")
 	noteStiff = calc.Text(

@@ -49,7 +49,7 @@ func TestSideIsAskedNeverAssumed(t *testing.T) {
 		Calculator,
 		"string-side=other",
 	)
-	n, ok := calctest.NoteOf(open, "Which side is the string on? Lengthen or shorten is told once you answer.")
+	n, ok := calctest.NoteOf(open, "Which side is the string on? Answer, and it shows whether to lengthen or shorten.")
 	if !ok || n.Level != calc.LevelAsk {
 		t.Error("the side is not asked for")
 	}

@@ -24,7 +24,7 @@ const howMany = calc.Text("How many")
 var (
 	no         = calc.Text("A wall without size takes no concrete.")
 	oneJob     = calc.Text("Split a job of this size into parts.")
-	oneStorey  = calc.Text("Work out each storey by itself.")
+	oneStorey  = calc.Text("Work out each story by itself.")
 	thinCore   = calc.Text("No core this thin can be filled and vibrated.")
 	thickCore  = calc.Text("No foam form for walls is this thick. Check the unit.")
 	oneAtLeast = calc.Text("Leave the row out instead.")
