@@ -29,6 +29,9 @@ func NewForms(s *site.Site, words map[string]calc.Translations, faults *fault.Li
 	for _, l := range s.Languages {
 		for _, c := range s.Calculators {
 			f, notes := form.New(c, words[l.Code], l.Mark, nil)
+			if len(notes) > 0 && lacksRule(c) { // reported with the house rules
+				continue
+			}
 			if len(notes) > 0 {
 				faults.Add(fault.Fault{Code: "calculator",
 					Text: "the example case of the calculator " + c.ID + " is refused: " + noteText(notes[0]),
@@ -51,6 +54,13 @@ func NewForms(s *site.Site, words map[string]calc.Translations, faults *fault.Li
 		}
 	}
 	return forms
+}
+
+// lacksRule reports whether an input has a house rule without an amount.
+func lacksRule(c *calc.Calculator) bool {
+	lacks := false
+	c.RuleFields(func(f calc.Field) { lacks = lacks || f.Usual == "" })
+	return lacks
 }
 
 // noteText returns the path of a note and its English text.
