@@ -10,10 +10,15 @@ const (
 	noteNothing = calc.Text(
 		"No document gives a force, a time or a reach through foam. What follows is common practice.",
 	)
-	noteOnlyFoot = calc.Text("Common practice: only at the foot, and only where no head comes down inside.")
-	noteShort    = calc.Text("Common practice: a few seconds at one place, then on. Go from the bottom up.")
-	noteWeb      = calc.Text("Common practice: on a web or tie of the form, through a board. Bare foam only dents.")
-	noteBulge    = calc.Text(
+	noteOnlyFoot = calc.Text(
+		"Common practice: in the first lift only, after the whip, with no more than that lift in the wall.",
+	)
+	noteShort = calc.Text("Common practice: 3 to 5 seconds at one spot, then on. Go from the bottom up.")
+	noteWeb   = calc.Text(
+		"Common practice: on a fastening strip, never on a cut tie, a backed face or a vertical seam. Bare foam " +
+			"only dents.",
+	)
+	noteBulge = calc.Text(
 		"Common practice: one person does nothing but watch the form. Stop at the first bulge, creak or leak.",
 	)
 	noteNever    = calc.Text("Never in place of the vibrator inside. Tap the form after: a hollow sound is a void.")
