@@ -20,8 +20,8 @@ func (c *computation) fits(p pressure.LiftPressure) bool {
 // longer than the concrete stays open.
 func (c *computation) liftsDeed(run *liftsRun) string {
 	c.Put("back-by", calc.SI(max(run.window, 0), "h"))
-	if !c.rated {
-		return unchecked
+	if !c.rated || c.isOutside() || c.isBelow() {
+		return unchecked // no wait is proved
 	}
 	run.wait, run.found = run.round.LeastWait(c.fits)
 	typed := c.inUnit("wait", "min")

@@ -254,6 +254,8 @@ func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 		if deed != unchecked || res.Out.Has("highest-rise") || res.Out.Has("fluid-limit") || res.Out.Has("not-before") {
 			t.Fatalf("unrated: %s", deed)
 		}
+	case deed == doAsk && (res.Out.Has("wait") || res.Out.Has("not-before") || res.Out.Has("fluid-limit")):
+		t.Fatal("a plan beside the word to ask first")
 	case deed == doGo && !holding:
 		t.Fatalf("%s at %v Pa for %v Pa", deed, local, rating)
 	case deed == doWait:
