@@ -195,7 +195,7 @@ func permits(rule []string, name string) bool {
 // light lists the packages of the standard library that the module's packages
 // may import. Others, such as fmt, sort or time, make the module larger. On this
 // target the runtime itself contains parts of os and reflect.
-var light = []string{"cmp", "errors", "math", "slices", "strconv", "strings", "unicode/utf8"}
+var light = []string{"cmp", "errors", "math", "runtime", "slices", "strconv", "strings", "unicode/utf8"}
 
 // The module holds no third-party code, and its packages import nothing but
 // each other and the light packages. Only its main package may use unsafe.
