@@ -62,3 +62,10 @@ func ruleFields(fields []Field, each func(Field)) {
 		ruleFields(f.Cols, each)
 	}
 }
+
+// LacksRule reports whether an input has a house rule without an amount.
+func (c *Calculator) LacksRule() bool {
+	lacks := false
+	c.RuleFields(func(f Field) { lacks = lacks || f.Usual == "" })
+	return lacks
+}

@@ -29,7 +29,7 @@ func NewForms(s *site.Site, words map[string]calc.Translations, faults *fault.Li
 	for _, l := range s.Languages {
 		for _, c := range s.Calculators {
 			f, notes := form.New(c, words[l.Code], l.Mark, nil)
-			if len(notes) > 0 && lacksRule(c) { // reported with the house rules
+			if len(notes) > 0 && c.LacksRule() { // reported with the house rules
 				continue
 			}
 			if len(notes) > 0 {
@@ -54,13 +54,6 @@ func NewForms(s *site.Site, words map[string]calc.Translations, faults *fault.Li
 		}
 	}
 	return forms
-}
-
-// lacksRule reports whether an input has a house rule without an amount.
-func lacksRule(c *calc.Calculator) bool {
-	lacks := false
-	c.RuleFields(func(f calc.Field) { lacks = lacks || f.Usual == "" })
-	return lacks
 }
 
 // noteText returns the path of a note and its English text.
