@@ -45,6 +45,9 @@ func All() []*Rule {
 		{ID: "into-below", Display: &displays.Inches, Direction: AtLeast, Limit: "6 in",
 			Source: calc.Source{ID: "aci-309", Title: "ACI 309R-05", Where: "depth into the layer below",
 				Status: calc.Memory}},
+		{ID: "head-spacing", Display: &displays.Inches, Limit: "18 in",
+			Source: calc.Source{ID: "army", Title: "US Army EN5466 ed. A", Year: "1992",
+				Where: "spacing of insertions", Status: calc.Confirmed}},
 		// the hour
 		{ID: "hands-off", Display: &displays.Minutes},
 		{ID: "hands-off-hot", Display: &displays.Minutes},

@@ -201,7 +201,8 @@ func (w *walker) checkBare(text string, start, end, line int) {
 	for _, id := range w.ruleIDs() {
 		r := w.rules[id]
 		for _, phrase := range r.Words {
-			if !hasPhrase(before, phrase) && !hasPhrase(after, phrase) {
+			if !hasPhrase(last(before, len(phrase)+betweenBytes), phrase) &&
+				!hasPhrase(first(after, len(phrase)+betweenBytes), phrase) {
 				continue
 			}
 			if _, err := r.Parse(text[start:end], w.mark); err != nil {
@@ -216,8 +217,18 @@ func (w *walker) checkBare(text string, start, end, line int) {
 	}
 }
 
-// besideBytes is how far from an amount the words of a rule are looked for.
-const besideBytes = 36
+// besideBytes bounds the text around an amount in which the words of a rule are looked
+// for; at most betweenBytes are between the words and the amount.
+const (
+	besideBytes  = 60
+	betweenBytes = 16
+)
+
+// last returns the last n bytes of a text, first the first n; a shorter text is returned
+// whole.
+func last(text string, n int) string { return text[max(0, len(text)-n):] }
+
+func first(text string, n int) string { return text[:min(n, len(text))] }
 
 // beside returns the text before and after an amount, in lower case: at most besideBytes
 // each, of the same sentence and block.
