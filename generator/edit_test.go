@@ -161,7 +161,8 @@ func TestOneChangedRule(t *testing.T) {
 		if want == "" && !same {
 			t.Errorf("%s has changed", path)
 		}
-		if want != "" && (same || !bytes.Contains(bytes.ReplaceAll(after[path], []byte("&#34;"), []byte(`"`)), []byte(want))) {
+		if want != "" && (same || !bytes.Contains(bytes.ReplaceAll(after[path], []byte("&#34;"), []byte(`"`)),
+			[]byte(want))) {
 			t.Errorf("%s does not say %s", path, want)
 		}
 		if len(after[path]) == 0 {

@@ -49,8 +49,8 @@ var TurnOptions = []calc.Option{
 // Texts that the calculators of the string line share.
 const (
 	CautionHandsOff = calc.Text(
-		"Hold point: hands off. After the time set for this wall, or once it does not answer a quarter turn, no brace " +
-			"is turned.",
+		"Hold point: hands off. After the time set for this wall, or once it does not answer a quarter turn, no " +
+			"brace is turned.",
 	)
 	CautionNeverBack = calc.Text(
 		"Never back a brace off to let the wall fall over. If one brace does not answer, two push or pull together.",

@@ -247,10 +247,14 @@ func TestLiftProperties(t *testing.T) {
 		"higher wall":               func(r *Round) { r.Height *= 1.05 },
 		"there and back":            func(r *Round) { r.Back = true },
 		"retarder":                  func(r *Round) { r.Retarded = true; r.Cc = ChemistryCoefficient(r.Cement, true) },
-		"unknown cement":            func(r *Round) { r.Cement = "unknown"; r.Cc = ChemistryCoefficient("", r.Retarded) },
-		"wetter":                    func(r *Round) { r.Slump += 0.5 },
-		"deeper head":               func(r *Round) { r.Reach += 0.3 },
-		"measured rise":             func(r *Round) { r.Typed += 1 },
+		"unknown cement": func(r *Round) {
+			r.Cement = "unknown"
+			r.Cc = ChemistryCoefficient("",
+				r.Retarded)
+		},
+		"wetter":        func(r *Round) { r.Slump += 0.5 },
+		"deeper head":   func(r *Round) { r.Reach += 0.3 },
+		"measured rise": func(r *Round) { r.Typed += 1 },
 	}
 	rnd := rand.New(rand.NewPCG(21, 22))
 	seen := map[Cause]int{}

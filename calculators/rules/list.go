@@ -40,7 +40,8 @@ func All() []*Rule {
 		{ID: "rise", Display: &displays.Rise, Limit: "15 ft/h",
 			Source: at(hurd, "full fluid head above 15 ft/h")},
 		{ID: "drop", Display: &displays.Height, Limit: "5 ft",
-			Source: calc.Source{ID: "ufgs", Title: "UFGS 03301A", Where: "free fall of concrete", Status: calc.Secondary}},
+			Source: calc.Source{ID: "ufgs", Title: "UFGS 03301A", Where: "free fall of concrete",
+				Status: calc.Secondary}},
 		{ID: "opening-sides", Display: &displays.Height},
 		{ID: "into-below", Display: &displays.Inches, Direction: AtLeast, Limit: "6 in",
 			Source: calc.Source{ID: "aci-309", Title: "ACI 309R-05", Where: "depth into the layer below",
@@ -62,6 +63,7 @@ func All() []*Rule {
 			Source: calc.Source{ID: "ncma", Title: "NCMA TEK 3-4B", Year: "2005",
 				Where: "wind at which masons leave a braced wall", Status: calc.Secondary}},
 		{ID: "rinse", Display: &displays.Minutes, Direction: AtLeast, Limit: "15 min",
-			Source: calc.Source{ID: "z358", Title: "ANSI/ISEA Z358.1", Where: "15 minutes of flow", Status: calc.Secondary}},
+			Source: calc.Source{ID: "z358", Title: "ANSI/ISEA Z358.1", Where: "15 minutes of flow",
+				Status: calc.Secondary}},
 	}
 }

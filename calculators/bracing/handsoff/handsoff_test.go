@@ -48,7 +48,8 @@ func TestRules(t *testing.T) {
 		{"N | 7:00 | 9:00", []string{"air=90 °F", "wait=20 min"}, "9:20", ruleLast, planEarly, 20},
 	} {
 		w, _ := run(t, c.wall, c.more...)
-		if got := calc.FormatClock(w.Num("off")); got != c.off || w.Choice("rule") != c.rule || w.Choice("plan") != c.plan {
+		if got := calc.FormatClock(w.Num("off")); got != c.off || w.Choice("rule") != c.rule ||
+			w.Choice("plan") != c.plan {
 			t.Errorf("%s %v: %s %s %s", c.wall, c.more, got, w.Choice("rule"), w.Choice("plan"))
 		}
 		calctest.Near(t, c.wall, w.Num("left"), 60*c.left, 1e-6)

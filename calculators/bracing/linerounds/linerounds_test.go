@@ -30,7 +30,8 @@ func TestWays(t *testing.T) {
 		"1 | 1 in | 1 in | 1-3/4 in":        "dragged",
 		"1 | 1-1/2 in | 15/16 in | 9/16 in": "good",
 	} {
-		if got := calctest.Run(t, Calculator, quarterInch, "braces="+rows).Out.Rows("lines")[0].Choice("way"); got != want {
+		if got := calctest.Run(t, Calculator, quarterInch,
+			"braces="+rows).Out.Rows("lines")[0].Choice("way"); got != want {
 			t.Errorf("%s: %s, want %s", rows, got, want)
 		}
 	}
@@ -115,8 +116,8 @@ func TestNotes(t *testing.T) {
 		},
 		{
 			Inputs: "braces=1 | 1-1/2 in | 1-1/2 in",
-			Note: "Brace {name} did not move. Look for slack, a loose foot or loose screws. If all is fast, two braces turn " +
-				"together.",
+			Note: "Brace {name} did not move. Look for slack, a loose foot or loose screws. If all is fast, two " +
+				"braces turn together.",
 			At:   "braces.1.gap-2",
 			Want: true,
 		},
@@ -143,9 +144,10 @@ func TestNotes(t *testing.T) {
 		{Note: "Not every brace was read in round 3. Read them all: the wall moves together.", At: "", Want: false},
 		{
 			Inputs: "braces=1 | 3 in | 2-1/2 in",
-			Note:   "Brace {name} needs {turns} turns. Go by quarter turns, and read the whole wall again after one turn.",
-			At:     "braces.1.gap-2",
-			Want:   true,
+			Note: "Brace {name} needs {turns} turns. Go by quarter turns, and read the whole wall again after one " +
+				"turn.",
+			At:   "braces.1.gap-2",
+			Want: true,
 		},
 	})
 }
@@ -213,7 +215,8 @@ func roundsCase(before, off []float64) calc.Case {
 			calc.NewCase(cols).With("gap-1", calc.Num(0.019+before[i])).With("gap-2", calc.Num(0.019+off[i])),
 		)
 	}
-	return calc.NewCase(calctest.WithRules(Calculator).In).With("block", calc.Num(0.019)).With("braces", calc.RowsOf(rows...))
+	return calc.NewCase(calctest.WithRules(Calculator).In).With("block", calc.Num(0.019)).
+		With("braces", calc.RowsOf(rows...))
 }
 
 // turnBraces turns each brace to the nearest quarter; a fifth of its movement

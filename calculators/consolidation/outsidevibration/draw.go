@@ -8,7 +8,8 @@ import (
 )
 
 const (
-	desc         = calc.Text("Peak shake of {a} times gravity at the tool. The least quoted for concrete itself is {least}.")
+	desc = calc.Text("Peak shake of {a} times gravity at the tool. The least quoted for concrete itself is " +
+		"{least}.")
 	title        = calc.Text("Peak shake, times gravity")
 	labelTool    = calc.Text("At the tool")
 	labelLeast   = calc.Text("Least quoted, in concrete")

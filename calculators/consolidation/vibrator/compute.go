@@ -135,7 +135,8 @@ func putApart(r *calc.Recorder, h head, spacing float64) {
 // shown returns the smaller of the spacings, in m, that readers of the two systems
 // see, so that the places counted suffice for each.
 func shown(spacing float64) float64 {
-	return math.Min(quantity.Round(spacing, showApart, quantity.US), quantity.Round(spacing, showApart, quantity.Metric))
+	return math.Min(quantity.Round(spacing, showApart, quantity.US),
+		quantity.Round(spacing, showApart, quantity.Metric))
 }
 
 // planned returns the radius of action to plan with, in m. It asks about an

@@ -102,7 +102,8 @@ func noteHose(r *calc.Recorder, local, lift, lifts float64) {
 	rise := calc.Amount("rise", local, &displays.Rise)
 	limit := calc.Amount("limit", mostLocal, &displays.RiseAtMost)
 	if lifts > 1 {
-		r.Note(calc.LevelNotice, calc.At("stop"), noteLiftFluid, rise, limit, calc.Amount("lift", lift, &displays.Height))
+		r.Note(calc.LevelNotice, calc.At("stop"), noteLiftFluid, rise, limit,
+			calc.Amount("lift", lift, &displays.Height))
 		return
 	}
 	r.Note(calc.LevelWarning, calc.At("stop"), noteFluid, rise, limit)

@@ -87,7 +87,8 @@ var sources = []calc.Source{
 	},
 	pressure.SourceCIRIA, pressure.SourceDINMemory,
 	{
-		ID: "si", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Edition: "ACI 347R-14, SI edition",
+		ID: "si", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Edition: "ACI 347R-14, SI " +
+			"edition",
 		Year: "2014", Where: "least pressure of 30 kPa·C_w; limits of 4.2 m, 2.1 and 4.5 m/h", Status: calc.Memory,
 	},
 	{
@@ -95,8 +96,8 @@ var sources = []calc.Source{
 		Where: "equivalent age, Q of 5000 K", Status: calc.Memory,
 	},
 	{
-		ID: "own", Title: "Our own limits, in no text that was read: half a lift, 5, 30 and 60 min, waits of 60 min at " +
-			"most, 5 yd³/h as the slowest pump, setting times of 5 to 10 h at 70 °F by mix",
+		ID: "own", Title: "Our own limits, in no text that was read: half a lift, 5, 30 and 60 min, waits of 60 min " +
+			"at most, 5 yd³/h as the slowest pump, setting times of 5 to 10 h at 70 °F by mix",
 		Status: calc.CommonPractice,
 	},
 	{

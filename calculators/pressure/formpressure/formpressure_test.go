@@ -112,7 +112,8 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"too tall", slow("height=20'"), doLifts, helpTall},
 		{"near 14 ft", slow("height=14'", "rating=1300"), doGo, noteHeight},
 		{"near 15 ft/h", slow("height=14'", "rise=15", "rating=2100"), doGo, noteAny},
-		{"near 15 ft/h, at the limit of the SI edition", slow("height=14'", "rise=14.7", "rating=2050"), doGo, noteRise},
+		{"near 15 ft/h, at the limit of the SI edition", slow("height=14'", "rise=14.7", "rating=2050"), doGo,
+			noteRise},
 		{"near 40 °F", slow("temperature=41", "rating=1100"), doSlow, noteFails},
 		{"near 40 °F, strong", slow("temperature=41", "rating=1300", "height=9'"), doGo, noteChilly},
 		{"strong form ends with the method", slow("height=16'", "rise=10", "rating=2000"), doGo, noteMethod},
@@ -341,11 +342,13 @@ func TestTextsNameTheMethodsLimits(t *testing.T) {
 func TestSlotsAreFilled(t *testing.T) {
 	for _, typed := range [][]string{
 		{}, {"rating=500", "guide-lift=4 ft", "guide-rate=4"}, slow("slump=8"), slow("temperature=38"),
-		slow("temperature=95"), slow("vibration=deep"), slow("height=20'"), slow("height=14'", "rise=14.7", "rating=2050"),
+		slow("temperature=95"), slow("vibration=deep"), slow("height=20'"), slow("height=14'", "rise=14.7",
+			"rating=2050"),
 		slow("temperature=41", "height=9'"), slow("length=1000", "stop=1000"), slow("rise=1"), slow("rating=1200"),
 		{"how=once", "length=10", "stop=11"}, oneGoRated(), slow("rise=3.9"), slow("guide-lift=4 ft", "guide-rate=2"),
 		job(), job("pump-rate=25"), job("pump-rate=60"), job("pump-rate=60", "how=back"), job("temperature=39"),
-		job("temperature=40.5"), job("age=8 h"), job("length=600 ft"), job("round=90 min"), job("rise=1"), job("slump=8"), job("set=48 h"),
+		job("temperature=40.5"), job("age=8 h"), job("length=600 ft"),
+		job("round=90 min"), job("rise=1"), job("slump=8"), job("set=48 h"),
 		job("vibration=unmarked"), job("vibration=again"), job("hose=below"), job("outside=above"),
 		job("cement=blend", "admixture=retards", "temperature=50"),
 	} {

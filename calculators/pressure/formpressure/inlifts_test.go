@@ -11,7 +11,8 @@ import (
 // job is a loop of 140 ft, 8 in. thick and 9 ft high, in lifts of 2 ft of plain
 // concrete at 70 °F, with an invented rating.
 func job(typed ...string) []string {
-	return replaced([]string{"height=9 ft", "pump-rate=10 yd³/h", "slump=6 in", "cement=plain", "admixture=none", "set=5 h",
+	return replaced([]string{"height=9 ft", "pump-rate=10 yd³/h", "slump=6 in", "cement=plain", "admixture=none",
+		"set=5 h",
 		"age=45 min", "rating=1000"}, typed...)
 }
 
@@ -41,7 +42,8 @@ func TestEveryCellHasADeed(t *testing.T) {
 			case minutes == noPlan:
 				want = doMix
 				expect(t, res, "fluid-limit", 1000.0/150, "ft")
-				if res.Out.Choice("mix") != mixBoth || !calctest.Noted(res, noteNoWait) || !calctest.Noted(res, helpDepth) ||
+				if res.Out.Choice("mix") != mixBoth || !calctest.Noted(res, noteNoWait) ||
+					!calctest.Noted(res, helpDepth) ||
 					!(calctest.Noted(res, helpMix) || calctest.Noted(res, helpMixWait)) {
 					t.Errorf("%s at %s: mix %s, %v", mix, rate, res.Out.Choice("mix"), res.Notes)
 				}
@@ -206,7 +208,8 @@ func TestPressuresOfTheJob(t *testing.T) {
 func TestUnknownMixCountsTwice(t *testing.T) {
 	unknown := calctest.Run(t, Calculator, job("set=", "cement=unknown", "admixture=unknown")...)
 	plain := calctest.Run(t, Calculator, job("set=")...)
-	if unknown.Out.Num("set-used") <= plain.Out.Num("set-used") || unknown.Out.Num("back-by") > plain.Out.Num("back-by") {
+	if unknown.Out.Num("set-used") <= plain.Out.Num("set-used") ||
+		unknown.Out.Num("back-by") > plain.Out.Num("back-by") {
 		t.Errorf("unknown: set %v s, back by %v s; plain: %v, %v", unknown.Out.Num("set-used"),
 			unknown.Out.Num("back-by"), plain.Out.Num("set-used"), plain.Out.Num("back-by"))
 	}

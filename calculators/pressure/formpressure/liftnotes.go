@@ -131,21 +131,22 @@ const (
 		"After each time around, stop the pump and wait {wait} before the next lift. Then the form carries {pressure}.",
 	)
 	helpWaitBack = calc.Text(
-		"After each pass, stop the pump at the end and wait {wait} before you go back. Then the form carries {pressure}.",
+		"After each pass, stop the pump at the end and wait {wait} before you go back. Then the form carries " +
+			"{pressure}.",
 	)
 	helpSlower = calc.Text("Trucks cannot wait that long. Order a slower pump or fewer trucks: {flow} needs no wait.")
 	helpTrucks = calc.Text("Trucks cannot wait that long. Order fewer trucks, farther apart.")
 	helpMix    = calc.Text(
-		"Ask the plant for the other mix shown here. At this pace the form then carries {pressure}. Work this page again " +
-			"with that ticket.",
+		"Ask the plant for the other mix shown here. At this pace the form then carries {pressure}. Work this page " +
+			"again with that ticket.",
 	)
 	helpMixWait = calc.Text(
 		"Ask the plant for the other mix shown here. With a wait of {wait} after each pass the form then carries " +
 			"{pressure}. Work this page again with that ticket.",
 	)
 	noteCrossed = calc.Text(
-		"No lift plan with this mix and form. For the form the next pass must wait at least {before}. For the joint it " +
-			"must be back within {window}.",
+		"No lift plan with this mix and form. For the form the next pass must wait at least {before}. For the joint " +
+			"it must be back within {window}.",
 	)
 	noteTooLong = calc.Text(
 		"No lift plan with this mix: the hose is back only after {before}, and for the joint it must be back within " +
@@ -156,7 +157,8 @@ const (
 		"Old lifts that are vibrated again are fluid again: the full fluid head counts. Vibrate each lift once.",
 	)
 	noteDeep = calc.Text(
-		"The head may go deeper than {deepest}: the full fluid head counts. Tape the whip at one lift plus 6 in. (150 mm).",
+		"The head may go deeper than {deepest}: the full fluid head counts. Tape the whip at one lift plus 6 in. " +
+			"(150 mm).",
 	)
 	noteLate = calc.Text("The concrete sets later than {latest}. No method holds: the full fluid head counts.")
 	noteHour = calc.Text(

@@ -178,8 +178,8 @@ const (
 			"lift, use it only with the written word of the form maker or the engineer.",
 	)
 	noteBelow = calc.Text(
-		"Placed from below, or with the hose end buried, the concrete may push harder than its weight. Keep the end above " +
-			"the concrete.",
+		"Placed from below, or with the hose end buried, the concrete may push harder than its weight. Keep the end " +
+			"above the concrete.",
 	)
 	notePlain = calc.Text(
 		"What cement and admixtures are in the mix? Not known counts as the worst. Plain concrete with nothing that " +

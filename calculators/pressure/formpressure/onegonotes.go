@@ -51,7 +51,8 @@ var helps = []struct {
 func (c *computation) addOneGoHelp(deed string, run oneGoRun, mean pressure.PSF) {
 	for _, x := range helps {
 		if x.reach == run.reach && deed != doSlow {
-			c.tell(x.field, x.text, limitHeight(), calc.Amount("least", calc.SI(leastPump, "yd³/h"), &displays.PumpRate),
+			c.tell(x.field, x.text, limitHeight(), calc.Amount("least", calc.SI(leastPump, "yd³/h"),
+				&displays.PumpRate),
 				calc.Amount("floor", pressure.SI(pressure.LeastPressure(c.pour.Cw)), &displays.Pressure))
 		}
 	}
@@ -115,8 +116,8 @@ const (
 		"The concrete rises at {rise}. Above {limit} the form carries the full fluid head.",
 	)
 	noteShaken = calc.Text(
-		"Placed from below, or shaken deeper than {deepest}, again or from outside: the full fluid head counts over the " +
-			"whole height.",
+		"Placed from below, or shaken deeper than {deepest}, again or from outside: the full fluid head counts over " +
+			"the whole height.",
 	)
 	noteFloor  = calc.Text("The rise is so slow that the least design pressure of {floor} counts.")
 	noteHeight = calc.Text("The height is close to {height}. Above it the pressure jumps to {pressure}.")

@@ -85,7 +85,8 @@ func TestRefusals(t *testing.T) {
 func TestNothingIsExtrapolated(t *testing.T) {
 	curve := []string{"curve=log", "curve-a=-3000 psi", "curve-b=1500 psi", "readings=100 h | 20 °C", "datum=0 °C"}
 	for to, want := range map[string]bool{"1999": false, "2000": true, "5000": true} {
-		if res := calctest.Run(t, Calculator, append(curve, "curve-to="+to+" C°·h")...); res.Out.Has("strength") != want {
+		if res := calctest.Run(t, Calculator, append(curve, "curve-to="+to+" "+
+			"C°·h")...); res.Out.Has("strength") != want {
 			t.Errorf("a curve tested to %s: strength given is %v", to, !want)
 		}
 	}

@@ -23,11 +23,12 @@ const (
 	noteWarm   = calc.Text("Above {limit} the concrete is ahead at first and ends weaker.")
 	noteEarly  = calc.Text("Before {limit} Eurocode 2 asks for tests in place of the curve.")
 	noteFull   = calc.Text("Past 28 days nobody may count on more than the specified strength without tests.")
-	noteCapped = calc.Text("The constants of ACI 209 are rounded. They give a little over 100% at 28 days: 100% is shown.")
-	noteNever  = calc.Text("By {curve} this concrete never reaches {share}.")
-	askTemp    = calc.Text("How warm has the concrete been? Both curves are for 20 °C (68 °F).")
-	nameACI    = calc.Text("ACI 209")
-	nameEC     = calc.Text("Eurocode 2")
+	noteCapped = calc.Text("The constants of ACI 209 are rounded. They give a little over 100% at 28 days: 100% is " +
+		"shown.")
+	noteNever = calc.Text("By {curve} this concrete never reaches {share}.")
+	askTemp   = calc.Text("How warm has the concrete been? Both curves are for 20 °C (68 °F).")
+	nameACI   = calc.Text("ACI 209")
+	nameEC    = calc.Text("Eurocode 2")
 )
 
 // listedAges are the ages of the rows, days.

@@ -31,7 +31,8 @@ func parse(name, text string, faults *fault.List) *Document {
 	if !strings.HasPrefix(text, "---\n") {
 		text = header + text
 	}
-	return Parse(source.File{Path: lang + "/test.md", Data: []byte(text), Kind: source.Page}, Language{Mark: quantity.Point}, faults)
+	return Parse(source.File{Path: lang + "/test.md", Data: []byte(text), Kind: source.Page},
+		Language{Mark: quantity.Point}, faults)
 }
 
 // resolved is a resolution in which everything is found: links lead to what

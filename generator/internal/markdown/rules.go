@@ -209,8 +209,9 @@ func (w *walker) checkBare(text string, start, end, line int) {
 				break
 			}
 			w.faults.Add(fault.Fault{Severity: fault.Warning, File: w.file.Path, Line: line, Code: "rule-bare",
-				Text:   "\"" + text[start:end] + "\" is beside the words of the house rule " + id + " (" + phrase + ")",
-				Hint:   "write [" + r.Amount + "](rule:" + id + "), or [" + text[start:end] + "](rule:none) for another matter",
+				Text: "\"" + text[start:end] + "\" is beside the words of the house rule " + id + " (" + phrase + ")",
+				Hint: "write [" + r.Amount + "](rule:" + id + "), or [" + text[start:end] +
+					"](rule:none) for another matter",
 				Source: w.sourceLine(line)})
 			return
 		}

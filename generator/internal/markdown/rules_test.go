@@ -41,7 +41,8 @@ func ruled(t *testing.T, body string, mark quantity.Mark) (*Document, []string) 
 func TestRuleAmounts(t *testing.T) {
 	body := "Lift [18 in.](rule:lift), [1.5 ft](rule:lift), [2 ft](rule:lift).\n\n" +
 		"1. **Lift [2 ft](rule:lift).** Go on.\n\n| a |\n|---|\n| [2 ft](rule:lift) |\n\n" +
-		"```questions\n- ask: \"How deep is [2 ft](rule:lift)?\"\n  answer: \"[2 ft](rule:lift)\"\n  why: It is.\n```\n\n" +
+		"```questions\n- ask: \"How deep is [2 ft](rule:lift)?\"\n  answer: \"[2 ft](rule:lift)\"\n  why: It " +
+		"is.\n```\n\n" +
 		"```calculator\nid: vibrator\nset: {lift: \"rule:lift\"}\n```\n"
 	d, faults := ruled(t, body, quantity.Point)
 	text := d.Page.Sections[0].Text

@@ -77,7 +77,8 @@ func (a *assembler) rule(r source.Rule, d *rules.Rule, declared []*rules.Rule, c
 			}
 			if problem := f.RuleProblem(r.Amount); problem != "" {
 				ok = false
-				a.at(fault.Error, manualFile, r.Line, r.Col, "rule-amount", "see what it takes: coursebook calc "+c.ID+" -h",
+				a.at(fault.Error, manualFile, r.Line, r.Col, "rule-amount",
+					"see what it takes: coursebook calc "+c.ID+" -h",
 					"the house rule %s does not fit calculator %s: %s", r.ID, c.ID, strings.TrimSuffix(problem, "."))
 			}
 		})

@@ -29,12 +29,15 @@ func TestCheckRules(t *testing.T) {
 		{"  - {id: side, amount: 4 ft, title: {en: T}, basis: {en: B}}", "", ""},
 		{"  - {id: side, amount: 1200 mm, title: {en: T}, basis: {en: B}}", "", ""},
 		{"  - {id: side, amount: 5 ft, title: {en: T}, basis: {en: B}}", "rule-looser", "published limit of 4 ft"},
-		{"  - {id: side, amount: 6 in., title: {en: T}, basis: {en: B}}", "rule-amount", "does not fit calculator tank"},
-		{"  - {id: side, amount: 2 psf, title: {en: T}, basis: {en: B}}", "rule-amount", "the amount of the house rule side"},
+		{"  - {id: side, amount: 6 in., title: {en: T}, basis: {en: B}}", "rule-amount",
+			"does not fit calculator tank"},
+		{"  - {id: side, amount: 2 psf, title: {en: T}, basis: {en: B}}", "rule-amount",
+			"the amount of the house rule side"},
 		{"  - {id: sied, amount: 2 ft, title: {en: T}, basis: {en: B}}", "rule-unknown", `"sied"`},
 		{"", "rule-missing", `"side"`},
 		{"  - {id: side, amount: 2 ft, title: {en: T}, basis: {en: B}}\n" +
-			"  - {id: rest, amount: 10 min, title: {en: T}, basis: {en: B}}", "rule-looser", "published limit of 15 min"},
+			"  - {id: rest, amount: 10 min, title: {en: T}, basis: {en: B}}", "rule-looser", "published limit of 15 " +
+			"min"},
 	} {
 		text := "title: {en: T}\nlanguages: [{code: en, name: E, decimal: point}]\nstages: [{id: s, title: {en: S}}]\n"
 		if c.rules != "" {
