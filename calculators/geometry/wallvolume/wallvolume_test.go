@@ -27,8 +27,8 @@ func TestDefaultCase(t *testing.T) {
 }
 
 // The default case with 10 % of waste and trucks of 9 yd³, computed by hand: 136 ft
-// around less four cores is 133.33 ft; 8 ft by 8 in. of that is 711.11 ft³. Door 38 × 82 in., four windows 36 × 24 in., two
-// pockets 8 × 10 × 4 in. total 30.80 ft³. With 10 % the 25.20 yd³ are 27.72.
+// around less four cores is 133.33 ft; 8 ft by 8 in. of that is 711.11 ft³. Door 38 × 82
+// in., four windows 36 × 24 in., two pockets 8 × 10 × 4 in. total 30.80 ft³. With 10 % the 25.20 yd³ are 27.72.
 func TestDefaultByHand(t *testing.T) {
 	res := calctest.Run(t, Calculator, "waste=10 %", "truck-yd=9 yd³")
 	out := res.Out

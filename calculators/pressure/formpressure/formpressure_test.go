@@ -298,10 +298,12 @@ func checkSteps(t *testing.T, res calc.Result) {
 // Sentences are short.
 func TestTextsFit(t *testing.T) {
 	for _, text := range []calc.Text{noteRapid, noteWet, noteCold, noteShaken, noteHot, noteFloor, noteHeight,
-		noteRise, noteSlump, noteChilly, noteEdition, noteOutside, notePlain, noteGo, noteCrossed, noteTooLong, noteNoWait,
+		noteRise, noteSlump, noteChilly, noteEdition, noteOutside, notePlain, noteGo, noteCrossed,
+		noteTooLong, noteNoWait,
 		noteBelow, noteAgain, noteDeep, noteLate, noteHour, noteBeyond, noteEnds, noteStopped, askRise, askRound,
 		askSet, askStop, refuseStop, askRating, noteFails, noteAverage, noteAny, noteMethod, helpDepth, helpBelow,
-		helpSlow, helpLifts, helpFluid, helpWait, helpWaitBack, helpSlower, helpTrucks, helpMix, helpMixWait, helpTall, askGuide,
+		helpSlow, helpLifts, helpFluid, helpWait, helpWaitBack, helpSlower, helpTrucks, helpMix, helpMixWait,
+		helpTall, askGuide,
 		askGuideBoth, noteLifts, noteGuideWithin, noteGuideBeyond, noteGuideLift,
 		cautions[0].Text, cautions[1].Text, cautions[2].Text} {
 		for _, sentence := range strings.Split(text.EN(), ". ") {
