@@ -140,6 +140,41 @@ func TestCallWords(t *testing.T) {
 	}
 }
 
+// pumpSigns are the words for parts of the body that make a sign, by language.
+var pumpSigns = map[string][]string{
+	"en": {"thumb", "fist", "finger", "arm"},
+	"es": {"pulgar", "puño", "dedo", "brazo"},
+}
+
+// No arm sign of the braces is made with a part of the body that makes a sign of the pump.
+// The reader is in the sight of the pump operator.
+func TestBraceSignsAreNotPumpSigns(t *testing.T) {
+	for lang, headings := range map[string][2]string{
+		"en": {"The signals", "The four words"},
+		"es": {"Las señas", "Las cuatro voces"},
+	} {
+		_, pump, _, ok := cutTable(manualPage(t, lang, "pump-set-up"), headings[0])
+		_, braces, _, found := cutTable(manualPage(t, lang, "string-line"), headings[1])
+		if !ok || !found {
+			t.Fatalf("%s: no table of signals or none of call words", lang)
+		}
+		pump = strings.ToLower(pump)
+		for _, row := range strings.Split(strings.TrimSpace(braces), "\n")[2:] {
+			sign := strings.Split(row, "|")[3]
+			for _, part := range pumpSigns[lang] {
+				if strings.Contains(pump, part) && strings.Contains(sign, part) {
+					t.Errorf("%s: the sign %q of the braces is one of the pump", lang, strings.TrimSpace(sign))
+				}
+			}
+		}
+		for _, part := range pumpSigns[lang] {
+			if !strings.Contains(pump, part) {
+				t.Errorf("%s: the pump has no sign with %q", lang, part)
+			}
+		}
+	}
+}
+
 // sameSign compares two descriptions of an arm sign without articles.
 func sameSign(a, b string) bool {
 	plain := strings.NewReplacer("your ", "the ")
