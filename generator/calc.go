@@ -189,7 +189,7 @@ func manualRules(path string, data []byte) (map[string]string, error) {
 // findCalculator returns the calculator with an ID, with the amounts of the house
 // rules; nil if there is none.
 func findCalculator(id string, amounts map[string]string) *calc.Calculator {
-	for _, c := range calc.WithRules(catalog.All(), amounts) {
+	for _, c := range calc.WithRules(catalog.All(), amounts, rules.All()...) {
 		if c.ID == id {
 			return c
 		}

@@ -21,7 +21,7 @@ var allowed = map[string][]string{
 	"calculators/calc":       {"calculators/quantity", "calculators/figure", "calculators/expression"},
 	"calculators/displays":   {"calculators/calc", "calculators/quantity"},
 	"calculators/calctest": {"calculators/calc", "calculators/quantity", "calculators/figure",
-		"calculators/expression"},
+		"calculators/expression", "calculators/rules"},
 	"calculators/rules":         {"calculators/calc", "calculators/displays", "calculators/quantity"},
 	"calculators/geometry":      topic,
 	"calculators/pressure":      append(slices.Clone(topic), "calculators/weather"), // SetArrhenius
@@ -39,7 +39,7 @@ var allowed = map[string][]string{
 	"generator/search/stem":     {},
 	"generator/module/protocol": {"calculators/calc", "calculators/quantity", "calculators/figure",
 		"generator/search"},
-	"generator/module":           {"calculators/catalog", "generator/module/protocol"},
+	"generator/module":           {"calculators/catalog", "calculators/rules", "generator/module/protocol"},
 	"generator/module/compiling": {},
 	"generator/module/wasmtest":  {},
 	"generator/internal/fault":   {},

@@ -44,7 +44,8 @@ type Field struct {
 	// Rule is the ID of the house rule whose amount is the default value. Usual is then
 	// empty in the declaration; WithRules fills it in. Without the amount the field is
 	// unset at first, so that a calculator never invents a crew's number.
-	Rule string
+	Rule  string
+	house *Rule // the declared rule, once WithRules has found its amount
 	// Optional inputs may be left empty; the calculator checks Has before use.
 	Optional bool
 	// Maker marks an input that only the maker of the form or part gives: a

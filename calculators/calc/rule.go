@@ -1,15 +1,72 @@
 package calc
 
+import (
+	"strings"
+
+	"coursebook/calculators/quantity"
+)
+
+// Direction is the direction in which an amount is stricter.
+type Direction uint8
+
+// The directions.
+const (
+	AtMost  Direction = iota // a smaller amount is stricter
+	AtLeast                  // a larger amount is stricter
+)
+
+// Rule is one declared house rule.
+type Rule struct {
+	ID        string // lower-case letters, digits and hyphens; the name in manual.yaml and on pages
+	Display   *quantity.Display
+	Direction Direction
+	// Limit is the published limit as a reader of US units types it: "4 ft". It is
+	// empty where no document gives one.
+	Limit string
+	// Source is the document of the limit; zero without a limit.
+	Source Source
+}
+
+// Parse returns an amount in SI. The amount has a unit, unless the rule is a plain
+// number, and may end in the point of an abbreviation: "6 in.". Any other text gives an
+// error.
+func (r *Rule) Parse(amount string, mark quantity.Mark) (si float64, err *quantity.ParseError) {
+	return quantity.Parse(strings.TrimSuffix(amount, "."), *r.Display, quantity.Style{Mark: mark})
+}
+
+// Looser reports whether an amount in SI passes the published limit: more than the limit
+// of a rule AtMost, less than that of a rule AtLeast. The limit itself is allowed. It is
+// false where there is no limit.
+func (r *Rule) Looser(si float64) bool {
+	if r.Limit == "" {
+		return false
+	}
+	if r.Direction == AtLeast {
+		return Under(si, r.limit())
+	}
+	return Over(si, r.limit())
+}
+
+// limit is the published limit in SI. It panics if there is none or if it cannot be read.
+func (r *Rule) limit() float64 {
+	limit, err := r.Parse(r.Limit, quantity.Point)
+	if err != nil {
+		panic("calc: the limit of " + r.ID + ": " + err.Error())
+	}
+	return limit
+}
+
 // WithRules returns the calculators with the amounts of the house rules as default
-// values. amounts are the amounts by the ID of the rule, as a reader of US units
+// values. Run then notes an input that is looser than the amount of its rule in declared,
+// or than the published limit of that rule. amounts are the amounts by the ID of the rule, as a reader of US units
 // types them: "2 ft". A field stays unset whose rule has no amount or one that the field
 // cannot read. The calculators given are not changed; those without a rule are returned
 // as they are.
-func WithRules(list []*Calculator, amounts map[string]string) []*Calculator {
+func WithRules(list []*Calculator, amounts map[string]string, declared ...*Rule) []*Calculator {
 	resolved := make([]*Calculator, len(list))
 	for i, c := range list {
 		resolved[i] = c
-		if fields, changed := withRules(c.In, amounts); changed {
+		if fields, changed := withRules(c.In, amounts, declared); changed {
 			copied := *c
 			copied.In = fields
 			resolved[i] = &copied
@@ -20,14 +77,14 @@ func WithRules(list []*Calculator, amounts map[string]string) []*Calculator {
 
 // withRules returns a copy of the fields with the amounts filled in; changed is false
 // where no field has a rule with an amount.
-func withRules(fields []Field, amounts map[string]string) (copied []Field, changed bool) {
+func withRules(fields []Field, amounts map[string]string, declared []*Rule) (copied []Field, changed bool) {
 	copied = append(copied, fields...)
 	for i := range copied {
 		f := &copied[i]
 		if amount := amounts[f.Rule]; f.Rule != "" && f.RuleProblem(amount) == "" {
-			f.Usual, changed = amount, true
+			f.Usual, f.house, changed = amount, findRule(declared, f.Rule), true
 		}
-		if cols, ok := withRules(f.Cols, amounts); ok {
+		if cols, ok := withRules(f.Cols, amounts, declared); ok {
 			f.Cols, changed = cols, true
 		}
 	}
@@ -68,4 +125,41 @@ func (c *Calculator) LacksRule() bool {
 	lacks := false
 	c.RuleFields(func(f Field) { lacks = lacks || f.Usual == "" })
 	return lacks
+}
+
+// findRule returns the rule with an ID; nil where there is none.
+func findRule(list []*Rule, id string) *Rule {
+	for _, r := range list {
+		if r.ID == id {
+			return r
+		}
+	}
+	return nil
+}
+
+// The notes on an input that is looser than its house rule.
+const (
+	NoteLooser  = Text("{label} is looser than the house rule of {rule}.")
+	NotePassing = Text("{label} passes the published limit of {limit} ({source}). Do not go by this result.")
+)
+
+// looser returns the notes on the inputs of a case that are looser than their house rules
+// or than the published limits of those, the latter as warnings.
+func looser(in Case) (notes []Note) {
+	for i, f := range in.fields {
+		x := in.values[i]
+		if f.house == nil || !x.Set || !in.asked(f) {
+			continue
+		}
+		label := TextSlot("label", f.Label)
+		switch amount := f.UsualValue().Num; {
+		case f.house.Looser(x.Num):
+			notes = append(notes, Note{LevelWarning, At(f.ID), NotePassing, []Slot{label,
+				Amount("limit", f.house.limit(), f.Display), WordSlot("source", f.house.Source.Title)}})
+		case f.house.Direction == AtLeast && Under(x.Num, amount), f.house.Direction == AtMost && Over(x.Num, amount):
+			notes = append(notes, Note{LevelCaution, At(f.ID), NoteLooser,
+				[]Slot{label, Amount("rule", amount, f.Display)}})
+		}
+	}
+	return notes
 }

@@ -57,7 +57,9 @@ func Run(c *Calculator, in Case) Result {
 	}
 	if r.result.State != OK {
 		r.result.Out = Empty(c.Out)
+		return r.result
 	}
+	r.result.Notes = append(looser(in), r.result.Notes...)
 	return r.result
 }
 

@@ -6,6 +6,7 @@ import (
 	"sync"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/rules"
 
 	"go.yaml.in/yaml/v3"
 )
@@ -39,5 +40,5 @@ var amounts = sync.OnceValue(func() map[string]string {
 // WithRules returns a calculator with the amounts of the manual's house rules as default
 // values.
 func WithRules(c *calc.Calculator) *calc.Calculator {
-	return calc.WithRules([]*calc.Calculator{c}, Amounts())[0]
+	return calc.WithRules([]*calc.Calculator{c}, Amounts(), rules.All()...)[0]
 }

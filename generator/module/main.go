@@ -10,11 +10,12 @@ import (
 	"unsafe"
 
 	"coursebook/calculators/catalog"
+	"coursebook/calculators/rules"
 	"coursebook/generator/module/protocol"
 )
 
 var (
-	server = protocol.New(catalog.All())
+	server = protocol.New(catalog.All(), rules.All()...)
 	shared []byte
 )
 

@@ -13,6 +13,7 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
 	"coursebook/calculators/catalog"
+	"coursebook/calculators/rules"
 	"coursebook/generator/module/compiling"
 	"coursebook/generator/module/protocol"
 	"coursebook/generator/module/wasmtest"
@@ -60,7 +61,7 @@ func rulesRequest() string {
 // rules of the manual.
 func startWithRules(t *testing.T) (*wasmtest.Instance, *protocol.Server) {
 	t.Helper()
-	m, server := start(t), protocol.New(catalog.All())
+	m, server := start(t), protocol.New(catalog.All(), rules.All()...)
 	request := rulesRequest()
 	if got := ask(t, m, strings.TrimSuffix(request, "\n")); got[0] != "coursebook\t1\tok" {
 		t.Fatalf("rules: %q", got)
@@ -100,7 +101,7 @@ func TestModuleHasTheFingerprintOfTheDeclarations(t *testing.T) {
 		}
 		ask(t, m, request...)
 		got := ask(t, m, "coursebook\t1\thello")
-		want := "fingerprint\t" + calc.Fingerprint(calc.WithRules(catalog.All(), amounts))
+		want := "fingerprint\t" + calc.Fingerprint(calc.WithRules(catalog.All(), amounts, rules.All()...))
 		if len(got) != 2 || got[1] != want {
 			t.Errorf("%v: got %q, want %q", amounts, got, want)
 		}

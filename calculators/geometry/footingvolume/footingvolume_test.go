@@ -10,7 +10,7 @@ import (
 // The default case with 5 % of waste, computed by hand: 138' 8" less four widths of
 // 16 in. is 133' 4"; by 16 × 8 in. that is 118.52 ft³. Stem wall 29.33 ft³, pads 18.75 ft³.
 func TestFootingDefaultByHand(t *testing.T) {
-	out := calctest.RunNotes(t, Calculator, nil, "waste=5 %").Out
+	out := calctest.RunNotes(t, Calculator, []calc.Text{calc.NoteLooser}, "waste=5 %").Out
 	calctest.Near(t, "net", calc.From(out.Num("net-yd"), "ft³"), 118.5185+29.3333+18.75, 0.001)
 	calctest.Near(t, "order", calc.From(out.Num("order-yd"), "yd³"), 6.5, 1e-9)
 	kinds := out.Rows("by-kind")

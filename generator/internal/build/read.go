@@ -62,7 +62,7 @@ func read(o Options, parse parser, faults *fault.List) *builder {
 	for i, d := range b.Docs {
 		pages[i] = &d.Page
 	}
-	b.Site = site.Assemble(manual, b.Sources, pages, calc.WithRules(o.Calculators, b.release.Rules), content)
+	b.Site = site.Assemble(manual, b.Sources, pages, calc.WithRules(o.Calculators, b.release.Rules, o.Rules...), content)
 	b.faults = faults
 	b.loadWords(manual)
 	return b

@@ -86,7 +86,7 @@ func (a *assembler) rule(r source.Rule, d *rules.Rule, declared []*rules.Rule, c
 	return ok
 }
 
-var directionWords = map[rules.Direction]string{rules.AtMost: "at most", rules.AtLeast: "at least"}
+var directionWords = map[calc.Direction]string{rules.AtMost: "at most", rules.AtLeast: "at least"}
 
 // setRulesPage remembers the page of a language that lists the house rules, to which
 // their amounts link. A second one is a fault.

@@ -16,14 +16,15 @@ import (
 // rules, the translations and the search indexes that the page has sent. It is not safe for concurrent use.
 type Server struct {
 	declared    []*calc.Calculator
+	rules       []*calc.Rule                 // the declared house rules
 	calculators []*calc.Calculator           // with the amounts of the house rules
 	words       map[string]calc.Translations // by language
 	indexes     map[string]*search.Index     // by language
 }
 
-// New returns a server for calculators.
-func New(calculators []*calc.Calculator) *Server {
-	return &Server{declared: calculators, calculators: calculators,
+// New returns a server for calculators; rules are the declared house rules.
+func New(calculators []*calc.Calculator, rules ...*calc.Rule) *Server {
+	return &Server{declared: calculators, rules: rules, calculators: calculators,
 		words: map[string]calc.Translations{}, indexes: map[string]*search.Index{}}
 }
 
@@ -106,7 +107,7 @@ func (s *Server) setRules(q request) {
 			amounts[r.at(1)] = r.at(2)
 		}
 	}
-	s.calculators = calc.WithRules(s.declared, amounts)
+	s.calculators = calc.WithRules(s.declared, amounts, s.rules...)
 }
 
 // loadWords stores the translations of a language, in place of earlier ones. For a

@@ -1,0 +1,47 @@
+package calc_test
+
+import (
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+	"coursebook/calculators/displays"
+)
+
+// An input that is looser than its house rule gets a caution, one beyond the published
+// limit a warning, before all other notes; a stricter one gets neither.
+func TestLooserThanTheRule(t *testing.T) {
+	for _, c := range []struct {
+		direction calc.Direction
+		typed     string
+		level     calc.Level
+		noted     calc.Text
+	}{
+		{calc.AtMost, "2 ft", 0, ""}, {calc.AtMost, "600 mm", 0, ""}, {calc.AtMost, "1 ft", 0, ""},
+		{calc.AtMost, "2.5 ft", calc.LevelCaution, calc.NoteLooser},
+		{calc.AtMost, "3 ft", calc.LevelCaution, calc.NoteLooser},
+		{calc.AtMost, "3.1 ft", calc.LevelWarning, calc.NotePassing},
+		{calc.AtLeast, "9 ft", 0, ""}, {calc.AtLeast, "4 ft", 0, ""},
+		{calc.AtLeast, "3.5 ft", calc.LevelCaution, calc.NoteLooser},
+		{calc.AtLeast, "2 ft", calc.LevelWarning, calc.NotePassing},
+	} {
+		tank := calctest.Tank()
+		tank.In[0].Usual, tank.In[0].Rule = "", "side"
+		rule := &calc.Rule{ID: "side", Display: &displays.Height, Direction: c.direction, Limit: "3 ft",
+			Source: calc.Source{Title: "A book"}}
+		amount := map[calc.Direction]string{calc.AtMost: "2 ft", calc.AtLeast: "4 ft"}[c.direction]
+		ruled := calc.WithRules([]*calc.Calculator{tank}, map[string]string{"side": amount}, rule)[0]
+		in, refused := calc.Read(ruled, []calc.Entry{{Path: "side", Text: c.typed}}, calc.Locale{}.Style)
+		if len(refused) > 0 {
+			t.Fatal(refused)
+		}
+		notes := calc.Run(ruled, in).Notes
+		var first calc.Note
+		if len(notes) > 0 && (notes[0].Text == calc.NoteLooser || notes[0].Text == calc.NotePassing) {
+			first = notes[0]
+		}
+		if first.Text != c.noted || first.Level != c.level {
+			t.Errorf("%v %s: %s %q, want %s %q", c.direction, c.typed, first.Level, first.Text, c.level, c.noted)
+		}
+	}
+}
