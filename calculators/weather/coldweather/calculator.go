@@ -54,6 +54,7 @@ const (
 	warmOK   = "ok"
 	warmNot  = "too-cold"
 	warmNone = "unread"
+	warmHot  = "too-hot"
 	early    = "early"
 )
 
@@ -111,6 +112,7 @@ var outputs = []calc.Field{
 		Options: []calc.Option{
 			{ID: warmOK, Label: calc.Text("Warm enough to place")},
 			{ID: warmNot, Label: calc.Text("Too cold to place")},
+			{ID: warmHot, Label: calc.Text("Too hot to place")},
 			{ID: warmNone, Label: calc.Text("Not measured yet")},
 		},
 	},

@@ -75,6 +75,10 @@ func putWarm(r *calc.Recorder, in calc.Case, placed, mixed float64) {
 		r.PutChoice("verdict", warmNot)
 		r.Note(calc.LevelWarning, calc.At("concrete"), noteToo, least)
 		return
+	case calc.Over(t, calc.SI(90, "°F")):
+		r.PutChoice("verdict", warmHot)
+		r.Note(calc.LevelWarning, calc.At("concrete"), noteOverhot)
+		return
 	case calc.Under(t, mixed) && in.Num("air") <= calc.SI(coldBelowF, "°F"):
 		r.Note(
 			calc.LevelNotice,
@@ -83,8 +87,6 @@ func putWarm(r *calc.Recorder, in calc.Case, placed, mixed float64) {
 			calc.Amount("least", mixed, &displays.TemperatureAtLeast),
 			calc.Amount("placed", placed, &displays.TemperatureAtLeast),
 		)
-	case calc.Over(t, calc.SI(90, "°F")):
-		r.Note(calc.LevelNotice, calc.At("concrete"), noteOverhot)
 	}
 	if most := placed + mostOver; calc.Over(t, most) && in.Num("air") <= calc.SI(coldBelowF, "°F") {
 		r.Note(calc.LevelCaution, calc.At("concrete"), noteWarm, calc.Amount("most", most, &displays.TemperatureAtMost))

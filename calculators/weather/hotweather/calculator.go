@@ -75,9 +75,8 @@ var inputs = []calc.Field{
 		ID: "limit-temp", Kind: calc.Number, Display: &displays.Temperature, Rule: "hot-load",
 		Label: calc.Text("Hottest allowed at discharge"),
 		Help:  calc.Text("ACI 301 and 305.1: 95 °F (35 °C). Many specifications: 90 °F (32 °C)."),
-		Range: "70 to 105 °F", Why: calc.Text("No specification for walls asks for less."),
-		WhyMost: calc.Text("More needs the engineer's approval and " +
-			"a trial."),
+		Range: "70 to 95 °F", Why: calc.Text("No specification for walls asks for less."),
+		WhyMost: calc.Text("More needs the engineer's approval and a trial."), MostSource: "aci305",
 	},
 	{
 		ID: "rule", Kind: calc.Choice, Usual: ruleOld, Label: calc.Text("Rule of discharge"),
@@ -91,6 +90,11 @@ var inputs = []calc.Field{
 		ID: "own-time", Kind: calc.Number, Display: &displays.Minutes, Usual: "60 min", When: ownRule,
 		Label: calc.Text("Time by specification"),
 		Range: "10 to 300 min", Why: displays.CheckUnit,
+	},
+	{
+		ID: "agreed", Kind: calc.Flag, Usual: "no", When: longRule,
+		Label: calc.Text("Written on the ticket?"),
+		Help:  calc.Text("More than 90 min is agreed and written before the pour. No: 90 min counts."),
 	},
 	{
 		ID: "own-turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, When: notOldRule,
@@ -118,13 +122,17 @@ var inputs = []calc.Field{
 
 func ownRule(c calc.Case) bool { return c.Choice("rule") == ruleOwn }
 
+// longRule reports whether the project's specification gives more than the time of
+// ASTM C94.
+func longRule(c calc.Case) bool { return ownRule(c) && calc.Over(c.Num("own-time"), standardTime) }
+
 func notOldRule(c calc.Case) bool { return c.Choice("rule") != ruleOld }
 
 var outputs = []calc.Field{
 	{
 		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("This load"),
 		Options: []calc.Option{
-			{ID: loadGood, Label: calc.Text("May go in")},
+			{ID: loadGood, Label: calc.Text("Is within the limits entered")},
 			{ID: loadHurry, Label: calc.Text("Must be emptied soon")},
 			{ID: loadLate, Label: calc.Text("Is past its limit")},
 			{ID: loadHot, Label: calc.Text("Is too hot")},

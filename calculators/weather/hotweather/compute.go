@@ -24,11 +24,18 @@ const (
 		"From 80 °F (27 °C) hot-weather care starts. Smaller lifts and shorter walls keep the joint between lifts " +
 			"alive.",
 	)
-	askCounter = calc.Text("Read the counter on the drum: the turns count as well.")
-	noteAgreed = calc.Text(
+	askCounter    = calc.Text("Read the counter on the drum: the turns count as well.")
+	noteUnwritten = calc.Text(
+		"The time by specification is over {limit} and is not written on the ticket. So {limit} counts.",
+	)
+	noteWritten = calc.Text("This load may be older than the {limit} of ASTM C94. Keep the ticket that allows it.")
+	noteAgreed  = calc.Text(
 		"The newer standard leaves the turns, and lately the time, to the order. Ask what was agreed.",
 	)
 )
+
+// standardTime is the time from batching to discharge by ASTM C94, in s.
+const standardTime = 90 * 60
 
 // A load is emptied next from so much time left, in s, or so many turns of the
 // drum, some five minutes of mixing. Our own limits.
@@ -95,14 +102,21 @@ func putLeft(r *calc.Recorder, in calc.Case, limit, left float64) {
 }
 
 // timeLimit returns the governing time limit in s: that of the rule, or a lower
-// one in heat, which it notes.
+// one in heat, which it notes. A longer time than that of ASTM C94 counts only where
+// it is written on the ticket.
 func timeLimit(r *calc.Recorder, in calc.Case) float64 {
-	limit := calc.SI(90, "min")
-	switch in.Choice("rule") {
-	case ruleOwn:
-		limit = in.Num("own-time")
-	case ruleNew:
+	limit := float64(standardTime)
+	standard := calc.Amount("limit", limit, &displays.Minutes)
+	switch {
+	case in.Choice("rule") == ruleNew:
 		r.Note(calc.LevelNotice, calc.At("rule"), noteAgreed)
+	case longRule(in) && !in.Flag("agreed"):
+		r.Note(calc.LevelWarning, calc.At("agreed"), noteUnwritten, standard)
+	case ownRule(in):
+		limit = in.Num("own-time")
+		if longRule(in) {
+			r.Note(calc.LevelCaution, calc.At("own-time"), noteWritten, standard)
+		}
 	}
 	hot := in.Num("hot-time")
 	if in.Has("hot-time") && hot < limit && !calc.Under(in.Num("concrete"), in.Num("hot-from")) {

@@ -1,6 +1,7 @@
 package hotweather
 
 import (
+	"strconv"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -51,6 +52,42 @@ func TestLoads(t *testing.T) {
 	) ||
 		res.Out.Num("limit") != 45*60 {
 		t.Errorf("own rule: %v", res.Out.Num("limit"))
+	}
+}
+
+// No load over 95 °F, the published limit, is within its limits, whatever limit is
+// typed: a higher limit is not read.
+func TestPublishedHeatHolds(t *testing.T) {
+	for f := 80; f <= 110; f++ {
+		concrete := "concrete=" + strconv.Itoa(f) + " °F"
+		for limit := 85; limit <= 105; limit += 5 {
+			res := calctest.Try(Calculator, concrete, "age=5 min", "limit-temp="+strconv.Itoa(limit)+" °F")
+			if limit > 95 != (res.State == calc.Bad) {
+				t.Errorf("%s, limit %d °F: %s", concrete, limit, res.State)
+			}
+			if res.State == calc.OK && f > 95 && res.Out.Choice("verdict") != loadHot {
+				t.Errorf("%s, limit %d °F: %s", concrete, limit, res.Out.Choice("verdict"))
+			}
+		}
+	}
+}
+
+// A time over 90 min counts only where it is written on the ticket.
+func TestLongTimeIsWritten(t *testing.T) {
+	job := []string{"concrete=75 °F", "rule=own", "own-time=300 min", "age=200 min"}
+	res := calctest.Run(t, Calculator, job...)
+	if res.Out.Choice("verdict") != loadLate || res.Out.Num("limit") != 90*60 || !calctest.Noted(res, noteUnwritten) {
+		t.Errorf("not written: %s, %v", res.Out.Choice("verdict"), res.Notes)
+	}
+	res = calctest.Run(t, Calculator, append(job, "agreed=yes")...)
+	if res.Out.Choice("verdict") != loadGood || res.Out.Num("limit") != 300*60 || !calctest.Noted(res, noteWritten) {
+		t.Errorf("written: %s, %v", res.Out.Choice("verdict"), res.Notes)
+	}
+	for _, time := range []string{"own-time=90 min", "own-time=45 min"} {
+		res = calctest.Run(t, Calculator, "concrete=75 °F", "rule=own", time)
+		if calctest.Noted(res, noteUnwritten) || calctest.Noted(res, noteWritten) {
+			t.Errorf("%s: %v", time, res.Notes)
+		}
 	}
 }
 
