@@ -27,7 +27,6 @@ var InKilograms = quantity.Display{
 
 // Reasons of limits and a caution that several calculators share.
 const (
-	WhyFrozen    = calc.Text("Frozen concrete gains nothing. Check the reading.")
 	WhyBoiling   = calc.Text("No wall gets this hot. Check the reading.")
 	EstimateOnly = calc.Text(
 		"Estimate only. It is no leave to strip, load or backfill. Those wait for the engineer's word.",

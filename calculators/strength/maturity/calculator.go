@@ -62,6 +62,12 @@ var sources = []calc.Source{
 		Status: calc.Secondary,
 		Link:   "https://github.com/fib-international/structuralcodes",
 	},
+	{
+		ID: "practice",
+		Title: "Our own limits: no age or strength from concrete under its datum or frozen; no strength where " +
+			"readings are more than 24 h apart",
+		Status: calc.CommonPractice,
+	},
 }
 
 var tables = []calc.Table{
@@ -131,6 +137,7 @@ var (
 )
 
 const (
+	whyFrozen = calc.Text("Frozen concrete gains nothing. Check the reading.")
 	whyHot    = calc.Text("The equations end here, and no wall gets this hot. Check the reading.")
 	whyLong   = calc.Text("Maturity is for young concrete.")
 	whyDatum  = calc.Text("Published datum temperatures lie between −11 °C and 10 °C.")
@@ -149,13 +156,13 @@ var inputs = []calc.Field{
 	{
 		ID: "readings", Kind: calc.Rows, MinRows: 1, MaxRows: 60,
 		Label: calc.Text("Readings"),
-		Help:  calc.Text("In order. One row alone means that temperature since placing."),
+		Help:  calc.Text("In order, at least daily. One row alone means that temperature since placing."),
 		Usual: "0 h | 68 °F; 6 h | 75 °F; 12 h | 92 °F; 24 h | 88 °F; 48 h | 72 °F; 72 h | 66 °F",
 		Cols: []calc.Field{
 			{ID: "time", Display: &tenthHours, Label: calc.Text("Time since placing"),
 				Range: "0 h to 60 d", Why: displays.NotMinus, WhyMost: whyLong},
 			{ID: "temperature", Display: &reading, Label: calc.Text("Concrete temperature"),
-				Range: "0 to 176 °F", Why: strength.WhyFrozen, WhyMost: whyHot, MostSource: "ec2"},
+				Range: "0 to 176 °F", Why: whyFrozen, WhyMost: whyHot, MostSource: "ec2"},
 		},
 	},
 	{

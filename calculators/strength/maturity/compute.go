@@ -11,6 +11,9 @@ const (
 	// hottest and cold are the bounds of the temperatures tested, °C.
 	hottest = 40.0
 	coldest = 0.0
+	// longest is the time in s between readings for which a strength is given: our
+	// own limit.
+	longest = 24 * 3600
 )
 
 const (
@@ -20,27 +23,33 @@ const (
 	noteSteady   = calc.Text("One reading only: it is taken as the temperature since placing.")
 	noteLate     = calc.Text("The first {time} before the first reading count for nothing.")
 	noteJump     = calc.Text("Two rows have the same time. Is that a jump in temperature, or a slip?")
-	noteBelow    = calc.Text("Some time lies below the datum temperature. It adds nothing.")
-	noteHot      = calc.Text("Hotter than {limit}. Concrete hot at first ends weaker than its maturity says.")
-	noteCold     = calc.Text("Colder than {limit}. Young concrete that freezes is damaged. Maturity does not show it.")
-	askCurve     = calc.Text("No strength without all figures of the curve. Enter them from the report.")
-	noteNothing  = calc.Text("By this curve the concrete has no strength yet.")
-	noteRange    = calc.Text("The factor is past the largest tested. The curve ends there, so no strength is given.")
-	askRange     = calc.Text("Up to what factor was the curve tested?")
+	noteBelow    = calc.Text(
+		"At or below {limit} the concrete does not mature. No equivalent age and no strength are given: ask for a test.",
+	)
+	noteFar = calc.Text(
+		"More than {limit} without a reading. No strength is given: the concrete may have been colder.",
+	)
+	noteHot     = calc.Text("Hotter than {limit}. Concrete hot at first ends weaker than its maturity says.")
+	noteCold    = calc.Text("Colder than {limit}. Young concrete that freezes is damaged. Maturity does not show it.")
+	askCurve    = calc.Text("No strength without all figures of the curve. Enter them from the report.")
+	noteNothing = calc.Text("By this curve the concrete has no strength yet.")
+	noteRange   = calc.Text("The factor is past the largest tested. The curve ends there, so no strength is given.")
+	askRange    = calc.Text("Up to what factor was the curve tested? Without it no strength is given.")
 )
 
 // history holds the sums over the readings.
 type history struct {
 	*calc.Recorder
-	in             calc.Case
-	ratio          float64 // Q, K
-	factor         float64 // °C·h in SI, K·s
-	age, ageEC     float64 // s
-	heat           float64 // K·s over absolute zero, for the mean
-	covered        float64 // s
-	low, high      float64 // °C, of the readings
-	below, stepped bool
-	rows           []calc.Case
+	in            calc.Case
+	ratio         float64 // Q, K
+	factor        float64 // °C·h in SI, K·s
+	age, ageEC    float64 // s
+	heat          float64 // K·s over absolute zero, for the mean
+	covered       float64 // s
+	low, high     float64 // °C, of the readings
+	gap           float64 // s, the longest time between readings
+	cold, stepped bool    // cold: an age and a strength would mean nothing
+	rows          []calc.Case
 }
 
 // compute sets maturity and, with a curve, strength. It refuses readings that are
@@ -49,9 +58,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 	h := &history{Recorder: r, in: in, low: math.Inf(1), high: math.Inf(-1)}
 	h.ratio = r.Use(strength.ActivationRatioFormula, in.Num("energy"))
 	list := in.Rows("readings")
-	for i, row := range list {
+	for _, row := range list {
 		t := calc.From(row.Num("temperature"), "°C")
 		h.low, h.high = math.Min(h.low, t), math.Max(h.high, t)
+	}
+	h.cold = h.low <= math.Max(coldest, calc.From(in.Num("datum"), "°C"))+calc.Slack
+	for i, row := range list {
 		if i > 0 && !h.between(list[i-1], row) {
 			return
 		}
@@ -97,22 +109,30 @@ func (h *history) interval(long, end, mean float64) {
 		}
 	}
 	h.factor += use(strength.TimeFactorFormula, mean, h.in.Num("datum"), long)
-	h.age += use(strength.EquivalentAgeFormula, h.ratio, mean, h.in.Num("reference"), long)
-	h.ageEC += use(strength.EurocodeAgeFormula, mean, long)
+	if !h.cold {
+		h.age += use(strength.EquivalentAgeFormula, h.ratio, mean, h.in.Num("reference"), long)
+		h.ageEC += use(strength.EurocodeAgeFormula, mean, long)
+	}
 	h.heat += float64(mean * long)
 	h.covered += long
-	h.below = h.below || mean < h.in.Num("datum")
-	h.rows = append(h.rows, h.NewRow("intervals").
-		With("to", calc.Num(end)).With("mean", calc.Num(mean)).
-		With("factor", calc.Num(h.factor)).With("age", calc.Num(h.age)))
+	h.gap = math.Max(h.gap, long)
+	row := h.NewRow("intervals").
+		With("to", calc.Num(end)).With("mean", calc.Num(mean)).With("factor", calc.Num(h.factor))
+	if !h.cold {
+		row = row.With("age", calc.Num(h.age))
+	}
+	h.rows = append(h.rows, row)
 }
 
-// put sets the outputs of the history.
+// put sets the outputs of the history. Concrete that was frozen or at its datum has no
+// equivalent age.
 func (h *history) put() {
 	h.Put("factor", h.factor)
 	h.Put("factor-f", h.factor)
-	h.Put("age", h.age)
-	h.Put("age-ec", h.ageEC)
+	if !h.cold {
+		h.Put("age", h.age)
+		h.Put("age-ec", h.ageEC)
+	}
 	h.Put("elapsed", h.covered)
 	h.Put("mean", h.heat/h.covered)
 	h.PutRows("intervals", h.rows)
@@ -127,8 +147,9 @@ func (h *history) addNotes(list []calc.Case) {
 	} else if first := list[0].Num("time"); first > 0 {
 		h.Note(calc.LevelNotice, at, noteLate, calc.Amount("time", first, &tenthHours))
 	}
-	if h.below {
-		h.Note(calc.LevelNotice, calc.At("datum"), noteBelow)
+	if h.cold {
+		h.Note(calc.LevelWarning, at, noteBelow, calc.Amount("limit",
+			math.Max(calc.SI(coldest, "°C"), h.in.Num("datum")), &reading))
 	}
 	if h.high > hottest+calc.Slack {
 		h.Note(calc.LevelWarning, at, noteHot, calc.Amount("limit", calc.SI(hottest, "°C"), &reading))
@@ -139,11 +160,17 @@ func (h *history) addNotes(list []calc.Case) {
 }
 
 // strength sets the strength by the calibration curve entered, up to the largest
-// factor tested; above that it warns and sets nothing. If a constant of the curve
+// factor tested. It sets nothing for concrete that was cold, for readings too far
+// apart or for a factor above the largest tested, and warns. If a figure of the curve
 // is missing, it asks for it and sets nothing.
 func (h *history) strength() {
 	in, s := h.in, 0.0
 	switch {
+	case h.cold:
+		return
+	case h.gap > longest*(1+calc.Slack):
+		h.Note(calc.LevelWarning, calc.At("readings"), noteFar, calc.Amount("limit", longest, &tenthHours))
+		return
 	case isLog(in) && in.Has("curve-a") && in.Has("curve-b"):
 		if h.factor > 0 {
 			s = h.Use(strength.LogStrengthFormula, in.Num("curve-a"), in.Num("curve-b"), h.factor)
@@ -165,6 +192,7 @@ func (h *history) strength() {
 	switch most := in.Num("curve-to"); {
 	case !in.Has("curve-to"):
 		h.Note(calc.LevelAsk, calc.At("curve-to"), askRange)
+		return
 	case calc.Over(h.factor, most):
 		h.Note(calc.LevelWarning, calc.At("curve-to"), noteRange)
 		return

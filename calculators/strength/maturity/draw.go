@@ -4,17 +4,14 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
-	"coursebook/calculators/displays"
 	"coursebook/calculators/figure"
 	"coursebook/calculators/quantity"
 	"coursebook/calculators/strength"
 )
 
 const (
-	title = calc.Text("Temperature over time")
-	desc  = calc.Text(
-		"Concrete between {low} and {high} over {time}. Factor {factor}, equivalent age {age}.",
-	)
+	title            = calc.Text("Temperature over time")
+	desc             = calc.Text("Concrete between {low} and {high} over {time}. Factor {factor}.")
 	labelTemperature = calc.Text("Temperature, {unit}")
 	labelHours       = calc.Text("Hours since placing")
 	labelConcrete    = calc.Text("Concrete, straight between readings")
@@ -60,7 +57,6 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 				&tenthHours,
 			),
 			calc.Amount("factor", res.Out.Num("factor"), &factorSize),
-			calc.Amount("age", res.Out.Num("age"), &displays.HalfHoursAtMost),
 		)}
 }
 

@@ -1,6 +1,8 @@
 package maturity
 
 import (
+	"strconv"
+	"strings"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -37,6 +39,17 @@ func TestRampIsExact(t *testing.T) {
 	calctest.Near(t, "the same in °F·h", calc.From(res.Out.Num("factor-f"), "F°·h"), 1440, 1e-9)
 }
 
+// steady returns readings of one temperature, no more than 24 h apart, as typed.
+func steady(hours int, temperature string) string {
+	var b strings.Builder
+	b.WriteString("readings=")
+	for h := 0; h < hours; h += 24 {
+		b.WriteString(strconv.Itoa(h) + " h | " + temperature + "; ")
+	}
+	b.WriteString(strconv.Itoa(hours) + " h | " + temperature)
+	return b.String()
+}
+
 func TestNotes(t *testing.T) {
 	for _, c := range []struct {
 		note  calc.Text
@@ -54,7 +67,12 @@ func TestNotes(t *testing.T) {
 		{noteCold, true, []string{"readings=0 h | 20 °C; 9 h | 31 °F"}},
 		{noteCold, false, []string{"readings=0 h | 20 °C; 9 h | 32 °F"}},
 		{noteBelow, true, []string{"datum=10 °C", "readings=0 h | 9 °C; 9 h | 9 °C; 20 h | 15 °C"}},
+		{noteBelow, true, []string{"readings=72 h | 32 °F"}},
 		{noteBelow, false, []string{"datum=10 °C", "readings=0 h | 11 °C; 20 h | 15 °C"}},
+		{noteFar, true, []string{"curve=log", "curve-a=-3000 psi", "curve-b=1500 psi", "curve-to=5000 C°·h",
+			"readings=0 h | 60 °F; 25 h | 60 °F"}},
+		{noteFar, false, []string{"curve=log", "curve-a=-3000 psi", "curve-b=1500 psi", "curve-to=5000 C°·h",
+			"readings=0 h | 60 °F; 24 h | 60 °F"}},
 		{askCurve, true, []string{"curve=log", "curve-a=-3000"}},
 		{askCurve, true, []string{"curve=hyperbolic"}},
 		{askCurve, false, nil},
@@ -83,7 +101,7 @@ func TestRefusals(t *testing.T) {
 // No strength is given past the largest factor tested, and no reading is accepted
 // past the end of the equations.
 func TestNothingIsExtrapolated(t *testing.T) {
-	curve := []string{"curve=log", "curve-a=-3000 psi", "curve-b=1500 psi", "readings=100 h | 20 °C", "datum=0 °C"}
+	curve := []string{"curve=log", "curve-a=-3000 psi", "curve-b=1500 psi", steady(100, "20 °C"), "datum=0 °C"}
 	for to, want := range map[string]bool{"1999": false, "2000": true, "5000": true} {
 		if res := calctest.Run(t, Calculator, append(curve, "curve-to="+to+" "+
 			"C°·h")...); res.Out.Has("strength") != want {
@@ -106,7 +124,8 @@ func TestStrengthOnlyByCurve(t *testing.T) {
 		"curve=hyperbolic",
 		"curve-limit=5000 psi",
 		"curve-rate=0.01",
-		"readings=200 h | 20 °C",
+		"curve-to=5000 C°·h",
+		steady(200, "20 °C"),
 		"datum=0 °C",
 	)
 	// 5000·0.01·4000/(1 + 40) by hand.
@@ -118,8 +137,42 @@ func TestStrengthOnlyByCurve(t *testing.T) {
 		"curve-limit=5000 psi",
 		"curve-rate=0.01",
 		"curve-start=5000 C°·h",
+		"curve-to=5000 C°·h",
 	)
 	if none.Out.Num("strength") != 0 || !calctest.Noted(none, noteNothing) {
 		t.Error("strength before the start of the curve")
+	}
+}
+
+// Concrete that was frozen or at its datum has no equivalent age and no strength.
+// Readings more than 24 h apart, or a curve without an end, give no strength.
+func TestNoNumberWithoutTheMethod(t *testing.T) {
+	curve := []string{"curve=log", "curve-a=-3000 psi", "curve-b=1500 psi"}
+	const end = "curve-to=90000 C°·h"
+	for _, c := range []struct {
+		typed         []string
+		age, strength bool
+	}{
+		{[]string{steady(72, "60 °F"), end}, true, true},
+		{[]string{steady(72, "25 °F"), end}, false, false},
+		{[]string{steady(72, "32 °F"), end}, false, false},
+		{[]string{steady(72, "25 °F"), "datum=-10 °C", end}, false, false},
+		{[]string{steady(72, "45 °F"), "datum=10 °C", end}, false, false},
+		{[]string{"readings=0 h | 60 °F; 12 h | 31 °F; 24 h | 60 °F", end}, false, false},
+		{[]string{"readings=0 h | 60 °F; 12 h | 32 °F; 24 h | 60 °F", end}, false, false},
+		{[]string{"readings=0 h | 60 °F; 720 h | 60 °F", end}, true, false},
+		{[]string{"readings=720 h | 60 °F", end}, true, false},
+		{[]string{"readings=0 h | 60 °F; 24 h | 60 °F; 49 h | 60 °F", end}, true, false},
+		{[]string{steady(72, "60 °F")}, true, false},
+	} {
+		out := calctest.Run(t, Calculator, append(append([]string{}, curve...), c.typed...)...).Out
+		if out.Has("age") != c.age || out.Has("age-ec") != c.age || out.Has("strength") != c.strength {
+			t.Errorf("%v: age %v, strength %v", c.typed, out.Has("age"), out.Has("strength"))
+		}
+		for _, row := range out.Rows("intervals") {
+			if row.Has("age") != c.age {
+				t.Errorf("%v: an interval has an age: %v", c.typed, !c.age)
+			}
+		}
 	}
 }

@@ -68,6 +68,7 @@ var sources = []calc.Source{
 	},
 	{ID: "yeh", Author: "I-C. Yeh", Title: "Concrete compressive strength data", Year: "1998",
 		Where: "232 rows of plain cement: median 0.646 at 7 days, 0.834 at 14 days", Status: calc.Confirmed},
+	{ID: "practice", Title: "Our own limit: no share under 40 °F", Status: calc.CommonPractice},
 	{
 		ID:     "backfill",
 		Author: "Ontario",
@@ -97,6 +98,7 @@ const (
 	whyOld    = calc.Text("Past a year, ask for cores.")
 	whyWeak   = calc.Text("Concrete for walls is stronger. Check the unit.")
 	whyStrong = calc.Text("Stronger concrete gains in its own way.")
+	whyCold   = calc.Text("Both curves are for about 68 °F (20 °C). Use maturity or a test.")
 	whyShare  = calc.Text("Ask for a share between these.")
 )
 
@@ -131,8 +133,8 @@ var inputs = []calc.Field{
 		Usual:    "68 °F",
 		Label:    calc.Text("Concrete temperature"),
 		Help:     calc.Text("Its mean since placing. It changes no number here."),
-		Range:    "0 to 212 °F",
-		Why:      strength.WhyFrozen,
+		Range:    "40 to 212 °F",
+		Why:      whyCold,
 		WhyMost:  strength.WhyBoiling,
 	},
 }

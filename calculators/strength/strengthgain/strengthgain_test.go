@@ -87,3 +87,16 @@ func TestNotes(t *testing.T) {
 		t.Error("a time for a share that is never reached")
 	}
 }
+
+// Concrete under 40 °F is outside the method: no number.
+func TestColdConcreteHasNoShare(t *testing.T) {
+	for _, cold := range []string{"temperature=30 °F", "temperature=39 °F", "temperature=4 °C"} {
+		if res := calctest.Try(Calculator, cold); res.State != calc.Bad {
+			t.Errorf("%s: %s", cold, res.State)
+		}
+	}
+	if res := calctest.Run(t, Calculator, "temperature=40 °F"); !res.Out.Has("share-aci") ||
+		!calctest.Noted(res, noteCool) {
+		t.Error("40 °F is refused, or has no warning")
+	}
+}
