@@ -4,6 +4,7 @@ package bracing
 
 import (
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/quantity"
 )
 
@@ -55,7 +56,14 @@ const (
 	CautionNeverBack = calc.Text(
 		"Never back a brace off to let the wall fall over. If one brace does not answer, two push or pull together.",
 	)
-	AskSide        = calc.Text("Which side is the string on? Answer, and it shows whether to lengthen or shorten.")
+	AskSide = calc.Text("Which side is the string on? Answer, and it shows whether to lengthen or shorten.")
+	// NoteFarOff is the warning of a reading beyond MostOff.
+	NoteFarOff = calc.Text(
+		"Stop. Clear both sides. Turn nothing. The foreman and the engineer look. The wall is {off} off, over {limit}: " +
+			"it may be failing.",
+	)
+	LabelNext      = calc.Text("What next")
+	LabelClear     = calc.Text("Clear both sides, turn nothing: engineer")
 	NoteMoreRounds = calc.Text(
 		"Brace {name} needs {turns} turns. Go by quarter turns, and read the whole wall again after one turn.",
 	)
@@ -73,6 +81,34 @@ var (
 	RoundTurns = 1.0                   // most turns in one round
 	TapeSlack  = calc.SI(1.0/32, "in") // half of the smallest division of a tape
 )
+
+// MostOff is the greatest distance of a wall from its line, in m, at which people
+// may work on it. It is our own limit.
+var MostOff = calc.SI(1, "in")
+
+// LooseTolerance is the reason of the greatest tolerance of a string line.
+const LooseTolerance = calc.Text("The published limit of straightness. A wall beyond it is never good.")
+
+// SourceUFGS is the document of the greatest tolerance of a string line.
+var SourceUFGS = calc.Source{
+	ID:     "ufgs21",
+	Author: "US Army, Navy, Air Force",
+	Title:  "UFGS 03700, Concrete",
+	Where:  "page 21: abrupt and gradual irregularities by class, other deviation 10 mm in 3 m",
+	Status: calc.Confirmed,
+	Link:   "https://ufgscriteriadocreport.tpub.com/03700/037000021.htm",
+}
+
+// NoteOff records the warning of a wall that is off by more than MostOff, and
+// reports whether it is.
+func NoteOff(r *calc.Recorder, at calc.Path, off float64) bool {
+	far := Exceeds(off, MostOff)
+	if far {
+		r.Note(calc.LevelWarning, at, NoteFarOff, calc.Amount("off", off, &displays.Part),
+			calc.Amount("limit", MostOff, &displays.Part))
+	}
+	return far
+}
 
 // Least and greatest angle of braces in the Army's method, in degrees.
 const (

@@ -43,9 +43,10 @@ var sources = []calc.Source{
 	{
 		ID: "practice",
 		Title: "String on equal blocks, all braces read again after each round; a quarter turn at a time; done " +
-			"when every brace is within tolerance in the same round",
+			"when every brace is within tolerance in the same round; the wall is cleared beyond 1 in., our own limit",
 		Status: calc.CommonPractice,
 	},
+	bracing.SourceUFGS,
 	{
 		ID:     "derived",
 		Title:  "Movement of a wall that turns about its base, held by a sloping brace",
@@ -115,7 +116,7 @@ var inputs = []calc.Field{
 	{ID: "block", Label: calc.Text("Block at both ends"), Display: &displays.Part, Usual: "3/4 in",
 		Range: "0 to 4 in", Why: touching, WhyMost: displays.CheckUnit},
 	{ID: "tolerance", Label: calc.Text("Tolerance"), Display: &displays.Part, Rule: "straightness",
-		Range: "1/16 to 1 in", Why: bracing.TightOwn, WhyMost: displays.CheckUnit},
+		Range: "1/16 to 1/4 in", Why: bracing.TightOwn, WhyMost: bracing.LooseTolerance, MostSource: "ufgs21"},
 	{ID: "travel", Label: calc.Text("Travel of one turn"), Display: bracing.ThreadSize, Usual: "0.2 in",
 		Help:  calc.Text("Measure ten turns on the empty wall and divide by ten."),
 		Range: "1 to 50 mm", Why: displays.CheckUnit},
@@ -146,11 +147,12 @@ var wayOptions = []calc.Option{
 }
 
 var outputs = []calc.Field{
-	{ID: "next", Label: calc.Text("What next"), Kind: calc.Choice, Lead: true, Options: []calc.Option{
+	{ID: "next", Label: bracing.LabelNext, Kind: calc.Choice, Lead: true, Options: []calc.Option{
 		{ID: "done", Label: calc.Text("in line, no more rounds")},
 		{ID: "again", Label: calc.Text("another round: turn, read all")},
 		{ID: "check", Label: calc.Text("Hold: check side and thread")},
-		{ID: "stop", Label: calc.Text("Hands off: leave the braces")}}},
+		{ID: "stop", Label: calc.Text("Hands off: leave the braces")},
+		{ID: "clear", Label: bracing.LabelClear}}},
 	{ID: "worst", Label: calc.Text("Worst in the last round"), Display: &displays.Part, Lead: true},
 	{ID: "to-turn", Label: calc.Text("Braces to turn"), Display: &displays.Count, Exact: true, Lead: true},
 	{ID: "done", Label: calc.Text("All within tolerance"), Kind: calc.Choice, Options: []calc.Option{

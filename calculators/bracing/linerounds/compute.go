@@ -43,12 +43,14 @@ func (b brace) name() string {
 // It refuses nothing; it asks and warns in notes.
 func compute(r *calc.Recorder, in calc.Case) {
 	braces, rounds := readBraces(in)
-	setTurns(braces, in)
 	first, worst := worstBrace(braces, 0), worstBrace(braces, rounds-1)
+	far := isFar(in, braces[worst].last())
+	held := far || bracing.Stiff(in)
+	setTurns(braces, in, held)
 	w := braces[worst]
 	gap := w.row.Num("gap-" + strconv.Itoa(len(w.off)))
 	r.UseFor(ofLast, []calc.Slot{calc.Count("row", w.nr)}, bracing.DeviationFormula, gap, in.Num("block"))
-	if !bracing.Stiff(in) {
+	if !held {
 		r.Put("turns", worstTurns(r, w, in))
 	}
 	before := math.Abs(braces[first].in(0))
@@ -70,17 +72,24 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("worst", math.Abs(w.last()))
 	r.Put("worst-row", float64(w.nr))
 	r.Put("first-worst", before)
-	r.Put("to-turn", float64(toTurn))
+	if !held {
+		r.Put("to-turn", float64(toTurn))
+	}
 	r.PutChoice("done", doneFrom(braces, rounds, in.Num("tolerance")))
-	r.PutChoice("next", nextStep(braces, rounds, wrong, in))
+	r.PutChoice("next", nextStep(braces, rounds, wrong, far, in))
+	if far {
+		bracing.NoteOff(r, calc.Cell("braces", w.nr, "gap-"+strconv.Itoa(len(w.off))), math.Abs(w.last()))
+	}
 	drag := dragged(braces, in.Num("tolerance"))
 	if drag > bracing.TapeSlack+calc.Slack {
 		r.Put("dragged", drag)
+	}
+	if !held && drag > bracing.TapeSlack+calc.Slack {
 		r.Note(calc.LevelNotice, calc.At("braces"), noteDrag, calc.Amount("moved", drag, &displays.Part))
 	}
-	putBraces(r, in, braces)
-	noteBraces(r, in, braces, rounds)
-	if wrong > 1 && wrong > closer {
+	putBraces(r, in, braces, held)
+	noteBraces(r, in, braces, rounds, held)
+	if !far && wrong > 1 && wrong > closer {
 		r.Note(calc.LevelAsk, calc.At("string-side"), askMany)
 	}
 }
@@ -137,15 +146,21 @@ func worstBrace(braces []brace, round int) int {
 	return worst
 }
 
-// setTurns sets the turns still needed at every brace.
-func setTurns(braces []brace, in calc.Case) {
+// isFar reports whether a wall with concrete in it is off by more than
+// bracing.MostOff.
+func isFar(in calc.Case, off float64) bool {
+	return in.Choice("concrete") != "none" && bracing.Exceeds(math.Abs(off), bracing.MostOff)
+}
+
+// setTurns sets the turns still needed at every brace, none where the wall is held.
+func setTurns(braces []brace, in calc.Case, held bool) {
 	attach, run := in.Num("attach-height"), in.Num("foot-distance")
 	long := bracing.BraceLengthFormula.Value(run, attach, in.Num("foot-below"))
 	for i := range braces {
 		b := &braces[i]
 		at := bracing.AtBraceFormula.Value(b.last(), attach, in.Num("string-height"))
 		b.turns = bracing.TurnsFormula.Value(bracing.BraceChangeFormula.Value(at, run, long), in.Num("travel"))
-		b.toTurn = b.way != "good" && quantity.Round(b.turns, *bracing.Quarters, quantity.US) > 0 && !bracing.Stiff(in)
+		b.toTurn = b.way != "good" && quantity.Round(b.turns, *bracing.Quarters, quantity.US) > 0 && !held
 	}
 }
 
@@ -183,10 +198,13 @@ func doneFrom(braces []brace, rounds int, tolerance float64) string {
 	return "round-" + strconv.Itoa(from+1)
 }
 
-// nextStep returns what to do next, an ID of the output next: stop, check, again
-// or done. wrong is the number of braces that moved the wrong way.
-func nextStep(braces []brace, rounds, wrong int, in calc.Case) string {
+// nextStep returns what to do next, an ID of the output next: clear, stop, check,
+// again or done. wrong is the number of braces that moved the wrong way, far the
+// report of isFar.
+func nextStep(braces []brace, rounds, wrong int, far bool, in calc.Case) string {
 	switch {
+	case far:
+		return "clear"
 	case bracing.Stiff(in):
 		return "stop"
 	case wrong > 0:
@@ -209,22 +227,25 @@ func dragged(braces []brace, tolerance float64) (most float64) {
 	return most
 }
 
-// putBraces sets the output with a row for each brace.
-func putBraces(r *calc.Recorder, in calc.Case, braces []brace) {
+// putBraces sets the output with a row for each brace. Rows of a wall that is held
+// have no direction.
+func putBraces(r *calc.Recorder, in calc.Case, braces []brace, held bool) {
 	rows := make([]calc.Case, len(braces))
 	for i, b := range braces {
 		move := bracing.MoveOf(bracing.Reading{Off: b.last(), Within: b.way == "good"})
 		row := r.NewRow("lines").
 			With("name", calc.TextOf(b.name())).
 			With("moved", calc.Num(bracing.MovementFormula.Value(b.prev(), b.last()))).
-			With("way", calc.ChoiceOf(b.way)).
-			With("move", calc.ChoiceOf(move))
+			With("way", calc.ChoiceOf(b.way))
+		if !held {
+			row = row.With("move", calc.ChoiceOf(move))
+		}
 		for k, off := range b.off {
 			row = row.With("off-"+strconv.Itoa(k+1), calc.Num(off))
 		}
 		// A brace that moved the wrong way gets no direction: the side or its
 		// thread may be wrong, and the same direction would repeat the error.
-		if in.Has("string-side") && !bracing.Stiff(in) && b.way != "wrong" {
+		if in.Has("string-side") && !held && b.way != "wrong" {
 			_, turn := bracing.SeenFromBrace(move, in.Choice("string-side"))
 			row = row.With("turn", calc.ChoiceOf(turn))
 		}
@@ -260,11 +281,16 @@ const (
 	noteTwo = bracing.NoteMoreRounds
 )
 
-// noteBraces adds the notes on single braces, each at its last reading.
-func noteBraces(r *calc.Recorder, in calc.Case, braces []brace, rounds int) {
+// noteBraces adds the notes on single braces, each at its last reading. Braces of a
+// wall that is held get none.
+func noteBraces(r *calc.Recorder, in calc.Case, braces []brace, rounds int, held bool) {
 	if bracing.Stiff(in) {
 		r.Note(calc.LevelWarning, calc.At("concrete"), noteStiff)
-	} else if !in.Has("string-side") {
+	}
+	if held {
+		return
+	}
+	if !in.Has("string-side") {
 		r.Note(calc.LevelAsk, calc.At("string-side"), askSide)
 	}
 	for _, b := range braces {

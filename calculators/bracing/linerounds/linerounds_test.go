@@ -143,7 +143,7 @@ func TestNotes(t *testing.T) {
 		},
 		{Note: "Not every brace was read in round 3. Read them all: the wall moves together.", At: "", Want: false},
 		{
-			Inputs: "braces=1 | 3 in | 2-1/2 in",
+			Inputs: "braces=1 | 2 in | 1-3/4 in",
 			Note: "Brace {name} needs {turns} turns. Go by quarter turns, and read the whole wall again after one " +
 				"turn.",
 			At:   "braces.1.gap-2",
@@ -161,6 +161,40 @@ func TestStiff(t *testing.T) {
 	for _, l := range res.Out.Rows("lines") {
 		if l.Has("turns") || l.Has("turn") || !l.Has("off-2") {
 			t.Error("a row has turns, or lacks its reading")
+		}
+	}
+}
+
+// A wall off by more than 1 in. is cleared: a warning comes first, and no output has
+// turns or directions. An empty form may be off by more.
+func TestFarOff(t *testing.T) {
+	for _, c := range []struct {
+		braces, concrete string
+		far              bool
+	}{
+		{"1 | 3/4 in | 3/4 in; 2 | 1-1/2 in | 1-13/16 in", "plastic", true},
+		{"1 | 3/4 in | 3/4 in; 2 | 1-1/2 in | 1-13/16 in", "stiff", true},
+		{"1 | 3/4 in | 3/4 in; 2 | 1-1/2 in | 1-13/16 in", "none", false},
+		{"1 | 3/4 in | 3/4 in; 2 | 2 in | 1-3/4 in", "plastic", false}, // the last round counts
+	} {
+		res := calctest.Run(t, Calculator, "string-side=brace", "concrete="+c.concrete, "braces="+c.braces)
+		if far := res.Out.Choice("next") == "clear"; far != c.far || calctest.Noted(res, bracing.NoteFarOff) != c.far {
+			t.Errorf("%s, %s: %s, %v", c.braces, c.concrete, res.Out.Choice("next"), res.Notes)
+		}
+		if !c.far {
+			continue
+		}
+		if n := res.Notes[0]; n.Level != calc.LevelWarning || n.Text != bracing.NoteFarOff ||
+			n.At.String() != "braces.2.gap-2" {
+			t.Errorf("the first note is %v", n)
+		}
+		if calctest.Noted(res, bracing.NoteMoreRounds) || res.Out.Has("turns") || res.Out.Has("to-turn") {
+			t.Error("turns are given for a wall that is far off")
+		}
+		for _, l := range res.Out.Rows("lines") {
+			if l.Has("turns") || l.Has("turn") || l.Has("move") || !l.Has("off-2") {
+				t.Error("a row has turns or a direction, or lacks its reading")
+			}
 		}
 	}
 }

@@ -65,14 +65,7 @@ var sources = []calc.Source{
 		Where: "vertical alignment up to 100 ft: 1 in.; exposed corner column or joint groove 1/2 in.; as printed in " +
 			"UFGS 03700, page 26", Status: calc.Confirmed,
 		Link: "https://ufgscriteriadocreport.tpub.com/03700/037000026.htm"},
-	{
-		ID:     "ufgs21",
-		Author: "US Army, Navy, Air Force",
-		Title:  "UFGS 03700, Concrete",
-		Where:  "page 21: abrupt and gradual irregularities by class, other deviation 10 mm in 3 m",
-		Status: calc.Confirmed,
-		Link:   "https://ufgscriteriadocreport.tpub.com/03700/037000021.htm",
-	},
+	bracing.SourceUFGS,
 	{
 		ID:     "nahb",
 		Author: "NAHB",
@@ -80,6 +73,7 @@ var sources = []calc.Source{
 		Where:  "guideline 2-13: 1-1/2 in. in 8 ft",
 		Status: calc.Secondary,
 	},
+	{ID: "own", Title: "Clear the wall beyond 1 in.: our own limit", Status: calc.CommonPractice},
 	{ID: "straight", Title: "Straight line through two points", Where: "geometry", Status: calc.Memory},
 }
 
@@ -162,7 +156,13 @@ var bookOptions = []calc.Option{
 	{ID: "step", Label: calc.Text("UFGS, by class: step")},
 }
 
+// nextClear is what to do at a wall that is far out, the only option of the output
+// next. Other walls get no such output.
+const nextClear = "clear"
+
 var outputs = []calc.Field{
+	{ID: "next", Label: bracing.LabelNext, Kind: calc.Choice, Lead: true,
+		Options: []calc.Option{{ID: nextClear, Label: bracing.LabelClear}}},
 	{ID: "worst", Label: calc.Text("Worst, out of plumb by"), Display: &displays.Part, Lead: true},
 	{ID: "new", Label: calc.Text("By ACI 117-06 and -10"), Kind: calc.Choice, Options: withinOptions, Lead: true},
 	{ID: "old", Label: calc.Text("By ACI 117-90"), Kind: calc.Choice, Options: withinOptions, Lead: true},

@@ -69,6 +69,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	height := in.Num("height")
 	worst := slices.MaxFunc(reads, func(a, b reading) int { return cmp.Compare(math.Abs(a.off), math.Abs(b.off)) })
 	checks := compare(r, in, reads)
+	far := bracing.NoteOff(r, calc.At("readings"), math.Abs(worst.off))
 	r.Put("worst", math.Abs(worst.off))
 	r.Put("limit-top", newLimit(in).Value(height))
 	putBow(r, reads)
@@ -81,9 +82,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 		}
 	}
 	r.PutRows("checks", rows)
+	if far {
+		r.PutChoice("next", nextClear)
+	}
 	r.PutChoice("new", verdict(checks[0]))
 	r.PutChoice("old", verdict(checks[1]))
-	addNotes(r, in, reads, checks)
+	addNotes(r, in, reads, checks, far)
 }
 
 // verdict returns within or beyond, an ID of the outputs new and old.
@@ -245,14 +249,15 @@ func putBow(r *calc.Recorder, reads []reading) {
 }
 
 // addNotes records a note for each limit that is exceeded or needs a question, and
-// for readings that end below the top.
-func addNotes(r *calc.Recorder, in calc.Case, reads []reading, checks []check) {
+// for readings that end below the top. A wall that is far off gets no word on its
+// braces and no comparison of editions.
+func addNotes(r *calc.Recorder, in calc.Case, reads []reading, checks []check, far bool) {
 	top := reads[len(reads)-1].up
 	if top < 0.9*in.Num("height")-calc.Slack {
 		r.Note(calc.LevelAsk, calc.At("readings"), askTop, calc.Amount("up", top, &displays.Height))
 	}
 	fresh, old := checks[0], checks[1]
-	if !fresh.within() {
+	if !far && !fresh.within() {
 		r.Note(calc.LevelNotice, calc.At("readings"), noteBeyond)
 		if old.within() {
 			r.Note(calc.LevelAsk, calc.At("readings"), askEdition)

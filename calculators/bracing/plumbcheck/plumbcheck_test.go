@@ -4,6 +4,7 @@ import (
 	"slices"
 	"testing"
 
+	"coursebook/calculators/bracing"
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
 )
@@ -17,8 +18,11 @@ func TestVerdicts(t *testing.T) {
 		{"height=10 ft; readings=10 ft | -0.361 in", "new", "beyond"},
 		{"height=10 ft; readings=10 ft | 1 in", "old", "within"},
 		{"height=10 ft; readings=10 ft | 1.01 in", "old", "beyond"},
+		{"height=10 ft; readings=10 ft | 1.01 in", "next", "clear"},
+		{"height=10 ft; readings=10 ft | 1 in", "next", ""},
 		{"height=40 ft; readings=40 ft | 1 in", "new", "within"}, // from 27 ft 9 in. both say 1 in.
 		{"height=40 ft; readings=40 ft | 1.01 in", "new", "beyond"},
+		{"height=10 ft; readings=5 ft | -6 in; 10 ft | 0 in", "next", "clear"},
 		{"height=10 ft; readings=5 ft | 0.19 in; 10 ft | 0 in", "new", "beyond"}, // a belly counts at its own height
 		{"what=edge; height=10 ft; readings=10 ft | 0.24 in", "new", "within"},
 		{"what=edge; height=10 ft; readings=10 ft | 0.25 in", "new", "beyond"},
@@ -123,7 +127,7 @@ func TestNotes(t *testing.T) {
 			Want: false,
 		},
 		{
-			Inputs: "readings=9 ft | 1-1/8 in",
+			Inputs: "readings=9 ft | 1 in",
 			Note: "Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, " +
 				"tell the foreman.",
 			At:   "readings",
@@ -188,6 +192,26 @@ func TestNotes(t *testing.T) {
 		if res := calctest.Run(t, Calculator, calctest.Inputs(inputs)...); res.State != calc.Refused {
 			t.Errorf("%s is not refused", inputs)
 		}
+	}
+}
+
+// A wall out by more than 1 in. is cleared: the warning comes first, and no note is
+// on braces.
+func TestFarOut(t *testing.T) {
+	for _, out := range []string{"1-1/16 in", "-6 in", "12 in"} {
+		res := calctest.Run(t, Calculator, "readings=3 ft | 0 in; 9 ft | "+out)
+		if n := res.Notes[0]; n.Level != calc.LevelWarning || n.Text != bracing.NoteFarOff ||
+			n.At.String() != "readings" {
+			t.Errorf("%s: the first note is %v", out, n)
+		}
+		for _, n := range []calc.Text{noteBeyond, askEdition, noteHome} {
+			if calctest.Noted(res, n) {
+				t.Errorf("%s: %s", out, n.EN())
+			}
+		}
+	}
+	if calctest.Noted(calctest.Run(t, Calculator, "readings=9 ft | 1 in"), bracing.NoteFarOff) {
+		t.Error("1 in. itself is beyond it")
 	}
 }
 

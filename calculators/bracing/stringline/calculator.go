@@ -37,9 +37,11 @@ var sources = []calc.Source{
 	{
 		ID: "practice",
 		Title: "String on equal blocks at both ends, read at each brace, set before the concrete stiffens; 1/8 in. " +
-			"as working tolerance; a quarter turn at a time, all read again after one turn",
+			"as working tolerance; a quarter turn at a time, all read again after one turn; the wall is cleared " +
+			"beyond 1 in., our own limit",
 		Status: calc.CommonPractice,
 	},
+	bracing.SourceUFGS,
 	{
 		ID:    "derived",
 		Title: "Movement of a wall that turns about its base, held by a sloping brace",
@@ -136,7 +138,6 @@ var (
 	fallen     = calc.Text("So wide a gap is another line or a fallen string.")
 	wideBlock  = calc.Text("Blocks this thick tip over. Check the unit.")
 	tightTol   = calc.Text("A string and a tape do not show less.")
-	looseTol   = calc.Text("No finish hides more than this.")
 	lowString  = calc.Text("Too near the base to show a lean.")
 	highString = calc.Text("Work out each story by itself.")
 	nearFoot   = calc.Text("A brace this steep cannot hold the wall.")
@@ -217,7 +218,7 @@ var inputs = []calc.Field{
 			"ft; 6 | 11/16 in | 32 ft"},
 	{ID: "tolerance", Label: calc.Text("Tolerance"), Display: &displays.Part, Rule: "straightness",
 		Help:  calc.Text("Off by no more than this is left alone."),
-		Range: "1/16 to 1 in", Why: tightTol, WhyMost: looseTol},
+		Range: "1/16 to 1/4 in", Why: tightTol, WhyMost: bracing.LooseTolerance, MostSource: "ufgs21"},
 	{ID: "string-height", Label: calc.Text("Height of the string"), Display: &displays.Height, Usual: "8 ft",
 		Help:  aboveBase,
 		Range: "1 to 30 ft", Why: lowString, WhyMost: highString},
@@ -253,7 +254,13 @@ var inputs = []calc.Field{
 }
 
 var outputs = []calc.Field{
-	{ID: "to-turn", Label: calc.Text("Braces to turn"), Display: &displays.Count, Exact: true, Lead: true},
+	{ID: "next", Label: bracing.LabelNext, Kind: calc.Choice, Lead: true, Options: []calc.Option{
+		{ID: nextTurn, Label: calc.Text("Quarter turns, then read all")},
+		{ID: nextGood, Label: calc.Text("Within tolerance: turn nothing")},
+		{ID: nextProve, Label: calc.Text("Turn nothing: prove the string")},
+		{ID: nextStop, Label: calc.Text("Hands off: leave the braces")},
+		{ID: nextClear, Label: bracing.LabelClear}}},
+	{ID: "to-turn", Label: calc.Text("Braces to turn"), Display: &displays.Count, Exact: true},
 	{ID: "worst", Label: calc.Text("Worst, off the line by"), Display: &displays.Part, Lead: true},
 	{ID: "turns", Label: calc.Text("Turns for the worst"), Display: bracing.Quarters, Lead: true},
 	{ID: "worst-row", Label: calc.Text("Worst is in row"), Display: &displays.Count, Exact: true},
@@ -265,8 +272,18 @@ var outputs = []calc.Field{
 	{ID: "bow-radius", Label: calc.Text("Bow, as a radius of about"), Display: bowSize},
 }
 
+// IDs of what to do next.
+const (
+	nextTurn  = "turn"
+	nextGood  = "good"
+	nextProve = "prove"
+	nextStop  = "stop"
+	nextClear = "clear"
+)
+
 // outCols are the results of one reading. move is the direction seen from the
 // string; turn depends on the side of the string and is empty until it is entered.
+// All three are empty where no brace is turned.
 var outCols = []calc.Field{
 	{ID: "name", Label: labelBrace, Kind: calc.FreeText},
 	{ID: "off", Label: calc.Text("Off the line"), Display: &displays.Part},

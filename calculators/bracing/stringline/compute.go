@@ -30,13 +30,16 @@ func compute(r *calc.Recorder, in calc.Case) {
 		in.Num("block"),
 	)
 	b := geometryOf(r, in)
-	setTurns(lines, b, in)
+	next := nextOf(in, lines, math.Abs(off))
+	held := next != nextTurn && next != nextGood
+	r.PutChoice("next", next)
+	setTurns(lines, b, held)
 	rank(lines)
-	if !bracing.Stiff(in) {
+	if !held {
 		r.Put("turns", worstTurns(r, b, lines[worst]))
+		r.Put("to-turn", float64(countTurns(lines)))
 	}
 	step := bracing.PerTurnFormula.Value(b.travel, b.length, b.run, b.stringHeight, b.attach)
-	r.Put("to-turn", float64(countTurns(lines)))
 	r.Put("worst", math.Abs(off))
 	r.Put("worst-row", float64(lines[worst].Nr))
 	r.Put("per-turn", step)
@@ -44,8 +47,36 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("slope", bracing.BraceAngleFormula.Value(b.run, b.attach, in.Num("foot-below")))
 	r.Put("plumb-limit", r.Use(bracing.PlumbLimitFormula, in.Num("string-height")))
 	putBow(r, lines)
-	putReadings(r, in, lines)
-	addNotes(r, in, lines, step)
+	putReadings(r, in, lines, held)
+	addNotes(r, in, lines, step, next)
+}
+
+// nextOf returns what to do next, an ID of the output next. worst is the greatest
+// distance from the line in m. An empty form may be off by any amount.
+func nextOf(in calc.Case, lines []bracing.Reading, worst float64) string {
+	switch {
+	case in.Choice("concrete") != "none" && bracing.Exceeds(worst, bracing.MostOff):
+		return nextClear
+	case bracing.Stiff(in):
+		return nextStop
+	case !proved(in, "first-end") || !proved(in, "second-end"):
+		return nextProve
+	}
+	for _, l := range lines {
+		if !l.Within {
+			return nextTurn
+		}
+	}
+	return nextGood
+}
+
+// proved reports whether the gap read at an end is that of its block. A string
+// without blocks needs no reading there.
+func proved(in calc.Case, end string) bool {
+	if !in.Has(end) {
+		return in.Num("block") == 0
+	}
+	return !bracing.Exceeds(math.Abs(in.Num(end)-in.Num("block")), bracing.TapeSlack)
 }
 
 // worstTurns records the worked steps of the worst reading and returns its turns,
@@ -155,13 +186,14 @@ func geometryOf(r *calc.Recorder, in calc.Case) geometry {
 }
 
 // setTurns sets the turns of every brace. A brace within tolerance is not turned,
-// nor is one that needs less than an eighth of a turn.
-func setTurns(lines []bracing.Reading, b geometry, in calc.Case) {
+// nor is one that needs less than an eighth of a turn, nor any brace of a wall that
+// is held.
+func setTurns(lines []bracing.Reading, b geometry, held bool) {
 	for i := range lines {
 		l := &lines[i]
 		at := bracing.AtBraceFormula.Value(l.Off, b.attach, b.stringHeight)
 		l.Turns = bracing.TurnsFormula.Value(bracing.BraceChangeFormula.Value(at, b.run, b.length), b.travel)
-		l.ToTurn = !l.Within && quantity.Round(l.Turns, *bracing.Quarters, quantity.US) > 0 && !bracing.Stiff(in)
+		l.ToTurn = !l.Within && quantity.Round(l.Turns, *bracing.Quarters, quantity.US) > 0 && !held
 	}
 }
 
@@ -188,8 +220,9 @@ func rank(lines []bracing.Reading) {
 	}
 }
 
-// putReadings sets the output with a row for each reading.
-func putReadings(r *calc.Recorder, in calc.Case, lines []bracing.Reading) {
+// putReadings sets the output with a row for each reading. Rows of a wall that is
+// held have no direction.
+func putReadings(r *calc.Recorder, in calc.Case, lines []bracing.Reading, held bool) {
 	rows := make([]calc.Case, len(lines))
 	for i, l := range lines {
 		row := r.NewRow("lines").
@@ -197,8 +230,10 @@ func putReadings(r *calc.Recorder, in calc.Case, lines []bracing.Reading) {
 			With("off", calc.Num(l.Off)).
 			With("within", calc.Bool(l.Within))
 		move := bracing.MoveOf(l)
-		row = row.With("move", calc.ChoiceOf(move))
-		if in.Has("string-side") && !bracing.Stiff(in) {
+		if !held {
+			row = row.With("move", calc.ChoiceOf(move))
+		}
+		if in.Has("string-side") && !held {
 			seen, turn := bracing.SeenFromBrace(move, in.Choice("string-side"))
 			row = row.With("brace-move", calc.ChoiceOf(seen)).With("turn", calc.ChoiceOf(turn))
 		}

@@ -42,6 +42,7 @@ var (
 	labelTurn   = calc.Text("{turn} {turns}")
 	labelWithin = calc.Text("within {tolerance}")
 	labelBeyond = calc.Text("beyond: go as the arrow shows")
+	labelHeld   = calc.Text("beyond the limit")
 	labelSide   = calc.Text("String: {side}")
 	labelNoSide = calc.Text("Side not answered: no brace drawn")
 )
@@ -151,7 +152,9 @@ func (p *plan) reading(i int) {
 		return
 	}
 	p.add(diamond(x, y))
-	p.arrow(l.Choice("move"), x+wallThick, y)
+	if l.Has("move") {
+		p.arrow(l.Choice("move"), x+wallThick, y)
+	}
 	p.text(figure.Number, textX, y-3, figure.Start, p.locale.Say(labelOff, off))
 	if s := p.turning(l); s != "" {
 		p.text(figure.Number, textX, y+15, figure.Start, s)
@@ -233,7 +236,11 @@ func (p *plan) legend() float64 {
 	)
 	y += step
 	p.add(diamond(16, y-5))
-	p.text(figure.Label, 32, y, figure.Start, p.locale.Say(labelBeyond))
+	beyond := labelBeyond
+	if !p.lines[0].Has("move") {
+		beyond = labelHeld
+	}
+	p.text(figure.Label, 32, y, figure.Start, p.locale.Say(beyond))
 	y += step
 	side := p.locale.Say(labelNoSide)
 	for _, o := range bracing.SideOptions {

@@ -45,11 +45,19 @@ var (
 )
 
 // addNotes records all notes. step is the movement of the wall at the string, in
-// m, for one turn.
-func addNotes(r *calc.Recorder, in calc.Case, lines []bracing.Reading, step float64) {
+// m, for one turn, next the ID of the output.
+func addNotes(r *calc.Recorder, in calc.Case, lines []bracing.Reading, step float64, next string) {
+	worst := lines[worstOf(lines)]
+	if next == nextClear { // nobody reads or turns at this wall
+		bracing.NoteOff(r, calc.Cell("readings", worst.Nr, "gap"), math.Abs(worst.Off))
+	}
 	if bracing.Stiff(in) {
 		r.Note(calc.LevelWarning, calc.At("concrete"), noteStiff)
-	} else {
+	}
+	switch next {
+	case nextClear:
+		return
+	case nextTurn, nextGood:
 		noteSide(r, in, lines)
 		noteRounds(r, lines)
 		r.Note(calc.LevelCaution, calc.Path{}, noteTry)
@@ -102,9 +110,9 @@ func noteString(r *calc.Recorder, in calc.Case) {
 		switch {
 		case !in.Has(id):
 			unread = true
-		case math.Abs(in.Num(id)-block) > bracing.TapeSlack+calc.Slack:
+		case !proved(in, id):
 			r.Note(
-				calc.LevelAsk,
+				calc.LevelCaution,
 				calc.At(id),
 				askEnd,
 				calc.Amount("gap", in.Num(id), &displays.Part),
