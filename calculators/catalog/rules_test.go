@@ -13,7 +13,7 @@ import (
 // itself.
 var ruleInputs = map[string][]string{
 	"bar-take-off":     {"waste"},
-	"block-out-uplift": {"factor"},
+	"block-out-uplift": {"factor", "apart"},
 	"brace-layout":     {"spacing", "corner"},
 	"course-take-off":  {"waste"},
 	"footing-volume":   {"waste", "step-yd", "step-m"},
@@ -28,7 +28,7 @@ var ruleInputs = map[string][]string{
 	"string-line":      {"tolerance", "block"},
 	"tie-load":         {"factor"},
 	"truck-spacing":    {"truck", "rate", "limit"},
-	"vibrator":         {"plan", "lift", "into", "speed"},
+	"vibrator":         {"plan", "lift", "into", "speed", "most-apart"},
 	"wall-volume":      {"waste", "truck-yd", "truck-m", "step-yd", "step-m"},
 	"wind-on-wall":     {"clear", "spacing"},
 }

@@ -116,10 +116,10 @@ var tables = []calc.Table{
 	{
 		ID: "force", Title: calc.Text("Force along the brace, by wall height and wind"),
 		Note: calc.Text(
-			"Brace every 6 ft (1.83 m), held at 6 ft, foot 5 ft (1.52 m) out. Exposure C, up to 6 weeks, no planks. " +
-				"Low winds: the least load counts.",
+			"Brace every 6 ft (1.83 m), held at 7 ft (2.13 m), foot 5 ft (1.52 m) out. Exposure C, up to 6 weeks, " +
+				"from 120 mph (54 m/s) on the full wind, no planks. Low winds: the least load counts.",
 		),
-		Out: "push", Set: []calc.Entry{{Path: "duty", Text: "none"}},
+		Out: "push", Set: []calc.Entry{{Path: "duty", Text: "none"}, {Path: "attach", Text: "7 ft"}},
 		Down: calc.Axis{
 			Path:   "wind",
 			US:     []string{"80 mph", "90 mph", "100 mph", "110 mph", "120 mph", "130 mph"},
@@ -181,6 +181,11 @@ const (
 
 func byMap(c calc.Case) bool { return c.Choice("by") != ofToday }
 
+// stormy reports whether the map shows a wind of hurricane country that is to be lowered.
+func stormy(c calc.Case) bool {
+	return byMap(c) && c.Choice("period") != "full" && !calc.Under(c.Num("wind"), stormWind)
+}
+
 func byGust(c calc.Case) bool { return !byMap(c) }
 
 func withPlanks(c calc.Case) bool { return c.Choice("duty") != "none" }
@@ -215,6 +220,10 @@ var inputs = []calc.Field{
 			{ID: "five", Label: calc.Text("2 to 5 years")},
 			{ID: "full", Label: calc.Text("take the full wind")}},
 	},
+	{ID: "storm", Label: calc.Text("So strong a wind counts"), Kind: calc.Choice, Usual: "full", When: stormy,
+		Options: []calc.Option{
+			{ID: "full", Label: calc.Text("full, as in hurricane country")},
+			{ID: "lower", Label: calc.Text("lowered by the time above")}}},
 	{ID: "factor", Label: calc.Text("Count the wind as"), Kind: calc.Choice, Usual: "full", When: byMap,
 		Help: calc.Text("0.6 only for maps since 2010 and ratings that are safe loads."), Options: []calc.Option{
 			{ID: "full", Label: calc.Text("full (1.0)")},
@@ -312,8 +321,9 @@ var inputs = []calc.Field{
 const clearMost = calc.Text("Even masons on a braced, set wall leave at 35 mph (16 m/s).")
 
 var verdictOptions = []calc.Option{
-	{ID: "within", Label: calc.Text("within its rating")},
-	{ID: "beyond", Label: calc.Text("beyond its rating")},
+	{ID: "within", Label: calc.Text("within the rating entered")},
+	{ID: "beyond", Label: calc.Text("beyond the rating entered")},
+	{ID: "open", Label: calc.Text("not judged: see the warning")},
 }
 
 var outputs = []calc.Field{
@@ -341,11 +351,11 @@ var outputs = []calc.Field{
 	{ID: "pressure", Label: calc.Text("Pressure on the wall"), Display: &showPressure},
 	{ID: "line", Label: calc.Text("Wind on each length of wall"), Display: &showLineLoad},
 	{ID: "slope", Label: calc.Text("Slope of the brace"), Display: &displays.Degrees},
-	{ID: "zone", Label: calc.Text("Fall zone, each side"), Display: &showZone},
+	{ID: "zone", Label: calc.Text("Fall zone, each side"), Display: &feetUp},
 	{ID: "q-clear", Label: calc.Text("Pressure when crew leaves"), Display: &showPressure},
 }
 
-var showZone = quantity.Display{
+var feetUp = quantity.Display{
 	Dim:    quantity.Length,
 	US:     quantity.UnitDisplay{Unit: "ft", Form: quantity.FeetInches, Step: 1, Rounding: quantity.Up},
 	Metric: quantity.UnitDisplay{Unit: "m", Step: 0.1, Rounding: quantity.Up},

@@ -10,13 +10,18 @@ import (
 
 const (
 	askStorm = calc.Text(
-		"The map gives more than {wind}: hurricane country. Lowering the wind does not hold in its season. " +
-			"Does the pour fall into it? Then take the full wind.",
+		"The map gives {wind} or more: hurricane country. Lowering the wind does not hold in its season. Does the " +
+			"pour fall into it? Then take the full wind.",
 	)
+	noteStorm    = calc.Text("The map gives {wind} or more: hurricane country. The full wind counts.")
 	refuseAttach = calc.Text("The brace cannot hold above the wall, which is {height} high.")
 	noteSlope    = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
 	noteAttach   = calc.Text(
-		"The brace holds below the middle of the wind. The base gets pushed the other way: fix it well.",
+		"The brace holds below the middle of the wind, {middle} up. The base gets pushed the other way. No verdict: " +
+			"hold higher, or ask the engineer.",
+	)
+	noteTall = calc.Text(
+		"Over {most} one row of braces is not enough by our rule. No verdict: the engineer sets the rows.",
 	)
 	noteLeast = calc.Text(
 		"ACI 347 asks for more than this wind gives: 15 psf (0.72 kPa), or 100 lb on each foot (1.46 kN/m) at the top.",
@@ -57,10 +62,24 @@ const gustFactor = 0.85
 // firstPeriod is the wind in m/s at which masons leave on the first day.
 var firstPeriod = calc.SI(20, "mph")
 
-// stormWind is the wind of the map above which hurricanes govern: our own
+// stormWind is the wind of the map from which hurricanes govern: our own
 // limit, below the 130 and 140 mph of ASCE 7's wind-borne debris regions (from
 // memory).
 var stormWind = calc.SI(120, "mph")
+
+// oneRow is the greatest height of a wall that one row of braces gets a verdict for:
+// our own limit.
+var oneRow = calc.SI(12, "ft")
+
+// windCenter is the height of the wind's middle on a wall of height 1: the moment of the
+// force 1 on it.
+var windCenter = bracing.WindMoment(1, 1)
+
+// tooLow reports whether the brace holds below the middle of the wind.
+func tooLow(in calc.Case) bool { return calc.Under(in.Num("attach"), windCenter*in.Num("height")) }
+
+// tooTall reports whether the wall is too high for one row of braces.
+func tooTall(in calc.Case) bool { return calc.Over(in.Num("height"), oneRow) }
 
 // periodFactor returns the factor of ASCE 37 on the wind for a time of exposure by
 // its ID; 1 for any other.
@@ -160,10 +179,17 @@ func compute(r *calc.Recorder, in calc.Case) {
 // putPressure sets the pressure and the outputs it follows from, and returns the
 // governing moment per length of wall, in N.
 func putPressure(r *calc.Recorder, in calc.Case) float64 {
-	if calc.Over(in.Num("wind"), stormWind) && in.Choice("period") != "full" {
-		r.Note(calc.LevelAsk, calc.At("period"), askStorm, calc.Amount("wind", stormWind, &displays.Wind))
+	share := periodFactor(in.Choice("period"))
+	if stormy(in) {
+		level, text := calc.LevelNotice, noteStorm
+		if in.Choice("storm") == "lower" {
+			level, text = calc.LevelAsk, askStorm
+		} else {
+			share = 1
+		}
+		r.Note(level, calc.At("storm"), text, calc.Amount("wind", stormWind, &displays.Wind))
 	}
-	wind := r.Use(bracing.DesignWindFormula, periodFactor(in.Choice("period")), in.Num("wind"))
+	wind := r.Use(bracing.DesignWindFormula, share, in.Num("wind"))
 	gradient, alpha := terrain(in.Choice("exposure"))
 	height := in.Num("height")
 	kz := r.Use(bracing.HeightFactorFormula, height+in.Num("base"), gradient, alpha)
@@ -229,9 +255,10 @@ func plankShare(in calc.Case) (load, level float64) {
 
 // verdicts compares the forces, in N, with the ratings entered, and notes each
 // that is exceeded. It sets the spacing at which they are reached: all forces are
-// proportional to the spacing. Without ratings it asks for them.
+// proportional to the spacing. Without ratings it asks for them. A brace that holds too
+// low, or a wall too high for one row of braces, is never within a rating.
 func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
-	most := math.Inf(1)
+	most, open := math.Inf(1), tooLow(in) || tooTall(in)
 	judge := func(rating, verdict string, force float64) {
 		if !in.Has(rating) {
 			return
@@ -242,6 +269,10 @@ func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 			r.Note(calc.LevelDanger, calc.At(rating), noteRating)
 			return
 		}
+		if open {
+			r.PutChoice(verdict, "open")
+			return
+		}
 		r.PutChoice(verdict, "within")
 	}
 	judge("brace-rating", "brace-verdict", push)
@@ -250,7 +281,9 @@ func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 		r.Note(calc.LevelAsk, calc.At("brace-rating"), askRatings)
 		return
 	}
-	r.Put("spacing-limit", most)
+	if !open {
+		r.Put("spacing-limit", most)
+	}
 	if in.Choice("factor") == "allowable" {
 		r.Note(calc.LevelAsk, calc.At("factor"), askFactor)
 	}
@@ -267,7 +300,7 @@ func addNotes(r *calc.Recorder, in calc.Case) {
 		calc.Amount(
 			"zone",
 			bracing.ClearZoneFormula.Value(height),
-			&showZone,
+			&feetUp,
 		),
 		calc.Amount("wind", in.Num("clear"), &displays.Wind),
 	)
@@ -282,8 +315,12 @@ func addNotes(r *calc.Recorder, in calc.Case) {
 	if in.Choice("part") == "end" && in.Num("length") < 2*height {
 		r.Note(calc.LevelNotice, calc.At("part"), noteEnd)
 	}
-	if attach < 0.55*height-calc.Slack {
-		r.Note(calc.LevelCaution, calc.At("attach"), noteAttach)
+	if tooLow(in) {
+		r.Note(calc.LevelWarning, calc.At("attach"), noteAttach,
+			calc.Amount("middle", windCenter*height, &feetUp))
+	}
+	if tooTall(in) {
+		r.Note(calc.LevelWarning, calc.At("height"), noteTall, calc.Amount("most", oneRow, &displays.Height))
 	}
 	angle := bracing.BraceAngleFormula.Value(in.Num("run"), attach, in.Num("below"))
 	if a := calc.From(angle, "°"); a < bracing.LeastSlope-calc.Slack || a > bracing.MostSlope+calc.Slack {

@@ -3,6 +3,7 @@ package windonwall
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"coursebook/calculators/bracing"
@@ -80,7 +81,7 @@ func TestWindScales(t *testing.T) {
 		strong + "; spacing=3 ft":                                0.5,
 		strong + "; hill=2":                                      2,
 		strong + "; direction=1":                                 1 / 0.85,
-		"wind=200 mph; period=weeks; duty=none":                  200 * 200 * 0.5625 / (120 * 120),
+		"wind=200 mph; period=weeks; storm=lower; duty=none":     200 * 200 * 0.5625 / (120 * 120),
 		"wind=200 mph; period=full; factor=allowable; duty=none": 0.6 * 200 * 200 / (120 * 120),
 		strong + "; part=own; coefficient=2.7":                   2.7 / bracing.ForceWhole(40.0/9),
 	} {
@@ -167,18 +168,6 @@ func TestNotes(t *testing.T) {
 		{
 			Inputs: "run=6 ft",
 			Note:   "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.",
-			At:     "",
-			Want:   false,
-		},
-		{
-			Inputs: "attach=4 ft 11 in",
-			Note:   "The brace holds below the middle of the wind. The base gets pushed the other way: fix it well.",
-			At:     "attach",
-			Want:   true,
-		},
-		{
-			Inputs: "attach=5 ft",
-			Note:   "The brace holds below the middle of the wind. The base gets pushed the other way: fix it well.",
 			At:     "",
 			Want:   false,
 		},
@@ -311,14 +300,54 @@ func TestGustOfToday(t *testing.T) {
 	}
 }
 
-// In hurricane country the wind is not lowered unasked.
-func TestStormIsAsked(t *testing.T) {
-	if !calctest.Noted(calctest.Run(t, Calculator, "wind=121 mph", "period=weeks"), askStorm) {
-		t.Error("a hurricane wind is lowered without a question")
+// In hurricane country the full wind counts. It is lowered only by choice, with a question.
+func TestStormCountsInFull(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		wind  float64
+		notes []calc.Text
+	}{
+		{[]string{"wind=119 mph", "period=weeks"}, 0.75 * 119, nil},
+		{[]string{"wind=120 mph", "period=weeks"}, 120, []calc.Text{noteStorm}},
+		{[]string{"wind=180 mph", "period=five"}, 180, []calc.Text{noteStorm}},
+		{[]string{"wind=180 mph", "period=weeks", "storm=lower"}, 135, []calc.Text{askStorm}},
+		{[]string{"wind=180 mph", "period=full"}, 180, nil},
+	} {
+		res := calctest.Run(t, Calculator, c.typed...)
+		calctest.Near(t, c.typed[0], calc.From(res.Out.Num("design-wind"), "mph"), c.wind, 1e-6)
+		for _, n := range []calc.Text{noteStorm, askStorm} {
+			if calctest.Noted(res, n) != slices.Contains(c.notes, n) {
+				t.Errorf("%v: %v", c.typed, res.Notes)
+			}
+		}
 	}
-	for _, typed := range [][]string{{"wind=120 mph", "period=weeks"}, {"wind=180 mph", "period=full"}} {
-		if calctest.Noted(calctest.Run(t, Calculator, typed...), askStorm) {
-			t.Errorf("%v is asked about", typed)
+}
+
+// A brace that holds below the middle of the wind and a wall too high for one row of
+// braces are within no rating, and have no spacing that would do.
+func TestNoVerdictForLowBracesAndTallWalls(t *testing.T) {
+	rated := []string{"brace-rating=9000 lbf", "anchor-rating=9000 lbf"}
+	for _, c := range []struct {
+		inputs  string
+		verdict string
+		note    calc.Text
+	}{
+		{"attach=5 ft", "within", ""}, // 0.55 of 9 ft is 4.95 ft
+		{"attach=4 ft 11 in", "open", noteAttach},
+		{"attach=1 ft", "open", noteAttach},
+		{"attach=1 ft; spacing=20 ft; run=1 ft", "beyond", noteAttach},
+		{"height=12 ft; attach=7 ft", "within", ""},
+		{"height=12 ft 1 in; attach=7 ft", "open", noteTall},
+		{"height=30 ft; spacing=20 ft", "beyond", noteTall},
+		{"height=30 ft; attach=20 ft; run=15 ft; spacing=3 ft", "open", noteTall},
+	} {
+		res := calctest.Run(t, Calculator, append(calctest.Inputs(c.inputs), rated...)...)
+		brace, anchor := res.Out.Choice("brace-verdict"), res.Out.Choice("anchor-verdict")
+		if brace != c.verdict || anchor != c.verdict || res.Out.Has("spacing-limit") != (c.note == "") {
+			t.Errorf("%s: brace %s, anchor %s", c.inputs, brace, anchor)
+		}
+		if c.note != "" && !calctest.Noted(res, c.note) || c.note == "" && calctest.Noted(res, noteAttach) {
+			t.Errorf("%s: %v", c.inputs, res.Notes)
 		}
 	}
 }

@@ -20,6 +20,10 @@ const (
 	noteFaceNever = calc.Text(
 		"This head reaches {reach} and the form is {half} away. Go in near one face, then near the other.",
 	)
+	askReach = calc.Text("Did you see this reach on the job? If not, plan with the low end of the table: {low} apart.")
+	noteWide = calc.Text(
+		"{spacing} apart is over the crew's {most}. Step that far only with a reach seen on this job.",
+	)
 	askSeen  = calc.Text("The table gives {low} to {high} for this head. Is the radius seen right?")
 	noteLift = calc.Text(
 		"Published layers are no deeper than {limit}. Vibrate this lift in two goes while it comes up.",
@@ -207,6 +211,7 @@ func notePlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 	if nr >= stiffFrom {
 		r.Note(calc.LevelNotice, calc.At("head"), noteStiff)
 	}
+	noteSpacing(r, in, nr, shown(spacing))
 	noteFaces(r, in, radius, spacing)
 	if calc.Over(in.Num("lift"), mostLift) {
 		r.Note(calc.LevelNotice, calc.At("lift"), noteLift, calc.Amount("limit", mostLift, &displays.Height))
@@ -216,6 +221,21 @@ func notePlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 	}
 	if calc.Over(in.Num("speed"), mostSpeed) {
 		r.Note(calc.LevelNotice, calc.At("speed"), noteFast, calc.Amount("limit", mostSpeed, &showSpeed))
+	}
+}
+
+// noteSpacing notes a plan that rests on a reach nobody has seen: it asks for more than
+// the low end, and notes a spacing over the crew's own. nr is the index of the head;
+// spacing is in m.
+func noteSpacing(r *calc.Recorder, in calc.Case, nr int, spacing float64) {
+	if plan := in.Choice("plan"); plan == "low" || plan == "seen" {
+		return
+	}
+	low := calc.SI(consolidation.Spacing(heads[nr].radius.low), "mm")
+	r.Note(calc.LevelAsk, calc.At("plan"), askReach, calc.Amount("low", low, &showApart))
+	if most := in.Num("most-apart"); calc.Over(spacing, most) {
+		r.Note(calc.LevelCaution, calc.At("plan"), noteWide, calc.Amount("spacing", spacing, &showApart),
+			calc.Amount("most", most, &displays.Inches))
 	}
 }
 

@@ -63,6 +63,21 @@ func TestVibratorNotes(t *testing.T) {
 	})
 }
 
+// A reach that nobody has seen is asked about, and a plan on it that steps farther than the
+// crew's rule is noted.
+func TestReachNotSeen(t *testing.T) {
+	all := []calc.Text{askReach, noteWide}
+	calctest.CheckNotesAmong(t, Calculator, all, []calctest.NotesCase{
+		{Inputs: nil, Want: []calc.Text{askReach}}, // 11 in. apart
+		{Inputs: []string{"plan=low"}, Want: nil},
+		{Inputs: []string{"plan=seen", "seen=9 in"}, Want: nil},
+		{Inputs: []string{"plan=high"}, Want: all},
+		{Inputs: []string{"plan=high", "most-apart=15 in"}, Want: []calc.Text{askReach}},
+		{Inputs: []string{"most-apart=10 in"}, Want: all},
+		{Inputs: []string{"head=normal", "gap=4 in"}, Want: all},
+	})
+}
+
 // The length of a wall cancels: the same number of vibrators keeps up on a long
 // wall and on a short one, apart from rounding places up.
 func TestVibratorsDoNotDependOnLength(t *testing.T) {

@@ -65,6 +65,7 @@ const (
 	call    = "call"
 	ask     = "ask"
 	late    = "late"
+	measure = "measure"
 )
 
 // Reasons of limits.
@@ -160,6 +161,7 @@ var outputs = []calc.Field{
 		{ID: call, Label: calc.Text("Call this much")},
 		{ID: ask, Label: calc.Text("Call this much, once the plant's times are known")},
 		{ID: late, Label: calc.Text("Too late by the clock: call at once")},
+		{ID: measure, Label: calc.Text("Measure: only a guess covers the wall")},
 	}},
 	{ID: "order-yd", Display: &displays.CubicYardsUp, Lead: true, Label: calc.Text("Call, in cubic yards")},
 	{ID: "order-m", Display: &displays.CubicMetresUp, Lead: true, Label: calc.Text("Call, in cubic meters")},

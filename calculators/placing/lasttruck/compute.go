@@ -25,6 +25,9 @@ const (
 	noteEnough = calc.Text(
 		"The drums cover the open wall, with waste. Measure again at half a truck: a guess is a guess.",
 	)
+	noteMeasure = calc.Text(
+		"Without the guess {missing} is missing. Measure the open wall again, or call the plant's least load now.",
+	)
 	noteGuess = calc.Text("The guesses count half. If all of each is usable, {over} more is left over.")
 	noteLeast = calc.Text("The plant's least load is more than what is missing. Have a place for {over}.")
 )
@@ -54,8 +57,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 	geometry.PutVolume(r, "with-waste", need)
 	geometry.PutVolume(r, "usable", usable)
 	geometry.PutVolume(r, "missing", missing)
-	geometry.PutVolume(r, "order", order)
 	geometry.PutVolume(r, "over", over)
+	if sure := placing.Missing(need, takeOn, fullLoads, hopper); missing == 0 && sure > calc.Slack*(need+takeOn) {
+		r.PutChoice("verdict", measure)
+		r.Note(calc.LevelCaution, calc.At("drums"), noteMeasure, calc.Amount("missing", sure, &displays.Volume))
+		return
+	}
+	geometry.PutVolume(r, "order", order)
 	if missing == 0 {
 		r.PutChoice("verdict", nothing)
 		r.Note(calc.LevelNotice, calc.At("drums"), noteEnough)

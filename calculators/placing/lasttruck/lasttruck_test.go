@@ -3,6 +3,7 @@ package lasttruck
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"strconv"
 	"testing"
 
@@ -65,7 +66,8 @@ func TestOrder(t *testing.T) {
 		known := calctest.Run(t, Calculator, append(job, "drums="+yd(drum)+" | full")...)
 		for _, res := range []calc.Result{without, guessed, known} {
 			missing, order := calc.From(res.Out.Num("missing-m"), "yd³"), calc.From(res.Out.Num("order-m"), "yd³")
-			if (missing == 0) != (order == 0) || (missing == 0) != (res.Out.Choice("verdict") == nothing) {
+			if (missing == 0) != (order == 0) ||
+				(missing == 0) != slices.Contains([]string{nothing, measure}, res.Out.Choice("verdict")) {
 				t.Fatalf("%v: %v missing, %v ordered, %s", job, missing, order, res.Out.Choice("verdict"))
 			}
 			if order == 0 {
@@ -81,10 +83,28 @@ func TestOrder(t *testing.T) {
 			t.Fatalf("%v: missing %v, with a guess %v, with a ticket %v", job, a, b, c)
 		}
 	}
-	// 10 % more wall than the drums cover to the last: nothing is left to order.
-	res := calctest.Run(t, Calculator, "by=volume", "open=10 yd³", "drums=9 yd³ | full; 4 yd³ | guess")
-	if res.Out.Choice("verdict") != nothing || !calctest.Noted(res, noteEnough) {
-		t.Errorf("11 yd³ needed and counted: %s, %v missing", res.Out.Choice("verdict"), res.Out.Num("missing-m"))
+}
+
+// Only drums known by their tickets leave nothing to call. Where it takes a guess, the
+// verdict is to measure, with no order.
+func TestGuessAloneCoversNothing(t *testing.T) {
+	for _, c := range []struct {
+		drums, more, want string
+	}{
+		{"11 yd³ | full", "", nothing}, // 10 % waste on 10 yd³
+		{"9 yd³ | full; 4 yd³ | guess", "", measure},
+		{"9 yd³ | full; 4 yd³ | guess", "hopper=2 yd³", nothing},
+		{"16 yd³ | guess; 16 yd³ | guess", "", measure},
+		{"9 yd³ | full; 3 yd³ | guess", "waste=0", measure},
+		{"10 yd³ | full; 3 yd³ | guess", "waste=0", nothing},
+		{"9 yd³ | full; 3 yd³ | guess", "", ask},
+	} {
+		res := calctest.Run(t, Calculator, calctest.Inputs("by=volume; open=10 yd³; drums="+c.drums+"; "+c.more)...)
+		if got := res.Out.Choice("verdict"); got != c.want || res.Out.Has("order-yd") != (c.want != measure) ||
+			calctest.Noted(res, noteMeasure) != (c.want == measure) ||
+			calctest.Noted(res, noteEnough) != (c.want == nothing) {
+			t.Errorf("%v: %s, %v", c, got, res.Notes)
+		}
 	}
 }
 

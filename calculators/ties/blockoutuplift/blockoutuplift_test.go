@@ -3,6 +3,7 @@ package blockoutuplift
 import (
 	"testing"
 
+	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
 )
 
@@ -21,8 +22,8 @@ func TestUpliftEndsAtTheTop(t *testing.T) {
 
 // Exchanging the sides changes no result.
 func TestSidesMirror(t *testing.T) {
-	a := calctest.Run(t, Calculator, "side-a=3'", "side-b=1'", "rating=250")
-	b := calctest.Run(t, Calculator, "side-a=1'", "side-b=3'", "rating=250")
+	a := calctest.Run(t, Calculator, "side-a=2' 6\"", "side-b=1' 6\"", "rating=250")
+	b := calctest.Run(t, Calculator, "side-a=1' 6\"", "side-b=2' 6\"", "rating=250")
 	for _, id := range []string{"uplift", "push", "straps"} {
 		if a.Out.Num(id) != b.Out.Num(id) {
 			t.Errorf("%s: %v and %v", id, a.Out.Num(id), b.Out.Num(id))
@@ -56,9 +57,40 @@ func TestNoRatingNoStraps(t *testing.T) {
 	}
 }
 
+// Sides farther apart than allowed stop the pour: no force and no strap is given.
+func TestSidesFarApartAreRefused(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		want  calc.State
+	}{
+		{[]string{"side-a=3'", "side-b=2'"}, calc.OK},
+		{[]string{"side-a=3'", "side-b=1' 11\""}, calc.Refused},
+		{[]string{"side-a=0", "side-b=10'"}, calc.Refused},
+		{[]string{"side-a=10'", "side-b=0", "rating=500"}, calc.Refused},
+		{[]string{"side-a=3'", "side-b=1'", "apart=2'"}, calc.OK},
+		{[]string{"side-a=3'", "side-b=2' 6\"", "apart=4\""}, calc.Refused},
+		{[]string{"side-a=5'", "side-b=0", "apart=5'"}, calc.Bad},
+	} {
+		res := calctest.Try(Calculator, c.typed...)
+		if res.State != c.want || calctest.Noted(res, refuseApart) != (c.want == calc.Refused) {
+			t.Errorf("%v: %s, %v", c.typed, res.State, res.Notes)
+		}
+	}
+}
+
+// A block-out heavier than solid concrete is asked about.
+func TestHeavyBlockIsAsked(t *testing.T) {
+	// 24 by 8 by 30 in. of concrete are 500 lb.
+	for own, want := range map[string]bool{"15": false, "499": false, "501": true, "20000": true} {
+		if res := calctest.Run(t, Calculator, "own="+own); calctest.Noted(res, askHeavy) != want {
+			t.Errorf("%s lb: %v", own, res.Notes)
+		}
+	}
+}
+
 func TestHeavyBlockStays(t *testing.T) {
 	res := calctest.Run(t, Calculator, "own=20000")
-	if res.Out.Num("uplift") != 0 || res.Out.Num("straps") != 0 || !calctest.Noted(res, noteStays) ||
+	if res.Out.Num("uplift") != 0 || res.Out.Num("straps") != leastStraps || !calctest.Noted(res, noteStays) ||
 		calctest.Noted(res, noteFloats) {
 		t.Errorf("uplift %v, straps %v", res.Out.Num("uplift"), res.Out.Num("straps"))
 	}

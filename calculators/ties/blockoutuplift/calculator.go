@@ -39,6 +39,11 @@ var Calculator = &calc.Calculator{
 			Range: "0 to 40 ft", Why: displays.NotMinus, WhyMost: displays.Engineer,
 		},
 		{
+			ID: "apart", Display: &displays.Height, Rule: "opening-sides", Label: calc.Text("Sides apart at most"),
+			Help:  calc.Text("The rule of the crew. More stops the pour there."),
+			Range: "1 in to 4 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
+		},
+		{
 			ID: "own", Display: &displays.Mass, Usual: "15 lb", Label: calc.Text("Own weight of the block-out"),
 			Range: "0 to 20000 lb", Why: displays.NotMinus, WhyMost: displays.CheckUnit,
 		},
@@ -78,7 +83,7 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID:     "strap",
-			Title:  "Common practice: a factor of 1.5 on uplift, straps rounded up, at least two",
+			Title:  "Common practice: a factor on uplift, straps rounded up, at least two",
 			Status: calc.CommonPractice,
 		},
 	},

@@ -14,6 +14,10 @@ const (
 	noteStays  = calc.Text(
 		"Its own weight holds it down by the numbers. Strap it all the same: the vibrator shakes it loose.",
 	)
+	askHeavy    = calc.Text("That is heavier than solid concrete of this size. Is the weight right?")
+	refuseApart = calc.Text(
+		"The sides are {gap} apart and {most} is the most. Stop on the higher side. Bring the lower side up first.",
+	)
 	noteUneven = calc.Text("The levels differ by {gap}. Brace against the push, or even them out as you place.")
 	noteEven   = calc.Text("Both sides stand at one height. Keep it so while placing.")
 	noteFluid  = calc.Text(
@@ -28,11 +32,20 @@ const (
 	gravity = 9.80665 // m/s², standard
 )
 
-// compute sets uplift, push and straps. It refuses nothing. It takes the level of
-// the higher side for the submerged volume: the concrete runs under the block-out
-// and lifts all of it.
+// leastStraps is the least number of straps: a block-out on one strap can turn.
+const leastStraps = 2
+
+// compute sets uplift, push and straps. It refuses sides that are farther apart than
+// allowed. It takes the level of the higher side for the submerged volume: the concrete
+// runs under the block-out and lifts all of it.
 func compute(r *calc.Recorder, in calc.Case) {
 	w, b, h, a, low := in.Num("weight"), in.Num("thickness"), in.Num("height"), in.Num("side-a"), in.Num("side-b")
+	gap := math.Abs(a - low)
+	if most := in.Num("apart"); calc.Over(gap, most) {
+		r.Refuse(calc.At("side-b"), refuseApart, calc.Amount("gap", gap, &displays.Height),
+			calc.Amount("most", most, &displays.Height))
+		return
+	}
 	volume := r.Use(ties.SubmergedFormula, in.Num("length"), b, h, math.Max(a, low))
 	uplift := r.Use(ties.UpliftFormula, w, volume, in.Num("own")*gravity)
 	pushA := r.UseFor(ofA, nil, ties.SidePushFormula, w, b, h, a)
@@ -51,10 +64,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 			calc.Amount("force", uplift*in.Num("factor"), &displays.Force),
 		)
 	} else {
-		r.Put("straps", 0)
+		r.Put("straps", leastStraps)
 		r.Note(calc.LevelNotice, calc.At("own"), noteStays)
 	}
-	if gap := math.Abs(a - low); gap > calc.Slack {
+	if ties.UpliftFormula.Value(w, in.Num("length")*b*h, in.Num("own")*gravity) < -calc.Slack {
+		r.Note(calc.LevelAsk, calc.At("own"), askHeavy)
+	}
+	if gap > calc.Slack {
 		r.Note(calc.LevelWarning, calc.At("side-b"), noteUneven, calc.Amount("gap", gap, &displays.Height))
 	} else {
 		r.Note(calc.LevelNotice, calc.At("side-b"), noteEven)
@@ -63,12 +79,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 }
 
 // putStraps sets the number of straps for an uplift, in N, or asks for the rating
-// of one if it is not known. A block-out on one strap can turn, so there are at
-// least two.
+// of one if it is not known.
 func putStraps(r *calc.Recorder, in calc.Case, uplift float64) {
 	if !in.Has("rating") {
 		r.Note(calc.LevelAsk, calc.At("rating"), askRating)
 		return
 	}
-	r.Put("straps", math.Max(2, ties.UpTo(r.Use(ties.StrapShareFormula, in.Num("factor"), uplift, in.Num("rating")))))
+	straps := ties.UpTo(r.Use(ties.StrapShareFormula, in.Num("factor"), uplift, in.Num("rating")))
+	r.Put("straps", math.Max(leastStraps, straps))
 }

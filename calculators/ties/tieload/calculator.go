@@ -43,15 +43,22 @@ var Calculator = &calc.Calculator{
 			Range: "1 to 8", Why: displays.AboveZero, WhyMost: displays.CheckCount,
 		},
 		{
+			ID: "given", Kind: calc.Choice, Usual: asBreaking, Label: calc.Text("The tie is known by"),
+			Options: []calc.Option{
+				{ID: asBreaking, Label: calc.Text("its breaking strength")},
+				{ID: asWorking, Label: calc.Text("a working load, at a factor of 2 or more")},
+			},
+		},
+		{
 			ID: "strength", Maker: true, Display: &ties.ForceIn, Optional: true,
-			Label: calc.Text("Breaking strength of a tie"),
+			Label: calc.Text("Strength or load of one tie"),
 			Help:  calc.Text("From the form maker, tie in its foam. Empty: no verdict."),
 			Range: "50 to 100000 lbf", Why: displays.CheckUnit,
 		},
 		{
 			ID: "factor", Display: &displays.Factor, Usual: "2", Label: calc.Text("Factor on breaking"),
-			Help:  calc.Text("Breaking strength over working load. Enter 1 for a working load."),
-			Range: "1 to 10", Why: displays.AskMaker, WhyMost: displays.CheckUnit,
+			Help: calc.Text("Breaking strength over working load."), When: byBreaking,
+			Range: "2 to 10", Why: whyFactor, WhyMost: displays.CheckUnit, LeastSource: "factor",
 		},
 		{
 			ID: "face", Kind: calc.Choice, Usual: faceWhole, Label: calc.Text("Face of the form there"),
@@ -74,9 +81,10 @@ var Calculator = &calc.Calculator{
 	},
 	Out: []calc.Field{
 		{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The ties alone"), Options: []calc.Option{
-			{ID: holds, Label: calc.Text("Within the working load")},
-			{ID: fails, Label: calc.Text("Beyond the working load")},
+			{ID: holds, Label: calc.Text("Within the working load entered")},
+			{ID: fails, Label: calc.Text("Beyond the working load entered")},
 			{ID: unrated, Label: calc.Text("No strength, no verdict")},
+			{ID: doubt, Label: calc.Text("No verdict: ask the engineer")},
 		}},
 		{ID: "load", Display: &displays.Force, Lead: true, Label: calc.Text("Load on the busiest tie")},
 		{ID: "backing", Kind: calc.Choice, Lead: true, Label: calc.Text("The face"), Options: []calc.Option{
@@ -149,6 +157,10 @@ var Calculator = &calc.Calculator{
 	Draw:    draw,
 }
 
+const whyFactor = calc.Text("ACI 347 asks for at least 2 on form ties.")
+
+func byBreaking(c calc.Case) bool { return c.Choice("given") != asWorking }
+
 // usedShare displays the share of the working load that is used, rounded up.
 var usedShare = quantity.Display{
 	Dim: quantity.Ratio,
@@ -160,9 +172,13 @@ const (
 	faceWhole = "whole"
 	faceWeak  = "weak"
 
+	asBreaking = "breaking"
+	asWorking  = "working"
+
 	holds   = "holds"
 	fails   = "fails"
 	unrated = "unrated"
+	doubt   = "doubt"
 
 	faceSound  = "sound"
 	faceBack   = "back"

@@ -8,9 +8,10 @@ import (
 
 const (
 	noteOver    = calc.Text("The ties may tear. One carries {load} and may carry {working}. Do not place this way.")
-	noteFactor  = calc.Text("The factor is below 2. ACI 347 asks for at least 2 on form ties.")
 	askStrength = calc.Text("What load breaks the tie? Without the form maker's figure there is no verdict.")
+	askCapacity = calc.Text("Did the form maker or the engineer give this capacity, for this very place?")
 	noteMany    = calc.Text("So many missing in one place leave more than the ties in doubt. Ask the engineer.")
+	askShared   = calc.Text("A gap has {most} ties around it at most. Ask the engineer how {count} can share the load.")
 	noteShared  = calc.Text("More than two ties share the load. That holds only where the face spreads it both ways.")
 	noteBack    = calc.Text(
 		"The face is weakened and no capacity is known. Back it with boards and a brace before placing.",
@@ -20,6 +21,13 @@ const (
 			"{height} above it.",
 	)
 	noteUnused = calc.Text("A capacity was entered, but the face is whole. It is not used.")
+)
+
+// A gap of manyMissing ties or more, or one whose load more than mostSharing ties take
+// over, gets no verdict that its ties hold. Our own limits.
+const (
+	manyMissing = 3
+	mostSharing = 4
 )
 
 // compute sets the load of a tie and the verdicts on tie and face. It refuses
@@ -36,10 +44,14 @@ func compute(r *calc.Recorder, in calc.Case) {
 	} else {
 		r.Note(calc.LevelAsk, calc.At("strength"), askStrength)
 	}
-	if n >= 3 {
+	if n >= manyMissing {
 		r.Note(calc.LevelWarning, calc.At("missing"), noteMany)
 	}
-	if n > 0 && m > 2 {
+	switch {
+	case n > 0 && m > mostSharing:
+		r.Note(calc.LevelAsk, calc.At("sharing"), askShared, calc.Amount("most", mostSharing, &displays.Count),
+			calc.Amount("count", m, &displays.Count))
+	case n > 0 && m > 2:
 		r.Note(calc.LevelCaution, calc.At("sharing"), noteShared)
 	}
 	rateFace(r, in)
@@ -48,15 +60,15 @@ func compute(r *calc.Recorder, in calc.Case) {
 // rate sets the working load, the widest spacing and the verdict on a tie with
 // this load, in N.
 func rate(r *calc.Recorder, in calc.Case, load float64) {
-	working := r.Use(ties.WorkingLoadFormula, in.Num("strength"), in.Num("factor"))
+	n, m, working := in.Num("missing"), in.Num("sharing"), in.Num("strength")
+	if byBreaking(in) {
+		working = r.Use(ties.WorkingLoadFormula, working, in.Num("factor"))
+	}
 	r.Put("working", working)
 	r.Put("used", load/working)
-	r.Put(
-		"widest",
-		r.Use(ties.TieSpacingFormula, working, in.Num("pressure"), in.Num("up"), in.Num("missing"), in.Num("sharing")),
-	)
-	r.PutChoice("verdict", holds)
-	if calc.Over(load, working) {
+	r.Put("widest", r.Use(ties.TieSpacingFormula, working, in.Num("pressure"), in.Num("up"), n, m))
+	switch {
+	case calc.Over(load, working):
 		r.PutChoice("verdict", fails)
 		r.Note(
 			calc.LevelWarning,
@@ -65,9 +77,10 @@ func rate(r *calc.Recorder, in calc.Case, load float64) {
 			calc.Amount("load", load, &displays.Force),
 			calc.Amount("working", working, &displays.ForceAtMost),
 		)
-	}
-	if in.Num("factor") < 2 {
-		r.Note(calc.LevelCaution, calc.At("factor"), noteFactor)
+	case n >= manyMissing || n > 0 && m > mostSharing:
+		r.PutChoice("verdict", doubt)
+	default:
+		r.PutChoice("verdict", holds)
 	}
 }
 
@@ -89,7 +102,6 @@ func rateFace(r *calc.Recorder, in calc.Case) {
 	}
 	height := r.Use(ties.FaceHeightFormula, in.Num("capacity"), in.Num("weight"))
 	r.Put("face-height", height)
-	r.PutChoice("backing", faceWithin)
 	if calc.Over(in.Num("pressure"), in.Num("capacity")) {
 		r.PutChoice("backing", faceBack)
 		r.Note(
@@ -99,5 +111,8 @@ func rateFace(r *calc.Recorder, in calc.Case) {
 			calc.Amount("pressure", in.Num("pressure"), &displays.Rating),
 			calc.Amount("height", height, &displays.HeightAtMost),
 		)
+		return
 	}
+	r.PutChoice("backing", faceWithin)
+	r.Note(calc.LevelAsk, calc.At("capacity"), askCapacity)
 }

@@ -10,7 +10,7 @@ import (
 // The spacing of ties is rounded down as in the Army subcourse EN5151, part C:
 // 13.6 in. to 13 in.
 func TestSpacingIsRoundedDown(t *testing.T) {
-	res := calctest.Run(t, Calculator, "strength=1420", "factor=1", "pressure=1250", "up=12", "missing=0")
+	res := calctest.Run(t, Calculator, "given=working", "strength=1420", "pressure=1250", "up=12", "missing=0")
 	if got := shown(Calculator, res, "widest"); got != `13"` {
 		t.Errorf("shown as %s", got)
 	}
@@ -28,14 +28,14 @@ func TestFaceIsBackedUnlessItsCapacityIsKnown(t *testing.T) {
 		{[]string{"missing=1"}, faceBack, noteBack, false},
 		{[]string{"missing=0", "face=weak"}, faceBack, noteBack, false},
 		{[]string{"missing=1", "capacity=599"}, faceBack, noteBeyond, true},
-		{[]string{"missing=1", "capacity=600"}, faceWithin, "", true},
-		{[]string{"missing=0", "face=weak", "capacity=700"}, faceWithin, "", true},
+		{[]string{"missing=1", "capacity=600"}, faceWithin, askCapacity, true},
+		{[]string{"missing=0", "face=weak", "capacity=700"}, faceWithin, askCapacity, true},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
 		if res.Out.Choice("backing") != c.want || res.Out.Has("face-height") != c.height {
 			t.Errorf("%v: %s, height %v", c.typed, res.Out.Choice("backing"), res.Out.Has("face-height"))
 		}
-		for _, n := range []calc.Text{noteBack, noteBeyond, noteUnused} {
+		for _, n := range []calc.Text{noteBack, noteBeyond, noteUnused, askCapacity} {
 			if calctest.Noted(res, n) != (n == c.note) {
 				t.Errorf("%v: note %s", c.typed, n.EN())
 			}
@@ -52,8 +52,16 @@ func TestVerdict(t *testing.T) {
 		{[]string{"missing=0", "strength=1070"}, holds, ""},
 		{[]string{"missing=0", "strength=1060"}, fails, noteOver}, // 600 psf on 8 by 16 in. is 533.3 lbf
 		{nil, unrated, askStrength},
-		{[]string{"factor=1.9", "strength=2000"}, holds, noteFactor},
+		{[]string{"given=working", "strength=800"}, holds, ""}, // one missing: 800 lbf
+		{[]string{"given=working", "strength=799"}, fails, noteOver},
 		{[]string{"missing=3", "strength=2000"}, fails, noteMany},
+		{[]string{"missing=3", "strength=20000"}, doubt, noteMany},
+		{[]string{"missing=2", "strength=20000"}, holds, ""},
+		{[]string{"sharing=5", "strength=20000"}, doubt, askShared},
+		{[]string{"sharing=5", "strength=1000"}, fails, askShared},
+		{[]string{"sharing=4", "strength=20000"}, holds, noteShared},
+		{[]string{"missing=6", "sharing=8", "strength=20000"}, doubt, askShared},
+		{[]string{"missing=0", "sharing=8", "strength=20000"}, holds, ""},
 		{[]string{"sharing=3", "strength=2000"}, holds, noteShared},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
@@ -62,9 +70,18 @@ func TestVerdict(t *testing.T) {
 		}
 	}
 	res := calctest.Run(t, Calculator, "strength=2000")
-	for _, n := range []calc.Text{noteOver, noteFactor, noteMany, noteShared, askStrength} {
+	for _, n := range []calc.Text{noteOver, noteMany, noteShared, askShared, askStrength, askCapacity} {
 		if calctest.Noted(res, n) {
 			t.Errorf("the default case says %s", n.EN())
+		}
+	}
+}
+
+// A factor below 2 is refused, not judged.
+func TestFactorOfFormTies(t *testing.T) {
+	for typed, want := range map[string]calc.State{"1": calc.Bad, "1.9": calc.Bad, "2": calc.OK, "3": calc.OK} {
+		if res := calctest.Try(Calculator, "strength=2000", "factor="+typed); res.State != want {
+			t.Errorf("factor %s: %s", typed, res.State)
 		}
 	}
 }

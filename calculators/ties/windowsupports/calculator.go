@@ -5,6 +5,7 @@ package windowsupports
 import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
+	"coursebook/calculators/pressure"
 	"coursebook/calculators/quantity"
 	"coursebook/calculators/ties"
 )
@@ -122,7 +123,7 @@ var Calculator = &calc.Calculator{
 		ties.SupportSpanFormula,
 	},
 	Sources: []calc.Source{
-		ties.SourceFlorida, ties.SourceStatics,
+		ties.SourceFlorida, ties.SourceStatics, pressure.SourceACI,
 		{
 			ID:      "hurd",
 			Author:  "M. K. Hurd",

@@ -5,6 +5,7 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
+	"coursebook/calculators/pressure"
 	"coursebook/calculators/ties"
 )
 
@@ -16,6 +17,10 @@ const (
 )
 
 const (
+	refuseLow = calc.Text(
+		"No form pressure is under {least} here. Take it from the form pressure calculator, or leave it empty.",
+	)
+
 	noteShort  = calc.Text("Fewer than three spans fit on some side. There the board counts as a simple beam.")
 	noteFluid  = calc.Text("No form pressure is entered: the full fluid head counts, down to {pressure} at the sill.")
 	noteCapped = calc.Text("The form pressure caps jambs and sill. The head carries the whole weight above it.")
@@ -49,12 +54,24 @@ type side struct {
 	by             beam // the coefficients used
 }
 
-// compute sets the supports of head, jambs and sill. It refuses nothing.
+// leastPressure returns the least design pressure in Pa of concrete of a unit weight,
+// unless its full fluid head is less.
+func leastPressure(weight, head float64) float64 {
+	cw := pressure.WeightCoefficient(pressure.PCF(calc.From(weight, "lb/ft³")))
+	return math.Min(head, pressure.SI(pressure.LeastPressure(cw)))
+}
+
+// compute sets the supports of head, jambs and sill. It refuses a form pressure under
+// the least design pressure.
 func compute(r *calc.Recorder, in calc.Case) {
 	w, cover := in.Num("weight"), in.Num("cover")
 	head := ties.HeadFormula.Value(w, cover)
 	sill := r.UseFor(nameSill, nil, ties.HeadFormula, w, cover+in.Num("height"))
 	if in.Has("form-pressure") {
+		if least := leastPressure(w, sill); calc.Under(in.Num("form-pressure"), least) {
+			r.Refuse(calc.At("form-pressure"), refuseLow, calc.Amount("least", least, &displays.Pressure))
+			return
+		}
 		sill = r.Use(ties.LowerFormula, sill, in.Num("form-pressure"))
 		r.Note(calc.LevelNotice, calc.At("form-pressure"), noteCapped)
 	} else {

@@ -27,6 +27,31 @@ func TestFormPressureCapsJambsAndSillOnly(t *testing.T) {
 	}
 }
 
+// A form pressure that no design takes is refused: under 600·C_w psf and under the fluid
+// head at the sill.
+func TestLowFormPressureIsRefused(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		want  calc.State
+	}{
+		{[]string{"form-pressure=100", "rating=500"}, calc.Refused},
+		{[]string{"form-pressure=150", "height=120", "cover=8'"}, calc.Refused},
+		{[]string{"form-pressure=599"}, calc.Refused}, // fluid head 5.33 ft by 150 lb/ft³: 800 psf
+		{[]string{"form-pressure=600"}, calc.OK},
+		{[]string{"form-pressure=449", "height=24", "cover=1'"}, calc.Refused},
+		{[]string{"form-pressure=450", "height=24", "cover=1'"}, calc.OK}, // 3 ft by 150 lb/ft³
+		// 160 lb/ft³: C_w = 160/145, so 662.07 psf
+		{[]string{"form-pressure=662", "weight=160"}, calc.Refused},
+		{[]string{"form-pressure=663", "weight=160"}, calc.OK},
+		{nil, calc.OK},
+	} {
+		res := calctest.Run(t, Calculator, c.typed...)
+		if res.State != c.want || calctest.Noted(res, refuseLow) != (c.want == calc.Refused) {
+			t.Errorf("%v: %s, %v", c.typed, res.State, res.Notes)
+		}
+	}
+}
+
 // n supports make n + 1 spans, none wider than the spacing; n − 1 supports make
 // wider ones.
 func TestSupportsAreEnoughAndNoMore(t *testing.T) {
