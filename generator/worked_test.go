@@ -11,6 +11,7 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
 	"coursebook/calculators/consolidation/vibrator"
+	"coursebook/calculators/placing/truckspacing"
 )
 
 var update = flag.Bool("update", false, "write the tables of the manual that are worked by calculators")
@@ -129,8 +130,16 @@ func numberOf(t *testing.T, c *calc.Calculator, id, unit string, inputs ...strin
 // The worked job: a house of eight corners and one curve, invented.
 const jobLength = "length=140 ft"
 
+// longestRide is the oldest that the last concrete of a load may be, and largestTruck the
+// largest load in yd³ that the table names.
+const (
+	longestRide  = 90 * minute
+	largestTruck = 10
+)
+
 // headsAndRates returns the highest whole pump rate that one, two and three heads keep up
-// with, at the spacings of the three ends of the published reach.
+// with, at the spacing for a reach that is not known and at the house rule, and the largest
+// load whose last concrete is not too old at that rate.
 func headsAndRates(t *testing.T, lang string) [][]string {
 	header := map[string][]string{
 		"en": {"Spots", "5 hands, 1 head", "7 hands, 2 heads", "9 hands, 3 heads"},
@@ -138,24 +147,39 @@ func headsAndRates(t *testing.T, lang string) [][]string {
 	}[lang]
 	apart := map[string][2]string{"en": {"", " apart"}, "es": {"A ", ""}}[lang]
 	marks := map[string]map[string]string{
-		"en": {"low": ", reach not known", "middle": ", our rule", "high": ", reach seen"},
-		"es": {"low": ", alcance no conocido", "middle": ", nuestra regla", "high": ", alcance visto"},
+		"en": {"low": ", reach not known", "middle": ", our rule", "load": "Largest load at that rate"},
+		"es": {"low": ", alcance no conocido", "middle": ", nuestra regla", "load": "Carga más grande a ese paso"},
 	}[lang]
 	rows := [][]string{header}
-	for _, plan := range []string{"low", "middle", "high"} {
+	for _, plan := range []string{"low", "middle"} {
 		spacing := numberOf(t, vibrator.Calculator, "spacing", "in", jobLength, "plan="+plan)
-		row := []string{apart[0] + inches(spacing) + apart[1] + marks[plan]}
+		rates, loads := []string{apart[0] + inches(spacing) + apart[1] + marks[plan]}, []string{marks["load"]}
 		for heads := 1.0; heads <= 3; heads++ {
 			rate := 0
 			for numberOf(t, vibrator.Calculator, "vibrators", "", jobLength, "plan="+plan,
 				"pump="+strconv.Itoa(rate+1)+" yd3/h") <= heads {
 				rate++
 			}
-			row = append(row, strconv.Itoa(rate)+" yd³/h")
+			rates = append(rates, strconv.Itoa(rate)+" yd³/h")
+			loads = append(loads, strconv.Itoa(largestLoad(t, rate))+" yd³")
 		}
-		rows = append(rows, row)
+		rows = append(rows, rates, loads)
 	}
 	return rows
+}
+
+// largestLoad returns the largest load in whole yd³ that is empty in time at a pump rate in
+// yd³/h.
+func largestLoad(t *testing.T, rate int) int {
+	t.Helper()
+	for load := largestTruck; load > 0; load-- {
+		if numberOf(t, truckspacing.Calculator, "age-last", "", "order=30 yd3", "truck="+strconv.Itoa(load)+" yd3",
+			"rate="+strconv.Itoa(rate)+" yd3/h") <= longestRide {
+			return load
+		}
+	}
+	t.Fatalf("at %d yd³/h no load is empty in time", rate)
+	return 0
 }
 
 // inches writes a length in inches, down to the half inch, as the calculator shows it.
