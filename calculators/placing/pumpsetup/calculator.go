@@ -99,11 +99,11 @@ var inputs = []calc.Field{
 	{ID: "depth", Display: &displays.Wall, Usual: "8 ft", Label: calc.Text("Depth of the cut"),
 		Help:  calc.Text("Trench or basement next to the pump. Zero: none."),
 		Range: "0 to 20 ft", Why: displays.NotMinus, WhyMost: whyDeep, MostSource: "slopes"},
-	{ID: "ground", Kind: calc.Choice, Usual: clay, Label: calc.Text("Ground"), Options: []calc.Option{
+	{ID: "ground", Kind: calc.Choice, Usual: loose, Label: calc.Text("Ground"), Options: []calc.Option{
+		{ID: loose, Label: calc.Text("not known, or wet, loose or filled")},
 		{ID: clay, Label: calc.Text("clay or silt, firm and never dug")},
 		{ID: sand, Label: calc.Text("sand, never dug")},
 		{ID: gravel, Label: calc.Text("gravel, never dug")},
-		{ID: loose, Label: calc.Text("wet, loose, filled or not known")},
 	}},
 	{ID: "asked", Display: &displays.Wall, Optional: true, Label: calc.Text("More distance asked for"),
 		Help:  calc.Text("By the soil report, local code or the operator. Empty: none."),

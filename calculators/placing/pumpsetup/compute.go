@@ -13,10 +13,11 @@ const (
 	askHose = calc.Text("How long is the end hose? Measure it: the clear ring is farther than that.")
 
 	noteLoose = calc.Text(
-		"Sand, gravel, wet and filled ground holds a slope of 1-1/2 to 1 at most. So the pump stays farther back.",
+		"This ground may hold no more than a slope of 1-1/2 to 1. So the pump stays farther back.",
 	)
 	noteFill = calc.Text(
-		"No table has a pressure for wet, loose or filled ground. Ask the engineer before the outriggers go down.",
+		"No table has a pressure for ground that is not known, wet, loose or filled. Ask the engineer before the " +
+			"outriggers go down.",
 	)
 	noteSmall = calc.Text("Your pads press {pressure} on the ground. It may carry {soil}. Use bigger pads.")
 	noteTable = calc.Text("The table value is for ground that was never dug. The soil report comes before it.")

@@ -9,9 +9,9 @@ import (
 	"coursebook/calculators/calctest"
 )
 
-// Load, soil report, end hose and voltage have no usual value. Without the load
-// there is no pad, without the hose no ring, without the voltage the widest
-// distance.
+// Load, soil report, end hose and voltage have no usual value, and the ground opens as
+// not known. So there is no pad and no ring, and no known ground or voltage gives a
+// larger distance.
 func TestTheMachineIsAsked(t *testing.T) {
 	for _, f := range Calculator.In {
 		switch f.ID {
@@ -21,10 +21,17 @@ func TestTheMachineIsAsked(t *testing.T) {
 			}
 		}
 	}
-	res := calctest.RunNotes(t, Calculator, []calc.Text{noteKV, askHose, noteTable, askLoad})
-	for _, id := range []string{"pad-side", "pad-area", "ring", "own", "crane"} {
+	res := calctest.RunNotes(t, Calculator, []calc.Text{noteLoose, noteKV, askHose, noteFill})
+	for _, id := range []string{"pad-side", "pad-area", "ring", "own", "crane", "soil"} {
 		if res.Out.Has(id) {
 			t.Errorf("%s without its input", id)
+		}
+	}
+	for _, ground := range []string{clay, sand, gravel} {
+		known := calctest.Run(t, Calculator, "ground="+ground, "kv=13").Out
+		if calc.Over(known.Num("setback"), res.Out.Num("setback")) ||
+			calc.Over(known.Num("wire-distance"), res.Out.Num("wire-distance")) {
+			t.Errorf("%s is stricter than ground and voltage that are not known", ground)
 		}
 	}
 	calctest.NearBy(t, "unknown voltage", res.Out.Num("wire-distance"), calc.SI(unknown, "ft"), 1e-12)
@@ -91,7 +98,7 @@ func TestPad(t *testing.T) {
 				t.Errorf("%v: a smaller pad is %s", job, tight.Out.Choice("own"))
 			}
 		}
-		side := calctest.Run(t, Calculator, "load="+number(load)+" lbf").Out.Num("pad-side")
+		side := calctest.Run(t, Calculator, "ground="+clay, "load="+number(load)+" lbf").Out.Num("pad-side")
 		if side <= last {
 			t.Errorf("%v lbf: %v m after %v m", load, side, last)
 		}

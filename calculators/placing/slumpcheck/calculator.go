@@ -139,7 +139,7 @@ var outputs = []calc.Field{
 		{ID: refuse, Label: calc.Text("Refuse it: not in the wall")},
 	}},
 	{ID: "goes-by", Display: &reading, Lead: true, Label: calc.Text("Slump that counts"),
-		Help: calc.Text("Two tests that agree: halfway between. Otherwise the one inside the limits.")},
+		Help: calc.Text("Halfway between two that agree; the higher if over 7 in.; else the one inside.")},
 	{ID: "water", Display: &water, Lead: true, Label: calc.Text("Water that may go in"),
 		Help: calc.Text("Once, signed by the foreman, then 30 turns of the drum.")},
 	{ID: "least", Display: &slumpUp, Label: calc.Text("By the order, at least")},

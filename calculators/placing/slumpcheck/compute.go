@@ -39,6 +39,9 @@ const (
 	noteSplit = calc.Text(
 		"One test is outside the limits and one inside. By ASTM C94 the load passes. Test it at the hose too.",
 	)
+	noteOver = calc.Text(
+		"One test is over {limit}: the higher one counts. Nothing goes in before a test at the hose is {limit} or less.",
+	)
 	noteCode = calc.Text("The home code asks for more than {limit} in forms that stay in place.")
 	noteHose = calc.Text("The form feels {hose} at the hose. Stop the pump. Test chute and hose again.")
 	noteLoss = calc.Text("The pump takes {loss}. Slump lost in the pump gets no water.")
@@ -141,6 +144,12 @@ func decide(r *calc.Recorder, in calc.Case, lim limits) (verdict string, counts 
 	case over(math.Abs(a-b), calc.SI(apart, "in")):
 		r.Note(calc.LevelCaution, calc.At("chute-2"), noteApart, calc.Amount("apart", math.Abs(a-b), &difference))
 		return again, middle
+	case over(math.Max(a, b), calc.SI(wallMost, "in")):
+		if in.Has("hose") {
+			return "", math.Max(a, b)
+		}
+		r.Note(calc.LevelCaution, calc.At("hose"), noteOver, calc.Amount("limit", calc.SI(wallMost, "in"), &slump))
+		return again, math.Max(a, b)
 	case outside(a):
 		r.Note(calc.LevelNotice, calc.At("chute"), noteSplit)
 		return "", b

@@ -45,6 +45,25 @@ func TestNothingOverTheWallGoesIn(t *testing.T) {
 	})
 }
 
+// A load of which one test is over 7 in. goes in only where the test at the hose is
+// not, whichever test came first.
+func TestOneTestOverTheWall(t *testing.T) {
+	for _, chute := range [][]string{{"chute=7 1/4 in", "chute-2=6 3/4 in"}, {"chute=6 3/4 in", "chute-2=7 1/4 in"}} {
+		for _, state := range []string{came, adjusted, out} {
+			job := append([]string{"state=" + state}, chute...)
+			if res := calctest.Run(t, Calculator, job...); res.Out.Choice("verdict") != again ||
+				res.Out.Num("water") != 0 || calc.From(res.Out.Num("goes-by"), "in") < 7.2 {
+				t.Errorf("%v: %s", job, res.Out.Choice("verdict"))
+			}
+			for hose, want := range map[string]string{"7 1/4 in": again, "7 in": goesIn, "6 in": goesIn} {
+				if v := calctest.Run(t, Calculator, append(job, "hose="+hose)...).Out.Choice("verdict"); v != want {
+					t.Errorf("%v, hose %s: %s", job, hose, v)
+				}
+			}
+		}
+	}
+}
+
 // Our order is 7 in. maximum: 6 to 7 in. goes in, 4-1/2 to 6 in. is adjusted and
 // never refused, below that the plant is called after a second test.
 func TestOurOrder(t *testing.T) {
@@ -122,8 +141,11 @@ func TestNotes(t *testing.T) {
 		{Inputs: "chute=5 in; withheld=9 US gal; state=out", Note: noteOnce, At: "state", Want: true},
 		{Inputs: "chute=7 in; chute-2=6 in", Note: noteApart, At: "chute-2", Want: true},
 		{Inputs: "chute=7 in; chute-2=6 1/4 in", Note: noteApart, Want: false},
-		{Inputs: "chute=7 1/2 in; chute-2=6 3/4 in", Note: noteSplit, At: "chute", Want: true},
-		{Inputs: "chute=6 3/4 in; chute-2=7 1/2 in", Note: noteSplit, At: "chute-2", Want: true},
+		{Inputs: "ordered=6 in; chute=6 1/2 in; chute-2=5 3/4 in", Note: noteSplit, At: "chute", Want: true},
+		{Inputs: "ordered=6 in; chute=5 3/4 in; chute-2=6 1/2 in", Note: noteSplit, At: "chute-2", Want: true},
+		{Inputs: "chute=7 1/2 in; chute-2=6 3/4 in", Note: noteOver, At: "hose", Want: true},
+		{Inputs: "chute=6 3/4 in; chute-2=7 1/2 in", Note: noteOver, At: "hose", Want: true},
+		{Inputs: "chute=6 3/4 in; chute-2=7 1/2 in; hose=6 1/2 in", Note: noteOver, Want: false},
 		{Inputs: "chute=6 in", Note: noteCode, At: "chute", Want: true},
 		{Inputs: "chute=6 1/4 in", Note: noteCode, Want: false},
 		{Inputs: "chute=6 1/2 in; hose=7 1/4 in", Note: noteHose, At: "hose", Want: true},
