@@ -193,6 +193,13 @@ func TestTheDrawingWins(t *testing.T) {
 		{Inputs: "pieces=8 ft; gaps=; cleats=8 in; clear=5 in", Note: noteMove, At: "cleats", Want: true},
 		{Inputs: "pieces=8 ft; gaps=; cleats=8 in; clear=4 in", Note: noteMove, Want: false},
 	})
+	for typed, want := range map[string]string{
+		"drawing=": byCode, "drawing=3 ft": byDrawing, "drawing=7 ft": byDrawing,
+	} {
+		if got := calctest.Run(t, Calculator, typed).Out.Choice("by"); got != want {
+			t.Errorf("%s: the layout is for %s", typed, got)
+		}
+	}
 	calctest.NearBy(t, "drawing", calctest.Run(t, Calculator, "drawing=7 ft").Out.Num("spacing"),
 		calc.SI(7, "ft"), 1e-12)
 	calctest.Refused(t, Calculator, "gaps.1.start", "pieces=8 ft", "gaps=7 ft | 2 ft")

@@ -44,6 +44,9 @@ const (
 	low  = "low"
 	tall = "tall"
 
+	byDrawing = "drawing"
+	byCode    = "code"
+
 	atEnd   = "end"
 	between = "between"
 	moves   = "move"
@@ -86,7 +89,7 @@ var inputs = []calc.Field{
 		{ID: tall, Label: calc.Text("more than two stories")},
 	}},
 	{ID: "drawing", Display: &displays.Wall, Optional: true, Label: calc.Text("Spacing on the drawing"),
-		Help:  calc.Text("It comes before the code. Empty: the largest of the home code."),
+		Help:  calc.Text("It comes before the code. Empty only for plates that have no drawing."),
 		Range: "0.5 to 8 ft", Why: whyClose, WhyMost: whyWide},
 	{ID: "diameter", Display: &displays.Part, Usual: "1/2 in", Label: calc.Text("Bolt diameter"),
 		Range: "1/2 to 1 1/2 in", Why: whyThin, WhyMost: whyThick, LeastSource: "irc"},
@@ -96,6 +99,10 @@ var inputs = []calc.Field{
 }
 
 var outputs = []calc.Field{
+	{ID: "by", Kind: calc.Choice, Lead: true, Label: calc.Text("This layout is for"), Options: []calc.Option{
+		{ID: byDrawing, Label: calc.Text("the spacing of your drawing")},
+		{ID: byCode, Label: calc.Text("plates without a drawing: the code's greatest spacing")},
+	}},
 	{ID: "count", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Anchor bolts")},
 	{ID: "largest", Display: &displays.Wall, Lead: true, Label: calc.Text("Largest spacing in a piece")},
 	{ID: "bolts", Kind: calc.Rows, Label: calc.Text("Bolt by bolt"), Cols: []calc.Field{

@@ -23,7 +23,8 @@ const (
 	noteEnd  = calc.Text("With this bolt it is {least} at least from an end: seven diameters.")
 	noteMove = calc.Text("Move the cleat at {place}: the bolt has to be there.")
 	noteCode = calc.Text(
-		"Without a drawing, stop and ask. The spacing used here is the largest of the home code, and a limit.",
+		"Only for plates that nobody drew, once the engineer or the inspector agrees. Is there a drawing? Type its " +
+			"spacing.",
 	)
 )
 
@@ -90,9 +91,11 @@ func boltRules(r *calc.Recorder, in calc.Case) steel.BoltRules {
 	}
 	rules := steel.BoltRules{Spacing: code, End: in.Num("end"), EndLargest: endMost}
 	rules.EndLeast = r.Use(steel.LeastFromEndFormula, in.Num("diameter"))
+	r.PutChoice("by", byDrawing)
 	switch {
 	case !in.Has("drawing"):
-		r.Note(calc.LevelNotice, calc.At("drawing"), noteCode)
+		r.PutChoice("by", byCode)
+		r.Note(calc.LevelWarning, calc.At("drawing"), noteCode)
 	case calc.Over(in.Num("drawing"), code):
 		r.Note(calc.LevelAsk, calc.At("drawing"), noteWider, calc.Amount("limit", code, &displays.Wall))
 		fallthrough

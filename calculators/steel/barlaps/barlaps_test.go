@@ -2,6 +2,7 @@ package barlaps
 
 import (
 	"math"
+	"strconv"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -125,7 +126,7 @@ func TestNoRowIsPicked(t *testing.T) {
 		t.Errorf("a table for 400 MPa has a row at 500 MPa: %d rows", got)
 	}
 	for _, f := range Calculator.Out {
-		if f.Lead && f.ID != "least" && f.ID != "most" {
+		if f.Lead && f.ID != "least" && f.ID != "most" && f.ID != "verdict" {
 			t.Errorf("%s singles out a rule", f.ID)
 		}
 	}
@@ -157,6 +158,50 @@ func TestNotes(t *testing.T) {
 		{Inputs: "fc=65 MPa", Note: noteCap, Want: true},
 		{Inputs: "fc=64 MPa", Note: noteCap, Want: false},
 	})
+}
+
+// A lap on the drawing shorter than every row is a stop, one shorter than some rows is
+// a question, and the verdict agrees with the rows.
+func TestDrawnLap(t *testing.T) {
+	for _, b := range steel.Bars {
+		for drawn := 6; drawn <= 120; drawn += 6 {
+			res := calctest.Run(t, Calculator, "bar="+b.ID, "drawn="+strconv.Itoa(drawn)+" in")
+			rows, shorter := 0, 0
+			for _, r := range res.Out.Rows("laps") {
+				if r.Has("drawing") {
+					rows++
+				}
+				if r.Choice("drawing") == "shorter" {
+					shorter++
+				}
+			}
+			want := lapAsk
+			switch {
+			case rows == 0:
+				want = ""
+			case shorter == rows:
+				want = lapStop
+			case shorter == 0:
+				want = lapLong
+			}
+			if got := res.Out.Choice("verdict"); got != want || calctest.Noted(res, noteStop) != (want == lapStop) ||
+				calctest.Noted(res, noteShort) != (want == lapAsk) {
+				t.Errorf("%s, %d in. drawn, shorter than %d of %d rows: %q", b.ID, drawn, shorter, rows, got)
+			}
+		}
+	}
+	stop := calctest.Run(t, Calculator, "bar=5", "drawn=12 in")
+	if stop.Out.Choice("verdict") != lapStop {
+		t.Errorf("12 in. on #5: %s", stop.Out.Choice("verdict"))
+	}
+	for _, n := range stop.Notes {
+		if n.Text == noteStop && n.Level != calc.LevelWarning {
+			t.Errorf("the stop is a note of level %v", n.Level)
+		}
+	}
+	if calctest.Run(t, Calculator, "drawn=").Out.Has("verdict") {
+		t.Error("a verdict without a drawing")
+	}
 }
 
 // No code gives a lap of #14 and #18, so there is no shortest one.

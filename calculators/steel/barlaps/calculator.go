@@ -158,8 +158,21 @@ var verdicts = []calc.Option{
 	{ID: "longer", Label: calc.Text("as long or longer")},
 }
 
-// The rows are the result; the leading outputs are their least and greatest lap.
+// IDs of the verdicts on the lap of the drawing.
+const (
+	lapStop = "stop"
+	lapAsk  = "ask"
+	lapLong = "long"
+)
+
+// The rows are the result; the leading outputs are their least and greatest lap, and
+// the drawing's lap against them all.
 var outputs = []calc.Field{
+	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The drawing's lap is"), Options: []calc.Option{
+		{ID: lapStop, Label: calc.Text("Shorter than every row: stop")},
+		{ID: lapAsk, Label: calc.Text("Shorter than some rows: ask")},
+		{ID: lapLong, Label: calc.Text("No shorter than any row")},
+	}},
 	{ID: "least", Display: &length, Lead: true, Label: calc.Text("Shortest lap of the rows")},
 	{ID: "most", Display: &length, Lead: true, Label: calc.Text("Longest lap of the rows")},
 	{ID: "laps", Kind: calc.Rows, Label: calc.Text("Rule by rule"), Cols: []calc.Field{

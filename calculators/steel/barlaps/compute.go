@@ -11,6 +11,9 @@ const (
 	noteShort = calc.Text(
 		"The drawing's lap is shorter than some rows. Ask the engineer which code and class it follows.",
 	)
+	noteStop = calc.Text(
+		"The drawing's lap is shorter than every row. Stop: no bar is set before the engineer has answered.",
+	)
 	note19 = calc.Text("ACI 318-19 asks for hooks up to 1.6 times as long where bars are close. Which edition " +
 		"counts?")
 	noteNo    = calc.Text("No laps in bars this large: codes want couplers or welds.")
@@ -44,7 +47,6 @@ type table struct {
 	in    calc.Case
 	bar   steel.Bar
 	rows  []calc.Case
-	short bool
 	least float64 // of the laps, m
 	most  float64
 }
@@ -185,7 +187,7 @@ func (t *table) row(rule string, development, a calc.Value, lap float64) {
 	if t.in.Has("drawn") {
 		verdict := "longer"
 		if calc.Under(t.in.Num("drawn"), lap) {
-			verdict, t.short = "shorter", true
+			verdict = "shorter"
 		}
 		row = row.With("drawing", calc.ChoiceOf(verdict))
 	}
@@ -228,11 +230,20 @@ func (t *table) hook() {
 	}
 }
 
-// addNotes records the notes on short laps, large bars and factors, and sets the
-// lap of the drawing in diameters.
+// addNotes sets the verdict on the lap of the drawing and that lap in diameters, and
+// records the notes on short laps, large bars and factors.
 func (t *table) addNotes() {
-	if t.short {
-		t.Note(calc.LevelAsk, calc.At("drawn"), noteShort)
+	if t.in.Has("drawn") && t.most > 0 {
+		verdict := lapLong
+		switch drawn := t.in.Num("drawn"); {
+		case calc.Under(drawn, t.least):
+			verdict = lapStop
+			t.Note(calc.LevelWarning, calc.At("drawn"), noteStop)
+		case calc.Under(drawn, t.most):
+			verdict = lapAsk
+			t.Note(calc.LevelAsk, calc.At("drawn"), noteShort)
+		}
+		t.PutChoice("verdict", verdict)
 	}
 	if t.bar.Diameter > largestBar {
 		t.Note(calc.LevelWarning, calc.At("bar"), noteNo)
