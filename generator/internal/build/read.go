@@ -62,7 +62,8 @@ func read(o Options, parse parser, faults *fault.List) *builder {
 	for i, d := range b.Docs {
 		pages[i] = &d.Page
 	}
-	b.Site = site.Assemble(manual, b.Sources, pages, calc.WithRules(o.Calculators, b.release.Rules, o.Rules...), content)
+	calculators := calc.WithRules(o.Calculators, b.release.Rules, o.Rules...)
+	b.Site = site.Assemble(manual, b.Sources, pages, calculators, content)
 	b.faults = faults
 	b.loadWords(manual)
 	return b

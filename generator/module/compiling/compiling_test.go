@@ -121,7 +121,8 @@ func TestReducedModuleKeepsAnswering(t *testing.T) {
 			t.Fatalf("request %d: the answer to %q has changed", i, requests[k])
 		}
 	}
-	if want := calc.Fingerprint(calc.WithRules(catalog.All(), calctest.Amounts(), rules.All()...)); !strings.Contains(first[0], want) ||
+	want := calc.Fingerprint(calc.WithRules(catalog.All(), calctest.Amounts(), rules.All()...))
+	if !strings.Contains(first[0], want) ||
 		!strings.Contains(first[3], "state\tok") {
 		t.Errorf("the module answers nonsense: %q", first[:4])
 	}
