@@ -24,7 +24,8 @@ const (
 	noteLate     = calc.Text("The first {time} before the first reading count for nothing.")
 	noteJump     = calc.Text("Two rows have the same time. Is that a jump in temperature, or a slip?")
 	noteBelow    = calc.Text(
-		"At or below {limit} the concrete does not mature. No equivalent age and no strength are given: ask for a test.",
+		"At or below {limit} the concrete does not mature. No equivalent age and no strength are given: ask for a " +
+			"test.",
 	)
 	noteFar = calc.Text(
 		"More than {limit} without a reading. No strength is given: the concrete may have been colder.",
