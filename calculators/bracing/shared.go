@@ -59,8 +59,8 @@ const (
 	AskSide = calc.Text("Which side is the string on? Answer, and it shows whether to lengthen or shorten.")
 	// NoteFarOff is the warning of a reading beyond MostOff.
 	NoteFarOff = calc.Text(
-		"Stop. Clear both sides. Turn nothing. The foreman and the engineer look. The wall is {off} off, over {limit}: " +
-			"it may be failing.",
+		"Stop. Clear both sides. Turn nothing. The foreman and the engineer look. The wall is {off} off, over " +
+			"{limit}: it may be failing.",
 	)
 	LabelNext      = calc.Text("What next")
 	LabelClear     = calc.Text("Clear both sides, turn nothing: engineer")

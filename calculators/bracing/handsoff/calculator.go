@@ -155,7 +155,7 @@ var sources = []calc.Source{
 	{
 		ID: "practice",
 		Title: "Hands off 60 min after the last concrete in the wall, 30 min above 80 °F, and no later than the " +
-			"initial set of its first load: our own limits",
+			"initial set of its first load; a set under 1.5 h or over 12 h is asked about: our own limits",
 		Status: calc.CommonPractice,
 	},
 	{

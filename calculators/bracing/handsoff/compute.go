@@ -18,8 +18,14 @@ const (
 	noteEarly = calc.Text(
 		"Wall {name}: only {left} are left once it is full. Begin to straighten it between rounds.",
 	)
-	noteHot    = calc.Text("Over {limit} the wall has {allowed} after its last concrete.")
-	askPlant   = calc.Text("This rests on our estimate. Ask the plant for the initial set of today's mix.")
+	noteHot  = calc.Text("Over {limit} the wall has {allowed} after its last concrete.")
+	askPlant = calc.Text(
+		"This rests on our estimate, for concrete without accelerator. With an accelerator, ask the plant. Ask it " +
+			"for today's mix anyway.",
+	)
+	askSet = calc.Text(
+		"Few wall mixes set at {set}. Ask the plant: is it initial set, counted from batching, of today's mix?",
+	)
 	noteSooner = calc.Text(
 		"The plan must say these times before the first truck. Read them again when the pour runs late.",
 	)
@@ -36,6 +42,10 @@ const (
 	// enough is the time in s in which a wall can be straightened once it is
 	// full. Our own limit, the time allowed on a hot day.
 	enough = 30 * 60.0
+	// leastSet and mostSet bound the initial set in s that is not asked about. Our
+	// own limits.
+	leastSet = 1.5 * 3600
+	mostSet  = 12 * 3600.0
 )
 
 // wall is a row with its results. Times are in s after midnight of the day on
@@ -106,8 +116,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 			calc.Amount("allowed", allowed, &displays.MinutesAtMost),
 		)
 	}
+	id := "plant-set"
 	if estimated(in) {
-		r.Note(calc.LevelAsk, calc.At("plant-set"), askPlant)
+		r.Note(calc.LevelAsk, calc.At(id), askPlant)
+		id = "initial"
+	}
+	if typed := in.Num(id); calc.Under(typed, leastSet) || calc.Over(typed, mostSet) {
+		r.Note(calc.LevelAsk, calc.At(id), askSet, calc.Amount("set", typed, &displays.Hours))
 	}
 	r.Note(calc.LevelNotice, calc.Path{}, noteSooner)
 }

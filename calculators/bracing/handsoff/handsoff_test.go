@@ -64,14 +64,38 @@ func TestRefused(t *testing.T) {
 }
 
 func TestNotes(t *testing.T) {
-	all := []calc.Text{noteBetween, noteEarly, noteHot, askPlant, noteSooner}
+	all := []calc.Text{noteBetween, noteEarly, noteHot, askPlant, askSet, noteSooner}
 	calctest.CheckNotesAmong(t, Calculator, all, []calctest.NotesCase{
 		{Inputs: []string{"walls=N | 7:00 | 9:00"}, Want: []calc.Text{askPlant, noteSooner}},
 		{Inputs: []string{"walls=N | 7:00 | 9:00", "plant-set=6 h"}, Want: []calc.Text{noteSooner}},
+		{Inputs: []string{"walls=N | 7:00 | 9:00", "plant-set=12 h"}, Want: []calc.Text{noteSooner}},
+		{Inputs: []string{"walls=N | 7:00 | 9:00", "plant-set=12.1 h"}, Want: []calc.Text{askSet, noteSooner}},
+		{Inputs: []string{"walls=N | 7:00 | 9:00", "plant-set=48 h"}, Want: []calc.Text{askSet, noteSooner}},
+		{Inputs: []string{"walls=N | 7:00 | 8:00", "plant-set=1.5 h"}, Want: []calc.Text{noteSooner}},
+		{
+			Inputs: []string{"walls=N | 7:00 | 7:30", "plant-set=1.4 h"},
+			Want:   []calc.Text{askSet, noteSooner},
+		},
+		{
+			Inputs: []string{"walls=N | 7:00 | 9:00", "initial=20 h"},
+			Want:   []calc.Text{askPlant, askSet, noteSooner},
+		},
 		{Inputs: []string{"walls=N | 7:00 | 12:40"}, Want: []calc.Text{noteBetween, askPlant, noteSooner}},
 		{Inputs: []string{"walls=N | 7:00 | 11:45"}, Want: []calc.Text{noteEarly, askPlant, noteSooner}},
 		{Inputs: []string{"walls=N | 7:00 | 9:00", "air=81 °F"}, Want: []calc.Text{noteHot, askPlant, noteSooner}},
 	})
+}
+
+// A wait over 120 min is out of range.
+func TestLongestWait(t *testing.T) {
+	var cases []calctest.NoteCase
+	for _, id := range []string{"wait", "hot-wait"} {
+		for typed, over := range map[string]bool{"120 min": false, "121 min": true} {
+			cases = append(cases, calctest.NoteCase{Inputs: id + "=" + typed,
+				Note: "{label} must be at most {limit}. {why}", At: id, Want: over})
+		}
+	}
+	calctest.CheckNotes(t, Calculator, cases)
 }
 
 // The lead outputs are those of the wall with the least time left.

@@ -219,7 +219,8 @@ func TestHeld(t *testing.T) {
 		}
 		n := res.Notes[0]
 		first := n.Text == bracing.NoteFarOff && n.Level == calc.LevelWarning
-		if first != (c.next == nextClear) || calctest.Noted(res, noteTry) != (c.next == nextTurn || c.next == nextGood) {
+		if first != (c.next == nextClear) ||
+			calctest.Noted(res, noteTry) != (c.next == nextTurn || c.next == nextGood) {
 			t.Errorf("%s: notes %v", c.inputs, res.Notes)
 		}
 		svg := figure.SVG(draw(calc.Locale{}, in, res))
@@ -280,7 +281,8 @@ func TestNotes(t *testing.T) {
 			"badly.", "foot-distance", true},
 		{"foot-distance=5 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds " +
 			"badly.", "", false},
-		{"string-height=6 ft; tolerance=1/4 in", "This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.",
+		{"string-height=6 ft; tolerance=1/4 in", "This tolerance is wider than the plumb limit of ACI 117-10 at this " +
+			"height, {limit}.",
 			"tolerance", true},
 		{"tolerance=1/4 in", "This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.", "",
 			false},

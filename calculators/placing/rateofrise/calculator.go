@@ -75,7 +75,7 @@ var showLoop = quantity.Display{
 const (
 	labelAge    = calc.Text("Batch to end of discharge")
 	labelLoop   = calc.Text("Time for one pass")
-	labelWindow = calc.Text("Setting window from batching")
+	labelWindow = calc.Text("Joint window from batching")
 	labelReturn = calc.Text("Age when the hose is back")
 	whyWall     = calc.Text("Foam walls lie well inside. Check the unit.")
 	whyWindow   = calc.Text("Concrete for walls stiffens between these times.")
@@ -109,7 +109,7 @@ var inputs = []calc.Field{
 		Help:  calc.Text("From the batch time on the ticket of the oldest concrete in place."),
 		Range: "0 to 300 min", Why: displays.NotMinus, WhyMost: whyWindow},
 	{ID: "window", Display: &displays.Minutes, Usual: "120 min", Label: labelWindow,
-		Help:  calc.Text("Ask the plant for this mix in this weather. Hot days shorten it."),
+		Help:  calc.Text("The plant's, for today's mix and heat. If ours is sooner, ours counts."),
 		Range: "20 to 600 min", Why: whyWindow},
 	{ID: "wanted", Display: &displays.RiseTyped, Rule: "rise", Optional: true, Label: calc.Text("Rise you want"),
 		Help:  calc.Text("Gives the pump rate that goes with it."),
@@ -132,6 +132,8 @@ var outputs = []calc.Field{
 	{ID: "stop-time", Display: &displays.Minutes, Label: calc.Text("Time at one stop, pump on")},
 	{ID: "pour-time", Display: &placing.HoursUp, Label: calc.Text("Time for the whole height")},
 	{ID: "return-age", Display: &placing.MinutesUp, Label: labelReturn},
+	{ID: "back-by", Display: &displays.MinutesAtMost, Label: placing.LabelBackBy,
+		Help: calc.Text("For the joint, from the last pass at the same place.")},
 	{ID: "spare", Display: &displays.MinutesAtMost, Label: calc.Text("Time to spare"),
 		Help: calc.Text("Below zero: too late by so much.")},
 	{ID: "longest", Display: &showLoop, Label: calc.Text("Longest pass in time")},
@@ -196,8 +198,9 @@ var sources = []calc.Source{
 		Link:   "http://www.theconcreteproducer.com/associations/how-long-before-a-cold-joint-.aspx",
 	},
 	{
-		ID:     "practice",
-		Title:  "Two hours from batching as a first guess; a quarter of an hour to spare; clock from the ticket",
+		ID: "practice",
+		Title: "Joint window of 120 min from batching at most, our own limit; a quarter of an hour to spare; clock " +
+			"from the ticket",
 		Status: calc.CommonPractice,
 	},
 }

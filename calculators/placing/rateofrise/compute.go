@@ -33,8 +33,9 @@ const (
 		"The window is over before this concrete is in the wall. Have the plant retard the mix, or stop at a planned " +
 			"joint.",
 	)
-	noteTight = calc.Text("Only {time} to spare. One late truck makes a cold joint.")
-	noteAlive = calc.Text(
+	noteWindow = calc.Text("A window over {limit} does not count: our own limit. The earlier one counts.")
+	noteTight  = calc.Text("Only {time} to spare. One late truck makes a cold joint.")
+	noteAlive  = calc.Text(
 		"Test before each new lift. A running vibrator head that sinks in by its own weight shows the lift below is " +
 			"still soft.",
 	)
@@ -122,10 +123,14 @@ func passes(in calc.Case) float64 {
 // verdict on the next lift by it, an ID of the output verdict. lift is in m, loop,
 // the time of a pass, in s.
 func byAge(r *calc.Recorder, in calc.Case, lift, loop float64) (verdict string) {
-	age, window := in.Num("age"), in.Num("window")
+	age, window := in.Num("age"), placing.Window(in.Num("window"))
+	if calc.Over(in.Num("window"), window) {
+		r.Note(calc.LevelNotice, calc.At("window"), noteWindow, calc.Amount("limit", window, &displays.MinutesAtMost))
+	}
 	back := r.Use(placing.AgeOnReturnFormula, age, passes(in), loop)
 	spare := window - back
 	r.Put("return-age", back)
+	r.Put("back-by", math.Max(window-age, 0))
 	r.Put("spare", spare)
 	longest := 0.0
 	if window > age {

@@ -8,9 +8,9 @@ import (
 )
 
 const (
-	title = calc.Text("One lift against the setting window")
+	title = calc.Text("One lift against the joint window")
 	desc  = calc.Text(
-		"Concrete is {age} old when placed. One pass takes {loop}. The setting window is {window}.",
+		"Concrete is {age} old when placed. One pass takes {loop}. The joint window is {window}.",
 	)
 )
 
@@ -19,7 +19,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
-	age, loop, window := in.Num("age"), res.Out.Num("loop-time"), in.Num("window")
+	age, loop, window := in.Num("age"), res.Out.Num("loop-time"), placing.Window(in.Num("window"))
 	bars := []figure.Bar{
 		{Role: figure.Foam, Name: v.Say(labelAge), Text: placing.Write(v, age, &displays.Minutes), Size: age},
 		{Role: figure.Concrete, Name: v.Say(labelLoop), Text: placing.Write(v, loop, &placing.MinutesUp), Size: loop},

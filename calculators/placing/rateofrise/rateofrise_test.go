@@ -97,6 +97,35 @@ func TestRiseEdges(t *testing.T) {
 	}
 }
 
+// The earlier of the plant's window and ours counts, and the hose must be back by it.
+func TestJointWindow(t *testing.T) {
+	ours := calctest.Run(t, Calculator, "age=60 min", "window=120 min")
+	for _, c := range []struct {
+		window string
+		backBy float64 // min
+		noted  bool
+	}{
+		{"90 min", 30, false}, {"120 min", 60, false}, {"121 min", 60, true}, {"600 min", 60, true},
+		{"30 min", 0, false},
+	} {
+		res := calctest.Run(t, Calculator, "age=60 min", "window="+c.window)
+		calctest.Near(t, c.window, res.Out.Num("back-by")/60, c.backBy, 1e-9)
+		if calctest.Noted(res, noteWindow) != c.noted {
+			t.Errorf("%s: %v", c.window, res.Notes)
+		}
+		if c.noted && (res.Out.Num("spare") != ours.Out.Num("spare") ||
+			res.Out.Choice("verdict") != ours.Out.Choice("verdict") ||
+			res.Out.Num("longest") != ours.Out.Num("longest")) {
+			t.Errorf("%s allows more than our own window", c.window)
+		}
+	}
+	// A load of 90 min and a pass of 50 min: too late by any page, whatever the plant gives.
+	late := calctest.Run(t, Calculator, "age=90 min", "window=300 min", "length=190 ft")
+	if late.Out.Choice("verdict") != tooLate {
+		t.Errorf("a pass back at the age of %v min is in time", late.Out.Num("return-age")/60)
+	}
+}
+
 // There and back, the ends wait two passes for the hose, around a closed loop one.
 // The longest pass is in time.
 func TestThereAndBack(t *testing.T) {

@@ -90,7 +90,8 @@ var outputs = []calc.Field{
 		Label:   calc.Text("Initial set, estimate"),
 	},
 	{ID: "final-set", Kind: calc.Number, Display: &showLatest, Lead: true, Label: calc.Text("Final set, estimate")},
-	{ID: "left", Kind: calc.Number, Display: &showQuarter, Label: calc.Text("Left, at the earliest")},
+	{ID: "left", Kind: calc.Number, Display: &showQuarter, Label: calc.Text("Left to initial set"),
+		Help: calc.Text("Not the time for the next lift: that comes well before, by the joint window.")},
 	{ID: "earliest", Kind: calc.Number, Display: &displays.HalfHoursAtMost, Label: calc.Text("Initial set, earliest"),
 		Help: calc.Text("The earliest of the equation with Q of 4000 to 6000 K and the rule.")},
 	{ID: "latest", Kind: calc.Number, Display: &showLatest, Label: calc.Text("Initial set, latest")},
@@ -150,7 +151,7 @@ var sources = []calc.Source{
 	},
 	{
 		ID:     "practice",
-		Title:  "Vibrator and finger test; the next lift well before initial set",
+		Title:  "Vibrator and finger test; the next lift well before initial set, by the joint window of rate of rise",
 		Status: calc.CommonPractice,
 	},
 }

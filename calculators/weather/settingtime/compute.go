@@ -5,6 +5,7 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
+	"coursebook/calculators/placing"
 	"coursebook/calculators/weather"
 )
 
@@ -19,6 +20,13 @@ const (
 	noteJoint = calc.Text(
 		"The last lift is near or past its initial set. Test it. Where the vibrator does not sink, a cold joint is " +
 			"there: tell the engineer.",
+	)
+	noteWindow = calc.Text(
+		"This is not the time for the next lift. Ours comes within {window} of batching: {left} left. Sooner if the " +
+			"plant gives less.",
+	)
+	noteOver = calc.Text(
+		"The joint window of {window} is over. Test every face with the head before a lift goes on it.",
 	)
 	noteSoon  = calc.Text("Place the next lift now, and run the vibrator 6 in. (150 mm) into the last one.")
 	ofInitial = calc.Text("Initial set")
@@ -59,10 +67,17 @@ func compute(r *calc.Recorder, in calc.Case) {
 		return
 	}
 	r.Put("left", math.Max(0, earliest-in.Num("age")))
+	window := calc.Amount("window", placing.JointWindow, &displays.MinutesAtMost)
 	switch age := in.Num("age"); {
 	case !calc.Under(age, earliest):
 		r.Note(calc.LevelNotice, calc.At("age"), noteJoint)
-	case age > earliest/2:
+	case calc.Over(age, placing.JointWindow):
+		r.Note(calc.LevelNotice, calc.At("age"), noteOver, window)
+	default:
+		r.Note(calc.LevelNotice, calc.At("age"), noteWindow, window,
+			calc.Amount("left", placing.JointWindow-age, &displays.MinutesAtMost))
+	}
+	if age := in.Num("age"); age > earliest/2 && calc.Under(age, earliest) {
 		r.Note(calc.LevelNotice, calc.At("age"), noteSoon)
 	}
 }

@@ -32,13 +32,14 @@ func TestNotes(t *testing.T) {
 		note  calc.Text
 	}{
 		{[]string{"concrete=49 °F"}, noteCold}, {[]string{"concrete=91 °F"}, noteHot},
-		{[]string{"age=10 h"}, noteJoint}, {[]string{"age=5 h"}, noteSoon},
+		{[]string{"age=10 h"}, noteJoint}, {[]string{"age=5 h"}, noteSoon}, {[]string{"age=121 min"}, noteOver},
+		{[]string{"age=5 h"}, noteOver}, {[]string{"age=120 min"}, noteWindow}, {nil, noteWindow},
 	} {
 		if res := calctest.Run(t, Calculator, c.typed...); !calctest.Noted(res, c.note) {
 			t.Errorf("%v: %v", c.typed, res.Notes)
 		}
 	}
-	for _, n := range []calc.Text{noteCold, noteHot, noteJoint, noteSoon} {
+	for _, n := range []calc.Text{noteCold, noteHot, noteJoint, noteSoon, noteOver} {
 		if res := calctest.Run(t, Calculator, "concrete=70 °F", "age=60 min"); calctest.Noted(res, n) {
 			t.Errorf("%s without cause", n.EN())
 		}
