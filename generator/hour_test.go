@@ -1,48 +1,80 @@
 package main
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
 )
 
-// Minutes of one pair of reader and turner on the page the-hour.
+// The house on the page the-hour, and the minutes of one pair of reader and turner.
 const (
-	hourCorners, hourWalls = 8, 8
-	cornerMinutes          = 2.5
-	firstReading           = 5.0
-	secondReading          = firstReading / 2
+	hourCorners, hourWalls = 8, 7
+	cornerMinutes          = 4.0
+	curveMinutes           = 15.0
+	wallMinutes            = 5.0
 	measuringMinutes       = 10.0 // however many pairs there are
 )
 
 // TestHourFits compares the table that says how many pairs the walls need with its own
-// arithmetic, in each language.
+// arithmetic, and the last minutes of the plan with the sum for three pairs, in each
+// language.
 func TestHourFits(t *testing.T) {
-	for lang, heading := range map[string]string{"en": "Does it fit?", "es": "¿Alcanza?"} {
-		_, table, _, ok := cutTable(manualPage(t, lang, "the-hour"), heading)
+	for lang, headings := range map[string][2]string{
+		"en": {"Does it fit?", "Minute by minute"},
+		"es": {"¿Alcanza?", "Minuto por minuto"},
+	} {
+		text := manualPage(t, lang, "the-hour")
+		_, table, _, ok := cutTable(text, headings[0])
 		if !ok {
-			t.Fatalf("%s: the page has no table below %q", lang, heading)
+			t.Fatalf("%s: the page has no table below %q", lang, headings[0])
 		}
 		rows := strings.Split(strings.TrimSpace(table), "\n")
 		if len(rows) != 7 {
 			t.Fatalf("%s: %d rows", lang, len(rows))
 		}
-		for column, pairs := range []float64{1, 2, 4} {
+		sum := 0.0
+		for column, pairs := range []int{1, 2, 3} {
 			want := []float64{
-				hourCorners * cornerMinutes / pairs, hourWalls * firstReading / pairs,
-				hourWalls * secondReading / pairs, measuringMinutes,
+				sharedMinutes(pairs, slices.Repeat([]float64{cornerMinutes}, hourCorners)),
+				sharedMinutes(pairs, firstTime(1)),
+				sharedMinutes(pairs, firstTime(0.5)),
+				measuringMinutes,
 			}
-			sum := 0.0
+			sum = 0
 			for i, minutes := range want {
 				sum += minutes
 				checkMinutes(t, rows[i+2], column, minutes)
 			}
 			checkMinutes(t, rows[6], column, sum)
 		}
+		_, plan, _, ok := cutTable(text, headings[1])
+		spare := fmt.Sprintf("\n| %v %s 60 |", sum, map[string]string{"en": "to", "es": "a"}[lang])
+		if !ok || !strings.Contains(plan, spare) {
+			t.Errorf("%s: the plan has no row %q", lang, spare)
+		}
 	}
+}
+
+// firstTime returns the minutes of the curve and of each wall, times a share.
+func firstTime(share float64) []float64 {
+	jobs := []float64{share * curveMinutes}
+	return append(jobs, slices.Repeat([]float64{share * wallMinutes}, hourWalls)...)
+}
+
+// sharedMinutes returns when the last pair is done with jobs that are not split. Each job
+// goes to the pair that is free first.
+func sharedMinutes(pairs int, jobs []float64) float64 {
+	busy := make([]float64, pairs)
+	for _, minutes := range jobs {
+		first := slices.Index(busy, slices.Min(busy))
+		busy[first] += minutes
+	}
+	return slices.Max(busy)
 }
 
 // checkMinutes checks the minutes in a column, from 0, after the name of a row.
