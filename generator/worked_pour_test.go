@@ -46,7 +46,7 @@ const (
 	pumpMoving  = "75 %"
 	crewStart   = "6:30"
 	crewSetUp   = "90 min"
-	crewCleanUp = "90 min"
+	crewCleanUp = "120 min"
 	plantLead   = "50 min" // from a call to the hopper
 	liftDepth   = 2        // ft
 	wallHeight  = 9        // ft
