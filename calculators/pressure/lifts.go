@@ -67,7 +67,7 @@ type LiftPressure struct {
 }
 
 // Strictest is the largest of the three methods.
-func (l LiftPressure) Strictest() PSF { return max(l.ACI, l.CIRIA, l.DIN) }
+func (l LiftPressure) Strictest() PSF { return Strictest(l.ACI, l.CIRIA, l.DIN) }
 
 // Pressure is the pressure at one place of a wall placed in lifts. It is the
 // larger of two values, and at most the fluid head of the whole height:
@@ -82,16 +82,12 @@ func (l LiftPressure) Strictest() PSF { return max(l.ACI, l.CIRIA, l.DIN) }
 // fluid head of the whole height. The setting of the lower concrete never lowers
 // the pressure. The rule is our own; its methods are published.
 func (w *Lifts) Pressure() LiftPressure {
-	out := LiftPressure{Rise: max(w.meanRise(), w.Average)}
-	shared := w.shared(out.Rise)
-	ciria, din := shared.CIRIA(), shared.DIN()
-	aci, _ := w.Stricter(out.Rise)
-	out.ACI, out.CIRIA, out.DIN = aci, psf(ciria.Pressure), psf(din.Pressure)
+	out, beyond := w.byMethods(max(w.meanRise(), w.Average))
 	out.HalfLift = FluidHead(w.Weight, w.landsWithin(BackToBack, out.Rise)/2)
 	fluid := w.landsWithin(StillFluid, out.Rise) + w.Reach
 	out.Landed = FluidHead(w.Weight, min(fluid, w.Height))
 	out.Cause = w.fluid(out.Rise)
-	if out.Cause == NoCause && (ciria.rule == SetByOutside || din.rule == SetByOutside) {
+	if out.Cause == NoCause && beyond {
 		out.Cause = BeyondMethod
 	}
 	if out.Cause != NoCause {
@@ -100,6 +96,17 @@ func (w *Lifts) Pressure() LiftPressure {
 	}
 	out.Pressure = InLifts(out.Strictest(), out.HalfLift, out.Landed, w.Head())
 	return out
+}
+
+// byMethods is the pressure by each method at a rise, and the strictest of them.
+// beyond is true outside the limits of CIRIA Report 108 or DIN 18218.
+func (w *Lifts) byMethods(rise FtPerHour) (out LiftPressure, beyond bool) {
+	shared := w.shared(rise)
+	ciria, din := shared.CIRIA(), shared.DIN()
+	aci, _ := w.Stricter(rise)
+	out = LiftPressure{Rise: rise, ACI: aci, CIRIA: psf(ciria.Pressure), DIN: psf(din.Pressure)}
+	out.Pressure = min(out.Strictest(), w.Head())
+	return out, ciria.rule == SetByOutside || din.rule == SetByOutside
 }
 
 // InLifts is the pressure from its parts: min(p_h, max(p_m + p_l/2, p_f)). half

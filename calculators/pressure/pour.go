@@ -31,7 +31,7 @@ const (
 	Floor Rule = "floor" // LeastPressure
 )
 
-// The results of HighestRise.
+// The results of HighestRise and HighestInOneGo; the last two are of the latter only.
 const (
 	ByEquation  Reach = iota // the equation reaches the rating at the rise given
 	ByMethod                 // the form holds at a faster rise, but the method ends at MethodRise
@@ -39,6 +39,8 @@ const (
 	BelowFloor               // rated below 600·C_w: no rise is slow enough
 	FluidAnyway              // slump, cold or vibration: fluid regardless of the rise
 	TooTall                  // taller than 14 ft, and the fast equation exceeds the rating at any rise
+	ByOthers                 // the SI edition or another method reaches the rating at the rise given
+	NoRise                   // the SI edition or another method exceeds the rating at any rise
 )
 
 // Rule is what sets the pressure.

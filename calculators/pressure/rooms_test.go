@@ -69,10 +69,10 @@ func TestThreeCalculatorsAgree(t *testing.T) {
 	aci := calctest.Run(
 		t,
 		formpressure.Calculator,
-		append([]string{"how=once", "slump=5 in", "length=2000 ft", "stop=2000 ft", "pump-rate=1"}, pour...)...)
+		append([]string{"how=once", "slump=5 in", "stop=15 ft", "thickness=36 in", "pump-rate=1"}, pour...)...)
 	ciria := calctest.Run(t, ciriapressure.Calculator, append([]string{"form-height=13'"}, pour...)...)
 	din := calctest.Run(t, dinpressure.Calculator, append([]string{"set-at=60 °F"}, pour...)...)
-	for i, want := range []float64{aci.Out.Num("pressure-local"), ciria.Out.Num("pressure"), din.Out.Num("pressure")} {
+	for i, want := range []float64{aci.Out.Num("pressure-us"), ciria.Out.Num("pressure"), din.Out.Num("pressure")} {
 		for _, res := range []calc.Result{ciria, din} {
 			if got := res.Out.Rows("methods")[i].Num("pressure"); math.Abs(got-want) > 1e-6*want {
 				t.Errorf("method %d: %v Pa compared, %v by itself", i, got, want)

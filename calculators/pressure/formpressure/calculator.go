@@ -26,7 +26,7 @@ var Calculator = &calc.Calculator{
 }
 
 var equations = []*calc.Formula{
-	pressure.LiftRiseFormula, pressure.InLiftsFormula, pressure.RiseFormula, pressure.WallSlowFormula,
+	pressure.LiftRiseFormula, pressure.InLiftsFormula, pressure.StrictestFormula, pressure.RiseFormula, pressure.WallSlowFormula,
 	pressure.WallFastFormula, pressure.FluidHeadFormula, pressure.LeastPressureFormula, pressure.BoundedFormula,
 	pressure.CIRIAPressureFormula, pressure.DINStiffFormula, weather.SetArrheniusFormula, pressure.FluidDepthFormula,
 	pressure.RiseSlowFormula, pressure.RiseFastFormula, pressure.FlowFormula, pressure.LightWeightFormula,
@@ -97,7 +97,8 @@ var sources = []calc.Source{
 	},
 	{
 		ID: "own", Title: "Our own limits, in no text that was read: half a lift, 5, 30 and 60 min, waits of 60 min " +
-			"at most, 5 yd³/h as the slowest pump, setting times of 5 to 10 h at 70 °F by mix",
+			"at most, 15 ft at one stop, 5 yd³/h as the slowest pump, setting times of 5 to 10 h at 70 °F by mix, a " +
+			"mix 20 °F warmer at most",
 		Status: calc.CommonPractice,
 	},
 	{
@@ -113,12 +114,12 @@ var (
 	scaleMetric = []string{"5", "10", "15", "20", "25", "30"}
 )
 
-// oneGo are the inputs of both tables: the tallest wall of the slow equation. The
-// long wall and the low pump rate give a rise at the stop below every rise of the
+// oneGo are the inputs of both tables: about the tallest wall of the slow equation in both editions. The
+// thick core and the low pump rate give a rise at the stop below every rise of the
 // table.
 var oneGo = []calc.Entry{
-	{Path: "how", Text: once}, {Path: "height", Text: "14 ft"}, {Path: "length", Text: "2000 ft"},
-	{Path: "stop", Text: "2000 ft"}, {Path: "pump-rate", Text: "1 yd³/h"}, {Path: "cement", Text: "blend"},
+	{Path: "how", Text: once}, {Path: "height", Text: "13 ft"}, {Path: "stop", Text: "15 ft"},
+	{Path: "thickness", Text: "36 in"}, {Path: "pump-rate", Text: "0.2 yd³/h"}, {Path: "cement", Text: "blend"},
 	{Path: "admixture", Text: "retards"},
 }
 
@@ -126,7 +127,7 @@ var tables = []calc.Table{
 	{
 		ID: "rate", Title: calc.Text("Pressure by rise at the hose and concrete temperature"),
 		Note: calc.Text(
-			"For 14 ft (4.3 m) placed in one go, blended cement and a retarder. A lower wall never carries more than " +
+			"For 13 ft (4 m) placed in one go, blended cement and a retarder. A lower wall never carries more than " +
 				"its fluid head.",
 		),
 		Out: "pressure-local", Set: oneGo,
@@ -140,13 +141,14 @@ var tables = []calc.Table{
 	{
 		ID: "rating", Title: calc.Text("Highest rise by rating and concrete temperature"),
 		Note: calc.Text(
-			"For 14 ft (4.3 m) placed in one go, blended cement and a retarder. The rise is the one at the hose.",
+			"For 13 ft (4 m) placed in one go, blended cement and a retarder. The rise is the one at the hose. " +
+				"At 0 no rise is slow enough.",
 		),
 		Out: "highest-rise", Set: oneGo,
 		Down: calc.Axis{
 			Path:   "rating",
-			US:     []string{"600", "700", "800", "900", "1000", "1200"},
-			Metric: []string{"30", "35", "40", "45", "50", "60"},
+			US:     []string{"700", "800", "1000", "1200", "1400", "1600"},
+			Metric: []string{"35", "40", "50", "60", "70", "80"},
 		},
 		Across: calc.Axis{Path: "temperature", US: scaleUS, Metric: scaleMetric},
 	},

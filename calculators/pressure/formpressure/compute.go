@@ -6,6 +6,7 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
 	"coursebook/calculators/pressure"
+	"coursebook/calculators/weather"
 )
 
 // depthRows is the number of equal steps of depth in the list of pressures.
@@ -26,6 +27,9 @@ type computation struct {
 	rated  bool
 	rating pressure.PSF
 	guided bool // the form maker's guide gives both lift and rise
+	// refused is why no load like this goes in, a deed, or "".
+	refused string
+	most    pressure.FtPerHour // greatest mean rise
 }
 
 func compute(r *calc.Recorder, in calc.Case) {
@@ -38,6 +42,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	c.rating = pressure.PSF(c.inUnit("rating", "psf"))
 	c.askMissing()
 	c.mix()
+	c.refused = c.refusal()
+	c.most = c.mostRise()
 	if inLifts(in) {
 		c.computeLifts()
 	} else {
@@ -47,6 +53,34 @@ func compute(r *calc.Recorder, in calc.Case) {
 
 // inUnit is an input in a unit of the method.
 func (c *computation) inUnit(id, unit string) float64 { return calc.From(c.in.Num(id), unit) }
+
+// refusal is the deed where a load may not go in by itself: it is wetter than the
+// wall takes, or older than the house rule. It is "" otherwise.
+func (c *computation) refusal() string {
+	age := fieldOf(c.in.Fields(), "age").UsualValue()
+	switch {
+	case c.pour.Wet():
+		return doRefuse
+	case age.Set && calc.Over(c.in.Num("age"), age.Num):
+		return doTooOld
+	}
+	return ""
+}
+
+// mostRise is the greatest mean rise: the form maker's if the guide is complete, else
+// the house rule's. A rise from a guide without a lift counts where it is the lower one.
+func (c *computation) mostRise() pressure.FtPerHour {
+	house, guide := c.inUnit("rise-house", "ft/h"), c.inUnit("guide-rate", "ft/h")
+	if c.guided || c.in.Has("guide-rate") && guide < house {
+		return pressure.FtPerHour(guide)
+	}
+	return pressure.FtPerHour(house)
+}
+
+// tooFast reports whether a mean rise is above the greatest.
+func (c *computation) tooFast(rise pressure.FtPerHour) bool {
+	return calc.Over(float64(rise), float64(c.most))
+}
 
 // retards reports whether the set may be slow. An unknown admixture counts as one
 // that slows it.
@@ -84,11 +118,15 @@ func ftPerH(r pressure.FtPerHour) float64 { return calc.SI(float64(r), "ft/h") }
 // covers reports whether the form's rating covers a pressure.
 func (c *computation) covers(p pressure.PSF) bool { return !calc.Over(float64(p), float64(c.rating)) }
 
-// putPressure sets the pressure that decides, and the list by depth.
-func (c *computation) putPressure(p pressure.PSF, rise pressure.FtPerHour, rule string) {
+// putPressure sets the pressure that decides, the methods side by side, and the list
+// by depth.
+func (c *computation) putPressure(given pressure.LiftPressure) {
+	p := given.Pressure
 	c.Put("pressure-local", pressure.SI(p))
-	c.Put("rise-local", ftPerH(rise))
-	c.PutChoice("rule", rule)
+	c.Put("rise-local", ftPerH(given.Rise))
+	c.PutChoice("rule", c.rule(given))
+	c.PutRows("methods", []calc.Case{c.method(byACI, given.ACI, given.HalfLift),
+		c.method(byCIRIA, given.CIRIA, given.HalfLift), c.method(byDIN, given.DIN, given.HalfLift)})
 	c.Put("fluid-depth", ft(pressure.FluidDepth(p, c.pour.Weight)))
 	rows := make([]calc.Case, depthRows)
 	for i := range rows {
@@ -99,10 +137,51 @@ func (c *computation) putPressure(p pressure.PSF, rise pressure.FtPerHour, rule 
 			With("head", calc.Num(pressure.SI(pressure.FluidHead(c.pour.Weight, depth))))
 	}
 	c.PutRows("by-depth", rows)
-	if c.rated && !c.isOutside() && !c.isBelow() {
+	if c.planned() {
 		c.Put("fluid-limit", c.UseFor(ofRating, nil, pressure.FluidDepthFormula, c.in.Num("rating"),
 			c.in.Num("weight")))
 	}
+}
+
+// place returns one place of the wall, with the setting time at the coldest load.
+func (c *computation) place() pressure.Lifts {
+	set := c.set()
+	at := pressure.FinalSet(set, c.pour.Temp)
+	if c.pour.Temp != pressure.SetAt {
+		c.UseFor(ofSet, nil, weather.SetArrheniusFormula, calc.SI(set, "h"), pressure.Heat, c.in.Num("temperature"),
+			calc.SI(float64(pressure.SetAt), "°F"))
+	}
+	c.Put("set-used", calc.SI(at, "h"))
+	return pressure.Lifts{Pour: c.pour, Cement: c.cement(), Retarded: c.retards(), Set: at}
+}
+
+// method is the row of one method: its pressure, and in lifts that with half a lift.
+func (c *computation) method(id string, p, half pressure.PSF) calc.Case {
+	row := c.NewRow("methods").With("method", calc.ChoiceOf(id)).With("pressure", calc.Num(pressure.SI(p)))
+	if inOneGo(c.in) {
+		return row
+	}
+	return row.With("lift", calc.Num(pressure.SI(min(p+half, c.pour.Head()))))
+}
+
+// rule is what sets the pressure.
+func (c *computation) rule(p pressure.LiftPressure) string {
+	switch {
+	case !calc.Under(float64(p.Pressure), float64(c.pour.Head())):
+		return string(pressure.Fluid)
+	case p.Landed >= p.Strictest()+p.HalfLift:
+		return byLanded
+	case p.ACI >= p.Strictest():
+		return byACI
+	case p.CIRIA >= p.Strictest():
+		return byCIRIA
+	}
+	return byDIN
+}
+
+// planned reports whether a rating and a plan that may be proved are given.
+func (c *computation) planned() bool {
+	return c.rated && c.refused == "" && !c.isOutside() && !c.isBelow()
 }
 
 // isBelow reports whether the concrete comes in from below its top.
@@ -115,9 +194,12 @@ func (c *computation) isOutside() bool {
 
 // putDeed sets what to do and returns it. deed is the answer by pressure alone. A
 // tool on the outside and placing from below may push harder than the fluid head:
-// no rating proves them. The form maker's guide allows no better answer than its own.
+// no rating proves them. A load that is refused goes in by no plan. The form maker's
+// guide allows no better answer than its own.
 func (c *computation) putDeed(deed string, beyondGuide bool) string {
 	switch {
+	case c.refused != "":
+		deed = c.refused
 	case !c.rated:
 		deed = unchecked
 	case c.isOutside() || c.isBelow():

@@ -9,25 +9,41 @@ import (
 // pump or fewer trucks are the answer. It is our own limit.
 const longWait = 30
 
-// fits reports whether the form holds a pressure in lifts, by its rating and by the
-// rise of the form maker's guide.
+// fits reports whether a pressure in lifts is within the rating of the form, and its
+// rise within the greatest.
 func (c *computation) fits(p pressure.LiftPressure) bool {
-	return c.covers(p.Pressure) && !c.overGuideRate(p.Rise)
+	return c.covers(p.Pressure) && !c.tooFast(p.Rise)
+}
+
+// findWait sets the shortest wait of a run, by the form, by the rise and by both.
+func (c *computation) findWait(run *liftsRun) {
+	var byForm, byRise bool
+	run.byForm, byForm = run.round.LeastWait(func(p pressure.LiftPressure) bool { return c.covers(p.Pressure) })
+	run.byRise, byRise = run.round.LeastWait(func(p pressure.LiftPressure) bool { return !c.tooFast(p.Rise) })
+	if byForm {
+		c.Put("wait-form", calc.SI(run.byForm, "min"))
+	}
+	if byRise {
+		c.Put("wait-rise", calc.SI(run.byRise, "min"))
+	}
+	run.wait, run.found, run.rises = max(run.byForm, run.byRise), byForm && byRise, !byRise
+	if !run.found && c.fits(run.given) { // a typed wait beyond those that a plan asks for
+		run.wait, run.found = c.inUnit("wait", "min"), true
+	}
 }
 
 // liftsDeed is what to do, tried in this order: as planned; a wait after each pass;
 // another mix; a lower wall today. A lower wall does not help where a pass takes
 // longer than the concrete stays open.
 func (c *computation) liftsDeed(run *liftsRun) string {
-	c.Put("back-by", calc.SI(max(run.window, 0), "h"))
-	if !c.rated || c.isOutside() || c.isBelow() {
+	if c.refused == "" {
+		c.Put("back-by", calc.SI(max(run.window, 0), "h"))
+	}
+	if !c.planned() {
 		return unchecked // no wait is proved
 	}
-	run.wait, run.found = run.round.LeastWait(c.fits)
+	c.findWait(run)
 	typed := c.inUnit("wait", "min")
-	if !run.found && c.fits(run.given) { // a typed wait beyond those that a plan asks for
-		run.wait, run.found = typed, true
-	}
 	wait := max(run.wait, typed)
 	if run.found {
 		c.Put("not-before", calc.SI(run.round.At(run.wait).Between(), "h"))
@@ -39,6 +55,8 @@ func (c *computation) liftsDeed(run *liftsRun) string {
 		}
 		c.Put("wait", calc.SI(run.wait, "min"))
 		return doWait
+	case !run.found && run.rises:
+		return doSlow
 	case c.putMix(run):
 		return doMix
 	case !c.inTime(run, 0):
@@ -62,24 +80,36 @@ func (c *computation) slower(run *liftsRun) float64 {
 	return rate
 }
 
-// putMix sets another mix with which the form holds: without what slows the set,
-// warmer, or both. The one with the shortest wait counts. Its setting time is the
-// estimate for the mix. It returns false if there is none.
+// mostWarmer is how much warmer than the coldest load another mix may be asked for, in
+// °F. It is our own limit: cold foam and cold air cool warm concrete again.
+const mostWarmer = 20
+
+// putMix sets another mix that is within the rating: without what slows the set, warmer,
+// or both. The first that helps counts. Its setting time is the estimate for the mix. It
+// returns false if there is none.
 func (c *computation) putMix(run *liftsRun) bool {
-	for _, id := range []string{mixFree, mixWarm, mixBoth} {
+	for _, id := range []string{mixFree, mixBoth, mixWarm} {
 		r, ok := c.another(run.round, id)
 		if !ok {
 			continue
 		}
 		wait, ok := r.LeastWait(c.fits)
-		window := pressure.EarliestSet(c.early(), r.Temp) - c.inUnit("age", "h")
-		if !ok || calc.Over(r.At(wait).Between(), window) || run.mixed > 0 && wait >= run.mixWait {
+		set := c.early()
+		if id != mixWarm {
+			set = min(set, earliest)
+		}
+		window := pressure.EarliestSet(set, r.Temp) - c.inUnit("age", "h")
+		if !ok || calc.Over(r.At(wait).Between(), window) {
 			continue
 		}
 		run.mixed, run.mixWait = r.At(wait).Pressure().Pressure, wait
 		c.PutChoice("mix", id)
+		if run.warmer = id != mixFree; run.warmer {
+			c.Put("mix-temperature", calc.SI(float64(r.Temp), "°F"))
+		}
+		return true
 	}
-	return run.mixed > 0
+	return false
 }
 
 // another is the round with another mix. ok is false if the mix is that already.
@@ -98,7 +128,7 @@ func (c *computation) another(given *pressure.Round, id string) (_ *pressure.Rou
 		if r.Temp >= pressure.SetAt {
 			return nil, false
 		}
-		r.Temp = pressure.SetAt
+		r.Temp = min(pressure.SetAt, r.Temp+mostWarmer)
 	}
 	r.Set = pressure.FinalSet(set, r.Temp)
 	return &r, true
@@ -108,10 +138,15 @@ func (c *computation) another(given *pressure.Round, id string) (_ *pressure.Rou
 // the set, as planned otherwise.
 func (c *computation) plainPressure(given *pressure.Round) pressure.PSF {
 	r := *given
-	r.Cement, r.Retarded = pressure.Plain, false
-	r.Cc = pressure.ChemistryCoefficient(r.Cement, false)
-	if !c.in.Has("set") {
-		r.Set = pressure.FinalSet(pressure.EstimatedSet(r.Cement, false), r.Temp)
-	}
+	c.makePlain(&r.Lifts)
 	return r.Pressure().Pressure
+}
+
+// makePlain makes the mix of a place plain cement with nothing that slows the set.
+func (c *computation) makePlain(l *pressure.Lifts) {
+	l.Cement, l.Retarded = pressure.Plain, false
+	l.Cc = pressure.ChemistryCoefficient(l.Cement, false)
+	if !c.in.Has("set") {
+		l.Set = pressure.FinalSet(earliest, l.Temp)
+	}
 }

@@ -12,7 +12,7 @@ import (
 // The layout of the drawing in user units: the wall in section on the left, the
 // pressure on the right, the key below.
 const (
-	figWidth   = 340.0
+	figWidth   = 348.0
 	figTop     = 40.0  // top of the placement
 	figBottom  = 240.0 // its lower edge
 	figFoam    = 16.0  // drawn thickness of one foam side

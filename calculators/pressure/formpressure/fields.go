@@ -37,6 +37,7 @@ const (
 	whyHot    = calc.Text("Concrete this hot must not be placed.")
 	whySlump  = calc.Text("The slump cone has no more.")
 	whyNone   = calc.Text("There is nothing less.")
+	whyStop   = calc.Text("At one stop the hose fills no more. If it moves on, type the length of one stop.")
 	whyRating = calc.Text("Form makers' ratings lie inside. Check the unit.")
 )
 
@@ -110,7 +111,7 @@ var inputs = []calc.Field{
 		ID: "stop", Kind: calc.Number, Display: &displays.Height, Usual: "6 ft",
 		Label: calc.Text("Length filled at one stop"),
 		Help:  calc.Text("The length of wall that rises while the hose is in one place."),
-		Range: "0.5 to 2000 ft", Why: whySmall, WhyMost: whyLarge,
+		Range: "0.5 to 15 ft", Why: whySmall, WhyMost: whyStop, MostSource: "own",
 		When: inOneGo,
 	},
 	{
@@ -142,14 +143,12 @@ var inputs = []calc.Field{
 		Label: calc.Text("Setting time, from the plant"),
 		Help:  calc.Text("Final set at 70 °F (21 °C). Empty: our estimate."),
 		Range: "1 to 48 h", Why: whyTime,
-		When: inLifts,
 	},
 	{
 		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Rule: "ticket-age",
 		Label: calc.Text("Age of the oldest load"),
 		Help:  calc.Text("When it lands, counted from the batch time on the ticket."),
 		Range: "0 min to 8 h", Why: whyNone, WhyMost: whyTime,
-		When: inLifts,
 	},
 	{
 		ID: "hose", Kind: calc.Choice, Usual: fromTop,
@@ -196,6 +195,12 @@ var inputs = []calc.Field{
 		Label: calc.Text("Rise measured by tape"),
 		Help:  calc.Text("It can raise the answer, never lower it."),
 		Range: "0.1 to 3000 ft/h", Why: whyRise,
+	},
+	{
+		ID: "rise-house", Kind: calc.Number, Display: &displays.RiseTyped, Rule: "rise",
+		Label: calc.Text("Greatest rise, house rule"),
+		Help:  calc.Text("Mean over an hour. The maker's rise comes before it."),
+		Range: "0.5 to 15 ft/h", Why: whyRise,
 	},
 	{
 		ID: "guide-lift", Maker: true, Kind: calc.Number, Display: &displays.Height, Optional: true,

@@ -3,7 +3,6 @@ package formpressure
 import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/pressure"
-	"coursebook/calculators/weather"
 )
 
 // liftsRun is a wall placed in lifts: its schedule, the pressure as planned, and the
@@ -12,24 +11,21 @@ type liftsRun struct {
 	round  *pressure.Round
 	given  pressure.LiftPressure
 	window float64 // h, longest time between passes at one place, for the joint
-	wait   float64 // min, shortest wait that the form allows
+	wait   float64 // min, shortest wait that form and rise allow
 	found  bool    // there is such a wait
+	rises  bool    // no wait keeps the greatest rise
+	byForm float64 // min, shortest wait by the rating alone
+	byRise float64 // min, shortest wait by the greatest rise alone
 	// mixed is the pressure with another mix and a wait of mixWait minutes; 0 if none helps.
 	mixed   pressure.PSF
 	mixWait float64
+	warmer  bool // the other mix is warmer
 }
 
 // computeLifts computes the pressure of a wall placed in lifts.
 func (c *computation) computeLifts() {
 	run := &liftsRun{}
 	run.round = c.round()
-	set := c.set()
-	run.round.Set = pressure.FinalSet(set, c.pour.Temp)
-	if c.pour.Temp != pressure.SetAt {
-		c.UseFor(ofSet, nil, weather.SetArrheniusFormula, calc.SI(set, "h"), pressure.Heat, c.in.Num("temperature"),
-			calc.SI(float64(pressure.SetAt), "°F"))
-	}
-	c.Put("set-used", calc.SI(run.round.Set, "h"))
 	run.given = run.round.Pressure()
 	run.window = pressure.EarliestSet(c.early(), c.pour.Temp) - c.inUnit("age", "h")
 	c.putLifts(run)
@@ -45,14 +41,14 @@ func (c *computation) round() *pressure.Round {
 	volume := area * c.in.Num("lift")
 	pumped := calc.From(volume/c.in.Num("pump-rate"), "h")
 	r := &pressure.Round{
-		Lifts: pressure.Lifts{Pour: c.pour, Cement: c.cement(), Retarded: c.retards(), Cause: c.cause()},
+		Lifts: c.place(),
 		Lift:  pressure.Feet(c.inUnit("lift", "ft")),
 		Hours: pumped, Pumped: pumped,
 		Wait:  c.inUnit("wait", "h"),
 		Back:  c.in.Choice("how") == back,
 		Typed: pressure.FtPerHour(c.inUnit("rise", "ft/h")),
 	}
-	r.Reach = c.reach(r.Lift)
+	r.Cause, r.Reach = c.cause(), c.reach(r.Lift)
 	if c.in.Has("round") {
 		typed := c.inUnit("round", "h")
 		c.askRound(typed, pumped)
@@ -89,6 +85,10 @@ func (c *computation) cause() pressure.Cause {
 	return pressure.NoCause
 }
 
+// earliest is the earliest of our estimates of the final set, in hours at
+// pressure.SetAt.
+var earliest = pressure.EstimatedSet(pressure.Plain, false)
+
 // set is the final set in hours at pressure.SetAt: the plant's, or our estimate.
 func (c *computation) set() float64 {
 	if c.in.Has("set") {
@@ -97,17 +97,13 @@ func (c *computation) set() float64 {
 	return pressure.EstimatedSet(c.cement(), c.retards())
 }
 
-// early is the final set in hours that the setting window counts from. An unknown
-// mix counts as one that sets early.
+// early is the final set in hours that the setting window counts from: the plant's, or
+// the earliest of our estimates. A late estimate would let the joint set.
 func (c *computation) early() float64 {
 	if c.in.Has("set") {
 		return c.inUnit("set", "h")
 	}
-	cement, retarded := c.cement(), c.in.Choice("admixture") == pressure.AdmixRetards
-	if cement == pressure.Unknown {
-		cement = pressure.Plain
-	}
-	return pressure.EstimatedSet(cement, retarded)
+	return earliest
 }
 
 // putLifts sets the pressure as planned, its parts and its steps.
@@ -119,29 +115,6 @@ func (c *computation) putLifts(run *liftsRun) {
 		c.Use(pressure.InLiftsFormula, pressure.SI(given.Strictest()), pressure.SI(given.HalfLift),
 			pressure.SI(given.Landed), head)
 	}
-	c.putPressure(given.Pressure, given.Rise, c.liftsRule(given))
+	c.putPressure(given)
 	c.Put("landed", pressure.SI(given.Landed))
-	c.PutRows("methods", []calc.Case{c.method(byACI, given.ACI, given.HalfLift),
-		c.method(byCIRIA, given.CIRIA, given.HalfLift), c.method(byDIN, given.DIN, given.HalfLift)})
-}
-
-// method is the row of one method: its pressure, and that with half a lift.
-func (c *computation) method(id string, p, half pressure.PSF) calc.Case {
-	return c.NewRow("methods").With("method", calc.ChoiceOf(id)).With("pressure", calc.Num(pressure.SI(p))).
-		With("lift", calc.Num(pressure.SI(min(p+half, c.pour.Head()))))
-}
-
-// liftsRule is what sets the pressure in lifts.
-func (c *computation) liftsRule(p pressure.LiftPressure) string {
-	switch {
-	case p.Pressure >= c.pour.Head():
-		return string(pressure.Fluid)
-	case p.Landed >= p.Strictest()+p.HalfLift:
-		return byLanded
-	case p.ACI >= p.Strictest():
-		return byACI
-	case p.CIRIA >= p.Strictest():
-		return byCIRIA
-	}
-	return byDIN
 }

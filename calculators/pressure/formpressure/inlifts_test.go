@@ -1,6 +1,8 @@
 package formpressure
 
 import (
+	"fmt"
+	"math"
 	"strings"
 	"testing"
 
@@ -38,6 +40,7 @@ func TestEveryCellHasADeed(t *testing.T) {
 		for rate, minutes := range row {
 			res := calctest.Run(t, Calculator, job(append(mixes[mix], "pump-rate="+rate)...)...)
 			want := doGo
+			asked := math.Max(minutes, map[string]float64{"15": 3, "25": 14, "60": 24}[rate]) // 2 ft every 30 min
 			switch {
 			case minutes == noPlan:
 				want = doMix
@@ -47,13 +50,19 @@ func TestEveryCellHasADeed(t *testing.T) {
 					!(calctest.Noted(res, helpMix) || calctest.Noted(res, helpMixWait)) {
 					t.Errorf("%s at %s: mix %s, %v", mix, rate, res.Out.Choice("mix"), res.Notes)
 				}
-			case minutes > 0:
+			case asked > 0:
 				want = doWait
-				expect(t, res, "wait", minutes, "min")
+				expect(t, res, "wait", asked, "min")
 				long := calctest.Noted(res, helpSlower) || calctest.Noted(res, helpTrucks)
-				if long != (minutes > longWait) {
+				if long != (asked > longWait) {
 					t.Errorf("%s at %s: slower pump or fewer trucks: %v", mix, rate, long)
 				}
+				if calctest.Noted(res, noteByRise) != (asked > minutes) || calctest.Noted(res, noteByForm) != (asked == minutes) {
+					t.Errorf("%s at %s: form or rise does not ask for the wait: %v", mix, rate, res.Notes)
+				}
+			}
+			if minutes >= 0 {
+				expect(t, res, "wait-form", minutes, "min")
 			}
 			if got := res.Out.Choice("deed"); got != want {
 				t.Errorf("%s at %s yd³/h: %s, want %s; %v", mix, rate, got, want, res.Notes)
@@ -99,7 +108,7 @@ func TestThereAndBack(t *testing.T) {
 
 // Where the form needs more time than the joint allows, there is no lift plan.
 func TestNotBeforeAndBackByCross(t *testing.T) {
-	hot := job("temperature=90", "pump-rate=60", "age=2 h", "cement=blend", "set=7 h", "rating=800")
+	hot := job("temperature=90", "pump-rate=60", "age=90 min", "cement=blend", "set=5 h", "rating=800")
 	res := calctest.Run(t, Calculator, hot...)
 	if res.Out.Choice("deed") == doGo || res.Out.Choice("deed") == doWait || !calctest.Noted(res, noteCrossed) ||
 		res.Out.Num("not-before") <= res.Out.Num("back-by") {
@@ -215,6 +224,117 @@ func TestUnknownMixCountsTwice(t *testing.T) {
 	}
 }
 
+// The house rule for the rise counts beside the form, and the form maker's rise instead
+// of it. A rise without its lift counts where it is the lower one.
+func TestGreatestRise(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		deed  string
+		wait  float64 // min
+	}{
+		{[]string{"pump-rate=15"}, doWait, 3}, // 27.65 min a round; 2 ft at 4 ft/h take 30
+		{[]string{"pump-rate=25", "rating=1500"}, doWait, 14},
+		{[]string{"pump-rate=38", "rating=1600"}, doWait, 20},
+		{[]string{"pump-rate=15", "wait=3 min"}, doGo, 0},
+		{[]string{"pump-rate=15", "rise-house=5"}, doGo, 0},
+		{[]string{"pump-rate=15", "guide-lift=4 ft", "guide-rate=5"}, doGo, 0},
+		{[]string{"pump-rate=15", "guide-rate=5"}, doWait, 3},
+		{[]string{"pump-rate=15", "guide-rate=3"}, doWait, 13},
+		{[]string{"lift=3 ft", "rating=1500", "rise-house=1"}, doSlow, 0},
+	} {
+		res := calctest.Run(t, Calculator, job(c.typed...)...)
+		if got := res.Out.Choice("deed"); got != c.deed || res.Out.Has("wait") != (c.wait > 0) {
+			t.Errorf("%v: %s, want %s", c.typed, got, c.deed)
+		}
+		if c.wait > 0 {
+			expect(t, res, "wait", c.wait, "min")
+		}
+	}
+}
+
+// A load that is too wet or too old goes in by no plan, with or without a rating.
+func TestRefusedLoads(t *testing.T) {
+	for typed, want := range map[string]string{
+		"slump=7 in": doGo, "slump=7.25 in": doRefuse, "slump=9 in": doRefuse, "age=90 min": doGo,
+		"age=91 min": doTooOld, "age=150 min": doTooOld,
+	} {
+		for _, rating := range []string{"2000", ""} {
+			res := calctest.Run(t, Calculator, job(typed, "rating="+rating)...)
+			expected := want
+			if rating == "" && want == doGo {
+				expected = unchecked
+			}
+			if got := res.Out.Choice("deed"); got != expected {
+				t.Errorf("%s, rating %q: %s, want %s", typed, rating, got, expected)
+			}
+			if want != doGo && (res.Out.Has("back-by") || res.Out.Has("not-before") || res.Out.Has("fluid-limit")) {
+				t.Errorf("%s: a plan for a load that does not go in", typed)
+			}
+		}
+	}
+}
+
+// Another mix is at most 20 °F warmer, without a retarder where that alone helps, and
+// its warmth has a caution.
+func TestWarmerMix(t *testing.T) {
+	for _, c := range []struct{ cold, want float64 }{{41, 61}, {45, 65}, {50, 70}, {60, 70}} {
+		res := calctest.Run(t, Calculator, job(fmt.Sprintf("temperature=%v", c.cold), "rating=860",
+			"pump-rate=8", "set=8 h", "age=0 min")...)
+		if res.Out.Has("mix-temperature") {
+			expect(t, res, "mix-temperature", calc.From(calc.SI(c.want, "°F"), "°F"), "°F")
+			if !calctest.Noted(res, noteWarmer) {
+				t.Errorf("%v °F: no caution about warmer concrete", c.cold)
+			}
+		} else if res.Out.Choice("mix") != "" {
+			t.Errorf("%v °F: %s without its temperature", c.cold, res.Out.Choice("mix"))
+		}
+	}
+	free := calctest.Run(t, Calculator, job("cement=plain", "admixture=retards", "set=12 h", "temperature=60",
+		"rating=1000", "pump-rate=10")...)
+	if free.Out.Choice("mix") != mixFree || free.Out.Has("mix-temperature") || calctest.Noted(free, noteWarmer) {
+		t.Errorf("%s: mix %q, %v", free.Out.Choice("deed"), free.Out.Choice("mix"), free.Notes)
+	}
+}
+
+// Without the plant's time the joint goes by the earliest of our estimates.
+func TestJointGoesByTheEarliest(t *testing.T) {
+	cold := []string{"temperature=50", "set=", "cement=blend", "admixture=retards"}
+	late, fast := calctest.Run(t, Calculator, job(cold...)...),
+		calctest.Run(t, Calculator, job("temperature=50", "set=5 h")...)
+	if late.Out.Num("back-by") != fast.Out.Num("back-by") {
+		t.Errorf("back by %v s, plain concrete %v s", late.Out.Num("back-by"), fast.Out.Num("back-by"))
+	}
+}
+
+// In one go all three methods count, and the answer is never softer than in lifts.
+func TestOneGoIsNoWayRound(t *testing.T) {
+	mix := []string{"temperature=50", "set=8 h", "cement=blend", "admixture=retards", "height=9 ft"}
+	thick := append([]string{"thickness=36 in", "stop=15 ft", "pump-rate=5 yd³/h"}, mix...)
+	once := calctest.Run(t, Calculator, append([]string{"how=once", "rating=1000"}, thick...)...)
+	if got := once.Out.Choice("deed"); got == doGo || once.Out.Num("pressure-local") < calc.SI(1300, "psf") {
+		t.Errorf("%s at %v Pa", got, once.Out.Num("pressure-local"))
+	}
+	most := 0.0
+	for _, row := range once.Out.Rows("methods") {
+		most = math.Max(most, row.Num("pressure"))
+	}
+	calctest.NearBy(t, "strictest", once.Out.Num("pressure-local"), most, 1e-9)
+	for _, stop := range []string{"15.1 ft", "60 ft", "140 ft", "1000 ft"} {
+		if res := calctest.Try(Calculator, "how=once", "length=1000 ft", "stop="+stop); res.State == calc.OK {
+			t.Errorf("a stop of %s has an answer", stop)
+		}
+	}
+}
+
+// The answer itself says that the form maker's guide is missing.
+func TestMissingGuideIsSeen(t *testing.T) {
+	res := calctest.Run(t, Calculator, job()...)
+	if res.Out.Choice("deed") != doGo || res.Out.Choice("guide") != guideNone || !calctest.Noted(res, askGuide) ||
+		!outputField("guide").Lead {
+		t.Errorf("%s, guide %s, %v", res.Out.Choice("deed"), res.Out.Choice("guide"), res.Notes)
+	}
+}
+
 // The form maker's ratings are never filled in.
 func TestNoRatingIsFilledIn(t *testing.T) {
 	for _, f := range inputs {
@@ -223,7 +343,7 @@ func TestNoRatingIsFilledIn(t *testing.T) {
 		}
 	}
 	if in, _ := calctest.RunCase(t, Calculator); in.Has("rating") || !strings.Contains(
-		fieldOf(outputs, "deed").Options[9].Label.EN(), "not checked") {
+		fieldOf(outputs, "deed").Options[11].Label.EN(), "not checked") {
 		t.Error("an example rating, or no word that the form is not checked")
 	}
 }

@@ -15,7 +15,7 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 		c.tell("rating", noteGo, c.ratingOf(), amountOf(run.given.Pressure))
 	case doWait:
 		c.addWait(run)
-	case doMix, doStop, doShorten:
+	case doMix, doStop, doShorten, doSlow:
 		if run.given.Cause.ByPace() {
 			c.addNoPlan(run)
 		} else {
@@ -23,7 +23,7 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 			c.addCause(level, run.given.Cause, run.given.Rise, pressure.MethodRiseSI)
 		}
 		c.addMix(run)
-		if deed != doShorten {
+		if deed == doMix || deed == doStop {
 			c.addStop(calc.LevelWarning)
 		}
 	}
@@ -33,9 +33,7 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 	}
 	c.addNear(run.given.Pressure)
 	c.addPlain(c.plainPressure(run.round))
-	if !c.in.Has("set") {
-		c.ask("set", askSet)
-	}
+	c.askSet()
 	if run.round.Back {
 		c.tell("how", noteEnds)
 	}
@@ -46,6 +44,11 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 func (c *computation) addWait(run *liftsRun) {
 	c.warn("wait", pick2(run.round.Back, helpWaitBack, helpWait),
 		minutes("wait", run.wait/60), amountOf(run.round.At(run.wait).Pressure().Pressure))
+	if run.byRise > run.byForm {
+		c.tell("rise-house", noteByRise, limitRise(c.most), c.whose(), minutes("form", run.byForm/60))
+	} else {
+		c.tell("rating", noteByForm, minutes("rise", run.byRise/60))
+	}
 	if run.wait <= longWait {
 		return
 	}
@@ -78,6 +81,9 @@ func (c *computation) addMix(run *liftsRun) {
 	if run.mixed > 0 {
 		c.tell("cement", pick2(run.mixWait > 0, helpMixWait, helpMix), amountOf(run.mixed),
 			minutes("wait", run.mixWait/60))
+		if run.warmer {
+			c.care("temperature", noteWarmer)
+		}
 	}
 }
 
@@ -126,13 +132,21 @@ func pick2(first bool, a, b calc.Text) calc.Text {
 
 // Notes of a wall placed in lifts.
 const (
-	noteGo   = calc.Text("The form is rated for {rating} and carries {pressure}. Keep this pace, and no faster.")
+	noteGo = calc.Text(
+		"The rating entered is {rating}, and the pressure {pressure}. Corners, cut blocks and weak faces may carry " +
+			"less. Keep this pace, and no faster.",
+	)
 	helpWait = calc.Text(
 		"After each time around, stop the pump and wait {wait} before the next lift. Then the form carries {pressure}.",
 	)
 	helpWaitBack = calc.Text(
 		"After each pass, stop the pump at the end and wait {wait} before you go back. Then the form carries " +
 			"{pressure}.",
+	)
+	noteByRise = calc.Text("The rise asks for it: {limit} at most by {whose}. The form alone asks {form}.")
+	noteByForm = calc.Text("The form asks for it. The rise alone asks {rise}.")
+	noteWarmer = calc.Text(
+		"The warmer mix counts only if the plant can deliver it and it stays that warm in the form. Measure it there.",
 	)
 	helpSlower = calc.Text("Trucks cannot wait that long. Order a slower pump or fewer trucks: {flow} needs no wait.")
 	helpTrucks = calc.Text("Trucks cannot wait that long. Order fewer trucks, farther apart.")

@@ -94,6 +94,19 @@ func (c *computation) addNear(p pressure.PSF) {
 	}
 }
 
+// whose names who gives the greatest rise.
+func (c *computation) whose() calc.Slot {
+	house := c.most == pressure.FtPerHour(c.inUnit("rise-house", "ft/h"))
+	return calc.TextSlot("whose", pick2(house, byHouse, byGuide))
+}
+
+// askSet asks for the setting time that only the plant knows.
+func (c *computation) askSet() {
+	if !c.in.Has("set") {
+		c.ask("set", askSet)
+	}
+}
+
 // addFails warns that the plan is beyond the rating.
 func (c *computation) addFails(p pressure.PSF) {
 	if c.rated && !c.covers(p) {
@@ -122,7 +135,7 @@ func (c *computation) askMissing() {
 		c.ask("guide-rate", askGuideBoth)
 	case rate && !lift:
 		c.ask("guide-lift", askGuideBoth)
-	case !lift && !c.rated:
+	case !lift:
 		c.ask("guide-lift", askGuide)
 	}
 }
@@ -192,10 +205,11 @@ const (
 		"The rise you measured is less than the {computed} that pump and length give. The larger one counts. Check " +
 			"the pump rate and measure again.",
 	)
-	askGuide     = calc.Text("Does the form maker's guide give a lift and a rise? Enter both.")
+	askGuide     = calc.Text("The form maker's guide is not entered. Does it give a lift and a rise? Enter both.")
 	askGuideBoth = calc.Text("The guide's lift and rise go together. Enter this one too.")
 	helpDepth    = calc.Text(
-		"End today's pour at {depth}. Go on only when the form maker's guide or the engineer allows it.",
+		"End today's pour at {depth}, and lower at corners, cut blocks and weak faces. Go on only when the form " +
+			"maker's guide or the engineer allows it.",
 	)
 	noteLifts = calc.Text(
 		"By the form maker's guide: fill to {lift}, move on, and come back no sooner than {time} later.",
@@ -207,6 +221,12 @@ const (
 	noteGuideLift = calc.Text(
 		"One lift of the guide presses with {pressure} while fluid. That is more than the rating. Ask the form maker.",
 	)
+)
+
+// Who gives the greatest rise.
+const (
+	byHouse = calc.Text("the house rule")
+	byGuide = calc.Text("the form maker's guide")
 )
 
 // The purposes of the steps of the worked example.

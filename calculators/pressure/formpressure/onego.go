@@ -6,19 +6,14 @@ import (
 	"coursebook/calculators/pressure"
 )
 
-// longStop is the longest stop, in ft, that rises at once while the hose is there.
-// It is our own limit.
-const longStop = 15
-
 // oneGoRun is a wall placed to its full height at each stop.
 type oneGoRun struct {
-	rise     pressure.FtPerHour
-	pressure pressure.PSF
-	rule     pressure.Rule
-	stricter pressure.PSF // of both editions
-	reach    pressure.Reach
-	highest  pressure.FtPerHour
-	flow     float64 // m³/s, highest pump rate over one stop
+	given   pressure.LiftPressure // at the hose
+	us      pressure.Rule         // what sets the pressure by the US edition
+	reach   pressure.Reach
+	highest pressure.FtPerHour // fastest rise at the hose, by the rating and over an hour
+	flow    float64            // m³/s, highest pump rate over one stop
+	fast    bool               // an hour adds more than the greatest rise
 }
 
 // computeOneGo computes the pressure of a wall placed in one go. The rise at the
@@ -30,50 +25,66 @@ func (c *computation) computeOneGo() {
 	c.askRise(local)
 	local = max(local, c.in.Num("rise"))
 	c.pour.Shaken = c.isBelow() || c.in.Choice("vibration") != marked || c.isOutside()
-	run := oneGoRun{rise: pressure.FtPerHour(calc.From(local, "ft/h"))}
-	run.pressure, run.rule = c.pour.Pressure(run.rise)
-	run.stricter, _ = c.pour.Stricter(run.rise)
-	c.stepsOneGo(run.rise)
-	c.putPressure(run.pressure, run.rise, string(run.rule))
-	c.Put("pressure-si", pressure.SI(run.stricter))
-	mean, _ := c.pour.Pressure(pressure.FtPerHour(calc.From(average, "ft/h")))
+	place := c.place()
+	rise := pressure.FtPerHour(calc.From(local, "ft/h"))
+	run := oneGoRun{given: place.InOneGo(rise)}
+	// In one go no hour adds more than the height placed.
+	run.fast = c.tooFast(min(rise, pressure.FtPerHour(float64(c.pour.Height)/pressure.WholeHour)))
+	us, rule := c.pour.Pressure(rise)
+	run.us = rule
+	c.Put("pressure-us", pressure.SI(us))
+	c.PutChoice("equation", string(rule))
+	c.stepsOneGo(run.given)
+	c.putPressure(run.given)
+	mean := place.InOneGo(pressure.FtPerHour(calc.From(average, "ft/h"))).Pressure
 	c.Put("pressure-average", pressure.SI(mean))
 	c.Put("rise-average", average)
-	c.putGuide(run.rise, c.in.Num("height"))
-	beyond := c.overGuideRate(run.rise) || c.overGuideLift(c.in.Num("height"))
-	deed := c.putDeed(c.oneGoDeed(&run), beyond)
-	c.addOneGoNotes(deed, run, mean)
+	c.putGuide(rise, c.in.Num("height"))
+	beyond := c.overGuideRate(rise) || c.overGuideLift(c.in.Num("height"))
+	deed := c.putDeed(c.oneGoDeed(&run, &place), beyond)
+	c.addOneGoNotes(deed, run, mean, &place)
 }
 
-// stepsOneGo records the worked example: the fluid head, and the equation for the
-// rise at the hose if one applies.
-func (c *computation) stepsOneGo(rise pressure.FtPerHour) {
+// stepsOneGo records the worked example: the fluid head, the equation for the rise at
+// the hose if one applies, and the strictest method.
+func (c *computation) stepsOneGo(given pressure.LiftPressure) {
 	head := c.UseFor(pressure.OfHeight, nil, pressure.FluidHeadFormula, c.in.Num("weight"), c.in.Num("height"))
 	equation := pressure.WallSlowFormula
-	switch c.pour.Equation(rise) {
+	switch c.pour.Equation(given.Rise) {
 	case pressure.Fast:
 		equation = pressure.WallFastFormula
 	case pressure.Fluid:
 		return
 	}
-	p := c.UseFor(ofLocal, nil, equation, c.pour.Cw, c.pour.Cc, ftPerH(rise), calc.SI(float64(c.pour.Credit()), "°F"))
+	p := c.UseFor(ofLocal, nil, equation, c.pour.Cw, c.pour.Cc, ftPerH(given.Rise),
+		calc.SI(float64(c.pour.Credit()), "°F"))
 	c.UseFor(ofLocal, nil, pressure.BoundedFormula, p, pressure.SI(pressure.LeastPressure(c.pour.Cw)), head)
+	c.Use(pressure.StrictestFormula, pressure.SI(given.ACI), pressure.SI(given.CIRIA), pressure.SI(given.DIN))
 }
 
-// oneGoDeed is what to do by pressure alone. It sets the highest rise of the run.
-func (c *computation) oneGoDeed(run *oneGoRun) string {
-	if !c.rated {
+// oneGoDeed is what to do by pressure and rise alone. It sets the highest rise of the
+// run.
+func (c *computation) oneGoDeed(run *oneGoRun, place *pressure.Lifts) string {
+	if !c.planned() {
 		return unchecked
 	}
-	run.highest, run.reach = c.pour.HighestRise(c.rating)
-	byRise := run.reach == pressure.ByEquation || run.reach == pressure.ByMethod
-	if byRise {
-		run.flow = c.putHighest(run.highest, run.reach)
+	run.highest, run.reach = place.HighestInOneGo(c.rating)
+	if run.reach != pressure.AnyRise {
+		c.putHighest(run.highest, run.reach)
+	}
+	if run.fast && (run.reach == pressure.AnyRise || run.highest > c.most) {
+		run.highest = c.most
+	}
+	if run.highest > 0 {
+		run.flow = pressure.FlowFormula.Value(ftPerH(run.highest), c.in.Num("stop"), c.in.Num("thickness"))
+		if runs(run.flow) {
+			c.Put("highest-flow", run.flow)
+		}
 	}
 	switch {
-	case c.covers(run.stricter):
+	case c.covers(run.given.Pressure) && !run.fast:
 		return doGo
-	case byRise && runs(run.flow):
+	case runs(run.flow):
 		return doSlow
 	case run.reach == pressure.FluidAnyway:
 		return doStop
@@ -81,9 +92,8 @@ func (c *computation) oneGoDeed(run *oneGoRun) string {
 	return doLifts
 }
 
-// putHighest sets the highest rise, and the pump rate over one stop if a pump runs
-// that slowly. It returns the pump rate.
-func (c *computation) putHighest(rise pressure.FtPerHour, reach pressure.Reach) float64 {
+// putHighest sets the highest rise for the rating; 0 if no rise is slow enough.
+func (c *computation) putHighest(rise pressure.FtPerHour, reach pressure.Reach) {
 	inverse := pressure.RiseSlowFormula
 	if c.pour.Equation(rise) == pressure.Fast {
 		inverse = pressure.RiseFastFormula
@@ -93,11 +103,6 @@ func (c *computation) putHighest(rise pressure.FtPerHour, reach pressure.Reach) 
 			calc.SI(float64(c.pour.Credit()), "°F"))
 	}
 	c.Put("highest-rise", ftPerH(rise))
-	flow := pressure.FlowFormula.Value(ftPerH(rise), c.in.Num("stop"), c.in.Num("thickness"))
-	if runs(flow) {
-		c.Put("highest-flow", flow)
-	}
-	return flow
 }
 
 // askRise asks about a measured rise below the computed one, in m/s.

@@ -17,13 +17,15 @@ const (
 	doShorten = "shorten"
 	doGuide   = "guide"
 	doAsk     = "ask"
+	doRefuse  = "refuse"
+	doTooOld  = "old"
 	unchecked = "unchecked"
 )
 
 // The options of another mix.
 const (
 	mixFree = "free" // nothing that slows the set
-	mixWarm = "warm" // at pressure.SetAt
+	mixWarm = "warm" // by mostWarmer, to pressure.SetAt at most
 	mixBoth = "both"
 )
 
@@ -43,14 +45,18 @@ const (
 )
 
 var rules = []calc.Option{
+	{ID: string(pressure.Fluid), Label: calc.Text("Full fluid head")},
+	{ID: byACI, Label: calc.Text("ACI 347")},
+	{ID: byCIRIA, Label: calc.Text("CIRIA 108")},
+	{ID: byDIN, Label: calc.Text("DIN 18218")},
+	{ID: byLanded, Label: calc.Text("What just landed")},
+}
+
+var wallEquations = []calc.Option{
 	{ID: string(pressure.Slow), Label: calc.Text("Slow wall equation")},
 	{ID: string(pressure.Fast), Label: calc.Text("Fast wall equation")},
 	{ID: string(pressure.Fluid), Label: calc.Text("Full fluid head")},
 	{ID: string(pressure.Floor), Label: calc.Text("Least design pressure")},
-	{ID: byACI, Label: calc.Text("ACI 347 and half a lift")},
-	{ID: byCIRIA, Label: calc.Text("CIRIA 108 and half a lift")},
-	{ID: byDIN, Label: calc.Text("DIN 18218 and half a lift")},
-	{ID: byLanded, Label: calc.Text("What just landed")},
 }
 
 var outputs = []calc.Field{
@@ -58,7 +64,7 @@ var outputs = []calc.Field{
 		ID: "deed", Kind: calc.Choice, Lead: true,
 		Label: calc.Text("What to do"),
 		Options: []calc.Option{
-			{ID: doGo, Label: calc.Text("Place as planned: the form holds")},
+			{ID: doGo, Label: calc.Text("Place as planned: within the rating entered")},
 			{ID: doWait, Label: calc.Text("Wait after each pass")},
 			{ID: doMix, Label: calc.Text("No plan with this mix: change it")},
 			{ID: doSlow, Label: calc.Text("Slow the pump")},
@@ -67,6 +73,8 @@ var outputs = []calc.Field{
 			{ID: doShorten, Label: calc.Text("No lift plan: the pass is too long")},
 			{ID: doGuide, Label: calc.Text("Keep to the form maker's guide")},
 			{ID: doAsk, Label: calc.Text("Ask the maker or engineer first")},
+			{ID: doRefuse, Label: calc.Text("Do not place: this load does not go in")},
+			{ID: doTooOld, Label: calc.Text("Too old: this load does not go in")},
 			{ID: unchecked, Label: calc.Text("Form not checked: no rating")},
 		},
 	},
@@ -76,8 +84,8 @@ var outputs = []calc.Field{
 	},
 	{
 		ID: "fluid-limit", Kind: calc.Number, Display: &displays.HeightAtMost, Lead: true,
-		Label: calc.Text("Holds at any pace up to"),
-		Help:  calc.Text("Rating divided by unit weight."),
+		Label: calc.Text("At any pace, up to"),
+		Help:  calc.Text("Rating divided by unit weight. Less at corners, cut blocks and weak faces."),
 	},
 	{
 		ID: "pressure-local", Kind: calc.Number, Display: &displays.Pressure, Lead: true,
@@ -86,8 +94,10 @@ var outputs = []calc.Field{
 	{
 		ID: "not-before", Kind: calc.Number, Display: displayWait,
 		Label: calc.Text("Next pass not before"),
-		Help:  calc.Text("For the form, from the last pass at the same place."),
+		Help:  calc.Text("For form and rise, from the last pass at the same place."),
 	},
+	{ID: "wait-form", Kind: calc.Number, Display: displayWait, Label: calc.Text("Wait that the form asks for")},
+	{ID: "wait-rise", Kind: calc.Number, Display: displayWait, Label: calc.Text("Wait that the rise asks for")},
 	{
 		ID: "back-by", Kind: calc.Number, Display: &displays.MinutesAtMost,
 		Label: calc.Text("Next pass back by"),
@@ -98,10 +108,12 @@ var outputs = []calc.Field{
 		Label: calc.Text("Another mix"),
 		Options: []calc.Option{
 			{ID: mixFree, Label: calc.Text("Nothing that slows the set")},
-			{ID: mixWarm, Label: calc.Text("At 70 °F (21 °C)")},
-			{ID: mixBoth, Label: calc.Text("At 70 °F (21 °C), nothing that slows the set")},
+			{ID: mixWarm, Label: calc.Text("Warmer")},
+			{ID: mixBoth, Label: calc.Text("Warmer, nothing that slows the set")},
 		},
 	},
+	{ID: "mix-temperature", Kind: calc.Number, Display: &displays.Temperature,
+		Label: calc.Text("Temperature of the other mix")},
 	{ID: "rise-local", Kind: calc.Number, Display: &displays.Rise, Label: calc.Text("Rise that counts"),
 		Help: calc.Text("In lifts: mean at one place. In one go: at the hose.")},
 	{
@@ -121,8 +133,9 @@ var outputs = []calc.Field{
 		Help: calc.Text("Final set at the coldest load.")},
 	{ID: "pressure-average", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Pressure, average rise"),
 		Help: calc.Text("To compare. No form passes on it.")},
-	{ID: "pressure-si", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("By the SI edition"),
-		Help: calc.Text("With its least pressure and limits. The stricter one counts.")},
+	{ID: "pressure-us", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("By ACI 347, US edition"),
+		Help: calc.Text("To compare. The strictest of the three methods counts.")},
+	{ID: "equation", Kind: calc.Choice, Options: wallEquations, Label: calc.Text("Its equation")},
 	{ID: "rise-average", Kind: calc.Number, Display: &displays.Rise, Label: calc.Text("Average rise, whole wall")},
 	{ID: "rule", Kind: calc.Choice, Options: rules, Label: calc.Text("Decided by")},
 	{ID: "fluid-depth", Kind: calc.Number, Display: &displays.Height, Label: pressure.LabelDepth,
@@ -140,10 +153,10 @@ var outputs = []calc.Field{
 		Label: calc.Text("Highest pump rate, at a stop"),
 	},
 	{
-		ID: "guide", Kind: calc.Choice,
+		ID: "guide", Kind: calc.Choice, Lead: true,
 		Label: calc.Text("By the form maker's guide"),
 		Options: []calc.Option{
-			{ID: guideNone, Label: calc.Text("No lift and rise entered")},
+			{ID: guideNone, Label: calc.Text("Not entered")},
 			{ID: guideWithin, Label: calc.Text("Within the guide")},
 			{ID: guideBeyond, Label: calc.Text("Beyond the guide")},
 		},
