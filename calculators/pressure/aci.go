@@ -6,7 +6,6 @@ const headTitle = calc.Text("Full fluid head")
 
 // The symbols of the equations.
 const (
-	meansRate  = calc.Text("rated pressure of the form")
 	meansCc    = calc.Text("coefficient for chemistry")
 	meansT     = calc.Text("temperature of the concrete")
 	meansH     = calc.Text("depth of fluid concrete")
@@ -85,48 +84,6 @@ var WallFastFormula = &calc.Formula{
 	),
 }
 
-// RiseSlow is the inverse of WallSlow: the rise in ft/h at which it reaches p. It
-// is negative if p is below 150·C_w·C_c. Source: algebra on WallSlow.
-func RiseSlow(cw, cc float64, p PSF, t Fahrenheit) FtPerHour {
-	return FtPerHour(float64(t) * (float64(p)/(cw*cc) - 150) / 9000)
-}
-
-// RiseSlowFormula declares RiseSlow.
-var RiseSlowFormula = &calc.Formula{
-	ID: "rise-slow", Title: calc.Text("Highest rise, slow equation"),
-	Expr: "T*(p/(C_w*C_c) - 150)/9000", Result: varR,
-	Vars: []calc.Var{varCw, varCc, calc.Var{Symbol: "p", Meaning: meansRate, Unit: "psf"}, varT},
-	Fn: calc.FuncN(func(v []float64) float64 {
-		return float64(RiseSlow(v[0], v[1], PSF(v[2]), Fahrenheit(v[3])))
-	}),
-	Go: "pressure.RiseSlow", Source: "aci",
-	Limits: calc.Text(
-		"Up to 7 ft/h (2.1 m/h), and only for a rating of at least 600 psf (28.7 kPa) times the weight coefficient.",
-	),
-}
-
-// RiseFast is the inverse of WallFast: the rise in ft/h at which it reaches p. It
-// is negative if the equation exceeds p at any rise.
-// Source: algebra on WallFast.
-func RiseFast(cw, cc float64, p PSF, t Fahrenheit) FtPerHour {
-	atRest := float64(float64(t) * (float64(p)/(cw*cc) - 150))
-	return FtPerHour((atRest - 43400) / 2800)
-}
-
-// RiseFastFormula declares RiseFast.
-var RiseFastFormula = &calc.Formula{
-	ID: "rise-fast", Title: calc.Text("Highest rise, fast equation"),
-	Expr: "(T*(p/(C_w*C_c) - 150) - 43400)/2800", Result: varR,
-	Vars: []calc.Var{varCw, varCc, calc.Var{Symbol: "p", Meaning: meansRate, Unit: "psf"}, varT},
-	Fn: calc.FuncN(func(v []float64) float64 {
-		return float64(RiseFast(v[0], v[1], PSF(v[2]), Fahrenheit(v[3])))
-	}),
-	Go: "pressure.RiseFast", Source: "aci",
-	Limits: calc.Text(
-		"Up to 15 ft/h (4.6 m/h), and only for a rating of at least 600 psf (28.7 kPa) times the weight coefficient.",
-	),
-}
-
 // FluidHead is the pressure in psf under a depth of fluid concrete: w·h, with
 // no coefficient. Source: ACI 347-04 sec. 2.2.2.
 func FluidHead(w PCF, h Feet) PSF { return PSF(float64(w) * float64(h)) }
@@ -175,19 +132,6 @@ func LeastPressureSI(cw float64) PSF { return leastSI * PSF(cw) }
 // Bounded limits the pressure of an equation to the range from the floor to the
 // fluid head. If the floor exceeds the head, the result is the head. Source: ACI 347-04 sec. 2.2.2.
 func Bounded(equation, floor, head PSF) PSF { return min(head, max(equation, floor)) }
-
-// BoundedFormula declares Bounded.
-var BoundedFormula = &calc.Formula{
-	ID: "bounds", Title: calc.Text("Between floor and fluid head"),
-	Expr: "min(p_h, max(p_e, p_min))", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
-	Vars: []calc.Var{
-		calc.Var{Symbol: "p_e", Meaning: meansEq, Unit: "kPa", US: "psf"},
-		calc.Var{Symbol: "p_min", Meaning: meansFloor, Unit: "kPa", US: "psf"},
-		calc.Var{Symbol: "p_h", Meaning: meansHead, Unit: "kPa", US: "psf"},
-	},
-	Fn: calc.FuncN(func(v []float64) float64 { return float64(Bounded(PSF(v[0]), PSF(v[1]), PSF(v[2]))) }),
-	Go: "pressure.Bounded", Source: "hurd",
-}
 
 // Rise is the rate of rise of concrete if a flow q fills a length of wall of the
 // given thickness: q/(length·thickness). Any coherent units; length and

@@ -67,7 +67,7 @@ type LiftPressure struct {
 }
 
 // Strictest is the largest of the three methods.
-func (l LiftPressure) Strictest() PSF { return Strictest(l.ACI, l.CIRIA, l.DIN) }
+func (l LiftPressure) Strictest() PSF { return max(l.ACI, l.CIRIA, l.DIN) }
 
 // Pressure is the pressure at one place of a wall placed in lifts. It is the
 // larger of two values, and at most the fluid head of the whole height:

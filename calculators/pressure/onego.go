@@ -11,20 +11,18 @@ func (w *Lifts) InOneGo(rise FtPerHour) LiftPressure {
 }
 
 // HighestInOneGo is the fastest rise at which InOneGo does not exceed the rating of
-// a form. The rise is 0 unless the result is ByEquation, ByMethod or ByOthers.
+// a form, at most MethodRiseSI. The rise is 0 unless the result is ByRise.
 func (w *Lifts) HighestInOneGo(rating PSF) (FtPerHour, Reach) {
-	high, reach := w.HighestRise(rating)
-	if reach != ByEquation && reach != ByMethod {
-		return 0, reach
+	within := func(p PSF) bool { return !calc.Over(float64(p), float64(rating)) }
+	switch {
+	case within(w.Head()):
+		return 0, AnyRise
+	case w.Wet() || w.Cold() || w.Shaken:
+		return 0, FluidAnyway
 	}
-	within := func(r FtPerHour) bool { return !calc.Over(float64(w.InOneGo(r).Pressure), float64(rating)) }
-	high = min(high, MethodRiseSI)
-	if within(high) {
-		return high, reach
-	}
-	low := FtPerHour(0)
+	low, high := FtPerHour(0), MethodRiseSI
 	for range 50 { // the pressure never falls with the rise
-		if middle := (low + high) / 2; within(middle) {
+		if middle := (low + high) / 2; within(w.InOneGo(middle).Pressure) {
 			low = middle
 		} else {
 			high = middle
@@ -33,21 +31,28 @@ func (w *Lifts) HighestInOneGo(rating PSF) (FtPerHour, Reach) {
 	if low == 0 {
 		return 0, NoRise
 	}
-	return low, ByOthers
+	return low, ByRise
 }
 
-// Strictest is the largest pressure of the three methods.
-func Strictest(aci, ciria, din PSF) PSF { return max(aci, ciria, din) }
+// Strictest is the pressure from its parts: the largest of the wall equation, its floor
+// and the two European methods, at most the fluid head.
+func Strictest(equation, floor, ciria, din, head PSF) PSF {
+	return min(head, max(equation, floor, ciria, din))
+}
 
 // StrictestFormula declares Strictest.
 var StrictestFormula = &calc.Formula{
 	ID: "strictest", Title: calc.Text("Strictest of three methods"),
-	Expr: "max(p_a, p_c, p_d)", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
+	Expr: "min(p_h, max(p_e, p_min, p_c, p_d))", Result: calc.Var{Symbol: "p", Meaning: meansP, Unit: "kPa", US: "psf"},
 	Vars: []calc.Var{
-		{Symbol: "p_a", Meaning: nameACI, Unit: "kPa", US: "psf"},
+		{Symbol: "p_e", Meaning: meansEq, Unit: "kPa", US: "psf"},
+		{Symbol: "p_min", Meaning: meansFloor, Unit: "kPa", US: "psf"},
 		{Symbol: "p_c", Meaning: nameCIRIA, Unit: "kPa", US: "psf"},
 		{Symbol: "p_d", Meaning: nameDIN, Unit: "kPa", US: "psf"},
+		{Symbol: "p_h", Meaning: meansHead, Unit: "kPa", US: "psf"},
 	},
-	Fn: calc.FuncN(func(v []float64) float64 { return float64(Strictest(PSF(v[0]), PSF(v[1]), PSF(v[2]))) }),
+	Fn: calc.FuncN(func(v []float64) float64 {
+		return float64(Strictest(PSF(v[0]), PSF(v[1]), PSF(v[2]), PSF(v[3]), PSF(v[4])))
+	}),
 	Go: "pressure.Strictest", Source: "own",
 }

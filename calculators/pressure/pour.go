@@ -31,16 +31,12 @@ const (
 	Floor Rule = "floor" // LeastPressure
 )
 
-// The results of HighestRise and HighestInOneGo; the last two are of the latter only.
+// The results of HighestInOneGo.
 const (
-	ByEquation  Reach = iota // the equation reaches the rating at the rise given
-	ByMethod                 // the form holds at a faster rise, but the method ends at MethodRise
-	AnyRise                  // the form holds the full fluid head
-	BelowFloor               // rated below 600·C_w: no rise is slow enough
+	ByRise      Reach = iota // the form is loaded to its rating at the rise given
+	AnyRise                  // the full fluid head is within the rating
 	FluidAnyway              // slump, cold or vibration: fluid regardless of the rise
-	TooTall                  // taller than 14 ft, and the fast equation exceeds the rating at any rise
-	ByOthers                 // the SI edition or another method reaches the rating at the rise given
-	NoRise                   // the SI edition or another method exceeds the rating at any rise
+	NoRise                   // no rise is slow enough
 )
 
 // Rule is what sets the pressure.
@@ -138,28 +134,3 @@ func (p Pour) AtDepth(d Feet, greatest PSF) PSF { return min(FluidHead(p.Weight,
 
 // Reach is whether, and by what, the rise of a form is limited.
 type Reach uint8
-
-// HighestRise is the fastest rise at which Pressure does not exceed the rating of
-// a form. The rise is 0 unless the result is ByEquation or ByMethod.
-func (p Pour) HighestRise(rating PSF) (FtPerHour, Reach) {
-	held := func(x PSF) bool { return !calc.Over(float64(x), float64(rating)) }
-	switch {
-	case held(p.Head()):
-		return 0, AnyRise
-	case p.Wet() || p.Cold() || p.Shaken:
-		return 0, FluidAnyway
-	case !held(LeastPressure(p.Cw)):
-		return 0, BelowFloor
-	}
-	r := RiseSlow(p.Cw, p.Cc, rating, p.Credit())
-	if p.Tall() || r >= SlowRise {
-		r = RiseFast(p.Cw, p.Cc, rating, p.Credit())
-	}
-	switch {
-	case r <= 0:
-		return 0, TooTall
-	case r >= MethodRise:
-		return MethodRise, ByMethod
-	}
-	return r, ByEquation
-}

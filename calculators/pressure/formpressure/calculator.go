@@ -27,9 +27,9 @@ var Calculator = &calc.Calculator{
 
 var equations = []*calc.Formula{
 	pressure.LiftRiseFormula, pressure.InLiftsFormula, pressure.StrictestFormula, pressure.RiseFormula, pressure.WallSlowFormula,
-	pressure.WallFastFormula, pressure.FluidHeadFormula, pressure.LeastPressureFormula, pressure.BoundedFormula,
+	pressure.WallFastFormula, pressure.FluidHeadFormula, pressure.LeastPressureFormula,
 	pressure.CIRIAPressureFormula, pressure.DINStiffFormula, weather.SetArrheniusFormula, pressure.FluidDepthFormula,
-	pressure.RiseSlowFormula, pressure.RiseFastFormula, pressure.FlowFormula, pressure.LightWeightFormula,
+	pressure.FlowFormula, pressure.LightWeightFormula,
 	pressure.HeavyWeightFormula,
 }
 

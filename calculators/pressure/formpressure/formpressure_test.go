@@ -51,18 +51,15 @@ func oneGoRated(typed ...string) []string {
 // the answer names no pump rate that no pump runs.
 func TestInOneGo(t *testing.T) {
 	res := calctest.Run(t, Calculator, oneGoRated()...)
-	if res.Out.Choice("deed") != doLifts || !calctest.Noted(res, noteAverage) || !calctest.Noted(res, noteFails) ||
+	if res.Out.Choice("deed") != doLifts || !calctest.Noted(res, noteFails) ||
 		!calctest.Noted(res, helpLifts) || res.Out.Has("highest-flow") {
 		t.Errorf("%s, notes %v", res.Out.Choice("deed"), res.Notes)
 	}
 	expect(t, res, "rise-local", 81, "ft/h") // 12·27/(6·2/3)
 	expect(t, res, "rise-average", 324/(140*8.0/12), "ft/h")
 	expect(t, res, "pressure-local", 1200, "psf")
-	calctest.Near(t, "average by CIRIA 108", calc.From(res.Out.Num("pressure-average"), "psf"), 837, 1.5)
 	expect(t, res, "fluid-limit", 6, "ft")
-	if by := res.Out.Num("highest-rise"); calc.Over(by, calc.SI(70*(900/1.4-150)/9000, "ft/h")) {
-		t.Errorf("a highest rise of %v m/s, above that of ACI 347", by)
-	}
+	expect(t, res, "highest-rise", 70*(900/1.4-150)/9000, "ft/h") // ACI 347 sets it
 	if len(res.Out.Rows("by-depth")) != depthRows {
 		t.Errorf("%d rows by depth", len(res.Out.Rows("by-depth")))
 	}
@@ -79,7 +76,7 @@ func TestInOneGo(t *testing.T) {
 func TestNeverOnTheAverageAlone(t *testing.T) {
 	for _, length := range []string{"50", "200", "1000", "2000"} {
 		res := calctest.Run(t, Calculator, oneGoRated("length="+length, "height=10")...)
-		if res.Out.Num("pressure-average") > res.Out.Num("pressure-local") || res.Out.Choice("deed") == doGo {
+		if res.Out.Num("rise-average") > res.Out.Num("rise-local") || res.Out.Choice("deed") == doGo {
 			t.Errorf("%s ft of wall: %s", length, res.Out.Choice("deed"))
 		}
 	}
@@ -100,7 +97,7 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"no rating", slow("rating="), unchecked, askRating},
 		{"takes the fluid head", slow("rating=1200"), doGo, noteAny},
 		{"just under the fluid head", oneGoRated("rating=1195"), doLifts, noteFails},
-		{"below the floor", slow("rating=500"), doLifts, helpBelow},
+		{"below the floor", slow("rating=500"), doLifts, helpNone},
 		{"below the floor, low wall", slow("rating=500", "height=3'"), doGo, noteAny},
 		{"slow enough", slow(), doGo, noteSlump},
 		{"a little too fast", slow("rise=3.9"), doSlow, helpSlow},
@@ -115,19 +112,19 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"buried hose, fluid head held", slow("hose=below", "rating=2000"), doAsk, noteBelow},
 		{"outside", slow("outside=first"), doAsk, noteOutside},
 		{"outside, fluid head held", slow("outside=above", "rating=2000"), doAsk, noteOutside},
-		{"too tall", slow("height=20'"), doLifts, helpTall},
+		{"too tall", slow("height=20'"), doLifts, helpNone},
 		{"near 14 ft", slow("height=13.7 ft", "rating=1300"), doGo, noteHeight},
 		{"near 15 ft/h", slow("height=14'", "rise=14", "rating=2100"), doSlow, noteFast},
 		{"the same on a thin wall", oneGoRated("rating=2100"), doLifts, noteFast},
 		{"the same, the hour adds 4 ft", oneGoRated("rating=2100", "height=4'"), doGo, noteAny},
 		{"fast, by another house rule", slow("height=14'", "rise=15", "rating=2100", "rise-house=15"), doGo, noteAny},
 		{"near 15 ft/h, at the limit of the SI edition", slow("height=14'", "rise=14.7", "rating=2050", "rise-house=15"), doGo,
-			noteRise},
+			askGuide},
 		{"near 40 °F", slow("temperature=41", "rating=1100"), doLifts, noteFails},
 		{"near 40 °F, strong", slow("temperature=41", "rating=1300", "height=9'", "pump-rate=1",
 			"cement=plain", "admixture=none"), doGo, noteChilly},
-		{"strong form ends with the method", slow("height=16'", "rise=10", "rating=2000", "rise-house=15"), doGo, noteMethod},
-		{"so slow that the floor counts", slow("pump-rate=0.5"), doGo, noteFloor},
+		{"strong form ends with the method", slow("height=16'", "rise=10", "rating=2000", "rise-house=15"), doGo, askGuide},
+		{"so slow that the floor counts", slow("pump-rate=0.5"), doGo, askGuide},
 		{"too old", slow("age=91 min"), doTooOld, askGuide},
 		{"unknown mix", slow("cement=unknown", "rating=890"), doSlow, notePlain},
 	} {
@@ -313,22 +310,18 @@ func checkSteps(t *testing.T, res calc.Result) {
 			math.Abs(s.Out-want) > 1e-9*want {
 			t.Fatalf("the worked example ends in %v, the result is %v", s.Out, want)
 		}
-		if (s.Formula == pressure.RiseSlowFormula || s.Formula == pressure.RiseFastFormula) &&
-			math.Abs(s.Out-res.Out.Num("highest-rise")) > 1e-9*s.Out {
-			t.Fatalf("the worked example ends in %v, the highest rise is %v", s.Out, res.Out.Num("highest-rise"))
-		}
 	}
 }
 
 // Sentences are short.
 func TestTextsFit(t *testing.T) {
-	for _, text := range []calc.Text{noteRapid, noteWet, noteCold, noteShaken, noteHot, noteFloor, noteHeight,
-		noteRise, noteSlump, noteChilly, noteFast, noteByRise, noteByForm, noteWarmer, noteOutside, notePlain, noteGo, noteCrossed,
+	for _, text := range []calc.Text{noteRapid, noteWet, noteCold, noteShaken, noteHot, noteHeight,
+		noteSlump, noteChilly, noteFast, noteByRise, noteWarmer, noteOutside, notePlain, noteGo, noteCrossed,
 		noteTooLong, noteNoWait,
 		noteBelow, noteAgain, noteDeep, noteLate, noteHour, noteBeyond, noteEnds, noteStopped, askRise, askRound,
-		askSet, whyStop, helpNone, refuseStop, askRating, noteFails, noteAverage, noteAny, noteMethod, helpDepth, helpBelow,
+		askSet, whyStop, refuseStop, askRating, noteFails, noteAny, helpDepth, helpNone,
 		helpSlow, helpLifts, helpFluid, helpWait, helpWaitBack, helpSlower, helpTrucks, helpMix, helpMixWait,
-		helpTall, askGuide,
+		askGuide,
 		askGuideBoth, noteLifts, noteGuideWithin, noteGuideBeyond, noteGuideLift,
 		cautions[0].Text, cautions[1].Text, cautions[2].Text} {
 		for _, sentence := range strings.Split(text.EN(), ". ") {

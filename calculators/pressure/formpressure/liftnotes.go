@@ -46,8 +46,6 @@ func (c *computation) addWait(run *liftsRun) {
 		minutes("wait", run.wait/60), amountOf(run.round.At(run.wait).Pressure().Pressure))
 	if run.byRise > run.byForm {
 		c.tell("rise-house", noteByRise, limitRise(c.most), c.whose(), minutes("form", run.byForm/60))
-	} else {
-		c.tell("rating", noteByForm, minutes("rise", run.byRise/60))
 	}
 	if run.wait <= longWait {
 		return
@@ -144,7 +142,6 @@ const (
 			"{pressure}.",
 	)
 	noteByRise = calc.Text("The rise asks for it: {limit} at most by {whose}. The form alone asks {form}.")
-	noteByForm = calc.Text("The form asks for it. The rise alone asks {rise}.")
 	noteWarmer = calc.Text(
 		"The warmer mix counts only if the plant can deliver it and it stays that warm in the form. Measure it there.",
 	)

@@ -36,8 +36,6 @@ func (c *computation) ask(field string, text calc.Text, slots ...calc.Slot) {
 	c.note(calc.LevelAsk, field, text, slots...)
 }
 
-func limitHeight() calc.Slot { return calc.Amount("height", ft(pressure.SlowHeight), &displays.Height) }
-
 func limitDeep() calc.Slot {
 	return calc.Amount("deepest", ft(pressure.VibrationDepth), &displays.Height)
 }

@@ -9,7 +9,6 @@ import (
 // oneGoRun is a wall placed to its full height at each stop.
 type oneGoRun struct {
 	given   pressure.LiftPressure // at the hose
-	us      pressure.Rule         // what sets the pressure by the US edition
 	reach   pressure.Reach
 	highest pressure.FtPerHour // fastest rise at the hose, by the rating and over an hour
 	flow    float64            // m³/s, highest pump rate over one stop
@@ -31,26 +30,26 @@ func (c *computation) computeOneGo() {
 	// In one go no hour adds more than the height placed.
 	run.fast = c.tooFast(min(rise, pressure.FtPerHour(float64(c.pour.Height)/pressure.WholeHour)))
 	us, rule := c.pour.Pressure(rise)
-	run.us = rule
 	c.Put("pressure-us", pressure.SI(us))
 	c.PutChoice("equation", string(rule))
 	c.stepsOneGo(run.given)
 	c.putPressure(run.given)
-	mean := place.InOneGo(pressure.FtPerHour(calc.From(average, "ft/h"))).Pressure
-	c.Put("pressure-average", pressure.SI(mean))
 	c.Put("rise-average", average)
 	c.putGuide(rise, c.in.Num("height"))
 	beyond := c.overGuideRate(rise) || c.overGuideLift(c.in.Num("height"))
 	deed := c.putDeed(c.oneGoDeed(&run, &place), beyond)
-	c.addOneGoNotes(deed, run, mean, &place)
+	c.addOneGoNotes(deed, run, &place)
 }
 
 // stepsOneGo records the worked example: the fluid head, the equation for the rise at
 // the hose if one applies, and the strictest method.
 func (c *computation) stepsOneGo(given pressure.LiftPressure) {
 	head := c.UseFor(pressure.OfHeight, nil, pressure.FluidHeadFormula, c.in.Num("weight"), c.in.Num("height"))
+	pour := c.pour // of the stricter edition
+	us, _ := pour.Pressure(given.Rise)
+	pour.SI = given.ACI > us
 	equation := pressure.WallSlowFormula
-	switch c.pour.Equation(given.Rise) {
+	switch pour.Equation(given.Rise) {
 	case pressure.Fast:
 		equation = pressure.WallFastFormula
 	case pressure.Fluid:
@@ -58,8 +57,8 @@ func (c *computation) stepsOneGo(given pressure.LiftPressure) {
 	}
 	p := c.UseFor(ofLocal, nil, equation, c.pour.Cw, c.pour.Cc, ftPerH(given.Rise),
 		calc.SI(float64(c.pour.Credit()), "°F"))
-	c.UseFor(ofLocal, nil, pressure.BoundedFormula, p, pressure.SI(pressure.LeastPressure(c.pour.Cw)), head)
-	c.Use(pressure.StrictestFormula, pressure.SI(given.ACI), pressure.SI(given.CIRIA), pressure.SI(given.DIN))
+	c.Use(pressure.StrictestFormula, p, pressure.SI(pressure.LeastPressureSI(c.pour.Cw)), pressure.SI(given.CIRIA),
+		pressure.SI(given.DIN), head)
 }
 
 // oneGoDeed is what to do by pressure and rise alone. It sets the highest rise of the
@@ -70,7 +69,7 @@ func (c *computation) oneGoDeed(run *oneGoRun, place *pressure.Lifts) string {
 	}
 	run.highest, run.reach = place.HighestInOneGo(c.rating)
 	if run.reach != pressure.AnyRise {
-		c.putHighest(run.highest, run.reach)
+		c.Put("highest-rise", ftPerH(run.highest)) // 0 if no rise is slow enough
 	}
 	if run.fast && (run.reach == pressure.AnyRise || run.highest > c.most) {
 		run.highest = c.most
@@ -90,19 +89,6 @@ func (c *computation) oneGoDeed(run *oneGoRun, place *pressure.Lifts) string {
 		return doStop
 	}
 	return doLifts
-}
-
-// putHighest sets the highest rise for the rating; 0 if no rise is slow enough.
-func (c *computation) putHighest(rise pressure.FtPerHour, reach pressure.Reach) {
-	inverse := pressure.RiseSlowFormula
-	if c.pour.Equation(rise) == pressure.Fast {
-		inverse = pressure.RiseFastFormula
-	}
-	if reach == pressure.ByEquation {
-		c.UseFor(ofRating, nil, inverse, c.pour.Cw, c.pour.Cc, c.in.Num("rating"),
-			calc.SI(float64(c.pour.Credit()), "°F"))
-	}
-	c.Put("highest-rise", ftPerH(rise))
 }
 
 // askRise asks about a measured rise below the computed one, in m/s.
