@@ -113,7 +113,7 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"outside", slow("outside=first"), doAsk, noteOutside},
 		{"outside, fluid head held", slow("outside=above", "rating=2000"), doAsk, noteOutside},
 		{"too tall", slow("height=20'"), doLifts, helpNone},
-		{"near 14 ft", slow("height=13.7 ft", "rating=1300"), doGo, noteHeight},
+		{"near 14 ft", slow("height=13.7 ft", "rating=1300"), doGo, askGuide},
 		{"near 15 ft/h", slow("height=14'", "rise=14", "rating=2100"), doSlow, noteFast},
 		{"the same on a thin wall", oneGoRated("rating=2100"), doLifts, noteFast},
 		{"the same, the hour adds 4 ft", oneGoRated("rating=2100", "height=4'"), doGo, noteAny},
@@ -315,7 +315,7 @@ func checkSteps(t *testing.T, res calc.Result) {
 
 // Sentences are short.
 func TestTextsFit(t *testing.T) {
-	for _, text := range []calc.Text{noteRapid, noteWet, noteCold, noteShaken, noteHot, noteHeight,
+	for _, text := range []calc.Text{noteRapid, noteWet, noteCold, noteShaken, noteHot,
 		noteSlump, noteChilly, noteFast, noteByRise, noteWarmer, noteOutside, notePlain, noteGo, noteCrossed,
 		noteTooLong, noteNoWait,
 		noteBelow, noteAgain, noteDeep, noteLate, noteHour, noteBeyond, noteEnds, noteStopped, askRise, askRound,

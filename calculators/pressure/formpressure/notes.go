@@ -13,8 +13,6 @@ const near = 0.05
 // slump; loads differ by more than this.
 const nearSlump pressure.Inches = 0.5
 
-func closeBelow(x, limit float64) bool { return !calc.Over(x, limit) && x > limit*(1-near) }
-
 // note adds a note at a field, or at the whole calculator if field is empty.
 func (c *computation) note(level calc.Level, field string, text calc.Text, slots ...calc.Slot) {
 	c.Note(level, calc.At(field), text, slots...)

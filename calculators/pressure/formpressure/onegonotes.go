@@ -17,7 +17,7 @@ func (c *computation) addOneGoNotes(deed string, run oneGoRun, place *pressure.L
 		c.addOneGoHelp(deed, run)
 	}
 	c.addOneGoCauses(run)
-	c.addOneGoNear(run, place)
+	c.addNear(run.given.Pressure)
 	plain := *place
 	c.makePlain(&plain)
 	c.addPlain(plain.InOneGo(run.given.Rise).Pressure)
@@ -71,23 +71,6 @@ func (c *computation) addOneGoCauses(run oneGoRun) {
 	c.addCause(calc.LevelNotice, cause, run.given.Rise, pressure.MethodRiseSI)
 }
 
-// addOneGoNear warns of inputs just below a limit at which the pressure jumps.
-func (c *computation) addOneGoNear(run oneGoRun, place *pressure.Lifts) {
-	p, rise := run.given.Pressure, run.given.Rise
-	c.addNear(p)
-	if p >= c.pour.Head() {
-		return
-	}
-	if closeBelow(float64(c.pour.Height), float64(pressure.SlowHeightSI)) {
-		taller := *place
-		taller.Height = pressure.SlowHeightSI * (1 + near)
-		if beyond := taller.InOneGo(rise).Pressure; beyond > p {
-			c.care("height", noteHeight, calc.Amount("height", ft(pressure.SlowHeightSI), &displays.HeightAtMost),
-				amountOf(beyond))
-		}
-	}
-}
-
 // Notes of a wall placed in one go.
 const (
 	noteRapid = calc.Text(
@@ -98,7 +81,6 @@ const (
 			"the whole height.",
 	)
 	noteFast   = calc.Text("In one go an hour adds more than {limit}, the greatest by {whose}.")
-	noteHeight = calc.Text("The height is close to {height}. Above it the pressure jumps to {pressure}.")
 	refuseStop = calc.Text("The hose cannot fill more than the wall: {length} at most.")
 	noteAny    = calc.Text("The full fluid head of this height is within the rating.")
 	helpSlow   = calc.Text("Slow the pump to a rise of {rise} at the hose: {flow} over one stop.")
