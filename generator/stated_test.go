@@ -11,6 +11,7 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/consolidation/vibrator"
 	"coursebook/calculators/placing/lasttruck"
+	"coursebook/calculators/pressure/formpressure"
 	"coursebook/calculators/ties/blockoutuplift"
 )
 
@@ -31,6 +32,10 @@ type statedFigure struct {
 // sill is the frame of page under-windows: 36 in. long in an 8 in. wall.
 var sill = []string{"length=36 in", "thickness=8 in", "height=48 in", "own=0 lb"}
 
+// inLifts is the wall of the lesson on pressure.
+var inLifts = []string{"height=8 ft", "length=140 ft", "thickness=8 in", "pump-rate=12 yd³/h", "cement=plain",
+	"admixture=none", "lift=2 ft", "age=90 min"}
+
 // loop is the wall of the pages on vibrators.
 var loop = []string{"length=160 ft", "core=8 in", "lift=2 ft"}
 
@@ -38,17 +43,36 @@ var statedFigures = []statedFigure{
 	{
 		slug: "under-windows",
 		text: map[string]string{
-			"en": "lifted by 300 lb with 1 ft of concrete above its underside",
-			"es": "se levanta con 300 lb si hay 1 ft de concreto arriba de su parte de abajo",
+			"en": "lifted by 600 lb with 2 ft of concrete above its underside",
+			"es": "se levanta con 600 lb si hay 2 ft de concreto arriba de su parte de abajo",
 		},
-		calculator: blockoutuplift.Calculator, inputs: append(sill[:4:4], "side-a=1 ft", "side-b=1 ft"),
-		output: "uplift", unit: "lbf", figure: 300, tol: 1,
+		calculator: blockoutuplift.Calculator, inputs: append(sill[:4:4], "side-a=2 ft", "side-b=2 ft"),
+		output: "uplift", unit: "lbf", figure: 600, tol: 1,
 	},
 	{
 		slug:       "under-windows",
-		text:       map[string]string{"en": "and by 600 lb with 2 ft", "es": "Con 2 ft son 600 lb"},
-		calculator: blockoutuplift.Calculator, inputs: append(sill[:4:4], "side-a=2 ft", "side-b=2 ft"),
-		output: "uplift", unit: "lbf", figure: 600, tol: 1,
+		text:       map[string]string{"en": "and by 1,200 lb with 4 ft", "es": "Con 4 ft son 1,200 lb"},
+		calculator: blockoutuplift.Calculator, inputs: append(sill[:4:4], "side-a=4 ft", "side-b=4 ft"),
+		output: "uplift", unit: "lbf", figure: 1200, tol: 1,
+	},
+	{
+		slug:       "lesson-pressure",
+		text:       map[string]string{"en": "as fluid. That is 840 psf", "es": "como líquido. Son 840 psf"},
+		calculator: formpressure.Calculator, inputs: inLifts,
+		output: "pressure-local", unit: "psf", figure: 840, tol: 5,
+	},
+	{
+		slug:       "lesson-pressure",
+		text:       map[string]string{"en": "is 3.5 ft/h", "es": "son 3.5 ft/h"},
+		calculator: formpressure.Calculator, inputs: inLifts,
+		output: "rise-local", unit: "ft/h", figure: 3.5, tol: 0.05,
+	},
+	{
+		slug:       "lesson-pressure",
+		text:       map[string]string{"en": "is 1,200 psf at the base", "es": "son 1,200 psf en el pie"},
+		calculator: formpressure.Calculator,
+		inputs:     append(inLifts[:6:6], "how=once", "stop=6 ft"),
+		output:     "pressure-local", unit: "psf", figure: 1200, tol: 1,
 	},
 	{
 		slug: "around-block-outs",
