@@ -542,7 +542,8 @@ func TestWorkedPour(t *testing.T) {
 		if p := hot.sides[i].Choice("plan"); p != "between" {
 			t.Errorf("hot day on time, side %d: straighten it %s, not between rounds only", i+1, p)
 		}
-		if p := bad.sides[i].Choice("plan"); p != "after" || bad.sides[i].Num("off")-bad.sideFull(i) > bad.allowed+minute {
+		left := bad.sides[i].Num("off") - bad.sideFull(i)
+		if p := bad.sides[i].Choice("plan"); p != "after" || left > bad.allowed+minute {
 			t.Errorf("bad day, side %d: straighten it %s, with more than %v min", i+1, p, bad.allowed/minute)
 		}
 	}

@@ -83,21 +83,11 @@ var (
 )
 
 // MostOff is the greatest distance of a wall from its line, in m, at which people
-// may work on it. It is our own limit.
-var MostOff = calc.SI(1, "in")
+// may work on it. It is our own limit, 1 in.
+const MostOff = 0.0254
 
 // LooseTolerance is the reason of the greatest tolerance of a string line.
 const LooseTolerance = calc.Text("The published limit of straightness. A wall beyond it is never good.")
-
-// SourceUFGS is the document of the greatest tolerance of a string line.
-var SourceUFGS = calc.Source{
-	ID:     "ufgs21",
-	Author: "US Army, Navy, Air Force",
-	Title:  "UFGS 03700, Concrete",
-	Where:  "page 21: abrupt and gradual irregularities by class, other deviation 10 mm in 3 m",
-	Status: calc.Confirmed,
-	Link:   "https://ufgscriteriadocreport.tpub.com/03700/037000021.htm",
-}
 
 // NoteOff records the warning of a wall that is off by more than MostOff, and
 // reports whether it is.

@@ -24,7 +24,7 @@ const (
 			"for today's mix anyway.",
 	)
 	askSet = calc.Text(
-		"Few wall mixes set at {set}. Ask the plant: is it initial set, counted from batching, of today's mix?",
+		"Few wall mixes set so early or so late. Ask the plant: is it initial set, from batching, of today's mix?",
 	)
 	noteSooner = calc.Text(
 		"The plan must say these times before the first truck. Read them again when the pour runs late.",
@@ -122,7 +122,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 		id = "initial"
 	}
 	if typed := in.Num(id); calc.Under(typed, leastSet) || calc.Over(typed, mostSet) {
-		r.Note(calc.LevelAsk, calc.At(id), askSet, calc.Amount("set", typed, &displays.Hours))
+		r.Note(calc.LevelAsk, calc.At(id), askSet)
 	}
 	r.Note(calc.LevelNotice, calc.Path{}, noteSooner)
 }

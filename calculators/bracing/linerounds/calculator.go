@@ -46,7 +46,6 @@ var sources = []calc.Source{
 			"when every brace is within tolerance in the same round; the wall is cleared beyond 1 in., our own limit",
 		Status: calc.CommonPractice,
 	},
-	bracing.SourceUFGS,
 	{
 		ID:     "derived",
 		Title:  "Movement of a wall that turns about its base, held by a sloping brace",
@@ -116,7 +115,7 @@ var inputs = []calc.Field{
 	{ID: "block", Label: calc.Text("Block at both ends"), Display: &displays.Part, Usual: "3/4 in",
 		Range: "0 to 4 in", Why: touching, WhyMost: displays.CheckUnit},
 	{ID: "tolerance", Label: calc.Text("Tolerance"), Display: &displays.Part, Rule: "straightness",
-		Range: "1/16 to 1/4 in", Why: bracing.TightOwn, WhyMost: bracing.LooseTolerance, MostSource: "ufgs21"},
+		Range: "1/16 to 1/4 in", Why: bracing.TightOwn, WhyMost: bracing.LooseTolerance},
 	{ID: "travel", Label: calc.Text("Travel of one turn"), Display: bracing.ThreadSize, Usual: "0.2 in",
 		Help:  calc.Text("Measure ten turns on the empty wall and divide by ten."),
 		Range: "1 to 50 mm", Why: displays.CheckUnit},

@@ -65,7 +65,14 @@ var sources = []calc.Source{
 		Where: "vertical alignment up to 100 ft: 1 in.; exposed corner column or joint groove 1/2 in.; as printed in " +
 			"UFGS 03700, page 26", Status: calc.Confirmed,
 		Link: "https://ufgscriteriadocreport.tpub.com/03700/037000026.htm"},
-	bracing.SourceUFGS,
+	{
+		ID:     "ufgs21",
+		Author: "US Army, Navy, Air Force",
+		Title:  "UFGS 03700, Concrete",
+		Where:  "page 21: abrupt and gradual irregularities by class, other deviation 10 mm in 3 m",
+		Status: calc.Confirmed,
+		Link:   "https://ufgscriteriadocreport.tpub.com/03700/037000021.htm",
+	},
 	{
 		ID:     "nahb",
 		Author: "NAHB",

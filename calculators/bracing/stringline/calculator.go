@@ -41,7 +41,6 @@ var sources = []calc.Source{
 			"beyond 1 in., our own limit",
 		Status: calc.CommonPractice,
 	},
-	bracing.SourceUFGS,
 	{
 		ID:    "derived",
 		Title: "Movement of a wall that turns about its base, held by a sloping brace",
@@ -218,7 +217,7 @@ var inputs = []calc.Field{
 			"ft; 6 | 11/16 in | 32 ft"},
 	{ID: "tolerance", Label: calc.Text("Tolerance"), Display: &displays.Part, Rule: "straightness",
 		Help:  calc.Text("Off by no more than this is left alone."),
-		Range: "1/16 to 1/4 in", Why: tightTol, WhyMost: bracing.LooseTolerance, MostSource: "ufgs21"},
+		Range: "1/16 to 1/4 in", Why: tightTol, WhyMost: bracing.LooseTolerance},
 	{ID: "string-height", Label: calc.Text("Height of the string"), Display: &displays.Height, Usual: "8 ft",
 		Help:  aboveBase,
 		Range: "1 to 30 ft", Why: lowString, WhyMost: highString},

@@ -33,7 +33,7 @@ const (
 		"The window is over before this concrete is in the wall. Have the plant retard the mix, or stop at a planned " +
 			"joint.",
 	)
-	noteWindow = calc.Text("A window over {limit} does not count: our own limit. The earlier one counts.")
+	noteWindow = calc.Text("A window later than ours does not count. Ours counts.")
 	noteTight  = calc.Text("Only {time} to spare. One late truck makes a cold joint.")
 	noteAlive  = calc.Text(
 		"Test before each new lift. A running vibrator head that sinks in by its own weight shows the lift below is " +
@@ -125,7 +125,7 @@ func passes(in calc.Case) float64 {
 func byAge(r *calc.Recorder, in calc.Case, lift, loop float64) (verdict string) {
 	age, window := in.Num("age"), placing.Window(in.Num("window"))
 	if calc.Over(in.Num("window"), window) {
-		r.Note(calc.LevelNotice, calc.At("window"), noteWindow, calc.Amount("limit", window, &displays.MinutesAtMost))
+		r.Note(calc.LevelNotice, calc.At("window"), noteWindow)
 	}
 	back := r.Use(placing.AgeOnReturnFormula, age, passes(in), loop)
 	spare := window - back
