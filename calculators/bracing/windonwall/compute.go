@@ -17,11 +17,11 @@ const (
 	refuseAttach = calc.Text("The brace cannot hold above the wall, which is {height} high.")
 	noteSlope    = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
 	noteAttach   = calc.Text(
-		"The brace holds below the middle of the wind, {middle} up. The base gets pushed the other way. No verdict: " +
-			"hold higher, or ask the engineer.",
+		"The brace holds below the middle of the wind, {middle} up. The base gets pushed the other way. Hold " +
+			"higher.",
 	)
 	noteTall = calc.Text(
-		"Over {most} one row of braces is not enough by our rule. No verdict: the engineer sets the rows.",
+		"Over {most} one row of braces gets no verdict: our own limit. The engineer sets the rows.",
 	)
 	noteLeast = calc.Text(
 		"ACI 347 asks for more than this wind gives: 15 psf (0.72 kPa), or 100 lb on each foot (1.46 kN/m) at the top.",

@@ -143,7 +143,6 @@ const (
 	whyThin  = calc.Text("No core this thin can be filled and vibrated.")
 	whyPull  = calc.Text("Nobody pulls a head at this speed.")
 	whyLift  = calc.Text("A lift is never this deep. Split it.")
-	whyApart = calc.Text("The Army manual goes no farther with any head.")
 	whyHands = calc.Text("One to three people work one vibrator.")
 )
 
@@ -160,8 +159,7 @@ var inputs = []calc.Field{
 		Help:  calc.Text("From the head to where the surface no longer moves."),
 		Range: "1 to 36 in", Why: displays.CheckUnit, When: asSeen},
 	{ID: "most-apart", Display: &displays.Inches, Rule: "head-spacing", Label: calc.Text("Places apart at most"),
-		Help:  calc.Text("The rule of the crew. Farther only with a reach seen on the job."),
-		Range: "3 to 18 in", Why: displays.CheckUnit, WhyMost: whyApart, MostSource: "army"},
+		Range: "3 to 18 in", Why: displays.CheckUnit},
 	{ID: "gap", Display: &displays.Inches, Usual: "3 in", Label: calc.Text("Clear gap for the head"),
 		Help:  calc.Text("The narrowest way down, between ties and bars."),
 		Range: "0.5 to 36 in", Why: displays.CheckUnit},

@@ -20,10 +20,8 @@ const (
 	noteFaceNever = calc.Text(
 		"This head reaches {reach} and the form is {half} away. Go in near one face, then near the other.",
 	)
-	askReach = calc.Text("Did you see this reach on the job? If not, plan with the low end of the table: {low} apart.")
-	noteWide = calc.Text(
-		"{spacing} apart is over the crew's {most}. Step that far only with a reach seen on this job.",
-	)
+	askReach = calc.Text("Did you see this reach on the job? If not, plan with the low end of the table.")
+	noteWide = calc.Text("The reach gives {spacing}. The rule of the crew counts: {most}.")
 	askSeen  = calc.Text("The table gives {low} to {high} for this head. Is the radius seen right?")
 	noteLift = calc.Text(
 		"Published layers are no deeper than {limit}. Vibrate this lift in two goes while it comes up.",
@@ -74,7 +72,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 	putHead(r, h)
 	radius := planned(r, in, h)
-	spacing := r.Use(consolidation.SpacingFormula, radius)
+	spacing := capped(r, in, r.Use(consolidation.SpacingFormula, radius))
 	r.Put("spacing", spacing)
 	putApart(r, h, spacing)
 	r.Put("reach", consolidation.ReachFormula.Value(radius, spacing))
@@ -167,6 +165,18 @@ func planned(r *calc.Recorder, in calc.Case, h head) float64 {
 	return calc.SI(h.radius.middle(), "mm")
 }
 
+// capped returns the spacing in m, not farther than the rule of the crew. It notes a
+// spacing that is cut to it; one that is over it only by its rounding is not.
+func capped(r *calc.Recorder, in calc.Case, spacing float64) float64 {
+	most := in.Num("most-apart")
+	if !calc.Over(shown(spacing), most) {
+		return spacing
+	}
+	r.Note(calc.LevelCaution, calc.At("plan"), noteWide, calc.Amount("spacing", spacing, &showApart),
+		calc.Amount("most", most, &displays.Inches))
+	return most
+}
+
 // putPlaces sets the places for a spacing in m, and returns their number in one
 // pass.
 func putPlaces(r *calc.Recorder, in calc.Case, spacing float64) float64 {
@@ -211,7 +221,9 @@ func notePlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 	if nr >= stiffFrom {
 		r.Note(calc.LevelNotice, calc.At("head"), noteStiff)
 	}
-	noteSpacing(r, in, nr, shown(spacing))
+	if plan := in.Choice("plan"); plan == "middle" || plan == "high" {
+		r.Note(calc.LevelAsk, calc.At("plan"), askReach)
+	}
 	noteFaces(r, in, radius, spacing)
 	if calc.Over(in.Num("lift"), mostLift) {
 		r.Note(calc.LevelNotice, calc.At("lift"), noteLift, calc.Amount("limit", mostLift, &displays.Height))
@@ -221,21 +233,6 @@ func notePlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 	}
 	if calc.Over(in.Num("speed"), mostSpeed) {
 		r.Note(calc.LevelNotice, calc.At("speed"), noteFast, calc.Amount("limit", mostSpeed, &showSpeed))
-	}
-}
-
-// noteSpacing notes a plan that rests on a reach nobody has seen: it asks for more than
-// the low end, and notes a spacing over the crew's own. nr is the index of the head;
-// spacing is in m.
-func noteSpacing(r *calc.Recorder, in calc.Case, nr int, spacing float64) {
-	if plan := in.Choice("plan"); plan == "low" || plan == "seen" {
-		return
-	}
-	low := calc.SI(consolidation.Spacing(heads[nr].radius.low), "mm")
-	r.Note(calc.LevelAsk, calc.At("plan"), askReach, calc.Amount("low", low, &showApart))
-	if most := in.Num("most-apart"); calc.Over(spacing, most) {
-		r.Note(calc.LevelCaution, calc.At("plan"), noteWide, calc.Amount("spacing", spacing, &showApart),
-			calc.Amount("most", most, &displays.Inches))
 	}
 }
 

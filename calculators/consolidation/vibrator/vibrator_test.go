@@ -63,19 +63,25 @@ func TestVibratorNotes(t *testing.T) {
 	})
 }
 
-// A reach that nobody has seen is asked about, and a plan on it that steps farther than the
-// crew's rule is noted.
+// A reach that nobody has seen is asked about, and no plan steps farther than the rule of the
+// crew.
 func TestReachNotSeen(t *testing.T) {
 	all := []calc.Text{askReach, noteWide}
 	calctest.CheckNotesAmong(t, Calculator, all, []calctest.NotesCase{
 		{Inputs: nil, Want: []calc.Text{askReach}}, // 11 in. apart
 		{Inputs: []string{"plan=low"}, Want: nil},
-		{Inputs: []string{"plan=seen", "seen=9 in"}, Want: nil},
+		{Inputs: []string{"plan=seen", "seen=7 in"}, Want: nil},
+		{Inputs: []string{"plan=seen", "seen=9 in"}, Want: []calc.Text{noteWide}},
 		{Inputs: []string{"plan=high"}, Want: all},
 		{Inputs: []string{"plan=high", "most-apart=15 in"}, Want: []calc.Text{askReach}},
 		{Inputs: []string{"most-apart=10 in"}, Want: all},
 		{Inputs: []string{"head=normal", "gap=4 in"}, Want: all},
 	})
+	for plan, want := range map[string]float64{"low": 195, "middle": 285, "high": 279.4} { // mm; 11 in. is 279.4
+		out := calctest.Run(t, Calculator, "plan="+plan).Out
+		calctest.Near(t, plan, out.Num("spacing"), want/1000, 1e-9)
+		calctest.Near(t, plan+", row", out.Rows("apart")[0].Num("spacing"), want/1000, 1e-9)
+	}
 }
 
 // The length of a wall cancels: the same number of vibrators keeps up on a long

@@ -26,7 +26,7 @@ const (
 		"The drums cover the open wall, with waste. Measure again at half a truck: a guess is a guess.",
 	)
 	noteMeasure = calc.Text(
-		"Without the guess {missing} is missing. Measure the open wall again, or call the plant's least load now.",
+		"Without the guess {missing} is missing. Measure again, or call the plant's least load.",
 	)
 	noteGuess = calc.Text("The guesses count half. If all of each is usable, {over} more is left over.")
 	noteLeast = calc.Text("The plant's least load is more than what is missing. Have a place for {over}.")

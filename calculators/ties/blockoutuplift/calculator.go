@@ -40,7 +40,6 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID: "apart", Display: &displays.Height, Rule: "opening-sides", Label: calc.Text("Sides apart at most"),
-			Help:  calc.Text("The rule of the crew. More stops the pour there."),
 			Range: "1 in to 4 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
 		},
 		{

@@ -16,7 +16,7 @@ const (
 	)
 	askHeavy    = calc.Text("That is heavier than solid concrete of this size. Is the weight right?")
 	refuseApart = calc.Text(
-		"The sides are {gap} apart and {most} is the most. Stop on the higher side. Bring the lower side up first.",
+		"The sides are {gap} apart, over {most}. Stop on the higher side and bring the lower side up.",
 	)
 	noteUneven = calc.Text("The levels differ by {gap}. Brace against the push, or even them out as you place.")
 	noteEven   = calc.Text("Both sides stand at one height. Keep it so while placing.")
