@@ -181,10 +181,11 @@ const (
 
 func byMap(c calc.Case) bool { return c.Choice("by") != ofToday }
 
-// stormy reports whether the map shows a wind of hurricane country that is to be lowered.
-func stormy(c calc.Case) bool {
-	return byMap(c) && c.Choice("period") != "full" && !calc.Under(c.Num("wind"), stormWind)
-}
+// stormy reports whether the map shows a wind of hurricane country: there the full wind is
+// the usual choice.
+func stormy(c calc.Case) bool { return byMap(c) && !calc.Under(c.Num("wind"), stormWind) }
+
+func calm(c calc.Case) bool { return byMap(c) && !stormy(c) }
 
 func byGust(c calc.Case) bool { return !byMap(c) }
 
@@ -195,6 +196,20 @@ func ownDuty(c calc.Case) bool { return c.Choice("duty") == "own" }
 func ownForce(c calc.Case) bool { return c.Choice("part") == "own" }
 
 func byLength(c calc.Case) bool { return !ownForce(c) }
+
+const (
+	labelPeriod = calc.Text("The wall stands braced")
+	fullWind    = "full"
+)
+
+// periods are the options of how long the wall is braced.
+var periods = []calc.Option{
+	{ID: "weeks", Label: calc.Text("up to 6 weeks")},
+	{ID: "year", Label: calc.Text("6 weeks to 1 year")},
+	{ID: "two", Label: calc.Text("1 to 2 years")},
+	{ID: "five", Label: calc.Text("2 to 5 years")},
+	{ID: fullWind, Label: calc.Text("take the full wind")},
+}
 
 var inputs = []calc.Field{
 	{ID: "by", Label: calc.Text("The wind is"), Kind: calc.Choice, Usual: ofMap,
@@ -207,23 +222,8 @@ var inputs = []calc.Field{
 	{ID: "wind", Label: calc.Text("Basic wind of the map"), Display: &displays.Wind, Usual: "110 mph", When: byMap,
 		Help:  calc.Text("3-second gust, from the local code or the engineer."),
 		Range: "60 to 220 mph", Why: no, WhyMost: storm},
-	{
-		ID:    "period",
-		Label: calc.Text("The wall stands braced"),
-		Kind:  calc.Choice,
-		Usual: "weeks",
-		When:  byMap,
-		Options: []calc.Option{
-			{ID: "weeks", Label: calc.Text("up to 6 weeks")},
-			{ID: "year", Label: calc.Text("6 weeks to 1 year")},
-			{ID: "two", Label: calc.Text("1 to 2 years")},
-			{ID: "five", Label: calc.Text("2 to 5 years")},
-			{ID: "full", Label: calc.Text("take the full wind")}},
-	},
-	{ID: "storm", Label: calc.Text("So strong a wind counts"), Kind: calc.Choice, Usual: "full", When: stormy,
-		Options: []calc.Option{
-			{ID: "full", Label: calc.Text("full, as in hurricane country")},
-			{ID: "lower", Label: calc.Text("lowered by the time above")}}},
+	{ID: "period", Label: labelPeriod, Kind: calc.Choice, Usual: "weeks", When: calm, Options: periods},
+	{ID: "storm", Label: labelPeriod, Kind: calc.Choice, Usual: fullWind, When: stormy, Options: periods},
 	{ID: "factor", Label: calc.Text("Count the wind as"), Kind: calc.Choice, Usual: "full", When: byMap,
 		Help: calc.Text("0.6 only for maps since 2010 and ratings that are safe loads."), Options: []calc.Option{
 			{ID: "full", Label: calc.Text("full (1.0)")},

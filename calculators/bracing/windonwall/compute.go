@@ -13,7 +13,6 @@ const (
 		"The map gives {wind} or more: hurricane country. Lowering the wind does not hold in its season. Does the " +
 			"pour fall into it? Then take the full wind.",
 	)
-	noteStorm    = calc.Text("The map gives {wind} or more: hurricane country. The full wind counts.")
 	refuseAttach = calc.Text("The brace cannot hold above the wall, which is {height} high.")
 	noteSlope    = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
 	noteAttach   = calc.Text(
@@ -179,17 +178,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 // putPressure sets the pressure and the outputs it follows from, and returns the
 // governing moment per length of wall, in N.
 func putPressure(r *calc.Recorder, in calc.Case) float64 {
-	share := periodFactor(in.Choice("period"))
+	period := in.Choice("period")
 	if stormy(in) {
-		level, text := calc.LevelNotice, noteStorm
-		if in.Choice("storm") == "lower" {
-			level, text = calc.LevelAsk, askStorm
-		} else {
-			share = 1
+		if period = in.Choice("storm"); period != fullWind {
+			r.Note(calc.LevelAsk, calc.At("storm"), askStorm, calc.Amount("wind", stormWind, &displays.Wind))
 		}
-		r.Note(level, calc.At("storm"), text, calc.Amount("wind", stormWind, &displays.Wind))
 	}
-	wind := r.Use(bracing.DesignWindFormula, share, in.Num("wind"))
+	wind := r.Use(bracing.DesignWindFormula, periodFactor(period), in.Num("wind"))
 	gradient, alpha := terrain(in.Choice("exposure"))
 	height := in.Num("height")
 	kz := r.Use(bracing.HeightFactorFormula, height+in.Num("base"), gradient, alpha)

@@ -11,7 +11,6 @@ const (
 	askStrength = calc.Text("What load breaks the tie? Without the form maker's figure there is no verdict.")
 	askCapacity = calc.Text("Did the form maker or the engineer give this capacity, for this very place?")
 	noteMany    = calc.Text("So many missing in one place leave more than the ties in doubt. Ask the engineer.")
-	askShared   = calc.Text("So many ties are not around one gap. Ask the engineer how they share the load.")
 	noteShared  = calc.Text("More than two ties share the load. That holds only where the face spreads it both ways.")
 	noteBack    = calc.Text(
 		"The face is weakened and no capacity is known. Back it with boards and a brace before placing.",
@@ -47,10 +46,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if n >= manyMissing {
 		r.Note(calc.LevelWarning, calc.At("missing"), noteMany)
 	}
-	switch {
-	case n > 0 && m > mostSharing:
-		r.Note(calc.LevelAsk, calc.At("sharing"), askShared)
-	case n > 0 && m > 2:
+	if n > 0 && m > 2 {
 		r.Note(calc.LevelCaution, calc.At("sharing"), noteShared)
 	}
 	rateFace(r, in)

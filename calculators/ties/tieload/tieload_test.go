@@ -57,10 +57,10 @@ func TestVerdict(t *testing.T) {
 		{[]string{"missing=3", "strength=2000"}, fails, noteMany},
 		{[]string{"missing=3", "strength=20000"}, doubt, noteMany},
 		{[]string{"missing=2", "strength=20000"}, holds, ""},
-		{[]string{"sharing=5", "strength=20000"}, doubt, askShared},
-		{[]string{"sharing=5", "strength=1000"}, fails, askShared},
+		{[]string{"sharing=5", "strength=20000"}, doubt, noteShared},
+		{[]string{"sharing=5", "strength=1000"}, fails, noteShared},
 		{[]string{"sharing=4", "strength=20000"}, holds, noteShared},
-		{[]string{"missing=6", "sharing=8", "strength=20000"}, doubt, askShared},
+		{[]string{"missing=6", "sharing=8", "strength=20000"}, doubt, noteShared},
 		{[]string{"missing=0", "sharing=8", "strength=20000"}, holds, ""},
 		{[]string{"sharing=3", "strength=2000"}, holds, noteShared},
 	} {
@@ -70,7 +70,7 @@ func TestVerdict(t *testing.T) {
 		}
 	}
 	res := calctest.Run(t, Calculator, "strength=2000")
-	for _, n := range []calc.Text{noteOver, noteMany, noteShared, askShared, askStrength, askCapacity} {
+	for _, n := range []calc.Text{noteOver, noteMany, noteShared, askStrength, askCapacity} {
 		if calctest.Noted(res, n) {
 			t.Errorf("the default case says %s", n.EN())
 		}

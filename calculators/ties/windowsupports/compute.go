@@ -18,7 +18,7 @@ const (
 
 const (
 	refuseLow = calc.Text(
-		"No form pressure is under {least} here. Take it from the form pressure calculator, or leave it empty.",
+		"It is never under {least} here. Take it from the form pressure calculator, or leave it empty.",
 	)
 
 	noteShort  = calc.Text("Fewer than three spans fit on some side. There the board counts as a simple beam.")
