@@ -139,7 +139,7 @@ var statedFigures = []statedFigure{
 	{
 		slug: "internal-vibration",
 		text: map[string]string{
-			"en": "If you have not seen it, step 7-1/2 in.", "es": "Si no lo ha visto, avance de 7-1/2 in.",
+			"en": "If you have not seen the reach, step 7-1/2 in.", "es": "Si no lo ha visto, avance de 7-1/2 in.",
 		},
 		calculator: vibrator.Calculator, inputs: []string{"plan=low"},
 		output: "spacing", unit: "in", figure: 7.5, tol: 0.25,
