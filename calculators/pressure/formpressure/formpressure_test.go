@@ -118,12 +118,13 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"the same on a thin wall", oneGoRated("rating=2100"), doLifts, noteFast},
 		{"the same, the hour adds 4 ft", oneGoRated("rating=2100", "height=4'"), doGo, noteAny},
 		{"fast, by another house rule", slow("height=14'", "rise=15", "rating=2100", "rise-house=15"), doGo, noteAny},
-		{"near 15 ft/h, at the limit of the SI edition", slow("height=14'", "rise=14.7", "rating=2050", "rise-house=15"), doGo,
-			askGuide},
+		{"near 15 ft/h, at the limit of the SI edition", slow("height=14'", "rise=14.7", "rating=2050", "rise-house=15"),
+			doGo, askGuide},
 		{"near 40 °F", slow("temperature=41", "rating=1100"), doLifts, noteFails},
 		{"near 40 °F, strong", slow("temperature=41", "rating=1300", "height=9'", "pump-rate=1",
 			"cement=plain", "admixture=none"), doGo, noteChilly},
-		{"strong form ends with the method", slow("height=16'", "rise=10", "rating=2000", "rise-house=15"), doGo, askGuide},
+		{"strong form ends with the method", slow("height=16'", "rise=10", "rating=2000", "rise-house=15"),
+			doGo, askGuide},
 		{"so slow that the floor counts", slow("pump-rate=0.5"), doGo, askGuide},
 		{"too old", slow("age=91 min"), doTooOld, askGuide},
 		{"unknown mix", slow("cement=unknown", "rating=890"), doSlow, notePlain},
@@ -259,14 +260,16 @@ func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 	holding := local <= rating*(1+1e-9)
 	switch {
 	case !in.Has("rating"):
-		if deed != unchecked && deed != doRefuse && deed != doTooOld || res.Out.Has("highest-rise") || res.Out.Has("fluid-limit") || res.Out.Has("not-before") {
+		if deed != unchecked && deed != doRefuse && deed != doTooOld || res.Out.Has("highest-rise") ||
+			res.Out.Has("fluid-limit") || res.Out.Has("not-before") {
 			t.Fatalf("unrated: %s", deed)
 		}
 	case (deed == doRefuse) != calc.Over(in.Num("slump"), calc.SI(7, "in")):
 		t.Fatalf("%s at a slump of %v m", deed, in.Num("slump"))
 	case (deed == doRefuse || deed == doTooOld) != (deed == doRefuse || calc.Over(in.Num("age"), calc.SI(90, "min"))):
 		t.Fatalf("%s at an age of %v s", deed, in.Num("age"))
-	case (deed == doAsk || deed == doRefuse || deed == doTooOld) && (res.Out.Has("wait") || res.Out.Has("not-before") || res.Out.Has("fluid-limit")):
+	case (deed == doAsk || deed == doRefuse || deed == doTooOld) &&
+		(res.Out.Has("wait") || res.Out.Has("not-before") || res.Out.Has("fluid-limit")):
 		t.Fatal("a plan beside the word to ask first")
 	case deed == doGo && !holding:
 		t.Fatalf("%s at %v Pa for %v Pa", deed, local, rating)
@@ -365,7 +368,8 @@ func TestSlotsAreFilled(t *testing.T) {
 		slow("temperature=95"), slow("vibration=deep"), slow("height=20'"), slow("height=14'", "rise=14.7",
 			"rating=2050"),
 		slow("temperature=41", "height=9'"), slow("pump-rate=0.5"), slow("rise=1"), oneGoRated("rating=2100"),
-		slow("rating=640"), job("lift=3 ft", "rise-house=1"), slow("slump=8", "rating="), slow("age=91 min"), slow("rating=1200"),
+		slow("rating=640"), job("lift=3 ft", "rise-house=1"), slow("slump=8", "rating="), slow("age=91 min"),
+		slow("rating=1200"),
 		{"how=once", "length=10", "stop=11"}, oneGoRated(), slow("rise=3.9"), slow("guide-lift=4 ft", "guide-rate=2"),
 		job(), job("pump-rate=25"), job("pump-rate=60"), job("pump-rate=60", "how=back"), job("temperature=39"),
 		job("temperature=40.5"), job("age=8 h"), job("length=600 ft"),
