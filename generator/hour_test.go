@@ -213,6 +213,33 @@ func sameSign(a, b string) bool {
 	return a != "" && plain.Replace(a) == plain.Replace(b)
 }
 
+// goodCall finds a call in quotation marks that ends in the reader's word for a brace that
+// is done.
+var goodCall = regexp.MustCompile(`(?i)"([\pL' ]+ )?(good|buen[oa]s?)[.,]?"`)
+
+// The word that takes the bar off a brace ends no other call: between rounds both are
+// shouted at once.
+func TestGoodBelongsToTheBraces(t *testing.T) {
+	if !goodCall.MatchString(`calls "frame good"`) || goodCall.MatchString(`calls "frame ready"`) {
+		t.Error("the expression does not find calls")
+	}
+	for _, lang := range []string{"en", "es"} {
+		names, err := filepath.Glob(filepath.Join(contentDir, lang, "*.md"))
+		if err != nil || len(names) == 0 {
+			t.Fatal("no pages", err)
+		}
+		for _, name := range names {
+			data, err := os.ReadFile(name)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if found := goodCall.FindString(string(data)); found != "" {
+				t.Errorf("%s has the call %s", name, found)
+			}
+		}
+	}
+}
+
 // hourPages returns the text below the header of every page of the stage hour, by slug.
 func hourPages(t *testing.T, lang string) map[string]string {
 	t.Helper()
