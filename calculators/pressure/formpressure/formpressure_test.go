@@ -118,7 +118,7 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"the same on a thin wall", oneGoRated("rating=2100"), doLifts, noteFast},
 		{"the same, the hour adds 4 ft", oneGoRated("rating=2100", "height=4'"), doGo, noteAny},
 		{"fast, by another house rule", slow("height=14'", "rise=15", "rating=2100", "rise-house=15"), doGo, noteAny},
-		{"near 15 ft/h, at the limit of the SI edition", slow("height=14'", "rise=14.7", "rating=2050", "rise-house=15"),
+		{"near 15 ft/h, limit of the SI edition", slow("height=14'", "rise=14.7", "rating=2050", "rise-house=15"),
 			doGo, askGuide},
 		{"near 40 °F", slow("temperature=41", "rating=1100"), doLifts, noteFails},
 		{"near 40 °F, strong", slow("temperature=41", "rating=1300", "height=9'", "pump-rate=1",
