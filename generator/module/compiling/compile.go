@@ -1,7 +1,7 @@
 // Package compiling makes the WebAssembly module of the pages from the sources of a
-// checkout. Go's linker writes function names that are used only for tracebacks, and
-// very many data segments. The package removes both and compresses the module with
-// gzip.
+// checkout, without the fields of declarations that only pages print. Go's linker writes
+// function names that are used only for tracebacks, and very many data segments. The
+// package removes both and compresses the module with gzip.
 package compiling
 
 import (
@@ -11,6 +11,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 )
 
@@ -82,8 +83,13 @@ func compile(root, pkg string) ([]byte, error) {
 		return nil, err
 	}
 	defer os.RemoveAll(dir)
+	list, err := overlay(root, dir)
+	if err != nil {
+		return nil, fmt.Errorf("the declarations of the calculators cannot be read: %w", err)
+	}
 	out := filepath.Join(dir, "module.wasm")
-	if _, err := goCommand(root, append(flags, "-o", out, pkg)...); err != nil {
+	args := append(slices.Clone(flags), "-overlay", list, "-o", out, pkg)
+	if _, err := goCommand(root, args...); err != nil {
 		return nil, fmt.Errorf("the module for the pages does not compile: %w", err)
 	}
 	return os.ReadFile(out)
