@@ -26,7 +26,8 @@ func TestWithoutPageOnly(t *testing.T) {
 			t.Errorf("%s is still there:\n%s", gone, head)
 		}
 	}
-	for _, kept := range []string{`ID: "c",`, "In: inputs,", `ID: "f",`, "other.Formula{Limits: 1}", `calc.Limit{Source: "a"}`} {
+	for _, kept := range []string{`ID: "c",`, "In: inputs,", `ID: "f",`, "other.Formula{Limits: 1}",
+		`calc.Limit{Source: "a"}`} {
 		if !strings.Contains(head, kept) {
 			t.Errorf("%s is gone:\n%s", kept, head)
 		}
