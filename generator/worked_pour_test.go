@@ -14,12 +14,12 @@ import (
 	"coursebook/calculators/calctest"
 	"coursebook/calculators/consolidation/vibrator"
 	"coursebook/calculators/geometry/wallvolume"
-	"coursebook/calculators/placing"
 	"coursebook/calculators/placing/lasttruck"
 	"coursebook/calculators/placing/pourtime"
 	"coursebook/calculators/placing/rateofrise"
 	"coursebook/calculators/placing/truckspacing"
 	"coursebook/calculators/pressure/formpressure"
+	"coursebook/calculators/weather"
 )
 
 // pourInputs are the invented figures of a worked pour.
@@ -510,7 +510,7 @@ func TestWorkedPour(t *testing.T) {
 		if w.backBy <= w.lift || w.returnAge-w.day.late > w.window {
 			t.Errorf("%s: a pass of %v min is not back by %v min", name, w.lift/minute, w.backBy/minute)
 		}
-		if w.window > placing.JointWindow {
+		if w.window > weather.JointWindow {
 			t.Errorf("%s: a joint window of %v min counts", name, w.window/minute)
 		}
 	}

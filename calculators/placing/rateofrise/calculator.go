@@ -7,6 +7,7 @@ import (
 	"coursebook/calculators/displays"
 	"coursebook/calculators/placing"
 	"coursebook/calculators/quantity"
+	"coursebook/calculators/weather"
 )
 
 // Calculator declares inputs, outputs, formulas and sources of the calculator.
@@ -132,7 +133,7 @@ var outputs = []calc.Field{
 	{ID: "stop-time", Display: &displays.Minutes, Label: calc.Text("Time at one stop, pump on")},
 	{ID: "pour-time", Display: &placing.HoursUp, Label: calc.Text("Time for the whole height")},
 	{ID: "return-age", Display: &placing.MinutesUp, Label: labelReturn},
-	{ID: "back-by", Display: &displays.MinutesAtMost, Label: placing.LabelBackBy,
+	{ID: "back-by", Display: &displays.MinutesAtMost, Label: weather.LabelBackBy,
 		Help: calc.Text("For the joint, from the last pass at the same place.")},
 	{ID: "spare", Display: &displays.MinutesAtMost, Label: calc.Text("Time to spare"),
 		Help: calc.Text("Below zero: too late by so much.")},

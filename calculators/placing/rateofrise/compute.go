@@ -6,6 +6,7 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
 	"coursebook/calculators/placing"
+	"coursebook/calculators/weather"
 )
 
 const (
@@ -123,7 +124,7 @@ func passes(in calc.Case) float64 {
 // verdict on the next lift by it, an ID of the output verdict. lift is in m, loop,
 // the time of a pass, in s.
 func byAge(r *calc.Recorder, in calc.Case, lift, loop float64) (verdict string) {
-	age, window := in.Num("age"), placing.Window(in.Num("window"))
+	age, window := in.Num("age"), weather.Window(in.Num("window"))
 	if calc.Over(in.Num("window"), window) {
 		r.Note(calc.LevelNotice, calc.At("window"), noteWindow)
 	}

@@ -2,7 +2,9 @@ package formpressure
 
 import (
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/pressure"
+	"coursebook/calculators/weather"
 )
 
 // longWait is the wait, in minutes, above which trucks cannot hold and a slower
@@ -38,6 +40,11 @@ func (c *computation) findWait(run *liftsRun) {
 func (c *computation) liftsDeed(run *liftsRun) string {
 	if c.refused == "" {
 		c.Put("back-by", calc.SI(max(run.window, 0), "h"))
+		if left := weather.JointWindow - c.in.Num("age"); calc.Under(left, calc.SI(max(run.window, 0), "h")) {
+			c.Note(calc.LevelCaution, calc.At("age"), noteJoint,
+				calc.Amount("window", weather.JointWindow, &displays.Minutes),
+				calc.Amount("left", max(left, 0), &displays.MinutesAtMost))
+		}
 	}
 	if !c.planned() {
 		return unchecked // no wait is proved

@@ -319,7 +319,7 @@ func checkSteps(t *testing.T, res calc.Result) {
 // Sentences are short.
 func TestTextsFit(t *testing.T) {
 	for _, text := range []calc.Text{noteRapid, noteWet, noteCold, noteShaken, noteHot,
-		noteSlump, noteChilly, noteFast, noteByRise, noteWarmer, noteOutside, notePlain, noteGo, noteCrossed,
+		noteSlump, noteChilly, noteFast, noteByRise, noteWarmer, noteOutside, notePlain, noteGo, noteJoint, noteCrossed,
 		noteTooLong, noteNoWait,
 		noteBelow, noteAgain, noteDeep, noteLate, noteHour, noteBeyond, noteEnds, noteStopped, askRise, askRound,
 		askSet, whyStop, refuseStop, askRating, noteFails, noteAny, helpDepth, helpNone,

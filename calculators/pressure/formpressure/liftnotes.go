@@ -155,6 +155,10 @@ const (
 		"Ask the plant for the other mix shown here. With a wait of {wait} after each pass the form then carries " +
 			"{pressure}. Work this page again with that ticket.",
 	)
+	noteJoint = calc.Text(
+		"Our joint window, {window} from the batch time, leaves {left}. The earlier of the two times counts. Fresher " +
+			"loads give more.",
+	)
 	noteCrossed = calc.Text(
 		"No lift plan with this mix and form. For the form the next pass must wait at least {before}. For the joint " +
 			"it must be back within {window}.",

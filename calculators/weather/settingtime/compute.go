@@ -5,7 +5,6 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
-	"coursebook/calculators/placing"
 	"coursebook/calculators/weather"
 )
 
@@ -67,15 +66,15 @@ func compute(r *calc.Recorder, in calc.Case) {
 		return
 	}
 	r.Put("left", math.Max(0, earliest-in.Num("age")))
-	window := calc.Amount("window", placing.JointWindow, &displays.MinutesAtMost)
+	window := calc.Amount("window", weather.JointWindow, &displays.MinutesAtMost)
 	switch age := in.Num("age"); {
 	case !calc.Under(age, earliest):
 		r.Note(calc.LevelNotice, calc.At("age"), noteJoint)
-	case calc.Over(age, placing.JointWindow):
+	case calc.Over(age, weather.JointWindow):
 		r.Note(calc.LevelNotice, calc.At("age"), noteOver, window)
 	default:
 		r.Note(calc.LevelNotice, calc.At("age"), noteWindow, window,
-			calc.Amount("left", placing.JointWindow-age, &displays.MinutesAtMost))
+			calc.Amount("left", weather.JointWindow-age, &displays.MinutesAtMost))
 	}
 	if age := in.Num("age"); age > earliest/2 && calc.Under(age, earliest) {
 		r.Note(calc.LevelNotice, calc.At("age"), noteSoon)

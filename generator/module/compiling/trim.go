@@ -1,6 +1,7 @@
 package compiling
 
 import (
+	"bytes"
 	"encoding/json"
 	"fmt"
 	"go/ast"
@@ -32,8 +33,12 @@ func overlay(root, dir string) (string, error) {
 	if err != nil {
 		return "", err
 	}
+	top, err := filepath.Abs(filepath.Join(root, "calculators"))
+	if err != nil {
+		return "", err
+	}
 	replace := map[string]string{}
-	for i, path := range append(files, rooms...) {
+	for _, path := range append(files, rooms...) {
 		if strings.HasSuffix(path, "_test.go") {
 			continue
 		}
@@ -51,7 +56,8 @@ func overlay(root, dir string) (string, error) {
 		if path, err = filepath.Abs(path); err != nil {
 			return "", err
 		}
-		replace[path] = filepath.Join(dir, fmt.Sprintf("%d.go", i))
+		name := strings.ReplaceAll(strings.TrimPrefix(path, top), string(filepath.Separator), "_")
+		replace[path] = filepath.Join(dir, name) // the compiler's messages name this file
 		if err := os.WriteFile(replace[path], trimmed, 0o644); err != nil {
 			return "", err
 		}
@@ -108,7 +114,9 @@ func withoutPageOnly(path string, src []byte) (trimmed []byte, changed bool, err
 			end++
 		}
 		values = fmt.Appendf(values, "\nvar _ = %s\n", src[at(f.Value.Pos()):at(f.Value.End())])
-		out = append(out[:at(f.Pos())], out[end:]...)
+		lines := bytes.Count(src[at(f.Pos()):end], []byte("\n")) // kept, for the compiler's messages
+		rest := append(bytes.Repeat([]byte("\n"), lines), out[end:]...)
+		out = append(out[:at(f.Pos())], rest...)
 	}
 	return append(out, values...), true, nil
 }

@@ -1,4 +1,4 @@
-package placing
+package weather
 
 import "coursebook/calculators/calc"
 
