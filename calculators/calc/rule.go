@@ -47,6 +47,28 @@ func (r *Rule) Looser(si float64) bool {
 	return Over(si, r.limit())
 }
 
+// HouseAmount returns the amount of the house rule of an input in SI; ok is false where
+// the input has none.
+func (c Case) HouseAmount(id string) (si float64, ok bool) {
+	for _, f := range c.fields {
+		if f.ID == id && f.house != nil {
+			return f.UsualValue().Num, true
+		}
+	}
+	return 0, false
+}
+
+// PassesLimit reports whether an input that is set and asked for passes the published
+// limit of its house rule.
+func (c Case) PassesLimit(id string) bool {
+	for i, f := range c.fields {
+		if f.ID == id {
+			return f.house != nil && c.values[i].Set && c.asked(f) && f.house.Looser(c.values[i].Num)
+		}
+	}
+	return false
+}
+
 // limit is the published limit in SI. It panics if there is none or if it cannot be read.
 func (r *Rule) limit() float64 {
 	limit, err := r.Parse(r.Limit, quantity.Point)

@@ -19,6 +19,7 @@ const (
 		"Wall {name}: only {left} are left once it is full. Begin to straighten it between rounds.",
 	)
 	noteHot  = calc.Text("Over {limit} the wall has {allowed} after its last concrete.")
+	noteRule = calc.Text("The house rule counts here: it is the stricter.")
 	askPlant = calc.Text(
 		"This rests on our estimate, for concrete without accelerator. With an accelerator, ask the plant. Ask it " +
 			"for today's mix anyway.",
@@ -69,7 +70,7 @@ func (w wall) name() string {
 // compute sets hands off and the time left for each wall, and the worked steps of
 // the tightest. It refuses a row whose times readWall refuses.
 func compute(r *calc.Recorder, in calc.Case) {
-	allowed, hot := allowedAfter(in)
+	allowed, limit, hot := allowedAfter(in)
 	set := earliestSet(in)
 	var walls []wall
 	tight := 0
@@ -112,9 +113,14 @@ func compute(r *calc.Recorder, in calc.Case) {
 			calc.LevelNotice,
 			calc.At("hot-from"),
 			noteHot,
-			calc.Amount("limit", in.Num("hot-from"), &displays.Temperature),
+			calc.Amount("limit", limit, &displays.Temperature),
 			calc.Amount("allowed", allowed, &displays.MinutesAtMost),
 		)
+	}
+	for _, id := range []string{"wait", "hot-wait", "hot-from"} {
+		if calc.Over(in.Num(id), stricter(in, id)) {
+			r.Note(calc.LevelNotice, calc.At(id), noteRule)
+		}
 	}
 	id := "plant-set"
 	if estimated(in) {
@@ -127,14 +133,23 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Note(calc.LevelNotice, calc.Path{}, noteSooner)
 }
 
-// allowedAfter returns the time allowed after the last concrete in s; hot reports
-// whether concrete or air is over the limit of a hot day.
-func allowedAfter(in calc.Case) (allowed float64, hot bool) {
-	limit := in.Num("hot-from")
-	if calc.Over(in.Num("concrete"), limit) || calc.Over(in.Num("air"), limit) {
-		return math.Min(in.Num("wait"), in.Num("hot-wait")), true
+// stricter returns an input, or the amount of its house rule if that is less.
+func stricter(in calc.Case, id string) float64 {
+	if house, ok := in.HouseAmount(id); ok {
+		return math.Min(in.Num(id), house)
 	}
-	return in.Num("wait"), false
+	return in.Num(id)
+}
+
+// allowedAfter returns the time allowed after the last concrete in s and the limit of a
+// hot day; hot reports whether concrete or air is over it. A house rule that is stricter
+// than the input counts.
+func allowedAfter(in calc.Case) (allowed, limit float64, hot bool) {
+	allowed, limit = stricter(in, "wait"), stricter(in, "hot-from")
+	if calc.Over(in.Num("concrete"), limit) || calc.Over(in.Num("air"), limit) {
+		return math.Min(allowed, stricter(in, "hot-wait")), limit, true
+	}
+	return allowed, limit, false
 }
 
 // earliestSet returns the initial set in s from batching: the plant's figure, or

@@ -3,6 +3,7 @@ package handsoff
 import (
 	"fmt"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -157,6 +158,30 @@ func TestWarmerByEstimate(t *testing.T) {
 			t.Errorf("%d °F: %s", f, calc.FormatClock(off))
 		} else {
 			last = off
+		}
+	}
+}
+
+// A typed time or limit that is looser than its house rule does not count, and one that
+// is stricter does.
+func TestStricterThanTheHouse(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		left  float64 // min
+		noted bool
+	}{
+		{[]string{"hot-from=100 °F", "air=95 °F"}, 30, true},
+		{[]string{"hot-wait=120 min", "air=95 °F"}, 30, true},
+		{[]string{"hot-wait=120 min", "air=70 °F"}, 60, true},
+		{[]string{"wait=120 min"}, 60, true},
+		{[]string{"wait=45 min"}, 45, false},
+		{[]string{"hot-from=70 °F", "air=75 °F"}, 30, false},
+		{[]string{"hot-wait=20 min", "air=95 °F"}, 20, false},
+	} {
+		w, res := run(t, "A | 7:30 | 10:10", c.typed...)
+		calctest.Near(t, strings.Join(c.typed, " "), w.Num("left"), 60*c.left, 1e-6)
+		if calctest.Noted(res, noteRule) != c.noted {
+			t.Errorf("%v: %v", c.typed, res.Notes)
 		}
 	}
 }

@@ -26,6 +26,10 @@ const (
 		"Even the average rise is over {limit}, where the Army's manual stops. Slow the pump unless the form maker " +
 			"allows it.",
 	)
+	noteHouse = calc.Text(
+		"Even the average rise is over {limit}, the house rule. Wait after each pass or slow the pump. Form pressure " +
+			"gives the wait.",
+	)
 	noteLate = calc.Text(
 		"The hose is back {time} too late: a cold joint. Shorten the pass to {length}, have the plant retard the " +
 			"mix, or stop at a planned joint.",
@@ -57,7 +61,8 @@ const (
 const tightSpare = 15 * 60
 
 // compute sets the rise, the times and the verdict on the next lift. It refuses a
-// stop longer than the wall.
+// stop longer than the wall. It gives no pump rate for a rise that passes the published
+// limit.
 func compute(r *calc.Recorder, in calc.Case) {
 	length, core, flow, share := in.Num("length"), in.Num("core"), in.Num("rate"), in.Num("moving")
 	if calc.Over(in.Num("stop"), length) {
@@ -76,7 +81,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("loop-time", loop)
 	r.Put("stop-time", placing.LiftTimeFormula.Value(in.Num("stop"), core, lift, flow, 1))
 	r.Put("pour-time", r.UseFor(ofWhole, nil, placing.LiftTimeFormula, length, core, height, flow, share))
-	if in.Has("wanted") {
+	if in.Has("wanted") && !in.PassesLimit("wanted") {
 		r.Put("rate-average", r.UseFor(ofLoop, nil, placing.FlowFormula, in.Num("wanted"), length, core))
 		r.Put("rate-stop", placing.FlowFormula.Value(in.Num("wanted"), in.Num("stop"), core))
 	}
@@ -85,6 +90,11 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if fast {
 		r.Note(calc.LevelWarning, calc.At("rate"), noteFast, calc.Amount("limit", mostAverage, &displays.RiseAtMost))
 	}
+	house, ruled := in.HouseAmount("wanted")
+	if ruled && !fast && calc.Over(average, house) {
+		r.Note(calc.LevelCaution, calc.At("rate"), noteHouse, calc.Amount("limit", house, &displays.RiseAtMost))
+	}
+	fast = fast || ruled && calc.Over(lift/loop, house) // with the pauses
 	verdict := single
 	if lifts > 1 {
 		verdict = byAge(r, in, lift, loop)

@@ -146,3 +146,36 @@ func TestThereAndBack(t *testing.T) {
 		t.Errorf("around %s, there and back %s", loop.Out.Choice("verdict"), late.Out.Choice("verdict"))
 	}
 }
+
+// A rise over the house rule of 4 ft/h is noted, also where another rise or none is
+// wanted. With the pauses over it, the hose is not back in time.
+func TestHouseRise(t *testing.T) {
+	for _, c := range []struct {
+		typed   []string
+		noted   bool
+		verdict string
+	}{
+		{[]string{"length=27 ft", "core=12 in", "rate=4 yd³/h", "moving=100 %"}, false, inTime},
+		{[]string{"length=27 ft", "core=12 in", "rate=4.01 yd³/h", "moving=100 %"}, true, tooFast},
+		{[]string{"length=27 ft", "core=12 in", "rate=4.01 yd³/h", "moving=99 %"}, true, inTime},
+		{[]string{"rate=15 yd³/h", "moving=100 %"}, true, tooFast},
+		{[]string{"rate=17 yd³/h", "moving=100 %", "wanted="}, true, tooFast},
+		{[]string{"rate=17 yd³/h", "moving=75 %", "wanted="}, true, inTime},
+		{[]string{"rate=15 yd³/h", "moving=100 %", "wanted=5 ft/h"}, true, tooFast},
+	} {
+		res := calctest.Run(t, Calculator, append(c.typed, "lift=2 ft")...)
+		if got := res.Out.Choice("verdict"); calctest.Noted(res, noteHouse) != c.noted || got != c.verdict {
+			t.Errorf("%v: %s, %v", c.typed, got, res.Notes)
+		}
+	}
+}
+
+// A wanted rise past the published limit of 5 ft/h gives no pump rate.
+func TestWantedPastTheLimit(t *testing.T) {
+	for wanted, want := range map[string]bool{"5": true, "5.1": false, "10": false} {
+		res := calctest.Run(t, Calculator, "wanted="+wanted)
+		if res.Out.Has("rate-average") != want || res.Out.Has("rate-stop") != want {
+			t.Errorf("wanted %s ft/h: %v yd³/h", wanted, calc.From(res.Out.Num("rate-average"), "yd³/h"))
+		}
+	}
+}
