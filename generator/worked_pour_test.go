@@ -44,9 +44,10 @@ const (
 	jobLoad     = "7 yd3"
 	pumpRate    = "15 yd3/h"
 	pumpMoving  = "75 %"
-	crewStart   = "6:30"
-	crewSetUp   = "90 min"
+	crewStart   = "6:15"
+	crewSetUp   = "105 min"
 	crewCleanUp = "120 min"
+	plantDrive  = "10 min"
 	plantLead   = "50 min" // from a call to the hopper
 	liftDepth   = 2        // ft
 	wallHeight  = 9        // ft
@@ -59,7 +60,14 @@ const (
 	pumpComes  = 15 * minute
 	wallWalked = 50 * minute
 	talkBegins = 60 * minute
-	firstTest  = -10 * minute // from the first concrete
+	firstTest  = -20 * minute // from the first concrete
+)
+
+// Minutes beside the passes of the pump.
+const (
+	primeTime = 15 * minute // the first truck is at the hopper while the line is primed
+	footRead  = 5 * minute  // from the end of lift 1 to "second lift"
+	topsTime  = 20 * minute // from the last concrete to the last "wall full"
 )
 
 // workedPour is a pour worked out by the calculators. Times are in s after midnight, unless
@@ -111,14 +119,15 @@ func workPour(t *testing.T, day pourInputs) workedPour {
 		return 0
 	}
 	w.start, w.first = at("start"), at("first")
-	w.last, w.done = at("last"), at("finish")
+	w.last, w.done = at("last")+footRead, at("finish")+footRead
 
-	trucks := []string{"order=" + yards(w.order), "truck=" + jobLoad, fmt.Sprintf("rate=%v yd3/h", rateWithAll)}
+	trucks := []string{"order=" + yards(w.order), "truck=" + jobLoad, "haul=" + plantDrive,
+		fmt.Sprintf("rate=%v yd3/h", rateWithAll)}
 	w.loads = numberOf(t, truckspacing.Calculator, "loads", "", trucks...)
 	w.spacing = numberOf(t, truckspacing.Calculator, "spacing", "", trucks...)
 	w.ageFirst = numberOf(t, truckspacing.Calculator, "age-first", "", trucks...)
 	w.ageLast = numberOf(t, truckspacing.Calculator, "age-last", "", trucks...)
-	w.thirdTruck = w.first + 2*w.spacing
+	_, w.thirdTruck, _ = w.truck(3)
 
 	heads := []string{jobLength, "core=8 in", "pump=" + pumpRate}
 	w.heads = numberOf(t, vibrator.Calculator, "vibrators", "", heads...)
@@ -126,15 +135,16 @@ func workPour(t *testing.T, day pourInputs) workedPour {
 
 	rise := calctest.Run(t, rateofrise.Calculator, jobLength, "core=8 in", "height="+jobHeight, "lift=2 ft",
 		"rate="+pumpRate, "moving="+pumpMoving, "window="+day.window,
-		fmt.Sprintf("age=%v min", (w.ageLast+w.day.late)/minute))
+		fmt.Sprintf("age=%v min", (w.ageLast+primeTime+footRead+w.day.late)/minute))
 	w.lift, w.returnAge = rise.Out.Num("loop-time"), rise.Out.Num("return-age")
 	w.verdict, w.lifts = rise.Out.Choice("verdict"), int(rise.Out.Num("lifts"))
 	w.window = w.returnAge + rise.Out.Num("spare")
 
 	form := calctest.Run(t, formpressure.Calculator, jobLength, "thickness=8 in", "height="+jobHeight, "lift=2 ft",
 		"pump-rate="+pumpRate, "temperature="+day.concrete, "cement=plain", "admixture=none",
-		fmt.Sprintf("round=%v min", w.lift/minute), fmt.Sprintf("age=%v min", w.ageLast/minute))
-	w.pressure, w.backBy = form.Out.Num("pressure-local"), math.Min(form.Out.Num("back-by"), w.window-w.ageLast)
+		fmt.Sprintf("round=%v min", w.lift/minute), fmt.Sprintf("age=%v min", (w.ageLast+primeTime)/minute))
+	w.pressure = form.Out.Num("pressure-local")
+	w.backBy = math.Min(form.Out.Num("back-by"), w.window-w.ageLast-primeTime)
 
 	w.placed = w.lifts
 	w.endAtJoint()
@@ -165,7 +175,7 @@ func lastTruck(t *testing.T, w workedPour) (order, by float64) {
 	r := calctest.Run(t, lasttruck.Calculator,
 		fmt.Sprintf("walls=%s | 8 in | %d ft", jobRun, open), "waste=10 %",
 		fmt.Sprintf("drums=%d yd3 | full; %d yd3 | full", loadVolume, loadVolume),
-		"needed="+clockTime(w.first+4*w.spacing), "lead="+plantLead, "now="+clockTime(w.liftStart(3)))
+		"needed="+clockTime(w.first+4*w.spacing+footRead), "lead="+plantLead, "now="+clockTime(w.liftStart(3)))
 	return r.Out.Num("order-yd") / calc.SI(1, "yd³"), r.Out.Num("call-by")
 }
 
@@ -179,7 +189,7 @@ func handsOff(t *testing.T, w workedPour) (set, allowed float64, sides []calc.Ca
 		if i > 0 {
 			walls += "; "
 		}
-		walls += fmt.Sprintf("%d | %s | %s", i+1, clockTime(w.first-w.ageFirst), clockTime(w.sideFull(i)))
+		walls += fmt.Sprintf("%d | %s | %s", i+1, clockTime(w.firstBatched()), clockTime(w.sideFull(i)))
 	}
 	r := calctest.Run(t, handsoff.Calculator, "walls="+walls, "concrete="+w.day.concrete, "air="+w.day.air)
 	return r.Out.Num("set"), r.Out.Num("allowed"), r.Out.Rows("lines")
@@ -191,8 +201,20 @@ func (w workedPour) sideFull(i int) float64 {
 	return begin + (w.last-begin)*float64(i+1)/4
 }
 
-// liftStart returns when a lift begins.
-func (w workedPour) liftStart(n int) float64 { return w.first + float64(n-1)*w.lift }
+// liftStart returns when a lift begins. The base is read before the second.
+func (w workedPour) liftStart(n int) float64 {
+	begin := w.first + float64(n-1)*w.lift
+	if n > 1 {
+		begin += footRead
+	}
+	return begin
+}
+
+// firstBatched returns when the first load is batched. It is at the hopper for the priming.
+func (w workedPour) firstBatched() float64 {
+	batched, _, _ := w.truck(1)
+	return batched
+}
 
 // isPlaced returns the time of an event of a lift, 0 if the day does not place it.
 func (w workedPour) isPlaced(n int, at float64) float64 {
@@ -205,7 +227,16 @@ func (w workedPour) isPlaced(n int, at float64) float64 {
 // truck returns when a load is batched and reaches the hopper, and when its drum is empty.
 func (w workedPour) truck(n int) (batched, hopper, empty float64) {
 	hopper = w.first + float64(n-1)*w.spacing
-	return hopper - w.ageFirst, hopper, math.Min(hopper+w.spacing, w.last)
+	batched, empty = hopper-w.ageFirst, hopper+w.spacing
+	if n == 1 {
+		batched, hopper = batched-primeTime, hopper-primeTime
+	} else {
+		batched, hopper, empty = batched+footRead, hopper+footRead, empty+footRead
+	}
+	if w.last > 0 {
+		empty = math.Min(empty, w.last)
+	}
+	return batched, hopper, empty
 }
 
 // pourWords are the words of the tables of pour-clock.
@@ -220,8 +251,8 @@ var pourWords = map[string]map[string]string{
 		"loads":        "Loads of 7 yd³",
 		"spacing":      "One truck every",
 		"heads":        "Heads that run, spare",
-		"lift":         "One pass of 2 ft",
-		"rise":         "Rise, by the pass",
+		"lift":         "One lift of 2 ft",
+		"rise":         "Rise, by the lift",
 		"window":       "Joint window, from the plant",
 		"counts":       "Joint window that counts",
 		"age":          "Age when the hose is back",
@@ -242,14 +273,15 @@ var pourWords = map[string]map[string]string{
 		"talk":         "Crew talk",
 		"ticket":       "First ticket, slump test, prime",
 		"first":        "\"Pump\". Lift 1 begins",
-		"second":       "\"Second lift\". Lift 2 begins",
+		"second":       "Base read behind the first lift. \"Second lift\": lift 2 begins",
 		"liftN":        "Lift %d begins",
 		"waits":        "Third truck is due and is not here. Level off, call, test the oldest face",
 		"joint":        "Planned joint: level and rough. Engineer called, last trucks called off",
 		"off-truck":    "called off",
 		"last-lift":    "Last lift begins",
 		"call":         "Latest call for the last truck, %s",
-		"full":         "Wall full, tops struck off",
+		"full":         "Last concrete",
+		"tops":         "Last \"wall full\": settled, topped up, struck off",
 		"done":         "Washed out, clean, signed",
 		"pull":         "Straighten: corners locked, then curve and strings",
 		"sooner":       "First hands off",
@@ -283,8 +315,8 @@ var pourWords = map[string]map[string]string{
 		"loads":        "Cargas de 7 yd³",
 		"spacing":      "Un camión cada",
 		"heads":        "Cabezas que vibran, repuesto",
-		"lift":         "Una vuelta de 2 ft",
-		"rise":         "Subida, según la vuelta",
+		"lift":         "2 ft en todo el muro",
+		"rise":         "Subida, según la capa",
 		"window":       "Plazo para la junta, según la planta",
 		"counts":       "Plazo para la junta que cuenta",
 		"age":          "Edad cuando vuelve la manguera",
@@ -305,14 +337,15 @@ var pourWords = map[string]map[string]string{
 		"talk":         "Plática",
 		"ticket":       "Primer boleto, revenimiento, cebado",
 		"first":        "\"Bombee\". Empieza la capa 1",
-		"second":       "\"Segunda capa\". Empieza la capa 2",
+		"second":       "Se leyó la base. \"Segunda capa\": empieza la capa 2",
 		"liftN":        "Empieza la capa %d",
 		"waits":        "Le toca al tercer camión y no está. Nivele, llame, pruebe la cara más vieja",
 		"joint":        "Junta planeada: a nivel y rugosa. Se llama al ingeniero, se cancelan los camiones",
 		"off-truck":    "cancelado",
 		"last-lift":    "Empieza la última capa",
 		"call":         "A más tardar: llame al último camión, %s",
-		"full":         "Muro lleno, enrasado",
+		"full":         "Último concreto",
+		"tops":         "Último \"muro lleno\": asentado, completado y enrasado",
 		"done":         "Lavado, limpio, firmado",
 		"pull":         "Enderezar: esquinas trabadas, luego curva e hilos",
 		"sooner":       "Primer lado que nadie toca",
@@ -404,7 +437,7 @@ func pourClock(t *testing.T, lang string) [][]string {
 	add(say["start"], func(w workedPour) float64 { return w.start })
 	add(say["pump"], func(w workedPour) float64 { return w.start + pumpComes })
 	add(say["walked"], func(w workedPour) float64 { return w.start + wallWalked })
-	add(say["batched1"], func(w workedPour) float64 { return w.first - w.ageFirst })
+	add(say["batched1"], func(w workedPour) float64 { return w.firstBatched() })
 	add(say["talk"], func(w workedPour) float64 { return w.start + talkBegins })
 	add(say["ticket"], func(w workedPour) float64 { return w.first + firstTest })
 	add(say["first"], func(w workedPour) float64 { return w.first })
@@ -420,6 +453,7 @@ func pourClock(t *testing.T, lang string) [][]string {
 	add(last, func(w workedPour) float64 { return early(w.callBy) })
 	add(say["last-lift"], func(w workedPour) float64 { return w.isPlaced(w.lifts, w.liftStart(w.lifts)) })
 	add(say["full"], func(w workedPour) float64 { return w.isPlaced(w.lifts, w.last) })
+	add(say["tops"], func(w workedPour) float64 { return w.isPlaced(w.lifts, w.last+topsTime) })
 	add(say["pull"], func(w workedPour) float64 { return w.sideFull(0) })
 	add(say["sooner"], func(w workedPour) float64 { return early(sideTimes(w)[0]) })
 	add(say["final"], func(w workedPour) float64 { return early(sideTimes(w)[3]) })
@@ -507,7 +541,7 @@ func TestWorkedPour(t *testing.T) {
 			clockTime(good.joint), clockTime(bad.joint), bad.placed)
 	}
 	for name, w := range map[string]workedPour{"plan": good, "bad day": bad} {
-		if w.backBy <= w.lift || w.returnAge-w.day.late > w.window {
+		if w.backBy <= w.lift+footRead || w.returnAge-w.day.late > w.window {
 			t.Errorf("%s: a pass of %v min is not back by %v min", name, w.lift/minute, w.backBy/minute)
 		}
 		if w.window > weather.JointWindow {
@@ -526,8 +560,8 @@ func TestWorkedPour(t *testing.T) {
 	if good.heads > 3 {
 		t.Errorf("%v heads, and nine hands have three", good.heads)
 	}
-	if good.ageLast > 90*minute {
-		t.Errorf("the last concrete of a truck is %v min old, over 90", good.ageLast/minute)
+	if good.ageLast+primeTime > 90*minute {
+		t.Errorf("the last concrete of a truck is %v min old, over 90", (good.ageLast+primeTime)/minute)
 	}
 	onTime := badDay
 	onTime.late = 0
