@@ -298,6 +298,13 @@ var sources = []calc.Source{
 		Status:  calc.Memory,
 	},
 	{
+		ID:     "hurd",
+		Author: "M. K. Hurd",
+		Title:  "Use updated wall pressure formulas",
+		Where:  "no wall equation holds for a vibrator deeper than 4 ft",
+		Status: calc.Confirmed,
+	},
+	{
 		ID:     "army",
 		Author: "US Army",
 		Title:  titleArmy,

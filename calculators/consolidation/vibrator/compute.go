@@ -27,12 +27,14 @@ const (
 		"Published layers are no deeper than {limit}. Vibrate this lift in two goes while it comes up.",
 	)
 	noteInto = calc.Text("Less than {limit} into the lift below leaves a seam. It is right for the first lift only.")
+	noteDeep = calc.Text("Deeper than {limit} into the lift below, the form feels the push of both lifts.")
 	noteFast = calc.Text("Pulled faster than {limit} the head leaves a hole behind it.")
 	noteMany = calc.Text(
 		"That many vibrators get in each other's way. Slow the pump, or use a head that reaches farther.",
 	)
 	refuseWhip = calc.Text("All of the whip stays above the form. It must be longer than {above}.")
 	refuseLift = calc.Text("The lift is deeper than the form is tall, {height}.")
+	refuseDeep = calc.Text("The head goes {depth} down. No wall equation holds for a vibrator deeper than {most}.")
 
 	noteFoot   = calc.Text("The head misses the lowest {length} of the wall. Voids there stay hidden behind the form.")
 	askFoot    = calc.Text("How will the lowest {length} be vibrated? Choose a way.")
@@ -56,6 +58,8 @@ const (
 const (
 	mostLift      = 2 * 0.3048  // 2 ft, depth of a layer
 	leastInto     = 4 * 0.0254  // 4 in, overlap into the lift below
+	mostInto      = 6 * 0.0254  // 6 in, into the lift below, ACI 309R
+	mostDepth     = 4 * 0.3048  // 4 ft, depth of the head in the equations for wall forms
 	armyApart     = 18 * 0.0254 // 18 in, US Army EN5466
 	mostSpeed     = 3 * 0.0254  // 3 in/s, withdrawal of the head
 	mostVibrators = 4
@@ -89,6 +93,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 func fits(r *calc.Recorder, in calc.Case, h head) bool {
 	gap, above, height := in.Num("gap"), in.Num("above"), in.Num("height")
 	least, most := calc.SI(h.diameter.low, "mm"), calc.SI(h.diameter.high, "mm")
+	depth := in.Num("lift") + in.Num("into")
 	switch {
 	case least > gap:
 		r.Refuse(calc.At("head"), refuseGap, calc.Amount("gap", gap, &displays.Inches))
@@ -96,6 +101,9 @@ func fits(r *calc.Recorder, in calc.Case, h head) bool {
 		r.Refuse(calc.At("whip"), refuseWhip, calc.Amount("above", above, &displays.Height))
 	case calc.Over(in.Num("lift"), height):
 		r.Refuse(calc.At("lift"), refuseLift, calc.Amount("height", height, &displays.Height))
+	case calc.Over(depth, mostDepth):
+		r.Refuse(calc.At("into"), refuseDeep, calc.Amount("depth", depth, &displays.Height),
+			calc.Amount("most", mostDepth, &displays.Height))
 	default:
 		if most > gap {
 			r.Note(calc.LevelNotice, calc.At("gap"), noteGap, calc.Amount("gap", gap, &displays.Inches))
@@ -230,6 +238,9 @@ func notePlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 	}
 	if calc.Under(in.Num("into"), leastInto) {
 		r.Note(calc.LevelNotice, calc.At("into"), noteInto, calc.Amount("limit", leastInto, &displays.Inches))
+	}
+	if calc.Over(in.Num("into"), mostInto) {
+		r.Note(calc.LevelWarning, calc.At("into"), noteDeep, calc.Amount("limit", mostInto, &displays.Inches))
 	}
 	if calc.Over(in.Num("speed"), mostSpeed) {
 		r.Note(calc.LevelNotice, calc.At("speed"), noteFast, calc.Amount("limit", mostSpeed, &showSpeed))

@@ -15,6 +15,8 @@ func TestVibratorNotes(t *testing.T) {
 		refuseGap,
 		refuseWhip,
 		refuseLift,
+		refuseDeep,
+		noteDeep,
 		noteGap,
 		noteStiff,
 		noteFace,
@@ -49,6 +51,13 @@ func TestVibratorNotes(t *testing.T) {
 		{Inputs: []string{"lift=2 ft"}, Want: nil},
 		{Inputs: []string{"into=3.9 in"}, Want: []calc.Text{noteInto}},
 		{Inputs: []string{"into=4 in"}, Want: nil},
+		{Inputs: []string{"into=6 in"}, Want: nil},
+		{Inputs: []string{"into=6.5 in"}, Want: []calc.Text{noteDeep}},
+		{Inputs: []string{"into=24 in"}, Want: []calc.Text{noteDeep}}, // 4 ft down
+		{Inputs: []string{"into=24.5 in"}, Want: []calc.Text{refuseDeep}},
+		{Inputs: []string{"into=48 in"}, Want: []calc.Text{refuseDeep}},
+		{Inputs: []string{"lift=42 in", "into=6 in"}, Want: []calc.Text{noteLift}}, // 4 ft down
+		{Inputs: []string{"lift=42 in", "into=18 in"}, Want: []calc.Text{refuseDeep}},
 		{Inputs: []string{"speed=3.1 in/s"}, Want: []calc.Text{noteFast}},
 		{Inputs: []string{"pump=30 yd³/h"}, Want: []calc.Text{noteMany}},
 		{Inputs: []string{"height=11 ft"}, Want: nil},
