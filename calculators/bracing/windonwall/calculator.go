@@ -185,6 +185,16 @@ func byMap(c calc.Case) bool { return c.Choice("by") != ofToday }
 // the usual choice.
 func stormy(c calc.Case) bool { return byMap(c) && !calc.Under(c.Num("wind"), stormWind) }
 
+// stormWeeks reports whether the wind of hurricane country is lowered for up to 6 weeks. A
+// longer time always reaches into the season.
+func stormWeeks(c calc.Case) bool { return stormy(c) && c.Choice("storm") == "weeks" }
+
+// maybeInSeason reports whether the wind of hurricane country is lowered although nobody
+// says that the bracing is up out of its season only.
+func maybeInSeason(c calc.Case) bool {
+	return stormy(c) && c.Choice("storm") != fullWind && !(stormWeeks(c) && c.Flag("calm-season"))
+}
+
 func calm(c calc.Case) bool { return byMap(c) && !stormy(c) }
 
 func byGust(c calc.Case) bool { return !byMap(c) }
@@ -224,6 +234,8 @@ var inputs = []calc.Field{
 		Range: "60 to 220 mph", Why: no, WhyMost: storm},
 	{ID: "period", Label: labelPeriod, Kind: calc.Choice, Usual: "weeks", When: calm, Options: periods},
 	{ID: "storm", Label: labelPeriod, Kind: calc.Choice, Usual: fullWind, When: stormy, Options: periods},
+	{ID: "calm-season", Label: calc.Text("Up and down out of season"), Kind: calc.Flag, Usual: "no", When: stormWeeks,
+		Help: calc.Text("Only if no day of the bracing falls into the hurricane season.")},
 	{ID: "factor", Label: calc.Text("Count the wind as"), Kind: calc.Choice, Usual: "full", When: byMap,
 		Help: calc.Text("0.6 only for maps since 2010 and ratings that are safe loads."), Options: []calc.Option{
 			{ID: "full", Label: calc.Text("full (1.0)")},
@@ -313,8 +325,8 @@ var inputs = []calc.Field{
 		Why:      noRating,
 		WhyMost:  displays.AskMaker,
 	},
-	{ID: "clear", Label: calc.Text("Crew leaves the planks at"), Display: &displays.Wind, Usual: "20 mph",
-		Help:  calc.Text("Site rule. Masons: 20 mph (9 m/s) the first day, 35 mph (16 m/s) later."),
+	{ID: "clear", Label: calc.Text("Crew leaves the planks at"), Display: &displays.Wind, Rule: "planks-wind",
+		Help:  calc.Text("The house rule. Never over 20 mph (9 m/s) here, the first-day limit of masons."),
 		Range: "5 to 35 mph", Why: displays.CheckUnit, WhyMost: clearMost, MostSource: "masonry"},
 }
 
@@ -323,7 +335,7 @@ const clearMost = calc.Text("Even masons on a braced, set wall leave at 35 mph (
 var verdictOptions = []calc.Option{
 	{ID: "within", Label: calc.Text("within the rating entered")},
 	{ID: "beyond", Label: calc.Text("beyond the rating entered")},
-	{ID: "open", Label: calc.Text("not judged: see the warning")},
+	{ID: "open", Label: calc.Text("not judged: see the notes")},
 }
 
 var outputs = []calc.Field{

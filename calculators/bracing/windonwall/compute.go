@@ -10,8 +10,8 @@ import (
 
 const (
 	askStorm = calc.Text(
-		"The map gives {wind} or more: hurricane country. Lowering the wind does not hold in its season. Does the " +
-			"pour fall into it? Then take the full wind.",
+		"The map gives {wind} or more: hurricane country. Lowering the wind does not hold in its season. Take the " +
+			"full wind, or say that the bracing is up 6 weeks at most, out of season. Until then there is no verdict.",
 	)
 	refuseAttach = calc.Text("The brace cannot hold above the wall, which is {height} high.")
 	noteSlope    = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
@@ -36,8 +36,7 @@ const (
 		"Fresh concrete adds weight but no strength. A leaning wall pulls harder on its braces. Count on the braces " +
 			"alone.",
 	)
-	askFirstDay = calc.Text("Masons leave at 20 mph (9 m/s) on the first day. Is a higher wind right here?")
-	noteEnd     = calc.Text(
+	noteEnd = calc.Text(
 		"A wall shorter than two heights has no end zone. The coefficient is that of the whole wall.",
 	)
 	noteBothWays = calc.Text(
@@ -58,8 +57,13 @@ const (
 // gustFactor is the gust factor G of a rigid wall.
 const gustFactor = 0.85
 
-// firstPeriod is the wind in m/s at which masons leave on the first day.
+// firstPeriod is the wind in m/s at which masons leave on the first day, and the greatest
+// at which anybody stays here: an empty wall and one full of fresh concrete are new.
 var firstPeriod = calc.SI(20, "mph")
+
+// leave returns the wind in m/s at which the crew leaves the planks: the one entered, or
+// the published one if that is lower.
+func leave(in calc.Case) float64 { return math.Min(in.Num("clear"), firstPeriod) }
 
 // stormWind is the wind of the map from which hurricanes govern: our own
 // limit, below the 130 and 140 mph of ASCE 7's wind-borne debris regions (from
@@ -168,7 +172,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 	r.Put("slope", bracing.BraceAngleFormula.Value(run, attach, below))
 	r.Put("zone", bracing.ClearZoneFormula.Value(height))
-	r.Put("q-clear", bracing.MeasuredPressureFormula.Value(in.Num("clear")))
+	r.Put("q-clear", bracing.MeasuredPressureFormula.Value(leave(in)))
 	if byMap(in) {
 		verdicts(r, in, push, uplift)
 	}
@@ -180,7 +184,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 func putPressure(r *calc.Recorder, in calc.Case) float64 {
 	period := in.Choice("period")
 	if stormy(in) {
-		if period = in.Choice("storm"); period != fullWind {
+		if period = in.Choice("storm"); maybeInSeason(in) {
 			r.Note(calc.LevelAsk, calc.At("storm"), askStorm, calc.Amount("wind", stormWind, &displays.Wind))
 		}
 	}
@@ -217,7 +221,7 @@ func putPressure(r *calc.Recorder, in calc.Case) float64 {
 // and returns its moment per length of wall. The least load of ACI 347 is left out: the
 // answer is no check of the braces.
 func putToday(r *calc.Recorder, in calc.Case) float64 {
-	gust, limit := in.Num("gust"), in.Num("clear")
+	gust, limit := in.Num("gust"), leave(in)
 	q := r.Use(bracing.MeasuredPressureFormula, gust)
 	cf := forceCoefficient(in)
 	pressure := r.Use(bracing.WallPressureFormula, 1, q, gustFactor, cf)
@@ -251,9 +255,10 @@ func plankShare(in calc.Case) (load, level float64) {
 // verdicts compares the forces, in N, with the ratings entered, and notes each
 // that is exceeded. It sets the spacing at which they are reached: all forces are
 // proportional to the spacing. Without ratings it asks for them. A brace that holds too
-// low, or a wall too high for one row of braces, is never within a rating.
+// low, a wall too high for one row of braces, or a lowered wind that may fall into the
+// season of storms is never within a rating.
 func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
-	most, open := math.Inf(1), tooLow(in) || tooTall(in)
+	most, open := math.Inf(1), tooLow(in) || tooTall(in) || maybeInSeason(in)
 	judge := func(rating, verdict string, force float64) {
 		if !in.Has(rating) {
 			return
@@ -297,15 +302,12 @@ func addNotes(r *calc.Recorder, in calc.Case) {
 			bracing.ClearZoneFormula.Value(height),
 			&feetUp,
 		),
-		calc.Amount("wind", in.Num("clear"), &displays.Wind),
+		calc.Amount("wind", leave(in), &displays.Wind),
 	)
 	r.Note(calc.LevelNotice, calc.At("clear"), noteForms)
 	r.Note(calc.LevelWarning, calc.Path{}, noteBothWays)
 	if in.Choice("wall") == "fresh" {
 		r.Note(calc.LevelWarning, calc.At("wall"), noteFresh)
-	}
-	if bracing.Exceeds(in.Num("clear"), firstPeriod) {
-		r.Note(calc.LevelAsk, calc.At("clear"), askFirstDay)
 	}
 	if in.Choice("part") == "end" && in.Num("length") < 2*height {
 		r.Note(calc.LevelNotice, calc.At("part"), noteEnd)
