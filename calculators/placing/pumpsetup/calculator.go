@@ -95,6 +95,16 @@ const (
 // wired reports whether a power line is near.
 func wired(c calc.Case) bool { return c.Flag("wire") }
 
+// hardReport reports whether the pressure of the report is over that of the tables: over
+// that of clay for ground that is not known, wet, loose or filled, else over that of gravel.
+func hardReport(c calc.Case) bool {
+	psf, _ := carry(gravel)
+	if c.Choice("ground") == loose {
+		psf, _ = carry(clay)
+	}
+	return c.Has("report") && calc.Over(c.Num("report"), calc.SI(psf, "psf"))
+}
+
 var inputs = []calc.Field{
 	{ID: "depth", Display: &displays.Wall, Usual: "8 ft", Label: calc.Text("Depth of the cut"),
 		Help:  calc.Text("Trench or basement next to the pump. Zero: none."),
@@ -114,6 +124,8 @@ var inputs = []calc.Field{
 	{ID: "report", Display: &soil, Optional: true, Label: calc.Text("Soil pressure allowed"),
 		Help:  calc.Text("From the soil report or the engineer. Empty: a cautious table value."),
 		Range: "100 to 20000 psf", Why: whySoil},
+	{ID: "this-spot", Kind: calc.Flag, Usual: "no", When: hardReport, Label: calc.Text("The report is for this spot"),
+		Help: calc.Text("In writing, for the ground under the pad as it is now.")},
 	{ID: "pad", Display: &displays.Part, Optional: true, Label: calc.Text("Side of the pads you have"),
 		Help:  calc.Text("Square pads. Empty: none to check."),
 		Range: "6 to 144 in", Why: displays.CheckUnit},
@@ -204,13 +216,15 @@ var sources = []calc.Source{
 	{
 		ID: "practice",
 		Title: "Load over area. Our own limits: 50 ft where the voltage is not known; the slope of the ground " +
-			"as the least setback; no table value for fill or wet ground",
+			"as the least setback; a question over 1500 psf on ground that is not known, else over " +
+			"3000 psf; no table value for fill or wet ground",
 		Status: calc.CommonPractice,
 	},
 }
 
 var tables = []calc.Table{
 	{ID: "pads", Title: calc.Text("Side of a square pad, by load and soil pressure"), Out: "pad-side",
+		Set:  []calc.Entry{{Path: "this-spot", Text: "yes"}},
 		Note: calc.Text("Read the load off the plate. 1500 psf (72 kPa) is the table value of clay and silt."),
 		Down: calc.Axis{
 			Path:   "load",

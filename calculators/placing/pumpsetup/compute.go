@@ -12,6 +12,11 @@ const (
 	askLoad = calc.Text("What load does the plate at the outrigger give? Without it no pad can be sized.")
 	askHose = calc.Text("How long is the end hose? Measure it: the clear ring is farther than that.")
 
+	askSpot = calc.Text(
+		"{soil} is more than a table gives such ground. Is the report for this spot? No pad is sized until you say so.",
+	)
+	askWire = calc.Text("A voltage is entered, but no power line. Is one near? Then say so.")
+
 	noteLoose = calc.Text(
 		"This ground may hold no more than a slope of 1-1/2 to 1. So the pump stays farther back.",
 	)
@@ -68,6 +73,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 // one.
 func putWire(r *calc.Recorder, in calc.Case) {
 	if !wired(in) {
+		if in.Has("kv") {
+			r.Note(calc.LevelAsk, calc.At("wire"), askWire)
+		}
 		return
 	}
 	feet := float64(unknown)
@@ -91,10 +99,14 @@ func putWire(r *calc.Recorder, in calc.Case) {
 
 // putPad sets the pad for one outrigger and checks the pads at hand. allowed is
 // the pressure in Pa that the ground may carry, 0 if nothing gives it; it then
-// warns and sets nothing.
+// warns and sets nothing. Nor does it where it asks about a pressure over the tables.
 func putPad(r *calc.Recorder, in calc.Case, allowed float64) {
 	if allowed == 0 {
 		r.Note(calc.LevelWarning, calc.At("report"), noteFill)
+		return
+	}
+	if hardReport(in) && !in.Flag("this-spot") {
+		r.Note(calc.LevelAsk, calc.At("report"), askSpot, calc.Amount("soil", allowed, &soil))
 		return
 	}
 	r.Put("soil", allowed)

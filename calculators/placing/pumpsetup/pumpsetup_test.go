@@ -87,7 +87,7 @@ func TestPad(t *testing.T) {
 	last := 0.0
 	for load := 5000.0; load <= 100000; load += 5000 {
 		for _, psf := range []float64{1000, 1500, 3000} {
-			job := []string{"load=" + number(load) + " lbf", "report=" + number(psf) + " psf"}
+			job := []string{"load=" + number(load) + " lbf", "report=" + number(psf) + " psf", "ground=" + gravel}
 			side := calc.From(calctest.Run(t, Calculator, job...).Out.Num("pad-side"), "in")
 			fits := calctest.Run(t, Calculator, append(job, "pad="+number(side)+" in")...)
 			tight := calctest.Run(t, Calculator, append(job, "pad="+number(side*0.999)+" in")...)
@@ -118,5 +118,50 @@ func TestFill(t *testing.T) {
 	res = calctest.Run(t, Calculator, "ground=loose", "load=20000 lbf", "report=800 psf")
 	if !res.Out.Has("pad-side") || calctest.Noted(res, noteFill) || calctest.Noted(res, noteTable) {
 		t.Error("no pad on fill with a report")
+	}
+}
+
+// A report over the pressures of the tables gives no pad and no verdict until it is said to
+// be for this spot.
+func TestHardReportIsAsked(t *testing.T) {
+	for _, c := range []struct {
+		ground, report string
+		asked          bool
+	}{
+		{loose, "1500 psf", false}, {loose, "1550 psf", true}, {loose, "20000 psf", true},
+		{clay, "3000 psf", false}, {clay, "3050 psf", true},
+		{gravel, "3000 psf", false}, {gravel, "20000 psf", true},
+	} {
+		job := []string{"ground=" + c.ground, "report=" + c.report, "load=20000 lbf", "pad=60 in"}
+		res := calctest.Run(t, Calculator, job...)
+		if calctest.Noted(res, askSpot) != c.asked {
+			t.Errorf("%v: asked is %v", job, !c.asked)
+		}
+		said := calctest.Run(t, Calculator, append(job, "this-spot=yes")...)
+		if calctest.Noted(said, askSpot) {
+			t.Errorf("%v: asked after the answer", job)
+		}
+		for _, id := range []string{"own", "pad-side", "pad-area", "soil", "pad-pressure"} {
+			if res.Out.Has(id) == c.asked || !said.Out.Has(id) {
+				t.Errorf("%v: %s is %v, with the answer %v", job, id, res.Out.Has(id), said.Out.Has(id))
+			}
+		}
+	}
+}
+
+// A voltage without a power line is a contradiction: it is asked about.
+func TestVoltageWithoutAWire(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		asked bool
+	}{
+		{[]string{"wire=no", "kv=13"}, true},
+		{[]string{"wire=no"}, false},
+		{[]string{"wire=yes", "kv=13"}, false},
+	} {
+		res := calctest.Run(t, Calculator, c.typed...)
+		if calctest.Noted(res, askWire) != c.asked || res.Out.Has("wire-distance") != (c.typed[0] == "wire=yes") {
+			t.Errorf("%v: asked is %v", c.typed, !c.asked)
+		}
 	}
 }
