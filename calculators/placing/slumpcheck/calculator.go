@@ -199,7 +199,7 @@ var sources = []calc.Source{
 	{
 		ID: "practice",
 		Title: "Our own limits: 6 to 7 in. goes in, water aims at 6-1/2 in.; reducer before water; a stiff load is " +
-			"adjusted, not refused",
+			"adjusted, not refused; under 4-1/2 in. at the hose nothing goes in",
 		Status: calc.CommonPractice,
 	},
 }

@@ -7,11 +7,12 @@ import (
 	"coursebook/calculators/placing"
 )
 
-// The limits in in.: what goes in the wall, what water aims at, what two testers
+// The limits in in.: what goes in the wall, the least at the hose, what water aims at, what two testers
 // of one sample may differ by, and the slump gained by a gallon in each yard by
 // the fastest rule.
 const (
 	wallLeast = 6.0
+	hoseLeast = 4.5
 	wallMost  = 7.0
 	waterAim  = 6.5
 	apart     = 0.83
@@ -45,6 +46,10 @@ const (
 	)
 	noteCode = calc.Text("The home code asks for more than {limit} in forms that stay in place.")
 	noteHose = calc.Text("The form feels {hose} at the hose. Stop the pump. Test chute and hose again.")
+	noteSet  = calc.Text(
+		"At the hose it has stiffened to {hose}. That is too stiff to flow around bars and frames. Stop the pump and " +
+			"call the plant. No water.",
+	)
 	noteLoss = calc.Text("The pump takes {loss}. Slump lost in the pump gets no water.")
 	noteWet  = calc.Text(
 		"By this order the plant may send up to {most}. The wall takes {limit}. Order {limit} maximum.",
@@ -205,8 +210,9 @@ func adjust(r *calc.Recorder, in calc.Case, s float64) string {
 }
 
 // checkHose compares the slump at the hose with what goes in the wall, and sets
-// the loss from that at the chute, in m. It returns the verdict given, or "test
-// again" where the form would feel too much.
+// the loss from that at the chute, in m. It returns the verdict given, "test
+// again" where the form would feel too much, or "call the plant" where the concrete is too
+// stiff at the hose.
 func checkHose(r *calc.Recorder, in calc.Case, verdict string, chute float64) string {
 	hose := in.Num("hose")
 	loss := r.Use(placing.PumpLossFormula, chute, hose)
@@ -216,7 +222,16 @@ func checkHose(r *calc.Recorder, in calc.Case, verdict string, chute float64) st
 		r.Note(calc.LevelWarning, calc.At("hose"), noteHose, calc.Amount("hose", hose, &reading))
 		return again
 	}
-	if verdict == goesIn && over(calc.SI(wallLeast, "in"), hose) && loss > 0 {
+	least := calc.SI(wallLeast, "in")
+	if verdict != goesIn || !over(least, hose) {
+		return verdict
+	}
+	if over(calc.SI(hoseLeast, "in"), hose) {
+		r.Note(calc.LevelWarning, calc.At("hose"), noteSet, calc.Amount("hose", hose, &reading))
+		return plant
+	}
+	r.Note(calc.LevelNotice, calc.At("hose"), noteCode, calc.Amount("limit", least, &slumpUp))
+	if loss > 0 {
 		r.Note(calc.LevelNotice, calc.At("hose"), noteLoss, calc.Amount("loss", loss, &difference))
 	}
 	return verdict

@@ -151,6 +151,32 @@ func TestNotes(t *testing.T) {
 		{Inputs: "chute=6 1/2 in; hose=7 1/4 in", Note: noteHose, At: "hose", Want: true},
 		{Inputs: "chute=6 1/2 in; hose=5 in", Note: noteLoss, At: "hose", Want: true},
 		{Inputs: "chute=6 1/2 in; hose=6 in", Note: noteLoss, Want: false},
+		{Inputs: "chute=6 1/2 in; hose=5 in", Note: noteCode, At: "hose", Want: true},
+		{Inputs: "chute=6 1/2 in; hose=6 in", Note: noteCode, Want: false},
+		{Inputs: "chute=7 in; hose=3 in", Note: noteSet, At: "hose", Want: true},
+		{Inputs: "chute=7 in; hose=4 1/2 in", Note: noteSet, Want: false},
+	})
+}
+
+// A load that has stiffened to less than 4-1/2 in. at the hose never goes in, whatever it
+// was at the chute.
+func TestStiffAtTheHose(t *testing.T) {
+	quarters(func(s float64, typed string) {
+		for _, state := range []string{came, adjusted, out} {
+			for _, chute := range []string{"6 in", "6 1/2 in", "7 in"} {
+				v := calctest.Run(t, Calculator, "chute="+chute, "hose="+typed, "state="+state).Out.Choice("verdict")
+				want := goesIn
+				switch {
+				case s < 4.5:
+					want = plant
+				case s > 7:
+					want = again
+				}
+				if v != want {
+					t.Errorf("%s, chute %s, hose %s: %s, want %s", state, chute, typed, v, want)
+				}
+			}
+		}
 	})
 }
 
