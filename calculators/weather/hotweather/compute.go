@@ -10,7 +10,7 @@ import (
 
 const (
 	noteLate = calc.Text(
-		"The limit has passed. Only the one who ordered it may waive it, and only if it places without adding water.",
+		"The time is up. Only the one who ordered it may waive it, and only if it places without adding water.",
 	)
 	noteTurns = calc.Text("The drum has made all turns allowed. Grinding heats and stiffens the mix.")
 	noteToo   = calc.Text(
@@ -54,7 +54,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("spare", math.Max(0, in.Num("limit-temp")-in.Num("concrete")))
 	allowed, counted := turnsLimit(r, in)
 	turnsLeft := allowed - in.Num("turns")
-	late := left < -calc.Slack*limit
+	late := left <= calc.Slack*limit // a load in the drum at the limit is not emptied within it
 	verdict := loadGood
 	switch {
 	case calc.Over(in.Num("concrete"), in.Num("limit-temp")):

@@ -19,6 +19,8 @@ func TestLoads(t *testing.T) {
 		{[]string{"concrete=75 °F"}, loadGood, 55, askCounter},
 		{[]string{"concrete=75 °F", "age=80 min"}, loadHurry, 10, noteHurry},
 		{[]string{"concrete=75 °F", "age=95 min"}, loadLate, 0, noteLate},
+		{[]string{"concrete=75 °F", "age=89 min", "turns=100"}, loadHurry, 1, noteHurry},
+		{[]string{"concrete=75 °F", "age=90 min", "turns=100"}, loadLate, 0, noteLate},
 		{[]string{"concrete=75 °F", "turns=269"}, loadGood, 55, ""},
 		{[]string{"concrete=75 °F", "turns=270"}, loadHurry, 55, noteDrum},
 		{[]string{"concrete=75 °F", "turns=300"}, loadLate, none, noteTurns},
