@@ -68,7 +68,7 @@ var sources = []calc.Source{
 	},
 	{ID: "yeh", Author: "I-C. Yeh", Title: "Concrete compressive strength data", Year: "1998",
 		Where: "232 rows of plain cement: median 0.646 at 7 days, 0.834 at 14 days", Status: calc.Confirmed},
-	{ID: "practice", Title: "Our own limit: no share under 40 °F", Status: calc.CommonPractice},
+	{ID: "practice", Title: "Our own limit: no share under 59 °F (15 °C)", Status: calc.CommonPractice},
 	{
 		ID:     "backfill",
 		Author: "Ontario",
@@ -133,7 +133,7 @@ var inputs = []calc.Field{
 		Usual:    "68 °F",
 		Label:    calc.Text("Concrete temperature"),
 		Help:     calc.Text("Its mean since placing. It changes no number here."),
-		Range:    "40 to 212 °F",
+		Range:    "59 to 212 °F",
 		Why:      whyCold,
 		WhyMost:  strength.WhyBoiling,
 	},

@@ -9,9 +9,9 @@ import (
 )
 
 const (
-	// Temperatures in °C between which there is no note: common practice
+	// warmest is the temperature in °C up to which there is no note: common practice
 	// around the 20 °C of the standard.
-	coolest, warmest = 15.0, 25.0
+	warmest = 25.0
 	// earliestAge is the age in days below which Eurocode 2 requires tests.
 	earliestAge = 3.0
 	// fullAge is the age in days of the reference strength of both curves.
@@ -19,7 +19,6 @@ const (
 )
 
 const (
-	noteCool   = calc.Text("Below {limit} the concrete is behind both curves. Use maturity or a test.")
 	noteWarm   = calc.Text("Above {limit} the concrete is ahead at first and ends weaker.")
 	noteEarly  = calc.Text("Before {limit} Eurocode 2 asks for tests in place of the curve.")
 	noteFull   = calc.Text("Past 28 days nobody may count on more than the specified strength without tests.")
@@ -119,13 +118,6 @@ func addNotes(r *calc.Recorder, in calc.Case) {
 	switch t := calc.From(in.Num("temperature"), "°C"); {
 	case !in.Has("temperature"):
 		r.Note(calc.LevelAsk, calc.At("temperature"), askTemp)
-	case t < coolest-calc.Slack:
-		r.Note(
-			calc.LevelWarning,
-			calc.At("temperature"),
-			noteCool,
-			calc.Amount("limit", calc.SI(coolest, "°C"), &displays.Temperature),
-		)
 	case t > warmest+calc.Slack:
 		r.Note(
 			calc.LevelCaution,

@@ -70,7 +70,6 @@ func TestNotes(t *testing.T) {
 	}{
 		{noteEarly, true, []string{"age=2.5 d"}}, {noteEarly, false, []string{"age=3 d"}},
 		{noteFull, true, []string{"age=28.5 d"}}, {noteFull, false, []string{"age=28 d"}},
-		{noteCool, true, []string{"temperature=14 °C"}}, {noteCool, false, []string{"temperature=15 °C"}},
 		{noteWarm, true, []string{"temperature=26 °C"}}, {noteWarm, false, []string{"temperature=25 °C"}},
 		{askTemp, true, []string{"temperature="}}, {askTemp, false, nil},
 		// Steam-cured Type I tends to 1/0.95, which is 105.3 %.
@@ -88,15 +87,16 @@ func TestNotes(t *testing.T) {
 	}
 }
 
-// Concrete under 40 °F is outside the method: no number.
+// Concrete under 15 °C, 59 °F, is behind both curves: no number.
 func TestColdConcreteHasNoShare(t *testing.T) {
-	for _, cold := range []string{"temperature=30 °F", "temperature=39 °F", "temperature=4 °C"} {
+	for _, cold := range []string{"temperature=40 °F", "temperature=58 °F", "temperature=14 °C"} {
 		if res := calctest.Try(Calculator, cold); res.State != calc.Bad {
 			t.Errorf("%s: %s", cold, res.State)
 		}
 	}
-	if res := calctest.Run(t, Calculator, "temperature=40 °F"); !res.Out.Has("share-aci") ||
-		!calctest.Noted(res, noteCool) {
-		t.Error("40 °F is refused, or has no warning")
+	for _, mild := range []string{"temperature=59 °F", "temperature=15 °C"} {
+		if res := calctest.Run(t, Calculator, mild); !res.Out.Has("share-aci") || !res.Out.Has("strength-ec") {
+			t.Errorf("%s: no share", mild)
+		}
 	}
 }
