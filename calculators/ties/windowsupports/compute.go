@@ -28,9 +28,16 @@ const (
 	askRating  = calc.Text("What may one support carry? Now only the board counts.")
 	noteTight  = calc.Text("Supports closer than {limit} leave no room to work. Use a thicker board or place slower.")
 	askNarrow  = calc.Text("The board is {wide} wide and the concrete {core}. What closes and supports the rest?")
+	askBoard   = calc.Text("The stress or modulus is above that of common wet lumber. Which grade or table gives it?")
 	noteEven   = calc.Text("Keep supports the same distance apart, and the first no farther from the corner.")
 
 	tightest = 8 * 0.0254 // m, closest useful spacing; common practice
+)
+
+// The stress and modulus of wet construction lumber, in Pa; common practice.
+var (
+	wetStress  = calc.SI(800, "psi")
+	wetModulus = calc.SI(1200000, "psi")
 )
 
 // beam holds the coefficients of a board: moment q·L²/n, deflection
@@ -95,6 +102,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 	if !in.Has("rating") {
 		r.Note(calc.LevelAsk, calc.At("rating"), askRating)
+	}
+	if calc.Over(in.Num("stress"), wetStress) || calc.Over(in.Num("modulus"), wetModulus) {
+		r.Note(calc.LevelAsk, calc.At("stress"), askBoard)
 	}
 	if wide, core := in.Num("board-wide"), in.Num("core"); calc.Under(wide, core) {
 		r.Note(calc.LevelAsk, calc.At("board-wide"), askNarrow, calc.Amount("wide", wide, &displays.Inches),

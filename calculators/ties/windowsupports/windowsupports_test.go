@@ -123,3 +123,19 @@ func TestSupportDecides(t *testing.T) {
 		t.Errorf("%v ft, want %v", got, want)
 	}
 }
+
+// Board values above the defaults are asked about, each for itself; the defaults and lower
+// values are not.
+func TestBoardValuesAreAsked(t *testing.T) {
+	for typed, want := range map[string]bool{
+		"stress=800 psi": false, "stress=600 psi": false, "modulus=1000000 psi": false,
+		"stress=801 psi": true, "stress=5000 psi": true, "modulus=1210000 psi": true, "modulus=5000000 psi": true,
+	} {
+		if res := calctest.Run(t, Calculator, typed, "rating=50000"); calctest.Noted(res, askBoard) != want {
+			t.Errorf("%s: asked is %v", typed, !want)
+		}
+	}
+	in, _ := calctest.RunCase(t, Calculator)
+	calctest.NearBy(t, "usual stress", in.Num("stress"), wetStress, 1e-9)
+	calctest.NearBy(t, "usual modulus", in.Num("modulus"), wetModulus, 1e-9)
+}
