@@ -34,7 +34,11 @@ var sill = []string{"length=36 in", "thickness=8 in", "height=48 in", "own=0 lb"
 
 // inLifts is the wall of the lesson on pressure.
 var inLifts = []string{"height=8 ft", "length=140 ft", "thickness=8 in", "pump-rate=12 yd³/h", "cement=plain",
-	"admixture=none", "lift=2 ft", "age=90 min"}
+	"admixture=none", "lift=2 ft", "age=90 min", "set=5 h", "temperature=70 °F"}
+
+// unknownMix is the same wall with a ticket that names neither cement nor admixtures.
+var unknownMix = []string{"height=8 ft", "length=140 ft", "thickness=8 in", "pump-rate=12 yd³/h", "lift=2 ft",
+	"age=90 min", "temperature=70 °F"}
 
 // loop is the wall of the pages on vibrators.
 var loop = []string{"length=160 ft", "core=8 in", "lift=2 ft"}
@@ -60,6 +64,12 @@ var statedFigures = []statedFigure{
 		text:       map[string]string{"en": "as fluid. That is 840 psf", "es": "como líquido. Son 840 psf"},
 		calculator: formpressure.Calculator, inputs: inLifts,
 		output: "pressure-local", unit: "psf", figure: 840, tol: 5,
+	},
+	{
+		slug:       "lesson-pressure",
+		text:       map[string]string{"en": "Here that is 1,200 psf again", "es": "Aquí son otra vez 1,200 psf"},
+		calculator: formpressure.Calculator, inputs: unknownMix,
+		output: "pressure-local", unit: "psf", figure: 1200, tol: 1,
 	},
 	{
 		slug:       "lesson-pressure",

@@ -49,6 +49,7 @@ const (
 	crewCleanUp = "120 min"
 	plantDrive  = "10 min"
 	plantLead   = "50 min" // from a call to the hopper
+	jobSet      = "5 h"    // final set at 70 °F, as the plant gives it
 	liftDepth   = 2        // ft
 	wallHeight  = 9        // ft
 	loadVolume  = 7        // yd³
@@ -92,6 +93,7 @@ type workedPour struct {
 	window           float64 // joint window that counts, s
 	verdict          string
 	pressure, backBy float64 // Pa; s from pass to pass, the earlier of both calculators
+	unknownMix       float64 // Pa, the pressure where the ticket does not name the mix
 	set, allowed     float64 // s
 	sides            []calc.Case
 	callBy           float64
@@ -142,9 +144,13 @@ func workPour(t *testing.T, day pourInputs) workedPour {
 
 	form := calctest.Run(t, formpressure.Calculator, jobLength, "thickness=8 in", "height="+jobHeight, "lift=2 ft",
 		"pump-rate="+pumpRate, "temperature="+day.concrete, "cement=plain", "admixture=none",
-		fmt.Sprintf("round=%v min", w.lift/minute), fmt.Sprintf("age=%v min", (w.ageLast+primeTime)/minute))
+		"set="+jobSet, fmt.Sprintf("round=%v min", w.lift/minute),
+		fmt.Sprintf("age=%v min", (w.ageLast+primeTime)/minute))
 	w.pressure = form.Out.Num("pressure-local")
 	w.backBy = math.Min(form.Out.Num("back-by"), w.window-w.ageLast-primeTime)
+
+	w.unknownMix = numberOf(t, formpressure.Calculator, "pressure-local", "Pa", jobLength, "thickness=8 in",
+		"height="+jobHeight, "lift=2 ft", "pump-rate="+pumpRate, "temperature="+day.concrete)
 
 	w.placed = w.lifts
 	w.endAtJoint()
@@ -262,6 +268,9 @@ var pourWords = map[string]map[string]string{
 		"form":         "The form",
 		"back-by":      "Next pass back by",
 		"pressure":     "Pressure in lifts, as planned",
+		"mix":          "Mix for the pressure",
+		"plain":        "Type I, no retarder, sets in %s at 70 °F",
+		"unknown":      "The same, mix not known",
 		"unchecked":    "not checked: no rating entered",
 		"in-time":      "back in time",
 		"too-late":     "too late: planned joint",
@@ -326,6 +335,9 @@ var pourWords = map[string]map[string]string{
 		"form":         "La forma",
 		"back-by":      "Volver antes de",
 		"pressure":     "Presión en capas, según el plan",
+		"mix":          "Mezcla para la presión",
+		"plain":        "Tipo I, sin retardante, fragua en %s a 70 °F",
+		"unknown":      "Lo mismo, mezcla desconocida",
 		"unchecked":    "sin revisar: no se dio la capacidad",
 		"in-time":      "vuelve a tiempo",
 		"too-late":     "tarde: junta planeada",
@@ -403,9 +415,12 @@ func pourNumbers(t *testing.T, lang string) [][]string {
 	add("set", func(w workedPour) string { return tenth(w.set/3600) + " h" })
 	add("allowed", func(w workedPour) string { return minutes(w.allowed) })
 	add("back-by", func(w workedPour) string { return minutes(early(w.backBy)) })
-	add("pressure", func(w workedPour) string {
-		return strconv.Itoa(int(math.Ceil(w.pressure/calc.SI(1, "psf")/10-1e-9))*10) + " psf"
-	})
+	psf := func(p float64) string {
+		return strconv.Itoa(int(math.Ceil(p/calc.SI(1, "psf")/10-1e-9))*10) + " psf"
+	}
+	add("mix", func(workedPour) string { return fmt.Sprintf(say["plain"], jobSet) })
+	add("pressure", func(w workedPour) string { return psf(w.pressure) })
+	add("unknown", func(w workedPour) string { return psf(w.unknownMix) })
 	add("form", func(workedPour) string { return say["unchecked"] })
 	return rows
 }

@@ -45,6 +45,12 @@ type Pass struct {
 	Depth Feet    // of the lift
 }
 
+// The symbols that two formulas share.
+const (
+	meansLanded = calc.Text("fluid head of what just landed")
+	meansLift   = calc.Text("depth of one lift")
+)
+
 // Lifts is one place of a wall that is placed in lifts.
 type Lifts struct {
 	Pour               // Temp is that of the coldest load
@@ -63,6 +69,7 @@ type LiftPressure struct {
 	Rise             FtPerHour
 	ACI, CIRIA, DIN  PSF   // by each method at Rise, without half a lift
 	HalfLift, Landed PSF   // fluid head of half a lift; of all that is still fluid
+	Passed           Feet  // lands within StillFluid by the schedule
 	Cause            Cause // NoCause: one of the parts above sets the pressure
 }
 
@@ -84,8 +91,8 @@ func (l LiftPressure) Strictest() PSF { return max(l.ACI, l.CIRIA, l.DIN) }
 func (w *Lifts) Pressure() LiftPressure {
 	out, beyond := w.byMethods(max(w.meanRise(), w.Average))
 	out.HalfLift = FluidHead(w.Weight, w.landsWithin(BackToBack, out.Rise)/2)
-	fluid := w.landsWithin(StillFluid, out.Rise) + w.Reach
-	out.Landed = FluidHead(w.Weight, min(fluid, w.Height))
+	out.Passed = w.scheduled(StillFluid)
+	out.Landed = Landed(w.Weight, w.Height, out.Passed, w.thickest(), out.Rise, StillFluid, w.Reach)
 	out.Cause = w.fluid(out.Rise)
 	if out.Cause == NoCause && beyond {
 		out.Cause = BeyondMethod
@@ -120,7 +127,7 @@ var InLiftsFormula = &calc.Formula{
 	Vars: []calc.Var{
 		{Symbol: "p_m", Meaning: calc.Text("strictest of three methods"), Unit: "kPa", US: "psf"},
 		{Symbol: "p_l", Meaning: calc.Text("fluid head of half a lift"), Unit: "kPa", US: "psf"},
-		{Symbol: "p_f", Meaning: calc.Text("fluid head of what just landed"), Unit: "kPa", US: "psf"},
+		{Symbol: "p_f", Meaning: meansLanded, Unit: "kPa", US: "psf"},
 		{Symbol: "p_h", Meaning: meansHead, Unit: "kPa", US: "psf"},
 	},
 	Fn: calc.FuncN(func(v []float64) float64 { return float64(InLifts(PSF(v[0]), PSF(v[1]), PSF(v[2]), PSF(v[3]))) }),
@@ -139,7 +146,7 @@ var LiftRiseFormula = &calc.Formula{
 	ID: "lift-rise", Title: calc.Text("Rise in lifts"),
 	Expr: "d/t", Result: bothR,
 	Vars: []calc.Var{
-		{Symbol: "d", Meaning: calc.Text("depth of one lift"), Unit: "m", US: "ft"},
+		{Symbol: "d", Meaning: meansLift, Unit: "m", US: "ft"},
 		{Symbol: "t", Meaning: calc.Text("time from pass to pass at one place"), Unit: "h", US: "h"},
 	},
 	Fn: calc.Func2(LiftRise), Go: "pressure.LiftRise", Source: "own",
@@ -205,13 +212,53 @@ func (w *Lifts) lands(i int, within float64) (depth Feet, after int) {
 // least what an even schedule of the same rise lands at most, whatever its lifts:
 // otherwise a thicker lift at the same pump rate could count as less.
 func (w *Lifts) landsWithin(hours float64, rise FtPerHour) Feet {
-	even := Feet(float64(rise) * hours)
-	most := even + min(even, w.thickest())
+	return min(max(w.scheduled(hours), evenly(w.thickest(), rise, hours)), w.Height)
+}
+
+// scheduled is the most that lands in any span of that many hours by the passes.
+func (w *Lifts) scheduled(hours float64) (most Feet) {
 	for i := range w.Passes {
 		depth, _ := w.lands(i, hours)
 		most = max(most, depth)
 	}
-	return min(most, w.Height)
+	return most
+}
+
+// evenly is the most that an even schedule lands in a span of that many hours.
+func evenly(lift Feet, rise FtPerHour, hours float64) Feet {
+	even := Feet(float64(rise) * hours)
+	return even + min(even, lift)
+}
+
+// Landed is the fluid head of what lands within a time in hours and of the reach of the
+// vibrator below it, at most that of the whole height:
+// w·min(h, max(d_s, min(d + R·t, 2·R·t)) + d_v). passed is what lands by the schedule.
+func Landed(w PCF, height, passed, lift Feet, rise FtPerHour, hours float64, reach Feet) PSF {
+	return FluidHead(w, min(height, max(passed, evenly(lift, rise, hours))+reach))
+}
+
+// LandedFormula declares Landed.
+var LandedFormula = &calc.Formula{
+	ID: "landed", Title: calc.Text("What just landed"),
+	Expr:   "w*min(h, max(d_s, min(d + R*t, 2*R*t)) + d_v)",
+	Result: calc.Var{Symbol: "p_f", Meaning: meansLanded, Unit: "kPa", US: "psf"},
+	Vars: []calc.Var{
+		bothW,
+		{Symbol: "h", Meaning: calc.Text("height placed today"), Unit: "m", US: "ft"},
+		{Symbol: "d_s", Meaning: calc.Text("depth that lands within that time by the passes"), Unit: "m", US: "ft"},
+		{Symbol: "d", Meaning: meansLift, Unit: "m", US: "ft"},
+		bothR,
+		{Symbol: "t", Meaning: calc.Text("time in which it counts as fluid"), Unit: "h", US: "h"},
+		{Symbol: "d_v", Meaning: calc.Text("reach of the head into the old lift"), Unit: "m", US: "ft"},
+	},
+	Fn: calc.FuncN(func(v []float64) float64 {
+		return float64(Landed(PCF(v[0]), Feet(v[1]), Feet(v[2]), Feet(v[3]), FtPerHour(v[4]), v[5], Feet(v[6])))
+	}),
+	Go: "pressure.Landed", Source: "own",
+	Limits: calc.Text(
+		"What lands within 30 min counts as fluid. Lifts that land within 5 min count as one. The rise is a mean " +
+			"over 60 min or more. All three are our own limits.",
+	),
 }
 
 // meanRise is the worst mean rise over whole passes that last WholeHour or more

@@ -26,7 +26,8 @@ var Calculator = &calc.Calculator{
 }
 
 var equations = []*calc.Formula{
-	pressure.LiftRiseFormula, pressure.InLiftsFormula, pressure.StrictestFormula, pressure.RiseFormula,
+	pressure.LiftRiseFormula, pressure.LandedFormula, pressure.InLiftsFormula, pressure.StrictestFormula,
+	pressure.RiseFormula,
 	pressure.WallSlowFormula,
 	pressure.WallFastFormula, pressure.FluidHeadFormula, pressure.LeastPressureFormula,
 	pressure.CIRIAPressureFormula, pressure.DINStiffFormula, weather.SetArrheniusFormula, pressure.FluidDepthFormula,

@@ -54,25 +54,27 @@ func compute(r *calc.Recorder, in calc.Case) {
 // inUnit is an input in a unit of the method.
 func (c *computation) inUnit(id, unit string) float64 { return calc.From(c.in.Num(id), unit) }
 
-// refusal is the deed where a load may not go in by itself: it is wetter than the
-// wall takes, or older than the house rule. It is "" otherwise.
+// refusal is the deed where no plan is proved: the load is wetter than the wall takes or
+// older than the house rule, or lift or greatest rise pass the published limit of their
+// rule. It is "" otherwise.
 func (c *computation) refusal() string {
-	age := fieldOf(c.in.Fields(), "age").UsualValue()
+	age, ruled := c.in.HouseAmount("age")
 	switch {
 	case c.pour.Wet():
 		return doRefuse
-	case age.Set && calc.Over(c.in.Num("age"), age.Num):
+	case ruled && calc.Over(c.in.Num("age"), age):
 		return doTooOld
+	case c.in.PassesLimit("lift") || c.in.PassesLimit("rise-house"):
+		return doPast
 	}
 	return ""
 }
 
-// mostRise is the greatest mean rise: the form maker's if the guide is complete, else
-// the house rule's. A rise from a guide without a lift counts where it is the lower one.
+// mostRise is the greatest mean rise: the lower of the house rule's and the form maker's.
 func (c *computation) mostRise() pressure.FtPerHour {
-	house, guide := c.inUnit("rise-house", "ft/h"), c.inUnit("guide-rate", "ft/h")
-	if c.guided || c.in.Has("guide-rate") && guide < house {
-		return pressure.FtPerHour(guide)
+	house := c.inUnit("rise-house", "ft/h")
+	if c.in.Has("guide-rate") {
+		house = min(house, c.inUnit("guide-rate", "ft/h"))
 	}
 	return pressure.FtPerHour(house)
 }
@@ -211,8 +213,12 @@ func (c *computation) putDeed(deed string, beyondGuide bool) string {
 	return deed
 }
 
-// putGuide checks the form maker's lift and rise against those of the plan.
+// putGuide checks the form maker's lift and rise against those of the plan. Past a
+// published limit no guide is a plan.
 func (c *computation) putGuide(rise pressure.FtPerHour, lift float64) {
+	if c.refused == doPast {
+		return
+	}
 	if !c.guided {
 		c.PutChoice("guide", guideNone)
 		return
@@ -220,7 +226,6 @@ func (c *computation) putGuide(rise pressure.FtPerHour, lift float64) {
 	beyond := c.overGuideRate(rise) || c.overGuideLift(lift)
 	c.PutChoice("guide", pick(beyond, guideBeyond, guideWithin))
 	fill := math.Min(c.in.Num("guide-lift"), c.in.Num("height"))
-	c.Put("guide-time", fill/c.in.Num("guide-rate"))
 	c.addGuideNotes(beyond, fill)
 }
 

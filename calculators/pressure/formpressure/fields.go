@@ -199,7 +199,7 @@ var inputs = []calc.Field{
 	{
 		ID: "rise-house", Kind: calc.Number, Display: &displays.RiseTyped, Rule: "rise",
 		Label: calc.Text("Greatest rise, house rule"),
-		Help:  calc.Text("Mean over an hour. A rise in the guide comes before it."),
+		Help:  calc.Text("Mean over an hour. The lower of this and the guide's counts."),
 		Range: "0.5 to 15 ft/h", Why: whyRise,
 	},
 	{

@@ -117,14 +117,15 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"near 15 ft/h", slow("height=14'", "rise=14", "rating=2100"), doSlow, noteFast},
 		{"the same on a thin wall", oneGoRated("rating=2100"), doLifts, noteFast},
 		{"the same, the hour adds 4 ft", oneGoRated("rating=2100", "height=4'"), doGo, noteAny},
-		{"fast, by another house rule", slow("height=14'", "rise=15", "rating=2100", "rise-house=15"), doGo, noteAny},
+		{"fast, by another house rule", slow("height=14'", "rise=15", "rating=2100", "rise-house=15"), doPast,
+			calc.NotePassing},
 		{"near 15 ft/h, limit of the SI edition", slow("height=14'", "rise=14.7", "rating=2050", "rise-house=15"),
-			doGo, askGuide},
+			doPast, askGuide},
 		{"near 40 °F", slow("temperature=41", "rating=1100"), doLifts, noteFails},
 		{"near 40 °F, strong", slow("temperature=41", "rating=1300", "height=9'", "pump-rate=1",
 			"cement=plain", "admixture=none"), doGo, noteChilly},
 		{"strong form ends with the method", slow("height=16'", "rise=10", "rating=2000", "rise-house=15"),
-			doGo, askGuide},
+			doPast, askGuide},
 		{"so slow that the floor counts", slow("pump-rate=0.5"), doGo, askGuide},
 		{"too old", slow("age=91 min"), doTooOld, askGuide},
 		{"unknown mix", slow("cement=unknown", "rating=890"), doSlow, notePlain},
@@ -204,7 +205,7 @@ func TestGuide(t *testing.T) {
 		}
 	}
 	res := calctest.Run(t, Calculator, "guide-lift=4 ft", "guide-rate=4", "height=9'")
-	expect(t, res, "guide-time", 60, "min")
+	expect(t, res, "guide-time", 30, "min") // 2 ft at 4 ft/h
 	res = calctest.Run(t, Calculator, job("guide-lift=4 ft", "guide-rate=2")...)
 	if got := calc.From(res.Out.Num("not-before"), "min"); got < 60 || got > 61 { // 2 ft at 2 ft/h, in whole minutes
 		t.Errorf("not before %v min", got)
@@ -260,7 +261,7 @@ func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 	holding := local <= rating*(1+1e-9)
 	switch {
 	case !in.Has("rating"):
-		if deed != unchecked && deed != doRefuse && deed != doTooOld || res.Out.Has("highest-rise") ||
+		if deed != unchecked && deed != doRefuse && deed != doTooOld && deed != doPast || res.Out.Has("highest-rise") ||
 			res.Out.Has("fluid-limit") || res.Out.Has("not-before") {
 			t.Fatalf("unrated: %s", deed)
 		}
@@ -268,12 +269,15 @@ func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 		t.Fatalf("%s at a slump of %v m", deed, in.Num("slump"))
 	case (deed == doRefuse || deed == doTooOld) != (deed == doRefuse || calc.Over(in.Num("age"), calc.SI(90, "min"))):
 		t.Fatalf("%s at an age of %v s", deed, in.Num("age"))
-	case (deed == doAsk || deed == doRefuse || deed == doTooOld) &&
+	case deed != doRefuse && deed != doTooOld &&
+		(deed == doPast) != (in.PassesLimit("lift") || in.PassesLimit("rise-house")):
+		t.Fatalf("%s at a lift of %v m and %v m/s", deed, in.Num("lift"), in.Num("rise-house"))
+	case (deed == doAsk || deed == doRefuse || deed == doTooOld || deed == doPast) &&
 		(res.Out.Has("wait") || res.Out.Has("not-before") || res.Out.Has("fluid-limit")):
 		t.Fatal("a plan beside the word to ask first")
 	case deed == doGo && !holding:
 		t.Fatalf("%s at %v Pa for %v Pa", deed, local, rating)
-	case deed == doGo && res.Out.Choice("guide") == guideNone && tooFast(in, res):
+	case deed == doGo && tooFast(in, res):
 		t.Fatalf("%s at %v m/s, house rule %v", deed, res.Out.Num("rise-local"), in.Num("rise-house"))
 	case deed == doWait:
 		wait := in.With("wait", calc.Num(res.Out.Num("wait")))
@@ -324,7 +328,7 @@ func TestTextsFit(t *testing.T) {
 		noteBelow, noteAgain, noteDeep, noteLate, noteHour, noteBeyond, noteEnds, noteStopped, askRise, askRound,
 		askSet, whyStop, refuseStop, askRating, noteFails, noteAny, helpDepth, helpNone,
 		helpSlow, helpLifts, helpFluid, helpWait, helpWaitBack, helpSlower, helpTrucks, helpMix, helpMixWait,
-		askGuide,
+		askGuide, askLooser, noteOverRule, noteOverSlow,
 		askGuideBoth, noteLifts, noteGuideWithin, noteGuideBeyond, noteGuideLift,
 		cautions[0].Text, cautions[1].Text, cautions[2].Text} {
 		for _, sentence := range strings.Split(text.EN(), ". ") {
@@ -364,7 +368,8 @@ func TestTextsNameTheMethodsLimits(t *testing.T) {
 // Every note has its slots filled, in both systems.
 func TestSlotsAreFilled(t *testing.T) {
 	for _, typed := range [][]string{
-		{}, {"rating=500", "guide-lift=4 ft", "guide-rate=4"}, slow("slump=8"), slow("temperature=38"),
+		{}, {"rating=500", "guide-lift=4 ft", "guide-rate=5"}, {"pump-rate=30"},
+		slow("slump=8"), slow("temperature=38"),
 		slow("temperature=95"), slow("vibration=deep"), slow("height=20'"), slow("height=14'", "rise=14.7",
 			"rating=2050"),
 		slow("temperature=41", "height=9'"), slow("pump-rate=0.5"), slow("rise=1"), oneGoRated("rating=2100"),

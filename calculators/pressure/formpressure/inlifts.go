@@ -29,6 +29,7 @@ func (c *computation) computeLifts() {
 	run.given = run.round.Pressure()
 	run.window = pressure.EarliestSet(c.early(), c.pour.Temp) - c.inUnit("age", "h")
 	c.putLifts(run)
+	c.paceUnrated(run)
 	c.putGuide(run.given.Rise, c.in.Num("lift"))
 	deed := c.putDeed(c.liftsDeed(run), c.overGuideLift(c.in.Num("lift")))
 	c.addLiftsNotes(deed, run)
@@ -112,6 +113,9 @@ func (c *computation) putLifts(run *liftsRun) {
 	c.UseFor(ofPlace, nil, pressure.LiftRiseFormula, c.in.Num("lift"), calc.SI(run.round.Hours+run.round.Wait, "h"))
 	head := c.UseFor(pressure.OfHeight, nil, pressure.FluidHeadFormula, c.in.Num("weight"), c.in.Num("height"))
 	if given.Cause == pressure.NoCause {
+		r := run.round
+		c.Use(pressure.LandedFormula, c.in.Num("weight"), c.in.Num("height"), ft(given.Passed),
+			ft(min(r.Lift, r.Height)), ftPerH(given.Rise), calc.SI(pressure.StillFluid, "h"), ft(r.Reach))
 		c.Use(pressure.InLiftsFormula, pressure.SI(given.Strictest()), pressure.SI(given.HalfLift),
 			pressure.SI(given.Landed), head)
 	}

@@ -3,11 +3,13 @@ package formpressure
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
+	"coursebook/calculators/pressure"
 )
 
 // job is a loop of 140 ft, 8 in. thick and 9 ft high, in lifts of 2 ft of plain
@@ -224,8 +226,8 @@ func TestUnknownMixCountsTwice(t *testing.T) {
 	}
 }
 
-// The house rule for the rise counts beside the form, and the form maker's rise instead
-// of it. A rise without its lift counts where it is the lower one.
+// The house rule for the rise counts beside the form and the form maker's rise: the
+// lowest of them, with or without the guide's lift.
 func TestGreatestRise(t *testing.T) {
 	for _, c := range []struct {
 		typed []string
@@ -237,7 +239,9 @@ func TestGreatestRise(t *testing.T) {
 		{[]string{"pump-rate=38", "rating=1600"}, doWait, 20},
 		{[]string{"pump-rate=15", "wait=3 min"}, doGo, 0},
 		{[]string{"pump-rate=15", "rise-house=5"}, doGo, 0},
-		{[]string{"pump-rate=15", "guide-lift=4 ft", "guide-rate=5"}, doGo, 0},
+		{[]string{"pump-rate=15", "guide-lift=4 ft", "guide-rate=5"}, doWait, 3},
+		{[]string{"pump-rate=25", "rating=1300", "guide-lift=4 ft", "guide-rate=30"}, doWait, 14},
+		{[]string{"pump-rate=15", "guide-lift=4 ft", "guide-rate=3"}, doWait, 13},
 		{[]string{"pump-rate=15", "guide-rate=5"}, doWait, 3},
 		{[]string{"pump-rate=15", "guide-rate=3"}, doWait, 13},
 		{[]string{"lift=3 ft", "rating=1500", "rise-house=1"}, doSlow, 0},
@@ -342,8 +346,123 @@ func TestNoRatingIsFilledIn(t *testing.T) {
 			t.Errorf("%s: %q", f.ID, f.Usual)
 		}
 	}
-	if in, _ := calctest.RunCase(t, Calculator); in.Has("rating") || !strings.Contains(
-		fieldOf(outputs, "deed").Options[11].Label.EN(), "not checked") {
+	options := outputField("deed").Options
+	last := options[len(options)-1]
+	if in, _ := calctest.RunCase(t, Calculator); in.Has("rating") || last.ID != unchecked ||
+		!strings.Contains(last.Label.EN(), "not checked") {
 		t.Error("an example rating, or no word that the form is not checked")
 	}
+}
+
+// A guide looser than the house rules is asked about.
+func TestLooserGuide(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		asked string // the field, or "" for none
+	}{
+		{[]string{"guide-lift=2 ft", "guide-rate=4"}, ""},
+		{[]string{"guide-lift=1 ft", "guide-rate=3"}, ""},
+		{[]string{"guide-lift=2 ft", "guide-rate=30"}, "guide-rate"},
+		{[]string{"guide-lift=4 ft", "guide-rate=4"}, "guide-lift"},
+	} {
+		asked := ""
+		for _, n := range calctest.Run(t, Calculator, job(c.typed...)...).Notes {
+			if n.Text == askLooser {
+				asked += n.At.Field
+			}
+		}
+		if asked != c.asked {
+			t.Errorf("%v: asked at %q, want %q", c.typed, asked, c.asked)
+		}
+	}
+	loose := calctest.Run(t, Calculator, job("guide-lift=4 ft", "guide-rate=30")...)
+	expect(t, loose, "guide-time", 30, "min") // 2 ft at 4 ft/h, both by the house rules
+}
+
+// A lift or greatest rise past the published limit of its rule gives no answer, with or
+// without a rating and a guide that allows it.
+func TestPastALimit(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		want  string
+	}{
+		{[]string{"lift=3.5 ft", "rating=3000", "pump-rate=5"}, doGo},
+		{[]string{"lift=3.6 ft", "rating=3000", "pump-rate=5"}, doPast},
+		{[]string{"lift=5 ft", "rating=3000", "guide-lift=5 ft", "guide-rate=10"}, doPast},
+		{[]string{"rise-house=5"}, doGo},
+		{[]string{"rise-house=5.1"}, doPast},
+		{[]string{"rise-house=15", "rating=1300"}, doPast},
+		{[]string{"rise-house=15", "rating="}, doPast},
+		{[]string{"rise-house=15", "slump=8 in"}, doRefuse},
+		{[]string{"how=once", "lift=5 ft", "rating=2000", "height=4 ft"}, doGo}, // the lift is not asked for
+	} {
+		res := calctest.Run(t, Calculator, job(c.typed...)...)
+		if got := res.Out.Choice("deed"); got != c.want {
+			t.Errorf("%v: %s, want %s", c.typed, got, c.want)
+		}
+		if c.want == doPast && (res.Out.Has("wait") || res.Out.Has("not-before") || res.Out.Has("back-by") ||
+			res.Out.Has("fluid-limit") ||
+			calctest.Noted(res, noteGo) || res.Out.Has("guide") || calctest.Noted(res, noteLifts)) {
+			t.Errorf("%v: a plan past a published limit: %v", c.typed, res.Notes)
+		}
+	}
+}
+
+// Without a rating the form is not checked, and a rise over the house rule asks for a
+// wait or a slower pump.
+func TestRiseWithoutARating(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		wait  float64 // min; 0: none
+		note  calc.Text
+	}{
+		{nil, 0, ""},
+		{[]string{"pump-rate=15"}, 3, noteOverRule},
+		{[]string{"pump-rate=15", "wait=3 min"}, 0, ""},
+		{[]string{"pump-rate=30"}, 17, noteOverRule}, // 13.8 min a round; 2 ft at 4 ft/h take 30
+		{[]string{"pump-rate=15", "guide-rate=3"}, 13, noteOverRule},
+		{[]string{"lift=3 ft", "rise-house=1"}, 0, noteOverSlow},
+		{[]string{"how=once"}, 0, noteFast},
+		{[]string{"how=once", "height=4 ft"}, 0, ""},
+		{[]string{"pump-rate=30", "slump=8 in"}, 0, ""},
+	} {
+		res := calctest.Run(t, Calculator, job(append(c.typed, "rating=")...)...)
+		if got := res.Out.Choice("deed"); got != unchecked && got != doRefuse {
+			t.Errorf("%v: %s", c.typed, got)
+		}
+		for _, note := range []calc.Text{noteOverRule, noteOverSlow, noteFast} {
+			if calctest.Noted(res, note) != (note == c.note) {
+				t.Errorf("%v: want “%s”, %v", c.typed, c.note.EN(), res.Notes)
+			}
+		}
+		if res.Out.Has("wait-rise") != (c.wait > 0) {
+			t.Errorf("%v: wait %v s", c.typed, res.Out.Num("wait-rise"))
+		} else if c.wait > 0 {
+			expect(t, res, "wait-rise", c.wait, "min")
+		}
+	}
+}
+
+// The steps derive what just landed: at the default inputs it is 595.7 psf.
+func TestLandedIsDerived(t *testing.T) {
+	for _, typed := range [][]string{nil, {"lift=2 ft", "how=back"}, {"pump-rate=25"}, {"lift=1 ft", "height=5 ft"},
+		{"vibration=unmarked", "reach=3 ft"}, {"round=20 min"}} {
+		res := calctest.Run(t, Calculator, typed...)
+		found := false
+		for _, s := range res.Steps {
+			if s.Formula == pressure.LandedFormula {
+				found = true
+				calctest.NearBy(t, strings.Join(typed, " "), s.Out, res.Out.Num("landed"), 1e-12)
+			}
+		}
+		derived := slices.ContainsFunc(res.Steps, func(s calc.Step) bool {
+			return s.Formula == pressure.InLiftsFormula
+		})
+		if found != derived || typed == nil && !found {
+			t.Errorf("%v: derived %v, used %v", typed, found, derived)
+		}
+	}
+	res := calctest.Run(t, Calculator)
+	rise := 2 / (140 * (8.0 / 12) * 2 / (12 * 27)) // ft/h
+	calctest.Near(t, "by hand", calc.From(res.Out.Num("landed"), "psf"), 150*(min(2+rise/2, rise)+0.5), 0.01)
 }

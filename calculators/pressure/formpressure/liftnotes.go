@@ -40,6 +40,20 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 	c.care("round", noteStopped)
 }
 
+// paceUnrated warns of a rise over the greatest where the form is not checked, and sets
+// the wait that brings it down.
+func (c *computation) paceUnrated(run *liftsRun) {
+	if c.rated || c.refused != "" || !c.tooFast(run.given.Rise) {
+		return
+	}
+	wait, found := run.round.LeastWait(func(p pressure.LiftPressure) bool { return !c.tooFast(p.Rise) })
+	if found {
+		c.Put("wait-rise", calc.SI(wait, "min"))
+	}
+	c.care("pump-rate", pick2(found, noteOverRule, noteOverSlow), limitRise(c.most), c.whose(),
+		minutes("wait", wait/60))
+}
+
 // addWait tells how long to wait after each pass, and what else does it.
 func (c *computation) addWait(run *liftsRun) {
 	c.warn("wait", pick2(run.round.Back, helpWaitBack, helpWait),
@@ -141,8 +155,12 @@ const (
 		"After each pass, stop the pump at the end and wait {wait} before you go back. Then the form carries " +
 			"{pressure}.",
 	)
-	noteByRise = calc.Text("The rise asks for it: {limit} at most by {whose}. The form alone asks {form}.")
-	noteWarmer = calc.Text(
+	noteByRise   = calc.Text("The rise asks for it: {limit} at most by {whose}. The form alone asks {form}.")
+	noteOverRule = calc.Text(
+		"The rise is over {limit}, the greatest by {whose}: wait {wait} after each pass, or slow down.",
+	)
+	noteOverSlow = calc.Text("The rise is over {limit}, the greatest by {whose}: slow down.")
+	noteWarmer   = calc.Text(
 		"The warmer mix counts only if the plant can deliver it and it stays that warm in the form. Measure it there.",
 	)
 	helpSlower = calc.Text("Trucks cannot wait that long. Order a slower pump or fewer trucks: {flow} needs no wait.")

@@ -149,7 +149,8 @@ func (c *computation) addPlain(plain pressure.PSF) {
 }
 
 // addGuideNotes applies the form maker's guide to this pour; fill is the depth of
-// one lift in m.
+// one lift in m. Where a house rule is stricter than the guide, the time of a lift goes by
+// the rule.
 func (c *computation) addGuideNotes(beyond bool, fill float64) {
 	rate := calc.Amount("rate", c.in.Num("guide-rate"), &displays.RiseTyped)
 	lift := calc.Amount("lift", fill, &displays.HeightAtMost)
@@ -158,13 +159,29 @@ func (c *computation) addGuideNotes(beyond bool, fill float64) {
 	} else {
 		c.tell("guide-rate", noteGuideWithin, lift, rate)
 	}
-	if c.in.Num("guide-lift") < c.in.Num("height") {
-		c.tell("guide-lift", noteLifts, lift,
-			calc.Amount("time", fill/c.in.Num("guide-rate"), displayTime))
+	c.askLooser("guide-rate", "rise-house", c.in.Num("rise-house"))
+	strict := fill
+	if house, ok := c.in.HouseAmount("lift"); ok {
+		c.askLooser("guide-lift", "lift", house)
+		strict = min(fill, house)
+	}
+	c.Put("guide-time", strict/ftPerH(c.most))
+	if strict < c.in.Num("height") {
+		c.tell("guide-lift", noteLifts, calc.Amount("lift", strict, &displays.HeightAtMost),
+			calc.Amount("time", strict/ftPerH(c.most), displayTime))
 	}
 	weighs := pressure.FluidHead(c.pour.Weight, pressure.Feet(calc.From(fill, "ft")))
 	if c.rated && !c.covers(weighs) {
 		c.warn("guide-lift", noteGuideLift, amountOf(weighs))
+	}
+}
+
+// askLooser asks about a figure of the guide that is looser than the amount of the house
+// rule of an input.
+func (c *computation) askLooser(guide, id string, house float64) {
+	if calc.Over(c.in.Num(guide), house) {
+		c.ask(guide, askLooser, calc.Amount("guide", c.in.Num(guide), fieldOf(inputs, guide).Display),
+			calc.Amount("house", house, fieldOf(inputs, id).Display))
 	}
 }
 
@@ -203,12 +220,16 @@ const (
 	)
 	askGuide     = calc.Text("The form maker's guide is not entered. Does it give a lift and a rise? Enter both.")
 	askGuideBoth = calc.Text("The guide's lift and rise go together. Enter this one too.")
-	helpDepth    = calc.Text(
+	askLooser    = calc.Text(
+		"The guide gives {guide}, and the house rule only {house}. The stricter counts. May the crew go by the " +
+			"guide? Ask who set the rule.",
+	)
+	helpDepth = calc.Text(
 		"End today's pour at {depth}, and lower at corners, cut blocks and weak faces. Go on only when the form " +
 			"maker's guide or the engineer allows it.",
 	)
 	noteLifts = calc.Text(
-		"By the form maker's guide: fill to {lift}, move on, and come back no sooner than {time} later.",
+		"By guide and house rule: fill to {lift}, move on, and come back no sooner than {time} later.",
 	)
 	noteGuideWithin = calc.Text("The plan is within the form maker's guide: lifts of {lift}, {rate}.")
 	noteGuideBeyond = calc.Text(

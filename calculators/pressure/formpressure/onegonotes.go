@@ -15,6 +15,8 @@ func (c *computation) addOneGoNotes(deed string, run oneGoRun, place *pressure.L
 			c.warn("rise-house", noteFast, limitRise(c.most), c.whose())
 		}
 		c.addOneGoHelp(deed, run)
+	} else if run.fast && !c.rated && c.refused == "" {
+		c.care("rise-house", noteFast, limitRise(c.most), c.whose())
 	}
 	c.addOneGoCauses(run)
 	c.addNear(run.given.Pressure)

@@ -19,6 +19,7 @@ const (
 	doAsk     = "ask"
 	doRefuse  = "refuse"
 	doTooOld  = "old"
+	doPast    = "past"
 	unchecked = "unchecked"
 )
 
@@ -75,6 +76,7 @@ var outputs = []calc.Field{
 			{ID: doAsk, Label: calc.Text("Ask the maker or engineer first")},
 			{ID: doRefuse, Label: calc.Text("Do not place: this load does not go in")},
 			{ID: doTooOld, Label: calc.Text("Too old: this load does not go in")},
+			{ID: doPast, Label: calc.Text("No answer: past a published limit")},
 			{ID: unchecked, Label: calc.Text("Form not checked: no rating")},
 		},
 	},
@@ -138,8 +140,10 @@ var outputs = []calc.Field{
 	{ID: "rule", Kind: calc.Choice, Options: rules, Label: calc.Text("Decided by")},
 	{ID: "fluid-depth", Kind: calc.Number, Display: &displays.Height, Label: pressure.LabelDepth,
 		Help: pressure.HelpFluidZone},
-	{ID: "floor", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Least design pressure")},
-	{ID: "floor-si", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Least, SI edition")},
+	{ID: "floor", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Least design pressure"),
+		Help: calc.Text("To compare. That of the SI edition is larger and counts.")},
+	{ID: "floor-si", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Least, SI edition"),
+		Help: calc.Text("This one counts.")},
 	{ID: "cw", Kind: calc.Number, Display: displayFactor, Label: calc.Text("Weight coefficient")},
 	{ID: "cc", Kind: calc.Number, Display: displayFactor, Label: calc.Text("Chemistry coefficient")},
 	{
@@ -160,7 +164,7 @@ var outputs = []calc.Field{
 		},
 	},
 	{ID: "guide-time", Kind: calc.Number, Display: displayTime, Label: calc.Text("Least time per lift"),
-		Help: calc.Text("From one lift to the next at any place, by the guide.")},
+		Help: calc.Text("From one lift to the next at any place, by the stricter of guide and house rule.")},
 	{
 		ID: "by-depth", Kind: calc.Rows, Label: calc.Text("Pressure by depth"),
 		Cols: []calc.Field{
