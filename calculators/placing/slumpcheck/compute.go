@@ -41,8 +41,8 @@ const (
 		"One test is outside the limits and one inside. By ASTM C94 the load passes. Test it at the hose too.",
 	)
 	noteOver = calc.Text(
-		"One test is over {limit}: the higher one counts. Nothing goes in before a test at the hose is {limit} or " +
-			"less.",
+		"One test is over {limit}: the higher one counts. Test a third portion at the chute. Over {limit} again, " +
+			"the load is refused.",
 	)
 	noteCode = calc.Text("The home code asks for more than {limit} in forms that stay in place.")
 	noteHose = calc.Text("The form feels {hose} at the hose. Stop the pump. Test chute and hose again.")
