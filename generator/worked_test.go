@@ -138,7 +138,8 @@ const (
 )
 
 // headsAndRates returns the highest whole pump rate that one, two and three heads keep up
-// with, at the spacing for a reach that is not known and at the house rule, and the largest
+// with, for concrete without and with air, at the spacing for a reach that is not known and
+// at the house rule, and the largest
 // load whose last concrete is not too old at that rate.
 func headsAndRates(t *testing.T, lang string) [][]string {
 	header := map[string][]string{
@@ -147,23 +148,29 @@ func headsAndRates(t *testing.T, lang string) [][]string {
 	}[lang]
 	apart := map[string][2]string{"en": {"", " apart"}, "es": {"A ", ""}}[lang]
 	marks := map[string]map[string]string{
-		"en": {"low": ", reach not known", "middle": ", our rule", "load": "Largest load at that rate"},
-		"es": {"low": ", alcance no conocido", "middle": ", nuestra regla", "load": "Carga más grande a ese paso"},
+		"en": {"low": ", reach not known", "middle": ", our rule", "load": "Largest load at that rate",
+			"air": ", with air", "plain": ", without air"},
+		"es": {"low": ", alcance no conocido", "middle": ", nuestra regla", "load": "Carga más grande a ese paso",
+			"air": ", con aire", "plain": ", sin aire"},
 	}[lang]
 	rows := [][]string{header}
-	for _, plan := range []string{"low", "middle"} {
-		spacing := numberOf(t, vibrator.Calculator, "spacing", "in", jobLength, "plan="+plan)
-		rates, loads := []string{apart[0] + inches(spacing) + apart[1] + marks[plan]}, []string{marks["load"]}
-		for heads := 1.0; heads <= 3; heads++ {
-			rate := 0
-			for numberOf(t, vibrator.Calculator, "vibrators", "", jobLength, "plan="+plan,
-				"pump="+strconv.Itoa(rate+1)+" yd3/h") <= heads {
-				rate++
+	for _, mix := range []string{"plain", "air"} {
+		for _, plan := range []string{"low", "middle"} {
+			inputs := []string{jobLength, "plan=" + plan, "concrete=" + mix}
+			spacing := numberOf(t, vibrator.Calculator, "spacing", "in", inputs...)
+			rates := []string{apart[0] + inches(spacing) + apart[1] + marks[plan] + marks[mix]}
+			loads := []string{marks["load"]}
+			for heads := 1.0; heads <= 3; heads++ {
+				rate := 0
+				for numberOf(t, vibrator.Calculator, "vibrators", "",
+					append(inputs[:3:3], "pump="+strconv.Itoa(rate+1)+" yd3/h")...) <= heads {
+					rate++
+				}
+				rates = append(rates, strconv.Itoa(rate)+" yd³/h")
+				loads = append(loads, strconv.Itoa(largestLoad(t, rate))+" yd³")
 			}
-			rates = append(rates, strconv.Itoa(rate)+" yd³/h")
-			loads = append(loads, strconv.Itoa(largestLoad(t, rate))+" yd³")
+			rows = append(rows, rates, loads)
 		}
-		rows = append(rows, rates, loads)
 	}
 	return rows
 }
