@@ -44,13 +44,14 @@ const (
 	jobLoad     = "7 yd3"
 	pumpRate    = "15 yd3/h"
 	pumpMoving  = "75 %"
-	crewStart   = "6:15"
-	crewSetUp   = "105 min"
+	crewStart   = "6:00"
+	crewSetUp   = "120 min"
 	crewCleanUp = "120 min"
 	plantDrive  = "10 min"
 	plantLead   = "50 min" // from a call to the hopper
 	jobSet      = "5 h"    // final set at 70 °F, as the plant gives it
 	liftDepth   = 2        // ft
+	roundDepth  = 1        // ft; each lift goes in as rounds of this depth
 	wallHeight  = 9        // ft
 	loadVolume  = 7        // yd³
 	rateWithAll = 15 * 0.75
@@ -61,14 +62,16 @@ const (
 	pumpComes  = 15 * minute
 	wallWalked = 50 * minute
 	talkBegins = 60 * minute
+	talkTime   = 10 * minute
 	firstTest  = -20 * minute // from the first concrete
 )
 
 // Minutes beside the passes of the pump.
 const (
-	primeTime = 15 * minute // the first truck is at the hopper while the line is primed
-	footRead  = 5 * minute  // from the end of lift 1 to "second lift"
-	topsTime  = 20 * minute // from the last concrete to the last "wall full"
+	primeTime  = 15 * minute // the first truck is at the hopper while the line is primed
+	footRead   = 5 * minute  // from the end of lift 1 to "second lift"
+	topsTime   = 20 * minute // from the last concrete to the last "wall full"
+	leastSpare = 15 * minute // to the joint window, in the rounds of the plan
 )
 
 // workedPour is a pour worked out by the calculators. Times are in s after midnight, unless
@@ -90,6 +93,7 @@ type workedPour struct {
 	lifts            int     // for the height
 	placed           int     // lifts that the day places
 	returnAge        float64 // of the concrete when the hose is back, s
+	roundAge         float64 // the same in rounds of roundDepth, s
 	window           float64 // joint window that counts, s
 	verdict          string
 	pressure, backBy float64 // Pa; s from pass to pass, the earlier of both calculators
@@ -141,9 +145,10 @@ func workPour(t *testing.T, day pourInputs) workedPour {
 	w.lift, w.returnAge = rise.Out.Num("loop-time"), rise.Out.Num("return-age")
 	w.verdict, w.lifts = rise.Out.Choice("verdict"), int(rise.Out.Num("lifts"))
 	w.window = w.returnAge + rise.Out.Num("spare")
+	w.roundAge = w.returnAge - w.lift*(1-float64(roundDepth)/liftDepth)
 
 	form := calctest.Run(t, formpressure.Calculator, jobLength, "thickness=8 in", "height="+jobHeight, "lift=2 ft",
-		"pump-rate="+pumpRate, "temperature="+day.concrete, "cement=plain", "admixture=none",
+		"pump-rate="+pumpRate, "temperature="+day.concrete, "cement=plain", "admixture=retards",
 		"set="+jobSet, fmt.Sprintf("round=%v min", w.lift/minute),
 		fmt.Sprintf("age=%v min", (w.ageLast+primeTime)/minute))
 	w.pressure = form.Out.Num("pressure-local")
@@ -248,51 +253,56 @@ func (w workedPour) truck(n int) (batched, hopper, empty float64) {
 // pourWords are the words of the tables of pour-clock.
 var pourWords = map[string]map[string]string{
 	"en": {
-		"what":         "What",
-		"plan":         "Plan",
-		"bad":          "Bad day",
-		"concrete":     "Concrete, air",
-		"net":          "Concrete in the wall",
-		"order":        "Ordered, with waste",
-		"loads":        "Loads of 7 yd³",
-		"spacing":      "One truck every",
-		"heads":        "Heads that run, spare",
-		"lift":         "One lift of 2 ft",
-		"rise":         "Rise, by the lift",
-		"window":       "Joint window, from the plant",
-		"counts":       "Joint window that counts",
-		"age":          "Age when the hose is back",
-		"verdict":      "Next lift",
-		"set":          "Initial set, earliest",
-		"allowed":      "Time allowed in the wall",
-		"form":         "The form",
-		"back-by":      "Next pass back by",
-		"pressure":     "Pressure in lifts, as planned",
-		"mix":          "Mix for the pressure",
-		"plain":        "Type I, no retarder, sets in %s at 70 °F",
-		"unknown":      "The same, mix not known",
-		"unchecked":    "not checked: no rating entered",
-		"in-time":      "back in time",
-		"too-late":     "too late: planned joint",
-		"too-fast":     "too fast",
-		"start":        "Crew starts by daylight. Named hands walk the wall and prove the strings",
-		"pump":         "Pump comes. Operator and signal hand set it, wires first, boom down",
-		"batched1":     "First load is batched",
-		"walked":       "Wall released. Then foreman and operator walk the pump and release it",
-		"talk":         "Crew talk",
-		"ticket":       "First ticket, slump test, prime",
-		"first":        "\"Pump\". Lift 1 begins",
-		"second":       "Base read behind the first lift. \"Second lift\": lift 2 begins",
-		"liftN":        "Lift %d begins",
-		"waits":        "Third truck is due and is not here. Level off, call, test the oldest face",
-		"joint":        "Planned joint: level and rough. Engineer called, last trucks called off",
-		"off-truck":    "called off",
-		"last-lift":    "Last lift begins",
-		"call":         "Latest call for the last truck, %s",
-		"full":         "Last concrete",
-		"tops":         "Last \"wall full\": settled, topped up, struck off",
-		"done":         "Washed out, clean, signed",
-		"pull":         "Straighten: corners locked, then curve and strings",
+		"what":      "What",
+		"plan":      "Plan",
+		"bad":       "Bad day",
+		"concrete":  "Concrete, air",
+		"net":       "Concrete in the wall",
+		"order":     "Ordered, with waste",
+		"loads":     "Loads of 7 yd³",
+		"spacing":   "One truck every",
+		"heads":     "Heads that run, spare",
+		"lift":      "One lift of 2 ft",
+		"rise":      "Rise, by the lift",
+		"window":    "Joint window, from the plant",
+		"counts":    "Joint window that counts",
+		"age":       "Age when the hose is back, whole lift",
+		"age-round": "The same, in rounds of 1 ft as planned",
+		"spare":     "Spare to the joint window, at least",
+		"no-spare":  "none",
+		"verdict":   "Next lift",
+		"set":       "Initial set, earliest",
+		"allowed":   "Time allowed in the wall",
+		"form":      "The form",
+		"back-by":   "Next pass back by",
+		"pressure":  "Pressure in lifts, as planned",
+		"mix":       "Mix for the pressure",
+		"plain":     "Type I with a reducer, entered as a retarder, sets in %s at 70 °F",
+		"unknown":   "The same, mix not known",
+		"unchecked": "not checked: no rating entered",
+		"in-time":   "back in time",
+		"too-late":  "too late: planned joint",
+		"too-fast":  "too fast",
+		"start":     "Crew starts by daylight. Named hands walk the wall and prove the strings",
+		"pump":      "Pump comes. Operator and signal hand set it, wires first, boom down",
+		"batched1":  "First load is batched",
+		"walked":    "Wall released. Then foreman and operator walk the pump and release it",
+		"talk":      "Crew talk",
+		"ready":     "\"Crew ready\". Only then is the plant told to batch",
+		"ticket":    "First ticket, slump test, prime",
+		"first":     "\"Pump\". Lift 1 begins",
+		"second":    "Base read behind the first lift. \"Second lift\": lift 2 begins",
+		"liftN":     "Lift %d begins",
+		"waits":     "Third truck is due and is not here. Level off, call, test the oldest face",
+		"joint":     "Planned joint: level and rough. Engineer called, last trucks called off",
+		"off-truck": "called off",
+		"last-lift": "Last lift begins",
+		"call":      "Latest call for the last truck, %s",
+		"full":      "Last concrete",
+		"tops":      "Last \"wall full\": settled, topped up, struck off",
+		"done":      "Washed out, clean, signed",
+		"pull": "Straighten: corners locked, then curve and strings. " +
+			"Truck at the gate: the turner steps out, or the pump stops",
 		"sooner":       "First hands off",
 		"final":        "Last hands off",
 		"load":         "Load",
@@ -315,51 +325,56 @@ var pourWords = map[string]map[string]string{
 		"by":           "decided by",
 	},
 	"es": {
-		"what":         "Qué",
-		"plan":         "Plan",
-		"bad":          "Día malo",
-		"concrete":     "Concreto, aire",
-		"net":          "Concreto en el muro",
-		"order":        "Pedido, con desperdicio",
-		"loads":        "Cargas de 7 yd³",
-		"spacing":      "Un camión cada",
-		"heads":        "Cabezas que vibran, repuesto",
-		"lift":         "2 ft en todo el muro",
-		"rise":         "Subida, según la capa",
-		"window":       "Plazo para la junta, según la planta",
-		"counts":       "Plazo para la junta que cuenta",
-		"age":          "Edad cuando vuelve la manguera",
-		"verdict":      "Capa que sigue",
-		"set":          "Fraguado inicial, lo más pronto",
-		"allowed":      "Tiempo permitido en el muro",
-		"form":         "La forma",
-		"back-by":      "Volver antes de",
-		"pressure":     "Presión en capas, según el plan",
-		"mix":          "Mezcla para la presión",
-		"plain":        "Tipo I, sin retardante, fragua en %s a 70 °F",
-		"unknown":      "Lo mismo, mezcla desconocida",
-		"unchecked":    "sin revisar: no se dio la capacidad",
-		"in-time":      "vuelve a tiempo",
-		"too-late":     "tarde: junta planeada",
-		"too-fast":     "muy rápido",
-		"start":        "Empieza la cuadrilla con luz. Los nombrados recorren el muro y prueban los hilos",
-		"pump":         "Llega la bomba. La plantan el operador y el de las señas: cables primero, pluma abajo",
-		"batched1":     "Se carga el primer camión",
-		"walked":       "Muro liberado. Luego mayordomo y operador recorren la bomba y la liberan",
-		"talk":         "Plática",
-		"ticket":       "Primer boleto, revenimiento, cebado",
-		"first":        "\"Bombee\". Empieza la capa 1",
-		"second":       "Se leyó la base. \"Segunda capa\": empieza la capa 2",
-		"liftN":        "Empieza la capa %d",
-		"waits":        "Le toca al tercer camión y no está. Nivele, llame, pruebe la cara más vieja",
-		"joint":        "Junta planeada: a nivel y rugosa. Se llama al ingeniero, se cancelan los camiones",
-		"off-truck":    "cancelado",
-		"last-lift":    "Empieza la última capa",
-		"call":         "A más tardar: llame al último camión, %s",
-		"full":         "Último concreto",
-		"tops":         "Último \"muro lleno\": asentado, completado y enrasado",
-		"done":         "Lavado, limpio, firmado",
-		"pull":         "Enderezar: esquinas trabadas, luego curva e hilos",
+		"what":      "Qué",
+		"plan":      "Plan",
+		"bad":       "Día malo",
+		"concrete":  "Concreto, aire",
+		"net":       "Concreto en el muro",
+		"order":     "Pedido, con desperdicio",
+		"loads":     "Cargas de 7 yd³",
+		"spacing":   "Un camión cada",
+		"heads":     "Cabezas que vibran, repuesto",
+		"lift":      "2 ft en todo el muro",
+		"rise":      "Subida, según la capa",
+		"window":    "Plazo para la junta, según la planta",
+		"counts":    "Plazo para la junta que cuenta",
+		"age":       "Edad cuando vuelve la manguera, capa entera",
+		"age-round": "Lo mismo, en vueltas de 1 ft según el plan",
+		"spare":     "Sobra hasta el plazo de la junta, al menos",
+		"no-spare":  "nada",
+		"verdict":   "Capa que sigue",
+		"set":       "Fraguado inicial, lo más pronto",
+		"allowed":   "Tiempo permitido en el muro",
+		"form":      "La forma",
+		"back-by":   "Volver antes de",
+		"pressure":  "Presión en capas, según el plan",
+		"mix":       "Mezcla para la presión",
+		"plain":     "Tipo I con reductor, puesto como retardante, fragua en %s a 70 °F",
+		"unknown":   "Lo mismo, mezcla desconocida",
+		"unchecked": "sin revisar: no se dio la capacidad",
+		"in-time":   "vuelve a tiempo",
+		"too-late":  "tarde: junta planeada",
+		"too-fast":  "muy rápido",
+		"start":     "Empieza la cuadrilla con luz. Los nombrados recorren el muro y prueban los hilos",
+		"pump":      "Llega la bomba. La plantan el operador y el de las señas: cables primero, pluma abajo",
+		"batched1":  "Se carga el primer camión",
+		"walked":    "Muro liberado. Luego mayordomo y operador recorren la bomba y la liberan",
+		"talk":      "Plática",
+		"ready":     "\"Cuadrilla lista\". Solo entonces se le dice a la planta que cargue",
+		"ticket":    "Primer boleto, revenimiento, cebado",
+		"first":     "\"Bombee\". Empieza la capa 1",
+		"second":    "Se leyó la base. \"Segunda capa\": empieza la capa 2",
+		"liftN":     "Empieza la capa %d",
+		"waits":     "Le toca al tercer camión y no está. Nivele, llame, pruebe la cara más vieja",
+		"joint":     "Junta planeada: a nivel y rugosa. Se llama al ingeniero, se cancelan los camiones",
+		"off-truck": "cancelado",
+		"last-lift": "Empieza la última capa",
+		"call":      "A más tardar: llame al último camión, %s",
+		"full":      "Último concreto",
+		"tops":      "Último \"muro lleno\": asentado, completado y enrasado",
+		"done":      "Lavado, limpio, firmado",
+		"pull": "Enderezar: esquinas trabadas, luego curva e hilos. " +
+			"Camión en la entrada: el del tensor se sale, o se para la bomba",
 		"sooner":       "Primer lado que nadie toca",
 		"final":        "Último lado que nadie toca",
 		"load":         "Carga",
@@ -411,6 +426,13 @@ func pourNumbers(t *testing.T, lang string) [][]string {
 	add("window", func(w workedPour) string { return w.day.window })
 	add("counts", func(w workedPour) string { return minutes(w.window) })
 	add("age", func(w workedPour) string { return minutes(w.returnAge) })
+	add("age-round", func(w workedPour) string { return minutes(w.roundAge) })
+	add("spare", func(w workedPour) string {
+		if w.roundAge >= w.window {
+			return say["no-spare"]
+		}
+		return minutes(early(w.window - w.roundAge))
+	})
 	add("verdict", func(w workedPour) string { return say[verdictWord(t, w.verdict)] })
 	add("set", func(w workedPour) string { return tenth(w.set/3600) + " h" })
 	add("allowed", func(w workedPour) string { return minutes(w.allowed) })
@@ -452,8 +474,9 @@ func pourClock(t *testing.T, lang string) [][]string {
 	add(say["start"], func(w workedPour) float64 { return w.start })
 	add(say["pump"], func(w workedPour) float64 { return w.start + pumpComes })
 	add(say["walked"], func(w workedPour) float64 { return w.start + wallWalked })
-	add(say["batched1"], func(w workedPour) float64 { return w.firstBatched() })
 	add(say["talk"], func(w workedPour) float64 { return w.start + talkBegins })
+	add(say["ready"], func(w workedPour) float64 { return w.start + talkBegins + talkTime })
+	add(say["batched1"], func(w workedPour) float64 { return w.firstBatched() })
 	add(say["ticket"], func(w workedPour) float64 { return w.first + firstTest })
 	add(say["first"], func(w workedPour) float64 { return w.first })
 	add(say["second"], func(w workedPour) float64 { return w.liftStart(2) })
@@ -562,6 +585,13 @@ func TestWorkedPour(t *testing.T) {
 		if w.window > weather.JointWindow {
 			t.Errorf("%s: a joint window of %v min counts", name, w.window/minute)
 		}
+	}
+	if spare := good.window - good.roundAge; spare < leastSpare {
+		t.Errorf("plan: %v min to spare when the hose is back, want %v", spare/minute, leastSpare/minute)
+	}
+	if ready := good.start + talkBegins + talkTime; good.firstBatched() < ready {
+		t.Errorf("the first load is batched at %s, before the crew is ready at %s",
+			clockTime(good.firstBatched()), clockTime(ready))
 	}
 	if goodDay.window == badDay.window {
 		t.Error("no day shows that the earlier of two joint windows counts")
