@@ -122,7 +122,7 @@ for (const lang of ['en', 'es']) {
 		test(`posters, ${lang}, ${format}: one to a sheet, code and address on it`, async (t) => {
 			const page = await open(t, `${lang}/posters.html`, withAddress());
 			const posters = await textsOf(page, '.poster');
-			assert.equal(posters.length, 6);
+			assert.equal(posters.length, 7);
 			const { size, sheets, count } = await printed(page, format);
 			assert.ok(sized(size, format), `paper of ${size}`);
 			assert.equal(count, posters.length, 'sheets of paper');

@@ -58,11 +58,10 @@ func (c *computation) inUnit(id, unit string) float64 { return calc.From(c.in.Nu
 // older than the house rule, or lift or greatest rise pass the published limit of their
 // rule. It is "" otherwise.
 func (c *computation) refusal() string {
-	age, ruled := c.in.HouseAmount("age")
 	switch {
 	case c.pour.Wet():
 		return doRefuse
-	case ruled && calc.Over(c.in.Num("age"), age):
+	case calc.Over(c.in.Num("age"), c.in.Num("age-most")):
 		return doTooOld
 	case c.in.PassesLimit("lift") || c.in.PassesLimit("rise-house"):
 		return doPast

@@ -40,10 +40,9 @@ func (c *computation) findWait(run *liftsRun) {
 func (c *computation) liftsDeed(run *liftsRun) string {
 	if c.refused == "" {
 		c.Put("back-by", calc.SI(max(run.window, 0), "h"))
-		if left := weather.JointWindow - c.in.Num("age"); calc.Under(left, calc.SI(max(run.window, 0), "h")) {
-			c.Note(calc.LevelCaution, calc.At("age"), noteJoint,
-				calc.Amount("window", weather.JointWindow, &displays.Minutes),
-				calc.Amount("left", max(left, 0), &displays.MinutesAtMost))
+		if c.window(c.early(), c.pour.Temp) < pressure.EarliestSet(c.early(), c.pour.Temp)-c.inUnit("age", "h") {
+			c.Note(calc.LevelNotice, calc.At("age"), noteJoint,
+				calc.Amount("window", weather.JointWindow, &displays.Minutes))
 		}
 	}
 	if !c.planned() {
@@ -105,8 +104,7 @@ func (c *computation) putMix(run *liftsRun) bool {
 		if id != mixWarm {
 			set = min(set, earliest)
 		}
-		window := pressure.EarliestSet(set, r.Temp) - c.inUnit("age", "h")
-		if !ok || calc.Over(r.At(wait).Between(), window) {
+		if !ok || calc.Over(r.At(wait).Between(), c.window(set, r.Temp)) {
 			continue
 		}
 		run.mixed, run.mixWait = r.At(wait).Pressure().Pressure, wait

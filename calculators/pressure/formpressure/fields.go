@@ -145,7 +145,7 @@ var inputs = []calc.Field{
 		Range: "1 to 48 h", Why: whyTime,
 	},
 	{
-		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Rule: "ticket-age",
+		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "45 min",
 		Label: calc.Text("Age of the oldest load"),
 		Help:  calc.Text("When it lands, counted from the batch time on the ticket."),
 		Range: "0 min to 8 h", Why: whyNone, WhyMost: whyTime,
@@ -195,6 +195,11 @@ var inputs = []calc.Field{
 		Label: calc.Text("Rise measured by tape"),
 		Help:  calc.Text("It can raise the answer, never lower it."),
 		Range: "0.1 to 3000 ft/h", Why: whyRise,
+	},
+	{
+		ID: "age-most", Kind: calc.Number, Display: &displays.Minutes, Rule: "ticket-age",
+		Label: calc.Text("Oldest load allowed"), Help: calc.Text("House rule. A stricter ticket comes before it."),
+		Range: "0 min to 8 h", Why: whyNone, WhyMost: whyTime,
 	},
 	{
 		ID: "rise-house", Kind: calc.Number, Display: &displays.RiseTyped, Rule: "rise",

@@ -267,7 +267,7 @@ func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 		}
 	case (deed == doRefuse) != calc.Over(in.Num("slump"), calc.SI(7, "in")):
 		t.Fatalf("%s at a slump of %v m", deed, in.Num("slump"))
-	case (deed == doRefuse || deed == doTooOld) != (deed == doRefuse || calc.Over(in.Num("age"), calc.SI(90, "min"))):
+	case (deed == doRefuse || deed == doTooOld) != (deed == doRefuse || calc.Over(in.Num("age"), in.Num("age-most"))):
 		t.Fatalf("%s at an age of %v s", deed, in.Num("age"))
 	case deed != doRefuse && deed != doTooOld &&
 		(deed == doPast) != (in.PassesLimit("lift") || in.PassesLimit("rise-house")):

@@ -3,6 +3,7 @@ package formpressure
 import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/pressure"
+	"coursebook/calculators/weather"
 )
 
 // liftsRun is a wall placed in lifts: its schedule, the pressure as planned, and the
@@ -27,12 +28,20 @@ func (c *computation) computeLifts() {
 	run := &liftsRun{}
 	run.round = c.round()
 	run.given = run.round.Pressure()
-	run.window = pressure.EarliestSet(c.early(), c.pour.Temp) - c.inUnit("age", "h")
+	run.window = c.window(c.early(), c.pour.Temp)
 	c.putLifts(run)
 	c.paceUnrated(run)
 	c.putGuide(run.given.Rise, c.in.Num("lift"))
 	deed := c.putDeed(c.liftsDeed(run), c.overGuideLift(c.in.Num("lift")))
 	c.addLiftsNotes(deed, run)
+}
+
+// window returns the time in h that is left for the next pass: to the earliest initial
+// set of concrete with that final set in h at SetAt, or to the end of the joint window if
+// that is earlier, both counted from the batch time of the oldest load.
+func (c *computation) window(set float64, t pressure.Fahrenheit) float64 {
+	joint := calc.From(weather.JointWindow, "h")
+	return min(pressure.EarliestSet(set, t), joint) - c.inUnit("age", "h")
 }
 
 // round returns the schedule of the typed inputs, never nil. A typed time of one pass

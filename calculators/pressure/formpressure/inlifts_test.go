@@ -84,7 +84,8 @@ func TestStopIsTheLastDeed(t *testing.T) {
 
 // No rate below what a pump runs at is named: the wait comes with fewer trucks.
 func TestNoPumpRunsThisSlow(t *testing.T) {
-	slow := calctest.Run(t, Calculator, job("pump-rate=8", "rating=930", "temperature=50", "set=4.8774 h")...)
+	slow := calctest.Run(t, Calculator, job("pump-rate=8", "rating=930", "temperature=50", "set=4.8774 h",
+		"age=0 min")...)
 	fast := calctest.Run(t, Calculator, job("pump-rate=60", "cement=blend", "admixture=retards", "set=8 h")...)
 	for _, c := range []struct {
 		res        calc.Result
@@ -124,6 +125,23 @@ func TestNotBeforeAndBackByCross(t *testing.T) {
 	fresh := calctest.Run(t, Calculator, replaced(hot, "age=0 min", "set=12 h", "rating=1000")...)
 	if fresh.Out.Choice("deed") != doWait {
 		t.Errorf("with time left: %s", fresh.Out.Choice("deed"))
+	}
+}
+
+// Back by is the end of the joint window where that comes before the set: the plan that
+// rate-of-rise calls too late is no plan here.
+func TestJointWindowCounts(t *testing.T) {
+	for age, minutes := range map[string]float64{"0 min": 120, "45 min": 75, "90 min": 30} {
+		res := calctest.Run(t, Calculator, job("age="+age, "rating=1350")...)
+		expect(t, res, "back-by", minutes, "min")
+		late := minutes < 41.4 // a pass of 6.91 yd³ at 10 yd³/h
+		if deed := res.Out.Choice("deed"); (deed == doGo) == late || !calctest.Noted(res, noteJoint) {
+			t.Errorf("age %s: %s, %v", age, deed, res.Notes)
+		}
+	}
+	hot := calctest.Run(t, Calculator, job("temperature=100", "age=0 min", "set=2 h")...)
+	if calctest.Noted(hot, noteJoint) || hot.Out.Num("back-by") >= 120*60 {
+		t.Errorf("an early set: back by %v s, %v", hot.Out.Num("back-by"), hot.Notes)
 	}
 }
 
@@ -259,19 +277,20 @@ func TestGreatestRise(t *testing.T) {
 // A load that is too wet or too old goes in by no plan, with or without a rating.
 func TestRefusedLoads(t *testing.T) {
 	for typed, want := range map[string]string{
-		"slump=7 in": doGo, "slump=7.25 in": doRefuse, "slump=9 in": doRefuse, "age=90 min": doGo,
+		"slump=7 in": doGo, "slump=7.25 in": doRefuse, "slump=9 in": doRefuse, "age=90 min": doShorten,
 		"age=91 min": doTooOld, "age=150 min": doTooOld,
 	} {
 		for _, rating := range []string{"2000", ""} {
 			res := calctest.Run(t, Calculator, job(typed, "rating="+rating)...)
 			expected := want
-			if rating == "" && want == doGo {
+			if rating == "" && (want == doGo || want == doShorten) {
 				expected = unchecked
 			}
 			if got := res.Out.Choice("deed"); got != expected {
 				t.Errorf("%s, rating %q: %s, want %s", typed, rating, got, expected)
 			}
-			if want != doGo && (res.Out.Has("back-by") || res.Out.Has("not-before") || res.Out.Has("fluid-limit")) {
+			if want != doGo && want != doShorten && (res.Out.Has("back-by") || res.Out.Has("not-before") ||
+				res.Out.Has("fluid-limit")) {
 				t.Errorf("%s: a plan for a load that does not go in", typed)
 			}
 		}
@@ -386,7 +405,7 @@ func TestPastALimit(t *testing.T) {
 		typed []string
 		want  string
 	}{
-		{[]string{"lift=3.5 ft", "rating=3000", "pump-rate=5"}, doGo},
+		{[]string{"lift=3.5 ft", "rating=3000", "pump-rate=5", "length=60 ft"}, doGo},
 		{[]string{"lift=3.6 ft", "rating=3000", "pump-rate=5"}, doPast},
 		{[]string{"lift=5 ft", "rating=3000", "guide-lift=5 ft", "guide-rate=10"}, doPast},
 		{[]string{"rise-house=5"}, doGo},

@@ -174,8 +174,9 @@ const (
 			"{pressure}. Work this page again with that ticket.",
 	)
 	noteJoint = calc.Text(
-		"Our joint window, {window} from the batch time, leaves {left}. The earlier of the two times counts. Fresher " +
-			"loads give more.",
+		"Our joint window, {window} from the batch time, ends before the concrete sets: it counts. Fresher loads " +
+			"give " +
+			"more time.",
 	)
 	noteCrossed = calc.Text(
 		"No lift plan with this mix and form. For the form the next pass must wait at least {before}. For the joint " +
