@@ -104,7 +104,7 @@ func withRules(fields []Field, amounts map[string]string, declared []*Rule) (cop
 	for i := range copied {
 		f := &copied[i]
 		if amount := amounts[f.Rule]; f.Rule != "" && f.RuleProblem(amount) == "" {
-			f.Usual, f.house, changed = amount, findRule(declared, f.Rule), true
+			f.Usual, f.house, changed = amount, FindRule(declared, f.Rule), true
 		}
 		if cols, ok := withRules(f.Cols, amounts, declared); ok {
 			f.Cols, changed = cols, true
@@ -149,8 +149,8 @@ func (c *Calculator) LacksRule() bool {
 	return lacks
 }
 
-// findRule returns the rule with an ID; nil where there is none.
-func findRule(list []*Rule, id string) *Rule {
+// FindRule returns the rule with an ID; nil where there is none.
+func FindRule(list []*Rule, id string) *Rule {
 	for _, r := range list {
 		if r.ID == id {
 			return r

@@ -15,12 +15,5 @@ const (
 	AtLeast = calc.AtLeast
 )
 
-// Find returns the rule with an ID; nil where there is none.
-func Find(list []*Rule, id string) *Rule {
-	for _, r := range list {
-		if r.ID == id {
-			return r
-		}
-	}
-	return nil
-}
+// Find returns the rule with an ID; nil if there is none.
+func Find(list []*Rule, id string) *Rule { return calc.FindRule(list, id) }

@@ -48,21 +48,12 @@ func ask(t *testing.T, m *wasmtest.Instance, lines ...string) []string {
 	return strings.Split(strings.TrimSuffix(got, "\n"), "\n")
 }
 
-// rulesRequest is the request with the house rules of the manual.
-func rulesRequest() string {
-	request := "coursebook\t1\trules\n"
-	for id, amount := range calctest.Amounts() {
-		request += "rule\t" + id + "\t" + amount + "\n"
-	}
-	return request
-}
-
 // startWithRules starts the module and a server of native code, both with the house
 // rules of the manual.
 func startWithRules(t *testing.T) (*wasmtest.Instance, *protocol.Server) {
 	t.Helper()
 	m, server := start(t), protocol.New(catalog.All(), rules.All()...)
-	request := rulesRequest()
+	request := wasmtest.RulesRequest(calctest.Amounts())
 	if got := ask(t, m, strings.TrimSuffix(request, "\n")); got[0] != "coursebook\t1\tok" {
 		t.Fatalf("rules: %q", got)
 	}
@@ -95,11 +86,7 @@ func TestModuleImportsAndSize(t *testing.T) {
 func TestModuleHasTheFingerprintOfTheDeclarations(t *testing.T) {
 	m := start(t)
 	for _, amounts := range []map[string]string{nil, calctest.Amounts(), {"lift": "18 in", "no-such-rule": "1 ft"}} {
-		request := []string{"coursebook\t1\trules"}
-		for id, amount := range amounts {
-			request = append(request, "rule\t"+id+"\t"+amount)
-		}
-		ask(t, m, request...)
+		ask(t, m, strings.TrimSuffix(wasmtest.RulesRequest(amounts), "\n"))
 		got := ask(t, m, "coursebook\t1\thello")
 		want := "fingerprint\t" + calc.Fingerprint(calc.WithRules(catalog.All(), amounts, rules.All()...))
 		if len(got) != 2 || got[1] != want {

@@ -40,7 +40,7 @@ func (c *computation) findWait(run *liftsRun) {
 func (c *computation) liftsDeed(run *liftsRun) string {
 	if c.refused == "" {
 		c.Put("back-by", calc.SI(max(run.window, 0), "h"))
-		if c.window(c.early(), c.pour.Temp) < pressure.EarliestSet(c.early(), c.pour.Temp)-c.inUnit("age", "h") {
+		if run.window < pressure.EarliestSet(c.early(), c.pour.Temp)-c.inUnit("age", "h") {
 			c.Note(calc.LevelNotice, calc.At("age"), noteJoint,
 				calc.Amount("window", weather.JointWindow, &displays.Minutes))
 		}

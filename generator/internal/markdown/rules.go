@@ -79,8 +79,8 @@ func (w *walker) authorText(n *ast.Link) string {
 // equals the amount of the manual, else that amount, with a warning. An unknown rule, or
 // a text that is not an amount of the rule's dimension, is an error and gives "".
 func (w *walker) ruleAmount(id, text string, line, col int) string {
-	report := func(s fault.Severity, code, format, hint string) {
-		w.faults.Add(fault.Fault{Severity: s, File: w.file.Path, Line: line, Col: col, Code: code, Text: format,
+	report := func(s fault.Severity, code, text, hint string) {
+		w.faults.Add(fault.Fault{Severity: s, File: w.file.Path, Line: line, Col: col, Code: code, Text: text,
 			Hint: hint, Source: w.sourceLine(line)})
 	}
 	r, ok := w.rules[id]

@@ -92,11 +92,7 @@ func TestReducedModuleKeepsAnswering(t *testing.T) {
 		t.Fatal(err)
 	}
 	defer m.Close(ctx)
-	amounts := "coursebook\t1\trules\n"
-	for id, amount := range calctest.Amounts() {
-		amounts += "rule\t" + id + "\t" + amount + "\n"
-	}
-	if _, err := m.Ask(ctx, amounts); err != nil {
+	if _, err := m.Ask(ctx, wasmtest.RulesRequest(calctest.Amounts())); err != nil {
 		t.Fatal(err)
 	}
 	requests := []string{"coursebook\t1\thello\n", "coursebook\t1\tdance\n", strings.Repeat("x", 5000)}

@@ -133,3 +133,12 @@ func Imports(ctx context.Context, packed []byte) ([]string, error) {
 
 // Close frees the module and returns the runtime's error, if any.
 func (m *Instance) Close(ctx context.Context) error { return m.runtime.Close(ctx) }
+
+// RulesRequest returns the request that gives the module the amounts of house rules by ID.
+func RulesRequest(amounts map[string]string) string {
+	request := "coursebook\t1\trules\n"
+	for id, amount := range amounts {
+		request += "rule\t" + id + "\t" + amount + "\n"
+	}
+	return request
+}
