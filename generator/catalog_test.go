@@ -50,6 +50,14 @@ func TestRefusalPrintsTheReasonAlone(t *testing.T) {
 		{"plumb-check", "readings=10 ft | 0 in"},
 		{"rate-of-rise", "length=5 ft", "stop=6 ft", "lift=2 ft"},
 		{"water-added", "water=200 US gal", "load=5 yd³"},
+		{"block-out-uplift", "factor=1"},
+		{"block-out-uplift", "apart=4 ft"},
+		{"slump-check", "ordered=9 in"},
+		{"vibrator", "most-apart=18 in"},
+		{"rate-of-rise", "lift=9 ft"},
+		{"rate-of-rise", "wanted=15 ft/h"},
+		{"form-pressure", "rise-house=6 ft/h"},
+		{"truck-spacing", "limit=2 h"},
 	} {
 		out, errs, status := runCommand(append([]string{"calc"}, args...)...)
 		if status != faulty || out != "" || strings.Count(errs, "\n") != 1 || !strings.HasPrefix(errs, "REFUSAL: ") {

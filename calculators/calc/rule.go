@@ -25,6 +25,9 @@ type Rule struct {
 	Limit string
 	// Source is the document of the limit; zero without a limit.
 	Source Source
+	// Firm makes the amount itself the limit where no document gives one: an input that
+	// is looser than the amount is refused.
+	Firm bool
 }
 
 // Parse returns an amount in SI. The amount has a unit, unless the rule is a plain
@@ -58,17 +61,6 @@ func (c Case) HouseAmount(id string) (si float64, ok bool) {
 	return 0, false
 }
 
-// PassesLimit reports whether an input that is set and asked for passes the published
-// limit of its house rule.
-func (c Case) PassesLimit(id string) bool {
-	for i, f := range c.fields {
-		if f.ID == id {
-			return f.house != nil && c.values[i].Set && c.asked(f) && f.house.Looser(c.values[i].Num)
-		}
-	}
-	return false
-}
-
 // limit is the published limit in SI. It panics if there is none or if it cannot be read.
 func (r *Rule) limit() float64 {
 	limit, err := r.Parse(r.Limit, quantity.Point)
@@ -80,10 +72,10 @@ func (r *Rule) limit() float64 {
 
 // WithRules returns the calculators with the amounts of the house rules as default
 // values. Run then notes an input that is looser than the amount of its rule in declared,
-// or than the published limit of that rule. amounts are the amounts by the ID of the rule, as a reader of US units
-// types them: "2 ft". A field stays unset whose rule has no amount or one that the field
-// cannot read. The calculators given are not changed; those without a rule are returned
-// as they are.
+// and refuses one that passes the published limit of that rule. amounts are the amounts
+// by the ID of the rule, as a reader of US units types them: "2 ft". A field stays unset
+// whose rule has no amount or one that the field cannot read. The calculators given are
+// not changed; those without a rule are returned as they are.
 func WithRules(list []*Calculator, amounts map[string]string, declared ...*Rule) []*Calculator {
 	resolved := make([]*Calculator, len(list))
 	for i, c := range list {
@@ -159,29 +151,58 @@ func FindRule(list []*Rule, id string) *Rule {
 	return nil
 }
 
-// The notes on an input that is looser than its house rule.
+// The notes on an input that is looser than its house rule, and the refusals of one that
+// passes a limit.
 const (
-	NoteLooser  = Text("{label} is looser than the house rule of {rule}.")
-	NotePassing = Text("{label} passes the published limit of {limit} ({source}). Do not go by this result.")
+	NoteLooser    = Text("{label} is looser than the house rule of {rule}.")
+	RefusePassing = Text(
+		"{label} passes the published limit of {limit} ({source}). There is no answer past it. Type a value within " +
+			"the limit, or ask the engineer.",
+	)
+	RefuseFirm = Text(
+		"{label} is looser than the house rule of {limit}, and no document gives more. There is no answer past it. " +
+			"Type a value within the rule, or ask the engineer.",
+	)
 )
 
-// looser returns the notes on the inputs of a case that are looser than their house rules
-// or than the published limits of those, the latter as warnings.
-func looser(in Case) (notes []Note) {
+// held returns the notes on the inputs of a case that are looser than their house rules;
+// refused are those that pass the published limit of a rule, or the amount of a firm one.
+func held(in Case, at func(id string) Path) (notes, refused []Note) {
 	for i, f := range in.fields {
 		x := in.values[i]
-		if f.house == nil || !x.Set || !in.asked(f) {
+		if !x.Set || !in.asked(f) {
 			continue
 		}
-		label := TextSlot("label", f.Label)
-		switch amount := f.UsualValue().Num; {
-		case f.house.Looser(x.Num):
-			notes = append(notes, Note{LevelWarning, At(f.ID), NotePassing, []Slot{label,
+		for _, row := range x.Rows {
+			more, rejected := held(row, func(id string) Path { return Cell(f.ID, row.row, id) })
+			notes, refused = append(notes, more...), append(refused, rejected...)
+		}
+		if f.house == nil {
+			continue
+		}
+		label, amount := TextSlot("label", f.Label), f.UsualValue().Num
+		looser := f.house.past(x.Num, amount, f.Display)
+		switch {
+		case f.house.Limit != "" && f.house.past(x.Num, f.house.limit(), f.Display):
+			refused = append(refused, Note{LevelRefusal, at(f.ID), RefusePassing, []Slot{label,
 				Amount("limit", f.house.limit(), f.Display), WordSlot("source", f.house.Source.Title)}})
-		case f.house.Direction == AtLeast && Under(x.Num, amount), f.house.Direction == AtMost && Over(x.Num, amount):
-			notes = append(notes, Note{LevelCaution, At(f.ID), NoteLooser,
+		case looser && f.house.Firm:
+			refused = append(refused, Note{LevelRefusal, at(f.ID), RefuseFirm,
+				[]Slot{label, Amount("limit", amount, f.Display)}})
+		case looser:
+			notes = append(notes, Note{LevelCaution, at(f.ID), NoteLooser,
 				[]Slot{label, Amount("rule", amount, f.Display)}})
 		}
 	}
-	return notes
+	return notes, refused
+}
+
+// past reports whether x is on the loose side of a bound, both in SI. The bound as the
+// display writes it in metric units is not: who types what the page shows is within it.
+func (r *Rule) past(x, bound float64, display *quantity.Display) bool {
+	shown := quantity.Round(bound, *display, quantity.Metric)
+	if r.Direction == AtLeast {
+		return Under(x, min(bound, shown))
+	}
+	return Over(x, max(bound, shown))
 }

@@ -1,6 +1,9 @@
 package calc
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // State is the outcome of a run.
 type State uint8
@@ -45,12 +48,18 @@ var (
 	NoNumber = Text("These inputs give no sensible number. Check each input and its unit.")
 )
 
-// Run runs a calculator on inputs that Read has checked. If the calculator
-// refuses, or a result is not finite, the state is Refused, a note states the
-// reason, and the outputs are unset.
+// Run runs a calculator on inputs that Read has checked. If an input passes the limit of
+// its house rule, the calculator refuses, or a result is not finite, the state is Refused,
+// a note states the reason, and the outputs are unset. A note that an input is looser than
+// its house rule is left out where the calculator warns of the same input.
 func Run(c *Calculator, in Case) Result {
 	r := &Recorder{calculator: c}
 	r.result.Out = Empty(c.Out)
+	looser, refused := held(in, At)
+	if len(refused) > 0 {
+		r.result.State, r.result.Notes = Refused, refused
+		return r.result
+	}
 	c.Compute(r, in)
 	if r.result.State == OK && !finite(r.result.Out) {
 		r.Refuse(Path{}, NoNumber)
@@ -59,8 +68,14 @@ func Run(c *Calculator, in Case) Result {
 		r.result.Out = Empty(c.Out)
 		return r.result
 	}
-	r.result.Notes = append(looser(in), r.result.Notes...)
+	looser = slices.DeleteFunc(looser, func(n Note) bool { return warned(r.result.Notes, n.At) })
+	r.result.Notes = append(looser, r.result.Notes...)
 	return r.result
+}
+
+// warned reports whether a note at a path is a warning or graver.
+func warned(notes []Note, at Path) bool {
+	return slices.ContainsFunc(notes, func(n Note) bool { return n.At == at && n.Level <= LevelWarning })
 }
 
 // finite reports whether no number of the case and its rows is NaN or infinite.

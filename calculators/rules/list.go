@@ -45,7 +45,7 @@ func All() []*Rule {
 		{ID: "drop", Display: &displays.Height, Limit: "5 ft",
 			Source: calc.Source{ID: "ufgs", Title: "UFGS 03301A", Where: "free fall of concrete",
 				Status: calc.Secondary}},
-		{ID: "opening-sides", Display: &displays.Height},
+		{ID: "opening-sides", Display: &displays.Height, Firm: true},
 		{ID: "into-below", Display: &displays.Inches},
 		{ID: "head-spacing", Display: &displays.Inches, Limit: "15 in",
 			Source: calc.Source{ID: "aci-309", Title: "ACI 309R-05", Where: "reach of heads up to 2-1/2 in., times 1.5",

@@ -338,18 +338,17 @@ func TestNoVerdictForLowBracesAndTallWalls(t *testing.T) {
 	}
 }
 
-// No limit that is typed keeps the crew on the planks over 20 mph, and a higher one is
-// called looser than the rule. A lower one counts.
+// No limit that is typed keeps the crew on the planks over 20 mph: a higher one gives no
+// answer. A lower one counts.
 func TestNobodyStaysOverThePublishedWind(t *testing.T) {
 	for _, wall := range []string{"empty", "fresh"} {
 		for _, c := range []struct {
 			clear, gust, crew string
 			limit             float64 // mph
 		}{
-			{"35 mph", "30 mph", "off", 20},
-			{"35 mph", "20.5 mph", "off", 20},
-			{"35 mph", "20 mph", "under", 20},
-			{"21 mph", "21 mph", "off", 20},
+			{"20 mph", "30 mph", "off", 20},
+			{"20 mph", "20.5 mph", "off", 20},
+			{"20 mph", "20 mph", "under", 20},
 			{"15 mph", "16 mph", "off", 15},
 			{"15 mph", "15 mph", "under", 15},
 		} {
@@ -365,6 +364,11 @@ func TestNobodyStaysOverThePublishedWind(t *testing.T) {
 			if got := (calc.Locale{}).Say("{wind}", n.Slots...); got != want {
 				t.Errorf("limit %s: the note says %s", c.clear, got)
 			}
+		}
+	}
+	for _, clear := range []string{"20.2 mph", "21 mph", "35 mph"} {
+		if res := calctest.Run(t, Calculator, "clear="+clear); res.State != calc.Refused {
+			t.Errorf("limit %s: %s", clear, res.State)
 		}
 	}
 	for _, f := range inputs {

@@ -68,7 +68,7 @@ func TestVibratorNotes(t *testing.T) {
 		{Inputs: []string{"height=12 ft", "foot=stages"}, Want: []calc.Text{noteFoot, noteStages}},
 		{Inputs: []string{"height=9 ft", "foot=stages"}, Want: nil},
 		{Inputs: []string{"whip=3 ft"}, Want: []calc.Text{refuseWhip}},
-		{Inputs: []string{"lift=4 ft", "height=3 ft"}, Want: []calc.Text{refuseLift}},
+		{Inputs: []string{"lift=3.5 ft", "height=3 ft"}, Want: []calc.Text{refuseLift}},
 	})
 }
 
@@ -246,5 +246,13 @@ func TestProposedSpacingReachesTheFaces(t *testing.T) {
 		if reach < in.Num("core")/2 || closer >= res.Out.Num("spacing") {
 			t.Errorf("%s, %s: %v m apart reaches %v m", c.seen, c.core, closer, reach)
 		}
+	}
+}
+
+// A head deeper in the lift below than the house rule gets one warning, not two notes.
+func TestOneWarningTooDeep(t *testing.T) {
+	res := calctest.Run(t, Calculator, "into=6.5 in")
+	if !calctest.Noted(res, noteDeep) || calctest.Noted(res, calc.NoteLooser) {
+		t.Errorf("%v", res.Notes)
 	}
 }

@@ -61,8 +61,7 @@ const (
 const tightSpare = 15 * 60
 
 // compute sets the rise, the times and the verdict on the next lift. It refuses a
-// stop longer than the wall. It gives no pump rate for a rise that passes the published
-// limit.
+// stop longer than the wall.
 func compute(r *calc.Recorder, in calc.Case) {
 	length, core, flow, share := in.Num("length"), in.Num("core"), in.Num("rate"), in.Num("moving")
 	if calc.Over(in.Num("stop"), length) {
@@ -81,7 +80,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("loop-time", loop)
 	r.Put("stop-time", placing.LiftTimeFormula.Value(in.Num("stop"), core, lift, flow, 1))
 	r.Put("pour-time", r.UseFor(ofWhole, nil, placing.LiftTimeFormula, length, core, height, flow, share))
-	if in.Has("wanted") && !in.PassesLimit("wanted") {
+	if in.Has("wanted") {
 		r.Put("rate-average", r.UseFor(ofLoop, nil, placing.FlowFormula, in.Num("wanted"), length, core))
 		r.Put("rate-stop", placing.FlowFormula.Value(in.Num("wanted"), in.Num("stop"), core))
 	}

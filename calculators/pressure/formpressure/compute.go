@@ -55,16 +55,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 func (c *computation) inUnit(id, unit string) float64 { return calc.From(c.in.Num(id), unit) }
 
 // refusal is the deed where no plan is proved: the load is wetter than the wall takes or
-// older than the house rule, or lift or greatest rise pass the published limit of their
-// rule. It is "" otherwise.
+// older than the house rule. It is "" otherwise.
 func (c *computation) refusal() string {
 	switch {
 	case c.pour.Wet():
 		return doRefuse
 	case calc.Over(c.in.Num("age"), c.in.Num("age-most")):
 		return doTooOld
-	case c.in.PassesLimit("lift") || c.in.PassesLimit("rise-house"):
-		return doPast
 	}
 	return ""
 }
@@ -212,12 +209,8 @@ func (c *computation) putDeed(deed string, beyondGuide bool) string {
 	return deed
 }
 
-// putGuide checks the form maker's lift and rise against those of the plan. Past a
-// published limit no guide is a plan.
+// putGuide checks the form maker's lift and rise against those of the plan.
 func (c *computation) putGuide(rise pressure.FtPerHour, lift float64) {
-	if c.refused == doPast {
-		return
-	}
 	if !c.guided {
 		c.PutChoice("guide", guideNone)
 		return

@@ -19,7 +19,6 @@ const (
 	doAsk     = "ask"
 	doRefuse  = "refuse"
 	doTooOld  = "old"
-	doPast    = "past"
 	unchecked = "unchecked"
 )
 
@@ -76,7 +75,6 @@ var outputs = []calc.Field{
 			{ID: doAsk, Label: calc.Text("Ask the maker or engineer first")},
 			{ID: doRefuse, Label: calc.Text("Do not place: this load does not go in")},
 			{ID: doTooOld, Label: calc.Text("Too old: this load does not go in")},
-			{ID: doPast, Label: calc.Text("No answer: past a published limit")},
 			{ID: unchecked, Label: calc.Text("Form not checked: no rating")},
 		},
 	},

@@ -37,11 +37,11 @@ func TestSidesMirror(t *testing.T) {
 // Straps are rounded up, an exact number is not, and there are at least two.
 func TestStraps(t *testing.T) {
 	// Uplift: 5 by 1 by 2 ft in 150 lb/ft³ less 200 lb is 1300 lbf.
-	block := []string{"length=5'", "thickness=12", "height=2'", "side-a=3'", "side-b=3'", "own=200", "factor=1"}
+	block := []string{"length=5'", "thickness=12", "height=2'", "side-a=3'", "side-b=3'", "own=200", "factor=2"}
 	for _, c := range []struct {
 		rating string
 		want   float64
-	}{{"650", 2}, {"649", 3}, {"260", 5}, {"259", 6}, {"5000", 2}} {
+	}{{"1300", 2}, {"1299", 3}, {"520", 5}, {"519", 6}, {"5000", 2}} {
 		res := calctest.Run(t, Calculator, append([]string{"rating=" + c.rating}, block...)...)
 		if res.Out.Num("straps") != c.want {
 			t.Errorf("rated %s: %v straps, want %v", c.rating, res.Out.Num("straps"), c.want)
@@ -67,13 +67,22 @@ func TestSidesFarApartAreRefused(t *testing.T) {
 		{[]string{"side-a=3'", "side-b=1' 11\""}, calc.Refused},
 		{[]string{"side-a=0", "side-b=10'"}, calc.Refused},
 		{[]string{"side-a=10'", "side-b=0", "rating=500"}, calc.Refused},
-		{[]string{"side-a=3'", "side-b=1'", "apart=2'"}, calc.OK},
 		{[]string{"side-a=3'", "side-b=2' 6\"", "apart=4\""}, calc.Refused},
 		{[]string{"side-a=5'", "side-b=0", "apart=5'"}, calc.Bad},
 	} {
 		res := calctest.Try(Calculator, c.typed...)
 		if res.State != c.want || calctest.Noted(res, refuseApart) != (c.want == calc.Refused) {
 			t.Errorf("%v: %s, %v", c.typed, res.State, res.Notes)
+		}
+	}
+}
+
+// No typed limit lets the sides stand farther apart than the house rule.
+func TestSidesApartAreHeldToTheRule(t *testing.T) {
+	for _, typed := range []string{"apart=13\"", "apart=2'", "apart=4'"} {
+		res := calctest.Run(t, Calculator, "side-a=3'", "side-b=2' 6\"", typed)
+		if res.State != calc.Refused || !calctest.Noted(res, calc.RefuseFirm) {
+			t.Errorf("%s: %s, %v", typed, res.State, res.Notes)
 		}
 	}
 }
