@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"math"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -58,6 +59,50 @@ func TestHourFits(t *testing.T) {
 		spare := fmt.Sprintf("\n| %v %s 60 |", sum, map[string]string{"en": "to", "es": "a"}[lang])
 		if !ok || !strings.Contains(plan, spare) {
 			t.Errorf("%s: the plan has no row %q", lang, spare)
+		}
+	}
+}
+
+// A crew of 5 or 7 straightens in planned pauses of the pump. The crew of 5 pours half the
+// house.
+const (
+	pauseMinutes    = 15.0
+	onlyReadMinutes = 1.0 // a corner that is still on its mark
+)
+
+// TestSmallCrewsFit compares the table for 5 and 7 hands with its own arithmetic, in each
+// language. The walls must be done within the hour.
+func TestSmallCrewsFit(t *testing.T) {
+	whole := firstTime(1)
+	half := slices.Repeat([]float64{wallMinutes}, 4)
+	for lang, heading := range map[string]string{"en": "With 5 or 7 hands", "es": "Con 5 o 7 personas"} {
+		_, table, _, ok := cutTable(manualPage(t, lang, "the-hour"), heading)
+		rows := strings.Split(strings.TrimSpace(table), "\n")
+		if !ok || len(rows) != 8 {
+			t.Fatalf("%s: %d rows below %q", lang, len(rows), heading)
+		}
+		for column, crew := range []struct {
+			pairs, corners int
+			walls          []float64
+		}{{1, hourCorners / 2, half}, {2, hourCorners, whole}} {
+			pairs := float64(crew.pairs)
+			locked := pairs * math.Floor(pauseMinutes/cornerMinutes)
+			second := slices.Clone(crew.walls)
+			for i := range second {
+				second[i] /= 2
+			}
+			hour := sharedMinutes(crew.pairs, slices.Repeat([]float64{onlyReadMinutes}, crew.corners)) +
+				secondReadingMinutes + sharedMinutes(crew.pairs, crew.walls) +
+				sharedMinutes(crew.pairs, second) + measuringMinutes
+			for i, want := range []float64{
+				pairs, locked, pairs * math.Floor(pauseMinutes/wallMinutes),
+				math.Ceil(float64(crew.corners) / locked), hour,
+			} {
+				checkMinutes(t, rows[i+3], column, want)
+			}
+			if hour > 60 {
+				t.Errorf("%d pairs take %v min", crew.pairs, hour)
+			}
 		}
 	}
 }
