@@ -42,7 +42,7 @@ test('a choice: marked in words, with the reason and a link to the page; another
 	assert.ok(await q.locator(':scope > .reply').isHidden(), 'the answer is visible before the question is answered');
 	await check(q);
 	await expectVerdict(q, 'ui.train.pick');
-	await choose(q, 1);
+	await choose(q, 'The short side');
 	await expectVerdict(q, 'ui.train.not-right', 2);
 	assert.equal(await q.locator('strong').innerText(), 'The long side');
 	assert.ok(await q.getByText('It anchors the corner.').isVisible());
@@ -50,7 +50,7 @@ test('a choice: marked in words, with the reason and a link to the page; another
 	await q.getByRole('button', { name: uiText('ui.train.retry') }).click();
 	assert.equal(await q.locator(':checked').count(), 0);
 	assert.ok(await q.locator(':scope > .reply').isHidden());
-	await choose(q, 2);
+	await choose(q, 'The long side');
 	await expectVerdict(q, 'ui.train.right', 2);
 	await q.getByRole('link', { name: uiText('ui.train.next') }).click();
 	assert.match(page.url(), /#q-2$/);
@@ -63,7 +63,7 @@ test('a picture: the figure has its text, and the choice is marked', async (t) =
 	assert.equal(await q.locator('img').getAttribute('alt'), 'Two lines that meet');
 	await q.scrollIntoViewIfNeeded();
 	await eventually(async () => assert.ok(await q.locator('img').evaluate((img) => img.naturalWidth > 0)));
-	await choose(q, 1);
+	await choose(q, 'This one');
 	await expectVerdict(q, 'ui.train.right', 2);
 });
 
@@ -85,10 +85,50 @@ test('an order: shuffled, clicked in order, undone, marked', async (t) => {
 	await expectVerdict(q, 'ui.train.right', 2);
 });
 
+// showings opens a lesson with a seeded source of random numbers, answers a question and tries
+// again so often, and returns how often the choice was at each place.
+async function showings(t, path, number, choice, times) {
+	const server = await serve(t, built);
+	const context = await newPhone(t, { saving: false });
+	await context.addInitScript(() => {
+		let state = 1;
+		Math.random = () => { // Mulberry32
+			let x = state = (state + 0x6d2b79f5) | 0;
+			x = Math.imul(x ^ (x >>> 15), x | 1);
+			x ^= x + Math.imul(x ^ (x >>> 7), x | 61);
+			return ((x ^ (x >>> 14)) >>> 0) / 2 ** 32;
+		};
+	});
+	const page = await newPage(context);
+	await page.goto(server.url + path);
+	await question(page, number).locator('label.tick').first().waitFor();
+	return page.evaluate(async ({ number, choice, times }) => {
+		const q = document.querySelector(`#q-${number}`);
+		const after = q.querySelector('.after');
+		const places = Array(q.querySelectorAll('label.tick').length).fill(0);
+		for (let i = 0; i < times; i++) {
+			const labels = [...q.querySelectorAll('label.tick')];
+			places[labels.findIndex((label) => label.textContent === choice)]++;
+			labels[0].click();
+			q.querySelector('form').requestSubmit();
+			for (let wait = 0; after.hidden && wait < 100; wait++) await null;
+			after.querySelector('button').click();
+		}
+		return places;
+	}, { number, choice, times });
+}
+
+test('choices are shuffled at each showing, evenly; those with an order of their own never', async (t) => {
+	const places = await showings(t, 'en/lesson-corner.html', 1, 'The long side', 1000);
+	assert.equal(places.length, 3);
+	for (const n of places) assert.ok(n >= 280 && n <= 380, `the right choice is at its places ${places} times`);
+	assert.deepEqual(await showings(t, 'en/lesson-square.html', 3, 'The diagonal', 20), [0, 20]);
+});
+
 test('keyboard only: a choice and an order are answered', async (t) => {
 	const { page } = await open(t, 'en/lesson-corner.html');
-	await question(page, 1).locator('input').first().focus();
-	await page.keyboard.press('ArrowDown');
+	await question(page, 1).getByLabel('The long side').focus();
+	await page.keyboard.press('Space');
 	await page.keyboard.press('Enter');
 	await expectVerdict(question(page, 1), 'ui.train.right', 2);
 	assert.equal(await page.evaluate(() => document.activeElement.textContent), uiText('ui.train.retry'), 'the focus is lost after an answer');
@@ -166,22 +206,22 @@ test('questions are due after 2, 7 and 30 days, after a wrong answer in 2', asyn
 		await page.clock.setSystemTime(new Date(noon.getTime() + day * 86_400_000));
 		await page.goto(url + 'en/training.html');
 	};
-	const answer = async (number, key, days) => {
+	const answer = async (text, key, days) => {
 		await page.locator('[data-part=due-list] a').click();
 		await page.waitForURL(/lesson-eyes\.html#q-1$/);
-		await choose(q, number);
+		await choose(q, text);
 		await expectVerdict(q, key, days);
 	};
-	await choose(q, 1);
+	await choose(q, 'Rinse');
 	await expectVerdict(q, 'ui.train.right', 2);
 	await at(0);
 	assert.equal(await due(page), 0, 'due on the day it was answered');
 	await at(1);
 	assert.equal(await due(page), 0, 'due a day early');
 	await page.goto(url + 'en/lesson-eyes.html');
-	await choose(q, 1);
+	await choose(q, 'Rinse');
 	await expectVerdict(q, 'ui.train.right', 1); // an early answer changes nothing
-	for (const [wait, number, key, next] of [[1, 1, 'ui.train.right', 7], [7, 1, 'ui.train.right', 30], [30, 2, 'ui.train.not-right', 2], [2, 1, 'ui.train.right', 7]]) {
+	for (const [wait, text, key, next] of [[1, 'Rinse', 'ui.train.right', 7], [7, 'Rinse', 'ui.train.right', 30], [30, 'Call', 'ui.train.not-right', 2], [2, 'Rinse', 'ui.train.right', 7]]) {
 		await at(wait - 1);
 		const early = await due(page);
 		await at(1);
@@ -190,7 +230,7 @@ test('questions are due after 2, 7 and 30 days, after a wrong answer in 2', asyn
 		await page.goto(url + 'index.html');
 		assert.equal(await page.locator('[data-due]').innerText(), uiText('ui.train.home', { n: 1 }));
 		await page.goto(url + 'en/training.html');
-		await answer(number, key, next);
+		await answer(text, key, next);
 	}
 	await page.goto(url + 'index.html');
 	assert.ok(await page.locator('[data-due]').isHidden());
@@ -199,14 +239,14 @@ test('questions are due after 2, 7 and 30 days, after a wrong answer in 2', asyn
 
 test('a lesson is done when each of its questions was right once, in either language', async (t) => {
 	const { page, url } = await open(t, 'en/lesson-eyes.html');
-	await choose(question(page, 1), 1);
-	await choose(question(page, 2), 2);
-	await choose(question(page, 3), 2); // wrong
+	await choose(question(page, 1), 'Rinse');
+	await choose(question(page, 2), 'Call');
+	await choose(question(page, 3), 'Yes'); // wrong
 	await page.goto(url + 'en/training.html');
 	const done = page.locator('[data-part=done]');
 	assert.equal(await done.innerText(), uiText('ui.train.done', { n: 0, all: 3 }));
 	await page.goto(url + 'es/lesson-eyes.html');
-	await choose(question(page, 3), 1);
+	await choose(question(page, 3), 'No');
 	await page.goto(url + 'es/training.html');
 	assert.equal(await done.innerText(), uiText('ui.train.done', { n: 1, all: 3 }, 'es'));
 	assert.equal(await page.locator('.lessons li', { hasText: 'Cuide los ojos' }).locator('.mine').innerText(), uiText('ui.train.finished', {}, 'es'));
@@ -229,15 +269,15 @@ async function importAnswers(page, path) {
 
 test('answers are exported and imported; of two answers the later is used, and none is lost', async (t) => {
 	const one = await open(t, 'en/lesson-eyes.html');
-	await choose(question(one.page, 1), 1);
-	await choose(question(one.page, 2), 1); // wrong
+	await choose(question(one.page, 1), 'Rinse');
+	await choose(question(one.page, 2), 'Wait'); // wrong
 	await one.page.goto(one.url + 'en/training.html');
 	const file = await exportAnswers(one.page, 'one');
 	assert.equal(file.name, 'training-all-2026-11-25.json');
 
 	const two = await open(t, 'en/lesson-eyes.html', { at: new Date(noon.getTime() + 86_400_000) });
-	await choose(question(two.page, 2), 2); // right, a day later
-	await choose(question(two.page, 3), 1);
+	await choose(question(two.page, 2), 'Call'); // right, a day later
+	await choose(question(two.page, 3), 'No');
 	await two.page.goto(two.url + 'en/training.html');
 	await setting(two.page, 'role', 'foreman');
 	await importAnswers(two.page, file.path);
@@ -255,7 +295,7 @@ test('answers are exported and imported; of two answers the later is used, and n
 
 test('a file of another format is refused and changes nothing', async (t) => {
 	const { page, url } = await open(t, 'en/lesson-eyes.html');
-	await choose(question(page, 1), 1);
+	await choose(question(page, 1), 'Rinse');
 	await page.goto(url + 'en/training.html');
 	const stored = () => page.evaluate(() => JSON.stringify(Object.entries(localStorage).filter(([k]) => k.endsWith('answers'))));
 	const before = await stored();
@@ -291,7 +331,7 @@ test('without storage the page shows a note, and questions work', async (t) => {
 	await page.goto(server.url + 'en/training.html');
 	assert.equal(await page.locator('[data-part=unkept]').innerText(), uiText('ui.unkept'));
 	await page.goto(server.url + 'en/lesson-eyes.html');
-	await choose(question(page, 1), 1);
+	await choose(question(page, 1), 'Rinse');
 	await expectVerdict(question(page, 1), 'ui.train.right', 2);
 });
 
@@ -344,7 +384,7 @@ test('all pages of the training pass axe in light and dark and have the sizes an
 	for (const name of ['en/lesson-corner.html', 'en/lesson-square.html', 'en/training.html', 'en/course-foreman.html']) {
 		await page.goto(url + name);
 		if (name.includes('corner')) {
-			await choose(question(page, 1), 1);
+			await choose(question(page, 1), 'The long side');
 			await put(question(page, 2), order);
 		}
 		if (name.includes('square')) {
@@ -379,7 +419,7 @@ test('the training works in the one-file edition, and its exported file contains
 	assert.match(decodeURIComponent(page.url()), /#en\.lesson-square\.q-2$/);
 	assert.equal(await article.getAttribute('id'), 'en.lesson-square');
 	await page.goto(`${address}#es.lesson-corner`);
-	await choose(article.locator('.question').first(), 2);
+	await choose(article.locator('.question').first(), 'El lado largo');
 	await eventually(async () => assert.match(await article.locator('.verdict').first().innerText(), new RegExp(uiText('ui.train.right', {}, 'es'))));
 	const before = await page.evaluate(() => Object.values(localStorage).find((v) => v.includes('lesson-square')));
 	const path = join(work, `${process.pid}-pocket.json`);

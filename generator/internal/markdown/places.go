@@ -148,8 +148,8 @@ func (w *walker) inputsOf(set []source.Setting) []page.Input {
 // question without a calculator; the right choice counts from 0, and is -1 without
 // choices.
 func (w *walker) questionOf(q source.Question) page.Question {
-	p := page.Question{Ask: q.Ask, Choices: q.Choices, Answer: q.Right - 1, Words: q.Answer, Order: q.Order,
-		Picture: q.Figure, Alt: q.Alt, Why: q.Why, See: q.See, Line: q.Line, Lines: q.Lines}
+	p := page.Question{Ask: q.Ask, Choices: q.Choices, Ordered: q.Ordered != "", Answer: q.Right - 1, Words: q.Answer,
+		Order: q.Order, Picture: q.Figure, Alt: q.Alt, Why: q.Why, See: q.See, Line: q.Line, Lines: q.Lines}
 	if q.Calculator != "" {
 		p.Number = &page.Number{Calculator: q.Calculator, Vary: q.Vary, Set: w.inputsOf(q.Set), Answer: q.Answer,
 			Tolerance: q.Tolerance}

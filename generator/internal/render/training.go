@@ -1,7 +1,6 @@
 package render
 
 import (
-	"hash/fnv"
 	"strconv"
 	"strings"
 
@@ -124,8 +123,9 @@ func questions(j *Job, list []page.Question, before int) ([]theme.Question, erro
 // It returns an error if the fixed inputs cannot be JSON.
 func question(j *Job, q page.Question, id string, nr int) (v theme.Question, err error) {
 	p := j.page
-	v = theme.Question{Kind: "open", Ask: q.Ask, Choices: q.Choices, Right: q.Answer + 1, Order: q.Order,
-		Words: q.Words, Why: q.Why}
+	v = theme.Question{Kind: "open", Ask: q.Ask, Ordered: q.Ordered, Order: q.Order, Words: q.Words, Why: q.Why}
+	seed := page.QuestionSeed(p.Slug, nr)
+	v.Choices, v.Right = q.Arranged(seed)
 	if p.Header.Kind == page.Lesson {
 		v.ID, v.Anchor = id, "q-"+strconv.Itoa(nr)
 		if j.form == site.OneFile {
@@ -142,21 +142,13 @@ func question(j *Job, q page.Question, id string, nr int) (v theme.Question, err
 	switch {
 	case q.Number != nil:
 		v.Kind = "number"
-		v.Number, err = number(j, q.Number, seedOf(p.Slug, nr))
+		v.Number, err = number(j, q.Number, seed)
 	case len(q.Order) > 0:
 		v.Kind, v.Mixed = "order", reordered(q.Order)
 	case len(q.Choices) > 0:
 		v.Kind = "choice"
 	}
 	return v, err
-}
-
-// seedOf returns the seed of the printed numbers of the question nr, from 1, of
-// the page slug.
-func seedOf(slug string, nr int) uint64 {
-	h := fnv.New64a()
-	h.Write([]byte(slug + "." + strconv.Itoa(nr)))
-	return h.Sum64()
 }
 
 // number returns a number question with numbers drawn by seed, or by 0 if seed

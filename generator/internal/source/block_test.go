@@ -30,12 +30,15 @@ func TestBlocks(t *testing.T) {
 		t.Errorf("figure of a calculator: got %+v, %t", f, ok)
 	}
 	q, ok := ParseQuestions(at("- ask: Which side?\n  choices: [One, 2, Both at once]\n  answer: 2\n"+
-		"  why: It anchors.\n- ask: How far?\n  answer: 4 ft\n"), &l)
+		"  why: It anchors.\n- ask: How far?\n  answer: 4 ft\n"+
+		"- ask: How deep?\n  choices: [1 ft, 2 ft]\n  ordered: yes\n  answer: 1\n"), &l)
 	wantQ := []Question{
 		{Ask: "Which side?", Choices: []string{"One", "2", "Both at once"}, Right: 2, Answer: "2", Why: "It anchors.",
 			Line:  20,
 			Lines: map[string]int{"ask": 20, "choices": 21, "answer": 22, "why": 23}},
-		{Ask: "How far?", Answer: "4 ft", Line: 24, Lines: map[string]int{"ask": 24, "answer": 25}}}
+		{Ask: "How far?", Answer: "4 ft", Line: 24, Lines: map[string]int{"ask": 24, "answer": 25}},
+		{Ask: "How deep?", Choices: []string{"1 ft", "2 ft"}, Ordered: "yes", Right: 1, Answer: "1 ft", Line: 26,
+			Lines: map[string]int{"ask": 26, "choices": 27, "ordered": 28, "answer": 29}}}
 	if !ok || !reflect.DeepEqual(q, wantQ) {
 		t.Errorf("questions: got %+v, %t, want %+v", q, ok, wantQ)
 	}

@@ -19,6 +19,9 @@ type Question struct {
 	Choices []string
 	// Right is the number of the right choice from 1; 0 without choices.
 	Right int
+	// Ordered is yes if the choices have an order of their own, such as amounts
+	// from small to big, and are not shuffled; else it is empty.
+	Ordered string
 	// Answer is the right answer in words; with Calculator the output asked for.
 	Answer string
 	// Order are the steps in their right order.
@@ -66,6 +69,7 @@ func (r *reader) question(n *yaml.Node) Question {
 	q.Lines = r.mapping(n, "question", []key{
 		{"ask", true, r.text("ask", &q.Ask)},
 		{"choices", false, func(n *yaml.Node) { q.Choices = r.different(n, "choices", "choice") }},
+		{"ordered", false, r.oneOf("ordered", []string{"yes"}, &q.Ordered)},
 		{"order", false, func(n *yaml.Node) { q.Order = r.different(n, "order", "step") }},
 		{"calculator", false, r.id("calculator", &q.Calculator)},
 		{"vary", false, r.list("vary", &q.Vary)},
@@ -85,7 +89,7 @@ func (r *reader) question(n *yaml.Node) Question {
 // own are the keys that only one kind of question has, each with the key that
 // makes the kind.
 var own = []struct{ key, of string }{{"vary", "calculator"}, {"set", "calculator"}, {"tolerance", "calculator"},
-	{"alt", "figure"}}
+	{"ordered", "choices"}, {"alt", "figure"}}
 
 // kind checks that a question has the keys its kind needs and no others, and reads
 // its answer into q. It reports each error at n or at the answer, which is nil if

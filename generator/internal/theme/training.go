@@ -60,7 +60,8 @@ type Question struct {
 	Kind    string // choice, order, number or open
 	Ask     string
 	Figure  *Figure
-	Choices []string
+	Choices []string // in the order of the printed page
+	Ordered bool     // the choices keep that order on the screen
 	Right   int      // number of the right choice, from 1
 	Order   []string // the steps in their right order
 	Mixed   []string // the same steps in another order

@@ -15,9 +15,9 @@ for (const [, name, text] of readFileSync(join(root, 'testdata/sites/training.tx
 command('build', '-content', join(dir, 'book'), '-out', site, '-pocket', pocket);
 process.on('exit', () => rmSync(dir, { recursive: true, force: true }));
 
-// choose answers a question of choice by the number of the answer, from 1.
-export async function choose(question, number) {
-	await question.locator('label.tick').nth(number - 1).click();
+// choose answers a question of choice by the text of the answer, since its place changes.
+export async function choose(question, text) {
+	await question.locator('label.tick').getByText(text, { exact: true }).click();
 	await check(question);
 }
 

@@ -1,6 +1,7 @@
 // A question of a lesson. The page contains its answer, folded. This script adds
-// the controls for the reader's answer, marks it and opens the folded answer. The
-// module draws and marks numbers.
+// the controls for the reader's answer, marks it and opens the folded answer. It
+// shuffles choices and steps each time it shows them. The module draws and marks
+// numbers.
 import { record } from "./answers";
 import { whenNear } from "./calculator";
 import { onStyle, style, type Style } from "./choices";
@@ -119,20 +120,25 @@ function choiceControl(item: HTMLElement): AnswerControl {
   const list = item.querySelector(".choices")!;
   const name = "a-" + item.id;
   const box = make("fieldset", "field", make("legend", "unseen", item.querySelector("p")!.textContent!));
-  all("li", list).forEach((li, i) => {
+  const labels = all("li", list).map((li, i) => {
     const radio = make("input");
     radio.type = "radio";
     radio.name = name;
-    radio.value = String(i + 1);
-    box.append(make("label", "tick", radio, make("span", "", li.textContent!)));
+    radio.value = String(i + 1); // its place on the printed page, by which the right one is known
+    return make("label", "tick", radio, make("span", "", li.textContent!));
   });
+  const mix = () => box.append(...(list.matches("[data-ordered]") ? labels : shuffled(labels)));
+  mix();
   list.replaceWith(box);
   const chosen = () => box.querySelector<HTMLInputElement>(":checked");
   return {
     controls: box,
     isFilled: () => !!chosen(),
     verdict: async () => chosen()!.value === item.dataset.right,
-    clear: () => chosen() && (chosen()!.checked = false),
+    clear: () => {
+      if (chosen()) chosen()!.checked = false;
+      mix();
+    },
   };
 }
 
@@ -160,7 +166,7 @@ function orderControl(item: HTMLElement, reply: Element): AnswerControl {
   };
   const clear = () => {
     chosen = [];
-    box.replaceChildren(...shuffled(buttons));
+    box.replaceChildren(...disordered(buttons));
     show();
   };
   list.replaceWith(box);
@@ -173,15 +179,20 @@ function orderControl(item: HTMLElement, reply: Element): AnswerControl {
   };
 }
 
-/** A random order of a list of two or more that differs from the order of the list. */
+/** A random order of a list. Each order is as likely as any other. */
 function shuffled<T>(list: T[]): T[] {
   const mixed = [...list];
-  do {
-    for (let i = mixed.length - 1; i > 0; i--) {
-      const k = Math.floor(Math.random() * (i + 1));
-      [mixed[i], mixed[k]] = [mixed[k], mixed[i]];
-    }
-  } while (mixed.every((t, i) => t === list[i]));
+  for (let i = mixed.length - 1; i > 0; i--) {
+    const k = Math.floor(Math.random() * (i + 1));
+    [mixed[i], mixed[k]] = [mixed[k], mixed[i]];
+  }
+  return mixed;
+}
+
+/** A random order of a list of two or more that differs from the order of the list. */
+function disordered<T>(list: T[]): T[] {
+  let mixed = shuffled(list);
+  while (mixed.every((t, i) => t === list[i])) mixed = shuffled(list);
   return mixed;
 }
 
