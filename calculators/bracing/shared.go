@@ -106,6 +106,13 @@ const (
 	MostSlope  = 60
 )
 
+// BadSlope reports whether a brace at an angle with the ground, in rad, is flatter than
+// LeastSlope or steeper than MostSlope.
+func BadSlope(angle float64) bool {
+	a := calc.From(angle, "°")
+	return a < LeastSlope-calc.Slack || a > MostSlope+calc.Slack
+}
+
 // Exceeds reports whether x exceeds a limit, in the same unit, by more than
 // rounding. A reading equal to the tolerance is within it.
 func Exceeds(x, limit float64) bool { return x > limit+calc.Slack }

@@ -9,6 +9,8 @@ import (
 const (
 	meansVolume = calc.Text("volume in the concrete")
 	meansUplift = calc.Text("uplift")
+	meansHold   = calc.Text("force in all straps")
+	meansOwn    = calc.Text("own weight, as a force")
 	meansThick  = calc.Text("thickness in the wall")
 	meansTall   = calc.Text("height of the block-out")
 	meansLevel  = calc.Text("level of the concrete above its underside")
@@ -48,7 +50,7 @@ var UpliftFormula = &calc.Formula{
 	Vars: []calc.Var{
 		{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"},
 		{Symbol: "V", Meaning: meansVolume, Unit: "m³", US: "ft³"},
-		{Symbol: "G", Meaning: calc.Text("own weight, as a force"), Unit: "kN", US: "lbf"},
+		{Symbol: "G", Meaning: meansOwn, Unit: "kN", US: "lbf"},
 	},
 	Fn: calc.Func3(Uplift), Go: "ties.Uplift", Source: "archimedes",
 	Limits: calc.Text("Fresh concrete reaches its underside and is fluid all round."),
@@ -79,17 +81,38 @@ var SidePushFormula = &calc.Formula{
 	Limits: calc.Text("All concrete counts as fluid. What pushes the block is the difference of both sides."),
 }
 
-// StrapShare is the number of straps for an uplift, k·U/S, not rounded up.
-func StrapShare(factor, force, rating float64) float64 { return factor * force / rating }
+// Holding is the force that the straps of a block-out hold, k·w·V − G: the factor is on
+// the whole weight of the displaced concrete, and the weight of the body counts once. So
+// weight and straps together hold k times what lifts, and a heavy body gets no more credit
+// than its weight. It is never less than k·(w·V − G) for k of 1 or more. It is negative for
+// a body that needs no strap. Any coherent units. Source: safety against flotation, weight
+// and anchors over uplift, USACE EM 1110-2-2100, from memory.
+func Holding(factor, w, volume, weight float64) float64 { return float64(factor*w*volume) - weight }
+
+// HoldingFormula declares Holding.
+var HoldingFormula = &calc.Formula{
+	ID: "hold", Title: calc.Text("Straps hold in all"),
+	Expr: "k*w*V - G", Result: calc.Var{Symbol: "F", Meaning: meansHold, Unit: "kN", US: "lbf"},
+	Vars: []calc.Var{
+		{Symbol: "k", Meaning: calc.Text("factor on the uplift")},
+		{Symbol: "w", Meaning: meansW, Unit: "kN/m³", US: "lb/ft³"},
+		{Symbol: "V", Meaning: meansVolume, Unit: "m³", US: "ft³"},
+		{Symbol: "G", Meaning: meansOwn, Unit: "kN", US: "lbf"},
+	},
+	Fn: calc.Func4(Holding), Go: "ties.Holding", Source: "flotation",
+	Limits: calc.Text("Fresh concrete reaches its underside and is fluid all round."),
+}
+
+// StrapShare is the number of straps for a force, F/S, not rounded up.
+func StrapShare(force, rating float64) float64 { return force / rating }
 
 // StrapShareFormula declares StrapShare.
 var StrapShareFormula = &calc.Formula{
 	ID: "straps", Title: calc.Text("Straps, before rounding up"),
-	Expr: "k*U/S", Result: calc.Var{Symbol: "n", Meaning: calc.Text("straps, to be rounded up")},
+	Expr: "F/S", Result: calc.Var{Symbol: "n", Meaning: calc.Text("straps, to be rounded up")},
 	Vars: []calc.Var{
-		{Symbol: "k", Meaning: calc.Text("factor on the uplift")},
-		{Symbol: "U", Meaning: meansUplift, Unit: "kN", US: "lbf"},
+		{Symbol: "F", Meaning: meansHold, Unit: "kN", US: "lbf"},
 		{Symbol: "S", Meaning: calc.Text("rating of one strap"), Unit: "kN", US: "lbf"},
 	},
-	Fn: calc.Func3(StrapShare), Go: "ties.StrapShare", Source: "strap",
+	Fn: calc.Func2(StrapShare), Go: "ties.StrapShare", Source: "strap",
 }

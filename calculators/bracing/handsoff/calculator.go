@@ -167,6 +167,12 @@ var sources = []calc.Source{
 		Status: calc.Secondary,
 	},
 	{
+		ID:     "ufgs",
+		Title:  "UFGS 03300A, Cast-in-place structural concrete",
+		Where:  "concrete of 90 °F at most, in humid air",
+		Status: calc.Secondary,
+	},
+	{
 		ID:     "c1074",
 		Author: "ASTM",
 		Title:  "C1074 Estimating Concrete Strength by the Maturity Method",

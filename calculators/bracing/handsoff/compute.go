@@ -18,7 +18,11 @@ const (
 	noteEarly = calc.Text(
 		"Wall {name}: only {left} are left once it is full. Begin to straighten it between rounds.",
 	)
-	noteHot  = calc.Text("Over {limit} the wall has {allowed} after its last concrete.")
+	noteHot     = calc.Text("Over {limit} the wall has {allowed} after its last concrete.")
+	noteHotLoad = calc.Text(
+		"Many specifications send a load over {limit} back. Such a load should not be in this wall. Tell the " +
+			"engineer, and check every load in Hot weather.",
+	)
 	noteRule = calc.Text("The house rule counts here: it is the stricter.")
 	askPlant = calc.Text(
 		"This rests on our estimate, for concrete without accelerator. With an accelerator, ask the plant. Ask it " +
@@ -48,6 +52,10 @@ const (
 	leastSet = 1.5 * 3600
 	mostSet  = 12 * 3600.0
 )
+
+// hotLoad is the temperature over which specifications refuse a load, in K. Source: UFGS
+// 03300A, for humid air.
+var hotLoad = calc.SI(90, "°F")
 
 // wall is a row with its results. Times are in s after midnight of the day on
 // which its first load was batched.
@@ -116,6 +124,10 @@ func compute(r *calc.Recorder, in calc.Case) {
 			calc.Amount("limit", limit, &displays.Temperature),
 			calc.Amount("allowed", allowed, &displays.MinutesAtMost),
 		)
+	}
+	if calc.Over(in.Num("concrete"), hotLoad) {
+		r.Note(calc.LevelWarning, calc.At("concrete"), noteHotLoad,
+			calc.Amount("limit", hotLoad, &displays.Temperature))
 	}
 	for _, id := range []string{"wait", "hot-wait", "hot-from"} {
 		if calc.Over(in.Num(id), stricter(in, id)) {

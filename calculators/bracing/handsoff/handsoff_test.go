@@ -185,3 +185,12 @@ func TestStricterThanTheHouse(t *testing.T) {
 		}
 	}
 }
+
+// A load over 90 °F is warned of.
+func TestHotLoad(t *testing.T) {
+	for concrete, want := range map[string]bool{"90 °F": false, "91 °F": true, "110 °F": true} {
+		if res := calctest.Run(t, Calculator, "concrete="+concrete); calctest.Noted(res, noteHotLoad) != want {
+			t.Errorf("%s: %v", concrete, res.Notes)
+		}
+	}
+}

@@ -24,8 +24,8 @@ const (
 		"Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to storey.",
 	)
 	noteBeyond = calc.Text(
-		"Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, tell the " +
-			"foreman.",
+		"Beyond the limit of ACI 117-10. Before hands off, and only while the concrete is still plastic, set the " +
+			"braces. After that turn none, and tell the foreman.",
 	)
 	noteHome = calc.Text(
 		"The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.",

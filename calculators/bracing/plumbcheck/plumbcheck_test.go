@@ -128,15 +128,15 @@ func TestNotes(t *testing.T) {
 		},
 		{
 			Inputs: "readings=9 ft | 1 in",
-			Note: "Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, " +
-				"tell the foreman.",
+			Note: "Beyond the limit of ACI 117-10. Before hands off, and only while the concrete is still plastic, " +
+				"set the braces. After that turn none, and tell the foreman.",
 			At:   "readings",
 			Want: true,
 		},
 		{
 			Inputs: "readings=9 ft | 1/4 in",
-			Note: "Beyond the limit of ACI 117-10. If the concrete is still plastic, set the braces now. If not, " +
-				"tell the foreman.",
+			Note: "Beyond the limit of ACI 117-10. Before hands off, and only while the concrete is still plastic, " +
+				"set the braces. After that turn none, and tell the foreman.",
 			At:   "",
 			Want: false,
 		},

@@ -26,13 +26,16 @@ var (
 	askEnd  = calc.Text(
 		"The gap here is {gap}, the block is {block}. Set the string again before you turn a brace.",
 	)
-	askBlock      = calc.Text("With blocks under {least} a bulge lifts the string. Are the blocks right?")
-	askTouches    = calc.Text("The wall touches or lifts the string here. Use thicker blocks and read again.")
-	askOneWay     = calc.Text("All readings are off the same way. Check the end blocks before you turn a brace.")
-	askJump       = calc.Text("This reading is {jump} from the one before. Read it again.")
-	noteRound     = bracing.NoteMoreRounds
-	notePull      = calc.Text("Shortening pulls the wall. The brace must be fixed to pull, at wall and foot.")
-	noteSlope     = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
+	askBlock   = calc.Text("With blocks under {least} a bulge lifts the string. Are the blocks right?")
+	askTouches = calc.Text("The wall touches or lifts the string here. Use thicker blocks and read again.")
+	askOneWay  = calc.Text("All readings are off the same way. Check the end blocks before you turn a brace.")
+	askJump    = calc.Text("This reading is {jump} from the one before. Read it again.")
+	noteRound  = bracing.NoteMoreRounds
+	notePull   = calc.Text("Shortening pulls the wall. The brace must be fixed to pull, at wall and foot.")
+	noteSlope  = calc.Text(
+		"The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly. The foreman looks " +
+			"before it is turned.",
+	)
 	notePlumb     = calc.Text("The worst is beyond the plumb limit of ACI 117-10 at this height, {limit}.")
 	noteTolerance = calc.Text("This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.")
 	noteCoarse    = calc.Text("A quarter turn moves the wall by {move}, more than the tolerance. Turn by eighths.")
@@ -159,8 +162,8 @@ func noteLimits(r *calc.Recorder, in calc.Case, lines []bracing.Reading, step fl
 		r.Note(calc.LevelNotice, calc.At("tolerance"), noteCoarse, calc.Amount("move", step/4, &displays.Part))
 	}
 	angle := bracing.BraceAngleFormula.Value(in.Num("foot-distance"), in.Num("attach-height"), in.Num("foot-below"))
-	if a := calc.From(angle, "°"); a < bracing.LeastSlope-calc.Slack || a > bracing.MostSlope+calc.Slack {
+	if bracing.BadSlope(angle) {
 		slope := calc.Amount("slope", angle, &displays.WholeDegrees)
-		r.Note(calc.LevelCaution, calc.At("foot-distance"), noteSlope, slope)
+		r.Note(calc.LevelWarning, calc.At("foot-distance"), noteSlope, slope)
 	}
 }

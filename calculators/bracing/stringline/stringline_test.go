@@ -276,11 +276,11 @@ func TestNotes(t *testing.T) {
 		{"string-side=brace; readings=1 | 1/4 in", "Shortening pulls the wall. The brace must be fixed to pull, at " +
 			"wall and foot.", "", false},
 		{"foot-distance=3 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds " +
-			"badly.", "foot-distance", true},
+			"badly. The foreman looks before it is turned.", "foot-distance", true},
 		{"foot-distance=17 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds " +
-			"badly.", "foot-distance", true},
+			"badly. The foreman looks before it is turned.", "foot-distance", true},
 		{"foot-distance=5 ft", "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds " +
-			"badly.", "", false},
+			"badly. The foreman looks before it is turned.", "", false},
 		{"string-height=6 ft; tolerance=1/4 in", "This tolerance is wider than the plumb limit of ACI 117-10 at this " +
 			"height, {limit}.",
 			"tolerance", true},

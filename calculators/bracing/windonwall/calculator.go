@@ -117,7 +117,7 @@ var tables = []calc.Table{
 		ID: "force", Title: calc.Text("Force along the brace, by wall height and wind"),
 		Note: calc.Text(
 			"Brace every 6 ft (1.83 m), held at 7 ft (2.13 m), foot 5 ft (1.52 m) out. Exposure C, up to 6 weeks, " +
-				"from 120 mph (54 m/s) on the full wind, no planks. Low winds: the least load counts.",
+				"over 115 mph (51 m/s) the full wind, no planks. Low winds: the least load counts.",
 		),
 		Out: "push", Set: []calc.Entry{{Path: "duty", Text: "none"}, {Path: "attach", Text: "7 ft"}},
 		Down: calc.Axis{
@@ -183,7 +183,7 @@ func byMap(c calc.Case) bool { return c.Choice("by") != ofToday }
 
 // stormy reports whether the map shows a wind of hurricane country: there the full wind is
 // the usual choice.
-func stormy(c calc.Case) bool { return byMap(c) && !calc.Under(c.Num("wind"), stormWind) }
+func stormy(c calc.Case) bool { return byMap(c) && calc.Over(c.Num("wind"), stormWind) }
 
 // stormWeeks reports whether the wind of hurricane country is lowered for up to 6 weeks. A
 // longer time always reaches into the season.

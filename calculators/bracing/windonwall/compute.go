@@ -10,12 +10,16 @@ import (
 
 const (
 	askStorm = calc.Text(
-		"The map gives {wind} or more: hurricane country. Lowering the wind does not hold in its season. Take the " +
-			"full wind, or say that the bracing is up 6 weeks at most, out of season. Until then there is no verdict.",
+		"The map gives over {wind}: hurricane country. The wind is not lowered in its season, and the forces " +
+			"here are of the full wind. Ask the engineer. There is no verdict until the bracing is up 6 weeks at " +
+			"most, out of season.",
 	)
 	refuseAttach = calc.Text("The brace cannot hold above the wall, which is {height} high.")
-	noteSlope    = calc.Text("The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.")
-	noteAttach   = calc.Text(
+	noteSlope    = calc.Text(
+		"The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly, and there is no " +
+			"verdict. Move its foot, or ask the engineer.",
+	)
+	noteAttach = calc.Text(
 		"The brace holds below the middle of the wind, {middle} up. The base gets pushed the other way. Hold " +
 			"higher.",
 	)
@@ -65,10 +69,9 @@ var firstPeriod = calc.SI(20, "mph")
 // the published one if that is lower.
 func leave(in calc.Case) float64 { return math.Min(in.Num("clear"), firstPeriod) }
 
-// stormWind is the wind of the map from which hurricanes govern: our own
-// limit, below the 130 and 140 mph of ASCE 7's wind-borne debris regions (from
-// memory).
-var stormWind = calc.SI(120, "mph")
+// stormWind is the wind of the map over which hurricanes govern: that of the
+// hurricane-prone regions of ASCE 7 (from memory).
+var stormWind = calc.SI(115, "mph")
 
 // oneRow is the greatest height of a wall that one row of braces gets a verdict for:
 // our own limit.
@@ -83,6 +86,14 @@ func tooLow(in calc.Case) bool { return calc.Under(in.Num("attach"), windCenter*
 
 // tooTall reports whether the wall is too high for one row of braces.
 func tooTall(in calc.Case) bool { return calc.Over(in.Num("height"), oneRow) }
+
+// slope is the angle of the brace with the ground, in rad.
+func slope(in calc.Case) float64 {
+	return bracing.BraceAngleFormula.Value(in.Num("run"), in.Num("attach"), in.Num("below"))
+}
+
+// badSlope reports whether the brace is flatter or steeper than in practice.
+func badSlope(in calc.Case) bool { return bracing.BadSlope(slope(in)) }
 
 // periodFactor returns the factor of ASCE 37 on the wind for a time of exposure by
 // its ID; 1 for any other.
@@ -170,7 +181,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if withPlanks(in) {
 		r.Put("planks", load)
 	}
-	r.Put("slope", bracing.BraceAngleFormula.Value(run, attach, below))
+	r.Put("slope", slope(in))
 	r.Put("zone", bracing.ClearZoneFormula.Value(height))
 	r.Put("q-clear", bracing.MeasuredPressureFormula.Value(leave(in)))
 	if byMap(in) {
@@ -185,7 +196,8 @@ func putPressure(r *calc.Recorder, in calc.Case) float64 {
 	period := in.Choice("period")
 	if stormy(in) {
 		if period = in.Choice("storm"); maybeInSeason(in) {
-			r.Note(calc.LevelAsk, calc.At("storm"), askStorm, calc.Amount("wind", stormWind, &displays.Wind))
+			period = fullWind
+			r.Note(calc.LevelWarning, calc.At("storm"), askStorm, calc.Amount("wind", stormWind, &displays.Wind))
 		}
 	}
 	wind := r.Use(bracing.DesignWindFormula, periodFactor(period), in.Num("wind"))
@@ -255,10 +267,10 @@ func plankShare(in calc.Case) (load, level float64) {
 // verdicts compares the forces, in N, with the ratings entered, and notes each
 // that is exceeded. It sets the spacing at which they are reached: all forces are
 // proportional to the spacing. Without ratings it asks for them. A brace that holds too
-// low, a wall too high for one row of braces, or a lowered wind that may fall into the
-// season of storms is never within a rating.
+// low, too flat or too steep, a wall too high for one row of braces, or a wind of the
+// season of storms that is asked to be lowered is never within a rating.
 func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
-	most, open := math.Inf(1), tooLow(in) || tooTall(in) || maybeInSeason(in)
+	most, open := math.Inf(1), tooLow(in) || tooTall(in) || maybeInSeason(in) || badSlope(in)
 	judge := func(rating, verdict string, force float64) {
 		if !in.Has(rating) {
 			return
@@ -292,7 +304,7 @@ func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 // addNotes records the cautions for the clear zone and the wall, and the limits of
 // the method that the inputs exceed.
 func addNotes(r *calc.Recorder, in calc.Case) {
-	height, attach := in.Num("height"), in.Num("attach")
+	height := in.Num("height")
 	r.Note(
 		calc.LevelWarning,
 		calc.At("clear"),
@@ -319,8 +331,7 @@ func addNotes(r *calc.Recorder, in calc.Case) {
 	if tooTall(in) {
 		r.Note(calc.LevelWarning, calc.At("height"), noteTall, calc.Amount("most", oneRow, &displays.Height))
 	}
-	angle := bracing.BraceAngleFormula.Value(in.Num("run"), attach, in.Num("below"))
-	if a := calc.From(angle, "°"); a < bracing.LeastSlope-calc.Slack || a > bracing.MostSlope+calc.Slack {
-		r.Note(calc.LevelCaution, calc.At("run"), noteSlope, calc.Amount("slope", angle, &displays.Degrees))
+	if badSlope(in) {
+		r.Note(calc.LevelWarning, calc.At("run"), noteSlope, calc.Amount("slope", slope(in), &displays.Degrees))
 	}
 }

@@ -81,7 +81,7 @@ func TestWindScales(t *testing.T) {
 		strong + "; spacing=3 ft":                                0.5,
 		strong + "; hill=2":                                      2,
 		strong + "; direction=1":                                 1 / 0.85,
-		"wind=200 mph; storm=weeks; duty=none":                   200 * 200 * 0.5625 / (120 * 120),
+		"wind=200 mph; storm=weeks; calm-season=yes; duty=none":  200 * 200 * 0.5625 / (120 * 120),
 		"wind=200 mph; period=full; factor=allowable; duty=none": 0.6 * 200 * 200 / (120 * 120),
 		strong + "; part=own; coefficient=2.7":                   2.7 / bracing.ForceWhole(40.0/9),
 	} {
@@ -155,21 +155,24 @@ func TestNotes(t *testing.T) {
 		},
 		{
 			Inputs: "run=3 ft",
-			Note:   "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.",
-			At:     "run",
-			Want:   true,
+			Note: "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly, and there " +
+				"is no verdict. Move its foot, or ask the engineer.",
+			At:   "run",
+			Want: true,
 		},
 		{
 			Inputs: "run=20 ft",
-			Note:   "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.",
-			At:     "run",
-			Want:   true,
+			Note: "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly, and there " +
+				"is no verdict. Move its foot, or ask the engineer.",
+			At:   "run",
+			Want: true,
 		},
 		{
 			Inputs: "run=6 ft",
-			Note:   "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly.",
-			At:     "",
-			Want:   false,
+			Note: "The brace stands at {slope}. Army practice is 20° to 60°. Outside that it holds badly, and there " +
+				"is no verdict. Move its foot, or ask the engineer.",
+			At:   "",
+			Want: false,
 		},
 		{
 			Note: "ACI 347 asks for more than this wind gives: 15 psf (0.72 kPa), or 100 lb on each foot (1.46 kN/m) " +
@@ -288,17 +291,19 @@ func TestGustOfToday(t *testing.T) {
 	}
 }
 
-// In hurricane country the full wind counts. It is lowered only by choice, with a question.
+// In hurricane country the full wind counts, also in the forces. It is lowered only where
+// the bracing is up out of season.
 func TestStormCountsInFull(t *testing.T) {
 	for _, c := range []struct {
 		typed []string
 		wind  float64
 		asked bool
 	}{
-		{[]string{"wind=119 mph"}, 0.75 * 119, false},
-		{[]string{"wind=120 mph"}, 120, false},
+		{[]string{"wind=115 mph"}, 0.75 * 115, false},
+		{[]string{"wind=116 mph"}, 116, false},
 		{[]string{"wind=180 mph", "period=five"}, 180, false},
-		{[]string{"wind=180 mph", "storm=weeks"}, 135, true},
+		{[]string{"wind=180 mph", "storm=weeks"}, 180, true},
+		{[]string{"wind=180 mph", "storm=weeks", "calm-season=yes"}, 135, false},
 		{[]string{"wind=100 mph", "period=full", "storm=weeks"}, 100, false},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
@@ -392,7 +397,7 @@ func TestNoVerdictInTheSeason(t *testing.T) {
 		{[]string{"storm=year", "calm-season=yes"}, "open", true},
 		{[]string{"storm=five", "calm-season=yes"}, "open", true},
 		{[]string{"storm=full"}, "within", false},
-		{[]string{"storm=weeks", "spacing=20 ft", "run=3 ft"}, "beyond", true},
+		{[]string{"storm=weeks", "spacing=20 ft", "run=4 ft"}, "beyond", true},
 	} {
 		res := calctest.Run(t, Calculator, append(c.typed, "wind=180 mph", "brace-rating=9000 lbf",
 			"anchor-rating=9000 lbf")...)
@@ -402,6 +407,21 @@ func TestNoVerdictInTheSeason(t *testing.T) {
 		}
 		if res.Out.Has("spacing-limit") == c.asked {
 			t.Errorf("%v: a spacing is given: %v", c.typed, !c.asked)
+		}
+	}
+}
+
+// A brace flatter than 20° or steeper than 60° gets no verdict within its rating.
+func TestNoVerdictOnABadSlope(t *testing.T) {
+	for _, c := range []struct{ run, verdict string }{
+		{"5 ft", "within"}, {"3 ft 6 in", "within"}, {"3 ft 5 in", "open"}, {"1 ft", "open"},
+		{"16 ft", "within"}, {"17 ft", "open"}, {"30 ft", "open"},
+	} {
+		res := calctest.Run(t, Calculator, "run="+c.run, "brace-rating=50000 lbf", "anchor-rating=50000 lbf")
+		if res.Out.Choice("brace-verdict") != c.verdict || res.Out.Choice("anchor-verdict") != c.verdict ||
+			calctest.Noted(res, noteSlope) != (c.verdict == "open") ||
+			res.Out.Has("spacing-limit") == (c.verdict == "open") {
+			t.Errorf("foot %s out: %s, %v", c.run, res.Out.Choice("brace-verdict"), res.Notes)
 		}
 	}
 }

@@ -1,6 +1,8 @@
 package blockoutuplift
 
 import (
+	"math"
+	"strconv"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -36,12 +38,12 @@ func TestSidesMirror(t *testing.T) {
 
 // Straps are rounded up, an exact number is not, and there are at least two.
 func TestStraps(t *testing.T) {
-	// Uplift: 5 by 1 by 2 ft in 150 lb/ft³ less 200 lb is 1300 lbf.
+	// Twice 5 by 1 by 2 ft in 150 lb/ft³, less 200 lb, is 2800 lbf.
 	block := []string{"length=5'", "thickness=12", "height=2'", "side-a=3'", "side-b=3'", "own=200", "factor=2"}
 	for _, c := range []struct {
 		rating string
 		want   float64
-	}{{"1300", 2}, {"1299", 3}, {"520", 5}, {"519", 6}, {"5000", 2}} {
+	}{{"1400", 2}, {"1399", 3}, {"560", 5}, {"559", 6}, {"5000", 2}} {
 		res := calctest.Run(t, Calculator, append([]string{"rating=" + c.rating}, block...)...)
 		if res.Out.Num("straps") != c.want {
 			t.Errorf("rated %s: %v straps, want %v", c.rating, res.Out.Num("straps"), c.want)
@@ -93,6 +95,27 @@ func TestHeavyBlockIsAsked(t *testing.T) {
 	for own, want := range map[string]bool{"15": false, "499": false, "501": true, "20000": true} {
 		if res := calctest.Run(t, Calculator, "own="+own); calctest.Noted(res, askHeavy) != want {
 			t.Errorf("%s lb: %v", own, res.Notes)
+		}
+	}
+}
+
+// Straps and weight together hold the factor times what lifts, also where the weight alone
+// keeps the block-out down. Straps are never fewer than for the factor on the net uplift.
+func TestStrapsHoldTheFactor(t *testing.T) {
+	for _, own := range []float64{0, 15, 200, 290, 310, 599, 601} {
+		typed := strconv.FormatFloat(own, 'f', -1, 64) + " lb"
+		res := calctest.Run(t, Calculator, "length=2'", "thickness=12", "height=1'", "side-a=1'", "side-b=1'",
+			"factor=2", "rating=100", "own="+typed)
+		straps := math.Max(leastStraps, math.Ceil(res.Out.Num("hold")/calc.SI(100, "lbf")-1e-9))
+		hold := calc.From(res.Out.Num("hold"), "lbf")
+		calctest.Near(t, typed, hold, math.Max(0, 2*300-own), 1e-6) // 2 ft³ of 150 lb/ft³
+		if hold < 2*math.Max(0, 300-own)-1e-6 || res.Out.Num("straps") != straps {
+			t.Errorf("%s: %v lbf, %v straps", typed, hold, res.Out.Num("straps"))
+		}
+		if calctest.Noted(res, noteFloats) != (own < 300) ||
+			calctest.Noted(res, noteBarely) != (own > 300 && own < 600) ||
+			calctest.Noted(res, noteStays) != (own > 600) {
+			t.Errorf("%s: %v", typed, res.Notes)
 		}
 	}
 }

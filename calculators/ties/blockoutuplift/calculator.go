@@ -59,25 +59,35 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID: "factor", Display: &displays.Factor, Rule: "block-out-factor", Label: calc.Text("Factor on the uplift"),
-			Help:  calc.Text("Common practice, for the shake of the vibrator. Never below 1."),
+			Help:  calc.Text("On the concrete pushed aside. The own weight is taken off once, after it."),
 			Range: "1 to 5", Why: displays.Engineer, WhyMost: displays.CheckUnit,
 		},
 	},
 	Out: []calc.Field{
 		{ID: "straps", Display: &displays.CountUp, Exact: true, Lead: true, Label: calc.Text("Straps to hold it down")},
 		{ID: "uplift", Display: &displays.Force, Lead: true, Label: calc.Text("Uplift")},
+		{ID: "hold", Display: &displays.Force, Label: calc.Text("Straps hold in all"),
+			Help: calc.Text("Factor times the concrete pushed aside, less the own weight.")},
 		{ID: "push", Display: &displays.Force, Lead: true, Label: calc.Text("Push to the lower side")},
 		{ID: "volume", Display: &cubicFeet, Label: calc.Text("Volume in the concrete")},
 		{ID: "push-a", Display: &displays.Force, Label: calc.Text("Push on side A")},
 		{ID: "push-b", Display: &displays.Force, Label: calc.Text("Push on side B")},
 	},
-	Formulas: []*calc.Formula{ties.SubmergedFormula, ties.UpliftFormula, ties.SidePushFormula, ties.StrapShareFormula},
+	Formulas: []*calc.Formula{ties.SubmergedFormula, ties.UpliftFormula, ties.HoldingFormula, ties.SidePushFormula,
+		ties.StrapShareFormula},
 	Sources: []calc.Source{
 		ties.SourceStatics,
 		{
 			ID:     "archimedes",
 			Title:  "Principle of Archimedes",
 			Where:  "buoyancy is the weight of the fluid displaced; from memory",
+			Status: calc.Memory,
+		},
+		{
+			ID:     "flotation",
+			Author: "US Army Corps of Engineers",
+			Title:  "EM 1110-2-2100, Stability Analysis of Concrete Structures",
+			Where:  "safety against flotation: weight and anchors over uplift; from memory",
 			Status: calc.Memory,
 		},
 		{

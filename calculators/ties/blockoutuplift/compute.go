@@ -11,7 +11,10 @@ import (
 const (
 	askRating  = calc.Text("What does one strap with its anchor hold? Without the maker's figure no number is given.")
 	noteFloats = calc.Text("It floats. Strap it down before placing, to something that holds {force}.")
-	noteStays  = calc.Text(
+	noteBarely = calc.Text(
+		"Its own weight holds it down, but not with the factor. Strap it down to something that holds {force}.",
+	)
+	noteStays = calc.Text(
 		"Its own weight holds it down by the numbers. Strap it all the same: the vibrator shakes it loose.",
 	)
 	askHeavy    = calc.Text("That is heavier than solid concrete of this size. Is the weight right?")
@@ -55,17 +58,18 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("push-b", pushB)
 	r.Put("push", math.Abs(pushA-pushB))
 	r.Put("uplift", math.Max(0, uplift))
-	if uplift > 0 {
-		putStraps(r, in, uplift)
-		r.Note(
-			calc.LevelWarning,
-			calc.At("rating"),
-			noteFloats,
-			calc.Amount("force", uplift*in.Num("factor"), &displays.Force),
-		)
-	} else {
+	hold := math.Max(0, r.Use(ties.HoldingFormula, in.Num("factor"), w, volume, in.Num("own")*gravity))
+	r.Put("hold", hold)
+	switch force := calc.Amount("force", hold, &displays.Force); {
+	case hold == 0:
 		r.Put("straps", leastStraps)
 		r.Note(calc.LevelNotice, calc.At("own"), noteStays)
+	case uplift > 0:
+		putStraps(r, in, hold)
+		r.Note(calc.LevelWarning, calc.At("rating"), noteFloats, force)
+	default:
+		putStraps(r, in, hold)
+		r.Note(calc.LevelWarning, calc.At("rating"), noteBarely, force)
 	}
 	if ties.UpliftFormula.Value(w, in.Num("length")*b*h, in.Num("own")*gravity) < -calc.Slack {
 		r.Note(calc.LevelAsk, calc.At("own"), askHeavy)
@@ -78,13 +82,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Note(calc.LevelNotice, calc.Path{}, noteFluid)
 }
 
-// putStraps sets the number of straps for an uplift, in N, or asks for the rating
-// of one if it is not known.
-func putStraps(r *calc.Recorder, in calc.Case, uplift float64) {
+// putStraps sets the number of straps for the force they hold, in N, or asks for the
+// rating of one if it is not known.
+func putStraps(r *calc.Recorder, in calc.Case, hold float64) {
 	if !in.Has("rating") {
 		r.Note(calc.LevelAsk, calc.At("rating"), askRating)
 		return
 	}
-	straps := ties.UpTo(r.Use(ties.StrapShareFormula, in.Num("factor"), uplift, in.Num("rating")))
+	straps := ties.UpTo(r.Use(ties.StrapShareFormula, hold, in.Num("rating")))
 	r.Put("straps", math.Max(leastStraps, straps))
 }

@@ -61,11 +61,12 @@ type side struct {
 	by             beam // the coefficients used
 }
 
-// leastPressure returns the least design pressure in Pa of concrete of a unit weight,
-// unless its full fluid head is less.
+// leastPressure returns the least design pressure in Pa of concrete of a unit weight, by
+// the stricter edition as in the calculator of form pressure, unless its full fluid head is
+// less.
 func leastPressure(weight, head float64) float64 {
 	cw := pressure.WeightCoefficient(pressure.PCF(calc.From(weight, "lb/ft³")))
-	return math.Min(head, pressure.SI(pressure.LeastPressure(cw)))
+	return math.Min(head, pressure.SI(pressure.LeastPressureSI(cw)))
 }
 
 // compute sets the supports of head, jambs and sill. It refuses a form pressure under

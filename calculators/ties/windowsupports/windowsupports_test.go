@@ -36,13 +36,13 @@ func TestLowFormPressureIsRefused(t *testing.T) {
 	}{
 		{[]string{"form-pressure=100", "rating=500"}, calc.Refused},
 		{[]string{"form-pressure=150", "height=120", "cover=8'"}, calc.Refused},
-		{[]string{"form-pressure=599"}, calc.Refused}, // fluid head 5.33 ft by 150 lb/ft³: 800 psf
-		{[]string{"form-pressure=600"}, calc.OK},
+		{[]string{"form-pressure=626"}, calc.Refused}, // fluid head 5.33 ft by 150 lb/ft³: 800 psf
+		{[]string{"form-pressure=627"}, calc.OK},
 		{[]string{"form-pressure=449", "height=24", "cover=1'"}, calc.Refused},
 		{[]string{"form-pressure=450", "height=24", "cover=1'"}, calc.OK}, // 3 ft by 150 lb/ft³
 		// 160 lb/ft³: C_w = 160/145, so 662.07 psf
-		{[]string{"form-pressure=662", "weight=160"}, calc.Refused},
-		{[]string{"form-pressure=663", "weight=160"}, calc.OK},
+		{[]string{"form-pressure=691", "weight=160"}, calc.Refused},
+		{[]string{"form-pressure=692", "weight=160"}, calc.OK},
 		{nil, calc.OK},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)

@@ -87,14 +87,10 @@ var inputs = []calc.Field{
 		},
 	},
 	{
-		ID: "own-time", Kind: calc.Number, Display: &displays.Minutes, Usual: "60 min", When: ownRule,
+		ID: "own-time", Kind: calc.Number, Display: &displays.Minutes, Rule: "ticket-age", When: ownRule,
 		Label: calc.Text("Time by specification"),
+		Help:  calc.Text("90 min is of older editions of ASTM C94. More does not count here."),
 		Range: "10 to 300 min", Why: displays.CheckUnit,
-	},
-	{
-		ID: "agreed", Kind: calc.Flag, Usual: "no", When: longRule,
-		Label: calc.Text("Written on the ticket?"),
-		Help:  calc.Text("More than 90 min is agreed and written before the pour. No: 90 min counts."),
 	},
 	{
 		ID: "own-turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, When: notOldRule,
@@ -121,10 +117,6 @@ var inputs = []calc.Field{
 }
 
 func ownRule(c calc.Case) bool { return c.Choice("rule") == ruleOwn }
-
-// longRule reports whether the project's specification gives more than the time of
-// ASTM C94.
-func longRule(c calc.Case) bool { return ownRule(c) && calc.Over(c.Num("own-time"), standardTime) }
 
 func notOldRule(c calc.Case) bool { return c.Choice("rule") != ruleOld }
 

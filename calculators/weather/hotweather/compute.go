@@ -10,7 +10,7 @@ import (
 
 const (
 	noteLate = calc.Text(
-		"The time is up. Only the one who ordered it may waive it, and only if it places without adding water.",
+		"The time is up. This load does not go in the wall. Call the plant before the next truck leaves.",
 	)
 	noteTurns = calc.Text("The drum has made all turns allowed. Grinding heats and stiffens the mix.")
 	noteToo   = calc.Text(
@@ -24,13 +24,10 @@ const (
 		"From 80 °F (27 °C) hot-weather care starts. Smaller lifts and shorter walls keep the joint between lifts " +
 			"alive.",
 	)
-	askCounter    = calc.Text("Read the counter on the drum: the turns count as well.")
-	noteUnwritten = calc.Text(
-		"The time by specification is over {limit} and is not written on the ticket. So {limit} counts.",
-	)
-	noteWritten = calc.Text("This load may be older than the {limit} of ASTM C94. Keep the ticket that allows it.")
-	noteAgreed  = calc.Text(
-		"The newer standard leaves the turns, and lately the time, to the order. Ask what was agreed.",
+	askCounter = calc.Text("Read the counter on the drum: the turns count as well.")
+	noteAgreed = calc.Text(
+		"The newer standard leaves the turns, and lately the time, to the order. Ask about the turns. The time stays " +
+			"90 min here.",
 	)
 )
 
@@ -102,21 +99,14 @@ func putLeft(r *calc.Recorder, in calc.Case, limit, left float64) {
 }
 
 // timeLimit returns the governing time limit in s: that of the rule, or a lower
-// one in heat, which it notes. A longer time than that of ASTM C94 counts only where
-// it is written on the ticket.
+// one in heat, which it notes.
 func timeLimit(r *calc.Recorder, in calc.Case) float64 {
 	limit := float64(standardTime)
-	standard := calc.Amount("limit", limit, &displays.Minutes)
 	switch {
 	case in.Choice("rule") == ruleNew:
 		r.Note(calc.LevelNotice, calc.At("rule"), noteAgreed)
-	case longRule(in) && !in.Flag("agreed"):
-		r.Note(calc.LevelWarning, calc.At("agreed"), noteUnwritten, standard)
 	case ownRule(in):
 		limit = in.Num("own-time")
-		if longRule(in) {
-			r.Note(calc.LevelCaution, calc.At("own-time"), noteWritten, standard)
-		}
 	}
 	hot := in.Num("hot-time")
 	if in.Has("hot-time") && hot < limit && !calc.Under(in.Num("concrete"), in.Num("hot-from")) {

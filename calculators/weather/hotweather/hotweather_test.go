@@ -74,21 +74,14 @@ func TestPublishedHeatHolds(t *testing.T) {
 	}
 }
 
-// A time over 90 min counts only where it is written on the ticket.
-func TestLongTimeIsWritten(t *testing.T) {
-	job := []string{"concrete=75 °F", "rule=own", "own-time=300 min", "age=200 min"}
-	res := calctest.Run(t, Calculator, job...)
-	if res.Out.Choice("verdict") != loadLate || res.Out.Num("limit") != 90*60 || !calctest.Noted(res, noteUnwritten) {
-		t.Errorf("not written: %s, %v", res.Out.Choice("verdict"), res.Notes)
-	}
-	res = calctest.Run(t, Calculator, append(job, "agreed=yes")...)
-	if res.Out.Choice("verdict") != loadGood || res.Out.Num("limit") != 300*60 || !calctest.Noted(res, noteWritten) {
-		t.Errorf("written: %s, %v", res.Out.Choice("verdict"), res.Notes)
-	}
-	for _, time := range []string{"own-time=90 min", "own-time=45 min"} {
-		res = calctest.Run(t, Calculator, "concrete=75 °F", "rule=own", time)
-		if calctest.Noted(res, noteUnwritten) || calctest.Noted(res, noteWritten) {
-			t.Errorf("%s: %v", time, res.Notes)
+// A time over 90 min gives no answer, whatever the specification says.
+func TestLongTimeIsRefused(t *testing.T) {
+	for own, want := range map[string]calc.State{
+		"45": calc.OK, "90": calc.OK, "91": calc.Refused, "300": calc.Refused,
+	} {
+		res := calctest.Run(t, Calculator, "concrete=75 °F", "rule=own", "own-time="+own+" min")
+		if res.State != want || calctest.Noted(res, calc.RefusePassing) != (want == calc.Refused) {
+			t.Errorf("%s min: %s, %v", own, res.State, res.Notes)
 		}
 	}
 }

@@ -76,7 +76,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 		r.Note(calc.LevelNotice, calc.At("age"), noteWindow, window,
 			calc.Amount("left", weather.JointWindow-age, &displays.MinutesAtMost))
 	}
-	if age := in.Num("age"); age > earliest/2 && calc.Under(age, earliest) {
+	if age := in.Num("age"); age > earliest/2 && calc.Under(age, earliest) && calc.Under(age, weather.JointWindow) {
 		r.Note(calc.LevelNotice, calc.At("age"), noteSoon)
 	}
 }

@@ -32,7 +32,8 @@ func TestNotes(t *testing.T) {
 		note  calc.Text
 	}{
 		{[]string{"concrete=49 °F"}, noteCold}, {[]string{"concrete=91 °F"}, noteHot},
-		{[]string{"age=10 h"}, noteJoint}, {[]string{"age=5 h"}, noteSoon}, {[]string{"age=121 min"}, noteOver},
+		{[]string{"age=10 h"}, noteJoint}, {[]string{"age=121 min"}, noteOver},
+		{[]string{"concrete=95 °F", "age=100 min"}, noteSoon},
 		{[]string{"age=5 h"}, noteOver}, {[]string{"age=120 min"}, noteWindow}, {nil, noteWindow},
 	} {
 		if res := calctest.Run(t, Calculator, c.typed...); !calctest.Noted(res, c.note) {
@@ -42,6 +43,13 @@ func TestNotes(t *testing.T) {
 	for _, n := range []calc.Text{noteCold, noteHot, noteJoint, noteSoon, noteOver} {
 		if res := calctest.Run(t, Calculator, "concrete=70 °F", "age=60 min"); calctest.Noted(res, n) {
 			t.Errorf("%s without cause", n.EN())
+		}
+	}
+	for _, age := range []string{"age=120 min", "age=150 min", "age=5 h"} {
+		for _, concrete := range []string{"concrete=60 °F", "concrete=95 °F"} {
+			if res := calctest.Run(t, Calculator, concrete, age); calctest.Noted(res, noteSoon) {
+				t.Errorf("%s, %s: the next lift is asked for at the end of the joint window or later", concrete, age)
+			}
 		}
 	}
 	if res := calctest.Run(t, Calculator, "final=4 h"); res.State != calc.Refused || !calctest.Noted(res, refuseOrder) {
