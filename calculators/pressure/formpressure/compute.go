@@ -29,6 +29,7 @@ type computation struct {
 	guided bool // the form maker's guide gives both lift and rise
 	// refused is why no load like this goes in, a deed, or "".
 	refused string
+	looser  []calc.Field       // inputs that are looser than the amount of their house rule
 	most    pressure.FtPerHour // greatest mean rise
 }
 
@@ -43,6 +44,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	c.askMissing()
 	c.mix()
 	c.refused = c.refusal()
+	c.looser = c.looserInputs()
 	c.most = c.mostRise()
 	if inLifts(in) {
 		c.computeLifts()
@@ -54,16 +56,30 @@ func compute(r *calc.Recorder, in calc.Case) {
 // inUnit is an input in a unit of the method.
 func (c *computation) inUnit(id, unit string) float64 { return calc.From(c.in.Num(id), unit) }
 
-// refusal is the deed where no plan is proved: the load is wetter than the wall takes or
-// older than the house rule. It is "" otherwise.
+// refusal is the deed where no plan is proved: the load is wetter than the wall takes, or
+// hotter or older than the house rule. It is "" otherwise.
 func (c *computation) refusal() string {
 	switch {
 	case c.pour.Wet():
 		return doRefuse
+	case calc.Over(c.in.Num("temperature"), c.in.Num("hottest")):
+		return doTooHot
 	case calc.Over(c.in.Num("age"), c.in.Num("age-most")):
 		return doTooOld
 	}
 	return ""
+}
+
+// looserInputs returns the inputs that are asked for and looser than the amount of their
+// house rule. Every house rule here is a greatest amount.
+func (c *computation) looserInputs() (list []calc.Field) {
+	for _, f := range inputs {
+		house, ok := c.in.HouseAmount(f.ID)
+		if ok && (f.When == nil || f.When(c.in)) && calc.Over(c.in.Num(f.ID), house) {
+			list = append(list, f)
+		}
+	}
+	return list
 }
 
 // mostRise is the greatest mean rise: the lower of the house rule's and the form maker's.
@@ -177,9 +193,10 @@ func (c *computation) rule(p pressure.LiftPressure) string {
 	return byDIN
 }
 
-// planned reports whether a rating and a plan that may be proved are given.
+// planned reports whether a rating and a plan that may be proved are given. A plan that is
+// looser than a house rule is not proved: someone else answers for it.
 func (c *computation) planned() bool {
-	return c.rated && c.refused == "" && !c.isOutside() && !c.isBelow()
+	return c.rated && c.refused == "" && !c.isOutside() && !c.isBelow() && len(c.looser) == 0
 }
 
 // isBelow reports whether the concrete comes in from below its top.
@@ -192,8 +209,8 @@ func (c *computation) isOutside() bool {
 
 // putDeed sets what to do and returns it. deed is the answer by pressure alone. A
 // tool on the outside and placing from below may push harder than the fluid head:
-// no rating proves them. A load that is refused goes in by no plan. The form maker's
-// guide allows no better answer than its own.
+// no rating proves them. A load that is refused goes in by no plan. A plan over a house
+// rule is asked about first. The form maker's guide allows no better answer than its own.
 func (c *computation) putDeed(deed string, beyondGuide bool) string {
 	switch {
 	case c.refused != "":
@@ -202,6 +219,8 @@ func (c *computation) putDeed(deed string, beyondGuide bool) string {
 		deed = unchecked
 	case c.isOutside() || c.isBelow():
 		deed = doAsk
+	case len(c.looser) > 0:
+		deed = doHouse
 	case beyondGuide && (deed == doGo || deed == doWait || deed == doSlow):
 		deed = doGuide
 	}

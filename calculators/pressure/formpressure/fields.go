@@ -25,20 +25,21 @@ const (
 )
 
 const (
-	whyHeight = calc.Text("A taller placement needs an engineer's design.")
-	whySmall  = calc.Text("Less is no wall placement. Check the unit.")
-	whyLarge  = calc.Text("More is no wall placement. Check the unit.")
-	whyCore   = calc.Text("Foam forms for walls lie well inside. Check the unit.")
-	whyPump   = calc.Text("No pump fills a wall at this rate. Check the unit.")
-	whyRise   = calc.Text("Check the reading and its unit.")
-	whyTime   = calc.Text("Check the time and its unit.")
-	whyWeight = calc.Text("Concrete for walls lies well inside. Check the ticket and the unit.")
-	whyCold   = calc.Text("Concrete this cold must not be placed.")
-	whyHot    = calc.Text("Concrete this hot must not be placed.")
-	whySlump  = calc.Text("The slump cone has no more.")
-	whyNone   = calc.Text("There is nothing less.")
-	whyStop   = calc.Text("At one stop the hose fills no more. If it moves on, type the length of one stop.")
-	whyRating = calc.Text("Form makers' ratings lie inside. Check the unit.")
+	whyHeight  = calc.Text("A taller placement needs an engineer's design.")
+	whySmall   = calc.Text("Less is no wall placement. Check the unit.")
+	whyLarge   = calc.Text("More is no wall placement. Check the unit.")
+	whyCore    = calc.Text("Foam forms for walls lie well inside. Check the unit.")
+	whyPump    = calc.Text("No pump fills a wall at this rate. Check the unit.")
+	whyRise    = calc.Text("Check the reading and its unit.")
+	whyTime    = calc.Text("Check the time and its unit.")
+	whyWeight  = calc.Text("Concrete for walls lies well inside. Check the ticket and the unit.")
+	whyCold    = calc.Text("Concrete this cold must not be placed.")
+	whyHot     = calc.Text("Concrete this hot must not be placed.")
+	whyTooCold = calc.Text("No rule for hot loads begins this low. Check the unit.")
+	whySlump   = calc.Text("The slump cone has no more.")
+	whyNone    = calc.Text("There is nothing less.")
+	whyStop    = calc.Text("At one stop the hose fills no more. If it moves on, type the length of one stop.")
+	whyRating  = calc.Text("Form makers' ratings lie inside. Check the unit.")
 )
 
 // inLifts reports whether the wall is placed in lifts.
@@ -200,6 +201,12 @@ var inputs = []calc.Field{
 		ID: "age-most", Kind: calc.Number, Display: &displays.Minutes, Rule: "ticket-age",
 		Label: calc.Text("Oldest load allowed"), Help: calc.Text("House rule. A stricter ticket comes before it."),
 		Range: "0 min to 8 h", Why: whyNone, WhyMost: whyTime,
+	},
+	{
+		ID: "hottest", Kind: calc.Number, Display: &displays.Temperature, Rule: "hot-load",
+		Label: calc.Text("Hottest load allowed"),
+		Help:  calc.Text("House rule. A stricter specification comes before it."),
+		Range: "50 to 120 °F", Why: whyTooCold, WhyMost: whyHot,
 	},
 	{
 		ID: "rise-house", Kind: calc.Number, Display: &displays.RiseTyped, Rule: "rise",

@@ -104,7 +104,7 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"wet", slow("slump=8"), doRefuse, noteWet},
 		{"wet, no rating", slow("slump=8", "rating="), doRefuse, noteWet},
 		{"cold", slow("temperature=38"), doStop, noteCold},
-		{"hot", slow("temperature=95"), doGo, noteHot},
+		{"hot", slow("temperature=95"), doTooHot, noteTooHot},
 		{"deep head", slow("vibration=deep"), doStop, noteShaken},
 		{"no mark", slow("vibration=unmarked"), doStop, noteShaken},
 		{"vibrated again", slow("vibration=again"), doStop, helpFluid},
@@ -121,7 +121,7 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"near 40 °F, strong", slow("temperature=41", "rating=1300", "height=9'", "pump-rate=1",
 			"cement=plain", "admixture=none"), doGo, noteChilly},
 		{"so slow that the floor counts", slow("pump-rate=0.5"), doGo, askGuide},
-		{"too old", slow("age=91 min"), doTooOld, askGuide},
+		{"too old", slow("age=91 min"), doTooOld, noteTooOld},
 		{"unknown mix", slow("cement=unknown", "rating=890"), doSlow, notePlain},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
@@ -217,6 +217,10 @@ func anyCase(rnd *rand.Rand) calc.Case {
 			in = in.With(f.ID, calc.Value{})
 		default:
 			least, most, _ := f.Limits()
+			if house, ok := in.HouseAmount(f.ID); ok && rnd.IntN(2) == 0 {
+				in = in.With(f.ID, calc.Num(house))
+				continue
+			}
 			x := least.SI + (most.SI-least.SI)*math.Pow(rnd.Float64(), 2)
 			if rnd.IntN(10) == 0 {
 				x = []float64{least.SI, most.SI}[rnd.IntN(2)]
@@ -255,15 +259,18 @@ func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 	holding := local <= rating*(1+1e-9)
 	switch {
 	case !in.Has("rating"):
-		if deed != unchecked && deed != doRefuse && deed != doTooOld || res.Out.Has("highest-rise") ||
+		if deed != unchecked && !refusedLoad(deed) || res.Out.Has("highest-rise") ||
 			res.Out.Has("fluid-limit") || res.Out.Has("not-before") {
 			t.Fatalf("unrated: %s", deed)
 		}
 	case (deed == doRefuse) != calc.Over(in.Num("slump"), calc.SI(7, "in")):
 		t.Fatalf("%s at a slump of %v m", deed, in.Num("slump"))
-	case (deed == doRefuse || deed == doTooOld) != (deed == doRefuse || calc.Over(in.Num("age"), in.Num("age-most"))):
-		t.Fatalf("%s at an age of %v s", deed, in.Num("age"))
-	case (deed == doAsk || deed == doRefuse || deed == doTooOld) &&
+	case refusedLoad(deed) != (deed == doRefuse || calc.Over(in.Num("age"), in.Num("age-most")) ||
+		calc.Over(in.Num("temperature"), in.Num("hottest"))):
+		t.Fatalf("%s at an age of %v s and %v K", deed, in.Num("age"), in.Num("temperature"))
+	case deed == doHouse && !isLooser(in), isLooser(in) && (deed == doGo || deed == doWait || deed == doSlow):
+		t.Fatalf("%s with a lift of %v m and a greatest rise of %v m/s", deed, in.Num("lift"), in.Num("rise-house"))
+	case (deed == doAsk || deed == doHouse || refusedLoad(deed)) &&
 		(res.Out.Has("wait") || res.Out.Has("not-before") || res.Out.Has("fluid-limit")):
 		t.Fatal("a plan beside the word to ask first")
 	case deed == doGo && !holding:
@@ -286,6 +293,19 @@ func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 	if math.Abs(last.Num("local")-local) > 1e-9*local {
 		t.Fatalf("the last depth has %v, the wall %v", last.Num("local"), local)
 	}
+}
+
+func refusedLoad(deed string) bool { return deed == doRefuse || deed == doTooHot || deed == doTooOld }
+
+// isLooser reports whether an input that is asked for is looser than its house rule.
+func isLooser(in calc.Case) bool {
+	for _, id := range []string{"lift", "age-most", "hottest", "rise-house"} {
+		house, _ := in.HouseAmount(id)
+		if (id != "lift" || inLifts(in)) && calc.Over(in.Num(id), house) {
+			return true
+		}
+	}
+	return false
 }
 
 // tooFast reports whether an hour adds more than the house rule.
@@ -313,7 +333,8 @@ func checkSteps(t *testing.T, res calc.Result) {
 
 // Sentences are short.
 func TestTextsFit(t *testing.T) {
-	for _, text := range []calc.Text{noteRapid, noteWet, noteCold, noteShaken, noteHot,
+	for _, text := range []calc.Text{noteTooHot, noteTooOld, noteHouse,
+		noteRapid, noteWet, noteCold, noteShaken, noteHot,
 		noteSlump, noteChilly, noteFast, noteByRise, noteWarmer, noteOutside, notePlain, noteGo, noteJoint, noteCrossed,
 		noteTooLong, noteNoWait,
 		noteBelow, noteAgain, noteDeep, noteLate, noteHour, noteBeyond, noteEnds, noteStopped, askRise, askRound,
@@ -365,6 +386,7 @@ func TestSlotsAreFilled(t *testing.T) {
 			"rating=2050"),
 		slow("temperature=41", "height=9'"), slow("pump-rate=0.5"), slow("rise=1"), oneGoRated("rating=2100"),
 		slow("rating=640"), job("lift=3 ft", "rise-house=1"), slow("slump=8", "rating="), slow("age=91 min"),
+		job("lift=3 ft"),
 		slow("rating=1200"),
 		{"how=once", "length=10", "stop=11"}, oneGoRated(), slow("rise=3.9"), slow("guide-lift=4 ft", "guide-rate=2"),
 		job(), job("pump-rate=25"), job("pump-rate=60"), job("pump-rate=60", "how=back"), job("temperature=39"),

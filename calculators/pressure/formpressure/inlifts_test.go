@@ -256,13 +256,13 @@ func TestGreatestRise(t *testing.T) {
 		{[]string{"pump-rate=25", "rating=1500"}, doWait, 14},
 		{[]string{"pump-rate=38", "rating=1600"}, doWait, 20},
 		{[]string{"pump-rate=15", "wait=3 min"}, doGo, 0},
-		{[]string{"pump-rate=15", "rise-house=5"}, doGo, 0},
+		{[]string{"pump-rate=15", "rise-house=5"}, doHouse, 0},
 		{[]string{"pump-rate=15", "guide-lift=4 ft", "guide-rate=5"}, doWait, 3},
 		{[]string{"pump-rate=25", "rating=1300", "guide-lift=4 ft", "guide-rate=30"}, doWait, 14},
 		{[]string{"pump-rate=15", "guide-lift=4 ft", "guide-rate=3"}, doWait, 13},
 		{[]string{"pump-rate=15", "guide-rate=5"}, doWait, 3},
 		{[]string{"pump-rate=15", "guide-rate=3"}, doWait, 13},
-		{[]string{"lift=3 ft", "rating=1500", "rise-house=1"}, doSlow, 0},
+		{[]string{"rating=1500", "rise-house=0.5"}, doSlow, 0},
 	} {
 		res := calctest.Run(t, Calculator, job(c.typed...)...)
 		if got := res.Out.Choice("deed"); got != c.deed || res.Out.Has("wait") != (c.wait > 0) {
@@ -274,11 +274,55 @@ func TestGreatestRise(t *testing.T) {
 	}
 }
 
-// A load that is too wet or too old goes in by no plan, with or without a rating.
+// A lift, a rise, an age or a heat looser than its house rule is asked about first: no
+// pressure, however low, makes it a plan. Within the rule the same wall is a plan.
+func TestLooserThanTheHouseRule(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		field string // "" where no rule is passed
+	}{
+		{[]string{"lift=2 ft"}, ""},
+		{[]string{"lift=2.1 ft"}, "lift"},
+		{[]string{"lift=3 ft"}, "lift"},
+		{[]string{"lift=3.5 ft"}, "lift"},
+		{[]string{"rise-house=4 ft/h"}, ""},
+		{[]string{"rise-house=4.1 ft/h"}, "rise-house"},
+		{[]string{"rise-house=5 ft/h"}, "rise-house"},
+		{[]string{"hottest=90"}, ""},
+		{[]string{"hottest=95"}, "hottest"},
+		{[]string{"how=once", "height=4 ft", "lift=3 ft"}, ""}, // the lift is not asked for
+	} {
+		for _, rating := range []string{"3000", ""} {
+			res := calctest.Run(t, Calculator, job(append(c.typed, "rating="+rating)...)...)
+			want := doGo
+			switch {
+			case rating == "":
+				want = unchecked
+			case c.field != "":
+				want = doHouse
+			}
+			warned := ""
+			for _, n := range res.Notes {
+				if n.Text == noteHouse {
+					warned += n.At.Field
+				}
+			}
+			if got := res.Out.Choice("deed"); got != want || warned != c.field || calctest.Noted(res, calc.NoteLooser) {
+				t.Errorf("%v, rating %q: %s, want %s; warned at %q: %v", c.typed, rating, got, want, warned, res.Notes)
+			}
+			if want == doHouse && (res.Out.Has("wait") || res.Out.Has("not-before")) {
+				t.Errorf("%v: a plan over the house rule", c.typed)
+			}
+		}
+	}
+}
+
+// A load that is too wet, too hot or too old goes in by no plan, with or without a rating.
 func TestRefusedLoads(t *testing.T) {
 	for typed, want := range map[string]string{
 		"slump=7 in": doGo, "slump=7.25 in": doRefuse, "slump=9 in": doRefuse, "age=90 min": doShorten,
-		"age=91 min": doTooOld, "age=150 min": doTooOld,
+		"age=91 min": doTooOld, "age=150 min": doTooOld, "temperature=90": doGo, "temperature=90.5": doTooHot,
+		"temperature=120": doTooHot,
 	} {
 		for _, rating := range []string{"2000", ""} {
 			res := calctest.Run(t, Calculator, job(typed, "rating="+rating)...)

@@ -110,8 +110,18 @@ func (c *computation) addFails(p pressure.PSF) {
 	}
 }
 
-// addAsk tells what gets no answer without a written word.
+// addAsk tells which load does not go in, and what gets no answer without a written word.
 func (c *computation) addAsk() {
+	switch c.refused {
+	case doTooHot:
+		c.warn("temperature", noteTooHot, calc.Amount("limit", c.in.Num("hottest"), &displays.TemperatureAtMost))
+	case doTooOld:
+		c.warn("age", noteTooOld, calc.Amount("limit", c.in.Num("age-most"), &displays.MinutesAtMost))
+	}
+	for _, f := range c.looser {
+		house, _ := c.in.HouseAmount(f.ID)
+		c.warn(f.ID, noteHouse, calc.TextSlot("label", f.Label), calc.Amount("house", house, f.Display))
+	}
 	if c.isBelow() {
 		c.warn("hose", noteBelow)
 	}
@@ -191,6 +201,18 @@ const (
 	noteSlump  = calc.Text("The slump is close to {wettest}. A wetter load brings the full fluid head of {pressure}.")
 	noteChilly = calc.Text(
 		"The concrete is close to {coldest}. A colder load brings the full fluid head of {pressure}.",
+	)
+	noteTooHot = calc.Text(
+		"Even the coldest load is over {limit}, the hottest that the house rule allows. Call the plant before the " +
+			"next truck leaves.",
+	)
+	noteTooOld = calc.Text(
+		"The oldest load is over {limit}, the oldest that the house rule allows. Call the plant before the next " +
+			"truck leaves.",
+	)
+	noteHouse = calc.Text(
+		"{label}: the house rule allows {house} at most. Before the first truck, ask the foreman and the engineer. " +
+			"Or type {house}.",
 	)
 	noteWet  = calc.Text("The slump is over {wettest}. No wall equation holds: the form carries the full fluid head.")
 	noteCold = calc.Text(

@@ -19,6 +19,8 @@ const (
 	doAsk     = "ask"
 	doRefuse  = "refuse"
 	doTooOld  = "old"
+	doTooHot  = "hot"
+	doHouse   = "house"
 	unchecked = "unchecked"
 )
 
@@ -75,6 +77,8 @@ var outputs = []calc.Field{
 			{ID: doAsk, Label: calc.Text("Ask the maker or engineer first")},
 			{ID: doRefuse, Label: calc.Text("Do not place: this load does not go in")},
 			{ID: doTooOld, Label: calc.Text("Too old: this load does not go in")},
+			{ID: doTooHot, Label: calc.Text("Too hot: this load does not go in")},
+			{ID: doHouse, Label: calc.Text("Over the house rule: ask first")},
 			{ID: unchecked, Label: calc.Text("Form not checked: no rating")},
 		},
 	},
