@@ -2,6 +2,7 @@ package main
 
 import (
 	"flag"
+	"fmt"
 	"os"
 	"path/filepath"
 	"strconv"
@@ -11,7 +12,9 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
 	"coursebook/calculators/consolidation/vibrator"
+	"coursebook/calculators/placing/rateofrise"
 	"coursebook/calculators/placing/truckspacing"
+	"coursebook/calculators/weather"
 )
 
 var update = flag.Bool("update", false, "write the tables of the manual that are worked by calculators")
@@ -31,7 +34,7 @@ type workedTable struct {
 
 var workedTables = []workedTable{
 	{
-		slug:    "crew-sheet",
+		slug:    "crew-pump-rate",
 		heading: map[string]string{"en": "How fast may the pump run?", "es": "¿Qué tan rápido puede ir la bomba?"},
 		rows:    headsAndRates,
 	},
@@ -135,12 +138,14 @@ const jobLength = "length=140 ft"
 const (
 	longestRide  = 90 * minute
 	largestTruck = 10
+	movingShare  = 0.75 // pumpMoving as a number
 )
 
 // headsAndRates returns the highest whole pump rate that one, two and three heads keep up
 // with, for concrete without and with air, at the spacing for a reach that is not known and
-// at the house rule, and the largest
-// load whose last concrete is not too old at that rate.
+// at the house rule, the largest load whose last concrete is not too old at that rate, and
+// the longest loop on which the hose is back in the joint window with that load and with
+// half of it.
 func headsAndRates(t *testing.T, lang string) [][]string {
 	header := map[string][]string{
 		"en": {"Spots", "5 hands, 1 head", "7 hands, 2 heads", "9 hands, 3 heads"},
@@ -148,10 +153,10 @@ func headsAndRates(t *testing.T, lang string) [][]string {
 	}[lang]
 	apart := map[string][2]string{"en": {"", " apart"}, "es": {"A ", ""}}[lang]
 	marks := map[string]map[string]string{
-		"en": {"low": ", reach not known", "middle": ", our rule", "load": "Largest load at that rate",
-			"air": ", with air", "plain": ", without air"},
-		"es": {"low": ", alcance no conocido", "middle": ", nuestra regla", "load": "Carga más grande a ese paso",
-			"air": ", con aire", "plain": ", sin aire"},
+		"en": {"low": ", reach not known", "middle": ", our rule", "load": "Largest load",
+			"loop": "Longest loop, and with half that load", "air": ", with air", "plain": ", without air"},
+		"es": {"low": ", alcance no conocido", "middle": ", nuestra regla", "load": "Carga más grande",
+			"loop": "Vuelta más larga, y con media carga", "air": ", con aire", "plain": ", sin aire"},
 	}[lang]
 	rows := [][]string{header}
 	for _, mix := range []string{"plain", "air"} {
@@ -159,7 +164,7 @@ func headsAndRates(t *testing.T, lang string) [][]string {
 			inputs := []string{jobLength, "plan=" + plan, "concrete=" + mix}
 			spacing := numberOf(t, vibrator.Calculator, "spacing", "in", inputs...)
 			rates := []string{apart[0] + inches(spacing) + apart[1] + marks[plan] + marks[mix]}
-			loads := []string{marks["load"]}
+			loads, loops := []string{marks["load"]}, []string{marks["loop"]}
 			for heads := 1.0; heads <= 3; heads++ {
 				rate := 0
 				for numberOf(t, vibrator.Calculator, "vibrators", "",
@@ -167,9 +172,12 @@ func headsAndRates(t *testing.T, lang string) [][]string {
 					rate++
 				}
 				rates = append(rates, strconv.Itoa(rate)+" yd³/h")
-				loads = append(loads, strconv.Itoa(largestLoad(t, rate))+" yd³")
+				load := largestLoad(t, rate)
+				loads = append(loads, strconv.Itoa(load)+" yd³")
+				loops = append(loops, fmt.Sprintf("%d ft, %d ft", longestLoop(t, rate, float64(load)),
+					longestLoop(t, rate, float64(load)/2)))
 			}
-			rows = append(rows, rates, loads)
+			rows = append(rows, rates, loads, loops)
 		}
 	}
 	return rows
@@ -180,13 +188,31 @@ func headsAndRates(t *testing.T, lang string) [][]string {
 func largestLoad(t *testing.T, rate int) int {
 	t.Helper()
 	for load := largestTruck; load > 0; load-- {
-		if numberOf(t, truckspacing.Calculator, "age-last", "", "order=30 yd3", "truck="+strconv.Itoa(load)+" yd3",
-			"rate="+strconv.Itoa(rate)+" yd3/h") <= longestRide {
+		if oldest(t, rate, float64(load)) <= longestRide {
 			return load
 		}
 	}
 	t.Fatalf("at %d yd³/h no load is empty in time", rate)
 	return 0
+}
+
+// oldest returns the age in s of the last concrete of a load in yd³. The pump rate in yd³/h
+// is while it runs; the trucks are emptied at the rate with its stops.
+func oldest(t *testing.T, rate int, load float64) float64 {
+	t.Helper()
+	return numberOf(t, truckspacing.Calculator, "age-last", "", "order=30 yd3", fmt.Sprintf("truck=%v yd3", load),
+		fmt.Sprintf("rate=%v yd3/h", float64(rate)*movingShare))
+}
+
+// longestLoop returns the loop in ft, down to ten, on which the hose is back in the joint
+// window of the house with lifts of 2 ft.
+func longestLoop(t *testing.T, rate int, load float64) int {
+	t.Helper()
+	loop := numberOf(t, rateofrise.Calculator, "longest", "ft", jobLength, "core=8 in", "lift=2 ft",
+		"moving="+pumpMoving, fmt.Sprintf("rate=%d yd3/h", rate),
+		fmt.Sprintf("age=%v min", oldest(t, rate, load)/minute),
+		fmt.Sprintf("window=%v min", weather.JointWindow/minute))
+	return int(loop/10) * 10
 }
 
 // inches writes a length in inches, down to the half inch, as the calculator shows it.
