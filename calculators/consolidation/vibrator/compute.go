@@ -23,9 +23,6 @@ const (
 	askReach = calc.Text("Did you see this reach on the job? If not, plan with the low end of the table.")
 	noteWide = calc.Text("The reach gives {spacing}. The rule of the crew counts: {most}.")
 	askSeen  = calc.Text("The table gives {low} to {high} for this head. Is the radius seen right?")
-	noteLift = calc.Text(
-		"Published layers are no deeper than {limit}. Vibrate this lift in two goes while it comes up.",
-	)
 	noteInto = calc.Text("Less than {limit} into the lift below leaves a seam. It is right for the first lift only.")
 	noteDeep = calc.Text("Deeper than {limit} into the lift below, the form feels the push of both lifts.")
 	noteFast = calc.Text("Pulled faster than {limit} the head leaves a hole behind it.")
@@ -56,7 +53,6 @@ const (
 // The limits of the published rules, in SI units, and the most vibrators on one
 // wall without a note.
 const (
-	mostLift      = 2 * 0.3048  // 2 ft, depth of a layer
 	leastInto     = 4 * 0.0254  // 4 in, overlap into the lift below
 	mostInto      = 6 * 0.0254  // 6 in, into the lift below, ACI 309R
 	mostDepth     = 4 * 0.3048  // 4 ft, depth of the head in the equations for wall forms
@@ -233,9 +229,6 @@ func notePlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 		r.Note(calc.LevelAsk, calc.At("plan"), askReach)
 	}
 	noteFaces(r, in, radius, spacing)
-	if calc.Over(in.Num("lift"), mostLift) {
-		r.Note(calc.LevelNotice, calc.At("lift"), noteLift, calc.Amount("limit", mostLift, &displays.Height))
-	}
 	if calc.Under(in.Num("into"), leastInto) {
 		r.Note(calc.LevelNotice, calc.At("into"), noteInto, calc.Amount("limit", leastInto, &displays.Inches))
 	}

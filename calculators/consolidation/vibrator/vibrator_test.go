@@ -22,7 +22,6 @@ func TestVibratorNotes(t *testing.T) {
 		noteFace,
 		noteFaceNever,
 		askSeen,
-		noteLift,
 		noteInto,
 		noteFast,
 		noteMany,
@@ -47,7 +46,7 @@ func TestVibratorNotes(t *testing.T) {
 		{Inputs: []string{"plan=low", "core=6 in"}, Want: nil},
 		{Inputs: []string{"plan=seen", "seen=10.5 in"}, Want: []calc.Text{askSeen}},
 		{Inputs: []string{"plan=seen", "seen=9 in"}, Want: nil},
-		{Inputs: []string{"lift=610 mm"}, Want: []calc.Text{noteLift}},
+		{Inputs: []string{"lift=610 mm"}, Want: nil},
 		{Inputs: []string{"lift=2 ft"}, Want: nil},
 		{Inputs: []string{"into=3.9 in"}, Want: []calc.Text{noteInto}},
 		{Inputs: []string{"into=4 in"}, Want: nil},
@@ -56,8 +55,6 @@ func TestVibratorNotes(t *testing.T) {
 		{Inputs: []string{"into=24 in"}, Want: []calc.Text{noteDeep}}, // 4 ft down
 		{Inputs: []string{"into=24.5 in"}, Want: []calc.Text{refuseDeep}},
 		{Inputs: []string{"into=48 in"}, Want: []calc.Text{refuseDeep}},
-		{Inputs: []string{"lift=42 in", "into=6 in"}, Want: []calc.Text{noteLift}}, // 4 ft down
-		{Inputs: []string{"lift=42 in", "into=18 in"}, Want: []calc.Text{refuseDeep}},
 		{Inputs: []string{"speed=3.1 in/s"}, Want: []calc.Text{noteFast}},
 		{Inputs: []string{"pump=30 yd³/h"}, Want: []calc.Text{noteMany}},
 		{Inputs: []string{"height=11 ft"}, Want: nil},
@@ -68,7 +65,7 @@ func TestVibratorNotes(t *testing.T) {
 		{Inputs: []string{"height=12 ft", "foot=stages"}, Want: []calc.Text{noteFoot, noteStages}},
 		{Inputs: []string{"height=9 ft", "foot=stages"}, Want: nil},
 		{Inputs: []string{"whip=3 ft"}, Want: []calc.Text{refuseWhip}},
-		{Inputs: []string{"lift=3.5 ft", "height=3 ft"}, Want: []calc.Text{refuseLift}},
+		{Inputs: []string{"lift=2 ft", "height=1.5 ft"}, Want: []calc.Text{refuseLift}},
 	})
 }
 

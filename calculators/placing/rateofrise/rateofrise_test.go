@@ -57,14 +57,14 @@ func TestRiseLimits(t *testing.T) {
 	for _, c := range []struct {
 		inputs      []string
 		fluid, fast bool
-	}{ // one lift of 3 ft
+	}{ // one lift of 2 ft
 		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=5 yd³/h"}, false, false},
 		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=5.01 yd³/h"}, false, true},
 		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=15 yd³/h"}, false, true},
 		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=15.01 yd³/h"}, true, true},
 		{[]string{"length=270 ft", "stop=2 ft", "core=12 in", "rate=15 yd³/h"}, true, false},
 	} {
-		one := calctest.Run(t, Calculator, append(c.inputs, "lift=3 ft", "height=3 ft")...)
+		one := calctest.Run(t, Calculator, append(c.inputs, "lift=2 ft", "height=2 ft")...)
 		if calctest.Noted(one, noteFluid) != c.fluid || calctest.Noted(one, noteFast) != c.fast ||
 			calctest.Noted(one, noteLiftFluid) {
 			t.Errorf("one lift, %v: %v", c.inputs, one.Notes)
@@ -86,7 +86,7 @@ func TestRiseEdges(t *testing.T) {
 		!calctest.Noted(res, refuseStop) {
 		t.Error("a stop longer than the loop is not refused")
 	}
-	res := calctest.Run(t, Calculator, "height=2 ft", "lift=3 ft")
+	res := calctest.Run(t, Calculator, "height=18 in", "lift=2 ft")
 	if res.Out.Choice("verdict") != single || res.Out.Num("lifts") != 1 || res.Out.Has("spare") ||
 		calctest.Noted(res, noteAlive) {
 		t.Errorf("one lift: %v", res.Notes)
@@ -161,7 +161,7 @@ func TestHouseRise(t *testing.T) {
 		{[]string{"rate=15 yd³/h", "moving=100 %"}, true, tooFast},
 		{[]string{"rate=17 yd³/h", "moving=100 %", "wanted="}, true, tooFast},
 		{[]string{"rate=17 yd³/h", "moving=75 %", "wanted="}, true, inTime},
-		{[]string{"rate=15 yd³/h", "moving=100 %", "wanted=5 ft/h"}, true, tooFast},
+		{[]string{"rate=15 yd³/h", "moving=100 %", "wanted=3 ft/h"}, true, tooFast},
 	} {
 		res := calctest.Run(t, Calculator, append(c.typed, "lift=2 ft")...)
 		if got := res.Out.Choice("verdict"); calctest.Noted(res, noteHouse) != c.noted || got != c.verdict {
