@@ -68,10 +68,14 @@ const (
 
 // Minutes beside the passes of the pump.
 const (
-	primeTime  = 15 * minute // the first truck is at the hopper while the line is primed
-	footRead   = 5 * minute  // from the end of lift 1 to "second lift"
-	topsTime   = 20 * minute // from the last concrete to the last "wall full"
-	leastSpare = 15 * minute // to the joint window, in the rounds of the plan
+	primeTime  = 15 * minute                   // the first truck is at the hopper while the line is primed
+	footRead   = 5 * minute                    // from the end of lift 1 to "second lift"
+	topUpTime  = 15 * minute                   // from the last concrete to "wash out": settled and topped up
+	bayTime    = 2 * minute                    // two people strike off a bay
+	bayLength  = 4                             // ft
+	jobFeet    = 140                           // jobRun as a number
+	topsTime   = jobFeet / bayLength * bayTime // from the last concrete to the last "wall full"
+	leastSpare = 15 * minute                   // to the joint window, in the rounds of the plan
 )
 
 // workedPour is a pour worked out by the calculators. Times are in s after midnight, unless
@@ -287,9 +291,9 @@ var pourWords = map[string]map[string]string{
 		"pump":      "Pump comes. Operator and signal hand set it, wires first, boom down",
 		"batched1":  "First load is batched",
 		"walked":    "Wall released. Then foreman and operator walk the pump and release it",
-		"talk":      "Crew talk",
+		"talk":      "Crew talk, with the pump operator",
 		"ready":     "\"Crew ready\". Only then is the plant told to batch",
-		"ticket":    "First ticket, slump test, prime",
+		"ticket":    "First ticket, slump test, prime. Each driver has his part of the talk before he backs in",
 		"first":     "\"Pump\". Lift 1 begins",
 		"second":    "Base read behind the first lift. \"Second lift\": lift 2 begins",
 		"liftN":     "Lift %d begins",
@@ -298,8 +302,9 @@ var pourWords = map[string]map[string]string{
 		"off-truck": "called off",
 		"last-lift": "Last lift begins",
 		"call":      "Latest call for the last truck, %s",
-		"full":      "Last concrete",
-		"tops":      "Last \"wall full\": settled, topped up, struck off",
+		"full":      "Last concrete. Top up, then strike off from the oldest wall",
+		"wash":      "\"Wash out\": last wall topped up, outside watch at the cones",
+		"tops":      "Last \"wall full\": struck off, cleats on",
 		"done":      "Washed out, clean, signed",
 		"pull": "Straighten: corners locked, then curve and strings. " +
 			"Truck at the gate: the turner steps out, or the pump stops",
@@ -359,9 +364,9 @@ var pourWords = map[string]map[string]string{
 		"pump":      "Llega la bomba. La plantan el operador y el de las señas: cables primero, pluma abajo",
 		"batched1":  "Se carga el primer camión",
 		"walked":    "Muro liberado. Luego mayordomo y operador recorren la bomba y la liberan",
-		"talk":      "Plática",
+		"talk":      "Plática, con el operador de la bomba",
 		"ready":     "\"Cuadrilla lista\". Solo entonces se le dice a la planta que cargue",
-		"ticket":    "Primer boleto, revenimiento, cebado",
+		"ticket":    "Primer boleto, revenimiento, cebado. Cada chofer oye su parte de la plática antes de entrar",
 		"first":     "\"Bombee\". Empieza la capa 1",
 		"second":    "Se leyó la base. \"Segunda capa\": empieza la capa 2",
 		"liftN":     "Empieza la capa %d",
@@ -370,8 +375,9 @@ var pourWords = map[string]map[string]string{
 		"off-truck": "cancelado",
 		"last-lift": "Empieza la última capa",
 		"call":      "A más tardar: llame al último camión, %s",
-		"full":      "Último concreto",
-		"tops":      "Último \"muro lleno\": asentado, completado y enrasado",
+		"full":      "Último concreto. Se completa y luego se enrasa desde el muro más viejo",
+		"wash":      "\"Lave\": último muro completado, el vigía en los conos",
+		"tops":      "Último \"muro lleno\": enrasado, tablas puestas",
 		"done":      "Lavado, limpio, firmado",
 		"pull": "Enderezar: esquinas trabadas, luego curva e hilos. " +
 			"Camión en la entrada: el del tensor se sale, o se para la bomba",
@@ -491,6 +497,7 @@ func pourClock(t *testing.T, lang string) [][]string {
 	add(last, func(w workedPour) float64 { return early(w.callBy) })
 	add(say["last-lift"], func(w workedPour) float64 { return w.isPlaced(w.lifts, w.liftStart(w.lifts)) })
 	add(say["full"], func(w workedPour) float64 { return w.isPlaced(w.lifts, w.last) })
+	add(say["wash"], func(w workedPour) float64 { return w.isPlaced(w.lifts, w.last+topUpTime) })
 	add(say["tops"], func(w workedPour) float64 { return w.isPlaced(w.lifts, w.last+topsTime) })
 	add(say["pull"], func(w workedPour) float64 { return w.sideFull(0) })
 	add(say["sooner"], func(w workedPour) float64 { return early(sideTimes(w)[0]) })
@@ -633,6 +640,19 @@ func TestWorkedPour(t *testing.T) {
 		text = fmt.Sprintf(text, clockTime(early(bad.joint)), fiveMinutes(comes+bad.day.late))
 		if !strings.Contains(manualPage(t, lang, "pour-clock"), text) {
 			t.Errorf("%s: no question says %q", lang, text)
+		}
+	}
+	batched, _, _ := good.truck(int(good.loads))
+	if good.last+topsTime >= batched+good.set || good.last+topsTime >= good.done {
+		t.Errorf("the strike-off ends at %s, when the last load sets or the day is over",
+			clockTime(good.last+topsTime))
+	}
+	for lang, text := range map[string]string{
+		"en": fmt.Sprintf("A loop of %d ft takes %v min", jobFeet, topsTime/minute),
+		"es": fmt.Sprintf("Una vuelta de %d ft lleva %v min", jobFeet, topsTime/minute),
+	} {
+		if !strings.Contains(manualPage(t, lang, "top-of-the-wall"), text) {
+			t.Errorf("%s: top-of-the-wall does not say %q", lang, text)
 		}
 	}
 	if good.callBy <= good.liftStart(3) {
