@@ -115,19 +115,26 @@ var FluidDepthFormula = &calc.Formula{
 // unless the full fluid head is less. Source: ACI 347R-14.
 func LeastPressure(cw float64) PSF { return PSF(600 * cw) }
 
-// LeastPressureFormula declares LeastPressure.
-var LeastPressureFormula = &calc.Formula{
-	ID: "floor", Title: calc.Text("Least design pressure"),
-	Expr: "600*C_w", Result: calc.Var{Symbol: "p_min", Meaning: meansFloor, Unit: "psf"},
-	Vars: []calc.Var{varCw},
-	Fn:   calc.FuncN(func(v []float64) float64 { return float64(LeastPressure(v[0])) }),
-	Go:   "pressure.LeastPressure", Source: "aci",
-	Limits: calc.Text("Never more than the full fluid head."),
-}
-
 // LeastPressureSI is the least design pressure of the SI edition in psf:
 // 30 kPa times C_w. Source: ACI 347R-14, SI edition, from memory.
 func LeastPressureSI(cw float64) PSF { return leastSI * PSF(cw) }
+
+// LeastOfBoth is the least design pressure in psf that counts: the larger of both
+// editions, max(600·C_w psf, 30 kPa·C_w). It is that of the SI edition.
+func LeastOfBoth(cw float64) PSF { return max(LeastPressure(cw), LeastPressureSI(cw)) }
+
+// LeastPressureFormula declares LeastOfBoth.
+var LeastPressureFormula = &calc.Formula{
+	ID: "floor", Title: calc.Text("Least design pressure, larger of both editions"),
+	Expr: "max(600*C_w, 30/0.04788026*C_w)", Result: calc.Var{Symbol: "p_min", Meaning: meansFloor, Unit: "psf"},
+	Vars: []calc.Var{varCw},
+	Fn:   calc.FuncN(func(v []float64) float64 { return float64(LeastOfBoth(v[0])) }),
+	Go:   "pressure.LeastOfBoth", Source: "si",
+	Limits: calc.Text(
+		"The US edition gives 600 psf and the SI edition 30 kPa, which is 626.6 psf. So the SI edition governs. " +
+			"Never more than the full fluid head.",
+	),
+}
 
 // Bounded limits the pressure of an equation to the range from the floor to the
 // fluid head. If the floor exceeds the head, the result is the head. Source: ACI 347-04 sec. 2.2.2.

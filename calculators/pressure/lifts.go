@@ -120,6 +120,17 @@ func (w *Lifts) byMethods(rise FtPerHour) (out LiftPressure, beyond bool) {
 // is p_l/2.
 func InLifts(strictest, half, landed, head PSF) PSF { return min(head, max(strictest+half, landed)) }
 
+// FluidCases names every case in which no equation counts, in lifts and in one go.
+const FluidCases = calc.Text(
+	"The full fluid head counts over the whole height, at any pace, for slump over 7 in. (175 mm), for " +
+		"concrete that levels itself, for concrete below 41 °F (5 °C) and for a final set later than 20 h. It " +
+		"counts where the concrete comes from below, the hose end is buried or old lifts are vibrated again. " +
+		"It counts where the head may go deeper than 4 ft (1.2 m). It counts where a tool shakes the form " +
+		"above the first lift, or anywhere in one go. It counts where the rise is over 14.7 ft/h (4.5 m/h) or " +
+		"more than 32.8 ft (10 m) are placed today. In lifts it counts where the whole height lands within 60 " +
+		"min.",
+)
+
 // InLiftsFormula declares InLifts.
 var InLiftsFormula = &calc.Formula{
 	ID: "lifts", Title: calc.Text("Pressure in lifts, our own rule"),
@@ -132,9 +143,7 @@ var InLiftsFormula = &calc.Formula{
 	},
 	Fn: calc.FuncN(func(v []float64) float64 { return float64(InLifts(PSF(v[0]), PSF(v[1]), PSF(v[2]), PSF(v[3]))) }),
 	Go: "pressure.InLifts", Source: "own",
-	Limits: calc.Text(
-		"Not for walls that fill within 60 min, for slump above 7 in. (175 mm) or concrete below 40 °F (4 °C).",
-	),
+	Limits: FluidCases,
 }
 
 // LiftRise is the mean rise of a wall placed in lifts: the depth of a lift over

@@ -54,5 +54,5 @@ var StrictestFormula = &calc.Formula{
 	Fn: calc.FuncN(func(v []float64) float64 {
 		return float64(Strictest(PSF(v[0]), PSF(v[1]), PSF(v[2]), PSF(v[3]), PSF(v[4])))
 	}),
-	Go: "pressure.Strictest", Source: "own",
+	Go: "pressure.Strictest", Source: "own", Limits: FluidCases,
 }

@@ -17,10 +17,10 @@ const (
 // The limits that the SI edition prints in whole figures. Each is stricter than
 // that of the US edition. Source: ACI 347R-14, SI edition, from memory.
 const (
-	SlowHeightSI Feet      = 4.2 / 0.3048             // 4.2 m
-	SlowRiseSI   FtPerHour = 2.1 / 0.3048             // 2.1 m/h
-	MethodRiseSI FtPerHour = 4.5 / 0.3048             // 4.5 m/h
-	leastSI      PSF       = 30000 / 47.8802589803358 // 30 kPa
+	SlowHeightSI Feet      = 4.2 / 0.3048    // 4.2 m
+	SlowRiseSI   FtPerHour = 2.1 / 0.3048    // 2.1 m/h
+	MethodRiseSI FtPerHour = 4.5 / 0.3048    // 4.5 m/h
+	leastSI      PSF       = 30 / 0.04788026 // 30 kPa
 )
 
 // The rules.

@@ -45,8 +45,11 @@ func (c *computation) liftsDeed(run *liftsRun) string {
 				calc.Amount("window", weather.JointWindow, &displays.Minutes))
 		}
 	}
-	if !c.planned() {
+	switch {
+	case !c.planned():
 		return unchecked // no wait is proved
+	case c.overGuideLift(c.in.Num("lift")):
+		return doGuide // a wait for this lift is none for the guide's
 	}
 	c.findWait(run)
 	typed := c.inUnit("wait", "min")

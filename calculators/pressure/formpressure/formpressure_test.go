@@ -110,8 +110,8 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"vibrated again", slow("vibration=again"), doStop, helpFluid},
 		{"buried hose", slow("hose=below"), doAsk, noteBelow},
 		{"buried hose, fluid head held", slow("hose=below", "rating=2000"), doAsk, noteBelow},
-		{"outside", slow("outside=first"), doAsk, noteOutside},
-		{"outside, fluid head held", slow("outside=above", "rating=2000"), doAsk, noteOutside},
+		{"outside", slow("outside=first"), doAsk, noteOutsideOnce},
+		{"outside, fluid head held", slow("outside=above", "rating=2000"), doAsk, noteOutsideOnce},
 		{"too tall", slow("height=20'"), doLifts, helpNone},
 		{"near 14 ft", slow("height=13.7 ft", "rating=1300"), doGo, askGuide},
 		{"near 15 ft/h", slow("height=14'", "rise=14", "rating=2100"), doSlow, noteFast},
@@ -139,6 +139,11 @@ func TestStricterEdition(t *testing.T) {
 	}
 	res := calctest.Run(t, Calculator, typed...)
 	expect(t, res, "floor-si", 30, "kPa")
+	expect(t, res, "floor", 600, "psf")
+	least := slices.IndexFunc(res.Steps, func(s calc.Step) bool { return s.Formula == pressure.LeastPressureFormula })
+	if least < 0 || math.Abs(res.Steps[least].Out-calc.SI(30, "kPa")) > 1e-3 {
+		t.Errorf("the larger of both editions is not derived: %v", res.Steps)
+	}
 	expect(t, res, "pressure-us", 600, "psf")
 	if res.Out.Num("pressure-local") < res.Out.Num("floor-si") {
 		t.Errorf("%v Pa is below the floor of the SI edition", res.Out.Num("pressure-local"))
@@ -333,7 +338,9 @@ func checkSteps(t *testing.T, res calc.Result) {
 
 // Sentences are short.
 func TestTextsFit(t *testing.T) {
-	for _, text := range []calc.Text{noteTooHot, noteTooOld, noteHouse,
+	for _, text := range []calc.Text{pressure.FluidCases, noteFirst, noteOutsideOnce, noteFailsNow,
+		helpDepthMix, noteByRiseOnly, noteByForm, noteByFormOnly, noteMeasured, noteTooSlow, noteGuideRetype,
+		noteTooHot, noteTooOld, noteHouse,
 		noteRapid, noteWet, noteCold, noteShaken, noteHot,
 		noteSlump, noteChilly, noteFast, noteByRise, noteWarmer, noteOutside, notePlain, noteGo, noteJoint, noteCrossed,
 		noteTooLong, noteNoWait,
@@ -386,6 +393,9 @@ func TestSlotsAreFilled(t *testing.T) {
 			"rating=2050"),
 		slow("temperature=41", "height=9'"), slow("pump-rate=0.5"), slow("rise=1"), oneGoRated("rating=2100"),
 		slow("rating=640"), job("rise-house=0.6"), slow("slump=8", "rating="), slow("age=91 min"),
+		job("outside=first"), job("rise=8"), job("rise-house=0.5"), job("height=33 ft"),
+		job("pump-rate=15", "cement=blend", "admixture=retards"), job("cement=blend", "admixture=retards"),
+		job("pump-rate=15", "rating=600"), job("guide-lift=1 ft", "guide-rate=2"), oneGoRated("outside=first"),
 		slow("rating=1200"),
 		{"how=once", "length=10", "stop=11"}, oneGoRated(), slow("rise=3.9"), slow("guide-lift=4 ft", "guide-rate=2"),
 		job(), job("pump-rate=25"), job("pump-rate=60"), job("pump-rate=60", "how=back"), job("temperature=39"),

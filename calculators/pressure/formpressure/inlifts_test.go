@@ -10,7 +10,9 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/pressure"
+	"coursebook/calculators/quantity"
 	house "coursebook/calculators/rules"
 )
 
@@ -50,7 +52,7 @@ func TestEveryCellHasADeed(t *testing.T) {
 				want = doMix
 				expect(t, res, "fluid-limit", 1000.0/150, "ft")
 				if res.Out.Choice("mix") != mixBoth || !calctest.Noted(res, noteNoWait) ||
-					!calctest.Noted(res, helpDepth) ||
+					!calctest.Noted(res, helpDepthMix) ||
 					!(calctest.Noted(res, helpMix) || calctest.Noted(res, helpMixWait)) {
 					t.Errorf("%s at %s: mix %s, %v", mix, rate, res.Out.Choice("mix"), res.Notes)
 				}
@@ -61,7 +63,7 @@ func TestEveryCellHasADeed(t *testing.T) {
 				if long != (asked > longWait) {
 					t.Errorf("%s at %s: slower pump or fewer trucks: %v", mix, rate, long)
 				}
-				if calctest.Noted(res, noteByRise) != (asked > minutes) {
+				if (calctest.Noted(res, noteByRise) || calctest.Noted(res, noteByRiseOnly)) != (asked > minutes) {
 					t.Errorf("%s at %s: form or rise does not ask for the wait: %v", mix, rate, res.Notes)
 				}
 			}
@@ -71,6 +73,144 @@ func TestEveryCellHasADeed(t *testing.T) {
 			if got := res.Out.Choice("deed"); got != want {
 				t.Errorf("%s at %s yd³/h: %s, want %s; %v", mix, rate, got, want, res.Notes)
 			}
+		}
+	}
+}
+
+// The answer says which of form and rise sets the wait, and that the form may open
+// without it; the other one's wait is named beside it.
+func TestWhatGovernsTheWait(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		note  calc.Text
+		fails bool // the plan without the wait is over the rating
+	}{
+		{[]string{"pump-rate=25"}, noteByRise, true}, // 8 min by the form, 14 min by the rise
+		{[]string{"pump-rate=15"}, noteByRiseOnly, false},
+		{[]string{"pump-rate=15", "cement=blend", "admixture=retards", "set=8 h"}, noteByForm, true},
+		{[]string{"cement=blend", "admixture=retards", "set=8 h"}, noteByFormOnly, true},
+	} {
+		res := calctest.Run(t, Calculator, job(c.typed...)...)
+		for _, note := range []calc.Text{noteByRise, noteByRiseOnly, noteByForm, noteByFormOnly} {
+			if calctest.Noted(res, note) != (note == c.note) {
+				t.Errorf("%v: want “%s”, %v", c.typed, c.note.EN(), res.Notes)
+			}
+		}
+		if res.Out.Choice("deed") != doWait || calctest.Noted(res, noteFails) ||
+			calctest.Noted(res, noteFailsNow) != c.fails {
+			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("deed"), res.Notes)
+		}
+		if longer := math.Max(res.Out.Num("wait-form"), res.Out.Num("wait-rise")); res.Out.Num("wait") != longer {
+			t.Errorf("%v: wait %v s, the longer of both is %v s", c.typed, res.Out.Num("wait"), longer)
+		}
+	}
+}
+
+// A tool on the outside of the first lift has its assumption in the answer, in one go its
+// own words.
+func TestOutsideToolIsExplained(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		note  calc.Text
+	}{
+		{[]string{"outside=none"}, ""},
+		{[]string{"outside=first"}, noteFirst},
+		{[]string{"outside=first", "rating="}, noteFirst},
+		{[]string{"outside=above"}, noteOutside},
+		{[]string{"outside=first", "how=once"}, noteOutsideOnce},
+		{[]string{"outside=above", "how=once"}, noteOutsideOnce},
+	} {
+		res := calctest.Run(t, Calculator, job(c.typed...)...)
+		for _, note := range []calc.Text{noteFirst, noteOutside, noteOutsideOnce} {
+			if calctest.Noted(res, note) != (note == c.note) {
+				t.Errorf("%v: want “%s”, %v", c.typed, c.note.EN(), res.Notes)
+			}
+		}
+	}
+}
+
+// Where no wait keeps the greatest rise, the answer names the measured rise or the wait
+// that is not enough, and not the mix.
+func TestSlowThePump(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		note  calc.Text
+	}{
+		{[]string{"rise=8 ft/h", "rating=1500"}, noteMeasured},
+		{[]string{"rise=8 ft/h", "rating=900"}, noteMeasured},
+		{[]string{"rise-house=0.5", "rating=1500"}, noteTooSlow},
+	} {
+		res := calctest.Run(t, Calculator, job(c.typed...)...)
+		if res.Out.Choice("deed") != doSlow || !calctest.Noted(res, c.note) || calctest.Noted(res, noteNoWait) {
+			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("deed"), res.Notes)
+		}
+	}
+}
+
+// A lift deeper than the guide's has no wait: it would be that of the wrong lift.
+func TestLiftOverTheGuide(t *testing.T) {
+	for _, rating := range []string{"900", "600"} {
+		res := calctest.Run(t, Calculator, job("guide-lift=1 ft", "guide-rate=2", "rating="+rating)...)
+		if res.Out.Choice("deed") != doGuide || !calctest.Noted(res, noteGuideRetype) || res.Out.Has("wait") ||
+			res.Out.Has("not-before") || res.Out.Has("wait-form") {
+			t.Errorf("rating %s: %s, %v", rating, res.Out.Choice("deed"), res.Notes)
+		}
+	}
+}
+
+// A pour that ends lower still keeps the greatest rise: in lifts by a wait, in one go by
+// the height that an hour may add.
+func TestLowerPourKeepsTheRise(t *testing.T) {
+	res := calctest.Run(t, Calculator, job("pump-rate=15", "rating=600")...)
+	if res.Out.Choice("deed") != doStop || !calctest.Noted(res, noteOverRule) {
+		t.Errorf("in lifts: %s, %v", res.Out.Choice("deed"), res.Notes)
+	}
+	res = calctest.Run(t, Calculator, oneGoRated("temperature=38", "rating=1000")...)
+	if res.Out.Choice("deed") != doStop {
+		t.Errorf("in one go: %s", res.Out.Choice("deed"))
+	}
+	for _, n := range res.Notes {
+		if n.Text == helpDepth {
+			if got := (calc.Locale{Style: us}).Say(n.Text, n.Slots...); !strings.Contains(got, "at 4' 0\"") {
+				t.Errorf("in one go: %s", got)
+			}
+		}
+	}
+}
+
+// Every case of full fluid head is named, with the limits of the code, where the formulas
+// of both ways to place are printed.
+func TestEveryFluidCaseIsNamed(t *testing.T) {
+	for _, f := range []*calc.Formula{pressure.InLiftsFormula, pressure.StrictestFormula} {
+		if f.Limits != pressure.FluidCases {
+			t.Errorf("%s does not name the cases", f.ID)
+		}
+	}
+	said := pressure.FluidCases.EN()
+	at := func(x, step float64, unit string) string { return fmt.Sprint(math.Floor(x/step+1e-9)*step) + unit }
+	for cause, words := range map[pressure.Cause][]string{
+		pressure.FromBelow:     {"from below", "hose end is buried"},
+		pressure.Revibrated:    {"vibrated again"},
+		pressure.OutsideTool:   {"above the first lift", "in one go"},
+		pressure.HeadTooDeep:   {at(float64(pressure.VibrationDepth), 1, " ft (1.2 m)")},
+		pressure.TooWet:        {at(float64(pressure.MethodSlump), 1, " in. (175 mm)"), "levels itself"},
+		pressure.TooCold:       {at(pressure.CIRIAColdest*9/5+32, 1, " °F"), at(pressure.CIRIAColdest, 1, " °C")},
+		pressure.SetsTooLate:   {at(pressure.DINSetHigh, 1, " h")},
+		pressure.FillsInAnHour: {at(pressure.WholeHour*60, 1, " min")},
+		pressure.RisesTooFast:  {quantity.Format(ftPerH(pressure.MethodRiseSI), displays.RiseAtMost, us), "4.5 m/h"},
+		pressure.BeyondMethod:  {at(pressure.DINHeight, 1, " m"), "32.8 ft"},
+	} {
+		for _, word := range words {
+			if !strings.Contains(said, word) {
+				t.Errorf("%s: no “%s”", cause, word)
+			}
+		}
+	}
+	for _, typed := range []string{"hose=below", "vibration=again", "outside=above", "vibration=deep", "slump=7.25 in",
+		"temperature=40.9", "set=20.5 h", "pump-rate=60", "height=33 ft"} {
+		res := calctest.Run(t, Calculator, job(typed)...)
+		if res.Out.Choice("rule") != string(pressure.Fluid) {
+			t.Errorf("%s: decided by %s", typed, res.Out.Choice("rule"))
 		}
 	}
 }
@@ -158,12 +298,13 @@ func TestTalkedRound(t *testing.T) {
 			"set=8 h", "wait=19.52 min", "rating=900"}, noteFails},
 		{"A: the same on 14 ft", []string{"temperature=50", "cement=blend", "admixture=retards", "set=8 h",
 			"wait=19.52 min", "rating=1400", "height=14 ft"}, noteFails},
-		{"B: whole wall in an hour", []string{"pump-rate=60", "temperature=90"}, noteFails},
+		{"B: whole wall in an hour", []string{"pump-rate=60", "temperature=90"}, noteFailsNow},
 		{"B: 14 ft in 41 min", []string{"pump-rate=70.82", "height=14 ft", "rating=1500"}, noteRapid},
-		{"B: loop of 30 ft, 4 lifts in 16 min", []string{"length=30 ft", "pump-rate=22.22", "rating=1100"}, noteFails},
+		{"B: loop of 30 ft, 4 lifts in 16 min", []string{"length=30 ft", "pump-rate=22.22", "rating=1100"},
+			noteFailsNow},
 		{"B: loop of 40 ft, 10 ft in 32 min", []string{"length=40 ft", "height=10 ft", "pump-rate=18.52",
-			"temperature=85"}, noteFails},
-		{"C: a slightly faster pump", []string{"pump-rate=16.5", "rating=900"}, noteFails},
+			"temperature=85"}, noteFailsNow},
+		{"C: a slightly faster pump", []string{"pump-rate=16.5", "rating=900"}, noteFailsNow},
 		{"outside tool above the first lift", []string{"outside=above"}, noteOutside},
 		{"outside tool, fluid head held", []string{"outside=above", "rating=2000"}, noteOutside},
 		{"no mark on the whip", []string{"vibration=unmarked"}, noteDeep},

@@ -10,6 +10,10 @@ import (
 func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 	c.addAsk()
 	level := calc.LevelNotice
+	if c.refused != "" {
+		level = calc.LevelWarning
+		c.addCause(level, run.given.Cause, run.given.Rise, pressure.MethodRiseSI)
+	}
 	switch deed {
 	case doGo:
 		c.tell("rating", noteGo, c.ratingOf(), amountOf(run.given.Pressure))
@@ -24,10 +28,13 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 		}
 		c.addMix(run)
 		if deed == doMix || deed == doStop {
-			c.addStop(calc.LevelWarning)
+			c.addStop(calc.LevelWarning, pick2(deed == doMix, helpDepthMix, helpDepth), c.in.Num("height"))
+			c.addPace(run)
 		}
+	case doGuide:
+		c.warn("guide-lift", noteGuideRetype)
 	}
-	c.addFails(run.given.Pressure)
+	c.addFails(deed, run.given.Pressure)
 	if level == calc.LevelNotice {
 		c.addCause(level, run.given.Cause, run.given.Rise, pressure.MethodRiseSI)
 	}
@@ -54,12 +61,26 @@ func (c *computation) paceUnrated(run *liftsRun) {
 		minutes("wait", wait/60))
 }
 
+// addPace warns of the rise of a lower pour: it is the same as planned.
+func (c *computation) addPace(run *liftsRun) {
+	if run.byRise > 0 {
+		c.care("pump-rate", noteOverRule, limitRise(c.most), c.whose(), minutes("wait", run.byRise/60))
+	}
+}
+
 // addWait tells how long to wait after each pass, and what else does it.
 func (c *computation) addWait(run *liftsRun) {
 	c.warn("wait", pick2(run.round.Back, helpWaitBack, helpWait),
 		minutes("wait", run.wait/60), amountOf(run.round.At(run.wait).Pressure().Pressure))
-	if run.byRise > run.byForm {
+	switch {
+	case run.byRise > run.byForm && run.byForm > 0:
 		c.tell("rise-house", noteByRise, limitRise(c.most), c.whose(), minutes("form", run.byForm/60))
+	case run.byRise > run.byForm:
+		c.tell("rise-house", noteByRiseOnly, limitRise(c.most), c.whose())
+	case run.byRise > 0:
+		c.tell("rating", noteByForm, limitRise(c.most), c.whose(), minutes("rise", run.byRise/60))
+	default:
+		c.tell("rating", noteByFormOnly, limitRise(c.most), c.whose())
 	}
 	if run.wait <= longWait {
 		return
@@ -84,8 +105,24 @@ func (c *computation) addNoPlan(run *liftsRun) {
 			minutes("before", run.round.At(run.wait).Between()), window)
 		return
 	}
+	if run.rises {
+		c.addTooFast(run)
+		return
+	}
 	c.warn("rating", noteNoWait, calc.Amount("most", calc.SI(pressure.MostWait, "min"),
 		displayWait))
+}
+
+// addTooFast tells why no wait keeps the greatest rise: the measured one counts, or the
+// longest wait is not enough.
+func (c *computation) addTooFast(run *liftsRun) {
+	if c.tooFast(run.round.Typed) {
+		c.warn("rise", noteMeasured, calc.Amount("rise", ftPerH(run.round.Typed), &displays.Rise), limitRise(c.most),
+			c.whose())
+		return
+	}
+	c.warn("pump-rate", noteTooSlow, limitRise(c.most), c.whose(),
+		calc.Amount("most", calc.SI(pressure.MostWait, "min"), displayWait))
 }
 
 // addMix tells what the mix gives that helps.
@@ -122,7 +159,8 @@ func (c *computation) addCause(level calc.Level, cause pressure.Cause, rise, lim
 		if x.cause == cause {
 			c.note(level, x.field, x.text, limitDeep(), limitSlump(), limitCold(),
 				calc.Amount("rise", ftPerH(rise), &displays.Rise), limitRise(limit),
-				calc.Amount("latest", calc.SI(pressure.DINSetHigh, "h"), &displays.Hours))
+				calc.Amount("latest", calc.SI(pressure.DINSetHigh, "h"), &displays.Hours), limitCIRIA("ciria"),
+				calc.Amount("tallest", pressure.DINHeight, &displays.HeightAtMost))
 		}
 	}
 }
@@ -155,7 +193,28 @@ const (
 		"After each pass, stop the pump at the end and wait {wait} before you go back. Then the form carries " +
 			"{pressure}.",
 	)
-	noteByRise   = calc.Text("The rise asks for it: {limit} at most by {whose}. The form alone asks {form}.")
+	noteByRise = calc.Text(
+		"The rise governs this wait: {limit} at most by {whose}. By the rating alone it would be {form}.",
+	)
+	noteByRiseOnly = calc.Text(
+		"The rise governs this wait: {limit} at most by {whose}. By the rating alone there would be none.",
+	)
+	noteByForm = calc.Text(
+		"The rating of the form governs this wait. By the rise alone, {limit} at most by {whose}, it would be {rise}.",
+	)
+	noteByFormOnly = calc.Text(
+		"The rating of the form governs this wait. By the rise alone, {limit} at most by {whose}, there would be none.",
+	)
+	noteMeasured = calc.Text(
+		"The rise you measured is {rise}, and {limit} is the greatest by {whose}. Stop, slow the pump, measure again " +
+			"and type the new rise.",
+	)
+	noteTooSlow = calc.Text(
+		"Even with a wait of {most} after each pass the rise is over {limit}, the greatest by {whose}. Slow the pump.",
+	)
+	noteGuideRetype = calc.Text(
+		"Type the guide's lift as the depth of one lift, and work this page again before the first truck.",
+	)
 	noteOverRule = calc.Text(
 		"The rise is over {limit}, the greatest by {whose}: wait {wait} after each pass, or slow down.",
 	)
@@ -184,7 +243,7 @@ const (
 	)
 	noteTooLong = calc.Text(
 		"No lift plan with this mix: the hose is back only after {before}, and for the joint it must be back within " +
-			"{window}. Shorten the loop, or ask for a faster pump or a slower mix.",
+			"{window}. Shorten the loop, or ask for a faster pump or fresher loads.",
 	)
 	noteNoWait = calc.Text("No lift plan with this mix and form: even a wait of {most} after each pass is not enough.")
 	noteAgain  = calc.Text(
@@ -198,8 +257,11 @@ const (
 	noteHour = calc.Text(
 		"The whole height lands within 60 min. Too little stiffens in that time: the full fluid head counts.",
 	)
-	noteBeyond = calc.Text("The plan is beyond the limits of one of the three methods: the full fluid head counts.")
-	noteEnds   = calc.Text(
+	noteBeyond = calc.Text(
+		"CIRIA 108 ends below {ciria}, and DIN 18218 above {tallest} of height. Beyond either the full fluid head " +
+			"counts.",
+	)
+	noteEnds = calc.Text(
 		"At each end two lifts land at once and count as one. Twice the time of a pass goes by there before the next.",
 	)
 	noteStopped = calc.Text("After a stop nobody catches up. Never start the next pass earlier than planned.")

@@ -9,6 +9,9 @@ import (
 // near is the share of a limit within which a note warns of a jump beyond it.
 const near = 0.05
 
+// nearCold is the temperature below which a note warns of the cold.
+const nearCold = pressure.ColdBelow * (1 + near)
+
 // nearSlump is the distance from its limit within which a note warns about the
 // slump; loads differ by more than this.
 const nearSlump pressure.Inches = 0.5
@@ -50,6 +53,10 @@ func limitCold() calc.Slot {
 	return calc.Amount("coldest", calc.SI(float64(pressure.ColdBelow), "°F"), &displays.TemperatureAtLeast)
 }
 
+func limitCIRIA(name string) calc.Slot {
+	return calc.Amount(name, calc.SI(pressure.CIRIAColdest, "°C"), &displays.TemperatureAtLeast)
+}
+
 func limitHot() calc.Slot {
 	return calc.Amount("limit", calc.SI(float64(pressure.HotAbove), "°F"), &displays.TemperatureAtMost)
 }
@@ -66,10 +73,10 @@ func (c *computation) ratingOf() calc.Slot {
 	return calc.Amount("rating", c.in.Num("rating"), &displays.Rating)
 }
 
-// addStop names the height at which the form holds at any pace.
-func (c *computation) addStop(level calc.Level) {
-	c.note(level, "height", helpDepth,
-		calc.Amount("depth", ft(pressure.FluidDepth(c.rating, c.pour.Weight)), &displays.HeightAtMost))
+// addStop names the height at which the form holds at any pace, at most that in m.
+func (c *computation) addStop(level calc.Level, text calc.Text, most float64) {
+	depth := min(ft(pressure.FluidDepth(c.rating, c.pour.Weight)), most)
+	c.note(level, "height", text, calc.Amount("depth", depth, &displays.HeightAtMost))
 }
 
 // addNear warns of a wet or cold mix just inside a limit at which the pressure
@@ -85,8 +92,8 @@ func (c *computation) addNear(p pressure.PSF) {
 	if c.pour.Slump >= pressure.MethodSlump-nearSlump {
 		c.care("slump", noteSlump, limitSlump(), amountOf(head))
 	}
-	if c.pour.Temp < pressure.ColdBelow*(1+near) {
-		c.care("temperature", noteChilly, limitCold(), amountOf(head))
+	if c.pour.Temp < nearCold {
+		c.care("temperature", noteChilly, limitCIRIA("coldest"), amountOf(head))
 	}
 }
 
@@ -103,10 +110,11 @@ func (c *computation) askSet() {
 	}
 }
 
-// addFails warns that the plan is beyond the rating.
-func (c *computation) addFails(p pressure.PSF) {
+// addFails warns that the plan is beyond the rating. With the deed to wait it is so only
+// without the wait.
+func (c *computation) addFails(deed string, p pressure.PSF) {
 	if c.rated && !c.covers(p) {
-		c.warn("rating", noteFails, c.ratingOf(), amountOf(p))
+		c.warn("rating", pick2(deed == doWait, noteFailsNow, noteFails), c.ratingOf(), amountOf(p))
 	}
 }
 
@@ -125,8 +133,13 @@ func (c *computation) addAsk() {
 	if c.isBelow() {
 		c.warn("hose", noteBelow)
 	}
-	if c.isOutside() {
+	switch {
+	case c.isOutside() && inOneGo(c.in):
+		c.warn("outside", noteOutsideOnce)
+	case c.isOutside():
 		c.warn("outside", noteOutside)
+	case c.in.Choice("outside") == outsideFirst:
+		c.care("outside", noteFirst)
 	}
 }
 
@@ -221,9 +234,20 @@ const (
 	noteFails = calc.Text(
 		"The form may open. It is rated for {rating} and carries {pressure}. Do not place this way.",
 	)
+	noteFirst = calc.Text(
+		"The tool on the outside counts as used only in the first lift, after the whip, before anything lands on " +
+			"that lift. It must never run above it.",
+	)
+	noteFailsNow = calc.Text(
+		"Without that wait the form may open: it is rated for {rating} and carries {pressure}.",
+	)
 	noteOutside = calc.Text(
 		"A tool on the outside shakes the concrete fluid again, and may push harder than its weight. Above the first " +
 			"lift, use it only with the written word of the form maker or the engineer.",
+	)
+	noteOutsideOnce = calc.Text(
+		"A tool on the outside shakes the concrete fluid again, and may push harder than its weight. In one go the " +
+			"whole wall is fluid. Use it only with the written word of the form maker or the engineer.",
 	)
 	noteBelow = calc.Text(
 		"Placed from below, or with the hose end buried, the concrete may push harder than its weight. Keep the end " +
@@ -250,12 +274,16 @@ const (
 		"End today's pour at {depth}, and lower at corners, cut blocks and weak faces. Go on only when the form " +
 			"maker's guide or the engineer allows it.",
 	)
+	helpDepthMix = calc.Text(
+		"With the mix as it is, end today's pour at {depth}, and lower at corners, cut blocks and weak faces. Go on " +
+			"only when the form maker's guide or the engineer allows it.",
+	)
 	noteLifts = calc.Text(
 		"By guide and house rule: fill to {lift}, move on, and come back no sooner than {time} later.",
 	)
 	noteGuideWithin = calc.Text("The plan is within the form maker's guide: lifts of {lift}, {rate}.")
 	noteGuideBeyond = calc.Text(
-		"The plan is beyond the form maker's guide: lifts of {lift}, {rate}. The guide comes first.",
+		"The plan as typed is beyond the form maker's guide: lifts of {lift}, {rate}. The guide comes first.",
 	)
 	noteGuideLift = calc.Text(
 		"One lift of the guide presses with {pressure} while fluid. That is more than the rating. Ask the form maker.",

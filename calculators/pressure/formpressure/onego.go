@@ -57,8 +57,8 @@ func (c *computation) stepsOneGo(given pressure.LiftPressure) {
 	}
 	p := c.UseFor(ofLocal, nil, equation, c.pour.Cw, c.pour.Cc, ftPerH(given.Rise),
 		calc.SI(float64(c.pour.Credit()), "°F"))
-	c.Use(pressure.StrictestFormula, p, pressure.SI(pressure.LeastPressureSI(c.pour.Cw)), pressure.SI(given.CIRIA),
-		pressure.SI(given.DIN), head)
+	least := c.Use(pressure.LeastPressureFormula, c.pour.Cw)
+	c.Use(pressure.StrictestFormula, p, least, pressure.SI(given.CIRIA), pressure.SI(given.DIN), head)
 }
 
 // oneGoDeed is what to do by pressure and rise alone. It sets the highest rise of the

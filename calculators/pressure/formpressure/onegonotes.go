@@ -8,14 +8,17 @@ import (
 
 // addOneGoNotes explains the answer for a wall placed in one go.
 func (c *computation) addOneGoNotes(deed string, run oneGoRun, place *pressure.Lifts) {
-	c.addFails(run.given.Pressure)
 	c.addAsk()
+	if deed == doGo {
+		c.tell("rating", noteGo, c.ratingOf(), amountOf(run.given.Pressure))
+	}
+	c.addFails(deed, run.given.Pressure)
 	if c.planned() {
 		if run.fast {
 			c.warn("rise-house", noteFast, limitRise(c.most), c.whose())
 		}
 		c.addOneGoHelp(deed, run)
-	} else if run.fast && !c.rated && c.refused == "" {
+	} else if run.fast && c.refused == "" && (!c.rated || len(c.looser) > 0) {
 		c.care("rise-house", noteFast, limitRise(c.most), c.whose())
 	}
 	c.addOneGoCauses(run)
@@ -52,8 +55,8 @@ func (c *computation) addOneGoHelp(deed string, run oneGoRun) {
 		c.tell("pump-rate", helpSlow, calc.Amount("rise", ftPerH(run.highest), &displays.RiseAtMost),
 			calc.Amount("flow", run.flow, &displays.PumpRateAtMost))
 	}
-	if !c.covers(run.given.Pressure) {
-		c.addStop(calc.LevelNotice)
+	if deed == doStop {
+		c.addStop(calc.LevelWarning, helpDepth, ftPerH(c.most)*calc.SI(pressure.WholeHour, "h"))
 	}
 }
 
@@ -70,7 +73,11 @@ func (c *computation) addOneGoCauses(run oneGoRun) {
 	case calc.Over(float64(run.given.Rise), float64(pressure.MethodRiseSI)):
 		cause = pressure.RisesTooFast
 	}
-	c.addCause(calc.LevelNotice, cause, run.given.Rise, pressure.MethodRiseSI)
+	level := calc.LevelNotice
+	if c.refused != "" {
+		level = calc.LevelWarning
+	}
+	c.addCause(level, cause, run.given.Rise, pressure.MethodRiseSI)
 }
 
 // Notes of a wall placed in one go.

@@ -88,8 +88,8 @@ var outputs = []calc.Field{
 	},
 	{
 		ID: "fluid-limit", Kind: calc.Number, Display: &displays.HeightAtMost, Lead: true,
-		Label: calc.Text("At any pace, up to"),
-		Help:  calc.Text("Rating divided by unit weight. Less at corners, cut blocks and weak faces."),
+		Label: calc.Text("By the rating alone, up to"),
+		Help:  calc.Text("Rating divided by unit weight. Less at weak faces. The rise counts too."),
 	},
 	{
 		ID: "pressure-local", Kind: calc.Number, Display: &displays.Pressure, Lead: true,
@@ -100,8 +100,8 @@ var outputs = []calc.Field{
 		Label: calc.Text("Next pass not before"),
 		Help:  calc.Text("For form and rise, from the last pass at the same place."),
 	},
-	{ID: "wait-form", Kind: calc.Number, Display: displayWait, Label: calc.Text("Wait that the form asks for")},
-	{ID: "wait-rise", Kind: calc.Number, Display: displayWait, Label: calc.Text("Wait that the rise asks for")},
+	{ID: "wait-form", Kind: calc.Number, Display: displayWait, Label: calc.Text("Wait by the rating alone")},
+	{ID: "wait-rise", Kind: calc.Number, Display: displayWait, Label: calc.Text("Wait by greatest rise alone")},
 	{
 		ID: "back-by", Kind: calc.Number, Display: &displays.MinutesAtMost,
 		Label: calc.Text("Next pass back by"),
@@ -142,10 +142,10 @@ var outputs = []calc.Field{
 	{ID: "rule", Kind: calc.Choice, Options: rules, Label: calc.Text("Decided by")},
 	{ID: "fluid-depth", Kind: calc.Number, Display: &displays.Height, Label: pressure.LabelDepth,
 		Help: pressure.HelpFluidZone},
-	{ID: "floor", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Least design pressure"),
-		Help: calc.Text("To compare. That of the SI edition is larger and counts.")},
-	{ID: "floor-si", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Least, SI edition"),
-		Help: calc.Text("This one counts.")},
+	{ID: "floor", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Least pressure, US edition"),
+		Help: calc.Text("600 psf times the weight coefficient. To compare.")},
+	{ID: "floor-si", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("Least, SI edition: governs"),
+		Help: calc.Text("30 kPa times the weight coefficient. It is larger than that of the US edition.")},
 	{ID: "cw", Kind: calc.Number, Display: displayFactor, Label: calc.Text("Weight coefficient")},
 	{ID: "cc", Kind: calc.Number, Display: displayFactor, Label: calc.Text("Chemistry coefficient")},
 	{
