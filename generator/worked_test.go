@@ -196,6 +196,27 @@ func largestLoad(t *testing.T, rate int) int {
 	return 0
 }
 
+// TestLessonOnTheCrew checks the figures that lesson-crew-and-clock reads off the table: seven
+// hands, air and the house rule for the spots.
+func TestLessonOnTheCrew(t *testing.T) {
+	const rate = 12
+	load := largestLoad(t, rate)
+	loop, half := longestLoop(t, rate, float64(load)), longestLoop(t, rate, float64(load)/2)
+	for lang, text := range map[string]string{
+		"en": "With loads of %d yd³ that row allows %d ft, with half loads %d ft",
+		"es": "Con cargas de %d yd³ ese renglón deja %d ft, con media carga %d ft",
+	} {
+		text = fmt.Sprintf(text, load, loop, half)
+		if !strings.Contains(manualPage(t, lang, "lesson-crew-and-clock"), text) {
+			t.Errorf("%s: the lesson does not say %q", lang, text)
+		}
+		row := fmt.Sprintf("| %d yd³/h |", rate)
+		if !strings.Contains(manualPage(t, lang, "crew-pump-rate"), row) {
+			t.Errorf("%s: the table has no rate of %d yd³/h", lang, rate)
+		}
+	}
+}
+
 // oldest returns the age in s of the last concrete of a load in yd³. The pump rate in yd³/h
 // is while it runs; the trucks are emptied at the rate with its stops.
 func oldest(t *testing.T, rate int, load float64) float64 {
