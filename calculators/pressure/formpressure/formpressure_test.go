@@ -339,7 +339,8 @@ func checkSteps(t *testing.T, res calc.Result) {
 // Sentences are short.
 func TestTextsFit(t *testing.T) {
 	for _, text := range []calc.Text{pressure.FluidCases, noteFirst, noteOutsideOnce, noteFailsNow,
-		helpDepthMix, noteByRiseOnly, noteByForm, noteByFormOnly, noteMeasured, noteTooSlow, noteGuideRetype,
+		helpDepthMix, noteByRiseOnly, noteByForm, noteByBoth,
+		noteByFormOnly, noteMeasured, noteTooSlow, noteGuideRetype,
 		noteTooHot, noteTooOld, noteHouse,
 		noteRapid, noteWet, noteCold, noteShaken, noteHot,
 		noteSlump, noteChilly, noteFast, noteByRise, noteWarmer, noteOutside, notePlain, noteGo, noteJoint, noteCrossed,

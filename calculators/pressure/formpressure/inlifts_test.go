@@ -87,11 +87,12 @@ func TestWhatGovernsTheWait(t *testing.T) {
 	}{
 		{[]string{"pump-rate=25"}, noteByRise, true}, // 8 min by the form, 14 min by the rise
 		{[]string{"pump-rate=15"}, noteByRiseOnly, false},
+		{[]string{"round=20 min", "rating=900"}, noteByBoth, true}, // 10 min by each
 		{[]string{"pump-rate=15", "cement=blend", "admixture=retards", "set=8 h"}, noteByForm, true},
 		{[]string{"cement=blend", "admixture=retards", "set=8 h"}, noteByFormOnly, true},
 	} {
 		res := calctest.Run(t, Calculator, job(c.typed...)...)
-		for _, note := range []calc.Text{noteByRise, noteByRiseOnly, noteByForm, noteByFormOnly} {
+		for _, note := range []calc.Text{noteByRise, noteByRiseOnly, noteByForm, noteByBoth, noteByFormOnly} {
 			if calctest.Noted(res, note) != (note == c.note) {
 				t.Errorf("%v: want “%s”, %v", c.typed, c.note.EN(), res.Notes)
 			}

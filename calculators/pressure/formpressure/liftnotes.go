@@ -77,6 +77,8 @@ func (c *computation) addWait(run *liftsRun) {
 		c.tell("rise-house", noteByRise, limitRise(c.most), c.whose(), minutes("form", run.byForm/60))
 	case run.byRise > run.byForm:
 		c.tell("rise-house", noteByRiseOnly, limitRise(c.most), c.whose())
+	case run.byRise == run.byForm:
+		c.tell("rating", noteByBoth, limitRise(c.most), c.whose())
 	case run.byRise > 0:
 		c.tell("rating", noteByForm, limitRise(c.most), c.whose(), minutes("rise", run.byRise/60))
 	default:
@@ -202,6 +204,9 @@ const (
 	noteByForm = calc.Text(
 		"The rating of the form governs this wait. By the rise alone, {limit} at most by {whose}, it would be {rise}.",
 	)
+	noteByBoth = calc.Text(
+		"The rating of the form and the rise, {limit} at most by {whose}, both ask for this wait.",
+	)
 	noteByFormOnly = calc.Text(
 		"The rating of the form governs this wait. By the rise alone, {limit} at most by {whose}, there would be none.",
 	)
@@ -242,7 +247,7 @@ const (
 			"it must be back within {window}.",
 	)
 	noteTooLong = calc.Text(
-		"No lift plan with this mix: the hose is back only after {before}, and for the joint it must be back within " +
+		"No lift plan: the hose is back only after {before}, and for the joint it must be back within " +
 			"{window}. Shorten the loop, or ask for a faster pump or fresher loads.",
 	)
 	noteNoWait = calc.Text("No lift plan with this mix and form: even a wait of {most} after each pass is not enough.")
