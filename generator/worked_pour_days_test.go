@@ -1,0 +1,94 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"coursebook/calculators/weather"
+)
+
+// TestWorkedPour checks what the text around the tables says of the two days.
+func TestWorkedPour(t *testing.T) {
+	good, bad := workPour(t, goodDay), workPour(t, badDay)
+	if verdictWord(t, good.verdict) != "in-time" || verdictWord(t, bad.verdict) != "too-late" {
+		t.Errorf("next lift: %s and %s, not in time and too late", good.verdict, bad.verdict)
+	}
+	if good.joint != 0 || bad.joint == 0 || bad.placed != 2 {
+		t.Errorf("the plan ends at %s, the bad day at %s after %d lifts, not at the top of the second",
+			clockTime(good.joint), clockTime(bad.joint), bad.placed)
+	}
+	for name, w := range map[string]workedPour{"plan": good, "bad day": bad} {
+		if w.backBy <= w.lift+footRead || w.returnAge-w.day.late > w.window {
+			t.Errorf("%s: a pass of %v min is not back by %v min", name, w.lift/minute, w.backBy/minute)
+		}
+		if w.window > weather.JointWindow {
+			t.Errorf("%s: a joint window of %v min counts", name, w.window/minute)
+		}
+	}
+	if spare := good.window - good.roundAge; spare < leastSpare {
+		t.Errorf("plan: %v min to spare when the hose is back, want %v", spare/minute, leastSpare/minute)
+	}
+	if ready := good.start + talkBegins + talkTime; good.firstBatched() < ready {
+		t.Errorf("the first load is batched at %s, before the crew is ready at %s",
+			clockTime(good.firstBatched()), clockTime(ready))
+	}
+	if goodDay.window == badDay.window {
+		t.Error("no day shows that the earlier of two joint windows counts")
+	}
+	if bad.joint <= bad.thirdTruck || bad.joint >= bad.thirdTruck+bad.day.late {
+		t.Errorf("bad day: the joint at %s is not while the truck is late", clockTime(bad.joint))
+	}
+	if batched, _, _ := bad.truck(3); batched+bad.day.late <= early(bad.joint) {
+		t.Error("the late truck is batched before it is called off")
+	}
+	if good.heads > 3 {
+		t.Errorf("%v heads, and nine hands have three", good.heads)
+	}
+	if good.ageLast+primeTime > 90*minute {
+		t.Errorf("the last concrete of a truck is %v min old, over 90", (good.ageLast+primeTime)/minute)
+	}
+	onTime := badDay
+	onTime.late = 0
+	hot := workPour(t, onTime)
+	if hot.joint != 0 || verdictWord(t, hot.verdict) != "in-time" {
+		t.Error("the hot day with all trucks on time does not fill the wall")
+	}
+	for i := range good.sides {
+		if p := good.sides[i].Choice("plan"); p != "after" {
+			t.Errorf("plan, side %d: straighten it %s, not after it is full", i+1, p)
+		}
+		if p := hot.sides[i].Choice("plan"); p != "between" {
+			t.Errorf("hot day on time, side %d: straighten it %s, not between rounds only", i+1, p)
+		}
+		left := bad.sides[i].Num("off") - bad.sideFull(i)
+		if p := bad.sides[i].Choice("plan"); p != "after" || left > bad.allowed+minute {
+			t.Errorf("bad day, side %d: straighten it %s, with more than %v min", i+1, p, bad.allowed/minute)
+		}
+	}
+	_, comes, _ := bad.truck(3)
+	asked := map[string]string{"en": "ends at %s, and the next truck comes at %s.",
+		"es": "se acaba a las %s y el camión llega a las %s."}
+	for lang, text := range asked {
+		text = fmt.Sprintf(text, clockTime(early(bad.joint)), fiveMinutes(comes+bad.day.late))
+		if !strings.Contains(manualPage(t, lang, "pour-clock"), text) {
+			t.Errorf("%s: no question says %q", lang, text)
+		}
+	}
+	batched, _, _ := good.truck(int(good.loads))
+	if good.last+topsTime >= batched+good.set || good.last+topsTime >= good.done {
+		t.Errorf("the strike-off ends at %s, when the last load sets or the day is over",
+			clockTime(good.last+topsTime))
+	}
+	for lang, text := range map[string]string{
+		"en": fmt.Sprintf("A loop of %d ft takes %v min", jobFeet, topsTime/minute),
+		"es": fmt.Sprintf("Una vuelta de %d ft lleva %v min", jobFeet, topsTime/minute),
+	} {
+		if !strings.Contains(manualPage(t, lang, "top-of-the-wall"), text) {
+			t.Errorf("%s: top-of-the-wall does not say %q", lang, text)
+		}
+	}
+	if good.callBy <= good.liftStart(3) {
+		t.Errorf("the last truck must be called by %s, before the third lift begins", clockTime(good.callBy))
+	}
+}
