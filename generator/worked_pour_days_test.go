@@ -5,7 +5,9 @@ import (
 	"strings"
 	"testing"
 
-	"coursebook/calculators/weather"
+	"coursebook/calculators/calctest"
+	"coursebook/calculators/quantity"
+	"coursebook/calculators/rules"
 )
 
 // TestWorkedPour checks what the text around the tables says of the two days.
@@ -22,7 +24,7 @@ func TestWorkedPour(t *testing.T) {
 		if w.backBy <= w.lift+footRead || w.returnAge-w.day.late > w.window {
 			t.Errorf("%s: a pass of %v min is not back by %v min", name, w.lift/minute, w.backBy/minute)
 		}
-		if w.window > weather.JointWindow {
+		if w.window > houseMinutes(t, "joint-window") {
 			t.Errorf("%s: a joint window of %v min counts", name, w.window/minute)
 		}
 	}
@@ -91,4 +93,14 @@ func TestWorkedPour(t *testing.T) {
 	if good.callBy <= good.liftStart(3) {
 		t.Errorf("the last truck must be called by %s, before the third lift begins", clockTime(good.callBy))
 	}
+}
+
+// houseMinutes returns the amount of a house rule of the manual, a time, in s.
+func houseMinutes(t *testing.T, id string) float64 {
+	t.Helper()
+	si, err := rules.Find(rules.All(), id).Parse(calctest.Amounts()[id], quantity.Point)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return si
 }

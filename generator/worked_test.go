@@ -14,7 +14,6 @@ import (
 	"coursebook/calculators/consolidation/vibrator"
 	"coursebook/calculators/placing/rateofrise"
 	"coursebook/calculators/placing/truckspacing"
-	"coursebook/calculators/weather"
 )
 
 var update = flag.Bool("update", false, "write the tables of the manual that are worked by calculators")
@@ -231,8 +230,7 @@ func longestLoop(t *testing.T, rate int, load float64) int {
 	t.Helper()
 	loop := numberOf(t, rateofrise.Calculator, "longest", "ft", jobLength, "core=8 in", "lift=2 ft",
 		"moving="+pumpMoving, fmt.Sprintf("rate=%d yd3/h", rate),
-		fmt.Sprintf("age=%v min", oldest(t, rate, load)/minute),
-		fmt.Sprintf("window=%v min", weather.JointWindow/minute))
+		fmt.Sprintf("age=%v min", oldest(t, rate, load)/minute))
 	return int(loop/10) * 10
 }
 

@@ -51,6 +51,8 @@ func All() []*Rule {
 		{ID: "head-spacing", Display: &displays.Inches, Limit: "15 in",
 			Source: calc.Source{ID: "aci-309", Title: "ACI 309R-05", Where: "reach of heads up to 2-1/2 in., times 1.5",
 				Status: calc.Memory}},
+		{ID: "joint-window", Display: &displays.Minutes},
+		{ID: "pause", Display: &displays.Minutes},
 		// the hour
 		{ID: "hands-off", Display: &displays.Minutes},
 		{ID: "hands-off-hot", Display: &displays.Minutes},
@@ -61,6 +63,7 @@ func All() []*Rule {
 		{ID: "plumb", Display: &displays.Part, Limit: "1/4 in",
 			Source: at(aci117, "0.3% of the height, for a wall of 8 ft")},
 		// safety
+		{ID: "clear-the-wall", Display: &displays.Part},
 		{ID: "planks-wind", Display: &displays.Wind, Limit: "20 mph",
 			Source: calc.Source{ID: "ncma", Title: "NCMA TEK 3-4B", Year: "2005",
 				Where: "wind at which masons leave a wall on its first day", Status: calc.Secondary}},

@@ -2,13 +2,18 @@ package weather
 
 import "coursebook/calculators/calc"
 
-// JointWindow is the longest time in s from batching to the next lift on the same
-// place. A window from the plant counts where it is shorter. It is our own limit.
-const JointWindow = 120 * 60.0
+// JointWindow returns the joint window in s that counts, the longest time from batching to
+// the next lift on the same place: the one entered in an input of the house rule
+// joint-window, or the amount of that rule where it is shorter.
+func JointWindow(in calc.Case, id string) float64 {
+	if house, ok := in.HouseAmount(id); ok {
+		return min(in.Num(id), house)
+	}
+	return in.Num(id)
+}
 
-// Window returns the joint window in s that counts: the earlier of the plant's and
-// JointWindow.
-func Window(plant float64) float64 { return min(plant, JointWindow) }
-
-// LabelBackBy is the label of the time in which the hose must be back.
-const LabelBackBy = calc.Text("Next pass back by")
+// Labels of the joint window, and of the time in which the hose must be back.
+const (
+	LabelWindow = calc.Text("Joint window from batching")
+	LabelBackBy = calc.Text("Next pass back by")
+)

@@ -76,7 +76,6 @@ var showLoop = quantity.Display{
 const (
 	labelAge    = calc.Text("Batch to end of discharge")
 	labelLoop   = calc.Text("Time for one pass")
-	labelWindow = calc.Text("Joint window from batching")
 	labelReturn = calc.Text("Age when the hose is back")
 	whyWall     = calc.Text("Foam walls lie well inside. Check the unit.")
 	whyWindow   = calc.Text("Concrete for walls stiffens between these times.")
@@ -96,7 +95,7 @@ var inputs = []calc.Field{
 	{ID: "height", Display: &displays.Height, Usual: "8 ft", Label: calc.Text("Height placed today"),
 		Range: "1 to 40 ft", Why: whyWall, WhyMost: displays.Engineer, MostSource: "usbr"},
 	{ID: "lift", Maker: true, Display: &displays.Height, Rule: "lift", Label: calc.Text("Depth of one lift"),
-		Help:  calc.Text("From the form maker's guide."),
+		Help:  calc.Text("From the form maker's guide, but no deeper than the house rule."),
 		Range: "0.5 to 40 ft", Why: whyWall, WhyMost: displays.CheckUnit},
 	{ID: "stop", Display: &displays.Height, Usual: "6 ft", Label: calc.Text("Length filled at one stop"),
 		Help:  calc.Text("What fills while the hose stays in one place."),
@@ -109,7 +108,7 @@ var inputs = []calc.Field{
 	{ID: "age", Display: &displays.Minutes, Usual: "45 min", Label: labelAge,
 		Help:  calc.Text("From the batch time on the ticket of the oldest concrete in place."),
 		Range: "0 to 300 min", Why: displays.NotMinus, WhyMost: whyWindow},
-	{ID: "window", Display: &displays.Minutes, Usual: "120 min", Label: labelWindow,
+	{ID: "window", Display: &displays.Minutes, Rule: "joint-window", Label: weather.LabelWindow,
 		Help:  calc.Text("The plant's, for today's mix and heat. If ours is sooner, ours counts."),
 		Range: "20 to 600 min", Why: whyWindow},
 	{ID: "wanted", Display: &displays.RiseTyped, Rule: "rise", Optional: true, Label: calc.Text("Rise you want"),
@@ -199,9 +198,8 @@ var sources = []calc.Source{
 		Link:   "http://www.theconcreteproducer.com/associations/how-long-before-a-cold-joint-.aspx",
 	},
 	{
-		ID: "practice",
-		Title: "Joint window of 120 min from batching at most, our own limit; a quarter of an hour to spare; clock " +
-			"from the ticket",
+		ID:     "practice",
+		Title:  "Joint window from batching, our own limit; a quarter of an hour to spare; clock from the ticket",
 		Status: calc.CommonPractice,
 	},
 }

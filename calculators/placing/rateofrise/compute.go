@@ -38,7 +38,7 @@ const (
 		"The window is over before this concrete is in the wall. Have the plant retard the mix, or stop at a planned " +
 			"joint.",
 	)
-	noteWindow = calc.Text("A window later than ours does not count. Ours counts.")
+	noteWindow = calc.Text("A window later than our {window} does not count. Ours counts.")
 	noteTight  = calc.Text("Only {time} to spare. One late truck makes a cold joint.")
 	noteAlive  = calc.Text(
 		"Test before each new lift. A running vibrator head that sinks in by its own weight shows the lift below is " +
@@ -133,9 +133,10 @@ func passes(in calc.Case) float64 {
 // verdict on the next lift by it, an ID of the output verdict. lift is in m, loop,
 // the time of a pass, in s.
 func byAge(r *calc.Recorder, in calc.Case, lift, loop float64) (verdict string) {
-	age, window := in.Num("age"), weather.Window(in.Num("window"))
+	age, window := in.Num("age"), weather.JointWindow(in, "window")
 	if calc.Over(in.Num("window"), window) {
-		r.Note(calc.LevelNotice, calc.At("window"), noteWindow)
+		r.Note(calc.LevelWarning, calc.At("window"), noteWindow,
+			calc.Amount("window", window, &displays.MinutesAtMost))
 	}
 	back := r.Use(placing.AgeOnReturnFormula, age, passes(in), loop)
 	spare := window - back

@@ -20,7 +20,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {
 		return figure.Drawing{}
 	}
-	age, loop, window := in.Num("age"), res.Out.Num("loop-time"), weather.Window(in.Num("window"))
+	age, loop, window := in.Num("age"), res.Out.Num("loop-time"), weather.JointWindow(in, "window")
 	bars := []figure.Bar{
 		{Role: figure.Foam, Name: v.Say(labelAge), Text: placing.Write(v, age, &displays.Minutes), Size: age},
 		{Role: figure.Concrete, Name: v.Say(labelLoop), Text: placing.Write(v, loop, &placing.MinutesUp), Size: loop},
@@ -45,7 +45,7 @@ func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
 		bars,
 		figure.Bar{
 			Role: figure.Opening,
-			Name: v.Say(labelWindow),
+			Name: v.Say(weather.LabelWindow),
 			Text: placing.Write(v, window, &displays.Minutes),
 			Size: window,
 		},

@@ -42,7 +42,7 @@ func (c *computation) liftsDeed(run *liftsRun) string {
 		c.Put("back-by", calc.SI(max(run.window, 0), "h"))
 		if run.window < pressure.EarliestSet(c.early(), c.pour.Temp)-c.inUnit("age", "h") {
 			c.Note(calc.LevelNotice, calc.At("age"), noteJoint,
-				calc.Amount("window", weather.JointWindow, &displays.Minutes))
+				calc.Amount("window", weather.JointWindow(c.in, "joint-most"), &displays.Minutes))
 		}
 	}
 	switch {

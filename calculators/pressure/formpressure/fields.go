@@ -4,6 +4,7 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
 	"coursebook/calculators/pressure"
+	"coursebook/calculators/weather"
 )
 
 // The IDs of options that Compute reads.
@@ -201,6 +202,12 @@ var inputs = []calc.Field{
 		ID: "age-most", Kind: calc.Number, Display: &displays.Minutes, Rule: "ticket-age",
 		Label: calc.Text("Oldest load allowed"), Help: calc.Text("House rule. A stricter ticket comes before it."),
 		Range: "0 min to 8 h", Why: whyNone, WhyMost: whyTime,
+	},
+	{
+		ID: "joint-most", Kind: calc.Number, Display: &displays.Minutes, Rule: "joint-window",
+		When: inLifts, Optional: true,
+		Label: weather.LabelWindow, Help: calc.Text("House rule. The plant's comes before it where it is less."),
+		Range: "20 min to 10 h", Why: whyTime,
 	},
 	{
 		ID: "hottest", Kind: calc.Number, Display: &displays.Temperature, Rule: "hot-load",

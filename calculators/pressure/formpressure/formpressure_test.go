@@ -304,9 +304,9 @@ func refusedLoad(deed string) bool { return deed == doRefuse || deed == doTooHot
 
 // isLooser reports whether an input that is asked for is looser than its house rule.
 func isLooser(in calc.Case) bool {
-	for _, id := range []string{"lift", "age-most", "hottest", "rise-house"} {
+	for _, id := range []string{"lift", "age-most", "joint-most", "hottest", "rise-house"} {
 		house, _ := in.HouseAmount(id)
-		if (id != "lift" || inLifts(in)) && calc.Over(in.Num(id), house) {
+		if (id != "lift" && id != "joint-most" || inLifts(in)) && calc.Over(in.Num(id), house) {
 			return true
 		}
 	}

@@ -40,8 +40,11 @@ func (c *computation) computeLifts() {
 // set of concrete with that final set in h at SetAt, or to the end of the joint window if
 // that is earlier, both counted from the batch time of the oldest load.
 func (c *computation) window(set float64, t pressure.Fahrenheit) float64 {
-	joint := calc.From(weather.JointWindow, "h")
-	return min(pressure.EarliestSet(set, t), joint) - c.inUnit("age", "h")
+	open := pressure.EarliestSet(set, t)
+	if c.in.Has("joint-most") {
+		open = min(open, calc.From(weather.JointWindow(c.in, "joint-most"), "h"))
+	}
+	return open - c.inUnit("age", "h")
 }
 
 // round returns the schedule of the typed inputs, never nil. A typed time of one pass

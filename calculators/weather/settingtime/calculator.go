@@ -79,7 +79,16 @@ var inputs = []calc.Field{
 		Help:  calc.Text("Since it was batched. Empty: no time left is shown."),
 		Range: "0 min to 72 h", Why: displays.NotMinus, WhyMost: displays.CheckUnit,
 	},
+	{
+		ID: "window", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Rule: "joint-window",
+		When: aged, Label: weather.LabelWindow,
+		Help:  calc.Text("The plant's, for today's mix and heat. If ours is sooner, ours counts."),
+		Range: "20 to 600 min", Why: calc.Text("Concrete for walls stiffens between these times."),
+	},
 }
+
+// aged reports whether the age of the last lift is entered.
+func aged(c calc.Case) bool { return c.Has("age") }
 
 var outputs = []calc.Field{
 	{

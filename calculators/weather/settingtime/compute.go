@@ -21,8 +21,8 @@ const (
 			"there: tell the engineer.",
 	)
 	noteWindow = calc.Text(
-		"This is not the time for the next lift. Ours comes within {window} of batching: {left} left. Sooner if the " +
-			"plant gives less.",
+		"This is not the time for the next lift. That comes within {window} of batching: {left} left. Sooner if " +
+			"the plant gives less.",
 	)
 	noteOver = calc.Text(
 		"The joint window of {window} is over. Test every face with the head before a lift goes on it.",
@@ -66,17 +66,28 @@ func compute(r *calc.Recorder, in calc.Case) {
 		return
 	}
 	r.Put("left", math.Max(0, earliest-in.Num("age")))
-	window := calc.Amount("window", weather.JointWindow, &displays.MinutesAtMost)
-	switch age := in.Num("age"); {
+	noteNextLift(r, in, earliest)
+}
+
+// noteNextLift notes when the next lift goes on: within the joint window, and while the
+// last lift has not set. earliest is its earliest initial set in s. Without a window only
+// the set is judged.
+func noteNextLift(r *calc.Recorder, in calc.Case, earliest float64) {
+	age, window := in.Num("age"), math.Inf(1)
+	if in.Has("window") {
+		window = weather.JointWindow(in, "window")
+	}
+	shown := calc.Amount("window", window, &displays.MinutesAtMost)
+	switch {
 	case !calc.Under(age, earliest):
 		r.Note(calc.LevelNotice, calc.At("age"), noteJoint)
-	case calc.Over(age, weather.JointWindow):
-		r.Note(calc.LevelNotice, calc.At("age"), noteOver, window)
-	default:
-		r.Note(calc.LevelNotice, calc.At("age"), noteWindow, window,
-			calc.Amount("left", weather.JointWindow-age, &displays.MinutesAtMost))
+	case calc.Over(age, window):
+		r.Note(calc.LevelNotice, calc.At("age"), noteOver, shown)
+	case in.Has("window"):
+		r.Note(calc.LevelNotice, calc.At("age"), noteWindow, shown,
+			calc.Amount("left", window-age, &displays.MinutesAtMost))
 	}
-	if age := in.Num("age"); age > earliest/2 && calc.Under(age, earliest) && calc.Under(age, weather.JointWindow) {
+	if age > earliest/2 && calc.Under(age, earliest) && age < window {
 		r.Note(calc.LevelNotice, calc.At("age"), noteSoon)
 	}
 }
