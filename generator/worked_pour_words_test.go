@@ -52,7 +52,7 @@ var pourWords = map[string]map[string]string{
 		"wash":      "\"Wash out\": last wall topped up, outside watch at the cones",
 		"tops":      "Last \"wall full\": struck off, cleats on",
 		"done":      "Washed out, clean, signed",
-		"pull": "Straighten: corners locked, then curve and strings. " +
+		"pull": "Pair behind the hose begins: corners, then curve and strings. " +
 			"Truck at the gate: the turner steps out, or the pump stops",
 		"sooner":       "First hands off",
 		"final":        "Last hands off",
@@ -125,7 +125,7 @@ var pourWords = map[string]map[string]string{
 		"wash":      "\"Lave\": último muro completado, el vigía en los conos",
 		"tops":      "Último \"muro lleno\": enrasado, tablas puestas",
 		"done":      "Lavado, limpio, firmado",
-		"pull": "Enderezar: esquinas trabadas, luego curva e hilos. " +
+		"pull": "Empieza la pareja detrás de la manguera: esquinas, luego curva e hilos. " +
 			"Camión en la entrada: el del tensor se sale, o se para la bomba",
 		"sooner":       "Primer lado que nadie toca",
 		"final":        "Último lado que nadie toca",
