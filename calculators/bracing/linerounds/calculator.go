@@ -117,7 +117,7 @@ var inputs = []calc.Field{
 	{ID: "tolerance", Label: calc.Text("Tolerance"), Display: &displays.Part, Rule: "straightness",
 		Range: "1/16 to 1/4 in", Why: bracing.TightOwn, WhyMost: bracing.LooseTolerance},
 	{ID: "travel", Label: calc.Text("Travel of one turn"), Display: bracing.ThreadSize, Usual: "0.2 in",
-		Help:  calc.Text("Measure ten turns on the empty wall and divide by ten."),
+		Help:  calc.Text("Give two turns on the empty wall, read, turn back, and divide by two."),
 		Range: "1 to 50 mm", Why: displays.CheckUnit},
 	{ID: "string-height", Label: calc.Text("Height of the string"), Display: &displays.Height, Usual: "8 ft",
 		Range: "2 to 30 ft", Why: displays.CheckUnit, WhyMost: displays.OneStorey},

@@ -231,7 +231,7 @@ var inputs = []calc.Field{
 		Help:  calc.Text("0 if level with it; minus if higher."),
 		Range: "-3 to 10 ft", Why: footLevel},
 	{ID: "thread-as", Label: calc.Text("Adjuster is known by"), Kind: calc.Choice, Usual: "threads",
-		Help: calc.Text("Surest: measure ten turns on the empty wall, divide by ten."),
+		Help: calc.Text("Surest: give two turns on the empty wall, read, turn back, divide by two."),
 		Options: []calc.Option{
 			{ID: "threads", Label: calc.Text("threads in one inch")},
 			{ID: "pitch", Label: calc.Text("pitch of the thread")},
