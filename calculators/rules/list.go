@@ -8,8 +8,8 @@ import (
 // The documents of more than one limit.
 var (
 	hurd = calc.Source{
-		ID: "hurd", Author: "M. K. Hurd", Title: "Use updated wall pressure formulas",
-		Edition: "letter on ACI 347-04 sec. 2.2.2, Concrete Construction", Status: calc.Confirmed,
+		ID: "hurd", Author: "M. K. Hurd", Title: "Concrete Construction, Use updated wall pressure formulas",
+		Edition: "letter on ACI 347-04 sec. 2.2.2", Status: calc.Confirmed,
 	}
 	aci117 = calc.Source{ID: "aci-117", Title: "ACI 117-10", Year: "2010", Status: calc.Memory}
 )

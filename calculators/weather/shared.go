@@ -46,3 +46,7 @@ func Amount(v calc.Locale, c calc.Case, id string) string {
 	}
 	return ""
 }
+
+// HotLoad is the temperature over which specifications refuse a load, in K. Source: UFGS
+// 03300A, for humid air.
+var HotLoad = calc.SI(90, "°F")

@@ -53,10 +53,6 @@ const (
 	mostSet  = 12 * 3600.0
 )
 
-// hotLoad is the temperature over which specifications refuse a load, in K. Source: UFGS
-// 03300A, for humid air.
-var hotLoad = calc.SI(90, "°F")
-
 // wall is a row with its results. Times are in s after midnight of the day on
 // which its first load was batched.
 type wall struct {
@@ -125,9 +121,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 			calc.Amount("allowed", allowed, &displays.MinutesAtMost),
 		)
 	}
-	if calc.Over(in.Num("concrete"), hotLoad) {
+	if calc.Over(in.Num("concrete"), weather.HotLoad) {
 		r.Note(calc.LevelWarning, calc.At("concrete"), noteHotLoad,
-			calc.Amount("limit", hotLoad, &displays.Temperature))
+			calc.Amount("limit", weather.HotLoad, &displays.Temperature))
 	}
 	for _, id := range []string{"wait", "hot-wait", "hot-from"} {
 		if calc.Over(in.Num(id), stricter(in, id)) {

@@ -23,8 +23,7 @@ const (
 		"There and back, the ends wait twice as long for the hose as one pass takes. Test the lift there first.",
 	)
 	noteFast = calc.Text(
-		"Even the average rise is over {limit}, where the Army's manual stops. Slow the pump unless the form maker " +
-			"allows it.",
+		"Even the average rise is over {limit}, where the Army's manual stops. Slow the pump.",
 	)
 	noteHouse = calc.Text(
 		"Even the average rise is over {limit}, the house rule. Wait after each pass or slow the pump. Form pressure " +

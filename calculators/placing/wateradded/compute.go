@@ -27,7 +27,7 @@ const (
 		"The water-cement ratio goes over the design. Where salt, frost or ground water bite, that limit is law.",
 	)
 	noteWet = calc.Text(
-		"The slump may pass {limit}. Above it the form carries the full fluid head. Check Form pressure first.",
+		"The slump may pass {limit}. Above it the form carries the full fluid head: that load does not go in the wall.",
 	)
 	noteRange = calc.Text(
 		"The rules were made for slumps of 3 to 6 in (75 to 150 mm). At your slump they are rougher still.",

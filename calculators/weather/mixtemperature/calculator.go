@@ -149,6 +149,12 @@ var sources = []calc.Source{
 		Link:   "https://www.scribd.com/document/680176225/CT-4-20marks",
 	},
 	{
+		ID:     "ufgs",
+		Title:  "UFGS 03300A, Cast-in-place structural concrete",
+		Where:  "concrete of 90 °F at most, in humid air",
+		Status: calc.Secondary,
+	},
+	{
 		ID:     "aci306",
 		Author: "ACI Committee 306",
 		Title:  "Cold Weather Concreting, ACI 306R-88",

@@ -2,6 +2,7 @@ package mixtemperature
 
 import (
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/weather"
 )
 
@@ -13,12 +14,15 @@ const (
 		"This mix would pass 120 °F (49 °C). No such concrete can be placed. Check the temperatures.",
 	)
 	noteFrozen = calc.Text("The aggregate is frozen. Its water counts as ice; lumps must be thawed before batching.")
-	noteHot    = calc.Text("Above 95 °F (35 °C), the usual limit at discharge.")
-	noteCool   = calc.Text("Below 55 °F (13 °C), the least for thin walls in cold weather.")
-	noteRough  = calc.Text("Ice is more than half of the batch water. The equation is not to be trusted there.")
-	noteMuch   = calc.Text("Ice may be at most 75 % of the batch water. Cool the sand and stone as well.")
-	noteFar    = calc.Text("Ice cools a mix by about 20 °F (11 °C) at best. Cool the sand and stone as well.")
-	noteScald  = calc.Text(
+	noteHot    = calc.Text(
+		"Many specifications send a load over {limit} back, and it warms on the haul. Cool the mix, or pour at a " +
+			"cooler hour.",
+	)
+	noteCool  = calc.Text("Below 55 °F (13 °C), the least for thin walls in cold weather.")
+	noteRough = calc.Text("Ice is more than half of the batch water. The equation is not to be trusted there.")
+	noteMuch  = calc.Text("Ice may be at most 75 % of the batch water. Cool the sand and stone as well.")
+	noteFar   = calc.Text("Ice cools a mix by about 20 °F (11 °C) at best. Cool the sand and stone as well.")
+	noteScald = calc.Text(
 		"Water above 140 °F (60 °C) must meet the stone before the cement, or the mix stiffens at once. It scalds.",
 	)
 	noteHeat = calc.Text(
@@ -106,8 +110,8 @@ func (b *batch) mixed(of calc.Text, water, ice float64) float64 {
 // noteTemperature notes a mix outside the usual temperatures.
 func (b *batch) noteTemperature(t float64) {
 	switch {
-	case calc.Over(t, calc.SI(95, "°F")):
-		b.Note(calc.LevelNotice, calc.Path{}, noteHot)
+	case calc.Over(t, weather.HotLoad):
+		b.Note(calc.LevelWarning, calc.Path{}, noteHot, calc.Amount("limit", weather.HotLoad, &displays.Temperature))
 	case calc.Under(t, calc.SI(55, "°F")):
 		b.Note(calc.LevelNotice, calc.Path{}, noteCool)
 	}

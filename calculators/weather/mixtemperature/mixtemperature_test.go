@@ -1,6 +1,7 @@
 package mixtemperature
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
@@ -94,6 +95,17 @@ func TestLimits(t *testing.T) {
 		}
 		if res.Out.Has("ice-needed") && res.Out.Num("ice-share") > maxIce+1e-9 {
 			t.Errorf("%v: ice share %v", c.typed, res.Out.Num("ice-share"))
+		}
+	}
+}
+
+// A mix is called hot over 90 °F, and not before.
+func TestHotMix(t *testing.T) {
+	for aggregate := 80; aggregate <= 110; aggregate++ {
+		res := calctest.Run(t, Calculator, fmt.Sprintf("aggregate-temp=%d °F", aggregate), "wanted=")
+		hot := calc.From(res.Out.Num("temperature"), "°F") > 90
+		if calctest.Noted(res, noteHot) != hot {
+			t.Errorf("sand and stone at %d °F: %v", aggregate, res.Notes)
 		}
 	}
 }

@@ -21,7 +21,7 @@ const (
 			"there: tell the engineer.",
 	)
 	noteWindow = calc.Text(
-		"This is not the time for the next lift. That comes within {window} of batching: {left} left. Sooner if " +
+		"The set is not the time for the next lift. That comes within {window} of batching: {left} left. Sooner if " +
 			"the plant gives less.",
 	)
 	noteOver = calc.Text(
@@ -81,13 +81,12 @@ func noteNextLift(r *calc.Recorder, in calc.Case, earliest float64) {
 	switch {
 	case !calc.Under(age, earliest):
 		r.Note(calc.LevelNotice, calc.At("age"), noteJoint)
-	case calc.Over(age, window):
+	case !calc.Under(age, window):
 		r.Note(calc.LevelNotice, calc.At("age"), noteOver, shown)
+	case age > earliest/2:
+		r.Note(calc.LevelNotice, calc.At("age"), noteSoon)
 	case in.Has("window"):
 		r.Note(calc.LevelNotice, calc.At("age"), noteWindow, shown,
 			calc.Amount("left", window-age, &displays.MinutesAtMost))
-	}
-	if age > earliest/2 && calc.Under(age, earliest) && age < window {
-		r.Note(calc.LevelNotice, calc.At("age"), noteSoon)
 	}
 }

@@ -32,9 +32,9 @@ func TestNotes(t *testing.T) {
 		note  calc.Text
 	}{
 		{[]string{"concrete=49 °F"}, noteCold}, {[]string{"concrete=91 °F"}, noteHot},
-		{[]string{"age=10 h"}, noteJoint}, {[]string{"age=121 min"}, noteOver},
+		{[]string{"age=10 h"}, noteJoint}, {[]string{"age=120 min"}, noteOver},
 		{[]string{"concrete=95 °F", "age=100 min"}, noteSoon},
-		{[]string{"age=5 h"}, noteOver}, {[]string{"age=120 min"}, noteWindow}, {nil, noteWindow},
+		{[]string{"age=5 h"}, noteOver}, {[]string{"age=119 min"}, noteWindow}, {nil, noteWindow},
 	} {
 		if res := calctest.Run(t, Calculator, c.typed...); !calctest.Noted(res, c.note) {
 			t.Errorf("%v: %v", c.typed, res.Notes)
@@ -47,7 +47,8 @@ func TestNotes(t *testing.T) {
 	}
 	for _, age := range []string{"age=120 min", "age=150 min", "age=5 h"} {
 		for _, concrete := range []string{"concrete=60 °F", "concrete=95 °F"} {
-			if res := calctest.Run(t, Calculator, concrete, age); calctest.Noted(res, noteSoon) {
+			res := calctest.Run(t, Calculator, concrete, age)
+			if calctest.Noted(res, noteSoon) || calctest.Noted(res, noteWindow) {
 				t.Errorf("%s, %s: the next lift is asked for at the end of the joint window or later", concrete, age)
 			}
 		}
