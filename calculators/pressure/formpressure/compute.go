@@ -228,8 +228,12 @@ func (c *computation) putDeed(deed string, beyondGuide bool) string {
 	return deed
 }
 
-// putGuide checks the form maker's lift and rise against those of the plan.
+// putGuide checks the form maker's lift and rise against those of the plan. For a load that
+// does not go in there is no plan.
 func (c *computation) putGuide(rise pressure.FtPerHour, lift float64) {
+	if c.refused != "" {
+		return
+	}
 	if !c.guided {
 		c.PutChoice("guide", guideNone)
 		return

@@ -64,7 +64,7 @@ func (c *computation) liftsDeed(run *liftsRun) string {
 		}
 		c.Put("wait", calc.SI(run.wait, "min"))
 		return doWait
-	case !run.found && run.rises:
+	case !run.found && run.rises && c.inTime(run, 0):
 		return doSlow
 	case c.putMix(run):
 		return doMix

@@ -313,6 +313,62 @@ func isLooser(in calc.Case) bool {
 	return false
 }
 
+// The notes agree with the deed: a plan has no warning, a load that is refused and a plan
+// that is asked about first have no way to place, and a deed is explained.
+func TestNotesAgreeWithTheDeed(t *testing.T) {
+	explains := map[string][]calc.Text{
+		doGo: {noteGo}, doWait: {helpWait, helpWaitBack}, doMix: {helpMix, helpMixWait},
+		doSlow: {helpSlow, noteMeasured, noteTooSlow}, doLifts: {helpLifts, helpNone}, doStop: {helpDepth},
+		doShorten: {noteTooLong}, doGuide: {noteGuideBeyond}, doAsk: {noteBelow, noteOutside, noteOutsideOnce},
+		doRefuse: {noteWet}, doTooOld: {noteTooOld}, doTooHot: {noteTooHot}, doHouse: {noteHouse},
+		unchecked: {askRating},
+	}
+	ways := []calc.Text{noteGo, helpWait, helpWaitBack, helpMix, helpMixWait, helpSlow, helpLifts,
+		helpDepth, helpDepthMix}
+	of := map[string][]calc.Text{
+		doGo: {noteGo}, doWait: {helpWait, helpWaitBack}, doMix: {helpMix, helpMixWait, helpDepthMix},
+		doSlow: {helpSlow}, doLifts: {helpLifts}, doStop: {helpDepth},
+	}
+	rnd, seen := rand.New(rand.NewPCG(9, 10)), map[string]int{}
+	usual, _ := calctest.RunCase(t, Calculator)
+	for range 15000 {
+		in, wild := usual.With("rating", calc.Num(calc.SI(600+1400*rnd.Float64(), "psf"))), anyCase(rnd)
+		for _, f := range Calculator.In {
+			if rnd.IntN(6) == 0 {
+				in = in.With(f.ID, wild.Value(f.ID))
+			}
+		}
+		res := calc.Run(ruled, in)
+		if res.State != calc.OK {
+			continue
+		}
+		deed := res.Out.Choice("deed")
+		seen[deed]++
+		noted := func(text calc.Text) bool { return calctest.Noted(res, text) }
+		if !slices.ContainsFunc(explains[deed], noted) {
+			t.Fatalf("%s is not explained: %v", deed, res.Notes)
+		}
+		for _, way := range ways {
+			if noted(way) && !slices.Contains(of[deed], way) {
+				t.Fatalf("%s beside “%s”: %v", deed, way.EN(), res.Notes)
+			}
+		}
+		for _, n := range res.Notes {
+			if deed == doGo && n.Level <= calc.LevelWarning {
+				t.Fatalf("%s with a warning: %v", deed, n)
+			}
+		}
+		if deed == doWait && noted(noteFails) {
+			t.Fatalf("%s and do not place: %v", deed, res.Notes)
+		}
+	}
+	for deed := range explains {
+		if seen[deed] == 0 {
+			t.Errorf("no case of %s", deed)
+		}
+	}
+}
+
 // tooFast reports whether an hour adds more than the house rule.
 func tooFast(in calc.Case, res calc.Result) bool {
 	rise := res.Out.Num("rise-local")

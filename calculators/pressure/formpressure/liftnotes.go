@@ -10,19 +10,16 @@ import (
 func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 	c.addAsk()
 	level := calc.LevelNotice
-	if c.refused != "" {
-		level = calc.LevelWarning
-		c.addCause(level, run.given.Cause, run.given.Rise, pressure.MethodRiseSI)
-	}
 	switch deed {
 	case doGo:
 		c.tell("rating", noteGo, c.ratingOf(), amountOf(run.given.Pressure))
 	case doWait:
 		c.addWait(run)
 	case doMix, doStop, doShorten, doSlow:
-		if run.given.Cause.ByPace() {
+		if run.given.Cause.ByPace() || deed == doShorten || deed == doSlow {
 			c.addNoPlan(run)
-		} else {
+		}
+		if !run.given.Cause.ByPace() {
 			level = calc.LevelWarning
 			c.addCause(level, run.given.Cause, run.given.Rise, pressure.MethodRiseSI)
 		}
@@ -138,7 +135,8 @@ func (c *computation) addMix(run *liftsRun) {
 	}
 }
 
-// causes are the texts of the causes of full fluid head, with their fields.
+// causes are the texts of the causes of full fluid head, with their fields. A load that is
+// too wet is refused with the same words.
 var causes = []struct {
 	cause pressure.Cause
 	field string
@@ -146,7 +144,6 @@ var causes = []struct {
 }{
 	{pressure.Revibrated, "vibration", noteAgain},
 	{pressure.HeadTooDeep, "vibration", noteDeep},
-	{pressure.TooWet, "slump", noteWet},
 	{pressure.TooCold, "temperature", noteCold},
 	{pressure.SetsTooLate, "set", noteLate},
 	{pressure.RisesTooFast, "pump-rate", noteRapid},
@@ -159,7 +156,7 @@ var causes = []struct {
 func (c *computation) addCause(level calc.Level, cause pressure.Cause, rise, limit pressure.FtPerHour) {
 	for _, x := range causes {
 		if x.cause == cause {
-			c.note(level, x.field, x.text, limitDeep(), limitSlump(), limitCold(),
+			c.note(level, x.field, x.text, limitDeep(), limitCold(),
 				calc.Amount("rise", ftPerH(rise), &displays.Rise), limitRise(limit),
 				calc.Amount("latest", calc.SI(pressure.DINSetHigh, "h"), &displays.Hours), limitCIRIA("ciria"),
 				calc.Amount("tallest", pressure.DINHeight, &displays.HeightAtMost))

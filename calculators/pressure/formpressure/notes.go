@@ -121,6 +121,8 @@ func (c *computation) addFails(deed string, p pressure.PSF) {
 // addAsk tells which load does not go in, and what gets no answer without a written word.
 func (c *computation) addAsk() {
 	switch c.refused {
+	case doRefuse:
+		c.warn("slump", noteWet, limitSlump())
 	case doTooHot:
 		c.warn("temperature", noteTooHot, calc.Amount("limit", c.in.Num("hottest"), &displays.TemperatureAtMost))
 	case doTooOld:

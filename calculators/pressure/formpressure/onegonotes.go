@@ -47,7 +47,7 @@ var helps = []struct {
 // addOneGoHelp names the remedies.
 func (c *computation) addOneGoHelp(deed string, run oneGoRun) {
 	for _, x := range helps {
-		if x.reach == run.reach && deed != doSlow && deed != doGo {
+		if x.reach == run.reach && (deed == doLifts || deed == doStop) {
 			c.tell(x.field, x.text, calc.Amount("least", calc.SI(leastPump, "yd³/h"), &displays.PumpRate))
 		}
 	}
@@ -66,18 +66,12 @@ func (c *computation) addOneGoCauses(run oneGoRun) {
 	switch {
 	case c.pour.Shaken:
 		c.tell("vibration", noteShaken, limitDeep())
-	case c.pour.Wet():
-		cause = pressure.TooWet
 	case c.pour.Cold():
 		cause = pressure.TooCold
 	case calc.Over(float64(run.given.Rise), float64(pressure.MethodRiseSI)):
 		cause = pressure.RisesTooFast
 	}
-	level := calc.LevelNotice
-	if c.refused != "" {
-		level = calc.LevelWarning
-	}
-	c.addCause(level, cause, run.given.Rise, pressure.MethodRiseSI)
+	c.addCause(calc.LevelNotice, cause, run.given.Rise, pressure.MethodRiseSI)
 }
 
 // Notes of a wall placed in one go.
