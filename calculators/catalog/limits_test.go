@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"coursebook/calculators/bracing"
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
 	"coursebook/calculators/quantity"
@@ -79,4 +80,12 @@ func asked(c *calc.Calculator, f calc.Field) []string {
 		return []string{typed}
 	}
 	return nil
+}
+
+// The calculators of the string line clear the wall at the amount of the house rule.
+func TestTheWallIsClearedAtTheRule(t *testing.T) {
+	si, err := rules.Find(rules.All(), "clear-the-wall").Parse(calctest.Amounts()["clear-the-wall"], quantity.Point)
+	if err != nil || !calctest.Equal(si, bracing.MostOff) {
+		t.Errorf("the house rule is %v m, %v, the calculators clear at %v m", si, err, bracing.MostOff)
+	}
 }
