@@ -1,0 +1,194 @@
+package formpressure
+
+import (
+	"math"
+	"math/rand/v2"
+	"slices"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+	"coursebook/calculators/pressure"
+	"coursebook/calculators/quantity"
+)
+
+// anyCase returns random inputs within their limits.
+func anyCase(rnd *rand.Rand) calc.Case {
+	in := calc.NewCase(ruled.In)
+	for _, f := range Calculator.In {
+		switch {
+		case f.Kind == calc.Choice:
+			in = in.With(f.ID, calc.ChoiceOf(f.Options[rnd.IntN(len(f.Options))].ID))
+		case f.Optional && rnd.IntN(2) == 0:
+			in = in.With(f.ID, calc.Value{})
+		default:
+			least, most, _ := f.Limits()
+			if house, ok := in.HouseAmount(f.ID); ok && rnd.IntN(2) == 0 {
+				in = in.With(f.ID, calc.Num(house))
+				continue
+			}
+			x := least.SI + (most.SI-least.SI)*math.Pow(rnd.Float64(), 2)
+			if rnd.IntN(10) == 0 {
+				x = []float64{least.SI, most.SI}[rnd.IntN(2)]
+			}
+			in = in.With(f.ID, calc.Num(x))
+		}
+	}
+	return in
+}
+
+// Random inputs give a consistent result or a refusal: the verdict follows from
+// the pressure, the worked example is short and ends with the printed pressure,
+// and the drawing is inside its frame.
+func TestAllOverTheInputs(t *testing.T) {
+	rnd := rand.New(rand.NewPCG(7, 8))
+	for range 5000 {
+		in := anyCase(rnd)
+		res := calc.Run(ruled, in)
+		if res.State != calc.OK {
+			if !calctest.Noted(res, refuseStop) && !calctest.Noted(res, calc.RefusePassing) {
+				t.Fatalf("%s: %v", res.State, res.Notes)
+			}
+			continue
+		}
+		checkDeed(t, in, res)
+		checkSteps(t, res)
+		v := calc.Locale{Style: quantity.Style{System: quantity.System(rnd.IntN(2)), Mark: quantity.Mark(rnd.IntN(2))}}
+		checkBox(t, Calculator.Draw(v, in, res))
+	}
+}
+
+func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
+	t.Helper()
+	local, rating := res.Out.Num("pressure-local"), in.Num("rating")
+	deed := res.Out.Choice("deed")
+	holding := local <= rating*(1+1e-9)
+	switch {
+	case !in.Has("rating"):
+		if deed != unchecked && !refusedLoad(deed) || res.Out.Has("highest-rise") ||
+			res.Out.Has("fluid-limit") || res.Out.Has("not-before") {
+			t.Fatalf("unrated: %s", deed)
+		}
+	case (deed == doRefuse) != calc.Over(in.Num("slump"), calc.SI(7, "in")):
+		t.Fatalf("%s at a slump of %v m", deed, in.Num("slump"))
+	case refusedLoad(deed) != (deed == doRefuse || calc.Over(in.Num("age"), in.Num("age-most")) ||
+		calc.Over(in.Num("temperature"), in.Num("hottest"))):
+		t.Fatalf("%s at an age of %v s and %v K", deed, in.Num("age"), in.Num("temperature"))
+	case deed == doHouse && !isLooser(in), isLooser(in) && (deed == doGo || deed == doWait || deed == doSlow):
+		t.Fatalf("%s with a lift of %v m and a greatest rise of %v m/s", deed, in.Num("lift"), in.Num("rise-house"))
+	case (deed == doAsk || deed == doHouse || refusedLoad(deed)) &&
+		(res.Out.Has("wait") || res.Out.Has("not-before") || res.Out.Has("fluid-limit")):
+		t.Fatal("a plan beside the word to ask first")
+	case deed == doGo && !holding:
+		t.Fatalf("%s at %v Pa for %v Pa", deed, local, rating)
+	case deed == doGo && tooFast(in, res):
+		t.Fatalf("%s at %v m/s, house rule %v", deed, res.Out.Num("rise-local"), in.Num("rise-house"))
+	case deed == doWait:
+		wait := in.With("wait", calc.Num(res.Out.Num("wait")))
+		if again := calc.Run(ruled, wait); again.Out.Choice("deed") != doGo {
+			t.Fatalf("the wait of %v s gives %s", res.Out.Num("wait"), again.Out.Choice("deed"))
+		}
+	}
+	if res.Out.Has("wait") && res.Out.Num("not-before") > res.Out.Num("back-by")*(1+1e-9) {
+		t.Fatalf("not before %v s, back by %v s", res.Out.Num("not-before"), res.Out.Num("back-by"))
+	}
+	if res.Out.Has("highest-flow") && calc.From(res.Out.Num("highest-flow"), "yd³/h") < 5-1e-9 {
+		t.Fatal("a pump rate that no pump runs")
+	}
+	last := res.Out.Rows("by-depth")[depthRows-1]
+	if math.Abs(last.Num("local")-local) > 1e-9*local {
+		t.Fatalf("the last depth has %v, the wall %v", last.Num("local"), local)
+	}
+}
+
+func refusedLoad(deed string) bool { return deed == doRefuse || deed == doTooHot || deed == doTooOld }
+
+// isLooser reports whether an input that is asked for is looser than its house rule.
+func isLooser(in calc.Case) bool {
+	for _, id := range []string{"lift", "age-most", "joint-most", "hottest", "rise-house"} {
+		house, _ := in.HouseAmount(id)
+		if (id != "lift" && id != "joint-most" || inLifts(in)) && calc.Over(in.Num(id), house) {
+			return true
+		}
+	}
+	return false
+}
+
+// The notes agree with the deed: a plan has no warning, a load that is refused and a plan
+// that is asked about first have no way to place, and a deed is explained.
+func TestNotesAgreeWithTheDeed(t *testing.T) {
+	explains := map[string][]calc.Text{
+		doGo: {noteGo}, doWait: {helpWait, helpWaitBack}, doMix: {helpMix, helpMixWait},
+		doSlow: {helpSlow, noteMeasured, noteTooSlow}, doLifts: {helpLifts, helpNone}, doStop: {helpDepth},
+		doShorten: {noteTooLong}, doGuide: {noteGuideBeyond}, doAsk: {noteBelow, noteOutside, noteOutsideOnce},
+		doRefuse: {noteWet}, doTooOld: {noteTooOld}, doTooHot: {noteTooHot}, doHouse: {noteHouse},
+		unchecked: {askRating},
+	}
+	ways := []calc.Text{noteGo, helpWait, helpWaitBack, helpMix, helpMixWait, helpSlow, helpLifts,
+		helpDepth, helpDepthMix}
+	of := map[string][]calc.Text{
+		doGo: {noteGo}, doWait: {helpWait, helpWaitBack}, doMix: {helpMix, helpMixWait, helpDepthMix},
+		doSlow: {helpSlow}, doLifts: {helpLifts}, doStop: {helpDepth},
+	}
+	rnd, seen := rand.New(rand.NewPCG(9, 10)), map[string]int{}
+	usual, _ := calctest.RunCase(t, Calculator)
+	for range 15000 {
+		in, wild := usual.With("rating", calc.Num(calc.SI(600+1400*rnd.Float64(), "psf"))), anyCase(rnd)
+		for _, f := range Calculator.In {
+			if rnd.IntN(6) == 0 {
+				in = in.With(f.ID, wild.Value(f.ID))
+			}
+		}
+		res := calc.Run(ruled, in)
+		if res.State != calc.OK {
+			continue
+		}
+		deed := res.Out.Choice("deed")
+		seen[deed]++
+		noted := func(text calc.Text) bool { return calctest.Noted(res, text) }
+		if !slices.ContainsFunc(explains[deed], noted) {
+			t.Fatalf("%s is not explained: %v", deed, res.Notes)
+		}
+		for _, way := range ways {
+			if noted(way) && !slices.Contains(of[deed], way) {
+				t.Fatalf("%s beside “%s”: %v", deed, way.EN(), res.Notes)
+			}
+		}
+		for _, n := range res.Notes {
+			if deed == doGo && n.Level <= calc.LevelWarning {
+				t.Fatalf("%s with a warning: %v", deed, n)
+			}
+		}
+		if deed == doWait && noted(noteFails) {
+			t.Fatalf("%s and do not place: %v", deed, res.Notes)
+		}
+	}
+	for deed := range explains {
+		if seen[deed] == 0 {
+			t.Errorf("no case of %s", deed)
+		}
+	}
+}
+
+// tooFast reports whether an hour adds more than the house rule.
+func tooFast(in calc.Case, res calc.Result) bool {
+	rise := res.Out.Num("rise-local")
+	if inOneGo(in) {
+		rise = math.Min(rise, in.Num("height")/calc.SI(1, "h"))
+	}
+	return calc.Over(rise, in.Num("rise-house"))
+}
+
+func checkSteps(t *testing.T, res calc.Result) {
+	t.Helper()
+	if len(res.Steps) > 8 {
+		t.Fatalf("%d steps", len(res.Steps))
+	}
+	for _, s := range res.Steps {
+		want := res.Out.Num("pressure-local")
+		if (s.Formula == pressure.StrictestFormula || s.Formula == pressure.InLiftsFormula) &&
+			math.Abs(s.Out-want) > 1e-9*want {
+			t.Fatalf("the worked example ends in %v, the result is %v", s.Out, want)
+		}
+	}
+}
