@@ -2,6 +2,7 @@ package site
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 
 	"coursebook/generator/internal/fault"
@@ -10,7 +11,7 @@ import (
 
 // Recommended sizes of courses and lessons. Others are warnings.
 const (
-	fewLessons, manyLessons     = 3, 8
+	fewLessons, manyLessons     = 3, 10
 	fewQuestions, manyQuestions = 3, 5
 	manyReads                   = 2
 	manySignOff                 = 12
@@ -102,7 +103,8 @@ func (a *assembler) course(p *Page) {
 		}
 	}
 	if n := len(p.Header.Lessons); n < fewLessons || n > manyLessons {
-		a.atKey(fault.Warning, p, "lessons", "course-length", "name 3 to 8 lessons",
+		a.atKey(fault.Warning, p, "lessons", "course-length",
+			fmt.Sprintf("name %d to %d lessons", fewLessons, manyLessons),
 			"lessons in the course: %d, outside %d to %d", n, fewLessons, manyLessons)
 	}
 	switch n := len(p.Checks); {
