@@ -7,6 +7,8 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/catalog"
+	"coursebook/calculators/quantity"
+	"coursebook/calculators/rules"
 )
 
 // runCommand runs the command and returns what it prints and its status.
@@ -63,6 +65,40 @@ func TestRefusalPrintsTheReasonAlone(t *testing.T) {
 		if status != faulty || out != "" || strings.Count(errs, "\n") != 1 || !strings.HasPrefix(errs, "REFUSAL: ") {
 			t.Errorf("%v: status %d, %q, %q", args, status, out, errs)
 		}
+	}
+}
+
+// A number past the published limit of its house rule is refused on the command line in
+// every calculator, also in JSON: no number is printed.
+func TestNoNumberPastALimit(t *testing.T) {
+	tried := 0
+	for _, c := range catalog.All() {
+		c.RuleFields(func(f calc.Field) {
+			rule := rules.Find(rules.All(), f.Rule)
+			si, err := rule.Parse(rule.Limit, quantity.Point)
+			if err != nil { // a rule without a published limit
+				return
+			}
+			tried++
+			past := si * 1.01
+			if rule.Direction == calc.AtLeast {
+				past = si * 0.99
+			}
+			typed := []string{"calc", c.ID, f.ID + "=" + quantity.Exact(past, *f.Display, quantity.Style{})}
+			if f.When != nil && c.ID == "hot-weather" {
+				typed = append(typed, "rule=own")
+			}
+			for _, args := range [][]string{typed, append(typed, "-json")} {
+				out, errs, status := runCommand(args...)
+				within := strings.Contains(errs, " must be at most ") || strings.Contains(errs, " must be at least ")
+				if status != faulty || out != "" || !within && !strings.Contains(errs, rule.Source.Title) {
+					t.Errorf("%v: status %d, %q, %q", args, status, out, errs)
+				}
+			}
+		})
+	}
+	if tried < 15 {
+		t.Errorf("only %d inputs were tried", tried)
 	}
 }
 

@@ -69,7 +69,7 @@ var MiddleRadiusFormula = &calc.Formula{
 	Result: calc.Var{Symbol: "R_c", Meaning: curveMiddleText, Unit: "m", US: "ft"},
 	Vars: []calc.Var{
 		curveR,
-		{Symbol: "e", Meaning: calc.Text("from the middle out to the measured line, minus toward the centre"),
+		{Symbol: "e", Meaning: calc.Text("from the middle out to the measured line, minus toward the center"),
 			Unit: "m", US: "ft"},
 	},
 	Fn: calc.Func2(MiddleRadius), Go: "geometry.MiddleRadius", Source: "geometry",
@@ -90,7 +90,7 @@ var DevelopedFormula = &calc.Formula{
 	Vars: []calc.Var{curveTheta, {Symbol: "R_c", Meaning: curveMiddleText, Unit: "m", US: "ft"},
 		{
 			Symbol:  "e",
-			Meaning: calc.Text("from the middle out to the face, minus toward the centre"),
+			Meaning: calc.Text("from the middle out to the face, minus toward the center"),
 			Unit:    "m",
 			US:      "ft",
 		}},

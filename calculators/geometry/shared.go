@@ -21,7 +21,7 @@ var (
 // VolumeUnits are the units that a plant sells concrete in.
 var VolumeUnits = []calc.Option{
 	{ID: "yd3", Label: calc.Text("cubic yards (yd³)")},
-	{ID: "m3", Label: calc.Text("cubic metres (m³)")},
+	{ID: "m3", Label: calc.Text("cubic meters (m³)")},
 }
 
 // The frame of the drawings, in user units; one unit is about one pixel on a

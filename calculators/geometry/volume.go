@@ -300,7 +300,7 @@ func delivered(symbol string, meaning calc.Text) calc.Var {
 
 var OrderYardsFormula = orderIn("order-yd", calc.Text("Order, rounded up, in cubic yards"), "yd³")
 
-var OrderMetresFormula = orderIn("order-m", calc.Text("Order, rounded up, in cubic metres"), "m³")
+var OrderMetresFormula = orderIn("order-m", calc.Text("Order, rounded up, in cubic meters"), "m³")
 
 // orderIn returns the formula of the order in unit, the one that the plant sells
 // in.

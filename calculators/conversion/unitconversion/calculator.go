@@ -34,7 +34,7 @@ var Calculator = &calc.Calculator{
 		{
 			Level: calc.LevelNotice,
 			Text: calc.Text(
-				"A yard of concrete is a cubic yard, three quarters of a cubic metre. Say which with every order.",
+				"A yard of concrete is a cubic yard, three quarters of a cubic meter. Say which with every order.",
 			),
 		},
 		{

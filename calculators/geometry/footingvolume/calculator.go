@@ -28,7 +28,7 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			Level: calc.LevelNotice,
-			Text:  calc.Text("Say the unit with every order: yards or metres. Have the plant read it back."),
+			Text:  calc.Text("Say the unit with every order: yards or meters. Have the plant read it back."),
 		},
 		{
 			Level: calc.LevelNotice,
@@ -118,7 +118,7 @@ var inputs = []calc.Field{
 
 var outputs = []calc.Field{
 	{ID: "order-yd", Label: calc.Text("Order in cubic yards"), Display: &displays.CubicYardsUp, Lead: true},
-	{ID: "order-m", Label: calc.Text("Order in cubic metres"), Display: &displays.CubicMetresUp, Lead: true},
+	{ID: "order-m", Label: calc.Text("Order in cubic meters"), Display: &displays.CubicMetresUp, Lead: true},
 	{ID: "net-yd", Label: calc.Text("Net volume, yd³"), Display: &displays.CubicYards},
 	{ID: "net-m", Label: calc.Text("Net volume, m³"), Display: &displays.CubicMetres},
 	{ID: "with-waste-yd", Label: calc.Text("With waste, yd³"), Display: &displays.CubicYards},
@@ -169,7 +169,7 @@ var tables = []calc.Table{
 		},
 		Across: calc.Axis{Path: "parts.1.depth", US: []string{"6 in", "8 in", "10 in", "12 in", "16 in"},
 			Metric: []string{"150 mm", "200 mm", "250 mm", "300 mm", "400 mm"}}},
-	{ID: "metres", Title: calc.Text("Cubic metres in 10 m (32' 10\") of footing"), Note: tableNote,
+	{ID: "metres", Title: calc.Text("Cubic meters in 10 m (32' 10\") of footing"), Note: tableNote,
 		Out: "net-m", Set: []calc.Entry{{Path: "parts.1.length", Text: "10 m"}},
 		Down: calc.Axis{
 			Path:   "parts.1.width",

@@ -130,7 +130,7 @@ var outputs = []calc.Field{
 	{ID: "error", Label: calc.Text("Corner over 90°"), Display: &fineAngle},
 	{ID: "off", Label: calc.Text("Diagonal too long by"), Display: &displays.Part},
 	{ID: "triples", Label: calc.Text("3-4-5 in whole feet"), Kind: calc.Rows, Cols: tripleCols},
-	{ID: "triples-m", Label: calc.Text("3-4-5 in metres"), Kind: calc.Rows, Cols: tripleMetric},
+	{ID: "triples-m", Label: calc.Text("3-4-5 in meters"), Kind: calc.Rows, Cols: tripleMetric},
 	{ID: "gap", Label: calc.Text("Closing gap"), Display: &tapeFine, Lead: true},
 	{ID: "bearing", Label: calc.Text("Gap, left of first run"), Display: &geometry.TurnAngle},
 	{ID: "along", Label: calc.Text("End past start, along run 1"), Display: &tapeFine},

@@ -13,7 +13,7 @@ const (
 		"These sides and this diagonal make no triangle. The diagonal must be between {low} and {high}.",
 	)
 	farOff = calc.Text("The corner is off by more than {limit}. Check that sides and diagonal are of one corner.")
-	small  = calc.Text("The sides are too short for a 3-4-5 in whole feet or half metres. Use the diagonal.")
+	small  = calc.Text("The sides are too short for a 3-4-5 in whole feet or half meters. Use the diagonal.")
 	turns  = calc.Text(
 		"The turns do not add up to a full circle; they are {error} off. Check the angles before the runs.",
 	)

@@ -26,7 +26,7 @@ var Calculator = &calc.Calculator{
 	Cautions: []calc.Caution{
 		{
 			Level: calc.LevelNotice,
-			Text:  calc.Text("Say the unit with every order: yards or metres. Have the plant read it back."),
+			Text:  calc.Text("Say the unit with every order: yards or meters. Have the plant read it back."),
 		},
 		{
 			Level: calc.LevelNotice,
@@ -104,14 +104,14 @@ var tables = []calc.Table{
 	},
 	{
 		ID:    "metres",
-		Title: calc.Text("Cubic metres in 10 m (32' 10\") of wall"),
+		Title: calc.Text("Cubic meters in 10 m (32' 10\") of wall"),
 		Note:  tableNote,
 		Out:   "net-m", Set: tableSet("10 m"), Down: tableCore, Across: tableHeight,
 	},
 }
 
 var (
-	tableNote = calc.Text("Net, along the centre line, by core thickness and height. No waste, no openings.")
+	tableNote = calc.Text("Net, along the centerline, by core thickness and height. No waste, no openings.")
 	tableCore = calc.Axis{
 		Path:   "core",
 		US:     []string{"4 in", "6 in", "8 in", "10 in", "12 in"},
@@ -224,7 +224,7 @@ func far(typed, computed float64) bool {
 // The IDs of a volume in both units end in -yd and -m.
 var outputs = []calc.Field{
 	{ID: "order-yd", Label: calc.Text("Order in cubic yards"), Display: &displays.CubicYardsUp, Lead: true},
-	{ID: "order-m", Label: calc.Text("Order in cubic metres"), Display: &displays.CubicMetresUp, Lead: true},
+	{ID: "order-m", Label: calc.Text("Order in cubic meters"), Display: &displays.CubicMetresUp, Lead: true},
 	{ID: "loads", Label: calc.Text("Truck loads"), Display: &displays.Count, Exact: true, Lead: true},
 	{ID: "last-load-yd", Label: calc.Text("Last load, yd³"), Display: inYards},
 	{ID: "last-load-m", Label: calc.Text("Last load, m³"), Display: inMetres},

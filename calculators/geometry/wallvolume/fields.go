@@ -153,7 +153,7 @@ var inputs = []calc.Field{
 		Help: calc.Text("Faces of the core, not of the foam."),
 		Options: []calc.Option{
 			{ID: "outside", Label: calc.Text("outside face of core")},
-			{ID: "centre", Label: calc.Text("centre line")},
+			{ID: "centre", Label: calc.Text("centerline")},
 			{ID: "inside", Label: calc.Text("inside face of core")},
 		}},
 	{ID: "core", Label: calc.Text("Core thickness"), Display: &displays.Part, Usual: "8 in",
@@ -203,7 +203,7 @@ var inputs = []calc.Field{
 	{ID: "curve-at", Label: calc.Text("Curve is measured at"), Kind: calc.Choice, Usual: "outside", When: curved,
 		Options: []calc.Option{
 			{ID: "outside", Label: calc.Text("outside face of core")},
-			{ID: "centre", Label: calc.Text("centre line")},
+			{ID: "centre", Label: calc.Text("centerline")},
 		}},
 	{
 		ID:      "curve-radius",

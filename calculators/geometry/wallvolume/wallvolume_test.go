@@ -54,7 +54,7 @@ func TestBothUnitsForEveryReader(t *testing.T) {
 	res := calctest.Run(t, Calculator)
 	show := Calculator.Out[indexOf(Calculator.Out, "order-m")].Display
 	if quantity.Round(res.Out.Num("order-m"), *show, quantity.Metric) < res.Out.Num("order-m")*(1-1e-12) {
-		t.Error("the order shown in metres is short of the order in yards")
+		t.Error("the order shown in meters is short of the order in yards")
 	}
 }
 

@@ -9,7 +9,7 @@ import (
 )
 
 const (
-	title = calc.Text("Weight of the bar and its neighbours")
+	title = calc.Text("Weight of the bar and its neighbors")
 	desc  = calc.Text("{bar}: {mass}. {count} bars weigh {weight}.")
 )
 

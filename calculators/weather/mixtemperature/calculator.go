@@ -55,7 +55,7 @@ var inputs = []calc.Field{
 	{
 		ID: "cement", Kind: calc.Number, Display: &displays.Mass, Usual: "540 lb",
 		Label: calc.Text("Cement, all powders"),
-		Help:  calc.Text("All masses for one and the same batch: a yard, a metre or a load."),
+		Help:  calc.Text("All masses for one and the same batch: a yard, a meter or a load."),
 		Range: "over 0 to 20000 lb", Why: displays.AboveZero, WhyMost: whyBatch,
 	},
 	{
