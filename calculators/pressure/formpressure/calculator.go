@@ -48,6 +48,11 @@ var (
 		US:  quantity.UnitDisplay{Unit: "min", Step: 5, Rounding: quantity.Up},
 	}
 
+	displayLatest = &quantity.Display{
+		Dim: quantity.Duration,
+		US:  quantity.UnitDisplay{Unit: "h", Step: 1, Rounding: quantity.Down},
+	}
+
 	// A wait is rounded up.
 	displayWait = &quantity.Display{
 		Dim: quantity.Duration,

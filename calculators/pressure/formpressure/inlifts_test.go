@@ -167,6 +167,10 @@ func TestNotBeforeAndBackByCross(t *testing.T) {
 	if long.Out.Choice("deed") != doShorten || !calctest.Noted(long, noteTooLong) || calctest.Noted(long, helpDepth) {
 		t.Errorf("a pass longer than the window: %s, %v", long.Out.Choice("deed"), long.Notes)
 	}
+	set := calctest.Run(t, Calculator, job("temperature=88", "set=2 h", "pump-rate=20")...)
+	if set.Out.Choice("deed") != doShorten || !calctest.Noted(set, noteNoWindow) || calctest.Noted(set, noteTooLong) {
+		t.Errorf("the joint sets before the hose is back: %s, %v", set.Out.Choice("deed"), set.Notes)
+	}
 	fresh := calctest.Run(t, Calculator, replaced(hot, "age=0 min", "set=12 h", "rating=1000")...)
 	if fresh.Out.Choice("deed") != doWait {
 		t.Errorf("with time left: %s", fresh.Out.Choice("deed"))

@@ -60,7 +60,7 @@ func (c *computation) paceUnrated(run *liftsRun) {
 
 // addPace warns of the rise of a lower pour: it is the same as planned.
 func (c *computation) addPace(run *liftsRun) {
-	if run.byRise > 0 {
+	if run.byRise > 0 && c.tooFast(run.given.Rise) {
 		c.care("pump-rate", noteOverRule, limitRise(c.most), c.whose(), minutes("wait", run.byRise/60))
 	}
 }
@@ -94,7 +94,11 @@ func (c *computation) addWait(run *liftsRun) {
 
 // addNoPlan tells why no wait helps: the joint sets first, or no wait is enough.
 func (c *computation) addNoPlan(run *liftsRun) {
-	window := calc.Amount("window", calc.SI(max(run.window, 0), "h"), &displays.MinutesAtMost)
+	if run.window <= 0 {
+		c.warn("age", noteNoWindow)
+		return
+	}
+	window := calc.Amount("window", calc.SI(run.window, "h"), &displays.MinutesAtMost)
 	if !c.inTime(run, 0) {
 		c.warn("age", noteTooLong, minutes("before", run.round.At(0).Between()), window)
 		return
@@ -158,7 +162,7 @@ func (c *computation) addCause(level calc.Level, cause pressure.Cause, rise, lim
 		if x.cause == cause {
 			c.note(level, x.field, x.text, limitDeep(), limitCold(),
 				calc.Amount("rise", ftPerH(rise), &displays.Rise), limitRise(limit),
-				calc.Amount("latest", calc.SI(pressure.DINSetHigh, "h"), &displays.Hours), limitCIRIA("ciria"),
+				calc.Amount("latest", calc.SI(pressure.DINSetHigh, "h"), displayLatest), limitCIRIA("ciria"),
 				calc.Amount("tallest", pressure.DINHeight, &displays.HeightAtMost))
 		}
 	}
@@ -246,6 +250,10 @@ const (
 	noteTooLong = calc.Text(
 		"No lift plan: the hose is back only after {before}, and for the joint it must be back within " +
 			"{window}. Shorten the loop, or ask for a faster pump or fresher loads.",
+	)
+	noteNoWindow = calc.Text(
+		"No lift plan: the joint sets before the hose can be back. Ask for fresher loads, or for a mix that sets " +
+			"later.",
 	)
 	noteNoWait = calc.Text("No lift plan with this mix and form: even a wait of {most} after each pass is not enough.")
 	noteAgain  = calc.Text(

@@ -120,7 +120,8 @@ func TestNotesAgreeWithTheDeed(t *testing.T) {
 	explains := map[string][]calc.Text{
 		doGo: {noteGo}, doWait: {helpWait, helpWaitBack}, doMix: {helpMix, helpMixWait},
 		doSlow: {helpSlow, noteMeasured, noteTooSlow}, doLifts: {helpLifts, helpNone}, doStop: {helpDepth},
-		doShorten: {noteTooLong}, doGuide: {noteGuideBeyond}, doAsk: {noteBelow, noteOutside, noteOutsideOnce},
+		doShorten: {noteTooLong, noteNoWindow}, doGuide: {noteGuideBeyond},
+		doAsk:    {noteBelow, noteOutside, noteOutsideOnce},
 		doRefuse: {noteWet}, doTooOld: {noteTooOld}, doTooHot: {noteTooHot}, doHouse: {noteHouse},
 		unchecked: {askRating},
 	}
@@ -158,6 +159,9 @@ func TestNotesAgreeWithTheDeed(t *testing.T) {
 			if deed == doGo && n.Level <= calc.LevelWarning {
 				t.Fatalf("%s with a warning: %v", deed, n)
 			}
+		}
+		if noted(noteOverRule) && !calc.Over(res.Out.Num("rise-local"), in.Num("rise-house")) && !in.Has("guide-rate") {
+			t.Fatalf("%s over the rule at %v m/s: %v", deed, res.Out.Num("rise-local"), res.Notes)
 		}
 		if deed == doWait && noted(noteFails) {
 			t.Fatalf("%s and do not place: %v", deed, res.Notes)

@@ -18,7 +18,7 @@ import (
 func TestTextsFit(t *testing.T) {
 	for _, text := range []calc.Text{pressure.FluidCases, noteFirst, noteOutsideOnce, noteFailsNow,
 		helpDepthMix, noteByRiseOnly, noteByForm, noteByBoth,
-		noteByFormOnly, noteMeasured, noteTooSlow, noteGuideRetype,
+		noteByFormOnly, noteMeasured, noteTooSlow, noteNoWindow, noteGuideRetype,
 		noteTooHot, noteTooOld, noteHouse,
 		noteRapid, noteWet, noteCold, noteShaken, noteHot,
 		noteSlump, noteChilly, noteFast, noteByRise, noteWarmer, noteOutside, notePlain, noteGo, noteJoint, noteCrossed,
