@@ -61,6 +61,18 @@ func (c Case) HouseAmount(id string) (si float64, ok bool) {
 	return 0, false
 }
 
+// LooserThanHouse reports whether an input that is set and asked for is looser than the
+// amount of its house rule.
+func (c Case) LooserThanHouse(id string) bool {
+	for i, f := range c.fields {
+		if f.ID == id {
+			return f.house != nil && c.values[i].Set && c.asked(f) &&
+				f.house.past(c.values[i].Num, f.UsualValue().Num, f.Display)
+		}
+	}
+	return false
+}
+
 // limit is the published limit in SI. It panics if there is none or if it cannot be read.
 func (r *Rule) limit() float64 {
 	limit, err := r.Parse(r.Limit, quantity.Point)

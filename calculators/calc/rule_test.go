@@ -64,6 +64,9 @@ func TestFirmRule(t *testing.T) {
 		if len(rejected) > 0 {
 			t.Fatal(rejected)
 		}
+		if in.LooserThanHouse("side") != (c.want == calc.Refused) {
+			t.Errorf("%s: looser %v", c.typed, in.LooserThanHouse("side"))
+		}
 		res := calc.Run(ruled, in)
 		if res.State != c.want || calctest.Noted(res, calc.RefuseFirm) != (c.want == calc.Refused) ||
 			calctest.Noted(res, calc.NoteLooser) {

@@ -71,11 +71,10 @@ func (c *computation) refusal() string {
 }
 
 // looserInputs returns the inputs that are asked for and looser than the amount of their
-// house rule. Every house rule here is a greatest amount.
+// house rule.
 func (c *computation) looserInputs() (list []calc.Field) {
 	for _, f := range inputs {
-		house, ok := c.in.HouseAmount(f.ID)
-		if ok && (f.When == nil || f.When(c.in)) && calc.Over(c.in.Num(f.ID), house) {
+		if c.in.LooserThanHouse(f.ID) {
 			list = append(list, f)
 		}
 	}

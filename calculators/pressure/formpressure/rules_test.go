@@ -221,3 +221,13 @@ func TestRiseWithoutARating(t *testing.T) {
 		}
 	}
 }
+
+// A lift typed as a page shows it in metric units is within the house rule of 2 ft.
+func TestMetricLiftIsWithinTheRule(t *testing.T) {
+	for _, lift := range []string{"0.6 m", "0.61 m"} {
+		in, res := calctest.RunCase(t, Calculator, job("lift="+lift)...)
+		if in.LooserThanHouse("lift") || res.Out.Choice("deed") == doHouse {
+			t.Errorf("%s: %s", lift, res.Out.Choice("deed"))
+		}
+	}
+}

@@ -100,7 +100,7 @@ var Calculator = &calc.Calculator{
 		{
 			Level: calc.LevelWarning,
 			Text: calc.Text(
-				"Place slowly and keep both sides at one height. That is the defence against side push; straps are " +
+				"Place slowly and keep both sides at one height. That is the defense against side push; straps are " +
 					"not.",
 			),
 		},
