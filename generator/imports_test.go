@@ -49,6 +49,7 @@ var allowed = map[string][]string{
 		"generator/internal/markdown/amount", "calculators/quantity", "calculators/rules"},
 	"generator/internal/markdown/amount": {"calculators/quantity"},
 	"generator/internal/readability":     {},
+	"generator/internal/terms":           {"generator/internal/fault"},
 	"generator/internal/site": {"generator/internal/fault", "generator/internal/source", "generator/internal/page",
 		"generator/internal/readability", "generator/internal/markdown", "calculators/calc", "calculators/quantity",
 		"calculators/rules"},

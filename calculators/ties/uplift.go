@@ -53,7 +53,7 @@ var UpliftFormula = &calc.Formula{
 		{Symbol: "G", Meaning: meansOwn, Unit: "kN", US: "lbf"},
 	},
 	Fn: calc.Func3(Uplift), Go: "ties.Uplift", Source: "archimedes",
-	Limits: calc.Text("Fresh concrete reaches its underside and is fluid all round."),
+	Limits: calc.Text("Fresh concrete reaches its underside and is fluid all around."),
 }
 
 // SidePush is the force on one side of a box of width b and height h, in
@@ -100,7 +100,7 @@ var HoldingFormula = &calc.Formula{
 		{Symbol: "G", Meaning: meansOwn, Unit: "kN", US: "lbf"},
 	},
 	Fn: calc.Func4(Holding), Go: "ties.Holding", Source: "flotation",
-	Limits: calc.Text("Fresh concrete reaches its underside and is fluid all round."),
+	Limits: calc.Text("Fresh concrete reaches its underside and is fluid all around."),
 }
 
 // StrapShare is the number of straps for a force, F/S, not rounded up.

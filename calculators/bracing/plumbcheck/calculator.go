@@ -143,7 +143,7 @@ var inputs = []calc.Field{
 		Range: "1/16 to 6 in", Why: bracing.TightOwn, WhyMost: displays.CheckUnit},
 	{
 		ID:    "storeys",
-		Label: calc.Text("Storeys still to come on top"),
+		Label: calc.Text("Stories still to come on top"),
 		Kind:  calc.Choice,
 		Usual: "none",
 		Options: []calc.Option{

@@ -21,7 +21,7 @@ const (
 	)
 	askTolerance = calc.Text("Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?")
 	noteStorey   = calc.Text(
-		"Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to storey.",
+		"Plumb the next story from the lines of the plan, not from this wall. Leans add up from story to story.",
 	)
 	noteBeyond = calc.Text(
 		"Beyond the limit of ACI 117-10. Before hands off, and only while the concrete is still plastic, set the " +

@@ -19,7 +19,7 @@ const (
 	labelPour  = calc.Text("Pour {from} to {to}")
 	labelAfter = calc.Text("Work after it, to {to}")
 	labelNever = calc.Text("none|absent")
-	labelUp    = calc.Text("Day, all round")
+	labelUp    = calc.Text("Day, all around")
 	labelLit   = calc.Text("Twilight until sunrise")
 )
 

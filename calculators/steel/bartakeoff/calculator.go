@@ -99,7 +99,7 @@ var inputs = []calc.Field{
 	{ID: "first", Display: &displays.Inches, Usual: "6 in", Label: calc.Text("First vertical from end"),
 		Range: "0 to 96 in", Why: displays.NotMinus, WhyMost: whyWide},
 	{ID: "projection", Display: &displays.Inches, Usual: "24 in", Label: calc.Text("Verticals stand out above"),
-		Help:  calc.Text("For the lap into the next storey. 0 for none."),
+		Help:  calc.Text("For the lap into the next story. 0 for none."),
 		Range: "0 to 120 in", Why: displays.NotMinus, WhyMost: whyLap},
 	{ID: "horizontal", Kind: calc.Choice, Usual: "4", Options: steel.BarOptions, Label: calc.Text("Horizontal bar")},
 	{ID: "course", Display: &displays.Inches, Usual: "16 in", Label: calc.Text("Spacing of horizontals"),

@@ -95,8 +95,8 @@ func Make(o Options, faults *fault.List) *Site {
 }
 
 // Inspect adds all faults and warnings of the content to faults without building
-// pages: it reads and resolves the content, checks its prose and creates the
-// forms. Make does not check the prose.
+// pages: it reads and resolves the content, checks its prose and its terms and creates
+// the forms. Make checks neither prose nor terms.
 func Inspect(o Options, faults *fault.List) {
 	b := read(o, markdown.Parse, faults)
 	if b.Site == nil {
@@ -107,6 +107,7 @@ func Inspect(o Options, faults *fault.List) {
 	render.CheckPaper(&b.Manual, &prose)
 	faults.Add(fault.Under(o.Content, prose.All())...)
 	b.makeForms()
+	b.checkTerms()
 }
 
 // finish adds the files that depend on all others, sorts all files and checks

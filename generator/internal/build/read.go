@@ -16,6 +16,7 @@ import (
 	"coursebook/generator/internal/render"
 	"coursebook/generator/internal/site"
 	"coursebook/generator/internal/source"
+	"coursebook/generator/internal/terms"
 	"coursebook/generator/internal/theme"
 	"coursebook/generator/internal/translations"
 )
@@ -27,6 +28,7 @@ type builder struct {
 
 	render.Manual
 	synonyms   map[string][][]string // for the search, by language
+	terms      terms.List
 	themeTexts translations.Keyed
 	themeWords map[string]map[string]string // by language and key
 	release    release.List
@@ -69,7 +71,7 @@ func read(o Options, parse parser, faults *fault.List) *builder {
 	return b
 }
 
-// manual parses manual.yaml and the synonyms. Without a manual.yaml it adds a
+// manual parses manual.yaml, the synonyms and the terms. Without a manual.yaml it adds a
 // fault, unless there is an error already, and returns false.
 func (b *builder) manual() (source.Manual, bool) {
 	var manual source.Manual
@@ -90,6 +92,9 @@ func (b *builder) manual() (source.Manual, bool) {
 	for _, f := range b.Sources {
 		if f.Kind == source.Words && f.Path == manual.Synonyms {
 			b.synonyms = source.ParseSynonyms(f.Path, f.Data, b.faults)
+		}
+		if f.Kind == source.Words && f.Path == manual.Terms {
+			b.terms = terms.Parse(f.Path, f.Data, b.faults)
 		}
 	}
 	return manual, true

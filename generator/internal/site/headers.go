@@ -148,9 +148,11 @@ func holds(p *Page) int {
 // does not exist.
 func (a *assembler) missing() {
 	m := a.site.Manual
-	if _, ok := a.files[m.Synonyms]; m.Synonyms != "" && !ok {
-		a.at(fault.Error, "manual.yaml", m.Lines["synonyms"], 1, "file-missing", "add the file, or remove the line",
-			"no file %q", m.Synonyms)
+	for key, name := range map[string]string{"synonyms": m.Synonyms, "terms": m.Terms} {
+		if _, ok := a.files[name]; name != "" && !ok {
+			a.at(fault.Error, "manual.yaml", m.Lines[key], 1, "file-missing", "add the file, or remove the line",
+				"no file %q", name)
+		}
 	}
 	a.posters()
 }

@@ -31,6 +31,8 @@ type Manual struct {
 	Roles []Role
 	// Synonyms is the path of the list of synonyms, or empty.
 	Synonyms string
+	// Terms is the path of the list of terms, or empty.
+	Terms string
 	// Rules are the house rules: the crew's own numbers; may be empty.
 	Rules []Rule
 	// Posters are the pages that become posters, in order; may be empty.
@@ -100,6 +102,7 @@ func ParseManual(path string, data []byte, faults *fault.List) Manual {
 		{"rules", false, p.rules(&m.Rules)},
 		{"posters", false, p.posters(&m.Posters)},
 		{"synonyms", false, p.file("synonyms", "the content folder", ".tsv", &m.Synonyms)},
+		{"terms", false, p.file("terms", "the content folder", ".tsv", &m.Terms)},
 	})
 	p.checkTexts(m.Languages)
 	return m

@@ -20,11 +20,14 @@ import (
 // Texts lists the calculators' texts by calc.Text.Key.
 type Texts map[uint64]Text
 
-// Text is a text with the topic in whose sources it is. Texts outside the topics
-// and texts of several topics have the topic "common".
+// Text is a text with the topic in whose sources it is, and its place there. Texts
+// outside the topics and texts of several topics have the topic "common"; a text that is
+// computed has no line.
 type Text struct {
 	calc.Text
 	Topic string
+	File  string
+	Line  int
 }
 
 const common = "common"
@@ -43,7 +46,7 @@ var shared = []string{"calc", "quantity", "displays"}
 func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
 	texts := Texts{}
 	for _, e := range quantity.AllParseErrors() {
-		texts.add(Text{calc.Text(e.EN), common})
+		texts.add(Text{Text: calc.Text(e.EN), Topic: common, File: "calculators/quantity"})
 	}
 	err := fs.WalkDir(tree, ".", func(name string, d fs.DirEntry, err error) error {
 		if err == nil && d.IsDir() && d.Name() == testSupport {
@@ -67,8 +70,9 @@ func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
 		}
 		ast.Inspect(file, func(n ast.Node) bool {
 			text, at, ok := textOf(n)
-			if ok && !texts.add(Text{text, topic}) {
-				p, other := set.Position(at), texts[text.Key()].Text
+			p := set.Position(at)
+			if ok && !texts.add(Text{text, topic, "calculators/" + name, p.Line}) {
+				other := texts[text.Key()].Text
 				faults.Add(fault.Fault{File: "calculators/" + name, Line: p.Line, Col: p.Column, Code: "text-twice",
 					Text: fmt.Sprintf("this text has the key of “%s”", other), Hint: "change a word of one of them"})
 			}

@@ -224,7 +224,7 @@ var tankTexts = textsOf("#3 bar", "Depth of {what} in {unit}", "Side", "How many
 func textsOf(list ...calc.Text) Texts {
 	texts := Texts{}
 	for _, text := range list {
-		texts.add(Text{text, "tank"})
+		texts.add(Text{Text: text, Topic: "tank"})
 	}
 	return texts
 }
