@@ -142,7 +142,7 @@ var inputs = []calc.Field{
 		Help:  calc.Text("Out of plumb at any height, if the papers name one."),
 		Range: "1/16 to 6 in", Why: bracing.TightOwn, WhyMost: displays.CheckUnit},
 	{
-		ID:    "storeys",
+		ID:    "stories",
 		Label: calc.Text("Stories still to come on top"),
 		Kind:  calc.Choice,
 		Usual: "none",

@@ -20,7 +20,7 @@ const (
 			"name.",
 	)
 	askTolerance = calc.Text("Your project's tolerance is wider than ACI 117-10 at {up}: {limit}. Is it right?")
-	noteStorey   = calc.Text(
+	noteStory    = calc.Text(
 		"Plumb the next story from the lines of the plan, not from this wall. Leans add up from story to story.",
 	)
 	noteBeyond = calc.Text(
@@ -278,8 +278,8 @@ func addNotes(r *calc.Recorder, in calc.Case, reads []reading, checks []check, f
 			calc.Amount("limit", limit, &displays.PartAtMost),
 		)
 	}
-	if in.Choice("storeys") == "one" {
-		r.Note(calc.LevelNotice, calc.At("storeys"), noteStorey)
+	if in.Choice("stories") == "one" {
+		r.Note(calc.LevelNotice, calc.At("stories"), noteStory)
 	}
 	if in.Choice("what") == "edge" {
 		r.Note(calc.LevelNotice, calc.At("what"), noteEdge)

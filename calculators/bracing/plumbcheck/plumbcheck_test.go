@@ -167,15 +167,15 @@ func TestNotes(t *testing.T) {
 			Want:   false,
 		},
 		{
-			Inputs: "storeys=one",
-			Note: "Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey " +
-				"to storey.",
-			At:   "storeys",
+			Inputs: "stories=one",
+			Note: "Plumb the next story from the lines of the plan, not from this wall. Leans add up from story " +
+				"to story.",
+			At:   "stories",
 			Want: true,
 		},
 		{
-			Note: "Plumb the next storey from the lines of the plan, not from this wall. Leans add up from storey to " +
-				"storey.",
+			Note: "Plumb the next story from the lines of the plan, not from this wall. Leans add up from story to " +
+				"story.",
 			At:   "",
 			Want: false,
 		},
