@@ -42,16 +42,17 @@ const (
 	Secondary                    // read where another document repeats or applies it
 	Memory                       // not read; quoted from memory
 	CommonPractice               // a fact of the trade with no document behind it
+	OwnLimit                     // a number that this project chose, on the strict side
 )
 
 // Source is a citation.
 type Source struct {
 	ID      string // short, used by formulas and limits
 	Author  string
-	Title   string
+	Title   string // of the work, in its own language; empty where there is no work
 	Edition string
 	Year    string
-	Where   string // table, equation, section or page
+	Where   Text // table, equation, section or page, and what it says; or the practice or limit itself
 	Status  Status
 	Link    string // https address, or empty
 }

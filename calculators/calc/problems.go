@@ -223,10 +223,10 @@ func (s *problems) sources(c *Calculator) []string {
 			s.add("source %s has no id of its own", src.Title)
 		}
 		ids = append(ids, src.ID)
-		if src.Title == "" {
+		if src.Title == "" && src.Status < Memory {
 			s.add("source %s has no title", src.ID)
 		}
-		if src.Status != CommonPractice && src.Where == "" {
+		if src.Where == "" {
 			s.add("source %s does not say where in the document", src.ID)
 		}
 	}

@@ -17,11 +17,12 @@ var (
 	secondary      = Text("read where another document repeats it")
 	memory         = Text("from memory")
 	commonPractice = Text("common practice")
+	ownLimit       = Text("our own limit")
 )
 
 // Text is the status in words.
 func (s Status) Text() Text {
-	return [...]Text{confirmed, secondary, memory, commonPractice}[s]
+	return [...]Text{confirmed, secondary, memory, commonPractice, ownLimit}[s]
 }
 
 // Write returns a value for display: rounded as the field says, with its unit, in

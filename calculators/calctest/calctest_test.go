@@ -33,11 +33,11 @@ func TestParsePublished(t *testing.T) {
 
 func TestParsePublishedNamesTheLine(t *testing.T) {
 	for row, want := range map[string]string{
-		"a\t\tholds\t8\tft³\t0.05\tseen\tBook":            "x.tsv:2: status must be one of confirmed",
-		"a\tside\tholds\t8\tft³\t0.05\tconfirmed\tBook":   "x.tsv:2: an input is name=value: side",
-		"a\t\tholds\t8\tft³\t-1\tconfirmed\tBook":         "x.tsv:2: tol must be a number, 0 or more",
-		"a\t\tholds\t8\tft³\t0.05\tconfirmed":             "x.tsv:2: id, output, printed and source",
-		"a\t\tholds\t8\tft³\t0\tconfirmed\tBook\tn\tmore": "x.tsv:2: too many cells",
+		"a\t\tholds\t8\tft³\t0.05\tseen\tBook":               "x.tsv:2: status must be one of confirmed",
+		"a\tside\tholds\t8\tft³\t0.05\tconfirmed\tBook":      "x.tsv:2: an input is name=value: side",
+		"a\t\tholds\t8\tft³\t-1\tconfirmed\tBook":            "x.tsv:2: tol must be a number, 0 or more",
+		"a\t\tholds\t8\tft³\t0.05\tconfirmed":                "x.tsv:2: id, output, printed and source",
+		"a\t\tholds\t8\tft³\t0\tconfirmed\tBook\tn\tb\tmore": "x.tsv:2: too many cells",
 		"": "x.tsv: no rows",
 	} {
 		if _, err := ParsePublished("x.tsv", heading+row); err == nil || !strings.HasPrefix(err.Error(), want) {

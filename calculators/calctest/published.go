@@ -31,13 +31,25 @@ type Row struct {
 	Status  string  // one of Statuses
 	Source  string
 	Note    string
+	// Declared is the ID of the calculator's source that the row was read in, or "".
+	Declared string
 }
 
-// Statuses a row may have. A misprint is a printed value that is known to be
-// wrong: the calculator must not match it.
-var Statuses = []string{"confirmed", "secondary", "memory", "common practice", "derived", "misprint"}
+// Statuses a row may have. A misprint is a printed value that is known to be wrong, and
+// another rule a value of another edition or of a looser rule: the calculator must not
+// match either.
+var Statuses = []string{"confirmed", "secondary", "memory", "common practice", "our own limit", "derived",
+	misprint, otherRule}
 
-var header = []string{"id", "inputs", "output", "printed", "unit", "tol", "status", "source", "note"}
+const (
+	misprint  = "misprint"
+	otherRule = "another rule"
+)
+
+// Differs reports whether the calculator must not match the row.
+func (r Row) Differs() bool { return r.Status == misprint || r.Status == otherRule }
+
+var header = []string{"id", "inputs", "output", "printed", "unit", "tol", "status", "source", "note", "declared"}
 
 // PublishedDir returns the folder of the published values, below the nearest
 // folder with a go.mod from the folder of the running test upwards. It returns an
@@ -131,7 +143,7 @@ func parseRow(cells []string) (Row, string) {
 		return Row{}, "too many cells"
 	}
 	r := Row{ID: cells[0], Output: cells[2], Printed: cells[3], Unit: cells[4], Status: cells[6], Source: cells[7],
-		Note: cells[8]}
+		Note: cells[8], Declared: cells[9]}
 	if r.ID == "" || r.Output == "" || r.Printed == "" || r.Source == "" {
 		return r, "id, output, printed and source must be given"
 	}
@@ -187,7 +199,7 @@ func (r Row) Compare(f calc.Field, si float64) (deviation float64, err error) {
 	deviation = math.Abs(got-printed) / tol
 	// The slack allows for the rounding of the subtraction.
 	match := deviation <= 1+1e-9
-	if r.Status == "misprint" {
+	if r.Differs() {
 		if match {
 			return 0, r.mismatch(f, got, si, "matches the misprint")
 		}

@@ -61,7 +61,7 @@ func check(t *testing.T, c *calc.Calculator, r Row) float64 {
 		return 0
 	}
 	if f.Kind == calc.Choice {
-		if (v.Word == r.Printed) == (r.Status == "misprint") {
+		if (v.Word == r.Printed) == r.Differs() {
 			t.Errorf("%s %s: %s, published %s", c.ID, r.ID, v.Word, r.Printed)
 		}
 		return 0

@@ -94,5 +94,5 @@ var PumpLossFormula = &calc.Formula{
 		{Symbol: "s", Meaning: meansSlump, Unit: "in"},
 		{Symbol: "h", Meaning: calc.Text("slump at the hose"), Unit: "in"},
 	},
-	Fn: calc.Func2(PumpLoss), Go: "placing.PumpLoss", Source: "practice",
+	Fn: calc.Func2(PumpLoss), Go: "placing.PumpLoss", Source: "own",
 }

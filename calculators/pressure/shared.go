@@ -73,8 +73,8 @@ var AdmixturesAsked = []calc.Option{
 var SourceACI = calc.Source{
 	ID: "aci", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Edition: "ACI 347R-14",
 	Year: "2014",
-	Where: "sec. 4.2.2.1: wall equations, coefficients and 600·C_w floor; fluid head above 15 ft/h, " +
-		"and more from below or by outside vibration",
+	Where: calc.Text("sec. 4.2.2.1: wall equations, coefficients and 600·C_w floor; fluid head above 15 ft/h, " +
+		"and more from below or by outside vibration"),
 	Status: calc.Memory,
 }
 
@@ -82,8 +82,9 @@ var SourceHurd = calc.Source{
 	ID: "hurd", Author: "M. K. Hurd", Title: "Use updated wall pressure formulas",
 	Edition: "letter on ACI 347-04 sec. 2.2.2, " +
 		"Concrete Construction",
-	Where: "heights, rates and slump of each wall equation; fluid head takes no coefficient", Status: calc.Confirmed,
-	Link: "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o",
+	Where:  calc.Text("heights, rates and slump of each wall equation; fluid head takes no coefficient"),
+	Status: calc.Confirmed,
+	Link:   "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o",
 }
 
 // The labels and help of inputs that both European methods have.
@@ -153,23 +154,23 @@ var (
 	SourceCIRIA = calc.Source{
 		ID: "ciria", Author: "C. A. Clear and T. A. Harrison", Title: "Concrete pressure on formwork",
 		Edition: "CIRIA Report 108", Year: "1985",
-		Where:  "pressure equation, K, C_1, and never above the fluid head, as other works apply it",
+		Where:  calc.Text("pressure equation, K, C_1, and never above the fluid head, as other works apply it"),
 		Status: calc.Secondary,
 	}
 	SourceDIN = calc.Source{
 		ID: "din", Author: "Concrete International", Title: "DIN Standard on Formwork Pressures Updated",
 		Edition: "vol. 32 no. 6", Year: "2010",
-		Where: "Eq. (1): self-compacting concrete", Status: calc.Confirmed,
-		Link: "https://www.scribd.com/document/340295831/",
+		Where: calc.Text("Eq. (1): self-compacting concrete"), Status: calc.Confirmed,
 	}
 	SourceDINMemory = calc.Source{
 		ID: "din-memory", Title: "DIN 18218", Edition: "2010-01", Year: "2010",
-		Where: "classes F1 to F6, K_1, limits, 3% for each degree, partial factor; from memory", Status: calc.Memory,
+		Where:  calc.Text("classes F1 to F6, K_1, limits, 3% for each degree, partial factor; from memory"),
+		Status: calc.Memory,
 	}
 	SourceClasses = calc.Source{
 		ID: "classes", Title: "Consistency of concrete, encyclopedia article",
-		Where: "flow classes F1 to F6; the slumps " +
-			"beside them are common practice", Status: calc.Secondary,
+		Where: calc.Text("flow classes F1 to F6; the slumps " +
+			"beside them are common practice"), Status: calc.Secondary,
 	}
 )
 

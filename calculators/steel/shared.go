@@ -50,7 +50,7 @@ var (
 		ID:     "a615",
 		Author: "ASTM",
 		Title:  "A615/A615M, Deformed and plain carbon-steel bars",
-		Where:  "table 1, as reprinted by Concrete Construction",
+		Where:  calc.Text("table 1, as reprinted by Concrete Construction"),
 		Status: calc.Secondary,
 		Link:   "http://www.concreteconstruction.net/how-to/rebar-size-and-weights_o",
 	}
@@ -58,9 +58,8 @@ var (
 		ID:     "g30",
 		Author: "CSA",
 		Title:  "G30.18, Carbon steel bars for concrete reinforcement",
-		Where:  "bar sizes, as repeated by an engineers' list; 55M mass from its area",
+		Where:  calc.Text("bar sizes, as repeated by an engineers' list; 55M mass from its area"),
 		Status: calc.Secondary,
-		Link:   "http://seaintarchive.org/mailarchive/2002c/msg01442.html",
 	}
 )
 

@@ -35,11 +35,11 @@ const (
 var (
 	SourceFlorida = calc.Source{
 		ID: "florida", Author: "University of Florida", Title: "Temporary structures, lecture notes", Year: "2014",
-		Where: "Week 7, Wall Forms: tributary area, line load, span equations", Status: calc.Secondary,
+		Where: calc.Text("Week 7, Wall Forms: tributary area, line load, span equations"), Status: calc.Secondary,
 	}
 	SourceStatics = calc.Source{
 		ID:     "statics",
-		Title:  "Common practice: statics of fluids and beams",
+		Where:  calc.Text("Statics of fluids and beams"),
 		Status: calc.CommonPractice,
 	}
 )

@@ -46,20 +46,22 @@ var Calculator = &calc.Calculator{
 var sources = []calc.Source{
 	{
 		ID: "rules",
-		Title: "A brace near each corner, at each side of an opening and at each line of stacked joints, evenly " +
-			"between; the distances are the form maker's",
+		Where: calc.Text("A brace near each corner, at each side of an opening and at each line of stacked " +
+			"joints, evenly " +
+			"between; the distances are the form maker's"),
 		Status: calc.CommonPractice,
 	},
-	{ID: "even", Title: "Division of a length into equal parts", Where: "arithmetic", Status: calc.Memory},
+	{ID: "even", Where: calc.Text("Division of a length into equal parts; arithmetic"), Status: calc.Memory},
 	{ID: "osha451", Author: "OSHA", Title: "29 CFR 1926.451, Scaffolds, general requirements",
-		Where: "(b)(2) width 18 in., (b)(3) gap to the face 14 in., (b)(7) lap 12 in., (f)(16) sag 1/60, (g)(1) " +
-			"falls over 10 ft; formwork over 6 ft: 1926.501(b)(5)", Status: calc.Secondary,
+		Where: calc.Text("(b)(2) width 18 in., (b)(3) gap to the face 14 in., (b)(7) lap 12 in., (f)(16) sag " +
+			"1/60, (g)(1) " +
+			"falls over 10 ft; formwork over 6 ft: 1926.501(b)(5)"), Status: calc.Secondary,
 		Link: "https://www.osha.gov/laws-regs/regulations/standardnumber/1926/1926.451"},
 	{
 		ID:     "planks",
 		Author: "OSHA",
 		Title:  "29 CFR 1926 Subpart L, Appendix A",
-		Where:  "table of spans of 2 × 10 planks",
+		Where:  calc.Text("table of spans of 2 × 10 planks"),
 		Status: calc.Secondary,
 		Link:   "https://www.osha.gov/laws-regs/regulations/standardnumber/1926/1926SubpartLAppA",
 	},

@@ -152,31 +152,29 @@ var outputs = []calc.Field{
 }
 
 var sources = []calc.Source{
-	{
-		ID: "practice",
-		Title: "Hands off 60 min after the last concrete in the wall, 30 min above 80 °F, and no later than the " +
-			"initial set of its first load; a set under 1.5 h or over 12 h is asked about: our own limits",
-		Status: calc.CommonPractice,
-	},
+	{ID: "practice", Where: calc.Text("Hands off 60 min after the last concrete in the wall, 30 min above 80 °F, " +
+		"and no later " +
+		"than the initial set of its first load; a set under 1.5 h or over 12 h is asked about"),
+		Status: calc.OwnLimit},
 	{
 		ID:     "aci305",
 		Author: "ACI Committee 305",
 		Title:  "Specification for Hot Weather Concreting, ACI 305.1-14",
 		Year:   "2014",
-		Where:  "sec. 1.3: hot weather from 80 °F",
+		Where:  calc.Text("sec. 1.3: hot weather from 80 °F"),
 		Status: calc.Secondary,
 	},
 	{
 		ID:     "ufgs",
 		Title:  "UFGS 03300A, Cast-in-place structural concrete",
-		Where:  "concrete of 90 °F at most, in humid air",
+		Where:  calc.Text("concrete of 90 °F at most, in humid air"),
 		Status: calc.Secondary,
 	},
 	{
 		ID:     "c1074",
 		Author: "ASTM",
 		Title:  "C1074 Estimating Concrete Strength by the Maturity Method",
-		Where:  "equivalent age",
+		Where:  calc.Text("equivalent age"),
 		Status: calc.Memory,
 	},
 	{
@@ -184,7 +182,7 @@ var sources = []calc.Source{
 		Author: "National Frame Building Association",
 		Title:  "Frame Building News",
 		Year:   "2020",
-		Where:  "October, p. 17: 20 °F doubles or halves the time",
+		Where:  calc.Text("October, p. 17: 20 °F doubles or halves the time"),
 		Status: calc.Confirmed,
 		Link:   "https://www.nfba.org/resources/newsletters/magazines/2020-10/inc/html/17.html",
 	},

@@ -40,16 +40,15 @@ var Calculator = &calc.Calculator{
 }
 
 var sources = []calc.Source{
+	{ID: "practice", Where: calc.Text("String on equal blocks, all braces read again after each round; a quarter " +
+		"turn at a " +
+		"time; done when every brace is within tolerance in the same round"), Status: calc.CommonPractice},
+	{ID: "own", Where: calc.Text("1/8 in. as working tolerance; the wall is cleared beyond 1 in."),
+		Status: calc.OwnLimit},
 	{
-		ID: "practice",
-		Title: "String on equal blocks, all braces read again after each round; a quarter turn at a time; done " +
-			"when every brace is within tolerance in the same round; the wall is cleared beyond 1 in., our own limit",
-		Status: calc.CommonPractice,
-	},
-	{
-		ID:     "derived",
-		Title:  "Movement of a wall that turns about its base, held by a sloping brace",
-		Where:  "derived from the triangle of wall, ground and brace",
+		ID: "derived",
+		Where: calc.Text("Movement of a wall that turns about its base, held by a sloping brace; derived from " +
+			"the triangle of wall, ground and brace"),
 		Status: calc.Memory,
 	},
 	{
@@ -58,9 +57,8 @@ var sources = []calc.Source{
 		Title:   "EN5466, Concrete and masonry",
 		Edition: "A",
 		Year:    "1992",
-		Where:   "brace design: triangle of wall, ground and brace",
+		Where:   calc.Text("brace design: triangle of wall, ground and brace"),
 		Status:  calc.Confirmed,
-		Link:    "https://armyengineer.tpub.com/EN5466A/EN5466A0082.htm",
 	},
 }
 

@@ -48,9 +48,8 @@ var sources = []calc.Source{
 		Title:   "Specification for Tolerances for Concrete Construction, ACI 117",
 		Edition: "06, 10",
 		Year:    "2010",
-		Where:   "section 4.1.1: 0.3 % of the height, at most 1 in., up to 83 ft 4 in.",
+		Where:   calc.Text("section 4.1.1: 0.3 % of the height, at most 1 in., up to 83 ft 4 in."),
 		Status:  calc.Secondary,
-		Link:    "https://www.eng-tips.com/viewthread.cfm?qid=372892",
 	},
 	{
 		ID:      "aci117-edge",
@@ -58,30 +57,29 @@ var sources = []calc.Source{
 		Title:   "ACI 117",
 		Edition: "10",
 		Year:    "2010",
-		Where:   "section 4.1.2, exposed corner columns and grooves: 0.2 %, at most 1/2 in.",
+		Where:   calc.Text("section 4.1.2, exposed corner columns and grooves: 0.2 %, at most 1/2 in."),
 		Status:  calc.Memory,
 	},
 	{ID: "aci117-90", Author: "ACI Committee 117", Title: "ACI 117", Edition: "90", Year: "1990",
-		Where: "vertical alignment up to 100 ft: 1 in.; exposed corner column or joint groove 1/2 in.; as printed in " +
-			"UFGS 03700, page 26", Status: calc.Confirmed,
-		Link: "https://ufgscriteriadocreport.tpub.com/03700/037000026.htm"},
+		Where: calc.Text("vertical alignment up to 100 ft: 1 in.; exposed corner column or joint groove 1/2 in.; " +
+			"as printed in " +
+			"UFGS 03700, page 26"), Status: calc.Confirmed},
 	{
 		ID:     "ufgs21",
 		Author: "US Army, Navy, Air Force",
 		Title:  "UFGS 03700, Concrete",
-		Where:  "page 21: abrupt and gradual irregularities by class, other deviation 10 mm in 3 m",
+		Where:  calc.Text("page 21: abrupt and gradual irregularities by class, other deviation 10 mm in 3 m"),
 		Status: calc.Confirmed,
-		Link:   "https://ufgscriteriadocreport.tpub.com/03700/037000021.htm",
 	},
 	{
 		ID:     "nahb",
 		Author: "NAHB",
 		Title:  "Residential Construction Performance Guidelines",
-		Where:  "guideline 2-13: 1-1/2 in. in 8 ft",
+		Where:  calc.Text("guideline 2-13: 1-1/2 in. in 8 ft"),
 		Status: calc.Secondary,
 	},
-	{ID: "own", Title: "Clear the wall beyond 1 in.: our own limit", Status: calc.CommonPractice},
-	{ID: "straight", Title: "Straight line through two points", Where: "geometry", Status: calc.Memory},
+	{ID: "own", Where: calc.Text("The wall is cleared beyond 1 in."), Status: calc.OwnLimit},
+	{ID: "straight", Where: calc.Text("Straight line through two points; geometry"), Status: calc.Memory},
 }
 
 var tables = []calc.Table{

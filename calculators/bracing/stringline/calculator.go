@@ -34,18 +34,15 @@ var Calculator = &calc.Calculator{
 }
 
 var sources = []calc.Source{
+	{ID: "practice", Where: calc.Text("String on equal blocks at both ends, read at each brace, set before the " +
+		"concrete " +
+		"stiffens; a quarter turn at a time, all read again after one turn"), Status: calc.CommonPractice},
+	{ID: "own", Where: calc.Text("1/8 in. as working tolerance; the wall is cleared beyond 1 in."),
+		Status: calc.OwnLimit},
 	{
-		ID: "practice",
-		Title: "String on equal blocks at both ends, read at each brace, set before the concrete stiffens; 1/8 in. " +
-			"as working tolerance; a quarter turn at a time, all read again after one turn; the wall is cleared " +
-			"beyond 1 in., our own limit",
-		Status: calc.CommonPractice,
-	},
-	{
-		ID:    "derived",
-		Title: "Movement of a wall that turns about its base, held by a sloping brace",
-		Where: "derived from the triangle of wall, ground and brace; the derivation stands in the listing of " +
-			"BraceChange",
+		ID: "derived",
+		Where: calc.Text("Movement of a wall that turns about its base, held by a sloping brace; derived from " +
+			"the triangle of wall, ground and brace; the derivation is in the listing of BraceChange"),
 		Status: calc.Memory,
 	},
 	{
@@ -54,15 +51,14 @@ var sources = []calc.Source{
 		Title:   "EN5466, Concrete and masonry",
 		Edition: "A",
 		Year:    "1992",
-		Where:   "brace design: sin θ = y/L, slopes of 20° to 60°",
+		Where:   calc.Text("brace design: sin θ = y/L, slopes of 20° to 60°"),
 		Status:  calc.Confirmed,
-		Link:    "https://armyengineer.tpub.com/EN5466A/EN5466A0082.htm",
 	},
 	{
 		ID:     "thread",
 		Author: "ASME",
 		Title:  "Unified inch screw threads B1.1, Acme screw threads B1.5",
-		Where:  "pitch and threads per inch",
+		Where:  calc.Text("pitch and threads per inch"),
 		Status: calc.Memory,
 	},
 	{
@@ -71,11 +67,11 @@ var sources = []calc.Source{
 		Title:   "Specification for Tolerances for Concrete Construction, ACI 117",
 		Edition: "10",
 		Year:    "2010",
-		Where:   "section 4.1.1; the 1990 edition allowed 1 in.",
+		Where:   calc.Text("section 4.1.1; the 1990 edition allowed 1 in."),
 		Status:  calc.Secondary,
-		Link:    "https://www.eng-tips.com/viewthread.cfm?qid=372892",
 	},
-	{ID: "chord", Title: "Chord and rise of an arc", Where: "handbook relation for shallow arcs", Status: calc.Memory},
+	{ID: "chord", Where: calc.Text("Chord and rise of an arc; handbook relation for shallow arcs"),
+		Status: calc.Memory},
 }
 
 var tables = []calc.Table{

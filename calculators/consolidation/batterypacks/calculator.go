@@ -112,14 +112,13 @@ var sources = []calc.Source{
 		ID:     "cfr",
 		Author: "US Department of Transportation",
 		Title:  "49 CFR 171.8, definitions",
-		Where:  "watt-hour: ampere-hours times volts",
+		Where:  calc.Text("watt-hour: ampere-hours times volts"),
 		Status: calc.Confirmed,
-		Link:   "https://www.law.cornell.edu/cfr/text/49/171.8",
 	},
 	{
 		ID: "practice",
-		Title: "Common practice: cold and worn packs run shorter, by a share the crew knows; all tools change packs " +
-			"together; one spare",
+		Where: calc.Text("Cold and worn packs run shorter, by a share the crew knows; all tools change packs " +
+			"together; one spare"),
 		Status: calc.CommonPractice,
 	},
 }

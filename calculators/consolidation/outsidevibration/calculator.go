@@ -120,14 +120,14 @@ var sources = []calc.Source{
 		ID:     "producer",
 		Author: "The Concrete Producer",
 		Title:  "Pneumatic external vibrators",
-		Where:  "force is a third of form and concrete; precast forms",
+		Where:  calc.Text("force is a third of form and concrete; precast forms"),
 		Status: calc.Confirmed,
 		Link:   "http://www.theconcreteproducer.com/air-entrainment/pneumatic-external-vibrators.aspx",
 	},
 	{
 		ID:     "workman",
 		Title:  consolidation.TitleWork,
-		Where:  "form vibrators no more than 3 ft apart",
+		Where:  calc.Text("form vibrators no more than 3 ft apart"),
 		Status: calc.Confirmed,
 		Link:   consolidation.LinkWork,
 	},
@@ -136,17 +136,15 @@ var sources = []calc.Source{
 		Author: "Civil Engineering World",
 		Title:  "Minimum vibration parameters for concrete compaction",
 		Year:   "2016",
-		Where:  "peak acceleration; at least 40 µm and 1.5 g",
+		Where:  calc.Text("peak acceleration; at least 40 µm and 1.5 g"),
 		Status: calc.Secondary,
-		Link:   "http://www.civil-engg-world.com/2016/05/Minimum-Vibration-Parameter-Concrete-Compaction.html",
 	},
 	{ID: "irc", Author: "International Code Council", Title: "International Residential Code", Edition: "2018",
-		Where: "R404.1.3.3.5: vibration inside for forms that stay in place", Status: calc.Secondary,
-		Link: "https://up.codes/s/forming-of-concrete"},
+		Where: calc.Text("R404.1.3.3.5: vibration inside for forms that stay in place"), Status: calc.Secondary},
 	{
 		ID: "practice",
-		Title: "Common practice: shaking foam forms at the foot only, briefly, from the bottom up. No document " +
-			"gives a figure through foam",
+		Where: calc.Text("Shaking foam forms at the foot only, briefly, from the bottom up. No document " +
+			"gives a figure through foam"),
 		Status: calc.CommonPractice,
 	},
 }

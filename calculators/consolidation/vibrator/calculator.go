@@ -102,7 +102,6 @@ var (
 // Title and link of a source that is cited twice.
 const (
 	titleArmy = "Subcourse EN5466 ed. A, Concrete Engineering"
-	linkArmy  = "https://armyengineer.tpub.com/EN5466A/EN5466A0120.htm"
 )
 
 var (
@@ -284,7 +283,7 @@ var sources = []calc.Source{
 		ID:     "ccanz",
 		Author: "Cement & Concrete Association of New Zealand",
 		Title:  "Compaction Equipment",
-		Where:  "table 1",
+		Where:  calc.Text("table 1"),
 		Status: calc.Confirmed,
 		Link:   "https://concretenz.org.nz/page/compaction",
 	},
@@ -294,14 +293,15 @@ var sources = []calc.Source{
 		Title:   "Guide for Consolidation of Concrete",
 		Edition: "ACI 309R-05",
 		Year:    "2005",
-		Where:   "table 5.1 and ch. 7: spacing 1.5 times the radius, about 6 in. into the lift below, 3 in/s",
-		Status:  calc.Memory,
+		Where: calc.Text("table 5.1 and ch. 7: spacing 1.5 times the radius, about 6 in. into the lift below, 3 " +
+			"in/s"),
+		Status: calc.Memory,
 	},
 	{
 		ID:     "hurd",
 		Author: "M. K. Hurd",
 		Title:  "Use updated wall pressure formulas",
-		Where:  "no wall equation holds for a vibrator deeper than 4 ft",
+		Where:  calc.Text("no wall equation holds for a vibrator deeper than 4 ft"),
 		Status: calc.Confirmed,
 	},
 	{
@@ -309,21 +309,20 @@ var sources = []calc.Source{
 		Author: "US Army",
 		Title:  titleArmy,
 		Year:   "1992",
-		Where:  "consolidation page: seconds by air-entrained or not, 18 in. apart",
+		Where:  calc.Text("consolidation page: seconds by air-entrained or not, 18 in. apart"),
 		Status: calc.Confirmed,
-		Link:   linkArmy,
 	},
 	{
 		ID:     "workman",
 		Title:  consolidation.TitleWork,
-		Where:  "4 in. into the lift below, layers of no more than 2 ft",
+		Where:  calc.Text("4 in. into the lift below, layers of no more than 2 ft"),
 		Status: calc.Confirmed,
 		Link:   consolidation.LinkWork,
 	},
 	{
 		ID: "practice",
-		Title: "Common practice: one place more at each side of an opening, the first place half a spacing from the " +
-			"end, one spare",
+		Where: calc.Text("One place more at each side of an opening, the first place half a spacing from the " +
+			"end, one spare"),
 		Status: calc.CommonPractice,
 	},
 }

@@ -21,7 +21,7 @@ var Calculator = &calc.Calculator{
 			Author: "NIST",
 			Title:  "Guide for the Use of the International System of Units, SP 811",
 			Year:   "2008",
-			Where:  "appendix B, conversion factors",
+			Where:  calc.Text("appendix B, conversion factors"),
 			Status: calc.Secondary,
 			Link:   "https://www.nist.gov/pml/special-publication-811",
 		},

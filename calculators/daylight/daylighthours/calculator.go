@@ -136,20 +136,19 @@ var outputs = []calc.Field{
 
 var sources = []calc.Source{
 	{ID: "meeus", Author: "J. Meeus", Title: "Astronomical Algorithms", Edition: "2nd ed.", Year: "1998",
-		Where: "ch. 22, 25 and 28; examples 25.a and 28.b; the short series for the sun", Status: calc.Secondary},
+		Where:  calc.Text("ch. 22, 25 and 28; examples 25.a and 28.b; the short series for the sun"),
+		Status: calc.Secondary},
 	{ID: "noaa", Author: "NOAA Global Monitoring Laboratory", Title: "General Solar Position Calculations",
-		Where:  "hour angle, sunrise and sunset; stated good to a minute between 72° south and north",
-		Status: calc.Confirmed,
-		Link:   "https://docslib.org/doc/12926600/general-solar-position-calculations-noaa-global-monitoring-division"},
+		Where:  calc.Text("hour angle, sunrise and sunset; stated good to a minute between 72° south and north"),
+		Status: calc.Confirmed},
 	{ID: "usno", Author: "US Naval Observatory", Title: "Rise, set and twilight definitions",
-		Where: "sun's centre at 90° 50' for rise and set, 96° for civil twilight", Status: calc.Secondary,
-		Link: "https://pdfdrive.to/book/rise-set-and-twilight-definitions-2004-pdf"},
+		Where: calc.Text("sun's centre at 90° 50' for rise and set, 96° for civil twilight"), Status: calc.Secondary},
 	{
 		ID:     "fao",
 		Author: "R. G. Allen et al.",
 		Title:  "Crop evapotranspiration, FAO Irrigation and Drainage Paper 56",
 		Year:   "1998",
-		Where:  "eq. 34; examples 8 and 9, pp. 80 to 83",
+		Where:  calc.Text("eq. 34; examples 8 and 9, pp. 80 to 83"),
 		Status: calc.Secondary,
 	},
 }

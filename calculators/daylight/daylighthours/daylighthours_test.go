@@ -9,7 +9,7 @@ import (
 )
 
 // The US Naval Observatory's tables, turned to clock text: what the crew
-// reads. Atlanta, 6 September 2009, daylight time, as in the PyEphem manual.
+// reads. Atlanta, 6 September 2009, daylight time, as in the manual of a library of astronomy.
 func TestClockAsPrinted(t *testing.T) {
 	res := calctest.Run(t, Calculator, "date=2009-09-06", "latitude=33.8", "longitude=-84.4", "zone=-4", "start=")
 	for id, want := range map[string]string{"dawn": "6:50", "sunrise": "7:15", "sunset": "19:56", "dusk": "20:21"} {

@@ -125,18 +125,17 @@ var outputs = []calc.Field{
 }
 
 var sources = []calc.Source{
-	{ID: "arithmetic", Title: "Lengths of courses less corners and openings", Where: "derived", Status: calc.Memory},
+	{ID: "arithmetic", Where: calc.Text("Lengths of courses less corners and openings; derived"), Status: calc.Memory},
 	{
 		ID:     "en5151",
 		Author: "US Army",
 		Title:  "Subcourse EN5151",
-		Where:  "step 14: height over spacing, rounded up",
+		Where:  calc.Text("step 14: height over spacing, rounded up"),
 		Status: calc.Confirmed,
-		Link:   "http://armyengineer.tpub.com/EN5151/Figure-2-Double-Wales-On-An-8-Foot-Wall-Form-24.htm",
 	},
 	{
 		ID:     "practice",
-		Title:  "Corner blocks change hand with every course; openings are taken off by whole courses",
+		Where:  calc.Text("Corner blocks change hand with every course; openings are taken off by whole courses"),
 		Status: calc.CommonPractice,
 	},
 }

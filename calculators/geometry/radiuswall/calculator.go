@@ -164,13 +164,12 @@ var curveOut = []calc.Field{
 var curveSources = []calc.Source{
 	{
 		ID:     "geometry",
-		Title:  "Arc, chord and rise of a circle; length of parallel arcs",
-		Where:  "handbook relations",
+		Where:  calc.Text("Arc, chord and rise of a circle; length of parallel arcs; handbook relations"),
 		Status: calc.Memory,
 	},
 	{
 		ID:     "practice",
-		Title:  "Even cuts that close on the inside face, the first half a spacing from the end",
+		Where:  calc.Text("Even cuts that close on the inside face, the first half a spacing from the end"),
 		Status: calc.CommonPractice,
 	},
 }

@@ -146,18 +146,16 @@ var sources = []calc.Source{
 		ID:     "pythagoras",
 		Author: "US Army",
 		Title:  "Subcourse EN0069A, building layout",
-		Where:  "figure 1-36: diagonal from two sides, and the 3-4-5 triangle",
+		Where:  calc.Text("figure 1-36: diagonal from two sides, and the 3-4-5 triangle"),
 		Status: calc.Confirmed,
-		Link:   "http://armyengineer.tpub.com/en0069a/Figure-1-35-Headers-And-Trimmers-41.htm",
 	},
-	{ID: "cosines", Title: "Law of cosines", Where: "plane trigonometry", Status: calc.Memory},
+	{ID: "cosines", Where: calc.Text("Law of cosines; plane trigonometry"), Status: calc.Memory},
 	{
 		ID:     "traverse",
 		Title:  "Traverse computations, chapter D: closure",
-		Where:  "linear closure from the sums of latitudes and departures",
+		Where:  calc.Text("linear closure from the totals of latitudes and departures"),
 		Status: calc.Confirmed,
 		Author: "Open Access Surveying",
-		Link:   "https://jerrymahun.com/index.php/home/open-access/17-trav-comps/43-travcomps-chap-d?start=1",
 	},
 }
 

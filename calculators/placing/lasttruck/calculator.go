@@ -180,25 +180,23 @@ var outputs = []calc.Field{
 }
 
 var sources = []calc.Source{
-	{
-		ID: "practice",
-		Title: "A guess of what a drum still holds counts half; a full load counts by its ticket; line and hopper " +
-			"stay full to the end; orders go up to the plant's step; a truck carries 10 yd³ (7.6 m³) at most",
-		Status: calc.CommonPractice,
-	},
+	{ID: "practice", Where: calc.Text("A full load counts by its ticket; line and hopper stay full to the end; " +
+		"orders go up to " +
+		"the plant's step"), Status: calc.CommonPractice},
+	{ID: "own", Where: calc.Text("A guess of what a drum still holds counts half; a truck carries 10 yd³ (7.6 m³) " +
+		"at most"), Status: calc.OwnLimit},
 	{
 		ID:     "navedtra",
 		Author: "US Navy",
 		Title:  "Engineering Aid, NAVEDTRA 14070",
-		Where:  "concrete take-off of figure 5-2: waste 10 %",
+		Where:  calc.Text("concrete take-off of figure 5-2: waste 10 %"),
 		Status: calc.Confirmed,
-		Link:   "https://engineeringtraining.tpub.com/14070/css/14070_103.htm",
 	},
 	{
 		ID:     "waste",
 		Author: "Concrete Construction",
 		Title:  "Yield problems and waste allowance",
-		Where:  "0 % in forms, 5 % in foundations",
+		Where:  calc.Text("0 % in forms, 5 % in foundations"),
 		Status: calc.Confirmed,
 		Link:   "https://www.concreteconstruction.net/how-to/yield-problems-and-waste-allowance_o",
 	},
@@ -206,9 +204,8 @@ var sources = []calc.Source{
 		ID:     "guide",
 		Author: "Ready-mix producer's guide",
 		Title:  "Calculating truck requirements",
-		Where:  "loading 5 min, check 5 min, drive 20 min",
+		Where:  calc.Text("loading 5 min, check 5 min, drive 20 min"),
 		Status: calc.Confirmed,
-		Link:   "http://www.lafarge-na.com/wps/portal/na/en/3_A_11_1-Calculating_Truck_Requirements",
 	},
 }
 

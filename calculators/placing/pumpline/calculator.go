@@ -131,29 +131,28 @@ var sources = []calc.Source{
 		ID:     "hose",
 		Author: "Concrete Construction",
 		Title:  "Concrete pumping",
-		Where:  "10 ft of 2-1/2 in hose hold about 50 lb; hoses to 2-1/2 in: 3/8 in stone only",
+		Where:  calc.Text("10 ft of 2-1/2 in hose hold about 50 lb; hoses to 2-1/2 in: 3/8 in stone only"),
 		Status: calc.Confirmed,
-		Link:   "https://ro.scribd.com/document/364505809/",
 	},
 	{
 		ID:     "whip",
 		Author: "American Concrete Pumping Association",
 		Title:  "Hose whipping bulletin",
-		Where:  "as quoted in Concrete Construction, pump safety: stand beyond the hose's length",
+		Where:  calc.Text("as quoted in Concrete Construction, pump safety: stand beyond the hose's length"),
 		Status: calc.Secondary,
 		Link:   "http://www.concreteconstruction.net/business/management/safety-matters-concrete-pump-safety_o",
 	},
 	{
-		ID:     "prime",
-		Title:  "A film of 1/4 to 1/2 in (6 to 13 mm) of grout; 1 yd³ for 1000 ft of 5 in line as in ACI 304.2R",
-		Where:  "start of pumping, not read",
+		ID: "prime",
+		Where: calc.Text("A film of 1/4 to 1/2 in (6 to 13 mm) of grout; 1 yd³ for 1000 ft of 5 in line as in " +
+			"ACI 304.2R; start of pumping, not read"),
 		Status: calc.Memory,
 	},
 	{
 		ID:     "third",
 		Author: "ACI Committee 304",
 		Title:  "Placing Concrete by Pumping Methods, ACI 304.2R",
-		Where:  "largest stone: a third of the smallest diameter",
+		Where:  calc.Text("largest stone: a third of the smallest diameter"),
 		Status: calc.Memory,
 	},
 	{
@@ -161,10 +160,10 @@ var sources = []calc.Source{
 		Author: "NIOSH",
 		Title:  "Revised lifting equation",
 		Year:   "1994",
-		Where:  "load constant 51 lb (23 kg)",
+		Where:  calc.Text("load constant 51 lb (23 kg)"),
 		Status: calc.Memory,
 	},
-	{ID: "geometry", Title: "Volume of a pipe", Where: "geometry", Status: calc.CommonPractice},
+	{ID: "geometry", Where: calc.Text("Volume of a pipe"), Status: calc.CommonPractice},
 }
 
 var tables = []calc.Table{

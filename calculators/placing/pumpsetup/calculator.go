@@ -166,7 +166,7 @@ var sources = []calc.Source{
 		ID:     "one-to-one",
 		Author: "Concrete Construction",
 		Title:  "Spotting boom pumps safely",
-		Where:  "1 ft back for each foot of depth; 20 ft for 20 ft",
+		Where:  calc.Text("1 ft back for each foot of depth; 20 ft for 20 ft"),
 		Status: calc.Confirmed,
 		Link: "http://www.concreteconstruction.net/products/concrete-construction-equipment-tools/" +
 			"spotting-boom-pumps-safely_o",
@@ -175,7 +175,7 @@ var sources = []calc.Source{
 		ID:     "slopes",
 		Author: "OSHA",
 		Title:  "29 CFR 1926 Subpart P, Appendix B",
-		Where:  "Table B-1, cuts under 20 ft: type B 1 to 1, type C (sand, gravel, wet) 1-1/2 to 1",
+		Where:  calc.Text("Table B-1, cuts under 20 ft: type B 1 to 1, type C (sand, gravel, wet) 1-1/2 to 1"),
 		Status: calc.Secondary,
 		Link:   "https://www.osha.gov/laws-regs/regulations/standardnumber/1926/1926SubpartPAppB",
 	},
@@ -183,7 +183,8 @@ var sources = []calc.Source{
 		ID:     "bearing",
 		Author: "International Code Council",
 		Title:  "International Residential Code, presumptive load-bearing values",
-		Where:  "Table R401.4.1, as quoted; International Building Code 2012, Table 1806.2, has the same three",
+		Where: calc.Text("Table R401.4.1, as quoted; International Building Code 2012, Table 1806.2, has the " +
+			"same three"),
 		Status: calc.Secondary,
 	},
 	{
@@ -191,7 +192,7 @@ var sources = []calc.Source{
 		Author: "American Concrete Pumping Association",
 		Title:  "Operation of pump booms near power lines",
 		Year:   "2010, 2022",
-		Where:  "20 ft up to 350 kV, 50 ft above, with a spotter; pumps are outside 29 CFR 1926 Subpart CC",
+		Where:  calc.Text("20 ft up to 350 kV, 50 ft above, with a spotter; pumps are outside 29 CFR 1926 Subpart CC"),
 		Status: calc.Confirmed,
 		Link: "http://www.concretepumpers.com/acpa-news/2022/12/21/" +
 			"operation-concrete-pump-placing-booms-when-power-lines-are-present",
@@ -200,7 +201,7 @@ var sources = []calc.Source{
 		ID:     "table-a",
 		Author: "OSHA",
 		Title:  "29 CFR 1926.1408, power line safety, cranes",
-		Where:  "Table A: 10 ft up to 50 kV to 45 ft up to 1000 kV; above that the power company",
+		Where:  calc.Text("Table A: 10 ft up to 50 kV to 45 ft up to 1000 kV; above that the power company"),
 		Status: calc.Confirmed,
 		Link:   "https://www.osha.gov/laws-regs/regulations/standardnumber/1926/1926.1408",
 	},
@@ -208,18 +209,16 @@ var sources = []calc.Source{
 		ID:     "whip",
 		Author: "American Concrete Pumping Association",
 		Title:  "Hose-whipping accidents, as quoted in Concrete Construction",
-		Where:  "the end-hose area has the length of the hose as its radius",
+		Where:  calc.Text("the end-hose area has the length of the hose as its radius"),
 		Status: calc.Secondary,
 		Link: "http://www.concreteconstruction.net/business/management/" +
 			"safety-matters-concrete-pump-safety_o",
 	},
-	{
-		ID: "practice",
-		Title: "Load over area. Our own limits: 50 ft where the voltage is not known; the slope of the ground " +
-			"as the least setback; a question over 1500 psf on ground that is not known, else over " +
-			"3000 psf; no table value for fill or wet ground",
-		Status: calc.CommonPractice,
-	},
+	{ID: "practice", Where: calc.Text("Load over area"), Status: calc.CommonPractice},
+	{ID: "own", Where: calc.Text("50 ft where the voltage is not known; the slope of the ground as the least " +
+		"setback; a " +
+		"question over 1500 psf on ground that is not known, else over 3000 psf; no table value " +
+		"for fill or wet ground"), Status: calc.OwnLimit},
 }
 
 var tables = []calc.Table{

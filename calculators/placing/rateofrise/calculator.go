@@ -149,7 +149,7 @@ var sources = []calc.Source{
 		Author:  "US Army Engineer School",
 		Title:   "Design Forms for a Concrete Wall",
 		Edition: "Subcourse EN5151",
-		Where:   "part C: rate of placing, plan area, whole hours",
+		Where:   calc.Text("part C: rate of placing, plan area, whole hours"),
 		Status:  calc.Confirmed,
 	},
 	{
@@ -158,16 +158,15 @@ var sources = []calc.Source{
 		Title:   "Concrete Engineering",
 		Edition: "EN5466, ed. A",
 		Year:    "1992",
-		Where:   "placing page: 5 ft/h; step 17: time is height over rise",
+		Where:   calc.Text("placing page: 5 ft/h; step 17: time is height over rise"),
 		Status:  calc.Confirmed,
-		Link:    "https://armyengineer.tpub.com/EN5466A/EN5466A0119.htm",
 	},
 	{
 		ID:     "navy",
 		Author: "US Navy",
 		Title:  "Builder 3 & 2, NAVEDTRA 10648-G",
 		Year:   "1981",
-		Where:  "p. 7-37: 4 ft/h",
+		Where:  calc.Text("p. 7-37: 4 ft/h"),
 		Status: calc.Confirmed,
 	},
 	{
@@ -176,7 +175,7 @@ var sources = []calc.Source{
 		Title:   "Guide to Formwork for Concrete",
 		Edition: "ACI 347R-14",
 		Year:    "2014",
-		Where:   "sec. 4.2.2.1: full fluid head above 15 ft/h",
+		Where:   calc.Text("sec. 4.2.2.1: full fluid head above 15 ft/h"),
 		Status:  calc.Memory,
 	},
 	{
@@ -185,23 +184,21 @@ var sources = []calc.Source{
 		Title:   "Concrete Manual",
 		Edition: "8th ed.",
 		Year:    "1975",
-		Where: "p. 270: walls up to 40 ft in one operation; p. 352: a running vibrator shows that no cold joint " +
-			"forms",
+		Where: calc.Text("p. 270: walls up to 40 ft in one operation; p. 352: a running vibrator shows that no " +
+			"cold joint " +
+			"forms"),
 		Status: calc.Confirmed,
 	},
 	{
 		ID:     "joint",
 		Author: "The Concrete Producer",
 		Title:  "How long before a cold joint?",
-		Where:  "no set time limit: the vibrator must still go in (ACI 309R-96)",
+		Where:  calc.Text("no set time limit: the vibrator must still go in (ACI 309R-96)"),
 		Status: calc.Confirmed,
 		Link:   "http://www.theconcreteproducer.com/associations/how-long-before-a-cold-joint-.aspx",
 	},
-	{
-		ID:     "practice",
-		Title:  "Joint window from batching, our own limit; a quarter of an hour to spare; clock from the ticket",
-		Status: calc.CommonPractice,
-	},
+	{ID: "practice", Where: calc.Text("Clock from the ticket"), Status: calc.CommonPractice},
+	{ID: "own", Where: calc.Text("Joint window from batching; a quarter of an hour to spare"), Status: calc.OwnLimit},
 }
 
 var tables = []calc.Table{

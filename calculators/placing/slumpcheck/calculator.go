@@ -153,7 +153,7 @@ var sources = []calc.Source{
 		ID:     "c94",
 		Author: "ASTM",
 		Title:  "C94, ready-mixed concrete",
-		Where:  "tolerances in slump; water once, none when the load is going out",
+		Where:  calc.Text("tolerances in slump; water once, none when the load is going out"),
 		Status: calc.Memory,
 	},
 	{
@@ -161,7 +161,7 @@ var sources = []calc.Source{
 		Author:  "ASTM",
 		Title:   "C94, ready-mixed concrete, as quoted in The Concrete Producer",
 		Edition: "C94-98",
-		Where:   "sec. 16.6: a load fails by a second test of the same sample",
+		Where:   calc.Text("sec. 16.6: a load fails by a second test of the same sample"),
 		Status:  calc.Secondary,
 	},
 	{
@@ -169,7 +169,7 @@ var sources = []calc.Source{
 		Author:  "ASTM",
 		Title:   "C143, slump of concrete, as quoted in The Concrete Producer",
 		Edition: "C143-98",
-		Where:   "precision: two results of two testers within 0.83 in., found on stiff concrete",
+		Where:   calc.Text("precision: two results of two testers within 0.83 in., found on stiff concrete"),
 		Status:  calc.Secondary,
 	},
 	{
@@ -177,14 +177,14 @@ var sources = []calc.Source{
 		Author:  "International Code Council",
 		Title:   "International Residential Code",
 		Edition: "2018",
-		Where:   "R608.5.1.4: more than 6 in. in forms that stay in place",
-		Status:  calc.Confirmed,
+		Where:   calc.Text("R608.5.1.4: more than 6 in. in forms that stay in place"),
+		Status:  calc.Secondary,
 	},
 	{
 		ID:     "hurd",
 		Author: "M. K. Hurd",
 		Title:  "Use updated wall pressure formulas",
-		Where:  "slump above 7 in.: full fluid head",
+		Where:  calc.Text("slump above 7 in.: full fluid head"),
 		Status: calc.Confirmed,
 		Link:   "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o",
 	},
@@ -192,16 +192,13 @@ var sources = []calc.Source{
 		ID:     "slump",
 		Author: "Concrete Construction",
 		Title:  "Adjusting slump in the field",
-		Where:  "1 gal/yd³ gives about 1 in.; 1-1/4 in. by metric rules of thumb, used here so as not to pass the aim",
+		Where: calc.Text("1 gal/yd³ gives about 1 in.; 1-1/4 in. by metric rules of thumb, used here so as not " +
+			"to pass the aim"),
 		Status: calc.Confirmed,
 		Link:   "http://www.concreteconstruction.net/how-to/materials/adjusting-slump-in-the-field_o",
 	},
-	{
-		ID: "practice",
-		Title: "Our own limits: 6 to 7 in. goes in, water aims at 6-1/2 in.; reducer before water; a stiff load is " +
-			"adjusted, not refused; under 4-1/2 in. at the hose nothing goes in",
-		Status: calc.CommonPractice,
-	},
+	{ID: "own", Where: calc.Text("6 to 7 in. goes in, water aims at 6-1/2 in.; reducer before water; a stiff load is " +
+		"adjusted, not refused; under 4-1/2 in. at the hose nothing goes in"), Status: calc.OwnLimit},
 }
 
 var tables = []calc.Table{

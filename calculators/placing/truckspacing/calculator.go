@@ -111,16 +111,15 @@ var sources = []calc.Source{
 		ID:     "guide",
 		Author: "Ready-mix producer's guide",
 		Title:  "Calculating truck requirements",
-		Where:  "worked example: 65 min round trip, 7 trucks",
+		Where:  calc.Text("worked example: 65 min round trip, 7 trucks"),
 		Status: calc.Confirmed,
-		Link:   "http://www.lafarge-na.com/wps/portal/na/en/3_A_11_1-Calculating_Truck_Requirements",
 	},
 	{
 		ID:      "c94-old",
 		Author:  "ASTM",
 		Title:   "C94, ready-mixed concrete",
 		Edition: "older editions",
-		Where:   "sec. 10.7: 1.5 h or 300 drum turns, as quoted in Concrete Construction",
+		Where:   calc.Text("sec. 10.7: 1.5 h or 300 drum turns, as quoted in Concrete Construction"),
 		Status:  calc.Secondary,
 		Link:    "http://www.concreteconstruction.net/how-to/hold-the-deliveries_o",
 	},
@@ -130,15 +129,12 @@ var sources = []calc.Source{
 		Title:   "C94, ready-mixed concrete",
 		Edition: "C94-21",
 		Year:    "2021",
-		Where:   "sec. 6.1.10 and 12.9: no default limit, purchaser or plant states it on the ticket",
+		Where:   calc.Text("sec. 6.1.10 and 12.9: no default limit, purchaser or plant states it on the ticket"),
 		Status:  calc.Secondary,
 		Link:    "https://www.concretepumpers.com/acpa-news/2022/06/21/change-astm-c94-21-time-limit",
 	},
-	{
-		ID:     "practice",
-		Title:  "Waiting of pump and trucks by arithmetic; a warning within a quarter of an hour of the limit",
-		Status: calc.CommonPractice,
-	},
+	{ID: "practice", Where: calc.Text("Waiting of pump and trucks by arithmetic"), Status: calc.CommonPractice},
+	{ID: "own", Where: calc.Text("A warning within a quarter of an hour of the limit"), Status: calc.OwnLimit},
 }
 
 var tables = []calc.Table{

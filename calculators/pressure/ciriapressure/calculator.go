@@ -166,6 +166,6 @@ const (
 var sourceGroups = calc.Source{
 	ID:     "groups",
 	Title:  "CIRIA Report 108",
-	Where:  "which concrete has which C_2; 5 to 30 °C; from memory",
+	Where:  calc.Text("which concrete has which C_2; 5 to 30 °C; from memory"),
 	Status: calc.Memory,
 }

@@ -71,48 +71,46 @@ var sources = []calc.Source{
 	pressure.SourceACI, pressure.SourceHurd,
 	{
 		ID: "florida", Author: "University of Florida", Title: "Temporary structures, lecture notes", Year: "2014",
-		Where: "Week 7, Wall Forms: both wall equations", Status: calc.Secondary,
+		Where: calc.Text("Week 7, Wall Forms: both wall equations"), Status: calc.Secondary,
 	},
 	{
 		ID: "washington", Author: "University of Washington", Title: "CM 420 Temporary Structures, wall form design " +
 			"example",
-		Where: "slides 1 to 6: least pressure of 600 psf", Status: calc.Secondary,
+		Where: calc.Text("slides 1 to 6: least pressure of 600 psf"), Status: calc.Secondary,
 	},
 	{
 		ID: "peaks", Author: "Douglas et al.", Title: "Concrete International", Edition: "Nov. 1981", Year: "1981",
-		Where: "pp. 56-62, abstract: deep revibration gave peaks 40% above the wall equation", Status: calc.Confirmed,
-		Link: "https://www.concrete.org/publications/internationalconcreteabstractsportal.aspx?id=15113&m=details",
+		Where:  calc.Text("pp. 56-62, abstract: deep revibration gave peaks 40% above the wall equation"),
+		Status: calc.Confirmed,
+		Link:   "https://www.concrete.org/publications/internationalconcreteabstractsportal.aspx?id=15113&m=details",
 	},
 	{
 		ID: "usbr", Author: "US Bureau of Reclamation", Title: "Concrete Manual", Edition: "8th ed.", Year: "1975",
-		Where: "p. 270: walls up to 40 ft in one operation; p. 271: fluid beside the vibrator", Status: calc.Confirmed,
+		Where:  calc.Text("p. 270: walls up to 40 ft in one operation; p. 271: fluid beside the vibrator"),
+		Status: calc.Confirmed,
 	},
 	{
 		ID: "army", Author: "US Army Engineer School", Title: "Design Forms for a Concrete Wall",
 		Edition: "Subcourse EN5151",
-		Where:   "Part C: rate of placing is the volume per hour over the plan area", Status: calc.Confirmed,
+		Where:   calc.Text("Part C: rate of placing is the volume per hour over the plan area"), Status: calc.Confirmed,
 	},
 	pressure.SourceCIRIA, pressure.SourceDINMemory,
 	{
 		ID: "si", Author: "ACI Committee 347", Title: "Guide to Formwork for Concrete", Edition: "ACI 347R-14, SI " +
 			"edition",
-		Year: "2014", Where: "least pressure of 30 kPa·C_w; limits of 4.2 m, 2.1 and 4.5 m/h", Status: calc.Memory,
+		Year: "2014", Where: calc.Text("least pressure of 30 kPa·C_w; limits of 4.2 m, 2.1 and 4.5 m/h"),
+		Status: calc.Memory,
 	},
 	{
 		ID: "c1074", Author: "ASTM", Title: "C1074 Estimating Concrete Strength by the Maturity Method",
-		Where: "equivalent age, Q of 5000 K", Status: calc.Memory,
+		Where: calc.Text("equivalent age, Q of 5000 K"), Status: calc.Memory,
 	},
-	{
-		ID: "own", Title: "Our own limits, in no text that was read: half a lift, 5, 30 and 60 min, waits of 60 min " +
-			"at most, 15 ft at one stop, 5 yd³/h as the slowest pump, setting times of 5 to 10 h at 70 °F by mix, a " +
-			"mix 20 °F warmer at most",
-		Status: calc.CommonPractice,
-	},
-	{
-		ID: "practice", Title: "Common practice: 40 to 90 °F as the range of the equations, fluid head below it, no " +
-			"credit above it; a warning within one twentieth of a jump",
-		Status: calc.CommonPractice,
-	},
+	{ID: "own", Where: calc.Text("In no text that was read: half a lift, 5, 30 and 60 min, waits of 60 min at " +
+		"most, 15 ft " +
+		"at one stop, 5 yd³/h as the slowest pump, setting times of 5 to 10 h at 70 °F by mix, a " +
+		"mix 20 °F warmer at most; a warning within one twentieth of a jump"), Status: calc.OwnLimit},
+	{ID: "practice", Where: calc.Text("40 to 90 °F as the range of the equations, fluid head below it, no credit " +
+		"above it"), Status: calc.CommonPractice},
 }
 
 // scaleUS and scaleMetric are the axis of concrete temperature in both printed tables.

@@ -127,8 +127,9 @@ var sources = []calc.Source{
 		ID:     "irc",
 		Author: "International Code Council",
 		Title:  "International Residential Code, as quoted by the American Wood Council",
-		Where: "R403.1.6: 1/2 in. bolts, 7 in. deep, 6 ft apart, two in each plate, within 12 in. and not under " +
-			"seven diameters of its ends",
+		Where: calc.Text("R403.1.6: 1/2 in. bolts, 7 in. deep, 6 ft apart, two in each plate, within 12 in. and " +
+			"not under " +
+			"seven diameters of its ends"),
 		Status: calc.Secondary,
 		Link: "https://awc.org/faqs/codes-standards/irc/" +
 			"what-are-the-requirements-for-anchorage-of-wood-sill-plates-and-wood-wall-sole-plates-in-the-irc",
@@ -137,24 +138,19 @@ var sources = []calc.Source{
 		ID:     "irc-list",
 		Author: "International Code Council",
 		Title:  "International Residential Code",
-		Where:  "R403.1.6: 6 ft apart, 4 ft over two stories, within 12 in. of plate ends",
-		Status: calc.Confirmed,
+		Where:  calc.Text("R403.1.6: 6 ft apart, 4 ft over two stories, within 12 in. of plate ends"),
+		Status: calc.Secondary,
 	},
 	{
 		ID:     "ontario",
 		Author: "Ontario",
 		Title:  "O. Reg. 332/12, 9.20.17, flat insulated walls",
-		Where:  "12.7 mm bolts, 1.2 m apart, 100 mm deep",
-		Status: calc.Confirmed,
-		Link: "https://www.oncodes.ca/roofing-structure/" +
-			"anchoring-of-roof-framing-to-top-of-flat-insulating-concrete-form-walls/",
+		Where:  calc.Text("12.7 mm bolts, 1.2 m apart, 100 mm deep"),
+		Status: calc.Secondary,
 	},
-	{
-		ID: "practice",
-		Title: "Even gaps between the end bolts; a gap in the top of the wall splits a piece. Our own limits: 8 in. " +
-			"from an end, 4 in. from the middle of a cleat",
-		Status: calc.CommonPractice,
-	},
+	{ID: "practice", Where: calc.Text("Even gaps between the end bolts; a gap in the top of the wall splits a " +
+		"piece"), Status: calc.CommonPractice},
+	{ID: "own", Where: calc.Text("8 in. from an end, 4 in. from the middle of a cleat"), Status: calc.OwnLimit},
 }
 
 var tables = []calc.Table{{

@@ -28,9 +28,8 @@ var Calculator = &calc.Calculator{
 			Author:  "PCI",
 			Title:   "Design Handbook",
 			Edition: "7th ed.",
-			Where:   "design aid 15.4.1, bars and hooks, p. 15-34",
+			Where:   calc.Text("design aid 15.4.1, bars and hooks, p. 15-34"),
 			Status:  calc.Confirmed,
-			Link:    "https://www.scribd.com/document/485243316/ASTM-Rebar-Chart",
 		}},
 	Cautions: []calc.Caution{
 		{

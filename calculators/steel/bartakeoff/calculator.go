@@ -24,20 +24,21 @@ var Calculator = &calc.Calculator{
 		steel.WithWasteFormula,
 	},
 	Sources: []calc.Source{steel.SourceA615, steel.SourceG30,
-		{ID: "count", Title: "Take-off by counting spaces, laps and stock lengths", Status: calc.CommonPractice},
+		{ID: "count", Where: calc.Text("Take-off by counting spaces, laps and stock lengths"),
+			Status: calc.CommonPractice},
 		{
 			ID:     "irc",
 			Author: "ICC",
 			Title:  "International Residential Code",
-			Where:  "table R608.5.4(1): laps of 40 bar diameters and more; bars beside openings within 12 in.",
-			Status: calc.Confirmed,
-			Link:   "https://up.codes/s/reinforcement-installation-details",
+			Where: calc.Text("table R608.5.4(1): laps of 40 bar diameters and more; bars beside openings within " +
+				"12 in."),
+			Status: calc.Secondary,
 		},
 		{
 			ID:     "aci332",
 			Author: "ACI",
 			Title:  "332, Residential concrete",
-			Where:  "8.2.7: laps of at least 24 in., as quoted on a forum",
+			Where:  calc.Text("8.2.7: laps of at least 24 in., as quoted on a forum"),
 			Status: calc.Secondary,
 		}},
 	Cautions: []calc.Caution{

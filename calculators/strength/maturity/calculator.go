@@ -46,28 +46,25 @@ var sources = []calc.Source{
 		Author:  "Iowa DOT",
 		Title:   "I.M. 383, Testing the strength of PCC using the maturity method",
 		Edition: "October 2020",
-		Where:   "equation 2; datum −10 °C",
+		Where:   calc.Text("equation 2; datum −10 °C"),
 		Status:  calc.Confirmed,
 		Link:    "https://iowadot.gov/erl/archiveoct2020/IM/content/383.htm",
 	},
 	{ID: "c1074", Author: "ASTM", Title: "C1074, Estimating concrete strength by the maturity method",
-		Where:  "temperature-time factor, equivalent age, appendix X1: datum 0 °C, 40 to 45 kJ/mol for Type I",
+		Where: calc.Text("temperature-time factor, equivalent age, appendix X1: datum 0 °C, 40 to 45 kJ/mol for " +
+			"Type I"),
 		Status: calc.Memory},
 	{
 		ID:     "ec2",
 		Author: "CEN",
 		Title:  "EN 1992-1-1, Eurocode 2",
 		Year:   "2004",
-		Where:  "eq. (B.10), read in an open library of the fib",
+		Where:  calc.Text("eq. (B.10), read in an open library of the fib"),
 		Status: calc.Secondary,
-		Link:   "https://github.com/fib-international/structuralcodes",
 	},
-	{
-		ID: "practice",
-		Title: "Our own limits: no age or strength from concrete under its datum or frozen; no strength where " +
-			"readings are more than 24 h apart",
-		Status: calc.CommonPractice,
-	},
+	{ID: "own", Where: calc.Text("No age or strength from concrete under its datum or frozen; no strength where " +
+		"readings " +
+		"are more than 24 h apart"), Status: calc.OwnLimit},
 }
 
 var tables = []calc.Table{

@@ -79,20 +79,19 @@ var Calculator = &calc.Calculator{
 		ties.SourceStatics,
 		{
 			ID:     "archimedes",
-			Title:  "Principle of Archimedes",
-			Where:  "buoyancy is the weight of the fluid displaced; from memory",
+			Where:  calc.Text("Principle of Archimedes; buoyancy is the weight of the fluid displaced; from memory"),
 			Status: calc.Memory,
 		},
 		{
 			ID:     "flotation",
 			Author: "US Army Corps of Engineers",
 			Title:  "EM 1110-2-2100, Stability Analysis of Concrete Structures",
-			Where:  "safety against flotation: weight and anchors over uplift; from memory",
+			Where:  calc.Text("safety against flotation: weight and anchors over uplift; from memory"),
 			Status: calc.Memory,
 		},
 		{
 			ID:     "strap",
-			Title:  "Common practice: a factor on uplift, straps rounded up, at least two",
+			Where:  calc.Text("A factor on uplift, straps rounded up, at least two"),
 			Status: calc.CommonPractice,
 		},
 	},

@@ -129,16 +129,12 @@ var Calculator = &calc.Calculator{
 			Author:  "M. K. Hurd",
 			Title:   "Use updated wall pressure formulas",
 			Edition: "letter on ACI 347-04, Concrete Construction",
-			Where:   "fluid head takes no coefficient",
+			Where:   calc.Text("fluid head takes no coefficient"),
 			Status:  calc.Confirmed,
 			Link:    "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o",
 		},
-		{
-			ID: "lumber",
-			Title: "Common practice: 800 psi and 1,200,000 psi for wet construction lumber, a bend of 1/360 of the " +
-				"span",
-			Status: calc.CommonPractice,
-		},
+		{ID: "lumber", Where: calc.Text("800 psi and 1,200,000 psi for wet construction lumber, a bend of 1/360 " +
+			"of the span"), Status: calc.Memory},
 	},
 	Cautions: []calc.Caution{
 		{

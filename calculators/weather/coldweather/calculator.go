@@ -143,8 +143,9 @@ var sources = []calc.Source{
 		Author: "ACI Committee 306",
 		Title:  "Cold Weather Concreting, ACI 306R-88",
 		Year:   "1988",
-		Where: "Table 3.1; sections above 36 in. and fully loaded members; placed no more than 20 F° over the " +
-			"least",
+		Where: calc.Text("Table 3.1; sections above 36 in. and fully loaded members; placed no more than 20 F° " +
+			"over the " +
+			"least"),
 		Status: calc.Memory,
 	},
 	{
@@ -152,15 +153,14 @@ var sources = []calc.Source{
 		Author: "McGraw-Hill",
 		Title:  "Masonry and Concrete",
 		Year:   "2004",
-		Where:  "Figs. 3-37 and 3-38, adapted from ACI 306R",
+		Where:  calc.Text("Figs. 3-37 and 3-38, adapted from ACI 306R"),
 		Status: calc.Secondary,
-		Link:   "https://digilib.universitaspertamina.ac.id/ebook/Masonry%20and%20Concrete/",
 	},
 	{
 		ID:     "spec",
 		Author: "Concrete Construction",
 		Title:  "Length of protection period in cold weather",
-		Where:  "ACI 306.1-90: 3 days or 2; 50 °F in 24 h; within 20 °F of the air",
+		Where:  calc.Text("ACI 306.1-90: 3 days or 2; 50 °F in 24 h; within 20 °F of the air"),
 		Status: calc.Confirmed,
 		Link:   "http://www.concreteconstruction.net/how-to/length-of-protection-period-in-cold-weather_o",
 	},
@@ -168,7 +168,7 @@ var sources = []calc.Source{
 		ID:     "topic",
 		Author: "American Concrete Institute",
 		Title:  "Topics in concrete: cold weather concrete",
-		Where:  "definition of ACI 306R-16: air at or expected below 40 °F",
+		Where:  calc.Text("definition of ACI 306R-16: air at or expected below 40 °F"),
 		Status: calc.Confirmed,
 		Link: "https://concrete.org/topicsinconcrete/topicdetail/" +
 			"cold%20weather%20concrete?search=Cold+Weather+Concrete",
@@ -177,23 +177,20 @@ var sources = []calc.Source{
 		ID:     "pca",
 		Author: "Portland Cement Association",
 		Title:  "Design and Control of Concrete Mixtures, chapter 14",
-		Where:  "older definition; frost risk ends at 500 psi (3.5 MPa)",
+		Where:  calc.Text("older definition; frost risk ends at 500 psi (3.5 MPa)"),
 		Status: calc.Confirmed,
-		Link:   "https://www.scribd.com/doc/218695401/PCA-Cold-Weather-Concreting-pdf",
 	},
 	{
 		ID:     "astm",
 		Author: "ASTM",
 		Title:  "C94/C94M-15a Ready-Mixed Concrete",
 		Year:   "2015",
-		Where:  "sec. 12.11: heated concrete at most 90 °F",
-		Status: calc.Confirmed,
-		Link: "https://www.scribd.com/document/469447287/" +
-			"Maximum-Fresh-Concrete-Temperature-requirements-MMSP-Project",
+		Where:  calc.Text("sec. 12.11: heated concrete at most 90 °F"),
+		Status: calc.Secondary,
 	},
 	{
 		ID:     "practice",
-		Title:  "Foam faces insulate and the top does not; cover the top first",
+		Where:  calc.Text("Foam faces insulate and the top does not; cover the top first"),
 		Status: calc.CommonPractice,
 	},
 }

@@ -127,7 +127,7 @@ var sources = []calc.Source{
 		Title:   "Plastic Shrinkage Cracking and Evaporation Formulas, ACI Materials Journal",
 		Edition: "95-M34",
 		Year:    "1998",
-		Where:   "US form of the equation",
+		Where:   calc.Text("US form of the equation"),
 		Status:  calc.Memory,
 	},
 	{
@@ -135,16 +135,15 @@ var sources = []calc.Source{
 		Author: "Cement Concrete & Aggregates Australia",
 		Title:  "Data sheet: Hot-Weather Concreting",
 		Year:   "2004",
-		Where:  "p. 1, SI form of the equation",
+		Where:  calc.Text("p. 1, SI form of the equation"),
 		Status: calc.Confirmed,
-		Link:   "https://www.scribd.com/document/404988245/CCAA-HOT-WEATHER-CONCRETING-pdf0-pdf",
 	},
 	{
 		ID:     "menzel",
 		Author: "C. A. Menzel",
 		Title:  "Causes and prevention of crack development in plastic concrete",
 		Year:   "1954",
-		Where:  "evaporation equation, as in ACI 305R",
+		Where:  calc.Text("evaporation equation, as in ACI 305R"),
 		Status: calc.Memory,
 	},
 	{
@@ -152,7 +151,7 @@ var sources = []calc.Source{
 		Author: "FAO",
 		Title:  "Irrigation and Drainage Paper 56",
 		Year:   "1998",
-		Where:  "equations 11 and 47",
+		Where:  calc.Text("equations 11 and 47"),
 		Status: calc.Confirmed,
 	},
 	{
@@ -161,7 +160,7 @@ var sources = []calc.Source{
 		Title:   "Guide for Curing of Portland Cement Concrete Pavements II",
 		Edition: "HRT-05-038",
 		Year:    "2006",
-		Where:   "chapter 5: act above 1.0, careful above 0.5 kg/m²/h",
+		Where:   calc.Text("chapter 5: act above 1.0, careful above 0.5 kg/m²/h"),
 		Status:  calc.Confirmed,
 		Link:    "https://www.fhwa.dot.gov/publications/research/infrastructure/pavements/pccp/05038/005.cfm",
 	},
@@ -169,7 +168,7 @@ var sources = []calc.Source{
 		ID:     "silica",
 		Author: "Silica Fume Association",
 		Title:  "Silica fume user's course",
-		Where:  "chapter 4: 0.2 lb/ft²/h, about half with silica fume",
+		Where:  calc.Text("chapter 4: 0.2 lb/ft²/h, about half with silica fume"),
 		Status: calc.Confirmed,
 		Link:   "http://www.silicafume.org/slideshow.cgi?p=41&c=4&l=54",
 	},
@@ -179,15 +178,12 @@ var sources = []calc.Source{
 		Title:   "After Two Hundred Years of Estimating Evaporation, It Is Still a Mystery",
 		Edition: "ACI SP-338",
 		Year:    "2020",
-		Where:   "abstract: 40 % either way",
+		Where:   calc.Text("abstract: 40 % either way"),
 		Status:  calc.Confirmed,
 		Link:    "https://concrete.org/publications/internationalconcreteabstractsportal.aspx?id=51724723&m=details",
 	},
-	{
-		ID:     "practice",
-		Title:  "Three quarters of the limit for slag and fly ash blends; careful from half of each limit",
-		Status: calc.CommonPractice,
-	},
+	{ID: "own", Where: calc.Text("Three quarters of the limit for slag and fly ash blends; careful from half of " +
+		"each limit"), Status: calc.OwnLimit},
 }
 
 var tables = []calc.Table{{

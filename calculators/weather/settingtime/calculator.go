@@ -112,7 +112,7 @@ var sources = []calc.Source{
 		ID:     "c1074",
 		Author: "ASTM",
 		Title:  "C1074 Estimating Concrete Strength by the Maturity Method",
-		Where:  "equivalent age; Q of 5000 K",
+		Where:  calc.Text("equivalent age; Q of 5000 K"),
 		Status: calc.Memory,
 	},
 	{
@@ -120,7 +120,7 @@ var sources = []calc.Source{
 		Author: "CEN",
 		Title:  "EN 1992-1-1",
 		Year:   "2004",
-		Where:  "equation B.10: Q of 4000 K",
+		Where:  calc.Text("equation B.10: Q of 4000 K"),
 		Status: calc.Confirmed,
 	},
 	{
@@ -128,7 +128,8 @@ var sources = []calc.Source{
 		Author: "Nordtest",
 		Title:  "NT BUILD 476, initial setting time and activation energy during setting",
 		Year:   "1996",
-		Where:  "abstract: setting times are carried by maturity with the activation energy of the setting period",
+		Where: calc.Text("abstract: setting times are carried by maturity with the activation energy of the " +
+			"setting period"),
 		Status: calc.Confirmed,
 		Link: "https://www.nordtest.info/wp/1996/11/21/" +
 			"concrete-fresh-initial-setting-time-and-activation-energy-during-setting-nt-build-476/",
@@ -138,28 +139,27 @@ var sources = []calc.Source{
 		Author: "National Frame Building Association",
 		Title:  "Frame Building News",
 		Year:   "2020",
-		Where:  "October, p. 17: 20 °F doubles or halves the time",
+		Where:  calc.Text("October, p. 17: 20 °F doubles or halves the time"),
 		Status: calc.Confirmed,
 		Link:   "https://www.nfba.org/resources/newsletters/magazines/2020-10/inc/html/17.html",
 	},
 	{
 		ID:     "table",
 		Title:  "Approximate setting-time table for plain mixes, reprinted on secondary pages",
-		Where:  "30 and 60 to 100 °F; 40 and 50 °F from memory",
+		Where:  calc.Text("30 and 60 to 100 °F; 40 and 50 °F from memory"),
 		Status: calc.Secondary,
-		Link:   "https://www.ehow.com/info_8743352_setting-time-curing-time-concrete.html",
 	},
 	{
 		ID:     "c403",
 		Author: "ASTM",
 		Title:  "C403/C403M Time of Setting by Penetration Resistance",
-		Where:  "initial set at 500 psi (3.5 MPa), final set at 4000 psi (27.6 MPa)",
+		Where:  calc.Text("initial set at 500 psi (3.5 MPa), final set at 4000 psi (27.6 MPa)"),
 		Status: calc.Secondary,
-		Link:   "https://asipl.com/products/pocket-concrete-penetrometer-asi-213",
 	},
 	{
-		ID:     "practice",
-		Title:  "Vibrator and finger test; the next lift well before initial set, by the joint window of rate of rise",
+		ID: "practice",
+		Where: calc.Text("Vibrator and finger test; the next lift well before initial set, by the joint window " +
+			"of rate of rise"),
 		Status: calc.CommonPractice,
 	},
 }

@@ -106,8 +106,13 @@ func (b *builder) addPictures() {
 // addWords adds a file of the calculators' translations for each language that has any.
 // The texts of the interface are in the pages.
 func (b *builder) addWords() {
+	texts, err := CalculatorTexts()
+	if err != nil {
+		b.fail(err)
+		return
+	}
 	for _, l := range b.Site.Languages {
-		data := wordsFile(b.Words[l.Code])
+		data := wordsFile(b.Words[l.Code], texts)
 		if len(data) == 0 {
 			continue
 		}

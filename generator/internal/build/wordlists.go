@@ -78,11 +78,14 @@ func ThemeWords(dir fs.FS, lang string, faults *fault.List) (translations.Keyed,
 }
 
 // wordsFile returns the file of translations for the module: a line each, sorted by key,
-// of the key as 16 hexadecimal digits, a tab and the text.
-func wordsFile(words calc.Translations) []byte {
+// of the key as 16 hexadecimal digits, a tab and the text. What sources say is left out,
+// because only pages show it.
+func wordsFile(words calc.Translations, texts translations.Texts) []byte {
 	keys := make([]uint64, 0, len(words))
 	for key := range words {
-		keys = append(keys, key)
+		if texts[key].Topic != translations.Cited {
+			keys = append(keys, key)
+		}
 	}
 	slices.Sort(keys)
 	var out strings.Builder

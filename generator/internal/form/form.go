@@ -81,7 +81,11 @@ type Note struct {
 
 // Source is one citation.
 type Source struct {
-	ID, Text, Status, Link string
+	ID string
+	// Work is author, title, edition and year, in the language of the work.
+	Work string
+	// Where is the place in it and what it says, or the practice or limit itself.
+	Where, Status, Link string
 }
 
 // New returns the form of a calculator with typed inputs, in US units; without
@@ -230,21 +234,19 @@ func (w writer) notes(list []calc.Note) []Note {
 	return notes
 }
 
-// sources returns the citations as text: author, title, edition, year and place,
-// without the empty ones.
+// sources returns the citations: the work as it is named by those who made it, and what
+// the reader is told of it in the reader's language.
 func sources(v calc.Locale, list []calc.Source) []Source {
 	var out []Source
 	for _, s := range list {
 		var parts []string
-		for _, p := range []string{s.Author, s.Title, s.Edition, s.Year, s.Where} {
+		for _, p := range []string{s.Author, s.Title, s.Edition, s.Year} {
 			if p != "" {
 				parts = append(parts, p)
 			}
 		}
-		out = append(
-			out,
-			Source{ID: s.ID, Text: strings.Join(parts, ", "), Status: v.Say(s.Status.Text()), Link: s.Link},
-		)
+		out = append(out, Source{ID: s.ID, Work: strings.Join(parts, ", "), Where: v.Say(s.Where),
+			Status: v.Say(s.Status.Text()), Link: s.Link})
 	}
 	return out
 }

@@ -61,7 +61,7 @@ func TestFieldsAndOutputsInBothSystems(t *testing.T) {
 		{"note", small.Notes, []Note{{"caution", "boxes.1.side",
 			Both{`Box 1 is smaller than 0' 6".`, "Box 1 is smaller than 0.152 m."}}}},
 		{"caution", f.Cautions, []Note{{"warning", "", Both{"Water drowns.", "Water drowns."}}}},
-		{"source", f.Sources, []Source{{"book", "N. N., Invented, 1900, page 1", "from memory",
+		{"source", f.Sources, []Source{{"book", "N. N., Invented, 1900", "page 1", "from memory",
 			"https://example.org/"}}},
 	} {
 		if !reflect.DeepEqual(c.got, c.want) {

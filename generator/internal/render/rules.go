@@ -30,8 +30,9 @@ func houseRules(j *Job) []theme.Rule {
 			v.Anchor = j.page.Anchor() + "." + v.Anchor
 		}
 		if d.Limit != "" {
-			v.Limit, v.Source = shown(d.Limit), d.Source.Title+", "+d.Source.Where
-			v.Status = calc.Locale{Words: j.Words[l.Code]}.Say(d.Source.Status.Text())
+			say := calc.Locale{Words: j.Words[l.Code]}.Say
+			v.Limit, v.Source, v.Where = shown(d.Limit), d.Source.Title, say(d.Source.Where)
+			v.Status = say(d.Source.Status.Text())
 		}
 		list = append(list, v)
 	}

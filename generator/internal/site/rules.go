@@ -65,7 +65,7 @@ func (a *assembler) rule(r source.Rule, d *rules.Rule, declared []*rules.Rule, c
 	}
 	if d.Looser(si) {
 		a.at(fault.Error, manualFile, r.Line, r.Col, "rule-looser",
-			"keep "+directionWords[d.Direction]+" "+d.Limit+"; "+d.Source.Title+", "+d.Source.Where,
+			"keep "+directionWords[d.Direction]+" "+d.Limit+"; "+d.Source.Title+", "+d.Source.Where.EN(),
 			"the house rule %s is %s, which passes the published limit of %s", r.ID, r.Amount, d.Limit)
 		return false
 	}

@@ -130,7 +130,8 @@ func sampleForm() *form.Form {
 				Where:  []form.Symbol{{Symbol: "a", Meaning: hostile, Units: "ft"}},
 			},
 		},
-		Sources: []form.Source{{ID: "s", Text: hostile, Status: "from memory", Link: "https://example.org/"}},
+		Sources: []form.Source{{ID: "s", Work: hostile, Where: hostile,
+			Status: "from memory", Link: "https://example.org/"}},
 	}
 }
 

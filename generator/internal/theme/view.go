@@ -80,7 +80,8 @@ type Rule struct {
 	Amount        template.HTML
 	AtLeast       bool          // the amount is a least one, else a greatest one
 	Limit         template.HTML // the published limit; empty without one
-	Source        string        // of the limit
+	Source        string        // the work that gives the limit, in its language
+	Where         string        // the place in it
 	Status        string        // of the source
 	Basis         template.HTML // where the amount is from
 }

@@ -32,6 +32,17 @@ type Text struct {
 
 const common = "common"
 
+// Cited is the topic of what a source says, which only pages show: the module needs no
+// translation of it.
+const Cited = "sources"
+
+// citing is the field of a source that has such a text, and limits the folder in which all
+// texts are such.
+const (
+	citing = "Where"
+	limits = "rules"
+)
+
 // testSupport is the folder of the test support package, whose texts are not
 // shown.
 const testSupport = "calctest"
@@ -68,7 +79,14 @@ func FromSources(tree fs.FS, faults *fault.List) (Texts, error) {
 		if path.Dir(name) == "." || slices.Contains(shared, topic) {
 			topic = common
 		}
+		if topic == limits {
+			topic = Cited
+		}
 		ast.Inspect(file, func(n ast.Node) bool {
+			if text, at, ok := citedOf(n); ok {
+				texts.add(Text{text, Cited, "calculators/" + name, set.Position(at).Line})
+				return false
+			}
 			text, at, ok := textOf(n)
 			p := set.Position(at)
 			if ok && !texts.add(Text{text, topic, "calculators/" + name, p.Line}) {
@@ -95,6 +113,18 @@ func (t Texts) add(text Text) bool {
 	}
 	t[text.Key()] = text
 	return true
+}
+
+// citedOf returns what a source says, and its position; false for any other node.
+func citedOf(n ast.Node) (text calc.Text, pos token.Pos, ok bool) {
+	field, isField := n.(*ast.KeyValueExpr)
+	if !isField {
+		return
+	}
+	if key, isName := field.Key.(*ast.Ident); !isName || key.Name != citing {
+		return
+	}
+	return textOf(field.Value)
 }
 
 // textOf returns the text of a conversion Text("…") or calc.Text("…") of a
