@@ -245,6 +245,14 @@ var contradictions = []struct{ lang, phrase, instead string }{
 	{"es", "una mano abajo", "la distancia en pulgadas"},
 	{"en", "let the first concrete cover it", "the running head goes in after the concrete has landed"},
 	{"es", "deje que el primer concreto la tape", "la cabeza prendida entra cuando ya cayó el concreto"},
+	{"en", "two named hands come from", "the two kit hands"},
+	{"es", "dos personas nombradas llegan", "los dos del kit"},
+	{"en", "the competent person says \"in\" as well", "nobody goes into the slot while the concrete is fresh"},
+	{"es", "también dice \"adentro\" la persona", "nadie se mete entre el muro y el corte con concreto fresco"},
+	{"en", "the foreman signs the plank", "the competent person signs the tag of the planks"},
+	{"es", "el mayordomo firma otra vez la etiqueta", "la persona competente firma la etiqueta de los tablones"},
+	{"en", "the boom comes down", "the operator folds the boom only if there is time"},
+	{"es", "baja la pluma y todos", "el operador dobla la pluma solo si hay tiempo"},
 }
 
 // TestNoContradiction checks every page for phrases that contradict another page.
