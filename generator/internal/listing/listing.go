@@ -3,19 +3,17 @@
 package listing
 
 import (
-	"bytes"
 	"errors"
 	"go/ast"
 	"go/parser"
 	"go/token"
+	"html"
 	"io/fs"
 	"path"
 	"strings"
 
 	"github.com/alecthomas/chroma/v2"
-	"github.com/alecthomas/chroma/v2/formatters/html"
 	"github.com/alecthomas/chroma/v2/lexers"
-	"github.com/alecthomas/chroma/v2/styles"
 )
 
 // Book finds functions in a tree of Go files, one package per folder. It caches
@@ -122,9 +120,14 @@ func set(f file, d *ast.FuncDecl) (Listing, error) {
 	return Listing{File: f.name, Line: from.Line, HTML: out}, err
 }
 
-// formatter writes classes instead of style attributes, which the content security
-// policy of the pages forbids.
-var formatter = html.New(html.WithClasses(true), html.ClassPrefix("ch-"))
+// The classes of a listing, which a theme styles: the whole, and in it a keyword, a
+// comment and the name of a function.
+const (
+	classCode = "code"
+	classWord = "code-word"
+	classNote = "code-note"
+	className = "code-name"
+)
 
 // Highlight returns code as HTML with classes. Code in an unknown language is
 // escaped and not highlighted. It returns an error if the lexer fails.
@@ -137,25 +140,30 @@ func Highlight(language, code string) (string, error) {
 	if err != nil {
 		return "", err
 	}
-	var b bytes.Buffer
-	err = formatter.Format(&b, styles.Fallback, chroma.Literator(merged(tokens.Tokens())...))
-	return b.String(), err
+	var b strings.Builder
+	b.WriteString(`<pre tabindex="0" class="` + classCode + `"><code>`)
+	for _, t := range tokens.Tokens() {
+		text := html.EscapeString(t.Value)
+		if class := classOf(t.Type); class != "" {
+			text = `<span class="` + class + `">` + text + "</span>"
+		}
+		b.WriteString(text)
+	}
+	b.WriteString("</code></pre>")
+	return b.String(), nil
 }
 
-// merged keeps comments, keywords and function names, which a theme styles, and
-// merges all tokens between into one text token. Otherwise the one-file edition
-// would contain tens of thousands of elements without a style.
-func merged(tokens []chroma.Token) []chroma.Token {
-	var out []chroma.Token
-	for _, t := range tokens {
-		if !t.Type.InCategory(chroma.Comment) && !t.Type.InCategory(chroma.Keyword) && t.Type != chroma.NameFunction {
-			t.Type = chroma.Text
-		}
-		if n := len(out); n > 0 && out[n-1].Type == chroma.Text && t.Type == chroma.Text {
-			out[n-1].Value += t.Value
-			continue
-		}
-		out = append(out, t)
+// classOf returns the class of a kind of token; "" for all that no theme styles, because
+// the one-file edition would otherwise contain tens of thousands of elements without a
+// style.
+func classOf(kind chroma.TokenType) string {
+	switch {
+	case kind.InCategory(chroma.Comment):
+		return classNote
+	case kind.InCategory(chroma.Keyword):
+		return classWord
+	case kind == chroma.NameFunction:
+		return className
 	}
-	return out
+	return ""
 }

@@ -104,7 +104,7 @@ func TestHighlight(t *testing.T) {
 			}
 		}
 	}
-	if out, _ := Highlight("go", "func f() {}"); !strings.Contains(out, `class="ch-`) {
+	if out, _ := Highlight("go", "func f() {}"); !strings.Contains(out, `<span class="code-word">func</span> <span class="code-name">f</span>`) {
 		t.Errorf("no classes in %s", out)
 	}
 }
