@@ -104,7 +104,8 @@ func TestHighlight(t *testing.T) {
 			}
 		}
 	}
-	if out, _ := Highlight("go", "func f() {}"); !strings.Contains(out, `<span class="code-word">func</span> <span class="code-name">f</span>`) {
+	const want = `<span class="code-word">func</span> <span class="code-name">f</span>`
+	if out, _ := Highlight("go", "func f() {}"); !strings.Contains(out, want) {
 		t.Errorf("no classes in %s", out)
 	}
 }
