@@ -196,6 +196,44 @@ test('Spanish calculator, decimal comma: labels, results and refusals agree with
 	assert.deepEqual(page.errors, []);
 });
 
+test('the decimal mark of the text is that of the setting, and addresses in documents stay', async (t) => {
+	const { site, page } = await phone(t);
+	await page.goto(`${site.url}es/last-truck-call.html`);
+	const text = () => page.locator('main').evaluate((main) => [...main.querySelectorAll('figcaption, p, li, td')].map((e) => e.textContent).join(' '));
+	const before = await text();
+	assert.match(before, /1\.308/);
+	await choose(page, 'mark', 'comma');
+	assert.match(await text(), /1,308/);
+	assert.doesNotMatch(await text(), /1\.308/);
+	const sources = await page.locator('main .sources').innerText();
+	await page.reload();
+	await eventually(async () => assert.match(await text(), /1,308/, 'the setting is lost on the next page'));
+	assert.equal(await page.locator('main .sources').innerText(), sources);
+	await choose(page, 'mark', 'point');
+	assert.equal(await text(), before);
+	await page.goto(`${site.url}es/braces-and-planks.html`);
+	await choose(page, 'mark', 'comma');
+	assert.doesNotMatch(await page.locator('main').innerText(), /1926,\d/, 'a section of a regulation was rewritten');
+	assert.deepEqual(page.errors, []);
+});
+
+test('a wrong address is answered in each language, and the install name is the reader\u2019s', async (t) => {
+	const { site, page } = await phone(t);
+	await page.goto(`${site.url}no-such-page.html`);
+	const main = page.locator('main');
+	assert.ok((await main.innerText()).includes(uiText('ui.missing.title')));
+	assert.equal(await main.locator('[lang=es] h2').innerText(), uiText('ui.missing.title', {}, 'es'));
+	await main.locator('[lang=es] a').first().click();
+	await page.waitForURL(/\/es\/index\.html$/);
+	const app = await page.evaluate(async () => {
+		const link = document.querySelector('link[rel=manifest]').href;
+		return { link, ...await (await fetch(link)).json() };
+	});
+	assert.equal(app.lang, 'es');
+	assert.equal(new URL(app.start_url, app.link).href, `${site.url}es/`);
+	assert.equal(app.name, (await page.title()).split(' – ').at(-1));
+});
+
 test('changing to metric and back restores the typed texts', async (t) => {
 	const { site, page } = await phone(t);
 	await page.goto(`${site.url}en/calc/form-pressure.html`);

@@ -85,7 +85,7 @@ func Make(o Options, faults *fault.List) *Site {
 	if faults.Errors() > 0 {
 		return nil
 	}
-	b.addAppManifest()
+	b.addAppManifests()
 	o.Step("rendering the pages")
 	b.renderPages()
 	if faults.Errors() > 0 {

@@ -122,6 +122,9 @@ func (b *builder) parsePages(manual source.Manual, parse parser) []*markdown.Doc
 // house rules without a fault, in its writing.
 func (b *builder) language(manual source.Manual, l source.Language) markdown.Language {
 	lang := markdown.Language{Rules: map[string]markdown.Rule{}}
+	if first := manual.Languages[0].Code; l.Code != first {
+		lang.Taught = first
+	}
 	if l.Decimal == "comma" {
 		lang.Mark = quantity.Comma
 	}

@@ -6,9 +6,6 @@ import (
 	"coursebook/generator/internal/preview"
 )
 
-// appManifest is the path of the web app manifest.
-const appManifest = offline.AppName
-
 // The colours of the browser's interface and of the page before its styles are loaded.
 const (
 	themeColour      = "#fdfdfb"
@@ -32,19 +29,27 @@ func (b *builder) worker(files []output.Entry) (output.File, error) {
 	return output.File{Path: offline.WorkerName, Data: []byte(worker)}, nil
 }
 
-// addAppManifest adds the web app manifest in the first language. If the manual's
+// addAppManifests adds the web app manifest of each language, so that a reader installs
+// the manual under its name and with its home page in his language. If the manual's
 // values are refused, it adds a fault instead.
-func (b *builder) addAppManifest() {
-	l := b.Site.Languages[0]
-	data, err := offline.Webmanifest(offline.App{
-		Name: l.Title, ShortName: l.Title, Description: l.Subtitle, Language: l.Code,
-		Theme: themeColour, Background: backgroundColour,
-		Icons: []offline.Icon{{Src: b.Assets.Icon, Sizes: "any", Type: "image/svg+xml", Purpose: "any"}},
-	})
-	if err != nil {
-		b.fail(err)
-		return
+func (b *builder) addAppManifests() {
+	b.Assets.AppManifest = map[string]string{}
+	for i, l := range b.Site.Languages {
+		start := "."
+		if i > 0 {
+			start = l.Code + "/"
+		}
+		data, err := offline.Webmanifest(offline.App{
+			Name: l.Title, ShortName: l.Title, Description: l.Subtitle, Language: l.Code, Start: start,
+			Theme: themeColour, Background: backgroundColour,
+			Icons: []offline.Icon{{Src: b.Assets.Icon, Sizes: "any", Type: "image/svg+xml", Purpose: "any"}},
+		})
+		if err != nil {
+			b.fail(err)
+			return
+		}
+		name := offline.AppName(l.Code, i == 0)
+		b.Assets.AppManifest[l.Code] = name
+		b.add(name, data)
 	}
-	b.Assets.AppManifest = appManifest
-	b.add(appManifest, data)
 }

@@ -149,11 +149,16 @@ func (w *walker) inline(n ast.Node, m mode) {
 	case *ast.CodeSpan:
 		w.codeSpan(n)
 	case *ast.Emphasis:
-		tag := "em"
-		if n.Level == 2 {
-			tag = "strong"
+		switch {
+		case n.Level == 2:
+			w.wrap("strong", n, m)
+		case w.taught != "" && w.inBrackets(n):
+			w.raw(`<em lang="` + w.taught + `">`)
+			w.inlines(n.FirstChild(), m)
+			w.raw("</em>")
+		default:
+			w.wrap("em", n, m)
 		}
-		w.wrap(tag, n, m)
 	case *extast.Strikethrough:
 		w.wrap("del", n, m)
 	case *ast.Link:
@@ -166,6 +171,14 @@ func (w *walker) inline(n ast.Node, m mode) {
 		w.rawInline(n)
 	case *extast.TaskCheckBox: // written by its list
 	}
+}
+
+// inBrackets reports whether a node is all that is between two round brackets.
+func (w *walker) inBrackets(n ast.Node) bool {
+	before, ok1 := n.PreviousSibling().(*ast.Text)
+	after, ok2 := n.NextSibling().(*ast.Text)
+	return ok1 && ok2 && bytes.HasSuffix(before.Value(w.src), []byte("(")) &&
+		bytes.HasPrefix(after.Value(w.src), []byte(")"))
 }
 
 // wrap writes the children of n inside an element with the given tag.

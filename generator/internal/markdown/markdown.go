@@ -61,8 +61,11 @@ func newParser() parser.Parser {
 
 // Language is what a page needs to know of its language.
 type Language struct {
-	Mark  quantity.Mark
-	Rules map[string]Rule // the house rules by ID
+	Mark quantity.Mark
+	// Taught is the code of the language whose words a page teaches in round brackets and
+	// emphasis, (*pump*): the first language of the manual; "" for pages in it.
+	Taught string
+	Rules  map[string]Rule // the house rules by ID
 }
 
 // Parse parses a page. It adds errors and warnings to faults and never returns nil:
@@ -92,6 +95,7 @@ func parseFor(f source.File, l Language, prose bool, faults *fault.List) *Docume
 		finder: amount.New(f.Language(), l.Mark, h.Least...),
 		mark:   l.Mark,
 		rules:  l.Rules,
+		taught: l.Taught,
 		words:  wordsOf(f.Language()),
 		ids:    ids{},
 

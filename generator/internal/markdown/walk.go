@@ -27,7 +27,8 @@ type walker struct {
 	finder    *amount.Finder
 	mark      quantity.Mark
 	rules     map[string]Rule
-	inRule    bool // in a figure that is linked to a rule or marked as another matter
+	taught    string // Language.Taught
+	inRule    bool   // in a figure that is linked to a rule or marked as another matter
 	words     words
 	page      page.Page
 

@@ -6,8 +6,17 @@ import (
 	"strings"
 )
 
-// AppName is the file name of the web app manifest.
-const AppName = "app.webmanifest"
+// appName is the file name of the web app manifest in the first language.
+const appName = "app.webmanifest"
+
+// AppName returns the file name of the web app manifest in a language. The first one of
+// a manual has no code in its name.
+func AppName(code string, first bool) string {
+	if first {
+		return appName
+	}
+	return "app-" + code + ".webmanifest"
+}
 
 // App holds the values of the web app manifest, with which a phone installs the
 // manual on its home screen.
@@ -18,6 +27,8 @@ type App struct {
 	Description string
 	// Language is the code of the default language.
 	Language string
+	// Start is the folder of the home page, relative to the manifest: "." or "es/".
+	Start string
 	// Theme is the colour of the bar above the page, Background that of the
 	// screen before the first page is shown. Both have the form #rrggbb.
 	Theme, Background string
@@ -38,7 +49,7 @@ type Icon struct {
 }
 
 // appFile gives the members of the Web Application Manifest (W3C) their order.
-// The start is the folder of the manifest itself, so the site works below any path.
+// Start and scope are relative to the manifest, so the site works below any path.
 type appFile struct {
 	Name        string `json:"name"`
 	ShortName   string `json:"short_name"`
@@ -69,6 +80,8 @@ func Webmanifest(a App) ([]byte, error) {
 	case !hexColour.MatchString(a.Theme) || !hexColour.MatchString(a.Background):
 		wrong = fmt.Sprintf("colours %q and %q are not both of the form #rrggbb", a.Theme, a.Background)
 		hint = "write six hexadecimal digits after #"
+	case a.Start != "." && !(strings.HasSuffix(a.Start, "/") && plainURL.MatchString(strings.TrimSuffix(a.Start, "/"))):
+		wrong, hint = fmt.Sprintf("start %q is not a folder of the site", a.Start), "write . or es/"
 	case len(a.Icons) == 0:
 		wrong, hint = "there is no icon", "add an icon to the theme"
 	}
@@ -83,9 +96,9 @@ func Webmanifest(a App) ([]byte, error) {
 		}
 	}
 	if wrong != "" {
-		return nil, refuse(AppName, wrong, hint)
+		return nil, refuse(appName, wrong, hint)
 	}
 	return encode(appFile{Name: a.Name, ShortName: a.ShortName, Description: a.Description, Language: a.Language,
-		StartURL: ".", Scope: ".", Display: "standalone", Theme: a.Theme, Background: a.Background, Icons: a.Icons},
+		StartURL: a.Start, Scope: ".", Display: "standalone", Theme: a.Theme, Background: a.Background, Icons: a.Icons},
 		"  "), nil
 }

@@ -170,7 +170,8 @@ func TestWorker(t *testing.T) {
 }
 
 func TestWebmanifest(t *testing.T) {
-	app := App{Name: "Wall <book> & cards", ShortName: "Walls", Language: "en", Theme: "#1a4f9c", Background: "#ffffff",
+	app := App{Name: "Wall <book> & cards", ShortName: "Walls", Language: "en", Start: ".",
+		Theme: "#1a4f9c", Background: "#ffffff",
 		Icons: []Icon{
 			{"assets/icon-0123456789.png", "192x192", "image/png", ""},
 			{"assets/icon-9876543210.svg", "any", "image/svg+xml", "any maskable"},

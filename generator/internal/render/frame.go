@@ -79,7 +79,7 @@ func frameAssets(j *Job) theme.Assets {
 		return site.Rel(j.at.path, path)
 	}
 	a.Style, a.Deferred, a.Script = rel(j.Assets.Style), rel(j.Assets.Deferred), rel(j.Assets.Script)
-	a.Icon, a.AppManifest = rel(j.Assets.Icon), rel(j.Assets.AppManifest)
+	a.Icon, a.AppManifest = rel(j.Assets.Icon), rel(j.Assets.AppManifest[j.lang.Code])
 	return a
 }
 

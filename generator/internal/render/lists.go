@@ -68,4 +68,18 @@ func missingAt(j *Job, l *site.Language) address {
 	return address{path: missingPath}
 }
 
-func missingView(j *Job) (any, error) { return theme.Missing{Frame: frame(j)}, nil }
+// missingView returns the view of the page for missing addresses, which says the same in
+// every other language too: nobody knows which one the reader of a wrong address reads.
+func missingView(j *Job) (any, error) {
+	v := theme.Missing{Frame: frame(j)}
+	for _, l := range j.Site.Languages {
+		if l == j.lang {
+			continue
+		}
+		t := j.Themes[l.Code]
+		v.Others = append(v.Others, theme.MissingIn{Lang: l.Code, Title: t.Text("ui.missing.title"),
+			Text: t.Text("ui.missing.text"), Name: l.Title, Home: site.Rel(j.at.path, l.Code+"/index.html"),
+			AllName: t.Text("ui.all"), All: site.Rel(j.at.path, site.AllPath(l.Code))})
+	}
+	return v, nil
+}

@@ -40,8 +40,8 @@ type Picture struct {
 // bytes for the one-file edition.
 type Assets struct {
 	Style, Script, Icon string
-	Deferred            string // the deferred style sheet; empty if the theme has none
-	AppManifest         string // the web app manifest
+	Deferred            string            // the deferred style sheet; empty if the theme has none
+	AppManifest         map[string]string // the web app manifest, by language
 
 	StyleData, DeferredData, ScriptData, WorkerData, IconData, ModuleData []byte
 

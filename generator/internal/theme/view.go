@@ -178,7 +178,16 @@ type Group struct {
 }
 
 // Missing is the view of the page for missing addresses.
-type Missing struct{ Frame }
+type Missing struct {
+	Frame
+	Others []MissingIn // the same in the other languages
+}
+
+// MissingIn is what the page for missing addresses says in another language.
+type MissingIn struct {
+	Lang, Title, Text        string
+	Name, Home, AllName, All string // links: title and relative address
+}
 
 // Pocket is the view of the one-file edition: every page in one document.
 type Pocket struct {

@@ -1,5 +1,6 @@
 // The reader's settings: language, units, decimal mark, role, site, light or dark.
 // Each is optional and stored on the device.
+import { writeMarks } from "./marks";
 import { all, facts, make, root, uiText } from "./page";
 import { load, save } from "./store";
 
@@ -27,6 +28,7 @@ export function choose(name: string, value: string): void {
   save(name, value);
   applyChoices();
   showChoices();
+  if (name === "mark") writeMarks(value);
   if (name === "units" || name === "mark") for (const listener of listeners) listener();
 }
 
@@ -64,6 +66,7 @@ export function startChoices(): void {
     if (panel?.open && !panel.contains(e.target as Node)) close();
   });
   showChoices();
+  writeMarks(style().mark);
 }
 
 /** Redirects from the root page to the home page of the stored language. */

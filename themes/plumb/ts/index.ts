@@ -3,7 +3,8 @@
 //   page.ts      data of the page, texts of the interface, helpers for elements
 //   release.ts   the release of the page; files.ts reads its files
 //   store.ts     what is stored on the device
-//   choices.ts   the settings: language, units, decimal mark, role, site, light
+//   choices.ts   the settings: language, units, decimal mark, role, site, light;
+//                marks.ts writes the decimal mark in the text
 //   checks.ts    checklists
 //   module.ts    the WebAssembly module; wasi.ts implements its imports
 //   records.ts   the text format of requests and answers
