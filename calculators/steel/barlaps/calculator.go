@@ -114,7 +114,7 @@ var yield = quantity.Display{
 var inputs = []calc.Field{
 	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: steel.BarOptions, Label: calc.Text("Bar")},
 	{ID: "fy", Display: &yield, Usual: "60000 psi", Label: labelGrade,
-		Help:  calc.Text("Grade 60: 60,000 psi. Grade 400: 400 MPa."),
+		Help:  calc.Text("Grade 60: 60 000 psi. Grade 400: 400 MPa."),
 		Range: "40000 to 100000 psi", Why: whyGrade},
 	{ID: "fc", Display: &displays.Strength, Usual: "3000 psi", Label: calc.Text("Concrete strength, 28 days"),
 		Range: "2450 to 15000 psi", Why: whyFcLow, WhyMost: whyFcHigh, LeastSource: "aci318"},

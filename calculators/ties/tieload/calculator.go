@@ -112,7 +112,7 @@ var Calculator = &calc.Calculator{
 			ID:     "factor",
 			Author: "Concrete Construction",
 			Title:  "Safety factor for form ties",
-			Where:  calc.Text("factor of 1.5 by custom, at least 2 by ACI 347; 4,500 lb over 1.5 is 3,000 lb"),
+			Where:  calc.Text("factor of 1.5 by custom, at least 2 by ACI 347; 4500 lb over 1.5 is 3000 lb"),
 			Status: calc.Confirmed,
 			Link:   "https://www.concreteconstruction.net/how-to/safety-factor-for-form-ties_o",
 		},

@@ -133,7 +133,7 @@ var Calculator = &calc.Calculator{
 			Status:  calc.Confirmed,
 			Link:    "https://www.concreteconstruction.net/how-to/use-updated-wall-pressure-formulas_o",
 		},
-		{ID: "lumber", Where: calc.Text("800 psi and 1,200,000 psi for wet construction lumber, a bend of 1/360 " +
+		{ID: "lumber", Where: calc.Text("800 psi and 1 200 000 psi for wet construction lumber, a bend of 1/360 " +
 			"of the span"), Status: calc.Memory},
 	},
 	Cautions: []calc.Caution{
