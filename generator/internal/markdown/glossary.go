@@ -1,6 +1,7 @@
 package markdown
 
 import (
+	"slices"
 	"strings"
 
 	"coursebook/generator/internal/page"
@@ -62,24 +63,36 @@ func (w *walker) term(item ast.Node) {
 }
 
 // definition splits "(also: other, words): definition" into the other names and
-// the definition. Without such a parenthesis at the start, also is nil and def is
-// the text. Colons, dashes and spaces before the definition are dropped; it is ""
-// if nothing is left.
+// the definition. A semicolon separates lists that have a lead each, as in
+// "(también: otra; en inglés: other)". Without such a parenthesis at the start, also
+// is nil and def is the text. Colons, dashes and spaces before the definition are
+// dropped; it is "" if nothing is left.
 func definition(text string) (also []string, def string) {
 	if rest, ok := strings.CutPrefix(text, "("); ok {
-		inner, after, closed := strings.Cut(rest, ")")
-		lower := strings.ToLower(inner)
-		for _, lead := range alsoLeads {
-			if closed && strings.HasPrefix(lower, lead) {
-				for _, name := range strings.Split(inner[len(lead):], ",") {
-					if name = strings.TrimSpace(name); name != "" {
-						also = append(also, name)
-					}
-				}
-				text = strings.TrimSpace(after)
-				break
+		if inner, after, closed := strings.Cut(rest, ")"); closed {
+			if names, ok := otherNames(inner); ok {
+				also, text = names, strings.TrimSpace(after)
 			}
 		}
 	}
 	return also, strings.TrimLeft(text, ":–—- ")
+}
+
+// otherNames returns the names in lists such as "also: other, words", separated by
+// semicolons. It reports false if a list has no lead.
+func otherNames(lists string) (names []string, ok bool) {
+	for _, list := range strings.Split(lists, ";") {
+		list = strings.TrimSpace(list)
+		lower := strings.ToLower(list)
+		at := slices.IndexFunc(alsoLeads, func(lead string) bool { return strings.HasPrefix(lower, lead) })
+		if at < 0 {
+			return nil, false
+		}
+		for _, name := range strings.Split(list[len(alsoLeads[at]):], ",") {
+			if name = strings.TrimSpace(name); name != "" {
+				names = append(names, name)
+			}
+		}
+	}
+	return names, true
 }

@@ -173,12 +173,16 @@ func (w *walker) inline(n ast.Node, m mode) {
 	}
 }
 
-// inBrackets reports whether a node is all that is between two round brackets.
+// inBrackets reports whether a node is all that is between two round brackets, or
+// all that is between taughtLead and the closing one.
 func (w *walker) inBrackets(n ast.Node) bool {
 	before, ok1 := n.PreviousSibling().(*ast.Text)
 	after, ok2 := n.NextSibling().(*ast.Text)
-	return ok1 && ok2 && bytes.HasSuffix(before.Value(w.src), []byte("(")) &&
-		bytes.HasPrefix(after.Value(w.src), []byte(")"))
+	if !ok1 || !ok2 || !bytes.HasPrefix(after.Value(w.src), []byte(")")) {
+		return false
+	}
+	text := before.Value(w.src)
+	return bytes.HasSuffix(text, []byte("(")) || bytes.HasSuffix(text, []byte(taughtLead))
 }
 
 // wrap writes the children of n inside an element with the given tag.

@@ -23,7 +23,10 @@ var signalWords = []string{"DANGER", "WARNING", "CAUTION", "NOTICE", "PELIGRO", 
 var holdLeads = []string{"hold point", "punto de espera"}
 
 // alsoLeads open the list of a term's other names.
-var alsoLeads = []string{"also:", "also called:", "también:"}
+var alsoLeads = []string{"also:", "also called:", "también:", "en inglés:"}
+
+// taughtLead opens the other names of a term in the language that is taught.
+const taughtLead = "en inglés: "
 
 // wordsOf returns the words of a language by its code, such as es or es-mx; the
 // English ones for a language that is not known.
