@@ -33,7 +33,7 @@ var pourWords = map[string]map[string]string{
 		"in-time":   "back in time",
 		"too-late":  "too late: planned joint",
 		"too-fast":  "too fast",
-		"start":     "Crew starts by daylight. Named hands walk the wall and prove the strings",
+		"start":     "Crew starts by daylight. The people named walk the wall and prove the strings",
 		"pump":      "Pump comes. Operator and signal hand set it, wires first, boom down",
 		"batched1":  "First load is batched",
 		"walked":    "Wall released. Then foreman and operator walk the pump and release it",
