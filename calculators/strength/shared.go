@@ -29,7 +29,7 @@ var InKilograms = quantity.Display{
 const (
 	WhyBoiling   = calc.Text("No wall gets this hot. Check the reading.")
 	EstimateOnly = calc.Text(
-		"Estimate only. It is no permission to strip, load or backfill. Those wait for the engineer's word.",
+		"Estimate only. It does not let you strip, load or backfill. Those wait for the engineer's word.",
 	)
 )
 

@@ -142,7 +142,7 @@ var sources = []calc.Source{
 		Where:  calc.Text("hour angle, sunrise and sunset; stated good to a minute between 72° south and north"),
 		Status: calc.Confirmed},
 	{ID: "usno", Author: "US Naval Observatory", Title: "Rise, set and twilight definitions",
-		Where: calc.Text("sun's centre at 90° 50' for rise and set, 96° for civil twilight"), Status: calc.Secondary},
+		Where: calc.Text("sun's center at 90° 50' for rise and set, 96° for civil twilight"), Status: calc.Secondary},
 	{
 		ID:     "fao",
 		Author: "R. G. Allen et al.",

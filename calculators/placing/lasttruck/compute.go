@@ -18,7 +18,7 @@ const (
 
 	noteCutOff = calc.Text("The plant stops taking calls at {time}, earlier than the pour asks for. Call before that.")
 	noteLate   = calc.Text(
-		"It will reach the hopper {late} too late. Slow the rounds, keep every top alive, and call at once.",
+		"It will reach the hopper {late} too late. Slow the rounds, keep every top fresh, and call at once.",
 	)
 	noteClosed = calc.Text("The plant has stopped taking calls. Call at once, then a second plant. Plan a joint.")
 	noteDay    = calc.Text("The time to call is on the day before.")

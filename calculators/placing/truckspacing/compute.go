@@ -18,7 +18,7 @@ const (
 		"If trucks wait on site they reach {age}, over {limit}. Have the plant send one every {spacing}.",
 	)
 	noteStarved = calc.Text(
-		"The pump stands {wait} for each truck. Keep the top of the wall alive, or get {trucks} trucks.",
+		"The pump stands {wait} for each truck. Keep the top of the wall fresh, or get {trucks} trucks.",
 	)
 )
 

@@ -20,7 +20,7 @@ const (
 	refuseOrder  = calc.Text("This reading is earlier than the one before it. Put them in order.")
 	refuseNoTime = calc.Text("The readings cover no time. Enter a later one.")
 	ofFirst      = calc.Text("Interval that ends at {time}")
-	noteSteady   = calc.Text("One reading only: it is taken as the temperature since placing.")
+	noteSteady   = calc.Text("One reading only: it counts as the temperature since placing.")
 	noteLate     = calc.Text("The first {time} before the first reading count for nothing.")
 	noteJump     = calc.Text("Two rows have the same time. Is that a jump in temperature, or a slip?")
 	noteBelow    = calc.Text(

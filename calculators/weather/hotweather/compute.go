@@ -22,7 +22,7 @@ const (
 	noteHeat86 = calc.Text("The earlier limit in heat counts: {limit}.")
 	noteEighty = calc.Text(
 		"From 80 °F (27 °C) hot-weather care starts. Smaller lifts and shorter walls keep the joint between lifts " +
-			"alive.",
+			"fresh.",
 	)
 	askCounter = calc.Text("Read the counter on the drum: the turns count as well.")
 	noteAgreed = calc.Text(

@@ -13,7 +13,7 @@ import (
 )
 
 // checkTerms adds a warning for each word that the manual's list of terms has another
-// word for: in pages, in labels of pictures, in texts of calculators and in words of the
+// word for: in pages, in the manual's file, in labels of pictures, in texts of calculators and in words of the
 // theme. Without a list it adds nothing.
 func (b *builder) checkTerms() {
 	if len(b.terms) == 0 {
@@ -36,6 +36,8 @@ func (b *builder) contentTexts(lang string, first bool) (texts []terms.Text) {
 		case f.Language() == lang:
 			texts = append(texts, terms.Text{File: f.Path, Line: 1, Col: 1, Page: f.Slug(),
 				Text: terms.PageText(string(f.Data))})
+		case f.Kind == source.ManualFile:
+			texts = append(texts, terms.Text{File: f.Path, Line: 1, Col: 1, Text: terms.ManualText(string(f.Data), lang)})
 		case f.Kind == source.Picture && path.Ext(f.Path) == ".svg" && b.pictureIn(f.Path, lang, first):
 			texts = append(texts, terms.Labels(f.Path, f.Data)...)
 		}

@@ -12,6 +12,10 @@ var shown = []string{"title", "summary", "when", "time", "gear", "alt", "caption
 
 var (
 	keyLine = regexp.MustCompile(`^[ -]*([a-z][a-z-]*):(\s|$)`)
+	// manualText matches a language in the manual's file with its text, which may be one of
+	// several between braces.
+	manualText = regexp.MustCompile(`(?m)^[ -]*([a-z]{2,3}(?:-[a-z0-9]+)*): +("[^"\n]*"|[^\s"\[{].*)` +
+		`|[{,] *([a-z]{2,3}(?:-[a-z0-9]+)*): +("[^"\n]*"|[^\s"\[{][^\n{},]*)`)
 	// hidden matches what a reader does not see: the target of a link, an anchor, code, a
 	// comment; and the other names of a thing, which a glossary lists in round brackets.
 	hidden = regexp.MustCompile("\\]\\([^)]*\\)|\\{#[^}]*\\}|`[^`]*`|\\((also|también|en inglés): [^)]*\\)")
@@ -50,6 +54,21 @@ func PageText(data string) string {
 		lines[i] = hidden.ReplaceAllStringFunc(line, blank)
 	}
 	return strings.Join(lines, "")
+}
+
+// ManualText returns the source of a manual's file with all but the texts of a language
+// blanked, byte by byte. Lists of words to look for are no texts of the screen.
+func ManualText(data, lang string) string {
+	out := []byte(blank(data))
+	for _, m := range manualText.FindAllStringSubmatchIndex(data, -1) {
+		if m[2] < 0 {
+			m = m[4:] // between braces
+		}
+		if data[m[2]:m[3]] == lang {
+			copy(out[m[4]:m[5]], data[m[4]:m[5]])
+		}
+	}
+	return string(out)
 }
 
 // blank returns as many blanks as s has bytes; line feeds stay.

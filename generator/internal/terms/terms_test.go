@@ -101,6 +101,21 @@ func TestPageText(t *testing.T) {
 	}
 }
 
+// Of the manual's file only the texts of the language stay, at their places.
+func TestManualText(t *testing.T) {
+	const manual = "title:\n  en: Wall\n  es: Muro\nrules:\n  - id: lift\n    words:\n" +
+		"      es: [capa de]\n    basis:\n      es: Límite propio\nhint: {en: One, es: \"Uno, dos\"}\nterms: terms.tsv\n"
+	got := ManualText(manual, "es")
+	if len(got) != len(manual) || strings.Join(strings.Fields(got), " ") != "Muro Límite propio \"Uno, dos\"" {
+		t.Errorf("texts %q", got)
+	}
+	for _, word := range []string{"Muro", "Límite", "dos"} {
+		if strings.Index(got, word) != strings.Index(manual, word) {
+			t.Errorf("%s is moved to byte %d", word, strings.Index(got, word))
+		}
+	}
+}
+
 func TestLabels(t *testing.T) {
 	svg := "<svg><title>Uno</title>\n<g><text x=\"1\">Dos <tspan>tres</tspan></text></g>" +
 		"<style>no</style>\n<desc>cuatro</desc></svg>"
