@@ -55,7 +55,7 @@ var statedFigures = []statedFigure{
 	},
 	{
 		slug:       "under-windows",
-		text:       map[string]string{"en": "and by 1,200 lb with 4 ft", "es": "Con 4 ft son 1,200 lb"},
+		text:       map[string]string{"en": "and by 1,200 lb with 4 ft", "es": "Con 4 ft son 1200 lb"},
 		calculator: blockoutuplift.Calculator, inputs: append(sill[:4:4], "side-a=4 ft", "side-b=4 ft"),
 		output: "uplift", unit: "lbf", figure: 1200, tol: 1,
 	},

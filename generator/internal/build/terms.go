@@ -37,7 +37,8 @@ func (b *builder) contentTexts(lang string, first bool) (texts []terms.Text) {
 			texts = append(texts, terms.Text{File: f.Path, Line: 1, Col: 1, Page: f.Slug(),
 				Text: terms.PageText(string(f.Data))})
 		case f.Kind == source.ManualFile:
-			texts = append(texts, terms.Text{File: f.Path, Line: 1, Col: 1, Text: terms.ManualText(string(f.Data), lang)})
+			texts = append(texts, terms.Text{File: f.Path, Line: 1, Col: 1,
+				Text: terms.ManualText(string(f.Data), lang)})
 		case f.Kind == source.Picture && path.Ext(f.Path) == ".svg" && b.pictureIn(f.Path, lang, first):
 			texts = append(texts, terms.Labels(f.Path, f.Data)...)
 		}

@@ -104,7 +104,8 @@ func TestPageText(t *testing.T) {
 // Of the manual's file only the texts of the language stay, at their places.
 func TestManualText(t *testing.T) {
 	const manual = "title:\n  en: Wall\n  es: Muro\nrules:\n  - id: lift\n    words:\n" +
-		"      es: [capa de]\n    basis:\n      es: Límite propio\nhint: {en: One, es: \"Uno, dos\"}\nterms: terms.tsv\n"
+		"      es: [capa de]\n    basis:\n      es: Límite propio\n" +
+		"hint: {en: One, es: \"Uno, dos\"}\nterms: terms.tsv\n"
 	got := ManualText(manual, "es")
 	if len(got) != len(manual) || strings.Join(strings.Fields(got), " ") != "Muro Límite propio \"Uno, dos\"" {
 		t.Errorf("texts %q", got)
