@@ -1,6 +1,10 @@
 package consolidation
 
-import "coursebook/calculators/calc"
+import (
+	"math"
+
+	"coursebook/calculators/calc"
+)
 
 const (
 	meansRun   = calc.Text("run time of a full pack")
@@ -66,18 +70,21 @@ var UnchargedFormula = &calc.Formula{
 	Fn: calc.Func3(Uncharged), Go: "consolidation.Uncharged", Source: "practice",
 }
 
-// Chargers is the number of chargers that keep up with S slots, ⌈S t_c/t⌉. Any
-// unit of time. Source: arithmetic.
-func Chargers(slots, charge, lasts float64) float64 { return calc.Ceil(slots * charge / lasts) }
+// Chargers is the number of chargers that keep up with S slots, ⌈S t_c/t⌉, and no more
+// than one for each pack that is changed, N₀ − S. Any unit of time. Source: arithmetic.
+func Chargers(slots, charge, lasts, without float64) float64 {
+	return math.Min(calc.Ceil(slots*charge/lasts), without-slots)
+}
 
 // ChargersFormula declares Chargers.
 var ChargersFormula = &calc.Formula{
-	ID: "chargers", Title: calc.Text("Chargers that keep up"), Expr: "ceil(S*t_c/t)",
+	ID: "chargers", Title: calc.Text("Chargers that keep up"), Expr: "min(ceil(S*t_c/t), N_0 - S)",
 	Result: calc.Var{Symbol: "k", Meaning: calc.Text("chargers that keep up")},
 	Vars: []calc.Var{{Symbol: "S", Meaning: meansSlots},
 		{Symbol: "t_c", Meaning: calc.Text("time to charge a pack"), Unit: "min"},
-		{Symbol: "t", Meaning: meansLasts, Unit: "min"}},
-	Fn: calc.Func3(Chargers), Go: "consolidation.Chargers", Source: "practice",
+		{Symbol: "t", Meaning: meansLasts, Unit: "min"},
+		{Symbol: "N_0", Meaning: calc.Text("packs without charging")}},
+	Fn: calc.Func4(Chargers), Go: "consolidation.Chargers", Source: "practice",
 }
 
 // Bound is the number of packs that must be on site for the k-th change,

@@ -196,3 +196,7 @@ var (
 		Metric: quantity.UnitDisplay{Unit: "°C", Step: 1, Rounding: quantity.Up},
 	}
 )
+
+// OneLift is the most that one person lifts, in lb: the load constant of the NIOSH lifting
+// equation.
+const OneLift = 51

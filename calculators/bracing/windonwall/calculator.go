@@ -352,7 +352,7 @@ var outputs = []calc.Field{
 		{ID: "least", Label: calc.Text("the least load of ACI 347")},
 		{ID: "gust", Label: calc.Text("today's gust: no design wind")}}},
 	{ID: "crew", Label: calc.Text("On the planks today"), Kind: calc.Choice, Lead: true, Options: []calc.Option{
-		{ID: "off", Label: calc.Text("nobody: over the crew's limit")},
+		{ID: "off", Label: calc.Text("nobody: the crew's limit is reached")},
 		{ID: "under", Label: calc.Text("under the limit, watch the wind")}}},
 	{ID: "design-wind", Label: calc.Text("Wind for this time"), Display: &displays.Wind},
 	{ID: "kz", Label: calc.Text("Factor for height"), Display: &displays.Factor},

@@ -30,8 +30,8 @@ const (
 		"ACI 347 asks for more than this wind gives: 15 psf (0.72 kPa), or 100 lb on each foot (1.46 kN/m) at the top.",
 	)
 	noteClear = calc.Text(
-		"Leave the planks and keep {zone} clear on both sides when the wind passes {wind}. Read it with a wind meter " +
-			"at the wall.",
+		"Leave the planks and keep {zone} clear on both sides when the wind reaches {wind}. Read it with a wind " +
+			"meter at the wall.",
 	)
 	noteForms = calc.Text(
 		"That rule is for masonry. No limit is published for foam walls, and an empty one is far lighter.",
@@ -54,15 +54,15 @@ const (
 		"Today's gust is not the design wind. These forces release no wall: its braces must hold the wind of the map " +
 			"and the least load.",
 	)
-	noteOff   = calc.Text("{gust} is over the limit of {limit}. Nobody on the planks, and keep the fall zone clear.")
+	noteOff   = calc.Text("{gust} reaches the limit of {limit}. Nobody on the planks, and keep the fall zone clear.")
 	askFactor = calc.Text("With 0.6 the ratings must be safe loads, not breaking loads. Is that so?")
 )
 
 // gustFactor is the gust factor G of a rigid wall.
 const gustFactor = 0.85
 
-// firstPeriod is the wind in m/s at which masons leave on the first day, and the greatest
-// at which anybody stays here: an empty wall and one full of fresh concrete are new.
+// firstPeriod is the wind in m/s at which masons leave on the first day, and from which
+// nobody stays here: an empty wall and one full of fresh concrete are new.
 var firstPeriod = calc.SI(20, "mph")
 
 // leave returns the wind in m/s at which the crew leaves the planks: the one entered, or
@@ -244,7 +244,7 @@ func putToday(r *calc.Recorder, in calc.Case) float64 {
 	r.Put("line", line)
 	r.PutChoice("governs", "gust")
 	r.Note(calc.LevelWarning, calc.At("gust"), noteToday)
-	if bracing.Exceeds(gust, limit) {
+	if !calc.Under(gust, limit) {
 		r.PutChoice("crew", "off")
 		r.Note(calc.LevelDanger, calc.At("gust"), noteOff, calc.Amount("gust", gust, &displays.Wind),
 			calc.Amount("limit", limit, &displays.Wind))

@@ -243,7 +243,7 @@ func TestNotes(t *testing.T) {
 			Want:   true,
 		},
 		{
-			Note: "Leave the planks and keep {zone} clear on both sides when the wind passes {wind}. Read it with a " +
+			Note: "Leave the planks and keep {zone} clear on both sides when the wind reaches {wind}. Read it with a " +
 				"wind meter at the wall.",
 			At:   "clear",
 			Want: true,
@@ -265,7 +265,7 @@ func TestGustOfToday(t *testing.T) {
 	today := func(gust string, more ...string) calc.Result {
 		return calctest.Run(t, Calculator, append(more, "by=today", "gust="+gust, "duty=none")...)
 	}
-	for gust, crew := range map[string]string{"5 mph": "under", "20 mph": "under", "20.5 mph": "off", "40 mph": "off"} {
+	for gust, crew := range map[string]string{"5 mph": "under", "19.5 mph": "under", "20 mph": "off", "40 mph": "off"} {
 		res := today(gust, "clear=20 mph", "brace-rating=5000 lbf", "anchor-rating=5000 lbf")
 		if res.Out.Choice("crew") != crew || calctest.Noted(res, noteOff) != (crew == "off") ||
 			!calctest.Noted(res, noteToday) {
@@ -343,7 +343,7 @@ func TestNoVerdictForLowBracesAndTallWalls(t *testing.T) {
 	}
 }
 
-// No limit that is typed keeps the crew on the planks over 20 mph: a higher one gives no
+// No limit that is typed keeps the crew on the planks at 20 mph: a higher one gives no
 // answer. A lower one counts.
 func TestNobodyStaysOverThePublishedWind(t *testing.T) {
 	for _, wall := range []string{"empty", "fresh"} {
@@ -353,9 +353,11 @@ func TestNobodyStaysOverThePublishedWind(t *testing.T) {
 		}{
 			{"20 mph", "30 mph", "off", 20},
 			{"20 mph", "20.5 mph", "off", 20},
-			{"20 mph", "20 mph", "under", 20},
+			{"20 mph", "20 mph", "off", 20},
+			{"20 mph", "19.5 mph", "under", 20},
 			{"15 mph", "16 mph", "off", 15},
-			{"15 mph", "15 mph", "under", 15},
+			{"15 mph", "15 mph", "off", 15},
+			{"15 mph", "14.5 mph", "under", 15},
 		} {
 			res := calctest.Run(t, Calculator, "by=today", "wall="+wall, "clear="+c.clear, "gust="+c.gust)
 			if res.Out.Choice("crew") != c.crew || calctest.Noted(res, noteOff) != (c.crew == "off") {

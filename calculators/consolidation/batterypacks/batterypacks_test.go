@@ -50,6 +50,21 @@ func TestBatteryNotes(t *testing.T) {
 	}
 }
 
+// The chargers that keep up are one number, in the answer and in the note: no more than
+// one for each pack that is changed.
+func TestChargersAreOneNumber(t *testing.T) {
+	res := calctest.Run(t, Calculator, "pour=24 h", "charge=24 h", "minutes=5 min", "tools=2", "chargers=2")
+	n, ok := calctest.NoteOf(res, noteChargers)
+	if !ok {
+		t.Fatal("two chargers keep up with a charge of a day")
+	}
+	shown := calc.Locale{}.Say("{count}", calc.Count("count", int(res.Out.Num("keep-up"))))
+	if got := (calc.Locale{}).Say("{count}", n.Slots...); got != shown ||
+		res.Out.Num("keep-up") != res.Out.Num("without")-2 {
+		t.Errorf("%s in the note, %s in the answer", got, shown)
+	}
+}
+
 // A run time is never shown longer than it is: 24.9 min, and 41.5 min by the
 // clock where the tool runs 60 % of the time.
 func TestRunTimesRoundDown(t *testing.T) {

@@ -1,8 +1,6 @@
 package batterypacks
 
 import (
-	"math"
-
 	"coursebook/calculators/calc"
 	"coursebook/calculators/consolidation"
 )
@@ -41,7 +39,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	keepUp := 0.0
 	if charges(in) {
 		chargers = in.Num("chargers")
-		keepUp = r.Use(consolidation.ChargersFormula, slots, in.Num("charge"), lasts)
+		keepUp = r.Use(consolidation.ChargersFormula, slots, in.Num("charge"), lasts, without)
 	}
 	change, charged := consolidation.Charging(int(slots), int(changes), int(chargers), lasts, in.Num("charge"))
 	with := r.Use(consolidation.BoundFormula, slots, float64(change), float64(charged))
@@ -55,17 +53,17 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if charges(in) {
 		r.Put("keep-up", keepUp)
 	}
-	addNotes(r, in, lasts, math.Min(keepUp, without-slots))
+	addNotes(r, in, lasts, keepUp)
 }
 
 // addNotes records a note for each thing that the count depends on. lasts is in s;
-// useful is the number of chargers that the pour can use.
-func addNotes(r *calc.Recorder, in calc.Case, lasts, useful float64) {
+// keepUp is the number of chargers that keep up.
+func addNotes(r *calc.Recorder, in calc.Case, lasts, keepUp float64) {
 	switch {
 	case !charges(in):
 		r.Note(calc.LevelNotice, calc.At("chargers"), notePower)
-	case in.Num("chargers") < useful:
-		r.Note(calc.LevelNotice, calc.At("chargers"), noteChargers, calc.Count("count", int(useful)))
+	case in.Num("chargers") < keepUp:
+		r.Note(calc.LevelNotice, calc.At("chargers"), noteChargers, calc.Count("count", int(keepUp)))
 	}
 	if in.Num("spare") == 0 {
 		r.Note(calc.LevelNotice, calc.At("spare"), noteSpare)

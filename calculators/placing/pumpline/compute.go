@@ -22,9 +22,6 @@ const (
 	ofFirstRow = calc.Text("First row")
 )
 
-// oneLift is the load constant of the NIOSH lifting equation, in lb.
-const oneLift = 51
-
 // compute sets the volumes and the weight of a pump line. It refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
 	var line, least, most float64
@@ -65,7 +62,7 @@ func weigh(r *calc.Recorder, in calc.Case) {
 	mass := r.Use(placing.HangingFormula, each, in.Num("hanging"))
 	r.Put("hose-mass", each)
 	r.Put("hanging-mass", mass)
-	if limit := calc.SI(oneLift, "lb"); calc.Over(mass, limit) {
+	if limit := calc.SI(displays.OneLift, "lb"); calc.Over(mass, limit) {
 		r.Note(
 			calc.LevelWarning,
 			calc.At("hanging"),

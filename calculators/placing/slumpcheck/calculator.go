@@ -131,7 +131,7 @@ var inputs = []calc.Field{
 
 var outputs = []calc.Field{
 	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("This load"), Options: []calc.Option{
-		{ID: goesIn, Label: calc.Text("Goes in the wall")},
+		{ID: goesIn, Label: calc.Text("Within the limit: the foreman releases it")},
 		{ID: reducer, Label: calc.Text("Adjust with water reducer, then test again")},
 		{ID: withheld, Label: calc.Text("Adjust with withheld water, then test again")},
 		{ID: again, Label: calc.Text("Test again now; nothing goes in yet")},
@@ -139,12 +139,12 @@ var outputs = []calc.Field{
 		{ID: refuse, Label: calc.Text("Refuse it: not in the wall")},
 	}},
 	{ID: "goes-by", Display: &reading, Lead: true, Label: calc.Text("Slump that counts"),
-		Help: calc.Text("Halfway between two that agree; the higher if over 7 in.; else the one inside.")},
+		Help: calc.Text("The higher of two tests: careful testers may read 3/4 in. (20 mm) apart.")},
 	{ID: "water", Display: &water, Lead: true, Label: calc.Text("Water that may go in"),
 		Help: calc.Text("Once, signed by the foreman, then 30 turns of the drum.")},
 	{ID: "least", Display: &slumpUp, Label: calc.Text("By the order, at least")},
 	{ID: "most", Display: &slump, Label: calc.Text("By the order, at most")},
-	{ID: "wall-most", Display: &slump, Label: calc.Text("In the wall, at most")},
+	{ID: "wall-most", Display: &slump, Lead: true, Label: calc.Text("In the wall, at most")},
 	{ID: "pump-loss", Display: &difference, Label: calc.Text("Slump lost in the pump")},
 }
 

@@ -21,8 +21,7 @@ const (
 
 const (
 	noteAgain = calc.Text(
-		"{slump} is outside {least} to {most}. Take another portion of the same sample now. Nothing goes to the " +
-			"hopper.",
+		"{slump} is over {most}. Take another portion of the same sample now. Nothing goes to the hopper.",
 	)
 	noteRefuse = calc.Text("Both tests are over {most}. It does not go in, not in thin lifts either. Call the plant.")
 	noteYours  = calc.Text(
@@ -38,7 +37,7 @@ const (
 	noteDose  = calc.Text("The plant gives the amount of reducer. Write it on the ticket, mix, and test again.")
 	noteApart = calc.Text("The tests are {apart} apart. Two careful testers differ less. Take a fresh sample.")
 	noteSplit = calc.Text(
-		"One test is outside the limits and one inside. By ASTM C94 the load passes. Test it at the hose too.",
+		"One test is outside the order and one inside. By ASTM C94 the load is not refused. The higher one counts.",
 	)
 	noteOver = calc.Text(
 		"One test is over {limit}: the higher one counts. Test a third portion at the chute. Over {limit} again, " +
@@ -63,12 +62,26 @@ const (
 // are equal, so that one on a limit is still on it in other units.
 const readTo = 0.001
 
+// leastWater is the least amount of water in m³ that is measured in: the half gallon that
+// the answer is written in.
+var leastWater = calc.SI(0.5, "US gal")
+
 // over reports whether a slump is more than another, both in m.
 func over(s, limit float64) bool { return s > limit+readTo }
 
-// limits holds the limits of one load in m: by the order, and the greatest that
-// goes in the wall as it came.
-type limits struct{ least, most, goes float64 }
+// limits holds the limits of one load in m: by the order, the greatest that the wall
+// takes, and the greatest that goes in the wall as it came.
+type limits struct{ least, most, wall, goes float64 }
+
+// wallLimit returns the greatest slump in m that goes in the wall: 7 in., or the house
+// rule where it is stricter.
+func wallLimit(in calc.Case) float64 {
+	limit := calc.SI(wallMost, "in")
+	if house, ok := in.HouseAmount("ordered"); ok {
+		limit = math.Min(limit, house)
+	}
+	return limit
+}
 
 // compute sets the verdict on a load by its slump, and the water that may go in.
 // It refuses no input; the verdict may be to refuse the load.
@@ -96,9 +109,10 @@ func orderLimits(r *calc.Recorder, in calc.Case) limits {
 	lim := limits{
 		least: r.Use(placing.LeastByOrderFormula, ordered, calc.SI(down, "in")),
 		most:  r.Use(placing.MostByOrderFormula, ordered, calc.SI(up, "in")),
-		goes:  calc.SI(wallMost, "in"),
+		wall:  wallLimit(in),
 	}
-	least, most := calc.SI(wallLeast, "in"), lim.goes
+	lim.goes = lim.wall
+	least, most := calc.SI(wallLeast, "in"), lim.wall
 	r.Put("least", lim.least)
 	r.Put("most", lim.most)
 	r.Put("wall-most", most)
@@ -125,7 +139,7 @@ func (l limits) low(s float64) bool {
 }
 
 // decide returns the verdict of the tests at the chute, an ID of the output
-// verdict, and the slump that counts, in m. The verdict is "" for a load that goes
+// verdict, and the slump that counts, in m: the higher of two tests. The verdict is "" for a load that goes
 // in or is adjusted. It records a note with the reason of any other.
 func decide(r *calc.Recorder, in calc.Case, lim limits) (verdict string, counts float64) {
 	a, b := in.Num("chute"), in.Num("chute")
@@ -134,41 +148,38 @@ func decide(r *calc.Recorder, in calc.Case, lim limits) (verdict string, counts 
 		b = in.Num("chute-2")
 	}
 	outside := func(s float64) bool { return lim.high(s) || lim.low(s) }
-	middle := (a + b) / 2
+	higher := math.Max(a, b)
 	switch {
-	case !two && outside(a):
+	case !two && lim.high(a):
 		r.Note(calc.LevelCaution, calc.At("chute"), noteAgain, calc.Amount("slump", a, &reading),
-			calc.Amount("least", math.Min(lim.least, calc.SI(wallLeast, "in")), &slumpUp),
 			calc.Amount("most", lim.goes, &slump))
 		return again, a
 	case lim.high(a) && lim.high(b):
 		noteRefusal(r, lim, math.Min(a, b))
-		return refuse, middle
+		return refuse, higher
 	case lim.low(a) && lim.low(b):
 		r.Note(calc.LevelCaution, calc.At("chute"), noteStiff)
-		return plant, middle
+		return plant, higher
 	case over(math.Abs(a-b), calc.SI(apart, "in")):
 		r.Note(calc.LevelCaution, calc.At("chute-2"), noteApart, calc.Amount("apart", math.Abs(a-b), &difference))
-		return again, middle
-	case over(math.Max(a, b), calc.SI(wallMost, "in")):
+		return again, higher
+	case over(higher, lim.wall):
 		if in.Has("hose") {
-			return "", math.Max(a, b)
+			return "", higher
 		}
-		r.Note(calc.LevelCaution, calc.At("hose"), noteOver, calc.Amount("limit", calc.SI(wallMost, "in"), &slump))
-		return again, math.Max(a, b)
+		r.Note(calc.LevelCaution, calc.At("hose"), noteOver, calc.Amount("limit", lim.wall, &slump))
+		return again, higher
 	case outside(a):
 		r.Note(calc.LevelNotice, calc.At("chute"), noteSplit)
-		return "", b
 	case outside(b):
 		r.Note(calc.LevelNotice, calc.At("chute-2"), noteSplit)
-		return "", a
 	}
-	return "", middle
+	return "", higher
 }
 
 // noteRefusal notes the reason of a refusal; s, in m, is the lower of two tests.
 func noteRefusal(r *calc.Recorder, lim limits, s float64) {
-	wall := calc.SI(wallMost, "in")
+	wall := lim.wall
 	r.Note(calc.LevelWarning, calc.At("chute"), noteRefuse, calc.Amount("most", lim.goes, &slump))
 	switch {
 	case !over(s, wall):
@@ -197,6 +208,9 @@ func adjust(r *calc.Recorder, in calc.Case, s float64) string {
 	} else if in.Num("withheld") > 0 {
 		r.Note(calc.LevelCaution, calc.At("state"), noteOnce)
 	}
+	if calc.Under(may, leastWater) {
+		may = 0
+	}
 	r.Put("water", may)
 	switch {
 	case in.Flag("reducer"):
@@ -217,7 +231,7 @@ func checkHose(r *calc.Recorder, in calc.Case, verdict string, chute float64) st
 	hose := in.Num("hose")
 	loss := r.Use(placing.PumpLossFormula, chute, hose)
 	r.Put("pump-loss", loss)
-	if over(hose, calc.SI(wallMost, "in")) && verdict != refuse {
+	if over(hose, wallLimit(in)) && verdict != refuse {
 		r.Put("water", 0)
 		r.Note(calc.LevelWarning, calc.At("hose"), noteHose, calc.Amount("hose", hose, &reading))
 		return again

@@ -65,7 +65,7 @@ func TestOneTestOverTheWall(t *testing.T) {
 }
 
 // Our order is 7 in. maximum: 6 to 7 in. goes in, 4-1/2 to 6 in. is adjusted and
-// never refused, below that the plant is called after a second test.
+// never refused, below that the plant is called.
 func TestOurOrder(t *testing.T) {
 	quarters(func(s float64, typed string) {
 		one := calctest.Run(t, Calculator, "chute="+typed).Out.Choice("verdict")
@@ -73,7 +73,7 @@ func TestOurOrder(t *testing.T) {
 		wantOne, wantTwo := again, refuse
 		switch {
 		case s < 4.5:
-			wantTwo = plant
+			wantOne, wantTwo = plant, plant
 		case s < 6:
 			wantOne, wantTwo = reducer, reducer
 		case s <= 7:
@@ -102,6 +102,37 @@ func TestWater(t *testing.T) {
 				}
 			}
 		}
+	})
+}
+
+// Half a gallon is the least that is measured in. Less is no water, and the plant is called.
+func TestHalfAGallon(t *testing.T) {
+	for _, c := range []struct {
+		inputs []string
+		want   string
+	}{
+		{[]string{"withheld=0.2 US gal", "load=8 yd³", "chute=5 in"}, plant},
+		{[]string{"withheld=0.5 US gal", "load=8 yd³", "chute=5 in"}, withheld},
+		{[]string{"withheld=20 US gal", "load=0.5 yd³", "chute=5 in"}, withheld}, // 0.6 gal
+		{[]string{"withheld=20 US gal", "load=0.5 yd³", "chute=5 1/2 in"}, plant},
+	} {
+		inputs := append([]string{"reducer=no", "state=came"}, c.inputs...)
+		res := calctest.Run(t, Calculator, inputs...)
+		if v := res.Out.Choice("verdict"); v != c.want || calctest.Noted(res, noteNone) != (c.want == plant) {
+			t.Errorf("%v: %s", inputs, v)
+		}
+	}
+}
+
+// The higher of two tests counts, whatever both are.
+func TestTheHigherCounts(t *testing.T) {
+	quarters(func(a float64, first string) {
+		quarters(func(b float64, second string) {
+			got := calctest.Run(t, Calculator, "chute="+first, "chute-2="+second).Out.Num("goes-by")
+			if math.Abs(calc.From(got, "in")-max(a, b)) > 1e-9 {
+				t.Fatalf("%s and %s: %v counts", first, second, got)
+			}
+		})
 	})
 }
 

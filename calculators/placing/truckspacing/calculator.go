@@ -54,6 +54,7 @@ var Calculator = &calc.Calculator{
 const (
 	fed     = "fed"
 	starved = "starved"
+	old     = "old"
 )
 
 var inputs = []calc.Field{
@@ -88,14 +89,15 @@ var inputs = []calc.Field{
 }
 
 var outputs = []calc.Field{
+	{ID: "feed", Kind: calc.Choice, Lead: true, Label: calc.Text("With the trucks you get"), Options: []calc.Option{
+		{ID: old, Label: calc.Text("Too old: no plan")},
+		{ID: fed, Label: calc.Text("The pump never waits")},
+		{ID: starved, Label: calc.Text("The pump waits for trucks")},
+	}},
 	{ID: "trucks", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Trucks that keep it fed")},
 	{ID: "spacing", Display: &displays.Minutes, Lead: true, Label: calc.Text("One truck every")},
 	{ID: "age-last", Display: &placing.MinutesUp, Lead: true, Label: calc.Text("Age, last out of a truck")},
 	{ID: "age-first", Display: &placing.MinutesUp, Label: calc.Text("Age, first out of a truck")},
-	{ID: "feed", Kind: calc.Choice, Label: calc.Text("With the trucks you get"), Options: []calc.Option{
-		{ID: fed, Label: calc.Text("The pump never waits")},
-		{ID: starved, Label: calc.Text("The pump waits for trucks")},
-	}},
 	{ID: "pump-wait", Display: &placing.MinutesUp, Label: calc.Text("Pump waits, each truck")},
 	{ID: "truck-wait", Display: &placing.MinutesUp, Label: calc.Text("Truck waits, each trip"),
 		Help: calc.Text("Best spent empty, at the plant.")},

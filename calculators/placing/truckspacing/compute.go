@@ -10,8 +10,8 @@ import (
 
 const (
 	noteOld = calc.Text(
-		"The last of a truck is {age} old. The limit is {limit}. Use smaller loads, a nearer plant, or a mix made to " +
-			"last.",
+		"The last of a truck is {age} old. The limit is {limit}. Do not order it so: use smaller loads, a nearer " +
+			"plant, or a mix made to last.",
 	)
 	noteNear  = calc.Text("The last of a truck is {age} old. A short delay takes it over {limit}.")
 	noteQueue = calc.Text(
@@ -55,7 +55,7 @@ func noteAge(r *calc.Recorder, age, limit float64) {
 	slots := []calc.Slot{calc.Amount("age", age, &placing.MinutesUp), calc.Amount("limit", limit, &displays.Minutes)}
 	switch {
 	case calc.Over(age, limit):
-		r.Note(calc.LevelCaution, calc.At("limit"), noteOld, slots...)
+		r.Note(calc.LevelWarning, calc.At("limit"), noteOld, slots...)
 	case limit-age < nearLimit:
 		r.Note(calc.LevelNotice, calc.At("limit"), noteNear, slots...)
 	}
@@ -66,7 +66,7 @@ func noteAge(r *calc.Recorder, age, limit float64) {
 type fleet struct{ cycle, spacing, trucks, loads, age, volume float64 }
 
 // putWaits sets how long pump and trucks wait with the trucks at hand, and notes a
-// pump that waits. With one truck for each load nothing waits.
+// pump that waits. Concrete past its limit is no plan, fed or not. With one truck for each load nothing waits.
 func putWaits(r *calc.Recorder, in calc.Case, f fleet) {
 	n := f.trucks
 	if in.Has("have") {
@@ -90,6 +90,9 @@ func putWaits(r *calc.Recorder, in calc.Case, f fleet) {
 			calc.Amount("wait", pump, &placing.MinutesUp),
 			calc.Count("trucks", int(f.trucks)),
 		)
+	}
+	if calc.Over(f.age, in.Num("limit")) {
+		r.PutChoice("feed", old)
 	}
 	if limit := in.Num("limit"); !calc.Over(f.age, limit) && calc.Over(f.age+truck, limit) {
 		r.Note(calc.LevelNotice, calc.At("have"), noteQueue, calc.Amount("age", f.age+truck, &placing.MinutesUp),

@@ -63,7 +63,8 @@ func TestDischargeLimit(t *testing.T) {
 		old, near bool
 	}{{"60 min", false, true}, {"61 min", true, false}, {"46 min", false, true}, {"45 min", false, false}} {
 		res := calctest.Run(t, Calculator, append(job, "haul="+c.haul)...)
-		if calctest.Noted(res, noteOld) != c.old || calctest.Noted(res, noteNear) != c.near {
+		if calctest.Noted(res, noteOld) != c.old || calctest.Noted(res, noteNear) != c.near ||
+			(res.Out.Choice("feed") == old) != c.old {
 			t.Errorf("haul %s: %v", c.haul, res.Notes)
 		}
 	}

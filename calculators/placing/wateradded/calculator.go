@@ -81,8 +81,15 @@ var (
 
 const (
 	within = "within"
+	wet    = "wet"
 	beyond = "beyond"
 	none   = "none"
+)
+
+// Reasons of limits.
+const (
+	whyDry  = calc.Text("Wall concrete this stiff cannot be pumped.")
+	whyCone = calc.Text("The cone is 12 in. (305 mm) tall. Check the reading.")
 )
 
 const (
@@ -101,6 +108,8 @@ var inputs = []calc.Field{
 		Range: "0 to 200 US gal", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 	{ID: "slump", Display: &displays.Inches, Usual: "4 in", Label: calc.Text("Slump as it came"),
 		Range: "0 to 10 in", Why: displays.NotMinus, WhyMost: calc.Text("A load this wet needs no water.")},
+	{ID: "limit", Display: &displays.Inches, Rule: "slump-ordered", Label: calc.Text("Slump the wall takes"),
+		Range: "1 to 10 in", Why: whyDry, WhyMost: whyCone},
 	{ID: "air", Kind: calc.Choice, Usual: "unknown", Label: calc.Text("Entrained air"),
 		Help: calc.Text("Water also raises the air, which costs more strength."), Options: []calc.Option{
 			{ID: "no", Label: calc.Text("No air entrained")},
@@ -117,7 +126,8 @@ var inputs = []calc.Field{
 
 var outputs = []calc.Field{
 	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("By the ticket"), Options: []calc.Option{
-		{ID: within, Label: calc.Text("Within the water withheld")},
+		{ID: within, Label: calc.Text("Within the water withheld: the foreman signs for it")},
+		{ID: wet, Label: calc.Text("Leave it out: the slump may pass the limit")},
 		{ID: beyond, Label: calc.Text("More than was withheld: leave it out")},
 		{ID: none, Label: calc.Text("None was withheld: add none")},
 	}},

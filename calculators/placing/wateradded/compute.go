@@ -27,7 +27,8 @@ const (
 		"The water-cement ratio goes over the design. Where salt, frost or ground water bite, that limit is law.",
 	)
 	noteWet = calc.Text(
-		"The slump may pass {limit}. Above it the form carries the full fluid head: that load does not go in the wall.",
+		"The slump may reach {slump}, over {limit}. Past 7 in. (175 mm) the form may carry the full fluid head: that " +
+			"load does not go in the wall.",
 	)
 	noteRange = calc.Text(
 		"The rules were made for slumps of 3 to 6 in (75 to 150 mm). At your slump they are rougher still.",
@@ -79,9 +80,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("strength-least", placing.StrengthLossFormula.Value(calc.SI(least, "psi"), each))
 	r.Put("strength-most", r.UseFor(ofMost, nil, placing.StrengthLossFormula, calc.SI(most, "psi"), each))
 	r.Put("cement-lost", r.Use(placing.CementLostFormula, added))
-	checkTicket(r, in, added, load)
-	if limit := calc.SI(7, "in"); calc.Over(wettest, limit) {
-		r.Note(calc.LevelWarning, calc.At("slump"), noteWet, calc.Amount("limit", limit, &displays.Inches))
+	limit := in.Num("limit")
+	tooWet := calc.Over(wettest, limit)
+	checkTicket(r, in, ticket{added: added, load: load, tooWet: tooWet})
+	if tooWet {
+		r.Note(calc.LevelWarning, calc.At("slump"), noteWet, calc.Amount("slump", wettest, &displays.Inches),
+			calc.Amount("limit", limit, &displays.Inches))
 	}
 	if calc.Over(calc.SI(3, "in"), slump) || calc.Over(slump, calc.SI(6, "in")) {
 		r.Note(calc.LevelNotice, calc.At("slump"), noteRange)
@@ -91,10 +95,17 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 }
 
+// ticket holds the water added and the load, both in m³, and whether the slump may
+// pass its limit.
+type ticket struct {
+	added, load float64
+	tooWet      bool
+}
+
 // checkTicket sets the verdict on the water added by the amount withheld on the
-// ticket, and the water-cement ratio if cement and ratio are known. Both volumes
-// are in m³.
-func checkTicket(r *calc.Recorder, in calc.Case, added, load float64) {
+// ticket and by the slump, and the water-cement ratio if cement and ratio are known.
+func checkTicket(r *calc.Recorder, in calc.Case, t ticket) {
+	added, load := t.added, t.load
 	withheld := in.Num("withheld")
 	tooMuch := math.Max(0, added-withheld)
 	if !calc.Over(added, withheld) {
@@ -109,6 +120,8 @@ func checkTicket(r *calc.Recorder, in calc.Case, added, load float64) {
 	case tooMuch > 0:
 		r.PutChoice("verdict", beyond)
 		r.Note(calc.LevelCaution, calc.At("water"), noteTooMuch, calc.Amount("water", tooMuch, &water))
+	case t.tooWet:
+		r.PutChoice("verdict", wet)
 	default:
 		r.PutChoice("verdict", within)
 		r.Note(calc.LevelNotice, calc.At("withheld"), noteWithin)

@@ -71,6 +71,22 @@ func TestRatio(t *testing.T) {
 	}
 }
 
+// Water by which the slump may pass the limit is never within, however much was withheld:
+// 9 gal in 9 yd³ bring up to 1-1/4 in.
+func TestNeverWithinPastTheSlump(t *testing.T) {
+	for _, c := range []struct{ slump, limit, want string }{
+		{"5 3/4 in", "7 in", within}, {"5.8 in", "7 in", wet}, {"7 in", "7 in", wet}, {"9 in", "7 in", wet},
+		{"5 in", "6 1/4 in", within}, {"5 in", "6 in", wet},
+	} {
+		res := calctest.Run(t, Calculator, "load=9 yd³", "water=9 US gal", "withheld=20 US gal", "slump="+c.slump,
+			"limit="+c.limit)
+		if got := res.Out.Choice("verdict"); got != c.want || calctest.Noted(res, noteWet) != (c.want == wet) ||
+			calctest.Noted(res, noteWithin) != (c.want == within) {
+			t.Errorf("slump %s, limit %s: %s, %v", c.slump, c.limit, got, res.Notes)
+		}
+	}
+}
+
 func TestWaterNotes(t *testing.T) {
 	for _, c := range []struct {
 		inputs            []string

@@ -30,8 +30,12 @@ func TestBarsAndOptionsAgree(t *testing.T) {
 
 func TestNotes(t *testing.T) {
 	calctest.CheckNotes(t, Calculator, []calctest.NoteCase{
-		{Inputs: "bar=8; length=20 ft", Note: noteHeavy, Want: true},
-		{Inputs: "bar=8; length=18 ft", Note: noteHeavy, Want: false},
+		{Inputs: "bar=8; length=20 ft", Note: noteShare, At: "length", Want: true}, // 53.4 lb
+		{Inputs: "bar=8; length=19 ft", Note: noteShare, Want: false},              // 50.7 lb
+		{Inputs: "bar=11; length=38 ft", Note: noteShare, At: "length", Want: true},
+		{Inputs: "bar=11; length=38 ft", Note: noteMachine, Want: false}, // 201.9 lb
+		{Inputs: "bar=11; length=40 ft", Note: noteMachine, At: "length", Want: true},
+		{Inputs: "bar=11; length=40 ft", Note: noteShare, Want: false}, // 212.5 lb
 		{Inputs: "bar=15M", Note: noteCSA, Want: true},
 		{Note: noteCSA, Want: false},
 	})

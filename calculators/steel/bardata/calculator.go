@@ -30,7 +30,16 @@ var Calculator = &calc.Calculator{
 			Edition: "7th ed.",
 			Where:   calc.Text("design aid 15.4.1, bars and hooks, p. 15-34"),
 			Status:  calc.Confirmed,
-		}},
+		},
+		{
+			ID:     "niosh",
+			Author: "NIOSH",
+			Title:  "Revised lifting equation",
+			Year:   "1994",
+			Where:  calc.Text("load constant 51 lb (23 kg)"),
+			Status: calc.Memory,
+		},
+		{ID: "own", Where: calc.Text("No more than 4 people on one bar"), Status: calc.OwnLimit}},
 	Cautions: []calc.Caution{
 		{
 			Level: calc.LevelCaution,

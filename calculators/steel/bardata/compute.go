@@ -7,13 +7,18 @@ import (
 )
 
 const (
-	noteHeavy = calc.Text("One bar weighs {weight}. Carry it with two or more, or lift it by machine.")
-	noteCSA   = calc.Text("For hooks of metric bars, see CSA A23.1 or the drawings.")
+	noteShare = calc.Text(
+		"One bar weighs {weight}. {count} people carry it, spread along the bar: one person lifts {limit} at most.",
+	)
+	noteMachine = calc.Text(
+		"One bar weighs {weight}. Lift it by machine. {most} people could lift {limit} each, and more cannot keep " +
+			"step on one bar: our own limit.",
+	)
+	noteCSA = calc.Text("For hooks of metric bars, see CSA A23.1 or the drawings.")
 )
 
-// heavyLift is the mass above which one bar is more than one hand should
-// carry, kg: common practice, 50 lb.
-const heavyLift = 50 * 0.45359237
+// mostCarry is the greatest number of people on one bar. Our own limit.
+const mostCarry = 4
 
 // compute sets dimensions and weight of the bars. It refuses nothing; a bar
 // without a known bend gets no hook.
@@ -34,8 +39,18 @@ func compute(r *calc.Recorder, in calc.Case) {
 	} else {
 		r.Note(calc.LevelNotice, calc.At("bar"), noteCSA)
 	}
-	if calc.Over(one, heavyLift) {
-		r.Note(calc.LevelCaution, calc.At("length"), noteHeavy, calc.Amount("weight", one, &displays.MassUp))
+	noteCarry(r, one)
+}
+
+// noteCarry notes the people that one bar of a mass in kg takes, or that it takes a machine.
+func noteCarry(r *calc.Recorder, one float64) {
+	limit := calc.SI(displays.OneLift, "lb")
+	weight, each := calc.Amount("weight", one, &displays.MassUp), calc.Amount("limit", limit, &displays.Mass)
+	switch people := calc.Ceil(one / limit); {
+	case people > mostCarry:
+		r.Note(calc.LevelWarning, calc.At("length"), noteMachine, weight, calc.Count("most", mostCarry), each)
+	case people > 1:
+		r.Note(calc.LevelCaution, calc.At("length"), noteShare, weight, calc.Count("count", int(people)), each)
 	}
 }
 

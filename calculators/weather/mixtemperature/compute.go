@@ -10,6 +10,9 @@ const (
 	refuseSlush = calc.Text(
 		"This mix would come to the freezing point with ice left in it. Use less ice or warmer parts.",
 	)
+	refuseFrozen = calc.Text(
+		"This mix would come to the freezing point. Thaw the aggregate first, or use warmer water.",
+	)
 	refuseStiff = calc.Text(
 		"This mix would pass 120 °F (49 °C). No such concrete can be placed. Check the temperatures.",
 	)
@@ -63,7 +66,11 @@ func compute(r *calc.Recorder, in calc.Case) {
 	b.water = in.Num("water") + ice
 	t := b.mixed(ofNow, in.Num("water"), ice)
 	if !calc.Over(t, b.melting) {
-		r.Refuse(calc.At("ice"), refuseSlush)
+		if ice > 0 {
+			r.Refuse(calc.At("ice"), refuseSlush)
+		} else {
+			r.Refuse(calc.At("aggregate-temp"), refuseFrozen)
+		}
 		return
 	}
 	if calc.Over(t, calc.SI(120, "°F")) {

@@ -64,6 +64,11 @@ func TestLimits(t *testing.T) {
 		!calctest.Noted(res, refuseSlush) {
 		t.Errorf("slush: %v", res.State)
 	}
+	if res := calctest.Run(t, Calculator, "ice=0", "aggregate-temp=-20 °F", "water-temp=40 °F",
+		"cement-temp=20 °F"); res.State != calc.Refused || calctest.Noted(res, refuseSlush) ||
+		!calctest.Noted(res, refuseFrozen) {
+		t.Errorf("frozen aggregate without ice: %v, %v", res.State, res.Notes)
+	}
 	if res := calctest.Run(t, Calculator, "aggregate-temp=180 °F"); res.State != calc.Refused ||
 		!calctest.Noted(res, refuseStiff) {
 		t.Errorf("boil: %v", res.State)
