@@ -82,6 +82,10 @@ var WaterToAimFormula = &calc.Formula{
 	Fn: calc.Func5(WaterToAim), Go: "placing.WaterToAim", Source: "slump", Limits: ruleHolds,
 }
 
+// HoseLeast is the least slump at the hose, in in., at which concrete goes into the wall:
+// stiffer concrete does not flow around bars and frames. It is our own limit.
+const HoseLeast = 4.5
+
 // PumpLoss is the slump lost between chute and hose, s − h; below 0 it was
 // gained. Any unit of length. Source: arithmetic.
 func PumpLoss(chute, hose float64) float64 { return chute - hose }

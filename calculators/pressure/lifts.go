@@ -60,6 +60,7 @@ type Lifts struct {
 	Passes   []Pass    // over the whole height, in order of time
 	Average  FtPerHour // pump rate over plan area with pauses, or a measured rise if that is larger
 	Reach    Feet      // how deep the head goes into the lift below
+	Form     Feet      // height of the form, for CIRIA Report 108; not below Height, 0 for Height
 	Cause    Cause     // FromBelow, Revibrated, OutsideTool or HeadTooDeep, as seen on site
 }
 
@@ -126,7 +127,7 @@ const FluidCases = calc.Text(
 		"concrete that levels itself, for concrete below 41 °F (5 °C) and for a final set later than 20 h. It " +
 		"counts where the concrete comes from below, the hose end is buried or old lifts are vibrated again. " +
 		"It counts where the head may go deeper than 4 ft (1.2 m). It counts where a tool shakes the form " +
-		"above the first lift, or anywhere in one go. It counts where the rise is over 14.7 ft/h (4.5 m/h) or " +
+		"above the first lift, or anywhere in one go. It counts where the rise is over 14.7 ft/h (4.48 m/h) or " +
 		"more than 32.8 ft (10 m) are placed today. In lifts it counts where the whole height lands within 60 " +
 		"min.",
 )
@@ -187,7 +188,7 @@ func (w *Lifts) shared(rise FtPerHour) SharedCase {
 	height := calc.SI(float64(w.Height), "ft")
 	temp := calc.From(calc.SI(float64(w.Temp), "°F"), "°C")
 	return SharedCase{
-		Height: height, Form: height,
+		Height: height, Form: max(height, calc.SI(float64(w.Form), "ft")),
 		Rise:   calc.From(calc.SI(float64(rise), "ft/h"), "m/h"),
 		Weight: calc.From(calc.SI(float64(w.Weight), "lb/ft³"), "kN/m³"),
 		Temp:   temp, Ref: temp, Set: w.Set,

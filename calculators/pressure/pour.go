@@ -19,7 +19,7 @@ const (
 const (
 	SlowHeightSI Feet      = 4.2 / 0.3048    // 4.2 m
 	SlowRiseSI   FtPerHour = 2.1 / 0.3048    // 2.1 m/h
-	MethodRiseSI FtPerHour = 4.5 / 0.3048    // 4.5 m/h
+	MethodRiseSI FtPerHour = 14.7            // 4.5 m/h, rounded down as it is printed
 	leastSI      PSF       = 30 / 0.04788026 // 30 kPa
 )
 

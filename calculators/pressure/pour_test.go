@@ -148,3 +148,10 @@ func TestPressureProperties(t *testing.T) {
 		}
 	}
 }
+
+// The equations end at 4.5 m/h, and the calculators switch where the printed limit is.
+func TestFastestRiseIsAsPrinted(t *testing.T) {
+	if MethodRiseSI != 14.7 || float64(MethodRiseSI)*0.3048 > 4.5 {
+		t.Errorf("%v ft/h is not 14.7 ft/h or above 4.5 m/h", MethodRiseSI)
+	}
+}

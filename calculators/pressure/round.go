@@ -59,6 +59,29 @@ func (r *Round) passes() []Pass {
 	return passes
 }
 
+// HighestRise is the fastest mean rise of an even schedule of the same lifts whose
+// pressure passes a test, at most a limit. It is 0 if no rise passes.
+func (r *Round) HighestRise(most FtPerHour, passes func(LiftPressure) bool) FtPerHour {
+	even := func(rise FtPerHour) LiftPressure {
+		other := *r
+		other.Hours = float64(r.Lift) / float64(rise)
+		other.Pumped, other.Wait, other.Typed = other.Hours, 0, 0
+		return other.Pressure()
+	}
+	if passes(even(most)) {
+		return most
+	}
+	low, high := FtPerHour(0), most
+	for range 50 { // the pressure never falls with the rise
+		if middle := (low + high) / 2; passes(even(middle)) {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return low
+}
+
 // LeastWait is the shortest wait in whole minutes, at most MostWait, with which
 // the pressure passes a test. The pressure never rises with the wait, so the
 // range is halved. found is false if MostWait does not pass.

@@ -7,12 +7,11 @@ import (
 	"coursebook/calculators/placing"
 )
 
-// The limits in in.: what goes in the wall, the least at the hose, what water aims at, what two testers
+// The limits in in.: what goes in the wall, what water aims at, what two testers
 // of one sample may differ by, and the slump gained by a gallon in each yard by
 // the fastest rule.
 const (
 	wallLeast = 6.0
-	hoseLeast = 4.5
 	wallMost  = 7.0
 	waterAim  = 6.5
 	apart     = 0.83
@@ -240,7 +239,7 @@ func checkHose(r *calc.Recorder, in calc.Case, verdict string, chute float64) st
 	if verdict != goesIn || !over(least, hose) {
 		return verdict
 	}
-	if over(calc.SI(hoseLeast, "in"), hose) {
+	if over(calc.SI(placing.HoseLeast, "in"), hose) {
 		r.Note(calc.LevelWarning, calc.At("hose"), noteSet, calc.Amount("hose", hose, &reading))
 		return plant
 	}

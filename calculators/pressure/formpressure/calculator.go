@@ -115,41 +115,40 @@ var sources = []calc.Source{
 
 // scaleUS and scaleMetric are the axis of concrete temperature in both printed tables.
 var (
-	scaleUS     = []string{"40", "50", "60", "70", "80", "90"}
-	scaleMetric = []string{"5", "10", "15", "20", "25", "30"}
+	scaleUS     = []string{"50", "60", "70", "80", "90"}
+	scaleMetric = []string{"10", "15", "20", "25", "30"}
 )
 
-// oneGo are the inputs of both tables: about the tallest wall of the slow equation in both editions. The
-// thick core and the low pump rate give a rise at the stop below every rise of the
-// table.
-var oneGo = []calc.Entry{
-	{Path: "how", Text: once}, {Path: "height", Text: "13 ft"}, {Path: "stop", Text: "15 ft"},
+// tall are the inputs of both tables: about the tallest wall of the slow equation in both editions. The
+// thick core and the low pump rate give a mean rise below every rise of the table.
+var tall = []calc.Entry{
+	{Path: "how", Text: around}, {Path: "height", Text: "13 ft"}, {Path: "lift", Text: "2 ft"},
 	{Path: "thickness", Text: "36 in"}, {Path: "pump-rate", Text: "0.2 yd³/h"}, {Path: "cement", Text: "blend"},
 	{Path: "admixture", Text: "retards"},
 }
 
 var tables = []calc.Table{
 	{
-		ID: "rate", Title: calc.Text("Pressure by rise at the hose and concrete temperature"),
+		ID: "rate", Title: calc.Text("Pressure in lifts by mean rise and concrete temperature"),
 		Note: calc.Text(
-			"For 13 ft (4 m) placed in one go, blended cement and a retarder. A lower wall never carries more than " +
-				"its fluid head.",
+			"For 13 ft (4 m) placed in lifts of 2 ft (0.6 m), blended cement and a retarder. A lower wall never " +
+				"carries more than its fluid head. Below 55 °F (13 °C) no load goes into a core under 12 in. (305 mm).",
 		),
-		Out: "pressure-local", Set: oneGo,
+		Out: "pressure-local", Set: tall,
 		Down: calc.Axis{
 			Path:   "rise",
-			US:     []string{"1", "2", "3", "4", "6", "10", "15"},
-			Metric: []string{"0.3", "0.6", "0.9", "1.2", "1.8", "3", "4.5"},
+			US:     []string{"1", "2", "3", "4"},
+			Metric: []string{"0.3", "0.6", "0.9", "1.2"},
 		},
 		Across: calc.Axis{Path: "temperature", US: scaleUS, Metric: scaleMetric},
 	},
 	{
-		ID: "rating", Title: calc.Text("Highest rise by rating and concrete temperature"),
+		ID: "rating", Title: calc.Text("Highest mean rise in lifts by rating and concrete temperature"),
 		Note: calc.Text(
-			"For 13 ft (4 m) placed in one go, blended cement and a retarder. The rise is the one at the hose. " +
-				"At 0 no rise is slow enough.",
+			"For 13 ft (4 m) placed in lifts of 2 ft (0.6 m), blended cement and a retarder. No rise is above the " +
+				"house rule. At 0 no rise is slow enough.",
 		),
-		Out: "highest-rise", Set: oneGo,
+		Out: "highest-rise", Set: tall,
 		Down: calc.Axis{
 			Path:   "rating",
 			US:     []string{"700", "800", "1000", "1200", "1400", "1600"},

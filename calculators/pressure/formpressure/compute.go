@@ -5,6 +5,7 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
+	"coursebook/calculators/placing"
 	"coursebook/calculators/pressure"
 	"coursebook/calculators/weather"
 )
@@ -56,18 +57,28 @@ func compute(r *calc.Recorder, in calc.Case) {
 // inUnit is an input in a unit of the method.
 func (c *computation) inUnit(id, unit string) float64 { return calc.From(c.in.Num(id), unit) }
 
-// refusal is the deed where no plan is proved: the load is wetter than the wall takes, or
-// hotter or older than the house rule. It is "" otherwise.
+// refusal is the deed where no plan is proved: the load is wetter or stiffer than the wall
+// takes, colder than its core takes, or hotter or older than the house rule. It is "" otherwise.
 func (c *computation) refusal() string {
 	switch {
 	case c.pour.Wet():
 		return doRefuse
+	case calc.Under(c.in.Num("slump"), calc.SI(placing.HoseLeast, "in")):
+		return doTooStiff
+	case calc.Under(c.in.Num("temperature"), c.leastTemperature()):
+		return doTooCold
 	case calc.Over(c.in.Num("temperature"), c.in.Num("hottest")):
 		return doTooHot
 	case calc.Over(c.in.Num("age"), c.in.Num("age-most")):
 		return doTooOld
 	}
 	return ""
+}
+
+// leastTemperature is the least temperature of a load as it is placed, in K, by the
+// thickness of the core. It is that of cold weather, because the air is not asked for.
+func (c *computation) leastTemperature() float64 {
+	return calc.SI(weather.ColdLimitsFor(c.inUnit("thickness", "in")).Placed, "°F")
 }
 
 // looserInputs returns the inputs that are asked for and looser than the amount of their
@@ -165,7 +176,8 @@ func (c *computation) place() pressure.Lifts {
 			calc.SI(float64(pressure.SetAt), "°F"))
 	}
 	c.Put("set-used", calc.SI(at, "h"))
-	return pressure.Lifts{Pour: c.pour, Cement: c.cement(), Retarded: c.retards(), Set: at}
+	return pressure.Lifts{Pour: c.pour, Cement: c.cement(), Retarded: c.retards(), Set: at,
+		Form: pressure.Feet(c.inUnit("form-height", "ft"))}
 }
 
 // method is the row of one method: its pressure, and in lifts that with half a lift.
@@ -220,7 +232,7 @@ func (c *computation) putDeed(deed string, beyondGuide bool) string {
 		deed = doAsk
 	case len(c.looser) > 0:
 		deed = doHouse
-	case beyondGuide && (deed == doGo || deed == doWait || deed == doSlow):
+	case beyondGuide && (deed == doGo || deed == doWait || deed == doLess || deed == doSlow):
 		deed = doGuide
 	}
 	c.PutChoice("deed", deed)

@@ -1,6 +1,8 @@
 package formpressure
 
 import (
+	"math"
+
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
 	"coursebook/calculators/pressure"
@@ -35,7 +37,7 @@ func (c *computation) findWait(run *liftsRun) {
 }
 
 // liftsDeed is what to do, tried in this order: as planned; a wait after each pass;
-// another mix; a lower wall today. A lower wall does not help where a pass takes
+// a shorter wait than the one typed; another mix; a lower wall today. A lower wall does not help where a pass takes
 // longer than the concrete stays open.
 func (c *computation) liftsDeed(run *liftsRun) string {
 	if c.refused == "" {
@@ -51,6 +53,7 @@ func (c *computation) liftsDeed(run *liftsRun) string {
 	case c.overGuideLift(c.in.Num("lift")):
 		return doGuide // a wait for this lift is none for the guide's
 	}
+	c.Put("highest-rise", ftPerH(run.round.HighestRise(c.most, c.fits)))
 	c.findWait(run)
 	typed := c.inUnit("wait", "min")
 	wait := max(run.wait, typed)
@@ -64,6 +67,8 @@ func (c *computation) liftsDeed(run *liftsRun) string {
 		}
 		c.Put("wait", calc.SI(run.wait, "min"))
 		return doWait
+	case run.found && c.inTime(run, run.wait):
+		return doLess
 	case !run.found && run.rises && c.inTime(run, 0):
 		return doSlow
 	case c.putMix(run):
@@ -78,6 +83,13 @@ func (c *computation) liftsDeed(run *liftsRun) string {
 // concrete sets.
 func (c *computation) inTime(run *liftsRun, wait float64) bool {
 	return !calc.Over(run.round.At(wait).Between(), run.window)
+}
+
+// longestWait is the longest wait in whole minutes with which the crew is back before the
+// concrete sets.
+func (c *computation) longestWait(run *liftsRun) float64 {
+	passes := run.round.At(0).Between() / run.round.Hours
+	return math.Floor((run.window/passes-run.round.Hours)*60 + calc.Slack)
 }
 
 // slower is the pump rate in m³/s that needs no wait, or 0.

@@ -66,6 +66,12 @@ var inputs = []calc.Field{
 		Range: "1 to 40 ft", Why: whySmall, WhyMost: whyHeight, MostSource: "usbr",
 	},
 	{
+		ID: "form-height", Kind: calc.Number, Display: &displays.Height, Optional: true,
+		Label: calc.Text("Height of the form"),
+		Help:  calc.Text("If it is taller than what you place today. Empty: the same height."),
+		Range: "1 to 60 ft", Why: whySmall, WhyMost: whyHeight,
+	},
+	{
 		ID: "lift", Kind: calc.Number, Display: &displays.Height, Rule: "lift",
 		Label: calc.Text("Depth of one lift"),
 		Range: "0.5 to 10 ft", Why: whySmall, WhyMost: whyLarge,

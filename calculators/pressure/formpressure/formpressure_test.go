@@ -101,7 +101,10 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"a little too fast", slow("rise=3.9"), doSlow, helpSlow},
 		{"wet", slow("slump=8"), doRefuse, noteWet},
 		{"wet, no rating", slow("slump=8", "rating="), doRefuse, noteWet},
-		{"cold", slow("temperature=38"), doStop, noteCold},
+		{"cold", slow("temperature=38"), doTooCold, noteTooCold},
+		{"cold, no rating", slow("temperature=49.5", "rating="), doTooCold, noteTooCold},
+		{"cold for a thin core", slow("temperature=54.5", "thickness=11.75 in"), doTooCold, noteTooCold},
+		{"too stiff", slow("slump=2"), doTooStiff, noteTooStiff},
 		{"hot", slow("temperature=95"), doTooHot, noteTooHot},
 		{"deep head", slow("vibration=deep"), doStop, noteShaken},
 		{"no mark", slow("vibration=unmarked"), doStop, noteShaken},
@@ -115,9 +118,9 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"near 15 ft/h", slow("height=14'", "rise=14", "rating=2100"), doSlow, noteFast},
 		{"the same on a thin wall", oneGoRated("rating=2100"), doLifts, noteFast},
 		{"the same, the hour adds 4 ft", oneGoRated("rating=2100", "height=4'"), doGo, noteAny},
-		{"near 40 °F", slow("temperature=41", "rating=1100"), doLifts, noteFails},
-		{"near 40 °F, strong", slow("temperature=41", "rating=1300", "height=9'", "pump-rate=1",
-			"cement=plain", "admixture=none"), doGo, noteChilly},
+		{"close to the least", slow("temperature=50", "rating=1100"), doLifts, noteFails},
+		{"near 40 °F", slow("temperature=41", "rating=1300", "height=9'", "pump-rate=1",
+			"cement=plain", "admixture=none"), doTooCold, noteChilly},
 		{"so slow that the floor counts", slow("pump-rate=0.5"), doGo, askGuide},
 		{"too old", slow("age=91 min"), doTooOld, noteTooOld},
 		{"unknown mix", slow("cement=unknown", "rating=890"), doSlow, notePlain},
@@ -168,6 +171,12 @@ func TestTables(t *testing.T) {
 						t.Fatalf("%s: nothing at %s, %s: %v", table.ID, d, a, notes)
 					}
 					grid[i] = append(grid[i], res.Out.Num(table.Out))
+				}
+			}
+			if table.Out == "highest-rise" {
+				top := grid[len(grid)-1]
+				if most := calc.SI(4, "ft/h"); math.Abs(slices.Max(top)-most) > 1e-9 || grid[0][0] >= most {
+					t.Errorf("rating: %v m/s at the highest rating, %v at the lowest", top, grid[0])
 				}
 			}
 			for i := 1; i < len(grid); i++ {

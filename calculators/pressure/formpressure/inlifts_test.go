@@ -3,6 +3,7 @@ package formpressure
 import (
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -22,8 +23,9 @@ var mixes = map[string][]string{
 	"plain 70 °F":          nil,
 	"blend 70 °F":          {"cement=blend", "set=6.5 h"},
 	"retarded blend 70 °F": {"cement=blend", "admixture=retards", "set=8 h"},
-	"plain 50 °F":          {"temperature=50", "set=4.8774 h"},
-	"retarded blend 50 °F": {"cement=blend", "admixture=retards", "temperature=50", "set=8 h"},
+	"plain 50 °F":          {"temperature=50", "set=4.8774 h", "thickness=12 in", "length=93.33333333 ft"},
+	"retarded blend 50 °F": {"cement=blend", "admixture=retards", "temperature=50", "set=8 h",
+		"thickness=12 in", "length=93.33333333 ft"},
 }
 
 // What to do at an invented rating of 1000 psf: every cell is a deed.
@@ -129,7 +131,8 @@ func TestStopIsTheLastDeed(t *testing.T) {
 
 // No rate below what a pump runs at is named: the wait comes with fewer trucks.
 func TestNoPumpRunsThisSlow(t *testing.T) {
-	slow := calctest.Run(t, Calculator, job("pump-rate=8", "rating=930", "temperature=50", "set=4.8774 h",
+	slow := calctest.Run(t, Calculator, job("pump-rate=8", "rating=930", "temperature=50", "set=4.8774 h", "thickness=12 in", "length=93.33333333 ft",
+
 		"age=0 min")...)
 	fast := calctest.Run(t, Calculator, job("pump-rate=60", "cement=blend", "admixture=retards", "set=8 h")...)
 	for _, c := range []struct {
@@ -200,7 +203,8 @@ func TestPressuresOfTheJob(t *testing.T) {
 		res := calctest.Run(t, Calculator, job("pump-rate="+rate)...)
 		calctest.Near(t, rate+" yd³/h", calc.From(res.Out.Num("pressure-local"), "psf"), want, 0.6)
 	}
-	cold := calctest.Run(t, Calculator, job("temperature=50", "cement=blend", "admixture=retards", "set=8 h",
+	cold := calctest.Run(t, Calculator, job("temperature=50", "cement=blend", "admixture=retards", "set=8 h", "thickness=12 in", "length=93.33333333 ft",
+
 		"wait=19.52 min")...)
 	if got := calc.From(cold.Out.Num("pressure-local"), "psf"); got < 1177 {
 		t.Errorf("a cold retarded blend every 61 min: %v psf", got)
@@ -248,5 +252,42 @@ func TestJointGoesByTheEarliest(t *testing.T) {
 		calctest.Run(t, Calculator, job("temperature=50", "set=5 h")...)
 	if late.Out.Num("back-by") != fast.Out.Num("back-by") {
 		t.Errorf("back by %v s, plain concrete %v s", late.Out.Num("back-by"), fast.Out.Num("back-by"))
+	}
+}
+
+// A wait that is typed too long has a plan with a shorter one, and the note gives its limits.
+func TestWaitTypedTooLong(t *testing.T) {
+	long := job("pump-rate=15", "wait=60 min")
+	res := calctest.Run(t, Calculator, long...)
+	if res.Out.Choice("deed") != doLess || !calctest.Noted(res, noteTooLongWait) {
+		t.Fatalf("%s, %v", res.Out.Choice("deed"), res.Notes)
+	}
+	var least, most float64
+	for _, n := range res.Notes {
+		if n.Text == noteTooLongWait {
+			said := calc.Locale{Style: us}.Say(n.Text, n.Slots...)
+			if _, err := fmt.Sscanf(said[strings.Index(said, "Wait at"):], "Wait at least %v min and at most %v min",
+				&least, &most); err != nil {
+				t.Fatalf("%s: %v", said, err)
+			}
+		}
+	}
+	for wait, want := range map[float64]string{least: doGo, most: doGo, most + 1: doLess, least - 1: doWait} {
+		typed := replaced(long, fmt.Sprintf("wait=%v min", wait))
+		if got := deedOf(t, typed...); got != want {
+			t.Errorf("a wait of %v min, of %v to %v: %s, want %s", wait, least, most, got, want)
+		}
+	}
+}
+
+// The form may be taller than what is placed: CIRIA Report 108 then gives more, and a form
+// that is typed lower changes nothing.
+func TestFormHeight(t *testing.T) {
+	at := func(typed ...string) float64 {
+		return calctest.Run(t, Calculator, job(typed...)...).Out.Rows("methods")[1].Num("pressure")
+	}
+	same, tall := at(), at("form-height=14 ft")
+	if at("form-height=9 ft") != same || at("form-height=5 ft") != same || tall <= same {
+		t.Errorf("by CIRIA 108 %v Pa with a form of 9 ft, %v with 14 ft, %v with 5 ft", same, tall, at("form-height=5 ft"))
 	}
 }

@@ -15,6 +15,9 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 		c.tell("rating", noteGo, c.ratingOf(), amountOf(run.given.Pressure))
 	case doWait:
 		c.addWait(run)
+	case doLess:
+		c.warn("wait", noteTooLongWait, minutes("least", run.wait/60), minutes("most", c.longestWait(run)/60),
+			calc.Amount("window", calc.SI(run.window, "h"), &displays.MinutesAtMost))
 	case doMix, doStop, doShorten, doSlow:
 		if run.given.Cause.ByPace() || deed == doShorten || deed == doSlow {
 			c.addNoPlan(run)
@@ -246,6 +249,10 @@ const (
 	noteCrossed = calc.Text(
 		"No lift plan with this mix and form. For the form the next pass must wait at least {before}. For the joint " +
 			"it must be back within {window}.",
+	)
+	noteTooLongWait = calc.Text(
+		"Your wait is too long: for the joint the hose must be back within {window}. Wait at least {least} and at " +
+			"most {most} after each pass.",
 	)
 	noteTooLong = calc.Text(
 		"No lift plan: the hose is back only after {before}, and for the joint it must be back within " +

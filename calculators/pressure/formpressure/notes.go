@@ -3,6 +3,7 @@ package formpressure
 import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
+	"coursebook/calculators/placing"
 	"coursebook/calculators/pressure"
 )
 
@@ -123,6 +124,10 @@ func (c *computation) addAsk() {
 	switch c.refused {
 	case doRefuse:
 		c.warn("slump", noteWet, limitSlump())
+	case doTooCold:
+		c.warn("temperature", noteTooCold, calc.Amount("least", c.leastTemperature(), &displays.TemperatureAtLeast))
+	case doTooStiff:
+		c.warn("slump", noteTooStiff, calc.Amount("least", calc.SI(placing.HoseLeast, "in"), &displays.Inches))
 	case doTooHot:
 		c.warn("temperature", noteTooHot, calc.Amount("limit", c.in.Num("hottest"), &displays.TemperatureAtMost))
 	case doTooOld:
@@ -216,6 +221,14 @@ const (
 	noteSlump  = calc.Text("The slump is close to {wettest}. A wetter load brings the full fluid head of {pressure}.")
 	noteChilly = calc.Text(
 		"The concrete is close to {coldest}. A colder load brings the full fluid head of {pressure}.",
+	)
+	noteTooCold = calc.Text(
+		"The coldest load is below {least}, the least for a core this thick in cold weather. Call the plant before " +
+			"the next truck leaves. In mild weather the engineer may allow a colder load, in writing.",
+	)
+	noteTooStiff = calc.Text(
+		"Below {least} at the hose the concrete is too stiff to flow around bars and frames. Stop the pump and call " +
+			"the plant. Water does not bring it back.",
 	)
 	noteTooHot = calc.Text(
 		"Even the coldest load is over {limit}, the hottest that the house rule allows. Call the plant before the " +

@@ -68,11 +68,12 @@ func (c *computation) oneGoDeed(run *oneGoRun, place *pressure.Lifts) string {
 		return unchecked
 	}
 	run.highest, run.reach = place.HighestInOneGo(c.rating)
+	ruled := c.tooFast(pressure.FtPerHour(float64(c.pour.Height) / pressure.WholeHour))
+	if run.fast && run.reach == pressure.AnyRise || ruled && run.highest > c.most {
+		run.highest = c.most
+	}
 	if run.reach != pressure.AnyRise {
 		c.Put("highest-rise", ftPerH(run.highest)) // 0 if no rise is slow enough
-	}
-	if run.fast && (run.reach == pressure.AnyRise || run.highest > c.most) {
-		run.highest = c.most
 	}
 	if run.highest > 0 {
 		run.flow = pressure.FlowFormula.Value(ftPerH(run.highest), c.in.Num("stop"), c.in.Num("thickness"))

@@ -8,20 +8,23 @@ import (
 
 // The options of what to do.
 const (
-	doGo      = "go"
-	doWait    = "wait"
-	doMix     = "mix"
-	doSlow    = "slow"
-	doLifts   = "lifts"
-	doStop    = "stop"
-	doShorten = "shorten"
-	doGuide   = "guide"
-	doAsk     = "ask"
-	doRefuse  = "refuse"
-	doTooOld  = "old"
-	doTooHot  = "hot"
-	doHouse   = "house"
-	unchecked = "unchecked"
+	doGo       = "go"
+	doWait     = "wait"
+	doLess     = "less"
+	doMix      = "mix"
+	doSlow     = "slow"
+	doLifts    = "lifts"
+	doStop     = "stop"
+	doShorten  = "shorten"
+	doGuide    = "guide"
+	doAsk      = "ask"
+	doRefuse   = "refuse"
+	doTooOld   = "old"
+	doTooHot   = "hot"
+	doTooCold  = "cold"
+	doTooStiff = "stiff"
+	doHouse    = "house"
+	unchecked  = "unchecked"
 )
 
 // The options of another mix.
@@ -68,6 +71,7 @@ var outputs = []calc.Field{
 		Options: []calc.Option{
 			{ID: doGo, Label: calc.Text("Place as planned: within the rating entered")},
 			{ID: doWait, Label: calc.Text("Wait after each pass")},
+			{ID: doLess, Label: calc.Text("Your wait is too long: shorten it")},
 			{ID: doMix, Label: calc.Text("No plan with this mix: change it")},
 			{ID: doSlow, Label: calc.Text("Slow the pump")},
 			{ID: doLifts, Label: calc.Text("Not in one go: place in lifts")},
@@ -78,6 +82,8 @@ var outputs = []calc.Field{
 			{ID: doRefuse, Label: calc.Text("Do not place: this load does not go in")},
 			{ID: doTooOld, Label: calc.Text("Too old: this load does not go in")},
 			{ID: doTooHot, Label: calc.Text("Too hot: this load does not go in")},
+			{ID: doTooCold, Label: calc.Text("Too cold: this load does not go in")},
+			{ID: doTooStiff, Label: calc.Text("Too stiff: this load does not go in")},
 			{ID: doHouse, Label: calc.Text("Over the house rule: ask first")},
 			{ID: unchecked, Label: calc.Text("Form not checked: no rating")},
 		},
@@ -151,6 +157,7 @@ var outputs = []calc.Field{
 	{
 		ID: "highest-rise", Kind: calc.Number, Display: &displays.RiseAtMost,
 		Label: calc.Text("Highest rise for the rating"),
+		Help:  calc.Text("No higher than the house rule and the guide allow."),
 	},
 	{
 		ID: "highest-flow", Kind: calc.Number, Display: &displays.PumpRateAtMost,

@@ -71,7 +71,8 @@ func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 		}
 	case (deed == doRefuse) != calc.Over(in.Num("slump"), calc.SI(7, "in")):
 		t.Fatalf("%s at a slump of %v m", deed, in.Num("slump"))
-	case refusedLoad(deed) != (deed == doRefuse || calc.Over(in.Num("age"), in.Num("age-most")) ||
+	case refusedLoad(deed) != (deed == doRefuse || calc.Under(in.Num("slump"), calc.SI(4.5, "in")) ||
+		calc.Under(in.Num("temperature"), leastFor(in)) || calc.Over(in.Num("age"), in.Num("age-most")) ||
 		calc.Over(in.Num("temperature"), in.Num("hottest"))):
 		t.Fatalf("%s at an age of %v s and %v K", deed, in.Num("age"), in.Num("temperature"))
 	case deed == doHouse && !isLooser(in), isLooser(in) && (deed == doGo || deed == doWait || deed == doSlow):
@@ -101,7 +102,17 @@ func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 	}
 }
 
-func refusedLoad(deed string) bool { return deed == doRefuse || deed == doTooHot || deed == doTooOld }
+// leastFor is the least temperature in K of a load for the core: 55 °F below 12 in., else 50 °F.
+func leastFor(in calc.Case) float64 {
+	if calc.Under(in.Num("thickness"), calc.SI(12, "in")) {
+		return calc.SI(55, "°F")
+	}
+	return calc.SI(50, "°F")
+}
+
+func refusedLoad(deed string) bool {
+	return slices.Contains([]string{doRefuse, doTooStiff, doTooCold, doTooHot, doTooOld}, deed)
+}
 
 // isLooser reports whether an input that is asked for is looser than its house rule.
 func isLooser(in calc.Case) bool {
@@ -122,7 +133,8 @@ func TestNotesAgreeWithTheDeed(t *testing.T) {
 		doSlow: {helpSlow, noteMeasured, noteTooSlow}, doLifts: {helpLifts, helpNone}, doStop: {helpDepth},
 		doShorten: {noteTooLong, noteNoWindow}, doGuide: {noteGuideBeyond},
 		doAsk:    {noteBelow, noteOutside, noteOutsideOnce},
-		doRefuse: {noteWet}, doTooOld: {noteTooOld}, doTooHot: {noteTooHot}, doHouse: {noteHouse},
+		doRefuse: {noteWet}, doTooOld: {noteTooOld}, doTooHot: {noteTooHot}, doTooCold: {noteTooCold},
+		doTooStiff: {noteTooStiff}, doLess: {noteTooLongWait}, doHouse: {noteHouse},
 		unchecked: {askRating},
 	}
 	ways := []calc.Text{noteGo, helpWait, helpWaitBack, helpMix, helpMixWait, helpSlow, helpLifts,

@@ -69,7 +69,7 @@ func TestLowerPourKeepsTheRise(t *testing.T) {
 	if slow.Out.Choice("deed") != doStop || calctest.Noted(slow, noteOverRule) {
 		t.Errorf("in lifts, slow as typed: %s, %v", slow.Out.Choice("deed"), slow.Notes)
 	}
-	res = calctest.Run(t, Calculator, oneGoRated("temperature=38", "rating=1000")...)
+	res = calctest.Run(t, Calculator, oneGoRated("vibration=deep", "rating=1000")...)
 	if res.Out.Choice("deed") != doStop {
 		t.Errorf("in one go: %s", res.Out.Choice("deed"))
 	}

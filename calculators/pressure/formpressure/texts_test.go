@@ -137,7 +137,7 @@ func TestEveryFluidCaseIsNamed(t *testing.T) {
 		pressure.TooCold:       {at(pressure.CIRIAColdest*9/5+32, 1, " °F"), at(pressure.CIRIAColdest, 1, " °C")},
 		pressure.SetsTooLate:   {at(pressure.DINSetHigh, 1, " h")},
 		pressure.FillsInAnHour: {at(pressure.WholeHour*60, 1, " min")},
-		pressure.RisesTooFast:  {quantity.Format(ftPerH(pressure.MethodRiseSI), displays.RiseAtMost, us), "4.5 m/h"},
+		pressure.RisesTooFast:  {quantity.Format(ftPerH(pressure.MethodRiseSI), displays.RiseAtMost, us), "4.48 m/h"},
 		pressure.BeyondMethod:  {at(pressure.DINHeight, 1, " m"), "32.8 ft"},
 	} {
 		for _, word := range words {

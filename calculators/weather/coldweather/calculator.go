@@ -211,39 +211,7 @@ var tables = []calc.Table{{
 	},
 }}
 
-// row holds the limits for one range of the least dimension: temperatures in °F,
-// the drop in F°.
-type row struct {
-	placed float64    // least as placed and during protection
-	mixed  [3]float64 // least as mixed: air above 30 °F, 0 to 30 °F, below 0 °F
-	drop   float64    // greatest gradual fall in the first 24 h after protection
-}
-
-// rows are the table of ACI 306R-88, by least dimension: below 12 in., 12 to 36
-// in., above 36 to 72 in., above 72 in. The first two as quoted in Masonry and
-// Concrete, Fig. 3-37; the last two from memory.
-var rows = [...]row{
-	{55, [3]float64{60, 65, 70}, 50},
-	{50, [3]float64{55, 60, 65}, 40},
-	{45, [3]float64{50, 55, 60}, 30},
-	{40, [3]float64{45, 50, 55}, 20},
-}
-
-// limitsFor returns the row for a least dimension in inches. A dimension
-// between two rows belongs to the warmer one, except 12 in., as printed.
-func limitsFor(inches float64) *row {
-	switch {
-	case calc.Under(inches, 12):
-		return &rows[0]
-	case !calc.Over(inches, 36):
-		return &rows[1]
-	case !calc.Over(inches, 72):
-		return &rows[2]
-	}
-	return &rows[3]
-}
-
-// airRange returns the index into row.mixed for an air temperature in °F: 0 above
+// airRange returns the index into weather.ColdLimits.Mixed for an air temperature in °F: 0 above
 // 30, 1 from 0 to 30, 2 below.
 func airRange(air float64) int {
 	switch {

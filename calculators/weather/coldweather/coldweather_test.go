@@ -5,16 +5,17 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
+	"coursebook/calculators/weather"
 )
 
 // Colder air never lowers the limits, nor does a thinner section.
 func TestLimitsAreMonotone(t *testing.T) {
-	for i, row := range rows {
-		if row.mixed[0] <= row.placed || row.mixed[1] <= row.mixed[0] || row.mixed[2] <= row.mixed[1] {
+	for i, row := range weather.ColdRows {
+		if row.Mixed[0] <= row.Placed || row.Mixed[1] <= row.Mixed[0] || row.Mixed[2] <= row.Mixed[1] {
 			t.Errorf("row %d: %v", i, row)
 		}
 		if i > 0 &&
-			(row.placed >= rows[i-1].placed || row.drop >= rows[i-1].drop || row.mixed[2] >= rows[i-1].mixed[2]) {
+			(row.Placed >= weather.ColdRows[i-1].Placed || row.Drop >= weather.ColdRows[i-1].Drop || row.Mixed[2] >= weather.ColdRows[i-1].Mixed[2]) {
 			t.Errorf("row %d against the one before: %v", i, row)
 		}
 	}

@@ -45,9 +45,9 @@ const mostOver = 20 / 1.8
 // compute sets the least temperatures, the days of protection and the slowest
 // uncovering. It refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
-	row := limitsFor(calc.From(in.Num("section"), "in"))
+	row := weather.ColdLimitsFor(calc.From(in.Num("section"), "in"))
 	air := calc.From(in.Num("air"), "°F")
-	placed, mixed := calc.SI(row.placed, "°F"), calc.SI(row.mixed[airRange(air)], "°F")
+	placed, mixed := calc.SI(row.Placed, "°F"), calc.SI(row.Mixed[airRange(air)], "°F")
 	r.Put("placed", placed)
 	r.Put("mixed", mixed)
 	r.PutChoice("weather", isMild)
@@ -58,8 +58,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 	putWarm(r, in, placed, mixed)
 	putProtection(r, in)
-	r.Put("drop", calc.SI(row.drop, "F°"))
-	putUncover(r, in, placed, calc.SI(row.drop, "F°"))
+	r.Put("drop", calc.SI(row.Drop, "F°"))
+	putUncover(r, in, placed, calc.SI(row.Drop, "F°"))
 }
 
 // putWarm sets the verdict on the concrete at the truck by the least temperatures
