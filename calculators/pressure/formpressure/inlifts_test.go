@@ -131,7 +131,8 @@ func TestStopIsTheLastDeed(t *testing.T) {
 
 // No rate below what a pump runs at is named: the wait comes with fewer trucks.
 func TestNoPumpRunsThisSlow(t *testing.T) {
-	slow := calctest.Run(t, Calculator, job("pump-rate=8", "rating=930", "temperature=50", "set=4.8774 h", "thickness=12 in", "length=93.33333333 ft",
+	slow := calctest.Run(t, Calculator, job("pump-rate=8", "rating=930", "temperature=50", "set=4.8774 h",
+		"thickness=12 in", "length=93.33333333 ft",
 
 		"age=0 min")...)
 	fast := calctest.Run(t, Calculator, job("pump-rate=60", "cement=blend", "admixture=retards", "set=8 h")...)
@@ -203,7 +204,8 @@ func TestPressuresOfTheJob(t *testing.T) {
 		res := calctest.Run(t, Calculator, job("pump-rate="+rate)...)
 		calctest.Near(t, rate+" yd³/h", calc.From(res.Out.Num("pressure-local"), "psf"), want, 0.6)
 	}
-	cold := calctest.Run(t, Calculator, job("temperature=50", "cement=blend", "admixture=retards", "set=8 h", "thickness=12 in", "length=93.33333333 ft",
+	cold := calctest.Run(t, Calculator, job("temperature=50", "cement=blend", "admixture=retards", "set=8 h",
+		"thickness=12 in", "length=93.33333333 ft",
 
 		"wait=19.52 min")...)
 	if got := calc.From(cold.Out.Num("pressure-local"), "psf"); got < 1177 {
@@ -288,6 +290,7 @@ func TestFormHeight(t *testing.T) {
 	}
 	same, tall := at(), at("form-height=14 ft")
 	if at("form-height=9 ft") != same || at("form-height=5 ft") != same || tall <= same {
-		t.Errorf("by CIRIA 108 %v Pa with a form of 9 ft, %v with 14 ft, %v with 5 ft", same, tall, at("form-height=5 ft"))
+		t.Errorf("by CIRIA 108 %v Pa with a form of 9 ft, %v with 14 ft, %v with 5 ft", same, tall,
+			at("form-height=5 ft"))
 	}
 }

@@ -14,8 +14,11 @@ func TestLimitsAreMonotone(t *testing.T) {
 		if row.Mixed[0] <= row.Placed || row.Mixed[1] <= row.Mixed[0] || row.Mixed[2] <= row.Mixed[1] {
 			t.Errorf("row %d: %v", i, row)
 		}
-		if i > 0 &&
-			(row.Placed >= weather.ColdRows[i-1].Placed || row.Drop >= weather.ColdRows[i-1].Drop || row.Mixed[2] >= weather.ColdRows[i-1].Mixed[2]) {
+		if i == 0 {
+			continue
+		}
+		before := weather.ColdRows[i-1]
+		if row.Placed >= before.Placed || row.Drop >= before.Drop || row.Mixed[2] >= before.Mixed[2] {
 			t.Errorf("row %d against the one before: %v", i, row)
 		}
 	}
