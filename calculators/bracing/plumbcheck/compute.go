@@ -11,6 +11,9 @@ import (
 	"coursebook/calculators/quantity"
 )
 
+// forTop names the step of the limit at the top of the wall.
+const forTop = calc.Text("Limit at the top of the wall")
+
 const (
 	refuseHigh = calc.Text("This reading is above the wall, which is {height} high.")
 	refuseSame = calc.Text("Two readings stand at the same height. Give one for each height.")
@@ -71,7 +74,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	checks := compare(r, in, reads)
 	far := bracing.NoteOff(r, calc.At("readings"), math.Abs(worst.off))
 	r.Put("worst", math.Abs(worst.off))
-	r.Put("limit-top", newLimit(in).Value(height))
+	r.Put("limit-top", r.UseFor(forTop, nil, newLimit(in), height))
 	putBow(r, reads)
 	rows := make([]calc.Case, len(checks))
 	for i, c := range checks {
