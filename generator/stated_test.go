@@ -55,7 +55,7 @@ var statedFigures = []statedFigure{
 	},
 	{
 		slug:       "under-windows",
-		text:       map[string]string{"en": "and by 1,200 lb with 4 ft", "es": "Con 4 ft son 1200 lb"},
+		text:       map[string]string{"en": "and by 1200 lb with 4 ft", "es": "Con 4 ft son 1200 lb"},
 		calculator: blockoutuplift.Calculator, inputs: append(sill[:4:4], "side-a=4 ft", "side-b=4 ft"),
 		output: "uplift", unit: "lbf", figure: 1200, tol: 1,
 	},
@@ -67,7 +67,7 @@ var statedFigures = []statedFigure{
 	},
 	{
 		slug:       "lesson-pressure",
-		text:       map[string]string{"en": "Here that is 1,200 psf again", "es": "Aquí son otra vez 1200 psf"},
+		text:       map[string]string{"en": "Here that is 1200 psf again", "es": "Aquí son otra vez 1200 psf"},
 		calculator: formpressure.Calculator, inputs: unknownMix,
 		output: "pressure-local", unit: "psf", figure: 1200, tol: 1,
 	},
@@ -79,7 +79,7 @@ var statedFigures = []statedFigure{
 	},
 	{
 		slug:       "lesson-pressure",
-		text:       map[string]string{"en": "is 1,200 psf at the base", "es": "son 1200 psf en el pie"},
+		text:       map[string]string{"en": "is 1200 psf at the base", "es": "son 1200 psf en el pie"},
 		calculator: formpressure.Calculator,
 		inputs:     append(inLifts[:6:6], "how=once", "stop=6 ft"),
 		output:     "pressure-local", unit: "psf", figure: 1200, tol: 1,
