@@ -20,8 +20,7 @@ const (
 	)
 	noteHot     = calc.Text("Over {limit} the wall has {allowed} after its last concrete.")
 	noteHotLoad = calc.Text(
-		"Many specifications send a load over {limit} back. Such a load should not be in this wall. Tell the " +
-			"engineer, and check every load in Hot weather.",
+		"A load over {limit} is refused. If one is in this wall, tell the engineer. Check every load in Hot weather.",
 	)
 	noteRule = calc.Text("The house rule counts here: it is the stricter.")
 	askPlant = calc.Text(

@@ -1,23 +1,26 @@
 // Package hotweather computes whether a load may be discharged: its
-// temperature, its age and the turns of its drum against the limits, which are
-// lower in heat.
+// temperature, its age, the time it takes to empty and the turns of its drum against the
+// limits.
 package hotweather
 
 import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
+	"coursebook/calculators/placing"
+	"coursebook/calculators/quantity"
 	"coursebook/calculators/weather"
 )
 
 // Calculator declares inputs, outputs, formulas and sources of the calculator.
 var Calculator = &calc.Calculator{
-	ID:       "hot-weather",
-	Title:    calc.Text("Hot weather and discharge time"),
-	Purpose:  calc.Text("Shows how long this load may still be discharged, and whether it is too hot."),
-	In:       inputs,
-	Out:      outputs,
-	Formulas: []*calc.Formula{weather.TimeLeftFormula, weather.SpeedFormula},
-	Sources:  sources,
+	ID:      "hot-weather",
+	Title:   calc.Text("Hot weather and discharge time"),
+	Purpose: calc.Text("Whether this load is too hot or too old, and how much of it can be placed in time."),
+	In:      inputs,
+	Out:     outputs,
+	Formulas: []*calc.Formula{weather.TimeLeftFormula, weather.EmptyTimeFormula, weather.InTimeFormula,
+		weather.SpeedFormula},
+	Sources: sources,
 	Cautions: []calc.Caution{
 		{
 			Level: calc.LevelWarning,
@@ -47,6 +50,7 @@ const (
 const (
 	loadGood  = "good"
 	loadHurry = "hurry"
+	loadPart  = "part"
 	loadLate  = "late"
 	loadHot   = "hot"
 )
@@ -67,6 +71,17 @@ var inputs = []calc.Field{
 		Help:     calc.Text("Gives the clock time to be empty by."),
 	},
 	{
+		ID: "load", Kind: calc.Number, Display: &displays.Volume, Usual: "9 yd³",
+		Label: calc.Text("Concrete in the drum"),
+		Range: "0.5 to 16 yd³", Why: placing.WhyTruck,
+	},
+	{
+		ID: "rate", Kind: calc.Number, Display: &displays.PumpRate, Usual: "12 yd³/h",
+		Label: calc.Text("Pump rate, stops included"),
+		Help:  calc.Text("What really leaves a truck in an hour, moving the hose included."),
+		Range: "0.5 to 200 yd³/h", Why: placing.WhyPump,
+	},
+	{
 		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "84 °F",
 		Label: calc.Text("Concrete temperature"),
 		Range: "32 to 120 °F", Why: weather.WhyGel,
@@ -76,7 +91,7 @@ var inputs = []calc.Field{
 		Label: calc.Text("Hottest allowed at discharge"),
 		Help:  calc.Text("ACI 301 and 305.1: 95 °F (35 °C). Many specifications: 90 °F (32 °C)."),
 		Range: "70 to 95 °F", Why: calc.Text("No specification for walls asks for less."),
-		WhyMost: calc.Text("More needs the engineer's approval and a trial."), MostSource: "aci305",
+		WhyMost: calc.Text("ACI 305.1 ends here. No load over it goes in."), MostSource: "aci305",
 	},
 	{
 		ID: "rule", Kind: calc.Choice, Usual: ruleOld, Label: calc.Text("Rule of discharge"),
@@ -109,9 +124,9 @@ var inputs = []calc.Field{
 		Range: "70 to 105 °F", Why: displays.CheckUnit,
 	},
 	{
-		ID: "hot-time", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "60 min",
+		ID: "hot-time", Kind: calc.Number, Display: &displays.Minutes, Optional: true,
 		Label: calc.Text("Time allowed in that heat"),
-		Help:  calc.Text("From the specification; 60 min is common. Empty: no earlier limit."),
+		Help:  calc.Text("From the job specification. Empty: no earlier limit."),
 		Range: "10 to 300 min", Why: displays.CheckUnit,
 	},
 }
@@ -124,14 +139,18 @@ var outputs = []calc.Field{
 	{
 		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("This load"),
 		Options: []calc.Option{
-			{ID: loadGood, Label: calc.Text("Is within the limits entered")},
-			{ID: loadHurry, Label: calc.Text("Must be emptied soon")},
-			{ID: loadLate, Label: calc.Text("Is past its limit")},
-			{ID: loadHot, Label: calc.Text("Is too hot")},
+			{ID: loadGood, Label: calc.Text("Within the limits: the foreman releases it")},
+			{ID: loadHurry, Label: calc.Text("Within the limits: empty it next")},
+			{ID: loadPart, Label: calc.Text("Only part of it fits: the rest is refused")},
+			{ID: loadLate, Label: calc.Text("Refuse it: past its limit")},
+			{ID: loadHot, Label: calc.Text("Refuse it: too hot")},
 		},
 	},
 	{ID: "left", Kind: calc.Number, Display: &displays.MinutesAtMost, Lead: true, Label: calc.Text("Time left")},
-	{ID: "by", Kind: calc.Clock, Label: calc.Text("Empty by the clock at")},
+	{ID: "empty-time", Kind: calc.Number, Display: &placing.MinutesUp, Lead: true,
+		Label: calc.Text("Time to empty the load")},
+	{ID: "part", Kind: calc.Number, Display: &volumeAtMost, Lead: true, Label: calc.Text("Can be placed in time")},
+	{ID: "by", Kind: calc.Clock, Label: calc.Text("Last concrete out by")},
 	{ID: "limit", Kind: calc.Number, Display: &displays.Minutes, Label: calc.Text("Limit that counts")},
 	{ID: "turns-limit", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("Turns allowed")},
 	{ID: "turns-left", Kind: calc.Number, Display: &displays.Count, Exact: true, Label: calc.Text("Turns left")},
@@ -197,18 +216,27 @@ var sources = []calc.Source{
 		Status: calc.Confirmed,
 		Link:   "https://www.nfba.org/resources/newsletters/magazines/2020-10/inc/html/17.html",
 	},
-	{ID: "own", Where: calc.Text("60 min in heat where the specification is silent; haste in the last 15 min"),
+	{ID: "practice", Where: calc.Text("Load over pump rate; arithmetic"), Status: calc.CommonPractice},
+	{ID: "own", Where: calc.Text("Haste in the last 15 min; a load is placed in part until its time, and the rest " +
+		"is refused"),
 		Status: calc.OwnLimit},
 }
 
 var tables = []calc.Table{{
-	ID: "left", Title: calc.Text("Time left by age and concrete temperature"),
-	Note: calc.Text("For 90 min, and 60 min from 86 °F (30 °C). A load past its limit has none left."),
-	Out:  "left", Set: []calc.Entry{{Path: "batched", Text: ""}},
+	ID: "part", Title: calc.Text("Concrete that can be placed in time, by age and pump rate"),
+	Note: calc.Text("A load of 9 yd³ (7 m³) that must be out 90 min after batching. What is over is refused."),
+	Out:  "part", Set: []calc.Entry{{Path: "batched", Text: ""}},
 	Down: calc.Axis{Path: "age", US: []string{"15 min", "30 min", "45 min", "60 min", "75 min", "90 min"}},
 	Across: calc.Axis{
-		Path:   "concrete",
-		US:     []string{"70 °F", "80 °F", "88 °F"},
-		Metric: []string{"20 °C", "26 °C", "31 °C"},
+		Path:   "rate",
+		US:     []string{"6", "9", "12", "15", "20"},
+		Metric: []string{"5", "7", "9", "12", "15"},
 	},
 }}
+
+// volumeAtMost displays a volume that fits into the time left.
+var volumeAtMost = quantity.Display{
+	Dim:    quantity.Volume,
+	US:     quantity.UnitDisplay{Unit: "yd³", Step: 0.1, Rounding: quantity.Down},
+	Metric: quantity.UnitDisplay{Unit: "m³", Step: 0.1, Rounding: quantity.Down},
+}

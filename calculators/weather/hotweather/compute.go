@@ -5,17 +5,22 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
+	"coursebook/calculators/placing"
 	"coursebook/calculators/weather"
 )
 
 const (
 	noteLate = calc.Text(
-		"The time is up. This load does not go in the wall. Call the plant before the next truck leaves.",
+		"The time is up. This load is refused and does not go in the wall. Call the plant before the next truck " +
+			"leaves.",
 	)
 	noteTurns = calc.Text("The drum has made all turns allowed. Grinding heats and stiffens the mix.")
 	noteToo   = calc.Text(
-		"Hotter than {limit}. Do not place it without the engineer's word. Tell the plant before the next truck " +
-			"leaves.",
+		"A load over {limit} is refused and does not go in the wall. Tell the plant before the next truck leaves.",
+	)
+	notePart = calc.Text(
+		"It takes {empty} to empty this load, and {left} are left. When they are up, stop: about {part} is in, and " +
+			"the rest is refused. Call the plant now, and plan where the concrete ends.",
 	)
 	noteDrum   = calc.Text("Only {turns} turns of the drum are left. Empty it next.")
 	noteHurry  = calc.Text("Empty it next. If the pump stops, send word to the plant to hold the others.")
@@ -46,7 +51,10 @@ const (
 func compute(r *calc.Recorder, in calc.Case) {
 	limit := timeLimit(r, in)
 	left := r.Use(weather.TimeLeftFormula, limit, in.Num("age"))
+	empty := r.Use(weather.EmptyTimeFormula, in.Num("load"), in.Num("rate"))
+	part := r.Use(weather.InTimeFormula, in.Num("load"), in.Num("rate"), math.Max(0, left))
 	r.Put("limit", limit)
+	r.Put("empty-time", empty)
 	r.Put("speed", r.Use(weather.SpeedFormula, in.Num("concrete")))
 	r.Put("spare", math.Max(0, in.Num("limit-temp")-in.Num("concrete")))
 	allowed, counted := turnsLimit(r, in)
@@ -64,6 +72,10 @@ func compute(r *calc.Recorder, in calc.Case) {
 		)
 	case late || counted && turnsLeft <= 0:
 		verdict = loadLate
+	case calc.Over(empty, left):
+		verdict = loadPart
+		r.Note(calc.LevelWarning, calc.At("rate"), notePart, calc.Amount("empty", empty, &placing.MinutesUp),
+			calc.Amount("left", left, &displays.MinutesAtMost), calc.Amount("part", part, &volumeAtMost))
 	case left <= hurryTime:
 		verdict = loadHurry
 		r.Note(calc.LevelNotice, calc.At("age"), noteHurry)
@@ -75,7 +87,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 	switch {
 	case late:
 		r.Put("left", 0)
-	case verdict == loadGood || verdict == loadHurry:
+		r.Put("part", 0)
+	case verdict == loadGood || verdict == loadHurry || verdict == loadPart:
+		r.Put("part", part)
 		putLeft(r, in, limit, left)
 		if counted {
 			r.Put("turns-left", turnsLeft)

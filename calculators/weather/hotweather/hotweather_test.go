@@ -17,17 +17,18 @@ func TestLoads(t *testing.T) {
 		note    calc.Text
 	}{
 		{[]string{"concrete=75 °F"}, loadGood, 55, askCounter},
-		{[]string{"concrete=75 °F", "age=80 min"}, loadHurry, 10, noteHurry},
+		{[]string{"concrete=75 °F", "age=80 min", "load=2 yd³"}, loadHurry, 10, noteHurry},
 		{[]string{"concrete=75 °F", "age=95 min"}, loadLate, 0, noteLate},
-		{[]string{"concrete=75 °F", "age=89 min", "turns=100"}, loadHurry, 1, noteHurry},
+		{[]string{"concrete=75 °F", "age=89 min", "turns=100", "load=0.5 yd³", "rate=30 yd³/h"}, loadHurry, 1,
+			noteHurry},
 		{[]string{"concrete=75 °F", "age=90 min", "turns=100"}, loadLate, 0, noteLate},
 		{[]string{"concrete=75 °F", "turns=269"}, loadGood, 55, ""},
 		{[]string{"concrete=75 °F", "turns=270"}, loadHurry, 55, noteDrum},
 		{[]string{"concrete=75 °F", "turns=300"}, loadLate, none, noteTurns},
 		{[]string{"concrete=75 °F", "turns=301"}, loadLate, none, noteTurns},
-		{[]string{"concrete=86 °F"}, loadGood, 25, noteHeat86},
-		{[]string{"concrete=85.9 °F"}, loadGood, 55, noteEighty},
-		{[]string{"concrete=86 °F", "hot-time="}, loadGood, 55, noteEighty},
+		{[]string{"concrete=86 °F", "hot-time=60 min"}, loadPart, 25, noteHeat86},
+		{[]string{"concrete=85.9 °F", "hot-time=60 min"}, loadGood, 55, noteEighty},
+		{[]string{"concrete=86 °F"}, loadGood, 55, noteEighty},
 		{[]string{"concrete=96 °F", "hot-time=120 min"}, loadHot, none, noteToo},
 		{[]string{"concrete=75 °F", "rule=c94-new"}, loadGood, 55, noteAgreed},
 	} {
@@ -46,7 +47,7 @@ func TestLoads(t *testing.T) {
 		calctest.Near(t, "time left", res.Out.Num("left")/60, c.left, 1e-9)
 	}
 	if calctest.Noted(calctest.Run(t, Calculator, "concrete=79 °F"), noteEighty) ||
-		calctest.Noted(calctest.Run(t, Calculator, "concrete=85.9 °F"), noteHeat86) {
+		calctest.Noted(calctest.Run(t, Calculator, "concrete=85.9 °F", "hot-time=60 min"), noteHeat86) {
 		t.Error("a note on heat comes too early")
 	}
 	if res := calctest.Run(t, Calculator, "concrete=75 °F", "rule=own", "own-time=45 min"); res.Out.Has(
@@ -71,6 +72,28 @@ func TestPublishedHeatHolds(t *testing.T) {
 				t.Errorf("%s, limit %d °F: %s", concrete, limit, res.Out.Choice("verdict"))
 			}
 		}
+	}
+}
+
+// A load that cannot be emptied within its time is never within the limits. What goes in is
+// what the pump takes until the time is up: 9 yd³ at 9 yd³/h take an hour.
+func TestPartOfALoad(t *testing.T) {
+	for _, c := range []struct {
+		age, verdict string
+		part         float64 // yd³
+	}{
+		{"30 min", loadGood, 9}, {"31 min", loadPart, 8.85}, {"60 min", loadPart, 4.5}, {"89 min", loadPart, 0.15},
+		{"90 min", loadLate, 0}, {"95 min", loadLate, 0},
+	} {
+		res := calctest.Run(t, Calculator, "concrete=75 °F", "age="+c.age, "load=9 yd³", "rate=9 yd³/h")
+		if got := res.Out.Choice("verdict"); got != c.verdict || calctest.Noted(res, notePart) != (got == loadPart) {
+			t.Errorf("%s: %s, %v", c.age, got, res.Notes)
+		}
+		calctest.NearBy(t, c.age, calc.From(res.Out.Num("part"), "yd³")+1, c.part+1, 1e-9)
+	}
+	hot := calctest.Run(t, Calculator, "concrete=93 °F", "age=10 min", "limit-temp=90 °F")
+	if hot.Out.Choice("verdict") != loadHot || hot.Out.Has("part") {
+		t.Error("a part of a hot load is placed")
 	}
 }
 

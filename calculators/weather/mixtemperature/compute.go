@@ -18,8 +18,7 @@ const (
 	)
 	noteFrozen = calc.Text("The aggregate is frozen. Its water counts as ice; lumps must be thawed before batching.")
 	noteHot    = calc.Text(
-		"Many specifications send a load over {limit} back, and it warms on the haul. Cool the mix, or pour at a " +
-			"cooler hour.",
+		"A load over {limit} is refused, and it warms on the haul. Cool the mix, or pour at a cooler hour.",
 	)
 	noteCool  = calc.Text("Below 55 °F (13 °C), the least for thin walls in cold weather.")
 	noteRough = calc.Text("Ice is more than half of the batch water. The equation is not to be trusted there.")
