@@ -35,6 +35,8 @@ func All() []*Rule {
 			Source: calc.Source{ID: "aci-305", Title: "ACI 305.1-14", Where: calc.Text("sec. 3.3"),
 				Status: calc.Secondary}},
 		// before
+		{ID: "brace-spacing", Display: &displays.Wall},
+		{ID: "brace-corner", Display: &displays.Wall},
 		{ID: "block-out-factor", Display: &displays.Factor, Direction: AtLeast, Limit: "2",
 			Source: calc.Source{ID: "aci-347", Title: "ACI 347R-14", Where: calc.Text("safety factor of form ties " +
 				"and anchors"),
@@ -50,6 +52,7 @@ func All() []*Rule {
 		{ID: "drop", Display: &displays.Height, Limit: "5 ft",
 			Source: calc.Source{ID: "ufgs", Title: "UFGS 03301A", Where: calc.Text("free fall of concrete"),
 				Status: calc.Secondary}},
+		{ID: "curve-lift", Display: &displays.Height},
 		{ID: "opening-sides", Display: &displays.Height, Firm: true},
 		{ID: "into-below", Display: &displays.Inches},
 		{ID: "head-spacing", Display: &displays.Inches, Limit: "15 in",

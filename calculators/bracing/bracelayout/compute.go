@@ -26,6 +26,10 @@ const (
 	askPier = calc.Text(
 		"There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.",
 	)
+	askPlan = calc.Text(
+		"This is wider than the crew's own limit. Only the brace plan of the form maker or the engineer may say so. " +
+			"Does it?",
+	)
 	noteWide = calc.Text(
 		"{gap} across this opening is more than the largest spacing. Brace the buck and the wall above it.",
 	)
@@ -51,6 +55,11 @@ type opening struct {
 // opening or a stack line that is beyond the wall.
 func compute(r *calc.Recorder, in calc.Case) {
 	length := in.Num("length")
+	for _, id := range []string{"spacing", "corner"} {
+		if in.LooserThanHouse(id) {
+			r.Note(calc.LevelAsk, calc.At(id), askPlan)
+		}
+	}
 	openings, ok := readOpenings(r, in, length)
 	if !ok {
 		return

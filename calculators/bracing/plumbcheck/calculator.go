@@ -139,6 +139,9 @@ var inputs = []calc.Field{
 	{ID: "own", Label: calc.Text("Tolerance of your project"), Display: &displays.Part, Optional: true,
 		Help:  calc.Text("Out of plumb at any height, if the papers name one."),
 		Range: "1/16 to 6 in", Why: bracing.TightOwn, WhyMost: displays.CheckUnit},
+	{ID: "crew", Label: calc.Text("Rule of this crew"), Display: &displays.Part, Rule: "plumb",
+		Help:  calc.Text("Out of plumb at any height, while the concrete is plastic."),
+		Range: "1/16 to 6 in", Why: bracing.TightOwn, WhyMost: displays.CheckUnit},
 	{
 		ID:    "stories",
 		Label: calc.Text("Stories still to come on top"),
@@ -159,16 +162,24 @@ var bookOptions = []calc.Option{
 	{ID: "own", Label: calc.Text("Your project: plumb")},
 	{ID: "plane", Label: calc.Text("UFGS, by class: straightedge")},
 	{ID: "step", Label: calc.Text("UFGS, by class: step")},
+	{ID: "crew", Label: calc.Text("Rule of this crew: plumb")},
 }
 
-// nextClear is what to do at a wall that is far out, the only option of the output
-// next. Other walls get no such output.
-const nextClear = "clear"
+// What to do next, IDs of the output next.
+const (
+	nextClear = "clear"
+	nextSet   = "set"
+	nextWrite = "write"
+)
 
 var outputs = []calc.Field{
 	{ID: "next", Label: bracing.LabelNext, Kind: calc.Choice, Lead: true,
-		Options: []calc.Option{{ID: nextClear, Label: bracing.LabelClear}}},
+		Options: []calc.Option{
+			{ID: nextClear, Label: bracing.LabelClear},
+			{ID: nextSet, Label: calc.Text("Set the braces before hands off; after it, tell the foreman")},
+			{ID: nextWrite, Label: calc.Text("Within: turn nothing, write it down")}}},
 	{ID: "worst", Label: calc.Text("Worst, out of plumb by"), Display: &displays.Part, Lead: true},
+	{ID: "house", Label: calc.Text("By the rule of this crew"), Kind: calc.Choice, Options: withinOptions, Lead: true},
 	{ID: "new", Label: calc.Text("By ACI 117-06 and -10"), Kind: calc.Choice, Options: withinOptions, Lead: true},
 	{ID: "old", Label: calc.Text("By ACI 117-90"), Kind: calc.Choice, Options: withinOptions, Lead: true},
 	{ID: "checks", Label: calc.Text("Edition by edition"), Kind: calc.Rows, Cols: []calc.Field{

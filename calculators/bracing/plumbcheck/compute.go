@@ -30,6 +30,10 @@ const (
 		"Beyond the limit of ACI 117-10. Before hands off, and only while the concrete is still plastic, set the " +
 			"braces. After that turn none, and tell the foreman.",
 	)
+	noteCrew = calc.Text(
+		"Beyond the rule of this crew, {limit}, though within ACI 117-10. Before hands off set the braces. After that " +
+			"turn none, and write it down.",
+	)
 	noteHome = calc.Text(
 		"The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.",
 	)
@@ -85,8 +89,15 @@ func compute(r *calc.Recorder, in calc.Case) {
 		}
 	}
 	r.PutRows("checks", rows)
-	if far {
+	house := checks[len(checks)-1]
+	r.PutChoice("house", verdict(house))
+	switch {
+	case far:
 		r.PutChoice("next", nextClear)
+	case !checks[0].within() || !house.within():
+		r.PutChoice("next", nextSet)
+	default:
+		r.PutChoice("next", nextWrite)
 	}
 	r.PutChoice("new", verdict(checks[0]))
 	r.PutChoice("old", verdict(checks[1]))
@@ -151,7 +162,7 @@ func oldLimit(in calc.Case) float64 {
 }
 
 // compare returns the checks of the readings by each document, the two editions of
-// ACI 117 first, and records the worked steps. A document that does not apply to
+// ACI 117 first and the rule of the crew last, and records the worked steps. A document that does not apply to
 // the readings gives none.
 func compare(r *calc.Recorder, in calc.Case, reads []reading) []check {
 	limit := newLimit(in)
@@ -174,7 +185,7 @@ func compare(r *calc.Recorder, in calc.Case, reads []reading) []check {
 	if in.Has("step") {
 		checks = append(checks, check{"step", 0, classLimit(in.Choice("class"), 0.25), in.Num("step")})
 	}
-	return checks
+	return append(checks, worstCheck("crew", reads, func(float64) float64 { return in.Num("crew") }))
 }
 
 // upTo returns the readings no higher than a height in m, the base included.
@@ -268,6 +279,9 @@ func addNotes(r *calc.Recorder, in calc.Case, reads []reading, checks []check, f
 		if i := slices.IndexFunc(checks, func(c check) bool { return c.book == "home" }); i >= 0 && checks[i].within() {
 			r.Note(calc.LevelNotice, calc.At("readings"), noteHome)
 		}
+	}
+	if !far && fresh.within() && !checks[len(checks)-1].within() {
+		r.Note(calc.LevelCaution, calc.At("crew"), noteCrew, calc.Amount("limit", in.Num("crew"), &displays.PartAtMost))
 	}
 	for _, c := range checks {
 		noteClose(r, c)

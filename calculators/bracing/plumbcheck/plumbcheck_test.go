@@ -19,7 +19,11 @@ func TestVerdicts(t *testing.T) {
 		{"height=10 ft; readings=10 ft | 1 in", "old", "within"},
 		{"height=10 ft; readings=10 ft | 1.01 in", "old", "beyond"},
 		{"height=10 ft; readings=10 ft | 1.01 in", "next", "clear"},
-		{"height=10 ft; readings=10 ft | 1 in", "next", ""},
+		{"height=10 ft; readings=10 ft | 1 in", "next", "set"},
+		{"height=10 ft; readings=10 ft | 1/8 in", "next", "write"},
+		{"height=10 ft; readings=10 ft | 0.13 in", "next", "set"},
+		{"height=10 ft; readings=10 ft | 1/8 in", "house", "within"},
+		{"height=10 ft; readings=10 ft | -1/4 in", "house", "beyond"},
 		{"height=40 ft; readings=40 ft | 1 in", "new", "within"}, // from 27 ft 9 in. both say 1 in.
 		{"height=40 ft; readings=40 ft | 1.01 in", "new", "beyond"},
 		{"height=10 ft; readings=5 ft | -6 in; 10 ft | 0 in", "next", "clear"},
@@ -78,11 +82,20 @@ func TestEditionsDiffer(t *testing.T) {
 	calctest.Near(t, "old to new", limit("old")/limit("new"), 3.47, 0.005)
 	calctest.Near(t, "home to new", limit("home")/limit("new"), 5.21, 0.005)
 	calctest.Near(t, "own", limit("own"), 0.25, 1e-9)
-	if len(res.Out.Rows("checks")) != 7 {
+	if len(res.Out.Rows("checks")) != 8 {
 		t.Errorf("%d lines", len(res.Out.Rows("checks")))
 	}
-	if n := len(calctest.Run(t, Calculator, "gap=").Out.Rows("checks")); n != 4 {
+	if n := len(calctest.Run(t, Calculator, "gap=").Out.Rows("checks")); n != 5 {
 		t.Errorf("%d lines without straightedge, step and own tolerance", n)
+	}
+}
+
+// The note on the rule of the crew stands only where the book passes the wall.
+func TestCrewRule(t *testing.T) {
+	for off, want := range map[string]bool{"1/8 in": false, "1/4 in": true, "3/8 in": false, "1 1/2 in": false} {
+		if res := calctest.Run(t, Calculator, "height=9 ft", "readings=9 ft | "+off); calctest.Noted(res, noteCrew) != want {
+			t.Errorf("%s: %v", off, res.Notes)
+		}
 	}
 }
 
