@@ -31,8 +31,8 @@ const (
 			"braces. After that turn none, and tell the foreman.",
 	)
 	noteCrew = calc.Text(
-		"Beyond the rule of this crew, {limit}, though within ACI 117-10. Before hands off set the braces. After that " +
-			"turn none, and write it down.",
+		"Beyond the rule of this crew, {limit}, though within ACI 117-10. Before hands off set the braces. After " +
+			"that turn none, and write it down.",
 	)
 	noteHome = calc.Text(
 		"The home-builder guideline is over five times as loose as ACI 117-10. It settles claims, it is no aim.",

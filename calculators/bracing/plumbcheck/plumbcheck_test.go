@@ -90,10 +90,11 @@ func TestEditionsDiffer(t *testing.T) {
 	}
 }
 
-// The note on the rule of the crew stands only where the book passes the wall.
+// The note on the rule of the crew is given only where the book passes the wall.
 func TestCrewRule(t *testing.T) {
 	for off, want := range map[string]bool{"1/8 in": false, "1/4 in": true, "3/8 in": false, "1 1/2 in": false} {
-		if res := calctest.Run(t, Calculator, "height=9 ft", "readings=9 ft | "+off); calctest.Noted(res, noteCrew) != want {
+		res := calctest.Run(t, Calculator, "height=9 ft", "readings=9 ft | "+off)
+		if calctest.Noted(res, noteCrew) != want {
 			t.Errorf("%s: %v", off, res.Notes)
 		}
 	}
