@@ -17,10 +17,10 @@ var ruleInputs = map[string][]string{
 	"brace-layout":     {"spacing", "corner"},
 	"course-take-off":  {"waste"},
 	"footing-volume":   {"waste", "step-yd", "step-m"},
-	"hot-weather":      {"limit-temp", "rule", "hot-from", "hot-time"},
+	"hot-weather":      {"limit-temp", "rule", "hot-from", "load", "rate"},
 	"last-truck":       {"waste", "step-yd", "step-m"},
 	"line-rounds":      {"tolerance", "block"},
-	"plumb-check":      {"class", "what"},
+	"plumb-check":      {"class", "what", "crew"},
 	"pour-time":        {"moving", "set-up", "clean-up"},
 	"rate-of-rise":     {"lift", "way", "moving", "age", "window"},
 	"setting-time":     {"age"},
@@ -30,6 +30,7 @@ var ruleInputs = map[string][]string{
 	"truck-spacing":    {"truck", "rate", "limit"},
 	"vibrator":         {"plan", "lift", "into", "speed", "most-apart"},
 	"wall-volume":      {"waste", "truck-yd", "truck-m", "step-yd", "step-m"},
+	"water-added":      {"limit"},
 	"wind-on-wall":     {"clear", "spacing"},
 }
 
