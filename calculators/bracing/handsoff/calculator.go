@@ -1,6 +1,6 @@
 // Package handsoff computes, for each wall by itself, the clock time from which
-// no brace of it is turned, and how long there is to straighten it after it is
-// full.
+// no brace of it is turned, and how long there is to straighten it after its
+// last concrete.
 //
 // Three of the five rules are clock times and are computed here. The other two
 // are tests at the wall, and end the work sooner: a running head that no longer
@@ -126,7 +126,7 @@ var (
 		{ID: ruleGiven, Label: calc.Text("engineer's or maker's time")},
 	}
 	planOptions = []calc.Option{
-		{ID: planAfter, Label: calc.Text("after it is full")},
+		{ID: planAfter, Label: calc.Text("after the last concrete")},
 		{ID: planEarly, Label: calc.Text("begin between rounds")},
 		{ID: planBetween, Label: calc.Text("between rounds only")},
 	}
@@ -134,8 +134,8 @@ var (
 
 var outputs = []calc.Field{
 	{ID: "plan", Kind: calc.Choice, Lead: true, Options: planOptions, Label: calc.Text("Straighten the tightest wall")},
-	{ID: "left", Display: &displays.MinutesAtMost, Lead: true, Label: calc.Text("Left once it is full"),
-		Help: calc.Text("Minus: hands off comes before the wall is full.")},
+	{ID: "left", Display: &displays.MinutesAtMost, Lead: true, Label: calc.Text("Left after last concrete"),
+		Help: calc.Text("Minus: hands off comes before the last concrete.")},
 	{ID: "off", Kind: calc.Clock, Lead: true, Label: calc.Text("Hands off at")},
 	{ID: "rule", Kind: calc.Choice, Options: ruleOptions, Label: calc.Text("Decided by")},
 	{ID: "tightest", Display: &displays.Count, Exact: true, Label: calc.Text("Tightest wall is in row")},
@@ -144,10 +144,10 @@ var outputs = []calc.Field{
 		{ID: "name", Label: calc.Text("Wall"), Kind: calc.FreeText},
 		{ID: "off", Label: calc.Text("Hands off at"), Kind: calc.Clock},
 		{ID: "rule", Label: calc.Text("Decided by"), Kind: calc.Choice, Options: ruleOptions},
-		{ID: "left", Label: calc.Text("Left once it is full"), Display: &displays.MinutesAtMost},
+		{ID: "left", Label: calc.Text("Left after last concrete"), Display: &displays.MinutesAtMost},
 		{ID: "plan", Label: calc.Text("Straighten it"), Kind: calc.Choice, Options: planOptions},
 	}},
-	{ID: "allowed", Display: &displays.Minutes, Label: calc.Text("Allowed once it is full")},
+	{ID: "allowed", Display: &displays.Minutes, Label: calc.Text("Allowed after last concrete")},
 	{ID: "set", Display: &displays.HalfHoursAtMost, Label: calc.Text("Initial set, earliest")},
 }
 
@@ -189,7 +189,7 @@ var sources = []calc.Source{
 }
 
 var tables = []calc.Table{{
-	ID: "left", Title: calc.Text("Minutes left once the wall is full"),
+	ID: "left", Title: calc.Text("Minutes left after the last concrete"),
 	Note: calc.Text(
 		"First load batched at 7:00, initial set of 5 h at 73 °F (23 °C). Down: last concrete in the wall. Across: " +
 			"the concrete.",

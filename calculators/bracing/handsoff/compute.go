@@ -12,11 +12,11 @@ import (
 
 const (
 	noteBetween = calc.Text(
-		"Wall {name}: hands off at {off} comes before the wall is full. Straighten it between rounds, and write that " +
-			"in the plan.",
+		"Wall {name}: hands off at {off} comes before its last concrete. Straighten it between rounds, and write " +
+			"that in the plan.",
 	)
 	noteEarly = calc.Text(
-		"Wall {name}: only {left} are left once it is full. Begin to straighten it between rounds.",
+		"Wall {name}: only {left} are left after its last concrete. Begin to straighten it between rounds.",
 	)
 	noteHot     = calc.Text("Over {limit} the wall has {allowed} after its last concrete.")
 	noteHotLoad = calc.Text(
@@ -43,8 +43,8 @@ const (
 	// longest is the longest time in s from the first load of a wall to its last
 	// concrete. A longer one is a clock time typed wrong.
 	longest = 12 * 3600.0
-	// enough is the time in s in which a wall can be straightened once it is
-	// full. Our own limit, the time allowed on a hot day.
+	// enough is the time in s in which a wall can be straightened after its
+	// last concrete. Our own limit, the time allowed on a hot day.
 	enough = 30 * 60.0
 	// leastSet and mostSet bound the initial set in s that is not asked about. Our
 	// own limits.
@@ -241,7 +241,7 @@ func work(r *calc.Recorder, in calc.Case, w wall, allowed, set float64) {
 	r.Use(bracing.LeftForStringFormula, w.off, w.last)
 }
 
-// noteWall notes a wall that is left alone before it is full or soon after.
+// noteWall notes a wall that is left alone before its last concrete or soon after.
 func noteWall(r *calc.Recorder, w wall) {
 	at, name := calc.Cell("walls", w.nr, "last"), calc.WordSlot("name", w.name())
 	switch w.plan {

@@ -10,11 +10,11 @@ import (
 )
 
 const (
-	title    = calc.Text("Left once each wall is full")
+	title    = calc.Text("Left after the last concrete of each wall")
 	labelRow = calc.Text("{left}, hands off at {off}")
 )
 
-// draw draws the time left of each wall once it is full, as bars. A refused case
+// draw draws the time left of each wall after its last concrete, as bars. A refused case
 // gives an empty drawing.
 func draw(v calc.Locale, _ calc.Case, res calc.Result) figure.Drawing {
 	if res.State != calc.OK {

@@ -79,6 +79,34 @@ func TestSidesFarApartAreRefused(t *testing.T) {
 	}
 }
 
+// A closed sill is filled from one side: the sides may be one lift apart there, and no more.
+// The push is the same as at an open sill.
+func TestClosedSillTakesOneLift(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		want  calc.State
+	}{
+		{[]string{"side-a=2'", "side-b=0"}, calc.OK},
+		{[]string{"side-a=3'", "side-b=1'"}, calc.OK},
+		{[]string{"side-a=2' 1\"", "side-b=0"}, calc.Refused},
+		{[]string{"side-a=0", "side-b=2' 1\""}, calc.Refused},
+		{[]string{"side-a=2'", "side-b=0", "lift=1'"}, calc.Refused},
+		{[]string{"side-a=2'", "side-b=1'", "lift=3'"}, calc.Refused},
+	} {
+		res := calctest.Run(t, Calculator, append([]string{"sill=closed"}, c.typed...)...)
+		if res.State != c.want || calctest.Noted(res, noteClosed) != (c.want == calc.OK) {
+			t.Errorf("%v: %s, %v", c.typed, res.State, res.Notes)
+		}
+	}
+	one := calctest.Run(t, Calculator, "sill=closed", "side-a=3'", "side-b=2'").Out
+	two := calctest.Run(t, Calculator, "sill=open", "side-a=3'", "side-b=2'").Out
+	for _, id := range []string{"push", "uplift", "hold"} {
+		if one.Num(id) != two.Num(id) {
+			t.Errorf("%s: %v at a closed sill, %v at an open one", id, one.Num(id), two.Num(id))
+		}
+	}
+}
+
 // No typed limit lets the sides stand farther apart than the house rule.
 func TestSidesApartAreHeldToTheRule(t *testing.T) {
 	for _, typed := range []string{"apart=13\"", "apart=2'", "apart=4'"} {

@@ -39,7 +39,20 @@ var Calculator = &calc.Calculator{
 			Range: "0 to 40 ft", Why: displays.NotMinus, WhyMost: displays.Engineer,
 		},
 		{
-			ID: "apart", Display: &displays.Height, Rule: "opening-sides", Label: calc.Text("Sides apart at most"),
+			ID: "sill", Kind: calc.Choice, Usual: "open", Label: calc.Text("Block-out or sill"),
+			Options: []calc.Option{
+				{ID: "open", Label: calc.Text("Holes in the sill, or a block: both sides rise together")},
+				{ID: closed, Label: calc.Text("Closed sill: filled from one side")},
+			},
+		},
+		{
+			ID: "lift", Display: &displays.Height, Rule: "lift", When: isClosed, Label: calc.Text("Depth of one lift"),
+			Help:  calc.Text("So far one side of a closed sill may be above the other."),
+			Range: "1 in to 4 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
+		},
+		{
+			ID: "apart", When: isOpen, Display: &displays.Height, Rule: "opening-sides",
+			Label: calc.Text("Sides apart at most"),
 			Range: "1 in to 4 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
 		},
 		{
@@ -90,8 +103,9 @@ var Calculator = &calc.Calculator{
 			Status: calc.Memory,
 		},
 		{
-			ID:     "strap",
-			Where:  calc.Text("A factor on uplift, straps rounded up, at least two"),
+			ID: "strap",
+			Where: calc.Text("A factor on uplift, straps rounded up, at least two; a closed sill is filled from one " +
+				"side, one lift at most above the other"),
 			Status: calc.CommonPractice,
 		},
 	},
@@ -127,6 +141,13 @@ var Calculator = &calc.Calculator{
 	Compute: compute,
 	Draw:    draw,
 }
+
+// closed is the sill that is filled from one side.
+const closed = "closed"
+
+func isClosed(c calc.Case) bool { return c.Choice("sill") == closed }
+
+func isOpen(c calc.Case) bool { return !isClosed(c) }
 
 // cubicFeet displays the volume in the concrete.
 var cubicFeet = quantity.Display{

@@ -22,8 +22,12 @@ const (
 		"The sides are {gap} apart, over {most}. Stop on the higher side and bring the lower side up.",
 	)
 	noteUneven = calc.Text("The levels differ by {gap}. Brace against the push, or even them out as you place.")
-	noteEven   = calc.Text("Both sides stand at one height. Keep it so while placing.")
-	noteFluid  = calc.Text(
+	noteClosed = calc.Text(
+		"Below the sill both sides rise together. From its underside on fill one side, {most} above the other at " +
+			"most, until concrete comes up on the far side. Brace the frame against the push.",
+	)
+	noteEven  = calc.Text("Both sides stand at one height. Keep it so while placing.")
+	noteFluid = calc.Text(
 		"All concrete counts as fluid. Placing slowly lets the lower part stiffen; no credit is taken for it.",
 	)
 )
@@ -39,12 +43,17 @@ const (
 const leastStraps = 2
 
 // compute sets uplift, push and straps. It refuses sides that are farther apart than
-// allowed. It takes the level of the higher side for the submerged volume: the concrete
-// runs under the block-out and lifts all of it.
+// allowed: than the rule, or at a closed sill than one lift. It takes the level of the
+// higher side for the submerged volume: the concrete runs under the block-out and lifts
+// all of it.
 func compute(r *calc.Recorder, in calc.Case) {
 	w, b, h, a, low := in.Num("weight"), in.Num("thickness"), in.Num("height"), in.Num("side-a"), in.Num("side-b")
 	gap := math.Abs(a - low)
-	if most := in.Num("apart"); calc.Over(gap, most) {
+	most := in.Num("apart")
+	if isClosed(in) {
+		most = in.Num("lift")
+	}
+	if calc.Over(gap, most) {
 		r.Refuse(calc.At("side-b"), refuseApart, calc.Amount("gap", gap, &displays.Height),
 			calc.Amount("most", most, &displays.Height))
 		return
@@ -74,9 +83,12 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if ties.UpliftFormula.Value(w, in.Num("length")*b*h, in.Num("own")*gravity) < -calc.Slack {
 		r.Note(calc.LevelAsk, calc.At("own"), askHeavy)
 	}
-	if gap > calc.Slack {
+	switch {
+	case isClosed(in):
+		r.Note(calc.LevelWarning, calc.At("sill"), noteClosed, calc.Amount("most", most, &displays.Height))
+	case gap > calc.Slack:
 		r.Note(calc.LevelWarning, calc.At("side-b"), noteUneven, calc.Amount("gap", gap, &displays.Height))
-	} else {
+	default:
 		r.Note(calc.LevelNotice, calc.At("side-b"), noteEven)
 	}
 	r.Note(calc.LevelNotice, calc.Path{}, noteFluid)
