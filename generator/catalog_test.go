@@ -85,8 +85,11 @@ func TestNoNumberPastALimit(t *testing.T) {
 				past = si * 0.99
 			}
 			typed := []string{"calc", c.ID, f.ID + "=" + quantity.Exact(past, *f.Display, quantity.Style{})}
-			if f.When != nil && c.ID == "hot-weather" {
+			switch c.ID + " " + f.ID {
+			case "hot-weather own-time":
 				typed = append(typed, "rule=own")
+			case "block-out-uplift lift":
+				typed = append(typed, "sill=closed")
 			}
 			for _, args := range [][]string{typed, append(typed, "-json")} {
 				out, errs, status := runCommand(args...)

@@ -13,7 +13,7 @@ import (
 )
 
 // asking holds what makes a calculator ask for an input that it does not always ask for.
-var asking = map[string]string{"hot-weather own-time": "rule=own"}
+var asking = map[string]string{"hot-weather own-time": "rule=own", "block-out-uplift lift": "sill=closed"}
 
 // An input past the limit of its house rule gives no verdict in any calculator: the
 // refusal is at the input and names the limit and its document. The limit itself gives an

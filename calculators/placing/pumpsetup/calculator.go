@@ -151,7 +151,7 @@ var outputs = []calc.Field{
 		Help: calc.Text("From the last steel pipe, until the flow is steady.")},
 	{ID: "pad-side", Display: &displays.InchesAtLeast, Lead: true, Label: calc.Text("Side of a square pad")},
 	{ID: "own", Kind: calc.Choice, Label: calc.Text("The pads you have"), Options: []calc.Option{
-		{ID: carries, Label: calc.Text("Big enough")},
+		{ID: carries, Label: calc.Text("Big enough by these numbers: the operator decides")},
 		{ID: small, Label: calc.Text("Too small")},
 	}},
 	{ID: "pad-pressure", Display: &displays.Pressure, Label: calc.Text("Pressure under your pads")},

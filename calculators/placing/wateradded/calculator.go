@@ -64,6 +64,11 @@ var (
 		US:     quantity.UnitDisplay{Unit: "US gal", Step: 0.5, Rounding: quantity.Down},
 		Metric: quantity.UnitDisplay{Unit: "L", Step: 1, Rounding: quantity.Down},
 	}
+	slumpLimit = quantity.Display{
+		Dim:    quantity.Length,
+		US:     quantity.UnitDisplay{Unit: "in", Form: quantity.Inches, Step: 0.25},
+		Metric: quantity.UnitDisplay{Unit: "mm", Step: 1},
+	}
 	gallons      = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "US gal", Step: 0.1}}
 	litres       = quantity.Display{Dim: quantity.Volume, US: quantity.UnitDisplay{Unit: "L", Step: 0.5}}
 	strengthLoss = quantity.Display{
@@ -108,7 +113,7 @@ var inputs = []calc.Field{
 		Range: "0 to 200 US gal", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 	{ID: "slump", Display: &displays.Inches, Usual: "4 in", Label: calc.Text("Slump as it came"),
 		Range: "0 to 10 in", Why: displays.NotMinus, WhyMost: calc.Text("A load this wet needs no water.")},
-	{ID: "limit", Display: &displays.Inches, Rule: "slump-ordered", Label: calc.Text("Slump the wall takes"),
+	{ID: "limit", Display: &slumpLimit, Rule: "slump-ordered", Label: calc.Text("Slump the wall takes"),
 		Range: "1 to 10 in", Why: whyDry, WhyMost: whyCone},
 	{ID: "air", Kind: calc.Choice, Usual: "unknown", Label: calc.Text("Entrained air"),
 		Help: calc.Text("Water also raises the air, which costs more strength."), Options: []calc.Option{

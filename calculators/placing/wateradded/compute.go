@@ -85,7 +85,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	checkTicket(r, in, ticket{added: added, load: load, tooWet: tooWet})
 	if tooWet {
 		r.Note(calc.LevelWarning, calc.At("slump"), noteWet, calc.Amount("slump", wettest, &displays.Inches),
-			calc.Amount("limit", limit, &displays.Inches))
+			calc.Amount("limit", limit, &slumpLimit))
 	}
 	if calc.Over(calc.SI(3, "in"), slump) || calc.Over(slump, calc.SI(6, "in")) {
 		r.Note(calc.LevelNotice, calc.At("slump"), noteRange)
