@@ -29,6 +29,14 @@ const (
 	WhyTruck = calc.Text("No truck mixer is this small or this big. Check the unit.")
 )
 
+// UsualShare is the share of the time that a pump runs where none is typed. It is the usual
+// value of rate of rise.
+const UsualShare = 0.75
+
+// LeastPump is the slowest rate in yd³/h at which a line pump keeps its line moving. It is
+// our own limit.
+const LeastPump = 5
+
 // Write returns an SI value as text by a display, in the style of a locale.
 func Write(v calc.Locale, si float64, show *quantity.Display) string {
 	return quantity.Format(si, *show, v.Style)

@@ -13,12 +13,8 @@ import (
 // depthRows is the number of equal steps of depth in the list of pressures.
 const depthRows = 8
 
-// leastPump is the slowest rate that a pump runs at, in yd³/h. Below it the answer
-// names a wait. It is our own limit.
-const leastPump = 5
-
 // runs reports whether a pump runs at a rate in m³/s.
-func runs(rate float64) bool { return !calc.Under(calc.From(rate, "yd³/h"), leastPump) }
+func runs(rate float64) bool { return !calc.Under(calc.From(rate, "yd³/h"), placing.LeastPump) }
 
 // computation holds one run, in the units of the method.
 type computation struct {

@@ -5,6 +5,7 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
+	"coursebook/calculators/placing"
 	"coursebook/calculators/pressure"
 	"coursebook/calculators/weather"
 )
@@ -80,16 +81,26 @@ func (c *computation) liftsDeed(run *liftsRun) string {
 }
 
 // inTime reports whether the crew with that wait in minutes is back before the
-// concrete sets.
+// concrete sets, with the usual pauses of the pump.
 func (c *computation) inTime(run *liftsRun, wait float64) bool {
-	return !calc.Over(run.round.At(wait).Between(), run.window)
+	return !calc.Over(withPauses(run.round).At(wait).Between(), run.window)
+}
+
+// withPauses returns the round with the time of a pass that the usual pauses of the pump
+// make longer. The pressure counts without them, because nobody can plan on a pause; the
+// joint counts with them, as in rate of rise.
+func withPauses(r *pressure.Round) *pressure.Round {
+	longer := *r
+	longer.Hours /= placing.UsualShare
+	return &longer
 }
 
 // longestWait is the longest wait in whole minutes with which the crew is back before the
 // concrete sets.
 func (c *computation) longestWait(run *liftsRun) float64 {
-	passes := run.round.At(0).Between() / run.round.Hours
-	return math.Floor((run.window/passes-run.round.Hours)*60 + calc.Slack)
+	longer := withPauses(run.round)
+	passes := longer.At(0).Between() / longer.Hours
+	return math.Floor((run.window/passes-longer.Hours)*60 + calc.Slack)
 }
 
 // slower is the pump rate in m³/s that needs no wait, or 0.
@@ -119,7 +130,7 @@ func (c *computation) putMix(run *liftsRun) bool {
 		if id != mixWarm {
 			set = min(set, earliest)
 		}
-		if !ok || calc.Over(r.At(wait).Between(), c.window(set, r.Temp)) {
+		if !ok || calc.Over(withPauses(r).At(wait).Between(), c.window(set, r.Temp)) {
 			continue
 		}
 		run.mixed, run.mixWait = r.At(wait).Pressure().Pressure, wait

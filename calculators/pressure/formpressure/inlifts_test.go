@@ -8,6 +8,7 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
+	"coursebook/calculators/placing/rateofrise"
 )
 
 // job is a loop of 140 ft, 8 in. thick and 9 ft high, in lifts of 2 ft of plain
@@ -35,7 +36,7 @@ func TestEveryCellHasADeed(t *testing.T) {
 		"plain 70 °F":          {"10": 0, "15": 0, "25": 8, "60": 17},
 		"blend 70 °F":          {"10": 0, "15": 6, "25": 17, "60": 27},
 		"retarded blend 70 °F": {"10": 5, "15": 19, "25": 30, "60": 40},
-		"plain 50 °F":          {"10": 25, "15": 38, "25": 49, "60": 59}, // 24.04 min rounded up
+		"plain 50 °F":          {"15": 38, "25": 49, "60": 59},
 		"retarded blend 50 °F": {"10": noPlan, "15": noPlan, "25": noPlan, "60": noPlan},
 	} {
 		for rate, minutes := range row {
@@ -292,5 +293,30 @@ func TestFormHeight(t *testing.T) {
 	if at("form-height=9 ft") != same || at("form-height=5 ft") != same || tall <= same {
 		t.Errorf("by CIRIA 108 %v Pa with a form of 9 ft, %v with 14 ft, %v with 5 ft", same, tall,
 			at("form-height=5 ft"))
+	}
+}
+
+// A wait that a pass with its pauses has no time for is no plan.
+func TestPausesCross(t *testing.T) {
+	res := calctest.Run(t, Calculator, job(append(mixes["plain 50 °F"], "pump-rate=10")...)...)
+	if res.Out.Choice("deed") != doMix || !calctest.Noted(res, noteCrossed) {
+		t.Errorf("%s, %v", res.Out.Choice("deed"), res.Notes)
+	}
+}
+
+// Form pressure and rate of rise agree on a pass with the usual pauses: what is placed as
+// planned is back in time.
+func TestBackInTimeAsInRateOfRise(t *testing.T) {
+	for way, how := range map[string]string{"around": around, "back": back} {
+		for length := 60; length <= 260; length += 20 {
+			shared := []string{fmt.Sprintf("length=%d ft", length), "lift=2 ft", "age=45 min"}
+			pressed := calctest.Run(t, Calculator, append(shared, "how="+how, "rating=3000", "pump-rate=12",
+				"rise-house=4", "wait=0")...)
+			rises := calctest.Run(t, rateofrise.Calculator, append(shared, "way="+way, "rate=12")...)
+			late := rises.Out.Choice("verdict") == "late"
+			if deed := pressed.Out.Choice("deed"); late != (deed == doShorten) {
+				t.Errorf("%d ft, %s: %s, and in rate of rise late is %v", length, way, deed, late)
+			}
+		}
 	}
 }

@@ -103,12 +103,12 @@ func (c *computation) addNoPlan(run *liftsRun) {
 	}
 	window := calc.Amount("window", calc.SI(run.window, "h"), &displays.MinutesAtMost)
 	if !c.inTime(run, 0) {
-		c.warn("age", noteTooLong, minutes("before", run.round.At(0).Between()), window)
+		c.warn("age", noteTooLong, minutes("before", withPauses(run.round).At(0).Between()), window)
 		return
 	}
 	if run.found {
 		c.warn("age", noteCrossed,
-			minutes("before", run.round.At(run.wait).Between()), window)
+			minutes("before", withPauses(run.round).At(run.wait).Between()), window)
 		return
 	}
 	if run.rises {
@@ -247,8 +247,8 @@ const (
 			"more time.",
 	)
 	noteCrossed = calc.Text(
-		"No lift plan with this mix and form. For the form the next pass must wait at least {before}. For the joint " +
-			"it must be back within {window}.",
+		"No lift plan with this mix and form. With the wait for the form and the usual pauses of the pump the hose " +
+			"is back only after {before}. For the joint it must be back within {window}.",
 	)
 	noteTooLongWait = calc.Text(
 		"Your wait is too long: for the joint the hose must be back within {window}. Wait at least {least} and at " +

@@ -3,6 +3,7 @@ package formpressure
 import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
+	"coursebook/calculators/placing"
 	"coursebook/calculators/pressure"
 )
 
@@ -48,7 +49,7 @@ var helps = []struct {
 func (c *computation) addOneGoHelp(deed string, run oneGoRun) {
 	for _, x := range helps {
 		if x.reach == run.reach && (deed == doLifts || deed == doStop) {
-			c.tell(x.field, x.text, calc.Amount("least", calc.SI(leastPump, "yd³/h"), &displays.PumpRate))
+			c.tell(x.field, x.text, calc.Amount("least", calc.SI(placing.LeastPump, "yd³/h"), &displays.PumpRate))
 		}
 	}
 	if deed == doSlow {

@@ -65,7 +65,7 @@ func TestLowerPourKeepsTheRise(t *testing.T) {
 	if res.Out.Choice("deed") != doStop || !calctest.Noted(res, noteOverRule) {
 		t.Errorf("in lifts: %s, %v", res.Out.Choice("deed"), res.Notes)
 	}
-	slow := calctest.Run(t, Calculator, job("rating=900", "how=back", "length=100 ft", "wait=20 min")...)
+	slow := calctest.Run(t, Calculator, job("rating=900", "how=back", "length=90 ft", "wait=20 min")...)
 	if slow.Out.Choice("deed") != doStop || calctest.Noted(slow, noteOverRule) {
 		t.Errorf("in lifts, slow as typed: %s, %v", slow.Out.Choice("deed"), slow.Notes)
 	}
