@@ -21,10 +21,10 @@ func TestWorkedPour(t *testing.T) {
 			clockTime(good.joint), clockTime(bad.joint), bad.placed)
 	}
 	for name, w := range map[string]workedPour{"plan": good, "bad day": bad} {
-		if w.backBy <= w.lift+footRead || w.returnAge-w.day.late > w.window {
+		if w.backBy <= w.lift+w.baseRead() || w.returnAge-w.day.late > w.window {
 			t.Errorf("%s: a pass of %v min is not back by %v min", name, w.lift/minute, w.backBy/minute)
 		}
-		if w.window > houseMinutes(t, "joint-window") {
+		if w.window > houseAmount(t, "joint-window") {
 			t.Errorf("%s: a joint window of %v min counts", name, w.window/minute)
 		}
 	}
@@ -95,8 +95,8 @@ func TestWorkedPour(t *testing.T) {
 	}
 }
 
-// houseMinutes returns the amount of a house rule of the manual, a time, in s.
-func houseMinutes(t *testing.T, id string) float64 {
+// houseAmount returns the amount of a house rule of the manual, in SI.
+func houseAmount(t *testing.T, id string) float64 {
 	t.Helper()
 	si, err := rules.Find(rules.All(), id).Parse(calctest.Amounts()[id], quantity.Point)
 	if err != nil {

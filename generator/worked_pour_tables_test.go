@@ -36,7 +36,11 @@ func pourNumbers(t *testing.T, lang string) [][]string {
 	add("spacing", func(w workedPour) string { return minutes(w.spacing) })
 	add("heads", func(w workedPour) string { return fmt.Sprintf("%v + %v", w.heads, w.withSpare-w.heads) })
 	add("lift", func(w workedPour) string { return minutes(w.lift) })
-	add("rise", func(w workedPour) string { return tenth(liftDepth/(w.lift/3600)) + " ft/h" })
+	add("running", func(w workedPour) string {
+		return tenth(liftDepth/(w.pumped()*movingShare/3600)) + " ft/h"
+	})
+	add("wait", func(w workedPour) string { return strconv.Itoa(int(math.Round(w.wait/minute))) + " min" })
+	add("rise", func(w workedPour) string { return tenth(calc.From(w.rise, "ft/h")) + " ft/h" })
 	add("window", func(w workedPour) string { return w.day.window })
 	add("counts", func(w workedPour) string { return minutes(w.window) })
 	add("age", func(w workedPour) string { return minutes(w.returnAge) })
@@ -98,7 +102,7 @@ func pourClock(t *testing.T, lang string) [][]string {
 		add(fmt.Sprintf(say["liftN"], n), func(w workedPour) float64 { return w.isPlaced(n, w.liftStart(n)) })
 	}
 	events = append(events,
-		event{say["waits"], 0, bad.thirdTruck},
+		event{say["waits"], 0, early(bad.thirdTruck)},
 		event{say["joint"], 0, early(bad.joint)},
 	)
 	last := fmt.Sprintf(say["call"], tenth(good.callOrder)+" yd³")

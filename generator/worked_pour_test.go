@@ -88,7 +88,9 @@ type workedPour struct {
 
 	heads, withSpare float64
 
-	lift             float64 // time of one pass of full depth, s
+	wait             float64 // after each lift, for the house rule on the rise, s
+	rise             float64 // mean with the wait and no other pauses, m/s
+	lift             float64 // time of one pass of full depth with its pauses and its wait, s
 	lifts            int     // for the height
 	placed           int     // lifts that the day places
 	returnAge        float64 // of the concrete when the hose is back, s
@@ -124,12 +126,23 @@ func workPour(t *testing.T, day pourInputs) workedPour {
 		return 0
 	}
 	w.start, w.first = at("start"), at("first")
-	w.last, w.done = at("last")+footRead, at("finish")+footRead
+	w.last, w.done = at("last"), at("finish")
 
-	trucks := []string{"order=" + yards(w.order), "truck=" + jobLoad, "haul=" + plantDrive,
-		fmt.Sprintf("rate=%v yd3/h", rateWithAll)}
+	pace := []string{jobLength, "thickness=8 in", "height=" + jobHeight, "lift=2 ft", "pump-rate=" + pumpRate,
+		"temperature=" + day.concrete}
+	w.wait = numberOf(t, formpressure.Calculator, "wait-rise", "", pace...)
+	wait := fmt.Sprintf("wait=%v min", w.wait/minute)
+	passes := []string{jobLength, "core=8 in", "height=" + jobHeight, "lift=2 ft", "rate=" + pumpRate,
+		"moving=" + pumpMoving, wait}
+	w.lift = numberOf(t, rateofrise.Calculator, "loop-time", "", passes...)
+
+	// The first load, the oldest with the priming, is in the wall before the first wait. Of the
+	// others each has one wait at most, which is less than the priming.
+	order := []string{"order=" + yards(w.order), "truck=" + jobLoad, "haul=" + plantDrive}
+	trucks := append(order[:3:3], fmt.Sprintf("rate=%v yd3/h", rateWithAll))
+	spaced := append(order[:3:3], fmt.Sprintf("rate=%v yd3/h", rateWithAll*w.pumped()/w.lift))
 	w.loads = numberOf(t, truckspacing.Calculator, "loads", "", trucks...)
-	w.spacing = numberOf(t, truckspacing.Calculator, "spacing", "", trucks...)
+	w.spacing = numberOf(t, truckspacing.Calculator, "spacing", "", spaced...)
 	w.ageFirst = numberOf(t, truckspacing.Calculator, "age-first", "", trucks...)
 	w.ageLast = numberOf(t, truckspacing.Calculator, "age-last", "", trucks...)
 	_, w.thirdTruck, _ = w.truck(3)
@@ -138,23 +151,24 @@ func workPour(t *testing.T, day pourInputs) workedPour {
 	w.heads = numberOf(t, vibrator.Calculator, "vibrators", "", heads...)
 	w.withSpare = numberOf(t, vibrator.Calculator, "with-spare", "", heads...)
 
-	rise := calctest.Run(t, rateofrise.Calculator, jobLength, "core=8 in", "height="+jobHeight, "lift=2 ft",
-		"rate="+pumpRate, "moving="+pumpMoving, "window="+day.window,
-		fmt.Sprintf("age=%v min", (w.ageLast+primeTime+footRead+w.day.late)/minute))
-	w.lift, w.returnAge = rise.Out.Num("loop-time"), rise.Out.Num("return-age")
+	rise := calctest.Run(t, rateofrise.Calculator, append(passes, "window="+day.window,
+		fmt.Sprintf("age=%v min", (w.ageLast+primeTime+w.baseRead()+w.day.late)/minute))...)
+	w.returnAge = rise.Out.Num("return-age")
 	w.verdict, w.lifts = rise.Out.Choice("verdict"), int(rise.Out.Num("lifts"))
 	w.window = w.returnAge + rise.Out.Num("spare")
 	w.roundAge = w.returnAge - w.lift*(1-float64(roundDepth)/liftDepth)
 
-	form := calctest.Run(t, formpressure.Calculator, jobLength, "thickness=8 in", "height="+jobHeight, "lift=2 ft",
-		"pump-rate="+pumpRate, "temperature="+day.concrete, "cement=plain", "admixture=retards",
-		"set="+jobSet, fmt.Sprintf("round=%v min", w.lift/minute),
-		fmt.Sprintf("age=%v min", (w.ageLast+primeTime)/minute))
+	stops := w.wait*float64(w.lifts-1) + w.baseRead()
+	w.last, w.done = w.last+stops, w.done+stops
+
+	pace = append(pace, wait)
+	form := calctest.Run(t, formpressure.Calculator, append(pace, "cement=plain", "admixture=retards",
+		"set="+jobSet, fmt.Sprintf("age=%v min", (w.ageLast+primeTime)/minute))...)
+	w.rise = form.Out.Num("rise-local")
 	w.pressure = form.Out.Num("pressure-local")
 	w.backBy = math.Min(form.Out.Num("back-by"), w.window-w.ageLast-primeTime)
 
-	w.unknownMix = numberOf(t, formpressure.Calculator, "pressure-local", "Pa", jobLength, "thickness=8 in",
-		"height="+jobHeight, "lift=2 ft", "pump-rate="+pumpRate, "temperature="+day.concrete)
+	w.unknownMix = numberOf(t, formpressure.Calculator, "pressure-local", "Pa", pace...)
 
 	w.placed = w.lifts
 	w.endAtJoint()
@@ -165,10 +179,16 @@ func workPour(t *testing.T, day pourInputs) workedPour {
 	return w
 }
 
+// pumped returns the time of a lift without the wait after it, in s.
+func (w *workedPour) pumped() float64 { return w.lift - w.wait }
+
+// baseRead returns what reading the base behind the first lift adds to the wait after it, in s.
+func (w *workedPour) baseRead() float64 { return footRead - w.wait }
+
 // endAtJoint ends the day at a planned joint where the third truck comes later than the
 // hose must be back at the lift that the first two trucks filled.
 func (w *workedPour) endAtJoint() {
-	filled := int(2 * loadVolume / (w.lift / 3600 * rateWithAll))
+	filled := int(2 * loadVolume / (w.pumped() / 3600 * rateWithAll))
 	back := w.liftStart(filled) + w.backBy
 	if w.thirdTruck+w.day.late <= back {
 		return
@@ -185,7 +205,7 @@ func lastTruck(t *testing.T, w workedPour) (order, by float64) {
 	r := calctest.Run(t, lasttruck.Calculator,
 		fmt.Sprintf("walls=%s | 8 in | %d ft", jobRun, open), "waste=10 %",
 		fmt.Sprintf("drums=%d yd3 | full; %d yd3 | full", loadVolume, loadVolume),
-		"needed="+clockTime(w.first+4*w.spacing+footRead), "lead="+plantLead, "now="+clockTime(w.liftStart(3)))
+		"needed="+clockTime(w.first+4*w.spacing+w.baseRead()), "lead="+plantLead, "now="+clockTime(w.liftStart(3)))
 	return r.Out.Num("order-yd") / calc.SI(1, "yd³"), r.Out.Num("call-by")
 }
 
@@ -215,7 +235,7 @@ func (w workedPour) sideFull(i int) float64 {
 func (w workedPour) liftStart(n int) float64 {
 	begin := w.first + float64(n-1)*w.lift
 	if n > 1 {
-		begin += footRead
+		begin += w.baseRead()
 	}
 	return begin
 }
@@ -241,7 +261,7 @@ func (w workedPour) truck(n int) (batched, hopper, empty float64) {
 	if n == 1 {
 		batched, hopper = batched-primeTime, hopper-primeTime
 	} else {
-		batched, hopper, empty = batched+footRead, hopper+footRead, empty+footRead
+		batched, hopper, empty = batched+w.baseRead(), hopper+w.baseRead(), empty+w.baseRead()
 	}
 	if w.last > 0 {
 		empty = math.Min(empty, w.last)

@@ -3,6 +3,7 @@ package main
 import (
 	"flag"
 	"fmt"
+	"math"
 	"os"
 	"path/filepath"
 	"strconv"
@@ -12,6 +13,7 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
 	"coursebook/calculators/consolidation/vibrator"
+	"coursebook/calculators/placing"
 	"coursebook/calculators/placing/rateofrise"
 	"coursebook/calculators/placing/truckspacing"
 )
@@ -143,8 +145,9 @@ const (
 // headsAndRates returns the highest whole pump rate that one, two and three heads keep up
 // with, for concrete without and with air, at the spacing for a reach that is not known and
 // at the house rule, the largest load whose last concrete is not too old at that rate, and
-// the longest loop on which the hose is back in the joint window with that load and with
-// half of it.
+// the shortest loop that keeps the house rule on the rise with the longest on which the hose
+// is back in the joint window: with that load in rounds of half the depth, and with half of it.
+// A rate below that of the slowest pump is none.
 func headsAndRates(t *testing.T, lang string) [][]string {
 	header := map[string][]string{
 		"en": {"Spots", "5 hands, 1 head", "7 hands, 2 heads", "9 hands, 3 heads"},
@@ -153,9 +156,12 @@ func headsAndRates(t *testing.T, lang string) [][]string {
 	apart := map[string][2]string{"en": {"", " apart"}, "es": {"A ", ""}}[lang]
 	marks := map[string]map[string]string{
 		"en": {"low": ", reach not known", "middle": ", our rule", "load": "Largest load",
-			"loop": "Longest loop, and with half that load", "air": ", with air", "plain": ", without air"},
+			"thin": "Loop with that load, rounds of 1 ft", "half": "Loop with half that load, full lifts",
+			"slow": "too slow for a pump", "none": "none", "to": "to", "air": ", with air", "plain": ", without air"},
 		"es": {"low": ", alcance no conocido", "middle": ", nuestra regla", "load": "Carga más grande",
-			"loop": "Vuelta más larga, y con media carga", "air": ", con aire", "plain": ", sin aire"},
+			"thin": "Largo con esa carga, en vueltas de 1 ft", "half": "Largo con media carga, capa entera",
+			"slow": "muy lento para la bomba", "none": "ninguna",
+			"to": "a", "air": ", con aire", "plain": ", sin aire"},
 	}[lang]
 	rows := [][]string{header}
 	for _, mix := range []string{"plain", "air"} {
@@ -163,20 +169,35 @@ func headsAndRates(t *testing.T, lang string) [][]string {
 			inputs := []string{jobLength, "plan=" + plan, "concrete=" + mix}
 			spacing := numberOf(t, vibrator.Calculator, "spacing", "in", inputs...)
 			rates := []string{apart[0] + inches(spacing) + apart[1] + marks[plan] + marks[mix]}
-			loads, loops := []string{marks["load"]}, []string{marks["loop"]}
+			loads := []string{marks["load"]}
+			halves, thin := []string{marks["half"]}, []string{marks["thin"]}
 			for heads := 1.0; heads <= 3; heads++ {
 				rate := 0
 				for numberOf(t, vibrator.Calculator, "vibrators", "",
 					append(inputs[:3:3], "pump="+strconv.Itoa(rate+1)+" yd3/h")...) <= heads {
 					rate++
 				}
+				if rate < placing.LeastPump {
+					rates = append(rates, marks["slow"])
+					loads = append(loads, "–")
+					halves, thin = append(halves, "–"), append(thin, "–")
+					continue
+				}
 				rates = append(rates, strconv.Itoa(rate)+" yd³/h")
 				load := largestLoad(t, rate)
 				loads = append(loads, strconv.Itoa(load)+" yd³")
-				loops = append(loops, fmt.Sprintf("%d ft, %d ft", longestLoop(t, rate, float64(load)),
-					longestLoop(t, rate, float64(load)/2)))
+				between := func(longest int) string {
+					shortest := shortestLoop(t, rate)
+					if shortest > longest {
+						return marks["none"]
+					}
+					return fmt.Sprintf("%d %s %d ft", shortest, marks["to"], longest)
+				}
+				whole := longestLoop(t, rate, float64(load))
+				halves = append(halves, between(longestLoop(t, rate, float64(load)/2)))
+				thin = append(thin, between(2*whole))
 			}
-			rows = append(rows, rates, loads, loops)
+			rows = append(rows, rates, loads, thin, halves)
 		}
 	}
 	return rows
@@ -200,12 +221,13 @@ func largestLoad(t *testing.T, rate int) int {
 func TestLessonOnTheCrew(t *testing.T) {
 	const rate = 12
 	load := largestLoad(t, rate)
-	loop, half := longestLoop(t, rate, float64(load)), longestLoop(t, rate, float64(load)/2)
+	shortest, half := shortestLoop(t, rate), longestLoop(t, rate, float64(load)/2)
+	thin := 2 * longestLoop(t, rate, float64(load))
 	for lang, text := range map[string]string{
-		"en": "With loads of %d yd³ that row allows %d ft, with half loads %d ft",
-		"es": "Con cargas de %d yd³ ese renglón deja %d ft, con media carga %d ft",
+		"en": "With loads of %d yd³ in rounds of 1 ft that row allows %d to %d ft, with half loads %d to %d ft",
+		"es": "Con cargas de %d yd³ en vueltas de 1 ft ese renglón da de %d a %d ft, con media carga de %d a %d ft",
 	} {
-		text = fmt.Sprintf(text, load, loop, half)
+		text = fmt.Sprintf(text, load, shortest, thin, shortest, half)
 		if !strings.Contains(manualPage(t, lang, "lesson-crew-and-clock"), text) {
 			t.Errorf("%s: the lesson does not say %q", lang, text)
 		}
@@ -222,6 +244,16 @@ func oldest(t *testing.T, rate int, load float64) float64 {
 	t.Helper()
 	return numberOf(t, truckspacing.Calculator, "age-last", "", "order=30 yd3", fmt.Sprintf("truck=%v yd3", load),
 		fmt.Sprintf("rate=%v yd3/h", float64(rate)*movingShare))
+}
+
+// shortestLoop returns the loop in ft, up to ten, on which the wall rises no faster than the
+// house rule while the pump runs.
+func shortestLoop(t *testing.T, rate int) int {
+	t.Helper()
+	const feet = 100
+	rise := numberOf(t, rateofrise.Calculator, "rise-average", "", fmt.Sprintf("length=%d ft", feet), "core=8 in",
+		"lift=2 ft", fmt.Sprintf("rate=%d yd3/h", rate))
+	return int(math.Ceil(feet*rise/houseAmount(t, "rise")/10-calc.Slack)) * 10
 }
 
 // longestLoop returns the loop in ft, down to ten, on which the hose is back in the joint

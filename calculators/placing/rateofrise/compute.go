@@ -76,26 +76,33 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("rise-local", local)
 	r.Put("rise-average", average)
 	r.Put("lifts", lifts)
-	r.Put("loop-time", loop)
+	wait := 0.0
+	if lifts > 1 {
+		wait = in.Num("wait")
+	}
+	// The rise that counts has the planned waits and no other pauses, as in form pressure.
+	held := lift / (placing.LiftTime(length, core, lift, flow, 1) + wait)
+	r.Put("loop-time", loop+wait)
 	r.Put("stop-time", placing.LiftTimeFormula.Value(in.Num("stop"), core, lift, flow, 1))
-	r.Put("pour-time", r.UseFor(ofWhole, nil, placing.LiftTimeFormula, length, core, height, flow, share))
+	r.Put("pour-time", r.UseFor(ofWhole, nil, placing.LiftTimeFormula, length, core, height, flow, share)+
+		float64(wait*(lifts-1)))
 	if in.Has("wanted") {
 		r.Put("rate-average", r.UseFor(ofLoop, nil, placing.FlowFormula, in.Num("wanted"), length, core))
 		r.Put("rate-stop", placing.FlowFormula.Value(in.Num("wanted"), in.Num("stop"), core))
 	}
 	noteHose(r, local, lift, lifts)
-	fast := calc.Over(average, mostAverage)
+	fast := calc.Over(held, mostAverage)
 	if fast {
 		r.Note(calc.LevelWarning, calc.At("rate"), noteFast, calc.Amount("limit", mostAverage, &displays.RiseAtMost))
 	}
 	house, ruled := in.HouseAmount("wanted")
-	if ruled && !fast && calc.Over(average, house) {
+	if ruled && !fast && calc.Over(held, house) {
 		r.Note(calc.LevelCaution, calc.At("rate"), noteHouse, calc.Amount("limit", house, &displays.RiseAtMost))
 	}
-	fast = fast || ruled && calc.Over(lift/loop, house) // with the pauses
+	fast = fast || ruled && calc.Over(held, house)
 	verdict := single
 	if lifts > 1 {
-		verdict = byAge(r, in, lift, loop)
+		verdict = byAge(r, in, lift, loop, wait)
 	}
 	if fast && verdict != tooLate {
 		verdict = tooFast
@@ -129,22 +136,22 @@ func passes(in calc.Case) float64 {
 }
 
 // byAge sets the age of the lift below when the hose is back, and returns the
-// verdict on the next lift by it, an ID of the output verdict. lift is in m, loop,
-// the time of a pass, in s.
-func byAge(r *calc.Recorder, in calc.Case, lift, loop float64) (verdict string) {
+// verdict on the next lift by it, an ID of the output verdict. lift is in m; loop,
+// the time of a pass, and the wait after it are in s.
+func byAge(r *calc.Recorder, in calc.Case, lift, loop, wait float64) (verdict string) {
 	age, window := in.Num("age"), weather.JointWindow(in, "window")
 	if calc.Over(in.Num("window"), window) {
 		r.Note(calc.LevelWarning, calc.At("window"), noteWindow,
 			calc.Amount("window", window, &displays.MinutesAtMost))
 	}
-	back := r.Use(placing.AgeOnReturnFormula, age, passes(in), loop)
+	back := r.Use(placing.AgeOnReturnFormula, age, passes(in), loop+wait)
 	spare := window - back
 	r.Put("return-age", back)
 	r.Put("back-by", math.Max(window-age, 0))
 	r.Put("spare", spare)
 	longest := 0.0
-	if window > age {
-		longest = r.Use(placing.LongestLoopFormula, window, age, in.Num("rate"), in.Num("moving"), passes(in),
+	if open := window - float64(passes(in)*wait); open > age {
+		longest = r.Use(placing.LongestLoopFormula, open, age, in.Num("rate"), in.Num("moving"), passes(in),
 			in.Num("core"), lift)
 	}
 	r.Put("longest", longest)

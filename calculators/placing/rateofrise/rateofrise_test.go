@@ -1,11 +1,13 @@
 package rateofrise
 
 import (
+	"fmt"
 	"math"
 	"testing"
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
+	"coursebook/calculators/placing"
 )
 
 // The verdict changes where the age on return exceeds the window: a lift of
@@ -75,7 +77,8 @@ func TestRiseLimits(t *testing.T) {
 			t.Errorf("lifts of 2 ft, %v: %v", c.inputs, more.Notes)
 		}
 		// A wall that rises too fast is never called in time.
-		if verdict := more.Out.Choice("verdict"); c.fast != (verdict == tooFast) {
+		over := c.fast || calctest.Noted(more, noteHouse)
+		if verdict := more.Out.Choice("verdict"); over != (verdict == tooFast) {
 			t.Errorf("%v: verdict %s", c.inputs, verdict)
 		}
 	}
@@ -130,7 +133,7 @@ func TestJointWindow(t *testing.T) {
 // The longest pass is in time.
 func TestThereAndBack(t *testing.T) {
 	job := []string{
-		"length=100 ft", "height=8 ft", "lift=2 ft", "rate=12 yd³/h", "moving=75 %", "age=45 min", "window=120 min",
+		"length=100 ft", "height=8 ft", "lift=2 ft", "rate=9.5 yd³/h", "moving=75 %", "age=45 min", "window=120 min",
 	}
 	loop := calctest.Run(t, Calculator, append(job, "way=around")...)
 	back := calctest.Run(t, Calculator, append(job, "way=back")...)
@@ -148,7 +151,7 @@ func TestThereAndBack(t *testing.T) {
 }
 
 // A rise over the house rule of 4 ft/h is noted, also where another rise or none is
-// wanted. With the pauses over it, the hose is not back in time.
+// wanted. The planned wait counts, other pauses do not.
 func TestHouseRise(t *testing.T) {
 	for _, c := range []struct {
 		typed   []string
@@ -157,15 +160,39 @@ func TestHouseRise(t *testing.T) {
 	}{
 		{[]string{"length=27 ft", "core=12 in", "rate=4 yd³/h", "moving=100 %"}, false, inTime},
 		{[]string{"length=27 ft", "core=12 in", "rate=4.01 yd³/h", "moving=100 %"}, true, tooFast},
-		{[]string{"length=27 ft", "core=12 in", "rate=4.01 yd³/h", "moving=99 %"}, true, inTime},
+		{[]string{"length=27 ft", "core=12 in", "rate=4.01 yd³/h", "moving=99 %"}, true, tooFast},
+		{[]string{"length=27 ft", "core=12 in", "rate=4.01 yd³/h", "wait=1 min"}, false, inTime},
+		{[]string{"rate=15 yd³/h", "wait=3 min"}, false, inTime},
+		{[]string{"rate=15 yd³/h", "wait=2 min"}, true, tooFast},
 		{[]string{"rate=15 yd³/h", "moving=100 %"}, true, tooFast},
 		{[]string{"rate=17 yd³/h", "moving=100 %", "wanted="}, true, tooFast},
-		{[]string{"rate=17 yd³/h", "moving=75 %", "wanted="}, true, inTime},
+		{[]string{"rate=17 yd³/h", "moving=75 %", "wanted="}, true, tooFast},
 		{[]string{"rate=15 yd³/h", "moving=100 %", "wanted=3 ft/h"}, true, tooFast},
 	} {
 		res := calctest.Run(t, Calculator, append(c.typed, "lift=2 ft")...)
 		if got := res.Out.Choice("verdict"); calctest.Noted(res, noteHouse) != c.noted || got != c.verdict {
 			t.Errorf("%v: %s, %v", c.typed, got, res.Notes)
 		}
+	}
+}
+
+// The wait after each pass is part of the time of a pass, and there is one less than lifts.
+func TestWait(t *testing.T) {
+	job := []string{"length=100 ft", "height=8 ft", "lift=2 ft", "rate=12 yd³/h", "moving=75 %", "age=45 min",
+		"window=120 min"}
+	for way, passes := range map[string]float64{"around": 1, "back": 2} {
+		without := calctest.Run(t, Calculator, append(job, "way="+way)...)
+		with := calctest.Run(t, Calculator, append(job, "way="+way, "wait=6 min")...)
+		for id, minutes := range map[string]float64{"loop-time": 6, "return-age": 6 * passes, "pour-time": 18,
+			"spare": -6 * passes} {
+			calctest.NearBy(t, way+", "+id, with.Out.Num(id), without.Out.Num(id)+minutes*60, 1e-12)
+		}
+		longest := calc.From(with.Out.Num("longest"), "ft")
+		again := calctest.Run(t, Calculator, append(job[1:], "way="+way, "wait=6 min",
+			fmt.Sprintf("length=%v ft", longest))...)
+		calctest.Near(t, way+", longest pass", again.Out.Num("spare")/60, 0, 1e-6)
+	}
+	if share := calc.From(placing.UsualShare, "%"); Calculator.In[7].Usual != fmt.Sprint(share, " %") {
+		t.Errorf("the usual share of the time is %s, not %v %%", Calculator.In[7].Usual, share)
 	}
 }

@@ -224,7 +224,7 @@ var inputs = []calc.Field{
 	{
 		ID: "rise-house", Kind: calc.Number, Display: &displays.RiseTyped, Rule: "rise",
 		Label: calc.Text("Greatest rise, house rule"),
-		Help:  calc.Text("Mean over an hour. The lower of this and the guide's counts."),
+		Help:  calc.Text("Mean over an hour with planned waits. The lower of this and the guide's counts."),
 		Range: "0.5 to 15 ft/h", Why: whyRise,
 	},
 	{

@@ -111,7 +111,7 @@ var outputs = []calc.Field{
 	{
 		ID: "back-by", Kind: calc.Number, Display: &displays.MinutesAtMost,
 		Label: calc.Text("Next pass back by"),
-		Help:  calc.Text("For the joint, from the last pass at the same place, with pumps that run 75% of the time."),
+		Help:  calc.Text("For the joint, from the last pass there. The pump runs 75% of the time."),
 	},
 	{
 		ID: "mix", Kind: calc.Choice,
