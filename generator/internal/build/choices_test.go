@@ -110,6 +110,8 @@ func TestRightChoiceHasNoShape(t *testing.T) {
 				t.Errorf("%s: the right choice is the %s in %.1f %% of %d questions", lang, what, share, len(list))
 			}
 		}
+		t.Logf("%s: %d questions with choices, the right one longest in %d, shortest in %d; by place "+
+			"printed %v, in %d showings %v", lang, len(list), longest, shortest, printed, showings, shown)
 		for i := range printed {
 			inPlace(t, lang, "on the printed pages", i+1, printed[i], len(list))
 			inPlace(t, lang, "in the showings", i+1, shown[i], showings)
