@@ -62,7 +62,13 @@ const (
 		"Stop. Clear both sides. Turn nothing. The foreman and the engineer look. The wall is {off} off, over " +
 			"{limit}: it may be failing.",
 	)
+	// NoteFarEmpty is the same for a wall without concrete.
+	NoteFarEmpty = calc.Text(
+		"Stop. Clear both sides. Turn nothing. The foreman looks at feet and pins. The empty wall is {off} off, over " +
+			"{limit}.",
+	)
 	LabelNext      = calc.Text("What next")
+	LabelLook      = calc.Text("Clear both sides, turn nothing; the foreman looks at feet and pins")
 	LabelClear     = calc.Text("Clear both sides, turn nothing: engineer")
 	NoteMoreRounds = calc.Text(
 		"Brace {name} needs {turns} turns. Go by quarter turns, and read the whole wall again after one turn.",
@@ -94,11 +100,26 @@ const LooseTolerance = calc.Text("The published limit of straightness. A wall be
 func NoteOff(r *calc.Recorder, at calc.Path, off float64) bool {
 	far := Exceeds(off, MostOff)
 	if far {
-		r.Note(calc.LevelWarning, at, NoteFarOff, calc.Amount("off", off, &displays.Part),
-			calc.Amount("limit", MostOff, &displays.Part))
+		noteFar(r, at, NoteFarOff, off)
 	}
 	return far
 }
+
+// NoteOffEmpty records the same warning of a wall without concrete.
+func NoteOffEmpty(r *calc.Recorder, at calc.Path, off float64) {
+	if Exceeds(off, MostOff) {
+		noteFar(r, at, NoteFarEmpty, off)
+	}
+}
+
+// noteFar records a warning with the distance from the line and its limit.
+func noteFar(r *calc.Recorder, at calc.Path, text calc.Text, off float64) {
+	r.Note(calc.LevelWarning, at, text, calc.Amount("off", off, &displays.Part),
+		calc.Amount("limit", MostOff, &displays.Part))
+}
+
+// Empty reports whether the form has no concrete in it.
+func Empty(in calc.Case) bool { return in.Choice("concrete") == "none" }
 
 // Least and greatest angle of braces in the Army's method, in degrees.
 const (

@@ -149,7 +149,8 @@ var outputs = []calc.Field{
 		{ID: "again", Label: calc.Text("another round: turn, read all")},
 		{ID: "check", Label: calc.Text("Hold: check side and thread")},
 		{ID: "stop", Label: calc.Text("Hands off: leave the braces")},
-		{ID: "clear", Label: bracing.LabelClear}}},
+		{ID: "clear", Label: bracing.LabelClear},
+		{ID: "look", Label: bracing.LabelLook}}},
 	{ID: "worst", Label: calc.Text("Worst in the last round"), Display: &displays.Part, Lead: true},
 	{ID: "to-turn", Label: calc.Text("Braces to turn"), Display: &displays.Count, Exact: true, Lead: true},
 	{ID: "done", Label: calc.Text("All within tolerance"), Kind: calc.Choice, Options: []calc.Option{

@@ -44,7 +44,7 @@ func (b brace) name() string {
 func compute(r *calc.Recorder, in calc.Case) {
 	braces, rounds := readBraces(in)
 	first, worst := worstBrace(braces, 0), worstBrace(braces, rounds-1)
-	far := isFar(in, braces[worst].last())
+	far := isFar(braces[worst].last())
 	held := far || bracing.Stiff(in)
 	setTurns(braces, in, held)
 	w := braces[worst]
@@ -78,7 +78,11 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.PutChoice("done", doneFrom(braces, rounds, in.Num("tolerance")))
 	r.PutChoice("next", nextStep(braces, rounds, wrong, far, in))
 	if far {
-		bracing.NoteOff(r, calc.Cell("braces", w.nr, "gap-"+strconv.Itoa(len(w.off))), math.Abs(w.last()))
+		if at := calc.Cell("braces", w.nr, "gap-"+strconv.Itoa(len(w.off))); bracing.Empty(in) {
+			bracing.NoteOffEmpty(r, at, math.Abs(w.last()))
+		} else {
+			bracing.NoteOff(r, at, math.Abs(w.last()))
+		}
 	}
 	drag := dragged(braces, in.Num("tolerance"))
 	if drag > bracing.TapeSlack+calc.Slack {
@@ -146,10 +150,10 @@ func worstBrace(braces []brace, round int) int {
 	return worst
 }
 
-// isFar reports whether a wall with concrete in it is off by more than
+// isFar reports whether a wall is off by more than
 // bracing.MostOff.
-func isFar(in calc.Case, off float64) bool {
-	return in.Choice("concrete") != "none" && bracing.Exceeds(math.Abs(off), bracing.MostOff)
+func isFar(off float64) bool {
+	return bracing.Exceeds(math.Abs(off), bracing.MostOff)
 }
 
 // setTurns sets the turns still needed at every brace, none where the wall is held.
@@ -204,6 +208,9 @@ func doneFrom(braces []brace, rounds int, tolerance float64) string {
 func nextStep(braces []brace, rounds, wrong int, far bool, in calc.Case) string {
 	switch {
 	case far:
+		if bracing.Empty(in) {
+			return "look"
+		}
 		return "clear"
 	case bracing.Stiff(in):
 		return "stop"

@@ -166,25 +166,26 @@ func TestStiff(t *testing.T) {
 }
 
 // A wall off by more than 1 in. is cleared: a warning comes first, and no output has
-// turns or directions. An empty form may be off by more.
+// turns or directions. At an empty form the foreman looks.
 func TestFarOff(t *testing.T) {
 	for _, c := range []struct {
-		braces, concrete string
-		far              bool
+		braces, concrete, next string
+		far                    calc.Text
 	}{
-		{"1 | 3/4 in | 3/4 in; 2 | 1-1/2 in | 1-13/16 in", "plastic", true},
-		{"1 | 3/4 in | 3/4 in; 2 | 1-1/2 in | 1-13/16 in", "stiff", true},
-		{"1 | 3/4 in | 3/4 in; 2 | 1-1/2 in | 1-13/16 in", "none", false},
-		{"1 | 3/4 in | 3/4 in; 2 | 2 in | 1-3/4 in", "plastic", false}, // the last round counts
+		{"1 | 3/4 in | 3/4 in; 2 | 1-1/2 in | 1-13/16 in", "plastic", "clear", bracing.NoteFarOff},
+		{"1 | 3/4 in | 3/4 in; 2 | 1-1/2 in | 1-13/16 in", "stiff", "clear", bracing.NoteFarOff},
+		{"1 | 3/4 in | 3/4 in; 2 | 1-1/2 in | 1-13/16 in", "none", "look", bracing.NoteFarEmpty},
+		{"1 | 3/4 in | 3/4 in; 2 | 2 in | 1-3/4 in", "plastic", "again", ""}, // the last round counts
 	} {
 		res := calctest.Run(t, Calculator, "string-side=brace", "concrete="+c.concrete, "braces="+c.braces)
-		if far := res.Out.Choice("next") == "clear"; far != c.far || calctest.Noted(res, bracing.NoteFarOff) != c.far {
+		noted := calctest.Noted(res, bracing.NoteFarOff) || calctest.Noted(res, bracing.NoteFarEmpty)
+		if res.Out.Choice("next") != c.next || noted != (c.far != "") {
 			t.Errorf("%s, %s: %s, %v", c.braces, c.concrete, res.Out.Choice("next"), res.Notes)
 		}
-		if !c.far {
+		if c.far == "" {
 			continue
 		}
-		if n := res.Notes[0]; n.Level != calc.LevelWarning || n.Text != bracing.NoteFarOff ||
+		if n := res.Notes[0]; n.Level != calc.LevelWarning || n.Text != c.far ||
 			n.At.String() != "braces.2.gap-2" {
 			t.Errorf("the first note is %v", n)
 		}

@@ -254,7 +254,8 @@ var outputs = []calc.Field{
 		{ID: nextGood, Label: calc.Text("Within tolerance: turn nothing")},
 		{ID: nextProve, Label: calc.Text("Turn nothing: prove the string")},
 		{ID: nextStop, Label: calc.Text("Hands off: leave the braces")},
-		{ID: nextClear, Label: bracing.LabelClear}}},
+		{ID: nextClear, Label: bracing.LabelClear},
+		{ID: nextLook, Label: bracing.LabelLook}}},
 	{ID: "to-turn", Label: calc.Text("Braces to turn"), Display: &displays.Count, Exact: true},
 	{ID: "worst", Label: calc.Text("Worst, off the line by"), Display: &displays.Part, Lead: true},
 	{ID: "turns", Label: calc.Text("Turns for the worst"), Display: bracing.Quarters, Lead: true},
@@ -274,6 +275,7 @@ const (
 	nextProve = "prove"
 	nextStop  = "stop"
 	nextClear = "clear"
+	nextLook  = "look"
 )
 
 // outCols are the results of one reading. move is the direction seen from the

@@ -52,10 +52,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 }
 
 // nextOf returns what to do next, an ID of the output next. worst is the greatest
-// distance from the line in m. An empty form may be off by any amount.
+// distance from the line in m.
 func nextOf(in calc.Case, lines []bracing.Reading, worst float64) string {
 	switch {
-	case in.Choice("concrete") != "none" && bracing.Exceeds(worst, bracing.MostOff):
+	case bracing.Exceeds(worst, bracing.MostOff):
+		if bracing.Empty(in) {
+			return nextLook
+		}
 		return nextClear
 	case bracing.Stiff(in):
 		return nextStop

@@ -51,14 +51,17 @@ var (
 // m, for one turn, next the ID of the output.
 func addNotes(r *calc.Recorder, in calc.Case, lines []bracing.Reading, step float64, next string) {
 	worst := lines[worstOf(lines)]
-	if next == nextClear { // nobody reads or turns at this wall
-		bracing.NoteOff(r, calc.Cell("readings", worst.Nr, "gap"), math.Abs(worst.Off))
+	switch at := calc.Cell("readings", worst.Nr, "gap"); next { // nobody reads or turns at this wall
+	case nextClear:
+		bracing.NoteOff(r, at, math.Abs(worst.Off))
+	case nextLook:
+		bracing.NoteOffEmpty(r, at, math.Abs(worst.Off))
 	}
 	if bracing.Stiff(in) {
 		r.Note(calc.LevelWarning, calc.At("concrete"), noteStiff)
 	}
 	switch next {
-	case nextClear:
+	case nextClear, nextLook:
 		return
 	case nextTurn, nextGood:
 		noteSide(r, in, lines)

@@ -192,7 +192,7 @@ func TestTooLate(t *testing.T) {
 	}
 }
 
-// A wall with concrete in it that is off by more than 1 in. is cleared, and a string
+// A wall that is off by more than 1 in. is cleared, and a string
 // that its end blocks do not prove gives no turn: neither has turns or directions, in
 // outputs, steps or drawing.
 func TestHeld(t *testing.T) {
@@ -202,7 +202,7 @@ func TestHeld(t *testing.T) {
 		{"string-side=brace; readings=1 | 6 in; 2 | 3/4 in", nextClear},
 		{"string-side=brace; concrete=stiff; " + far, nextClear},
 		{"string-side=brace; first-end=1 in; " + far, nextClear},
-		{"string-side=brace; concrete=none; " + far, nextTurn},
+		{"string-side=brace; concrete=none; " + far, nextLook},
 		{"string-side=brace; " + turns, nextTurn},
 		{"string-side=brace; readings=1 | 3/4 in; 2 | 7/8 in", nextGood},
 		{"string-side=brace; concrete=stiff; " + turns, nextStop},
@@ -219,7 +219,8 @@ func TestHeld(t *testing.T) {
 		}
 		n := res.Notes[0]
 		first := n.Text == bracing.NoteFarOff && n.Level == calc.LevelWarning
-		if first != (c.next == nextClear) ||
+		empty := n.Text == bracing.NoteFarEmpty && n.Level == calc.LevelWarning
+		if first != (c.next == nextClear) || empty != (c.next == nextLook) ||
 			calctest.Noted(res, noteTry) != (c.next == nextTurn || c.next == nextGood) {
 			t.Errorf("%s: notes %v", c.inputs, res.Notes)
 		}

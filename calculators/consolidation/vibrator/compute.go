@@ -42,8 +42,8 @@ const (
 		"Cut the opening within the lowest {length}. Close and brace it before concrete reaches it, as the form " +
 			"maker allows.",
 	)
-	noteOutside = calc.Text(
-		"Nothing is published for shaking through foam. See “Shaking from outside”. It never replaces the head inside.",
+	refuseOutside = calc.Text(
+		"Get the longer whip: at least {length} with its head. The outside tool does not replace the head inside.",
 	)
 	noteStages = calc.Text(
 		"Build the form no higher than {length} before the first concrete. Build on when that has set.",
@@ -100,6 +100,8 @@ func fits(r *calc.Recorder, in calc.Case, h head) bool {
 	case calc.Over(depth, mostDepth):
 		r.Refuse(calc.At("into"), refuseDeep, calc.Amount("depth", depth, &displays.Height),
 			calc.Amount("most", mostDepth, &displays.Height))
+	case short(in) && in.Choice("foot") == "outside":
+		r.Refuse(calc.At("foot"), refuseOutside, calc.Amount("length", height+above, &displays.Height))
 	default:
 		if most > gap {
 			r.Note(calc.LevelNotice, calc.At("gap"), noteGap, calc.Amount("gap", gap, &displays.Inches))
@@ -273,8 +275,6 @@ func putFoot(r *calc.Recorder, in calc.Case) {
 		r.Note(calc.LevelNotice, calc.At("foot"), noteLonger, calc.Amount("length", height+above, &displays.Height))
 	case "window":
 		r.Note(calc.LevelWarning, calc.At("foot"), noteWindow, length)
-	case "outside":
-		r.Note(calc.LevelCaution, calc.At("foot"), noteOutside)
 	case "stages":
 		r.Note(calc.LevelNotice, calc.At("foot"), noteStages, calc.Amount("length", whip-above, &displays.HeightAtMost))
 	default:

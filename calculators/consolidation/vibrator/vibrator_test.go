@@ -29,7 +29,7 @@ func TestVibratorNotes(t *testing.T) {
 		askFoot,
 		noteLonger,
 		noteWindow,
-		noteOutside,
+		refuseOutside,
 		noteStages,
 	}
 	calctest.CheckNotesAmong(t, Calculator, all, []calctest.NotesCase{
@@ -61,7 +61,7 @@ func TestVibratorNotes(t *testing.T) {
 		{Inputs: []string{"height=12 ft"}, Want: []calc.Text{noteFoot, askFoot}},
 		{Inputs: []string{"height=12 ft", "foot=longer"}, Want: []calc.Text{noteFoot, noteLonger}},
 		{Inputs: []string{"height=12 ft", "foot=window"}, Want: []calc.Text{noteFoot, noteWindow}},
-		{Inputs: []string{"height=12 ft", "foot=outside"}, Want: []calc.Text{noteFoot, noteOutside}},
+		{Inputs: []string{"height=12 ft", "foot=outside"}, Want: []calc.Text{refuseOutside}},
 		{Inputs: []string{"height=12 ft", "foot=stages"}, Want: []calc.Text{noteFoot, noteStages}},
 		{Inputs: []string{"height=9 ft", "foot=stages"}, Want: nil},
 		{Inputs: []string{"whip=3 ft"}, Want: []calc.Text{refuseWhip}},

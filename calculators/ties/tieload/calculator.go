@@ -18,7 +18,7 @@ var Calculator = &calc.Calculator{
 	Purpose: calc.Text("Shows what one tie carries, also beside missing or cut ties, and if the face must be backed."),
 	In: []calc.Field{
 		{
-			ID: "pressure", Display: &displays.Rating, Usual: "600 psf",
+			ID: "pressure", Display: &displays.Rating, Usual: "630 psf",
 			Label: calc.Text("Pressure at the tie"),
 			Help:  calc.Text("At the depth of the tie, for the rise where the hose stands."),
 			Range: "10 to 5000 psf", Why: displays.CheckUnit,

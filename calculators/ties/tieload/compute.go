@@ -1,8 +1,11 @@
 package tieload
 
 import (
+	"math"
+
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
+	"coursebook/calculators/pressure"
 	"coursebook/calculators/ties"
 )
 
@@ -18,6 +21,9 @@ const (
 	noteBeyond = calc.Text(
 		"The pressure of {pressure} is above the capacity entered. Back the face, or keep the fluid concrete to " +
 			"{height} above it.",
+	)
+	askLow = calc.Text(
+		"Is this tie less than 4 ft (1.22 m) below the top? Elsewhere the book's least pressure is {least}.",
 	)
 	noteUnused = calc.Text("A capacity was entered, but the face is whole. It is not used.")
 )
@@ -38,6 +44,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("area", area)
 	r.Put("load", load)
 	r.PutChoice("verdict", unrated)
+	if isLow(in) {
+		r.Note(calc.LevelAsk, calc.At("pressure"), askLow, calc.Amount("least", leastPressure, &displays.Rating))
+	}
 	if in.Has("strength") {
 		rate(r, in, load)
 	} else {
@@ -52,8 +61,17 @@ func compute(r *calc.Recorder, in calc.Case) {
 	rateFace(r, in)
 }
 
+// leastPressure is the least pressure in Pa that a wall is designed for, up to the next
+// 10 psf: 630 psf.
+var leastPressure = pressure.SI(10 * pressure.PSF(math.Ceil(float64(pressure.LeastOfBoth(1))/10)))
+
+// isLow reports whether the pressure is under the least one. Only a tie near the top has
+// so little.
+func isLow(in calc.Case) bool { return calc.Under(in.Num("pressure"), leastPressure) }
+
 // rate sets the working load, the widest spacing and the verdict on a tie with
-// this load, in N.
+// this load, in N. A pressure under the least one gives no spacing wider than the one
+// entered.
 func rate(r *calc.Recorder, in calc.Case, load float64) {
 	n, m, working := in.Num("missing"), in.Num("sharing"), in.Num("strength")
 	if byBreaking(in) {
@@ -61,7 +79,10 @@ func rate(r *calc.Recorder, in calc.Case, load float64) {
 	}
 	r.Put("working", working)
 	r.Put("used", load/working)
-	r.Put("widest", r.Use(ties.TieSpacingFormula, working, in.Num("pressure"), in.Num("up"), n, m))
+	widest := r.Use(ties.TieSpacingFormula, working, in.Num("pressure"), in.Num("up"), n, m)
+	if !isLow(in) || !calc.Over(widest, in.Num("across")) {
+		r.Put("widest", widest)
+	}
 	switch {
 	case calc.Over(load, working):
 		r.PutChoice("verdict", fails)

@@ -27,8 +27,8 @@ func TestFaceIsBackedUnlessItsCapacityIsKnown(t *testing.T) {
 		{[]string{"missing=0", "capacity=300"}, faceSound, noteUnused, false},
 		{[]string{"missing=1"}, faceBack, noteBack, false},
 		{[]string{"missing=0", "face=weak"}, faceBack, noteBack, false},
-		{[]string{"missing=1", "capacity=599"}, faceBack, noteBeyond, true},
-		{[]string{"missing=1", "capacity=600"}, faceWithin, askCapacity, true},
+		{[]string{"missing=1", "capacity=629"}, faceBack, noteBeyond, true},
+		{[]string{"missing=1", "capacity=630"}, faceWithin, askCapacity, true},
 		{[]string{"missing=0", "face=weak", "capacity=700"}, faceWithin, askCapacity, true},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)
@@ -49,11 +49,11 @@ func TestVerdict(t *testing.T) {
 		want  string
 		note  calc.Text
 	}{
-		{[]string{"missing=0", "strength=1070"}, holds, ""},
-		{[]string{"missing=0", "strength=1060"}, fails, noteOver}, // 600 psf on 8 by 16 in. is 533.3 lbf
+		{[]string{"missing=0", "strength=1120"}, holds, ""},
+		{[]string{"missing=0", "strength=1110"}, fails, noteOver}, // 630 psf on 8 by 16 in. is 560 lbf
 		{nil, unrated, askStrength},
-		{[]string{"given=working", "strength=800"}, holds, ""}, // one missing: 800 lbf
-		{[]string{"given=working", "strength=799"}, fails, noteOver},
+		{[]string{"given=working", "strength=840"}, holds, ""}, // one missing: 840 lbf
+		{[]string{"given=working", "strength=839"}, fails, noteOver},
 		{[]string{"missing=3", "strength=2000"}, fails, noteMany},
 		{[]string{"missing=3", "strength=20000"}, doubt, noteMany},
 		{[]string{"missing=2", "strength=20000"}, holds, ""},
@@ -73,6 +73,26 @@ func TestVerdict(t *testing.T) {
 	for _, n := range []calc.Text{noteOver, noteMany, noteShared, askStrength, askCapacity} {
 		if calctest.Noted(res, n) {
 			t.Errorf("the default case says %s", n.EN())
+		}
+	}
+}
+
+// A pressure under the book's least is asked about, and gives no spacing wider than the one
+// entered.
+func TestLowPressureIsAsked(t *testing.T) {
+	for _, c := range []struct {
+		typed  []string
+		asked  bool
+		widest bool
+	}{
+		{[]string{"pressure=630 psf", "strength=5000"}, false, true},
+		{[]string{"pressure=629 psf", "strength=5000"}, true, false},
+		{[]string{"pressure=10 psf", "strength=5000"}, true, false},
+		{[]string{"pressure=600 psf", "strength=900"}, true, true}, // less than entered
+	} {
+		res := calctest.Run(t, Calculator, append([]string{"missing=0"}, c.typed...)...)
+		if calctest.Noted(res, askLow) != c.asked || res.Out.Has("widest") != c.widest {
+			t.Errorf("%v: %v, widest %v", c.typed, res.Notes, res.Out.Has("widest"))
 		}
 	}
 }

@@ -25,7 +25,7 @@ const (
 			"the plant gives less.",
 	)
 	noteOver = calc.Text(
-		"The joint window of {window} is over. Test every face with the head before a lift goes on it.",
+		"The joint window of {window} is over. Put no lift on it: it is a planned joint now. Call the engineer.",
 	)
 	noteSoon  = calc.Text("Place the next lift now, and run the vibrator 6 in. (150 mm) into the last one.")
 	ofInitial = calc.Text("Initial set")
@@ -82,7 +82,7 @@ func noteNextLift(r *calc.Recorder, in calc.Case, earliest float64) {
 	case !calc.Under(age, earliest):
 		r.Note(calc.LevelNotice, calc.At("age"), noteJoint)
 	case !calc.Under(age, window):
-		r.Note(calc.LevelNotice, calc.At("age"), noteOver, shown)
+		r.Note(calc.LevelWarning, calc.At("age"), noteOver, shown)
 	case age > earliest/2:
 		r.Note(calc.LevelNotice, calc.At("age"), noteSoon)
 	case in.Has("window"):
