@@ -44,8 +44,11 @@ type Field struct {
 	// Rule is the ID of the house rule whose amount is the default value. Usual is then
 	// empty in the declaration; WithRules fills it in. Without the amount the field is
 	// unset at first, so that a calculator never invents a crew's number.
-	Rule  string
-	house *Rule // the declared rule, once WithRules has found its amount
+	Rule string
+	// HoldsRule marks an input that does not count where it is looser than its house rule:
+	// Compute uses the amount of the rule.
+	HoldsRule bool
+	house     *Rule // the declared rule, once WithRules has found its amount
 	// Optional inputs may be left empty; the calculator checks Has before use.
 	Optional bool
 	// Maker marks an input that only the maker of the form or part gives: a

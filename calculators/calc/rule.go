@@ -166,7 +166,11 @@ func FindRule(list []*Rule, id string) *Rule {
 // The notes on an input that is looser than its house rule, and the refusals of one that
 // passes a limit.
 const (
-	NoteLooser    = Text("{label} is looser than the house rule of {rule}.")
+	NoteLooser = Text(
+		"{label} is looser than the house rule. The number you typed was used, not the house rule of {rule}. Ask the " +
+			"foreman first.",
+	)
+	NoteHeld      = Text("{label} is looser than the house rule. The house rule of {rule} was used.")
 	RefusePassing = Text(
 		"{label} passes the published limit of {limit} ({source}). There is no answer past it. Type a value within " +
 			"the limit, or ask the engineer.",
@@ -202,7 +206,11 @@ func held(in Case, at func(id string) Path) (notes, refused []Note) {
 			refused = append(refused, Note{LevelRefusal, at(f.ID), RefuseFirm,
 				[]Slot{label, Amount("limit", amount, f.Display)}})
 		case looser:
-			notes = append(notes, Note{LevelCaution, at(f.ID), NoteLooser,
+			text := NoteLooser
+			if f.HoldsRule {
+				text = NoteHeld
+			}
+			notes = append(notes, Note{LevelCaution, at(f.ID), text,
 				[]Slot{label, Amount("rule", amount, f.Display)}})
 		}
 	}

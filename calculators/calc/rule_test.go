@@ -47,6 +47,23 @@ func TestLooserThanTheRule(t *testing.T) {
 	}
 }
 
+// A looser input of a calculator that holds to the rule is noted as not used.
+func TestHeldToTheRule(t *testing.T) {
+	for holds, want := range map[bool]calc.Text{true: calc.NoteHeld, false: calc.NoteLooser} {
+		tank := calctest.Tank()
+		tank.In[0].Usual, tank.In[0].Rule, tank.In[0].HoldsRule = "", "side", holds
+		rule := &calc.Rule{ID: "side", Display: &displays.Height, Limit: "3 ft", Source: calc.Source{Title: "A book"}}
+		ruled := calc.WithRules([]*calc.Calculator{tank}, map[string]string{"side": "2 ft"}, rule)[0]
+		in, refused := calc.Read(ruled, []calc.Entry{{Path: "side", Text: "2.5 ft"}}, calc.Locale{}.Style)
+		if len(refused) > 0 {
+			t.Fatal(refused)
+		}
+		if n := calc.Run(ruled, in).Notes[0]; n.Text != want || n.Level != calc.LevelCaution {
+			t.Errorf("holds %v: %s %q", holds, n.Level, n.Text)
+		}
+	}
+}
+
 // A firm rule without a published limit refuses what is looser than its amount. A bound
 // that is typed as a page writes it in metric units is within it.
 func TestFirmRule(t *testing.T) {

@@ -50,3 +50,12 @@ func Amount(v calc.Locale, c calc.Case, id string) string {
 // HotLoad is the temperature over which specifications refuse a load, in K. Source: UFGS
 // 03300A, for humid air.
 var HotLoad = calc.SI(90, "°F")
+
+// HotAir is the temperature of the air in K over which the hottest load depends on the
+// humidity, MiddleLoad that of a load with 40 to 60 % and DryLoad with less. Source: UFGS
+// 03300A.
+var (
+	HotAir     = calc.SI(85, "°F")
+	MiddleLoad = calc.SI(85, "°F")
+	DryLoad    = calc.SI(80, "°F")
+)

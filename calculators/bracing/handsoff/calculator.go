@@ -90,15 +90,18 @@ var inputs = []calc.Field{
 		Range: "40 to 100 °F", Why: whyMix,
 	},
 	{
-		ID: "wait", Display: &displays.Minutes, Rule: "hands-off", Label: calc.Text("After the last concrete"),
+		ID: "wait", Display: &displays.Minutes, Rule: "hands-off", HoldsRule: true,
+		Label: calc.Text("After the last concrete"),
 		Range: "5 to 120 min", Why: whyWait, WhyMost: whyMost,
 	},
 	{
-		ID: "hot-wait", Display: &displays.Minutes, Rule: "hands-off-hot", Label: calc.Text("The same on a hot day"),
+		ID: "hot-wait", Display: &displays.Minutes, Rule: "hands-off-hot", HoldsRule: true,
+		Label: calc.Text("The same on a hot day"),
 		Range: "5 to 120 min", Why: whyWait, WhyMost: whyMost,
 	},
 	{
-		ID: "hot-from", Display: &displays.Temperature, Rule: "hot-day", Label: calc.Text("Hot above"),
+		ID: "hot-from", Display: &displays.Temperature, Rule: "hot-day", HoldsRule: true,
+		Label: calc.Text("Hot above"),
 		Help:  calc.Text("Concrete or air. Our own limit."),
 		Range: "60 to 100 °F", Why: whyWarm, WhyMost: weather.WhyGel,
 	},

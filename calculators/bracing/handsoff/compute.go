@@ -22,7 +22,6 @@ const (
 	noteHotLoad = calc.Text(
 		"A load over {limit} is refused. If one is in this wall, tell the engineer. Check every load in Hot weather.",
 	)
-	noteRule = calc.Text("The house rule counts here: it is the stricter.")
 	askPlant = calc.Text(
 		"This rests on our estimate, for concrete without accelerator. With an accelerator, ask the plant. Ask it " +
 			"for today's mix anyway.",
@@ -123,11 +122,6 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if calc.Over(in.Num("concrete"), weather.HotLoad) {
 		r.Note(calc.LevelWarning, calc.At("concrete"), noteHotLoad,
 			calc.Amount("limit", weather.HotLoad, &displays.Temperature))
-	}
-	for _, id := range []string{"wait", "hot-wait", "hot-from"} {
-		if calc.Over(in.Num(id), stricter(in, id)) {
-			r.Note(calc.LevelNotice, calc.At(id), noteRule)
-		}
 	}
 	id := "plant-set"
 	if estimated(in) {

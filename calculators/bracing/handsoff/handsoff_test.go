@@ -180,7 +180,7 @@ func TestStricterThanTheHouse(t *testing.T) {
 	} {
 		w, res := run(t, "A | 7:30 | 10:10", c.typed...)
 		calctest.Near(t, strings.Join(c.typed, " "), w.Num("left"), 60*c.left, 1e-6)
-		if calctest.Noted(res, noteRule) != c.noted {
+		if calctest.Noted(res, calc.NoteHeld) != c.noted {
 			t.Errorf("%v: %v", c.typed, res.Notes)
 		}
 	}

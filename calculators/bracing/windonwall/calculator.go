@@ -278,7 +278,7 @@ var inputs = []calc.Field{
 		WhyMost:     displays.CheckUnit,
 		LeastSource: "walls",
 	},
-	{ID: "spacing", Label: calc.Text("Wall on one brace"), Display: &displays.Wall, Usual: "6 ft",
+	{ID: "spacing", Label: calc.Text("Wall on one brace"), Display: &displays.Wall, Rule: "brace-spacing",
 		Help:  calc.Text("Half of the gap on each side, added up."),
 		Range: "1 to 20 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer},
 	{ID: "attach", Label: calc.Text("Brace holds at height"), Display: &displays.Height, Usual: "6 ft",

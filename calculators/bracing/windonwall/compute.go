@@ -50,6 +50,9 @@ const (
 	noteRating = calc.Text(
 		"This is beyond the rating. Do not put the wall up like this: set more braces or ask the engineer.",
 	)
+	noteHouse = calc.Text(
+		"By the ratings alone one brace takes {most} of wall. The house rule is {rule}: more only on the brace plan.",
+	)
 	noteToday = calc.Text(
 		"Today's gust is not the design wind. These forces release no wall: its braces must hold the wind of the map " +
 			"and the least load.",
@@ -295,6 +298,10 @@ func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 	}
 	if !open {
 		r.Put("spacing-limit", most)
+		if house, ok := in.HouseAmount("spacing"); ok && calc.Over(most, house) {
+			r.Note(calc.LevelCaution, calc.Path{}, noteHouse, calc.Amount("most", most, &displays.HeightAtMost),
+				calc.Amount("rule", house, &displays.Wall))
+		}
 	}
 	if in.Choice("factor") == "allowable" {
 		r.Note(calc.LevelAsk, calc.At("factor"), askFactor)

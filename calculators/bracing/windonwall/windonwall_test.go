@@ -427,3 +427,26 @@ func TestNoVerdictOnABadSlope(t *testing.T) {
 		}
 	}
 }
+
+// A spacing over the house rule gets the caution before all other notes, and a wall that the
+// ratings alone would let one brace take is held against the rule.
+func TestSpacingOverTheHouseRule(t *testing.T) {
+	for _, c := range []struct {
+		spacing, rating string
+		first, house    bool
+	}{
+		{"6 ft", "50000 lbf", false, true},
+		{"7 ft", "50000 lbf", true, true},
+		{"5 ft", "50000 lbf", false, true},
+		{"6 ft", "50 lbf", false, false},
+	} {
+		res := calctest.Run(t, Calculator, "spacing="+c.spacing, "brace-rating="+c.rating)
+		first := res.Notes[0].Text == calc.NoteLooser
+		if first != c.first || calctest.Noted(res, noteHouse) != c.house {
+			t.Errorf("%s, %s: %v", c.spacing, c.rating, res.Notes)
+		}
+		if calc.Over(res.Out.Num("spacing-limit"), calc.SI(6, "ft")) != c.house {
+			t.Errorf("%s, %s: %v m", c.spacing, c.rating, res.Out.Num("spacing-limit"))
+		}
+	}
+}

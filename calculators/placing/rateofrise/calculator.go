@@ -111,7 +111,7 @@ var inputs = []calc.Field{
 	{ID: "age", Display: &displays.Minutes, Usual: "45 min", Label: labelAge,
 		Help:  calc.Text("From the batch time on the ticket of the oldest concrete in place."),
 		Range: "0 to 300 min", Why: displays.NotMinus, WhyMost: whyWindow},
-	{ID: "window", Display: &displays.Minutes, Rule: "joint-window", Label: weather.LabelWindow,
+	{ID: "window", Display: &displays.Minutes, Rule: "joint-window", HoldsRule: true, Label: weather.LabelWindow,
 		Help:  calc.Text("The plant's, for today's mix and heat. If ours is sooner, ours counts."),
 		Range: "20 to 600 min", Why: whyWindow},
 	{ID: "wanted", Display: &displays.RiseTyped, Rule: "rise", Optional: true, Label: calc.Text("Rise you want"),

@@ -46,6 +46,14 @@ const (
 	ruleOwn = "own"
 )
 
+// IDs of the humidity of hot air.
+const (
+	humidUnknown = "unknown"
+	humidHigh    = "humid"
+	humidMiddle  = "middle"
+	humidLow     = "dry"
+)
+
 // IDs of the verdicts on a load.
 const (
 	loadGood  = "good"
@@ -53,6 +61,7 @@ const (
 	loadPart  = "part"
 	loadLate  = "late"
 	loadHot   = "hot"
+	loadHouse = "house"
 )
 
 var inputs = []calc.Field{
@@ -87,7 +96,22 @@ var inputs = []calc.Field{
 		Range: "32 to 120 °F", Why: weather.WhyGel,
 	},
 	{
-		ID: "limit-temp", Kind: calc.Number, Display: &displays.Temperature, Rule: "hot-load",
+		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "80 °F",
+		Label: calc.Text("Air at the truck"),
+		Help:  calc.Text("In the shade. Over 85 °F (29 °C) the load must be cooler as the air gets drier."),
+		Range: "-20 to 130 °F", Why: displays.CheckUnit,
+	},
+	{
+		ID: "humidity", Kind: calc.Choice, Usual: humidUnknown, When: hotAir, Label: calc.Text("Humidity of the air"),
+		Options: []calc.Option{
+			{ID: humidUnknown, Label: calc.Text("not known: counts as dry")},
+			{ID: humidHigh, Label: calc.Text("above 60 %")},
+			{ID: humidMiddle, Label: calc.Text("40 to 60 %")},
+			{ID: humidLow, Label: calc.Text("below 40 %")},
+		},
+	},
+	{
+		ID: "limit-temp", Kind: calc.Number, Display: &displays.Temperature, Rule: "hot-load", HoldsRule: true,
 		Label: calc.Text("Hottest allowed at discharge"),
 		Help:  calc.Text("ACI 301 and 305.1: 95 °F (35 °C). Many specifications: 90 °F (32 °C)."),
 		Range: "70 to 95 °F", Why: calc.Text("No specification for walls asks for less."),
@@ -131,6 +155,9 @@ var inputs = []calc.Field{
 	},
 }
 
+// hotAir reports whether the air is so hot that the limit of the load depends on humidity.
+func hotAir(c calc.Case) bool { return calc.Over(c.Num("air"), weather.HotAir) }
+
 func ownRule(c calc.Case) bool { return c.Choice("rule") == ruleOwn }
 
 func notOldRule(c calc.Case) bool { return c.Choice("rule") != ruleOld }
@@ -144,6 +171,7 @@ var outputs = []calc.Field{
 			{ID: loadPart, Label: calc.Text("Only part of it fits: the rest is refused")},
 			{ID: loadLate, Label: calc.Text("Refuse it: past its limit")},
 			{ID: loadHot, Label: calc.Text("Refuse it: too hot")},
+			{ID: loadHouse, Label: calc.Text("Over the house rule: refused")},
 		},
 	},
 	{ID: "left", Kind: calc.Number, Display: &displays.MinutesAtMost, Lead: true, Label: calc.Text("Time left")},
@@ -198,6 +226,12 @@ var sources = []calc.Source{
 		Title:  "Specification for Hot Weather Concreting, ACI 305.1-14",
 		Year:   "2014",
 		Where:  calc.Text("sec. 1.3 and 3.3: hot weather from 80 °F; 95 °F at discharge"),
+		Status: calc.Secondary,
+	},
+	{
+		ID:     "ufgs",
+		Title:  "UFGS 03300A, Cast-in-place structural concrete",
+		Where:  calc.Text("air above 85 °F: 90, 85 or 80 °F at most as humidity falls"),
 		Status: calc.Secondary,
 	},
 	{

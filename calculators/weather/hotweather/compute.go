@@ -18,7 +18,15 @@ const (
 	noteToo   = calc.Text(
 		"A load over {limit} is refused and does not go in the wall. Tell the plant before the next truck leaves.",
 	)
-	notePart = calc.Text(
+	noteHouse = calc.Text(
+		"A load over the house rule of {limit} is refused. A looser limit of the job does not change that. Tell the " +
+			"plant before the next truck leaves.",
+	)
+	noteAir = calc.Text(
+		"The air is over {air}. With this humidity no load over {limit} goes in.",
+	)
+	askHumidity = calc.Text("What is the humidity? Until you know it, the air counts as dry: no load over {limit}.")
+	notePart    = calc.Text(
 		"It takes {empty} to empty this load, and {left} are left. When they are up, stop: about {part} is in, and " +
 			"the rest is refused. Call the plant now, and plan where the concrete ends.",
 	)
@@ -56,19 +64,24 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("limit", limit)
 	r.Put("empty-time", empty)
 	r.Put("speed", r.Use(weather.SpeedFormula, in.Num("concrete")))
-	r.Put("spare", math.Max(0, in.Num("limit-temp")-in.Num("concrete")))
+	hottest, byHouse := hottestLoad(r, in)
+	r.Put("spare", math.Max(0, hottest-in.Num("concrete")))
 	allowed, counted := turnsLimit(r, in)
 	turnsLeft := allowed - in.Num("turns")
 	late := left <= calc.Slack*limit // a load in the drum at the limit is not emptied within it
 	verdict := loadGood
 	switch {
-	case calc.Over(in.Num("concrete"), in.Num("limit-temp")):
+	case calc.Over(in.Num("concrete"), hottest) && byHouse:
+		verdict = loadHouse
+		r.Note(calc.LevelWarning, calc.At("concrete"), noteHouse,
+			calc.Amount("limit", hottest, &displays.TemperatureAtMost))
+	case calc.Over(in.Num("concrete"), hottest):
 		verdict = loadHot
 		r.Note(
 			calc.LevelWarning,
 			calc.At("concrete"),
 			noteToo,
-			calc.Amount("limit", in.Num("limit-temp"), &displays.TemperatureAtMost),
+			calc.Amount("limit", hottest, &displays.TemperatureAtMost),
 		)
 	case late || counted && turnsLeft <= 0:
 		verdict = loadLate
@@ -101,6 +114,37 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if !calc.Under(in.Num("concrete"), calc.SI(80, "°F")) {
 		r.Note(calc.LevelNotice, calc.At("concrete"), noteEighty)
 	}
+}
+
+// hottestLoad returns the hottest load in K: the least of the limit entered, the house rule
+// and the limit in hot air. byHouse reports whether the load is refused by the house rule
+// alone.
+func hottestLoad(r *calc.Recorder, in calc.Case) (hottest float64, byHouse bool) {
+	hottest = in.Num("limit-temp")
+	if house, ok := in.HouseAmount("limit-temp"); ok && house < hottest {
+		hottest, byHouse = house, !calc.Over(in.Num("concrete"), hottest)
+	}
+	if !hotAir(in) {
+		return hottest, byHouse
+	}
+	humid := weather.HotLoad
+	switch in.Choice("humidity") {
+	case humidMiddle:
+		humid = weather.MiddleLoad
+	case humidLow, humidUnknown:
+		humid = weather.DryLoad
+	}
+	limit := calc.Amount("limit", math.Min(humid, hottest), &displays.TemperatureAtMost)
+	if in.Choice("humidity") == humidUnknown {
+		r.Note(calc.LevelAsk, calc.At("humidity"), askHumidity, limit)
+	} else {
+		r.Note(calc.LevelNotice, calc.At("humidity"), noteAir,
+			calc.Amount("air", weather.HotAir, &displays.Temperature), limit)
+	}
+	if humid < hottest {
+		return humid, false
+	}
+	return hottest, byHouse
 }
 
 // putLeft sets the time left, in s, and the time of day by which the load must be

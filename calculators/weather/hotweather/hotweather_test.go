@@ -2,6 +2,7 @@ package hotweather
 
 import (
 	"strconv"
+	"strings"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -68,10 +69,50 @@ func TestPublishedHeatHolds(t *testing.T) {
 			if limit > 95 != (res.State == calc.Bad) {
 				t.Errorf("%s, limit %d °F: %s", concrete, limit, res.State)
 			}
-			if res.State == calc.OK && f > 95 && res.Out.Choice("verdict") != loadHot {
+			if res.State != calc.OK {
+				continue
+			}
+			got := res.Out.Choice("verdict")
+			if f > 95 && got != loadHot || f > 90 && got != loadHot && got != loadHouse {
 				t.Errorf("%s, limit %d °F: %s", concrete, limit, res.Out.Choice("verdict"))
 			}
 		}
+	}
+}
+
+// The house rule refuses a load that a looser limit of the job would take, and hot air has
+// the lower limits of UFGS 03300A by its humidity. Humidity that is not known counts as dry.
+func TestHouseRuleAndHotAir(t *testing.T) {
+	for _, c := range []struct{ typed, verdict string }{
+		{"limit-temp=95 °F; concrete=90 °F", loadGood},
+		{"limit-temp=95 °F; concrete=91 °F", loadHouse},
+		{"limit-temp=95 °F; concrete=95 °F", loadHouse},
+		{"limit-temp=95 °F; concrete=96 °F", loadHot},
+		{"limit-temp=88 °F; concrete=89 °F", loadHot},
+		{"concrete=91 °F", loadHot},
+		{"air=85 °F; concrete=90 °F", loadGood},
+		{"air=86 °F; humidity=humid; concrete=90 °F", loadGood},
+		{"air=86 °F; humidity=humid; limit-temp=95 °F; concrete=91 °F", loadHouse},
+		{"air=86 °F; humidity=middle; concrete=85 °F", loadGood},
+		{"air=86 °F; humidity=middle; concrete=86 °F", loadHot},
+		{"air=86 °F; humidity=dry; concrete=80 °F", loadGood},
+		{"air=86 °F; humidity=dry; concrete=81 °F", loadHot},
+		{"air=86 °F; concrete=81 °F", loadHot},
+		{"air=86 °F; humidity=humid; limit-temp=85 °F; concrete=86 °F", loadHot},
+	} {
+		typed := append([]string{"age=5 min"}, strings.Split(c.typed, "; ")...)
+		res := calctest.Run(t, Calculator, typed...)
+		if got := res.Out.Choice("verdict"); got != c.verdict || calctest.Noted(res, noteHouse) != (got == loadHouse) {
+			t.Errorf("%s: %s, %v", c.typed, got, res.Notes)
+		}
+		looser := strings.Contains(c.typed, "limit-temp=95")
+		if calctest.Noted(res, calc.NoteHeld) != looser || calctest.Noted(res, calc.NoteLooser) {
+			t.Errorf("%s: %v", c.typed, res.Notes)
+		}
+	}
+	res := calctest.Run(t, Calculator, "air=90 °F")
+	if !calctest.Noted(res, askHumidity) {
+		t.Error("the humidity of hot air is not asked for")
 	}
 }
 

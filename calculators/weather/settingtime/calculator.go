@@ -81,7 +81,8 @@ var inputs = []calc.Field{
 	},
 	{
 		ID: "window", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Rule: "joint-window",
-		When: aged, Label: weather.LabelWindow,
+		HoldsRule: true,
+		When:      aged, Label: weather.LabelWindow,
 		Help:  calc.Text("The plant's, for today's mix and heat. If ours is sooner, ours counts."),
 		Range: "20 to 600 min", Why: calc.Text("Concrete for walls stiffens between these times."),
 	},
