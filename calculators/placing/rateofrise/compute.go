@@ -37,9 +37,8 @@ const (
 		"The window is over before this concrete is in the wall. Have the plant retard the mix, or stop at a planned " +
 			"joint.",
 	)
-	noteWindow = calc.Text("A window later than our {window} does not count. Ours counts.")
-	noteTight  = calc.Text("Only {time} to spare. One late truck makes a cold joint.")
-	noteAlive  = calc.Text(
+	noteTight = calc.Text("Only {time} to spare. One late truck makes a cold joint.")
+	noteAlive = calc.Text(
 		"Test before each new lift. A running vibrator head that sinks in by its own weight shows the lift below is " +
 			"still soft.",
 	)
@@ -140,10 +139,6 @@ func passes(in calc.Case) float64 {
 // the time of a pass, and the wait after it are in s.
 func byAge(r *calc.Recorder, in calc.Case, lift, loop, wait float64) (verdict string) {
 	age, window := in.Num("age"), weather.JointWindow(in, "window")
-	if calc.Over(in.Num("window"), window) {
-		r.Note(calc.LevelWarning, calc.At("window"), noteWindow,
-			calc.Amount("window", window, &displays.MinutesAtMost))
-	}
 	back := r.Use(placing.AgeOnReturnFormula, age, passes(in), loop+wait)
 	spare := window - back
 	r.Put("return-age", back)

@@ -113,7 +113,7 @@ func TestJointWindow(t *testing.T) {
 	} {
 		res := calctest.Run(t, Calculator, "age=60 min", "window="+c.window)
 		calctest.Near(t, c.window, res.Out.Num("back-by")/60, c.backBy, 1e-9)
-		if calctest.Noted(res, noteWindow) != c.noted {
+		if calctest.Noted(res, calc.NoteHeld) != c.noted {
 			t.Errorf("%s: %v", c.window, res.Notes)
 		}
 		if c.noted && (res.Out.Num("spare") != ours.Out.Num("spare") ||
