@@ -124,7 +124,7 @@ var (
 var tall = []calc.Entry{
 	{Path: "how", Text: around}, {Path: "height", Text: "13 ft"}, {Path: "lift", Text: "2 ft"},
 	{Path: "thickness", Text: "36 in"}, {Path: "pump-rate", Text: "0.2 yd³/h"}, {Path: "cement", Text: "blend"},
-	{Path: "admixture", Text: "retards"},
+	{Path: "admixture", Text: "retards"}, {Path: "rating-is", Text: ratingWorking},
 }
 
 var tables = []calc.Table{

@@ -19,11 +19,14 @@ func runs(rate float64) bool { return !calc.Under(calc.From(rate, "yd³/h"), pla
 // computation holds one run, in the units of the method.
 type computation struct {
 	*calc.Recorder
-	in     calc.Case
-	pour   pressure.Pour
-	rated  bool
-	rating pressure.PSF
-	guided bool // the form maker's guide gives both lift and rise
+	in    calc.Case
+	pour  pressure.Pour
+	rated bool
+	// working reports whether the rating is an allowed working pressure of the form
+	// maker's data. No plan is proved by any other figure.
+	working bool
+	rating  pressure.PSF
+	guided  bool // the form maker's guide gives both lift and rise
 	// refused is why no load like this goes in, a deed, or "".
 	refused string
 	looser  []calc.Field       // inputs that are looser than the amount of their house rule
@@ -32,7 +35,8 @@ type computation struct {
 
 func compute(r *calc.Recorder, in calc.Case) {
 	c := &computation{Recorder: r, in: in, rated: in.Has("rating"),
-		guided: in.Has("guide-lift") && in.Has("guide-rate")}
+		working: in.Has("rating") && in.Choice("rating-is") == ratingWorking,
+		guided:  in.Has("guide-lift") && in.Has("guide-rate")}
 	if inOneGo(in) && calc.Over(in.Num("stop"), in.Num("length")) {
 		r.Refuse(calc.At("stop"), refuseStop, calc.Amount("length", in.Num("length"), &displays.Height))
 		return
@@ -203,7 +207,7 @@ func (c *computation) rule(p pressure.LiftPressure) string {
 // planned reports whether a rating and a plan that may be proved are given. A plan that is
 // looser than a house rule is not proved: someone else answers for it.
 func (c *computation) planned() bool {
-	return c.rated && c.refused == "" && !c.isOutside() && !c.isBelow() && len(c.looser) == 0
+	return c.working && c.refused == "" && !c.isOutside() && !c.isBelow() && len(c.looser) == 0
 }
 
 // isBelow reports whether the concrete comes in from below its top.
@@ -224,15 +228,23 @@ func (c *computation) putDeed(deed string, beyondGuide bool) string {
 		deed = c.refused
 	case !c.rated:
 		deed = unchecked
-	case c.isOutside() || c.isBelow():
+	case !c.working || c.isOutside() || c.isBelow():
 		deed = doAsk
 	case len(c.looser) > 0:
 		deed = doHouse
 	case beyondGuide && (deed == doGo || deed == doWait || deed == doLess || deed == doSlow):
 		deed = doGuide
+	case deed == doGo && c.guideMissing():
+		deed = doUnguided
 	}
 	c.PutChoice("deed", deed)
 	return deed
+}
+
+// guideMissing reports whether the form maker's guide is not entered, or only half of it,
+// and nobody has said that it gives no lift and no rise.
+func (c *computation) guideMissing() bool {
+	return !c.guided && !(hasNoGuide(c.in) && c.in.Choice("guide-gives") == guideSilent)
 }
 
 // putGuide checks the form maker's lift and rise against those of the plan. For a load that
@@ -242,7 +254,7 @@ func (c *computation) putGuide(rise pressure.FtPerHour, lift float64) {
 		return
 	}
 	if !c.guided {
-		c.PutChoice("guide", guideNone)
+		c.PutChoice("guide", pick(c.guideMissing(), guideNone, guideSilent))
 		return
 	}
 	beyond := c.overGuideRate(rise) || c.overGuideLift(lift)

@@ -72,7 +72,7 @@ func checkNode(t *testing.T, d figure.Drawing, n figure.Node) {
 // The drawing is well-formed, has the verdict and the values in the reader's
 // units, and is empty for a refusal.
 func TestDrawing(t *testing.T) {
-	in, res := calctest.RunCase(t, Calculator, "how=once", "rating=900")
+	in, res := calctest.RunCase(t, Calculator, "how=once", "rating=900", "rating-is=working")
 	for _, c := range []struct {
 		system quantity.System
 		want   []string

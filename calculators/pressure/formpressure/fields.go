@@ -20,6 +20,13 @@ const (
 	deep     = "deep"
 	again    = "again"
 
+	ratingWorking = "working"
+	ratingTest    = "test"
+	ratingUnknown = "unknown"
+
+	guideUnread = "unread"
+	guideSilent = "silent"
+
 	outsideNone  = "none"
 	outsideFirst = "first"
 	outsideAbove = "above"
@@ -47,6 +54,11 @@ const (
 func inLifts(c calc.Case) bool { return c.Choice("how") != once }
 
 func inOneGo(c calc.Case) bool { return !inLifts(c) }
+
+func hasRating(c calc.Case) bool { return c.Has("rating") }
+
+// hasNoGuide reports whether no figure of the form maker's guide is typed.
+func hasNoGuide(c calc.Case) bool { return !c.Has("guide-lift") && !c.Has("guide-rate") }
 
 var inputs = []calc.Field{
 	{
@@ -80,8 +92,18 @@ var inputs = []calc.Field{
 	{
 		ID: "rating", Maker: true, Kind: calc.Number, Display: &displays.Rating, Optional: true,
 		Label: calc.Text("Rated pressure of the form"),
-		Help:  calc.Text("From the form maker's data. Empty: the form is not checked."),
+		Help:  calc.Text("The maker's allowed working pressure, safety included. Not a test figure."),
 		Range: "100 to 5000 psf", Why: whyRating,
+	},
+	{
+		ID: "rating-is", Kind: calc.Choice, Usual: ratingUnknown, When: hasRating,
+		Label: calc.Text("This pressure is"),
+		Help:  calc.Text("Only an allowed working pressure gives a plan."),
+		Options: []calc.Option{
+			{ID: ratingUnknown, Label: calc.Text("Not known yet")},
+			{ID: ratingWorking, Label: calc.Text("Working pressure, from the maker's data")},
+			{ID: ratingTest, Label: calc.Text("A test or breaking figure")},
+		},
 	},
 	{
 		ID: "length", Kind: calc.Number, Display: &displays.Height, Usual: "140 ft",
@@ -238,6 +260,14 @@ var inputs = []calc.Field{
 		Label: calc.Text("Rise in the maker's guide"),
 		Help:  calc.Text("Only if the form maker's guide gives one."),
 		Range: "0.5 to 30 ft/h", Why: whyRise,
+	},
+	{
+		ID: "guide-gives", Kind: calc.Choice, Usual: guideUnread, When: hasNoGuide,
+		Label: calc.Text("Guide on lift and rise"),
+		Options: []calc.Option{
+			{ID: guideUnread, Label: calc.Text("Not entered yet")},
+			{ID: guideSilent, Label: calc.Text("It gives none")},
+		},
 	},
 }
 

@@ -42,7 +42,7 @@ func replaced(list []string, typed ...string) []string {
 
 // oneGoRated is a wall in one go with the mix and the rating of the tests.
 func oneGoRated(typed ...string) []string {
-	return replaced([]string{"how=once", "rating=900", "cement=blend", "admixture=retards", "set=5 h"}, typed...)
+	return replaced([]string{"how=once", "rating=900", "rating-is=working", "guide-gives=silent", "cement=blend", "admixture=retards", "set=5 h"}, typed...)
 }
 
 // In one go the form holds by the average rise, but not by the rise at the hose, and
@@ -114,14 +114,14 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"outside", slow("outside=first"), doAsk, noteOutsideOnce},
 		{"outside, fluid head held", slow("outside=above", "rating=2000"), doAsk, noteOutsideOnce},
 		{"too tall", slow("height=20'"), doLifts, helpNone},
-		{"near 14 ft", slow("height=13.7 ft", "rating=1300"), doGo, askGuide},
+		{"near 14 ft", slow("height=13.7 ft", "rating=1300", "guide-gives=unread"), doUnguided, askGuide},
 		{"near 15 ft/h", slow("height=14'", "rise=14", "rating=2100"), doSlow, noteFast},
 		{"the same on a thin wall", oneGoRated("rating=2100"), doLifts, noteFast},
 		{"the same, the hour adds 4 ft", oneGoRated("rating=2100", "height=4'"), doGo, noteAny},
 		{"close to the least", slow("temperature=50", "rating=1100"), doLifts, noteFails},
 		{"near 40 °F", slow("temperature=41", "rating=1300", "height=9'", "pump-rate=1",
 			"cement=plain", "admixture=none"), doTooCold, noteChilly},
-		{"so slow that the floor counts", slow("pump-rate=0.5"), doGo, askGuide},
+		{"so slow that the floor counts", slow("pump-rate=0.5", "guide-gives=unread"), doUnguided, askGuide},
 		{"too old", slow("age=91 min"), doTooOld, noteTooOld},
 		{"unknown mix", slow("cement=unknown", "rating=890"), doSlow, notePlain},
 	} {

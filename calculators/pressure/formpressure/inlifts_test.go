@@ -16,7 +16,7 @@ import (
 func job(typed ...string) []string {
 	return replaced([]string{"height=9 ft", "pump-rate=10 yd³/h", "slump=6 in", "cement=plain", "admixture=none",
 		"set=5 h",
-		"age=45 min", "rating=1000"}, typed...)
+		"age=45 min", "rating=1000", "rating-is=working", "guide-gives=silent"}, typed...)
 }
 
 // The setting times of the mixes are converted to 70 °F, as the plant gives them.
@@ -310,7 +310,7 @@ func TestBackInTimeAsInRateOfRise(t *testing.T) {
 	for way, how := range map[string]string{"around": around, "back": back} {
 		for length := 60; length <= 260; length += 20 {
 			shared := []string{fmt.Sprintf("length=%d ft", length), "lift=2 ft", "age=45 min"}
-			pressed := calctest.Run(t, Calculator, append(shared, "how="+how, "rating=3000", "pump-rate=12",
+			pressed := calctest.Run(t, Calculator, append(shared, "how="+how, "rating=3000", "rating-is=working", "guide-gives=silent", "pump-rate=12",
 				"rise-house=4", "wait=0")...)
 			rises := calctest.Run(t, rateofrise.Calculator, append(shared, "way="+way, "rate=12")...)
 			late := rises.Out.Choice("verdict") == "late"

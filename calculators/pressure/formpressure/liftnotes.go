@@ -11,7 +11,7 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 	c.addAsk()
 	level := calc.LevelNotice
 	switch deed {
-	case doGo:
+	case doGo, doUnguided:
 		c.tell("rating", noteGo, c.ratingOf(), amountOf(run.given.Pressure))
 	case doWait:
 		c.addWait(run)
@@ -50,7 +50,7 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 // paceUnrated warns of a rise over the greatest where the form is not checked, and sets
 // the wait that brings it down.
 func (c *computation) paceUnrated(run *liftsRun) {
-	if c.rated || c.refused != "" || !c.tooFast(run.given.Rise) {
+	if c.working || c.refused != "" || !c.tooFast(run.given.Rise) {
 		return
 	}
 	wait, found := run.round.LeastWait(func(p pressure.LiftPressure) bool { return !c.tooFast(p.Rise) })
@@ -267,8 +267,8 @@ const (
 		"Old lifts that are vibrated again are fluid again: the full fluid head counts. Vibrate each lift once.",
 	)
 	noteDeep = calc.Text(
-		"The head may go deeper than {deepest}: the full fluid head counts. Tape the whip at one lift plus 6 in. " +
-			"(150 mm).",
+		"The head may go deeper than {deepest}: the full fluid head counts. Tape the whip where it meets the " +
+			"form top with the head 6 in. (150 mm) into the old lift. Move the tape each lift.",
 	)
 	noteLate = calc.Text("The concrete sets later than {latest}. No method holds: the full fluid head counts.")
 	noteHour = calc.Text(

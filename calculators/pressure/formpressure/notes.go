@@ -137,6 +137,9 @@ func (c *computation) addAsk() {
 		house, _ := c.in.HouseAmount(f.ID)
 		c.warn(f.ID, noteHouse, calc.TextSlot("label", f.Label), calc.Amount("house", house, f.Display))
 	}
+	if c.rated && !c.working && c.refused == "" {
+		c.warn("rating-is", pick2(c.in.Choice("rating-is") == ratingTest, noteTestFigure, noteNotKnown), c.ratingOf())
+	}
 	if c.isBelow() {
 		c.warn("hose", noteBelow)
 	}
@@ -161,7 +164,7 @@ func (c *computation) askMissing() {
 		c.ask("guide-rate", askGuideBoth)
 	case rate && !lift:
 		c.ask("guide-lift", askGuideBoth)
-	case !lift:
+	case !lift && c.guideMissing():
 		c.ask("guide-lift", askGuide)
 	}
 }
@@ -275,11 +278,20 @@ const (
 	askRating = calc.Text(
 		"What pressure is the form rated for? Without the form maker's figure the form is not checked.",
 	)
+	noteNotKnown = calc.Text(
+		"Is {rating} the allowed working pressure, with the safety already in it? Until the form maker's data " +
+			"answers that, there is no plan.",
+	)
+	noteTestFigure = calc.Text(
+		"A form breaks at a test or breaking figure such as {rating}. Ask the form maker for the allowed working " +
+			"pressure and type that.",
+	)
 	askRise = calc.Text(
 		"The rise you measured is less than the {computed} that pump and length give. The larger one counts. Check " +
 			"the pump rate and measure again.",
 	)
-	askGuide     = calc.Text("The form maker's guide is not entered. Does it give a lift and a rise? Enter both.")
+	askGuide = calc.Text("The form maker's guide is not entered. Does it give a lift and a rise? Enter both, or say that it " +
+		"gives none.")
 	askGuideBoth = calc.Text("The guide's lift and rise go together. Enter this one too.")
 	askLooser    = calc.Text(
 		"The guide gives {guide}, and the house rule only {house}. The stricter counts. May the crew go by the " +

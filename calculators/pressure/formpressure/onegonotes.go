@@ -10,7 +10,7 @@ import (
 // addOneGoNotes explains the answer for a wall placed in one go.
 func (c *computation) addOneGoNotes(deed string, run oneGoRun, place *pressure.Lifts) {
 	c.addAsk()
-	if deed == doGo {
+	if deed == doGo || deed == doUnguided {
 		c.tell("rating", noteGo, c.ratingOf(), amountOf(run.given.Pressure))
 	}
 	c.addFails(deed, run.given.Pressure)
@@ -19,7 +19,7 @@ func (c *computation) addOneGoNotes(deed string, run oneGoRun, place *pressure.L
 			c.warn("rise-house", noteFast, limitRise(c.most), c.whose())
 		}
 		c.addOneGoHelp(deed, run)
-	} else if run.fast && c.refused == "" && (!c.rated || len(c.looser) > 0) {
+	} else if run.fast && c.refused == "" && (!c.working || len(c.looser) > 0) {
 		c.care("rise-house", noteFast, limitRise(c.most), c.whose())
 	}
 	c.addOneGoCauses(run)

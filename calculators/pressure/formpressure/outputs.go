@@ -9,6 +9,7 @@ import (
 // The options of what to do.
 const (
 	doGo       = "go"
+	doUnguided = "unguided"
 	doWait     = "wait"
 	doLess     = "less"
 	doMix      = "mix"
@@ -69,7 +70,8 @@ var outputs = []calc.Field{
 		ID: "deed", Kind: calc.Choice, Lead: true,
 		Label: calc.Text("What to do"),
 		Options: []calc.Option{
-			{ID: doGo, Label: calc.Text("Place as planned: within the rating entered")},
+			{ID: doGo, Label: calc.Text("Within the rating: the foreman releases it")},
+			{ID: doUnguided, Label: calc.Text("Within the rating: maker's guide not entered")},
 			{ID: doWait, Label: calc.Text("Wait after each pass")},
 			{ID: doLess, Label: calc.Text("Your wait is too long: shorten it")},
 			{ID: doMix, Label: calc.Text("No plan with this mix: change it")},
@@ -79,11 +81,11 @@ var outputs = []calc.Field{
 			{ID: doShorten, Label: calc.Text("No lift plan: the pass is too long")},
 			{ID: doGuide, Label: calc.Text("Keep to the form maker's guide")},
 			{ID: doAsk, Label: calc.Text("Ask the maker or engineer first")},
-			{ID: doRefuse, Label: calc.Text("Do not place: this load does not go in")},
-			{ID: doTooOld, Label: calc.Text("Too old: this load does not go in")},
-			{ID: doTooHot, Label: calc.Text("Too hot: this load does not go in")},
-			{ID: doTooCold, Label: calc.Text("Too cold: this load does not go in")},
-			{ID: doTooStiff, Label: calc.Text("Too stiff: this load does not go in")},
+			{ID: doRefuse, Label: calc.Text("Too wet: this load is refused")},
+			{ID: doTooOld, Label: calc.Text("Too old: this load is refused")},
+			{ID: doTooHot, Label: calc.Text("Too hot: this load is refused")},
+			{ID: doTooCold, Label: calc.Text("Too cold: this load is refused")},
+			{ID: doTooStiff, Label: calc.Text("Too stiff: this load is refused")},
 			{ID: doHouse, Label: calc.Text("Over the house rule: ask first")},
 			{ID: unchecked, Label: calc.Text("Form not checked: no rating")},
 		},
@@ -168,6 +170,7 @@ var outputs = []calc.Field{
 		Label: calc.Text("By the form maker's guide"),
 		Options: []calc.Option{
 			{ID: guideNone, Label: calc.Text("Not entered")},
+			{ID: guideSilent, Label: calc.Text("It gives none")},
 			{ID: guideWithin, Label: calc.Text("Within the guide")},
 			{ID: guideBeyond, Label: calc.Text("Beyond the guide")},
 		},

@@ -75,18 +75,23 @@ func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 		calc.Under(in.Num("temperature"), leastFor(in)) || calc.Over(in.Num("age"), in.Num("age-most")) ||
 		calc.Over(in.Num("temperature"), in.Num("hottest"))):
 		t.Fatalf("%s at an age of %v s and %v K", deed, in.Num("age"), in.Num("temperature"))
-	case deed == doHouse && !isLooser(in), isLooser(in) && (deed == doGo || deed == doWait || deed == doSlow):
+	case deed == doHouse && !isLooser(in), isLooser(in) && (isWithin(deed) || deed == doWait || deed == doSlow):
 		t.Fatalf("%s with a lift of %v m and a greatest rise of %v m/s", deed, in.Num("lift"), in.Num("rise-house"))
 	case (deed == doAsk || deed == doHouse || refusedLoad(deed)) &&
 		(res.Out.Has("wait") || res.Out.Has("not-before") || res.Out.Has("fluid-limit")):
 		t.Fatal("a plan beside the word to ask first")
-	case deed == doGo && !holding:
+	case in.Choice("rating-is") != ratingWorking &&
+		(isWithin(deed) || res.Out.Has("wait") || res.Out.Has("fluid-limit") || res.Out.Has("highest-rise")):
+		t.Fatalf("%s on a rating that is %s", deed, in.Choice("rating-is"))
+	case deed == doGo && !in.Has("guide-lift") && in.Choice("guide-gives") != guideSilent:
+		t.Fatal("the guide is not entered, and the answer does not say so")
+	case isWithin(deed) && !holding:
 		t.Fatalf("%s at %v Pa for %v Pa", deed, local, rating)
-	case deed == doGo && tooFast(in, res):
+	case isWithin(deed) && tooFast(in, res):
 		t.Fatalf("%s at %v m/s, house rule %v", deed, res.Out.Num("rise-local"), in.Num("rise-house"))
 	case deed == doWait:
 		wait := in.With("wait", calc.Num(res.Out.Num("wait")))
-		if again := calc.Run(ruled, wait); again.Out.Choice("deed") != doGo {
+		if again := calc.Run(ruled, wait); !isWithin(again.Out.Choice("deed")) {
 			t.Fatalf("the wait of %v s gives %s", res.Out.Num("wait"), again.Out.Choice("deed"))
 		}
 	}
@@ -101,6 +106,9 @@ func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 		t.Fatalf("the last depth has %v, the wall %v", last.Num("local"), local)
 	}
 }
+
+// isWithin reports whether the deed is one of a plan within the rating.
+func isWithin(deed string) bool { return deed == doGo || deed == doUnguided }
 
 // leastFor is the least temperature in K of a load for the core: 55 °F below 12 in., else 50 °F.
 func leastFor(in calc.Case) float64 {
@@ -129,10 +137,10 @@ func isLooser(in calc.Case) bool {
 // that is asked about first have no way to place, and a deed is explained.
 func TestNotesAgreeWithTheDeed(t *testing.T) {
 	explains := map[string][]calc.Text{
-		doGo: {noteGo}, doWait: {helpWait, helpWaitBack}, doMix: {helpMix, helpMixWait},
+		doGo: {noteGo}, doUnguided: {noteGo}, doWait: {helpWait, helpWaitBack}, doMix: {helpMix, helpMixWait},
 		doSlow: {helpSlow, noteMeasured, noteTooSlow}, doLifts: {helpLifts, helpNone}, doStop: {helpDepth},
 		doShorten: {noteTooLong, noteNoWindow}, doGuide: {noteGuideBeyond},
-		doAsk:    {noteBelow, noteOutside, noteOutsideOnce},
+		doAsk:    {noteNotKnown, noteTestFigure, noteBelow, noteOutside, noteOutsideOnce},
 		doRefuse: {noteWet}, doTooOld: {noteTooOld}, doTooHot: {noteTooHot}, doTooCold: {noteTooCold},
 		doTooStiff: {noteTooStiff}, doLess: {noteTooLongWait}, doHouse: {noteHouse},
 		unchecked: {askRating},
@@ -140,13 +148,14 @@ func TestNotesAgreeWithTheDeed(t *testing.T) {
 	ways := []calc.Text{noteGo, helpWait, helpWaitBack, helpMix, helpMixWait, helpSlow, helpLifts,
 		helpDepth, helpDepthMix}
 	of := map[string][]calc.Text{
-		doGo: {noteGo}, doWait: {helpWait, helpWaitBack}, doMix: {helpMix, helpMixWait, helpDepthMix},
+		doGo: {noteGo}, doUnguided: {noteGo}, doWait: {helpWait, helpWaitBack},
+		doMix:  {helpMix, helpMixWait, helpDepthMix},
 		doSlow: {helpSlow}, doLifts: {helpLifts}, doStop: {helpDepth},
 	}
 	rnd, seen := rand.New(rand.NewPCG(9, 10)), map[string]int{}
 	usual, _ := calctest.RunCase(t, Calculator)
 	for range 15000 {
-		in, wild := usual.With("rating", calc.Num(calc.SI(600+1400*rnd.Float64(), "psf"))), anyCase(rnd)
+		in, wild := usual.With("rating-is", calc.ChoiceOf(ratingWorking)).With("rating", calc.Num(calc.SI(600+1400*rnd.Float64(), "psf"))), anyCase(rnd)
 		for _, f := range Calculator.In {
 			if rnd.IntN(6) == 0 {
 				in = in.With(f.ID, wild.Value(f.ID))
@@ -168,7 +177,7 @@ func TestNotesAgreeWithTheDeed(t *testing.T) {
 			}
 		}
 		for _, n := range res.Notes {
-			if deed == doGo && n.Level <= calc.LevelWarning {
+			if isWithin(deed) && n.Level <= calc.LevelWarning {
 				t.Fatalf("%s with a warning: %v", deed, n)
 			}
 		}

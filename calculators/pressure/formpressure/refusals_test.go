@@ -173,3 +173,23 @@ func TestPastALimit(t *testing.T) {
 		}
 	}
 }
+
+// Only an allowed working pressure of the form maker's data gives a plan, in lifts and in one
+// go. With any other figure the answer is to ask first, and no wait, rise or height is named.
+func TestOnlyAWorkingPressureGivesAPlan(t *testing.T) {
+	for _, plan := range [][]string{job(), job("pump-rate=25"), slow(), slow("rating=1200")} {
+		if deed := deedOf(t, plan...); deed != doGo && deed != doWait {
+			t.Errorf("%v: %s with a working pressure", plan, deed)
+		}
+		for is, note := range map[string]calc.Text{ratingUnknown: noteNotKnown, ratingTest: noteTestFigure} {
+			res := calctest.Run(t, Calculator, replaced(plan, "rating-is="+is)...)
+			if res.Out.Choice("deed") != doAsk || !calctest.Noted(res, note) || res.Out.Has("wait") ||
+				res.Out.Has("highest-rise") || res.Out.Has("fluid-limit") || res.Out.Has("not-before") {
+				t.Errorf("%v, %s: %s, %v", plan, is, res.Out.Choice("deed"), res.Notes)
+			}
+		}
+	}
+	if deed := deedOf(t, "rating=5000"); deed != doAsk {
+		t.Errorf("a rating typed alone gives %s", deed)
+	}
+}

@@ -22,8 +22,10 @@ func TestGuide(t *testing.T) {
 		note  calc.Text
 	}{
 		{"none", []string{"rating="}, guideNone, unchecked, askGuide},
-		{"half of it", slow("guide-lift=4 ft"), guideNone, doGo, askGuideBoth},
-		{"other half", slow("guide-rate=4"), guideNone, doGo, askGuideBoth},
+		{"half of it", slow("guide-lift=4 ft"), guideNone, doUnguided, askGuideBoth},
+		{"other half", slow("guide-rate=4"), guideNone, doUnguided, askGuideBoth},
+		{"not entered", job("guide-gives=unread"), guideNone, doUnguided, askGuide},
+		{"it gives none", job(), guideSilent, doGo, noteGo},
 		{"one go is one lift", slow(guide...), guideBeyond, doGuide, noteGuideBeyond},
 		{"one go within", slow(append(guide, "height=4 ft")...), guideWithin, doGo, noteGuideWithin},
 		{"lifts within", job(guide...), guideWithin, doGo, noteGuideWithin},
