@@ -169,7 +169,7 @@ func TestHouseRise(t *testing.T) {
 		{[]string{"rate=17 yd³/h", "moving=75 %", "wanted="}, true, tooFast},
 		{[]string{"rate=15 yd³/h", "moving=100 %", "wanted=3 ft/h"}, true, tooFast},
 	} {
-		res := calctest.Run(t, Calculator, append(c.typed, "lift=2 ft")...)
+		res := calctest.Run(t, Calculator, append(c.typed, "lift=2 ft", "age=45 min")...)
 		if got := res.Out.Choice("verdict"); calctest.Noted(res, noteHouse) != c.noted || got != c.verdict {
 			t.Errorf("%v: %s, %v", c.typed, got, res.Notes)
 		}

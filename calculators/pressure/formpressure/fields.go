@@ -175,9 +175,9 @@ var inputs = []calc.Field{
 		Range: "1 to 48 h", Why: whyTime,
 	},
 	{
-		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "45 min",
+		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "80 min",
 		Label: calc.Text("Age of the oldest load"),
-		Help:  calc.Text("When it lands, counted from the batch time on the ticket."),
+		Help:  calc.Text("When it lands, from batching. Take \"last out\" from truck spacing."),
 		Range: "0 min to 8 h", Why: whyNone, WhyMost: whyTime,
 	},
 	{

@@ -42,7 +42,8 @@ func replaced(list []string, typed ...string) []string {
 
 // oneGoRated is a wall in one go with the mix and the rating of the tests.
 func oneGoRated(typed ...string) []string {
-	return replaced([]string{"how=once", "rating=900", "rating-is=working", "guide-gives=silent", "cement=blend", "admixture=retards", "set=5 h"}, typed...)
+	return replaced([]string{"how=once", "rating=900", "rating-is=working", "guide-gives=silent",
+		"cement=blend", "admixture=retards", "set=5 h"}, typed...)
 }
 
 // In one go the form holds by the average rise, but not by the rise at the hose, and

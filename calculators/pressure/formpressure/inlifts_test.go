@@ -310,12 +310,37 @@ func TestBackInTimeAsInRateOfRise(t *testing.T) {
 	for way, how := range map[string]string{"around": around, "back": back} {
 		for length := 60; length <= 260; length += 20 {
 			shared := []string{fmt.Sprintf("length=%d ft", length), "lift=2 ft", "age=45 min"}
-			pressed := calctest.Run(t, Calculator, append(shared, "how="+how, "rating=3000", "rating-is=working", "guide-gives=silent", "pump-rate=12",
+			pressed := calctest.Run(t, Calculator, append(shared, "how="+how, "rating=3000",
+				"rating-is=working", "guide-gives=silent", "pump-rate=12",
 				"rise-house=4", "wait=0")...)
 			rises := calctest.Run(t, rateofrise.Calculator, append(shared, "way="+way, "rate=12")...)
 			late := rises.Out.Choice("verdict") == "late"
 			if deed := pressed.Out.Choice("deed"); late != (deed == doShorten) {
 				t.Errorf("%d ft, %s: %s, and in rate of rise late is %v", length, way, deed, late)
+			}
+		}
+	}
+}
+
+// The note of the table by rating gives the rise below which a 2 ft lift has no plan. A short
+// pass shows it: the wait alone takes the window, and one minute more is too late.
+func TestLeastRiseOfTheTable(t *testing.T) {
+	note := Calculator.Tables[1].Note.EN()
+	for _, age := range []float64{45, 80} {
+		window := 120 - age // min, of a joint window of 120 min
+		rise := 2 / (window / 60)
+		for _, want := range []string{fmt.Sprintf("%.3g ft/h (%.2f m/h)", rise, rise*0.3048),
+			fmt.Sprintf("loads %v min old", age), "joint window of 120 min"} {
+			if !strings.Contains(note, want) {
+				t.Errorf("the note does not have “%s”: %s", want, note)
+			}
+		}
+		for wait, deed := range map[float64]string{window - 1: doGo, window + 1: doLess} {
+			res := calctest.Run(t, Calculator, job(fmt.Sprintf("age=%v min", age), fmt.Sprintf("wait=%v min", wait),
+				"joint-most=120 min", "length=10 ft", "pump-rate=200", "rating=3000")...)
+			rose := calc.From(res.Out.Num("rise-local"), "ft/h")
+			if got := res.Out.Choice("deed"); got != deed || (rose < rise) != (deed == doLess) {
+				t.Errorf("age %v, wait %v: %s at %v ft/h, want %s", age, wait, got, rose, deed)
 			}
 		}
 	}

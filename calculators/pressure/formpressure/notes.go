@@ -290,8 +290,10 @@ const (
 		"The rise you measured is less than the {computed} that pump and length give. The larger one counts. Check " +
 			"the pump rate and measure again.",
 	)
-	askGuide = calc.Text("The form maker's guide is not entered. Does it give a lift and a rise? Enter both, or say that it " +
-		"gives none.")
+	askGuide = calc.Text(
+		"The form maker's guide is not entered. Does it give a lift and a rise? Enter both, or say that it gives " +
+			"none.",
+	)
 	askGuideBoth = calc.Text("The guide's lift and rise go together. Enter this one too.")
 	askLooser    = calc.Text(
 		"The guide gives {guide}, and the house rule only {house}. The stricter counts. May the crew go by the " +

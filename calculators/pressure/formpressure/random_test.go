@@ -155,7 +155,9 @@ func TestNotesAgreeWithTheDeed(t *testing.T) {
 	rnd, seen := rand.New(rand.NewPCG(9, 10)), map[string]int{}
 	usual, _ := calctest.RunCase(t, Calculator)
 	for range 15000 {
-		in, wild := usual.With("rating-is", calc.ChoiceOf(ratingWorking)).With("rating", calc.Num(calc.SI(600+1400*rnd.Float64(), "psf"))), anyCase(rnd)
+		rating := calc.Num(calc.SI(600+1400*rnd.Float64(), "psf"))
+		in := usual.With("rating-is", calc.ChoiceOf(ratingWorking)).With("rating", rating)
+		wild := anyCase(rnd)
 		for _, f := range Calculator.In {
 			if rnd.IntN(6) == 0 {
 				in = in.With(f.ID, wild.Value(f.ID))
