@@ -43,12 +43,14 @@ type plot struct {
 	in, out      calc.Case
 	height, head float64 // m, Pa
 	local        float64 // Pa
-	rating, most float64 // Pa; rating 0 if there is none
+	rating, most float64 // Pa; rating 0 if no working pressure is given
 }
 
 func newPlot(v calc.Locale, in, out calc.Case) plot {
-	p := plot{v: v, in: in, out: out, height: in.Num("height"), rating: in.Num("rating"),
-		local: out.Num("pressure-local")}
+	p := plot{v: v, in: in, out: out, height: in.Num("height"), local: out.Num("pressure-local")}
+	if in.Choice("rating-is") == ratingWorking {
+		p.rating = in.Num("rating")
+	}
 	p.head = pressure.FluidHeadFormula.Value(in.Num("weight"), p.height)
 	p.most = math.Max(p.head, p.rating)
 	return p

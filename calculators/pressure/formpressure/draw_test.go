@@ -108,10 +108,17 @@ func TestDrawing(t *testing.T) {
 	}
 }
 
-// Without a rating there is neither its line nor its entry in the key.
+// Without a working pressure there is neither its line nor its entry in the key: a test figure
+// beside the pressure would look like room to spare.
 func TestDrawingWithoutRating(t *testing.T) {
-	in, res := calctest.RunCase(t, Calculator, "rating=")
-	if text := figure.SVG(Calculator.Draw(calc.Locale{}, in, res)); strings.Contains(text, "f-limit") {
-		t.Error("a rating was drawn")
+	for _, typed := range [][]string{{"rating="}, {"rating=2000"}, {"rating=2000", "rating-is=test"}} {
+		in, res := calctest.RunCase(t, Calculator, typed...)
+		if text := figure.SVG(Calculator.Draw(calc.Locale{}, in, res)); strings.Contains(text, "f-limit") {
+			t.Errorf("%v: a rating was drawn", typed)
+		}
+	}
+	in, res := calctest.RunCase(t, Calculator, "rating=2000", "rating-is=working")
+	if text := figure.SVG(Calculator.Draw(calc.Locale{}, in, res)); !strings.Contains(text, "f-limit") {
+		t.Error("a working pressure was not drawn")
 	}
 }
