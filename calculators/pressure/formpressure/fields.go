@@ -98,9 +98,8 @@ var inputs = []calc.Field{
 	{
 		ID: "rating-is", Kind: calc.Choice, Usual: ratingUnknown, When: hasRating,
 		Label: calc.Text("This pressure is"),
-		Help:  calc.Text("Only an allowed working pressure gives a plan."),
 		Options: []calc.Option{
-			{ID: ratingUnknown, Label: calc.Text("Not known yet")},
+			{ID: ratingUnknown, Label: calc.Text("Not known")},
 			{ID: ratingWorking, Label: calc.Text("Working pressure, from the maker's data")},
 			{ID: ratingTest, Label: calc.Text("A test or breaking figure")},
 		},
@@ -265,7 +264,7 @@ var inputs = []calc.Field{
 		ID: "guide-gives", Kind: calc.Choice, Usual: guideUnread, When: hasNoGuide,
 		Label: calc.Text("Guide on lift and rise"),
 		Options: []calc.Option{
-			{ID: guideUnread, Label: calc.Text("Not entered yet")},
+			{ID: guideUnread, Label: calc.Text("Not entered")},
 			{ID: guideSilent, Label: calc.Text("It gives none")},
 		},
 	},
