@@ -147,9 +147,9 @@ var tables = []calc.Table{
 		ID: "rating", Title: calc.Text("Highest mean rise in lifts by rating and concrete temperature"),
 		Note: calc.Text(
 			"For 13 ft (4 m) placed in lifts of 2 ft (0.6 m), blended cement and a retarder. No rise is above the " +
-				"house rule. At 0 no rise is slow enough. Under 1.6 ft/h (0.49 m/h) with loads 45 min old, and under " +
-				"3 ft/h (0.91 m/h) with loads 80 min old, there is no plan: the hose is not back before a joint " +
-				"window of 120 min ends.",
+				"house rule. At 0 no rise is slow enough. There is no plan under 1.6 ft/h (0.49 m/h) with loads " +
+				"45 min old, and under 3 ft/h (0.91 m/h) with loads 80 min old. The hose is not back before a " +
+				"joint window of 120 min ends.",
 		),
 		Out: "highest-rise", Set: tall,
 		Down: calc.Axis{
