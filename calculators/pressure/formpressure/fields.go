@@ -169,8 +169,8 @@ var inputs = []calc.Field{
 	},
 	{
 		ID: "set", Kind: calc.Number, Display: &displays.Hours, Optional: true,
-		Label: calc.Text("Setting time, from the plant"),
-		Help:  calc.Text("Final set at 70 °F (21 °C). Empty: our estimate."),
+		Label: calc.Text("Final set, from the plant"),
+		Help:  calc.Text("At 70 °F (21 °C). Empty: our estimate."),
 		Range: "1 to 48 h", Why: whyTime,
 	},
 	{
