@@ -60,7 +60,7 @@ var inputs = []calc.Field{
 			{ID: "name", Label: calc.Text("Wall"), Kind: calc.FreeText, Optional: true, MaxLen: 24},
 			{ID: "first", Label: calc.Text("First load batched"), Kind: calc.Clock,
 				Help: calc.Text("The batch time on its ticket.")},
-			{ID: "last", Label: calc.Text("Last concrete in it"), Kind: calc.Clock},
+			{ID: "last", Label: calc.Text("Last concrete, no top-up"), Kind: calc.Clock},
 			{ID: "given", Label: calc.Text("Engineer's or maker's time"), Kind: calc.Clock, Optional: true},
 		},
 	},
