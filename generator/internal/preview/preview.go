@@ -116,7 +116,8 @@ func (s *Server) send(e event) {
 // ServeHTTP serves the last good build, and its page 404.html for an unknown path.
 // Before the first good build it responds 503 with the faults.
 func (s *Server) ServeHTTP(w http.ResponseWriter, r *http.Request) {
-	name := strings.TrimPrefix(path.Clean(r.URL.Path), "/")
+	// A request with the whole URL, as to a proxy, may have no path.
+	name := strings.TrimPrefix(path.Clean("/"+r.URL.Path), "/")
 	if name == "preview-events" {
 		s.events(w, r)
 		return

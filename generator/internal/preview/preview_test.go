@@ -63,6 +63,7 @@ func TestServes(t *testing.T) {
 		kind, body string
 	}{
 		"/":                        {200, "text/html; charset=utf-8", "<h1>home</h1>"},
+		"http://127.0.0.1":         {200, "text/html; charset=utf-8", "<h1>home</h1>"}, // a request without a path
 		"/index.html":              {200, "text/html; charset=utf-8", "<h1>home</h1>"},
 		"/en/":                     {200, "text/html; charset=utf-8", "english"},
 		"/en/corner.html?x=1":      {200, "text/html; charset=utf-8", "corner"},
