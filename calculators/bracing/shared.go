@@ -47,6 +47,12 @@ var TurnOptions = []calc.Option{
 	{ID: "leave", Label: calc.Text("leave")},
 }
 
+// SourceOwn is the source of the limits that the calculators of the string line share.
+var SourceOwn = calc.Source{
+	ID: "own", Where: calc.Text("1/8 in. as working tolerance; the wall is cleared beyond 1 in."),
+	Status: calc.OwnLimit,
+}
+
 // Texts that the calculators of the string line share.
 const (
 	CautionHandsOff = calc.Text(

@@ -41,10 +41,8 @@ var Calculator = &calc.Calculator{
 
 var sources = []calc.Source{
 	{ID: "practice", Where: calc.Text("String on equal blocks, all braces read again after each round; a quarter " +
-		"turn at a " +
-		"time; done when every brace is within tolerance in the same round"), Status: calc.CommonPractice},
-	{ID: "own", Where: calc.Text("1/8 in. as working tolerance; the wall is cleared beyond 1 in."),
-		Status: calc.OwnLimit},
+		"turn at a time; done when every brace is within tolerance in the same round"), Status: calc.CommonPractice},
+	bracing.SourceOwn,
 	{
 		ID: "derived",
 		Where: calc.Text("Movement of a wall that turns about its base, held by a sloping brace; derived from " +

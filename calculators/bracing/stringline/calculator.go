@@ -35,10 +35,8 @@ var Calculator = &calc.Calculator{
 
 var sources = []calc.Source{
 	{ID: "practice", Where: calc.Text("String on equal blocks at both ends, read at each brace, set before the " +
-		"concrete " +
-		"stiffens; a quarter turn at a time, all read again after one turn"), Status: calc.CommonPractice},
-	{ID: "own", Where: calc.Text("1/8 in. as working tolerance; the wall is cleared beyond 1 in."),
-		Status: calc.OwnLimit},
+		"concrete stiffens; a quarter turn at a time, all read again after one turn"), Status: calc.CommonPractice},
+	bracing.SourceOwn,
 	{
 		ID: "derived",
 		Where: calc.Text("Movement of a wall that turns about its base, held by a sloping brace; derived from " +

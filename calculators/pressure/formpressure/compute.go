@@ -273,7 +273,7 @@ func (c *computation) overGuideLift(lift float64) bool {
 	return c.guided && calc.Over(math.Min(lift, c.in.Num("height")), c.in.Num("guide-lift"))
 }
 
-func pick(first bool, a, b string) string {
+func pick[T any](first bool, a, b T) T {
 	if first {
 		return a
 	}

@@ -28,7 +28,7 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 		}
 		c.addMix(run)
 		if deed == doMix || deed == doStop {
-			c.addStop(calc.LevelWarning, pick2(deed == doMix, helpDepthMix, helpDepth), c.in.Num("height"))
+			c.addStop(calc.LevelWarning, pick(deed == doMix, helpDepthMix, helpDepth), c.in.Num("height"))
 			c.addPace(run)
 		}
 	case doGuide:
@@ -57,7 +57,7 @@ func (c *computation) paceUnrated(run *liftsRun) {
 	if found {
 		c.Put("wait-rise", calc.SI(wait, "min"))
 	}
-	c.care("pump-rate", pick2(found, noteOverRule, noteOverSlow), limitRise(c.most), c.whose(),
+	c.care("pump-rate", pick(found, noteOverRule, noteOverSlow), limitRise(c.most), c.whose(),
 		minutes("wait", wait/60))
 }
 
@@ -70,7 +70,7 @@ func (c *computation) addPace(run *liftsRun) {
 
 // addWait tells how long to wait after each pass, and what else does it.
 func (c *computation) addWait(run *liftsRun) {
-	c.warn("wait", pick2(run.round.Back, helpWaitBack, helpWait),
+	c.warn("wait", pick(run.round.Back, helpWaitBack, helpWait),
 		minutes("wait", run.wait/60), amountOf(run.round.At(run.wait).Pressure().Pressure))
 	switch {
 	case run.byRise > run.byForm && run.byForm > 0:
@@ -134,7 +134,7 @@ func (c *computation) addTooFast(run *liftsRun) {
 // addMix tells what the mix gives that helps.
 func (c *computation) addMix(run *liftsRun) {
 	if run.mixed > 0 {
-		c.tell("cement", pick2(run.mixWait > 0, helpMixWait, helpMix), amountOf(run.mixed),
+		c.tell("cement", pick(run.mixWait > 0, helpMixWait, helpMix), amountOf(run.mixed),
 			minutes("wait", run.mixWait/60))
 		if run.warmer {
 			c.care("temperature", noteWarmer)
@@ -177,13 +177,6 @@ func (c *computation) askRound(typed, pumped float64) {
 	if calc.Over(typed, pumped) {
 		c.ask("round", askRound, minutes("pumped", pumped), minutes("typed", typed))
 	}
-}
-
-func pick2(first bool, a, b calc.Text) calc.Text {
-	if first {
-		return a
-	}
-	return b
 }
 
 // Notes of a wall placed in lifts.

@@ -101,7 +101,7 @@ func (c *computation) addNear(p pressure.PSF) {
 // whose names who gives the greatest rise.
 func (c *computation) whose() calc.Slot {
 	house := c.most == pressure.FtPerHour(c.inUnit("rise-house", "ft/h"))
-	return calc.TextSlot("whose", pick2(house, byHouse, byGuide))
+	return calc.TextSlot("whose", pick(house, byHouse, byGuide))
 }
 
 // askSet asks for the setting time that only the plant knows.
@@ -115,7 +115,7 @@ func (c *computation) askSet() {
 // without the wait.
 func (c *computation) addFails(deed string, p pressure.PSF) {
 	if c.rated && !c.covers(p) {
-		c.warn("rating", pick2(deed == doWait, noteFailsNow, noteFails), c.ratingOf(), amountOf(p))
+		c.warn("rating", pick(deed == doWait, noteFailsNow, noteFails), c.ratingOf(), amountOf(p))
 	}
 }
 
@@ -138,7 +138,7 @@ func (c *computation) addAsk() {
 		c.warn(f.ID, noteHouse, calc.TextSlot("label", f.Label), calc.Amount("house", house, f.Display))
 	}
 	if c.rated && !c.working && c.refused == "" {
-		c.warn("rating-is", pick2(c.in.Choice("rating-is") == ratingTest, noteTestFigure, noteNotKnown), c.ratingOf())
+		c.warn("rating-is", pick(c.in.Choice("rating-is") == ratingTest, noteTestFigure, noteNotKnown), c.ratingOf())
 	}
 	if c.isBelow() {
 		c.warn("hose", noteBelow)

@@ -3,7 +3,6 @@ package build
 import (
 	"io/fs"
 	"path"
-	"slices"
 	"strings"
 
 	"coursebook/calculators"
@@ -13,8 +12,8 @@ import (
 )
 
 // checkTerms adds a warning for each word that the manual's list of terms has another
-// word for: in pages, in the manual's file, in labels of pictures, in texts of calculators and in words of the
-// theme. Without a list it adds nothing.
+// word for: in pages, in the manual's file, in labels of pictures, in texts of
+// calculators and in words of the theme. Without a list it adds nothing.
 func (b *builder) checkTerms() {
 	if len(b.terms) == 0 {
 		return
@@ -93,7 +92,7 @@ func wordRows(dir fs.FS, name, shown string, column int) (texts []terms.Text) {
 		if strings.HasPrefix(line, "#") || len(cells) <= column {
 			continue
 		}
-		before := strings.Join(slices.Clone(cells[:column]), "\t") + "\t"
+		before := strings.Join(cells[:column], "\t") + "\t"
 		texts = append(texts, terms.Text{File: shown, Line: i + 1, Col: len([]rune(before)) + 1, Text: cells[column]})
 	}
 	return texts

@@ -2,8 +2,6 @@ package terms
 
 import (
 	"encoding/xml"
-	"errors"
-	"io"
 	"strings"
 )
 
@@ -17,7 +15,7 @@ func Labels(file string, svg []byte) []Text {
 	for {
 		line, col := d.InputPos()
 		token, err := d.Token()
-		if errors.Is(err, io.EOF) || err != nil {
+		if err != nil {
 			return texts
 		}
 		switch t := token.(type) {
