@@ -202,14 +202,14 @@ var sameWords = []struct {
 		slugs: []string{"pump-breakdown", "late-truck", "pour-day-card", "crew-sheet"},
 		text: map[string]string{
 			"en": "A planned pause is 15 min at most: hopper covered, hose off the wall, operator keeping " +
-				"it moving. Once \"pair out\" is called back, the hose hand calls \"pump\" to the signal hand. " +
-				"The first stroke goes in the " +
-				"tub, and nobody is at the hose end until the flow is steady. Anything else is a stop and " +
+				"it moving. Once \"pair out\" is called back, the hose hand calls \"first flow\" to the signal hand. " +
+				"It goes in the tub, and nobody is at the hose end until it is steady. " +
+				"Then the foreman or his deputy says \"pump\". Anything else is a stop and " +
 				"needs the release: a plug, a breakdown, a late truck, a blow-out, weather, a longer pause.",
 			"es": "Una pausa planeada dura 15 min cuando mucho: tolva tapada, manguera fuera del muro y el " +
 				"operador moviendo el concreto. Ya contestado \"pareja fuera\", el de la manguera le dice " +
-				"\"bombee\" al de las señas. La " +
-				"primera embolada va a la tina, y nadie está en la punta hasta que salga parejo. Todo lo demás " +
+				"\"primer chorro\" al de las señas. Va a la tina, y nadie está en la punta hasta que salga parejo. " +
+				"Luego el mayordomo o su suplente dice \"bombee\". Todo lo demás " +
 				"es paro y pide liberación: tapón, descompostura, camión tarde, reventada, clima, una pausa más larga.",
 		},
 	},
