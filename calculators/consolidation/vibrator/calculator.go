@@ -157,7 +157,8 @@ var inputs = []calc.Field{
 	{ID: "seen", Display: &displays.Inches, Usual: "6 in", Label: calc.Text("Radius seen"),
 		Help:  calc.Text("From the head to where the surface no longer moves."),
 		Range: "1 to 36 in", Why: displays.CheckUnit, When: asSeen},
-	{ID: "most-apart", Display: &displays.Inches, Rule: "head-spacing", Label: calc.Text("Places apart at most"),
+	{ID: "most-apart", Display: &displays.Inches, Rule: "head-spacing", HoldsRule: true,
+		Label: calc.Text("Places apart at most"),
 		Range: "3 to 18 in", Why: displays.CheckUnit},
 	{ID: "gap", Display: &displays.Inches, Usual: "3 in", Label: calc.Text("Clear gap for the head"),
 		Help:  calc.Text("The narrowest way down, between ties and bars."),
@@ -262,21 +263,34 @@ var outputs = []calc.Field{
 	{ID: "rate-high", Display: &showRate, Label: calc.Text("Rate of one vibrator, to")},
 }
 
-var tables = []calc.Table{{
-	ID: "keep-up", Title: calc.Text("Vibrators to keep up, by pump rate and core"),
-	Note: calc.Text("For the job above: 24 in. (600 mm) lifts. Add a spare. The length of wall hardly matters."),
-	Out:  "vibrators", Set: []calc.Entry{{Path: "lift", Text: "600 mm"}},
-	Down: calc.Axis{
+var tables = []calc.Table{
+	{
+		ID: "keep-up", Title: calc.Text("Vibrators to keep up, by pump rate and core"),
+		Note: calc.Text("For the job above: 24 in. (600 mm) lifts. Add a spare. The length of wall hardly matters."),
+		Out:  "vibrators", Set: []calc.Entry{{Path: "lift", Text: "600 mm"}},
+		Down: tablePumps, Across: tableCores,
+	},
+	{
+		ID: "keep-up-rounds", Title: calc.Text("Vibrators to keep up in low rounds, by pump rate and core"),
+		Note: calc.Text("For the job above: 12 in. (300 mm) rounds. Every round has all its spots again. Add a spare."),
+		Out:  "vibrators", Set: []calc.Entry{{Path: "lift", Text: "300 mm"}},
+		Down: tablePumps, Across: tableCores,
+	},
+}
+
+// The pump rates and cores of the tables.
+var (
+	tablePumps = calc.Axis{
 		Path:   "pump",
 		US:     []string{"4", "6", "8", "10", "12", "16"},
 		Metric: []string{"3", "5", "6", "8", "10", "12"},
-	},
-	Across: calc.Axis{
+	}
+	tableCores = calc.Axis{
 		Path:   "core",
 		US:     []string{"6 in", "8 in", "10 in"},
 		Metric: []string{"150 mm", "200 mm", "250 mm"},
-	},
-}}
+	}
+)
 
 var sources = []calc.Source{
 	{

@@ -171,10 +171,14 @@ func planned(r *calc.Recorder, in calc.Case, h head) float64 {
 	return calc.SI(h.radius.middle(), "mm")
 }
 
-// capped returns the spacing in m, not farther than the rule of the crew. It notes a
-// spacing that is cut to it; one that is over it only by its rounding is not.
+// capped returns the spacing in m, not farther than the rule of the crew: of the amount typed and
+// that of the manual the smaller one counts. It notes a spacing that is cut to it; one that is over
+// it only by its rounding is not.
 func capped(r *calc.Recorder, in calc.Case, spacing float64) float64 {
 	most := in.Num("most-apart")
+	if house, ok := in.HouseAmount("most-apart"); ok {
+		most = math.Min(most, house)
+	}
 	if !calc.Over(shown(spacing), most) {
 		return spacing
 	}

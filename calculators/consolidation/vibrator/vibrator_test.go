@@ -79,7 +79,7 @@ func TestReachNotSeen(t *testing.T) {
 		{Inputs: []string{"plan=seen", "seen=7 in"}, Want: nil},
 		{Inputs: []string{"plan=seen", "seen=9 in"}, Want: []calc.Text{noteWide}},
 		{Inputs: []string{"plan=high"}, Want: all},
-		{Inputs: []string{"plan=high", "most-apart=15 in"}, Want: []calc.Text{askReach}},
+		{Inputs: []string{"plan=high", "most-apart=15 in"}, Want: all},
 		{Inputs: []string{"most-apart=10 in"}, Want: all},
 		{Inputs: []string{"head=normal", "gap=4 in"}, Want: all},
 	})
@@ -87,6 +87,39 @@ func TestReachNotSeen(t *testing.T) {
 		out := calctest.Run(t, Calculator, "plan="+plan).Out
 		calctest.Near(t, plan, out.Num("spacing"), want/1000, 1e-9)
 		calctest.Near(t, plan+", row", out.Rows("apart")[0].Num("spacing"), want/1000, 1e-9)
+	}
+}
+
+// A step over the rule of the crew does not count, whatever the reach; a shorter one does.
+func TestMostApartHoldsTheRule(t *testing.T) {
+	for _, c := range []struct {
+		typed string
+		want  float64 // mm
+		held  bool
+	}{{"15 in", 279.4, true}, {"12 in", 279.4, true}, {"11 in", 279.4, false}, {"8 in", 203.2, false}} {
+		res := calctest.Run(t, Calculator, "plan=high", "most-apart="+c.typed)
+		calctest.Near(t, c.typed, res.Out.Num("spacing"), c.want/1000, 1e-9)
+		if got := calctest.Noted(res, calc.NoteHeld); got != c.held || calctest.Noted(res, calc.NoteLooser) {
+			t.Errorf("%s: notes %v", c.typed, res.Notes)
+		}
+	}
+}
+
+// A round of half the depth has as many places and takes half the time to fill, so the same pump
+// rate needs more vibrators, and each table names the depth it is for.
+func TestRoundsNeedMoreThanLifts(t *testing.T) {
+	for _, pump := range []string{"5 yd³/h", "10 yd³/h", "15 yd³/h"} {
+		lift := calctest.Run(t, Calculator, "pump="+pump, "lift=2 ft").Out
+		round := calctest.Run(t, Calculator, "pump="+pump, "lift=1 ft").Out
+		if lift.Num("places") != round.Num("places") || round.Num("vibrators") <= lift.Num("vibrators") {
+			t.Errorf("%s: %v vibrators in lifts, %v in rounds", pump, lift.Num("vibrators"), round.Num("vibrators"))
+		}
+	}
+	for _, table := range tables {
+		depth := strings.TrimSuffix(table.Set[0].Text, " mm")
+		if table.Set[0].Path != "lift" || !strings.Contains(table.Note.EN(), "("+depth+" mm)") {
+			t.Errorf("the note of %s does not name %s mm: %s", table.ID, depth, table.Note.EN())
+		}
 	}
 }
 
