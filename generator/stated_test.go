@@ -29,8 +29,13 @@ type statedFigure struct {
 	tol        float64
 }
 
-// sill is the frame of page under-windows: 36 in. long in an 8 in. wall.
-var sill = []string{"length=36 in", "thickness=8 in", "height=48 in", "own=0 lb"}
+// sill is the frame of page under-windows: 36 in. long in an 8 in. wall, with 5 ft from the
+// underside of its sill to the top of the wall.
+var sill = []string{"length=36 in", "thickness=8 in", "height=60 in", "own=0 lb"}
+
+// frame is the frame of page window-frames, under all the concrete above its sill.
+var frame = []string{"length=48 in", "thickness=8 in", "height=60 in", "own=0 lb", "side-a=5 ft", "side-b=5 ft",
+	"factor=2"}
 
 // inLifts is the wall of the lesson on pressure.
 var inLifts = []string{"height=8 ft", "length=140 ft", "thickness=8 in", "pump-rate=12 yd³/h", "cement=plain",
@@ -55,9 +60,21 @@ var statedFigures = []statedFigure{
 	},
 	{
 		slug:       "under-windows",
-		text:       map[string]string{"en": "and by 1200 lb with 4 ft", "es": "Con 4 ft son 1200 lb"},
-		calculator: blockoutuplift.Calculator, inputs: append(sill[:4:4], "side-a=4 ft", "side-b=4 ft"),
-		output: "uplift", unit: "lbf", figure: 1200, tol: 1,
+		text:       map[string]string{"en": "and by 1500 lb with 5 ft", "es": "Con 5 ft son 1500 lb"},
+		calculator: blockoutuplift.Calculator, inputs: append(sill[:4:4], "side-a=5 ft", "side-b=5 ft"),
+		output: "uplift", unit: "lbf", figure: 1500, tol: 1,
+	},
+	{
+		slug:       "window-frames",
+		text:       map[string]string{"en": "5 ft are above it: 2000 lb", "es": "quedan 5 ft arriba: 2000 lb"},
+		calculator: blockoutuplift.Calculator, inputs: frame,
+		output: "uplift", unit: "lbf", figure: 2000, tol: 1,
+	},
+	{
+		slug:       "window-frames",
+		text:       map[string]string{"en": "times that, 4000 lb", "es": "veces eso, 4000 lb"},
+		calculator: blockoutuplift.Calculator, inputs: frame,
+		output: "hold", unit: "lbf", figure: 4000, tol: 1,
 	},
 	{
 		slug:       "lesson-pressure",
