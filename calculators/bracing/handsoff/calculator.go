@@ -55,7 +55,7 @@ var inputs = []calc.Field{
 	{
 		ID: "walls", Kind: calc.Rows, MinRows: 1, MaxRows: 16, Label: calc.Text("Walls"),
 		Help:  calc.Text("Times as you plan them, or as they were. One row for each wall."),
-		Usual: "North | 7:00 | 10:10; East | 7:00 | 10:30; South | 7:20 | 10:50; West | 7:20 | 11:30",
+		Usual: "1 | 7:00 | 10:10; 2 | 7:00 | 10:30; 3 | 7:20 | 10:50; 4 | 7:20 | 11:30",
 		Cols: []calc.Field{
 			{ID: "name", Label: calc.Text("Wall"), Kind: calc.FreeText, Optional: true, MaxLen: 24},
 			{ID: "first", Label: calc.Text("First load batched"), Kind: calc.Clock,
