@@ -142,12 +142,23 @@ const (
 	movingShare  = 0.75 // pumpMoving as a number
 )
 
+// depths are the two depths in ft in which the pages place concrete all around, with the share of
+// the largest load that goes with each. A lift takes the hose longer to come back.
+var depths = []struct {
+	name  string
+	feet  float64
+	share float64
+}{
+	{"lift", liftDepth, 0.5},
+	{"round", roundDepth, 1},
+}
+
 // headsAndRates returns the highest whole pump rate that one, two and three heads keep up
 // with, for concrete without and with air, at the spacing for a reach that is not known and
-// at the house rule, the largest load whose last concrete is not too old at that rate, and
-// the shortest loop that keeps the house rule on the rise with the longest on which the hose
-// is back in the joint window: with that load in rounds of half the depth, and with half of it.
-// A rate below that of the slowest pump is none.
+// at the house rule, in lifts and in rounds. Below each is the load whose last concrete is
+// not too old at that rate, and the shortest loop that keeps the house rule on the rise with
+// the longest on which the hose is back in the joint window with that load. A rate below that
+// of the slowest pump is none.
 func headsAndRates(t *testing.T, lang string) [][]string {
 	header := map[string][]string{
 		"en": {"Spots", "5 hands, 1 head", "7 hands, 2 heads", "9 hands, 3 heads"},
@@ -155,52 +166,64 @@ func headsAndRates(t *testing.T, lang string) [][]string {
 	}[lang]
 	apart := map[string][2]string{"en": {"", " apart"}, "es": {"A ", ""}}[lang]
 	marks := map[string]map[string]string{
-		"en": {"low": ", reach not known", "middle": ", our rule", "load": "Largest load",
-			"thin": "Loop with that load, rounds of 1 ft", "half": "Loop with half that load, full lifts",
-			"slow": "too slow for a pump", "none": "none", "to": "to", "air": ", with air", "plain": ", without air"},
-		"es": {"low": ", alcance no conocido", "middle": ", nuestra regla", "load": "Carga más grande",
-			"thin": "Largo con esa carga, en vueltas de 1 ft", "half": "Largo con media carga, capa entera",
-			"slow": "muy lento para la bomba", "none": "ninguna",
-			"to": "a", "air": ", con aire", "plain": ", sin aire"},
+		"en": {"low": ", reach not known", "middle": ", our rule", "lift": ", lifts of [2 ft](rule:none)",
+			"round": "The same in rounds of 1 ft", "load-lift": "Load and loop in lifts",
+			"load-round": "Load and loop in rounds", "slow": "too slow for a pump", "none": "none",
+			"to": "to", "air": ", with air", "plain": ", without air"},
+		"es": {"low": ", alcance no conocido", "middle": ", nuestra regla", "lift": ", capas de [2 ft](rule:none)",
+			"round": "Lo mismo en vueltas de 1 ft", "load-lift": "Carga y largo en capas",
+			"load-round": "Carga y largo en vueltas", "slow": "muy lento para la bomba",
+			"none": "ninguno", "to": "a", "air": ", con aire", "plain": ", sin aire"},
 	}[lang]
 	rows := [][]string{header}
 	for _, mix := range []string{"plain", "air"} {
 		for _, plan := range []string{"low", "middle"} {
-			inputs := []string{jobLength, "plan=" + plan, "concrete=" + mix}
-			spacing := numberOf(t, vibrator.Calculator, "spacing", "in", inputs...)
-			rates := []string{apart[0] + inches(spacing) + apart[1] + marks[plan] + marks[mix]}
-			loads := []string{marks["load"]}
-			halves, thin := []string{marks["half"]}, []string{marks["thin"]}
-			for heads := 1.0; heads <= 3; heads++ {
-				rate := 0
-				for numberOf(t, vibrator.Calculator, "vibrators", "",
-					append(inputs[:3:3], "pump="+strconv.Itoa(rate+1)+" yd3/h")...) <= heads {
-					rate++
+			spacing := numberOf(t, vibrator.Calculator, "spacing", "in", jobLength, "plan="+plan, "concrete="+mix)
+			for _, depth := range depths {
+				rates := []string{marks[depth.name]}
+				if depth.name == "lift" {
+					rates[0] = apart[0] + inches(spacing) + apart[1] + marks[plan] + marks[mix] + marks[depth.name]
 				}
-				if rate < placing.LeastPump {
-					rates = append(rates, marks["slow"])
-					loads = append(loads, "–")
-					halves, thin = append(halves, "–"), append(thin, "–")
-					continue
-				}
-				rates = append(rates, strconv.Itoa(rate)+" yd³/h")
-				load := largestLoad(t, rate)
-				loads = append(loads, strconv.Itoa(load)+" yd³")
-				between := func(longest int) string {
-					shortest := shortestLoop(t, rate)
-					if shortest > longest {
-						return marks["none"]
+				loads := []string{marks["load-"+depth.name]}
+				for heads := 1; heads <= 3; heads++ {
+					rate := rateOfHeads(t, heads, plan, mix, depth.feet)
+					if rate < placing.LeastPump {
+						rates, loads = append(rates, marks["slow"]), append(loads, "–")
+						continue
 					}
-					return fmt.Sprintf("%d %s %d ft", shortest, marks["to"], longest)
+					load := float64(largestLoad(t, rate)) * depth.share
+					shortest, longest := shortestLoop(t, rate), longestLoop(t, rate, load, depth.feet)
+					loop := marks["none"]
+					if shortest <= longest {
+						loop = fmt.Sprintf("%d %s %d ft", shortest, marks["to"], longest)
+					}
+					rates = append(rates, strconv.Itoa(rate)+" yd³/h")
+					loads = append(loads, halves(load)+" yd³, "+loop)
 				}
-				whole := longestLoop(t, rate, float64(load))
-				halves = append(halves, between(longestLoop(t, rate, float64(load)/2)))
-				thin = append(thin, between(2*whole))
+				rows = append(rows, rates, loads)
 			}
-			rows = append(rows, rates, loads, thin, halves)
 		}
 	}
 	return rows
+}
+
+// rateOfHeads returns the highest whole pump rate in yd³/h that a number of heads keeps up with at
+// a depth in ft; 0 if there is none.
+func rateOfHeads(t *testing.T, heads int, plan, mix string, depth float64) int {
+	t.Helper()
+	rate := 0
+	for headsFor(t, rate+1, depth, "plan="+plan, "concrete="+mix) <= heads {
+		rate++
+	}
+	return rate
+}
+
+// headsFor returns how many heads keep up on the loop of the worked job at a pump rate in yd³/h and
+// a depth in ft.
+func headsFor(t *testing.T, rate int, depth float64, inputs ...string) int {
+	t.Helper()
+	return int(numberOf(t, vibrator.Calculator, "vibrators", "", append(inputs, jobLength, "core=8 in",
+		fmt.Sprintf("lift=%v ft", depth), fmt.Sprintf("pump=%d yd3/h", rate))...))
 }
 
 // largestLoad returns the largest load in whole yd³ that is empty in time at a pump rate in
@@ -216,24 +239,39 @@ func largestLoad(t *testing.T, rate int) int {
 	return 0
 }
 
+// TestDepthsAreHouseRules checks that the depths of the tables are those of the crew: the lift, and
+// the lift on a curve, which is the depth of a low round.
+func TestDepthsAreHouseRules(t *testing.T) {
+	for rule, feet := range map[string]float64{"lift": liftDepth, "curve-lift": roundDepth} {
+		if got := houseAmount(t, rule) / calc.SI(1, "ft"); math.Abs(got-feet) > 1e-9 {
+			t.Errorf("the house rule %s is %v ft, and the tables are for %v ft", rule, got, feet)
+		}
+	}
+}
+
 // TestLessonOnTheCrew checks the figures that lesson-crew-and-clock reads off the table: seven
 // hands, air and the house rule for the spots.
 func TestLessonOnTheCrew(t *testing.T) {
-	const rate = 12
-	load := largestLoad(t, rate)
-	shortest, half := shortestLoop(t, rate), longestLoop(t, rate, float64(load)/2)
-	thin := 2 * longestLoop(t, rate, float64(load))
-	for lang, text := range map[string]string{
-		"en": "With loads of %d yd³ in rounds of 1 ft that row allows %d to %d ft, with half loads %d to %d ft",
-		"es": "Con cargas de %d yd³ en vueltas de 1 ft ese renglón da de %d a %d ft, con media carga de %d a %d ft",
+	lift, round := rateOfHeads(t, 2, "middle", "air", liftDepth), rateOfHeads(t, 2, "middle", "air", roundDepth)
+	load := float64(largestLoad(t, lift)) / 2
+	for lang, texts := range map[string][]string{
+		"en": {
+			"says %d yd³/h in lifts of 2 ft and %d yd³/h in rounds of 1 ft",
+			"In lifts, with loads of %s yd³, the row allows %d to %d ft. In rounds it allows %d to %d ft",
+		},
+		"es": {
+			"dice %d yd³/h en capas de 2 ft y %d yd³/h en vueltas de 1 ft",
+			"En capas, con cargas de %s yd³, el renglón da de %d a %d ft. En vueltas da de %d a %d ft",
+		},
 	} {
-		text = fmt.Sprintf(text, load, shortest, thin, shortest, half)
-		if !strings.Contains(manualPage(t, lang, "lesson-crew-and-clock"), text) {
-			t.Errorf("%s: the lesson does not say %q", lang, text)
-		}
-		row := fmt.Sprintf("| %d yd³/h |", rate)
-		if !strings.Contains(manualPage(t, lang, "crew-pump-rate"), row) {
-			t.Errorf("%s: the table has no rate of %d yd³/h", lang, rate)
+		for _, text := range []string{
+			fmt.Sprintf(texts[0], lift, round),
+			fmt.Sprintf(texts[1], halves(load), shortestLoop(t, lift), longestLoop(t, lift, load, liftDepth),
+				shortestLoop(t, round), longestLoop(t, round, float64(largestLoad(t, round)), roundDepth)),
+		} {
+			if !strings.Contains(pageText(t, lang, "lesson-crew-and-clock"), text) {
+				t.Errorf("%s: the lesson does not say %q", lang, text)
+			}
 		}
 	}
 }
@@ -257,20 +295,23 @@ func shortestLoop(t *testing.T, rate int) int {
 }
 
 // longestLoop returns the loop in ft, down to ten, on which the hose is back in the joint
-// window of the house with lifts of 2 ft.
-func longestLoop(t *testing.T, rate int, load float64) int {
+// window of the house at a depth in ft.
+func longestLoop(t *testing.T, rate int, load, depth float64) int {
 	t.Helper()
-	loop := numberOf(t, rateofrise.Calculator, "longest", "ft", jobLength, "core=8 in", "lift=2 ft",
-		"moving="+pumpMoving, fmt.Sprintf("rate=%d yd3/h", rate),
+	loop := numberOf(t, rateofrise.Calculator, "longest", "ft", jobLength, "core=8 in",
+		fmt.Sprintf("lift=%v ft", depth), "moving="+pumpMoving, fmt.Sprintf("rate=%d yd3/h", rate),
 		fmt.Sprintf("age=%v min", oldest(t, rate, load)/minute))
 	return int(loop/10) * 10
 }
 
 // inches writes a length in inches, down to the half inch, as the calculator shows it.
-func inches(in float64) string {
-	halves := int(in*2 + 1e-9)
-	if halves%2 == 0 {
-		return strconv.Itoa(halves/2) + " in."
+func inches(in float64) string { return halves(in) + " in." }
+
+// halves writes a number down to the half.
+func halves(x float64) string {
+	n := int(x*2 + 1e-9)
+	if n%2 == 0 {
+		return strconv.Itoa(n / 2)
 	}
-	return strconv.Itoa(halves/2) + "-1/2 in."
+	return strconv.Itoa(n/2) + "-1/2"
 }
