@@ -164,6 +164,18 @@ var statedFigures = []statedFigure{
 		output: "vibrators", figure: 3,
 	},
 	{
+		slug:       "vibrator-quits",
+		text:       map[string]string{"en": "In rounds of 1 ft it takes 2 heads at 5 yd³/h", "es": "son 2 cabezas con 5 yd³/h"},
+		calculator: vibrator.Calculator, inputs: []string{loop[0], loop[1], "lift=1 ft", "pump=5 yd³/h"},
+		output: "vibrators", figure: 2,
+	},
+	{
+		slug:       "vibrator-quits",
+		text:       map[string]string{"en": "and 3 at 8.", "es": "y 3 con 8."},
+		calculator: vibrator.Calculator, inputs: []string{loop[0], loop[1], "lift=1 ft", "pump=8 yd³/h"},
+		output: "vibrators", figure: 3,
+	},
+	{
 		slug: "internal-vibration",
 		text: map[string]string{
 			"en": "If you have not seen the reach, step 7-1/2 in.", "es": "Si no lo ha visto, avance de 7-1/2 in.",

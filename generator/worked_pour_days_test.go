@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"math"
 	"strings"
 	"testing"
 
@@ -21,14 +22,14 @@ func TestWorkedPour(t *testing.T) {
 			clockTime(good.joint), clockTime(bad.joint), bad.placed)
 	}
 	for name, w := range map[string]workedPour{"plan": good, "bad day": bad} {
-		if w.backBy <= w.lift+w.baseRead() || w.returnAge-w.day.late > w.window {
-			t.Errorf("%s: a pass of %v min is not back by %v min", name, w.lift/minute, w.backBy/minute)
+		if w.backBy <= w.round()+footRead || w.returnAge-w.day.late > w.window {
+			t.Errorf("%s: a round of %v min is not back by %v min", name, w.round()/minute, w.backBy/minute)
 		}
 		if w.window > houseAmount(t, "joint-window") {
 			t.Errorf("%s: a joint window of %v min counts", name, w.window/minute)
 		}
 	}
-	if spare := good.window - good.roundAge; spare < leastSpare {
+	if spare := good.window - good.returnAge; spare < leastSpare {
 		t.Errorf("plan: %v min to spare when the hose is back, want %v", spare/minute, leastSpare/minute)
 	}
 	if ready := good.start + talkBegins + talkTime; good.firstBatched() < ready {
@@ -44,8 +45,29 @@ func TestWorkedPour(t *testing.T) {
 	if batched, _, _ := bad.truck(3); batched+bad.day.late <= early(bad.joint) {
 		t.Error("the late truck is batched before it is called off")
 	}
-	if good.heads > 3 {
-		t.Errorf("%v heads, and nine hands have three", good.heads)
+	if good.heads != headsHired {
+		t.Errorf("in rounds %v heads keep up, and the crew has %d", good.heads, headsHired)
+	}
+	fewer := rateOfHeads(t, headsHired-1, "middle", "air", roundDepth)
+	if slow := good.net / (float64(fewer) * movingShare) * 3600; slow <= good.last-good.first+60*minute {
+		t.Errorf("with a head less the pour takes %v min, not over an hour longer", slow/minute)
+	}
+	pour := math.Round((good.last-good.first)/(5*minute)) * 5 / 60
+	for page, texts := range map[string]map[string]string{
+		"pour-clock": {
+			"en": fmt.Sprintf("If one quits and no spare runs, the pump slows to %d yd³/h.", fewer),
+			"es": fmt.Sprintf("Si una se para y no hay repuesto que ande, se le baja a la bomba a %d yd³/h.", fewer),
+		},
+		"start-time": {
+			"en": fmt.Sprintf("The pour takes %v h with its waits", pour),
+			"es": fmt.Sprintf("El colado tarda %v h con sus esperas", pour),
+		},
+	} {
+		for lang, text := range texts {
+			if !strings.Contains(manualPage(t, lang, page), text) {
+				t.Errorf("%s: %s does not say %q", lang, page, text)
+			}
+		}
 	}
 	if good.ageLast+primeTime > 90*minute {
 		t.Errorf("the last concrete of a truck is %v min old, over 90", (good.ageLast+primeTime)/minute)

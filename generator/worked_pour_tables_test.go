@@ -44,12 +44,11 @@ func pourNumbers(t *testing.T, lang string) [][]string {
 	add("window", func(w workedPour) string { return w.day.window })
 	add("counts", func(w workedPour) string { return minutes(w.window) })
 	add("age", func(w workedPour) string { return minutes(w.returnAge) })
-	add("age-round", func(w workedPour) string { return minutes(w.roundAge) })
 	add("spare", func(w workedPour) string {
-		if w.roundAge >= w.window {
+		if w.returnAge >= w.window {
 			return say["no-spare"]
 		}
-		return minutes(early(w.window - w.roundAge))
+		return minutes(early(w.window - w.returnAge))
 	})
 	add("verdict", func(w workedPour) string { return say[verdictWord(t, w.verdict)] })
 	add("set", func(w workedPour) string { return tenth(w.set/3600) + " h" })
