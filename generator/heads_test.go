@@ -107,9 +107,10 @@ func TestHeadCountsNameBothDepths(t *testing.T) {
 // rows name.
 func TestRatesOfTheTableAreTheHighest(t *testing.T) {
 	for lang, words := range map[string]struct{ heading, lift, round, low, air, slow string }{
-		"en": {"How fast may the pump run?", "lifts of 2 ft", "rounds of 1 ft", "reach not known", "with air", "too slow"},
-		"es": {"¿Qué tan rápido puede ir la bomba?", "capas de 2 ft", "vueltas de 1 ft", "alcance no conocido",
-			"con aire", "muy lento"},
+		"en": {"How fast may the pump run?", "lifts of 2 ft", "rounds of 1 ft",
+			"reach not known", "with air", "too slow"},
+		"es": {"¿Qué tan rápido puede ir la bomba?", "capas de 2 ft", "vueltas de 1 ft",
+			"alcance no conocido", "con aire", "muy lento"},
 	} {
 		_, table, _, ok := cutTable(pageText(t, lang, "crew-pump-rate"), words.heading)
 		if !ok {
@@ -145,8 +146,8 @@ func TestRatesOfTheTableAreTheHighest(t *testing.T) {
 				}
 				highest := rateOfHeads(t, heads+1, plan, mix, depth)
 				if err != nil || isRate && rate != highest || !isRate && highest >= placing.LeastPump {
-					t.Errorf("%s: %d heads, %s, %s, %v ft: the table has %q, the calculator %d yd³/h", lang, heads+1, plan,
-						mix, depth, cell, highest)
+					t.Errorf("%s: %d heads, %s, %s, %v ft: the table has %q, the calculator %d yd³/h", lang, heads+1,
+						plan, mix, depth, cell, highest)
 				}
 			}
 		}

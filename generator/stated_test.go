@@ -164,8 +164,10 @@ var statedFigures = []statedFigure{
 		output: "vibrators", figure: 3,
 	},
 	{
-		slug:       "vibrator-quits",
-		text:       map[string]string{"en": "In rounds of 1 ft it takes 2 heads at 5 yd³/h", "es": "son 2 cabezas con 5 yd³/h"},
+		slug: "vibrator-quits",
+		text: map[string]string{
+			"en": "In rounds of 1 ft it takes 2 heads at 5 yd³/h", "es": "son 2 cabezas con 5 yd³/h",
+		},
 		calculator: vibrator.Calculator, inputs: []string{loop[0], loop[1], "lift=1 ft", "pump=5 yd³/h"},
 		output: "vibrators", figure: 2,
 	},

@@ -56,7 +56,7 @@ func TestWorkedPour(t *testing.T) {
 	for page, texts := range map[string]map[string]string{
 		"pour-clock": {
 			"en": fmt.Sprintf("If one quits and no spare runs, the pump slows to %d yd³/h.", fewer),
-			"es": fmt.Sprintf("Si una se para y no hay repuesto que ande, se le baja a la bomba a %d yd³/h.", fewer),
+			"es": fmt.Sprintf("Si una se para sin repuesto que ande, la bomba baja a %d yd³/h.", fewer),
 		},
 		"start-time": {
 			"en": fmt.Sprintf("The pour takes %v h with its waits", pour),
