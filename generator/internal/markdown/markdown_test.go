@@ -74,6 +74,9 @@ func shown(name, text string) string {
 				p.Table, p.Set, p.Alt, p.Caption, p.Questions)
 			continue
 		}
+		if c.Place == Why {
+			b.WriteString("[why]\n")
+		}
 		b.WriteString(lines.ReplaceAllString(c.HTML, "$0\n"))
 	}
 	model(&b, &d.Page)

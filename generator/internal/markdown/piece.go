@@ -25,6 +25,7 @@ const (
 	link                     // gap: the attributes of a link
 	picture                  // gap: the address and size of a picture
 	place                    // gap: what a fenced block places
+	why                      // gap: a heading above the text that explains a procedure
 )
 
 // Chunk is a stretch of a page's HTML, or a place between two stretches. A
@@ -32,8 +33,12 @@ const (
 // itself, because a place may be inside a step.
 type Chunk struct {
 	HTML  string
-	Place int // index into Page.Places, -1 for HTML
+	Place int // index into Page.Places, -1 for HTML, Why for a heading
 }
+
+// Why is the Place of a chunk for which the theme has the heading: above the text and
+// pictures of a procedure that explain it and that follow its steps.
+const Why = -2
 
 // Body returns the page's HTML in order, its gaps filled from r, split at the
 // places. A link or picture that r does not resolve has no address. Body does not
@@ -48,6 +53,9 @@ func (d *Document) Body(r page.Resolution) []Chunk {
 		case place:
 			chunks = append(chunks, b.flush()...)
 			chunks = append(chunks, Chunk{Place: n})
+		case why:
+			chunks = append(chunks, b.flush()...)
+			chunks = append(chunks, Chunk{Place: Why})
 		case literal:
 			b.out.WriteString(html[:n])
 			html = html[n:]

@@ -1,27 +1,5 @@
 package markdown
 
-import (
-	"strings"
-	"unicode/utf8"
-)
-
-// mostHint is how many characters of a term's definition a link shows under the pointer.
-// The rest is a touch away in the glossary, and a page has a budget.
-const mostHint = 40
-
-// hint returns the beginning of a definition, whole words up to mostHint characters and
-// an ellipsis; a shorter definition whole.
-func hint(definition string) string {
-	if utf8.RuneCountInString(definition) <= mostHint {
-		return definition
-	}
-	cut := string([]rune(definition)[:mostHint])
-	if at := strings.LastIndexByte(cut, ' '); at > 0 {
-		cut = cut[:at]
-	}
-	return strings.TrimRight(cut, " ,;:.") + "…"
-}
-
 // terms writes running text; the first use of each glossary term on the page links
 // to the glossary. Without terms in the resolution it writes the text alone.
 func (b *body) terms(text string) {
@@ -47,7 +25,6 @@ func (b *body) terms(text string) {
 		b.out.WriteString(escapeText(text[done:start]))
 		b.out.WriteString(`<a class="term"`)
 		b.attribute("href", b.r.Glossary+all[n].ID)
-		b.attribute("title", hint(all[n].Text))
 		b.out.WriteByte('>')
 		b.out.WriteString(escapeText(text[start:end]))
 		b.out.WriteString("</a>")

@@ -29,6 +29,7 @@ type walker struct {
 	rules     map[string]Rule
 	taught    string // Language.Taught
 	inRule    bool   // in a figure that is linked to a rule or marked as another matter
+	brief     bool   // before the steps of a procedure, where a caution is short
 	words     words
 	page      page.Page
 
@@ -56,7 +57,11 @@ type walker struct {
 func (w *walker) document(root ast.Node) {
 	w.section.Line = w.first
 	w.checkReferences(root)
-	w.children(root)
+	if first := firstSteps(root); first != nil && w.page.Header.Kind == page.Procedure {
+		w.procedure(root, first)
+	} else {
+		w.children(root)
+	}
 	w.endSection()
 	w.cut()
 	w.checkAllBare()

@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"coursebook/generator/internal/form"
+	"coursebook/generator/internal/markdown"
 	"coursebook/generator/internal/page"
 	"coursebook/generator/internal/site"
 	"coursebook/generator/internal/theme"
@@ -60,9 +61,7 @@ func procedure(j *Job) (theme.Procedure, error) {
 	if h.Revised != "" {
 		v.Revised = h.Revised
 	}
-	if p.Stage != nil {
-		v.Stage = p.Stage.Title
-	}
+	v.Marks = marks(j)
 	for _, id := range h.Roles {
 		v.Roles = append(v.Roles, roleTitle(p.Language, id))
 	}
@@ -137,6 +136,10 @@ func parts(j *Job) ([]theme.Part, error) {
 	parts := make([]theme.Part, 0, len(chunks))
 	questionCount := 0
 	for i, c := range chunks {
+		if c.Place == markdown.Why {
+			parts = append(parts, theme.Part{Why: true})
+			continue
+		}
 		if c.Place < 0 {
 			parts = append(parts, theme.Part{HTML: template.HTML(c.HTML)})
 			continue

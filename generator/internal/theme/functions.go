@@ -28,6 +28,7 @@ func (t *Theme) functions(lang string) template.FuncMap {
 		"image":     image,
 		"dataBlock": dataBlock,
 		"ifCurrent": ifCurrent,
+		"current":   current,
 		"sum":       func(a, b int) string { return strconv.Itoa(a + b) },
 		"rest": func(outs []form.Output) bool {
 			return slices.ContainsFunc(outs, func(o form.Output) bool { return !o.Lead })
@@ -40,6 +41,14 @@ func (t *Theme) functions(lang string) template.FuncMap {
 func ifCurrent(stages []StageLink) []StageLink {
 	if slices.ContainsFunc(stages, func(l StageLink) bool { return l.Current }) {
 		return stages
+	}
+	return nil
+}
+
+// current returns the stage of the page, nil if it has none.
+func current(stages []StageLink) *StageLink {
+	if i := slices.IndexFunc(stages, func(l StageLink) bool { return l.Current }); i >= 0 {
+		return &stages[i]
 	}
 	return nil
 }

@@ -240,7 +240,7 @@ func samples() map[string]any {
 	return map[string]any{
 		"procedure": Procedure{
 			Frame: sampleFrame("procedure"),
-			Stage: "Before",
+			Marks: []Mark{{"#steps", hostile}},
 			Roles: []string{hostile},
 			When:  hostile,
 			Time:  "1 h",

@@ -71,6 +71,7 @@ type Part struct {
 	Questions []Question
 	Example   *Example
 	Rules     []Rule
+	Why       bool   // the heading above the text that explains a procedure
 	Key       string // unique on the page, for ids
 }
 
@@ -108,8 +109,8 @@ type Figure struct {
 // Procedure is the view of a page of the content.
 type Procedure struct {
 	Frame
-	Stage      string
 	Urgent     bool     // the steps are before roles and gear
+	Marks      []Mark   // to the sections of the page
 	Roles      []string // titles
 	When, Time string
 	Gear       []string
@@ -119,6 +120,9 @@ type Procedure struct {
 	Before     *Link  // in the order of the pour day; nil for the first
 	After      *Link
 }
+
+// Mark is a link to a section of the same page.
+type Mark struct{ Href, Title string }
 
 // Home is the view of a home page: the stages of the pour day in order.
 type Home struct {

@@ -127,7 +127,8 @@ export const measure = {
 		function name(node) { return `${node.tagName.toLowerCase()} “${(node.innerText || node.value || '').trim().slice(0, 24)}”`; }
 	},
 
-	// reflow finds elements that make the page wider than the screen.
+	// reflow finds elements that make the page wider than the screen. The row of jump
+	// marks scrolls by itself.
 	reflow() {
 		const wide = document.documentElement.clientWidth;
 		const found = [];
@@ -135,10 +136,10 @@ export const measure = {
 		for (const node of document.querySelectorAll('body *')) {
 			const style = getComputedStyle(node);
 			const box = node.getBoundingClientRect();
-			if (box.right > wide + 1 && !node.closest('svg, .wide, .unseen, table, template') && node.checkVisibility() && style.position !== 'fixed' && !clipped(node)) {
+			if (box.right > wide + 1 && !node.closest('svg, .wide, .marks, .unseen, table, template') && node.checkVisibility() && style.position !== 'fixed' && !clipped(node)) {
 				found.push(`reaches ${Math.round(box.right)} px: ${node.tagName.toLowerCase()}.${node.className} “${node.textContent.trim().slice(0, 30)}”`);
 			}
-			if (/(auto|scroll)/.test(style.overflowX) && node.scrollWidth > node.clientWidth + 1 && node.checkVisibility() && !node.querySelector('table, math, pre, svg') && !node.matches('pre, table')) {
+			if (/(auto|scroll)/.test(style.overflowX) && node.scrollWidth > node.clientWidth + 1 && node.checkVisibility() && !node.querySelector('table, math, pre, svg') && !node.matches('pre, table, .marks')) {
 				found.push(`scrolls sideways: ${node.tagName.toLowerCase()}.${node.className}`);
 			}
 		}
@@ -163,7 +164,7 @@ export const measure = {
 		return found;
 	},
 
-	// clipped finds boxes that hide a part of their text.
+	// clipped finds boxes that hide a part of their text, other than boxes that scroll.
 	clipped() {
 		const found = [];
 		for (const node of document.querySelectorAll('body *')) {

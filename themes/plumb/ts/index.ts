@@ -6,6 +6,7 @@
 //   choices.ts   the settings: language, units, decimal mark, role, site, light;
 //                marks.ts writes the decimal mark in the text
 //   checks.ts    checklists
+//   folds.ts     folded sections that a link opens
 //   module.ts    the WebAssembly module; wasi.ts implements its imports
 //   records.ts   the text format of requests and answers
 //   cards.ts     a calculator in a procedure: a button that opens its form, which
@@ -29,6 +30,7 @@ import { startChecks } from "./checks";
 import { applyChoices, startChoices } from "./choices";
 import { startEdition } from "./edition";
 import { startOffline } from "./offline";
+import { startFolds } from "./folds";
 import { facts } from "./page";
 import { startPocket } from "./pocket";
 import { startPrint } from "./print";
@@ -43,6 +45,7 @@ release().catch(() => {}); // starts the request early; callers of release handl
 document.addEventListener("DOMContentLoaded", () => {
   startChoices();
   startChecks();
+  startFolds();
   startCards(); // before startCalculators: in the one-file edition cards copy the unchanged forms
   startCalculators();
   startTraining();
