@@ -150,6 +150,28 @@ var KeepUpFormula = &calc.Formula{
 	Fn: calc.Func2(KeepUp), Go: "consolidation.KeepUp", Source: "practice",
 }
 
+// The largest usual crew: nine hands run CrewHeads heads, with places CrewApart, in m, from
+// each other, in air-entrained concrete. Each head is pulled out at CrewSpeed, in m/s, and
+// is in the next place after CrewMove, in s. The crew sheet and the rule head-spacing are
+// the sources of the first two; the other two are our own.
+const (
+	CrewHeads = 3.0
+	CrewApart = 11 * 0.0254
+	CrewSpeed = 3 * 0.0254
+	CrewMove  = 5.0
+)
+
+// RestAir is the longest time at rest of a head in air-entrained concrete, in s.
+// Source: US Army EN5466.
+const RestAir = 10.0
+
+// CrewFlow is the highest flow in m³/s that the heads of the largest usual crew keep up
+// with: z·s·b·h/t_1, for a core of b and a lift of h that the heads go below by into, all in
+// m. It counts no place beside an opening, so no crew does better.
+func CrewFlow(core, lift, into float64) float64 {
+	return CrewHeads * CrewApart * core * lift / Each(RestAir, lift+into, CrewSpeed, CrewMove)
+}
+
 // ByRate is the number of vibrators for a pump rate by the published rate of
 // one vibrator, ⌈Q/q⌉. Any unit of flow. Source: CCANZ table 1, column of rates.
 func ByRate(flow, rate float64) float64 { return calc.Ceil(flow / rate) }

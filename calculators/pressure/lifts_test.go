@@ -5,6 +5,9 @@ import (
 	"math"
 	"math/rand/v2"
 	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/weather"
 )
 
 // chemistry is a mix with its setting time in hours at its temperature.
@@ -316,8 +319,16 @@ func TestNotedTimes(t *testing.T) {
 // for an unknown cement; the earliest initial set is before it.
 func TestEstimatedSet(t *testing.T) {
 	for _, c := range []Cement{Plain, Blend, Rich, "unknown"} {
-		if EstimatedSet(c, true) <= EstimatedSet(c, false) || EstimatedSet(c, true) > EstimatedSet("unknown", true) {
-			t.Errorf("%s: %v, retarded %v", c, EstimatedSet(c, false), EstimatedSet(c, true))
+		free, usual := EstimatedSet(c, false)
+		retarded, _ := EstimatedSet(c, true)
+		worst, _ := EstimatedSet("unknown", true)
+		if mixSet(c, true) <= mixSet(c, false) || retarded < free || retarded > worst ||
+			mixSet(c, false) < EarliestFinal {
+			t.Errorf("%s: %v, retarded %v, unknown %v", c, free, retarded, worst)
+		}
+		if ours := weather.SetArrhenius(7, 5000, calc.SI(70, "°F"), calc.SI(73, "°F")); free < ours ||
+			free < mixSet(c, false) || usual != (ours > mixSet(c, false)) {
+			t.Errorf("%s: %v h, and %v h by setting time, %v h by the mix", c, free, ours, mixSet(c, false))
 		}
 		last := math.Inf(1)
 		for temp := Fahrenheit(35); temp <= 100; temp += 5 {

@@ -11,20 +11,30 @@ const SetAt Fahrenheit = 70
 // Heat is the activation energy over the gas constant, in K; leastHeat and mostHeat
 // bound it. Source: ASTM C1074, EN 1992-1-1.
 const (
-	Heat      = 5000
+	Heat      = weather.UsualQ
 	leastHeat = 4000
 	mostHeat  = 6000
 )
 
-// initialShare is initial set over final set: our own estimate, 5 h of 7 h.
-const initialShare = 5.0 / 7
+// initialShare is initial set over final set: our own estimate.
+const initialShare = weather.UsualInitial / weather.UsualFinal
 
-// EstimatedSet is our own estimate in hours of the final set at SetAt. An unknown
-// group has the latest set.
-func EstimatedSet(c Cement, retarded bool) float64 {
+// EarliestFinal is the earliest of our estimates of the final set, in hours at SetAt.
+const EarliestFinal = 5.0
+
+// EstimatedSet is the final set in hours at SetAt that the pressure counts where the plant
+// gives none: the later of our estimate for the mix and of the usual final set that
+// setting-time opens on. usual reports that the usual one is the later.
+func EstimatedSet(c Cement, retarded bool) (hours float64, usual bool) {
+	return weather.LatestFinal(mixSet(c, retarded), float64(SetAt))
+}
+
+// mixSet is our own estimate in hours of the final set at SetAt by the mix alone. An
+// unknown group has the latest set.
+func mixSet(c Cement, retarded bool) float64 {
 	switch c {
 	case Plain:
-		return pick(retarded, 6.5, 5)
+		return pick(retarded, 6.5, EarliestFinal)
 	case Blend:
 		return pick(retarded, 8, 6.5)
 	}

@@ -164,7 +164,7 @@ var (
 	}
 	SourceDINMemory = calc.Source{
 		ID: "din-memory", Title: "DIN 18218", Edition: "2010-01", Year: "2010",
-		Where:  calc.Text("classes F1 to F6, K_1, limits, 3% for each degree, partial factor; from memory"),
+		Where:  calc.Text("classes F1 to F6, K_1, limits, 3% for each degree, partial factor"),
 		Status: calc.Memory,
 	}
 	SourceClasses = calc.Source{

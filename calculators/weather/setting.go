@@ -14,6 +14,27 @@ const (
 	meansRef   = calc.Text("temperature it is known at")
 )
 
+// The setting times that count where the plant gives none, in hours at UsualSetAt in °F:
+// setting-time opens on them, and form-pressure counts no earlier final set. They are our
+// own estimate.
+const (
+	UsualInitial = 5.0
+	UsualFinal   = 7.0
+	UsualSetAt   = 73.0
+)
+
+// UsualQ is the constant of the Arrhenius equation in K that setting-time opens on.
+// Source: ASTM C1074.
+const UsualQ = 5000.0
+
+// LatestFinal is the final set in hours at t in °F where the plant gives none: the later of
+// the usual one and of the estimate for the mix, in hours at t. usual reports that the usual
+// one is the later.
+func LatestFinal(byMix, t float64) (hours float64, usual bool) {
+	at := SetArrhenius(UsualFinal, UsualQ, calc.SI(t, "°F"), calc.SI(UsualSetAt, "°F"))
+	return max(byMix, at), at > byMix
+}
+
 // SetArrhenius is the setting time at the temperature T from a setting time t_r at
 // T_r, both in K: t_r·exp(Q·(1/T - 1/T_r)), the inverse of the equivalent age. Q
 // is the activation energy over the gas constant, in K. The result has the unit of

@@ -95,7 +95,7 @@ var headOptions = []calc.Option{
 
 // The published times at rest, in seconds. Source: US Army EN5466.
 var (
-	restAir   = span{5, 10}
+	restAir   = span{5, consolidation.RestAir}
 	restPlain = span{10, 15}
 )
 

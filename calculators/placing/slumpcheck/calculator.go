@@ -131,7 +131,7 @@ var inputs = []calc.Field{
 
 var outputs = []calc.Field{
 	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("This load"), Options: []calc.Option{
-		{ID: goesIn, Label: calc.Text("Within the limit: the foreman releases it")},
+		{ID: goesIn, Label: calc.Text("Within the limit. The foreman decides and releases.")},
 		{ID: reducer, Label: calc.Text("Adjust with water reducer, then test again")},
 		{ID: withheld, Label: calc.Text("Adjust with withheld water, then test again")},
 		{ID: again, Label: calc.Text("Test again now; nothing goes in yet")},

@@ -53,6 +53,12 @@ var (
 		US:  quantity.UnitDisplay{Unit: "h", Step: 1, Rounding: quantity.Down},
 	}
 
+	// An estimate of the set is rounded up.
+	displayLatestSet = &quantity.Display{
+		Dim: quantity.Duration,
+		US:  quantity.UnitDisplay{Unit: "h", Step: 0.5, Rounding: quantity.Up},
+	}
+
 	// A wait is rounded up.
 	displayWait = &quantity.Display{
 		Dim: quantity.Duration,
@@ -79,7 +85,7 @@ var sources = []calc.Source{
 		Where: calc.Text("slides 1 to 6: least pressure of 600 psf"), Status: calc.Secondary,
 	},
 	{
-		ID: "peaks", Author: "Douglas et al.", Title: "Concrete International", Edition: "Nov. 1981", Year: "1981",
+		ID: "peaks", Author: "Douglas et al.", Title: "Concrete International", Edition: "Nov. 1981",
 		Where:  calc.Text("pp. 56-62, abstract: deep revibration gave peaks 40% above the wall equation"),
 		Status: calc.Confirmed,
 		Link:   "https://www.concrete.org/publications/internationalconcreteabstractsportal.aspx?id=15113&m=details",
@@ -107,8 +113,9 @@ var sources = []calc.Source{
 	},
 	{ID: "own", Where: calc.Text("In no text that was read: half a lift, 5, 30 and 60 min, waits of 60 min at " +
 		"most, 15 ft " +
-		"at one stop, 5 yd³/h as the slowest pump, setting times of 5 to 10 h at 70 °F by mix, a " +
-		"mix 20 °F warmer at most; a warning within one twentieth of a jump"), Status: calc.OwnLimit},
+		"at one stop, 5 yd³/h as the slowest pump, setting times of 5 to 10 h at 70 °F by mix, no " +
+		"earlier than 7 h at 73 °F, the heads of nine hands, a " +
+		"mix 20 °F warmer at most"), Status: calc.OwnLimit},
 	{ID: "practice", Where: calc.Text("40 to 90 °F as the range of the equations, fluid head below it, no credit " +
 		"above it"), Status: calc.CommonPractice},
 }

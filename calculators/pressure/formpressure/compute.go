@@ -42,9 +42,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 		return
 	}
 	c.rating = pressure.PSF(c.inUnit("rating", "psf"))
+	c.pour = c.mix()
+	if c.refused = c.refusal(); c.refused != "" {
+		c.refuseLoad()
+		return
+	}
 	c.askMissing()
-	c.mix()
-	c.refused = c.refusal()
+	c.putMix()
 	c.looser = c.looserInputs()
 	c.most = c.mostRise()
 	if inLifts(in) {
@@ -57,6 +61,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 // inUnit is an input in a unit of the method.
 func (c *computation) inUnit(id, unit string) float64 { return calc.From(c.in.Num(id), unit) }
 
+// refuseLoad sets the deed for a load that does not go in, and says why. There is no
+// pressure and no table: a number below the refusal would look like a plan.
+func (c *computation) refuseLoad() {
+	c.PutChoice("deed", c.refused)
+	c.addRefusal()
+}
+
 // refusal is the deed where no plan is proved: the load is wetter or stiffer than the wall
 // takes, colder than its core takes, or hotter or older than the house rule. It is "" otherwise.
 func (c *computation) refusal() string {
@@ -67,9 +78,9 @@ func (c *computation) refusal() string {
 		return doTooStiff
 	case calc.Under(c.in.Num("temperature"), c.leastTemperature()):
 		return doTooCold
-	case calc.Over(c.in.Num("temperature"), c.in.Num("hottest")):
+	case calc.Over(c.in.Num("temperature"), c.held("hottest")):
 		return doTooHot
-	case calc.Over(c.in.Num("age"), c.in.Num("age-most")):
+	case calc.Over(c.in.Num("age"), c.held("age-most")):
 		return doTooOld
 	}
 	return ""
@@ -81,11 +92,20 @@ func (c *computation) leastTemperature() float64 {
 	return calc.SI(weather.ColdLimitsFor(c.inUnit("thickness", "in")).Placed, "°F")
 }
 
+// held is an input that does not count where it is looser than its house rule: the least of
+// the two.
+func (c *computation) held(id string) float64 {
+	if house, ok := c.in.HouseAmount(id); ok {
+		return min(c.in.Num(id), house)
+	}
+	return c.in.Num(id)
+}
+
 // looserInputs returns the inputs that are asked for and looser than the amount of their
-// house rule.
+// house rule, where no such input is held to the rule.
 func (c *computation) looserInputs() (list []calc.Field) {
 	for _, f := range inputs {
-		if c.in.LooserThanHouse(f.ID) {
+		if !f.HoldsRule && c.in.LooserThanHouse(f.ID) {
 			list = append(list, f)
 		}
 	}
@@ -112,16 +132,21 @@ func (c *computation) retards() bool { return c.in.Choice("admixture") != pressu
 
 func (c *computation) cement() pressure.Cement { return pressure.Cement(c.in.Choice("cement")) }
 
-// mix reads the pour and computes its coefficients.
-func (c *computation) mix() {
-	c.pour = pressure.Pour{
+// mix reads the pour and its coefficients.
+func (c *computation) mix() pressure.Pour {
+	pour := pressure.Pour{
 		Height: pressure.Feet(c.inUnit("height", "ft")),
 		Weight: pressure.PCF(c.inUnit("weight", "lb/ft³")),
 		Temp:   pressure.Fahrenheit(c.inUnit("temperature", "°F")),
 		Slump:  pressure.Inches(c.inUnit("slump", "in")),
 		Cc:     pressure.ChemistryCoefficient(c.cement(), c.retards()),
 	}
-	c.pour.Cw = pressure.WeightCoefficient(c.pour.Weight)
+	pour.Cw = pressure.WeightCoefficient(pour.Weight)
+	return pour
+}
+
+// putMix sets the coefficients and the least pressures.
+func (c *computation) putMix() {
 	weight := float64(c.pour.Weight)
 	switch {
 	case calc.Under(weight, float64(pressure.LightBelow)):
@@ -169,8 +194,9 @@ func (c *computation) putPressure(given pressure.LiftPressure) {
 
 // place returns one place of the wall, with the setting time at the coldest load.
 func (c *computation) place() pressure.Lifts {
-	set := c.set()
+	set, by := c.set()
 	at := pressure.FinalSet(set, c.pour.Temp)
+	c.PutChoice("set-by", by)
 	if c.pour.Temp != pressure.SetAt {
 		c.UseFor(ofSet, nil, weather.SetArrheniusFormula, calc.SI(set, "h"), pressure.Heat, c.in.Num("temperature"),
 			calc.SI(float64(pressure.SetAt), "°F"))
@@ -207,7 +233,7 @@ func (c *computation) rule(p pressure.LiftPressure) string {
 // planned reports whether a rating and a plan that may be proved are given. A plan that is
 // looser than a house rule is not proved: someone else answers for it.
 func (c *computation) planned() bool {
-	return c.working && c.refused == "" && !c.isOutside() && !c.isBelow() && len(c.looser) == 0
+	return c.working && !c.isOutside() && !c.isBelow() && len(c.looser) == 0
 }
 
 // isBelow reports whether the concrete comes in from below its top.
@@ -220,12 +246,10 @@ func (c *computation) isOutside() bool {
 
 // putDeed sets what to do and returns it. deed is the answer by pressure alone. A
 // tool on the outside and placing from below may push harder than the fluid head:
-// no rating proves them. A load that is refused goes in by no plan. A plan over a house
-// rule is asked about first. The form maker's guide allows no better answer than its own.
+// no rating proves them. A plan over a house rule is asked about first. The form maker's
+// guide allows no better answer than its own.
 func (c *computation) putDeed(deed string, beyondGuide bool) string {
 	switch {
-	case c.refused != "":
-		deed = c.refused
 	case !c.rated:
 		deed = unchecked
 	case !c.working || c.isOutside() || c.isBelow():
@@ -247,12 +271,8 @@ func (c *computation) guideMissing() bool {
 	return !c.guided && !(hasNoGuide(c.in) && c.in.Choice("guide-gives") == guideSilent)
 }
 
-// putGuide checks the form maker's lift and rise against those of the plan. For a load that
-// does not go in there is no plan.
+// putGuide checks the form maker's lift and rise against those of the plan.
 func (c *computation) putGuide(rise pressure.FtPerHour, lift float64) {
-	if c.refused != "" {
-		return
-	}
 	if !c.guided {
 		c.PutChoice("guide", pick(c.guideMissing(), guideNone, guideSilent))
 		return

@@ -41,12 +41,10 @@ func (c *computation) findWait(run *liftsRun) {
 // a shorter wait than the one typed; another mix; a lower wall today. A lower wall does not help where a pass takes
 // longer than the concrete stays open.
 func (c *computation) liftsDeed(run *liftsRun) string {
-	if c.refused == "" {
-		c.Put("back-by", calc.SI(max(run.window, 0), "h"))
-		if run.window < pressure.EarliestSet(c.early(), c.pour.Temp)-c.inUnit("age", "h") {
-			c.Note(calc.LevelNotice, calc.At("age"), noteJoint,
-				calc.Amount("window", weather.JointWindow(c.in, "joint-most"), &displays.Minutes))
-		}
+	c.Put("back-by", calc.SI(max(run.window, 0), "h"))
+	if run.window < pressure.EarliestSet(c.early(), c.pour.Temp)-c.inUnit("age", "h") {
+		c.Note(calc.LevelNotice, calc.At("age"), noteJoint,
+			calc.Amount("window", weather.JointWindow(c.in, "joint-most"), &displays.Minutes))
 	}
 	switch {
 	case !c.planned():
@@ -72,7 +70,7 @@ func (c *computation) liftsDeed(run *liftsRun) string {
 		return doLess
 	case !run.found && run.rises && c.inTime(run, 0):
 		return doSlow
-	case c.putMix(run):
+	case c.putOther(run):
 		return doMix
 	case !c.inTime(run, 0):
 		return doShorten
@@ -116,10 +114,10 @@ func (c *computation) slower(run *liftsRun) float64 {
 // °F. It is our own limit: cold foam and cold air cool warm concrete again.
 const mostWarmer = 20
 
-// putMix sets another mix that is within the rating: without what slows the set, warmer,
+// putOther sets another mix that is within the rating: without what slows the set, warmer,
 // or both. The first that helps counts. Its setting time is the estimate for the mix. It
 // returns false if there is none.
-func (c *computation) putMix(run *liftsRun) bool {
+func (c *computation) putOther(run *liftsRun) bool {
 	for _, id := range []string{mixFree, mixBoth, mixWarm} {
 		r, ok := c.another(run.round, id)
 		if !ok {
@@ -128,7 +126,7 @@ func (c *computation) putMix(run *liftsRun) bool {
 		wait, ok := r.LeastWait(c.fits)
 		set := c.early()
 		if id != mixWarm {
-			set = min(set, earliest)
+			set = min(set, pressure.EarliestFinal)
 		}
 		if !ok || calc.Over(withPauses(r).At(wait).Between(), c.window(set, r.Temp)) {
 			continue
@@ -146,14 +144,15 @@ func (c *computation) putMix(run *liftsRun) bool {
 // another is the round with another mix. ok is false if the mix is that already.
 func (c *computation) another(given *pressure.Round, id string) (_ *pressure.Round, ok bool) {
 	r := *given
-	set := c.set()
+	set, _ := c.set()
 	if id != mixWarm {
 		if !r.Retarded {
 			return nil, false
 		}
 		r.Retarded = false
 		r.Cc = pressure.ChemistryCoefficient(r.Cement, false)
-		set = pressure.EstimatedSet(r.Cement, false)
+		free, _ := pressure.EstimatedSet(r.Cement, false)
+		set = min(set, free) // what slows the set never makes it earlier
 	}
 	if id != mixFree {
 		if r.Temp >= pressure.SetAt {
@@ -178,6 +177,7 @@ func (c *computation) makePlain(l *pressure.Lifts) {
 	l.Cement, l.Retarded = pressure.Plain, false
 	l.Cc = pressure.ChemistryCoefficient(l.Cement, false)
 	if !c.in.Has("set") {
-		l.Set = pressure.FinalSet(earliest, l.Temp)
+		set, _ := pressure.EstimatedSet(l.Cement, false)
+		l.Set = pressure.FinalSet(set, l.Temp)
 	}
 }

@@ -67,7 +67,7 @@ func (p plot) bend(pressure float64) float64 { return p.height * pressure / p.he
 
 // draw draws the wall in section and the pressure by depth.
 func draw(v calc.Locale, in calc.Case, res calc.Result) figure.Drawing {
-	if res.State != calc.OK {
+	if res.State != calc.OK || !res.Out.Has("pressure-local") {
 		return figure.Drawing{}
 	}
 	p := newPlot(v, in, res.Out)

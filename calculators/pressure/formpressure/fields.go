@@ -170,11 +170,11 @@ var inputs = []calc.Field{
 	{
 		ID: "set", Kind: calc.Number, Display: &displays.Hours, Optional: true,
 		Label: calc.Text("Final set, from the plant"),
-		Help:  calc.Text("At 70 °F (21 °C). Empty: our estimate."),
+		Help:  calc.Text("In writing, at 70 °F (21 °C). Empty: our estimate."),
 		Range: "1 to 48 h", Why: whyTime,
 	},
 	{
-		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "80 min",
+		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "60 min",
 		Label: calc.Text("Age of the oldest load"),
 		Help:  calc.Text("When it lands, from batching. Take \"last out\" from truck spacing."),
 		Range: "0 min to 8 h", Why: whyNone, WhyMost: whyTime,
@@ -226,20 +226,25 @@ var inputs = []calc.Field{
 		Range: "0.1 to 3000 ft/h", Why: whyRise,
 	},
 	{
-		ID: "age-most", Kind: calc.Number, Display: &displays.Minutes, Rule: "ticket-age",
-		Label: calc.Text("Oldest load allowed"), Help: calc.Text("House rule. A stricter ticket comes before it."),
+		ID: "age-most", Kind: calc.Number, Display: &displays.Minutes, Rule: "ticket-age", HoldsRule: true,
+		Label: calc.Text("Oldest load allowed"), Help: calc.Text("House rule, or the ticket's if less."),
 		Range: "0 min to 8 h", Why: whyNone, WhyMost: whyTime,
 	},
 	{
-		ID: "joint-most", Kind: calc.Number, Display: &displays.Minutes, Rule: "joint-window",
+		ID: "joint-most", Kind: calc.Number, Display: &displays.Minutes, Rule: "joint-window", HoldsRule: true,
 		When: inLifts, Optional: true,
-		Label: weather.LabelWindow, Help: calc.Text("House rule. The plant's comes before it where it is less."),
+		Label: weather.LabelWindow, Help: calc.Text("House rule, or the plant's if less."),
 		Range: "20 min to 10 h", Why: whyTime,
 	},
 	{
-		ID: "hottest", Kind: calc.Number, Display: &displays.Temperature, Rule: "hot-load",
+		ID: "pause-most", Kind: calc.Number, Display: &displays.Minutes, Rule: "pause", HoldsRule: true,
+		When: inLifts, Optional: true, Label: calc.Text("Longest planned pause"),
+		Range: "1 min to 2 h", Why: whyTime,
+	},
+	{
+		ID: "hottest", Kind: calc.Number, Display: &displays.Temperature, Rule: "hot-load", HoldsRule: true,
 		Label: calc.Text("Hottest load allowed"),
-		Help:  calc.Text("House rule. A stricter specification comes before it."),
+		Help:  calc.Text("House rule, or the specification's if less."),
 		Range: "50 to 120 °F", Why: whyTooCold, WhyMost: whyHot,
 	},
 	{

@@ -121,7 +121,7 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"the same, the hour adds 4 ft", oneGoRated("rating=2100", "height=4'"), doGo, noteAny},
 		{"close to the least", slow("temperature=50", "rating=1100"), doLifts, noteFails},
 		{"near 40 °F", slow("temperature=41", "rating=1300", "height=9'", "pump-rate=1",
-			"cement=plain", "admixture=none"), doTooCold, noteChilly},
+			"cement=plain", "admixture=none"), doTooCold, noteTooCold},
 		{"so slow that the floor counts", slow("pump-rate=0.5", "guide-gives=unread"), doUnguided, askGuide},
 		{"too old", slow("age=91 min"), doTooOld, noteTooOld},
 		{"unknown mix", slow("cement=unknown", "rating=890"), doSlow, notePlain},

@@ -98,16 +98,21 @@ func (c *computation) cause() pressure.Cause {
 	return pressure.NoCause
 }
 
-// earliest is the earliest of our estimates of the final set, in hours at
-// pressure.SetAt.
-var earliest = pressure.EstimatedSet(pressure.Plain, false)
-
-// set is the final set in hours at pressure.SetAt: the plant's, or our estimate.
-func (c *computation) set() float64 {
+// set is the final set in hours at pressure.SetAt, the plant's or our estimate, and what it
+// is taken from, an option of the output set-by.
+func (c *computation) set() (hours float64, by string) {
 	if c.in.Has("set") {
-		return c.inUnit("set", "h")
+		return c.inUnit("set", "h"), setTyped
 	}
-	return pressure.EstimatedSet(c.cement(), c.retards())
+	hours, usual := pressure.EstimatedSet(c.cement(), c.retards())
+	return hours, pick(usual, setUsual, setMix)
+}
+
+// estimated is our own estimate of the final set in hours at pressure.SetAt, and whether a
+// set is typed that is earlier.
+func (c *computation) estimated() (hours float64, earlier bool) {
+	hours, _ = pressure.EstimatedSet(c.cement(), c.retards())
+	return hours, c.in.Has("set") && calc.Under(c.inUnit("set", "h"), hours)
 }
 
 // early is the final set in hours that the setting window counts from: the plant's, or
@@ -116,7 +121,7 @@ func (c *computation) early() float64 {
 	if c.in.Has("set") {
 		return c.inUnit("set", "h")
 	}
-	return earliest
+	return pressure.EarliestFinal
 }
 
 // putLifts sets the pressure as planned, its parts and its steps.

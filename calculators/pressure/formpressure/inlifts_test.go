@@ -242,7 +242,7 @@ func TestWarmerMix(t *testing.T) {
 		}
 	}
 	free := calctest.Run(t, Calculator, job("cement=plain", "admixture=retards", "set=12 h", "temperature=60",
-		"rating=1000", "pump-rate=10")...)
+		"rating=1200", "pump-rate=10")...)
 	if free.Out.Choice("mix") != mixFree || free.Out.Has("mix-temperature") || calctest.Noted(free, noteWarmer) {
 		t.Errorf("%s: mix %q, %v", free.Out.Choice("deed"), free.Out.Choice("mix"), free.Notes)
 	}

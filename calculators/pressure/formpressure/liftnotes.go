@@ -39,8 +39,11 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 		c.addCause(level, run.given.Cause, run.given.Rise, pressure.MethodRiseSI)
 	}
 	c.addNear(run.given.Pressure)
+	c.addClass(run.given)
 	c.addPlain(c.plainPressure(run.round))
-	c.askSet()
+	c.addSet(c.setInLifts(deed, run))
+	c.addPause(deed, run)
+	c.addHeads()
 	if run.round.Back {
 		c.tell("how", noteEnds)
 	}
@@ -50,7 +53,7 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 // paceUnrated warns of a rise over the greatest where the form is not checked, and sets
 // the wait that brings it down.
 func (c *computation) paceUnrated(run *liftsRun) {
-	if c.working || c.refused != "" || !c.tooFast(run.given.Rise) {
+	if c.working || !c.tooFast(run.given.Rise) {
 		return
 	}
 	wait, found := run.round.LeastWait(func(p pressure.LiftPressure) bool { return !c.tooFast(p.Rise) })
@@ -143,7 +146,7 @@ func (c *computation) addMix(run *liftsRun) {
 }
 
 // causes are the texts of the causes of full fluid head, with their fields. A load that is
-// too wet is refused with the same words.
+// too wet or too cold is refused before.
 var causes = []struct {
 	cause pressure.Cause
 	field string
@@ -151,7 +154,6 @@ var causes = []struct {
 }{
 	{pressure.Revibrated, "vibration", noteAgain},
 	{pressure.HeadTooDeep, "vibration", noteDeep},
-	{pressure.TooCold, "temperature", noteCold},
 	{pressure.SetsTooLate, "set", noteLate},
 	{pressure.RisesTooFast, "pump-rate", noteRapid},
 	{pressure.FillsInAnHour, "pump-rate", noteHour},
@@ -163,7 +165,7 @@ var causes = []struct {
 func (c *computation) addCause(level calc.Level, cause pressure.Cause, rise, limit pressure.FtPerHour) {
 	for _, x := range causes {
 		if x.cause == cause {
-			c.note(level, x.field, x.text, limitDeep(), limitCold(),
+			c.note(level, x.field, x.text, limitDeep(),
 				calc.Amount("rise", ftPerH(rise), &displays.Rise), limitRise(limit),
 				calc.Amount("latest", calc.SI(pressure.DINSetHigh, "h"), displayLatest), limitCIRIA("ciria"),
 				calc.Amount("tallest", pressure.DINHeight, &displays.HeightAtMost))
@@ -183,7 +185,7 @@ func (c *computation) askRound(typed, pumped float64) {
 const (
 	noteGo = calc.Text(
 		"The rating entered is {rating}, and the pressure {pressure}. Corners, cut blocks and weak faces may carry " +
-			"less. Keep this pace, and no faster.",
+			"less. Keep this pace, and no faster. The foreman decides and releases.",
 	)
 	helpWait = calc.Text(
 		"After each time around, stop the pump and wait {wait} before the next lift. Then the form carries {pressure}.",
@@ -279,5 +281,19 @@ const (
 		"At this pump rate one pass takes {pumped}, not {typed}. The shorter time counts. If the pump stops in " +
 			"between, type that as the wait.",
 	)
-	askSet = calc.Text("What setting time does the plant give for this mix? Until then our estimate counts.")
+	askSet = calc.Text(
+		"What setting time does the plant give for this mix? Until then our estimate counts.",
+	)
+	notePause = calc.Text(
+		"This wait is a planned pause: hopper covered, hose off the wall, operator keeping the concrete moving. See " +
+			"the pour day card.",
+	)
+	noteLongPause = calc.Text(
+		"This wait is longer than a planned pause, {most} at most. Each one is a stop: the foreman releases every " +
+			"restart, and the operator says how long the line may stand. Order a slower pump.",
+	)
+	noteHeads = calc.Text(
+		"No usual crew's heads keep up with {rate}. Three heads, with nine hands, keep up with {most} at most. " +
+			"See “How fast the crew can pour”.",
+	)
 )

@@ -7,12 +7,6 @@ import (
 	"coursebook/calculators/pressure"
 )
 
-// near is the share of a limit within which a note warns of a jump beyond it.
-const near = 0.05
-
-// nearCold is the temperature below which a note warns of the cold.
-const nearCold = pressure.ColdBelow * (1 + near)
-
 // nearSlump is the distance from its limit within which a note warns about the
 // slump; loads differ by more than this.
 const nearSlump pressure.Inches = 0.5
@@ -50,10 +44,6 @@ func limitSlump() calc.Slot {
 	return calc.Amount("wettest", calc.SI(float64(pressure.MethodSlump), "in"), displayWettest)
 }
 
-func limitCold() calc.Slot {
-	return calc.Amount("coldest", calc.SI(float64(pressure.ColdBelow), "°F"), &displays.TemperatureAtLeast)
-}
-
 func limitCIRIA(name string) calc.Slot {
 	return calc.Amount(name, calc.SI(pressure.CIRIAColdest, "°C"), &displays.TemperatureAtLeast)
 }
@@ -80,8 +70,8 @@ func (c *computation) addStop(level calc.Level, text calc.Text, most float64) {
 	c.note(level, "height", text, calc.Amount("depth", depth, &displays.HeightAtMost))
 }
 
-// addNear warns of a wet or cold mix just inside a limit at which the pressure
-// jumps to the fluid head, and of heat above the limit.
+// addNear warns of a wet mix just inside the limit at which the pressure jumps to the
+// fluid head, and of heat above the limit of ACI 347.
 func (c *computation) addNear(p pressure.PSF) {
 	if calc.Over(float64(c.pour.Temp), float64(pressure.HotAbove)) {
 		c.tell("temperature", noteHot, limitHot())
@@ -93,8 +83,13 @@ func (c *computation) addNear(p pressure.PSF) {
 	if c.pour.Slump >= pressure.MethodSlump-nearSlump {
 		c.care("slump", noteSlump, limitSlump(), amountOf(head))
 	}
-	if c.pour.Temp < nearCold {
-		c.care("temperature", noteChilly, limitCIRIA("coldest"), amountOf(head))
+}
+
+// addClass names the class of the mix where DIN 18218 decides. The table of the methods has it
+// in any case.
+func (c *computation) addClass(given pressure.LiftPressure) {
+	if c.rule(given) == byDIN {
+		c.care("slump", noteClass)
 	}
 }
 
@@ -102,13 +97,6 @@ func (c *computation) addNear(p pressure.PSF) {
 func (c *computation) whose() calc.Slot {
 	house := c.most == pressure.FtPerHour(c.inUnit("rise-house", "ft/h"))
 	return calc.TextSlot("whose", pick(house, byHouse, byGuide))
-}
-
-// askSet asks for the setting time that only the plant knows.
-func (c *computation) askSet() {
-	if !c.in.Has("set") {
-		c.ask("set", askSet)
-	}
 }
 
 // addFails warns that the plan is beyond the rating. With the deed to wait it is so only
@@ -119,8 +107,8 @@ func (c *computation) addFails(deed string, p pressure.PSF) {
 	}
 }
 
-// addAsk tells which load does not go in, and what gets no answer without a written word.
-func (c *computation) addAsk() {
+// addRefusal tells which load does not go in.
+func (c *computation) addRefusal() {
 	switch c.refused {
 	case doRefuse:
 		c.warn("slump", noteWet, limitSlump())
@@ -129,15 +117,19 @@ func (c *computation) addAsk() {
 	case doTooStiff:
 		c.warn("slump", noteTooStiff, calc.Amount("least", calc.SI(placing.HoseLeast, "in"), &displays.Inches))
 	case doTooHot:
-		c.warn("temperature", noteTooHot, calc.Amount("limit", c.in.Num("hottest"), &displays.TemperatureAtMost))
+		c.warn("temperature", noteTooHot, calc.Amount("limit", c.held("hottest"), &displays.TemperatureAtMost))
 	case doTooOld:
-		c.warn("age", noteTooOld, calc.Amount("limit", c.in.Num("age-most"), &displays.MinutesAtMost))
+		c.warn("age", noteTooOld, calc.Amount("limit", c.held("age-most"), &displays.MinutesAtMost))
 	}
+}
+
+// addAsk tells what gets no answer without a written word.
+func (c *computation) addAsk() {
 	for _, f := range c.looser {
 		house, _ := c.in.HouseAmount(f.ID)
 		c.warn(f.ID, noteHouse, calc.TextSlot("label", f.Label), calc.Amount("house", house, f.Display))
 	}
-	if c.rated && !c.working && c.refused == "" {
+	if c.rated && !c.working {
 		c.warn("rating-is", pick(c.in.Choice("rating-is") == ratingTest, noteTestFigure, noteNotKnown), c.ratingOf())
 	}
 	if c.isBelow() {
@@ -220,11 +212,8 @@ func (c *computation) askLooser(guide, id string, house float64) {
 
 // Notes of both ways to place.
 const (
-	noteHot    = calc.Text("Heat above {limit} earns no credit: the pressure is worked out for {limit}.")
-	noteSlump  = calc.Text("The slump is close to {wettest}. A wetter load brings the full fluid head of {pressure}.")
-	noteChilly = calc.Text(
-		"The concrete is close to {coldest}. A colder load brings the full fluid head of {pressure}.",
-	)
+	noteHot     = calc.Text("Heat above {limit} earns no credit: the pressure is worked out for {limit}.")
+	noteSlump   = calc.Text("The slump is close to {wettest}. A wetter load brings the full fluid head of {pressure}.")
 	noteTooCold = calc.Text(
 		"The coldest load is below {least}, the least for a core this thick in cold weather. Call the plant before " +
 			"the next truck leaves. In mild weather the engineer may allow a colder load, in writing.",
@@ -245,10 +234,7 @@ const (
 		"{label}: the house rule allows {house} at most. Before the first truck, ask the foreman and the engineer. " +
 			"Or type {house}.",
 	)
-	noteWet  = calc.Text("The slump is over {wettest}. No wall equation holds: the form carries the full fluid head.")
-	noteCold = calc.Text(
-		"The concrete is below {coldest}. It stays fluid too long for the wall equations: the full fluid head counts.",
-	)
+	noteWet   = calc.Text("The slump is over {wettest}. No wall equation holds: the form carries the full fluid head.")
 	noteFails = calc.Text(
 		"The form may open. It is rated for {rating} and carries {pressure}. Do not place this way.",
 	)
@@ -274,6 +260,10 @@ const (
 	notePlain = calc.Text(
 		"What cement and admixtures are in the mix? Not known counts as the worst. Plain concrete with nothing that " +
 			"slows the set would give {pressure}.",
+	)
+	noteClass = calc.Text(
+		"DIN 18218 counts class F4, for a slump up to 7 in. (175 mm), from memory: check it against the standard. A " +
+			"load of class F5 is refused.",
 	)
 	askRating = calc.Text(
 		"What pressure is the form rated for? Without the form maker's figure the form is not checked.",

@@ -19,15 +19,16 @@ func (c *computation) addOneGoNotes(deed string, run oneGoRun, place *pressure.L
 			c.warn("rise-house", noteFast, limitRise(c.most), c.whose())
 		}
 		c.addOneGoHelp(deed, run)
-	} else if run.fast && c.refused == "" && (!c.working || len(c.looser) > 0) {
+	} else if run.fast && (!c.working || len(c.looser) > 0) {
 		c.care("rise-house", noteFast, limitRise(c.most), c.whose())
 	}
 	c.addOneGoCauses(run)
 	c.addNear(run.given.Pressure)
+	c.addClass(run.given)
 	plain := *place
 	c.makePlain(&plain)
 	c.addPlain(plain.InOneGo(run.given.Rise).Pressure)
-	c.askSet()
+	c.addSet(c.setInOneGo(deed, run, place))
 	if run.reach == pressure.AnyRise && c.covers(run.given.Pressure) {
 		c.tell("rating", noteAny)
 	}
@@ -67,8 +68,6 @@ func (c *computation) addOneGoCauses(run oneGoRun) {
 	switch {
 	case c.pour.Shaken:
 		c.tell("vibration", noteShaken, limitDeep())
-	case c.pour.Cold():
-		cause = pressure.TooCold
 	case calc.Over(float64(run.given.Rise), float64(pressure.MethodRiseSI)):
 		cause = pressure.RisesTooFast
 	}
@@ -93,6 +92,6 @@ const (
 		"Place in lifts. In one go the pump would have to run below {least}, and no pump runs that slowly.",
 	)
 	helpFluid = calc.Text(
-		"Slowing down does not help: slump, cold or vibration keeps the concrete fluid. Change that first.",
+		"Slowing down does not help: the vibration or the hose keeps the concrete fluid. Change that first.",
 	)
 )

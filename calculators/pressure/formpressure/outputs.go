@@ -42,6 +42,19 @@ const (
 	guideBeyond = "beyond"
 )
 
+// The options of what the setting time is taken from.
+const (
+	setTyped = "plant"
+	setMix   = "mix"
+	setUsual = "usual"
+)
+
+// The options of a final set that is typed and earlier than our estimate.
+const (
+	setEarly   = "early"
+	setDecides = "decides"
+)
+
 // The options of what sets the pressure in lifts.
 const (
 	byACI    = "aci"
@@ -54,7 +67,7 @@ var rules = []calc.Option{
 	{ID: string(pressure.Fluid), Label: calc.Text("Full fluid head")},
 	{ID: byACI, Label: calc.Text("ACI 347")},
 	{ID: byCIRIA, Label: calc.Text("CIRIA 108")},
-	{ID: byDIN, Label: calc.Text("DIN 18218")},
+	{ID: byDIN, Label: calc.Text("DIN 18218, class F4")},
 	{ID: byLanded, Label: calc.Text("What just landed")},
 }
 
@@ -70,7 +83,7 @@ var outputs = []calc.Field{
 		ID: "deed", Kind: calc.Choice, Lead: true,
 		Label: calc.Text("What to do"),
 		Options: []calc.Option{
-			{ID: doGo, Label: calc.Text("Within the rating: the foreman releases it")},
+			{ID: doGo, Label: calc.Text("Within the rating. The foreman decides.")},
 			{ID: doUnguided, Label: calc.Text("Within the rating: maker's guide not entered")},
 			{ID: doWait, Label: calc.Text("Wait after each pass")},
 			{ID: doLess, Label: calc.Text("Your wait is too long: shorten it")},
@@ -104,6 +117,17 @@ var outputs = []calc.Field{
 		Label: calc.Text("Pressure as planned"),
 	},
 	{
+		ID: "set-typed", Kind: calc.Choice, Lead: true, Label: calc.Text("The final set you typed"),
+		Options: []calc.Option{
+			{ID: setEarly, Label: calc.Text("Get it from the plant in writing")},
+			{ID: setDecides, Label: calc.Text("Plan holds only with it: get it in writing")},
+		},
+	},
+	{
+		ID: "pressure-estimate", Kind: calc.Number, Display: &displays.Pressure,
+		Label: calc.Text("Pressure by our estimate"),
+	},
+	{
 		ID: "not-before", Kind: calc.Number, Display: displayWait,
 		Label: calc.Text("Next pass not before"),
 		Help:  calc.Text("For form and rise, from the last pass at the same place."),
@@ -133,7 +157,7 @@ var outputs = []calc.Field{
 		Cols: []calc.Field{
 			{ID: "method", Kind: calc.Choice, Label: calc.Text("Method"), Options: []calc.Option{
 				{ID: byACI, Label: calc.Text("ACI 347")}, {ID: byCIRIA, Label: calc.Text("CIRIA 108")},
-				{ID: byDIN, Label: calc.Text("DIN 18218")},
+				{ID: byDIN, Label: calc.Text("DIN 18218, class F4")},
 			}},
 			{ID: "pressure", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("At this rise")},
 			{ID: "lift", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("With half a lift")},
@@ -143,6 +167,14 @@ var outputs = []calc.Field{
 		Help: calc.Text("Fluid head of what lands within 30 min and of what the head reaches.")},
 	{ID: "set-used", Kind: calc.Number, Display: &displays.Hours, Label: calc.Text("Setting time that counts"),
 		Help: calc.Text("Final set at the coldest load.")},
+	{
+		ID: "set-by", Kind: calc.Choice, Label: calc.Text("It is from"),
+		Options: []calc.Option{
+			{ID: setTyped, Label: calc.Text("The plant's figure, as typed")},
+			{ID: setMix, Label: calc.Text("Our estimate for this mix")},
+			{ID: setUsual, Label: calc.Text("Our usual 7 h at 73 °F (23 °C)")},
+		},
+	},
 	{ID: "pressure-us", Kind: calc.Number, Display: &displays.Pressure, Label: calc.Text("By ACI 347, US edition"),
 		Help: calc.Text("To compare. No form passes on it.")},
 	{ID: "equation", Kind: calc.Choice, Options: wallEquations, Label: calc.Text("Its equation")},

@@ -2,6 +2,7 @@ package formpressure
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"coursebook/calculators/calc"
@@ -41,9 +42,9 @@ func TestTalkedRound(t *testing.T) {
 		note  calc.Text
 	}{
 		{"A: cold retarded blend, a lift every 61 min", []string{"temperature=50", "cement=blend", "admixture=retards",
-			"set=8 h", "wait=19.52 min", "rating=900"}, noteFails},
+			"set=8 h", "wait=19.52 min", "rating=900", "thickness=12 in", "length=93.33333333 ft"}, noteFails},
 		{"A: the same on 14 ft", []string{"temperature=50", "cement=blend", "admixture=retards", "set=8 h",
-			"wait=19.52 min", "rating=1400", "height=14 ft"}, noteFails},
+			"wait=19.52 min", "rating=1400", "height=14 ft", "thickness=12 in", "length=93.33333333 ft"}, noteFails},
 		{"B: whole wall in an hour", []string{"pump-rate=60", "temperature=90"}, noteFailsNow},
 		{"B: 14 ft in 41 min", []string{"pump-rate=70.82", "height=14 ft", "rating=1500"}, noteRapid},
 		{"B: loop of 30 ft, 4 lifts in 16 min", []string{"length=30 ft", "pump-rate=22.22", "rating=1100"},
@@ -64,7 +65,7 @@ func TestTalkedRound(t *testing.T) {
 		{"typed time of a pass longer", []string{"pump-rate=25", "round=61 min"}, askRound},
 		{"there and back as one lift each", []string{"how=back", "rating=900"}, noteFails},
 		{"wet", []string{"slump=7.25 in"}, noteWet},
-		{"cold", []string{"temperature=39"}, noteCold},
+		{"cold", []string{"temperature=39"}, noteTooCold},
 		{"sets after 20 h", []string{"set=20.5 h"}, noteLate},
 		{"unknown mix", []string{"cement=unknown", "admixture=unknown", "set="}, notePlain},
 	} {
@@ -123,10 +124,28 @@ func TestRefusedLoads(t *testing.T) {
 			if got := res.Out.Choice("deed"); got != expected {
 				t.Errorf("%s, rating %q: %s, want %s", typed, rating, got, expected)
 			}
-			if want != doGo && want != doShorten && (res.Out.Has("back-by") || res.Out.Has("not-before") ||
-				res.Out.Has("fluid-limit")) {
-				t.Errorf("%s: a plan for a load that does not go in", typed)
+			if want != doGo && want != doShorten {
+				checkNothingBelow(t, res)
 			}
+		}
+	}
+}
+
+// checkNothingBelow checks that a load that does not go in has the deed and its reason, and no
+// number, table, step or drawing below it.
+func checkNothingBelow(t *testing.T, res calc.Result) {
+	t.Helper()
+	for _, f := range Calculator.Out {
+		if f.ID != "deed" && res.Out.Has(f.ID) {
+			t.Errorf("%s: %s is shown for a load that does not go in", res.Out.Choice("deed"), f.ID)
+		}
+	}
+	if len(res.Steps) > 0 || !Calculator.Draw(calc.Locale{}, calc.NewCase(ruled.In), res).Empty() {
+		t.Errorf("%s: steps or a drawing for a load that does not go in", res.Out.Choice("deed"))
+	}
+	for _, n := range res.Notes {
+		if strings.Contains(n.Text.EN(), "{pressure}") {
+			t.Errorf("%s: a note with a pressure: %s", res.Out.Choice("deed"), n.Text.EN())
 		}
 	}
 }

@@ -110,7 +110,7 @@ var outputs = []calc.Field{
 	{
 		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The concrete is"),
 		Options: []calc.Option{
-			{ID: warmOK, Label: calc.Text("Warm enough: the foreman releases it")},
+			{ID: warmOK, Label: calc.Text("Warm enough. The foreman decides and releases.")},
 			{ID: warmNot, Label: calc.Text("Too cold: it does not go in")},
 			{ID: warmHot, Label: calc.Text("Too hot: refuse it")},
 			{ID: warmNone, Label: calc.Text("Not measured yet")},

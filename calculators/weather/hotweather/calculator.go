@@ -166,7 +166,7 @@ var outputs = []calc.Field{
 	{
 		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("This load"),
 		Options: []calc.Option{
-			{ID: loadGood, Label: calc.Text("Within the limits: the foreman releases it")},
+			{ID: loadGood, Label: calc.Text("Within the limits. The foreman decides and releases.")},
 			{ID: loadHurry, Label: calc.Text("Within the limits: empty it next")},
 			{ID: loadPart, Label: calc.Text("Only part of it fits: the rest is refused")},
 			{ID: loadLate, Label: calc.Text("Refuse it: past its limit")},

@@ -28,6 +28,10 @@ const (
 		"The joint window of {window} is over. Put no lift on it: it is a planned joint now. Call the engineer.",
 	)
 	noteSoon  = calc.Text("Place the next lift now, and run the vibrator 6 in. (150 mm) into the last one.")
+	noteEarly = calc.Text(
+		"The final set you typed is earlier than our usual one, {usual} for this concrete. Have the plant's figure " +
+			"in writing. A set that comes later presses the form harder.",
+	)
 	ofInitial = calc.Text("Initial set")
 	ofFinal   = calc.Text("Final set")
 )
@@ -46,13 +50,15 @@ func compute(r *calc.Recorder, in calc.Case) {
 	low := weather.SetArrheniusFormula.Value(initial, weather.LeastQ, t, ref)
 	high := weather.SetArrheniusFormula.Value(initial, weather.MostQ, t, ref)
 	r.Put("initial-set", set)
-	r.Put("final-set", r.UseFor(ofFinal, nil, weather.SetArrheniusFormula, final, q, t, ref))
+	last := r.UseFor(ofFinal, nil, weather.SetArrheniusFormula, final, q, t, ref)
+	r.Put("final-set", last)
 	r.Put("rule-set", rule)
 	bound, _, _ := weather.EarliestSet(initial, t, ref)
 	earliest := min(set, bound)
 	r.Put("earliest", earliest)
 	r.Put("latest", max(set, rule, low, high))
 	f := calc.From(t, "°F")
+	noteUsual(r, f, last)
 	if hours, ok := byTable(f); ok {
 		r.Put("by-table", calc.SI(hours, "h"))
 	}
@@ -67,6 +73,14 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 	r.Put("left", math.Max(0, earliest-in.Num("age")))
 	noteNextLift(r, in, earliest)
+}
+
+// noteUsual notes a final set, in s at t in °F, that is earlier than the one that form-pressure
+// counts where the plant gives none.
+func noteUsual(r *calc.Recorder, t, final float64) {
+	if usual, later := weather.LatestFinal(calc.From(final, "h"), t); later && calc.Over(usual, calc.From(final, "h")) {
+		r.Note(calc.LevelCaution, calc.At("final"), noteEarly, calc.Amount("usual", calc.SI(usual, "h"), &showLatest))
+	}
 }
 
 // noteNextLift notes when the next lift goes on: within the joint window, and while the

@@ -6,6 +6,7 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
+	"coursebook/calculators/weather"
 )
 
 func TestTable(t *testing.T) {
@@ -65,5 +66,23 @@ func TestNotes(t *testing.T) {
 	}
 	if calctest.Run(t, Calculator, "concrete=105 °F").Out.Has("by-table") {
 		t.Error("the old table ends at 100 °F")
+	}
+}
+
+// The calculator opens on the setting times that count where the plant gives none, and notes
+// an earlier final set.
+func TestUsualSet(t *testing.T) {
+	in, _ := calctest.RunCase(t, Calculator)
+	calctest.Near(t, "initial", calc.From(in.Num("initial"), "h"), weather.UsualInitial, 1e-9)
+	calctest.Near(t, "final", calc.From(in.Num("final"), "h"), weather.UsualFinal, 1e-9)
+	calctest.Near(t, "reference", calc.From(in.Num("reference"), "°F"), weather.UsualSetAt, 1e-9)
+	calctest.Near(t, "Q", in.Num("q"), weather.UsualQ, 1e-9)
+	for final, noted := range map[string]bool{"6.9 h": true, "7 h": false, "9 h": false} {
+		for _, concrete := range []string{"50 °F", "73 °F", "90 °F"} {
+			res := calctest.Run(t, Calculator, "final="+final, "concrete="+concrete)
+			if calctest.Noted(res, noteEarly) != noted {
+				t.Errorf("%s at %s: %v", final, concrete, res.Notes)
+			}
+		}
 	}
 }

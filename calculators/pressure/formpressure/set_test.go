@@ -1,0 +1,179 @@
+package formpressure
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"coursebook/calculators/calc"
+	"coursebook/calculators/calctest"
+	"coursebook/calculators/consolidation"
+	"coursebook/calculators/consolidation/vibrator"
+	"coursebook/calculators/displays"
+	"coursebook/calculators/pressure"
+	"coursebook/calculators/quantity"
+	"coursebook/calculators/weather/settingtime"
+)
+
+// Without the plant's figure the final set is no earlier than the one that setting-time
+// opens on, at any temperature and for any mix, and the answer names what it is taken from.
+func TestOneClockForTheSet(t *testing.T) {
+	for temp := 55; temp <= 90; temp += 5 {
+		usual := calctest.Run(t, settingtime.Calculator, fmt.Sprintf("concrete=%d °F", temp)).Out.Num("final-set")
+		for cement, by := range map[string][2]string{
+			"plain": {setUsual, setUsual}, "blend": {setUsual, setMix}, "rich": {setMix, setMix},
+			pressure.Unknown: {setMix, setMix},
+		} {
+			for i, admixture := range []string{pressure.AdmixNone, pressure.AdmixRetards} {
+				res := calctest.Run(t, Calculator, job("set=", fmt.Sprintf("temperature=%d °F", temp),
+					"cement="+cement, "admixture="+admixture)...)
+				got := res.Out.Num("set-used")
+				if got < usual*(1-1e-9) || (by[i] == setUsual) != calctest.Equal(got, usual) ||
+					res.Out.Choice("set-by") != by[i] {
+					t.Errorf("%s, %s at %d °F: %v s by %s, setting time gives %v s", cement, admixture, temp, got,
+						res.Out.Choice("set-by"), usual)
+				}
+			}
+		}
+	}
+	if res := calctest.Run(t, Calculator, job()...); res.Out.Choice("set-by") != setTyped {
+		t.Errorf("a set of 5 h is taken from %s", res.Out.Choice("set-by"))
+	}
+}
+
+// A final set that is typed and earlier than our estimate is used, and the answer says so:
+// the pressure by our estimate stands beside it, and whether the plan holds by that figure alone.
+func TestEarlySetIsSaid(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		deed  string
+		shown string // the option of set-typed, or ""
+		note  calc.Text
+	}{
+		{job(), doGo, setDecides, noteSetFlips},
+		{job("rating=1200"), doGo, setEarly, noteEarlySet},
+		{job("rating="), unchecked, setEarly, noteEarlySet},
+		{job("pump-rate=15"), doWait, setDecides, noteSetWait},
+		{job("pump-rate=15", "rating=1350"), doWait, setEarly, noteEarlySet},
+		{job("set=7.5 h", "rating=1300"), doGo, setEarly, noteEarlySet},
+		{job("set=8 h", "rating=1300"), doGo, "", ""},
+		{job("set=", "rating=1300"), doGo, "", askSet},
+		{slow("rating=700", "height=9 ft", "set=5 h", "cement=plain", "admixture=none", "pump-rate=3"), doGo,
+			setDecides,
+			noteSetFlips},
+		{slow("rating=1000", "height=9 ft", "set=5 h", "cement=plain", "admixture=none", "pump-rate=20"), doSlow,
+			setDecides,
+			noteSetSlow},
+	} {
+		in, res := calctest.RunCase(t, Calculator, c.typed...)
+		if got := res.Out.Choice("deed"); got != c.deed || res.Out.Choice("set-typed") != c.shown {
+			t.Errorf("%v: %s, set %q; want %s, %q; %v psf by our estimate", c.typed, got, res.Out.Choice("set-typed"),
+				c.deed, c.shown, calc.From(res.Out.Num("pressure-estimate"), "psf"))
+		}
+		if c.note != "" && !calctest.Noted(res, c.note) {
+			t.Errorf("%v: no “%s”: %v", c.typed, c.note.EN(), res.Notes)
+		}
+		if res.Out.Has("pressure-estimate") != (c.shown != "") ||
+			calctest.Noted(res, noteEarlySet) != (c.shown != "") {
+			t.Errorf("%v: our estimate is shown: %v", c.typed, res.Out.Has("pressure-estimate"))
+		}
+		if c.shown == setDecides && c.note != noteSetSlow &&
+			!calc.Over(res.Out.Num("pressure-estimate"), in.Num("rating")) {
+			t.Errorf("%v: %v Pa by our estimate is within the rating", c.typed, res.Out.Num("pressure-estimate"))
+		}
+	}
+	// The pressure by our estimate is the one of the same plan with that set.
+	for _, typed := range [][]string{job(), slow("set=5 h")} {
+		ours := calctest.Run(t, Calculator, replaced(typed, "set=")...).Out.Num("pressure-local")
+		calctest.NearBy(t, typed[0], calctest.Run(t, Calculator, typed...).Out.Num("pressure-estimate"), ours, 1e-9)
+	}
+}
+
+// A wait up to the house rule is a planned pause, and a longer one is a stop. The crew of the
+// second case has set itself a pause of 2 min.
+func TestAWaitIsAPause(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		note  calc.Text
+	}{
+		{job(), ""}, {job("pump-rate=15"), notePause}, {job("pump-rate=15", "wait=15 min"), notePause},
+		{job("pump-rate=15", "pause-most=2 min"), noteLongPause}, {job("pump-rate=15", "wait=16 min"), noteLongPause},
+		{job("pump-rate=60"), noteLongPause}, {job("pump-rate=15", "wait=16 min", "pause-most=60 min"), noteLongPause},
+		{oneGoRated(), ""},
+	} {
+		res := calctest.Run(t, Calculator, c.typed...)
+		for _, note := range []calc.Text{notePause, noteLongPause} {
+			if calctest.Noted(res, note) != (note == c.note) {
+				t.Errorf("%v: want “%s”, %v", c.typed, c.note.EN(), res.Notes)
+			}
+		}
+	}
+}
+
+// The rate that the heads of nine hands keep up with is the highest at which vibrator needs
+// no fourth head, and the note comes above it alone.
+func TestHeadsOfTheCrew(t *testing.T) {
+	most := calc.From(consolidation.CrewFlow(calc.SI(8, "in"), calc.SI(2, "ft"), calc.SI(6, "in")), "yd³/h")
+	for _, c := range []struct {
+		rate  float64
+		heads float64
+	}{{most * 0.999, 3}, {most * 1.001, 4}} {
+		// No opening, and a wall of whole spacings of 11 in.
+		heads := calctest.Run(t, vibrator.Calculator, "length=1100 ft", "core=8 in", "lift=2 ft", "into=6 in",
+			"openings=0", fmt.Sprintf("pump=%v yd³/h", c.rate)).Out.Num("vibrators")
+		if heads != c.heads {
+			t.Errorf("%v yd³/h: %v heads, want %v", c.rate, heads, c.heads)
+		}
+		res := calctest.Run(t, Calculator, job(fmt.Sprintf("pump-rate=%v yd³/h", c.rate))...)
+		if calctest.Noted(res, noteHeads) != (c.heads > consolidation.CrewHeads) {
+			t.Errorf("%v yd³/h: %v", c.rate, res.Notes)
+		}
+	}
+}
+
+// The answer names the flow class of DIN 18218 beside its pressure, and where that decides the
+// slump it holds to.
+func TestFlowClassIsNamed(t *testing.T) {
+	wettest := strings.TrimSuffix(quantity.Exact(calc.SI(float64(pressure.MethodSlump), "in"), displays.Inches, us),
+		" in") + " in."
+	note, ok := calctest.NoteOf(calctest.Run(t, Calculator, job("pump-rate=15")...), noteClass)
+	said := note.Text.EN()
+	for _, want := range []string{"F4", wettest, "F5", "refused", "from memory"} {
+		if !ok || !strings.Contains(said, want) {
+			t.Errorf("the answer does not name %s: %s", want, said)
+		}
+	}
+	if calctest.Noted(calctest.Run(t, Calculator, job("pump-rate=10")...), noteClass) {
+		t.Error("the class is explained where another method decides")
+	}
+	for _, list := range [][]calc.Option{rules, outputField("methods").Cols[0].Options} {
+		for _, o := range list {
+			if o.ID == byDIN && !strings.Contains(o.Label.EN(), "F4") {
+				t.Errorf("the method has no class: %s", o.Label.EN())
+			}
+		}
+	}
+	if deed := deedOf(t, job("slump=7.25 in", "rating=3000")...); deed != doRefuse {
+		t.Errorf("class F5 is %s", deed)
+	}
+}
+
+// A limit of heat, age or joint looser than the house rule does not count, as in hot-weather
+// and rate-of-rise: a hot or old load is refused.
+func TestLooserLimitsAreHeld(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		deed  string
+	}{
+		{[]string{"hottest=95 °F", "rating=3000"}, doGo},
+		{[]string{"hottest=95 °F", "temperature=92 °F", "rating=3000"}, doTooHot},
+		{[]string{"hottest=95 °F", "temperature=92 °F", "rating="}, doTooHot},
+		{[]string{"joint-most=300 min", "rating=3000", "age=45 min"}, doGo},
+		{[]string{"joint-most=300 min", "rating=3000", "age=90 min"}, doShorten},
+	} {
+		res := calctest.Run(t, Calculator, job(c.typed...)...)
+		if got := res.Out.Choice("deed"); got != c.deed || !calctest.Noted(res, calc.NoteHeld) {
+			t.Errorf("%v: %s, want %s; %v", c.typed, got, c.deed, res.Notes)
+		}
+	}
+}
