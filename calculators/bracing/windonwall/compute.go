@@ -297,10 +297,13 @@ func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 		return
 	}
 	if !open {
-		r.Put("spacing-limit", most)
-		if house, ok := in.HouseAmount("spacing"); ok && calc.Over(most, house) {
+		house, ok := in.HouseAmount("spacing")
+		if ok && calc.Over(most, house) {
+			r.Put("spacing-limit", house)
 			r.Note(calc.LevelCaution, calc.Path{}, noteHouse, calc.Amount("most", most, &displays.HeightAtMost),
 				calc.Amount("rule", house, &displays.Wall))
+		} else {
+			r.Put("spacing-limit", most)
 		}
 	}
 	if in.Choice("factor") == "allowable" {

@@ -445,7 +445,8 @@ func TestSpacingOverTheHouseRule(t *testing.T) {
 		if first != c.first || calctest.Noted(res, noteHouse) != c.house {
 			t.Errorf("%s, %s: %v", c.spacing, c.rating, res.Notes)
 		}
-		if calc.Over(res.Out.Num("spacing-limit"), calc.SI(6, "ft")) != c.house {
+		if most := calc.SI(6, "ft"); calc.Over(res.Out.Num("spacing-limit"), most) ||
+			calc.Under(res.Out.Num("spacing-limit"), most) == c.house {
 			t.Errorf("%s, %s: %v m", c.spacing, c.rating, res.Out.Num("spacing-limit"))
 		}
 	}

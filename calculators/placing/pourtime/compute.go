@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/placing"
 )
 
@@ -13,10 +14,14 @@ const (
 	noteMidnight = calc.Text("The pour runs past midnight. Split it at a planned joint.")
 	noteDayPrior = calc.Text("The latest start falls on the day before. The pour does not fit into one day.")
 	noteLong     = calc.Text("Over {limit} on site. Tired people get hurt: plan relief, or split the pour.")
+	askSetUp     = calc.Text("The set-up of {time} is assumed. How long does your own crew take?")
 	noteSmooth   = calc.Text("Hardly a pour runs over 90% of the time. Is that what your own jobs show?")
 )
 
 const day = 24 * 3600 // s
+
+// usualSetUp is the set-up that the calculator opens on, in s. It is our own example.
+const usualSetUp = 45 * 60
 
 // longDay is the time on site above which fatigue is noted, in s.
 const longDay = 10 * 3600
@@ -24,6 +29,9 @@ const longDay = 10 * 3600
 // compute sets the times of the pour. It refuses nothing.
 func compute(r *calc.Recorder, in calc.Case) {
 	setUp, start := in.Num("set-up"), in.Num("start")
+	if calc.Under(math.Abs(setUp-usualSetUp), 1) {
+		r.Note(calc.LevelAsk, calc.At("set-up"), askSetUp, calc.Amount("time", setUp, &displays.Minutes))
+	}
 	pumping := r.Use(placing.PumpingFormula, in.Num("volume"), in.Num("rate"), in.Num("moving"))
 	total := r.Use(placing.ShiftFormula, setUp, pumping, in.Num("clean-up"))
 	r.Put("pumping", pumping)

@@ -100,3 +100,15 @@ func TestPourNotes(t *testing.T) {
 		1e-12,
 	)
 }
+
+// The set-up that the calculator opens on is called assumed, and one that is typed is not.
+func TestSetUpIsAssumed(t *testing.T) {
+	for _, c := range []struct {
+		typed   []string
+		assumed bool
+	}{{nil, true}, {[]string{"set-up=60 min"}, false}, {[]string{"set-up=30 min"}, false}} {
+		if res := calctest.Run(t, Calculator, c.typed...); calctest.Noted(res, askSetUp) != c.assumed {
+			t.Errorf("%v: %v", c.typed, res.Notes)
+		}
+	}
+}

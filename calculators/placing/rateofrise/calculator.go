@@ -108,7 +108,7 @@ var inputs = []calc.Field{
 	{ID: "wait", Display: &displays.Minutes, Optional: true, Label: calc.Text("Wait after each pass"),
 		Help:  calc.Text("Planned, with the pump stopped after every pass. Form pressure gives it."),
 		Range: "0 min to 12 h", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
-	{ID: "age", Display: &displays.Minutes, Usual: "80 min", Label: labelAge,
+	{ID: "age", Display: &displays.Minutes, Usual: "60 min", Label: labelAge,
 		Help:  calc.Text("From batching, oldest concrete in place. Take \"last out\" from truck spacing."),
 		Range: "0 to 300 min", Why: displays.NotMinus, WhyMost: whyWindow},
 	{ID: "window", Display: &displays.Minutes, Rule: "joint-window", HoldsRule: true, Label: weather.LabelWindow,
@@ -178,7 +178,7 @@ var sources = []calc.Source{
 		Title:   "Guide to Formwork for Concrete",
 		Edition: "ACI 347R-14",
 		Year:    "2014",
-		Where:   calc.Text("sec. 4.2.2.1: full fluid head above 15 ft/h"),
+		Where:   calc.Text("sec. 4.2.2.1: full fluid head above 4.5 m/h in the SI edition, 14.7 ft/h"),
 		Status:  calc.Memory,
 	},
 	{

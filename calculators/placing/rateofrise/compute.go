@@ -6,6 +6,7 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/displays"
 	"coursebook/calculators/placing"
+	"coursebook/calculators/pressure"
 	"coursebook/calculators/weather"
 )
 
@@ -23,7 +24,8 @@ const (
 		"There and back, the ends wait twice as long for the hose as one pass takes. Test the lift there first.",
 	)
 	noteFast = calc.Text(
-		"Even the average rise is over {limit}, where the Army's manual stops. Slow the pump.",
+		"Even the average rise is over {limit}, where the Army's manual stops, and over the house rule of {house}, " +
+			"which counts. Slow the pump.",
 	)
 	noteHouse = calc.Text(
 		"Even the average rise is over {limit}, the house rule. Wait after each pass or slow the pump. Form pressure " +
@@ -48,11 +50,11 @@ const (
 	ofWhole = calc.Text("The whole height")
 )
 
-// The greatest rises without a note, in m/s: at the hose by ACI 347, on average by US
-// Army EN5466.
+// The greatest rises without a note, in m/s: at the hose by the stricter edition of ACI 347,
+// as in form pressure, on average by US Army EN5466.
 const (
-	mostLocal   = 15 * 0.3048 / 3600 // 15 ft/h
-	mostAverage = 5 * 0.3048 / 3600  // 5 ft/h
+	mostLocal   = float64(pressure.MethodRiseSI) * 0.3048 / 3600
+	mostAverage = 5 * 0.3048 / 3600 // 5 ft/h
 )
 
 // tightSpare is the time to spare below which a late truck is noted, in s.
@@ -90,15 +92,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 		r.Put("rate-stop", placing.FlowFormula.Value(in.Num("wanted"), in.Num("stop"), core))
 	}
 	noteHose(r, local, lift, lifts)
-	fast := calc.Over(held, mostAverage)
-	if fast {
-		r.Note(calc.LevelWarning, calc.At("rate"), noteFast, calc.Amount("limit", mostAverage, &displays.RiseAtMost))
-	}
-	house, ruled := in.HouseAmount("wanted")
-	if ruled && !fast && calc.Over(held, house) {
-		r.Note(calc.LevelCaution, calc.At("rate"), noteHouse, calc.Amount("limit", house, &displays.RiseAtMost))
-	}
-	fast = fast || ruled && calc.Over(held, house)
+	fast := tooSteep(r, in, held)
 	verdict := single
 	if lifts > 1 {
 		verdict = byAge(r, in, lift, loop, wait)
@@ -107,6 +101,23 @@ func compute(r *calc.Recorder, in calc.Case) {
 		verdict = tooFast
 	}
 	r.PutChoice("verdict", verdict)
+}
+
+// tooSteep reports whether a rise in m/s is over the house rule, or over the Army's where there
+// is no rule, and notes it.
+func tooSteep(r *calc.Recorder, in calc.Case, held float64) bool {
+	most := mostAverage
+	if house, ruled := in.HouseAmount("wanted"); ruled {
+		most = math.Min(most, house)
+	}
+	switch {
+	case calc.Over(held, mostAverage):
+		r.Note(calc.LevelWarning, calc.At("rate"), noteFast,
+			calc.Amount("limit", mostAverage, &displays.RiseAtMost), calc.Amount("house", most, &displays.RiseAtMost))
+	case calc.Over(held, most):
+		r.Note(calc.LevelCaution, calc.At("rate"), noteHouse, calc.Amount("limit", most, &displays.RiseAtMost))
+	}
+	return calc.Over(held, most)
 }
 
 // noteHose notes a rise at the hose above which concrete is fluid: over one lift,

@@ -3,11 +3,13 @@ package rateofrise
 import (
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
 	"coursebook/calculators/placing"
+	"coursebook/calculators/quantity"
 )
 
 // The verdict changes where the age on return exceeds the window: a lift of
@@ -53,7 +55,7 @@ func TestVerdictTurns(t *testing.T) {
 	}
 }
 
-// The limits of ACI 347 (15 ft/h) and US Army EN5466 (5 ft/h) are open:
+// The limits of ACI 347 (14.7 ft/h, the stricter edition) and US Army EN5466 (5 ft/h) are open:
 // there is no note at the limit, and one just above it.
 func TestRiseLimits(t *testing.T) {
 	for _, c := range []struct {
@@ -62,8 +64,8 @@ func TestRiseLimits(t *testing.T) {
 	}{ // one lift of 2 ft
 		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=5 yd³/h"}, false, false},
 		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=5.01 yd³/h"}, false, true},
-		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=15 yd³/h"}, false, true},
-		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=15.01 yd³/h"}, true, true},
+		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=14.7 yd³/h"}, false, true},
+		{[]string{"length=27 ft", "stop=27 ft", "core=12 in", "rate=14.71 yd³/h"}, true, true},
 		{[]string{"length=270 ft", "stop=2 ft", "core=12 in", "rate=15 yd³/h"}, true, false},
 	} {
 		one := calctest.Run(t, Calculator, append(c.inputs, "lift=2 ft", "height=2 ft")...)
@@ -194,5 +196,15 @@ func TestWait(t *testing.T) {
 	}
 	if share := calc.From(placing.UsualShare, "%"); Calculator.In[7].Usual != fmt.Sprint(share, " %") {
 		t.Errorf("the usual share of the time is %s, not %v %%", Calculator.In[7].Usual, share)
+	}
+}
+
+// A rise over the Army's greatest names the house rule beside it, because that counts.
+func TestWhichRiseCounts(t *testing.T) {
+	res := calctest.Run(t, Calculator, "length=27 ft", "core=12 in", "lift=2 ft", "rate=5.5 yd³/h")
+	note, ok := calctest.NoteOf(res, noteFast)
+	said := calc.Locale{Style: quantity.Style{System: quantity.US}}.Say(note.Text, note.Slots...)
+	if !ok || !strings.Contains(said, "5.0 ft/h") || !strings.Contains(said, "4.0 ft/h, which counts") {
+		t.Errorf("%s; %v", said, res.Notes)
 	}
 }

@@ -113,6 +113,9 @@ var inputs = []calc.Field{
 	{ID: "chute-2", Display: &reading, Optional: true, Label: calc.Text("Second test at the chute"),
 		Help:  calc.Text("Another portion of the same sample, at once. Empty: not tested."),
 		Range: "0 to 11 in", Why: displays.NotMinus, WhyMost: whyCone},
+	{ID: "chute-3", Display: &reading, Optional: true, Label: calc.Text("Third test at the chute"),
+		Help: calc.Text("Where one of two is over and one is not. Empty: not tested."), When: tested,
+		Range: "0 to 11 in", Why: displays.NotMinus, WhyMost: whyCone},
 	{ID: "hose", Display: &reading, Optional: true, Label: calc.Text("Slump at the hose"),
 		Help:  calc.Text("What the form feels. Empty: not tested."),
 		Range: "0 to 11 in", Why: displays.NotMinus, WhyMost: whyCone},
@@ -128,6 +131,9 @@ var inputs = []calc.Field{
 	{ID: "load", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("Concrete in the drum"),
 		Range: "0.5 to 16 yd³", Why: placing.WhyTruck},
 }
+
+// tested reports whether a second test at the chute is entered.
+func tested(c calc.Case) bool { return c.Has("chute-2") }
 
 var outputs = []calc.Field{
 	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("This load"), Options: []calc.Option{

@@ -42,9 +42,10 @@ const (
 		"One test is over {limit}: the higher one counts. Test a third portion at the chute. Over {limit} again, " +
 			"the load is refused.",
 	)
-	noteCode = calc.Text("The home code asks for more than {limit} in forms that stay in place.")
-	noteHose = calc.Text("The form feels {hose} at the hose. Stop the pump. Test chute and hose again.")
-	noteSet  = calc.Text(
+	noteThird = calc.Text("Two of three tests are within {limit}, and the higher of the two counts.")
+	noteCode  = calc.Text("The home code asks for more than {limit} in forms that stay in place.")
+	noteHose  = calc.Text("The form feels {hose} at the hose. Stop the pump. Test chute and hose again.")
+	noteSet   = calc.Text(
 		"At the hose it has stiffened to {hose}. That is too stiff to flow around bars and frames. Stop the pump and " +
 			"call the plant. No water.",
 	)
@@ -159,6 +160,8 @@ func decide(r *calc.Recorder, in calc.Case, lim limits) (verdict string, counts 
 	case lim.low(a) && lim.low(b):
 		r.Note(calc.LevelCaution, calc.At("chute"), noteStiff)
 		return plant, higher
+	case two && lim.high(a) != lim.high(b) && in.Has("chute-3"):
+		return third(r, lim, in.Num("chute-3"), a, b)
 	case over(math.Abs(a-b), calc.SI(apart, "in")):
 		r.Note(calc.LevelCaution, calc.At("chute-2"), noteApart, calc.Amount("apart", math.Abs(a-b), &difference))
 		return again, higher
@@ -174,6 +177,18 @@ func decide(r *calc.Recorder, in calc.Case, lim limits) (verdict string, counts 
 		r.Note(calc.LevelNotice, calc.At("chute-2"), noteSplit)
 	}
 	return "", higher
+}
+
+// third returns the verdict by a third test, of slump s, where one of two, a and b, is over what
+// goes in: two tests over it refuse the load, and two within it count. All are in m.
+func third(r *calc.Recorder, lim limits, s, a, b float64) (verdict string, counts float64) {
+	lower, higher := math.Min(a, b), math.Max(a, b)
+	if lim.high(s) {
+		noteRefusal(r, lim, math.Min(s, higher))
+		return refuse, math.Max(s, higher)
+	}
+	r.Note(calc.LevelNotice, calc.At("chute-3"), noteThird, calc.Amount("limit", lim.goes, &slump))
+	return "", math.Max(s, lower)
 }
 
 // noteRefusal notes the reason of a refusal; s, in m, is the lower of two tests.

@@ -227,3 +227,28 @@ func TestVerdictInOtherUnits(t *testing.T) {
 		}
 	})
 }
+
+// Where one of two tests is over and one is not, a third decides: over again, the load is
+// refused; within, the higher of the two within counts.
+func TestThirdPortion(t *testing.T) {
+	for _, c := range []struct {
+		chute, second, third string
+		verdict              string
+		counts               float64 // in.
+	}{
+		{"7 1/4", "6 3/4", "7 1/2", refuse, 7.5}, {"7 1/4", "6 3/4", "7 1/4", refuse, 7.25},
+		{"7 1/4", "6 3/4", "7", goesIn, 7}, {"6 1/2", "7 1/4", "6 1/4", goesIn, 6.5},
+		{"8", "6 1/2", "6 3/4", goesIn, 6.75}, {"7 1/4", "6 3/4", "", again, 7.25},
+		{"6 3/4", "6 1/2", "7 1/2", goesIn, 6.75}, // two within count, and no third is needed
+	} {
+		res := calctest.Run(t, Calculator, "ordered=7 in", "chute="+c.chute, "chute-2="+c.second, "chute-3="+c.third)
+		if got := res.Out.Choice("verdict"); got != c.verdict {
+			t.Errorf("%+v: %s, %v", c, got, res.Notes)
+		}
+		calctest.Near(t, "the slump that counts", calc.From(res.Out.Num("goes-by"), "in"), c.counts, 1e-9)
+		decided := c.chute != "6 3/4" && c.verdict == goesIn
+		if calctest.Noted(res, noteThird) != decided {
+			t.Errorf("%+v: %v", c, res.Notes)
+		}
+	}
+}

@@ -116,7 +116,7 @@ var sources = []calc.Source{
 		"at one stop, 5 yd³/h as the slowest pump, setting times of 5 to 10 h at 70 °F by mix, no " +
 		"earlier than 7 h at 73 °F, the heads of nine hands, a " +
 		"mix 20 °F warmer at most"), Status: calc.OwnLimit},
-	{ID: "practice", Where: calc.Text("40 to 90 °F as the range of the equations, fluid head below it, no credit " +
+	{ID: "practice", Where: calc.Text("41 to 90 °F as the range of the equations, fluid head below it, no credit " +
 		"above it"), Status: calc.CommonPractice},
 }
 

@@ -54,6 +54,7 @@ const (
 // The verdicts on a rate.
 const (
 	rateLow  = "low"
+	rateDew  = "dew"
 	rateCare = "care"
 	rateAct  = "act"
 )
@@ -103,6 +104,7 @@ var outputs = []calc.Field{
 		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("Drying"),
 		Options: []calc.Option{
 			{ID: rateLow, Label: calc.Text("Slow: usual care")},
+			{ID: rateDew, Label: calc.Text("Dew falls: cover the top")},
 			{ID: rateCare, Label: calc.Text("Careful: have protection ready")},
 			{ID: rateAct, Label: calc.Text("Too fast: act now")},
 		},

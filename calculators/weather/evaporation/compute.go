@@ -12,9 +12,12 @@ const (
 		"Fog, break the wind, shade, or cover at once. Start curing as soon as the top is finished. Do not sprinkle " +
 			"water and trowel it in.",
 	)
-	noteCare   = calc.Text("Have fog, covers and a wind break at hand before the next load.")
-	noteSplit  = calc.Text("Uno's equation gives {uno} and Menzel's {menzel}. The faster one counts.")
-	noteDew    = calc.Text("Dew falls on the concrete: nothing dries. The rates below zero are shown as 0.")
+	noteCare  = calc.Text("Have fog, covers and a wind break at hand before the next load.")
+	noteSplit = calc.Text("Uno's equation gives {uno} and Menzel's {menzel}. The faster one counts.")
+	noteDew   = calc.Text(
+		"Dew falls on the concrete and nothing dries. Cover the top, and do not trowel it while water stands on it. " +
+			"The rates below zero are shown as 0.",
+	)
 	noteOneDew = calc.Text("By {equation} water condenses on the concrete. That rate is below zero and shown as 0.")
 	noteBlend  = calc.Text(
 		"No document gives a limit for blends. Three quarters of the limit for plain cement is common practice.",
@@ -80,6 +83,8 @@ func compute(r *calc.Recorder, in calc.Case) {
 	case !calc.Under(worst, limit/2):
 		r.PutChoice("verdict", rateCare)
 		r.Note(calc.LevelNotice, calc.Path{}, noteCare)
+	case raw < 0 && rawMenzel < 0:
+		r.PutChoice("verdict", rateDew)
 	default:
 		r.PutChoice("verdict", rateLow)
 	}
@@ -102,7 +107,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 func noteCondensing(r *calc.Recorder, uno, menzel float64) {
 	switch {
 	case uno < 0 && menzel < 0:
-		r.Note(calc.LevelNotice, calc.At("humidity"), noteDew)
+		r.Note(calc.LevelCaution, calc.At("humidity"), noteDew)
 	case uno < 0:
 		r.Note(calc.LevelNotice, calc.At("humidity"), noteOneDew, calc.TextSlot("equation", nameUno))
 	case menzel < 0:

@@ -17,7 +17,7 @@ func TestNotes(t *testing.T) {
 		{[]string{"concrete=70 °F", "air=70 °F", "humidity=70%", "wind=20 mph"}, rateCare, noteCare},
 		{[]string{"concrete=70 °F", "air=70 °F", "humidity=70%", "wind=20 mph", "mix=silica"}, rateAct, noteAct},
 		{[]string{"concrete=70 °F", "air=70 °F", "humidity=70%", "wind=5 mph"}, rateLow, ""},
-		{[]string{"concrete=45 °F", "air=85 °F", "humidity=95%"}, rateLow, noteDew},
+		{[]string{"concrete=45 °F", "air=85 °F", "humidity=95%"}, rateDew, noteDew},
 		{[]string{"wind=30 mph"}, rateAct, noteGrid},
 		{[]string{"wind-height=33 ft"}, rateAct, noteLow},
 	} {
