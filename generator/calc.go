@@ -292,6 +292,7 @@ func calculate(s std, c *calc.Calculator, o calcOptions) int {
 		}
 		return faulty
 	}
+	unused(s, in, o.entries)
 	res := calc.Run(c, in)
 	if o.svg != "" && res.State == calc.OK {
 		if status := writeFigure(s, c, o, in, res); status != fine {
@@ -312,6 +313,17 @@ func calculate(s std, c *calc.Calculator, o calcOptions) int {
 		return faulty
 	}
 	return fine
+}
+
+// unused names the inputs that were typed and do not apply in this case, so that nobody takes
+// them as counted.
+func unused(s std, in calc.Case, entries []calc.Entry) {
+	for _, e := range entries {
+		id, _, _ := strings.Cut(e.Path, ".")
+		if e.Text != "" && !in.Asked(id) {
+			fmt.Fprintf(s.err, "NOTICE: %s: it does not apply with the other inputs, and was not used\n", id)
+		}
+	}
 }
 
 // writeFigure writes the drawing of a result to the file that o names. It prints

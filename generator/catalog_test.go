@@ -147,3 +147,21 @@ func refusesNonsense(t *testing.T, c *calc.Calculator) {
 		t.Error("the default case asks for no number")
 	}
 }
+
+// An input that is typed and does not apply is named, and one that applies is not.
+func TestUnusedInputIsNamed(t *testing.T) {
+	for _, c := range []struct {
+		args   []string
+		unused bool
+	}{
+		{[]string{"calc", "hot-weather", "own-time=60 min"}, true},
+		{[]string{"calc", "hot-weather", "own-time=60 min", "-json"}, true},
+		{[]string{"calc", "hot-weather", "own-time=60 min", "rule=own"}, false},
+		{[]string{"calc", "hot-weather", "age=40 min"}, false},
+	} {
+		_, errs, status := runCommand(c.args...)
+		if named := strings.Contains(errs, "own-time: it does not apply"); named != c.unused || status != fine {
+			t.Errorf("%v: status %d, %s", c.args, status, errs)
+		}
+	}
+}
