@@ -286,6 +286,13 @@ var contradictions = []struct{ lang, phrase, instead string }{
 	{"es", "el mayordomo firma otra vez la etiqueta", "la persona competente firma la etiqueta de los tablones"},
 	{"en", "the boom comes down", "the operator folds the boom only if there is time"},
 	{"es", "baja la pluma y todos", "el operador dobla la pluma solo si hay tiempo"},
+	{"en", "calls \"pump\" to the signal hand", "the hose hand calls \"first flow\", the foreman says \"pump\""},
+	{"es", "dice \"bombee\" al de las señas", "el de la manguera dice \"primer chorro\", el mayordomo \"bombee\""},
+	{"en", "the line hand calls \"wall full\"", "the hose hand calls it"},
+	{"es", "el del hilo canta \"muro lleno\"", "lo canta el de la manguera"},
+	{"en", "the outside watch is the spotter", "the spotter watches the wire, the outside watch the wash-out"},
+	{"en", "count two lifts", "all the concrete above the underside of the sill counts"},
+	{"es", "cuente dos capas", "cuenta todo el concreto sobre la cara de abajo del antepecho"},
 }
 
 // TestNoContradiction checks every page for phrases that contradict another page.
