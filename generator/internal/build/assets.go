@@ -39,6 +39,9 @@ func (b *builder) loadModule() {
 // it does not delay the first view.
 const deferredStyle = "css/index-deferred.css"
 
+// listsStyle is an optional style sheet of the home page, the stages and the lists.
+const listsStyle = "css/index-lists.css"
+
 // bundleTheme bundles the theme and adds its files, the pictures and the
 // translations. It adds a fault for each file that is missing or cannot be
 // bundled.
@@ -58,6 +61,10 @@ func (b *builder) bundleTheme() {
 		a.DeferredData = bundle.Style(b.o.Theme, deferredStyle, b.faults)
 		a.Deferred = b.asset("deferred", "css", a.DeferredData)
 	}
+	if _, err := fs.Stat(b.o.Theme, listsStyle); err == nil {
+		a.ListsData = bundle.Style(b.o.Theme, listsStyle, b.faults)
+		a.Lists = b.asset("lists", "css", a.ListsData)
+	}
 	a.Script = b.asset("page", "js", a.ScriptData)
 	b.release.Module = b.asset("module", "wasmz", a.ModuleData)
 	a.Icon = b.asset("icon", "svg", a.IconData)
@@ -66,7 +73,9 @@ func (b *builder) bundleTheme() {
 	}
 	b.addPictures()
 	b.addWords()
-	b.firstView = output.NewFirstView([]output.File{{Path: a.Style, Data: a.StyleData}})
+	style := output.File{Path: a.Style, Data: a.StyleData}
+	b.firstView = output.NewFirstView([]output.File{style})
+	b.listsView = output.NewFirstView([]output.File{style, {Path: a.Lists, Data: a.ListsData}})
 	b.weights.Scripts = []output.File{{Path: a.Script, Data: a.ScriptData}}
 	b.weights.Module = output.File{Path: b.release.Module, Data: a.ModuleData}
 }

@@ -45,7 +45,11 @@ func (b *builder) renderPage(j *render.Job, min *bundle.Minifier) (id string, er
 		return "", err
 	}
 	html, id = release.Stamp(html)
-	if f, heavier := b.firstView.Check(output.File{Path: j.Path(), Data: html}, j.Budget()); heavier {
+	view := b.firstView
+	if j.Lists() {
+		view = b.listsView
+	}
+	if f, heavier := view.Check(output.File{Path: j.Path(), Data: html}, j.Budget()); heavier {
 		b.overBudget(f)
 	}
 	if b.o.Preview { // after the check: the reload script is not part of the published page

@@ -40,6 +40,7 @@ type builder struct {
 
 	weights   output.Weights
 	firstView output.FirstView
+	listsView output.FirstView // of pages that load the style sheet of lists too
 }
 
 // parser parses a page.

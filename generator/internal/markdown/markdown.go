@@ -125,7 +125,7 @@ func headerOf(h source.Header) page.Header {
 		Title: h.Title, Summary: h.Summary, Stage: h.Stage, Kind: page.Kind(h.Kind), Order: h.Order,
 		Roles: h.Roles, When: h.When, Time: h.Time, Gear: h.Gear, Sources: h.Sources,
 		Next: h.Next, Lessons: h.Lessons, Reads: h.Reads, Words: h.Words, Least: h.Least,
-		Revised: h.Revised, Lines: h.Lines,
+		Call: h.Call, Revised: h.Revised, Lines: h.Lines,
 	}
 }
 

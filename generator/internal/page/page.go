@@ -49,6 +49,7 @@ type Header struct {
 	Reads                 []string       // lesson: slugs of the pages to read first
 	Words                 []string       // search synonyms
 	Least                 []string       // amounts whose conversions are rounded up
+	Call                  bool           // has the button that calls the emergency number
 	Revised               string         // year-month-day
 	Lines                 map[string]int // source line of each key
 }

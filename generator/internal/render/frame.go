@@ -3,7 +3,6 @@ package render
 import (
 	"strings"
 
-	"coursebook/generator/internal/page"
 	"coursebook/generator/internal/release"
 	"coursebook/generator/internal/site"
 	"coursebook/generator/internal/theme"
@@ -46,8 +45,9 @@ func frame(j *Job) theme.Frame {
 	f := theme.Frame{
 		Title: j.title, Slug: j.slug, Self: j.at.path, Languages: languageLinks(j), Stages: stageLinks(j),
 		Lang: l.Code, Name: l.Title, Subtitle: l.Subtitle, Kind: j.kind.name,
-		Revised: j.Site.Manual.Revised, Root: strings.Repeat("../", strings.Count(j.at.path, "/")),
-		Home: j.homeHref(l), All: j.href(allAt(j, l)),
+		Emergency: j.Site.Manual.Emergency, Revised: j.Site.Manual.Revised,
+		Root: strings.Repeat("../", strings.Count(j.at.path, "/")),
+		Home: j.homeHref(l), Settings: j.href(settingsAt(j, l)), All: j.href(allAt(j, l)),
 		Policy: Policy, PageID: release.IDPlaceholder, Pocket: j.form == site.OneFile, Assets: frameAssets(j),
 	}
 	if len(l.Courses) > 0 {
@@ -78,35 +78,29 @@ func frameAssets(j *Job) theme.Assets {
 		}
 		return site.Rel(j.at.path, path)
 	}
+	if j.kind.lists {
+		a.Lists = rel(j.Assets.Lists)
+	}
 	a.Style, a.Deferred, a.Script = rel(j.Assets.Style), rel(j.Assets.Deferred), rel(j.Assets.Script)
 	a.Icon, a.AppManifest = rel(j.Assets.Icon), rel(j.Assets.AppManifest[j.lang.Code])
 	return a
 }
 
-// stageLinks returns the stages of the day with links to their headings on the
-// home page.
+// stageLinks returns the stages of the day with links to their pages.
 func stageLinks(j *Job) []theme.StageLink {
 	current := ""
 	if j.page != nil && j.page.Stage != nil {
 		current = j.page.Stage.ID
-	}
-	home := j.homeHref(j.lang)
-	if j.kind.name == string(page.Home) && j.form == site.Folder {
-		home = ""
+	} else if j.stage != nil {
+		current = j.stage.ID
 	}
 	var list []theme.StageLink
 	for _, st := range j.lang.Stages {
-		href := home + "#" + stageID(st.ID)
-		if j.form == site.OneFile {
-			href = home + "." + stageID(st.ID)
-		}
-		list = append(list, theme.StageLink{ID: st.ID, Title: st.Title, Href: href, Current: st.ID == current})
+		list = append(list, theme.StageLink{ID: st.ID, Title: st.Title, Hint: st.Hint,
+			Href: j.href(stageAddress(j.lang.Code, st.ID)), Current: st.ID == current})
 	}
 	return list
 }
-
-// stageID returns the id of a stage's heading on the home page.
-func stageID(id string) string { return "stage-" + id }
 
 // languageLinks returns a link to the page in each language, or to its home page
 // if the page does not exist in it.

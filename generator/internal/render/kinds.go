@@ -17,6 +17,8 @@ type kind struct {
 	// budget is the kind of page by which package output chooses the budget; empty for the
 	// default.
 	budget string
+	// lists reports whether the pages load the style sheet of lists.
+	lists bool
 	// list returns the pages that the generator adds in a language; nil for kinds of the
 	// content.
 	list func(m *Manual, l *site.Language) []*Job
@@ -29,7 +31,7 @@ type kind struct {
 // kinds are all kinds of page: first those of the content, then those that the
 // generator adds, in the order of their articles in the one-file edition.
 var kinds = []kind{
-	{name: string(page.Home), template: "home", budget: output.KindHome, at: contentAt, view: homeView},
+	{name: string(page.Home), template: "home", lists: true, budget: output.KindHome, at: contentAt, view: homeView},
 	{name: string(page.Procedure), template: "procedure", at: contentAt, view: procedureView},
 	{name: string(page.Reference), template: "procedure", at: contentAt, view: procedureView},
 	{name: string(page.Cautions), template: "procedure", at: contentAt, view: procedureView},
@@ -38,6 +40,8 @@ var kinds = []kind{
 	{name: string(page.Lesson), template: "lesson", at: contentAt, view: lessonView},
 	{name: string(page.Course), template: "course", at: contentAt, view: courseView},
 
+	{name: "stage", template: "stage", lists: true, list: listStages, at: stageAt, view: stageView},
+	{name: "calculators", template: "calculators", lists: true, list: listGroups, at: groupsAt, view: groupsView},
 	{name: "calculator", template: "calculator", budget: output.KindCalculator,
 		list: listCalculators, at: calculatorAt, view: calculatorView},
 	{name: "listing", template: "listing", budget: output.KindCalculator,
@@ -46,6 +50,7 @@ var kinds = []kind{
 	{name: "book", template: "paper", budget: output.KindPaper, list: listCards, at: cardsAt, view: cardsView},
 	{name: "book", template: "paper", budget: output.KindPaper, list: listPosters, at: postersAt, view: postersView},
 	{name: "training", template: "training", list: listTraining, at: trainingAt, view: trainingView},
+	{name: "settings", template: "settings", list: listSettings, at: settingsAt, view: settingsView},
 	{name: "missing", template: "missing", list: listMissing, at: missingAt, view: missingView},
 }
 

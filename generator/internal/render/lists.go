@@ -46,6 +46,19 @@ func initial(title string) string {
 	return string(r)
 }
 
+// listSettings returns the page of the settings of a language.
+func listSettings(m *Manual, l *site.Language) []*Job {
+	return []*Job{{slug: "settings", title: m.Themes[l.Code].Text("ui.settings")}}
+}
+
+// settingsAt returns the address of the page of the settings of a language.
+func settingsAt(_ *Job, l *site.Language) address {
+	return address{site.SettingsPath(l.Code), l.Code + ".settings"}
+}
+
+// settingsView returns the view of the page of the settings; the error is nil.
+func settingsView(j *Job) (any, error) { return theme.Settings{Frame: frame(j)}, nil }
+
 // missingPath is the path of the page for missing addresses. A server can send it for any
 // address below the site's root.
 const missingPath = "404.html"

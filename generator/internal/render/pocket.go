@@ -53,7 +53,7 @@ func Pocket(folder *Manual, list release.List, min *bundle.Minifier) ([]byte, er
 		outer.slug = l.Home.Page.Slug
 	}
 	v := theme.Pocket{Frame: frame(outer), Data: pocketData(m, list),
-		Style:  template.CSS(slices.Concat(m.Assets.StyleData, m.Assets.DeferredData)),
+		Style:  template.CSS(slices.Concat(m.Assets.StyleData, m.Assets.ListsData, m.Assets.DeferredData)),
 		Script: template.JS(safeScript(m.Assets.ScriptData))}
 	v.Assets.Icon = "data:image/svg+xml;base64," + base64.StdEncoding.EncodeToString(m.Assets.IconData)
 	for _, j := range Jobs(m, site.OneFile) {

@@ -11,31 +11,6 @@ import (
 	"coursebook/generator/internal/theme"
 )
 
-// stagePages is the maximum number of pages of one stage on the home page: a short list
-// is found by thumb, and the first view stays within its budget.
-const stagePages = 10
-
-// homeView returns the view of a home page. It returns an error if its body cannot
-// be rendered.
-func homeView(j *Job) (any, error) {
-	p := j.page
-	body, err := parts(j)
-	if err != nil {
-		return nil, err
-	}
-	v := theme.Home{Frame: frame(j), Parts: body, Calculators: calculatorLinks(j)}
-	v.Summary = p.Header.Summary
-	for _, st := range p.Language.Stages {
-		shown := st.Pages[:min(len(st.Pages), stagePages)]
-		v.Stages = append(v.Stages, theme.Stage{ID: stageID(st.ID), Title: st.Title, Hint: st.Hint,
-			Pages: links(j, shown), More: len(st.Pages) - len(shown)})
-	}
-	for _, r := range p.Language.Roles {
-		v.Roles = append(v.Roles, theme.Role{ID: r.ID, Title: r.Title})
-	}
-	return v, nil
-}
-
 // isUrgent reports whether a page is the urgent page or of the same stage. Its steps are
 // then before roles and gear.
 func isUrgent(m *Manual, p *site.Page) bool {
@@ -58,6 +33,9 @@ func procedure(j *Job) (theme.Procedure, error) {
 		Parts: body, Next: links(j, p.After), Urgent: isUrgent(j.Manual, p),
 	}
 	v.Summary = h.Summary
+	if h.Call {
+		v.Call = j.Site.Manual.Emergency
+	}
 	if h.Revised != "" {
 		v.Revised = h.Revised
 	}

@@ -41,9 +41,10 @@ type Picture struct {
 type Assets struct {
 	Style, Script, Icon string
 	Deferred            string            // the deferred style sheet; empty if the theme has none
+	Lists               string            // the style sheet of home page, stages and lists; empty if the theme has none
 	AppManifest         map[string]string // the web app manifest, by language
 
-	StyleData, DeferredData, ScriptData, WorkerData, IconData, ModuleData []byte
+	StyleData, ListsData, DeferredData, ScriptData, WorkerData, IconData, ModuleData []byte
 
 	IndexData, WordsData map[string][]byte // by language
 }
@@ -57,9 +58,10 @@ type Job struct {
 
 	lang        *site.Language
 	slug, title string
-	page        *site.Page // of a page of the content
-	calculator  *form.Form // of a calculator's pages
-	folderOnly  bool       // not in the one-file edition
+	page        *site.Page  // of a page of the content
+	calculator  *form.Form  // of a calculator's pages
+	stage       *site.Stage // of the page of a stage
+	folderOnly  bool        // not in the one-file edition
 }
 
 // address is the address of a page in both forms of a manual. The zero address means
@@ -113,6 +115,9 @@ func (j *Job) Budget() string {
 	}
 	return j.kind.budget
 }
+
+// Lists reports whether the page loads the style sheet of lists before its first view.
+func (j *Job) Lists() bool { return j.kind.lists }
 
 // HTML returns the page, rendered and minified. It returns an error if its view,
 // its template or its HTML fails.

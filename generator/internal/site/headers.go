@@ -127,6 +127,9 @@ func (a *assembler) compareTwins(p, twin *Page) {
 	case !slices.Equal(h.Lessons, o.Lessons):
 		a.atKey(fault.Error, p, "lessons", "twin-differs", "name the same lessons in the same order",
 			"lessons are not those of %s", twin.File)
+	case h.Call != o.Call:
+		a.atKey(fault.Error, p, "call", "twin-differs", "write call: true in both or in neither",
+			"the button that calls for help stands on one of this page and %s only", twin.File)
 	case h.Revised < o.Revised:
 		a.atKey(fault.Warning, p, "revised", "twin-older", "bring the page up to date and set its date",
 			"page was revised before %s", twin.File)

@@ -31,6 +31,12 @@ func CalculatorPath(lang, id string) string { return lang + "/calc/" + id + ".ht
 // ListingPath returns the path of the page with the Go functions of a calculator.
 func ListingPath(lang, id string) string { return lang + "/calc/" + id + "-source.html" }
 
+// StagePath returns the path of the page of a stage.
+func StagePath(lang, id string) string { return lang + "/stage/" + id + ".html" }
+
+// CalculatorsPath returns the path of the list of the calculators.
+func CalculatorsPath(lang string) string { return lang + "/calc/index.html" }
+
 // AllPath returns the path of the list of all pages from A to Z.
 func AllPath(lang string) string { return lang + "/all.html" }
 
@@ -39,6 +45,9 @@ func CardsPath(lang string) string { return lang + "/cards.html" }
 
 // PostersPath returns the path of the printable page of posters.
 func PostersPath(lang string) string { return lang + "/posters.html" }
+
+// SettingsPath returns the path of the page of the settings.
+func SettingsPath(lang string) string { return lang + "/settings.html" }
 
 // TrainingPath returns the path of the page of a language's courses.
 func TrainingPath(lang string) string { return lang + "/training.html" }

@@ -76,6 +76,9 @@ type Language struct {
 	Glossary, Cautions Entry
 	// Stages are those of the manual, with their pages in order.
 	Stages []*Stage
+	// Groups are the calculators by what they are for. Those that the manual lists in no
+	// group are in the last one, which has no title.
+	Groups []Group
 	// Loose are the pages without a stage, by title, except the home page.
 	Loose []Entry
 	// Courses are the courses, in the order of the roles.
@@ -94,6 +97,12 @@ type Language struct {
 type Stage struct {
 	ID, Title, Hint string
 	Pages           []Entry
+}
+
+// Group is the calculators that are for one thing, in one language.
+type Group struct {
+	Title       string
+	Calculators []string // IDs
 }
 
 // Role is a kind of reader in one language.
@@ -125,6 +134,7 @@ func Assemble(manual source.Manual, files []source.File, pages []*page.Page, cal
 		a.site.byID[c.ID] = c
 	}
 	a.languages()
+	a.groups()
 	a.place(pages)
 	a.order()
 	for _, p := range a.site.Pages {

@@ -36,6 +36,8 @@ type Header struct {
 	// Least are amounts of the page that may not get smaller on the way to
 	// other units, such as the distance from a power line.
 	Least []string
+	// Call reports whether the page has the button that calls the emergency number.
+	Call bool
 	// Revised is a date YYYY-MM-DD, or empty.
 	Revised string
 	// Lines holds the file's line of each key given.
@@ -75,6 +77,7 @@ func ParseHeader(path string, data []byte, faults *fault.List) (h Header, body [
 		{"reads", false, r.list("reads", &h.Reads)},
 		{"words", false, r.list("words", &h.Words)},
 		{"least", false, r.list("least", &h.Least)},
+		{"call", false, r.yes("call", &h.Call)},
 		{"revised", false, r.date("revised", &h.Revised)},
 	})
 	procedure := h.Kind == "procedure" || h.Kind == "" && h.Lines["kind"] == 0

@@ -113,7 +113,7 @@ var headerFaults = []struct{ header, want string }{
 	{"title: a\nkind: home\ncolour: red",
 		`4:1 unknown-key unknown key "colour" in page header ` +
 			`| use one of: title, summary, stage, kind, order, roles, when, time, gear, sources, next, ` +
-			`lessons, reads, words, least, revised`},
+			`lessons, reads, words, least, call, revised`},
 	{"title: a\nStage: b", `3:1 unknown-key unknown key "Stage" in page header | did you mean "stage"?`},
 	{"title: a\nkind: home\ntitle: b",
 		`4:1 duplicate-key key "title" stands twice, first on line 2 | keep one of the two`},

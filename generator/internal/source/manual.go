@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"net/url"
 	"path"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -33,6 +34,11 @@ type Manual struct {
 	Synonyms string
 	// Terms is the path of the list of terms, or empty.
 	Terms string
+	// Emergency is the telephone number of the emergency services, such as 911; may be
+	// empty.
+	Emergency string
+	// Groups are the calculators by what they are for, in order; may be empty.
+	Groups []Group
 	// Rules are the house rules: the crew's own numbers; may be empty.
 	Rules []Rule
 	// Posters are the pages that become posters, in order; may be empty.
@@ -81,6 +87,22 @@ type Role struct {
 	Line int
 }
 
+// Group is the calculators that are for one thing.
+type Group struct {
+	// Title holds the text of each language by its code.
+	Title map[string]string
+	// List are the calculators in order; at least one.
+	List []Listed
+}
+
+// Listed names one calculator.
+type Listed struct {
+	// ID is that of the calculator.
+	ID string
+	// Line and Col are where the file names it.
+	Line, Col int
+}
+
 // ParseManual parses manual.yaml. It adds errors to faults; the manual then holds
 // what could be read. A text that lacks one of the languages is a warning, one
 // that lacks the first language an error.
@@ -99,6 +121,8 @@ func ParseManual(path string, data []byte, faults *fault.List) Manual {
 		{"languages", true, p.languages(&m.Languages)},
 		{"stages", true, p.stages(&m.Stages)},
 		{"roles", false, p.roles(&m.Roles)},
+		{"emergency", false, p.telephone(&m.Emergency)},
+		{"calculators", false, p.groups(&m.Groups)},
 		{"rules", false, p.rules(&m.Rules)},
 		{"posters", false, p.posters(&m.Posters)},
 		{"synonyms", false, p.file("synonyms", "the content folder", ".tsv", &m.Synonyms)},
@@ -240,6 +264,53 @@ func (p *manualParser) roles(into *[]Role) func(*yaml.Node) {
 				*into = append(*into, r)
 			}
 		})
+	}
+}
+
+// groups returns a function that appends the groups of a list, which may be empty, to
+// *into. It reports a calculator that two groups name, and a group without any. Package
+// site checks that the calculators exist.
+func (p *manualParser) groups(into *[]Group) func(*yaml.Node) {
+	seen := map[string]int{}
+	return func(n *yaml.Node) {
+		p.items(n, "calculators", func(item *yaml.Node) {
+			var g Group
+			p.mapping(item, "group of calculators", []key{
+				{"title", true, p.texts("title", &g.Title)},
+				{"list", true, func(n *yaml.Node) {
+					p.some(n, "list", func(item *yaml.Node) {
+						one := Listed{Line: item.Line, Col: item.Column}
+						if p.newID("calculator", &one.ID, seen)(item); one.ID != "" {
+							g.List = append(g.List, one)
+						}
+					})
+				}},
+			})
+			if len(g.List) > 0 {
+				*into = append(*into, g)
+			}
+		})
+	}
+}
+
+// telephone is the form of a telephone number: digits, with a plus in front and single
+// spaces or hyphens between them.
+var telephone = regexp.MustCompile(`^\+?[0-9]+([ -][0-9]+)*$`)
+
+// telephone returns a function that sets *into to a telephone number of at most 20
+// characters. A bad one is reported and *into is unchanged.
+func (p *manualParser) telephone(into *string) func(*yaml.Node) {
+	return func(n *yaml.Node) {
+		var s string
+		if p.written("emergency", &s)(n); s == "" {
+			return
+		}
+		if len(s) > 20 || !telephone.MatchString(s) {
+			p.errorAt(n, "bad-telephone", fmt.Sprintf("emergency %q is no telephone number", clip(s)),
+				"write at most 20 digits, with spaces or hyphens between them: 911")
+			return
+		}
+		*into = s
 	}
 }
 

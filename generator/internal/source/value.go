@@ -110,6 +110,18 @@ func (r *reader) items(n *yaml.Node, what string, each func(*yaml.Node)) {
 	}
 }
 
+// yes returns a function that sets *into to true for the value true, which is the only
+// one. Any other value is reported and *into is unchanged.
+func (r *reader) yes(what string, into *bool) func(*yaml.Node) {
+	return func(n *yaml.Node) {
+		if n.Kind != yaml.ScalarNode || n.ShortTag() != "!!bool" || n.Value != "true" {
+			r.wrongType(n, what, "true", "write "+what+": true, or remove the line")
+			return
+		}
+		*into = true
+	}
+}
+
 // whole returns a function that sets *into to a whole number from low to high,
 // both included. Any other value is reported and *into is unchanged.
 func (r *reader) whole(what string, low, high int, into *int) func(*yaml.Node) {

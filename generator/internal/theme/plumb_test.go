@@ -2,6 +2,7 @@ package theme
 
 import (
 	"io/fs"
+	"maps"
 	"math"
 	"os"
 	"path/filepath"
@@ -169,12 +170,12 @@ func TestContrastFormula(t *testing.T) {
 	}
 }
 
-// Text reaches 7 : 1, body text 15 : 1, borders of controls 3 : 1, in light
-// and dark, on paper and on wash.
+// Text reaches 7 : 1, body text 15 : 1, borders of controls 3 : 1, in light,
+// dark and full sun, on paper and on wash.
 func TestContrast(t *testing.T) {
 	blocks := regexp.MustCompile(`(?s)\{([^{}]*--paper[^{}]*)\}`).FindAllStringSubmatch(files(t, "css/tokens.css"), -1)
-	if len(blocks) != 3 {
-		t.Fatalf("%d sets of colours, want light, dark and dark by choice", len(blocks))
+	if len(blocks) != 4 {
+		t.Fatalf("%d sets of colours, want light, dark, dark by choice and full sun", len(blocks))
 	}
 	var sets []map[string]string
 	for _, b := range blocks {
@@ -184,6 +185,9 @@ func TestContrast(t *testing.T) {
 		}
 		sets = append(sets, set)
 	}
+	sun := maps.Clone(sets[0]) // it overrides the light set
+	maps.Copy(sun, sets[3])
+	sets[3] = sun
 	for name, hex := range sets[1] {
 		if sets[2][name] != hex {
 			t.Errorf("the two dark sets differ in %s", name)

@@ -28,12 +28,13 @@ func load(t *testing.T, other map[string]map[string]string) *Theme {
 
 func sampleFrame(kind string) Frame {
 	return Frame{
-		Lang: "en", Name: "Invented manual " + hostile, Revised: "2026-05-14", Kind: kind, Root: "../",
+		Lang: "en", Emergency: "911", Settings: "settings.html", Name: "Invented manual " + hostile, Revised: "2026-05-14", Kind: kind, Root: "../",
 		Home: "../index.html", All: "all.html", Blowout: "blow-out.html",
 		Cautions: "cautions.html", Crew: []Role{{"foreman", "Foreman"}}, Policy: "default-src 'none'",
 		PageID: "0123456789abcdef",
 		Assets: Assets{
 			Style:       "a.css",
+			Lists:       "l.css",
 			Deferred:    "b.css",
 			Script:      "a.js",
 			Icon:        "i.svg",
@@ -45,8 +46,8 @@ func sampleFrame(kind string) Frame {
 			{Code: "es", Name: "Español", Href: "../es/index.html"},
 		},
 		Stages: []StageLink{
-			{"before", "Before", "../index.html#stage-before", true},
-			{"after", "After", "../index.html#stage-after", false},
+			{"before", "Before", hostile, "stage/before.html", true},
+			{"after", "After", "", "stage/after.html", false},
 		},
 	}
 }
@@ -253,10 +254,14 @@ func samples() map[string]any {
 			Before:  &link,
 			After:   &link,
 		},
-		"home": Home{Frame: sampleFrame("home"), Parts: sampleParts(), Roles: []Role{{"foreman", hostile}},
-			Stages: []Stage{
-				{ID: "stage-before", Title: "Before", Hint: hostile, Pages: []Link{link}, More: 3},
-			}, Calculators: []Link{link}},
+		"home": Home{Frame: sampleFrame("home"), Heading: hostile, Parts: sampleParts(), Courses: []Link{link},
+			Calculators: "calc/index.html", Trouble: &StageLink{Title: hostile, Href: "stage/after.html"},
+			Days: []StageLink{{Title: hostile, Href: "stage/before.html"}}},
+		"stage": Stage{Frame: sampleFrame("stage"), Hint: hostile,
+			Pages: []StageItem{{Link: link, Urgent: true, Checks: 3, Place: "en/sample"}, {Link: link}}},
+		"calculators": Calculators{Frame: sampleFrame("calculators"),
+			Groups: []Group{{hostile, []Link{link}}, {"", []Link{link}}}},
+		"settings": Settings{sampleFrame("settings")},
 		"calculator": Calculator{
 			Frame:   sampleFrame("calculator"),
 			Form:    sampleForm(),

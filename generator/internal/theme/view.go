@@ -15,14 +15,18 @@ type Frame struct {
 	Languages []Language
 	Stages    []StageLink
 
-	Lang     string // language of the interface
-	Name     string // title of the manual
-	Subtitle string
-	Revised  string
-	Kind     string // home, procedure, reference, glossary, cautions, calculator, listing, all, missing, book
-	Root     string // relative address of the site's root: "", "../" or "../../"
+	Lang      string // language of the interface
+	Name      string // title of the manual
+	Subtitle  string
+	Revised   string
+	Emergency string // telephone number of the emergency services; may be empty
+	// Kind is home, stage, calculators, procedure, reference, glossary, cautions, calculator,
+	// listing, all, settings, missing or book.
+	Kind string
+	Root string // relative address of the site's root: "", "../" or "../../"
 
 	Home, All, Blowout string // relative addresses
+	Settings           string // address of the settings
 	Training           string // address of the page of the courses; empty without any
 	Cautions           string // address of the page of cautions; empty without one
 	Crew               []Role // roles a reader may choose, for the settings of every page
@@ -35,6 +39,7 @@ type Frame struct {
 // Assets are the relative addresses of the files that a page loads.
 type Assets struct {
 	Style, Script, Icon, AppManifest string
+	Lists                            string // styles of home page, stages and lists; on those pages only
 	Deferred                         string // styles that the first view does not need
 }
 
@@ -48,8 +53,8 @@ type Language struct {
 
 // StageLink is one stage in the list of stages on every page.
 type StageLink struct {
-	ID, Title, Href string
-	Current         bool
+	ID, Title, Hint, Href string
+	Current               bool
 }
 
 // Link is a link to a page of the manual.
@@ -111,6 +116,7 @@ type Procedure struct {
 	Frame
 	Urgent     bool     // the steps are before roles and gear
 	Marks      []Mark   // to the sections of the page
+	Call       string   // the emergency number of the button that calls it; empty without a button
 	Roles      []string // titles
 	When, Time string
 	Gear       []string
@@ -124,20 +130,38 @@ type Procedure struct {
 // Mark is a link to a section of the same page.
 type Mark struct{ Href, Title string }
 
-// Home is the view of a home page: the stages of the pour day in order.
+// Home is the view of a home page, which is one screen: today, the calculators, what goes
+// wrong, the training, and the stages of the pour day.
 type Home struct {
 	Frame
+	Heading     string
 	Parts       []Part
-	Stages      []Stage
-	Roles       []Role
-	Calculators []Link
+	Courses     []Link      // with the role of each
+	Calculators string      // address of the list; empty without calculators
+	Trouble     *StageLink  // the stage of the urgent page; nil without one
+	Days        []StageLink // the other stages
 }
 
-// Stage is one stage of the pour day with its pages.
+// Stage is the view of one stage of the pour day with all its pages.
 type Stage struct {
-	ID, Title, Hint string
-	Pages           []Link
-	More            int // number of further pages, which only the list from A to Z has
+	Frame
+	Hint  string
+	Pages []StageItem
+}
+
+// StageItem is one page of a stage.
+type StageItem struct {
+	Link
+	Urgent bool
+	Checks int    // number of checks; 0 without any
+	Place  string // the name under which the script keeps the ticks
+}
+
+// Calculators is the view of the list of the calculators by what they are for. The letter
+// of a group is its title; empty for those without a group.
+type Calculators struct {
+	Frame
+	Groups []Group
 }
 
 // Role is one role that a reader may choose.
@@ -180,6 +204,9 @@ type Group struct {
 	Letter string
 	Pages  []Link
 }
+
+// Settings is the view of the settings.
+type Settings struct{ Frame }
 
 // Missing is the view of the page for missing addresses.
 type Missing struct {

@@ -9,8 +9,13 @@ function pageOf(list: Element): string {
   return location.pathname.slice(root.pathname.length).replace(/\.html$/, "") || facts.lang;
 }
 
+/** The key of the ticks of a page, named as pageOf does. */
+export function checkKey(page: string): string {
+  return "ticks " + load("job") + " " + page;
+}
+
 function keyOf(list: Element): string {
-  return "ticks " + load("job") + " " + pageOf(list);
+  return checkKey(pageOf(list));
 }
 
 /** Starts all checklists of the page. */

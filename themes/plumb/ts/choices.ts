@@ -35,7 +35,7 @@ export function choose(name: string, value: string): void {
 /** Sets the data attributes of the root element that the style sheet selects by. */
 export function applyChoices(): void {
   const html = document.documentElement;
-  for (const name of ["units", "light"]) {
+  for (const name of ["units", "light", "size"]) {
     const value = load(name);
     if (value) html.dataset[name] = value;
     else delete html.dataset[name];
@@ -53,20 +53,29 @@ export function startChoices(): void {
     if (!input.closest(".panel, .iam")) return;
     choose(input.name === "iam" ? "role" : input.name, input.value);
   });
-  const panel = document.querySelector<HTMLDetailsElement>(".settings");
-  const close = () => panel?.removeAttribute("open");
-  panel?.querySelector("[data-do=close]")?.addEventListener("click", close);
-  panel?.querySelector("form")?.addEventListener("submit", (e) => (e.preventDefault(), close()));
-  document.addEventListener("keydown", (e) => {
-    if (e.key !== "Escape" || !panel?.open) return;
-    close();
-    panel.querySelector("summary")!.focus();
-  });
-  document.addEventListener("click", (e) => {
-    if (panel?.open && !panel.contains(e.target as Node)) close();
-  });
+  for (const panel of all<HTMLFormElement>(".panel")) {
+    panel.addEventListener("submit", (e) => (e.preventDefault(), leave()));
+    panel.querySelector("[data-do=close]")!.addEventListener("click", leave);
+  }
+  // A page that the browser kept while the settings were open shows the old ones.
+  addEventListener("pageshow", (e) => e.persisted && applyAll());
   showChoices();
   writeMarks(style().mark);
+}
+
+/** Leaves the settings: back to the page before, or to the home page where this one was opened by itself. */
+function leave(): void {
+  const before = facts.pocket ? history.length > 1 : document.referrer.startsWith(root.href);
+  if (before) history.back();
+  else location.href = document.querySelector<HTMLAnchorElement>(".homeward")!.href;
+}
+
+/** Applies all stored settings to the page. */
+function applyAll(): void {
+  applyChoices();
+  showChoices();
+  writeMarks(style().mark);
+  for (const listener of listeners) listener();
 }
 
 /** Redirects from the root page to the home page of the stored language. */
@@ -79,14 +88,26 @@ function redirectToLanguage(): void {
   if (link) location.replace(link.href);
 }
 
+/** The buttons that call for help: the reader's own number, and where he said he is. */
+function showCall(): void {
+  for (const button of all<HTMLAnchorElement>("[data-call]")) {
+    button.dataset.number ??= button.getAttribute("href")!.slice("tel:".length);
+    const number = load("emergency") || button.dataset.number;
+    button.href = "tel:" + encodeURIComponent(number);
+    button.textContent = button.dataset.call!.replace("{n}", number);
+    const where = load("where");
+    button.parentElement!.querySelector("[data-part=where]")!.textContent = where && uiText("ui.call.where", { where });
+  }
+}
+
 /** Updates every control to the stored settings and marks the items of the reader's role. */
 function showChoices(): void {
-  const now: Record<string, string> = { units: load("units"), mark: load("mark") || "point", light: load("light"), iam: load("role") };
-  for (const input of all<HTMLInputElement>(".panel [type=radio], .iam [type=radio]")) input.checked = now[input.name] === input.value;
-  for (const name of ["role", "job"]) {
-    const control = document.querySelector<HTMLInputElement>(`.panel [name=${name}]`);
-    if (control) control.value = load(name);
+  const now: Record<string, string> = { units: load("units"), mark: load("mark") || "point", light: load("light"), size: load("size") };
+  for (const input of all<HTMLInputElement>(".panel [type=radio]")) input.checked = now[input.name] === input.value;
+  for (const control of all<HTMLInputElement>(".panel :is(select, [type=tel], [maxlength]), .iam select")) {
+    control.value = load(control.name === "iam" ? "role" : control.name);
   }
+  showCall();
   const role = load("role");
   for (const item of all("[data-roles]")) {
     const mine = role !== "" && item.dataset.roles!.split(" ").includes(role);

@@ -18,6 +18,8 @@
 //                stores the answers and the days of repetition
 //   search.ts    the search box
 //   edition.ts   the name of the edition, and the update box
+//   today.ts     the home page: last page; ticks on the page of a stage
+//   share.ts     shares the address of the manual, installs it
 //   offline.ts   the service worker: saving on the device, updates
 //   pocket.ts    the one-file edition
 //   print.ts     opens folded parts for printing
@@ -36,6 +38,8 @@ import { startPocket } from "./pocket";
 import { startPrint } from "./print";
 import { release } from "./release";
 import { startSearch } from "./search";
+import { startShare } from "./share";
+import { startToday } from "./today";
 import { startTraining } from "./training";
 
 document.documentElement.classList.add("js");
@@ -51,6 +55,8 @@ document.addEventListener("DOMContentLoaded", () => {
   startTraining();
   startSearch();
   startPrint();
+  startToday();
+  startShare();
   startEdition();
   if (facts.pocket) startPocket();
   else startOffline();

@@ -2,7 +2,7 @@
 // how much is saved and offers a waiting edition. "Saved" is shown only after the
 // worker has counted the cached files.
 import { offer, offerReload } from "./edition";
-import { root, uiText } from "./page";
+import { all, root, uiText } from "./page";
 import { release } from "./release";
 import { persistent } from "./store";
 import type { PageMessage, WorkerMessage } from "../worker/messages";
@@ -14,13 +14,13 @@ const policy = (window as any).trustedTypes?.createPolicy("coursebook", {
   },
 });
 
-let statusLine: HTMLElement;
+let statusLines: HTMLElement[];
 let offered = false; // the update box is open for a waiting edition
 let failure = ""; // key of the text for the last failed installation
 
 /** Starts the service worker and the display of its status. */
 export function startOffline(): void {
-  statusLine = document.getElementById("saved")!;
+  statusLines = all(".saved");
   const why = unsupportedReason();
   if (why) return showState(why);
   const workers = navigator.serviceWorker;
@@ -55,8 +55,10 @@ function unsupportedReason(): string {
 }
 
 function showState(key: string, slots = {}): void {
-  statusLine.textContent = uiText(key, slots) + (persistent ? "" : " " + uiText("ui.unkept"));
-  statusLine.dataset.state = key.split(".").pop();
+  for (const line of statusLines) {
+    line.textContent = uiText(key, slots) + (persistent ? "" : " " + uiText("ui.unkept"));
+    line.dataset.state = key.split(".").pop();
+  }
 }
 
 function send(worker: ServiceWorker | null | undefined, type: PageMessage["type"]): void {

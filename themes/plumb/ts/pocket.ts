@@ -3,6 +3,7 @@
 import { answersKey, download, merge } from "./answers";
 import { all, byId, detach, uiText } from "./page";
 import { allStored, persistent, save } from "./store";
+import { notePage } from "./today";
 
 /** Starts the one-file edition. */
 export function startPocket(): void {
@@ -39,6 +40,7 @@ function navigate(): void {
     shown = article;
   }
   document.title = article.dataset.title!;
+  notePage();
   if (!target || target === article) scrollTo({ top: 0, behavior: "instant" });
   else target.scrollIntoView();
 }
