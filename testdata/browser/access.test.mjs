@@ -5,6 +5,7 @@ import { createRequire } from 'node:module';
 import { test } from 'node:test';
 import { desktop, newPage, newPhone, phone } from './lib/browser.mjs';
 import { calculator, numbers, openCards, ready, catalog } from './lib/form.mjs';
+import { leaveSettings, openSettings } from './lib/journey.mjs';
 import { measure } from './lib/measure.mjs';
 import { serve } from './lib/server.mjs';
 import { pages, releaseA, spread } from './lib/site.mjs';
@@ -62,7 +63,7 @@ async function measureAll(t) {
 		await openCards(page);
 		for (const calc of await page.locator('section.calc').all()) await ready(calc);
 		await page.evaluate(() => {
-			for (const details of document.querySelectorAll('details:not(.settings)')) details.open = true;
+			for (const details of document.querySelectorAll('details')) details.open = true;
 			scrollTo(0, 0);
 		});
 		note('targets', await page.evaluate(measure.targets));
@@ -106,20 +107,18 @@ test('the pages of the manual', async (t) => {
 	await t.test('with text of twice the size nothing is cut off', () => none(all.get('200 %')));
 });
 
-test('the open settings: controls are large enough and can be reached on a small phone, axe has no findings', async (t) => {
+test('the settings: controls are large enough, axe has no findings, leaving goes back to the page before', async (t) => {
 	const site = await serve(t, releaseA);
 	const context = await newPhone(t, { saving: false });
 	await context.addInitScript({ path: axe });
 	const page = await newPage(context);
 	for (const name of ['index.html', 'es/calc/form-pressure.html']) {
 		await page.goto(site.url + name);
-		await page.evaluate(() => scrollTo(0, 900));
-		await page.locator('.settings summary').click();
+		await openSettings(page);
 		none((await page.evaluate(measure.targets)).map((line) => [line, [name]]));
 		none((await page.evaluate(measure.contrast)).map((line) => [line, [name]]));
 		none((await runAxe(page)).map((line) => [line, [name]]));
-		await page.locator('.panel [data-do=close]').click();
-		await page.locator('.panel').waitFor({ state: 'hidden' });
+		await leaveSettings(page);
 	}
 });
 

@@ -5,7 +5,7 @@ import { test } from 'node:test';
 import { join } from 'node:path';
 import { newPage, newPhone } from './lib/browser.mjs';
 import { agrees, box, calculator, eventually, ready, set, readResult, readInputs, units } from './lib/form.mjs';
-import { choose, mainJob, search } from './lib/journey.mjs';
+import { choose, leaveSettings, mainJob, openSettings, search } from './lib/journey.mjs';
 import { serve } from './lib/server.mjs';
 import { alone, files, releaseA, releaseB, root } from './lib/site.mjs';
 import { uiPattern, uiText } from './lib/words.mjs';
@@ -103,14 +103,14 @@ test('ticks are stored for each site and cleared only on the second touch', asyn
 	assert.deepEqual(await ticks.evaluateAll((list) => list.map((tick) => tick.checked)), [false, true, true, ...Array(all - 3).fill(false)]);
 	assert.equal(await count.innerText(), uiText('ui.checks.count', { n: 2, all }));
 
-	await page.locator('.settings summary').click();
-	await page.locator('#job').fill('Lot 7');
-	await page.locator('.panel [data-do=close]').click();
+	await openSettings(page);
+	await page.locator('[name=job]').fill('Lot 7');
+	await leaveSettings(page);
 	await eventually(async () => assert.equal(await page.locator('ul.checks input:checked').count(), 0, 'ticks of another site are shown'));
 	await page.locator('ul.checks label').nth(0).click();
-	await page.locator('.settings summary').click();
-	await page.locator('#job').fill('');
-	await page.locator('.panel [data-do=close]').click();
+	await openSettings(page);
+	await page.locator('[name=job]').fill('');
+	await leaveSettings(page);
 	await eventually(async () => assert.equal(await page.locator('ul.checks input:checked').count(), 2, 'ticks of the first site are lost'));
 
 	const clear = page.locator('.check-foot button').first();
@@ -150,8 +150,8 @@ test('units, role and light are stored for all pages', async (t) => {
 	assert.ok(await page.locator('main .us:visible').count() > 3);
 
 	await page.goto(site.url);
-	await page.locator('.iam label:has(input[value=vibrator-hand])').click();
-	await page.reload();
+	await page.locator('.iam select').selectOption('vibrator-hand');
+	await page.goto(`${site.url}en/stage/consolidation.html`);
 	const marked = page.locator('[data-roles]:has(.mine)');
 	assert.ok(await marked.count() > 2, 'the role marks nothing');
 	for (const roles of await marked.evaluateAll((list) => list.map((item) => item.dataset.roles))) assert.match(roles, /vibrator-hand/);

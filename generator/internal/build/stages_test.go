@@ -108,3 +108,27 @@ func TestCallButton(t *testing.T) {
 		t.Error("a number that is none was taken")
 	}
 }
+
+// The page for missing addresses is sent for addresses in any folder: with the web address
+// of the manual its links begin at the root of the server, without one they are relative.
+func TestMissingAtAnyDepth(t *testing.T) {
+	for address, want := range map[string]string{"": "en/all.html", "address: https://example.org\n": "/en/all.html",
+		"address: https://example.org/walls\n": "/walls/en/all.html"} {
+		s, faults := buildSite(t, map[string]string{"manual.yaml": manualYAML + address}, nil)
+		if s == nil {
+			t.Fatal(faults)
+		}
+		if links := hrefs(t, s, "404.html"); !slices.Contains(links, want) {
+			t.Errorf("with %q the page links to %q, not to %s", address, links, want)
+		}
+		root := strings.TrimSuffix(want, "en/all.html")
+		doc := parse(t, file(s, "404.html"))
+		for _, e := range slices.Concat(elements(doc, "link"), elements(doc, "script")) {
+			for _, name := range []string{"href", "src"} {
+				if v := attr(e, name); v != "" && !strings.HasPrefix(v, root) {
+					t.Errorf("with %q the page loads %s", address, v)
+				}
+			}
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package render
 
 import (
+	"net/url"
 	"strings"
 
 	"coursebook/generator/internal/release"
@@ -24,11 +25,39 @@ func (j *Job) href(to address) string {
 	if j.form == site.OneFile {
 		return "#" + to.anchor
 	}
-	return site.Rel(j.at.path, to.path)
+	return j.rel(to.path)
+}
+
+// rel returns the URL of a path of the site from the job's page: a relative one. The page
+// for missing addresses is sent for addresses in any folder, so where the manual says its
+// web address the URL begins with the path of that.
+func (j *Job) rel(path string) string {
+	if base := j.base(); base != "" {
+		return base + path
+	}
+	return site.Rel(j.at.path, path)
+}
+
+// base returns the path of the manual's web address for the page for missing addresses;
+// empty for other pages, and where the manual says none.
+func (j *Job) base() string {
+	if j.kind.name != "missing" {
+		return ""
+	}
+	u, err := url.Parse(j.Site.Manual.Address)
+	if err != nil { // package source has read it
+		return ""
+	}
+	return u.Path
 }
 
 // pageHref returns the link from the job's page to a page of the content.
-func (j *Job) pageHref(p *site.Page) string { return j.Site.Href(j.form, j.at.path, p, "") }
+func (j *Job) pageHref(p *site.Page) string {
+	if j.form == site.Folder {
+		return j.rel(p.Path)
+	}
+	return j.Site.Href(j.form, j.at.path, p, "")
+}
 
 // homeHref returns the link from the job's page to the home page of a language, or
 // to the list of its pages if it has none of its own.
@@ -49,6 +78,9 @@ func frame(j *Job) theme.Frame {
 		Root: strings.Repeat("../", strings.Count(j.at.path, "/")),
 		Home: j.homeHref(l), Settings: j.href(settingsAt(j, l)), All: j.href(allAt(j, l)),
 		Policy: Policy, PageID: release.IDPlaceholder, Pocket: j.form == site.OneFile, Assets: frameAssets(j),
+	}
+	if base := j.base(); base != "" {
+		f.Root = base
 	}
 	if len(l.Courses) > 0 {
 		f.Training = j.href(trainingAt(j, l))
@@ -76,7 +108,7 @@ func frameAssets(j *Job) theme.Assets {
 		if path == "" {
 			return ""
 		}
-		return site.Rel(j.at.path, path)
+		return j.rel(path)
 	}
 	if j.kind.lists {
 		a.Lists = rel(j.Assets.Lists)

@@ -91,8 +91,8 @@ func missingView(j *Job) (any, error) {
 		}
 		t := j.Themes[l.Code]
 		v.Others = append(v.Others, theme.MissingIn{Lang: l.Code, Title: t.Text("ui.missing.title"),
-			Text: t.Text("ui.missing.text"), Name: l.Title, Home: site.Rel(j.at.path, l.Code+"/index.html"),
-			AllName: t.Text("ui.all"), All: site.Rel(j.at.path, site.AllPath(l.Code))})
+			Text: t.Text("ui.missing.text"), Name: l.Title, Home: j.rel(l.Code + "/index.html"),
+			AllName: t.Text("ui.all"), All: j.rel(site.AllPath(l.Code))})
 	}
 	return v, nil
 }

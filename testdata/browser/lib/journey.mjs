@@ -16,13 +16,24 @@ export async function search(page, text) {
 	})));
 }
 
-// choose changes one setting in the settings panel.
+// openSettings goes to the page of the settings, leaveSettings back to the page before.
+export async function openSettings(page) {
+	await page.locator('.settings').click();
+	await page.locator('.panel [data-do=close]').waitFor();
+}
+
+export async function leaveSettings(page) {
+	await page.locator('.panel [data-do=close]').click();
+	await page.locator('.panel').waitFor({ state: 'detached' });
+}
+
+// choose changes one setting on the page of the settings, and goes back.
 export async function choose(page, name, value) {
-	await page.locator('.settings summary').click();
+	await openSettings(page);
 	const radio = page.locator(`.panel label:has(input[name="${name}"][value="${value}"])`);
 	if (await radio.count() > 0) await radio.click();
 	else await page.locator(`.panel select[name="${name}"]`).selectOption(value);
-	await page.locator('.panel [data-do=close]').click();
+	await leaveSettings(page);
 }
 
 // mainJob searches for a procedure, ticks a check, runs its calculator, and switches

@@ -38,13 +38,15 @@ export function startChecks(): void {
     loadTicks(list);
     refresh();
   }
-  document.addEventListener("change", (e) => {
-    if ((e.target as HTMLElement).id !== "job") return;
+  const refill = () => {
     for (const list of all("ul.checks")) {
       loadTicks(list);
       list.dispatchEvent(new Event("refill"));
     }
-  });
+  };
+  document.addEventListener("change", (e) => (e.target as HTMLInputElement).name === "job" && refill());
+  // On the way back a browser puts the ticks as they were, which may be those of another site.
+  addEventListener("pageshow", refill);
 }
 
 function boxes(list: Element): HTMLInputElement[] {

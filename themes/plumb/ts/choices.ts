@@ -57,25 +57,23 @@ export function startChoices(): void {
     panel.addEventListener("submit", (e) => (e.preventDefault(), leave()));
     panel.querySelector("[data-do=close]")!.addEventListener("click", leave);
   }
-  // A page that the browser kept while the settings were open shows the old ones.
-  addEventListener("pageshow", (e) => e.persisted && applyAll());
+  // A page that the browser kept while the settings were open shows the old ones, and the
+  // ticks of the site named before.
+  const shown = stored();
+  addEventListener("pageshow", (e) => e.persisted && stored() !== shown && location.reload());
   showChoices();
   writeMarks(style().mark);
 }
 
 /** Leaves the settings: back to the page before, or to the home page where this one was opened by itself. */
 function leave(): void {
-  const before = facts.pocket ? history.length > 1 : document.referrer.startsWith(root.href);
-  if (before) history.back();
+  if (history.length > 1) history.back();
   else location.href = document.querySelector<HTMLAnchorElement>(".homeward")!.href;
 }
 
-/** Applies all stored settings to the page. */
-function applyAll(): void {
-  applyChoices();
-  showChoices();
-  writeMarks(style().mark);
-  for (const listener of listeners) listener();
+/** All stored settings, to be compared. */
+function stored(): string {
+  return ["units", "mark", "light", "size", "role", "job", "emergency", "where"].map(load).join("\n");
 }
 
 /** Redirects from the root page to the home page of the stored language. */

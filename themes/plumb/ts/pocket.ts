@@ -11,6 +11,7 @@ export function startPocket(): void {
   const [first, ...others] = all(".article");
   for (const article of others) detach(article);
   shown = home = first;
+  for (const line of all(".saved")) line.textContent = uiText("ui.saved.file");
   addEventListener("hashchange", navigate);
   navigate();
   const status = document.getElementById("kept")!;

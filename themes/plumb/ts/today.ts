@@ -7,11 +7,10 @@ import { load, save } from "./store";
 /** Notes the shown page, or shows the last one on the home page. */
 export function startToday(): void {
   if (!facts.pocket) notePage();
-  showTicks();
-  document.addEventListener("change", (e) => (e.target as HTMLElement).id === "job" && showTicks());
+  document.addEventListener("change", (e) => (e.target as HTMLInputElement).name === "job" && showTicks());
 }
 
-/** Stores the address and title of the page if it holds work, and updates the home page. */
+/** Stores the address and title of the page if it holds work, and updates home and stages. */
 export function notePage(): void {
   const main = document.getElementById("main")!;
   const title = main.querySelector("h1")?.textContent?.trim() ?? "";
@@ -26,6 +25,7 @@ export function notePage(): void {
     link.href = facts.pocket ? place! : facts.root + place;
     link.textContent = name ?? "";
   }
+  showTicks();
 }
 
 function showTicks(): void {

@@ -9,7 +9,7 @@
 // reload, and deletes the cache of the old release.
 import { cached, cachedEdition, install, repair } from "./cache";
 import type { WorkerMessage } from "./messages";
-import { breaksLinks, cacheName, cachePrefix, entryFor, files } from "./release";
+import { breaksLinks, cacheName, cachePrefix, entryFor, fileAt, files } from "./release";
 
 const worker = self as unknown as ServiceWorkerGlobalScope;
 
@@ -41,13 +41,15 @@ async function serve(url: string): Promise<Response> {
   return (await cached(url)) ?? (await repair(url)) ?? Response.error();
 }
 
-/** A page that is not in the release: from the network, or the page for missing addresses. */
+/**
+ * A page that is not in the release: from the network. Where that has none, a redirect to
+ * the page for missing addresses, whose relative links are right only at its own address.
+ */
 async function fetchOr404(request: Request): Promise<Response> {
-  try {
-    return await fetch(request);
-  } catch {
-    return (await cached("404.html")) ?? Response.error();
-  }
+  const missing = fileAt("404.html");
+  const answer = await fetch(request).catch(() => undefined);
+  if (answer && answer.status !== 404 || !missing) return answer ?? Response.error();
+  return Response.redirect(missing.href);
 }
 
 /** Sends the number of cached files; if files are missing, fetches them and sends the number again. */
