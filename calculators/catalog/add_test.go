@@ -18,10 +18,11 @@ const (
 	catalogFile = "calculators/catalog/catalog.go"
 	wordsFile   = "calculators/words/es/placing.tsv"
 	publishFile = "testdata/published/hose-content.tsv"
+	manualFile  = "content/manual.yaml"
 )
 
-// Adding a calculator takes a folder, a file of published values, translations
-// and two lines of the catalog. The test adds one in a copy of the project,
+// Adding a calculator takes a folder, a file of published values, translations, a
+// place in a group of the manual and two lines of the catalog. The test adds one in a copy of the project,
 // and expects a fault for each part that is left out.
 func TestAddingACalculator(t *testing.T) {
 	start := time.Now()
@@ -52,6 +53,8 @@ func TestAddingACalculator(t *testing.T) {
 	project.fails(t, "7 texts have no Español translation", "go", "run", "./generator", "inspect", "-strict")
 	project.succeeds(t, "# "+wordsFile+"\nA hose is emptied", "go", "run", "./generator", "inspect", "-words", "es")
 	project.write(t, wordsFile, before[wordsFile]+parts["words"])
+	project.fails(t, `calculator "hose-content" is in no group`, "go", "run", "./generator", "inspect", "-strict")
+	project.write(t, manualFile, strings.Replace(before[manualFile], "pump-line, ", "pump-line, hose-content, ", 1))
 	project.succeeds(t, "No faults, no warnings.", "go", "run", "./generator", "inspect", "-strict")
 	project.succeeds(t, "0.05 yd³", "go", "run", "./generator", "calc", "hose-content")
 
@@ -161,7 +164,7 @@ func (p project) checkChanges(t *testing.T, before map[string]string) {
 	}
 	slices.Sort(changed)
 	want := []string{catalogFile, "calculators/placing/hosecontent/calculator.go",
-		"calculators/placing/hosecontent/compute.go", wordsFile, publishFile}
+		"calculators/placing/hosecontent/compute.go", wordsFile, manualFile, publishFile}
 	if !slices.Equal(changed, want) {
 		t.Errorf("changed files %q, want %q", changed, want)
 	}
