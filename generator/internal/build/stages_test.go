@@ -79,7 +79,8 @@ func TestGroupsOfCalculators(t *testing.T) {
 			}
 		}
 	}
-	_, faults = buildSite(t, map[string]string{"manual.yaml": manualYAML + strings.Replace(group, "tank]", "tnak]", 1)}, nil)
+	group = strings.Replace(group, "tank]", "tnak]", 1)
+	_, faults = buildSite(t, map[string]string{"manual.yaml": manualYAML + group}, nil)
 	for _, f := range faults {
 		if f.Code == "calculator-unknown" && f.File == "manual.yaml" && f.Line > 0 && f.Col > 0 &&
 			strings.Contains(f.Hint, "tank") {

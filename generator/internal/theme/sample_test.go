@@ -28,7 +28,8 @@ func load(t *testing.T, other map[string]map[string]string) *Theme {
 
 func sampleFrame(kind string) Frame {
 	return Frame{
-		Lang: "en", Emergency: "911", Settings: "settings.html", Name: "Invented manual " + hostile, Revised: "2026-05-14", Kind: kind, Root: "../",
+		Emergency: "911", Settings: "settings.html",
+		Lang: "en", Name: "Invented manual " + hostile, Revised: "2026-05-14", Kind: kind, Root: "../",
 		Home: "../index.html", All: "all.html", Blowout: "blow-out.html",
 		Cautions: "cautions.html", Crew: []Role{{"foreman", "Foreman"}}, Policy: "default-src 'none'",
 		PageID: "0123456789abcdef",
