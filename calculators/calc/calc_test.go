@@ -22,7 +22,7 @@ var (
 func entries(pairs ...string) []calc.Entry {
 	var list []calc.Entry
 	for i := 0; i < len(pairs); i += 2 {
-		list = append(list, calc.Entry{pairs[i], pairs[i+1]})
+		list = append(list, calc.Entry{Path: pairs[i], Text: pairs[i+1]})
 	}
 	return list
 }

@@ -7,7 +7,10 @@
 // reflection.
 package calc
 
-import "coursebook/calculators/figure"
+import (
+	"coursebook/calculators/figure"
+	"coursebook/calculators/quantity"
+)
 
 // Calculator is one declared calculator.
 type Calculator struct {
@@ -103,8 +106,12 @@ type Axis struct {
 }
 
 // Entry is one typed input: a path (field, or field.row.column with rows from
-// 1) and the text.
-type Entry struct{ Path, Text string }
+// 1) and the text. Style is the style in which a field or a cell was typed; nil: that of
+// the other entries.
+type Entry struct {
+	Path, Text string
+	Style      *quantity.Style
+}
 
 // Formula returns the formula with this ID, or nil.
 func (c *Calculator) Formula(id string) *Formula {

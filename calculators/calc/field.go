@@ -62,13 +62,62 @@ type Field struct {
 	MaxRows int             // Rows
 	MaxLen  int             // FreeText: longest text in bytes; 0 means 200
 	Lead    bool            // an output shown large, first
-	Exact   bool            // an output that is exact as shown (counts); no unrounded value is offered
+	// Decides is the place of an input among those that decide, from 1: a page shows
+	// these first and folds the others under a line that states what they assume. 0: the
+	// input does not decide. A column that decides is typed down the rows, one after the other.
+	Decides uint8
+	// Example marks a default value that is invented, as that of an input that decides, of
+	// a maker's number and of rows is anyway: until the reader types another, the page
+	// calls the result an example. All other default values are assumptions.
+	Example bool
+	// Measure names what several calculators ask for: what a reader types for it in one is
+	// offered in the others. Empty: asked for in this calculator only.
+	Measure string
+	Exact   bool // an output that is exact as shown (counts); no unrounded value is offered
 }
 
 // Option is one answer of a Choice.
 type Option struct {
 	ID    string
 	Label Text
+	// Advice is what this option of a leading output means for the crew.
+	Advice Advice
+}
+
+// Advice is what a result means for the crew. A page shows it with a sign and a color
+// beside the words.
+type Advice uint8
+
+// The kinds of advice.
+const (
+	NoAdvice Advice = iota
+	Good            // go on
+	Careful         // ask, look or wait first
+	Stop            // do not do it this way
+)
+
+var adviceNames = [...]string{"", "good", "careful", "stop"}
+
+// String is the name of the advice in lower case; empty for NoAdvice.
+func (a Advice) String() string { return adviceNames[a] }
+
+// Invented reports whether the default value of an input is an example, not an assumption.
+// A choice has no invented value: its options are all on the page.
+func (f *Field) Invented() bool {
+	if f.Usual == "" || f.Rule != "" || f.Kind == Choice || f.Kind == Flag {
+		return false
+	}
+	return f.Example || f.Decides > 0 || f.Maker || f.Kind == Rows
+}
+
+// Advice returns the advice of a value of a Choice.
+func (f *Field) Advice(x Value) Advice {
+	for _, o := range f.Options {
+		if o.ID == x.Word {
+			return o.Advice
+		}
+	}
+	return NoAdvice
 }
 
 // Value is the content of a field. The zero Value is unset.

@@ -13,7 +13,8 @@ import (
 func TestGivens(t *testing.T) {
 	in, notes := calc.Read(
 		tank,
-		[]calc.Entry{{"side", "3 ft"}, {"boxes.1.side", "1 ft"}, {"boxes.1.name", "small"}, {"boxes.2.side", "2 ft"}},
+		[]calc.Entry{{Path: "side", Text: "3 ft"}, {Path: "boxes.1.side", Text: "1 ft"},
+			{Path: "boxes.1.name", Text: "small"}, {Path: "boxes.2.side", Text: "2 ft"}},
 		quantity.Style{},
 	)
 	if len(notes) > 0 {
@@ -23,7 +24,7 @@ func TestGivens(t *testing.T) {
 	got := fmt.Sprint(metric.Givens(in, []string{"side", "boxes.2.side"}, nil))
 	for _, c := range []struct{ got, want string }{
 		{got, wantMetric},
-		{fmt.Sprint(calc.Locale{}.Givens(in, nil, []calc.Entry{{"side", "3 ft"}})), wantUS},
+		{fmt.Sprint(calc.Locale{}.Givens(in, nil, []calc.Entry{{Path: "side", Text: "3 ft"}})), wantUS},
 	} {
 		if c.got != c.want {
 			t.Errorf("got  %s\nwant %s", c.got, c.want)

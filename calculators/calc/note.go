@@ -1,6 +1,10 @@
 package calc
 
-import "strconv"
+import (
+	"cmp"
+	"slices"
+	"strconv"
+)
 
 // Level grades a note. Danger to Notice are the signal words of ANSI Z535.
 type Level uint8
@@ -51,4 +55,20 @@ type Note struct {
 	At    Path // zero: the whole calculator
 	Text  Text
 	Slots []Slot
+}
+
+// ByDanger returns the notes with the gravest first; notes of one level keep their order.
+// A question comes before a notice, because its answer may change the result.
+func ByDanger(notes []Note) []Note {
+	sorted := slices.Clone(notes)
+	slices.SortStableFunc(sorted, func(a, b Note) int { return cmp.Compare(a.Level.rank(), b.Level.rank()) })
+	return sorted
+}
+
+// rank returns the place of a level among notes by danger.
+func (l Level) rank() int {
+	if l == LevelAsk {
+		return 2*int(LevelNotice) - 1
+	}
+	return 2 * int(l)
 }

@@ -99,7 +99,7 @@ func TestDrillProblems(t *testing.T) {
 		"day is nothing that varies": {Of: tank,
 			Answer: "holds", Tolerance: "2 %", Vary: []string{"day"}},
 		"side: Side must be at most 30' 0\". A tank is no lake.": {Of: tank,
-			Answer: "holds", Tolerance: "2 %", Set: []calc.Entry{{"side", "90 ft"}}},
+			Answer: "holds", Tolerance: "2 %", Set: []calc.Entry{{Path: "side", Text: "90 ft"}}},
 	} {
 		if got := d.Problem(); got != want {
 			t.Errorf("got %q, want %q", got, want)

@@ -42,6 +42,7 @@ func Read(c *Calculator, entries []Entry, style quantity.Style) (Case, []Note) {
 
 type reader struct {
 	style  quantity.Style
+	styles map[string]quantity.Style // of paths that were typed in another style
 	fields []Field
 	out    Case
 	notes  []Note
@@ -69,6 +70,12 @@ func (rd *reader) entries(entries []Entry) {
 	cells := make([]map[int]map[string]string, len(rd.fields))
 	for _, e := range entries {
 		i, row, col, ok := rd.locate(e.Path)
+		if e.Style != nil {
+			if rd.styles == nil {
+				rd.styles = map[string]quantity.Style{}
+			}
+			rd.styles[e.Path] = *e.Style
+		}
 		switch {
 		case !ok:
 			rd.refuse(Path{Field: e.Path}, noInput, WordSlot("text", e.Path),

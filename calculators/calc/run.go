@@ -26,6 +26,9 @@ type Result struct {
 	Out   Case
 	Notes []Note
 	Steps []Step
+	// Headline says the deed in one line, in place of the leading outputs, where there
+	// is room for one line only. Its Text is empty if the leading outputs say enough.
+	Headline Note
 }
 
 // Step is one use of a formula in the worked example.
@@ -65,7 +68,7 @@ func Run(c *Calculator, in Case) Result {
 		r.Refuse(Path{}, NoNumber)
 	}
 	if r.result.State != OK {
-		r.result.Out = Empty(c.Out)
+		r.result.Out, r.result.Headline = Empty(c.Out), Note{}
 		return r.result
 	}
 	looser = slices.DeleteFunc(looser, func(n Note) bool { return warned(r.result.Notes, n.At) })
@@ -117,6 +120,11 @@ func (r *Recorder) set(id string, v Value) { r.result.Out.values[r.result.Out.in
 // whole calculator for the zero Path.
 func (r *Recorder) Note(level Level, at Path, text Text, slots ...Slot) {
 	r.result.Notes = append(r.result.Notes, Note{Level: level, At: at, Text: text, Slots: slots})
+}
+
+// Headline sets the line that says the deed.
+func (r *Recorder) Headline(text Text, slots ...Slot) {
+	r.result.Headline = Note{Text: text, Slots: slots}
 }
 
 // Refuse sets the state Refused and adds a refusal that states why there is no

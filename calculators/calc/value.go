@@ -88,7 +88,11 @@ func (rd *reader) value(f Field, at Path, text string) Value {
 		}
 		return TextOf(text)
 	}
-	si, t := quantity.Parse(text, *f.Display, rd.style)
+	style, other := rd.styles[at.String()]
+	if !other {
+		style = rd.style
+	}
+	si, t := quantity.Parse(text, *f.Display, style)
 	if t != nil {
 		why, slots := parseErrorText(t)
 		rd.refuse(at, why, slots...)

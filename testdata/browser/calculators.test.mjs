@@ -65,11 +65,12 @@ async function oneCase(calc, id, entries) {
 }
 
 async function bothUnits(calc, id) {
-	const before = await readInputs(calc);
+	const before = await readInputs(calc, true);
 	await units(calc, 'metric');
 	await agrees(calc, id, { units: 'metric' });
+	assert.deepEqual(await readInputs(calc), before, 'the units have changed what was typed');
 	await units(calc, 'us');
-	await eventually(async () => assert.deepEqual(await readInputs(calc), before));
+	await eventually(async () => assert.deepEqual(await readInputs(calc, true), before));
 	await agrees(calc, id);
 }
 
@@ -90,8 +91,8 @@ async function badInput(calc, id, path, values) {
 }
 
 async function rows(calc, id, inputs, list) {
-	if (!await calc.locator(`.fields > [data-rows="${list}"]`).isVisible()) return;
-	const n = await calc.locator(`.fields > [data-rows="${list}"] .rowlist > li`).count();
+	if (!await calc.locator(`.fields [data-rows="${list}"]`).isVisible()) return;
+	const n = await calc.locator(`.fields [data-rows="${list}"] .rowlist > li`).count();
 	const first = (await readInputs(calc)).filter(([path]) => path.startsWith(`${list}.1.`));
 	if (first.length === 0) return;
 	await rowCount(calc, list, n + 1);
@@ -126,3 +127,80 @@ async function refusedAt(calc, path, bad) {
 	assert.ok(!await calc.locator('[data-part=work]').isVisible(), 'the arithmetic of old numbers is shown');
 	assert.ok(!await calc.locator('[data-part=exact]').isVisible(), 'unrounded old numbers are shown');
 }
+
+// typist opens a calculator on a phone whose fold is closed, as a reader finds it.
+async function typist(t, id, { lang = 'en', view, init, ...options } = {}) {
+	const site = await serve(t, releaseA);
+	const context = await newPhone(t, { saving: false, hasTouch: true, ...options });
+	if (init) await context.addInitScript(init);
+	const page = await newPage(context);
+	await page.goto(`${site.url}${lang}/calc/${id}.html`);
+	const calc = calculator(page, id);
+	await calc.locator('fieldset.fields:not([disabled])').waitFor({ timeout: 20_000 });
+	await calc.locator('.bar:not([hidden])').waitFor();
+	const line = calc.locator('.bar .line');
+	return { page, calc, line, site, badge: calc.locator('.bar .badge'), context };
+}
+
+// value returns the text of the first text input of a field.
+function input(calc, path) { return box(calc, path).locator('input').first(); }
+
+test('the answer is an example until every invented number is the reader’s', async (t) => {
+	const { page, calc, line, badge } = await typist(t, 'tie-load');
+	const own = ['pressure', 'across', 'up'];
+	assert.ok(await badge.isVisible(), 'the bar does not call the example an example');
+	for (const [i, path] of own.entries()) {
+		assert.equal(await input(calc, path).evaluate((e) => getComputedStyle(e).fontStyle), 'italic', `${path} looks like the reader’s`);
+		await input(calc, path).fill(['700', '8', '16'][i]);
+		assert.equal(await input(calc, path).evaluate((e) => getComputedStyle(e).fontStyle), 'normal', `${path} looks like an example`);
+		await eventually(async () => assert.equal(await badge.isVisible(), i < own.length - 1, `after ${path}`));
+	}
+	await eventually(async () => assert.equal(await calc.locator('[data-part=tag]').innerText(), uiText('ui.calc.yours')));
+	await page.reload();
+	await line.waitFor();
+	await eventually(async () => assert.equal(await badge.isVisible(), false, 'the reader’s numbers are an example after a reload'));
+	assert.equal(await input(calc, 'pressure').inputValue(), '700');
+	await calc.locator('[data-do=reset]').click();
+	await eventually(async () => assert.equal(await badge.isVisible(), true, 'the example does not come back'));
+	assert.deepEqual(page.errors, []);
+});
+
+test('“Start empty” leaves no invented number and no row, and puts the reader at the first input', async (t) => {
+	const { page, calc, line } = await typist(t, 'wall-volume');
+	await calc.locator('[data-do=empty]').click();
+	await eventually(async () => assert.equal(await line.innerText(), uiText('ui.calc.missing', { label: 'Core thickness' }), 'the bar does not ask for what is missing'));
+	assert.deepEqual(await calc.locator('[data-rows="runs"] .rowlist input').evaluateAll((list) => list.map((e) => e.value)), ['', '', '1', '']);
+	assert.equal(await calc.locator('[data-rows="openings"] li').count(), 0, 'example openings stay');
+	assert.equal(await calc.locator('[data-rows="block-outs"] li').count(), 0, 'example block-outs stay');
+	assert.equal(await calc.locator('.error').count(), 0, 'an input that is only empty is called wrong');
+	assert.equal(await page.evaluate(() => document.activeElement.closest('[data-col]')?.dataset.col), 'length');
+	await page.keyboard.type('40');
+	await page.keyboard.press('Enter');
+	assert.equal(await page.evaluate(() => document.activeElement.closest('[data-col]')?.dataset.col), 'height', 'Enter does not go to the next input');
+	await page.keyboard.type('9');
+	await line.click();
+	assert.equal(await page.evaluate(() => document.activeElement.closest('[data-field]')?.dataset.field), 'core', 'the bar does not go to the missing input');
+	await page.keyboard.type('6');
+	await agrees(calc, 'wall-volume');
+	assert.equal(await calc.locator('.bar .badge').isVisible(), false);
+});
+
+test('a tap on an input or its label selects, Enter goes on and leaves the last input, and the first key moves nothing', async (t) => {
+	const { page, calc } = await typist(t, 'squaring');
+	const first = input(calc, 'side-a');
+	await first.tap();
+	const place = await first.boundingBox();
+	await page.keyboard.type('6');
+	assert.equal(await first.inputValue(), '6', 'the tap does not select');
+	assert.deepEqual(await first.boundingBox(), place, 'the first key moves the field');
+	await box(calc, 'side-b').locator('label').tap();
+	await page.keyboard.type('8');
+	assert.equal(await input(calc, 'side-b').inputValue(), '8', 'a tap on the label does not select');
+	const seen = [];
+	for (let i = 0; i < 12 && await page.evaluate(() => document.activeElement !== document.body); i++) {
+		seen.push(await page.evaluate(() => document.activeElement.closest('[data-field], [data-rows]')?.dataset.field));
+		await page.keyboard.press('Enter');
+	}
+	assert.ok(seen.length > 1 && seen.length < 12, `Enter does not leave the last input: ${seen}`);
+	assert.equal(await page.evaluate(() => document.activeElement === document.body), true);
+});

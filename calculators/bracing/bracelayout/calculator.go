@@ -114,13 +114,15 @@ var stackCols = []calc.Field{
 }
 
 var inputs = []calc.Field{
-	{ID: "length", Label: calc.Text("Length of the wall"), Display: &displays.Wall, Usual: "40 ft",
+	{ID: "length", Decides: 1, Label: calc.Text("Length of the wall"), Display: &displays.Wall, Usual: "40 ft",
 		Help:  calc.Text("The tape starts at the left end, seen from the braces."),
 		Range: "4 to 400 ft", Why: shortWall, WhyMost: displays.OneJob},
-	{ID: "spacing", Maker: true, Label: calc.Text("Largest spacing"), Display: &displays.Wall, Rule: "brace-spacing",
+	{ID: "spacing", Decides: 2, Maker: true, Label: calc.Text("Largest spacing"), Display: &displays.Wall,
+		Rule:  "brace-spacing",
 		Help:  calc.Text("From the form maker or the engineer. Ours only where they give none."),
 		Range: "2 to 12 ft", Why: tightBraces, WhyMost: wideBraces, MostSource: "rules"},
-	{ID: "corner", Label: calc.Text("First brace from a corner"), Display: &displays.Wall, Rule: "brace-corner",
+	{ID: "corner", Decides: 4, Label: calc.Text("First brace from a corner"), Display: &displays.Wall,
+		Rule:  "brace-corner",
 		Range: "0 to 6 ft", Why: displays.NotMinus, WhyMost: farCorner, MostSource: "rules"},
 	{ID: "side", Label: calc.Text("Brace from an opening's edge"), Display: &displays.Part, Usual: "12 in",
 		Range: "0 to 36 in", Why: displays.NotMinus, WhyMost: farSide, MostSource: "rules"},
@@ -129,6 +131,7 @@ var inputs = []calc.Field{
 		Range: "0 to 24 in", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 	{
 		ID:      "openings",
+		Decides: 3,
 		Label:   calc.Text("Openings"),
 		Kind:    calc.Rows,
 		Cols:    openingCols,

@@ -53,7 +53,7 @@ const (
 
 var inputs = []calc.Field{
 	{
-		ID: "walls", Kind: calc.Rows, MinRows: 1, MaxRows: 16, Label: calc.Text("Walls"),
+		ID: "walls", Decides: 1, Kind: calc.Rows, MinRows: 1, MaxRows: 16, Label: calc.Text("Walls"),
 		Help:  calc.Text("Times as you plan them, or as they were. One row for each wall."),
 		Usual: "1 | 7:00 | 10:10; 2 | 7:00 | 10:30; 3 | 7:20 | 10:50; 4 | 7:20 | 11:30",
 		Cols: []calc.Field{
@@ -65,17 +65,19 @@ var inputs = []calc.Field{
 		},
 	},
 	{
-		ID: "concrete", Display: &displays.Temperature, Usual: "70 °F", Label: calc.Text("Concrete temperature"),
+		ID: "concrete", Decides: 2, Measure: "concrete-temperature", Display: &displays.Temperature, Usual: "70 °F",
+		Label: calc.Text("Concrete temperature"),
 		Help:  calc.Text("The warmest load."),
 		Range: "33 to 110 °F", Why: calc.Text("Freezing concrete does not set."), WhyMost: weather.WhyGel,
 	},
 	{
-		ID: "air", Display: &displays.Temperature, Usual: "72 °F", Label: calc.Text("Air temperature"),
+		ID: "air", Decides: 3, Measure: "air-temperature", Display: &displays.Temperature, Usual: "72 °F",
+		Label: calc.Text("Air temperature"),
 		Help:  calc.Text("The warmest hour of the pour."),
 		Range: "-40 to 130 °F", Why: weather.WhyLand,
 	},
 	{
-		ID: "plant-set", Display: &displays.Hours, Optional: true,
+		ID: "plant-set", Decides: 4, Display: &displays.Hours, Optional: true,
 		Label: calc.Text("Initial set, by the plant"),
 		Help:  calc.Text("For today's mix and heat, from batching. Empty: our estimate."),
 		Range: "0.25 to 48 h", Why: whyMix,

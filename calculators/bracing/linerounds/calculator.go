@@ -83,6 +83,7 @@ var tables = []calc.Table{
 var inputs = []calc.Field{
 	{
 		ID:      "concrete",
+		Decides: 3,
 		Label:   calc.Text("The concrete is"),
 		Kind:    calc.Choice,
 		Options: bracing.ConcreteOptions,
@@ -90,13 +91,14 @@ var inputs = []calc.Field{
 	},
 	{
 		ID:       "string-side",
+		Decides:  2,
 		Label:    calc.Text("The string is on the"),
 		Kind:     calc.Choice,
 		Options:  bracing.SideOptions,
 		Optional: true,
 		Help:     calc.Text("Go and look. Until you answer, no direction is shown."),
 	},
-	{ID: "braces", Label: calc.Text("Gaps at each brace"), Kind: calc.Rows, MinRows: 1, MaxRows: 40,
+	{ID: "braces", Decides: 1, Label: calc.Text("Gaps at each brace"), Kind: calc.Rows, MinRows: 1, MaxRows: 40,
 		Help:  calc.Text("In order along the wall. Leave round 3 empty until it is read."),
 		Usual: "1 | 3/4 in | 3/4 in; 2 | 1-1/4 in | 1 in; 3 | 1-1/2 in | 1-1/8 in; 4 | 7/8 in | 3/4 in",
 		Cols: []calc.Field{
@@ -112,16 +114,21 @@ var inputs = []calc.Field{
 		Range: "0 to 4 in", Why: touching, WhyMost: displays.CheckUnit},
 	{ID: "tolerance", Label: calc.Text("Tolerance"), Display: &displays.Part, Rule: "straightness",
 		Range: "1/16 to 1/4 in", Why: bracing.TightOwn, WhyMost: bracing.LooseTolerance},
-	{ID: "travel", Label: calc.Text("Travel of one turn"), Display: bracing.ThreadSize, Usual: "0.2 in",
+	{ID: "travel", Decides: 4, Measure: "turn-travel", Label: calc.Text("Travel of one turn"),
+		Display: bracing.ThreadSize, Usual: "0.2 in",
 		Help:  calc.Text("Give two turns on the empty wall, read, turn back, and divide by two."),
 		Range: "1 to 50 mm", Why: displays.CheckUnit},
-	{ID: "string-height", Label: calc.Text("Height of the string"), Display: &displays.Height, Usual: "8 ft",
+	{ID: "string-height", Measure: "string-height", Label: calc.Text("Height of the string"),
+		Display: &displays.Height, Usual: "8 ft",
 		Range: "2 to 30 ft", Why: displays.CheckUnit, WhyMost: displays.OneStorey},
-	{ID: "attach-height", Label: calc.Text("Brace on the wall, height"), Display: &displays.Height, Usual: "6 ft",
+	{ID: "attach-height", Measure: "brace-height", Label: calc.Text("Brace on the wall, height"),
+		Display: &displays.Height, Usual: "6 ft",
 		Range: "1 to 30 ft", Why: displays.CheckUnit, WhyMost: displays.OneStorey},
-	{ID: "foot-distance", Label: calc.Text("Foot of brace from the wall"), Display: &displays.Height, Usual: "5 ft",
+	{ID: "foot-distance", Measure: "brace-foot", Label: calc.Text("Foot of brace from the wall"),
+		Display: &displays.Height, Usual: "5 ft",
 		Range: "1 to 30 ft", Why: displays.CheckUnit},
-	{ID: "foot-below", Label: calc.Text("Foot below the wall base"), Display: &displays.Height, Usual: "0 ft",
+	{ID: "foot-below", Measure: "foot-below", Label: calc.Text("Foot below the wall base"), Display: &displays.Height,
+		Usual: "0 ft",
 		Range: "0 to 6 ft", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 }
 
@@ -143,12 +150,12 @@ var wayOptions = []calc.Option{
 
 var outputs = []calc.Field{
 	{ID: "next", Label: bracing.LabelNext, Kind: calc.Choice, Lead: true, Options: []calc.Option{
-		{ID: "done", Label: calc.Text("in line, no more rounds")},
-		{ID: "again", Label: calc.Text("another round: turn, read all")},
-		{ID: "check", Label: calc.Text("Hold: check side and thread")},
-		{ID: "stop", Label: calc.Text("Hands off: leave the braces")},
-		{ID: "clear", Label: bracing.LabelClear},
-		{ID: "look", Label: bracing.LabelLook}}},
+		{ID: "done", Advice: calc.Good, Label: calc.Text("in line, no more rounds")},
+		{ID: "again", Advice: calc.Careful, Label: calc.Text("another round: turn, read all")},
+		{ID: "check", Advice: calc.Careful, Label: calc.Text("Hold: check side and thread")},
+		{ID: "stop", Advice: calc.Stop, Label: calc.Text("Hands off: leave the braces")},
+		{ID: "clear", Advice: calc.Stop, Label: bracing.LabelClear},
+		{ID: "look", Advice: calc.Stop, Label: bracing.LabelLook}}},
 	{ID: "worst", Label: calc.Text("Worst in the last round"), Display: &displays.Part, Lead: true},
 	{ID: "to-turn", Label: calc.Text("Braces to turn"), Display: &displays.Count, Exact: true, Lead: true},
 	{ID: "done", Label: calc.Text("All within tolerance"), Kind: calc.Choice, Options: []calc.Option{

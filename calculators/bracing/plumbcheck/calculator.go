@@ -104,9 +104,9 @@ const (
 )
 
 var inputs = []calc.Field{
-	{ID: "height", Label: calc.Text("Height of the wall"), Display: &displays.Height, Usual: "9 ft",
+	{ID: "height", Decides: 2, Label: calc.Text("Height of the wall"), Display: &displays.Height, Usual: "9 ft",
 		Range: "1 ft to 83 ft 4 in", Why: displays.CheckUnit, WhyMost: bookHeight, MostSource: "aci117"},
-	{ID: "readings", Label: calc.Text("Readings up the wall"), Kind: calc.Rows, MinRows: 1, MaxRows: 20,
+	{ID: "readings", Decides: 1, Label: calc.Text("Readings up the wall"), Kind: calc.Rows, MinRows: 1, MaxRows: 20,
 		Help:  calc.Text("Out of plumb against the base. Minus is toward the braces."),
 		Usual: "3 ft | 1/8 in; 6 ft | 1/4 in; 9 ft | 3/8 in", Cols: []calc.Field{
 			{ID: "up", Label: calc.Text("Height above the base"), Display: &displays.Height,
@@ -175,9 +175,10 @@ const (
 var outputs = []calc.Field{
 	{ID: "next", Label: bracing.LabelNext, Kind: calc.Choice, Lead: true,
 		Options: []calc.Option{
-			{ID: nextClear, Label: bracing.LabelClear},
-			{ID: nextSet, Label: calc.Text("Set the braces before hands off; after it, tell the foreman")},
-			{ID: nextWrite, Label: calc.Text("Within: turn nothing, write it down")}}},
+			{ID: nextClear, Advice: calc.Stop, Label: bracing.LabelClear},
+			{ID: nextSet, Advice: calc.Careful,
+				Label: calc.Text("Set the braces before hands off; after it, tell the foreman")},
+			{ID: nextWrite, Advice: calc.Good, Label: calc.Text("Within: turn nothing, write it down")}}},
 	{ID: "worst", Label: calc.Text("Worst, out of plumb by"), Display: &displays.Part, Lead: true},
 	{ID: "house", Label: calc.Text("By the rule of this crew"), Kind: calc.Choice, Options: withinOptions, Lead: true},
 	{ID: "new", Label: calc.Text("By ACI 117-06 and -10"), Kind: calc.Choice, Options: withinOptions, Lead: true},

@@ -46,6 +46,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("turn-travel", b.travel)
 	r.Put("slope", bracing.BraceAngleFormula.Value(b.run, b.attach, in.Num("foot-below")))
 	r.Put("plumb-limit", r.Use(bracing.PlumbLimitFormula, in.Num("string-height")))
+	putHeadline(r, in, lines, held)
 	putBow(r, lines)
 	putReadings(r, in, lines, held)
 	addNotes(r, in, lines, step, next)
@@ -102,6 +103,12 @@ func countTurns(lines []bracing.Reading) int {
 	}
 	return n
 }
+
+const (
+	beginAnySide  = calc.Text("Brace {brace} first: {turns} turns")
+	beginLengthen = calc.Text("Brace {brace} first: lengthen {turns} turns")
+	beginShorten  = calc.Text("Brace {brace} first: shorten {turns} turns")
+)
 
 var ofWorst = calc.Text("The worst reading, row {row}")
 
@@ -246,6 +253,27 @@ func putReadings(r *calc.Recorder, in calc.Case, lines []bracing.Reading, held b
 		rows[i] = row
 	}
 	r.PutRows("lines", rows)
+}
+
+// putHeadline sets the deed in one line: the brace to begin with, which way and how far.
+// A wall that is held, and one without a brace to turn, has none: what to do next says it.
+func putHeadline(r *calc.Recorder, in calc.Case, lines []bracing.Reading, held bool) {
+	i := slices.IndexFunc(lines, func(l bracing.Reading) bool { return l.Order == 1 })
+	if held || i < 0 {
+		return
+	}
+	l := lines[i]
+	slots := []calc.Slot{calc.WordSlot("brace", l.Name()), calc.Amount("turns", l.Turns, bracing.Quarters)}
+	if !in.Has("string-side") {
+		r.Headline(beginAnySide, slots...)
+		return
+	}
+	_, turn := bracing.SeenFromBrace(bracing.MoveOf(l), in.Choice("string-side"))
+	text := beginShorten
+	if turn == bracing.TurnOptions[0].ID {
+		text = beginLengthen
+	}
+	r.Headline(text, slots...)
 }
 
 // putBow puts the bow of the wall as a radius where every reading has a distance

@@ -59,14 +59,14 @@ const (
 )
 
 var inputs = []calc.Field{
-	{ID: "date", Kind: calc.Day, Usual: "2026-11-12", Label: calc.Text("Date")},
-	{ID: "latitude", Display: &showPlace, Usual: "44.5", Label: calc.Text("Latitude"),
+	{ID: "date", Decides: 1, Kind: calc.Day, Usual: "2026-11-12", Label: calc.Text("Date")},
+	{ID: "latitude", Decides: 2, Display: &showPlace, Usual: "44.5", Label: calc.Text("Latitude"),
 		Help:  calc.Text("North is plus, south is minus. Any map on a phone shows it."),
 		Range: "-89 to 89 °", Why: whyPole},
-	{ID: "longitude", Display: &showPlace, Usual: "-93.2", Label: calc.Text("Longitude"),
+	{ID: "longitude", Decides: 3, Display: &showPlace, Usual: "-93.2", Label: calc.Text("Longitude"),
 		Help:  calc.Text("East is plus, west is minus. All of the Americas is minus."),
 		Range: "-180 to 180 °", Why: whyRound},
-	{ID: "zone", Display: &displays.Hours, Usual: "-6 h", Label: calc.Text("Clock, hours from UTC"),
+	{ID: "zone", Decides: 4, Display: &displays.Hours, Usual: "-6 h", Label: calc.Text("Clock, hours from UTC"),
 		Help:  calc.Text("As the clock stands that day, summer time included. West is minus."),
 		Range: "-12 to 14 h", Why: whyZone},
 	{

@@ -67,9 +67,9 @@ var holeCols = []calc.Field{
 }
 
 var inputs = []calc.Field{
-	{ID: "block", Label: calc.Text("Block length"), Display: &displays.Part, Usual: "48 in",
+	{ID: "block", Decides: 3, Label: calc.Text("Block length"), Display: &displays.Part, Usual: "48 in",
 		Range: "12 in to 20 ft", Why: blockWhy},
-	{ID: "course", Label: calc.Text("Course height"), Display: &displays.Part, Usual: "16 in",
+	{ID: "course", Decides: 2, Label: calc.Text("Course height"), Display: &displays.Part, Usual: "16 in",
 		Range: "6 in to 10 ft", Why: blockWhy},
 	{ID: "thickness", Label: calc.Text("Form thickness"), Display: &displays.Part, Usual: "13 in",
 		Help:  calc.Text("Foam and core together. Only inside corners need it."),
@@ -79,7 +79,7 @@ var inputs = []calc.Field{
 		Range: "4 in to 10 ft", Why: blockWhy},
 	{ID: "short-leg", Label: calc.Text("Corner block, short leg"), Display: &displays.Part, Usual: "20 in",
 		Range: "4 in to 10 ft", Why: blockWhy},
-	{ID: "walls", Label: calc.Text("Walls"), Kind: calc.Rows, Cols: wallCols, MinRows: 1, MaxRows: 40,
+	{ID: "walls", Decides: 1, Label: calc.Text("Walls"), Kind: calc.Rows, Cols: wallCols, MinRows: 1, MaxRows: 40,
 		Help:  calc.Text("Lengths along the outside of the form, corner to corner."),
 		Usual: "41 ft | 9 ft | 2; 29 ft | 9 ft | 2"},
 	{ID: "outside-corners", Label: calc.Text("Outside corners"), Display: &displays.Count, Whole: true, Usual: "4",
@@ -92,7 +92,7 @@ var inputs = []calc.Field{
 			{ID: geometry.LeftHand, Label: calc.Text("left corners")},
 			{ID: geometry.RightHand, Label: calc.Text("right corners")},
 		}},
-	{ID: "openings", Label: calc.Text("Openings"), Kind: calc.Rows, Cols: holeCols, MaxRows: 40,
+	{ID: "openings", Decides: 4, Label: calc.Text("Openings"), Kind: calc.Rows, Cols: holeCols, MaxRows: 40,
 		Help:  calc.Text("Hole in the form. Only whole courses are taken off."),
 		Usual: "38 in | 82 in | 1; 36 in | 24 in | 4"},
 	{ID: "waste", Label: calc.Text("Cut waste"), Display: &geometry.WasteDisplay, Usual: "5 %",

@@ -64,11 +64,11 @@ const (
 )
 
 var inputs = []calc.Field{
-	{ID: "pieces", Kind: calc.Rows, Usual: "16 ft; 12 ft", MinRows: 1, MaxRows: 12,
+	{ID: "pieces", Decides: 1, Kind: calc.Rows, Usual: "16 ft; 12 ft", MinRows: 1, MaxRows: 12,
 		Label: calc.Text("Plates, piece by piece"), Help: calc.Text("In order along one wall, from its start."),
 		Cols: []calc.Field{{ID: "length", Display: &displays.Wall, Label: calc.Text("Length"),
 			Range: "1 to 24 ft", Why: whyPiece, WhyMost: whyLong}}},
-	{ID: "gaps", Kind: calc.Rows, MaxRows: 12, Usual: "19 ft | 3 ft",
+	{ID: "gaps", Decides: 2, Kind: calc.Rows, MaxRows: 12, Usual: "19 ft | 3 ft",
 		Label: calc.Text("Gaps in the top of the wall"),
 		Help:  calc.Text("Doors and pockets: no concrete under the plates there."),
 		Cols: []calc.Field{
@@ -77,14 +77,14 @@ var inputs = []calc.Field{
 			{ID: "width", Display: &displays.Wall, Label: calc.Text("Width"),
 				Range: "over 0 to 60 ft", Why: displays.LeaveOut, WhyMost: displays.CheckUnit},
 		}},
-	{ID: "cleats", Kind: calc.Rows, MaxRows: 40, Usual: "4 ft; 8 ft; 12 ft; 24 ft",
+	{ID: "cleats", Decides: 3, Kind: calc.Rows, MaxRows: 40, Usual: "4 ft; 8 ft; 12 ft; 24 ft",
 		Label: calc.Text("Cleats across the top"), Help: calc.Text("The middle of each one."),
 		Cols: []calc.Field{{ID: "at", Display: &displays.Wall, Label: calc.Text("From start"),
 			Range: "0 to 288 ft", Why: displays.NotMinus, WhyMost: displays.OneJob}}},
 	{ID: "clear", Display: &displays.Part, Usual: "4 in", Label: calc.Text("Bolt to middle of a cleat"),
 		Help:  calc.Text("At least. Half the cleat, the washer and room for the template."),
 		Range: "0 to 12 in", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
-	{ID: "stories", Kind: calc.Choice, Usual: low, Label: calc.Text("The building"), Options: []calc.Option{
+	{ID: "stories", Decides: 4, Kind: calc.Choice, Usual: low, Label: calc.Text("The building"), Options: []calc.Option{
 		{ID: low, Label: calc.Text("one or two stories")},
 		{ID: tall, Label: calc.Text("more than two stories")},
 	}},

@@ -84,9 +84,9 @@ var (
 var inputs = []calc.Field{
 	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: steel.BarOptions, Label: calc.Text("Bar"),
 		Help: calc.Text("The mark is rolled onto the bar.")},
-	{ID: "length", Display: &displays.Wall, Usual: "20 ft", Label: calc.Text("Length of one bar"),
+	{ID: "length", Example: true, Display: &displays.Wall, Usual: "20 ft", Label: calc.Text("Length of one bar"),
 		Range: "over 0 to 100 ft", Why: displays.AboveZero, WhyMost: displays.CheckUnit},
-	{ID: "count", Display: &displays.Count, Whole: true, Usual: "50", Label: calc.Text("How many bars"),
+	{ID: "count", Example: true, Display: &displays.Count, Whole: true, Usual: "50", Label: calc.Text("How many bars"),
 		Range: "1 to 100000", Why: displays.CheckCount},
 }
 

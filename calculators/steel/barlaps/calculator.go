@@ -112,13 +112,14 @@ var yield = quantity.Display{
 }
 
 var inputs = []calc.Field{
-	{ID: "bar", Kind: calc.Choice, Usual: "4", Options: steel.BarOptions, Label: calc.Text("Bar")},
-	{ID: "fy", Display: &yield, Usual: "60000 psi", Label: labelGrade,
+	{ID: "bar", Decides: 1, Kind: calc.Choice, Usual: "4", Options: steel.BarOptions, Label: calc.Text("Bar")},
+	{ID: "fy", Decides: 3, Display: &yield, Usual: "60000 psi", Label: labelGrade,
 		Help:  calc.Text("Grade 60: 60 000 psi. Grade 400: 400 MPa."),
 		Range: "40000 to 100000 psi", Why: whyGrade},
-	{ID: "fc", Display: &displays.Strength, Usual: "3000 psi", Label: calc.Text("Concrete strength, 28 days"),
+	{ID: "fc", Decides: 2, Display: &displays.Strength, Usual: "3000 psi",
+		Label: calc.Text("Concrete strength, 28 days"),
 		Range: "2450 to 15000 psi", Why: whyFcLow, WhyMost: whyFcHigh, LeastSource: "aci318"},
-	{ID: "top", Kind: calc.Flag, Usual: "no", Label: calc.Text("Top bar"),
+	{ID: "top", Decides: 4, Kind: calc.Flag, Usual: "no", Label: calc.Text("Top bar"),
 		Help: calc.Text("Level bar with more than 12 in (300 mm) cast under it.")},
 	{ID: "coating", Kind: calc.Choice, Usual: "none", Label: calc.Text("Coating"), Options: []calc.Option{
 		{ID: "none", Label: calc.Text("bare or galvanized")},
@@ -166,9 +167,9 @@ const (
 // the drawing's lap against them all.
 var outputs = []calc.Field{
 	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The drawing's lap is"), Options: []calc.Option{
-		{ID: lapStop, Label: calc.Text("Shorter than every row: stop")},
-		{ID: lapAsk, Label: calc.Text("Shorter than some rows: ask")},
-		{ID: lapLong, Label: calc.Text("No shorter than any row")},
+		{ID: lapStop, Advice: calc.Stop, Label: calc.Text("Shorter than every row: stop")},
+		{ID: lapAsk, Advice: calc.Careful, Label: calc.Text("Shorter than some rows: ask")},
+		{ID: lapLong, Advice: calc.Good, Label: calc.Text("No shorter than any row")},
 	}},
 	{ID: "least", Display: &length, Lead: true, Label: calc.Text("Shortest lap of the rows")},
 	{ID: "most", Display: &length, Lead: true, Label: calc.Text("Longest lap of the rows")},

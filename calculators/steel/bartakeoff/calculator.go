@@ -87,15 +87,17 @@ func withCorners(c calc.Case) bool { return c.Num("corners") > 0 }
 func withExtra(c calc.Case) bool { return c.Num("extra") > 0 }
 
 var inputs = []calc.Field{
-	{ID: "length", Display: &displays.Wall, Usual: "40 ft", Label: calc.Text("Length of wall"),
+	{ID: "length", Decides: 1, Display: &displays.Wall, Usual: "40 ft", Label: calc.Text("Length of wall"),
 		Help:  calc.Text("One straight wall. Work out the others by themselves."),
 		Range: "1 to 400 ft", Why: displays.CheckUnit, WhyMost: displays.OneJob},
-	{ID: "height", Display: &displays.Wall, Usual: "9 ft", Label: calc.Text("Height of wall"),
+	{ID: "height", Decides: 2, Measure: "height", Display: &displays.Wall, Usual: "9 ft",
+		Label: calc.Text("Height of wall"),
 		Range: "1 to 40 ft", Why: displays.CheckUnit, WhyMost: displays.OneStorey},
 	{ID: "layers", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("Layers of bars"),
 		Range: "1 to 2", Why: whyCurtain},
-	{ID: "vertical", Kind: calc.Choice, Usual: "5", Options: steel.BarOptions, Label: calc.Text("Vertical bar")},
-	{ID: "spacing", Display: &displays.Inches, Usual: "16 in", Label: calc.Text("Spacing of verticals"),
+	{ID: "vertical", Decides: 3, Kind: calc.Choice, Usual: "5", Options: steel.BarOptions,
+		Label: calc.Text("Vertical bar")},
+	{ID: "spacing", Decides: 4, Display: &displays.Inches, Usual: "16 in", Label: calc.Text("Spacing of verticals"),
 		Range: "2 to 96 in", Why: whyClose, WhyMost: whyWide},
 	{ID: "first", Display: &displays.Inches, Usual: "6 in", Label: calc.Text("First vertical from end"),
 		Range: "0 to 96 in", Why: displays.NotMinus, WhyMost: whyWide},

@@ -151,7 +151,7 @@ func isHyper(c calc.Case) bool { return c.Choice("curve") == curveHyper }
 
 var inputs = []calc.Field{
 	{
-		ID: "readings", Kind: calc.Rows, MinRows: 1, MaxRows: 60,
+		ID: "readings", Decides: 1, Kind: calc.Rows, MinRows: 1, MaxRows: 60,
 		Label: calc.Text("Readings"),
 		Help:  calc.Text("In order, at least daily. One row alone means that temperature since placing."),
 		Usual: "0 h | 68 °F; 6 h | 75 °F; 12 h | 92 °F; 24 h | 88 °F; 48 h | 72 °F; 72 h | 66 °F",
@@ -181,7 +181,7 @@ var inputs = []calc.Field{
 		Range: "15 to 30 °C", Why: whyRefer,
 	},
 	{
-		ID: "curve", Kind: calc.Choice, Usual: curveNone,
+		ID: "curve", Decides: 2, Kind: calc.Choice, Usual: curveNone,
 		Label: calc.Text("Strength curve of this mix"),
 		Help:  calc.Text("From the lab's report, over the factor in °C·h."),
 		Options: []calc.Option{

@@ -99,10 +99,10 @@ const (
 )
 
 var inputs = []calc.Field{
-	{ID: "f28", Display: &displays.Strength, Usual: "3000 psi", Label: calc.Text("Strength at 28 days"),
+	{ID: "f28", Example: true, Display: &displays.Strength, Usual: "3000 psi", Label: calc.Text("Strength at 28 days"),
 		Help:  calc.Text("As specified, not as hoped for. In kg/cm² too: 210 kg/cm²."),
 		Range: "1500 to 8700 psi", Why: whyWeak, WhyMost: whyStrong, MostSource: "ec2"},
-	{ID: "age", Display: &ageDays, Usual: "7 d", Label: calc.Text("Age"),
+	{ID: "age", Example: true, Display: &ageDays, Usual: "7 d", Label: calc.Text("Age"),
 		Range: "1 to 365 d", Why: whyEarly, WhyMost: whyOld, LeastSource: "aci209"},
 	{ID: "cement", Kind: calc.Choice, Usual: "moist-1", Label: calc.Text("Cement and curing, ACI 209"),
 		Help: calc.Text("Blends with slag or fly ash are slower than Type I."),
@@ -119,11 +119,12 @@ var inputs = []calc.Field{
 			{ID: "n", Label: calc.Text("N, normal (s = 0.25)")},
 			{ID: "s", Label: calc.Text("S, slow (s = 0.38)")},
 		}},
-	{ID: "target", Display: &displays.Percent, Usual: "70 %", Label: calc.Text("Share looked for"),
+	{ID: "target", Example: true, Display: &displays.Percent, Usual: "70 %", Label: calc.Text("Share looked for"),
 		Help:  calc.Text("The share itself comes from the engineer or the drawings."),
 		Range: "20 to 120 %", Why: whyShare},
 	{
 		ID:       "temperature",
+		Example:  true,
 		Display:  &displays.Temperature,
 		Optional: true,
 		Usual:    "68 °F",

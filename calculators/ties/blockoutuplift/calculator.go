@@ -16,25 +16,30 @@ var Calculator = &calc.Calculator{
 	Purpose: calc.Text("Shows what lifts a block-out, what pushes it sideways, and how many straps hold it down."),
 	In: []calc.Field{
 		{
-			ID: "length", Display: &displays.Inches, Usual: "24 in", Label: calc.Text("Length along the wall"),
+			ID: "length", Decides: 1, Display: &displays.Inches, Usual: "24 in",
+			Label: calc.Text("Length along the wall"),
 			Range: "1 in to 30 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
 		},
 		{
-			ID: "thickness", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Thickness in the wall"),
+			ID: "thickness", Measure: "core", Display: &displays.Inches, Usual: "8 in",
+			Label: calc.Text("Thickness in the wall"),
 			Help:  calc.Text("What is in the core. All of it if the block-out goes through."),
 			Range: "1 to 60 in", Why: displays.CheckUnit,
 		},
 		{
-			ID: "height", Display: &displays.Inches, Usual: "30 in", Label: calc.Text("Height of the block-out"),
+			ID: "height", Decides: 2, Display: &displays.Inches, Usual: "30 in",
+			Label: calc.Text("Height of the block-out"),
 			Range: "1 in to 20 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
 		},
 		{
-			ID: "side-a", Display: &displays.Height, Usual: "2' 6\"", Label: calc.Text("Concrete above its foot, A"),
+			ID: "side-a", Decides: 3, Display: &displays.Height, Usual: "2' 6\"",
+			Label: calc.Text("Concrete above its foot, A"),
 			Help:  calc.Text("Level of fluid concrete on one side, from the underside up."),
 			Range: "0 to 40 ft", Why: displays.NotMinus, WhyMost: displays.Engineer,
 		},
 		{
-			ID: "side-b", Display: &displays.Height, Usual: "1' 6\"", Label: calc.Text("Concrete above its foot, B"),
+			ID: "side-b", Decides: 4, Display: &displays.Height, Usual: "1' 6\"",
+			Label: calc.Text("Concrete above its foot, B"),
 			Help:  calc.Text("Level on the other side at the worst moment."),
 			Range: "0 to 40 ft", Why: displays.NotMinus, WhyMost: displays.Engineer,
 		},
@@ -46,7 +51,8 @@ var Calculator = &calc.Calculator{
 			},
 		},
 		{
-			ID: "lift", Display: &displays.Height, Rule: "lift", When: isClosed, Label: calc.Text("Depth of one lift"),
+			ID: "lift", Measure: "lift", Display: &displays.Height, Rule: "lift", When: isClosed,
+			Label: calc.Text("Depth of one lift"),
 			Help:  calc.Text("So far one side of a closed sill may be above the other."),
 			Range: "1 in to 4 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
 		},
@@ -60,7 +66,8 @@ var Calculator = &calc.Calculator{
 			Range: "0 to 20000 lb", Why: displays.NotMinus, WhyMost: displays.CheckUnit,
 		},
 		{
-			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight,
+			ID: "weight", Measure: "unit-weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³",
+			Label: ties.LabelWeight,
 			Help:  ties.HelpWeight,
 			Range: "85 to 200 lb/ft³", Why: displays.CheckUnit,
 		},

@@ -18,17 +18,18 @@ var Calculator = &calc.Calculator{
 	Purpose: calc.Text("Shows what one tie carries, also beside missing or cut ties, and if the face must be backed."),
 	In: []calc.Field{
 		{
-			ID: "pressure", Display: &displays.Rating, Usual: "630 psf",
+			ID: "pressure", Decides: 1, Display: &displays.Rating, Usual: "630 psf",
 			Label: calc.Text("Pressure at the tie"),
 			Help:  calc.Text("At the depth of the tie, for the rise where the hose stands."),
 			Range: "10 to 5000 psf", Why: displays.CheckUnit,
 		},
 		{
-			ID: "across", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Ties apart along the wall"),
+			ID: "across", Decides: 2, Display: &displays.Inches, Usual: "8 in",
+			Label: calc.Text("Ties apart along the wall"),
 			Range: "1 to 96 in", Why: displays.CheckUnit,
 		},
 		{
-			ID: "up", Display: &displays.Inches, Usual: "16 in", Label: calc.Text("Ties apart up the wall"),
+			ID: "up", Decides: 3, Display: &displays.Inches, Usual: "16 in", Label: calc.Text("Ties apart up the wall"),
 			Range: "1 to 96 in", Why: displays.CheckUnit,
 		},
 		{
@@ -50,7 +51,7 @@ var Calculator = &calc.Calculator{
 			},
 		},
 		{
-			ID: "strength", Maker: true, Display: &ties.ForceIn, Optional: true,
+			ID: "strength", Decides: 4, Maker: true, Display: &ties.ForceIn, Optional: true,
 			Label: calc.Text("Strength or load of one tie"),
 			Help:  calc.Text("From the form maker, tie in its foam. Empty: no verdict."),
 			Range: "50 to 100000 lbf", Why: displays.CheckUnit,
@@ -74,23 +75,24 @@ var Calculator = &calc.Calculator{
 			Range: "10 to 5000 psf", Why: displays.AskMaker,
 		},
 		{
-			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight,
+			ID: "weight", Measure: "unit-weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³",
+			Label: ties.LabelWeight,
 			Help:  ties.HelpWeight,
 			Range: "85 to 200 lb/ft³", Why: displays.CheckUnit,
 		},
 	},
 	Out: []calc.Field{
 		{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The ties alone"), Options: []calc.Option{
-			{ID: holds, Label: calc.Text("Within the working load entered")},
-			{ID: fails, Label: calc.Text("Beyond the working load entered")},
-			{ID: unrated, Label: calc.Text("No strength, no verdict")},
-			{ID: doubt, Label: calc.Text("No verdict: ask the engineer")},
+			{ID: holds, Advice: calc.Good, Label: calc.Text("Within the working load entered")},
+			{ID: fails, Advice: calc.Stop, Label: calc.Text("Beyond the working load entered")},
+			{ID: unrated, Advice: calc.Careful, Label: calc.Text("No strength, no verdict")},
+			{ID: doubt, Advice: calc.Careful, Label: calc.Text("No verdict: ask the engineer")},
 		}},
 		{ID: "load", Display: &displays.Force, Lead: true, Label: calc.Text("Load on the busiest tie")},
 		{ID: "backing", Kind: calc.Choice, Lead: true, Label: calc.Text("The face"), Options: []calc.Option{
-			{ID: faceSound, Label: calc.Text("Not weakened")},
-			{ID: faceBack, Label: calc.Text("Back it before placing")},
-			{ID: faceWithin, Label: calc.Text("Within the capacity entered")},
+			{ID: faceSound, Advice: calc.Good, Label: calc.Text("Not weakened")},
+			{ID: faceBack, Advice: calc.Stop, Label: calc.Text("Back it before placing")},
+			{ID: faceWithin, Advice: calc.Good, Label: calc.Text("Within the capacity entered")},
 		}},
 		{ID: "area", Display: &displays.Area, Label: calc.Text("Face that one tie holds")},
 		{ID: "working", Display: &displays.ForceAtMost, Label: calc.Text("Working load of a tie")},

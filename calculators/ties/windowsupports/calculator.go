@@ -19,25 +19,29 @@ var Calculator = &calc.Calculator{
 	),
 	In: []calc.Field{
 		{
-			ID: "width", Display: &displays.Inches, Usual: "36 in", Label: calc.Text("Width of the opening"),
+			ID: "width", Decides: 1, Display: &displays.Inches, Usual: "36 in",
+			Label: calc.Text("Width of the opening"),
 			Range: "6 in to 20 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
 		},
 		{
-			ID: "height", Display: &displays.Inches, Usual: "48 in", Label: calc.Text("Height of the opening"),
+			ID: "height", Decides: 2, Display: &displays.Inches, Usual: "48 in",
+			Label: calc.Text("Height of the opening"),
 			Range: "6 in to 16 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
 		},
 		{
-			ID: "cover", Display: &displays.Height, Usual: "1' 4\"", Label: calc.Text("Concrete above the head"),
+			ID: "cover", Decides: 3, Display: &displays.Height, Usual: "1' 4\"",
+			Label: calc.Text("Concrete above the head"),
 			Help:  calc.Text("All that is placed in one go above the opening."),
 			Range: "0 to 30 ft", Why: displays.NotMinus, WhyMost: displays.Engineer,
 		},
 		{
-			ID: "core", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Core thickness"),
+			ID: "core", Measure: "core", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Core thickness"),
 			Help:  calc.Text("Width of concrete that bears on the frame."),
 			Range: "2 to 36 in", Why: displays.CheckUnit,
 		},
 		{
-			ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: ties.LabelWeight,
+			ID: "weight", Measure: "unit-weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³",
+			Label: ties.LabelWeight,
 			Help:  ties.HelpWeight,
 			Range: "85 to 200 lb/ft³", Why: displays.CheckUnit,
 		},
@@ -47,7 +51,7 @@ var Calculator = &calc.Calculator{
 			Range: "100 to 5000 psf", Why: displays.CheckUnit,
 		},
 		{
-			ID: "rating", Maker: true, Display: &ties.ForceIn, Optional: true,
+			ID: "rating", Decides: 4, Maker: true, Display: &ties.ForceIn, Optional: true,
 			Label: calc.Text("Rating of one support"),
 			Help:  calc.Text("Post or spreader as you set it. Empty: only the board counts."),
 			Range: "50 to 50000 lbf", Why: displays.CheckUnit,

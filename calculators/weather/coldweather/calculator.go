@@ -60,18 +60,21 @@ const (
 
 var inputs = []calc.Field{
 	{
-		ID: "section", Kind: calc.Number, Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Least dimension"),
+		ID: "section", Example: true, Kind: calc.Number, Display: &displays.Inches, Usual: "8 in",
+		Label: calc.Text("Least dimension"),
 		Help:  calc.Text("For a wall, the thickness of its core."),
 		Range: "2 to 240 in", Why: displays.CheckUnit,
 	},
 	{
-		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "25 °F",
+		ID: "air", Example: true, Measure: "air-temperature", Kind: calc.Number, Display: &displays.Temperature,
+		Usual: "25 °F",
 		Label: calc.Text("Coldest air expected"),
 		Help:  calc.Text("From placing to the end of protection, nights too."),
 		Range: "-40 to 100 °F", Why: weather.WhyLand,
 	},
 	{
-		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "62 °F",
+		ID: "concrete", Example: true, Measure: "concrete-temperature", Kind: calc.Number,
+		Display: &displays.Temperature, Optional: true, Usual: "62 °F",
 		Label: calc.Text("Concrete, as it is placed"),
 		Range: "20 to 110 °F", Why: weather.WhyGel,
 	},
@@ -92,7 +95,7 @@ var inputs = []calc.Field{
 		},
 	},
 	{
-		ID: "surface", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "60 °F",
+		ID: "surface", Example: true, Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "60 °F",
 		Label: calc.Text("Concrete under its cover"),
 		Help:  calc.Text("When protection ends, on the surface. Empty: no cooling time."),
 		Range: "20 to 180 °F", Why: weather.WhyGel, WhyMost: displays.CheckUnit,
@@ -110,10 +113,10 @@ var outputs = []calc.Field{
 	{
 		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The concrete is"),
 		Options: []calc.Option{
-			{ID: warmOK, Label: calc.Text("Warm enough. The foreman decides and releases.")},
-			{ID: warmNot, Label: calc.Text("Too cold: it does not go in")},
-			{ID: warmHot, Label: calc.Text("Too hot: refuse it")},
-			{ID: warmNone, Label: calc.Text("Not measured yet")},
+			{ID: warmOK, Advice: calc.Good, Label: calc.Text("Warm enough. The foreman decides and releases.")},
+			{ID: warmNot, Advice: calc.Stop, Label: calc.Text("Too cold: it does not go in")},
+			{ID: warmHot, Advice: calc.Stop, Label: calc.Text("Too hot: refuse it")},
+			{ID: warmNone, Advice: calc.Careful, Label: calc.Text("Not measured yet")},
 		},
 	},
 	{

@@ -61,24 +61,26 @@ const (
 
 var inputs = []calc.Field{
 	{
-		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F",
+		ID: "concrete", Example: true, Measure: "concrete-temperature", Kind: calc.Number,
+		Display: &displays.Temperature, Usual: "85 °F",
 		Label: calc.Text("Concrete temperature"),
 		Range: "32 to 110 °F", Why: weather.WhyGel,
 	},
 	{
-		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "88 °F",
+		ID: "air", Example: true, Measure: "air-temperature", Kind: calc.Number, Display: &displays.Temperature,
+		Usual: "88 °F",
 		Label: calc.Text("Air temperature"),
 		Help:  calc.Text("In the shade, upwind, 4 to 6 ft (1.2 to 1.8 m) up."),
 		Range: "32 to 122 °F", Why: calc.Text("Below freezing the equations do not hold."), WhyMost: weather.WhyLand,
 		MostSource: "fao",
 	},
 	{
-		ID: "humidity", Kind: calc.Number, Display: &displays.Percent, Usual: "40%",
+		ID: "humidity", Example: true, Kind: calc.Number, Display: &displays.Percent, Usual: "40%",
 		Label: calc.Text("Relative humidity"),
 		Range: "0 to 100 %", Why: displays.NotMinus, WhyMost: calc.Text("Air holds no more."),
 	},
 	{
-		ID: "wind", Kind: calc.Number, Display: &showWind, Usual: "12 mph", Label: calc.Text("Wind"),
+		ID: "wind", Example: true, Kind: calc.Number, Display: &showWind, Usual: "12 mph", Label: calc.Text("Wind"),
 		Help:  calc.Text("Best 20 in. (0.5 m) above the concrete. A forecast is the safe side."),
 		Range: "0 to 60 mph", Why: displays.NotMinus, WhyMost: calc.Text("Nobody places concrete in more."),
 	},
@@ -103,10 +105,10 @@ var outputs = []calc.Field{
 	{
 		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("Drying"),
 		Options: []calc.Option{
-			{ID: rateLow, Label: calc.Text("Slow: usual care")},
+			{ID: rateLow, Advice: calc.Good, Label: calc.Text("Slow: usual care")},
 			{ID: rateDew, Label: calc.Text("Dew falls: cover the top")},
-			{ID: rateCare, Label: calc.Text("Careful: have protection ready")},
-			{ID: rateAct, Label: calc.Text("Too fast: act now")},
+			{ID: rateCare, Advice: calc.Careful, Label: calc.Text("Careful: have protection ready")},
+			{ID: rateAct, Advice: calc.Stop, Label: calc.Text("Too fast: act now")},
 		},
 	},
 	{

@@ -66,7 +66,7 @@ const (
 
 var inputs = []calc.Field{
 	{
-		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "35 min",
+		ID: "age", Decides: 1, Kind: calc.Number, Display: &displays.Minutes, Usual: "35 min",
 		Label: calc.Text("Age of the load now"),
 		Help:  calc.Text("Since water met cement: the batch time on the ticket."),
 		Range: "0 to 600 min", Why: displays.NotMinus, WhyMost: displays.CheckUnit,
@@ -80,23 +80,25 @@ var inputs = []calc.Field{
 		Help:     calc.Text("Gives the clock time to be empty by."),
 	},
 	{
-		ID: "load", Kind: calc.Number, Display: &displays.Volume, Usual: "9 yd³",
+		ID: "load", Measure: "load", Kind: calc.Number, Display: &displays.Volume, Usual: "9 yd³",
 		Label: calc.Text("Concrete in the drum"),
 		Range: "0.5 to 16 yd³", Why: placing.WhyTruck,
 	},
 	{
-		ID: "rate", Kind: calc.Number, Display: &displays.PumpRate, Usual: "12 yd³/h",
+		ID: "rate", Decides: 4, Measure: "pump-rate", Kind: calc.Number, Display: &displays.PumpRate, Usual: "12 yd³/h",
 		Label: calc.Text("Pump rate, stops included"),
 		Help:  calc.Text("What really leaves a truck in an hour, moving the hose included."),
 		Range: "0.5 to 200 yd³/h", Why: placing.WhyPump,
 	},
 	{
-		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "84 °F",
+		ID: "concrete", Decides: 2, Measure: "concrete-temperature", Kind: calc.Number, Display: &displays.Temperature,
+		Usual: "84 °F",
 		Label: calc.Text("Concrete temperature"),
 		Range: "32 to 120 °F", Why: weather.WhyGel,
 	},
 	{
-		ID: "air", Kind: calc.Number, Display: &displays.Temperature, Usual: "80 °F",
+		ID: "air", Decides: 3, Measure: "air-temperature", Kind: calc.Number, Display: &displays.Temperature,
+		Usual: "80 °F",
 		Label: calc.Text("Air at the truck"),
 		Help:  calc.Text("In the shade. Over 85 °F (29 °C) the load must be cooler as the air gets drier."),
 		Range: "-20 to 130 °F", Why: displays.CheckUnit,
@@ -166,12 +168,12 @@ var outputs = []calc.Field{
 	{
 		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("This load"),
 		Options: []calc.Option{
-			{ID: loadGood, Label: calc.Text("Within the limits. The foreman decides and releases.")},
-			{ID: loadHurry, Label: calc.Text("Within the limits: empty it next")},
-			{ID: loadPart, Label: calc.Text("Only part of it fits: the rest is refused")},
-			{ID: loadLate, Label: calc.Text("Refuse it: past its limit")},
-			{ID: loadHot, Label: calc.Text("Refuse it: too hot")},
-			{ID: loadHouse, Label: calc.Text("Over the house rule: refused")},
+			{ID: loadGood, Advice: calc.Good, Label: calc.Text("Within the limits. The foreman decides and releases.")},
+			{ID: loadHurry, Advice: calc.Careful, Label: calc.Text("Within the limits: empty it next")},
+			{ID: loadPart, Advice: calc.Careful, Label: calc.Text("Only part of it fits: the rest is refused")},
+			{ID: loadLate, Advice: calc.Stop, Label: calc.Text("Refuse it: past its limit")},
+			{ID: loadHot, Advice: calc.Stop, Label: calc.Text("Refuse it: too hot")},
+			{ID: loadHouse, Advice: calc.Stop, Label: calc.Text("Over the house rule: refused")},
 		},
 	},
 	{ID: "left", Kind: calc.Number, Display: &displays.MinutesAtMost, Lead: true, Label: calc.Text("Time left")},

@@ -59,7 +59,7 @@ var inputs = []calc.Field{
 		Range: "over 0 to 20000 lb", Why: displays.AboveZero, WhyMost: whyBatch,
 	},
 	{
-		ID: "cement-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "120 °F",
+		ID: "cement-temp", Decides: 1, Kind: calc.Number, Display: &displays.Temperature, Usual: "120 °F",
 		Label: calc.Text("Cement temperature"),
 		Range: "-40 to 200 °F", Why: weather.WhyLand, WhyMost: displays.CheckUnit,
 	},
@@ -70,7 +70,7 @@ var inputs = []calc.Field{
 		Range: "over 0 to 60000 lb", Why: displays.AboveZero, WhyMost: whyBatch,
 	},
 	{
-		ID: "aggregate-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F",
+		ID: "aggregate-temp", Decides: 2, Kind: calc.Number, Display: &displays.Temperature, Usual: "85 °F",
 		Label: calc.Text("Sand and stone temperature"),
 		Range: "-40 to 180 °F", Why: weather.WhyLand, WhyMost: displays.CheckUnit,
 	},
@@ -86,7 +86,7 @@ var inputs = []calc.Field{
 		Range: "over 0 to 8000 lb", Why: displays.AboveZero, WhyMost: whyBatch,
 	},
 	{
-		ID: "water-temp", Kind: calc.Number, Display: &displays.Temperature, Usual: "75 °F",
+		ID: "water-temp", Decides: 3, Kind: calc.Number, Display: &displays.Temperature, Usual: "75 °F",
 		Label: calc.Text("Mixing water temperature"),
 		Range: "32 to 212 °F", Why: whyThaw, WhyMost: calc.Text("It boils."),
 	},
@@ -95,7 +95,7 @@ var inputs = []calc.Field{
 		Range: "0 to 8000 lb", Why: displays.NotMinus, WhyMost: whyBatch,
 	},
 	{
-		ID: "wanted", Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "78 °F",
+		ID: "wanted", Decides: 4, Kind: calc.Number, Display: &displays.Temperature, Optional: true, Usual: "78 °F",
 		Label: calc.Text("Temperature wanted"),
 		Help:  calc.Text("At the mixer. Empty: no ice or warm water is worked out."),
 		Range: "40 to 95 °F", Why: weather.WhyGel, WhyMost: calc.Text("Specifications end here."),
@@ -113,10 +113,10 @@ var outputs = []calc.Field{
 	{
 		ID: "need", Kind: calc.Choice, Lead: true, Label: calc.Text("For the wanted temperature"),
 		Options: []calc.Option{
-			{ID: needNothing, Label: calc.Text("Nothing to change")},
-			{ID: needIce, Label: calc.Text("Ice in place of water")},
-			{ID: needWarm, Label: calc.Text("Warmer mixing water")},
-			{ID: needBeyond, Label: calc.Text("Out of reach of water or ice")},
+			{ID: needNothing, Advice: calc.Good, Label: calc.Text("Nothing to change")},
+			{ID: needIce, Advice: calc.Careful, Label: calc.Text("Ice in place of water")},
+			{ID: needWarm, Advice: calc.Careful, Label: calc.Text("Warmer mixing water")},
+			{ID: needBeyond, Advice: calc.Stop, Label: calc.Text("Out of reach of water or ice")},
 		},
 	},
 	{ID: "ice-needed", Kind: calc.Number, Display: &displays.MassUp, Label: calc.Text("Ice, in all")},

@@ -49,18 +49,21 @@ const whyMix = calc.Text("No wall mix is outside this. Check the number and its 
 
 var inputs = []calc.Field{
 	{
-		ID: "concrete", Kind: calc.Number, Display: &displays.Temperature, Usual: "60 °F",
+		ID: "concrete", Decides: 1, Measure: "concrete-temperature", Kind: calc.Number, Display: &displays.Temperature,
+		Usual: "60 °F",
 		Label: calc.Text("Concrete temperature"),
 		Help:  calc.Text("In the form, by thermometer. Not the air."),
 		Range: "33 to 110 °F", Why: calc.Text("Freezing concrete does not set."), WhyMost: weather.WhyGel,
 	},
 	{
-		ID: "initial", Kind: calc.Number, Display: &displays.Hours, Usual: "5 h", Label: calc.Text("Known initial set"),
+		ID: "initial", Decides: 2, Kind: calc.Number, Display: &displays.Hours, Usual: "5 h",
+		Label: calc.Text("Known initial set"),
 		Help:  calc.Text("From the plant's mix data (ASTM C403), admixtures included."),
 		Range: "0.25 to 48 h", Why: whyMix,
 	},
 	{
-		ID: "final", Kind: calc.Number, Display: &displays.Hours, Usual: "7 h", Label: calc.Text("Known final set"),
+		ID: "final", Decides: 3, Kind: calc.Number, Display: &displays.Hours, Usual: "7 h",
+		Label: calc.Text("Known final set"),
 		Range: "0.5 to 72 h", Why: whyMix,
 	},
 	{
@@ -74,13 +77,14 @@ var inputs = []calc.Field{
 		Range: "3000 to 7500 K", Why: calc.Text("Cements lie between 3000 and 7500 K."),
 	},
 	{
-		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "90 min",
+		ID: "age", Decides: 4, Kind: calc.Number, Display: &displays.Minutes, Optional: true, Usual: "90 min",
 		Label: calc.Text("Age of the last lift"),
 		Help:  calc.Text("Since it was batched. Empty: no time left is shown."),
 		Range: "0 min to 72 h", Why: displays.NotMinus, WhyMost: displays.CheckUnit,
 	},
 	{
-		ID: "window", Kind: calc.Number, Display: &displays.Minutes, Optional: true, Rule: "joint-window",
+		ID: "window", Measure: "joint-window", Kind: calc.Number, Display: &displays.Minutes, Optional: true,
+		Rule:      "joint-window",
 		HoldsRule: true,
 		When:      aged, Label: weather.LabelWindow,
 		Help:  calc.Text("The plant's, for today's mix and heat. If ours is sooner, ours counts."),

@@ -47,7 +47,7 @@ func TestEntries(t *testing.T) {
 		{Path: "boxes.1.side", Text: `1' 0"`}, {Path: "boxes.1.name", Text: "small"},
 		{Path: "boxes.2.side", Text: `2' 0"`}, {Path: "boxes.2.name"}}
 	if got := f.Entries([]string{"boxes", "side", "shape", "depth"}); !slices.Equal(got, want) {
-		t.Errorf("%q\nnot %q", got, want)
+		t.Errorf("%v\nnot %v", got, want)
 	}
 	for i := range f.Fields {
 		if f.Fields[i].Type == "rows" {
@@ -55,6 +55,6 @@ func TestEntries(t *testing.T) {
 		}
 	}
 	if got := f.Entries([]string{"boxes"}); !slices.Equal(got, []calc.Entry{{Path: "boxes"}}) {
-		t.Errorf("no rows: %q", got)
+		t.Errorf("no rows: %v", got)
 	}
 }

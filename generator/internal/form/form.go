@@ -4,6 +4,7 @@
 package form
 
 import (
+	"slices"
 	"strings"
 
 	"coursebook/calculators/calc"
@@ -24,7 +25,8 @@ type Form struct {
 	Fields             []Field
 	Outputs            []Output
 	Lists              []List // outputs that are rows
-	Notes              []Note // on the example
+	Headline           Both   // the deed in one line; empty if the leading outputs say enough
+	Notes              []Note // on the example, the gravest first
 	Cautions           []Note
 	Figure             string // SVG; empty without one
 	Refused            bool   // the example has no result
@@ -45,6 +47,9 @@ type Field struct {
 	Range             Both   // "1 ft to 30 ft"; empty without limits
 	Optional          bool
 	Asked             bool // visible in the example
+	Decides           int  // place among the inputs that decide; 0: folded where others decide
+	Example           bool // the text is invented
+	Measure           string
 	Options           []Option
 	Cols              []Field   // of rows: the columns, with the text of a new cell
 	Rows              [][]Field // of rows: those of the example
@@ -61,8 +66,9 @@ type Option struct {
 type Output struct {
 	Path, Label string
 	Shown       Both
-	Exact       Both // unrounded; empty if it equals Shown
-	Lead        bool // a main result
+	Exact       Both   // unrounded; empty if it equals Shown
+	Lead        bool   // a main result
+	Advice      string // of a main result: good, careful, stop or empty
 }
 
 // List is a result of rows.
@@ -104,10 +110,13 @@ func New(c *calc.Calculator, words calc.Translations, mark quantity.Mark, typed 
 	f := &Form{
 		ID: c.ID, Title: us.Say(c.Title), Purpose: us.Say(c.Purpose),
 		Fields:  w.fields("", in),
-		Notes:   w.notes(res.Notes),
+		Notes:   w.notes(calc.ByDanger(res.Notes)),
 		Refused: res.State != calc.OK,
 		Maker:   dependsOnMaker(in),
 		Sources: sources(us, c.Sources),
+	}
+	if h := res.Headline; h.Text != "" {
+		f.Headline = Both{us.Say(h.Text, h.Slots...), metric.Say(h.Text, h.Slots...)}
 	}
 	f.Outputs, f.Lists = w.outputs(res.Out)
 	for _, n := range c.Cautions {
@@ -134,6 +143,43 @@ type writer struct{ us, metric calc.Locale }
 // both returns a value for display in both systems of units.
 func (w writer) both(f calc.Field, x calc.Value) Both {
 	return Both{w.us.Write(f, x), w.metric.Write(f, x)}
+}
+
+// First returns the inputs that decide, in their order; all inputs if none decides.
+func (f *Form) First() []Field {
+	list := slices.DeleteFunc(slices.Clone(f.Fields), func(field Field) bool { return field.Decides == 0 })
+	if len(list) == 0 {
+		return f.Fields
+	}
+	slices.SortStableFunc(list, func(a, b Field) int { return a.Decides - b.Decides })
+	return list
+}
+
+// Rest returns the inputs that do not decide, in declared order; nil if none decides.
+func (f *Form) Rest() []Field {
+	list := slices.DeleteFunc(slices.Clone(f.Fields), func(field Field) bool { return field.Decides > 0 })
+	if len(list) == len(f.Fields) {
+		return nil
+	}
+	return list
+}
+
+// Assumed returns the inputs of Rest that apply in the example and have a value, other
+// than rows.
+func (f *Form) Assumed() []Field {
+	return slices.DeleteFunc(f.Rest(), func(field Field) bool {
+		return !field.Asked || field.Text.US == "" || field.Type == typeNames[calc.Rows]
+	})
+}
+
+// Shown is the value of an input as a sentence states it: the label of an option.
+func (f Field) Shown() Both {
+	for _, o := range f.Options {
+		if o.Chosen {
+			return Both{o.Label, o.Label}
+		}
+	}
+	return f.Text
 }
 
 // fields returns the inputs of a case, or of a row, with prefix before each path,
@@ -163,6 +209,7 @@ func (w writer) field(prefix string, f calc.Field, x calc.Value) Field {
 		Path: prefix + f.ID, Label: w.us.Say(f.Label), Type: typeNames[f.Kind], Optional: f.Optional,
 		Text:    Both{w.us.InputText(f, x), w.metric.InputText(f, x)},
 		MinRows: f.MinRows, MaxRows: f.MaxRows,
+		Decides: int(f.Decides), Example: f.Invented(), Measure: f.Measure,
 	}
 	if f.Help != "" {
 		field.Help = w.us.Say(f.Help)
@@ -200,7 +247,7 @@ func (w writer) outputs(out calc.Case) (list []Output, lists []List) {
 			continue
 		}
 		list = append(list, Output{
-			Path: f.ID, Label: w.us.Say(f.Label), Lead: f.Lead, Shown: w.both(f, x),
+			Path: f.ID, Label: w.us.Say(f.Label), Lead: f.Lead, Shown: w.both(f, x), Advice: f.Advice(x).String(),
 			Exact: Both{w.us.Unrounded(f, x), w.metric.Unrounded(f, x)},
 		})
 	}

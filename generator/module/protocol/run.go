@@ -29,8 +29,12 @@ func (s *Server) run(q request, w *writer) string {
 	}
 	res := calc.Run(c, in)
 	w.put("state", res.State.String())
+	if h := res.Headline; h.Text != "" {
+		w.put("headline", v.Say(h.Text, h.Slots...))
+	}
 	outputs(w, v, res.Out)
-	notes(w, v, res.Notes)
+	notes(w, v, calc.ByDanger(res.Notes))
+	measures(w, v, in)
 	steps(w, v, res.Steps)
 	if c.Draw != nil && res.State == calc.OK {
 		drawing(w, c.Draw(v, in, res))
@@ -73,6 +77,19 @@ func output(w *writer, v calc.Locale, path string, f calc.Field, x calc.Value) {
 		raw = strconv.FormatFloat(x.Num, 'g', -1, 64)
 	}
 	w.put("out", path, v.Say(f.Label), v.Write(f, x), v.Unrounded(f, x), raw)
+	if f.Lead && f.Kind == calc.Choice {
+		w.put("advice", path, f.Advice(x).String())
+	}
+}
+
+// measures writes a record for each input that applies and that other calculators share:
+// its path, the name of the measure and its text with the unit.
+func measures(w *writer, v calc.Locale, in calc.Case) {
+	for i, f := range in.Fields() {
+		if f.Measure != "" && in.Asked(f.ID) && in.At(i).Set {
+			w.put("measure", f.ID, f.Measure, v.InputText(f, in.At(i)))
+		}
+	}
 }
 
 // notes writes a record for each note.

@@ -162,13 +162,20 @@ func style(r record) quantity.Style {
 	return s
 }
 
-// entries returns the inputs of a request in order; nil if there are none.
+// entries returns the inputs of a request in order; nil if there are none. An input that
+// was typed in other units names them behind its text.
 func (q request) entries() []calc.Entry {
 	var list []calc.Entry
 	for _, r := range q.records {
-		if r.at(0) == "set" {
-			list = append(list, calc.Entry{Path: r.at(1), Text: r.at(2)})
+		if r.at(0) != "set" {
+			continue
 		}
+		e := calc.Entry{Path: r.at(1), Text: r.at(2)}
+		if r.at(3) != "" {
+			typed := style(r[2:])
+			e.Style = &typed
+		}
+		list = append(list, e)
 	}
 	return list
 }

@@ -35,26 +35,29 @@ export async function openCards(page) {
 	}
 }
 
-// ready waits until the inputs of a calculator are enabled. A calculator starts
-// only near the screen, so it is scrolled into view.
+// ready waits until the inputs of a calculator are enabled, and unfolds those that do
+// not decide. A calculator starts only near the screen, so it is scrolled into view.
 export async function ready(calc) {
 	await calc.scrollIntoViewIfNeeded();
 	await calc.locator('fieldset.fields:not([disabled])').waitFor({ timeout: 20_000 });
+	await calc.evaluate((section) => section.querySelector('.rest')?.setAttribute('open', ''));
 }
 
-// readInputs returns path and text of every visible input, in the form of the
-// command's arguments. A list without rows is path=''.
-export function readInputs(calc) {
-	return calc.evaluate((section) => {
+// readInputs returns path and text of every input that applies, in the form of the
+// command's arguments: as it was typed, or, if shown is true, as the form shows it in the
+// reader's units. A list without rows is path=''.
+export function readInputs(calc, shown = false) {
+	return calc.evaluate((section, shown) => {
 		const text = (box) => {
 			const radio = box.querySelector('input[type=radio]');
 			if (radio) return box.querySelector('input[type=radio]:checked')?.value ?? '';
 			const tick = box.querySelector('input[type=checkbox]');
 			if (tick) return tick.checked ? 'yes' : 'no';
-			return box.querySelector('input, select').value;
+			const input = box.querySelector('input, select');
+			return shown ? input.value : input.dataset.typed ?? input.value;
 		};
 		const list = [];
-		for (const box of section.querySelectorAll('.fields > [data-field], .fields > [data-rows]')) {
+		for (const box of section.querySelectorAll('.fields [data-field], .fields [data-rows]')) {
 			if (box.hidden) continue;
 			const path = box.dataset.field ?? box.dataset.rows;
 			if (box.dataset.field) {
@@ -68,7 +71,7 @@ export function readInputs(calc) {
 			});
 		}
 		return list;
-	});
+	}, shown);
 }
 
 // readResult returns the visible result: outputs by path, lists as rows of texts,
@@ -172,8 +175,8 @@ export async function eventually(check, timeout = 8000) {
 // box is the element of one input: a field, or a cell of a list (runs.2.length).
 export function box(calc, path) {
 	const [field, row, col] = path.split('.');
-	if (row === undefined) return calc.locator(`.fields > [data-field="${field}"]`);
-	return calc.locator(`.fields > [data-rows="${field}"] .rowlist > li`).nth(Number(row) - 1).locator(`[data-col="${col}"]`);
+	if (row === undefined) return calc.locator(`.fields [data-field="${field}"]`);
+	return calc.locator(`.fields [data-rows="${field}"] .rowlist > li`).nth(Number(row) - 1).locator(`[data-col="${col}"]`);
 }
 
 // set fills one input and returns true, or returns false if the input is hidden.
@@ -194,7 +197,7 @@ export async function set(calc, path, text) {
 
 // rowCount adds or removes rows of a list until it has n, with the page's buttons.
 export async function rowCount(calc, field, n) {
-	const list = calc.locator(`.fields > [data-rows="${field}"]`);
+	const list = calc.locator(`.fields [data-rows="${field}"]`);
 	if (!await list.isVisible()) return;
 	const rows = list.locator('.rowlist > li');
 	while (await rows.count() > n) await rows.last().locator('[data-do=drop]').click();
@@ -205,7 +208,7 @@ export async function rowCount(calc, field, n) {
 // because they show further inputs. Inputs that the case lacks are emptied.
 export async function fill(calc, inputs) {
 	const fields = Object.entries(inputs);
-	for (const path of await calc.evaluate((section) => [...section.querySelectorAll('.fields > [data-field]')].map((place) => place.dataset.field))) {
+	for (const path of await calc.evaluate((section) => [...section.querySelectorAll('.fields [data-field]')].map((place) => place.dataset.field))) {
 		const input = box(calc, path).locator('input:not([type=radio], [type=checkbox])');
 		if (!(path in inputs) && await input.isVisible()) await input.fill('');
 	}

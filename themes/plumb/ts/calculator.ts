@@ -1,25 +1,31 @@
 // A calculator on a page: reads its inputs, sends them to the module and shows
 // the answer. The page contains the computed example, which is shown until the
 // reader changes an input.
+import { followKeyboard, togglePanel } from "./bar";
 import { choose, onStyle, style, type Style } from "./choices";
-import { addRow, fillEntries, readEntries, sameEntries, watchRows, type Entry } from "./entries";
+import { addRow, fillEntries, labelOf, places, readEntries, sameEntries, showConverted, valueOf, watchRows, type Entry } from "./entries";
 import { startKeys } from "./keys";
 import { onRestart, request, startModule } from "./module";
+import { empty, examples, markOwn, ownPaths, setOwn } from "./own";
 import { all, uiText, Unavailable } from "./page";
 import type { ProtocolRecord } from "./records";
 import { clearResult, part, showMore, showResult } from "./result";
 import { load, persistent, save } from "./store";
+import { startTyping } from "./typing";
 
+const printedStyle: Style = { system: "us", mark: "point" }; // of the example in the HTML
 const rounds = 4; // runs after one change: an answer can show inputs whose values show further inputs
 
 /** A reader's inputs as stored on the device, with the style they are written in. */
 interface StoredInputs {
   style: Style;
   entries: Entry[];
+  own?: string[]; // paths of the reader's own inputs; all that differ from the example if it is missing
 }
 
 /** Starts all calculators of the page. */
 export function startCalculators(): void {
+  followKeyboard();
   for (const section of all("[data-calc]")) new Calculator(section);
 }
 
@@ -34,9 +40,8 @@ class Calculator {
   private key: string;
   private lang: string;
   private printed: Entry[]; // the example in the page's HTML: US units, decimal point
-  private example: Entry[]; // the example in the style of the inputs
-  private current: Style = { system: "us", mark: "point" };
-  private lastSwitch?: { style: Style; entries: Entry[]; shown: Entry[] }; // the inputs before and after the last change of units
+  private current: Style = printedStyle;
+  private asked?: string; // path of the input that the last answer asks for
   private saveTimer = 0;
   private runQueued = false; // a queued run reads the inputs when it starts
   private lastRun = 0; // number of the latest run; results of earlier runs are dropped
@@ -50,7 +55,7 @@ class Calculator {
     // Undo the browser's own restoring of inputs: these are not the example.
     this.form.reset();
     if (preset.length) this.fillPreset();
-    this.printed = this.example = readEntries(this.fields);
+    this.printed = readEntries(this.fields).map(([path, text]) => [path, text, printedStyle.system, printedStyle.mark]);
     this.listen();
     this.showUnits();
     this.showReason("ui.calc.loading");
@@ -64,10 +69,12 @@ class Calculator {
     this.form.addEventListener("input", (e) => {
       const input = e.target as HTMLInputElement;
       if (input.closest(".tools")) choose("units", input.value);
-      else this.changed();
+      else this.changed(input);
     });
-    this.form.addEventListener("click", (e) => this.click(e.target as HTMLElement));
-    startKeys(this.form, () => this.changed());
+    this.section.addEventListener("click", (e) => this.click(e.target as HTMLElement));
+    this.section.addEventListener("keydown", (e) => e.key === "Escape" && togglePanel(this.section, false));
+    startKeys(this.form, (input) => this.changed(input));
+    startTyping(this.form, this.fields, () => this.asked);
     addEventListener("pagehide", () => this.saveTimer && this.storeInputs());
     onStyle(() => this.enqueue(async () => void (await this.restyle(style()))));
     onRestart(() => this.showReason("ui.restarted"));
@@ -77,6 +84,10 @@ class Calculator {
     const action = target.closest("button")?.dataset.do;
     const place = target.closest<HTMLElement>("[data-rows]");
     if (action === "reset") this.enqueue(() => this.reset());
+    if (action === "empty") this.empty();
+    if (action === "panel") togglePanel(this.section);
+    if (action === "whole") this.section.querySelector(".glance")!.scrollIntoView();
+    if (action === "whole") togglePanel(this.section, false);
     if (!place) return;
     if (action === "add") {
       addRow(place).querySelector<HTMLElement>("input, select")!.focus();
@@ -87,7 +98,14 @@ class Calculator {
       return;
     }
     watchRows(place);
+    this.changed(place);
+  }
+
+  /** Empties what is invented and what decides, and puts the reader at the first input. */
+  private empty(): void {
+    const first = empty(this.fields);
     this.changed();
+    first?.focus();
   }
 
   /** Queues work after the work before it. An error of the module stops the calculator. */
@@ -103,15 +121,15 @@ class Calculator {
       const stored = this.storedInputs();
       for (const place of all("[data-rows]", this.fields)) watchRows(place);
       if (stored) {
-        // Convert the example to the reader's units too, for a later reset.
-        await this.restyle(stored.style);
-        fillEntries(this.fields, stored.entries, true);
-        this.lastSwitch = undefined;
-        this.storeInputs(); // shows that they are the reader's
+        fillEntries(this.fields, inStyle(stored.entries, stored.style), true);
+        const printed = new Map(this.printed.map(([path, text]) => [path, text]));
+        setOwn(this.fields, stored.own ?? stored.entries.filter(([path, text]) => printed.get(path) !== text).map(([path]) => path));
       }
-      if (await this.restyle(style())) return;
+      const restyled = await this.restyle(style());
+      this.showOwn();
+      if (restyled) return;
       if (stored || this.preset.length) await this.run();
-      else showMore(this.section, await this.requestRun());
+      else this.showAnswer(await this.requestRun(), true);
     });
   }
 
@@ -137,8 +155,10 @@ class Calculator {
     }
   }
 
-  private changed(): void {
+  /** Runs the calculator after a change of an input. */
+  private changed(input?: HTMLElement): void {
     this.section.classList.add("typed"); // for the style sheet
+    if (!input || markOwn(input)) this.showOwn();
     if (this.runQueued) return;
     this.runQueued = true;
     this.enqueue(() => {
@@ -155,7 +175,7 @@ class Calculator {
       if (runNumber !== this.lastRun) return;
       if (!this.showAsked(answer)) break;
     }
-    showResult(this.section, this.fields, answer);
+    this.showAnswer(answer);
     // Inputs are stored after the result has been painted.
     clearTimeout(this.saveTimer);
     this.saveTimer = window.setTimeout(() => this.storeInputs(), 100);
@@ -163,6 +183,13 @@ class Calculator {
 
   private requestRun(): Promise<ProtocolRecord[]> {
     return request("run", this.lang, [...this.header(this.current), ...setRecords(readEntries(this.fields, true))]);
+  }
+
+  /** Shows an answer; printed: the page contains its results already. */
+  private showAnswer(answer: ProtocolRecord[], printed = false): void {
+    this.asked = answer.find((r) => r[0] === "note" && r[1] === "ask" && r[2])?.[2];
+    if (printed) showMore(this.section, this.fields, answer);
+    else showResult(this.section, this.fields, answer);
   }
 
   private header(s: Style): ProtocolRecord[] {
@@ -173,7 +200,7 @@ class Calculator {
   private showAsked(answer: ProtocolRecord[]): boolean {
     let changed = false;
     for (const [name, path, yes] of answer) {
-      const place = name === "asked" && this.fields.querySelector<HTMLElement>(`:scope > [data-field="${path}"], :scope > [data-rows="${path}"]`);
+      const place = name === "asked" && this.fields.querySelector<HTMLElement>(`[data-field="${path}"], [data-rows="${path}"]`);
       if (!place || place.hidden === (yes !== "1")) continue;
       place.hidden = yes !== "1";
       changed = true;
@@ -182,50 +209,63 @@ class Calculator {
   }
 
   /**
-   * Converts the inputs to other units or another decimal mark. Returns whether it
-   * ran the calculator. Switching back without an edit restores the typed texts.
+   * Shows the inputs in other units or with another decimal mark; their values stay as
+   * they were typed. Returns whether it ran the calculator.
    */
   private async restyle(to: Style): Promise<boolean> {
-    if (this.fields.disabled || (to.system === this.current.system && to.mark === this.current.mark)) return false;
-    const now = readEntries(this.fields);
-    const untouched = sameEntries(now, this.example);
-    const old = this.lastSwitch;
-    if (old && old.style.system === to.system && old.style.mark === to.mark && sameEntries(now, old.shown)) {
-      fillEntries(this.fields, old.entries, true);
-    } else {
-      fillEntries(this.fields, await this.converted(now, this.current, to), false);
-    }
-    this.example = untouched ? readEntries(this.fields) : await this.converted(this.printed, { system: "us", mark: "point" }, to);
-    this.lastSwitch = { style: this.current, entries: now, shown: readEntries(this.fields) };
+    const other = to.system !== this.current.system || to.mark !== this.current.mark;
+    const entries = inStyle(readEntries(this.fields), this.current);
     this.current = to;
     this.showUnits();
+    if (this.fields.disabled || (!other && !entries.some(([, , system, mark]) => system !== to.system || mark !== to.mark))) return false;
+    const answer = await request("convert", this.lang, [...this.header(to), ["to", to.system, to.mark], ...setRecords(entries)]);
+    const shown = new Map(answer.filter((r) => r[0] === "set").map((r) => [r[1], r[2] ?? ""]));
+    for (const [path, text, system, mark] of entries) {
+      const same = system === to.system && mark === to.mark;
+      showConverted(this.fields, path, same ? text : shown.get(path) ?? text, text, { system: system!, mark: mark! });
+    }
     await this.run();
     return true;
   }
 
-  private async converted(entries: Entry[], from: Style, to: Style): Promise<Entry[]> {
-    const answer = await request("convert", this.lang, [...this.header(from), ["to", to.system, to.mark], ...setRecords(entries)]);
-    const texts = new Map(answer.filter((r) => r[0] === "set").map((r) => [r[1], r[2] ?? ""]));
-    return entries.map(([path, text]) => [path, texts.get(path) ?? text]);
-  }
-
   private async reset(): Promise<void> {
-    fillEntries(this.fields, this.example, true);
-    this.lastSwitch = undefined;
+    fillEntries(this.fields, this.printed, true);
+    setOwn(this.fields, []);
     this.storeInputs(); // also after the module failed: the next visit begins with the example
-    await this.run();
+    if (!(await this.restyle(this.current))) await this.run();
+    this.showOwn();
   }
 
-  /** Stores the reader's inputs and shows whether they are the example or the reader's. */
+  /** Stores the reader's inputs. */
   private storeInputs(): void {
     clearTimeout(this.saveTimer);
     this.saveTimer = 0;
-    const now = readEntries(this.fields);
-    const changed = !sameEntries(now, this.example);
-    save(this.key, changed ? JSON.stringify({ style: this.current, entries: now } satisfies StoredInputs) : "");
+    const entries = readEntries(this.fields);
+    const own = ownPaths(this.fields);
+    const stored: StoredInputs = { style: this.current, entries, own };
+    save(this.key, this.isChanged(own) ? JSON.stringify(stored) : "");
+    this.showOwn();
+  }
+
+  /** Whether the reader has changed the example: by an input, or by adding or removing rows. */
+  private isChanged(own: string[]): boolean {
+    const paths = (entries: Entry[]) => entries.map(([path]): Entry => [path, ""]);
+    return own.length > 0 || !sameEntries(paths(readEntries(this.fields)), paths(this.printed));
+  }
+
+  /** Shows whether the numbers are the example or the reader's, and what is assumed. */
+  private showOwn(): void {
+    const own = ownPaths(this.fields);
+    const changed = this.isChanged(own);
+    const { left, of } = examples(this.fields);
     this.section.toggleAttribute("data-own", changed);
-    part(this.section, "tag").textContent = uiText(!changed ? "ui.calc.example" : persistent ? "ui.calc.yours" : "ui.unkept");
-    this.form.querySelector<HTMLElement>("[data-do=reset]")!.hidden = !changed;
+    this.section.toggleAttribute("data-example", left > 0);
+    part(this.section, "tag").textContent = !changed ? uiText("ui.calc.example") : left ? uiText("ui.calc.partly", { n: left, m: of }) : uiText(persistent ? "ui.calc.yours" : "ui.unkept");
+    this.form.querySelector<HTMLButtonElement>("[data-do=reset]")!.disabled = !changed;
+    const rest = this.fields.querySelector(".rest");
+    if (!rest || !changed) return;
+    const assumed = all(places, rest).filter((p) => p.dataset.field && !p.hidden && p.dataset.own === undefined && valueOf(p));
+    part(rest, "assumed").textContent = assumed.map((p) => labelOf(p) + " " + valueOf(p)).join("; ");
   }
 
   private showUnits(): void {
@@ -253,7 +293,12 @@ class Calculator {
 }
 
 function setRecords(entries: Entry[]): ProtocolRecord[] {
-  return entries.map(([path, text]) => ["set", path, text]);
+  return entries.map((entry) => ["set", ...entry] as ProtocolRecord);
+}
+
+/** Entries that each have a style: their own, or this one. */
+function inStyle(entries: Entry[], s: Style): Entry[] {
+  return entries.map(([path, text, system, mark]) => [path, text, system ?? s.system, mark ?? s.mark]);
 }
 
 const longestWait = 1000; // ms; a busy page may never become idle

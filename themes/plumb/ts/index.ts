@@ -11,9 +11,10 @@
 //   records.ts   the text format of requests and answers
 //   cards.ts     a calculator in a procedure: a button that opens its form, which
 //                fetched.ts loads from the calculator's page
-//   calculator.ts  a calculator: entries.ts reads and fills its inputs,
-//                  result.ts shows the answer, figure.ts draws, keys.ts adds
-//                  the signs that a number pad lacks
+//   calculator.ts  a calculator: entries.ts reads and fills its inputs, own.ts
+//                  knows which are the reader's, typing.ts and keys.ts help a
+//                  thumb, result.ts shows the answer, bar.ts the line of it at
+//                  the foot of the screen, figure.ts draws
 //   training.ts  courses and lessons: question.ts shows a question, answers.ts
 //                stores the answers and the days of repetition
 //   search.ts    the search box

@@ -1,6 +1,7 @@
 // Shows the module's answer to a run. It replaces an earlier answer as a whole: if
 // there is no result, no number is shown.
-import { placeOf } from "./entries";
+import { showBar } from "./bar";
+import { controls, labelOf, placeOf, rowsOf, textOf } from "./entries";
 import { draw, redraw } from "./figure";
 import { all, make, uiText } from "./page";
 import type { ProtocolRecord } from "./records";
@@ -11,28 +12,50 @@ export function part(section: Element, name: string): HTMLElement {
 }
 
 /** Shows an answer: errors at the inputs, results, notes and details. */
-export function showResult(section: HTMLElement, fields: Element, records: ProtocolRecord[]): void {
+export function showResult(section: HTMLElement, fields: HTMLElement, records: ProtocolRecord[]): void {
   const state = records.find((r) => r[0] === "state")?.[1];
   const notes = records.filter((r) => r[0] === "note");
   const outs = records.filter((r) => r[0] === "out");
   clearErrors(fields);
   const ok = state === "ok";
   const refusals = notes.filter((n) => n[1] === "refusal");
+  let missing: HTMLElement | undefined; // an input that is empty is asked for, not called wrong
+  let wrong = false;
   for (const [, , path, text] of refusals) {
     const place = path && placeOf(fields, path);
-    if (place) markError(place, text);
+    if (!place) continue;
+    if (isEmpty(place)) missing ??= place;
+    else {
+      markError(place, text);
+      wrong = true;
+    }
   }
   const none = part(section, "none");
   none.hidden = ok;
-  none.textContent = ok ? "" : state === "bad" ? uiText("ui.calc.see-input") : uiText("ui.calc.refused") + " " + refusals.map((n) => n[3]).join(" ");
+  none.textContent = ok ? "" : state !== "bad" ? uiText("ui.calc.refused") + " " + refusals.map((n) => n[3]).join(" ")
+    : wrong || !missing ? uiText("ui.calc.see-input") : uiText("ui.calc.missing", { label: labelOf(missing) });
   for (const given of all("[data-part=given]", section)) given.hidden = !ok;
-  showOutputs(section, ok ? outs : []);
+  showHeadline(section, records);
+  showOutputs(section, ok ? outs : [], records);
   showLists(section, ok ? outs : []);
   // A refused input gets its reason alone: no caution stands between the reader and it.
   const cautions = ok ? notes.filter((n) => n[1] !== "refusal") : [];
   update(part(section, "notes"), cautions, (box) => box.replaceChildren(...cautions.map((n) => note(n[1], n[3]))));
-  showMore(section, records);
+  showMore(section, fields, records);
   announce(section, none.textContent);
+}
+
+/** Whether an input or a row has no text, or all rows of a list. */
+function isEmpty(place: HTMLElement): boolean {
+  const texts = place.matches("[data-rows]") ? rowsOf(place).flatMap((row) => all("[data-col]", row)) : place.matches("li") ? all("[data-col]", place) : [place];
+  return texts.every((t) => controls(t)[0].matches("select, [type=checkbox]") || !textOf(t).trim());
+}
+
+function showHeadline(section: Element, records: ProtocolRecord[]): void {
+  const box = part(section, "headline");
+  const text = records.find((r) => r[0] === "headline")?.[1] ?? "";
+  box.hidden = !text;
+  setText(box, text);
 }
 
 /** Removes the result that the HTML contains. */
@@ -41,8 +64,9 @@ export function clearResult(section: HTMLElement): void {
   part(section, "notes").replaceChildren();
 }
 
-/** Shows the details of a result: drawing, unrounded values, arithmetic. */
-export function showMore(section: HTMLElement, records: ProtocolRecord[]): void {
+/** Shows the answer in the bar, and the details of a result: drawing, unrounded values, arithmetic. */
+export function showMore(section: HTMLElement, fields: HTMLElement, records: ProtocolRecord[]): void {
+  showBar(section, fields, records);
   const outs = records.filter((r) => r[0] === "out");
   const steps = records.filter((r) => r[0] === "step");
   showDrawing(section, records);
@@ -108,11 +132,13 @@ function setText(box: Element, text: string): void {
   if (box.childElementCount || box.textContent !== text) box.textContent = text;
 }
 
-function showOutputs(section: Element, outs: ProtocolRecord[]): void {
+function showOutputs(section: Element, outs: ProtocolRecord[], records: ProtocolRecord[]): void {
   const shown = new Map(outs.map((o) => [o[1], o[3]]));
+  const advice = new Map(records.filter((r) => r[0] === "advice").map((r) => [r[1], r[2]]));
   for (const box of all("[data-out]", section)) {
     const text = shown.get(box.dataset.out!);
     box.hidden = text === undefined;
+    box.dataset.advice = advice.get(box.dataset.out!) ?? "";
     setText(box.lastElementChild!, text ?? "");
   }
 }
@@ -134,13 +160,22 @@ function fillTable(body: HTMLTableSectionElement, cols: string[], outs: Protocol
     (rows[Number(row) - 1] ??= cols.map(() => ""))[cols.indexOf(col)] = shown;
   }
   while (body.rows.length > rows.length) body.deleteRow(-1);
+  const heads = all("thead th", body.parentElement!).map((h) => (cols.length > 4 ? h.textContent! : ""));
   rows.forEach((texts, i) => {
     const row = body.rows[i] ?? body.insertRow();
-    texts.forEach((text, k) => setText(row.cells[k] ?? row.insertCell(), text));
+    texts.forEach((text, k) => setText(row.cells[k] ?? cell(row, heads[k]), text));
   });
 }
 
-function note(level: string, text: string): HTMLElement {
+/** A new cell. With a head it can be shown below it, where there is no room for a table. */
+function cell(row: HTMLTableRowElement, head: string): HTMLTableCellElement {
+  const td = row.insertCell();
+  if (head) td.dataset.head = head;
+  return td;
+}
+
+/** A note of a level. */
+export function note(level: string, text: string): HTMLElement {
   if (level === "ask") return make("p", "ask", make("strong", "", uiText("ui.calc.ask")), " " + text);
   const box = make("aside", "caution " + level, make("p", "signal", uiText("ui.signal." + level)), make("p", "", text));
   box.setAttribute("role", "note");
