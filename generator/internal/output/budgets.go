@@ -26,7 +26,7 @@ const (
 	// ModuleLimit bounds the WebAssembly module, in bytes. Runtime and search take
 	// some 600,000, a calculator with its texts 9,000 to 12,000. The module is
 	// fetched once and stored on the device.
-	ModuleLimit = 1_035_000
+	ModuleLimit = 1_050_000
 	// IndexPercent bounds the search index of a language, in percent of the
 	// text it covers.
 	IndexPercent = 25
