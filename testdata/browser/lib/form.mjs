@@ -45,33 +45,47 @@ export async function ready(calc) {
 
 // readInputs returns path and text of every input that applies, in the form of the
 // command's arguments: as it was typed, or, if shown is true, as the form shows it in the
-// reader's units. A list without rows is path=''.
+// reader's units. An input that was typed in another style has units and decimal mark
+// behind its text. A list without rows is path=''.
 export function readInputs(calc, shown = false) {
 	return calc.evaluate((section, shown) => {
 		const text = (box) => {
 			const radio = box.querySelector('input[type=radio]');
-			if (radio) return box.querySelector('input[type=radio]:checked')?.value ?? '';
+			if (radio) return [box.querySelector('input[type=radio]:checked')?.value ?? ''];
 			const tick = box.querySelector('input[type=checkbox]');
-			if (tick) return tick.checked ? 'yes' : 'no';
+			if (tick) return [tick.checked ? 'yes' : 'no'];
 			const input = box.querySelector('input, select');
-			return shown ? input.value : input.dataset.typed ?? input.value;
+			if (shown || input.dataset.typed === undefined) return [input.value];
+			return [input.dataset.typed, input.dataset.system, input.dataset.mark];
 		};
 		const list = [];
 		for (const box of section.querySelectorAll('.fields [data-field], .fields [data-rows]')) {
 			if (box.hidden) continue;
 			const path = box.dataset.field ?? box.dataset.rows;
 			if (box.dataset.field) {
-				list.push([path, text(box)]);
+				list.push([path, ...text(box)]);
 				continue;
 			}
 			const rows = [...box.querySelectorAll('.rowlist > li')];
 			if (rows.length === 0) list.push([path, '']);
 			rows.forEach((row, i) => {
-				for (const cell of row.querySelectorAll('[data-col]')) list.push([`${path}.${i + 1}.${cell.dataset.col}`, text(cell)]);
+				for (const cell of row.querySelectorAll('[data-col]')) list.push([`${path}.${i + 1}.${cell.dataset.col}`, ...text(cell)]);
 			});
 		}
 		return list;
 	}, shown);
+}
+
+// argument writes an input as the command reads it in a style: with the unit and the
+// decimal mark that it was typed in, where these are others.
+function argument(id, [path, text, system, mark], style) {
+	if (!system) return [path, text];
+	const [field, , col] = path.split('.');
+	const { inputs } = catalog.find((c) => c.calculator === id);
+	const unit = (col ? inputs[field].columns[col] : inputs[field])[system];
+	const bare = /^[-\d.,/ ]+$/.test(text) && system !== style.units && unit;
+	const marked = mark === (style.mark ?? 'point') ? text : text.replace(mark === 'point' ? '.' : ',', mark === 'point' ? ',' : '.');
+	return [path, bare ? `${marked} ${unit}` : marked];
 }
 
 // readResult returns the visible result: outputs by path, lists as rows of texts,
@@ -136,7 +150,7 @@ export function expected(answer) {
 // agrees waits until the page shows the command's result for the present inputs,
 // and returns that result. It fails with both results at the timeout.
 export async function agrees(calc, id, style = {}) {
-	const entries = await readInputs(calc);
+	const entries = (await readInputs(calc)).map((entry) => argument(id, entry, { units: 'us', ...style }));
 	const answer = runCommand(id, entries, style);
 	assert.ok(!answer.refused, `${id}: the command refuses the inputs of the form: ${answer.refused}\n${JSON.stringify(entries)}`);
 	const want = expected(answer);

@@ -121,7 +121,7 @@ class Calculator {
       const stored = this.storedInputs();
       for (const place of all("[data-rows]", this.fields)) watchRows(place);
       if (stored) {
-        fillEntries(this.fields, inStyle(stored.entries, stored.style), true);
+        this.fill(inStyle(stored.entries, stored.style));
         const printed = new Map(this.printed.map(([path, text]) => [path, text]));
         setOwn(this.fields, stored.own ?? stored.entries.filter(([path, text]) => printed.get(path) !== text).map(([path]) => path));
       }
@@ -148,7 +148,7 @@ class Calculator {
   private storedInputs(): StoredInputs | undefined {
     try {
       const k = JSON.parse(load(this.key)) as StoredInputs;
-      const texts = k.entries.every((e) => e.length === 2 && e.every((s) => typeof s === "string"));
+      const texts = [...k.entries, k.own ?? []].every((e) => Array.isArray(e) && e.every((s) => typeof s === "string"));
       return texts && typeof k.style.system === "string" && typeof k.style.mark === "string" ? k : undefined;
     } catch {
       return undefined;
@@ -228,8 +228,14 @@ class Calculator {
     return true;
   }
 
+  /** Fills all inputs; restyle then converts those that were typed in another style. */
+  private fill(entries: Entry[]): void {
+    const { system, mark } = this.current;
+    fillEntries(this.fields, entries.map((e): Entry => (e[2] === system && e[3] === mark ? [e[0], e[1]] : e)), true);
+  }
+
   private async reset(): Promise<void> {
-    fillEntries(this.fields, this.printed, true);
+    this.fill(this.printed);
     setOwn(this.fields, []);
     this.storeInputs(); // also after the module failed: the next visit begins with the example
     if (!(await this.restyle(this.current))) await this.run();
