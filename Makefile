@@ -5,7 +5,7 @@ GO ?= go
 ADDR ?= 127.0.0.1:8080
 FUZZ ?= 3000x
 
-.PHONY: site build test check unit scripts browser fuzz bench dist clean golden
+.PHONY: site build test check unit scripts browser fuzz bench dist icons clean golden
 
 # build the manual and serve it on this machine
 site:
@@ -54,6 +54,10 @@ bench:
 dist:
 	$(GO) run ./generator/pack -out generator/internal/parts/pack
 	$(GO) build -trimpath -buildvcs=false -tags dist -ldflags='-s -w' -o dist/coursebook ./generator
+
+# the icons for home screens that take no vector image, drawn from the theme's icon.svg
+icons: prepare
+	cd testdata/browser && node icons.mjs
 
 golden:
 	$(GO) test ./generator/internal/markdown ./generator/internal/site -update

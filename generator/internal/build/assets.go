@@ -8,6 +8,7 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/generator/internal/bundle"
 	"coursebook/generator/internal/fault"
+	"coursebook/generator/internal/offline"
 	"coursebook/generator/internal/output"
 	"coursebook/generator/internal/page"
 	"coursebook/generator/internal/pictures"
@@ -68,6 +69,7 @@ func (b *builder) bundleTheme() {
 	a.Script = b.asset("page", "js", a.ScriptData)
 	b.release.Module = b.asset("module", "wasmz", a.ModuleData)
 	a.Icon = b.asset("icon", "svg", a.IconData)
+	b.addIcons()
 	if b.o.Preview {
 		b.add(preview.ScriptPath, []byte(preview.Script))
 	}
@@ -78,6 +80,37 @@ func (b *builder) bundleTheme() {
 	b.listsView = output.NewFirstView([]output.File{style, {Path: a.Lists, Data: a.ListsData}})
 	b.weights.Scripts = []output.File{{Path: a.Script, Data: a.ScriptData}}
 	b.weights.Module = output.File{Path: b.release.Module, Data: a.ModuleData}
+}
+
+// touchIcon is the icon for phones whose home screen takes no other (from memory: Apple's,
+// which look for 180 by 180 dots).
+const touchIcon = "icon-180.png"
+
+// icons are the optional icons of a theme for home screens that take no vector image. A
+// phone cuts its own shape out of a maskable one.
+var icons = []struct{ file, sizes, purpose string }{
+	{"icon-192.png", "192x192", "any"},
+	{"icon-512.png", "512x512", "any"},
+	{"icon-maskable-512.png", "512x512", "maskable"},
+}
+
+// addIcons adds the theme's icons for home screens and lists them for the web app
+// manifests.
+func (b *builder) addIcons() {
+	add := func(file string) string {
+		data, err := fs.ReadFile(b.o.Theme, file)
+		if err != nil {
+			return "" // a theme may do without
+		}
+		return b.asset(strings.TrimSuffix(file, ".png"), "png", data)
+	}
+	b.Assets.TouchIcon = add(touchIcon)
+	b.icons = []offline.Icon{{Src: b.Assets.Icon, Sizes: "any", Type: "image/svg+xml", Purpose: "any"}}
+	for _, i := range icons {
+		if path := add(i.file); path != "" {
+			b.icons = append(b.icons, offline.Icon{Src: path, Sizes: i.sizes, Type: "image/png", Purpose: i.purpose})
+		}
+	}
 }
 
 // asset adds a file whose name contains a hash of its content, and returns its path.

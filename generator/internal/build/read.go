@@ -10,6 +10,7 @@ import (
 	"coursebook/calculators/rules"
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/markdown"
+	"coursebook/generator/internal/offline"
 	"coursebook/generator/internal/output"
 	"coursebook/generator/internal/page"
 	"coursebook/generator/internal/release"
@@ -38,6 +39,7 @@ type builder struct {
 	entries []output.Entry
 	files   []output.File // nil with Options.OnFile
 
+	icons     []offline.Icon // for home screens
 	weights   output.Weights
 	firstView output.FirstView
 	listsView output.FirstView // of pages that load the style sheet of lists too

@@ -42,7 +42,7 @@ func (b *builder) addAppManifests() {
 		data, err := offline.Webmanifest(offline.App{
 			Name: l.Title, ShortName: l.Title, Description: l.Subtitle, Language: l.Code, Start: start,
 			Theme: themeColour, Background: backgroundColour,
-			Icons: []offline.Icon{{Src: b.Assets.Icon, Sizes: "any", Type: "image/svg+xml", Purpose: "any"}},
+			Icons: b.icons,
 		})
 		if err != nil {
 			b.fail(err)

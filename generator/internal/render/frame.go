@@ -4,6 +4,7 @@ import (
 	"net/url"
 	"strings"
 
+	"coursebook/generator/internal/page"
 	"coursebook/generator/internal/release"
 	"coursebook/generator/internal/site"
 	"coursebook/generator/internal/theme"
@@ -109,6 +110,9 @@ func frameAssets(j *Job) theme.Assets {
 			return ""
 		}
 		return j.rel(path)
+	}
+	if j.kind.name == string(page.Home) {
+		a.TouchIcon = rel(j.Assets.TouchIcon)
 	}
 	if j.kind.lists {
 		a.Lists = rel(j.Assets.Lists)

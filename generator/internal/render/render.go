@@ -40,6 +40,7 @@ type Picture struct {
 // bytes for the one-file edition.
 type Assets struct {
 	Style, Script, Icon string
+	TouchIcon           string            // for home screens that take no vector image; may be empty
 	Deferred            string            // the deferred style sheet; empty if the theme has none
 	Lists               string            // the style sheet of home page, stages and lists; empty if the theme has none
 	AppManifest         map[string]string // the web app manifest, by language

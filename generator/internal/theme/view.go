@@ -39,6 +39,7 @@ type Frame struct {
 // Assets are the relative addresses of the files that a page loads.
 type Assets struct {
 	Style, Script, Icon, AppManifest string
+	TouchIcon                        string // for a home screen; on home pages only
 	Lists                            string // styles of home page, stages and lists; on those pages only
 	Deferred                         string // styles that the first view does not need
 }
