@@ -114,7 +114,8 @@ func judge(s std, asked, found map[string]int) int {
 // of a calculator begins with calc:.
 func firstPages(x *search.Index, text string) []string {
 	var pages []string
-	for _, h := range x.Find(text, 10) {
+	hits, _ := x.Find(text, 10)
+	for _, h := range hits {
 		address, _, _ := strings.Cut(h.URL, "#")
 		slug := strings.TrimSuffix(address[strings.LastIndexByte(address, '/')+1:], ".html")
 		if strings.Contains(address, "/calc/") {

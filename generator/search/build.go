@@ -6,15 +6,40 @@ import (
 	"unicode/utf8"
 )
 
-// Entry is one section of a page, the unit of search results.
+// Entry is one section of a page. The entries of a page are adjacent.
 type Entry struct {
-	URL       string   // page address, with #anchor for a section below the first heading
-	Title     string   // title of the page
-	Section   string   // heading of the section; empty above the first heading
-	Text      string   // running text of the section, without the heading
-	Words     []string // trade synonyms from the page header
-	Kind      string   // kind of page, copied to Hit
-	Secondary bool     // the page repeats the content of another, which should rank before it
+	URL     string   // page address, with #anchor for a section below the first heading
+	Title   string   // title of the page
+	Section string   // heading of the section; empty above the first heading
+	Text    string   // running text of the section, without the heading
+	Steps   string   // what the steps of the section are called, which counts twice
+	Words   []string // words and phrases by which the page is asked for
+	Kind    string   // kind of page, copied to Hit; it sets the page's share (see find.go)
+	Urgent  bool     // the page helps when something has gone wrong, copied to Hit
+}
+
+// Lists holds what is known of a language beyond the pages.
+type Lists struct {
+	Small  []Small // words that say little about what is wanted
+	Groups []Group // the thesaurus
+	Asks   []Ask   // phrases that ask for a kind of page
+}
+
+// Small is a word with its weight in tenths, 0 to 9. A word of weight 0 is not
+// indexed.
+type Small struct {
+	Word  string
+	Tenth int
+}
+
+// Group is a line of the thesaurus. A query with a word or phrase of From also finds
+// those of To. If To is empty, all of From mean the same.
+type Group struct{ From, To []string }
+
+// Ask names phrases, such as "how many", by which a query asks for a kind of page.
+type Ask struct {
+	Kind    string
+	Phrases []string
 }
 
 // Stemmer returns the stem of a lower-case word, which may have accents.
@@ -22,8 +47,8 @@ type Stemmer func(word string) string
 
 // Constants of the index file. The first line is magic, language and checksum.
 const (
-	magic     = "coursebook-index 2"
-	leadRunes = 32 // length of a section's lead
+	magic     = "coursebook-index 3"
+	leadRunes = 90 // length of the lead of a page
 )
 
 // Covered returns the size of the text that an index covers, in bytes: titles (once
@@ -43,15 +68,14 @@ func Covered(entries []Entry) int {
 
 // Build returns the index of one language, in the layout of the package comment.
 // It is valid UTF-8, and the same for the same input. The entries of a page must
-// be adjacent, preferably in reading order. Each element of synonyms is a group of
-// words or phrases with the same meaning; a group of fewer than two different ones
-// is left out. If stem is nil, each word is its stem.
-func Build(lang string, entries []Entry, synonyms [][]string, stem Stemmer) string {
-	b := builder{stops: stopWords(lang), words: map[string]*entryWord{}}
+// be adjacent, preferably in reading order. A group of the thesaurus without two
+// different sides is left out. If stem is nil, each word is its stem.
+func Build(lang string, entries []Entry, lists Lists, stem Stemmer) string {
+	b := builder{small: foldSmall(lists.Small), words: map[string]*entryWord{}}
 	for i, e := range entries {
 		b.addEntry(i, e)
 	}
-	b.addSynonyms(synonyms)
+	b.addLists(lists)
 	if stem == nil {
 		stem = func(word string) string { return word }
 	}
@@ -60,12 +84,24 @@ func Build(lang string, entries []Entry, synonyms [][]string, stem Stemmer) stri
 }
 
 type builder struct {
-	stops    []string
+	small    []smallWord
 	sections strings.Builder
 	page     string // the last page line
 	words    map[string]*entryWord
-	groups   strings.Builder // synonyms
+	lists    strings.Builder // lines of the lists
 	scan     scanner
+}
+
+// foldSmall returns the small words folded and sorted; of a repeated one the first.
+func foldSmall(list []Small) []smallWord {
+	var small []smallWord
+	for _, s := range list {
+		if words := wordsOf(s.Word); len(words) == 1 {
+			small = append(small, smallWord{words[0], float64(s.Tenth) / 10})
+		}
+	}
+	slices.SortStableFunc(small, func(a, b smallWord) int { return strings.Compare(a.word, b.word) })
+	return slices.CompactFunc(small, func(a, b smallWord) bool { return a.word == b.word })
 }
 
 // entryWord is a word of the entries, with what is computed once for each word
@@ -102,15 +138,16 @@ func (b *builder) addEntry(i int, e Entry) {
 		words[i] = clean(w)
 	}
 	list := strings.Join(words, ", ")
-	second := ""
-	if e.Secondary {
-		second = "2"
+	urgent := ""
+	if e.Urgent {
+		urgent = "u"
 	}
-	if page := "P" + join(address, title, list, clean(e.Kind), second); page != b.page || i == 0 {
+	lead, rest := "", text
+	if page := "P" + join(address, title, list, clean(e.Kind), urgent); page != b.page || i == 0 {
 		b.sections.WriteString(page + "\n")
 		b.page = page
+		lead, rest = cutLead(text, leadRunes)
 	}
-	lead, rest := cutLead(text, leadRunes)
 	switch {
 	case !hasAnchor:
 		anchor = ""
@@ -125,6 +162,7 @@ func (b *builder) addEntry(i int, e Entry) {
 	b.addWords(heading, uncounted)
 	b.addWords(lead, uncounted)
 	b.addWords(rest, int32(i))
+	b.addWords(e.Steps, int32(i))
 }
 
 // addWords adds the words of a text, other than stop words, to the vocabulary and,
@@ -150,7 +188,7 @@ func (b *builder) word() *entryWord {
 		return w
 	}
 	text := string(b.scan.word)
-	w := &entryWord{stop: isStop(b.stops, text), before: -1}
+	w := &entryWord{stop: isStop(b.small, text), before: -1}
 	b.words[text] = w
 	return w
 }
@@ -194,26 +232,48 @@ func (w *entryWord) flush() {
 	w.before, w.countsInLast = w.last, 0
 }
 
-// addSynonyms adds the groups and their words. A member without a word other than
-// stop words, and a repeated one, is left out, and so is a group of fewer than two
-// members.
-func (b *builder) addSynonyms(groups [][]string) {
-	for _, group := range groups {
-		var members []string
-		for _, m := range group {
-			if m = clean(m); len(dropStops(wordsOf(m), b.stops)) > 0 && !slices.Contains(members, m) {
-				members = append(members, m)
-				b.addWords(m, uncounted)
+// addLists writes the lines of the lists and adds the words of the thesaurus to the
+// vocabulary.
+func (b *builder) addLists(lists Lists) {
+	for _, s := range b.small {
+		b.lists.WriteString("W" + join(s.word, string(rune('0'+int(s.weight*10+0.5)))) + "\n")
+	}
+	for _, a := range lists.Asks {
+		for _, p := range a.Phrases {
+			if words := wordsOf(p); len(words) > 0 {
+				b.lists.WriteString("A" + join(clean(a.Kind), strings.Join(words, " ")) + "\n")
 			}
 		}
-		if len(members) > 1 {
-			b.groups.WriteString("G" + join(members...) + "\n")
+	}
+	for _, g := range lists.Groups {
+		from := b.phrases(g.From)
+		to := b.phrases(g.To)
+		switch {
+		case len(g.To) == 0 && len(from) > 1:
+			b.lists.WriteString("G" + join(from...) + "\n")
+		case len(from) > 0 && len(to) > 0:
+			b.lists.WriteString("G" + join(from...) + "\t>\t" + join(to...) + "\n")
+		default:
+			continue
+		}
+		for _, m := range slices.Concat(from, to) {
+			b.addWords(m, uncounted)
 		}
 	}
 }
 
-// write returns the body of the index: sections, synonyms, then the blocks of
-// words.
+// phrases returns the phrases, cleaned, that have a word with a weight, each once.
+func (b *builder) phrases(list []string) []string {
+	var members []string
+	for _, m := range list {
+		if m = clean(m); len(dropStops(wordsOf(m), b.small)) > 0 && !slices.Contains(members, m) {
+			members = append(members, m)
+		}
+	}
+	return members
+}
+
+// write returns the body of the index: sections, lists, then the blocks of words.
 func (b *builder) write(stem Stemmer) string {
 	words := make([]string, 0, len(b.words))
 	for text, w := range b.words {
@@ -224,7 +284,7 @@ func (b *builder) write(stem Stemmer) string {
 	slices.Sort(words)
 	var out strings.Builder
 	out.WriteString(b.sections.String())
-	out.WriteString(b.groups.String())
+	out.WriteString(b.lists.String())
 	out.WriteByte('V')
 	encodeWords(&out, words)
 	out.WriteString("\nF")

@@ -8,7 +8,7 @@ const (
 	markClose = "\x02"
 )
 
-const excerptBytes = 160 // target length; words are not cut
+const excerptBytes = 108 // target length; words are not cut
 
 // marks holds the terms that each word of the index matches, as bit sets.
 type marks struct {
@@ -25,7 +25,7 @@ func marksOf(x *Index, terms []term) marks {
 			m.terms[w.id] |= 1 << i
 		}
 		for _, w := range t.phrases {
-			for _, family := range x.synonyms[w.group][w.phrase] {
+			for _, family := range w.phrase {
 				for _, word := range x.wordsOfFamily(family) {
 					m.terms[word] |= 1 << i
 				}
@@ -72,7 +72,7 @@ func (m marks) mark(text string, from, to int) string {
 	return b.String()
 }
 
-// Excerpt returns the part of a text, about 160 characters, in which the words of
+// Excerpt returns the part of a text, about 110 characters, in which the words of
 // the query are closest, with those words marked as in Hit.Excerpt and an ellipsis
 // at each cut. The text is that of a section found. Without a match the excerpt is
 // the beginning of the text.

@@ -15,88 +15,116 @@ import (
 const saturation = 1.2 // k1
 
 var (
-	fieldWeight = [fieldCount]float64{inTitle: 5, inHeading: 3, inWords: 2, inText: 1}        // v
+	fieldWeight = [fieldCount]float64{inTitle: 5, inHeading: 2, inWords: 3, inText: 1}        // v
 	fieldNorm   = [fieldCount]float64{inTitle: 0.3, inHeading: 0.3, inWords: 0, inText: 0.75} // b
 )
 
-// secondaryShare is the factor of the score of a secondary page (common practice).
-const secondaryShare = 0.6
-
-// The first firstHits results contain at most perPage sections of one page.
-const (
-	firstHits = 10
-	perPage   = 2
+// The score of a page is the sum of these parts, times its shares. Each part is at
+// most about its constant.
+var (
+	partWords = 1.6                                                             // BM25F of the page, of the weights of all words
+	partAll   = 0.3                                                             // words that the page has at all
+	partNear  = 0.2                                                             // words that one section has
+	partName  = [fieldCount]float64{inTitle: 1.6, inHeading: 0.5, inWords: 0.8} // a title, a heading or a header word that is the query
 )
 
-// Hit is one search result.
+// kindShare returns the share of a page by its kind. A page that leads to others or
+// repeats them is behind what it leads to.
+func kindShare(kind string) float64 {
+	switch kind {
+	case "lesson", "course", "glossary":
+		return 0.7
+	case "home":
+		return 0.6
+	case "cautions":
+		return 0.85
+	case "reference":
+		return 0.9
+	}
+	return 1
+}
+
+const (
+	shareUrgent = 1.1  // of a page that helps when something has gone wrong
+	shareAsked  = 1.25 // of a page of the kind that the query asks for
+)
+
+// Hit is one search result: a page with the best place in it.
 type Hit struct {
 	URL     string  // address with #anchor
 	Title   string  // title of the page
-	Section string  // heading, or empty above the first
+	Section string  // heading of the place, or empty for the top of the page
 	Kind    string  // kind of page, as given to Build
-	Excerpt string  // lead of the section; matching words are between \x01 and \x02
-	Score   float64 // BM25F; sections that match every word rank first regardless of it
+	Urgent  bool    // as given to Build
+	Excerpt string  // lead of the page; matching words are between \x01 and \x02
+	Score   float64 // greater is better; comparable within one query only
 }
 
-// Find returns the best sections for a query, at most limit, best first; none if
-// limit is negative, the query has no words or no section matches.
-func (x *Index) Find(query string, limit int) []Hit {
+// Find returns the best pages for a query, at most limit, best first, and the number
+// of all pages that match; none if the query has no words.
+func (x *Index) Find(query string, limit int) (hits []Hit, all int) {
 	terms := x.parse(query)
-	ranks := x.rank(terms)
-	ranks = x.limitPerPage(ranks, max(limit, 0))
+	ranks := x.rank(query, terms)
 	marks := marksOf(x, terms)
-	hits := make([]Hit, len(ranks))
-	for i, r := range ranks {
+	for _, r := range ranks[:max(0, min(limit, len(ranks)))] {
 		s := x.sections[r.section]
-		p := x.pages[s.page]
-		hits[i] = Hit{x.url(s), p.title, s.heading, p.kind, marks.mark(s.lead, 0, len(s.lead)), r.score}
+		p := x.pages[r.page]
+		lead := x.sections[p.from].lead
+		hits = append(hits, Hit{x.url(s), p.title, s.heading, p.kind, p.urgent, marks.mark(lead, 0, len(lead)), r.score})
 	}
-	return hits
+	return hits, len(ranks)
 }
 
-// rank is one section with its score.
+// Pages returns the pages whose kind and urgency are wanted, in the order of the
+// entries, each with its top.
+func (x *Index) Pages(wanted func(kind string, urgent bool) bool) (list []Hit) {
+	for _, p := range x.pages {
+		if n := len(list); wanted(p.kind, p.urgent) && p.from < p.to && (n == 0 || list[n-1].URL != p.url) {
+			list = append(list, Hit{p.url, p.title, "", p.kind, p.urgent, x.sections[p.from].lead, 0})
+		}
+	}
+	return list
+}
+
+// rank is one page with its score and the best place in it.
 type rank struct {
-	section int
-	terms   int // number of terms that it matches, without stop words
-	score   float64
+	page, section int
+	score         float64
 }
 
-// rank returns the sections that match, sorted best first. Sections that match
-// every term are before the others; terms that no section matches do not count.
-func (x *Index) rank(terms []term) []rank {
-	ranks := make([]rank, len(x.sections))
-	sum := make([]float64, len(x.sections))
-	part := make([]float64, len(x.sections))
-	known := 0
-	for _, t := range terms {
-		found := x.frequencies(t, sum, part)
-		if found == 0 {
-			continue
-		}
-		if !t.stop {
-			known++
-		}
-		weight := idf(found, len(x.sections))
-		for i, tf := range sum {
-			if tf > 0 {
-				if !t.stop {
-					ranks[i].terms++
-				}
-				ranks[i].score += float64(weight * tf / (saturation + tf))
-			}
+// evidence is what speaks for each page, section and name.
+type evidence struct {
+	x     *Index
+	terms []term
+	total float64 // of the weights of the terms that some page matches
+
+	tf, best []float64 // by page, of the current term: frequency and the best weight of a match
+	tfIn     []float64 // by section, of the current term: frequency
+	bestIn   []float64 // by section, of the current term: best weight of a match
+	matched  []float64 // by name, of the current term
+
+	words, all   []float64 // by page: sum of BM25F; sum of weights
+	wordsIn      []float64 // by section: sum of BM25F
+	allIn        []float64 // by section: sum of weights
+	query, named []float64 // by name: sum of weights of the query; sum of the rarity of its families that match
+}
+
+// rank returns the pages that match, best first, one for each address.
+func (x *Index) rank(query string, terms []term) []rank {
+	if len(terms) == 0 {
+		return nil
+	}
+	e := x.collect(terms)
+	kinds := x.asked(query)
+	var ranks []rank
+	for i := range x.pages {
+		if e.all[i] > 0 {
+			section, score := e.place(i)
+			ranks = append(ranks, rank{i, section, score * x.share(i, kinds)})
 		}
 	}
-	for i := range ranks {
-		ranks[i].section = i
-		if x.pages[x.sections[i].page].secondary {
-			ranks[i].score *= secondaryShare
-		}
-	}
-	ranks = slices.DeleteFunc(ranks, func(r rank) bool { return r.score == 0 })
 	slices.SortStableFunc(ranks, func(a, b rank) int {
 		switch {
-		case (a.terms == known) != (b.terms == known):
-			return b.terms - a.terms
 		case a.score > b.score:
 			return -1
 		case a.score < b.score:
@@ -104,88 +132,298 @@ func (x *Index) rank(terms []term) []rank {
 		}
 		return 0
 	})
-	return ranks
+	return x.once(ranks)
 }
 
-// frequencies sets sum to the weighted frequency of a term in each section, and
-// returns the number of sections with the term. part is memory of the same length.
-// The words of a term count as spellings of one word, each with its weight, and
-// share one inverse document frequency. The order of additions is fixed, so that
-// sums are the same on every machine.
-func (x *Index) frequencies(t term, sum, part []float64) (found int) {
-	clear(sum)
+// once returns the first rank of each address.
+func (x *Index) once(ranks []rank) []rank {
+	out := ranks[:0]
+	for _, r := range ranks {
+		if !slices.ContainsFunc(out, func(o rank) bool { return x.address(o.page) == x.address(r.page) }) {
+			out = append(out, r)
+		}
+	}
+	return out
+}
+
+func (x *Index) address(page int) string { return x.pages[page].url }
+
+// share returns the factor of a page's score for a query that asks for these kinds.
+func (x *Index) share(page int, kinds []string) float64 {
+	p := x.pages[page]
+	share := kindShare(p.kind)
+	if p.urgent {
+		share *= shareUrgent
+	}
+	if slices.Contains(kinds, p.kind) {
+		share *= shareAsked
+	}
+	return share
+}
+
+// asked returns the kinds that a phrase of the query asks for.
+func (x *Index) asked(query string) []string {
+	words := wordsOf(query[:min(len(query), maxQueryBytes)])
+	var kinds []string
+	for _, a := range x.asks {
+		for i := 0; i+len(a.words) <= len(words); i++ {
+			if slices.Equal(words[i:i+len(a.words)], a.words) {
+				kinds = append(kinds, a.kind)
+				break
+			}
+		}
+	}
+	return kinds
+}
+
+// collect returns the evidence for terms, and sets their weights.
+func (x *Index) collect(terms []term) *evidence {
+	pages, sections, names := len(x.pages), len(x.sections), len(x.names)
+	e := &evidence{x: x, terms: terms,
+		tf: make([]float64, pages), best: make([]float64, pages), tfIn: make([]float64, sections),
+		bestIn: make([]float64, sections), matched: make([]float64, names),
+		words: make([]float64, pages), all: make([]float64, pages), wordsIn: make([]float64, sections),
+		allIn: make([]float64, sections), query: make([]float64, names), named: make([]float64, names)}
+	for i := range terms {
+		e.addTerm(&terms[i])
+	}
+	return e
+}
+
+// addTerm adds the evidence of one term. The words of a term count as spellings of
+// one word, each with its weight. The order of additions is fixed, so that sums are
+// the same on every machine.
+func (e *evidence) addTerm(t *term) {
+	clear(e.tf)
+	clear(e.best)
+	clear(e.tfIn)
+	clear(e.bestIn)
 	for _, w := range t.words {
-		for _, p := range x.postings[w.id] {
-			sum[p.section] += float64(w.weight * p.weight)
+		for _, p := range e.x.inPage[w.id] {
+			e.inPage(p.at, float64(w.weight*p.weight), w.weight)
+		}
+		for _, p := range e.x.inText[w.id] {
+			e.inSection(p.at, float64(w.weight*p.weight), w.weight)
 		}
 	}
-	for _, w := range t.phrases {
-		x.phraseFrequencies(x.synonyms[w.group][w.phrase], part)
-		for s, tf := range part {
-			sum[s] += float64(w.weight * tf)
-		}
+	for _, p := range t.phrases {
+		e.addPhrase(p)
 	}
-	for _, tf := range sum {
+	t.weight = idf(e.found(), len(e.x.pages)) * t.share
+	matches := false
+	for i, tf := range e.tf {
 		if tf > 0 {
-			found++
+			matches = true
+			best := e.best[i]
+			tf /= best
+			e.words[i] += float64(t.weight * best * tf / (saturation + tf))
+			e.all[i] += float64(t.weight * best)
 		}
 	}
-	return found
-}
-
-// phraseFrequencies sets out to an upper bound of the frequency of a phrase in
-// each section: the least frequency of its words. The index has no positions of
-// words.
-func (x *Index) phraseFrequencies(p phrase, out []float64) {
-	word := make([]float64, len(out))
-	for i, family := range p {
-		clear(word)
-		for _, form := range x.wordsOfFamily(family) {
-			for _, pl := range x.postings[form] {
-				word[pl.section] += pl.weight
-			}
+	for i, tf := range e.tfIn {
+		if tf > 0 {
+			best := e.bestIn[i]
+			tf /= best
+			e.wordsIn[i] += float64(t.weight * best * tf / (saturation + tf))
+			e.allIn[i] += float64(t.weight * best)
 		}
-		for s, tf := range word {
-			if i == 0 || tf < out[s] {
-				out[s] = tf
-			}
-		}
+	}
+	if matches {
+		e.total += t.weight
+		e.addNames(t)
 	}
 }
 
-// idf returns the inverse document frequency of a word in found of all sections. 1
-// is added within the logarithm, so that it is positive also for a word in more
-// than half of the sections.
-func idf(found, sections int) float64 {
-	return math.Log(1 + (float64(sections-found)+0.5)/(float64(found)+0.5))
+func (e *evidence) inPage(page int32, tf, weight float64) {
+	e.tf[page] += tf
+	e.best[page] = max(e.best[page], weight)
 }
 
-// limitPerPage returns at most limit ranks, in the order of results. ranks must be
-// sorted best first. The first firstHits results contain at most perPage sections
-// of one page. The other sections follow them; they are left out if there are
-// fewer than firstHits such results.
-func (x *Index) limitPerPage(ranks []rank, limit int) []rank {
-	var first, later []rank
-	for _, r := range ranks {
-		if len(first) < firstHits && x.ofSamePage(first, r) < perPage {
-			first = append(first, r)
-		} else {
-			later = append(later, r)
-		}
-	}
-	if len(first) == firstHits {
-		first = append(first, later...)
-	}
-	return first[:min(len(first), limit)]
+func (e *evidence) inSection(section int32, tf, weight float64) {
+	e.tfIn[section] += tf
+	e.bestIn[section] = max(e.bestIn[section], weight)
+	e.inPage(int32(e.x.sections[section].page), tf, weight)
 }
 
-// ofSamePage returns how many of ranks are sections of the page of other.
-func (x *Index) ofSamePage(ranks []rank, other rank) (n int) {
-	page := x.pages[x.sections[other.section].page].url
-	for _, r := range ranks {
-		if x.pages[x.sections[r.section].page].url == page {
+// found returns the number of pages that match the current term as well as the best
+// ones do.
+func (e *evidence) found() (n int) {
+	best := 0.0
+	for _, w := range e.best {
+		best = max(best, w)
+	}
+	for _, w := range e.best {
+		if w > 0 && w >= 0.75*best {
 			n++
 		}
 	}
 	return n
+}
+
+// addPhrase adds the evidence of a phrase to the current term, where a section or a
+// name has all its words: the least frequency of its words. The index has no
+// positions of words.
+func (e *evidence) addPhrase(p weighted) {
+	x := e.x
+	var least []posting
+	for i, family := range p.phrase {
+		var has []posting
+		for _, word := range x.wordsOfFamily(family) {
+			has = addPostings(has, x.inText[word])
+		}
+		if i == 0 {
+			least = has
+		} else {
+			least = leastPostings(least, has)
+		}
+	}
+	for _, s := range least {
+		e.inSection(s.at, float64(p.weight*s.weight), p.weight)
+	}
+	for _, n := range x.named[p.phrase[0]] {
+		if name := &x.names[n]; hasAll(name.families, p.phrase) && name.field != inHeading {
+			e.inPage(name.page, float64(p.weight*fieldWeight[name.field]), p.weight)
+		}
+	}
+}
+
+func hasAll(families []int32, p phrase) bool {
+	for _, f := range p {
+		if !contains(families, f) {
+			return false
+		}
+	}
+	return true
+}
+
+// addPostings returns the sums of two sorted lists.
+func addPostings(a, b []posting) []posting {
+	if len(a) == 0 {
+		return b
+	}
+	out := make([]posting, 0, len(a)+len(b))
+	for len(a) > 0 && len(b) > 0 {
+		switch {
+		case a[0].at < b[0].at:
+			out, a = append(out, a[0]), a[1:]
+		case a[0].at > b[0].at:
+			out, b = append(out, b[0]), b[1:]
+		default:
+			out = append(out, posting{a[0].at, a[0].weight + b[0].weight})
+			a, b = a[1:], b[1:]
+		}
+	}
+	return append(append(out, a...), b...)
+}
+
+// leastPostings returns what two sorted lists have in common, with the lesser weight.
+func leastPostings(a, b []posting) []posting {
+	var out []posting
+	for len(a) > 0 && len(b) > 0 {
+		switch {
+		case a[0].at < b[0].at:
+			a = a[1:]
+		case a[0].at > b[0].at:
+			b = b[1:]
+		default:
+			out = append(out, posting{a[0].at, min(a[0].weight, b[0].weight)})
+			a, b = a[1:], b[1:]
+		}
+	}
+	return out
+}
+
+// addNames adds the evidence of one term for the names. A word of a name counts for
+// the term that it matches best.
+func (e *evidence) addNames(t *term) {
+	x := e.x
+	var families list
+	for _, w := range t.words {
+		families = families.with(x.family[w.id], w.weight)
+	}
+	var touched []int32
+	for _, f := range families {
+		for _, n := range x.named[f.id] {
+			if e.matched[n] == 0 {
+				touched = append(touched, n)
+			}
+			e.matched[n] = max(e.matched[n], f.weight)
+			e.named[n] += x.rarity[f.id]
+		}
+	}
+	for _, p := range t.phrases {
+		for _, n := range x.named[p.phrase[0]] {
+			if !hasAll(x.names[n].families, p.phrase) {
+				continue
+			}
+			if e.matched[n] == 0 {
+				touched = append(touched, n)
+			}
+			e.matched[n] = max(e.matched[n], p.weight)
+			for _, f := range p.phrase {
+				e.named[n] += x.rarity[f]
+			}
+		}
+	}
+	for _, n := range touched {
+		e.query[n] += float64(t.weight * e.matched[n])
+		e.matched[n] = 0
+	}
+}
+
+// likeness returns how far a name is the query, between 0 and 1: the part of the
+// query that the name has times the part of the name that the query has. For a title
+// the latter counts less, because a title has words around its subject.
+func (e *evidence) likeness(n int32) float64 {
+	name := &e.x.names[n]
+	if e.query[n] == 0 || name.total == 0 {
+		return 0
+	}
+	has := min(1, e.named[n]/name.total)
+	if name.field == inTitle {
+		has = math.Sqrt(has)
+	}
+	return e.query[n] / e.total * has
+}
+
+// place returns the best section of a page, and the score of the page before shares.
+// The top of the page is the best place where its title or a header word is the
+// query.
+func (e *evidence) place(page int) (section int, score float64) {
+	p := &e.x.pages[page]
+	like := make([]float64, p.to-p.from) // by section: the best of its headings; the first also of title and header words
+	named := 0.0
+	for n := p.firstName; n < p.lastName; n++ {
+		name := &e.x.names[n]
+		part := float64(partName[name.field] * e.likeness(n))
+		named = max(named, part)
+		at := int(name.section) - p.from
+		like[at] = max(like[at], part)
+	}
+	near, best := 0.0, -1.0
+	section = p.from
+	for s := p.from; s < p.to; s++ {
+		near = max(near, e.allIn[s])
+		value := (e.wordsIn[s]+e.allIn[s])/e.total + placeName*like[s-p.from]
+		if s == p.from {
+			value += placeTop
+		}
+		if value > best {
+			section, best = s, value
+		}
+	}
+	return section, named + (partWords*e.words[page]+partAll*e.all[page]+partNear*near)/e.total
+}
+
+// Constants of the choice of the best place in a page.
+var (
+	placeName = 2.0  // a heading, or at the top the title, that is the query
+	placeTop  = 0.15 // for the top of the page
+)
+
+// idf returns the inverse document frequency of a word in found of all pages. 1
+// is added within the logarithm, so that it is positive also for a word in more
+// than half of the pages.
+func idf(found, pages int) float64 {
+	return math.Log(1 + (float64(pages-found)+0.5)/(float64(found)+0.5))
 }

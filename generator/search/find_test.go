@@ -7,10 +7,30 @@ import (
 	"coursebook/generator/search/stem"
 )
 
-func open(t testing.TB, lang string, entries []Entry, synonyms [][]string) *Index {
+// testStops are words without weight in tests.
+const testStops = "a also and are at be but by do for from how i if in is it las los not of on or so that the then " +
+	"this to una was what with you"
+
+// listsOf returns lists with testStops and groups of words that mean the same.
+func listsOf(groups [][]string) (lists Lists) {
+	for _, w := range strings.Fields(testStops) {
+		lists.Small = append(lists.Small, Small{w, 0})
+	}
+	for _, g := range groups {
+		lists.Groups = append(lists.Groups, Group{From: g})
+	}
+	return lists
+}
+
+func open(t testing.TB, lang string, entries []Entry, groups [][]string) *Index {
+	t.Helper()
+	return openWith(t, lang, entries, listsOf(groups))
+}
+
+func openWith(t testing.TB, lang string, entries []Entry, lists Lists) *Index {
 	t.Helper()
 	stemmer, _ := stem.For(lang)
-	x, err := Open(Build(lang, entries, synonyms, stemmer))
+	x, err := Open(Build(lang, entries, lists, stemmer))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -26,6 +46,12 @@ func texts(list ...string) []Entry {
 	return entries
 }
 
+// find returns the first hits of a query.
+func find(x *Index, query string, limit int) []Hit {
+	hits, _ := x.Find(query, limit)
+	return hits
+}
+
 func urls(hits []Hit) string {
 	var list []string
 	for _, h := range hits {
@@ -36,7 +62,7 @@ func urls(hits []Hit) string {
 
 func expect(t *testing.T, x *Index, query, want string) {
 	t.Helper()
-	if got := urls(x.Find(query, 20)); got != want {
+	if got := urls(find(x, query, 20)); got != want {
 		t.Errorf("%q: found %q, want %q", query, got, want)
 	}
 }
@@ -76,7 +102,7 @@ func TestPrefix(t *testing.T) {
 	expect(t, x, "but", "a") // a stop word, and a prefix
 	expect(t, x, "butt", "a")
 	expect(t, x, "form", "c b")   // exact before prefix
-	expect(t, x, "form h", "d c") // only the last word is completed where the first is known
+	expect(t, x, "form h", "c d") // only the last word is completed where the first is known
 	expect(t, x, "formw hose", "d b c")
 	expect(t, x, "x", "")
 	expect(t, x, "", "")
@@ -115,7 +141,8 @@ func TestOrder(t *testing.T) {
 	x = open(t, "en", texts("vibratxx", "vibratxr", "vibrator"), nil)
 	expect(t, x, "vibratyr", "b c") // nearest only, both one edit away
 	weights := []float64{
-		weightExact, weightStem, weightEnding, weightPrefix, weightSynonym, weightTypo, weightTypo2, weightPrefixTypo,
+		weightExact, weightStem, weightEnding, weightDirected, weightPrefix, weightSynonym, weightTypo, weightTypo2,
+		weightPrefixTypo,
 	}
 	for i := 1; i < len(weights); i++ {
 		if weights[i] >= weights[i-1] {
@@ -124,16 +151,50 @@ func TestOrder(t *testing.T) {
 	}
 }
 
-// TestSecondary: a secondary page ranks after the page it repeats, unless only the
-// secondary page matches every word.
-func TestSecondary(t *testing.T) {
-	list := texts("hose hose hose", "hose and much else", "hose clamp, and much else")
-	list[0].Secondary, list[2].Secondary = true, true
+// TestKinds: a page of a kind that leads to others ranks after what it leads to,
+// unless only it matches the query.
+func TestKinds(t *testing.T) {
+	list := texts("hose and much else", "hose and much else", "hose and much else", "hose clamp and much else")
+	for i, kind := range []string{"home", "lesson", "procedure", "lesson"} {
+		list[i].Kind = kind
+	}
 	x := open(t, "en", list, nil)
-	expect(t, x, "hose clamp", "c b a")
-	list = texts("hose and much else", "hose and much else")
-	list[0].Secondary = true
-	expect(t, open(t, "en", list, nil), "hose", "b a")
+	expect(t, x, "hose", "c b d a")
+	expect(t, x, "hose clamp", "d c b a")
+	list[0].Urgent, list[0].Kind = true, "procedure"
+	x = open(t, "en", list, nil)
+	expect(t, x, "hose", "a c b d")
+	if hits := find(x, "hose", 1); !hits[0].Urgent || hits[0].Kind != "procedure" {
+		t.Errorf("got %+v", hits)
+	}
+}
+
+// TestPages: pages of a kind come in their order, each once.
+func TestPages(t *testing.T) {
+	list := []Entry{{URL: "a.html", Title: "A", Kind: "calculator", Text: "one"}, {URL: "b.html", Title: "B"},
+		{URL: "c.html", Title: "C", Kind: "calculator"}, {URL: "c.html#s", Title: "C", Section: "S", Kind: "calculator"},
+		{URL: "d.html", Title: "D", Urgent: true}}
+	x := open(t, "en", list, nil)
+	if got := urls(x.Pages(func(kind string, urgent bool) bool { return kind == "calculator" || urgent })); got != "a c d" {
+		t.Errorf("got %q", got)
+	}
+	if got := x.Pages(func(string, bool) bool { return false }); got != nil {
+		t.Errorf("got %v", got)
+	}
+}
+
+// TestAsks: a phrase of the query lifts the kind of page that it asks for, also when
+// it consists of words without weight.
+func TestAsks(t *testing.T) {
+	list := texts("brace spacing in a text", "brace spacing in a text")
+	list[1].Kind = "calculator"
+	lists := listsOf(nil)
+	lists.Asks = []Ask{{"calculator", []string{"how do", "how far"}}}
+	x := openWith(t, "en", list, lists)
+	expect(t, x, "brace spacing", "a b")
+	expect(t, x, "how do i brace", "b a")
+	expect(t, x, "how i do brace", "a b")
+	expect(t, x, "brace, how far?", "b a")
 }
 
 func TestAllWordsFirst(t *testing.T) {
@@ -154,7 +215,7 @@ func TestSynonyms(t *testing.T) {
 	expect(t, x, "stingr", "a b") // mistyped synonym
 	expect(t, x, "sting", "a b")  // prefix of a synonym
 	expect(t, x, "internal vibrator", "b a d c")
-	expect(t, x, "internal vibratr", "b a c d")
+	expect(t, x, "internal vibratr", "b c a d")
 	expect(t, x, "rebars", "e")
 	x = open(t, "en", []Entry{
 		{URL: "a.html", Title: "Consolidation", Text: "Go slowly.", Words: []string{"vibrating", "shaking down"}},
@@ -164,53 +225,102 @@ func TestSynonyms(t *testing.T) {
 	expect(t, x, "shaking", "a b")
 }
 
-func TestSectionsPerPage(t *testing.T) {
+// TestOnePageOnce: a page is one hit, with its best section; the number of pages that
+// match is exact.
+func TestOnePageOnce(t *testing.T) {
 	var entries []Entry
-	for p := range 3 {
+	for p := range 15 {
 		for s := range 6 {
 			url := string(rune('a'+p)) + ".html"
 			if s > 0 {
 				url += "#" + string(rune('0'+s))
 			}
-			entries = append(entries, Entry{URL: url, Title: "Hose", Section: strings.Repeat("x ", s), Text: "hose"})
+			entries = append(entries, Entry{URL: url, Title: "Pump", Section: strings.Repeat("x ", s),
+				Text: strings.Repeat("hose ", s%4+1)})
 		}
 	}
 	x := open(t, "en", entries, nil)
-	if got := x.Find("hose", 20); len(got) != 6 {
-		t.Errorf("%d hits of three pages, want two each: %s", len(got), urls(got))
+	hits, all := x.Find("hose", 10)
+	if len(hits) != 10 || all != 15 {
+		t.Errorf("%d of %d hits of 15 pages", len(hits), all)
 	}
-	for p := range 6 {
-		entries = append(entries,
-			Entry{URL: string(rune('m'+p)) + ".html", Title: "Other", Text: "hose and many other things"})
-	}
-	hits := open(t, "en", entries, nil).Find("hose", 100)
-	if len(hits) != 24 {
-		t.Errorf("%d hits, want all 24", len(hits))
-	}
-	pages := map[string]int{}
-	for _, h := range hits[:10] {
-		page, _, _ := strings.Cut(h.URL, "#")
-		if pages[page]++; pages[page] > 2 {
-			t.Errorf("page %s three times among the first ten", page)
+	for i, h := range hits {
+		if want := string(rune('a'+i)) + ".html#2"; h.URL != want {
+			t.Errorf("hit %d is %s, want %s", i, h.URL, want)
 		}
 	}
-	if n := len(open(t, "en", entries, nil).Find("hose", 3)); n != 3 {
-		t.Errorf("limit 3 gives %d", n)
+	if hits, all := x.Find("hose", -1); len(hits) != 0 || all != 15 {
+		t.Errorf("limit -1 gives %d of %d", len(hits), all)
 	}
-	if n := len(open(t, "en", entries, nil).Find("hose", -1)); n != 0 {
-		t.Errorf("limit -1 gives %d", n)
+	if hits, all := x.Find("nothing", 10); len(hits) != 0 || all != 0 {
+		t.Errorf("no match gives %d of %d", len(hits), all)
 	}
+}
+
+// TestPlace: the page opens at the section that answers, and at its top where the title
+// or a header word is the query.
+func TestPlace(t *testing.T) {
+	list := []Entry{
+		{URL: "a.html", Title: "A truck is late", Text: "Keep the face alive."},
+		{URL: "a.html#s", Title: "A truck is late", Section: "Steps", Text: "Call the plant about the truck. The truck is late."},
+		{URL: "a.html#n", Title: "A truck is late", Section: "Oldest face", Text: "It sets. The truck is late."},
+	}
+	for i := range list {
+		list[i].Words = []string{"waiting for concrete"}
+	}
+	x := open(t, "en", list, nil)
+	expect(t, x, "late truck", "a")
+	expect(t, x, "waiting for concrete", "a")
+	for query, want := range map[string]string{"call the plant": "a.html#s", "oldest face": "a.html#n", "sets": "a.html#n"} {
+		if hits := find(x, query, 5); len(hits) != 1 || hits[0].URL != want {
+			t.Errorf("%q opens %v, want %s", query, hits, want)
+		}
+	}
+}
+
+// TestNames: a title or a header word that is the whole query leads, in any order of
+// its words.
+func TestNames(t *testing.T) {
+	x := open(t, "en", []Entry{
+		{URL: "a.html", Title: "Order", Text: "truck late truck late truck late truck late"},
+		{URL: "b.html", Title: "A truck is late", Text: "Call the plant. " + strings.Repeat("other words ", 40)},
+		{URL: "c.html", Title: "Waiting", Text: "Stop. " + strings.Repeat("other words ", 40),
+			Words: []string{"oldest face", "plant broke down"}},
+		{URL: "d.html", Title: "Plan", Text: "the oldest face of the oldest plant broke down down face"},
+	}, nil)
+	expect(t, x, "late truck", "b a")
+	for query, want := range map[string]string{"face oldest": "c", "the plant broke down": "c", "what if the truck is late": "b"} {
+		if hits := find(x, query, 1); urls(hits) != want {
+			t.Errorf("%q leads to %s, want %s", query, urls(hits), want)
+		}
+	}
+}
+
+// TestAmounts: an amount beside words narrows and never leads; alone it leads.
+func TestAmounts(t *testing.T) {
+	x := open(t, "en", texts("The brace of a wall.", "A wall of 40 ft with 40 ft of 40 ft.", "A wall of 40 ft and a brace."), nil)
+	expect(t, x, "brace for 40 ft", "c a b")
+	expect(t, x, "40 ft", "b c")
+}
+
+// TestSmallWords: a small word weighs little beside another, and finds its pages alone.
+func TestSmallWords(t *testing.T) {
+	lists := listsOf(nil)
+	lists.Small = append(lists.Small, Small{"need", 1})
+	x := openWith(t, "en", texts("need need need of a plan", "the hose"), lists)
+	expect(t, x, "hose need", "b a")
+	expect(t, x, "need", "a")
 }
 
 func TestHit(t *testing.T) {
 	x := open(t, "en", []Entry{
-		{URL: "en/pour.html", Title: "Pour day", Kind: "procedure", Text: "Walk the forms first."},
+		{URL: "en/pour.html", Title: "Pour day", Kind: "procedure", Text: "Walk the forms first, <by> \t light."},
 		{
 			URL:     "en/pour.html#before-the-pump",
 			Title:   "Pour day",
 			Kind:    "procedure",
 			Section: "Before the pump",
-			Text:    "Grease the hose.",
+			Text:    "Grease the hose, then grease it again.",
 		},
 		{
 			URL:     "en/pour.html#s2",
@@ -220,10 +330,9 @@ func TestHit(t *testing.T) {
 			Text:    "Lift <by> lift, with \tbig\nhoses.",
 		},
 	}, nil)
-	hits := x.Find("hose", 5)
+	hits := find(x, "grease hose form", 5)
 	want := []Hit{
-		{"en/pour.html#before-the-pump", "Pour day", "Before the pump", "procedure", "Grease the \x01hose\x02.", 0},
-		{"en/pour.html#s2", "Pour day", "Lifts", "procedure", "Lift <by> lift, with big \x01hoses\x02.", 0},
+		{"en/pour.html#before-the-pump", "Pour day", "Before the pump", "procedure", false, "Walk the \x01forms\x02 first, <by> light.", 0},
 	}
 	if len(hits) != len(want) {
 		t.Fatalf("%d hits: %v", len(hits), hits)
@@ -234,7 +343,7 @@ func TestHit(t *testing.T) {
 			t.Errorf("hit %d\n got %+v\nwant %+v", i, h, want[i])
 		}
 	}
-	expect(t, x, "forms", "en/pour")
+	expect(t, x, "walk the forms", "en/pour")
 }
 
 func TestExcerpt(t *testing.T) {
@@ -250,7 +359,7 @@ func TestExcerpt(t *testing.T) {
 		}
 	}
 	plain := strings.NewReplacer("\x01", "", "\x02", "", "… ", "", " …", "").Replace(got)
-	if n := len(plain); n < 120 || n > 165 {
+	if n := len(plain); n < 80 || n > 112 {
 		t.Errorf("excerpt of %d characters: %q", n, plain)
 	}
 	if !strings.Contains(" "+clean(text)+" ", " "+plain+" ") {

@@ -8,7 +8,7 @@ import (
 
 // Errors of Open.
 var (
-	ErrVersion = errors.New("this is not a search index of version 2")
+	ErrVersion = errors.New("this is not a search index of version 3")
 	ErrDamaged = errors.New("the search index is damaged")
 )
 
@@ -25,12 +25,12 @@ func Open(text string) (*Index, error) {
 	if !ok {
 		return nil, ErrVersion
 	}
-	lang, sum, _ := strings.Cut(rest, " ")
+	_, sum, _ := strings.Cut(rest, " ")
 	if sum != checksum(body) || !utf8.ValidString(body) {
 		return nil, ErrDamaged
 	}
-	r := reader{Index: &Index{stops: stopWords(lang)}}
-	if !r.lines(body) || !r.readWords() || !r.readPostings() || !r.readSynonyms() {
+	r := reader{Index: &Index{}}
+	if !r.lines(body) || !r.readWords() || !r.readPostings() || !r.readGroups() {
 		return nil, ErrDamaged
 	}
 	return r.Index, nil
@@ -39,12 +39,12 @@ func Open(text string) (*Index, error) {
 // reader holds the state of Open.
 type reader struct {
 	*Index
-	groups [][]string
-	block  [26]string // the blocks of one line each, by letter
-	used   int        // words looked up, against maxWords
+	thesaurus [][]string // of the thesaurus
+	block     [26]string // the blocks of one line each, by letter
+	used      int        // words looked up, against maxWords
 }
 
-// lines parses the lines of the body: pages, sections, synonyms and blocks. It
+// lines parses the lines of the body: pages, sections, lists and blocks. It
 // returns false for a line of another form.
 func (r *reader) lines(body string) bool {
 	for _, line := range split(strings.TrimSuffix(body, "\n"), '\n') {
@@ -55,11 +55,20 @@ func (r *reader) lines(body string) bool {
 		fields := split(rest, '\t')
 		switch {
 		case kind == 'P' && len(fields) == 5:
-			r.pages = append(r.pages, page{fields[0], fields[1], fields[2], fields[3], fields[4] == "2"})
+			r.pages = append(r.pages, page{fields[0], fields[1], fields[2], fields[3], fields[4] == "u",
+				len(r.sections), len(r.sections), 0, 0})
 		case kind == 'S' && len(fields) == 3 && len(r.pages) > 0:
 			r.sections = append(r.sections, newSection(len(r.pages)-1, fields))
+			r.pages[len(r.pages)-1].to = len(r.sections)
+		case kind == 'W' && len(fields) == 2 && len(fields[1]) == 1 && isDigit(fields[1][0]):
+			if n := len(r.small); n > 0 && r.small[n-1].word >= fields[0] {
+				return false
+			}
+			r.small = append(r.small, smallWord{fields[0], float64(fields[1][0]-'0') / 10})
+		case kind == 'A' && len(fields) == 2:
+			r.asks = append(r.asks, ask{fields[0], split(fields[1], ' ')})
 		case kind == 'G':
-			r.groups = append(r.groups, fields)
+			r.thesaurus = append(r.thesaurus, fields)
 		case strings.IndexByte("VFNDT", kind) >= 0:
 			r.block[kind-'A'] = rest
 		default:
@@ -89,7 +98,7 @@ func (r *reader) readWords() bool {
 	r.shared = make([]int, len(r.words))
 	r.family = make([]int32, len(r.words))
 	r.familyWords = make([][]int32, len(r.words))
-	r.synonymStarts = make([][]member, len(r.words))
+	r.starts = make([][]member, len(r.words))
 	back := numberReader{text: r.block['F'-'A']}
 	for i := range r.words {
 		if i > 0 {
@@ -166,28 +175,44 @@ func countEnding(seen []ending, text string) []ending {
 	return append(seen, ending{text, 1})
 }
 
-// readSynonyms resolves the words of the synonyms to families. It returns false if
-// a synonym has no words or one that is not in the vocabulary.
-func (r *reader) readSynonyms() bool {
-	for _, texts := range r.groups {
-		var group []phrase
+// readGroups resolves the words of the thesaurus to families. It returns false if a
+// phrase has no words or one that is not in the vocabulary.
+func (r *reader) readGroups() bool {
+	for _, texts := range r.thesaurus {
+		var sides [2][]phrase
+		side := 0
 		for _, text := range texts {
-			words := dropStops(wordsOf(text), r.stops)
-			p := make(phrase, len(words))
-			for i, w := range words {
-				id := r.find(w)
-				if id < 0 {
-					return false
-				}
-				p[i] = r.family[id]
+			if text == ">" {
+				side = 1
+				continue
 			}
-			if len(p) == 0 {
+			p, ok := r.phrase(text)
+			if !ok {
 				return false
 			}
-			r.synonymStarts[p[0]] = append(r.synonymStarts[p[0]], member{len(r.synonyms), len(group)})
-			group = append(group, p)
+			sides[side] = append(sides[side], p)
 		}
-		r.synonyms = append(r.synonyms, group)
+		g := group{sides[0], sides[1]}
+		if side == 0 {
+			g.to = g.from
+		}
+		for i, p := range g.from {
+			r.starts[p[0]] = append(r.starts[p[0]], member{len(r.groups), i})
+		}
+		r.groups = append(r.groups, g)
 	}
 	return true
+}
+
+// phrase returns the families of the words of a text. ok is false if it has none, or
+// one that is not in the vocabulary.
+func (r *reader) phrase(text string) (p phrase, ok bool) {
+	for _, w := range dropStops(wordsOf(text), r.small) {
+		id := r.find(w)
+		if id < 0 {
+			return nil, false
+		}
+		p = append(p, r.family[id])
+	}
+	return p, len(p) > 0
 }

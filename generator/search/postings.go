@@ -1,6 +1,7 @@
 package search
 
-// Fields of an entry for BM25F.
+// Fields of a page for BM25F. The title and the header words belong to the page,
+// headings and texts to its sections.
 const (
 	inTitle = iota
 	inHeading
@@ -10,25 +11,37 @@ const (
 )
 
 // counts holds the number of occurrences of a word in each field of one section.
+// Those in title and header words are counted in the first section of a page.
 type counts struct {
 	section int32
 	in      [fieldCount]int32
 }
 
-// readPostings counts every word in every section and computes its postings. The
-// words of titles, headings, synonyms and leads are counted in their texts; the
-// blocks contain the counts of the text after the leads. It returns false if a
-// block is malformed, a word is not in the vocabulary, or there are more than
-// maxWords words.
+// readPostings counts every word in every section, and computes its postings, the
+// rarity of families and the names. The words of titles, headings, header words and
+// leads are counted in their texts; the blocks contain the counts of the text after
+// the leads. It returns false if a block is malformed, a word is not in the
+// vocabulary, or there are more than maxWords words.
 func (r *reader) readPostings() bool {
 	lists := make([][]counts, len(r.words))
+	r.named = make([][]int32, len(r.words))
 	for i, s := range r.sections {
-		p := r.pages[s.page]
-		for field, text := range [fieldCount]string{p.title, s.heading, p.words, s.lead} {
-			if !r.count(lists, int32(i), field, text) {
+		p := &r.pages[s.page]
+		if i == p.from {
+			p.firstName = int32(len(r.names))
+			if !r.count(lists, int32(i), inTitle, p.title) || !r.count(lists, int32(i), inWords, p.words) {
 				return false
 			}
+			r.addName(i, inTitle, p.title)
+			for _, text := range split(p.words, ',') {
+				r.addName(i, inWords, text)
+			}
 		}
+		if !r.count(lists, int32(i), inHeading, s.heading) || !r.count(lists, int32(i), inText, s.lead) {
+			return false
+		}
+		r.addName(i, inHeading, s.heading)
+		p.lastName = int32(len(r.names))
 	}
 	lengths := numberReader{text: r.block['N'-'A']}
 	gaps := numberReader{text: r.block['D'-'A']}
@@ -37,8 +50,34 @@ func (r *reader) readPostings() bool {
 		body := r.bodyCounts(lengths.next(), &gaps, &levels)
 		lists[w] = merge(lists[w], body)
 	}
-	r.postings = weigh(lists, len(r.sections))
+	r.weigh(lists)
+	r.weighFamilies(lists)
 	return lengths.done() && gaps.done() && levels.done()
+}
+
+// addName adds a text of a section to the names, unless it has no words. Its words
+// must be in the vocabulary.
+func (r *reader) addName(section, field int, text string) {
+	families, ok := r.phrase(text)
+	if !ok {
+		return
+	}
+	n := name{page: int32(r.sections[section].page), section: int32(section), field: field, families: families}
+	for i, f := range families {
+		if !contains(families[:i], f) {
+			r.named[f] = append(r.named[f], int32(len(r.names)))
+		}
+	}
+	r.names = append(r.names, n)
+}
+
+func contains(list []int32, n int32) bool {
+	for _, m := range list {
+		if m == n {
+			return true
+		}
+	}
+	return false
 }
 
 // count adds the words of a text to lists, as those of a field of a section. It
@@ -46,7 +85,7 @@ func (r *reader) readPostings() bool {
 func (r *reader) count(lists [][]counts, section int32, field int, text string) bool {
 	for _, t := range Tokens(text) {
 		r.used++
-		if isStop(r.stops, t.Word) {
+		if isStop(r.small, t.Word) {
 			continue
 		}
 		w := r.find(t.Word)
@@ -107,43 +146,74 @@ func merge(a, b []counts) []counts {
 	return append(append(out, a...), b...)
 }
 
-// weigh returns the postings of each word, with its weighted frequency in each
-// section by BM25F, which normalizes each field by its length:
+// weigh sets the postings of each word: its weighted frequency by BM25F, in which a
+// page is the document and each field is normalized by its length in the page:
 //
 //	Σ over fields of  v · tf / ((1 − b) + b · length / average length)
-func weigh(lists [][]counts, sections int) [][]posting {
-	lengths := make([][fieldCount]float64, sections)
+//
+// The part of a section is stored with the section. The frequency in the page is
+// the sum of those of its sections and of title and header words.
+func (r *reader) weigh(lists [][]counts) {
+	lengths := make([][fieldCount]float64, len(r.pages))
 	var average [fieldCount]float64
 	for _, list := range lists {
 		for _, c := range list {
 			for f, n := range c.in {
-				lengths[c.section][f] += float64(n)
+				lengths[r.sections[c.section].page][f] += float64(n)
 				average[f] += float64(n)
 			}
 		}
 	}
 	for f := range average {
-		average[f] /= float64(max(sections, 1))
+		average[f] /= float64(max(len(r.pages), 1))
 	}
-	postings := make([][]posting, len(lists))
+	r.inPage, r.inText = make([][]posting, len(lists)), make([][]posting, len(lists))
 	for w, list := range lists {
-		postings[w] = make([]posting, len(list))
-		for i, c := range list {
-			postings[w][i] = posting{c.section, frequency(c.in, lengths[c.section], average)}
+		for _, c := range list {
+			p := r.sections[c.section].page
+			if weight := frequency(c.in, inTitle, lengths[p], average) + frequency(c.in, inWords, lengths[p], average); weight > 0 {
+				r.inPage[w] = append(r.inPage[w], posting{int32(p), weight})
+			}
+			if weight := frequency(c.in, inHeading, lengths[p], average) + frequency(c.in, inText, lengths[p], average); weight > 0 {
+				r.inText[w] = append(r.inText[w], posting{c.section, weight})
+			}
 		}
 	}
-	return postings
 }
 
 // frequency returns the weighted frequency of a word that occurs in times in the
-// fields of a section with these lengths.
-func frequency(in [fieldCount]int32, length, average [fieldCount]float64) float64 {
-	sum := 0.0
-	for f, n := range in {
-		if n > 0 {
-			norm := 1 - fieldNorm[f] + float64(fieldNorm[f]*length[f]/average[f])
-			sum += float64(fieldWeight[f] * float64(n) / norm)
+// fields of a page with these lengths, for one field.
+func frequency(in [fieldCount]int32, f int, length, average [fieldCount]float64) float64 {
+	if in[f] == 0 {
+		return 0
+	}
+	norm := 1 - fieldNorm[f] + float64(fieldNorm[f]*length[f]/average[f])
+	return float64(fieldWeight[f] * float64(in[f]) / norm)
+}
+
+// weighFamilies sets the rarity of each family by the pages that contain it, and the
+// sums of the names.
+func (r *reader) weighFamilies(lists [][]counts) {
+	r.rarity = make([]float64, len(lists))
+	seen := make([]int32, len(r.pages)) // by page: the last family found in it, from 1
+	for f := range lists {
+		if r.family[f] != int32(f) {
+			continue
+		}
+		found := 0
+		for _, w := range r.wordsOfFamily(int32(f)) {
+			for _, c := range lists[w] {
+				if p := r.sections[c.section].page; seen[p] != int32(f)+1 {
+					seen[p] = int32(f) + 1
+					found++
+				}
+			}
+		}
+		r.rarity[f] = idf(found, len(r.pages)) * smallWeight(r.small, r.words[f])
+	}
+	for i := range r.names {
+		for _, f := range r.names[i].families {
+			r.names[i].total += r.rarity[f]
 		}
 	}
-	return sum
 }

@@ -6,14 +6,22 @@ import "strings"
 // The steps are our choice (common practice).
 const (
 	weightExact      = 1.0
-	weightStem       = 0.9 // another form of the same word
-	weightEnding     = 0.8 // an unknown form of a known word
-	weightPrefix     = 0.7 // a word that begins with it
-	weightSynonym    = 0.5 // a trade word with the same meaning; times the weight above where the query is inexact
-	weightTypo       = 0.3 // one edit away
-	weightTypo2      = 0.2 // two edits away
-	weightPrefixTypo = 0.1 // a word that begins with one at one or two edits
-	weightStop       = 0.3 // a stop word at the end, taken as the beginning of another word
+	weightStem       = 0.95 // another form of the same word
+	weightEnding     = 0.85 // an unknown form of a known word
+	weightDirected   = 0.8  // the manual's word for a word of the thesaurus; times the weight where the query is inexact
+	weightPrefix     = 0.7  // a word that begins with it
+	weightSynonym    = 0.6  // a word with the same meaning; times the weight where the query is inexact
+	weightTypo       = 0.4  // one edit away
+	weightTypo2      = 0.3  // two edits away
+	weightPrefixTypo = 0.2  // a word that begins with one at one or two edits
+	weightApart      = 0.8  // of a phrase whose words are in the query, but not in its order
+)
+
+// Shares of the weight of a word of the query.
+const (
+	shareStop     = 0.3  // a word without weight at the end, taken as the beginning of another word
+	shareAmount   = 0.25 // an amount, such as 40 ft, beside words
+	shareFraction = 0.6  // a fraction, such as 3/8, beside words
 )
 
 // Limits of a query and of its expansion.
@@ -22,20 +30,23 @@ const (
 	maxTerms      = 16
 	minBase       = 3 // letters before an ending
 	maxEnding     = 5 // bytes of an ending
-	minSynonym    = 3 // letters of a prefix whose synonyms are added
+	minSynonym    = 3 // letters of a prefix that the thesaurus is asked for
+	minStop       = 2 // letters of a word without weight that may begin another
 )
 
 // term is one word of the query with the words of the index that match it.
 type term struct {
 	word    string
-	stop    bool       // a stop word: it adds to the score, but no section needs it
+	stop    bool       // a word without weight: it adds to the score, but no page needs it
+	share   float64    // of its weight: that of a small word or an amount, else 1
 	words   list       // words of the index with their weights
-	phrases []weighted // synonyms of several words, which count where all their words occur
+	phrases []weighted // phrases of the thesaurus, which count where all their words occur
+	weight  float64    // rarity times share; 0 until the pages are ranked
 }
 
-// weighted is one synonym with its weight.
+// weighted is a phrase with its weight.
 type weighted struct {
-	member
+	phrase
 	weight float64
 }
 
@@ -87,16 +98,16 @@ func (l list) with(id int32, weight float64) list {
 	return l
 }
 
-// addPhrase adds a synonym of several words. If it is listed already, the greater
+// addPhrase adds a phrase of several words. If it is listed already, the greater
 // weight is used.
-func (t *term) addPhrase(m member, weight float64) {
-	for i, p := range t.phrases {
-		if p.member == m {
-			t.phrases[i].weight = max(p.weight, weight)
+func (t *term) addPhrase(p phrase, weight float64) {
+	for i, other := range t.phrases {
+		if &other.phrase[0] == &p[0] {
+			t.phrases[i].weight = max(other.weight, weight)
 			return
 		}
 	}
-	t.phrases = append(t.phrases, weighted{m, weight})
+	t.phrases = append(t.phrases, weighted{p, weight})
 }
 
 // parse returns the terms of a query, in its order; none for a query without
@@ -104,12 +115,42 @@ func (t *term) addPhrase(m member, weight float64) {
 func (x *Index) parse(query string) []term {
 	words := x.queryWords(query)
 	terms := make([]term, len(words))
+	amounts := 0
 	for i, w := range words {
-		terms[i] = term{word: w, stop: isStop(x.stops, w)}
+		weight := smallWeight(x.small, w)
+		terms[i] = term{word: w, stop: weight == 0, share: weight}
+		if terms[i].stop {
+			terms[i].share = shareStop
+		}
+		if isAmount(w) {
+			amounts++
+		}
 		x.expand(&terms[i], i == len(words)-1)
 	}
-	x.addSynonyms(terms)
+	for i := range terms {
+		switch {
+		case amounts == len(terms) || !isAmount(terms[i].word):
+		case strings.IndexByte(terms[i].word, '/') >= 0:
+			terms[i].share = shareFraction
+		default:
+			terms[i].share = shareAmount
+		}
+	}
+	x.addThesaurus(terms)
 	return terms
+}
+
+// isAmount reports whether a word is a number with or without a unit. A size (2x6)
+// and a bar (#5, 10M) are names.
+func isAmount(word string) bool {
+	if !isDigit(word[0]) {
+		return false
+	}
+	i := 0
+	for i < len(word) && !isLetter(word[i]) {
+		i++
+	}
+	return i == len(word) || unitOf(word[i:]) != ""
 }
 
 // queryWords returns the words of the first maxQueryBytes bytes of a query without
@@ -120,7 +161,7 @@ func (x *Index) queryWords(query string) []string {
 	var words []string
 	all := wordsOf(query)
 	for i, w := range all {
-		if isStop(x.stops, w) && i < len(all)-1 {
+		if isStop(x.small, w) && i < len(all)-1 {
 			continue
 		}
 		if number, unit := splitUnit(w); x.find(w) < 0 && x.find(unit) >= 0 {
@@ -150,7 +191,9 @@ func splitUnit(word string) (number, unit string) {
 // means that it is the last word, which may be unfinished.
 func (x *Index) expand(t *term, last bool) {
 	if t.stop {
-		x.addPrefixed(t, weightStop)
+		if len(t.word) >= minStop {
+			x.addPrefixed(t, weightPrefix)
+		}
 		return
 	}
 	id := x.find(t.word)

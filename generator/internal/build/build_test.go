@@ -376,11 +376,11 @@ func TestInspectAndIndexes(t *testing.T) {
 		t.Fatal(inspected.All())
 	}
 	found := Indexes(optionsFor(dir), &indexed)
-	if hits := found["en"].Find("vat", 5); len(hits) == 0 ||
+	if hits, _ := found["en"].Find("vat", 5); len(hits) == 0 ||
 		!slices.Contains([]string{"en/fill.html", "en/calc/tank.html"}, strings.Split(hits[0].URL, "#")[0]) {
-		t.Errorf("a synonym finds %v", hits)
+		t.Errorf("a word of the thesaurus finds %v", hits)
 	}
-	if hits := found["es"].Find("llenar", 5); len(hits) == 0 || !strings.HasPrefix(hits[0].URL, "es/fill.html") {
+	if hits, _ := found["es"].Find("llenar", 5); len(hits) == 0 || !strings.HasPrefix(hits[0].URL, "es/fill.html") {
 		t.Errorf("a word of the same stem finds %v", hits)
 	}
 	if err := os.WriteFile(dir+"/en/bad.md", []byte("---\ntitel: x\n---\n"), 0o644); err != nil {

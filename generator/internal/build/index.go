@@ -10,19 +10,21 @@ import (
 )
 
 // leastIndexText is the size of the indexed text, in bytes, from which the budget of an
-// index applies. Below it the fixed parts of the index are larger than its words.
-const leastIndexText = 25_000
+// index applies. Below it titles and leads, which the index holds whole, are most of
+// the text: the calculators alone have some 20,000 bytes of it.
+const leastIndexText = 40_000
 
 // makeIndexes adds the search index of every language. A language without a
 // stemmer is indexed by whole words.
 func (b *builder) makeIndexes() {
 	for _, l := range b.Site.Languages {
-		list := entries.Of(b.Site, l, b.Forms.In(l.Code))
+		asked, lists := b.searchLists(l.Code)
+		list := entries.Of(b.Site, l, b.Forms.In(l.Code), asked)
 		stemmer, ok := stem.For(l.Code)
 		if !ok {
 			stemmer = func(word string) string { return word }
 		}
-		data := []byte(search.Build(l.Code, list, b.synonyms[l.Code], stemmer))
+		data := []byte(search.Build(l.Code, list, lists, stemmer))
 		b.Assets.IndexData[l.Code] = data
 		b.release.Index[l.Code] = b.asset("index-"+l.Code, "txt", data)
 		if covered := search.Covered(list); covered >= leastIndexText {
@@ -30,6 +32,30 @@ func (b *builder) makeIndexes() {
 				output.Index{File: output.File{Path: b.release.Index[l.Code], Data: data}, Text: covered})
 		}
 	}
+}
+
+// searchLists returns what the thesaurus and the list of small words hold of a
+// language: the words by which calculators are asked for, and the lists of the index.
+func (b *builder) searchLists(lang string) (asked map[string][]string, lists search.Lists) {
+	asked = map[string][]string{}
+	for _, w := range b.smallWords[lang] {
+		lists.Small = append(lists.Small, search.Small{Word: w.Word, Tenth: w.Tenth})
+	}
+	t := b.thesaurus[lang]
+	if t == nil {
+		return asked, lists
+	}
+	for _, g := range t.Groups {
+		lists.Groups = append(lists.Groups, search.Group{From: g.From, To: g.To})
+	}
+	for _, a := range t.Asked {
+		if a.Calculator != "" {
+			asked[a.Calculator] = append(asked[a.Calculator], a.Words...)
+		} else {
+			lists.Asks = append(lists.Asks, search.Ask{Kind: a.Kind, Phrases: a.Words})
+		}
+	}
+	return asked, lists
 }
 
 // Indexes returns the search index of every language by its code. If the content

@@ -35,7 +35,7 @@ stages:
   - {id: filling, title: {en: Filling, es: Llenado}}
 roles:
   - {id: hand, title: {en: Hand, es: Ayudante}}
-synonyms: synonyms.tsv
+thesaurus: thesaurus.tsv
 `
 
 const fillPage = `---
@@ -79,7 +79,7 @@ and [a standard](https://example.org/standard?a=1&b=2#part).
 func content() map[string]string {
 	return map[string]string{
 		"manual.yaml":  manualYAML,
-		"synonyms.tsv": "tank\tvat\n",
+		"thesaurus.tsv": "en:\ttank\tvat\n",
 		"en/index.md":  "---\ntitle: Home\nkind: home\nsummary: The day.\n---\n\nBegin with [filling](fill.md).\n",
 		"en/fill.md":   fillPage,
 		"en/blow-out.md": "---\ntitle: When a tank opens\nsummary: Stand back.\nstage: filling\norder: 20\nsources: " +

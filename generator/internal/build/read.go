@@ -3,11 +3,13 @@ package build
 import (
 	"fmt"
 	"slices"
+	"strings"
 	"sync"
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/quantity"
 	"coursebook/calculators/rules"
+	"coursebook/generator/internal/entries"
 	"coursebook/generator/internal/fault"
 	"coursebook/generator/internal/markdown"
 	"coursebook/generator/internal/offline"
@@ -28,7 +30,8 @@ type builder struct {
 	faults *fault.List
 
 	render.Manual
-	synonyms   map[string][][]string // for the search, by language
+	thesaurus  map[string]*source.Thesaurus  // for the search, by language
+	smallWords map[string][]source.SmallWord // for the search, by language
 	terms      terms.List
 	themeTexts translations.Keyed
 	themeWords map[string]map[string]string // by language and key
@@ -74,7 +77,7 @@ func read(o Options, parse parser, faults *fault.List) *builder {
 	return b
 }
 
-// manual parses manual.yaml, the synonyms and the terms. Without a manual.yaml it adds a
+// manual parses manual.yaml, the word lists. Without a manual.yaml it adds a
 // fault, unless there is an error already, and returns false.
 func (b *builder) manual() (source.Manual, bool) {
 	var manual source.Manual
@@ -93,14 +96,40 @@ func (b *builder) manual() (source.Manual, bool) {
 		return manual, false
 	}
 	for _, f := range b.Sources {
-		if f.Kind == source.Words && f.Path == manual.Synonyms {
-			b.synonyms = source.ParseSynonyms(f.Path, f.Data, b.faults)
+		if f.Kind == source.Words && f.Path == manual.Thesaurus {
+			b.thesaurus = source.ParseThesaurus(f.Path, f.Data, b.faults)
+			b.checkAsked(f.Path)
+		}
+		if f.Kind == source.Words && f.Path == manual.SmallWords {
+			b.smallWords = source.ParseSmallWords(f.Path, f.Data, b.faults)
 		}
 		if f.Kind == source.Words && f.Path == manual.Terms {
 			b.terms = terms.Parse(f.Path, f.Data, b.faults)
 		}
 	}
 	return manual, true
+}
+
+// checkAsked adds an error for each calculator and each kind of page that the
+// thesaurus names and that does not exist.
+func (b *builder) checkAsked(path string) {
+	for _, t := range b.thesaurus {
+		for _, a := range t.Asked {
+			f := fault.Fault{File: path, Line: a.Line, Col: a.Col}
+			switch {
+			case a.Kind != "" && !slices.Contains(entries.Kinds, a.Kind):
+				f.Code, f.Text = "unknown-kind", fmt.Sprintf("there is no kind of page %q", a.Kind)
+				f.Hint = "use one of " + strings.Join(entries.Kinds, ", ")
+			case a.Kind == "" && !slices.ContainsFunc(b.o.Calculators,
+				func(c *calc.Calculator) bool { return c.ID == a.Calculator }):
+				f.Code, f.Text = "unknown-calculator", fmt.Sprintf("there is no calculator %q", a.Calculator)
+				f.Hint = "use the ID of a calculator"
+			default:
+				continue
+			}
+			b.faults.Add(f)
+		}
+	}
 }
 
 // parsePages parses all pages in parallel and returns them in the order of the

@@ -151,7 +151,9 @@ func holds(p *Page) int {
 // does not exist.
 func (a *assembler) missing() {
 	m := a.site.Manual
-	for key, name := range map[string]string{"synonyms": m.Synonyms, "terms": m.Terms} {
+	for key, name := range map[string]string{
+		"thesaurus": m.Thesaurus, "small-words": m.SmallWords, "terms": m.Terms,
+	} {
 		if _, ok := a.files[name]; name != "" && !ok {
 			a.at(fault.Error, "manual.yaml", m.Lines[key], 1, "file-missing", "add the file, or remove the line",
 				"no file %q", name)

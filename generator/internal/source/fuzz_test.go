@@ -53,17 +53,33 @@ func FuzzManual(f *testing.F) {
 	})
 }
 
-func FuzzSynonyms(f *testing.F) {
-	f.Add([]byte("en:\ta\tb\n# c\nd\te\n"))
+func FuzzThesaurus(f *testing.F) {
+	f.Add([]byte("en:\ta\tb\n# c\nen:\td\t>\te\nen:\tcalc:x\tf\n"))
 	f.Fuzz(func(t *testing.T, data []byte) {
 		var l fault.List
-		for lang, groups := range ParseSynonyms("synonyms.tsv", data, &l) {
-			for _, g := range groups {
-				if len(g) < 2 {
-					t.Errorf("group %q of %q has fewer than two words", g, lang)
+		for lang, list := range ParseThesaurus("thesaurus.tsv", data, &l) {
+			for _, g := range list.Groups {
+				if len(g.From)+len(g.To) < 2 || len(g.From) == 0 {
+					t.Errorf("group %q of %q has too few words", g, lang)
+				}
+			}
+			for _, a := range list.Asked {
+				if len(a.Words) == 0 || a.Line < 1 {
+					t.Errorf("%+v of %q is incomplete", a, lang)
 				}
 			}
 		}
-		checkFaults(t, &l, "synonyms.tsv")
+		for lang, list := range ParseSmallWords("small-words.tsv", data, &l) {
+			for _, w := range list {
+				if w.Word == "" || w.Tenth < 0 || w.Tenth > 9 {
+					t.Errorf("%+v of %q", w, lang)
+				}
+			}
+		}
+		for _, f := range l.All() {
+			if f.File != "thesaurus.tsv" && f.File != "small-words.tsv" {
+				t.Errorf("fault in %q", f.File)
+			}
+		}
 	})
 }

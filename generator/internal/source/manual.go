@@ -30,8 +30,9 @@ type Manual struct {
 	Stages []Stage
 	// Roles are the people who read; may be empty.
 	Roles []Role
-	// Synonyms is the path of the list of synonyms, or empty.
-	Synonyms string
+	// Thesaurus is the path of the thesaurus, SmallWords that of the list of words
+	// that weigh little in a search; each may be empty.
+	Thesaurus, SmallWords string
 	// Terms is the path of the list of terms, or empty.
 	Terms string
 	// Emergency is the telephone number of the emergency services, such as 911; may be
@@ -125,7 +126,8 @@ func ParseManual(path string, data []byte, faults *fault.List) Manual {
 		{"calculators", false, p.groups(&m.Groups)},
 		{"rules", false, p.rules(&m.Rules)},
 		{"posters", false, p.posters(&m.Posters)},
-		{"synonyms", false, p.file("synonyms", "the content folder", ".tsv", &m.Synonyms)},
+		{"thesaurus", false, p.file("thesaurus", "the content folder", ".tsv", &m.Thesaurus)},
+		{"small-words", false, p.file("small-words", "the content folder", ".tsv", &m.SmallWords)},
 		{"terms", false, p.file("terms", "the content folder", ".tsv", &m.Terms)},
 	})
 	p.checkTexts(m.Languages)

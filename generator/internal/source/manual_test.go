@@ -26,7 +26,7 @@ roles:
   - id: foreman
     title: {en: Foreman, es: Capataz}
 posters: [blow-out, crew-talk]
-synonyms: synonyms.tsv
+thesaurus: thesaurus.tsv
 `
 
 func TestManual(t *testing.T) {
@@ -36,7 +36,7 @@ func TestManual(t *testing.T) {
 	want := Manual{
 		Title:    map[string]string{"en": "Wall book", "es": "Libro de muros"},
 		Subtitle: map[string]string{"en": "An invented crew", "es": "Una cuadrilla inventada"},
-		Revised:  "2026-03-31", Address: "https://example.org/walls/", Synonyms: "synonyms.tsv",
+		Revised:  "2026-03-31", Address: "https://example.org/walls/", Thesaurus: "thesaurus.tsv",
 		Languages: []Language{{"en", "English", "point", 8}, {"es", "Español", "comma", 9}},
 		Stages: []Stage{
 			{"plan", map[string]string{"en": "Plan", "es": "Planear"},
@@ -45,7 +45,7 @@ func TestManual(t *testing.T) {
 		Roles:   []Role{{"foreman", map[string]string{"en": "Foreman", "es": "Capataz"}, 17}},
 		Posters: []Poster{{"blow-out", 19, 11}, {"crew-talk", 19, 21}},
 		Lines: map[string]int{"title": 1, "subtitle": 2, "revised": 5, "address": 6, "languages": 7, "stages": 10,
-			"roles": 16, "posters": 19, "synonyms": 20},
+			"roles": 16, "posters": 19, "thesaurus": 20},
 	}
 	if !reflect.DeepEqual(got, want) {
 		t.Errorf("got %+v\nwant %+v", got, want)
@@ -107,9 +107,9 @@ var manualFaults = []struct {
 	{"poster by its file", head + languages + stages + "posters: [crew_talk.md]\n",
 		[]string{`4:11 bad-id poster id "crew_talk.md" is not a plain name ` +
 			`| use a-z, 0-9 and single hyphens: crew-talk-md`}},
-	{"synonyms outside", head + languages + stages + "synonyms: ../words.tsv\n",
-		[]string{`4:11 bad-path synonyms "../words.tsv" is not the path of a file in the content folder ` +
-			`| write its name, such as synonyms.tsv, with / between folders`}},
+	{"thesaurus outside", head + languages + stages + "thesaurus: ../words.tsv\n",
+		[]string{`4:12 bad-path thesaurus "../words.tsv" is not the path of a file in the content folder ` +
+			`| write its name, such as thesaurus.tsv, with / between folders`}},
 	{"second document", head + languages + stages + "---\ntitle: B\n",
 		[]string{"4:1 yaml-documents a second YAML document starts here | keep one document: remove the line ---"}},
 	{"date", head + languages + stages + "revised: 31.03.2026\n",

@@ -42,7 +42,7 @@ func TestRead(t *testing.T) {
 	dir := t.TempDir()
 	write(t, dir, map[string]string{
 		"manual.yaml":          "title: {}\n",
-		"synonyms.tsv":         "a\tb\n",
+		"thesaurus.tsv":        "a\tb\n",
 		"en/first-day.md":      "\uFEFF---\r\nline\rend",
 		"pt-br/first-day.md":   "olá\n",
 		"pictures/corner.svg":  "<svg/>",
@@ -70,7 +70,7 @@ func TestRead(t *testing.T) {
 		fmt.Sprintf("pictures/Corner2.png %d %q  ", Picture, "\x89PNG\x00\xff\r\n"),
 		fmt.Sprintf("pictures/corner.svg %d %q  ", Picture, "<svg/>"),
 		fmt.Sprintf("pt-br/first-day.md %d %q pt-br first-day", Page, "olá\n"),
-		fmt.Sprintf("synonyms.tsv %d %q  ", Words, "a\tb\n"),
+		fmt.Sprintf("thesaurus.tsv %d %q  ", Words, "a\tb\n"),
 	}
 	if !slices.Equal(got, want) {
 		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
@@ -207,7 +207,7 @@ func TestTextOfFiles(t *testing.T) {
 			"1:6 control-character control character U+007F"}},
 	}
 	for _, test := range tests {
-		for _, name := range []string{"en/a.md", "manual.yaml", "synonyms.tsv", "pictures/a.svg"} {
+		for _, name := range []string{"en/a.md", "manual.yaml", "thesaurus.tsv", "pictures/a.svg"} {
 			var l fault.List
 			files := ReadFS(fstest.MapFS{name: {Data: []byte(test.data)}}, &l)
 			var want []string

@@ -64,7 +64,7 @@ func FuzzRecord(f *testing.F) {
 func FuzzAnswer(f *testing.F) {
 	index := search.Build("en",
 		[]search.Entry{{URL: "en/a.html", Title: "Brace", Text: "Set a brace at every corner.", Kind: "procedure"}},
-		nil, func(w string) string { return w })
+		search.Lists{}, func(w string) string { return w })
 	w := &writer{}
 	w.put(magic, Version, "index")
 	w.put("lang", "en")
@@ -78,12 +78,13 @@ func FuzzAnswer(f *testing.F) {
 		"coursebook\t1\tconvert\ncalc\ttank\nstyle\tus\tpoint\n" +
 			"to\tmetric\tcomma\nset\tday\t2026-02-30\nset\tlid\tyes\n",
 		"coursebook\t1\tsearch\nlang\ten\nq\tbrcae corner\n",
+		"coursebook\t1\tpages\nlang\ten\nkind\tprocedure\n",
 		"coursebook\t1\tmark\nlang\ten\nq\tbrace\ntext\ta brace\\nhere\n",
 	} {
 		f.Add(request)
 	}
 	known := []string{
-		"fingerprint", "asked", "state", "out", "note", "step", "drawing", "node", "set", "hit", "excerpt",
+		"fingerprint", "asked", "state", "out", "note", "step", "drawing", "node", "set", "hit", "found", "excerpt",
 	}
 	f.Fuzz(func(t *testing.T, request string) {
 		s := New(catalog)

@@ -92,6 +92,8 @@ func (s *Server) do(command string, q request, w *writer) string {
 		return s.judge(q, w)
 	case "search":
 		return s.search(q, w)
+	case "pages":
+		return s.pages(q, w)
 	case "mark":
 		return s.mark(q, w)
 	}

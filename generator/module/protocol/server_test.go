@@ -279,12 +279,13 @@ func TestSearchAndMark(t *testing.T) {
 			Text:    "Place concrete in level lifts\\and\tcome round.",
 			Kind:    "procedure",
 		},
-		{URL: "en/brace.html", Title: "Brace", Text: "Set a brace at every corner.", Kind: "procedure"},
-	}, nil, same)
+		{URL: "en/brace.html", Title: "Brace", Text: "Set a brace at every corner.", Kind: "procedure",
+			Urgent: true},
+	}, search.Lists{}, same)
 	askOK(t, s, "index", []string{"lang", "en"}, []string{"data", data})
 	got := askOK(t, s, "search", []string{"lang", "en"}, []string{"q", "corner"})
-	if len(got) != 1 || strings.Join(got[0][:4], "|") != "hit|en/brace.html|Brace|" ||
-		!strings.Contains(got[0].at(4), "\x01") {
+	if len(got) != 2 || strings.Join(got[0][:4], "|") != "hit|en/brace.html|Brace|" ||
+		!strings.Contains(got[0].at(4), "\x01") || got[0].at(5) != "urgent" || got[1].at(1) != "1" {
 		t.Errorf("got %q", got)
 	}
 	if got := askOK(t, s, "search", []string{"lang", "en"}, []string{"q", "level lifts"}); len(got) == 0 ||
@@ -293,7 +294,7 @@ func TestSearchAndMark(t *testing.T) {
 		t.Errorf("got %q", got)
 	}
 	for _, q := range []string{"", "zzzz", "\t\n\\", "\x01\x02"} {
-		if got := askOK(t, s, "search", []string{"lang", "en"}, []string{"q", q}); len(got) != 0 {
+		if got := askOK(t, s, "search", []string{"lang", "en"}, []string{"q", q}); len(got) != 1 || got[0].at(1) != "0" {
 			t.Errorf("%q finds %q", q, got)
 		}
 	}
@@ -308,7 +309,14 @@ func TestSearchAndMark(t *testing.T) {
 	if got := ask(t, s, "index", []string{"lang", "en"}, []string{"data", "rubbish"}); got[0].at(2) != "fault" {
 		t.Errorf("a broken index: %q", got)
 	}
-	if got := askOK(t, s, "search", []string{"lang", "en"}, []string{"q", "corner"}); len(got) != 1 {
+	if got := askOK(t, s, "pages", []string{"lang", "en"}, []string{"kind", "urgent"}); len(got) != 2 ||
+		got[0].at(1) != "en/brace.html" || got[1].at(1) != "1" {
+		t.Errorf("urgent pages: %q", got)
+	}
+	if got := ask(t, s, "pages", []string{"lang", "es"}, []string{"kind", "urgent"}); got[0].at(2) != "fault" {
+		t.Errorf("pages without an index: %q", got)
+	}
+	if got := askOK(t, s, "search", []string{"lang", "en"}, []string{"q", "corner"}); len(got) != 2 {
 		t.Error("a broken index took the place of the good one")
 	}
 }

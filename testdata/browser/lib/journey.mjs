@@ -7,9 +7,8 @@ import { uiText } from './words.mjs';
 // search fills the search box and returns the hits.
 export async function search(page, text) {
 	await page.locator('#q').fill('');
-	await page.locator('#hits').waitFor({ state: 'hidden' });
 	await page.locator('#q').fill(text);
-	await page.locator('#hits').waitFor({ timeout: 20_000 });
+	await page.locator(`#hits[data-q=${JSON.stringify(text)}]:has(a)`).waitFor({ timeout: 20_000 });
 	return page.locator('#hits li a').evaluateAll((links) => links.map((link) => ({
 		page: link.pathname.split('/').slice(-2).join('/'), hash: decodeURIComponent(link.hash.slice(1)), text: link.innerText,
 		marks: [...link.querySelectorAll('mark')].map((mark) => mark.textContent),

@@ -47,6 +47,8 @@ export async function request(command: string, lang: string, records: ProtocolRe
 /** Loads the search index of a language. */
 export function loadIndex(lang: string): Promise<void> {
   return once("index-" + lang, async () => {
+    void startModule().catch(() => {}); // beside the index; load below handles its errors
+    void once("words-" + lang, () => loadWords(lang)).catch(() => {});
     const text = await fileText("index-" + lang, (await release()).index[lang]);
     await load("index", [["lang", lang], ["data", text]]);
   });
