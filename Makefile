@@ -30,6 +30,7 @@ check:
 	$(GO) vet ./...
 	$(GO) run ./generator inspect -strict
 	$(GO) run ./generator inspect -questions testdata/questions.tsv
+	$(GO) run ./generator inspect -questions testdata/emergencies.tsv
 
 unit:
 	$(GO) test ./...
@@ -61,7 +62,7 @@ icons: prepare
 
 golden:
 	$(GO) test ./generator/internal/markdown ./generator/internal/site -update
-	$(GO) test ./generator -run TestWorkedTables -update
+	$(GO) test ./generator -run 'TestWorkedTables|TestSmallWords$$' -update
 
 clean:
 	rm -rf dist generator/internal/parts/pack testdata/browser/node_modules testdata/browser/out

@@ -15,6 +15,8 @@ func runInspect(s std, args []string) int {
 	flags := newManualFlags("inspect", "Lists every fault and warning of the content. Writes nothing.")
 	strict := flags.Bool("strict", false, "warnings count as faults")
 	questions := flags.String("questions", "", "instead, run the judged searches of a `file`")
+	query := flags.String("query", "", "instead, print what a search `text` becomes and why each page is found")
+	searched := flags.String("lang", "en", "`language` of -query")
 	lang := flags.String("words", "", "instead, list the texts that a `language` lacks, as lines for its words file")
 	o, status, done := flags.open(s, args)
 	if done {
@@ -22,6 +24,9 @@ func runInspect(s std, args []string) int {
 	}
 	if *questions != "" {
 		return askQuestions(s, o, *questions)
+	}
+	if *query != "" {
+		return explainQuery(s, o, *searched, *query)
 	}
 	if *lang != "" {
 		return listMissing(s, o, *lang)

@@ -17,6 +17,13 @@ const (
 	wantedRate = 0.95 // share of a language's questions that must pass
 )
 
+// learnFiles are the judged searches that the search may be mended and its weights
+// counted by, from the root of the project.
+var learnFiles = []string{"testdata/questions.tsv", emergencyFile}
+
+// emergencyFile holds the searches of somebody in trouble, whose page must be the first.
+const emergencyFile = "testdata/emergencies.tsv"
+
 // question is one judged search. A line of the file holds language, question and
 // slug of the wanted page (or calc:ID), separated by tabs. Alternative slugs are
 // separated by spaces.
@@ -25,6 +32,9 @@ type question struct {
 	lang, text string
 	wanted     []string
 }
+
+// wants reports whether a page is one that the question wants.
+func (q question) wants(page string) bool { return slices.Contains(q.wanted, page) }
 
 // readQuestions reads the judged searches of a file. It adds a fault for each line
 // without three parts, which it leaves out, and for a file that it cannot read.
@@ -71,7 +81,7 @@ func askQuestions(s std, o build.Options, file string) int {
 		}
 		asked[q.lang]++
 		pages := firstPages(x, q.text)
-		if slices.ContainsFunc(pages, func(p string) bool { return slices.Contains(q.wanted, p) }) {
+		if slices.ContainsFunc(pages, q.wants) {
 			found[q.lang]++
 			continue
 		}

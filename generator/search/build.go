@@ -23,6 +23,8 @@ type Lists struct {
 	Small  []Small // words that say little about what is wanted
 	Groups []Group // the thesaurus
 	Asks   []Ask   // phrases that ask for a kind of page
+	// Families are forms of one word, as if they had one stem.
+	Families [][]string
 }
 
 // Small is a word with its weight in tenths, 0 to 9. A word of weight 0 is not
@@ -79,7 +81,7 @@ func Build(lang string, entries []Entry, lists Lists, stem Stemmer) string {
 	if stem == nil {
 		stem = func(word string) string { return word }
 	}
-	body := b.write(stem)
+	body := b.write(stem, lists.Families)
 	return magic + " " + clean(lang) + " " + checksum(body) + "\n" + body
 }
 
@@ -274,7 +276,7 @@ func (b *builder) phrases(list []string) []string {
 }
 
 // write returns the body of the index: sections, lists, then the blocks of words.
-func (b *builder) write(stem Stemmer) string {
+func (b *builder) write(stem Stemmer, families [][]string) string {
 	words := make([]string, 0, len(b.words))
 	for text, w := range b.words {
 		if !w.stop {
@@ -288,7 +290,7 @@ func (b *builder) write(stem Stemmer) string {
 	out.WriteByte('V')
 	encodeWords(&out, words)
 	out.WriteString("\nF")
-	b.writeFamilies(&out, words, stem)
+	b.writeFamilies(&out, words, stem, families)
 	out.WriteString("\nN")
 	for _, text := range words {
 		w := b.words[text]
@@ -308,13 +310,26 @@ func (b *builder) write(stem Stemmer) string {
 }
 
 // writeFamilies writes for each word the distance to the previous word with the
-// same stem; 0 for the first.
-func (b *builder) writeFamilies(out *strings.Builder, words []string, stem Stemmer) {
+// same stem; 0 for the first. The stems of the words of a family are one.
+func (b *builder) writeFamilies(out *strings.Builder, words []string, stem Stemmer, families [][]string) {
+	joined := map[string]string{} // a stem to that of the first word of its family
+	for _, family := range families {
+		first := string(fold(stem(accented(family[0]))).text)
+		if earlier, ok := joined[first]; ok {
+			first = earlier
+		}
+		for _, form := range family {
+			joined[string(fold(stem(accented(form))).text)] = first
+		}
+	}
 	last := map[string]int{}
 	for i, w := range words {
 		s := w
 		if stemmable(w) {
 			s = string(fold(stem(commonest(b.words[w].forms))).text)
+		}
+		if first, ok := joined[s]; ok {
+			s = first
 		}
 		j, ok := last[s]
 		if !ok {

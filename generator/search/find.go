@@ -44,9 +44,13 @@ func kindShare(kind string) float64 {
 	return 1
 }
 
+// kindUrgent is the kind that a query asks for by saying what has happened.
+const kindUrgent = "urgent"
+
 const (
-	shareUrgent = 1.1  // of a page that helps when something has gone wrong
-	shareAsked  = 1.25 // of a page of the kind that the query asks for
+	shareUrgent   = 1.1  // of a page that helps when something has gone wrong
+	shareAsked    = 1.25 // of a page of the kind that the query asks for
+	shareHappened = 1.5  // of an urgent page, if the query says that something has happened
 )
 
 // Hit is one search result: a page with the best place in it.
@@ -156,7 +160,10 @@ func (x *Index) share(page int, kinds []string) float64 {
 		share *= shareUrgent
 	}
 	if slices.Contains(kinds, p.kind) {
-		share *= shareAsked
+		share = shareAsked // in place of that of the kind
+	}
+	if p.urgent && slices.Contains(kinds, kindUrgent) {
+		share *= shareHappened
 	}
 	return share
 }

@@ -58,17 +58,18 @@ func (r *reader) readPostings() bool {
 // addName adds a text of a section to the names, unless it has no words. Its words
 // must be in the vocabulary.
 func (r *reader) addName(section, field int, text string) {
-	families, ok := r.phrase(text)
-	if !ok {
-		return
-	}
-	n := name{page: int32(r.sections[section].page), section: int32(section), field: field, families: families}
-	for i, f := range families {
-		if !contains(families[:i], f) {
+	words, _ := r.phrase(text)
+	var families []int32 // each once
+	for _, f := range words {
+		if !contains(families, f) {
+			families = append(families, f)
 			r.named[f] = append(r.named[f], int32(len(r.names)))
 		}
 	}
-	r.names = append(r.names, n)
+	if len(families) > 0 {
+		r.names = append(r.names, name{page: int32(r.sections[section].page), section: int32(section), field: field,
+			families: families})
+	}
 }
 
 func contains(list []int32, n int32) bool {

@@ -49,7 +49,7 @@ test('search, pages and ticks work in one file, one page at a time', async (t) =
 	const { page, context } = await open(t);
 	assert.equal(await page.locator('.article:visible').count(), 1);
 	await search(page, 'dry line');
-	const link = page.locator('#hits li a[href*="string-line"]').first();
+	const link = page.locator('#hits li a[href^="#en.string-line"]').first();
 	await link.click();
 	await eventually(async () => assert.match(await page.locator('.article:visible').getAttribute('id'), /string-line/));
 	await page.locator('.article:visible ul.checks label').first().click();

@@ -48,6 +48,7 @@ func (b *builder) searchLists(lang string) (asked map[string][]string, lists sea
 	for _, g := range t.Groups {
 		lists.Groups = append(lists.Groups, search.Group{From: g.From, To: g.To})
 	}
+	lists.Families = t.Families
 	for _, a := range t.Asked {
 		if a.Calculator != "" {
 			asked[a.Calculator] = append(asked[a.Calculator], a.Words...)
@@ -61,14 +62,10 @@ func (b *builder) searchLists(lang string) (asked map[string][]string, lists sea
 // Indexes returns the search index of every language by its code. If the content
 // has errors, it adds them to faults and returns nil.
 func Indexes(o Options, faults *fault.List) map[string]*search.Index {
-	if o.Step == nil {
-		o.Step = func(string) {}
-	}
-	b := read(o, markdown.ParseToShow, faults)
-	if faults.Errors() > 0 {
+	b := readForSearch(o, faults)
+	if b == nil {
 		return nil
 	}
-	b.makeForms()
 	b.release.Index, b.Assets.IndexData = map[string]string{}, map[string][]byte{}
 	b.makeIndexes()
 	indexes := map[string]*search.Index{}
@@ -81,4 +78,33 @@ func Indexes(o Options, faults *fault.List) map[string]*search.Index {
 		indexes[lang] = x
 	}
 	return indexes
+}
+
+// SearchEntries returns what the search of each language finds, by the code of the
+// language. If the content has errors, it adds them to faults and returns nil.
+func SearchEntries(o Options, faults *fault.List) map[string][]search.Entry {
+	b := readForSearch(o, faults)
+	if b == nil {
+		return nil
+	}
+	list := map[string][]search.Entry{}
+	for _, l := range b.Site.Languages {
+		asked, _ := b.searchLists(l.Code)
+		list[l.Code] = entries.Of(b.Site, l, b.Forms.In(l.Code), asked)
+	}
+	return list
+}
+
+// readForSearch reads the content as the indexes need it. If it has errors, it adds
+// them to faults and returns nil.
+func readForSearch(o Options, faults *fault.List) *builder {
+	if o.Step == nil {
+		o.Step = func(string) {}
+	}
+	b := read(o, markdown.ParseToShow, faults)
+	if faults.Errors() > 0 {
+		return nil
+	}
+	b.makeForms()
+	return b
 }

@@ -14,8 +14,8 @@ import (
 // calculatorKind is the kind of calculators among the entries.
 const calculatorKind = "calculator"
 
-// Kinds are the kinds of entries.
-var Kinds = []string{calculatorKind, string(page.Procedure), string(page.Reference), string(page.Home),
+// Kinds are the kinds of entries that a search can ask for.
+var Kinds = []string{"urgent", calculatorKind, string(page.Procedure), string(page.Reference), string(page.Home),
 	string(page.Glossary), string(page.Cautions), string(page.Course), string(page.Lesson)}
 
 // urgentSlug is the page for the worst that can happen; the pages of its stage are

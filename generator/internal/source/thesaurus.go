@@ -11,8 +11,9 @@ import (
 
 // Thesaurus is what a language knows of the words that readers search with.
 type Thesaurus struct {
-	Groups []WordGroup
-	Asked  []AskedFor // words by which a calculator or a kind of page is asked for
+	Groups   []WordGroup
+	Families [][]string // forms of one word
+	Asked    []AskedFor // words by which a calculator or a kind of page is asked for
 }
 
 // WordGroup is a line of words and phrases. Those of From find those of To; if To is
@@ -33,6 +34,7 @@ const (
 	senseMark      = "(2)" // at the end of a word that is on two lines on purpose
 	calculatorMark = "calc:"
 	kindMark       = "kind:"
+	familyMark     = "family:"
 )
 
 // ParseThesaurus parses a thesaurus, by language. Each line begins with the code of a
@@ -41,6 +43,7 @@ const (
 //
 //	en:  a  b  c               words or phrases that mean the same
 //	en:  a  b  >  c            words that find others, which do not find them
+//	en:  family:  a  b         forms of one word that the stemmer does not join
 //	en:  calc:ID  a  b         words by which a calculator is asked for
 //	en:  kind:calculator  a  b words that ask for a kind of page
 //
@@ -124,12 +127,15 @@ func (p *wordsParser) entry(lang string, cells []cell, t *Thesaurus) {
 	head := cells[0]
 	id, isCalculator := strings.CutPrefix(head.text, calculatorMark)
 	kind, isKind := strings.CutPrefix(head.text, kindMark)
-	if isCalculator || isKind {
+	isFamily := head.text == familyMark
+	if isCalculator || isKind || isFamily {
 		words, ok := p.words(cells[1:])
 		switch {
 		case !ok:
-		case len(words) == 0:
+		case len(words) == 0 || isFamily && len(words) < 2:
 			p.lone()
+		case isFamily:
+			t.Families = append(t.Families, words)
 		case isCalculator:
 			t.Asked = append(t.Asked, AskedFor{Calculator: id, Words: words, Line: p.number, Col: head.col})
 		default:

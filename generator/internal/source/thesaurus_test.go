@@ -10,7 +10,7 @@ import (
 func TestThesaurus(t *testing.T) {
 	const list = "# invented words\n\nen:\tfooting\tfoot  ing \tbase\nes:\tzapata\tcimiento\r\n" +
 		"en:\tpoker\thead (2)\t>\tvibrator\nen:\thead (2)\tlintel\nen:\tcalc:tank\thow full\tgallons\n" +
-		"en:\tkind:calculator\thow many\n"
+		"en:\tkind:calculator\thow many\nen:\tfamily:\tfall\tfell\n"
 	var l fault.List
 	got := ParseThesaurus("thesaurus.tsv", []byte(list), &l)
 	expect(t, &l)
@@ -21,6 +21,7 @@ func TestThesaurus(t *testing.T) {
 				{From: []string{"poker", "head"}, To: []string{"vibrator"}},
 				{From: []string{"head", "lintel"}},
 			},
+			Families: [][]string{{"fall", "fell"}},
 			Asked: []AskedFor{
 				{Calculator: "tank", Words: []string{"how full", "gallons"}, Line: 7, Col: 5},
 				{Kind: "calculator", Words: []string{"how many"}, Line: 8, Col: 5},
@@ -44,6 +45,7 @@ func TestThesaurusFaults(t *testing.T) {
 		{"en:\t>\ta", few},
 		{"en:\ta\t>", few},
 		{"en:\tcalc:tank", few},
+		{"en:\tfamily:\tfall", few},
 		{"en:\ta\tb\nen:\tañil\t\tb", "2:10 empty empty word between two tabs or at the end | remove the extra tab"},
 		{"en:\ta\tb\t", "1:9 empty empty word between two tabs or at the end | remove the extra tab"},
 		{"en:\ta\tb\tA", `1:9 repeated "A" stands twice on this line | remove one`},
