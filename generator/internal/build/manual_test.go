@@ -78,10 +78,10 @@ and [a standard](https://example.org/standard?a=1&b=2#part).
 // content is an invented manual with a page of each kind.
 func content() map[string]string {
 	return map[string]string{
-		"manual.yaml":  manualYAML,
+		"manual.yaml":   manualYAML,
 		"thesaurus.tsv": "en:\ttank\tvat\n",
-		"en/index.md":  "---\ntitle: Home\nkind: home\nsummary: The day.\n---\n\nBegin with [filling](fill.md).\n",
-		"en/fill.md":   fillPage,
+		"en/index.md":   "---\ntitle: Home\nkind: home\nsummary: The day.\n---\n\nBegin with [filling](fill.md).\n",
+		"en/fill.md":    fillPage,
 		"en/blow-out.md": "---\ntitle: When a tank opens\nsummary: Stand back.\nstage: filling\norder: 20\nsources: " +
 			"[common practice]\n---\n\n" +
 			"## Steps\n\n1. Stand back from the rim.\n",
