@@ -14,7 +14,9 @@ import (
 func runInspect(s std, args []string) int {
 	flags := newManualFlags("inspect", "Lists every fault and warning of the content. Writes nothing.")
 	strict := flags.Bool("strict", false, "warnings count as faults")
-	questions := flags.String("questions", "", "instead, run the judged searches of a `file`")
+	questions := flags.String("questions", "", "instead, run the judged searches of `files`, separated by commas")
+	recorded := flags.String("record", "", "with -questions, append only the figures to a `file`, in at most five runs")
+	commit := flags.String("commit", "", "`commit` that the recorded figures belong to")
 	query := flags.String("query", "", "instead, print what a search `text` becomes and why each page is found")
 	searched := flags.String("lang", "en", "`language` of -query")
 	lang := flags.String("words", "", "instead, list the texts that a `language` lacks, as lines for its words file")
@@ -23,7 +25,7 @@ func runInspect(s std, args []string) int {
 		return status
 	}
 	if *questions != "" {
-		return askQuestions(s, o, *questions)
+		return askQuestions(s, o, *questions, record{*recorded, *commit})
 	}
 	if *query != "" {
 		return explainQuery(s, o, *searched, *query)

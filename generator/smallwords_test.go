@@ -23,8 +23,9 @@ const smallWordsFile = contentDir + "/small-words.tsv"
 const heaviestSmall = 5
 
 // TestSmallWords compares the weights of the listed small words with those counted over
-// the learned searches and the pages. With -update it writes them. Which words are
-// listed is set by hand.
+// the learned searches and the pages. A weight may be one tenth off, so that a page can
+// be edited without counting again. With -update the weights are written as counted.
+// Which words are listed is set by hand.
 func TestSmallWords(t *testing.T) {
 	data, err := os.ReadFile(smallWordsFile)
 	if err != nil {
@@ -63,6 +64,9 @@ func TestSmallWords(t *testing.T) {
 			n := searches.rarity(w.Word) * pages.rarity(w.Word)
 			tenth := int(math.Round(heaviestSmall * n))
 			words[tenth] = append(words[tenth], w.Word)
+			if off := tenth - w.Tenth; !*update && (off < -1 || off > 1) {
+				t.Errorf("%s: %s has weight %d, counted %d; run make golden and look at it", lang, w.Word, w.Tenth, tenth)
+			}
 		}
 		for tenth := 0; tenth <= heaviestSmall; tenth++ {
 			if list := words[tenth]; len(list) > 0 {
@@ -71,11 +75,8 @@ func TestSmallWords(t *testing.T) {
 			}
 		}
 	}
-	if out.String() == string(data) {
-		return
-	}
 	if !*update {
-		t.Fatalf("the counts give other weights:\n%s\nRun make golden after looking at it.", out.String())
+		return
 	}
 	if err := os.WriteFile(smallWordsFile, []byte(out.String()), 0o644); err != nil {
 		t.Fatal(err)
