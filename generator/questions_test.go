@@ -69,7 +69,8 @@ func TestWilson(t *testing.T) {
 func TestTally(t *testing.T) {
 	x, err := search.Open(search.Build("en", []search.Entry{
 		{URL: "en/a.html", Title: "Pump", Urgent: true}, {URL: "en/calc/b.html", Title: "Pump line"},
-		{URL: "en/c.html", Title: "Other", Text: "pump"}, {URL: "en/d.html", Title: "Last", Text: "the pump, and much more"},
+		{URL: "en/c.html", Title: "Other", Text: "pump"},
+		{URL: "en/d.html", Title: "Last", Text: "the pump, and much more"},
 	}, search.Lists{}, nil))
 	if err != nil {
 		t.Fatal(err)
@@ -118,7 +119,8 @@ func TestRecord(t *testing.T) {
 		t.Fatal(err)
 	}
 	lines := strings.Split(strings.TrimSuffix(string(data), "\n"), "\n")
-	if last := lines[len(lines)-1]; len(lines) != 2+maxRuns || !strings.HasPrefix(last, "5\tc4\ten\t2\t1 of 2 (50.0 %") {
+	last := lines[len(lines)-1]
+	if len(lines) != 2+maxRuns || !strings.HasPrefix(last, "5\tc4\ten\t2\t1 of 2 (50.0 %") {
 		t.Errorf("%d lines, the last %q", len(lines), last)
 	}
 	if status, _, errs := run("-commit", "c6"); status != faulty || !strings.Contains(errs, "no more runs") {

@@ -18,8 +18,8 @@ type record struct{ file, commit string }
 func (r record) on() bool { return r.file != "" }
 
 // recordHead is the first line of a new record.
-const recordHead = "# run, commit, language; asked, with their page first and among the first three, each with the 95 % interval;\n" +
-	"# the same of those that want a page for trouble\n"
+const recordHead = "# run, commit, language; asked, with their page first and among the first three, each\n" +
+	"# with the 95 % interval; of those that want a page for trouble: asked, first, among three\n"
 
 // refuses returns why nothing may be asked; "" if it may, and where nothing is
 // recorded.
@@ -75,8 +75,9 @@ func (r record) add(tallies map[string]*tally) error {
 	}
 	for _, lang := range sortedLangs(tallies) {
 		t := tallies[lang]
-		fmt.Fprintf(&out, "%d\t%s\t%s\t%d\t%s\t%s\t%d\t%d\t%d\n", runs+1, r.commit, lang, t.all.asked,
-			share(t.all.first, t.all.asked), share(t.all.top, t.all.asked), t.urgent.asked, t.urgent.first, t.urgent.top)
+		fmt.Fprintf(&out, "%d\t%s\t%s\t%d\t%s\t%s\t%d\t%d\t%d\n", runs+1, r.commit, lang,
+			t.all.asked, share(t.all.first, t.all.asked), share(t.all.top, t.all.asked),
+			t.urgent.asked, t.urgent.first, t.urgent.top)
 	}
 	f, err := os.OpenFile(r.file, os.O_APPEND|os.O_CREATE|os.O_WRONLY, 0o644)
 	if err != nil {

@@ -65,7 +65,8 @@ func TestSmallWords(t *testing.T) {
 			tenth := int(math.Round(heaviestSmall * n))
 			words[tenth] = append(words[tenth], w.Word)
 			if off := tenth - w.Tenth; !*update && (off < -1 || off > 1) {
-				t.Errorf("%s: %s has weight %d, counted %d; run make golden and look at it", lang, w.Word, w.Tenth, tenth)
+				t.Errorf("%s: %s has weight %d, counted %d; run make golden and look at it",
+					lang, w.Word, w.Tenth, tenth)
 			}
 		}
 		for tenth := 0; tenth <= heaviestSmall; tenth++ {

@@ -172,10 +172,12 @@ func TestKinds(t *testing.T) {
 // TestPages: pages of a kind come in their order, each once.
 func TestPages(t *testing.T) {
 	list := []Entry{{URL: "a.html", Title: "A", Kind: "calculator", Text: "one"}, {URL: "b.html", Title: "B"},
-		{URL: "c.html", Title: "C", Kind: "calculator"}, {URL: "c.html#s", Title: "C", Section: "S", Kind: "calculator"},
+		{URL: "c.html", Title: "C", Kind: "calculator"},
+		{URL: "c.html#s", Title: "C", Section: "S", Kind: "calculator"},
 		{URL: "d.html", Title: "D", Urgent: true}}
 	x := open(t, "en", list, nil)
-	if got := urls(x.Pages(func(kind string, urgent bool) bool { return kind == "calculator" || urgent })); got != "a c d" {
+	wanted := func(kind string, urgent bool) bool { return kind == "calculator" || urgent }
+	if got := urls(x.Pages(wanted)); got != "a c d" {
 		t.Errorf("got %q", got)
 	}
 	if got := x.Pages(func(string, bool) bool { return false }); got != nil {
@@ -262,7 +264,8 @@ func TestOnePageOnce(t *testing.T) {
 func TestPlace(t *testing.T) {
 	list := []Entry{
 		{URL: "a.html", Title: "A truck is late", Text: "Keep the face alive."},
-		{URL: "a.html#s", Title: "A truck is late", Section: "Steps", Text: "Call the plant about the truck. The truck is late."},
+		{URL: "a.html#s", Title: "A truck is late", Section: "Steps",
+			Text: "Call the plant about the truck. The truck is late."},
 		{URL: "a.html#n", Title: "A truck is late", Section: "Oldest face", Text: "It sets. The truck is late."},
 	}
 	for i := range list {
@@ -271,7 +274,9 @@ func TestPlace(t *testing.T) {
 	x := open(t, "en", list, nil)
 	expect(t, x, "late truck", "a")
 	expect(t, x, "waiting for concrete", "a")
-	for query, want := range map[string]string{"call the plant": "a.html#s", "oldest face": "a.html#n", "sets": "a.html#n"} {
+	for query, want := range map[string]string{
+		"call the plant": "a.html#s", "oldest face": "a.html#n", "sets": "a.html#n",
+	} {
 		if hits := find(x, query, 5); len(hits) != 1 || hits[0].URL != want {
 			t.Errorf("%q opens %v, want %s", query, hits, want)
 		}
@@ -289,7 +294,9 @@ func TestNames(t *testing.T) {
 		{URL: "d.html", Title: "Plan", Text: "the oldest face of the oldest plant broke down down face"},
 	}, nil)
 	expect(t, x, "late truck", "b a")
-	for query, want := range map[string]string{"face oldest": "c", "the plant broke down": "c", "what if the truck is late": "b"} {
+	for query, want := range map[string]string{
+		"face oldest": "c", "the plant broke down": "c", "what if the truck is late": "b",
+	} {
 		if hits := find(x, query, 1); urls(hits) != want {
 			t.Errorf("%q leads to %s, want %s", query, urls(hits), want)
 		}
@@ -298,7 +305,8 @@ func TestNames(t *testing.T) {
 
 // TestAmounts: an amount beside words narrows and never leads; alone it leads.
 func TestAmounts(t *testing.T) {
-	x := open(t, "en", texts("The brace of a wall.", "A wall of 40 ft with 40 ft of 40 ft.", "A wall of 40 ft and a brace."), nil)
+	x := open(t, "en", texts("The brace of a wall.", "A wall of 40 ft with 40 ft of 40 ft.",
+		"A wall of 40 ft and a brace."), nil)
 	expect(t, x, "brace for 40 ft", "c a b")
 	expect(t, x, "40 ft", "b c")
 }
@@ -332,7 +340,8 @@ func TestHit(t *testing.T) {
 	}, nil)
 	hits := find(x, "grease hose form", 5)
 	want := []Hit{
-		{"en/pour.html#before-the-pump", "Pour day", "Before the pump", "procedure", false, "Walk the \x01forms\x02 first, <by> light.", 0},
+		{"en/pour.html#before-the-pump", "Pour day", "Before the pump", "procedure", false,
+			"Walk the \x01forms\x02 first, <by> light.", 0},
 	}
 	if len(hits) != len(want) {
 		t.Fatalf("%d hits: %v", len(hits), hits)

@@ -180,7 +180,8 @@ func FuzzOpen(f *testing.F) {
 
 func FuzzFind(f *testing.F) {
 	stemmer, _ := stem.For("en")
-	x, err := Open(Build("en", append(invented(30, 60), texts(`4" f'c #5 3/8 señal ρ`)...), listsOf(inventedGroups), stemmer))
+	entries := append(invented(30, 60), texts(`4" f'c #5 3/8 señal ρ`)...)
+	x, err := Open(Build("en", entries, listsOf(inventedGroups), stemmer))
 	if err != nil {
 		f.Fatal(err)
 	}

@@ -172,10 +172,11 @@ func (r *reader) weigh(lists [][]counts) {
 	for w, list := range lists {
 		for _, c := range list {
 			p := r.sections[c.section].page
-			if weight := frequency(c.in, inTitle, lengths[p], average) + frequency(c.in, inWords, lengths[p], average); weight > 0 {
+			field := func(f int) float64 { return frequency(c.in, f, lengths[p], average) }
+			if weight := field(inTitle) + field(inWords); weight > 0 {
 				r.inPage[w] = append(r.inPage[w], posting{int32(p), weight})
 			}
-			if weight := frequency(c.in, inHeading, lengths[p], average) + frequency(c.in, inText, lengths[p], average); weight > 0 {
+			if weight := field(inHeading) + field(inText); weight > 0 {
 				r.inText[w] = append(r.inText[w], posting{c.section, weight})
 			}
 		}

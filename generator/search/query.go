@@ -8,9 +8,9 @@ const (
 	weightExact      = 1.0
 	weightStem       = 0.95 // another form of the same word
 	weightEnding     = 0.85 // an unknown form of a known word
-	weightDirected   = 0.8  // the manual's word for a word of the thesaurus; times the weight where the query is inexact
+	weightDirected   = 0.8  // the manual's word for what was typed; times the weight where that is inexact
 	weightPrefix     = 0.7  // a word that begins with it
-	weightSynonym    = 0.6  // a word with the same meaning; times the weight where the query is inexact
+	weightSynonym    = 0.6  // a word with the same meaning, likewise
 	weightTypo       = 0.4  // one edit away
 	weightTypo2      = 0.3  // two edits away
 	weightPrefixTypo = 0.2  // a word that begins with one at one or two edits

@@ -11,7 +11,8 @@ import (
 // search finds a calculator by the words of the thesaurus.
 func TestAskedFor(t *testing.T) {
 	files := content()
-	files["thesaurus.tsv"] = "en:\tcalc:tank\tgulps\nen:\tcalc:tonk\tsips\nen:\tkind:calculator\thow many\nen:\tkind:page\twhere\n"
+	files["thesaurus.tsv"] = "en:\tcalc:tank\tgulps\nen:\tcalc:tonk\tsips\n" +
+		"en:\tkind:calculator\thow many\nen:\tkind:page\twhere\n"
 	dir := t.TempDir()
 	write(t, dir, files)
 	var faults fault.List

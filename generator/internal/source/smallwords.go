@@ -38,8 +38,8 @@ func ParseSmallWords(path string, data []byte, faults *fault.List) map[string][]
 		for _, w := range strings.Fields(cells[1].text) {
 			id := lang + "\t" + w
 			if first, ok := p.seen[id]; ok {
-				p.add(fault.Error, cells[1].col, "repeated", fmt.Sprintf("%q stands on line %d too", clip(w), first.line),
-					"remove one")
+				p.add(fault.Error, cells[1].col, "repeated",
+					fmt.Sprintf("%q stands on line %d too", clip(w), first.line), "remove one")
 				continue
 			}
 			p.seen[id] = seenWord{line: p.number}

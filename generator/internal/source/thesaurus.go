@@ -100,7 +100,8 @@ func (p *wordsParser) cells() (lang string, list []cell, ok bool) {
 	parts := strings.Split(p.line, "\t")
 	code, hasColon := strings.CutSuffix(strings.TrimSpace(parts[0]), ":")
 	if !hasColon || !languageCode.MatchString(code) {
-		p.add(fault.Error, 1, "bad-language", fmt.Sprintf("%q is not a language code", clip(strings.TrimSpace(parts[0]))),
+		p.add(fault.Error, 1, "bad-language",
+			fmt.Sprintf("%q is not a language code", clip(strings.TrimSpace(parts[0]))),
 			"begin the line with two or three lower-case letters, a colon and a tab: en:")
 		return "", nil, false
 	}

@@ -294,7 +294,8 @@ func TestSearchAndMark(t *testing.T) {
 		t.Errorf("got %q", got)
 	}
 	for _, q := range []string{"", "zzzz", "\t\n\\", "\x01\x02"} {
-		if got := askOK(t, s, "search", []string{"lang", "en"}, []string{"q", q}); len(got) != 1 || got[0].at(1) != "0" {
+		got := askOK(t, s, "search", []string{"lang", "en"}, []string{"q", q})
+		if len(got) != 1 || got[0].at(1) != "0" {
 			t.Errorf("%q finds %q", q, got)
 		}
 	}
