@@ -13,7 +13,7 @@ import { choose as setting } from './lib/journey.mjs';
 import { measure } from './lib/measure.mjs';
 import { serve } from './lib/server.mjs';
 import { work } from './lib/site.mjs';
-import { choose, check, drawn, feet, metres, pocket, put, site as built, type } from './lib/training.mjs';
+import { ask, choose, check, drawn, feet, metres, pocket, put, site as built, type } from './lib/training.mjs';
 import { uiPattern, uiText } from './lib/words.mjs';
 
 const noon = new Date('2026-11-25T12:00:00');
@@ -36,30 +36,92 @@ async function expectVerdict(q, key, days) {
 	await eventually(async () => assert.equal((await verdict(q).innerText()).trim(), text));
 }
 
-test('a choice: marked in words, with the reason and a link to the page; another try', async (t) => {
-	const { page } = await open(t, 'en/lesson-corner.html');
+test('a choice: one touch, marked with sign and word at the choices, the reason in view, a link to the page; another try', async (t) => {
+	const { page } = await open(t, 'en/lesson-corner.html', { hasTouch: true });
 	const q = question(page, 1);
 	assert.ok(await q.locator(':scope > .reply').isHidden(), 'the answer is visible before the question is answered');
-	await check(q);
-	await expectVerdict(q, 'ui.train.pick');
 	await choose(q, 'The short side');
 	await expectVerdict(q, 'ui.train.not-right', 2);
-	assert.equal(await q.locator('strong').innerText(), 'The long side');
+	const marked = async () => Object.fromEntries(await q.locator('.options button:visible').evaluateAll((list) =>
+		list.map((b) => [b.querySelector('span').textContent, [b.dataset.mark, b.querySelector('small').textContent, getComputedStyle(b.querySelector('small'), '::before').content[1]]])));
+	assert.deepEqual(await marked(), {
+		'The short side': ['wrong', uiText('ui.train.yours-was'), '✗'],
+		'The long side': ['right', uiText('ui.train.the-right'), '✓'],
+	});
+	const why = q.getByText('It anchors the corner.');
+	const box = await why.boundingBox();
+	assert.ok(box.y > 60 && box.y + box.height < 740, `the reason is at ${box.y} px`);
 	assert.ok(await q.getByText('It anchors the corner.').isVisible());
 	assert.equal(await q.locator('.reply a').getAttribute('href'), 'pour.html');
 	await q.getByRole('button', { name: uiText('ui.train.retry') }).click();
-	assert.equal(await q.locator(':checked').count(), 0);
+	assert.equal(await q.locator('[data-mark]').count(), 0);
+	assert.equal(await q.locator('.options button:visible').count(), 3);
 	assert.ok(await q.locator(':scope > .reply').isHidden());
 	await choose(q, 'The long side');
 	await expectVerdict(q, 'ui.train.right', 2);
-	await q.getByRole('link', { name: uiText('ui.train.next') }).click();
-	assert.match(page.url(), /#q-2$/);
+	assert.deepEqual(await marked(), { 'The long side': ['right', uiText('ui.train.the-right'), '✓'] });
 	assert.deepEqual(page.errors, []);
+});
+
+test('one question at a time, choices first, with progress and score; Back returns; after the last the next lesson', async (t) => {
+	const { page } = await open(t, 'en/lesson-corner.html');
+	const shown = () => page.locator('.question:visible').evaluateAll((list) => list.map((q) => q.id));
+	const score = page.locator('.score');
+	const at = (n, right) => `${uiText('ui.train.at', { n, all: 3 })} · ${uiText('ui.train.score', { n: right })}`;
+	assert.deepEqual(await shown(), ['q-1']);
+	assert.equal(await score.innerText(), at(1, 0));
+	await choose(question(page, 1), 'The short side');
+	assert.equal(await score.innerText(), at(1, 0));
+	await page.getByRole('link', { name: uiText('ui.train.next') }).click();
+	await eventually(async () => assert.deepEqual(await shown(), ['q-3']));
+	assert.ok((await page.locator('.quiz').boundingBox()).y >= 60, 'the score is under the header');
+	await choose(question(page, 3), 'This one');
+	assert.equal(await score.innerText(), at(2, 1));
+	assert.deepEqual(await page.locator('.tally button').evaluateAll((list) => list.map((b) => b.dataset.mark)), ['wrong', 'right', '']);
+	await page.goBack();
+	await eventually(async () => assert.deepEqual(await shown(), ['q-1']));
+	await page.locator('.tally button').nth(2).click();
+	assert.deepEqual(await shown(), ['q-2']);
+	await put(question(page, 2), order);
+	assert.equal(await page.getByRole('link', { name: uiText('ui.train.next') }).count(), 0);
+	await page.getByRole('link', { name: uiText('ui.train.onward', { title: 'Square a corner' }) }).click();
+	await page.waitForURL(/lesson-square\.html$/);
+	await page.goBack();
+	await eventually(async () => assert.equal(await score.innerText(), at(1, 2), 'the score is forgotten'));
+	assert.deepEqual(page.errors, []);
+});
+
+test('from the list of courses: the next lesson, three questions and the reason for the wrong one in six touches and the third answer', async (t) => {
+	const { page } = await open(t, 'en/training.html', { hasTouch: true });
+	let touches = 0;
+	const touch = async (target) => { touches++; await target.tap(); };
+	await touch(page.locator('[data-part=next] a'));
+	await page.waitForURL(/lesson-corner\.html$/);
+	await touch(page.getByRole('link', { name: uiText('ui.questions') }));
+	await touch(question(page, 1).locator('.options button', { hasText: 'The short side' }));
+	assert.ok(await question(page, 1).getByText('It anchors the corner.').isVisible());
+	await touch(page.getByRole('link', { name: uiText('ui.train.next') }));
+	await touch(question(page, 3).locator('.options button').first());
+	await touch(page.getByRole('link', { name: uiText('ui.train.next') }));
+	await question(page, 2).waitFor();
+	assert.equal(touches, 6);
+});
+
+test('the list of courses shows what was tried, and the next lesson of the role', async (t) => {
+	const { page, url } = await open(t, 'en/lesson-corner.html');
+	await choose(question(page, 1), 'The short side');
+	await choose(question(page, 3), 'This one');
+	await page.goto(url + 'en/training.html');
+	const lesson = page.locator('.lessons li').first();
+	assert.equal(await lesson.locator('.tried').innerText(), uiText('ui.train.tried', { n: 1, all: 3 }));
+	assert.equal(await page.locator('.tried').count(), 1);
+	assert.equal(await page.locator('[data-part=next] a').innerText(), uiText('ui.train.onward', { title: await lesson.locator('a').innerText() }));
 });
 
 test('a picture: the figure has its text, and the choice is marked', async (t) => {
 	const { page } = await open(t, 'en/lesson-corner.html');
 	const q = question(page, 3);
+	await ask(q);
 	assert.equal(await q.locator('img').getAttribute('alt'), 'Two lines that meet');
 	await q.scrollIntoViewIfNeeded();
 	await eventually(async () => assert.ok(await q.locator('img').evaluate((img) => img.naturalWidth > 0)));
@@ -72,6 +134,7 @@ const order = ['Look up', 'Stand aside', 'Shout', 'Stop the pump'];
 test('an order: shuffled, clicked in order, undone, marked', async (t) => {
 	const { page } = await open(t, 'en/lesson-corner.html');
 	const q = question(page, 2);
+	await ask(q);
 	assert.notDeepEqual(await q.locator('.ordering button span').allInnerTexts(), order);
 	await put(q, ['Shout']);
 	await expectVerdict(q, 'ui.train.pick');
@@ -80,6 +143,7 @@ test('an order: shuffled, clicked in order, undone, marked', async (t) => {
 	await put(q, [...order].reverse());
 	await expectVerdict(q, 'ui.train.not-right', 2);
 	assert.deepEqual(await q.locator('.reply ol > li').allInnerTexts(), order);
+	assert.deepEqual(await q.locator('.ordering button').evaluateAll((list) => list.map((b) => b.dataset.mark)), ['wrong', 'wrong', 'wrong', 'wrong']);
 	await q.getByRole('button', { name: uiText('ui.train.retry') }).click();
 	await put(q, order);
 	await expectVerdict(q, 'ui.train.right', 2);
@@ -101,16 +165,15 @@ async function showings(t, path, number, choice, times) {
 	});
 	const page = await newPage(context);
 	await page.goto(server.url + path);
-	await question(page, number).locator('label.tick').first().waitFor();
+	await question(page, number).locator('.options button').first().waitFor({ state: 'attached' });
 	return page.evaluate(async ({ number, choice, times }) => {
 		const q = document.querySelector(`#q-${number}`);
 		const after = q.querySelector('.after');
-		const places = Array(q.querySelectorAll('label.tick').length).fill(0);
+		const places = Array(q.querySelectorAll('.options button').length).fill(0);
 		for (let i = 0; i < times; i++) {
-			const labels = [...q.querySelectorAll('label.tick')];
-			places[labels.findIndex((label) => label.textContent === choice)]++;
-			labels[0].click();
-			q.querySelector('form').requestSubmit();
+			const choices = [...q.querySelectorAll('.options button')];
+			places[choices.findIndex((b) => b.textContent === choice)]++;
+			choices[0].click();
 			for (let wait = 0; after.hidden && wait < 100; wait++) await null;
 			after.querySelector('button').click();
 		}
@@ -127,11 +190,11 @@ test('choices are shuffled at each showing, evenly; those with an order of their
 
 test('keyboard only: a choice and an order are answered', async (t) => {
 	const { page } = await open(t, 'en/lesson-corner.html');
-	await question(page, 1).getByLabel('The long side').focus();
+	await question(page, 1).getByRole('button', { name: 'The long side' }).focus();
 	await page.keyboard.press('Space');
-	await page.keyboard.press('Enter');
 	await expectVerdict(question(page, 1), 'ui.train.right', 2);
-	assert.equal(await page.evaluate(() => document.activeElement.textContent), uiText('ui.train.retry'), 'the focus is lost after an answer');
+	assert.equal(await page.evaluate(() => document.activeElement.textContent), uiText('ui.train.next'), 'the focus is lost after an answer');
+	await ask(question(page, 2));
 	for (const step of order) {
 		await question(page, 2).locator('.ordering button', { hasText: step }).focus();
 		await page.keyboard.press('Space');
@@ -342,6 +405,7 @@ test('without the module a question of numbers keeps its printed numbers and ans
 	const page = await newPage(context);
 	await page.goto(server.url + 'en/lesson-square.html');
 	const q = question(page, 1);
+	await ask(q);
 	await q.scrollIntoViewIfNeeded();
 	await expectVerdict(q, 'ui.calc.no-load');
 	await q.locator(':scope > .reply > summary').click();

@@ -19,6 +19,11 @@ func lessonView(j *Job) (any, error) {
 		return nil, err
 	}
 	v := theme.Lesson{Procedure: base, Reads: links(j, p.Reads)}
+	for _, part := range base.Parts {
+		if len(part.Questions) > 0 && v.Ask == "" {
+			v.Ask = "#" + part.Questions[0].Anchor
+		}
+	}
 	for _, e := range p.Courses {
 		at := theme.LessonCourse{Course: link(j, e)}
 		for i, l := range e.Page.Lessons {

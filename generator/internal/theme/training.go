@@ -7,6 +7,7 @@ type Lesson struct {
 	Procedure
 	Reads   []Link
 	Courses []LessonCourse
+	Ask     string // address of the first question on the page
 }
 
 // LessonCourse is a course with the lesson, and the next lesson of that course.

@@ -15,14 +15,23 @@ for (const [, name, text] of readFileSync(join(root, 'testdata/sites/training.tx
 command('build', '-content', join(dir, 'book'), '-out', site, '-pocket', pocket);
 process.on('exit', () => rmSync(dir, { recursive: true, force: true }));
 
+// ask shows a question of a lesson, of which one at a time is shown.
+export async function ask(question) {
+	await question.locator('form').waitFor({ state: 'attached' });
+	if (await question.isVisible()) return;
+	await question.evaluate((item) => { location.hash = item.id; });
+	await question.waitFor();
+}
+
 // choose answers a question of choice by the text of the answer, since its place changes.
 export async function choose(question, text) {
-	await question.locator('label.tick').getByText(text, { exact: true }).click();
-	await check(question);
+	await ask(question);
+	await question.locator('.options button').getByText(text, { exact: true }).click();
 }
 
 // put answers a question of order: it clicks the steps in the given order.
 export async function put(question, steps) {
+	await ask(question);
 	for (const step of steps) await question.locator('.ordering button', { hasText: step }).click();
 	await check(question);
 }
@@ -34,12 +43,14 @@ export async function check(question) {
 
 // type answers a question of numbers.
 export async function type(question, text) {
+	await ask(question);
 	await question.locator('.answering input').fill(text);
 	await check(question);
 }
 
 // drawn waits until numbers are drawn and returns the texts of those that vary.
 export async function drawn(question) {
+	await ask(question);
 	await question.scrollIntoViewIfNeeded();
 	await question.locator('fieldset.number:not([disabled])').waitFor();
 	return question.locator('.given .fresh dd').allInnerTexts();

@@ -15,8 +15,9 @@
 //                  knows which are the reader's, typing.ts and keys.ts help a
 //                  thumb, result.ts shows the answer, bar.ts the line of it at
 //                  the foot of the screen, figure.ts draws
-//   training.ts  courses and lessons: question.ts shows a question, answers.ts
-//                stores the answers and the days of repetition
+//   training.ts  courses and lessons: quiz.ts shows one question at a time,
+//                question.ts marks its answer, answers.ts stores the answers and
+//                the days of repetition
 //   search.ts    the search box
 //   edition.ts   the name of the edition, and the update box
 //   today.ts     the home page: last page; ticks on the page of a stage

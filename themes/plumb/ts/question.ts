@@ -1,7 +1,8 @@
 // A question of a lesson. The page contains its answer, folded. This script adds
-// the controls for the reader's answer, marks it and opens the folded answer. It
+// the controls for the reader's answer, marks it and opens the folded answer. A
+// choice is answered by one touch; steps and numbers are checked with a button. It
 // shuffles choices and steps each time it shows them. The module draws and marks
-// numbers.
+// numbers. quiz.ts shows the questions of a lesson one at a time.
 import { record } from "./answers";
 import { whenNear } from "./calculator";
 import { onStyle, style, type Style } from "./choices";
@@ -19,6 +20,7 @@ interface AnswerControl {
   controls: HTMLElement;
   isFilled(): boolean; // whether the reader has entered an answer
   verdict(): Promise<Verdict>;
+  mark?(): void; // marks the answer in the controls, after the verdict
   clear(): void; // empties the controls for another try
 }
 
@@ -32,17 +34,19 @@ export class Question {
   private control: AnswerControl;
   private lang: string;
 
-  /** onAnswered is called when an answer has been stored. */
-  constructor(private item: HTMLElement, private next: string | undefined, private onAnswered: () => void) {
+  /** onward returns the links that follow an answer. onAnswered is called when an answer has been stored. */
+  constructor(private item: HTMLElement, private onward: () => HTMLElement[], private onAnswered: () => void) {
     this.lang = item.closest<HTMLElement>("[lang]")!.lang;
     this.reply = item.querySelector(":scope > .reply")!;
     const kind = item.dataset.kind;
-    this.control = kind === "number" ? new NumberControl(item, this.reply, this.lang, (why) => this.showUnavailable(why)) : kind === "order" ? orderControl(item, this.reply) : choiceControl(item);
+    this.control = kind === "number" ? new NumberControl(item, this.reply, this.lang, (why) => this.showUnavailable(why)) : kind === "order" ? orderControl(item, this.reply) : choiceControl(item, this.lang, () => void this.judge());
     this.check = button(this.uiText("ui.train.check"));
     (this.check as HTMLButtonElement).type = "submit";
     this.status.setAttribute("role", "status");
     if (kind === "order") this.form.append(make("p", "hint", this.uiText("ui.train.tap")));
-    this.form.append(this.control.controls, this.check, this.status);
+    this.form.append(this.control.controls);
+    if (kind !== "choice") this.form.append(this.check);
+    this.form.append(this.status);
     this.form.noValidate = true;
     this.form.addEventListener("submit", (e) => (e.preventDefault(), void this.judge()));
     this.reply.before(this.form);
@@ -79,11 +83,12 @@ export class Question {
     this.reply.hidden = false;
     this.reply.open = true;
     this.check.hidden = true;
-    this.showFollowUp();
+    this.control.mark?.();
     this.onAnswered();
+    this.showFollowUp();
   }
 
-  /** Shows the buttons that follow an answer: try again, next question. */
+  /** Shows what follows an answer, try again and the links onward, and scrolls them into view. */
   private showFollowUp(): void {
     const again = button(this.uiText(this.item.dataset.kind === "number" ? "ui.train.again" : "ui.train.retry"));
     again.addEventListener("click", () => {
@@ -91,14 +96,12 @@ export class Question {
       this.control.clear();
       this.form.querySelector<HTMLElement>("input, button")!.focus();
     });
-    this.followUp.replaceChildren(again);
-    if (this.next) {
-      const link = make("a", "button", this.uiText("ui.train.next"));
-      link.href = "#" + this.next;
-      this.followUp.append(" ", link);
-    }
+    const links = this.onward();
+    this.followUp.replaceChildren(...links.flatMap((link) => [link, " "]), again);
     this.followUp.hidden = false;
-    again.focus({ preventScroll: true });
+    (links[0] ?? again).focus({ preventScroll: true });
+    this.followUp.scrollIntoView({ block: "nearest", behavior: "instant" });
+    this.status.scrollIntoView({ block: "nearest", behavior: "instant" });
   }
 
   /** Shows why the module cannot be used, and the folded answer of the page. */
@@ -110,33 +113,52 @@ export class Question {
   }
 }
 
-function button(text: string): HTMLButtonElement {
+/** A button with a text. */
+export function button(text: string): HTMLButtonElement {
   const b = make("button", "", text);
   b.type = "button";
   return b;
 }
 
-function choiceControl(item: HTMLElement): AnswerControl {
+/** Choices as buttons: a touch is the answer. After it only the right choice and the reader's are shown, each with its sign and word. */
+function choiceControl(item: HTMLElement, lang: string, answered: () => void): AnswerControl {
   const list = item.querySelector(".choices")!;
-  const name = "a-" + item.id;
-  const box = make("fieldset", "field", make("legend", "unseen", item.querySelector("p")!.textContent!));
-  const labels = all("li", list).map((li, i) => {
-    const radio = make("input");
-    radio.type = "radio";
-    radio.name = name;
-    radio.value = String(i + 1); // its place on the printed page, by which the right one is known
-    return make("label", "tick", radio, make("span", "", li.textContent!));
+  const box = make("fieldset", "field options", make("legend", "unseen", item.querySelector("p")!.textContent!));
+  let chosen: HTMLButtonElement | undefined;
+  const buttons = all("li", list).map((li, i) => {
+    const b = button("");
+    b.append(make("span", "", li.textContent!));
+    b.value = String(i + 1); // its place on the printed page, by which the right one is known
+    b.addEventListener("click", () => {
+      chosen = b;
+      answered();
+    });
+    return b;
   });
-  const mix = () => box.append(...(list.matches("[data-ordered]") ? labels : shuffled(labels)));
+  const mix = () => box.append(...(list.matches("[data-ordered]") ? buttons : shuffled(buttons)));
   mix();
   list.replaceWith(box);
-  const chosen = () => box.querySelector<HTMLInputElement>(":checked");
   return {
     controls: box,
-    isFilled: () => !!chosen(),
-    verdict: async () => chosen()!.value === item.dataset.right,
+    isFilled: () => !!chosen,
+    verdict: async () => chosen!.value === item.dataset.right,
+    mark: () => {
+      for (const b of buttons) {
+        const right = b.value === item.dataset.right;
+        b.disabled = true;
+        b.hidden = !right && b !== chosen;
+        if (b.hidden) continue;
+        b.dataset.mark = right ? "right" : "wrong";
+        b.append(make("small", "", uiText(right ? "ui.train.the-right" : "ui.train.yours-was", {}, lang)));
+      }
+    },
     clear: () => {
-      if (chosen()) chosen()!.checked = false;
+      chosen = undefined;
+      for (const b of buttons) {
+        b.disabled = b.hidden = false;
+        delete b.dataset.mark;
+        b.querySelector("small")?.remove();
+      }
       mix();
     },
   };
@@ -166,6 +188,10 @@ function orderControl(item: HTMLElement, reply: Element): AnswerControl {
   };
   const clear = () => {
     chosen = [];
+    for (const b of buttons) {
+      b.disabled = false;
+      delete b.dataset.mark;
+    }
     box.replaceChildren(...disordered(buttons));
     show();
   };
@@ -175,6 +201,13 @@ function orderControl(item: HTMLElement, reply: Element): AnswerControl {
     controls: box,
     isFilled: () => chosen.length === buttons.length,
     verdict: async () => chosen.every((b, i) => b === buttons[i]),
+    mark: () => {
+      for (const [i, b] of buttons.entries()) {
+        b.disabled = true;
+        b.dataset.mark = chosen[i] === b ? "right" : "wrong";
+      }
+      box.replaceChildren(...chosen);
+    },
     clear,
   };
 }

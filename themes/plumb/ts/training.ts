@@ -2,17 +2,13 @@
 // answers, and the sign-off sheet.
 import { answers, dueToday, exportAnswers, importAnswers } from "./answers";
 import { all, make, uiText } from "./page";
-import { Question } from "./question";
+import { Quiz } from "./quiz";
 import { part } from "./result";
 import { load, persistent, save } from "./store";
 
 /** Starts the training parts of the page. */
 export function startTraining(): void {
-  const items = all("[data-question]");
-  items.forEach((item, i) => {
-    const next = items[i + 1];
-    new Question(item, next && next.closest("article") === item.closest("article") ? next.id : undefined, showProgress);
-  });
+  for (const list of all(".questions > ol:has(> [data-question])")) new Quiz(list, showProgress);
   for (const box of all("[data-part=carry]")) startTransfer(box);
   for (const box of all(".signing")) startSigning(box);
   showProgress();
@@ -35,11 +31,19 @@ function showProgress(): void {
     const lessons = lessonsIn(course);
     const done = lessons.filter(({ ids }) => ids.every((id) => stored[id]?.ok));
     const lang = langOf(course);
-    for (const { item } of lessons) item.querySelector(".mine")?.remove();
+    for (const { item, ids } of lessons) {
+      item.querySelector(".mine")?.remove();
+      item.querySelector(".tried")?.remove();
+      const right = ids.filter((id) => stored[id]?.ok).length;
+      if (right < ids.length && ids.some((id) => stored[id])) {
+        item.append(make("p", "tried", uiText("ui.train.tried", { n: right, all: ids.length }, lang)));
+      }
+    }
     for (const { item } of done) item.prepend(make("span", "mine", uiText("ui.train.finished", {}, lang)), " ");
     part(course, "done").textContent = uiText("ui.train.done", { n: done.length, all: lessons.length }, lang);
   }
   for (const box of all("[data-part=due]")) showDue(box);
+  for (const box of all("[data-part=next]")) showNext(box);
   const unknown = new Set(load("answers lost").split(" "));
   const n = dueToday().filter((id) => !unknown.has(id)).length;
   for (const slot of all("[data-due]")) {
@@ -63,6 +67,22 @@ function showDue(box: HTMLElement): void {
   save("answers lost", due.filter((id) => !links.has(id)).join(" "));
   part(box, "due-said").textContent = uiText(known.length ? "ui.train.due.some" : "ui.train.due.none", { n: known.length }, lang);
   part(box, "due-list").replaceChildren(...known.map((id) => links.get(id)!));
+}
+
+/** Shows the link to the next lesson that is not done: of the reader's course, or of the first that has one. */
+function showNext(box: HTMLElement): void {
+  const stored = answers();
+  const role = load("role");
+  const courses = all("[data-course]", box.closest("article")!);
+  const own = courses.filter((c) => role && c.dataset.for!.split(" ").includes(role));
+  const open = [...own, ...courses].flatMap(lessonsIn).find(({ ids }) => !ids.every((id) => stored[id]?.ok));
+  box.hidden = !open;
+  if (!open) return;
+  open.item.closest("details")?.setAttribute("open", "");
+  const lesson = open.item.querySelector("a")!;
+  const link = make("a", "button", uiText("ui.train.onward", { title: lesson.textContent! }, langOf(box)));
+  link.href = lesson.getAttribute("href")!;
+  box.replaceChildren(link);
 }
 
 function questionLink(lesson: HTMLElement, id: string, lang: string): HTMLElement {
