@@ -7,6 +7,7 @@
 //                marks.ts writes the decimal mark in the text
 //   checks.ts    checklists
 //   folds.ts     folded sections that a link opens
+//   terms.ts     the meaning of a glossary term, below its paragraph
 //   module.ts    the WebAssembly module; wasi.ts implements its imports
 //   records.ts   the text format of requests and answers
 //   cards.ts     a calculator in a procedure: a button that opens its form, which
@@ -42,6 +43,7 @@ import { release } from "./release";
 import { startSearch } from "./search";
 import { startShare } from "./share";
 import { startToday } from "./today";
+import { startTerms } from "./terms";
 import { startTraining } from "./training";
 
 document.documentElement.classList.add("js");
@@ -55,6 +57,7 @@ document.addEventListener("DOMContentLoaded", () => {
   startCards(); // before startCalculators: in the one-file edition cards copy the unchanged forms
   startCalculators();
   startTraining();
+  startTerms();
   startSearch();
   startPrint();
   startToday();
