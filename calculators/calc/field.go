@@ -102,10 +102,13 @@ var adviceNames = [...]string{"", "good", "careful", "stop"}
 func (a Advice) String() string { return adviceNames[a] }
 
 // Invented reports whether the default value of an input is an example, not an assumption.
-// A choice has no invented value: its options are all on the page.
+// The default of a choice or a flag is one only where the declaration says so.
 func (f *Field) Invented() bool {
-	if f.Usual == "" || f.Rule != "" || f.Kind == Choice || f.Kind == Flag {
+	if f.Usual == "" || f.Rule != "" {
 		return false
+	}
+	if f.Kind == Choice || f.Kind == Flag {
+		return f.Example
 	}
 	return f.Example || f.Decides > 0 || f.Maker || f.Kind == Rows
 }

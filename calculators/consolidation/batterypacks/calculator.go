@@ -48,9 +48,10 @@ const (
 )
 
 var inputs = []calc.Field{
-	{ID: "known", Kind: calc.Choice, Usual: "minutes", Label: calc.Text("Known of a pack"), Options: []calc.Option{
-		{ID: "minutes", Label: calc.Text("Minutes it runs the tool")},
-		{ID: "label", Label: calc.Text("Volts and amp-hours on its label")}}},
+	{ID: "known", Decides: 1, Kind: calc.Choice, Usual: "minutes", Label: calc.Text("Known of a pack"),
+		Options: []calc.Option{
+			{ID: "minutes", Label: calc.Text("Minutes it runs the tool")},
+			{ID: "label", Label: calc.Text("Volts and amp-hours on its label")}}},
 	{ID: "minutes", Display: &displays.Minutes, Usual: "25 min", Label: calc.Text("Run time of a charge"),
 		Help:  calc.Text("From the maker, or by your own watch. Running, not waiting."),
 		Range: "2 to 600 min", Why: displays.CheckUnit, When: byMinutes},
@@ -66,9 +67,10 @@ var inputs = []calc.Field{
 		Range: "0 to 80 %", Why: displays.NotMinus, WhyMost: whyCold},
 	{ID: "duty", Display: &displays.Percent, Usual: "60%", Label: calc.Text("Share of the time it runs"),
 		Range: "5 to 100 %", Why: whyDuty},
-	{ID: "pour", Display: &displays.Hours, Usual: "3 h", Label: calc.Text("Length of the pour"),
+	{ID: "pour", Decides: 3, Display: &displays.Hours, Usual: "3 h", Label: calc.Text("Length of the pour"),
 		Range: "0.25 to 24 h", Why: displays.CheckUnit, WhyMost: displays.OneJob},
-	{ID: "tools", Display: &displays.Count, Whole: true, Usual: "2", Label: calc.Text("Tools at work at once"),
+	{ID: "tools", Decides: 4, Display: &displays.Count, Whole: true, Usual: "2",
+		Label: calc.Text("Tools at work at once"),
 		Range: "1 to 20", Why: displays.CheckCount},
 	{ID: "in-tool", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("Packs in a tool at once"),
 		Range: "1 to 4", Why: displays.CheckCount},

@@ -146,7 +146,8 @@ const (
 )
 
 var inputs = []calc.Field{
-	{ID: "head", Kind: calc.Choice, Options: headOptions, Usual: "thin", Label: calc.Text("Size of the head")},
+	{ID: "head", Decides: 1, Kind: calc.Choice, Options: headOptions, Usual: "thin",
+		Label: calc.Text("Size of the head")},
 	{ID: "plan", Kind: calc.Choice, Usual: "middle", Label: calc.Text("Radius to plan with"),
 		Help: calc.Text("How far the head works. Many ties: the low end. Measure it on the first lift."),
 		Options: []calc.Option{
@@ -166,11 +167,14 @@ var inputs = []calc.Field{
 	{ID: "concrete", Kind: calc.Choice, Usual: "air", Label: calc.Text("Concrete"),
 		Options: []calc.Option{{ID: "air", Label: calc.Text("Air-entrained")},
 			{ID: "plain", Label: calc.Text("Not air-entrained")}}},
-	{ID: "length", Display: &displays.Height, Usual: "100 ft", Label: calc.Text("Length of wall"),
+	{ID: "length", Decides: 2, Measure: "loop", Display: &displays.Height, Usual: "100 ft",
+		Label: calc.Text("Length of wall"),
 		Range: "1 to 2000 ft", Why: displays.CheckUnit, WhyMost: displays.OneJob},
-	{ID: "core", Display: &displays.Part, Usual: "8 in", Label: calc.Text("Core thickness"),
+	{ID: "core", Decides: 3, Measure: "core", Display: &displays.Part, Usual: "8 in",
+		Label: calc.Text("Core thickness"),
 		Range: "2 to 36 in", Why: whyThin, WhyMost: displays.CheckUnit},
-	{ID: "lift", Display: &displays.Inches, Rule: "lift", Label: calc.Text("Depth of the lift"),
+	{ID: "lift", Decides: 4, Measure: "lift", Display: &displays.Inches, Rule: "lift",
+		Label: calc.Text("Depth of the lift"),
 		Range: "2 in to 10 ft", Why: displays.CheckUnit, WhyMost: whyLift},
 	{ID: "into", Display: &displays.Inches, Rule: "into-below", Label: calc.Text("Into the lift below"),
 		Help:  calc.Text("At least 4 in. (100 mm). Zero only for the first lift."),
@@ -184,7 +188,7 @@ var inputs = []calc.Field{
 		Range: "0.5 to 12 in/s", Why: whyPull},
 	{ID: "move", Display: &showSeconds, Usual: "5 s", Label: calc.Text("To the next place and in"),
 		Range: "0 to 120 s", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
-	{ID: "pump", Display: &displays.PumpRate, Usual: "10 yd³/h", Label: calc.Text("Pump rate"),
+	{ID: "pump", Measure: "pump-rate", Display: &displays.PumpRate, Usual: "10 yd³/h", Label: calc.Text("Pump rate"),
 		Range: "0.5 to 200 yd³/h", Why: displays.CheckUnit},
 	{ID: "hands", Display: &displays.Count, Whole: true, Usual: "1", Label: calc.Text("People for one vibrator"),
 		Help:  calc.Text("Two where one carries the motor for a long whip."),

@@ -89,12 +89,12 @@ func typed(c calc.Case) bool { return c.Choice("by") == byVolume }
 func takesMore(c calc.Case) bool { return c.Choice("line") == more }
 
 var inputs = []calc.Field{
-	{ID: "by", Kind: calc.Choice, Usual: byRows, Label: calc.Text("Open wall is given by"),
+	{ID: "by", Decides: 1, Kind: calc.Choice, Usual: byRows, Label: calc.Text("Open wall is given by"),
 		Options: []calc.Option{
 			{ID: byRows, Label: calc.Text("length, core and open height")},
 			{ID: byVolume, Label: calc.Text("its volume")},
 		}},
-	{ID: "walls", Kind: calc.Rows, Usual: "110 ft | 8 in | 2 ft", MinRows: 1, MaxRows: 20, When: measured,
+	{ID: "walls", Decides: 2, Kind: calc.Rows, Usual: "110 ft | 8 in | 2 ft", MinRows: 1, MaxRows: 20, When: measured,
 		Label: labelOpen, Help: calc.Text("From the concrete to the top mark, walls level. Openings left out."),
 		Cols: []calc.Field{
 			{ID: "length", Display: &displays.Wall, Label: calc.Text("Length"),
@@ -104,12 +104,12 @@ var inputs = []calc.Field{
 			{ID: "height", Display: &displays.Wall, Label: calc.Text("Height still open"),
 				Range: "0 to 60 ft", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 		}},
-	{ID: "open", Display: &displays.Volume, When: typed, Label: calc.Text("Volume still open"),
+	{ID: "open", Decides: 2, Display: &displays.Volume, When: typed, Label: calc.Text("Volume still open"),
 		Range: "0 to 500 yd³", Why: displays.NotMinus, WhyMost: displays.OneJob},
 	{ID: "waste", Display: &geometry.WasteDisplay, Rule: "waste", Label: calc.Text("Waste and spill"),
 		Help:  calc.Text("On the open wall alone."),
 		Range: "0 to 25 %", Why: whySpil, WhyMost: whyMuch},
-	{ID: "drums", Kind: calc.Rows, MaxRows: 12, Label: calc.Text("Drums here and on the road"),
+	{ID: "drums", Decides: 3, Kind: calc.Rows, MaxRows: 12, Label: calc.Text("Drums here and on the road"),
 		Help: calc.Text("Only what is still good by its ticket when it reaches the wall."),
 		Cols: []calc.Field{
 			{ID: "volume", Display: &displays.Volume, Label: calc.Text("Concrete in it"),
@@ -151,17 +151,17 @@ var inputs = []calc.Field{
 		Range: "0 to 360 min", Why: displays.NotMinus, WhyMost: whyFar},
 	{ID: "cut-off", Kind: calc.Clock, Optional: true, Label: calc.Text("Plant takes no call after"),
 		Help: calc.Text("Ask dispatch when the plant closes its orders.")},
-	{ID: "now", Kind: calc.Clock, Optional: true, Label: calc.Text("Time now")},
+	{ID: "now", Decides: 4, Kind: calc.Clock, Optional: true, Label: calc.Text("Time now")},
 }
 
 // The IDs of a volume in both units end in -yd and -m.
 var outputs = []calc.Field{
 	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The call"), Options: []calc.Option{
-		{ID: nothing, Label: calc.Text("Nothing to call")},
-		{ID: call, Label: calc.Text("Call this much")},
-		{ID: ask, Label: calc.Text("Call this much, once the plant's times are known")},
-		{ID: late, Label: calc.Text("Too late by the clock: call at once")},
-		{ID: measure, Label: calc.Text("Measure: only a guess covers the wall")},
+		{ID: nothing, Advice: calc.Good, Label: calc.Text("Nothing to call")},
+		{ID: call, Advice: calc.Careful, Label: calc.Text("Call this much")},
+		{ID: ask, Advice: calc.Careful, Label: calc.Text("Call this much, once the plant's times are known")},
+		{ID: late, Advice: calc.Stop, Label: calc.Text("Too late by the clock: call at once")},
+		{ID: measure, Advice: calc.Careful, Label: calc.Text("Measure: only a guess covers the wall")},
 	}},
 	{ID: "order-yd", Display: &displays.CubicYardsUp, Lead: true, Label: calc.Text("Call, in cubic yards")},
 	{ID: "order-m", Display: &displays.CubicMetresUp, Lead: true, Label: calc.Text("Call, in cubic meters")},

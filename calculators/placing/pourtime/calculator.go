@@ -95,9 +95,11 @@ const (
 )
 
 var inputs = []calc.Field{
-	{ID: "volume", Display: &displays.Volume, Usual: "27 yd³", Label: calc.Text("Volume to place"),
+	{ID: "volume", Decides: 1, Measure: "order", Display: &displays.Volume, Usual: "27 yd³",
+		Label: calc.Text("Volume to place"),
 		Range: "over 0 to 2000 yd³", Why: displays.AboveZero, WhyMost: displays.OneJob},
-	{ID: "rate", Display: &displays.PumpRate, Usual: "12 yd³/h", Label: calc.Text("Pump rate while it runs"),
+	{ID: "rate", Decides: 2, Measure: "pump-rate", Display: &displays.PumpRate, Usual: "12 yd³/h",
+		Label: calc.Text("Pump rate while it runs"),
 		Range: "0.5 to 200 yd³/h", Why: placing.WhyPump},
 	{ID: "moving", Display: &displays.Percent, Usual: "70 %", Label: calc.Text("Time the pump runs"),
 		Help:  calc.Text("The rest goes to trucks, moving the hose and repairs."),
@@ -110,8 +112,8 @@ var inputs = []calc.Field{
 		Range: "0 min to 12 h", Why: displays.NotMinus, WhyMost: whyDay},
 	{ID: "crew", Display: &displays.Count, Whole: true, Usual: "5", Label: calc.Text("People in the crew"),
 		Range: "1 to 100", Why: displays.CheckCount},
-	{ID: "start", Kind: calc.Clock, Usual: "7:00", Label: calc.Text("Crew starts at")},
-	{ID: "before", Kind: calc.Clock, Usual: "15:00", Optional: true, Label: calc.Text("Done by"),
+	{ID: "start", Decides: 3, Kind: calc.Clock, Usual: "7:00", Label: calc.Text("Crew starts at")},
+	{ID: "before", Decides: 4, Kind: calc.Clock, Usual: "15:00", Optional: true, Label: calc.Text("Done by"),
 		Help: calc.Text("All clean by then: dark, rain, the plant closes. Before the start: next day.")},
 }
 

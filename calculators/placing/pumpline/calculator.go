@@ -55,6 +55,7 @@ const whyBore = calc.Text("Concrete lines measure 1.5 to 8 in (40 to 200 mm).")
 var inputs = []calc.Field{
 	{
 		ID:      "lines",
+		Decides: 1,
 		Kind:    calc.Rows,
 		MinRows: 1,
 		MaxRows: 8,
@@ -81,16 +82,17 @@ var inputs = []calc.Field{
 			{ID: "placed", Label: calc.Text("Is pushed out into the wall")},
 		},
 	},
-	{ID: "hose", Display: &displays.Part, Usual: "3 in", Label: calc.Text("End hose, inside diameter"),
+	{ID: "hose", Decides: 2, Display: &displays.Part, Usual: "3 in", Label: calc.Text("End hose, inside diameter"),
 		Range: "1.5 to 8 in", Why: whyBore},
-	{ID: "hanging", Display: &displays.Height, Usual: "12 ft", Label: calc.Text("Length of hose that hangs"),
+	{ID: "hanging", Decides: 3, Display: &displays.Height, Usual: "12 ft",
+		Label: calc.Text("Length of hose that hangs"),
 		Range: "over 0 to 100 ft", Why: displays.AboveZero, WhyMost: displays.CheckUnit},
 	{ID: "empty", Display: &perLength, Usual: "4 lb/ft", Label: calc.Text("Weight of the empty hose"),
 		Help:  calc.Text("From the hose maker. Zero: concrete alone."),
 		Range: "0 to 30 lb/ft", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 	{ID: "weight", Display: &displays.UnitWeight, Usual: "150 lb/ft³", Label: calc.Text("Unit weight of concrete"),
 		Range: "85 to 200 lb/ft³", Why: displays.CheckUnit},
-	{ID: "stone", Display: &displays.Part, Usual: "3/8 in", Label: calc.Text("Largest stone in the mix"),
+	{ID: "stone", Decides: 4, Display: &displays.Part, Usual: "3/8 in", Label: calc.Text("Largest stone in the mix"),
 		Range: "0.125 to 2 in", Why: displays.CheckUnit},
 }
 

@@ -106,10 +106,10 @@ func hardReport(c calc.Case) bool {
 }
 
 var inputs = []calc.Field{
-	{ID: "depth", Display: &displays.Wall, Usual: "8 ft", Label: calc.Text("Depth of the cut"),
+	{ID: "depth", Decides: 1, Display: &displays.Wall, Usual: "8 ft", Label: calc.Text("Depth of the cut"),
 		Help:  calc.Text("Trench or basement next to the pump. Zero: none."),
 		Range: "0 to 20 ft", Why: displays.NotMinus, WhyMost: whyDeep, MostSource: "slopes"},
-	{ID: "ground", Kind: calc.Choice, Usual: loose, Label: calc.Text("Ground"), Options: []calc.Option{
+	{ID: "ground", Decides: 2, Kind: calc.Choice, Usual: loose, Label: calc.Text("Ground"), Options: []calc.Option{
 		{ID: loose, Label: calc.Text("not known, or wet, loose or filled")},
 		{ID: clay, Label: calc.Text("clay or silt, firm and never dug")},
 		{ID: sand, Label: calc.Text("sand, never dug")},
@@ -118,7 +118,7 @@ var inputs = []calc.Field{
 	{ID: "asked", Display: &displays.Wall, Optional: true, Label: calc.Text("More distance asked for"),
 		Help:  calc.Text("By the soil report, local code or the operator. Empty: none."),
 		Range: "0 to 200 ft", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
-	{ID: "load", Maker: true, Display: &leg, Optional: true, Label: calc.Text("Load of one outrigger"),
+	{ID: "load", Decides: 3, Maker: true, Display: &leg, Optional: true, Label: calc.Text("Load of one outrigger"),
 		Help:  calc.Text("From the plate at the outrigger: the largest. Never a guess."),
 		Range: "500 to 200000 lbf", Why: displays.AskMaker},
 	{ID: "report", Display: &soil, Optional: true, Label: calc.Text("Soil pressure allowed"),
@@ -132,7 +132,7 @@ var inputs = []calc.Field{
 	{ID: "hose", Display: &displays.Wall, Optional: true, Label: calc.Text("Length of the end hose"),
 		Help:  calc.Text("Measured: all rubber after the last steel pipe."),
 		Range: "over 0 to 50 ft", Why: displays.AboveZero, WhyMost: whyHose},
-	{ID: "wire", Kind: calc.Flag, Usual: "yes", Label: calc.Text("A power line is near"),
+	{ID: "wire", Decides: 4, Kind: calc.Flag, Usual: "yes", Label: calc.Text("A power line is near"),
 		Help: calc.Text("Anywhere boom, hose or a mixer could get to.")},
 	{ID: "kv", Display: &displays.Count, Optional: true, When: wired, Label: calc.Text("Voltage of the line, kV"),
 		Help:  calc.Text("Ask the power company. Empty: not known."),

@@ -101,14 +101,15 @@ const (
 )
 
 var inputs = []calc.Field{
-	{ID: "ordered", Display: &reading, Rule: "slump-ordered", Label: calc.Text("Slump ordered"),
+	{ID: "ordered", Decides: 1, Display: &reading, Rule: "slump-ordered",
+		Label: calc.Text("Slump ordered"),
 		Help:  calc.Text("At the chute. Read it off the order or the ticket."),
 		Range: "1 to 10 in", Why: whyDry, WhyMost: whyCone},
 	{ID: "ordered-as", Kind: calc.Choice, Usual: maximum, Label: calc.Text("Ordered as"), Options: []calc.Option{
 		{ID: maximum, Label: calc.Text("maximum, not to exceed")},
 		{ID: nominal, Label: calc.Text("nominal: just the number")},
 	}},
-	{ID: "chute", Display: &reading, Usual: "5 1/2 in", Label: calc.Text("Slump at the chute"),
+	{ID: "chute", Decides: 2, Display: &reading, Usual: "5 1/2 in", Label: calc.Text("Slump at the chute"),
 		Range: "0 to 11 in", Why: displays.NotMinus, WhyMost: whyCone},
 	{ID: "chute-2", Display: &reading, Optional: true, Label: calc.Text("Second test at the chute"),
 		Help:  calc.Text("Another portion of the same sample, at once. Empty: not tested."),
@@ -116,10 +117,10 @@ var inputs = []calc.Field{
 	{ID: "chute-3", Display: &reading, Optional: true, Label: calc.Text("Third test at the chute"),
 		Help: calc.Text("Where one of two is over and one is not. Empty: not tested."), When: tested,
 		Range: "0 to 11 in", Why: displays.NotMinus, WhyMost: whyCone},
-	{ID: "hose", Display: &reading, Optional: true, Label: calc.Text("Slump at the hose"),
+	{ID: "hose", Decides: 3, Measure: "slump", Display: &reading, Optional: true, Label: calc.Text("Slump at the hose"),
 		Help:  calc.Text("What the form feels. Empty: not tested."),
 		Range: "0 to 11 in", Why: displays.NotMinus, WhyMost: whyCone},
-	{ID: "state", Kind: calc.Choice, Usual: came, Label: calc.Text("The load now"), Options: []calc.Option{
+	{ID: "state", Decides: 4, Kind: calc.Choice, Usual: came, Label: calc.Text("The load now"), Options: []calc.Option{
 		{ID: came, Label: calc.Text("as it came from the plant")},
 		{ID: adjusted, Label: calc.Text("water or reducer added here")},
 		{ID: out, Label: calc.Text("already going out")},
@@ -128,7 +129,7 @@ var inputs = []calc.Field{
 	{ID: "withheld", Display: &water, Optional: true, Label: calc.Text("Water withheld, on ticket"),
 		Help:  calc.Text("Empty or zero: none may go in."),
 		Range: "0 to 200 US gal", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
-	{ID: "load", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("Concrete in the drum"),
+	{ID: "load", Measure: "load", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("Concrete in the drum"),
 		Range: "0.5 to 16 yd³", Why: placing.WhyTruck},
 }
 
@@ -137,12 +138,12 @@ func tested(c calc.Case) bool { return c.Has("chute-2") }
 
 var outputs = []calc.Field{
 	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("This load"), Options: []calc.Option{
-		{ID: goesIn, Label: calc.Text("Within the limit. The foreman decides and releases.")},
-		{ID: reducer, Label: calc.Text("Adjust with water reducer, then test again")},
-		{ID: withheld, Label: calc.Text("Adjust with withheld water, then test again")},
-		{ID: again, Label: calc.Text("Test again now; nothing goes in yet")},
-		{ID: plant, Label: calc.Text("Nothing goes in yet: call the plant")},
-		{ID: refuse, Label: calc.Text("Refuse it: not in the wall")},
+		{ID: goesIn, Advice: calc.Good, Label: calc.Text("Within the limit. The foreman decides and releases.")},
+		{ID: reducer, Advice: calc.Careful, Label: calc.Text("Adjust with water reducer, then test again")},
+		{ID: withheld, Advice: calc.Careful, Label: calc.Text("Adjust with withheld water, then test again")},
+		{ID: again, Advice: calc.Careful, Label: calc.Text("Test again now; nothing goes in yet")},
+		{ID: plant, Advice: calc.Stop, Label: calc.Text("Nothing goes in yet: call the plant")},
+		{ID: refuse, Advice: calc.Stop, Label: calc.Text("Refuse it: not in the wall")},
 	}},
 	{ID: "goes-by", Display: &reading, Lead: true, Label: calc.Text("Slump that counts"),
 		Help: calc.Text("The higher of two tests: careful testers may read 3/4 in. (20 mm) apart.")},

@@ -58,19 +58,22 @@ const (
 )
 
 var inputs = []calc.Field{
-	{ID: "order", Display: &displays.Volume, Usual: "27 yd³", Label: calc.Text("Order"),
+	{ID: "order", Decides: 1, Measure: "order", Display: &displays.Volume, Usual: "27 yd³", Label: calc.Text("Order"),
 		Range: "over 0 to 2000 yd³", Why: displays.AboveZero, WhyMost: displays.OneJob},
-	{ID: "truck", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("Volume of one load"),
+	{ID: "truck", Decides: 2, Measure: "load", Display: &displays.Volume, Usual: "9 yd³",
+		Label: calc.Text("Volume of one load"),
 		Help:  calc.Text("A smaller order is one load of its own size."),
 		Range: "0.5 to 16 yd³", Why: placing.WhyTruck},
-	{ID: "rate", Display: &displays.PumpRate, Usual: "12 yd³/h", Label: calc.Text("Pump rate, stops included"),
+	{ID: "rate", Decides: 3, Measure: "pump-rate", Display: &displays.PumpRate, Usual: "12 yd³/h",
+		Label: calc.Text("Pump rate, stops included"),
 		Help:  calc.Text("What really leaves a truck in an hour, moving the hose included."),
 		Range: "0.5 to 200 yd³/h", Why: placing.WhyPump},
 	{ID: "load", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("Loading at the plant"),
 		Range: "0 to 120 min", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 	{ID: "check", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("Check and rinse there"),
 		Range: "0 to 120 min", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
-	{ID: "haul", Display: &displays.Minutes, Usual: "20 min", Label: calc.Text("Drive to the site"),
+	{ID: "haul", Decides: 4, Display: &displays.Minutes, Usual: "20 min",
+		Label: calc.Text("Drive to the site"),
 		Range: "0 to 240 min", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
 	{ID: "wait", Display: &displays.Minutes, Usual: "5 min", Label: calc.Text("Wait and slump check"),
 		Help:  calc.Text("On site, before the first concrete is out."),
@@ -90,9 +93,9 @@ var inputs = []calc.Field{
 
 var outputs = []calc.Field{
 	{ID: "feed", Kind: calc.Choice, Lead: true, Label: calc.Text("With the trucks you get"), Options: []calc.Option{
-		{ID: old, Label: calc.Text("Too old: no plan")},
-		{ID: fed, Label: calc.Text("The pump never waits")},
-		{ID: starved, Label: calc.Text("The pump waits for trucks")},
+		{ID: old, Advice: calc.Stop, Label: calc.Text("Too old: no plan")},
+		{ID: fed, Advice: calc.Good, Label: calc.Text("The pump never waits")},
+		{ID: starved, Advice: calc.Careful, Label: calc.Text("The pump waits for trucks")},
 	}},
 	{ID: "trucks", Display: &displays.Count, Exact: true, Lead: true, Label: calc.Text("Trucks that keep it fed")},
 	{ID: "spacing", Display: &displays.Minutes, Lead: true, Label: calc.Text("One truck every")},

@@ -103,15 +103,16 @@ const (
 )
 
 var inputs = []calc.Field{
-	{ID: "load", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("Concrete in the drum"),
+	{ID: "load", Decides: 1, Measure: "load", Display: &displays.Volume, Usual: "9 yd³",
+		Label: calc.Text("Concrete in the drum"),
 		Help:  calc.Text("What is in it now. After discharge has begun, add nothing."),
 		Range: "0.5 to 16 yd³", Why: placing.WhyTruck},
-	{ID: "water", Display: &water, Usual: "18 US gal", Label: labelWater,
+	{ID: "water", Decides: 2, Display: &water, Usual: "18 US gal", Label: labelWater,
 		Range: "over 0 to 200 US gal", Why: displays.AboveZero, WhyMost: displays.CheckUnit},
-	{ID: "withheld", Display: &water, Usual: "9 US gal", Optional: true, Label: labelWithheld,
+	{ID: "withheld", Decides: 4, Display: &water, Usual: "9 US gal", Optional: true, Label: labelWithheld,
 		Help:  calc.Text("Also called trim water. Empty or zero: none may go in."),
 		Range: "0 to 200 US gal", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
-	{ID: "slump", Display: &displays.Inches, Usual: "4 in", Label: calc.Text("Slump as it came"),
+	{ID: "slump", Decides: 3, Display: &displays.Inches, Usual: "4 in", Label: calc.Text("Slump as it came"),
 		Range: "0 to 10 in", Why: displays.NotMinus, WhyMost: calc.Text("A load this wet needs no water.")},
 	{ID: "limit", Display: &slumpLimit, Rule: "slump-ordered", Label: calc.Text("Slump the wall takes"),
 		Range: "1 to 10 in", Why: whyDry, WhyMost: whyCone},
@@ -131,10 +132,10 @@ var inputs = []calc.Field{
 
 var outputs = []calc.Field{
 	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("By the ticket"), Options: []calc.Option{
-		{ID: within, Label: calc.Text("Within the water withheld: the foreman signs for it")},
-		{ID: wet, Label: calc.Text("Leave it out: the slump may pass the limit")},
-		{ID: beyond, Label: calc.Text("More than was withheld: leave it out")},
-		{ID: none, Label: calc.Text("None was withheld: add none")},
+		{ID: within, Advice: calc.Good, Label: calc.Text("Within the water withheld: the foreman signs for it")},
+		{ID: wet, Advice: calc.Stop, Label: calc.Text("Leave it out: the slump may pass the limit")},
+		{ID: beyond, Advice: calc.Stop, Label: calc.Text("More than was withheld: leave it out")},
+		{ID: none, Advice: calc.Stop, Label: calc.Text("None was withheld: add none")},
 	}},
 	{ID: "strength-least", Display: &strengthLoss, Also: &lossInKilograms, Lead: true,
 		Label: calc.Text("Strength lost, at least"),

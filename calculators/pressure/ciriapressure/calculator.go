@@ -20,6 +20,8 @@ var Calculator = &calc.Calculator{
 	In: []calc.Field{
 		{
 			ID:      "height",
+			Decides: 1,
+			Measure: "height",
 			Display: &displays.Height,
 			Usual:   "10 ft",
 			Range:   pressure.HeightRange,
@@ -36,6 +38,8 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID:      "rise",
+			Decides: 2,
+			Measure: "rise",
 			Display: &displays.RiseTyped,
 			Usual:   "4 ft/h",
 			Range:   pressure.RiseRange,
@@ -45,6 +49,8 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID:      "temperature",
+			Decides: 3,
+			Measure: "concrete-temperature",
 			Display: &displays.Temperature,
 			Usual:   "60 °F",
 			Range:   pressure.TemperatureRange,
@@ -54,6 +60,7 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID:      "weight",
+			Measure: "unit-weight",
 			Display: &displays.UnitWeight,
 			Usual:   "150 lb/ft³",
 			Range:   pressure.WeightRange,
@@ -88,6 +95,7 @@ var Calculator = &calc.Calculator{
 		{ID: "way", Kind: calc.Choice, Usual: pressure.FromTop, Label: pressure.LabelWay, Options: pressure.Ways},
 		{
 			ID:      "class",
+			Decides: 4,
 			Kind:    calc.Choice,
 			Usual:   "f3",
 			Label:   pressure.LabelClass,

@@ -20,6 +20,8 @@ var Calculator = &calc.Calculator{
 	In: []calc.Field{
 		{
 			ID:      "height",
+			Decides: 1,
+			Measure: "height",
 			Display: &displays.Height,
 			Usual:   "10 ft",
 			Range:   pressure.HeightRange,
@@ -30,6 +32,8 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID:      "rise",
+			Decides: 2,
+			Measure: "rise",
 			Display: &displays.RiseTyped,
 			Usual:   "4 ft/h",
 			Range:   pressure.RiseRange,
@@ -39,6 +43,7 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID:      "class",
+			Decides: 3,
 			Kind:    calc.Choice,
 			Usual:   "f3",
 			Label:   pressure.LabelClass,
@@ -47,6 +52,7 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID:      "set",
+			Decides: 4,
 			Display: &displays.Hours,
 			Usual:   "7 h",
 			Range:   pressure.SettingRange,
@@ -62,6 +68,7 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID:      "temperature",
+			Measure: "concrete-temperature",
 			Display: &displays.Temperature,
 			Usual:   "60 °F",
 			Range:   pressure.TemperatureRange,
@@ -71,6 +78,7 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID:      "weight",
+			Measure: "unit-weight",
 			Display: &displays.UnitWeight,
 			Usual:   "150 lb/ft³",
 			Range:   pressure.WeightRange,

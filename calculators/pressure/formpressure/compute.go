@@ -34,6 +34,8 @@ type computation struct {
 }
 
 func compute(r *calc.Recorder, in calc.Case) {
+	asked := in
+	in = worst(in)
 	c := &computation{Recorder: r, in: in, rated: in.Has("rating"),
 		working: in.Has("rating") && in.Choice("rating-is") == ratingWorking,
 		guided:  in.Has("guide-lift") && in.Has("guide-rate")}
@@ -47,7 +49,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 		c.refuseLoad()
 		return
 	}
-	c.askMissing()
+	c.askMissing(asked)
 	c.putMix()
 	c.looser = c.looserInputs()
 	c.most = c.mostRise()
@@ -88,17 +90,40 @@ func (c *computation) refusal() string {
 
 // leastTemperature is the least temperature of a load as it is placed, in K, by the
 // thickness of the core. It is that of cold weather, because the air is not asked for.
-func (c *computation) leastTemperature() float64 {
-	return calc.SI(weather.ColdLimitsFor(c.inUnit("thickness", "in")).Placed, "°F")
+func (c *computation) leastTemperature() float64 { return leastTemperature(c.in) }
+
+func leastTemperature(in calc.Case) float64 {
+	return calc.SI(weather.ColdLimitsFor(calc.From(in.Num("thickness"), "in")).Placed, "°F")
 }
 
 // held is an input that does not count where it is looser than its house rule: the least of
 // the two.
-func (c *computation) held(id string) float64 {
-	if house, ok := c.in.HouseAmount(id); ok {
-		return min(c.in.Num(id), house)
+func (c *computation) held(id string) float64 { return held(c.in, id) }
+
+func held(in calc.Case, id string) float64 {
+	if house, ok := in.HouseAmount(id); ok {
+		return min(in.Num(id), house)
 	}
-	return c.in.Num(id)
+	return in.Num(id)
+}
+
+// worst returns the inputs with the worst that may go in for each that is not answered: the
+// coldest load that the core takes, the wettest that the equations take, the oldest that is
+// allowed, and no mark on the whip.
+func worst(in calc.Case) calc.Case {
+	if !in.Has("temperature") {
+		in = in.With("temperature", calc.Num(leastTemperature(in)))
+	}
+	if !in.Has("slump") {
+		in = in.With("slump", calc.In(float64(pressure.MethodSlump), "in"))
+	}
+	if !in.Has("age") {
+		in = in.With("age", calc.Num(held(in, "age-most")))
+	}
+	if !in.Has("vibration") {
+		in = in.With("vibration", calc.ChoiceOf(unmarked))
+	}
+	return in
 }
 
 // looserInputs returns the inputs that are asked for and looser than the amount of their

@@ -72,7 +72,7 @@ var inputs = []calc.Field{
 		},
 	},
 	{
-		ID: "height", Kind: calc.Number, Display: &displays.Height, Usual: "8 ft",
+		ID: "height", Decides: 2, Measure: "height", Kind: calc.Number, Display: &displays.Height, Usual: "8 ft",
 		Label: calc.Text("Height placed today"),
 		Help:  calc.Text("All that is placed today, all lifts together."),
 		Range: "1 to 40 ft", Why: whySmall, WhyMost: whyHeight, MostSource: "usbr",
@@ -84,7 +84,7 @@ var inputs = []calc.Field{
 		Range: "1 to 60 ft", Why: whySmall, WhyMost: whyHeight,
 	},
 	{
-		ID: "lift", Kind: calc.Number, Display: &displays.Height, Rule: "lift",
+		ID: "lift", Measure: "lift", Kind: calc.Number, Display: &displays.Height, Rule: "lift",
 		Label: calc.Text("Depth of one lift"),
 		Range: "0.5 to 10 ft", Why: whySmall, WhyMost: whyLarge,
 		When: inLifts,
@@ -105,19 +105,20 @@ var inputs = []calc.Field{
 		},
 	},
 	{
-		ID: "length", Kind: calc.Number, Display: &displays.Height, Usual: "140 ft",
+		ID: "length", Decides: 1, Measure: "loop", Kind: calc.Number, Display: &displays.Height, Usual: "140 ft",
 		Label: calc.Text("Length of wall in plan"),
 		Help:  calc.Text("All walls that the hose fills in one pass, by their centerline."),
 		Range: "1 to 2000 ft", Why: whySmall, WhyMost: whyLarge,
 	},
 	{
-		ID: "thickness", Kind: calc.Number, Display: displayCore, Usual: "8 in",
+		ID: "thickness", Decides: 3, Measure: "core", Kind: calc.Number, Display: displayCore, Usual: "8 in",
 		Label: calc.Text("Core thickness"),
 		Help:  calc.Text("Concrete only, without the foam."),
 		Range: "2 to 36 in", Why: whyCore,
 	},
 	{
-		ID: "pump-rate", Kind: calc.Number, Display: &displays.PumpRate, Usual: "12 yd³/h",
+		ID: "pump-rate", Decides: 4, Measure: "pump-rate", Kind: calc.Number, Display: &displays.PumpRate,
+		Usual: "12 yd³/h",
 		Label: calc.Text("Pump rate"),
 		Help:  calc.Text("What the pump gives while it runs, not the day's average."),
 		Range: "0.2 to 200 yd³/h", Why: whyPump,
@@ -144,13 +145,16 @@ var inputs = []calc.Field{
 		When: inOneGo,
 	},
 	{
-		ID: "temperature", Kind: calc.Number, Display: &displays.Temperature, Usual: "70 °F",
-		Label: calc.Text("Concrete, coldest load"),
-		Help:  pressure.HelpTemp,
-		Range: "32 to 120 °F", Why: whyCold, WhyMost: whyHot,
+		ID: "temperature", Example: true, Optional: true, Measure: "concrete-temperature", Kind: calc.Number,
+		Display: &displays.Temperature,
+		Usual:   "70 °F",
+		Label:   calc.Text("Concrete, coldest load"),
+		Help:    pressure.HelpTemp,
+		Range:   "32 to 120 °F", Why: whyCold, WhyMost: whyHot,
 	},
 	{
-		ID: "slump", Kind: calc.Number, Display: &displays.Inches, Usual: "6.5 in",
+		ID: "slump", Example: true, Optional: true, Measure: "slump", Kind: calc.Number, Display: &displays.Inches,
+		Usual: "6.5 in",
 		Label: calc.Text("Slump at the hose"),
 		Help:  calc.Text("Measured on site, after any water or admixture went in."),
 		Range: "0 to 12 in", Why: whyNone, WhyMost: whySlump,
@@ -174,7 +178,7 @@ var inputs = []calc.Field{
 		Range: "1 to 48 h", Why: whyTime,
 	},
 	{
-		ID: "age", Kind: calc.Number, Display: &displays.Minutes, Usual: "60 min",
+		ID: "age", Example: true, Optional: true, Kind: calc.Number, Display: &displays.Minutes, Usual: "60 min",
 		Label: calc.Text("Age of the oldest load"),
 		Help:  calc.Text("When it lands, from batching. Take \"last out\" from truck spacing."),
 		Range: "0 min to 8 h", Why: whyNone, WhyMost: whyTime,
@@ -188,7 +192,7 @@ var inputs = []calc.Field{
 		},
 	},
 	{
-		ID: "vibration", Kind: calc.Choice, Usual: marked,
+		ID: "vibration", Example: true, Optional: true, Kind: calc.Choice, Usual: marked,
 		Label: calc.Text("Vibrator"),
 		Options: []calc.Option{
 			{ID: marked, Label: calc.Text("Mark on the whip: 6 in. into the old lift, 4 ft down at most")},
@@ -214,7 +218,7 @@ var inputs = []calc.Field{
 		},
 	},
 	{
-		ID: "weight", Kind: calc.Number, Display: &displays.UnitWeight, Usual: "150 lb/ft³",
+		ID: "weight", Measure: "unit-weight", Kind: calc.Number, Display: &displays.UnitWeight, Usual: "150 lb/ft³",
 		Label: pressure.LabelWeight,
 		Help:  pressure.HelpWeight,
 		Range: "85 to 200 lb/ft³", Why: whyWeight,
@@ -231,8 +235,9 @@ var inputs = []calc.Field{
 		Range: "0 min to 8 h", Why: whyNone, WhyMost: whyTime,
 	},
 	{
-		ID: "joint-most", Kind: calc.Number, Display: &displays.Minutes, Rule: "joint-window", HoldsRule: true,
-		When: inLifts, Optional: true,
+		ID: "joint-most", Measure: "joint-window", Kind: calc.Number, Display: &displays.Minutes, Rule: "joint-window",
+		HoldsRule: true,
+		When:      inLifts, Optional: true,
 		Label: weather.LabelWindow, Help: calc.Text("House rule, or the plant's if less."),
 		Range: "20 min to 10 h", Why: whyTime,
 	},

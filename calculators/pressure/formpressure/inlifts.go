@@ -2,6 +2,7 @@ package formpressure
 
 import (
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 	"coursebook/calculators/pressure"
 	"coursebook/calculators/weather"
 )
@@ -33,6 +34,7 @@ func (c *computation) computeLifts() {
 	c.paceUnrated(run)
 	c.putGuide(run.given.Rise, c.in.Num("lift"))
 	deed := c.putDeed(c.liftsDeed(run), c.overGuideLift(c.in.Num("lift")))
+	c.putHeadline(deed, run)
 	c.addLiftsNotes(deed, run)
 }
 
@@ -69,6 +71,17 @@ func (c *computation) round() *pressure.Round {
 	}
 	c.askRise(calc.SI(float64(r.Lift)/(pumped+r.Wait), "ft/h"))
 	return r
+}
+
+// putHeadline sets the deed with its amount: how long to wait, or where to end.
+func (c *computation) putHeadline(deed string, run *liftsRun) {
+	switch deed {
+	case doWait:
+		c.Headline(headWait, calc.Amount("wait", calc.SI(run.wait, "min"), displayWait))
+	case doStop:
+		depth := min(ft(pressure.FluidDepth(c.rating, c.pour.Weight)), c.in.Num("height"))
+		c.Headline(headStop, calc.Amount("depth", depth, &displays.HeightAtMost))
+	}
 }
 
 // reach is how deep the head goes into the old lift. Without a mark on the whip it

@@ -145,10 +145,23 @@ func (c *computation) addAsk() {
 	}
 }
 
-// askMissing asks for the rating and for what the ticket has.
-func (c *computation) askMissing() {
+// askMissing asks for the rating, for the maker's guide and for what asked leaves open and
+// worst has filled in.
+func (c *computation) askMissing(asked calc.Case) {
 	if !c.rated {
 		c.ask("rating", askRating)
+	}
+	if !asked.Has("vibration") {
+		c.ask("vibration", askVibration)
+	}
+	if !asked.Has("temperature") {
+		c.ask("temperature", askTemperature, calc.Amount("limit", c.in.Num("temperature"), &displays.TemperatureAtLeast))
+	}
+	if !asked.Has("slump") {
+		c.ask("slump", askSlump, limitSlump())
+	}
+	if !asked.Has("age") {
+		c.ask("age", askAge, calc.Amount("limit", c.in.Num("age"), &displays.MinutesAtMost))
 	}
 	lift, rate := c.in.Has("guide-lift"), c.in.Has("guide-rate")
 	switch {
@@ -265,6 +278,16 @@ const (
 		"DIN 18218 counts class F4, for a slump up to 7 in. (175 mm), from memory: check it against the standard. A " +
 			"load of class F5 is refused.",
 	)
+	headWait     = calc.Text("Wait {wait} after each pass")
+	headStop     = calc.Text("End today's pour at {depth}")
+	askVibration = calc.Text(
+		"Is the mark on the whip, 6 in. into the old lift? Until you answer, the head counts as reaching all the way down.",
+	)
+	askTemperature = calc.Text(
+		"How warm is the coldest load? Until you answer, the coldest that may go in counts, {limit}.",
+	)
+	askSlump  = calc.Text("What is the slump at the hose? Until you answer, the wettest that may go in counts, {wettest}.")
+	askAge    = calc.Text("How old is the oldest load? Until you answer, the oldest allowed counts, {limit}.")
 	askRating = calc.Text(
 		"What pressure is the form rated for? Without the form maker's figure the form is not checked.",
 	)

@@ -106,7 +106,7 @@ var outputs = []calc.Field{
 		ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("Drying"),
 		Options: []calc.Option{
 			{ID: rateLow, Advice: calc.Good, Label: calc.Text("Slow: usual care")},
-			{ID: rateDew, Label: calc.Text("Dew falls: cover the top")},
+			{ID: rateDew, Advice: calc.Careful, Label: calc.Text("Dew falls: cover the top")},
 			{ID: rateCare, Advice: calc.Careful, Label: calc.Text("Careful: have protection ready")},
 			{ID: rateAct, Advice: calc.Stop, Label: calc.Text("Too fast: act now")},
 		},
