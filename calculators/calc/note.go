@@ -1,10 +1,6 @@
 package calc
 
-import (
-	"cmp"
-	"slices"
-	"strconv"
-)
+import "strconv"
 
 // Level grades a note. Danger to Notice are the signal words of ANSI Z535.
 type Level uint8
@@ -57,18 +53,19 @@ type Note struct {
 	Slots []Slot
 }
 
-// ByDanger returns the notes with the gravest first; notes of one level keep their order.
-// A question comes before a notice, because its answer may change the result.
-func ByDanger(notes []Note) []Note {
-	sorted := slices.Clone(notes)
-	slices.SortStableFunc(sorted, func(a, b Note) int { return cmp.Compare(a.Level.rank(), b.Level.rank()) })
-	return sorted
-}
+// byDanger are the levels, gravest first. A question comes before a notice, because its
+// answer may change the result.
+var byDanger = [...]Level{LevelRefusal, LevelDanger, LevelWarning, LevelCaution, LevelAsk, LevelNotice}
 
-// rank returns the place of a level among notes by danger.
-func (l Level) rank() int {
-	if l == LevelAsk {
-		return 2*int(LevelNotice) - 1
+// ByDanger returns the notes with the gravest first; notes of one level keep their order.
+func ByDanger(notes []Note) []Note {
+	var sorted []Note
+	for _, level := range byDanger {
+		for _, n := range notes {
+			if n.Level == level {
+				sorted = append(sorted, n)
+			}
+		}
 	}
-	return 2 * int(l)
+	return sorted
 }

@@ -18,6 +18,7 @@ import (
 var pageOnly = map[string][]string{
 	"Calculator": {"Sources", "Cautions", "Tables"},
 	"Formula":    {"Limits"},
+	"Field":      {"Help", "LeastSource", "MostSource", "Decides", "Example"},
 }
 
 // overlay writes the files of the calculators without the fields pageOnly to a folder,
@@ -82,12 +83,23 @@ func withoutPageOnly(path string, src []byte) (trimmed []byte, changed bool, err
 	}
 	at := func(p token.Pos) int { return set.Position(p).Offset }
 	var fields []*ast.KeyValueExpr
+	listed := map[*ast.CompositeLit]string{} // types of the literals in a list, which do not name them
 	ast.Inspect(file, func(n ast.Node) bool {
 		literal, ok := n.(*ast.CompositeLit)
 		if !ok {
 			return true
 		}
-		names := pageOnly[calcType(literal.Type)]
+		name := calcType(literal.Type)
+		if list, ok := literal.Type.(*ast.ArrayType); ok {
+			for _, e := range literal.Elts {
+				if element, ok := e.(*ast.CompositeLit); ok && element.Type == nil {
+					listed[element] = calcType(list.Elt)
+				}
+			}
+		} else if literal.Type == nil {
+			name = listed[literal]
+		}
+		names := pageOnly[name]
 		for _, e := range literal.Elts {
 			kv, ok := e.(*ast.KeyValueExpr)
 			if !ok {

@@ -9,25 +9,28 @@ import (
 	"testing"
 )
 
-// The fields that only pages print leave the literals of calc.Calculator and
-// calc.Formula, and nothing else changes: other types keep fields of the same names.
+// The fields that only pages print leave the literals of calc.Calculator, calc.Formula and
+// calc.Field, those in a list too, and nothing else changes: other types keep fields of the
+// same names.
 func TestWithoutPageOnly(t *testing.T) {
 	const src = "package p\n\nvar C = &calc.Calculator{ID: \"c\", Sources: []calc.Source{{ID: \"a}, b\"}},\n" +
 		"\tCautions: cautions, In: inputs,\n\tTables: []calc.Table{{ID: \"t\"}}}\n" +
 		"var F = &calc.Formula{ID: \"f\", Limits: calc.Text(\"To 4 ft, \" +\n\t\"no more.\")}\n" +
-		"var O = other.Formula{Limits: 1}\nvar L = calc.Limit{Source: \"a\"}\n"
+		"var O = other.Formula{Limits: 1}\nvar L = calc.Limit{Source: \"a\"}\n" +
+		"var I = []calc.Field{{ID: \"i\", Help: calc.Text(\"h\"), Cols: []calc.Field{{Decides: 1, ID: \"j\"}}}}\n" +
+		"var P = []other.Field{{Help: 1}}\n"
 	out, changed, err := withoutPageOnly("p.go", []byte(src))
 	if err != nil || !changed {
 		t.Fatal(changed, err)
 	}
 	head, tail, _ := strings.Cut(string(out), "\nvar _ = ")
-	for _, gone := range []string{"Sources:", "Cautions:", "Tables:", "Limits: calc"} {
+	for _, gone := range []string{"Sources:", "Cautions:", "Tables:", "Limits: calc", "Help: calc", "Decides:"} {
 		if strings.Contains(head, gone) {
 			t.Errorf("%s is still there:\n%s", gone, head)
 		}
 	}
 	for _, kept := range []string{`ID: "c",`, "In: inputs,", `ID: "f",`, "other.Formula{Limits: 1}",
-		`calc.Limit{Source: "a"}`} {
+		`calc.Limit{Source: "a"}`, `{ID: "i",`, `ID: "j"}`, "other.Field{{Help: 1}}"} {
 		if !strings.Contains(head, kept) {
 			t.Errorf("%s is gone:\n%s", kept, head)
 		}
