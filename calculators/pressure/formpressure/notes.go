@@ -155,7 +155,8 @@ func (c *computation) askMissing(asked calc.Case) {
 		c.ask("vibration", askVibration)
 	}
 	if !asked.Has("temperature") {
-		c.ask("temperature", askTemperature, calc.Amount("limit", c.in.Num("temperature"), &displays.TemperatureAtLeast))
+		c.ask("temperature", askTemperature,
+			calc.Amount("limit", c.in.Num("temperature"), &displays.TemperatureAtLeast))
 	}
 	if !asked.Has("slump") {
 		c.ask("slump", askSlump, limitSlump())
@@ -281,7 +282,8 @@ const (
 	headWait     = calc.Text("Wait {wait} after each pass")
 	headStop     = calc.Text("End today's pour at {depth}")
 	askVibration = calc.Text(
-		"Is the mark on the whip, 6 in. into the old lift? Until you answer, the head counts as reaching all the way down.",
+		"Is the mark on the whip, 6 in. into the old lift? Until you answer, the head counts as reaching all the " +
+			"way down.",
 	)
 	askTemperature = calc.Text(
 		"How warm is the coldest load? Until you answer, the coldest that may go in counts, {limit}.",
