@@ -288,7 +288,9 @@ const (
 	askTemperature = calc.Text(
 		"How warm is the coldest load? Until you answer, the coldest that may go in counts, {limit}.",
 	)
-	askSlump  = calc.Text("What is the slump at the hose? Until you answer, the wettest that may go in counts, {wettest}.")
+	askSlump = calc.Text(
+		"What is the slump at the hose? Until you answer, the wettest that may go in counts, {wettest}.",
+	)
 	askAge    = calc.Text("How old is the oldest load? Until you answer, the oldest allowed counts, {limit}.")
 	askRating = calc.Text(
 		"What pressure is the form rated for? Without the form maker's figure the form is not checked.",
