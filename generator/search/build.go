@@ -11,6 +11,7 @@ type Entry struct {
 	URL     string   // page address, with #anchor for a section below the first heading
 	Title   string   // title of the page
 	Section string   // heading of the section; empty above the first heading
+	Lead    string   // what the page is about, on its first entry: its excerpt, before the text
 	Text    string   // running text of the section, without the heading
 	Steps   string   // what the steps of the section are called, which counts twice
 	Words   []string // words and phrases by which the page is asked for
@@ -63,7 +64,7 @@ func Covered(entries []Entry) int {
 			n += len(e.Title)
 		}
 		page = address
-		n += len(e.Section) + len(e.Text)
+		n += len(e.Section) + len(e.Lead) + len(e.Text)
 	}
 	return n
 }
@@ -148,7 +149,12 @@ func (b *builder) addEntry(i int, e Entry) {
 	if page := "P" + join(address, title, list, clean(e.Kind), urgent); page != b.page || i == 0 {
 		b.sections.WriteString(page + "\n")
 		b.page = page
-		lead, rest = cutLead(text, leadRunes)
+		if about := clean(e.Lead); about != "" {
+			lead, rest = cutLead(about, leadRunes)
+			rest = join(rest, text)
+		} else {
+			lead, rest = cutLead(text, leadRunes)
+		}
 	}
 	switch {
 	case !hasAnchor:

@@ -303,6 +303,17 @@ func TestNames(t *testing.T) {
 	}
 }
 
+// TestNameOrder: of two header words with the words of the query, the one with their
+// order leads.
+func TestNameOrder(t *testing.T) {
+	x := open(t, "en", []Entry{
+		{URL: "a.html", Title: "Short", Text: "Stop.", Words: []string{"out of concrete"}},
+		{URL: "b.html", Title: "Open", Text: "Stop.", Words: []string{"concrete out"}},
+	}, nil)
+	expect(t, x, "concrete comes out", "b a")
+	expect(t, x, "out of concrete", "a b")
+}
+
 // TestAmounts: an amount beside words narrows and never leads; alone it leads.
 func TestAmounts(t *testing.T) {
 	x := open(t, "en", texts("The brace of a wall.", "A wall of 40 ft with 40 ft of 40 ft.",
@@ -353,6 +364,21 @@ func TestHit(t *testing.T) {
 		}
 	}
 	expect(t, x, "walk the forms", "en/pour")
+}
+
+// TestLead: the lead of a page is its excerpt, and its words are found.
+func TestLead(t *testing.T) {
+	lead := "Place in lifts, " + strings.Repeat("vibrate each lift, ", 8) + "keep the pace"
+	x := open(t, "en", []Entry{{URL: "a.html", Title: "Pour", Lead: lead, Text: "hose"},
+		{URL: "a.html#s", Title: "Pour", Section: "Steps", Text: "clamp"},
+		{URL: "b.html", Title: "Other", Text: "lift"}}, nil)
+	for _, query := range []string{"pace", "hose", "clamp"} {
+		hits := find(x, query, 3)
+		if len(hits) != 1 || !strings.HasPrefix(hits[0].Excerpt, "Place in lifts, vibrate") ||
+			len(hits[0].Excerpt) > leadRunes {
+			t.Errorf("%q finds %+v", query, hits)
+		}
+	}
 }
 
 func TestExcerpt(t *testing.T) {

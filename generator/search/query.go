@@ -19,7 +19,7 @@ const (
 
 // Shares of the weight of a word of the query.
 const (
-	shareStop     = 0.3  // a word without weight at the end, taken as the beginning of another word
+	shareStop     = 0.2  // a word without weight at the end, taken as the beginning of another word
 	shareAmount   = 0.25 // an amount, such as 40 ft, beside words
 	shareFraction = 0.6  // a fraction, such as 3/8, beside words
 )
@@ -31,7 +31,7 @@ const (
 	minBase       = 3 // letters before an ending
 	maxEnding     = 5 // bytes of an ending
 	minSynonym    = 3 // letters of a prefix that the thesaurus is asked for
-	minStop       = 2 // letters of a word without weight that may begin another
+	minStop       = 3 // letters of a word without weight that may begin another
 )
 
 // term is one word of the query with the words of the index that match it.

@@ -39,13 +39,13 @@ func Of(s *site.Site, l *site.Language, forms []*form.Form, asked map[string][]s
 	}
 	for _, f := range forms {
 		list = append(list, search.Entry{URL: site.CalculatorPath(l.Code, f.ID), Title: f.Title,
-			Text: textOf(f), Words: asked[f.ID], Kind: calculatorKind})
+			Lead: f.Purpose, Text: textOf(f), Words: asked[f.ID], Kind: calculatorKind})
 	}
 	return list
 }
 
 // ofPage returns an entry for each section of a page, or for each term of a
-// glossary page. The summary is part of the first section's text.
+// glossary page. The summary is the page's lead.
 func ofPage(p *site.Page, urgent bool) []search.Entry {
 	var list []search.Entry
 	if p.Header.Kind == page.Glossary {
@@ -61,8 +61,8 @@ func ofPage(p *site.Page, urgent bool) []search.Entry {
 		if s.ID != "" {
 			e.URL += "#" + s.ID
 		}
-		if i == 0 && p.Header.Summary != "" {
-			e.Text = p.Header.Summary + " " + e.Text
+		if i == 0 {
+			e.Lead = p.Header.Summary
 		}
 		list = append(list, e)
 	}
@@ -84,10 +84,10 @@ func stepsOf(p *site.Page, section int) string {
 	return strings.Join(leads, " ")
 }
 
-// textOf returns the text by which a calculator is found: its purpose and the
+// textOf returns the text by which a calculator is found beside its purpose: the
 // labels of its inputs, columns and outputs.
 func textOf(f *form.Form) string {
-	parts := []string{f.Purpose}
+	var parts []string
 	for _, field := range f.Fields {
 		parts = append(parts, field.Label)
 		for _, col := range field.Cols {

@@ -146,6 +146,7 @@ function moveFocus(e: KeyboardEvent, box: HTMLInputElement, hits: HTMLElement, c
   const at = stops.indexOf(document.activeElement as HTMLElement);
   if (at < 0) return;
   if (e.key === "Escape") {
+    e.preventDefault(); // a search field would be emptied
     box.focus();
     close();
   } else if (e.key === "ArrowDown" || e.key === "ArrowUp") {
