@@ -8,10 +8,10 @@ import (
 // Constants of BM25F (Robertson and Zaragoza, The Probabilistic Relevance
 // Framework: BM25 and Beyond, Foundations and Trends in Information Retrieval
 // 3(4), 2009; formula and ranges from memory). They give 1.2 < k1 < 2 and
-// 0.5 < b < 0.8 as reasonable in many circumstances; 1.2 and 0.75 are the
-// usual pair; 1.6 sets a title further apart from a passing word. The field weights are our choice (common practice): a word in a title
-// counts as five in the text. Header words are a list, so that their number does not
-// lower the weight of each (b = 0).
+// 0.5 < b < 0.8 as reasonable in many circumstances. With k1 = 1.6 a title is further
+// apart from a passing word than with the usual 1.2. The field weights are our choice
+// (common practice): a word in a title counts as five in the text. Header words are a
+// list, so that their number does not lower the weight of each (b = 0).
 const saturation = 1.6 // k1
 
 var (
