@@ -8,6 +8,7 @@
 //   checks.ts    checklists
 //   folds.ts     folded sections that a link opens
 //   terms.ts     the meaning of a glossary term, below its paragraph
+//   reader.ts    reads the steps aloud
 //   module.ts    the WebAssembly module; wasi.ts implements its imports
 //   records.ts   the text format of requests and answers
 //   cards.ts     a calculator in a procedure: a button that opens its form, which
@@ -39,6 +40,7 @@ import { startFolds } from "./folds";
 import { facts } from "./page";
 import { startPocket } from "./pocket";
 import { startPrint } from "./print";
+import { startReader } from "./reader";
 import { release } from "./release";
 import { startSearch } from "./search";
 import { startShare } from "./share";
@@ -58,6 +60,7 @@ document.addEventListener("DOMContentLoaded", () => {
   startCalculators();
   startTraining();
   startTerms();
+  startReader();
   startSearch();
   startPrint();
   startToday();
