@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/displays"
 )
 
 // Movement is how far a brace moved between two rounds, m = g_2 − g_1. Above
@@ -39,4 +40,30 @@ var LeftOverFormula = &calc.Formula{
 		{Symbol: "e_1", Meaning: calc.Text("worst in the first round"), Unit: "mm", US: "in"},
 		{Symbol: "e_2", Meaning: calc.Text("worst in the last round"), Unit: "mm", US: "in"}},
 	Fn: calc.Func2(LeftOver), Go: "bracing.LeftOver", Source: "practice",
+}
+
+// LabelCoarse is what to do where the smallest turn moves the wall past its tolerance.
+const LabelCoarse = calc.Text("Screw too coarse: tell the foreman")
+
+const (
+	noteEighths = calc.Text("A quarter turn moves the wall by {move}, more than the tolerance. Turn by eighths.")
+	noteCoarse  = calc.Text(
+		"An eighth of a turn moves the wall by {move}, more than it is off. Do not turn any brace.",
+	)
+)
+
+// CoarseQuarter reports whether a quarter turn moves the wall by more than the tolerance.
+// step is the movement for one turn; both in m.
+func CoarseQuarter(step, tolerance float64) bool { return Exceeds(step/4, tolerance) }
+
+// NoteCoarse notes a screw whose quarter turn moves the wall by more than the tolerance;
+// useless is true where it can set no brace of the wall. step is the movement for one
+// turn; both in m.
+func NoteCoarse(r *calc.Recorder, step, tolerance float64, useless bool) {
+	switch {
+	case useless:
+		r.Note(calc.LevelWarning, calc.At("tolerance"), noteCoarse, calc.Amount("move", step/8, &displays.Part))
+	case CoarseQuarter(step, tolerance):
+		r.Note(calc.LevelNotice, calc.At("tolerance"), noteEighths, calc.Amount("move", step/4, &displays.Part))
+	}
 }

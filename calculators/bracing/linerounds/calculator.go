@@ -152,6 +152,8 @@ var outputs = []calc.Field{
 	{ID: "next", Label: bracing.LabelNext, Kind: calc.Choice, Lead: true, Options: []calc.Option{
 		{ID: "done", Advice: calc.Good, Label: calc.Text("in line, no more rounds")},
 		{ID: "again", Advice: calc.Careful, Label: calc.Text("another round: turn, read all")},
+		{ID: "eighths", Advice: calc.Careful, Label: calc.Text("another round: eighths, read all")},
+		{ID: "coarse", Advice: calc.Stop, Label: bracing.LabelCoarse},
 		{ID: "check", Advice: calc.Careful, Label: calc.Text("Hold: check side and thread")},
 		{ID: "stop", Advice: calc.Stop, Label: calc.Text("Hands off: leave the braces")},
 		{ID: "clear", Advice: calc.Stop, Label: bracing.LabelClear},

@@ -76,7 +76,17 @@ func compute(r *calc.Recorder, in calc.Case) {
 		r.Put("to-turn", float64(toTurn))
 	}
 	r.PutChoice("done", doneFrom(braces, rounds, in.Num("tolerance")))
-	r.PutChoice("next", nextStep(braces, rounds, wrong, far, in))
+	next := nextStep(braces, rounds, wrong, far, in)
+	if step := stepOf(in); next == "again" {
+		switch {
+		case toTurn == 0:
+			next = "coarse"
+		case bracing.CoarseQuarter(step, in.Num("tolerance")):
+			next = "eighths"
+		}
+		bracing.NoteCoarse(r, step, in.Num("tolerance"), next == "coarse")
+	}
+	r.PutChoice("next", next)
 	if far {
 		if at := calc.Cell("braces", w.nr, "gap-"+strconv.Itoa(len(w.off))); bracing.Empty(in) {
 			bracing.NoteOffEmpty(r, at, math.Abs(w.last()))
@@ -91,7 +101,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if !held && drag > bracing.TapeSlack+calc.Slack {
 		r.Note(calc.LevelNotice, calc.At("braces"), noteDrag, calc.Amount("moved", drag, &displays.Part))
 	}
-	putBraces(r, in, braces, held)
+	putBraces(r, in, braces, held || next == "coarse")
 	noteBraces(r, in, braces, rounds, held)
 	if !far && wrong > 1 && wrong > closer {
 		r.Note(calc.LevelAsk, calc.At("string-side"), askMany)
@@ -166,6 +176,13 @@ func setTurns(braces []brace, in calc.Case, held bool) {
 		b.turns = bracing.TurnsFormula.Value(bracing.BraceChangeFormula.Value(at, run, long), in.Num("travel"))
 		b.toTurn = b.way != "good" && quantity.Round(b.turns, *bracing.Quarters, quantity.US) > 0 && !held
 	}
+}
+
+// stepOf returns the movement of the wall at the string, in m, for one turn.
+func stepOf(in calc.Case) float64 {
+	attach, run := in.Num("attach-height"), in.Num("foot-distance")
+	return bracing.PerTurnFormula.Value(in.Num("travel"),
+		bracing.BraceLengthFormula.Value(run, attach, in.Num("foot-below")), run, in.Num("string-height"), attach)
 }
 
 // worstTurns records the worked steps of a brace and returns its turns, 0 if it is

@@ -275,3 +275,18 @@ func turnBraces(off []float64, lines []calc.Case) {
 		off[i] += move[i]
 	}
 }
+
+// Where a quarter turn moves the wall by more than the tolerance, the next round goes by
+// eighths. A screw with which no brace can be turned is the foreman's, not another round.
+func TestCoarseScrews(t *testing.T) {
+	for _, c := range []struct {
+		travel, next string
+		toTurn       float64
+	}{{"0.2 in", "again", 1}, {"0.4 in", "eighths", 1}, {"1.9 in", "coarse", 0}} {
+		res := calctest.Run(t, Calculator, "string-side=brace", "travel="+c.travel, "tolerance=1/8 in",
+			"braces=1 | 3/4 in | 3/4 in; 2 | 1-1/4 in | 1 in")
+		if got := res.Out.Choice("next"); got != c.next || res.Out.Num("to-turn") != c.toTurn {
+			t.Errorf("%s: %s, %v to turn", c.travel, got, res.Out.Num("to-turn"))
+		}
+	}
+}

@@ -259,6 +259,8 @@ var inputs = []calc.Field{
 var outputs = []calc.Field{
 	{ID: "next", Label: bracing.LabelNext, Kind: calc.Choice, Lead: true, Options: []calc.Option{
 		{ID: nextTurn, Advice: calc.Careful, Label: calc.Text("Quarter turns, then read all")},
+		{ID: nextEighths, Advice: calc.Careful, Label: calc.Text("Eighths, then read all")},
+		{ID: nextCoarse, Advice: calc.Stop, Label: bracing.LabelCoarse},
 		{ID: nextGood, Advice: calc.Good, Label: calc.Text("Within tolerance: turn nothing")},
 		{ID: nextProve, Advice: calc.Careful, Label: calc.Text("Turn nothing: prove the string")},
 		{ID: nextStop, Advice: calc.Stop, Label: calc.Text("Hands off: leave the braces")},
@@ -278,12 +280,14 @@ var outputs = []calc.Field{
 
 // IDs of what to do next.
 const (
-	nextTurn  = "turn"
-	nextGood  = "good"
-	nextProve = "prove"
-	nextStop  = "stop"
-	nextClear = "clear"
-	nextLook  = "look"
+	nextTurn    = "turn"
+	nextEighths = "eighths"
+	nextCoarse  = "coarse"
+	nextGood    = "good"
+	nextProve   = "prove"
+	nextStop    = "stop"
+	nextClear   = "clear"
+	nextLook    = "look"
 )
 
 // outCols are the results of one reading. move is the direction seen from the

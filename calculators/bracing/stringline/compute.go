@@ -32,20 +32,24 @@ func compute(r *calc.Recorder, in calc.Case) {
 	b := geometryOf(r, in)
 	next := nextOf(in, lines, math.Abs(off))
 	held := next != nextTurn && next != nextGood
-	r.PutChoice("next", next)
 	setTurns(lines, b, held)
+	step := bracing.PerTurnFormula.Value(b.travel, b.length, b.run, b.stringHeight, b.attach)
+	if next == nextTurn {
+		next = turnOf(countTurns(lines), step, in.Num("tolerance"))
+	}
+	r.PutChoice("next", next)
 	rank(lines)
 	if !held {
 		r.Put("turns", worstTurns(r, b, lines[worst]))
 		r.Put("to-turn", float64(countTurns(lines)))
 	}
-	step := bracing.PerTurnFormula.Value(b.travel, b.length, b.run, b.stringHeight, b.attach)
 	r.Put("worst", math.Abs(off))
 	r.Put("worst-row", float64(lines[worst].Nr))
 	r.Put("per-turn", step)
 	r.Put("turn-travel", b.travel)
 	r.Put("slope", bracing.BraceAngleFormula.Value(b.run, b.attach, in.Num("foot-below")))
 	r.Put("plumb-limit", r.Use(bracing.PlumbLimitFormula, in.Num("string-height")))
+	held = held || next == nextCoarse
 	putHeadline(r, in, lines, held)
 	putBow(r, lines)
 	putReadings(r, in, lines, held)
@@ -72,6 +76,20 @@ func nextOf(in calc.Case, lines []bracing.Reading, worst float64) string {
 		}
 	}
 	return nextGood
+}
+
+// turnOf returns how to turn the braces of a wall that is off its line, an ID of the
+// output next: by quarters, by eighths where a quarter turn moves the wall by more than
+// the tolerance, or not at all where the screw is too coarse for any of them. step is the
+// movement of the wall, in m, for one turn.
+func turnOf(toTurn int, step, tolerance float64) string {
+	switch {
+	case toTurn == 0:
+		return nextCoarse
+	case bracing.CoarseQuarter(step, tolerance):
+		return nextEighths
+	}
+	return nextTurn
 }
 
 // proved reports whether the gap read at an end is that of its block. A string

@@ -14,6 +14,10 @@ var (
 		"First take up the slack: count from where the brace bites. Then a quarter turn, wait, and read it and both " +
 			"neighbors. Threads run either way.",
 	)
+	noteTryEighth = calc.Text(
+		"First take up the slack: count from where the brace bites. Then an eighth of a turn, wait, and read it and " +
+			"both neighbors. Threads run either way.",
+	)
 	noteOrder = calc.Text("Corners are locked before this. Begin with the braces next to the ends, then the worst.")
 	askSide   = bracing.AskSide
 	sideBrace = calc.Text("For a string on the brace side: wide gap, shorten; narrow gap, lengthen.")
@@ -38,7 +42,6 @@ var (
 	)
 	notePlumb     = calc.Text("The worst is beyond the plumb limit of ACI 117-10 at this height, {limit}.")
 	noteTolerance = calc.Text("This tolerance is wider than the plumb limit of ACI 117-10 at this height, {limit}.")
-	noteCoarse    = calc.Text("A quarter turn moves the wall by {move}, more than the tolerance. Turn by eighths.")
 )
 
 // Thresholds of common practice.
@@ -63,15 +66,19 @@ func addNotes(r *calc.Recorder, in calc.Case, lines []bracing.Reading, step floa
 	switch next {
 	case nextClear, nextLook:
 		return
-	case nextTurn, nextGood:
+	case nextTurn, nextEighths, nextGood:
 		noteSide(r, in, lines)
 		noteRounds(r, lines)
-		r.Note(calc.LevelCaution, calc.Path{}, noteTry)
+		try := noteTry
+		if next == nextEighths {
+			try = noteTryEighth
+		}
+		r.Note(calc.LevelCaution, calc.Path{}, try)
 		r.Note(calc.LevelNotice, calc.Path{}, noteOrder)
 	}
 	noteString(r, in)
 	noteReadings(r, in, lines)
-	noteLimits(r, in, lines, step)
+	noteLimits(r, in, lines, step, next)
 }
 
 // noteSide asks for the side of the string, or repeats the answer.
@@ -151,9 +158,9 @@ func noteReadings(r *calc.Recorder, in calc.Case, lines []bracing.Reading) {
 }
 
 // noteLimits notes a worst reading, a tolerance and a slope of the brace outside
-// published limits, and a quarter turn that exceeds the tolerance. step is the
-// movement of the wall, in m, for one turn.
-func noteLimits(r *calc.Recorder, in calc.Case, lines []bracing.Reading, step float64) {
+// published limits, and a screw that is coarse for the tolerance. step is the movement of
+// the wall, in m, for one turn, next the ID of the output.
+func noteLimits(r *calc.Recorder, in calc.Case, lines []bracing.Reading, step float64, next string) {
 	limit := bracing.PlumbLimitFormula.Value(in.Num("string-height"))
 	if bracing.Exceeds(math.Abs(lines[worstOf(lines)].Off), limit) {
 		r.Note(calc.LevelNotice, calc.At("readings"), notePlumb, calc.Amount("limit", limit, &displays.PartAtMost))
@@ -161,9 +168,7 @@ func noteLimits(r *calc.Recorder, in calc.Case, lines []bracing.Reading, step fl
 	if bracing.Exceeds(in.Num("tolerance"), limit) {
 		r.Note(calc.LevelNotice, calc.At("tolerance"), noteTolerance, calc.Amount("limit", limit, &displays.PartAtMost))
 	}
-	if bracing.Exceeds(step/4, in.Num("tolerance")) {
-		r.Note(calc.LevelNotice, calc.At("tolerance"), noteCoarse, calc.Amount("move", step/4, &displays.Part))
-	}
+	bracing.NoteCoarse(r, step, in.Num("tolerance"), next == nextCoarse)
 	angle := bracing.BraceAngleFormula.Value(in.Num("foot-distance"), in.Num("attach-height"), in.Num("foot-below"))
 	if bracing.BadSlope(angle) {
 		slope := calc.Amount("slope", angle, &displays.WholeDegrees)

@@ -447,3 +447,25 @@ func checkElement(t *testing.T, d figure.Drawing, s xml.StartElement) {
 	inside(at["x2"], at["y2"])
 	inside(at["cx"]+at["r"], at["cy"]+at["r"])
 }
+
+// Where a quarter turn moves the wall by more than the tolerance, braces are turned by
+// eighths. A screw that is too coarse even for that turns none.
+func TestCoarseScrews(t *testing.T) {
+	for _, c := range []struct {
+		travel, next string
+		toTurn       float64
+	}{{"0.2 in", nextTurn, 1}, {"0.4 in", nextEighths, 1}, {"1.9 in", nextCoarse, 0}} {
+		res := calctest.Run(t, Calculator, "string-side=brace", "thread-as=travel", "travel="+c.travel,
+			"tolerance=1/8 in", "readings=1 | 3/4 in; 2 | 1 in; 3 | 3/4 in")
+		if got := res.Out.Choice("next"); got != c.next || res.Out.Num("to-turn") != c.toTurn {
+			t.Errorf("%s: %s, %v to turn", c.travel, got, res.Out.Num("to-turn"))
+		}
+		if calctest.Noted(res, noteTry) != (c.next == nextTurn) ||
+			calctest.Noted(res, noteTryEighth) != (c.next == nextEighths) {
+			t.Errorf("%s: %v", c.travel, res.Notes)
+		}
+		if turn := res.Out.Rows("lines")[1].Has("turn"); turn != (c.next != nextCoarse) {
+			t.Errorf("%s: a direction is given: %v", c.travel, turn)
+		}
+	}
+}

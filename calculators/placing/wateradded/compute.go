@@ -82,7 +82,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("cement-lost", r.Use(placing.CementLostFormula, added))
 	limit := in.Num("limit")
 	tooWet := calc.Over(wettest, limit)
-	checkTicket(r, in, ticket{added: added, load: load, tooWet: tooWet})
+	checkTicket(r, in, ticket{added: added, load: load, tooWet: tooWet, room: roomFor(limit-slump, load)})
 	if tooWet {
 		r.Note(calc.LevelWarning, calc.At("slump"), noteWet, calc.Amount("slump", wettest, &displays.Inches),
 			calc.Amount("limit", limit, &slumpLimit))
@@ -95,11 +95,18 @@ func compute(r *calc.Recorder, in calc.Case) {
 	}
 }
 
-// ticket holds the water added and the load, both in m³, and whether the slump may
-// pass its limit.
+// roomFor returns the water in m³ by which the slump of a load in m³ rises by no more than
+// rise, in m, at the most that the rule of thumb gives; 0 where there is no room.
+func roomFor(rise, load float64) float64 {
+	each := rise / placing.SlumpGainFormula.Value(calc.SI(slumpMost, "in"), 1)
+	return math.Max(0, each) * calc.SI(1, "US gal") * load / calc.SI(1, "yd³")
+}
+
+// ticket holds the water added, the load and the water that the slump has room for, all
+// in m³, and whether the slump may pass its limit.
 type ticket struct {
-	added, load float64
-	tooWet      bool
+	added, load, room float64
+	tooWet            bool
 }
 
 // checkTicket sets the verdict on the water added by the amount withheld on the
@@ -111,8 +118,13 @@ func checkTicket(r *calc.Recorder, in calc.Case, t ticket) {
 	if !calc.Over(added, withheld) {
 		tooMuch = 0
 	}
-	r.Put("may-add", withheld)
-	r.Put("too-much", tooMuch)
+	may := math.Min(withheld, t.room)
+	r.Put("may-add", may)
+	if calc.Over(added, may) {
+		r.Put("too-much", added-may)
+	} else {
+		r.Put("too-much", 0)
+	}
 	switch {
 	case withheld == 0:
 		r.PutChoice("verdict", none)

@@ -112,3 +112,28 @@ func TestWaterNotes(t *testing.T) {
 	one, two := calctest.Run(t, Calculator, "water=9 US gal").Out, calctest.Run(t, Calculator, "water=18 US gal").Out
 	calctest.NearBy(t, "twice the water, twice the loss", two.Num("strength-most"), 2*one.Num("strength-most"), 1e-12)
 }
+
+// Of the water withheld only as much may go in as keeps the slump under its limit: in 9 yd³
+// each gallon in a yard brings up to 1-1/4 in.
+func TestWaterThatMayGoInKeepsTheSlump(t *testing.T) {
+	for _, c := range []struct {
+		slump         string
+		may, excess   float64 // US gal
+		withheld, why string
+	}{
+		{"6 1/2 in", 3.6, 5.4, "9 US gal", wet},
+		{"7 in", 0, 9, "9 US gal", wet},
+		{"8 in", 0, 9, "9 US gal", wet},
+		{"5 in", 9, 0, "9 US gal", within},
+		{"5 in", 14.4, 0, "20 US gal", within},
+		{"6 1/2 in", 2, 7, "2 US gal", beyond},
+	} {
+		res := calctest.Run(t, Calculator, "load=9 yd³", "water=9 US gal", "withheld="+c.withheld,
+			"slump="+c.slump, "limit=7 in")
+		calctest.NearBy(t, c.slump+" may", 1+calc.From(res.Out.Num("may-add"), "US gal"), 1+c.may, 1e-9)
+		calctest.NearBy(t, c.slump+" excess", 1+calc.From(res.Out.Num("too-much"), "US gal"), 1+c.excess, 1e-9)
+		if got := res.Out.Choice("verdict"); got != c.why {
+			t.Errorf("%s: %s", c.slump, got)
+		}
+	}
+}

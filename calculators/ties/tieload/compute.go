@@ -19,8 +19,8 @@ const (
 		"The face is weakened and no capacity is known. Back it with boards and a brace before placing.",
 	)
 	noteBeyond = calc.Text(
-		"The pressure of {pressure} is above the capacity entered. Back the face, or keep the fluid concrete to " +
-			"{height} above it.",
+		"The pressure of {pressure} is above the capacity entered. Back it, or end today's pour {height} above " +
+			"it and mark STOP there.",
 	)
 	askLow = calc.Text(
 		"Is this tie less than 4 ft (1.22 m) below the top? Elsewhere the book's least pressure is {least}.",
@@ -118,6 +118,7 @@ func rateFace(r *calc.Recorder, in calc.Case) {
 	}
 	height := r.Use(ties.FaceHeightFormula, in.Num("capacity"), in.Num("weight"))
 	r.Put("face-height", height)
+	r.Note(calc.LevelAsk, calc.At("capacity"), askCapacity)
 	if calc.Over(in.Num("pressure"), in.Num("capacity")) {
 		r.PutChoice("backing", faceBack)
 		r.Note(
@@ -130,5 +131,4 @@ func rateFace(r *calc.Recorder, in calc.Case) {
 		return
 	}
 	r.PutChoice("backing", faceWithin)
-	r.Note(calc.LevelAsk, calc.At("capacity"), askCapacity)
 }

@@ -54,7 +54,9 @@ func compute(r *calc.Recorder, in calc.Case) {
 	r.Put("final-set", last)
 	r.Put("rule-set", rule)
 	bound, _, _ := weather.EarliestSet(initial, t, ref)
-	earliest := min(set, bound)
+	// As the reader sees it: what is left is counted from the time that is shown.
+	const half = 1800
+	earliest := half * math.Floor(min(set, bound)/half+calc.Slack)
 	r.Put("earliest", earliest)
 	r.Put("latest", max(set, rule, low, high))
 	f := calc.From(t, "°F")

@@ -86,3 +86,22 @@ func TestUsualSet(t *testing.T) {
 		}
 	}
 }
+
+// What is left to the initial set is counted from the earliest time that is shown: a known
+// set of 2 h may come after 1.0 h in concrete of 85 °F.
+func TestLeftIsCountedFromTheEarliest(t *testing.T) {
+	for _, c := range []struct {
+		age   string
+		left  float64 // min
+		joint bool
+	}{{"30 min", 30, false}, {"45 min", 15, false}, {"60 min", 0, true}, {"70 min", 0, true}} {
+		res := calctest.Run(t, Calculator, "concrete=85 °F", "initial=2 h", "final=4 h", "age="+c.age)
+		calctest.Near(t, "earliest", calc.From(res.Out.Num("earliest"), "h"), 1, 1e-9)
+		if left := calc.From(res.Out.Num("left"), "min"); math.Abs(left-c.left) > 1e-9 {
+			t.Errorf("%s: %v min left", c.age, left)
+		}
+		if calctest.Noted(res, noteJoint) != c.joint || c.joint && calctest.Noted(res, noteSoon) {
+			t.Errorf("%s: %v", c.age, res.Notes)
+		}
+	}
+}
