@@ -149,12 +149,14 @@ func (b *builder) addEntry(i int, e Entry) {
 	if page := "P" + join(address, title, list, clean(e.Kind), urgent); page != b.page || i == 0 {
 		b.sections.WriteString(page + "\n")
 		b.page = page
-		if about := clean(e.Lead); about != "" {
-			lead, rest = cutLead(about, leadRunes)
-			rest = join(rest, text)
-		} else {
-			lead, rest = cutLead(text, leadRunes)
+		about, after := clean(e.Lead), text
+		if about == "" {
+			about, after = text, ""
 		}
+		if lead, rest = cutLead(about, leadRunes); lead != "" && rest != "" {
+			lead += " …"
+		}
+		rest = join(rest, after)
 	}
 	switch {
 	case !hasAnchor:
