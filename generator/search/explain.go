@@ -127,19 +127,52 @@ func (x *Index) fieldsOf(t *term, page int) (fields []string) {
 		texts[inHeading] += x.sections[s].heading + "\n"
 	}
 	for f := range fieldCount {
+		var families []int32
 		for _, w := range wordsOf(texts[f]) {
-			if id := x.find(w); id >= 0 && t.words.weight(id) > 0 {
-				fields = append(fields, fieldNames[f])
-				break
+			if id := x.find(w); id >= 0 {
+				families = append(families, x.family[id])
 			}
 		}
+		if x.isIn(t, func(family int32) bool { return contains(families, family) }) {
+			fields = append(fields, fieldNames[f])
+		}
 	}
-	for _, w := range t.words {
-		for _, at := range x.inText[w.id] {
-			if s := x.sections[at.at]; s.page == page {
-				return append(fields, fieldNames[inText])
-			}
+	for s := p.from; s < p.to; s++ {
+		if x.isIn(t, func(family int32) bool { return x.inSection(family, int32(s)) }) {
+			return append(fields, fieldNames[inText])
 		}
 	}
 	return fields
+}
+
+// isIn reports whether a text has a word of a term, or all words of a phrase of it; has
+// reports whether it has a family.
+func (x *Index) isIn(t *term, has func(family int32) bool) bool {
+	for _, w := range t.words {
+		if has(x.family[w.id]) {
+			return true
+		}
+	}
+	for _, p := range t.phrases {
+		missing := false
+		for _, family := range p.phrase {
+			missing = missing || !has(family)
+		}
+		if !missing {
+			return true
+		}
+	}
+	return false
+}
+
+// inSection reports whether the heading or the text of a section has a word of a family.
+func (x *Index) inSection(family, section int32) bool {
+	for _, word := range x.wordsOfFamily(family) {
+		for _, p := range x.inText[word] {
+			if p.at == section {
+				return true
+			}
+		}
+	}
+	return false
 }
