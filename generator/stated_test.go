@@ -293,6 +293,14 @@ var contradictions = []struct{ lang, phrase, instead string }{
 	{"en", "the outside watch is the spotter", "the spotter watches the wire, the outside watch the wash-out"},
 	{"en", "count two lifts", "all the concrete above the underside of the sill counts"},
 	{"es", "cuente dos capas", "cuenta todo el concreto sobre la cara de abajo del antepecho"},
+	{"en", "steps out after each turn", "the turner keeps the bar on until GOOD or \"pair out\""},
+	{"es", "se sale después de cada giro", "la barra se queda puesta hasta BUENO o \"pareja fuera\""},
+	{"en", "if nothing moves, he says \"go in\"", "two quiet looks, five minutes apart"},
+	{"es", "si nada se mueve, dice \"entren\"", "quieto en dos miradas, con cinco minutos entre una y otra"},
+	{"en", "vibrator and hose hands trade", "the hose hand and the second hose hand trade places"},
+	{"es", "los de los vibradores y los de la manguera se cambian", "el de la manguera y su segundo se cambian"},
+	{"en", "clear that side and let nobody go up", "both sides are cleared, by the height plus 4 ft"},
+	{"es", "despeje ese lado y que nadie suba", "se despejan los dos lados, la altura más 4 ft"},
 }
 
 // TestNoContradiction checks every page for phrases that contradict another page.

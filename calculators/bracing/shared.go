@@ -56,8 +56,8 @@ var SourceOwn = calc.Source{
 // Texts that the calculators of the string line share.
 const (
 	CautionHandsOff = calc.Text(
-		"Hold point: hands off. After the time set for this wall, or once it does not answer a quarter turn, no " +
-			"brace is turned.",
+		"Hold point: hands off. No brace is turned after the time set for this wall, or once a quarter turn at two " +
+			"braces side by side moves nothing.",
 	)
 	CautionNeverBack = calc.Text(
 		"Never back a brace off to let the wall fall over. If one brace does not answer, two push or pull together.",

@@ -4,7 +4,7 @@
 //
 // Three of the five rules are clock times and are computed here. The other two
 // are tests at the wall, and end the work sooner: a running head that no longer
-// sinks in the top lift, and a wall that does not answer a quarter turn.
+// sinks in the top lift, and a wall that does not answer a quarter turn at two braces side by side.
 package handsoff
 
 import (
@@ -30,8 +30,9 @@ var Calculator = &calc.Calculator{
 		{
 			Level: calc.LevelWarning,
 			Text: calc.Text(
-				"Hands off sooner if a running head no longer sinks in the top lift, or the wall does not answer a " +
-					"quarter turn. Never push the head down into the older lifts to test.",
+				"Hands off sooner if a running head no longer sinks in the top lift. The same if foot and screws are " +
+					"fast and a quarter turn at two braces side by side moves nothing. Never push the head down into " +
+					"the older lifts to test.",
 			),
 		},
 		{
