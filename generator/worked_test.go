@@ -6,6 +6,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -140,6 +141,10 @@ const (
 	longestRide  = 90 * minute
 	largestTruck = 10
 	movingShare  = 0.75 // pumpMoving as a number
+
+	// pairBehindTheHose is the number of heads of the crew that straightens while the hose runs.
+	// Smaller crews straighten in a pause each round.
+	pairBehindTheHose = 3
 )
 
 // depths are the two depths in ft in which the pages place concrete all around, with the share of
@@ -157,8 +162,9 @@ var depths = []struct {
 // with, for concrete without and with air, at the spacing for a reach that is not known and
 // at the house rule, in lifts and in rounds. Below each is the load whose last concrete is
 // not too old at that rate, and the shortest loop that keeps the house rule on the rise with
-// the longest on which the hose is back in the joint window with that load. A rate below that
-// of the slowest pump is none.
+// the longest on which the hose is back in the joint window with that load, and below that the
+// loop for crews that need a pause each round to straighten. A rate below that of the slowest pump
+// is none.
 func headsAndRates(t *testing.T, lang string) [][]string {
 	header := map[string][]string{
 		"en": {"Spots", "5 hands, 1 head", "7 hands, 2 heads", "9 hands, 3 heads"},
@@ -169,11 +175,13 @@ func headsAndRates(t *testing.T, lang string) [][]string {
 		"en": {"low": ", reach not known", "middle": ", our rule", "lift": ", lifts of [2 ft](rule:none)",
 			"round": "The same in rounds of 1 ft", "load-lift": "Load and loop in lifts",
 			"load-round": "Load and loop in rounds", "slow": "too slow for a pump", "none": "none",
-			"to": "to", "air": ", with air", "plain": ", without air"},
+			"to": "to", "air": ", with air", "plain": ", without air",
+			"pause": "Loop with a pause of [15 min](rule:pause) each round"},
 		"es": {"low": ", alcance no conocido", "middle": ", nuestra regla", "lift": ", capas de [2 ft](rule:none)",
 			"round": "Lo mismo en vueltas de 1 ft", "load-lift": "Carga y largo en capas",
 			"load-round": "Carga y largo en vueltas", "slow": "muy lento para la bomba",
-			"none": "ninguno", "to": "a", "air": ", con aire", "plain": ", sin aire"},
+			"none": "ninguno", "to": "a", "air": ", con aire", "plain": ", sin aire",
+			"pause": "Largo con una pausa de [15 min](rule:pause) en cada vuelta"},
 	}[lang]
 	rows := [][]string{header}
 	for _, mix := range []string{"plain", "air"} {
@@ -185,22 +193,36 @@ func headsAndRates(t *testing.T, lang string) [][]string {
 					rates[0] = apart[0] + inches(spacing) + apart[1] + marks[plan] + marks[mix] + marks[depth.name]
 				}
 				loads := []string{marks["load-"+depth.name]}
+				paused := []string{marks["pause"]}
 				for heads := 1; heads <= 3; heads++ {
 					rate := rateOfHeads(t, heads, plan, mix, depth.feet)
 					if rate < placing.LeastPump {
-						rates, loads = append(rates, marks["slow"]), append(loads, "–")
+						rates, loads, paused = append(rates, marks["slow"]), append(loads, "–"), append(paused, "–")
 						continue
 					}
 					load := float64(largestLoad(t, rate)) * depth.share
-					shortest, longest := shortestLoop(t, rate), longestLoop(t, rate, load, depth.feet)
-					loop := marks["none"]
-					if shortest <= longest {
-						loop = fmt.Sprintf("%d %s %d ft", shortest, marks["to"], longest)
+					loop := func(pause float64) string {
+						shortest, longest := shortestLoop(t, rate), longestLoop(t, rate, load, depth.feet, pause)
+						switch {
+						case shortest > longest:
+							return marks["none"]
+						case shortest == longest:
+							return fmt.Sprintf("%d ft", shortest)
+						}
+						return fmt.Sprintf("%d %s %d ft", shortest, marks["to"], longest)
 					}
 					rates = append(rates, strconv.Itoa(rate)+" yd³/h")
-					loads = append(loads, halves(load)+" yd³, "+loop)
+					loads = append(loads, halves(load)+" yd³, "+loop(0))
+					if heads < pairBehindTheHose {
+						paused = append(paused, loop(pauseMinutes*minute))
+					} else {
+						paused = append(paused, "–")
+					}
 				}
 				rows = append(rows, rates, loads)
+				if slices.ContainsFunc(paused[1:], func(cell string) bool { return cell != "–" }) {
+					rows = append(rows, paused)
+				}
 			}
 		}
 	}
@@ -266,8 +288,8 @@ func TestLessonOnTheCrew(t *testing.T) {
 	} {
 		for _, text := range []string{
 			fmt.Sprintf(texts[0], lift, round),
-			fmt.Sprintf(texts[1], halves(load), shortestLoop(t, lift), longestLoop(t, lift, load, liftDepth),
-				shortestLoop(t, round), longestLoop(t, round, float64(largestLoad(t, round)), roundDepth)),
+			fmt.Sprintf(texts[1], halves(load), shortestLoop(t, lift), longestLoop(t, lift, load, liftDepth, 0),
+				shortestLoop(t, round), longestLoop(t, round, float64(largestLoad(t, round)), roundDepth, 0)),
 		} {
 			if !strings.Contains(pageText(t, lang, "lesson-crew-and-clock"), text) {
 				t.Errorf("%s: the lesson does not say %q", lang, text)
@@ -295,13 +317,13 @@ func shortestLoop(t *testing.T, rate int) int {
 }
 
 // longestLoop returns the loop in ft, down to ten, on which the hose is back in the joint
-// window of the house at a depth in ft.
-func longestLoop(t *testing.T, rate int, load, depth float64) int {
+// window of the house at a depth in ft, with a pause in s each round.
+func longestLoop(t *testing.T, rate int, load, depth, pause float64) int {
 	t.Helper()
 	loop := numberOf(t, rateofrise.Calculator, "longest", "ft", jobLength, "core=8 in",
 		fmt.Sprintf("lift=%v ft", depth), "moving="+pumpMoving, fmt.Sprintf("rate=%d yd3/h", rate),
-		fmt.Sprintf("age=%v min", oldest(t, rate, load)/minute))
-	return int(loop/10) * 10
+		fmt.Sprintf("wait=%v min", pause/minute), fmt.Sprintf("age=%v min", oldest(t, rate, load)/minute))
+	return int(loop/10+calc.Slack) * 10
 }
 
 // inches writes a length in inches, down to the half inch, as the calculator shows it.
