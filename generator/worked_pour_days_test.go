@@ -55,8 +55,8 @@ func TestWorkedPour(t *testing.T) {
 	pour := math.Round((good.last-good.first)/(5*minute)) * 5 / 60
 	for page, texts := range map[string]map[string]string{
 		"pour-clock": {
-			"en": fmt.Sprintf("If one quits and no spare runs, the pump slows to %d yd³/h.", fewer),
-			"es": fmt.Sprintf("Si una se para sin repuesto que ande, la bomba baja a %d yd³/h.", fewer),
+			"en": fmt.Sprintf("If one quits and no spare runs, the pump finishes the lift at %d yd³/h and", fewer),
+			"es": fmt.Sprintf("Si una se para sin repuesto que ande, se acaba la capa a %d yd³/h y", fewer),
 		},
 		"start-time": {
 			"en": fmt.Sprintf("The pour takes %v h with its waits", pour),
@@ -90,6 +90,7 @@ func TestWorkedPour(t *testing.T) {
 			t.Errorf("bad day, side %d: straighten it %s, with more than %v min", i+1, p, bad.allowed/minute)
 		}
 	}
+	checkDecision(t, bad)
 	_, comes, _ := bad.truck(3)
 	asked := map[string]string{"en": "ends at %s, and the next truck comes at %s.",
 		"es": "se acaba a las %s y el camión llega a las %s."}
@@ -114,6 +115,36 @@ func TestWorkedPour(t *testing.T) {
 	}
 	if good.callBy <= good.liftStart(3) {
 		t.Errorf("the last truck must be called by %s, before the third lift begins", clockTime(good.callBy))
+	}
+}
+
+// checkDecision checks the two clocks of the oldest face on the bad day as the page has them: its last
+// pass and the batch time of its load, which is the second. The late truck comes after the decision
+// time, and its load is called off before it is batched.
+func checkDecision(t *testing.T, bad workedPour) {
+	t.Helper()
+	pass, window := bad.lastRound(bad.placed), houseAmount(t, "joint-window")
+	batched, _, _ := bad.truck(2)
+	if end := math.Min(pass+bad.backBy, batched+window); math.Abs(end-bad.joint) > minute {
+		t.Errorf("the oldest face ends at %s, and the page has %s", clockTime(end), clockTime(bad.joint))
+	}
+	third, comes, _ := bad.truck(3)
+	if comes+bad.day.late-gateToHose <= bad.decision() || third+bad.day.late <= bad.decision() {
+		t.Errorf("the truck that comes at %s is not after the decision time %s", clockTime(comes+bad.day.late),
+			clockTime(bad.decision()))
+	}
+	for lang, text := range map[string]string{
+		"en": "its last pass is at %s. Plus %v min is %s. Its load was batched at %s, and %v min later it is %s. " +
+			"The earlier one counts, less %v min",
+		"es": "su última pasada es a las %s. Más %v min son las %s. Su carga salió a las %s, " +
+			"y %v min después son las %s. Cuenta lo que llega antes, menos %v min",
+	} {
+		text = fmt.Sprintf(text, clockTime(pass), bad.backBy/minute, clockTime(bad.joint), fiveMinutes(batched),
+			window/minute, fiveMinutes(batched+window), gateToHose/minute)
+		page := manualPage(t, lang, "pour-clock")
+		if !strings.Contains(page, text) || !strings.Contains(page, " "+clockTime(bad.decision())+".") {
+			t.Errorf("%s: pour-clock does not say %q and %s", lang, text, clockTime(bad.decision()))
+		}
 	}
 }
 

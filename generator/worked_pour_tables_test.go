@@ -101,6 +101,7 @@ func pourClock(t *testing.T, lang string) [][]string {
 		add(fmt.Sprintf(say["liftN"], n), func(w workedPour) float64 { return w.isPlaced(n, w.liftStart(n)) })
 	}
 	events = append(events,
+		event{say["decide"], 0, early(bad.decision())},
 		event{say["waits"], 0, early(bad.thirdTruck)},
 		event{say["joint"], 0, early(bad.joint)},
 	)

@@ -74,6 +74,7 @@ const (
 	jobFeet    = 140                           // jobRun as a number
 	topsTime   = jobFeet / bayLength * bayTime // from the last concrete to the last "wall full"
 	leastSpare = 15 * minute                   // to the joint window, in the rounds of the plan
+	gateToHose = 20 * minute                   // of a truck, as late-truck has it
 )
 
 // workedPour is a pour worked out by the calculators. Times are in s after midnight, unless
@@ -182,6 +183,10 @@ func workPour(t *testing.T, day pourInputs) workedPour {
 	w.set, w.allowed, w.sides = handsOff(t, w)
 	return w
 }
+
+// decision returns the time by which a late truck must be at the gate: the oldest face ends less the
+// way of the concrete from the gate to the hose.
+func (w *workedPour) decision() float64 { return w.joint - gateToHose }
 
 // pumped returns the time of a lift without the wait after it, in s.
 func (w *workedPour) pumped() float64 { return w.lift - w.wait }
