@@ -270,14 +270,20 @@ var outputs = []calc.Field{
 var tables = []calc.Table{
 	{
 		ID: "keep-up", Title: calc.Text("Vibrators to keep up, by pump rate and core"),
-		Note: calc.Text("For the job above: 24 in. (600 mm) lifts. Add a spare. The length of wall hardly matters."),
-		Out:  "vibrators", Set: []calc.Entry{{Path: "lift", Text: "600 mm"}},
+		Note: calc.Text(
+			"For 24 in. (600 mm) lifts of air-entrained concrete, a head of 1¼ to 2½ in. (30–60 mm), places 11 in. " +
+				"(280 mm) apart, and 3 openings. Add a spare. The length of wall hardly matters.",
+		),
+		Out: "vibrators", Set: []calc.Entry{{Path: "lift", Text: "600 mm"}},
 		Down: tablePumps, Across: tableCores,
 	},
 	{
 		ID: "keep-up-rounds", Title: calc.Text("Vibrators to keep up in low rounds, by pump rate and core"),
-		Note: calc.Text("For the job above: 12 in. (300 mm) rounds. Every round has all its spots again. Add a spare."),
-		Out:  "vibrators", Set: []calc.Entry{{Path: "lift", Text: "300 mm"}},
+		Note: calc.Text(
+			"For the same job in 12 in. (300 mm) rounds: air-entrained, a head of 1¼ to 2½ in. (30–60 mm), places " +
+				"11 in. (280 mm) apart, 3 openings. Every round has all its spots again. Add a spare.",
+		),
+		Out: "vibrators", Set: []calc.Entry{{Path: "lift", Text: "300 mm"}},
 		Down: tablePumps, Across: tableCores,
 	},
 }
