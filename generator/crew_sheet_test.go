@@ -9,15 +9,17 @@ import (
 
 // crewSheetWords are the words of the page crew-sheet that its checks look for, in each language.
 var crewSheetWords = map[string]struct {
-	jobs, kit, deputy, nobody, pairs, full, reads, turns string
+	jobs, kit, deputy, aid, nobody, pairs, full, reads, turns string
 }{
 	"en": {
-		jobs: "Jobs that need a name", kit: "Blow-out kit", deputy: "Deputy", nobody: "Nobody",
-		pairs: "Pairs at the braces", full: "When the walls are full", reads: ", reads", turns: ", turns",
+		jobs: "Jobs that need a name", kit: "Blow-out kit", deputy: "Deputy", aid: "First-aid hand",
+		nobody: "Nobody",
+		pairs:  "Pairs at the braces", full: "When the walls are full", reads: ", reads", turns: ", turns",
 	},
 	"es": {
-		jobs: "Trabajos que llevan nombre", kit: "Kit de reventada", deputy: "Suplente", nobody: "Nadie",
-		pairs: "Parejas en los puntales", full: "Con los muros llenos", reads: ", lee", turns: ", en el tensor",
+		jobs: "Trabajos que llevan nombre", kit: "Kit de reventada", deputy: "Suplente", aid: "Primeros auxilios",
+		nobody: "Nadie",
+		pairs:  "Parejas en los puntales", full: "Con los muros llenos", reads: ", lee", turns: ", en el tensor",
 	},
 }
 
@@ -34,6 +36,23 @@ func TestDeputyIsNoKitHand(t *testing.T) {
 			if !strings.HasPrefix(deputy, words.nobody) &&
 				strings.Contains(strings.ToLower(kit[column]), strings.ToLower(deputy)) {
 				t.Errorf("%s: column %d: the deputy %q is one of the kit hands %q", lang, column, deputy, kit[column])
+			}
+		}
+	}
+}
+
+// TestFirstAidHandIsNoKitHand checks that the crew sheet has a first-aid hand in every column who
+// neither carries the kit nor is the deputy, because at a blow-out all are needed at the same moment.
+func TestFirstAidHandIsNoKitHand(t *testing.T) {
+	for lang, words := range crewSheetWords {
+		kit := sheetRow(t, lang, words.jobs, words.kit)
+		deputies := sheetRow(t, lang, words.jobs, words.deputy)
+		for column, aid := range sheetRow(t, lang, words.jobs, words.aid) {
+			lower := strings.ToLower(aid)
+			if len(lower) < 4 || strings.Contains(strings.ToLower(kit[column]), lower) ||
+				strings.EqualFold(aid, deputies[column]) {
+				t.Errorf("%s: column %d: first aid %q, kit %q, deputy %q", lang, column, aid, kit[column],
+					deputies[column])
 			}
 		}
 	}

@@ -11,6 +11,7 @@ import (
 	"coursebook/calculators/calc"
 	"coursebook/calculators/consolidation/vibrator"
 	"coursebook/calculators/placing/lasttruck"
+	"coursebook/calculators/placing/truckspacing"
 	"coursebook/calculators/pressure/formpressure"
 	"coursebook/calculators/ties/blockoutuplift"
 )
@@ -146,6 +147,35 @@ var statedFigures = []statedFigure{
 		output:     "order-yd", unit: "yd3", figure: 5.5, tol: 0.01,
 	},
 	{
+		slug: "order-concrete",
+		text: map[string]string{
+			"en": "A truck with 5 yd³ then lasts about 25 min.", "es": "Un camión con 5 yd³ dura como 25 min.",
+		},
+		calculator: truckspacing.Calculator, inputs: fiveYards, output: "spacing", unit: "min", figure: 25,
+		tol: 0.01,
+	},
+	{
+		slug:       "order-concrete",
+		text:       map[string]string{"en": "make 85 min.", "es": "son 85 min."},
+		calculator: truckspacing.Calculator, inputs: fiveYards, output: "cycle", unit: "min", figure: 85,
+		tol: 0.01,
+	},
+	{
+		slug: "order-concrete",
+		text: map[string]string{
+			"en": "Divided by 25, that is four trucks.", "es": "Entre 25, son cuatro camiones.",
+		},
+		calculator: truckspacing.Calculator, inputs: fiveYards, output: "trucks", figure: 4,
+	},
+	{
+		slug: "book-pump-and-trucks",
+		text: map[string]string{
+			"en": "At 12 yd³/h, a truck with 5 yd³ lasts 25 min.", "es": "A 12 yd³/h, un camión de 5 yd³ dura 25 min.",
+		},
+		calculator: truckspacing.Calculator, inputs: fiveYards, output: "spacing", unit: "min", figure: 25,
+		tol: 0.01,
+	},
+	{
 		slug:       "vibrator-quits",
 		text:       map[string]string{"en": "about 1 head at 5 yd³/h", "es": "como 1 cabeza con 5 yd³/h"},
 		calculator: vibrator.Calculator, inputs: append(loop[:3:3], "pump=5 yd³/h"),
@@ -188,11 +218,23 @@ var statedFigures = []statedFigure{
 	{
 		slug: "internal-vibration",
 		text: map[string]string{
+			"en": "With a head under 1-1/4 in., step 4-1/2 in. until you have seen it.",
+			"es": "Con una cabeza de menos de 1-1/4 in., de 4-1/2 in. en 4-1/2 in. hasta que lo vea.",
+		},
+		calculator: vibrator.Calculator, inputs: []string{"head=pencil", "plan=low"},
+		output: "spacing", unit: "in", figure: 4.5, tol: 0.25,
+	},
+	{
+		slug: "internal-vibration",
+		text: map[string]string{
 			"en": "as the calculator plans | 11 in.", "es": "como cuenta la calculadora | 11 in.",
 		},
 		calculator: vibrator.Calculator, output: "spacing", unit: "in", figure: 11, tol: 0.5,
 	},
 }
+
+// fiveYards are the trucks of the pages order-concrete and book-pump-and-trucks.
+var fiveYards = []string{"truck=5 yd³", "rate=12 yd³/h", "haul=20 min"}
 
 // openWall is the example of page last-truck-call.
 var openWall = []string{"walls.1.length=110 ft", "walls.1.core=8 in", "walls.1.height=2 ft", "waste=10 %"}
@@ -245,6 +287,20 @@ var sameWords = []struct {
 		},
 	},
 	{
+		slugs: []string{"crew-sheet", "crew-talk"},
+		text: map[string]string{
+			"en": "there is none, and the hose hand calls \"crew ready\"",
+			"es": "no hay, y el de la manguera canta \"cuadrilla lista\"",
+		},
+	},
+	{
+		slugs: []string{"order-concrete", "book-pump-and-trucks", "placing-by-lifts"},
+		text: map[string]string{
+			"en": "With no pressure rating of the form from its maker or the engineer there is no pour.",
+			"es": "Sin la presión que aguanta la forma, del fabricante o del ingeniero, no se cuela.",
+		},
+	},
+	{
 		slugs: []string{"top-of-the-wall", "anchor-bolts-and-embeds", "lesson-top-and-last-truck"},
 		text: map[string]string{
 			"en": "leat comes off only for the bay you are striking off, and goes back on at once.",
@@ -291,6 +347,14 @@ var contradictions = []struct{ lang, phrase, instead string }{
 	{"en", "the line hand calls \"wall full\"", "the hose hand calls it"},
 	{"es", "el del hilo canta \"muro lleno\"", "lo canta el de la manguera"},
 	{"en", "the outside watch is the spotter", "the spotter watches the wire, the outside watch the wash-out"},
+	{"en", "watch calls \"crew ready\"", "the hose hand calls it where there is no deputy"},
+	{"es", "vigía de afuera canta \"cuadrilla lista\"", "la canta el de la manguera donde no hay suplente"},
+	{"en", "or slow the pump to the heads that run", "no pour begins without every head and a spare"},
+	{"es", "según las cabezas que sirven", "no se empieza sin todas las cabezas y una de repuesto"},
+	{"en", "trade places with somebody", "the foreman names a hand who was shown the place, pump stopped"},
+	{"es", "cambie con un compañero", "el mayordomo nombra a quien ya aprendió el lugar, bomba parada"},
+	{"en", "draws out and calls \"swap\"", "the hose stops at \"swap\", then the head comes out"},
+	{"es", "saca la cabeza y grita \"cambio\"", "la manguera se para con \"cambio\", luego sale la cabeza"},
 	{"en", "count two lifts", "all the concrete above the underside of the sill counts"},
 	{"es", "cuente dos capas", "cuenta todo el concreto sobre la cara de abajo del antepecho"},
 	{"en", "steps out after each turn", "the turner keeps the bar on until GOOD or \"pair out\""},
