@@ -7,3 +7,4 @@ sh testdata/browser/prepare.sh
 "${GO:-go}" run ./generator/bench "$@"
 cd testdata/browser
 node latency.mjs
+node felt.mjs

@@ -1,5 +1,6 @@
 // A static file server for tests that can imitate peculiarities of other servers.
 import { createServer } from 'node:http';
+import { gzipSync } from 'node:zlib';
 import { readFileSync, statSync } from 'node:fs';
 import { extname, join } from 'node:path';
 
@@ -14,6 +15,7 @@ const types = {
 //   redirectIndex  /x/index.html answers 301 to /x/, as Go's file server does
 //   maxAge         seconds of Cache-Control on everything but sw.js
 //   types          content types by extension, replacing the defaults
+//   zip            texts are sent with gzip, as most servers do
 //   answer         (path) => {status, type, body} or undefined; path relative to the base
 export async function serve(t, folder, options = {}) {
 	const site = new Site(folder, options);
@@ -27,8 +29,8 @@ export class Site {
 	// requests lists the path of each request, relative to the base.
 	requests = [];
 
-	constructor(folder, { base = '/', redirectIndex = false, maxAge, types: more = {}, answer, host = '127.0.0.1' }) {
-		Object.assign(this, { folder, base, redirectIndex, maxAge, answer, host });
+	constructor(folder, { base = '/', redirectIndex = false, maxAge, types: more = {}, zip, answer, host = '127.0.0.1' }) {
+		Object.assign(this, { folder, base, redirectIndex, maxAge, zip, answer, host });
 		this.types = { ...types, ...more };
 	}
 
@@ -73,7 +75,12 @@ export class Site {
 			return send(response, 404, types['.html'], readFileSync(join(this.folder, '404.html')));
 		}
 		const headers = this.maxAge && name !== 'sw.js' ? { 'Cache-Control': `max-age=${this.maxAge}` } : {};
-		send(response, 200, this.types[extname(name)] ?? 'application/octet-stream', readFileSync(full), headers);
+		let body = readFileSync(full);
+		if (this.zip && /^\.(html|css|js|svg|json|txt|tsv|webmanifest)$/.test(extname(name))) {
+			body = gzipSync(body);
+			headers['Content-Encoding'] = 'gzip';
+		}
+		send(response, 200, this.types[extname(name)] ?? 'application/octet-stream', body, headers);
 	}
 }
 
