@@ -32,15 +32,28 @@ export const tasks = [
 		name: 'the next lesson, three questions, and why a wrong answer is wrong', touches: 8,
 		play: async (hand, page) => {
 			await hand.touch(tile(page, 'training'), 'the training');
-			await hand.touch(page.locator('main a[data-part=next-lesson], main .lessons a').first(), 'the next lesson');
-			await page.locator('.question').first().waitFor();
-			for (let n = 0; n < 3; n++) await answer(hand, page, n === 0);
+			await hand.touch(page.locator('[data-part=next] a'), 'the next lesson');
+			await hand.touch(page.locator('article > p > a.button'), 'the questions');
+			for (let n = 0; n < 3; n++) {
+				if (n > 0) await hand.touch(page.locator('.question:visible .after a').first(), 'the next question');
+				await answer(hand, page, n === 0);
+			}
 		},
 	},
 ];
 
-// answer answers the shown question by its first choice (rightly but for the first, where
-// wrong asks for a wrong one), sees why, and goes to the next.
+// answer answers the question on the screen by touching a choice, a wrong one where wrong
+// is true, and reads why.
 async function answer(hand, page, wrong) {
-	void wrong;
+	const question = page.locator('.question:visible:not([data-verdict])');
+	await question.waitFor();
+	const id = await question.getAttribute('id');
+	const right = await question.getAttribute('data-right');
+	const choice = question.locator('.options button').filter({ visible: true });
+	const values = await choice.evaluateAll((list) => list.map((b) => b.value));
+	await hand.touch(choice.nth(values.findIndex((value) => (value === right) !== wrong)), 'a choice');
+	const why = page.locator(`[id="${id}"] .reply p`).nth(1);
+	await hand.sees(why, 'the reason');
+	const verdict = await page.locator(`[id="${id}"]`).getAttribute('data-verdict');
+	if (verdict !== (wrong ? 'wrong' : 'right')) throw new Error(`the answer is marked ${verdict}`);
 }
