@@ -182,11 +182,8 @@ func (x *Index) asked(query string) []string {
 	words := wordsOf(query[:min(len(query), maxQueryBytes)])
 	var kinds []string
 	for _, a := range x.asks {
-		for i := 0; i+len(a.words) <= len(words); i++ {
-			if slices.Equal(words[i:i+len(a.words)], a.words) {
-				kinds = append(kinds, a.kind)
-				break
-			}
+		if hasRun(words, a.words) {
+			kinds = append(kinds, a.kind)
 		}
 	}
 	return kinds

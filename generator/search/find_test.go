@@ -314,6 +314,19 @@ func TestNameOrder(t *testing.T) {
 	expect(t, x, "out of concrete", "a b")
 }
 
+// TestExactPhrases: a phrase of which small words leave one word does not stand for that
+// word, on either side.
+func TestExactPhrases(t *testing.T) {
+	lists := listsOf([][]string{{"strip", "take off"}})
+	lists.Small = append(lists.Small, Small{"take", 0}, Small{"went", 0})
+	lists.Groups = append(lists.Groups, Group{From: []string{"went off"}, To: []string{"set"}})
+	x := openWith(t, "en", texts("strip it", "set hard", "off", "other"), lists)
+	expect(t, x, "off", "c")
+	expect(t, x, "it went off", "c b")
+	expect(t, x, "take off", "c a")
+	expect(t, x, "strip", "a")
+}
+
 // TestAmounts: an amount beside words narrows and never leads; alone it leads.
 func TestAmounts(t *testing.T) {
 	x := open(t, "en", texts("The brace of a wall.", "A wall of 40 ft with 40 ft of 40 ft.",

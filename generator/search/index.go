@@ -50,7 +50,16 @@ type phrase []int32
 
 // group is one line of the thesaurus. A query with a phrase of from also finds the
 // phrases of to. Where all mean the same, both hold all of them.
-type group struct{ from, to []phrase }
+//
+// A phrase of which small words leave one word (gone off) is that word only in a
+// query with the whole phrase: exact holds its words, and is nil for other phrases.
+type group struct {
+	from, to []phrase
+	exact    [][]string // by phrase of from
+}
+
+// isMutual reports whether all phrases of a group mean the same.
+func (g group) isMutual() bool { return len(g.from) == len(g.to) && &g.from[0] == &g.to[0] }
 
 // member identifies a phrase of the first part of a group.
 type member struct{ group, phrase int }

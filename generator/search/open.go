@@ -180,6 +180,7 @@ func countEnding(seen []ending, text string) []ending {
 func (r *reader) readGroups() bool {
 	for _, texts := range r.thesaurus {
 		var sides [2][]phrase
+		var exact [][]string
 		side := 0
 		for _, text := range texts {
 			if text == ">" {
@@ -191,10 +192,16 @@ func (r *reader) readGroups() bool {
 				return false
 			}
 			sides[side] = append(sides[side], p)
+			if side == 0 {
+				exact = append(exact, r.exact(text, p))
+			}
 		}
-		g := group{sides[0], sides[1]}
+		g := group{sides[0], sides[1], exact}
 		if side == 0 {
 			g.to = g.from
+		}
+		if len(g.from) == 0 {
+			return false
 		}
 		for i, p := range g.from {
 			r.starts[p[0]] = append(r.starts[p[0]], member{len(r.groups), i})
@@ -202,6 +209,15 @@ func (r *reader) readGroups() bool {
 		r.groups = append(r.groups, g)
 	}
 	return true
+}
+
+// exact returns the words of a text of which only one is in its phrase; nil for any
+// other text.
+func (r *reader) exact(text string, p phrase) []string {
+	if words := wordsOf(text); len(p) == 1 && len(words) > 1 {
+		return words
+	}
+	return nil
 }
 
 // phrase returns the families of the words of a text. ok is false if it has none, or

@@ -136,7 +136,7 @@ func (x *Index) parse(query string) []term {
 			terms[i].share = shareAmount
 		}
 	}
-	x.addThesaurus(terms)
+	x.addThesaurus(query[:min(len(query), maxQueryBytes)], terms)
 	return terms
 }
 

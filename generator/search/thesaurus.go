@@ -1,10 +1,13 @@
 package search
 
+import "slices"
+
 // addThesaurus adds what the thesaurus knows of the query to its terms. A word of the
 // query, or a phrase whose words are all in the query, finds the other side of its
 // group. Each term of a phrase gets the other side, so that a page with it matches
 // all of them.
-func (x *Index) addThesaurus(terms []term) {
+func (x *Index) addThesaurus(query string, terms []term) {
+	words := wordsOf(query)
 	weights := make([]list, len(terms)) // of the families of each term
 	for i := range terms {
 		weights[i] = x.families(&terms[i])
@@ -12,12 +15,25 @@ func (x *Index) addThesaurus(terms []term) {
 	for i := range terms {
 		for _, family := range weights[i] {
 			for _, m := range x.starts[family.id] {
+				if exact := x.groups[m.group].exact[m.phrase]; exact != nil && !hasRun(words, exact) {
+					continue
+				}
 				if covered, weight := x.matches(m, weights, i); weight > 0 {
 					x.addGroup(m, terms, covered, weight)
 				}
 			}
 		}
 	}
+}
+
+// hasRun reports whether words have a run of the same words as part.
+func hasRun(words, part []string) bool {
+	for i := 0; i+len(part) <= len(words); i++ {
+		if slices.Equal(words[i:i+len(part)], part) {
+			return true
+		}
+	}
+	return false
 }
 
 // families returns the families of the words that match a term, with weights.
@@ -68,13 +84,13 @@ func (x *Index) matches(m member, weights []list, from int) (covered uint32, wei
 // covered terms.
 func (x *Index) addGroup(m member, terms []term, covered uint32, weight float64) {
 	g := x.groups[m.group]
-	mutual := len(g.from) == len(g.to) && &g.from[0] == &g.to[0]
+	mutual := g.isMutual()
 	share := weightDirected
 	if mutual {
 		share = weightSynonym
 	}
 	for i, p := range g.to {
-		if mutual && i == m.phrase {
+		if mutual && (i == m.phrase || g.exact[i] != nil) {
 			continue
 		}
 		for j := range terms {
