@@ -36,11 +36,13 @@ var (
 func kindShare(kind string) float64 {
 	switch kind {
 	case "lesson", "course", "glossary":
-		return 0.7
+		return 0.75
 	case "home":
 		return 0.6
 	case "cautions":
 		return 0.85
+	case "calculator":
+		return 0.95
 	case "reference":
 		return 0.9
 	}
@@ -54,9 +56,8 @@ const kindUrgent = "urgent"
 const shareTurned = 0.9
 
 const (
-	shareUrgent   = 1.1  // of a page that helps when something has gone wrong
-	shareAsked    = 1.25 // of a page of the kind that the query asks for
-	shareHappened = 1.5  // of an urgent page, if the query says that something has happened
+	shareAsked    = 1.2 // of a page of the kind that the query asks for
+	shareHappened = 1.5 // of an urgent page, if the query says that something has happened
 )
 
 // Hit is one search result: a page with the best place in it.
@@ -165,9 +166,6 @@ func (x *Index) address(page int) string { return x.pages[page].url }
 func (x *Index) share(page int, kinds []string) float64 {
 	p := x.pages[page]
 	share := kindShare(p.kind)
-	if p.urgent {
-		share *= shareUrgent
-	}
 	if slices.Contains(kinds, p.kind) {
 		share = shareAsked // in place of that of the kind
 	}

@@ -162,9 +162,13 @@ func TestKinds(t *testing.T) {
 	expect(t, x, "hose", "c b d a")
 	expect(t, x, "hose clamp", "d c b a")
 	list[0].Urgent, list[0].Kind = true, "procedure"
-	x = open(t, "en", list, nil)
-	expect(t, x, "hose", "a c b d")
-	if hits := find(x, "hose", 1); !hits[0].Urgent || hits[0].Kind != "procedure" {
+	list[2].Text = "hose hose and much else"
+	lists := listsOf(nil)
+	lists.Asks = []Ask{{"urgent", []string{"broke"}}}
+	x = openWith(t, "en", list, lists)
+	expect(t, x, "hose", "c a b d")
+	expect(t, x, "hose broke", "a c b d") // it says that something has happened
+	if hits := find(x, "hose broke", 1); !hits[0].Urgent || hits[0].Kind != "procedure" {
 		t.Errorf("got %+v", hits)
 	}
 }
