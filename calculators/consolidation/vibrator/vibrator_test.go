@@ -123,6 +123,37 @@ func TestRoundsNeedMoreThanLifts(t *testing.T) {
 	}
 }
 
+// The notes of the tables name the inputs that the tables are worked out with. A printed table stands
+// without the form, so its note may not speak of a job above it.
+func TestTableNotesNameTheInputs(t *testing.T) {
+	usual := func(id string) string {
+		for _, f := range inputs {
+			if f.ID == id {
+				return f.Usual
+			}
+		}
+		t.Fatalf("no input %s", id)
+		return ""
+	}
+	if usual("head") != "thin" || usual("concrete") != "air" || usual("plan") != "middle" {
+		t.Errorf("head %s, %s, plan %s", usual("head"), usual("concrete"), usual("plan"))
+	}
+	spacing := calctest.Run(t, Calculator).Out.Num("spacing")
+	for _, table := range tables {
+		for _, part := range []string{
+			"air-entrained", "head of 1¼ to 2½ in. (30–60 mm)", usual("openings") + " openings",
+			"places 11 in. (280 mm) apart",
+		} {
+			if !strings.Contains(string(table.Note), part) || strings.Contains(string(table.Note), "above") {
+				t.Errorf("the note of table %s is %q, without %q", table.ID, table.Note, part)
+			}
+		}
+	}
+	if in := calc.From(spacing, "in"); in < 10.75 || in > 11.25 {
+		t.Errorf("the places are %v in. apart, and the notes say 11", in)
+	}
+}
+
 // The length of a wall cancels: the same number of vibrators keeps up on a long
 // wall and on a short one, apart from rounding places up.
 func TestVibratorsDoNotDependOnLength(t *testing.T) {

@@ -205,7 +205,7 @@ var sources = []calc.Source{
 		Link:   "http://www.concreteconstruction.net/how-to/materials/adjusting-slump-in-the-field_o",
 	},
 	{ID: "own", Where: calc.Text("6 to 7 in. goes in, water aims at 6-1/2 in.; reducer before water; a stiff load is " +
-		"adjusted, not refused; under 4-1/2 in. at the hose nothing goes in"), Status: calc.OwnLimit},
+		"adjusted once, not refused for it; under 4-1/2 in. at the hose nothing goes in"), Status: calc.OwnLimit},
 }
 
 var tables = []calc.Table{

@@ -31,6 +31,13 @@ const (
 		"It is stiffer than the order lets the plant send. It may be old: read the batch time. Call before you " +
 			"adjust it.",
 	)
+	noteBack = calc.Text(
+		"It was adjusted once and is still stiffer than the order lets the plant send. It goes back. Add nothing more.",
+	)
+	noteSecond = calc.Text(
+		"It was adjusted once. Add nothing more and call the plant. If it came stiffer than the order lets the plant " +
+			"send, it goes back.",
+	)
 	noteNone  = calc.Text("There is no reducer on the truck and no water that may go in. Ask the plant for reducer.")
 	noteOnce  = calc.Text("Water goes in one time only, and never once the load is going out. Use reducer.")
 	noteDose  = calc.Text("The plant gives the amount of reducer. Write it on the ticket, mix, and test again.")
@@ -157,6 +164,9 @@ func decide(r *calc.Recorder, in calc.Case, lim limits) (verdict string, counts 
 	case lim.high(a) && lim.high(b):
 		noteRefusal(r, lim, math.Min(a, b))
 		return refuse, higher
+	case lim.low(a) && lim.low(b) && in.Choice("state") == adjusted:
+		r.Note(calc.LevelWarning, calc.At("chute"), noteBack)
+		return refuse, higher
 	case lim.low(a) && lim.low(b):
 		r.Note(calc.LevelCaution, calc.At("chute"), noteStiff)
 		return plant, higher
@@ -205,7 +215,7 @@ func noteRefusal(r *calc.Recorder, lim limits, s float64) {
 }
 
 // adjust returns the verdict of a load within the limits, of slump s in m, and
-// sets the water that may go in.
+// sets the water that may go in. A load is adjusted once only.
 func adjust(r *calc.Recorder, in calc.Case, s float64) string {
 	least := calc.SI(wallLeast, "in")
 	if !over(least, s) {
@@ -216,6 +226,11 @@ func adjust(r *calc.Recorder, in calc.Case, s float64) string {
 		return goesIn
 	}
 	may := 0.0
+	if in.Choice("state") == adjusted {
+		r.Put("water", may)
+		r.Note(calc.LevelCaution, calc.At("state"), noteSecond)
+		return plant
+	}
 	if in.Choice("state") == came {
 		may = r.Use(placing.WaterToAimFormula, in.Num("withheld"), calc.SI(waterAim, "in"), s,
 			calc.SI(fastest, "in"), in.Num("load"))

@@ -36,8 +36,9 @@ func TestNothingOverTheWallGoesIn(t *testing.T) {
 					if v := hose.Out.Choice("verdict"); s > 7 && (v == goesIn || v == reducer || v == withheld) {
 						t.Errorf("%v hose %s: %s", job, typed, v)
 					}
-					if s <= 7 && two.Out.Choice("verdict") == refuse && state != came {
-						t.Errorf("%v: an adjusted load of %s is refused", job, typed)
+					low := s < calc.From(two.Out.Num("least"), "in")-1e-9 && s < 6
+					if s <= 7 && two.Out.Choice("verdict") == refuse && state != came && (state == out || !low) {
+						t.Errorf("%v: a load of %s within the order is refused", job, typed)
 					}
 				}
 			}
@@ -81,6 +82,31 @@ func TestOurOrder(t *testing.T) {
 		}
 		if one != wantOne || two != wantTwo {
 			t.Errorf("%s: %s then %s, want %s then %s", typed, one, two, wantOne, wantTwo)
+		}
+	})
+}
+
+// A load is adjusted once. Stiffer than the order allows after that, it goes back. Otherwise under
+// 6 in. nothing more goes in, and the plant is called, whatever is on the truck.
+func TestAdjustedOnce(t *testing.T) {
+	quarters(func(s float64, typed string) {
+		for _, truck := range [][]string{{"reducer=yes"}, {"reducer=no", "withheld=12 US gal"}} {
+			res := calctest.Run(t, Calculator, append(truck, "chute="+typed, "state=adjusted")...)
+			want := again
+			switch {
+			case s < 4.5:
+				want = refuse
+			case s < 6:
+				want = plant
+			case s <= 7:
+				want = goesIn
+			}
+			if v := res.Out.Choice("verdict"); v != want || res.Out.Num("water") != 0 {
+				t.Errorf("%v, %s: %s, want %s", truck, typed, v, want)
+			}
+			if calctest.Noted(res, noteBack) != (s < 4.5) || calctest.Noted(res, noteSecond) != (want == plant) {
+				t.Errorf("%v, %s: %v", truck, typed, res.Notes)
+			}
 		}
 	})
 }
@@ -170,6 +196,11 @@ func TestNotes(t *testing.T) {
 		{Inputs: "chute=5 in; reducer=no; withheld=0", Note: noteNone, At: "reducer", Want: true},
 		{Inputs: "chute=5 in; reducer=no; withheld=9 US gal", Note: noteNone, Want: false},
 		{Inputs: "chute=5 in; withheld=9 US gal; state=out", Note: noteOnce, At: "state", Want: true},
+		{Inputs: "chute=4 in; state=adjusted", Note: noteBack, At: "chute", Want: true},
+		{Inputs: "chute=4 in", Note: noteBack, Want: false},
+		{Inputs: "chute=4 in; state=adjusted", Note: noteStiff, Want: false},
+		{Inputs: "chute=5 in; state=adjusted", Note: noteSecond, At: "state", Want: true},
+		{Inputs: "chute=6 in; state=adjusted", Note: noteSecond, Want: false},
 		{Inputs: "chute=7 in; chute-2=6 in", Note: noteApart, At: "chute-2", Want: true},
 		{Inputs: "chute=7 in; chute-2=6 1/4 in", Note: noteApart, Want: false},
 		{Inputs: "ordered=6 in; chute=6 1/2 in; chute-2=5 3/4 in", Note: noteSplit, At: "chute", Want: true},
