@@ -165,3 +165,38 @@ func TestUnusedInputIsNamed(t *testing.T) {
 		}
 	}
 }
+
+// The page of house rules names every rule that a calculator holds against a looser number.
+func TestHouseRulesPageNamesTheRulesThatHold(t *testing.T) {
+	named := map[string]map[string]string{
+		"pause":         {"en": "a planned pause", "es": "la pausa planeada"},
+		"joint-window":  {"en": "the joint window", "es": "el tiempo de la junta"},
+		"hands-off":     {"en": "hands off", "es": "la hora de nadie toca"},
+		"hands-off-hot": {"en": "the hot day", "es": "el día caliente"},
+		"hot-day":       {"en": "the hot day", "es": "el día caliente"},
+		"head-spacing":  {"en": "the spots of vibration", "es": "los puntos de vibrado"},
+		"hot-load":      {"en": "a hot load", "es": "la carga caliente"},
+		"ticket-age":    {"en": "the age of a load", "es": "la edad de la carga"},
+		"brace-spacing": {"en": "the spacing of braces", "es": "la separación de los puntales"},
+		"brace-corner":  {"en": "the first brace from a corner", "es": "el primero desde la esquina"},
+	}
+	held := map[string]bool{"brace-spacing": true, "brace-corner": true}
+	for _, c := range catalog.All() {
+		c.RuleFields(func(f calc.Field) {
+			if f.HoldsRule {
+				held[f.Rule] = true
+			}
+		})
+	}
+	for rule := range held {
+		for _, lang := range []string{"en", "es"} {
+			phrase, ok := named[rule][lang]
+			if text := pageText(t, lang, "house-rules"); !ok || !strings.Contains(text, phrase) {
+				t.Errorf("%s/house-rules.md does not say that %s holds: %q", lang, rule, phrase)
+			}
+		}
+	}
+	if len(held) != len(named) {
+		t.Errorf("%d rules hold, the page names %d", len(held), len(named))
+	}
+}

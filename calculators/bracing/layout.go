@@ -85,3 +85,10 @@ var RailLengthFormula = &calc.Formula{
 		{Symbol: "b", Meaning: calc.Text("width of the platform"), Unit: "m", US: "ft"}},
 	Fn: calc.Func2(RailLength), Go: "bracing.RailLength", Source: "osha451",
 }
+
+// LabelOnPlan and HelpOnPlan are the texts of the input by which braces may be farther
+// apart than the house rule.
+const (
+	LabelOnPlan = calc.Text("The brace plan says so")
+	HelpOnPlan  = calc.Text("Yes only if the plan has this very figure.")
+)

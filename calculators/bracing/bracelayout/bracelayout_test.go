@@ -113,7 +113,8 @@ func TestPlainWall(t *testing.T) {
 	}
 	last := 0.0
 	for _, spacing := range []string{"10 ft", "8 ft", "6 ft", "4 ft", "3 ft"} {
-		got := calctest.Run(t, Calculator, calctest.Inputs("openings=; stacks=; spacing="+spacing)...).Out.Num("count")
+		plain := calctest.Inputs("on-plan=yes; openings=; stacks=; spacing=" + spacing)
+		got := calctest.Run(t, Calculator, plain...).Out.Num("count")
 		if got <= last {
 			t.Errorf("%s: %v braces after %v", spacing, got, last)
 		}
@@ -248,7 +249,8 @@ func TestStackLineStays(t *testing.T) {
 // The ends count: 6 ft without a brace at each corner is the largest gap, and
 // more than the spacing of 2 ft.
 func TestEndGaps(t *testing.T) {
-	res := calctest.Run(t, Calculator, "length=40 ft", "corner=6 ft", "spacing=2 ft", "openings=", "stacks=")
+	res := calctest.Run(t, Calculator, "length=40 ft", "corner=6 ft", "spacing=2 ft", "on-plan=yes",
+		"openings=", "stacks=")
 	if got := calc.From(res.Out.Num("largest"), "ft"); math.Abs(got-6) > 1e-9 || !calctest.Noted(res, askCorner) {
 		t.Errorf("largest gap %v ft, notes %v", got, res.Notes)
 	}
@@ -259,5 +261,30 @@ func TestEndGaps(t *testing.T) {
 	rows := res.Out.Rows("braces")
 	if last := calc.From(rows[len(rows)-1].Num("at"), "ft"); last > 39+1e-9 {
 		t.Errorf("a brace at %v ft of a wall of 40 ft", last)
+	}
+}
+
+// Braces farther apart than the house rule, or a first one farther from its corner, count
+// only where the brace plan says so. Closer ones always count.
+func TestHouseRulesHoldWithoutThePlan(t *testing.T) {
+	wall := "length=40 ft; openings=; stacks=; "
+	for _, c := range []struct {
+		typed          string
+		first, largest float64 // ft
+		held           bool
+	}{
+		{"spacing=12 ft; corner=2 ft", 2, 6, true},
+		{"spacing=12 ft; corner=2 ft; on-plan=yes", 2, 12, false},
+		{"spacing=6 ft; corner=6 ft", 2, 6, true},
+		{"spacing=6 ft; corner=6 ft; on-plan=yes", 6, 6, false},
+		{"spacing=4 ft; corner=1 ft", 1, 3.8, false},
+		{"spacing=6 ft; corner=2 ft", 2, 6, false},
+	} {
+		res := calctest.Run(t, Calculator, calctest.Inputs(wall+c.typed)...)
+		first := calc.From(res.Out.Rows("braces")[0].Num("at"), "ft")
+		largest := calc.From(res.Out.Num("largest"), "ft")
+		if math.Abs(first-c.first) > 1e-9 || largest > c.largest+1e-9 || calctest.Noted(res, noteHeld) != c.held {
+			t.Errorf("%s: first at %v ft, largest gap %v ft, %v", c.typed, first, largest, res.Notes)
+		}
 	}
 }

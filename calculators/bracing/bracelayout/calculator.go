@@ -80,8 +80,8 @@ var tables = []calc.Table{
 		},
 		Across: calc.Axis{
 			Path:   "spacing",
-			US:     []string{"4 ft", "5 ft", "6 ft", "7 ft", "8 ft"},
-			Metric: []string{"1.2 m", "1.5 m", "1.8 m", "2.1 m", "2.4 m"},
+			US:     []string{"3 ft", "4 ft", "5 ft", "6 ft"},
+			Metric: []string{"0.9 m", "1.2 m", "1.5 m", "1.8 m"},
 		},
 	},
 }
@@ -100,6 +100,10 @@ const (
 
 // withPlatform reports whether a platform is planned.
 func withPlatform(c calc.Case) bool { return c.Flag("platform") }
+
+// looser reports whether braces are farther apart, or the first one farther from its corner,
+// than the house rules have.
+func looser(c calc.Case) bool { return c.LooserThanHouse("spacing") || c.LooserThanHouse("corner") }
 
 var openingCols = []calc.Field{
 	{ID: "start", Label: calc.Text("Near side, from start"), Display: &displays.Wall,
@@ -124,6 +128,7 @@ var inputs = []calc.Field{
 	{ID: "corner", Decides: 4, Label: calc.Text("First brace from a corner"), Display: &displays.Wall,
 		Rule:  "brace-corner",
 		Range: "0 to 6 ft", Why: displays.NotMinus, WhyMost: farCorner, MostSource: "rules"},
+	{ID: "on-plan", Label: bracing.LabelOnPlan, Kind: calc.Flag, Usual: "no", When: looser, Help: bracing.HelpOnPlan},
 	{ID: "side", Label: calc.Text("Brace from an opening's edge"), Display: &displays.Part, Usual: "12 in",
 		Range: "0 to 36 in", Why: displays.NotMinus, WhyMost: farSide, MostSource: "rules"},
 	{ID: "closest", Label: calc.Text("Closest two braces may stand"), Display: &displays.Part, Usual: "12 in",

@@ -26,9 +26,8 @@ const (
 	askPier = calc.Text(
 		"There is no room for a brace beside the opening, near {at}. Ask the form maker how to hold it.",
 	)
-	askPlan = calc.Text(
-		"This is wider than the crew's own limit. Only the brace plan of the form maker or the engineer may say so. " +
-			"Does it?",
+	noteHeld = calc.Text(
+		"This is wider than the house rule of {rule}, and {rule} was used. Wider only if the brace plan says so.",
 	)
 	noteWide = calc.Text(
 		"{gap} across this opening is more than the largest spacing. Brace the buck and the wall above it.",
@@ -56,8 +55,8 @@ type opening struct {
 func compute(r *calc.Recorder, in calc.Case) {
 	length := in.Num("length")
 	for _, id := range []string{"spacing", "corner"} {
-		if in.LooserThanHouse(id) {
-			r.Note(calc.LevelAsk, calc.At(id), askPlan)
+		if house, ok := in.HouseAmount(id); ok && in.LooserThanHouse(id) && !in.Flag("on-plan") {
+			r.Note(calc.LevelWarning, calc.At(id), noteHeld, calc.Amount("rule", house, &displays.Wall))
 		}
 	}
 	openings, ok := readOpenings(r, in, length)
@@ -75,6 +74,15 @@ func compute(r *calc.Recorder, in calc.Case) {
 	if in.Flag("platform") {
 		putPlatform(r, in, length, largest)
 	}
+}
+
+// held returns the amount of an input, or that of its house rule where the input is looser
+// and the brace plan does not say so.
+func held(in calc.Case, id string) float64 {
+	if house, ok := in.HouseAmount(id); ok && in.LooserThanHouse(id) && !in.Flag("on-plan") {
+		return house
+	}
+	return in.Num(id)
 }
 
 // readOpenings returns the openings of a wall of this length, in m. It refuses one
@@ -121,8 +129,8 @@ func inside(openings []opening, at float64) bool {
 // the wall, and returns nil and false.
 func fixedBraces(r *calc.Recorder, in calc.Case, openings []opening, length float64) ([]placedBrace, bool) {
 	var braces []placedBrace
-	corner := math.Min(in.Num("corner"), length/2)
-	if bracing.Exceeds(in.Num("corner"), in.Num("spacing")) {
+	corner := math.Min(held(in, "corner"), length/2)
+	if bracing.Exceeds(held(in, "corner"), held(in, "spacing")) {
 		r.Note(calc.LevelAsk, calc.At("corner"), askCorner, calc.Amount("corner", corner, &displays.Wall))
 	}
 	for _, at := range []float64{corner, length - corner} {
@@ -212,7 +220,7 @@ func merge(r *calc.Recorder, in calc.Case, braces []placedBrace, openings []open
 // farther apart than the largest spacing, but not across an opening, of which it
 // notes one that is too wide. It records the worked steps of the widest gap.
 func fillBraces(r *calc.Recorder, in calc.Case, fixed []placedBrace, openings []opening) []placedBrace {
-	spacing := in.Num("spacing")
+	spacing := held(in, "spacing")
 	widest := 0.0
 	var braces []placedBrace
 	for i, s := range fixed {

@@ -67,14 +67,14 @@ var inputs = []calc.Field{
 	},
 	{
 		ID: "concrete", Decides: 2, Measure: "concrete-temperature", Display: &displays.Temperature, Usual: "70 °F",
-		Label: calc.Text("Concrete temperature"),
-		Help:  calc.Text("The warmest load."),
+		Label: calc.Text("Warmest load expected"),
+		Help:  calc.Text("Of the whole pour and all walls. The first truck's figure is not enough."),
 		Range: "33 to 110 °F", Why: calc.Text("Freezing concrete does not set."), WhyMost: weather.WhyGel,
 	},
 	{
 		ID: "air", Decides: 3, Measure: "air-temperature", Display: &displays.Temperature, Usual: "72 °F",
-		Label: calc.Text("Air temperature"),
-		Help:  calc.Text("The warmest hour of the pour."),
+		Label: calc.Text("Warmest air expected"),
+		Help:  calc.Text("Of the whole pour, by the forecast."),
 		Range: "-40 to 130 °F", Why: weather.WhyLand,
 	},
 	{

@@ -193,6 +193,12 @@ func maybeInSeason(c calc.Case) bool {
 	return stormy(c) && c.Choice("storm") != fullWind && !(stormWeeks(c) && c.Flag("calm-season"))
 }
 
+// wide reports whether more wall hangs on one brace than the house rule has.
+func wide(c calc.Case) bool { return c.LooserThanHouse("spacing") }
+
+// unplanned reports whether it does so without the brace plan.
+func unplanned(c calc.Case) bool { return wide(c) && !c.Flag("on-plan") }
+
 func calm(c calc.Case) bool { return byMap(c) && !stormy(c) }
 
 func byGust(c calc.Case) bool { return !byMap(c) }
@@ -282,6 +288,7 @@ var inputs = []calc.Field{
 	{ID: "spacing", Decides: 4, Label: calc.Text("Wall on one brace"), Display: &displays.Wall, Rule: "brace-spacing",
 		Help:  calc.Text("Half of the gap on each side, added up."),
 		Range: "1 to 20 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer},
+	{ID: "on-plan", Label: bracing.LabelOnPlan, Kind: calc.Flag, Usual: "no", When: wide, Help: bracing.HelpOnPlan},
 	{ID: "attach", Measure: "brace-height", Label: calc.Text("Brace holds at height"), Display: &displays.Height,
 		Usual: "6 ft",
 		Range: "1 to 30 ft", Why: displays.CheckUnit, WhyMost: displays.OneStorey},

@@ -58,6 +58,7 @@ const (
 			"and the least load.",
 	)
 	noteOff   = calc.Text("{gust} reaches the limit of {limit}. Nobody on the planks, and keep the fall zone clear.")
+	notePlan  = calc.Text("Over {rule} there is no verdict without the brace plan of the form maker or the engineer.")
 	askFactor = calc.Text("With 0.6 the ratings must be safe loads, not breaking loads. Is that so?")
 )
 
@@ -270,8 +271,9 @@ func plankShare(in calc.Case) (load, level float64) {
 // verdicts compares the forces, in N, with the ratings entered, and notes each
 // that is exceeded. It sets the spacing at which they are reached: all forces are
 // proportional to the spacing. Without ratings it asks for them. A brace that holds too
-// low, too flat or too steep, a wall too high for one row of braces, or a wind of the
-// season of storms that is asked to be lowered is never within a rating.
+// low, too flat or too steep, a wall too high for one row of braces, more wall on a brace
+// than the house rule without the brace plan, or a wind of the season of storms that is
+// asked to be lowered is never within a rating.
 func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 	most, open := math.Inf(1), tooLow(in) || tooTall(in) || maybeInSeason(in) || badSlope(in)
 	judge := func(rating, verdict string, force float64) {
@@ -284,7 +286,7 @@ func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 			r.Note(calc.LevelDanger, calc.At(rating), noteRating)
 			return
 		}
-		if open {
+		if open || unplanned(in) {
 			r.PutChoice(verdict, "open")
 			return
 		}
@@ -298,7 +300,7 @@ func verdicts(r *calc.Recorder, in calc.Case, push, uplift float64) {
 	}
 	if !open {
 		house, ok := in.HouseAmount("spacing")
-		if ok && calc.Over(most, house) {
+		if ok && calc.Over(most, house) && (unplanned(in) || !wide(in)) {
 			r.Put("spacing-limit", house)
 			r.Note(calc.LevelCaution, calc.Path{}, noteHouse, calc.Amount("most", most, &displays.HeightAtMost),
 				calc.Amount("rule", house, &displays.Wall))
@@ -337,6 +339,9 @@ func addNotes(r *calc.Recorder, in calc.Case) {
 	if tooLow(in) {
 		r.Note(calc.LevelWarning, calc.At("attach"), noteAttach,
 			calc.Amount("middle", windCenter*height, &feetUp))
+	}
+	if house, ok := in.HouseAmount("spacing"); ok && byMap(in) && unplanned(in) {
+		r.Note(calc.LevelWarning, calc.At("on-plan"), notePlan, calc.Amount("rule", house, &displays.Wall))
 	}
 	if tooTall(in) {
 		r.Note(calc.LevelWarning, calc.At("height"), noteTall, calc.Amount("most", oneRow, &displays.Height))

@@ -451,3 +451,32 @@ func TestSpacingOverTheHouseRule(t *testing.T) {
 		}
 	}
 }
+
+// More wall on a brace than the house rule gets no verdict that it holds, unless the brace
+// plan says so; a force beyond the rating is beyond it in any case.
+func TestNoVerdictPastTheHouseRuleWithoutThePlan(t *testing.T) {
+	for _, c := range []struct {
+		typed, verdict string
+		noted          bool
+	}{
+		{"spacing=6 ft", "within", false},
+		{"spacing=6 ft 1 in", "open", true},
+		{"spacing=20 ft", "open", true},
+		{"spacing=20 ft; on-plan=yes", "within", false},
+	} {
+		rated := []string{"brace-rating=50000 lbf", "anchor-rating=50000 lbf"}
+		res := calctest.Run(t, Calculator, append(rated, calctest.Inputs(c.typed)...)...)
+		brace, anchor := res.Out.Choice("brace-verdict"), res.Out.Choice("anchor-verdict")
+		if brace != c.verdict || anchor != c.verdict || calctest.Noted(res, notePlan) != c.noted {
+			t.Errorf("%s: brace %s, anchor %s, %v", c.typed, brace, anchor, res.Notes)
+		}
+		planned := c.verdict == "within" && c.typed != "spacing=6 ft"
+		if most := res.Out.Num("spacing-limit"); calc.Over(most, calc.SI(6, "ft")) != planned {
+			t.Errorf("%s: most wall %v m", c.typed, most)
+		}
+	}
+	weak := calctest.Run(t, Calculator, "spacing=20 ft", "brace-rating=100 lbf", "anchor-rating=100 lbf")
+	if weak.Out.Choice("brace-verdict") != "beyond" || weak.Out.Choice("anchor-verdict") != "beyond" {
+		t.Errorf("a force beyond the rating is judged %s", weak.Out.Choice("brace-verdict"))
+	}
+}

@@ -24,14 +24,15 @@ const (
 	noteWide = calc.Text("The reach gives {spacing}. The rule of the crew counts: {most}.")
 	askSeen  = calc.Text("The table gives {low} to {high} for this head. Is the radius seen right?")
 	noteInto = calc.Text("Less than {limit} into the lift below leaves a seam. It is right for the first lift only.")
-	noteDeep = calc.Text("Deeper than {limit} into the lift below, the form feels the push of both lifts.")
 	noteFast = calc.Text("Pulled faster than {limit} the head leaves a hole behind it.")
 	noteMany = calc.Text(
 		"That many vibrators get in each other's way. Slow the pump, or use a head that reaches farther.",
 	)
 	refuseWhip = calc.Text("All of the whip stays above the form. It must be longer than {above}.")
 	refuseLift = calc.Text("The lift is deeper than the form is tall, {height}.")
-	refuseDeep = calc.Text("The head goes {depth} down. No wall equation holds for a vibrator deeper than {most}.")
+	refuseDeep = calc.Text(
+		"No deeper than {most} into the lift below: past that the form feels the push of both lifts. Our own limit.",
+	)
 
 	noteFoot   = calc.Text("The head misses the lowest {length} of the wall. Voids there stay hidden behind the form.")
 	askFoot    = calc.Text("How will the lowest {length} be vibrated? Choose a way.")
@@ -54,8 +55,7 @@ const (
 // wall without a note.
 const (
 	leastInto     = 4 * 0.0254  // 4 in, overlap into the lift below
-	mostInto      = 6 * 0.0254  // 6 in, into the lift below, ACI 309R
-	mostDepth     = 4 * 0.3048  // 4 ft, depth of the head in the equations for wall forms
+	mostInto      = 6 * 0.0254  // 6 in, into the lift below without a house rule; our own limit
 	armyApart     = 18 * 0.0254 // 18 in, US Army EN5466
 	mostSpeed     = 3 * 0.0254  // 3 in/s, withdrawal of the head
 	mostVibrators = 4
@@ -89,7 +89,10 @@ func compute(r *calc.Recorder, in calc.Case) {
 func fits(r *calc.Recorder, in calc.Case, h head) bool {
 	gap, above, height := in.Num("gap"), in.Num("above"), in.Num("height")
 	least, most := calc.SI(h.diameter.low, "mm"), calc.SI(h.diameter.high, "mm")
-	depth := in.Num("lift") + in.Num("into")
+	deepest := mostInto
+	if house, ok := in.HouseAmount("into"); ok {
+		deepest = house
+	}
 	switch {
 	case least > gap:
 		r.Refuse(calc.At("head"), refuseGap, calc.Amount("gap", gap, &displays.Inches))
@@ -97,9 +100,8 @@ func fits(r *calc.Recorder, in calc.Case, h head) bool {
 		r.Refuse(calc.At("whip"), refuseWhip, calc.Amount("above", above, &displays.Height))
 	case calc.Over(in.Num("lift"), height):
 		r.Refuse(calc.At("lift"), refuseLift, calc.Amount("height", height, &displays.Height))
-	case calc.Over(depth, mostDepth):
-		r.Refuse(calc.At("into"), refuseDeep, calc.Amount("depth", depth, &displays.Height),
-			calc.Amount("most", mostDepth, &displays.Height))
+	case calc.Over(in.Num("into"), deepest):
+		r.Refuse(calc.At("into"), refuseDeep, calc.Amount("most", deepest, &displays.Inches))
 	case short(in) && in.Choice("foot") == "outside":
 		r.Refuse(calc.At("foot"), refuseOutside, calc.Amount("length", height+above, &displays.Height))
 	default:
@@ -237,9 +239,6 @@ func notePlan(r *calc.Recorder, in calc.Case, nr int, radius, spacing float64) {
 	noteFaces(r, in, radius, spacing)
 	if calc.Under(in.Num("into"), leastInto) {
 		r.Note(calc.LevelNotice, calc.At("into"), noteInto, calc.Amount("limit", leastInto, &displays.Inches))
-	}
-	if calc.Over(in.Num("into"), mostInto) {
-		r.Note(calc.LevelWarning, calc.At("into"), noteDeep, calc.Amount("limit", mostInto, &displays.Inches))
 	}
 	if calc.Over(in.Num("speed"), mostSpeed) {
 		r.Note(calc.LevelNotice, calc.At("speed"), noteFast, calc.Amount("limit", mostSpeed, &showSpeed))

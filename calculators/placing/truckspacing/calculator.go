@@ -54,8 +54,12 @@ var Calculator = &calc.Calculator{
 const (
 	fed     = "fed"
 	starved = "starved"
+	hungry  = "hungry"
 	old     = "old"
 )
+
+// counted reports whether the trucks at hand are entered.
+func counted(c calc.Case) bool { return c.Has("have") }
 
 var inputs = []calc.Field{
 	{ID: "order", Decides: 1, Measure: "order", Display: &displays.Volume, Usual: "27 yd³", Label: calc.Text("Order"),
@@ -86,6 +90,9 @@ var inputs = []calc.Field{
 	{ID: "have", Display: &displays.Count, Whole: true, Optional: true, Label: calc.Text("Trucks you can get"),
 		Help:  calc.Text("Empty: as many as it takes."),
 		Range: "1 to 100", Why: displays.CheckCount},
+	{ID: "pause", Display: &displays.Minutes, Rule: "pause", HoldsRule: true, Optional: true, When: counted,
+		Label: calc.Text("Longest planned pause"),
+		Range: "1 min to 2 h", Why: displays.CheckUnit},
 	{ID: "limit", Display: &displays.Minutes, Rule: "ticket-age", Label: calc.Text("Discharge limit"),
 		Help:  calc.Text("From the ticket or the specification, counted from batching."),
 		Range: "20 to 600 min", Why: displays.CheckUnit, MostSource: "c94-21"},
@@ -94,6 +101,7 @@ var inputs = []calc.Field{
 var outputs = []calc.Field{
 	{ID: "feed", Kind: calc.Choice, Lead: true, Label: calc.Text("With the trucks you get"), Options: []calc.Option{
 		{ID: old, Advice: calc.Stop, Label: calc.Text("Too old: no plan")},
+		{ID: hungry, Advice: calc.Stop, Label: calc.Text("No plan: get more trucks")},
 		{ID: fed, Advice: calc.Good, Label: calc.Text("The pump never waits")},
 		{ID: starved, Advice: calc.Careful, Label: calc.Text("The pump waits for trucks")},
 	}},

@@ -22,6 +22,11 @@ const (
 	)
 )
 
+const noteHungry = calc.Text(
+	"The pump stands {wait} for each truck. The longest planned pause is {pause}. Get {trucks} trucks, or do not " +
+		"start.",
+)
+
 // nearLimit is the time below the limit from which the age is noted, in s.
 const nearLimit = 15 * 60
 
@@ -65,8 +70,22 @@ func noteAge(r *calc.Recorder, age, limit float64) {
 // keep the pump fed, the loads, and the volume of one in m³.
 type fleet struct{ cycle, spacing, trucks, loads, age, volume float64 }
 
-// putWaits sets how long pump and trucks wait with the trucks at hand, and notes a
-// pump that waits. Concrete past its limit is no plan, fed or not. With one truck for each load nothing waits.
+// longestPause returns the longest pause of the pump that may be planned, in s: of the
+// amount entered and the house rule the shorter one.
+func longestPause(in calc.Case) float64 {
+	most := math.Inf(1)
+	if in.Has("pause") {
+		most = in.Num("pause")
+	}
+	if house, ok := in.HouseAmount("pause"); ok {
+		most = math.Min(most, house)
+	}
+	return most
+}
+
+// putWaits sets how long pump and trucks wait with the trucks at hand, and notes a pump
+// that waits. A wait past the longest pause is no plan, nor is concrete past its limit,
+// fed or not. With one truck for each load nothing waits.
 func putWaits(r *calc.Recorder, in calc.Case, f fleet) {
 	n := f.trucks
 	if in.Has("have") {
@@ -82,14 +101,15 @@ func putWaits(r *calc.Recorder, in calc.Case, f fleet) {
 	r.Put("real-rate", f.volume/(f.spacing+pump))
 	r.PutChoice("feed", fed)
 	if pump > calc.Slack*f.spacing {
-		r.PutChoice("feed", starved)
-		r.Note(
-			calc.LevelNotice,
-			calc.At("have"),
-			noteStarved,
-			calc.Amount("wait", pump, &placing.MinutesUp),
-			calc.Count("trucks", int(f.trucks)),
-		)
+		wait, trucks := calc.Amount("wait", pump, &placing.MinutesUp), calc.Count("trucks", int(f.trucks))
+		if most := longestPause(in); calc.Over(pump, most) {
+			r.PutChoice("feed", hungry)
+			r.Note(calc.LevelWarning, calc.At("have"), noteHungry, wait,
+				calc.Amount("pause", most, &displays.MinutesAtMost), trucks)
+		} else {
+			r.PutChoice("feed", starved)
+			r.Note(calc.LevelNotice, calc.At("have"), noteStarved, wait, trucks)
+		}
 	}
 	if calc.Over(f.age, in.Num("limit")) {
 		r.PutChoice("feed", old)

@@ -110,3 +110,24 @@ func TestOrderBelowOneTruck(t *testing.T) {
 		}
 	}
 }
+
+// A pump that stands longer for each truck than a pause may be planned is no plan, and
+// neither a longer pause typed nor a slower pump with the same trucks hides it.
+func TestALongWaitIsNoPlan(t *testing.T) {
+	for _, c := range []struct{ typed, feed string }{
+		{"have=1", hungry}, {"have=1; pause=60 min", hungry}, {"have=2", starved}, {"have=3", fed},
+		{"have=5; load=5 min; check=5 min; haul=20 min; wait=0 min; wash=5 min; truck=10 yd³; rate=60 yd³/h; " +
+			"order=150 yd³", starved},
+		{"have=5; load=5 min; check=5 min; haul=20 min; wait=0 min; wash=5 min; truck=10 yd³; rate=60 yd³/h; " +
+			"order=150 yd³; pause=2 min", hungry},
+		{"have=1; limit=60 min", old},
+	} {
+		res := calctest.Run(t, Calculator, calctest.Inputs(c.typed)...)
+		if got := res.Out.Choice("feed"); got != c.feed {
+			t.Errorf("%s: %s, want %s", c.typed, got, c.feed)
+		}
+		if calctest.Noted(res, noteHungry) == calctest.Noted(res, noteStarved) && res.Out.Num("pump-wait") > 1 {
+			t.Errorf("%s: %v", c.typed, res.Notes)
+		}
+	}
+}

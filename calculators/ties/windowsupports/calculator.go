@@ -47,8 +47,13 @@ var Calculator = &calc.Calculator{
 		},
 		{
 			ID: "form-pressure", Display: &displays.Rating, Optional: true, Label: calc.Text("Form pressure, if known"),
-			Help:  calc.Text("At the hose. It caps jambs and sill. Empty: full fluid head."),
+			Help:  calc.Text("At the hose. Counts only by the engineer's word. Empty: full fluid head."),
 			Range: "100 to 5000 psf", Why: displays.CheckUnit,
+		},
+		{
+			ID: "engineer", Kind: calc.Flag, Usual: "no", When: capped,
+			Label: calc.Text("The engineer gave it"),
+			Help:  calc.Text("In writing, for this very frame."),
 		},
 		{
 			ID: "rating", Decides: 4, Maker: true, Display: &ties.ForceIn, Optional: true,
@@ -175,6 +180,9 @@ var Calculator = &calc.Calculator{
 	Compute: compute,
 	Draw:    draw,
 }
+
+// capped reports whether a form pressure is entered.
+func capped(c calc.Case) bool { return c.Has("form-pressure") }
 
 // Displays of the outputs. A load per length is rounded up.
 var (

@@ -21,15 +21,20 @@ const (
 		"It is never under {least} here. Take it from the form pressure calculator, or leave it empty.",
 	)
 
-	noteShort  = calc.Text("Fewer than three spans fit on some side. There the board counts as a simple beam.")
-	noteFluid  = calc.Text("No form pressure is entered: the full fluid head counts, down to {pressure} at the sill.")
-	noteCapped = calc.Text("The form pressure caps jambs and sill. The head carries the whole weight above it.")
-	noteNone   = calc.Text("By the numbers one way needs no support inside. Set one in the middle all the same.")
-	askRating  = calc.Text("What may one support carry? Now only the board counts.")
-	noteTight  = calc.Text("Supports closer than {limit} leave no room to work. Use a thicker board or place slower.")
-	askNarrow  = calc.Text("The board is {wide} wide and the concrete {core}. What closes and supports the rest?")
-	askBoard   = calc.Text("The stress or modulus is above that of common wet lumber. Which grade or table gives it?")
-	noteEven   = calc.Text("Keep supports the same distance apart, and the first no farther from the corner.")
+	noteShort = calc.Text("Fewer than three spans fit on some side. There the board counts as a simple beam.")
+	noteFluid = calc.Text("No form pressure is entered: the full fluid head counts, down to {pressure} at the sill.")
+	noteWord  = calc.Text(
+		"Only the engineer allows less than the full fluid head. It counts here, down to {pressure} at the sill.",
+	)
+	noteCapped = calc.Text(
+		"By the engineer's word the form pressure caps jambs and sill. The head carries the whole weight above it.",
+	)
+	noteNone  = calc.Text("By the numbers one way needs no support inside. Set one in the middle all the same.")
+	askRating = calc.Text("What may one support carry? Now only the board counts.")
+	noteTight = calc.Text("Supports closer than {limit} leave no room to work. Use a thicker board or place slower.")
+	askNarrow = calc.Text("The board is {wide} wide and the concrete {core}. What closes and supports the rest?")
+	askBoard  = calc.Text("The stress or modulus is above that of common wet lumber. Which grade or table gives it?")
+	noteEven  = calc.Text("Keep supports the same distance apart, and the first no farther from the corner.")
 
 	tightest = 8 * 0.0254 // m, closest useful spacing; common practice
 )
@@ -80,9 +85,14 @@ func compute(r *calc.Recorder, in calc.Case) {
 			r.Refuse(calc.At("form-pressure"), refuseLow, calc.Amount("least", least, &displays.Pressure))
 			return
 		}
+	}
+	switch {
+	case in.Has("form-pressure") && in.Flag("engineer"):
 		sill = r.Use(ties.LowerFormula, sill, in.Num("form-pressure"))
 		r.Note(calc.LevelNotice, calc.At("form-pressure"), noteCapped)
-	} else {
+	case in.Has("form-pressure"):
+		r.Note(calc.LevelWarning, calc.At("engineer"), noteWord, calc.Amount("pressure", sill, &displays.Pressure))
+	default:
 		r.Note(calc.LevelNotice, calc.At("form-pressure"), noteFluid, calc.Amount("pressure", sill, &displays.Pressure))
 	}
 	sides := []side{

@@ -11,7 +11,7 @@ func row(res calc.Result, side int) calc.Case { return res.Out.Rows("sides")[sid
 
 func TestFormPressureCapsJambsAndSillOnly(t *testing.T) {
 	free := calctest.Run(t, Calculator, "cover=10'", "height=48")
-	capped := calctest.Run(t, Calculator, "cover=10'", "height=48", "form-pressure=700")
+	capped := calctest.Run(t, Calculator, "cover=10'", "height=48", "form-pressure=700", "engineer=yes")
 	if got := calc.From(free.Out.Num("sill"), "psf"); !calctest.Equal(got, 2100) {
 		t.Errorf("fluid head at the sill %v", got)
 	}
@@ -138,4 +138,24 @@ func TestBoardValuesAreAsked(t *testing.T) {
 	in, _ := calctest.RunCase(t, Calculator)
 	calctest.NearBy(t, "usual stress", in.Num("stress"), wetStress, 1e-9)
 	calctest.NearBy(t, "usual modulus", in.Num("modulus"), wetModulus, 1e-9)
+}
+
+// A form pressure counts only where the engineer gave it: without that every support is
+// that of the full fluid head.
+func TestOnlyTheEngineerLowersTheHead(t *testing.T) {
+	frame := []string{"cover=4'", "height=60", "rating=3000"}
+	full := calctest.Run(t, Calculator, frame...)
+	word := calctest.Run(t, Calculator, append(frame, "form-pressure=630", "engineer=yes")...)
+	typed := calctest.Run(t, Calculator, append(frame, "form-pressure=630")...)
+	for _, id := range []string{"posts", "spreaders", "sill", "spacing"} {
+		if typed.Out.Num(id) != full.Out.Num(id) {
+			t.Errorf("%s: %v without the engineer, %v at full head", id, typed.Out.Num(id), full.Out.Num(id))
+		}
+	}
+	if word.Out.Num("sill") >= full.Out.Num("sill") || word.Out.Num("spreaders") > full.Out.Num("spreaders") {
+		t.Errorf("the engineer's pressure does not count: %v Pa", word.Out.Num("sill"))
+	}
+	if !calctest.Noted(typed, noteWord) || calctest.Noted(typed, noteCapped) || calctest.Noted(word, noteWord) {
+		t.Errorf("%v, %v", typed.Notes, word.Notes)
+	}
 }
