@@ -255,6 +255,11 @@ func (b *builder) addLists(lists Lists) {
 			}
 		}
 	}
+	for _, family := range lists.Families {
+		for _, form := range family {
+			b.addWords(form, uncounted)
+		}
+	}
 	for _, g := range lists.Groups {
 		from := b.phrases(g.From)
 		to := b.phrases(g.To)

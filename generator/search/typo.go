@@ -1,9 +1,13 @@
 package search
 
+import "slices"
+
 // Least number of letters of a word in which one or two edits are allowed.
 const (
 	minTypo  = 4
 	minTypo2 = 8
+	// minFreeStart is the number of letters from which the first may be another.
+	minFreeStart = 6
 )
 
 // editsFor returns the number of edits allowed in a word: one from four letters, two
@@ -34,6 +38,9 @@ func (x *Index) addTypos(t *term, last bool) {
 		return
 	}
 	near, nearest := x.near(t.word, edits, false)
+	if len(t.word) < minFreeStart {
+		near = slices.DeleteFunc(near, func(id int32) bool { return !sameStart(t.word, x.words[id]) })
+	}
 	weight := weightTypo
 	if nearest > 1 {
 		weight = weightTypo2
@@ -48,6 +55,12 @@ func (x *Index) addTypos(t *term, last bool) {
 	for _, word := range near {
 		t.add(word, weightPrefixTypo)
 	}
+}
+
+// sameStart reports whether two words begin with the same letter, or with the same two
+// exchanged. In a short word the first letter is seldom the mistyped one.
+func sameStart(a, b string) bool {
+	return a[0] == b[0] || len(b) > 1 && a[0] == b[1] && a[1] == b[0]
 }
 
 // editTable is the table of edit distances between a query word and the prefixes of
