@@ -31,13 +31,14 @@ check:
 	$(GO) run ./generator inspect -strict
 	$(GO) run ./generator inspect -questions testdata/questions.tsv
 	$(GO) run ./generator inspect -questions testdata/emergencies.tsv
+	$(GO) run ./generator inspect -least 90 -questions testdata/judged/learn-en.tsv,testdata/judged/learn-es.tsv
 
 # the searches held back, whose figures alone are printed and recorded, with the
 # commit; at most five runs in all, and no other target may call this one
 .PHONY: judged
 judged:
 	@test -z "$$(git status --porcelain)" || { echo "commit first: the figures are recorded with a commit"; exit 1; }
-	$(GO) run ./generator inspect -questions testdata/judged/test-en.tsv,testdata/judged/test-es.tsv \
+	$(GO) run ./generator inspect -least 0 -questions testdata/judged/test-en.tsv,testdata/judged/test-es.tsv \
 		-record testdata/judged/runs.tsv -commit "$$(git rev-parse --short=12 HEAD)"
 
 unit:

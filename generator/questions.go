@@ -13,14 +13,12 @@ import (
 )
 
 // A judged search passes when a wanted page is among the first topResults pages.
-const (
-	topResults = 3
-	wantedRate = 0.95 // share of a language's questions that must pass
-)
+const topResults = 3
 
 // learnFiles are the judged searches that the search may be mended and its weights
 // counted by, from the root of the project.
-var learnFiles = []string{"testdata/questions.tsv", emergencyFile}
+var learnFiles = []string{"testdata/questions.tsv", emergencyFile,
+	"testdata/judged/learn-en.tsv", "testdata/judged/learn-es.tsv"}
 
 // emergencyFile holds the searches of somebody in trouble, whose page must be the first.
 const emergencyFile = "testdata/emergencies.tsv"
@@ -91,8 +89,8 @@ func (h *hits) add(place int) {
 
 // askQuestions runs the judged searches of files, whose names are separated by commas,
 // and prints those that fail. With a record it prints and records only the figures.
-// It returns faulty after faults, and if judge does.
-func askQuestions(s std, o build.Options, names string, r record) int {
+// It returns faulty after faults, and if judge does with least.
+func askQuestions(s std, o build.Options, names string, least float64, r record) int {
 	if why := r.refuses(); why != "" {
 		fmt.Fprintln(s.err, "coursebook inspect: "+why)
 		return faulty
@@ -123,7 +121,7 @@ func askQuestions(s std, o build.Options, names string, r record) int {
 		fault.Print(s.err, slices.DeleteFunc(faults.All(), warning))
 		return faulty
 	}
-	status := judge(s, tallies)
+	status := judge(s, tallies, least)
 	if r.on() {
 		if err := r.add(tallies); err != nil {
 			return s.fail("inspect", err)
@@ -158,8 +156,8 @@ func isUrgent(x *search.Index, slug string) bool {
 }
 
 // judge prints the figures of each language, and returns the exit status: faulty if
-// a language has less than wantedRate, or there are no questions.
-func judge(s std, tallies map[string]*tally) int {
+// a language has less than least percent among the first, or there are no questions.
+func judge(s std, tallies map[string]*tally, least float64) int {
 	status := fine
 	for _, lang := range sortedLangs(tallies) {
 		t := tallies[lang]
@@ -172,7 +170,7 @@ func judge(s std, tallies map[string]*tally) int {
 		if t.none > 0 {
 			fmt.Fprintf(s.out, "%s: %d want a page that the manual does not have\n", lang, t.none)
 		}
-		if float64(t.all.top) < wantedRate*float64(t.all.asked) {
+		if percent(t.all.top, t.all.asked) < least {
 			status = faulty
 		}
 	}

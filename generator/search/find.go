@@ -56,6 +56,7 @@ const kindUrgent = "urgent"
 const shareTurned = 0.9
 
 const (
+	shareMeaning  = 1.5 // of the glossary, if the query asks for a meaning
 	shareAsked    = 1.2 // of a page of the kind that the query asks for
 	shareHappened = 1.5 // of an urgent page, if the query says that something has happened
 )
@@ -168,6 +169,9 @@ func (x *Index) share(page int, kinds []string) float64 {
 	share := kindShare(p.kind)
 	if slices.Contains(kinds, p.kind) {
 		share = shareAsked // in place of that of the kind
+		if p.kind == "glossary" {
+			share = shareMeaning
+		}
 	}
 	if p.urgent && slices.Contains(kinds, kindUrgent) {
 		share *= shareHappened
