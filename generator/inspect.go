@@ -15,7 +15,7 @@ func runInspect(s std, args []string) int {
 	flags := newManualFlags("inspect", "Lists every fault and warning of the content. Writes nothing.")
 	strict := flags.Bool("strict", false, "warnings count as faults")
 	questions := flags.String("questions", "", "instead, run the judged searches of `files`, separated by commas")
-	least := flags.Float64("least", 95, "with -questions, the `percent` that must have their page among the first three")
+	least := flags.Float64("least", 95, "with -questions, the `percent` that must pass")
 	recorded := flags.String("record", "", "with -questions, append only the figures to a `file`, in at most five runs")
 	commit := flags.String("commit", "", "`commit` that the recorded figures belong to")
 	query := flags.String("query", "", "instead, print what a search `text` becomes and why each page is found")
