@@ -112,7 +112,7 @@ var pourWords = map[string]map[string]string{
 		"start":     "Empieza la cuadrilla con luz. Los nombrados recorren el muro y prueban los hilos",
 		"pump":      "Llega la bomba. La plantan el operador y el de las señas: cables primero, pluma abajo",
 		"batched1":  "Se carga el primer camión",
-		"walked":    "Muro liberado. Luego mayordomo y operador recorren la bomba y la liberan",
+		"walked":    "Muro liberado. Luego mayordomo y operador revisan la bomba y la liberan",
 		"talk":      "Plática, con el operador de la bomba",
 		"ready":     "\"Cuadrilla lista\". El mayordomo dice va y firma. Solo entonces carga la planta",
 		"ticket":    "Primer boleto, revenimiento, cebado. Cada chofer oye su parte de la plática antes de entrar",
@@ -126,7 +126,7 @@ var pourWords = map[string]map[string]string{
 		"last-lift": "Empieza la última capa",
 		"call":      "A más tardar: llame al último camión, %s",
 		"full":      "Último concreto. Se completa y luego se enrasa desde el muro más viejo",
-		"wash":      "\"Lave\": último muro completado, el vigía en los conos",
+		"wash":      "\"Lave\": último muro completado, el vigía de afuera en los conos",
 		"tops":      "Último \"muro lleno\": enrasado, tablas puestas",
 		"done":      "Lavado, limpio, firmado",
 		"pull": "Empieza la pareja detrás de la manguera: esquinas, luego curva e hilos. " +

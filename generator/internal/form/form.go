@@ -43,6 +43,7 @@ type Field struct {
 	Path, Label, Help string
 	Type              string // number, choice, flag, day, words, rows
 	Text              Both   // as typed, in the example
+	answer            string // of a flag that is set: yes or no, in the language of the page
 	Unit              Both   // of a number without a unit
 	Range             Both   // "1 ft to 30 ft"; empty without limits
 	Optional          bool
@@ -172,8 +173,12 @@ func (f *Form) Assumed() []Field {
 	})
 }
 
-// Shown is the value of an input as a sentence states it: the label of an option.
+// Shown is the value of an input as a sentence states it: the label of an option, and
+// yes or no in the language of the page.
 func (f Field) Shown() Both {
+	if f.answer != "" {
+		return Both{f.answer, f.answer}
+	}
 	for _, o := range f.Options {
 		if o.Chosen {
 			return Both{o.Label, o.Label}
@@ -213,6 +218,9 @@ func (w writer) field(prefix string, f calc.Field, x calc.Value) Field {
 	}
 	if f.Help != "" {
 		field.Help = w.us.Say(f.Help)
+	}
+	if f.Kind == calc.Flag && x.Set {
+		field.answer = w.us.Write(f, x)
 	}
 	if f.Kind == calc.Number {
 		field.Unit = Both{f.Display.In(quantity.US).Unit, f.Display.In(quantity.Metric).Unit}

@@ -165,6 +165,20 @@ func TestOtherLanguageAndMark(t *testing.T) {
 	}
 }
 
+// A sentence states a flag in the language of the page; the input keeps what is typed.
+func TestFlagIsStatedInTheLanguage(t *testing.T) {
+	words := calc.Translations{calc.YesText.Key(): "sí", calc.NoText.Key(): "que no"}
+	for typed, want := range map[string]string{"yes": "sí", "no": "que no"} {
+		field := newForm(t, words, quantity.Point, calc.Entry{Path: "lid", Text: typed}).Fields[2]
+		if field.Shown() != (Both{want, want}) || field.Text != (Both{typed, typed}) {
+			t.Errorf("%s: stated as %+v, typed as %+v", typed, field.Shown(), field.Text)
+		}
+	}
+	if got := newForm(t, nil, quantity.Point).Fields[2].Shown(); got != (Both{}) {
+		t.Errorf("a flag that is not set is stated as %+v", got)
+	}
+}
+
 func TestSteps(t *testing.T) {
 	f := newForm(t, nil, quantity.Point)
 	if len(f.Steps) != 1 || f.Steps[0].Title != "Volume of a cube" || f.Steps[0].Plain != "V_t = a^2 × h" {
