@@ -22,23 +22,32 @@ const initialShare = weather.UsualInitial / weather.UsualFinal
 // EarliestFinal is the earliest of our estimates of the final set, in hours at SetAt.
 const EarliestFinal = 5.0
 
+// MostRetarded is how much later, in hours, a retarding admixture may make the final set:
+// the most that ASTM C494/C494M allows types B and D, from memory.
+const MostRetarded = 3.5
+
 // EstimatedSet is the final set in hours at SetAt that the pressure counts where the plant
 // gives none: the later of our estimate for the mix and of the usual final set that
-// setting-time opens on. usual reports that the usual one is the later.
+// setting-time opens on, and MostRetarded more with a retarder. usual reports that it is the
+// usual one.
 func EstimatedSet(c Cement, retarded bool) (hours float64, usual bool) {
-	return weather.LatestFinal(mixSet(c, retarded), float64(SetAt))
+	hours, usual = weather.LatestFinal(mixSet(c), float64(SetAt))
+	if retarded {
+		return hours + MostRetarded, false
+	}
+	return hours, usual
 }
 
-// mixSet is our own estimate in hours of the final set at SetAt by the mix alone. An
+// mixSet is our own estimate in hours of the final set at SetAt by the cement alone. An
 // unknown group has the latest set.
-func mixSet(c Cement, retarded bool) float64 {
+func mixSet(c Cement) float64 {
 	switch c {
 	case Plain:
-		return pick(retarded, 6.5, EarliestFinal)
+		return EarliestFinal
 	case Blend:
-		return pick(retarded, 8, 6.5)
+		return 6.5
 	}
-	return pick(retarded, 10, 8)
+	return 8
 }
 
 func setTo(hours, q float64, t Fahrenheit) float64 {

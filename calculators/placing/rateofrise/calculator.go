@@ -128,7 +128,7 @@ var inputs = []calc.Field{
 var outputs = []calc.Field{
 	{ID: "verdict", Kind: calc.Choice, Lead: true, Label: calc.Text("The next lift"), Options: []calc.Option{
 		{ID: inTime, Advice: calc.Good, Label: calc.Text("The hose is back in time")},
-		{ID: tooLate, Advice: calc.Stop, Label: calc.Text("Too late: shorten the pass, retard, or plan a joint")},
+		{ID: tooLate, Advice: calc.Stop, Label: calc.Text("Too late: shorten the pass or plan a joint")},
 		{ID: tooFast, Advice: calc.Stop, Label: calc.Text("The wall rises too fast: slow the pump")},
 		{ID: single, Advice: calc.Good, Label: calc.Text("One lift only: nothing to come back to")},
 	}},

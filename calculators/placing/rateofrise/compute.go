@@ -32,12 +32,12 @@ const (
 			"gives the wait.",
 	)
 	noteLate = calc.Text(
-		"The hose is back {time} too late: a cold joint. Shorten the pass to {length}, have the plant retard the " +
-			"mix, or stop at a planned joint.",
+		"The hose is back {time} too late: a cold joint. Shorten the pass to {length}, ask for a faster pump or " +
+			"fresher loads, or stop at a planned joint. A mix that sets later buys no minute.",
 	)
 	noteStale = calc.Text(
-		"The window is over before this concrete is in the wall. Have the plant retard the mix, or stop at a planned " +
-			"joint.",
+		"The window is over before this concrete is in the wall. Ask for fresher loads, or stop at a planned joint. A " +
+			"mix that sets later buys no minute.",
 	)
 	noteTight = calc.Text("Only {time} to spare. One late truck makes a cold joint.")
 	noteAlive = calc.Text(

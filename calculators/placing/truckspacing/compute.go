@@ -11,7 +11,7 @@ import (
 const (
 	noteOld = calc.Text(
 		"The last of a truck is {age} old. The limit is {limit}. Do not order it so: use smaller loads, a nearer " +
-			"plant, or a mix made to last.",
+			"plant or a faster pump. A retarder does not move the limit.",
 	)
 	noteNear  = calc.Text("The last of a truck is {age} old. A short delay takes it over {limit}.")
 	noteQueue = calc.Text(

@@ -111,9 +111,13 @@ var sources = []calc.Source{
 		ID: "c1074", Author: "ASTM", Title: "C1074 Estimating Concrete Strength by the Maturity Method",
 		Where: calc.Text("equivalent age, Q of 5000 K"), Status: calc.Memory,
 	},
+	{
+		ID: "c494", Author: "ASTM", Title: "C494/C494M Chemical Admixtures for Concrete",
+		Where: calc.Text("types B and D set at most 3.5 h later"), Status: calc.Memory,
+	},
 	{ID: "own", Where: calc.Text("In no text that was read: half a lift, 5, 30 and 60 min, waits of 60 min at " +
 		"most, 15 ft " +
-		"at one stop, 5 yd³/h as the slowest pump, setting times of 5 to 10 h at 70 °F by mix, no " +
+		"at one stop, 5 yd³/h as the slowest pump, setting times of 5 to 8 h at 70 °F by cement, no " +
 		"earlier than 7 h at 73 °F, the heads of nine hands, a " +
 		"mix 20 °F warmer at most"), Status: calc.OwnLimit},
 	{ID: "practice", Where: calc.Text("41 to 90 °F as the range of the equations, fluid head below it, no credit " +
@@ -140,7 +144,8 @@ var tables = []calc.Table{
 		ID: "rate", Title: calc.Text("Pressure in lifts by mean rise and concrete temperature"),
 		Note: calc.Text(
 			"For 13 ft (4 m) placed in lifts of 2 ft (0.6 m), blended cement and a retarder. A lower wall never " +
-				"carries more than its fluid head. Below 55 °F (13 °C) no load goes into a core under 12 in. (305 mm).",
+				"carries more than its fluid head. Below 55 °F (13 °C) no load goes into a core under 12 in. (305 mm). " +
+				"At 50 °F (10 °C) it may set later than 20 h, and the full fluid head counts.",
 		),
 		Out: "pressure-local", Set: tall,
 		Down: calc.Axis{

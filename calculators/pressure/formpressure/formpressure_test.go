@@ -98,7 +98,7 @@ func TestDeedsInOneGo(t *testing.T) {
 		{"just under the fluid head", oneGoRated("rating=1195"), doLifts, noteFails},
 		{"below the floor", slow("rating=500"), doLifts, helpNone},
 		{"below the floor, low wall", slow("rating=500", "height=3'"), doGo, noteAny},
-		{"slow enough", slow(), doGo, noteSlump},
+		{"slow enough by that set alone", slow(), doWritten, noteSlump},
 		{"a little too fast", slow("rise=3.9"), doSlow, helpSlow},
 		{"wet", slow("slump=8"), doRefuse, noteWet},
 		{"wet, no rating", slow("slump=8", "rating="), doRefuse, noteWet},

@@ -34,8 +34,10 @@ func (c *computation) computeLifts() {
 	c.paceUnrated(run)
 	c.putGuide(run.given.Rise, c.in.Num("lift"))
 	deed := c.putDeed(c.liftsDeed(run), c.overGuideLift(c.in.Num("lift")))
-	c.putHeadline(deed, run)
-	c.addLiftsNotes(deed, run)
+	ours := c.setInLifts(deed, run)
+	deed = c.putWritten(deed, ours)
+	c.putHeadline(deed, run, ours)
+	c.addLiftsNotes(deed, run, ours)
 }
 
 // window returns the time in h that is left for the next pass: to the earliest initial
@@ -73,12 +75,14 @@ func (c *computation) round() *pressure.Round {
 	return r
 }
 
-// putHeadline sets the deed with its amount: how long to wait, or where to end.
-func (c *computation) putHeadline(deed string, run *liftsRun) {
-	switch deed {
-	case doWait:
-		c.Headline(headWait, calc.Amount("wait", calc.SI(run.wait, "min"), displayWait))
-	case doStop:
+// putHeadline sets the deed with its amount: how long to wait, or where to end. A wait that
+// is enough only with the set that is typed says so.
+func (c *computation) putHeadline(deed string, run *liftsRun, ours ourSet) {
+	wait := calc.Amount("wait", calc.SI(run.wait, "min"), displayWait)
+	switch {
+	case deed == doWait || deed == doLess && ours.flips:
+		c.Headline(pick(ours.flips, headWaitSet, headWait), wait)
+	case deed == doStop:
 		depth := min(ft(pressure.FluidDepth(c.rating, c.pour.Weight)), c.in.Num("height"))
 		c.Headline(headStop, calc.Amount("depth", depth, &displays.HeightAtMost))
 	}

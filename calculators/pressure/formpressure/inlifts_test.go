@@ -41,7 +41,7 @@ func TestEveryCellHasADeed(t *testing.T) {
 	} {
 		for rate, minutes := range row {
 			res := calctest.Run(t, Calculator, job(append(mixes[mix], "pump-rate="+rate)...)...)
-			want := doGo
+			want := doWritten                                                                 // within the rating only with the set that is typed
 			asked := math.Max(minutes, map[string]float64{"15": 3, "25": 14, "60": 24}[rate]) // 2 ft every 30 min
 			switch {
 			case minutes == noPlan:
@@ -260,7 +260,7 @@ func TestJointGoesByTheEarliest(t *testing.T) {
 
 // A wait that is typed too long has a plan with a shorter one, and the note gives its limits.
 func TestWaitTypedTooLong(t *testing.T) {
-	long := job("pump-rate=15", "wait=60 min")
+	long := job("pump-rate=15", "wait=60 min", "rating=1350")
 	res := calctest.Run(t, Calculator, long...)
 	if res.Out.Choice("deed") != doLess || !calctest.Noted(res, noteTooLongWait) {
 		t.Fatalf("%s, %v", res.Out.Choice("deed"), res.Notes)

@@ -7,7 +7,7 @@ import (
 )
 
 // addLiftsNotes explains the answer for a wall placed in lifts: the deed first.
-func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
+func (c *computation) addLiftsNotes(deed string, run *liftsRun, ours ourSet) {
 	c.addAsk()
 	level := calc.LevelNotice
 	switch deed {
@@ -41,7 +41,7 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun) {
 	c.addNear(run.given.Pressure)
 	c.addClass(run.given)
 	c.addPlain(c.plainPressure(run.round))
-	c.addSet(c.setInLifts(deed, run))
+	c.addSet(ours)
 	c.addPause(deed, run)
 	c.addHeads()
 	if run.round.Back {
@@ -254,8 +254,8 @@ const (
 			"{window}. Shorten the loop, or ask for a faster pump or fresher loads.",
 	)
 	noteNoWindow = calc.Text(
-		"No lift plan: the joint sets before the hose can be back. Ask for fresher loads, or for a mix that sets " +
-			"later.",
+		"No lift plan: the joint sets before the hose can be back. Ask for fresher loads. A mix that sets later " +
+			"buys no minute.",
 	)
 	noteNoWait = calc.Text("No lift plan with this mix and form: even a wait of {most} after each pass is not enough.")
 	noteAgain  = calc.Text(

@@ -280,6 +280,7 @@ const (
 			"load of class F5 is refused.",
 	)
 	headWait     = calc.Text("Wait {wait} after each pass")
+	headWaitSet  = calc.Text("Only with the plant's set in writing: wait {wait}")
 	headStop     = calc.Text("End today's pour at {depth}")
 	askVibration = calc.Text(
 		"Is the mark on the whip, 6 in. into the old lift? Until you answer, the head counts as reaching all the " +

@@ -38,7 +38,8 @@ func (c *computation) computeOneGo() {
 	c.putGuide(rise, c.in.Num("height"))
 	beyond := c.overGuideRate(rise) || c.overGuideLift(c.in.Num("height"))
 	deed := c.putDeed(c.oneGoDeed(&run, &place), beyond)
-	c.addOneGoNotes(deed, run, &place)
+	ours := c.setInOneGo(deed, run, &place)
+	c.addOneGoNotes(c.putWritten(deed, ours), run, &place, ours)
 }
 
 // stepsOneGo records the worked example: the fluid head, the equation for the rise at

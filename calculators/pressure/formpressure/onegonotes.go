@@ -8,7 +8,7 @@ import (
 )
 
 // addOneGoNotes explains the answer for a wall placed in one go.
-func (c *computation) addOneGoNotes(deed string, run oneGoRun, place *pressure.Lifts) {
+func (c *computation) addOneGoNotes(deed string, run oneGoRun, place *pressure.Lifts, ours ourSet) {
 	c.addAsk()
 	if deed == doGo || deed == doUnguided {
 		c.tell("rating", noteGo, c.ratingOf(), amountOf(run.given.Pressure))
@@ -28,7 +28,7 @@ func (c *computation) addOneGoNotes(deed string, run oneGoRun, place *pressure.L
 	plain := *place
 	c.makePlain(&plain)
 	c.addPlain(plain.InOneGo(run.given.Rise).Pressure)
-	c.addSet(c.setInOneGo(deed, run, place))
+	c.addSet(ours)
 	if run.reach == pressure.AnyRise && c.covers(run.given.Pressure) {
 		c.tell("rating", noteAny)
 	}

@@ -11,6 +11,7 @@ const (
 	doGo       = "go"
 	doUnguided = "unguided"
 	doWait     = "wait"
+	doWritten  = "written"
 	doLess     = "less"
 	doMix      = "mix"
 	doSlow     = "slow"
@@ -85,6 +86,7 @@ var outputs = []calc.Field{
 		Options: []calc.Option{
 			{ID: doGo, Advice: calc.Good, Label: calc.Text("Within the rating. The foreman decides.")},
 			{ID: doUnguided, Advice: calc.Careful, Label: calc.Text("Within the rating: guide not entered")},
+			{ID: doWritten, Advice: calc.Careful, Label: calc.Text("Only with the plant's set in writing")},
 			{ID: doWait, Advice: calc.Careful, Label: calc.Text("Wait after each pass")},
 			{ID: doLess, Advice: calc.Careful, Label: calc.Text("Your wait is too long: shorten it")},
 			{ID: doMix, Advice: calc.Stop, Label: calc.Text("No plan with this mix: change it")},
@@ -125,7 +127,11 @@ var outputs = []calc.Field{
 	},
 	{
 		ID: "pressure-estimate", Kind: calc.Number, Display: &displays.Pressure,
-		Label: calc.Text("Pressure by our estimate"),
+		Label: calc.Text("Our estimate, as planned"),
+	},
+	{
+		ID: "estimate-wait", Kind: calc.Number, Display: &displays.Pressure,
+		Label: calc.Text("Our estimate, with the wait"),
 	},
 	{
 		ID: "not-before", Kind: calc.Number, Display: displayWait,

@@ -115,7 +115,7 @@ func checkDeed(t *testing.T, in calc.Case, res calc.Result) {
 }
 
 // isWithin reports whether the deed is one of a plan within the rating.
-func isWithin(deed string) bool { return deed == doGo || deed == doUnguided }
+func isWithin(deed string) bool { return deed == doGo || deed == doUnguided || deed == doWritten }
 
 // leastFor is the least temperature in K of a load for the core: 55 °F below 12 in., else 50 °F.
 func leastFor(in calc.Case) float64 {
@@ -150,7 +150,8 @@ func isLooser(in calc.Case) bool {
 // that is asked about first have no way to place, and a deed is explained.
 func TestNotesAgreeWithTheDeed(t *testing.T) {
 	explains := map[string][]calc.Text{
-		doGo: {noteGo}, doUnguided: {noteGo}, doWait: {helpWait, helpWaitBack}, doMix: {helpMix, helpMixWait},
+		doGo: {noteGo}, doUnguided: {noteGo}, doWritten: {noteSetFlips}, doWait: {helpWait, helpWaitBack},
+		doMix:  {helpMix, helpMixWait},
 		doSlow: {helpSlow, noteMeasured, noteTooSlow}, doLifts: {helpLifts, helpNone}, doStop: {helpDepth},
 		doShorten: {noteTooLong, noteNoWindow}, doGuide: {noteGuideBeyond},
 		doAsk:    {noteNotKnown, noteTestFigure, noteBelow, noteOutside, noteOutsideOnce},

@@ -22,13 +22,13 @@ func TestGuide(t *testing.T) {
 		note  calc.Text
 	}{
 		{"none", []string{"rating="}, guideNone, unchecked, askGuide},
-		{"half of it", slow("guide-lift=4 ft"), guideNone, doUnguided, askGuideBoth},
-		{"other half", slow("guide-rate=4"), guideNone, doUnguided, askGuideBoth},
-		{"not entered", job("guide-gives=unread"), guideNone, doUnguided, askGuide},
-		{"it gives none", job(), guideSilent, doGo, noteGo},
+		{"half of it", slow("guide-lift=4 ft", "rating=1200"), guideNone, doUnguided, askGuideBoth},
+		{"other half", slow("guide-rate=4", "rating=1200"), guideNone, doUnguided, askGuideBoth},
+		{"not entered", job("guide-gives=unread", "rating=1350"), guideNone, doUnguided, askGuide},
+		{"it gives none", job("rating=1350"), guideSilent, doGo, noteGo},
 		{"one go is one lift", slow(guide...), guideBeyond, doGuide, noteGuideBeyond},
 		{"one go within", slow(append(guide, "height=4 ft")...), guideWithin, doGo, noteGuideWithin},
-		{"lifts within", job(guide...), guideWithin, doGo, noteGuideWithin},
+		{"lifts within", job(append(guide, "rating=1350")...), guideWithin, doGo, noteGuideWithin},
 		{"lifts too fast", job("guide-lift=4 ft", "guide-rate=2"), guideBeyond, doWait, noteGuideBeyond},
 		{"lifts too thick", job("guide-lift=1 ft", "guide-rate=4"), guideBeyond, doGuide, noteGuideBeyond},
 		{"lift above the rating", job("guide-lift=4 ft", "guide-rate=4", "rating=500"), guideWithin, doStop,
@@ -95,7 +95,7 @@ func TestGreatestRise(t *testing.T) {
 		{[]string{"pump-rate=15"}, doWait, 3}, // 27.65 min a round; 2 ft at 4 ft/h take 30
 		{[]string{"pump-rate=25", "rating=1500"}, doWait, 14},
 		{[]string{"pump-rate=38", "rating=1600"}, doWait, 20},
-		{[]string{"pump-rate=15", "wait=3 min"}, doGo, 0},
+		{[]string{"pump-rate=15", "wait=3 min"}, doWritten, 0},
 		{[]string{"pump-rate=15", "rise-house=3"}, doWait, 13},
 		{[]string{"pump-rate=15", "guide-lift=4 ft", "guide-rate=5"}, doWait, 3},
 		{[]string{"pump-rate=25", "rating=1300", "guide-lift=4 ft", "guide-rate=30"}, doWait, 14},

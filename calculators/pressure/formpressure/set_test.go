@@ -2,6 +2,7 @@ package formpressure
 
 import (
 	"fmt"
+	"math"
 	"strings"
 	"testing"
 
@@ -21,7 +22,7 @@ func TestOneClockForTheSet(t *testing.T) {
 	for temp := 55; temp <= 90; temp += 5 {
 		usual := calctest.Run(t, settingtime.Calculator, fmt.Sprintf("concrete=%d °F", temp)).Out.Num("final-set")
 		for cement, by := range map[string][2]string{
-			"plain": {setUsual, setUsual}, "blend": {setUsual, setMix}, "rich": {setMix, setMix},
+			"plain": {setUsual, setMix}, "blend": {setUsual, setMix}, "rich": {setMix, setMix},
 			pressure.Unknown: {setMix, setMix},
 		} {
 			for i, admixture := range []string{pressure.AdmixNone, pressure.AdmixRetards} {
@@ -50,7 +51,7 @@ func TestEarlySetIsSaid(t *testing.T) {
 		shown string // the option of set-typed, or ""
 		note  calc.Text
 	}{
-		{job(), doGo, setDecides, noteSetFlips},
+		{job(), doWritten, setDecides, noteSetFlips},
 		{job("rating=1200"), doGo, setEarly, noteEarlySet},
 		{job("rating="), unchecked, setEarly, noteEarlySet},
 		{job("pump-rate=15"), doWait, setDecides, noteSetWait},
@@ -58,7 +59,7 @@ func TestEarlySetIsSaid(t *testing.T) {
 		{job("set=7.5 h", "rating=1300"), doGo, setEarly, noteEarlySet},
 		{job("set=8 h", "rating=1300"), doGo, "", ""},
 		{job("set=", "rating=1300"), doGo, "", askSet},
-		{slow("rating=700", "height=9 ft", "set=5 h", "cement=plain", "admixture=none", "pump-rate=3"), doGo,
+		{slow("rating=700", "height=9 ft", "set=5 h", "cement=plain", "admixture=none", "pump-rate=3"), doWritten,
 			setDecides,
 			noteSetFlips},
 		{slow("rating=1000", "height=9 ft", "set=5 h", "cement=plain", "admixture=none", "pump-rate=20"), doSlow,
@@ -176,4 +177,70 @@ func TestLooserLimitsAreHeld(t *testing.T) {
 			t.Errorf("%v: %s, want %s; %v", c.typed, got, c.deed, res.Notes)
 		}
 	}
+}
+
+// Without the plant's figure a retarder, or an admixture that is not known, makes the set
+// 3.5 h later than with none, whatever the cement. The same wall is then over its rating.
+func TestRetarderDelaysOurSet(t *testing.T) {
+	for _, cement := range []string{"plain", "blend", "rich", pressure.Unknown} {
+		at := func(admixture string) float64 {
+			return calctest.Run(t, Calculator, job("set=", "cement="+cement, "admixture="+admixture)...).
+				Out.Num("set-used")
+		}
+		for _, admixture := range []string{pressure.AdmixRetards, pressure.Unknown} {
+			if late := calc.From(at(admixture)-at(pressure.AdmixNone), "h"); math.Abs(late-3.5) > 1e-9 {
+				t.Errorf("%s, %s: %v h later", cement, admixture, late)
+			}
+		}
+	}
+	wall := []string{"set=", "pump-rate=12", "rating=1150", "wait=3 min"}
+	if deed := deedOf(t, job(wall...)...); deed != doGo {
+		t.Errorf("with no admixture: %s", deed)
+	}
+	for _, admixture := range []string{pressure.AdmixRetards, pressure.Unknown} {
+		if deed := deedOf(t, job(append(wall, "admixture="+admixture)...)...); within(deed) && deed != doWait {
+			t.Errorf("%s: %s", admixture, deed)
+		}
+	}
+}
+
+// Where the verdict holds only with the set that is typed, the headline says so, in lifts and
+// in one go, with a wait and without. The estimate has the name of the plan that it is of.
+func TestHeadlineAsksForTheSetInWriting(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		said  string
+	}{
+		{job("pump-rate=12"), "Only with the plant's set in writing"},
+		{job("pump-rate=15"), "Only with the plant's set in writing: wait 3 min"},
+		{job("pump-rate=15", "wait=60 min"), "Only with the plant's set in writing: wait 3 min"},
+		{job("guide-gives=unread"), "Only with the plant's set in writing"},
+		{slow(), "Only with the plant's set in writing"},
+		{job("pump-rate=15", "rating=1350"), "Wait 3 min after each pass"},
+		{job("rating=1350"), "Within the rating. The foreman decides."},
+	} {
+		res := calctest.Run(t, Calculator, c.typed...)
+		said := (calc.Locale{Style: us}).Say(res.Headline.Text, res.Headline.Slots...)
+		if said == "" {
+			said = optionOf("deed", res.Out.Choice("deed"))
+		}
+		if said != c.said {
+			t.Errorf("%v: “%s”, want “%s”", c.typed, said, c.said)
+		}
+		waits := res.Out.Choice("deed") == doWait || res.Out.Choice("deed") == doLess
+		planned, waited := res.Out.Num("pressure-estimate"), res.Out.Num("estimate-wait")
+		if res.Out.Has("estimate-wait") != waits || res.Out.Choice("deed") == doWait && waited >= planned {
+			t.Errorf("%v: %v Pa by our estimate, with the wait %v Pa", c.typed, planned, waited)
+		}
+	}
+}
+
+// optionOf is the English label of an option of an output.
+func optionOf(output, id string) string {
+	for _, o := range outputField(output).Options {
+		if o.ID == id {
+			return o.Label.EN()
+		}
+	}
+	return ""
 }

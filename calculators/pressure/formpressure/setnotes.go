@@ -9,10 +9,11 @@ import (
 
 // ourSet is the plan with our own estimate of the final set, where an earlier one is typed.
 type ourSet struct {
-	pressure pressure.PSF
-	flips    bool    // a plan with the set that is typed is none with our estimate
-	wait     float64 // min, the shortest wait with our estimate; 0 if that is not the matter
-	rise     float64 // m/s, the highest rise in one go with our estimate; 0 if that is not the matter
+	pressure pressure.PSF // as planned, without a wait that is to come
+	waited   pressure.PSF // with the wait that the answer asks for; 0 if it asks for none
+	flips    bool         // a plan with the set that is typed is none with our estimate
+	wait     float64      // min, the shortest wait with our estimate; 0 if that is not the matter
+	rise     float64      // m/s, the highest rise in one go with our estimate; 0 if that is not the matter
 }
 
 // setInLifts returns the plan in lifts with our own estimate of the final set. A wait is
@@ -21,12 +22,13 @@ func (c *computation) setInLifts(deed string, run *liftsRun) (ours ourSet) {
 	hours, _ := c.estimated()
 	r := *run.round
 	r.Set = pressure.FinalSet(hours, r.Temp)
-	at := r
+	p := r.Pressure()
+	ours.pressure = p.Pressure
 	if deed == doWait || deed == doLess {
-		at = *r.At(run.wait)
+		p = r.At(run.wait).Pressure()
+		ours.waited = p.Pressure
 	}
-	p := at.Pressure()
-	ours.pressure, ours.flips = p.Pressure, within(deed) && !c.fits(p)
+	ours.flips = within(deed) && !c.fits(p)
 	if wait, ok := r.LeastWait(c.fits); ours.flips && deed != doGo && deed != doUnguided && ok {
 		ours.wait = wait
 	}
@@ -49,6 +51,16 @@ func (c *computation) setInOneGo(deed string, run oneGoRun, place *pressure.Lift
 	return ours
 }
 
+// putWritten replaces the deed of a plan that holds only with the set that is typed, and
+// returns the deed. A wait keeps its own and says so in the headline.
+func (c *computation) putWritten(deed string, ours ourSet) string {
+	if _, earlier := c.estimated(); earlier && ours.flips && (deed == doGo || deed == doUnguided) {
+		deed = doWritten
+		c.PutChoice("deed", deed)
+	}
+	return deed
+}
+
 // within reports whether a deed is a plan that the rating carries, with a wait or without.
 func within(deed string) bool {
 	return deed == doGo || deed == doUnguided || deed == doWait || deed == doLess
@@ -68,11 +80,14 @@ func (c *computation) addSet(ours ourSet) {
 	}
 	c.PutChoice("set-typed", pick(ours.flips, setDecides, setEarly))
 	c.Put("pressure-estimate", pressure.SI(ours.pressure))
+	if ours.waited > 0 {
+		c.Put("estimate-wait", pressure.SI(ours.waited))
+	}
 	c.care("set", noteEarlySet, calc.Amount("typed", c.in.Num("set"), &displays.Hours),
 		calc.Amount("estimate", calc.SI(hours, "h"), displayLatestSet))
 	switch {
 	case ours.flips && ours.wait > 0:
-		c.care("set", noteSetWait, amountOf(ours.pressure), minutes("wait", ours.wait/60))
+		c.care("set", noteSetWait, amountOf(ours.waited), minutes("wait", ours.wait/60))
 	case ours.rise > 0:
 		c.care("set", noteSetSlow, calc.Amount("rise", ours.rise, &displays.RiseAtMost))
 	case ours.flips:

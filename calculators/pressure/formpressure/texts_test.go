@@ -159,7 +159,7 @@ func TestEveryFluidCaseIsNamed(t *testing.T) {
 
 // The answer itself says that the form maker's guide is missing.
 func TestMissingGuideIsSeen(t *testing.T) {
-	res := calctest.Run(t, Calculator, job("guide-gives=unread")...)
+	res := calctest.Run(t, Calculator, job("guide-gives=unread", "rating=1350")...)
 	if res.Out.Choice("deed") != doUnguided || res.Out.Choice("guide") != guideNone || !calctest.Noted(res, askGuide) ||
 		!outputField("guide").Lead {
 		t.Errorf("%s, guide %s, %v", res.Out.Choice("deed"), res.Out.Choice("guide"), res.Notes)
