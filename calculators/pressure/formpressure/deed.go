@@ -4,14 +4,15 @@ import (
 	"math"
 
 	"coursebook/calculators/calc"
+	"coursebook/calculators/consolidation"
 	"coursebook/calculators/displays"
 	"coursebook/calculators/placing"
 	"coursebook/calculators/pressure"
 	"coursebook/calculators/weather"
 )
 
-// longWait is the wait, in minutes, above which trucks cannot hold and a slower
-// pump or fewer trucks are the answer. It is our own limit.
+// longWait is the wait, in minutes, above which trucks cannot hold and fewer trucks are
+// the answer. It is our own limit.
 const longWait = 30
 
 // fits reports whether a pressure in lifts is within the rating of the form, and its
@@ -38,7 +39,7 @@ func (c *computation) findWait(run *liftsRun) {
 }
 
 // liftsDeed is what to do, tried in this order: as planned; a wait after each pass;
-// a shorter wait than the one typed; another mix; a lower wall today. A lower wall does not help where a pass takes
+// a slower pump; a shorter wait than the one typed; another mix; a lower wall today. A lower wall does not help where a pass takes
 // longer than the concrete stays open.
 func (c *computation) liftsDeed(run *liftsRun) string {
 	c.Put("back-by", calc.SI(max(run.window, 0), "h"))
@@ -54,34 +55,88 @@ func (c *computation) liftsDeed(run *liftsRun) string {
 	}
 	c.Put("highest-rise", ftPerH(run.round.HighestRise(c.most, c.fits)))
 	c.findWait(run)
-	typed := c.inUnit("wait", "min")
-	wait := max(run.wait, typed)
+	wait := max(run.wait, c.inUnit("wait", "min"))
 	if run.found {
 		c.Put("not-before", calc.SI(run.round.At(run.wait).Between(), "h"))
 	}
 	switch {
-	case run.found && c.inTime(run, wait):
-		if !calc.Over(run.wait, typed) {
-			return doGo
-		}
-		c.Put("wait", calc.SI(run.wait, "min"))
-		return doWait
-	case run.found && c.inTime(run, run.wait):
-		return doLess
-	case !run.found && run.rises && c.inTime(run, 0):
+	case run.found && c.inTime(run.round, run.window, run.wait):
+		return c.paced(run, c.inTime(run.round, run.window, wait))
+	case !run.found && run.rises && c.inTime(run.round, run.window, 0):
 		return doSlow
 	case c.putOther(run):
 		return doMix
-	case !c.inTime(run, 0):
+	case !c.inTime(run.round, run.window, 0):
 		return doShorten
 	}
 	return doStop
 }
 
-// inTime reports whether the crew with that wait in minutes is back before the
-// concrete sets, with the usual pauses of the pump.
-func (c *computation) inTime(run *liftsRun, wait float64) bool {
-	return !calc.Over(withPauses(run.round).At(wait).Between(), run.window)
+// paced is what to do where the plan holds with run.wait. A pump that no usual crew's heads
+// keep up with, and a wait longer than a planned pause, are no plan: the pump is slowed. Where
+// no slower pump is back in time either, each such wait is a stop. inTime reports whether the
+// crew is back in time with the wait that is typed.
+func (c *computation) paced(run *liftsRun, inTime bool) string {
+	typed := c.inUnit("wait", "min")
+	heads := calc.From(c.headsFlow(), "yd³/h")
+	flow := c.inUnit("pump-rate", "yd³/h")
+	tooFast, stops := calc.Over(flow, heads), calc.Over(run.wait, c.longestPause())
+	run.stops = stops && !tooFast
+	if tooFast || stops {
+		below := min(math.Floor(heads+calc.Slack), math.Ceil(flow-calc.Slack)-1)
+		if c.slowDown(run, below, c.longestPause()) || tooFast && c.slowDown(run, below, pressure.MostWait) ||
+			tooFast {
+			if calc.Over(run.wait, typed) {
+				c.Put("wait", calc.SI(run.wait, "min"))
+			}
+			return doSlow
+		}
+	}
+	switch {
+	case calc.Over(run.wait, typed) || run.stops:
+		c.Put("wait", calc.SI(run.wait, "min"))
+		return doWait
+	case !inTime || calc.Over(typed, c.longestPause()):
+		return doLess
+	}
+	return doGo
+}
+
+// headsFlow is the pump rate in m³/s that the heads of the largest usual crew keep up with.
+func (c *computation) headsFlow() float64 {
+	return consolidation.CrewFlow(c.in.Num("thickness"), c.in.Num("lift"), ft(pressure.MarkedReach))
+}
+
+// longestPause is the longest planned pause in minutes by the house rule; there is no limit
+// without one.
+func (c *computation) longestPause() float64 {
+	if !c.in.Has("pause-most") {
+		return math.Inf(1)
+	}
+	return calc.From(c.held("pause-most"), "min")
+}
+
+// slowDown sets the round of the fastest pump rate, in whole yd³/h from fastest down, whose
+// wait is at most that in minutes and with which the crew is back in time. It returns false if
+// there is none.
+func (c *computation) slowDown(run *liftsRun, fastest, most float64) bool {
+	for rate := fastest; rate >= calc.From(calc.SI(placing.LeastPump, "yd³/h"), "yd³/h"); rate-- {
+		r := *run.round.At(0)
+		longer := c.inUnit("pump-rate", "yd³/h") / rate
+		r.Hours, r.Pumped = r.Hours*longer, r.Pumped*longer
+		wait, ok := r.LeastWait(c.fits)
+		if ok && !calc.Over(wait, most) && c.inTime(&r, run.window, wait) {
+			run.slowed, run.slowRate = r.At(wait), calc.SI(rate, "yd³/h")
+			return true
+		}
+	}
+	return false
+}
+
+// inTime reports whether the crew with that wait in minutes is back within the window in h,
+// with the usual pauses of the pump.
+func (c *computation) inTime(r *pressure.Round, window, wait float64) bool {
+	return !calc.Over(withPauses(r).At(wait).Between(), window)
 }
 
 // withPauses returns the round with the time of a pass that the usual pauses of the pump
@@ -94,20 +149,11 @@ func withPauses(r *pressure.Round) *pressure.Round {
 }
 
 // longestWait is the longest wait in whole minutes with which the crew is back before the
-// concrete sets.
+// concrete sets, and no longer than a planned pause.
 func (c *computation) longestWait(run *liftsRun) float64 {
 	longer := withPauses(run.round)
 	passes := longer.At(0).Between() / longer.Hours
-	return math.Floor((run.window/passes-longer.Hours)*60 + calc.Slack)
-}
-
-// slower is the pump rate in m³/s that needs no wait, or 0.
-func (c *computation) slower(run *liftsRun) float64 {
-	rate := c.in.Num("pump-rate") * run.round.Pumped / (run.round.Hours + run.wait/60)
-	if run.wait <= longWait || !runs(rate) {
-		return 0
-	}
-	return rate
+	return min(math.Floor((run.window/passes-longer.Hours)*60+calc.Slack), c.longestPause())
 }
 
 // mostWarmer is how much warmer than the coldest load another mix may be asked for, in

@@ -22,6 +22,11 @@ type liftsRun struct {
 	mixed   pressure.PSF
 	mixWait float64
 	warmer  bool // the other mix is warmer
+	// slowed is the round with a slower pump and its wait, and slowRate its rate in m³/s; nil
+	// if none helps or none is needed.
+	slowed   *pressure.Round
+	slowRate float64
+	stops    bool // the wait is longer than a planned pause, and no slower pump makes it shorter
 }
 
 // computeLifts computes the pressure of a wall placed in lifts.
@@ -81,11 +86,19 @@ func (c *computation) putHeadline(deed string, run *liftsRun, ours ourSet) {
 	wait := calc.Amount("wait", calc.SI(run.wait, "min"), displayWait)
 	switch {
 	case deed == doWait || deed == doLess && ours.flips:
-		c.Headline(pick(ours.flips, headWaitSet, headWait), wait)
+		c.Headline(pick(ours.flips, headWaitSet, pick(run.stops, headWaitStop, headWait)), wait)
+	case deed == doSlow && run.slowed != nil:
+		c.Headline(pick(run.slowed.Wait > 0, headSlowWait, headSlow), c.slowSlots(run)...)
 	case deed == doStop:
 		depth := min(ft(pressure.FluidDepth(c.rating, c.pour.Weight)), c.in.Num("height"))
 		c.Headline(headStop, calc.Amount("depth", depth, &displays.HeightAtMost))
 	}
+}
+
+// slowSlots are the pump rate that helps, its wait and its pressure.
+func (c *computation) slowSlots(run *liftsRun) []calc.Slot {
+	return []calc.Slot{calc.Amount("flow", run.slowRate, &displays.PumpRateAtMost), minutes("wait", run.slowed.Wait),
+		amountOf(run.slowed.Pressure().Pressure)}
 }
 
 // reach is how deep the head goes into the old lift. Without a mark on the whip it

@@ -18,7 +18,13 @@ func (c *computation) addLiftsNotes(deed string, run *liftsRun, ours ourSet) {
 	case doLess:
 		c.warn("wait", noteTooLongWait, minutes("least", run.wait/60), minutes("most", c.longestWait(run)/60),
 			calc.Amount("window", calc.SI(run.window, "h"), &displays.MinutesAtMost))
-	case doMix, doStop, doShorten, doSlow:
+	case doSlow:
+		if run.found {
+			c.addSlower(run)
+			break
+		}
+		fallthrough
+	case doMix, doStop, doShorten:
 		if run.given.Cause.ByPace() || deed == doShorten || deed == doSlow {
 			c.addNoPlan(run)
 		}
@@ -87,15 +93,18 @@ func (c *computation) addWait(run *liftsRun) {
 	default:
 		c.tell("rating", noteByFormOnly, limitRise(c.most), c.whose())
 	}
-	if run.wait <= longWait {
+	if run.wait > longWait {
+		c.tell("pump-rate", helpTrucks)
+	}
+}
+
+// addSlower tells which slower pump helps, or that none does.
+func (c *computation) addSlower(run *liftsRun) {
+	if run.slowed == nil {
+		c.warn("pump-rate", noteNoSlower)
 		return
 	}
-	if slower := c.slower(run); slower > 0 {
-		c.tell("pump-rate", helpSlower,
-			calc.Amount("flow", slower, &displays.PumpRateAtMost))
-		return
-	}
-	c.tell("pump-rate", helpTrucks)
+	c.warn("pump-rate", pick(run.slowed.Wait > 0, helpSlowerWait, helpSlower), c.slowSlots(run)...)
 }
 
 // addNoPlan tells why no wait helps: the joint sets first, or no wait is enough.
@@ -105,7 +114,7 @@ func (c *computation) addNoPlan(run *liftsRun) {
 		return
 	}
 	window := calc.Amount("window", calc.SI(run.window, "h"), &displays.MinutesAtMost)
-	if !c.inTime(run, 0) {
+	if !c.inTime(run.round, run.window, 0) {
 		c.warn("age", noteTooLong, minutes("before", withPauses(run.round).At(0).Between()), window)
 		return
 	}
@@ -226,7 +235,16 @@ const (
 	noteWarmer   = calc.Text(
 		"The warmer mix counts only if the plant can deliver it and it stays that warm in the form. Measure it there.",
 	)
-	helpSlower = calc.Text("Trucks cannot wait that long. Order a slower pump or fewer trucks: {flow} needs no wait.")
+	helpSlower = calc.Text(
+		"At {flow} no wait is needed, and the form carries {pressure}. Type that rate and work this page again.",
+	)
+	helpSlowerWait = calc.Text(
+		"At {flow} and a wait of {wait} after each pass the form carries {pressure}. Type both and work this page " +
+			"again.",
+	)
+	noteNoSlower = calc.Text(
+		"At no rate that the heads keep up with is the hose back in time. Shorten the loop or bring more heads.",
+	)
 	helpTrucks = calc.Text("Trucks cannot wait that long. Order fewer trucks, farther apart.")
 	helpMix    = calc.Text(
 		"Ask the plant for the other mix shown here. At this pace the form then carries {pressure}. Work this page " +
@@ -246,8 +264,8 @@ const (
 			"is back only after {before}. For the joint it must be back within {window}.",
 	)
 	noteTooLongWait = calc.Text(
-		"Your wait is too long: for the joint the hose must be back within {window}. Wait at least {least} and at " +
-			"most {most} after each pass.",
+		"Your wait is too long for the joint or for a planned pause: the hose must be back within {window}. Wait at " +
+			"least {least} and at most {most} after each pass.",
 	)
 	noteTooLong = calc.Text(
 		"No lift plan: the hose is back only after {before}, and for the joint it must be back within " +
@@ -290,7 +308,7 @@ const (
 	)
 	noteLongPause = calc.Text(
 		"This wait is longer than a planned pause, {most} at most. Each one is a stop: the foreman releases every " +
-			"restart, and the operator says how long the line may stand. Order a slower pump.",
+			"restart, and the operator says how long the line may stand.",
 	)
 	noteHeads = calc.Text(
 		"No usual crew's heads keep up with {rate}. Three heads, with nine hands, keep up with {most} at most. " +

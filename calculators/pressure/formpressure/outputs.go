@@ -107,7 +107,7 @@ var outputs = []calc.Field{
 	},
 	{
 		ID: "wait", Kind: calc.Number, Display: displayWait, Lead: true,
-		Label: calc.Text("Wait after each pass"),
+		Label: calc.Text("Wait at this pump rate"),
 	},
 	{
 		ID: "fluid-limit", Kind: calc.Number, Display: &displays.HeightAtMost, Lead: true,

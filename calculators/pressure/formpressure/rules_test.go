@@ -93,12 +93,12 @@ func TestGreatestRise(t *testing.T) {
 		wait  float64 // min
 	}{
 		{[]string{"pump-rate=15"}, doWait, 3}, // 27.65 min a round; 2 ft at 4 ft/h take 30
-		{[]string{"pump-rate=25", "rating=1500"}, doWait, 14},
-		{[]string{"pump-rate=38", "rating=1600"}, doWait, 20},
+		{[]string{"pump-rate=25", "rating=1500"}, doSlow, 14},
+		{[]string{"pump-rate=38", "rating=1600"}, doSlow, 20},
 		{[]string{"pump-rate=15", "wait=3 min"}, doWritten, 0},
 		{[]string{"pump-rate=15", "rise-house=3"}, doWait, 13},
 		{[]string{"pump-rate=15", "guide-lift=4 ft", "guide-rate=5"}, doWait, 3},
-		{[]string{"pump-rate=25", "rating=1300", "guide-lift=4 ft", "guide-rate=30"}, doWait, 14},
+		{[]string{"pump-rate=25", "rating=1300", "guide-lift=4 ft", "guide-rate=30"}, doSlow, 14},
 		{[]string{"pump-rate=15", "guide-lift=4 ft", "guide-rate=3"}, doWait, 13},
 		{[]string{"pump-rate=15", "guide-rate=5"}, doWait, 3},
 		{[]string{"pump-rate=15", "guide-rate=3"}, doWait, 13},

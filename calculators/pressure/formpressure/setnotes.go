@@ -2,7 +2,6 @@ package formpressure
 
 import (
 	"coursebook/calculators/calc"
-	"coursebook/calculators/consolidation"
 	"coursebook/calculators/displays"
 	"coursebook/calculators/pressure"
 )
@@ -10,7 +9,8 @@ import (
 // ourSet is the plan with our own estimate of the final set, where an earlier one is typed.
 type ourSet struct {
 	pressure pressure.PSF // as planned, without a wait that is to come
-	waited   pressure.PSF // with the wait that the answer asks for; 0 if it asks for none
+	waited   pressure.PSF // with the wait, and the pump rate, that the answer asks for; 0 if it asks for none
+	slowed   bool         // the answer asks for a slower pump
 	flips    bool         // a plan with the set that is typed is none with our estimate
 	wait     float64      // min, the shortest wait with our estimate; 0 if that is not the matter
 	rise     float64      // m/s, the highest rise in one go with our estimate; 0 if that is not the matter
@@ -29,6 +29,12 @@ func (c *computation) setInLifts(deed string, run *liftsRun) (ours ourSet) {
 		ours.waited = p.Pressure
 	}
 	ours.flips = within(deed) && !c.fits(p)
+	if deed == doSlow && run.slowed != nil {
+		r = *run.slowed
+		r.Set = pressure.FinalSet(hours, r.Temp)
+		p = r.Pressure()
+		ours.waited, ours.slowed, ours.flips = p.Pressure, true, !c.fits(p)
+	}
 	if wait, ok := r.LeastWait(c.fits); ours.flips && deed != doGo && deed != doUnguided && ok {
 		ours.wait = wait
 	}
@@ -80,7 +86,7 @@ func (c *computation) addSet(ours ourSet) {
 	}
 	c.PutChoice("set-typed", pick(ours.flips, setDecides, setEarly))
 	c.Put("pressure-estimate", pressure.SI(ours.pressure))
-	if ours.waited > 0 {
+	if ours.waited > 0 && !ours.slowed {
 		c.Put("estimate-wait", pressure.SI(ours.waited))
 	}
 	c.care("set", noteEarlySet, calc.Amount("typed", c.in.Num("set"), &displays.Hours),
@@ -115,7 +121,7 @@ func (c *computation) addPause(deed string, run *liftsRun) {
 
 // addHeads tells where the pump is faster than the heads of any usual crew.
 func (c *computation) addHeads() {
-	most := consolidation.CrewFlow(c.in.Num("thickness"), c.in.Num("lift"), ft(pressure.MarkedReach))
+	most := c.headsFlow()
 	if calc.Over(c.in.Num("pump-rate"), most) {
 		c.care("pump-rate", noteHeads, calc.Amount("rate", c.in.Num("pump-rate"), &displays.PumpRate),
 			calc.Amount("most", most, &displays.PumpRateAtMost))
