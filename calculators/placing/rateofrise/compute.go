@@ -36,8 +36,8 @@ const (
 			"fresher loads, or stop at a planned joint. A mix that sets later buys no minute.",
 	)
 	noteStale = calc.Text(
-		"The window is over before this concrete is in the wall. Ask for fresher loads, or stop at a planned joint. A " +
-			"mix that sets later buys no minute.",
+		"The window is over before this concrete is in the wall. Ask for fresher loads, or stop at a planned joint. " +
+			"A mix that sets later buys no minute.",
 	)
 	noteTight = calc.Text("Only {time} to spare. One late truck makes a cold joint.")
 	noteAlive = calc.Text(

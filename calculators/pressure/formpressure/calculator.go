@@ -144,8 +144,8 @@ var tables = []calc.Table{
 		ID: "rate", Title: calc.Text("Pressure in lifts by mean rise and concrete temperature"),
 		Note: calc.Text(
 			"For 13 ft (4 m) placed in lifts of 2 ft (0.6 m), blended cement and a retarder. A lower wall never " +
-				"carries more than its fluid head. Below 55 °F (13 °C) no load goes into a core under 12 in. (305 mm). " +
-				"At 50 °F (10 °C) it may set later than 20 h, and the full fluid head counts.",
+				"carries more than its fluid head. Below 55 °F (13 °C) no load goes into a core under 12 in. " +
+				"(305 mm). At 50 °F (10 °C) it may set later than 20 h, and the full fluid head counts.",
 		),
 		Out: "pressure-local", Set: tall,
 		Down: calc.Axis{

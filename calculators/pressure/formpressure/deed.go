@@ -39,7 +39,8 @@ func (c *computation) findWait(run *liftsRun) {
 }
 
 // liftsDeed is what to do, tried in this order: as planned; a wait after each pass;
-// a slower pump; a shorter wait than the one typed; another mix; a lower wall today. A lower wall does not help where a pass takes
+// a slower pump; a shorter wait than the one typed; another mix; a lower wall today.
+// A lower wall does not help where a pass takes
 // longer than the concrete stays open.
 func (c *computation) liftsDeed(run *liftsRun) string {
 	c.Put("back-by", calc.SI(max(run.window, 0), "h"))

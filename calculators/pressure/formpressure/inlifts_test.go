@@ -42,7 +42,8 @@ func TestEveryCellHasADeed(t *testing.T) {
 	} {
 		for rate, minutes := range row {
 			res := calctest.Run(t, Calculator, job(append(mixes[mix], "pump-rate="+rate)...)...)
-			want := doWritten                                                                 // within the rating only with the set that is typed
+			// Without a wait it is within the rating only with the set that is typed.
+			want := doWritten
 			asked := math.Max(minutes, map[string]float64{"15": 3, "25": 14, "60": 24}[rate]) // 2 ft every 30 min
 			switch {
 			case minutes == noPlan:

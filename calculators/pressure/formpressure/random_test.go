@@ -154,8 +154,9 @@ func isLooser(in calc.Case) bool {
 func TestNotesAgreeWithTheDeed(t *testing.T) {
 	explains := map[string][]calc.Text{
 		doGo: {noteGo}, doUnguided: {noteGo}, doWritten: {noteSetFlips}, doWait: {helpWait, helpWaitBack},
-		doMix:  {helpMix, helpMixWait},
-		doSlow: {helpSlow, helpSlower, helpSlowerWait, noteNoSlower, noteMeasured, noteTooSlow}, doLifts: {helpLifts, helpNone}, doStop: {helpDepth},
+		doMix:   {helpMix, helpMixWait},
+		doSlow:  {helpSlow, helpSlower, helpSlowerWait, noteNoSlower, noteMeasured, noteTooSlow},
+		doLifts: {helpLifts, helpNone}, doStop: {helpDepth},
 		doShorten: {noteTooLong, noteNoWindow}, doGuide: {noteGuideBeyond},
 		doAsk:    {noteNotKnown, noteTestFigure, noteBelow, noteOutside, noteOutsideOnce},
 		doRefuse: {noteWet}, doTooOld: {noteTooOld}, doTooHot: {noteTooHot}, doTooCold: {noteTooCold},

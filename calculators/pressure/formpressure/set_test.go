@@ -99,7 +99,8 @@ func TestAWaitIsAPause(t *testing.T) {
 	}{
 		{job(), ""}, {job("pump-rate=15"), notePause}, {job("pump-rate=15", "wait=15 min"), notePause},
 		{job("pump-rate=15", "pause-most=2 min"), ""}, {job("pump-rate=15", "wait=16 min"), noteLongPause},
-		{job("pump-rate=10", "length=10 ft", "rating=1350"), noteLongPause}, {job("pump-rate=15", "wait=16 min", "pause-most=60 min"), noteLongPause},
+		{job("pump-rate=10", "length=10 ft", "rating=1350"), noteLongPause},
+		{job("pump-rate=15", "wait=16 min", "pause-most=60 min"), noteLongPause},
 		{oneGoRated(), ""},
 	} {
 		res := calctest.Run(t, Calculator, c.typed...)

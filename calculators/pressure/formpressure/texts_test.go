@@ -26,7 +26,8 @@ func TestTextsFit(t *testing.T) {
 		noteBelow, noteAgain, noteDeep, noteLate, noteHour, noteBeyond, noteEnds, noteStopped, askRise, askRound,
 		askSet, noteEarlySet, noteSetFlips, noteSetWait, noteSetSlow, notePause, noteLongPause, noteHeads, noteClass,
 		whyStop, refuseStop, askRating, noteFails, noteAny, helpDepth, helpNone,
-		helpSlow, helpLifts, helpFluid, helpWait, helpWaitBack, helpSlower, helpSlowerWait, noteNoSlower, helpTrucks, helpMix, helpMixWait,
+		helpSlow, helpLifts, helpFluid, helpWait, helpWaitBack, helpSlower, helpSlowerWait, noteNoSlower,
+		helpTrucks, helpMix, helpMixWait,
 		askGuide, askLooser, noteOverRule, noteOverSlow,
 		askGuideBoth, noteLifts, noteGuideWithin, noteGuideBeyond, noteGuideLift,
 		cautions[0].Text, cautions[1].Text, cautions[2].Text} {
