@@ -10,6 +10,8 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+
+	"coursebook/calculators/placing/rateofrise"
 )
 
 // The house on the page the-hour, and the minutes of one pair of reader and turner.
@@ -78,8 +80,13 @@ func TestSmallCrewsFit(t *testing.T) {
 	for lang, heading := range map[string]string{"en": "With 5 or 7 hands", "es": "Con 5 o 7 personas"} {
 		_, table, _, ok := cutTable(manualPage(t, lang, "the-hour"), heading)
 		rows := strings.Split(strings.TrimSpace(table), "\n")
-		if !ok || len(rows) != 8 {
+		if !ok || len(rows) != 10 {
 			t.Fatalf("%s: %d rows below %q", lang, len(rows), heading)
+		}
+		for i, mix := range []string{"plain", "air"} {
+			for column := range 2 {
+				checkLoop(t, rows[8+i], column, loopWithPause(t, column+1, mix))
+			}
 		}
 		for column, crew := range []struct {
 			pairs, corners int
@@ -103,6 +110,46 @@ func TestSmallCrewsFit(t *testing.T) {
 			if hour > 60 {
 				t.Errorf("%d pairs take %v min", crew.pairs, hour)
 			}
+		}
+	}
+}
+
+// loopWithPause returns the longest loop in ft, down to ten, of a number of heads in lifts with a
+// planned pause in each pass. The pump rate and the load are those of crew-pump-rate.
+func loopWithPause(t *testing.T, heads int, mix string) int {
+	t.Helper()
+	rate := rateOfHeads(t, heads, "middle", mix, liftDepth)
+	load := float64(largestLoad(t, rate)) / 2
+	loop := numberOf(t, rateofrise.Calculator, "longest", "ft", jobLength, "core=8 in",
+		fmt.Sprintf("lift=%v ft", liftDepth), "moving="+pumpMoving, fmt.Sprintf("rate=%d yd3/h", rate),
+		fmt.Sprintf("wait=%v min", pauseMinutes), fmt.Sprintf("age=%v min", oldest(t, rate, load)/minute))
+	return int(loop/10) * 10
+}
+
+// checkLoop checks the feet in a column, from 0, after the name of a row.
+func checkLoop(t *testing.T, row string, column, feet int) {
+	t.Helper()
+	if got, want := strings.TrimSpace(strings.Split(row, "|")[column+2]), fmt.Sprintf("%d ft", feet); got != want {
+		t.Errorf("%s: %q, want %s", row, got, want)
+	}
+}
+
+// TestLessonCountsThePause checks the age and the longest loop that lesson-crew-and-clock gives for
+// seven hands, air and a planned pause in each pass. The ages are the whole minutes that the
+// calculators show, rounded up.
+func TestLessonCountsThePause(t *testing.T) {
+	rate := rateOfHeads(t, 2, "middle", "air", liftDepth)
+	load := float64(largestLoad(t, rate)) / 2
+	age := numberOf(t, rateofrise.Calculator, "return-age", "min", jobLength, "core=8 in",
+		fmt.Sprintf("lift=%v ft", liftDepth), "moving="+pumpMoving, fmt.Sprintf("rate=%d yd3/h", rate),
+		fmt.Sprintf("wait=%v min", pauseMinutes), fmt.Sprintf("age=%v min", math.Ceil(oldest(t, rate, load)/minute)))
+	longest := loopWithPause(t, 2, "air")
+	for lang, text := range map[string]string{
+		"en": "the face is %.0f min old. That is too late, and the longest loop is %d ft",
+		"es": "la cara tiene %.0f min. Es tarde, y la vuelta más larga es de %d ft",
+	} {
+		if want := fmt.Sprintf(text, math.Ceil(age), longest); !strings.Contains(pageText(t, lang, "lesson-crew-and-clock"), want) {
+			t.Errorf("%s: the lesson does not say %q", lang, want)
 		}
 	}
 }

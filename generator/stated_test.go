@@ -369,6 +369,13 @@ var contradictions = []struct{ lang, phrase, instead string }{
 	{"es", "los de los vibradores y los de la manguera se cambian", "el de la manguera y su segundo se cambian"},
 	{"en", "clear that side and let nobody go up", "both sides are cleared, by the height plus 4 ft"},
 	{"es", "despeje ese lado y que nadie suba", "se despejan los dos lados, la altura más 4 ft"},
+	{"en", "hose hand and watch", "the outside watch stays at his place until the last hands off"},
+	{"en", "hose hand and the watch", "the outside watch stays at his place until the last hands off"},
+	{"en", "outside watch at the cones", "a new hand or the hose hand is at the cones"},
+	{"es", "el de la manguera y el vigía", "el vigía sigue en su lugar hasta el último \"nadie toca\""},
+	{"es", "el vigía de afuera en los conos", "cuida los conos un nuevo o el de la manguera"},
+	{"en", "limit comes first. if he gives none", "without a pressure rating there is no pour"},
+	{"es", "fabricante de la forma. si no da ninguno", "sin la presión que aguanta la forma no se cuela"},
 }
 
 // TestNoContradiction checks every page for phrases that contradict another page.

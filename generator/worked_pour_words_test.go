@@ -51,7 +51,7 @@ var pourWords = map[string]map[string]string{
 		"last-lift": "Last lift begins",
 		"call":      "Latest call for the last truck, %s",
 		"full":      "Last concrete. Top up, then strike off from the oldest wall",
-		"wash":      "\"Wash out\": last wall topped up, outside watch at the cones",
+		"wash":      "\"Wash out\": last wall topped up, cones at the wash-out",
 		"tops":      "Last \"wall full\": struck off, cleats on",
 		"done":      "Washed out, clean, signed",
 		"pull": "Pair behind the hose begins: corners, then curve and strings. " +
@@ -126,7 +126,7 @@ var pourWords = map[string]map[string]string{
 		"last-lift": "Empieza la última capa",
 		"call":      "A más tardar: llame al último camión, %s",
 		"full":      "Último concreto. Se completa y luego se enrasa desde el muro más viejo",
-		"wash":      "\"Lave\": último muro completado, el vigía de afuera en los conos",
+		"wash":      "\"Lave\": último muro completado, conos puestos",
 		"tops":      "Último \"muro lleno\": enrasado, tablas puestas",
 		"done":      "Lavado, limpio, firmado",
 		"pull": "Empieza la pareja detrás de la manguera: esquinas, luego curva e hilos. " +
