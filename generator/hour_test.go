@@ -148,7 +148,8 @@ func TestLessonCountsThePause(t *testing.T) {
 		"en": "the face is %.0f min old. That is too late, and the longest loop is %d ft",
 		"es": "la cara tiene %.0f min. Es tarde, y la vuelta más larga es de %d ft",
 	} {
-		if want := fmt.Sprintf(text, math.Ceil(age), longest); !strings.Contains(pageText(t, lang, "lesson-crew-and-clock"), want) {
+		want := fmt.Sprintf(text, math.Ceil(age), longest)
+		if !strings.Contains(pageText(t, lang, "lesson-crew-and-clock"), want) {
 			t.Errorf("%s: the lesson does not say %q", lang, want)
 		}
 	}
