@@ -5,7 +5,7 @@ GO ?= go
 ADDR ?= 127.0.0.1:8080
 FUZZ ?= 3000x
 
-.PHONY: site build test check unit scripts browser fuzz bench dist icons clean golden
+.PHONY: site build test check unit scripts browser fuzz bench dist icons picture clean golden
 
 # build the manual and serve it on this machine
 site:
@@ -68,6 +68,10 @@ dist:
 # the icons for home screens that take no vector image, drawn from the theme's icon.svg
 icons: prepare
 	cd testdata/browser && node icons.mjs
+
+# the picture of the README: the manual at the size of a phone
+picture: prepare
+	cd testdata/browser && node picture.mjs
 
 golden:
 	$(GO) test ./generator/internal/markdown ./generator/internal/site -update
