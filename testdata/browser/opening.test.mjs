@@ -139,3 +139,33 @@ test('above the title a link leads to the stage of the page', async (t) => {
 	await back.click();
 	await page.getByRole('heading', { name: 'Placing', exact: true }).waitFor();
 });
+
+test('the list from A to Z has a bar of letters that lead to their pages; on a phone titles only', async (t) => {
+	const { page } = await open(t, 'es/all.html');
+	const letters = page.locator('.jump a');
+	assert.ok(await letters.count() > 15, `${await letters.count()} letters`);
+	for (const letter of await letters.all()) {
+		const box = await letter.boundingBox();
+		assert.ok(box.height >= 44, `${await letter.innerText()} is ${box.height} px high`);
+		const target = decodeURIComponent(await letter.evaluate((a) => a.hash.slice(1)));
+		assert.equal(await page.evaluate((id) => document.getElementById(id)?.textContent, target), await letter.innerText());
+	}
+	assert.ok(!await page.locator('.pages p').first().isVisible());
+	const high = await page.evaluate(() => document.documentElement.scrollHeight);
+	assert.ok(high < 20_000, `the page is ${high} px long`);
+});
+
+test('a printed table on a phone has its unit once, numbers in one line, and its first column stays', async (t) => {
+	const { page } = await open(t, 'en/tables.html');
+	const table = page.locator('.chart .us table').first();
+	const unit = (await table.locator('caption').innerText()).split(', ')[1];
+	assert.equal(unit, 'yd³');
+	const cells = table.locator('tbody td');
+	for (const text of await cells.allInnerTexts()) assert.match(text, /^[\d.]+$/);
+	const oneLine = await cells.first().evaluate((td) => td.clientHeight < 2.2 * parseFloat(getComputedStyle(td).fontSize) * 1.55);
+	assert.ok(oneLine, 'a number is broken into two lines');
+	const box = page.locator('.chart .us .wide').first();
+	await box.evaluate((e) => { e.scrollLeft = 200; });
+	const left = await table.locator('tbody th').first().evaluate((th) => th.getBoundingClientRect().left);
+	assert.ok(left >= 0 && left < 40, `the first column is at ${left} px`);
+});

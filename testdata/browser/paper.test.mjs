@@ -139,6 +139,37 @@ for (const lang of ['en', 'es']) {
 	}
 }
 
+test('on a phone cards and posters are a list of links to their pages, with a button to print; on a desk the sheets are shown', async (t) => {
+	for (const [path, sheet, least] of [['en/cards.html', '.cut', 60], ['es/posters.html', '.poster', 7]]) {
+		const page = await open(t, path);
+		const links = page.locator('.paper > .pages a');
+		assert.ok(await links.count() >= least, `${await links.count()} links`);
+		assert.ok(await links.first().isVisible());
+		assert.ok(!await page.locator(sheet).first().isVisible());
+		const high = await page.evaluate(() => document.documentElement.scrollHeight);
+		assert.ok(high < 12_000, `the page is ${high} px long`);
+		await page.evaluate(() => { window.print = () => { window.printed = true; }; });
+		await page.getByRole('button', { name: uiText('ui.print.now', {}, path.slice(0, 2)) }).click();
+		assert.equal(await page.evaluate(() => window.printed), true);
+		await page.setViewportSize({ width: 1280, height: 800 });
+		assert.ok(await page.locator(sheet).first().isVisible());
+		assert.ok(!await links.first().isVisible());
+	}
+});
+
+test('a poster has every step of its page, and hold points are as large as the other steps', async (t) => {
+	const page = await open(t, 'en/posters.html');
+	const posters = await page.locator('.poster').evaluateAll((list) => list.map((poster) => [poster.querySelector('h2').textContent, poster.querySelectorAll('.first > li').length]));
+	for (const [lang, slug] of [['en', 'injury-and-burns'], ['en', 'bar-release']]) {
+		const source = readFileSync(join(root, 'content', lang, `${slug}.md`), 'utf8');
+		const [, title] = source.match(/^title: (.*)$/m);
+		assert.equal(Object.fromEntries(posters)[title], source.match(/^\d+\. /gm).length, title);
+	}
+	await page.emulateMedia({ media: 'print' });
+	const sizes = await page.locator('.first:has(.held)').evaluateAll((list) => list.map((steps) => new Set([...steps.children].map((li) => getComputedStyle(li).fontSize)).size));
+	assert.ok(sizes.length >= 3 && sizes.every((n) => n === 1), `${sizes}`);
+});
+
 test('the crew talk is first, with its seven checks', async (t) => {
 	const page = await open(t, 'en/cards.html');
 	const first = page.locator('.pocket').first();

@@ -2,6 +2,8 @@ package form
 
 import (
 	"slices"
+	"strings"
+	"unicode"
 
 	"coursebook/calculators/calc"
 )
@@ -90,7 +92,31 @@ func (w writer) grid(v calc.Locale, c *calc.Calculator, t calc.Table, down, acro
 		}
 		g.Cells = append(g.Cells, row)
 	}
+	g.Unit = commonUnit(g.Cells)
 	return g
+}
+
+// commonUnit returns the unit behind the number of every cell, "" if a cell has another
+// unit or is no number with a unit. Cells without a number do not count.
+func commonUnit(cells [][]string) string {
+	common := ""
+	for _, row := range cells {
+		for _, cell := range row {
+			if cell == hole {
+				continue
+			}
+			at := strings.LastIndexFunc(cell, unicode.IsSpace)
+			if at < 0 || strings.Trim(cell[:at], "0123456789.,") != "" {
+				return ""
+			}
+			unit := strings.TrimLeftFunc(cell[at:], unicode.IsSpace)
+			if common != "" && unit != common {
+				return ""
+			}
+			common = unit
+		}
+	}
+	return common
 }
 
 // heads returns the typed values of the input at path as outputs, rounded and with

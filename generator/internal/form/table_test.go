@@ -14,9 +14,9 @@ import (
 func TestTable(t *testing.T) {
 	table := newForm(t, nil, quantity.Point).Tables[0]
 	want := Table{ID: "both", Title: "By side and depth", Note: "Cubic.", Down: "Side", Across: "Depth", Out: "Holds",
-		US: Grid{Heads: []string{`3' 0"`, `6' 0"`}, Sides: []string{`1' 0"`, `2' 0"`},
+		US: Grid{Unit: "ft³", Heads: []string{`3' 0"`, `6' 0"`}, Sides: []string{`1' 0"`, `2' 0"`},
 			Cells: [][]string{{"3.0 ft³", "6.0 ft³"}, {"12.0 ft³", "24.0 ft³"}}},
-		Metric: Grid{Heads: []string{"0.914 m", "1.829 m"}, Sides: []string{"1.000 m", "2.000 m", "3.000 m"},
+		Metric: Grid{Unit: "m³", Heads: []string{"0.914 m", "1.829 m"}, Sides: []string{"1.000 m", "2.000 m", "3.000 m"},
 			Cells: [][]string{{"0.91 m³", "1.83 m³"}, {"3.66 m³", "7.32 m³"}, {"8.23 m³", "16.46 m³"}}}}
 	if !reflect.DeepEqual(table, want) {
 		t.Errorf("got %+v\nwant %+v", table, want)
@@ -56,6 +56,26 @@ func TestTablePanics(t *testing.T) {
 		}()
 		if !strings.Contains(message, name) {
 			t.Errorf("want a panic with %q, got %q", name, message)
+		}
+	}
+}
+
+// A table has a unit in its caption only if every number has the same one.
+func TestCommonUnit(t *testing.T) {
+	for _, c := range []struct {
+		want  string
+		cells [][]string
+	}{
+		{"yd³", [][]string{{"0.49\u00a0yd³", hole}, {"1,2\u202fyd³", "3 yd³"}}},
+		{"", [][]string{{"900 mm", "1.2 m"}}},
+		{"", [][]string{{"1 h 20 min", "15 min"}}},
+		{"", [][]string{{"does not hold"}}},
+		{"", [][]string{{`4' 0"`}}},
+		{"", [][]string{{hole}}},
+		{"", nil},
+	} {
+		if got := commonUnit(c.cells); got != c.want {
+			t.Errorf("%q has the unit %q, want %q", c.cells, got, c.want)
 		}
 	}
 }

@@ -35,7 +35,7 @@ func cardsAt(_ *Job, l *site.Language) address {
 
 // cardsView returns the view of the page of pocket cards; the error is nil.
 func cardsView(j *Job) (any, error) {
-	v := theme.Paper{Frame: frame(j), Sheets: sheets(j.Manual, j.lang)}
+	v := theme.Paper{Frame: frame(j), Titles: links(j, cardPages(j.lang)), Sheets: sheets(j.Manual, j.lang)}
 	v.Summary = j.theme().Text("ui.cards.lede")
 	return v, nil
 }
@@ -61,7 +61,7 @@ func postersView(j *Job) (any, error) {
 	if err != nil {
 		return nil, err
 	}
-	v := theme.Paper{Frame: frame(j), Posters: posters}
+	v := theme.Paper{Frame: frame(j), Titles: links(j, posterPages(j.Manual, j.lang)), Posters: posters}
 	v.Summary = j.theme().Text("ui.posters.lede")
 	return v, nil
 }

@@ -14,8 +14,11 @@ import (
 )
 
 const (
-	// stepsOnPoster is the maximum number of steps on a poster, which is read in passing.
-	stepsOnPoster = 7
+	// stepsOnPoster is the maximum number of steps on a poster. Beyond fewOnPoster they are
+	// in two columns, beyond manyOnPoster in smaller type.
+	stepsOnPoster = 20
+	fewOnPoster   = 7
+	manyOnPoster  = 12
 	// lengthOfHold is the maximum length in bytes of a hold point of several sentences.
 	lengthOfHold = 110
 	// codeWidth is the least width of a QR code on a poster, in mm: a phone reads it from
@@ -28,18 +31,27 @@ const (
 	longestAddress = 74
 )
 
-// posters returns the posters of a language, without those whose page does not
-// exist. It returns the first error of poster.
-func posters(m *Manual, l *site.Language) ([]theme.Poster, error) {
-	var list []theme.Poster
+// posterPages returns the pages of a language that have a poster, without those that do
+// not exist.
+func posterPages(m *Manual, l *site.Language) []site.Entry {
+	var list []site.Entry
 	for _, named := range m.Site.Manual.Posters {
 		if e, ok := m.Site.In(l, named.Slug); ok {
-			p, err := poster(m, e)
-			if err != nil {
-				return nil, err
-			}
-			list = append(list, p)
+			list = append(list, e)
 		}
+	}
+	return list
+}
+
+// posters returns the posters of a language. It returns the first error of poster.
+func posters(m *Manual, l *site.Language) ([]theme.Poster, error) {
+	var list []theme.Poster
+	for _, e := range posterPages(m, l) {
+		p, err := poster(m, e)
+		if err != nil {
+			return nil, err
+		}
+		list = append(list, p)
 	}
 	return list, nil
 }
@@ -55,6 +67,7 @@ func poster(m *Manual, e site.Entry) (theme.Poster, error) {
 		v.Steps = append(v.Steps, theme.PosterStep{Text: shortStep(p, s), Hold: s.Hold})
 	}
 	v.More = len(p.Steps) - len(shown)
+	v.Many, v.Crowded = len(shown) > fewOnPoster, len(shown) > manyOnPoster
 	if m.Site.Manual.Address == "" {
 		return v, nil
 	}

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"coursebook/generator/internal/form"
 )
@@ -29,6 +30,8 @@ func (t *Theme) functions(lang string) template.FuncMap {
 		"dataBlock": dataBlock,
 		"ifCurrent": ifCurrent,
 		"current":   current,
+		"bare":      bare,
+		"caption":   caption,
 		"sum":       func(a, b int) string { return strconv.Itoa(a + b) },
 		"rest": func(outs []form.Output) bool {
 			return slices.ContainsFunc(outs, func(o form.Output) bool { return !o.Lead })
@@ -51,6 +54,23 @@ func current(stages []StageLink) *StageLink {
 		return &stages[i]
 	}
 	return nil
+}
+
+// caption returns the label of a table's numbers with their unit, which it may have
+// already.
+func caption(label, unit string) string {
+	if unit == "" || strings.HasSuffix(label, ", "+unit) {
+		return label
+	}
+	return label + ", " + unit
+}
+
+// bare returns the text of a cell without the unit of its table, which the caption has.
+func bare(unit, cell string) string {
+	if number, ok := strings.CutSuffix(cell, unit); ok && unit != "" {
+		return strings.TrimRightFunc(number, unicode.IsSpace)
+	}
+	return cell
 }
 
 // maxCards is the number of options of a choice up to which they are shown as cards;

@@ -5,6 +5,7 @@ import "html/template"
 // Paper is the view of a page for printing: pocket cards or posters.
 type Paper struct {
 	Frame
+	Titles  []Link // to the pages of the cards or posters, for a phone
 	Sheets  []Sheet
 	Posters []Poster
 }
@@ -39,7 +40,9 @@ type Poster struct {
 	Lang    string // set if the page is in another language
 	Caution *Signal
 	Steps   []PosterStep
-	More    int // steps that the poster leaves out
+	Many    bool // the steps are in two columns
+	Crowded bool // they are in smaller type too
+	More    int  // steps that the poster leaves out
 	Revised string
 	Address string // complete; empty if the manual has no address
 	Code    Code   // of the address
