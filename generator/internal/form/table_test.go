@@ -16,7 +16,8 @@ func TestTable(t *testing.T) {
 	want := Table{ID: "both", Title: "By side and depth", Note: "Cubic.", Down: "Side", Across: "Depth", Out: "Holds",
 		US: Grid{Unit: "ft³", Heads: []string{`3' 0"`, `6' 0"`}, Sides: []string{`1' 0"`, `2' 0"`},
 			Cells: [][]string{{"3.0 ft³", "6.0 ft³"}, {"12.0 ft³", "24.0 ft³"}}},
-		Metric: Grid{Unit: "m³", Heads: []string{"0.914 m", "1.829 m"}, Sides: []string{"1.000 m", "2.000 m", "3.000 m"},
+		Metric: Grid{Unit: "m³", Heads: []string{"0.914 m", "1.829 m"},
+			Sides: []string{"1.000 m", "2.000 m", "3.000 m"},
 			Cells: [][]string{{"0.91 m³", "1.83 m³"}, {"3.66 m³", "7.32 m³"}, {"8.23 m³", "16.46 m³"}}}}
 	if !reflect.DeepEqual(table, want) {
 		t.Errorf("got %+v\nwant %+v", table, want)
