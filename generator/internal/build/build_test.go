@@ -193,7 +193,7 @@ func TestHostileTitleInSingleQuotes(t *testing.T) {
 		theme[name] = &fstest.MapFile{
 			Data: bytes.ReplaceAll(
 				data,
-				[]byte("<h1>{{.Title}}</h1>"),
+				[]byte("<h1>{{title .Title}}</h1>"),
 				[]byte("<h1 title='{{.Title}}'>{{.Title}}</h1>"),
 			),
 		}

@@ -8,6 +8,7 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"coursebook/generator/internal/form"
 )
@@ -32,6 +33,7 @@ func (t *Theme) functions(lang string) template.FuncMap {
 		"current":   current,
 		"bare":      bare,
 		"caption":   caption,
+		"title":     title,
 		"sum":       func(a, b int) string { return strconv.Itoa(a + b) },
 		"rest": func(outs []form.Output) bool {
 			return slices.ContainsFunc(outs, func(o form.Output) bool { return !o.Lead })
@@ -54,6 +56,24 @@ func current(stages []StageLink) *StageLink {
 		return &stages[i]
 	}
 	return nil
+}
+
+// longestWhole is the number of letters of a word up to which a title is not broken at its
+// hyphen: a longer one would not fit beside large type on a small screen.
+const longestWhole = 14
+
+// title returns a title whose hyphenated words, such as take-off, are not broken at the end
+// of a line.
+func title(text string) template.HTML {
+	words := strings.Split(text, " ")
+	for i, word := range words {
+		escaped := template.HTMLEscapeString(word)
+		if strings.Contains(word, "-") && utf8.RuneCountInString(word) <= longestWhole {
+			escaped = `<span class="whole">` + escaped + "</span>"
+		}
+		words[i] = escaped
+	}
+	return template.HTML(strings.Join(words, " "))
 }
 
 // caption returns the label of a table's numbers with their unit, which it may have

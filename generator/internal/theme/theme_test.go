@@ -165,3 +165,25 @@ func TestDataBlock(t *testing.T) {
 		}
 	}
 }
+
+// A short word of a title is not broken at its hyphen, and nothing of it is markup.
+func TestTitle(t *testing.T) {
+	for text, want := range map[string]string{
+		"Bar take-off for a <wall>":  `Bar <span class="whole">take-off</span> for a &lt;wall&gt;`,
+		"Last round":                 "Last round",
+		"A very-long-word-of-a-name": "A very-long-word-of-a-name",
+	} {
+		if got := string(title(text)); got != want {
+			t.Errorf("%q: %s, want %s", text, got, want)
+		}
+	}
+}
+
+// The unit of a table is in its caption once, and not in its cells.
+func TestCaption(t *testing.T) {
+	if got := caption("Net volume, yd³", "yd³") + "; " + caption("Weight", "lb") + "; " + caption("Turns", "") + "; " +
+		bare("yd³", "0.49\u00a0yd³") + "; " + bare("yd³", "—") + "; " + bare("", "does not hold"); got !=
+		"Net volume, yd³; Weight, lb; Turns; 0.49; —; does not hold" {
+		t.Error(got)
+	}
+}
