@@ -16,6 +16,7 @@ import (
 	"coursebook/calculators/daylight/daylighthours"
 	"coursebook/calculators/geometry/coursetakeoff"
 	"coursebook/calculators/geometry/footingvolume"
+	"coursebook/calculators/geometry/houseorder"
 	"coursebook/calculators/geometry/radiuswall"
 	"coursebook/calculators/geometry/squaring"
 	"coursebook/calculators/geometry/wallvolume"
@@ -52,6 +53,7 @@ func All() []*calc.Calculator {
 	return []*calc.Calculator{
 		// quantities
 		wallvolume.Calculator,
+		houseorder.Calculator,
 		footingvolume.Calculator,
 		radiuswall.Calculator,
 		coursetakeoff.Calculator,

@@ -139,44 +139,13 @@ var formulas = []*calc.Formula{
 	geometry.OrderMetresFormula, geometry.LoadsFormula, geometry.LastLoadFormula, geometry.ExtraFormula,
 }
 
-// computeOrder sets the order and the loads for a net volume, in m³, and notes a
-// small last load and an order typed by the reader that does not match.
+// computeOrder sets the order and the loads for a net volume, in m³, and notes an order
+// typed by the reader that does not match.
 func computeOrder(r *calc.Recorder, in calc.Case, net float64) {
-	need := r.Use(geometry.WithWasteFormula, net, in.Num("waste"))
-	order, truck := plantOrder(r, in, need)
-	loads := r.Use(geometry.LoadsFormula, order, truck)
-	last := geometry.LastLoadFormula.Value(order, loads, truck)
-	geometry.PutVolume(r, "with-waste", need)
-	geometry.PutVolume(r, "order", order)
-	geometry.PutVolume(r, "last-load", last)
-	r.Put("loads", loads)
-	r.Put("extra", geometry.ExtraFormula.Value(order, net))
-	if loads > 1 && last < smallShare*truck {
-		r.Note(calc.LevelNotice, calc.At(truckField(in)), smallLast,
-			calc.Amount("load", last, displayOf(in.Choice("sold-in"))))
-	}
+	order, need := geometry.PutOrder(r, in, net)
 	if in.Has("order") {
 		checkOrder(r, in, order, need)
 	}
-}
-
-// plantOrder returns the need rounded up in the unit the plant sells in, and the
-// size of a truck, in m³. It records the worked step.
-func plantOrder(r *calc.Recorder, in calc.Case, need float64) (order, truck float64) {
-	if in.Choice("sold-in") == "m3" {
-		return r.Use(geometry.OrderMetresFormula, need, in.Num("step-m")), in.Num("truck-m")
-	}
-	r.Use(geometry.InCubicYardsFormula, need)
-	return r.Use(geometry.OrderYardsFormula, need, in.Num("step-yd")), in.Num("truck-yd")
-}
-
-// truckField returns the ID of the input for the size of a truck in the unit the
-// plant sells in.
-func truckField(in calc.Case) string {
-	if in.Choice("sold-in") == "m3" {
-		return "truck-m"
-	}
-	return "truck-yd"
 }
 
 // displayOf returns the display of volumes for a unit, m3 or yd3.

@@ -23,7 +23,6 @@ var (
 		"Outside less inside corners is {corners}. A closed plan has 4. Is this wall open at the ends?",
 	)
 	mixedHeights = calc.Text("Heights differ. The corners were taken at {height}, so the order does not run short.")
-	smallLast    = calc.Text("The last load is small: {load}. Ask the plant, or even out the loads.")
 	otherUnit    = calc.Text(
 		"Your order is {typed}. The walls take that number in the other unit: {right}. Which unit did you mean?",
 	)
@@ -37,10 +36,6 @@ var (
 // the calculator asks for the unit. A cubic yard and a cubic metre differ by
 // 24 %, so a tenth distinguishes them.
 const farShare = 0.10
-
-// smallShare is the share of a truck below which plants charge extra for a last
-// load or delay it.
-const smallShare = 0.25
 
 // compute sets the volume of the walls and the order. It refuses walls without
 // volume, a curve that is too tight, and openings that do not fit.
