@@ -18,7 +18,7 @@ const (
 func compute(r *calc.Recorder, in calc.Case) {
 	length, width, height, core := in.Num("length"), in.Num("width"), in.Num("height"), in.Num("core")
 	around := 2 * (length + width)
-	if outside(in, length) <= 2*core || outside(in, width) <= 2*core {
+	if !calc.Over(outside(in, length), 2*core) || !calc.Over(outside(in, width), 2*core) {
 		r.Refuse(calc.At("core"), tooThick)
 		return
 	}
