@@ -77,6 +77,7 @@ type List struct {
 	Path, Label string
 	Heads       []string // labels of the columns
 	Cols        []string // ids of the columns
+	Numbers     []bool   // whether a column has numbers
 	Rows        [][]Both
 }
 
@@ -268,6 +269,7 @@ func (w writer) list(f calc.Field, x calc.Value) List {
 	for _, col := range f.Cols {
 		l.Heads = append(l.Heads, w.us.Say(col.Label))
 		l.Cols = append(l.Cols, col.ID)
+		l.Numbers = append(l.Numbers, col.Kind == calc.Number || col.Kind == calc.Clock)
 	}
 	for _, row := range x.Rows {
 		var cells []Both

@@ -56,7 +56,7 @@ func TestFieldsAndOutputsInBothSystems(t *testing.T) {
 		{"lead output", f.Outputs, []Output{{"holds", "Holds", Both{"27.0 ft³", "0.76 m³"},
 			Both{"27 ft³", "0.7645549 m³"}, true, ""},
 			{"open", "Open", Both{"yes", "yes"}, Both{}, false, ""}}},
-		{"list", f.Lists, []List{{"left", "In boxes", []string{"Box", "Holds"}, []string{"box", "holds"},
+		{"list", f.Lists, []List{{"left", "In boxes", []string{"Box", "Holds"}, []string{"box", "holds"}, []bool{false, true},
 			[][]Both{{{"small", "small"}, {"1.0 ft³", "0.03 m³"}}, {{}, {"8.0 ft³", "0.23 m³"}}}}}},
 		{"note", small.Notes, []Note{{"caution", "boxes.1.side",
 			Both{`Box 1 is smaller than 0' 6".`, "Box 1 is smaller than 0.152 m."}}}},

@@ -101,8 +101,8 @@ func sampleForm() *form.Form {
 				Path:  "list",
 				Label: "List",
 				Heads: []string{"H"},
-				Cols:  []string{"h"},
-				Rows:  [][]form.Both{{{US: "1", Metric: "1"}}},
+				Cols:  []string{"h"}, Numbers: []bool{true},
+				Rows: [][]form.Both{{{US: "1", Metric: "1"}}},
 			},
 		},
 		Notes: []form.Note{

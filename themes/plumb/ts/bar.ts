@@ -7,6 +7,7 @@ import { all, make, uiText } from "./page";
 import type { ProtocolRecord } from "./records";
 import { note, part } from "./result";
 
+const longLine = 34; // letters; a longer deed is set smaller
 const grave = ["danger", "warning"];
 
 /** Shows an answer in the bar of a calculator. */
@@ -22,8 +23,9 @@ export function showBar(section: HTMLElement, fields: HTMLElement, records: Prot
     const asked = notes.find((n) => n[1] === "ask" && n[2] && placeOf(fields, n[2]));
     const advice = records.find((r) => r[0] === "advice")?.[2];
     const over = make("span", "over", make("span", "badge", uiText("ui.calc.badge")));
-    if (worst) over.append(make("span", "signal " + worst[1], uiText("ui.signal." + worst[1])));
-    const line = make("button", "line", ...(advice ? [make("span", "sign " + advice)] : []), make("span", "deed", over, deed(records, leads)));
+    if (worst && !advice) over.append(make("span", "signal " + worst[1], uiText("ui.signal." + worst[1])));
+    const said = deed(records, leads);
+    const line = make("button", "line", ...(advice ? [make("span", "sign " + advice)] : []), make("span", said.length > longLine ? "deed long" : "deed", over, said));
     line.ariaExpanded = String(open);
     line.dataset.do = "panel";
     bar.replaceChildren(panel(leads, notes, open), row(line, asked && jump(fields, asked[2], "? " + labelOf(placeOf(fields, asked[2])!))));

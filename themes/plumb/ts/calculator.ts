@@ -3,13 +3,15 @@
 // reader changes an input.
 import { followKeyboard, togglePanel } from "./bar";
 import { choose, onStyle, style, type Style } from "./choices";
-import { addRow, fillEntries, labelOf, places, readEntries, sameEntries, showConverted, valueOf, watchRows, type Entry } from "./entries";
+import { addRow, fillEntries, controls, placeOf, labelOf, places, readEntries, sameEntries, showConverted, valueOf, watchRows, type Entry } from "./entries";
 import { startKeys } from "./keys";
 import { onRestart, request, startModule } from "./module";
 import { empty, examples, markOwn, ownPaths, setOwn } from "./own";
 import { all, uiText, Unavailable } from "./page";
 import type { ProtocolRecord } from "./records";
+import { showOffers, storeMeasures, type Measured } from "./measures";
 import { clearResult, part, showMore, showResult } from "./result";
+import { asText, copy, linked, linkOf } from "./message";
 import { load, persistent, save } from "./store";
 import { startTyping } from "./typing";
 
@@ -41,6 +43,9 @@ class Calculator {
   private lang: string;
   private printed: Entry[]; // the example in the page's HTML: US units, decimal point
   private current: Style = printedStyle;
+  private answer: ProtocolRecord[] = []; // the last answer
+  private fromLink = false; // the inputs came with the address, and the reader has changed none
+  private stored = true; // whether the browser has stored the inputs
   private asked?: string; // path of the input that the last answer asks for
   private saveTimer = 0;
   private runQueued = false; // a queued run reads the inputs when it starts
@@ -57,6 +62,7 @@ class Calculator {
     if (preset.length) this.fillPreset();
     this.printed = readEntries(this.fields).map(([path, text]) => [path, text, printedStyle.system, printedStyle.mark]);
     this.listen();
+    this.section.querySelector<HTMLElement>("[data-do=send]")!.hidden = !navigator.share;
     this.showUnits();
     this.showReason("ui.calc.loading");
     // Where the module is saved on the device no download is needed: start at once.
@@ -86,6 +92,7 @@ class Calculator {
     if (action === "reset") this.enqueue(() => this.reset());
     if (action === "empty") this.empty();
     if (action === "panel") togglePanel(this.section);
+    if (action === "copy" || action === "send") void this.share(action);
     if (action === "whole") this.section.querySelector(".glance")!.scrollIntoView();
     if (action === "whole") togglePanel(this.section, false);
     if (!place) return;
@@ -99,6 +106,28 @@ class Calculator {
     }
     watchRows(place);
     this.changed(place);
+  }
+
+  /** Copies or sends question and answer. */
+  private async share(action: string): Promise<void> {
+    const text = asText(this.section, this.fields, this.answer, linkOf(this.section, this.fields, this.current));
+    const said = part(this.section, "shared");
+    if (action === "send") return navigator.share({ text }).catch(() => {}); // also where the reader cancels
+    said.textContent = uiText((await copy(text)) ? "ui.calc.copied" : "ui.calc.not-copied");
+  }
+
+  /** Fills in a number of another calculator. */
+  private take(path: string, measured: Measured): void {
+    const place = placeOf(this.fields, path)!;
+    const { system, mark } = measured.style;
+    fillEntries(this.fields, [[path, measured.text, system, mark]], false);
+    place.dataset.own = "";
+    this.fromLink = false;
+    this.enqueue(async () => {
+      if (!(await this.restyle(this.current))) await this.run();
+    });
+    this.showOwn();
+    controls(place)[0].focus();
   }
 
   /** Empties what is invented and what decides, and puts the reader at the first input. */
@@ -125,12 +154,29 @@ class Calculator {
         const printed = new Map(this.printed.map(([path, text]) => [path, text]));
         setOwn(this.fields, stored.own ?? stored.entries.filter(([path, text]) => printed.get(path) !== text).map(([path]) => path));
       }
+      this.fillLinked();
+      addEventListener("hashchange", () => this.fillLinked() && this.enqueue(async () => void ((await this.restyle(this.current)) || (await this.run()))));
       const restyled = await this.restyle(style());
       this.showOwn();
+      showOffers(this.section, this.fields, (path, measured) => this.take(path, measured));
       if (restyled) return;
-      if (stored || this.preset.length) await this.run();
+      if (stored || this.fromLink || this.preset.length) await this.run();
       else this.showAnswer(await this.requestRun(), true);
     });
+  }
+
+  /** Fills the inputs that came with the address, on the calculator's own page. Returns whether there were any. */
+  private fillLinked(): boolean {
+    const link = this.section.closest("[data-card]") ? undefined : linked(this.fields);
+    if (!link) return false;
+    const named = new Set(link.entries.map(([path]) => path.split(".")[0]));
+    const others = this.printed.filter(([path]) => !named.has(path.split(".")[0]));
+    this.fill([...others, ...link.entries.filter(([path, text]) => text !== "" || path.split(".").length !== 1 || !placeOf(this.fields, path)?.dataset.rows)]);
+    setOwn(this.fields, link.entries.map(([path]) => path));
+    this.fromLink = link.entries.length > 0;
+    this.showReason("ui.calc.linked");
+    if (link.refused.length) part(this.section, "why").append(" " + uiText("ui.calc.link-refused", { names: link.refused.slice(0, 5).join(", ") }));
+    return true;
   }
 
   /**
@@ -158,6 +204,7 @@ class Calculator {
   /** Runs the calculator after a change of an input. */
   private changed(input?: HTMLElement): void {
     this.section.classList.add("typed"); // for the style sheet
+    this.fromLink = false;
     if (!input || markOwn(input)) this.showOwn();
     if (this.runQueued) return;
     this.runQueued = true;
@@ -187,6 +234,7 @@ class Calculator {
 
   /** Shows an answer; printed: the page contains its results already. */
   private showAnswer(answer: ProtocolRecord[], printed = false): void {
+    this.answer = answer;
     this.asked = answer.find((r) => r[0] === "note" && r[1] === "ask" && r[2])?.[2];
     if (printed) showMore(this.section, this.fields, answer);
     else showResult(this.section, this.fields, answer);
@@ -235,6 +283,7 @@ class Calculator {
   }
 
   private async reset(): Promise<void> {
+    this.fromLink = false;
     this.fill(this.printed);
     setOwn(this.fields, []);
     this.storeInputs(); // also after the module failed: the next visit begins with the example
@@ -246,10 +295,12 @@ class Calculator {
   private storeInputs(): void {
     clearTimeout(this.saveTimer);
     this.saveTimer = 0;
+    if (this.fromLink) return; // the reader's own stay stored
     const entries = readEntries(this.fields);
     const own = ownPaths(this.fields);
+    storeMeasures(this.section, own, this.answer, this.current);
     const stored: StoredInputs = { style: this.current, entries, own };
-    save(this.key, this.isChanged(own) ? JSON.stringify(stored) : "");
+    this.stored = save(this.key, this.isChanged(own) ? JSON.stringify(stored) : "");
     this.showOwn();
   }
 
@@ -266,7 +317,7 @@ class Calculator {
     const { left, of } = examples(this.fields);
     this.section.toggleAttribute("data-own", changed);
     this.section.toggleAttribute("data-example", left > 0);
-    part(this.section, "tag").textContent = !changed ? uiText("ui.calc.example") : left ? uiText("ui.calc.partly", { n: left, m: of }) : uiText(persistent ? "ui.calc.yours" : "ui.unkept");
+    part(this.section, "tag").textContent = !changed ? uiText("ui.calc.example") : left ? uiText("ui.calc.partly", { n: left, m: of }) : uiText(this.fromLink ? "ui.calc.from-link" : !persistent ? "ui.unkept" : this.stored ? "ui.calc.yours" : "ui.calc.full");
     this.form.querySelector<HTMLButtonElement>("[data-do=reset]")!.disabled = !changed;
     const rest = this.fields.querySelector(".rest");
     if (!rest || !changed) return;

@@ -60,6 +60,7 @@ class Card {
       this.loading = false;
     }
     this.link.remove();
+    this.form.dataset.page = this.link.href;
     this.card.append(this.form);
     startCalculator(this.form, JSON.parse(this.card.dataset.set ?? "[]") as Entry[]);
     return true;

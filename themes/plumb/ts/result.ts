@@ -160,17 +160,18 @@ function fillTable(body: HTMLTableSectionElement, cols: string[], outs: Protocol
     (rows[Number(row) - 1] ??= cols.map(() => ""))[cols.indexOf(col)] = shown;
   }
   while (body.rows.length > rows.length) body.deleteRow(-1);
-  const heads = all("thead th", body.parentElement!).map((h) => (cols.length > 4 ? h.textContent! : ""));
+  const heads = all("thead th", body.parentElement!);
   rows.forEach((texts, i) => {
     const row = body.rows[i] ?? body.insertRow();
-    texts.forEach((text, k) => setText(row.cells[k] ?? cell(row, heads[k]), text));
+    texts.forEach((text, k) => setText(row.cells[k] ?? cell(row, heads[k], cols.length > 4), text));
   });
 }
 
-/** A new cell. With a head it can be shown below it, where there is no room for a table. */
-function cell(row: HTMLTableRowElement, head: string): HTMLTableCellElement {
+/** A new cell below a head. In a wide table it carries the head's text, for where it is a line of a card. */
+function cell(row: HTMLTableRowElement, head: HTMLElement, wide: boolean): HTMLTableCellElement {
   const td = row.insertCell();
-  if (head) td.dataset.head = head;
+  td.className = head.className;
+  if (wide) td.dataset.head = head.textContent!;
   return td;
 }
 

@@ -29,14 +29,15 @@ export function load(key: string): string {
   }
 }
 
-/** Stores a text; an empty text removes the key. */
-export function save(key: string, text: string): void {
+/** Stores a text; an empty text removes the key. Returns whether the browser has stored it. */
+export function save(key: string, text: string): boolean {
   memory.set(key, text);
   try {
     if (text) localStorage.setItem(prefix + key, text);
     else localStorage.removeItem(prefix + key);
+    return true;
   } catch {
-    // The copy in memory is used until the page is closed.
+    return false; // the copy in memory is used until the page is closed
   }
 }
 

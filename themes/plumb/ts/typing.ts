@@ -21,7 +21,9 @@ export function startTyping(form: HTMLFormElement, fields: HTMLElement, asked: (
     const input = e.target as HTMLElement;
     if (e.key !== "Enter" || e.isComposing || !input.matches("input")) return;
     e.preventDefault();
-    const next = nextInput(fields, input) ?? askedInput(fields, input, asked());
+    // Among the folded inputs the one that the answer asks for is next.
+    const question = () => askedInput(fields, input, asked());
+    const next = (input.closest(".rest") && question()) || nextInput(fields, input) || question();
     if (!next) return input.blur();
     next.focus();
     if (isText(next) && next.getAttribute("type") !== "date") (next as HTMLInputElement).select();
