@@ -28,7 +28,7 @@ export function showBar(section: HTMLElement, fields: HTMLElement, records: Prot
     const line = make("button", "line", ...(advice ? [make("span", "sign " + advice)] : []), make("span", said.length > longLine ? "deed long" : "deed", over, said));
     line.ariaExpanded = String(open);
     line.dataset.do = "panel";
-    bar.replaceChildren(panel(leads, notes, open), row(line, asked && jump(fields, asked[2], "? " + labelOf(placeOf(fields, asked[2])!))));
+    bar.replaceChildren(panel(leads, notes, open), row(line, asked && question(fields, asked[2], said.length > longLine)));
   } else {
     const at = notes.find((n) => n[2] && placeOf(fields, n[2]));
     const text = part(section, "none").textContent!;
@@ -47,6 +47,14 @@ function deed(records: ProtocolRecord[], leads: ProtocolRecord[]): string {
   const [, path, label, text] = leads[0];
   const isChoice = records.some((r) => r[0] === "advice" && r[1] === path);
   return headline ?? (isChoice ? text : label + ": " + text);
+}
+
+/** A button that asks the question at an input; beside a long deed it is only a sign, with the question as its name. */
+function question(fields: HTMLElement, path: string, short: boolean): HTMLElement {
+  const label = labelOf(placeOf(fields, path)!);
+  const button = jump(fields, path, short ? "?" : "? " + label);
+  if (short) button.ariaLabel = "? " + label;
+  return button;
 }
 
 /** A button that goes to the input of a path. */
