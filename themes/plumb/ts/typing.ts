@@ -27,7 +27,8 @@ export function startTyping(form: HTMLFormElement, fields: HTMLElement, asked: (
     if (!next) return input.blur();
     next.focus();
     if (isText(next) && next.getAttribute("type") !== "date") (next as HTMLInputElement).select();
-    next.scrollIntoView({ block: "nearest" });
+    if (isText(next)) next.scrollIntoView({ block: "nearest" });
+    else next.closest("[data-field]")?.scrollIntoView({ block: "center" }); // all answers of a choice
   });
 }
 
