@@ -52,7 +52,7 @@ func (h *hash) text(parts ...string) {
 
 // declaration adds the texts, fields and formulas of a calculator to the hash h.
 func (h *hash) declaration(c *Calculator) {
-	h.text(c.ID, string(c.Title), string(c.Purpose))
+	h.text(c.ID, string(c.Title))
 	h.fields(c.In)
 	h.fields(c.Out)
 	for _, f := range c.Formulas {

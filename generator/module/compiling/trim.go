@@ -16,8 +16,8 @@ import (
 // pageOnly are the fields of declarations that only pages print, by type of package
 // calc. The module never reads them, but the linker keeps what a variable refers to.
 var pageOnly = map[string][]string{
-	"Calculator": {"Sources", "Cautions", "Tables"},
-	"Formula":    {"Limits"},
+	"Calculator": {"Purpose", "Sources", "Cautions", "Tables"},
+	"Formula":    {"Limits", "Go", "Source"},
 	"Field":      {"Help", "LeastSource", "MostSource", "Decides", "Example"},
 }
 
