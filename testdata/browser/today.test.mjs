@@ -165,7 +165,7 @@ test('offline and online, an address without a page below a folder shows the pag
 			assert.equal(await page.locator('h1').innerText(), uiText('ui.missing.title'), path);
 			assert.equal(await page.evaluate(() => getComputedStyle(document.querySelector('.unseen')).position), 'absolute', `${path} has no style`);
 			await page.locator('main .cards a').first().click();
-			assert.ok(await page.locator('.tiles, .days').count() > 0, `${path}: its first link does not lead home`);
+			await page.locator('.tiles').waitFor(); // its first link leads home
 		}
 	}
 });
@@ -187,7 +187,7 @@ test('in the one-file edition: home, the settings, the last page and ticks work'
 	await page.locator('.again a', { hasText: title }).waitFor();
 	assert.ok(!(await page.locator('.saved').first().innerText()).includes(uiText('ui.saved.asking')), 'it looks for ever');
 	await page.locator('.tiles .bad a').click();
-	assert.equal(await page.locator('.ticked:visible').count(), 1);
+	await eventually(async () => assert.equal(await page.locator('.ticked:visible').count(), 1));
 	assert.deepEqual(page.errors, []);
 });
 
