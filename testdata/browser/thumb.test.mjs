@@ -230,3 +230,140 @@ test('full storage is told, with what to do', async (t) => {
 	for (const [path, text] of [['length', '40'], ['width', '28'], ['height', '9'], ['core', '6 in']]) await input(calc, path).fill(text);
 	await eventually(async () => assert.equal(await calc.locator('[data-part=tag]').innerText(), uiText('ui.calc.full')));
 });
+
+// hand counts what a thumb does.
+function hand(page) {
+	return {
+		touches: 0, keys: 0, swipes: 0,
+		async tap(locator) {
+			this.touches++;
+			assert.ok(await inView(locator), 'what is touched is not in view');
+			await locator.tap();
+		},
+		async swipeTo(locator) {
+			while (!await inView(locator) && this.swipes < 9) {
+				this.swipes++;
+				await page.evaluate(() => scrollBy({ top: 600, behavior: 'instant' }));
+			}
+		},
+		async type(text) {
+			this.keys += text.length;
+			await page.keyboard.type(text);
+		},
+		async next() {
+			this.keys++;
+			await page.keyboard.press('Enter');
+		},
+	};
+}
+
+// toCalculator goes from the home page to a calculator: by the page that was open last, if
+// the home page has it, or by the list of calculators.
+async function toCalculator(page, site, thumb, id, lang) {
+	await page.goto(lang === 'en' ? site.url : `${site.url}${lang}/index.html`);
+	const link = page.locator(`a[href$="${id}.html"]:visible`).first();
+	await page.waitForTimeout(300);
+	if (await link.count() === 0 || !await inView(link)) {
+		await thumb.tap(page.locator('main a[href$="calc/index.html"]:visible, main a[href$="calc/"]:visible').first());
+		await page.waitForURL(/calc\/(index\.html)?$/);
+		await thumb.swipeTo(link);
+	}
+	await thumb.tap(link);
+	await page.waitForURL(new RegExp(`/calc/${id}.html`));
+	const calc = calculator(page, id);
+	await calc.locator('.bar .line').waitFor({ timeout: 20_000 });
+	return calc;
+}
+
+for (const lang of ['en', 'es']) {
+	test(`the order for a plain house takes 5 touches and 12 keys, with nothing of an example: ${lang}`, async (t) => {
+		const { site, page } = await phone(t);
+		const thumb = hand(page);
+		const calc = await toCalculator(page, site, thumb, 'house-order', lang);
+		await thumb.tap(calc.locator('[data-do=empty]'));
+		for (const text of ['40', '28', '9']) {
+			await thumb.type(text);
+			await thumb.next();
+		}
+		await thumb.type('6');
+		const { outs } = await agrees(calc, 'house-order', { lang });
+		const line = calc.locator('.bar .line');
+		await eventually(async () => assert.ok((await line.innerText()).includes(outs['order-yd']), await line.innerText()));
+		assert.ok(await inView(line));
+		assert.equal(await calc.locator('.bar .badge').isVisible(), false, 'the order rests on an example');
+		assert.ok(thumb.touches <= 5 && thumb.keys <= 12 && thumb.swipes <= 1, `${thumb.touches} touches and ${thumb.keys} keys, ${thumb.swipes} swipes`);
+		t.diagnostic(`order for a plain house, ${lang}: ${thumb.touches} touches, ${thumb.keys} keys, ${thumb.swipes} swipes`);
+	});
+
+	test(`whether the pump is too fast takes 4 touches and 18 keys, and what is not answered is asked: ${lang}`, async (t) => {
+		const { site, page } = await phone(t);
+		const thumb = hand(page);
+		const calc = await toCalculator(page, site, thumb, 'form-pressure', lang);
+		await thumb.tap(calc.locator('[data-do=empty]'));
+		for (const text of ['136', '9', '6', '25']) {
+			await thumb.type(text);
+			await eventually(async () => assert.equal(await calc.locator('.bar').isVisible(), true));
+			await agreesSoon(calc);
+			await thumb.next();
+		}
+		assert.equal(await page.evaluate(() => document.activeElement.closest('[data-field]')?.dataset.field), 'rating', 'the keyboard does not go on to what the answer asks for');
+		await thumb.type('1200');
+		await agreesSoon(calc);
+		await thumb.next();
+		const mark = box(calc, 'vibration').locator('label').first();
+		await eventually(async () => assert.ok(await inView(mark), 'the mark on the whip is not in view'));
+		await thumb.tap(mark);
+		const { outs } = await agrees(calc, 'form-pressure', { lang });
+		const line = calc.locator('.bar .line');
+		await eventually(async () => assert.ok((await line.innerText()).includes(outs.deed), await line.innerText()));
+		assert.ok(await inView(line));
+		assert.equal(await calc.locator('.bar .badge').isVisible(), false, 'the deed rests on an example');
+		assert.ok((await calc.locator('.bar .asked').getAttribute('aria-label') ?? await calc.locator('.bar .asked').innerText()).length > 4, 'nothing is asked');
+		assert.ok(thumb.touches <= 4 && thumb.keys <= 18 && thumb.swipes <= 1, `${thumb.touches} touches and ${thumb.keys} keys, ${thumb.swipes} swipes`);
+		t.diagnostic(`is the pump too fast, ${lang}: ${thumb.touches} touches, ${thumb.keys} keys, ${thumb.swipes} swipes`);
+	});
+
+	test(`six gaps and the side take 4 touches beside the gaps, with places and thread kept from the wall before: ${lang}`, async (t) => {
+		const { site, page } = await phone(t);
+		// the wall before: places, thread and the gaps of that wall
+		let calc = await started(page, site, 'string-line', lang);
+		await calc.locator('.rest > summary').click();
+		await input(calc, 'threads').fill('6');
+		await input(calc, 'first-end').fill('3/4');
+		await input(calc, 'second-end').fill('3/4');
+		for (let row = 1; row <= 6; row++) {
+			for (const [col, text] of [['name', `B${row}`], ['gap', '3/4'], ['along', `${row * 6}`]]) await box(calc, `readings.${row}.${col}`).locator('input').fill(text);
+		}
+		await box(calc, 'string-side').locator('label').first().click();
+		await eventually(async () => assert.equal(await calc.locator('.bar .badge').isVisible(), false));
+		await page.waitForTimeout(300);
+
+		const thumb = hand(page);
+		calc = await toCalculator(page, site, thumb, 'string-line', lang);
+		await thumb.tap(calc.locator('[data-do=empty]'));
+		for (const text of ['3/4', '1 1/16', '1 1/4', '7/8', '3/8', '11/16']) {
+			await thumb.type(text);
+			await thumb.next();
+		}
+		assert.equal(await box(calc, 'readings.2.name').locator('input').inputValue(), 'B2', 'the place is lost');
+		const side = box(calc, 'string-side').locator('label').first();
+		await eventually(async () => assert.ok(await inView(side), 'the side is not in view'));
+		assert.equal(await calc.locator('[data-field=string-side] :checked').count(), 0, 'the side of the wall before counts');
+		await thumb.tap(side);
+		await agrees(calc, 'string-line', { lang });
+		const line = calc.locator('.bar .line');
+		await eventually(async () => assert.match(await line.innerText(), /B3/));
+		const said = await line.innerText();
+		assert.match(said, /\d\.\d\d/, said);
+		assert.ok(lang === 'en' ? /lengthen|shorten/.test(said) : /alargue|acorte/.test(said), said);
+		assert.ok(await inView(line));
+		assert.equal(await calc.locator('.bar .badge').isVisible(), false);
+		assert.ok(thumb.touches <= 4 && thumb.swipes <= 1, `${thumb.touches} touches, ${thumb.swipes} swipes`);
+		t.diagnostic(`six gaps, ${lang}: ${thumb.touches} touches beside ${thumb.keys} keys, ${thumb.swipes} swipes`);
+	});
+}
+
+// agreesSoon waits until the bar has the answer to the last key.
+async function agreesSoon(calc) {
+	await calc.evaluate(() => new Promise((done) => setTimeout(done, 150)));
+}

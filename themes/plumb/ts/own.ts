@@ -87,7 +87,9 @@ export function empty(fields: Element): HTMLElement | null {
       watchRows(place);
     }
   }
-  return fields.querySelector<HTMLElement>("[data-decides] input:not([type=radio], [type=checkbox]), [data-field]:not([hidden]) input");
+  const text = "input:not([type=radio], [type=checkbox])";
+  const first = fields.querySelector<HTMLElement>("[data-decides]");
+  return first?.querySelector<HTMLElement>("[data-col][data-decides] " + text) ?? fields.querySelector<HTMLElement>(`[data-decides] ${text}, [data-field]:not([hidden]) input`);
 }
 
 /** Whether a group of radio buttons may be without an answer. */
