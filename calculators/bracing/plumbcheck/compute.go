@@ -63,6 +63,10 @@ type check struct {
 	limit, measured float64 // m
 }
 
+// setFirst is the first half of the deed to set the braces; what comes after hands off
+// stands in the result below it.
+const setFirst = calc.Text("Set the braces before hands off")
+
 // within reports whether the measured value is not above the limit.
 func (c check) within() bool { return !bracing.Exceeds(c.measured, c.limit) }
 
@@ -96,6 +100,7 @@ func compute(r *calc.Recorder, in calc.Case) {
 		r.PutChoice("next", nextClear)
 	case !checks[0].within() || !house.within():
 		r.PutChoice("next", nextSet)
+		r.Headline(setFirst)
 	default:
 		r.PutChoice("next", nextWrite)
 	}
