@@ -101,7 +101,8 @@ export class Question {
     this.followUp.hidden = false;
     (links[0] ?? again).focus({ preventScroll: true });
     this.followUp.scrollIntoView({ block: "nearest", behavior: "instant" });
-    this.status.scrollIntoView({ block: "nearest", behavior: "instant" });
+    const marked = this.item.dataset.kind === "choice" ? this.control.controls : this.status;
+    marked.scrollIntoView({ block: "nearest", behavior: "instant" });
   }
 
   /** Shows why the module cannot be used, and the folded answer of the page. */
