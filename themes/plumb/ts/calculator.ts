@@ -64,7 +64,8 @@ class Calculator {
     this.listen();
     this.section.querySelector<HTMLElement>("[data-do=send]")!.hidden = !navigator.share;
     this.showUnits();
-    this.showReason("ui.calc.loading");
+    // In the place of the line that says whose numbers these are: a line more would push the inputs down.
+    part(section, "tag").textContent = uiText("ui.calc.loading");
     // Where the module is saved on the device no download is needed: start at once.
     if (now || load(this.key) || navigator.serviceWorker?.controller) this.start();
     else whenNear(section, () => this.start());
