@@ -304,7 +304,7 @@ var sameWords = []struct {
 		slugs: []string{"top-of-the-wall", "anchor-bolts-and-embeds", "lesson-top-and-last-truck"},
 		text: map[string]string{
 			"en": "leat comes off only for the bay you are striking off, and goes back on at once.",
-			"es": "se quita solo en el tramo que está enrasando, y se pone otra vez enseguida.",
+			"es": "únicamente en el tramo que está enrasando, y póngala otra vez enseguida.",
 		},
 	},
 }
