@@ -29,6 +29,19 @@ func deedOf(t *testing.T, typed ...string) string {
 	return calctest.Run(t, Calculator, typed...).Out.Choice("deed")
 }
 
+// paceOf is the deed by pace alone. A plan that waits only with the set that is typed keeps the
+// notes of its wait.
+func paceOf(res calc.Result) string {
+	deed := res.Out.Choice("deed")
+	switch {
+	case deed == doWritten && (calctest.Noted(res, helpWait) || calctest.Noted(res, helpWaitBack)):
+		return doWait
+	case deed == doWritten && calctest.Noted(res, noteTooLongWait):
+		return doLess
+	}
+	return deed
+}
+
 // replaced is a list of inputs in which later ones replace those of the same name.
 func replaced(list []string, typed ...string) []string {
 	var out []string

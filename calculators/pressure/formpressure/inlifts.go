@@ -85,6 +85,8 @@ func (c *computation) round() *pressure.Round {
 func (c *computation) putHeadline(deed string, run *liftsRun, ours ourSet) {
 	wait := calc.Amount("wait", calc.SI(run.wait, "min"), displayWait)
 	switch {
+	case ours.flips && ours.wait > 0 && (deed == doWait || deed == doLess):
+		c.Headline(headWaitSetOr, wait, minutes("longer", ours.wait/60))
 	case deed == doWait || deed == doLess && ours.flips:
 		c.Headline(pick(ours.flips, headWaitSet, pick(run.stops, headWaitStop, headWait)), wait)
 	case deed == doSlow && run.slowed != nil:

@@ -61,7 +61,7 @@ func TestEveryCellHasADeed(t *testing.T) {
 			if minutes >= 0 {
 				expect(t, res, "wait-form", minutes, "min")
 			}
-			if got := res.Out.Choice("deed"); got != want {
+			if got := paceOf(res); got != want {
 				t.Errorf("%s at %s yd³/h: %s, want %s; %v", mix, rate, got, want, res.Notes)
 			}
 		}
@@ -81,7 +81,7 @@ func checkWait(t *testing.T, typed []string, res calc.Result, byRise bool) strin
 	if n, _ := fmt.Sscanf(said, "Slow the pump to %f yd³/h, wait %f min", &flow, &wait); n > 0 {
 		again := replaced(typed, fmt.Sprintf("pump-rate=%v yd³/h", flow), fmt.Sprintf("wait=%v min", wait))
 		stop := wait > 15 // no slower pump needs only a planned pause
-		if deed := deedOf(t, again...); isWithin(deed) == stop || stop && deed != doWait ||
+		if deed := paceOf(calctest.Run(t, Calculator, again...)); isWithin(deed) == stop || stop && deed != doWait ||
 			!(calctest.Noted(res, helpSlower) || calctest.Noted(res, helpSlowerWait)) {
 			t.Errorf("%v: %s gives %s; %v", typed, said, deed, res.Notes)
 		}
@@ -145,9 +145,9 @@ func TestWhatGovernsTheWait(t *testing.T) {
 				t.Errorf("%v: want “%s”, %v", c.typed, c.note.EN(), res.Notes)
 			}
 		}
-		if res.Out.Choice("deed") != doWait || calctest.Noted(res, noteFails) ||
+		if paceOf(res) != doWait || calctest.Noted(res, noteFails) ||
 			calctest.Noted(res, noteFailsNow) != c.fails {
-			t.Errorf("%v: %s, %v", c.typed, res.Out.Choice("deed"), res.Notes)
+			t.Errorf("%v: %s, %v", c.typed, paceOf(res), res.Notes)
 		}
 		if longer := math.Max(res.Out.Num("wait-form"), res.Out.Num("wait-rise")); res.Out.Num("wait") != longer {
 			t.Errorf("%v: wait %v s, the longer of both is %v s", c.typed, res.Out.Num("wait"), longer)

@@ -279,13 +279,14 @@ const (
 		"DIN 18218 counts class F4, for a slump up to 7 in. (175 mm), from memory: check it against the standard. A " +
 			"load of class F5 is refused.",
 	)
-	headWait     = calc.Text("Wait {wait} after each pass")
-	headWaitSet  = calc.Text("Only with the plant's set in writing: wait {wait}")
-	headWaitStop = calc.Text("Wait {wait}: each one is a stop")
-	headSlow     = calc.Text("Slow the pump to {flow}")
-	headSlowWait = calc.Text("Slow the pump to {flow}, wait {wait}")
-	headStop     = calc.Text("End today's pour at {depth}")
-	askVibration = calc.Text(
+	headWait      = calc.Text("Wait {wait} after each pass")
+	headWaitSet   = calc.Text("Only with the plant's set in writing: wait {wait}")
+	headWaitSetOr = calc.Text("Only with the plant's set in writing: wait {wait}. Without it: {longer}")
+	headWaitStop  = calc.Text("Wait {wait}: each one is a stop")
+	headSlow      = calc.Text("Slow the pump to {flow}")
+	headSlowWait  = calc.Text("Slow the pump to {flow}, wait {wait}")
+	headStop      = calc.Text("End today's pour at {depth}")
+	askVibration  = calc.Text(
 		"Is the mark on the whip, 6 in. into the old lift? Until you answer, the head counts as reaching all the " +
 			"way down.",
 	)

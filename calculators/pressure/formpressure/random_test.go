@@ -185,7 +185,7 @@ func TestNotesAgreeWithTheDeed(t *testing.T) {
 		if res.State != calc.OK {
 			continue
 		}
-		deed := res.Out.Choice("deed")
+		deed := paceOf(res)
 		seen[deed]++
 		noted := func(text calc.Text) bool { return calctest.Noted(res, text) }
 		if !slices.ContainsFunc(explains[deed], noted) {

@@ -105,7 +105,7 @@ func TestGreatestRise(t *testing.T) {
 		{[]string{"rating=1500", "rise-house=0.5"}, doSlow, 0},
 	} {
 		res := calctest.Run(t, Calculator, job(c.typed...)...)
-		if got := res.Out.Choice("deed"); got != c.deed || res.Out.Has("wait") != (c.wait > 0) {
+		if got := paceOf(res); got != c.deed || res.Out.Has("wait") != (c.wait > 0) {
 			t.Errorf("%v: %s, want %s", c.typed, got, c.deed)
 		}
 		if c.wait > 0 {

@@ -54,7 +54,8 @@ func TestEarlySetIsSaid(t *testing.T) {
 		{job(), doWritten, setDecides, noteSetFlips},
 		{job("rating=1200"), doGo, setEarly, noteEarlySet},
 		{job("rating="), unchecked, setEarly, noteEarlySet},
-		{job("pump-rate=15"), doWait, setDecides, noteSetWait},
+		{job("pump-rate=15"), doWritten, setDecides, noteSetWait},
+		{job("pump-rate=15", "temperature=60 °F", "set=2 h", "rating=1150"), doWritten, setDecides, noteSetWait},
 		{job("pump-rate=15", "rating=1350"), doWait, setEarly, noteEarlySet},
 		{job("set=7.5 h", "rating=1300"), doGo, setEarly, noteEarlySet},
 		{job("set=8 h", "rating=1300"), doGo, "", ""},
@@ -213,14 +214,14 @@ func TestHeadlineAsksForTheSetInWriting(t *testing.T) {
 		said  string
 	}{
 		{job("pump-rate=12"), "Only with the plant's set in writing"},
-		{job("pump-rate=15"), "Only with the plant's set in writing: wait 3 min"},
-		{job("pump-rate=15", "wait=60 min"), "Only with the plant's set in writing: wait 3 min"},
+		{job("pump-rate=15"), "Only with the plant's set in writing: wait 3 min. Without it: 16 min"},
+		{job("pump-rate=15", "wait=60 min"), "Only with the plant's set in writing: wait 3 min. Without it: 16 min"},
 		{job("guide-gives=unread"), "Only with the plant's set in writing"},
 		{slow(), "Only with the plant's set in writing"},
 		{job("pump-rate=15", "rating=1350"), "Wait 3 min after each pass"},
 		{job("rating=1350"), "Within the rating. The foreman decides."},
 	} {
-		res := calctest.Run(t, Calculator, c.typed...)
+		in, res := calctest.RunCase(t, Calculator, c.typed...)
 		said := (calc.Locale{Style: us}).Say(res.Headline.Text, res.Headline.Slots...)
 		if said == "" {
 			said = optionOf("deed", res.Out.Choice("deed"))
@@ -228,9 +229,13 @@ func TestHeadlineAsksForTheSetInWriting(t *testing.T) {
 		if said != c.said {
 			t.Errorf("%v: “%s”, want “%s”", c.typed, said, c.said)
 		}
-		waits := res.Out.Choice("deed") == doWait || res.Out.Choice("deed") == doLess
+		waits := paceOf(res) == doWait || paceOf(res) == doLess
+		if over := calc.Over(res.Out.Num("estimate-wait"), in.Num("rating")); waits &&
+			over != (res.Out.Choice("deed") == doWritten) {
+			t.Errorf("%v: %s, by our estimate with the wait over the rating: %v", c.typed, res.Out.Choice("deed"), over)
+		}
 		planned, waited := res.Out.Num("pressure-estimate"), res.Out.Num("estimate-wait")
-		if res.Out.Has("estimate-wait") != waits || res.Out.Choice("deed") == doWait && waited >= planned {
+		if res.Out.Has("estimate-wait") != waits || paceOf(res) == doWait && waited >= planned {
 			t.Errorf("%v: %v Pa by our estimate, with the wait %v Pa", c.typed, planned, waited)
 		}
 	}

@@ -35,7 +35,8 @@ func (c *computation) setInLifts(deed string, run *liftsRun) (ours ourSet) {
 		p = r.Pressure()
 		ours.waited, ours.slowed, ours.flips = p.Pressure, true, !c.fits(p)
 	}
-	if wait, ok := r.LeastWait(c.fits); ours.flips && deed != doGo && deed != doUnguided && ok {
+	if wait, ok := r.LeastWait(c.fits); ours.flips && deed != doGo && deed != doUnguided && ok &&
+		c.inTime(&r, run.window, wait) {
 		ours.wait = wait
 	}
 	return ours
@@ -58,13 +59,16 @@ func (c *computation) setInOneGo(deed string, run oneGoRun, place *pressure.Lift
 }
 
 // putWritten replaces the deed of a plan that holds only with the set that is typed, and
-// returns the deed. A wait keeps its own and says so in the headline.
+// returns the deed. A plan that asks for another wait is returned as it was, for its notes.
 func (c *computation) putWritten(deed string, ours ourSet) string {
-	if _, earlier := c.estimated(); earlier && ours.flips && (deed == doGo || deed == doUnguided) {
-		deed = doWritten
-		c.PutChoice("deed", deed)
+	if _, earlier := c.estimated(); !earlier || !ours.flips || !within(deed) {
+		return deed
 	}
-	return deed
+	c.PutChoice("deed", doWritten)
+	if deed == doWait || deed == doLess {
+		return deed
+	}
+	return doWritten
 }
 
 // within reports whether a deed is a plan that the rating carries, with a wait or without.
