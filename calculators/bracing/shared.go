@@ -73,9 +73,19 @@ const (
 		"Stop. Clear both sides. Turn nothing. The foreman looks at feet and pins. The empty wall is {off} off, over " +
 			"{limit}.",
 	)
-	LabelNext      = calc.Text("What next")
-	LabelLook      = calc.Text("Clear both sides, turn nothing; the foreman looks at feet and pins")
-	LabelClear     = calc.Text("Clear both sides, turn nothing: engineer")
+	LabelNext  = calc.Text("What next")
+	LabelLook  = calc.Text("Clear both sides, turn nothing; the foreman looks at feet and pins")
+	LabelClear = calc.Text("Clear both sides, turn nothing: engineer")
+	// NoteTry is how the turns that a brace needs are given, and NoteTryEighth the same where a
+	// quarter turn is too much.
+	NoteTry = calc.Text(
+		"First take up the slack: count from where the brace bites. Then a quarter turn, wait, and read it and both " +
+			"neighbors. Threads run either way.",
+	)
+	NoteTryEighth = calc.Text(
+		"First take up the slack: count from where the brace bites. Then an eighth of a turn, wait, and read it and " +
+			"both neighbors. Threads run either way.",
+	)
 	NoteMoreRounds = calc.Text(
 		"Brace {name} needs {turns} turns. Go by quarter turns, and read the whole wall again after one turn.",
 	)

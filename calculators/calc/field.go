@@ -48,7 +48,10 @@ type Field struct {
 	// HoldsRule marks an input that does not count where it is looser than its house rule:
 	// Compute uses the amount of the rule.
 	HoldsRule bool
-	house     *Rule // the declared rule, once WithRules has found its amount
+	// OnPlan is the ID of a yes or no input that says that a looser number is on the plan. It
+	// then counts, and nobody is asked.
+	OnPlan string
+	house  *Rule // the declared rule, once WithRules has found its amount
 	// Optional inputs may be left empty; the calculator checks Has before use.
 	Optional bool
 	// Maker marks an input that only the maker of the form or part gives: a

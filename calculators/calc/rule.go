@@ -170,6 +170,9 @@ const (
 		"{label} is looser than the house rule. The number you typed was used, not the house rule of {rule}. Ask the " +
 			"foreman first.",
 	)
+	NoteOnPlan = Text(
+		"{label} is looser than the house rule of {rule}. It is on the brace plan, and the plan counts.",
+	)
 	NoteHeld      = Text("{label} is looser than the house rule. The house rule of {rule} was used.")
 	RefusePassing = Text(
 		"{label} passes the published limit of {limit} ({source}). There is no answer past it. Type a value within " +
@@ -206,11 +209,14 @@ func held(in Case, at func(id string) Path) (notes, refused []Note) {
 			refused = append(refused, Note{LevelRefusal, at(f.ID), RefuseFirm,
 				[]Slot{label, Amount("limit", amount, f.Display)}})
 		case looser:
-			text := NoteLooser
-			if f.HoldsRule {
+			level, text := LevelCaution, NoteLooser
+			switch {
+			case f.HoldsRule:
 				text = NoteHeld
+			case f.OnPlan != "" && in.Flag(f.OnPlan):
+				level, text = LevelNotice, NoteOnPlan
 			}
-			notes = append(notes, Note{LevelCaution, at(f.ID), text,
+			notes = append(notes, Note{level, at(f.ID), text,
 				[]Slot{label, Amount("rule", amount, f.Display)}})
 		}
 	}

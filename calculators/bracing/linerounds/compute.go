@@ -87,6 +87,13 @@ func compute(r *calc.Recorder, in calc.Case) {
 		bracing.NoteCoarse(r, step, in.Num("tolerance"), next == "coarse")
 	}
 	r.PutChoice("next", next)
+	if toTurn > 0 && next != "coarse" {
+		try := bracing.NoteTry
+		if bracing.CoarseQuarter(stepOf(in), in.Num("tolerance")) {
+			try = bracing.NoteTryEighth
+		}
+		r.Note(calc.LevelCaution, calc.Path{}, try)
+	}
 	if far {
 		if at := calc.Cell("braces", w.nr, "gap-"+strconv.Itoa(len(w.off))); bracing.Empty(in) {
 			bracing.NoteOffEmpty(r, at, math.Abs(w.last()))

@@ -290,3 +290,28 @@ func TestCoarseScrews(t *testing.T) {
 		}
 	}
 }
+
+// Wherever turns are given the answer says to give them by quarters, or by eighths where a
+// quarter turn is too much for the tolerance.
+func TestTurnsAreGivenByQuarters(t *testing.T) {
+	for _, c := range []struct {
+		typed []string
+		try   calc.Text
+	}{
+		{nil, bracing.NoteTry},
+		{[]string{"braces=1 | 1-1/4 in | 1-1/2 in; 2 | 1-1/2 in | 1-1/8 in"}, bracing.NoteTry},
+		{[]string{"travel=0.4 in"}, bracing.NoteTryEighth},
+		{[]string{"concrete=stiff"}, ""},
+		{[]string{"braces=1 | 1 in | 3/4 in; 2 | 1 in | 3/4 in"}, ""},
+	} {
+		res := calctest.Run(t, Calculator, c.typed...)
+		for _, note := range []calc.Text{bracing.NoteTry, bracing.NoteTryEighth} {
+			if calctest.Noted(res, note) != (note == c.try) {
+				t.Errorf("%v: want “%s”, %v", c.typed, c.try.EN(), res.Notes)
+			}
+		}
+		if (res.Out.Num("to-turn") > 0) != (c.try != "") {
+			t.Errorf("%v: %v braces to turn", c.typed, res.Out.Num("to-turn"))
+		}
+	}
+}

@@ -10,19 +10,13 @@ import (
 
 // Notes on a set of readings.
 var (
-	noteTry = calc.Text(
-		"First take up the slack: count from where the brace bites. Then a quarter turn, wait, and read it and both " +
-			"neighbors. Threads run either way.",
-	)
-	noteTryEighth = calc.Text(
-		"First take up the slack: count from where the brace bites. Then an eighth of a turn, wait, and read it and " +
-			"both neighbors. Threads run either way.",
-	)
-	noteOrder = calc.Text("Corners are locked before this. Begin with the braces next to the ends, then the worst.")
-	askSide   = bracing.AskSide
-	sideBrace = calc.Text("For a string on the brace side: wide gap, shorten; narrow gap, lengthen.")
-	sideOther = calc.Text("For a string on the far side of the wall: wide gap, lengthen; narrow gap, shorten.")
-	noteStiff = calc.Text(
+	noteTry       = bracing.NoteTry
+	noteTryEighth = bracing.NoteTryEighth
+	noteOrder     = calc.Text("Corners are locked before this. Begin with the braces next to the ends, then the worst.")
+	askSide       = bracing.AskSide
+	sideBrace     = calc.Text("For a string on the brace side: wide gap, shorten; narrow gap, lengthen.")
+	sideOther     = calc.Text("For a string on the far side of the wall: wide gap, lengthen; narrow gap, shorten.")
+	noteStiff     = calc.Text(
 		"The concrete has stiffened. Do not turn any brace: it would crack the wall or tear the brace loose. Write " +
 			"the readings down and tell the foreman.",
 	)

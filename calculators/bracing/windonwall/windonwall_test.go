@@ -471,6 +471,9 @@ func TestNoVerdictPastTheHouseRuleWithoutThePlan(t *testing.T) {
 			t.Errorf("%s: brace %s, anchor %s, %v", c.typed, brace, anchor, res.Notes)
 		}
 		planned := c.verdict == "within" && c.typed != "spacing=6 ft"
+		if calctest.Noted(res, calc.NoteOnPlan) != planned || planned && calctest.Noted(res, calc.NoteLooser) {
+			t.Errorf("%s: the plan is said to count: %v", c.typed, res.Notes)
+		}
 		if most := res.Out.Num("spacing-limit"); calc.Over(most, calc.SI(6, "ft")) != planned {
 			t.Errorf("%s: most wall %v m", c.typed, most)
 		}

@@ -131,7 +131,8 @@ var inputs = []calc.Field{
 		ID: "own-time", Kind: calc.Number, Display: &displays.Minutes, Rule: "ticket-age", When: ownRule,
 		Label: calc.Text("Time by specification"),
 		Help:  calc.Text("90 min is of older editions of ASTM C94. More does not count here."),
-		Range: "10 to 300 min", Why: displays.CheckUnit,
+		Range: "10 to 90 min", Why: displays.CheckUnit,
+		WhyMost: calc.Text("Over 90 min a load is refused, whatever the specification says."),
 	},
 	{
 		ID: "own-turns", Kind: calc.Number, Display: &displays.Count, Whole: true, Optional: true, When: notOldRule,
