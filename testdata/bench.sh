@@ -8,3 +8,5 @@ sh testdata/browser/prepare.sh
 cd testdata/browser
 node latency.mjs
 node felt.mjs
+echo "the tasks of a pour day, by a thumb from the home page"
+node run.mjs tasks thumb | grep "touches"

@@ -5,6 +5,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { newPage, newPhone } from './lib/browser.mjs';
 import { agrees, box, calculator, catalog, eventually, readInputs } from './lib/form.mjs';
+import { Hand } from './lib/hand.mjs';
 import { serve } from './lib/server.mjs';
 import { releaseA } from './lib/site.mjs';
 import { uiText } from './lib/words.mjs';
@@ -231,32 +232,6 @@ test('full storage is told, with what to do', async (t) => {
 	await eventually(async () => assert.equal(await calc.locator('[data-part=tag]').innerText(), uiText('ui.calc.full')));
 });
 
-// hand counts what a thumb does.
-function hand(page) {
-	return {
-		touches: 0, keys: 0, swipes: 0,
-		async tap(locator) {
-			this.touches++;
-			assert.ok(await inView(locator), 'what is touched is not in view');
-			await locator.tap();
-		},
-		async swipeTo(locator) {
-			while (!await inView(locator) && this.swipes < 9) {
-				this.swipes++;
-				await page.evaluate(() => scrollBy({ top: 600, behavior: 'instant' }));
-			}
-		},
-		async type(text) {
-			this.keys += text.length;
-			await page.keyboard.type(text);
-		},
-		async next() {
-			this.keys++;
-			await page.keyboard.press('Enter');
-		},
-	};
-}
-
 // toCalculator goes from the home page to a calculator: by the page that was open last, if
 // the home page has it, or by the list of calculators.
 async function toCalculator(page, site, thumb, id, lang) {
@@ -264,11 +239,10 @@ async function toCalculator(page, site, thumb, id, lang) {
 	const link = page.locator(`a[href$="${id}.html"]:visible`).first();
 	await page.waitForTimeout(300);
 	if (await link.count() === 0 || !await inView(link)) {
-		await thumb.tap(page.locator('main a[href$="calc/index.html"]:visible, main a[href$="calc/"]:visible').first());
+		await thumb.touch(page.locator('main a[href$="calc/index.html"]:visible, main a[href$="calc/"]:visible').first());
 		await page.waitForURL(/calc\/(index\.html)?$/);
-		await thumb.swipeTo(link);
 	}
-	await thumb.tap(link);
+	await thumb.touch(link);
 	await page.waitForURL(new RegExp(`/calc/${id}.html`));
 	const calc = calculator(page, id);
 	await calc.locator('.bar .line').waitFor({ timeout: 20_000 });
@@ -278,9 +252,9 @@ async function toCalculator(page, site, thumb, id, lang) {
 for (const lang of ['en', 'es']) {
 	test(`the order for a plain house takes 5 touches and 12 keys, with nothing of an example: ${lang}`, async (t) => {
 		const { site, page } = await phone(t);
-		const thumb = hand(page);
+		const thumb = new Hand(page);
 		const calc = await toCalculator(page, site, thumb, 'house-order', lang);
-		await thumb.tap(calc.locator('[data-do=empty]'));
+		await thumb.touch(calc.locator('[data-do=empty]'));
 		for (const text of ['40', '28', '9']) {
 			await thumb.type(text);
 			await thumb.next();
@@ -297,9 +271,9 @@ for (const lang of ['en', 'es']) {
 
 	test(`whether the pump is too fast takes 4 touches and 18 keys, and what is not answered is asked: ${lang}`, async (t) => {
 		const { site, page } = await phone(t);
-		const thumb = hand(page);
+		const thumb = new Hand(page);
 		const calc = await toCalculator(page, site, thumb, 'form-pressure', lang);
-		await thumb.tap(calc.locator('[data-do=empty]'));
+		await thumb.touch(calc.locator('[data-do=empty]'));
 		for (const text of ['136', '9', '6', '25']) {
 			await thumb.type(text);
 			await eventually(async () => assert.equal(await calc.locator('.bar').isVisible(), true));
@@ -312,7 +286,7 @@ for (const lang of ['en', 'es']) {
 		await thumb.next();
 		const mark = box(calc, 'vibration').locator('label').first();
 		await eventually(async () => assert.ok(await inView(mark), 'the mark on the whip is not in view'));
-		await thumb.tap(mark);
+		await thumb.touch(mark);
 		const { outs } = await agrees(calc, 'form-pressure', { lang });
 		const line = calc.locator('.bar .line');
 		await eventually(async () => assert.ok((await line.innerText()).includes(outs.deed), await line.innerText()));
@@ -338,9 +312,9 @@ for (const lang of ['en', 'es']) {
 		await eventually(async () => assert.equal(await calc.locator('.bar .badge').isVisible(), false));
 		await page.waitForTimeout(300);
 
-		const thumb = hand(page);
+		const thumb = new Hand(page);
 		calc = await toCalculator(page, site, thumb, 'string-line', lang);
-		await thumb.tap(calc.locator('[data-do=empty]'));
+		await thumb.touch(calc.locator('[data-do=empty]'));
 		for (const text of ['3/4', '1 1/16', '1 1/4', '7/8', '3/8', '11/16']) {
 			await thumb.type(text);
 			await thumb.next();
@@ -349,7 +323,7 @@ for (const lang of ['en', 'es']) {
 		const side = box(calc, 'string-side').locator('label').first();
 		await eventually(async () => assert.ok(await inView(side), 'the side is not in view'));
 		assert.equal(await calc.locator('[data-field=string-side] :checked').count(), 0, 'the side of the wall before counts');
-		await thumb.tap(side);
+		await thumb.touch(side);
 		await agrees(calc, 'string-line', { lang });
 		const line = calc.locator('.bar .line');
 		await eventually(async () => assert.match(await line.innerText(), /B3/));
