@@ -84,11 +84,20 @@ var inputs = []calc.Field{
 		Range: "0.25 to 48 h", Why: whyMix,
 	},
 	{
-		ID: "initial", Display: &displays.Hours, Usual: "5 h", When: estimated, Label: calc.Text("Known initial set"),
+		ID: "plant-word", Kind: calc.Choice, Usual: wordNone, When: later,
+		Label: calc.Text("The plant's later figure is"),
+		Help:  calc.Text("It is later than our estimate."),
+		Options: []calc.Option{
+			{ID: wordNone, Label: calc.Text("not in writing, or not known")},
+			{ID: wordWritten, Label: calc.Text("in writing, for today's mix at the warmest load")},
+		},
+	},
+	{
+		ID: "initial", Display: &displays.Hours, Usual: "5 h", Label: calc.Text("Known initial set"),
 		Range: "0.25 to 48 h", Why: whyMix,
 	},
 	{
-		ID: "reference", Display: &displays.Temperature, Usual: "73 °F", When: estimated,
+		ID: "reference", Display: &displays.Temperature, Usual: "73 °F",
 		Label: calc.Text("It is known at"),
 		Range: "40 to 100 °F", Why: whyMix,
 	},
@@ -110,12 +119,20 @@ var inputs = []calc.Field{
 	},
 }
 
-// estimated reports whether the set is estimated: the plant's figure is not
-// entered.
-func estimated(c calc.Case) bool { return !c.Has("plant-set") }
+// later reports whether the plant's figure is entered and later than our estimate.
+func later(c calc.Case) bool { return c.Has("plant-set") && calc.Over(c.Num("plant-set"), estimate(c)) }
 
-// IDs of the rules and of the plans.
+// estimated reports whether our estimate of the set counts: the plant's figure is not entered,
+// or it is later and not in writing.
+func estimated(c calc.Case) bool {
+	return !c.Has("plant-set") || later(c) && c.Choice("plant-word") != wordWritten
+}
+
+// IDs of what a later figure of the plant is, of the rules and of the plans.
 const (
+	wordNone    = "none"
+	wordWritten = "written"
+
 	ruleLast  = "last"
 	ruleSet   = "set"
 	ruleGiven = "given"

@@ -26,6 +26,14 @@ const (
 		"This rests on our estimate, for concrete without accelerator. With an accelerator, ask the plant. Ask it " +
 			"for today's mix anyway.",
 	)
+	askWritten = calc.Text(
+		"Is the plant's figure in writing, for today's mix at the warmest load? Until then our estimate counts, " +
+			"{estimate}.",
+	)
+	noteWritten = calc.Text(
+		"The plant's figure is later than our estimate of {estimate}. It counts only for today's mix at the warmest " +
+			"load. Keep the paper with the brace sheet.",
+	)
 	askSet = calc.Text(
 		"Few wall mixes set so early or so late. Ask the plant: is it initial set, from batching, of today's mix?",
 	)
@@ -124,9 +132,15 @@ func compute(r *calc.Recorder, in calc.Case) {
 			calc.Amount("limit", weather.HotLoad, &displays.Temperature))
 	}
 	id := "plant-set"
-	if estimated(in) {
+	ours := calc.Amount("estimate", estimate(in), &displays.HalfHoursAtMost)
+	switch {
+	case !in.Has(id):
 		r.Note(calc.LevelAsk, calc.At(id), askPlant)
 		id = "initial"
+	case estimated(in):
+		r.Note(calc.LevelAsk, calc.At("plant-word"), askWritten, ours)
+	case later(in):
+		r.Note(calc.LevelCaution, calc.At("plant-word"), noteWritten, ours)
 	}
 	if typed := in.Num(id); calc.Under(typed, leastSet) || calc.Over(typed, mostSet) {
 		r.Note(calc.LevelAsk, calc.At(id), askSet)
@@ -153,13 +167,18 @@ func allowedAfter(in calc.Case) (allowed, limit float64, hot bool) {
 	return allowed, limit, false
 }
 
-// earliestSet returns the initial set in s from batching: the plant's figure, or
-// the earliest of the estimates, rounded down to half an hour as the calculator of
-// setting times shows it.
+// earliestSet returns the initial set in s from batching: the earlier of the plant's figure and
+// our estimate, or a later figure of the plant that is in writing.
 func earliestSet(in calc.Case) float64 {
-	if !estimated(in) {
-		return in.Num("plant-set")
+	if estimated(in) {
+		return estimate(in)
 	}
+	return in.Num("plant-set")
+}
+
+// estimate returns the earliest of the estimates of the initial set in s from batching, rounded
+// down to half an hour as the calculator of setting times shows it.
+func estimate(in calc.Case) float64 {
 	set, _, _ := weather.EarliestSet(in.Num("initial"), in.Num("concrete"), in.Num("reference"))
 	const half = 1800
 	return half * math.Floor(set/half+calc.Slack)

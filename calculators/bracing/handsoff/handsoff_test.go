@@ -99,6 +99,35 @@ func TestLongestWait(t *testing.T) {
 	calctest.CheckNotes(t, Calculator, cases)
 }
 
+// Of the plant's figure and our estimate the earlier one counts. A later figure of the plant counts
+// only in writing, and the answer asks for it.
+func TestLaterFigureOfThePlantIsInWriting(t *testing.T) {
+	hot := []string{"concrete=88 °F", "air=75 °F"}
+	for _, c := range []struct {
+		more []string
+		off  string
+		note calc.Text
+	}{
+		{nil, "10:00", askPlant},
+		{[]string{"plant-set=2 h"}, "9:30", ""},
+		{[]string{"plant-set=6 h"}, "10:00", askWritten},
+		{[]string{"plant-set=10 h"}, "10:00", askWritten},
+		{[]string{"plant-set=10 h", "plant-word=none"}, "10:00", askWritten},
+		{[]string{"plant-set=6 h", "plant-word=written"}, "11:10", noteWritten},
+		{[]string{"plant-set=10 h", "plant-word=written"}, "11:10", noteWritten},
+	} {
+		w, res := run(t, "N | 7:30 | 10:40", append(c.more, hot...)...)
+		if got := calc.FormatClock(w.Num("off")); got != c.off {
+			t.Errorf("%v: %s, want %s", c.more, got, c.off)
+		}
+		for _, note := range []calc.Text{askPlant, askWritten, noteWritten} {
+			if calctest.Noted(res, note) != (note == c.note) {
+				t.Errorf("%v: want “%s”, %v", c.more, c.note.EN(), res.Notes)
+			}
+		}
+	}
+}
+
 // The lead outputs are those of the wall with the least time left.
 func TestTightest(t *testing.T) {
 	res := calctest.Run(t, Calculator, "walls=N | 7:00 | 9:00; S | 7:00 | 12:40; E | 8:00 | 9:30")
