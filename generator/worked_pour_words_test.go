@@ -45,7 +45,8 @@ var pourWords = map[string]map[string]string{
 		"second":    "Base read behind the first lift. \"Second lift\": lift 2 begins",
 		"liftN":     "Lift %d begins",
 		"waits":     "Third truck is due and is not here. Level off, test. By the plant it is too late: \"joint\"",
-		"joint":     "The oldest face ends. Planned joint: level and rough. Engineer called, last trucks called off",
+		"joint": "The oldest face ends. Planned joint: level now, raked after hands off. " +
+			"Engineer called, last trucks called off",
 		"decide":    "Decision time for the third truck",
 		"off-truck": "called off",
 		"last-lift": "Last lift begins",
@@ -120,7 +121,8 @@ var pourWords = map[string]map[string]string{
 		"second":    "Se leyó la base. \"Segunda capa\": empieza la capa 2",
 		"liftN":     "Empieza la capa %d",
 		"waits":     "Le toca al tercer camión y no está. Nivele, pruebe. Según la planta ya es tarde: \"junta\"",
-		"joint":     "Se acaba la cara más vieja. Junta a nivel y rugosa. Ingeniero avisado, camiones cancelados",
+		"joint": "Se acaba la cara más vieja. Junta a nivel; se rastrilla tras \"nadie toca\". " +
+			"Ingeniero avisado, camiones cancelados",
 		"decide":    "Hora de decidir por el tercer camión",
 		"off-truck": "cancelado",
 		"last-lift": "Empieza la última capa",
