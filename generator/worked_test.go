@@ -13,6 +13,7 @@ import (
 
 	"coursebook/calculators/calc"
 	"coursebook/calculators/calctest"
+	"coursebook/calculators/consolidation"
 	"coursebook/calculators/consolidation/vibrator"
 	"coursebook/calculators/placing"
 	"coursebook/calculators/placing/rateofrise"
@@ -336,4 +337,18 @@ func halves(x float64) string {
 		return strconv.Itoa(n / 2)
 	}
 	return strconv.Itoa(n/2) + "-1/2"
+}
+
+// TestCrewFlowIsThatOfTheTable checks that the rate that form-pressure offers nine hands is the one
+// of the table for spots of the house rule, with air and without.
+func TestCrewFlowIsThatOfTheTable(t *testing.T) {
+	for mix, rest := range map[string]float64{"plain": consolidation.RestPlain, "air": consolidation.RestAir} {
+		for _, depth := range []float64{liftDepth, roundDepth} {
+			flow := consolidation.CrewFlow(rest, calc.SI(8, "in"), calc.SI(depth, "ft"), calc.SI(6, "in"))
+			want := rateOfHeads(t, consolidation.CrewHeads, "middle", mix, depth)
+			if got := calc.From(flow, "yd³/h"); math.Abs(got-float64(want)) > 1e-6 {
+				t.Errorf("%s, %v ft: %v yd³/h, the table has %d", mix, depth, got, want)
+			}
+		}
+	}
 }

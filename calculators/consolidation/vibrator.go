@@ -151,25 +151,34 @@ var KeepUpFormula = &calc.Formula{
 }
 
 // The largest usual crew: nine hands run CrewHeads heads, with places CrewApart, in m, from
-// each other, in air-entrained concrete. Each head is pulled out at CrewSpeed, in m/s, and
-// is in the next place after CrewMove, in s. The crew sheet and the rule head-spacing are
-// the sources of the first two; the other two are our own.
+// each other. Each head is pulled out at CrewSpeed, in m/s, and is in the next place after
+// CrewMove, in s. The loop is CrewLoop long, in m, with CrewOpenings window sills in each lift
+// and CrewSill more places at each. The crew sheet and the rule head-spacing are the sources of
+// the first two; the others are our own.
 const (
-	CrewHeads = 3.0
-	CrewApart = 11 * 0.0254
-	CrewSpeed = 3 * 0.0254
-	CrewMove  = 5.0
+	CrewHeads    = 3.0
+	CrewApart    = 11 * 0.0254
+	CrewSpeed    = 3 * 0.0254
+	CrewMove     = 5.0
+	CrewLoop     = 140 * 0.3048
+	CrewOpenings = 3.0
+	CrewSill     = 2.0
 )
 
-// RestAir is the longest time at rest of a head in air-entrained concrete, in s.
-// Source: US Army EN5466.
-const RestAir = 10.0
+// RestAir and RestPlain are the longest times at rest of a head, in s, in air-entrained concrete
+// and in concrete without air. Source: US Army EN5466.
+const (
+	RestAir   = 10.0
+	RestPlain = 15.0
+)
 
-// CrewFlow is the highest flow in m³/s that the heads of the largest usual crew keep up
-// with: z·s·b·h/t_1, for a core of b and a lift of h that the heads go below by into, all in
-// m. It counts no place beside an opening, so no crew does better.
-func CrewFlow(core, lift, into float64) float64 {
-	return CrewHeads * CrewApart * core * lift / Each(RestAir, lift+into, CrewSpeed, CrewMove)
+// CrewFlow is the highest flow in m³/s, down to a whole yd³/h, that the heads of the largest
+// usual crew keep up with: z·L·b·h/(N·t_1), for a core of b and a lift of h that the heads go
+// below by into, all in m, and a time at rest in s, RestAir or RestPlain.
+func CrewFlow(rest, core, lift, into float64) float64 {
+	places := Places(Along(CrewLoop, CrewApart), CrewOpenings, CrewSill)
+	flow := CrewHeads * CrewLoop * core * lift / (places * Each(rest, lift+into, CrewSpeed, CrewMove))
+	return calc.SI(math.Floor(calc.From(flow, "yd³/h")+calc.Slack), "yd³/h")
 }
 
 // ByRate is the number of vibrators for a pump rate by the published rate of

@@ -96,7 +96,7 @@ var headOptions = []calc.Option{
 // The published times at rest, in seconds. Source: US Army EN5466.
 var (
 	restAir   = span{5, consolidation.RestAir}
-	restPlain = span{10, 15}
+	restPlain = span{10, consolidation.RestPlain}
 )
 
 // Title and link of a source that is cited twice.

@@ -79,9 +79,10 @@ func (c *computation) liftsDeed(run *liftsRun) string {
 // crew is back in time with the wait that is typed.
 func (c *computation) paced(run *liftsRun, inTime bool) string {
 	typed := c.inUnit("wait", "min")
-	heads := calc.From(c.headsFlow(), "yd³/h")
+	heads := calc.From(c.headsFlow(consolidation.RestPlain), "yd³/h")
 	flow := c.inUnit("pump-rate", "yd³/h")
-	tooFast, stops := calc.Over(flow, heads), calc.Over(run.wait, c.longestPause())
+	tooFast := calc.Over(c.in.Num("pump-rate"), c.headsFlow(consolidation.RestAir))
+	stops := calc.Over(run.wait, c.longestPause())
 	run.stops = stops && !tooFast
 	if tooFast || stops {
 		below := min(math.Floor(heads+calc.Slack), math.Ceil(flow-calc.Slack)-1)
@@ -103,9 +104,11 @@ func (c *computation) paced(run *liftsRun, inTime bool) string {
 	return doGo
 }
 
-// headsFlow is the pump rate in m³/s that the heads of the largest usual crew keep up with.
-func (c *computation) headsFlow() float64 {
-	return consolidation.CrewFlow(c.in.Num("thickness"), c.in.Num("lift"), ft(pressure.MarkedReach))
+// headsFlow is the pump rate in m³/s that the heads of the largest usual crew keep up with at a
+// time at rest in s. Whether the concrete has air is not asked: a rate that no crew keeps up with
+// is over the one with air, and a rate that is offered is at most the one without.
+func (c *computation) headsFlow(rest float64) float64 {
+	return consolidation.CrewFlow(rest, c.in.Num("thickness"), c.in.Num("lift"), ft(pressure.MarkedReach))
 }
 
 // longestPause is the longest planned pause in minutes by the house rule; there is no limit

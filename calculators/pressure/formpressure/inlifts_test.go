@@ -75,7 +75,7 @@ func TestEveryCellHasADeed(t *testing.T) {
 func checkWait(t *testing.T, typed []string, res calc.Result, byRise bool) string {
 	t.Helper()
 	in, _ := calctest.RunCase(t, Calculator, typed...)
-	heads := consolidation.CrewFlow(in.Num("thickness"), in.Num("lift"), calc.SI(6, "in"))
+	heads := consolidation.CrewFlow(consolidation.RestAir, in.Num("thickness"), in.Num("lift"), calc.SI(6, "in"))
 	said := (calc.Locale{Style: us}).Say(res.Headline.Text, res.Headline.Slots...)
 	var flow, wait float64
 	if n, _ := fmt.Sscanf(said, "Slow the pump to %f yd³/h, wait %f min", &flow, &wait); n > 0 {
@@ -107,10 +107,10 @@ func TestSlowerPump(t *testing.T) {
 		deed  string
 		said  string
 	}{
-		{[]string{"pump-rate=60", "wait=24 min", "rating=1350"}, doSlow, "Slow the pump to 19.0 yd³/h, wait 9 min"},
-		{[]string{"pump-rate=60", "rating=1350"}, doSlow, "Slow the pump to 19.0 yd³/h, wait 9 min"},
+		{[]string{"pump-rate=60", "wait=24 min", "rating=1350"}, doSlow, "Slow the pump to 15.0 yd³/h, wait 3 min"},
+		{[]string{"pump-rate=60", "rating=1350"}, doSlow, "Slow the pump to 15.0 yd³/h, wait 3 min"},
 		{[]string{"pump-rate=60", "wait=24 min", "rating=1350", "length=280 ft", "age=10 min"}, doSlow,
-			"Slow the pump to 19.0 yd³/h"},
+			"Slow the pump to 15.0 yd³/h"},
 		{[]string{"pump-rate=17", "wait=16 min", "rating=1350"}, doLess, ""},
 		{[]string{"pump-rate=10", "length=40 ft", "rating=1350"}, doSlow, "Slow the pump to 7.0 yd³/h, wait 14 min"},
 		{[]string{"pump-rate=10", "length=10 ft", "rating=1350"}, doWait, "Wait 28 min: each one is a stop"},

@@ -311,7 +311,7 @@ const (
 			"restart, and the operator says how long the line may stand.",
 	)
 	noteHeads = calc.Text(
-		"No usual crew's heads keep up with {rate}. Three heads, with nine hands, keep up with {most} at most. " +
-			"See “How fast the crew can pour”.",
+		"{rate} is fast for the heads. Three heads, with nine hands, keep up with {most} at most without air, and " +
+			"{air} with it. See “How fast the crew can pour”.",
 	)
 )

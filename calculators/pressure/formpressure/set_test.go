@@ -113,23 +113,29 @@ func TestAWaitIsAPause(t *testing.T) {
 	}
 }
 
-// The rate that the heads of nine hands keep up with is the highest at which vibrator needs
-// no fourth head, and the note comes above it alone.
+// The rate that the heads of nine hands keep up with is the highest whole one at which vibrator
+// needs no fourth head, with air and without. The note comes above the rate without air, and a
+// rate above the one with air is slowed to the one without.
 func TestHeadsOfTheCrew(t *testing.T) {
-	most := calc.From(consolidation.CrewFlow(calc.SI(8, "in"), calc.SI(2, "ft"), calc.SI(6, "in")), "yd³/h")
+	flow := func(rest float64) float64 {
+		return calc.From(consolidation.CrewFlow(rest, calc.SI(8, "in"), calc.SI(2, "ft"), calc.SI(6, "in")), "yd³/h")
+	}
+	plain, air := flow(consolidation.RestPlain), flow(consolidation.RestAir)
 	for _, c := range []struct {
-		rate  float64
-		heads float64
-	}{{most * 0.999, 3}, {most * 1.001, 4}} {
-		// No opening, and a wall of whole spacings of 11 in.
-		heads := calctest.Run(t, vibrator.Calculator, "length=1100 ft", "core=8 in", "lift=2 ft", "into=6 in",
-			"openings=0", fmt.Sprintf("pump=%v yd³/h", c.rate)).Out.Num("vibrators")
+		concrete string
+		rate     float64
+		heads    float64
+	}{{"plain", plain, 3}, {"plain", plain + 1, 4}, {"air", air, 3}, {"air", air + 1, 4}} {
+		heads := calctest.Run(t, vibrator.Calculator, "length=140 ft", "core=8 in", "lift=2 ft", "into=6 in",
+			"openings=3", "concrete="+c.concrete, fmt.Sprintf("pump=%v yd³/h", c.rate)).Out.Num("vibrators")
 		if heads != c.heads {
-			t.Errorf("%v yd³/h: %v heads, want %v", c.rate, heads, c.heads)
+			t.Errorf("%s, %v yd³/h: %v heads, want %v", c.concrete, c.rate, heads, c.heads)
 		}
-		res := calctest.Run(t, Calculator, job(fmt.Sprintf("pump-rate=%v yd³/h", c.rate))...)
-		if calctest.Noted(res, noteHeads) != (c.heads > consolidation.CrewHeads) {
-			t.Errorf("%v yd³/h: %v", c.rate, res.Notes)
+		res := calctest.Run(t, Calculator, job("rating=1350", fmt.Sprintf("pump-rate=%v yd³/h", c.rate))...)
+		slowed := strings.HasPrefix((calc.Locale{Style: us}).Say(res.Headline.Text, res.Headline.Slots...),
+			fmt.Sprintf("Slow the pump to %.1f yd³/h", plain))
+		if calctest.Noted(res, noteHeads) != (c.rate > plain) || slowed != (c.rate > air) {
+			t.Errorf("%v yd³/h: slowed %v, %v", c.rate, slowed, res.Notes)
 		}
 	}
 }

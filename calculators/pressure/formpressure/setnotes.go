@@ -2,6 +2,7 @@ package formpressure
 
 import (
 	"coursebook/calculators/calc"
+	"coursebook/calculators/consolidation"
 	"coursebook/calculators/displays"
 	"coursebook/calculators/pressure"
 )
@@ -123,12 +124,13 @@ func (c *computation) addPause(deed string, run *liftsRun) {
 	}
 }
 
-// addHeads tells where the pump is faster than the heads of any usual crew.
+// addHeads tells where the pump is faster than the heads of a usual crew in concrete without air.
 func (c *computation) addHeads() {
-	most := c.headsFlow()
+	most := c.headsFlow(consolidation.RestPlain)
 	if calc.Over(c.in.Num("pump-rate"), most) {
 		c.care("pump-rate", noteHeads, calc.Amount("rate", c.in.Num("pump-rate"), &displays.PumpRate),
-			calc.Amount("most", most, &displays.PumpRateAtMost))
+			calc.Amount("most", most, &displays.PumpRateAtMost),
+			calc.Amount("air", c.headsFlow(consolidation.RestAir), &displays.PumpRateAtMost))
 	}
 }
 
