@@ -18,6 +18,7 @@ import (
 	"coursebook/calculators/placing"
 	"coursebook/calculators/placing/rateofrise"
 	"coursebook/calculators/placing/truckspacing"
+	"coursebook/calculators/pressure/formpressure"
 )
 
 var update = flag.Bool("update", false, "write the tables of the manual that are worked by calculators")
@@ -176,12 +177,12 @@ func headsAndRates(t *testing.T, lang string) [][]string {
 		"en": {"low": ", reach not known", "middle": ", our rule", "lift": ", lifts of [2 ft](rule:none)",
 			"round": "The same in rounds of 1 ft", "load-lift": "Load and loop in lifts",
 			"load-round": "Load and loop in rounds", "slow": "too slow for a pump", "none": "none",
-			"to": "to", "air": ", with air", "plain": ", without air",
+			"to": "to", "up-to": "up to", "air": ", with air", "plain": ", without air",
 			"pause": "Loop with a pause of [15 min](rule:pause) each round"},
 		"es": {"low": ", alcance no conocido", "middle": ", nuestra regla", "lift": ", capas de [2 ft](rule:none)",
 			"round": "Lo mismo en vueltas de 1 ft", "load-lift": "Carga y largo en capas",
 			"load-round": "Carga y largo en vueltas", "slow": "muy lento para la bomba",
-			"none": "ninguno", "to": "a", "air": ", con aire", "plain": ", sin aire",
+			"none": "ninguno", "to": "a", "up-to": "hasta", "air": ", con aire", "plain": ", sin aire",
 			"pause": "Largo con una pausa de [15 min](rule:pause) en cada vuelta"},
 	}[lang]
 	rows := [][]string{header}
@@ -203,8 +204,11 @@ func headsAndRates(t *testing.T, lang string) [][]string {
 					}
 					load := float64(largestLoad(t, rate)) * depth.share
 					loop := func(pause float64) string {
-						shortest, longest := shortestLoop(t, rate), longestLoop(t, rate, load, depth.feet, pause)
+						shortest := shortestLoop(t, rate, depth.feet, pause)
+						longest := longestLoop(t, rate, load, depth.feet, pause)
 						switch {
+						case shortest == 0:
+							return fmt.Sprintf("%s %d ft", marks["up-to"], longest)
 						case shortest > longest:
 							return marks["none"]
 						case shortest == longest:
@@ -289,8 +293,10 @@ func TestLessonOnTheCrew(t *testing.T) {
 	} {
 		for _, text := range []string{
 			fmt.Sprintf(texts[0], lift, round),
-			fmt.Sprintf(texts[1], halves(load), shortestLoop(t, lift), longestLoop(t, lift, load, liftDepth, 0),
-				shortestLoop(t, round), longestLoop(t, round, float64(largestLoad(t, round)), roundDepth, 0)),
+			fmt.Sprintf(texts[1], halves(load), shortestLoop(t, lift, liftDepth, 0),
+				longestLoop(t, lift, load, liftDepth, 0),
+				shortestLoop(t, round, roundDepth, 0),
+				longestLoop(t, round, float64(largestLoad(t, round)), roundDepth, 0)),
 		} {
 			if !strings.Contains(pageText(t, lang, "lesson-crew-and-clock"), text) {
 				t.Errorf("%s: the lesson does not say %q", lang, text)
@@ -308,13 +314,16 @@ func oldest(t *testing.T, rate int, load float64) float64 {
 }
 
 // shortestLoop returns the loop in ft, up to ten, on which the wall rises no faster than the
-// house rule while the pump runs.
-func shortestLoop(t *testing.T, rate int) int {
+// house rule at a depth in ft. A planned pause in s each round counts in the rise, as the rule says;
+// without a pause the pump runs. It is 0 where the pause alone keeps the rule.
+func shortestLoop(t *testing.T, rate int, depth, pause float64) int {
 	t.Helper()
 	const feet = 100
 	rise := numberOf(t, rateofrise.Calculator, "rise-average", "", fmt.Sprintf("length=%d ft", feet), "core=8 in",
-		"lift=2 ft", fmt.Sprintf("rate=%d yd3/h", rate))
-	return int(math.Ceil(feet*rise/houseAmount(t, "rise")/10-calc.Slack)) * 10
+		fmt.Sprintf("lift=%v ft", depth), fmt.Sprintf("rate=%d yd3/h", rate))
+	lift := calc.SI(depth, "ft")
+	least := lift/houseAmount(t, "rise") - pause // s, the time that the pump must take for one round
+	return max(0, int(math.Ceil(feet*least*rise/lift/10-calc.Slack))*10)
 }
 
 // longestLoop returns the loop in ft, down to ten, on which the hose is back in the joint
@@ -349,6 +358,24 @@ func TestCrewFlowIsThatOfTheTable(t *testing.T) {
 			if got := calc.From(flow, "yd³/h"); math.Abs(got-float64(want)) > 1e-6 {
 				t.Errorf("%s, %v ft: %v yd³/h, the table has %d", mix, depth, got, want)
 			}
+		}
+	}
+}
+
+// TestPausedLoopKeepsTheRise checks that the shortest loop with a planned pause keeps the house rule
+// for the rise in form-pressure, and that one three tenths shorter does not.
+func TestPausedLoopKeepsTheRise(t *testing.T) {
+	most := houseAmount(t, "rise") / calc.SI(1, "ft/h")
+	for heads, mix := range map[int]string{1: "plain", 2: "air"} {
+		rate := rateOfHeads(t, heads, "middle", mix, liftDepth)
+		shortest := shortestLoop(t, rate, liftDepth, pauseMinutes*minute)
+		rise := func(share float64) float64 {
+			return numberOf(t, formpressure.Calculator, "rise-local", "ft/h", "thickness=8 in",
+				fmt.Sprintf("length=%v ft", share*float64(shortest)), fmt.Sprintf("lift=%v ft", liftDepth),
+				fmt.Sprintf("pump-rate=%d yd³/h", rate), fmt.Sprintf("wait=%v min", pauseMinutes))
+		}
+		if long, short := rise(1), rise(0.7); long > most+1e-9 || short <= most {
+			t.Errorf("%d yd³/h: %v ft/h on %d ft, %v ft/h on a shorter loop", rate, long, shortest, short)
 		}
 	}
 }
