@@ -18,7 +18,8 @@ const topResults = 3
 // learnFiles are the judged searches that the search may be mended and its weights
 // counted by, from the root of the project.
 var learnFiles = []string{"testdata/questions.tsv", emergencyFile,
-	"testdata/judged/learn-en.tsv", "testdata/judged/learn-es.tsv"}
+	"testdata/judged/learn-en.tsv", "testdata/judged/learn-es.tsv",
+	"testdata/judged/heard-en.tsv", "testdata/judged/heard-es.tsv"}
 
 // emergencyFile holds the searches of somebody in trouble, whose page must be the first.
 const emergencyFile = "testdata/emergencies.tsv"

@@ -48,8 +48,8 @@
 //
 // A word of the query matches, in order of weight, the same word, words with the same
 // stem, words with another known ending, what the thesaurus gives for it, words that
-// begin with it, and words at an edit distance of one or two; the weights are in
-// query.go. A small word weighs as its list says, an amount beside words little. A word
+// begin with it, and words at an edit distance of none (they sound alike), one or two;
+// the weights are in query.go. A small word weighs as its list says, an amount beside words little. A word
 // without a match is ignored. A reader of the index has no stemmer: an unknown form
 // (pumped) matches known ones (pump, pumping) by the endings in which the words of a
 // stem differ in this index.

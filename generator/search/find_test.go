@@ -130,6 +130,22 @@ func TestTypos(t *testing.T) {
 	}
 }
 
+// TestSounds: a word that the index does not know finds those that sound like it before
+// those that look like it.
+func TestSounds(t *testing.T) {
+	x := open(t, "es", texts("llover", "colar", "vibrador", "pesa", "hilo", "girando", "chorro", "volar", "quebrar",
+		"chapa", "fierro", "yema"), nil)
+	for query, want := range map[string]string{
+		"yover": "a", "kolar": "b", "bibrador": "c", "peza": "d", "ilo": "e", "jirando": "f", "choro": "g",
+		"bolar": "h", "kebrar": "i", "capa": "j", "fiero": "k", "llema": "l", // j is one edit away, the others none
+		"il": "", "klo": "", // two letters; a short word with an edit
+	} {
+		expect(t, x, query, want)
+	}
+	x = open(t, "es", texts("ocho", "oco"), nil)
+	expect(t, x, "oko", "b") // ch is a sound of its own
+}
+
 // TestOrder: with all else equal, the ways of matching rank in the order of their
 // weights.
 func TestOrder(t *testing.T) {
@@ -141,8 +157,8 @@ func TestOrder(t *testing.T) {
 	x = open(t, "en", texts("vibratxx", "vibratxr", "vibrator"), nil)
 	expect(t, x, "vibratyr", "b c") // nearest only, both one edit away
 	weights := []float64{
-		weightExact, weightStem, weightEnding, weightDirected, weightPrefix, weightSynonym, weightTypo, weightTypo2,
-		weightPrefixTypo,
+		weightExact, weightStem, weightEnding, weightDirected, weightSound, weightPrefix, weightSynonym, weightTypo,
+		weightTypo2, weightPrefixTypo,
 	}
 	for i := 1; i < len(weights); i++ {
 		if weights[i] >= weights[i-1] {

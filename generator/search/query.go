@@ -9,6 +9,7 @@ const (
 	weightStem       = 0.95 // another form of the same word
 	weightEnding     = 0.85 // an unknown form of a known word
 	weightDirected   = 0.8  // the manual's word for what was typed; times the weight where that is inexact
+	weightSound      = 0.75 // another spelling that sounds alike
 	weightPrefix     = 0.7  // a word that begins with it
 	weightSynonym    = 0.6  // a word with the same meaning, likewise
 	weightTypo       = 0.4  // one edit away

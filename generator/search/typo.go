@@ -2,21 +2,74 @@ package search
 
 import "slices"
 
-// Least number of letters of a word in which one or two edits are allowed.
+// Least number of letters of a word in which no, one or two edits are allowed.
 const (
+	minSound = 3 // no edit, but another spelling that sounds alike
 	minTypo  = 4
 	minTypo2 = 8
 	// minFreeStart is the number of letters from which the first may be another.
 	minFreeStart = 6
 )
 
+// alike holds for each letter those by which crews write the same sound, in either
+// language. The exchange of two of them is no edit. The list is our own (from memory).
+var alike = [26]uint32{
+	'b' - 'a': 1 << ('v' - 'a'),
+	'c' - 'a': 1<<('k'-'a') | 1<<('q'-'a') | 1<<('s'-'a') | 1<<('z'-'a'),
+	'g' - 'a': 1 << ('j' - 'a'),
+	'i' - 'a': 1 << ('y' - 'a'),
+	'j' - 'a': 1<<('g'-'a') | 1<<('x'-'a'),
+	'k' - 'a': 1<<('c'-'a') | 1<<('q'-'a'),
+	'l' - 'a': 1 << ('y' - 'a'),
+	'q' - 'a': 1<<('c'-'a') | 1<<('k'-'a'),
+	's' - 'a': 1<<('c'-'a') | 1<<('x'-'a') | 1<<('z'-'a'),
+	'v' - 'a': 1 << ('b' - 'a'),
+	'x' - 'a': 1<<('j'-'a') | 1<<('s'-'a'),
+	'y' - 'a': 1<<('i'-'a') | 1<<('l'-'a'),
+	'z' - 'a': 1<<('c'-'a') | 1<<('s'-'a'),
+}
+
+// change returns 0 if two bytes are the same letter or sound alike, else 1.
+func change(a, b byte) int {
+	if a == b || a >= 'a' && b >= 'a' && alike[a-'a']>>(b-'a')&1 != 0 {
+		return 0
+	}
+	return 1
+}
+
+// omission returns 0 if the letter at i of a word makes no sound of its own there, so
+// that it may be left out, else 1: an h that is not part of ch, ph or sh, the u of qu,
+// the second letter of ll and rr.
+func omission(word string, i int) int {
+	before := byte(0)
+	if i > 0 {
+		before = word[i-1]
+	}
+	switch word[i] {
+	case 'h':
+		if before != 'c' && before != 'p' && before != 's' {
+			return 0
+		}
+	case 'u':
+		if before == 'q' {
+			return 0
+		}
+	case 'l', 'r':
+		if before == word[i] {
+			return 0
+		}
+	}
+	return 1
+}
+
 // editsFor returns the number of edits allowed in a word: one from four letters, two
-// from eight, none in a word with any other character than a to z. English and
+// from eight, none in a shorter one, and -1 for a word that is too short for any other
+// spelling or has any other character than a to z. English and
 // Spanish are folded to these; words of other scripts are not corrected.
 func editsFor(word string) int {
 	for i := range len(word) {
 		if word[i] < 'a' || word[i] > 'z' {
-			return 0
+			return -1
 		}
 	}
 	switch {
@@ -24,31 +77,31 @@ func editsFor(word string) int {
 		return 2
 	case len(word) >= minTypo:
 		return 1
+	case len(word) >= minSound:
+		return 0
 	}
-	return 0
+	return -1
 }
 
 // addTypos adds the nearest words within the edits allowed to t. An edit is a
-// letter omitted, added or changed, or two adjacent letters exchanged. For the
+// letter omitted, added or changed, or two adjacent letters exchanged; what sounds alike
+// is no edit. For the
 // last word of a query, if there is none, it adds words with a prefix within the
 // edits.
 func (x *Index) addTypos(t *term, last bool) {
 	edits := editsFor(t.word)
-	if edits == 0 {
+	if edits < 0 {
 		return
 	}
 	near, nearest := x.near(t.word, edits, false)
-	if len(t.word) < minFreeStart {
+	if nearest > 0 && len(t.word) < minFreeStart {
 		near = slices.DeleteFunc(near, func(id int32) bool { return !sameStart(t.word, x.words[id]) })
 	}
-	weight := weightTypo
-	if nearest > 1 {
-		weight = weightTypo2
-	}
+	weight := [3]float64{weightSound, weightTypo, weightTypo2}[nearest]
 	for _, word := range near {
 		t.add(word, weight)
 	}
-	if len(near) > 0 || !last {
+	if len(near) > 0 || !last || edits == 0 {
 		return
 	}
 	near, _ = x.near(t.word, edits, true)
@@ -115,10 +168,12 @@ func (x *Index) near(word string, limit int, prefix bool) (ids []int32, nearest 
 func (w *editTable) start() {
 	row := make([]int, len(w.word)+1)
 	for j := range row {
-		row[j] = j
+		if j > 0 {
+			row[j] = row[j-1] + omission(w.word, j-1)
+		}
 	}
 	w.rows = append(w.rows, row)
-	w.best = append(w.best, len(w.word))
+	w.best = append(w.best, row[len(w.word)])
 }
 
 // row sets row d+1 for the byte other[d] and returns its least value. Row d must
@@ -130,15 +185,11 @@ func (w *editTable) row(other string, d int) (least int) {
 		w.best = append(w.best, 0)
 	}
 	above, row := w.rows[d], w.rows[d+1]
-	row[0] = d + 1
+	left := omission(other, d)
+	row[0] = above[0] + left
 	least = row[0]
 	for j := 1; j < len(row); j++ {
-		n := min(above[j], row[j-1]) + 1
-		if w.word[j-1] == other[d] {
-			n = min(n, above[j-1])
-		} else {
-			n = min(n, above[j-1]+1)
-		}
+		n := min(above[j]+left, row[j-1]+omission(w.word, j-1), above[j-1]+change(w.word[j-1], other[d]))
 		if d > 0 && j > 1 && w.word[j-1] == other[d-1] && w.word[j-2] == other[d] {
 			n = min(n, w.rows[d-1][j-2]+1)
 		}
