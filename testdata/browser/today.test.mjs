@@ -170,6 +170,20 @@ test('offline and online, an address without a page below a folder shows the pag
 	}
 });
 
+test('without a worker an address below a folder shows the page for it with its style, and its links lead home', async (t) => {
+	for (const base of ['/', '/a/b/']) {
+		const site = await serve(t, releaseA, { base });
+		const page = await newPage(await newPhone(t, { saving: false }));
+		for (const path of ['nothing', 'en/nothing.html', 'en/calc/nothing.html']) {
+			await page.goto(site.url + path);
+			assert.equal(await page.evaluate(() => getComputedStyle(document.querySelector('.unseen')).position), 'absolute', `${base}${path} has no style`);
+			await page.locator('main .cards a').first().click();
+			await page.locator('.tiles').waitFor(); // its first link leads home
+		}
+		assert.deepEqual(page.errors, []);
+	}
+});
+
 test('in the one-file edition: home, the settings, the last page and ticks work', async (t) => {
 	const context = await newPhone(t, { viewport: phone });
 	const page = await newPage(context);

@@ -39,6 +39,10 @@ func (j *Job) rel(path string) string {
 	return site.Rel(j.at.path, path)
 }
 
+// deepest is how many folders below the root of a site an address without a page may be
+// for the page for missing addresses to find its style and script. Pages are two deep.
+const deepest = 3
+
 // base returns the path of the manual's web address for the page for missing addresses;
 // empty for other pages, and where the manual says none.
 func (j *Job) base() string {
@@ -82,6 +86,11 @@ func frame(j *Job) theme.Frame {
 	}
 	if base := j.base(); base != "" {
 		f.Root = base
+	} else if j.kind.name == "missing" {
+		for depth := 1; depth <= deepest; depth++ {
+			f.Above = append(f.Above, theme.Above{Root: strings.Repeat("../", depth),
+				Style: j.Assets.Style, Script: j.Assets.Script})
+		}
 	}
 	if len(l.Courses) > 0 {
 		f.Training = j.href(trainingAt(j, l))

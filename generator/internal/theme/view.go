@@ -32,8 +32,9 @@ type Frame struct {
 	Crew               []Role // roles a reader may choose, for the settings of every page
 	Policy             string // content security policy
 	Assets             Assets
-	PageID             string // placeholder for the id of the page
-	Pocket             bool   // inside the one-file edition
+	Above              []Above // of the page for missing addresses; else none
+	PageID             string  // placeholder for the id of the page
+	Pocket             bool    // inside the one-file edition
 }
 
 // Assets are the relative addresses of the files that a page loads.
@@ -43,6 +44,10 @@ type Assets struct {
 	Lists                            string // styles of home page, stages and lists; on those pages only
 	Deferred                         string // styles that the first view does not need
 }
+
+// Above is a folder above the address of a page that is sent for addresses in any folder,
+// with the files of the site as they are named from there.
+type Above struct{ Root, Style, Script string }
 
 // Language is one language of the language switch.
 type Language struct {

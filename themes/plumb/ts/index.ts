@@ -37,7 +37,7 @@ import { applyChoices, startChoices } from "./choices";
 import { startEdition } from "./edition";
 import { startOffline } from "./offline";
 import { startFolds } from "./folds";
-import { facts } from "./page";
+import { all, facts, root } from "./page";
 import { startPocket } from "./pocket";
 import { startPrint } from "./print";
 import { startReader } from "./reader";
@@ -48,24 +48,32 @@ import { startToday } from "./today";
 import { startTerms } from "./terms";
 import { startTraining } from "./training";
 
-document.documentElement.classList.add("js");
-applyChoices();
-release().catch(() => {}); // starts the request early; callers of release handle its errors
+// The page for missing addresses asks for this script in several folders: the first that is
+// found begins, and a second one has nothing to do.
+if (!document.documentElement.classList.contains("js")) begin();
 
-document.addEventListener("DOMContentLoaded", () => {
-  startChoices();
-  startChecks();
-  startFolds();
-  startCards(); // before startCalculators: in the one-file edition cards copy the unchanged forms
-  startCalculators();
-  startTraining();
-  startTerms();
-  startReader();
-  startSearch();
-  startPrint();
-  startToday();
-  startShare();
-  startEdition();
-  if (facts.pocket) startPocket();
-  else startOffline();
-});
+function begin(): void {
+  document.documentElement.classList.add("js");
+  applyChoices();
+  release().catch(() => {}); // starts the request early; callers of release handle its errors
+
+  document.addEventListener("DOMContentLoaded", () => {
+    // Its links are written from the root of the site.
+    if (facts.astray) for (const link of all<HTMLAnchorElement>("a[href]")) link.href = new URL(link.getAttribute("href")!, root).href;
+    startChoices();
+    startChecks();
+    startFolds();
+    startCards(); // before startCalculators: in the one-file edition cards copy the unchanged forms
+    startCalculators();
+    startTraining();
+    startTerms();
+    startReader();
+    startSearch();
+    startPrint();
+    startToday();
+    startShare();
+    startEdition();
+    if (facts.pocket) startPocket();
+    else startOffline();
+  });
+}

@@ -7,13 +7,6 @@ import { release } from "./release";
 import { persistent } from "./store";
 import type { PageMessage, WorkerMessage } from "../worker/messages";
 
-const policy = (window as any).trustedTypes?.createPolicy("coursebook", {
-  createScriptURL: (url: string) => {
-    if (url !== "sw.js") throw new TypeError(url);
-    return new URL(url, root).href;
-  },
-});
-
 let statusLines: HTMLElement[];
 let offered = false; // the update box is open for a waiting edition
 let failure = ""; // key of the text for the last failed installation
@@ -26,6 +19,12 @@ export function startOffline(): void {
   const workers = navigator.serviceWorker;
   workers.addEventListener("message", (e) => onMessage(e.data));
   workers.addEventListener("controllerchange", () => void onControllerChange());
+  const policy = (window as any).trustedTypes?.createPolicy("coursebook", {
+    createScriptURL: (url: string) => {
+      if (url !== "sw.js") throw new TypeError(url);
+      return new URL(url, root).href;
+    },
+  });
   const script = policy ? policy.createScriptURL("sw.js") : new URL("sw.js", root).href;
   workers.register(script, { updateViaCache: "none" }).then(watch, () => {
     if (workers.controller) requestStatus();

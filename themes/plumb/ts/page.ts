@@ -7,6 +7,7 @@ export const facts = (document.currentScript as HTMLScriptElement).dataset as {
   root: string; // relative path to the root of the site
   id: string; // hash of the page without this id
   pocket?: string;
+  astray?: string; // the page for missing addresses, sent for an address in a folder below the root
 };
 
 /** The URL of the site's root; storage keys carry its path. */

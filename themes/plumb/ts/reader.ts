@@ -19,9 +19,11 @@ export function startReader(): void {
     if (sheet.querySelector(".read") || sheet.matches(".lesson, .course-page")) continue;
     const begin = make("button", "read", uiText("ui.read", {}, langOf(sheet)));
     begin.type = "button";
+    const marks = sheet.querySelector(".marks");
     let before: Element = steps;
     while (before.previousElementSibling?.matches("h2, h3")) before = before.previousElementSibling;
-    before.before(begin);
+    if (marks) marks.prepend(begin);
+    else before.before(begin);
     begin.addEventListener("click", () => void start(sheet, begin));
   }
   addEventListener("pagehide", () => stopReading?.());
@@ -39,9 +41,13 @@ async function start(sheet: Element, begin: HTMLElement): Promise<void> {
   const lang = langOf(sheet);
   const voice = await voiceFor(lang);
   if (!voice) {
-    const note = make("p", "no-voice", uiText("ui.read.none", {}, lang));
-    note.setAttribute("role", "alert");
-    begin.after(note);
+    // At the foot of the screen, as the buttons are while it reads: the steps stay where they are.
+    const done = make("button", "", uiText("ui.close", {}, lang));
+    const why = make("p", "", uiText("ui.read.none", {}, lang));
+    why.setAttribute("role", "alert");
+    const note = make("section", "no-voice", why, done);
+    done.addEventListener("click", () => (note.remove(), begin.focus()));
+    sheet.append(note);
     return;
   }
   new Reading(sheet, begin, voice, lang);
