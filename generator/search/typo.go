@@ -39,7 +39,7 @@ func change(a, b byte) int {
 
 // omission returns 0 if the letter at i of a word makes no sound of its own there, so
 // that it may be left out, else 1: an h that is not part of ch, ph or sh, the u of qu,
-// the second letter of ll and rr.
+// the second letter of a doubled consonant.
 func omission(word string, i int) int {
 	before := byte(0)
 	if i > 0 {
@@ -54,7 +54,7 @@ func omission(word string, i int) int {
 		if before == 'q' {
 			return 0
 		}
-	case 'l', 'r':
+	case 'd', 'f', 'g', 'l', 'm', 'n', 'p', 'r', 's', 't':
 		if before == word[i] {
 			return 0
 		}

@@ -68,3 +68,22 @@ func TestUnknown(t *testing.T) {
 		}
 	}
 }
+
+// TestKeptApart: a noun of the trade has one stem in singular and plural, which is not
+// that of the verb or noun that it looks like.
+func TestKeptApart(t *testing.T) {
+	stem, _ := For("es")
+	for noun, other := range map[string]string{"pared": "parar", "paredes": "paramos", "hilada": "hilo",
+		"hiladas": "hilos", "marco": "marca", "bota": "botar", "lentes": "lento", "pulgar": "pulgada", "rayo": "raya",
+		"viga":  "vigilar",
+		"vigía": "viga", "murió": "muro", "hombro": "hombre", "corto": "cortar", "junta": "junto"} {
+		if stem(noun) == stem(other) {
+			t.Errorf("%s and %s have the stem %s", noun, other, stem(noun))
+		}
+	}
+	for _, pair := range [][2]string{{"pared", "paredes"}, {"hilada", "hiladas"}, {"viga", "vigas"}} {
+		if stem(pair[0]) != stem(pair[1]) {
+			t.Errorf("%s and %s have two stems", pair[0], pair[1])
+		}
+	}
+}
