@@ -19,6 +19,10 @@ var (
 // LabelStay is the label of the option "stay" of MoveOptions.
 var LabelStay = calc.Text("nowhere")
 
+// ScrewNotWall says where the travel of one turn is measured: what is read at the string is
+// the movement of the wall, which the lever of wall and brace makes greater.
+const ScrewNotWall = calc.Text("Of the screw, not of the wall: how much longer one turn makes the brace.")
+
 // SideOptions are the sides of the wall on which the string can be.
 var SideOptions = []calc.Option{
 	{ID: "brace", Label: calc.Text("same side as the braces")},

@@ -93,7 +93,7 @@ var inputs = []calc.Field{
 		},
 	},
 	{
-		ID: "initial", Display: &displays.Hours, Usual: "5 h", Label: calc.Text("Known initial set"),
+		ID: "initial", Display: &displays.Hours, Example: true, Usual: "5 h", Label: calc.Text("Known initial set"),
 		Range: "0.25 to 48 h", Why: whyMix,
 	},
 	{

@@ -116,7 +116,7 @@ var inputs = []calc.Field{
 		Range: "1/16 to 1/4 in", Why: bracing.TightOwn, WhyMost: bracing.LooseTolerance},
 	{ID: "travel", Decides: 4, Measure: "turn-travel", Label: calc.Text("Travel of one turn"),
 		Display: bracing.ThreadSize, Usual: "0.2 in",
-		Help:  calc.Text("Give two turns on the empty wall, read, turn back, and divide by two."),
+		Help:  bracing.ScrewNotWall,
 		Range: "1 to 50 mm", Why: displays.CheckUnit},
 	{ID: "string-height", Measure: "string-height", Label: calc.Text("Height of the string"),
 		Display: &displays.Height, Usual: "8 ft",

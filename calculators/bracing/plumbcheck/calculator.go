@@ -128,6 +128,7 @@ var inputs = []calc.Field{
 		Label:    calc.Text("Gap under the straightedge"),
 		Display:  &displays.Part,
 		Optional: true,
+		Example:  true,
 		Usual:    "1/4 in",
 		Help:     calc.Text("5 ft (1.5 m) straightedge, set anywhere on the face."),
 		Range:    "0 to 6 in",

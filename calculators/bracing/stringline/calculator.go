@@ -148,7 +148,9 @@ func byPitch(c calc.Case) bool { return c.Choice("thread-as") == "pitch" }
 
 func byTravel(c calc.Case) bool { return c.Choice("thread-as") == "travel" }
 
-func byThread(c calc.Case) bool { return !byTravel(c) }
+func byWall(c calc.Case) bool { return c.Choice("thread-as") == "wall" }
+
+func byThread(c calc.Case) bool { return byThreads(c) || byPitch(c) }
 
 // Texts that several fields share.
 var (
@@ -234,15 +236,17 @@ var inputs = []calc.Field{
 		Help:  calc.Text("0 if level with it; minus if higher."),
 		Range: "-3 to 10 ft", Why: footLevel},
 	{ID: "thread-as", Label: calc.Text("Adjuster is known by"), Kind: calc.Choice, Usual: "threads",
-		Help: calc.Text("Surest: give two turns on the empty wall, read, turn back, divide by two."),
+		Help: calc.Text("Surest: what one turn moves the empty wall, read at the string."),
 		Options: []calc.Option{
 			{ID: "threads", Label: calc.Text("threads in one inch")},
 			{ID: "pitch", Label: calc.Text("pitch of the thread")},
 			{ID: "travel", Label: calc.Text("travel of one turn")},
+			{ID: "wall", Label: calc.Text("what one turn moves the wall")},
 		}},
-	{ID: "threads", Label: calc.Text("Threads in one inch"), Display: threads, Usual: "5", When: byThreads,
+	{ID: "threads", Label: calc.Text("Threads in one inch"), Display: threads,
+		Example: true, Usual: "5", When: byThreads,
 		Range: "1 to 24", Why: fewThreads, WhyMost: manyThread},
-	{ID: "pitch", Label: calc.Text("Pitch"), Display: bracing.ThreadSize, Usual: "5 mm", When: byPitch,
+	{ID: "pitch", Label: calc.Text("Pitch"), Display: bracing.ThreadSize, Example: true, Usual: "5 mm", When: byPitch,
 		Help:  calc.Text("From one crest to the next."),
 		Range: "1 to 25 mm", Why: manyThread, WhyMost: fewThreads},
 	{ID: "ends", Label: calc.Text("The adjuster threads at"), Kind: calc.Choice, Usual: "one",
@@ -252,8 +256,15 @@ var inputs = []calc.Field{
 			{ID: "both", Label: calc.Text("both ends, left and right")},
 		}},
 	{ID: "travel", Measure: "turn-travel", Label: calc.Text("Travel of one turn"), Display: bracing.ThreadSize,
-		Usual: "0.2 in", When: byTravel,
+		Example: true,
+		Usual:   "0.2 in", When: byTravel,
+		Help:  bracing.ScrewNotWall,
 		Range: "1 to 50 mm", Why: manyThread, WhyMost: fewThreads},
+	{ID: "wall-travel", Label: calc.Text("One turn moves the wall by"), Display: &displays.Part,
+		Example: true,
+		Usual:   "7/16 in", When: byWall,
+		Help:  calc.Text("At the string: two turns on the empty wall, read, turn back, divide by two."),
+		Range: "1/32 to 6 in", Why: manyThread, WhyMost: fewThreads},
 }
 
 var outputs = []calc.Field{

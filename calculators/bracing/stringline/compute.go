@@ -207,6 +207,9 @@ func geometryOf(r *calc.Recorder, in calc.Case) geometry {
 		b.travel = r.Use(bracing.TravelByThreadsFormula, threaded, in.Num("threads"))
 	case "pitch":
 		b.travel = r.Use(bracing.TravelByPitchFormula, threaded, in.Num("pitch"))
+	case "wall": // read at the string: the lever is in it, and is taken out to have the travel of the screw
+		at := r.Use(bracing.AtBraceFormula, in.Num("wall-travel"), b.attach, b.stringHeight)
+		b.travel = r.Use(bracing.BraceChangeFormula, at, b.run, b.length)
 	default:
 		b.travel = in.Num("travel")
 	}

@@ -469,3 +469,31 @@ func TestCoarseScrews(t *testing.T) {
 		}
 	}
 }
+
+// The movement of the wall that was read at the string is taken as it is: no lever is
+// applied to it, so a gap as wide as one turn moves the wall takes one turn.
+func TestTurnReadAtTheString(t *testing.T) {
+	for _, c := range []struct {
+		moves, gap string
+		turns      float64
+	}{{"1/4 in", "1 in", 1}, {"1/2 in", "1 in", 0.5}, {"1/4 in", "1-1/4 in", 2}} {
+		for _, brace := range []string{
+			"attach-height=6 ft; foot-distance=5 ft",
+			"attach-height=4 ft; foot-distance=7 ft",
+			"string-height=9 ft; foot-below=1 ft",
+		} {
+			set := append([]string{"string-side=brace", "thread-as=wall", "wall-travel=" + c.moves,
+				"readings=1 | 3/4 in; 2 | " + c.gap + "; 3 | 3/4 in"}, strings.Split(brace, "; ")...)
+			res := calctest.Run(t, Calculator, set...)
+			if got := res.Out.Num("turns"); math.Abs(got-c.turns) > 1e-9 {
+				t.Errorf("one turn %s, gap %s, %s: %v turns", c.moves, c.gap, brace, got)
+			}
+		}
+	}
+	// The travel of the screw is not the movement of the wall.
+	res := calctest.Run(t, Calculator, "string-side=brace", "thread-as=travel", "travel=1/4 in",
+		"readings=1 | 3/4 in; 2 | 1 in; 3 | 3/4 in")
+	if got := res.Out.Num("turns"); math.Abs(got-1) < 0.1 {
+		t.Errorf("the travel of the screw is taken for the movement of the wall: %v turns", got)
+	}
+}

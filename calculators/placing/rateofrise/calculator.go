@@ -113,7 +113,7 @@ var inputs = []calc.Field{
 	{ID: "wait", Display: &displays.Minutes, Optional: true, Label: calc.Text("Wait after each pass"),
 		Help:  calc.Text("Planned, with the pump stopped after every pass. Form pressure gives it."),
 		Range: "0 min to 12 h", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
-	{ID: "age", Display: &displays.Minutes, Usual: "60 min", Label: labelAge,
+	{ID: "age", Display: &displays.Minutes, Example: true, Usual: "60 min", Label: labelAge,
 		Help:  calc.Text("From batching, oldest concrete in place. Take \"last out\" from truck spacing."),
 		Range: "0 to 300 min", Why: displays.NotMinus, WhyMost: whyWindow},
 	{ID: "window", Measure: "joint-window", Display: &displays.Minutes, Rule: "joint-window", HoldsRule: true,

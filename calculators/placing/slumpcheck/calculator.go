@@ -129,7 +129,8 @@ var inputs = []calc.Field{
 	{ID: "withheld", Display: &water, Optional: true, Label: calc.Text("Water withheld, on ticket"),
 		Help:  calc.Text("Empty or zero: none may go in."),
 		Range: "0 to 200 US gal", Why: displays.NotMinus, WhyMost: displays.CheckUnit},
-	{ID: "load", Measure: "load", Display: &displays.Volume, Usual: "9 yd³", Label: calc.Text("Concrete in the drum"),
+	{ID: "load", Measure: "load", Display: &displays.Volume,
+		Example: true, Usual: "9 yd³", Label: calc.Text("Concrete in the drum"),
 		Range: "0.5 to 16 yd³", Why: placing.WhyTruck},
 }
 

@@ -31,7 +31,7 @@ var Calculator = &calc.Calculator{
 			Help:    pressure.HelpHeight,
 		},
 		{
-			ID: "form-height", Display: &displays.Height, Usual: "10 ft",
+			ID: "form-height", Display: &displays.Height, Example: true, Usual: "10 ft",
 			Label: calc.Text("Height of the form"),
 			Help:  calc.Text("From its foot to its top edge, at least what is placed."),
 			Range: "1 to 50 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
@@ -105,6 +105,7 @@ var Calculator = &calc.Calculator{
 		{
 			ID:      "set",
 			Display: &displays.Hours,
+			Example: true,
 			Usual:   "7 h",
 			Range:   pressure.SettingRange,
 			Why:     displays.CheckUnit,

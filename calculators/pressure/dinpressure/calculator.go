@@ -61,7 +61,7 @@ var Calculator = &calc.Calculator{
 			Help:    pressure.HelpSet,
 		},
 		{
-			ID: "set-at", Display: &displays.Temperature, Usual: "60 °F",
+			ID: "set-at", Display: &displays.Temperature, Example: true, Usual: "60 °F",
 			Label: calc.Text("Setting time holds at"),
 			Help:  calc.Text("Concrete temperature at which the setting time was found."),
 			Range: pressure.TemperatureRange, Why: displays.CheckUnit,
@@ -70,6 +70,7 @@ var Calculator = &calc.Calculator{
 			ID:      "temperature",
 			Measure: "concrete-temperature",
 			Display: &displays.Temperature,
+			Example: true,
 			Usual:   "60 °F",
 			Range:   pressure.TemperatureRange,
 			Why:     displays.CheckUnit,

@@ -127,7 +127,8 @@ var inputs = []calc.Field{
 		{ID: "epoxy-close", Label: calc.Text("epoxy, cover under 3 or gap under 6 diameters")},
 	}},
 	{ID: "light", Kind: calc.Flag, Usual: "no", Label: calc.Text("Lightweight concrete")},
-	{ID: "drawn", Display: &displays.Inches, Optional: true, Usual: "24 in", Label: calc.Text("Lap on the drawing"),
+	{ID: "drawn", Display: &displays.Inches, Optional: true,
+		Example: true, Usual: "24 in", Label: calc.Text("Lap on the drawing"),
 		Help:  calc.Text("Empty: nothing is compared."),
 		Range: "1 to 400 in", Why: displays.CheckUnit},
 }

@@ -21,7 +21,7 @@ var Calculator = &calc.Calculator{
 			Range: "1 in to 30 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
 		},
 		{
-			ID: "thickness", Measure: "core", Display: &displays.Inches, Usual: "8 in",
+			ID: "thickness", Measure: "core", Display: &displays.Inches, Example: true, Usual: "8 in",
 			Label: calc.Text("Thickness in the wall"),
 			Help:  calc.Text("What is in the core. All of it if the block-out goes through."),
 			Range: "1 to 60 in", Why: displays.CheckUnit,
@@ -62,7 +62,8 @@ var Calculator = &calc.Calculator{
 			Range: "1 in to 4 ft", Why: displays.CheckUnit, WhyMost: displays.Engineer,
 		},
 		{
-			ID: "own", Display: &displays.Mass, Usual: "15 lb", Label: calc.Text("Own weight of the block-out"),
+			ID: "own", Display: &displays.Mass,
+			Example: true, Usual: "15 lb", Label: calc.Text("Own weight of the block-out"),
 			Range: "0 to 20000 lb", Why: displays.NotMinus, WhyMost: displays.CheckUnit,
 		},
 		{

@@ -35,7 +35,8 @@ var Calculator = &calc.Calculator{
 			Range: "0 to 30 ft", Why: displays.NotMinus, WhyMost: displays.Engineer,
 		},
 		{
-			ID: "core", Measure: "core", Display: &displays.Inches, Usual: "8 in", Label: calc.Text("Core thickness"),
+			ID: "core", Measure: "core", Display: &displays.Inches,
+			Example: true, Usual: "8 in", Label: calc.Text("Core thickness"),
 			Help:  calc.Text("Width of concrete that bears on the frame."),
 			Range: "2 to 36 in", Why: displays.CheckUnit,
 		},

@@ -53,7 +53,7 @@ const whyBatch = calc.Text("No truck carries more.")
 
 var inputs = []calc.Field{
 	{
-		ID: "cement", Kind: calc.Number, Display: &displays.Mass, Usual: "540 lb",
+		ID: "cement", Kind: calc.Number, Display: &displays.Mass, Example: true, Usual: "540 lb",
 		Label: calc.Text("Cement, all powders"),
 		Help:  calc.Text("All masses for one and the same batch: a yard, a meter or a load."),
 		Range: "over 0 to 20000 lb", Why: displays.AboveZero, WhyMost: whyBatch,
@@ -64,7 +64,7 @@ var inputs = []calc.Field{
 		Range: "-40 to 200 °F", Why: weather.WhyLand, WhyMost: displays.CheckUnit,
 	},
 	{
-		ID: "aggregate", Kind: calc.Number, Display: &displays.Mass, Usual: "3000 lb",
+		ID: "aggregate", Kind: calc.Number, Display: &displays.Mass, Example: true, Usual: "3000 lb",
 		Label: calc.Text("Sand and stone"),
 		Help:  calc.Text("Without the free water on them."),
 		Range: "over 0 to 60000 lb", Why: displays.AboveZero, WhyMost: whyBatch,
@@ -75,13 +75,13 @@ var inputs = []calc.Field{
 		Range: "-40 to 180 °F", Why: weather.WhyLand, WhyMost: displays.CheckUnit,
 	},
 	{
-		ID: "moisture", Kind: calc.Number, Display: &displays.Mass, Usual: "60 lb",
+		ID: "moisture", Kind: calc.Number, Display: &displays.Mass, Example: true, Usual: "60 lb",
 		Label: calc.Text("Free water on them"),
 		Help:  calc.Text("As warm as the sand and stone. Below freezing it is ice."),
 		Range: "0 to 6000 lb", Why: displays.NotMinus, WhyMost: whyBatch,
 	},
 	{
-		ID: "water", Kind: calc.Number, Display: &displays.Mass, Usual: "270 lb",
+		ID: "water", Kind: calc.Number, Display: &displays.Mass, Example: true, Usual: "270 lb",
 		Label: calc.Text("Mixing water, without ice"),
 		Range: "over 0 to 8000 lb", Why: displays.AboveZero, WhyMost: whyBatch,
 	},
