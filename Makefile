@@ -32,8 +32,8 @@ check:
 	$(GO) run ./generator inspect -questions testdata/questions.tsv
 	$(GO) run ./generator inspect -questions testdata/emergencies.tsv
 	$(GO) run ./generator inspect -least 90 -questions testdata/judged/learn-en.tsv,testdata/judged/learn-es.tsv
-	$(GO) run ./generator inspect -least 84 -questions testdata/judged/heard-en.tsv
-	$(GO) run ./generator inspect -least 75 -questions testdata/judged/heard-es.tsv
+	$(GO) run ./generator inspect -least 86 -questions testdata/judged/heard-en.tsv
+	$(GO) run ./generator inspect -least 76 -questions testdata/judged/heard-es.tsv
 
 # the searches held back, whose figures alone are printed and recorded, with the
 # commit; at most five runs in all, and no other target may call this one
