@@ -157,6 +157,43 @@ test('on a phone cards and posters are a list of links to their pages, with a bu
 	}
 });
 
+test('on cards and posters every quantity shows the author’s figure, on a desk and in print', async (t) => {
+	for (const lang of ['en', 'es']) {
+		for (const [kind, least] of [['cards', 60], ['posters', 1]]) {
+			const page = await open(t, `${lang}/${kind}.html`);
+			await page.setViewportSize({ width: 1280, height: 800 });
+			for (const media of ['screen', 'print']) {
+				await page.emulateMedia({ media });
+				const { all, unseen } = await page.locator(':is(.cut, .poster) .q > .own').evaluateAll((list) => ({
+					all: list.length,
+					unseen: list.filter((figure) => figure.getBoundingClientRect().width < 4).map((figure) => figure.closest('li, p').textContent),
+				}));
+				assert.ok(all >= least, `${lang}/${kind}: ${all} quantities`);
+				assert.deepEqual(unseen, [], `${lang}/${kind}, ${media}`);
+			}
+		}
+	}
+});
+
+test('the number of each step of a poster is in one line, in a frame of its own', async (t) => {
+	const page = await open(t, 'en/posters.html');
+	await page.setViewportSize({ width: 1280, height: 800 });
+	for (const media of ['screen', 'print']) {
+		await page.emulateMedia({ media });
+		const frames = await page.locator('.first').evaluateAll((lists) => lists.flatMap((list) => [...list.children].map((li, i) => {
+			const style = getComputedStyle(li, '::before');
+			const pen = document.createElement('canvas').getContext('2d');
+			pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`;
+			return {
+				n: i + 1, high: parseFloat(style.height) / parseFloat(style.fontSize), room: parseFloat(style.width) - 2 * parseFloat(style.borderLeftWidth),
+				text: pen.measureText(String(i + 1)).width, indent: parseFloat(getComputedStyle(li).paddingLeft), wide: parseFloat(style.width),
+			};
+		})));
+		assert.ok(frames.some(({ n }) => n >= 18), `${frames.length} steps`);
+		assert.deepEqual(frames.filter(({ high, room, text, indent, wide }) => high > 1.8 || room < text || wide > indent), [], media);
+	}
+});
+
 test('a poster has every step of its page, and hold points are as large as the other steps', async (t) => {
 	const page = await open(t, 'en/posters.html');
 	const posters = await page.locator('.poster').evaluateAll((list) => list.map((poster) => [poster.querySelector('h2').textContent, poster.querySelectorAll('.first > li').length]));

@@ -159,7 +159,7 @@ func TestPosterFaults(t *testing.T) {
 
 // Without an address a poster gives the way to the page in words.
 func TestPosterWithoutAddress(t *testing.T) {
-	steps := "1. **Open.** Turn the valve.\n2. **Hold point** The foreman looks. Nobody goes in before. " +
+	steps := "1. **Open the lid,** then turn the valve.\n2. **Hold point** The foreman looks. Nobody goes in before. " +
 		strings.Repeat(
 			"It is a long, long wait for all of us and for the truck and the pump at the gate. ",
 			2,
@@ -184,9 +184,9 @@ func TestPosterWithoutAddress(t *testing.T) {
 		t.Errorf("posters %q", got)
 	}
 	posters := classed(doc, "poster")
-	for _, part := range []string{"WARNING", "Water drowns & <b>wets</b>.", "Open.", "Level.",
-		"The foreman looks. Nobody goes in " +
-			"before.", "Step 20.", "One more step", "open “Tank book” on the phone and search for “Fill the tank”"} {
+	for _, part := range []string{"WARNING", "Water drowns & <b>wets</b>.", "Open the lid.", "Level.",
+		"Hold point. The foreman looks. Nobody goes in before.", "Step 20.", "One more step",
+		"open “Tank book” on the phone and search for “Fill the tank”"} {
 		if !strings.Contains(text(posters[0]), part) {
 			t.Errorf("the first poster lacks %q: %s", part, text(posters[0]))
 		}

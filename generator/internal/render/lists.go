@@ -1,10 +1,6 @@
 package render
 
 import (
-	"strings"
-	"unicode"
-	"unicode/utf8"
-
 	"coursebook/generator/internal/site"
 	"coursebook/generator/internal/theme"
 )
@@ -24,7 +20,7 @@ func allAt(_ *Job, l *site.Language) address {
 func allView(j *Job) (any, error) {
 	v := theme.All{Frame: frame(j), Calculators: calculatorLinks(j), Paper: paperLinks(j)}
 	for _, e := range j.lang.All {
-		letter := initial(e.Page.Header.Title)
+		letter := site.Initial(e.Page.Header.Title)
 		if n := len(v.Groups); n == 0 || v.Groups[n-1].Letter != letter {
 			v.Groups = append(v.Groups, theme.Group{Letter: letter})
 		}
@@ -32,18 +28,6 @@ func allView(j *Job) (any, error) {
 		g.Pages = append(g.Pages, link(j, e))
 	}
 	return v, nil
-}
-
-// initial returns the first letter or digit of a title, in upper case; the first
-// character of a title without any.
-func initial(title string) string {
-	for _, r := range title {
-		if unicode.IsLetter(r) || unicode.IsDigit(r) {
-			return strings.ToUpper(string(r))
-		}
-	}
-	r, _ := utf8.DecodeRuneInString(title)
-	return string(r)
 }
 
 // listSettings returns the page of the settings of a language.

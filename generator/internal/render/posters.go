@@ -85,20 +85,34 @@ func poster(m *Manual, e site.Entry) (theme.Poster, error) {
 // stops the work.
 func shortStep(p *site.Page, s page.Step) template.HTML {
 	if s.Lead > 0 && !s.Hold {
-		return line(p, s.Text[:s.Lead], 0)
+		return line(p, stopped(s.Text[:s.Lead]), 0)
 	}
 	limit := 0
 	if s.Hold {
 		limit = lengthOfHold
 	}
 	short := s.Text[:s.Lead]
+	if s.Lead > 0 {
+		short = stopped(short)
+	}
+	bold := len(short)
 	for i, sentence := range readability.Sentences(s.Text[s.Lead:]) {
 		if i > 0 && len(short)+len(sentence) > limit {
 			break
 		}
 		short = strings.TrimSpace(short + " " + sentence)
 	}
-	return line(p, short, s.Lead)
+	return line(p, short, bold)
+}
+
+// stopped returns a lead as a whole sentence: with a full stop in place of the mark by which
+// the step goes on after it.
+func stopped(lead string) string {
+	said := strings.TrimRight(lead, `"”»)`)
+	if said != "" && strings.ContainsAny(said[len(said)-1:], ".!?") {
+		return lead
+	}
+	return strings.TrimRight(lead, ",;: ") + "."
 }
 
 // checkPosters adds a warning to faults for each poster whose page has an address

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"coursebook/calculators/quantity"
 	"coursebook/generator/internal/fault"
@@ -302,6 +304,23 @@ var accents = strings.NewReplacer("á", "a", "é", "e", "í", "i", "ó", "o", "�
 
 // sortKey returns a title in lower case without accents, for sorting.
 func sortKey(title string) string { return accents.Replace(strings.ToLower(title)) }
+
+// Initial returns the letter or digit, in upper case and as titles are sorted, under which a
+// list of all pages has a title; the first character of a title without any. Ñ is a letter of
+// its own, a vowel with an accent is not.
+func Initial(title string) string {
+	key := sortKey(title)
+	for i, r := range key {
+		switch {
+		case strings.HasPrefix(key[i:], "n~"):
+			return "Ñ"
+		case unicode.IsLetter(r), unicode.IsDigit(r):
+			return strings.ToUpper(string(r))
+		}
+	}
+	r, _ := utf8.DecodeRuneInString(title)
+	return string(r)
+}
 
 // sortedKeys returns the keys of a set, sorted.
 func sortedKeys(set map[string]bool) []string {

@@ -261,3 +261,15 @@ func assembleMany(n int) time.Duration {
 	site.Assemble(manual, nil, pages, nil, &faults)
 	return time.Since(start)
 }
+
+// A vowel with an accent is listed with the plain one, as it is sorted; Ñ is not.
+func TestInitial(t *testing.T) {
+	for title, want := range map[string]string{
+		"Última ronda": "U", "¿Unas?": "U", "Ñame": "Ñ", "«Norte»": "N",
+		"9 ft": "9", "—": "—", "Ágil": "A", "Zanja": "Z",
+	} {
+		if got := site.Initial(title); got != want {
+			t.Errorf("%q is under %q, not %q", title, got, want)
+		}
+	}
+}
