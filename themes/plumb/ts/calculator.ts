@@ -345,6 +345,7 @@ class Calculator {
     const key = e instanceof Unavailable ? e.message : "ui.calc.no-module";
     if (!(e instanceof Unavailable)) console.error(e);
     this.showReason(key);
+    this.showOwn(); // it no longer gets ready
     if (!this.section.hasAttribute("data-own")) return;
     showResult(this.section, this.fields, [["state", "refused"], ["note", "refusal", "", uiText(key)]]);
   }
