@@ -93,7 +93,8 @@ func TestSmallCrewsFit(t *testing.T) {
 			walls          []float64
 		}{{1, hourCorners / 2, half}, {2, hourCorners, whole}} {
 			pairs := float64(crew.pairs)
-			locked := pairs * math.Floor(pauseMinutes/cornerMinutes)
+			// The pause also holds the foreman's reading, after the pairs are done.
+			locked := pairs * math.Floor((pauseMinutes-secondReadingMinutes)/cornerMinutes)
 			second := slices.Clone(crew.walls)
 			for i := range second {
 				second[i] /= 2
